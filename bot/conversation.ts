@@ -1,0 +1,37 @@
+import type { Instant } from "../core/calendar.ts";
+
+/** A message as a transport hands it in. Ids are the transport's own, as text. */
+export interface Incoming {
+  /** Member id (table members). */
+  person: number;
+  chat: string;
+  message: string;
+  text: string;
+  /** When the person sent it, not when it was read: it decides the day. */
+  said: Instant;
+  /** The message that this one answers, if any. */
+  replyTo?: string;
+  /** The person changed an earlier message: same `message` id, new text. */
+  edited?: true;
+  /** A picture that came with it, already known to the transport. */
+  picture?: { file: string; unique: string };
+  /** What marks this delivery as handled; the same one again changes nothing. */
+  update?: string;
+}
+
+/** A pressed button. */
+export interface Press {
+  person: number;
+  chat: string;
+  /** The bot's message that the button stands under. */
+  message: string;
+  press: string;
+  said: Instant;
+  update?: string;
+}
+
+/** The conversation: each call is one transaction, and its replies are in the outbox when it returns. */
+export interface Conversation {
+  hear(incoming: Incoming): void;
+  press(press: Press): void;
+}

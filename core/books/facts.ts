@@ -1,0 +1,69 @@
+import type { Day } from "../calendar.ts";
+import type { Cents } from "../money.ts";
+import type { Category, DaysInYear, PaymentOrder, RetireHow } from "../notes/reading.ts";
+
+/**
+ * What a fact of each kind holds beside its amount. `amount` (cents) of the fact itself is: buy, list, sell:
+ * the whole price; spend, refund, income, pay: the amount; reprice: the new price, or the cut where `by` is
+ * set; hold: the deposit (absent: none); fallthrough: refunded, or kept where `kept` is set; loan, statement:
+ * the balance; goal: the money goal; sent: profit declared as already sent to the loan.
+ */
+export interface FactData {
+  /** `made` describes the new pieces in the order of the fact's `pieces`; `set`: kept and priced together. */
+  buy: { made: { name: string; traits: string[] }[]; set?: true; method?: string; source?: string };
+  spend: { what: string; category: Category; method?: string };
+  work: { minutes: number; what?: string };
+  start: Record<never, never>;
+  finish: Record<never, never>;
+  list: { place?: string };
+  reprice: { by?: true };
+  hold: { buyer?: string; until?: Day; method?: string };
+  fallthrough: { kept?: true };
+  sell: { fee?: Cents; method?: string; buyer?: string; deposit?: "applied" | "refunded" | "kept" };
+  refund: { returned?: true };
+  retire: { how: RetireHow };
+  income: { stream: string; method?: string };
+  pay: { loan?: string };
+  /** `rate`: yearly percent as a plain decimal; `rateUnknown`: recorded at 0 until the owner answers. */
+  loan: { loan: string; rate: string; rateUnknown?: true };
+  /** `loan` is absent only where `order` alone is set. */
+  terms: { loan?: string; rate?: string; days?: DaysInYear; order?: PaymentOrder };
+  statement: { loan: string };
+  /** `miles`: a plain decimal. */
+  drive: { miles: string };
+  goal: { per: "month" | "year"; pieces?: number };
+  taxrate: { percent: string };
+  /** Imported history's profit that had already gone to the loan: leaves what is earmarked, moves no cash. */
+  sent: Record<never, never>;
+}
+
+export type FactKind = keyof FactData;
+
+export interface FactCommon {
+  /** Row id, growing in the order recorded. */
+  id: number;
+  day: Day;
+  /** Order within a day: the id of the fact first recorded in this place (its own, unless a replacement). */
+  place: number;
+  /** Who said it (member id). */
+  author: number;
+  /** The message that recorded it. */
+  note: number;
+  /** The message that the fact is an amended part of: `note` itself unless a fix replaced it. */
+  root: number;
+  /** The pieces it is about, in order: for a buy the new pieces' numbers. */
+  pieces: number[];
+  /** Cents, where the kind has an amount. */
+  amount?: Cents;
+}
+
+export type FactOf<K extends FactKind> = { kind: K; data: FactData[K] } & FactCommon;
+/** Something that happened, dated; never changed or deleted once recorded. */
+export type Fact = { [K in FactKind]: FactOf<K> }[FactKind];
+/** A fact as decided, before the ledger gives it an id, a place and its message. */
+export type NewFact = { [K in FactKind]: { kind: K; data: FactData[K]; day: Day; pieces: number[]; amount?: Cents } }[FactKind];
+
+/** The order in which facts fold: by day, then in the order first recorded. */
+export function inFoldOrder(a: Fact, b: Fact): number {
+  return a.day < b.day ? -1 : a.day > b.day ? 1 : a.place - b.place || a.id - b.id;
+}

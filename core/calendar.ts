@@ -1,0 +1,98 @@
+/** A local date, "YYYY-MM-DD", in the ledger's time zone. Days compare as strings. */
+export type Day = string;
+/** A local month, "YYYY-MM". */
+export type Month = string;
+/** An instant: milliseconds since 1970-01-01T00:00:00Z. */
+export type Instant = number;
+
+const DAY_MS = 86_400_000;
+
+/** Whether `text` is a day that exists: "2024-02-29" is one, "2026-02-29" is not. */
+export function isDay(text: string): boolean {
+  return /^\d{4}-\d{2}-\d{2}$/.test(text) && dayOfNumber(numberOfDay(text)) === text;
+}
+
+/** Days since 1970-01-01 of a day; the inverse of `dayOfNumber`. */
+export function numberOfDay(day: Day): number {
+  return Date.UTC(Number(day.slice(0, 4)), Number(day.slice(5, 7)) - 1, Number(day.slice(8, 10))) / DAY_MS;
+}
+
+export function dayOfNumber(dayNumber: number): Day {
+  return new Date(dayNumber * DAY_MS).toISOString().slice(0, 10);
+}
+
+export function addDays(day: Day, days: number): Day {
+  return dayOfNumber(numberOfDay(day) + days);
+}
+
+/** Calendar days from one day to another (dates are counted, not hours). */
+export function daysBetween(from: Day, to: Day): number {
+  return numberOfDay(to) - numberOfDay(from);
+}
+
+/** 0 for Sunday … 6 for Saturday. */
+export function weekdayOf(day: Day): number {
+  return (((numberOfDay(day) + 4) % 7) + 7) % 7;
+}
+
+export function monthOf(day: Day): Month {
+  return day.slice(0, 7);
+}
+
+export function addMonths(month: Month, months: number): Month {
+  const index = Number(month.slice(0, 4)) * 12 + Number(month.slice(5, 7)) - 1 + months;
+  return `${String(Math.floor(index / 12)).padStart(4, "0")}-${String((index % 12) + 1).padStart(2, "0")}`;
+}
+
+export function firstDayOf(month: Month): Day {
+  return `${month}-01`;
+}
+
+export function lastDayOf(month: Month): Day {
+  return addDays(firstDayOf(addMonths(month, 1)), -1);
+}
+
+/** 365, or 366 in a leap year of the Gregorian calendar. */
+export function daysInYear(year: number): 365 | 366 {
+  return (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0 ? 366 : 365;
+}
+
+const MONTH_NAMES = [
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
+];
+const WEEKDAY_NAMES = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
+
+/** A month as a person reads it: "May 2026". */
+export function showMonth(month: Month): string {
+  return `${MONTH_NAMES[Number(month.slice(5, 7)) - 1]} ${month.slice(0, 4)}`;
+}
+
+/** A day as a person reads it beside `today`: "Sat May 9", with the year where it is another. */
+export function showDay(day: Day, today: Day): string {
+  const month = MONTH_NAMES[Number(day.slice(5, 7)) - 1]!.slice(0, 3);
+  const text = `${WEEKDAY_NAMES[weekdayOf(day)]} ${month} ${Number(day.slice(8, 10))}`;
+  return day.slice(0, 4) === today.slice(0, 4) ? text : `${text}, ${day.slice(0, 4)}`;
+}
+
+const zoneFormats = new Map<string, Intl.DateTimeFormat>();
+
+/** The local day of an instant in an IANA time zone: the one place where an instant becomes a day. */
+export function dayOfInstant(instant: Instant, zone: string): Day {
+  let format = zoneFormats.get(zone);
+  if (!format) {
+    format = new Intl.DateTimeFormat("en-CA", { timeZone: zone, year: "numeric", month: "2-digit", day: "2-digit" });
+    zoneFormats.set(zone, format);
+  }
+  return format.format(instant);
+}

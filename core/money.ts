@@ -1,0 +1,46 @@
+import { Decimal } from "decimal.js";
+
+/** Money in whole cents (a safe integer). Never a fraction, never a float of dollars. */
+export type Cents = number;
+
+/** The most that one note may name: 1,000,000.00. Above it the note is unclear. */
+export const AMOUNT_CENTS_MAX = 100_000_000;
+
+/** Throws when an amount is not a whole number of cents: only a bug can cause that. */
+export function assertCents(cents: number): asserts cents is Cents {
+  if (!Number.isSafeInteger(cents)) throw new Error(`not whole cents: ${cents}`);
+}
+
+/** Rounds an exact amount in cents to whole cents, ties away from zero (half up). */
+export function roundHalfUp(exactCents: Decimal): Cents {
+  const cents = exactCents.toDecimalPlaces(0, Decimal.ROUND_HALF_UP).toNumber();
+  assertCents(cents);
+  return cents === 0 ? 0 : cents;
+}
+
+/** Cents as a plain decimal string with two places: 125000 → "1250.00", -5 → "-0.05". */
+export function amountText(cents: Cents): string {
+  assertCents(cents);
+  const digits = String(Math.abs(cents)).padStart(3, "0");
+  return `${cents < 0 ? "-" : ""}${digits.slice(0, -2)}.${digits.slice(-2)}`;
+}
+
+/** The inverse of `amountText`; null for anything but digits with exactly two places. */
+export function centsOf(text: string): Cents | null {
+  const match = /^(-?)(\d{1,13})\.(\d{2})$/.exec(text);
+  if (!match) return null;
+  const cents = Number(match[2]) * 100 + Number(match[3]);
+  return match[1] && cents !== 0 ? -cents : cents;
+}
+
+/** Cents as a person reads them, grouped, without a sign for the currency: 125000 → "1,250.00". */
+export function show(cents: Cents): string {
+  const [whole, fraction] = amountText(Math.abs(cents)).split(".") as [string, string];
+  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ",");
+  return `${cents < 0 ? "-" : ""}${grouped}.${fraction}`;
+}
+
+/** `percent` (a plain decimal such as "22.5") of an amount in cents, rounded half up once. */
+export function percentOf(percent: string, cents: Cents): Cents {
+  return roundHalfUp(new Decimal(percent).times(cents).div(100));
+}

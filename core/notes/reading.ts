@@ -1,0 +1,83 @@
+import type { Day, Month } from "../calendar.ts";
+import type { Cents } from "../money.ts";
+
+/**
+ * A mention of pieces, as said. `name` is the canonical singular lower-case noun; `count` is 1 unless said
+ * and is absent where `plural` is true or the reading's `missing` has "count"; `number` is the bot's own
+ * piece number ("#12").
+ */
+export interface Mention {
+  name?: string;
+  count?: number;
+  traits?: string[];
+  number?: number;
+  plural?: true;
+  /** "set of 4 chairs", "dining set 5 pieces", "pair of lamps": bought to be kept and sold together. */
+  set?: true;
+}
+
+export type Category = "materials" | "tools" | "vehicle" | "fees" | "help" | "storage" | "other";
+export type RetireHow = "kept" | "given" | "scrapped";
+export type DaysInYear = "365" | "365.25" | "actual";
+export type PaymentOrder = "highest" | "prorata";
+export type Question =
+  | "month" | "year" | "recap" | "loan" | "piece" | "pieces" | "unlisted" | "listed" | "held" | "unsold"
+  | "best" | "pace" | "tax" | "miles" | "price" | "worth" | "help";
+
+/** What a kind of note may say. Amounts are cents, days local; fields a note does not give are absent. */
+export interface ReadingFields {
+  buy: { pieces?: Mention[]; price?: Cents; method?: string; source?: string };
+  spend: { what?: string; amount?: Cents; category?: Category; pieces?: Mention[]; method?: string };
+  work: { minutes?: number; pieces?: Mention[]; what?: string };
+  start: { pieces?: Mention[] };
+  finish: { pieces?: Mention[] };
+  list: { pieces?: Mention[]; price?: Cents; place?: string };
+  reprice: { pieces?: Mention[]; price?: Cents; by?: Cents };
+  hold: { pieces?: Mention[]; deposit?: Cents; method?: string; buyer?: string; until?: Day };
+  fallthrough: { pieces?: Mention[]; refunded?: Cents; kept?: Cents };
+  sell: { pieces?: Mention[]; price?: Cents; method?: string; fee?: Cents; buyer?: string };
+  refund: { pieces?: Mention[]; amount?: Cents; returned?: true };
+  retire: { pieces?: Mention[]; how?: RetireHow };
+  income: { amount?: Cents; stream?: string; method?: string };
+  pay: { amount?: Cents; loan?: string };
+  loan: { balance?: Cents; rate?: string; loan?: string };
+  terms: { rate?: string; days?: DaysInYear; order?: PaymentOrder; loan?: string };
+  statement: { balance?: Cents; loan?: string };
+  drive: { miles?: string; pieces?: Mention[] };
+  undo: Record<never, never>;
+  fix: { amount?: Cents };
+  goal: { pieces?: number; amount?: Cents; per?: "month" | "year" };
+  taxrate: { percent?: string };
+  nudge: { at?: string; off?: true; days?: number };
+  ask: { about?: Question; month?: Month; year?: string; pieces?: Mention[]; price?: Cents };
+  unclear: { why?: string };
+}
+
+export type Kind = keyof ReadingFields;
+
+/** A needed field that the note did not give: the bot asks for just that. */
+export type Missing =
+  | "pieces" | "count" | "price" | "amount" | "what" | "minutes" | "miles" | "balance" | "percent" | "stream" | "per";
+
+/** What every reading carries beside its fields. */
+export interface ReadingCommon {
+  /** The day said; absent when the note names none (then it is the message's own day). */
+  date?: Day;
+  missing?: Missing[];
+  /** The clause as typed. */
+  text: string;
+  /** Which line of the message it stood on, from 0. */
+  line: number;
+  /** The price was "each": `price` is already times the count, and a fix must ask which is meant. */
+  each?: true;
+  /** The pieces were said as "it", "them" or "that", or left out: they are those of the clause before. */
+  follows?: true;
+  /** Day and month were said without a year and lie more than nine months back: asked about first. */
+  longAgo?: true;
+  /** For an unclear note: notes that would have worked, each a whole line that reads as itself. */
+  instead?: string[];
+}
+
+export type ReadingOf<K extends Kind> = { kind: K } & ReadingFields[K] & ReadingCommon;
+/** One clause understood: plain data, so an open question can be stored with it as JSON. */
+export type Reading = { [K in Kind]: ReadingOf<K> }[Kind];

@@ -1,0 +1,30 @@
+import type { Cents } from "./money.ts";
+import { assertCents } from "./money.ts";
+
+/**
+ * Shares of `total` (whole cents, or any whole units) in proportion to `weights` (whole, not negative)
+ * by the largest-remainder method; equal remainders go to the earlier share. Shares always sum to the
+ * total. All weights zero: evenly. Source of the method: Hamilton / Hare–Niemeyer apportionment.
+ */
+export function splitByWeight(total: Cents, weights: readonly number[]): Cents[] {
+  assertCents(total);
+  if (weights.length === 0) throw new Error("nothing to split over");
+  if (total < 0) return splitByWeight(-total, weights).map((share) => (share === 0 ? 0 : -share));
+  const sum = weights.reduce((a, b) => a + b, 0);
+  if (sum === 0) return splitEvenly(total, weights.length);
+  // BigInt: total × weight may pass 2^53.
+  const sumWhole = BigInt(sum);
+  const exact = weights.map((weight) => BigInt(total) * BigInt(weight));
+  const shares = exact.map((value) => Number(value / sumWhole));
+  const left = total - shares.reduce((a, b) => a + b, 0);
+  const byRemainder = exact
+    .map((value, index) => ({ remainder: value % sumWhole, index }))
+    .sort((a, b) => (a.remainder === b.remainder ? a.index - b.index : a.remainder > b.remainder ? -1 : 1));
+  for (const { index } of byRemainder.slice(0, left)) shares[index] = (shares[index] ?? 0) + 1;
+  return shares;
+}
+
+/** Even shares of `total` (whole units) over `count` places: the first ones take the odd units. */
+export function splitEvenly(total: Cents, count: number): Cents[] {
+  return splitByWeight(total, new Array<number>(count).fill(1));
+}

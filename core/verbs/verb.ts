@@ -1,0 +1,39 @@
+import type { Fact, FactKind, FactOf } from "../books/facts.ts";
+import type { Books } from "../books/books.ts";
+import type { FactRules } from "../books/rules.ts";
+import type { Day } from "../calendar.ts";
+import type { Decision, Desk } from "../decide/decision.ts";
+import type { Grammar } from "../notes/grammar.ts";
+import type { Kind, ReadingOf } from "../notes/reading.ts";
+
+/** A recorded fact and the books after it, for the words that echo it. */
+export interface Echo<K extends FactKind> {
+  fact: FactOf<K>;
+  books: Books;
+  /** The message's own day: another fact day is named in the echo. */
+  today: Day;
+}
+
+/** Everything about one kind of note: how it is read, what is decided, what it does to the books, what is said. */
+export interface Verb<K extends Kind = Kind> {
+  kind: K;
+  /** A note of this kind; the help line, and it must read as itself. */
+  example: string;
+  /** What it is for, in a few plain words. */
+  help: string;
+  /** Its words and slots. */
+  reads: Grammar<K>;
+  /** What its facts do to the books, for the kinds that record one. */
+  books?: K extends FactKind ? FactRules<K> : never;
+  /** From a reading with nothing missing to facts, a question or a refusal; for the kinds that record a fact. */
+  decide?(reading: ReadingOf<K>, desk: Desk): Decision;
+  /** First line: what was understood, with the piece's number; more lines only where money says more. */
+  echo?: K extends FactKind ? (echo: Echo<K>) => string[] : never;
+}
+
+/** Keeps each verb's own kind while checking its shape. */
+export function defineVerb<K extends Kind>(verb: Verb<K>): Verb<K> {
+  return verb;
+}
+
+export type { Fact };
