@@ -91,7 +91,12 @@ const zoneFormats = new Map<string, Intl.DateTimeFormat>();
 export function dayOfInstant(instant: Instant, zone: string): Day {
   let format = zoneFormats.get(zone);
   if (!format) {
-    format = new Intl.DateTimeFormat("en-CA", { timeZone: zone, year: "numeric", month: "2-digit", day: "2-digit" });
+    format = new Intl.DateTimeFormat("en-CA", {
+      timeZone: zone,
+      year: "numeric",
+      month: "2-digit",
+      day: "2-digit",
+    });
     zoneFormats.set(zone, format);
   }
   return format.format(instant);

@@ -1,5 +1,6 @@
 import type { Books } from "../books/books.ts";
 import type { Day } from "../calendar.ts";
+import type { QuestionGrammar } from "../notes/grammar.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import type { Reply } from "../reply.ts";
 
@@ -29,5 +30,12 @@ export interface AnswerRule {
   about: ReadingOf<"ask">["about"];
   /** A note that asks it, for help and the tests. */
   example: string;
+  /** The words that ask it. */
+  asks: QuestionGrammar;
   answer(asked: Asked): Answer;
+}
+
+/** Keeps an answer's own name while checking its shape. */
+export function defineAnswer(rule: AnswerRule): AnswerRule {
+  return rule;
 }

@@ -61,7 +61,9 @@ export type FactOf<K extends FactKind> = { kind: K; data: FactData[K] } & FactCo
 /** Something that happened, dated; never changed or deleted once recorded. */
 export type Fact = { [K in FactKind]: FactOf<K> }[FactKind];
 /** A fact as decided, before the ledger gives it an id, a place and its message. */
-export type NewFact = { [K in FactKind]: { kind: K; data: FactData[K]; day: Day; pieces: number[]; amount?: Cents } }[FactKind];
+export type NewFact = {
+  [K in FactKind]: { kind: K; data: FactData[K]; day: Day; pieces: number[]; amount?: Cents };
+}[FactKind];
 
 /** The order in which facts fold: by day, then in the order first recorded. */
 export function inFoldOrder(a: Fact, b: Fact): number {

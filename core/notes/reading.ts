@@ -21,8 +21,23 @@ export type RetireHow = "kept" | "given" | "scrapped";
 export type DaysInYear = "365" | "365.25" | "actual";
 export type PaymentOrder = "highest" | "prorata";
 export type Question =
-  | "month" | "year" | "recap" | "loan" | "piece" | "pieces" | "unlisted" | "listed" | "held" | "unsold"
-  | "best" | "pace" | "tax" | "miles" | "price" | "worth" | "help";
+  | "month"
+  | "year"
+  | "recap"
+  | "loan"
+  | "piece"
+  | "pieces"
+  | "unlisted"
+  | "listed"
+  | "held"
+  | "unsold"
+  | "best"
+  | "pace"
+  | "tax"
+  | "miles"
+  | "price"
+  | "worth"
+  | "help";
 
 /** What a kind of note may say. Amounts are cents, days local; fields a note does not give are absent. */
 export interface ReadingFields {
@@ -57,7 +72,17 @@ export type Kind = keyof ReadingFields;
 
 /** A needed field that the note did not give: the bot asks for just that. */
 export type Missing =
-  | "pieces" | "count" | "price" | "amount" | "what" | "minutes" | "miles" | "balance" | "percent" | "stream" | "per";
+  | "pieces"
+  | "count"
+  | "price"
+  | "amount"
+  | "what"
+  | "minutes"
+  | "miles"
+  | "balance"
+  | "percent"
+  | "stream"
+  | "per";
 
 /** What every reading carries beside its fields. */
 export interface ReadingCommon {

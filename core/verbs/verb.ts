@@ -1,5 +1,5 @@
-import type { Fact, FactKind, FactOf } from "../books/facts.ts";
 import type { Books } from "../books/books.ts";
+import type { Fact, FactKind, FactOf } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";
 import type { Day } from "../calendar.ts";
 import type { Decision, Desk } from "../decide/decision.ts";

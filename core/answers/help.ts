@@ -1,0 +1,8 @@
+import { defineAnswer } from "./answer.ts";
+
+export const help = defineAnswer({
+  about: "help",
+  example: "help",
+  asks: {},
+  answer: () => ({ text: "" }),
+});

@@ -1,0 +1,8 @@
+import { defineVerb } from "./verb.ts";
+
+export const ask = defineVerb({
+  kind: "ask",
+  example: "how much this month",
+  help: "a question about the books",
+  reads: {},
+});

@@ -1,0 +1,8 @@
+import { defineVerb } from "./verb.ts";
+
+export const undo = defineVerb({
+  kind: "undo",
+  example: "undo",
+  help: "takes back your last note",
+  reads: {},
+});
