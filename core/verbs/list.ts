@@ -7,7 +7,7 @@ import { fix } from "./fix.ts";
 import { goal } from "./goal.ts";
 import { hold } from "./hold.ts";
 import { income } from "./income.ts";
-import { list } from "./list.ts";
+import { list } from "./listing.ts";
 import { loan } from "./loan.ts";
 import { nudge } from "./nudge.ts";
 import { pay } from "./pay.ts";
