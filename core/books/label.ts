@@ -1,0 +1,45 @@
+import type { Books, Piece } from "./books.ts";
+
+/** A piece as the bot names it: "#12 tall white dresser". */
+export function pieceLabel(piece: Pick<Piece, "number" | "name" | "traits">): string {
+  return `#${piece.number} ${[...piece.traits, piece.name].join(" ")}`;
+}
+
+/** Several pieces in few words: "#4 desk, #5 chair", or alike ones together: "6 chairs (#3–#8)". */
+export function labelOf(books: Books, numbers: readonly number[]): string {
+  const groups: Piece[][] = [];
+  for (const number of numbers) {
+    const piece = books.pieces.get(number);
+    if (!piece) continue;
+    const last = groups.at(-1);
+    if (last && sameWords(last[0]!, piece)) last.push(piece);
+    else groups.push([piece]);
+  }
+  return groups.map(groupLabel).join(", ");
+}
+
+function sameWords(a: Piece, b: Piece): boolean {
+  return a.name === b.name && a.traits.join(" ") === b.traits.join(" ");
+}
+
+function groupLabel(group: readonly Piece[]): string {
+  const [first] = group as [Piece];
+  if (group.length === 1) return pieceLabel(first);
+  const words = [...first.traits, pluralOf(first.name)].join(" ");
+  return `${group.length} ${words} (${numbersLabel(group.map((piece) => piece.number))})`;
+}
+
+/** "#3–#8" for a run of numbers, else "#3, #5, #9". */
+export function numbersLabel(numbers: readonly number[]): string {
+  const run = numbers.every((number, index) => index === 0 || number === numbers[index - 1]! + 1);
+  if (run && numbers.length > 2) return `#${numbers[0]}–#${numbers.at(-1)}`;
+  return numbers.map((number) => `#${number}`).join(", ");
+}
+
+/** The everyday English plural of a piece's name: bench → benches, shelf → shelves. */
+export function pluralOf(name: string): string {
+  if (/(s|x|z|ch|sh)$/.test(name)) return `${name}es`;
+  if (/[^aeiou]y$/.test(name)) return `${name.slice(0, -1)}ies`;
+  if (/(shel|lea)f$/.test(name)) return `${name.slice(0, -1)}ves`;
+  return `${name}s`;
+}

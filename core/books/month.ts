@@ -1,0 +1,69 @@
+import { addMonths, type Day, lastDayOf, type Month, monthOf } from "../calendar.ts";
+import { type Cents, percentOf } from "../money.ts";
+import type { Books, MonthSums } from "./books.ts";
+
+/** A month as the totals of the books have it: its sums as posted and what follows from them. Cents. */
+export interface MonthRow extends MonthSums {
+  month: Month;
+  flipProfit: Cents;
+  taxSetAside: Cents;
+  forLoan: Cents;
+}
+
+/** The sums of a month in which nothing was posted. */
+export function emptyMonth(): MonthSums {
+  return {
+    flipped: 0,
+    proceeds: 0,
+    costOfSold: 0,
+    fees: 0,
+    overhead: 0,
+    writtenOff: 0,
+    otherIncome: 0,
+    paidToLoan: 0,
+    cashIn: 0,
+    cashOut: 0,
+  };
+}
+
+/** The percent to set aside for tax that is in force on a day, a plain decimal; "0" before any was set. */
+export function taxPercentOn(books: Pick<Books, "taxRates">, day: Day): string {
+  return books.taxRates.findLast((rate) => rate.day <= day)?.percent ?? "0";
+}
+
+/**
+ * A month's totals in cents, as the books stand: books that are to end on an earlier day are folded from the
+ * facts through it. Tax goes by the percent in force at the month's end, or at `through` while it runs.
+ */
+export function monthRow(books: Books, month: Month, through: Day): MonthRow {
+  const sums = books.months.get(month) ?? emptyMonth();
+  const flipProfit = sums.proceeds - sums.costOfSold - sums.fees - sums.overhead - sums.writtenOff;
+  const income = flipProfit + sums.otherIncome;
+  const monthEnd = lastDayOf(month);
+  const percent = taxPercentOn(books, monthEnd < through ? monthEnd : through);
+  const taxSetAside = Math.max(0, percentOf(percent, income));
+  return { month, ...sums, flipProfit, taxSetAside, forLoan: income - taxSetAside };
+}
+
+/** Every month from the earliest fact that stands to the month of `through`. */
+export function monthRows(books: Books, through: Day): MonthRow[] {
+  const earliest = books.facts[0];
+  if (!earliest) return [];
+  const rows: MonthRow[] = [];
+  const last = monthOf(through);
+  for (let month = monthOf(earliest.day); month <= last; month = addMonths(month, 1)) {
+    rows.push(monthRow(books, month, through));
+  }
+  return rows;
+}
+
+/** Ready to send to the loan, in cents: all "for the loan" so far less all paid or declared as sent. */
+export function earmarked(books: Books, through: Day): Cents {
+  let ready = -books.declaredSent;
+  for (const month of books.months.keys()) {
+    if (month > monthOf(through)) continue;
+    const row = monthRow(books, month, through);
+    ready += row.forLoan - row.paidToLoan;
+  }
+  return ready;
+}
