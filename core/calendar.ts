@@ -75,12 +75,17 @@ const WEEKDAY_NAMES = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
 
 /** A month as a person reads it: "May 2026". */
 export function showMonth(month: Month): string {
-  return `${MONTH_NAMES[Number(month.slice(5, 7)) - 1]} ${month.slice(0, 4)}`;
+  return `${monthName(month)} ${month.slice(0, 4)}`;
+}
+
+/** A month's name without its year: "May". */
+export function monthName(month: Month): string {
+  return MONTH_NAMES[Number(month.slice(5, 7)) - 1]!;
 }
 
 /** A day as a person reads it beside `today`: "Sat May 9", with the year where it is another. */
 export function showDay(day: Day, today: Day): string {
-  const month = MONTH_NAMES[Number(day.slice(5, 7)) - 1]!.slice(0, 3);
+  const month = monthName(monthOf(day)).slice(0, 3);
   const text = `${WEEKDAY_NAMES[weekdayOf(day)]} ${month} ${Number(day.slice(8, 10))}`;
   return day.slice(0, 4) === today.slice(0, 4) ? text : `${text}, ${day.slice(0, 4)}`;
 }

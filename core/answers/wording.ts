@@ -1,0 +1,57 @@
+import { Decimal } from "decimal.js";
+import type { Cents } from "../money.ts";
+import { roundHalfUp, show } from "../money.ts";
+
+/** Money that came or went, with its sign: "+43.00", "-20.00", "0.00". */
+export function signed(cents: Cents): string {
+  return cents > 0 ? `+${show(cents)}` : show(cents);
+}
+
+/** "1 piece", "3 pieces". */
+export function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? "" : "s"}`;
+}
+
+/** Minutes as a person says them: "45 min", "2 h", "2 h 30 min". */
+export function showMinutes(minutes: number): string {
+  const hours = Math.floor(minutes / 60);
+  const rest = minutes % 60;
+  return [hours > 0 ? `${hours} h` : "", rest > 0 || hours === 0 ? `${rest} min` : ""]
+    .filter(Boolean)
+    .join(" ");
+}
+
+/** Cents an hour, half up; null where no time is logged. */
+export function anHour(cents: Cents, minutes: number): Cents | null {
+  return minutes > 0 ? roundHalfUp(new Decimal(cents).times(60).div(minutes)) : null;
+}
+
+/** The middle of whole amounts; of an even count the mean of the two in the middle, half up. */
+export function medianOf(amounts: readonly Cents[]): Cents {
+  const sorted = [...amounts].sort((a, b) => a - b);
+  const upper = Math.floor(sorted.length / 2);
+  if (sorted.length % 2 === 1) return sorted[upper]!;
+  return roundHalfUp(new Decimal(sorted[upper - 1]!).plus(sorted[upper]!).div(2));
+}
+
+/** A part of a whole in whole percent: "92%". */
+export function showShare(part: Cents, whole: Cents): string {
+  return `${new Decimal(part).times(100).div(whole).toDecimalPlaces(0, Decimal.ROUND_HALF_UP)}%`;
+}
+
+/** Lines that fit a screen: what is past `most` is told by `rest` in one line. */
+export function fitted<T>(
+  items: readonly T[],
+  most: number,
+  line: (item: T) => string,
+  rest: (left: readonly T[]) => string,
+): string[] {
+  if (items.length <= most) return items.map(line);
+  const shown = items.slice(0, most - 1);
+  return [...shown.map(line), rest(items.slice(most - 1))];
+}
+
+/** Lines as a reply: what is null is left out. */
+export function reply(lines: readonly (string | null)[]): { text: string } {
+  return { text: lines.filter((line) => line !== null).join("\n") };
+}
