@@ -1,0 +1,156 @@
+import type { Books } from "../../core/books/books.ts";
+import { pieceLabel } from "../../core/books/piece.ts";
+import type { Account, Posting } from "../../core/books/postings.ts";
+import type { Day, Month } from "../../core/calendar.ts";
+import { addMonths, firstDayOf, lastDayOf, monthOf, showMonth } from "../../core/calendar.ts";
+import type { Cents } from "../../core/money.ts";
+import { show } from "../../core/money.ts";
+
+/** A bar of the month: a piece, or what several of them (or none) come to. Cents. */
+export interface Bar {
+  label: string;
+  cents: Cents;
+}
+
+/** What the month's picture shows: cents, local days; nothing of it depends on the clock. */
+export interface MonthFigures {
+  month: Month;
+  /** The last day counted: the month's last, or an earlier one while the month runs. */
+  through: Day;
+  currency: string;
+  flipped: number;
+  flipProfit: Cents;
+  /** What each piece added to the month's flip profit, largest first; the bars sum to `flipProfit`. */
+  bars: Bar[];
+  /** January to December of the month's year; null for the months after it. */
+  year: (Cents | null)[];
+  /** Principal owed on all loans at the end of each day that moved it, oldest first; null without a loan. */
+  loan: { from: Day; points: { day: Day; cents: Cents }[] } | null;
+}
+
+/** The accounts whose postings make flip profit (a credit adds to it). */
+const PROFIT_ACCOUNTS: ReadonlySet<Account> = new Set([
+  "sales",
+  "deposits kept",
+  "refunds",
+  "cost of pieces sold",
+  "selling fees",
+  "overhead",
+  "written off",
+]);
+
+/** The figures of a month's picture, from the postings that stand. */
+export function monthFigures(books: Books, { month, today, currency }: FiguresAsked): MonthFigures {
+  const last = lastDayOf(month);
+  const through = today < last ? today : last;
+  const year = new Map<Month, Cents>();
+  const byPiece = new Map<number | null, Cents>();
+  const loanByDay = new Map<Day, Cents>();
+  for (const posting of allPostings(books)) {
+    if (posting.day > through) continue;
+    if (PROFIT_ACCOUNTS.has(posting.account)) {
+      const postedIn = monthOf(posting.day);
+      add(year, postedIn, -posting.cents);
+      if (postedIn === month) add(byPiece, posting.piece, -posting.cents);
+    }
+    if (posting.account === "loan") add(loanByDay, posting.day, -posting.cents);
+  }
+  return {
+    month,
+    through,
+    currency,
+    flipped: books.months.get(month)?.flipped ?? 0,
+    flipProfit: year.get(month) ?? 0,
+    bars: barsOf(books, byPiece),
+    year: monthsOfYear(month).map((each) => (each > month ? null : (year.get(each) ?? 0))),
+    loan: loanLine(loanByDay, through),
+  };
+}
+
+export interface FiguresAsked {
+  month: Month;
+  today: Day;
+  currency: string;
+}
+
+function* allPostings(books: Books): Iterable<Posting> {
+  for (const postings of books.postings.values()) yield* postings;
+}
+
+function add<K>(sums: Map<K, Cents>, key: K, cents: Cents): void {
+  sums.set(key, (sums.get(key) ?? 0) + cents);
+}
+
+function monthsOfYear(month: Month): Month[] {
+  const january = `${month.slice(0, 4)}-01`;
+  return Array.from({ length: 12 }, (_, index) => addMonths(january, index));
+}
+
+/** The most bars that fit the picture; beyond it the middle ones are summed in one. */
+const BARS_MAX = 9;
+
+function barsOf(books: Books, byPiece: ReadonlyMap<number | null, Cents>): Bar[] {
+  const bars: Bar[] = [];
+  for (const [number, cents] of byPiece) {
+    const piece = number === null ? undefined : books.pieces.get(number);
+    if (number !== null && cents !== 0) bars.push({ label: piece ? pieceLabel(piece) : `#${number}`, cents });
+  }
+  bars.sort((a, b) => b.cents - a.cents || (a.label < b.label ? -1 : 1));
+  const overhead = byPiece.get(null) ?? 0;
+  const room = overhead === 0 ? BARS_MAX : BARS_MAX - 1;
+  const shown = bars.length > room ? withMiddleSummed(bars, room) : bars;
+  return overhead === 0 ? shown : [...shown, { label: "overhead", cents: overhead }];
+}
+
+/** Keeps the best and the two worst: those are what one wants to see; the rest is one honest bar. */
+function withMiddleSummed(bars: readonly Bar[], room: number): Bar[] {
+  const worst = bars.slice(-2);
+  const best = bars.slice(0, room - 3);
+  const middle = bars.slice(room - 3, -2);
+  const cents = middle.reduce((total, bar) => total + bar.cents, 0);
+  return [...best, { label: `${middle.length} more pieces`, cents }, ...worst];
+}
+
+/** The line starts with the year before the month's end, or with the first loan when that is later. */
+function loanLine(byDay: ReadonlyMap<Day, Cents>, through: Day): MonthFigures["loan"] {
+  const days = [...byDay.keys()].sort();
+  const first = days[0];
+  if (first === undefined) return null;
+  const yearBack = firstDayOf(addMonths(monthOf(through), -11));
+  const from = [first, yearBack].sort()[1]!;
+  let owed = 0;
+  const points: { day: Day; cents: Cents }[] = [];
+  for (const day of days) {
+    owed += byDay.get(day)!;
+    if (day <= from) points[0] = { day: from, cents: owed };
+    else points.push({ day, cents: owed });
+  }
+  return { from, points };
+}
+
+/** The picture in words, for those who cannot see it; at most about 700 characters. */
+export function altText(figures: MonthFigures): string {
+  const sentences = [
+    `${showMonth(figures.month)}: ${counted(figures.flipped)} flipped, flip profit ${show(figures.flipProfit)} ${figures.currency}.`,
+  ];
+  if (figures.bars.length > 0) {
+    const bars = figures.bars.map((bar) => `${bar.label} ${show(bar.cents)}`).join(", ");
+    sentences.push(`By piece: ${bars}.`);
+  }
+  const soFar = figures.year.reduce<Cents>((total, cents) => total + (cents ?? 0), 0);
+  sentences.push(`${figures.month.slice(0, 4)} so far: ${show(soFar)}.`);
+  const points = figures.loan?.points ?? [];
+  if (points.length > 0) {
+    sentences.push(`Loan principal from ${show(points[0]!.cents)} to ${show(points.at(-1)!.cents)}.`);
+  }
+  return sentences.join(" ");
+}
+
+export function counted(flipped: number): string {
+  return flipped === 1 ? "1 piece" : `${flipped} pieces`;
+}
+
+/** Whether there is anything to draw: a picture of nothing is not sent. */
+export function isWorthDrawing(figures: MonthFigures): boolean {
+  return figures.bars.length > 0 || figures.loan !== null || figures.year.some((cents) => cents);
+}

@@ -1,0 +1,186 @@
+import type { Books, Piece } from "./books/books.ts";
+import { costOf, pieceLabel, statusOf } from "./books/piece.ts";
+import type { Day } from "./calendar.ts";
+import { daysBetween, showDay } from "./calendar.ts";
+import type { Cents } from "./money.ts";
+import { show } from "./money.ts";
+import { suggestPrice } from "./past-sales.ts";
+import type { Button, Reply } from "./reply.ts";
+
+/** What the daily message may look at. Pure data: the same day on the same books gives the same words. */
+export interface NudgeView {
+  books: Books;
+  today: Day;
+  /** Numbers of pieces that the owner asked to leave out for good. */
+  leftOut: readonly number[];
+  /** The first day on which a piece is mentioned again, by piece number. */
+  waits: Readonly<Record<number, Day>>;
+  /** The first day on which the bot speaks up again; null: not snoozed. */
+  snoozedUntil: Day | null;
+  /** The notes that still wait for an answer, as said, oldest first. */
+  openQuestions: readonly string[];
+}
+
+/** A listing is due for a word after this many days at one price without a sale. */
+const LISTED_DAYS = 14;
+/** A piece counts as not started for a month after this many days. */
+const UNSTARTED_DAYS = 30;
+/** How long "wait" waits. */
+const WAIT_DAYS = 3;
+/** The most lines of each part: a phone held in one hand. */
+const LINES_MAX = { unlisted: 5, other: 3 };
+const QUESTION_LENGTH_MAX = 60;
+
+/** What is mentioned together: one piece, or the unlisted (or unstarted, …) pieces of one set. */
+interface Matter {
+  piece: Readonly<Piece>;
+  pieces: readonly Readonly<Piece>[];
+  /** Days that it has waited. */
+  days: number;
+}
+
+/**
+ * The daily message, or null where there is nothing to say: finished pieces that are not listed (oldest
+ * first, with buttons), listings without a sale, holds past their day, pieces not started, open questions.
+ * Presses: "nl:<piece>" list it, "nw:<piece>:<days>" wait, "nx:<piece>" leave it out; a set is pressed by
+ * the lowest of the numbers mentioned and means all of them.
+ */
+export function nudgeFor(view: NudgeView): Reply | null {
+  if (view.snoozedUntil !== null && view.today < view.snoozedUntil) return null;
+  const unlisted = mattersOf(view, "finished", (piece) => piece.finished);
+  const stale = mattersOf(view, "listed", (piece) => pricedOn(view.books, piece)).filter(
+    ({ days }) => days >= LISTED_DAYS,
+  );
+  const unstarted = mattersOf(view, "bought", (piece) => (piece.minutes > 0 ? null : piece.bought)).filter(
+    ({ days }) => days >= UNSTARTED_DAYS,
+  );
+  const parts = [
+    unlistedPart(unlisted),
+    part(
+      "Listed two weeks, no sale:",
+      stale.map((matter) => staleLine(view, matter)),
+      LINES_MAX.other,
+    ),
+    part("Hold past its day:", overdueLines(view), LINES_MAX.other),
+    part("Not started for a month:", unstarted.map(unstartedLine), LINES_MAX.other),
+    part("Waiting for your answer:", view.openQuestions.map(shortened), LINES_MAX.other),
+  ].filter((text) => text !== null);
+  if (parts.length === 0) return null;
+  const buttons = [
+    ...unlisted.slice(0, LINES_MAX.unlisted).map(unlistedButtons),
+    ...leaveOutButtons(stale),
+    ...leaveOutButtons(unstarted),
+  ];
+  return buttons.length > 0 ? { text: parts.join("\n\n"), buttons } : { text: parts.join("\n\n") };
+}
+
+/** Pieces of a status with the day they wait since, longest first; the pieces of a set make one matter. */
+function mattersOf(
+  view: NudgeView,
+  status: "bought" | "finished" | "listed",
+  since: (piece: Readonly<Piece>) => Day | null,
+): Matter[] {
+  const groups = new Map<number, Readonly<Piece>[]>();
+  for (const piece of view.books.pieces.values()) {
+    if (statusOf(piece) !== status) continue;
+    const key = piece.set && piece.lot !== null ? piece.lot : piece.number;
+    groups.set(key, [...(groups.get(key) ?? []), piece]);
+  }
+  const matters: Matter[] = [];
+  for (const pieces of groups.values()) {
+    const days = pieces.map(since).filter((day) => day !== null);
+    const oldest = days.reduce<Day | null>((a, b) => (a === null || b < a ? b : a), null);
+    if (oldest === null || days.length < pieces.length || pieces.some((piece) => isHushed(view, piece)))
+      continue;
+    pieces.sort((a, b) => a.number - b.number);
+    matters.push({ piece: pieces[0]!, pieces, days: daysBetween(oldest, view.today) });
+  }
+  return matters.sort((a, b) => b.days - a.days || a.piece.number - b.piece.number);
+}
+
+function isHushed(view: NudgeView, piece: Readonly<Piece>): boolean {
+  const until = view.waits[piece.number];
+  return view.leftOut.includes(piece.number) || (until !== undefined && view.today < until);
+}
+
+/** The day of the latest list price: of the listing, or of a reprice since. */
+function pricedOn(books: Books, piece: Readonly<Piece>): Day | null {
+  if (piece.listed === null) return null;
+  const story = new Set(books.story.get(piece.number) ?? []);
+  const repriced = books.facts.filter((fact) => fact.kind === "reprice" && story.has(fact.id));
+  return [piece.listed, ...repriced.map((fact) => fact.day)].sort().at(-1)!;
+}
+
+function unlistedPart(matters: readonly Matter[]): string | null {
+  if (matters.length === 0) return null;
+  const lines = matters.map(
+    (matter) => `${labelOf(matter)}: ${daysText(matter.days)}, ${show(sum(matter.pieces.map(costOf)))} in it`,
+  );
+  const text = part("Finished, not listed yet:", lines, LINES_MAX.unlisted);
+  if (matters.length === 1) return text;
+  return `${text}\nTied up: ${show(sum(matters.flatMap(({ pieces }) => pieces.map(costOf))))}`;
+}
+
+function staleLine(view: NudgeView, matter: Matter): string {
+  const asked = sum(matter.pieces.map((piece) => piece.listPrice ?? 0));
+  const suggested = matter.pieces.map((piece) => suggestPrice(view.books, piece, costOf(piece)));
+  const line = `${labelOf(matter)} at ${show(asked)}: ${daysText(matter.days)}`;
+  return suggested.every((price) => price !== null) ? `${line}, try ${show(sum(suggested))}` : line;
+}
+
+function overdueLines(view: NudgeView): string[] {
+  const lines: { until: Day; text: string }[] = [];
+  for (const piece of view.books.pieces.values()) {
+    const until = piece.hold?.until ?? null;
+    if (statusOf(piece) !== "held" || until === null || until >= view.today || isHushed(view, piece))
+      continue;
+    const buyer = piece.hold?.buyer ? ` for ${piece.hold.buyer}` : "";
+    lines.push({ until, text: `${pieceLabel(piece)}${buyer}: was till ${showDay(until, view.today)}` });
+  }
+  return lines.sort((a, b) => (a.until < b.until ? -1 : 1)).map(({ text }) => text);
+}
+
+function unstartedLine(matter: Matter): string {
+  return `${labelOf(matter)}: bought ${daysText(matter.days)} ago`;
+}
+
+function part(title: string, lines: readonly string[], linesMax: number): string | null {
+  if (lines.length === 0) return null;
+  const left = lines.length - linesMax;
+  return [title, ...lines.slice(0, linesMax), ...(left > 0 ? [`and ${left} more`] : [])].join("\n");
+}
+
+function unlistedButtons({ piece }: Matter): Button[] {
+  return [
+    { label: `List #${piece.number}`, press: `nl:${piece.number}` },
+    { label: `Wait ${WAIT_DAYS} days`, press: `nw:${piece.number}:${WAIT_DAYS}` },
+    { label: "Leave out", press: `nx:${piece.number}` },
+  ];
+}
+
+/** One row for a whole part, so that the buttons stay fewer than the lines. */
+function leaveOutButtons(matters: readonly Matter[]): Button[][] {
+  const row = matters
+    .slice(0, LINES_MAX.other)
+    .map(({ piece }) => ({ label: `Leave out #${piece.number}`, press: `nx:${piece.number}` }));
+  return row.length > 0 ? [row] : [];
+}
+
+function labelOf({ piece, pieces }: Matter): string {
+  return pieces.length === 1 ? pieceLabel(piece) : `${pieceLabel(piece)} (${pieces.length} pieces)`;
+}
+
+function daysText(days: number): string {
+  return days === 0 ? "today" : days === 1 ? "1 day" : `${days} days`;
+}
+
+function shortened(text: string): string {
+  const line = [...text.replace(/\s+/gu, " ").trim()];
+  return line.length > QUESTION_LENGTH_MAX
+    ? `${line.slice(0, QUESTION_LENGTH_MAX - 1).join("")}…`
+    : line.join("");
+}
+
+function sum(amounts: readonly Cents[]): Cents {
+  return amounts.reduce((a, b) => a + b, 0);
+}
