@@ -3,6 +3,9 @@ import { Decimal } from "decimal.js";
 /** Money in whole cents (a safe integer). Never a fraction, never a float of dollars. */
 export type Cents = number;
 
+/** Decimals wide enough that sums and products of rates, days, miles and cents stay exact. */
+export const WideDecimal = Decimal.clone({ precision: 60 });
+
 /** The most that one note may name: 1,000,000.00. Above it the note is unclear. */
 export const AMOUNT_CENTS_MAX = 100_000_000;
 

@@ -1,5 +1,5 @@
 import type { Day } from "../calendar.ts";
-import type { Cents } from "../money.ts";
+import { assertCents, type Cents } from "../money.ts";
 import type { Category, DaysInYear, PaymentOrder, RetireHow } from "../notes/reading.ts";
 
 /**
@@ -68,4 +68,17 @@ export type NewFact = {
 /** The order in which facts fold: by day, then in the order first recorded. */
 export function inFoldOrder(a: Fact, b: Fact): number {
   return a.day < b.day ? -1 : a.day > b.day ? 1 : a.place - b.place || a.id - b.id;
+}
+
+/** The amount of a fact whose kind has one, in cents. Missing, negative or broken amounts are bugs and throw. */
+export function amountOf(fact: Readonly<FactCommon>): Cents {
+  if (fact.amount === undefined) throw new Error(`fact ${fact.id} has no amount`);
+  assertCents(fact.amount);
+  if (fact.amount < 0) throw new Error(`fact ${fact.id} has a negative amount`);
+  return fact.amount;
+}
+
+/** The piece of a fact that is about one piece alone: cash that moves for several belongs to none of them. */
+export function onlyPiece(fact: Readonly<FactCommon>): number | undefined {
+  return fact.pieces.length === 1 ? fact.pieces[0] : undefined;
 }

@@ -1,11 +1,15 @@
+import { Decimal } from "decimal.js";
 import { type Month, monthOf } from "../calendar.ts";
-import { assertCents, type Cents } from "../money.ts";
+import { assertCents, type Cents, WideDecimal } from "../money.ts";
 import type { PaymentOrder } from "../notes/reading.ts";
 import type { Books, Goal, Loan, MonthSums, Piece } from "./books.ts";
 import type { Fact } from "./facts.ts";
 import { emptyMonth } from "./month.ts";
 import type { Account, Posting } from "./postings.ts";
 import type { Problem } from "./problem.ts";
+
+/** Places after the point to which a piece's miles are shown; what is kept has more. */
+const MILES_PLACES = 10;
 
 /** What the facts recorded since the last look have touched: for a writer that stores derived books. */
 export interface Changes {
@@ -49,10 +53,12 @@ export class BooksInHand implements Books {
   #touchedPieces = new Set<number>();
   #touchedLoans = new Set<string>();
   #recordedFacts: number[] = [];
+  #exactMiles = new Map<number, Decimal>();
 
   /** Applies one fact by its kind's rules and keeps it; on a problem nothing has changed. */
   record(fact: Fact, apply: (books: BooksInHand, fact: Fact) => Problem | null): Problem | null {
-    if (new Set(fact.pieces).size !== fact.pieces.length) throw new Error(`fact ${fact.id} names a piece twice`);
+    if (new Set(fact.pieces).size !== fact.pieces.length)
+      throw new Error(`fact ${fact.id} names a piece twice`);
     this.#fact = fact;
     this.#legs = [];
     const problem = apply(this, fact);
@@ -95,6 +101,13 @@ export class BooksInHand implements Books {
     if (!piece) throw new Error(`no piece ${number} on the books`);
     this.#touchedPieces.add(number);
     return piece;
+  }
+
+  /** Miles of a drive for a piece. Kept exact beside the piece, so that three thirds make a whole. */
+  addMiles(number: number, miles: Decimal): void {
+    const sum = (this.#exactMiles.get(number) ?? new WideDecimal(0)).plus(miles);
+    this.#exactMiles.set(number, sum);
+    this.piece(number).miles = sum.toDecimalPlaces(MILES_PLACES, Decimal.ROUND_HALF_UP).toFixed();
   }
 
   addPiece(piece: Piece): void {

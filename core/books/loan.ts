@@ -1,12 +1,9 @@
-import { Decimal as LibraryDecimal } from "decimal.js";
+import type { Decimal } from "decimal.js";
 import { addDays, type Day, daysBetween, daysInYear, firstDayOf } from "../calendar.ts";
-import { type Cents, roundHalfUp } from "../money.ts";
+import { type Cents, roundHalfUp, WideDecimal } from "../money.ts";
 import type { DaysInYear, PaymentOrder } from "../notes/reading.ts";
 import { splitByWeight } from "../split.ts";
 import type { Books, Loan } from "./books.ts";
-
-/** Wide enough for every product below to stay exact; the one quotient is taken just before rounding. */
-const Decimal = LibraryDecimal.clone({ precision: 60 });
 
 /**
  * The smallest number that 365, 366 and 1461 (four years of 365.25) all divide. Counting days in parts of a
@@ -31,8 +28,8 @@ function yearParts(from: Day, to: Day, days: DaysInYear): number {
 }
 
 /** Simple interest on a principal, in exact cents: principal × rate ÷ days in the year × days. */
-function interestOf(principal: Cents, rate: string, parts: number): LibraryDecimal {
-  return new Decimal(principal).times(rate).times(parts);
+function interestOf(principal: Cents, rate: string, parts: number): Decimal {
+  return new WideDecimal(principal).times(rate).times(parts);
 }
 
 /**
@@ -41,7 +38,7 @@ function interestOf(principal: Cents, rate: string, parts: number): LibraryDecim
  * Source: 34 CFR 685.211 and servicers' pages on simple daily interest (tests/published).
  */
 export function accruedOn(loan: Readonly<Loan>, day: Day): Cents {
-  let parts = new Decimal(0);
+  let parts = new WideDecimal(0);
   loan.stretches.forEach((stretch, index) => {
     const next = loan.stretches[index + 1]?.from;
     const end = next !== undefined && next < day ? next : day;
@@ -63,7 +60,7 @@ export function owedOn(books: Pick<Books, "loans">, day: Day): Cents {
 }
 
 /** Interest of the one day that begins on `day`, in exact cents, at the terms in force on it. */
-export function interestADay(loan: Readonly<Loan>, day: Day): LibraryDecimal {
+export function interestADay(loan: Readonly<Loan>, day: Day): Decimal {
   const stretch = loan.stretches.filter(({ from }) => from <= day).at(-1) ?? loan;
   const parts = yearParts(day, addDays(day, 1), stretch.days);
   return interestOf(loan.principal, stretch.rate, parts).div(PARTS_OF_YEAR).div(100);
@@ -86,7 +83,7 @@ export interface Payment {
 }
 
 function byHighestRate(a: Readonly<Loan>, b: Readonly<Loan>): number {
-  return new Decimal(b.rate).comparedTo(a.rate);
+  return new WideDecimal(b.rate).comparedTo(a.rate);
 }
 
 /**

@@ -13,7 +13,7 @@ export type Problem =
   | { kind: "piece not held"; number: number }
   | { kind: "deposit held"; number: number; held: Cents }
   | { kind: "more than held"; held: Cents }
-  | { kind: "more than brought in"; broughtIn: Cents }
+  | { kind: "more than brought in"; number: number; broughtIn: Cents }
   | { kind: "no loan" }
   | { kind: "no such loan"; name: string }
   | { kind: "loan name taken"; name: string }

@@ -1,8 +1,23 @@
+import { z } from "zod";
+import { amountOf } from "../books/facts.ts";
+import type { FactRules } from "../books/rules.ts";
+import { wordsShape } from "../books/shapes.ts";
 import { defineVerb } from "./verb.ts";
+
+const rules: FactRules<"income"> = {
+  data: z.strictObject({ stream: wordsShape, method: wordsShape.optional() }),
+  apply(books, fact) {
+    const amount = amountOf(fact);
+    books.post("cash", amount);
+    books.post("other income", -amount, { detail: fact.data.stream });
+    return null;
+  },
+};
 
 export const income = defineVerb({
   kind: "income",
   example: "tips 35",
   help: "other money that came in",
+  books: rules,
   reads: {},
 });

@@ -1,8 +1,61 @@
+import { z } from "zod";
+import type { Books, Piece } from "../books/books.ts";
+import { checkPieces } from "../books/check.ts";
+import { moveCost } from "../books/cost.ts";
+import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
+import { proceedsOf } from "../books/piece.ts";
+import type { Problem } from "../books/problem.ts";
+import type { FactRules } from "../books/rules.ts";
+import { monthOf } from "../calendar.ts";
+import type { Cents } from "../money.ts";
+import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
+
+/** A piece that brought nothing in, or is to come back unsold, was not sold; none gives back more than it brought. */
+function checkRefund(books: Books, fact: FactOf<"refund">, shares: readonly Cents[]): Problem | null {
+  for (const [index, number] of fact.pieces.entries()) {
+    const piece = books.pieces.get(number)!;
+    const broughtIn = proceedsOf(piece);
+    if (piece.gone !== "sold" && (fact.data.returned || broughtIn === 0))
+      return { kind: "piece not sold", number };
+    if (shares[index]! > broughtIn) return { kind: "more than brought in", number, broughtIn };
+  }
+  return null;
+}
+
+/** A piece that came back is on hand again: finished as it was, neither sold nor listed. */
+function comeBack(piece: Piece): void {
+  piece.sold = null;
+  piece.gone = null;
+  piece.goneOn = null;
+  piece.listed = null;
+  piece.listPrice = null;
+}
+
+const rules: FactRules<"refund"> = {
+  data: z.strictObject({ returned: z.literal(true).optional() }),
+  apply(books, fact) {
+    const shares = splitEvenly(amountOf(fact), fact.pieces.length);
+    const problem = checkPieces(books, fact.pieces) ?? checkRefund(books, fact, shares);
+    if (problem) return problem;
+    fact.pieces.forEach((number, index) => {
+      const piece = books.piece(number);
+      piece.refunds += shares[index]!;
+      books.post("refunds", shares[index]!, { piece: number });
+      if (!fact.data.returned) return;
+      moveCost(books, piece, "cost of pieces sold", "unsold pieces");
+      comeBack(piece);
+    });
+    books.post("cash", -amountOf(fact), { piece: onlyPiece(fact) });
+    if (fact.data.returned) books.month(monthOf(fact.day)).flipped -= fact.pieces.length;
+    return null;
+  },
+};
 
 export const refund = defineVerb({
   kind: "refund",
   example: "refunded 25 on the desk",
   help: "money given back after a sale",
+  books: rules,
   reads: {},
 });

@@ -1,8 +1,39 @@
+import { z } from "zod";
+import { checkPieces } from "../books/check.ts";
+import { costAccountOf } from "../books/cost.ts";
+import { amountOf, onlyPiece } from "../books/facts.ts";
+import type { FactRules } from "../books/rules.ts";
+import { categoryShape, wordsShape } from "../books/shapes.ts";
+import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
+
+const rules: FactRules<"spend"> = {
+  data: z.strictObject({ what: wordsShape, category: categoryShape, method: wordsShape.optional() }),
+  apply(books, fact) {
+    const problem = checkPieces(books, fact.pieces);
+    if (problem) return problem;
+    const amount = amountOf(fact);
+    if (fact.pieces.length === 0) books.post("overhead", amount, { detail: fact.data.category });
+    else {
+      const shares = splitEvenly(amount, fact.pieces.length);
+      const isFee = fact.data.category === "fees";
+      fact.pieces.forEach((number, index) => {
+        const piece = books.piece(number);
+        const share = shares[index]!;
+        if (isFee) piece.fees += share;
+        else piece.materials += share;
+        books.post(isFee ? "selling fees" : costAccountOf(piece), share, { piece: number });
+      });
+    }
+    books.post("cash", -amount, { piece: onlyPiece(fact) });
+    return null;
+  },
+};
 
 export const spend = defineVerb({
   kind: "spend",
   example: "paint 12.50 for dresser",
   help: "money spent, on a piece or on the shop",
+  books: rules,
   reads: {},
 });

@@ -1,8 +1,34 @@
+import { z } from "zod";
+import { checkLoan } from "../books/check.ts";
+import { changeTerms } from "../books/loan.ts";
+import type { FactRules } from "../books/rules.ts";
+import { daysInYearShape, decimalShape, wordsShape } from "../books/shapes.ts";
 import { defineVerb } from "./verb.ts";
+
+const rules: FactRules<"terms"> = {
+  data: z.strictObject({
+    loan: wordsShape.optional(),
+    rate: decimalShape.optional(),
+    days: daysInYearShape.optional(),
+    order: z.enum(["highest", "prorata"]).optional(),
+  }),
+  apply(books, fact) {
+    const { loan: name, rate, days, order } = fact.data;
+    if (name === undefined && (rate !== undefined || days !== undefined)) {
+      throw new Error(`fact ${fact.id} changes the terms of no loan`);
+    }
+    const problem = name === undefined ? null : checkLoan(books, name);
+    if (problem) return problem;
+    if (name !== undefined) changeTerms(books.loan(name), fact.day, { rate, days });
+    if (order !== undefined) books.order = order;
+    return null;
+  },
+};
 
 export const terms = defineVerb({
   kind: "terms",
   example: "loan rate 6.8%",
   help: "a loan's rate, its days in a year, or the order of payments",
+  books: rules,
   reads: {},
 });
