@@ -26,5 +26,9 @@ export function splitByWeight(total: Cents, weights: readonly number[]): Cents[]
 
 /** Even shares of `total` (whole units) over `count` places: the first ones take the odd units. */
 export function splitEvenly(total: Cents, count: number): Cents[] {
-  return splitByWeight(total, new Array<number>(count).fill(1));
+  assertCents(total);
+  if (count < 1) throw new Error("nothing to split over");
+  if (total < 0) return splitEvenly(-total, count).map((share) => (share === 0 ? 0 : -share));
+  const least = Math.floor(total / count);
+  return Array.from({ length: count }, (_, index) => (index < total % count ? least + 1 : least));
 }
