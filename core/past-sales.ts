@@ -1,4 +1,5 @@
 import { Decimal } from "decimal.js";
+import { medianOf } from "./answers/wording.ts";
 import type { Books, Piece } from "./books/books.ts";
 import type { Cents } from "./money.ts";
 import { roundHalfUp } from "./money.ts";
@@ -8,33 +9,19 @@ function soldPieces(books: Books): Readonly<Piece>[] {
   return [...books.pieces.values()].filter((piece) => piece.gone === "sold");
 }
 
-/** The middle value; of an even count the mean of the middle two. Null of nothing. */
-export function medianOf(values: readonly Decimal.Value[]): Decimal | null {
-  const sorted = values.map((value) => new Decimal(value)).sort((a, b) => a.comparedTo(b));
-  const middle = Math.floor(sorted.length / 2);
-  const upper = sorted[middle];
-  if (!upper) return null;
-  const lower = sorted[middle - 1];
-  return sorted.length % 2 === 1 || !lower ? upper : lower.plus(upper).div(2);
-}
-
 /** The median price, in whole cents, that pieces of this name sold for; null where none was sold yet. */
 export function medianSold(books: Books, name: string): Cents | null {
-  const median = medianOf(
-    soldPieces(books)
-      .filter((piece) => piece.name === name)
-      .map((piece) => piece.sales),
-  );
-  return median && roundHalfUp(median);
+  const prices = soldPieces(books).filter((piece) => piece.name === name);
+  return prices.length === 0 ? null : medianOf(prices.map((piece) => piece.sales));
 }
 
-/** The median share of its first list price that a piece sold for (1 is the whole of it); null without history. */
-export function medianShareOfList(books: Books): Decimal | null {
-  const shares: Decimal[] = [];
-  for (const piece of soldPieces(books)) {
-    if (piece.firstListPrice) shares.push(new Decimal(piece.sales).div(piece.firstListPrice));
+/** The median share of its first list price that a piece sold for, in ten-thousandths; null without history. */
+function medianShareOfList(books: Books): number | null {
+  const shares: number[] = [];
+  for (const { sales, firstListPrice } of soldPieces(books)) {
+    if (firstListPrice) shares.push(roundHalfUp(new Decimal(sales).times(10_000).div(firstListPrice)));
   }
-  return medianOf(shares);
+  return shares.length === 0 ? null : medianOf(shares);
 }
 
 /** Asked prices end on 5 or 0: a suggestion is rounded down to whole fives of the currency, never to nothing. */
@@ -50,7 +37,7 @@ export function suggestPrice(books: Books, piece: Readonly<Piece>, cost: Cents):
   if (!asked) return null;
   const ofKind = medianSold(books, piece.name);
   const share = medianShareOfList(books);
-  const fromShare = share && roundHalfUp(share.times(piece.firstListPrice ?? asked));
+  const fromShare = share && roundHalfUp(new Decimal(share).times(piece.firstListPrice ?? asked).div(10_000));
   for (const exact of [ofKind, fromShare]) {
     if (exact === null) continue;
     const price = exact - (exact % PRICE_STEP_CENTS);

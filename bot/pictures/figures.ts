@@ -1,8 +1,12 @@
+import type { Earning } from "../../core/answers/earnings.ts";
+import { earningsOf } from "../../core/answers/earnings.ts";
+import { monthThrough } from "../../core/answers/month.ts";
+import { counted, signed } from "../../core/answers/wording.ts";
 import type { Books } from "../../core/books/books.ts";
+import { monthRow } from "../../core/books/month.ts";
 import { pieceLabel } from "../../core/books/piece.ts";
-import type { Account, Posting } from "../../core/books/postings.ts";
 import type { Day, Month } from "../../core/calendar.ts";
-import { addMonths, firstDayOf, lastDayOf, monthOf, showMonth } from "../../core/calendar.ts";
+import { addMonths, firstDayOf, monthOf, showMonth } from "../../core/calendar.ts";
 import type { Cents } from "../../core/money.ts";
 import { show } from "../../core/money.ts";
 
@@ -28,42 +32,19 @@ export interface MonthFigures {
   loan: { from: Day; points: { day: Day; cents: Cents }[] } | null;
 }
 
-/** The accounts whose postings make flip profit (a credit adds to it). */
-const PROFIT_ACCOUNTS: ReadonlySet<Account> = new Set([
-  "sales",
-  "deposits kept",
-  "refunds",
-  "cost of pieces sold",
-  "selling fees",
-  "overhead",
-  "written off",
-]);
-
-/** The figures of a month's picture, from the postings that stand. */
+/** The figures of a month's picture: the same folds as the recap's text, so that the two never differ. */
 export function monthFigures(books: Books, { month, today, currency }: FiguresAsked): MonthFigures {
-  const last = lastDayOf(month);
-  const through = today < last ? today : last;
-  const year = new Map<Month, Cents>();
-  const byPiece = new Map<number | null, Cents>();
-  const loanByDay = new Map<Day, Cents>();
-  for (const posting of allPostings(books)) {
-    if (posting.day > through) continue;
-    if (PROFIT_ACCOUNTS.has(posting.account)) {
-      const postedIn = monthOf(posting.day);
-      add(year, postedIn, -posting.cents);
-      if (postedIn === month) add(byPiece, posting.piece, -posting.cents);
-    }
-    if (posting.account === "loan") add(loanByDay, posting.day, -posting.cents);
-  }
+  const through = monthThrough(month, today);
+  const row = monthRow(books, month, today);
   return {
     month,
     through,
     currency,
-    flipped: books.months.get(month)?.flipped ?? 0,
-    flipProfit: year.get(month) ?? 0,
-    bars: barsOf(books, byPiece),
-    year: monthsOfYear(month).map((each) => (each > month ? null : (year.get(each) ?? 0))),
-    loan: loanLine(loanByDay, through),
+    flipped: row.flipped,
+    flipProfit: row.flipProfit,
+    bars: barsOf(earningsOf(books, { from: firstDayOf(month), through }), row.overhead),
+    year: monthsOfYear(month).map((each) => (each > month ? null : monthRow(books, each, today).flipProfit)),
+    loan: loanLine(books, through),
   };
 }
 
@@ -71,14 +52,6 @@ export interface FiguresAsked {
   month: Month;
   today: Day;
   currency: string;
-}
-
-function* allPostings(books: Books): Iterable<Posting> {
-  for (const postings of books.postings.values()) yield* postings;
-}
-
-function add<K>(sums: Map<K, Cents>, key: K, cents: Cents): void {
-  sums.set(key, (sums.get(key) ?? 0) + cents);
 }
 
 function monthsOfYear(month: Month): Month[] {
@@ -89,17 +62,13 @@ function monthsOfYear(month: Month): Month[] {
 /** The most bars that fit the picture; beyond it the middle ones are summed in one. */
 const BARS_MAX = 9;
 
-function barsOf(books: Books, byPiece: ReadonlyMap<number | null, Cents>): Bar[] {
-  const bars: Bar[] = [];
-  for (const [number, cents] of byPiece) {
-    const piece = number === null ? undefined : books.pieces.get(number);
-    if (number !== null && cents !== 0) bars.push({ label: piece ? pieceLabel(piece) : `#${number}`, cents });
-  }
-  bars.sort((a, b) => b.cents - a.cents || (a.label < b.label ? -1 : 1));
-  const overhead = byPiece.get(null) ?? 0;
+function barsOf(earnings: readonly Earning[], overhead: Cents): Bar[] {
+  const bars = earnings
+    .filter(({ profit }) => profit !== 0)
+    .map(({ piece, profit }) => ({ label: pieceLabel(piece), cents: profit }));
   const room = overhead === 0 ? BARS_MAX : BARS_MAX - 1;
   const shown = bars.length > room ? withMiddleSummed(bars, room) : bars;
-  return overhead === 0 ? shown : [...shown, { label: "overhead", cents: overhead }];
+  return overhead === 0 ? shown : [...shown, { label: "overhead", cents: -overhead }];
 }
 
 /** Keeps the best and the two worst: those are what one wants to see; the rest is one honest bar. */
@@ -112,7 +81,11 @@ function withMiddleSummed(bars: readonly Bar[], room: number): Bar[] {
 }
 
 /** The line starts with the year before the month's end, or with the first loan when that is later. */
-function loanLine(byDay: ReadonlyMap<Day, Cents>, through: Day): MonthFigures["loan"] {
+function loanLine(books: Books, through: Day): MonthFigures["loan"] {
+  const byDay = new Map<Day, Cents>();
+  for (const { account, day, cents } of [...books.postings.values()].flat()) {
+    if (account === "loan" && day <= through) byDay.set(day, (byDay.get(day) ?? 0) - cents);
+  }
   const days = [...byDay.keys()].sort();
   const first = days[0];
   if (first === undefined) return null;
@@ -131,10 +104,10 @@ function loanLine(byDay: ReadonlyMap<Day, Cents>, through: Day): MonthFigures["l
 /** The picture in words, for those who cannot see it; at most about 700 characters. */
 export function altText(figures: MonthFigures): string {
   const sentences = [
-    `${showMonth(figures.month)}: ${counted(figures.flipped)} flipped, flip profit ${show(figures.flipProfit)} ${figures.currency}.`,
+    `${showMonth(figures.month)}: ${counted(figures.flipped, "piece")} flipped, flip profit ${show(figures.flipProfit)} ${figures.currency}.`,
   ];
   if (figures.bars.length > 0) {
-    const bars = figures.bars.map((bar) => `${bar.label} ${show(bar.cents)}`).join(", ");
+    const bars = figures.bars.map((bar) => `${bar.label} ${signed(bar.cents)}`).join(", ");
     sentences.push(`By piece: ${bars}.`);
   }
   const soFar = figures.year.reduce<Cents>((total, cents) => total + (cents ?? 0), 0);
@@ -144,10 +117,6 @@ export function altText(figures: MonthFigures): string {
     sentences.push(`Loan principal from ${show(points[0]!.cents)} to ${show(points.at(-1)!.cents)}.`);
   }
   return sentences.join(" ");
-}
-
-export function counted(flipped: number): string {
-  return flipped === 1 ? "1 piece" : `${flipped} pieces`;
 }
 
 /** Whether there is anything to draw: a picture of nothing is not sent. */

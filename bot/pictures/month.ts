@@ -1,9 +1,9 @@
+import { counted } from "../../core/answers/wording.ts";
 import type { Day } from "../../core/calendar.ts";
 import { daysBetween, showDay, showMonth } from "../../core/calendar.ts";
 import type { Cents } from "../../core/money.ts";
 import { show } from "../../core/money.ts";
 import type { Bar, MonthFigures } from "./figures.ts";
-import { counted } from "./figures.ts";
 import type { TextStyle } from "./svg.ts";
 import { box, dot, fitted, line, text, widthOf } from "./svg.ts";
 
@@ -66,7 +66,7 @@ function header(figures: MonthFigures): string[] {
     box(0, 0, WIDTH, HEADER_HEIGHT, COLORS.ink),
     box(0, HEADER_HEIGHT - 8, WIDTH, 8, figures.flipProfit < 0 ? COLORS.loss : COLORS.gain),
     text(LEFT, 100, showMonth(figures.month), { size: 62, fill: COLORS.paper, bold: true }),
-    text(LEFT, 155, `${counted(figures.flipped)} flipped`, { size: 34, fill: COLORS.rule }),
+    text(LEFT, 155, `${counted(figures.flipped, "piece")} flipped`, { size: 34, fill: COLORS.rule }),
     text(RIGHT, 100, show(figures.flipProfit), { size: 62, fill: COLORS.paper, bold: true, anchor: "end" }),
     text(RIGHT, 155, `flip profit, ${figures.currency}`, { size: 34, fill: COLORS.rule, anchor: "end" }),
   ];
