@@ -1,0 +1,57 @@
+import { closeSync, openSync } from "node:fs";
+import Database from "better-sqlite3";
+import { type BetterSQLite3Database, drizzle } from "drizzle-orm/better-sqlite3";
+
+/** One open file: drizzle for queries, SQLite itself for pragmas and copies. */
+export interface Connection {
+  db: BetterSQLite3Database;
+  sqlite: Database.Database;
+  path: string;
+}
+
+const BUSY_TIMEOUT_MS = 5000;
+
+/** Opens a ledger file to write, made with mode 0600 if it is not there. SQLite gives -wal and -shm the same mode. */
+export function openToWrite(path: string): Connection {
+  createPrivateFile(path);
+  return prepared(new Database(path), path, { journal_mode: "wal", synchronous: 2, foreign_keys: 1 });
+}
+
+/** Opens an existing ledger file to read; it may be in use by the one writer. */
+export function openToRead(path: string): Connection {
+  return prepared(new Database(path, { readonly: true, fileMustExist: true }), path, {
+    query_only: 1,
+    foreign_keys: 1,
+  });
+}
+
+/** Makes an empty file that only its owner can read, unless there is one already. */
+export function createPrivateFile(path: string): void {
+  try {
+    closeSync(openSync(path, "wx", 0o600));
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== "EEXIST") throw error;
+  }
+}
+
+/** Sets a pragma and reads it back: SQLite ignores what it cannot do without a word. */
+export function setPragma(sqlite: Database.Database, name: string, value: string | number): void {
+  sqlite.pragma(`${name} = ${value}`);
+  const inForce = sqlite.pragma(name, { simple: true });
+  if (inForce !== value) throw new Error(`pragma ${name} is ${inForce} where ${value} was asked for`);
+}
+
+function prepared(
+  sqlite: Database.Database,
+  path: string,
+  pragmas: Record<string, string | number>,
+): Connection {
+  try {
+    setPragma(sqlite, "busy_timeout", BUSY_TIMEOUT_MS);
+    for (const [name, value] of Object.entries(pragmas)) setPragma(sqlite, name, value);
+    return { db: drizzle(sqlite), sqlite, path };
+  } catch (error) {
+    sqlite.close();
+    throw error;
+  }
+}

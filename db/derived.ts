@@ -1,0 +1,135 @@
+import { asc, eq, getTableColumns } from "drizzle-orm";
+import type { SQLiteTable } from "drizzle-orm/sqlite-core";
+import type { Books, Loan, Piece } from "../core/books/books.ts";
+import type { Changes } from "../core/books/hand.ts";
+import type { Posting } from "../core/books/postings.ts";
+import type { Connection } from "./connection.ts";
+import { loans, pieces, postings } from "./schema.ts";
+import { rowWriter, type WholeRow } from "./statements.ts";
+
+type PieceRow = WholeRow<typeof pieces>;
+type LoanRow = WholeRow<typeof loans>;
+type PostingRow = WholeRow<typeof postings>;
+
+/** The rows of the derived tables by their keys: pieces by number, loans by name, postings by fact. */
+export interface DerivedRows {
+  pieces: Map<number, PieceRow>;
+  loans: Map<string, LoanRow>;
+  postings: Map<number, PostingRow[]>;
+}
+
+export interface DerivedTables {
+  /** After facts were appended: writes what they touched. */
+  write(books: Books, changes: Changes): void;
+  /** After a refold: writes what differs between the rows stored so far and those of `books`. */
+  replace(stored: DerivedRows, books: Books): void;
+  stored(): DerivedRows;
+}
+
+export function openDerivedTables({ db }: Connection): DerivedTables {
+  const writePiece = rowWriter(db, pieces, { replace: pieces.number });
+  const writeLoan = rowWriter(db, loans, { replace: loans.name });
+  const writePosting = rowWriter(db, postings);
+  const writePostings = (rows: PostingRow[] = []) => {
+    for (const row of rows) writePosting.run(row);
+  };
+  const dropPostings = (fact: number) => db.delete(postings).where(eq(postings.fact, fact)).run();
+  return {
+    write(books, changes) {
+      for (const number of changes.pieces) writePiece.run(pieceRow(books.pieces.get(number)!));
+      for (const name of changes.loans) writeLoan.run(loanRow(books.loans.get(name)!));
+      for (const fact of changes.facts) writePostings(books.postings.get(fact)?.map(postingRow));
+    },
+    replace(stored, books) {
+      const rows = rowsOf(books);
+      for (const key of differing(stored.pieces, rows.pieces)) {
+        const row = rows.pieces.get(key);
+        if (row) writePiece.run(row);
+        else db.delete(pieces).where(eq(pieces.number, key)).run();
+      }
+      for (const key of differing(stored.loans, rows.loans)) {
+        const row = rows.loans.get(key);
+        if (row) writeLoan.run(row);
+        else db.delete(loans).where(eq(loans.name, key)).run();
+      }
+      for (const fact of differing(stored.postings, rows.postings)) {
+        if (stored.postings.has(fact)) dropPostings(fact);
+        writePostings(rows.postings.get(fact));
+      }
+    },
+    stored() {
+      const legs = db.select().from(postings).orderBy(asc(postings.fact), asc(postings.leg)).all();
+      return {
+        pieces: new Map(
+          db
+            .select()
+            .from(pieces)
+            .all()
+            .map((row) => [row.number, row]),
+        ),
+        loans: new Map(
+          db
+            .select()
+            .from(loans)
+            .all()
+            .map((row) => [row.name, row]),
+        ),
+        postings: groupedByFact(legs),
+      };
+    },
+  };
+}
+
+/** What the derived tables should hold for these books. */
+export function rowsOf(books: Books): DerivedRows {
+  return {
+    pieces: new Map([...books.pieces].map(([number, piece]) => [number, pieceRow(piece)])),
+    loans: new Map([...books.loans].map(([name, loan]) => [name, loanRow(loan)])),
+    postings: new Map([...books.postings].map(([fact, legs]) => [fact, legs.map(postingRow)])),
+  };
+}
+
+/** The keys whose rows are not the same in both, those on one side only included. */
+export function differing<K, V>(one: Map<K, V>, other: Map<K, V>): K[] {
+  const keys = new Set([...one.keys(), ...other.keys()]);
+  return [...keys].filter((key) => contentOf(one.get(key)) !== contentOf(other.get(key)));
+}
+
+/** One text for the same content, whatever order the columns were named in. */
+function contentOf(value: unknown): string {
+  const sorted = (row: object) => Object.entries(row).sort(([a], [b]) => (a < b ? -1 : 1));
+  if (value === undefined) return "";
+  return JSON.stringify(Array.isArray(value) ? value.map(sorted) : sorted(value as object));
+}
+
+function groupedByFact(legs: PostingRow[]): Map<number, PostingRow[]> {
+  const grouped = new Map<number, PostingRow[]>();
+  for (const leg of legs) {
+    const fact = leg.fact as number;
+    grouped.set(fact, [...(grouped.get(fact) ?? []), leg]);
+  }
+  return grouped;
+}
+
+function pieceRow({ traits, hold, ...rest }: Readonly<Piece>): PieceRow {
+  const held = {
+    holdSince: hold?.since ?? null,
+    holdBuyer: hold?.buyer ?? null,
+    holdUntil: hold?.until ?? null,
+  };
+  return columnsOf(pieces, { ...rest, ...held, traits: JSON.stringify(traits) });
+}
+
+function loanRow({ stretches, ...rest }: Readonly<Loan>): LoanRow {
+  return columnsOf(loans, { ...rest, stretches: JSON.stringify(stretches) });
+}
+
+function postingRow(posting: Posting, leg: number): PostingRow {
+  return columnsOf(postings, { ...posting, leg });
+}
+
+/** Keeps the table's columns alone: the books may carry more than is stored. */
+function columnsOf<T extends SQLiteTable>(table: T, row: WholeRow<T>): WholeRow<T> {
+  const names = Object.keys(getTableColumns(table)) as (keyof WholeRow<T>)[];
+  return Object.fromEntries(names.map((name) => [name, row[name]])) as WholeRow<T>;
+}

@@ -1,0 +1,89 @@
+import { asc, eq, isNull, sql } from "drizzle-orm";
+import { type Fact, type FactKind, inFoldOrder } from "../core/books/facts.ts";
+import { rulesOf } from "../core/books/fold.ts";
+import { assertCents } from "../core/money.ts";
+import type { Connection } from "./connection.ts";
+import { factPieces, facts, voids } from "./schema.ts";
+import { rowWriter } from "./statements.ts";
+
+export interface FactStore {
+  /** Writes facts as they are, ids and places included. */
+  append(facts: readonly Fact[]): void;
+  void(facts: readonly number[], by: { note: number; author: number; voided: number }): void;
+  /** Every standing fact, in fold order. */
+  standing(): Fact[];
+  /** Standing or voided. */
+  get(id: number): Fact | null;
+  /** The next ids that were never given. */
+  next(): { fact: number; piece: number };
+}
+
+export function openFactStore({ db }: Connection): FactStore {
+  const writeFact = rowWriter(db, facts);
+  const writePiece = rowWriter(db, factPieces);
+  const writeVoid = rowWriter(db, voids);
+  const lastFact = db
+    .select({ id: sql<number>`coalesce(max(${facts.id}), 0)` })
+    .from(facts)
+    .prepare();
+  const lastPiece = db
+    .select({ number: sql<number>`coalesce(max(${factPieces.piece}), 0)` })
+    .from(factPieces)
+    .prepare();
+  return {
+    append(added) {
+      for (const fact of added) {
+        writeFact.run(rowOf(fact));
+        for (const [position, piece] of fact.pieces.entries())
+          writePiece.run({ fact: fact.id, position, piece });
+      }
+    },
+    void(ids, by) {
+      for (const fact of ids) writeVoid.run({ fact, ...by });
+    },
+    standing() {
+      const numbers = piecesByFact(db.select().from(factPieces).orderBy(asc(factPieces.position)).all());
+      const rows = db
+        .select({ fact: facts })
+        .from(facts)
+        .leftJoin(voids, eq(voids.fact, facts.id))
+        .where(isNull(voids.fact))
+        .all();
+      return rows.map(({ fact }) => factOf(fact, numbers.get(fact.id) ?? [])).sort(inFoldOrder);
+    },
+    get(id) {
+      const row = db.select().from(facts).where(eq(facts.id, id)).get();
+      if (!row) return null;
+      const ofFact = db.select().from(factPieces).where(eq(factPieces.fact, id));
+      return factOf(
+        row,
+        ofFact
+          .orderBy(asc(factPieces.position))
+          .all()
+          .map((link) => link.piece),
+      );
+    },
+    next: () => ({ fact: (lastFact.get()?.id ?? 0) + 1, piece: (lastPiece.get()?.number ?? 0) + 1 }),
+  };
+}
+
+function piecesByFact(links: (typeof factPieces.$inferSelect)[]): Map<number, number[]> {
+  const numbers = new Map<number, number[]>();
+  for (const { fact, piece } of links) {
+    const of = numbers.get(fact);
+    if (of) of.push(piece);
+    else numbers.set(fact, [piece]);
+  }
+  return numbers;
+}
+
+function rowOf({ kind, data, amount, pieces: _, ...rest }: Fact) {
+  if (amount !== undefined) assertCents(amount);
+  return { ...rest, kind, amount: amount ?? null, data: JSON.stringify(rulesOf(kind).data.parse(data)) };
+}
+
+function factOf({ kind, amount, data, ...rest }: typeof facts.$inferSelect, pieces: number[]): Fact {
+  if (amount !== null) assertCents(amount);
+  const checked = rulesOf(kind as FactKind).data.parse(JSON.parse(data));
+  return { ...rest, kind, pieces, data: checked, ...(amount === null ? {} : { amount }) } as Fact;
+}

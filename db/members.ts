@@ -1,0 +1,45 @@
+import { asc, eq, isNull } from "drizzle-orm";
+import type { Instant } from "../core/calendar.ts";
+import type { Connection } from "./connection.ts";
+import { members } from "./schema.ts";
+
+export type Member = typeof members.$inferSelect;
+export type Role = Member["role"];
+
+export interface Members {
+  /** Anyone ever let in, removed ones included; null for a stranger. `user` is the chat's own user id. */
+  byUser(user: string): Member | null;
+  byId(id: number): Member | null;
+  /** The earliest owner that was not removed. */
+  owner(): Member | null;
+  /** Those not removed, in the order they joined. */
+  list(): Member[];
+  /** Lets a person in; one removed before is the same member again. Gives the member id. */
+  add(member: { user: string; name: string; role: Role; joined: Instant }): number;
+  remove(id: number, now: Instant): void;
+  setTellOwner(id: number, tell: boolean): void;
+}
+
+export function openMembers({ db }: Connection): Members {
+  const list = (): Member[] =>
+    db.select().from(members).where(isNull(members.removed)).orderBy(asc(members.id)).all();
+  return {
+    byUser: (user) => db.select().from(members).where(eq(members.user, user)).get() ?? null,
+    byId: (id) => db.select().from(members).where(eq(members.id, id)).get() ?? null,
+    owner: () => list().find((member) => member.role === "owner") ?? null,
+    list,
+    add({ user, name, role, joined }) {
+      const back = { name, role, joined, removed: null };
+      const row = db
+        .insert(members)
+        .values({ user, ...back })
+        .onConflictDoUpdate({ target: members.user, set: back })
+        .returning({ id: members.id })
+        .get();
+      return row.id;
+    },
+    remove: (id, now) => void db.update(members).set({ removed: now }).where(eq(members.id, id)).run(),
+    setTellOwner: (id, tell) =>
+      void db.update(members).set({ tellOwner: tell }).where(eq(members.id, id)).run(),
+  };
+}

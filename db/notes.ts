@@ -1,0 +1,75 @@
+import { and, desc, eq, gte, sql } from "drizzle-orm";
+import type { Instant } from "../core/calendar.ts";
+import type { Connection } from "./connection.ts";
+import { notes } from "./schema.ts";
+import { rowWriter } from "./statements.ts";
+
+/** A message as stored. `root` is the id of its first revision: its own id unless the message was edited. */
+export type Note = typeof notes.$inferSelect;
+export type NoteState = Note["state"];
+
+export interface NewNote {
+  chat: string;
+  message: string;
+  text: string;
+  /** Member id. */
+  author: number;
+  said: Instant;
+  handled: Instant;
+}
+
+export interface Notes {
+  /** Stores a message; one that is already there gets a further row with the next revision. Gives its id. */
+  add(note: NewNote): number;
+  setState(id: number, state: NoteState, outcome?: string): void;
+  get(id: number): Note | null;
+  /** The latest revision of a message. */
+  find(chat: string, message: string): Note | null;
+  /** A person's notes handled at or after an instant, newest first. */
+  recent(author: number, since: Instant): Note[];
+}
+
+export function openNotes({ db }: Connection): Notes {
+  const write = rowWriter(db, notes);
+  const nextId = db
+    .select({ id: sql<number>`coalesce(max(${notes.id}), 0) + 1` })
+    .from(notes)
+    .prepare();
+  const byId = db
+    .select()
+    .from(notes)
+    .where(eq(notes.id, sql.placeholder("id")))
+    .prepare();
+  const latest = db
+    .select()
+    .from(notes)
+    .where(and(eq(notes.chat, sql.placeholder("chat")), eq(notes.message, sql.placeholder("message"))))
+    .orderBy(desc(notes.revision))
+    .limit(1)
+    .prepare();
+  const find = (chat: string, message: string): Note | null => latest.get({ chat, message }) ?? null;
+  return {
+    add(note) {
+      const before = find(note.chat, note.message);
+      const id = nextId.get()?.id ?? 1;
+      const revision = before ? before.revision + 1 : 0;
+      write.run({ ...note, id, revision, root: before?.root ?? id, state: "new", outcome: null });
+      return id;
+    },
+    setState(id, state, outcome) {
+      db.update(notes)
+        .set({ state, outcome: outcome ?? null })
+        .where(eq(notes.id, id))
+        .run();
+    },
+    get: (id) => byId.get({ id }) ?? null,
+    find,
+    recent: (author, since) =>
+      db
+        .select()
+        .from(notes)
+        .where(and(eq(notes.author, author), gte(notes.handled, since)))
+        .orderBy(desc(notes.id))
+        .all(),
+  };
+}

@@ -1,0 +1,91 @@
+import { existsSync, mkdirSync } from "node:fs";
+import { join } from "node:path";
+import type { Instant } from "../core/calendar.ts";
+import { type Connection, openToRead, openToWrite } from "./connection.ts";
+import { ImpossibleHistory, type Ledger, LedgerOnFile, type LedgerReader } from "./ledger.ts";
+import { takeWriterLock, type WriterLock } from "./lock.ts";
+import { migrateLedger, type SchemaState, schemaProblem, schemaState } from "./migrate.ts";
+
+export type Opened =
+  | { kind: "open"; ledger: Ledger }
+  /** Another process writes this ledger. */
+  | { kind: "locked" }
+  | { kind: "unusable"; why: string };
+
+export type OpenedToRead =
+  | { kind: "open"; reader: LedgerReader }
+  /** No ledger has been begun here. */
+  | { kind: "none" }
+  | { kind: "unusable"; why: string };
+
+export function ledgerPath(directory: string): string {
+  return join(directory, "ledger.sqlite");
+}
+
+/**
+ * Opens the ledger of a data directory for the one writer, making directory and file (0700, 0600) where they
+ * are not there, and bringing the schema up to date. Closing the ledger frees the writer's place.
+ */
+export function openLedger({ directory, now }: { directory: string; now: Instant }): Opened {
+  let lock: WriterLock | null = null;
+  let connection: Connection | null = null;
+  try {
+    mkdirSync(directory, { recursive: true, mode: 0o700 });
+    const held = takeWriterLock(directory);
+    if (!held) return { kind: "locked" };
+    lock = held;
+    connection = openToWrite(ledgerPath(directory));
+    migrateLedger(connection, now);
+    const ledger = new LedgerOnFile(connection, () => held.release());
+    ledger.rederive();
+    return { kind: "open", ledger };
+  } catch (error) {
+    connection?.sqlite.close();
+    lock?.release();
+    return { kind: "unusable", why: reasonOf(error, directory) };
+  }
+}
+
+/** Opens the ledger of a data directory to read, beside the writer or on a copy. Creates nothing. */
+export function openReader(directory: string): OpenedToRead {
+  return existsSync(ledgerPath(directory)) ? openFileToRead(ledgerPath(directory)) : { kind: "none" };
+}
+
+/** Opens any ledger file to read, such as a backup. */
+export function openFileToRead(path: string): OpenedToRead {
+  let connection: Connection | null = null;
+  try {
+    connection = openToRead(path);
+    const why = unreadable(schemaState(connection));
+    if (why === null) return { kind: "open", reader: new LedgerOnFile(connection) };
+    connection.sqlite.close();
+    return { kind: "unusable", why };
+  } catch (error) {
+    connection?.sqlite.close();
+    return { kind: "unusable", why: reasonOf(error, path) };
+  }
+}
+
+function unreadable(state: SchemaState): string | null {
+  if (state.kind !== "known") return schemaProblem(state);
+  if (state.pending === 0) return null;
+  return "the ledger was written by an older version: start the bot once to bring it up to date";
+}
+
+/** The cause in words, for errors that a person can do something about; else the error's own. */
+function reasonOf(error: unknown, place: string): string {
+  if (error instanceof ImpossibleHistory) return `${error.message}; npm run doctor tells more`;
+  const code = error instanceof Error && "code" in error ? String(error.code) : "";
+  const reasons: [RegExp, string][] = [
+    [/^(EACCES|EPERM|SQLITE_PERM|SQLITE_AUTH)/, "may not be read or written by this user"],
+    [/^(EROFS|SQLITE_READONLY)/, "is read-only"],
+    [/^(ENOSPC|EDQUOT|SQLITE_FULL)/, "is on a disk that is full"],
+    [/^(ENOTDIR|EEXIST|SQLITE_CANTOPEN)/, "cannot be opened"],
+    [/^(SQLITE_NOTADB|SQLITE_CORRUPT)/, "is damaged: restore a backup with npm run restore"],
+    [/^(EIO|SQLITE_IOERR)/, "is on a disk that reports errors"],
+    [/^SQLITE_BUSY/, "is in use by another program"],
+  ];
+  const reason = reasons.find(([codes]) => codes.test(code))?.[1];
+  if (reason) return `${place} ${reason}`;
+  return error instanceof Error ? error.message : String(error);
+}

@@ -1,0 +1,132 @@
+import { and, asc, count, desc, eq, isNull, min, sql } from "drizzle-orm";
+import { z } from "zod";
+import type { Instant } from "../core/calendar.ts";
+import type { Reply } from "../core/reply.ts";
+import type { Connection } from "./connection.ts";
+import { outbox } from "./schema.ts";
+import { rowWriter } from "./statements.ts";
+
+const reply: z.ZodType<Reply> = z.object({
+  text: z.string(),
+  buttons: z.array(z.array(z.object({ label: z.string(), press: z.string() }))).optional(),
+});
+
+const body = z.discriminatedUnion("kind", [
+  z.object({ kind: z.literal("text"), reply }),
+  z.object({ kind: z.literal("edit"), outbox: z.number().int(), reply }),
+  z.object({
+    kind: z.literal("file"),
+    make: z.object({
+      what: z.enum(["export", "backup", "picture", "month picture"]),
+      name: z.string(),
+      args: z.record(z.string(), z.json()),
+    }),
+    caption: z.string(),
+  }),
+]);
+
+/** What is to be sent: a message, new words for one already sent (by its outbox row), or a file by what makes it. */
+export type OutboxBody = z.infer<typeof body>;
+
+export interface OutboxRow {
+  id: number;
+  chat: string;
+  body: OutboxBody;
+  /** The note that it answers. */
+  note: number | null;
+  /** The chat's own id of the message that it is a reply to. */
+  replyTo: string | null;
+  queued: Instant;
+  tries: number;
+  notBefore: Instant | null;
+  sent: Instant | null;
+  /** The chat's own id of the sent message. */
+  message: string | null;
+  gaveUp: string | null;
+}
+
+export interface NewOutboxRow {
+  chat: string;
+  body: OutboxBody;
+  /** The note that it answers. */
+  about?: number;
+  replyTo?: string;
+  /** Queued at most once under this name, ever, such as "nudge:2026-05-09". */
+  key?: string;
+}
+
+export interface Outbox {
+  /** Gives the row's id, or null where its key was queued before. */
+  queue(row: NewOutboxRow): number | null;
+  get(id: number): OutboxRow | null;
+  /** The oldest chat head that may go now: a chat whose head waits holds back only itself. */
+  nextUnsent(now: Instant): OutboxRow | null;
+  /** When the earliest waiting chat head may go; null where nothing waits. 0: at once. */
+  nextAttempt(): Instant | null;
+  /** `message`: the id the chat gave it; null where there is none, as for an edit. */
+  markSent(id: number, message: string | null, now: Instant): void;
+  putOff(id: number, notBefore: Instant, tries: number): void;
+  giveUp(id: number, why: string): void;
+  /** The row that was sent as this message of a chat. */
+  messageOf(chat: string, message: string): OutboxRow | null;
+  /** Rows that answer a note, oldest first. */
+  about(note: number): OutboxRow[];
+  /** For the health check: how many wait, and since when (by the machine's clock) the oldest does. */
+  waiting(): { count: number; since: Instant | null };
+}
+
+const unsent = and(isNull(outbox.sent), isNull(outbox.gaveUp));
+
+export function openOutbox({ db }: Connection): Outbox {
+  const write = rowWriter(db, outbox, "keep");
+  const heads = db
+    .select({ id: sql<number>`min(${outbox.id})`.as("head") })
+    .from(outbox)
+    .where(unsent)
+    .groupBy(outbox.chat)
+    .as("heads");
+  const headsInOrder = db
+    .select({ row: outbox })
+    .from(outbox)
+    .innerJoin(heads, eq(outbox.id, heads.id))
+    .orderBy(asc(outbox.id))
+    .prepare();
+  const change = (id: number, values: Partial<typeof outbox.$inferInsert>): void => {
+    db.update(outbox).set(values).where(eq(outbox.id, id)).run();
+  };
+  return {
+    queue({ chat, body: content, about, replyTo, key }) {
+      const stored = JSON.stringify(body.parse(content));
+      const rest = { queued: Date.now(), tries: 0, notBefore: null, sent: null, message: null, gaveUp: null };
+      const links = { note: about ?? null, replyTo: replyTo ?? null, key: key ?? null };
+      return write.run({ id: null, chat, body: stored, ...links, ...rest });
+    },
+    get: (id) => rowOf(db.select().from(outbox).where(eq(outbox.id, id)).get()),
+    nextUnsent: (now) => rowOf(headsInOrder.all().find(({ row }) => (row.notBefore ?? 0) <= now)?.row),
+    nextAttempt() {
+      const instants = headsInOrder.all().map(({ row }) => row.notBefore ?? 0);
+      return instants.length > 0 ? Math.min(...instants) : null;
+    },
+    markSent: (id, message, now) => change(id, { sent: now, message }),
+    putOff: (id, notBefore, tries) => change(id, { notBefore, tries }),
+    giveUp: (id, why) => change(id, { gaveUp: why }),
+    messageOf(chat, message) {
+      const sentAs = and(eq(outbox.chat, chat), eq(outbox.message, message));
+      return rowOf(db.select().from(outbox).where(sentAs).orderBy(desc(outbox.id)).get());
+    },
+    about: (note) =>
+      db.select().from(outbox).where(eq(outbox.note, note)).orderBy(asc(outbox.id)).all().map(decoded),
+    waiting() {
+      const totals = { count: count(), since: min(outbox.queued) };
+      return db.select(totals).from(outbox).where(unsent).get() ?? { count: 0, since: null };
+    },
+  };
+}
+
+function rowOf(row: typeof outbox.$inferSelect | undefined): OutboxRow | null {
+  return row ? decoded(row) : null;
+}
+
+function decoded({ key: _, ...row }: typeof outbox.$inferSelect): OutboxRow {
+  return { ...row, body: body.parse(JSON.parse(row.body)) };
+}

@@ -1,0 +1,35 @@
+import { and, asc, eq, exists, isNull, notExists, or, sql } from "drizzle-orm";
+import type { Instant } from "../core/calendar.ts";
+import type { Connection } from "./connection.ts";
+import { factPieces, facts, notes, pictures, voids } from "./schema.ts";
+
+export type Picture = typeof pictures.$inferSelect;
+
+export interface Pictures {
+  /** Keeps a picture by the chat's file id. Without a piece it belongs to the pieces of its note's facts. */
+  add(picture: { note: number; piece?: number; file: string; uniqueFile: string; taken: Instant }): void;
+  /** Every picture of a piece, oldest first. */
+  ofPiece(piece: number): Picture[];
+}
+
+export function openPictures({ db }: Connection): Pictures {
+  const standing = notExists(db.select().from(voids).where(eq(voids.fact, facts.id)));
+  return {
+    add({ note, piece, file, uniqueFile, taken }) {
+      db.insert(pictures)
+        .values({ note, piece: piece ?? null, file, uniqueFile, taken })
+        .onConflictDoNothing()
+        .run();
+    },
+    ofPiece(piece) {
+      const ofItsNote = db
+        .select({ one: sql`1` })
+        .from(facts)
+        .innerJoin(factPieces, and(eq(factPieces.fact, facts.id), eq(factPieces.piece, piece)))
+        .innerJoin(notes, eq(notes.root, facts.root))
+        .where(and(eq(notes.id, pictures.note), standing));
+      const belongs = or(eq(pictures.piece, piece), and(isNull(pictures.piece), exists(ofItsNote)));
+      return db.select().from(pictures).where(belongs).orderBy(asc(pictures.taken), asc(pictures.id)).all();
+    },
+  };
+}

@@ -1,0 +1,99 @@
+import { randomBytes } from "node:crypto";
+import { and, asc, eq, isNull } from "drizzle-orm";
+import { z } from "zod";
+import type { Instant } from "../core/calendar.ts";
+import type { Ask, Matter } from "../core/decide/decision.ts";
+import type { Connection } from "./connection.ts";
+import { questions } from "./schema.ts";
+
+// The program alone writes these; the shapes catch a row that another version or another hand wrote.
+const reading = z.looseObject({ kind: z.string(), text: z.string(), line: z.number() });
+const matterShape = z.looseObject({
+  reading,
+  confirmed: z.array(z.string()),
+  // biome-ignore lint/suspicious/noThenProperty: the matter's own field, never awaited.
+  then: z.array(reading),
+});
+const askShape = z.looseObject({
+  prompt: z.string(),
+  wants: z.string(),
+  choices: z.array(z.looseObject({ label: z.string(), effect: z.looseObject({ kind: z.string() }) })),
+});
+
+export interface Question {
+  id: number;
+  /** Member id. */
+  person: number;
+  chat: string;
+  note: number;
+  matter: Matter;
+  ask: Ask;
+  asked: Instant;
+  closed: Instant | null;
+  /** The outbox row that asked it. */
+  prompt: number | null;
+  /** Eight characters that name it in the data of its buttons. */
+  token: string;
+}
+
+export type NewQuestion = Pick<Question, "person" | "chat" | "note" | "matter" | "ask" | "asked">;
+
+export interface Questions {
+  open(question: NewQuestion): { id: number; token: string };
+  /** Notes which message asked it. */
+  setPrompt(id: number, outboxRow: number): void;
+  newestOpen(person: number): Question | null;
+  /** Oldest first. */
+  allOpen(person: number): Question[];
+  /** Every person's, oldest first. */
+  everyOpen(): Question[];
+  /** Open or closed: a button may be pressed late. */
+  byToken(token: string): Question | null;
+  close(id: number, now: Instant): void;
+  /** Puts another question in the place of one that is open: same id and place in the queue, a new token. */
+  replace(id: number, next: Pick<Question, "matter" | "ask" | "asked">): { id: number; token: string };
+}
+
+export function openQuestions({ db }: Connection): Questions {
+  const select = (condition: ReturnType<typeof and>): Question[] =>
+    db.select().from(questions).where(condition).orderBy(asc(questions.id)).all().map(decoded);
+  const allOpen = (person: number) => select(and(eq(questions.person, person), isNull(questions.closed)));
+  return {
+    open({ matter, ask, ...rest }) {
+      const token = newToken();
+      const stored = { ...rest, ...encoded(matter, ask), token };
+      const { lastInsertRowid } = db.insert(questions).values(stored).run();
+      return { id: Number(lastInsertRowid), token };
+    },
+    setPrompt: (id, outboxRow) =>
+      void db.update(questions).set({ prompt: outboxRow }).where(eq(questions.id, id)).run(),
+    newestOpen: (person) => allOpen(person).at(-1) ?? null,
+    allOpen,
+    everyOpen: () => select(isNull(questions.closed)),
+    byToken: (token) => select(eq(questions.token, token))[0] ?? null,
+    close: (id, now) => void db.update(questions).set({ closed: now }).where(eq(questions.id, id)).run(),
+    replace(id, { matter, ask, asked }) {
+      const token = newToken();
+      const stored = { ...encoded(matter, ask), asked, token, prompt: null };
+      db.update(questions).set(stored).where(eq(questions.id, id)).run();
+      return { id, token };
+    },
+  };
+}
+
+function newToken(): string {
+  return randomBytes(6).toString("base64url");
+}
+
+function encoded(matter: Matter, ask: Ask): { matter: string; ask: string } {
+  return {
+    matter: JSON.stringify(matterShape.parse(matter)),
+    ask: JSON.stringify(askShape.parse(ask)),
+  };
+}
+
+function decoded(row: typeof questions.$inferSelect): Question {
+  const matter = matterShape.parse(JSON.parse(row.matter)) as unknown as Matter;
+  const ask = askShape.parse(JSON.parse(row.ask)) as unknown as Ask;
+  return { ...row, matter, ask };
+}

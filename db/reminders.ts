@@ -1,0 +1,14 @@
+import type { Day, Instant } from "../core/calendar.ts";
+import type { Connection } from "./connection.ts";
+import { reminders } from "./schema.ts";
+import { rowWriter } from "./statements.ts";
+
+export interface Reminders {
+  /** Takes a local day for one kind ("nudge", "recap", …); false where it was taken before. */
+  claim(day: Day, kind: string, now: Instant): boolean;
+}
+
+export function openReminders({ db }: Connection): Reminders {
+  const write = rowWriter(db, reminders, "keep");
+  return { claim: (day, kind, now) => write.run({ day, kind, claimed: now }) !== null };
+}

@@ -1,0 +1,13 @@
+import type { Connection } from "./connection.ts";
+import { seenUpdates } from "./schema.ts";
+import { rowWriter } from "./statements.ts";
+
+export interface SeenUpdates {
+  /** Marks a delivery as handled; false where it was before. The unique key decides, not a look beforehand. */
+  claim(key: string): boolean;
+}
+
+export function openSeenUpdates({ db }: Connection): SeenUpdates {
+  const write = rowWriter(db, seenUpdates, "keep");
+  return { claim: (key) => write.run({ key }) !== null };
+}

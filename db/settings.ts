@@ -1,0 +1,62 @@
+import { eq } from "drizzle-orm";
+import { z } from "zod";
+import { isDay } from "../core/calendar.ts";
+import type { Connection } from "./connection.ts";
+import { settings } from "./schema.ts";
+
+const day = z.string().refine(isDay);
+const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/);
+
+/** What the owner may change by chat, and what the bot must remember across a restart. Unset reads as null. */
+const shapes = {
+  /** An IANA name, as the owner answered. */
+  timeZone: z.string().min(1),
+  /** Local time of the daily nudge, "18:00". */
+  nudgeAt: clock,
+  nudgeOff: z.boolean(),
+  /** The first day on which the nudge speaks again. */
+  snoozedUntil: day,
+  /** Pieces never to be nudged about again. */
+  leftOutPieces: z.array(z.number().int().positive()),
+  /** Piece number to the first day on which it may be nudged about again. */
+  piecesWaiting: z.record(z.string(), day),
+  /** Whether the owner hears of what members log at all. */
+  tellOwner: z.boolean(),
+  /** Year to cents a mile as a plain decimal, beside the built-in table. */
+  mileageRates: z.record(z.string(), z.string()),
+  /** Instant of the last update that came from the chat server. */
+  lastSeenUpdateAt: z.number().int(),
+  /** The day on which each caution was last given, by its name (and piece). */
+  cautionsGiven: z.record(z.string(), day),
+  /** The chat in which the owner talks: where the bot speaks first. */
+  ownerChat: z.string(),
+} as const;
+
+export type SettingKey = keyof typeof shapes;
+export type SettingValue<K extends SettingKey> = z.infer<(typeof shapes)[K]>;
+
+export interface SettingsReader {
+  get<K extends SettingKey>(key: K): SettingValue<K> | null;
+}
+
+export interface Settings extends SettingsReader {
+  set<K extends SettingKey>(key: K, value: SettingValue<K>): void;
+  unset(key: SettingKey): void;
+}
+
+export function openSettings({ db }: Connection): Settings {
+  return {
+    get<K extends SettingKey>(key: K) {
+      const row = db.select().from(settings).where(eq(settings.key, key)).get();
+      return row ? (shapes[key].parse(JSON.parse(row.value)) as SettingValue<K>) : null;
+    },
+    set(key, value) {
+      const stored = JSON.stringify(shapes[key].parse(value));
+      db.insert(settings)
+        .values({ key, value: stored })
+        .onConflictDoUpdate({ target: settings.key, set: { value: stored } })
+        .run();
+    },
+    unset: (key) => void db.delete(settings).where(eq(settings.key, key)).run(),
+  };
+}
