@@ -1,4 +1,4 @@
-import type { Instant } from "../core/calendar.ts";
+import type { Instant } from "../../core/calendar.ts";
 
 /** A message as a transport hands it in. Ids are the transport's own, as text. */
 export interface Incoming {

@@ -1,9 +1,5 @@
 import type { Books, Piece } from "./books.ts";
-
-/** A piece as the bot names it: "#12 tall white dresser". */
-export function pieceLabel(piece: Pick<Piece, "number" | "name" | "traits">): string {
-  return `#${piece.number} ${[...piece.traits, piece.name].join(" ")}`;
-}
+import { pieceLabel } from "./piece.ts";
 
 /** Several pieces in few words: "#4 desk, #5 chair", or alike ones together: "6 chairs (#3–#8)". */
 export function labelOf(books: Books, numbers: readonly number[]): string {

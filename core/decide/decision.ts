@@ -1,6 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { NewFact } from "../books/facts.ts";
 import type { Day } from "../calendar.ts";
+import type { Cents } from "../money.ts";
 import type { Missing, Reading } from "../notes/reading.ts";
 
 /** What deciding may look at: the books as they stand, and the message's own day. */
@@ -16,33 +17,65 @@ export interface Desk {
 /** A reading on its way to the books: what was said, and what answers have settled since. */
 export interface Matter {
   reading: Reading;
+  /** The day of the message it came from: what the fact is dated where the note names no day. */
+  said: Day;
   /** Odd things said yes to. */
   confirmed: string[];
   /** Clauses of the same message whose "it" waits for this one. */
-  then: Reading[];
+  waiting: Reading[];
 }
 
-/** One way to answer: what the button says and what it does to the matter. */
+/** What picking a choice does. */
+export type Effect =
+  /** The reading goes on with these changes; `confirm` names an odd thing said yes to. */
+  | { kind: "settle"; change?: Partial<Reading>; confirm?: string }
+  /** Other readings take its place, decided in order. */
+  | { kind: "instead"; readings: Reading[] }
+  /** Voids all that stands of a message (its root note). */
+  | { kind: "undo"; root: number }
+  /** Replaces the amount of one fact. */
+  | { kind: "fix"; fact: number; amount: Cents }
+  /** Records the stored history file of a note; `sent`: its profit has already gone to the loan. */
+  | { kind: "history"; note: number; sent: boolean }
+  | { kind: "drop" };
+
+/** One way to answer: what the button says, the words that pick it when typed, and what it does. */
 export interface Choice {
   label: string;
-  /** Words that pick it when typed ("yes", "2"). */
   words?: string[];
-  effect:
-    | { kind: "settle"; reading: Reading; confirm?: string }
-    | { kind: "instead"; readings: Reading[] }
-    | { kind: "drop" };
+  effect: Effect;
 }
+
+/** The field that a bare answer fills, or "choice" where only a choice settles it. */
+export type Wanted = Missing | "day" | "rate" | "refunded" | "loan" | "choice";
 
 /** What the bot asks, and what it will make of the answer. */
 export interface Ask {
   /** The question in one or two short lines. */
   prompt: string;
-  /** The field that a bare answer fills, or "choice" where only a choice settles it. */
-  wants: Missing | "day" | "rate" | "choice";
+  wants: Wanted;
   choices: Choice[];
+  /** Where other readings have to be settled first, such as a purchase before its sale: these are asked about. */
+  first?: Reading[];
 }
 
 export type Decision =
-  | { kind: "record"; facts: NewFact[]; cautions?: string[] }
+  | { kind: "record"; facts: NewFact[]; ask?: { reading: Reading; ask: Ask } }
   | { kind: "ask"; ask: Ask }
   | { kind: "refuse"; why: string };
+
+export const NEVER_MIND: Choice = { label: "Never mind", effect: { kind: "drop" } };
+
+/** A question that a yes or a no settles. */
+export function confirmation(
+  prompt: string,
+  yes: { label: string; confirm: string },
+  others: Choice[] = [],
+): Ask {
+  const agree: Choice = {
+    label: yes.label,
+    words: ["yes"],
+    effect: { kind: "settle", confirm: yes.confirm },
+  };
+  return { prompt, wants: "choice", choices: [agree, ...others, { ...NEVER_MIND, words: ["no"] }] };
+}

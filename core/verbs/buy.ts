@@ -1,9 +1,13 @@
 import { z } from "zod";
 import type { Piece } from "../books/books.ts";
 import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
+import { pluralOf } from "../books/label.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
+import { dayWords, methodWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
 import type { Cents } from "../money.ts";
+import { show } from "../money.ts";
+import { isSetName } from "../notes/furniture.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -61,10 +65,61 @@ const rules: FactRules<"buy"> = {
   },
 };
 
+/** More pieces than this in one note are a slip of the thumb. */
+const PIECES_MAX = 60;
+
 export const buy = defineVerb({
   kind: "buy",
   example: "bought dresser 30",
   help: "a piece, a lot or a set you bought, or got free",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const mentions = reading.pieces ?? [];
+    if (mentions.some((mention) => mention.number !== undefined)) {
+      return {
+        kind: "refuse",
+        why: "A new piece needs a name: the bot gives it its number. Like: bought dresser 30",
+      };
+    }
+    const made = mentions.flatMap((mention) =>
+      Array.from({ length: mention.count ?? 1 }, () => ({
+        name: mention.name!,
+        traits: mention.traits ?? [],
+      })),
+    );
+    if (made.length > PIECES_MAX) {
+      const why = `${made.length} ${pluralOf("piece")} in one note is more than ${PIECES_MAX}. Split the note.`;
+      return { kind: "refuse", why };
+    }
+    const [first] = mentions;
+    const set = mentions.length === 1 && made.length > 1 && (first!.set || isSetName(first!.name ?? ""));
+    const { method, source } = reading;
+    return {
+      kind: "record",
+      facts: [
+        {
+          kind: "buy",
+          day: reading.date ?? desk.today,
+          pieces: made.map((_, index) => desk.nextPiece + index),
+          amount: reading.price!,
+          data: {
+            made,
+            ...(set ? { set } : {}),
+            ...(method ? { method } : {}),
+            ...(source ? { source } : {}),
+          },
+        },
+      ],
+    };
+  },
+  echo({ fact, books, today }) {
+    const price = fact.amount === 0 ? "free" : `${show(fact.amount ?? 0)}${methodWords(fact.data.method)}`;
+    const source = fact.data.source ? `, ${fact.data.source}` : "";
+    const shares = sharesWords(piecesOf(books, fact).map((piece) => piece.price));
+    const each = shares && fact.amount !== 0 ? `: ${shares}` : "";
+    const got = fact.amount === 0 ? "Got" : "Bought";
+    return [`${got} ${namesOf(books, fact)}, ${price}${each}${source}${dayWords(fact, today)}`];
+  },
 });

@@ -3,6 +3,9 @@ import { checkPieces } from "../books/check.ts";
 import type { FactRules } from "../books/rules.ts";
 import { decimalShape } from "../books/shapes.ts";
 import { shareOfMiles } from "../books/shares.ts";
+import { dayWords, namesOf } from "../decide/echo.ts";
+import { ever } from "../decide/fits.ts";
+import { settlePieces } from "../decide/pieces.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"drive"> = {
@@ -23,4 +26,19 @@ export const drive = defineVerb({
   help: "miles driven for the trade",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const need = { fit: ever, question: "was it for", unknown: "add or leave out" } as const;
+    const settled = settlePieces(reading, desk, need);
+    if (settled.kind !== "settled") return settled;
+    const day = reading.date ?? desk.today;
+    return {
+      kind: "record",
+      facts: [{ kind: "drive", day, pieces: settled.pieces, data: { miles: reading.miles! } }],
+    };
+  },
+  echo({ fact, books, today }) {
+    const pieces = fact.pieces.length > 0 ? ` for ${namesOf(books, fact)}` : "";
+    return [`Drove ${fact.data.miles} miles${pieces}${dayWords(fact, today)}`];
+  },
 });

@@ -2,9 +2,17 @@ import { z } from "zod";
 import type { Books } from "../books/books.ts";
 import { checkPieces } from "../books/check.ts";
 import { amountOf, onlyPiece } from "../books/facts.ts";
+import { labelOf } from "../books/label.ts";
+import { statusOf } from "../books/piece.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { depositOf, sharesOfDeposit } from "../books/shares.ts";
+import { type Ask, confirmation, type Desk, NEVER_MIND } from "../decide/decision.ts";
+import { dayWords, namesOf, piecesOf, verbFor } from "../decide/echo.ts";
+import { held } from "../decide/fits.ts";
+import { settlePieces } from "../decide/pieces.ts";
+import { type Cents, show } from "../money.ts";
+import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
 
 function checkHeld(books: Books, numbers: readonly number[]): Problem | null {
@@ -42,4 +50,76 @@ export const fallthrough = defineVerb({
   help: "a buyer who is gone, and what became of the deposit",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const settled = settlePieces(reading, desk, { fit: held, question: "fell through", unknown: "refuse" });
+    if (settled.kind !== "settled") return settled;
+    const deposit = depositOf(piecesOf(desk.books, settled));
+    const said = reading.refunded ?? reading.kept;
+    if (said !== undefined && said > deposit) {
+      return {
+        kind: "refuse",
+        why: `Only ${show(deposit)} is held on ${labelOf(desk.books, settled.pieces)}.`,
+      };
+    }
+    const ask = depositQuestion(reading, deposit, desk);
+    if (ask) return { kind: "ask", ask };
+    const kept = reading.refunded === undefined && reading.kept !== undefined;
+    return {
+      kind: "record",
+      facts: [
+        {
+          kind: "fallthrough",
+          day: reading.date ?? desk.today,
+          pieces: settled.pieces,
+          amount: said ?? 0,
+          data: kept ? { kept } : {},
+        },
+      ],
+    };
+  },
+  echo({ fact, books, today }) {
+    const legs = books.postings.get(fact.id) ?? [];
+    const back = -legs.reduce((sum, leg) => sum + (leg.account === "cash" ? leg.cents : 0), 0);
+    const kept = -legs.reduce((sum, leg) => sum + (leg.account === "deposits kept" ? leg.cents : 0), 0);
+    const [first] = piecesOf(books, fact);
+    const names = namesOf(books, fact);
+    const state = first ? `${names} ${verbFor(fact)} ${statusOf(first)} again` : names;
+    const money = back + kept > 0 ? [`${show(back)} given back, ${show(kept)} kept`] : [];
+    return [`Buyer gone: ${state}${dayWords(fact, today)}`, ...money];
+  },
 });
+
+/** Where a deposit is held, what became of all of it has to be known. */
+function depositQuestion(reading: ReadingOf<"fallthrough">, deposit: Cents, desk: Desk): Ask | null {
+  if (deposit === 0) return null;
+  const { refunded, kept } = reading;
+  if (refunded === undefined && kept === undefined) {
+    return {
+      prompt: `${show(deposit)} is held. How much did you give back?`,
+      wants: "refunded",
+      choices: [
+        {
+          label: `Gave back ${show(deposit)}`,
+          words: ["all", "everything"],
+          effect: { kind: "settle", change: { refunded: deposit } },
+        },
+        {
+          label: `Kept ${show(deposit)}`,
+          words: ["nothing", "none", "kept it"],
+          effect: { kind: "settle", change: { refunded: 0 } },
+        },
+        NEVER_MIND,
+      ],
+    };
+  }
+  if (
+    kept === undefined ||
+    kept === deposit ||
+    refunded !== undefined ||
+    desk.confirmed.includes("kept part")
+  )
+    return null;
+  const prompt = `${show(deposit)} is held. Kept ${show(kept)} and gave back ${show(deposit - kept)}?`;
+  return confirmation(prompt, { label: "Yes", confirm: "kept part" });
+}

@@ -1,6 +1,9 @@
 import { z } from "zod";
 import { checkNotGone } from "../books/check.ts";
 import type { FactRules } from "../books/rules.ts";
+import { costLine, dayWords, namesOf, verbFor } from "../decide/echo.ts";
+import { hereBut } from "../decide/fits.ts";
+import { settlePieces } from "../decide/pieces.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"finish"> = {
@@ -19,4 +22,16 @@ export const finish = defineVerb({
   help: "a piece that is done",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const fit = hereBut((piece) => piece.finished !== null);
+    const settled = settlePieces(reading, desk, { fit, question: "is finished", unknown: "add" });
+    if (settled.kind !== "settled") return settled;
+    const day = reading.date ?? desk.today;
+    return { kind: "record", facts: [{ kind: "finish", day, pieces: settled.pieces, data: {} }] };
+  },
+  echo({ fact, books, today }) {
+    const first = `${namesOf(books, fact)} ${verbFor(fact)} finished${dayWords(fact, today)}`;
+    return [first, costLine(books, fact)];
+  },
 });

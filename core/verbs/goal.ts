@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { amountOf } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";
+import { show } from "../money.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"goal"> = {
@@ -22,4 +23,18 @@ export const goal = defineVerb({
   help: "what you aim for in a month or a year",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const { pieces, amount, per } = reading;
+    const data = { per: per!, ...(pieces === undefined ? {} : { pieces }) };
+    const day = reading.date ?? desk.today;
+    return {
+      kind: "record",
+      facts: [{ kind: "goal", day, pieces: [], ...(amount === undefined ? {} : { amount }), data }],
+    };
+  },
+  echo({ fact }) {
+    const what = fact.data.pieces === undefined ? show(fact.amount ?? 0) : `${fact.data.pieces} pieces`;
+    return [`Goal: ${what} a ${fact.data.per}. "pace" tells how it goes`];
+  },
 });

@@ -3,6 +3,13 @@ import { checkNotGone } from "../books/check.ts";
 import { amountOf, onlyPiece } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";
 import { dayShape, wordsShape } from "../books/shapes.ts";
+import { depositOf } from "../books/shares.ts";
+import { showDay } from "../calendar.ts";
+import { confirmation } from "../decide/decision.ts";
+import { dayWords, methodWords, namesOf, piecesOf, verbFor } from "../decide/echo.ts";
+import { here } from "../decide/fits.ts";
+import { settlePieces } from "../decide/pieces.ts";
+import { show } from "../money.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -41,4 +48,33 @@ export const hold = defineVerb({
   help: "a piece kept for a buyer, with or without a deposit",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const settled = settlePieces(reading, desk, { fit: here, question: "is on hold", unknown: "add" });
+    if (settled.kind !== "settled") return settled;
+    const { deposit, method, buyer, until } = reading;
+    const other = piecesOf(desk.books, settled).find(
+      (piece) => buyer && piece.hold?.buyer && piece.hold.buyer !== buyer,
+    );
+    if (other && !desk.confirmed.includes("second buyer")) {
+      const prompt = `It is already on hold for ${other.hold!.buyer}. Hold it for ${buyer} as well?`;
+      return { kind: "ask", ask: confirmation(prompt, { label: "Yes, hold it", confirm: "second buyer" }) };
+    }
+    const data = { ...(buyer ? { buyer } : {}), ...(until ? { until } : {}), ...(method ? { method } : {}) };
+    const amount = deposit ? { amount: deposit } : {};
+    const day = reading.date ?? desk.today;
+    return { kind: "record", facts: [{ kind: "hold", day, pieces: settled.pieces, ...amount, data }] };
+  },
+  echo({ fact, books, today }) {
+    const buyer = fact.data.buyer ? ` for ${fact.data.buyer}` : "";
+    const until = fact.data.until ? ` until ${showDay(fact.data.until, today)}` : "";
+    const first = `${namesOf(books, fact)} ${verbFor(fact)} on hold${buyer}${until}${dayWords(fact, today)}`;
+    if (!fact.amount) return [first];
+    const held = depositOf(piecesOf(books, fact));
+    const all = held === fact.amount ? "" : `, ${show(held)} in all`;
+    return [
+      first,
+      `Deposit ${show(fact.amount)}${methodWords(fact.data.method)}${all}: owed, not earned yet`,
+    ];
+  },
 });

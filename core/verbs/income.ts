@@ -2,6 +2,8 @@ import { z } from "zod";
 import { amountOf } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
+import { dayWords, methodWords } from "../decide/echo.ts";
+import { show } from "../money.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"income"> = {
@@ -20,4 +22,15 @@ export const income = defineVerb({
   help: "other money that came in",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const { stream, method } = reading;
+    const data = { stream: stream!, ...(method ? { method } : {}) };
+    const day = reading.date ?? desk.today;
+    return { kind: "record", facts: [{ kind: "income", day, pieces: [], amount: reading.amount!, data }] };
+  },
+  echo({ fact, today }) {
+    const amount = `${show(fact.amount ?? 0)}${methodWords(fact.data.method)}`;
+    return [`Other income: ${amount} from ${fact.data.stream}${dayWords(fact, today)}`];
+  },
 });

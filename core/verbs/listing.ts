@@ -1,8 +1,13 @@
 import { z } from "zod";
 import { checkNotGone } from "../books/check.ts";
 import { amountOf } from "../books/facts.ts";
+import { costOf } from "../books/piece.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
+import { dayWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
+import { hereBut } from "../decide/fits.ts";
+import { settlePieces } from "../decide/pieces.ts";
+import { show } from "../money.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -29,4 +34,26 @@ export const list = defineVerb({
   help: "a piece you offered for sale, and at what price",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const fit = hereBut((piece) => piece.listed !== null);
+    const settled = settlePieces(reading, desk, { fit, question: "did you list", unknown: "add" });
+    if (settled.kind !== "settled") return settled;
+    const data = reading.place ? { place: reading.place } : {};
+    const day = reading.date ?? desk.today;
+    return {
+      kind: "record",
+      facts: [{ kind: "list", day, pieces: settled.pieces, amount: reading.price!, data }],
+    };
+  },
+  echo({ fact, books, today }) {
+    const pieces = piecesOf(books, fact);
+    const shares = sharesWords(pieces.map((piece) => piece.listPrice ?? 0));
+    const place = fact.data.place ? `, ${fact.data.place}` : "";
+    const cost = pieces.reduce((sum, piece) => sum + costOf(piece), 0);
+    return [
+      `Listed ${namesOf(books, fact)} at ${show(fact.amount ?? 0)}${shares && `: ${shares}`}${place}${dayWords(fact, today)}`,
+      `Profit at that price: ${show((fact.amount ?? 0) - cost)}`,
+    ];
+  },
 });

@@ -2,6 +2,11 @@ import { z } from "zod";
 import { amountOf } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";
 import { decimalShape, wordsShape } from "../books/shapes.ts";
+import { type Ask, type Desk, NEVER_MIND } from "../decide/decision.ts";
+import { dayWords } from "../decide/echo.ts";
+import { UNNAMED_LOAN } from "../decide/loans.ts";
+import { show } from "../money.ts";
+import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"loan"> = {
@@ -36,4 +41,54 @@ export const loan = defineVerb({
   help: "a loan, what is owed and its rate",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const name = reading.loan ?? UNNAMED_LOAN;
+    if (desk.books.loans.has(name)) return { kind: "ask", ask: nameTaken(reading, name) };
+    const day = reading.date ?? desk.today;
+    const known = reading.rate !== undefined;
+    const data = { loan: name, rate: reading.rate ?? "0", ...(known ? {} : { rateUnknown: true as const }) };
+    const facts = [{ kind: "loan" as const, day, pieces: [], amount: reading.balance!, data }];
+    return known
+      ? { kind: "record", facts }
+      : { kind: "record", facts, ask: rateQuestion(reading, name, desk) };
+  },
+  echo({ fact, today }) {
+    const name = fact.data.loan === UNNAMED_LOAN ? "Loan" : `Loan "${fact.data.loan}"`;
+    const rate = fact.data.rateUnknown ? "at 0% until you tell me its rate" : `at ${fact.data.rate}%`;
+    return [`${name}: ${show(fact.amount ?? 0)} ${rate}${dayWords(fact, today)}`];
+  },
 });
+
+/** The rate holds from the loan's own first day, whenever it is answered. */
+function rateQuestion(
+  reading: ReadingOf<"loan">,
+  loan: string,
+  desk: Desk,
+): { reading: ReadingOf<"terms">; ask: Ask } {
+  const { text, line } = reading;
+  const terms = { kind: "terms" as const, loan, date: reading.date ?? desk.today, text, line };
+  const zero: Ask["choices"][number] = {
+    label: "0%, no interest",
+    words: ["0", "none", "zero", "no interest"],
+    effect: { kind: "settle", change: { rate: "0" } },
+  };
+  return {
+    reading: terms,
+    ask: { prompt: "What is its yearly rate, in percent?", wants: "rate", choices: [zero, NEVER_MIND] },
+  };
+}
+
+function nameTaken(reading: ReadingOf<"loan">, name: string): Ask {
+  const { balance, date, text, line } = reading;
+  const said = date ? { date } : {};
+  const statement = { kind: "statement" as const, balance: balance!, loan: name, ...said, text, line };
+  return {
+    prompt: `A loan "${name}" is on the books. A statement of it, or another loan? For another, say its name.`,
+    wants: "loan",
+    choices: [
+      { label: `Statement: ${show(balance!)} owed`, effect: { kind: "instead", readings: [statement] } },
+      NEVER_MIND,
+    ],
+  };
+}

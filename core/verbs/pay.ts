@@ -4,6 +4,11 @@ import { amountOf } from "../books/facts.ts";
 import { allocatePayment, bringForward, owedOn } from "../books/loan.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
+import { type Ask, type Desk, NEVER_MIND } from "../decide/decision.ts";
+import { dayWords } from "../decide/echo.ts";
+import { settleLoan } from "../decide/loans.ts";
+import { type Cents, show } from "../money.ts";
+import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"pay"> = {
@@ -40,4 +45,51 @@ export const pay = defineVerb({
   help: "a payment to the loan",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    if (desk.books.loans.size === 0) return { kind: "ask", ask: loanFirst(reading, desk) };
+    const named = reading.loan === undefined ? null : settleLoan(reading.loan, desk);
+    if (named && named.kind !== "settled") return named;
+    const day = reading.date ?? desk.today;
+    const owed = owedOn(desk.books, day);
+    if (reading.amount! > owed) return { kind: "ask", ask: moreThanOwed(owed) };
+    const data = named ? { loan: named.loan } : {};
+    return { kind: "record", facts: [{ kind: "pay", day, pieces: [], amount: reading.amount!, data }] };
+  },
+  echo({ fact, books, today }) {
+    const legs = books.postings.get(fact.id) ?? [];
+    const interest = legs.reduce((sum, leg) => sum + (leg.account === "loan interest" ? leg.cents : 0), 0);
+    const principal = (fact.amount ?? 0) - interest;
+    const loans = [...new Set(legs.flatMap((leg) => (leg.detail ? [leg.detail] : [])))];
+    const to =
+      loans.length === 1 && loans[0] !== "loan" ? `${loans[0]} loan` : loans.length > 1 ? "loans" : "loan";
+    const first = `Paid ${to} ${show(fact.amount ?? 0)}${dayWords(fact, today)}`;
+    return [first, `Interest ${show(interest)}, principal ${show(principal)}`];
+  },
 });
+
+/** A payment to a loan that is not on the books: the loan comes first, at what was owed before it. */
+function loanFirst(reading: ReadingOf<"pay">, desk: Desk): Ask {
+  const day = reading.date ?? desk.today;
+  const { text, line } = reading;
+  const named = reading.loan ? { loan: reading.loan } : {};
+  const loan = { kind: "loan" as const, ...named, date: day, missing: ["balance" as const], text, line };
+  return {
+    prompt: `No loan on the books yet. What was owed before this ${show(reading.amount!)}?`,
+    wants: "balance",
+    choices: [NEVER_MIND],
+    first: [loan, { ...reading, date: day }],
+  };
+}
+
+function moreThanOwed(owed: Cents): Ask {
+  const all: Ask["choices"] =
+    owed > 0
+      ? [{ label: `Pay ${show(owed)}`, words: ["yes"], effect: { kind: "settle", change: { amount: owed } } }]
+      : [];
+  return {
+    prompt: `Only ${show(owed)} is owed. Pay that, or send the statement first, like: loan balance 9871.14`,
+    wants: "amount",
+    choices: [...all, { ...NEVER_MIND, words: ["no"] }],
+  };
+}

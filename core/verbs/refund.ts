@@ -3,11 +3,15 @@ import type { Books, Piece } from "../books/books.ts";
 import { checkPieces } from "../books/check.ts";
 import { moveCost } from "../books/cost.ts";
 import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
-import { proceedsOf } from "../books/piece.ts";
+import { proceedsOf, statusOf } from "../books/piece.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { monthOf } from "../calendar.ts";
+import { dayWords, namesOf, piecesOf, profitLines } from "../decide/echo.ts";
+import { paidFor } from "../decide/fits.ts";
+import { settlePieces } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
+import { show } from "../money.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -58,4 +62,21 @@ export const refund = defineVerb({
   help: "money given back after a sale",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const settled = settlePieces(reading, desk, { fit: paidFor, question: "was it", unknown: "refuse" });
+    if (settled.kind !== "settled") return settled;
+    const data = reading.returned ? { returned: true as const } : {};
+    const day = reading.date ?? desk.today;
+    return {
+      kind: "record",
+      facts: [{ kind: "refund", day, pieces: settled.pieces, amount: reading.amount!, data }],
+    };
+  },
+  echo({ fact, books, today }) {
+    const back = `Gave back ${show(fact.amount ?? 0)} on ${namesOf(books, fact)}${dayWords(fact, today)}`;
+    const [first] = piecesOf(books, fact);
+    const returned = fact.data.returned && first ? [`It came back: ${statusOf(first)}, not listed`] : [];
+    return [back, ...returned, ...profitLines(books, fact)];
+  },
 });

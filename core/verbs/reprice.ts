@@ -2,8 +2,14 @@ import { z } from "zod";
 import type { Books } from "../books/books.ts";
 import { checkNotGone } from "../books/check.ts";
 import { amountOf, type FactOf } from "../books/facts.ts";
+import { costOf } from "../books/piece.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
+import { confirmation } from "../decide/decision.ts";
+import { dayWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
+import { here } from "../decide/fits.ts";
+import { settlePieces } from "../decide/pieces.ts";
+import { show } from "../money.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -37,4 +43,55 @@ export const reprice = defineVerb({
   help: "a new asking price",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const fit = { allows: here.allows, prefers: (piece: { listed: string | null }) => piece.listed !== null };
+    const settled = settlePieces(reading, desk, { fit, question: "has the new price", unknown: "refuse" });
+    if (settled.kind !== "settled") return settled;
+    const day = reading.date ?? desk.today;
+    const pieces = piecesOf(desk.books, settled);
+    const names = namesOf(desk.books, settled);
+    if (pieces.some((piece) => piece.listed === null)) {
+      if (reading.price === undefined)
+        return { kind: "refuse", why: `${names} is not listed, so there is no price to cut.` };
+      const mentions = settled.pieces.map((number) => ({ number, count: 1 }));
+      const { price, text, line } = reading;
+      const listing = { kind: "list" as const, pieces: mentions, price, date: day, text, line };
+      const ask = confirmation(`${names} is not listed yet. List it at ${show(price)}?`, {
+        label: "List it",
+        confirm: "",
+      });
+      ask.choices[0]!.effect = { kind: "instead", readings: [listing] };
+      return { kind: "ask", ask };
+    }
+    const now = pieces.reduce((sum, piece) => sum + (piece.listPrice ?? 0), 0);
+    if (
+      reading.price !== undefined &&
+      now > 0 &&
+      reading.price >= now * 10 &&
+      !desk.confirmed.includes("ten times")
+    ) {
+      const prompt = `${show(reading.price)} is ten times the old price ${show(now)}. Is that right?`;
+      return {
+        kind: "ask",
+        ask: confirmation(prompt, { label: `Yes, ${show(reading.price)}`, confirm: "ten times" }),
+      };
+    }
+    const cut = reading.by !== undefined;
+    const amount = reading.by ?? reading.price!;
+    const data = cut ? { by: true as const } : {};
+    return { kind: "record", facts: [{ kind: "reprice", day, pieces: settled.pieces, amount, data }] };
+  },
+  echo({ fact, books, today }) {
+    const pieces = piecesOf(books, fact);
+    const prices = pieces.map((piece) => piece.listPrice ?? 0);
+    const now = prices.reduce((sum, price) => sum + price, 0);
+    const cut = fact.data.by ? `, ${show(fact.amount ?? 0)} less` : "";
+    const cost = pieces.reduce((sum, piece) => sum + costOf(piece), 0);
+    const shares = sharesWords(prices);
+    return [
+      `${namesOf(books, fact)} now ${show(now)}${shares && `: ${shares}`}${cut}${dayWords(fact, today)}`,
+      `Profit at that price: ${show(now - cost)}`,
+    ];
+  },
 });

@@ -2,8 +2,13 @@ import { z } from "zod";
 import type { Books } from "../books/books.ts";
 import { checkNotGone } from "../books/check.ts";
 import { costAccountOf, moveCost } from "../books/cost.ts";
+import { costOf } from "../books/piece.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
+import { dayWords, namesOf, piecesOf, verbFor } from "../decide/echo.ts";
+import { here } from "../decide/fits.ts";
+import { settlePieces } from "../decide/pieces.ts";
+import { show } from "../money.ts";
 import { defineVerb } from "./verb.ts";
 
 /** The buyer is settled first: no piece goes while a deposit is held on it. */
@@ -37,4 +42,22 @@ export const retire = defineVerb({
   help: "a piece kept, given away or scrapped",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const settled = settlePieces(reading, desk, { fit: here, question: "was it", unknown: "add" });
+    if (settled.kind !== "settled") return settled;
+    const day = reading.date ?? desk.today;
+    const data = { how: reading.how! };
+    return { kind: "record", facts: [{ kind: "retire", day, pieces: settled.pieces, data }] };
+  },
+  echo({ fact, books, today }) {
+    const words = { kept: "kept for yourself", given: "given away", scrapped: "scrapped" };
+    const cost = piecesOf(books, fact).reduce((sum, piece) => sum + costOf(piece), 0);
+    const first = `${namesOf(books, fact)} ${verbFor(fact)} ${words[fact.data.how]}${dayWords(fact, today)}`;
+    if (cost === 0) return [first];
+    return [
+      first,
+      fact.data.how === "kept" ? `Its cost ${show(cost)} is yours, no loss` : `Written off: ${show(cost)}`,
+    ];
+  },
 });

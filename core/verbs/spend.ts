@@ -4,6 +4,10 @@ import { costAccountOf } from "../books/cost.ts";
 import { amountOf, onlyPiece } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";
 import { categoryShape, wordsShape } from "../books/shapes.ts";
+import { costLine, dayWords, methodWords, namesOf } from "../decide/echo.ts";
+import { ever } from "../decide/fits.ts";
+import { settlePieces } from "../decide/pieces.ts";
+import { show } from "../money.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -36,4 +40,33 @@ export const spend = defineVerb({
   help: "money spent, on a piece or on the shop",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const need = { fit: ever, question: "was it for", unknown: "add or leave out" } as const;
+    const settled = settlePieces(reading, desk, need);
+    if (settled.kind !== "settled") return settled;
+    const { what, category, method } = reading;
+    return {
+      kind: "record",
+      facts: [
+        {
+          kind: "spend",
+          day: reading.date ?? desk.today,
+          pieces: settled.pieces,
+          amount: reading.amount!,
+          data: { what: what!, category: category ?? "other", ...(method ? { method } : {}) },
+        },
+      ],
+    };
+  },
+  echo({ fact, books, today }) {
+    const paid = `${capital(fact.data.what)} ${show(fact.amount ?? 0)}${methodWords(fact.data.method)}`;
+    const day = dayWords(fact, today);
+    if (fact.pieces.length === 0) return [`${paid}${day}: shop cost, ${fact.data.category}`];
+    return [`${paid} for ${namesOf(books, fact)}${day}`, costLine(books, fact)];
+  },
 });
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

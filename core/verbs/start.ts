@@ -1,6 +1,9 @@
 import { z } from "zod";
 import { checkNotGone } from "../books/check.ts";
 import type { FactRules } from "../books/rules.ts";
+import { costLine, dayWords, namesOf, verbFor } from "../decide/echo.ts";
+import { hereBut } from "../decide/fits.ts";
+import { settlePieces } from "../decide/pieces.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"start"> = {
@@ -19,4 +22,16 @@ export const start = defineVerb({
   help: "a piece you began work on",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const fit = hereBut((piece) => piece.started !== null);
+    const settled = settlePieces(reading, desk, { fit, question: "did you start", unknown: "add" });
+    if (settled.kind !== "settled") return settled;
+    const day = reading.date ?? desk.today;
+    return { kind: "record", facts: [{ kind: "start", day, pieces: settled.pieces, data: {} }] };
+  },
+  echo({ fact, books, today }) {
+    const first = `${namesOf(books, fact)} ${verbFor(fact)} started${dayWords(fact, today)}`;
+    return [first, costLine(books, fact)];
+  },
 });

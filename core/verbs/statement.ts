@@ -1,9 +1,14 @@
 import { z } from "zod";
 import { checkLoan } from "../books/check.ts";
 import { amountOf } from "../books/facts.ts";
-import { accruedOn, bringForward } from "../books/loan.ts";
+import { accruedOn, balanceOn, bringForward } from "../books/loan.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
+import { type Ask, NEVER_MIND } from "../decide/decision.ts";
+import { dayWords } from "../decide/echo.ts";
+import { settleLoan } from "../decide/loans.ts";
+import { show } from "../money.ts";
+import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"statement"> = {
@@ -32,4 +37,46 @@ export const statement = defineVerb({
   help: "what the lender says is owed",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    if (desk.books.loans.size === 0) return { kind: "ask", ask: newLoan(reading) };
+    const settled = settleLoan(reading.loan, desk);
+    if (settled.kind !== "settled") return settled;
+    const day = reading.date ?? desk.today;
+    const interest = accruedOn(desk.books.loans.get(settled.loan)!, day);
+    const balance = reading.balance!;
+    if (balance > 0 && balance < interest) {
+      const prompt = `Interest of ${show(interest)} is due already, more than ${show(balance)}. What is the whole balance?`;
+      return { kind: "ask", ask: { prompt, wants: "balance", choices: [NEVER_MIND] } };
+    }
+    const data = { loan: settled.loan };
+    return { kind: "record", facts: [{ kind: "statement", day, pieces: [], amount: balance, data }] };
+  },
+  echo({ fact, books, today }) {
+    const loan = books.loans.get(fact.data.loan)!;
+    const moved = (books.postings.get(fact.id) ?? []).find((leg) => leg.account === "loan");
+    // Principal owed is a credit: a positive leg lowers it.
+    const difference = -(moved?.cents ?? 0);
+    const how =
+      difference === 0
+        ? "just as the books had it"
+        : `${show(Math.abs(difference))} ${difference > 0 ? "more" : "less"} than the books had`;
+    const name = loan.name === "loan" ? "Loan" : `Loan "${loan.name}"`;
+    const now = fact.day === today ? [] : [`Balance today ${show(balanceOn(loan, today))}`];
+    return [`${name} balance ${show(fact.amount ?? 0)}${dayWords(fact, today)}: ${how}`, ...now];
+  },
 });
+
+function newLoan(reading: ReadingOf<"statement">): Ask {
+  const { balance, loan, date, text, line } = reading;
+  const said = { ...(loan ? { loan } : {}), ...(date ? { date } : {}) };
+  const opening = { kind: "loan" as const, balance: balance!, ...said, text, line };
+  return {
+    prompt: `No loan on the books. Start one at ${show(balance!)}?`,
+    wants: "choice",
+    choices: [
+      { label: "Yes, a new loan", words: ["yes"], effect: { kind: "instead", readings: [opening] } },
+      { ...NEVER_MIND, words: ["no"] },
+    ],
+  };
+}

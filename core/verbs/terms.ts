@@ -3,6 +3,8 @@ import { checkLoan } from "../books/check.ts";
 import { changeTerms } from "../books/loan.ts";
 import type { FactRules } from "../books/rules.ts";
 import { daysInYearShape, decimalShape, wordsShape } from "../books/shapes.ts";
+import { dayWords } from "../decide/echo.ts";
+import { settleLoan } from "../decide/loans.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"terms"> = {
@@ -31,4 +33,27 @@ export const terms = defineVerb({
   help: "a loan's rate, its days in a year, or the order of payments",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const day = reading.date ?? desk.today;
+    const { rate, days, order } = reading;
+    const said = { ...(rate ? { rate } : {}), ...(days ? { days } : {}), ...(order ? { order } : {}) };
+    if (!rate && !days) return { kind: "record", facts: [{ kind: "terms", day, pieces: [], data: said }] };
+    const settled = settleLoan(reading.loan, desk);
+    if (settled.kind !== "settled") return settled;
+    return {
+      kind: "record",
+      facts: [{ kind: "terms", day, pieces: [], data: { loan: settled.loan, ...said } }],
+    };
+  },
+  echo({ fact, today }) {
+    const { loan, rate, days, order } = fact.data;
+    const said = [
+      ...(rate ? [`${rate}% a year`] : []),
+      ...(days ? [days === "actual" ? "the year's own days" : `${days} days in a year`] : []),
+      ...(order ? [order === "highest" ? "highest rate first" : "payments shared over all loans"] : []),
+    ].join(", ");
+    const whose = loan ? (loan === "loan" ? "Loan" : `Loan "${loan}"`) : "Loans";
+    return [`${whose}: ${said}${dayWords(fact, today)}`];
+  },
 });

@@ -2,6 +2,9 @@ import { z } from "zod";
 import { checkPieces } from "../books/check.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
+import { dayWords, namesOf, piecesOf, showMinutes } from "../decide/echo.ts";
+import { ever } from "../decide/fits.ts";
+import { settlePieces } from "../decide/pieces.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -25,4 +28,20 @@ export const work = defineVerb({
   help: "hours you put in",
   books: rules,
   reads: {},
+
+  decide(reading, desk) {
+    const settled = settlePieces(reading, desk, { fit: ever, question: "did you work on", unknown: "add" });
+    if (settled.kind !== "settled") return settled;
+    const { minutes, what } = reading;
+    const day = reading.date ?? desk.today;
+    const data = { minutes: minutes!, ...(what ? { what } : {}) };
+    return { kind: "record", facts: [{ kind: "work", day, pieces: settled.pieces, data }] };
+  },
+  echo({ fact, books, today }) {
+    const all = piecesOf(books, fact).reduce((sum, piece) => sum + piece.minutes, 0);
+    const what = fact.data.what ? ` ${fact.data.what}` : "";
+    const total = all > fact.data.minutes ? ` (${showMinutes(all)} in all)` : "";
+    const on = `on ${namesOf(books, fact)}${dayWords(fact, today)}`;
+    return [`${showMinutes(fact.data.minutes)}${what} ${on}${total}`];
+  },
 });

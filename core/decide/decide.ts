@@ -1,0 +1,77 @@
+import { showDay } from "../calendar.ts";
+import { readMessage } from "../notes/read.ts";
+import type { Reading } from "../notes/reading.ts";
+import { verbs } from "../verbs/list.ts";
+import type { Verb } from "../verbs/verb.ts";
+import { type Choice, confirmation, type Decision, type Desk, type Matter, NEVER_MIND } from "./decision.ts";
+import { askMissing } from "./missing.ts";
+
+const verbByKind = new Map<string, Verb>(verbs.map((verb) => [verb.kind, verb as unknown as Verb]));
+
+/** The verb of a kind of note; undefined for "unclear". */
+export function verbOf(kind: Reading["kind"]): Verb | undefined {
+  return verbByKind.get(kind);
+}
+
+/**
+ * Decides one reading: facts to record, one question, or a refusal in plain words. In this order, so that
+ * the same thing is always said first: not understood, something missing, an old day, and the verb's own rules.
+ */
+export function decide(matter: Matter, desk: Omit<Desk, "confirmed">): Decision {
+  const { reading } = matter;
+  const verb = verbOf(reading.kind);
+  if (reading.kind === "unclear" || !verb?.decide) return decideUnclear(reading, desk.today);
+  const missing = askMissing(reading);
+  if (missing) return { kind: "ask", ask: missing };
+  if (reading.longAgo && reading.date && !matter.confirmed.includes("long ago")) {
+    const day = showDay(reading.date, desk.today);
+    const prompt = `${day} is long ago. Is that the day you mean?`;
+    return {
+      kind: "ask",
+      ask: { ...confirmation(prompt, { label: `Yes, ${day}`, confirm: "long ago" }), wants: "day" },
+    };
+  }
+  return verb.decide(reading as never, { ...desk, confirmed: matter.confirmed });
+}
+
+/** An unclear note is asked about where its own words suggest notes that would work; else it is only explained. */
+function decideUnclear(reading: Reading, today: string): Decision {
+  const unclear = reading.kind === "unclear" ? reading : null;
+  const why = unclear?.why ?? "I could not read that as a note.";
+  const choices: Choice[] = [];
+  for (const note of unclear?.instead ?? []) {
+    const readings = readMessage(note, today);
+    if (readings.every((option) => option.kind !== "unclear" && !option.missing?.length)) {
+      choices.push({ label: note, effect: { kind: "instead", readings } });
+    }
+  }
+  if (choices.length < 2) return { kind: "refuse", why };
+  return { kind: "ask", ask: { prompt: why, wants: "choice", choices: [...choices, NEVER_MIND] } };
+}
+
+/**
+ * The matters of a message in order: a reading that follows another ("listed it") waits in the one before it.
+ */
+export function mattersOf(readings: readonly Reading[], said: string): Matter[] {
+  const matters: Matter[] = [];
+  for (const reading of readings) {
+    const last = matters.at(-1);
+    if (reading.follows && last && hasPieces(last.reading)) last.waiting.push(reading);
+    else matters.push({ reading, said, confirmed: [], waiting: [] });
+  }
+  return matters;
+}
+
+/** What waited for "it", now that the pieces of the clause before are known (by number, in order). */
+export function followUp(matter: Matter, pieces: readonly number[]): Matter[] {
+  const [next, ...waiting] = matter.waiting;
+  if (!next) return [];
+  const mentions = pieces.map((number) => ({ number, count: 1 }));
+  const missing = next.missing?.filter((field) => field !== "pieces") ?? [];
+  const reading = { ...next, pieces: mentions, missing } as Reading;
+  return [{ reading, said: matter.said, confirmed: [], waiting }];
+}
+
+function hasPieces(reading: Reading): boolean {
+  return "pieces" in reading || reading.missing?.includes("pieces") === true;
+}

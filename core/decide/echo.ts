@@ -1,0 +1,68 @@
+import type { Books, Piece } from "../books/books.ts";
+import type { FactCommon } from "../books/facts.ts";
+import { labelOf } from "../books/label.ts";
+import { costOf, profitOf } from "../books/piece.ts";
+import { type Day, showDay } from "../calendar.ts";
+import { type Cents, show } from "../money.ts";
+
+/** " on Sat May 9", or nothing where the fact is of the message's own day. */
+export function dayWords(fact: Pick<FactCommon, "day">, today: Day): string {
+  return fact.day === today ? "" : ` on ${showDay(fact.day, today)}`;
+}
+
+/** " cash", " by wire": how it was paid, as said. */
+export function methodWords(method: string | undefined): string {
+  if (!method) return "";
+  return method === "cash" ? " cash" : ` by ${method}`;
+}
+
+/** The fact's pieces in few words, with their numbers. */
+export function namesOf(books: Books, fact: Pick<FactCommon, "pieces">): string {
+  return labelOf(books, fact.pieces);
+}
+
+export function piecesOf(books: Books, fact: Pick<FactCommon, "pieces">): Readonly<Piece>[] {
+  return fact.pieces.map((number) => books.pieces.get(number)!);
+}
+
+/** "is" for one piece, "are" for more. */
+export function verbFor(fact: Pick<FactCommon, "pieces">): "is" | "are" {
+  return fact.pieces.length === 1 ? "is" : "are";
+}
+
+/** Minutes as a person says them: "45 min", "2 h", "1 h 15". */
+export function showMinutes(minutes: number): string {
+  const hours = Math.floor(minutes / 60);
+  if (hours === 0) return `${minutes} min`;
+  return minutes % 60 === 0 ? `${hours} h` : `${hours} h ${String(minutes % 60).padStart(2, "0")}`;
+}
+
+/** What one price came to for each piece: "10.00 each", "33.34, 33.33, 33.33". */
+export function sharesWords(shares: readonly Cents[]): string {
+  if (shares.length < 2) return "";
+  const [first] = shares as [Cents];
+  if (shares.every((share) => share === first)) return `${show(first)} each`;
+  if (shares.length <= 4) return shares.map(show).join(", ");
+  return `${show(Math.min(...shares))} to ${show(Math.max(...shares))} each`;
+}
+
+/** "Profit 48.00 · 32.00 an hour", summed over the pieces; nothing where none is known. */
+export function profitLines(books: Books, fact: Pick<FactCommon, "pieces">): string[] {
+  const pieces = piecesOf(books, fact);
+  const profits = pieces.map(profitOf);
+  if (profits.every((profit) => profit === null)) return [];
+  const profit = profits.reduce<Cents>((sum, each) => sum + (each ?? 0), 0);
+  const minutes = pieces.reduce((sum, piece) => sum + piece.minutes, 0);
+  const hourly = minutes > 0 ? ` · ${show(Math.round((profit * 60) / minutes))} an hour` : "";
+  const cost = pieces.reduce((sum, piece) => sum + costOf(piece), 0);
+  return [`Profit ${show(profit)} (cost ${show(cost)})${hourly}`];
+}
+
+/** "47.50 in it so far", with the hours where any are logged. */
+export function costLine(books: Books, fact: Pick<FactCommon, "pieces">): string {
+  const pieces = piecesOf(books, fact);
+  const cost = pieces.reduce((sum, piece) => sum + costOf(piece), 0);
+  const minutes = pieces.reduce((sum, piece) => sum + piece.minutes, 0);
+  const it = pieces.length === 1 ? "it" : "them";
+  return `${show(cost)} in ${it} so far${minutes > 0 ? `, ${showMinutes(minutes)}` : ""}`;
+}

@@ -1,0 +1,205 @@
+import type { Piece } from "../books/books.ts";
+import { labelOf, pluralOf } from "../books/label.ts";
+import { statusOf } from "../books/piece.ts";
+import { showDay } from "../calendar.ts";
+import type { Mention, Reading } from "../notes/reading.ts";
+import { type Ask, type Choice, type Decision, type Desk, NEVER_MIND } from "./decision.ts";
+import { type Fit, type Match, matchMention } from "./match.ts";
+
+/** What a verb needs of its pieces. */
+export interface PieceNeed {
+  fit: Fit;
+  /** As in "Which dresser did you sell?" */
+  question: string;
+  /** What to offer for a piece that is not on the books: to add it first, or to record without one. */
+  unknown: "add" | "add or leave out" | "refuse";
+}
+
+export type Settled = { kind: "settled"; pieces: number[] };
+
+/** A reading whose pieces may have to be found. */
+type WithPieces = Extract<Reading, { pieces?: Mention[] }>;
+
+const CANDIDATES_SHOWN_MAX = 8;
+
+/** The pieces that a reading means, in the order said, or what has to be asked first. */
+export function settlePieces(reading: WithPieces, desk: Desk, need: PieceNeed): Settled | Decision {
+  const taken = new Set<number>();
+  const mentions = reading.pieces ?? [];
+  for (const [index, mention] of mentions.entries()) {
+    const match = matchMention(mention, desk.books, need.fit, taken);
+    if (match.kind !== "found") return ask(reading, index, match, desk, need);
+    for (const number of match.pieces) taken.add(number);
+  }
+  return { kind: "settled", pieces: [...taken] };
+}
+
+function ask(
+  reading: WithPieces,
+  index: number,
+  match: Exclude<Match, { kind: "found" }>,
+  desk: Desk,
+  need: PieceNeed,
+): Decision {
+  const mention = reading.pieces![index]!;
+  switch (match.kind) {
+    case "no such number":
+      return { kind: "refuse", why: `There is no #${match.number} on the books. "pieces" lists them.` };
+    case "several":
+      return { kind: "ask", ask: whichOne(reading, index, match.groups, match.sure, desk, need) };
+    case "too few":
+      return { kind: "ask", ask: tooFew(reading, index, match.pieces, desk) };
+    case "unfit":
+      return unfit(reading, index, match.pieces, desk, need);
+    case "none":
+      if (need.unknown === "refuse")
+        return { kind: "refuse", why: `No ${wordsOf(mention)} on the books fits that. "pieces" lists them.` };
+      return { kind: "ask", ask: addFirst(reading, index, desk, need.unknown === "add or leave out") };
+  }
+}
+
+function whichOne(
+  reading: WithPieces,
+  index: number,
+  groups: number[][],
+  sure: boolean,
+  desk: Desk,
+  need: PieceNeed,
+): Ask {
+  const shown = groups.slice(0, CANDIDATES_SHOWN_MAX);
+  const mention = reading.pieces![index]!;
+  const choices = shown.map((group) => meaning(reading, index, group, describe(group, desk)));
+  const more = groups.length > shown.length ? ` ${groups.length - shown.length} more: say the number.` : "";
+  const other: Choice[] =
+    sure || need.unknown === "refuse"
+      ? []
+      : [{ label: "Another: add it", effect: { kind: "instead", readings: buyFirst(reading, index, desk) } }];
+  return {
+    prompt: `Which ${wordsOf(mention)} ${need.question}?${more}`,
+    wants: "pieces",
+    choices: [...choices, ...other, NEVER_MIND],
+  };
+}
+
+function tooFew(reading: WithPieces, index: number, pieces: number[], desk: Desk): Ask {
+  const mention = reading.pieces![index]!;
+  const said = `${mention.count} ${pluralOf([...(mention.traits ?? []), mention.name].join(" "))}`;
+  return {
+    prompt: `You said ${said}; the books have only ${labelOf(desk.books, pieces)}.`,
+    wants: "choice",
+    choices: [meaning(reading, index, pieces, `Only ${labelOf(desk.books, pieces)}`), NEVER_MIND],
+  };
+}
+
+/** All pieces of that name are gone (or not so far): by number refused, by name asked. */
+function unfit(reading: WithPieces, index: number, pieces: number[], desk: Desk, need: PieceNeed): Decision {
+  const mention = reading.pieces![index]!;
+  const what = describeUnfit(pieces, desk);
+  if (mention.number !== undefined || need.unknown === "refuse") {
+    return { kind: "refuse", why: `${what} Nothing recorded.` };
+  }
+  const add: Choice = {
+    label: `Another ${mention.name}: add it`,
+    effect: { kind: "instead", readings: buyFirst(reading, index, desk) },
+  };
+  const same: Choice = { label: "The same one: skip", effect: { kind: "drop" } };
+  return {
+    kind: "ask",
+    ask: { prompt: `${what} The same one, or another?`, wants: "choice", choices: [add, same] },
+  };
+}
+
+function describeUnfit(pieces: readonly number[], desk: Desk): string {
+  if (pieces.length > 3)
+    return `All ${labelOf(desk.books, pieces)} are ${statusWords(desk, pieces.at(-1)!)}.`;
+  return pieces
+    .map((number) => `${labelOf(desk.books, [number])} is ${statusWords(desk, number)}.`)
+    .join(" ");
+}
+
+function statusWords(desk: Desk, number: number): string {
+  const piece = desk.books.pieces.get(number)!;
+  const status = statusOf(piece);
+  const words = { kept: "kept for yourself", given: "given away", scrapped: "scrapped", held: "on hold" };
+  const since = piece.goneOn ? ` since ${showDay(piece.goneOn, desk.today)}` : "";
+  return `${status in words ? words[status as keyof typeof words] : status}${since}`;
+}
+
+/** Nothing of that name on the books: asks its cost, adds it, and then goes on with the note. */
+function addFirst(reading: WithPieces, index: number, desk: Desk, mayLeaveOut: boolean): Ask {
+  const mention = reading.pieces![index]!;
+  const [buy, ...rest] = buyFirst(reading, index, desk) as [Reading, ...Reading[]];
+  const free = { ...buy, price: 0, missing: [] } as Reading;
+  const shop = { ...reading };
+  delete shop.pieces;
+  const out: Choice[] = mayLeaveOut
+    ? [{ label: "No piece: shop cost", effect: { kind: "instead", readings: [shop] } }]
+    : [];
+  return {
+    prompt: `No ${wordsOf(mention)} on the books. What did it cost? I add it first.`,
+    wants: "price",
+    choices: [
+      {
+        label: "It was free",
+        words: ["free", "nothing"],
+        effect: { kind: "instead", readings: [free, ...rest] },
+      },
+      ...out,
+      NEVER_MIND,
+    ],
+    first: [buy, ...rest],
+  };
+}
+
+/** The purchase that a note takes for granted, on the note's own day, and the note itself after it. */
+function buyFirst(reading: WithPieces, index: number, desk: Desk): Reading[] {
+  const mention = reading.pieces![index]!;
+  const bought: Mention = { ...mention, count: mention.count ?? 1 };
+  delete bought.plural;
+  const buy: Reading = {
+    kind: "buy",
+    pieces: [bought],
+    date: reading.date ?? desk.today,
+    missing: mention.plural ? ["count", "price"] : ["price"],
+    text: reading.text,
+    line: reading.line,
+  };
+  if (mention.plural) delete bought.count;
+  // Alone, the note goes on with the very piece just added; beside others, its name now finds the new one.
+  const after = reading.pieces!.length === 1 ? { ...reading, follows: true as const } : reading;
+  return [buy, { ...after, date: reading.date ?? desk.today }];
+}
+
+function meaning(reading: WithPieces, index: number, numbers: readonly number[], label: string): Choice {
+  return {
+    label,
+    effect: { kind: "settle", change: { pieces: withNumbers(reading, index, numbers).pieces! } },
+  };
+}
+
+/** The reading with one of its mentions settled to these pieces. */
+export function withNumbers<R extends WithPieces>(reading: R, index: number, numbers: readonly number[]): R {
+  const mentions: Mention[] = numbers.map((number) => ({ number, count: 1 }));
+  const pieces = [...(reading.pieces ?? [])];
+  pieces.splice(index, 1, ...mentions);
+  return { ...reading, pieces };
+}
+
+/** What tells candidates apart on a button: number, words, and state or price. */
+function describe(group: readonly number[], desk: Desk): string {
+  const label = labelOf(desk.books, group);
+  const piece = desk.books.pieces.get(group[0]!)!;
+  return group.length > 1 ? label : `${label}, ${stateOf(piece)}`;
+}
+
+function stateOf(piece: Readonly<Piece>): string {
+  const status = statusOf(piece);
+  return status === "listed" && piece.listPrice !== null
+    ? `listed ${Math.round(piece.listPrice / 100)}`
+    : status;
+}
+
+function wordsOf(mention: Mention): string {
+  const words = [...(mention.traits ?? []), mention.name ?? `#${mention.number}`].join(" ");
+  return mention.plural || (mention.count ?? 1) > 1 ? pluralOf(words) : words;
+}
