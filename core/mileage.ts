@@ -1,5 +1,6 @@
 import { Decimal } from "decimal.js";
 import type { Fact } from "./books/facts.ts";
+import { shareOfMiles } from "./books/shares.ts";
 import type { Day } from "./calendar.ts";
 import type { Cents } from "./money.ts";
 import { roundHalfUp } from "./money.ts";
@@ -105,7 +106,7 @@ export function drivesOf(
 export function drivesOfPiece(facts: readonly Fact[], piece: number): { day: Day; miles: Decimal }[] {
   return facts.flatMap((fact) =>
     fact.kind === "drive" && fact.pieces.includes(piece)
-      ? [{ day: fact.day, miles: new Decimal(fact.data.miles).div(fact.pieces.length) }]
+      ? [{ day: fact.day, miles: shareOfMiles(fact.data.miles, fact.pieces.length) }]
       : [],
   );
 }

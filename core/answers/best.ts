@@ -1,8 +1,48 @@
+import type { Piece } from "../books/books.ts";
+import { pieceLabel, profitOf } from "../books/piece.ts";
+import { showMinutes } from "../decide/echo.ts";
+import type { Cents } from "../money.ts";
+import { show } from "../money.ts";
+import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
+import { soldPieces } from "./stock.ts";
+import { anHour, reply, signed } from "./wording.ts";
+
+const BEST_LINES_MAX = 5;
 
 export const best = defineAnswer({
   about: "best",
   example: "best flips",
   asks: {},
-  answer: () => ({ text: "" }),
+  answer: answerBest,
 });
+
+function answerBest({ question, books }: Asked): Answer {
+  const span = question.month ?? question.year ?? "";
+  const sold = soldPieces(books).filter((piece) => piece.sold!.startsWith(span));
+  if (sold.length === 0) return reply(["Nothing sold yet.", 'A note sells one: "sold nightstand 60 cash"']);
+  const timed = sold.filter((piece) => piece.minutes > 0);
+  return reply([
+    `Best by profit, of ${sold.length} sold:`,
+    ...top(sold, profitOfSold).map((piece) => `  ${signed(profitOfSold(piece))}  ${pieceLabel(piece)}`),
+    ...(timed.length > 0
+      ? ["Best by the hour:", ...top(timed, hourly).map(hourlyLine)]
+      : ['Log time to see the best by the hour: "45 min on desk"']),
+  ]);
+}
+
+function profitOfSold(piece: Readonly<Piece>): Cents {
+  return profitOf(piece) ?? 0;
+}
+
+function hourly(piece: Readonly<Piece>): Cents {
+  return anHour(profitOfSold(piece), piece.minutes) ?? 0;
+}
+
+function hourlyLine(piece: Readonly<Piece>): string {
+  return `  ${show(hourly(piece))} an hour  ${pieceLabel(piece)} (${showMinutes(piece.minutes)})`;
+}
+
+function top(pieces: readonly Readonly<Piece>[], by: (piece: Readonly<Piece>) => Cents): Readonly<Piece>[] {
+  return [...pieces].sort((a, b) => by(b) - by(a) || a.number - b.number).slice(0, BEST_LINES_MAX);
+}

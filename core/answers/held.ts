@@ -1,8 +1,43 @@
+import type { Piece } from "../books/books.ts";
+import { pieceLabel } from "../books/piece.ts";
+import type { Day } from "../calendar.ts";
+import { showDay } from "../calendar.ts";
+import { show } from "../money.ts";
+import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
+import { heldPieces, showAge } from "./stock.ts";
+import { fitted, LIST_LINES_MAX, reply } from "./wording.ts";
 
 export const held = defineAnswer({
   about: "held",
   example: "what's on hold",
   asks: {},
-  answer: () => ({ text: "" }),
+  answer: answerHeld,
 });
+
+function answerHeld({ books, today }: Asked): Answer {
+  const pieces = heldPieces(books);
+  if (pieces.length === 0) return reply(["Nothing is on hold.", 'A note holds one: "deposit 45 on desk"']);
+  const deposits = pieces.reduce((sum, piece) => sum + piece.deposit, 0);
+  return reply([
+    `${pieces.length} on hold, ${show(deposits)} in deposits`,
+    ...fitted(
+      pieces,
+      LIST_LINES_MAX,
+      (piece) => heldLine(piece, today),
+      (left) => `and ${left.length} more`,
+    ),
+  ]);
+}
+
+function heldLine(piece: Readonly<Piece>, today: Day): string {
+  const { buyer, since, until } = piece.hold!;
+  const parts = [
+    piece.deposit === 0 ? "no deposit" : show(piece.deposit),
+    buyer ? `for ${buyer}` : null,
+    until
+      ? `until ${showDay(until, today)}${until < today ? ", past" : ""}`
+      : `held ${showAge(since, today)}`,
+  ];
+  return `${pieceLabel(piece)}: ${parts.filter((part) => part !== null).join(", ")}`;
+}

@@ -1,8 +1,37 @@
+import type { Piece } from "../books/books.ts";
+import { pieceLabel } from "../books/piece.ts";
+import type { Day } from "../calendar.ts";
+import { show } from "../money.ts";
+import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
+import { listedPieces, showAge } from "./stock.ts";
+import { fitted, LIST_LINES_MAX, reply } from "./wording.ts";
 
 export const listed = defineAnswer({
   about: "listed",
   example: "what's listed",
   asks: {},
-  answer: () => ({ text: "" }),
+  answer: answerListed,
 });
+
+function answerListed({ books, today }: Asked): Answer {
+  const pieces = listedPieces(books);
+  if (pieces.length === 0) return reply(["Nothing is listed.", 'A note lists one: "listed dresser 190"']);
+  const asking = pieces.reduce((sum, piece) => sum + (piece.listPrice ?? 0), 0);
+  return reply([
+    `${pieces.length} listed, asking ${show(asking)}`,
+    ...fitted(
+      pieces,
+      LIST_LINES_MAX,
+      (piece) => listedLine(piece, today),
+      (left) => `and ${left.length} more`,
+    ),
+  ]);
+}
+
+function listedLine(piece: Readonly<Piece>, today: Day): string {
+  const dropped = (piece.firstListPrice ?? 0) > (piece.listPrice ?? 0);
+  const from = dropped ? ` (was ${show(piece.firstListPrice!)})` : "";
+  const held = piece.hold ? ", held" : "";
+  return `${pieceLabel(piece)}: ${show(piece.listPrice ?? 0)}${from}, ${showAge(piece.listed!, today)}${held}`;
+}

@@ -1,8 +1,114 @@
+import { Decimal } from "decimal.js";
+import type { Books, Loan } from "../books/books.ts";
+import { accruedOn, balanceOn, interestADay, owedOn } from "../books/loan.ts";
+import { earmarked, monthRow } from "../books/month.ts";
+import type { Day } from "../calendar.ts";
+import { addMonths, daysInYear, monthOf, showMonth } from "../calendar.ts";
+import type { Cents } from "../money.ts";
+import { roundHalfUp, show } from "../money.ts";
+import { projectPayoff } from "../payoff.ts";
+import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
+import { counted, reply } from "./wording.ts";
+
+/** How many full months the pace is taken from. */
+const PACE_MONTHS = 3;
 
 export const loan = defineAnswer({
   about: "loan",
   example: "loan?",
   asks: {},
-  answer: () => ({ text: "" }),
+  answer: answerLoan,
 });
+
+function answerLoan({ books, today }: Asked): Answer {
+  const loans = [...books.loans.values()];
+  if (loans.length === 0) {
+    return reply(["No loan on the books yet.", 'A note adds it: "loan 14250 at 5.5%"']);
+  }
+  return reply([
+    ...(loans.length === 1 ? oneLoan(loans[0]!, today) : severalLoans(books, loans, today)),
+    ...loans.filter((each) => each.rateUnknown).map(rateAsked),
+    ...readyLines(books, today),
+    ...payoffLines(books, loans, today),
+  ]);
+}
+
+function oneLoan(only: Readonly<Loan>, today: Day): string[] {
+  const interest = accruedOn(only, today);
+  return [
+    `Loan: ${show(balanceOn(only, today))} left today`,
+    `  principal ${show(only.principal)} + interest ${show(interest)}`,
+    `${show(roundHalfUp(interestADay(only, today)))} interest a day (${only.rate}%, ${daysOf(only, today)} days a year)`,
+    `Paid so far ${show(only.paid)}, of it interest ${show(only.interestPaid)}`,
+  ];
+}
+
+function severalLoans(books: Books, loans: readonly Readonly<Loan>[], today: Day): string[] {
+  const sum = (of: (each: Readonly<Loan>) => Cents): string =>
+    show(loans.reduce((total, each) => total + of(each), 0));
+  const interest = loans.reduce((total, each) => total.plus(interestADay(each, today)), new Decimal(0));
+  const order = books.order === "highest" ? "highest rate first" : "shared by principal";
+  return [
+    `Loans: ${show(owedOn(books, today))} left today`,
+    ...loans.map(
+      (each) =>
+        `  ${each.name}: ${show(balanceOn(each, today))} (${each.rate}%, ${daysOf(each, today)} days a year)`,
+    ),
+    `${show(roundHalfUp(interest))} interest a day`,
+    `Paid so far ${sum((each) => each.paid)}, of it interest ${sum((each) => each.interestPaid)}`,
+    `Payments go to all interest, then ${order}`,
+  ];
+}
+
+function rateAsked({ name }: Readonly<Loan>): string {
+  const said = name.includes("loan") ? name : `${name} loan`;
+  return `No rate yet, counted as 0%. Say "${said} rate 5.5%"`;
+}
+
+function daysOf(each: Readonly<Loan>, today: Day): string {
+  return each.days === "actual" ? String(daysInYear(Number(today.slice(0, 4)))) : each.days;
+}
+
+function readyLines(books: Books, today: Day): string[] {
+  const ready = earmarked(books, today);
+  const owed = owedOn(books, today);
+  const declared = books.declaredSent === 0 ? [] : [`Sent before these books ${show(books.declaredSent)}`];
+  if (ready <= 0) return [...declared, ready === 0 ? "Nothing ready to send" : `Sent ahead ${show(-ready)}`];
+  const after = ready >= owed ? "that pays it all" : `then ${show(owed - ready)} left`;
+  return [...declared, `Ready to send ${show(ready)}, ${after}`];
+}
+
+/** When it is paid off at the pace of late, in words that say it is an estimate. */
+function payoffLines(books: Books, loans: readonly Readonly<Loan>[], today: Day): string[] {
+  if (owedOn(books, today) === 0) return ["All paid off"];
+  const pace = paceOf(books, today);
+  if (pace === null) return ["No pace yet: nothing paid in the last 3 full months"];
+  const debts = loans.map((each) => ({
+    principal: each.principal,
+    accrued: accruedOn(each, today),
+    rate: each.rate,
+  }));
+  const due = debts.reduce((sum, debt) => sum + debt.accrued, 0);
+  const payoff = projectPayoff(debts, pace.cents, books.order);
+  const pacing = `At ${show(pace.cents)} a month (${pace.of}):`;
+  if (payoff.kind === "never")
+    return [pacing, `  never paid off: interest alone is ${show(payoff.interest)} a month`];
+  return [
+    pacing,
+    `  paid off about ${showMonth(addMonths(monthOf(today), payoff.payments))}`,
+    `  interest until then about ${show(payoff.interest + due)} (estimate)`,
+  ];
+}
+
+/** Paid a month, in cents, over the last three full months, or as many as the books go back. */
+function paceOf(books: Books, today: Day): { cents: Cents; of: string } | null {
+  const running = monthOf(today);
+  const first = books.facts[0] ? monthOf(books.facts[0].day) : running;
+  const months = [1, 2, 3].map((back) => addMonths(running, -back)).filter((each) => each >= first);
+  const paid = months.reduce((sum, each) => sum + monthRow(books, each, today).paidToLoan, 0);
+  if (paid <= 0) return null;
+  const of =
+    months.length === PACE_MONTHS ? "last 3 full months" : `last ${counted(months.length, "full month")}`;
+  return { cents: roundHalfUp(new Decimal(paid).div(months.length)), of };
+}

@@ -1,8 +1,89 @@
+import type { Books } from "../books/books.ts";
+import { monthRows, taxPercentOn } from "../books/month.ts";
+import type { Day } from "../calendar.ts";
+import { showDay } from "../calendar.ts";
+import type { MilesDriven, OwnerRates } from "../mileage.ts";
+import { addMiles, drivesOf, showMiles } from "../mileage.ts";
+import type { Cents } from "../money.ts";
+import { show } from "../money.ts";
+import { nextEstimatedTaxDay, selfEmploymentTax, vehicleCostCovered } from "../tax.ts";
+import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
+import { reply, signed } from "./wording.ts";
+import { sumOfRows } from "./year.ts";
 
 export const tax = defineAnswer({
   about: "tax",
   example: "how much tax do i owe",
   asks: {},
-  answer: () => ({ text: "" }),
+  answer: answerTax,
 });
+
+/** A year's net in cents as the books have it, and as the tax view has it. */
+export interface TaxYear {
+  /** Flip profit and other income. */
+  booksNet: Cents;
+  /** Vehicle spending that the mileage rate stands in for, as it lowered `booksNet`. */
+  vehicle: Cents;
+  miles: MilesDriven;
+  /** `booksNet` with the miles at the standard rate in place of that vehicle spending. */
+  net: Cents;
+  taxSetAside: Cents;
+}
+
+/** The tax view of a year through `today`: miles at the standard rate instead of vehicle spending. */
+export function taxYearOf(books: Books, year: string, today: Day, ownerRates: OwnerRates): TaxYear {
+  const span = { from: `${year}-01-01`, through: `${year}-12-31` < today ? `${year}-12-31` : today };
+  const sum = sumOfRows(monthRows(books, today).filter((row) => row.month.startsWith(year)));
+  const booksNet = sum.flipProfit + sum.otherIncome;
+  const vehicle = vehicleCostCovered(books, span);
+  const miles = addMiles(drivesOf(books.facts, span), ownerRates);
+  return { booksNet, vehicle, miles, net: booksNet + vehicle - miles.value, taxSetAside: sum.taxSetAside };
+}
+
+function answerTax({ question, books, today, currency, mileageRates }: Asked): Answer {
+  if (currency !== "USD") {
+    return reply(["The tax answer knows only US rules,", `and these books are kept in ${currency}.`]);
+  }
+  const year = question.year ?? question.month?.slice(0, 4) ?? today.slice(0, 4);
+  if (year > today.slice(0, 4)) return reply([`${year} has not begun yet.`]);
+  const name = year === today.slice(0, 4) ? `${year} so far` : year;
+  if (!books.facts.some((fact) => fact.day.startsWith(year))) {
+    return reply([`Tax ${name}: nothing on the books.`, 'A note starts it: "bought dresser 30"']);
+  }
+  const view = taxYearOf(books, year, today, mileageRates);
+  return reply([
+    `Tax ${name}, an estimate:`,
+    ...netLines(view),
+    ...selfEmploymentLines(view.net, year),
+    `Set aside so far ${show(view.taxSetAside)} (${taxPercentOn(books, today)}% now)`,
+    `Next estimated tax is due ${showDay(nextEstimatedTaxDay(today), today)}`,
+    "An estimate, no advice:",
+    "ask a licensed tax preparer.",
+  ]);
+}
+
+/** Both ways to count driving, side by side. */
+function netLines({ booksNet, vehicle, miles, net }: TaxYear): string[] {
+  const rates = [...new Set(miles.byRate.map(({ rate }) => rate.cents))].join(" and ");
+  const standIns = new Set(miles.byRate.filter(({ rate }) => !rate.own).map(({ rate }) => rate.year));
+  return [
+    `Net with vehicle costs ${signed(booksNet)}`,
+    `  vehicle costs in it ${show(vehicle)}`,
+    `Net with miles instead ${signed(net)}`,
+    `  ${showMiles(miles.miles)} miles worth ${show(miles.value)}${rates ? ` (${rates} cents)` : ""}`,
+    ...[...standIns].map((year) => `  no newer rate known: that of ${year} used`),
+  ];
+}
+
+function selfEmploymentLines(net: Cents, year: string): string[] {
+  const estimate = selfEmploymentTax({ year, profit: net });
+  if (estimate.total === 0) return ["Self-employment tax 0.00", "  (it starts at 400.00 of net earnings)"];
+  const cap = estimate.capYear === year ? [] : [`  with the ${estimate.capYear} figures, the latest known`];
+  return [
+    `Self-employment tax about ${show(estimate.total)}`,
+    `  half of it, ${show(estimate.half)}, lowers taxed income`,
+    ...cap,
+    "  Income tax comes on top.",
+  ];
+}

@@ -1,8 +1,29 @@
+import { costOf, pieceLabel } from "../books/piece.ts";
+import { show } from "../money.ts";
+import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
+import { costOfAll, showAge, unlistedPieces } from "./stock.ts";
+import { fitted, LIST_LINES_MAX, reply } from "./wording.ts";
 
 export const unlisted = defineAnswer({
   about: "unlisted",
   example: "what's unlisted",
   asks: {},
-  answer: () => ({ text: "" }),
+  answer: answerUnlisted,
 });
+
+function answerUnlisted({ books, today }: Asked): Answer {
+  const pieces = unlistedPieces(books);
+  if (pieces.length === 0) {
+    return reply(["Nothing finished is waiting to be listed.", 'A note finishes one: "finished dresser"']);
+  }
+  return reply([
+    `${pieces.length} finished, not listed, ${show(costOfAll(pieces))} tied up`,
+    ...fitted(
+      pieces,
+      LIST_LINES_MAX,
+      (piece) => `${pieceLabel(piece)}: ${showAge(piece.finished!, today)}, ${show(costOf(piece))}`,
+      (left) => `and ${left.length} more, ${show(costOfAll(left))}`,
+    ),
+  ]);
+}

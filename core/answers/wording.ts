@@ -2,6 +2,9 @@ import { Decimal } from "decimal.js";
 import type { Cents } from "../money.ts";
 import { roundHalfUp, show } from "../money.ts";
 
+/** A list of pieces is cut here: longer ones no longer help on a phone. */
+export const LIST_LINES_MAX = 20;
+
 /** Money that came or went, with its sign: "+43.00", "-20.00", "0.00". */
 export function signed(cents: Cents): string {
   return cents > 0 ? `+${show(cents)}` : show(cents);
@@ -10,15 +13,6 @@ export function signed(cents: Cents): string {
 /** "1 piece", "3 pieces". */
 export function counted(count: number, noun: string): string {
   return `${count} ${noun}${count === 1 ? "" : "s"}`;
-}
-
-/** Minutes as a person says them: "45 min", "2 h", "2 h 30 min". */
-export function showMinutes(minutes: number): string {
-  const hours = Math.floor(minutes / 60);
-  const rest = minutes % 60;
-  return [hours > 0 ? `${hours} h` : "", rest > 0 || hours === 0 ? `${rest} min` : ""]
-    .filter(Boolean)
-    .join(" ");
 }
 
 /** Cents an hour, half up; null where no time is logged. */
