@@ -27,6 +27,8 @@ export interface Recording {
   /** Member id. */
   author: number;
   facts: NewFact[];
+  /** The message that the facts are a part of, where `note` only answered a question about it. */
+  root?: number;
 }
 
 export interface Amendment {
@@ -169,9 +171,9 @@ export class LedgerOnFile implements Ledger {
     return this.#writing(() => this.#seen.claim(key));
   }
 
-  record({ note, author, facts }: Recording): Recorded {
+  record({ note, author, facts, root: of }: Recording): Recorded {
     return this.#writing(() => {
-      const { root } = this.#noteOf(note);
+      const root = of ?? this.#noteOf(note).root;
       const books = this.#loaded();
       const added = facts.map((fact, index): Fact => {
         const id = this.#next.fact + index;
@@ -259,10 +261,14 @@ export class LedgerOnFile implements Ledger {
 
   #loaded(): BooksInHand {
     if (this.#books) return this.#books;
-    const folded = foldFacts(this.#facts.standing());
+    const { sqlite, db } = this.connection;
+    const read = () => ({ standing: this.#facts.standing(), next: this.#facts.next() });
+    // One read transaction, since the writer may be at work beside a reader.
+    const { standing, next } = sqlite.inTransaction ? read() : db.transaction(read);
+    const folded = foldFacts(standing);
     if (folded.kind === "impossible") throw new ImpossibleHistory(folded.fact, folded.problem);
     folded.books.takeChanges();
-    this.#next = this.#facts.next();
+    this.#next = next;
     this.#books = folded.books;
     return folded.books;
   }

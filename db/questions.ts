@@ -11,8 +11,7 @@ const reading = z.looseObject({ kind: z.string(), text: z.string(), line: z.numb
 const matterShape = z.looseObject({
   reading,
   confirmed: z.array(z.string()),
-  // biome-ignore lint/suspicious/noThenProperty: the matter's own field, never awaited.
-  then: z.array(reading),
+  waiting: z.array(reading),
 });
 const askShape = z.looseObject({
   prompt: z.string(),
