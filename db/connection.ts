@@ -1,4 +1,4 @@
-import { closeSync, openSync } from "node:fs";
+import { closeSync, existsSync, openSync, readFileSync, statSync } from "node:fs";
 import Database from "better-sqlite3";
 import { type BetterSQLite3Database, drizzle } from "drizzle-orm/better-sqlite3";
 
@@ -19,10 +19,42 @@ export function openToWrite(path: string): Connection {
 
 /** Opens an existing ledger file to read; it may be in use by the one writer. */
 export function openToRead(path: string): Connection {
-  return prepared(new Database(path, { readonly: true, fileMustExist: true }), path, {
-    query_only: 1,
-    foreign_keys: 1,
-  });
+  try {
+    return preparedToRead(new Database(path, { readonly: true, fileMustExist: true }), path);
+  } catch (error) {
+    if (!isFolderReadOnly(error) || !isWalEmpty(path)) throw error;
+    return preparedToRead(new Database(imageOf(path), { readonly: true }), path);
+  }
+}
+
+function preparedToRead(sqlite: Database.Database, path: string): Connection {
+  const connection = prepared(sqlite, path, { query_only: 1, foreign_keys: 1 });
+  try {
+    sqlite.pragma("schema_version");
+    return connection;
+  } catch (error) {
+    sqlite.close();
+    throw error;
+  }
+}
+
+function isFolderReadOnly(error: unknown): boolean {
+  const codes = ["SQLITE_READONLY_DIRECTORY", "SQLITE_READONLY_CANTINIT", "SQLITE_CANTOPEN"];
+  return error instanceof Database.SqliteError && codes.includes(error.code);
+}
+
+function isWalEmpty(path: string): boolean {
+  return !existsSync(`${path}-wal`) || statSync(`${path}-wal`).size === 0;
+}
+
+/**
+ * The whole file in memory. SQLite cannot read a file in WAL mode from a folder where it may not make a -wal
+ * beside it, so the image is marked as no WAL file: bytes 18 and 19 of the header (sqlite.org/fileformat2.html).
+ */
+function imageOf(path: string): Buffer {
+  const image = readFileSync(path);
+  image.fill(1, 18, 20);
+  return image;
 }
 
 /** Makes an empty file that only its owner can read, unless there is one already. */

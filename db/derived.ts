@@ -21,8 +21,8 @@ export interface DerivedRows {
 export interface DerivedTables {
   /** After facts were appended: writes what they touched. */
   write(books: Books, changes: Changes): void;
-  /** After a refold: writes what differs between the rows stored so far and those of `books`. */
-  replace(stored: DerivedRows, books: Books): void;
+  /** After a refold: writes what differs between the rows stored so far and those of `books`; gives how many. */
+  replace(stored: DerivedRows, books: Books): number;
   stored(): DerivedRows;
 }
 
@@ -42,20 +42,22 @@ export function openDerivedTables({ db }: Connection): DerivedTables {
     },
     replace(stored, books) {
       const rows = rowsOf(books);
-      for (const key of differing(stored.pieces, rows.pieces)) {
+      const changed = differences(stored, rows);
+      for (const key of changed.pieces) {
         const row = rows.pieces.get(key);
         if (row) writePiece.run(row);
         else db.delete(pieces).where(eq(pieces.number, key)).run();
       }
-      for (const key of differing(stored.loans, rows.loans)) {
+      for (const key of changed.loans) {
         const row = rows.loans.get(key);
         if (row) writeLoan.run(row);
         else db.delete(loans).where(eq(loans.name, key)).run();
       }
-      for (const fact of differing(stored.postings, rows.postings)) {
+      for (const fact of changed.postings) {
         if (stored.postings.has(fact)) dropPostings(fact);
         writePostings(rows.postings.get(fact));
       }
+      return changed.pieces.length + changed.loans.length + changed.postings.length;
     },
     stored() {
       const legs = db.select().from(postings).orderBy(asc(postings.fact), asc(postings.leg)).all();
@@ -90,7 +92,15 @@ export function rowsOf(books: Books): DerivedRows {
 }
 
 /** The keys whose rows are not the same in both, those on one side only included. */
-export function differing<K, V>(one: Map<K, V>, other: Map<K, V>): K[] {
+export function differences(one: DerivedRows, other: DerivedRows) {
+  return {
+    pieces: differing(one.pieces, other.pieces),
+    loans: differing(one.loans, other.loans),
+    postings: differing(one.postings, other.postings),
+  };
+}
+
+function differing<K, V>(one: Map<K, V>, other: Map<K, V>): K[] {
   const keys = new Set([...one.keys(), ...other.keys()]);
   return [...keys].filter((key) => contentOf(one.get(key)) !== contentOf(other.get(key)));
 }

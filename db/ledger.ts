@@ -232,10 +232,13 @@ export class LedgerOnFile implements Ledger {
     return last?.root ?? null;
   }
 
-  /** Brings the derived tables in line with the facts, as after a release that folds them otherwise. */
-  rederive(): void {
+  /**
+   * Brings the derived tables in line with the facts, as after a release that folds them otherwise. Gives the
+   * number of rows that were not what the facts give.
+   */
+  rederive(): number {
     const books = this.#loaded();
-    this.transaction(() => this.#derived.replace(this.#derived.stored(), books));
+    return this.transaction(() => this.#derived.replace(this.#derived.stored(), books));
   }
 
   close(): void {

@@ -1,10 +1,11 @@
-import { existsSync, mkdirSync } from "node:fs";
+import { mkdirSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { migrate } from "drizzle-orm/better-sqlite3/migrator";
 import { readMigrationFiles } from "drizzle-orm/migrator";
 import type { Instant } from "../core/calendar.ts";
-import { type Connection, createPrivateFile, setPragma } from "./connection.ts";
+import { type Connection, setPragma } from "./connection.ts";
+import { writeCopy } from "./copy.ts";
 
 const MIGRATIONS = fileURLToPath(new URL("./migrations", import.meta.url));
 
@@ -66,11 +67,9 @@ function journalHashes(): string[] {
   return readMigrationFiles({ migrationsFolder: MIGRATIONS }).map((migration) => migration.hash);
 }
 
-function copyBeforeMigration({ sqlite, path }: Connection, now: Instant): void {
-  const backups = join(dirname(path), "backups");
-  if (!existsSync(backups)) mkdirSync(backups, { mode: 0o700 });
-  const stamp = new Date(now).toISOString().replaceAll(":", "-");
-  const copy = join(backups, `before-migration-${stamp}.sqlite`);
-  createPrivateFile(copy);
-  sqlite.prepare("vacuum into ?").run(copy);
+function copyBeforeMigration(connection: Connection, now: Instant): void {
+  const backups = join(dirname(connection.path), "backups");
+  mkdirSync(backups, { recursive: true, mode: 0o700 });
+  const stamp = new Date(now).toISOString().slice(0, 19).replaceAll(":", "-");
+  writeCopy(connection, join(backups, `before-migration-${stamp}.sqlite`));
 }

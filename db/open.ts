@@ -7,7 +7,8 @@ import { takeWriterLock, type WriterLock } from "./lock.ts";
 import { migrateLedger, type SchemaState, schemaProblem, schemaState } from "./migrate.ts";
 
 export type Opened =
-  | { kind: "open"; ledger: Ledger }
+  /** `rederived`: derived rows that were not what the facts give, and were written anew: worth a line in the log. */
+  | { kind: "open"; ledger: Ledger; rederived: number }
   /** Another process writes this ledger. */
   | { kind: "locked" }
   | { kind: "unusable"; why: string };
@@ -37,8 +38,7 @@ export function openLedger({ directory, now }: { directory: string; now: Instant
     connection = openToWrite(ledgerPath(directory));
     migrateLedger(connection, now);
     const ledger = new LedgerOnFile(connection, () => held.release());
-    ledger.rederive();
-    return { kind: "open", ledger };
+    return { kind: "open", ledger, rederived: ledger.rederive() };
   } catch (error) {
     connection?.sqlite.close();
     lock?.release();

@@ -1,0 +1,74 @@
+import { existsSync, mkdirSync, readdirSync, rmSync } from "node:fs";
+import { join } from "node:path";
+import { addMonths, type Day, isDay, monthOf } from "../core/calendar.ts";
+import type { Connection } from "./connection.ts";
+import { writeCopy } from "./copy.ts";
+import { examineFile } from "./doctor.ts";
+
+const DAYS_KEPT = 14;
+const MONTHS_KEPT = 12;
+
+export interface Backup {
+  day: Day;
+  path: string;
+}
+
+export type BackupResult = { kind: "made"; backup: Backup } | { kind: "failed"; why: string };
+
+/**
+ * Makes the day's copy while the ledger is in use, checks it by opening and examining it, and clears away
+ * what is older than the last 14 days and 12 months. A second one on the same day takes the first one's
+ * place. `today` is the local day. A kill half way leaves the earlier copies as they were.
+ */
+export function backUp(connection: Connection, directory: string, today: Day): BackupResult {
+  const backup = { day: today, path: join(backupFolder(directory), `ledger-${today}.sqlite`) };
+  try {
+    mkdirSync(backupFolder(directory), { recursive: true, mode: 0o700 });
+    writeCopy(connection, backup.path, (path) => {
+      const [finding] = examineFile(path).findings;
+      if (finding) throw new Error(`the copy is no good: ${finding.check}, ${finding.detail}`);
+    });
+    clearAway(directory);
+    return { kind: "made", backup };
+  } catch (error) {
+    return { kind: "failed", why: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** The day's copies, oldest first. Copies made before migrations are not among them, and never cleared away. */
+export function listBackups(directory: string): Backup[] {
+  const folder = backupFolder(directory);
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder)
+    .map((name) => ({ day: /^ledger-(.{10})\.sqlite$/.exec(name)?.[1] ?? "", path: join(folder, name) }))
+    .filter(({ day }) => isDay(day))
+    .sort((a, b) => (a.day < b.day ? -1 : 1));
+}
+
+export function latestBackup(directory: string): Backup | null {
+  return listBackups(directory).at(-1) ?? null;
+}
+
+/** Which of these days' copies stay: the latest 14, and the last one of each of the latest 12 months. */
+export function daysKept(days: readonly Day[]): Day[] {
+  const ordered = [...days].sort();
+  const latest = ordered.at(-1);
+  if (!latest) return [];
+  const oldestMonth = addMonths(monthOf(latest), 1 - MONTHS_KEPT);
+  const lastOfMonth = new Map(ordered.map((day) => [monthOf(day), day]));
+  const recent = new Set(ordered.slice(-DAYS_KEPT));
+  return ordered.filter((day) => {
+    const month = monthOf(day);
+    return recent.has(day) || (month >= oldestMonth && lastOfMonth.get(month) === day);
+  });
+}
+
+function clearAway(directory: string): void {
+  const backups = listBackups(directory);
+  const kept = new Set(daysKept(backups.map(({ day }) => day)));
+  for (const { day, path } of backups) if (!kept.has(day)) rmSync(path);
+}
+
+function backupFolder(directory: string): string {
+  return join(directory, "backups");
+}
