@@ -1,0 +1,61 @@
+import { readFile } from "node:fs/promises";
+import { basename, dirname } from "node:path";
+import { z } from "zod";
+import { isDay } from "../../core/calendar.ts";
+import { latestBackup } from "../../db/backup.ts";
+import type { LedgerReader } from "../../db/ledger.ts";
+import { monthFigures } from "../pictures/figures.ts";
+import { drawMonth } from "../pictures/month.ts";
+import { pngOf } from "../pictures/png.ts";
+import type { Make } from "./bodies.ts";
+import { TABLE_NAMES } from "./bodies.ts";
+import { tablesOf } from "./tables.ts";
+import { csvOf, workbookOf } from "./workbook.ts";
+
+export interface MadeFile {
+  name: string;
+  bytes: Buffer;
+}
+
+const day = z.string().refine(isDay);
+const exportArgs = z.object({ through: day, currency: z.string(), table: z.enum(TABLE_NAMES).nullable() });
+const pictureArgs = z.object({ month: z.string().regex(/^\d{4}-\d{2}$/), today: day, currency: z.string() });
+
+/**
+ * Makes the file of an outbox row from the books as they are now. Rejects where there is no backup yet, and
+ * for a picture that a person sent: that one stays with the chat it came from.
+ */
+export async function makeFile(ledger: LedgerReader, make: Make): Promise<MadeFile> {
+  const { name } = make;
+  switch (make.what) {
+    case "export":
+      return { name, bytes: await exportFile(ledger, exportArgs.parse(make.args)) };
+    case "month picture":
+      return {
+        name,
+        bytes: await pngOf(drawMonth(monthFigures(ledger.books, pictureArgs.parse(make.args)))),
+      };
+    case "backup":
+      return latestCopy(ledger);
+    case "picture":
+      throw new Error("a picture that was sent is not made anew");
+  }
+}
+
+async function exportFile(
+  ledger: LedgerReader,
+  { table, ...asked }: z.infer<typeof exportArgs>,
+): Promise<Buffer> {
+  const tables = tablesOf(ledger.books, {
+    ...asked,
+    mileageRates: ledger.settings.get("mileageRates") ?? {},
+  });
+  if (table === null) return workbookOf(tables);
+  return Buffer.from(csvOf(tables.find(({ name }) => name === table)!));
+}
+
+async function latestCopy(ledger: LedgerReader): Promise<MadeFile> {
+  const backup = latestBackup(dirname(ledger.connection.path));
+  if (!backup) throw new Error("there is no backup yet");
+  return { name: basename(backup.path), bytes: await readFile(backup.path) };
+}

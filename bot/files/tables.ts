@@ -1,0 +1,186 @@
+import type { Books, Piece } from "../../core/books/books.ts";
+import type { Fact } from "../../core/books/facts.ts";
+import { accruedOn, balanceOn } from "../../core/books/loan.ts";
+import { monthRows } from "../../core/books/month.ts";
+import { costOf, proceedsOf, profitOf, statusOf } from "../../core/books/piece.ts";
+import type { Day } from "../../core/calendar.ts";
+import type { OwnerRates } from "../../core/mileage.ts";
+import { mileageRateOn, valueOfMiles } from "../../core/mileage.ts";
+import { taxLinesTable } from "./tax-lines.ts";
+
+/** How a column is written: cents as an amount with two decimals, a local day as a date, a plain decimal as a number. */
+export type ColumnKind = "text" | "whole" | "decimal" | "cents" | "day";
+
+/** A value as the books have it: cents are whole, days "YYYY-MM-DD", decimals plain; null: an empty cell. */
+export type Value = string | number | null;
+
+export interface Table {
+  /** The sheet's and the CSV file's name. */
+  name: string;
+  columns: { heading: string; kind: ColumnKind }[];
+  rows: Value[][];
+}
+
+export interface TablesAsked {
+  through: Day;
+  currency: string;
+  mileageRates: OwnerRates;
+}
+
+/** The books as tables for a spreadsheet, each complete in itself. */
+export function tablesOf(books: Books, asked: TablesAsked): Table[] {
+  return [
+    piecesTable(books),
+    journalTable(books),
+    monthsTable(books, asked.through),
+    loansTable(books, asked.through),
+    loanJournalTable(books),
+    milesTable(books, asked),
+    taxLinesTable(books, asked),
+  ];
+}
+
+/** A column with the value that each row's subject has in it. */
+type ColumnOf<T> = [heading: string, kind: ColumnKind, value: (subject: T) => Value];
+
+function tableOf<T>(name: string, subjects: readonly T[], columns: readonly ColumnOf<T>[]): Table {
+  return {
+    name,
+    columns: columns.map(([heading, kind]) => ({ heading, kind })),
+    rows: subjects.map((subject) => columns.map(([, , value]) => value(subject))),
+  };
+}
+
+function piecesTable(books: Books): Table {
+  const pieces = [...books.pieces.values()].sort((a, b) => a.number - b.number);
+  return tableOf<Readonly<Piece>>("pieces", pieces, [
+    ["number", "whole", (piece) => piece.number],
+    ["name", "text", (piece) => piece.name],
+    ["traits", "text", (piece) => piece.traits.join(" ")],
+    ["status", "text", statusOf],
+    ["lot", "whole", (piece) => piece.lot],
+    ["source", "text", (piece) => piece.source],
+    ["bought", "day", (piece) => piece.bought],
+    ["started", "day", (piece) => piece.started],
+    ["finished", "day", (piece) => piece.finished],
+    ["listed", "day", (piece) => piece.listed],
+    ["list price", "cents", (piece) => piece.listPrice],
+    ["sold", "day", (piece) => piece.sold],
+    ["price paid", "cents", (piece) => piece.price],
+    ["materials", "cents", (piece) => piece.materials],
+    ["cost", "cents", costOf],
+    ["selling fees", "cents", (piece) => piece.fees],
+    ["deposit held", "cents", (piece) => piece.deposit],
+    ["deposits kept", "cents", (piece) => piece.depositsKept],
+    ["proceeds", "cents", proceedsOf],
+    ["profit", "cents", profitOf],
+    ["minutes", "whole", (piece) => piece.minutes],
+    ["miles", "decimal", (piece) => piece.miles],
+  ]);
+}
+
+function journalTable(books: Books): Table {
+  const entries = books.facts.flatMap((fact) =>
+    (books.postings.get(fact.id) ?? []).map((posting) => ({ fact, posting })),
+  );
+  return tableOf("money journal", entries, [
+    ["day", "day", ({ posting }) => posting.day],
+    ["entry", "whole", ({ fact }) => fact.id],
+    ["kind", "text", ({ fact }) => fact.kind],
+    ["account", "text", ({ posting }) => posting.account],
+    ["detail", "text", ({ posting }) => posting.detail],
+    ["piece", "whole", ({ posting }) => posting.piece],
+    ["amount (debit +, credit -)", "cents", ({ posting }) => posting.cents],
+    ["what", "text", ({ fact }) => wordsOf(fact)],
+    ["method", "text", ({ fact }) => ("method" in fact.data ? (fact.data.method ?? null) : null)],
+  ]);
+}
+
+/** What the note said beside its pieces and its amount. */
+function wordsOf(fact: Fact): string | null {
+  if (fact.kind === "buy") return fact.data.source ?? null;
+  if (fact.kind === "spend") return fact.data.what;
+  if (fact.kind === "sell" || fact.kind === "hold") return fact.data.buyer ?? null;
+  return null;
+}
+
+function monthsTable(books: Books, through: Day): Table {
+  return tableOf("months", monthRows(books, through), [
+    ["month", "text", (row) => row.month],
+    ["flipped", "whole", (row) => row.flipped],
+    ["proceeds", "cents", (row) => row.proceeds],
+    ["cost of sold", "cents", (row) => row.costOfSold],
+    ["selling fees", "cents", (row) => row.fees],
+    ["overhead", "cents", (row) => row.overhead],
+    ["written off", "cents", (row) => row.writtenOff],
+    ["flip profit", "cents", (row) => row.flipProfit],
+    ["other income", "cents", (row) => row.otherIncome],
+    ["tax set aside", "cents", (row) => row.taxSetAside],
+    ["for the loan", "cents", (row) => row.forLoan],
+    ["paid to the loan", "cents", (row) => row.paidToLoan],
+    ["cash in", "cents", (row) => row.cashIn],
+    ["cash out", "cents", (row) => row.cashOut],
+  ]);
+}
+
+function loansTable(books: Books, through: Day): Table {
+  return tableOf(
+    "loan",
+    [...books.loans.values()],
+    [
+      ["loan", "text", (loan) => loan.name],
+      ["opened", "day", (loan) => loan.opened],
+      ["rate percent", "decimal", (loan) => loan.rate],
+      ["days in the year", "text", (loan) => loan.days],
+      ["as of", "day", () => through],
+      ["principal", "cents", (loan) => loan.principal],
+      ["accrued interest", "cents", (loan) => accruedOn(loan, through)],
+      ["balance", "cents", (loan) => balanceOn(loan, through)],
+      ["paid", "cents", (loan) => loan.paid],
+      ["interest paid", "cents", (loan) => loan.interestPaid],
+    ],
+  );
+}
+
+/** What each entry did to a loan, with the principal after it. */
+function loanJournalTable(books: Books): Table {
+  const owed = new Map<string, number>();
+  const entries = books.facts.flatMap((fact) => {
+    const moves = new Map<string, { principal: number; interest: number }>();
+    for (const { account, cents, detail } of books.postings.get(fact.id) ?? []) {
+      if (account !== "loan" && account !== "loan interest") continue;
+      const move = moves.get(detail ?? "") ?? { principal: 0, interest: 0 };
+      move[account === "loan" ? "principal" : "interest"] += cents;
+      moves.set(detail ?? "", move);
+    }
+    return [...moves].map(([loan, move]) => {
+      const left = (owed.get(loan) ?? 0) - move.principal;
+      owed.set(loan, left);
+      return { fact, loan, ...move, left };
+    });
+  });
+  return tableOf("loan journal", entries, [
+    ["day", "day", ({ fact }) => fact.day],
+    ["loan", "text", ({ loan }) => loan],
+    ["kind", "text", ({ fact }) => fact.kind],
+    ["interest paid", "cents", ({ interest }) => interest],
+    ["principal paid (borrowed -)", "cents", ({ principal }) => principal],
+    ["principal left", "cents", ({ left }) => left],
+  ]);
+}
+
+/** A line for each drive; what miles are worth is a US figure. */
+function milesTable(books: Books, { currency, mileageRates }: TablesAsked): Table {
+  const drives = books.facts.flatMap((fact) => (fact.kind === "drive" ? [fact] : []));
+  const columns: ColumnOf<(typeof drives)[number]>[] = [
+    ["day", "day", (fact) => fact.day],
+    ["miles", "decimal", (fact) => fact.data.miles],
+    ["pieces", "text", (fact) => fact.pieces.map((number) => `#${number}`).join(", ")],
+  ];
+  const rateOf = (fact: { day: Day }) => mileageRateOn(fact.day, mileageRates).cents;
+  const usColumns: typeof columns = [
+    ["cents a mile", "decimal", rateOf],
+    ["worth (estimate)", "cents", (fact) => valueOfMiles(fact.data.miles, rateOf(fact))],
+  ];
+  return tableOf("miles", drives, currency === "USD" ? [...columns, ...usColumns] : columns);
+}

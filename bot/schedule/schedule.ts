@@ -1,0 +1,166 @@
+import { dirname } from "node:path";
+import { recap } from "../../core/answers/recap.ts";
+import type { Day, Instant } from "../../core/calendar.ts";
+import { addMonths, dayOfInstant, firstDayOf, monthOf } from "../../core/calendar.ts";
+import { nudgeFor } from "../../core/nudge.ts";
+import { backUp, listBackups } from "../../db/backup.ts";
+import type { Ledger } from "../../db/ledger.ts";
+import { monthPictureBody } from "../files/bodies.ts";
+import type { Log } from "../log.ts";
+import { failureText } from "../log.ts";
+import { timeOfInstant } from "./clock.ts";
+
+export interface ScheduleDeps {
+  ledger: Ledger;
+  /** The ledger's IANA time zone, asked anew each time: the owner may change it. */
+  zone: () => string;
+  now: () => Instant;
+  /** ISO 4217 code. */
+  currency: string;
+  log: Log;
+  /** Called after a commit that queued something. */
+  wake?: () => void;
+}
+
+export interface Schedule {
+  /** Does what is due now. Never throws: what fails is logged and tried again at a later tick. */
+  tick(): void;
+  stop(): void;
+}
+
+export const NUDGE_AT = "18:00";
+/** The month is told in the morning of its first day, not at midnight. */
+export const RECAP_AT = "09:00";
+const TICK_MS = 20_000;
+const BACKUP_RETRY_MS = 3_600_000;
+
+/**
+ * What the bot says of its own accord: the daily message, the month's recap, the nightly backup's failure.
+ *
+ * A plain interval asks the database "is it due, and did nobody do it yet?". The claim on the day commits with
+ * the queued message, so neither a restart nor a slept-through hour nor a clock put back repeats or loses one;
+ * a timer aimed at an hour would have to be aimed anew after each of these. Three ticks a minute, so that a
+ * late tick cannot step over the last minute of a day.
+ */
+export function startSchedule(deps: ScheduleDeps): Schedule {
+  const backup = nightlyBackup(deps);
+  const tick = () => {
+    attempt(deps, "backup", backup);
+    attempt(deps, "recap", tellMonth);
+    attempt(deps, "nudge", nudge);
+  };
+  tick();
+  const timer = setInterval(tick, TICK_MS);
+  timer.unref();
+  return { tick, stop: () => clearInterval(timer) };
+}
+
+interface Moment {
+  instant: Instant;
+  today: Day;
+  /** "18:05" */
+  time: string;
+  /** Where the owner talks; null: nobody is owner yet. */
+  chat: string | null;
+}
+
+/** A job gives whether it queued anything. */
+type Job = (deps: ScheduleDeps, moment: Moment) => boolean;
+
+function attempt(deps: ScheduleDeps, name: string, job: Job): void {
+  try {
+    if (job(deps, momentOf(deps))) deps.wake?.();
+  } catch (error) {
+    deps.log.error("the schedule failed", { job: name, why: failureText(error) });
+  }
+}
+
+function momentOf({ ledger, zone, now }: ScheduleDeps): Moment {
+  const instant = now();
+  const chat = ledger.settings.get("ownerChat") ?? ledger.members.owner()?.user ?? null;
+  return { instant, today: dayOfInstant(instant, zone()), time: timeOfInstant(instant, zone()), chat };
+}
+
+/**
+ * One message a local day, at the set hour or, where the bot was down then, on coming back that day. A day on
+ * which there is nothing to say is taken too: a piece finished later that evening waits for tomorrow.
+ */
+function nudge({ ledger }: ScheduleDeps, { instant, today, time, chat }: Moment): boolean {
+  const { settings } = ledger;
+  if (chat === null || settings.get("nudgeOff") || time < (settings.get("nudgeAt") ?? NUDGE_AT)) return false;
+  return ledger.transaction(() => {
+    if (!ledger.reminders.claim(today, "nudge", instant)) return false;
+    const reply = nudgeFor({
+      books: ledger.books,
+      today,
+      leftOut: settings.get("leftOutPieces") ?? [],
+      waits: settings.get("piecesWaiting") ?? {},
+      snoozedUntil: settings.get("snoozedUntil"),
+      openQuestions: openQuestions(ledger),
+    });
+    if (!reply) return false;
+    return ledger.outbox.queue({ chat, body: { kind: "text", reply }, key: `nudge:${today}` }) !== null;
+  });
+}
+
+/** The owner's as typed; another member's with the name, since only that person can answer it. */
+function openQuestions(ledger: Ledger): string[] {
+  const owner = ledger.members.owner();
+  return ledger.questions.everyOpen().map(({ person, matter }) => {
+    const name = person === owner?.id ? undefined : ledger.members.byId(person)?.name;
+    return name ? `${name}: ${matter.reading.text}` : matter.reading.text;
+  });
+}
+
+/** On the first of a month, or on coming back later in it: the month just ended, told and drawn. */
+function tellMonth({ ledger, currency }: ScheduleDeps, { instant, today, time, chat }: Moment): boolean {
+  const first = firstDayOf(monthOf(today));
+  if (chat === null || (today === first && time < RECAP_AT)) return false;
+  return ledger.transaction(() => {
+    if (!ledger.reminders.claim(first, "recap", instant)) return false;
+    const month = addMonths(monthOf(today), -1);
+    if (!ledger.books.months.has(month)) return false;
+    const { text } = recap.answer({
+      question: { kind: "ask", about: "recap", month, text: "recap", line: 0 },
+      books: ledger.books,
+      today,
+      currency,
+      pieces: [],
+      mileageRates: ledger.settings.get("mileageRates") ?? {},
+    });
+    ledger.outbox.queue({ chat, body: { kind: "text", reply: { text } }, key: `recap:${month}` });
+    const picture = monthPictureBody(ledger.books, { month, today, currency });
+    if (picture) ledger.outbox.queue({ chat, body: picture, key: `recap picture:${month}` });
+    return true;
+  });
+}
+
+/** The first tick of a local day that has no copy yet makes it; one that fails is told once and tried hourly. */
+function nightlyBackup({ ledger }: ScheduleDeps): Job {
+  const directory = dirname(ledger.connection.path);
+  let doneOn: Day | null = null;
+  let notBefore: Instant = 0;
+  return ({ log }, { instant, today, chat }) => {
+    // A clock that was put back would hold the next try up, so a wait longer than the hour is none.
+    const isWaiting = instant < notBefore && notBefore - instant <= BACKUP_RETRY_MS;
+    if (doneOn === today || isWaiting) return false;
+    if (listBackups(directory).some(({ day }) => day === today)) {
+      doneOn = today;
+      return false;
+    }
+    const result = backUp(ledger.connection, directory, today);
+    if (result.kind === "made") {
+      doneOn = today;
+      log.info("backup made", { day: today });
+      return false;
+    }
+    notBefore = instant + BACKUP_RETRY_MS;
+    log.error("backup failed", { day: today, why: result.why });
+    if (chat === null) return false;
+    const text = `Tonight's backup failed: ${result.why}.\nYour books are fine; I try again every hour.`;
+    const body = { kind: "text" as const, reply: { text } };
+    return ledger.transaction(
+      () => ledger.outbox.queue({ chat, body, key: `backup failed:${today}` }) !== null,
+    );
+  };
+}
