@@ -15,6 +15,8 @@ export interface Incoming {
   edited?: true;
   /** A picture that came with it, already known to the transport. */
   picture?: { file: string; unique: string };
+  /** A text file that came with it: its content is the text. */
+  document?: { name: string };
   /** What marks this delivery as handled; the same one again changes nothing. */
   update?: string;
 }

@@ -1,0 +1,96 @@
+import type { Instant } from "../core/calendar.ts";
+import type { Invitations } from "../db/invitations.ts";
+import type { Member, Members, Role } from "../db/members.ts";
+import type { Settings } from "../db/settings.ts";
+
+/** The part of the ledger that says who may write. */
+export interface Household {
+  members: Members;
+  invitations: Invitations;
+  settings: Settings;
+}
+
+const DAY_MS = 86_400_000;
+const PAIRING_DAYS = 30;
+const NAME_LENGTH_MAX = 40;
+
+/** A one-time invitation, valid for a day, in words for the owner to pass on. */
+export function inviteMember(household: Household, now: Instant): string {
+  const link = household.settings.get("inviteLink");
+  if (!link) return "Invitations go out by Telegram: start the bot there once, then ask again.";
+  const code = household.invitations.invite({ role: "member", expires: now + DAY_MS });
+  const what = link.startsWith("http") ? "Send this link on" : "Have them send this to the bot";
+  return `${what}. It works once, until this time tomorrow:\n${link}${code}`;
+}
+
+/** The members in the order they joined, with the number that "remove" takes. */
+export function membersText(household: Household): string {
+  const lines = household.members
+    .list()
+    .map(({ id, name, role }) => `${id}. ${name}${role === "owner" ? " (owner)" : ""}`);
+  return lines.length === 0
+    ? "Nobody has joined yet. To let someone in: invite"
+    : `${lines.join("\n")}\nTo let someone in: invite. To take someone out: remove NAME`;
+}
+
+/** Removes the member of this name or number; what they recorded stays. Says what came of it. */
+export function removeMember(household: Household, nameOrNumber: string, now: Instant): string {
+  const asked = nameOrNumber.trim().replace(/^#/, "").toLowerCase();
+  const members = household.members.list();
+  const fits = members.filter(({ id, name }) => String(id) === asked || name.toLowerCase() === asked);
+  const [member] = fits;
+  if (!member) return `Nobody here is called "${nameOrNumber.trim()}".\n${membersText(household)}`;
+  if (fits.length > 1) return `Which one? Say remove and the number.\n${membersText(household)}`;
+  if (member.role === "owner") return "The owner cannot be removed.";
+  household.members.remove(member.id, now);
+  return `${member.name} is out and can record nothing more. What they recorded stays.`;
+}
+
+/** The owner who talks through Telegram, whose user ids are digits; null before anyone has paired. */
+export function telegramOwner(household: Household): Member | null {
+  const isOwner = ({ role, user }: Member) => role === "owner" && /^\d+$/.test(user);
+  return household.members.list().find(isOwner) ?? null;
+}
+
+/** Makes the person with this id the owner, as the settings say; an owner paired before becomes a member. */
+export function appointOwner(household: Household, user: string, now: Instant): void {
+  for (const member of household.members.list()) {
+    const isFormer = member.role === "owner" && member.user !== user && /^\d+$/.test(member.user);
+    if (isFormer) household.members.add({ ...member, role: "member" });
+  }
+  const before = household.members.byUser(user);
+  const isInPlace = before?.role === "owner" && before.removed === null;
+  if (!isInPlace) household.members.add({ user, name: before?.name ?? "owner", role: "owner", joined: now });
+  household.invitations.withdraw("owner");
+  household.settings.set("ownerChat", user);
+}
+
+/** A fresh pairing code; one made before is worth nothing from now on, since only its hash was kept. */
+export function pairingCode(household: Household, now: Instant): string {
+  household.invitations.withdraw("owner");
+  return household.invitations.invite({ role: "owner", expires: now + PAIRING_DAYS * DAY_MS });
+}
+
+/** Lets a person in by a code and says as what; null where the code is wrong, late or used. */
+export function join(
+  household: Household,
+  person: { user: string; name: string },
+  code: string,
+  now: Instant,
+): Role | null {
+  const role = household.invitations.redeem(code, now);
+  if (!role) return null;
+  household.members.add({ ...person, role, joined: now });
+  if (role === "owner") appointOwner(household, person.user, now);
+  return role;
+}
+
+/** A person's name as a chat gives it, fit for one line of text. */
+export function nameOf(parts: readonly (string | undefined)[]): string {
+  const name = parts
+    .filter((part) => part !== undefined)
+    .join(" ")
+    .replace(/[\p{C}\s]+/gu, " ")
+    .trim();
+  return name === "" ? "someone" : [...name].slice(0, NAME_LENGTH_MAX).join("");
+}

@@ -1,0 +1,48 @@
+import { Bot } from "grammy";
+import { failureText } from "../log.ts";
+import type { TelegramSettings } from "../settings.ts";
+import { createDirectTalk } from "./direct.ts";
+import { createGate } from "./gate.ts";
+import { createHearing, type HearingDeps } from "./hearing.ts";
+
+/** The kinds of update that the bot asks for; any other that comes all the same is passed over. */
+export const ALLOWED_UPDATES = ["message", "edited_message", "callback_query", "my_chat_member"] as const;
+
+export interface BotDeps
+  extends Pick<HearingDeps, "ledger" | "conversation" | "stopping" | "now" | "log" | "onStored"> {
+  settings: Pick<TelegramSettings, "token" | "apiRoot">;
+}
+
+/** A bot that speaks to nobody yet: on the platform's own fetch, without handlers. */
+export function createClient({ token, apiRoot }: Pick<TelegramSettings, "token" | "apiRoot">): Bot {
+  // grammY's default client is a package for old platforms. Its type differs, its use does not.
+  return new Bot(token, { client: { apiRoot, fetch: globalThis.fetch as never } });
+}
+
+/** Puts the handlers on a bot. Gives a function that resolves once no update is being handled. */
+export function addHandlers(bot: Bot, deps: BotDeps): () => Promise<void> {
+  const { log, stopping, settings } = deps;
+  const { api } = bot;
+  const direct = createDirectTalk({ api, log, signal: stopping });
+  const gate = createGate({ ...deps, direct, leave: (chat) => api.leaveChat(chat) });
+  const fileRoot = `${settings.apiRoot}/file/bot${settings.token}`;
+  const hearing = createHearing({ ...deps, api, direct, gate, fileRoot });
+  let inHand: Promise<void> = Promise.resolve();
+
+  bot.use((context, next) => {
+    // Not handled and, since nothing more is confirmed while stopping, delivered again at the next start.
+    if (stopping.aborted) return;
+    inHand = next().catch((error: unknown) => {
+      log.error("update failed", { update: context.update.update_id, why: failureText(error) });
+    });
+    return inHand;
+  });
+  bot.on("message", ({ message, update }) => hearing.message(message, update));
+  bot.on("edited_message", ({ editedMessage, update }) => hearing.message(editedMessage, update));
+  bot.on("callback_query", ({ callbackQuery, update }) => hearing.press(callbackQuery, update));
+  bot.on("my_chat_member", ({ myChatMember }) => {
+    const { chat, new_chat_member: me } = myChatMember;
+    if (chat.type !== "private" && me.status !== "left" && me.status !== "kicked") gate.decline(chat.id);
+  });
+  return () => inHand;
+}

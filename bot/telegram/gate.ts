@@ -1,0 +1,110 @@
+import type { User } from "grammy/types";
+import type { Instant } from "../../core/calendar.ts";
+import type { Ledger } from "../../db/ledger.ts";
+import type { Member } from "../../db/members.ts";
+import type { Log } from "../log.ts";
+import { join, nameOf } from "../members.ts";
+import { startCode } from "./commands.ts";
+import type { DirectTalk } from "./direct.ts";
+
+const HOUR_MS = 3_600_000;
+/** Codes that one person, and all strangers together, may try in an hour. */
+const TRIES_OF_ONE_MAX = 5;
+const TRIES_OF_ALL_MAX = 30;
+/** Strangers remembered at once; past it no further stranger is answered. */
+const STRANGERS_MAX = 10_000;
+
+const NOT_A_MEMBER = "This is a private bookkeeping bot. If you were invited, open the link you were sent.";
+const WRONG_CODE = "That code does not work: a code is good once, for a day. Ask for a new one.";
+const NOT_HERE = "I keep books in a private chat only. Please message me there.";
+
+export interface Gate {
+  /** The member that a private chat's user is, perhaps by the code in `text`; null: a stranger, and seen to. */
+  admit(user: User, text: string): Member | null;
+  /** Says once that groups are not served, then leaves. */
+  decline(chat: number): void;
+}
+
+/** Who may talk to the bot. Of strangers nothing is stored but their count; who was told is kept in memory. */
+export function createGate(deps: {
+  ledger: Ledger;
+  direct: DirectTalk;
+  leave: (chat: number) => Promise<unknown>;
+  now: () => Instant;
+  log: Log;
+}): Gate {
+  const { ledger, direct, leave, now, log } = deps;
+  const told = new Set<number>();
+  const tries = createTries(now);
+
+  function enter(user: User, code: string): Member | null {
+    const id = String(user.id);
+    const name = nameOf([user.first_name, user.last_name]);
+    return ledger.transaction(() => {
+      const role = join(ledger, { user: id, name }, code, now());
+      if (!role) return null;
+      log.info("joined", { role });
+      const owner = ledger.members.owner();
+      if (role === "member" && owner && /^\d+$/.test(owner.user)) {
+        const text = `${name} joined. To take them out: remove ${name}`;
+        ledger.outbox.queue({ chat: owner.user, body: { kind: "text", reply: { text } } });
+      }
+      return ledger.members.byUser(id);
+    });
+  }
+
+  function turnAway(user: User, line: string): void {
+    if (told.has(user.id) || told.size >= STRANGERS_MAX) return;
+    told.add(user.id);
+    direct.say(user.id, line);
+    ledger.transaction(() => ledger.invitations.countStranger());
+  }
+
+  return {
+    admit(user, text) {
+      const known = ledger.members.byUser(String(user.id));
+      if (known && known.removed === null) return withName(ledger, known, user);
+      const code = startCode(text);
+      const isTried = code !== null && tries.take(user.id);
+      const member = isTried ? enter(user, code) : null;
+      if (!member) turnAway(user, isTried ? WRONG_CODE : NOT_A_MEMBER);
+      return member;
+    },
+    decline(chat) {
+      const andLeave = () => leave(chat);
+      if (told.has(chat)) return direct.once("leave", andLeave);
+      if (told.size < STRANGERS_MAX) told.add(chat);
+      direct.say(chat, NOT_HERE, andLeave);
+    },
+  };
+}
+
+/** An owner named by id in the settings gets the name that Telegram knows, once. */
+function withName(ledger: Ledger, member: Member, user: User): Member {
+  if (member.name !== "owner") return member;
+  const name = nameOf([user.first_name, user.last_name]);
+  ledger.transaction(() => ledger.members.add({ ...member, name }));
+  return { ...member, name };
+}
+
+/** Counts tries of codes by the hour; true while one more is allowed. */
+function createTries(now: () => Instant): { take(user: number): boolean } {
+  let hour = 0;
+  let all = 0;
+  const byUser = new Map<number, number>();
+  return {
+    take(user) {
+      const current = Math.floor(now() / HOUR_MS);
+      if (current !== hour) {
+        hour = current;
+        all = 0;
+        byUser.clear();
+      }
+      const own = byUser.get(user) ?? 0;
+      if (own >= TRIES_OF_ONE_MAX || all >= TRIES_OF_ALL_MAX) return false;
+      byUser.set(user, own + 1);
+      all++;
+      return true;
+    },
+  };
+}

@@ -1,0 +1,125 @@
+import type { Api } from "grammy";
+import type { CallbackQuery, Message, Update } from "grammy/types";
+import type { Instant } from "../../core/calendar.ts";
+import type { Ledger } from "../../db/ledger.ts";
+import type { Conversation, Incoming, Press } from "../conversation/incoming.ts";
+import { failureText, type Log } from "../log.ts";
+import { Albums } from "./album.ts";
+import type { DirectTalk } from "./direct.ts";
+import { fetchDocument } from "./document.ts";
+import type { Gate } from "./gate.ts";
+import { incomingOf, instantOf, isMedia, textOf, updateKey } from "./incoming.ts";
+import { TEXT_LENGTH_MAX } from "./markup.ts";
+import { PaceKeeper } from "./pace.ts";
+import { answerUnheard, NOTHING_STORED, storeFailure, storePressFailure } from "./unheard.ts";
+
+export interface HearingDeps {
+  api: Api;
+  ledger: Ledger;
+  conversation: Conversation;
+  gate: Gate;
+  direct: DirectTalk;
+  /** Where files are fetched from; the token is in it. */
+  fileRoot: string;
+  /** Aborts when the bot is to stop: what is not stored by then is left for the next start. */
+  stopping: AbortSignal;
+  now: () => Instant;
+  log: Log;
+  /** Called after each attempt to store something, with whether it could be stored. */
+  onStored(isStored: boolean): void;
+}
+
+export interface Hearing {
+  message(message: Message, update: Update): Promise<void>;
+  press(query: CallbackQuery, update: Update): void;
+}
+
+/** Takes messages and presses from members to the conversation, and answers honestly for what is no note. */
+export function createHearing(deps: HearingDeps): Hearing {
+  const { ledger, conversation, gate, direct, stopping, now, log, onStored } = deps;
+  const pace = new PaceKeeper();
+  const albums = new Albums();
+
+  /** Runs one handling; where it throws, `keep` stores the failure, and where even that fails, says so. */
+  function guarded(chat: number, handle: () => void, keep: (why: string) => void): void {
+    try {
+      handle();
+      onStored(true);
+    } catch (error) {
+      const why = failureText(error);
+      log.error("handler failed", { why });
+      try {
+        keep(why);
+        onStored(true);
+      } catch (again) {
+        log.error("failure not stored", { why: failureText(again) });
+        direct.say(chat, NOTHING_STORED);
+        onStored(false);
+      }
+    }
+  }
+
+  function hear(message: Message, incoming: Incoming): void {
+    const rate = pace.take(String(incoming.person), instantOf(message.edit_date ?? message.date));
+    if (rate === "told already") return;
+    const isTooLong = incoming.text.length > TEXT_LENGTH_MAX && !incoming.document;
+    if (rate === "too many") answerUnheard(ledger, incoming, "too many");
+    else if (isTooLong) answerUnheard(ledger, incoming, "too long");
+    else if (incoming.text.trim() !== "" || incoming.picture) conversation.hear(incoming);
+    else if (isMedia(message) && !incoming.edited) answerUnheard(ledger, incoming, "not text");
+  }
+
+  /** The same incoming with the text of the file that came with it; undefined: answered, or left for later. */
+  async function withDocument(message: Message, incoming: Incoming): Promise<Incoming | undefined> {
+    if (!message.document || incoming.edited) return incoming;
+    const fetched = await fetchDocument(message.document, { ...deps, signal: stopping });
+    if (stopping.aborted) return undefined;
+    if (fetched.kind === "text") return { ...incoming, text: fetched.text, document: { name: fetched.name } };
+    // Words under a file that is no text are a note of their own.
+    if (fetched.kind === "unreadable" && fetched.why === "not text") return incoming;
+    answerUnheard(ledger, incoming, fetched.kind === "failed" ? "not fetched" : fetched.why);
+    return undefined;
+  }
+
+  return {
+    async message(message, update) {
+      const { from, chat } = message;
+      if (chat.type !== "private") return gate.decline(chat.id);
+      if (!from || from.is_bot) return;
+      const member = gate.admit(from, textOf(message));
+      if (!member) return;
+      const isEdit = update.edited_message !== undefined;
+      const plain = incomingOf(message, { person: member.id, update: updateKey(update), isEdit });
+      const leader = albums.leader(message);
+      const incoming = leader === undefined ? plain : { replyTo: String(leader), ...plain };
+      const whole = await withDocument(message, incoming);
+      if (!whole) return;
+      guarded(
+        chat.id,
+        () => hear(message, whole),
+        (why) => storeFailure(ledger, incoming, why, now()),
+      );
+    },
+    press(query, update) {
+      direct.once("answer press", () => deps.api.answerCallbackQuery(query.id));
+      const { message, data, from } = query;
+      if (message?.chat.type !== "private" || data === undefined) return;
+      const member = ledger.members.byUser(String(from.id));
+      if (!member || member.removed !== null) return;
+      const press: Press = {
+        person: member.id,
+        chat: String(message.chat.id),
+        message: String(message.message_id),
+        press: data,
+        said: now(),
+        update: updateKey(update),
+      };
+      if (pace.take(String(member.id), now()) !== "fine") return;
+      guarded(
+        message.chat.id,
+        () => conversation.press(press),
+        () => storePressFailure(ledger, press),
+      );
+    },
+  };
+}

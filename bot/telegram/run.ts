@@ -1,0 +1,129 @@
+import type { Instant } from "../../core/calendar.ts";
+import type { Ledger } from "../../db/ledger.ts";
+import type { Conversation } from "../conversation/incoming.ts";
+import { beat } from "../health.ts";
+import { failureText, type Log } from "../log.ts";
+import { appointOwner, pairingCode, telegramOwner } from "../members.ts";
+import { startSender } from "../sender.ts";
+import { API_ROOT, type TelegramSettings } from "../settings.ts";
+import { createSilenceWatch } from "../silence.ts";
+import { addHandlers, createClient } from "./bot.ts";
+import { publishCommands } from "./commands.ts";
+import { createCourier, type MakeFile } from "./courier.ts";
+import { type PollingEnd, poll, stopPolling } from "./polling.ts";
+
+/** How long a handler, then a send, may take to end once the bot is to stop. Both together: under five seconds. */
+const HANDLER_MS_MAX = 2000;
+const SEND_MS_MAX = 2000;
+
+export interface RunDeps {
+  settings: TelegramSettings;
+  ledger: Ledger;
+  conversation: Conversation;
+  makeFile: MakeFile;
+  /** What the bot says of its own accord, at its hours; it calls `wake` when it has queued something. */
+  startSchedule(wake: () => void): { stop(): void };
+  zone: () => string;
+  /** Aborts when the process is asked to end. */
+  stopping: AbortSignal;
+  now: () => Instant;
+  log: Log;
+  /** Shows a line to whoever started the bot. */
+  show(line: string): void;
+}
+
+/** Runs the bot on Telegram until `stopping` aborts or Telegram will not have it. The ledger stays open. */
+export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
+  const { settings, ledger, conversation, makeFile, now, log } = deps;
+  const ending = new AbortController();
+  const end = () => ending.abort();
+  deps.stopping.addEventListener("abort", end, { once: true });
+  if (deps.stopping.aborted) end();
+  const stopping = ending.signal;
+
+  if (settings.owner) nameOwner(ledger, settings.owner, now());
+  const bot = createClient(settings);
+  const courier = createCourier({ api: bot.api, outbox: ledger.outbox, makeFile, log });
+  const sender = startSender({ outbox: ledger.outbox, courier, now, log });
+  const health = createHealthKeeper({ ...deps, sender, heard: createSilenceWatch(deps) });
+  const onStored = (isStored: boolean) => {
+    health.stored(isStored);
+    sender.wake();
+  };
+  const handled = addHandlers(bot, { settings, ledger, conversation, stopping, now, log, onStored });
+  const schedule = deps.startSchedule(sender.wake);
+  const onPolled = () => {
+    health.polled();
+    sender.wake();
+  };
+  const onStarted = (username: string) => {
+    log.info("polling", { bot: username });
+    introduce(deps, username);
+    void publishCommands(bot.api, log);
+  };
+  try {
+    return await Promise.race([poll({ bot, stopping, now, log, onPolled, onStarted }), aborted(stopping)]);
+  } finally {
+    end();
+    schedule.stop();
+    await stopPolling(bot);
+    await Promise.race([handled(), after(HANDLER_MS_MAX)]);
+    await sender.stop(SEND_MS_MAX);
+  }
+}
+
+function nameOwner(ledger: Ledger, user: string, now: Instant): void {
+  ledger.transaction(() => appointOwner(ledger, user, now));
+}
+
+/** Keeps what invitations begin with and, while there is no owner, shows the way to become it. */
+function introduce({ settings, ledger, now, show }: RunDeps, username: string): void {
+  const isPublic = settings.apiRoot === API_ROOT;
+  const inviteLink = isPublic ? `https://t.me/${username}?start=` : "/start ";
+  const code = ledger.transaction(() => {
+    ledger.settings.set("inviteLink", inviteLink);
+    return telegramOwner(ledger) ? null : pairingCode(ledger, now());
+  });
+  if (code === null) return;
+  const how = isPublic ? "Open this link" : `Send this to @${username}`;
+  show(`${how} to become the owner. It works once:\n${inviteLink}${code}`);
+}
+
+/** Leaves a sign of life after each poll, with since when the ledger has not taken what it should store. */
+function createHealthKeeper(
+  deps: RunDeps & { sender: { failingSince(): Instant | null }; heard: () => boolean },
+) {
+  const { settings, sender, heard, now, log } = deps;
+  let unstoredSince: Instant | null = null;
+  const stored = (isStored: boolean) => {
+    unstoredSince = isStored ? null : (unstoredSince ?? now());
+  };
+  return {
+    stored,
+    polled() {
+      try {
+        if (heard()) stored(true);
+      } catch (error) {
+        stored(false);
+        log.error("the ledger cannot be written", { why: failureText(error) });
+      }
+      try {
+        beat(settings.directory, { polled: now(), troubleSince: unstoredSince ?? sender.failingSince() });
+      } catch (error) {
+        log.error("no sign of life left", { why: failureText(error) });
+      }
+    },
+  };
+}
+
+function aborted(signal: AbortSignal): Promise<PollingEnd> {
+  return new Promise((resolve) => {
+    const stopped = () => resolve({ kind: "stopped" });
+    if (signal.aborted) stopped();
+    else signal.addEventListener("abort", stopped, { once: true });
+  });
+}
+
+function after(milliseconds: number): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, milliseconds).unref());
+}
