@@ -10,6 +10,8 @@ export interface Pictures {
   add(picture: { note: number; piece?: number; file: string; uniqueFile: string; taken: Instant }): void;
   /** Every picture of a piece, oldest first. */
   ofPiece(piece: number): Picture[];
+  /** Gives the pictures of a note to a piece. */
+  fileUnder(note: number, piece: number): void;
 }
 
 export function openPictures({ db }: Connection): Pictures {
@@ -21,6 +23,7 @@ export function openPictures({ db }: Connection): Pictures {
         .onConflictDoNothing()
         .run();
     },
+    fileUnder: (note, piece) => void db.update(pictures).set({ piece }).where(eq(pictures.note, note)).run(),
     ofPiece(piece) {
       const ofItsNote = db
         .select({ one: sql`1` })

@@ -1,0 +1,63 @@
+import { answers } from "../../core/answers/list.ts";
+import { addDays, showDay, showMonth } from "../../core/calendar.ts";
+import { ever } from "../../core/decide/fits.ts";
+import { matchMention } from "../../core/decide/match.ts";
+import type { ReadingOf } from "../../core/notes/reading.ts";
+import type { Turn } from "./turn.ts";
+
+/** Answers a question about the books. */
+export function answerQuestion(turn: Turn, question: ReadingOf<"ask">): void {
+  const rule = answers.find(({ about }) => about === question.about);
+  if (!rule) throw new Error(`no answer for ${question.about}`);
+  const { ledger, today, currency } = turn;
+  const mileageRates = ledger.settings.get("mileageRates") ?? {};
+  const pieces = piecesAsked(turn, question);
+  const answer = rule.answer({ question, books: ledger.books, today, currency, pieces, mileageRates });
+  turn.spoken.push(answer.text);
+  turn.buttons.push(...(answer.buttons ?? []));
+  for (const piece of answer.pictures ?? []) queuePictures(turn, piece);
+  if (answer.monthPicture) {
+    const month = answer.monthPicture;
+    const make = { what: "month picture" as const, name: `month-${month}.png`, args: { month } };
+    turn.files.push({ kind: "file", make, caption: showMonth(month) });
+  }
+}
+
+/** Every piece that a question may mean: it tells of all of them rather than asking which. */
+function piecesAsked(turn: Turn, question: ReadingOf<"ask">): number[] {
+  const asked = (question.pieces ?? []).flatMap((mention) => {
+    const { plural: _, ...one } = mention;
+    const match = matchMention(one, turn.ledger.books, ever, new Set());
+    if (match.kind === "found" || match.kind === "too few") return match.pieces;
+    return match.kind === "several" ? match.groups.flat() : [];
+  });
+  return [...new Set(asked)];
+}
+
+function queuePictures(turn: Turn, piece: number): void {
+  const pictures = turn.ledger.pictures.ofPiece(piece);
+  for (const { file, taken, uniqueFile } of pictures) {
+    const caption = `#${piece}, ${showDay(new Date(taken).toISOString().slice(0, 10), turn.today)}`;
+    turn.files.push({ kind: "file", make: { what: "picture", name: uniqueFile, args: { file } }, caption });
+  }
+}
+
+/** Sets the daily message as asked: its hour, off, or quiet for some days. */
+export function setNudge(turn: Turn, { at, off, days }: ReadingOf<"nudge">): void {
+  const { settings } = turn.ledger;
+  if (off) {
+    settings.set("nudgeOff", true);
+    turn.spoken.push("The daily message is off. To turn it on: nudge at 6pm");
+  } else if (days !== undefined) {
+    const until = addDays(turn.today, days);
+    settings.set("snoozedUntil", until);
+    turn.spoken.push(`Quiet until ${showDay(until, turn.today)}.`);
+  } else {
+    if (at) settings.set("nudgeAt", at);
+    settings.unset("nudgeOff");
+    settings.unset("snoozedUntil");
+    turn.spoken.push(
+      `The daily message comes at ${settings.get("nudgeAt") ?? "18:00"}, when there is something to say.`,
+    );
+  }
+}

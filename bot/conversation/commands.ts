@@ -1,0 +1,120 @@
+import type { Day } from "../../core/calendar.ts";
+import { showDay } from "../../core/calendar.ts";
+import { inviteMember, membersText, removeMember } from "../members.ts";
+import { isZone } from "../settings.ts";
+import { queueFile } from "./files.ts";
+import type { Turn } from "./turn.ts";
+
+interface Command {
+  /** The whole message, without a slash; what is captured is handed on. */
+  says: RegExp;
+  /** Only the owner may. */
+  owner?: true;
+  run(turn: Turn, said: string): void;
+}
+
+/** Words to the bot itself, taken only when they are the whole message. */
+const commands: readonly Command[] = [
+  { says: /^(?:start|hello|hi|hey)$/, run: greet },
+  { says: /^settings?$/, run: tellSettings },
+  { says: /^export$/, run: (turn) => queueFile(turn, "export") },
+  { says: /^backup$/, owner: true, run: (turn) => queueFile(turn, "backup") },
+  { says: /^members?$/, owner: true, run: (turn) => turn.spoken.push(membersText(turn.ledger)) },
+  { says: /^invite$/, owner: true, run: (turn) => turn.spoken.push(inviteMember(turn.ledger, turn.now())) },
+  {
+    says: /^remove (?:member )?([\p{L}\p{N}#][\p{L}\p{N} .'-]{0,39})$/u,
+    owner: true,
+    run: (turn, name) => turn.spoken.push(removeMember(turn.ledger, name, turn.now())),
+  },
+  { says: /^time ?zone (\S{1,60})$/, owner: true, run: setZone },
+  { says: /^mileage rate (\d{4} \d{1,3}(?:\.\d{1,3})?)$/, owner: true, run: setMileageRate },
+  { says: /^tell me of members (on|off)$/, owner: true, run: setTellOwner },
+];
+
+/** Takes a message that is wholly a word to the bot; false where it is none. */
+export function runCommand(turn: Turn, text: string): boolean {
+  const said = text
+    .trim()
+    .replace(/^\//, "")
+    .replace(/[.!?]+$/, "");
+  for (const command of commands) {
+    const match = command.says.exec(said.toLowerCase());
+    if (!match) continue;
+    if (command.owner && !isOwner(turn)) turn.spoken.push("Only the owner can do that.");
+    // Names and zones keep the capitals they were typed with.
+    else command.run(turn, match[1] === undefined ? "" : said.slice(-match[1].length));
+    return true;
+  }
+  return false;
+}
+
+export function isOwner(turn: Turn): boolean {
+  return turn.ledger.members.byId(turn.person)?.role === "owner";
+}
+
+function greet(turn: Turn): void {
+  const zone = turn.zone();
+  turn.spoken.push(
+    [
+      "Text me what happens, I keep the books. Try:",
+      "bought dresser 30",
+      "paint 12.50 for dresser",
+      "sold dresser 190 cash",
+      'Then ask "month" or "loan". "help" shows more.',
+      `Days go by ${zone} time. Wrong? Send: time zone ${zone === "America/Chicago" ? "America/Denver" : "America/Chicago"}`,
+    ].join("\n"),
+  );
+}
+
+function setZone(turn: Turn, zone: string): void {
+  if (!isZone(zone)) {
+    turn.spoken.push(
+      `I know no time zone "${zone}". A name has a region and a city: time zone America/Chicago`,
+    );
+    return;
+  }
+  turn.ledger.settings.set("timeZone", zone);
+  const kept = turn.zone();
+  turn.spoken.push(
+    kept === zone
+      ? `Days now go by ${zone} time.`
+      : `The bot was started with TIME_ZONE=${kept}; that stays in force.`,
+  );
+}
+
+function setMileageRate(turn: Turn, said: string): void {
+  const [year, cents] = said.split(" ") as [string, string];
+  const rates = turn.ledger.settings.get("mileageRates") ?? {};
+  turn.ledger.settings.set("mileageRates", { ...rates, [year]: cents });
+  turn.spoken.push(`Miles of ${year} count ${cents} cents each in the tax estimate.`);
+}
+
+function setTellOwner(turn: Turn, said: string): void {
+  turn.ledger.settings.set("tellOwner", said.toLowerCase() === "on");
+  turn.spoken.push(
+    said.toLowerCase() === "on" ? "I tell you what members log." : "I no longer tell you what members log.",
+  );
+}
+
+function tellSettings(turn: Turn): void {
+  const { settings, books } = turn.ledger;
+  const percent = books.taxRates.at(-1)?.percent ?? "0";
+  const goals = books.goals.slice(-2).map((goal) => `${goal.pieces ?? goal.amount! / 100} a ${goal.per}`);
+  const nudge = settings.get("nudgeOff") ? "off" : `at ${settings.get("nudgeAt") ?? "18:00"}`;
+  const rates = Object.entries(settings.get("mileageRates") ?? {}).map(([year, cents]) => `${year} ${cents}`);
+  const lines = [
+    `Time zone: ${turn.zone()} (time zone America/Chicago)`,
+    `Daily message: ${nudge}${snoozeWords(settings.get("snoozedUntil"), turn.today)} (nudge at 6pm, nudge off, snooze 3 days)`,
+    `Left out of it: ${(settings.get("leftOutPieces") ?? []).map((piece) => `#${piece}`).join(", ") || "nothing"}`,
+    `Tax set aside: ${percent}% (set aside 20% for tax)`,
+    `Goals: ${goals.join(", ") || "none"} (goal 100 pieces this year)`,
+    `Own mileage rates: ${rates.join(", ") || "none"} (mileage rate 2027 74)`,
+    `Told of members' notes: ${settings.get("tellOwner") === false ? "no" : "yes"} (tell me of members off)`,
+    `Currency: ${turn.currency}`,
+  ];
+  turn.spoken.push(lines.join("\n"));
+}
+
+function snoozeWords(until: Day | null, today: Day): string {
+  return until && until > today ? `, quiet until ${showDay(until, today)}` : "";
+}

@@ -1,0 +1,155 @@
+import { closingLines } from "../../core/answers/lines.ts";
+import type { FactKind } from "../../core/books/facts.ts";
+import { statusOf } from "../../core/books/piece.ts";
+import { dayOfInstant } from "../../core/calendar.ts";
+import type { Button, Reply } from "../../core/reply.ts";
+import { openQuestions } from "./questions.ts";
+import type { Turn } from "./turn.ts";
+
+/** One fact is answered in at most this many lines. */
+const LINES_MAX = 5;
+/** A block with more facts than this is told by their number, not one by one. */
+const FACTS_LISTED_MAX = 20;
+const SAID_LENGTH_MAX = 60;
+
+/** Puts the turn's reply together, answer first; null where nothing is to be said. */
+export function composeReply(turn: Turn): Reply | null {
+  prompt(turn);
+  const waiting = waitingLine(turn);
+  const body = [...recordedLines(turn, waiting !== null), ...turn.spoken, ...refusedLines(turn)];
+  const alone = turn.recorded.length === 1 && turn.refused.length === 0 && turn.spoken.length === 0;
+  // A single fact has its totals already; more of them, or an undo, get the totals once at the end.
+  if (turn.changed && !alone) body.push(...closing(turn, LINES_MAX));
+  body.push(...questionLines(turn));
+  if (waiting) body.push(waiting);
+  const text = body.join("\n");
+  if (text === "") return null;
+  const buttons = buttonsOf(turn);
+  return buttons.length > 0 ? { text, buttons } : { text };
+}
+
+/** Where this turn asked nothing but closed something, the next one in the queue of its message is asked. */
+function prompt(turn: Turn): void {
+  if (turn.asked.length > 0) return;
+  const next = openQuestions(turn).find((question) => question.prompt === null);
+  if (next)
+    turn.asked.push({ id: next.id, token: next.token, ask: next.ask, text: next.matter.reading.text });
+}
+
+function recordedLines(turn: Turn, isWaiting: boolean): string[] {
+  const [only] = turn.recorded;
+  if (!only) return [];
+  if (turn.recorded.length === 1) {
+    if (turn.refused.length > 0 || turn.spoken.length > 0) return only.lines;
+    const room = LINES_MAX - only.lines.length - (isWaiting ? 1 : 0);
+    return [...only.lines, ...closing(turn, room)];
+  }
+  if (turn.recorded.length > FACTS_LISTED_MAX) return [countedLine(turn)];
+  return turn.recorded.flatMap(({ lines }) => lines.slice(0, 1));
+}
+
+const DONE: Partial<Record<FactKind, string>> = {
+  buy: "bought",
+  spend: "spending",
+  work: "work",
+  start: "started",
+  finish: "finished",
+  list: "listed",
+  reprice: "repriced",
+  hold: "held",
+  fallthrough: "fell through",
+  sell: "sold",
+  refund: "refunds",
+  retire: "retired",
+  income: "income",
+  pay: "loan payments",
+  drive: "drives",
+};
+
+/** "Recorded 38 notes: 12 bought, 9 sold, 17 spending". */
+function countedLine(turn: Turn): string {
+  const counts = new Map<string, number>();
+  for (const { fact } of turn.recorded) {
+    const word = DONE[fact.kind] ?? "other";
+    counts.set(word, (counts.get(word) ?? 0) + 1);
+  }
+  const kinds = [...counts].sort((a, b) => b[1] - a[1]).map(([word, count]) => `${count} ${word}`);
+  return `Recorded ${turn.recorded.length} notes: ${kinds.join(", ")}`;
+}
+
+/** The month so far, the loan left, what is ready to send; on fewer lines where there is little room. */
+function closing(turn: Turn, room: number): string[] {
+  const today = dayOfInstant(turn.now(), turn.zone());
+  const [month, ...loan] = closingLines(turn.ledger.books, today) as [string, ...string[]];
+  if (room >= 1 + loan.length) return [month, ...loan];
+  return [month, ...(loan.length > 0 ? [loan.join(" · ")] : [])];
+}
+
+function refusedLines(turn: Turn): string[] {
+  const alone =
+    turn.refused.length === 1 && turn.recorded.length === 0 && turn.lines === 1 && turn.asked.length === 0;
+  if (alone) return turn.refused.map(({ why }) => why);
+  return turn.refused.map(({ text, line, why }) => {
+    const where = turn.lines > 1 ? `Line ${line + 1} ` : "";
+    return `${where}"${shortened(text)}" is not recorded: ${why}`;
+  });
+}
+
+function questionLines(turn: Turn): string[] {
+  const [first, ...more] = turn.asked;
+  if (!first) return [];
+  const many = turn.lines > 1 || turn.recorded.length > 0 || more.length > 0;
+  const about = many ? [`About "${shortened(first.text)}":`] : [];
+  const later = more.length > 0 ? [`${more.length} more to ask after this.`] : [];
+  return [...about, first.ask.prompt, ...later];
+}
+
+/** "1 note still waiting: sold dresser 190": what was asked before and has no answer yet. */
+function waitingLine(turn: Turn): string | null {
+  const now = new Set(turn.asked.map(({ id }) => id));
+  const open = openQuestions(turn).filter((question) => !now.has(question.id));
+  const [newest] = open;
+  if (!newest) return null;
+  const notes = open.length === 1 ? "1 note" : `${open.length} notes`;
+  return `${notes} still waiting: ${shortened(newest.matter.reading.text)}`;
+}
+
+function shortened(text: string): string {
+  const line = text.replace(/\s+/g, " ").trim();
+  return line.length > SAID_LENGTH_MAX ? `${line.slice(0, SAID_LENGTH_MAX - 1)}…` : line;
+}
+
+function buttonsOf(turn: Turn): Button[][] {
+  const [asked] = turn.asked;
+  const choices = (asked?.ask.choices ?? []).map(({ label }, index) => [
+    { label, press: `q:${asked!.token}:${index}` },
+  ]);
+  const undo = undoButton(turn);
+  const next = asked ? [] : nextButtons(turn);
+  const last = [...(undo ? [undo] : []), ...next];
+  return [...choices, ...turn.buttons, ...(last.length > 0 ? [last] : [])];
+}
+
+function undoButton(turn: Turn): Button | null {
+  const [first] = turn.recorded;
+  return first ? { label: "Undo", press: `u:${first.fact.root}` } : null;
+}
+
+/** The likely next step with the one piece that the note was about. */
+function nextButtons(turn: Turn): Button[] {
+  const [only] = turn.recorded;
+  if (turn.recorded.length !== 1 || only?.fact.pieces.length !== 1) return [];
+  const piece = turn.ledger.books.pieces.get(only.fact.pieces[0]!);
+  if (!piece) return [];
+  const steps = {
+    bought: { label: "Start it", act: "start" },
+    started: { label: "It's finished", act: "finish" },
+    finished: { label: "List it", act: "list" },
+    listed: { label: "Sold", act: "sell" },
+    held: { label: "Sold", act: "sell" },
+  } as const;
+  const status = statusOf(piece);
+  if (!(status in steps)) return [];
+  const step = steps[status as keyof typeof steps];
+  return [{ label: step.label, press: `n:${step.act}:${piece.number}` }];
+}

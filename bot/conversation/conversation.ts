@@ -1,0 +1,226 @@
+import { labelOf } from "../../core/books/label.ts";
+import { mattersOf } from "../../core/decide/decide.ts";
+import { ever } from "../../core/decide/fits.ts";
+import { matchMention } from "../../core/decide/match.ts";
+import { readBareMention, readYesNo } from "../../core/notes/bare.ts";
+import { readMessage } from "../../core/notes/read.ts";
+import type { Question } from "../../db/questions.ts";
+import { runCommand } from "./commands.ts";
+import { composeReply } from "./composing.ts";
+import { editNote } from "./editing.ts";
+import { offerHistory } from "./history.ts";
+import type { Conversation, Incoming, Press } from "./incoming.ts";
+import { handlePress } from "./presses.ts";
+import { answerOpen, askWhetherAgain, openQuestions } from "./questions.ts";
+import { decideAll } from "./recording.ts";
+import { type ConversationDeps, newTurn, type Turn } from "./turn.ts";
+
+export type { ConversationDeps } from "./turn.ts";
+
+/** The same words from the same person within this long are asked about. */
+const AGAIN_MS = 5 * 60_000;
+
+/**
+ * The conversation over one ledger. `hear` and `press` handle one message or press in one transaction: the
+ * delivery marked as seen, the note, its facts and the replies owed. When handling fails, nothing of it is
+ * kept but the raw note, marked as failed, with an honest reply; when even that cannot be stored, they throw.
+ */
+export function createConversation(deps: ConversationDeps): Conversation {
+  return {
+    hear(incoming) {
+      orFail(deps, incoming, incoming.text, () => hearNote(deps, incoming));
+    },
+    press(press) {
+      orFail(deps, { ...press, message: pressName(press) }, press.press, () => hearPress(deps, press));
+    },
+  };
+}
+
+type Delivery = Pick<Incoming, "person" | "chat" | "message" | "said" | "update">;
+
+function orFail(deps: ConversationDeps, delivery: Delivery, text: string, handle: () => void): void {
+  try {
+    deps.ledger.transaction(handle);
+  } catch (error) {
+    const { message, stack } = error instanceof Error ? error : { message: String(error), stack: "" };
+    deps.log.error("note failed", { why: message, stack, chat: delivery.chat, message: delivery.message });
+    deps.ledger.transaction(() => storeFailed(deps, delivery, text, message));
+  }
+}
+
+function storeFailed(deps: ConversationDeps, delivery: Delivery, text: string, why: string): void {
+  const { person: author, chat, message, said, update } = delivery;
+  if (update && !deps.ledger.claimUpdate(update)) return;
+  const note = deps.ledger.addNote({ chat, message, text, author, said, handled: deps.now() });
+  deps.ledger.setNoteState(note, "failed", why.slice(0, 200));
+  const reply = {
+    text: "That went wrong on my side. Your words are kept, but nothing is in the books. Please send it again.",
+  };
+  deps.ledger.outbox.queue({ chat, body: { kind: "text", reply }, about: note });
+}
+
+function hearNote(deps: ConversationDeps, incoming: Incoming): void {
+  const { ledger } = deps;
+  if (incoming.update && !ledger.claimUpdate(incoming.update)) return;
+  const { person, chat, message, text } = incoming;
+  const before = incoming.edited ? ledger.findNote(chat, message) : null;
+  if (before && before.text === text) return;
+  const said = before?.said ?? incoming.said;
+  const note = ledger.addNote({ chat, message, text, author: person, said, handled: deps.now() });
+  const lines = text.split("\n").filter((line) => line.trim() !== "").length;
+  const turn = newTurn(deps, { person, chat, note, said, lines });
+  if (before) editNote(turn, text, before.root);
+  else handleNote(turn, incoming);
+  if (incoming.picture && text.trim() !== "") {
+    const { file, unique: uniqueFile } = incoming.picture;
+    ledger.pictures.add({ note, file, uniqueFile, taken: said });
+  }
+  finish(turn);
+}
+
+function handleNote(turn: Turn, incoming: Incoming): void {
+  const { text } = incoming;
+  const replyRoot = rootOfReply(turn, incoming.replyTo);
+  if (incoming.picture && text.trim() === "") return keepPicture(turn, incoming.picture, replyRoot);
+  if (incoming.document?.name.toLowerCase().endsWith(".csv")) return offerHistory(turn, text);
+  if (text.trim() === "") {
+    turn.spoken.push("That was empty. Send a note, like: bought dresser 30");
+    return;
+  }
+  if (runCommand(turn, text)) return;
+  if (turn.lines === 1 && answerOpen(turn, text, questionFor(turn, incoming.replyTo))) return;
+  if (readYesNo(text) === "never mind") {
+    turn.spoken.push("Nothing is waiting for an answer.");
+    return;
+  }
+  if (replyRoot !== undefined && filePicture(turn, replyRoot, text)) return;
+  const readings = readMessage(text, turn.today);
+  if (readings.length === 0) {
+    turn.spoken.push("I see nothing to record there. Like: bought dresser 30");
+    return;
+  }
+  const again = turn.lines === 1 ? minutesSinceTwin(turn, text) : null;
+  if (again !== null) return askWhetherAgain(turn, readings, again, turn.note);
+  decideAll(turn, mattersOf(readings, turn.today), { root: turn.note, replyRoot });
+}
+
+/** The message that a reply is about: the person's own, or the one that the bot's message answered. */
+function rootOfReply(turn: Turn, replyTo: string | undefined): number | undefined {
+  if (replyTo === undefined) return undefined;
+  const own = turn.ledger.findNote(turn.chat, replyTo);
+  if (own) return own.root;
+  const about = turn.ledger.outbox.messageOf(turn.chat, replyTo)?.note;
+  return about === null || about === undefined ? undefined : turn.ledger.note(about)?.root;
+}
+
+/** The question that the bot's replied-to message asked; without a reply the one asked last. */
+function questionFor(turn: Turn, replyTo: string | undefined): Question | undefined {
+  const open = openQuestions(turn);
+  const row = replyTo === undefined ? null : turn.ledger.outbox.messageOf(turn.chat, replyTo);
+  return open.find((question) => row !== null && question.prompt === row.id) ?? open[0];
+}
+
+/** Minutes since this person last recorded facts in the very same words that still stand; null: not lately. */
+function minutesSinceTwin(turn: Turn, text: string): number | null {
+  const { ledger } = turn;
+  const twin = ledger
+    .recentNotes(turn.person, turn.now() - 2 * AGAIN_MS)
+    .filter((note) => note.id !== turn.note && Math.abs(turn.said - note.said) <= AGAIN_MS)
+    .find((note) => sameWords(note.text, text) && ledger.standingFactsOf(note.root).length > 0);
+  return twin ? Math.round(Math.abs(turn.said - twin.said) / 60_000) : null;
+}
+
+function sameWords(a: string, b: string): boolean {
+  const plain = (text: string) => text.trim().toLowerCase().replace(/\s+/g, " ");
+  return plain(a) === plain(b);
+}
+
+function keepPicture(
+  turn: Turn,
+  picture: { file: string; unique: string },
+  replyRoot: number | undefined,
+): void {
+  const { ledger, note, said: taken } = turn;
+  const facts = replyRoot === undefined ? [] : ledger.standingFactsOf(replyRoot);
+  const pieces = [...new Set(facts.flatMap((fact) => fact.pieces))];
+  const { file, unique: uniqueFile } = picture;
+  const [piece] = pieces;
+  if (pieces.length === 1 && piece !== undefined) {
+    ledger.pictures.add({ note, piece, file, uniqueFile, taken });
+    turn.spoken.push(`Picture added to ${labelOf(ledger.books, [piece])}.`);
+    return;
+  }
+  ledger.pictures.add({ note, file, uniqueFile, taken });
+  turn.spoken.push("Picture kept. Which piece is it? Reply to the picture with its number, like: #4");
+}
+
+/** A reply to a picture that no piece has yet, naming the piece. */
+function filePicture(turn: Turn, root: number, text: string): boolean {
+  const { ledger } = turn;
+  const mention = ledger.note(root)?.text.trim() === "" ? readBareMention(text) : null;
+  if (!mention) return false;
+  const match = matchMention(mention, ledger.books, ever, new Set());
+  if (match.kind !== "found" || match.pieces.length !== 1) {
+    turn.spoken.push("I can't tell which piece that is. Say its number, like: #4");
+    return true;
+  }
+  ledger.pictures.fileUnder(root, match.pieces[0]!);
+  turn.spoken.push(`Picture added to ${labelOf(ledger.books, match.pieces)}.`);
+  return true;
+}
+
+function hearPress(deps: ConversationDeps, press: Press): void {
+  const { ledger } = deps;
+  if (press.update && !ledger.claimUpdate(press.update)) return;
+  const { person, chat, said } = press;
+  const message = pressName(press);
+  const isAgain = ledger.findNote(chat, message) !== null;
+  const note = ledger.addNote({
+    chat,
+    message,
+    text: press.press,
+    author: person,
+    said,
+    handled: deps.now(),
+  });
+  const turn = newTurn(deps, { person, chat, note, said, lines: 1 });
+  // A choice and an undo know by themselves that they were made before; a next step does not.
+  if (isAgain && press.press.startsWith("n")) turn.spoken.push("That button was used already.");
+  else handlePress(turn, press.press);
+  finish(turn);
+}
+
+/** A press is kept as a note of its own, under a name that no message has. */
+function pressName({ message, press }: Pick<Press, "message" | "press">): string {
+  return `press:${message}:${press}`;
+}
+
+/** Queues the reply and what goes with it, and keeps what came of the note. */
+function finish(turn: Turn): void {
+  const { ledger, chat, note } = turn;
+  const reply = composeReply(turn);
+  const row =
+    reply === null ? null : ledger.outbox.queue({ chat, body: { kind: "text", reply }, about: note });
+  const [asked] = turn.asked;
+  if (asked && row !== null) ledger.questions.setPrompt(asked.id, row);
+  for (const body of turn.files) ledger.outbox.queue({ chat, body, about: note });
+  tellOwner(turn);
+  const refused = turn.refused.length > 0 ? "unclear" : "answered";
+  ledger.setNoteState(
+    note,
+    turn.recorded.length > 0 ? "recorded" : turn.asked.length > 0 ? "asked" : refused,
+  );
+}
+
+/** When a member records something, the owner hears of it in one line. */
+function tellOwner(turn: Turn): void {
+  const { ledger, recorded } = turn;
+  const owner = ledger.settings.get("ownerChat");
+  const member = ledger.members.byId(turn.person);
+  const [first] = recorded;
+  if (!first || !owner || owner === turn.chat || member?.role === "owner") return;
+  if (ledger.settings.get("tellOwner") === false) return;
+  const more = recorded.length > 1 ? ` and ${recorded.length - 1} more` : "";
+  const reply = { text: `${member?.name ?? "Someone"}: ${first.lines[0]}${more}` };
+  ledger.outbox.queue({ chat: owner, body: { kind: "text", reply }, about: turn.note });
+}

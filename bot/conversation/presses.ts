@@ -1,0 +1,110 @@
+import { medianPriceOf } from "../../core/answers/history.ts";
+import { labelOf } from "../../core/books/label.ts";
+import { statusOf } from "../../core/books/piece.ts";
+import { addDays, showDay } from "../../core/calendar.ts";
+import type { Matter } from "../../core/decide/decision.ts";
+import { askMissing } from "../../core/decide/missing.ts";
+import { show } from "../../core/money.ts";
+import type { Reading } from "../../core/notes/reading.ts";
+import { undoRoot } from "./amending.ts";
+import { applyEffect, openQuestion } from "./questions.ts";
+import { decideAll } from "./recording.ts";
+import type { Turn } from "./turn.ts";
+
+/** What a button's data does; unknown data is answered, too. */
+export function handlePress(turn: Turn, press: string): void {
+  const [kind, ...rest] = press.split(":");
+  const piece = Number(rest.at(kind === "n" ? 1 : 0));
+  if (kind === "q") pressChoice(turn, rest[0] ?? "", Number(rest[1]));
+  else if (kind === "u") undoRoot(turn, Number(rest[0]));
+  else if (kind === "n" && isStep(rest[0])) takeStep(turn, rest[0], piece);
+  else if (kind === "nl") listFromNudge(turn, piece);
+  else if (kind === "nw") waitWith(turn, piece, Number(rest[1]));
+  else if (kind === "nx") leaveOut(turn, piece);
+  else turn.spoken.push("That button is from an older version. Send it as a note instead.");
+}
+
+function pressChoice(turn: Turn, token: string, index: number): void {
+  const question = turn.ledger.questions.byToken(token);
+  const choice = question?.ask.choices[index];
+  if (!question || question.person !== turn.person || !choice) {
+    turn.spoken.push("That question is not open any more.");
+  } else if (question.closed !== null) {
+    turn.spoken.push(`That was answered already: ${question.matter.reading.text}`);
+  } else {
+    closePrompt(turn, question.prompt, choice.label);
+    applyEffect(turn, question, choice.effect);
+  }
+}
+
+/** The buttons of an answered question go, and what was chosen stands in their place. */
+function closePrompt(turn: Turn, row: number | null, label: string): void {
+  const asked = row === null ? null : turn.ledger.outbox.get(row);
+  if (!asked || asked.body.kind !== "text" || asked.message === null) return;
+  const reply = { text: `${asked.body.reply.text}\n→ ${label}` };
+  turn.ledger.outbox.queue({ chat: asked.chat, body: { kind: "edit", outbox: asked.id, reply } });
+}
+
+type Step = "start" | "finish" | "list" | "sell";
+
+function isStep(word: string | undefined): word is Step {
+  return word === "start" || word === "finish" || word === "list" || word === "sell";
+}
+
+function takeStep(turn: Turn, step: Step, number: number): void {
+  if (!turn.ledger.books.pieces.has(number)) {
+    turn.spoken.push(`There is no #${number} on the books any more.`);
+    return;
+  }
+  const needsPrice = step === "list" || step === "sell";
+  const mentions = [{ number, count: 1 }];
+  const reading = {
+    kind: step,
+    pieces: mentions,
+    text: `${step} ${labelOf(turn.ledger.books, [number])}`,
+    line: 0,
+    ...(needsPrice ? { missing: ["price"] } : {}),
+  } as Reading;
+  decideAll(turn, [matterOf(turn, reading)], { root: turn.note });
+}
+
+function matterOf(turn: Turn, reading: Reading): Matter {
+  return { reading, said: turn.today, confirmed: [], waiting: [] };
+}
+
+/** Asks the price to list a finished piece (all that is left of its set) at, and offers what its kind sold for. */
+function listFromNudge(turn: Turn, number: number): void {
+  const { books } = turn.ledger;
+  const piece = books.pieces.get(number);
+  if (!piece || piece.gone || piece.listed) {
+    turn.spoken.push(`#${number} is listed or gone already.`);
+    return;
+  }
+  const isMate = (other: { lot: number | null; set: boolean }) =>
+    piece.set && other.set && other.lot === piece.lot;
+  const mates = [...books.pieces.values()].filter((other) => isMate(other) && statusOf(other) === "finished");
+  const numbers = mates.length > 0 ? mates.map((mate) => mate.number) : [number];
+  const text = `list ${labelOf(books, numbers)}`;
+  const pieces = numbers.map((each) => ({ number: each, count: 1 }));
+  const reading: Reading = { kind: "list", pieces, text, line: 0, missing: ["price"] };
+  const median = numbers.length === 1 ? medianPriceOf(books, piece.name) : null;
+  const ask = askMissing(reading)!;
+  if (median) {
+    const change = { price: median, missing: [] };
+    ask.choices.unshift({ label: `At ${show(median)}, its usual price`, effect: { kind: "settle", change } });
+  }
+  openQuestion(turn, matterOf(turn, reading), ask, turn.note);
+}
+
+function waitWith(turn: Turn, piece: number, days: number): void {
+  const waits = turn.ledger.settings.get("piecesWaiting") ?? {};
+  const until = addDays(turn.today, Number.isInteger(days) && days > 0 ? days : 3);
+  turn.ledger.settings.set("piecesWaiting", { ...waits, [piece]: until });
+  turn.spoken.push(`#${piece} rests until ${showDay(until, turn.today)}.`);
+}
+
+function leaveOut(turn: Turn, piece: number): void {
+  const left = turn.ledger.settings.get("leftOutPieces") ?? [];
+  if (!left.includes(piece)) turn.ledger.settings.set("leftOutPieces", [...left, piece]);
+  turn.spoken.push(`I won't bring up #${piece} again.`);
+}

@@ -1,0 +1,63 @@
+import type { Fact } from "../../core/books/facts.ts";
+import { type Day, dayOfInstant, type Instant } from "../../core/calendar.ts";
+import type { Ask, Desk } from "../../core/decide/decision.ts";
+import type { Button } from "../../core/reply.ts";
+import type { Ledger } from "../../db/ledger.ts";
+import type { OutboxBody } from "../../db/outbox.ts";
+
+/** What the conversation needs of the process around it. */
+export interface ConversationDeps {
+  ledger: Ledger;
+  /** ISO 4217 code. */
+  currency: string;
+  /** The ledger's time zone now: it may be changed by chat. */
+  zone(): string;
+  now(): Instant;
+  log: { info(message: string, fields?: object): void; error(message: string, fields?: object): void };
+}
+
+/** A fact just recorded, with the clause that said so. */
+export interface Outcome {
+  fact: Fact;
+  text: string;
+  /** What is said of it, the understood first. */
+  lines: string[];
+}
+
+/** One message or press being handled: what came of it so far. */
+export interface Turn extends ConversationDeps {
+  person: number;
+  chat: string;
+  /** The note's row id. */
+  note: number;
+  /** When it was said, and the local day of that. */
+  said: Instant;
+  today: Day;
+  /** Lines in the message as sent: what is not understood is listed with its line where there are several. */
+  lines: number;
+  recorded: Outcome[];
+  refused: { text: string; line: number; why: string }[];
+  /** Questions opened in this turn, oldest first. */
+  asked: { id: number; token: string; ask: Ask; text: string }[];
+  /** Whole answers and other words, each a block of its own. */
+  spoken: string[];
+  /** Buttons beside those of a question. */
+  buttons: Button[][];
+  files: Extract<OutboxBody, { kind: "file" }>[];
+  /** The reply speaks of the books as changed, and ends with the totals. */
+  changed: boolean;
+}
+
+export function newTurn(
+  deps: ConversationDeps,
+  of: Pick<Turn, "person" | "chat" | "note" | "said" | "lines">,
+): Turn {
+  const today = dayOfInstant(of.said, deps.zone());
+  const empty = { recorded: [], refused: [], asked: [], spoken: [], buttons: [], files: [], changed: false };
+  return { ...deps, ...of, today, ...empty };
+}
+
+/** What deciding may look at, as the books stand now. */
+export function deskOf(turn: Turn): Omit<Desk, "confirmed"> {
+  return { books: turn.ledger.books, today: turn.today, nextPiece: turn.ledger.nextPiece };
+}
