@@ -59,7 +59,7 @@ export function monthRows(books: Books, through: Day): MonthRow[] {
 
 /** Ready to send to the loan, in cents: all "for the loan" so far less all paid or declared as sent. */
 export function earmarked(books: Books, through: Day): Cents {
-  let ready = -books.declaredSent;
+  let ready = 0 - books.declaredSent;
   for (const month of books.months.keys()) {
     if (month > monthOf(through)) continue;
     const row = monthRow(books, month, through);

@@ -72,7 +72,11 @@ describe("the worked month", () => {
     expect(march.flipProfit - (march.cashIn - march.cashOut)).toBe(3_333);
   });
   it("W-08 the payment: interest first, ÷365", () => {
-    expect(books.loans.get("loan")).toMatchObject({ interestPaid: 10_205, principal: 1_817_996, paid: 32_209 });
+    expect(books.loans.get("loan")).toMatchObject({
+      interestPaid: 10_205,
+      principal: 1_817_996,
+      paid: 32_209,
+    });
     expect(april.paidToLoan).toBe(32_209);
     expect(april.cashOut).toBe(2_000);
   });
