@@ -2,10 +2,11 @@ import type { User } from "grammy/types";
 import type { Instant } from "../../core/calendar.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import type { Member } from "../../db/members.ts";
-import type { Log } from "../log.ts";
+import { failureText, type Log } from "../log.ts";
 import { join, nameOf } from "../members.ts";
 import { startCode } from "./commands.ts";
 import type { DirectTalk } from "./direct.ts";
+import { NOTHING_STORED } from "./unheard.ts";
 
 const HOUR_MS = 3_600_000;
 /** Codes that one person, and all strangers together, may try in an hour. */
@@ -53,11 +54,16 @@ export function createGate(deps: {
     });
   }
 
-  function turnAway(user: User, line: string): void {
-    if (told.has(user.id) || told.size >= STRANGERS_MAX) return;
+  function turnAway(user: User, line: string): null {
+    if (told.has(user.id) || told.size >= STRANGERS_MAX) return null;
     told.add(user.id);
     direct.say(user.id, line);
-    ledger.transaction(() => ledger.invitations.countStranger());
+    try {
+      ledger.transaction(() => ledger.invitations.countStranger());
+    } catch (error) {
+      log.error("stranger not counted", { why: failureText(error) });
+    }
+    return null;
   }
 
   return {
@@ -65,10 +71,14 @@ export function createGate(deps: {
       const known = ledger.members.byUser(String(user.id));
       if (known && known.removed === null) return withName(ledger, known, user);
       const code = startCode(text);
-      const isTried = code !== null && tries.take(user.id);
-      const member = isTried ? enter(user, code) : null;
-      if (!member) turnAway(user, isTried ? WRONG_CODE : NOT_A_MEMBER);
-      return member;
+      if (code === null || !tries.take(user.id)) return turnAway(user, NOT_A_MEMBER);
+      try {
+        return enter(user, code) ?? turnAway(user, WRONG_CODE);
+      } catch (error) {
+        log.error("joining not stored", { why: failureText(error) });
+        direct.say(user.id, NOTHING_STORED);
+        return null;
+      }
     },
     decline(chat) {
       const andLeave = () => leave(chat);

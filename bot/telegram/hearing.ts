@@ -11,7 +11,7 @@ import type { Gate } from "./gate.ts";
 import { incomingOf, instantOf, isMedia, textOf, updateKey } from "./incoming.ts";
 import { TEXT_LENGTH_MAX } from "./markup.ts";
 import { PaceKeeper } from "./pace.ts";
-import { answerUnheard, NOTHING_STORED, storeFailure, storePressFailure } from "./unheard.ts";
+import { answerUnheard, NOTHING_STORED, storeFailure, storePressFailure, type Why } from "./unheard.ts";
 
 export interface HearingDeps {
   api: Api;
@@ -69,16 +69,19 @@ export function createHearing(deps: HearingDeps): Hearing {
     else if (isMedia(message) && !incoming.edited) answerUnheard(ledger, incoming, "not text");
   }
 
-  /** The same incoming with the text of the file that came with it; undefined: answered, or left for later. */
-  async function withDocument(message: Message, incoming: Incoming): Promise<Incoming | undefined> {
-    if (!message.document || incoming.edited) return incoming;
+  /** The incoming with the text of the file that came with it, or why that file became no text. */
+  async function withDocument(
+    message: Message,
+    incoming: Incoming,
+  ): Promise<{ incoming: Incoming; why?: Why }> {
+    if (!message.document || incoming.edited) return { incoming };
     const fetched = await fetchDocument(message.document, { ...deps, signal: stopping });
-    if (stopping.aborted) return undefined;
-    if (fetched.kind === "text") return { ...incoming, text: fetched.text, document: { name: fetched.name } };
+    if (fetched.kind === "text") {
+      return { incoming: { ...incoming, text: fetched.text, document: { name: fetched.name } } };
+    }
+    if (fetched.kind === "failed") return { incoming, why: "not fetched" };
     // Words under a file that is no text are a note of their own.
-    if (fetched.kind === "unreadable" && fetched.why === "not text") return incoming;
-    answerUnheard(ledger, incoming, fetched.kind === "failed" ? "not fetched" : fetched.why);
-    return undefined;
+    return fetched.why === "not text" ? { incoming } : { incoming, why: fetched.why };
   }
 
   return {
@@ -92,11 +95,11 @@ export function createHearing(deps: HearingDeps): Hearing {
       const plain = incomingOf(message, { person: member.id, update: updateKey(update), isEdit });
       const leader = albums.leader(message);
       const incoming = leader === undefined ? plain : { replyTo: String(leader), ...plain };
-      const whole = await withDocument(message, incoming);
-      if (!whole) return;
+      const { incoming: whole, why: unheard } = await withDocument(message, incoming);
+      if (stopping.aborted) return;
       guarded(
         chat.id,
-        () => hear(message, whole),
+        () => (unheard ? answerUnheard(ledger, incoming, unheard) : hear(message, whole)),
         (why) => storeFailure(ledger, incoming, why, now()),
       );
     },

@@ -2,7 +2,10 @@ import type { Instant } from "../../core/calendar.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import type { Incoming, Press, Unheard } from "../conversation/incoming.ts";
 
-const WORDS: Record<Unheard | "not fetched", string> = {
+/** Why a message becomes no note. */
+export type Why = Unheard | "not fetched";
+
+const WORDS: Record<Why, string> = {
   "too long": "That is more than I read at once, so nothing of it was recorded. Please send it in parts.",
   "too many":
     "Too many messages at once: I stopped at this one. Wait a minute, then send it again, and what came after it.",
@@ -18,7 +21,7 @@ export const NOTHING_STORED =
   "I could not store that: the disk may be full or read-only. Nothing was recorded. Please send it again later.";
 
 /** Marks a delivery that became no note as handled, and queues the honest line that says so. */
-export function answerUnheard(ledger: Ledger, incoming: Incoming, why: keyof typeof WORDS): void {
+export function answerUnheard(ledger: Ledger, incoming: Incoming, why: Why): void {
   ledger.transaction(() => {
     if (!ledger.claimUpdate(incoming.update ?? "")) return;
     queueWords(ledger, incoming, WORDS[why]);

@@ -50,7 +50,7 @@ export class Standin {
     this.#updates = new UpdateQueue(firstUpdate);
     this.#state = { sent: [], files: new Map(), nextMessage: () => this.#nextMessage++ };
     this.#server = createServer((request, response) => {
-      this.#serve(request, response).catch(() => request.destroy());
+      this.#serve(request, response).catch(() => request.socket.destroy());
     });
   }
 
@@ -220,7 +220,7 @@ export class Standin {
     const chunks: Buffer[] = [];
     for await (const chunk of request) chunks.push(chunk as Buffer);
     if (this.#isDown) {
-      request.destroy();
+      request.socket.destroy();
       return;
     }
     const [, file] = /^\/file\/bot[^/]+\/(.+)$/.exec(request.url ?? "") ?? [];
@@ -241,7 +241,7 @@ export class Standin {
     this.calls.push({ method, fields: form.fields, at: Date.now() });
     const failure = this.#nextFailure(method);
     if (failure?.kind === "dropped") {
-      request.destroy();
+      request.socket.destroy();
       return;
     }
     if (failure?.kind === "status") {
@@ -250,7 +250,7 @@ export class Standin {
     }
     const answer =
       method === "getUpdates" ? await this.#answerPoll(form.fields) : answerCall(method, form, this.#state);
-    if (failure?.kind === "lost" || this.#isDown) request.destroy();
+    if (failure?.kind === "lost" || this.#isDown) request.socket.destroy();
     else write(response, answer);
   }
 
