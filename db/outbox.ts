@@ -59,8 +59,8 @@ export interface Outbox {
   /** Gives the row's id, or null where its key was queued before. */
   queue(row: NewOutboxRow): number | null;
   get(id: number): OutboxRow | null;
-  /** The oldest chat head that may go now: a chat whose head waits holds back only itself. */
-  nextUnsent(now: Instant): OutboxRow | null;
+  /** The oldest chat head that may go now (of one chat, or of any): a chat whose head waits holds back only itself. */
+  nextUnsent(now: Instant, chat?: string): OutboxRow | null;
   /** When the earliest waiting chat head may go; null where nothing waits. 0: at once. */
   nextAttempt(): Instant | null;
   /** `message`: the id the chat gave it; null where there is none, as for an edit. */
@@ -102,7 +102,12 @@ export function openOutbox({ db }: Connection): Outbox {
       return write.run({ id: null, chat, body: stored, ...links, ...rest });
     },
     get: (id) => rowOf(db.select().from(outbox).where(eq(outbox.id, id)).get()),
-    nextUnsent: (now) => rowOf(headsInOrder.all().find(({ row }) => (row.notBefore ?? 0) <= now)?.row),
+    nextUnsent: (now, chat) =>
+      rowOf(
+        headsInOrder
+          .all()
+          .find(({ row }) => (row.notBefore ?? 0) <= now && (chat === undefined || row.chat === chat))?.row,
+      ),
     nextAttempt() {
       const instants = headsInOrder.all().map(({ row }) => row.notBefore ?? 0);
       return instants.length > 0 ? Math.min(...instants) : null;

@@ -53,17 +53,20 @@ export function isOwner(turn: Turn): boolean {
 }
 
 function greet(turn: Turn): void {
-  const zone = turn.zone();
-  turn.spoken.push(
-    [
-      "Text me what happens, I keep the books. Try:",
-      "bought dresser 30",
-      "paint 12.50 for dresser",
-      "sold dresser 190 cash",
-      'Then ask "month" or "loan". "help" shows more.',
-      `Days go by ${zone} time. Wrong? Send: time zone ${zone === "America/Chicago" ? "America/Denver" : "America/Chicago"}`,
-    ].join("\n"),
-  );
+  turn.spoken.push(greetingFor(turn.zone()));
+}
+
+/** The first words to a newcomer: three notes to try, and whose days count. */
+export function greetingFor(zone: string): string {
+  const other = zone === "America/Chicago" ? "America/Denver" : "America/Chicago";
+  return [
+    "Text me what happens, I keep the books. Try:",
+    "bought dresser 30",
+    "paint 12.50 for dresser",
+    "sold dresser 190 cash",
+    'Then ask "month" or "loan". "help" shows more.',
+    `Days go by ${zone} time. Wrong? Send: time zone ${other}`,
+  ].join("\n");
 }
 
 function setZone(turn: Turn, zone: string): void {

@@ -79,29 +79,31 @@ function hearNote(deps: ConversationDeps, incoming: Incoming): void {
 }
 
 function handleNote(turn: Turn, incoming: Incoming): void {
-  const { text } = incoming;
+  const { text, picture, document } = incoming;
   const replyRoot = rootOfReply(turn, incoming.replyTo);
-  if (incoming.picture && text.trim() === "") return keepPicture(turn, incoming.picture, replyRoot);
-  if (incoming.document?.name.toLowerCase().endsWith(".csv")) return offerHistory(turn, text);
-  if (text.trim() === "") {
-    turn.spoken.push("That was empty. Send a note, like: bought dresser 30");
-    return;
-  }
-  if (runCommand(turn, text)) return;
-  if (turn.lines === 1 && answerOpen(turn, text, questionFor(turn, incoming.replyTo))) return;
+  if (picture && text.trim() === "") keepPicture(turn, picture, replyRoot);
+  else if (document?.name.toLowerCase().endsWith(".csv")) offerHistory(turn, text);
+  else if (text.trim() === "") turn.spoken.push("That was empty. Send a note, like: bought dresser 30");
+  else if (!isTaken(turn, incoming, replyRoot)) readNotes(turn, text, replyRoot);
+}
+
+/** Words to the bot, answers to what it asked, and the piece of a picture come before notes. */
+function isTaken(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | undefined): boolean {
+  if (runCommand(turn, text)) return true;
+  if (turn.lines === 1 && answerOpen(turn, text, questionFor(turn, replyTo))) return true;
   if (readYesNo(text) === "never mind") {
     turn.spoken.push("Nothing is waiting for an answer.");
-    return;
+    return true;
   }
-  if (replyRoot !== undefined && filePicture(turn, replyRoot, text)) return;
+  return replyRoot !== undefined && filePicture(turn, replyRoot, text);
+}
+
+function readNotes(turn: Turn, text: string, replyRoot: number | undefined): void {
   const readings = readMessage(text, turn.today);
-  if (readings.length === 0) {
-    turn.spoken.push("I see nothing to record there. Like: bought dresser 30");
-    return;
-  }
   const again = turn.lines === 1 ? minutesSinceTwin(turn, text) : null;
-  if (again !== null) return askWhetherAgain(turn, readings, again, turn.note);
-  decideAll(turn, mattersOf(readings, turn.today), { root: turn.note, replyRoot });
+  if (readings.length === 0) turn.spoken.push("I see nothing to record there. Like: bought dresser 30");
+  else if (again !== null) askWhetherAgain(turn, readings, again, turn.note);
+  else decideAll(turn, mattersOf(readings, turn.today), { root: turn.note, replyRoot });
 }
 
 /** The message that a reply is about: the person's own, or the one that the bot's message answered. */

@@ -40,7 +40,7 @@ function pressChoice(turn: Turn, token: string, index: number): void {
 /** The buttons of an answered question go, and what was chosen stands in their place. */
 function closePrompt(turn: Turn, row: number | null, label: string): void {
   const asked = row === null ? null : turn.ledger.outbox.get(row);
-  if (!asked || asked.body.kind !== "text" || asked.message === null) return;
+  if (asked?.body.kind !== "text" || asked.message === null) return;
   const reply = { text: `${asked.body.reply.text}\n→ ${label}` };
   turn.ledger.outbox.queue({ chat: asked.chat, body: { kind: "edit", outbox: asked.id, reply } });
 }

@@ -4,6 +4,7 @@ import type { Ask, Desk } from "../../core/decide/decision.ts";
 import type { Button } from "../../core/reply.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import type { OutboxBody } from "../../db/outbox.ts";
+import type { Log } from "../log.ts";
 
 /** What the conversation needs of the process around it. */
 export interface ConversationDeps {
@@ -13,7 +14,7 @@ export interface ConversationDeps {
   /** The ledger's time zone now: it may be changed by chat. */
   zone(): string;
   now(): Instant;
-  log: { info(message: string, fields?: object): void; error(message: string, fields?: object): void };
+  log: Log;
 }
 
 /** A fact just recorded, with the clause that said so. */

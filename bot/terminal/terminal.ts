@@ -1,0 +1,76 @@
+import { createInterface } from "node:readline";
+import { greetingFor } from "../conversation/commands.ts";
+import { type ConversationDeps, createConversation } from "../conversation/conversation.ts";
+import { startSchedule } from "../schedule/schedule.ts";
+import { deliver, TERMINAL_CHAT } from "./delivery.ts";
+import type { Choices } from "./screen.ts";
+
+/**
+ * The chat at a terminal: a line is a message, a letter presses a choice, "quit" or the end of input ends it.
+ * Without a terminal (piped input) it takes a note a line and ends with the input.
+ */
+export async function runTerminal(deps: ConversationDeps): Promise<void> {
+  const isChat = process.stdin.isTTY === true && process.stdout.isTTY === true;
+  const chat = openChat(deps);
+  const lines = createInterface({
+    input: process.stdin,
+    output: isChat ? process.stdout : undefined,
+    prompt: "> ",
+  });
+  const schedule = isChat
+    ? startSchedule({ ...deps, wake: () => void chat.show().then(() => lines.prompt(true)) })
+    : null;
+  if (isChat) chat.greet();
+  await chat.show();
+  if (isChat) lines.prompt();
+  for await (const line of lines) {
+    if (isChat && /^\s*(?:quit|exit|bye)\s*$/i.test(line)) break;
+    if (line.trim() !== "") await chat.hear(line);
+    if (isChat) lines.prompt();
+  }
+  lines.close();
+  schedule?.stop();
+}
+
+function openChat(deps: ConversationDeps) {
+  const { ledger, now } = deps;
+  const conversation = createConversation(deps);
+  const person = personAtTerminal(deps);
+  let choices: Choices = new Map();
+  let messages = 0;
+  const print = (text: string) => process.stdout.write(`${text}\n\n`);
+  const show = async () => {
+    choices = (await deliver(ledger, print, now)) ?? choices;
+  };
+  return {
+    show,
+    greet() {
+      if (ledger.books.facts.length === 0) print(greetingFor(deps.zone()));
+      else print(`Welcome back. "help" shows what to text, "quit" leaves.`);
+    },
+    async hear(line: string) {
+      const said = now();
+      const message = `line-${said}-${++messages}`;
+      const pressed = choices.get(line.trim().toLowerCase());
+      try {
+        if (pressed) conversation.press({ person, chat: TERMINAL_CHAT, message, press: pressed, said });
+        else conversation.hear({ person, chat: TERMINAL_CHAT, message, text: line, said });
+        await show();
+      } catch (error) {
+        deps.log.error("note not stored", { why: error instanceof Error ? error.message : String(error) });
+        print(`Nothing was recorded: the ledger could not be written. Please type it again: ${line.trim()}`);
+      }
+    },
+  };
+}
+
+/** Whoever sits at the machine that holds the ledger is its owner. */
+function personAtTerminal({ ledger, now }: ConversationDeps): number {
+  return ledger.transaction(() => {
+    if (ledger.settings.get("ownerChat") === null) ledger.settings.set("ownerChat", TERMINAL_CHAT);
+    const known = ledger.members.byUser(TERMINAL_CHAT);
+    return (
+      known?.id ?? ledger.members.add({ user: TERMINAL_CHAT, name: "you", role: "owner", joined: now() })
+    );
+  });
+}
