@@ -53,7 +53,7 @@ const CHILDRENS =
   /\b(?:bassinet|cradle|toddler bed|kids? bed|bunk bed|loft bed|changing table|high ?chair|play table|booster|gate|car seat)\b/;
 const LIDDED = /\b(?:cedar chest|hope chest|blanket chest|toy ?(?:box|chest)|trunk|footlocker)\b/;
 const TALL_CHESTS =
-  /\b(?:dresser|chest|chest of drawers|drawer chest|armoire|wardrobe|bureau|highboy|tallboy|chifforobe|chiffonier|lingerie chest)\b/;
+  /\b(?:dresser|(?<!(?:cedar|hope|blanket|toy|steamer) )chest|chest of drawers|drawer chest|armoire|wardrobe|bureau|highboy|tallboy|chifforobe|chiffonier|lingerie chest)\b/;
 const SOFT =
   /\b(?:sofa|couch|loveseat|sectional|futon|recliner|armchair|wingback|chaise|ottoman|sleeper sofa|settee|club chair)\b/;
 const REWORK: readonly FactKind[] = ["work", "spend", "start", "finish"];

@@ -15,17 +15,15 @@ export const help = defineAnswer({
 /** Which kinds stand together; a kind that no group names joins the last. */
 const GROUPS: readonly { title: string; kinds: readonly Kind[] }[] = [
   {
-    title: "Pieces",
+    title: "Text me what happened",
     kinds: ["buy", "start", "finish", "list", "reprice", "hold", "fallthrough", "sell", "refund", "retire"],
   },
-  { title: "Costs and work", kinds: ["spend", "work", "drive"] },
-  { title: "Loan and income", kinds: ["loan", "pay", "statement", "terms", "income"] },
-  { title: "Slips", kinds: ["undo", "fix"] },
-  { title: "Wishes", kinds: ["goal", "taxrate", "nudge"] },
+  {
+    title: "Costs, work, loan",
+    kinds: ["spend", "work", "drive", "loan", "pay", "statement", "terms", "income"],
+  },
+  { title: "Slips and wishes", kinds: ["undo", "fix", "goal", "taxrate", "nudge"] },
 ];
-
-/** The questions worth a place on a phone screen; the rest follow by name. */
-const QUESTIONS = ["month", "loan", "unlisted", "pieces", "worth"] as const;
 
 function answerHelp(): Answer {
   const grouped = new Set(GROUPS.flatMap(({ kinds }) => kinds));
@@ -34,23 +32,22 @@ function answerHelp(): Answer {
     const members = verbs.filter(
       ({ kind }) => kinds.includes(kind) || (last && !grouped.has(kind) && kind !== "ask"),
     );
-    return [`${title}:`, ...paired(members.map(({ example }) => example))];
+    return [`${title}:`, ...packed(members.map(({ example }) => example))];
   });
-  const asked = answers.filter(({ about }) => (QUESTIONS as readonly string[]).includes(about ?? ""));
-  return reply(["Text me what happened:", ...lines, "Ask:", ...paired(asked.map(({ example }) => example))]);
+  const questions = answers.filter(({ about }) => about !== "help").map(({ example }) => example);
+  return reply([...lines, "Ask:", ...packed(questions)]);
 }
 
-/** How wide a line of two examples may be on a phone. */
+/** How wide a line of several examples may be on a phone. */
 const LINE_LENGTH_MAX = 46;
 
-/** Examples two to a line where both fit. */
-function paired(examples: readonly string[]): string[] {
+/** Examples side by side where they fit: each goes to the first line with room for it. */
+function packed(examples: readonly string[]): string[] {
   const lines: string[] = [];
   for (const example of examples) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + example.length + 3 <= LINE_LENGTH_MAX)
-      lines[lines.length - 1] = `${last} · ${example}`;
-    else lines.push(example);
+    const roomy = lines.findIndex((line) => line.length + example.length + 3 <= LINE_LENGTH_MAX);
+    if (roomy === -1) lines.push(example);
+    else lines[roomy] += ` · ${example}`;
   }
   return lines;
 }

@@ -24,7 +24,12 @@ export const loan = defineAnswer({
 function answerLoan({ books, today }: Asked): Answer {
   const loans = [...books.loans.values()];
   if (loans.length === 0) {
-    return reply(["No loan on the books yet.", 'A note adds it: "loan 14250 at 5.5%"']);
+    const ready = earmarked(books, today);
+    return reply([
+      "No loan on the books yet.",
+      'A note adds it: "loan 14250 at 5.5%"',
+      ready > 0 ? `Earned for it so far ${show(ready)}` : null,
+    ]);
   }
   return reply([
     ...(loans.length === 1 ? oneLoan(loans[0]!, today) : severalLoans(books, loans, today)),

@@ -15,12 +15,12 @@ export const price = defineAnswer({
 
 function answerPrice({ question, books }: Asked): Answer {
   const mention = question.pieces?.[0];
-  const kind = kindOf(mention);
   const history = priceHistoryOf(soldOfKind(books, mention));
-  if (history === null) return reply([`No ${kind} sold yet.`, 'A note sells one: "sold nightstand 60 cash"']);
+  if (history === null)
+    return reply([`No ${kindOf(mention, 1)} sold yet.`, 'A note sells one: "sold nightstand 60 cash"']);
   const { count, median, lowest, highest, listed, daysToSell } = history;
   return reply([
-    `${count} ${kind} sold, median ${show(median)}`,
+    `${count} ${kindOf(mention, count)} sold, median ${show(median)}`,
     lowest === highest ? null : `From ${show(lowest)} to ${show(highest)}`,
     listed === null
       ? "None of them was listed first."
@@ -30,8 +30,8 @@ function answerPrice({ question, books }: Asked): Answer {
   ]);
 }
 
-/** The kind asked about, in the plural: "tall dressers"; "pieces" where none is named. */
-export function kindOf(mention: Mention | undefined): string {
-  if (mention?.name === undefined) return "pieces";
-  return [...(mention.traits ?? []), pluralOf(mention.name)].join(" ");
+/** The kind asked about, for a count: "tall dresser", "tall dressers"; "piece" where none is named. */
+export function kindOf(mention: Mention | undefined, count: number): string {
+  const name = mention?.name ?? "piece";
+  return [...(mention?.traits ?? []), count === 1 ? name : pluralOf(name)].join(" ");
 }

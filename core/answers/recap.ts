@@ -42,11 +42,11 @@ export function tellMonth(books: Books, month: Month, today: Day): string[] {
   const slips = slipsOf(books, { row, earnings, through, today });
   const name = month === monthOf(today) ? `${showMonth(month)} so far` : showMonth(month);
   return [
-    `${name}. ${flippedSentence(row.flipped)}`,
+    `${name}. ${flippedSentence(row.flipped)}${boughtSentence(books, month)}`,
     ...earnings.flatMap((earning) => ["", pieceSentence(earning)]),
     "",
     ...totalSentences(row, monthName(month)),
-    ...loanSentences(books, row),
+    ...loanSentences(books, row, through),
     ...(slips.length > 0 ? ["", "Worth a second look:", ...slips.map((slip) => `- ${slip}`)] : []),
   ];
 }
@@ -56,9 +56,17 @@ function flippedSentence(flipped: number): string {
   return flipped === 1 ? "One piece was flipped." : `${flipped} pieces were flipped.`;
 }
 
+function boughtSentence(books: Books, month: Month): string {
+  const buys = books.facts.filter((fact) => fact.kind === "buy" && monthOf(fact.day) === month);
+  const count = buys.reduce((sum, { pieces }) => sum + pieces.length, 0);
+  if (count === 0) return "";
+  const paid = show(buys.reduce((sum, { amount = 0 }) => sum + amount, 0));
+  return count === 1 ? ` One was bought for ${paid}.` : ` ${count} were bought for ${paid}.`;
+}
+
 function pieceSentence({ piece, profit, sold, because }: Earning): string {
-  const label = pieceLabel(piece);
-  if (!sold) return `${label}, ${because ?? "moved"}: ${gainOf(profit)} this month.`;
+  const label = spokenName(piece);
+  if (!sold) return `${label} ${because ?? "moved"}: ${gainOf(profit)} this month.`;
   const bought = piece.price === 0 ? "came free" : `cost ${show(piece.price)}`;
   const materials =
     piece.materials === 0 ? "took no materials" : `took ${show(piece.materials)} in materials`;
@@ -66,6 +74,11 @@ function pieceSentence({ piece, profit, sold, because }: Earning): string {
   const whole = profitOf(piece) ?? 0;
   const earlier = profit === whole ? "" : ` Of that, ${gainOf(profit)} falls in this month.`;
   return `${label} ${bought}, ${materials} and brought in ${show(proceedsOf(piece))}${fees}: ${gainOf(whole)}.${earlier}`;
+}
+
+/** "The tall white dresser, number 12,": a label that reads well aloud. */
+function spokenName({ number, name, traits }: Readonly<Piece>): string {
+  return `The ${[...traits, name].join(" ")}, number ${number},`;
 }
 
 /** "profit 12.00", "loss 3.00" or "no profit": words rather than signs, for the ear. */
@@ -90,9 +103,12 @@ function totalSentences(row: MonthRow, name: string): string[] {
   ];
 }
 
-function loanSentences(books: Books, row: MonthRow): string[] {
+function loanSentences(books: Books, row: MonthRow, through: Day): string[] {
   if (books.loans.size === 0) return [];
-  return [`For the loan: ${show(row.forLoan)}. Paid to it: ${show(row.paidToLoan)}.`];
+  return [
+    `For the loan: ${show(row.forLoan)}. Paid to it: ${show(row.paidToLoan)}.`,
+    `${readyNow(earmarked(books, through))}.`,
+  ];
 }
 
 interface MonthTold {
@@ -129,14 +145,16 @@ function paymentSlips(books: Books, row: MonthRow, through: Day): string[] {
   const ready = earmarked(books, lastDayOf(addMonths(row.month, -1)));
   const fitting = [row.forLoan, ready, row.forLoan + ready].map((cents) => Math.max(0, cents));
   if (fitting.includes(row.paidToLoan)) return [];
-  const after = earmarked(books, through);
-  const left = after < 0 ? `${show(-after)} is sent ahead` : `${show(after)} is ready to send`;
   return [
-    `${show(row.paidToLoan)} was paid to the loan, ${show(row.forLoan)} was earned for it and ${readyWords(ready)}: ${left}.`,
+    `${show(row.paidToLoan)} was paid to the loan, ${show(row.forLoan)} was earned for it and ${readyBefore(ready)}. ${readyNow(earmarked(books, through))}.`,
   ];
 }
 
-function readyWords(ready: number): string {
+function readyNow(ready: number): string {
+  return ready < 0 ? `Sent ahead: ${show(-ready)}` : `Ready to send: ${show(ready)}`;
+}
+
+function readyBefore(ready: number): string {
   return ready < 0 ? `${show(-ready)} had been sent ahead` : `${show(ready)} was ready before`;
 }
 

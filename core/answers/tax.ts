@@ -56,11 +56,16 @@ function answerTax({ question, books, today, currency, mileageRates }: Asked): A
     `Tax ${name}, an estimate:`,
     ...netLines(view),
     ...selfEmploymentLines(view.net, year),
-    `Set aside so far ${show(view.taxSetAside)} (${taxPercentOn(books, today)}% now)`,
+    setAsideLine(view.taxSetAside, taxPercentOn(books, today)),
     `Next estimated tax is due ${showDay(nextEstimatedTaxDay(today), today)}`,
     "An estimate, no advice:",
     "ask a licensed tax preparer.",
   ]);
+}
+
+function setAsideLine(taxSetAside: Cents, percent: string): string {
+  if (taxSetAside === 0 && percent === "0") return 'Nothing set aside: "set aside 20% for tax"';
+  return `Set aside so far ${show(taxSetAside)} (${percent}% now)`;
 }
 
 /** Both ways to count driving, side by side. */

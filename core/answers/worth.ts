@@ -18,17 +18,16 @@ function answerWorth({ question, books }: Asked): Answer {
   if (question.price === undefined || mention === undefined) {
     return reply(["Say what and for how much:", '"worth 40 for a dresser?"']);
   }
-  const kind = kindOf(mention);
   const each = roundHalfUp(new Decimal(question.price).div(mention.count ?? 1));
   const sold = soldOfKind(books, mention);
   const worthIt = worthAt(sold, each);
-  if (worthIt === null) return reply([`No ${kind} sold yet, so nothing to go by.`]);
+  if (worthIt === null) return reply([`No ${kindOf(mention, 1)} sold yet, so nothing to go by.`]);
   const { count, medianProfit, losses, anHour } = worthIt;
   const forOne = (mention.count ?? 1) > 1 ? `${show(each)} each` : show(each);
   return reply([
     `At ${forOne}: profit about ${signed(medianProfit)}`,
     anHour === null ? "No time logged on them: no pay an hour" : `Pay about ${show(anHour)} an hour`,
-    `From ${count} ${kind} sold, median ${show(priceHistoryOf(sold)!.median)}`,
+    `From ${count} ${kindOf(mention, count)} sold, median ${show(priceHistoryOf(sold)!.median)}`,
     losses === 0 ? null : `${losses} of them would have lost money`,
     count < TELLING_SALES_MIN ? `Fewer than ${TELLING_SALES_MIN} sold: too few to rely on.` : null,
   ]);

@@ -1,6 +1,7 @@
 import { nper, pmt } from "financial";
 import { expect } from "vitest";
 import { accruedOn } from "../../core/books/loan.ts";
+import { addDays } from "../../core/calendar.ts";
 import { projectPayoff } from "../../core/payoff.ts";
 import { Ledger } from "../books/ledger.ts";
 import { publishedTable, rowIds } from "./table.ts";
@@ -30,6 +31,13 @@ function paymentsOf({ principal, rate, payment }: Level): number {
   return nper(Number(rate) / 1200, -payment, principal);
 }
 
+/** Simple daily interest in cents of a loan over a count of days. */
+function interestOf({ principal, rate }: Omit<Level, "payment">, days: number): number {
+  const ledger = new Ledger();
+  ledger.add("loan", "2022-01-01", { amount: principal, data: { loan: "loan", rate } });
+  return accruedOn(ledger.books().loans.get("loan")!, addDays("2022-01-01", days));
+}
+
 /** Dollars of a printed figure that is rounded to the dollar. */
 function expectDollars(cents: number, dollars: number): void {
   expect(Math.abs(cents / 100 - dollars)).toBeLessThan(1);
@@ -41,7 +49,10 @@ publishedTable("A, level payments and payoff", rowIds("A", 1, 17), ({ row }) => 
     const capitalized = { principal: 1_657_500, rate: "10.5", payment: levelPayment(1_657_500, "10.5", 120) };
     expect([paid.payment, capitalized.payment]).toEqual([20_240, 22_365]);
     // A payment rounded down to the cent leaves a 121st one of under a dollar.
-    expectDollars(schedule(paid).total, 25_863.3);
+    // The first column pays a year's interest, 1,575, before the payments begin.
+    const firstYear = interestOf({ principal: 1_500_000, rate: "10.5" }, 365);
+    expect(firstYear).toBe(157_500);
+    expectDollars(schedule(paid).total + firstYear, 25_863.3);
     expectDollars(schedule(capitalized).total, 26_838.57);
   });
   row("A-02", "Northwestern University, financial wellness page", () => {
@@ -50,10 +61,7 @@ publishedTable("A, level payments and payoff", rowIds("A", 1, 17), ({ row }) => 
     expect([plain.payment, later.payment]).toEqual([10_607, 12_858]);
     expectDollars(schedule(plain).total, 12_728);
     expectDollars(schedule(later).total, 15_430);
-    const ledger = new Ledger();
-    ledger.add("loan", "2022-01-01", { amount: 1_000_000, data: { loan: "loan", rate: "5" } });
-    // 1,550 days on.
-    expectDollars(accruedOn(ledger.books().loans.get("loan")!, "2026-03-31"), 2_123);
+    expectDollars(interestOf({ principal: 1_000_000, rate: "5" }, 1_550), 2_123);
   });
   row("A-03", "US Education Department, borrower-counseling chart (1990s); strict schedule computed", () => {
     const first = schedule({ principal: 262_500, rate: "8.25", payment: 5_000 });
@@ -156,9 +164,7 @@ publishedTable("Z, truth-in-lending examples", rowIds("Z", 1, 7), ({ row, doesNo
   for (const id of ["Z-02", "Z-03", "Z-04", "Z-05"]) doesNotApply(id, ODD_PERIODS);
   doesNotApply("Z-06", "one payment differs from the rest, and a pace is level");
   row("Z-07", REGULATION, () => {
-    const ledger = new Ledger();
-    ledger.add("loan", "1978-01-03", { amount: 100_000, data: { loan: "loan", rate: "11.45" } });
-    // A single payment after 255 days is simple interest; the printed rate has two places.
-    expect(accruedOn(ledger.books().loans.get("loan")!, "1978-09-15")).toBe(7_999);
+    // A single payment is simple interest; the printed rate has two places, so a cent of the 80.00 is missing.
+    expect(interestOf({ principal: 100_000, rate: "11.45" }, 255)).toBe(7_999);
   });
 });
