@@ -11,7 +11,7 @@ import type { Gate } from "./gate.ts";
 import { incomingOf, instantOf, isMedia, textOf, updateKey } from "./incoming.ts";
 import { TEXT_LENGTH_MAX } from "./markup.ts";
 import { PaceKeeper } from "./pace.ts";
-import { answerUnheard, NOTHING_STORED, storeFailure, storePressFailure, type Why } from "./unheard.ts";
+import { answerUnheard, NOTHING_STORED, type Why } from "./unheard.ts";
 
 export interface HearingDeps {
   api: Api;
@@ -40,22 +40,18 @@ export function createHearing(deps: HearingDeps): Hearing {
   const pace = new PaceKeeper();
   const albums = new Albums();
 
-  /** Runs one handling; where it throws, `keep` stores the failure, and where even that fails, says so. */
-  function guarded(chat: number, handle: () => void, keep: (why: string) => void): void {
+  /**
+   * Runs one handling. The conversation stores its own failures, so what throws here is a ledger that takes
+   * nothing (a full disk): all that is left is to say so past it.
+   */
+  function guarded(chat: number, handle: () => void): void {
     try {
       handle();
       onStored(true);
     } catch (error) {
-      const why = failureText(error);
-      log.error("handler failed", { why });
-      try {
-        keep(why);
-        onStored(true);
-      } catch (again) {
-        log.error("failure not stored", { why: failureText(again) });
-        direct.say(chat, NOTHING_STORED);
-        onStored(false);
-      }
+      log.error("nothing stored", { why: failureText(error) });
+      direct.say(chat, NOTHING_STORED);
+      onStored(false);
     }
   }
 
@@ -97,11 +93,10 @@ export function createHearing(deps: HearingDeps): Hearing {
       const incoming = leader === undefined ? plain : { replyTo: String(leader), ...plain };
       const { incoming: whole, why: unheard } = await withDocument(message, incoming);
       if (stopping.aborted) return;
-      guarded(
-        chat.id,
-        () => (unheard ? answerUnheard(ledger, incoming, unheard) : hear(message, whole)),
-        (why) => storeFailure(ledger, incoming, why, now()),
-      );
+      guarded(chat.id, () => {
+        if (unheard) answerUnheard(ledger, incoming, unheard);
+        else hear(message, whole);
+      });
     },
     press(query, update) {
       direct.once("answer press", () => deps.api.answerCallbackQuery(query.id));
@@ -118,11 +113,7 @@ export function createHearing(deps: HearingDeps): Hearing {
         update: updateKey(update),
       };
       if (pace.take(String(member.id), now()) !== "fine") return;
-      guarded(
-        message.chat.id,
-        () => conversation.press(press),
-        () => storePressFailure(ledger, press),
-      );
+      guarded(message.chat.id, () => conversation.press(press));
     },
   };
 }
