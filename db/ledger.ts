@@ -173,7 +173,7 @@ export class LedgerOnFile implements Ledger {
 
   record({ note, author, facts, root: of }: Recording): Recorded {
     return this.#writing(() => {
-      const root = of ?? this.#noteOf(note).root;
+      const { root } = this.#noteOf(of ?? note);
       const books = this.#loaded();
       const added = facts.map((fact, index): Fact => {
         const id = this.#next.fact + index;

@@ -1,5 +1,14 @@
 import { type AnyColumn, type SQL, sql } from "drizzle-orm";
-import { check, index, integer, primaryKey, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
+import {
+  check,
+  index,
+  integer,
+  primaryKey,
+  sqliteTable,
+  text,
+  unique,
+  uniqueIndex,
+} from "drizzle-orm/sqlite-core";
 import type { Account } from "../core/books/postings.ts";
 import type { DaysInYear, RetireHow } from "../core/notes/reading.ts";
 
@@ -331,8 +340,9 @@ export const pictures = sqliteTable(
     taken: integer("taken").notNull(),
   },
   (table) => [
-    unique("pictures_once").on(table.note, table.uniqueFile, table.piece),
-    index("pictures_piece").on(table.piece),
+    // The same picture once; NULLs would not count as the same in one key over both.
+    uniqueIndex("pictures_of_note").on(table.note, table.uniqueFile).where(sql`piece is null`),
+    uniqueIndex("pictures_of_piece").on(table.piece, table.uniqueFile).where(sql`piece is not null`),
   ],
 );
 

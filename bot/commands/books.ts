@@ -1,7 +1,7 @@
 import { parseArgs } from "node:util";
 import type { Fact } from "../../core/books/facts.ts";
-import { foldFacts } from "../../core/books/fold.ts";
-import { factsThrough, statementOf } from "../../core/books/statement.ts";
+import { factsThrough, foldFacts } from "../../core/books/fold.ts";
+import { statementOf } from "../../core/books/statement.ts";
 import { type Day, dayOfInstant, isDay } from "../../core/calendar.ts";
 import { openReader } from "../../db/open.ts";
 import { readSettings } from "../settings.ts";

@@ -121,8 +121,8 @@ CREATE TABLE `pictures` (
 	FOREIGN KEY (`note`) REFERENCES `notes`(`id`) ON UPDATE no action ON DELETE no action
 );
 --> statement-breakpoint
-CREATE INDEX `pictures_piece` ON `pictures` (`piece`);--> statement-breakpoint
-CREATE UNIQUE INDEX `pictures_once` ON `pictures` (`note`,`unique_file`,`piece`);--> statement-breakpoint
+CREATE UNIQUE INDEX `pictures_of_note` ON `pictures` (`note`,`unique_file`) WHERE piece is null;--> statement-breakpoint
+CREATE UNIQUE INDEX `pictures_of_piece` ON `pictures` (`piece`,`unique_file`) WHERE piece is not null;--> statement-breakpoint
 CREATE TABLE `pieces` (
 	`number` integer PRIMARY KEY NOT NULL,
 	`name` text NOT NULL,
