@@ -1,6 +1,6 @@
 import type { Decimal } from "decimal.js";
 import { addDays, type Day, daysBetween, daysInYear, firstDayOf } from "../calendar.ts";
-import { type Cents, roundHalfUp, WideDecimal } from "../money.ts";
+import { type Cents, WideDecimal } from "../money.ts";
 import type { DaysInYear, PaymentOrder } from "../notes/reading.ts";
 import { splitByWeight } from "../split.ts";
 import type { Books, Loan } from "./books.ts";
@@ -27,9 +27,19 @@ function yearParts(from: Day, to: Day, days: DaysInYear): number {
   return parts;
 }
 
-/** Simple interest on a principal, in exact cents: principal × rate ÷ days in the year × days. */
-function interestOf(principal: Cents, rate: string, parts: number): Decimal {
-  return new WideDecimal(principal).times(rate).times(parts);
+/** Rates count in units of 10^-15 percent: as many places as a rate may have. */
+const RATE_PLACES = 15;
+/** What one cent of interest makes when principal, rate and days are multiplied in these units. */
+const CENT_OF_INTEREST = 100n * 10n ** BigInt(RATE_PLACES) * BigInt(PARTS_OF_YEAR);
+
+/**
+ * Simple interest in exact units: principal × rate × days, nothing divided yet. Whole numbers of any size, as a
+ * ten-year ledger asks this many thousand times and decimals are slow at it.
+ */
+function interestUnits(principal: Cents, rate: string, parts: number): bigint {
+  const [whole, fraction = ""] = rate.split(".") as [string, string?];
+  if (fraction.length > RATE_PLACES) throw new Error(`a rate of more than ${RATE_PLACES} places: ${rate}`);
+  return BigInt(principal) * BigInt(whole + fraction.padEnd(RATE_PLACES, "0")) * BigInt(parts);
 }
 
 /**
@@ -38,13 +48,13 @@ function interestOf(principal: Cents, rate: string, parts: number): Decimal {
  * Source: 34 CFR 685.211 and servicers' pages on simple daily interest (tests/published).
  */
 export function accruedOn(loan: Readonly<Loan>, day: Day): Cents {
-  let parts = new WideDecimal(0);
+  let units = 0n;
   loan.stretches.forEach((stretch, index) => {
     const next = loan.stretches[index + 1]?.from;
     const end = next !== undefined && next < day ? next : day;
-    parts = parts.plus(interestOf(loan.principal, stretch.rate, yearParts(stretch.from, end, stretch.days)));
+    units += interestUnits(loan.principal, stretch.rate, yearParts(stretch.from, end, stretch.days));
   });
-  return loan.accrued + roundHalfUp(parts.div(PARTS_OF_YEAR).div(100));
+  return loan.accrued + Number((2n * units + CENT_OF_INTEREST) / (2n * CENT_OF_INTEREST));
 }
 
 /** Principal and interest due on a day, in cents. */
@@ -63,7 +73,8 @@ export function owedOn(books: Pick<Books, "loans">, day: Day): Cents {
 export function interestADay(loan: Readonly<Loan>, day: Day): Decimal {
   const stretch = loan.stretches.filter(({ from }) => from <= day).at(-1) ?? loan;
   const parts = yearParts(day, addDays(day, 1), stretch.days);
-  return interestOf(loan.principal, stretch.rate, parts).div(PARTS_OF_YEAR).div(100);
+  const units = interestUnits(loan.principal, stretch.rate, parts);
+  return new WideDecimal(units.toString()).div(CENT_OF_INTEREST.toString());
 }
 
 /** What one loan gets of a payment, in cents. */

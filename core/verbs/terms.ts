@@ -8,12 +8,14 @@ import { settleLoan } from "../decide/loans.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"terms"> = {
-  data: z.strictObject({
-    loan: wordsShape.optional(),
-    rate: decimalShape.optional(),
-    days: daysInYearShape.optional(),
-    order: z.enum(["highest", "prorata"]).optional(),
-  }),
+  data: z
+    .strictObject({
+      loan: wordsShape.optional(),
+      rate: decimalShape.optional(),
+      days: daysInYearShape.optional(),
+      order: z.enum(["highest", "prorata"]).optional(),
+    })
+    .refine(({ loan, rate, days }) => loan !== undefined || (!rate && !days), "terms of no loan"),
   apply(books, fact) {
     const { loan: name, rate, days, order } = fact.data;
     if (name === undefined && (rate !== undefined || days !== undefined)) {
