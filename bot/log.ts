@@ -49,6 +49,6 @@ export function openLog(
 export function failureText(error: unknown, depth = 3): string {
   if (!(error instanceof Error)) return String(error).slice(0, 300);
   const inner: unknown = "error" in error ? error.error : error.cause;
-  const own = `${error.name}: ${error.message}`.slice(0, 300);
+  const own = `${error.name}: ${error.message}`.replace(TOKEN_SHAPE, "[token]").slice(0, 300);
   return inner instanceof Error && depth > 0 ? `${own} (${failureText(inner, depth - 1)})` : own;
 }

@@ -10,7 +10,7 @@ import { createSilenceWatch } from "../silence.ts";
 import { addHandlers, createClient } from "./bot.ts";
 import { publishCommands } from "./commands.ts";
 import { createCourier, type MakeFile } from "./courier.ts";
-import { type PollingEnd, poll, stopPolling } from "./polling.ts";
+import { type PollingDeps, type PollingEnd, poll, stopPolling } from "./polling.ts";
 
 /** How long a handler, then a send, may take to end once the bot is to stop. Both together: under five seconds. */
 const HANDLER_MS_MAX = 2000;
@@ -30,6 +30,8 @@ export interface RunDeps {
   log: Log;
   /** Shows a line to whoever started the bot. */
   show(line: string): void;
+  /** How long another poller is waited out. */
+  conflict?: PollingDeps["conflict"];
 }
 
 /** Runs the bot on Telegram until `stopping` aborts or Telegram will not have it. The ledger stays open. */
@@ -59,10 +61,13 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
   const onStarted = (username: string) => {
     log.info("polling", { bot: username });
     introduce(deps, username);
+    // The first poll may wait half a minute for its answer; that Telegram was reached is known now.
+    onPolled();
     void publishCommands(bot.api, log);
   };
   try {
-    return await Promise.race([poll({ bot, stopping, now, log, onPolled, onStarted }), aborted(stopping)]);
+    const polling = poll({ ...deps, bot, stopping, onPolled, onStarted });
+    return await Promise.race([polling, aborted(stopping)]);
   } finally {
     end();
     schedule.stop();

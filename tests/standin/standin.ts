@@ -10,6 +10,8 @@ export type { Sent } from "./methods.ts";
 export type Failure =
   | { kind: "status"; code: number; retryAfter?: number; description?: string }
   | { kind: "dropped" }
+  /** The connection stays open and nothing comes. */
+  | { kind: "hangs" }
   | { kind: "lost" };
 
 export interface Person {
@@ -244,6 +246,7 @@ export class Standin {
       request.socket.destroy();
       return;
     }
+    if (failure?.kind === "hangs") return;
     if (failure?.kind === "status") {
       write(response, statusAnswer(failure));
       return;

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import type { Conversation, Incoming, Press } from "../../../bot/conversation/incoming.ts";
 import { openLog } from "../../../bot/log.ts";
 import type { MakeFile } from "../../../bot/telegram/courier.ts";
-import type { PollingEnd } from "../../../bot/telegram/polling.ts";
+import type { PollingDeps, PollingEnd } from "../../../bot/telegram/polling.ts";
 import { runTelegram } from "../../../bot/telegram/run.ts";
 import type { Ledger } from "../../../db/ledger.ts";
 import { openLedger } from "../../../db/open.ts";
@@ -77,6 +77,8 @@ export interface WorkbenchOptions {
   standin?: Standin;
   ledger?: Ledger;
   makeFile?: MakeFile;
+  token?: string;
+  conflict?: PollingDeps["conflict"];
 }
 
 /** A bot in this process against a stand-in, with a conversation that echoes. */
@@ -92,7 +94,7 @@ export async function startWorkbench(options: WorkbenchOptions = {}): Promise<Wo
   const end = runTelegram({
     settings: {
       mode: "telegram",
-      token: standin.token,
+      token: options.token ?? standin.token,
       apiRoot: standin.root,
       directory,
       currency: "USD",
@@ -108,6 +110,7 @@ export async function startWorkbench(options: WorkbenchOptions = {}): Promise<Wo
     now: options.now ?? Date.now,
     log: openLog("debug", [standin.token], { write: (line) => void logged.push(line) }),
     show: (line) => void shown.push(line),
+    ...(options.conflict ? { conflict: options.conflict } : {}),
   });
   const stop = async () => {
     stopping.abort();
