@@ -13,7 +13,7 @@ export interface Debt {
 }
 
 export type Payoff =
-  /** The payment does not outrun the interest: `interest` is what one month adds, in cents. */
+  /** The payment does not outrun the interest, or not in a hundred years: `interest` is the first month's, in cents. */
   | { kind: "never"; interest: Cents }
   /** `payments` monthly ones, the last trimmed to `last`; interest from now on and all that is paid, in cents. */
   | { kind: "paid"; payments: number; last: Cents; interest: Cents; total: Cents };
@@ -27,13 +27,14 @@ const MONTHS_MAX = 1_200;
  * interest, so the result is an estimate, good to some dollars.
  */
 export function projectPayoff(debts: readonly Debt[], payment: Cents, order: PaymentOrder): Payoff {
+  const never: Payoff = { kind: "never", interest: sumOf(debts.map(monthsInterest)) };
   let owed = debts.map((debt) => ({ ...debt }));
   let interestTotal = 0;
   let total = 0;
   for (let month = 1; month <= MONTHS_MAX; month++) {
     const interest = owed.map(monthsInterest);
-    const added = interest.reduce((a, b) => a + b, 0);
-    if (payment <= added) return { kind: "never", interest: added };
+    const added = sumOf(interest);
+    if (payment <= added) return never;
     interestTotal += added;
     const due = owed.map((debt, index) => ({ ...debt, accrued: debt.accrued + interest[index]! }));
     const balance = due.reduce((sum, debt) => sum + debt.principal + debt.accrued, 0);
@@ -49,7 +50,11 @@ export function projectPayoff(debts: readonly Debt[], payment: Cents, order: Pay
     total += payment;
     owed = afterPayment(due, payment, order);
   }
-  return { kind: "never", interest: owed.map(monthsInterest).reduce((a, b) => a + b, 0) };
+  return never;
+}
+
+function sumOf(amounts: readonly Cents[]): Cents {
+  return amounts.reduce((a, b) => a + b, 0);
 }
 
 function monthsInterest(debt: Debt): Cents {

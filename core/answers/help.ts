@@ -35,7 +35,7 @@ function answerHelp(): Answer {
     return [`${title}:`, ...packed(members.map(({ example }) => example))];
   });
   const questions = answers.filter(({ about }) => about !== "help").map(({ example }) => example);
-  return reply([...lines, "Ask:", ...packed(questions)]);
+  return reply([...lines, "Ask:", ...packed(questions), "Also: export · backup · settings · invite"]);
 }
 
 /** How wide a line of several examples may be on a phone. */

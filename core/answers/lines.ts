@@ -22,8 +22,19 @@ export function loanLine(books: Books, today: Day): string | null {
 /** What is earmarked for the loan and not sent yet; null where there is no loan to send it to. */
 export function readyLine(books: Books, today: Day): string | null {
   if (books.loans.size === 0) return null;
-  const ready = earmarked(books, today);
-  return ready < 0 ? `Sent ahead: ${show(-ready)}` : `Ready to send: ${show(ready)}`;
+  return readyWords(books, today);
+}
+
+/**
+ * What is earmarked on a day. Below zero it was sent ahead; where nothing was ever sent, costs came before
+ * earnings and are to be earned back first.
+ */
+export function readyWords(books: Books, day: Day): string {
+  const ready = earmarked(books, day);
+  if (ready >= 0) return `Ready to send: ${show(ready)}`;
+  const sent = [...books.months].some(([month, { paidToLoan }]) => month <= monthOf(day) && paidToLoan > 0);
+  if (sent || books.declaredSent > 0) return `Sent ahead: ${show(-ready)}`;
+  return `Nothing to send yet: ${show(-ready)} to earn back`;
 }
 
 /** The closing lines of a reply to a recorded note: the month so far, the loan left, what is ready to send. */

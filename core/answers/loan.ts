@@ -9,6 +9,7 @@ import { roundHalfUp, show } from "../money.ts";
 import { projectPayoff } from "../payoff.ts";
 import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
+import { readyWords } from "./lines.ts";
 import { counted, reply } from "./wording.ts";
 
 /** How many full months the pace is taken from. */
@@ -78,10 +79,10 @@ function daysOf(each: Readonly<Loan>, today: Day): string {
 function readyLines(books: Books, today: Day): string[] {
   const ready = earmarked(books, today);
   const owed = owedOn(books, today);
-  const declared = books.declaredSent === 0 ? [] : [`Sent before these books ${show(books.declaredSent)}`];
-  if (ready <= 0) return [...declared, ready === 0 ? "Nothing ready to send" : `Sent ahead ${show(-ready)}`];
+  const declared = books.declaredSent === 0 ? [] : [`Sent before these books: ${show(books.declaredSent)}`];
+  if (ready <= 0) return [...declared, readyWords(books, today)];
   const after = ready >= owed ? "that pays it all" : `then ${show(owed - ready)} left`;
-  return [...declared, `Ready to send ${show(ready)}, ${after}`];
+  return [...declared, `${readyWords(books, today)}, ${after}`];
 }
 
 /** When it is paid off at the pace of late, in words that say it is an estimate. */
@@ -98,7 +99,7 @@ function payoffLines(books: Books, loans: readonly Readonly<Loan>[], today: Day)
   const payoff = projectPayoff(debts, pace.cents, books.order);
   const pacing = `At ${show(pace.cents)} a month (${pace.of}):`;
   if (payoff.kind === "never")
-    return [pacing, `  never paid off: interest alone is ${show(payoff.interest)} a month`];
+    return [pacing, `  not paid off in 100 years: interest is ${show(payoff.interest)} a month`];
   return [
     pacing,
     `  paid off about ${showMonth(addMonths(monthOf(today), payoff.payments))}`,

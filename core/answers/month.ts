@@ -8,7 +8,7 @@ import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
 import type { Earning } from "./earnings.ts";
 import { earningsOf } from "./earnings.ts";
-import { fitted, reply, signed } from "./wording.ts";
+import { fitted, noMoney, reply, signed } from "./wording.ts";
 
 /** A phone screen holds some twenty lines; the totals below the pieces take up to eleven. */
 const PIECE_LINES_MAX = 8;
@@ -24,9 +24,7 @@ function answerMonth({ question, books, today }: Asked): Answer {
   const asked = question.month ?? monthOf(today);
   if (asked > monthOf(today)) return reply([`${showMonth(asked)} has not begun yet.`]);
   const name = asked === monthOf(today) ? `${showMonth(asked)} so far` : showMonth(asked);
-  if (!books.months.has(asked)) {
-    return reply([`${name}: nothing on the books.`, 'A note starts it: "bought dresser 30"']);
-  }
+  if (!books.months.has(asked)) return noMoney(books, name);
   const through = monthThrough(asked, today);
   const row = monthRow(books, asked, today);
   return reply([

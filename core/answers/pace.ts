@@ -34,7 +34,8 @@ function answerPace({ books, today }: Asked): Answer {
   return reply([
     `${monthName(monthOf(today))} so far: ${month.pieces} flipped, ${signed(month.amount)}`,
     `${today.slice(0, 4)} so far: ${year.pieces} flipped, ${signed(year.amount)}`,
-    'No goal set. Try "goal 100 pieces this year" or "goal 800 a month"',
+    "No goal set. A note sets one:",
+    '"goal 100 pieces this year" or "goal 800 a month"',
   ]);
 }
 

@@ -9,8 +9,9 @@ import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
 import type { Earning } from "./earnings.ts";
 import { earningsOf } from "./earnings.ts";
+import { readyWords } from "./lines.ts";
 import { monthThrough } from "./month.ts";
-import { reply } from "./wording.ts";
+import { noMoney, reply } from "./wording.ts";
 
 export const recap = defineAnswer({
   about: "recap",
@@ -22,9 +23,7 @@ export const recap = defineAnswer({
 function answerRecap({ question, books, today }: Asked): Answer {
   const asked = question.month ?? monthToTell(books, today);
   if (asked > monthOf(today)) return reply([`${showMonth(asked)} has not begun yet.`]);
-  if (!books.months.has(asked)) {
-    return reply([`Nothing to tell of ${showMonth(asked)}.`, 'A note starts it: "bought dresser 30"']);
-  }
+  if (!books.months.has(asked)) return noMoney(books, showMonth(asked));
   return { ...reply(tellMonth(books, asked, today)), monthPicture: asked };
 }
 
@@ -107,7 +106,7 @@ function loanSentences(books: Books, row: MonthRow, through: Day): string[] {
   if (books.loans.size === 0) return [];
   return [
     `For the loan: ${show(row.forLoan)}. Paid to it: ${show(row.paidToLoan)}.`,
-    `${readyNow(earmarked(books, through))}.`,
+    `${readyWords(books, through)}.`,
   ];
 }
 
@@ -146,12 +145,8 @@ function paymentSlips(books: Books, row: MonthRow, through: Day): string[] {
   const fitting = [row.forLoan, ready, row.forLoan + ready].map((cents) => Math.max(0, cents));
   if (fitting.includes(row.paidToLoan)) return [];
   return [
-    `${show(row.paidToLoan)} was paid to the loan, ${show(row.forLoan)} was earned for it and ${readyBefore(ready)}. ${readyNow(earmarked(books, through))}.`,
+    `${show(row.paidToLoan)} was paid to the loan, ${show(row.forLoan)} was earned for it and ${readyBefore(ready)}. ${readyWords(books, through)}.`,
   ];
-}
-
-function readyNow(ready: number): string {
-  return ready < 0 ? `Sent ahead: ${show(-ready)}` : `Ready to send: ${show(ready)}`;
 }
 
 function readyBefore(ready: number): string {

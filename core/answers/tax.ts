@@ -9,7 +9,7 @@ import { show } from "../money.ts";
 import { nextEstimatedTaxDay, selfEmploymentTax, vehicleCostCovered } from "../tax.ts";
 import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
-import { reply, signed } from "./wording.ts";
+import { noMoney, reply, signed } from "./wording.ts";
 import { sumOfRows } from "./year.ts";
 
 export const tax = defineAnswer({
@@ -48,9 +48,7 @@ function answerTax({ question, books, today, currency, mileageRates }: Asked): A
   const year = question.year ?? question.month?.slice(0, 4) ?? today.slice(0, 4);
   if (year > today.slice(0, 4)) return reply([`${year} has not begun yet.`]);
   const name = year === today.slice(0, 4) ? `${year} so far` : year;
-  if (!books.facts.some((fact) => fact.day.startsWith(year))) {
-    return reply([`Tax ${name}: nothing on the books.`, 'A note starts it: "bought dresser 30"']);
-  }
+  if (!books.facts.some((fact) => fact.day.startsWith(year))) return noMoney(books, `Tax ${name}`);
   const view = taxYearOf(books, year, today, mileageRates);
   return reply([
     `Tax ${name}, an estimate:`,

@@ -1,4 +1,5 @@
 import { Decimal } from "decimal.js";
+import type { Books } from "../books/books.ts";
 import type { Cents } from "../money.ts";
 import { roundHalfUp, show } from "../money.ts";
 
@@ -48,4 +49,10 @@ export function fitted<T>(
 /** Lines as a reply: what is null is left out. */
 export function reply(lines: readonly (string | null)[]): { text: string } {
   return { text: lines.filter((line) => line !== null).join("\n") };
+}
+
+/** Of a span in which no money moved; on empty books with a note that would start them. */
+export function noMoney(books: Books, span: string): { text: string } {
+  if (books.facts.length > 0) return reply([`${span}: no money in or out.`]);
+  return reply([`${span}: nothing on the books.`, 'A note starts them: "bought dresser 30"']);
 }

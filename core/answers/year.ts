@@ -4,7 +4,7 @@ import { monthName } from "../calendar.ts";
 import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
 import { totalLines } from "./month.ts";
-import { reply, signed } from "./wording.ts";
+import { noMoney, reply, signed } from "./wording.ts";
 
 export const year = defineAnswer({
   about: "year",
@@ -21,9 +21,7 @@ function answerYear({ question, books, today }: Asked): Answer {
   const rows = monthRows(books, today).filter(
     (row) => row.month.startsWith(asked) && books.months.has(row.month),
   );
-  if (rows.length === 0) {
-    return reply([`${name}: nothing on the books.`, 'A note starts it: "bought dresser 30"']);
-  }
+  if (rows.length === 0) return noMoney(books, name);
   const sum = sumOfRows(rows);
   return reply([
     `${name}: ${signed(sum.flipProfit)}, ${sum.flipped} flipped`,

@@ -1,0 +1,147 @@
+import { describe, expect, it } from "vitest";
+import { closingLines, loanLine, monthSoFarLine, readyLine } from "../../../core/answers/lines.ts";
+import { emptyBooks } from "../../../core/books/fold.ts";
+import { Ledger } from "../../books/ledger.ts";
+import { ask, linesOf, springLedger } from "./asking.ts";
+
+const TODAY = "2026-04-08";
+
+describe("month", () => {
+  const books = springLedger().books();
+
+  it("lists the pieces with their profit and the totals", () => {
+    expect(linesOf(books, TODAY, "month", { month: "2026-03" })).toEqual([
+      "March 2026: +322.09, 4 flipped",
+      "  +147.50  #4 dresser",
+      "  +87.91  #1 desk",
+      "  +45.01  #5 side table",
+      "  +30.00  #3 mirror (deposit kept)",
+      "  +11.67  #2 chair",
+      "Proceeds 485.00",
+      "Costs 162.91",
+      "  sold pieces 157.91",
+      "  fees 5.00",
+      "Profit +322.09",
+      "For the loan 322.09",
+      "Paid to the loan 0.00",
+    ]);
+  });
+
+  it("says so far of the running month, and names a later refund", () => {
+    expect(linesOf(books, TODAY, "month").slice(0, 2)).toEqual([
+      "April 2026 so far: -45.00, 0 flipped",
+      "  -20.00  #5 side table (refund)",
+    ]);
+  });
+
+  it("shows other income and the tax set aside where there are any", () => {
+    const ledger = springLedger();
+    ledger.add("income", "2026-03-20", { amount: 24_000, data: { stream: "ads" } });
+    ledger.add("taxrate", "2026-03-20", { data: { percent: "20" } });
+    const lines = linesOf(ledger.books(), TODAY, "month", { month: "2026-03" });
+    expect(lines).toContain("Other income 240.00");
+    expect(lines).toContain("Set aside for tax 112.42 (20%)");
+    expect(lines).toContain("For the loan 449.67");
+  });
+
+  it("stays on one screen in a busy month", () => {
+    const ledger = new Ledger();
+    for (let count = 1; count <= 40; count++) {
+      const pieces = ledger.buy("2026-03-02", ["chair"], 100);
+      ledger.add("sell", "2026-03-10", { pieces, amount: 100 + count * 10, data: {} });
+    }
+    const lines = linesOf(ledger.books(), TODAY, "month", { month: "2026-03" });
+    expect(lines.length).toBeLessThanOrEqual(20);
+    expect(lines[1]).toBe("  +4.00  #40 chair");
+    expect(lines[8]).toBe("  +56.10  and 33 more");
+  });
+
+  it("does not invent a month", () => {
+    expect(ask(books, TODAY, "month", { month: "2026-05" }).text).toBe("May 2026 has not begun yet.");
+    expect(ask(books, TODAY, "month", { month: "2026-01" }).text).toBe("January 2026: no money in or out.");
+  });
+});
+
+describe("year", () => {
+  it("adds up its months", () => {
+    expect(linesOf(springLedger().books(), TODAY, "year")).toEqual([
+      "2026 so far: +277.09, 4 flipped",
+      "  Mar  +322.09 (4 flipped)",
+      "  Apr  -45.00 (0 flipped)",
+      "Proceeds 465.00",
+      "Costs 187.91",
+      "Profit +277.09",
+      "For the loan 277.09",
+      "Paid to the loan 322.09",
+    ]);
+  });
+});
+
+describe("recap", () => {
+  it("tells the month just ended, every piece with its sums", () => {
+    const answer = ask(springLedger().books(), TODAY, "recap");
+    expect(answer.monthPicture).toBe("2026-03");
+    expect(answer.text).toContain("March 2026. 4 pieces were flipped. 5 were bought for 140.00.");
+    expect(answer.text).toContain(
+      "The dresser, number 4, cost 40.00, took 22.50 in materials and brought in 210.00: profit 147.50.",
+    );
+    expect(answer.text).toContain("For the loan: 322.09. Paid to it: 0.00.\nReady to send: 322.09.");
+    expect(answer.text).not.toContain("second look");
+  });
+
+  it("points out a payment that fits neither the month nor what was ready", () => {
+    const ledger = springLedger();
+    ledger.add("pay", "2026-04-07", { amount: 5_000, data: {} });
+    expect(ask(ledger.books(), TODAY, "recap", { month: "2026-04" }).text).toContain(
+      "- 372.09 was paid to the loan, -45.00 was earned for it and 322.09 was ready before. Sent ahead: 95.00.",
+    );
+    expect(ask(springLedger().books(), TODAY, "recap", { month: "2026-04" }).text).not.toContain("was paid");
+  });
+
+  it("points out a sale under cost, a hold past its day and a loan without a rate", () => {
+    const ledger = new Ledger();
+    ledger.add("loan", "2026-03-01", {
+      amount: 10_000,
+      data: { loan: "loan", rate: "0", rateUnknown: true },
+    });
+    const [bench, hutch] = ledger.buy("2026-03-02", ["bench", "hutch"], 10_000) as [number, number];
+    ledger.add("sell", "2026-03-03", { pieces: [bench], amount: 2_000, data: {} });
+    ledger.add("hold", "2026-03-04", { pieces: [hutch], amount: 1_500, data: { until: "2026-03-06" } });
+    const { text } = ask(ledger.books(), TODAY, "recap");
+    expect(text).toContain("- #1 bench brought in 20.00, under what it took: 50.00.");
+    expect(text).toContain("- #2 hutch is held with a deposit of 15.00, and its day, Fri Mar 6, is past.");
+    expect(text).toContain('- "loan" has no rate yet, so its interest is counted as zero.');
+  });
+});
+
+describe("the closing lines", () => {
+  it("give the month so far, the loan and what is ready", () => {
+    const books = springLedger().books();
+    expect(monthSoFarLine(books, "2026-03-31")).toBe("March so far: +322.09 · 4 flipped");
+    expect(loanLine(books, "2026-04-01")).toBe("Loan: 18,179.96 left");
+    expect(readyLine(books, "2026-04-01")).toBe("Sent ahead: 45.00");
+    expect(closingLines(books, TODAY)).toHaveLength(3);
+  });
+
+  it("do not call costs that came first sent ahead", () => {
+    const ledger = new Ledger();
+    ledger.add("loan", "2026-04-01", { amount: 10_000, data: { loan: "loan", rate: "0" } });
+    ledger.add("spend", "2026-04-02", { amount: 1_800, data: { what: "primer", category: "materials" } });
+    expect(readyLine(ledger.books(), TODAY)).toBe("Nothing to send yet: 18.00 to earn back");
+    ledger.add("pay", "2026-04-03", { amount: 1_000, data: {} });
+    expect(readyLine(ledger.books(), TODAY)).toBe("Sent ahead: 28.00");
+  });
+
+  it("name several loans together, and stay away where there is none", () => {
+    const ledger = new Ledger();
+    ledger.add("income", "2026-04-01", { amount: 3_500, data: { stream: "tips" } });
+    expect(closingLines(ledger.books(), TODAY)).toEqual(["April so far: 0.00 · 0 flipped · +35.00 other"]);
+    ledger.add("loan", "2026-04-02", { amount: 10_000, data: { loan: "loan", rate: "0" } });
+    ledger.add("loan", "2026-04-02", { amount: 20_050, data: { loan: "grad", rate: "0" } });
+    expect(closingLines(ledger.books(), TODAY).slice(1)).toEqual([
+      "Loans: 300.50 left",
+      "Ready to send: 35.00",
+    ]);
+    expect(closingLines(emptyBooks(), TODAY)).toEqual(["April so far: 0.00 · 0 flipped"]);
+  });
+});
