@@ -1,0 +1,122 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { createConversation } from "../../../bot/conversation/conversation.ts";
+import { type Statement, statementOf } from "../../../core/books/statement.ts";
+import { dayOfInstant } from "../../../core/calendar.ts";
+import type { Button } from "../../../core/reply.ts";
+import type { Ledger } from "../../../db/ledger.ts";
+import { openLedger } from "../../../db/open.ts";
+
+const silent = { debug() {}, info() {}, warn() {}, error() {} };
+
+export interface Said {
+  text: string;
+  buttons: Button[];
+  /** The chat's own id of the bot's message. */
+  message: string;
+}
+
+export interface Chat {
+  ledger: Ledger;
+  directory: string;
+  /** The clock of the chat; notes are sent at it. */
+  at(iso: string): void;
+  /** Sends a note and gives the bot's replies to it as one. */
+  say(
+    text: string,
+    how?: { replyTo?: string; message?: string; edited?: true; person?: number; update?: string },
+  ): Said;
+  /** Presses the newest button of that label. */
+  press(label: string | RegExp): Said;
+  statement(): Statement;
+  /** Closes the ledger and opens it again, as after a restart. */
+  restart(): void;
+  end(): void;
+}
+
+/** A conversation over a real ledger in a folder of its own. Local days are those of Chicago. */
+export function openChat({ zone = "America/Chicago", start = "2026-05-09T15:00:00Z" } = {}): Chat {
+  const directory = mkdtempSync(join(tmpdir(), "tailgate-chat-"));
+  let now = Date.parse(start);
+  let count = 0;
+  let shown: Said[] = [];
+  let ledger = open(directory, now);
+  let conversation = converse();
+  const person = ledger.transaction(() =>
+    ledger.members.add({ user: "1001", name: "Robin", role: "owner", joined: now }),
+  );
+
+  function converse() {
+    const deps = { ledger, currency: "USD", zone: () => zone, now: () => now, log: silent };
+    return createConversation(deps);
+  }
+
+  function collect(): Said {
+    const parts: Said[] = [];
+    for (let row = ledger.outbox.nextUnsent(now); row; row = ledger.outbox.nextUnsent(now)) {
+      const message = `bot-${row.id}`;
+      if (row.chat === "home" && row.body.kind === "text") {
+        const { text, buttons = [] } = row.body.reply;
+        parts.push({ text, buttons: buttons.flat(), message });
+      } else if (row.body.kind === "file")
+        parts.push({ text: `[file ${row.body.make.name}]`, buttons: [], message });
+      ledger.outbox.markSent(row.id, message, now);
+    }
+    shown.push(...parts);
+    const text = parts.map((part) => part.text).join("\n");
+    return { text, buttons: parts.flatMap((part) => part.buttons), message: parts[0]?.message ?? "" };
+  }
+
+  return {
+    get ledger() {
+      return ledger;
+    },
+    directory,
+    at(iso) {
+      now = Date.parse(iso);
+    },
+    say(text, { replyTo, message = `m${++count}`, edited, person: by = person, update } = {}) {
+      now += 1000;
+      conversation.hear({
+        person: by,
+        chat: "home",
+        message,
+        text,
+        said: now,
+        ...(replyTo ? { replyTo } : {}),
+        ...(edited ? { edited } : {}),
+        ...(update ? { update } : {}),
+      });
+      return collect();
+    },
+    press(label) {
+      now += 1000;
+      const fits = (button: Button) =>
+        typeof label === "string" ? button.label === label : label.test(button.label);
+      const last = shown.findLast((said) => said.buttons.some(fits));
+      const button = last?.buttons.find(fits);
+      if (!last || !button)
+        throw new Error(`no button ${label} among ${JSON.stringify(shown.at(-1)?.buttons)}`);
+      conversation.press({ person, chat: "home", message: last.message, press: button.press, said: now });
+      return collect();
+    },
+    statement: () => statementOf(ledger.books, { through: dayOfInstant(now, zone), currency: "USD" }),
+    restart() {
+      ledger.close();
+      ledger = open(directory, now);
+      conversation = converse();
+    },
+    end() {
+      ledger.close();
+      rmSync(directory, { recursive: true, force: true });
+      shown = [];
+    },
+  };
+}
+
+function open(directory: string, now: number): Ledger {
+  const opened = openLedger({ directory, now });
+  if (opened.kind !== "open") throw new Error(`ledger ${opened.kind}`);
+  return opened.ledger;
+}

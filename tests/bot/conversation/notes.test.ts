@@ -1,0 +1,203 @@
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { type Chat, openChat } from "./chat.ts";
+
+let chat: Chat;
+beforeEach(() => {
+  chat = openChat();
+});
+afterEach(() => chat.end());
+
+/** The lines of a reply; all of them have to fit a phone. */
+function linesOf(reply: { text: string }): string[] {
+  const lines = reply.text.split("\n");
+  for (const line of lines) expect(line.length).toBeLessThanOrEqual(90);
+  return lines;
+}
+
+describe("a note of one fact", () => {
+  test("is answered in five short lines at most: piece, profit, month, loan, what is ready", () => {
+    chat.say("loan 14250 at 5.5%");
+    chat.say("bought nightstand 12");
+    const lines = linesOf(chat.say("sold nightstand 60 cash"));
+    expect(lines).toEqual([
+      "Sold #1 nightstand for 60.00 cash",
+      "Profit 48.00 (cost 12.00)",
+      "May so far: +48.00 · 1 flipped",
+      "Loan: 14,250.00 left",
+      "Ready to send: 48.00",
+    ]);
+  });
+
+  test("names the day when it is not the message's own", () => {
+    expect(linesOf(chat.say("bought dresser 30 yesterday"))[0]).toBe("Bought #1 dresser, 30.00 on Fri May 8");
+    expect(chat.statement().pieces[0]?.bought).toBe("2026-05-08");
+  });
+
+  test("says what a lot came to for each piece", () => {
+    expect(linesOf(chat.say("bought 2 dressers 60"))[0]).toBe(
+      "Bought 2 dressers (#1, #2), 60.00: 30.00 each",
+    );
+    expect(linesOf(chat.say("bought desk, chair and mirror 100"))[0]).toContain("33.34, 33.33, 33.33");
+  });
+
+  test("dated by when it was sent, in the ledger's zone", () => {
+    chat.at("2026-06-01T03:30:00Z");
+    chat.say("bought dresser 30");
+    expect(chat.statement().pieces[0]?.bought).toBe("2026-05-31");
+  });
+
+  test("the same update twice counts once", () => {
+    chat.say("bought dresser 30", { update: "77", message: "5" });
+    expect(chat.say("bought dresser 30", { update: "77", message: "5" }).text).toBe("");
+    expect(chat.statement().pieces).toHaveLength(1);
+  });
+});
+
+describe("several clauses and lines", () => {
+  test("a line a fact, the totals once, 'it' is the piece of the clause before", () => {
+    chat.say("bought desk 20");
+    const lines = linesOf(chat.say("finished desk and listed it 165"));
+    expect(lines.slice(0, 2)).toEqual(["#1 desk is finished", "Listed #1 desk at 165.00"]);
+    expect(lines.filter((line) => line.startsWith("May so far"))).toHaveLength(1);
+    expect(chat.statement().pieces[0]).toMatchObject({ finished: "2026-05-09", listPrice: "165.00" });
+  });
+
+  test("in a pasted block what is not understood is listed with its line, the rest is recorded", () => {
+    const reply = chat.say("bought dresser 30\nasdkjh\nbought lamp 5");
+    expect(reply.text).toContain('Line 2 "asdkjh" is not recorded');
+    expect(chat.statement().pieces.map((piece) => piece.name)).toEqual(["dresser", "lamp"]);
+  });
+
+  test("a clause whose 'it' is not settled waits with it", () => {
+    chat.say("bought white dresser 30");
+    chat.say("bought blue dresser 40");
+    const reply = chat.say("finished dresser and listed it 165");
+    expect(reply.text).toContain("Which dresser");
+    expect(chat.statement().pieces.every((piece) => piece.listed === null)).toBe(true);
+    chat.press(/#2/);
+    expect(chat.statement().pieces[1]).toMatchObject({ finished: "2026-05-09", listPrice: "165.00" });
+    expect(chat.statement().pieces[0]).toMatchObject({ finished: null, listPrice: null });
+  });
+
+  test("a long pasted block gets one summary and the totals", () => {
+    const block = Array.from({ length: 40 }, (_, index) => `bought lamp ${index + 1}`).join("\n");
+    const reply = chat.say(block);
+    expect(reply.text.split("\n")[0]).toBe("Recorded 40 notes: 40 bought");
+    expect(chat.statement().pieces).toHaveLength(40);
+  });
+});
+
+describe("the pieces a note means", () => {
+  test("a sale of a piece that was never bought asks its cost, adds it, and goes on", () => {
+    const asked = chat.say("sold nightstand 60 cash");
+    expect(asked.text).toContain("No nightstand on the books. What did it cost?");
+    expect(chat.statement().pieces).toHaveLength(0);
+    const reply = chat.say("12");
+    expect(reply.text).toContain("Sold #1 nightstand for 60.00 cash");
+    expect(chat.statement().pieces[0]).toMatchObject({ price: "12.00", proceeds: "60.00", profit: "48.00" });
+  });
+
+  test("'it was free' is an answer to what it cost", () => {
+    chat.say("sold nightstand 60 cash");
+    chat.press("It was free");
+    expect(chat.statement().pieces[0]).toMatchObject({ price: "0.00", profit: "60.00" });
+  });
+
+  test("several candidates get a button each; a trait picks one", () => {
+    chat.say("bought tall dresser 30");
+    chat.say("bought white dresser 40");
+    const asked = chat.say("sold dresser 190");
+    expect(asked.buttons.map((button) => button.label)).toEqual([
+      "#1 tall dresser, bought",
+      "#2 white dresser, bought",
+      "Never mind",
+    ]);
+    expect(chat.say("the tall one").text).toContain("Sold #1 tall dresser for 190.00");
+  });
+
+  test("two bought apart are never taken for one another", () => {
+    chat.say("bought dresser 30");
+    chat.say("bought dresser 90 estate sale");
+    expect(chat.say("sold dresser 190").text).toContain("Which dresser");
+    expect(chat.say("#2").text).toContain("Profit 100.00");
+  });
+
+  test("pieces alike in a lot: the lowest number is taken and named", () => {
+    chat.say("bought 4 chairs 40");
+    expect(chat.say("sold chair 35").text).toContain("Sold #1 chair for 35.00");
+    expect(chat.say("sold 2 chairs 70").text).toContain("Sold 2 chairs (#2, #3) for 70.00");
+  });
+
+  test("a set's name means all of it that is left", () => {
+    chat.say("bought dining set 5 pieces 120");
+    expect(chat.say("sold dining set 400").text).toContain("Sold 5 dining sets (#1–#5) for 400.00");
+    expect(chat.statement().months[0]?.flipped).toBe(5);
+  });
+
+  test("a smaller count of a set is asked about", () => {
+    chat.say("bought dining set 5 pieces 120");
+    const asked = chat.say("sold dining set 3 pieces 200");
+    expect(asked.text).toContain("Which");
+    expect(chat.statement().pieces.filter((piece) => piece.sold)).toHaveLength(0);
+  });
+
+  test("a sold piece: by number refused, by name asked", () => {
+    chat.say("bought dresser 30");
+    chat.say("sold dresser 100");
+    expect(chat.say("sold #1 120").text).toContain("is sold since");
+    expect(chat.say("sold dresser 120").text).toContain("The same one, or another?");
+    expect(chat.statement().months[0]?.proceeds).toBe("100.00");
+  });
+
+  test("a near-miss spelling of an unlisted noun finds its piece", () => {
+    chat.say("bought whirligig 20");
+    expect(chat.say("sold whirlygig 50").text).toContain("Sold #1 whirligig");
+  });
+
+  test("a looser name is asked about, not guessed", () => {
+    chat.say("bought end table 20");
+    const asked = chat.say("sold table 50");
+    expect(asked.text).toContain("Which table");
+    expect(chat.statement().pieces[0]?.sold).toBeNull();
+  });
+
+  test("a number that is not there is refused", () => {
+    expect(chat.say("finished #14").text).toContain("There is no #14");
+  });
+});
+
+describe("what cannot be recorded is said plainly and changes nothing", () => {
+  test.each([
+    ["asdkjh"],
+    ["bought stool 15 20"],
+    ["sold vanity -45"],
+    ["bought desk 19.995"],
+    ["finished #99"],
+    ["   "],
+    ["45"],
+  ])("%s", (note) => {
+    const reply = chat.say(note);
+    expect(reply.text.length).toBeGreaterThan(10);
+    expect(chat.ledger.books.facts).toHaveLength(0);
+  });
+
+  test("a noun and a number offers the three notes it could be", () => {
+    const asked = chat.say("dresser 30");
+    expect(asked.buttons.map((button) => button.label).slice(0, 3)).toEqual([
+      "bought dresser 30",
+      "listed dresser 30",
+      "sold dresser 30",
+    ]);
+    chat.press("bought dresser 30");
+    expect(chat.statement().pieces[0]).toMatchObject({ name: "dresser", price: "30.00" });
+  });
+
+  test("a refused fact leaves the books as they were", () => {
+    chat.say("bought dresser 30");
+    chat.say("deposit 40 on dresser");
+    const before = chat.statement();
+    expect(chat.say("trashed the dresser").text).toMatch(/40\.00/);
+    expect(chat.say("buyer backed out of dresser, refunded 60").text).toContain("Only 40.00 is held");
+    expect(chat.statement()).toEqual(before);
+  });
+});
