@@ -84,7 +84,8 @@ export function createHearing(deps: HearingDeps): Hearing {
     async message(message, update) {
       const { from, chat } = message;
       if (chat.type !== "private") return gate.decline(chat.id);
-      if (!from || from.is_bot) return;
+      // A private chat has the id of its person; anything else there speaks in another's name.
+      if (!from || from.is_bot || from.id !== chat.id) return;
       const member = gate.admit(from, textOf(message));
       if (!member) return;
       const isEdit = update.edited_message !== undefined;
@@ -101,7 +102,7 @@ export function createHearing(deps: HearingDeps): Hearing {
     press(query, update) {
       direct.once("answer press", () => deps.api.answerCallbackQuery(query.id));
       const { message, data, from } = query;
-      if (message?.chat.type !== "private" || data === undefined) return;
+      if (message?.chat.id !== from.id || data === undefined) return;
       const member = ledger.members.byUser(String(from.id));
       if (!member || member.removed !== null) return;
       const press: Press = {

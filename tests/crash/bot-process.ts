@@ -1,0 +1,89 @@
+import { type ChildProcess, spawn } from "node:child_process";
+import { fileURLToPath } from "node:url";
+import type { Standin } from "../standin/standin.ts";
+import { OWNER } from "../standin/standin.ts";
+
+const ROOT = fileURLToPath(new URL("../..", import.meta.url));
+const PRELOAD = fileURLToPath(new URL("./preload.ts", import.meta.url));
+
+export interface Exit {
+  code: number | null;
+  signal: NodeJS.Signals | null;
+}
+
+/** The whole bot in a process of its own, as a person starts it. */
+export class BotProcess {
+  readonly exited: Promise<Exit>;
+  exit: Exit | undefined;
+  readonly #child: ChildProcess;
+  #output = "";
+
+  constructor(child: ChildProcess) {
+    this.#child = child;
+    child.stdout?.on("data", (chunk) => {
+      this.#output += String(chunk);
+    });
+    child.stderr?.on("data", (chunk) => {
+      this.#output += String(chunk);
+    });
+    this.exited = new Promise((resolve) => {
+      child.on("exit", (code, signal) => {
+        this.exit = { code, signal };
+        resolve(this.exit);
+      });
+    });
+  }
+
+  /** All that it wrote to standard output and standard error. */
+  get output(): string {
+    return this.#output;
+  }
+
+  send(signal: NodeJS.Signals): void {
+    this.#child.kill(signal);
+  }
+
+  async stop(): Promise<Exit> {
+    this.send("SIGTERM");
+    return this.exited;
+  }
+
+  async kill(): Promise<Exit> {
+    this.send("SIGKILL");
+    return this.exited;
+  }
+}
+
+/** Starts `bot/main.ts` against a stand-in. Further variables go into its environment. */
+export function startBot(
+  standin: Standin,
+  directory: string,
+  environment: Record<string, string> = {},
+): BotProcess {
+  return startProgram("bot/main.ts", {
+    BOT_TOKEN: standin.token,
+    TELEGRAM_API_ROOT: standin.root,
+    OWNER_ID: String(OWNER.id),
+    DATA_DIR: directory,
+    TIME_ZONE: "America/Chicago",
+    LOG_LEVEL: "debug",
+    ...environment,
+  });
+}
+
+/** Runs a file of the project with just these settings in its environment. */
+export function startProgram(
+  file: string,
+  environment: Record<string, string>,
+  ...more: string[]
+): BotProcess {
+  const preload = Object.keys(environment).some((name) => /^(?:CRASH|FULL|STEP)_/.test(name));
+  const imports = ["--import", "tsx", ...(preload ? ["--import", PRELOAD] : [])];
+  const child = spawn(process.execPath, [...imports, file, ...more], {
+    cwd: ROOT,
+    env: { PATH: process.env["PATH"] ?? "", HOME: process.env["HOME"] ?? "", ...environment },
+    stdio: ["pipe", "pipe", "pipe"],
+  });
+  child.stdin?.end();
+  return new BotProcess(child);
+}

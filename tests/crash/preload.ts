@@ -1,0 +1,70 @@
+/**
+ * Loaded into the bot's process before its own code (node --import), so that the code under test knows nothing
+ * of it. It counts the steps of handling and ends the process, as a power cut would, at the step asked for:
+ *   CRASH_STEP=n     die at the n-th step; steps are each write, each commit (before and after), each call to
+ *                    Telegram (before it and when its answer is in), each answer of a poll with updates
+ *   CRASH_FROM=start count from the start of the process; otherwise from the first poll that brings updates
+ *   FULL_DISK=path   while that file exists every write fails as on a full disk
+ * How many steps there were is written to STEP_COUNT, if named, as the process goes along.
+ */
+import { existsSync, writeFileSync } from "node:fs";
+import Database from "better-sqlite3";
+
+const crashStep = Number(process.env["CRASH_STEP"] ?? 0);
+const fullDisk = process.env["FULL_DISK"];
+const stepCount = process.env["STEP_COUNT"];
+let isCounting = process.env["CRASH_FROM"] === "start";
+let steps = 0;
+
+function step(): void {
+  if (!isCounting) return;
+  steps++;
+  if (stepCount) writeFileSync(stepCount, String(steps));
+  if (steps === crashStep) process.kill(process.pid, "SIGKILL");
+}
+
+interface Runnable {
+  source: string;
+  readonly: boolean;
+  run(...values: unknown[]): unknown;
+}
+
+function watchDatabase(): void {
+  const memory = new Database(":memory:");
+  const statements = Object.getPrototypeOf(memory.prepare("select 1")) as Runnable;
+  memory.close();
+  const run = statements.run;
+  statements.run = function (this: Runnable, ...values: unknown[]): unknown {
+    const isCommit = /^COMMIT/i.test(this.source);
+    const isWrite = /^\s*(?:insert|update|delete|replace)/i.test(this.source);
+    if (isCommit || isWrite) step();
+    if (isWrite && fullDisk && existsSync(fullDisk)) {
+      throw new Database.SqliteError("database or disk is full", "SQLITE_FULL");
+    }
+    const result = run.apply(this, values);
+    if (isCommit) step();
+    return result;
+  };
+}
+
+function watchCalls(): void {
+  const call = globalThis.fetch;
+  globalThis.fetch = async (input, init) => {
+    const isPoll = String(input).endsWith("/getUpdates");
+    if (!isPoll) step();
+    const response = await call(input, init);
+    if (!isPoll) {
+      step();
+      return response;
+    }
+    const text = await response.text();
+    if (/"update_id"/.test(text)) {
+      isCounting = true;
+      step();
+    }
+    return new Response(text, { status: response.status, headers: response.headers });
+  };
+}
+
+watchDatabase();
+watchCalls();

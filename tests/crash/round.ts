@@ -1,0 +1,171 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { examine } from "../../db/doctor.ts";
+import { openReader } from "../../db/open.ts";
+import { OWNER, type Standin, startStandin } from "../standin/standin.ts";
+import { type BotProcess, startBot } from "./bot-process.ts";
+import type { Random } from "./random.ts";
+
+/** What a person sends in one round, and the facts that must stand at the end, each once. */
+export const SCRIPT = [
+  { text: "bought dresser 30", fact: { kind: "buy", amount: 3000 } },
+  { text: "paint 12.50 for dresser", fact: { kind: "spend", amount: 1250 } },
+  { text: "finished dresser", fact: { kind: "finish", amount: null } },
+  { text: "listed dresser 190", fact: { kind: "list", amount: 19000 } },
+  { text: "sold dresser 190 cash", fact: { kind: "sell", amount: 19000 } },
+  { text: "ads 240", fact: { kind: "income", amount: 24000 } },
+  { text: "month", fact: null },
+] as const;
+
+export interface RoundPlan {
+  /** Steps at which the process dies, one start after another; the start after the last one lives. */
+  crashes: { step: number; from: "start" | "updates" }[];
+  /** What else goes wrong. */
+  trouble(standin: Standin): void;
+  /** Whether the messages are there before the bot starts, or come one after another while it runs. */
+  backlog: boolean;
+}
+
+/** Plays one round and gives everything that was wrong afterwards: nothing, one hopes. */
+export async function playRound(plan: RoundPlan): Promise<string[]> {
+  const directory = mkdtempSync(join(tmpdir(), "tailgate-crash-"));
+  const standin = await startStandin();
+  let bot: BotProcess | undefined;
+  try {
+    const messages: number[] = [];
+    const sayNext = () => {
+      const line = SCRIPT[messages.length];
+      if (line) messages.push(standin.say(line.text));
+    };
+    if (plan.backlog) for (const _ of SCRIPT) sayNext();
+    plan.trouble(standin);
+    for (const { step, from } of plan.crashes) {
+      sayNext();
+      bot = startBot(standin, directory, { CRASH_STEP: String(step), CRASH_FROM: from });
+      await endOf(bot, standin, sayNext);
+      if (bot.exit?.signal !== "SIGKILL") await bot.kill();
+      // A crash loses the confirmation of what was handled last, so it is delivered again.
+      standin.redeliver();
+    }
+    bot = startBot(standin, directory);
+    while (messages.length < SCRIPT.length) sayNext();
+    await settled(standin, directory, messages);
+    const { code } = await bot.stop();
+    const atExit = code === 0 ? [] : [`exit code ${code}: ${bot.output}`];
+    return [...atExit, ...problemsOf(directory, standin, messages)];
+  } catch (error) {
+    return [`${error instanceof Error ? error.message : error}\n${bot?.output ?? ""}`];
+  } finally {
+    if (bot && !bot.exit) await bot.kill();
+    await standin.close();
+    rmSync(directory, { recursive: true, force: true });
+  }
+}
+
+/** Feeds messages until the process has died at its step, or has lived through all there was to do. */
+async function endOf(bot: BotProcess, standin: Standin, sayNext: () => void): Promise<void> {
+  const deadline = Date.now() + 20_000;
+  let quietSince = Date.now();
+  let calls = 0;
+  while (!bot.exit && Date.now() < deadline && Date.now() - quietSince < 1500) {
+    if (standin.calls.length !== calls) quietSince = Date.now();
+    calls = standin.calls.length;
+    const isPolling = standin.calls.at(-1)?.method === "getUpdates";
+    if (isPolling && standin.waiting === 0) sayNext();
+    await new Promise((resolve) => setTimeout(resolve, 15));
+  }
+}
+
+/** Until every message is confirmed, every reply sent, and nothing more comes. */
+async function settled(standin: Standin, directory: string, messages: readonly number[]): Promise<void> {
+  const isDone = () => {
+    if (standin.waiting > 0) return undefined;
+    const rows = readRows(directory, "select note, sent, gave_up from outbox");
+    const notes = readRows(directory, "select id from notes");
+    const isSent = rows.every(({ sent, gave_up }) => sent !== null || gave_up !== null);
+    return (isSent && notes.length >= messages.length) || undefined;
+  };
+  await standin.waitFor(
+    isDone,
+    40_000,
+    () =>
+      `quiet; ${standin.waiting} updates and ${JSON.stringify(readRows(directory, "select * from outbox where sent is null"))} wait`,
+  );
+}
+
+function problemsOf(directory: string, standin: Standin, messages: readonly number[]): string[] {
+  const problems = (examine(directory)?.findings ?? [{ check: "file", detail: "no ledger" }]).map(
+    ({ check, detail }) => `${check}: ${detail}`,
+  );
+  const notes = readRows(directory, "select id, message, state, text from notes order by id");
+  const facts = readRows(
+    directory,
+    "select kind, amount, note from facts where id not in (select fact from voids)",
+  );
+  messages.forEach((message, index) => {
+    const line = SCRIPT[index]!;
+    const own = notes.filter((note) => note["message"] === String(message));
+    if (own.length !== 1) problems.push(`"${line.text}" is there ${own.length} times`);
+    const note = own[0];
+    const made = facts.filter((fact) => fact["note"] === note?.["id"]);
+    const expected = line.fact ? [{ kind: line.fact.kind, amount: line.fact.amount }] : [];
+    const got = made.map(({ kind, amount }) => ({ kind, amount }));
+    if (JSON.stringify(got) !== JSON.stringify(expected)) {
+      problems.push(`"${line.text}" made ${JSON.stringify(got)} (${String(note?.["state"])})`);
+    }
+    const replies = readRows(
+      directory,
+      `select message from outbox where note = ${Number(note?.["id"])} and sent is not null`,
+    );
+    const isAnswered = replies.some(({ message: id }) =>
+      standin.sent().some((sent) => String(sent.message) === id),
+    );
+    if (!isAnswered) problems.push(`"${line.text}" was never answered`);
+  });
+  const known = new Set(
+    readRows(directory, "select message from outbox").map(({ message }) => String(message)),
+  );
+  const texts = new Set(
+    readRows(directory, "select body from outbox").map(({ body }) => textIn(String(body))),
+  );
+  for (const { message, text, chat } of standin.sent()) {
+    if (chat !== OWNER.id) problems.push(`said to ${chat}: ${text}`);
+    // A message whose sending was not marked before the crash has no row of its own, but its words have.
+    if (!known.has(String(message)) && !texts.has(text)) problems.push(`said without a row: ${text}`);
+  }
+  return problems;
+}
+
+function textIn(body: string): string {
+  const { reply } = JSON.parse(body) as { reply?: { text: string } };
+  return reply?.text.trimEnd() ?? "";
+}
+
+function readRows(directory: string, query: string): Record<string, unknown>[] {
+  const opened = openReader(directory);
+  if (opened.kind !== "open") return [];
+  try {
+    return opened.reader.connection.sqlite.prepare(query).all() as Record<string, unknown>[];
+  } finally {
+    opened.reader.close();
+  }
+}
+
+/** A plan drawn by chance: where the process dies, how often, and what the network does meanwhile. */
+export function drawPlan(random: Random): RoundPlan {
+  const crashes = Array.from({ length: 1 + random.below(3) }, () => {
+    const from = random.below(4) === 0 ? ("start" as const) : ("updates" as const);
+    return { from, step: 1 + random.below(from === "start" ? 60 : 90) };
+  });
+  const troubles: ((standin: Standin) => void)[] = [
+    () => {},
+    (standin) => standin.fail("sendMessage", { kind: "lost" }, 1 + random.below(2)),
+    (standin) => standin.fail("sendMessage", { kind: "status", code: 429, retryAfter: 1 }),
+    (standin) => standin.fail("sendMessage", { kind: "status", code: 502 }, 2),
+    (standin) => standin.fail("getUpdates", { kind: "lost" }),
+    (standin) => standin.fail("getUpdates", { kind: "dropped" }),
+  ];
+  const trouble = troubles[random.below(troubles.length)]!;
+  return { crashes, trouble, backlog: random.below(2) === 0 };
+}
