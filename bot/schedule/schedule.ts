@@ -3,6 +3,7 @@ import { recap } from "../../core/answers/recap.ts";
 import type { Day, Instant } from "../../core/calendar.ts";
 import { addMonths, dayOfInstant, firstDayOf, monthOf } from "../../core/calendar.ts";
 import { nudgeFor } from "../../core/nudge.ts";
+import type { BackupResult } from "../../db/backup.ts";
 import { backUp, listBackups } from "../../db/backup.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import { monthPictureBody } from "../files/bodies.ts";
@@ -137,18 +138,13 @@ function tellMonth({ ledger, currency }: ScheduleDeps, { instant, today, time, c
 
 /** The first tick of a local day that has no copy yet makes it; one that fails is told once and tried hourly. */
 function nightlyBackup({ ledger }: ScheduleDeps): Job {
-  const directory = dirname(ledger.connection.path);
   let doneOn: Day | null = null;
   let notBefore: Instant = 0;
   return ({ log }, { instant, today, chat }) => {
     // A clock that was put back would hold the next try up, so a wait longer than the hour is none.
     const isWaiting = instant < notBefore && notBefore - instant <= BACKUP_RETRY_MS;
     if (doneOn === today || isWaiting) return false;
-    if (listBackups(directory).some(({ day }) => day === today)) {
-      doneOn = today;
-      return false;
-    }
-    const result = backUp(ledger.connection, directory, today);
+    const result = ensureCopy(ledger, today);
     if (result.kind === "made") {
       doneOn = today;
       log.info("backup made", { day: today });
@@ -157,10 +153,22 @@ function nightlyBackup({ ledger }: ScheduleDeps): Job {
     notBefore = instant + BACKUP_RETRY_MS;
     log.error("backup failed", { day: today, why: result.why });
     if (chat === null) return false;
-    const text = `Tonight's backup failed: ${result.why}.\nYour books are fine; I try again every hour.`;
+    const text = `Tonight's backup failed: ${result.why}\nYour books are not touched. I try again every hour.`;
     const body = { kind: "text" as const, reply: { text } };
     return ledger.transaction(
       () => ledger.outbox.queue({ chat, body, key: `backup failed:${today}` }) !== null,
     );
   };
+}
+
+/** The day's copy, made unless it is there: a restart need not make it again. */
+function ensureCopy({ connection }: Ledger, today: Day): BackupResult {
+  const directory = dirname(connection.path);
+  try {
+    const backup = listBackups(directory).find(({ day }) => day === today);
+    return backup ? { kind: "made", backup } : backUp(connection, directory, today);
+  } catch (error) {
+    // The folder of copies itself cannot be looked into.
+    return { kind: "failed", why: failureText(error) };
+  }
 }
