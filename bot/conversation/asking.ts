@@ -1,8 +1,9 @@
 import { answers } from "../../core/answers/list.ts";
-import { addDays, showDay, showMonth } from "../../core/calendar.ts";
+import { addDays, showDay } from "../../core/calendar.ts";
 import { ever } from "../../core/decide/fits.ts";
 import { matchMention } from "../../core/decide/match.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
+import { monthPictureBody } from "../files/bodies.ts";
 import type { Turn } from "./turn.ts";
 
 /** Answers a question about the books. */
@@ -16,11 +17,9 @@ export function answerQuestion(turn: Turn, question: ReadingOf<"ask">): void {
   turn.spoken.push(answer.text);
   turn.buttons.push(...(answer.buttons ?? []));
   for (const piece of answer.pictures ?? []) queuePictures(turn, piece);
-  if (answer.monthPicture) {
-    const month = answer.monthPicture;
-    const make = { what: "month picture" as const, name: `month-${month}.png`, args: { month } };
-    turn.files.push({ kind: "file", make, caption: showMonth(month) });
-  }
+  const month = answer.monthPicture;
+  const picture = month ? monthPictureBody(ledger.books, { month, today, currency }) : null;
+  if (picture) turn.files.push(picture);
 }
 
 /** Every piece that a question may mean: it tells of all of them rather than asking which. */

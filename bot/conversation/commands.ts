@@ -2,7 +2,7 @@ import type { Day } from "../../core/calendar.ts";
 import { showDay } from "../../core/calendar.ts";
 import { inviteMember, membersText, removeMember } from "../members.ts";
 import { isZone } from "../settings.ts";
-import { queueFile } from "./files.ts";
+import { queueBackup, queueExport } from "./files.ts";
 import type { Turn } from "./turn.ts";
 
 interface Command {
@@ -17,8 +17,8 @@ interface Command {
 const commands: readonly Command[] = [
   { says: /^(?:start|hello|hi|hey)$/, run: greet },
   { says: /^settings?$/, run: tellSettings },
-  { says: /^export$/, run: (turn) => queueFile(turn, "export") },
-  { says: /^backup$/, owner: true, run: (turn) => queueFile(turn, "backup") },
+  { says: /^export$/, run: queueExport },
+  { says: /^backup$/, owner: true, run: queueBackup },
   { says: /^members?$/, owner: true, run: (turn) => turn.spoken.push(membersText(turn.ledger)) },
   { says: /^invite$/, owner: true, run: (turn) => turn.spoken.push(inviteMember(turn.ledger, turn.now())) },
   {

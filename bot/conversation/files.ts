@@ -1,13 +1,15 @@
+import { backupBody, exportBodies } from "../files/bodies.ts";
 import type { Turn } from "./turn.ts";
 
-const WORDS = {
-  export: "Your books as a spreadsheet.",
-  backup: "The latest backup of your ledger.",
-} as const;
+/** Sends the books as a workbook and CSV files after the reply; they are made when they are sent. */
+export function queueExport(turn: Turn): void {
+  const { today: through, currency } = turn;
+  turn.spoken.push("Your books as a spreadsheet. One moment.");
+  turn.files.push(...exportBodies({ through, currency }));
+}
 
-/** Sends a file after the reply; it is made when it is sent. */
-export function queueFile(turn: Turn, what: "export" | "backup"): void {
-  const name = what === "export" ? `ledger-${turn.today}.xlsx` : `backup-${turn.today}.sqlite`;
-  turn.spoken.push(`${WORDS[what]} One moment.`);
-  turn.files.push({ kind: "file", make: { what, name, args: { day: turn.today } }, caption: WORDS[what] });
+/** Sends the latest backup after the reply. */
+export function queueBackup(turn: Turn): void {
+  turn.spoken.push("The latest backup of your ledger. One moment.");
+  turn.files.push(backupBody(turn.today));
 }

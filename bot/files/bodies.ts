@@ -49,8 +49,8 @@ export function monthPictureBody(books: Books, asked: FiguresAsked): FileBody | 
   };
 }
 
-/** "backup": the latest copy, whichever that is when it is sent. */
-export function backupBody(): FileBody {
-  const make: Make = { what: "backup", name: "ledger.sqlite", args: {} };
+/** "backup": the latest copy, whichever that is when it is sent; before the first night, one made then. */
+export function backupBody(today: Day): FileBody {
+  const make: Make = { what: "backup", name: "ledger.sqlite", args: { today } };
   return { kind: "file", make, caption: "The latest backup. Keep it where the bot is not." };
 }

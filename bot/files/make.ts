@@ -1,8 +1,8 @@
 import { readFile } from "node:fs/promises";
 import { basename, dirname } from "node:path";
 import { z } from "zod";
-import { isDay } from "../../core/calendar.ts";
-import { latestBackup } from "../../db/backup.ts";
+import { type Day, isDay } from "../../core/calendar.ts";
+import { backUp, latestBackup } from "../../db/backup.ts";
 import type { LedgerReader } from "../../db/ledger.ts";
 import { monthFigures } from "../pictures/figures.ts";
 import { drawMonth } from "../pictures/month.ts";
@@ -19,10 +19,11 @@ export interface MadeFile {
 
 const day = z.string().refine(isDay);
 const exportArgs = z.object({ through: day, currency: z.string(), table: z.enum(TABLE_NAMES).nullable() });
+const backupArgs = z.object({ today: day });
 const pictureArgs = z.object({ month: z.string().regex(/^\d{4}-\d{2}$/), today: day, currency: z.string() });
 
 /**
- * Makes the file of an outbox row from the books as they are now. Rejects where there is no backup yet, and
+ * Makes the file of an outbox row from the books as they are now. Rejects where a backup fails, and
  * for a picture that a person sent: that one stays with the chat it came from.
  */
 export async function makeFile(ledger: LedgerReader, make: Make): Promise<MadeFile> {
@@ -36,7 +37,7 @@ export async function makeFile(ledger: LedgerReader, make: Make): Promise<MadeFi
         bytes: await pngOf(drawMonth(monthFigures(ledger.books, pictureArgs.parse(make.args)))),
       };
     case "backup":
-      return latestCopy(ledger);
+      return latestCopy(ledger, backupArgs.parse(make.args).today);
     case "picture":
       throw new Error("a picture that was sent is not made anew");
   }
@@ -54,8 +55,13 @@ async function exportFile(
   return Buffer.from(csvOf(tables.find(({ name }) => name === table)!));
 }
 
-async function latestCopy(ledger: LedgerReader): Promise<MadeFile> {
-  const backup = latestBackup(dirname(ledger.connection.path));
-  if (!backup) throw new Error("there is no backup yet");
+async function latestCopy(ledger: LedgerReader, today: Day): Promise<MadeFile> {
+  const directory = dirname(ledger.connection.path);
+  let backup = latestBackup(directory);
+  if (!backup) {
+    const made = backUp(ledger.connection, directory, today);
+    if (made.kind === "failed") throw new Error(made.why);
+    backup = made.backup;
+  }
   return { name: basename(backup.path), bytes: await readFile(backup.path) };
 }
