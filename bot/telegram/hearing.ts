@@ -84,6 +84,8 @@ export function createHearing(deps: HearingDeps): Hearing {
     async message(message, update) {
       const { from, chat } = message;
       if (chat.type !== "private") return gate.decline(chat.id);
+      // Without its day no note can be placed, and every message has one.
+      if (!Number.isSafeInteger(message.date)) return;
       // A private chat has the id of its person; anything else there speaks in another's name.
       if (!from || from.is_bot || from.id !== chat.id) return;
       const member = gate.admit(from, textOf(message));

@@ -18,13 +18,14 @@ export class PaceKeeper {
 
   take(person: string, at: Instant): Pace {
     const known = this.#people.get(person) ?? { allowance: BURST, at, isTold: false };
-    const refill = Math.max(0, at - known.at) / REFILL_MS;
+    // Either way: updates may come out of order, and the server's clock is not this one's.
+    const refill = Math.abs(at - known.at) / REFILL_MS;
     const allowance = Math.min(BURST, known.allowance + refill);
     const isFine = allowance >= 1;
     this.#people.delete(person);
     this.#people.set(person, {
       allowance: isFine ? allowance - 1 : allowance,
-      at: Math.max(at, known.at),
+      at,
       isTold: !isFine,
     });
     this.#forgetOldest();

@@ -32,7 +32,10 @@ const people = fc.constantFrom(
   { id: 42, is_bot: true, first_name: "Other" },
   undefined,
 );
+// Undefined: the sender's own private chat.
 const chats = fc.constantFrom(
+  undefined,
+  undefined,
   { id: OWNER.id, type: "private" },
   { id: 3003, type: "private" },
   { id: -55, type: "group", title: "yard" },
@@ -55,7 +58,10 @@ const messages = fc
     content: contents,
     future_field: fc.option(anything, { nil: undefined }),
   })
-  .map(({ content: [kind, value], ...rest }) => ({ ...rest, [kind]: value }));
+  .map(({ content: [kind, value], chat, ...rest }) => {
+    const own = { id: rest.from?.id ?? OWNER.id, type: "private" };
+    return { ...rest, chat: chat ?? own, [kind]: value };
+  });
 const others = fc.record({
   id: fc.string({ maxLength: 5 }),
   from: people,
@@ -67,7 +73,7 @@ const others = fc.record({
   old_chat_member: fc.constant({ status: "left" }),
 });
 const updates = fc
-  .tuple(fc.constantFrom(...KINDS), fc.oneof(messages, others))
+  .tuple(fc.oneof(fc.constantFrom(...KINDS), fc.constant("message")), fc.oneof(messages, others))
   .map(([kind, content]) => ({ [kind]: content }));
 
 let bench: Workbench;
