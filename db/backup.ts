@@ -24,6 +24,7 @@ export function backUp(connection: Connection, directory: string, today: Day): B
   const backup = { day: today, path: join(backupFolder(directory), `ledger-${today}.sqlite`) };
   try {
     mkdirSync(backupFolder(directory), { recursive: true, mode: 0o700 });
+    clearUnfinished(directory);
     writeCopy(connection, backup.path, (path) => {
       const [finding] = examineFile(path).findings;
       if (finding) throw new Error(`the copy is no good: ${finding.check}, ${finding.detail}`);
@@ -67,6 +68,12 @@ function clearAway(directory: string): void {
   const backups = listBackups(directory);
   const kept = new Set(daysKept(backups.map(({ day }) => day)));
   for (const { day, path } of backups) if (!kept.has(day)) rmSync(path);
+}
+
+/** What a kill half way through an earlier copy left behind, on whatever day. */
+function clearUnfinished(directory: string): void {
+  const folder = backupFolder(directory);
+  for (const name of readdirSync(folder)) if (name.includes(".unfinished")) rmSync(join(folder, name));
 }
 
 function backupFolder(directory: string): string {

@@ -11,7 +11,7 @@ type PieceRow = WholeRow<typeof pieces>;
 type LoanRow = WholeRow<typeof loans>;
 type PostingRow = WholeRow<typeof postings>;
 
-/** The rows of the derived tables by their keys: pieces by number, loans by name, postings by fact. */
+/** The rows of the derived tables, columns in the schema's order, by their keys: pieces by number, loans by name, postings by fact. */
 export interface DerivedRows {
   pieces: Map<number, PieceRow>;
   loans: Map<string, LoanRow>;
@@ -102,21 +102,15 @@ export function differences(one: DerivedRows, other: DerivedRows) {
 
 function differing<K, V>(one: Map<K, V>, other: Map<K, V>): K[] {
   const keys = new Set([...one.keys(), ...other.keys()]);
-  return [...keys].filter((key) => contentOf(one.get(key)) !== contentOf(other.get(key)));
-}
-
-/** One text for the same content, whatever order the columns were named in. */
-function contentOf(value: unknown): string {
-  const sorted = (row: object) => Object.entries(row).sort(([a], [b]) => (a < b ? -1 : 1));
-  if (value === undefined) return "";
-  return JSON.stringify(Array.isArray(value) ? value.map(sorted) : sorted(value as object));
+  return [...keys].filter((key) => JSON.stringify(one.get(key)) !== JSON.stringify(other.get(key)));
 }
 
 function groupedByFact(legs: PostingRow[]): Map<number, PostingRow[]> {
   const grouped = new Map<number, PostingRow[]>();
   for (const leg of legs) {
-    const fact = leg.fact as number;
-    grouped.set(fact, [...(grouped.get(fact) ?? []), leg]);
+    const ofFact = grouped.get(leg.fact as number);
+    if (ofFact) ofFact.push(leg);
+    else grouped.set(leg.fact as number, [leg]);
   }
   return grouped;
 }
@@ -127,19 +121,28 @@ function pieceRow({ traits, hold, ...rest }: Readonly<Piece>): PieceRow {
     holdBuyer: hold?.buyer ?? null,
     holdUntil: hold?.until ?? null,
   };
-  return columnsOf(pieces, { ...rest, ...held, traits: JSON.stringify(traits) });
+  return columnsOf(PIECE_COLUMNS, { ...rest, ...held, traits: JSON.stringify(traits) });
 }
 
 function loanRow({ stretches, ...rest }: Readonly<Loan>): LoanRow {
-  return columnsOf(loans, { ...rest, stretches: JSON.stringify(stretches) });
+  return columnsOf(LOAN_COLUMNS, { ...rest, stretches: JSON.stringify(stretches) });
 }
 
 function postingRow(posting: Posting, leg: number): PostingRow {
-  return columnsOf(postings, { ...posting, leg });
+  return columnsOf(POSTING_COLUMNS, { ...posting, leg });
 }
 
-/** Keeps the table's columns alone: the books may carry more than is stored. */
-function columnsOf<T extends SQLiteTable>(table: T, row: WholeRow<T>): WholeRow<T> {
-  const names = Object.keys(getTableColumns(table)) as (keyof WholeRow<T>)[];
-  return Object.fromEntries(names.map((name) => [name, row[name]])) as WholeRow<T>;
+const PIECE_COLUMNS = columnNames(pieces);
+const LOAN_COLUMNS = columnNames(loans);
+const POSTING_COLUMNS = columnNames(postings);
+
+function columnNames<T extends SQLiteTable>(table: T): (keyof WholeRow<T>)[] {
+  return Object.keys(getTableColumns(table)) as (keyof WholeRow<T>)[];
+}
+
+/** Keeps the columns alone and in the schema's order, as a row that is read comes: rows are compared as text. */
+function columnsOf<R extends object>(names: (keyof R)[], values: R): R {
+  const row: Partial<R> = {};
+  for (const name of names) row[name] = values[name];
+  return row as R;
 }

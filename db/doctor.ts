@@ -121,15 +121,12 @@ function balanceFindings({ sqlite }: Connection): Finding[] {
 
 /** Reads each fact by itself, so that a broken one is named and the others are still looked at. */
 function factFindings(connection: Connection): { standing: Fact[]; findings: Finding[] } {
-  const store = openFactStore(connection);
-  const ids = connection.sqlite.prepare("select id from facts order by id").pluck().all() as number[];
-  const voided = new Set(connection.sqlite.prepare("select fact from voids").pluck().all() as number[]);
   const standing: Fact[] = [];
   const findings: Finding[] = [];
-  for (const id of ids) {
+  for (const { id, isStanding, read } of openFactStore(connection).each()) {
     try {
-      const fact = store.get(id);
-      if (fact && !voided.has(id)) standing.push(fact);
+      const fact = read();
+      if (isStanding) standing.push(fact);
     } catch (error) {
       findings.push({ check: "stored data", detail: `fact ${id}: ${messageOf(error)}` });
     }

@@ -1,4 +1,4 @@
-import { asc, eq, isNull, sql } from "drizzle-orm";
+import { asc, eq, sql } from "drizzle-orm";
 import { type Fact, type FactKind, inFoldOrder } from "../core/books/facts.ts";
 import { rulesOf } from "../core/books/fold.ts";
 import { assertCents } from "../core/money.ts";
@@ -12,6 +12,8 @@ export interface FactStore {
   void(facts: readonly number[], by: { note: number; author: number; voided: number }): void;
   /** Every standing fact, in fold order. */
   standing(): Fact[];
+  /** Every fact by id, each to be read by itself: a broken one throws only where it is read. */
+  each(): { id: number; isStanding: boolean; read(): Fact }[];
   /** Standing or voided. */
   get(id: number): Fact | null;
   /** The next ids that were never given. */
@@ -30,6 +32,16 @@ export function openFactStore({ db }: Connection): FactStore {
     .select({ number: sql<number>`coalesce(max(${factPieces.piece}), 0)` })
     .from(factPieces)
     .prepare();
+  const each: FactStore["each"] = () => {
+    const numbers = piecesByFact(db.select().from(factPieces).orderBy(asc(factPieces.position)).all());
+    const joined = db.select({ fact: facts, voided: voids.fact }).from(facts);
+    const rows = joined.leftJoin(voids, eq(voids.fact, facts.id)).orderBy(asc(facts.id)).all();
+    return rows.map(({ fact, voided }) => ({
+      id: fact.id,
+      isStanding: voided === null,
+      read: () => factOf(fact, numbers.get(fact.id) ?? []),
+    }));
+  };
   return {
     append(added) {
       for (const fact of added) {
@@ -41,16 +53,12 @@ export function openFactStore({ db }: Connection): FactStore {
     void(ids, by) {
       for (const fact of ids) writeVoid.run({ fact, ...by });
     },
-    standing() {
-      const numbers = piecesByFact(db.select().from(factPieces).orderBy(asc(factPieces.position)).all());
-      const rows = db
-        .select({ fact: facts })
-        .from(facts)
-        .leftJoin(voids, eq(voids.fact, facts.id))
-        .where(isNull(voids.fact))
-        .all();
-      return rows.map(({ fact }) => factOf(fact, numbers.get(fact.id) ?? [])).sort(inFoldOrder);
-    },
+    standing: () =>
+      each()
+        .filter(({ isStanding }) => isStanding)
+        .map(({ read }) => read())
+        .sort(inFoldOrder),
+    each,
     get(id) {
       const row = db.select().from(facts).where(eq(facts.id, id)).get();
       if (!row) return null;

@@ -94,6 +94,11 @@ describe("a backup", () => {
     const path = made(backUp(ledger.connection, directory, "2026-05-10"));
     expect(examineFile(path).counts.facts).toBe(40);
     expect(existsSync(join(directory, "backups", "ledger-2026-05-08.sqlite"))).toBe(true);
+    expect(readdirSync(join(directory, "backups")).filter((name) => name.includes("unfinished"))).toEqual([]);
+    ledger.close();
+    const { kind } = restore({ directory, file: path, now: 0, today: "2026-05-31" });
+    expect(kind).toBe("restored");
+    expect(opensLedger(directory).books.pieces.size).toBe(40);
   });
 });
 

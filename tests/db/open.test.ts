@@ -3,10 +3,12 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import Database from "better-sqlite3";
 import { readMigrationFiles } from "drizzle-orm/migrator";
+import { getTableConfig } from "drizzle-orm/sqlite-core";
 import { afterEach, describe, expect, test } from "vitest";
 import { openToWrite } from "../../db/connection.ts";
 import { migrateLedger, schemaState } from "../../db/migrate.ts";
 import { openLedger, openReader } from "../../db/open.ts";
+import * as schema from "../../db/schema.ts";
 import {
   addNote,
   buy,
@@ -50,6 +52,31 @@ describe("a first start", () => {
     expect(inForce("synchronous")).toBe(2);
     expect(inForce("foreign_keys")).toBe(1);
     expect(inForce("busy_timeout")).toBe(5000);
+  });
+});
+
+describe("the migrations", () => {
+  const tables = Object.values(schema).map(getTableConfig);
+
+  test("make just the tables, columns, keys and checks that the schema names", () => {
+    const { sqlite } = ledgerWithOwner().ledger.connection;
+    const sourceOf = (name: string) =>
+      String(sqlite.prepare("select sql from sqlite_master where name = ?").pluck().get(name));
+    expect(tables.length).toBe(16);
+    for (const { name, columns, indexes, checks } of tables) {
+      const made = sqlite.pragma(`table_info(${name})`) as { name: string; notnull: number }[];
+      expect(made.map((column) => [column.name, column.notnull === 1])).toEqual(
+        columns.map((column) => [column.name, column.notNull]),
+      );
+      for (const { config } of indexes) expect(sourceOf(config.name)).toContain("INDEX");
+      for (const check of checks) expect(sourceOf(name)).toContain(`CONSTRAINT "${check.name}" CHECK`);
+    }
+  });
+
+  test("delete nothing along with something else", () => {
+    for (const { foreignKeys } of tables) {
+      for (const key of foreignKeys) expect(key.onDelete ?? "no action").toBe("no action");
+    }
   });
 });
 
