@@ -5,7 +5,6 @@ import { lotOf, lotTotals } from "../../../core/books/lot.ts";
 import { pieceLabel } from "../../../core/books/piece.ts";
 import { type Problem, problemText } from "../../../core/books/problem.ts";
 import { Ledger } from "../../books/ledger.ts";
-import { modelStatement } from "../../books/model.ts";
 
 describe("folding", () => {
   it("goes by day, then by the order first recorded, however the facts are given", () => {
@@ -211,16 +210,5 @@ describe("speed", () => {
     // Generous, since machines differ: a fold that grew faster than the facts would take minutes.
     expect(fold).toBeLessThan(3_000);
     expect(one).toBeLessThan(50);
-  });
-});
-
-describe("the model", () => {
-  it("is no copy: it knows nothing but facts", () => {
-    expect(modelStatement([], "2026-05-31")).toMatchObject({
-      pieces: [],
-      months: [],
-      loans: [],
-      earmarked: "0.00",
-    });
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { FactKind, FactOf } from "../../../core/books/facts.ts";
-import { monthRow } from "../../../core/books/month.ts";
+import { earmarked, monthRow } from "../../../core/books/month.ts";
 import { profitOf, statusOf } from "../../../core/books/piece.ts";
 import type { Posting } from "../../../core/books/postings.ts";
 import type { Category, RetireHow } from "../../../core/notes/reading.ts";
@@ -76,6 +76,12 @@ describe("buy", () => {
     const ledger = new Ledger();
     ledger.buy("2026-05-01", ["table", "chair"], 9_000, { set: true });
     expect(ledger.piece(2)).toMatchObject({ set: true, lot: 1 });
+  });
+
+  it("a set of one piece is just a piece", () => {
+    const ledger = new Ledger();
+    ledger.buy("2026-05-01", ["table"], 9_000, { set: true });
+    expect(ledger.piece(1)).toMatchObject({ set: false, lot: null });
   });
 
   it("a number given before is a bug and throws", () => {
@@ -225,6 +231,11 @@ describe("start, finish, list, reprice", () => {
       number: 1,
       listPrice: 900,
     });
+  });
+
+  it("a cut may go down to zero", () => {
+    const listed = on(withDesk(), "list", [DESK], 900, {});
+    expect(on(listed, "reprice", [DESK], 900, { by: true }).piece(DESK).listPrice).toBe(0);
   });
 
   it.each(["start", "finish", "list", "reprice", "hold", "sell"] as const)(
@@ -414,6 +425,7 @@ describe("refund", () => {
     expect(ledger.piece(DESK)).toMatchObject({
       sold: null,
       gone: null,
+      goneOn: null,
       listed: null,
       listPrice: null,
       firstListPrice: 19_000,
@@ -493,6 +505,8 @@ describe("retire", () => {
   it("is refused while a deposit is held; a hold without one just ends", () => {
     const held = on(withDesk(), "hold", [DESK], 4_500, {});
     expect(retire(held, [DESK], "given").problem()).toEqual({ kind: "deposit held", number: 1, held: 4_500 });
+    const cent = on(withDesk(), "hold", [DESK], 1, {});
+    expect(retire(cent, [DESK], "scrapped").problem()).toEqual({ kind: "deposit held", number: 1, held: 1 });
     const free = on(withDesk(), "hold", [DESK], undefined, {});
     expect(retire(free, [DESK], "given").piece(DESK).hold).toBeNull();
   });
@@ -531,6 +545,7 @@ describe("income, tax and earmarked", () => {
     on(ledger, "income", [], 5_000, { stream: "ads" });
     on(ledger, "pay", [], 8_000, {});
     expect(ledger.statement("2026-05-31").earmarked).toBe("70.00");
+    expect(earmarked(ledger.books(), "2026-04-30")).toBe(10_000);
     on(ledger, "sent", [], 9_000, {});
     expect(ledger.statement("2026-05-31").earmarked).toBe("-20.00");
     expect(month(ledger)).toMatchObject({ paidToLoan: 8_000, cashOut: 0 });
