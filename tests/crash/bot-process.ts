@@ -59,8 +59,9 @@ export function startBot(
   standin: Standin,
   directory: string,
   environment: Record<string, string> = {},
+  user?: number,
 ): BotProcess {
-  return startProgram("bot/main.ts", {
+  const settings = {
     BOT_TOKEN: standin.token,
     TELEGRAM_API_ROOT: standin.root,
     OWNER_ID: String(OWNER.id),
@@ -68,21 +69,19 @@ export function startBot(
     TIME_ZONE: "America/Chicago",
     LOG_LEVEL: "debug",
     ...environment,
-  });
+  };
+  return startProgram("bot/main.ts", settings, user);
 }
 
-/** Runs a file of the project with just these settings in its environment. */
-export function startProgram(
-  file: string,
-  environment: Record<string, string>,
-  ...more: string[]
-): BotProcess {
+/** Runs a file of the project with just these settings in its environment, perhaps as another user. */
+export function startProgram(file: string, environment: Record<string, string>, user?: number): BotProcess {
   const preload = Object.keys(environment).some((name) => /^(?:CRASH|FULL|STEP)_/.test(name));
   const imports = ["--import", "tsx", ...(preload ? ["--import", PRELOAD] : [])];
-  const child = spawn(process.execPath, [...imports, file, ...more], {
+  const child = spawn(process.execPath, [...imports, file], {
     cwd: ROOT,
     env: { PATH: process.env["PATH"] ?? "", HOME: process.env["HOME"] ?? "", ...environment },
     stdio: ["pipe", "pipe", "pipe"],
+    ...(user === undefined ? {} : { uid: user, gid: user }),
   });
   child.stdin?.end();
   return new BotProcess(child);
