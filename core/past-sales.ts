@@ -1,25 +1,17 @@
 import { Decimal } from "decimal.js";
+import { medianPriceOf, soldFor } from "./answers/history.ts";
+import { soldPieces } from "./answers/stock.ts";
 import { medianOf } from "./answers/wording.ts";
 import type { Books, Piece } from "./books/books.ts";
 import type { Cents } from "./money.ts";
 import { roundHalfUp } from "./money.ts";
 
-/** What the owner's own sold pieces say about prices. Only pieces that are sold now count, at what they sold for. */
-function soldPieces(books: Books): Readonly<Piece>[] {
-  return [...books.pieces.values()].filter((piece) => piece.gone === "sold");
-}
-
-/** The median price, in whole cents, that pieces of this name sold for; null where none was sold yet. */
-export function medianSold(books: Books, name: string): Cents | null {
-  const prices = soldPieces(books).filter((piece) => piece.name === name);
-  return prices.length === 0 ? null : medianOf(prices.map((piece) => piece.sales));
-}
-
 /** The median share of its first list price that a piece sold for, in ten-thousandths; null without history. */
 function medianShareOfList(books: Books): number | null {
   const shares: number[] = [];
-  for (const { sales, firstListPrice } of soldPieces(books)) {
-    if (firstListPrice) shares.push(roundHalfUp(new Decimal(sales).times(10_000).div(firstListPrice)));
+  for (const piece of soldPieces(books)) {
+    if (!piece.firstListPrice) continue;
+    shares.push(roundHalfUp(new Decimal(soldFor(piece)).times(10_000).div(piece.firstListPrice)));
   }
   return shares.length === 0 ? null : medianOf(shares);
 }
@@ -35,7 +27,7 @@ const PRICE_STEP_CENTS = 500;
 export function suggestPrice(books: Books, piece: Readonly<Piece>, cost: Cents): Cents | null {
   const asked = piece.listPrice;
   if (!asked) return null;
-  const ofKind = medianSold(books, piece.name);
+  const ofKind = medianPriceOf(books, piece.name);
   const share = medianShareOfList(books);
   const fromShare = share && roundHalfUp(new Decimal(share).times(piece.firstListPrice ?? asked).div(10_000));
   for (const exact of [ofKind, fromShare]) {

@@ -153,7 +153,7 @@ function nightlyBackup({ ledger }: ScheduleDeps): Job {
     notBefore = instant + BACKUP_RETRY_MS;
     log.error("backup failed", { day: today, why: result.why });
     if (chat === null) return false;
-    const text = `Tonight's backup failed: ${result.why}\nYour books are not touched. I try again every hour.`;
+    const text = `Today's backup failed: ${result.why}\nYour books are not touched. I try again every hour.`;
     const body = { kind: "text" as const, reply: { text } };
     return ledger.transaction(
       () => ledger.outbox.queue({ chat, body, key: `backup failed:${today}` }) !== null,

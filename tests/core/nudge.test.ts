@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { NudgeView } from "../../core/nudge.ts";
 import { nudgeFor } from "../../core/nudge.ts";
-import { medianSold, suggestPrice } from "../../core/past-sales.ts";
+import { suggestPrice } from "../../core/past-sales.ts";
 import { Ledger } from "../books/ledger.ts";
 
 const TODAY = "2026-05-20";
@@ -112,8 +112,6 @@ test("without sales of its kind the usual share of the list price is suggested, 
   const books = ledger.books();
   expect(suggestPrice(books, books.pieces.get(hutch!)!, 5000)).toBe(19500);
   expect(suggestPrice(books, books.pieces.get(hutch!)!, 19500)).toBeNull();
-  expect(medianSold(books, "hutch")).toBeNull();
-  expect(medianSold(books, "bench")).toBe(9000);
 });
 
 test("holds past their day, pieces not started for a month, and open questions have a line each", () => {

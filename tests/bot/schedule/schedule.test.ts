@@ -178,7 +178,7 @@ test("a failed backup is told that day, once, and tried again each hour", () => 
   simulation.start();
   for (const time of ["12:30", "13:30", "14:30"]) simulation.at(local(`2026-05-20T${time}`));
   expect(simulation.keys("backup failed")).toEqual(["backup failed:2026-05-20"]);
-  expect(simulation.textOf("backup failed:2026-05-20")).toMatch(/^Tonight's backup failed: /);
+  expect(simulation.textOf("backup failed:2026-05-20")).toMatch(/^Today's backup failed: /);
   expect(simulation.log.failures.filter(({ event }) => event === "backup failed")).toHaveLength(3);
   simulation.at(local("2026-05-21T00:10"));
   expect(simulation.keys("backup failed")).toEqual(["backup failed:2026-05-20", "backup failed:2026-05-21"]);
