@@ -62,14 +62,26 @@ function bandsOf(bars: number): { pieces: Band; year: Band; loan: Band } {
 }
 
 function header(figures: MonthFigures): string[] {
+  const sum = show(figures.flipProfit);
+  const name = showMonth(figures.month);
   return [
     box(0, 0, WIDTH, HEADER_HEIGHT, COLORS.ink),
     box(0, HEADER_HEIGHT - 8, WIDTH, 8, figures.flipProfit < 0 ? COLORS.loss : COLORS.gain),
-    text(LEFT, 100, showMonth(figures.month), { size: 62, fill: COLORS.paper, bold: true }),
+    text(LEFT, 100, name, { size: HEADER_SIZE, fill: COLORS.paper, bold: true }),
     text(LEFT, 155, `${counted(figures.flipped, "piece")} flipped`, { size: 34, fill: COLORS.rule }),
-    text(RIGHT, 100, show(figures.flipProfit), { size: 62, fill: COLORS.paper, bold: true, anchor: "end" }),
+    text(RIGHT, 100, sum, { size: sumSize(sum, name), fill: COLORS.paper, bold: true, anchor: "end" }),
     text(RIGHT, 155, `flip profit, ${figures.currency}`, { size: 34, fill: COLORS.rule, anchor: "end" }),
   ];
+}
+
+const HEADER_SIZE = 62;
+/** Bold letters are wider than the plain ones that `widthOf` knows. */
+const BOLD = 1.12;
+
+/** The month's sum gives way where a long one would run into the month's name. */
+function sumSize(sum: string, name: string): number {
+  const room = RIGHT - LEFT - widthOf(name, HEADER_SIZE) * BOLD - 30;
+  return Math.min(HEADER_SIZE, Math.floor(room / (widthOf(sum, 1) * BOLD)));
 }
 
 function title(words: string, top: number, right = ""): string[] {
