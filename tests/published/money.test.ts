@@ -1,6 +1,7 @@
 import { Decimal } from "decimal.js";
 import { expect } from "vitest";
 import { roundHalfUp } from "../../core/money.ts";
+import { readMessage } from "../../core/notes/read.ts";
 import { publishedTable, rowIds } from "./table.ts";
 
 const COMPUTED = "computed";
@@ -31,5 +32,12 @@ publishedTable("N, rounding", rowIds("N", 1, 8), ({ row, doesNotApply }) => {
     expect([1.15 * 100, 4.35 * 100]).toEqual([114.99999999999999, 434.99999999999994]);
     expect([cents("1.005"), cents("1.15"), cents("4.35")]).toEqual([101, 115, 435]);
   });
-  doesNotApply("N-08", "amounts as typed are the reader's: its own tests hold these five");
+  row("N-08", `${COMPUTED}; what is no amount is asked for`, () => {
+    const typed = ["45", "45.5", "$1,234.50", "1.2k", "4o"].map(
+      (amount) => readMessage(`bought dresser ${amount}`, "2026-05-31")[0],
+    );
+    expect(typed.slice(0, 4)).toMatchObject([4_500, 4_550, 123_450, 120_000].map((price) => ({ price })));
+    expect(typed[4]).toMatchObject({ kind: "buy", missing: ["price"] });
+    expect(typed[4]).not.toHaveProperty("price");
+  });
 });

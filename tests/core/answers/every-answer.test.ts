@@ -8,6 +8,7 @@ import type { Fact } from "../../../core/books/facts.ts";
 import { emptyBooks, foldFacts } from "../../../core/books/fold.ts";
 import { monthRows } from "../../../core/books/month.ts";
 import { firstDayOf, lastDayOf } from "../../../core/calendar.ts";
+import { readMessage } from "../../../core/notes/read.ts";
 import type { Question } from "../../../core/notes/reading.ts";
 import { histories, type Step, Teller } from "../../books/histories.ts";
 import { ask, type Fields, linesOf, springLedger } from "./asking.ts";
@@ -41,6 +42,10 @@ describe("every answer", () => {
     );
     expect(files.length).toBe(answers.length);
     expect(new Set(QUESTIONS).size).toBe(answers.length);
+  });
+
+  it.each(answers.map(({ about, example }) => [example, about]))("%s asks it", (example, about) => {
+    expect(readMessage(example!, TODAY)).toMatchObject([{ kind: "ask", about }]);
   });
 
   it.each(QUESTIONS)("%s on empty books says so with a note that would start it", (about) => {
