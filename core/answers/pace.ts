@@ -13,7 +13,31 @@ import { sumOfRows } from "./year.ts";
 export const pace = defineAnswer({
   about: "pace",
   example: "on pace?",
-  asks: {},
+  asks: {
+    phrases: [
+      "on pace",
+      "on track",
+      "goal",
+      "how close … goal",
+      "how far … goal",
+      "my goal",
+      "my goals",
+      "hit … goal",
+      "make … goal",
+      "reach … goal",
+      "hows … goal",
+      "pace",
+      "ahead of",
+      "behind",
+      "how many more",
+      "to hit my",
+      "how many … to go",
+      "goal progress",
+      "am i ahead",
+      "am i behind",
+    ],
+    whole: ["pace", "goal", "goals", "progress", "on pace", "on track", "my goal"],
+  },
   answer: answerPace,
 });
 

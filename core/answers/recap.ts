@@ -16,7 +16,20 @@ import { noMoney, reply } from "./wording.ts";
 export const recap = defineAnswer({
   about: "recap",
   example: "recap",
-  asks: {},
+  asks: {
+    phrases: [
+      "recap",
+      "weekly recap",
+      "give me a recap",
+      "month recap",
+      "recap … {month}",
+      "wrap up",
+      "wrapup",
+      "monthly recap",
+      "recap … month",
+    ],
+    whole: ["recap", "recaps", "rundown", "wrap up"],
+  },
   answer: answerRecap,
 });
 

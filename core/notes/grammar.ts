@@ -1,11 +1,137 @@
-import type { Kind } from "./reading.ts";
+import type { Day, Month } from "../calendar.ts";
+import type { Clause } from "./clause.ts";
+import type { Kind, Missing, ReadingFields } from "./reading.ts";
 
-/** The reading half of a verb: its words and slots. Shape owned by the reader. */
-export interface Grammar<K extends Kind> {
-  kind?: K;
+/** What a clause may hold, as far as it helps to tell which kind of note it is. */
+export type Sign =
+  | "piece"
+  /** A piece, or words that may be the name of one. */
+  | "named"
+  | "number"
+  | "supply"
+  | "loan"
+  | "stream"
+  | "duration"
+  | "miles"
+  | "percent"
+  | "tax"
+  | "clock"
+  | "span"
+  | "labor"
+  | "person"
+  | "pronoun"
+  | "helper"
+  /** The first thing after the verb is an amount: "got 85 for the lamp". */
+  | "moneyFirst"
+  /** An amount right before "off": "20 off the desk". */
+  | "off"
+  /** "to", "toward" or "on" before the loan. */
+  | "loanward";
+
+/** One way to say a kind of note. */
+export interface Saying<K extends Kind> {
+  /** Words that say it; "…" stands for anything in between. Absent: what the clause holds says it. */
+  say?: string | readonly string[];
+  with?: readonly Sign[];
+  without?: readonly Sign[];
+  /** Fields that the words themselves settle. */
+  means?: Partial<ReadingFields[K]>;
+  /** The words mean this only where no other verb claims the clause ("got", "now"). */
+  light?: true;
 }
 
-/** The words that ask a question; part of the answer's own file. Shape owned by the reader. */
+/** What fills a field. Each slot is one function of slots.ts. */
+export type Slot =
+  | "pieces"
+  | "bought"
+  | "money"
+  | "fee"
+  | "method"
+  | "source"
+  | "buyer"
+  | "until"
+  | "minutes"
+  | "labor"
+  | "miles"
+  | "percent"
+  | "loan"
+  | "what"
+  | "category"
+  | "stream"
+  | "place";
+
+/** A verb's last word on its own reading: it may change fields, or say why the note is unclear. */
+export type Judge<K extends Kind> = (fields: ReadingFields[K], clause: Clause) => Trouble | null | undefined;
+
+/** Why a clause is no note: one name for each rule of trust.ts, with what was typed where that helps. */
+export interface Trouble {
+  kind:
+    | "twoNumbers"
+    | "decimals"
+    | "negative"
+    | "large"
+    | "range"
+    | "vagueAmount"
+    | "eachOfUnknown"
+    | "future"
+    | "unrealDay"
+    | "vagueTime"
+    | "intention"
+    | "offer"
+    | "appointment"
+    | "denial"
+    | "doubt"
+    | "noVerb"
+    | "loneNumber"
+    | "cutOrPrice"
+    | "raiseBy"
+    | "loanAlone"
+    | "botWord"
+    | "anotherPerson"
+    | "question"
+    | "clashingWord"
+    | "twoKinds"
+    | "unknown"
+    | "percentUnsaid"
+    | "clockUnsaid"
+    | "goalUnsaid"
+    | "undoMore"
+    | "notMoney"
+    | "imperative"
+    | "unclaimed";
+  /** Whole notes that would have worked, where the rule knows better than the general ones. */
+  instead?: string[];
+}
+
+/** The reading half of a verb: its words and slots. */
+export interface Grammar<K extends Kind> {
+  says: readonly Saying<K>[];
+  slots: { readonly [F in keyof ReadingFields[K]]?: Slot };
+  /** Fields asked for where the note does not give them, in this order. */
+  needs?: readonly Missing[];
+  /** Verb words of other kinds that only complete this one ("refunded 30" after "backed out"). */
+  absorbs?: readonly string[];
+  /** The words must be the whole clause: nothing beside them but fillers and what the slots take. */
+  whole?: true;
+  /** It records no fact, so it takes no date. */
+  dateless?: true;
+  judge?: Judge<K>;
+}
+
+/**
+ * The words that ask a question; part of the answer's own file. In a phrase "…" stands for anything in
+ * between, and {piece}, {money}, {month}, {year} for what the question is about.
+ */
 export interface QuestionGrammar {
-  phrases?: readonly string[];
+  /** Asked wherever the words stand in a clause that sounds like a question. */
+  phrases: readonly string[];
+  /** Asked only where the words are the whole clause, fillers aside. */
+  whole?: readonly string[];
+}
+
+/** What a question names beside its words. */
+export interface QuestionTime {
+  month?: Month;
+  year?: string;
+  today: Day;
 }

@@ -4,5 +4,5 @@ export const ask = defineVerb({
   kind: "ask",
   example: "how much this month",
   help: "a question about the books",
-  reads: {},
+  reads: { says: [], slots: {}, dateless: true },
 });

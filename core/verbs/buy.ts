@@ -7,6 +7,7 @@ import { wordsShape } from "../books/shapes.ts";
 import { dayWords, methodWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
+import { says } from "../notes/clause.ts";
 import { isSetName } from "../notes/furniture.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
@@ -73,7 +74,97 @@ export const buy = defineVerb({
   example: "bought dresser 30",
   help: "a piece, a lot or a set you bought, or got free",
   books: rules,
-  reads: {},
+  reads: {
+    says: [
+      {
+        say: [
+          "bought",
+          "bougt",
+          "boght",
+          "bot",
+          "purchased",
+          "picked up",
+          "snagged",
+          "scooped",
+          "scooped up",
+          "snatched up",
+          "copped",
+          "scored",
+          "grabbed",
+          "won",
+          "rescued",
+          "found",
+          "acquired",
+          "bought up",
+          "just bought",
+        ],
+      },
+      { say: ["buying", "picking up", "grabbing", "snagging"], with: ["piece", "number"] },
+      { say: "got", with: ["named"], without: ["moneyFirst", "stream", "supply"], light: true },
+      {
+        say: ["paid", "pd", "payed"],
+        with: ["number", "piece"],
+        without: ["loan", "supply", "stream"],
+        light: true,
+      },
+      {
+        say: ["paid", "pd", "payed"],
+        with: ["moneyFirst", "named"],
+        without: ["loan", "supply", "stream", "piece"],
+        light: true,
+      },
+      {
+        say: ["gave … for", "spent … for", "spent … on"],
+        with: ["moneyFirst", "piece"],
+        without: ["supply", "duration"],
+        light: true,
+      },
+      {
+        say: [
+          "free",
+          "freebie",
+          "curb find",
+          "curb score",
+          "curbside find",
+          "roadside find",
+          "trash pick",
+          "trash find",
+          "dumpster find",
+          "alley find",
+        ],
+        with: ["named"],
+        without: ["number"],
+        means: { price: 0 },
+        light: true,
+      },
+    ],
+    slots: { pieces: "bought", price: "money", method: "method", source: "source" },
+    needs: ["pieces", "count", "price"],
+    absorbs: [
+      "paid",
+      "pd",
+      "payed",
+      "for free",
+      "free",
+      "got",
+      "spent",
+      "cost",
+      "sale",
+      "on sale",
+      "deal",
+      "cost me",
+      "gave",
+      "asking",
+      "they were asking",
+    ],
+    judge(fields, clause) {
+      if (fields.price === undefined && says(clause, /^(?:free|for free|freebie)$/)) fields.price = 0;
+      if (fields.price === 0 && fields.source === undefined && says(clause, /^(?:curb|curbside)/))
+        fields.source = "curb";
+      if (says(clause, /^(?:off|discount)$/) && clause.signs.has("percent")) return { kind: "unclaimed" };
+      return null;
+    },
+  },
 
   decide(reading, desk) {
     const mentions = reading.pieces ?? [];

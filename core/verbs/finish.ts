@@ -21,7 +21,41 @@ export const finish = defineVerb({
   example: "finished dresser",
   help: "a piece that is done",
   books: rules,
-  reads: {},
+  reads: {
+    says: [
+      {
+        say: [
+          "finished",
+          "finished up",
+          "finish",
+          "finishing",
+          "completed",
+          "complete",
+          "done with",
+          "all done with",
+          "all done",
+          "all finished",
+          "all finished with",
+          "finished with",
+          "wrapped up",
+          "all finished up",
+          "done w",
+          "all done w",
+          "finished up with",
+        ],
+      },
+      {
+        say: ["done", "ready", "ready to list", "all set", "is done", "cured"],
+        with: ["piece"],
+        without: ["duration"],
+        light: true,
+      },
+      { say: ["is done", "are done"], with: ["pronoun"], light: true },
+    ],
+    slots: { pieces: "pieces" },
+    needs: ["pieces"],
+    absorbs: ["done", "finished", "ready"],
+  },
 
   decide(reading, desk) {
     const fit = hereBut((piece) => piece.finished !== null);

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { amountOf } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";
 import { show } from "../money.ts";
+import { judgeGoal } from "../notes/judging/aiming.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"goal"> = {
@@ -22,7 +23,54 @@ export const goal = defineVerb({
   example: "goal 100 pieces this year",
   help: "what you aim for in a month or a year",
   books: rules,
-  reads: {},
+  reads: {
+    says: [
+      {
+        say: [
+          "goal",
+          "my goal",
+          "goal is",
+          "goals",
+          "target",
+          "new goal",
+          "set goal",
+          "set a goal",
+          "aim",
+          "aiming for",
+          "aim for",
+          "shooting for",
+        ],
+        with: ["number"],
+        without: ["loan"],
+      },
+    ],
+    slots: {},
+    needs: ["per"],
+    absorbs: [
+      "goal",
+      "sell",
+      "flip",
+      "make",
+      "set",
+      "to sell",
+      "to flip",
+      "to make",
+      "want to",
+      "sales",
+      "profit",
+      "want",
+      "earn",
+      "selling",
+      "making",
+      "change",
+      "changed",
+      "sold",
+      "flips",
+      "flipping",
+    ],
+    dateless: true,
+    judge: judgeGoal,
+  },
 
   decide(reading, desk) {
     const { pieces, amount, per } = reading;

@@ -10,6 +10,7 @@ import { dayWords, methodWords, namesOf, piecesOf, verbFor } from "../decide/ech
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { show } from "../money.ts";
+import { judgeHold } from "../notes/judging/holding.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -47,7 +48,67 @@ export const hold = defineVerb({
   example: "deposit 45 on desk transfer",
   help: "a piece kept for a buyer, with or without a deposit",
   books: rules,
-  reads: {},
+  reads: {
+    says: [
+      {
+        say: ["deposit", "deposits", "deposited", "depost", "took deposit", "got deposit", "holding deposit"],
+      },
+      {
+        say: [
+          "hold",
+          "holding",
+          "held",
+          "on hold",
+          "put … on hold",
+          "reserved",
+          "reserve",
+          "spoken for",
+          "hold for",
+          "held for",
+          "holding for",
+        ],
+      },
+      {
+        say: ["down on", "put … down", "put … down on", "put down", "left … deposit", "money down"],
+        with: ["number"],
+      },
+      { say: ["pending", "is pending", "pending pickup", "sale pending"], with: ["piece"], light: true },
+    ],
+    slots: { pieces: "pieces", deposit: "money", method: "method", buyer: "buyer", until: "until" },
+    needs: ["pieces"],
+    absorbs: [
+      "deposit",
+      "down",
+      "down on",
+      "hold",
+      "holding",
+      "held",
+      "on hold",
+      "took",
+      "got",
+      "paid",
+      "put",
+      "left",
+      "gave",
+      "pickup",
+      "picking up",
+      "pick up",
+      "coming",
+      "comes",
+      "is coming",
+      "wants",
+      "pending",
+      "till",
+      "collecting",
+      "received",
+      "put down",
+      "to hold",
+      "coming back",
+      "will pick up",
+      "picks up",
+    ],
+    judge: judgeHold,
+  },
 
   decide(reading, desk) {
     const settled = settlePieces(reading, desk, { fit: here, question: "is on hold", unknown: "add" });

@@ -4,6 +4,7 @@ import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { dayWords, methodWords } from "../decide/echo.ts";
 import { show } from "../money.ts";
+import { says } from "../notes/clause.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"income"> = {
@@ -21,7 +22,62 @@ export const income = defineVerb({
   example: "tips 35",
   help: "other money that came in",
   books: rules,
-  reads: {},
+  reads: {
+    says: [
+      { with: ["stream", "number"], without: ["piece", "loan", "supply"] },
+      {
+        say: [
+          "got",
+          "made",
+          "earned",
+          "received",
+          "got paid",
+          "took in",
+          "brought in",
+          "pulled in",
+          "was paid",
+          "income",
+          "collected",
+        ],
+        with: ["stream"],
+        without: ["loan"],
+      },
+      {
+        say: [
+          "made … from",
+          "earned … from",
+          "income … from",
+          "got paid … for",
+          "made … off",
+          "earned … for",
+          "paid me … for",
+        ],
+        with: ["number"],
+        without: ["piece", "supply", "loan"],
+        light: true,
+      },
+      { say: ["tipped"], with: ["number"], means: { stream: "tips" }, light: true },
+    ],
+    slots: { amount: "money", stream: "stream", method: "method" },
+    needs: ["stream", "amount"],
+    absorbs: [
+      "got",
+      "made",
+      "earned",
+      "received",
+      "income",
+      "paid",
+      "came in",
+      "payout",
+      "money",
+      "revenue",
+      "gave",
+      "left",
+      "collected",
+      "tipped",
+    ],
+    judge: (_, clause) => (says(clause, /^(?:spent|bought)$/) ? { kind: "twoKinds" } : null),
+  },
 
   decide(reading, desk) {
     const { stream, method } = reading;

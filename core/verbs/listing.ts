@@ -33,7 +33,37 @@ export const list = defineVerb({
   example: "listed dresser 190",
   help: "a piece you offered for sale, and at what price",
   books: rules,
-  reads: {},
+  reads: {
+    says: [
+      {
+        say: [
+          "listed",
+          "list",
+          "listing",
+          "relisted",
+          "relisting",
+          "relist",
+          "posted",
+          "reposted",
+          "posting",
+          "post",
+          "put … up",
+          "put … up for sale",
+          "put up",
+          "up for sale",
+          "advertised",
+        ],
+      },
+      {
+        say: ["up for", "is up for", "are up for", "up at", "live at", "is up at"],
+        with: ["piece", "number"],
+        light: true,
+      },
+    ],
+    slots: { pieces: "pieces", price: "money", place: "place" },
+    needs: ["pieces", "price"],
+    absorbs: ["asking", "up for", "up", "put", "ask", "price"],
+  },
 
   decide(reading, desk) {
     const fit = hereBut((piece) => piece.listed !== null);

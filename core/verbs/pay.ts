@@ -8,6 +8,7 @@ import { type Ask, type Desk, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords } from "../decide/echo.ts";
 import { settleLoan } from "../decide/loans.ts";
 import { type Cents, show } from "../money.ts";
+import { says } from "../notes/clause.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -44,7 +45,60 @@ export const pay = defineVerb({
   example: "paid loan 500",
   help: "a payment to the loan",
   books: rules,
-  reads: {},
+  reads: {
+    says: [
+      {
+        say: [
+          "paid",
+          "pay",
+          "payed",
+          "pd",
+          "sent",
+          "send",
+          "paying",
+          "put",
+          "threw",
+          "transferred",
+          "paid off",
+          "paid down",
+          "made … payment",
+          "made a payment",
+          "payment",
+          "payments",
+          "paid extra",
+          "extra",
+          "paid on",
+          "paid toward",
+          "kicked",
+        ],
+        with: ["loan"],
+        without: ["piece", "percent"],
+      },
+      { with: ["loan", "number", "loanward"], without: ["piece", "percent"] },
+    ],
+    slots: { amount: "money", loan: "loan" },
+    needs: ["amount"],
+    absorbs: [
+      "paid",
+      "payment",
+      "payments",
+      "sent",
+      "put",
+      "made",
+      "to",
+      "toward",
+      "towards",
+      "extra",
+      "pay",
+      "threw",
+      "on the loan",
+      "to the loan",
+      "principal",
+      "monthly",
+    ],
+    judge: (_, clause) =>
+      says(clause, /^(?:balance|statement|owe|owed|rate)$/) ? { kind: "loanAlone" } : null,
+  },
 
   decide(reading, desk) {
     if (desk.books.loans.size === 0) return { kind: "ask", ask: loanFirst(reading, desk) };

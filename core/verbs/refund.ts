@@ -12,6 +12,7 @@ import { paidFor } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
+import { judgeRefund } from "../notes/judging/refunding.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -61,7 +62,62 @@ export const refund = defineVerb({
   example: "refunded 25 on the desk",
   help: "money given back after a sale",
   books: rules,
-  reads: {},
+  reads: {
+    says: [
+      {
+        say: [
+          "refunded",
+          "refund",
+          "refunding",
+          "partial refund",
+          "gave … back",
+          "gave back",
+          "money back",
+          "sent … back",
+          "paid back",
+          "paid … back",
+        ],
+        without: ["loan"],
+      },
+      {
+        say: [
+          "came back",
+          "brought … back",
+          "brought back",
+          "returned",
+          "took … back",
+          "took back",
+          "return on",
+          "was returned",
+          "got returned",
+        ],
+        means: { returned: true },
+        with: ["named"],
+      },
+      { say: ["came back", "brought back", "returned"], means: { returned: true }, with: ["pronoun"] },
+    ],
+    slots: { pieces: "pieces", amount: "money" },
+    needs: ["pieces", "amount"],
+    absorbs: [
+      "refunded",
+      "refund",
+      "gave back",
+      "gave",
+      "back",
+      "returned",
+      "came back",
+      "took back",
+      "paid back",
+      "partial",
+      "money back",
+      "knocked",
+      "brought back",
+      "brought",
+      "wanted",
+      "return",
+    ],
+    judge: judgeRefund,
+  },
 
   decide(reading, desk) {
     const settled = settlePieces(reading, desk, { fit: paidFor, question: "was it", unknown: "refuse" });

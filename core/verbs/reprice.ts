@@ -10,6 +10,7 @@ import { dayWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { show } from "../money.ts";
+import { judgePrice } from "../notes/judging/repricing.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -42,7 +43,71 @@ export const reprice = defineVerb({
   example: "dropped dresser to 160",
   help: "a new asking price",
   books: rules,
-  reads: {},
+  reads: {
+    says: [
+      {
+        say: [
+          "dropped",
+          "drop",
+          "dropping",
+          "lowered",
+          "lower",
+          "lowering",
+          "reduced",
+          "reduce",
+          "marked … down",
+          "marked down",
+          "mark … down",
+          "price drop",
+          "price cut",
+          "cut … price",
+          "cut",
+          "slashed",
+          "repriced",
+          "reprice",
+          "discounted",
+          "took … off",
+          "knocked … off",
+          "shaved … off",
+          "knocked off",
+          "take … off",
+          "knock … off",
+          "cut … off",
+        ],
+        without: ["duration", "supply", "labor"],
+      },
+      {
+        say: ["dropped", "lowered", "reduced", "cut", "slashed", "marked", "marked down"],
+        with: ["piece"],
+        without: ["duration", "supply"],
+      },
+      { say: ["raised", "raise", "upped", "bumped", "bumped up", "increased", "marked up", "marked … up"] },
+      {
+        say: [
+          "changed",
+          "change",
+          "changed price",
+          "changed the price",
+          "new price",
+          "price change",
+          "set price",
+        ],
+        with: ["number"],
+        without: ["supply"],
+      },
+      {
+        say: ["now", "is now", "are now", "down to", "price is now", "now only", "now at"],
+        with: ["piece", "number"],
+        without: ["supply", "duration", "stream", "loan", "miles"],
+        light: true,
+      },
+      { with: ["piece", "number", "off"], without: ["supply", "duration", "percent", "miles", "loan"] },
+    ],
+    slots: { pieces: "pieces" },
+    needs: ["pieces"],
+    absorbs: ["now", "down", "down to", "price", "the price", "is now", "to", "asking", "up", "up to", "off"],
+    judge: judgePrice,
+  },
 
   decide(reading, desk) {
     const fit = { allows: here.allows, prefers: (piece: { listed: string | null }) => piece.listed !== null };

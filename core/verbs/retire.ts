@@ -9,6 +9,7 @@ import { dayWords, namesOf, piecesOf, verbFor } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { show } from "../money.ts";
+import { says } from "../notes/clause.ts";
 import { defineVerb } from "./verb.ts";
 
 /** The buyer is settled first: no piece goes while a deposit is held on it. */
@@ -41,7 +42,70 @@ export const retire = defineVerb({
   example: "donated the chair",
   help: "a piece kept, given away or scrapped",
   books: rules,
-  reads: {},
+  reads: {
+    says: [
+      {
+        say: ["keeping", "keep", "kept", "decided to keep", "gonna keep", "going to keep", "keeper"],
+        with: ["named"],
+        without: ["number"],
+        means: { how: "kept" },
+      },
+      { say: ["keeping", "kept"], with: ["pronoun"], without: ["number", "named"], means: { how: "kept" } },
+      {
+        say: [
+          "donated",
+          "donating",
+          "donate",
+          "gave away",
+          "gave … away",
+          "giving away",
+          "giving … away",
+          "gifted",
+          "gave … to",
+          "dropped … off at",
+        ],
+        without: ["number"],
+        means: { how: "given" },
+      },
+      {
+        say: [
+          "trashed",
+          "trashing",
+          "trash",
+          "tossed",
+          "tossing",
+          "scrapped",
+          "scrapping",
+          "scrap",
+          "dumped",
+          "junked",
+          "threw out",
+          "threw away",
+          "threw … out",
+          "threw … away",
+          "throwing out",
+          "throwing away",
+          "throwing … away",
+          "throwing … out",
+          "took … to the dump",
+          "took … to dump",
+          "to the dump",
+          "burned",
+          "chucked",
+          "binned",
+          "pitched",
+          "parted out",
+          "broke up",
+        ],
+        without: ["number"],
+        means: { how: "scrapped" },
+      },
+    ],
+    slots: { pieces: "pieces" },
+    needs: ["pieces"],
+    absorbs: ["for myself", "for me", "for us", "keep", "away"],
+    judge: (_, clause) => (says(clause, /^deposit$/) ? { kind: "unknown" } : null),
+  },
 
   decide(reading, desk) {
     const settled = settlePieces(reading, desk, { fit: here, question: "was it", unknown: "add" });

@@ -14,6 +14,7 @@ import { dayWords, methodWords, namesOf, piecesOf, profitLines, sharesWords } fr
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { type Cents, show } from "../money.ts";
+import { judgeSale } from "../notes/judging/selling.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -72,7 +73,59 @@ export const sell = defineVerb({
   example: "sold nightstand 60 cash",
   help: "a sale",
   books: rules,
-  reads: {},
+  reads: {
+    says: [
+      {
+        say: [
+          "sold",
+          "sld",
+          "sodl",
+          "slod",
+          "soldd",
+          "resold",
+          "is sold",
+          "are sold",
+          "got sold",
+          "just sold",
+        ],
+      },
+      {
+        say: ["went for", "let … go for", "unloaded", "moved … for", "sold off", "sale of"],
+        with: ["number"],
+      },
+      {
+        say: ["got … for", "got … out of", "took … for", "made … on"],
+        with: ["moneyFirst", "piece"],
+        without: ["supply", "stream"],
+        light: true,
+      },
+    ],
+    slots: { pieces: "pieces", price: "money", method: "method", fee: "fee", buyer: "buyer" },
+    needs: ["pieces", "price"],
+    absorbs: [
+      "paid",
+      "got",
+      "fee",
+      "fees",
+      "minus",
+      "less",
+      "paid in",
+      "took",
+      "picked up",
+      "went for",
+      "listed",
+      "cleared",
+      "made",
+      "sold",
+      "gone",
+      "pending",
+      "buyer",
+      "lady paid",
+      "guy paid",
+      "delivered",
+    ],
+    judge: judgeSale,
+  },
 
   decide(reading, desk) {
     const settled = settlePieces(reading, desk, { fit: here, question: "did you sell", unknown: "add" });

@@ -8,6 +8,7 @@ import { costLine, dayWords, methodWords, namesOf } from "../decide/echo.ts";
 import { ever } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { show } from "../money.ts";
+import { judgeSpending } from "../notes/judging/spending.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -39,7 +40,41 @@ export const spend = defineVerb({
   example: "paint 12.50 for dresser",
   help: "money spent, on a piece or on the shop",
   books: rules,
-  reads: {},
+  reads: {
+    says: [
+      { with: ["supply", "number"], without: ["loan", "percent"] },
+      {
+        say: ["spent", "spend", "spending", "dropped … on", "blew"],
+        without: ["duration", "loan"],
+        light: true,
+      },
+      {
+        say: [
+          "bought",
+          "bougt",
+          "boght",
+          "got",
+          "picked up",
+          "grabbed",
+          "purchased",
+          "paid",
+          "pd",
+          "paid for",
+          "snagged",
+          "ordered",
+          "used",
+        ],
+        with: ["supply"],
+        without: ["loan", "stream"],
+      },
+      { say: ["paid", "pd", "payed", "gave", "tipped"], with: ["helper", "number"], without: ["loan"] },
+      { say: ["charged", "charge"], with: ["supply", "number"] },
+    ],
+    slots: { what: "what", amount: "money", category: "category", pieces: "pieces", method: "method" },
+    needs: ["what", "amount"],
+    absorbs: ["bought", "cost", "paid", "got", "spent", "for free", "help move", "help moving", "used"],
+    judge: judgeSpending,
+  },
 
   decide(reading, desk) {
     const need = { fit: ever, question: "was it for", unknown: "add or leave out" } as const;

@@ -21,7 +21,33 @@ export const start = defineVerb({
   example: "started the desk",
   help: "a piece you began work on",
   books: rules,
-  reads: {},
+  reads: {
+    says: [
+      {
+        say: [
+          "started",
+          "started on",
+          "starting",
+          "starting on",
+          "start",
+          "start on",
+          "began",
+          "begun",
+          "beginning",
+          "started work on",
+          "started working on",
+          "starting work on",
+          "starting to work on",
+          "dug into",
+          "tore into",
+        ],
+      },
+      { say: ["working on", "workin on", "work on"], without: ["duration"], light: true },
+    ],
+    slots: { pieces: "pieces" },
+    needs: ["pieces"],
+    absorbs: ["working on", "now", "work on"],
+  },
 
   decide(reading, desk) {
     const fit = hereBut((piece) => piece.started !== null);

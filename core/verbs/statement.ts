@@ -8,6 +8,7 @@ import { type Ask, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords } from "../decide/echo.ts";
 import { settleLoan } from "../decide/loans.ts";
 import { show } from "../money.ts";
+import { says } from "../notes/clause.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -36,7 +37,57 @@ export const statement = defineVerb({
   example: "loan balance 9871.14",
   help: "what the lender says is owed",
   books: rules,
-  reads: {},
+  reads: {
+    says: [
+      {
+        say: [
+          "loan balance",
+          "balance",
+          "statement",
+          "statement says",
+          "loan statement",
+          "statement balance",
+          "new balance",
+          "balance is",
+          "current balance",
+          "lender says",
+          "servicer says",
+          "loan says",
+          "balance is now",
+          "balance now",
+          "balance says",
+          "remaining balance",
+          "payoff",
+        ],
+        with: ["number"],
+        without: ["piece", "percent"],
+      },
+      {
+        say: ["owe", "still owe", "owed", "i owe", "left"],
+        with: ["loan", "number"],
+        without: ["piece", "percent"],
+      },
+    ],
+    slots: { loan: "loan", balance: "money" },
+    needs: ["balance"],
+    absorbs: [
+      "now",
+      "is now",
+      "says",
+      "balance",
+      "statement",
+      "loan",
+      "owe",
+      "loan balance",
+      "lender",
+      "still",
+      "shows",
+      "reads",
+      "statement says",
+      "lender says",
+    ],
+    judge: (_, clause) => (says(clause, /^(?:paid|sent|payment)$/) ? { kind: "loanAlone" } : null),
+  },
 
   decide(reading, desk) {
     if (desk.books.loans.size === 0) return { kind: "ask", ask: newLoan(reading) };

@@ -5,6 +5,7 @@ import type { FactRules } from "../books/rules.ts";
 import { daysInYearShape, decimalShape, wordsShape } from "../books/shapes.ts";
 import { dayWords } from "../decide/echo.ts";
 import { settleLoan } from "../decide/loans.ts";
+import { judgeTerms } from "../notes/judging/loanterms.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"terms"> = {
@@ -34,7 +35,92 @@ export const terms = defineVerb({
   example: "loan rate 6.8%",
   help: "a loan's rate, its days in a year, or the order of payments",
   books: rules,
-  reads: {},
+  reads: {
+    says: [
+      {
+        say: [
+          "loan rate",
+          "rate",
+          "interest rate",
+          "loan interest",
+          "apr",
+          "new rate",
+          "rate is",
+          "rate is now",
+          "rate on",
+          "rate changed to",
+          "changed rate",
+        ],
+        with: ["percent"],
+        without: ["number", "tax", "piece"],
+      },
+      { with: ["loan", "percent"], without: ["number", "tax", "piece"] },
+      {
+        say: [
+          "365 days",
+          "365.25 days",
+          "365.25",
+          "366 days",
+          "365 day year",
+          "365.25 day year",
+          "actual days",
+          "actual year",
+          "actual day count",
+          "actual",
+          "actual days in year",
+        ],
+        with: ["loan"],
+      },
+      {
+        say: [
+          "split payments",
+          "split payment",
+          "split loan payments",
+          "split the payments",
+          "prorata",
+          "pro rata",
+          "spread payments",
+          "spread the payments",
+          "pay all loans",
+        ],
+        means: { order: "prorata" },
+      },
+      {
+        say: [
+          "highest rate first",
+          "highest rate loan first",
+          "highest first",
+          "highest interest first",
+          "highest rate",
+          "highest interest loan first",
+          "highest interest",
+          "avalanche",
+        ],
+        means: { order: "highest" },
+      },
+    ],
+    slots: { rate: "percent", loan: "loan" },
+    absorbs: [
+      "pay",
+      "payments",
+      "payment",
+      "rate",
+      "loan rate",
+      "now",
+      "changed",
+      "split",
+      "loan",
+      "loans",
+      "over",
+      "all",
+      "across",
+      "is now",
+      "first",
+      "loan first",
+      "the loan",
+    ],
+    judge: judgeTerms,
+  },
 
   decide(reading, desk) {
     const day = reading.date ?? desk.today;

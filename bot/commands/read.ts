@@ -1,0 +1,31 @@
+import { dayOfInstant, isDay } from "../../core/calendar.ts";
+import { printReading, readMessage } from "../../core/notes/read.ts";
+
+/** The day that relative words count from: `--on YYYY-MM-DD`, else today in TIME_ZONE or the machine's zone. */
+function dayOf(words: readonly string[]): string {
+  const on = words[words.indexOf("--on") + 1];
+  if (words.includes("--on") && on && isDay(on)) return on;
+  const machine = Intl.DateTimeFormat().resolvedOptions().timeZone;
+  try {
+    return dayOfInstant(Date.now(), process.env["TIME_ZONE"] || machine);
+  } catch {
+    // An unknown zone name: reading a note never fails for it.
+    return dayOfInstant(Date.now(), machine);
+  }
+}
+
+const today = dayOf(process.argv.slice(2));
+let rest = "";
+process.stdin.setEncoding("utf8");
+for await (const chunk of process.stdin) {
+  const lines = (rest + chunk).split("\n");
+  rest = lines.pop() ?? "";
+  for (const line of lines) print(line);
+}
+if (rest !== "") print(rest);
+
+/** One note a line in, one JSON object a line out. */
+function print(typed: string): void {
+  const line = typed.endsWith("\r") ? typed.slice(0, -1) : typed;
+  process.stdout.write(`${JSON.stringify({ line, readings: readMessage(line, today).map(printReading) })}\n`);
+}

@@ -1,0 +1,163 @@
+import type { Day } from "../calendar.ts";
+import type { Cents } from "../money.ts";
+import { wholeOf } from "./amounts.ts";
+import type { Tok } from "./clause.ts";
+import { comingDay, pastDay } from "./days.ts";
+import { withMentions } from "./mentions.ts";
+import type { Mention } from "./reading.ts";
+import { centsOfToken } from "./slots.ts";
+import { wordsOf } from "./text.ts";
+import { correctedNorms, tokensOf } from "./tokens.ts";
+import { language } from "./verbs.ts";
+
+/*
+ * Answers to an open question. Each reader claims the whole text, fillers aside, or gives null: then the text
+ * is a note of its own.
+ */
+
+const isFilling = (token: Tok): boolean =>
+  (token.kind === "mark" && token.text !== "-" && token.text !== "~") ||
+  (token.kind === "word" &&
+    !token.roles.hedge &&
+    (token.roles.filler === true || token.roles.opinion === true || /^(?:paid|about it)$/.test(token.text)));
+
+function tokensOfAnswer(text: string): Tok[] {
+  const words = wordsOf(text);
+  const { lexer } = language();
+  return withMentions(tokensOf(words, correctedNorms(text, words, lexer), lexer));
+}
+
+/** The one token that is no filler and fits; null where anything else is said. */
+function onlyToken(
+  text: string,
+  kind: Tok["kind"],
+  aside: (token: Tok) => boolean = () => false,
+): Tok | null {
+  const tokens = tokensOfAnswer(text).filter((token) => !isFilling(token) && !aside(token));
+  const [token] = tokens;
+  return tokens.length === 1 && token!.kind === kind ? token! : null;
+}
+
+/** "35", "$35", "35 bucks", "thirty five", "12.50 cash": whole cents; "free" is 0 only where that is offered. */
+export function readBareMoney(text: string): Cents | null {
+  const token = onlyToken(text, "amount", (word) => word.kind === "word" && word.roles.method !== undefined);
+  if (!token || token.each) return null;
+  const found = centsOfToken(token);
+  return "cents" in found ? found.cents : null;
+}
+
+/** How it was paid, where a bare amount says so: "12.50 cash". */
+export function readBareMethod(text: string): string | null {
+  const said = tokensOfAnswer(text).flatMap((token) =>
+    token.kind === "word" && token.roles.method ? [token.roles.method] : [],
+  );
+  return said.length === 1 ? said[0]! : null;
+}
+
+/** "#4", "dresser", "the white dresser", "the tall one" (traits alone). */
+export function readBareMention(text: string): Mention | null {
+  const tokens = tokensOfAnswer(text);
+  const pieces = tokens.filter((token) => token.kind === "piece");
+  const others = tokens.filter(
+    (token) => token.kind !== "piece" && !isFilling(token) && token.text !== "one",
+  );
+  if (pieces.length === 1 && others.length === 0) return pieces[0]!.mention!;
+  if (pieces.length > 0) return null;
+  return traitsAlone(tokens);
+}
+
+function traitsAlone(tokens: readonly Tok[]): Mention | null {
+  const words = tokens.filter((token) => token.kind === "word" && (token.roles.trait || token.unknown));
+  const known = words.filter((token) => token.roles.trait);
+  const pointed =
+    tokens.some((token) => token.kind === "amount" && token.text === "one") ||
+    tokens.some((token) => /^ones?$/.test(token.text));
+  const rest = tokens.filter(
+    (token) => !words.includes(token) && !isFilling(token) && !/^ones?$/.test(token.text),
+  );
+  if (rest.length > 0 || words.length === 0 || (!pointed && known.length !== words.length)) return null;
+  return { traits: words.map((token) => token.text) };
+}
+
+/** A day as an answer: "yesterday", "sat", "3/14"; the latest not after today, or the one to come where only that fits. */
+export function readBareDay(text: string, today: Day): Day | null {
+  if (/^\s*(?:today|tdy|tonight|just now|now|this morning)\s*[.!]*\s*$/i.test(text)) return today;
+  const token = onlyToken(text, "day");
+  if (!token?.said) return null;
+  const past = pastDay(token.said, today);
+  return "day" in past ? past.day : comingDay(token.said, today);
+}
+
+/** "45 min", "2h", "hour and a half": whole minutes. */
+export function readBareDuration(text: string): number | null {
+  return onlyToken(text, "duration")?.minutes ?? null;
+}
+
+/** "24", "24 miles", "18.5 mi": a plain decimal. */
+export function readBareMiles(text: string): string | null {
+  const measured = onlyToken(text, "miles");
+  if (measured) return measured.miles ?? null;
+  return plainDecimal(text);
+}
+
+/** "5.5", "5.5%", "6 percent": a plain decimal. */
+export function readBarePercent(text: string): string | null {
+  const said = onlyToken(text, "percent");
+  if (said) return said.percent ?? null;
+  return plainDecimal(text);
+}
+
+function plainDecimal(text: string): string | null {
+  const token = onlyToken(text, "amount");
+  const amount = token?.amount;
+  if (
+    !amount?.exact ||
+    amount.flaw ||
+    amount.factors ||
+    token!.each ||
+    /[$€£k]|bucks?|dollars?/.test(token!.text)
+  )
+    return null;
+  const { digits, scale } = amount.exact;
+  return String(digits / 10 ** scale);
+}
+
+/** "4", "four", "a pair": a whole number of pieces. */
+export function readBareCount(text: string): number | null {
+  const tokens = tokensOfAnswer(text);
+  const words: Readonly<Record<string, number>> = { pair: 2, couple: 2, both: 2, dozen: 12 };
+  const named = tokens.filter((token) => words[token.text] !== undefined);
+  if (named.length === 1 && tokens.every((token) => token === named[0] || isFilling(token)))
+    return words[named[0]!.text]!;
+  const token = tokens.filter((other) => !isFilling(other));
+  const [only] = token;
+  if (token.length !== 1 || !only) return null;
+  if (only.kind === "piece")
+    return only.mention?.plural || only.mention?.number !== undefined ? null : (only.mention?.count ?? null);
+  if (only.kind === "count") return only.value ?? null;
+  const whole =
+    only.kind === "amount" && !only.amount?.money && !only.amount?.flaw
+      ? wholeOf(only.amount?.exact ?? null)
+      : null;
+  return whole !== null && whole >= 1 && whole < 1000 ? whole : null;
+}
+
+const YES =
+  /^(?:yes|yep|yeah|yup|ya|yea|ok|okay|sure|y|correct|right|yes please|sure thing|sounds good|do it|go ahead|thats right|ok yes|yes it is|yes it was)$/;
+const NO = /^(?:no|nope|nah|n|no thanks|no thank you|not that)$/;
+const NEVER_MIND =
+  /^(?:never ?mind|nvm|nevermind|forget it|forget that|cancel|cancel it|cancel that|skip|skip it|drop it|nm|dont bother|leave it)$/;
+
+/** A plain yes, no, or "never mind"; null where it is neither. */
+export function readYesNo(text: string): "yes" | "no" | "never mind" | null {
+  const words = text
+    .toLowerCase()
+    .replace(/['’]/g, "")
+    .replace(/[^a-z ]+/g, " ")
+    .replace(/ {1,50}/g, " ")
+    .trim();
+  if (words.length > 30) return null;
+  if (YES.test(words)) return "yes";
+  if (NO.test(words)) return "no";
+  return NEVER_MIND.test(words) ? "never mind" : null;
+}

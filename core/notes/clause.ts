@@ -1,0 +1,69 @@
+import type { Day } from "../calendar.ts";
+import type { Sign } from "./grammar.ts";
+import type { Kind } from "./reading.ts";
+import type { Token } from "./tokens.ts";
+
+/** A verb's words found in a line: which saying of which kind, and the words that must follow further on. */
+export interface Head {
+  kind: Kind;
+  /** Index into the verb's `says`. */
+  saying: number;
+  tail: readonly string[];
+  light: boolean;
+}
+
+export type Tok = Token<Head>;
+
+/** One clause in hand: its tokens are claimed one by one, each at most once. */
+export interface Clause {
+  tokens: Tok[];
+  /** The clause as typed, and the line it stands in. */
+  text: string;
+  line: string;
+  /** Where a word of the line starts and ends, for names kept as said. */
+  spans: readonly { start: number; end: number }[];
+  signs: ReadonlySet<Sign>;
+  today: Day;
+  /** The token of the words that said the verb; absent where what it holds said it. */
+  head?: Tok;
+}
+
+/** Takes a token for a slot, so that no other slot reads it too. */
+export function claim(...tokens: Tok[]): void {
+  for (const token of tokens) token.claimed = true;
+}
+
+/** The first unclaimed token of a kind, claimed or not by the caller. */
+export function firstFree(clause: Clause, kind: Tok["kind"]): Tok | undefined {
+  return clause.tokens.find((token) => token.kind === kind && !token.claimed);
+}
+
+export function freeTokens(clause: Clause, kind: Tok["kind"]): Tok[] {
+  return clause.tokens.filter((token) => token.kind === kind && !token.claimed);
+}
+
+/** Whether the clause says any of these words (each one token). Claims nothing. */
+export function says(clause: Clause, pattern: RegExp): boolean {
+  return clause.tokens.some((token) => pattern.test(token.text));
+}
+
+/** Claims every token whose text matches and tells whether there was one. */
+export function claimWords(clause: Clause, pattern: RegExp): boolean {
+  const found = clause.tokens.filter((token) => token.kind === "word" && pattern.test(token.text));
+  claim(...found);
+  return found.length > 0;
+}
+
+/** The words of some tokens as said: lower case, single blanks. */
+export function asSaid(clause: Clause, tokens: readonly Tok[]): string {
+  const first = tokens[0];
+  const last = tokens.at(-1);
+  if (!first || !last) return "";
+  const start = clause.spans[first.from]!.start;
+  const end = clause.spans[last.to - 1]!.end;
+  return clause.line.slice(start, end).toLowerCase().replace(/\s+/g, " ").trim();
+}
+
+export function isMark(token: Tok | undefined, ...marks: string[]): boolean {
+  return token !== undefined && token.kind === "mark" && marks.includes(token.text);
+}

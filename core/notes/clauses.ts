@@ -1,0 +1,306 @@
+import type { Head, Tok } from "./clause.ts";
+import { isMark } from "./clause.ts";
+import type { Kind } from "./reading.ts";
+
+/** A run of tokens that makes one clause; `repeats` is the verb of the clause before, said once for both. */
+export interface Cut {
+  tokens: Tok[];
+  repeats?: Tok;
+  /** No mark and no "and" parts it from the clause before it. */
+  glued?: true;
+}
+
+/** What the cutter needs to know of the verbs. */
+export interface VerbFacts {
+  absorbs(kind: Kind, text: string): boolean;
+  takes(kind: Kind, slot: "money" | "pieces" | "minutes" | "miles" | "fee"): boolean;
+}
+
+const AND = /^(?:and|then|also|plus|but|so|&|\+)$/;
+
+function isSeparator(token: Tok): boolean {
+  return (
+    isMark(token, ",", ".", ";", "!", "?", ":", "&", "+", "-", "|", "/") ||
+    (token.kind === "word" && AND.test(token.text))
+  );
+}
+
+export function headsOf(token: Tok): readonly Head[] {
+  return token.kind === "word" ? (token.roles.heads ?? []) : [];
+}
+
+function isPurpose(tokens: readonly Tok[], at: number): boolean {
+  // "18 miles to pick up the desk": what the drive was for, not a purchase.
+  return tokens[at - 1]?.text === "to" && tokens[at]!.roles.filler === true;
+}
+
+/** Whether the words at `at` say a verb here. */
+export function isHead(tokens: readonly Tok[], at: number): boolean {
+  return headsOf(tokens[at]!).length > 0 && !isPurpose(tokens, at);
+}
+
+const isLight = (token: Tok): boolean => headsOf(token).every((head) => head.light);
+const isAmount = (token: Tok): boolean => token.kind === "amount";
+const isSupply = (token: Tok): boolean =>
+  token.kind === "word" && token.roles.supply !== undefined && !token.roles.heads;
+const isStream = (token: Tok): boolean => token.kind === "word" && token.roles.stream !== undefined;
+
+/** The verb words of a cut so far: the last one that is not light, else the last. */
+function headOf(tokens: readonly Tok[]): Tok | undefined {
+  const heads = tokens.filter((_, at) => isHead(tokens, at));
+  return heads.find((token) => !isLight(token)) ?? heads[0];
+}
+
+function absorbs(head: Tok, token: Tok, facts: VerbFacts): boolean {
+  return headsOf(head).some((said) => facts.absorbs(said.kind, token.text));
+}
+
+/** Whether a head's words are finished by words further on that hold this token ("put … on hold"). */
+function isTailOf(head: Tok, tokens: readonly Tok[], at: number): boolean {
+  return headsOf(head).some(({ tail }) => {
+    if (tail.length === 0) return false;
+    const words = tokens[at]!.text.split(" ");
+    const before = tokens[at - 1]?.text ?? "";
+    return (
+      words.every((word) => tail.includes(word)) &&
+      (words[0] === tail[0] || before === tail[0] || tail.length > 1)
+    );
+  });
+}
+
+/** A light verb has its say when something to record stands between it and the next verb. */
+function hasHadItsSay(between: readonly Tok[]): boolean {
+  const thing = between.some((token) => token.kind === "piece" || isSupply(token) || isStream(token));
+  return thing || between.some(isSeparator);
+}
+
+/** Parts of a line between separators, each still with at most one verb that has had its say. */
+function splitAtHeads(segment: readonly Tok[], facts: VerbFacts): Tok[][] {
+  const parts: Tok[][] = [];
+  let start = 0;
+  let headAt = -1;
+  for (let at = 0; at < segment.length; at += 1) {
+    if (!isHead(segment, at)) continue;
+    if (headAt < 0) {
+      headAt = at;
+      continue;
+    }
+    const head = segment[headAt]!;
+    const token = segment[at]!;
+    if (absorbs(head, token, facts) || isTailOf(head, segment, at)) continue;
+    const between = segment.slice(headAt + 1, at);
+    if (
+      isLight(head) &&
+      !isLight(token) &&
+      !hasHadItsSay(between) &&
+      !segment.slice(start, headAt).some((t) => t.kind === "piece")
+    ) {
+      headAt = at;
+      continue;
+    }
+    if (isLight(token) && !wantsOwnClause(segment, at)) continue;
+    if (absorbs(token, head, facts)) continue;
+    const cut = pulledBack(segment, headAt, at);
+    parts.push(segment.slice(start, cut));
+    start = cut;
+    headAt = at;
+  }
+  parts.push(segment.slice(start));
+  return parts;
+}
+
+/** A light verb after another verb opens a clause only where a piece or a number of its own follows. */
+function wantsOwnClause(segment: readonly Tok[], at: number): boolean {
+  const rest = segment.slice(at + 1);
+  const thing = rest.some((token) => token.kind === "piece" || isSupply(token) || token.roles.pronoun);
+  return thing && rest.some(isAmount);
+}
+
+/** "sold desk 165 lamp sold 20": the noun right before a verb is that verb's own, once the first has its price. */
+function pulledBack(segment: readonly Tok[], headAt: number, at: number): number {
+  const previous = segment[at - 1];
+  if (!previous || previous.kind !== "piece" || at - 1 <= headAt) return at;
+  const before = segment.slice(headAt + 1, at - 1);
+  const complete =
+    before.some(isAmount) &&
+    (before.some((t) => t.kind === "piece") || segment.slice(0, headAt).some((t) => t.kind === "piece"));
+  return complete ? at - 1 : at;
+}
+
+/** "bought dresser 30 nightstand 18", "gas 20 tolls 5": each thing with its own number. */
+function splitAtThings(part: readonly Tok[], facts: VerbFacts): Tok[][] {
+  const parts: Tok[][] = [];
+  let start = 0;
+  let thing = false;
+  let number = false;
+  for (let at = 0; at < part.length; at += 1) {
+    const token = part[at]!;
+    const opens =
+      (token.kind === "piece" || isSupply(token) || isStream(token)) &&
+      !isOwnFee(token, part.slice(start, at), facts);
+    if (opens && thing && number && ownNumber(part, at) && !isPreposition(part[at - 1])) {
+      parts.push(part.slice(start, at));
+      start = at;
+      number = false;
+    } else if (isForeignMeasure(token, part.slice(start, at), facts) && thing && number) {
+      parts.push(part.slice(start, at));
+      start = at;
+      thing = false;
+      number = false;
+    }
+    if (opens) thing = true;
+    if (isAmount(token)) number = true;
+  }
+  parts.push(part.slice(start));
+  return parts;
+}
+
+const PREPOSITION = /^(?:for|on|to|from|at|off|with|w|of|in|by)$/;
+const isPreposition = (token: Tok | undefined): boolean =>
+  token !== undefined && (PREPOSITION.test(token.text) || /^(?:the|my|a|an|this|that)$/.test(token.text));
+
+/** "sold hutch 220 fee 6.60": the fee of the sale before it. */
+function isOwnFee(token: Tok, before: readonly Tok[], facts: VerbFacts): boolean {
+  if (!/fees?$|^commission$/.test(token.text)) return false;
+  const head = headOf(before);
+  return head !== undefined && headsOf(head).some((said) => facts.takes(said.kind, "fee"));
+}
+
+function ownNumber(part: readonly Tok[], at: number): boolean {
+  for (let next = at + 1; next < part.length; next += 1) {
+    const token = part[next]!;
+    if (isAmount(token)) return true;
+    if (token.kind === "piece" || isSupply(token) || isStream(token)) return false;
+  }
+  return false;
+}
+
+function isForeignMeasure(token: Tok, before: readonly Tok[], facts: VerbFacts): boolean {
+  if (token.kind !== "miles" && token.kind !== "duration") return false;
+  const head = headOf(before);
+  if (!head) return false;
+  const slot = token.kind === "miles" ? "miles" : "minutes";
+  return headsOf(head).every((said) => !facts.takes(said.kind, slot));
+}
+
+interface Segment {
+  tokens: Tok[];
+  /** The separators before it. */
+  joint: Tok[];
+}
+
+function segmentsOf(tokens: readonly Tok[]): Segment[] {
+  const segments: Segment[] = [];
+  let joint: Tok[] = [];
+  let run: Tok[] = [];
+  for (const token of tokens) {
+    if (!isSeparator(token)) {
+      run.push(token);
+      continue;
+    }
+    if (run.length > 0) {
+      segments.push({ tokens: run, joint });
+      joint = [];
+      run = [];
+    }
+    joint.push(token);
+  }
+  if (run.length > 0) segments.push({ tokens: run, joint });
+  return segments;
+}
+
+const FILLING = (token: Tok): boolean =>
+  token.kind === "mark" ||
+  (token.kind === "word" &&
+    (token.roles.filler === true || token.roles.opinion === true) &&
+    !token.roles.heads);
+
+interface Shape {
+  head: Tok | undefined;
+  piece: boolean;
+  amount: boolean;
+  supply: boolean;
+  stream: boolean;
+  miles: boolean;
+  duration: boolean;
+  loan: boolean;
+  filling: boolean;
+  fee: boolean;
+  prepositional: boolean;
+}
+
+function shapeOf(tokens: readonly Tok[]): Shape {
+  return {
+    head: headOf(tokens),
+    piece: tokens.some((token) => token.kind === "piece"),
+    amount: tokens.some(isAmount),
+    supply: tokens.some(isSupply),
+    stream: tokens.some(isStream),
+    miles: tokens.some((token) => token.kind === "miles"),
+    duration: tokens.some((token) => token.kind === "duration"),
+    loan: tokens.some((token) => token.text === "loan" || token.text === "loans"),
+    filling: tokens.every(FILLING),
+    fee: tokens.some((token) => /^(?:listing |selling |sale )?fees?$/.test(token.text)),
+    prepositional: PREPOSITION.test(tokens[0]?.text ?? ""),
+  };
+}
+
+/** Whether a run without a verb says a kind of note by what it holds alone. */
+function standsAlone(shape: Shape, before: Shape, facts: VerbFacts): boolean {
+  const takes = (slot: "minutes" | "miles"): boolean =>
+    before.head !== undefined && headsOf(before.head).some((head) => facts.takes(head.kind, slot));
+  if (shape.miles) return !(takes("miles") && !before.miles);
+  if (shape.duration) return !(takes("minutes") && !before.duration);
+  if (shape.stream && shape.amount) return true;
+  if (shape.supply && shape.amount) return before.amount || !(before.supply || before.head);
+  return shape.loan && shape.amount;
+}
+
+/** How a run of tokens goes on from the clause before it. */
+function joins(next: Shape, cut: Cut, facts: VerbFacts): "merge" | "own" | "repeat" {
+  const before = shapeOf(cut.tokens);
+  const verb = before.head ?? cut.repeats;
+  if (next.head) {
+    if (verb && absorbs(verb, next.head, facts) && !(next.piece && next.amount && before.piece))
+      return "merge";
+    return before.filling ||
+      (!before.head && !cut.repeats && !before.amount && !before.miles && !before.duration)
+      ? "merge"
+      : "own";
+  }
+  if (next.filling || (next.fee && verb && headsOf(verb).some((said) => facts.takes(said.kind, "fee"))))
+    return "merge";
+  if (standsAlone(next, { ...before, head: verb }, facts)) return "own";
+  if (next.piece && next.amount && before.amount && verb && before.piece) return "repeat";
+  if (next.piece && next.amount && before.amount && !verb) return "own";
+  return "merge";
+}
+
+/** Cuts a line's tokens into clauses. Every token lands in exactly one clause or is a separator between two. */
+export function cutsOf(tokens: readonly Tok[], facts: VerbFacts): Cut[] {
+  const cuts: Cut[] = [];
+  for (const { tokens: segment, joint } of segmentsOf(tokens)) {
+    const parts = splitAtHeads(segment, facts).flatMap((part) => splitAtThings(part, facts));
+    parts.forEach((part, index) => {
+      if (part.length === 0) return;
+      const last = cuts.at(-1);
+      const glued = index > 0;
+      if (!last) {
+        cuts.push({ tokens: part });
+        return;
+      }
+      const shape = shapeOf(part);
+      const way = glued && shape.head && shapeOf(last.tokens).head ? "own" : joins(shape, last, facts);
+      if (way === "merge") last.tokens.push(...joint, ...part);
+      else {
+        const verb = headOf(last.tokens) ?? last.repeats;
+        cuts.push({
+          tokens: part,
+          ...(way === "repeat" && verb ? { repeats: verb } : {}),
+          ...(glued ? { glued: true } : {}),
+        });
+      }
+    });
+  }
+  return cuts;
+}

@@ -1,0 +1,308 @@
+import type { Clause, Head, Tok } from "./clause.ts";
+import { claim, isMark } from "./clause.ts";
+import { headsOf, isHead } from "./clauses.ts";
+import { pastDay } from "./days.ts";
+import type { Saying, Sign, Slot, Trouble } from "./grammar.ts";
+import { questionOf } from "./questions.ts";
+import type { Kind, Missing, Reading } from "./reading.ts";
+import { knownPieces, slots } from "./slots.ts";
+import { hedgeTrouble, leftoverTrouble } from "./trust.ts";
+import { insteadOf, unclear } from "./unclear.ts";
+import type { AnyGrammar } from "./verbs.ts";
+import { language } from "./verbs.ts";
+import { HELPERS } from "./words/people.ts";
+
+/** A clause on its way to a reading; fields may still be shared from its neighbours. */
+export interface Draft {
+  kind: Kind;
+  fields: Record<string, unknown>;
+  /** It takes a date. */
+  dated: boolean;
+  leadsWithDay: boolean;
+  /** Its pieces are those of the clause before. */
+  takesBefore: boolean;
+  follows?: boolean;
+  finish(line: number): Reading;
+}
+
+interface Choice {
+  kind: Kind;
+  saying: Saying<Kind>;
+  head?: Tok;
+  tail: Tok[];
+  score: number;
+}
+
+/** The order in which slots claim: what is marked by its own words first, bare words and numbers last. */
+const SLOT_ORDER: readonly Slot[] = [
+  "until",
+  "minutes",
+  "miles",
+  "percent",
+  "category",
+  "loan",
+  "fee",
+  "method",
+  "buyer",
+  "source",
+  "stream",
+  "labor",
+  "what",
+  "pieces",
+  "bought",
+  "place",
+  "money",
+];
+
+export function interpret(clause: Clause, repeats: Tok | undefined): Draft {
+  const trouble = earlyTrouble(clause);
+  if (trouble) return unclearDraft(clause, trouble);
+  const asked = repeats ? null : askedDraft(clause);
+  if (asked) return asked;
+  const choice = chosen(clause, repeats);
+  if (!choice) return unclearDraft(clause, hedgeTrouble(clause) ?? noVerbTrouble(clause));
+  return filledDraft(clause, choice);
+}
+
+/** Words that never say what they seem to. */
+function earlyTrouble(clause: Clause): Trouble | null {
+  const clash = clause.tokens.find((token) => token.unknown && /^(?:ns|cod|hb)$/.test(token.text));
+  return clash ? { kind: "clashingWord" } : null;
+}
+
+function askedDraft(clause: Clause): Draft | null {
+  const asked = questionOf(clause.tokens, clause.today);
+  if (asked) return draft("ask", { ...asked }, clause, false);
+  const question = clause.tokens.some((token) => isMark(token, "?"));
+  return question ? unclearDraft(clause, { kind: "question" }) : null;
+}
+
+/** A whole line that sounds like a question. */
+export function questionReading(clause: Clause, line: number): Reading {
+  const asked = questionOf(clause.tokens, clause.today);
+  const place = { text: clause.text, line };
+  return asked ? ({ kind: "ask", ...asked, ...place } as Reading) : unclear({ kind: "question" }, place);
+}
+
+function unclearDraft(clause: Clause, trouble: Trouble): Draft {
+  const made = draft("unclear", {}, clause, false);
+  const instead = trouble.instead ?? insteadOf(trouble, clause);
+  made.finish = (line) => unclear({ ...trouble, instead }, { text: clause.text, line });
+  return made;
+}
+
+function draft(kind: Kind, fields: Record<string, unknown>, clause: Clause, dated: boolean): Draft {
+  const first = clause.tokens.find((token) => !(token.kind === "mark" || token.roles.filler));
+  const made: Draft = {
+    kind,
+    fields,
+    dated,
+    leadsWithDay: first?.kind === "day",
+    takesBefore: false,
+    finish: (line) => finished(made, clause, line),
+  };
+  return made;
+}
+
+/* Choosing the verb */
+
+function chosen(clause: Clause, repeats: Tok | undefined): Choice | null {
+  const { grammars, unsaid } = language();
+  const choices: Choice[] = [];
+  clause.tokens.forEach((token, at) => {
+    if (!isHead(clause.tokens, at) || isAbsorbed(clause.tokens, at)) return;
+    for (const head of headsOf(token)) addChoice(choices, clause, head, token, grammars);
+  });
+  if (repeats && choices.length === 0)
+    for (const head of headsOf(repeats)) addChoice(choices, clause, head, repeats, grammars);
+  for (const { kind, saying } of unsaid) {
+    const words = grammars.get(kind)!.says[saying]!;
+    if (holds(words, clause.signs))
+      choices.push({ kind, saying: words, tail: [], score: words.with!.length });
+  }
+  return choices.reduce<Choice | null>(
+    (best, choice) => (best && best.score >= choice.score ? best : choice),
+    null,
+  );
+}
+
+/** Words that only complete the verb of the clause ("refunded 30" after "backed out") do not compete with it. */
+function isAbsorbed(tokens: readonly Tok[], at: number): boolean {
+  const { facts } = language();
+  return tokens.some((other, place) => {
+    if (place === at || !isHead(tokens, place)) return false;
+    const takes = headsOf(other).some((head) => !head.light && facts.absorbs(head.kind, tokens[at]!.text));
+    if (!takes) return false;
+    const taken = headsOf(tokens[at]!).some((head) => !head.light && facts.absorbs(head.kind, other.text));
+    return !taken || place < at;
+  });
+}
+
+function holds(saying: Saying<Kind>, signs: ReadonlySet<Sign>): boolean {
+  return (
+    (saying.with ?? []).every((sign) => signs.has(sign)) &&
+    !(saying.without ?? []).some((sign) => signs.has(sign))
+  );
+}
+
+function addChoice(
+  choices: Choice[],
+  clause: Clause,
+  head: Head,
+  token: Tok,
+  grammars: ReadonlyMap<Kind, AnyGrammar>,
+): void {
+  const saying = grammars.get(head.kind)!.says[head.saying]!;
+  const tail = tailOf(clause, token, head.tail);
+  if (!tail || !holds(saying, signsAfter(clause, token))) return;
+  const length = token.text.split(" ").length + head.tail.length * 3;
+  const score =
+    (head.light ? 20 : 100) +
+    length * 3 +
+    (saying.with?.length ?? 0) * 2 +
+    (saying.without?.length ?? 0) * 0.1;
+  choices.push({ kind: head.kind, saying, head: token, tail, score });
+}
+
+/** The clause's signs, and those that depend on what follows the verb. */
+function signsAfter(clause: Clause, head: Tok): ReadonlySet<Sign> {
+  const next = clause.tokens
+    .slice(clause.tokens.indexOf(head) + 1)
+    .find((token) => !/^(?:the|a|an|my|me|back|about|out|him|only|just|like)$/.test(token.text));
+  const signs = new Set(clause.signs);
+  if (next?.kind === "amount") signs.add("moneyFirst");
+  if (next?.kind === "word" && HELPERS.has(next.text)) signs.add("helper");
+  if (next?.kind === "word" && next.roles.supply === "help") signs.add("helper");
+  return signs;
+}
+
+/** The tokens that finish a verb's words further on; null where they are not all there. */
+function tailOf(clause: Clause, head: Tok, tail: readonly string[]): Tok[] | null {
+  if (tail.length === 0) return [];
+  const wanted = tail.join(" ");
+  const from = clause.tokens.indexOf(head) + 1;
+  for (let at = Math.max(from, 0); at < clause.tokens.length; at += 1) {
+    let text = "";
+    for (let to = at; to < clause.tokens.length && text.length < wanted.length; to += 1) {
+      text = text ? `${text} ${clause.tokens[to]!.text}` : clause.tokens[to]!.text;
+      if (text === wanted) return clause.tokens.slice(at, to + 1);
+    }
+  }
+  return null;
+}
+
+/* Filling the slots */
+
+function filledDraft(clause: Clause, choice: Choice): Draft {
+  const grammar = language().grammars.get(choice.kind)!;
+  if (choice.head) {
+    clause.head = choice.head;
+    claim(choice.head);
+  }
+  if (choice.saying.with?.includes("helper") && choice.head) clause.signs = signsAfter(clause, choice.head);
+  claim(...choice.tail);
+  claim(...clause.tokens.filter((token) => token.kind === "word" && grammar.absorbs.has(token.text)));
+  const made = draft(choice.kind, { ...choice.saying.means }, clause, !grammar.dateless);
+  const trouble = fill(made, grammar, clause);
+  if (trouble) return unclearDraft(clause, trouble);
+  const ownTrouble = (grammar.judge?.(made.fields, clause as never) as Trouble | null | undefined) ?? null;
+  const left =
+    ownTrouble ??
+    hedgeTrouble(clause) ??
+    leftoverTrouble(choice.kind, clause) ??
+    wholeTrouble(grammar, clause);
+  return left ? unclearDraft(clause, left) : made;
+}
+
+function fill(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | null {
+  if (made.dated) {
+    const trouble = fillDay(made, grammar, clause);
+    if (trouble) return trouble;
+  }
+  const fields = Object.entries(grammar.slots);
+  for (const slot of SLOT_ORDER) {
+    for (const [field, name] of fields) {
+      if (name !== slot || made.fields[field] !== undefined) continue;
+      const trouble = fillField(made, field, slot, clause);
+      if (trouble) return trouble;
+    }
+  }
+  return null;
+}
+
+function fillField(made: Draft, field: string, slot: Slot, clause: Clause): Trouble | null {
+  const optional =
+    slot === "pieces" &&
+    !language().grammars.get(made.kind)!.needs.includes("pieces") &&
+    made.kind !== "hold";
+  const filled = optional ? knownPieces(clause) : slots[slot](clause);
+  if (!filled) return null;
+  if ("trouble" in filled) return filled.trouble;
+  if (filled.follows) made.takesBefore = true;
+  else made.fields[field] = filled.value;
+  if (filled.each) made.fields["each"] = true;
+  return null;
+}
+
+/** The day of a fact: the one said, never one to come. "until friday" is a slot of its own, and claims first. */
+function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | null {
+  if (Object.values(grammar.slots).includes("until")) {
+    const filled = slots.until(clause);
+    if (filled && "trouble" in filled) return filled.trouble;
+    const field = Object.keys(grammar.slots).find((name) => grammar.slots[name] === "until")!;
+    if (filled) made.fields[field] = filled.value;
+  }
+  const [first, second] = clause.tokens.filter((token) => token.kind === "day" && !token.claimed);
+  if (!first) return null;
+  if (second) return { kind: "vagueTime" };
+  claim(first);
+  const found = pastDay(first.said!, clause.today);
+  if ("wrong" in found) return { kind: found.wrong === "future" ? "future" : "unrealDay" };
+  made.fields["date"] = found.day;
+  if (found.longAgo) made.fields["longAgo"] = true;
+  return null;
+}
+
+/** Some notes are their words and nothing else: "undo the dresser" undoes nothing. */
+function wholeTrouble(grammar: AnyGrammar, clause: Clause): Trouble | null {
+  if (!grammar.whole) return null;
+  const free = clause.tokens.some(
+    (token) =>
+      !token.claimed &&
+      token.kind === "word" &&
+      !token.roles.filler &&
+      !token.roles.pronoun &&
+      !token.roles.opinion,
+  );
+  return free ? { kind: "unknown" } : null;
+}
+
+function finished(made: Draft, clause: Clause, line: number): Reading {
+  const grammar = language().grammars.get(made.kind);
+  const pieces = made.fields["pieces"] as { plural?: true; count?: number }[] | undefined;
+  const missing: Missing[] = [];
+  for (const field of (grammar?.needs ?? []) as Missing[]) {
+    if (field === "count") {
+      if (pieces?.some((mention) => mention.plural)) missing.push("count");
+    } else if (made.fields[field] === undefined) missing.push(field);
+  }
+  if (missing.includes("count")) for (const mention of pieces ?? []) delete mention.plural;
+  const reading = {
+    kind: made.kind,
+    ...made.fields,
+    ...(missing.length > 0 ? { missing } : {}),
+    ...(made.follows || made.takesBefore ? { follows: true } : {}),
+    text: clause.text,
+    line,
+  };
+  return reading as Reading;
+}
+
+function noVerbTrouble(clause: Clause): Trouble {
+  const { signs } = clause;
+  const meaningful = clause.tokens.filter((token) => !(token.kind === "mark" || token.roles.filler));
+  if (signs.has("loan") && signs.has("number")) return { kind: "loanAlone" };
+  if (signs.has("piece") && signs.has("number")) return { kind: "noVerb" };
+  if (meaningful.length === 1 && meaningful[0]!.kind === "amount") return { kind: "loneNumber" };
+  return { kind: "unknown" };
+}

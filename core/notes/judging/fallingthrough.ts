@@ -1,0 +1,33 @@
+import type { Clause, Tok } from "../clause.ts";
+import { claim, freeTokens } from "../clause.ts";
+import type { Trouble } from "../grammar.ts";
+import type { ReadingFields } from "../reading.ts";
+import { centsOfToken } from "../slots.ts";
+
+const GIVEN_BACK =
+  /^(?:refunded|refund|refunding|gave back|gave|returned|returning|sent back|sent|paid back|gave (?:him|her|them) back)$/;
+const KEPT = /^(?:kept|keeping|keep)$/;
+
+/** The last of the words before `token` that says what became of the deposit. */
+function fate(clause: Clause, pattern: RegExp): boolean {
+  return clause.tokens.some((token: Tok) => token.kind === "word" && pattern.test(token.text));
+}
+
+/** What became of the deposit: an amount refunded or kept; kept whole is a refund of nothing. */
+export function judgeFallthrough(fields: ReadingFields["fallthrough"], clause: Clause): Trouble | null {
+  const refunded = fate(clause, GIVEN_BACK);
+  const kept = fate(clause, KEPT);
+  const [amount, second] = freeTokens(clause, "amount");
+  if (second) return { kind: "twoNumbers" };
+  if (!amount) {
+    if (kept && !refunded && !fate(clause, /^(?:half|part|some)$/)) fields.refunded = 0;
+    return null;
+  }
+  if (refunded === kept) return { kind: "unclaimed" };
+  claim(amount);
+  const found = centsOfToken(amount);
+  if ("trouble" in found) return found.trouble;
+  if (refunded) fields.refunded = found.cents;
+  else fields.kept = found.cents;
+  return null;
+}

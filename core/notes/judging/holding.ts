@@ -1,0 +1,31 @@
+import type { Clause } from "../clause.ts";
+import { says } from "../clause.ts";
+import type { Trouble } from "../grammar.ts";
+import type { ReadingFields } from "../reading.ts";
+
+/** A number in a hold is a deposit only where "deposit" or "down" is said: it could be the price. */
+export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Trouble | null {
+  if (
+    fields.deposit !== undefined &&
+    !says(clause, /(?:^|\b)(?:deposits?|deposited|depost|down|money down)(?:\b|$)/)
+  )
+    return { kind: "twoNumbers" };
+  if (says(clause, /^(?:returned|refunded|gave back|kept)$/)) return { kind: "unknown" };
+  // "mirror for Ana": who is meant is no fact of money, but who put money down may be said first.
+  if (fields.buyer === undefined) nameFirst(fields, clause);
+  return null;
+}
+
+/** "lady put 40 down on the hutch": whoever stands before the verb. */
+function nameFirst(fields: ReadingFields["hold"], clause: Clause): void {
+  const end = clause.head ? clause.tokens.indexOf(clause.head) : 0;
+  const first = clause.tokens
+    .slice(0, end)
+    .find(
+      (token) =>
+        token.kind === "word" &&
+        token.roles.person &&
+        !/^(?:he|she|they|buyer|someone|somebody|hes|shes|who|you|your|his|her|their)$/.test(token.text),
+    );
+  if (first && /^(?:put|left|put down)$/.test(clause.head?.text ?? "")) fields.buyer = first.text;
+}

@@ -1,0 +1,48 @@
+import type { Clause } from "../clause.ts";
+import { claim, claimWords, freeTokens, says } from "../clause.ts";
+import { comingDay, daysUntil } from "../days.ts";
+import type { Trouble } from "../grammar.ts";
+import type { ReadingFields } from "../reading.ts";
+
+const OFF =
+  /^(?:off|stop .*|no more .*|no nudges|mute|mute nudges|turn off.*|never|disable|pause|pause .*|quit|dont|anymore)$/;
+
+/** A snooze in days: "3 days", "a week", "till monday". */
+function snoozeDays(clause: Clause): number | null {
+  const span = clause.tokens.find((token) => token.kind === "span");
+  if (span) {
+    claim(span);
+    return span.days!;
+  }
+  if (claimWords(clause, /^(?:week|a week)$/)) return 7;
+  if (claimWords(clause, /^(?:day|a day)$/)) return 1;
+  const day = clause.tokens.find((token) => token.kind === "day");
+  const coming = day?.said ? comingDay(day.said, clause.today) : null;
+  if (!day || !coming) return null;
+  claim(day);
+  const days = daysUntil(coming, clause.today);
+  return days > 0 ? days : null;
+}
+
+/** When the daily reminder comes, that it does not, or for how many days it rests. */
+export function judgeNudge(fields: ReadingFields["nudge"], clause: Clause): Trouble | null {
+  const clock = clause.tokens.find((token) => token.kind === "clock");
+  if (clock) {
+    claim(clock);
+    if (clock.at === null || clock.at === undefined) return { kind: "clockUnsaid" };
+    fields.at = clock.at;
+    return null;
+  }
+  const days = snoozeDays(clause);
+  if (days !== null) {
+    fields.days = days;
+    return null;
+  }
+  if (freeTokens(clause, "amount").length > 0) return { kind: "clockUnsaid" };
+  if (says(clause, OFF)) {
+    claimWords(clause, OFF);
+    fields.off = true;
+    return null;
+  }
+  return { kind: "clockUnsaid" };
+}

@@ -1,0 +1,34 @@
+import type { Clause } from "../clause.ts";
+import { says } from "../clause.ts";
+import type { Trouble } from "../grammar.ts";
+import type { ReadingFields } from "../reading.ts";
+
+/** A deposit given back belongs to a sale that fell through, and a supply returned is no refund to a buyer. */
+export function judgeRefund(fields: ReadingFields["refund"], clause: Clause): Trouble | null {
+  if (says(clause, /^(?:deposit|deposits)$/)) return { kind: "unknown" };
+  if (
+    fields.returned === undefined &&
+    says(clause, /^(?:came back|brought back|returned|took back|return)$/)
+  ) {
+    const amount = clause.tokens.findIndex((token) => token.kind === "amount");
+    const returned = clause.tokens.findIndex((token) =>
+      /^(?:came back|brought back|returned|took back)$/.test(token.text),
+    );
+    const next = clause.tokens[returned + 1];
+    // "returned 30 on the desk" gives money back; "buyer returned the desk" the desk.
+    if (!(amount === returned + 1 || next?.kind === "amount")) fields.returned = true;
+  } else if (fields.returned && isMoneyReturned(clause)) delete fields.returned;
+  return null;
+}
+
+function isMoneyReturned(clause: Clause): boolean {
+  const at = clause.tokens.findIndex((token) => token.text === "returned");
+  if (at < 0) return false;
+  const next = clause.tokens
+    .slice(at + 1)
+    .find((token) => !/^(?:the|his|her|their|a|my|back|him|them)$/.test(token.text));
+  return (
+    next?.kind === "amount" &&
+    !clause.tokens.some((token) => /^(?:came back|brought back|took back)$/.test(token.text))
+  );
+}

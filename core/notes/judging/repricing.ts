@@ -1,0 +1,89 @@
+import type { Clause, Tok } from "../clause.ts";
+import { claim, freeTokens } from "../clause.ts";
+import type { Trouble } from "../grammar.ts";
+import type { ReadingFields } from "../reading.ts";
+import { centsOfToken, pieceCount } from "../slots.ts";
+
+const RAISES = /^(?:raised?|upped|bumped(?: up)?|increased|marked up)$/;
+/** The words themselves say that the number is the new price. */
+const SETS_PRICE =
+  /^(?:now|is now|are now|price is now|now only|now at|changed?|changed price|changed the price|new price|price change|set price|repriced?)$/;
+
+function before(clause: Clause, token: Tok, back = 1): string {
+  let at = clause.tokens.indexOf(token) - 1;
+  for (let left = back; at >= 0; at -= 1) {
+    const text = clause.tokens[at]!.text;
+    if (/^(?:the|a|an|only|just|about|another|like|it|that|is)$/.test(text)) continue;
+    left -= 1;
+    if (left === 0) return text;
+  }
+  return "";
+}
+
+function after(clause: Clause, token: Tok): string {
+  return clause.tokens[clause.tokens.indexOf(token) + 1]?.text ?? "";
+}
+
+/** "from 150 to 120", "150 to 120": the old price is no amount to record. */
+function claimOldPrice(clause: Clause, amounts: readonly Tok[]): Tok | undefined {
+  const [first, second] = amounts;
+  if (amounts.length !== 2 || !/^(?:to|down to|now)$/.test(before(clause, second!))) return undefined;
+  if (
+    before(clause, first!) !== "from" &&
+    after(clause, first!) !== "to" &&
+    after(clause, first!) !== "down to" &&
+    before(clause, first!) !== "was"
+  )
+    return undefined;
+  claim(first!);
+  return second;
+}
+
+/** The new price ("to 160", "now 140") or a cut ("by 20", "20 off"); a bare number could be either. */
+export function judgePrice(fields: ReadingFields["reprice"], clause: Clause): Trouble | null {
+  const amounts = freeTokens(clause, "amount");
+  const token = amounts.length === 1 ? amounts[0] : claimOldPrice(clause, amounts);
+  if (!token) return amounts.length === 0 ? noAmount(clause) : { kind: "twoNumbers" };
+  claim(token);
+  const found = centsOfToken(token);
+  if ("trouble" in found) return found.trouble;
+  const head = clause.head?.text ?? "";
+  const preposition = before(clause, token);
+  const raises = RAISES.test(head);
+  const cut =
+    preposition === "by" ||
+    after(clause, token) === "off" ||
+    (/^(?:took|take|knocked|knock|shaved)/.test(head) &&
+      clause.tokens.some((word) => word.text === "off" || word.text === "knocked off"));
+  if (cut) {
+    if (token.each) return { kind: "twoNumbers" };
+    if (raises) return { kind: "raiseBy" };
+    fields.by = found.cents;
+    return null;
+  }
+  const sets =
+    /^(?:to|down to|up to|at|now|is now|are now|now at|=)$/.test(preposition) || SETS_PRICE.test(head);
+  if (!sets) return { kind: raises ? "raiseBy" : "cutOrPrice" };
+  return setPrice(fields, clause, token, found.cents);
+}
+
+function setPrice(
+  fields: ReadingFields["reprice"],
+  clause: Clause,
+  token: Tok,
+  cents: number,
+): Trouble | null {
+  if (!token.each) {
+    fields.price = cents;
+    return null;
+  }
+  const count = pieceCount(clause.tokens.flatMap((piece) => (piece.mention ? [piece.mention] : [])));
+  if (count === null) return { kind: "eachOfUnknown" };
+  fields.price = cents * count;
+  return null;
+}
+
+/** "dropped the price on the desk" says what, but not to what: asked as a price. */
+function noAmount(clause: Clause): Trouble | null {
+  return clause.signs.has("percent") ? { kind: "unclaimed" } : { kind: "cutOrPrice" };
+}

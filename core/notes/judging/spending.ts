@@ -1,0 +1,32 @@
+import type { Clause } from "../clause.ts";
+import type { Trouble } from "../grammar.ts";
+import type { ReadingFields } from "../reading.ts";
+import { HELPERS } from "../words/people.ts";
+import { SUPPLY_VERBS } from "../words/supplies.ts";
+
+/** Words that are work as much as supplies, right before a piece: "paint dresser 20" could be minutes. */
+function isWorkOnPiece(clause: Clause): boolean {
+  return clause.tokens.some((token, at) => {
+    if (token.kind !== "word" || !SUPPLY_VERBS.has(token.text) || clause.head) return false;
+    let next = at + 1;
+    while (/^(?:the|my|a|an)$/.test(clause.tokens[next]?.text ?? "")) next += 1;
+    return clause.tokens[next]?.kind === "piece";
+  });
+}
+
+/** What spending on hands, "spent 18", and words that are also work come to. */
+export function judgeSpending(fields: ReadingFields["spend"], clause: Clause): Trouble | null {
+  if (isWorkOnPiece(clause)) return { kind: "unclaimed" };
+  for (const token of clause.tokens)
+    if (HELPERS.has(token.text) && clause.signs.has("helper")) token.claimed = true;
+  if (fields.category === "help" && fields.what === undefined) fields.what = "help";
+  // "paid 40" alone could be a loan payment, a purchase or help.
+  if (
+    fields.what === undefined &&
+    fields.pieces === undefined &&
+    /^(?:paid|pd|payed)$/.test(clause.head?.text ?? "")
+  )
+    return { kind: "loneNumber" };
+  if (fields.what === undefined) delete fields.category;
+  return null;
+}

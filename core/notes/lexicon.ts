@@ -1,0 +1,148 @@
+import type { Category } from "./reading.ts";
+import { FILLER, PRONOUNS } from "./words/filler.ts";
+import { CLASHING_SHORT_FORMS, FURNITURE } from "./words/furniture.ts";
+import type { Hedge } from "./words/hedges.ts";
+import { HEDGES, VAGUE_TIMES } from "./words/hedges.ts";
+import { METHODS } from "./words/methods.ts";
+import { PEOPLE } from "./words/people.ts";
+import { PLACES } from "./words/places.ts";
+import { STREAMS } from "./words/streams.ts";
+import { OTHER_SPENDING, SUPPLIES } from "./words/supplies.ts";
+import { OPINIONS, TRAITS } from "./words/traits.ts";
+
+/** Everything a word or phrase may be; which of it holds is settled by the words around it. */
+export interface Roles<Head = unknown> {
+  noun?: { name: string; plural: boolean };
+  supply?: Category;
+  place?: string;
+  method?: string;
+  stream?: string;
+  heads?: Head[];
+  /** The words that a question may begin with or be made of. */
+  hedge?: Hedge;
+  vagueTime?: true;
+  person?: true;
+  trait?: true;
+  opinion?: true;
+  filler?: true;
+  pronoun?: true;
+  labor?: true;
+}
+
+interface Node<Head> {
+  next?: Map<string, Node<Head>>;
+  roles?: Roles<Head>;
+}
+
+/** Phrases to roles, found longest first from any word of a line. */
+export interface Lexicon<Head = unknown> {
+  add(phrase: string, roles: Roles<Head>): void;
+  /** The longest phrase that begins at `at`, in words. */
+  longest(norms: readonly string[], at: number): { roles: Roles<Head>; words: number } | null;
+  /** Every single word that stands in a phrase. */
+  readonly vocabulary: ReadonlySet<string>;
+}
+
+function makeLexicon<Head>(): Lexicon<Head> {
+  const root: Node<Head> = { next: new Map() };
+  const vocabulary = new Set<string>();
+  const add = (phrase: string, roles: Roles<Head>): void => {
+    let node = root;
+    for (const word of phrase.split(" ")) {
+      vocabulary.add(word);
+      node.next ??= new Map();
+      let child = node.next.get(word);
+      if (!child) {
+        child = {};
+        node.next.set(word, child);
+      }
+      node = child;
+    }
+    const heads = [...(node.roles?.heads ?? []), ...(roles.heads ?? [])];
+    node.roles = { ...roles, ...node.roles, ...(heads.length > 0 ? { heads } : {}) };
+  };
+  const longest = (norms: readonly string[], at: number) => {
+    let node = root;
+    let found: { roles: Roles<Head>; words: number } | null = null;
+    for (let index = at; index < norms.length; index += 1) {
+      const child = node.next?.get(norms[index]!);
+      if (!child) break;
+      node = child;
+      if (node.roles) found = { roles: node.roles, words: index - at + 1 };
+    }
+    return found;
+  };
+  return { add, longest, vocabulary };
+}
+
+/** The plural of a name's last word (or of the "chest" of "chest of drawers"). */
+export function pluralOf(name: string): string {
+  const of = name.indexOf(" of ");
+  if (of > 0) return pluralOf(name.slice(0, of)) + name.slice(of);
+  if (/(?:s|x|z|ch|sh)$/.test(name)) return `${name}es`;
+  if (/[^aeiou]y$/.test(name)) return `${name.slice(0, -1)}ies`;
+  if (/(?:shelf|leaf)$/.test(name)) return `${name.slice(0, -1)}ves`;
+  return `${name}s`;
+}
+
+/** The singular of a noun nobody listed: "whatnots" → "whatnot". */
+export function singularOf(noun: string): string {
+  if (/(?:shelves|leaves)$/.test(noun)) return `${noun.slice(0, -3)}f`;
+  if (/ies$/.test(noun) && noun.length > 4) return `${noun.slice(0, -3)}y`;
+  if (/(?:ches|shes|sses|xes|zes)$/.test(noun)) return noun.slice(0, -2);
+  if (/[^su]s$/.test(noun) && noun.length > 3) return noun.slice(0, -1);
+  return noun;
+}
+
+/** The ways one listed spelling may be written: joined, apart, with a hyphen (read as apart). */
+function spellings(spelling: string): string[] {
+  if (spelling.includes("+")) return [spelling.replace("+", ""), spelling.replace("+", " ")];
+  const words = spelling.split(" ");
+  // "endtable", "coffeetable": the last two words run together.
+  return words.length === 2 ? [spelling, words.join("")] : [spelling];
+}
+
+function addFurniture(lexicon: Lexicon): void {
+  for (const [first = "", ...others] of FURNITURE) {
+    const name = first.replace("+", "").normalize("NFD").replace(/\p{M}/gu, "");
+    for (const spelling of [first, ...others].flatMap(spellings)) {
+      if (CLASHING_SHORT_FORMS.has(spelling)) continue;
+      const plain = spelling.normalize("NFD").replace(/\p{M}/gu, "");
+      lexicon.add(plain, { noun: { name, plural: false } });
+      const plural = pluralOf(plain);
+      if (plural !== plain) lexicon.add(plural, { noun: { name, plural: true } });
+    }
+  }
+}
+
+function addSupplies(lexicon: Lexicon): void {
+  for (const [category, names] of Object.entries(SUPPLIES)) {
+    for (const name of names) {
+      lexicon.add(name, { supply: category as Category });
+      lexicon.add(pluralOf(name), { supply: category as Category });
+    }
+  }
+  for (const name of OTHER_SPENDING) lexicon.add(name, { supply: "other" });
+}
+
+/** The words of the trade; the verbs and the labors of their files are added by the reader. */
+export function tradeLexicon<Head>(): Lexicon<Head> {
+  const lexicon = makeLexicon<Head>();
+  addFurniture(lexicon as Lexicon);
+  addSupplies(lexicon as Lexicon);
+  for (const place of PLACES) {
+    lexicon.add(place, { place });
+    lexicon.add(pluralOf(place), { place: pluralOf(place) });
+  }
+  for (const [words, method] of Object.entries(METHODS)) lexicon.add(words, { method });
+  for (const [words, stream] of Object.entries(STREAMS)) lexicon.add(words, { stream });
+  for (const [hedge, phrases] of Object.entries(HEDGES))
+    for (const phrase of phrases) lexicon.add(phrase, { hedge: hedge as Hedge });
+  for (const phrase of VAGUE_TIMES) lexicon.add(phrase, { vagueTime: true });
+  for (const person of PEOPLE) lexicon.add(person, { person: true });
+  for (const trait of TRAITS) lexicon.add(trait, { trait: true });
+  for (const opinion of OPINIONS) lexicon.add(opinion, { opinion: true });
+  for (const filler of FILLER) lexicon.add(filler, { filler: true });
+  for (const pronoun of PRONOUNS) lexicon.add(pronoun, { pronoun: true });
+  return lexicon;
+}

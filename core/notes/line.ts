@@ -1,0 +1,71 @@
+import type { Day } from "../calendar.ts";
+import type { Clause, Tok } from "./clause.ts";
+import type { Cut } from "./clauses.ts";
+import { cutsOf } from "./clauses.ts";
+import type { Draft } from "./interpret.ts";
+import { interpret, questionReading } from "./interpret.ts";
+import { withMentions } from "./mentions.ts";
+import { isQuestion } from "./questions.ts";
+import type { Mention, Reading } from "./reading.ts";
+import { sharedOver } from "./shared.ts";
+import { signsOf } from "./signs.ts";
+import { wordsOf } from "./text.ts";
+import { correctedNorms, tokensOf } from "./tokens.ts";
+import { isBotWord, unclear } from "./unclear.ts";
+import { language } from "./verbs.ts";
+
+/** Where a clause's tokens stand in the line as typed. */
+interface Typed {
+  line: string;
+  spans: readonly { start: number; end: number }[];
+}
+
+function clauseOf(tokens: Tok[], { line, spans }: Typed, today: Day): Clause {
+  const first = tokens[0]!;
+  const last = tokens.at(-1)!;
+  const text = line.slice(spans[first.from]!.start, spans[last.to - 1]!.end);
+  return { tokens, text, line, spans, signs: signsOf(tokens), today };
+}
+
+/** The readings of one line; none for a blank one. */
+export function readLine(line: string, today: Day, index: number): Reading[] {
+  if (line.trim() === "") return [];
+  const words = wordsOf(line);
+  const place = { text: line.trim(), line: index };
+  if (!words.some((word) => word.kind !== "mark")) return [unclear({ kind: "unknown" }, place)];
+  const { lexer, facts } = language();
+  const norms = correctedNorms(line, words, lexer);
+  if (isBotWord(norms)) return [unclear({ kind: "botWord" }, place)];
+  const tokens = withMentions(tokensOf(words, norms, lexer));
+  const typed: Typed = { line, spans: words };
+  if (startsAsQuestion(tokens)) return [questionReading(clauseOf(tokens, typed, today), index)];
+  const drafts = cutsOf(tokens, facts).map((cut) => draftOf(cut, typed, today));
+  return finish(drafts, index);
+}
+
+/** A question runs on to its end, "and" and all, unless a sentence ends within it. */
+function startsAsQuestion(tokens: readonly Tok[]): boolean {
+  const end = tokens.findIndex((token) => token.kind === "mark" && /^[.?!]$/.test(token.text));
+  const rest = end < 0 ? [] : tokens.slice(end + 1);
+  return rest.every((token) => token.kind === "mark" || token.roles.filler === true) && isQuestion(tokens);
+}
+
+function draftOf(cut: Cut, typed: Typed, today: Day): Draft {
+  return interpret(clauseOf(cut.tokens, typed, today), cut.repeats);
+}
+
+/** Settles what clauses take from each other: shared days and sources, "it", and pieces left out. */
+function finish(drafts: readonly Draft[], index: number): Reading[] {
+  sharedOver(drafts);
+  let before: Mention[] | undefined;
+  return drafts.map((draft) => {
+    if (draft.takesBefore && before) {
+      draft.fields["pieces"] = before.map((mention) => ({ ...mention }));
+      draft.follows = true;
+    }
+    const reading = draft.finish(index);
+    const named = (reading as { pieces?: Mention[] }).pieces;
+    if (named && named.length > 0) before = named;
+    return reading;
+  });
+}

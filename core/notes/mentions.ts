@@ -1,0 +1,234 @@
+import { wholeOf } from "./amounts.ts";
+import type { Tok } from "./clause.ts";
+import { isSetName } from "./furniture.ts";
+import { singularOf } from "./lexicon.ts";
+import type { Mention } from "./reading.ts";
+import { PARTS } from "./words/traits.ts";
+
+const PIECES_WORD = /^(?:pieces?|pcs?|pce|pc)$/;
+const COUNT_WORDS: Readonly<Record<string, number>> = {
+  both: 2,
+  pair: 2,
+  pr: 2,
+  couple: 2,
+  dozen: 12,
+  trio: 3,
+};
+/** The most a bare number before a singular noun counts: "2 chair" is a slip, "60 nightstand" a price. */
+const SLIP_COUNT_MAX = 12;
+
+interface Counted {
+  /** Where the mention begins: the place of its first token. */
+  from: number;
+  count?: number;
+  set?: true;
+}
+
+function countOf(token: Tok | undefined): number | null {
+  if (!token) return null;
+  if (token.kind === "count") return token.value ?? null;
+  if (token.kind !== "amount" || token.each || token.amount?.money || token.amount?.flaw) return null;
+  const whole = wholeOf(token.amount?.exact ?? null);
+  return whole !== null && whole >= 1 && whole < 1000 ? whole : null;
+}
+
+/** What stands between a count and its noun: "two of the chairs", "both my chairs". */
+function isLink(token: Tok | undefined): boolean {
+  return token !== undefined && /^(?:of|the|my|our|those|these|them|matching)$/.test(token.text);
+}
+
+/** The count before the words at `end`, whichever way it is said; `from` stays where there is none. */
+function countBefore(tokens: readonly Tok[], end: number, plural: boolean): Counted {
+  let at = end - 1;
+  while (isLink(tokens[at])) at -= 1;
+  const token = tokens[at];
+  if (!token) return { from: end };
+  const word = COUNT_WORDS[token.text];
+  if (word !== undefined) {
+    const half = token.text === "dozen" && tokens[at - 1]?.text === "half";
+    return {
+      from: half ? at - 1 : at,
+      count: half ? 6 : word,
+      ...(/^(?:pair|pr)$/.test(token.text) ? { set: true as const } : {}),
+    };
+  }
+  if (/^(?:set|lot|bunch|group)$/.test(token.text))
+    return { from: at, ...(token.text === "set" ? { set: true as const } : {}) };
+  const count = countOf(token);
+  if (count === null || (!plural && count > SLIP_COUNT_MAX)) return { from: end };
+  // "one dresser" said with links between needs "of": "15 the dresser" is a price.
+  if (at < end - 1 && !tokens.slice(at + 1, end).some((link) => link.text === "of")) return { from: end };
+  const set = setBefore(tokens, at);
+  return { from: set.from, count, ...(set.set ? { set: true as const } : {}) };
+}
+
+/** "set of 4", "lot of 3", "all 3" before a count. */
+function setBefore(tokens: readonly Tok[], at: number): { from: number; set: boolean } {
+  const of = tokens[at - 1]?.text === "of" ? 2 : 1;
+  const word = tokens[at - of]?.text ?? "";
+  if (/^(?:set|lot|bunch|group|all)$/.test(word)) return { from: at - of, set: word === "set" };
+  return { from: at, set: false };
+}
+
+function isTrait(token: Tok | undefined): boolean {
+  if (!token || token.kind !== "word") return false;
+  if (token.roles.trait) return true;
+  return (
+    token.unknown === true &&
+    !(token.text in COUNT_WORDS) &&
+    !/^(?:set|lot|bunch|group|pc|pcs|x)$/.test(token.text)
+  );
+}
+
+/** The describing words before a noun, and where they begin. */
+function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[]; from: number } {
+  const traits: string[] = [];
+  let at = noun - 1;
+  for (; at >= 0; at -= 1) {
+    const token = tokens[at]!;
+    const number = tokens[at - 1];
+    if (PARTS.has(token.text) && number?.kind === "amount" && !number.amount?.money) {
+      traits.unshift(`${number.text} ${token.text}`);
+      at -= 1;
+    } else if (token.roles.opinion && !token.roles.trait) continue;
+    else if (isTrait(token)) traits.unshift(token.text);
+    else break;
+  }
+  return { traits, from: at + 1 };
+}
+
+/** "dining set 5 pieces", "chairs x4", "dresser #12", "nightstands 2 for 30": what follows a noun. */
+function after(tokens: readonly Tok[], noun: number, mention: Mention, plural: boolean): number {
+  let to = noun + 1;
+  const next = tokens[to];
+  if (next?.kind === "number") {
+    mention.number = next.value!;
+    return to + 1;
+  }
+  if (next?.kind === "count" && mention.count === undefined) {
+    mention.count = next.value!;
+    return to + 1;
+  }
+  const open = next?.kind === "mark" && next.text === "(" ? 1 : 0;
+  const count = countOf(tokens[to + open]);
+  if (count === null || mention.count !== undefined) return to;
+  const unit = tokens[to + open + 1];
+  if (unit && PIECES_WORD.test(unit.text) && mention.name && isSetName(mention.name)) {
+    mention.count = count;
+    return to + open + 2;
+  }
+  if (!plural) return to;
+  if (open && tokens[to + 2]?.text === ")") to += 3;
+  else if (unit?.text === "for" && tokens[to + 2]?.kind === "amount") to += 1;
+  else if (unit?.kind === "amount" && unit.each) to += 1;
+  else if ((unit?.text === "at" || unit?.text === "@") && tokens[to + 2]?.each) to += 1;
+  else return to;
+  mention.count = count;
+  return to;
+}
+
+/** "5 piece dining set" counts the pieces of the set. */
+function setCountBefore(tokens: readonly Tok[], from: number): Counted {
+  const unit = tokens[from - 1];
+  const count = unit && PIECES_WORD.test(unit.text) ? countOf(tokens[from - 2]) : null;
+  return count === null ? { from } : { from: from - 2, count, set: true };
+}
+
+function pieceToken(tokens: readonly Tok[], from: number, to: number, mention: Mention): Tok {
+  const first = tokens[from]!;
+  const last = tokens[to - 1]!;
+  const text = tokens
+    .slice(from, to)
+    .map((token) => token.text)
+    .join(" ");
+  return { kind: "piece", text, from: first.from, to: last.to, roles: {}, mention, claimed: false };
+}
+
+function mentionAt(
+  tokens: readonly Tok[],
+  at: number,
+): { mention: Mention; from: number; to: number } | null {
+  const token = tokens[at]!;
+  if (token.kind === "number") {
+    const noun = tokens[at + 1]?.roles.noun;
+    const mention: Mention = { ...(noun ? { name: noun.name } : {}), count: 1, number: token.value! };
+    return { mention, from: at, to: at + (noun ? 2 : 1) };
+  }
+  const noun = token.roles.noun;
+  if (!noun || token.kind !== "word") return null;
+  const mention: Mention = { name: noun.name };
+  const { traits, from: traitsFrom } = traitsBefore(tokens, at);
+  let counted = countBefore(tokens, traitsFrom, noun.plural);
+  if (counted.count === undefined && !counted.set && isSetName(noun.name)) {
+    const whole = setCountBefore(tokens, counted.from);
+    if (whole.count !== undefined) counted = whole;
+  }
+  if (counted.count !== undefined) mention.count = counted.count;
+  if (counted.set || isSetName(noun.name)) mention.set = true;
+  if (traits.length > 0) mention.traits = traits;
+  const to = after(tokens, at, mention, noun.plural);
+  if (mention.count === undefined) {
+    if (noun.plural) mention.plural = true;
+    else mention.count = 1;
+  }
+  return { mention: ordered(mention), from: Math.min(counted.from, traitsFrom), to };
+}
+
+function ordered({ name, count, traits, number, plural, set }: Mention): Mention {
+  return {
+    ...(name !== undefined ? { name } : {}),
+    ...(count !== undefined ? { count } : {}),
+    ...(traits ? { traits } : {}),
+    ...(number !== undefined ? { number } : {}),
+    ...(plural ? { plural } : {}),
+    ...(set ? { set } : {}),
+  };
+}
+
+/** Joins the words of each mention of pieces into one token. */
+export function withMentions(tokens: readonly Tok[]): Tok[] {
+  const joined: Tok[] = [];
+  const origins: number[] = [];
+  let at = 0;
+  while (at < tokens.length) {
+    const found = mentionAt(tokens, at);
+    if (!found) {
+      joined.push(tokens[at]!);
+      origins.push(at);
+      at += 1;
+      continue;
+    }
+    while (origins.length > 0 && origins.at(-1)! >= found.from) {
+      origins.pop();
+      joined.pop();
+    }
+    // An earlier mention may already hold these words: it keeps them.
+    joined.push(
+      pieceToken(tokens, Math.max(found.from, (origins.at(-1) ?? -1) + 1), found.to, found.mention),
+    );
+    origins.push(at);
+    at = found.to;
+  }
+  return joined;
+}
+
+/** A mention from words nobody listed, where the verb makes them clear: "bought a whatnot 30". */
+export function unlistedMention(words: readonly Tok[], count: number | null): Mention | null {
+  const firstName = words.findIndex((word) => !word.roles.trait && !word.roles.opinion);
+  const start = firstName === -1 ? words.length - 1 : firstName;
+  const nouns = words.slice(start).map((word) => word.text);
+  const last = nouns.at(-1);
+  if (!last || !/\p{L}{2}/u.test(last)) return null;
+  const singular = singularOf(last);
+  const name = [...nouns.slice(0, -1), singular].join(" ");
+  const traits = words
+    .slice(0, start)
+    .filter((word) => word.roles.trait)
+    .map((word) => word.text);
+  const plural = singular !== last && count === null;
+  return ordered({
+    name,
+    ...(plural ? { plural: true } : { count: count ?? 1 }),
+    ...(traits.length > 0 ? { traits } : {}),
+  });
+}

@@ -1,0 +1,31 @@
+import { amountText } from "../money.ts";
+import type { Mention, Reading } from "./reading.ts";
+
+const MONEY = new Set(["price", "amount", "deposit", "refunded", "kept", "fee", "balance", "by"]);
+/** Kept on a reading for the conversation, and no part of its documented shape. */
+const INNER = new Set(["kind", "text", "line", "each", "follows", "longAgo", "instead"]);
+
+function printMention({ name, count, traits, number, plural }: Mention): object {
+  return {
+    ...(name !== undefined ? { name } : {}),
+    ...(count !== undefined ? { count } : {}),
+    ...(traits ? { traits } : {}),
+    ...(number !== undefined ? { number } : {}),
+    ...(plural ? { plural } : {}),
+  };
+}
+
+function printField(field: string, value: unknown): unknown {
+  if (field === "pieces" && Array.isArray(value))
+    return value.map((mention: Mention) => printMention(mention));
+  if (typeof value === "number" && MONEY.has(field)) return amountText(value);
+  return value;
+}
+
+/** A reading in its documented JSON shape: amounts as "60.00", only the fields the note gave. */
+export function printReading(reading: Reading): object {
+  const printed: Record<string, unknown> = { kind: reading.kind };
+  for (const [field, value] of Object.entries(reading))
+    if (!INNER.has(field) && value !== undefined) printed[field] = printField(field, value);
+  return printed;
+}

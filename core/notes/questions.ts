@@ -1,0 +1,261 @@
+import { answers } from "../answers/list.ts";
+import type { Day } from "../calendar.ts";
+import { addMonths, monthOf } from "../calendar.ts";
+import { wholeOf } from "./amounts.ts";
+import type { Tok } from "./clause.ts";
+import type { Mention, Question } from "./reading.ts";
+import { centsOfToken } from "./slots.ts";
+import { MONTHS } from "./words/calendar.ts";
+
+/** What was asked, before it becomes a reading. */
+export interface AskedFields {
+  about: Question;
+  month?: string;
+  year?: string;
+  pieces?: Mention[];
+  price?: number;
+}
+
+interface Phrase {
+  about: Question;
+  parts: readonly string[];
+  weight: number;
+  whole: boolean;
+}
+
+/** Phrases by their first part, built once. */
+let index: Map<string, Phrase[]> | undefined;
+
+function phraseOf(about: Question, text: string, whole: boolean): Phrase {
+  const parts = text.split(" ");
+  const weight = parts.reduce(
+    (sum, part) => sum + (part === "…" ? 0 : part.startsWith("{") ? 0.5 : 1),
+    whole ? 0.25 : 0,
+  );
+  return { about, parts, weight, whole };
+}
+
+function phrases(): Map<string, Phrase[]> {
+  if (index) return index;
+  index = new Map();
+  for (const { about, asks } of answers) {
+    if (!about) continue;
+    const all = [
+      ...asks.phrases.map((text) => phraseOf(about, text, false)),
+      ...(asks.whole ?? []).map((text) => phraseOf(about, text, true)),
+    ];
+    for (const phrase of all) {
+      const list = index.get(phrase.parts[0]!);
+      if (list) list.push(phrase);
+      else index.set(phrase.parts[0]!, [phrase]);
+    }
+  }
+  return index;
+}
+
+/** One word or typed token of the question, as phrases see it. */
+interface Unit {
+  keys: readonly string[];
+  token: Tok;
+}
+
+/** Questions are short; what lies beyond this many words is not looked at, so matching stays linear. */
+const UNITS_MAX = 40;
+
+const CUES = new Set([
+  "how",
+  "hows",
+  "howd",
+  "what",
+  "whats",
+  "whatd",
+  "which",
+  "when",
+  "whens",
+  "where",
+  "wheres",
+  "who",
+  "whos",
+  "why",
+  "show",
+  "any",
+  "anything",
+  "do",
+  "does",
+  "did",
+  "should",
+  "can",
+  "could",
+  "would",
+  "will",
+  "tell",
+  "give me",
+  "is",
+  "are",
+  "was",
+  "were",
+  "am",
+  "list all",
+  "list my",
+  "see",
+  "view",
+  "check",
+]);
+const SKIPPED =
+  /^(?:so|ok|okay|hey|hi|um|uh|and|please|pls|also|well|yo|but|oh|the|a|an|my|me|just|lol|hmm|hm|then)$/;
+
+/** Whether a clause sounds like a question: it begins like one, or ends with the mark. */
+export function isQuestion(tokens: readonly Tok[]): boolean {
+  if (tokens.some((token) => token.kind === "mark" && token.text === "?")) return true;
+  const first = tokens.find((token) => token.kind !== "mark" && !SKIPPED.test(token.text));
+  if (!first) return false;
+  const word = first.text.split(" ")[0]!;
+  return (
+    CUES.has(word) &&
+    !(first.roles.heads?.length && !/^(?:list|show)/.test(word) && !/^(?:how|what|is|are|do|did)/.test(word))
+  );
+}
+
+function unitsOf(tokens: readonly Tok[]): Unit[] {
+  const units: Unit[] = [];
+  for (const token of tokens) {
+    if (units.length >= UNITS_MAX) break;
+    if (token.kind === "mark") continue;
+    if (token.kind === "piece") units.push({ keys: ["{piece}"], token });
+    else if (token.kind === "amount")
+      units.push({ keys: isYear(token) ? ["{money}", "{year}"] : ["{money}"], token });
+    else
+      for (const word of token.text.split(" "))
+        units.push({ keys: MONTHS[word] !== undefined ? [word, "{month}"] : [word], token });
+  }
+  return withPeriods(units);
+}
+
+function isYear(token: Tok): boolean {
+  const whole = wholeOf(token.amount?.exact ?? null);
+  return whole !== null && whole >= 1990 && whole <= 2099 && !token.amount?.money;
+}
+
+/** "last month" and "this year" are periods whichever way they were cut into tokens. */
+function withPeriods(units: readonly Unit[]): Unit[] {
+  const joined: Unit[] = [];
+  for (const unit of units) {
+    const previous = joined.at(-1);
+    const word = unit.keys[0]!;
+    const which = previous?.keys[0];
+    if ((word === "month" || word === "year") && previous && (which === "this" || which === "last")) {
+      previous.keys = [`${which} ${word}`, `{${word}}`];
+      continue;
+    }
+    joined.push({ ...unit, keys: [...unit.keys] });
+  }
+  return joined;
+}
+
+/** The units a phrase claims from `start` on, or null. Gaps are as short as they can be. */
+function matched(phrase: Phrase, units: readonly Unit[], start: number): Set<Unit> | null {
+  const claimed = new Set<Unit>();
+  let at = start;
+  let gap = false;
+  for (const part of phrase.parts) {
+    if (part === "…") {
+      gap = true;
+      continue;
+    }
+    if (gap) while (at < units.length && !units[at]!.keys.includes(part)) at += 1;
+    const unit = units[at];
+    if (!unit?.keys.includes(part)) return null;
+    claimed.add(unit);
+    at += 1;
+    gap = false;
+  }
+  return claimed;
+}
+
+const LOOSE =
+  /^(?:so|far|ok|okay|hey|please|pls|plz|my|the|a|an|me|i|now|right|for|in|of|on|is|are|it|this|thanks|total|totals|just|again|all|today|yet|still|up|to|date|whole|give|got|get|have|do|there|and|good)$/;
+
+function best(units: readonly Unit[], cue: boolean): { phrase: Phrase; claimed: Set<Unit> } | null {
+  let found: { phrase: Phrase; claimed: Set<Unit> } | null = null;
+  const byFirst = phrases();
+  units.forEach((unit, start) => {
+    for (const key of unit.keys) {
+      for (const phrase of byFirst.get(key) ?? []) {
+        if (found && found.phrase.weight >= phrase.weight) continue;
+        const claimed = matched(phrase, units, start);
+        if (!claimed) continue;
+        if ((phrase.whole || !cue) && !units.every((other) => claimed.has(other) || isLoose(other, cue)))
+          continue;
+        found = { phrase, claimed };
+      }
+    }
+  });
+  return found;
+}
+
+function isLoose(unit: Unit, cue: boolean): boolean {
+  return (
+    LOOSE.test(unit.keys[0]!) ||
+    (cue && /^(?:whats|what|how|hows|show|any)$/.test(unit.keys[0]!)) ||
+    unit.keys.includes("{month}") ||
+    unit.keys.includes("{year}")
+  );
+}
+
+/** The month or year that a question names, where it is not the running one. */
+function timeOf(units: readonly Unit[], today: Day): { month?: string; year?: string } {
+  for (let at = 0; at < units.length; at += 1) {
+    const unit = units[at]!;
+    const word = unit.keys[0]!;
+    if (word === "last month") return { month: addMonths(monthOf(today), -1) };
+    if (word === "last year") return { year: String(Number(today.slice(0, 4)) - 1) };
+    const month = MONTHS[word];
+    if (month !== undefined && unit.keys.includes("{month}") && isMonthHere(units, at)) {
+      const year = [units[at + 1], units[at + 2]].find((next) => next?.keys.includes("{year}"));
+      return { month: monthNamed(month, year ? wholeOf(year.token.amount!.exact)! : null, today) };
+    }
+  }
+  const year = units.find((unit) => unit.keys.includes("{year}") && unit.token.kind === "amount");
+  return year ? { year: String(wholeOf(year.token.amount!.exact)) } : {};
+}
+
+/** "may" and "march" are months only after "in", "of", "for", or at the end. */
+function isMonthHere(units: readonly Unit[], at: number): boolean {
+  const word = units[at]!.keys[0]!;
+  if (word !== "may" && word !== "march" && word !== "mar") return true;
+  return (
+    at === units.length - 1 ||
+    /^(?:in|of|for|since|this|last)$/.test(units[at - 1]?.keys[0] ?? "") ||
+    units[at + 1]?.keys.includes("{year}") === true
+  );
+}
+
+function monthNamed(month: number, year: number | null, today: Day): string {
+  const text = String(month).padStart(2, "0");
+  if (year !== null) return `${year}-${text}`;
+  const thisYear = Number(today.slice(0, 4));
+  return `${thisYear}-${text}` <= monthOf(today) ? `${thisYear}-${text}` : `${thisYear - 1}-${text}`;
+}
+
+/** What a clause asks; null where it asks nothing that is known. */
+export function questionOf(tokens: readonly Tok[], today: Day): AskedFields | null {
+  const units = unitsOf(tokens);
+  const found = best(units, isQuestion(tokens));
+  if (!found) return null;
+  const { about } = found.phrase;
+  const fields: AskedFields = { about };
+  const time = timeOf(units, today);
+  if (time.month && about !== "year") fields.month = time.month;
+  if (time.year) {
+    fields.year = time.year;
+    if (about === "month") fields.about = "year";
+  }
+  const pieces = units.filter((unit) => unit.token.kind === "piece").map((unit) => unit.token.mention!);
+  if (pieces.length > 0 && (about === "piece" || about === "price" || about === "worth"))
+    fields.pieces = pieces;
+  if (about !== "worth") return fields;
+  const amounts = units.filter((unit) => unit.token.kind === "amount");
+  if (amounts.length !== 1) return null;
+  const cents = centsOfToken(amounts[0]!.token);
+  return "cents" in cents ? { ...fields, price: cents.cents } : null;
+}

@@ -1,0 +1,43 @@
+import type { Draft } from "./interpret.ts";
+
+/** Fields said once at the end of several buys or several sales, and meant for all of them. */
+const SHARED = ["date", "source", "method", "buyer"] as const;
+const SHARING = new Set(["buy", "sell"]);
+/** A leading day ("yesterday bought …, drove …") holds for every later fact of the line that names none. */
+function leadingDay(drafts: readonly Draft[]): void {
+  const [first] = drafts;
+  if (!first?.leadsWithDay || first.fields["date"] === undefined) return;
+  for (const draft of drafts)
+    if (draft.dated && draft.fields["date"] === undefined) draft.fields["date"] = first.fields["date"];
+}
+
+/** Runs of clauses of one kind, each at least two long. */
+function runs(drafts: readonly Draft[]): Draft[][] {
+  const found: Draft[][] = [];
+  for (const draft of drafts) {
+    const run = found.at(-1);
+    if (run && run[0]!.kind === draft.kind) run.push(draft);
+    else found.push([draft]);
+  }
+  return found.filter((run) => run.length > 1);
+}
+
+/** Hands what the last of several buys or sales says to those before it that do not say it themselves. */
+export function sharedOver(drafts: readonly Draft[]): void {
+  leadingDay(drafts);
+  for (const run of runs(drafts)) {
+    const kind = run[0]!.kind;
+    const fields: readonly string[] = SHARING.has(kind)
+      ? SHARED
+      : kind === "spend"
+        ? ["date", "pieces", "method"]
+        : ["date"];
+    const last = run.at(-1)!;
+    for (const field of fields) {
+      const value = last.fields[field];
+      if (value === undefined || run.slice(0, -1).some((draft) => draft.fields[field] !== undefined))
+        continue;
+      for (const draft of run) draft.fields[field] = value;
+    }
+  }
+}

@@ -1,0 +1,106 @@
+/** Finds the one known word that a typed word is a slip away from. */
+export interface Speller {
+  /** The known word meant, or null: known already, too short, an ordinary word, or more than one would do. */
+  meant(word: string): string | null;
+}
+
+/** Words shorter than this are never corrected: too many others lie near. */
+const LENGTH_MIN = 4;
+const LENGTH_MAX = 24;
+/** From this length on, two slips are forgiven. */
+const TWO_SLIPS_LENGTH_MIN = 8;
+
+/** The word with each one letter left out, and the word itself. */
+function deletions(word: string): string[] {
+  const all = [word];
+  for (let index = 0; index < word.length; index += 1) all.push(word.slice(0, index) + word.slice(index + 1));
+  return all;
+}
+
+/** What a slip of the thumb weighs: swaps and lost vowels are commonest, a wrong letter rarest. */
+const SWAP = 8;
+const VOWEL = 9;
+const LETTER = 10;
+const WRONG = 12;
+const isVowel = (letter: string): boolean => "aeiou".includes(letter);
+
+/**
+ * The weight of the slips between a typed and a known word: edit distance that counts a swap of neighbours as
+ * one slip (optimal string alignment), in tenths. Words are at most 24 letters long, so the table is small.
+ */
+export function slipsBetween(typed: string, known: string): number {
+  let beforeLast: number[] = [];
+  let last = [0];
+  for (let j = 1; j <= known.length; j += 1)
+    last.push(last[j - 1]! + (isVowel(known[j - 1]!) ? VOWEL : LETTER));
+  for (let i = 1; i <= typed.length; i += 1) {
+    const row = [i * LETTER];
+    for (let j = 1; j <= known.length; j += 1) {
+      const same = typed[i - 1] === known[j - 1];
+      const lost = row[j - 1]! + (isVowel(known[j - 1]!) || known[j - 1] === known[j - 2] ? VOWEL : LETTER);
+      let cost = Math.min(last[j]! + LETTER, lost, last[j - 1]! + (same ? 0 : WRONG));
+      if (i > 1 && j > 1 && typed[i - 1] === known[j - 2] && typed[i - 2] === known[j - 1])
+        cost = Math.min(cost, beforeLast[j - 2]! + SWAP);
+      row.push(cost);
+    }
+    beforeLast = last;
+    last = row;
+  }
+  return last[known.length]!;
+}
+
+/**
+ * A speller over the words of the lexicon. Words are found by leaving letters out on both sides, so a look-up
+ * costs the word's length, not the vocabulary's. The first letter must be right: slips there make other words.
+ */
+export function makeSpeller(vocabulary: Iterable<string>, ordinary: ReadonlySet<string>): Speller {
+  const known = new Set(vocabulary);
+  const near = new Map<string, string[]>();
+  for (const word of known) {
+    if (word.length < LENGTH_MIN) continue;
+    for (const key of new Set(deletions(word))) {
+      const list = near.get(key);
+      if (list) list.push(word);
+      else near.set(key, [word]);
+    }
+  }
+  const remembered = new Map<string, string | null>();
+  const search = (word: string): string | null => {
+    const limit = word.length >= TWO_SLIPS_LENGTH_MIN ? 2 * LETTER : WRONG;
+    let best: string | null = null;
+    let fewest = limit + 1;
+    const seen = new Set<string>();
+    for (const key of deletions(word)) {
+      for (const candidate of near.get(key) ?? []) {
+        if (seen.has(candidate) || candidate[0] !== word[0]) continue;
+        seen.add(candidate);
+        const slips = slipsBetween(word, candidate);
+        if (slips < fewest) {
+          best = candidate;
+          fewest = slips;
+        } else if (slips === fewest && best !== candidate) best = samePlain(best, candidate);
+      }
+    }
+    return best;
+  };
+  return {
+    meant(word) {
+      if (word.length < LENGTH_MIN || word.length > LENGTH_MAX || known.has(word) || ordinary.has(word))
+        return null;
+      const before = remembered.get(word);
+      if (before !== undefined) return before;
+      const found = search(word);
+      // A bounded memory: whatever is typed, it never grows past a few thousand words.
+      if (remembered.size > 4000) remembered.clear();
+      remembered.set(word, found);
+      return found;
+    },
+  };
+}
+
+/** Two candidates as near as each other settle nothing, unless one is only the plural of the other. */
+function samePlain(a: string | null, b: string): string | null {
+  if (a === null) return null;
+  if (a === `${b}s`) return b;
+  return b === `${a}s` ? a : null;
+}

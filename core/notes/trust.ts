@@ -1,0 +1,92 @@
+import type { Clause, Tok } from "./clause.ts";
+import type { Trouble } from "./grammar.ts";
+import type { Kind } from "./reading.ts";
+
+/*
+ * What is enough to record, what is asked, and what is unclear. In this order, so that of two reasons the
+ * same one is always given:
+ *
+ *  1. A word that makes it no fact (intention, offer, appointment, denial, doubt, "about 40"): unclear.
+ *  2. A slot that found a number it may not trust (three decimals, negative, over 1,000,000, a range, two
+ *     amounts for one field, "each" of nobody knows how many, a day to come or too wide): unclear.
+ *  3. A number, duration, distance or percent that no slot took: unclear, it must have meant something.
+ *  4. A thing of another kind in the same clause (a supply in a sale, a stream in a purchase): unclear.
+ *  5. Someone else as the one who bought or paid: unclear.
+ *  6. More unknown words than a person adds in passing: unclear.
+ *  7. A needed field that is not there: missing, and asked for.
+ *  8. Anything else is recorded as read.
+ */
+
+/** Unknown words allowed beside a verb that was said, and where only what it holds says the kind. */
+const UNKNOWN_MAX_SAID = 8;
+const UNKNOWN_MAX_UNSAID = 2;
+
+/** Kinds in which somebody else may stand as the one who acts: a buyer backs out, puts money down, brings back. */
+const OTHERS_ACT: ReadonlySet<Kind> = new Set(["fallthrough", "hold", "refund", "income", "statement"]);
+/** Kinds in which a supply or a stream may stand beside what they record. */
+const MIXES: ReadonlySet<Kind> = new Set([
+  "spend",
+  "income",
+  "work",
+  "ask",
+  "start",
+  "finish",
+  "drive",
+  "undo",
+]);
+
+/** Rule 1. */
+export function hedgeTrouble(clause: Clause): Trouble | null {
+  const token = clause.tokens.find(
+    (word) => word.kind === "word" && !word.claimed && word.roles.hedge && !word.roles.heads,
+  );
+  if (!token)
+    return clause.tokens.some((t) => t.kind === "mark" && t.text === "~") ? { kind: "vagueAmount" } : null;
+  const kinds = {
+    intention: "intention",
+    offer: "offer",
+    appointment: "appointment",
+    denial: "denial",
+    doubt: "doubt",
+    vague: "vagueAmount",
+  } as const;
+  return { kind: kinds[token.roles.hedge!] };
+}
+
+/** Rules 3 to 6. */
+export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
+  const free = clause.tokens.filter((token) => !token.claimed);
+  const measured = free.find(
+    (token) => token.kind !== "word" && token.kind !== "mark" && token.kind !== "piece",
+  );
+  if (measured) return { kind: measured.kind === "day" ? "vagueTime" : "unclaimed" };
+  if (free.some((token) => token.kind === "piece" || (!MIXES.has(kind) && isAnotherThing(token))))
+    return { kind: "twoKinds" };
+  if (free.some((token) => token.roles.vagueTime)) return { kind: "vagueTime" };
+  if (!OTHERS_ACT.has(kind) && somebodyElse(clause)) return { kind: "anotherPerson" };
+  const unknown = free.filter((token) => token.unknown).length;
+  return unknown > (clause.head ? UNKNOWN_MAX_SAID : UNKNOWN_MAX_UNSAID) ? { kind: "unknown" } : null;
+}
+
+function isAnotherThing(token: Tok): boolean {
+  if (token.kind !== "word") return false;
+  const { supply, stream, trait, filler, heads, method, person, noun } = token.roles;
+  return (
+    (supply !== undefined || stream !== undefined) &&
+    !trait &&
+    !filler &&
+    !heads &&
+    !method &&
+    !person &&
+    !noun
+  );
+}
+
+/** "lady bought the hutch", "he paid 40": before the verb stands someone who is not the owner. */
+function somebodyElse(clause: Clause): boolean {
+  const end = clause.head ? clause.tokens.indexOf(clause.head) : clause.tokens.length;
+  const before = clause.tokens.slice(0, Math.max(0, end));
+  return before.some(
+    (token) => token.kind === "word" && token.roles.person && !token.claimed && !token.roles.filler,
+  );
+}

@@ -1,0 +1,102 @@
+import { verbs } from "../verbs/list.ts";
+import type { Head } from "./clause.ts";
+import type { VerbFacts } from "./clauses.ts";
+import type { Grammar, Saying, Slot } from "./grammar.ts";
+import { tradeLexicon } from "./lexicon.ts";
+import type { Kind } from "./reading.ts";
+import { makeSpeller } from "./spelling.ts";
+import type { Lexer } from "./tokens.ts";
+import { KEYWORDS } from "./tokens.ts";
+import { LABORS } from "./words/labors.ts";
+import { ORDINARY } from "./words/ordinary.ts";
+
+/** A grammar with its kind set aside, for the engine that treats all kinds alike. */
+export interface AnyGrammar {
+  kind: Kind;
+  says: readonly Saying<Kind>[];
+  slots: Readonly<Record<string, Slot>>;
+  needs: readonly string[];
+  absorbs: ReadonlySet<string>;
+  whole: boolean;
+  dateless: boolean;
+  judge?: (fields: Record<string, unknown>, clause: never) => unknown;
+}
+
+/** Everything that is built once from the lists of verbs and words. */
+export interface Language {
+  lexer: Lexer<Head>;
+  facts: VerbFacts;
+  grammars: ReadonlyMap<Kind, AnyGrammar>;
+  /** Sayings without words, by kind, in the order of the list. */
+  unsaid: readonly { kind: Kind; saying: number }[];
+}
+
+let built: Language | undefined;
+
+/** The language, built at the first reading and kept: it depends on nothing but the lists. */
+export function language(): Language {
+  built ??= build();
+  return built;
+}
+
+function grammarsOf(): Map<Kind, AnyGrammar> {
+  const grammars = new Map<Kind, AnyGrammar>();
+  for (const verb of verbs) {
+    const reads = verb.reads as unknown as Grammar<"sell">;
+    grammars.set(verb.kind, {
+      kind: verb.kind,
+      says: reads.says as readonly Saying<Kind>[],
+      slots: reads.slots as Record<string, Slot>,
+      needs: reads.needs ?? [],
+      absorbs: new Set(reads.absorbs ?? []),
+      whole: reads.whole ?? false,
+      dateless: reads.dateless ?? false,
+      ...(reads.judge ? { judge: reads.judge as AnyGrammar["judge"] } : {}),
+    });
+  }
+  return grammars;
+}
+
+export function phrasesOf(saying: Saying<Kind>): readonly string[] {
+  return saying.say === undefined ? [] : typeof saying.say === "string" ? [saying.say] : saying.say;
+}
+
+function build(): Language {
+  const grammars = grammarsOf();
+  const lexicon = tradeLexicon<Head>();
+  const unsaid: { kind: Kind; saying: number }[] = [];
+  for (const grammar of grammars.values()) {
+    grammar.says.forEach((saying, index) => {
+      const phrases = phrasesOf(saying);
+      if (phrases.length === 0) unsaid.push({ kind: grammar.kind, saying: index });
+      for (const phrase of phrases) {
+        const [head = "", ...tails] = phrase.split(" … ");
+        const tail = tails.flatMap((part) => part.split(" "));
+        lexicon.add(head, {
+          heads: [{ kind: grammar.kind, saying: index, tail, light: saying.light ?? false }],
+        });
+      }
+    });
+  }
+  for (const word of LABORS) lexicon.add(word, { labor: true });
+  const speller = makeSpeller(lexicon.vocabulary, new Set([...ORDINARY, ...KEYWORDS]));
+  return { lexer: { lexicon, speller }, facts: factsOf(grammars), grammars, unsaid };
+}
+
+const SLOTS_OF: Readonly<Record<string, readonly Slot[]>> = {
+  money: ["money"],
+  pieces: ["pieces", "bought"],
+  minutes: ["minutes"],
+  miles: ["miles"],
+  fee: ["fee"],
+};
+
+function factsOf(grammars: ReadonlyMap<Kind, AnyGrammar>): VerbFacts {
+  return {
+    absorbs: (kind, text) => grammars.get(kind)?.absorbs.has(text) ?? false,
+    takes: (kind, slot) => {
+      const taken = Object.values(grammars.get(kind)?.slots ?? {});
+      return taken.some((name) => SLOTS_OF[slot]!.includes(name));
+    },
+  };
+}

@@ -1,0 +1,21 @@
+/** Ways of paying, each to the one word it is recorded as. Generic only: any other word follows "via" or "by". */
+export const METHODS: Readonly<Record<string, string>> = {
+  cash: "cash",
+  "in cash": "cash",
+  csh: "cash",
+  card: "card",
+  "credit card": "card",
+  "debit card": "card",
+  credit: "card",
+  debit: "card",
+  cc: "card",
+  check: "check",
+  cheque: "check",
+  chk: "check",
+  "personal check": "check",
+  transfer: "transfer",
+  "bank transfer": "transfer",
+  "e transfer": "transfer",
+  etransfer: "transfer",
+  xfer: "transfer",
+};

@@ -1,0 +1,54 @@
+/** Number words, each to its value. */
+export const UNITS: Readonly<Record<string, number>> = {
+  zero: 0,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  fifteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+};
+export const TENS: Readonly<Record<string, number>> = {
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fourty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
+  ninty: 90,
+};
+export const SCALES: Readonly<Record<string, number>> = { hundred: 100, thousand: 1000, grand: 1000 };
+/** After a number: it is money. */
+export const CURRENCY_WORDS: ReadonlySet<string> = new Set([
+  "bucks",
+  "buck",
+  "bux",
+  "dollars",
+  "dollar",
+  "dollers",
+  "dollas",
+  "usd",
+  "smackers",
+  "euros",
+  "euro",
+  "pounds",
+]);
+export const CENT_WORDS: ReadonlySet<string> = new Set(["cents", "cent"]);
+/** After an amount: it is the price of one. */
+export const EACH_WORDS: ReadonlySet<string> = new Set(["each", "ea", "apiece", "eah", "eech"]);

@@ -1,0 +1,1 @@
+export const ORDINARY: ReadonlySet<string> = new Set([]);
