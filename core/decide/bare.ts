@@ -4,6 +4,7 @@ import {
   readBareDay,
   readBareDuration,
   readBareMention,
+  readBareMethod,
   readBareMiles,
   readBareMoney,
   readBarePercent,
@@ -18,7 +19,8 @@ import type { Ask, Choice, Effect, Wanted } from "./decision.ts";
  * the text does not answer it, and is a note of its own.
  */
 export function answerBare(asked: { reading: Reading; ask: Ask }, text: string, today: Day): Effect | null {
-  const { ask, reading } = asked;
+  const { ask } = asked;
+  const reading = ask.first?.[0] ?? asked.reading;
   const yesNo = readYesNo(text);
   if (yesNo === "never mind") return { kind: "drop" };
   const choice = choiceSaid(ask.choices, text, yesNo);
@@ -65,9 +67,9 @@ function fill(
     case "amount":
     case "balance":
     case "refunded": {
-      const money = readBareMoney(text);
-      if (!money) return null;
-      return { [wants]: money.cents, ...methodFor(reading, money.method), ...rest } as Partial<Reading>;
+      const cents = readBareMoney(text);
+      if (cents === null) return null;
+      return { [wants]: cents, ...methodFor(reading, readBareMethod(text)), ...rest } as Partial<Reading>;
     }
     case "minutes": {
       const minutes = readBareDuration(text);
@@ -108,7 +110,7 @@ function fill(
 }
 
 /** "60 cash" also says how it was paid, for the kinds that keep that. */
-function methodFor(reading: Reading, method: string | undefined): { method?: string } {
+function methodFor(reading: Reading, method: string | null): { method?: string } {
   const kept: readonly Reading["kind"][] = ["buy", "spend", "hold", "sell", "income"];
   return method && kept.includes(reading.kind) ? { method } : {};
 }

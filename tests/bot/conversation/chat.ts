@@ -8,7 +8,13 @@ import type { Button } from "../../../core/reply.ts";
 import type { Ledger } from "../../../db/ledger.ts";
 import { openLedger } from "../../../db/open.ts";
 
-const silent = { debug() {}, info() {}, warn() {}, error() {} };
+const silent = {
+  debug() {},
+  info() {},
+  warn() {},
+  // A fault behind an honest reply would else stay hidden from the reader of a failed test.
+  error: (event: string, fields?: object) => console.error(event, fields),
+};
 
 export interface Said {
   text: string;
