@@ -19,9 +19,10 @@ beforeEach(async () => {
   standin = await startStandin();
   bots = [];
 });
-afterEach(async () => {
+afterEach(async ({ task }) => {
   for (const bot of bots) {
     if (!bot.exit) await bot.kill();
+    if (task.result?.state === "fail") console.log(bot.output);
     // Whatever happened, and at the most talkative level: the token is in no line of it.
     expect(bot.output).not.toContain(standin.token);
   }

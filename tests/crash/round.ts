@@ -18,6 +18,9 @@ export const SCRIPT = [
   { text: "month", fact: null },
 ] as const;
 
+/** No call for this long: the bot has nothing left to do. The chat library waits three seconds after a failed poll. */
+const QUIET_MS = 3500;
+
 export interface RoundPlan {
   /** Steps at which the process dies, one start after another; the start after the last one lives. */
   crashes: { step: number; from: "start" | "updates" }[];
@@ -27,11 +30,12 @@ export interface RoundPlan {
   backlog: boolean;
 }
 
-/** Plays one round and gives everything that was wrong afterwards: nothing, one hopes. */
-export async function playRound(plan: RoundPlan): Promise<string[]> {
+/** Plays one round. Gives how often the process died, and everything that was wrong afterwards. */
+export async function playRound(plan: RoundPlan): Promise<{ deaths: number; problems: string[] }> {
   const directory = mkdtempSync(join(tmpdir(), "tailgate-crash-"));
   const standin = await startStandin();
   let bot: BotProcess | undefined;
+  let deaths = 0;
   try {
     const messages: number[] = [];
     const sayNext = () => {
@@ -44,7 +48,8 @@ export async function playRound(plan: RoundPlan): Promise<string[]> {
       sayNext();
       bot = startBot(standin, directory, { CRASH_STEP: String(step), CRASH_FROM: from });
       await endOf(bot, standin, sayNext);
-      if (bot.exit?.signal !== "SIGKILL") await bot.kill();
+      if (bot.exit?.signal === "SIGKILL") deaths++;
+      else await bot.kill();
       // A crash loses the confirmation of what was handled last, so it is delivered again.
       standin.redeliver();
     }
@@ -53,9 +58,9 @@ export async function playRound(plan: RoundPlan): Promise<string[]> {
     await settled(standin, directory, messages);
     const { code } = await bot.stop();
     const atExit = code === 0 ? [] : [`exit code ${code}: ${bot.output}`];
-    return [...atExit, ...problemsOf(directory, standin, messages)];
+    return { deaths, problems: [...atExit, ...problemsOf(directory, standin, messages)] };
   } catch (error) {
-    return [`${error instanceof Error ? error.message : error}\n${bot?.output ?? ""}`];
+    return { deaths, problems: [`${error instanceof Error ? error.message : error}\n${bot?.output ?? ""}`] };
   } finally {
     if (bot && !bot.exit) await bot.kill();
     await standin.close();
@@ -65,10 +70,10 @@ export async function playRound(plan: RoundPlan): Promise<string[]> {
 
 /** Feeds messages until the process has died at its step, or has lived through all there was to do. */
 async function endOf(bot: BotProcess, standin: Standin, sayNext: () => void): Promise<void> {
-  const deadline = Date.now() + 20_000;
-  let quietSince = Date.now();
-  let calls = 0;
-  while (!bot.exit && Date.now() < deadline && Date.now() - quietSince < 1500) {
+  const deadline = Date.now() + 30_000;
+  let calls = standin.calls.length;
+  let quietSince = Number.POSITIVE_INFINITY;
+  while (!bot.exit && Date.now() < deadline && Date.now() - quietSince < QUIET_MS) {
     if (standin.calls.length !== calls) quietSince = Date.now();
     calls = standin.calls.length;
     const isPolling = standin.calls.at(-1)?.method === "getUpdates";
@@ -154,9 +159,10 @@ function readRows(directory: string, query: string): Record<string, unknown>[] {
 
 /** A plan drawn by chance: where the process dies, how often, and what the network does meanwhile. */
 export function drawPlan(random: Random): RoundPlan {
-  const crashes = Array.from({ length: 1 + random.below(3) }, () => {
+  // A start takes about 30 steps, a message 15: the first death comes within the script, later ones may not.
+  const crashes = Array.from({ length: 1 + random.below(3) }, (_, index) => {
     const from = random.below(4) === 0 ? ("start" as const) : ("updates" as const);
-    return { from, step: 1 + random.below(from === "start" ? 60 : 90) };
+    return { from, step: 1 + random.below(index === 0 ? 80 : 40) };
   });
   const troubles: ((standin: Standin) => void)[] = [
     () => {},
