@@ -12,6 +12,8 @@ export const listed = defineAnswer({
   example: "what's listed",
   asks: {
     phrases: [
+      "what do i have listed",
+      "what have i got listed",
       "whats listed",
       "what … listed",
       "is listed",

@@ -18,6 +18,9 @@ export const month = defineAnswer({
   example: "month",
   asks: {
     phrases: [
+      "{month}",
+      "howd … {month}",
+      "howd i do",
       "how much … {month}",
       "how … {month}",
       "what … {month}",

@@ -11,6 +11,7 @@ export const year = defineAnswer({
   example: "how much this year",
   asks: {
     phrases: [
+      "{year}",
       "how … {year}",
       "how much … {year}",
       "what … {year}",

@@ -52,7 +52,13 @@ function headOf(tokens: readonly Tok[]): Tok | undefined {
 }
 
 function absorbs(head: Tok, token: Tok, facts: VerbFacts): boolean {
-  return headsOf(head).some((said) => facts.absorbs(said.kind, token.text));
+  return strongHeadsOf(head).some((said) => facts.absorbs(said.kind, token.text));
+}
+
+/** The meanings of a verb word that stand on their own, where it has any; else its light ones. */
+function strongHeadsOf(token: Tok): readonly Head[] {
+  const strong = headsOf(token).filter((head) => !head.light);
+  return strong.length > 0 ? strong : headsOf(token);
 }
 
 /** Whether a head's words are finished by words further on that hold this token ("put … on hold"). */
@@ -87,7 +93,12 @@ function splitAtHeads(segment: readonly Tok[], facts: VerbFacts): Tok[][] {
     }
     const head = segment[headAt]!;
     const token = segment[at]!;
-    if (absorbs(head, token, facts) || isTailOf(head, segment, at)) continue;
+    if (isTailOf(head, segment, at)) continue;
+    if (
+      absorbs(head, token, facts) &&
+      !hasItsOwn(shapeOf(segment.slice(at)), shapeOf(segment.slice(start, at)))
+    )
+      continue;
     const between = segment.slice(headAt + 1, at);
     if (
       isLight(head) &&
@@ -248,7 +259,7 @@ function shapeOf(tokens: readonly Tok[]): Shape {
 /** Whether a run without a verb says a kind of note by what it holds alone. */
 function standsAlone(shape: Shape, before: Shape, facts: VerbFacts): boolean {
   const takes = (slot: "minutes" | "miles"): boolean =>
-    before.head !== undefined && headsOf(before.head).some((head) => facts.takes(head.kind, slot));
+    before.head !== undefined && strongHeadsOf(before.head).some((head) => facts.takes(head.kind, slot));
   if (shape.miles) return !(takes("miles") && !before.miles);
   if (shape.duration) return !(takes("minutes") && !before.duration);
   if (shape.stream && shape.amount) return true;
@@ -256,13 +267,18 @@ function standsAlone(shape: Shape, before: Shape, facts: VerbFacts): boolean {
   return shape.loan && shape.amount;
 }
 
+/** A verb that could complete the one before opens a clause where it brings a thing or an amount of its own. */
+function hasItsOwn(next: Shape, before: Shape): boolean {
+  if (next.loan || next.supply || next.stream) return true;
+  return next.amount && (before.amount || (next.piece && before.piece));
+}
+
 /** How a run of tokens goes on from the clause before it. */
 function joins(next: Shape, cut: Cut, facts: VerbFacts): "merge" | "own" | "repeat" {
   const before = shapeOf(cut.tokens);
   const verb = before.head ?? cut.repeats;
   if (next.head) {
-    if (verb && absorbs(verb, next.head, facts) && !(next.piece && next.amount && before.piece))
-      return "merge";
+    if (verb && absorbs(verb, next.head, facts) && !hasItsOwn(next, before)) return "merge";
     return before.filling ||
       (!before.head && !cut.repeats && !before.amount && !before.miles && !before.duration)
       ? "merge"

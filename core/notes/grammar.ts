@@ -26,7 +26,9 @@ export type Sign =
   /** An amount right before "off": "20 off the desk". */
   | "off"
   /** "to", "toward" or "on" before the loan. */
-  | "loanward";
+  | "loanward"
+  /** 365 or 365.25, as the days of a loan's year. */
+  | "yearDays";
 
 /** One way to say a kind of note. */
 export interface Saying<K extends Kind> {

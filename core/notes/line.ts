@@ -36,11 +36,23 @@ export function readLine(line: string, today: Day, index: number): Reading[] {
   const { lexer, facts } = language();
   const norms = correctedNorms(line, words, lexer);
   if (isBotWord(norms)) return [unclear({ kind: "botWord" }, place)];
-  const tokens = withMentions(tokensOf(words, norms, lexer));
+  const tokens = withMentions(withWorkClocks(tokensOf(words, norms, lexer)));
   const typed: Typed = { line, spans: words };
   if (startsAsQuestion(tokens)) return [questionReading(clauseOf(tokens, typed, today), index)];
   const drafts = cutsOf(tokens, facts).map((cut) => draftOf(cut, typed, today));
   return finish(drafts, index);
+}
+
+/** "1:45 sanding the desk" is an hour and three quarters, no time of day. */
+function withWorkClocks(tokens: Tok[]): Tok[] {
+  const works = tokens.some(
+    (token) => token.roles.labor || token.roles.heads?.some((head) => head.kind === "work"),
+  );
+  if (!works) return tokens;
+  return tokens.map((token) => {
+    const clock = token.kind === "clock" ? /^(\d{1,2}):(\d{2})$/.exec(token.text) : null;
+    return clock ? { ...token, kind: "duration", minutes: Number(clock[1]) * 60 + Number(clock[2]) } : token;
+  });
 }
 
 /** A question runs on to its end, "and" and all, unless a sentence ends within it. */

@@ -237,12 +237,25 @@ function monthNamed(month: number, year: number | null, today: Day): string {
   return `${thisYear}-${text}` <= monthOf(today) ? `${thisYear}-${text}` : `${thisYear - 1}-${text}`;
 }
 
+/** "how am i doing this year" asks about the year, whichever words of the month it uses. */
+function withYear(about: Question, units: readonly Unit[]): { about: Question } {
+  const has = (key: string): boolean => units.some((unit) => unit.keys.includes(key));
+  return { about: about === "month" && has("{year}") && !has("{month}") ? "year" : about };
+}
+
+/** Every plain word that stands in a question's phrases. */
+export function questionWords(): string[] {
+  return [...phrases().values()].flatMap((list) =>
+    list.flatMap((phrase) => phrase.parts.filter((part) => !/[{…]/.test(part))),
+  );
+}
+
 /** What a clause asks; null where it asks nothing that is known. */
 export function questionOf(tokens: readonly Tok[], today: Day): AskedFields | null {
   const units = unitsOf(tokens);
   const found = best(units, isQuestion(tokens));
   if (!found) return null;
-  const { about } = found.phrase;
+  const { about } = withYear(found.phrase.about, units);
   const fields: AskedFields = { about };
   const time = timeOf(units, today);
   if (time.month && about !== "year") fields.month = time.month;

@@ -1,6 +1,8 @@
 import type { Tok } from "./clause.ts";
 import type { Sign } from "./grammar.ts";
 
+const LOAN = /(?:^| )loans?(?: |$)/;
+
 /** What a clause holds, for telling its kind. */
 export function signsOf(tokens: readonly Tok[]): Set<Sign> {
   const signs = new Set<Sign>();
@@ -29,7 +31,8 @@ function addPairSigns(
   signs: Set<Sign>,
 ): void {
   if (token.text === "off" && previous?.kind === "amount") signs.add("off");
-  if (!/^loans?$/.test(token.text)) return;
+  if (/^365(?:\.25)?$/.test(token.text) || token.days === 365) signs.add("yearDays");
+  if (!LOAN.test(token.text)) return;
   const before = tokens.slice(Math.max(0, at - 5), at);
   if (before.some((word) => /^(?:to|toward|towards|on|onto|into|at)$/.test(word.text))) signs.add("loanward");
 }
@@ -41,6 +44,6 @@ function addWordSigns({ roles, text, unknown }: Tok, signs: Set<Sign>): void {
   if (roles.labor) signs.add("labor");
   if (roles.pronoun) signs.add("pronoun");
   if (unknown && text.length > 1) signs.add("named");
-  if (/^loans?$/.test(text)) signs.add("loan");
+  if (LOAN.test(text)) signs.add("loan");
   if (/^(?:tax|taxes|taxs)$/.test(text)) signs.add("tax");
 }

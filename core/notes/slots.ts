@@ -306,10 +306,12 @@ const percent: Fill = (clause) => {
 const NO_LOAN_NAME =
   /^(?:new|the|my|our|a|an|to|on|toward|towards|for|of|at|balance|payment|payments|rate|extra|is|now|this|that|all|old|from|into|in|and|principal|interest|owe|owed|still|left|pay|paid|made|make|sent|send|put|add|added|opened|open|statement|says|remaining|current|got|took|took out|out|another|split|over|across|big|only|one)$/;
 
+const LOAN = /(?:^| )loans?(?: |$)/;
+
 /** "grad loan", "new loan grad 4100": the words that tell loans apart. */
 const loan: Fill = (clause) => {
   const { tokens } = clause;
-  const at = tokens.findIndex((token) => token.kind === "word" && /^loans?$/.test(token.text));
+  const at = tokens.findIndex((token) => token.kind === "word" && LOAN.test(token.text));
   if (at < 0) return null;
   claim(tokens[at]!);
   let start = at;
@@ -470,6 +472,7 @@ const what: Fill = (clause) => {
     if (at > first && token.kind === "word" && token.roles.supply && !token.claimed)
       last = joinsSupplies(tokens, last, at) ? at : last;
   });
+  countedAfter(clause, last);
   while (isWhatWord(tokens[first - 1]) && !tokens[first - 1]!.roles.person && !isContainer(tokens[first - 1]))
     first -= 1;
   countedSupply(clause, first);
@@ -504,13 +507,25 @@ function countedSupply(clause: Clause, first: number): void {
   const count = wholeOf(token.amount?.exact ?? null);
   if (count === null) return;
   claim(token);
-  if (other.each && other.amount?.exact) {
-    other.amount = {
-      ...other.amount,
-      exact: { digits: other.amount.exact.digits * count, scale: other.amount.exact.scale },
-    };
-    delete other.each;
-  }
+  if (other.each && other.amount?.exact) multiply(other, count);
+}
+
+/** "drawer pulls 6 at 3.50" is six of them; "knobs 6 for 15" is fifteen for all. */
+function countedAfter(clause: Clause, last: number): void {
+  const [count, link, price] = clause.tokens.slice(last + 1, last + 4);
+  if (count?.kind !== "amount" || price?.kind !== "amount" || count.amount?.money) return;
+  if (!link || !/^(?:at|@|for)$/.test(link.text)) return;
+  const whole = wholeOf(count.amount?.exact ?? null);
+  if (whole === null || !price.amount?.exact) return;
+  claim(count);
+  if (link.text !== "for") multiply(price, whole);
+}
+
+/** Makes the price of one into that of all. */
+function multiply(token: Tok, count: number): void {
+  const { digits, scale } = token.amount!.exact!;
+  token.amount = { ...token.amount!, exact: { digits: digits * count, scale } };
+  delete token.each;
 }
 
 /** "spent 15 on lunch": what is said after "on" or "for". */

@@ -483,7 +483,9 @@ function withUnit(number: { amount: Amount; words: number }, cursor: Cursor): Pa
   if (PERCENT.test(unit) && exact && !number.amount.factors)
     return { kind: "percent", percent: decimalText(exact), words: number.words + 1 };
   const days = SPAN_DAYS[unit];
-  if (days !== undefined && exact && exact.scale === 0 && exact.digits < 1000)
+  // "40 day before yesterday" is no span: more than one takes the plural.
+  const counted = exact?.digits === 1 || /s$/.test(unit);
+  if (days !== undefined && counted && exact && exact.scale === 0 && exact.digits < 1000)
     return { kind: "span", days: days * exact.digits, words: number.words + 1 };
   return moneyAfter(joinedAmount(number, cursor), cursor);
 }

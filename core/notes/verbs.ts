@@ -3,6 +3,7 @@ import type { Head } from "./clause.ts";
 import type { VerbFacts } from "./clauses.ts";
 import type { Grammar, Saying, Slot } from "./grammar.ts";
 import { tradeLexicon } from "./lexicon.ts";
+import { questionWords } from "./questions.ts";
 import type { Kind } from "./reading.ts";
 import { makeSpeller } from "./spelling.ts";
 import type { Lexer } from "./tokens.ts";
@@ -79,7 +80,7 @@ function build(): Language {
     });
   }
   for (const word of LABORS) lexicon.add(word, { labor: true });
-  const speller = makeSpeller(lexicon.vocabulary, new Set([...ORDINARY, ...KEYWORDS]));
+  const speller = makeSpeller(lexicon.vocabulary, new Set([...ORDINARY, ...KEYWORDS, ...questionWords()]));
   return { lexer: { lexicon, speller }, facts: factsOf(grammars), grammars, unsaid };
 }
 

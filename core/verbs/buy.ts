@@ -113,12 +113,7 @@ export const buy = defineVerb({
         without: ["loan", "supply", "stream", "piece"],
         light: true,
       },
-      {
-        say: ["gave … for", "spent … for", "spent … on"],
-        with: ["moneyFirst", "piece"],
-        without: ["supply", "duration"],
-        light: true,
-      },
+      { say: ["gave … for"], with: ["moneyFirst", "piece"], without: ["supply", "duration"], light: true },
       {
         say: [
           "free",

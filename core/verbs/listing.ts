@@ -49,6 +49,8 @@ export const list = defineVerb({
           "post",
           "put … up",
           "put … up for sale",
+          "put … up for",
+          "put … up at",
           "put up",
           "up for sale",
           "advertised",

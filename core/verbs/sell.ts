@@ -105,10 +105,6 @@ export const sell = defineVerb({
     absorbs: [
       "paid",
       "got",
-      "fee",
-      "fees",
-      "minus",
-      "less",
       "paid in",
       "took",
       "picked up",

@@ -62,7 +62,6 @@ export const spend = defineVerb({
           "paid for",
           "snagged",
           "ordered",
-          "used",
         ],
         with: ["supply"],
         without: ["loan", "stream"],
@@ -72,7 +71,7 @@ export const spend = defineVerb({
     ],
     slots: { what: "what", amount: "money", category: "category", pieces: "pieces", method: "method" },
     needs: ["what", "amount"],
-    absorbs: ["bought", "cost", "paid", "got", "spent", "for free", "help move", "help moving", "used"],
+    absorbs: ["bought", "cost", "paid", "got", "spent", "for free", "help move", "help moving"],
     judge: judgeSpending,
   },
 

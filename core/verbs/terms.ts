@@ -55,20 +55,9 @@ export const terms = defineVerb({
         without: ["number", "tax", "piece"],
       },
       { with: ["loan", "percent"], without: ["number", "tax", "piece"] },
+      { with: ["loan", "yearDays"], without: ["percent"] },
       {
-        say: [
-          "365 days",
-          "365.25 days",
-          "365.25",
-          "366 days",
-          "365 day year",
-          "365.25 day year",
-          "actual days",
-          "actual year",
-          "actual day count",
-          "actual",
-          "actual days in year",
-        ],
+        say: ["actual days", "actual year", "actual day count", "actual", "actual days in year"],
         with: ["loan"],
       },
       {

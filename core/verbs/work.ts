@@ -5,6 +5,7 @@ import { wordsShape } from "../books/shapes.ts";
 import { dayWords, namesOf, piecesOf, showMinutes } from "../decide/echo.ts";
 import { ever } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
+import { judgeWork } from "../notes/judging/working.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -75,6 +76,7 @@ export const work = defineVerb({
       "prep",
       "work",
     ],
+    judge: judgeWork,
   },
 
   decide(reading, desk) {
