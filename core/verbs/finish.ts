@@ -43,6 +43,7 @@ export const finish = defineVerb({
           "all done w",
           "finished up with",
         ],
+        without: ["labor"],
       },
       {
         say: ["done", "ready", "ready to list", "all set", "is done", "cured"],

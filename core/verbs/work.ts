@@ -54,9 +54,10 @@ export const work = defineVerb({
         light: true,
       },
       {
-        say: ["finished", "done", "started", "all done", "finished up"],
+        say: ["finished", "done", "all done", "finished up"],
         with: ["labor", "piece"],
         without: ["number"],
+        light: true,
       },
       { with: ["labor", "piece"], without: ["number", "supply"] },
     ],
