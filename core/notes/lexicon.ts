@@ -39,17 +39,21 @@ export interface Lexicon<Head = unknown> {
   add(phrase: string, roles: Roles<Head>): void;
   /** The longest phrase that begins at `at`, in words. */
   longest(norms: readonly string[], at: number): { roles: Roles<Head>; words: number } | null;
-  /** Every single word that stands in a phrase. */
+  /** Every single word that stands in a phrase: none of them is a slip of another. */
   readonly vocabulary: ReadonlySet<string>;
+  /** The words of things, places and verbs: what a slip may be meant for. */
+  readonly targets: ReadonlySet<string>;
 }
 
 function makeLexicon<Head>(): Lexicon<Head> {
   const root: Node<Head> = { next: new Map() };
   const vocabulary = new Set<string>();
+  const targets = new Set<string>();
   const add = (phrase: string, roles: Roles<Head>): void => {
     let node = root;
     for (const word of phrase.split(" ")) {
       vocabulary.add(word);
+      if (isTarget(roles)) targets.add(word);
       node.next ??= new Map();
       let child = node.next.get(word);
       if (!child) {
@@ -72,7 +76,11 @@ function makeLexicon<Head>(): Lexicon<Head> {
     }
     return found;
   };
-  return { add, longest, vocabulary };
+  return { add, longest, vocabulary, targets };
+}
+
+function isTarget({ noun, supply, place, heads, method, labor }: Roles): boolean {
+  return Boolean(noun || supply || place || heads || method || labor);
 }
 
 /** The plural of a name's last word (or of the "chest" of "chest of drawers"). */

@@ -573,6 +573,34 @@ export const KEYWORDS: ReadonlySet<string> = new Set([
   "ones",
 ]);
 
+/** Words of days and measures long enough that a slip in them is plain. */
+export const TIME_WORDS: readonly string[] = [
+  "yesterday",
+  "tomorrow",
+  "monday",
+  "tuesday",
+  "wednesday",
+  "thursday",
+  "friday",
+  "saturday",
+  "sunday",
+  "january",
+  "february",
+  "april",
+  "august",
+  "september",
+  "october",
+  "november",
+  "december",
+  "hours",
+  "minutes",
+  "miles",
+  "percent",
+  "dollars",
+  "bucks",
+  "taxes",
+];
+
 export interface Lexer<Head> {
   lexicon: Lexicon<Head>;
   speller: Speller;

@@ -7,7 +7,7 @@ import { questionWords } from "./questions.ts";
 import type { Kind } from "./reading.ts";
 import { makeSpeller } from "./spelling.ts";
 import type { Lexer } from "./tokens.ts";
-import { KEYWORDS } from "./tokens.ts";
+import { KEYWORDS, TIME_WORDS } from "./tokens.ts";
 import { LABORS } from "./words/labors.ts";
 import { ORDINARY } from "./words/ordinary.ts";
 
@@ -80,7 +80,10 @@ function build(): Language {
     });
   }
   for (const word of LABORS) lexicon.add(word, { labor: true });
-  const speller = makeSpeller(lexicon.vocabulary, new Set([...ORDINARY, ...KEYWORDS, ...questionWords()]));
+  const speller = makeSpeller(
+    [...lexicon.targets, ...TIME_WORDS],
+    new Set([...ORDINARY, ...KEYWORDS, ...questionWords(), ...lexicon.vocabulary]),
+  );
   return { lexer: { lexicon, speller }, facts: factsOf(grammars), grammars, unsaid };
 }
 
