@@ -187,7 +187,7 @@ export class Standin {
    */
   async waitForReply(
     match: string | RegExp | ((sent: Sent) => boolean) = () => true,
-    milliseconds = 10_000,
+    milliseconds = 30_000,
   ): Promise<Sent> {
     const isFit = (sent: Sent) =>
       typeof match === "function" ? match(sent) : new RegExp(match, "i").test(sent.text);
@@ -206,7 +206,7 @@ export class Standin {
   /** Resolves with the first value that is not undefined; rejects after `milliseconds`. */
   async waitFor<T>(
     look: () => T | undefined,
-    milliseconds = 10_000,
+    milliseconds = 30_000,
     what: () => string = () => String(look),
   ): Promise<T> {
     const deadline = Date.now() + milliseconds;
