@@ -5,6 +5,8 @@ import type { Kind } from "./reading.ts";
 /** A run of tokens that makes one clause; `repeats` is the verb of the clause before, said once for both. */
 export interface Cut {
   tokens: Tok[];
+  /** A piece joined on after the price: nobody can say whether the price was for both. */
+  ambiguous?: true;
   repeats?: Tok;
   /** No mark and no "and" parts it from the clause before it. */
   glued?: true;
@@ -13,7 +15,7 @@ export interface Cut {
 /** What the cutter needs to know of the verbs. */
 export interface VerbFacts {
   absorbs(kind: Kind, text: string): boolean;
-  takes(kind: Kind, slot: "money" | "pieces" | "minutes" | "miles" | "fee"): boolean;
+  takes(kind: Kind, slot: "money" | "pieces" | "minutes" | "miles" | "fee" | "price"): boolean;
 }
 
 const AND = /^(?:and|then|also|plus|but|so|&|\+)$/;
@@ -292,6 +294,21 @@ function joins(next: Shape, cut: Cut, facts: VerbFacts): "merge" | "own" | "repe
   return "merge";
 }
 
+/** "bought dresser 30 and nightstand": was the nightstand in the 30? */
+function isPriceForBoth(cut: Cut, next: Shape, joint: readonly Tok[], facts: VerbFacts): boolean {
+  const head = headOf(cut.tokens) ?? cut.repeats;
+  if (!next.piece || next.amount || next.head || next.prepositional || !head || joint.length === 0)
+    return false;
+  const price = cut.tokens.findLastIndex(isAmount);
+  const piece = cut.tokens.findIndex((token) => token.kind === "piece");
+  return (
+    price >= 0 &&
+    piece >= 0 &&
+    piece < price &&
+    strongHeadsOf(head).every((said) => facts.takes(said.kind, "price"))
+  );
+}
+
 /** Cuts a line's tokens into clauses. Every token lands in exactly one clause or is a separator between two. */
 export function cutsOf(tokens: readonly Tok[], facts: VerbFacts): Cut[] {
   const cuts: Cut[] = [];
@@ -307,8 +324,10 @@ export function cutsOf(tokens: readonly Tok[], facts: VerbFacts): Cut[] {
       }
       const shape = shapeOf(part);
       const way = glued && shape.head && shapeOf(last.tokens).head ? "own" : joins(shape, last, facts);
-      if (way === "merge") last.tokens.push(...joint, ...part);
-      else {
+      if (way === "merge") {
+        if (isPriceForBoth(last, shape, joint, facts)) last.ambiguous = true;
+        last.tokens.push(...joint, ...part);
+      } else {
         const verb = headOf(last.tokens) ?? last.repeats;
         cuts.push({
           tokens: part,

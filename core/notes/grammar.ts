@@ -100,6 +100,7 @@ export interface Trouble {
     | "undoMore"
     | "notMoney"
     | "imperative"
+    | "priceOfBoth"
     | "unclaimed";
   /** Whole notes that would have worked, where the rule knows better than the general ones. */
   instead?: string[];

@@ -1,5 +1,6 @@
 import type { Clause, Head, Tok } from "./clause.ts";
 import { claim, isMark } from "./clause.ts";
+import type { Cut } from "./clauses.ts";
 import { headsOf, isHead } from "./clauses.ts";
 import { pastDay } from "./days.ts";
 import type { Saying, Sign, Slot, Trouble } from "./grammar.ts";
@@ -54,8 +55,8 @@ const SLOT_ORDER: readonly Slot[] = [
   "money",
 ];
 
-export function interpret(clause: Clause, repeats: Tok | undefined): Draft {
-  const trouble = earlyTrouble(clause);
+export function interpret(clause: Clause, { repeats, ambiguous }: Cut): Draft {
+  const trouble: Trouble | null = ambiguous ? { kind: "priceOfBoth" } : earlyTrouble(clause);
   if (trouble) return unclearDraft(clause, trouble);
   const asked = repeats ? null : askedDraft(clause);
   if (asked) return asked;

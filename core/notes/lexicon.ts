@@ -6,6 +6,7 @@ import { HEDGES, VAGUE_TIMES } from "./words/hedges.ts";
 import { METHODS } from "./words/methods.ts";
 import { PEOPLE } from "./words/people.ts";
 import { PLACES } from "./words/places.ts";
+import { SHORTHANDS } from "./words/shorthand.ts";
 import { STREAMS } from "./words/streams.ts";
 import { OTHER_SPENDING, SUPPLIES } from "./words/supplies.ts";
 import { OPINIONS, TRAITS } from "./words/traits.ts";
@@ -121,6 +122,22 @@ function addFurniture(lexicon: Lexicon): void {
       if (plural !== plain) lexicon.add(plural, { noun: { name, plural: true } });
     }
   }
+}
+
+/** Listed misspellings of one word, and shorthand: each is read as the word wherever it stands. */
+export function shorthands(): Map<string, string> {
+  const found = new Map(Object.entries(SHORTHANDS));
+  for (const [first = "", ...others] of FURNITURE) {
+    const name = first.replace("+", "").normalize("NFD").replace(/\p{M}/gu, "");
+    if (name.includes(" ")) continue;
+    for (const other of others) {
+      if (/[ +]/.test(other)) continue;
+      const plain = other.normalize("NFD").replace(/\p{M}/gu, "");
+      found.set(plain, name);
+      found.set(pluralOf(plain), pluralOf(name));
+    }
+  }
+  return found;
 }
 
 function addSupplies(lexicon: Lexicon): void {

@@ -5,6 +5,7 @@ import { cutsOf } from "./clauses.ts";
 import type { Draft } from "./interpret.ts";
 import { interpret, questionReading } from "./interpret.ts";
 import { withMentions } from "./mentions.ts";
+import { withNames } from "./names.ts";
 import { isQuestion } from "./questions.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { sharedOver } from "./shared.ts";
@@ -36,7 +37,7 @@ export function readLine(line: string, today: Day, index: number): Reading[] {
   const { lexer, facts } = language();
   const norms = correctedNorms(line, words, lexer);
   if (isBotWord(norms)) return [unclear({ kind: "botWord" }, place)];
-  const tokens = withMentions(withWorkClocks(tokensOf(words, norms, lexer)));
+  const tokens = withNames(withMentions(withWorkClocks(tokensOf(words, norms, lexer))));
   const typed: Typed = { line, spans: words };
   if (startsAsQuestion(tokens)) return [questionReading(clauseOf(tokens, typed, today), index)];
   const drafts = cutsOf(tokens, facts).map((cut) => draftOf(cut, typed, today));
@@ -63,7 +64,7 @@ function startsAsQuestion(tokens: readonly Tok[]): boolean {
 }
 
 function draftOf(cut: Cut, typed: Typed, today: Day): Draft {
-  return interpret(clauseOf(cut.tokens, typed, today), cut.repeats);
+  return interpret(clauseOf(cut.tokens, typed, today), cut);
 }
 
 /** Settles what clauses take from each other: shared days and sources, "it", and pieces left out. */

@@ -159,6 +159,8 @@ function mentionAt(
   const mention: Mention = { name: noun.name };
   const { traits, from: traitsFrom } = traitsBefore(tokens, at);
   let counted = countBefore(tokens, traitsFrom, noun.plural);
+  // "bookcase, 3 shelf": what it has, not what was bought.
+  if (PARTS.has(token.text) && !noun.plural && (counted.count ?? 1) > 1) return null;
   if (counted.count === undefined && !counted.set && isSetName(noun.name)) {
     const whole = setCountBefore(tokens, counted.from);
     if (whole.count !== undefined) counted = whole;

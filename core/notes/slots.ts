@@ -69,7 +69,7 @@ function couldBeDay(clause: Clause, token: Tok): boolean {
 export const money: Fill = (clause) => {
   const amounts = freeTokens(clause, "amount");
   const [first, second] = amounts;
-  if (!first) return null;
+  if (!first) return isTwoForFifteen(clause) ? trouble("twoNumbers") : null;
   if (second) {
     const flawed = amounts.map(centsOfToken).find((found) => "trouble" in found);
     return flawed && "trouble" in flawed ? flawed : trouble("twoNumbers");
@@ -82,6 +82,17 @@ export const money: Fill = (clause) => {
   if (isAtSign(clause, first) && countsMoreThanOne(clause)) return trouble("twoNumbers");
   return { value: found.cents };
 };
+
+/** "chairs 2/15" could be two of them for fifteen. */
+function isTwoForFifteen(clause: Clause): boolean {
+  const day = clause.tokens.find((token) => token.kind === "day" && /^\d{1,2}\/\d{1,2}$/.test(token.text));
+  if (!day) return false;
+  const count = Number(day.text.split("/")[0]);
+  return clause.tokens.some(
+    ({ mention }) =>
+      mention !== undefined && (mention.plural === true || (count > 1 && mention.count === count)),
+  );
+}
 
 /** "4 chairs @ 15": the price of one, or of all? */
 function isAtSign(clause: Clause, token: Tok): boolean {
@@ -547,7 +558,10 @@ function whatAfterOn(clause: Clause): Filled {
 /** The category of the last supply named; `help` where hands are paid; else other. */
 const category: Fill = (clause) => {
   const supplies = clause.tokens.filter((token) => token.kind === "word" && token.roles.supply !== undefined);
-  const last = supplies.at(-1);
+  const joined = supplies.some((token) =>
+    clause.tokens[clause.tokens.indexOf(token) + 1]?.text.match(/^(?:and|&|,)$/),
+  );
+  const last = joined ? supplies[0] : supplies.at(-1);
   const found: Category = clause.signs.has("helper") ? "help" : (last?.roles.supply ?? "other");
   return { value: found };
 };

@@ -10,6 +10,12 @@ const LENGTH_MAX = 24;
 /** From this length on, two slips are forgiven. */
 const TWO_SLIPS_LENGTH_MIN = 8;
 
+/** In a short word a wrong letter makes another word: only swaps and letters lost or doubled are forgiven there. */
+function slipsAllowed(length: number): number {
+  if (length >= TWO_SLIPS_LENGTH_MIN) return 2 * LETTER;
+  return length >= 6 ? WRONG : length === 5 ? LETTER : VOWEL;
+}
+
 /** The word with each one letter left out, and the word itself. */
 function deletions(word: string): string[] {
   const all = [word];
@@ -66,7 +72,7 @@ export function makeSpeller(vocabulary: Iterable<string>, ordinary: ReadonlySet<
   }
   const remembered = new Map<string, string | null>();
   const search = (word: string): string | null => {
-    const limit = word.length >= TWO_SLIPS_LENGTH_MIN ? 2 * LETTER : WRONG;
+    const limit = slipsAllowed(word.length);
     let best: string | null = null;
     let fewest = limit + 1;
     const seen = new Set<string>();

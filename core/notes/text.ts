@@ -22,6 +22,10 @@ function normalize(text: string): string {
   return /^[a-z]*$/.test(lower) ? lower : lower.normalize("NFD").replace(/\p{M}/gu, "");
 }
 
+/** Letters that belong to the number before them; any others are a word of their own ("3chairs", "40cash"). */
+const GLUED =
+  /^(?:k|h|hr|hrs|hour|hours|m|min|mins|minute|minutes|mi|mile|miles|rt|am|pm|a|p|st|nd|rd|th|ft|in|inch|s|x|usd|bucks?|bux)$/i;
+
 function matchAt(pattern: RegExp, line: string, at: number): string | null {
   pattern.lastIndex = at;
   const match = pattern.exec(line);
@@ -36,7 +40,8 @@ function numberLength(chunk: string): number {
   // A comma is part of a number only between digits; a full stop only before a digit.
   const stop = /,(?!\d)|\.(?!\d)|[+*/:@×-](?![\d.$])/.exec(trimmed.slice(1));
   if (stop) length = stop.index + 1;
-  return length;
+  const glued = /^([$€£]?[\d,.]+)([a-z]+)$/i.exec(chunk.slice(0, length));
+  return glued && !GLUED.test(glued[2]!) ? glued[1]!.length : length;
 }
 
 function digitsAt(line: string, at: number): number {
@@ -83,7 +88,10 @@ export function wordsOf(line: string): Word[] {
       continue;
     }
     const mark = matchAt(MARK, line, at);
-    if (mark) push("mark", 1, mark === "–" || mark === "—" ? "-" : mark === "…" ? "." : mark);
+    if (mark === "-" && !apart && words.at(-1)?.kind === "letters" && /\p{L}/u.test(line[at + 1] ?? "")) {
+      // "mid-century" is two words.
+      at += 1;
+    } else if (mark) push("mark", 1, mark === "–" || mark === "—" ? "-" : mark === "…" ? "." : mark);
     else {
       at += (line.codePointAt(at) ?? 0) > 0xffff ? 2 : 1;
       apart = true;

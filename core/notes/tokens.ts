@@ -427,7 +427,15 @@ function joinedAmount(
   if (!second?.amount.exact || second.amount.flaw || second.amount.factors) return first;
   const words = first.words + 1 + second.words;
   const pair: [Exact, Exact] = [first.amount.exact, second.amount.exact];
-  if (sign === "+") return { amount: { exact: plus(...pair), money: true, sum: true }, words };
+  if (sign === "+") {
+    // "40 + 5 tip" is two things.
+    const next = norms[at + words];
+    const ends =
+      next === undefined ||
+      !/^[a-z]/.test(next) ||
+      /^(?:for|at|from|to|on|cash|card|check|transfer|bucks|dollars|each|ea|total|in)$/.test(next);
+    return ends ? { amount: { exact: plus(...pair), money: true, sum: true }, words } : first;
+  }
   return { amount: { exact: times(...pair), money: true, factors: pair }, words };
 }
 
@@ -604,17 +612,21 @@ export const TIME_WORDS: readonly string[] = [
 export interface Lexer<Head> {
   lexicon: Lexicon<Head>;
   speller: Speller;
+  /** Shorthand to the word it stands for. */
+  shorthands: ReadonlyMap<string, string>;
 }
 
 /** The words of the line as read: corrected where one known word is meant. */
 export function correctedNorms<Head>(
   line: string,
   words: readonly Word[],
-  { speller }: Lexer<Head>,
+  { speller, shorthands }: Lexer<Head>,
 ): string[] {
   const shouting = line === line.toUpperCase();
   return words.map((word, index) => {
     if (word.kind !== "letters") return word.norm;
+    const short = shorthands.get(word.norm);
+    if (short !== undefined) return short;
     const initial = line[word.start]!;
     // A capital inside a line is a name: "Stan" is no stain.
     if (index > 0 && !shouting && initial !== initial.toLowerCase() && words[index - 1]!.kind === "letters")

@@ -40,8 +40,7 @@ export function hedgeTrouble(clause: Clause): Trouble | null {
   const token = clause.tokens.find(
     (word) => word.kind === "word" && !word.claimed && word.roles.hedge && !word.roles.heads,
   );
-  if (!token)
-    return clause.tokens.some((t) => t.kind === "mark" && t.text === "~") ? { kind: "vagueAmount" } : null;
+  if (!token) return isVague(clause) ? { kind: "vagueAmount" } : null;
   const kinds = {
     intention: "intention",
     offer: "offer",
@@ -53,6 +52,16 @@ export function hedgeTrouble(clause: Clause): Trouble | null {
   return { kind: kinds[token.roles.hedge!] };
 }
 
+/** "~40" and "like 40" are not 40. */
+function isVague(clause: Clause): boolean {
+  return clause.tokens.some((token, at) => {
+    const next = clause.tokens[at + 1];
+    return (
+      (token.kind === "mark" && token.text === "~") || (token.text === "like" && next?.kind === "amount")
+    );
+  });
+}
+
 /** Rules 3 to 6. */
 export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
   const free = clause.tokens.filter((token) => !token.claimed);
@@ -60,12 +69,18 @@ export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
     (token) => token.kind !== "word" && token.kind !== "mark" && token.kind !== "piece",
   );
   if (measured) return { kind: measured.kind === "day" ? "vagueTime" : "unclaimed" };
+  if (free.some((token) => token.kind === "word" && isUnreadNumber(token.text))) return { kind: "unclaimed" };
   if (free.some((token) => token.kind === "piece" || (!MIXES.has(kind) && isAnotherThing(token))))
     return { kind: "twoKinds" };
   if (free.some((token) => token.roles.vagueTime)) return { kind: "vagueTime" };
   if (!OTHERS_ACT.has(kind) && somebodyElse(clause)) return { kind: "anotherPerson" };
   const unknown = free.filter((token) => token.unknown).length;
   return unknown > (clause.head ? UNKNOWN_MAX_SAID : UNKNOWN_MAX_UNSAID) ? { kind: "unknown" } : null;
+}
+
+/** A number nobody could read ("1.2.3"); sizes and decades ("6ft", "1950s") say nothing about money. */
+function isUnreadNumber(text: string): boolean {
+  return /\d/.test(text) && !/^\d{1,4}(?:s|ft|in|inch|'|")$/.test(text);
 }
 
 function isAnotherThing(token: Tok): boolean {

@@ -38,6 +38,8 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   undoMore: "Undo takes back your last note. To take back another one, reply to it with undo.",
   notMoney: "That does not look like an amount of money.",
   imperative: "Has that happened? If so, say it in the past.",
+  priceOfBoth:
+    "Is that price for all of them together? Say each with its own price, or name them before the price.",
   unclaimed: "There is a number there that I could not place. Say what it is for, or leave it out.",
 };
 

@@ -2,7 +2,7 @@ import { verbs } from "../verbs/list.ts";
 import type { Head } from "./clause.ts";
 import type { VerbFacts } from "./clauses.ts";
 import type { Grammar, Saying, Slot } from "./grammar.ts";
-import { tradeLexicon } from "./lexicon.ts";
+import { shorthands, tradeLexicon } from "./lexicon.ts";
 import { questionWords } from "./questions.ts";
 import type { Kind } from "./reading.ts";
 import { makeSpeller } from "./spelling.ts";
@@ -84,7 +84,12 @@ function build(): Language {
     [...lexicon.targets, ...TIME_WORDS],
     new Set([...ORDINARY, ...KEYWORDS, ...questionWords(), ...lexicon.vocabulary]),
   );
-  return { lexer: { lexicon, speller }, facts: factsOf(grammars), grammars, unsaid };
+  return {
+    lexer: { lexicon, speller, shorthands: shorthands() },
+    facts: factsOf(grammars),
+    grammars,
+    unsaid,
+  };
 }
 
 const SLOTS_OF: Readonly<Record<string, readonly Slot[]>> = {
@@ -99,6 +104,7 @@ function factsOf(grammars: ReadonlyMap<Kind, AnyGrammar>): VerbFacts {
   return {
     absorbs: (kind, text) => grammars.get(kind)?.absorbs.has(text) ?? false,
     takes: (kind, slot) => {
+      if (slot === "price") return grammars.get(kind)?.slots["price"] !== undefined;
       const taken = Object.values(grammars.get(kind)?.slots ?? {});
       return taken.some((name) => SLOTS_OF[slot]!.includes(name));
     },

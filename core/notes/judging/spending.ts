@@ -14,9 +14,22 @@ function isWorkOnPiece(clause: Clause): boolean {
   });
 }
 
+/** "lamp and paint 40": one amount for a piece and a supply. */
+function isBoughtTogether({ tokens }: Clause): boolean {
+  return tokens.some((token, at) => {
+    if (!/^(?:and|&|,|\+)$/.test(token.text)) return false;
+    const after = tokens.slice(at + 1, at + 4).find((next) => next.kind === "piece" || next.roles.supply);
+    const before = tokens[at - 1];
+    const isPair = (a: typeof token | undefined, b: typeof token | undefined) =>
+      a?.kind === "piece" && b?.roles.supply !== undefined && b.kind === "word";
+    return isPair(before, after) || isPair(after, before);
+  });
+}
+
 /** What spending on hands, "spent 18", and words that are also work come to. */
 export function judgeSpending(fields: ReadingFields["spend"], clause: Clause): Trouble | null {
   if (isWorkOnPiece(clause)) return { kind: "unclaimed" };
+  if (isBoughtTogether(clause)) return { kind: "twoKinds" };
   for (const token of clause.tokens)
     if (HELPERS.has(token.text) && clause.signs.has("helper")) token.claimed = true;
   if (fields.category === "help" && fields.what === undefined) fields.what = "help";

@@ -4,190 +4,145 @@
  */
 export const ORDINARY: ReadonlySet<string> = new Set(
   `
-abel abide abound accents accept acquire acquires acrylics action actions advertise advertiser advertises
-aground aide aided aiding ailing airing alien allay allays alloy alloys ally antiques arming ascent asides
-assemble assembler assembles attacked attacking avalanches awry baas babble babe babes backer backers
-backings bade bags baited baiting baits baked bakery baking balanced balances balding bale baled bales
-ball balled band bandying banes bang banging bani banked banker bankers banks banned banning bans barbs
-bard bards barer bares barfs barked barking barks baron barons barred barrels barren barristers based
-baser basest bashes basis basked basking bass basses baste bastes basting batch bates bathe bathing
-bathrooms baths bating batter batters battling bawled baying beached beaches beaching beads beak beaker
-beakers beam beans bear beard beards bears beatings beats bedrooms bedsides beeches beef beep beer beets
-beginnings begs belches bells benched bending bends benny bent bents beset besets beside bess bests bets
-betting bias biases bibs bide biked biker bikers bikes bill bills binding bindings binged bins bites
-blacked blacking blacks blame blames blanched blanches blanching blank blanked blanker blankest blare
-blares blaze blazes bleachers bled blob blobs bloc blogs blot blots blows bluffed bluffing blush blushes
-boar boas boast boasted boasts boats bobs bodes bogs boiled bold bond bonding bonds bones bongo bongos
-booked books boos booster booted boots booty bops bores born bough boughs bout bouts bows boxed boxer
-boxers brace braces brag brags braid braids braked bran brand branding brands bras brash brat brats brave
-braves bray brays breach breached breaches breaching bread breads breakfasts bred brenda brew bride
-bridged bridges bridle broad broads broken broker brook broth broths brushed bubbled bubbles bubbly buck
-bucked bucking buds buffers build buildings bulls bumble bummed bumper bunch bunches bung bunked buns
-buoying buoys burble buried burner burp burps burr burred burro burros burrs bury burying buses bush
-bushes busying butchers butchery buts buttery butting buys cabled caged caging caked caking calf caller
-calls calm calmed camel cameo camp camped camping camps cancels cancer canine canines canned canning canoe
-canoed canoes caped capped captions captor captors carat carats carding cared caring carl carla carped
-carpets cased cashes casing casings casks cater caters cats cause causes caved caving cawed cawing cease
-ceases cedars cede ceded cedes cell chafe chain chaining chains chalks chalky champ champed champing
-champs chance chanced chances chancing chanted chanting chap charging charmed charmer charmers charred
-chart charted charter charters charts chas chased chases chasm chaste chaster chat chats cheat cheats
-checked checks cheek cher cheryl chess chet chick chimp chin chink chino chins chips chirp chit choir
-choirs chop chopped chord chords chose chuck chuckled cider circulars clack clacks claiming clam clammed
-clamming clams clan clanged clanging clanking clans clap clapped clapping claps clarity clash clasp
-clasped clasping clasps classifies cleanest cleanings cleans cleansed cleanser cleansers cleanses
-cleansing cleared clearer clearing clears cleaved cleaver cleavers cleaving click clicks clip cloak cloaks
-closed closer closes closest clot clothed clover clovers clubs cluck clucked clucks clue clump clumped
-clumping clumps coaches coal coaled coaling coals coast coasted coaster coasters coasting coasts coatings
-coax coaxed coaxing cocks cocktails codding coding cods coed coeds coffees coffer cogs cold colds colt
-colts communist commuter compete competed competes completer completes compute computed computers computes
-conditioned cone cones consignments consoled consuls contacts contracts contrast cooped coos coped copied
-cops coral corals core cored cores coring cork corking corks corn cornea corned corners cornet cornier
-corning corns coroner corps corral corrals correcting corrections corrects costed couched cough counted
-counters counts county court cove covert coverts coves covet covets cower cowers cows coyer crab crabs
-cradled crafts crafty cramp cramped cramping cramps crane craned cranes craning crash crated crater
-craters crating crave craves craze crazes create creates credence credits crest crests cries crock crocks
-cropped crouch crouches cubed cubes cubs cued cull culled cupped curbed curd cure curl curled curls
-currant currents cursed cuts cuttings dabbed dabs dads dairy dais daisy dale dallies damp damped damps
-dams dank dare dart daubed dawn dead deaf dealt dean deans dear dears debits debut decaf decay decays
-decide decides deck decks decoded decreased decreasing deem deeps deer deleted deletes deliver delivers
+abel abound accents accept acquire acquires acrylics action actions advertise advertiser advertises
+aground aiding ailing airing allays alloys ally antiques arming ascent asides assemble assembler assembles
+attacked attacking avalanches babble backer backers backings baited baiting baits baked bakery baking
+balanced balances balding baled balled bandying banging banked banker bankers banks banned banning barbs
+bard bards bares barfs barked barking barks baron barons barred barrels barren barristers based baser
+basest bashes basked basking bass basses baste bastes basting batch bathe bathing bathrooms baths bating
+batter batters battling bawled baying beached beaches beaching beads beaker beakers beans beards bears
+beatings bedrooms bedsides beeches beginnings belches benched bending bends benny beset besets beside bess
+betting biases biked biker bikers bikes bill bills binding bindings binged bites blacked blacking blacks
+blames blanched blanches blanching blank blanked blanker blankest blares blazes bleachers blobs blogs blot
+blots blows bluffed bluffing blushes boasted boasts boiled bond bonding bonds bongos booked books booster
+booted boots booty bough boughs boxers braces braid braids braked bran brand branding brands bras braves
+breach breached breaches breaching bread breads breakfasts brenda bride bridged bridges bridle broad
+broads broken broker brook broths brushed bubbled bubbles bubbly buck bucked bucking buffers buildings
+bumble bummed bumper bunches bunked buoying buoys burble buried burner burred burro burros burying bushes
+busying butchers butchery buttery butting cabled caging caking caller calls calmed camel cameo camped
+camping camps cancels cancer canine canines canned canning canoe canoed canoes capped captions captor
+captors carat carats carding cared caring carl carla carped carpets cased cashes casing casings cater
+caters cats cause causes caving cawing cease ceases cedars chaining chains chalks chalky champed champing
+champs chance chanced chances chancing chanted chanting charging charmed charmer charmers charred chart
+charted charter charters charts chas chased chases chaste chaster cheats checked checks cher cheryl chess
+chet chimp chin chips chirp choirs chopped chord chords chuck chuckled circulars clacks claiming clammed
+clamming clams clan clanged clanging clanking clans clapped clapping claps clarity clash clasped clasping
+clasps classifies cleanest cleanings cleans cleansed cleanser cleansers cleanses cleansing cleared clearer
+clearing clears cleaved cleaver cleavers cleaving clicks cloaks closed closer closes closest clothed
+clover clovers clubs clucked clucks clumped clumping clumps coaches coaled coaling coast coasted coaster
+coasters coasting coasts coatings coaxed coaxing cocks cocktails codding coding coffees coffer colts
+communist commuter compete competed competes completer completes compute computed computers computes
+conditioned consignments consoled consuls contacts contracts contrast cooped coped copied coral corals
+cored coring corking cornea corned corners cornet cornier corning coroner corral corrals correcting
+corrections corrects costed couched counted counters counts county covert coverts coves covets cowers
+crabs cradled crafts crafty cramped cramping cramps crane craned cranes craning crash crated crater
+craters crating craves crazes create creates credence credits crests crocks cropped crouch crouches cubed
+cubes culled cupped curbed curd curled currant currents cursed cuttings dabbed dale dallies damped daubed
+dealt debits decays decide decides decoded decreased decreasing deeps deleted deletes deliver delivers
 deplete deport depose depot depots derail derailed derailing derided derive derived deriving desserts
-details detain detained detaining dial dials dicing dicks died dies diking dill dills dine diner dinned
-dinners disco discos discus dismounted displays disposals distresses dive dived diver divers divide
-divided divides diviner diving doilies dolls domains dome donates donation dons dope dork dose dote
-doubled doubles doubly dove downs downy doze dresden dressed dresses dressier dressings dried drier driers
-drifting drink drip dripped dripping drivel drivels drivings droll drone droop drooped drooping droppings
-droves drown drug drums drunks drys dual duck ducts dues dull dully dumpy dune duped dusts dying dykes
-eagerest earner eased eases east eclectic edged edger edges edgy entertainments entryways eras erased
-eraser erases estates executives extensions extras face faces fade fades failing fairy fake faked fakes
-falling fame farce farces fared farmhouses farms farts fate fates faxed faxes faxing faze fazes feats feds
-feeds feels feinting felled feller felling fells felts fend ferns ferried fests fiends filed files filet
-fillets fillings fills film filmed filming filter filters finale finals finds fined fins fired fires firs
-firsts fist fixes flair flairs flake flakes flame flamed flames flanked flare flared flares flatting
-flawed fled flees fleet fleets flew flex fling flog flood floors flour flouting foal foals foamy foes
-foiling fold fond font foods foots ford fording fore fores forge forged forger forges forgets forms fort
-foul founds fount fours foxed foxing framed frat frats fray frays freebies freed freer frets fried frogs
-frond fronts frost fulled fuller fulling fund furl furls furry gabbed gabbing gaggles gait gaits gales
-gals gamed gamer games gapes garaged garages garbage gardens gashes gasps gated gates gavel gays gaze
-gazed gazes gazing gees gelds gems genes gent gentlemen genus gets getting giggles gild gins glads glare
-glared glares glaring glassed glassy glee glenda glided globe globes gloss glosses gloved glum glut gluts
-glutted glutting gnus goads goat goats goggle goings golds golf gong goring gossips grabber grander
-grandfathers grass grasses grate grave graze grazed grazes grazing grid grids grim grin grins grip grips
-grove groves grubbed grubbing guide guides gunk gusted gusting gutter habitats hail hailed hailing haired
-haled haler haling halls halo halt halve hammed handled handler handlers hands handy handymen hang hank
-hard hardest hared hares harvests hate haul haunt haven haves haze heads heady heaps heard heart heath
-heats heave helms helped hems hided hides highs hiked hikes hill hind hinged hint hitched hived hives
-hoarse hock hocks hoed holdings holed holing holy homed homer homes homey honk honks hooding hoods hoof
-hoofs hoop hoops hoot hoots hoped hopes hops horde hordes hording horsed hose hoses hostel hotels housed
-hovel hull hump hunch hunches hung hunk hunts hurt hush hushes hutchins hype impacts impart incomes
-increase increases inland instilled instilling interests interned jell jells jest jointed jolly jumbled
-jumbles junket junks juts keel keeling keen keener keening keepers keeps kegs kelp kidded kilts kinked
-kitchenettes kitchens kite kites knack knifed knits knives knocker knocks knot knots knows label lace lack
-lacks lade laded lading lagged lags lain lake lamar lamb lambs lames lane lapels laps larded larger lash
-lashes lass lasted lasting lasts latched lath lathed lather lathers laths launch lawns laws lead leaded
-leader leafed leafing leafs leafy leak leaking leanings leans leap leaping learning lease leases leasing
-leathery leave leaved leaving lefts legged lemons lenders lens lent levee levees lever levered levering
-levers lewder libels lice licensed lick licks lied lifted lifting lifts liked liker lilted lilting limber
-limbers lime limed limp limps linear linens lines linger lingered lingers linings linked linker linking
-lips liquidating liquors lisp lisped lisping listen lists lithe lived liven liver livers lives livings
-load loader loads loafed loafing loafs loam loaned loathe loathes loaves lobe locked locket lockets lodged
-lofted lofts lofty logger logs loin loins lone loners longed looks loon loons loot lope lops lorded
-lording lore lose loser lounged loved lover loves loving lowed lowers luck lucks lugged lugs lump lumps
-lunge lunges lurch lusted lusting lute lynch mabel machined mads magazines mail mails makers makeups
-making malt malts mangle mangles mantled maps marbled marking marks marla marred marrow marrows mars mart
-marty mash mashing masked mass massing mast masts maternal maul mauls meal mean means measured meat meats
-mechanism medal median medias medicines meek melding melt melts memberships mend mental mere metals mete
-meted meteor meteors metes mike mikes miking milks milky milling mimes minds mined miner minerals mines
-minor minors minuets minuses minuted minuter minutest mire mires miser mixer mixes mobs mole moles monkey
-monkeys mooed mooing moor moos moose moped mopes moping mores morn moss motors mounding moused mouses
-mousse mousy moves mowed mower mowers mowing mows mule mules mull mulls muscled muse musk muted muter
-mutes mutt naiver nape nestling nets netting newer nigh nights node none nose nude nudes nudged nuns oats
-officer offices ogled ogling opener opts orbitals oust ousts outdoors outset outsets owes owls owned paced
-paces pacing packed pact pacts padres paged pager pagers paging pail pain pained paining painter paintings
-palatable palate paled paler pales paling palled pallor palls palms paltry pamper pampers pane panes pang
-pant panted panthers panties panting pants parch parched parching pare pared paring parka parked parks
-parred parring parse parsed parses parsing part partials partied parting partings pass passes pasta pasted
-pastel pastes pasting pastries pastry pasty patches patios pats patted patties patting patty paula pauline
-pauper paupers paused pauses paved paving pawed pawing pawns payee payer payers payoffs pays pecked pecks
-peep pends penis penning peons pepped pepping percents perch perk perking persona personae personals pest
-pester pests petting petty phoned phones picker picket pickled pickling pickups picky picnics pictured
-pictures pier piers pies pigs piked pikes piking piled piling pilings pilled pimping pinched pined pining
-pinked pinking pinks pint pints pipes pitcher pitches pitching pits pitting pizzas places plainer planar
-planed planets planks planner planners planter planters planting plants plastics plated plates platformed
-platforms playable played players playing playoff plays pliant plied plies plods plotting ploy plying
-poach poaching poet poets pointed pointer pointers pointing points poky poles polices polios polled polls
-polo polyp ponds ponies pony pooch pops pork port porter ports pose posed poses posh posher posies posing
-posters pots potted potter potties potty pouch pour pours pouted prawn pray prayed prayer praying preps
-pressed prey preys priced pricey pricing prick pricked pricking pride prided priding pried primes primmer
-primped primping prince print printers printing prints prize procession prods professing promote promoter
-promotes prompted prone prop propped propping prying psalm pucks pulley pullouts pulp pulped pulps pulsed
-purchase purchaser purchases putt puttied putting putts quiet quill quilts quit races racking racy rages
-raided railed rained raises rake rams rank ranks rant rants rapes raps rare rated rates rave rays raze
-read reads realist rebind rebinding rebuild recanted recanting receive receiver receives recline reclined
-reclines records rectal reduces refinishes refunds refuse regaining regaling rein reindeer reinforce
-reinforces reins relish relished relishing remainder remainders reminded reminds remote removed remover
-removes rend rends repaid replace replaces replayed replaying reported reposed reprinted reprinting
-reprise rescue rescuer rescues reserves reset resets resign resigns resist resisted resisting resorted
-resorting respiratory retaining retired retiring retorted retorting returns reused reuses revere reveres
-reverie reversed reverses reverts rewind rewinding ripe rise rite roads roar robe robes rock rocked rocket
-rockets rockier rocks rocky rode roes roles rolled rolls roof rook rooking rooms roomy root rooter roped
-rosary rose roses roster rosters rotund rounds rouse route routed routes rove roves rubs rues rummaged
-rummages rums rungs runs runt runts ruse rust rusts ruts sack sacking sacks sadder sades safely safer
-safest sagged sagging salt salts salvaged salvages salves salving sampling sandier sandy saner sang
-sapling saplings sash satin savage saver saves savings sawed sawing saying scale scaled scales scaling
-scalpers scalping scampers scant scare scared scent schools scold scooted scooting scope scoped scorch
-scorer scores scorn scorned scotchs scoured scram scrapes scraps scratchy screwy seal seals seam seamed
-seaming seams sear seared searing sears seas seated seconds secs section sections sects seed seeded
-seedier seeds seeing seep sees selves sending sends serve served serves serviced services servile setter
-setters settings settled settler settlers settling sever severs sewer sexed sexing shack shackle shackles
-shacks shaded shady shake shakes shame shamed shames shape shaped shapes share shared shares shaven shaver
-shaving sheaf sheave sheaves sheen sheep sheer sheers shel shell sheller shelling shelved shied ship ships
-shits shoes shone shooed shooing shoos shootings shopping shore shores shorting shots shoulder shouting
-shove shower shown shows showy shrank shred shreds shrew shrews shriek shrine shrinks shrunk sicks sics
-sided sidewalks sidle sidles sifts sigh sighs silk silks sill silts sing sings sinus sipping sips sire
-sires siring sirs site sites sixes size sizes skewed skewing skill skipper skipping skits slab slabs slack
-slacking slacks slag slain slam slams slander slanders slang slaps slash slashes slate slates slave slaved
-slaving slay slays sleds sleeker sleepers sleepier sleet sleets sleighed sleighs slewed slewing slices
-slick slicks slid slime sling slings slink slinks slipped slippers slippery slipping slit slits slob slog
-slops sloshed slots slowed sluts smack smacking smacks smart smarted smarting smash smashed smelling smite
-smites smocking snacking snap snatches snide snipping snitched snits snooped snoozed snoozes snored snores
-snow snowed snugged snugging soap socked sodas sods soft softies soil soled soles solo soothing sops sores
-soul sowed sowing sows spaced spaces spacey spades spare sparing sparkle sparkles spate spay spayed
-spaying spays speckle speckles sped speed speeding speller spelling spends spewed spewing spiced spices
-spicy spike spill spine spire spirit spit spites spits splashed splat splats splay splayed splaying splice
-splint splits spoke spokes sponged spongy spool spools spores sprang sprays spreads spreed sprig sprigs
-springy sprint sprints sprung spry spying squared squarer squarest squire squires stable stabled stabler
-stables stabling stage stages stagings stair stairs staked staking staled staler staling stalkers stalking
-stall stalled stalling stammers stamp stamping stan standings stank star stared stares staring stark
-starred starring stars starter startled startling starts starved starving stashed stated statements
-statesmen stating stave staving stayed staying stays steady steaks stealing steals steamed steamier steams
-steamy steels steep steeper steer stella stem steps stew stewed stewing sticking sticky stills stilt sting
-stinging stings stink stinks stinting stocking stocks stoke stokes stoking stole stoles stomp stomps stone
-stones stoop stooped stoops stops stored stories stork storks storm storms story stove stoves stowed
-strain strained straining strains strand stranding strands straw straws strayed straying strays stream
-streamer streamers strew strewed strewing strews stride strife striker strikes string strings strip stripe
-striping strips strive stroke stuck stud students studios studs stumps suave subscriptions sued suing suit
-suited suits sundae sundry sunk superb supers supper supple supplest supplied supplier suppliers suppose
-supposes surer swab swam swamp swamps swan swaps sway sways sweat sweats sweeper sweets sweller swelling
-swig swigs swill swine swines swivels swooped swung tabby tabled tablet tablets tabs tacky taco tacos tact
-tads tail taint taints taken taker takes taking talc tale tales talks tally tamed taming tang tangs tanks
-tans taper tapers tapped tapping taps targets tars tart tarts tasks taxing taxis teaches teaks team
-teaming tear teas teasing tees telephoned telephones televising televisions tents tess test testable texts
-thaw thee thin thinker thinkers thinned thinnest thins thorough thou though thrash thrashed thrashes
-thrashing threat threats threes thrifty throw thus tick ticks tier tiers tilde timed timer times tings
-tins tired title titles toddle toddled toddlers toddles toeing tomorrows tone tong toning toots topped
-torch torched torching tort tosses tote toting touches touchings touchy tough towards towed tower towers
-town towns toying tracks trail trailed trainer trainers trains trait transacting transactions transfers
-translation trap traps trashy trawler trawlers tread treads treatable treed trek treks trestles trick
-tricks tries trios tripe tripped trips troll trolls trough trowel trowels truce truces true trues trundled
-tuck tucks tugs tulips tuna tune turd turf turns tusk tuxes tweak twee twice twined twinge twinges twins
-twos tyke typed types typing umbrellas unfit unfits unite unites unity unleaded unto upgraded upholster
-upholsters upper vague values valve vane vanes vanish vanished vanishes vanishing vanishings velvety
-vendors voids waded wades wading waged wages waging waif waist waits waked wakes waking walk walker walled
-walls walt wand wanda waned wanes waning warehoused wares warp warps washings wasp wasted wastes wasting
-waved waves waving websites welt wept west whine whitewashes wicked wicket wickets wider widow width wile
-wince windows wined wines wings wipe wiped wipers wipes wire wiser wished wishes witch withheld withholds
-wits wive woody wooed worded wording words wore workable worker workings works worm wormed worming worn
-wrapper wrenched wretch wretches wring writ writhing writings yarn yarns yearn yesterdays zipped
+details detain detained detaining dicing diking dills diner dinned dinners disco discos discus dismounted
+displays disposals distresses dived diver divers divide divided divides diviner diving doilies dolls
+domains donates donation doubled doubles doubly downs downy dresden dressed dresses dressier dressings
+dried drier driers drifting drink dripped dripping drivel drivels drivings droll drone droop drooped
+drooping droppings droves drown drums drunks ducts dumpy duped dusts dying dykes eagerest earner eases
+eclectic edged edger edges entertainments entryways eras erased eraser erases estates executives
+extensions extras failing fairy faked falling farce farces fared farmhouses farms faxing feeds feels
+feinting felled feller felling fells felts ferns ferried fiends filed files filet fillets fillings filmed
+filming filter filters finale finals finds fined firs firsts flair flairs flake flakes flamed flames
+flanked flare flared flares flatting flawed flees fleet fleets fling flood floors flour flouting foamy
+foiling fond foods foots fording forge forged forger forges forgets founds fours foxing framed freebies
+freed freer fried frogs fronts fulled fuller fulling fund gabbed gabbing gaggles gals gamed gamer games
+garaged garages garbage gardens gashes gated gates gavel gazed gazes gazing gelds gentlemen getting
+giggles glared glares glaring glassed glassy glenda glided globes glosses gloved glutted glutting gnus
+goggle goings golds gong goring gossips grabber grander grandfathers grasses grate grave grazed grazes
+grazing groves grubbed grubbing guides gusted gusting gutter habitats hailed hailing haired haled haler
+haling halls halve hammed handled handler handlers hands handy handymen hank hardest harvests haunt haven
+haves heads heady heard heart heath heats heave helped hided hides highs hinged hitched hoarse holdings
+holed holing homed homer homes homey hooding hoped hopes hordes hording horsed hose hoses hostel hotels
+housed hunch hunches hunts hushes hutchins impacts impart incomes increase increases inland instilled
+instilling interests interned jointed jumbled jumbles junket junks juts keeling keener keening keepers
+keeps kidded kilts kinked kitchenettes kitchens kites knifed knits knives knocker knocks label laded
+lading lagged lamar lapels larded larger lashes lasted lasting lasts latched lath lathed lather lathers
+laths launch lawns leaded leader leafed leafing leafs leafy leaking leanings leaping learning leases
+leasing leathery leave leaved leaving lefts legged lemons lenders levees levered levering levers lewder
+libels licensed lifted lifting lifts lilted lilting limber limbers limps linear linens lines linger
+lingered lingers linings linked linker linking liquidating liquors lisped lisping listen lists lived liven
+liver livers lives livings loader loafed loafing loaned loathe loathes loaves locked locket lockets lodged
+lofted lofts lofty logger loners longed lorded lording lounged loved lover loves loving lowers lugged
+lumps lunge lunges lusted lusting mabel machined magazines makers makeups making mangle mangles mantled
+marbled marking marks marla marred marrow marrows marty mashing masked massing maternal measured mechanism
+median medias medicines melding memberships mental metals mete meteor meteors metes miking milks milky
+milling minds mined minerals minors minuets minuses minuted minuter minutest monkey monkeys mooing mopes
+moping mores motors mounding moused mouses mousse moves mowers mowing muscled muse muted muter mutes
+naiver nestling netting nights nudes nudged officer offices ogling opener orbitals oust ousts outdoors
+outset outsets owned pacing packed padres pagers paging pained paining painter paintings palatable palate
+paling palled pallor palms paltry pamper pampers panes pant panted panthers panties panting pants parched
+parching pared paring parka parked parks parred parring parsed parses parsing partials partied parting
+partings passes pasted pastel pastes pasting pastries pastry patches patios patted patties patting paula
+pauline pauper paupers paused pauses paving pawing pawns payer payers payoffs pecked pends penis penning
+peons pepped pepping percents perking persona personae personals pester petting phoned phones picker
+picket pickled pickling pickups picky picnics pictured pictures piers piked piking piled piling pilings
+pilled pimping pinched pined pining pinked pinking pinks pint pints pitcher pitches pitching pitting
+pizzas places plainer planar planed planets planks planner planners planter planters planting plants
+plastics plated plates platformed platforms playable played players playing playoff plays pliant plies
+plods plotting ploy plying poaching pointed pointer pointers pointing points poles polices polios polled
+polyp ponds ponies porter posed posher posies posing posters pots potted potter potties pouted prawn
+prayed prayer praying preps pressed priced pricey pricing prick pricked pricking prided priding pried
+primes primmer primped primping prince printers printing prints procession prods professing promote
+promoter promotes prompted propped propping prying psalm pulley pullouts pulped pulsed purchase purchaser
+purchases puttied putting quilts racking rages raided railed rained raises rated rates realist rebind
+rebinding rebuild recanted recanting receive receiver receives recline reclined reclines records rectal
+reduces refinishes refunds refuse regaining regaling reindeer reinforce reinforces reins relish relished
+relishing remainder remainders reminded reminds remote removed remover removes repaid replace replaces
+replayed replaying reported reposed reprinted reprinting reprise rescue rescuer rescues reserves reset
+resets resign resigns resist resisted resisting resorted resorting respiratory retaining retired retiring
+retorted retorting returns reused reuses revere reveres reverie reversed reverses reverts rewind rewinding
+rise roads rocked rocket rockets rockier rocks rolled rolls rooking rooms roomy rooter roped rosary roster
+rosters rotund rounds route routed routes rummaged rummages rungs ruse sacking sacks sadder sades safely
+safer safest sagged sagging salt salts salvaged salvages salves salving sampling sandier sandy saner
+sapling saplings satin savage saver saves savings sawing saying scale scaled scales scaling scalpers
+scalping scampers scared scent schools scold scooted scooting scoped scorch scorer scores scorned scotchs
+scoured scrapes scraps scratchy screwy seamed seaming seared searing seated seconds section sections sects
+seeded seedier seeing selves sending sends serve served serves serviced services servile setter setters
+settings settled settler settlers settling sever severs sexing shackle shackles shacks shaded shakes
+shamed shames shaped shapes shared shares shaven shaver shaving sheave sheaves sheers shel sheller
+shelling shelved shied shits shoes shone shooed shooing shootings shopping shore shores shorting shoulder
+shouting shove shower shown shows showy shrank shred shreds shrews shriek shrine shrinks shrunk sicks
+sided sidewalks sidle sidles sifts silts sing sings sipping siring site sites skewed skewing skipper
+skipping skits slacking slacks slander slanders slashes slate slates slave slaved slaving slays sleeker
+sleepers sleepier sleets sleighed sleighs slewed slewing slices slicks slid slings slink slinks slipped
+slippers slippery slipping slits sloshed slowed smacking smacks smarted smarting smashed smelling smites
+smocking snacking snatches snide snipping snitched snits snooped snoozed snoozes snored snores snowed
+snugged snugging socked softies soled soothing sores sowed sowing spaced spaces spacey spades sparing
+sparkle sparkles spayed spaying spays speckle speckles speeding speller spelling spends spewed spewing
+spiced spices spirit spites spits splashed splat splats splayed splaying splice splint splits spoke spokes
+sponged spongy spools spores sprang sprays spreads spreed sprig sprigs springy sprint sprints sprung spry
+spying squared squarer squarest squire squires stable stabled stabler stables stabling stage stages
+stagings stairs staked staking staled staler staling stalkers stalking stalled stalling stammers stamp
+stamping stan standings stared stares staring starred starring starter startled startling starts starved
+starving stashed stated statements statesmen stating stave staving stayed staying stays steady steaks
+stealing steals steamed steamier steams steamy steels steep steeper steer stella stem steps stewed stewing
+sticking sticky stills stinging stings stink stinks stinting stocking stocks stokes stoking stoles stomp
+stomps stones stoop stooped stoops stops stored stories storks storms stoves stowed strain strained
+straining strains strand stranding strands straws strayed straying strays stream streamer streamers
+strewed strewing strews stride strife striker strikes string strings stripe striping strips strive stroke
+students studios stumps suave subscriptions suit suited suits sundae sundry superb supers supper supple
+supplest supplied supplier suppliers suppose supposes swamp swamps swaps sways sweat sweats sweeper sweets
+sweller swelling swigs swines swivels swooped tabby tabled tablet tablets tacky taint taints taken taker
+takes taking tales tally taming tangs taper tapers tapped tapping taps targets tasks taxing teaches teaks
+teaming teasing telephoned telephones televising televisions tess testable texts thinker thinkers thinned
+thinnest thins thorough though thrash thrashed thrashes thrashing threat threats threes thrifty tier tiers
+tilde timed timer times tired title titles toddle toddled toddlers toddles toeing tomorrows toning topped
+torched torching tosses toting touches touchings touchy towards towers towns toying tracks trailed trainer
+trainers trains transacting transactions transfers translation trap traps trashy trawler trawlers tread
+treads treatable treed trestles tricks tries tripe tripped trips troll trolls trough trowel trowels truces
+trundled tucks tulips turns tweak twined twinge twinges twins twos typing umbrellas unfit unfits unite
+unites unity unleaded upgraded upholster upholsters values vanes vanish vanished vanishes vanishing
+vanishings velvety vendors voids wading waging waist waits waked waking walker walled walls walt wanda
+waning warehoused warp warps washings wasted wastes wasting waving websites whine whitewashes wicked
+wicket wickets widow width wince windows wined wines wings wipers wished wishes witch withheld withholds
+woody wooed worded wording workable worker workings works wormed worming wrapper wrenched wretch wretches
+wring writhing writings yearn yesterdays zipped
 `
     .trim()
     .split(/\s+/),
