@@ -1,0 +1,108 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, expect, it } from "vitest";
+import { openReader } from "../../../db/open.ts";
+import { type BotProcess, startBot } from "../../crash/bot-process.ts";
+import { OWNER, type Person, type Standin, startStandin } from "../../standin/standin.ts";
+
+// The whole bot, with its real conversation, as a household uses it.
+const WREN: Person = { id: 2002, first_name: "Wren" };
+
+let directory: string;
+let standin: Standin;
+let bot: BotProcess;
+beforeEach(async () => {
+  directory = mkdtempSync(join(tmpdir(), "tailgate-family-"));
+  standin = await startStandin();
+  bot = startBot(standin, directory, { OWNER_ID: "" });
+});
+afterEach(async ({ task }) => {
+  if (!bot.exit) await bot.kill();
+  if (task.result?.state === "fail") console.log(bot.output);
+  await standin.close();
+  rmSync(directory, { recursive: true, force: true });
+});
+
+async function pairOwner(): Promise<void> {
+  standin.say(await standin.waitFor(() => /\/start [\w-]{32}/.exec(bot.output)?.[0]));
+  await standin.waitForReply("bought dresser 30");
+}
+
+async function inviteWren(): Promise<void> {
+  standin.say("invite");
+  const invitation = await standin.waitForReply(/\/start [\w-]{32}/);
+  standin.say(/\/start [\w-]{32}/.exec(invitation.text)![0], { from: WREN });
+  expect((await standin.waitForReply("Wren joined")).chat).toBe(OWNER.id);
+  await standin.waitForReply(({ chat }) => chat === WREN.id);
+}
+
+it("pairs, invites, tells the owner what a member logs, and removes", async () => {
+  await pairOwner();
+  await inviteWren();
+  standin.say("bought dresser 30", { from: WREN });
+  await standin.waitForReply(({ chat, text }) => chat === WREN.id && text.includes("dresser"));
+  expect((await standin.waitForReply("Wren: ")).chat).toBe(OWNER.id);
+  standin.say("members");
+  expect((await standin.waitForReply("Wren")).text).toContain("1. Robin (owner)\n2. Wren");
+  standin.say("invite", { from: WREN });
+  expect((await standin.waitForReply(({ chat }) => chat === WREN.id)).text).toMatch(/owner/);
+  standin.say("remove Wren");
+  await standin.waitForReply("Wren is out");
+  standin.say("sold dresser 190 cash", { from: WREN });
+  await standin.waitForReply("private bookkeeping bot");
+  const opened = openReader(directory);
+  if (opened.kind !== "open") throw new Error(opened.kind);
+  const facts = opened.reader.books.facts.map(({ kind, author }) => [kind, author]);
+  opened.reader.close();
+  expect(facts).toEqual([["buy", 2]]);
+});
+
+it("pictures: under a note, in reply to one, and shown again", async () => {
+  await pairOwner();
+  standin.photo("before", { caption: "bought dresser 30" });
+  const bought = await standin.waitForReply("dresser");
+  standin.photo("after", { replyTo: bought.message });
+  await standin.waitForReply("Picture added");
+  standin.say("show dresser");
+  const shown = await standin.waitFor(() => {
+    const photos = standin.sent().filter(({ method }) => method === "sendPhoto");
+    return photos.length >= 2 ? photos : undefined;
+  });
+  expect(shown.map(({ file }) => file)).toEqual([{ id: "file-before-1280" }, { id: "file-after-1280" }]);
+});
+
+it("the commands of the menu are all answered, and every long answer arrives whole", async () => {
+  await pairOwner();
+  const menu = await standin.waitFor(() => standin.calls.find(({ method }) => method === "setMyCommands"));
+  const commands = menu.fields["commands"] as { command: string; description: string }[];
+  expect(commands.length).toBeLessThanOrEqual(8);
+  for (const { command, description } of commands) {
+    expect(description).toMatch(/^[A-Z].{5,60}$/);
+    standin.say(`/${command}`);
+    const { text } = await standin.waitForReply();
+    expect([command, text]).not.toEqual([
+      command,
+      expect.stringMatching(/I see nothing|can't tell|not sure|unclear/i),
+    ]);
+  }
+  const lines = Array.from({ length: 120 }, (_, index) => `bought dresser ${index + 1}`);
+  standin.say(lines.join("\n"));
+  await standin.waitForReply("dresser");
+  standin.say("pieces");
+  await standin.waitForReply("dresser");
+  expect(standin.sent().every(({ text }) => text.length <= 4096)).toBe(true);
+});
+
+it("a file of notes is read line by line", async () => {
+  await pairOwner();
+  standin.document("march.txt", "bought dresser 30\nsold dresser 190 cash\n");
+  await standin.waitForReply("dresser");
+  await standin.waitFor(() => {
+    const opened = openReader(directory);
+    if (opened.kind !== "open") return undefined;
+    const count = opened.reader.books.facts.length;
+    opened.reader.close();
+    return count === 2 || undefined;
+  });
+});
