@@ -43,7 +43,8 @@ export function readSettings(
   const every: EverySetting = {
     directory: resolve(DATA_DIR ?? "data"),
     currency: CURRENCY ?? "USD",
-    level: LOG_LEVEL ?? "info",
+    // A chat at a terminal shares the screen with the log.
+    level: LOG_LEVEL ?? (BOT_TOKEN ? "info" : "warn"),
     ...(TIME_ZONE ? { zone: TIME_ZONE } : {}),
   };
   if (!BOT_TOKEN) return { kind: "settings", settings: { mode: "terminal", ...every } };

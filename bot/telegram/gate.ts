@@ -3,7 +3,7 @@ import type { Instant } from "../../core/calendar.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import type { Member } from "../../db/members.ts";
 import { failureText, type Log } from "../log.ts";
-import { join, nameOf } from "../members.ts";
+import { join, nameOf, telegramOwner } from "../members.ts";
 import { startCode } from "./commands.ts";
 import type { DirectTalk } from "./direct.ts";
 import { NOTHING_STORED } from "./unheard.ts";
@@ -45,8 +45,8 @@ export function createGate(deps: {
       const role = join(ledger, { user: id, name }, code, now());
       if (!role) return null;
       log.info("joined", { role });
-      const owner = ledger.members.owner();
-      if (role === "member" && owner && /^\d+$/.test(owner.user)) {
+      const owner = telegramOwner(ledger);
+      if (role === "member" && owner) {
         const text = `${name} joined. To take them out: remove ${name}`;
         ledger.outbox.queue({ chat: owner.user, body: { kind: "text", reply: { text } } });
       }

@@ -87,7 +87,11 @@ function introduce({ settings, ledger, now, show }: RunDeps, username: string): 
   const inviteLink = isPublic ? `https://t.me/${username}?start=` : "/start ";
   const code = ledger.transaction(() => {
     ledger.settings.set("inviteLink", inviteLink);
-    return telegramOwner(ledger) ? null : pairingCode(ledger, now());
+    const owner = telegramOwner(ledger);
+    if (!owner) return pairingCode(ledger, now());
+    // A terminal chat on the same ledger may have been the owner's last place to talk.
+    ledger.settings.set("ownerChat", owner.user);
+    return null;
   });
   if (code === null) return;
   const how = isPublic ? "Open this link" : `Send this to @${username}`;

@@ -13,7 +13,7 @@ describe("settings", () => {
   it("with nothing set: the terminal chat, in ./data, in dollars", () => {
     expect(readSettings({})).toEqual({
       kind: "settings",
-      settings: { mode: "terminal", directory: resolve("data"), currency: "USD", level: "info" },
+      settings: { mode: "terminal", directory: resolve("data"), currency: "USD", level: "warn" },
     });
   });
 

@@ -1,7 +1,13 @@
 import { afterEach, describe, expect, it } from "vitest";
 import { inviteMember, membersText, removeMember } from "../../../bot/members.ts";
 import { OWNER, type Person } from "../../standin/standin.ts";
-import { startWorkbench, type Workbench, type WorkbenchOptions } from "./workbench.ts";
+import {
+  openTestLedger,
+  startWorkbench,
+  temporaryDirectory,
+  type Workbench,
+  type WorkbenchOptions,
+} from "./workbench.ts";
 
 const WREN: Person = { id: 2002, first_name: "Wren", username: "wren_w" };
 const STRANGER: Person = { id: 3003, first_name: "Quill" };
@@ -47,6 +53,22 @@ describe("pairing", () => {
     expect(membersText(second.ledger)).toContain("1. Wren\n2. Robin (owner)");
     expect(second.shown).toEqual([]);
     await second.close();
+  });
+});
+
+describe("a ledger begun at the terminal", () => {
+  it("has its owner there; the one on Telegram hears what the bot says of its own accord", async () => {
+    const directory = temporaryDirectory();
+    const ledger = openTestLedger(directory);
+    ledger.members.add({ user: "terminal", name: "terminal", role: "owner", joined: 0 });
+    ledger.settings.set("ownerChat", "terminal");
+    ledger.members.add({ user: String(OWNER.id), name: "Robin", role: "owner", joined: 1 });
+    const started = await bench({ ledger, owner: undefined });
+    await started.standin.waitFor(() => ledger.settings.get("ownerChat") === "1001" || undefined);
+    const command = invite(started);
+    started.standin.say(command, { from: WREN });
+    expect((await started.standin.waitForReply("Wren joined")).chat).toBe(OWNER.id);
+    expect(started.shown).toEqual([]);
   });
 });
 
