@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { promisify } from "node:util";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { examine } from "../../db/doctor.ts";
-import { openReader } from "../../db/open.ts";
+import { openLedger, openReader } from "../../db/open.ts";
 import { type Standin, startStandin } from "../standin/standin.ts";
 import { type BotProcess, startBot, startProgram } from "./bot-process.ts";
 
@@ -209,6 +209,23 @@ describe("trouble while it runs", () => {
     standin.outage(false);
     await standin.waitForReply("190", 15_000);
     expect(facts().map(({ day }) => day)).toEqual(["2026-04-01", "2026-04-02", "2026-04-04"]);
+  });
+
+  it("down for two days: the owner hears from when to when notes may be missing, and the rest is handled", async () => {
+    const first = start();
+    standin.say("bought dresser 30");
+    await standin.waitForReply("dresser");
+    await first.stop();
+    const opened = openLedger({ directory, now: Date.now() });
+    if (opened.kind !== "open") throw new Error(opened.kind);
+    const { ledger } = opened;
+    ledger.transaction(() => ledger.settings.set("lastSeenUpdateAt", Date.now() - 2 * 86_400_000));
+    ledger.close();
+    standin.say("sold dresser 190 cash", { date: Date.now() - 3_600_000 });
+    start();
+    await standin.waitForReply(/out of reach from .* may be missing/s);
+    await standin.waitForReply("190");
+    expect(facts()).toHaveLength(2);
   });
 
   it("a poller with the same token is waited out", async () => {

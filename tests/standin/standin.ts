@@ -190,7 +190,9 @@ export class Standin {
     milliseconds = 30_000,
   ): Promise<Sent> {
     const isFit = (sent: Sent) =>
-      typeof match === "function" ? match(sent) : new RegExp(match, "i").test(sent.text);
+      typeof match === "function"
+        ? match(sent)
+        : (match instanceof RegExp ? match : new RegExp(match, "i")).test(sent.text);
     return this.waitFor(
       () => {
         const index = this.#state.sent.findIndex((sent) => !this.#taken.has(sent) && isFit(sent));
