@@ -26,6 +26,8 @@ export interface Clause {
   today: Day;
   /** The token of the words that said the verb; absent where what it holds said it. */
   head?: Tok;
+  /** The words that say what was spent on, once that slot has claimed them. */
+  what?: Tok[];
 }
 
 /** Takes a token for a slot, so that no other slot reads it too. */

@@ -1,6 +1,7 @@
 import type { Head, Tok } from "./clause.ts";
 import { isMark } from "./clause.ts";
 import type { Kind } from "./reading.ts";
+import { HELPERS } from "./words/people.ts";
 
 /** A run of tokens that makes one clause; `repeats` is the verb of the clause before, said once for both. */
 export interface Cut {
@@ -33,7 +34,11 @@ export function headsOf(token: Tok): readonly Head[] {
 
 function isPurpose(tokens: readonly Tok[], at: number): boolean {
   // "18 miles to pick up the desk": what the drive was for, not a purchase.
-  return tokens[at - 1]?.text === "to" && tokens[at]!.roles.filler === true;
+  const previous = tokens[at - 1]?.text;
+  return (
+    previous === "to" ||
+    (previous === "for" && /ing\b/.test(tokens[at]!.text))
+  );
 }
 
 /** Whether the words at `at` say a verb here. */
@@ -90,6 +95,10 @@ function splitAtHeads(segment: readonly Tok[], facts: VerbFacts): Tok[][] {
   for (let at = 0; at < segment.length; at += 1) {
     if (!isHead(segment, at)) continue;
     if (headAt < 0) {
+      if (isSaidWithoutVerb(segment.slice(start, at), segment.slice(at))) {
+        parts.push(segment.slice(start, at));
+        start = at;
+      }
       headAt = at;
       continue;
     }
@@ -120,6 +129,16 @@ function splitAtHeads(segment: readonly Tok[], facts: VerbFacts): Tok[][] {
   }
   parts.push(segment.slice(start));
   return parts;
+}
+
+/** "gas 30 drove 60 miles": what stands before the verb is a note already, and the verb has its own things. */
+function isSaidWithoutVerb(before: readonly Tok[], after: readonly Tok[]): boolean {
+  const shape = shapeOf(before);
+  const complete = ((shape.supply || shape.stream) && shape.amount && !shape.piece) || shape.miles;
+  return (
+    complete &&
+    after.slice(1).some((token) => token.kind !== "word" && token.kind !== "mark" && token.kind !== "day")
+  );
 }
 
 /** A light verb after another verb opens a clause only where a piece or a number of its own follows. */
@@ -160,6 +179,10 @@ function splitAtThings(part: readonly Tok[], facts: VerbFacts): Tok[][] {
       start = at;
       thing = false;
       number = false;
+    }
+    if (token.kind === "miles" || token.kind === "duration") {
+      thing = true;
+      number = true;
     }
     if (opens) thing = true;
     if (isAmount(token)) number = true;
@@ -238,6 +261,8 @@ interface Shape {
   duration: boolean;
   loan: boolean;
   filling: boolean;
+  /** Hands are paid: "paid cousin 20". */
+  hands: boolean;
   fee: boolean;
   prepositional: boolean;
 }
@@ -253,6 +278,9 @@ function shapeOf(tokens: readonly Tok[]): Shape {
     duration: tokens.some((token) => token.kind === "duration"),
     loan: tokens.some((token) => token.text === "loan" || token.text === "loans"),
     filling: tokens.every(FILLING),
+    hands:
+      tokens.some((token) => /^(?:paid|pd|payed)$/.test(token.text)) &&
+      tokens.some((token) => HELPERS.has(token.text)),
     fee: tokens.some((token) => /^(?:listing |selling |sale )?fees?$/.test(token.text)),
     prepositional: PREPOSITION.test(tokens[0]?.text ?? ""),
   };
@@ -260,19 +288,20 @@ function shapeOf(tokens: readonly Tok[]): Shape {
 
 /** Whether a run without a verb says a kind of note by what it holds alone. */
 function standsAlone(shape: Shape, before: Shape, facts: VerbFacts): boolean {
-  const takes = (slot: "minutes" | "miles"): boolean =>
+  const takes = (slot: "minutes" | "miles" | "money" | "price"): boolean =>
     before.head !== undefined && strongHeadsOf(before.head).some((head) => facts.takes(head.kind, slot));
   if (shape.miles) return !(takes("miles") && !before.miles);
   if (shape.duration) return !(takes("minutes") && !before.duration);
   if (shape.stream && shape.amount) return true;
-  if (shape.supply && shape.amount) return before.amount || !(before.supply || before.head);
+  if (shape.supply && shape.amount)
+    return before.amount || !(before.supply || (before.head && (takes("money") || takes("price"))));
   return shape.loan && shape.amount;
 }
 
 /** A verb that could complete the one before opens a clause where it brings a thing or an amount of its own. */
 function hasItsOwn(next: Shape, before: Shape): boolean {
   if (next.loan || next.supply || next.stream) return true;
-  return next.amount && (before.amount || (next.piece && before.piece));
+  return next.amount && ((next.piece && before.piece) || (next.hands && before.amount));
 }
 
 /** How a run of tokens goes on from the clause before it. */
@@ -288,6 +317,7 @@ function joins(next: Shape, cut: Cut, facts: VerbFacts): "merge" | "own" | "repe
   }
   if (next.filling || (next.fee && verb && headsOf(verb).some((said) => facts.takes(said.kind, "fee"))))
     return "merge";
+  if (next.loan && next.amount && before.loan && before.amount && verb) return "repeat";
   if (standsAlone(next, { ...before, head: verb }, facts)) return "own";
   if (next.piece && next.amount && before.amount && verb && before.piece) return "repeat";
   if (next.piece && next.amount && before.amount && !verb) return "own";
@@ -305,7 +335,7 @@ function isPriceForBoth(cut: Cut, next: Shape, joint: readonly Tok[], facts: Ver
     price >= 0 &&
     piece >= 0 &&
     piece < price &&
-    strongHeadsOf(head).every((said) => facts.takes(said.kind, "price"))
+    strongHeadsOf(head).some((said) => facts.takes(said.kind, "price"))
   );
 }
 

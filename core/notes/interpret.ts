@@ -40,7 +40,6 @@ const SLOT_ORDER: readonly Slot[] = [
   "minutes",
   "miles",
   "percent",
-  "category",
   "loan",
   "fee",
   "method",
@@ -49,6 +48,7 @@ const SLOT_ORDER: readonly Slot[] = [
   "stream",
   "labor",
   "what",
+  "category",
   "pieces",
   "bought",
   "place",
@@ -68,7 +68,13 @@ export function interpret(clause: Clause, { repeats, ambiguous }: Cut): Draft {
 /** Words that never say what they seem to. */
 function earlyTrouble(clause: Clause): Trouble | null {
   const clash = clause.tokens.find((token) => token.unknown && /^(?:ns|cod|hb)$/.test(token.text));
-  return clash ? { kind: "clashingWord" } : null;
+  if (clash) return { kind: "clashingWord" };
+  // "no 35 miles" takes something back, but only amounts can be corrected so.
+  const [first] = clause.tokens;
+  const takesBack = /^(?:no|nope|wait|no wait|actually)$/.test(first?.text ?? "");
+  return takesBack && (clause.signs.has("miles") || clause.signs.has("duration"))
+    ? { kind: "notMoney" }
+    : null;
 }
 
 function askedDraft(clause: Clause): Draft | null {
@@ -82,7 +88,9 @@ function askedDraft(clause: Clause): Draft | null {
 export function questionReading(clause: Clause, line: number): Reading {
   const asked = questionOf(clause.tokens, clause.today);
   const place = { text: clause.text, line };
-  return asked ? ({ kind: "ask", ...asked, ...place } as Reading) : unclear({ kind: "question" }, place);
+  return asked
+    ? ({ kind: "ask", ...asked, ...place } as Reading)
+    : unclear(hedgeTrouble(clause) ?? { kind: "question" }, place);
 }
 
 function unclearDraft(clause: Clause, trouble: Trouble): Draft {
@@ -116,6 +124,8 @@ function chosen(clause: Clause, repeats: Tok | undefined): Choice | null {
   });
   if (repeats && choices.length === 0)
     for (const head of headsOf(repeats)) addChoice(choices, clause, head, repeats, grammars);
+  // A verb that was said and does not fit is not overruled by what the clause holds: "returned paint 20".
+  if (choices.length === 0 && clause.tokens.some((token, at) => saysMore(clause, token, at))) return null;
   for (const { kind, saying } of unsaid) {
     const words = grammars.get(kind)!.says[saying]!;
     if (holds(words, clause.signs))
@@ -125,6 +135,11 @@ function chosen(clause: Clause, repeats: Tok | undefined): Choice | null {
     (best, choice) => (best && best.score >= choice.score ? best : choice),
     null,
   );
+}
+
+function saysMore(clause: Clause, token: Tok, at: number): boolean {
+  if (!isHead(clause.tokens, at)) return false;
+  return headsOf(token).some((head) => !head.light && tailOf(clause, token, head.tail) !== null);
 }
 
 /** Words that only complete the verb of the clause ("refunded 30" after "backed out") do not compete with it. */
@@ -203,6 +218,7 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
   if (choice.saying.with?.includes("helper") && choice.head) clause.signs = signsAfter(clause, choice.head);
   claim(...choice.tail);
   claim(...clause.tokens.filter((token) => token.kind === "word" && grammar.absorbs.has(token.text)));
+  if (choice.kind === "fix") claimDenied(clause);
   const made = draft(choice.kind, { ...choice.saying.means }, clause, !grammar.dateless);
   const trouble = fill(made, grammar, clause);
   if (trouble) return unclearDraft(clause, trouble);
@@ -213,6 +229,14 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
     leftoverTrouble(choice.kind, clause) ??
     wholeTrouble(grammar, clause);
   return left ? unclearDraft(clause, left) : made;
+}
+
+/** "meant 35 not 53": the amount that is denied is none to record. */
+function claimDenied({ tokens }: Clause): void {
+  tokens.forEach((token, at) => {
+    const next = tokens[at + 1];
+    if (token.text === "not" && next?.kind === "amount") claim(token, next);
+  });
 }
 
 function fill(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | null {

@@ -109,6 +109,12 @@ function after(tokens: readonly Tok[], noun: number, mention: Mention, plural: b
     mention.count = next.value!;
     return to + 1;
   }
+  if (/^(?:pair|pr)$/.test(next?.text ?? "") && mention.count === undefined) {
+    mention.count = 2;
+    mention.set = true;
+    return to + 1;
+  }
+  if (isPartCount(tokens, to)) return to + partOffset(tokens, to) + 2;
   const open = next?.kind === "mark" && next.text === "(" ? 1 : 0;
   const count = countOf(tokens[to + open]);
   if (count === null || mention.count !== undefined) return to;
@@ -125,6 +131,20 @@ function after(tokens: readonly Tok[], noun: number, mention: Mention, plural: b
   else return to;
   mention.count = count;
   return to;
+}
+
+const DESCRIBED_PARTS =
+  /^(?:drawers?|drwrs?|doors?|shelf|shelves|tiers?|legs?|foot|feet|ft|inch|inches|cushions?|panels?|seater)$/;
+
+/** A comma or "with" between a noun and what it has. */
+function partOffset(tokens: readonly Tok[], at: number): number {
+  return /^(?:,|with|w|has)$/.test(tokens[at]?.text ?? "") ? 1 : 0;
+}
+
+/** "dresser, 3 drawer": drawers are no pieces and three no price. */
+function isPartCount(tokens: readonly Tok[], at: number): boolean {
+  const from = at + partOffset(tokens, at);
+  return countOf(tokens[from]) !== null && DESCRIBED_PARTS.test(tokens[from + 1]?.text ?? "");
 }
 
 /** "5 piece dining set" counts the pieces of the set. */

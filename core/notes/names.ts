@@ -27,8 +27,8 @@ function endOfName(tokens: readonly Tok[], first: number): number {
     let next = at + 1;
     while (ARTICLE.test(tokens[next]?.text ?? "")) next += 1;
     const word = tokens[next];
-    if (!word || (word.kind !== "word" && word.kind !== "piece") || word.roles.method || ENDS.test(word.text))
-      break;
+    const described = word?.kind === "piece" && /^(?:with|w|in|near|by|behind)$/.test(tokens[at]!.text);
+    if (!word || (word.kind !== "word" && !described) || word.roles.method || ENDS.test(word.text)) break;
     at = next + 1;
   }
   return at;

@@ -8,6 +8,7 @@ import type { Slot, Trouble } from "./grammar.ts";
 import { unlistedMention } from "./mentions.ts";
 import type { Category, Mention } from "./reading.ts";
 import { LABOR_NAMES } from "./words/labors.ts";
+import { EACH_WORDS } from "./words/numbers.ts";
 import { CONTAINERS } from "./words/supplies.ts";
 
 /** What a slot gives: its value, a trouble that makes the clause unclear, or nothing. */
@@ -152,8 +153,10 @@ function nameEnd(clause: Clause, start: number): number {
 
 /** A preposition followed by a number, a day, a piece or a way of paying is no part of a name. */
 function isEndAfter(clause: Clause, at: number): boolean {
-  const next = clause.tokens[at + 1];
-  if (!next) return true;
+  let after = at + 1;
+  while (ARTICLE.test(clause.tokens[after]?.text ?? "")) after += 1;
+  const next = clause.tokens[after];
+  if (!next || (next.kind === "piece" && /^(?:on|at|from|to)$/.test(clause.tokens[at]!.text))) return true;
   return (next.kind !== "word" && next.kind !== "piece") || next.roles.method !== undefined;
 }
 
@@ -183,10 +186,19 @@ function nameAfter(clause: Clause, preposition: RegExp): string | null {
   return null;
 }
 
+/** "neighbor bought the desk": a person before the verb is no place. */
+function isActor(clause: Clause, token: Tok, at: number): boolean {
+  return token.roles.person === true && clause.head !== undefined && at < clause.tokens.indexOf(clause.head);
+}
+
 /** A place known on its own: "yard sale", with the words before it that are part of its name. */
 function knownPlace(clause: Clause): string | null {
   const at = clause.tokens.findIndex(
-    (token) => token.kind === "word" && token.roles.place !== undefined && !token.claimed,
+    (token, index) =>
+      token.kind === "word" &&
+      token.roles.place !== undefined &&
+      !token.claimed &&
+      !isActor(clause, token, index),
   );
   if (at < 0) return null;
   const token = clause.tokens[at]!;
@@ -287,7 +299,12 @@ const minutes: Fill = (clause) => {
   const token = firstFree(clause, "duration");
   if (!token) return null;
   claim(token);
-  return token.minutes !== undefined && token.minutes > 0 ? { value: token.minutes } : trouble("unclaimed");
+  if (token.minutes === undefined || token.minutes <= 0) return trouble("unclaimed");
+  const next = clause.tokens[clause.tokens.indexOf(token) + 1];
+  if (!next || !EACH_WORDS.has(next.text)) return { value: token.minutes };
+  // "30 min each on both nightstands" is an hour.
+  const count = pieceCount(clause.tokens.flatMap(({ mention }) => (mention ? [mention] : [])));
+  return count === null ? trouble("eachOfUnknown") : { value: token.minutes * count };
 };
 
 const labor: Fill = (clause) => {
@@ -314,8 +331,8 @@ const percent: Fill = (clause) => {
   return Number(token.percent) > 100 ? trouble("large") : { value: token.percent };
 };
 
-const NO_LOAN_NAME =
-  /^(?:new|the|my|our|a|an|to|on|toward|towards|for|of|at|balance|payment|payments|rate|extra|is|now|this|that|all|old|from|into|in|and|principal|interest|owe|owed|still|left|pay|paid|made|make|sent|send|put|add|added|opened|open|statement|says|remaining|current|got|took|took out|out|another|split|over|across|big|only|one)$/;
+const NO_LOAN_NAME = // words around a loan that name none
+  /^(?:new|the|my|our|a|an|to|on|toward|towards|for|of|at|balance|payment|payments|rate|extra|is|now|this|that|all|old|from|into|in|and|principal|interest|owe|owed|still|left|pay|paid|made|make|sent|send|put|add|added|opened|open|statement|says|uses|use|using|has|with|remaining|current|got|took|took out|out|another|split|over|across|big|only|one)$/;
 
 const LOAN = /(?:^| )loans?(?: |$)/;
 
@@ -487,8 +504,9 @@ const what: Fill = (clause) => {
   while (isWhatWord(tokens[first - 1]) && !tokens[first - 1]!.roles.person && !isContainer(tokens[first - 1]))
     first -= 1;
   countedSupply(clause, first);
-  claim(...tokens.slice(first, last + 1));
-  return { value: asSaid(clause, tokens.slice(first, last + 1)) };
+  clause.what = tokens.slice(first, last + 1);
+  claim(...clause.what);
+  return { value: asSaid(clause, clause.what) };
 };
 
 const isContainer = (token: Tok | undefined): boolean => token !== undefined && CONTAINERS.has(token.text);
@@ -557,7 +575,9 @@ function whatAfterOn(clause: Clause): Filled {
 
 /** The category of the last supply named; `help` where hands are paid; else other. */
 const category: Fill = (clause) => {
-  const supplies = clause.tokens.filter((token) => token.kind === "word" && token.roles.supply !== undefined);
+  const supplies = (clause.what ?? clause.tokens).filter(
+    (token) => token.kind === "word" && token.roles.supply !== undefined,
+  );
   const joined = supplies.some((token) =>
     clause.tokens[clause.tokens.indexOf(token) + 1]?.text.match(/^(?:and|&|,)$/),
   );

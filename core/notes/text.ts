@@ -7,6 +7,8 @@ export interface Word {
   end: number;
   /** A blank stood before it. */
   apart: boolean;
+  /** A number glued to a word by a point: "screws.75" may be 75 or 0.75. */
+  doubtful?: true;
 }
 
 // Every repeat is bounded or over one class of characters, so that reading stays linear in the line's length.
@@ -50,7 +52,14 @@ function digitsAt(line: string, at: number): number {
   if (!chunk) return 0;
   // "dresser-45" is a dash; only a minus after a blank is a sign.
   if (/[-−]/.test(chunk[0]!) && !/[\s(=:]/.test(previous)) return 0;
+  // "desk...90" and "screws.75": only after a blank or a sign does a number begin with its point.
+  if (chunk[0] === "." && !/[\s(=:$]/.test(previous)) return 0;
   return numberLength(chunk);
+}
+
+function isGluedByPoint(words: readonly Word[], apart: boolean): boolean {
+  const point = words.at(-1);
+  return !apart && point?.norm === "." && !point.apart && words.at(-2)?.kind === "letters";
 }
 
 /** The words, numbers and marks of one line, in order; anything else (emoji, other signs) is dropped. */
@@ -71,6 +80,11 @@ export function wordsOf(line: string): Word[] {
       continue;
     }
     const digits = digitsAt(line, at);
+    if (digits > 0 && isGluedByPoint(words, apart)) {
+      push("digits", digits, line.slice(at, at + digits).toLowerCase());
+      words.at(-1)!.doubtful = true;
+      continue;
+    }
     if (digits > 0) {
       push(
         "digits",

@@ -316,7 +316,15 @@ function milesOf(exact: Exact, { norms, at }: Cursor, words: number): Part {
   )
     // Half of the drive or all of it: the reader asks.
     return { kind: "miles", words: words + 2 };
-  return { kind: "miles", miles: decimalText(exact), words };
+  return { kind: "miles", miles: decimalText(exact), words: words + wholeTripWords(norms, next) };
+}
+
+/** "round trip", "there and back": the miles said are those of the whole drive. */
+function wholeTripWords(norms: readonly string[], at: number): number {
+  const first = norms[at] ?? "";
+  if (/^(?:roundtrip|rt|total)$/.test(first)) return 1;
+  if (first === "round" && norms[at + 1] === "trip") return 2;
+  return first === "there" && norms[at + 1] === "and" && norms[at + 2] === "back" ? 3 : 0;
 }
 
 function milesAfter(number: { amount: Amount; words: number }, { norms, at }: Cursor): Part | null {
@@ -443,6 +451,7 @@ function joinedAmount(
 function numericAt(cursor: Cursor): Part | null {
   const { norms, at } = cursor;
   const word = norms[at]!;
+  if (CURRENCY_WORDS.has(word)) return vagueAmount(cursor);
   const glued = gluedDuration(word);
   if (glued !== null) {
     const more = /m/.test(word) ? { minutes: 0, words: 0 } : minutesAfterHours(norms, at + 1);
@@ -464,6 +473,14 @@ function numericAt(cursor: Cursor): Part | null {
     return { kind: "count", value: Number(count[1] ?? count[2]), words: 1 };
   const number = numberAt(cursor);
   return number ? withUnit(number, cursor) : null;
+}
+
+/** "a buck fifty" and "screws.75": money, but how much? */
+function vagueAmount({ norms, at }: Cursor): Part | null {
+  const next = at + 1 < norms.length ? numberAt({ norms, at: at + 1 }) : null;
+  return next
+    ? { kind: "amount", amount: { exact: null, flaw: "vague", money: true }, words: 1 + next.words }
+    : null;
 }
 
 /** "4x 2.50" is a product with a blank in it. */
@@ -533,6 +550,7 @@ const NUMBER_STARTERS = new Set([
   "a",
   "an",
   "half",
+  "buck",
   "quarter",
   "hour",
   "hr",
@@ -672,6 +690,8 @@ function tokenAt<Head>(
   };
   if (norm === "#" && /^\d{1,9}$/.test(norms[at + 1] ?? ""))
     return make({ kind: "number", value: Number(norms[at + 1]), words: 2 });
+  if (word.doubtful)
+    return make({ kind: "amount", amount: { exact: null, flaw: "vague", money: false }, words: 1 });
   const named = pieceNumberAt(norms, at);
   if (named) return make(named);
   const found = lexer.lexicon.longest(norms, at);

@@ -38,7 +38,12 @@ const MIXES: ReadonlySet<Kind> = new Set([
 /** Rule 1. */
 export function hedgeTrouble(clause: Clause): Trouble | null {
   const token = clause.tokens.find(
-    (word) => word.kind === "word" && !word.claimed && word.roles.hedge && !word.roles.heads,
+    (word) =>
+      word.kind === "word" &&
+      !word.claimed &&
+      word.roles.hedge &&
+      !word.roles.heads &&
+      !isHarmless(clause, word),
   );
   if (!token) return isVague(clause) ? { kind: "vagueAmount" } : null;
   const kinds = {
@@ -51,6 +56,18 @@ export function hedgeTrouble(clause: Clause): Trouble | null {
   } as const;
   return { kind: kinds[token.roles.hedge!] };
 }
+
+/** "about 40" is not 40; "changed her mind about the hutch" says nothing of amounts. */
+function isHarmless(clause: Clause, token: Tok): boolean {
+  if (!NEAR_AMOUNT.test(token.text)) return false;
+  const next = clause.tokens
+    .slice(clause.tokens.indexOf(token) + 1)
+    .find((word) => !/^(?:the|a|an|maybe|like)$/.test(word.text));
+  return next?.kind !== "amount" && next?.kind !== "duration" && next?.kind !== "miles";
+}
+
+const NEAR_AMOUNT =
+  /^(?:about|around|roughly|approximately|approx|like about|less than|more than|at least|at most|up to|close to|something like|under|between|upwards of)$/;
 
 /** "~40" and "like 40" are not 40. */
 function isVague(clause: Clause): boolean {

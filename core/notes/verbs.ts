@@ -102,7 +102,10 @@ const SLOTS_OF: Readonly<Record<string, readonly Slot[]>> = {
 
 function factsOf(grammars: ReadonlyMap<Kind, AnyGrammar>): VerbFacts {
   return {
-    absorbs: (kind, text) => grammars.get(kind)?.absorbs.has(text) ?? false,
+    absorbs: (kind, text) => {
+      const absorbed = grammars.get(kind)?.absorbs;
+      return absorbed !== undefined && (absorbed.has(text) || absorbed.has(text.split(" ", 1)[0]!));
+    },
     takes: (kind, slot) => {
       if (slot === "price") return grammars.get(kind)?.slots["price"] !== undefined;
       const taken = Object.values(grammars.get(kind)?.slots ?? {});

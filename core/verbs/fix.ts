@@ -37,7 +37,6 @@ export const fix = defineVerb({
           "was actually",
           "actually it was",
           "no it was",
-          "not",
         ],
         with: ["number"],
         without: ["piece", "loan", "supply", "stream"],

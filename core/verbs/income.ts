@@ -26,22 +26,11 @@ export const income = defineVerb({
     says: [
       { with: ["stream", "number"], without: ["piece", "loan", "supply"] },
       {
-        say: [
-          "got",
-          "made",
-          "earned",
-          "received",
-          "got paid",
-          "took in",
-          "brought in",
-          "pulled in",
-          "was paid",
-          "income",
-          "collected",
-        ],
+        say: ["earned", "got paid", "took in", "brought in", "pulled in", "was paid", "income"],
         with: ["stream"],
         without: ["loan"],
       },
+      { say: ["got", "made", "received", "collected"], with: ["stream"], without: ["loan"], light: true },
       {
         say: [
           "made … from",

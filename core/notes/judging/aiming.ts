@@ -10,7 +10,7 @@ const MONTH = /^(?:month|monthly|mo|months|this month|per month|a month|each mon
 const YEAR =
   /^(?:year|yearly|yr|annual|annually|this year|per year|a year|each year|the year|every year|years)$/;
 /** Below this a goal without "$" could as well be pieces. */
-const PLAIN_MONEY_CENTS_MIN = 10_000;
+const PLAIN_MONEY_CENTS_MIN = 20_000;
 
 function periodOf(clause: Clause): "month" | "year" | undefined {
   let per: "month" | "year" | undefined;

@@ -11,6 +11,10 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
   )
     return { kind: "twoNumbers" };
   if (says(clause, /^(?:returned|refunded|gave back|kept)$/)) return { kind: "unknown" };
+  // "hold desk friday": since friday, or until?
+  const weekday = clause.tokens.some((token) => token.kind === "day" && token.said?.form === "weekday");
+  if (weekday && fields.until === undefined && /^hold(?:ing)?\b/.test(clause.head?.text ?? ""))
+    return { kind: "vagueTime" };
   // "mirror for Ana": who is meant is no fact of money, but who put money down may be said first.
   if (fields.buyer === undefined) nameFirst(fields, clause);
   return null;

@@ -1,5 +1,15 @@
 /** Where pieces come from; each is known on its own, without "from" or "at". */
 export const PLACES: readonly string[] = [
+  "hardware store",
+  "paint store",
+  "home center",
+  "home improvement store",
+  "craft store",
+  "fabric store",
+  "lumber yard",
+  "big box store",
+  "grocery store",
+  "dollar store",
   "thrift store",
   "thrift shop",
   "thrift",

@@ -155,7 +155,6 @@ export const PARTS: ReadonlySet<string> = new Set([
   "ft",
   "inch",
   "inches",
-  "in",
   "panel",
   "panels",
   "seat",
