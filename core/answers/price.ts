@@ -24,6 +24,7 @@ export const price = defineAnswer({
       "{piece} usually go",
       "going rate … {piece}",
       "average … {piece}",
+      "average price … {piece}",
       "what … get for … {piece}",
       "get for … {piece}",
       "what should i list … {piece}",

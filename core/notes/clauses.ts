@@ -35,10 +35,7 @@ export function headsOf(token: Tok): readonly Head[] {
 function isPurpose(tokens: readonly Tok[], at: number): boolean {
   // "18 miles to pick up the desk": what the drive was for, not a purchase.
   const previous = tokens[at - 1]?.text;
-  return (
-    previous === "to" ||
-    (previous === "for" && /ing\b/.test(tokens[at]!.text))
-  );
+  return previous === "to" || (previous === "for" && /ing\b/.test(tokens[at]!.text));
 }
 
 /** Whether the words at `at` say a verb here. */
@@ -148,9 +145,22 @@ function wantsOwnClause(segment: readonly Tok[], at: number): boolean {
   return thing && rest.some(isAmount);
 }
 
+/** "bought desk 40 going to list at 200": the plan belongs to the listing. */
+function hedgeBefore(segment: readonly Tok[], headAt: number, at: number): number | null {
+  let hedge: number | null = null;
+  for (let place = at - 1; place > headAt; place -= 1) {
+    const token = segment[place]!;
+    if (token.kind !== "word" || !(token.roles.hedge || token.roles.filler || token.roles.opinion)) break;
+    if (token.roles.hedge) hedge = place;
+  }
+  return hedge;
+}
+
 /** "sold desk 165 lamp sold 20": the noun right before a verb is that verb's own, once the first has its price. */
 function pulledBack(segment: readonly Tok[], headAt: number, at: number): number {
   const previous = segment[at - 1];
+  const hedge = hedgeBefore(segment, headAt, at);
+  if (hedge !== null) return hedge;
   if (!previous || previous.kind !== "piece" || at - 1 <= headAt) return at;
   const before = segment.slice(headAt + 1, at - 1);
   const complete =

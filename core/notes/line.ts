@@ -72,7 +72,8 @@ function finish(drafts: readonly Draft[], index: number): Reading[] {
   sharedOver(drafts);
   let before: Mention[] | undefined;
   return drafts.map((draft) => {
-    if (draft.takesBefore && before) {
+    // Nothing is bought that was already there: "bought it for 40" still asks what.
+    if (draft.takesBefore && before && draft.kind !== "buy") {
       draft.fields["pieces"] = before.map((mention) => ({ ...mention }));
       draft.follows = true;
     }

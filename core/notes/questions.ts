@@ -173,15 +173,26 @@ function matched(phrase: Phrase, units: readonly Unit[], start: number): Set<Uni
 }
 
 const LOOSE =
-  /^(?:so|far|ok|okay|hey|please|pls|plz|my|the|a|an|me|i|now|right|for|in|of|on|is|are|it|this|thanks|total|totals|just|again|all|today|yet|still|up|to|date|whole|give|got|get|have|do|there|and|good)$/;
+  /^(?:so|far|ok|okay|hey|please|pls|plz|my|the|a|an|me|i|now|right|for|in|of|on|is|are|it|this|thanks|total|totals|just|again|all|today|yet|still|piece|pieces|flip|flips|ever|one|up|to|date|whole|give|got|get|have|do|there|and|good)$/;
+
+/** What a question is about, whatever else it says: "how am i doing on my goal" asks for the pace. */
+const TOPIC = /^(?:goals?|pace|track|tax|taxes|loans?|miles|mileage|\{piece\})$/;
+const GENERAL: ReadonlySet<Question> = new Set(["month", "year", "recap"]);
+
+/** A general phrase gives way to any that names the topic at hand. */
+function weightHere(phrase: Phrase, topics: boolean): number {
+  return topics && GENERAL.has(phrase.about) ? phrase.weight / 10 : phrase.weight;
+}
 
 function best(units: readonly Unit[], cue: boolean): { phrase: Phrase; claimed: Set<Unit> } | null {
   let found: { phrase: Phrase; claimed: Set<Unit> } | null = null;
   const byFirst = phrases();
+  const topics = units.some((unit) => TOPIC.test(unit.keys[0]!));
   units.forEach((unit, start) => {
     for (const key of unit.keys) {
       for (const phrase of byFirst.get(key) ?? []) {
-        if (found && found.phrase.weight >= phrase.weight) continue;
+        if (found && weightHere(found.phrase, topics) >= weightHere(phrase, topics)) continue;
+        if (phrase.whole && phrase.parts[0] === "{piece}" && phrase.parts.length === 1 && !cue) continue;
         const claimed = matched(phrase, units, start);
         if (!claimed) continue;
         if ((phrase.whole || !cue) && !units.every((other) => claimed.has(other) || isLoose(other, cue)))

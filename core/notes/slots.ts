@@ -79,6 +79,7 @@ export const money: Fill = (clause) => {
   claim(first);
   const found = centsOfToken(first);
   if ("trouble" in found) return found;
+  if (isPerContainer(clause, first)) return trouble("vagueAmount");
   if (first.each) return timesCount(found.cents, clause);
   if (isAtSign(clause, first) && countsMoreThanOne(clause)) return trouble("twoNumbers");
   return { value: found.cents };
@@ -93,6 +94,12 @@ function isTwoForFifteen(clause: Clause): boolean {
     ({ mention }) =>
       mention !== undefined && (mention.plural === true || (count > 1 && mention.count === count)),
   );
+}
+
+/** "20 a can": how many cans? */
+function isPerContainer({ tokens }: Clause, token: Tok): boolean {
+  const at = tokens.indexOf(token);
+  return /^(?:a|per)$/.test(tokens[at + 1]?.text ?? "") && isContainer(tokens[at + 2]);
 }
 
 /** "4 chairs @ 15": the price of one, or of all? */

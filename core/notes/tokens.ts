@@ -768,5 +768,9 @@ function isRankOfNoun<Head>(
   lexer: Lexer<Head>,
 ): boolean {
   if (found.said.form !== "dayOfMonth") return false;
+  if (
+    /^(?:street|st|ave|avenue|road|rd|grade|floor|time|one|place|owner)$/.test(norms[at + found.words] ?? "")
+  )
+    return true;
   return lexer.lexicon.longest(norms, at + found.words)?.roles.noun !== undefined;
 }

@@ -62,7 +62,10 @@ export const terms = defineVerb({
       },
       {
         say: [
+          "split",
           "split payments",
+          "split extra payments",
+          "split extra",
           "split payment",
           "split loan payments",
           "split the payments",
@@ -75,6 +78,12 @@ export const terms = defineVerb({
           "spread the payments",
           "pay all loans",
         ],
+        with: ["loan"],
+        without: ["number", "piece"],
+        means: { order: "prorata" },
+      },
+      {
+        say: ["split payments", "split extra payments", "prorata", "pro rata", "spread payments"],
         means: { order: "prorata" },
       },
       {
@@ -110,6 +119,9 @@ export const terms = defineVerb({
       "first",
       "loan first",
       "the loan",
+      "extra",
+      "each",
+      "evenly",
     ],
     judge: judgeTerms,
   },

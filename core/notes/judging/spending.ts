@@ -1,4 +1,5 @@
 import type { Clause } from "../clause.ts";
+import { says } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { HELPERS } from "../words/people.ts";
@@ -30,6 +31,8 @@ function isBoughtTogether({ tokens }: Clause): boolean {
 export function judgeSpending(fields: ReadingFields["spend"], clause: Clause): Trouble | null {
   if (isWorkOnPiece(clause)) return { kind: "unclaimed" };
   if (isBoughtTogether(clause)) return { kind: "twoKinds" };
+  // "paint is 20 a can" tells a price, not a purchase.
+  if (!clause.head && says(clause, /^(?:is|are|costs)$/)) return { kind: "noVerb" };
   for (const token of clause.tokens)
     if (HELPERS.has(token.text) && clause.signs.has("helper")) token.claimed = true;
   if (fields.category === "help" && fields.what === undefined) fields.what = "help";

@@ -207,6 +207,9 @@ export const HEDGES: Readonly<Record<Hedge, readonly string[]>> = {
   ],
   doubt: [
     "maybe",
+    "pretty sure",
+    "fairly sure",
+    "believe",
     "perhaps",
     "possibly",
     "probably",
