@@ -1,4 +1,5 @@
 import { showDay } from "../calendar.ts";
+import { readBareMention } from "../notes/bare.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading } from "../notes/reading.ts";
 import { verbs } from "../verbs/list.ts";
@@ -41,12 +42,27 @@ function decideUnclear(reading: Reading, today: string): Decision {
   const choices: Choice[] = [];
   for (const note of unclear?.instead ?? []) {
     const readings = readMessage(note, today);
-    if (readings.every((option) => option.kind !== "unclear" && !option.missing?.length)) {
+    if (readings.every((option) => isOnlySaid(option, reading.text))) {
       choices.push({ label: note, effect: { kind: "instead", readings } });
     }
   }
-  if (choices.length < 2) return { kind: "refuse", why };
+  if (choices.length < 2) return { kind: "refuse", why: withExample(why, unclear?.instead) };
   return { kind: "ask", ask: { prompt: why, wants: "choice", choices: [...choices, NEVER_MIND] } };
+}
+
+/** Whether a suggested note adds nothing of its own, such as a piece or a rate that was only an example. */
+function isOnlySaid(option: Reading, text: string): boolean {
+  if (option.kind === "unclear" || option.missing?.length) return false;
+  if ("rate" in option && option.rate !== undefined && !/%|percent/i.test(text)) return false;
+  const named = readBareMention(text.replace(/[^\p{L}\s#'-]+/gu, " "))?.name;
+  const mentions = "pieces" in option && Array.isArray(option.pieces) ? option.pieces : [];
+  const said = (name: string | undefined) => !name || name === named || text.toLowerCase().includes(name);
+  return mentions.every((mention) => said(mention.name)) && !("what" in option && !said(option.what));
+}
+
+function withExample(why: string, notes: readonly string[] | undefined): string {
+  const [note] = notes ?? [];
+  return note === undefined || why.includes(`"${note}"`) ? why : `${why}\nLike: ${note}`;
 }
 
 /**
@@ -55,8 +71,8 @@ function decideUnclear(reading: Reading, today: string): Decision {
 export function mattersOf(readings: readonly Reading[], said: string): Matter[] {
   const matters: Matter[] = [];
   for (const reading of readings) {
-    const last = matters.at(-1);
-    if (reading.follows && last && hasPieces(last.reading)) last.waiting.push(reading);
+    const last = matters.findLast((matter) => hasPieces(matter.reading));
+    if (reading.follows && last) last.waiting.push(reading);
     else matters.push({ reading, said, confirmed: [], waiting: [] });
   }
   return matters;
@@ -66,6 +82,8 @@ export function mattersOf(readings: readonly Reading[], said: string): Matter[] 
 export function followUp(matter: Matter, pieces: readonly number[]): Matter[] {
   const [next, ...waiting] = matter.waiting;
   if (!next) return [];
+  // The clause before was recorded without a piece: this one has only its own words to go by.
+  if (pieces.length === 0) return [{ reading: next, said: matter.said, confirmed: [], waiting }];
   const mentions = pieces.map((number) => ({ number, count: 1 }));
   const missing = next.missing?.filter((field) => field !== "pieces") ?? [];
   const reading = { ...next, pieces: mentions, missing } as Reading;

@@ -23,6 +23,8 @@ export interface Matter {
   confirmed: string[];
   /** Clauses of the same message whose "it" waits for this one. */
   waiting: Reading[];
+  /** The message (its root note) whose facts this takes the place of, where it came of an edit. */
+  amends?: number;
 }
 
 /** What picking a choice does. */
@@ -31,10 +33,12 @@ export type Effect =
   | { kind: "settle"; change?: Partial<Reading>; confirm?: string }
   /** Other readings take its place, decided in order. */
   | { kind: "instead"; readings: Reading[] }
-  /** Voids all that stands of a message (its root note). */
-  | { kind: "undo"; root: number }
+  /** Voids what stands of a message (its root note): all of it, or what the person answering recorded. */
+  | { kind: "undo"; root: number; own: boolean }
   /** Replaces the amount of one fact. */
   | { kind: "fix"; fact: number; amount: Cents }
+  /** Another open question goes on with these changes to its reading. */
+  | { kind: "change"; question: number; change: Partial<Reading> }
   /** Records the stored history file of a note; `sent`: its profit has already gone to the loan. */
   | { kind: "history"; note: number; sent: boolean }
   | { kind: "drop" };
@@ -55,6 +59,8 @@ export interface Ask {
   prompt: string;
   wants: Wanted;
   choices: Choice[];
+  /** Which mention of the reading is in doubt, where only one of its pieces is asked about. */
+  mention?: number;
   /** Where other readings have to be settled first, such as a purchase before its sale: these are asked about. */
   first?: Reading[];
 }

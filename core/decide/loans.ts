@@ -1,5 +1,5 @@
+import { isNearSpelling } from "../notes/spelling.ts";
 import { type Choice, type Decision, type Desk, NEVER_MIND } from "./decision.ts";
-import { isNearSpelling } from "./spelling.ts";
 
 /** The name that an unnamed first loan goes by. */
 export const UNNAMED_LOAN = "loan";

@@ -2,7 +2,7 @@ import type { Books, Piece } from "../books/books.ts";
 import { statusOf } from "../books/piece.ts";
 import { isSetName } from "../notes/furniture.ts";
 import type { Mention } from "../notes/reading.ts";
-import { isNearSpelling } from "./spelling.ts";
+import { isNearSpelling } from "../notes/spelling.ts";
 
 /** For which pieces a verb makes sense: those it `allows`, and of these first those it `prefers`. */
 export interface Fit {

@@ -71,12 +71,11 @@ function whichOne(
   const choices = shown.map((group) => meaning(reading, index, group, describe(group, desk)));
   const more = groups.length > shown.length ? ` ${groups.length - shown.length} more: say the number.` : "";
   const other: Choice[] =
-    sure || need.unknown === "refuse"
-      ? []
-      : [{ label: "Another: add it", effect: { kind: "instead", readings: buyFirst(reading, index, desk) } }];
+    sure || need.unknown === "refuse" ? [] : [anotherOne(reading, index, desk, "Another: add it")];
   return {
     prompt: `Which ${wordsOf(mention)} ${need.question}?${more}`,
     wants: "pieces",
+    mention: index,
     choices: [...choices, ...other, NEVER_MIND],
   };
 }
@@ -87,7 +86,10 @@ function tooFew(reading: WithPieces, index: number, pieces: number[], desk: Desk
   return {
     prompt: `You said ${said}; the books have only ${labelOf(desk.books, pieces)}.`,
     wants: "choice",
-    choices: [meaning(reading, index, pieces, `Only ${labelOf(desk.books, pieces)}`), NEVER_MIND],
+    choices: [
+      { ...meaning(reading, index, pieces, `Only ${labelOf(desk.books, pieces)}`), words: ["yes", "only"] },
+      { ...NEVER_MIND, words: ["no"] },
+    ],
   };
 }
 
@@ -98,15 +100,22 @@ function unfit(reading: WithPieces, index: number, pieces: number[], desk: Desk,
   if (mention.number !== undefined || need.unknown === "refuse") {
     return { kind: "refuse", why: `${what} Nothing recorded.` };
   }
-  const add: Choice = {
-    label: `Another ${mention.name}: add it`,
-    effect: { kind: "instead", readings: buyFirst(reading, index, desk) },
+  const add = anotherOne(reading, index, desk, `Another ${mention.name}: add it`);
+  const same: Choice = {
+    label: "The same one: skip",
+    words: ["the same", "same", "same one", "the same one"],
+    effect: { kind: "drop" },
   };
-  const same: Choice = { label: "The same one: skip", effect: { kind: "drop" } };
   return {
     kind: "ask",
     ask: { prompt: `${what} The same one, or another?`, wants: "choice", choices: [add, same] },
   };
+}
+
+function anotherOne(reading: WithPieces, index: number, desk: Desk, label: string): Choice {
+  const readings = buyFirst(reading, index, desk);
+  const words = ["another", "another one", "add it", "add", `another ${reading.pieces![index]!.name}`];
+  return { label, words, effect: { kind: "instead", readings } };
 }
 
 function describeUnfit(pieces: readonly number[], desk: Desk): string {
@@ -133,7 +142,13 @@ function addFirst(reading: WithPieces, index: number, desk: Desk, mayLeaveOut: b
   const shop = { ...reading };
   delete shop.pieces;
   const out: Choice[] = mayLeaveOut
-    ? [{ label: "No piece: shop cost", effect: { kind: "instead", readings: [shop] } }]
+    ? [
+        {
+          label: "No piece: shop cost",
+          words: ["shop", "no piece"],
+          effect: { kind: "instead", readings: [shop] },
+        },
+      ]
     : [];
   return {
     prompt: `No ${wordsOf(mention)} on the books. What did it cost? I add it first.`,

@@ -13,6 +13,7 @@ export function settle(matter: Matter, effect: Extract<Effect, { kind: "settle" 
     return [{ ...matter, reading, confirmed }];
   }
   const matters = mattersOf(effect.readings, matter.said);
+  if (matter.amends !== undefined) for (const next of matters) next.amends = matter.amends;
   const last = matters.at(-1);
   if (last) {
     last.waiting.push(...matter.waiting);

@@ -55,6 +55,13 @@ export function slipsBetween(typed: string, known: string): number {
   return last[known.length]!;
 }
 
+/** Whether a typed word is likely a known one mistyped; short words are hardly forgiven anything. */
+export function isNearSpelling(typed: string, known: string): boolean {
+  if (typed === known) return true;
+  if (typed.length < LENGTH_MIN || typed.length > LENGTH_MAX || known.length > LENGTH_MAX) return false;
+  return typed[0] === known[0] && slipsBetween(typed, known) <= slipsAllowed(typed.length);
+}
+
 /**
  * A speller over the words of the lexicon. Words are found by leaving letters out on both sides, so a look-up
  * costs the word's length, not the vocabulary's. The first letter must be right: slips there make other words.

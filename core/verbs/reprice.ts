@@ -137,10 +137,8 @@ export const reprice = defineVerb({
       !desk.confirmed.includes("ten times")
     ) {
       const prompt = `${show(reading.price)} is ten times the old price ${show(now)}. Is that right?`;
-      return {
-        kind: "ask",
-        ask: confirmation(prompt, { label: `Yes, ${show(reading.price)}`, confirm: "ten times" }),
-      };
+      const ask = confirmation(prompt, { label: `Yes, ${show(reading.price)}`, confirm: "ten times" });
+      return { kind: "ask", ask: { ...ask, wants: "price" } };
     }
     const cut = reading.by !== undefined;
     const amount = reading.by ?? reading.price!;

@@ -205,6 +205,7 @@ function depositQuestion(
   const listPrice = listPriceOf(pieces);
   const more: Ask["choices"][number] = {
     label: `${show(price)} today, ${show(price + deposit)} in all`,
+    words: ["rest", "the rest", "today"],
     effect: { kind: "settle", change: { price: price + deposit }, confirm: "whole price" },
   };
   if (price < deposit) {
@@ -218,7 +219,8 @@ function depositQuestion(
 }
 
 function settleWhole(label: string): Ask["choices"][number] {
-  return { label, effect: { kind: "settle", confirm: "whole price" } };
+  const words = ["whole", "the whole", "whole price", "the whole price", "all", "in all"];
+  return { label, words, effect: { kind: "settle", confirm: "whole price" } };
 }
 
 function otherBuyer(holder: string, deposit: Cents): Ask {
@@ -226,12 +228,16 @@ function otherBuyer(holder: string, deposit: Cents): Ask {
     prompt: `${show(deposit)} is held from ${holder}. What becomes of it?`,
     wants: "choice",
     choices: [
-      { label: "It is part of this price", effect: { kind: "settle", confirm: "deposit applied" } },
-      { label: `Given back to ${holder}`, effect: { kind: "settle", confirm: "deposit refunded" } },
-      { label: "Kept", effect: { kind: "settle", confirm: "deposit kept" } },
+      choice("It is part of this price", ["part of it", "part of the price"], "deposit applied"),
+      choice(`Given back to ${holder}`, ["given back", "gave it back", "refunded"], "deposit refunded"),
+      choice("Kept", ["kept it", "i kept it"], "deposit kept"),
       NEVER_MIND,
     ],
   };
+}
+
+function choice(label: string, words: string[], confirm: string): Ask["choices"][number] {
+  return { label, words, effect: { kind: "settle", confirm } };
 }
 
 /** Odd but possible prices are asked about once: ten times the list price, under cost, a fee above the price. */
@@ -250,9 +256,11 @@ function priceQuestion(
   ) {
     const tenth = Math.round(price / 10);
     const prompt = `${show(price)} is ${Math.floor(price / listPrice)} times the list price ${show(listPrice)}. Is that right?`;
-    return confirmation(prompt, { label: `Yes, ${show(price)}`, confirm: "ten times" }, [
-      { label: `It was ${show(tenth)}`, effect: { kind: "settle", change: { price: tenth } } },
-    ]);
+    const others = [
+      { label: `It was ${show(tenth)}`, effect: { kind: "settle" as const, change: { price: tenth } } },
+    ];
+    const ask = confirmation(prompt, { label: `Yes, ${show(price)}`, confirm: "ten times" }, others);
+    return { ...ask, wants: "price" };
   }
   const cost = pieces.reduce((sum, piece) => sum + costOf(piece), 0);
   if (price < cost && !desk.confirmed.includes("under cost")) {

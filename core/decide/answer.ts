@@ -12,22 +12,32 @@ import {
 } from "../notes/bare.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
-import type { Ask, Choice, Effect, Wanted } from "./decision.ts";
+import { completeReading } from "./completion.ts";
+import type { Ask, Choice, Effect, Matter } from "./decision.ts";
 
 /**
- * What a bare answer ("35", "#4", "the tall one", "yes", "never mind") does to an open question; null where
- * the text does not answer it, and is a note of its own.
+ * What an answer ("35", "#4", "the tall one", "yes", "never mind", "sold it for 190") does to an open question;
+ * null where the text does not answer it, and is a note of its own.
  */
-export function answerBare(asked: { reading: Reading; ask: Ask }, text: string, today: Day): Effect | null {
-  const { ask } = asked;
-  const reading = ask.first?.[0] ?? asked.reading;
+export function takeAnswer(
+  asked: { matter: Pick<Matter, "reading" | "said">; ask: Ask },
+  text: string,
+  today: Day,
+): Effect | null {
+  return answerBare(asked.matter.reading, asked.ask, text, today) ?? completeReading(asked, text, today);
+}
+
+function answerBare(asked: Reading, ask: Ask, text: string, today: Day): Effect | null {
+  const reading = ask.first?.[0] ?? asked;
   const yesNo = readYesNo(text);
   if (yesNo === "never mind") return { kind: "drop" };
   const choice = choiceSaid(ask.choices, text, yesNo);
   if (choice) return choice.effect;
-  const change = fill(ask.wants, text, today, reading, ask.choices);
-  if (change && ask.first) return { kind: "instead", readings: patchFirst(ask.first, change) };
-  return change ? { kind: "settle", change } : null;
+  const change = fill(ask, text, today, reading);
+  if (!change) return null;
+  if (ask.first) return { kind: "instead", readings: patchFirst(ask.first, change) };
+  // A day that was doubted and is now given in its place is not doubted again.
+  return { kind: "settle", change, ...(reading.longAgo && "date" in change ? { confirm: "long ago" } : {}) };
 }
 
 function choiceSaid(
@@ -52,14 +62,12 @@ function patchFirst(first: readonly Reading[], change: Partial<Reading>): Readin
   return [{ ...head, ...change } as Reading, ...rest];
 }
 
+/** "it was 35" and the like, where an amount was asked for, is the amount and no correction. */
+const SAYS_AMOUNT = /^\s*(?:(?:it|that|they|i|he|she)\s+)?(?:was|were|cost|costs|paid|gave)\s+(?:me\s+)?/i;
+
 /** The change that a bare value makes to the reading's wanted field. */
-function fill(
-  wants: Wanted,
-  text: string,
-  today: Day,
-  reading: Reading,
-  choices: readonly Choice[],
-): Partial<Reading> | null {
+function fill(ask: Ask, text: string, today: Day, reading: Reading): Partial<Reading> | null {
+  const { wants } = ask;
   const still = reading.missing?.filter((field) => field !== wants) ?? [];
   const rest = { missing: still };
   switch (wants) {
@@ -67,7 +75,7 @@ function fill(
     case "amount":
     case "balance":
     case "refunded": {
-      const cents = readBareMoney(text);
+      const cents = readBareMoney(text.replace(SAYS_AMOUNT, ""));
       if (cents === null) return null;
       return { [wants]: cents, ...methodFor(reading, readBareMethod(text)), ...rest } as Partial<Reading>;
     }
@@ -98,7 +106,7 @@ function fill(
       return date === null ? null : ({ date, ...rest } as Partial<Reading>);
     }
     case "pieces":
-      return fillPieces(text, reading, choices, rest);
+      return fillPieces(text, reading, ask, rest);
     case "what":
     case "stream":
     case "loan":
@@ -125,22 +133,35 @@ function withCount(reading: Reading, count: number): Partial<Reading> {
 function fillPieces(
   text: string,
   reading: Reading,
-  choices: readonly Choice[],
+  ask: Ask,
   rest: Partial<Reading>,
 ): Partial<Reading> | null {
-  const numbers = text.match(/#\s?\d{1,6}/g);
-  if (numbers && /^[\s#\d,&+]*(?:and[\s#\d,&+]*)*$/i.test(text) && numbers.length <= 50) {
-    const pieces = numbers.map((number) => ({ number: Number(number.replace(/\D/g, "")), count: 1 }));
-    return { pieces, ...rest } as Partial<Reading>;
-  }
-  const mention = readBareMention(text);
-  if (!mention) return null;
-  const picked = pickByWords(mention, choices);
+  const mentions = numbersSaid(text) ?? [readBareMention(text)].filter((mention) => mention !== null);
+  const [only] = mentions;
+  const said = only ?? candidateSaid(text);
+  const picked = said && mentions.length < 2 ? pickByWords(said, ask.choices) : null;
   if (picked) return picked;
-  if (mention.name === undefined && mention.number === undefined) return null;
+  if (!only || (only.name === undefined && only.number === undefined)) return null;
   const old = "pieces" in reading && Array.isArray(reading.pieces) ? reading.pieces : [];
-  // The answer names the one that was in doubt; where several were said, it must not swallow the others.
-  return old.length > 1 ? null : ({ pieces: [mention], ...rest } as Partial<Reading>);
+  // The answer takes the place of what was in doubt; the other pieces of the note stay as they were said.
+  const index = ask.mention ?? (old.length > 1 ? null : 0);
+  if (index === null) return null;
+  return {
+    pieces: [...old.slice(0, index), ...mentions, ...old.slice(index + 1)],
+    ...rest,
+  } as Partial<Reading>;
+}
+
+function numbersSaid(text: string): Mention[] | null {
+  const numbers = text.match(/#\s?\d{1,6}/g);
+  if (!numbers || numbers.length > 50 || !/^[\s#\d,&+]*(?:and[\s#\d,&+]*)*$/i.test(text)) return null;
+  return numbers.map((number) => ({ number: Number(number.replace(/\D/g, "")), count: 1 }));
+}
+
+/** "4" is an amount anywhere else; where a candidate has that number, it can only be that piece. */
+function candidateSaid(text: string): Mention | null {
+  const said = /^\s*(\d{1,6})\s*[.!]?\s*$/.exec(text);
+  return said ? { number: Number(said[1]), count: 1 } : null;
 }
 
 /** "the tall one" picks the only candidate whose label has all of its words. */
@@ -148,15 +169,12 @@ function pickByWords(mention: Mention, choices: readonly Choice[]): Partial<Read
   const said = [...(mention.traits ?? []), ...(mention.name?.split(" ") ?? [])];
   if (mention.number !== undefined) said.push(`#${mention.number}`);
   if (said.length === 0) return null;
-  const fitting = choices.filter((choice) => {
-    const words = choice.label.toLowerCase().split(/[\s,]+/);
-    return (
-      choice.effect.kind === "settle" && choice.effect.change && said.every((word) => words.includes(word))
-    );
+  const changes = choices.flatMap(({ label, effect }) => {
+    const words = label.toLowerCase().split(/[\s,()]+/);
+    const fits = effect.kind === "settle" && said.every((word) => words.includes(word));
+    return fits && effect.change ? [effect.change] : [];
   });
-  const [only] = fitting;
-  if (fitting.length !== 1 || only?.effect.kind !== "settle") return null;
-  return only.effect.change ?? null;
+  return changes.length === 1 ? changes[0]! : null;
 }
 
 /** Free words: taken as said unless they read as a note of their own. */

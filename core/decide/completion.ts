@@ -1,0 +1,65 @@
+import type { Day } from "../calendar.ts";
+import { readMessage } from "../notes/read.ts";
+import type { Reading } from "../notes/reading.ts";
+import type { Ask, Effect, Matter, Wanted } from "./decision.ts";
+
+/** What a reading carries beside what it says. */
+const ASIDE: ReadonlySet<string> = new Set(["kind", "text", "line", "missing", "follows", "longAgo", "each"]);
+
+type Fields = Record<string, unknown>;
+
+/**
+ * What an answer in a sentence ("sold it for 190", "190 to neighbor", "kept 15") does to an open question: it
+ * gives what was missing, and changes nothing that was said. Null where the text is a note of its own.
+ */
+export function completeReading(
+  asked: { matter: Pick<Matter, "reading" | "said">; ask: Ask },
+  text: string,
+  today: Day,
+): Effect | null {
+  const { matter, ask } = asked;
+  const [first, ...rest] = ask.first ?? [matter.reading];
+  const told =
+    toldAlone(first!, ask.wants, text, today) ?? toldTogether(first!, ask.wants, text, matter.said);
+  if (!told) return null;
+  const missing = (first!.missing ?? []).filter((field) => field !== "pieces" && !(field in told));
+  const change = { ...told, missing } as Partial<Reading>;
+  if (ask.first) return { kind: "instead", readings: [{ ...first!, ...change } as Reading, ...rest] };
+  return { kind: "settle", change };
+}
+
+/** "sold it for 190": the same kind of clause, about no piece of its own, that says what is wanted. */
+function toldAlone(reading: Reading, wants: Wanted, text: string, today: Day): Fields | null {
+  const [said, ...more] = readMessage(text, today);
+  if (!said || more.length > 0) return null;
+  const isOwn = said.follows || said.missing?.includes("pieces");
+  const fields = fieldsOf(said);
+  if (wants === "refunded" && said.kind === "refund" && isOwn && "amount" in fields)
+    return { refunded: fields["amount"] };
+  if (!isOwn || said.kind !== reading.kind || !(wants in fields)) return null;
+  const { pieces: _, ...told } = fields;
+  return told;
+}
+
+/** "190 to neighbor" after "sold dresser": the two read as one note that only adds to the first. */
+function toldTogether(reading: Reading, wants: Wanted, text: string, said: Day): Fields | null {
+  if (readMessage(text, said).some((each) => each.kind !== "unclear")) return null;
+  const [before] = readMessage(reading.text, said);
+  const [whole, ...more] = readMessage(`${reading.text} ${text}`, said);
+  if (!before || !whole || more.length > 0 || whole.kind !== reading.kind || before.kind !== whole.kind)
+    return null;
+  const known = fieldsOf(before);
+  const all = fieldsOf(whole);
+  const isKept = Object.entries(known).every(([field, value]) => isSame(all[field], value));
+  const told = Object.fromEntries(Object.entries(all).filter(([field]) => !(field in known)));
+  const answers = wants in told || (wants === "refunded" && "kept" in told);
+  return isKept && answers ? told : null;
+}
+
+function fieldsOf(reading: Reading): Fields {
+  return Object.fromEntries(Object.entries(reading).filter(([field]) => !ASIDE.has(field)));
+}
+
+function isSame(a: unknown, b: unknown): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}

@@ -1,0 +1,35 @@
+import { amountText, type Cents } from "../money.ts";
+import type { Kind, Missing, Reading } from "../notes/reading.ts";
+
+/** The one amount that a note of a kind is about: what "make that 35" corrects. */
+const MAIN: Partial<Record<Kind, Missing | "deposit">> = {
+  buy: "price",
+  sell: "price",
+  list: "price",
+  reprice: "price",
+  spend: "amount",
+  income: "amount",
+  pay: "amount",
+  refund: "amount",
+  hold: "deposit",
+  loan: "balance",
+  statement: "balance",
+  drive: "miles",
+};
+
+/** The field of a reading's main amount, said or missing; null where its kind has none, or more than one way to say it. */
+export function mainAmountOf(reading: Reading): string | null {
+  const field = MAIN[reading.kind];
+  if (!field || reading.each || (reading.kind === "reprice" && reading.by !== undefined)) return null;
+  const isSaid = field in reading || reading.missing?.includes(field as Missing);
+  return isSaid ? field : null;
+}
+
+/** What changes when a reading's main amount (cents; of a drive, hundredths of a mile) is another. */
+export function withMainAmount(reading: Reading, amount: Cents): Partial<Reading> {
+  const field = mainAmountOf(reading);
+  if (field === null) throw new Error(`a note of kind ${reading.kind} has no main amount`);
+  const missing = reading.missing?.filter((each) => each !== field) ?? [];
+  const value = field === "miles" ? amountText(amount) : amount;
+  return { [field]: value, missing } as Partial<Reading>;
+}
