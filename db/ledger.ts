@@ -49,8 +49,8 @@ export interface LedgerReader {
   note(id: number): Note | null;
   /** The latest revision of a message; its `root` is the id of the first. */
   findNote(chat: string, message: string): Note | null;
-  /** A person's notes handled at or after an instant, newest first. */
-  recentNotes(author: number, since: number): Note[];
+  /** Notes handled at or after an instant, newest first: a person's, or everybody's. */
+  recentNotes(author: number | null, since: number): Note[];
   /** A fact, standing or voided. */
   factById(id: number): Fact | null;
   /** What stands of a message (by the id of its first revision), in fold order. */
@@ -212,7 +212,7 @@ export class LedgerOnFile implements Ledger {
     return this.#notes.find(chat, message);
   }
 
-  recentNotes(author: number, since: number): Note[] {
+  recentNotes(author: number | null, since: number): Note[] {
     return this.#notes.recent(author, since);
   }
 

@@ -25,8 +25,8 @@ export interface Notes {
   get(id: number): Note | null;
   /** The latest revision of a message. */
   find(chat: string, message: string): Note | null;
-  /** A person's notes handled at or after an instant, newest first. */
-  recent(author: number, since: Instant): Note[];
+  /** Notes handled at or after an instant, newest first: a person's, or everybody's. */
+  recent(author: number | null, since: Instant): Note[];
 }
 
 export function openNotes({ db }: Connection): Notes {
@@ -68,7 +68,7 @@ export function openNotes({ db }: Connection): Notes {
       db
         .select()
         .from(notes)
-        .where(and(eq(notes.author, author), gte(notes.handled, since)))
+        .where(and(author === null ? undefined : eq(notes.author, author), gte(notes.handled, since)))
         .orderBy(desc(notes.id))
         .all(),
   };

@@ -1,140 +1,175 @@
 import type { Fact, NewFact } from "../../core/books/facts.ts";
-import type { Choice } from "../../core/decide/decision.ts";
+import type { Choice, Effect, Matter } from "../../core/decide/decision.ts";
 import { NEVER_MIND } from "../../core/decide/decision.ts";
+import { mainAmountOf, withMainAmount } from "../../core/decide/main-amount.ts";
 import { amountText, type Cents, show } from "../../core/money.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
-import { openQuestion, openQuestions } from "./questions.ts";
+import type { Question } from "../../db/questions.ts";
+import { applyEffect, closeQuestionsOf, openQuestion, openQuestions } from "./questions.ts";
 import { echoOf, impossibleText, keepOutcome } from "./recording.ts";
 import type { Turn } from "./turn.ts";
 
 /** A block of more facts than this is taken back only after a yes. */
 const UNDO_FACTS_MAX = 5;
 
-/** Takes back a message: the one replied to, or what this person recorded last. */
+/** Takes back a message: the one replied to, or this person's last one. */
 export function undoNote(turn: Turn, replyRoot?: number): void {
-  if (replyRoot === undefined && dropUnrecorded(turn)) return;
-  const root = replyRoot ?? turn.ledger.lastStanding(turn.person);
-  const facts = root === null ? [] : turn.ledger.standingFactsOf(root);
-  if (root === null || facts.length === 0) {
-    if (replyRoot !== undefined && dropQuestionsOf(turn, replyRoot)) return;
-    turn.spoken.push(
-      replyRoot === undefined ? "There is nothing of yours to take back." : "Nothing of that stands.",
-    );
+  const root = replyRoot ?? lastRoot(turn);
+  if (root === null) turn.spoken.push("There is nothing of yours to take back.");
+  else undoRoot(turn, root, replyRoot === undefined);
+}
+
+/** Takes back what stands of a message, after a yes where that is much. `own`: only what this person recorded. */
+export function undoRoot(turn: Turn, root: number, own: boolean): void {
+  const count = factsOf(turn, root, own).length;
+  if (count <= UNDO_FACTS_MAX) {
+    takeBack(turn, root, own);
     return;
   }
-  if (facts.length <= UNDO_FACTS_MAX) undoRoot(turn, root);
-  else askWhetherUndo(turn, root, facts.length);
-}
-
-/** Voids all that stands of a message. */
-export function undoRoot(turn: Turn, root: number): void {
-  const facts = turn.ledger.standingFactsOf(root);
-  if (facts.length === 0) {
-    turn.spoken.push("That was taken back already.");
-    return;
-  }
-  const before = facts.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
-  const voids = facts.map((fact) => fact.id);
-  const result = turn.ledger.amend({ note: turn.note, author: turn.person, voids, facts: [] });
-  if (result.kind === "impossible") {
-    turn.spoken.push(`Not taken back. ${impossibleText(turn, result)}`);
-    return;
-  }
-  turn.changed = true;
-  turn.spoken.push(["Taken back:", ...before].join(before.length === 1 ? " " : "\n"));
-}
-
-/** When the last note only raised a question, undo drops that note and leaves the books alone. */
-function dropUnrecorded(turn: Turn): boolean {
-  const last = turn.ledger.lastStanding(turn.person);
-  const newer = openQuestions(turn).filter((question) => question.note > (last ?? 0));
-  const note = Math.max(...newer.map((question) => question.note));
-  return newer.length > 0 && dropQuestionsOf(turn, note);
-}
-
-function dropQuestionsOf(turn: Turn, root: number): boolean {
-  const open = openQuestions(turn).filter((question) => question.note === root);
-  for (const question of open) turn.ledger.questions.close(question.id, turn.now());
-  const texts = open.map((question) => question.matter.reading.text);
-  if (open.length > 0) turn.spoken.push(`Dropped, nothing was recorded: ${texts.join(", ")}`);
-  return open.length > 0;
-}
-
-function askWhetherUndo(turn: Turn, root: number, count: number): void {
-  const matter = {
-    reading: { kind: "undo", text: "undo", line: 0 } as const,
-    said: turn.today,
-    confirmed: [],
-    waiting: [],
-  };
-  const yes: Choice = { label: `Take back all ${count}`, words: ["yes"], effect: { kind: "undo", root } };
-  const choices = [yes, { ...NEVER_MIND, words: ["no"] }];
+  const effect: Effect = { kind: "undo", root, own };
+  const choices = [
+    { label: `Take back all ${count}`, words: ["yes"], effect },
+    { ...NEVER_MIND, words: ["no"] },
+  ];
   const prompt = `That message recorded ${count} notes. Take all of them back?`;
-  openQuestion(turn, matter, { prompt, wants: "choice", choices }, turn.note);
+  openQuestion(turn, matterOf(turn, "undo"), { prompt, wants: "choice", choices }, turn.note);
 }
 
-/** Corrects the one amount of a message: the one replied to, or what this person recorded last. */
+/** Voids what stands of a message and drops what it still asks. */
+export function takeBack(turn: Turn, root: number, own: boolean): void {
+  const facts = factsOf(turn, root, own);
+  const before = facts.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
+  if (facts.length > 0) {
+    const voids = facts.map((fact) => fact.id);
+    const result = turn.ledger.amend({ note: turn.note, author: turn.person, voids, facts: [] });
+    if (result.kind === "impossible") {
+      turn.spoken.push(`Not taken back. ${impossibleText(turn, result)}`);
+      return;
+    }
+    turn.changed = true;
+    turn.spoken.push(["Taken back:", ...before].join(before.length === 1 ? " " : "\n"));
+  }
+  const dropped = closeQuestionsOf(turn, root).map(({ matter }) => matter.reading.text);
+  if (dropped.length > 0) {
+    const nothing = facts.length === 0 ? ", nothing was recorded" : "";
+    turn.spoken.push(`Dropped${nothing}: ${[...new Set(dropped)].join(", ")}`);
+  } else if (facts.length === 0) turn.spoken.push("Nothing of that stands any more.");
+}
+
+function factsOf(turn: Turn, root: number, own: boolean): Fact[] {
+  return turn.ledger.standingFactsOf(root).filter((fact) => !own || fact.author === turn.person);
+}
+
+/** The message of this person that was touched last: by a fact that stands, or by a question still open. */
+function lastRoot(turn: Turn): number | null {
+  const { ledger, person } = turn;
+  const recorded = ledger.lastStanding(person);
+  const facts = recorded === null ? [] : factsOf(turn, recorded, true);
+  const at = (question: Question) =>
+    (question.prompt === null ? null : ledger.outbox.get(question.prompt)?.note) ?? question.note;
+  const touched = [
+    ...facts.map((fact) => ({ root: fact.root, at: fact.note })),
+    ...openQuestions(turn).map((question) => ({ root: question.note, at: at(question) })),
+  ];
+  return touched.sort((a, b) => b.at - a.at)[0]?.root ?? null;
+}
+
+/** Corrects the one amount of a message, recorded or still asked about; asks which where there are several. */
 export function fixNote(turn: Turn, reading: ReadingOf<"fix">, replyRoot?: number): void {
-  const amount = reading.amount!;
-  const root = replyRoot ?? turn.ledger.lastStanding(turn.person);
-  const facts = root === null ? [] : turn.ledger.standingFactsOf(root).filter(isFixable);
-  const [only] = facts;
-  if (root === null || !only) {
-    turn.refused.push({
-      text: reading.text,
-      line: reading.line,
-      why: "I see no amount of yours to correct.",
-    });
+  const root = replyRoot ?? lastRoot(turn);
+  const choices = root === null ? [] : fixesOf(turn, root, reading.amount!, replyRoot === undefined);
+  const [only] = choices;
+  if (!only) {
+    const { text, line } = reading;
+    turn.refused.push({ text, line, why: "I see no amount of yours to correct." });
+  } else if (choices.length === 1) applyFix(turn, only.effect);
+  else {
+    const prompt = `Which amount is ${show(reading.amount!)}?`;
+    const matter = { ...matterOf(turn, "fix"), reading };
+    openQuestion(turn, matter, { prompt, wants: "choice", choices: [...choices, NEVER_MIND] }, turn.note);
+  }
+}
+
+function applyFix(turn: Turn, effect: Effect): void {
+  if (effect.kind === "fix") fixFact(turn, effect.fact, effect.amount);
+  else if (effect.kind === "change") changeQuestion(turn, effect);
+}
+
+/** An open question goes on with other words: as if the note had said them. */
+export function changeQuestion(
+  turn: Turn,
+  { question: id, change }: Extract<Effect, { kind: "change" }>,
+): void {
+  const question = openQuestions(turn).find((open) => open.id === id);
+  if (!question) {
+    turn.spoken.push("That was answered already. Nothing changed.");
     return;
   }
-  const each = eachCount(turn, root, only);
-  if (facts.length === 1 && each === 1) fixFact(turn, only.id, amount);
-  else
-    askWhichFix(
-      turn,
-      reading,
-      facts.length === 1
-        ? eachChoices(only, amount, each)
-        : facts.map((fact) => choiceOf(turn, fact, amount)),
-    );
+  const { reading } = question.matter;
+  applyEffect(turn, question, { kind: "settle", change });
+  const amount = Object.entries(change).find(([field]) => field === mainAmountOf(reading))?.[1];
+  if (turn.recorded.length === 0 && typeof amount === "number")
+    turn.spoken.push(`"${reading.text}" now with ${show(amount)}.`);
+}
+
+/** Everything in a message that the amount could be. */
+function fixesOf(turn: Turn, root: number, amount: Cents, own: boolean): Choice[] {
+  const facts = factsOf(turn, root, own).filter(isFixable);
+  const questions = openQuestions(turn).filter(({ note }) => note === root);
+  return [
+    ...facts.flatMap((fact) => factChoices(turn, fact, amount)),
+    ...questions.flatMap((question) => questionChoices(question, amount)),
+  ];
 }
 
 function isFixable(fact: Fact): boolean {
   return fact.amount !== undefined || fact.kind === "drive";
 }
 
+function factChoices(turn: Turn, fact: Fact, amount: Cents): Choice[] {
+  const choice = (label: string, words: string[], cents: Cents): Choice => ({
+    label,
+    words,
+    effect: { kind: "fix", fact: fact.id, amount: cents },
+  });
+  const all = choice(`${show(amount)} in all`, ["in all", "all", "whole"], amount);
+  const count = eachCount(turn, fact);
+  const deposit = depositIn(turn, fact);
+  if (count > 1) {
+    const sum = amount * count;
+    return [choice(`${show(amount)} each, ${show(sum)} in all`, ["each"], sum), all];
+  }
+  if (deposit > 0) {
+    const sum = amount + deposit;
+    return [all, choice(`${show(amount)} today, ${show(sum)} in all`, ["rest", "the rest", "today"], sum)];
+  }
+  return [choice(echoOf(turn, fact)[0] ?? fact.kind, [], amount)];
+}
+
 /** How many pieces an "each" price was for; 1 where the price was for the whole. */
-function eachCount(turn: Turn, root: number, fact: Fact): number {
-  const note = turn.ledger.note(fact.note) ?? turn.ledger.note(root);
-  const readings = note ? readMessage(note.text, turn.today) : [];
+function eachCount(turn: Turn, fact: Fact): number {
+  // The price may have come in the note, in its answer, in an edit or in a fix: all of their words are looked at.
+  const first = turn.ledger.factById(fact.place) ?? fact;
+  const ids = [...new Set([fact.root, first.note, fact.note])];
+  const texts = ids.flatMap((id) => turn.ledger.note(id)?.text ?? []);
+  const together = texts.map((text) => `${texts[0]} ${text}`);
+  const readings = [...texts, ...together].flatMap((text) => readMessage(text, turn.today));
   return readings.some((reading) => reading.each) ? Math.max(1, fact.pieces.length) : 1;
 }
 
-function eachChoices(fact: Fact, amount: Cents, count: number): Choice[] {
-  return [
-    {
-      label: `${show(amount)} each, ${show(amount * count)} in all`,
-      words: ["each"],
-      effect: { kind: "fix", fact: fact.id, amount: amount * count },
-    },
-    {
-      label: `${show(amount)} in all`,
-      words: ["in all", "all"],
-      effect: { kind: "fix", fact: fact.id, amount },
-    },
-  ];
+/** What of a sale's price was a deposit: the same words could then mean the whole price or the rest. */
+function depositIn(turn: Turn, fact: Fact): Cents {
+  if (fact.kind !== "sell" || (fact.data.deposit ?? "applied") !== "applied") return 0;
+  const legs = turn.ledger.books.postings.get(fact.id) ?? [];
+  return legs.reduce((sum, leg) => sum + (leg.account === "deposits held" ? leg.cents : 0), 0);
 }
 
-function choiceOf(turn: Turn, fact: Fact, amount: Cents): Choice {
-  const [said] = echoOf(turn, fact);
-  return { label: said ?? fact.kind, effect: { kind: "fix", fact: fact.id, amount } };
-}
-
-function askWhichFix(turn: Turn, reading: ReadingOf<"fix">, choices: Choice[]): void {
-  const matter = { reading, said: turn.today, confirmed: [], waiting: [] };
-  const prompt = `Which amount is ${show(reading.amount!)}?`;
-  openQuestion(turn, matter, { prompt, wants: "choice", choices: [...choices, NEVER_MIND] }, turn.note);
+function questionChoices(question: Question, amount: Cents): Choice[] {
+  const { reading } = question.matter;
+  if (mainAmountOf(reading) === null) return [];
+  const change = withMainAmount(reading, amount);
+  return [{ label: reading.text, effect: { kind: "change", question: question.id, change } }];
 }
 
 /** Replaces one fact by the same with another amount, and says before and after. */
@@ -145,21 +180,27 @@ export function fixFact(turn: Turn, id: number, amount: Cents): void {
     return;
   }
   const [before] = echoOf(turn, fact);
-  const fixed = withAmount(fact, amount);
-  const facts = [{ fact: fixed, replaces: fact.id }];
+  const facts = [{ fact: withAmount(fact, amount), replaces: fact.id }];
   const result = turn.ledger.amend({ note: turn.note, author: turn.person, voids: [fact.id], facts });
   if (result.kind === "impossible") {
     turn.spoken.push(`Nothing changed. ${impossibleText(turn, result)}`);
     return;
   }
-  keepOutcome(turn, result.facts, { text: "" });
-  turn.recorded.at(-1)?.lines.splice(1, 0, `Before: ${before}`);
+  keepOutcome(turn, result.facts, { text: "" }, [before ?? fact.kind]);
 }
 
 /** The same fact with its main amount changed: of a drive, its miles. */
 function withAmount(fact: Fact, amount: Cents): NewFact {
   const { kind, day, pieces, data } = fact;
-  if (kind === "drive")
-    return { kind, day, pieces, data: { miles: amountText(amount).replace(/\.0+$|0+$/, "") } };
+  if (kind === "drive") return { kind, day, pieces, data: { miles: plainDecimal(amount) } };
   return { kind, day, pieces, amount, data } as NewFact;
+}
+
+/** Hundredths as a plain decimal without idle zeros: "12.5". */
+function plainDecimal(hundredths: number): string {
+  return amountText(hundredths).replace(/\.00$|(?<=\.\d)0$/, "");
+}
+
+function matterOf(turn: Turn, kind: "undo" | "fix"): Matter {
+  return { reading: { kind, text: kind, line: 0 }, said: turn.today, confirmed: [], waiting: [] };
 }

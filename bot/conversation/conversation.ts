@@ -69,8 +69,7 @@ function hearNote(deps: ConversationDeps, incoming: Incoming): void {
   const note = ledger.addNote({ chat, message, text, author: person, said, handled: deps.now() });
   const lines = text.split("\n").filter((line) => line.trim() !== "").length;
   const turn = newTurn(deps, { person, chat, note, said, lines });
-  if (before) editNote(turn, text, before.root);
-  else handleNote(turn, incoming);
+  if (!before || !editNote(turn, text, before)) handleNote(turn, incoming);
   if (incoming.picture && text.trim() !== "") {
     const { file, unique: uniqueFile } = incoming.picture;
     ledger.pictures.add({ note, file, uniqueFile, taken: said });
@@ -90,7 +89,7 @@ function handleNote(turn: Turn, incoming: Incoming): void {
 /** Words to the bot, answers to what it asked, and the piece of a picture come before notes. */
 function isTaken(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | undefined): boolean {
   if (runCommand(turn, text)) return true;
-  if (turn.lines === 1 && answerOpen(turn, text, questionFor(turn, replyTo))) return true;
+  if (turn.lines === 1 && answerOpen(turn, text, questionFor(turn, replyTo, replyRoot))) return true;
   if (readYesNo(text) === "never mind") {
     turn.spoken.push("Nothing is waiting for an answer.");
     return true;
@@ -100,10 +99,10 @@ function isTaken(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | un
 
 function readNotes(turn: Turn, text: string, replyRoot: number | undefined): void {
   const readings = readMessage(text, turn.today);
-  const again = turn.lines === 1 ? minutesSinceTwin(turn, text) : null;
+  const twin = twinOf(turn, text);
   if (readings.length === 0) turn.spoken.push("I see nothing to record there. Like: bought dresser 30");
-  else if (again !== null) askWhetherAgain(turn, readings, again, turn.note);
-  else decideAll(turn, mattersOf(readings, turn.today), { root: turn.note, replyRoot });
+  else if (twin) askWhetherAgain(turn, readings, twin);
+  else decideAll(turn, mattersOf(readings, turn.today), { root: turn.root, replyRoot });
 }
 
 /** The message that a reply is about: the person's own, or the one that the bot's message answered. */
@@ -115,21 +114,36 @@ function rootOfReply(turn: Turn, replyTo: string | undefined): number | undefine
   return about === null || about === undefined ? undefined : turn.ledger.note(about)?.root;
 }
 
-/** The question that the bot's replied-to message asked; without a reply the one asked last. */
-function questionFor(turn: Turn, replyTo: string | undefined): Question | undefined {
+/** The question that a message would answer: without a reply the one asked last, else the one replied to. */
+function questionFor(
+  turn: Turn,
+  replyTo: string | undefined,
+  replyRoot: number | undefined,
+): Question | undefined {
   const open = openQuestions(turn);
   const row = replyTo === undefined ? null : turn.ledger.outbox.messageOf(turn.chat, replyTo);
-  return open.find((question) => row !== null && question.prompt === row.id) ?? open[0];
+  // A message that answers no note, such as the daily one, speaks of all that is open.
+  if (replyTo === undefined || row?.note === null) return open[0];
+  return (
+    open.find((question) => row !== null && question.prompt === row.id) ??
+    open.find((question) => question.note === replyRoot)
+  );
 }
 
-/** Minutes since this person last recorded facts in the very same words that still stand; null: not lately. */
-function minutesSinceTwin(turn: Turn, text: string): number | null {
+/** The same words sent within minutes, by anybody, that recorded something or are still asked about. */
+function twinOf(turn: Turn, text: string): { minutes: number; who: string | null } | null {
   const { ledger } = turn;
+  const asked = new Set(ledger.questions.everyOpen().map(({ note }) => note));
   const twin = ledger
-    .recentNotes(turn.person, turn.now() - 2 * AGAIN_MS)
-    .filter((note) => note.id !== turn.note && Math.abs(turn.said - note.said) <= AGAIN_MS)
-    .find((note) => sameWords(note.text, text) && ledger.standingFactsOf(note.root).length > 0);
-  return twin ? Math.round(Math.abs(turn.said - twin.said) / 60_000) : null;
+    .recentNotes(null, turn.now() - 2 * AGAIN_MS)
+    .filter(({ root, said }) => root !== turn.root && Math.abs(turn.said - said) <= AGAIN_MS)
+    .find((note) => {
+      if (!sameWords(note.text, text)) return false;
+      return asked.has(note.root) || ledger.standingFactsOf(note.root).length > 0;
+    });
+  if (!twin) return null;
+  const who = twin.author === turn.person ? null : (ledger.members.byId(twin.author)?.name ?? "Someone");
+  return { minutes: Math.round(Math.abs(turn.said - twin.said) / 60_000), who };
 }
 
 function sameWords(a: string, b: string): boolean {

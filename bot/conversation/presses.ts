@@ -16,7 +16,7 @@ export function handlePress(turn: Turn, press: string): void {
   const [kind, ...rest] = press.split(":");
   const piece = Number(rest.at(kind === "n" ? 1 : 0));
   if (kind === "q") pressChoice(turn, rest[0] ?? "", Number(rest[1]));
-  else if (kind === "u") undoRoot(turn, Number(rest[0]));
+  else if (kind === "u") undoRoot(turn, Number(rest[0]), false);
   else if (kind === "n" && isStep(rest[0])) takeStep(turn, rest[0], piece);
   else if (kind === "nl") listFromNudge(turn, piece);
   else if (kind === "nw") waitWith(turn, piece, Number(rest[1]));

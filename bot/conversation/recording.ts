@@ -75,13 +75,25 @@ function decideFact(turn: Turn, matter: Matter, belonging: Belonging): number[] 
   }
 }
 
-/** Notes what was recorded, in the verb's words, with a caution where one is due. */
-export function keepOutcome(turn: Turn, facts: readonly Fact[], reading: Pick<Reading, "text">): void {
+/** Notes what was recorded, in the verb's words, with what stood `before` and a caution where one is due. */
+export function keepOutcome(
+  turn: Turn,
+  facts: readonly Fact[],
+  { text }: Pick<Reading, "text">,
+  before: readonly string[] = [],
+): void {
   turn.changed = true;
+  const isOne = facts.length === 1;
   for (const fact of facts) {
-    const caution = cautionOf(turn, fact, reading.text);
-    turn.recorded.push({ fact, text: reading.text, lines: [...echoOf(turn, fact), ...caution] });
+    const [first, ...more] = echoOf(turn, fact);
+    const old = isOne && before.length > 0 ? [`Before: ${before.join("; ")}`] : [];
+    turn.recorded.push({
+      fact,
+      text,
+      lines: [first ?? fact.kind, ...old, ...more, ...cautionOf(turn, fact, text)],
+    });
   }
+  if (!isOne && before.length > 0) turn.spoken.push(["Before:", ...before].join("\n"));
 }
 
 /** What the fact's verb says of it, on the books as they stand. */

@@ -31,6 +31,8 @@ export interface Turn extends ConversationDeps {
   chat: string;
   /** The note's row id. */
   note: number;
+  /** The first revision of the message: `note` itself unless it was edited. */
+  root: number;
   /** When it was said, and the local day of that. */
   said: Instant;
   today: Day;
@@ -54,8 +56,9 @@ export function newTurn(
   of: Pick<Turn, "person" | "chat" | "note" | "said" | "lines">,
 ): Turn {
   const today = dayOfInstant(of.said, deps.zone());
+  const root = deps.ledger.note(of.note)?.root ?? of.note;
   const empty = { recorded: [], refused: [], asked: [], spoken: [], buttons: [], files: [], changed: false };
-  return { ...deps, ...of, today, ...empty };
+  return { ...deps, ...of, root, today, ...empty };
 }
 
 /** What deciding may look at, as the books stand now. */

@@ -69,6 +69,48 @@ describe("undo", () => {
     expect(chat.say("90").text).not.toContain("Sold");
   });
 
+  test("drops what the same message still asks", () => {
+    chat.say("bought lamp 5, sold dresser");
+    expect(chat.say("undo").text).toContain("Dropped: sold dresser");
+    chat.say("90");
+    expect(chat.ledger.books.facts).toHaveLength(0);
+  });
+
+  test("takes back what was answered last, not a newer note that only waits", () => {
+    const asked = chat.say("bought a desk");
+    chat.say("bought a hutch");
+    chat.say("40", { replyTo: asked.message });
+    expect(chat.say("undo").text).toContain("Taken back: Bought #1 desk, 40.00");
+    expect(chat.say("70").text).toContain("hutch, 70.00");
+  });
+
+  test("by the button of an answer it takes back the note that was answered", () => {
+    chat.say("sold nightstand 60");
+    chat.say("12");
+    chat.press("Undo");
+    expect(chat.statement().pieces).toHaveLength(0);
+    expect(chat.press("Undo").text).toContain("Nothing of that stands");
+  });
+
+  test("by the button of a long block it is confirmed first, too", () => {
+    chat.say(Array.from({ length: 6 }, (_, index) => `bought lamp ${index + 1}`).join("\n"));
+    expect(chat.press("Undo").text).toContain("6 notes");
+    expect(chat.statement().pieces).toHaveLength(6);
+    chat.press(/Take back all 6/);
+    expect(chat.statement().pieces).toHaveLength(0);
+  });
+
+  test("of a fix in another's block leaves the rest of that block", () => {
+    const other = chat.ledger.transaction(() =>
+      chat.ledger.members.add({ user: "2002", name: "Wren", role: "member", joined: 0 }),
+    );
+    chat.say("tips 20\nads 5", { person: other, message: "theirs" });
+    chat.say("make that 30", { replyTo: "theirs" });
+    chat.press(/tips/);
+    chat.say("undo");
+    expect(chat.statement().months[0]?.otherIncome).toBe("5.00");
+  });
+
   test("another person's note is taken back only by replying to it", () => {
     const other = chat.ledger.transaction(() =>
       chat.ledger.members.add({ user: "2002", name: "Wren", role: "member", joined: 0 }),
@@ -118,6 +160,61 @@ describe("fix", () => {
     expect(chat.statement().pieces.map((piece) => piece.price)).toEqual(["20.00", "20.00", "20.00", "20.00"]);
   });
 
+  test("asks each or in all again after a first fix, and after a price given in an answer", () => {
+    chat.say("bought 4 stools");
+    chat.say("15 each");
+    for (const [said, sum] of [
+      ["20", "80.00"],
+      ["22", "88.00"],
+    ]) {
+      chat.say(`make that ${said}`);
+      chat.press(new RegExp(`each, ${sum}`));
+    }
+    expect(chat.ledger.books.facts.at(-1)?.amount).toBe(8800);
+  });
+
+  test("of a sale with a deposit asks whether it is the whole price or the rest", () => {
+    chat.say("bought desk 30");
+    chat.say("listed desk 190");
+    chat.say("deposit 45 on desk");
+    chat.say("sold desk 145");
+    chat.press("145.00 today, 190.00 in all");
+    chat.say("make that 150");
+    chat.press("150.00 today, 195.00 in all");
+    expect(chat.statement().pieces[0]).toMatchObject({ proceeds: "195.00", deposit: "0.00" });
+    expect(chat.statement().months[0]).toMatchObject({ cashIn: "195.00", cashOut: "30.00" });
+  });
+
+  test("of a sale with a fee leaves the fee", () => {
+    chat.say("bought desk 30");
+    chat.say("sold desk 145 fee 6.60");
+    chat.say("make that 150");
+    expect(chat.statement().pieces[0]).toMatchObject({ proceeds: "150.00", fees: "6.60", profit: "113.40" });
+  });
+
+  test("means the note just asked about, not the one before it", () => {
+    chat.say("bought tall dresser 30");
+    chat.say("bought white dresser 40");
+    chat.say("sold dresser 190");
+    chat.say("make that 180");
+    chat.press(/#1/);
+    expect(chat.statement().pieces.map(({ price, proceeds }) => [price, proceeds])).toEqual([
+      ["30.00", "180.00"],
+      ["40.00", "0.00"],
+    ]);
+  });
+
+  test("asks which where one amount is recorded and another still asked about", () => {
+    chat.say("bought tall dresser 30");
+    chat.say("bought white dresser 40");
+    chat.say("bought lamp 5, sold dresser 190");
+    expect(chat.say("make that 8").text).toContain("Which amount");
+    chat.press(/lamp/);
+    expect(chat.statement().pieces[2]?.price).toBe("8.00");
+    chat.press(/#2/);
+    expect(chat.statement().pieces[1]?.proceeds).toBe("190.00");
+  });
+
   test("with nothing to fix it says so", () => {
     expect(chat.say("make that 35").text).toContain("no amount");
   });
@@ -163,6 +260,77 @@ describe("an edited message", () => {
       "changed nothing",
     );
     expect(chat.statement()).toEqual(before);
+  });
+
+  test("keeps what was answered when it first came: the piece meant, the cost of one added", () => {
+    chat.say("bought tall dresser 30");
+    chat.say("bought white dresser 40");
+    chat.say("sold dresser 190", { message: "m" });
+    chat.press(/#2/);
+    chat.say("sold dresser 180", { message: "m", edited: true });
+    expect(chat.statement().pieces.map((piece) => piece.proceeds)).toEqual(["0.00", "180.00"]);
+    chat.say("sold nightstand 60", { message: "n" });
+    chat.say("12");
+    chat.say("sold nightstand 65", { message: "n", edited: true });
+    expect(chat.statement().pieces[2]).toMatchObject({ number: 3, price: "12.00", proceeds: "65.00" });
+  });
+
+  test("that is odd is asked about, and changes the books only after a yes", () => {
+    chat.say("bought dresser 30");
+    chat.say("sold dresser 190", { message: "m" });
+    const before = chat.statement();
+    expect(chat.say("sold dresser 20", { message: "m", edited: true }).text).toContain("changed nothing yet");
+    expect(chat.statement()).toEqual(before);
+    expect(chat.say("yes").text).toContain("Before: Sold #1 dresser for 190.00");
+    expect(chat.statement().pieces[0]).toMatchObject({ proceeds: "20.00", profit: "-10.00" });
+    expect(chat.statement().months[0]?.flipped).toBe(1);
+  });
+
+  test("of a bare answer corrects the note that it answered", () => {
+    chat.say("sold nightstand 60");
+    chat.say("12", { message: "a" });
+    const reply = chat.say("15", { message: "a", edited: true });
+    expect(reply.text).toContain("Before: Bought #1 nightstand, 12.00");
+    chat.say("16", { message: "a", edited: true });
+    expect(chat.statement().pieces[0]).toMatchObject({ price: "16.00", proceeds: "60.00" });
+  });
+
+  test("of words that were no answer yet is taken as one now", () => {
+    chat.say("bought a desk");
+    chat.say("3o5x", { message: "a" });
+    expect(chat.say("35", { message: "a", edited: true }).text).toContain("Bought #1 desk, 35.00");
+  });
+
+  test("of several days is decided on the books as they stood when it was sent", () => {
+    chat.say("bought desk 10 on 5/6");
+    chat.say("bought dresser 30 on 5/3, sold desk 50", { message: "m" });
+    chat.say("bought dresser 35 on 5/3, sold desk 55", { message: "m", edited: true });
+    expect(chat.statement().pieces.map(({ price, proceeds }) => [price, proceeds])).toEqual([
+      ["10.00", "55.00"],
+      ["35.00", "0.00"],
+    ]);
+  });
+
+  test("of a message with several facts says all that stood before", () => {
+    chat.say("bought dresser 30 and lamp 5", { message: "m" });
+    const reply = chat.say("bought dresser 35 and lamp 6", { message: "m", edited: true });
+    expect(reply.text).toContain("Before:\nBought #1 dresser, 30.00\nBought #2 lamp, 5.00");
+  });
+
+  test("drops what the message still asked, where it asks no more", () => {
+    chat.say("bought lamp 5, sold dresser", { message: "m" });
+    chat.say("bought lamp 6", { message: "m", edited: true });
+    expect(chat.say("100").text).not.toContain("dresser on the books");
+    expect(chat.statement().pieces.map((piece) => piece.price)).toEqual(["6.00"]);
+  });
+
+  test("to another kind leaves no trace of the first", () => {
+    chat.say("bought dresser 30", { message: "m" });
+    chat.say("drill 30", { message: "m", edited: true });
+    expect(chat.statement().pieces).toHaveLength(0);
+    expect(chat.statement().months[0]).toMatchObject({ overhead: "30.00", cashOut: "30.00" });
+    chat.say("bought desk 30", { message: "m", edited: true });
+    expect(chat.statement().pieces.map(({ number, name }) => [number, name])).toEqual([[2, "desk"]]);
   });
 
   test("of a note that only raised a question is read anew", () => {

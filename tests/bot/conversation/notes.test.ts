@@ -181,6 +181,15 @@ describe("what cannot be recorded is said plainly and changes nothing", () => {
     expect(chat.ledger.books.facts).toHaveLength(0);
   });
 
+  test("what is explained comes with a note that would have worked", () => {
+    expect(chat.say("thinking of selling dresser for 90").text).toContain("Like: sold dresser 90");
+  });
+
+  test("no button records a piece or a rate that was only an example", () => {
+    expect(chat.say("45").buttons).toEqual([]);
+    expect(chat.say("loan 500").buttons.map((button) => button.label)).not.toContain("new loan 500 at 5.5%");
+  });
+
   test("a noun and a number offers the three notes it could be", () => {
     const asked = chat.say("dresser 30");
     expect(asked.buttons.map((button) => button.label).slice(0, 3)).toEqual([

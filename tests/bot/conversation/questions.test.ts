@@ -72,6 +72,137 @@ describe("follow-up answers", () => {
     expect(chat.statement().months[0]?.flipped).toBe(1);
   });
 
+  test.each([["sold for 190"], ["sold it for 190"], ["it was 190"], ["190 to neighbor"], ["make that 190"]])(
+    "'%s' answers what it sold for",
+    (answer) => {
+      chat.say("bought dresser 30");
+      chat.say("sold dresser");
+      expect(chat.say(answer).text).toContain("Sold #1 dresser for 190.00");
+      expect(chat.statement().pieces[0]?.proceeds).toBe("190.00");
+    },
+  );
+
+  test("what came back and what was kept of a deposit is said in any of these ways", () => {
+    for (const [answer, kept] of [
+      ["30", "15.00"],
+      ["refunded 30", "15.00"],
+      ["kept it", "45.00"],
+      ["all", "0.00"],
+    ] as const) {
+      const other = openChat();
+      other.say("bought desk 30");
+      other.say("deposit 45 on desk");
+      other.say("no show on desk");
+      other.say(answer);
+      expect([answer, other.statement().pieces[0]?.depositsKept]).toEqual([answer, kept]);
+      other.end();
+    }
+  });
+
+  test("an open question takes no note that is about another piece", () => {
+    chat.say("bought dresser 30");
+    chat.say("sold dresser");
+    for (const note of ["lamp 30", "thinking of selling the hutch for 90", "mirror 40 to neighbor"]) {
+      chat.say(note);
+      expect(chat.statement().pieces).toHaveLength(1);
+      expect(chat.statement().pieces[0]?.sold).toBeNull();
+    }
+    chat.say("drove 24 miles");
+    expect(chat.ledger.books.facts.at(-1)?.kind).toBe("drive");
+  });
+
+  test("a number that picks one of several leaves the other pieces of the note in it", () => {
+    chat.say("bought tall dresser 30");
+    chat.say("bought white dresser 40");
+    chat.say("bought lamp 5");
+    chat.say("sold dresser and lamp 90");
+    chat.say("#2");
+    expect(chat.statement().pieces.map((piece) => piece.proceeds)).toEqual(["0.00", "45.00", "45.00"]);
+  });
+
+  test("a bare number is a piece only where a candidate has it", () => {
+    chat.say("bought tall dresser 30");
+    chat.say("bought white dresser 40");
+    chat.say("sold dresser 190");
+    chat.say("7");
+    expect(chat.statement().pieces.every((piece) => piece.sold === null)).toBe(true);
+    chat.say("#2");
+    expect(chat.statement().pieces[1]?.proceeds).toBe("190.00");
+  });
+
+  test("in a reply it answers the question replied to, not the newest", () => {
+    const desk = chat.say("bought a desk");
+    chat.say("bought a hutch");
+    expect(chat.say("40", { replyTo: desk.message }).text).toContain("Bought #1 desk, 40.00");
+    chat.say("70");
+    expect(chat.statement().pieces.map(({ name, price }) => [name, price])).toEqual([
+      ["desk", "40.00"],
+      ["hutch", "70.00"],
+    ]);
+  });
+
+  test("in a reply to a question answered before it answers no other", () => {
+    const desk = chat.say("bought a desk");
+    chat.say("40");
+    chat.say("bought a hutch");
+    chat.say("45", { replyTo: desk.message });
+    expect(chat.statement().pieces.map(({ name, price }) => [name, price])).toEqual([["desk", "40.00"]]);
+  });
+
+  test("never mind names all that is dropped", () => {
+    chat.say("bought white dresser 30");
+    chat.say("bought blue dresser 40");
+    chat.say("finished dresser and listed it 165");
+    expect(chat.say("never mind").text).toBe("Dropped: finished dresser, listed it 165");
+  });
+
+  test("never mind closes the newest of several, the others wait on", () => {
+    chat.say("bought a desk");
+    chat.say("bought a hutch");
+    expect(chat.say("never mind").text).toBe("Dropped: bought a hutch\n1 note still waiting: bought a desk");
+    expect(chat.say("40").text).toContain("Bought #1 desk, 40.00");
+  });
+
+  test("two members each have their own", () => {
+    const other = chat.ledger.transaction(() =>
+      chat.ledger.members.add({ user: "2002", name: "Wren", role: "member", joined: 0 }),
+    );
+    chat.say("bought a desk");
+    chat.say("bought a hutch", { person: other });
+    chat.say("40");
+    chat.say("70", { person: other });
+    expect(chat.statement().pieces.map(({ name, price }) => [name, price])).toEqual([
+      ["desk", "40.00"],
+      ["hutch", "70.00"],
+    ]);
+  });
+
+  test("a restart in the middle of several loses none and keeps their order", () => {
+    chat.say("bought dresser, sold nightstand 60");
+    chat.restart();
+    expect(chat.say("30").text).toContain("No nightstand on the books");
+    chat.restart();
+    expect(chat.say("10").text).toContain("Sold #2 nightstand for 60.00");
+  });
+
+  test("a clause after one recorded without a piece goes by its own words", () => {
+    chat.say("paint 12 for dresser and listed it 90");
+    expect(chat.press(/shop cost/).text).toContain("No dresser on the books");
+    chat.say("20");
+    expect(chat.statement().pieces[0]).toMatchObject({
+      price: "20.00",
+      listPrice: "90.00",
+      materials: "0.00",
+    });
+  });
+
+  test("a day given in place of a doubted one is taken", () => {
+    chat.at("2026-12-20T15:00:00Z");
+    chat.say("bought dresser 30 feb 3");
+    chat.say("dec 3");
+    expect(chat.statement().pieces[0]?.bought).toBe("2026-12-03");
+  });
+
   test("an old day is asked about before it counts", () => {
     chat.at("2026-12-20T15:00:00Z");
     const asked = chat.say("bought dresser 30 feb 3");
@@ -95,6 +226,12 @@ describe("odd but possible", () => {
     expect(chat.statement().pieces[0]?.proceeds).toBe("190.00");
   });
 
+  test("ten times the list price, and the amount that was meant typed after it", () => {
+    chat.say("sold dresser 1900");
+    chat.say("195");
+    expect(chat.statement().pieces[0]?.proceeds).toBe("195.00");
+  });
+
   test("under cost", () => {
     expect(chat.say("sold dresser 20").text).toContain("under what it cost");
     expect(chat.statement().pieces[0]?.sold).toBeNull();
@@ -107,6 +244,31 @@ describe("odd but possible", () => {
     expect(chat.statement().months[0]?.otherIncome).toBe("20.00");
     chat.say("yes");
     expect(chat.statement().months[0]?.otherIncome).toBe("40.00");
+  });
+
+  test("the same block pasted twice is asked about as a whole", () => {
+    chat.say("tips 20\nads 5");
+    expect(chat.say("tips 20\nads 5").text).toContain("same note");
+    expect(chat.statement().months[0]?.otherIncome).toBe("25.00");
+    chat.say("yes");
+    expect(chat.statement().months[0]?.otherIncome).toBe("50.00");
+  });
+
+  test("the same note from another member says who sent it", () => {
+    const other = chat.ledger.transaction(() =>
+      chat.ledger.members.add({ user: "2002", name: "Wren", role: "member", joined: 0 }),
+    );
+    chat.say("tips 20", { person: other });
+    expect(chat.say("tips 20").text).toContain("Wren sent the same note");
+    expect(chat.statement().months[0]?.otherIncome).toBe("20.00");
+  });
+
+  test("the same note while the first is still asked about", () => {
+    chat.say("bought a desk");
+    expect(chat.say("bought a desk").text).toContain("same note");
+    chat.say("no");
+    chat.say("40");
+    expect(chat.statement().pieces.map((piece) => piece.name)).toEqual(["dresser", "desk"]);
   });
 
   test("the same note again after an hour is a note of its own", () => {
