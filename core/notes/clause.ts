@@ -1,6 +1,6 @@
 import type { Day } from "../calendar.ts";
-import type { Sign } from "./grammar.ts";
 import type { Kind } from "./reading.ts";
+import type { Signs } from "./signs.ts";
 import type { Token } from "./tokens.ts";
 
 /** A verb's words found in a line: which saying of which kind, and the words that must follow further on. */
@@ -22,7 +22,7 @@ export interface Clause {
   line: string;
   /** Where a word of the line starts and ends, for names kept as said. */
   spans: readonly { start: number; end: number }[];
-  signs: ReadonlySet<Sign>;
+  signs: Signs;
   today: Day;
   /** The token of the words that said the verb; absent where what it holds said it. */
   head?: Tok;

@@ -1,11 +1,12 @@
-import type { Clause, Head, Tok } from "./clause.ts";
+import type { Clause, Tok } from "./clause.ts";
 import { claim, isMark } from "./clause.ts";
 import type { Cut } from "./clauses.ts";
 import { headsOf, isHead } from "./clauses.ts";
 import { pastDay } from "./days.ts";
-import type { Saying, Sign, Slot, Trouble } from "./grammar.ts";
+import type { Saying, Slot, Trouble } from "./grammar.ts";
 import { questionOf } from "./questions.ts";
 import type { Kind, Missing, Reading } from "./reading.ts";
+import { maskOf } from "./signs.ts";
 import { knownPieces, slots } from "./slots.ts";
 import { hedgeTrouble, leftoverTrouble } from "./trust.ts";
 import { insteadOf, unclear } from "./unclear.ts";
@@ -33,27 +34,6 @@ interface Choice {
   tail: Tok[];
   score: number;
 }
-
-/** The order in which slots claim: what is marked by its own words first, bare words and numbers last. */
-const SLOT_ORDER: readonly Slot[] = [
-  "until",
-  "minutes",
-  "miles",
-  "percent",
-  "loan",
-  "fee",
-  "method",
-  "buyer",
-  "source",
-  "stream",
-  "labor",
-  "what",
-  "category",
-  "pieces",
-  "bought",
-  "place",
-  "money",
-];
 
 export function interpret(clause: Clause, { repeats, ambiguous }: Cut): Draft {
   const trouble: Trouble | null = ambiguous ? { kind: "priceOfBoth" } : earlyTrouble(clause);
@@ -116,37 +96,48 @@ function draft(kind: Kind, fields: Record<string, unknown>, clause: Clause, date
 /* Choosing the verb */
 
 function chosen(clause: Clause, repeats: Tok | undefined): Choice | null {
-  const { grammars, unsaid } = language();
-  const choices: Choice[] = [];
-  clause.tokens.forEach((token, at) => {
-    if (!isHead(clause.tokens, at) || isAbsorbed(clause.tokens, at)) return;
-    for (const head of headsOf(token)) addChoice(choices, clause, head, token, grammars);
-  });
-  if (repeats && choices.length === 0)
-    for (const head of headsOf(repeats)) addChoice(choices, clause, head, repeats, grammars);
+  const { tokens } = clause;
+  const heads = headPlaces(tokens);
+  let best: Choice | null = null;
+  for (const at of heads)
+    if (heads.length === 1 || !isAbsorbed(tokens, at, heads)) best = better(best, clause, tokens[at]!);
+  if (best) return best;
+  if (repeats && heads.length === 0) return better(null, clause, repeats);
   // A verb that was said and does not fit is not overruled by what the clause holds: "returned paint 20".
-  if (choices.length === 0 && clause.tokens.some((token, at) => saysMore(clause, token, at))) return null;
-  for (const { kind, saying } of unsaid) {
-    const words = grammars.get(kind)!.says[saying]!;
-    if (holds(words, clause.signs))
-      choices.push({ kind, saying: words, tail: [], score: words.with!.length });
-  }
-  return choices.reduce<Choice | null>(
-    (best, choice) => (best && best.score >= choice.score ? best : choice),
-    null,
-  );
+  if (heads.some((at) => saysMore(clause, tokens[at]!))) return null;
+  return unsaidChoice(clause.signs.mask);
 }
 
-function saysMore(clause: Clause, token: Tok, at: number): boolean {
-  if (!isHead(clause.tokens, at)) return false;
+function headPlaces(tokens: readonly Tok[]): number[] {
+  const places: number[] = [];
+  for (let at = 0; at < tokens.length; at += 1) if (isHead(tokens, at)) places.push(at);
+  return places;
+}
+
+/** The saying without words that names most of what the clause holds. */
+function unsaidChoice(mask: number): Choice | null {
+  const { grammars, unsaid } = language();
+  let best: Choice | null = null;
+  for (const { kind, saying } of unsaid) {
+    const { says, fits } = grammars.get(kind)!;
+    const fit = fits[saying]!;
+    if ((mask & fit.needs) !== fit.needs || (mask & fit.rulesOut) !== 0) continue;
+    const score = Math.floor(fit.weight);
+    if (!best || score > best.score) best = { kind, saying: says[saying]!, tail: [], score };
+  }
+  return best;
+}
+
+function saysMore(clause: Clause, token: Tok): boolean {
   return headsOf(token).some((head) => !head.light && tailOf(clause, token, head.tail) !== null);
 }
 
 /** Words that only complete the verb of the clause ("refunded 30" after "backed out") do not compete with it. */
-function isAbsorbed(tokens: readonly Tok[], at: number): boolean {
+function isAbsorbed(tokens: readonly Tok[], at: number, heads: readonly number[]): boolean {
   const { facts } = language();
-  return tokens.some((other, place) => {
-    if (place === at || !isHead(tokens, place)) return false;
+  return heads.some((place) => {
+    if (place === at) return false;
+    const other = tokens[place]!;
     const takes = headsOf(other).some((head) => !head.light && facts.absorbs(head.kind, tokens[at]!.text));
     if (!takes) return false;
     const taken = headsOf(tokens[at]!).some((head) => !head.light && facts.absorbs(head.kind, other.text));
@@ -154,50 +145,57 @@ function isAbsorbed(tokens: readonly Tok[], at: number): boolean {
   });
 }
 
-function holds(saying: Saying<Kind>, signs: ReadonlySet<Sign>): boolean {
-  return (
-    (saying.with ?? []).every((sign) => signs.has(sign)) &&
-    !(saying.without ?? []).some((sign) => signs.has(sign))
-  );
+/** The better of a choice and what one verb word says: a plain verb before a light one, then the fuller saying. */
+function better(before: Choice | null, clause: Clause, token: Tok): Choice | null {
+  const { grammars } = language();
+  const mask = clause.signs.mask | maskAfter(clause, token);
+  let best = before;
+  for (const head of headsOf(token)) {
+    const { says, fits } = grammars.get(head.kind)!;
+    const fit = fits[head.saying]!;
+    if ((mask & fit.needs) !== fit.needs || (mask & fit.rulesOut) !== 0) continue;
+    const length = token.to - token.from + head.tail.length * 3;
+    const score = (head.light ? 20 : 100) + length * 3 + fit.weight;
+    if (best && best.score >= score) continue;
+    const tail = tailOf(clause, token, head.tail);
+    if (tail) best = { kind: head.kind, saying: says[head.saying]!, head: token, tail, score };
+  }
+  return best;
 }
 
-function addChoice(
-  choices: Choice[],
-  clause: Clause,
-  head: Head,
-  token: Tok,
-  grammars: ReadonlyMap<Kind, AnyGrammar>,
-): void {
-  const saying = grammars.get(head.kind)!.says[head.saying]!;
-  const tail = tailOf(clause, token, head.tail);
-  if (!tail || !holds(saying, signsAfter(clause, token))) return;
-  const length = token.text.split(" ").length + head.tail.length * 3;
-  const score =
-    (head.light ? 20 : 100) +
-    length * 3 +
-    (saying.with?.length ?? 0) * 2 +
-    (saying.without?.length ?? 0) * 0.1;
-  choices.push({ kind: head.kind, saying, head: token, tail, score });
+const SKIPPED_AFTER = new Set([
+  "the",
+  "a",
+  "an",
+  "my",
+  "me",
+  "back",
+  "about",
+  "out",
+  "him",
+  "only",
+  "just",
+  "like",
+]);
+const MONEY_FIRST = maskOf(["moneyFirst"]);
+const HELPER = maskOf(["helper"]);
+
+/** The signs that depend on what follows the verb. */
+function maskAfter({ tokens }: Clause, head: Tok): number {
+  let at = tokens.indexOf(head) + 1;
+  while (at < tokens.length && SKIPPED_AFTER.has(tokens[at]!.text)) at += 1;
+  const next = tokens[at];
+  if (next?.kind === "amount") return MONEY_FIRST;
+  return next?.kind === "word" && (HELPERS.has(next.text) || next.roles.supply === "help") ? HELPER : 0;
 }
 
-/** The clause's signs, and those that depend on what follows the verb. */
-function signsAfter(clause: Clause, head: Tok): ReadonlySet<Sign> {
-  const next = clause.tokens
-    .slice(clause.tokens.indexOf(head) + 1)
-    .find((token) => !/^(?:the|a|an|my|me|back|about|out|him|only|just|like)$/.test(token.text));
-  const signs = new Set(clause.signs);
-  if (next?.kind === "amount") signs.add("moneyFirst");
-  if (next?.kind === "word" && HELPERS.has(next.text)) signs.add("helper");
-  if (next?.kind === "word" && next.roles.supply === "help") signs.add("helper");
-  return signs;
-}
+const NO_TAIL: Tok[] = [];
 
 /** The tokens that finish a verb's words further on; null where they are not all there. */
 function tailOf(clause: Clause, head: Tok, tail: readonly string[]): Tok[] | null {
-  if (tail.length === 0) return [];
+  if (tail.length === 0) return NO_TAIL;
   const wanted = tail.join(" ");
-  const from = clause.tokens.indexOf(head) + 1;
-  for (let at = Math.max(from, 0); at < clause.tokens.length; at += 1) {
+  for (let at = clause.tokens.indexOf(head) + 1; at < clause.tokens.length; at += 1) {
     let text = "";
     for (let to = at; to < clause.tokens.length && text.length < wanted.length; to += 1) {
       text = text ? `${text} ${clause.tokens[to]!.text}` : clause.tokens[to]!.text;
@@ -215,7 +213,7 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
     clause.head = choice.head;
     claim(choice.head);
   }
-  if (choice.saying.with?.includes("helper") && choice.head) clause.signs = signsAfter(clause, choice.head);
+  if (choice.head) clause.signs.mask |= maskAfter(clause, choice.head);
   claim(...choice.tail);
   claim(...clause.tokens.filter((token) => token.kind === "word" && grammar.absorbs.has(token.text)));
   if (choice.kind === "fix") claimDenied(clause);
@@ -244,22 +242,22 @@ function fill(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | null 
     const trouble = fillDay(made, grammar, clause);
     if (trouble) return trouble;
   }
-  const fields = Object.entries(grammar.slots);
-  for (const slot of SLOT_ORDER) {
-    for (const [field, name] of fields) {
-      if (name !== slot || made.fields[field] !== undefined) continue;
-      const trouble = fillField(made, field, slot, clause);
-      if (trouble) return trouble;
-    }
+  for (const [field, slot] of grammar.slots) {
+    if (made.fields[field] !== undefined) continue;
+    const trouble = fillField(made, grammar, field, slot, clause);
+    if (trouble) return trouble;
   }
   return null;
 }
 
-function fillField(made: Draft, field: string, slot: Slot, clause: Clause): Trouble | null {
-  const optional =
-    slot === "pieces" &&
-    !language().grammars.get(made.kind)!.needs.includes("pieces") &&
-    made.kind !== "hold";
+function fillField(
+  made: Draft,
+  grammar: AnyGrammar,
+  field: string,
+  slot: Slot,
+  clause: Clause,
+): Trouble | null {
+  const optional = slot === "pieces" && !grammar.needs.includes("pieces") && made.kind !== "hold";
   const filled = optional ? knownPieces(clause) : slots[slot](clause);
   if (!filled) return null;
   if ("trouble" in filled) return filled.trouble;
@@ -271,11 +269,11 @@ function fillField(made: Draft, field: string, slot: Slot, clause: Clause): Trou
 
 /** The day of a fact: the one said, never one to come. "until friday" is a slot of its own, and claims first. */
 function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | null {
-  if (Object.values(grammar.slots).includes("until")) {
+  const waits = grammar.slots.find(([, slot]) => slot === "until");
+  if (waits) {
     const filled = slots.until(clause);
     if (filled && "trouble" in filled) return filled.trouble;
-    const field = Object.keys(grammar.slots).find((name) => grammar.slots[name] === "until")!;
-    if (filled) made.fields[field] = filled.value;
+    if (filled) made.fields[waits[0]] = filled.value;
   }
   const [first, second] = clause.tokens.filter((token) => token.kind === "day" && !token.claimed);
   if (!first) return null;

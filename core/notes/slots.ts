@@ -57,13 +57,10 @@ function timesCount(cents: Cents, clause: Clause): Filled {
 function couldBeDay(clause: Clause, token: Tok): boolean {
   const at = clause.tokens.indexOf(token);
   const whole = wholeOf(token.amount?.exact ?? null);
-  return (
-    !token.amount?.money &&
-    whole !== null &&
-    whole <= 31 &&
-    clause.tokens[at - 1]?.text === "the" &&
-    clause.tokens[at - 2]?.text === "on"
-  );
+  if (token.amount?.money || token.each || whole === null) return false;
+  const [before, last] = [clause.tokens[at - 2]?.text, clause.tokens[at - 1]?.text];
+  // "on the 28" could be a day, "at 5" an hour.
+  return (whole <= 31 && last === "the" && before === "on") || (whole <= 12 && last === "at");
 }
 
 /** The one amount of a clause. Two of them, or one that could be something else, settle nothing. */
