@@ -153,7 +153,7 @@ export function readYesNo(text: string): "yes" | "no" | "never mind" | null {
   const words = text
     .toLowerCase()
     .replace(/['’]/g, "")
-    .replace(/[^a-z ]+/g, " ")
+    .replace(/[^a-z0-9 ]+/g, " ")
     .replace(/ {1,50}/g, " ")
     .trim();
   if (words.length > 30) return null;

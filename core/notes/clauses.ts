@@ -235,12 +235,20 @@ interface Segment {
   joint: Tok[];
 }
 
+/** No clause is longer than this; what is gets cut, so that the time to read grows no faster than the line. */
+const SEGMENT_TOKENS_MAX = 60;
+
 function segmentsOf(tokens: readonly Tok[]): Segment[] {
   const segments: Segment[] = [];
   let joint: Tok[] = [];
   let run: Tok[] = [];
   for (const token of tokens) {
     if (!isSeparator(token)) {
+      if (run.length === SEGMENT_TOKENS_MAX) {
+        segments.push({ tokens: run, joint });
+        joint = [];
+        run = [];
+      }
       run.push(token);
       continue;
     }
@@ -359,6 +367,10 @@ export function cutsOf(tokens: readonly Tok[], facts: VerbFacts): Cut[] {
       const last = cuts.at(-1);
       const glued = index > 0;
       if (!last) {
+        cuts.push({ tokens: part });
+        return;
+      }
+      if (last.tokens.length > 2 * SEGMENT_TOKENS_MAX) {
         cuts.push({ tokens: part });
         return;
       }

@@ -5,9 +5,9 @@ import { headsOf, isHead } from "./clauses.ts";
 import { pastDay } from "./days.ts";
 import type { Saying, Slot, Trouble } from "./grammar.ts";
 import { questionOf } from "./questions.ts";
-import type { Kind, Missing, Reading } from "./reading.ts";
+import type { Kind, Mention, Missing, Reading } from "./reading.ts";
 import { maskOf } from "./signs.ts";
-import { knownPieces, slots } from "./slots.ts";
+import { knownPieces, pieceCount, slots } from "./slots.ts";
 import { hedgeTrouble, leftoverTrouble } from "./trust.ts";
 import { insteadOf, unclear } from "./unclear.ts";
 import type { AnyGrammar } from "./verbs.ts";
@@ -18,12 +18,15 @@ import { HELPERS } from "./words/people.ts";
 export interface Draft {
   kind: Kind;
   fields: Record<string, unknown>;
+  clause: Clause;
   /** It takes a date. */
   dated: boolean;
   leadsWithDay: boolean;
   /** Its pieces are those of the clause before. */
   takesBefore: boolean;
   follows?: boolean;
+  /** The field that holds the price of one of the pieces of the clause before. */
+  eachOf?: string;
   finish(line: number): Reading;
 }
 
@@ -73,6 +76,14 @@ export function questionReading(clause: Clause, line: number): Reading {
     : unclear(hedgeTrouble(clause) ?? { kind: "question" }, place);
 }
 
+/** Multiplies a price of each by the count of the pieces that the clause before named; unclear where it named none. */
+export function settleEach(made: Draft, pieces: readonly Mention[], clause: Clause): Draft {
+  const count = pieceCount(pieces);
+  if (!made.eachOf || count === null) return unclearDraft(clause, { kind: "eachOfUnknown" });
+  made.fields[made.eachOf] = (made.fields[made.eachOf] as number) * count;
+  return made;
+}
+
 function unclearDraft(clause: Clause, trouble: Trouble): Draft {
   const made = draft("unclear", {}, clause, false);
   const instead = trouble.instead ?? insteadOf(trouble, clause);
@@ -85,6 +96,7 @@ function draft(kind: Kind, fields: Record<string, unknown>, clause: Clause, date
   const made: Draft = {
     kind,
     fields,
+    clause,
     dated,
     leadsWithDay: first?.kind === "day",
     takesBefore: false,
@@ -95,9 +107,13 @@ function draft(kind: Kind, fields: Record<string, unknown>, clause: Clause, date
 
 /* Choosing the verb */
 
+/** A clause with more verb words than this is no note, and comparing them all would take the square of their number. */
+const HEADS_MAX = 12;
+
 function chosen(clause: Clause, repeats: Tok | undefined): Choice | null {
   const { tokens } = clause;
   const heads = headPlaces(tokens);
+  if (heads.length > HEADS_MAX) return null;
   let best: Choice | null = null;
   for (const at of heads)
     if (heads.length === 1 || !isAbsorbed(tokens, at, heads)) best = better(best, clause, tokens[at]!);
@@ -264,6 +280,7 @@ function fillField(
   if (filled.follows) made.takesBefore = true;
   else made.fields[field] = filled.value;
   if (filled.each) made.fields["each"] = true;
+  if (filled.pending) made.eachOf = field;
   return null;
 }
 

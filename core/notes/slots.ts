@@ -12,7 +12,10 @@ import { EACH_WORDS } from "./words/numbers.ts";
 import { CONTAINERS } from "./words/supplies.ts";
 
 /** What a slot gives: its value, a trouble that makes the clause unclear, or nothing. */
-export type Filled = { value: unknown; each?: true; follows?: true } | { trouble: Trouble } | null;
+export type Filled =
+  | { value: unknown; each?: true; follows?: true; pending?: true }
+  | { trouble: Trouble }
+  | null;
 
 type Fill = (clause: Clause) => Filled;
 
@@ -47,7 +50,10 @@ export function pieceCount(pieces: readonly Mention[]): number | null {
 
 function timesCount(cents: Cents, clause: Clause): Filled {
   const pieces = clause.tokens.filter((token) => token.kind === "piece").map((token) => token.mention!);
-  const count = pieceCount(pieces.length > 0 ? pieces : unlisted(clause));
+  const named = pieces.length > 0 ? pieces : unlisted(clause);
+  // "listed them for 40 each": how many they are, the clause before says.
+  if (named.length === 0) return { value: cents, each: true, pending: true };
+  const count = pieceCount(named);
   if (count === null) return trouble("eachOfUnknown");
   const whole = centsOfExact({ digits: cents * count, scale: 2 });
   return "flaw" in whole ? trouble("large") : { value: whole.cents, each: true };
