@@ -68,7 +68,6 @@ export const PLACES: readonly string[] = [
   "junk yard",
   "junkyard",
   "restore",
-  "habitat store",
   "reuse store",
   "reuse center",
   "neighbor",
