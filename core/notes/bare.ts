@@ -19,7 +19,9 @@ const isFilling = (token: Tok): boolean =>
   (token.kind === "mark" && token.text !== "-" && token.text !== "~") ||
   (token.kind === "word" &&
     !token.roles.hedge &&
-    (token.roles.filler === true || token.roles.opinion === true || /^(?:paid|about it)$/.test(token.text)));
+    (token.roles.filler === true ||
+      token.roles.opinion === true ||
+      /^(?:paid|about it|it was|that was|it is|actually|it cost|cost me|i paid)$/.test(token.text)));
 
 function tokensOfAnswer(text: string): Tok[] {
   const words = wordsOf(text);

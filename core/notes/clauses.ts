@@ -161,7 +161,7 @@ function pulledBack(segment: readonly Tok[], headAt: number, at: number): number
   const previous = segment[at - 1];
   const hedge = hedgeBefore(segment, headAt, at);
   if (hedge !== null) return hedge;
-  if (!previous || previous.kind !== "piece" || at - 1 <= headAt) return at;
+  if (previous?.kind !== "piece" || at - 1 <= headAt) return at;
   const before = segment.slice(headAt + 1, at - 1);
   const complete =
     before.some(isAmount) &&
@@ -282,6 +282,8 @@ interface Shape {
   /** Hands are paid: "paid cousin 20". */
   hands: boolean;
   fee: boolean;
+  /** "for" somebody, as in a hold. */
+  buyer: boolean;
   prepositional: boolean;
 }
 
@@ -300,6 +302,7 @@ function shapeOf(tokens: readonly Tok[]): Shape {
       tokens.some((token) => /^(?:paid|pd|payed)$/.test(token.text)) &&
       tokens.some((token) => HELPERS.has(token.text)),
     fee: tokens.some((token) => /^(?:listing |selling |sale )?fees?$/.test(token.text)),
+    buyer: tokens.some((token, at) => token.text === "for" && tokens[at + 1]?.kind === "word"),
     prepositional: PREPOSITION.test(tokens[0]?.text ?? ""),
   };
 }
@@ -317,9 +320,16 @@ function standsAlone(shape: Shape, before: Shape, facts: VerbFacts): boolean {
 }
 
 /** A verb that could complete the one before opens a clause where it brings a thing or an amount of its own. */
-function hasItsOwn(next: Shape, before: Shape): boolean {
+function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   if (next.loan || next.supply || next.stream) return true;
-  return next.amount && ((next.piece && before.piece) || (next.hands && before.amount));
+  return next.amount && ((next.piece && (before.piece || !paid)) || (next.hands && before.amount));
+}
+
+/** "so i went to the estate sale and": nothing that could be recorded yet. */
+function isLeadIn(before: Shape, cut: Cut): boolean {
+  const thing = before.amount || before.miles || before.duration;
+  if (thing || cut.repeats) return false;
+  return !before.head || (isLight(before.head) && !before.piece && !before.supply);
 }
 
 /** How a run of tokens goes on from the clause before it. */
@@ -327,17 +337,16 @@ function joins(next: Shape, cut: Cut, facts: VerbFacts): "merge" | "own" | "repe
   const before = shapeOf(cut.tokens);
   const verb = before.head ?? cut.repeats;
   if (next.head) {
-    if (verb && absorbs(verb, next.head, facts) && !hasItsOwn(next, before)) return "merge";
-    return before.filling ||
-      (!before.head && !cut.repeats && !before.amount && !before.miles && !before.duration)
-      ? "merge"
-      : "own";
+    const paid = verb !== undefined && strongHeadsOf(verb).some((head) => facts.takes(head.kind, "money"));
+    if (verb && absorbs(verb, next.head, facts) && !hasItsOwn(next, before, paid)) return "merge";
+    return before.filling || isLeadIn(before, cut) ? "merge" : "own";
   }
   if (next.filling || (next.fee && verb && headsOf(verb).some((said) => facts.takes(said.kind, "fee"))))
     return "merge";
   if (next.loan && next.amount && before.loan && before.amount && verb) return "repeat";
   if (standsAlone(next, { ...before, head: verb }, facts)) return "own";
   if (next.piece && next.amount && before.amount && verb && before.piece) return "repeat";
+  if (next.piece && next.buyer && before.piece && before.buyer && verb) return "repeat";
   if (next.piece && next.amount && before.amount && !verb) return "own";
   return "merge";
 }

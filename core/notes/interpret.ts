@@ -22,6 +22,8 @@ export interface Draft {
   /** It takes a date. */
   dated: boolean;
   leadsWithDay: boolean;
+  /** It needs pieces. */
+  wantsPieces: boolean;
   /** Its pieces are those of the clause before. */
   takesBefore: boolean;
   follows?: boolean;
@@ -99,6 +101,7 @@ function draft(kind: Kind, fields: Record<string, unknown>, clause: Clause, date
     clause,
     dated,
     leadsWithDay: first?.kind === "day",
+    wantsPieces: language().grammars.get(kind)?.needs.includes("pieces") ?? false,
     takesBefore: false,
     finish: (line) => finished(made, clause, line),
   };
@@ -196,9 +199,29 @@ const SKIPPED_AFTER = new Set([
 const MONEY_FIRST = maskOf(["moneyFirst"]);
 const HELPER = maskOf(["helper"]);
 
+const SUPPLY_FIRST = maskOf(["supplyFirst"]);
+
+/** Whether the verb is about a supply ("bought dresser knobs 12") and not a piece that has one ("desk, missing a drawer"). */
+function supplyMask(tokens: readonly Tok[], from: number): number {
+  for (let at = from; at < tokens.length; at += 1) {
+    const token = tokens[at]!;
+    if (token.kind === "piece") {
+      const next = tokens[at + 1];
+      return next?.kind === "word" && next.roles.supply !== undefined ? SUPPLY_FIRST : 0;
+    }
+    if (token.kind === "word" && token.roles.supply !== undefined && !token.roles.heads) return SUPPLY_FIRST;
+  }
+  return from > 0 ? supplyMask(tokens, 0) : 0;
+}
+
 /** The signs that depend on what follows the verb. */
-function maskAfter({ tokens }: Clause, head: Tok): number {
-  let at = tokens.indexOf(head) + 1;
+function maskAfter(clause: Clause, head: Tok): number {
+  const place = clause.tokens.indexOf(head) + 1;
+  return nextMask(clause, place) | (clause.signs.has("supply") ? supplyMask(clause.tokens, place) : 0);
+}
+
+function nextMask({ tokens }: Clause, place: number): number {
+  let at = place;
   while (at < tokens.length && SKIPPED_AFTER.has(tokens[at]!.text)) at += 1;
   const next = tokens[at];
   if (next?.kind === "amount") return MONEY_FIRST;
@@ -291,7 +314,7 @@ function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | nu
     const filled = slots.until(clause);
     if (filled && "trouble" in filled) return filled.trouble;
     if (filled) made.fields[waits[0]] = filled.value;
-  }
+  } else claimPickup(clause);
   const [first, second] = clause.tokens.filter((token) => token.kind === "day" && !token.claimed);
   if (!first) return null;
   if (second) return { kind: "vagueTime" };
@@ -301,6 +324,18 @@ function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | nu
   made.fields["date"] = found.day;
   if (found.longAgo) made.fields["longAgo"] = true;
   return null;
+}
+
+/** "sold desk 90 pickup friday": when it is fetched is not when it was sold. */
+function claimPickup({ tokens }: Clause): void {
+  tokens.forEach((token, at) => {
+    const next = tokens[at + 1];
+    if (
+      next?.kind === "day" &&
+      /^(?:pickup|pick up|picking up|picks up|picking it up|collecting)$/.test(token.text)
+    )
+      claim(next);
+  });
 }
 
 /** Some notes are their words and nothing else: "undo the dresser" undoes nothing. */

@@ -10,6 +10,7 @@ import { isQuestion } from "./questions.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { sharedOver } from "./shared.ts";
 import { signsOf } from "./signs.ts";
+import type { Word } from "./text.ts";
 import { wordsOf } from "./text.ts";
 import { correctedNorms, tokensOf } from "./tokens.ts";
 import { isBotWord, unclear } from "./unclear.ts";
@@ -28,10 +29,15 @@ function clauseOf(tokens: Tok[], { line, spans }: Typed, today: Day): Clause {
   return { tokens, text, line, spans, signs: signsOf(tokens), today };
 }
 
+/** "1. sold desk 90": the number of a list's item is no amount. */
+function withoutBullet(words: Word[], line: string): Word[] {
+  return /^\s{0,20}\d{1,3}[.)]\s{1,20}\p{L}/u.test(line) ? words.slice(2) : words;
+}
+
 /** The readings of one line; none for a blank one. */
 export function readLine(line: string, today: Day, index: number): Reading[] {
   if (line.trim() === "") return [];
-  const words = wordsOf(line);
+  const words = withoutBullet(wordsOf(line), line);
   const place = { text: line.trim(), line: index };
   if (!words.some((word) => word.kind !== "mark")) return [unclear({ kind: "unknown" }, place)];
   const { lexer, facts } = language();
@@ -82,7 +88,7 @@ function finish(drafts: readonly Draft[], index: number): Reading[] {
 
 function settledBy(draft: Draft, before: readonly Mention[] | undefined): Draft {
   // Nothing is bought that was already there: "bought it for 40" still asks what.
-  const leftOut = draft.eachOf !== undefined && draft.fields["pieces"] === undefined;
+  const leftOut = draft.wantsPieces && draft.fields["pieces"] === undefined;
   if ((draft.takesBefore || leftOut) && before && draft.kind !== "buy") {
     draft.fields["pieces"] = before.map((mention) => ({ ...mention }));
     draft.follows = true;

@@ -137,7 +137,7 @@ export function isQuestion(tokens: readonly Tok[]): boolean {
       if (token.text === "?") return true;
     } else if (!first && !SKIPPED.has(token.text)) first = token;
   }
-  if (!first || first.kind !== "word") return false;
+  if (first?.kind !== "word") return false;
   const space = first.text.indexOf(" ");
   const word = space < 0 ? first.text : first.text.slice(0, space);
   if (!CUES.has(word) && !CUES.has(first.text)) return false;

@@ -22,16 +22,26 @@ function runs(drafts: readonly Draft[]): Draft[][] {
   return found.filter((run) => run.length > 1);
 }
 
+/** "started and finished the lamp": a verb alone is about the pieces of the next. */
+function takeFromNext(draft: Draft, before: Draft | undefined, next: Draft | undefined): void {
+  if (before || !next || !draft.wantsPieces || draft.kind === "buy" || !next.wantsPieces) return;
+  if (Object.keys(draft.fields).length === 0 && next.fields["pieces"] !== undefined)
+    draft.fields["pieces"] = next.fields["pieces"];
+}
+
 /** Hands what the last of several buys or sales says to those before it that do not say it themselves. */
 export function sharedOver(drafts: readonly Draft[]): void {
   leadingDay(drafts);
+  drafts.forEach((draft, at) => takeFromNext(draft, drafts[at - 1], drafts[at + 1]));
   for (const run of runs(drafts)) {
     const kind = run[0]!.kind;
     const fields: readonly string[] = SHARING.has(kind)
       ? SHARED
       : kind === "spend"
         ? ["date", "pieces", "method"]
-        : ["date"];
+        : kind === "work"
+          ? ["date", "pieces"]
+          : ["date"];
     const last = run.at(-1)!;
     for (const field of fields) {
       const value = last.fields[field];

@@ -19,6 +19,7 @@ const SIGNS: readonly Sign[] = [
   "pronoun",
   "helper",
   "moneyFirst",
+  "supplyFirst",
   "off",
   "loanward",
   "yearDays",

@@ -83,6 +83,7 @@ export const money: Fill = (clause) => {
   const found = centsOfToken(first);
   if ("trouble" in found) return found;
   if (isPerContainer(clause, first)) return trouble("vagueAmount");
+  if (couldBeCount(clause, first)) return trouble("twoNumbers");
   if (first.each) return timesCount(found.cents, clause);
   if (isAtSign(clause, first) && countsMoreThanOne(clause)) return trouble("twoNumbers");
   return { value: found.cents };
@@ -97,6 +98,13 @@ function isTwoForFifteen(clause: Clause): boolean {
     ({ mention }) =>
       mention !== undefined && (mention.plural === true || (count > 1 && mention.count === count)),
   );
+}
+
+/** "sold 8 lamp": eight lamps, or one for eight? */
+function couldBeCount({ tokens }: Clause, token: Tok): boolean {
+  const next = tokens[tokens.indexOf(token) + 1];
+  const whole = wholeOf(token.amount?.exact ?? null);
+  return next?.kind === "piece" && !token.amount?.money && whole !== null && whole <= 12;
 }
 
 /** "20 a can": how many cans? */
@@ -180,8 +188,7 @@ function nameAfter(clause: Clause, preposition: RegExp): string | null {
     let start = at + 1;
     while (ARTICLE.test(tokens[start]?.text ?? "")) start += 1;
     const first = tokens[start];
-    if (!first || first.kind !== "word" || first.claimed || first.roles.pronoun || first.roles.method)
-      continue;
+    if (first?.kind !== "word" || first.claimed || first.roles.pronoun || first.roles.method) continue;
     const end = nameEnd(clause, start);
     if (end <= start) continue;
     const name = tokens.slice(start, end);
@@ -418,7 +425,7 @@ export const knownPieces: Fill = (clause) => {
 function isPronounHere(clause: Clause, token: Tok): boolean {
   if (/^(?:it|them|em|both of them)$/.test(token.text)) return true;
   const next = clause.tokens[clause.tokens.indexOf(token) + 1];
-  return !next || next.kind !== "word" || (!next.unknown && !next.roles.trait && !next.roles.opinion);
+  return next?.kind !== "word" || (!next.unknown && !next.roles.trait && !next.roles.opinion);
 }
 
 const WITH_PARTS = /^(?:mirror|hutch|headboard|footboard|shelf)$/;
@@ -493,7 +500,7 @@ function unlisted(clause: Clause, taking = false): Mention[] {
 }
 
 function isWhatWord(token: Tok | undefined): boolean {
-  if (!token || token.kind !== "word" || token.roles.heads?.some((head) => !head.light)) return false;
+  if (token?.kind !== "word" || token.roles.heads?.some((head) => !head.light)) return false;
   if (token.roles.supply || token.roles.trait) return true;
   return (token.unknown === true || token.roles.person === true) && !token.claimed;
 }

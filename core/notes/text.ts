@@ -12,7 +12,7 @@ export interface Word {
 }
 
 // Every repeat is bounded or over one class of characters, so that reading stays linear in the line's length.
-const BLANK = /[\s\u200b-\u200d\ufe0f]+/uy;
+const BLANK = /(?:\s|\u200b|\u200c|\u200d|\ufe0f)+/uy;
 const DIGITS = /[-−]?[$€£]?[-−]?(?:\d|\.\d|[½¼¾])[\da-z.,:/×*+$€£%½¼¾"'@-]{0,31}/iuy;
 const COUNT_X = /x\d{1,3}(?![\p{L}\d.])/iuy;
 const LETTERS = /\p{L}[\p{L}\p{M}'’‘]{0,47}/uy;
@@ -35,9 +35,11 @@ function matchAt(pattern: RegExp, line: string, at: number): string | null {
 }
 
 /** How much of a chunk that begins like a number is one: the rest is read on its own ("30,drove", "3chairs"). */
-function numberLength(chunk: string): number {
+function numberLength(chunk: string, after: string): number {
   let length = chunk.length;
   while (length > 1 && ".,:/-+*@'×".includes(chunk[length - 1]!)) length -= 1;
+  // Inches only where what they measure follows: '60" desk'.
+  if (chunk[length - 1] === '"' && !/^ \p{L}/u.test(after)) length -= 1;
   const trimmed = chunk.slice(0, length);
   // A comma is part of a number only between digits; a full stop only before a digit.
   const stop = /,(?!\d)|\.(?!\d)|[+*/:@×-](?![\d.$])/.exec(trimmed.slice(1));
@@ -54,7 +56,7 @@ function digitsAt(line: string, at: number): number {
   if (/[-−]/.test(chunk[0]!) && !/[\s(=:]/.test(previous)) return 0;
   // "desk...90" and "screws.75": only after a blank or a sign does a number begin with its point.
   if (chunk[0] === "." && !/[\s(=:$]/.test(previous)) return 0;
-  return numberLength(chunk);
+  return numberLength(chunk, line.slice(at + chunk.length, at + chunk.length + 2));
 }
 
 function isGluedByPoint(words: readonly Word[], apart: boolean): boolean {

@@ -87,7 +87,13 @@ export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
   );
   if (measured) return { kind: measured.kind === "day" ? "vagueTime" : "unclaimed" };
   if (free.some((token) => token.kind === "word" && isUnreadNumber(token.text))) return { kind: "unclaimed" };
-  if (free.some((token) => token.kind === "piece" || (!MIXES.has(kind) && isAnotherThing(token))))
+  if (
+    free.some(
+      (token) =>
+        token.kind === "piece" ||
+        (!MIXES.has(kind) && isAnotherThing(token) && !isDescription(clause, token)),
+    )
+  )
     return { kind: "twoKinds" };
   if (free.some((token) => token.roles.vagueTime)) return { kind: "vagueTime" };
   if (!OTHERS_ACT.has(kind) && somebodyElse(clause)) return { kind: "anotherPerson" };
@@ -98,6 +104,17 @@ export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
 /** A number nobody could read ("1.2.3"); sizes and decades ("6ft", "1950s") say nothing about money. */
 function isUnreadNumber(text: string): boolean {
   return /\d/.test(text) && !/^\d{1,4}(?:s|ft|in|inch|'|")$/.test(text);
+}
+
+/** "bought desk 20, missing a drawer": after the price, and not joined on by "and". */
+function isDescription({ tokens }: Clause, token: Tok): boolean {
+  const at = tokens.indexOf(token);
+  let before = at - 1;
+  while (before >= 0 && /^(?:a|an|the|some|my|new|more)$/.test(tokens[before]!.text)) before -= 1;
+  const joined = /^(?:and|&|\+|,|plus)$/.test(tokens[before]?.text ?? "");
+  const price = tokens.findIndex((other) => other.kind === "amount");
+  const piece = tokens.findIndex((other) => other.kind === "piece");
+  return !joined && piece >= 0 && piece < price && price < at;
 }
 
 function isAnotherThing(token: Tok): boolean {
