@@ -67,7 +67,6 @@ export const PLACES: readonly string[] = [
   "salvage yard",
   "junk yard",
   "junkyard",
-  "restore",
   "reuse store",
   "reuse center",
   "neighbor",
