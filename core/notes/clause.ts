@@ -66,6 +66,21 @@ export function asSaid(clause: Clause, tokens: readonly Tok[]): string {
   return clause.line.slice(start, end).toLowerCase().replace(/\s+/g, " ").trim();
 }
 
+/** The words of some tokens as said, slips put right. */
+export function asMeant(clause: Clause, tokens: readonly Tok[]): string {
+  return tokens
+    .map((token) => {
+      const said = asSaid(clause, [token]);
+      return token.kind === "mark" ||
+        said.replace(/['’-]/g, "") === token.text.replace(/ /g, "") ||
+        said.includes("'")
+        ? said
+        : token.text;
+    })
+    .join(" ")
+    .replace(/ ,/g, ",");
+}
+
 export function isMark(token: Tok | undefined, ...marks: string[]): boolean {
   return token !== undefined && token.kind === "mark" && marks.includes(token.text);
 }

@@ -34,7 +34,8 @@ export function headsOf(token: Tok): readonly Head[] {
 
 function isPurpose(tokens: readonly Tok[], at: number): boolean {
   // "18 miles to pick up the desk": what the drive was for, not a purchase.
-  const previous = tokens[at - 1]?.text;
+  const previous = tokens[at - 1]?.text ?? "";
+  if (/^(?:from|at|off|via)$/.test(previous)) return true;
   return previous === "to" || (previous === "for" && /ing\b/.test(tokens[at]!.text));
 }
 

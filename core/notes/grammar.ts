@@ -103,6 +103,7 @@ export interface Trouble {
     | "notMoney"
     | "imperative"
     | "priceOfBoth"
+    | "twoNouns"
     | "unclaimed";
   /** Whole notes that would have worked, where the rule knows better than the general ones. */
   instead?: string[];

@@ -22,6 +22,8 @@ export interface Draft {
   /** It takes a date. */
   dated: boolean;
   leadsWithDay: boolean;
+  /** "at estate sale bought desk 20": where, before what. */
+  leadsWithPlace: boolean;
   /** It needs pieces. */
   wantsPieces: boolean;
   /** Its pieces are those of the clause before. */
@@ -93,6 +95,11 @@ function unclearDraft(clause: Clause, trouble: Trouble): Draft {
   return made;
 }
 
+function placeLeads({ tokens }: Clause): boolean {
+  const place = tokens.findIndex((token) => token.roles.place !== undefined);
+  return place >= 0 && tokens.findIndex((token) => token.kind === "piece") > place;
+}
+
 function draft(kind: Kind, fields: Record<string, unknown>, clause: Clause, dated: boolean): Draft {
   const first = clause.tokens.find((token) => !(token.kind === "mark" || token.roles.filler));
   const made: Draft = {
@@ -101,6 +108,7 @@ function draft(kind: Kind, fields: Record<string, unknown>, clause: Clause, date
     clause,
     dated,
     leadsWithDay: first?.kind === "day",
+    leadsWithPlace: placeLeads(clause),
     wantsPieces: language().grammars.get(kind)?.needs.includes("pieces") ?? false,
     takesBefore: false,
     finish: (line) => finished(made, clause, line),

@@ -2,7 +2,7 @@ import { addDays } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import { centsOfExact, wholeOf } from "./amounts.ts";
 import type { Clause, Tok } from "./clause.ts";
-import { asSaid, claim, claimWords, firstFree, freeTokens, isMark } from "./clause.ts";
+import { asMeant, asSaid, claim, claimWords, firstFree, freeTokens, isMark } from "./clause.ts";
 import { comingDay } from "./days.ts";
 import type { Slot, Trouble } from "./grammar.ts";
 import { unlistedMention } from "./mentions.ts";
@@ -154,12 +154,7 @@ function nameEnd(clause: Clause, start: number): number {
     const token = clause.tokens[at]!;
     if (token.claimed || (token.kind === "mark" && token.text !== "-" && token.text !== ".")) break;
     if (token.kind === "mark" || (token.kind !== "word" && token.kind !== "piece")) break;
-    if (
-      token.kind === "piece" &&
-      !/^(?:with|in|by|of|near)$/.test(clause.tokens[at - 1]?.text ?? "") &&
-      at === start
-    )
-      break;
+    if (token.kind === "piece" && !isInName(clause, at)) break;
     if (token.roles.method && at > start) break;
     if (STOP_WORD.test(token.text)) break;
     if (/^(?:at|on|in|with|from|to)$/.test(token.text) && isEndAfter(clause, at)) break;
@@ -167,6 +162,13 @@ function nameEnd(clause: Clause, start: number): number {
     if (token.roles.hedge && at > start) break;
   }
   return at;
+}
+
+/** The desk of "lady with the desk". */
+function isInName(clause: Clause, at: number): boolean {
+  let before = at - 1;
+  while (ARTICLE.test(clause.tokens[before]?.text ?? "")) before -= 1;
+  return /^(?:with|in|by|near)$/.test(clause.tokens[before]?.text ?? "");
 }
 
 /** A preposition followed by a number, a day, a piece or a way of paying is no part of a name. */
@@ -302,6 +304,7 @@ const method: Fill = (clause) => {
       const next = tokens[at + 1];
       if (!next || next.claimed || next.kind !== "word" || next.roles.method || ARTICLE.test(next.text))
         return;
+      if (next.text.includes(" ")) return;
       if (token.text === "by" && (next.roles.filler || next.roles.person)) return;
       claim(token, next);
       said.push(next.text);
@@ -393,7 +396,8 @@ const pieces: Fill = (clause) => {
   const tokens = freeTokens(clause, "piece");
   if (tokens.length > 0) {
     claim(...tokens);
-    return { value: withoutParts(clause, tokens).map((token) => token.mention!) };
+    if (areSideBySide(tokens)) return trouble("twoNouns");
+    return withJoinedNouns(clause, withoutParts(clause, tokens));
   }
   const pronoun = clause.tokens.find(
     (token) => token.kind === "word" && token.roles.pronoun && !token.claimed && isPronounHere(clause, token),
@@ -428,9 +432,43 @@ function isPronounHere(clause: Clause, token: Tok): boolean {
   return next?.kind !== "word" || (!next.unknown && !next.roles.trait && !next.roles.opinion);
 }
 
+/** "vanity dresser": one piece by two names, or two? */
+function areSideBySide(tokens: readonly Tok[]): boolean {
+  return tokens.some((token, at) => {
+    const next = tokens[at + 1];
+    const adjacent = next !== undefined && next.from === token.to;
+    return (
+      adjacent &&
+      token.mention?.number === undefined &&
+      next.mention?.number === undefined &&
+      next.mention?.traits === undefined &&
+      !/\d|^(?:a|an|the|both|pair|two|three|four)\b/.test(next.text)
+    );
+  });
+}
+
+/** "dresser and whatnot 40": a noun nobody listed, joined to one that is known, is a piece too. */
+function withJoinedNouns(clause: Clause, tokens: readonly Tok[]): Filled {
+  const mentions = tokens.map((token) => ({ at: token.from, mention: token.mention! }));
+  for (let at = 1; at < clause.tokens.length; at += 1) {
+    if (!/^(?:and|&|\+)$/.test(clause.tokens[at - 1]!.text)) continue;
+    let start = at;
+    while (ARTICLE.test(clause.tokens[start]?.text ?? "")) start += 1;
+    let end = start;
+    while (clause.tokens[end]?.unknown && isUnlistedNoun(clause.tokens[end]!)) end += 1;
+    if (end === start || end - start > 2 || clause.tokens[end]?.kind !== "amount") continue;
+    const run = clause.tokens.slice(start, end);
+    const mention = unlistedMention(run, null);
+    if (!mention) continue;
+    claim(...run);
+    mentions.push({ at: run[0]!.from, mention });
+  }
+  return { value: mentions.sort((a, b) => a.at - b.at).map(({ mention }) => mention) };
+}
+
 const WITH_PARTS = /^(?:mirror|hutch|headboard|footboard|shelf)$/;
 
-/** "dresser with mirror" is one piece. */
+/** "dresser with mirror" is one piece; "shelves for hutch" are no hutch. */
 function withoutParts(clause: Clause, tokens: readonly Tok[]): Tok[] {
   return tokens.filter((token) => {
     const at = clause.tokens.indexOf(token);
@@ -438,7 +476,10 @@ function withoutParts(clause: Clause, tokens: readonly Tok[]): Tok[] {
     while (ARTICLE.test(clause.tokens[before]?.text ?? "")) before -= 1;
     const joined =
       /^(?:with|w)$/.test(clause.tokens[before]?.text ?? "") && clause.tokens[before - 1]?.kind === "piece";
-    return !(joined && WITH_PARTS.test(token.mention?.name ?? ""));
+    const purpose =
+      clause.tokens[before]?.text === "for" &&
+      clause.tokens.some((other, place) => place < before && other.kind === "piece");
+    return !(joined && WITH_PARTS.test(token.mention?.name ?? "")) && !purpose;
   });
 }
 
@@ -523,7 +564,7 @@ const what: Fill = (clause) => {
   countedSupply(clause, first);
   clause.what = tokens.slice(first, last + 1);
   claim(...clause.what);
-  return { value: asSaid(clause, clause.what) };
+  return { value: asMeant(clause, clause.what) };
 };
 
 const isContainer = (token: Tok | undefined): boolean => token !== undefined && CONTAINERS.has(token.text);

@@ -45,7 +45,8 @@ function numberLength(chunk: string, after: string): number {
   const stop = /,(?!\d)|\.(?!\d)|[+*/:@×-](?![\d.$])/.exec(trimmed.slice(1));
   if (stop) length = stop.index + 1;
   const glued = /^([$€£]?[\d,.]+)([a-z]+)$/i.exec(chunk.slice(0, length));
-  return glued && !GLUED.test(glued[2]!) ? glued[1]!.length : length;
+  // One stray letter ("2O") is a slip inside the number, and nobody can say which.
+  return glued && glued[2]!.length > 1 && !GLUED.test(glued[2]!) ? glued[1]!.length : length;
 }
 
 function digitsAt(line: string, at: number): number {
@@ -59,7 +60,9 @@ function digitsAt(line: string, at: number): number {
   return numberLength(chunk, line.slice(at + chunk.length, at + chunk.length + 2));
 }
 
-function isGluedByPoint(words: readonly Word[], apart: boolean): boolean {
+/** "screws.75", "l5": a number that grows out of a word may be another number. */
+function isGlued(words: readonly Word[], apart: boolean): boolean {
+  if (!apart && words.at(-1)?.kind === "letters") return true;
   const point = words.at(-1);
   return !apart && point?.norm === "." && !point.apart && words.at(-2)?.kind === "letters";
 }
@@ -82,7 +85,7 @@ export function wordsOf(line: string): Word[] {
       continue;
     }
     const digits = digitsAt(line, at);
-    if (digits > 0 && isGluedByPoint(words, apart)) {
+    if (digits > 0 && isGlued(words, apart)) {
       push("digits", digits, line.slice(at, at + digits).toLowerCase());
       words.at(-1)!.doubtful = true;
       continue;

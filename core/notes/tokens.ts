@@ -419,8 +419,20 @@ function eachAfter(norms: readonly string[], at: number): number {
   const word = norms[at] ?? "";
   if (EACH_WORDS.has(word)) return norms[at + 1] === "way" ? 0 : 1;
   if (word === "a" && /^(?:piece|pop)$/.test(norms[at + 1] ?? "")) return 2;
-  if (word === "per" && /^(?:piece|chair|one|item|each)$/.test(norms[at + 1] ?? "")) return 2;
+  // "15/each", "15 / ea"
+  if (word === "/")
+    return EACH_WORDS.has(norms[at + 1] ?? "") || isSaidBefore(norms, at, norms[at + 1]) ? 2 : 0;
+  if (word === "per") return norms[at + 1] === undefined || !/^[a-z]/.test(norms[at + 1]!) ? 1 : 2;
+  if (/^an?$/.test(word) && isSaidBefore(norms, at, norms[at + 1])) return 2;
   return word === "for" && norms[at + 1] === "each" ? 2 : 0;
+}
+
+/** "4 chairs 15 a chair": the same noun again is the price of one. */
+function isSaidBefore(norms: readonly string[], at: number, noun: string | undefined): boolean {
+  if (noun === undefined) return false;
+  for (let back = Math.max(0, at - 8); back < at; back += 1)
+    if (norms[back] === `${noun}s` || norms[back] === noun) return true;
+  return false;
 }
 
 /** "20 + 15" and "6 x 2.50" with blanks between. */
@@ -708,6 +720,8 @@ function tokenAt<Head>(
   if (norm === "#" && /^\d{1,9}$/.test(norms[at + 1] ?? ""))
     return made({ kind: "number", value: Number(norms[at + 1]), words: 2 }, norms, at);
   if (word.doubtful) return made(DOUBTFUL, norms, at);
+  if (norm === "x" && /^\d{1,3}$/.test(norms[at + 1] ?? ""))
+    return made({ kind: "count", value: Number(norms[at + 1]), words: 2 }, norms, at);
   const named = NUMBER_WORDS.has(norm) ? pieceNumberAt(norms, at) : null;
   if (named) return made(named, norms, at);
   const found = word.kind === "letters" ? lexer.lexicon.longest(norms, at) : null;
