@@ -6,12 +6,13 @@ import { pastDay } from "./days.ts";
 import type { Saying, Slot, Trouble } from "./grammar.ts";
 import { questionOf } from "./questions.ts";
 import type { Kind, Mention, Missing, Reading } from "./reading.ts";
-import { maskOf } from "./signs.ts";
-import { knownPieces, pieceCount, slots } from "./slots.ts";
+import { HINTS, maskOf } from "./signs.ts";
+import { hasHintOf, knownPieces, pieceCount, slots } from "./slots.ts";
 import { hedgeTrouble, leftoverTrouble } from "./trust.ts";
 import { insteadOf, unclear } from "./unclear.ts";
 import type { AnyGrammar } from "./verbs.ts";
 import { language } from "./verbs.ts";
+import { CLASHING_SHORT_FORMS } from "./words/furniture.ts";
 import { HELPERS } from "./words/people.ts";
 
 /** A clause on its way to a reading; fields may still be shared from its neighbours. */
@@ -53,12 +54,14 @@ export function interpret(clause: Clause, { repeats, ambiguous }: Cut): Draft {
 }
 
 /** Words that never say what they seem to. */
+const TAKING_BACK = new Set(["no", "nope", "wait", "no wait", "actually"]);
+
 function earlyTrouble(clause: Clause): Trouble | null {
-  const clash = clause.tokens.find((token) => token.unknown && /^(?:ns|cod|hb)$/.test(token.text));
-  if (clash) return { kind: "clashingWord" };
+  if (clause.tokens.some((token) => token.unknown && CLASHING_SHORT_FORMS.has(token.text)))
+    return { kind: "clashingWord" };
   // "no 35 miles" takes something back, but only amounts can be corrected so.
   const [first] = clause.tokens;
-  const takesBack = /^(?:no|nope|wait|no wait|actually)$/.test(first?.text ?? "");
+  const takesBack = first !== undefined && TAKING_BACK.has(first.text);
   return takesBack && (clause.signs.has("miles") || clause.signs.has("duration"))
     ? { kind: "notMoney" }
     : null;
@@ -262,7 +265,8 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
   }
   if (choice.head) clause.signs.mask |= maskAfter(clause, choice.head);
   claim(...choice.tail);
-  claim(...clause.tokens.filter((token) => token.kind === "word" && grammar.absorbs.has(token.text)));
+  for (const token of clause.tokens)
+    if (token.kind === "word" && grammar.absorbs.has(token.text)) token.claimed = true;
   if (choice.kind === "fix") claimDenied(clause);
   const made = draft(choice.kind, { ...choice.saying.means }, clause, !grammar.dateless);
   const trouble = fill(made, grammar, clause);
@@ -290,7 +294,7 @@ function fill(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | null 
     if (trouble) return trouble;
   }
   for (const [field, slot] of grammar.slots) {
-    if (made.fields[field] !== undefined) continue;
+    if (made.fields[field] !== undefined || !hasHintOf(slot, clause)) continue;
     const trouble = fillField(made, grammar, field, slot, clause);
     if (trouble) return trouble;
   }
@@ -317,6 +321,7 @@ function fillField(
 
 /** The day of a fact: the one said, never one to come. "until friday" is a slot of its own, and claims first. */
 function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | null {
+  if ((clause.signs.hints & HINTS.day) === 0 && !hasHintOf("until", clause)) return null;
   const waits = grammar.slots.find(([, slot]) => slot === "until");
   if (waits) {
     const filled = slots.until(clause);
@@ -370,15 +375,13 @@ function finished(made: Draft, clause: Clause, line: number): Reading {
     } else if (made.fields[field] === undefined) missing.push(field);
   }
   if (missing.includes("count")) for (const mention of pieces ?? []) delete mention.plural;
-  const reading = {
-    kind: made.kind,
-    ...made.fields,
-    ...(missing.length > 0 ? { missing } : {}),
-    ...(made.follows || made.takesBefore ? { follows: true } : {}),
-    text: clause.text,
-    line,
-  };
-  return reading as Reading;
+  const reading: Record<string, unknown> = { kind: made.kind };
+  for (const field in made.fields) reading[field] = made.fields[field];
+  if (missing.length > 0) reading["missing"] = missing;
+  if (made.follows || made.takesBefore) reading["follows"] = true;
+  reading["text"] = clause.text;
+  reading["line"] = line;
+  return reading as unknown as Reading;
 }
 
 function noVerbTrouble(clause: Clause): Trouble {

@@ -31,6 +31,7 @@ function clauseOf(tokens: Tok[], { line, spans }: Typed, today: Day): Clause {
 
 /** "1. sold desk 90": the number of a list's item is no amount. */
 function withoutBullet(words: Word[], line: string): Word[] {
+  if (words[0]?.kind !== "digits" || words[1]?.kind !== "mark") return words;
   return /^\s{0,20}\d{1,3}[.)]\s{1,20}\p{L}/u.test(line) ? words.slice(2) : words;
 }
 

@@ -199,14 +199,14 @@ function mentionAt(
 }
 
 function ordered({ name, count, traits, number, plural, set }: Mention): Mention {
-  return {
-    ...(name !== undefined ? { name } : {}),
-    ...(count !== undefined ? { count } : {}),
-    ...(traits ? { traits } : {}),
-    ...(number !== undefined ? { number } : {}),
-    ...(plural ? { plural } : {}),
-    ...(set ? { set } : {}),
-  };
+  const mention: Mention = {};
+  if (name !== undefined) mention.name = name;
+  if (count !== undefined) mention.count = count;
+  if (traits) mention.traits = traits;
+  if (number !== undefined) mention.number = number;
+  if (plural) mention.plural = true;
+  if (set) mention.set = true;
+  return mention;
 }
 
 /** Joins the words of each mention of pieces into one token. */

@@ -33,9 +33,50 @@ export function maskOf(signs: readonly Sign[] | undefined): number {
   return (signs ?? []).reduce((mask, sign) => mask | BITS[sign], 0);
 }
 
+/** Words that a slot begins from; a clause without any of them spares the slot its search. */
+export const HINTS = { preposition: 1, until: 2, fee: 4, method: 8, on: 16, day: 32, place: 64 } as const;
+const HINT_OF = new Map<string, number>([
+  ...["to", "for", "from", "at", "off", "off of", "out of", "outta"].map(
+    (word) => [word, HINTS.preposition] as const,
+  ),
+  ...[
+    "until",
+    "till",
+    "til",
+    "thru",
+    "through",
+    "before",
+    "pickup",
+    "pick up",
+    "picking up",
+    "coming",
+    "collecting",
+    "picks up",
+    "picking it up",
+  ].map((word) => [word, HINTS.until] as const),
+  ["by", HINTS.until | HINTS.method],
+  ["via", HINTS.method],
+  ...["on", "in"].map((word) => [word, HINTS.on] as const),
+  ["commission", HINTS.fee],
+]);
+
+function hintOf({ kind, text, roles }: Tok): number {
+  if (kind === "day") return HINTS.day;
+  if (kind === "span") return HINTS.until;
+  if (kind !== "word") return 0;
+  const said = HINT_OF.get(text) ?? 0;
+  return (
+    said |
+    (roles.method ? HINTS.method : 0) |
+    (roles.place ? HINTS.place : 0) |
+    (text.endsWith("fee") || text.endsWith("fees") ? HINTS.fee : 0)
+  );
+}
+
 /** What a clause holds, for telling its kind. */
 export class Signs {
   mask = 0;
+  hints = 0;
 
   constructor(mask = 0) {
     this.mask = mask;
@@ -59,6 +100,7 @@ export function signsOf(tokens: readonly Tok[]): Signs {
   const signs = new Signs();
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
+    signs.hints |= hintOf(token);
     switch (token.kind) {
       case "piece":
         signs.mask |= BITS.piece | BITS.named;

@@ -7,6 +7,7 @@ import { comingDay } from "./days.ts";
 import type { Slot, Trouble } from "./grammar.ts";
 import { unlistedMention } from "./mentions.ts";
 import type { Category, Mention } from "./reading.ts";
+import { HINTS } from "./signs.ts";
 import { LABOR_NAMES } from "./words/labors.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
 import { CONTAINERS } from "./words/supplies.ts";
@@ -643,6 +644,34 @@ const category: Fill = (clause) => {
   const found: Category = clause.signs.has("helper") ? "help" : (last?.roles.supply ?? "other");
   return { value: found };
 };
+
+/** Whether a slot has anything to begin from in this clause. Told from its signs, without a search. */
+export function hasHintOf(slot: Slot, { signs }: Clause): boolean {
+  switch (slot) {
+    case "until":
+      return (signs.hints & HINTS.until) !== 0;
+    case "minutes":
+      return signs.has("duration");
+    case "miles":
+    case "percent":
+    case "loan":
+    case "labor":
+      return signs.has(slot);
+    case "fee":
+      return (signs.hints & HINTS.fee) !== 0;
+    case "method":
+      return (signs.hints & HINTS.method) !== 0;
+    case "buyer":
+      return (signs.hints & HINTS.preposition) !== 0;
+    case "source":
+    case "place":
+      return (signs.hints & (HINTS.preposition | HINTS.on | HINTS.place)) !== 0;
+    case "money":
+      return signs.has("number") || (signs.hints & HINTS.day) !== 0;
+    default:
+      return true;
+  }
+}
 
 /** Every slot by name. */
 export const slots: Readonly<Record<Slot, Fill>> = {

@@ -702,9 +702,15 @@ export function tokensOf<Head>(
 
 /** A token of one kind from its part of the line. */
 function made<Head>(part: Part, norms: readonly string[], at: number): Token<Head> {
-  const { words, ...rest } = part;
-  const text = words === 1 ? norms[at]! : norms.slice(at, at + words).join(" ");
-  return { ...rest, text, from: at, to: at + words, roles: NO_ROLES, claimed: false } as Token<Head>;
+  // The part is this token's alone, and becomes it: one object for each token, not two.
+  const token = part as unknown as Token<Head>;
+  const { words } = part;
+  token.text = words === 1 ? norms[at]! : norms.slice(at, at + words).join(" ");
+  token.from = at;
+  token.to = at + words;
+  token.roles = NO_ROLES;
+  token.claimed = false;
+  return token;
 }
 
 const DOUBTFUL: Part = { kind: "amount", amount: { exact: null, flaw: "vague", money: false }, words: 1 };
@@ -719,7 +725,7 @@ function tokenAt<Head>(
   const norm = norms[at]!;
   if (norm === "#" && /^\d{1,9}$/.test(norms[at + 1] ?? ""))
     return made({ kind: "number", value: Number(norms[at + 1]), words: 2 }, norms, at);
-  if (word.doubtful) return made(DOUBTFUL, norms, at);
+  if (word.doubtful) return made({ ...DOUBTFUL }, norms, at);
   if (norm === "x" && /^\d{1,3}$/.test(norms[at + 1] ?? ""))
     return made({ kind: "count", value: Number(norms[at + 1]), words: 2 }, norms, at);
   const named = NUMBER_WORDS.has(norm) ? pieceNumberAt(norms, at) : null;
