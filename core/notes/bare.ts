@@ -19,7 +19,9 @@ const isFilling = (token: Tok): boolean =>
   (token.kind === "mark" && token.text !== "-" && token.text !== "~") ||
   (token.kind === "word" &&
     !token.roles.hedge &&
-    (token.roles.filler === true || token.roles.opinion === true || /^(?:paid|about it)$/.test(token.text)));
+    (token.roles.filler === true ||
+      token.roles.opinion === true ||
+      /^(?:paid|about it|it was|that was|it is|actually|it cost|cost me|i paid)$/.test(token.text)));
 
 function tokensOfAnswer(text: string): Tok[] {
   const words = wordsOf(text);
@@ -153,7 +155,7 @@ export function readYesNo(text: string): "yes" | "no" | "never mind" | null {
   const words = text
     .toLowerCase()
     .replace(/['’]/g, "")
-    .replace(/[^a-z ]+/g, " ")
+    .replace(/[^a-z0-9 ]+/g, " ")
     .replace(/ {1,50}/g, " ")
     .trim();
   if (words.length > 30) return null;

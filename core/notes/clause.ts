@@ -1,6 +1,6 @@
 import type { Day } from "../calendar.ts";
-import type { Sign } from "./grammar.ts";
 import type { Kind } from "./reading.ts";
+import type { Signs } from "./signs.ts";
 import type { Token } from "./tokens.ts";
 
 /** A verb's words found in a line: which saying of which kind, and the words that must follow further on. */
@@ -22,7 +22,7 @@ export interface Clause {
   line: string;
   /** Where a word of the line starts and ends, for names kept as said. */
   spans: readonly { start: number; end: number }[];
-  signs: ReadonlySet<Sign>;
+  signs: Signs;
   today: Day;
   /** The token of the words that said the verb; absent where what it holds said it. */
   head?: Tok;
@@ -64,6 +64,21 @@ export function asSaid(clause: Clause, tokens: readonly Tok[]): string {
   const start = clause.spans[first.from]!.start;
   const end = clause.spans[last.to - 1]!.end;
   return clause.line.slice(start, end).toLowerCase().replace(/\s+/g, " ").trim();
+}
+
+/** The words of some tokens as said, slips put right. */
+export function asMeant(clause: Clause, tokens: readonly Tok[]): string {
+  return tokens
+    .map((token) => {
+      const said = asSaid(clause, [token]);
+      return token.kind === "mark" ||
+        said.replace(/['’-]/g, "") === token.text.replace(/ /g, "") ||
+        said.includes("'")
+        ? said
+        : token.text;
+    })
+    .join(" ")
+    .replace(/ ,/g, ",");
 }
 
 export function isMark(token: Tok | undefined, ...marks: string[]): boolean {

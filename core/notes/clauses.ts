@@ -1,5 +1,4 @@
 import type { Head, Tok } from "./clause.ts";
-import { isMark } from "./clause.ts";
 import type { Kind } from "./reading.ts";
 import { HELPERS } from "./words/people.ts";
 
@@ -19,24 +18,28 @@ export interface VerbFacts {
   takes(kind: Kind, slot: "money" | "pieces" | "minutes" | "miles" | "fee" | "price"): boolean;
 }
 
-const AND = /^(?:and|then|also|plus|but|so|&|\+)$/;
+const AND = new Set(["and", "then", "also", "plus", "but", "so", "&", "+"]);
+
+const SEPARATORS = new Set([",", ".", ";", "!", "?", ":", "&", "+", "-", "|", "/"]);
 
 function isSeparator(token: Tok): boolean {
-  return (
-    isMark(token, ",", ".", ";", "!", "?", ":", "&", "+", "-", "|", "/") ||
-    (token.kind === "word" && AND.test(token.text))
-  );
+  return token.kind === "mark" ? SEPARATORS.has(token.text) : token.kind === "word" && AND.has(token.text);
 }
 
+const NO_HEADS: readonly Head[] = [];
+
 export function headsOf(token: Tok): readonly Head[] {
-  return token.kind === "word" ? (token.roles.heads ?? []) : [];
+  return token.kind === "word" ? (token.roles.heads ?? NO_HEADS) : NO_HEADS;
 }
 
 function isPurpose(tokens: readonly Tok[], at: number): boolean {
-  // "18 miles to pick up the desk": what the drive was for, not a purchase.
-  const previous = tokens[at - 1]?.text;
-  return previous === "to" || (previous === "for" && /ing\b/.test(tokens[at]!.text));
+  const previous = at > 0 ? tokens[at - 1]!.text : "";
+  if (previous === "for") return /ing/.test(tokens[at]!.text);
+  return NO_VERB_AFTER.has(previous);
 }
+
+/** "18 miles to pick up the desk", "bought at target": what follows is no verb of the note. */
+const NO_VERB_AFTER = new Set(["to", "from", "at", "off", "via"]);
 
 /** Whether the words at `at` say a verb here. */
 export function isHead(tokens: readonly Tok[], at: number): boolean {
@@ -49,10 +52,15 @@ const isSupply = (token: Tok): boolean =>
   token.kind === "word" && token.roles.supply !== undefined && !token.roles.heads;
 const isStream = (token: Tok): boolean => token.kind === "word" && token.roles.stream !== undefined;
 
-/** The verb words of a cut so far: the last one that is not light, else the last. */
+/** The verb words of a cut so far: the first that is not light, else the first. */
 function headOf(tokens: readonly Tok[]): Tok | undefined {
-  const heads = tokens.filter((_, at) => isHead(tokens, at));
-  return heads.find((token) => !isLight(token)) ?? heads[0];
+  let first: Tok | undefined;
+  for (let at = 0; at < tokens.length; at += 1) {
+    if (!isHead(tokens, at)) continue;
+    if (!isLight(tokens[at]!)) return tokens[at];
+    first ??= tokens[at];
+  }
+  return first;
 }
 
 function absorbs(head: Tok, token: Tok, facts: VerbFacts): boolean {
@@ -85,14 +93,14 @@ function hasHadItsSay(between: readonly Tok[]): boolean {
 }
 
 /** Parts of a line between separators, each still with at most one verb that has had its say. */
-function splitAtHeads(segment: readonly Tok[], facts: VerbFacts): Tok[][] {
-  const parts: Tok[][] = [];
+function splitAtHeads(segment: readonly Tok[], facts: VerbFacts): (readonly Tok[])[] {
+  const parts: (readonly Tok[])[] = [];
   let start = 0;
   let headAt = -1;
   for (let at = 0; at < segment.length; at += 1) {
     if (!isHead(segment, at)) continue;
     if (headAt < 0) {
-      if (isSaidWithoutVerb(segment.slice(start, at), segment.slice(at))) {
+      if (at > start && isSaidWithoutVerb(segment.slice(start, at), segment.slice(at))) {
         parts.push(segment.slice(start, at));
         start = at;
       }
@@ -124,6 +132,7 @@ function splitAtHeads(segment: readonly Tok[], facts: VerbFacts): Tok[][] {
     start = cut;
     headAt = at;
   }
+  if (parts.length === 0) return [segment];
   parts.push(segment.slice(start));
   return parts;
 }
@@ -161,7 +170,7 @@ function pulledBack(segment: readonly Tok[], headAt: number, at: number): number
   const previous = segment[at - 1];
   const hedge = hedgeBefore(segment, headAt, at);
   if (hedge !== null) return hedge;
-  if (!previous || previous.kind !== "piece" || at - 1 <= headAt) return at;
+  if (previous?.kind !== "piece" || at - 1 <= headAt) return at;
   const before = segment.slice(headAt + 1, at - 1);
   const complete =
     before.some(isAmount) &&
@@ -170,45 +179,43 @@ function pulledBack(segment: readonly Tok[], headAt: number, at: number): number
 }
 
 /** "bought dresser 30 nightstand 18", "gas 20 tolls 5": each thing with its own number. */
-function splitAtThings(part: readonly Tok[], facts: VerbFacts): Tok[][] {
-  const parts: Tok[][] = [];
+function splitAtThings(part: readonly Tok[], facts: VerbFacts): (readonly Tok[])[] {
+  let parts: (readonly Tok[])[] | undefined;
   let start = 0;
   let thing = false;
   let number = false;
   for (let at = 0; at < part.length; at += 1) {
     const token = part[at]!;
-    const opens =
-      (token.kind === "piece" || isSupply(token) || isStream(token)) &&
-      !isOwnFee(token, part.slice(start, at), facts);
-    if (opens && thing && number && ownNumber(part, at) && !isPreposition(part[at - 1])) {
-      parts.push(part.slice(start, at));
-      start = at;
-      number = false;
-    } else if (isForeignMeasure(token, part.slice(start, at), facts) && thing && number) {
+    const measure = token.kind === "miles" || token.kind === "duration";
+    const opens = opensThing(token) && !isOwnFee(token, part, start, at, facts);
+    const complete = thing && number;
+    const foreign = complete && measure && isForeignMeasure(token, part.slice(start, at), facts);
+    if (foreign || (complete && opens && ownNumber(part, at) && !isPreposition(part[at - 1]))) {
+      parts ??= [];
       parts.push(part.slice(start, at));
       start = at;
       thing = false;
       number = false;
     }
-    if (token.kind === "miles" || token.kind === "duration") {
-      thing = true;
-      number = true;
-    }
-    if (opens) thing = true;
+    if (measure) number = true;
+    if (opens || measure) thing = true;
     if (isAmount(token)) number = true;
   }
+  if (!parts) return [part];
   parts.push(part.slice(start));
   return parts;
 }
+
+const opensThing = (token: Tok): boolean => token.kind === "piece" || isSupply(token) || isStream(token);
 
 const PREPOSITION = /^(?:for|on|to|from|at|off|with|w|of|in|by)$/;
 const isPreposition = (token: Tok | undefined): boolean =>
   token !== undefined && (PREPOSITION.test(token.text) || /^(?:the|my|a|an|this|that)$/.test(token.text));
 
 /** "sold hutch 220 fee 6.60": the fee of the sale before it. */
-function isOwnFee(token: Tok, before: readonly Tok[], facts: VerbFacts): boolean {
-  if (!/fees?$|^commission$/.test(token.text)) return false;
-  const head = headOf(before);
+function isOwnFee(token: Tok, part: readonly Tok[], start: number, at: number, facts: VerbFacts): boolean {
+  if (token.kind !== "word" || !/fees?$|^commission$/.test(token.text)) return false;
+  const head = headOf(part.slice(start, at));
   return head !== undefined && headsOf(head).some((said) => facts.takes(said.kind, "fee"));
 }
 
@@ -235,12 +242,20 @@ interface Segment {
   joint: Tok[];
 }
 
+/** No clause is longer than this; what is gets cut, so that the time to read grows no faster than the line. */
+const SEGMENT_TOKENS_MAX = 60;
+
 function segmentsOf(tokens: readonly Tok[]): Segment[] {
   const segments: Segment[] = [];
   let joint: Tok[] = [];
   let run: Tok[] = [];
   for (const token of tokens) {
     if (!isSeparator(token)) {
+      if (run.length === SEGMENT_TOKENS_MAX) {
+        segments.push({ tokens: run, joint });
+        joint = [];
+        run = [];
+      }
       run.push(token);
       continue;
     }
@@ -274,26 +289,57 @@ interface Shape {
   /** Hands are paid: "paid cousin 20". */
   hands: boolean;
   fee: boolean;
+  /** "for" somebody, as in a hold. */
+  buyer: boolean;
   prepositional: boolean;
 }
 
 function shapeOf(tokens: readonly Tok[]): Shape {
-  return {
+  const shape: Shape = {
     head: headOf(tokens),
-    piece: tokens.some((token) => token.kind === "piece"),
-    amount: tokens.some(isAmount),
-    supply: tokens.some(isSupply),
-    stream: tokens.some(isStream),
-    miles: tokens.some((token) => token.kind === "miles"),
-    duration: tokens.some((token) => token.kind === "duration"),
-    loan: tokens.some((token) => token.text === "loan" || token.text === "loans"),
-    filling: tokens.every(FILLING),
-    hands:
-      tokens.some((token) => /^(?:paid|pd|payed)$/.test(token.text)) &&
-      tokens.some((token) => HELPERS.has(token.text)),
-    fee: tokens.some((token) => /^(?:listing |selling |sale )?fees?$/.test(token.text)),
-    prepositional: PREPOSITION.test(tokens[0]?.text ?? ""),
+    piece: false,
+    amount: false,
+    supply: false,
+    stream: false,
+    miles: false,
+    duration: false,
+    loan: false,
+    filling: true,
+    hands: false,
+    fee: false,
+    buyer: false,
+    prepositional: tokens.length > 0 && PREPOSITION.test(tokens[0]!.text),
   };
+  for (let at = 0; at < tokens.length; at += 1) addToShape(shape, tokens[at]!, tokens[at + 1]);
+  if (shape.hands) shape.hands = tokens.some((token) => HELPERS.has(token.text));
+  return shape;
+}
+
+const FEES = new Set([
+  "fee",
+  "fees",
+  "listing fee",
+  "listing fees",
+  "selling fee",
+  "selling fees",
+  "sale fee",
+  "sale fees",
+]);
+
+function addToShape(shape: Shape, token: Tok, next: Tok | undefined): void {
+  if (shape.filling && !FILLING(token)) shape.filling = false;
+  if (token.kind === "piece") shape.piece = true;
+  else if (token.kind === "amount") shape.amount = true;
+  else if (token.kind === "miles") shape.miles = true;
+  else if (token.kind === "duration") shape.duration = true;
+  if (token.kind !== "word") return;
+  const { text, roles } = token;
+  if (roles.supply !== undefined && !roles.heads) shape.supply = true;
+  if (roles.stream !== undefined) shape.stream = true;
+  if (text === "loan" || text === "loans") shape.loan = true;
+  if (text === "paid" || text === "pd" || text === "payed") shape.hands = true;
+  if (text === "for" && next?.kind === "word") shape.buyer = true;
+  if (FEES.has(text)) shape.fee = true;
 }
 
 /** Whether a run without a verb says a kind of note by what it holds alone. */
@@ -309,9 +355,16 @@ function standsAlone(shape: Shape, before: Shape, facts: VerbFacts): boolean {
 }
 
 /** A verb that could complete the one before opens a clause where it brings a thing or an amount of its own. */
-function hasItsOwn(next: Shape, before: Shape): boolean {
+function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   if (next.loan || next.supply || next.stream) return true;
-  return next.amount && ((next.piece && before.piece) || (next.hands && before.amount));
+  return next.amount && ((next.piece && (before.piece || !paid)) || (next.hands && before.amount));
+}
+
+/** "so i went to the estate sale and": nothing that could be recorded yet. */
+function isLeadIn(before: Shape, cut: Cut): boolean {
+  const thing = before.amount || before.miles || before.duration;
+  if (thing || cut.repeats) return false;
+  return !before.head || (isLight(before.head) && !before.piece && !before.supply);
 }
 
 /** How a run of tokens goes on from the clause before it. */
@@ -319,17 +372,16 @@ function joins(next: Shape, cut: Cut, facts: VerbFacts): "merge" | "own" | "repe
   const before = shapeOf(cut.tokens);
   const verb = before.head ?? cut.repeats;
   if (next.head) {
-    if (verb && absorbs(verb, next.head, facts) && !hasItsOwn(next, before)) return "merge";
-    return before.filling ||
-      (!before.head && !cut.repeats && !before.amount && !before.miles && !before.duration)
-      ? "merge"
-      : "own";
+    const paid = verb !== undefined && strongHeadsOf(verb).some((head) => facts.takes(head.kind, "money"));
+    if (verb && absorbs(verb, next.head, facts) && !hasItsOwn(next, before, paid)) return "merge";
+    return before.filling || isLeadIn(before, cut) ? "merge" : "own";
   }
   if (next.filling || (next.fee && verb && headsOf(verb).some((said) => facts.takes(said.kind, "fee"))))
     return "merge";
   if (next.loan && next.amount && before.loan && before.amount && verb) return "repeat";
   if (standsAlone(next, { ...before, head: verb }, facts)) return "own";
   if (next.piece && next.amount && before.amount && verb && before.piece) return "repeat";
+  if (next.piece && next.buyer && before.piece && before.buyer && verb) return "repeat";
   if (next.piece && next.amount && before.amount && !verb) return "own";
   return "merge";
 }
@@ -358,8 +410,8 @@ export function cutsOf(tokens: readonly Tok[], facts: VerbFacts): Cut[] {
       if (part.length === 0) return;
       const last = cuts.at(-1);
       const glued = index > 0;
-      if (!last) {
-        cuts.push({ tokens: part });
+      if (!last || last.tokens.length > 2 * SEGMENT_TOKENS_MAX) {
+        cuts.push({ tokens: [...part] });
         return;
       }
       const shape = shapeOf(part);
@@ -370,7 +422,7 @@ export function cutsOf(tokens: readonly Tok[], facts: VerbFacts): Cut[] {
       } else {
         const verb = headOf(last.tokens) ?? last.repeats;
         cuts.push({
-          tokens: part,
+          tokens: [...part],
           ...(way === "repeat" && verb ? { repeats: verb } : {}),
           ...(glued ? { glued: true } : {}),
         });

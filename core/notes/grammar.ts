@@ -23,6 +23,8 @@ export type Sign =
   | "helper"
   /** The first thing after the verb is an amount: "got 85 for the lamp". */
   | "moneyFirst"
+  /** The first thing that the verb is about is a supply, not a piece. */
+  | "supplyFirst"
   /** An amount right before "off": "20 off the desk". */
   | "off"
   /** "to", "toward" or "on" before the loan. */
@@ -101,6 +103,7 @@ export interface Trouble {
     | "notMoney"
     | "imperative"
     | "priceOfBoth"
+    | "twoNouns"
     | "unclaimed";
   /** Whole notes that would have worked, where the rule knows better than the general ones. */
   instead?: string[];

@@ -114,7 +114,8 @@ function spellings(spelling: string): string[] {
 function addFurniture(lexicon: Lexicon): void {
   for (const [first = "", ...others] of FURNITURE) {
     const name = first.replace("+", "").normalize("NFD").replace(/\p{M}/gu, "");
-    for (const spelling of [first, ...others].flatMap(spellings)) {
+    const listed = name.includes(" ") ? others : others.filter((other) => /[ +]/.test(other));
+    for (const spelling of [first, ...listed].flatMap(spellings)) {
       if (CLASHING_SHORT_FORMS.has(spelling)) continue;
       const plain = spelling.normalize("NFD").replace(/\p{M}/gu, "");
       lexicon.add(plain, { noun: { name, plural: false } });

@@ -3,13 +3,14 @@ import type { Clause, Tok } from "./clause.ts";
 import type { Cut } from "./clauses.ts";
 import { cutsOf } from "./clauses.ts";
 import type { Draft } from "./interpret.ts";
-import { interpret, questionReading } from "./interpret.ts";
+import { interpret, questionReading, settleEach } from "./interpret.ts";
 import { withMentions } from "./mentions.ts";
 import { withNames } from "./names.ts";
 import { isQuestion } from "./questions.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { sharedOver } from "./shared.ts";
 import { signsOf } from "./signs.ts";
+import type { Word } from "./text.ts";
 import { wordsOf } from "./text.ts";
 import { correctedNorms, tokensOf } from "./tokens.ts";
 import { isBotWord, unclear } from "./unclear.ts";
@@ -28,20 +29,26 @@ function clauseOf(tokens: Tok[], { line, spans }: Typed, today: Day): Clause {
   return { tokens, text, line, spans, signs: signsOf(tokens), today };
 }
 
+/** "1. sold desk 90": the number of a list's item is no amount. */
+function withoutBullet(words: Word[], line: string): Word[] {
+  if (words[0]?.kind !== "digits" || words[1]?.kind !== "mark") return words;
+  return /^\s{0,20}\d{1,3}[.)]\s{1,20}\p{L}/u.test(line) ? words.slice(2) : words;
+}
+
 /** The readings of one line; none for a blank one. */
 export function readLine(line: string, today: Day, index: number): Reading[] {
   if (line.trim() === "") return [];
-  const words = wordsOf(line);
+  const words = withoutBullet(wordsOf(line), line);
   const place = { text: line.trim(), line: index };
   if (!words.some((word) => word.kind !== "mark")) return [unclear({ kind: "unknown" }, place)];
   const { lexer, facts } = language();
   const norms = correctedNorms(line, words, lexer);
-  if (isBotWord(norms)) return [unclear({ kind: "botWord" }, place)];
+  if (isBotWord(norms)) return [unclear({ kind: "botWord", instead: ["help"] }, place)];
   const tokens = withNames(withMentions(withWorkClocks(tokensOf(words, norms, lexer))));
   const typed: Typed = { line, spans: words };
   if (startsAsQuestion(tokens)) return [questionReading(clauseOf(tokens, typed, today), index)];
   const drafts = cutsOf(tokens, facts).map((cut) => draftOf(cut, typed, today));
-  return finish(drafts, index);
+  return drafts.length > 0 ? finish(drafts, index) : [unclear({ kind: "unknown" }, place)];
 }
 
 /** "1:45 sanding the desk" is an hour and three quarters, no time of day. */
@@ -72,14 +79,22 @@ function finish(drafts: readonly Draft[], index: number): Reading[] {
   sharedOver(drafts);
   let before: Mention[] | undefined;
   return drafts.map((draft) => {
-    // Nothing is bought that was already there: "bought it for 40" still asks what.
-    if (draft.takesBefore && before && draft.kind !== "buy") {
-      draft.fields["pieces"] = before.map((mention) => ({ ...mention }));
-      draft.follows = true;
-    }
-    const reading = draft.finish(index);
+    const settled = settledBy(draft, before);
+    const reading = settled.finish(index);
     const named = (reading as { pieces?: Mention[] }).pieces;
-    if (named && named.length > 0) before = named;
+    if (Array.isArray(named) && named.length > 0) before = named;
     return reading;
   });
+}
+
+function settledBy(draft: Draft, before: readonly Mention[] | undefined): Draft {
+  // Nothing is bought that was already there: "bought it for 40" still asks what.
+  const leftOut = draft.wantsPieces && draft.fields["pieces"] === undefined;
+  if ((draft.takesBefore || leftOut) && before && draft.kind !== "buy") {
+    draft.fields["pieces"] = before.map((mention) => ({ ...mention }));
+    draft.follows = true;
+  }
+  return draft.eachOf === undefined
+    ? draft
+    : settleEach(draft, draft.follows && before ? before : [], draft.clause);
 }

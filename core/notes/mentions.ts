@@ -15,7 +15,7 @@ const COUNT_WORDS: Readonly<Record<string, number>> = {
   trio: 3,
 };
 /** The most a bare number before a singular noun counts: "2 chair" is a slip, "60 nightstand" a price. */
-const SLIP_COUNT_MAX = 12;
+const SLIP_COUNT_MAX = 4;
 
 interface Counted {
   /** Where the mention begins: the place of its first token. */
@@ -44,6 +44,8 @@ function countBefore(tokens: readonly Tok[], end: number, plural: boolean): Coun
   const token = tokens[at];
   if (!token) return { from: end };
   const word = COUNT_WORDS[token.text];
+  // "both the couch and loveseat" are two pieces, not two couches.
+  if (token.text === "both" && !plural) return { from: at };
   if (word !== undefined) {
     const half = token.text === "dozen" && tokens[at - 1]?.text === "half";
     return {
@@ -71,7 +73,7 @@ function setBefore(tokens: readonly Tok[], at: number): { from: number; set: boo
 }
 
 function isTrait(token: Tok | undefined): boolean {
-  if (!token || token.kind !== "word") return false;
+  if (token?.kind !== "word") return false;
   if (token.roles.trait) return true;
   return (
     token.unknown === true &&
@@ -197,14 +199,14 @@ function mentionAt(
 }
 
 function ordered({ name, count, traits, number, plural, set }: Mention): Mention {
-  return {
-    ...(name !== undefined ? { name } : {}),
-    ...(count !== undefined ? { count } : {}),
-    ...(traits ? { traits } : {}),
-    ...(number !== undefined ? { number } : {}),
-    ...(plural ? { plural } : {}),
-    ...(set ? { set } : {}),
-  };
+  const mention: Mention = {};
+  if (name !== undefined) mention.name = name;
+  if (count !== undefined) mention.count = count;
+  if (traits) mention.traits = traits;
+  if (number !== undefined) mention.number = number;
+  if (plural) mention.plural = true;
+  if (set) mention.set = true;
+  return mention;
 }
 
 /** Joins the words of each mention of pieces into one token. */

@@ -34,21 +34,27 @@ function endOfName(tokens: readonly Tok[], first: number): number {
   return at;
 }
 
+/** A name follows a preposition, or begins the clause: "the lady with the twins backed out". */
+function takesName(tokens: readonly Tok[], at: number): boolean {
+  const token = tokens[at]!;
+  return token.kind === "mark" || TAKES_NAME.test(token.text) || /^(?:and|then|so|but)$/.test(token.text);
+}
+
 /** The words of a name are that and nothing else: the truck in "lady in the red truck" is no spending. */
 export function withNames(tokens: Tok[]): Tok[] {
-  for (let at = 0; at + 1 < tokens.length; at += 1) {
-    if (tokens[at]!.kind !== "word" || !TAKES_NAME.test(tokens[at]!.text)) continue;
+  for (let at = -1; at + 1 < tokens.length; at += 1) {
+    if (at >= 0 && !takesName(tokens, at)) continue;
     let first = at + 1;
     while (ARTICLE.test(tokens[first]?.text ?? "")) first += 1;
     const token = tokens[first];
-    if (!token || token.kind !== "word" || !(token.roles.person || token.roles.place) || token.roles.pronoun)
-      continue;
+    if (token?.kind !== "word" || !(token.roles.person || token.roles.place) || token.roles.pronoun) continue;
     const end = endOfName(tokens, first);
     for (let inside = first + 1; inside < end; inside += 1) {
       tokens[inside] = { ...tokens[inside]!, kind: "word", roles: {} };
       delete tokens[inside]!.mention;
+      delete tokens[inside]!.unknown;
     }
-    at = end - 1;
+    at = Math.max(at, end - 1);
   }
   return tokens;
 }

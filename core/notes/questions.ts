@@ -101,19 +101,47 @@ const CUES = new Set([
   "view",
   "check",
 ]);
-const SKIPPED =
-  /^(?:so|ok|okay|hey|hi|um|uh|and|please|pls|also|well|yo|but|oh|the|a|an|my|me|just|lol|hmm|hm|then)$/;
+const SKIPPED = new Set([
+  "so",
+  "ok",
+  "okay",
+  "hey",
+  "hi",
+  "um",
+  "uh",
+  "and",
+  "please",
+  "pls",
+  "also",
+  "well",
+  "yo",
+  "but",
+  "oh",
+  "the",
+  "a",
+  "an",
+  "my",
+  "me",
+  "just",
+  "lol",
+  "hmm",
+  "hm",
+  "then",
+]);
 
 /** Whether a clause sounds like a question: it begins like one, or ends with the mark. */
 export function isQuestion(tokens: readonly Tok[]): boolean {
-  if (tokens.some((token) => token.kind === "mark" && token.text === "?")) return true;
-  const first = tokens.find((token) => token.kind !== "mark" && !SKIPPED.test(token.text));
-  if (!first) return false;
-  const word = first.text.split(" ")[0]!;
-  return (
-    CUES.has(word) &&
-    !(first.roles.heads?.length && !/^(?:list|show)/.test(word) && !/^(?:how|what|is|are|do|did)/.test(word))
-  );
+  let first: Tok | undefined;
+  for (const token of tokens) {
+    if (token.kind === "mark") {
+      if (token.text === "?") return true;
+    } else if (!first && !SKIPPED.has(token.text)) first = token;
+  }
+  if (first?.kind !== "word") return false;
+  const space = first.text.indexOf(" ");
+  const word = space < 0 ? first.text : first.text.slice(0, space);
+  if (!CUES.has(word) && !CUES.has(first.text)) return false;
+  return !first.roles.heads?.length || /^(?:list|show|how|what|is|are|do|did)/.test(word);
 }
 
 function unitsOf(tokens: readonly Tok[]): Unit[] {
@@ -261,10 +289,33 @@ export function questionWords(): string[] {
   );
 }
 
+/** Words that may stand in a question beside its phrase, and words of phrases: a clause of others asks nothing. */
+let askingWords: Set<string> | undefined;
+
+/** Tells at the first word that no question has: without a cue, every word of a question belongs to its phrase. */
+function cannotAsk(tokens: readonly Tok[]): boolean {
+  askingWords ??= new Set(questionWords());
+  for (const token of tokens) {
+    if (token.kind === "mark" || token.kind === "piece") continue;
+    if (token.kind === "amount") {
+      if (token.to - token.from > 1 || token.amount?.money)
+        return !tokens.some((word) => word.text === "worth");
+      continue;
+    }
+    if (token.roles.vagueTime) continue;
+    if (token.kind !== "word") return true;
+    const first = token.to - token.from === 1 ? token.text : token.text.split(" ", 1)[0]!;
+    if (!askingWords.has(first) && !LOOSE.test(first) && MONTHS[first] === undefined) return true;
+  }
+  return false;
+}
+
 /** What a clause asks; null where it asks nothing that is known. */
 export function questionOf(tokens: readonly Tok[], today: Day): AskedFields | null {
+  const cue = isQuestion(tokens);
+  if (!cue && cannotAsk(tokens)) return null;
   const units = unitsOf(tokens);
-  const found = best(units, isQuestion(tokens));
+  const found = best(units, cue);
   if (!found) return null;
   const { about } = withYear(found.phrase.about, units);
   const fields: AskedFields = { about };

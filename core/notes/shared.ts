@@ -11,6 +11,15 @@ function leadingDay(drafts: readonly Draft[]): void {
     if (draft.dated && draft.fields["date"] === undefined) draft.fields["date"] = first.fields["date"];
 }
 
+/** "at estate sale bought desk 20 and lamp 5": a place before the first verb is that of every buy after it. */
+function leadingPlace(drafts: readonly Draft[]): void {
+  const [first] = drafts;
+  if (first?.kind !== "buy" || !first.leadsWithPlace || first.fields["source"] === undefined) return;
+  for (const draft of drafts)
+    if (draft.kind === "buy" && draft.fields["source"] === undefined)
+      draft.fields["source"] = first.fields["source"];
+}
+
 /** Runs of clauses of one kind, each at least two long. */
 function runs(drafts: readonly Draft[]): Draft[][] {
   const found: Draft[][] = [];
@@ -22,16 +31,27 @@ function runs(drafts: readonly Draft[]): Draft[][] {
   return found.filter((run) => run.length > 1);
 }
 
+/** "started and finished the lamp": a verb alone is about the pieces of the next. */
+function takeFromNext(draft: Draft, before: Draft | undefined, next: Draft | undefined): void {
+  if (before || !next || !draft.wantsPieces || draft.kind === "buy" || !next.wantsPieces) return;
+  if (Object.keys(draft.fields).length === 0 && next.fields["pieces"] !== undefined)
+    draft.fields["pieces"] = next.fields["pieces"];
+}
+
 /** Hands what the last of several buys or sales says to those before it that do not say it themselves. */
 export function sharedOver(drafts: readonly Draft[]): void {
   leadingDay(drafts);
+  leadingPlace(drafts);
+  drafts.forEach((draft, at) => takeFromNext(draft, drafts[at - 1], drafts[at + 1]));
   for (const run of runs(drafts)) {
     const kind = run[0]!.kind;
     const fields: readonly string[] = SHARING.has(kind)
       ? SHARED
       : kind === "spend"
         ? ["date", "pieces", "method"]
-        : ["date"];
+        : kind === "work"
+          ? ["date", "pieces"]
+          : ["date"];
     const last = run.at(-1)!;
     for (const field of fields) {
       const value = last.fields[field];

@@ -2,17 +2,21 @@ import { addDays } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import { centsOfExact, wholeOf } from "./amounts.ts";
 import type { Clause, Tok } from "./clause.ts";
-import { asSaid, claim, claimWords, firstFree, freeTokens, isMark } from "./clause.ts";
+import { asMeant, asSaid, claim, claimWords, firstFree, freeTokens, isMark } from "./clause.ts";
 import { comingDay } from "./days.ts";
 import type { Slot, Trouble } from "./grammar.ts";
 import { unlistedMention } from "./mentions.ts";
 import type { Category, Mention } from "./reading.ts";
+import { HINTS } from "./signs.ts";
 import { LABOR_NAMES } from "./words/labors.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
 import { CONTAINERS } from "./words/supplies.ts";
 
 /** What a slot gives: its value, a trouble that makes the clause unclear, or nothing. */
-export type Filled = { value: unknown; each?: true; follows?: true } | { trouble: Trouble } | null;
+export type Filled =
+  | { value: unknown; each?: true; follows?: true; pending?: true }
+  | { trouble: Trouble }
+  | null;
 
 type Fill = (clause: Clause) => Filled;
 
@@ -47,7 +51,10 @@ export function pieceCount(pieces: readonly Mention[]): number | null {
 
 function timesCount(cents: Cents, clause: Clause): Filled {
   const pieces = clause.tokens.filter((token) => token.kind === "piece").map((token) => token.mention!);
-  const count = pieceCount(pieces.length > 0 ? pieces : unlisted(clause));
+  const named = pieces.length > 0 ? pieces : unlisted(clause);
+  // "listed them for 40 each": how many they are, the clause before says.
+  if (named.length === 0) return { value: cents, each: true, pending: true };
+  const count = pieceCount(named);
   if (count === null) return trouble("eachOfUnknown");
   const whole = centsOfExact({ digits: cents * count, scale: 2 });
   return "flaw" in whole ? trouble("large") : { value: whole.cents, each: true };
@@ -57,13 +64,10 @@ function timesCount(cents: Cents, clause: Clause): Filled {
 function couldBeDay(clause: Clause, token: Tok): boolean {
   const at = clause.tokens.indexOf(token);
   const whole = wholeOf(token.amount?.exact ?? null);
-  return (
-    !token.amount?.money &&
-    whole !== null &&
-    whole <= 31 &&
-    clause.tokens[at - 1]?.text === "the" &&
-    clause.tokens[at - 2]?.text === "on"
-  );
+  if (token.amount?.money || token.each || whole === null) return false;
+  const [before, last] = [clause.tokens[at - 2]?.text, clause.tokens[at - 1]?.text];
+  // "on the 28" could be a day, "at 5" an hour.
+  return (whole <= 31 && last === "the" && before === "on") || (whole <= 12 && last === "at");
 }
 
 /** The one amount of a clause. Two of them, or one that could be something else, settle nothing. */
@@ -80,6 +84,7 @@ export const money: Fill = (clause) => {
   const found = centsOfToken(first);
   if ("trouble" in found) return found;
   if (isPerContainer(clause, first)) return trouble("vagueAmount");
+  if (couldBeCount(clause, first)) return trouble("twoNumbers");
   if (first.each) return timesCount(found.cents, clause);
   if (isAtSign(clause, first) && countsMoreThanOne(clause)) return trouble("twoNumbers");
   return { value: found.cents };
@@ -94,6 +99,13 @@ function isTwoForFifteen(clause: Clause): boolean {
     ({ mention }) =>
       mention !== undefined && (mention.plural === true || (count > 1 && mention.count === count)),
   );
+}
+
+/** "sold 8 lamp": eight lamps, or one for eight? */
+function couldBeCount({ tokens }: Clause, token: Tok): boolean {
+  const next = tokens[tokens.indexOf(token) + 1];
+  const whole = wholeOf(token.amount?.exact ?? null);
+  return next?.kind === "piece" && !token.amount?.money && whole !== null && whole <= 12;
 }
 
 /** "20 a can": how many cans? */
@@ -143,12 +155,7 @@ function nameEnd(clause: Clause, start: number): number {
     const token = clause.tokens[at]!;
     if (token.claimed || (token.kind === "mark" && token.text !== "-" && token.text !== ".")) break;
     if (token.kind === "mark" || (token.kind !== "word" && token.kind !== "piece")) break;
-    if (
-      token.kind === "piece" &&
-      !/^(?:with|in|by|of|near)$/.test(clause.tokens[at - 1]?.text ?? "") &&
-      at === start
-    )
-      break;
+    if (token.kind === "piece" && !isInName(clause, at)) break;
     if (token.roles.method && at > start) break;
     if (STOP_WORD.test(token.text)) break;
     if (/^(?:at|on|in|with|from|to)$/.test(token.text) && isEndAfter(clause, at)) break;
@@ -156,6 +163,13 @@ function nameEnd(clause: Clause, start: number): number {
     if (token.roles.hedge && at > start) break;
   }
   return at;
+}
+
+/** The desk of "lady with the desk". */
+function isInName(clause: Clause, at: number): boolean {
+  let before = at - 1;
+  while (ARTICLE.test(clause.tokens[before]?.text ?? "")) before -= 1;
+  return /^(?:with|in|by|near)$/.test(clause.tokens[before]?.text ?? "");
 }
 
 /** A preposition followed by a number, a day, a piece or a way of paying is no part of a name. */
@@ -177,8 +191,7 @@ function nameAfter(clause: Clause, preposition: RegExp): string | null {
     let start = at + 1;
     while (ARTICLE.test(tokens[start]?.text ?? "")) start += 1;
     const first = tokens[start];
-    if (!first || first.kind !== "word" || first.claimed || first.roles.pronoun || first.roles.method)
-      continue;
+    if (first?.kind !== "word" || first.claimed || first.roles.pronoun || first.roles.method) continue;
     const end = nameEnd(clause, start);
     if (end <= start) continue;
     const name = tokens.slice(start, end);
@@ -292,6 +305,7 @@ const method: Fill = (clause) => {
       const next = tokens[at + 1];
       if (!next || next.claimed || next.kind !== "word" || next.roles.method || ARTICLE.test(next.text))
         return;
+      if (next.text.includes(" ")) return;
       if (token.text === "by" && (next.roles.filler || next.roles.person)) return;
       claim(token, next);
       said.push(next.text);
@@ -383,7 +397,8 @@ const pieces: Fill = (clause) => {
   const tokens = freeTokens(clause, "piece");
   if (tokens.length > 0) {
     claim(...tokens);
-    return { value: withoutParts(clause, tokens).map((token) => token.mention!) };
+    if (areSideBySide(tokens)) return trouble("twoNouns");
+    return withJoinedNouns(clause, withoutParts(clause, tokens));
   }
   const pronoun = clause.tokens.find(
     (token) => token.kind === "word" && token.roles.pronoun && !token.claimed && isPronounHere(clause, token),
@@ -415,12 +430,46 @@ export const knownPieces: Fill = (clause) => {
 function isPronounHere(clause: Clause, token: Tok): boolean {
   if (/^(?:it|them|em|both of them)$/.test(token.text)) return true;
   const next = clause.tokens[clause.tokens.indexOf(token) + 1];
-  return !next || next.kind !== "word" || (!next.unknown && !next.roles.trait && !next.roles.opinion);
+  return next?.kind !== "word" || (!next.unknown && !next.roles.trait && !next.roles.opinion);
+}
+
+/** "vanity dresser": one piece by two names, or two? */
+function areSideBySide(tokens: readonly Tok[]): boolean {
+  return tokens.some((token, at) => {
+    const next = tokens[at + 1];
+    const adjacent = next !== undefined && next.from === token.to;
+    return (
+      adjacent &&
+      token.mention?.number === undefined &&
+      next.mention?.number === undefined &&
+      next.mention?.traits === undefined &&
+      !/\d|^(?:a|an|the|both|pair|two|three|four)\b/.test(next.text)
+    );
+  });
+}
+
+/** "dresser and whatnot 40": a noun nobody listed, joined to one that is known, is a piece too. */
+function withJoinedNouns(clause: Clause, tokens: readonly Tok[]): Filled {
+  const mentions = tokens.map((token) => ({ at: token.from, mention: token.mention! }));
+  for (let at = 1; at < clause.tokens.length; at += 1) {
+    if (!/^(?:and|&|\+)$/.test(clause.tokens[at - 1]!.text)) continue;
+    let start = at;
+    while (ARTICLE.test(clause.tokens[start]?.text ?? "")) start += 1;
+    let end = start;
+    while (clause.tokens[end]?.unknown && isUnlistedNoun(clause.tokens[end]!)) end += 1;
+    if (end === start || end - start > 2 || clause.tokens[end]?.kind !== "amount") continue;
+    const run = clause.tokens.slice(start, end);
+    const mention = unlistedMention(run, null);
+    if (!mention) continue;
+    claim(...run);
+    mentions.push({ at: run[0]!.from, mention });
+  }
+  return { value: mentions.sort((a, b) => a.at - b.at).map(({ mention }) => mention) };
 }
 
 const WITH_PARTS = /^(?:mirror|hutch|headboard|footboard|shelf)$/;
 
-/** "dresser with mirror" is one piece. */
+/** "dresser with mirror" is one piece; "shelves for hutch" are no hutch. */
 function withoutParts(clause: Clause, tokens: readonly Tok[]): Tok[] {
   return tokens.filter((token) => {
     const at = clause.tokens.indexOf(token);
@@ -428,7 +477,10 @@ function withoutParts(clause: Clause, tokens: readonly Tok[]): Tok[] {
     while (ARTICLE.test(clause.tokens[before]?.text ?? "")) before -= 1;
     const joined =
       /^(?:with|w)$/.test(clause.tokens[before]?.text ?? "") && clause.tokens[before - 1]?.kind === "piece";
-    return !(joined && WITH_PARTS.test(token.mention?.name ?? ""));
+    const purpose =
+      clause.tokens[before]?.text === "for" &&
+      clause.tokens.some((other, place) => place < before && other.kind === "piece");
+    return !(joined && WITH_PARTS.test(token.mention?.name ?? "")) && !purpose;
   });
 }
 
@@ -490,7 +542,7 @@ function unlisted(clause: Clause, taking = false): Mention[] {
 }
 
 function isWhatWord(token: Tok | undefined): boolean {
-  if (!token || token.kind !== "word" || token.roles.heads?.some((head) => !head.light)) return false;
+  if (token?.kind !== "word" || token.roles.heads?.some((head) => !head.light)) return false;
   if (token.roles.supply || token.roles.trait) return true;
   return (token.unknown === true || token.roles.person === true) && !token.claimed;
 }
@@ -513,7 +565,7 @@ const what: Fill = (clause) => {
   countedSupply(clause, first);
   clause.what = tokens.slice(first, last + 1);
   claim(...clause.what);
-  return { value: asSaid(clause, clause.what) };
+  return { value: asMeant(clause, clause.what) };
 };
 
 const isContainer = (token: Tok | undefined): boolean => token !== undefined && CONTAINERS.has(token.text);
@@ -592,6 +644,34 @@ const category: Fill = (clause) => {
   const found: Category = clause.signs.has("helper") ? "help" : (last?.roles.supply ?? "other");
   return { value: found };
 };
+
+/** Whether a slot has anything to begin from in this clause. Told from its signs, without a search. */
+export function hasHintOf(slot: Slot, { signs }: Clause): boolean {
+  switch (slot) {
+    case "until":
+      return (signs.hints & HINTS.until) !== 0;
+    case "minutes":
+      return signs.has("duration");
+    case "miles":
+    case "percent":
+    case "loan":
+    case "labor":
+      return signs.has(slot);
+    case "fee":
+      return (signs.hints & HINTS.fee) !== 0;
+    case "method":
+      return (signs.hints & HINTS.method) !== 0;
+    case "buyer":
+      return (signs.hints & HINTS.preposition) !== 0;
+    case "source":
+    case "place":
+      return (signs.hints & (HINTS.preposition | HINTS.on | HINTS.place)) !== 0;
+    case "money":
+      return signs.has("number") || (signs.hints & HINTS.day) !== 0;
+    default:
+      return true;
+  }
+}
 
 /** Every slot by name. */
 export const slots: Readonly<Record<Slot, Fill>> = {

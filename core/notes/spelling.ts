@@ -111,9 +111,9 @@ export function makeSpeller(vocabulary: Iterable<string>, ordinary: ReadonlySet<
   };
 }
 
-/** Two candidates as near as each other settle nothing, unless one is only the plural of the other. */
+/** Two candidates as near as each other settle nothing, unless one only goes on from the other ("deposit", "deposits"). */
 function samePlain(a: string | null, b: string): string | null {
   if (a === null) return null;
-  if (a === `${b}s`) return b;
-  return b === `${a}s` ? a : null;
+  if (a.startsWith(b)) return b;
+  return b.startsWith(a) ? a : null;
 }

@@ -12,7 +12,7 @@ export interface Word {
 }
 
 // Every repeat is bounded or over one class of characters, so that reading stays linear in the line's length.
-const BLANK = /[\s\u200b-\u200d\ufe0f]+/uy;
+const BLANK = /(?:\s|\u200b|\u200c|\u200d|\ufe0f)+/uy;
 const DIGITS = /[-−]?[$€£]?[-−]?(?:\d|\.\d|[½¼¾])[\da-z.,:/×*+$€£%½¼¾"'@-]{0,31}/iuy;
 const COUNT_X = /x\d{1,3}(?![\p{L}\d.])/iuy;
 const LETTERS = /\p{L}[\p{L}\p{M}'’‘]{0,47}/uy;
@@ -35,15 +35,18 @@ function matchAt(pattern: RegExp, line: string, at: number): string | null {
 }
 
 /** How much of a chunk that begins like a number is one: the rest is read on its own ("30,drove", "3chairs"). */
-function numberLength(chunk: string): number {
+function numberLength(chunk: string, after: string): number {
   let length = chunk.length;
   while (length > 1 && ".,:/-+*@'×".includes(chunk[length - 1]!)) length -= 1;
+  // Inches only where what they measure follows: '60" desk'.
+  if (chunk[length - 1] === '"' && !/^ \p{L}/u.test(after)) length -= 1;
   const trimmed = chunk.slice(0, length);
   // A comma is part of a number only between digits; a full stop only before a digit.
   const stop = /,(?!\d)|\.(?!\d)|[+*/:@×-](?![\d.$])/.exec(trimmed.slice(1));
   if (stop) length = stop.index + 1;
   const glued = /^([$€£]?[\d,.]+)([a-z]+)$/i.exec(chunk.slice(0, length));
-  return glued && !GLUED.test(glued[2]!) ? glued[1]!.length : length;
+  // One stray letter ("2O") is a slip inside the number, and nobody can say which.
+  return glued && glued[2]!.length > 1 && !GLUED.test(glued[2]!) ? glued[1]!.length : length;
 }
 
 function digitsAt(line: string, at: number): number {
@@ -54,10 +57,12 @@ function digitsAt(line: string, at: number): number {
   if (/[-−]/.test(chunk[0]!) && !/[\s(=:]/.test(previous)) return 0;
   // "desk...90" and "screws.75": only after a blank or a sign does a number begin with its point.
   if (chunk[0] === "." && !/[\s(=:$]/.test(previous)) return 0;
-  return numberLength(chunk);
+  return numberLength(chunk, line.slice(at + chunk.length, at + chunk.length + 2));
 }
 
-function isGluedByPoint(words: readonly Word[], apart: boolean): boolean {
+/** "screws.75", "l5": a number that grows out of a word may be another number. */
+function isGlued(words: readonly Word[], apart: boolean): boolean {
+  if (!apart && words.at(-1)?.kind === "letters") return true;
   const point = words.at(-1);
   return !apart && point?.norm === "." && !point.apart && words.at(-2)?.kind === "letters";
 }
@@ -80,7 +85,7 @@ export function wordsOf(line: string): Word[] {
       continue;
     }
     const digits = digitsAt(line, at);
-    if (digits > 0 && isGluedByPoint(words, apart)) {
+    if (digits > 0 && isGlued(words, apart)) {
       push("digits", digits, line.slice(at, at + digits).toLowerCase());
       words.at(-1)!.doubtful = true;
       continue;

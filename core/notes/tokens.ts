@@ -419,8 +419,20 @@ function eachAfter(norms: readonly string[], at: number): number {
   const word = norms[at] ?? "";
   if (EACH_WORDS.has(word)) return norms[at + 1] === "way" ? 0 : 1;
   if (word === "a" && /^(?:piece|pop)$/.test(norms[at + 1] ?? "")) return 2;
-  if (word === "per" && /^(?:piece|chair|one|item|each)$/.test(norms[at + 1] ?? "")) return 2;
+  // "15/each", "15 / ea"
+  if (word === "/")
+    return EACH_WORDS.has(norms[at + 1] ?? "") || isSaidBefore(norms, at, norms[at + 1]) ? 2 : 0;
+  if (word === "per") return norms[at + 1] === undefined || !/^[a-z]/.test(norms[at + 1]!) ? 1 : 2;
+  if (/^an?$/.test(word) && isSaidBefore(norms, at, norms[at + 1])) return 2;
   return word === "for" && norms[at + 1] === "each" ? 2 : 0;
+}
+
+/** "4 chairs 15 a chair": the same noun again is the price of one. */
+function isSaidBefore(norms: readonly string[], at: number, noun: string | undefined): boolean {
+  if (noun === undefined) return false;
+  for (let back = Math.max(0, at - 8); back < at; back += 1)
+    if (norms[back] === `${noun}s` || norms[back] === noun) return true;
+  return false;
 }
 
 /** "20 + 15" and "6 x 2.50" with blanks between. */
@@ -447,10 +459,27 @@ function joinedAmount(
   return { amount: { exact: times(...pair), money: true, factors: pair }, words };
 }
 
+const PLAIN_DIGITS = /^\d{1,9}(?:\.\d{1,2})?$/;
+
+function plainNumber(cursor: Cursor): Part | null {
+  const next = cursor.norms[cursor.at + 1];
+  if (next !== undefined && CLOCK_WORDS.has(next)) {
+    const clock = clockAt(cursor);
+    if (clock) return clock;
+  }
+  const number = numberAt(cursor);
+  return number ? withUnit(number, cursor) : null;
+}
+
+const CLOCK_WORDS = new Set(["am", "pm", "a", "p", "oclock"]);
+
 /** Whatever begins with a number at this place. */
 function numericAt(cursor: Cursor): Part | null {
   const { norms, at } = cursor;
   const word = norms[at]!;
+  const code = word.charCodeAt(0);
+  // Most numbers are digits and nothing else: no glued unit, no clock, no percent.
+  if (code >= 48 && code <= 57 && PLAIN_DIGITS.test(word)) return plainNumber(cursor);
   if (CURRENCY_WORDS.has(word)) return vagueAmount(cursor);
   const glued = gluedDuration(word);
   if (glued !== null) {
@@ -563,6 +592,8 @@ const NUMBER_STARTERS = new Set([
   "¾",
 ]);
 
+const STARTERS: ReadonlySet<string> = new Set([...DAY_STARTERS, ...NUMBER_STARTERS]);
+
 /** Words that the tables of numbers, days and units know: never taken for a slip of another word. */
 export const KEYWORDS: ReadonlySet<string> = new Set([
   ...DAY_STARTERS,
@@ -669,6 +700,21 @@ export function tokensOf<Head>(
   return tokens;
 }
 
+/** A token of one kind from its part of the line. */
+function made<Head>(part: Part, norms: readonly string[], at: number): Token<Head> {
+  // The part is this token's alone, and becomes it: one object for each token, not two.
+  const token = part as unknown as Token<Head>;
+  const { words } = part;
+  token.text = words === 1 ? norms[at]! : norms.slice(at, at + words).join(" ");
+  token.from = at;
+  token.to = at + words;
+  token.roles = NO_ROLES;
+  token.claimed = false;
+  return token;
+}
+
+const DOUBTFUL: Part = { kind: "amount", amount: { exact: null, flaw: "vague", money: false }, words: 1 };
+
 function tokenAt<Head>(
   words: readonly Word[],
   norms: readonly string[],
@@ -677,45 +723,49 @@ function tokenAt<Head>(
 ): Token<Head> {
   const word = words[at]!;
   const norm = norms[at]!;
-  const make = (part: Part): Token<Head> => {
-    const { words: length, ...rest } = part;
-    return {
-      ...rest,
-      text: norms.slice(at, at + length).join(" "),
-      from: at,
-      to: at + length,
-      roles: NO_ROLES,
-      claimed: false,
-    } as Token<Head>;
-  };
   if (norm === "#" && /^\d{1,9}$/.test(norms[at + 1] ?? ""))
-    return make({ kind: "number", value: Number(norms[at + 1]), words: 2 });
-  if (word.doubtful)
-    return make({ kind: "amount", amount: { exact: null, flaw: "vague", money: false }, words: 1 });
-  const named = pieceNumberAt(norms, at);
-  if (named) return make(named);
-  const found = lexer.lexicon.longest(norms, at);
+    return made({ kind: "number", value: Number(norms[at + 1]), words: 2 }, norms, at);
+  if (word.doubtful) return made({ ...DOUBTFUL }, norms, at);
+  if (norm === "x" && /^\d{1,3}$/.test(norms[at + 1] ?? ""))
+    return made({ kind: "count", value: Number(norms[at + 1]), words: 2 }, norms, at);
+  const named = NUMBER_WORDS.has(norm) ? pieceNumberAt(norms, at) : null;
+  if (named) return made(named, norms, at);
+  const found = word.kind === "letters" ? lexer.lexicon.longest(norms, at) : null;
   const nounPhrase = found !== null && found.words > 1 && found.roles.noun !== undefined;
-  if (!nounPhrase) {
+  if (!nounPhrase && (word.kind === "digits" || STARTERS.has(norm))) {
     const timed = timedAt(word, norms, at, lexer);
-    if (timed && timed.words >= (found?.roles.vagueTime || found?.roles.hedge ? found.words : 0))
-      return make(timed);
+    const least = found?.roles.vagueTime || found?.roles.hedge ? found.words : 0;
+    if (timed && timed.words >= least) return made(timed, norms, at);
   }
+  return plainToken(word, norms, at, found);
+}
+
+function plainToken<Head>(
+  word: Word,
+  norms: readonly string[],
+  at: number,
+  found: { roles: Roles<Head>; words: number } | null,
+): Token<Head> {
   if (found) {
-    const text = norms.slice(at, at + found.words).join(" ");
+    const text = found.words === 1 ? norms[at]! : norms.slice(at, at + found.words).join(" ");
     return { kind: "word", text, from: at, to: at + found.words, roles: found.roles, claimed: false };
   }
-  const kind = word.kind === "mark" ? "mark" : "word";
-  return {
-    kind,
-    text: norm,
+  const token: Token<Head> = {
+    kind: "mark",
+    text: norms[at]!,
     from: at,
     to: at + 1,
     roles: NO_ROLES,
     claimed: false,
-    ...(kind === "word" ? { unknown: true } : {}),
   };
+  if (word.kind !== "mark") {
+    token.kind = "word";
+    token.unknown = true;
+  }
+  return token;
 }
+
+const NUMBER_WORDS = new Set(["no", "number", "num", "nbr"]);
 
 /** "no. 12", "number 12", "num 12": the bot's own numbers in words. */
 function pieceNumberAt(norms: readonly string[], at: number): Part | null {
@@ -735,7 +785,7 @@ function pieceNumberAt(norms: readonly string[], at: number): Part | null {
 function timedAt<Head>(word: Word, norms: readonly string[], at: number, lexer: Lexer<Head>): Part | null {
   const norm = norms[at]!;
   const digits = word.kind === "digits";
-  if (digits || DAY_STARTERS.has(norm)) {
+  if (digits ? couldBeDay(norms, at) : DAY_STARTERS.has(norm)) {
     const ahead = norms.slice(at, at + 6);
     const found = slashIsFraction(norms, at) ? null : dayAt(ahead);
     if (found && !isRankOfNoun(found, norms, at, lexer))
@@ -744,6 +794,18 @@ function timedAt<Head>(word: Word, norms: readonly string[], at: number, lexer: 
   if (!digits && !NUMBER_STARTERS.has(norm)) return null;
   const part = numericAt({ norms, at });
   return part && norm === "one" && part.words === 1 && !countsSomething(norms, at, lexer) ? null : part;
+}
+
+const AFTER_DAYS = /^(?:of|days?|weeks?|wks?|months?)$/;
+
+/** Digits are a day only with a slash, a dash or an ordinal's letters in them, or before "days ago". */
+function couldBeDay(norms: readonly string[], at: number): boolean {
+  const word = norms[at]!;
+  for (let place = 1; place < word.length; place += 1) {
+    const code = word.charCodeAt(place);
+    if (code === 47 || code === 45 || code > 57) return true;
+  }
+  return AFTER_DAYS.test(norms[at + 1] ?? "");
 }
 
 /** "one dresser", "one of the chairs"; "the last one" counts nothing. */

@@ -37,24 +37,18 @@ const MIXES: ReadonlySet<Kind> = new Set([
 
 /** Rule 1. */
 export function hedgeTrouble(clause: Clause): Trouble | null {
-  const token = clause.tokens.find(
-    (word) =>
-      word.kind === "word" &&
-      !word.claimed &&
-      word.roles.hedge &&
-      !word.roles.heads &&
-      !isHarmless(clause, word),
-  );
-  if (!token) return isVague(clause) ? { kind: "vagueAmount" } : null;
-  const kinds = {
-    intention: "intention",
-    offer: "offer",
-    appointment: "appointment",
-    denial: "denial",
-    doubt: "doubt",
-    vague: "vagueAmount",
-  } as const;
-  return { kind: kinds[token.roles.hedge!] };
+  const { tokens } = clause;
+  for (let at = 0; at < tokens.length; at += 1) {
+    const token = tokens[at]!;
+    if (token.kind === "mark" && token.text === "~") return { kind: "vagueAmount" };
+    if (token.kind !== "word") continue;
+    // "like 40" is not 40.
+    if (token.text === "like" && tokens[at + 1]?.kind === "amount") return { kind: "vagueAmount" };
+    const { hedge, heads } = token.roles;
+    if (!hedge || token.claimed || heads || isHarmless(clause, token)) continue;
+    return { kind: hedge === "vague" ? "vagueAmount" : hedge };
+  }
+  return null;
 }
 
 /** "about 40" is not 40; "changed her mind about the hutch" says nothing of amounts. */
@@ -69,35 +63,48 @@ function isHarmless(clause: Clause, token: Tok): boolean {
 const NEAR_AMOUNT =
   /^(?:about|around|roughly|approximately|approx|like about|less than|more than|at least|at most|up to|close to|something like|under|between|upwards of)$/;
 
-/** "~40" and "like 40" are not 40. */
-function isVague(clause: Clause): boolean {
-  return clause.tokens.some((token, at) => {
-    const next = clause.tokens[at + 1];
-    return (
-      (token.kind === "mark" && token.text === "~") || (token.text === "like" && next?.kind === "amount")
-    );
-  });
-}
-
 /** Rules 3 to 6. */
 export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
-  const free = clause.tokens.filter((token) => !token.claimed);
-  const measured = free.find(
-    (token) => token.kind !== "word" && token.kind !== "mark" && token.kind !== "piece",
-  );
-  if (measured) return { kind: measured.kind === "day" ? "vagueTime" : "unclaimed" };
-  if (free.some((token) => token.kind === "word" && isUnreadNumber(token.text))) return { kind: "unclaimed" };
-  if (free.some((token) => token.kind === "piece" || (!MIXES.has(kind) && isAnotherThing(token))))
-    return { kind: "twoKinds" };
-  if (free.some((token) => token.roles.vagueTime)) return { kind: "vagueTime" };
-  if (!OTHERS_ACT.has(kind) && somebodyElse(clause)) return { kind: "anotherPerson" };
-  const unknown = free.filter((token) => token.unknown).length;
+  let found: Trouble | null = null;
+  let unknown = 0;
+  for (const token of clause.tokens) {
+    if (token.claimed || token.kind === "mark") continue;
+    if (token.unknown) unknown += 1;
+    const trouble = leftover(kind, clause, token);
+    if (trouble && (!found || RANK.indexOf(trouble) < RANK.indexOf(found.kind))) found = { kind: trouble };
+  }
+  if (found) return found;
+  if (clause.signs.has("person") && !OTHERS_ACT.has(kind) && somebodyElse(clause))
+    return { kind: "anotherPerson" };
   return unknown > (clause.head ? UNKNOWN_MAX_SAID : UNKNOWN_MAX_UNSAID) ? { kind: "unknown" } : null;
+}
+
+/** Of two things left over the same one is always named. */
+const RANK: readonly Trouble["kind"][] = ["unclaimed", "twoKinds", "vagueTime"];
+
+/** What one token that no slot took makes of the clause. */
+function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | null {
+  if (token.kind === "piece") return "twoKinds";
+  if (token.kind !== "word") return token.kind === "day" ? "vagueTime" : "unclaimed";
+  if (isUnreadNumber(token.text)) return "unclaimed";
+  if (!MIXES.has(kind) && isAnotherThing(token) && !isDescription(clause, token)) return "twoKinds";
+  return token.roles.vagueTime ? "vagueTime" : null;
 }
 
 /** A number nobody could read ("1.2.3"); sizes and decades ("6ft", "1950s") say nothing about money. */
 function isUnreadNumber(text: string): boolean {
   return /\d/.test(text) && !/^\d{1,4}(?:s|ft|in|inch|'|")$/.test(text);
+}
+
+/** "bought desk 20, missing a drawer": after the price, and not joined on by "and". */
+function isDescription({ tokens }: Clause, token: Tok): boolean {
+  const at = tokens.indexOf(token);
+  let before = at - 1;
+  while (before >= 0 && /^(?:a|an|the|some|my|new|more)$/.test(tokens[before]!.text)) before -= 1;
+  const joined = /^(?:and|&|\+|,|plus)$/.test(tokens[before]?.text ?? "");
+  const price = tokens.findIndex((other) => other.kind === "amount");
+  const piece = tokens.findIndex((other) => other.kind === "piece");
+  return !joined && piece >= 0 && piece < price && price < at;
 }
 
 function isAnotherThing(token: Tok): boolean {

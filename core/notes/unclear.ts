@@ -40,6 +40,7 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   imperative: "Has that happened? If so, say it in the past.",
   priceOfBoth:
     "Is that price for all of them together? Say each with its own price, or name them before the price.",
+  twoNouns: 'Is that one piece or two? Put "and" between two.',
   unclaimed: "There is a number there that I could not place. Say what it is for, or leave it out.",
 };
 

@@ -5,17 +5,61 @@ import type { Grammar, Saying, Slot } from "./grammar.ts";
 import { shorthands, tradeLexicon } from "./lexicon.ts";
 import { questionWords } from "./questions.ts";
 import type { Kind } from "./reading.ts";
+import { maskOf } from "./signs.ts";
 import { makeSpeller } from "./spelling.ts";
 import type { Lexer } from "./tokens.ts";
 import { KEYWORDS, TIME_WORDS } from "./tokens.ts";
 import { LABORS } from "./words/labors.ts";
 import { ORDINARY } from "./words/ordinary.ts";
 
+/** A saying as bits: the signs it needs, those it rules out, and how much it says beside its words. */
+export interface Fit {
+  needs: number;
+  rulesOut: number;
+  weight: number;
+}
+
+/** The order in which slots claim: what is marked by its own words first, bare words and numbers last. */
+const SLOT_ORDER: readonly Slot[] = [
+  "until",
+  "minutes",
+  "miles",
+  "percent",
+  "loan",
+  "fee",
+  "method",
+  "buyer",
+  "source",
+  "stream",
+  "labor",
+  "what",
+  "category",
+  "pieces",
+  "bought",
+  "place",
+  "money",
+];
+
+function inOrder(slots: Readonly<Record<string, Slot>>): [string, Slot][] {
+  return Object.entries(slots).sort(([, a], [, b]) => SLOT_ORDER.indexOf(a) - SLOT_ORDER.indexOf(b));
+}
+
+function fitOf(saying: Saying<Kind>): Fit {
+  return {
+    needs: maskOf(saying.with),
+    rulesOut: maskOf(saying.without),
+    weight: (saying.with?.length ?? 0) * 2 + (saying.without?.length ?? 0) * 0.1,
+  };
+}
+
 /** A grammar with its kind set aside, for the engine that treats all kinds alike. */
 export interface AnyGrammar {
   kind: Kind;
   says: readonly Saying<Kind>[];
-  slots: Readonly<Record<string, Slot>>;
+  /** The same sayings as bits, for telling at once which of them a clause fits. */
+  fits: readonly Fit[];
+  /** Fields and their slots, in the order in which slots claim. */
+  slots: readonly (readonly [field: string, slot: Slot])[];
   needs: readonly string[];
   absorbs: ReadonlySet<string>;
   whole: boolean;
@@ -47,7 +91,8 @@ function grammarsOf(): Map<Kind, AnyGrammar> {
     grammars.set(verb.kind, {
       kind: verb.kind,
       says: reads.says as readonly Saying<Kind>[],
-      slots: reads.slots as Record<string, Slot>,
+      fits: (reads.says as readonly Saying<Kind>[]).map(fitOf),
+      slots: inOrder(reads.slots as Record<string, Slot>),
       needs: reads.needs ?? [],
       absorbs: new Set(reads.absorbs ?? []),
       whole: reads.whole ?? false,
@@ -107,9 +152,9 @@ function factsOf(grammars: ReadonlyMap<Kind, AnyGrammar>): VerbFacts {
       return absorbed !== undefined && (absorbed.has(text) || absorbed.has(text.split(" ", 1)[0]!));
     },
     takes: (kind, slot) => {
-      if (slot === "price") return grammars.get(kind)?.slots["price"] !== undefined;
-      const taken = Object.values(grammars.get(kind)?.slots ?? {});
-      return taken.some((name) => SLOTS_OF[slot]!.includes(name));
+      if (slot === "price") return grammars.get(kind)?.slots.some(([field]) => field === "price") ?? false;
+      const taken = grammars.get(kind)?.slots ?? [];
+      return taken.some(([, name]) => SLOTS_OF[slot]!.includes(name));
     },
   };
 }

@@ -69,21 +69,7 @@ export const loan = defineVerb({
     ],
     slots: { rate: "percent", loan: "loan", balance: "money" },
     needs: ["balance"],
-    absorbs: [
-      "new",
-      "rate",
-      "at",
-      "interest",
-      "balance",
-      "owe",
-      "opened",
-      "add",
-      "started",
-      "loan",
-      "new loan",
-      "interest rate",
-      "apr",
-    ],
+    absorbs: ["rate", "at", "interest", "balance", "owe", "interest rate", "apr"],
   },
 
   decide(reading, desk) {

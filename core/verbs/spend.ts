@@ -50,12 +50,12 @@ export const spend = defineVerb({
       },
       {
         say: ["bought", "bougt", "boght", "picked up", "grabbed", "purchased", "snagged", "ordered"],
-        with: ["supply"],
+        with: ["supplyFirst"],
         without: ["loan", "stream"],
       },
       {
         say: ["got", "paid", "pd", "paid for", "payed"],
-        with: ["supply"],
+        with: ["supplyFirst"],
         without: ["loan", "stream"],
         light: true,
       },
@@ -64,7 +64,7 @@ export const spend = defineVerb({
     ],
     slots: { what: "what", amount: "money", category: "category", pieces: "pieces", method: "method" },
     needs: ["what", "amount"],
-    absorbs: ["bought", "cost", "paid", "got", "spent", "for free", "help move", "help moving"],
+    absorbs: ["cost", "paid", "for free", "help move", "help moving"],
     judge: judgeSpending,
   },
 

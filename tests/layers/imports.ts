@@ -12,7 +12,7 @@ const INWARD: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Packages that only compute: all that the pure core may lean on. */
-const PURE_PACKAGES = ["decimal.js", "zod", "papaparse", "luxon"];
+const PURE_PACKAGES = ["decimal.js", "zod", "papaparse"];
 
 /** Names that would make the core depend on a clock, a process or the outside. */
 const IMPURE = /\b(?:Date\.now|new Date\(\)|Math\.random|process\.|setTimeout|setInterval|fetch\(|await )/;

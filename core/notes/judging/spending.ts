@@ -15,6 +15,14 @@ function isWorkOnPiece(clause: Clause): boolean {
   });
 }
 
+/** "dresser 30 missing knobs": the number stands with the piece. */
+function isPriceOfPiece({ tokens }: Clause): boolean {
+  const supply = tokens.findIndex((token) => token.kind === "word" && token.roles.supply !== undefined);
+  return tokens.some(
+    (token, at) => token.kind === "piece" && tokens[at + 1]?.kind === "amount" && at < supply,
+  );
+}
+
 /** "lamp and paint 40": one amount for a piece and a supply. */
 function isBoughtTogether({ tokens }: Clause): boolean {
   return tokens.some((token, at) => {
@@ -31,6 +39,7 @@ function isBoughtTogether({ tokens }: Clause): boolean {
 export function judgeSpending(fields: ReadingFields["spend"], clause: Clause): Trouble | null {
   if (isWorkOnPiece(clause)) return { kind: "unclaimed" };
   if (isBoughtTogether(clause)) return { kind: "twoKinds" };
+  if (!clause.head && isPriceOfPiece(clause)) return { kind: "noVerb" };
   // "paint is 20 a can" tells a price, not a purchase.
   if (!clause.head && says(clause, /^(?:is|are|costs)$/)) return { kind: "noVerb" };
   for (const token of clause.tokens)

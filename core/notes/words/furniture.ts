@@ -5,6 +5,7 @@
  */
 export const FURNITURE: readonly (readonly string[])[] = [
   ["dresser", "drssr", "dressser"],
+  ["set of drawers"],
   ["chest of drawers", "chest o drawers", "chest of drawer"],
   ["drawer chest"],
   ["bureau", "buro"],

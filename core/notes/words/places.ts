@@ -67,8 +67,6 @@ export const PLACES: readonly string[] = [
   "salvage yard",
   "junk yard",
   "junkyard",
-  "restore",
-  "habitat store",
   "reuse store",
   "reuse center",
   "neighbor",

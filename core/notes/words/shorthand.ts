@@ -1,5 +1,7 @@
 /** Shorthand and slips too short or too far from the word for the speller. */
 export const SHORTHANDS: Readonly<Record<string, string>> = {
+  ctr: "center",
+  cntr: "center",
   tbl: "table",
   tbls: "tables",
   tabel: "table",

@@ -235,7 +235,6 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     "mop",
     "slat",
     "bed slat",
-    "drawer",
     "drawer knob",
     "spring",
     "strap",

@@ -1,0 +1,64 @@
+import { readFileSync } from "node:fs";
+import { printReading, readMessage } from "../../core/notes/read.ts";
+
+type Printed = Record<string, unknown> & { kind: string };
+
+export interface Case {
+  id: string;
+  on: string;
+  line: string;
+  readings?: Printed[];
+  anyOf?: Printed[][];
+}
+
+const MONEY = ["price", "amount", "deposit", "refunded", "kept", "fee", "balance", "by"];
+
+export function casesOf(name: string): Case[] {
+  const text = readFileSync(new URL(`./${name}`, import.meta.url), "utf8");
+  return text
+    .split("\n")
+    .filter((line) => line.trim() !== "")
+    .map((line) => JSON.parse(line) as Case);
+}
+
+/** The kind a case is counted under: "several" where it holds more than one reading. */
+export function kindOf({ readings, anyOf }: Case): string {
+  const wanted = readings ?? anyOf![0]!;
+  return wanted.length > 1 ? "several" : wanted[0]!.kind;
+}
+
+export function readCase({ line, on }: Case): Printed[] {
+  return readMessage(line, on).map((reading) => printReading(reading) as Printed);
+}
+
+function samePieces(wanted: unknown, got: unknown): boolean {
+  if (!Array.isArray(wanted)) return wanted === got;
+  const pieces = (got ?? []) as Record<string, unknown>[];
+  return (
+    wanted.length === pieces.length &&
+    wanted.every((piece: Record<string, unknown>, index) => {
+      const other = pieces[index]!;
+      const same = ["name", "count", "number", "plural"].every((field) => piece[field] === other[field]);
+      return (
+        same && (!piece["traits"] || JSON.stringify(piece["traits"]) === JSON.stringify(other["traits"]))
+      );
+    })
+  );
+}
+
+function sameReading(wanted: Printed, got: Printed): boolean {
+  if (wanted.kind !== got.kind) return false;
+  if (wanted.kind === "unclear") return true;
+  if (MONEY.some((field) => got[field] !== undefined && wanted[field] === undefined)) return false;
+  return Object.entries(wanted).every(([field, value]) =>
+    field === "pieces" ? samePieces(value, got[field]) : JSON.stringify(value) === JSON.stringify(got[field]),
+  );
+}
+
+/** Whether a case passes by the rules of the corpora: every listed field equal, no money that is not listed. */
+export function passes({ readings, anyOf }: Case, got: readonly Printed[]): boolean {
+  return (anyOf ?? [readings!]).some(
+    (wanted) =>
+      wanted.length === got.length && wanted.every((reading, index) => sameReading(reading, got[index]!)),
+  );
+}

@@ -1,0 +1,63 @@
+import { describe, expect, it } from "vitest";
+import { casesOf, kindOf, passes, readCase } from "./cases.ts";
+
+describe.each(["sample.jsonl", "own.jsonl"])("%s", (name) => {
+  const cases = casesOf(name);
+
+  it("has every id and every note once", () => {
+    expect(new Set(cases.map(({ id }) => id)).size).toBe(cases.length);
+    expect(new Set(cases.map(({ line }) => line)).size).toBe(cases.length);
+  });
+
+  it.each(cases.map((one) => [one.id, one.line, one] as const))("%s %s", (_id, _line, one) => {
+    const got = readCase(one);
+    expect(passes(one, got), `read as ${JSON.stringify(got)}`).toBe(true);
+  });
+
+  it("prints its score by kind", () => {
+    const score = new Map<string, { exact: number; of: number }>();
+    for (const one of cases) {
+      const kind = kindOf(one);
+      const row = score.get(kind) ?? { exact: 0, of: 0 };
+      score.set(kind, { exact: row.exact + (passes(one, readCase(one)) ? 1 : 0), of: row.of + 1 });
+    }
+    const rows = [...score].map(([kind, { exact, of }]) => `${kind} ${exact}/${of}`);
+    const exact = [...score.values()].reduce((sum, row) => sum + row.exact, 0);
+    console.log(`${name}: ${exact} of ${cases.length} exact. ${rows.join(", ")}`);
+    expect(exact / cases.length).toBeGreaterThanOrEqual(0.97);
+  });
+});
+
+describe("own.jsonl", () => {
+  it("has at least 250 notes and each kind of note in a run of its own", () => {
+    const cases = casesOf("own.jsonl");
+    expect(cases.length).toBeGreaterThanOrEqual(250);
+    const kinds = [
+      "buy",
+      "spend",
+      "work",
+      "start",
+      "finish",
+      "list",
+      "reprice",
+      "hold",
+      "fallthrough",
+      "sell",
+    ];
+    const others = [
+      "refund",
+      "retire",
+      "income",
+      "pay",
+      "loan",
+      "terms",
+      "statement",
+      "drive",
+      "undo",
+      "fix",
+    ];
+    const rest = ["goal", "taxrate", "nudge", "ask", "unclear", "several"];
+    const found = new Set(cases.map(kindOf));
+    for (const kind of [...kinds, ...others, ...rest]) expect(found, kind).toContain(kind);
+  });
+});
