@@ -35,6 +35,8 @@ export interface Chat {
   ): Said;
   /** Presses the newest button of that label. */
   press(label: string | RegExp): Said;
+  /** Presses any button, however old, as anybody. */
+  tap(button: { message: string; press: string; person?: number }): Said;
   statement(): Statement;
   /** Closes the ledger and opens it again, as after a restart. */
   restart(): void;
@@ -74,6 +76,12 @@ export function openChat({ zone = "America/Chicago", start = "2026-05-09T15:00:0
     return { text, buttons: parts.flatMap((part) => part.buttons), message: parts[0]?.message ?? "" };
   }
 
+  function tap({ message, press, person: by = person }: { message: string; press: string; person?: number }) {
+    now += 1000;
+    conversation.press({ person: by, chat: "home", message, press, said: now });
+    return collect();
+  }
+
   return {
     get ledger() {
       return ledger;
@@ -96,16 +104,15 @@ export function openChat({ zone = "America/Chicago", start = "2026-05-09T15:00:0
       });
       return collect();
     },
+    tap,
     press(label) {
-      now += 1000;
       const fits = (button: Button) =>
         typeof label === "string" ? button.label === label : label.test(button.label);
       const last = shown.findLast((said) => said.buttons.some(fits));
       const button = last?.buttons.find(fits);
       if (!last || !button)
         throw new Error(`no button ${label} among ${JSON.stringify(shown.at(-1)?.buttons)}`);
-      conversation.press({ person, chat: "home", message: last.message, press: button.press, said: now });
-      return collect();
+      return tap({ message: last.message, press: button.press });
     },
     statement: () => statementOf(ledger.books, { through: dayOfInstant(now, zone), currency: "USD" }),
     restart() {
