@@ -77,12 +77,12 @@ function countedLine(turn: Turn): string {
   return `Recorded ${turn.recorded.length} notes: ${kinds.join(", ")}`;
 }
 
-/** The month so far, the loan left, what is ready to send; on fewer lines where there is little room. */
+/** The month so far, the loan left, what is ready to send: as much of it as there is room for. */
 function closing(turn: Turn, room: number): string[] {
   const today = dayOfInstant(turn.now(), turn.zone());
   const [month, ...loan] = closingLines(turn.ledger.books, today) as [string, ...string[]];
   if (room >= 1 + loan.length) return [month, ...loan];
-  return [month, ...(loan.length > 0 ? [loan.join(" · ")] : [])];
+  return [month, ...(loan.length > 0 ? [loan.join(" · ")] : [])].slice(0, Math.max(0, room));
 }
 
 function refusedLines(turn: Turn): string[] {

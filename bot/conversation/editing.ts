@@ -1,6 +1,5 @@
 import type { Fact, NewFact } from "../../core/books/facts.ts";
 import { foldFacts } from "../../core/books/fold.ts";
-import { problemText } from "../../core/books/problem.ts";
 import { decide, followUp, mattersOf, verbOf } from "../../core/decide/decide.ts";
 import type { Ask, Effect, Matter } from "../../core/decide/decision.ts";
 import { settle } from "../../core/decide/settle.ts";
@@ -10,7 +9,7 @@ import type { Mention, Reading } from "../../core/notes/reading.ts";
 import type { Note } from "../../db/notes.ts";
 import { fixFact } from "./amending.ts";
 import { closeQuestionsOf, openQuestion } from "./questions.ts";
-import { decideAll, echoOf, impossibleText, keepOutcome } from "./recording.ts";
+import { decideAll, echoOf, impossibleText, keepOutcome, problemWords } from "./recording.ts";
 import type { Turn } from "./turn.ts";
 
 /**
@@ -148,8 +147,7 @@ type Step = { kind: "unusable"; why: string } | { kind: "ask"; ask: Ask } | { ki
 function redoOne(redoing: Redoing, matter: Matter): Step {
   const { turn, earlier, done, nextPiece } = redoing;
   const folded = foldFacts([...earlier, ...done]);
-  if (folded.kind === "impossible")
-    return { kind: "unusable", why: problemText(folded.problem, turn.ledger.books) };
+  if (folded.kind === "impossible") return { kind: "unusable", why: problemWords(turn, folded.problem) };
   const { reading } = matter;
   if (reading.kind !== "unclear" && !verbOf(reading.kind)?.decide)
     return { kind: "unusable", why: `"${reading.text}" is no note to put in its place.` };

@@ -1,5 +1,5 @@
 import type { Fact } from "../../core/books/facts.ts";
-import { problemText } from "../../core/books/problem.ts";
+import { type Problem, problemText } from "../../core/books/problem.ts";
 import { showDay } from "../../core/calendar.ts";
 import { cautionsFor, type Given, notedOf } from "../../core/cautions.ts";
 import { decide, followUp, verbOf } from "../../core/decide/decide.ts";
@@ -130,12 +130,20 @@ function refuse(turn: Turn, matter: Matter, why: string): void {
   }
 }
 
-/** Why the books cannot take it; a later fact that stands in the way is named. */
+/** Why the books cannot take it; a fact that stands in the way is named. */
 export function impossibleText(turn: Turn, result: Extract<Recorded, { kind: "impossible" }>): string {
   const { fact, problem } = result;
-  const why = problemText(problem, turn.ledger.books);
   const standing = turn.ledger.factById(fact.id);
-  if (!standing) return why;
+  if (!standing) return problemWords(turn, problem);
   const [said] = echoOf(turn, standing);
-  return `That would leave a later note impossible: "${said}" (${showDay(fact.day, turn.today)}). ${why}`;
+  const needs =
+    problem.kind === "no such piece" || problem.kind === "no such loan" || problem.kind === "no loan";
+  const why = needs ? "It needs this one. Undo it first." : problemWords(turn, problem);
+  return `In the way: ${said}\n${why}`;
+}
+
+/** A problem in plain words, its days as replies show them. */
+export function problemWords(turn: Turn, problem: Problem): string {
+  const text = problemText(problem, turn.ledger.books);
+  return text.replace(/\b\d{4}-\d{2}-\d{2}\b/g, (day) => showDay(day, turn.today));
 }

@@ -11,7 +11,7 @@ import {
   readYesNo,
 } from "../notes/bare.ts";
 import { readMessage } from "../notes/read.ts";
-import type { Mention, Reading } from "../notes/reading.ts";
+import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { completeReading } from "./completion.ts";
 import type { Ask, Choice, Effect, Matter } from "./decision.ts";
 
@@ -110,7 +110,7 @@ function fill(ask: Ask, text: string, today: Day, reading: Reading): Partial<Rea
     case "what":
     case "stream":
     case "loan":
-      return fillWords(wants, text, today, rest);
+      return fillWords(wants, text, reading, today, rest);
     case "per":
     case "choice":
       return null;
@@ -181,6 +181,7 @@ function pickByWords(mention: Mention, choices: readonly Choice[]): Partial<Read
 function fillWords(
   wants: "what" | "stream" | "loan",
   text: string,
+  reading: Reading,
   today: Day,
   rest: Partial<Reading>,
 ): Partial<Reading> | null {
@@ -193,5 +194,18 @@ function fillWords(
   const isNote =
     readings.length !== 1 || (only!.kind !== "unclear" && !(only!.kind === "spend" && only!.missing));
   if (words === "" || words.length > 40 || /\d/.test(words) || isNote) return null;
-  return { [wants]: words, ...rest } as Partial<Reading>;
+  return {
+    [wants]: words,
+    ...(wants === "what" ? spentOn(words, reading, today) : {}),
+    ...rest,
+  } as Partial<Reading>;
+}
+
+/** What was bought decides the category, and may name its piece: "glue for the desk". */
+function spentOn(words: string, reading: Reading, today: Day): Partial<ReadingOf<"spend">> {
+  const [spend, ...more] = readMessage(`${words} 1`, today);
+  if (spend?.kind !== "spend" || more.length > 0 || spend.what === undefined) return {};
+  const { what, category, pieces } = spend;
+  const isNew = pieces && !("pieces" in reading && reading.pieces);
+  return { what, ...(category ? { category } : {}), ...(isNew ? { pieces } : {}) };
 }

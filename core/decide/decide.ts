@@ -46,7 +46,8 @@ function decideUnclear(reading: Reading, today: string): Decision {
       choices.push({ label: note, effect: { kind: "instead", readings } });
     }
   }
-  if (choices.length < 2) return { kind: "refuse", why: withExample(why, unclear?.instead) };
+  if (choices.length < 2)
+    return { kind: "refuse", why: withExample(why, unclear?.instead?.[0], reading.text) };
   return { kind: "ask", ask: { prompt: why, wants: "choice", choices: [...choices, NEVER_MIND] } };
 }
 
@@ -60,9 +61,11 @@ function isOnlySaid(option: Reading, text: string): boolean {
   return mentions.every((mention) => said(mention.name)) && !("what" in option && !said(option.what));
 }
 
-function withExample(why: string, notes: readonly string[] | undefined): string {
-  const [note] = notes ?? [];
-  return note === undefined || why.includes(`"${note}"`) ? why : `${why}\nLike: ${note}`;
+/** A note that would have worked helps only where it takes up something that was typed. */
+function withExample(why: string, note: string | undefined, text: string): string {
+  const typed = new Set(text.toLowerCase().match(/[\p{L}\d]{2,}/gu));
+  const isBuilt = note?.split(/\s+/).some((word) => typed.has(word)) && !why.includes(`"${note}"`);
+  return isBuilt ? `${why}\nLike: ${note}` : why;
 }
 
 /**

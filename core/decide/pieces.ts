@@ -144,14 +144,14 @@ function addFirst(reading: WithPieces, index: number, desk: Desk, mayLeaveOut: b
   const out: Choice[] = mayLeaveOut
     ? [
         {
-          label: "No piece: shop cost",
+          label: reading.kind === "drive" ? "No piece: just the miles" : "No piece: shop cost",
           words: ["shop", "no piece"],
           effect: { kind: "instead", readings: [shop] },
         },
       ]
     : [];
   return {
-    prompt: `No ${wordsOf(mention)} on the books. What did it cost? I add it first.`,
+    prompt: `No ${wordsOf(mention)} on the books. What did ${isOne(mention) ? "it" : "they"} cost? I add ${isOne(mention) ? "it" : "them"} first.`,
     wants: "price",
     choices: [
       {
@@ -216,5 +216,9 @@ function stateOf(piece: Readonly<Piece>): string {
 
 function wordsOf(mention: Mention): string {
   const words = [...(mention.traits ?? []), mention.name ?? `#${mention.number}`].join(" ");
-  return mention.plural || (mention.count ?? 1) > 1 ? pluralOf(words) : words;
+  return isOne(mention) ? words : pluralOf(words);
+}
+
+function isOne(mention: Mention): boolean {
+  return !mention.plural && (mention.count ?? 1) === 1;
 }

@@ -132,7 +132,10 @@ export const refund = defineVerb({
   echo({ fact, books, today }) {
     const back = `Gave back ${show(fact.amount ?? 0)} on ${namesOf(books, fact)}${dayWords(fact, today)}`;
     const [first] = piecesOf(books, fact);
-    const returned = fact.data.returned && first ? [`It came back: ${statusOf(first)}, not listed`] : [];
+    const returned =
+      fact.data.returned && first
+        ? [`${fact.pieces.length === 1 ? "It" : "They"} came back: ${statusOf(first)}, not listed`]
+        : [];
     return [back, ...returned, ...profitLines(books, fact)];
   },
 });

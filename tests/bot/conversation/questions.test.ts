@@ -196,6 +196,17 @@ describe("follow-up answers", () => {
     });
   });
 
+  test("what money was spent on brings its category and its piece", () => {
+    chat.say("bought desk 30");
+    chat.say("spent 18");
+    chat.say("glue");
+    expect(chat.ledger.books.facts.at(-1)?.data).toMatchObject({ what: "glue", category: "materials" });
+    chat.say("spent 7");
+    chat.say("paint for the desk");
+    expect(chat.statement().pieces[0]?.materials).toBe("7.00");
+    expect(chat.statement().months[0]?.overhead).toBe("18.00");
+  });
+
   test("a day given in place of a doubted one is taken", () => {
     chat.at("2026-12-20T15:00:00Z");
     chat.say("bought dresser 30 feb 3");
