@@ -32,7 +32,8 @@ export interface Draft {
   follows?: boolean;
   /** The field that holds the price of one of the pieces of the clause before. */
   eachOf?: string;
-  finish(line: number): Reading;
+  /** Why it is unclear, with the notes that would have worked. */
+  trouble?: Trouble;
 }
 
 interface Choice {
@@ -94,7 +95,7 @@ export function settleEach(made: Draft, pieces: readonly Mention[], clause: Clau
 function unclearDraft(clause: Clause, trouble: Trouble): Draft {
   const made = draft("unclear", {}, clause, false);
   const instead = trouble.instead ?? insteadOf(trouble, clause);
-  made.finish = (line) => unclear({ ...trouble, instead }, { text: clause.text, line });
+  made.trouble = { ...trouble, instead };
   return made;
 }
 
@@ -114,7 +115,6 @@ function draft(kind: Kind, fields: Record<string, unknown>, clause: Clause, date
     leadsWithPlace: placeLeads(clause),
     wantsPieces: language().grammars.get(kind)?.needs.includes("pieces") ?? false,
     takesBefore: false,
-    finish: (line) => finished(made, clause, line),
   };
   return made;
 }
@@ -365,7 +365,9 @@ function wholeTrouble(grammar: AnyGrammar, clause: Clause): Trouble | null {
   return free ? { kind: "unknown" } : null;
 }
 
-function finished(made: Draft, clause: Clause, line: number): Reading {
+export function readingOf(made: Draft, line: number): Reading {
+  const { clause } = made;
+  if (made.trouble) return unclear(made.trouble, { text: clause.text, line });
   const grammar = language().grammars.get(made.kind);
   const pieces = made.fields["pieces"] as { plural?: true; count?: number }[] | undefined;
   const missing: Missing[] = [];

@@ -3,6 +3,7 @@ import { amountOf, decimalText, exactOf, plus, times } from "./amounts.ts";
 import type { DaySaid } from "./days.ts";
 import { dayAt } from "./days.ts";
 import type { Lexicon, Roles } from "./lexicon.ts";
+import { rolesOf } from "./lexicon.ts";
 import type { Mention } from "./reading.ts";
 import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
@@ -48,7 +49,43 @@ export interface Token<Head = unknown> {
   claimed: boolean;
 }
 
-const NO_ROLES: Roles<never> = {};
+export const NO_ROLES: Roles<never> = rolesOf({});
+
+/**
+ * A token with every field there, absent ones undefined: tokens all of one shape are read several times faster
+ * than tokens of as many shapes as there are kinds.
+ */
+export function tokenOf<Head>(
+  kind: TokenKind,
+  text: string,
+  place: { from: number; to: number },
+  roles: Roles<Head>,
+  rest: TokenRest = NOTHING,
+): Token<Head> {
+  return {
+    kind,
+    text,
+    from: place.from,
+    to: place.to,
+    roles,
+    unknown: rest.unknown,
+    amount: rest.amount,
+    each: rest.each,
+    value: rest.value,
+    minutes: rest.minutes,
+    miles: rest.miles,
+    percent: rest.percent,
+    at: rest.at,
+    said: rest.said,
+    days: rest.days,
+    mention: rest.mention,
+    claimed: false,
+  };
+}
+
+type TokenRest = Partial<Omit<Token, "kind" | "text" | "from" | "to" | "roles" | "claimed">>;
+const NOTHING: TokenRest = {};
+const UNKNOWN: TokenRest = { unknown: true };
 
 interface Cursor {
   norms: readonly string[];
@@ -702,15 +739,9 @@ export function tokensOf<Head>(
 
 /** A token of one kind from its part of the line. */
 function made<Head>(part: Part, norms: readonly string[], at: number): Token<Head> {
-  // The part is this token's alone, and becomes it: one object for each token, not two.
-  const token = part as unknown as Token<Head>;
   const { words } = part;
-  token.text = words === 1 ? norms[at]! : norms.slice(at, at + words).join(" ");
-  token.from = at;
-  token.to = at + words;
-  token.roles = NO_ROLES;
-  token.claimed = false;
-  return token;
+  const text = words === 1 ? norms[at]! : norms.slice(at, at + words).join(" ");
+  return tokenOf(part.kind, text, { from: at, to: at + words }, NO_ROLES as Roles<Head>, part);
 }
 
 const DOUBTFUL: Part = { kind: "amount", amount: { exact: null, flaw: "vague", money: false }, words: 1 };
@@ -725,7 +756,7 @@ function tokenAt<Head>(
   const norm = norms[at]!;
   if (norm === "#" && /^\d{1,9}$/.test(norms[at + 1] ?? ""))
     return made({ kind: "number", value: Number(norms[at + 1]), words: 2 }, norms, at);
-  if (word.doubtful) return made({ ...DOUBTFUL }, norms, at);
+  if (word.doubtful) return made(DOUBTFUL, norms, at);
   if (norm === "x" && /^\d{1,3}$/.test(norms[at + 1] ?? ""))
     return made({ kind: "count", value: Number(norms[at + 1]), words: 2 }, norms, at);
   const named = NUMBER_WORDS.has(norm) ? pieceNumberAt(norms, at) : null;
@@ -748,21 +779,16 @@ function plainToken<Head>(
 ): Token<Head> {
   if (found) {
     const text = found.words === 1 ? norms[at]! : norms.slice(at, at + found.words).join(" ");
-    return { kind: "word", text, from: at, to: at + found.words, roles: found.roles, claimed: false };
+    return tokenOf("word", text, { from: at, to: at + found.words }, found.roles);
   }
-  const token: Token<Head> = {
-    kind: "mark",
-    text: norms[at]!,
-    from: at,
-    to: at + 1,
-    roles: NO_ROLES,
-    claimed: false,
-  };
-  if (word.kind !== "mark") {
-    token.kind = "word";
-    token.unknown = true;
-  }
-  return token;
+  const mark = word.kind === "mark";
+  return tokenOf(
+    mark ? "mark" : "word",
+    norms[at]!,
+    { from: at, to: at + 1 },
+    NO_ROLES as Roles<Head>,
+    mark ? NOTHING : UNKNOWN,
+  );
 }
 
 const NUMBER_WORDS = new Set(["no", "number", "num", "nbr"]);
