@@ -99,19 +99,24 @@ function unclearDraft(clause: Clause, trouble: Trouble): Draft {
   return made;
 }
 
-function placeLeads({ tokens }: Clause): boolean {
+function dayLeads({ tokens, signs }: Clause): boolean {
+  if ((signs.hints & HINTS.day) === 0) return false;
+  return tokens.find((token) => !(token.kind === "mark" || token.roles.filler))?.kind === "day";
+}
+
+function placeLeads({ tokens, signs }: Clause): boolean {
+  if ((signs.hints & HINTS.place) === 0) return false;
   const place = tokens.findIndex((token) => token.roles.place !== undefined);
   return place >= 0 && tokens.findIndex((token) => token.kind === "piece") > place;
 }
 
 function draft(kind: Kind, fields: Record<string, unknown>, clause: Clause, dated: boolean): Draft {
-  const first = clause.tokens.find((token) => !(token.kind === "mark" || token.roles.filler));
   const made: Draft = {
     kind,
     fields,
     clause,
     dated,
-    leadsWithDay: first?.kind === "day",
+    leadsWithDay: dayLeads(clause),
     leadsWithPlace: placeLeads(clause),
     wantsPieces: language().grammars.get(kind)?.needs.includes("pieces") ?? false,
     takesBefore: false,
