@@ -1,3 +1,4 @@
+import { isSetName } from "../notes/furniture.ts";
 import type { Books, Piece } from "./books.ts";
 import { pieceLabel } from "./piece.ts";
 
@@ -21,8 +22,11 @@ function sameWords(a: Piece, b: Piece): boolean {
 function groupLabel(group: readonly Piece[]): string {
   const [first] = group as [Piece];
   if (group.length === 1) return pieceLabel(first);
-  const words = [...first.traits, pluralOf(first.name)].join(" ");
-  return `${group.length} ${words} (${numbersLabel(group.map((piece) => piece.number))})`;
+  const numbers = numbersLabel(group.map((piece) => piece.number));
+  // A dining set of five pieces is one set, not five.
+  const isOneSet = isSetName(first.name) && group.every((piece) => piece.set && piece.lot === first.lot);
+  if (isOneSet) return `${[...first.traits, first.name].join(" ")} (${numbers})`;
+  return `${group.length} ${[...first.traits, pluralOf(first.name)].join(" ")} (${numbers})`;
 }
 
 /** "#3–#8" for a run of numbers, else "#3, #5, #9". */

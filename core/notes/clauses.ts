@@ -34,7 +34,7 @@ export function headsOf(token: Tok): readonly Head[] {
 
 function isPurpose(tokens: readonly Tok[], at: number): boolean {
   const previous = at > 0 ? tokens[at - 1]!.text : "";
-  if (previous === "for") return /ing/.test(tokens[at]!.text);
+  if (previous === "for") return /ing(?: |$)/.test(tokens[at]!.text);
   return NO_VERB_AFTER.has(previous);
 }
 
@@ -344,14 +344,23 @@ function addToShape(shape: Shape, token: Tok, next: Tok | undefined): void {
 
 /** Whether a run without a verb says a kind of note by what it holds alone. */
 function standsAlone(shape: Shape, before: Shape, facts: VerbFacts): boolean {
-  const takes = (slot: "minutes" | "miles" | "money" | "price"): boolean =>
-    before.head !== undefined && strongHeadsOf(before.head).some((head) => facts.takes(head.kind, slot));
-  if (shape.miles) return !(takes("miles") && !before.miles);
-  if (shape.duration) return !(takes("minutes") && !before.duration);
+  const { head } = before;
+  if (shape.miles) return before.miles || !takesSlot(head, "miles", facts);
+  if (shape.duration) return before.duration || !takesSlot(head, "minutes", facts);
   if (shape.stream && shape.amount) return true;
-  if (shape.supply && shape.amount)
-    return before.amount || !(before.supply || (before.head && (takes("money") || takes("price"))));
+  if (shape.supply && shape.amount) {
+    const waits = takesSlot(head, "money", facts) || takesSlot(head, "price", facts);
+    return before.amount || !(before.supply || waits);
+  }
   return shape.loan && shape.amount;
+}
+
+function takesSlot(
+  head: Tok | undefined,
+  slot: Parameters<VerbFacts["takes"]>[1],
+  facts: VerbFacts,
+): boolean {
+  return head !== undefined && strongHeadsOf(head).some((said) => facts.takes(said.kind, slot));
 }
 
 /** A verb that could complete the one before opens a clause where it brings a thing or an amount of its own. */

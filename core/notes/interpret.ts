@@ -32,7 +32,8 @@ export interface Draft {
   follows?: boolean;
   /** The field that holds the price of one of the pieces of the clause before. */
   eachOf?: string;
-  finish(line: number): Reading;
+  /** Why it is unclear, with the notes that would have worked. */
+  trouble?: Trouble;
 }
 
 interface Choice {
@@ -94,27 +95,31 @@ export function settleEach(made: Draft, pieces: readonly Mention[], clause: Clau
 function unclearDraft(clause: Clause, trouble: Trouble): Draft {
   const made = draft("unclear", {}, clause, false);
   const instead = trouble.instead ?? insteadOf(trouble, clause);
-  made.finish = (line) => unclear({ ...trouble, instead }, { text: clause.text, line });
+  made.trouble = { ...trouble, instead };
   return made;
 }
 
-function placeLeads({ tokens }: Clause): boolean {
+function dayLeads({ tokens, signs }: Clause): boolean {
+  if ((signs.hints & HINTS.day) === 0) return false;
+  return tokens.find((token) => !(token.kind === "mark" || token.roles.filler))?.kind === "day";
+}
+
+function placeLeads({ tokens, signs }: Clause): boolean {
+  if ((signs.hints & HINTS.place) === 0) return false;
   const place = tokens.findIndex((token) => token.roles.place !== undefined);
   return place >= 0 && tokens.findIndex((token) => token.kind === "piece") > place;
 }
 
 function draft(kind: Kind, fields: Record<string, unknown>, clause: Clause, dated: boolean): Draft {
-  const first = clause.tokens.find((token) => !(token.kind === "mark" || token.roles.filler));
   const made: Draft = {
     kind,
     fields,
     clause,
     dated,
-    leadsWithDay: first?.kind === "day",
+    leadsWithDay: dayLeads(clause),
     leadsWithPlace: placeLeads(clause),
     wantsPieces: language().grammars.get(kind)?.needs.includes("pieces") ?? false,
     takesBefore: false,
-    finish: (line) => finished(made, clause, line),
   };
   return made;
 }
@@ -365,7 +370,9 @@ function wholeTrouble(grammar: AnyGrammar, clause: Clause): Trouble | null {
   return free ? { kind: "unknown" } : null;
 }
 
-function finished(made: Draft, clause: Clause, line: number): Reading {
+export function readingOf(made: Draft, line: number): Reading {
+  const { clause } = made;
+  if (made.trouble) return unclear(made.trouble, { text: clause.text, line });
   const grammar = language().grammars.get(made.kind);
   const pieces = made.fields["pieces"] as { plural?: true; count?: number }[] | undefined;
   const missing: Missing[] = [];

@@ -19,7 +19,6 @@ export interface Roles<Head = unknown> {
   method?: string;
   stream?: string;
   heads?: Head[];
-  /** The words that a question may begin with or be made of. */
   hedge?: Hedge;
   vagueTime?: true;
   person?: true;
@@ -28,6 +27,27 @@ export interface Roles<Head = unknown> {
   filler?: true;
   pronoun?: true;
   labor?: true;
+}
+
+/** Roles with every field there: what `over` says first, else what `roles` says; heads of both. One shape for all. */
+export function rolesOf<Head>(roles: Roles<Head>, over: Roles<Head> = {}): Roles<Head> {
+  const heads = over.heads && roles.heads ? [...over.heads, ...roles.heads] : (over.heads ?? roles.heads);
+  return {
+    noun: over.noun ?? roles.noun,
+    supply: over.supply ?? roles.supply,
+    place: over.place ?? roles.place,
+    method: over.method ?? roles.method,
+    stream: over.stream ?? roles.stream,
+    heads,
+    hedge: over.hedge ?? roles.hedge,
+    vagueTime: over.vagueTime ?? roles.vagueTime,
+    person: over.person ?? roles.person,
+    trait: over.trait ?? roles.trait,
+    opinion: over.opinion ?? roles.opinion,
+    filler: over.filler ?? roles.filler,
+    pronoun: over.pronoun ?? roles.pronoun,
+    labor: over.labor ?? roles.labor,
+  };
 }
 
 interface Node<Head> {
@@ -63,8 +83,7 @@ function makeLexicon<Head>(): Lexicon<Head> {
       }
       node = child;
     }
-    const heads = [...(node.roles?.heads ?? []), ...(roles.heads ?? [])];
-    node.roles = { ...roles, ...node.roles, ...(heads.length > 0 ? { heads } : {}) };
+    node.roles = rolesOf(roles, node.roles);
   };
   const longest = (norms: readonly string[], at: number) => {
     let node = root;

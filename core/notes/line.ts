@@ -3,7 +3,7 @@ import type { Clause, Tok } from "./clause.ts";
 import type { Cut } from "./clauses.ts";
 import { cutsOf } from "./clauses.ts";
 import type { Draft } from "./interpret.ts";
-import { interpret, questionReading, settleEach } from "./interpret.ts";
+import { interpret, questionReading, readingOf, settleEach } from "./interpret.ts";
 import { withMentions } from "./mentions.ts";
 import { withNames } from "./names.ts";
 import { isQuestion } from "./questions.ts";
@@ -65,9 +65,12 @@ function withWorkClocks(tokens: Tok[]): Tok[] {
 
 /** A question runs on to its end, "and" and all, unless a sentence ends within it. */
 function startsAsQuestion(tokens: readonly Tok[]): boolean {
-  const end = tokens.findIndex((token) => token.kind === "mark" && /^[.?!]$/.test(token.text));
-  const rest = end < 0 ? [] : tokens.slice(end + 1);
-  return rest.every((token) => token.kind === "mark" || token.roles.filler === true) && isQuestion(tokens);
+  let ended = false;
+  for (const token of tokens) {
+    if (token.kind === "mark") ended ||= token.text === "." || token.text === "?" || token.text === "!";
+    else if (ended && !token.roles.filler) return false;
+  }
+  return isQuestion(tokens);
 }
 
 function draftOf(cut: Cut, typed: Typed, today: Day): Draft {
@@ -80,7 +83,7 @@ function finish(drafts: readonly Draft[], index: number): Reading[] {
   let before: Mention[] | undefined;
   return drafts.map((draft) => {
     const settled = settledBy(draft, before);
-    const reading = settled.finish(index);
+    const reading = readingOf(settled, index);
     const named = (reading as { pieces?: Mention[] }).pieces;
     if (Array.isArray(named) && named.length > 0) before = named;
     return reading;

@@ -3,6 +3,7 @@ import type { Tok } from "./clause.ts";
 import { isSetName } from "./furniture.ts";
 import { singularOf } from "./lexicon.ts";
 import type { Mention } from "./reading.ts";
+import { NO_ROLES, tokenOf } from "./tokens.ts";
 import { PARTS } from "./words/traits.ts";
 
 const PIECES_WORD = /^(?:pieces?|pcs?|pce|pc)$/;
@@ -163,7 +164,7 @@ function pieceToken(tokens: readonly Tok[], from: number, to: number, mention: M
     .slice(from, to)
     .map((token) => token.text)
     .join(" ");
-  return { kind: "piece", text, from: first.from, to: last.to, roles: {}, mention, claimed: false };
+  return tokenOf("piece", text, { from: first.from, to: last.to }, NO_ROLES, { mention });
 }
 
 function mentionAt(

@@ -1,4 +1,5 @@
 import type { Tok } from "./clause.ts";
+import { NO_ROLES, tokenOf } from "./tokens.ts";
 
 const TAKES_NAME = /^(?:from|to|for|off|at|off of)$/;
 const ARTICLE = /^(?:the|a|an|my|our|this|that|some|his|her|their)$/;
@@ -50,9 +51,8 @@ export function withNames(tokens: Tok[]): Tok[] {
     if (token?.kind !== "word" || !(token.roles.person || token.roles.place) || token.roles.pronoun) continue;
     const end = endOfName(tokens, first);
     for (let inside = first + 1; inside < end; inside += 1) {
-      tokens[inside] = { ...tokens[inside]!, kind: "word", roles: {} };
-      delete tokens[inside]!.mention;
-      delete tokens[inside]!.unknown;
+      const { text, from, to } = tokens[inside]!;
+      tokens[inside] = tokenOf("word", text, { from, to }, NO_ROLES);
     }
     at = Math.max(at, end - 1);
   }

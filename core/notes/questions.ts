@@ -50,6 +50,8 @@ function phrases(): Map<string, Phrase[]> {
       else index.set(phrase.parts[0]!, [phrase]);
     }
   }
+  // The fullest phrase first: once it stands, the lesser ones are passed over unread.
+  for (const list of index.values()) list.sort((a, b) => b.weight - a.weight);
   return index;
 }
 
@@ -180,9 +182,8 @@ function withPeriods(units: readonly Unit[]): Unit[] {
   return joined;
 }
 
-/** The units a phrase claims from `start` on, or null. Gaps are as short as they can be. */
-function matched(phrase: Phrase, units: readonly Unit[], start: number): Set<Unit> | null {
-  const claimed = new Set<Unit>();
+/** Whether a phrase stands in the units from `start` on, and which it claims. Gaps are as short as they can be. */
+function matched(phrase: Phrase, units: readonly Unit[], start: number, claimed?: Set<Unit>): boolean {
   let at = start;
   let gap = false;
   for (const part of phrase.parts) {
@@ -192,12 +193,12 @@ function matched(phrase: Phrase, units: readonly Unit[], start: number): Set<Uni
     }
     if (gap) while (at < units.length && !units[at]!.keys.includes(part)) at += 1;
     const unit = units[at];
-    if (!unit?.keys.includes(part)) return null;
-    claimed.add(unit);
+    if (!unit?.keys.includes(part)) return false;
+    claimed?.add(unit);
     at += 1;
     gap = false;
   }
-  return claimed;
+  return true;
 }
 
 const LOOSE =
@@ -221,8 +222,9 @@ function best(units: readonly Unit[], cue: boolean): { phrase: Phrase; claimed: 
       for (const phrase of byFirst.get(key) ?? []) {
         if (found && weightHere(found.phrase, topics) >= weightHere(phrase, topics)) continue;
         if (phrase.whole && phrase.parts[0] === "{piece}" && phrase.parts.length === 1 && !cue) continue;
-        const claimed = matched(phrase, units, start);
-        if (!claimed) continue;
+        if (!matched(phrase, units, start)) continue;
+        const claimed = new Set<Unit>();
+        matched(phrase, units, start, claimed);
         if ((phrase.whole || !cue) && !units.every((other) => claimed.has(other) || isLoose(other, cue)))
           continue;
         found = { phrase, claimed };

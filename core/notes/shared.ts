@@ -40,6 +40,7 @@ function takeFromNext(draft: Draft, before: Draft | undefined, next: Draft | und
 
 /** Hands what the last of several buys or sales says to those before it that do not say it themselves. */
 export function sharedOver(drafts: readonly Draft[]): void {
+  if (drafts.length < 2) return;
   leadingDay(drafts);
   leadingPlace(drafts);
   drafts.forEach((draft, at) => takeFromNext(draft, drafts[at - 1], drafts[at + 1]));

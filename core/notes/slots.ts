@@ -435,6 +435,7 @@ function isPronounHere(clause: Clause, token: Tok): boolean {
 
 /** "vanity dresser": one piece by two names, or two? */
 function areSideBySide(tokens: readonly Tok[]): boolean {
+  if (tokens.length < 2) return false;
   return tokens.some((token, at) => {
     const next = tokens[at + 1];
     const adjacent = next !== undefined && next.from === token.to;
@@ -450,6 +451,8 @@ function areSideBySide(tokens: readonly Tok[]): boolean {
 
 /** "dresser and whatnot 40": a noun nobody listed, joined to one that is known, is a piece too. */
 function withJoinedNouns(clause: Clause, tokens: readonly Tok[]): Filled {
+  if (!clause.signs.has("named") || clause.tokens.length < 4)
+    return { value: tokens.map((token) => token.mention!) };
   const mentions = tokens.map((token) => ({ at: token.from, mention: token.mention! }));
   for (let at = 1; at < clause.tokens.length; at += 1) {
     if (!/^(?:and|&|\+)$/.test(clause.tokens[at - 1]!.text)) continue;

@@ -67,54 +67,84 @@ function isGlued(words: readonly Word[], apart: boolean): boolean {
   return !apart && point?.norm === "." && !point.apart && words.at(-2)?.kind === "letters";
 }
 
+/** The next word of a line at a place that is no blank; null where what stands there is dropped. */
+function wordAt(line: string, at: number, words: readonly Word[], apart: boolean): Word | null {
+  const plain = asciiLetters(line, at);
+  if (plain > 0)
+    return {
+      kind: "letters",
+      norm: line.slice(at, at + plain).toLowerCase(),
+      start: at,
+      end: at + plain,
+      apart,
+    };
+  const digits = digitsAt(line, at);
+  if (digits > 0) {
+    const norm = line
+      .slice(at, at + digits)
+      .toLowerCase()
+      .replaceAll("−", "-");
+    const word: Word = { kind: "digits", norm, start: at, end: at + digits, apart };
+    return isGlued(words, apart) ? { ...word, doubtful: true } : word;
+  }
+  const count = matchAt(COUNT_X, line, at);
+  const text = count ?? matchAt(LETTERS, line, at);
+  if (text)
+    return {
+      kind: count ? "digits" : "letters",
+      norm: normalize(text),
+      start: at,
+      end: at + text.length,
+      apart,
+    };
+  const mark = matchAt(MARK, line, at);
+  if (!mark || isHyphen(mark, line, at, words, apart)) return null;
+  return { kind: "mark", norm: PLAIN_MARKS[mark] ?? mark, start: at, end: at + 1, apart };
+}
+
+const PLAIN_MARKS: Readonly<Record<string, string>> = { "–": "-", "—": "-", "…": "." };
+
+/** "mid-century" is two words. */
+function isHyphen(mark: string, line: string, at: number, words: readonly Word[], apart: boolean): boolean {
+  return mark === "-" && !apart && words.at(-1)?.kind === "letters" && /\p{L}/u.test(line[at + 1] ?? "");
+}
+
+const isAsciiLetter = (code: number): boolean => (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
+
+/** The length of a word of plain letters, by far the commonest kind; 0 where a slower look is needed. */
+function asciiLetters(line: string, at: number): number {
+  let end = at;
+  while (end < line.length && isAsciiLetter(line.charCodeAt(end))) end += 1;
+  const next = line.charCodeAt(end);
+  const length = end - at;
+  // An accent, an apostrophe or a digit right behind it: "étagère", "what's", "x4".
+  const goesOn = next > 127 || next === 39 || (next >= 48 && next <= 57);
+  return length === 0 || length > 48 || goesOn ? 0 : length;
+}
+
 /** The words, numbers and marks of one line, in order; anything else (emoji, other signs) is dropped. */
 export function wordsOf(line: string): Word[] {
   const words: Word[] = [];
   let at = 0;
   let apart = true;
-  const push = (kind: Word["kind"], length: number, norm: string): void => {
-    words.push({ kind, norm, start: at, end: at + length, apart });
-    at += length;
-    apart = false;
-  };
   while (at < line.length) {
-    const blank = matchAt(BLANK, line, at);
-    if (blank) {
-      at += blank.length;
+    const code = line.charCodeAt(at);
+    const blank = code === 32 ? 1 : code > 127 || code < 32 ? (matchAt(BLANK, line, at)?.length ?? 0) : 0;
+    if (blank > 0) {
+      at += blank;
       apart = true;
       continue;
     }
-    const digits = digitsAt(line, at);
-    if (digits > 0 && isGlued(words, apart)) {
-      push("digits", digits, line.slice(at, at + digits).toLowerCase());
-      words.at(-1)!.doubtful = true;
+    const word = wordAt(line, at, words, apart);
+    if (word) {
+      words.push(word);
+      at = word.end;
+      apart = false;
       continue;
     }
-    if (digits > 0) {
-      push(
-        "digits",
-        digits,
-        line
-          .slice(at, at + digits)
-          .toLowerCase()
-          .replaceAll("−", "-"),
-      );
-      continue;
-    }
-    const text = matchAt(COUNT_X, line, at) ?? matchAt(LETTERS, line, at);
-    if (text) {
-      push(/\d/.test(text) ? "digits" : "letters", text.length, normalize(text));
-      continue;
-    }
-    const mark = matchAt(MARK, line, at);
-    if (mark === "-" && !apart && words.at(-1)?.kind === "letters" && /\p{L}/u.test(line[at + 1] ?? "")) {
-      // "mid-century" is two words.
-      at += 1;
-    } else if (mark) push("mark", 1, mark === "–" || mark === "—" ? "-" : mark === "…" ? "." : mark);
-    else {
-      at += (line.codePointAt(at) ?? 0) > 0xffff ? 2 : 1;
-      apart = true;
-    }
+    // A hyphen joins; an emoji parts.
+    apart = code !== 45 || apart;
+    at += (line.codePointAt(at) ?? 0) > 0xffff ? 2 : 1;
   }
   return words;
 }

@@ -64,6 +64,8 @@ const BOT_WORDS: ReadonlySet<string> = new Set([
 ]);
 
 export function isBotWord(norms: readonly string[]): boolean {
+  // A word and a mark or two: anything longer is no command.
+  if (norms.length > 3) return false;
   const words = norms.filter((norm) => /[a-z0-9]/.test(norm));
   return words.length === 1 && BOT_WORDS.has(words[0]!);
 }
