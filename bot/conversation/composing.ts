@@ -28,9 +28,9 @@ export function composeReply(turn: Turn): Reply | null {
   return buttons.length > 0 ? { text, buttons } : { text };
 }
 
-/** Where this turn asked nothing but closed something, the next one in the queue of its message is asked. */
+/** Where this turn asked nothing but closed something, the next one in the queue is asked. */
 function prompt(turn: Turn): void {
-  if (turn.asked.length > 0) return;
+  if (turn.asked.length > 0 || !turn.closed) return;
   const next = openQuestions(turn).find((question) => question.prompt === null);
   if (next)
     turn.asked.push({ id: next.id, token: next.token, ask: next.ask, text: next.matter.reading.text });

@@ -188,11 +188,11 @@ function asNew({ kind, day, pieces, amount, data }: Fact): NewFact {
 type Settling = Extract<Effect, { kind: "settle" | "instead" }>;
 
 /** What was answered when the message first came holds: which piece was meant, and what one added for it cost. */
-function answeredBefore({ standing, numbers }: Redoing, reading: Reading, ask: Ask): Settling | null {
+function answeredBefore({ turn, standing, numbers }: Redoing, reading: Reading, ask: Ask): Settling | null {
   const [first, ...rest] = ask.first ?? [];
   const [added] = numbers;
   const bought = standing.find((fact) => fact.kind === "buy" && fact.pieces[0] === added?.[0]);
-  if (first?.kind === "buy" && bought) {
+  if (first?.kind === "buy" && bought && cameOfAnswer(turn, bought)) {
     const pieces = first.pieces?.map((mention) => ({
       ...mention,
       count: mention.count ?? bought.pieces.length,
@@ -210,4 +210,10 @@ function answeredBefore({ standing, numbers }: Redoing, reading: Reading, ask: A
     if (mentions.every(({ number }) => number === undefined || meant.has(number))) return effect;
   }
   return null;
+}
+
+/** Whether a fact was first recorded by an answer to its message, not by the message itself. */
+function cameOfAnswer({ ledger }: Turn, fact: Fact): boolean {
+  const first = ledger.factById(fact.place) ?? fact;
+  return ledger.note(first.note)?.root !== fact.root;
 }

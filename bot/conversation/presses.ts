@@ -1,11 +1,12 @@
 import { medianPriceOf } from "../../core/answers/history.ts";
+import type { Piece } from "../../core/books/books.ts";
 import { labelOf } from "../../core/books/label.ts";
 import { statusOf } from "../../core/books/piece.ts";
 import { addDays, showDay } from "../../core/calendar.ts";
 import type { Matter } from "../../core/decide/decision.ts";
 import { askMissing } from "../../core/decide/missing.ts";
 import { show } from "../../core/money.ts";
-import type { Reading } from "../../core/notes/reading.ts";
+import type { Mention, Reading } from "../../core/notes/reading.ts";
 import { undoRoot } from "./amending.ts";
 import { applyEffect, openQuestion } from "./questions.ts";
 import { decideAll } from "./recording.ts";
@@ -52,20 +53,24 @@ function isStep(word: string | undefined): word is Step {
 }
 
 function takeStep(turn: Turn, step: Step, number: number): void {
-  if (!turn.ledger.books.pieces.has(number)) {
+  const piece = turn.ledger.books.pieces.get(number);
+  if (!piece) {
     turn.spoken.push(`There is no #${number} on the books any more.`);
     return;
   }
   const needsPrice = step === "list" || step === "sell";
-  const mentions = [{ number, count: 1 }];
   const reading = {
     kind: step,
-    pieces: mentions,
+    pieces: [mentionOf(piece)],
     text: `${step} ${labelOf(turn.ledger.books, [number])}`,
     line: 0,
     ...(needsPrice ? { missing: ["price"] } : {}),
   } as Reading;
   decideAll(turn, [matterOf(turn, reading)], { root: turn.note });
+}
+
+function mentionOf({ number, name, traits }: Readonly<Piece>): Mention {
+  return { number, name, count: 1, ...(traits.length > 0 ? { traits: [...traits] } : {}) };
 }
 
 function matterOf(turn: Turn, reading: Reading): Matter {
@@ -83,9 +88,10 @@ function listFromNudge(turn: Turn, number: number): void {
   const isMate = (other: { lot: number | null; set: boolean }) =>
     piece.set && other.set && other.lot === piece.lot;
   const mates = [...books.pieces.values()].filter((other) => isMate(other) && statusOf(other) === "finished");
-  const numbers = mates.length > 0 ? mates.map((mate) => mate.number) : [number];
+  const listed = mates.length > 0 ? mates : [piece];
+  const numbers = listed.map((each) => each.number);
   const text = `list ${labelOf(books, numbers)}`;
-  const pieces = numbers.map((each) => ({ number: each, count: 1 }));
+  const pieces = listed.map(mentionOf);
   const reading: Reading = { kind: "list", pieces, text, line: 0, missing: ["price"] };
   const median = numbers.length === 1 ? medianPriceOf(books, piece.name) : null;
   const ask = askMissing(reading)!;

@@ -26,8 +26,13 @@ export function openQuestions(turn: Turn): Question[] {
 /** Closes whatever is still asked about a message, and gives it. */
 export function closeQuestionsOf(turn: Turn, root: number): Question[] {
   const open = turn.ledger.questions.everyOpen().filter((question) => question.note === root);
-  for (const { id } of open) turn.ledger.questions.close(id, turn.now());
+  for (const { id } of open) closeQuestion(turn, id);
   return open;
+}
+
+function closeQuestion(turn: Turn, id: number): void {
+  turn.ledger.questions.close(id, turn.now());
+  turn.closed = true;
 }
 
 /** Takes a message as the answer to an open question, if it is one. */
@@ -41,7 +46,7 @@ export function answerOpen(turn: Turn, text: string, question: Question | undefi
 export function applyEffect(turn: Turn, question: Question, effect: Effect): void {
   const { ledger } = turn;
   const { matter, note: root } = question;
-  ledger.questions.close(question.id, turn.now());
+  closeQuestion(turn, question.id);
   switch (effect.kind) {
     case "drop":
       turn.spoken.push(`Dropped: ${[matter.reading, ...matter.waiting].map(({ text }) => text).join(", ")}`);

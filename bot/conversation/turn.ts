@@ -47,6 +47,8 @@ export interface Turn extends ConversationDeps {
   /** Buttons beside those of a question. */
   buttons: Button[][];
   files: Extract<OutboxBody, { kind: "file" }>[];
+  /** A question was closed, so that the next one in the queue may be asked. */
+  closed: boolean;
   /** The reply speaks of the books as changed, and ends with the totals. */
   changed: boolean;
 }
@@ -57,7 +59,16 @@ export function newTurn(
 ): Turn {
   const today = dayOfInstant(of.said, deps.zone());
   const root = deps.ledger.note(of.note)?.root ?? of.note;
-  const empty = { recorded: [], refused: [], asked: [], spoken: [], buttons: [], files: [], changed: false };
+  const empty = {
+    recorded: [],
+    refused: [],
+    asked: [],
+    spoken: [],
+    buttons: [],
+    files: [],
+    closed: false,
+    changed: false,
+  };
   return { ...deps, ...of, root, today, ...empty };
 }
 

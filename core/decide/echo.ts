@@ -25,9 +25,11 @@ export function piecesOf(books: Books, fact: Pick<FactCommon, "pieces">): Readon
   return fact.pieces.map((number) => books.pieces.get(number)!);
 }
 
-/** "is" for one piece, "are" for more. */
-export function verbFor(fact: Pick<FactCommon, "pieces">): "is" | "are" {
-  return fact.pieces.length === 1 ? "is" : "are";
+/** "#4 desk is", "2 chairs (#5, #6) are"; a set is one. */
+export function subjectOf(books: Books, fact: Pick<FactCommon, "pieces">): string {
+  const names = namesOf(books, fact);
+  const isSeveral = /^\d|,/.test(names.replace(/\(.*?\)/g, ""));
+  return `${names} ${isSeveral ? "are" : "is"}`;
 }
 
 /** Minutes as a person says them: "45 min", "2 h", "1 h 15". */

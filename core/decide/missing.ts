@@ -107,8 +107,9 @@ export function piecesSaid(reading: Reading): string {
   const mentions = "pieces" in reading && Array.isArray(reading.pieces) ? reading.pieces : [];
   if (mentions.length === 0) return "it";
   const said = mentions.map((mention) => {
-    if (mention.number !== undefined) return `#${mention.number}`;
     const words = [...(mention.traits ?? []), mention.name ?? "piece"].join(" ");
+    if (mention.number !== undefined)
+      return mention.name ? `#${mention.number} ${words}` : `#${mention.number}`;
     const count = mention.count ?? 0;
     if (count > 1) return `${count} ${pluralOf(words)}`;
     return mention.plural || count === 0 ? pluralOf(words) : `the ${words}`;

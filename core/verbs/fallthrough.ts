@@ -8,7 +8,7 @@ import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { depositOf, sharesOfDeposit } from "../books/shares.ts";
 import { type Ask, confirmation, type Desk, NEVER_MIND } from "../decide/decision.ts";
-import { dayWords, namesOf, piecesOf, verbFor } from "../decide/echo.ts";
+import { dayWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { held } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { type Cents, show } from "../money.ts";
@@ -167,10 +167,9 @@ export const fallthrough = defineVerb({
     const back = -legs.reduce((sum, leg) => sum + (leg.account === "cash" ? leg.cents : 0), 0);
     const kept = -legs.reduce((sum, leg) => sum + (leg.account === "deposits kept" ? leg.cents : 0), 0);
     const [first] = piecesOf(books, fact);
-    const names = namesOf(books, fact);
-    const state = first ? `${names} ${verbFor(fact)} ${statusOf(first)} again` : names;
-    const money = back + kept > 0 ? [`${show(back)} given back, ${show(kept)} kept`] : [];
-    return [`Buyer gone: ${state}${dayWords(fact, today)}`, ...money];
+    const state = `${subjectOf(books, fact)} ${first ? statusOf(first) : "here"} again`;
+    const money = back + kept > 0 ? `, ${show(back)} given back, ${show(kept)} kept` : "";
+    return [`Buyer gone: ${state}${money}${dayWords(fact, today)}`];
   },
 });
 

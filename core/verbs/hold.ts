@@ -6,7 +6,7 @@ import { dayShape, wordsShape } from "../books/shapes.ts";
 import { depositOf } from "../books/shares.ts";
 import { showDay } from "../calendar.ts";
 import { confirmation } from "../decide/decision.ts";
-import { dayWords, methodWords, namesOf, piecesOf, verbFor } from "../decide/echo.ts";
+import { dayWords, methodWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { show } from "../money.ts";
@@ -129,13 +129,9 @@ export const hold = defineVerb({
   echo({ fact, books, today }) {
     const buyer = fact.data.buyer ? ` for ${fact.data.buyer}` : "";
     const until = fact.data.until ? ` until ${showDay(fact.data.until, today)}` : "";
-    const first = `${namesOf(books, fact)} ${verbFor(fact)} on hold${buyer}${until}${dayWords(fact, today)}`;
+    const first = `${subjectOf(books, fact)} on hold${buyer}${until}${dayWords(fact, today)}`;
     if (!fact.amount) return [first];
-    const held = depositOf(piecesOf(books, fact));
-    const all = held === fact.amount ? "" : `, ${show(held)} in all`;
-    return [
-      first,
-      `Deposit ${show(fact.amount)}${methodWords(fact.data.method)}${all}: owed, not earned yet`,
-    ];
+    const deposit = `deposit ${show(fact.amount)}${methodWords(fact.data.method)}`;
+    return [`${first}, ${deposit}`, `${show(depositOf(piecesOf(books, fact)))} held: owed, not earned yet`];
   },
 });

@@ -5,7 +5,7 @@ import { costAccountOf, moveCost } from "../books/cost.ts";
 import { costOf } from "../books/piece.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
-import { dayWords, namesOf, piecesOf, verbFor } from "../decide/echo.ts";
+import { dayWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { show } from "../money.ts";
@@ -122,7 +122,7 @@ export const retire = defineVerb({
   echo({ fact, books, today }) {
     const words = { kept: "kept for yourself", given: "given away", scrapped: "scrapped" };
     const cost = piecesOf(books, fact).reduce((sum, piece) => sum + costOf(piece), 0);
-    const first = `${namesOf(books, fact)} ${verbFor(fact)} ${words[fact.data.how]}${dayWords(fact, today)}`;
+    const first = `${subjectOf(books, fact)} ${words[fact.data.how]}${dayWords(fact, today)}`;
     if (cost === 0) return [first];
     return [
       first,

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { checkNotGone } from "../books/check.ts";
 import type { FactRules } from "../books/rules.ts";
-import { costLine, dayWords, namesOf, verbFor } from "../decide/echo.ts";
+import { costLine, dayWords, subjectOf } from "../decide/echo.ts";
 import { hereBut } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { defineVerb } from "./verb.ts";
@@ -57,7 +57,7 @@ export const start = defineVerb({
     return { kind: "record", facts: [{ kind: "start", day, pieces: settled.pieces, data: {} }] };
   },
   echo({ fact, books, today }) {
-    const first = `${namesOf(books, fact)} ${verbFor(fact)} started${dayWords(fact, today)}`;
+    const first = `${subjectOf(books, fact)} started${dayWords(fact, today)}`;
     return [first, costLine(books, fact)];
   },
 });

@@ -317,6 +317,17 @@ describe("an edited message", () => {
     expect(reply.text).toContain("Before:\nBought #1 dresser, 30.00\nBought #2 lamp, 5.00");
   });
 
+  test("from a purchase to a sale does not keep the purchase", () => {
+    chat.say("bought dresser 30", { message: "m" });
+    const before = chat.statement();
+    expect(chat.say("sold dresser 30", { message: "m", edited: true }).text).toContain("What did it cost?");
+    expect(chat.statement()).toEqual(before);
+    chat.say("10");
+    expect(chat.statement().pieces.map(({ number, price, proceeds }) => [number, price, proceeds])).toEqual([
+      [1, "10.00", "30.00"],
+    ]);
+  });
+
   test("drops what the message still asked, where it asks no more", () => {
     chat.say("bought lamp 5, sold dresser", { message: "m" });
     chat.say("bought lamp 6", { message: "m", edited: true });

@@ -28,6 +28,12 @@ describe("a note of one fact", () => {
     ]);
   });
 
+  test("keeps to five lines with a deposit, a caution, a loan and a note that waits", () => {
+    for (const note of ["loan 14250 at 5.5%", "bought tall chest 12", "bought lamp", "deposit 20 on chest"])
+      chat.say(note);
+    expect(linesOf(chat.say("sold chest 160")).length).toBeLessThanOrEqual(5);
+  });
+
   test("names the day when it is not the message's own", () => {
     expect(linesOf(chat.say("bought dresser 30 yesterday"))[0]).toBe("Bought #1 dresser, 30.00 on Fri May 8");
     expect(chat.statement().pieces[0]?.bought).toBe("2026-05-08");
@@ -60,6 +66,16 @@ describe("several clauses and lines", () => {
     expect(lines.slice(0, 2)).toEqual(["#1 desk is finished", "Listed #1 desk at 165.00"]);
     expect(lines.filter((line) => line.startsWith("May so far"))).toHaveLength(1);
     expect(chat.statement().pieces[0]).toMatchObject({ finished: "2026-05-09", listPrice: "165.00" });
+  });
+
+  test("every line of several says its amounts", () => {
+    chat.say("bought desk 20 and hutch 30");
+    const lines = linesOf(chat.say("deposit 45 on desk transfer\nhold hutch for bob"));
+    expect(lines.slice(0, 2)).toEqual([
+      "#1 desk is on hold, deposit 45.00 by transfer",
+      "#2 hutch is on hold for bob",
+    ]);
+    expect(chat.say("desk fell through refunded 30").text).toContain("30.00 given back, 15.00 kept");
   });
 
   test("in a pasted block what is not understood is listed with its line, the rest is recorded", () => {

@@ -177,6 +177,26 @@ describe("follow-up answers", () => {
     ]);
   });
 
+  test("another note meanwhile does not ask the next one before its turn", () => {
+    chat.say("bought dresser, sold nightstand 60");
+    expect(chat.say("bought lamp 5").text).toContain("2 notes still waiting");
+    expect(chat.say("30").text).toContain("Bought #2 dresser, 30.00");
+    chat.say("10");
+    expect(chat.statement().pieces.map(({ name, price }) => [name, price])).toEqual([
+      ["lamp", "5.00"],
+      ["dresser", "30.00"],
+      ["nightstand", "10.00"],
+    ]);
+  });
+
+  test("the next step's button asks by number and name", () => {
+    chat.say("bought tall dresser 30");
+    chat.say("finished dresser");
+    expect(chat.press("List it").text).toBe("What is the asking price for #1 tall dresser?");
+    chat.say("190");
+    expect(chat.statement().pieces[0]?.listPrice).toBe("190.00");
+  });
+
   test("a restart in the middle of several loses none and keeps their order", () => {
     chat.say("bought dresser, sold nightstand 60");
     chat.restart();
