@@ -126,7 +126,7 @@ function splitAtHeads(segment: readonly Tok[], facts: VerbFacts): (readonly Tok[
       continue;
     }
     if (isLight(token) && !wantsOwnClause(segment, at)) continue;
-    if (absorbs(token, head, facts)) continue;
+    if (headsOf(token).some((said) => !said.light && facts.absorbs(said.kind, head.text))) continue;
     const cut = pulledBack(segment, headAt, at);
     parts.push(segment.slice(start, cut));
     start = cut;

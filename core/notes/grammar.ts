@@ -20,6 +20,8 @@ export type Sign =
   | "labor"
   | "person"
   | "pronoun"
+  /** A word that nobody listed. */
+  | "unknown"
   | "helper"
   /** The first thing after the verb is an amount: "got 85 for the lamp". */
   | "moneyFirst"

@@ -29,6 +29,8 @@ export interface Draft {
   wantsPieces: boolean;
   /** Its pieces are those of the clause before. */
   takesBefore: boolean;
+  /** "them": where the clause before named one piece, those of its whole run are meant. */
+  takesSeveral?: boolean;
   follows?: boolean;
   /** The field that holds the price of one of the pieces of the clause before. */
   eachOf?: string;
@@ -279,7 +281,7 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
   const ownTrouble = (grammar.judge?.(made.fields, clause as never) as Trouble | null | undefined) ?? null;
   const left =
     ownTrouble ??
-    hedgeTrouble(clause) ??
+    hedgeTrouble(clause, choice.kind) ??
     leftoverTrouble(choice.kind, clause) ??
     wholeTrouble(grammar, clause);
   return left ? unclearDraft(clause, left) : made;
@@ -317,6 +319,7 @@ function fillField(
   const filled = optional ? knownPieces(clause) : slots[slot](clause);
   if (!filled) return null;
   if ("trouble" in filled) return filled.trouble;
+  if (filled.several) made.takesSeveral = true;
   if (filled.follows) made.takesBefore = true;
   else made.fields[field] = filled.value;
   if (filled.each) made.fields["each"] = true;

@@ -81,11 +81,16 @@ function draftOf(cut: Cut, typed: Typed, today: Day): Draft {
 function finish(drafts: readonly Draft[], index: number): Reading[] {
   sharedOver(drafts);
   let before: Mention[] | undefined;
-  return drafts.map((draft) => {
-    const settled = settledBy(draft, before);
+  let run: Mention[] = [];
+  return drafts.map((draft, at) => {
+    const several = draft.takesSeveral && before?.length === 1 && before[0]!.count === 1;
+    const settled = settledBy(draft, several ? run : before);
     const reading = readingOf(settled, index);
     const named = (reading as { pieces?: Mention[] }).pieces;
-    if (Array.isArray(named) && named.length > 0) before = named;
+    if (Array.isArray(named) && named.length > 0) {
+      before = named;
+      run = drafts[at - 1]?.kind === draft.kind ? [...run, ...named] : named;
+    }
     return reading;
   });
 }

@@ -83,6 +83,11 @@ function isTrait(token: Tok | undefined): boolean {
   );
 }
 
+/** "sold to carol desk 90": the unknown word is whoever the preposition is about. */
+function isAfterPreposition(tokens: readonly Tok[], at: number): boolean {
+  return /^(?:to|from|off|at|via)$/.test(tokens[at - 1]?.text ?? "");
+}
+
 /** The describing words before a noun, and where they begin. */
 function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[]; from: number } {
   const traits: string[] = [];
@@ -94,7 +99,7 @@ function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[];
       traits.unshift(`${number.text} ${token.text}`);
       at -= 1;
     } else if (token.roles.opinion && !token.roles.trait) continue;
-    else if (isTrait(token)) traits.unshift(token.text);
+    else if (isTrait(token) && !(token.unknown && isAfterPreposition(tokens, at))) traits.unshift(token.text);
     else break;
   }
   return { traits, from: at + 1 };
@@ -106,6 +111,7 @@ function after(tokens: readonly Tok[], noun: number, mention: Mention, plural: b
   const next = tokens[to];
   if (next?.kind === "number") {
     mention.number = next.value!;
+    mention.count ??= 1;
     return to + 1;
   }
   if (next?.kind === "count" && mention.count === undefined) {

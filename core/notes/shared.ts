@@ -43,7 +43,7 @@ export function sharedOver(drafts: readonly Draft[]): void {
   if (drafts.length < 2) return;
   leadingDay(drafts);
   leadingPlace(drafts);
-  drafts.forEach((draft, at) => takeFromNext(draft, drafts[at - 1], drafts[at + 1]));
+  for (let at = 0; at < drafts.length; at += 1) takeFromNext(drafts[at]!, drafts[at - 1], drafts[at + 1]);
   for (const run of runs(drafts)) {
     const kind = run[0]!.kind;
     const fields: readonly string[] = SHARING.has(kind)

@@ -17,6 +17,7 @@ const SIGNS: readonly Sign[] = [
   "labor",
   "person",
   "pronoun",
+  "unknown",
   "helper",
   "moneyFirst",
   "supplyFirst",
@@ -132,7 +133,7 @@ function addWordSigns({ roles, text, unknown }: Tok, tokens: readonly Tok[], at:
   if (roles.person) signs.add("person");
   if (roles.labor) signs.add("labor");
   if (roles.pronoun) signs.add("pronoun");
-  if (unknown && text.length > 1) signs.add("named");
+  if (unknown && text.length > 1) signs.mask |= BITS.named | BITS.unknown;
   if (text === "tax" || text === "taxes") signs.add("tax");
   if (text === "off" && tokens[at - 1]?.kind === "amount") signs.add("off");
   if (!text.includes("loan") || !LOAN.test(text)) return;

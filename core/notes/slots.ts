@@ -14,7 +14,7 @@ import { CONTAINERS } from "./words/supplies.ts";
 
 /** What a slot gives: its value, a trouble that makes the clause unclear, or nothing. */
 export type Filled =
-  | { value: unknown; each?: true; follows?: true; pending?: true }
+  | { value: unknown; each?: true; follows?: true; several?: true; pending?: true }
   | { trouble: Trouble }
   | null;
 
@@ -84,7 +84,7 @@ export const money: Fill = (clause) => {
   const found = centsOfToken(first);
   if ("trouble" in found) return found;
   if (isPerContainer(clause, first)) return trouble("vagueAmount");
-  if (couldBeCount(clause, first)) return trouble("twoNumbers");
+  if (couldBeCount(clause, first) || countsOtherThings(clause, first)) return trouble("twoNumbers");
   if (first.each) return timesCount(found.cents, clause);
   if (isAtSign(clause, first) && countsMoreThanOne(clause)) return trouble("twoNumbers");
   return { value: found.cents };
@@ -106,6 +106,17 @@ function couldBeCount({ tokens }: Clause, token: Tok): boolean {
   const next = tokens[tokens.indexOf(token) + 1];
   const whole = wholeOf(token.amount?.exact ?? null);
   return next?.kind === "piece" && !token.amount?.money && whole !== null && whole <= 12;
+}
+
+const OTHER_THINGS =
+  /^(?:times|people|guys|buyers|offers|messages|kids|years?|yrs?|old|in|inches|inch|feet|ft|foot|drawers?|doors?|shelves|legs|percent|degrees|pounds|lbs|blocks|min away|away|am|pm|oclock)$/;
+
+/** "sold desk 2 times": a number that counts something else. "40 in cash" is money. */
+function countsOtherThings({ tokens }: Clause, token: Tok): boolean {
+  const at = tokens.indexOf(token);
+  const next = tokens[at + 1]?.text ?? "";
+  if (token.amount?.money || next === "in") return false;
+  return OTHER_THINGS.test(next);
 }
 
 /** "20 a can": how many cans? */
@@ -132,7 +143,8 @@ const fee: Fill = (clause) => {
     (token) => token.kind === "word" && FEE.test(token.text) && !token.claimed,
   );
   if (at < 0) return null;
-  const nextAt = /^(?:of|was|is|:|-)$/.test(clause.tokens[at + 1]?.text ?? "") ? at + 2 : at + 1;
+  let nextAt = at + 1;
+  while (/^(?:of|was|were|is|are|:|-|=|came to|total)$/.test(clause.tokens[nextAt]?.text ?? "")) nextAt += 1;
   const after = clause.tokens[nextAt];
   const before = clause.tokens[at - 1];
   // "sold hutch 220 fee 6.60" names the fee after the word; "220 minus 6.60 fee" before it.
@@ -398,6 +410,7 @@ const pieces: Fill = (clause) => {
   if (tokens.length > 0) {
     claim(...tokens);
     if (areSideBySide(tokens)) return trouble("twoNouns");
+    if (isNumberRange(clause, tokens)) return trouble("range");
     return withJoinedNouns(clause, withoutParts(clause, tokens));
   }
   const pronoun = clause.tokens.find(
@@ -405,11 +418,13 @@ const pieces: Fill = (clause) => {
   );
   if (pronoun) {
     claim(pronoun);
-    return { value: [], follows: true };
+    return { value: [], follows: true, ...(SEVERAL.test(pronoun.text) ? { several: true } : {}) };
   }
   const found = unlisted(clause, true);
   return found.length > 0 ? { value: found } : null;
 };
+
+const SEVERAL = /^(?:them|those|these|em|both of them)$/;
 
 /** Pieces of other kinds of note that only help to place it: none is made up from unknown words. */
 export const knownPieces: Fill = (clause) => {
@@ -449,25 +464,55 @@ function areSideBySide(tokens: readonly Tok[]): boolean {
   });
 }
 
-/** "dresser and whatnot 40": a noun nobody listed, joined to one that is known, is a piece too. */
+/** "#4 to #6" may be two pieces or three. */
+function isNumberRange(clause: Clause, tokens: readonly Tok[]): boolean {
+  return tokens.some((token, at) => {
+    const next = tokens[at + 1];
+    if (token.mention?.number === undefined || next?.mention?.number === undefined) return false;
+    return /^(?:to|-|thru|through)$/.test(clause.tokens[clause.tokens.indexOf(token) + 1]?.text ?? "");
+  });
+}
+
+/** "dresser and whatnot 40", "whatnot and dresser 40": a noun nobody listed, joined to one that is known, is a piece too. */
 function withJoinedNouns(clause: Clause, tokens: readonly Tok[]): Filled {
-  if (!clause.signs.has("named") || clause.tokens.length < 4)
-    return { value: tokens.map((token) => token.mention!) };
   const mentions = tokens.map((token) => ({ at: token.from, mention: token.mention! }));
-  for (let at = 1; at < clause.tokens.length; at += 1) {
-    if (!/^(?:and|&|\+)$/.test(clause.tokens[at - 1]!.text)) continue;
-    let start = at;
-    while (ARTICLE.test(clause.tokens[start]?.text ?? "")) start += 1;
-    let end = start;
-    while (clause.tokens[end]?.unknown && isUnlistedNoun(clause.tokens[end]!)) end += 1;
-    if (end === start || end - start > 2 || clause.tokens[end]?.kind !== "amount") continue;
-    const run = clause.tokens.slice(start, end);
-    const mention = unlistedMention(run, null);
-    if (!mention) continue;
-    claim(...run);
-    mentions.push({ at: run[0]!.from, mention });
+  if (clause.signs.has("unknown")) {
+    clause.tokens.forEach((token, at) => {
+      if (!/^(?:and|&|\+|,)$/.test(token.text)) return;
+      const run = joinedAfter(clause.tokens, at) ?? joinedBefore(clause, at);
+      const mention = run ? unlistedMention(run, null) : null;
+      if (!run || !mention) return;
+      claim(...run);
+      mentions.push({ at: run[0]!.from, mention });
+    });
   }
   return { value: mentions.sort((a, b) => a.at - b.at).map(({ mention }) => mention) };
+}
+
+const JOINED_WORDS_MAX = 2;
+
+/** The unlisted noun between "and" and the price. */
+function joinedAfter(tokens: readonly Tok[], and: number): Tok[] | null {
+  let start = and + 1;
+  while (ARTICLE.test(tokens[start]?.text ?? "")) start += 1;
+  let end = start;
+  while (tokens[end]?.unknown && isUnlistedNoun(tokens[end]!)) end += 1;
+  const fits = end > start && end - start <= JOINED_WORDS_MAX && tokens[end]?.kind === "amount";
+  return fits && tokens[and]!.text !== "," ? tokens.slice(start, end) : null;
+}
+
+/** The unlisted noun between the verb and "and" with a piece behind it. */
+function joinedBefore({ tokens, head }: Clause, and: number): Tok[] | null {
+  let piece = and + 1;
+  while (ARTICLE.test(tokens[piece]?.text ?? "")) piece += 1;
+  if (tokens[piece]?.kind !== "piece") return null;
+  let start = and;
+  while (start > 0 && tokens[start - 1]!.unknown && isUnlistedNoun(tokens[start - 1]!)) start -= 1;
+  let before = start - 1;
+  while (ARTICLE.test(tokens[before]?.text ?? "")) before -= 1;
+  const fits =
+    start < and && and - start <= JOINED_WORDS_MAX && head !== undefined && tokens[before] === head;
+  return fits ? tokens.slice(start, and) : null;
 }
 
 const WITH_PARTS = /^(?:mirror|hutch|headboard|footboard|shelf)$/;
@@ -497,6 +542,13 @@ function isUnlistedNoun(token: Tok): boolean {
   return (trait === true || opinion === true) && !heads && !filler;
 }
 
+/** The word before a place, articles aside. */
+function wordBefore(tokens: readonly Tok[], at: number): string {
+  let before = at - 1;
+  while (ARTICLE.test(tokens[before]?.text ?? "")) before -= 1;
+  return tokens[before]?.text ?? "";
+}
+
 /** The first run of words that nobody listed, after the verb where there is one there, else before it. */
 function unlistedRun(clause: Clause): { run: Tok[]; count: number | null } | null {
   const { tokens, head } = clause;
@@ -510,7 +562,8 @@ function unlistedRun(clause: Clause): { run: Tok[]; count: number | null } | nul
       let to = at;
       while (to < end && isUnlistedNoun(tokens[to]!)) to += 1;
       const run = tokens.slice(at, to);
-      if (run.some((token) => token.unknown)) {
+      const named = !/^(?:from|to|at|in|off|with|w|by|via)$/.test(wordBefore(tokens, at));
+      if (named && run.some((token) => token.unknown)) {
         const before = tokens[at - 1];
         const whole =
           before?.kind === "amount" && !before.amount?.money && !before.each
@@ -546,7 +599,7 @@ function unlisted(clause: Clause, taking = false): Mention[] {
 
 function isWhatWord(token: Tok | undefined): boolean {
   if (token?.kind !== "word" || token.roles.heads?.some((head) => !head.light)) return false;
-  if (token.roles.supply || token.roles.trait) return true;
+  if (token.roles.supply || token.roles.trait || token.roles.stream) return true;
   return (token.unknown === true || token.roles.person === true) && !token.claimed;
 }
 

@@ -1,6 +1,7 @@
 import type { Clause, Tok } from "./clause.ts";
 import type { Trouble } from "./grammar.ts";
 import type { Kind } from "./reading.ts";
+import { MONTHS } from "./words/calendar.ts";
 
 /*
  * What is enough to record, what is asked, and what is unclear. In this order, so that of two reasons the
@@ -36,7 +37,7 @@ const MIXES: ReadonlySet<Kind> = new Set([
 ]);
 
 /** Rule 1. */
-export function hedgeTrouble(clause: Clause): Trouble | null {
+export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
   const { tokens } = clause;
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
@@ -45,10 +46,27 @@ export function hedgeTrouble(clause: Clause): Trouble | null {
     // "like 40" is not 40.
     if (token.text === "like" && tokens[at + 1]?.kind === "amount") return { kind: "vagueAmount" };
     const { hedge, heads } = token.roles;
-    if (!hedge || token.claimed || heads || isHarmless(clause, token)) continue;
+    if (
+      !hedge ||
+      token.claimed ||
+      heads ||
+      isHarmless(clause, token) ||
+      (kind === "buy" && isPlanForIt(tokens, at))
+    )
+      continue;
     return { kind: hedge === "vague" ? "vagueAmount" : hedge };
   }
   return null;
+}
+
+const PLANS =
+  /^(?:needs?|needs to|need to|gonna|going to|want to|will|ill|planning to|plan|plans|hope to|hoping)$/;
+
+/** "bought desk 40 needs paint": what is to become of it takes nothing from the purchase. */
+function isPlanForIt(tokens: readonly Tok[], at: number): boolean {
+  if (!PLANS.test(tokens[at]!.text)) return false;
+  const before = tokens.slice(0, at);
+  return before.some((token) => token.kind === "piece") && before.some((token) => token.kind === "amount");
 }
 
 /** "about 40" is not 40; "changed her mind about the hutch" says nothing of amounts. */
@@ -88,7 +106,16 @@ function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | nul
   if (token.kind !== "word") return token.kind === "day" ? "vagueTime" : "unclaimed";
   if (isUnreadNumber(token.text)) return "unclaimed";
   if (!MIXES.has(kind) && isAnotherThing(token) && !isDescription(clause, token)) return "twoKinds";
-  return token.roles.vagueTime ? "vagueTime" : null;
+  return token.roles.vagueTime || isMonthAlone(clause, token) ? "vagueTime" : null;
+}
+
+/** "ads 240 june": a month is no day; "may" and "march" are months only after "in" and the like. */
+function isMonthAlone({ tokens }: Clause, token: Tok): boolean {
+  if (MONTHS[token.text] === undefined) return false;
+  return (
+    !/^(?:may|mar|march|sep|dec|jan)$/.test(token.text) ||
+    /^(?:in|for|of|since|during|from)$/.test(tokens[tokens.indexOf(token) - 1]?.text ?? "")
+  );
 }
 
 /** A number nobody could read ("1.2.3"); sizes and decades ("6ft", "1950s") say nothing about money. */

@@ -66,7 +66,12 @@ export const finish = defineVerb({
         without: ["duration"],
         light: true,
       },
-      { say: ["is done", "are done"], with: ["pronoun"], light: true },
+      {
+        say: ["is done", "are done", "done", "all done", "ready"],
+        with: ["pronoun"],
+        without: ["number", "duration", "unknown"],
+        light: true,
+      },
     ],
     slots: { pieces: "pieces" },
     needs: ["pieces"],

@@ -46,6 +46,12 @@ export const income = defineVerb({
         light: true,
       },
       { say: ["tipped"], with: ["number"], means: { stream: "tips" }, light: true },
+      {
+        say: ["income", "other income", "extra income", "side income", "earned"],
+        with: ["number"],
+        without: ["piece", "supply", "loan", "percent"],
+        light: true,
+      },
     ],
     slots: { amount: "money", stream: "stream", method: "method" },
     needs: ["stream", "amount"],

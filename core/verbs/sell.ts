@@ -94,7 +94,7 @@ export const sell = defineVerb({
         with: ["number"],
       },
       {
-        say: ["got … for", "got … out of", "took … for", "made … on"],
+        say: ["got … for", "got … out of", "took … for"],
         with: ["moneyFirst", "piece"],
         without: ["supply", "stream"],
         light: true,

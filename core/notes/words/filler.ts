@@ -253,6 +253,7 @@ export const PRONOUNS: ReadonlySet<string> = new Set([
   "these",
   "they",
   "both of them",
+  "its",
   "em",
   "this",
 ]);

@@ -36,8 +36,6 @@ export const STREAMS: Readonly<Record<string, string>> = {
   channel: "channel",
   videos: "videos",
   "video ads": "video ads",
-  commission: "commission",
-  commissions: "commissions",
   "side job": "side job",
   "side gig": "side gig",
   "odd job": "odd job",
@@ -50,5 +48,4 @@ export const STREAMS: Readonly<Record<string, string>> = {
   rebate: "rebate",
   cashback: "cashback",
   newsletter: "newsletter",
-  patterns: "patterns",
 };
