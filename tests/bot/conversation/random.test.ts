@@ -7,20 +7,10 @@ import { type Chat, openChat, type Said } from "./chat.ts";
 const numRuns = Number(process.env["RUNS"] ?? 30);
 const seed = Number(process.env["SEED"] ?? 20260509);
 
-const piece = fc.constantFrom(
-  ...[
-    "dresser",
-    "tall dresser",
-    "white dresser",
-    "desk",
-    "lamp",
-    "3 chairs",
-    "chairs",
-    "dining set",
-    "#1",
-    "#2",
-    "#5",
-  ],
+/** Any one of words parted by bars. */
+const pool = (words: string) => fc.constantFrom(...words.split(" | "));
+const piece = pool(
+  "dresser | tall dresser | white dresser | desk | lamp | 3 chairs | chairs | dining set | #1 | #2 | #5",
 );
 const amount = fc.constantFrom("5", "12.50", "30", "40", "90", "190", "1900", "0", "15 each", "");
 const day = fc.constantFrom("", "", "", "yesterday", "5/3", "on 4/28", "feb 3");
@@ -41,33 +31,20 @@ const clause = fc.oneof(
   fc.tuple(fc.constantFrom("paid loan", "loan balance", "tips", "gas"), fc.constant(""), amount, day),
 );
 const words = clause.map((parts) => parts.filter((part) => part !== "").join(" "));
-const fixedNote = fc.constantFrom(
-  ...[
-    "new loan 12000",
-    "loan 900 at 5.5%",
-    "new loan grad 4100 6.8%",
-    "split payments over all loans",
-    "month",
-  ],
-  ...[
-    "buyer backed out of dresser, refunded 10",
-    "dresser came back gave back 90",
-    "drove 24 miles for the desk",
-  ],
-  ...[
-    "bought dining set 5 pieces 100",
-    "finished dresser and listed it 165",
-    "set aside 20% for tax",
-    "asdkjh",
-  ],
-  ...[
-    "sold dresser 150 to neighbor fee 6.60",
-    "deposit 45 on dresser from bob",
-    "dresser 30",
-    "45",
-    "loan?",
-    "",
-  ],
+const fixedNote = fc.oneof(
+  pool("new loan 12000 | loan 900 at 5.5% | new loan grad 4100 6.8% | split payments over all loans | month"),
+  pool(
+    "buyer backed out of dresser, refunded 10 | dresser came back gave back 90 | drove 24 miles for the desk",
+  ),
+  pool(
+    "bought dining set 5 pieces 100 | finished dresser and listed it 165 | set aside 20% for tax | asdkjh",
+  ),
+  pool(
+    "sold dresser 150 to neighbor fee 6.60 | deposit 45 on dresser from bob | dresser 30 | 45 | loan? |  ",
+  ),
+  pool(
+    "paint 12 for bookcase and listed it 90 | finished lamp and sold it 60 | bought desk | bought a hutch",
+  ),
 );
 const note = fc.oneof(
   { weight: 6, arbitrary: words },
@@ -75,28 +52,19 @@ const note = fc.oneof(
   { weight: 1, arbitrary: fc.array(words, { minLength: 2, maxLength: 9 }).map((lines) => lines.join("\n")) },
   { weight: 1, arbitrary: fc.tuple(words, words).map(([a, b]) => `${a}, ${b}`) },
 );
-const answer = fc.constantFrom(
-  ...[
-    "35",
-    "#1",
-    "2",
-    "the tall one",
-    "yes",
-    "no",
-    "never mind",
-    "5.5",
-    "free",
-    "2h",
-    "sold it for 70",
-    "dresser",
-  ],
-  ...["undo", "make that 35", "no 20", "kept it", "all", "another", "both", "yesterday"],
+const answer = fc.oneof(
+  pool("35 | #1 | 2 | the tall one | yes | no | never mind | 5.5 | free | 2h | sold it for 70 | dresser"),
+  pool("undo | make that 35 | no 20 | kept it | all | another | both | yesterday"),
 );
 const turn = fc.oneof(
   { weight: 6, arbitrary: fc.record({ do: fc.constant("say" as const), text: note, person: fc.nat(4) }) },
   { weight: 4, arbitrary: fc.record({ do: fc.constant("say" as const), text: answer, person: fc.nat(4) }) },
   { weight: 2, arbitrary: fc.record({ do: fc.constant("reply" as const), text: answer, to: fc.nat() }) },
-  { weight: 3, arbitrary: fc.record({ do: fc.constant("edit" as const), text: note, of: fc.nat() }) },
+  { weight: 2, arbitrary: fc.record({ do: fc.constant("edit" as const), text: note, of: fc.nat() }) },
+  {
+    weight: 3,
+    arbitrary: fc.record({ do: fc.constant("correct" as const), amount: fc.nat(300), of: fc.nat() }),
+  },
   { weight: 4, arbitrary: fc.record({ do: fc.constant("tap" as const), of: fc.nat(), old: fc.nat(9) }) },
   { weight: 1, arbitrary: fc.record({ do: fc.constant("wait" as const), days: fc.nat(40) }) },
   { weight: 1, arbitrary: fc.record({ do: fc.constant("restart" as const) }) },
@@ -107,7 +75,7 @@ type Turn = typeof turn extends fc.Arbitrary<infer T> ? T : never;
 interface Table {
   chat: Chat;
   second: number;
-  sent: { message: string; person: number | undefined; reply: string }[];
+  sent: { message: string; text: string; person: number | undefined; reply: string }[];
   buttons: { message: string; press: string; person: number | undefined }[];
   now: number;
 }
@@ -128,35 +96,30 @@ function take(table: Table, what: Turn): Said | null {
       const person = what.person === 0 ? table.second : undefined;
       const message = `m${sent.length}`;
       const said = chat.say(what.text, { message, ...(person === undefined ? {} : { person }) });
-      return remember(table, said, message, person);
+      return remember(table, said, { message, text: what.text, person });
     }
     case "reply": {
-      const to = sent[what.to % Math.max(1, sent.length)];
+      const to = oneOf(sent, what.to);
       if (!to) return null;
       const message = `m${sent.length}`;
-      return remember(
-        table,
-        chat.say(what.text, { message, replyTo: to.reply || to.message }),
-        message,
-        undefined,
-      );
+      const said = chat.say(what.text, { message, replyTo: to.reply || to.message });
+      return remember(table, said, { message, text: what.text, person: undefined });
     }
-    case "edit": {
-      const old = sent[what.of % Math.max(1, sent.length)];
+    case "edit":
+    case "correct": {
+      const old = oneOf(sent, what.of);
       if (!old) return null;
+      const text = what.do === "edit" ? what.text : old.text.replace(/\d+(?:\.\d+)?/, String(what.amount));
       const person = old.person === undefined ? {} : { person: old.person };
-      const said = chat.say(what.text, { message: old.message, edited: true, ...person });
-      for (const { press } of said.buttons)
-        buttons.push({ message: said.message, press, person: old.person });
+      const said = chat.say(text, { message: old.message, edited: true, ...person });
+      old.text = text;
+      keepButtons(table, said, old.person);
       // The same text once more changes nothing and is not answered.
       return said.text === "" ? null : said;
     }
     case "tap": {
-      const recent = what.old === 0 ? buttons : buttons.slice(-4);
-      const button = recent[what.of % Math.max(1, recent.length)];
-      if (!button) return null;
-      const { message, press, person } = button;
-      return chat.tap({ message, press, ...(person === undefined ? {} : { person }) });
+      const button = oneOf(what.old === 0 ? buttons : buttons.slice(-4), what.of);
+      return button ? tap(table, button) : null;
     }
     case "wait":
       table.now += what.days * 86_400_000;
@@ -168,10 +131,31 @@ function take(table: Table, what: Turn): Said | null {
   }
 }
 
-function remember(table: Table, said: Said, message: string, person: number | undefined): Said {
-  table.sent.push({ message, person, reply: said.message });
-  for (const { press } of said.buttons) table.buttons.push({ message: said.message, press, person });
+function oneOf<T>(list: readonly T[], pick: number): T | undefined {
+  return list[pick % Math.max(1, list.length)];
+}
+
+/** A choice that was made closes its question, and made again it records nothing more. */
+function tap({ chat }: Table, { message, press, person }: Table["buttons"][number]): Said {
+  const token = press.startsWith("q:") ? press.split(":")[1]! : null;
+  const question = token === null ? null : chat.ledger.questions.byToken(token);
+  const before = chat.ledger.books.facts.map(({ id }) => id);
+  const said = chat.tap({ message, press, ...(person === undefined ? {} : { person }) });
+  if (question && token) {
+    expect(chat.ledger.questions.byToken(token)?.closed).not.toBeNull();
+    if (question.closed !== null) expect(chat.ledger.books.facts.map(({ id }) => id)).toEqual(before);
+  }
   return said;
+}
+
+function remember(table: Table, said: Said, of: Omit<Table["sent"][number], "reply">): Said {
+  table.sent.push({ ...of, reply: said.message });
+  keepButtons(table, said, of.person);
+  return said;
+}
+
+function keepButtons(table: Table, said: Said, person: number | undefined): void {
+  for (const { press } of said.buttons) table.buttons.push({ message: said.message, press, person });
 }
 
 /** Facts stand or fall only with a reply that says so, and a reply that says so has its facts. */
