@@ -90,8 +90,11 @@ function handleNote(turn: Turn, incoming: Incoming): void {
 function isTaken(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | undefined): boolean {
   if (runCommand(turn, text)) return true;
   if (turn.lines === 1 && answerOpen(turn, text, questionFor(turn, replyTo, replyRoot))) return true;
-  if (readYesNo(text) === "never mind") {
-    turn.spoken.push("Nothing is waiting for an answer.");
+  if (readYesNo(text) !== null) {
+    const [newest] = openQuestions(turn);
+    turn.spoken.push(
+      newest ? `That does not answer it: ${newest.ask.prompt}` : "Nothing is waiting for an answer.",
+    );
     return true;
   }
   return replyRoot !== undefined && filePicture(turn, replyRoot, text);

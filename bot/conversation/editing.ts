@@ -121,6 +121,8 @@ interface Redoing {
   /** Numbers of the pieces that the message made before, one list for each buy: given again, in order. */
   numbers: number[][];
   nextPiece: number;
+  /** What it leaves open. */
+  asked: Asked[];
 }
 
 function redo(turn: Turn, standing: readonly Fact[], matters: readonly Matter[]): Redone {
@@ -128,18 +130,17 @@ function redo(turn: Turn, standing: readonly Fact[], matters: readonly Matter[])
   const place = Math.min(...standing.map((fact) => fact.place));
   const earlier = books.facts.filter((fact) => fact.place < place);
   const numbers = standing.filter((fact) => fact.kind === "buy").map((fact) => [...fact.pieces]);
-  const redoing: Redoing = { turn, standing, earlier, done: [], numbers, nextPiece };
-  const asked: Asked[] = [];
+  const redoing: Redoing = { turn, standing, earlier, done: [], numbers, nextPiece, asked: [] };
   const queue = [...matters];
   if (queue.length === 0)
     return { kind: "unusable", why: 'It says nothing now. To take the note back, send "undo".' };
   for (let matter = queue.shift(); matter; matter = queue.shift()) {
     const step = redoOne(redoing, matter);
     if (step.kind === "unusable") return step;
-    if (step.kind === "ask") asked.push({ matter, ask: step.ask });
+    if (step.kind === "ask") redoing.asked.push({ matter, ask: step.ask });
     else queue.unshift(...step.next);
   }
-  return { kind: "redone", facts: redoing.done.map(asNew), asked };
+  return { kind: "redone", facts: redoing.done.map(asNew), asked: redoing.asked };
 }
 
 type Step = { kind: "unusable"; why: string } | { kind: "ask"; ask: Ask } | { kind: "on"; next: Matter[] };
@@ -159,6 +160,7 @@ function redoOne(redoing: Redoing, matter: Matter): Step {
     return effect ? { kind: "on", next: settle(matter, effect) } : { kind: "ask", ask: decision.ask };
   }
   const facts = decision.facts.map((fact) => keep(redoing, fact));
+  if (decision.ask) answerAgain(redoing, decision.ask);
   return {
     kind: "on",
     next: followUp(
@@ -166,6 +168,16 @@ function redoOne(redoing: Redoing, matter: Matter): Step {
       facts.flatMap((fact) => fact.pieces),
     ),
   };
+}
+
+/** The rate of a loan that was told in an answer holds for the loan as it is now; else it is asked again. */
+function answerAgain(redoing: Redoing, { reading, ask }: { reading: Reading; ask: Ask }): void {
+  const told = redoing.standing.find((fact) => fact.kind === "terms" && cameOfAnswer(redoing.turn, fact));
+  if (told?.kind === "terms" && reading.kind === "terms" && reading.loan && reading.date) {
+    const data = { ...told.data, loan: reading.loan };
+    keep(redoing, { kind: "terms", day: reading.date, pieces: [], data });
+  } else
+    redoing.asked.push({ matter: { reading, said: redoing.turn.today, confirmed: [], waiting: [] }, ask });
 }
 
 /** The fact as it would be recorded after the others, a buy with the numbers that its pieces had. */

@@ -127,6 +127,11 @@ export const sell = defineVerb({
     const settled = settlePieces(reading, desk, { fit: here, question: "did you sell", unknown: "add" });
     if (settled.kind !== "settled") return settled;
     const pieces = piecesOf(desk.books, settled);
+    const holders = holdersOf(pieces);
+    if (holders.length > 1) {
+      const why = `Deposits of ${holders.join(" and ")} are held on these. Settle one first, or sell them apart.`;
+      return { kind: "refuse", why };
+    }
     const ask =
       dayQuestion(reading, pieces, desk) ??
       depositQuestion(reading, pieces, desk) ??
@@ -173,6 +178,12 @@ function depositFate(desk: Desk): "refunded" | "kept" | null {
   return desk.confirmed.includes("deposit kept") ? "kept" : null;
 }
 
+/** Whose deposits are held on the pieces: money of two buyers cannot be part of one price. */
+function holdersOf(pieces: readonly Readonly<Piece>[]): string[] {
+  const held = pieces.filter((piece) => piece.deposit > 0 && piece.hold?.buyer);
+  return [...new Set(held.map((piece) => piece.hold!.buyer!))];
+}
+
 /** A piece cannot be sold before it was bought: the day is asked. */
 function dayQuestion(reading: ReadingOf<"sell">, pieces: readonly Readonly<Piece>[], desk: Desk): Ask | null {
   const day = reading.date ?? desk.today;
@@ -198,7 +209,7 @@ function depositQuestion(
   const deposit = depositOf(pieces);
   const price = reading.price!;
   if (deposit === 0 || depositFate(desk) || desk.confirmed.includes("whole price")) return null;
-  const holder = pieces.find((piece) => piece.hold?.buyer)?.hold?.buyer;
+  const [holder] = holdersOf(pieces);
   if (holder && reading.buyer && holder !== reading.buyer && !desk.confirmed.includes("deposit applied")) {
     return otherBuyer(holder, deposit);
   }

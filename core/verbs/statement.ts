@@ -96,7 +96,7 @@ export const statement = defineVerb({
     const day = reading.date ?? desk.today;
     const interest = accruedOn(desk.books.loans.get(settled.loan)!, day);
     const balance = reading.balance!;
-    if (balance > 0 && balance < interest) {
+    if (balance < interest) {
       const prompt = `Interest of ${show(interest)} is due already, more than ${show(balance)}. What is the whole balance?`;
       return { kind: "ask", ask: { prompt, wants: "balance", choices: [NEVER_MIND] } };
     }

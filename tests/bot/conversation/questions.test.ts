@@ -149,6 +149,14 @@ describe("follow-up answers", () => {
     expect(chat.statement().pieces.map(({ name, price }) => [name, price])).toEqual([["desk", "40.00"]]);
   });
 
+  test("a yes that answers nothing says what is asked, or that nothing is", () => {
+    expect(chat.say("yes").text).toBe("Nothing is waiting for an answer.");
+    chat.say("bought a desk");
+    expect(chat.say("yes").text).toContain("What did you pay for the desk?");
+    chat.say("40");
+    expect(chat.statement().pieces[0]?.price).toBe("40.00");
+  });
+
   test("never mind names all that is dropped", () => {
     chat.say("bought white dresser 30");
     chat.say("bought blue dresser 40");
@@ -334,6 +342,15 @@ describe("odd but possible", () => {
     expect(chat.statement().months[0]).toMatchObject({ cashIn: "235.00", cashOut: "75.00" });
   });
 
+  test("deposits of two buyers are no part of one price", () => {
+    chat.say("bought desk 30");
+    chat.say("deposit 45 on dresser from ann");
+    chat.say("deposit 15 on desk from bob");
+    const before = chat.statement();
+    expect(chat.say("sold dresser and desk 300 to ann").text).toContain("Deposits of ann and bob");
+    expect(chat.statement()).toEqual(before);
+  });
+
   test("a sale dated before its piece was bought", () => {
     expect(chat.say("sold dresser 190 on 5/2").text).toContain("was bought");
     expect(chat.ledger.books.facts.some((fact) => fact.kind === "sell")).toBe(false);
@@ -356,6 +373,20 @@ describe("the loan", () => {
     expect(chat.statement().loans[0]).toMatchObject({ rate: "5.5", principal: "12000.00" });
     chat.at("2026-06-09T15:00:00Z");
     expect(chat.statement().loans[0]?.accruedInterest).toBe("56.05");
+  });
+
+  test("a rate told in an answer outlives an edit of the loan", () => {
+    chat.say("new loan 12000", { message: "m" });
+    chat.say("5.5");
+    chat.say("new loan 13000", { message: "m", edited: true });
+    expect(chat.statement().loans).toMatchObject([{ rate: "5.5", principal: "13000.00" }]);
+  });
+
+  test("an edit that leaves the rate open asks for it", () => {
+    chat.say("new loan 12000 at 5.5%", { message: "m" });
+    expect(chat.say("new loan 13000", { message: "m", edited: true }).text).toContain("yearly rate");
+    chat.say("6");
+    expect(chat.statement().loans).toMatchObject([{ rate: "6", principal: "13000.00" }]);
   });
 
   test("more than is owed is not recorded as it stands", () => {
