@@ -68,43 +68,28 @@ const SAYS_AMOUNT = /^\s*(?:(?:it|that|they|i|he|she)\s+)?(?:was|were|cost|costs
 /** The change that a bare value makes to the reading's wanted field. */
 function fill(ask: Ask, text: string, today: Day, reading: Reading): Partial<Reading> | null {
   const { wants } = ask;
-  const still = reading.missing?.filter((field) => field !== wants) ?? [];
-  const rest = { missing: still };
+  const rest = { missing: reading.missing?.filter((field) => field !== wants) ?? [] };
+  const given = (value: object | string | number | null, field: string = wants) =>
+    value === null ? null : ({ [field]: value, ...rest } as Partial<Reading>);
   switch (wants) {
     case "price":
     case "amount":
     case "balance":
     case "refunded": {
-      const cents = readBareMoney(text.replace(SAYS_AMOUNT, ""));
-      if (cents === null) return null;
-      return { [wants]: cents, ...methodFor(reading, readBareMethod(text)), ...rest } as Partial<Reading>;
+      const change = given(readBareMoney(text.replace(SAYS_AMOUNT, "")));
+      return change && ({ ...change, ...methodFor(reading, readBareMethod(text)) } as Partial<Reading>);
     }
-    case "minutes": {
-      const minutes = readBareDuration(text);
-      return minutes === null ? null : ({ minutes, ...rest } as Partial<Reading>);
-    }
-    case "miles": {
-      const miles = readBareMiles(text);
-      return miles === null ? null : ({ miles, ...rest } as Partial<Reading>);
-    }
-    case "rate": {
-      const rate = readBarePercent(text);
-      return rate === null ? null : ({ rate, ...rest } as Partial<Reading>);
-    }
-    case "percent": {
-      const percent = readBarePercent(text);
-      return percent === null ? null : ({ percent, ...rest } as Partial<Reading>);
-    }
-    case "count": {
-      const count = readBareCount(text);
-      return count === null || count < 1
-        ? null
-        : ({ ...withCount(reading, count), ...rest } as Partial<Reading>);
-    }
-    case "day": {
-      const date = readBareDay(text, today);
-      return date === null ? null : ({ date, ...rest } as Partial<Reading>);
-    }
+    case "minutes":
+      return given(readBareDuration(text));
+    case "miles":
+      return given(readBareMiles(text));
+    case "rate":
+    case "percent":
+      return given(readBarePercent(text));
+    case "count":
+      return given(withCount(reading, readBareCount(text)), "pieces");
+    case "day":
+      return given(readBareDay(text, today), "date");
     case "pieces":
       return fillPieces(text, reading, ask, rest);
     case "what":
@@ -123,10 +108,16 @@ function methodFor(reading: Reading, method: string | null): { method?: string }
   return method && kept.includes(reading.kind) ? { method } : {};
 }
 
-function withCount(reading: Reading, count: number): Partial<Reading> {
-  const pieces = "pieces" in reading && Array.isArray(reading.pieces) ? reading.pieces : [];
-  const counted = pieces.map((mention) => (mention.count === undefined ? { ...mention, count } : mention));
-  return { pieces: counted } as Partial<Reading>;
+/** The mentions whose number was not said, now with it. */
+function withCount(reading: Reading, count: number | null): Mention[] | null {
+  if (count === null || count < 1) return null;
+  return mentionsOf(reading).map((mention) =>
+    mention.count === undefined ? { ...mention, count } : mention,
+  );
+}
+
+function mentionsOf(reading: Reading): Mention[] {
+  return "pieces" in reading && Array.isArray(reading.pieces) ? reading.pieces : [];
 }
 
 /** "#4", "#4 and #5", "the tall one", "dresser": one of the candidates, or a mention to be matched anew. */
@@ -142,7 +133,7 @@ function fillPieces(
   const picked = said && mentions.length < 2 ? pickByWords(said, ask.choices) : null;
   if (picked) return picked;
   if (!only || (only.name === undefined && only.number === undefined)) return null;
-  const old = "pieces" in reading && Array.isArray(reading.pieces) ? reading.pieces : [];
+  const old = mentionsOf(reading);
   // The answer takes the place of what was in doubt; the other pieces of the note stay as they were said.
   const index = ask.mention ?? (old.length > 1 ? null : 0);
   if (index === null) return null;

@@ -1,0 +1,145 @@
+import type { Fact, NewFact } from "../../core/books/facts.ts";
+import { foldFacts } from "../../core/books/fold.ts";
+import { decide, followUp, verbOf } from "../../core/decide/decide.ts";
+import type { Ask, Effect, Matter } from "../../core/decide/decision.ts";
+import { settle } from "../../core/decide/settle.ts";
+import type { Mention, Reading } from "../../core/notes/reading.ts";
+import { problemWords } from "./recording.ts";
+import type { Turn } from "./turn.ts";
+
+/** A clause that has to be asked about before it can be recorded. */
+export interface Asked {
+  matter: Matter;
+  ask: Ask;
+}
+
+type Redone = { kind: "redone"; facts: NewFact[]; asked: Asked[] } | { kind: "unusable"; why: string };
+
+/** A message being decided anew, on the books as they stood before it first recorded anything. */
+interface Redoing {
+  turn: Turn;
+  standing: readonly Fact[];
+  earlier: Fact[];
+  done: Fact[];
+  /** Numbers of the pieces that the message made before, one list for each buy: given again, in order. */
+  numbers: number[][];
+  nextPiece: number;
+  /** What it leaves open. */
+  asked: Asked[];
+}
+
+/** Decides the new words of a message; nothing is written yet. */
+export function redo(turn: Turn, standing: readonly Fact[], matters: readonly Matter[]): Redone {
+  const { books, nextPiece } = turn.ledger;
+  const place = Math.min(...standing.map((fact) => fact.place));
+  const earlier = books.facts.filter((fact) => fact.place < place);
+  const numbers = standing.filter((fact) => fact.kind === "buy").map((fact) => [...fact.pieces]);
+  const redoing: Redoing = { turn, standing, earlier, done: [], numbers, nextPiece, asked: [] };
+  const queue = [...matters];
+  if (queue.length === 0)
+    return { kind: "unusable", why: 'It says nothing now. To take the note back, send "undo".' };
+  for (let matter = queue.shift(); matter; matter = queue.shift()) {
+    const step = redoOne(redoing, matter);
+    if (step.kind === "unusable") return step;
+    if (step.kind === "ask") redoing.asked.push({ matter, ask: step.ask });
+    else queue.unshift(...step.next);
+  }
+  return { kind: "redone", facts: redoing.done.map(asNew), asked: redoing.asked };
+}
+
+/** Whether nothing that stands would go without a fact of its kind to take its place. */
+export function isCovered(standing: readonly Fact[], facts: readonly NewFact[]): boolean {
+  const left = facts.map((fact) => fact.kind);
+  return standing.every(({ kind }) => {
+    const index = left.indexOf(kind);
+    if (index >= 0) left.splice(index, 1);
+    return index >= 0;
+  });
+}
+
+type Step = { kind: "unusable"; why: string } | { kind: "ask"; ask: Ask } | { kind: "on"; next: Matter[] };
+
+function redoOne(redoing: Redoing, matter: Matter): Step {
+  const { turn, earlier, done, nextPiece } = redoing;
+  const folded = foldFacts([...earlier, ...done]);
+  if (folded.kind === "impossible") return { kind: "unusable", why: problemWords(turn, folded.problem) };
+  const { reading } = matter;
+  if (reading.kind !== "unclear" && !verbOf(reading.kind)?.decide)
+    return { kind: "unusable", why: `"${reading.text}" is no note to put in its place.` };
+  const decision = decide(matter, { books: folded.books, today: matter.said, nextPiece });
+  if (decision.kind === "refuse") return { kind: "unusable", why: decision.why };
+  if (decision.kind === "ask") {
+    if (reading.kind === "unclear") return { kind: "unusable", why: decision.ask.prompt };
+    const effect = answeredBefore(redoing, matter.reading, decision.ask);
+    return effect ? { kind: "on", next: settle(matter, effect) } : { kind: "ask", ask: decision.ask };
+  }
+  const facts = decision.facts.map((fact) => keep(redoing, fact));
+  if (decision.ask) answerAgain(redoing, decision.ask);
+  return {
+    kind: "on",
+    next: followUp(
+      matter,
+      facts.flatMap((fact) => fact.pieces),
+    ),
+  };
+}
+
+/** The rate of a loan that was told in an answer holds for the loan as it is now; else it is asked again. */
+function answerAgain(redoing: Redoing, { reading, ask }: { reading: Reading; ask: Ask }): void {
+  const told = redoing.standing.find((fact) => fact.kind === "terms" && cameOfAnswer(redoing.turn, fact));
+  if (told?.kind === "terms" && reading.kind === "terms" && reading.loan && reading.date) {
+    const data = { ...told.data, loan: reading.loan };
+    keep(redoing, { kind: "terms", day: reading.date, pieces: [], data });
+  } else
+    redoing.asked.push({ matter: { reading, said: redoing.turn.today, confirmed: [], waiting: [] }, ask });
+}
+
+/** The fact as it would be recorded after the others, a buy with the numbers that its pieces had. */
+function keep(redoing: Redoing, fact: NewFact): Fact {
+  const { turn, done, standing } = redoing;
+  const kept = fact.kind === "buy" ? (redoing.numbers.shift() ?? []) : [];
+  const pieces =
+    fact.kind === "buy" ? fact.pieces.map((_, index) => kept[index] ?? redoing.nextPiece++) : fact.pieces;
+  const id = Number.MAX_SAFE_INTEGER - 1000 + done.length;
+  const of = { author: turn.person, note: turn.note, root: standing[0]!.root };
+  const whole = { ...fact, pieces, id, place: id, ...of } as Fact;
+  done.push(whole);
+  return whole;
+}
+
+function asNew({ kind, day, pieces, amount, data }: Fact): NewFact {
+  return { kind, day, pieces, data, ...(amount === undefined ? {} : { amount }) } as NewFact;
+}
+
+type Settling = Extract<Effect, { kind: "settle" | "instead" }>;
+
+/** What was answered when the message first came holds: which piece was meant, and what one added for it cost. */
+function answeredBefore({ turn, standing, numbers }: Redoing, reading: Reading, ask: Ask): Settling | null {
+  const [first, ...rest] = ask.first ?? [];
+  const [added] = numbers;
+  const bought = standing.find((fact) => fact.kind === "buy" && fact.pieces[0] === added?.[0]);
+  if (first?.kind === "buy" && bought && cameOfAnswer(turn, bought)) {
+    const pieces = first.pieces?.map((mention) => ({
+      ...mention,
+      count: mention.count ?? bought.pieces.length,
+    }));
+    const price = bought.amount ?? 0;
+    return {
+      kind: "instead",
+      readings: [{ ...first, ...(pieces ? { pieces } : {}), price, missing: [] }, ...rest],
+    };
+  }
+  const meant = new Set(standing.filter((fact) => fact.kind === reading.kind).flatMap((fact) => fact.pieces));
+  for (const { effect } of ask.choices) {
+    if (effect.kind !== "settle" || !effect.change || !("pieces" in effect.change)) continue;
+    const mentions = (effect.change as { pieces?: Mention[] }).pieces ?? [];
+    if (mentions.every(({ number }) => number === undefined || meant.has(number))) return effect;
+  }
+  return null;
+}
+
+/** Whether a fact was first recorded by an answer to its message, not by the message itself. */
+function cameOfAnswer({ ledger }: Turn, fact: Fact): boolean {
+  const first = ledger.factById(fact.place) ?? fact;
+  return ledger.note(first.note)?.root !== fact.root;
+}
