@@ -751,17 +751,20 @@ export function correctedNorms<Head>(
   words: readonly Word[],
   { speller, shorthands }: Lexer<Head>,
 ): string[] {
-  const shouting = line === line.toUpperCase();
-  return words.map((word, index) => {
-    if (word.kind !== "letters") return word.norm;
-    const short = shorthands.get(word.norm);
-    if (short !== undefined) return short;
-    const initial = line[word.start]!;
-    // A capital inside a line is a name: "Stan" is no stain.
-    if (index > 0 && !shouting && initial !== initial.toLowerCase() && words[index - 1]!.kind === "letters")
-      return word.norm;
-    return speller.meant(word.norm) ?? word.norm;
-  });
+  const norms: string[] = [];
+  for (let at = 0; at < words.length; at += 1) {
+    const { kind, norm } = words[at]!;
+    if (kind !== "letters" || speller.isSettled(norm)) norms.push(norm);
+    else norms.push(shorthands.get(norm) ?? (isName(line, words, at) ? norm : (speller.meant(norm) ?? norm)));
+  }
+  return norms;
+}
+
+/** A capital inside a line that is not all capitals is a name: "Stan" is no stain. */
+function isName(line: string, words: readonly Word[], at: number): boolean {
+  const initial = line[words[at]!.start]!;
+  if (at === 0 || initial === initial.toLowerCase() || words[at - 1]!.kind !== "letters") return false;
+  return line !== line.toUpperCase();
 }
 
 /** Words to typed tokens, left to right, the longest meaning first. Linear: every look ahead is bounded. */

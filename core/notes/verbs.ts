@@ -125,12 +125,15 @@ function build(): Language {
     });
   }
   for (const word of LABORS) lexicon.add(word, { labor: true });
+  const shorts = shorthands();
+  const ordinary = new Set([...ORDINARY, ...KEYWORDS, ...questionWords(), ...lexicon.vocabulary]);
+  for (const short of shorts.keys()) ordinary.delete(short);
   const speller = makeSpeller(
-    [...lexicon.targets, ...TIME_WORDS],
-    new Set([...ORDINARY, ...KEYWORDS, ...questionWords(), ...lexicon.vocabulary]),
+    [...lexicon.targets, ...TIME_WORDS].filter((word) => !shorts.has(word)),
+    ordinary,
   );
   return {
-    lexer: { lexicon, speller, shorthands: shorthands() },
+    lexer: { lexicon, speller, shorthands: shorts },
     facts: factsOf(grammars),
     grammars,
     unsaid,
