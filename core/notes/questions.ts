@@ -1,10 +1,10 @@
 import { answers } from "../answers/list.ts";
 import type { Day } from "../calendar.ts";
 import { addMonths, monthOf } from "../calendar.ts";
-import { wholeOf } from "./amounts.ts";
 import type { Tok } from "./clause.ts";
+import { wholeOf } from "./quantities/amounts.ts";
 import type { Mention, Question } from "./reading.ts";
-import { centsOfToken } from "./slots.ts";
+import { centsOfToken } from "./slots/money.ts";
 import { MONTHS } from "./words/calendar.ts";
 
 /** What was asked, before it becomes a reading. */

@@ -3,12 +3,12 @@ import type { Head } from "./clause.ts";
 import type { VerbFacts } from "./clauses.ts";
 import type { Grammar, Saying, Slot } from "./grammar.ts";
 import { shorthands, tradeLexicon } from "./lexicon.ts";
+import { KEYWORDS, TIME_WORDS } from "./quantities/starters.ts";
 import { questionWords } from "./questions.ts";
 import type { Kind } from "./reading.ts";
 import { maskOf } from "./signs.ts";
 import { makeSpeller } from "./spelling.ts";
 import type { Lexer } from "./tokens.ts";
-import { KEYWORDS, TIME_WORDS } from "./tokens.ts";
 import { LABORS } from "./words/labors.ts";
 import { ORDINARY } from "./words/ordinary.ts";
 
