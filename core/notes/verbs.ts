@@ -1,7 +1,7 @@
 import { verbs } from "../verbs/list.ts";
 import type { Head } from "./clause.ts";
-import type { VerbFacts } from "./clauses.ts";
 import type { Grammar, Saying, Slot } from "./grammar.ts";
+import type { VerbFacts } from "./heads.ts";
 import { shorthands, tradeLexicon } from "./lexicon.ts";
 import { KEYWORDS, TIME_WORDS } from "./quantities/starters.ts";
 import { questionWords } from "./questions.ts";
