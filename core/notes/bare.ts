@@ -1,11 +1,11 @@
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
-import { wholeOf } from "./amounts.ts";
 import type { Tok } from "./clause.ts";
-import { comingDay, pastDay } from "./days.ts";
 import { withMentions } from "./mentions.ts";
+import { wholeOf } from "./quantities/amounts.ts";
+import { comingDay, pastDay } from "./quantities/days.ts";
 import type { Mention } from "./reading.ts";
-import { centsOfToken } from "./slots.ts";
+import { centsOfToken } from "./slots/money.ts";
 import { wordsOf } from "./text.ts";
 import { correctedNorms, tokensOf } from "./tokens.ts";
 import { language } from "./verbs.ts";

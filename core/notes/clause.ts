@@ -1,7 +1,7 @@
 import type { Day } from "../calendar.ts";
 import type { Kind } from "./reading.ts";
 import type { Signs } from "./signs.ts";
-import type { Token } from "./tokens.ts";
+import type { Token } from "./token.ts";
 
 /** A verb's words found in a line: which saying of which kind, and the words that must follow further on. */
 export interface Head {

@@ -1,6 +1,8 @@
-import type { Head, Tok } from "./clause.ts";
-import type { Kind } from "./reading.ts";
-import { HELPERS } from "./words/people.ts";
+import type { Tok } from "./clause.ts";
+import type { VerbFacts } from "./heads.ts";
+import { absorbs, headOf, headsOf, isHead, isLight, strongHeadsOf, takesSlot } from "./heads.ts";
+import type { Shape } from "./shape.ts";
+import { isAmount, isStream, isSupply, PREPOSITION, shapeOf } from "./shape.ts";
 
 /** A run of tokens that makes one clause; `repeats` is the verb of the clause before, said once for both. */
 export interface Cut {
@@ -12,65 +14,12 @@ export interface Cut {
   glued?: true;
 }
 
-/** What the cutter needs to know of the verbs. */
-export interface VerbFacts {
-  absorbs(kind: Kind, text: string): boolean;
-  takes(kind: Kind, slot: "money" | "pieces" | "minutes" | "miles" | "fee" | "price"): boolean;
-}
-
 const AND = new Set(["and", "then", "also", "plus", "but", "so", "&", "+"]);
 
 const SEPARATORS = new Set([",", ".", ";", "!", "?", ":", "&", "+", "-", "|", "/"]);
 
 function isSeparator(token: Tok): boolean {
   return token.kind === "mark" ? SEPARATORS.has(token.text) : token.kind === "word" && AND.has(token.text);
-}
-
-const NO_HEADS: readonly Head[] = [];
-
-export function headsOf(token: Tok): readonly Head[] {
-  return token.kind === "word" ? (token.roles.heads ?? NO_HEADS) : NO_HEADS;
-}
-
-function isPurpose(tokens: readonly Tok[], at: number): boolean {
-  const previous = at > 0 ? tokens[at - 1]!.text : "";
-  if (previous === "for") return /ing(?: |$)/.test(tokens[at]!.text);
-  return NO_VERB_AFTER.has(previous);
-}
-
-/** "18 miles to pick up the desk", "bought at target": what follows is no verb of the note. */
-const NO_VERB_AFTER = new Set(["to", "from", "at", "off", "via"]);
-
-/** Whether the words at `at` say a verb here. */
-export function isHead(tokens: readonly Tok[], at: number): boolean {
-  return headsOf(tokens[at]!).length > 0 && !isPurpose(tokens, at);
-}
-
-const isLight = (token: Tok): boolean => headsOf(token).every((head) => head.light);
-const isAmount = (token: Tok): boolean => token.kind === "amount";
-const isSupply = (token: Tok): boolean =>
-  token.kind === "word" && token.roles.supply !== undefined && !token.roles.heads;
-const isStream = (token: Tok): boolean => token.kind === "word" && token.roles.stream !== undefined;
-
-/** The verb words of a cut so far: the first that is not light, else the first. */
-function headOf(tokens: readonly Tok[]): Tok | undefined {
-  let first: Tok | undefined;
-  for (let at = 0; at < tokens.length; at += 1) {
-    if (!isHead(tokens, at)) continue;
-    if (!isLight(tokens[at]!)) return tokens[at];
-    first ??= tokens[at];
-  }
-  return first;
-}
-
-function absorbs(head: Tok, token: Tok, facts: VerbFacts): boolean {
-  return strongHeadsOf(head).some((said) => facts.absorbs(said.kind, token.text));
-}
-
-/** The meanings of a verb word that stand on their own, where it has any; else its light ones. */
-function strongHeadsOf(token: Tok): readonly Head[] {
-  const strong = headsOf(token).filter((head) => !head.light);
-  return strong.length > 0 ? strong : headsOf(token);
 }
 
 /** Whether a head's words are finished by words further on that hold this token ("put … on hold"). */
@@ -208,7 +157,6 @@ function splitAtThings(part: readonly Tok[], facts: VerbFacts): (readonly Tok[])
 
 const opensThing = (token: Tok): boolean => token.kind === "piece" || isSupply(token) || isStream(token);
 
-const PREPOSITION = /^(?:for|on|to|from|at|off|with|w|of|in|by)$/;
 const isPreposition = (token: Tok | undefined): boolean =>
   token !== undefined && (PREPOSITION.test(token.text) || /^(?:the|my|a|an|this|that)$/.test(token.text));
 
@@ -270,78 +218,6 @@ function segmentsOf(tokens: readonly Tok[]): Segment[] {
   return segments;
 }
 
-const FILLING = (token: Tok): boolean =>
-  token.kind === "mark" ||
-  (token.kind === "word" &&
-    (token.roles.filler === true || token.roles.opinion === true) &&
-    !token.roles.heads);
-
-interface Shape {
-  head: Tok | undefined;
-  piece: boolean;
-  amount: boolean;
-  supply: boolean;
-  stream: boolean;
-  miles: boolean;
-  duration: boolean;
-  loan: boolean;
-  filling: boolean;
-  /** Hands are paid: "paid cousin 20". */
-  hands: boolean;
-  fee: boolean;
-  /** "for" somebody, as in a hold. */
-  buyer: boolean;
-  prepositional: boolean;
-}
-
-function shapeOf(tokens: readonly Tok[]): Shape {
-  const shape: Shape = {
-    head: headOf(tokens),
-    piece: false,
-    amount: false,
-    supply: false,
-    stream: false,
-    miles: false,
-    duration: false,
-    loan: false,
-    filling: true,
-    hands: false,
-    fee: false,
-    buyer: false,
-    prepositional: tokens.length > 0 && PREPOSITION.test(tokens[0]!.text),
-  };
-  for (let at = 0; at < tokens.length; at += 1) addToShape(shape, tokens[at]!, tokens[at + 1]);
-  if (shape.hands) shape.hands = tokens.some((token) => HELPERS.has(token.text));
-  return shape;
-}
-
-const FEES = new Set([
-  "fee",
-  "fees",
-  "listing fee",
-  "listing fees",
-  "selling fee",
-  "selling fees",
-  "sale fee",
-  "sale fees",
-]);
-
-function addToShape(shape: Shape, token: Tok, next: Tok | undefined): void {
-  if (shape.filling && !FILLING(token)) shape.filling = false;
-  if (token.kind === "piece") shape.piece = true;
-  else if (token.kind === "amount") shape.amount = true;
-  else if (token.kind === "miles") shape.miles = true;
-  else if (token.kind === "duration") shape.duration = true;
-  if (token.kind !== "word") return;
-  const { text, roles } = token;
-  if (roles.supply !== undefined && !roles.heads) shape.supply = true;
-  if (roles.stream !== undefined) shape.stream = true;
-  if (text === "loan" || text === "loans") shape.loan = true;
-  if (text === "paid" || text === "pd" || text === "payed") shape.hands = true;
-  if (text === "for" && next?.kind === "word") shape.buyer = true;
-  if (FEES.has(text)) shape.fee = true;
-}
-
 /** Whether a run without a verb says a kind of note by what it holds alone. */
 function standsAlone(shape: Shape, before: Shape, facts: VerbFacts): boolean {
   const { head } = before;
@@ -353,14 +229,6 @@ function standsAlone(shape: Shape, before: Shape, facts: VerbFacts): boolean {
     return before.amount || !(before.supply || waits);
   }
   return shape.loan && shape.amount;
-}
-
-function takesSlot(
-  head: Tok | undefined,
-  slot: Parameters<VerbFacts["takes"]>[1],
-  facts: VerbFacts,
-): boolean {
-  return head !== undefined && strongHeadsOf(head).some((said) => facts.takes(said.kind, slot));
 }
 
 /** A verb that could complete the one before opens a clause where it brings a thing or an amount of its own. */

@@ -3,7 +3,7 @@ import type { Clause } from "./clause.ts";
 import type { Trouble } from "./grammar.ts";
 import { pluralOf } from "./lexicon.ts";
 import type { Mention } from "./reading.ts";
-import { centsOfToken } from "./slots.ts";
+import { centsOfToken } from "./slots/money.ts";
 
 function sayMention({ name, count, traits, number, plural }: Mention): string {
   if (number !== undefined) return `#${number}`;

@@ -1,19 +1,21 @@
-import type { Clause, Tok } from "./clause.ts";
+import type { Choice } from "./choice.ts";
+import { chosen, maskAfter } from "./choice.ts";
+import type { Clause } from "./clause.ts";
 import { claim, isMark } from "./clause.ts";
 import type { Cut } from "./clauses.ts";
-import { headsOf, isHead } from "./clauses.ts";
-import { pastDay } from "./days.ts";
-import type { Saying, Slot, Trouble } from "./grammar.ts";
+import type { Slot, Trouble } from "./grammar.ts";
+import { pastDay } from "./quantities/days.ts";
 import { questionOf } from "./questions.ts";
 import type { Kind, Mention, Missing, Reading } from "./reading.ts";
-import { HINTS, maskOf } from "./signs.ts";
-import { hasHintOf, knownPieces, pieceCount, slots } from "./slots.ts";
+import { HINTS } from "./signs.ts";
+import { pieceCount } from "./slots/money.ts";
+import { knownPieces } from "./slots/pieces.ts";
+import { hasHintOf, slots } from "./slots/slots.ts";
 import { hedgeTrouble, leftoverTrouble } from "./trust.ts";
 import { insteadOf, unclear } from "./unclear.ts";
 import type { AnyGrammar } from "./verbs.ts";
 import { language } from "./verbs.ts";
 import { CLASHING_SHORT_FORMS } from "./words/furniture.ts";
-import { HELPERS } from "./words/people.ts";
 
 /** A clause on its way to a reading; fields may still be shared from its neighbours. */
 export interface Draft {
@@ -36,14 +38,6 @@ export interface Draft {
   eachOf?: string;
   /** Why it is unclear, with the notes that would have worked. */
   trouble?: Trouble;
-}
-
-interface Choice {
-  kind: Kind;
-  saying: Saying<Kind>;
-  head?: Tok;
-  tail: Tok[];
-  score: number;
 }
 
 export function interpret(clause: Clause, { repeats, ambiguous }: Cut): Draft {
@@ -125,144 +119,6 @@ function draft(kind: Kind, fields: Record<string, unknown>, clause: Clause, date
   };
   return made;
 }
-
-/* Choosing the verb */
-
-/** A clause with more verb words than this is no note, and comparing them all would take the square of their number. */
-const HEADS_MAX = 12;
-
-function chosen(clause: Clause, repeats: Tok | undefined): Choice | null {
-  const { tokens } = clause;
-  const heads = headPlaces(tokens);
-  if (heads.length > HEADS_MAX) return null;
-  let best: Choice | null = null;
-  for (const at of heads)
-    if (heads.length === 1 || !isAbsorbed(tokens, at, heads)) best = better(best, clause, tokens[at]!);
-  if (best) return best;
-  if (repeats && heads.length === 0) return better(null, clause, repeats);
-  // A verb that was said and does not fit is not overruled by what the clause holds: "returned paint 20".
-  if (heads.some((at) => saysMore(clause, tokens[at]!))) return null;
-  return unsaidChoice(clause.signs.mask);
-}
-
-function headPlaces(tokens: readonly Tok[]): number[] {
-  const places: number[] = [];
-  for (let at = 0; at < tokens.length; at += 1) if (isHead(tokens, at)) places.push(at);
-  return places;
-}
-
-/** The saying without words that names most of what the clause holds. */
-function unsaidChoice(mask: number): Choice | null {
-  const { grammars, unsaid } = language();
-  let best: Choice | null = null;
-  for (const { kind, saying } of unsaid) {
-    const { says, fits } = grammars.get(kind)!;
-    const fit = fits[saying]!;
-    if ((mask & fit.needs) !== fit.needs || (mask & fit.rulesOut) !== 0) continue;
-    const score = Math.floor(fit.weight);
-    if (!best || score > best.score) best = { kind, saying: says[saying]!, tail: [], score };
-  }
-  return best;
-}
-
-function saysMore(clause: Clause, token: Tok): boolean {
-  return headsOf(token).some((head) => !head.light && tailOf(clause, token, head.tail) !== null);
-}
-
-/** Words that only complete the verb of the clause ("refunded 30" after "backed out") do not compete with it. */
-function isAbsorbed(tokens: readonly Tok[], at: number, heads: readonly number[]): boolean {
-  const { facts } = language();
-  return heads.some((place) => {
-    if (place === at) return false;
-    const other = tokens[place]!;
-    const takes = headsOf(other).some((head) => !head.light && facts.absorbs(head.kind, tokens[at]!.text));
-    if (!takes) return false;
-    const taken = headsOf(tokens[at]!).some((head) => !head.light && facts.absorbs(head.kind, other.text));
-    return !taken || place < at;
-  });
-}
-
-/** The better of a choice and what one verb word says: a plain verb before a light one, then the fuller saying. */
-function better(before: Choice | null, clause: Clause, token: Tok): Choice | null {
-  const { grammars } = language();
-  const mask = clause.signs.mask | maskAfter(clause, token);
-  let best = before;
-  for (const head of headsOf(token)) {
-    const { says, fits } = grammars.get(head.kind)!;
-    const fit = fits[head.saying]!;
-    if ((mask & fit.needs) !== fit.needs || (mask & fit.rulesOut) !== 0) continue;
-    const length = token.to - token.from + head.tail.length * 3;
-    const score = (head.light ? 20 : 100) + length * 3 + fit.weight;
-    if (best && best.score >= score) continue;
-    const tail = tailOf(clause, token, head.tail);
-    if (tail) best = { kind: head.kind, saying: says[head.saying]!, head: token, tail, score };
-  }
-  return best;
-}
-
-const SKIPPED_AFTER = new Set([
-  "the",
-  "a",
-  "an",
-  "my",
-  "me",
-  "back",
-  "about",
-  "out",
-  "him",
-  "only",
-  "just",
-  "like",
-]);
-const MONEY_FIRST = maskOf(["moneyFirst"]);
-const HELPER = maskOf(["helper"]);
-
-const SUPPLY_FIRST = maskOf(["supplyFirst"]);
-
-/** Whether the verb is about a supply ("bought dresser knobs 12") and not a piece that has one ("desk, missing a drawer"). */
-function supplyMask(tokens: readonly Tok[], from: number): number {
-  for (let at = from; at < tokens.length; at += 1) {
-    const token = tokens[at]!;
-    if (token.kind === "piece") {
-      const next = tokens[at + 1];
-      return next?.kind === "word" && next.roles.supply !== undefined ? SUPPLY_FIRST : 0;
-    }
-    if (token.kind === "word" && token.roles.supply !== undefined && !token.roles.heads) return SUPPLY_FIRST;
-  }
-  return from > 0 ? supplyMask(tokens, 0) : 0;
-}
-
-/** The signs that depend on what follows the verb. */
-function maskAfter(clause: Clause, head: Tok): number {
-  const place = clause.tokens.indexOf(head) + 1;
-  return nextMask(clause, place) | (clause.signs.has("supply") ? supplyMask(clause.tokens, place) : 0);
-}
-
-function nextMask({ tokens }: Clause, place: number): number {
-  let at = place;
-  while (at < tokens.length && SKIPPED_AFTER.has(tokens[at]!.text)) at += 1;
-  const next = tokens[at];
-  if (next?.kind === "amount") return MONEY_FIRST;
-  return next?.kind === "word" && (HELPERS.has(next.text) || next.roles.supply === "help") ? HELPER : 0;
-}
-
-const NO_TAIL: Tok[] = [];
-
-/** The tokens that finish a verb's words further on; null where they are not all there. */
-function tailOf(clause: Clause, head: Tok, tail: readonly string[]): Tok[] | null {
-  if (tail.length === 0) return NO_TAIL;
-  const wanted = tail.join(" ");
-  for (let at = clause.tokens.indexOf(head) + 1; at < clause.tokens.length; at += 1) {
-    let text = "";
-    for (let to = at; to < clause.tokens.length && text.length < wanted.length; to += 1) {
-      text = text ? `${text} ${clause.tokens[to]!.text}` : clause.tokens[to]!.text;
-      if (text === wanted) return clause.tokens.slice(at, to + 1);
-    }
-  }
-  return null;
-}
-
-/* Filling the slots */
 
 function filledDraft(clause: Clause, choice: Choice): Draft {
   const grammar = language().grammars.get(choice.kind)!;

@@ -1,9 +1,9 @@
-import { wholeOf } from "./amounts.ts";
 import type { Tok } from "./clause.ts";
 import { isSetName } from "./furniture.ts";
 import { singularOf } from "./lexicon.ts";
+import { wholeOf } from "./quantities/amounts.ts";
 import type { Mention } from "./reading.ts";
-import { NO_ROLES, tokenOf } from "./tokens.ts";
+import { NO_ROLES, tokenOf } from "./token.ts";
 import { PARTS } from "./words/traits.ts";
 
 const PIECES_WORD = /^(?:pieces?|pcs?|pce|pc)$/;

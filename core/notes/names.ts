@@ -1,5 +1,5 @@
 import type { Tok } from "./clause.ts";
-import { NO_ROLES, tokenOf } from "./tokens.ts";
+import { NO_ROLES, tokenOf } from "./token.ts";
 
 const TAKES_NAME = /^(?:from|to|for|off|at|off of)$/;
 const ARTICLE = /^(?:the|a|an|my|our|this|that|some|his|her|their)$/;

@@ -1,10 +1,10 @@
 import { answers } from "../answers/list.ts";
 import type { Day } from "../calendar.ts";
 import { addMonths, monthOf } from "../calendar.ts";
-import { wholeOf } from "./amounts.ts";
 import type { Tok } from "./clause.ts";
+import { wholeOf } from "./quantities/amounts.ts";
 import type { Mention, Question } from "./reading.ts";
-import { centsOfToken } from "./slots.ts";
+import { centsOfToken } from "./slots/money.ts";
 import { MONTHS } from "./words/calendar.ts";
 
 /** What was asked, before it becomes a reading. */
@@ -280,8 +280,12 @@ function monthNamed(month: number, year: number | null, today: Day): string {
 
 /** "how am i doing this year" asks about the year, whichever words of the month it uses. */
 function withYear(about: Question, units: readonly Unit[]): { about: Question } {
-  const has = (key: string): boolean => units.some((unit) => unit.keys.includes(key));
-  return { about: about === "month" && has("{year}") && !has("{month}") ? "year" : about };
+  const year = about === "month" && isKeyed(units, "{year}") && !isKeyed(units, "{month}");
+  return { about: year ? "year" : about };
+}
+
+function isKeyed(units: readonly Unit[], key: string): boolean {
+  return units.some((unit) => unit.keys.includes(key));
 }
 
 /** Every plain word that stands in a question's phrases. */

@@ -1,5 +1,7 @@
 /** Finds the one known word that a typed word is a slip away from. */
 export interface Speller {
+  /** The word is known or ordinary: it is taken as it is. */
+  isSettled(word: string): boolean;
   /** The known word meant, or null: known already, too short, an ordinary word, or more than one would do. */
   meant(word: string): string | null;
 }
@@ -96,10 +98,11 @@ export function makeSpeller(vocabulary: Iterable<string>, ordinary: ReadonlySet<
     }
     return best;
   };
+  const settled = new Set([...known, ...ordinary]);
   return {
+    isSettled: (word) => settled.has(word),
     meant(word) {
-      if (word.length < LENGTH_MIN || word.length > LENGTH_MAX || known.has(word) || ordinary.has(word))
-        return null;
+      if (word.length < LENGTH_MIN || word.length > LENGTH_MAX || settled.has(word)) return null;
       const before = remembered.get(word);
       if (before !== undefined) return before;
       const found = search(word);

@@ -1,14 +1,14 @@
 import { verbs } from "../verbs/list.ts";
 import type { Head } from "./clause.ts";
-import type { VerbFacts } from "./clauses.ts";
 import type { Grammar, Saying, Slot } from "./grammar.ts";
+import type { VerbFacts } from "./heads.ts";
 import { shorthands, tradeLexicon } from "./lexicon.ts";
+import { KEYWORDS, TIME_WORDS } from "./quantities/starters.ts";
 import { questionWords } from "./questions.ts";
 import type { Kind } from "./reading.ts";
 import { maskOf } from "./signs.ts";
 import { makeSpeller } from "./spelling.ts";
 import type { Lexer } from "./tokens.ts";
-import { KEYWORDS, TIME_WORDS } from "./tokens.ts";
 import { LABORS } from "./words/labors.ts";
 import { ORDINARY } from "./words/ordinary.ts";
 
@@ -125,12 +125,15 @@ function build(): Language {
     });
   }
   for (const word of LABORS) lexicon.add(word, { labor: true });
+  const shorts = shorthands();
+  const ordinary = new Set([...ORDINARY, ...KEYWORDS, ...questionWords(), ...lexicon.vocabulary]);
+  for (const short of shorts.keys()) ordinary.delete(short);
   const speller = makeSpeller(
-    [...lexicon.targets, ...TIME_WORDS],
-    new Set([...ORDINARY, ...KEYWORDS, ...questionWords(), ...lexicon.vocabulary]),
+    [...lexicon.targets, ...TIME_WORDS].filter((word) => !shorts.has(word)),
+    ordinary,
   );
   return {
-    lexer: { lexicon, speller, shorthands: shorthands() },
+    lexer: { lexicon, speller, shorthands: shorts },
     facts: factsOf(grammars),
     grammars,
     unsaid,

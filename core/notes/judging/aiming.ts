@@ -1,9 +1,9 @@
-import { wholeOf } from "../amounts.ts";
 import type { Clause } from "../clause.ts";
 import { claim, freeTokens, says } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
+import { wholeOf } from "../quantities/amounts.ts";
 import type { ReadingFields } from "../reading.ts";
-import { centsOfToken } from "../slots.ts";
+import { centsOfToken } from "../slots/money.ts";
 
 const PIECES = /^(?:pieces?|flips?|items?|sales|things|furniture|pieces of furniture|pcs|projects|sold)$/;
 const MONTH = /^(?:month|monthly|mo|months|this month|per month|a month|each month|every month|mth)$/;

@@ -2,7 +2,7 @@ import type { Clause, Tok } from "../clause.ts";
 import { claim, freeTokens } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
-import { centsOfToken } from "../slots.ts";
+import { centsOfToken } from "../slots/money.ts";
 
 const GIVEN_BACK =
   /^(?:refunded|refund|refunding|gave back|gave|returned|returning|sent back|sent|paid back|gave (?:him|her|them) back)$/;

@@ -1,7 +1,7 @@
 import type { Clause } from "../clause.ts";
 import { claim, claimWords, freeTokens, says } from "../clause.ts";
-import { comingDay, daysUntil } from "../days.ts";
 import type { Trouble } from "../grammar.ts";
+import { comingDay, daysUntil } from "../quantities/days.ts";
 import type { ReadingFields } from "../reading.ts";
 
 const OFF =

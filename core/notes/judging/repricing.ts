@@ -2,7 +2,7 @@ import type { Clause, Tok } from "../clause.ts";
 import { claim, freeTokens } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
-import { centsOfToken, pieceCount } from "../slots.ts";
+import { centsOfToken, pieceCount } from "../slots/money.ts";
 
 const RAISES = /^(?:raised?|upped|bumped(?: up)?|increased|marked up)$/;
 /** The words themselves say that the number is the new price. */

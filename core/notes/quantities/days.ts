@@ -1,6 +1,6 @@
-import type { Day } from "../calendar.ts";
-import { addDays, addMonths, daysBetween, isDay, lastDayOf, monthOf, weekdayOf } from "../calendar.ts";
-import { MONTHS, ORDINALS, WEEKDAYS } from "./words/calendar.ts";
+import type { Day } from "../../calendar.ts";
+import { addDays, addMonths, daysBetween, isDay, lastDayOf, monthOf, weekdayOf } from "../../calendar.ts";
+import { MONTHS, ORDINALS, WEEKDAYS } from "../words/calendar.ts";
 
 /** A day as said, before it is known which way it counts. */
 export type DaySaid =

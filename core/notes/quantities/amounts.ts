@@ -1,5 +1,5 @@
-import type { Cents } from "../money.ts";
-import { AMOUNT_CENTS_MAX } from "../money.ts";
+import type { Cents } from "../../money.ts";
+import { AMOUNT_CENTS_MAX } from "../../money.ts";
 
 /** An exact decimal: `digits` ÷ 10^`scale`. */
 export interface Exact {

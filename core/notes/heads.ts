@@ -1,0 +1,59 @@
+import type { Head, Tok } from "./clause.ts";
+import type { Kind } from "./reading.ts";
+
+/** What the cutter needs to know of the verbs. */
+export interface VerbFacts {
+  absorbs(kind: Kind, text: string): boolean;
+  takes(kind: Kind, slot: "money" | "pieces" | "minutes" | "miles" | "fee" | "price"): boolean;
+}
+
+const NO_HEADS: readonly Head[] = [];
+
+export function headsOf(token: Tok): readonly Head[] {
+  return token.kind === "word" ? (token.roles.heads ?? NO_HEADS) : NO_HEADS;
+}
+
+function isPurpose(tokens: readonly Tok[], at: number): boolean {
+  const previous = at > 0 ? tokens[at - 1]!.text : "";
+  if (previous === "for") return /ing(?: |$)/.test(tokens[at]!.text);
+  return NO_VERB_AFTER.has(previous);
+}
+
+/** "18 miles to pick up the desk", "bought at target": what follows is no verb of the note. */
+const NO_VERB_AFTER = new Set(["to", "from", "at", "off", "via"]);
+
+/** Whether the words at `at` say a verb here. */
+export function isHead(tokens: readonly Tok[], at: number): boolean {
+  return headsOf(tokens[at]!).length > 0 && !isPurpose(tokens, at);
+}
+
+export const isLight = (token: Tok): boolean => headsOf(token).every((head) => head.light);
+
+/** The verb words of a cut so far: the first that is not light, else the first. */
+export function headOf(tokens: readonly Tok[]): Tok | undefined {
+  let first: Tok | undefined;
+  for (let at = 0; at < tokens.length; at += 1) {
+    if (!isHead(tokens, at)) continue;
+    if (!isLight(tokens[at]!)) return tokens[at];
+    first ??= tokens[at];
+  }
+  return first;
+}
+
+export function absorbs(head: Tok, token: Tok, facts: VerbFacts): boolean {
+  return strongHeadsOf(head).some((said) => facts.absorbs(said.kind, token.text));
+}
+
+/** The meanings of a verb word that stand on their own, where it has any; else its light ones. */
+export function strongHeadsOf(token: Tok): readonly Head[] {
+  const strong = headsOf(token).filter((head) => !head.light);
+  return strong.length > 0 ? strong : headsOf(token);
+}
+
+export function takesSlot(
+  head: Tok | undefined,
+  slot: Parameters<VerbFacts["takes"]>[1],
+  facts: VerbFacts,
+): boolean {
+  return head !== undefined && strongHeadsOf(head).some((said) => facts.takes(said.kind, slot));
+}

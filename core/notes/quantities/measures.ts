@@ -1,0 +1,186 @@
+import type { Cursor, Part } from "../token.ts";
+import type { Amount, Exact } from "./amounts.ts";
+import { decimalText, times } from "./amounts.ts";
+import { numberAt, whole } from "./numbers.ts";
+
+export const HOURS = new Set(["h", "hr", "hrs", "hour", "hours", "hrz", "hourss"]);
+
+export const MINUTES = new Set(["min", "mins", "minute", "minutes", "minuts", "mns"]);
+
+export const MILES = new Set(["mi", "mile", "miles", "mis", "milse", "mils", "myles"]);
+
+export const QUARTERS: Readonly<Record<string, number>> = {
+  half: 0.5,
+  "½": 0.5,
+  "1/2": 0.5,
+  quarter: 0.25,
+  "1/4": 0.25,
+  "¼": 0.25,
+  "3/4": 0.75,
+  "¾": 0.75,
+};
+
+/** "h30" and the like glued to a number: "2.5h", "1h30", "1h30m", "45m", "90min". */
+export function gluedDuration(word: string): number | null {
+  const hours =
+    /^(\d{1,2}(?:\.\d{1,2})?|\.\d{1,2})(?:h|hr|hrs|hour|hours)(?:(\d{1,2})(?:m|min|mins)?)?$/.exec(word);
+  if (hours) return Math.round(Number(hours[1]) * 60) + Number(hours[2] ?? 0);
+  const minutes = /^(\d{1,3})(?:m|min|mins|minute|minutes)$/.exec(word);
+  return minutes ? Number(minutes[1]) : null;
+}
+
+/** What follows "and" (or not) after some hours: half, a quarter, or minutes. */
+export function minutesAfterHours(
+  norms: readonly string[],
+  start: number,
+): { minutes: number; words: number } {
+  const link = norms[start] === "and" || norms[start] === "&" ? 1 : 0;
+  const article = /^an?$/.test(norms[start + link] ?? "") ? 1 : 0;
+  const at = start + link + article;
+  const part = link ? QUARTERS[norms[at] ?? ""] : undefined;
+  if (part !== undefined) return { minutes: part * 60, words: link + article + 1 };
+  const glued = gluedDuration(norms[at] ?? "");
+  if (glued !== null && glued < 60 && /m/.test(norms[at]!)) return { minutes: glued, words: at + 1 - start };
+  const number = at < norms.length ? numberAt({ norms, at }) : null;
+  if (number?.amount.exact && MINUTES.has(norms[at + number.words] ?? ""))
+    return {
+      minutes: number.amount.exact.digits / 10 ** number.amount.exact.scale,
+      words: at + number.words + 1 - start,
+    };
+  return { minutes: 0, words: 0 };
+}
+
+/** Durations that begin with a word: "half an hour", "an hour and a half", "quarter hour", "couple hours". */
+export function wordedDuration({ norms, at }: Cursor): Part | null {
+  let next = at;
+  if (/^an?$/.test(norms[next]!)) next += 1;
+  const part = QUARTERS[norms[next] ?? ""];
+  if (part !== undefined) {
+    next += 1;
+    if (norms[next] === "of") next += 1;
+    if (/^an?$/.test(norms[next] ?? "")) next += 1;
+    return HOURS.has(norms[next] ?? "")
+      ? { kind: "duration", minutes: part * 60, words: next + 1 - at }
+      : null;
+  }
+  if (norms[next] === "three" && norms[next + 1] === "quarters" && norms[next + 2] === "of") {
+    const end = /^an?$/.test(norms[next + 3] ?? "") ? next + 4 : next + 3;
+    return HOURS.has(norms[end] ?? "") ? { kind: "duration", minutes: 45, words: end + 1 - at } : null;
+  }
+  let hours = 1;
+  if (norms[next] === "couple") {
+    hours = 2;
+    next += norms[next + 1] === "of" ? 2 : 1;
+    if (MINUTES.has(norms[next] ?? "")) return null;
+  }
+  if (!/^(?:hour|hr|hours|hrs)$/.test(norms[next] ?? "")) return null;
+  const more = minutesAfterHours(norms, next + 1);
+  return {
+    kind: "duration",
+    minutes: Math.round(hours * 60 + more.minutes),
+    words: next + 1 + more.words - at,
+  };
+}
+
+/** "2 and a half hours", "1 1/2 hrs". */
+function fractionAfter(norms: readonly string[], at: number): { part: number; words: number } {
+  const link = norms[at] === "and" || norms[at] === "&" ? 1 : 0;
+  const article = /^an?$/.test(norms[at + link] ?? "") ? 1 : 0;
+  const part = QUARTERS[norms[at + link + article] ?? ""];
+  return part === undefined ? { part: 0, words: 0 } : { part, words: link + article + 1 };
+}
+
+export function durationAfter(number: { amount: Amount; words: number }, { norms, at }: Cursor): Part | null {
+  const { exact } = number.amount;
+  if (!exact || number.amount.factors) return null;
+  const value = exact.digits / 10 ** exact.scale;
+  let next = at + number.words;
+  const fraction = fractionAfter(norms, next);
+  if (fraction.part > 0 && HOURS.has(norms[next + fraction.words] ?? "")) {
+    next += fraction.words;
+    return { kind: "duration", minutes: Math.round((value + fraction.part) * 60), words: next + 1 - at };
+  }
+  if (MINUTES.has(norms[next] ?? ""))
+    return { kind: "duration", minutes: Math.round(value), words: next + 1 - at };
+  if (!HOURS.has(norms[next] ?? "")) return null;
+  const more = minutesAfterHours(norms, next + 1);
+  return {
+    kind: "duration",
+    minutes: Math.round(value * 60 + more.minutes),
+    words: next + 1 + more.words - at,
+  };
+}
+
+export const MILES_GLUED = /^(\d[\d,]{0,6}(?:\.\d{1,2})?|\.\d{1,2})(?:mi|mile|miles|rt)$/;
+
+export function milesOf(exact: Exact, { norms, at }: Cursor, words: number): Part {
+  const next = at + words;
+  if (norms[next] === "each" && norms[next + 1] === "way")
+    return { kind: "miles", miles: decimalText(times(exact, whole(2))), words: words + 2 };
+  if (
+    (norms[next] === "one" && norms[next + 1] === "way") ||
+    (norms[next] === "both" && norms[next + 1] === "ways")
+  )
+    // Half of the drive or all of it: the reader asks.
+    return { kind: "miles", words: words + 2 };
+  return { kind: "miles", miles: decimalText(exact), words: words + wholeTripWords(norms, next) };
+}
+
+/** "round trip", "there and back": the miles said are those of the whole drive. */
+function wholeTripWords(norms: readonly string[], at: number): number {
+  const first = norms[at] ?? "";
+  if (/^(?:roundtrip|rt|total)$/.test(first)) return 1;
+  if (first === "round" && norms[at + 1] === "trip") return 2;
+  return first === "there" && norms[at + 1] === "and" && norms[at + 2] === "back" ? 3 : 0;
+}
+
+export function milesAfter(number: { amount: Amount; words: number }, { norms, at }: Cursor): Part | null {
+  const { exact, factors, money } = number.amount;
+  if (!exact || factors || (money && exact.scale !== 2)) return null;
+  const unit = norms[at + number.words] ?? "";
+  const after = norms[at + number.words + 1] ?? "";
+  if (MILES.has(unit)) return milesOf(exact, { norms, at }, number.words + 1);
+  if (unit === "rt" || (unit === "round" && after === "trip"))
+    return { kind: "miles", miles: decimalText(exact), words: number.words + (unit === "rt" ? 1 : 2) };
+  if (unit === "each" && after === "way") return milesOf(exact, { norms, at }, number.words);
+  return null;
+}
+
+function clockText(hour: number, minute: number, half: string | undefined): string | null | undefined {
+  if (minute > 59 || hour > 24) return undefined;
+  if (half) {
+    if (hour < 1 || hour > 12) return undefined;
+    const turned = (hour % 12) + (half[0] === "p" ? 12 : 0);
+    return `${String(turned).padStart(2, "0")}:${String(minute).padStart(2, "0")}`;
+  }
+  if (hour === 24) return undefined;
+  // Without am or pm only 13:00 on, 0:00 and "08:15" say which half of the day.
+  return hour > 12 || hour === 0
+    ? `${String(hour).padStart(2, "0")}:${String(minute).padStart(2, "0")}`
+    : null;
+}
+
+export function clockAt({ norms, at }: Cursor): Part | null {
+  const word = norms[at]!;
+  if (word === "noon") return { kind: "clock", at: "12:00", words: 1 };
+  if (word === "midnight") return { kind: "clock", at: "00:00", words: 1 };
+  const typed = /^(\d{1,2})(?::(\d{2}))?(am|pm|a|p)?$/.exec(word);
+  if (!typed) return null;
+  let words = 1;
+  let half: string | undefined = typed[3];
+  const next = norms[at + 1] ?? "";
+  if (!half && /^(?:am|pm)$/.test(next)) {
+    half = next;
+    words = 2;
+  } else if (!half && /^[ap]$/.test(next) && norms[at + 2] === "." && norms[at + 3] === "m") {
+    half = next;
+    words = norms[at + 4] === "." ? 5 : 4;
+  }
+  if (!half && !typed[2]) return next === "oclock" ? { kind: "clock", at: null, words: 2 } : null;
+  const text = clockText(Number(typed[1]), Number(typed[2] ?? 0), half);
+  if (text === undefined) return null;
+  const leading = !half && word.startsWith("0") ? word.padStart(5, "0") : text;
+  return { kind: "clock", at: leading, words };
+}
+
+export const CLOCK_WORDS = new Set(["am", "pm", "a", "p", "oclock"]);

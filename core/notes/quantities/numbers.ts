@@ -1,0 +1,107 @@
+import type { Cursor } from "../token.ts";
+import { SCALES } from "../words/numbers.ts";
+import type { Amount, Exact } from "./amounts.ts";
+import { amountOf, exactOf, plus, times } from "./amounts.ts";
+import type { Spelled } from "./spelled.ts";
+import { smallNumberAt, spelledAt } from "./spelled.ts";
+
+export const whole = (value: number): Exact => ({ digits: value, scale: 0 });
+
+/** A number at a place, typed or spelled, before its unit. */
+export function numberAt({ norms, at }: Cursor): { amount: Amount; words: number } | null {
+  const word = norms[at]!;
+  if (word === "$" && norms[at + 1] !== undefined) {
+    const amount = amountOf(norms[at + 1]!);
+    return amount ? { amount: { ...amount, money: true }, words: 2 } : null;
+  }
+  const fraction = /^(\d{0,4})([½¼¾])$/.exec(word);
+  if (fraction)
+    return { amount: { exact: withFraction(fraction[1]!, fraction[2]!), money: false }, words: 1 };
+  const typed = /[\d.]/.test(word) ? amountOf(word) : null;
+  if (typed) return scaledDigits(typed, norms, at);
+  const spelled = spelledAt(norms, at);
+  if (!spelled) return null;
+  if (spelled.vague) return { amount: { exact: null, flaw: "vague", money: false }, words: spelled.words };
+  return withPoint(spelled, norms, at);
+}
+
+function withFraction(digits: string, sign: string): Exact {
+  const part = sign === "½" ? 50 : sign === "¼" ? 25 : 75;
+  return { digits: Number(digits || "0") * 100 + part, scale: 2 };
+}
+
+/** "2 hundred", "2 hundred 50", "3 grand". */
+export function scaledDigits(
+  amount: Amount,
+  norms: readonly string[],
+  at: number,
+): { amount: Amount; words: number } {
+  const scale = SCALES[norms[at + 1] ?? ""];
+  if (!scale || !amount.exact || amount.flaw || amount.factors) return { amount, words: 1 };
+  const exact = times(amount.exact, whole(scale));
+  return { amount: { exact: { digits: exact.digits, scale: exact.scale }, money: true }, words: 2 };
+}
+
+/** "twelve point five": dictated decimals. */
+function withPoint(
+  spelled: Spelled,
+  norms: readonly string[],
+  at: number,
+): { amount: Amount; words: number } {
+  let next = at + spelled.words;
+  if (norms[next] !== "point")
+    return { amount: { exact: whole(spelled.value), money: false }, words: spelled.words };
+  let digits = "";
+  next += 1;
+  for (
+    let small = smallNumberAt(norms, next);
+    small && digits.length < 6;
+    small = smallNumberAt(norms, next)
+  ) {
+    digits += String(small.value);
+    next += small.words;
+  }
+  const exact = exactOf(`${spelled.value}.${digits}`);
+  if (!digits || !exact) return { amount: { exact: null, flaw: "vague", money: false }, words: next - at };
+  return {
+    amount: { exact, money: false, ...(exact.scale > 2 ? { flaw: "decimals" } : {}) },
+    words: next - at,
+  };
+}
+
+/** "20 + 15" and "6 x 2.50" with blanks between. */
+export function joinedAmount(
+  first: { amount: Amount; words: number },
+  { norms, at }: Cursor,
+): { amount: Amount; words: number } {
+  const sign = norms[at + first.words] ?? "";
+  if (!/^[+x×*@]$/.test(sign) || !first.amount.exact || first.amount.factors) return first;
+  const next = at + first.words + 1;
+  const second = next < norms.length ? numberAt({ norms, at: next }) : null;
+  if (!second?.amount.exact || second.amount.flaw || second.amount.factors) return first;
+  const words = first.words + 1 + second.words;
+  const pair: [Exact, Exact] = [first.amount.exact, second.amount.exact];
+  if (sign === "+") {
+    // "40 + 5 tip" is two things.
+    const next = norms[at + words];
+    const ends =
+      next === undefined ||
+      !/^[a-z]/.test(next) ||
+      /^(?:for|at|from|to|on|cash|card|check|transfer|bucks|dollars|each|ea|total|in)$/.test(next);
+    return ends ? { amount: { exact: plus(...pair), money: true, sum: true }, words } : first;
+  }
+  return { amount: { exact: times(...pair), money: true, factors: pair }, words };
+}
+
+export const PLAIN_DIGITS = /^\d{1,9}(?:\.\d{1,2})?$/;
+
+/** Digits with at most two decimals, as PLAIN_DIGITS has checked. */
+export function plainAmount(word: string): Amount {
+  const point = word.indexOf(".");
+  if (point < 0) return { exact: { digits: Number(word), scale: 0 }, money: false };
+  const scale = word.length - point - 1;
+  return {
+    exact: { digits: Number(word.slice(0, point) + word.slice(point + 1)), scale },
+    money: scale === 2,
+  };
+}

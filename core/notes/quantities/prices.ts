@@ -1,0 +1,72 @@
+import type { Cursor, Part } from "../token.ts";
+import { CENT_WORDS, CURRENCY_WORDS, EACH_WORDS } from "../words/numbers.ts";
+import type { Amount } from "./amounts.ts";
+import { plus, times } from "./amounts.ts";
+import { numberAt, whole } from "./numbers.ts";
+
+/** The money words after a number: "bucks", "dollars and fifty cents", "each". */
+export function moneyAfter(number: { amount: Amount; words: number }, { norms, at }: Cursor): Part {
+  let { amount } = number;
+  let words = number.words;
+  const unit = norms[at + words] ?? "";
+  if (CENT_WORDS.has(unit) && amount.exact) {
+    amount = {
+      ...amount,
+      exact: { digits: amount.exact.digits, scale: amount.exact.scale + 2 },
+      money: true,
+    };
+    words += 1;
+  } else if (CURRENCY_WORDS.has(unit) || unit === "$" || (unit === "k" && amount.exact)) {
+    if (unit === "k" && amount.exact)
+      amount = { ...amount, exact: times(amount.exact, whole(1000)), flaw: undefined };
+    amount = { ...amount, money: true };
+    words += 1;
+    const link = norms[at + words] === "and" ? 1 : 0;
+    const cents = at + words + link < norms.length ? numberAt({ norms, at: at + words + link }) : null;
+    if (cents?.amount.exact && amount.exact && CENT_WORDS.has(norms[at + words + link + cents.words] ?? "")) {
+      const part = { digits: cents.amount.exact.digits, scale: cents.amount.exact.scale + 2 };
+      amount = { ...amount, exact: plus(amount.exact, part) };
+      words += link + cents.words + 1;
+    }
+  }
+  const each = eachAfter(norms, at + words);
+  return {
+    kind: "amount",
+    amount: withoutEmptyFlaw(amount),
+    words: words + each,
+    ...(each ? { each: true } : {}),
+  };
+}
+
+function withoutEmptyFlaw(amount: Amount): Amount {
+  const { flaw, ...rest } = amount;
+  return flaw ? amount : rest;
+}
+
+function eachAfter(norms: readonly string[], at: number): number {
+  const word = norms[at] ?? "";
+  if (EACH_WORDS.has(word)) return norms[at + 1] === "way" ? 0 : 1;
+  if (word === "a" && /^(?:piece|pop)$/.test(norms[at + 1] ?? "")) return 2;
+  // "15/each", "15 / ea"
+  if (word === "/")
+    return EACH_WORDS.has(norms[at + 1] ?? "") || isSaidBefore(norms, at, norms[at + 1]) ? 2 : 0;
+  if (word === "per") return norms[at + 1] === undefined || !/^[a-z]/.test(norms[at + 1]!) ? 1 : 2;
+  if (/^an?$/.test(word) && isSaidBefore(norms, at, norms[at + 1])) return 2;
+  return word === "for" && norms[at + 1] === "each" ? 2 : 0;
+}
+
+/** "4 chairs 15 a chair": the same noun again is the price of one. */
+function isSaidBefore(norms: readonly string[], at: number, noun: string | undefined): boolean {
+  if (noun === undefined) return false;
+  for (let back = Math.max(0, at - 8); back < at; back += 1)
+    if (norms[back] === `${noun}s` || norms[back] === noun) return true;
+  return false;
+}
+
+/** "a buck fifty" and "screws.75": money, but how much? */
+export function vagueAmount({ norms, at }: Cursor): Part | null {
+  const next = at + 1 < norms.length ? numberAt({ norms, at: at + 1 }) : null;
+  return next
+    ? { kind: "amount", amount: { exact: null, flaw: "vague", money: true }, words: 1 + next.words }
+    : null;
+}

@@ -1,0 +1,128 @@
+import type { Cursor, Part } from "../token.ts";
+import { CENT_WORDS, CURRENCY_WORDS, EACH_WORDS } from "../words/numbers.ts";
+import type { Amount } from "./amounts.ts";
+import { decimalText, exactOf } from "./amounts.ts";
+import {
+  CLOCK_WORDS,
+  clockAt,
+  durationAfter,
+  gluedDuration,
+  HOURS,
+  MILES,
+  MILES_GLUED,
+  MINUTES,
+  milesAfter,
+  milesOf,
+  minutesAfterHours,
+  QUARTERS,
+  wordedDuration,
+} from "./measures.ts";
+import { joinedAmount, numberAt, PLAIN_DIGITS, plainAmount, scaledDigits } from "./numbers.ts";
+import { moneyAfter, vagueAmount } from "./prices.ts";
+
+const PERCENT = new Set(["%", "percent", "pct", "prcnt"]);
+
+function plainNumber(cursor: Cursor): Part | null {
+  const next = cursor.norms[cursor.at + 1];
+  if (next !== undefined && CLOCK_WORDS.has(next)) {
+    const clock = clockAt(cursor);
+    if (clock) return clock;
+  }
+  const number = scaledDigits(plainAmount(cursor.norms[cursor.at]!), cursor.norms, cursor.at);
+  return withUnit(number, cursor);
+}
+
+/** Whatever begins with a number at this place. */
+export function numericAt(cursor: Cursor): Part | null {
+  const { norms, at } = cursor;
+  const word = norms[at]!;
+  const code = word.charCodeAt(0);
+  // Most numbers are digits and nothing else: no glued unit, no clock, no percent.
+  if (code >= 48 && code <= 57 && PLAIN_DIGITS.test(word)) return plainNumber(cursor);
+  if (CURRENCY_WORDS.has(word)) return vagueAmount(cursor);
+  const glued = gluedDuration(word);
+  if (glued !== null) {
+    const more = /m/.test(word) ? { minutes: 0, words: 0 } : minutesAfterHours(norms, at + 1);
+    return { kind: "duration", minutes: Math.round(glued + more.minutes), words: 1 + more.words };
+  }
+  const miles = MILES_GLUED.exec(word);
+  if (miles) {
+    const exact = exactOf(miles[1]!);
+    return exact ? milesOf(exact, cursor, 1) : null;
+  }
+  const worded = wordedDuration(cursor);
+  if (worded) return worded;
+  const clock = clockAt(cursor);
+  if (clock) return clock;
+  const percent = /^(\d{1,4}(?:\.\d{1,4})?|\.\d{1,4})%$/.exec(word);
+  if (percent) return { kind: "percent", percent: decimalText(exactOf(percent[1]!)!), words: 1 };
+  const count = /^x(\d{1,3})$|^(\d{1,3})x$/.exec(word);
+  if (count && !startsJoined(norms, at))
+    return { kind: "count", value: Number(count[1] ?? count[2]), words: 1 };
+  const number = numberAt(cursor);
+  return number ? withUnit(number, cursor) : null;
+}
+
+/** "4x 2.50" is a product with a blank in it. */
+function startsJoined(norms: readonly string[], at: number): boolean {
+  return /x$/.test(norms[at]!) && /^[$€£]?[\d.]/.test(norms[at + 1] ?? "");
+}
+
+export const SPAN_DAYS: Readonly<Record<string, number>> = {
+  day: 1,
+  days: 1,
+  week: 7,
+  weeks: 7,
+  wk: 7,
+  wks: 7,
+  month: 30,
+  months: 30,
+};
+
+/** The words that may come right after a number and belong to it. */
+const AFTER_NUMBER: ReadonlySet<string> = new Set([
+  ...HOURS,
+  ...MINUTES,
+  ...MILES,
+  ...PERCENT,
+  ...Object.keys(QUARTERS),
+  ...Object.keys(SPAN_DAYS),
+  ...CURRENCY_WORDS,
+  ...CENT_WORDS,
+  ...EACH_WORDS,
+  "and",
+  "&",
+  "a",
+  "an",
+  "rt",
+  "round",
+  "$",
+  "k",
+  "+",
+  "x",
+  "×",
+  "*",
+  "@",
+  "/",
+  "per",
+  "for",
+]);
+
+function withUnit(number: { amount: Amount; words: number }, cursor: Cursor): Part {
+  const { norms, at } = cursor;
+  const following = norms[at + number.words];
+  if (following === undefined || !AFTER_NUMBER.has(following))
+    return { kind: "amount", amount: number.amount, words: number.words };
+  const measured = durationAfter(number, cursor) ?? milesAfter(number, cursor);
+  if (measured) return measured;
+  const unit = norms[at + number.words] ?? "";
+  const { exact } = number.amount;
+  if (PERCENT.has(unit) && exact && !number.amount.factors)
+    return { kind: "percent", percent: decimalText(exact), words: number.words + 1 };
+  const days = SPAN_DAYS[unit];
+  // "40 day before yesterday" is no span: more than one takes the plural.
+  const counted = exact?.digits === 1 || /s$/.test(unit);
+  if (days !== undefined && counted && exact && exact.scale === 0 && exact.digits < 1000)
+    return { kind: "span", days: days * exact.digits, words: number.words + 1 };
+  return moneyAfter(joinedAmount(number, cursor), cursor);
+}

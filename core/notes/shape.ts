@@ -1,0 +1,84 @@
+import type { Tok } from "./clause.ts";
+import { headOf } from "./heads.ts";
+import { HELPERS } from "./words/people.ts";
+
+export const isAmount = (token: Tok): boolean => token.kind === "amount";
+
+export const isSupply = (token: Tok): boolean =>
+  token.kind === "word" && token.roles.supply !== undefined && !token.roles.heads;
+
+export const isStream = (token: Tok): boolean => token.kind === "word" && token.roles.stream !== undefined;
+
+export const PREPOSITION = /^(?:for|on|to|from|at|off|with|w|of|in|by)$/;
+
+const FILLING = (token: Tok): boolean =>
+  token.kind === "mark" ||
+  (token.kind === "word" &&
+    (token.roles.filler === true || token.roles.opinion === true) &&
+    !token.roles.heads);
+
+export interface Shape {
+  head: Tok | undefined;
+  piece: boolean;
+  amount: boolean;
+  supply: boolean;
+  stream: boolean;
+  miles: boolean;
+  duration: boolean;
+  loan: boolean;
+  filling: boolean;
+  /** Hands are paid: "paid cousin 20". */
+  hands: boolean;
+  fee: boolean;
+  /** "for" somebody, as in a hold. */
+  buyer: boolean;
+  prepositional: boolean;
+}
+
+export function shapeOf(tokens: readonly Tok[]): Shape {
+  const shape: Shape = {
+    head: headOf(tokens),
+    piece: false,
+    amount: false,
+    supply: false,
+    stream: false,
+    miles: false,
+    duration: false,
+    loan: false,
+    filling: true,
+    hands: false,
+    fee: false,
+    buyer: false,
+    prepositional: tokens.length > 0 && PREPOSITION.test(tokens[0]!.text),
+  };
+  for (let at = 0; at < tokens.length; at += 1) addToShape(shape, tokens[at]!, tokens[at + 1]);
+  if (shape.hands) shape.hands = tokens.some((token) => HELPERS.has(token.text));
+  return shape;
+}
+
+const FEES = new Set([
+  "fee",
+  "fees",
+  "listing fee",
+  "listing fees",
+  "selling fee",
+  "selling fees",
+  "sale fee",
+  "sale fees",
+]);
+
+function addToShape(shape: Shape, token: Tok, next: Tok | undefined): void {
+  if (shape.filling && !FILLING(token)) shape.filling = false;
+  if (token.kind === "piece") shape.piece = true;
+  else if (token.kind === "amount") shape.amount = true;
+  else if (token.kind === "miles") shape.miles = true;
+  else if (token.kind === "duration") shape.duration = true;
+  if (token.kind !== "word") return;
+  const { text, roles } = token;
+  if (roles.supply !== undefined && !roles.heads) shape.supply = true;
+  if (roles.stream !== undefined) shape.stream = true;
+  if (text === "loan" || text === "loans") shape.loan = true;
+  if (text === "paid" || text === "pd" || text === "payed") shape.hands = true;
+  if (text === "for" && next?.kind === "word") shape.buyer = true;
+  if (FEES.has(text)) shape.fee = true;
+}

@@ -1,0 +1,163 @@
+import type { Clause, Tok } from "../clause.ts";
+import { asSaid, claim } from "../clause.ts";
+import type { Fill } from "./filled.ts";
+
+const STOP_WORD =
+  /^(?:for|until|till|til|thru|through|via|by|today|fee|fees|minus|each|plus|sold|now|because|bc|cuz|and|then)$/;
+
+/** Where a name after a preposition ends: before a number, a day, a way of paying, a mark or another verb. */
+function nameEnd(clause: Clause, start: number): number {
+  let at = start;
+  for (; at < clause.tokens.length; at += 1) {
+    const token = clause.tokens[at]!;
+    if (token.claimed || (token.kind === "mark" && token.text !== "-" && token.text !== ".")) break;
+    if (token.kind === "mark" || (token.kind !== "word" && token.kind !== "piece")) break;
+    if (token.kind === "piece" && !isInName(clause, at)) break;
+    if (token.roles.method && at > start) break;
+    if (STOP_WORD.test(token.text)) break;
+    if (/^(?:at|on|in|with|from|to)$/.test(token.text) && isEndAfter(clause, at)) break;
+    if (token.roles.heads?.some((head) => !head.light) && at > start) break;
+    if (token.roles.hedge && at > start) break;
+  }
+  return at;
+}
+
+/** The desk of "lady with the desk". */
+function isInName(clause: Clause, at: number): boolean {
+  let before = at - 1;
+  while (ARTICLE.test(clause.tokens[before]?.text ?? "")) before -= 1;
+  return /^(?:with|in|by|near)$/.test(clause.tokens[before]?.text ?? "");
+}
+
+/** A preposition followed by a number, a day, a piece or a way of paying is no part of a name. */
+function isEndAfter(clause: Clause, at: number): boolean {
+  let after = at + 1;
+  while (ARTICLE.test(clause.tokens[after]?.text ?? "")) after += 1;
+  const next = clause.tokens[after];
+  if (!next || (next.kind === "piece" && /^(?:on|at|from|to)$/.test(clause.tokens[at]!.text))) return true;
+  return (next.kind !== "word" && next.kind !== "piece") || next.roles.method !== undefined;
+}
+
+export const ARTICLE = /^(?:the|a|an|my|our|this|that|some)$/;
+
+function nameAfter(clause: Clause, preposition: RegExp): string | null {
+  const { tokens } = clause;
+  for (let at = 0; at < tokens.length - 1; at += 1) {
+    const token = tokens[at]!;
+    if (token.claimed || token.kind !== "word" || !preposition.test(token.text)) continue;
+    let start = at + 1;
+    while (ARTICLE.test(tokens[start]?.text ?? "")) start += 1;
+    const first = tokens[start];
+    if (first?.kind !== "word" || first.claimed || first.roles.pronoun || first.roles.method) continue;
+    const end = nameEnd(clause, start);
+    if (end <= start) continue;
+    const name = tokens.slice(start, end);
+    if (
+      name.every((word) => word.roles.filler && !word.roles.place) ||
+      /^(?:sale|free|parts|now|today)$/.test(first.text)
+    )
+      continue;
+    claim(token, ...tokens.slice(at + 1, end));
+    return asSaid(clause, name);
+  }
+  return null;
+}
+
+/** "neighbor bought the desk": a person before the verb is no place. */
+function isActor(clause: Clause, token: Tok, at: number): boolean {
+  return token.roles.person === true && clause.head !== undefined && at < clause.tokens.indexOf(clause.head);
+}
+
+/** A place known on its own: "yard sale", with the words before it that are part of its name. */
+function knownPlace(clause: Clause): string | null {
+  const at = clause.tokens.findIndex(
+    (token, index) =>
+      token.kind === "word" &&
+      token.roles.place !== undefined &&
+      !token.claimed &&
+      !isActor(clause, token, index),
+  );
+  if (at < 0) return null;
+  const token = clause.tokens[at]!;
+  claim(token);
+  return token.roles.place!;
+}
+
+export const source: Fill = (clause) => {
+  const name = nameAfter(clause, /^(?:from|at|off|off of|outta|out of)$/) ?? knownPlace(clause);
+  return name ? { value: name } : null;
+};
+
+export const buyer: Fill = (clause) => {
+  const name = nameAfter(clause, /^(?:to|for|from)$/);
+  return name ? { value: name } : null;
+};
+
+export const place: Fill = (clause) => {
+  const name = nameAfter(clause, /^(?:on|in|at)$/) ?? knownPlace(clause);
+  return name ? { value: name } : null;
+};
+
+/** Cash, card, check, transfer; or any one word after "via", or after "by" where no date follows. */
+export const method: Fill = (clause) => {
+  const { tokens } = clause;
+  const said: string[] = [];
+  tokens.forEach((token, at) => {
+    if (token.claimed || token.kind !== "word") return;
+    if (token.roles.method) {
+      claim(token);
+      said.push(token.roles.method);
+    } else if (/^(?:via|by)$/.test(token.text)) {
+      const next = tokens[at + 1];
+      if (!next || next.claimed || next.kind !== "word" || next.roles.method || ARTICLE.test(next.text))
+        return;
+      if (next.text.includes(" ")) return;
+      if (token.text === "by" && (next.roles.filler || next.roles.person)) return;
+      claim(token, next);
+      said.push(next.text);
+    }
+  });
+  const [first, ...others] = said;
+  if (!first) return null;
+  return others.some((other) => other !== first) ? null : { value: first };
+};
+
+const NO_LOAN_NAME = // words around a loan that name none
+  /^(?:new|the|my|our|a|an|to|on|toward|towards|for|of|at|balance|payment|payments|rate|extra|is|now|this|that|all|old|from|into|in|and|principal|interest|owe|owed|still|left|pay|paid|made|make|sent|send|put|add|added|opened|open|statement|says|uses|use|using|has|with|remaining|current|got|took|took out|out|another|split|over|across|big|only|one)$/;
+
+const LOAN = /(?:^| )loans?(?: |$)/;
+
+/** "grad loan", "new loan grad 4100": the words that tell loans apart. */
+export const loan: Fill = (clause) => {
+  const { tokens } = clause;
+  const at = tokens.findIndex((token) => token.kind === "word" && LOAN.test(token.text));
+  if (at < 0) return null;
+  claim(tokens[at]!);
+  let start = at;
+  while (start > 0 && isLoanName(tokens[start - 1]!)) start -= 1;
+  let name = tokens.slice(start, at);
+  if (name.length === 0) {
+    let end = at + 1;
+    while (end < tokens.length && isLoanName(tokens[end]!)) end += 1;
+    name = tokens.slice(at + 1, end);
+  }
+  claim(...name);
+  return name.length > 0 ? { value: asSaid(clause, name) } : null;
+};
+
+function isLoanName(token: Tok): boolean {
+  if (token.kind !== "word" || token.claimed || token.roles.heads || token.roles.hedge || token.roles.method)
+    return false;
+  if (NO_LOAN_NAME.test(token.text)) return false;
+  return !token.roles.filler && !token.roles.opinion;
+}
+
+export const stream: Fill = (clause) => {
+  const token = clause.tokens.find((word) => word.kind === "word" && word.roles.stream && !word.claimed);
+  if (token) {
+    claim(token);
+    return { value: token.roles.stream };
+  }
+  const name = nameAfter(clause, /^(?:from|for)$/);
+  return name ? { value: name } : null;
+};

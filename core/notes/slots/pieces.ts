@@ -1,0 +1,135 @@
+import type { Clause, Tok } from "../clause.ts";
+import { claim, freeTokens } from "../clause.ts";
+import { unlistedMention } from "../mentions.ts";
+import type { Fill, Filled } from "./filled.ts";
+import { trouble } from "./filled.ts";
+import { ARTICLE } from "./names.ts";
+import { isUnlistedNoun, unlisted } from "./unlisted.ts";
+
+/** All pieces named; where none is, words nobody listed, or "it". */
+export const pieces: Fill = (clause) => {
+  const tokens = freeTokens(clause, "piece");
+  if (tokens.length > 0) {
+    claim(...tokens);
+    if (areSideBySide(tokens)) return trouble("twoNouns");
+    if (isNumberRange(clause, tokens)) return trouble("range");
+    return withJoinedNouns(clause, withoutParts(clause, tokens));
+  }
+  const pronoun = clause.tokens.find(
+    (token) => token.kind === "word" && token.roles.pronoun && !token.claimed && isPronounHere(clause, token),
+  );
+  if (pronoun) {
+    claim(pronoun);
+    return { value: [], follows: true, ...(SEVERAL.test(pronoun.text) ? { several: true } : {}) };
+  }
+  const found = unlisted(clause, true);
+  return found.length > 0 ? { value: found } : null;
+};
+
+const SEVERAL = /^(?:them|those|these|em|both of them)$/;
+
+/** Pieces of other kinds of note that only help to place it: none is made up from unknown words. */
+export const knownPieces: Fill = (clause) => {
+  const tokens = freeTokens(clause, "piece");
+  if (tokens.length > 0) {
+    claim(...tokens);
+    return { value: tokens.map((token) => token.mention!) };
+  }
+  const pronoun = clause.tokens.find(
+    (token) => token.kind === "word" && /^(?:it|them|those|these)$/.test(token.text) && !token.claimed,
+  );
+  if (!pronoun) return null;
+  claim(pronoun);
+  return { value: [], follows: true };
+};
+
+/** "that desk" points at the desk; "that" alone at the clause before. */
+function isPronounHere(clause: Clause, token: Tok): boolean {
+  if (/^(?:it|them|em|both of them)$/.test(token.text)) return true;
+  const next = clause.tokens[clause.tokens.indexOf(token) + 1];
+  return next?.kind !== "word" || (!next.unknown && !next.roles.trait && !next.roles.opinion);
+}
+
+/** "vanity dresser": one piece by two names, or two? */
+function areSideBySide(tokens: readonly Tok[]): boolean {
+  if (tokens.length < 2) return false;
+  return tokens.some((token, at) => {
+    const next = tokens[at + 1];
+    const adjacent = next !== undefined && next.from === token.to;
+    return (
+      adjacent &&
+      token.mention?.number === undefined &&
+      next.mention?.number === undefined &&
+      next.mention?.traits === undefined &&
+      !/\d|^(?:a|an|the|both|pair|two|three|four)\b/.test(next.text)
+    );
+  });
+}
+
+/** "#4 to #6" may be two pieces or three. */
+function isNumberRange(clause: Clause, tokens: readonly Tok[]): boolean {
+  return tokens.some((token, at) => {
+    const next = tokens[at + 1];
+    if (token.mention?.number === undefined || next?.mention?.number === undefined) return false;
+    return /^(?:to|-|thru|through)$/.test(clause.tokens[clause.tokens.indexOf(token) + 1]?.text ?? "");
+  });
+}
+
+/** "dresser and whatnot 40", "whatnot and dresser 40": a noun nobody listed, joined to one that is known, is a piece too. */
+function withJoinedNouns(clause: Clause, tokens: readonly Tok[]): Filled {
+  const mentions = tokens.map((token) => ({ at: token.from, mention: token.mention! }));
+  if (clause.signs.has("unknown")) {
+    clause.tokens.forEach((token, at) => {
+      if (!/^(?:and|&|\+|,)$/.test(token.text)) return;
+      const run = joinedAfter(clause.tokens, at) ?? joinedBefore(clause, at);
+      const mention = run ? unlistedMention(run, null) : null;
+      if (!run || !mention) return;
+      claim(...run);
+      mentions.push({ at: run[0]!.from, mention });
+    });
+  }
+  return { value: mentions.sort((a, b) => a.at - b.at).map(({ mention }) => mention) };
+}
+
+const JOINED_WORDS_MAX = 2;
+
+/** The unlisted noun between "and" and the price. */
+function joinedAfter(tokens: readonly Tok[], and: number): Tok[] | null {
+  let start = and + 1;
+  while (ARTICLE.test(tokens[start]?.text ?? "")) start += 1;
+  let end = start;
+  while (tokens[end]?.unknown && isUnlistedNoun(tokens[end]!)) end += 1;
+  const fits = end > start && end - start <= JOINED_WORDS_MAX && tokens[end]?.kind === "amount";
+  return fits && tokens[and]!.text !== "," ? tokens.slice(start, end) : null;
+}
+
+/** The unlisted noun between the verb and "and" with a piece behind it. */
+function joinedBefore({ tokens, head }: Clause, and: number): Tok[] | null {
+  let piece = and + 1;
+  while (ARTICLE.test(tokens[piece]?.text ?? "")) piece += 1;
+  if (tokens[piece]?.kind !== "piece") return null;
+  let start = and;
+  while (start > 0 && tokens[start - 1]!.unknown && isUnlistedNoun(tokens[start - 1]!)) start -= 1;
+  let before = start - 1;
+  while (ARTICLE.test(tokens[before]?.text ?? "")) before -= 1;
+  const fits =
+    start < and && and - start <= JOINED_WORDS_MAX && head !== undefined && tokens[before] === head;
+  return fits ? tokens.slice(start, and) : null;
+}
+
+const WITH_PARTS = /^(?:mirror|hutch|headboard|footboard|shelf)$/;
+
+/** "dresser with mirror" is one piece; "shelves for hutch" are no hutch. */
+function withoutParts(clause: Clause, tokens: readonly Tok[]): Tok[] {
+  return tokens.filter((token) => {
+    const at = clause.tokens.indexOf(token);
+    let before = at - 1;
+    while (ARTICLE.test(clause.tokens[before]?.text ?? "")) before -= 1;
+    const joined =
+      /^(?:with|w)$/.test(clause.tokens[before]?.text ?? "") && clause.tokens[before - 1]?.kind === "piece";
+    const purpose =
+      clause.tokens[before]?.text === "for" &&
+      clause.tokens.some((other, place) => place < before && other.kind === "piece");
+    return !(joined && WITH_PARTS.test(token.mention?.name ?? "")) && !purpose;
+  });
+}

@@ -1,0 +1,109 @@
+import type { Clause, Tok } from "../clause.ts";
+import { asMeant, asSaid, claim, freeTokens } from "../clause.ts";
+import { wholeOf } from "../quantities/amounts.ts";
+import type { Category } from "../reading.ts";
+import type { Fill, Filled } from "./filled.ts";
+import { isContainer } from "./money.ts";
+import { ARTICLE } from "./names.ts";
+
+function isWhatWord(token: Tok | undefined): boolean {
+  if (token?.kind !== "word" || token.roles.heads?.some((head) => !head.light)) return false;
+  if (token.roles.supply || token.roles.trait || token.roles.stream) return true;
+  return (token.unknown === true || token.roles.person === true) && !token.claimed;
+}
+
+/** The supply's own words with those before it that belong to it: "orbital sander", "screws and hinges". */
+export const what: Fill = (clause) => {
+  const { tokens } = clause;
+  let first = tokens.findIndex(
+    (token) => token.kind === "word" && token.roles.supply !== undefined && !token.claimed,
+  );
+  if (first < 0) return whatAfterOn(clause);
+  let last = first;
+  tokens.forEach((token, at) => {
+    if (at > first && token.kind === "word" && token.roles.supply && !token.claimed)
+      last = joinsSupplies(tokens, last, at) ? at : last;
+  });
+  countedAfter(clause, last);
+  while (isWhatWord(tokens[first - 1]) && !tokens[first - 1]!.roles.person && !isContainer(tokens[first - 1]))
+    first -= 1;
+  countedSupply(clause, first);
+  clause.what = tokens.slice(first, last + 1);
+  claim(...clause.what);
+  return { value: asMeant(clause, clause.what) };
+};
+
+function joinsSupplies(tokens: readonly Tok[], last: number, at: number): boolean {
+  return tokens
+    .slice(last + 1, at)
+    .every(
+      (token) =>
+        token.kind === "mark" || /^(?:and|&|,|some|the|a|more)$/.test(token.text) || isWhatWord(token),
+    );
+}
+
+/** "2 cans of primer 36", "8 knobs 20": a count of supplies is no amount where an amount stands beside it. */
+function countedSupply(clause: Clause, first: number): void {
+  let at = first - 1;
+  if (clause.tokens[at]?.text === "of") at -= 1;
+  if (isContainer(clause.tokens[at])) {
+    claim(clause.tokens[at]!);
+    at -= 1;
+  }
+  const token = clause.tokens[at];
+  if (token?.kind !== "amount" || token.amount?.money || token.each || token.claimed) return;
+  const others = freeTokens(clause, "amount").filter((other) => other !== token);
+  if (others.length !== 1) return;
+  const other = others[0]!;
+  const count = wholeOf(token.amount?.exact ?? null);
+  if (count === null) return;
+  claim(token);
+  if (other.each && other.amount?.exact) multiply(other, count);
+}
+
+/** "drawer pulls 6 at 3.50" is six of them; "knobs 6 for 15" is fifteen for all. */
+function countedAfter(clause: Clause, last: number): void {
+  const [count, link, price] = clause.tokens.slice(last + 1, last + 4);
+  if (count?.kind !== "amount" || price?.kind !== "amount" || count.amount?.money) return;
+  if (!link || !/^(?:at|@|for)$/.test(link.text)) return;
+  const whole = wholeOf(count.amount?.exact ?? null);
+  if (whole === null || !price.amount?.exact) return;
+  claim(count);
+  if (link.text !== "for") multiply(price, whole);
+}
+
+/** Makes the price of one into that of all. */
+function multiply(token: Tok, count: number): void {
+  const { digits, scale } = token.amount!.exact!;
+  token.amount = { ...token.amount!, exact: { digits: digits * count, scale } };
+  delete token.each;
+}
+
+/** "spent 15 on lunch": what is said after "on" or "for". */
+function whatAfterOn(clause: Clause): Filled {
+  const { tokens } = clause;
+  for (let at = 0; at < tokens.length - 1; at += 1) {
+    if (tokens[at]!.claimed || !/^(?:on|for|in)$/.test(tokens[at]!.text)) continue;
+    let start = at + 1;
+    while (ARTICLE.test(tokens[start]?.text ?? "")) start += 1;
+    let end = start;
+    while (isWhatWord(tokens[end]) && !tokens[end]!.claimed) end += 1;
+    if (end === start) continue;
+    claim(tokens[at]!, ...tokens.slice(start, end));
+    return { value: asSaid(clause, tokens.slice(start, end)) };
+  }
+  return null;
+}
+
+/** The category of the last supply named; `help` where hands are paid; else other. */
+export const category: Fill = (clause) => {
+  const supplies = (clause.what ?? clause.tokens).filter(
+    (token) => token.kind === "word" && token.roles.supply !== undefined,
+  );
+  const joined = supplies.some((token) =>
+    clause.tokens[clause.tokens.indexOf(token) + 1]?.text.match(/^(?:and|&|,)$/),
+  );
+  const last = joined ? supplies[0] : supplies.at(-1);
+  const found: Category = clause.signs.has("helper") ? "help" : (last?.roles.supply ?? "other");
+  return { value: found };
+};

@@ -1,0 +1,97 @@
+import { addDays } from "../../calendar.ts";
+import type { Clause, Tok } from "../clause.ts";
+import { claim, firstFree } from "../clause.ts";
+import { comingDay } from "../quantities/days.ts";
+import { LABOR_NAMES } from "../words/labors.ts";
+import { EACH_WORDS } from "../words/numbers.ts";
+import type { Fill, Filled } from "./filled.ts";
+import { trouble } from "./filled.ts";
+import { pieceCount } from "./money.ts";
+
+const UNTIL = /^(?:until|till|til|thru|through|by|before)$/;
+
+const PICKUP = /^(?:pickup|pick up|picking up|coming|collecting|picks up)$/;
+
+export const until: Fill = (clause) => {
+  const { tokens } = clause;
+  const at = tokens.findIndex((token, index) => {
+    const next = tokens[index + 1];
+    return (
+      token.kind === "word" &&
+      UNTIL.test(token.text) &&
+      next !== undefined &&
+      (next.kind === "day" ||
+        next.kind === "clock" ||
+        next.kind === "amount" ||
+        next.roles.vagueTime === true ||
+        isMoment(next))
+    );
+  });
+  if (at < 0) return span(clause) ?? pickupDay(clause);
+  const token = tokens[at + 1]!;
+  claim(tokens[at]!, token);
+  if (token.kind === "amount" || token.roles.vagueTime) return trouble("vagueTime");
+  if (token.kind !== "day") return { value: clause.today };
+  const day = comingDay(token.said!, clause.today);
+  return day ? { value: day } : trouble("unrealDay");
+};
+
+function isMoment(token: Tok): boolean {
+  return /^(?:tonight|this evening|this afternoon|noon|today)$/.test(token.text);
+}
+
+/** "hold for 2 days" */
+function span(clause: Clause): Filled {
+  const token = firstFree(clause, "span");
+  if (!token) return null;
+  claim(token);
+  return { value: addDays(clause.today, token.days!) };
+}
+
+/** "pickup sat" */
+function pickupDay(clause: Clause): Filled {
+  const at = clause.tokens.findIndex(
+    (token, index) => PICKUP.test(token.text) && clause.tokens[index + 1]?.kind === "day",
+  );
+  if (at < 0) return null;
+  const token = clause.tokens[at + 1]!;
+  claim(clause.tokens[at]!, token);
+  const day = comingDay(token.said!, clause.today);
+  return day ? { value: day } : trouble("unrealDay");
+}
+
+export const minutes: Fill = (clause) => {
+  const token = firstFree(clause, "duration");
+  if (!token) return null;
+  claim(token);
+  if (token.minutes === undefined || token.minutes <= 0) return trouble("unclaimed");
+  const next = clause.tokens[clause.tokens.indexOf(token) + 1];
+  if (!next || !EACH_WORDS.has(next.text)) return { value: token.minutes };
+  // "30 min each on both nightstands" is an hour.
+  const count = pieceCount(clause.tokens.flatMap(({ mention }) => (mention ? [mention] : [])));
+  return count === null ? trouble("eachOfUnknown") : { value: token.minutes * count };
+};
+
+export const labor: Fill = (clause) => {
+  const token =
+    clause.tokens.find(
+      (word) => word.kind === "word" && word.roles.labor && !word.claimed && /ing$/.test(word.text),
+    ) ?? clause.tokens.find((word) => word.kind === "word" && word.roles.labor && !word.claimed);
+  if (!token) return null;
+  claim(token);
+  return { value: LABOR_NAMES.get(token.text) ?? token.text };
+};
+
+export const miles: Fill = (clause) => {
+  const token = firstFree(clause, "miles");
+  if (!token) return null;
+  claim(token);
+  return token.miles === undefined ? trouble("unclaimed") : { value: token.miles };
+};
+
+export const percent: Fill = (clause) => {
+  const token = firstFree(clause, "percent");
+  if (!token) return null;
+  claim(token);
+  return Number(token.percent) > 100 ? trouble("large") : { value: token.percent };
+};

@@ -1,0 +1,71 @@
+import type { Clause, Tok } from "../clause.ts";
+import { claim, freeTokens } from "../clause.ts";
+import { unlistedMention } from "../mentions.ts";
+import { wholeOf } from "../quantities/amounts.ts";
+import type { Mention } from "../reading.ts";
+import { ARTICLE } from "./names.ts";
+
+const NO_NOUN =
+  /^(?:pieces?|pcs?|set|lot|bunch|group|x|something|anything|everything|stuff|someone|yesterday|trip|deposit|loan|money|dollars|bucks|wow|what|who|how|why|when|where)$/;
+
+export function isUnlistedNoun(token: Tok): boolean {
+  if (token.kind !== "word" || token.claimed || NO_NOUN.test(token.text)) return false;
+  if (token.unknown) return token.text.length > 1;
+  const { trait, opinion, heads, filler } = token.roles;
+  return (trait === true || opinion === true) && !heads && !filler;
+}
+
+/** The word before a place, articles aside. */
+function wordBefore(tokens: readonly Tok[], at: number): string {
+  let before = at - 1;
+  while (ARTICLE.test(tokens[before]?.text ?? "")) before -= 1;
+  return tokens[before]?.text ?? "";
+}
+
+/** The first run of words that nobody listed, after the verb where there is one there, else before it. */
+function unlistedRun(clause: Clause): { run: Tok[]; count: number | null } | null {
+  const { tokens, head } = clause;
+  const from = head ? tokens.indexOf(head) + 1 : 0;
+  for (const [start, end] of [
+    [from, tokens.length],
+    [0, Math.max(0, from - 1)],
+  ] as const) {
+    for (let at = start; at < end; at += 1) {
+      if (!isUnlistedNoun(tokens[at]!)) continue;
+      let to = at;
+      while (to < end && isUnlistedNoun(tokens[to]!)) to += 1;
+      const run = tokens.slice(at, to);
+      const named = !/^(?:from|to|at|in|off|with|w|by|via)$/.test(wordBefore(tokens, at));
+      if (named && run.some((token) => token.unknown)) {
+        const before = tokens[at - 1];
+        const whole =
+          before?.kind === "amount" && !before.amount?.money && !before.each
+            ? wholeOf(before.amount?.exact ?? null)
+            : null;
+        return { run, count: whole };
+      }
+      at = to;
+    }
+  }
+  return null;
+}
+
+const UNLISTED_WORDS_MAX = 4;
+
+export function unlisted(clause: Clause, taking = false): Mention[] {
+  const found = unlistedRun(clause);
+  if (!found || found.run.length > UNLISTED_WORDS_MAX) return [];
+  const plural = /[^s]s$/.test(found.run.at(-1)!.text);
+  const counted =
+    found.count !== null &&
+    found.count >= 1 &&
+    (plural || found.count <= 12) &&
+    freeTokens(clause, "amount").length > 1;
+  const mention = unlistedMention(found.run, counted ? found.count : null);
+  if (!mention) return [];
+  if (taking) {
+    claim(...found.run);
+    if (counted) claim(clause.tokens[clause.tokens.indexOf(found.run[0]!) - 1]!);
+  }
+  return [mention];
+}
