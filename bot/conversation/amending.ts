@@ -6,7 +6,7 @@ import { amountText, type Cents, show } from "../../core/money.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
-import { applyEffect, closeQuestionsOf, openQuestion, openQuestions } from "./questions.ts";
+import { applyEffect, closeQuestionsOf, openQuestion, openQuestions, textsOf } from "./questions.ts";
 import { echoOf, impossibleText, keepOutcome } from "./recording.ts";
 import type { Turn } from "./turn.ts";
 
@@ -50,10 +50,10 @@ export function takeBack(turn: Turn, root: number, own: boolean): void {
     turn.changed = true;
     turn.spoken.push(["Taken back:", ...before].join(before.length === 1 ? " " : "\n"));
   }
-  const dropped = closeQuestionsOf(turn, root).map(({ matter }) => matter.reading.text);
+  const dropped = closeQuestionsOf(turn, root).map(({ matter }) => matter.reading);
   if (dropped.length > 0) {
     const nothing = facts.length === 0 ? ", nothing was recorded" : "";
-    turn.spoken.push(`Dropped${nothing}: ${[...new Set(dropped)].join(", ")}`);
+    turn.spoken.push(`Dropped${nothing}: ${textsOf(dropped)}`);
   } else if (facts.length === 0) turn.spoken.push("Nothing of that stands any more.");
 }
 

@@ -49,7 +49,7 @@ export function applyEffect(turn: Turn, question: Question, effect: Effect): voi
   closeQuestion(turn, question.id);
   switch (effect.kind) {
     case "drop":
-      turn.spoken.push(`Dropped: ${[matter.reading, ...matter.waiting].map(({ text }) => text).join(", ")}`);
+      turn.spoken.push(`Dropped: ${textsOf([matter.reading, ...matter.waiting])}`);
       break;
     case "undo":
       takeBack(turn, effect.root, effect.own);
@@ -70,6 +70,11 @@ export function applyEffect(turn: Turn, question: Question, effect: Effect): voi
     }
   }
   ledger.setNoteState(root, effect.kind === "drop" ? "refused" : "answered");
+}
+
+/** The clauses as typed, each once. */
+export function textsOf(readings: readonly Reading[]): string {
+  return [...new Set(readings.map(({ text }) => text))].join(", ");
 }
 
 /** Confirms first that the same words within minutes are meant as a second note. `who`: another member's name. */

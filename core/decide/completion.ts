@@ -43,7 +43,7 @@ function toldAlone(reading: Reading, wants: Wanted, text: string, today: Day): F
 
 /** "190 to neighbor" after "sold dresser": the two read as one note that only adds to the first. */
 function toldTogether(reading: Reading, wants: Wanted, text: string, said: Day): Fields | null {
-  if (readMessage(text, said).some((each) => each.kind !== "unclear")) return null;
+  if (!readMessage(text, said).every((each) => isPart(each, reading))) return null;
   const [before] = readMessage(reading.text, said);
   const [whole, ...more] = readMessage(`${reading.text} ${text}`, said);
   if (!before || !whole || more.length > 0 || whole.kind !== reading.kind || before.kind !== whole.kind)
@@ -54,6 +54,11 @@ function toldTogether(reading: Reading, wants: Wanted, text: string, said: Day):
   const told = Object.fromEntries(Object.entries(all).filter(([field]) => !(field in known)));
   const answers = wants in told || (wants === "refunded" && "kept" in told);
   return isKept && answers ? told : null;
+}
+
+/** No note of its own; "190 fee 5" is one only as long as no sale waits for its price. */
+function isPart(said: Reading, of: Reading): boolean {
+  return said.kind === "unclear" || (of.kind === "sell" && said.kind === "spend" && said.category === "fees");
 }
 
 function fieldsOf(reading: Reading): Fields {

@@ -22,6 +22,7 @@ describe("an answer fills just what was asked", () => {
     ["bought dresser", "free", { price: 0, missing: [] }],
     ["sold dresser", "sold it for 190", { price: 19000, missing: [] }],
     ["sold dresser", "190 to neighbor", { price: 19000, buyer: "neighbor", missing: [] }],
+    ["sold dresser", "190 fee 5", { price: 19000, fee: 500, missing: [] }],
     ["worked on hutch", "1h30", { minutes: 90, missing: [] }],
     ["paid loan", "250", { amount: 25000, missing: [] }],
     ["spent 18", "glue", { what: "glue", category: "materials", missing: [] }],
