@@ -193,12 +193,20 @@ interface Segment {
 /** No clause is longer than this; what is gets cut, so that the time to read grows no faster than the line. */
 const SEGMENT_TOKENS_MAX = 60;
 
+/** "nightstand: 45", "lamp - 10": the mark belongs to the amount. */
+function isBeforeAmount(tokens: readonly Tok[], at: number): boolean {
+  const mark = tokens[at]!;
+  const joined = mark.kind === "mark" && (mark.text === ":" || mark.text === "-");
+  return joined && tokens[at + 1]?.kind === "amount" && at > 0 && tokens[at - 1]!.kind !== "mark";
+}
+
 function segmentsOf(tokens: readonly Tok[]): Segment[] {
   const segments: Segment[] = [];
   let joint: Tok[] = [];
   let run: Tok[] = [];
-  for (const token of tokens) {
-    if (!isSeparator(token)) {
+  for (let at = 0; at < tokens.length; at += 1) {
+    const token = tokens[at]!;
+    if (!isSeparator(token) || isBeforeAmount(tokens, at)) {
       if (run.length === SEGMENT_TOKENS_MAX) {
         segments.push({ tokens: run, joint });
         joint = [];

@@ -79,7 +79,7 @@ function isTrait(token: Tok | undefined): boolean {
   return (
     token.unknown === true &&
     !(token.text in COUNT_WORDS) &&
-    !/^(?:set|lot|bunch|group|pc|pcs|x)$/.test(token.text)
+    !/^(?:set|lot|bunch|group|pc|pcs|x|each|every|ea)$/.test(token.text)
   );
 }
 

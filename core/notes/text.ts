@@ -98,7 +98,13 @@ function wordAt(line: string, at: number, words: readonly Word[], apart: boolean
       apart,
     };
   const mark = matchAt(MARK, line, at);
-  if (!mark || isHyphen(mark, line, at, words, apart)) return null;
+  // "w/" is "with".
+  if (
+    !mark ||
+    isHyphen(mark, line, at, words, apart) ||
+    (mark === "/" && !apart && words.at(-1)?.norm === "w")
+  )
+    return null;
   return { kind: "mark", norm: PLAIN_MARKS[mark] ?? mark, start: at, end: at + 1, apart };
 }
 
@@ -142,8 +148,8 @@ export function wordsOf(line: string): Word[] {
       apart = false;
       continue;
     }
-    // A hyphen joins; an emoji parts.
-    apart = code !== 45 || apart;
+    // A hyphen and a stroke join; an emoji parts.
+    apart = (code !== 45 && code !== 47) || apart;
     at += (line.codePointAt(at) ?? 0) > 0xffff ? 2 : 1;
   }
   return words;

@@ -9,6 +9,7 @@ import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
 import type { Part, Token } from "./token.ts";
 import { NO_ROLES, NOTHING, tokenOf, UNKNOWN } from "./token.ts";
+import { EACH_WORDS } from "./words/numbers.ts";
 
 export interface Lexer<Head> {
   lexicon: Lexicon<Head>;
@@ -84,9 +85,16 @@ function tokenAt<Head>(
   if (!nounPhrase && (word.kind === "digits" || STARTERS.has(norm))) {
     const timed = timedAt(word, norms, at, lexer);
     const least = found?.roles.vagueTime || found?.roles.hedge ? found.words : 0;
-    if (timed && timed.words >= least) return made(timed, norms, at);
+    if (timed && timed.words >= least) return made(saidOfEach(timed, norms[at - 1]), norms, at);
   }
   return plainToken(word, norms, at, found);
+}
+
+/** "3 desks each 40" is 40 for one, as "40 each" is. */
+function saidOfEach(part: Part, before: string | undefined): Part {
+  return part.kind === "amount" && before !== undefined && EACH_WORDS.has(before)
+    ? { ...part, each: true }
+    : part;
 }
 
 function plainToken<Head>(

@@ -2,6 +2,7 @@ import type { Clause, Tok } from "./clause.ts";
 import type { Trouble } from "./grammar.ts";
 import type { Kind } from "./reading.ts";
 import { MONTHS } from "./words/calendar.ts";
+import { EACH_WORDS } from "./words/numbers.ts";
 
 /*
  * What is enough to record, what is asked, and what is unclear. In this order, so that of two reasons the
@@ -98,15 +99,21 @@ export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
 }
 
 /** Of two things left over the same one is always named. */
-const RANK: readonly Trouble["kind"][] = ["unclaimed", "twoKinds", "vagueTime"];
+const RANK: readonly Trouble["kind"][] = ["unclaimed", "eachOfUnknown", "twoKinds", "vagueTime"];
 
 /** What one token that no slot took makes of the clause. */
 function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | null {
   if (token.kind === "piece") return "twoKinds";
   if (token.kind !== "word") return token.kind === "day" ? "vagueTime" : "unclaimed";
   if (isUnreadNumber(token.text)) return "unclaimed";
+  if (EACH_WORDS.has(token.text) && !isEachOfAmount(clause, token)) return "eachOfUnknown";
   if (!MIXES.has(kind) && isAnotherThing(token) && !isDescription(clause, token)) return "twoKinds";
   return token.roles.vagueTime || isMonthAlone(clause, token) ? "vagueTime" : null;
+}
+
+/** "each" beside an amount has been read with it. */
+function isEachOfAmount({ tokens }: Clause, token: Tok): boolean {
+  return tokens[tokens.indexOf(token) + 1]?.each === true;
 }
 
 /** "ads 240 june": a month is no day; "may" and "march" are months only after "in" and the like. */

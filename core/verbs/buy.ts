@@ -9,6 +9,7 @@ import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { says } from "../notes/clause.ts";
 import { isSetName } from "../notes/furniture.ts";
+import { isFreeForOthers } from "../notes/judging/buying.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -154,6 +155,7 @@ export const buy = defineVerb({
       "they were asking",
     ],
     judge(fields, clause) {
+      if (isFreeForOthers(clause)) return { kind: "noVerb" };
       if (fields.price === undefined && says(clause, /^(?:free|for free|freebie)$/)) fields.price = 0;
       if (fields.price === 0 && fields.source === undefined && says(clause, /^(?:curb|curbside)/))
         fields.source = "curb";

@@ -59,7 +59,7 @@ export const spend = defineVerb({
         without: ["loan", "stream"],
         light: true,
       },
-      { say: ["paid", "pd", "payed", "gave", "tipped"], with: ["helper", "number"], without: ["loan"] },
+      { say: ["paid", "pd", "payed", "tipped"], with: ["helper", "number"], without: ["loan"] },
       { say: ["charged", "charge"], with: ["supply", "number"] },
     ],
     slots: { what: "what", amount: "money", category: "category", pieces: "pieces", method: "method" },

@@ -23,6 +23,18 @@ function isPriceOfPiece({ tokens }: Clause): boolean {
   );
 }
 
+/** "paid guy 25 for the end table" may have bought it; "paid cousin 40 to help move it" did not. */
+function isPaidForPiece(clause: Clause): boolean {
+  const { tokens, signs } = clause;
+  if (!signs.has("helper") || !signs.has("piece") || signs.has("labor") || signs.has("supply")) return false;
+  return (
+    !says(
+      clause,
+      /^(?:help|helping|move|moving|haul|hauling|load|loading|work|lifting|deliver|delivery|carry|carrying)\b/,
+    ) && tokens.some((token) => HELPERS.has(token.text))
+  );
+}
+
 /** "lamp and paint 40": one amount for a piece and a supply. */
 function isBoughtTogether({ tokens }: Clause): boolean {
   return tokens.some((token, at) => {
@@ -42,6 +54,7 @@ export function judgeSpending(fields: ReadingFields["spend"], clause: Clause): T
   if (!clause.head && isPriceOfPiece(clause)) return { kind: "noVerb" };
   // "paint is 20 a can" tells a price, not a purchase.
   if (!clause.head && says(clause, /^(?:is|are|costs)$/)) return { kind: "noVerb" };
+  if (isPaidForPiece(clause)) return { kind: "anotherPerson" };
   for (const token of clause.tokens)
     if (HELPERS.has(token.text) && clause.signs.has("helper")) token.claimed = true;
   if (fields.category === "help" && fields.what === undefined) fields.what = "help";

@@ -67,6 +67,7 @@ export const minutes: Fill = (clause) => {
   if (token.minutes === undefined || token.minutes <= 0) return trouble("unclaimed");
   const next = clause.tokens[clause.tokens.indexOf(token) + 1];
   if (!next || !EACH_WORDS.has(next.text)) return { value: token.minutes };
+  claim(next);
   // "30 min each on both nightstands" is an hour.
   const count = pieceCount(clause.tokens.flatMap(({ mention }) => (mention ? [mention] : [])));
   return count === null ? trouble("eachOfUnknown") : { value: token.minutes * count };

@@ -2,6 +2,7 @@
 export const SHORTHANDS: Readonly<Record<string, string>> = {
   ctr: "center",
   cntr: "center",
+  n: "and",
   tbl: "table",
   tbls: "tables",
   tabel: "table",
