@@ -87,7 +87,7 @@ function fill(ask: Ask, text: string, today: Day, reading: Reading): Partial<Rea
     case "percent":
       return given(readBarePercent(text));
     case "count":
-      return given(withCount(reading, readBareCount(text)), "pieces");
+      return given(withCount(reading, text), "pieces");
     case "day":
       return given(readBareDay(text, today), "date");
     case "pieces":
@@ -108,12 +108,14 @@ function methodFor(reading: Reading, method: string | null): { method?: string }
   return method && kept.includes(reading.kind) ? { method } : {};
 }
 
-/** The mentions whose number was not said, now with it. */
-function withCount(reading: Reading, count: number | null): Mention[] | null {
-  if (count === null || count < 1) return null;
-  return mentionsOf(reading).map((mention) =>
-    mention.count === undefined ? { ...mention, count } : mention,
-  );
+/** The mentions whose number was not said, now with it; "2 lamps" is no number of stools. */
+function withCount(reading: Reading, text: string): Mention[] | null {
+  const count = readBareCount(text);
+  const named = readBareMention(text)?.name;
+  const mentions = mentionsOf(reading);
+  const isOther = named !== undefined && mentions.every(({ name }) => name !== named);
+  if (count === null || count < 1 || isOther) return null;
+  return mentions.map((mention) => (mention.count === undefined ? { ...mention, count } : mention));
 }
 
 function mentionsOf(reading: Reading): Mention[] {

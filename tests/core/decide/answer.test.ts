@@ -24,6 +24,7 @@ describe("an answer fills just what was asked", () => {
     ["sold dresser", "190 to neighbor", { price: 19000, buyer: "neighbor", missing: [] }],
     ["sold dresser", "190 fee 5", { price: 19000, fee: 500, missing: [] }],
     ["worked on hutch", "1h30", { minutes: 90, missing: [] }],
+    ["bought stools 60", "3 stools", { pieces: [{ name: "stool", count: 3 }], missing: [] }],
     ["paid loan", "250", { amount: 25000, missing: [] }],
     ["spent 18", "glue", { what: "glue", category: "materials", missing: [] }],
   ])("%s: %s", (note, answer, change) => {
@@ -45,6 +46,7 @@ describe("what is a note of its own is no answer", () => {
     ["sold dresser", "-5"],
     ["sold dresser", "19.995"],
     ["sold dresser", "20 or 30"],
+    ["bought stools 60", "2 lamps"],
     ["spent 18", "sold chair"],
     ["worked on hutch", "sanding desk 2h"],
   ])("%s: %s", (note, answer) => {
