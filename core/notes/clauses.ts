@@ -242,7 +242,10 @@ function standsAlone(shape: Shape, before: Shape, facts: VerbFacts): boolean {
 /** A verb that could complete the one before opens a clause where it brings a thing or an amount of its own. */
 function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   if (next.loan || next.supply || next.stream) return true;
-  return next.amount && ((next.piece && (before.piece || !paid)) || (next.hands && before.amount));
+  if (!next.amount) return false;
+  // "hold #4 and #5 till fri 60 deposit" is one hold; "sold desk, paid 40 for lamp" a sale and a purchase.
+  const another = next.piece && (before.piece ? before.amount || next.headFirst : !paid);
+  return another || (next.hands && before.amount);
 }
 
 /** "so i went to the estate sale and": nothing that could be recorded yet. */

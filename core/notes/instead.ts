@@ -32,9 +32,17 @@ function saidIn(clause: Clause): Said {
   const usable = amounts.find((found): found is { cents: number } => "cents" in found && found.cents > 0);
   return {
     what: mentions.length > 0 ? mentions.join(" and ") : "dresser",
-    amount: usable ? sayCents(usable.cents) : "30",
+    amount: usable ? sayCents(usable.cents) : (digitsOf(clause) ?? "30"),
     single: mentions.every((mention) => !mention.startsWith("#")),
   };
+}
+
+/** The digits of an amount that may not stand as typed: "-45" → "45", "19.995" → "19.99". */
+function digitsOf(clause: Clause): string | null {
+  const typed = clause.tokens.find(
+    (token) => token.kind === "amount" && /^-?\d{1,6}(?:\.\d+)?$/.test(token.text),
+  );
+  return typed ? typed.text.replace("-", "").replace(/(\.\d\d)\d+$/, "$1") : null;
 }
 
 /** Notes that would have worked for each trouble, from the words typed. Each is a whole line that reads as itself. */

@@ -30,6 +30,8 @@ export interface Shape {
   /** Hands are paid: "paid cousin 20". */
   hands: boolean;
   fee: boolean;
+  /** The verb stands before the first piece. */
+  headFirst: boolean;
   /** "for" somebody, as in a hold. */
   buyer: boolean;
   prepositional: boolean;
@@ -48,10 +50,13 @@ export function shapeOf(tokens: readonly Tok[]): Shape {
     filling: true,
     hands: false,
     fee: false,
+    headFirst: false,
     buyer: false,
     prepositional: tokens.length > 0 && PREPOSITION.test(tokens[0]!.text),
   };
   for (let at = 0; at < tokens.length; at += 1) addToShape(shape, tokens[at]!, tokens[at + 1]);
+  if (shape.head)
+    shape.headFirst = tokens.indexOf(shape.head) < tokens.findIndex((token) => token.kind === "piece");
   if (shape.hands) shape.hands = tokens.some((token) => HELPERS.has(token.text));
   return shape;
 }

@@ -45,7 +45,7 @@ export const retire = defineVerb({
   reads: {
     says: [
       {
-        say: ["keeping", "keep", "kept", "decided to keep", "gonna keep", "going to keep", "keeper"],
+        say: ["keeping", "keep", "kept", "decided to keep", "keeper"],
         with: ["named"],
         without: ["number"],
         means: { how: "kept" },

@@ -10,7 +10,7 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
     !says(clause, /(?:^|\b)(?:deposits?|deposited|depost|down|money down)(?:\b|$)/)
   )
     return { kind: "twoNumbers" };
-  if (says(clause, /^(?:returned|refunded|gave back|kept)$/)) return { kind: "unknown" };
+  if (says(clause, /^(?:returned|refunded|gave back|kept|back)$/)) return { kind: "unknown" };
   // "hold desk friday": since friday, or until?
   const weekday = clause.tokens.some((token) => token.kind === "day" && token.said?.form === "weekday");
   if (weekday && fields.until === undefined && /^hold(?:ing)?\b/.test(clause.head?.text ?? ""))

@@ -50,6 +50,12 @@ export function numericAt(cursor: Cursor): Part | null {
     const exact = exactOf(miles[1]!);
     return exact ? milesOf(exact, cursor, 1) : null;
   }
+  if (
+    /^(?:an?|one)$/.test(word) &&
+    SPAN_DAYS[norms[at + 1] ?? ""] !== undefined &&
+    !/s$/.test(norms[at + 1]!)
+  )
+    return { kind: "span", days: SPAN_DAYS[norms[at + 1]!]!, words: 2 };
   const worded = wordedDuration(cursor);
   if (worded) return worded;
   const clock = clockAt(cursor);

@@ -48,7 +48,14 @@ function nameAfter(clause: Clause, preposition: RegExp): string | null {
     let start = at + 1;
     while (ARTICLE.test(tokens[start]?.text ?? "")) start += 1;
     const first = tokens[start];
-    if (first?.kind !== "word" || first.claimed || first.roles.pronoun || first.roles.method) continue;
+    if (
+      first?.kind !== "word" ||
+      first.claimed ||
+      first.roles.pronoun ||
+      first.roles.method ||
+      first.roles.vagueTime
+    )
+      continue;
     const end = nameEnd(clause, start);
     if (end <= start) continue;
     const name = tokens.slice(start, end);

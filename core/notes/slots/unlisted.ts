@@ -22,13 +22,18 @@ function wordBefore(tokens: readonly Tok[], at: number): string {
   return tokens[before]?.text ?? "";
 }
 
+const SOMEBODY_DID =
+  /^(?:back|flaked|bailed|ghosted|cancel|never|no show|no call|noshow|didnt|did not|stood|changed|refund|return|gave|brought|took|put|deposit|hold|kept|keeping|tipped|paid)/;
+
 /** The first run of words that nobody listed, after the verb where there is one there, else before it. */
 function unlistedRun(clause: Clause): { run: Tok[]; count: number | null } | null {
   const { tokens, head } = clause;
   const from = head ? tokens.indexOf(head) + 1 : 0;
+  // Before "backed out" or "refunded" stands whoever did it, not a piece.
+  const before = head && SOMEBODY_DID.test(head.text) ? 0 : Math.max(0, from - 1);
   for (const [start, end] of [
     [from, tokens.length],
-    [0, Math.max(0, from - 1)],
+    [0, before],
   ] as const) {
     for (let at = start; at < end; at += 1) {
       if (!isUnlistedNoun(tokens[at]!)) continue;
