@@ -54,28 +54,28 @@ flour flouting foamy foiling fond foods foots fording forge forged forger forges
 foxing framed freebies freed freer fried frogs fronts fulled fuller fulling fund gabbed gabbing gaggles
 gals gamed gamer games garaged garages garbage gardens gashes gated gates gavel gazed gazes gazing gelds
 gentlemen getting giggles glared glares glaring glassed glassy glenda glided globes glosses gloved glutted
-glutting gnus goggle goings golds gong goring gossips grabber grander grandfathers grasses grate grave
-grazed grazes grazing grocer grocers groves grubbed grubbing guides gusted gusting gutter hailed hailing
-haired haled haler haling halls halve hammed handled handler handlers hands handy handymen hank hardest
-harvests haunt haven haves heads heady heard heart heath heats heave helped hided hides highs hinged
-hitched hoarse holdings holed holing homed homer homes homey hooding hoped hopes hordes hording horsed
-hose hoses hostel hotels housed hunches hunts hutchins impacts impart improvements incomes increase
-increases inland instilled instilling interests interned jointed jumbled jumbles junket junks juts keeling
-keener keening keepers keeps kidded kilts kinked kitchenettes kitchens kites knifed knits knives knocker
-knocks label laded lading lagged lamar lapels larded larger lashes lasted lasting lasts latched lath
-lathed lather lathers laths launch lawns leaded leader leafed leafing leafs leafy leaking leanings leaping
-learning leases leasing leathery leave leaved leaving lefts legged lemons lenders levees levered levering
-levers lewder libels licensed lifted lifting lifts lilted lilting limber limbers linear linens lines
-linger lingered lingers linings linked linker linking liquidating liquors lisped lisping listen lists
-lived liven liver livers lives livings loader loafed loafing loaned loathe loathes loaves locked locket
-lockets lodged lofted lofts lofty logger loners longed lorded lording lounged loved lover loves loving
-lowers lugged lunge lunges lusted lusting mabel machined magazines makers makeups making mangle mantled
-mantles marbled marking marks marla marred marty mashing masked massing maternal measured mechanism median
-medias medicines melding memberships mental metals mete meteor meteors metes miking milks milky milling
-minds mined minerals minuets minuses minuted minuter minutest moaning monkey monkeys mooing mooning mopes
-moping mores mornings motors mounding mourning moused mouses mousse moves mowers mowing muscled muse muted
-muter mutes naiver nestling netting nights nudes nudged officer offices ogling opener orbitals others oust
-ousts outdoors outset outsets owned pacing packed padres pagers paging pained paining painter paintings
+glutting gnus goggle golds gossips grabber grander grandfathers grasses grate grave grazed grazes grazing
+grocer grocers groves grubbed grubbing guides gusted gusting gutter hailed hailing haired haled haler
+haling halls halve hammed handled handler handlers hands handy handymen hank hardest harvests haunt haven
+haves heads heady heard heart heath heats heave helped hided hides highs hinged hitched hoarse holdings
+holed holing homed homer homes homey hooding hoped hopes hordes hording horsed hose hoses hostel hotels
+housed hunches hunts hutchins impacts impart improvements incomes increase increases inland instilled
+instilling interests interned jointed jumbled jumbles junket junks juts keeling keener keening keepers
+keeps kidded kilts kinked kitchenettes kitchens kites knifed knits knives knocker knocks label laded
+lading lagged lamar lapels larded larger lashes lasted lasting lasts latched lath lathed lather lathers
+laths launch lawns leaded leader leafed leafing leafs leafy leaking leanings leaping learning leases
+leasing leathery leave leaved leaving lefts legged lemons lenders levees levered levering levers lewder
+libels licensed lifted lifting lifts lilted lilting limber limbers linear linens lines linger lingered
+lingers linings linked linker linking liquidating liquors lisped lisping listen lists lived liven liver
+livers lives livings loader loafed loafing loaned loathe loathes loaves locked locket lockets lodged
+lofted lofts lofty logger loners longed lorded lording lounged loved lover loves loving lowers lugged
+lunge lunges lusted lusting mabel machined magazines makers makeups making mangle mantled mantles marbled
+marking marks marla marred marty mashing masked massing maternal measured mechanism median medias
+medicines melding memberships mental metals mete meteor meteors metes miking milks milky milling minds
+mined minerals minuets minuses minuted minuter minutest moaning monkey monkeys mooing mooning mopes moping
+mores mornings motors mounding mourning moused mouses mousse moves mowers mowing muscled muse muted muter
+mutes naiver nestling netting nights nudes nudged officer offices ogling opener orbitals others oust ousts
+outdoors outset outsets owned pacing packed padres pagers paging pained paining painter paintings
 palatable palate paling palled pallor palms paltry pamper pampers panes pant panted panthers panties
 panting pants parched parching pared paring parka parked parks parred parring parsed parses parsing
 partials partied parting partings passes pasted pastel pastes pasting pastries pastry patches patios
