@@ -68,7 +68,6 @@ export const goal = defineVerb({
       "flips",
       "flipping",
     ],
-    dateless: true,
     judge: judgeGoal,
   },
 

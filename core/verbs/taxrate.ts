@@ -66,7 +66,6 @@ export const taxrate = defineVerb({
       "should be",
       "actually",
     ],
-    dateless: true,
     judge: (_, clause) => (clause.signs.has("number") ? { kind: "percentUnsaid" } : null),
   },
 
