@@ -1,5 +1,6 @@
 import type { Day } from "../../core/calendar.ts";
 import { showDay } from "../../core/calendar.ts";
+import { show } from "../../core/money.ts";
 import { inviteMember, membersText, removeMember } from "../members.ts";
 import { isZone } from "../settings.ts";
 import { queueBackup, queueExport } from "./files.ts";
@@ -99,21 +100,37 @@ function setTellOwner(turn: Turn, said: string): void {
   );
 }
 
+/** What is set, a line each; then how each is changed, as notes that work. */
 function tellSettings(turn: Turn): void {
   const { settings, books } = turn.ledger;
-  const percent = books.taxRates.at(-1)?.percent ?? "0";
-  const goals = books.goals.slice(-2).map((goal) => `${goal.pieces ?? goal.amount! / 100} a ${goal.per}`);
+  const { today } = turn;
+  const percent = books.taxRates.findLast(({ day }) => day <= today)?.percent ?? "0";
+  const goals = books.goals.slice(-2).map((goal) => `${goal.pieces ?? show(goal.amount ?? 0)} a ${goal.per}`);
   const nudge = settings.get("nudgeOff") ? "off" : `at ${settings.get("nudgeAt") ?? "18:00"}`;
-  const rates = Object.entries(settings.get("mileageRates") ?? {}).map(([year, cents]) => `${year} ${cents}`);
+  const left = (settings.get("leftOutPieces") ?? []).map((piece) => `#${piece}`);
+  const resting = Object.entries(settings.get("piecesWaiting") ?? {})
+    .filter(([, until]) => until > today)
+    .map(([piece, until]) => `#${piece} until ${showDay(until, today)}`);
+  const rates = Object.entries(settings.get("mileageRates") ?? {}).map(
+    ([year, cents]) => `${year}: ${cents}`,
+  );
   const lines = [
-    `Time zone: ${turn.zone()} (time zone America/Chicago)`,
-    `Daily message: ${nudge}${snoozeWords(settings.get("snoozedUntil"), turn.today)} (nudge at 6pm, nudge off, snooze 3 days)`,
-    `Left out of it: ${(settings.get("leftOutPieces") ?? []).map((piece) => `#${piece}`).join(", ") || "nothing"}`,
-    `Tax set aside: ${percent}% (set aside 20% for tax)`,
-    `Goals: ${goals.join(", ") || "none"} (goal 100 pieces this year)`,
-    `Own mileage rates: ${rates.join(", ") || "none"} (mileage rate 2027 74)`,
-    `Told of members' notes: ${settings.get("tellOwner") === false ? "no" : "yes"} (tell me of members off)`,
+    `Time zone: ${turn.zone()}`,
+    `Daily message: ${nudge}${snoozeWords(settings.get("snoozedUntil"), today)}`,
+    ...(left.length > 0 ? [`Left out of it: ${left.join(", ")}`] : []),
+    ...(resting.length > 0 ? [`Resting: ${resting.join(", ")}`] : []),
+    `Tax set aside: ${percent}%`,
+    `Goals: ${goals.join(", ") || "none"}`,
+    ...(rates.length > 0 ? [`Cents a mile: ${rates.join(", ")}`] : []),
+    `Members' notes: ${settings.get("tellOwner") === false ? "not told" : "told to the owner"}`,
     `Currency: ${turn.currency}`,
+    "To change them, send:",
+    "time zone America/Chicago",
+    "nudge at 6pm · nudge off · snooze 3 days",
+    "set aside 20% for tax",
+    "goal 100 pieces this year",
+    "mileage rate 2027 74",
+    "tell me of members off",
   ];
   turn.spoken.push(lines.join("\n"));
 }

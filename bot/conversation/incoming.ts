@@ -37,6 +37,3 @@ export interface Conversation {
   hear(incoming: Incoming): void;
   press(press: Press): void;
 }
-
-/** A message that never becomes a note: the transport asks the conversation to say so honestly. */
-export type Unheard = "too long" | "too many" | "not text" | "not stored";

@@ -47,7 +47,7 @@ async function show(ledger: Ledger, row: OutboxRow, print: (text: string) => voi
       const file = await makeFile(ledger, make);
       const path = unusedPath(file.name);
       await writeFile(path, file.bytes, { mode: 0o600 });
-      print(`${caption}\nSaved as ${path}`);
+      print([caption, `Saved as ${path}`].filter((line) => line !== "").join("\n"));
       return null;
     }
   }
