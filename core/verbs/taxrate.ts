@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { FactRules } from "../books/rules.ts";
 import { decimalShape } from "../books/shapes.ts";
+import { dayWords } from "../decide/echo.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"taxrate"> = {
@@ -76,7 +77,7 @@ export const taxrate = defineVerb({
     const day = reading.date ?? desk.today;
     return { kind: "record", facts: [{ kind: "taxrate", day, pieces: [], data: { percent } }] };
   },
-  echo({ fact }) {
-    return [`Setting aside ${fact.data.percent}% for tax, an estimate and no advice`];
+  echo({ fact, today }) {
+    return [`Setting aside ${fact.data.percent}% for tax${dayWords(fact, today)}, an estimate and no advice`];
   },
 });
