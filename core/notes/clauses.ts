@@ -75,7 +75,11 @@ function splitAtHeads(segment: readonly Tok[], facts: VerbFacts): (readonly Tok[
       continue;
     }
     if (isLight(token) && !wantsOwnClause(segment, at)) continue;
-    if (headsOf(token).some((said) => !said.light && facts.absorbs(said.kind, head.text))) continue;
+    const rest = segment.slice(at + 1);
+    // "listed desk sold chair 40": each verb has a piece of its own.
+    const bothName = between.some((t) => t.kind === "piece") && rest.some((t) => t.kind === "piece");
+    if (!bothName && headsOf(token).some((said) => !said.light && facts.absorbs(said.kind, head.text)))
+      continue;
     const cut = pulledBack(segment, headAt, at);
     parts.push(segment.slice(start, cut));
     start = cut;
@@ -239,9 +243,16 @@ function standsAlone(shape: Shape, before: Shape, facts: VerbFacts): boolean {
   return shape.loan && shape.amount;
 }
 
+function saysTheSame(a: Tok, b: Tok): boolean {
+  return strongHeadsOf(a).some(({ kind }) => strongHeadsOf(b).some((head) => head.kind === kind));
+}
+
 /** A verb that could complete the one before opens a clause where it brings a thing or an amount of its own. */
 function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   if (next.loan || next.supply || next.stream) return true;
+  // "deposit 45 on desk, hold hutch": the same kind of note again, of another piece.
+  if (next.head && before.head && next.headFirst && before.piece && saysTheSame(next.head, before.head))
+    return true;
   if (!next.amount) return false;
   // "hold #4 and #5 till fri 60 deposit" is one hold; "sold desk, paid 40 for lamp" a sale and a purchase.
   const another = next.piece && (before.piece ? before.amount || next.headFirst : !paid);

@@ -45,6 +45,7 @@ export function readLine(line: string, today: Day, index: number): Reading[] {
   const norms = correctedNorms(line, words, lexer);
   if (isBotWord(norms)) return [unclear({ kind: "botWord", instead: ["help"] }, place)];
   const tokens = withNames(withMentions(withWorkClocks(tokensOf(words, norms, lexer))));
+  if (takesItselfBack(tokens)) return [unclear({ kind: "range" }, place)];
   const typed: Typed = { line, spans: words };
   if (startsAsQuestion(tokens)) return [questionReading(clauseOf(tokens, typed, today), index)];
   const drafts = cutsOf(tokens, facts).map((cut) => draftOf(cut, typed, today));
@@ -61,6 +62,29 @@ function withWorkClocks(tokens: Tok[]): Tok[] {
     const clock = token.kind === "clock" ? /^(\d{1,2}):(\d{2})$/.exec(token.text) : null;
     return clock ? { ...token, kind: "duration", minutes: Number(clock[1]) * 60 + Number(clock[2]) } : token;
   });
+}
+
+/** Words by which a note takes back what it has just said: nobody can say how much of it. */
+const TAKEN_BACK =
+  /^(?:(?:no )?i mean|i meant|scratch that|strike that|wait no|no wait|make that|correction)\b/;
+
+/** "bought desk 40 scratch that 45", "2h no 3h on the desk", "sold the hutch i mean the bench 90". */
+function takesItselfBack(tokens: readonly Tok[]): boolean {
+  let isNoted = false;
+  for (const [at, token] of tokens.entries()) {
+    const isValue = token.kind !== "word" && token.kind !== "mark";
+    if (isNoted && token.kind === "word") {
+      const ahead = tokens
+        .slice(at, at + 3)
+        .map(({ text }) => text)
+        .join(" ");
+      if (TAKEN_BACK.test(ahead)) return true;
+      const [before, next] = [tokens[at - 1], tokens[at + 1]];
+      if (token.text === "no" && before?.kind === next?.kind && before?.kind !== "word") return true;
+    }
+    isNoted ||= isValue;
+  }
+  return false;
 }
 
 /** A question runs on to its end, "and" and all, unless a sentence ends within it. */

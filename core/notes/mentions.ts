@@ -147,7 +147,7 @@ const DESCRIBED_PARTS =
 
 /** A comma or "with" between a noun and what it has. */
 function partOffset(tokens: readonly Tok[], at: number): number {
-  return /^(?:,|with|w|has)$/.test(tokens[at]?.text ?? "") ? 1 : 0;
+  return /^(?:,|with|w|has|of)$/.test(tokens[at]?.text ?? "") ? 1 : 0;
 }
 
 /** "dresser, 3 drawer": drawers are no pieces and three no price. */

@@ -16,6 +16,8 @@ export type TokenKind =
   | "clock"
   | "day"
   | "span"
+  /** "220 grit", "2 quarts": how fine or how much of a supply. */
+  | "grain"
   | "piece";
 
 /** Words of a line with one meaning. `text` is their normal form; `from` and `to` are word places. */

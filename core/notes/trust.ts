@@ -37,6 +37,12 @@ const MIXES: ReadonlySet<Kind> = new Set([
   "undo",
 ]);
 
+const MONTHS_ALONE = new Set(
+  "jan feb mar apr jun jul aug sep sept oct nov dec january february april june july august september october november december".split(
+    " ",
+  ),
+);
+
 /** Rule 1. */
 export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
   const { tokens } = clause;
@@ -44,6 +50,8 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
     const token = tokens[at]!;
     if (token.kind === "mark" && token.text === "~") return { kind: "vagueAmount" };
     if (token.kind !== "word") continue;
+    // "mar 40" is no day, and 40 no price.
+    if (MONTHS_ALONE.has(token.text) && tokens[at + 1]?.kind === "amount") return { kind: "unrealDay" };
     // "like 40" is not 40.
     if (token.text === "like" && tokens[at + 1]?.kind === "amount") return { kind: "vagueAmount" };
     const { hedge, heads } = token.roles;
@@ -104,6 +112,7 @@ const RANK: readonly Trouble["kind"][] = ["unclaimed", "eachOfUnknown", "twoKind
 /** What one token that no slot took makes of the clause. */
 function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | null {
   if (token.kind === "piece") return "twoKinds";
+  if (token.kind === "grain") return null;
   if (token.kind !== "word") return token.kind === "day" ? "vagueTime" : "unclaimed";
   if (isUnreadNumber(token.text)) return "unclaimed";
   if (EACH_WORDS.has(token.text) && !isEachOfAmount(clause, token)) return "eachOfUnknown";

@@ -7,7 +7,7 @@ import { wordsShape } from "../books/shapes.ts";
 import { dayWords, methodWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
-import { says } from "../notes/clause.ts";
+import { type Clause, says } from "../notes/clause.ts";
 import { isSetName } from "../notes/furniture.ts";
 import { isFreeForOthers } from "../notes/judging/buying.ts";
 import { splitEvenly } from "../split.ts";
@@ -156,6 +156,7 @@ export const buy = defineVerb({
     ],
     judge(fields, clause) {
       if (isFreeForOthers(clause)) return { kind: "noVerb" };
+      if (isMethodFetched(clause)) return { kind: "unknown" };
       if (fields.price === undefined && says(clause, /^(?:free|for free|freebie)$/)) fields.price = 0;
       if (fields.price === 0 && fields.source === undefined && says(clause, /^(?:curb|curbside)/))
         fields.source = "curb";
@@ -212,3 +213,11 @@ export const buy = defineVerb({
     return [`${got} ${namesOf(books, fact)}, ${price}${each}${source}${dayWords(fact, today)}`];
   },
 });
+
+/** "picked up the check for the desk 90": what was fetched is the money. */
+function isMethodFetched({ tokens }: Clause): boolean {
+  return tokens.some((token, at) => {
+    const before = tokens[at - 1]?.text ?? "";
+    return token.roles.method !== undefined && /^(?:the|my|her|his|their)$/.test(before);
+  });
+}

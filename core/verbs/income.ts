@@ -71,7 +71,7 @@ export const income = defineVerb({
       "collected",
       "tipped",
     ],
-    judge: (_, clause) => (says(clause, /^(?:spent|bought)$/) ? { kind: "twoKinds" } : null),
+    judge: (_, clause) => (says(clause, /^(?:spent|bought|took|attended)$/) ? { kind: "twoKinds" } : null),
   },
 
   decide(reading, desk) {

@@ -9,7 +9,7 @@ import { dayWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { show } from "../money.ts";
-import { says } from "../notes/clause.ts";
+import { type Clause, says } from "../notes/clause.ts";
 import { defineVerb } from "./verb.ts";
 
 /** The buyer is settled first: no piece goes while a deposit is held on it. */
@@ -109,7 +109,8 @@ export const retire = defineVerb({
     slots: { pieces: "pieces" },
     needs: ["pieces"],
     absorbs: ["for myself", "for me", "for us", "keep", "away"],
-    judge: (_, clause) => (says(clause, /^deposit$/) ? { kind: "unknown" } : null),
+    judge: (_, clause) =>
+      says(clause, /^deposit$/) || isKeptForAnother(clause) ? { kind: "unknown" } : null,
   },
 
   decide(reading, desk) {
@@ -130,3 +131,12 @@ export const retire = defineVerb({
     ];
   },
 });
+
+/** "keeping the desk for neighbor" is a hold, or nothing: asked. "For myself", "for the house" it is kept. */
+function isKeptForAnother({ tokens, head }: Clause): boolean {
+  if (!/^(?:keep|kept)/.test(head?.text ?? "")) return false;
+  return tokens.some((token, at) => {
+    const next = tokens[at + 1];
+    return token.text === "for" && next?.roles.person === true && !/^(?:my|me|us|our)/.test(next.text);
+  });
+}

@@ -86,7 +86,8 @@ export const statement = defineVerb({
       "statement says",
       "lender says",
     ],
-    judge: (_, clause) => (says(clause, /^(?:paid|sent|payment)$/) ? { kind: "loanAlone" } : null),
+    judge: (_, clause) =>
+      says(clause, /^(?:paid|sent|payment|bank|checking|savings|account)$/) ? { kind: "loanAlone" } : null,
   },
 
   decide(reading, desk) {

@@ -2,6 +2,7 @@ import { z } from "zod";
 import type { FactRules } from "../books/rules.ts";
 import { decimalShape } from "../books/shapes.ts";
 import { dayWords } from "../decide/echo.ts";
+import { says } from "../notes/clause.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"taxrate"> = {
@@ -67,7 +68,8 @@ export const taxrate = defineVerb({
       "should be",
       "actually",
     ],
-    judge: (_, clause) => (clause.signs.has("number") ? { kind: "percentUnsaid" } : null),
+    judge: (_, clause) =>
+      clause.signs.has("number") || says(clause, /^sales(?: tax)?$/) ? { kind: "percentUnsaid" } : null,
   },
 
   decide(reading, desk) {

@@ -37,7 +37,8 @@ publishedTable("N, rounding", rowIds("N", 1, 8), ({ row, doesNotApply }) => {
       (amount) => readMessage(`bought dresser ${amount}`, "2026-05-31")[0],
     );
     expect(typed.slice(0, 4)).toMatchObject([4_500, 4_550, 123_450, 120_000].map((price) => ({ price })));
-    expect(typed[4]).toMatchObject({ kind: "buy", missing: ["price"] });
+    // Rejected and asked: a number with a letter in it is no amount, and the note is not half read.
+    expect(typed[4]).toMatchObject({ kind: "unclear" });
     expect(typed[4]).not.toHaveProperty("price");
   });
 });

@@ -15,6 +15,10 @@ function fate(clause: Clause, pattern: RegExp): boolean {
 
 /** What became of the deposit: an amount refunded or kept; kept whole is a refund of nothing. */
 export function judgeFallthrough(fields: ReadingFields["fallthrough"], clause: Clause): Trouble | null {
+  // "backed out of the driveway": no piece that is known, and nobody who could back out of it.
+  const isSaid = clause.signs.has("piece") || clause.signs.has("person") || clause.signs.has("pronoun");
+  if (fields.pieces !== undefined && !isSaid && /^back/.test(clause.head?.text ?? ""))
+    return { kind: "unknown" };
   const refunded = fate(clause, GIVEN_BACK);
   const kept = fate(clause, KEPT);
   const [amount, second] = freeTokens(clause, "amount");

@@ -11,6 +11,7 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
   )
     return { kind: "twoNumbers" };
   if (says(clause, /^(?:returned|refunded|gave back|kept|back)$/)) return { kind: "unknown" };
+  if (fields.deposit !== undefined && isOwnDeposit(clause)) return { kind: "anotherPerson" };
   // "hold desk friday": since friday, or until?
   const weekday = clause.tokens.some((token) => token.kind === "day" && token.said?.form === "weekday");
   if (weekday && fields.until === undefined && /^hold(?:ing)?\b/.test(clause.head?.text ?? ""))
@@ -18,6 +19,13 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
   // "mirror for Ana": who is meant is no fact of money, but who put money down may be said first.
   if (fields.buyer === undefined) nameFirst(fields, clause);
   return null;
+}
+
+/** "paid 25 deposit on a hutch at the estate sale": the owner's own money, on a piece not bought yet. */
+function isOwnDeposit(clause: Clause): boolean {
+  if (clause.signs.has("person")) return false;
+  const isShop = clause.tokens.some((token) => token.roles.place !== undefined && !token.roles.person);
+  return isShop || clause.tokens.some((token) => token.text === "paid" || token.text === "i");
 }
 
 /** "lady put 40 down on the hutch": whoever stands before the verb. */

@@ -6,5 +6,15 @@ import type { ReadingFields } from "../reading.ts";
 export function judgeSale(_fields: ReadingFields["sell"], clause: Clause): Trouble | null {
   const { tokens, head } = clause;
   const next = head ? tokens[tokens.indexOf(head) + 1]?.text : undefined;
-  return next === "me" || next === "us" ? { kind: "anotherPerson" } : null;
+  if (next === "me" || next === "us") return { kind: "anotherPerson" };
+  return isAskingPrice(clause) ? { kind: "twoNumbers" } : null;
+}
+
+/** "sold desk listed 120": what it was listed at is not what it sold for. */
+function isAskingPrice({ tokens }: Clause): boolean {
+  return tokens.some((token, at) => {
+    const after =
+      tokens[at + 1]?.text === "at" || tokens[at + 1]?.text === "for" ? tokens[at + 2] : tokens[at + 1];
+    return token.text === "listed" && after?.kind === "amount";
+  });
 }

@@ -35,6 +35,41 @@ function isPaidForPiece(clause: Clause): boolean {
   );
 }
 
+/** "6 knobs at 2.50": the price of one, or of all six? */
+function isPriceOfOne({ tokens }: Clause): boolean {
+  return tokens.some((token, at) => {
+    const count = tokens[at - 1];
+    const isCounted = count?.kind === "amount" && !count.amount?.money && count.amount?.exact?.digits !== 1;
+    const price = tokens[at + 2];
+    return (
+      token.roles.supply !== undefined &&
+      isCounted &&
+      /^(?:at|@)$/.test(tokens[at + 1]?.text ?? "") &&
+      price?.kind === "amount" &&
+      !price.each
+    );
+  });
+}
+
+/** The grits that sandpaper is sold in (common practice, no source): "sandpaper 220" names no price. */
+const GRITS: ReadonlySet<string> = new Set([
+  "60",
+  "80",
+  "100",
+  "120",
+  "150",
+  "180",
+  "220",
+  "240",
+  "320",
+  "400",
+]);
+
+function couldBeGrit({ what }: ReadingFields["spend"], { tokens }: Clause): boolean {
+  if (!/^sand(?:paper|ing (?:discs?|pads?|belts?))/.test(what ?? "")) return false;
+  return tokens.some((token) => token.kind === "amount" && !token.amount?.money && GRITS.has(token.text));
+}
+
 /** "lamp and paint 40": one amount for a piece and a supply. */
 function isBoughtTogether({ tokens }: Clause): boolean {
   return tokens.some((token, at) => {
@@ -51,6 +86,8 @@ function isBoughtTogether({ tokens }: Clause): boolean {
 export function judgeSpending(fields: ReadingFields["spend"], clause: Clause): Trouble | null {
   if (isWorkOnPiece(clause)) return { kind: "unclaimed" };
   if (isBoughtTogether(clause)) return { kind: "twoKinds" };
+  if (isPriceOfOne(clause) || couldBeGrit(fields, clause)) return { kind: "twoNumbers" };
+  if (says(clause, /^off$/) && /^gave/.test(clause.head?.text ?? "")) return { kind: "cutOrPrice" };
   if (!clause.head && isPriceOfPiece(clause)) return { kind: "noVerb" };
   // "paint is 20 a can" tells a price, not a purchase.
   if (!clause.head && says(clause, /^(?:is|are|costs)$/)) return { kind: "noVerb" };

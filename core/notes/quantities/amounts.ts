@@ -73,6 +73,8 @@ function simpleAmount(match: RegExpExecArray): Amount {
   const [, minus, sign, innerMinus, digits = "", unit] = match;
   const money = Boolean(sign || unit) || /^[^.]*\.\d{2}$/.test(digits);
   if (minus || innerMinus) return { exact: null, flaw: "negative", money };
+  // The books are in one currency, and the sign of another says that it is not that one.
+  if (/[€£]/.test(`${sign}${unit}`)) return { exact: null, flaw: "vague", money };
   const exact = exactOf(digits);
   if (!exact) return { exact: null, flaw: /^\d{13,}/.test(digits) ? "large" : "vague", money };
   if (unit === "k") return { exact: { digits: exact.digits * 1000, scale: exact.scale }, money: true };

@@ -123,6 +123,8 @@ export function milesOf(exact: Exact, { norms, at }: Cursor, words: number): Par
   )
     // Half of the drive or all of it: the reader asks.
     return { kind: "miles", words: words + 2 };
+  // How far away something is says nothing of a drive.
+  if (norms[next] === "away") return { kind: "miles", words: words + 1 };
   return { kind: "miles", miles: decimalText(exact), words: words + wholeTripWords(norms, next) };
 }
 

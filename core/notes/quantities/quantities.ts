@@ -1,5 +1,5 @@
 import type { Cursor, Part } from "../token.ts";
-import { CENT_WORDS, CURRENCY_WORDS, EACH_WORDS } from "../words/numbers.ts";
+import { CENT_WORDS, CURRENCY_WORDS, EACH_WORDS, FOREIGN_WORDS } from "../words/numbers.ts";
 import type { Amount } from "./amounts.ts";
 import { decimalText, exactOf } from "./amounts.ts";
 import {
@@ -85,6 +85,25 @@ export const SPAN_DAYS: Readonly<Record<string, number>> = {
   months: 30,
 };
 
+/** After a number: how fine or how much of a supply, never what it cost. */
+const GRAINS: ReadonlySet<string> = new Set([
+  "grit",
+  "gallon",
+  "gallons",
+  "gal",
+  "quart",
+  "quarts",
+  "qt",
+  "pint",
+  "pints",
+  "oz",
+  "ounce",
+  "ounces",
+]);
+
+/** After a number: a count of something that is neither money nor a day of the note. */
+const TIMES_NO_DAY: ReadonlySet<string> = new Set(["year", "years", "yr", "yrs", "coat", "coats"]);
+
 /** The words that may come right after a number and belong to it. */
 const AFTER_NUMBER: ReadonlySet<string> = new Set([
   ...HOURS,
@@ -96,6 +115,9 @@ const AFTER_NUMBER: ReadonlySet<string> = new Set([
   ...CURRENCY_WORDS,
   ...CENT_WORDS,
   ...EACH_WORDS,
+  ...FOREIGN_WORDS,
+  ...GRAINS,
+  ...TIMES_NO_DAY,
   "and",
   "&",
   "a",
@@ -123,6 +145,11 @@ function withUnit(number: { amount: Amount; words: number }, cursor: Cursor): Pa
   if (measured) return measured;
   const unit = norms[at + number.words] ?? "";
   const { exact } = number.amount;
+  if (FOREIGN_WORDS.has(unit))
+    return { kind: "amount", amount: { exact: null, flaw: "vague", money: true }, words: number.words + 1 };
+  if (!number.amount.money && GRAINS.has(unit)) return { kind: "grain", words: number.words + 1 };
+  if (!number.amount.money && TIMES_NO_DAY.has(unit))
+    return { kind: "span", days: 0, words: number.words + 1 };
   if (PERCENT.has(unit) && exact && !number.amount.factors)
     return { kind: "percent", percent: decimalText(exact), words: number.words + 1 };
   const days = SPAN_DAYS[unit];

@@ -42,7 +42,9 @@ function timesCount(cents: Cents, clause: Clause): Filled {
   // "listed them for 40 each": how many they are, the clause before says.
   if (named.length === 0) return { value: cents, each: true, pending: true };
   const count = pieceCount(named);
-  if (count === null) return trouble("eachOfUnknown");
+  // "table with 4 chairs 25 each": each chair, or each of the five?
+  const mixed = named.length > 1 && clause.tokens.some((token) => /^(?:with|w)$/.test(token.text));
+  if (count === null || mixed) return trouble("eachOfUnknown");
   const whole = centsOfExact({ digits: cents * count, scale: 2 });
   return "flaw" in whole ? trouble("large") : { value: whole.cents, each: true };
 }
@@ -57,6 +59,19 @@ function couldBeDay(clause: Clause, token: Tok): boolean {
   return (whole <= 31 && last === "the" && before === "on") || (whole <= 12 && last === "at");
 }
 
+/** "at 412 elm": a number between "at" and a word that nobody knows is a house's. */
+function couldBeAddress({ tokens }: Clause, token: Tok): boolean {
+  const at = tokens.indexOf(token);
+  const next = tokens[at + 1];
+  return !token.amount?.money && /^(?:at|on)$/.test(tokens[at - 1]?.text ?? "") && next?.unknown === true;
+}
+
+/** "sold desk 190 hutch": nobody can say whether the price was for both. */
+function standsBetweenPieces({ tokens, signs }: Clause, token: Tok): boolean {
+  const at = tokens.indexOf(token);
+  return !signs.has("supply") && tokens[at - 1]?.kind === "piece" && tokens[at + 1]?.kind === "piece";
+}
+
 /** The one amount of a clause. Two of them, or one that could be something else, settle nothing. */
 export const money: Fill = (clause) => {
   const amounts = freeTokens(clause, "amount");
@@ -66,7 +81,8 @@ export const money: Fill = (clause) => {
     const flawed = amounts.map(centsOfToken).find((found) => "trouble" in found);
     return flawed && "trouble" in flawed ? flawed : trouble("twoNumbers");
   }
-  if (couldBeDay(clause, first)) return trouble("twoNumbers");
+  if (couldBeDay(clause, first) || couldBeAddress(clause, first)) return trouble("twoNumbers");
+  if (standsBetweenPieces(clause, first)) return trouble("priceOfBoth");
   claim(first);
   const found = centsOfToken(first);
   if ("trouble" in found) return found;
@@ -121,8 +137,7 @@ function countsMoreThanOne(clause: Clause): boolean {
   return clause.tokens.some((token) => token.kind === "piece" && (token.mention?.count ?? 2) > 1);
 }
 
-const FEE =
-  /^(?:fees?|listing fees?|selling fees?|sale fees?|final value fees?|platform fees?|commission|transaction fees?|processing fees?|payment fees?|card fees?|service fees?|market fees?|booth fees?)$/;
+const FEE = /(?:^|\s)fees?$|^commission$/;
 
 /** "fee 6.60", "minus 5.25 fee": an amount beside the word. */
 export const fee: Fill = (clause) => {

@@ -40,6 +40,13 @@ function isEndAfter(clause: Clause, at: number): boolean {
 
 export const ARTICLE = /^(?:the|a|an|my|our|this|that|some)$/;
 
+/** "the curb lol": what is said in passing after a name is no part of it. */
+function withoutAsides(name: readonly Tok[]): Tok[] {
+  let end = name.length;
+  while (end > 1 && name[end - 1]!.roles.filler && !name[end - 1]!.roles.place) end -= 1;
+  return name.slice(0, end);
+}
+
 function nameAfter(clause: Clause, preposition: RegExp): string | null {
   const { tokens } = clause;
   for (let at = 0; at < tokens.length - 1; at += 1) {
@@ -58,7 +65,7 @@ function nameAfter(clause: Clause, preposition: RegExp): string | null {
       continue;
     const end = nameEnd(clause, start);
     if (end <= start) continue;
-    const name = tokens.slice(start, end);
+    const name = withoutAsides(tokens.slice(start, end));
     if (
       name.every((word) => word.roles.filler && !word.roles.place) ||
       /^(?:sale|free|parts|now|today)$/.test(first.text)

@@ -405,7 +405,6 @@ export const FURNITURE: readonly (readonly string[])[] = [
   ["accent chest"],
   ["console cabinet"],
   ["nightstand cabinet"],
-  ["double dresser"],
   ["six drawer chest"],
   ["changer"],
   ["bunks"],

@@ -33,7 +33,12 @@ export const TENS: Readonly<Record<string, number>> = {
   ninety: 90,
   ninty: 90,
 };
-export const SCALES: Readonly<Record<string, number>> = { hundred: 100, thousand: 1000, grand: 1000 };
+export const SCALES: Readonly<Record<string, number>> = {
+  hundred: 100,
+  thousand: 1000,
+  grand: 1000,
+  million: 1_000_000,
+};
 /** After a number: it is money. */
 export const CURRENCY_WORDS: ReadonlySet<string> = new Set([
   "bucks",
@@ -45,9 +50,20 @@ export const CURRENCY_WORDS: ReadonlySet<string> = new Set([
   "dollas",
   "usd",
   "smackers",
-  "euros",
+]);
+/** After a number: money of another country, which is no amount of these books. */
+export const FOREIGN_WORDS: ReadonlySet<string> = new Set([
   "euro",
+  "euros",
+  "eur",
   "pounds",
+  "quid",
+  "gbp",
+  "pesos",
+  "yen",
+  "francs",
+  "cad",
+  "aud",
 ]);
 export const CENT_WORDS: ReadonlySet<string> = new Set(["cents", "cent"]);
 /** After an amount: it is the price of one. */

@@ -176,6 +176,7 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     "plywood",
     "board",
     "pine board",
+    "chair rail",
     "molding",
     "moulding",
     "veneer",
