@@ -38,10 +38,42 @@ export const knownPieces: Fill = (clause) => {
   const pronoun = clause.tokens.find(
     (token) => token.kind === "word" && /^(?:it|them|those|these)$/.test(token.text) && !token.claimed,
   );
-  if (!pronoun) return null;
+  if (!pronoun) return namedAfterFor(clause);
   claim(pronoun);
   return { value: [], follows: true };
 };
+
+/** What money and miles go to beside pieces: no piece is looked for behind these. */
+const PURPOSES = new Set(
+  (
+    "house home kitchen bathroom bedroom living room garage basement attic yard porch barn workshop " +
+    "trip trips delivery deliveries pickup pickups drive haul hauling move moving weekend week month year day " +
+    "work job jobs project projects business booth stall market truck van car trailer stock inventory practice " +
+    "everyone everything everybody all fun lunch dinner breakfast coffee gas parking supplies tools stuff things " +
+    "listing listings ad ads photos pictures storage clean cleaning cleanup later now today tomorrow tax taxes"
+  ).split(" "),
+);
+const FOR_WORDS_MAX = 2;
+
+/** "paint 12 for the whatnot": a noun nobody listed behind "for" is a piece too, or is asked about. */
+function namedAfterFor(clause: Clause): Filled {
+  const { tokens } = clause;
+  for (let at = 0; at < tokens.length - 1; at += 1) {
+    if (tokens[at]!.claimed || tokens[at]!.text !== "for") continue;
+    let start = at + 1;
+    while (ARTICLE.test(tokens[start]?.text ?? "")) start += 1;
+    let end = start;
+    while (tokens[end]?.unknown && isUnlistedNoun(tokens[end]!) && !PURPOSES.has(tokens[end]!.text)) end += 1;
+    const isWhole = tokens[end] === undefined || tokens[end]!.kind !== "word" || tokens[end]!.claimed;
+    const run = tokens.slice(start, end);
+    const mention =
+      run.length > 0 && run.length <= FOR_WORDS_MAX && isWhole ? unlistedMention(run, null) : null;
+    if (!mention) continue;
+    claim(tokens[at]!, ...run);
+    return { value: [mention] };
+  }
+  return null;
+}
 
 /** "that desk" points at the desk; "that" alone at the clause before. */
 function isPronounHere(clause: Clause, token: Tok): boolean {
