@@ -15,6 +15,7 @@ export const held = defineAnswer({
     phrases: [
       "on hold",
       "whats held",
+      "whats being held",
       "what … held",
       "any holds",
       "any deposits",

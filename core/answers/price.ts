@@ -27,6 +27,7 @@ export const price = defineAnswer({
       "average price … {piece}",
       "what … get for … {piece}",
       "get for … {piece}",
+      "how much … get for … {piece}",
       "what should i list … {piece}",
       "what should i ask for … {piece}",
       "how much should i ask for … {piece}",

@@ -23,7 +23,7 @@ export function chosen(clause: Clause, repeats: Tok | undefined): Choice | null 
   if (heads.length > HEADS_MAX) return null;
   let best: Choice | null = null;
   for (const at of heads)
-    if (heads.length === 1 || !isAbsorbed(tokens, at, heads)) best = better(best, clause, tokens[at]!);
+    if (heads.length === 1 || !isAbsorbed(clause, at, heads)) best = better(best, clause, tokens[at]!);
   if (best) return best;
   if (repeats && heads.length === 0) return better(null, clause, repeats);
   // A verb that was said and does not fit is not overruled by what the clause holds: "returned paint 20".
@@ -56,12 +56,18 @@ function saysMore(clause: Clause, token: Tok): boolean {
 }
 
 /** Words that only complete the verb of the clause ("refunded 30" after "backed out") do not compete with it. */
-function isAbsorbed(tokens: readonly Tok[], at: number, heads: readonly number[]): boolean {
+function isAbsorbed(clause: Clause, at: number, heads: readonly number[]): boolean {
   const { facts } = language();
+  const { tokens } = clause;
   return heads.some((place) => {
     if (place === at) return false;
     const other = tokens[place]!;
-    const takes = headsOf(other).some((head) => !head.light && facts.absorbs(head.kind, tokens[at]!.text));
+    const takes = headsOf(other).some(
+      (head) =>
+        !head.light &&
+        facts.absorbs(head.kind, tokens[at]!.text) &&
+        tailOf(clause, other, head.tail) !== null,
+    );
     if (!takes) return false;
     const taken = headsOf(tokens[at]!).some((head) => !head.light && facts.absorbs(head.kind, other.text));
     return !taken || place < at;

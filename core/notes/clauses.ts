@@ -231,14 +231,16 @@ function segmentsOf(tokens: readonly Tok[]): Segment[] {
 }
 
 /** Whether a run without a verb says a kind of note by what it holds alone. */
-function standsAlone(shape: Shape, before: Shape, facts: VerbFacts): boolean {
+function standsAlone(shape: Shape, before: Shape, facts: VerbFacts, comma: boolean): boolean {
   const { head } = before;
   if (shape.miles) return before.miles || !takesSlot(head, "miles", facts);
   if (shape.duration) return before.duration || !takesSlot(head, "minutes", facts);
   if (shape.stream && shape.amount) return true;
   if (shape.supply && shape.amount) {
     const waits = takesSlot(head, "money", facts) || takesSlot(head, "price", facts);
-    return before.amount || !(before.supply || waits);
+    // "bought armoire, paint 12": after a comma, and the number right behind it.
+    const isPricedAlone = comma && shape.pricedSupply && before.piece;
+    return before.amount || isPricedAlone || !(before.supply || waits);
   }
   return shape.loan && shape.amount;
 }
@@ -267,7 +269,7 @@ function isLeadIn(before: Shape, cut: Cut): boolean {
 }
 
 /** How a run of tokens goes on from the clause before it. */
-function joins(next: Shape, cut: Cut, facts: VerbFacts): "merge" | "own" | "repeat" {
+function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): "merge" | "own" | "repeat" {
   const before = shapeOf(cut.tokens);
   const verb = before.head ?? cut.repeats;
   if (next.head) {
@@ -278,7 +280,7 @@ function joins(next: Shape, cut: Cut, facts: VerbFacts): "merge" | "own" | "repe
   if (next.filling || (next.fee && verb && headsOf(verb).some((said) => facts.takes(said.kind, "fee"))))
     return "merge";
   if (next.loan && next.amount && before.loan && before.amount && verb) return "repeat";
-  if (standsAlone(next, { ...before, head: verb }, facts)) return "own";
+  if (standsAlone(next, { ...before, head: verb }, facts, comma)) return "own";
   if (next.piece && next.amount && before.amount && verb && before.piece) return "repeat";
   if (next.piece && next.buyer && before.piece && before.buyer && verb) return "repeat";
   if (next.piece && next.amount && before.amount && !verb) return "own";
@@ -314,7 +316,10 @@ export function cutsOf(tokens: readonly Tok[], facts: VerbFacts): Cut[] {
         return;
       }
       const shape = shapeOf(part);
-      const way = glued && shape.head && shapeOf(last.tokens).head ? "own" : joins(shape, last, facts);
+      const way =
+        glued && shape.head && shapeOf(last.tokens).head
+          ? "own"
+          : joins(shape, last, facts, joint[0]?.text === ",");
       if (way === "merge") {
         if (isPriceForBoth(last, shape, joint, facts)) last.ambiguous = true;
         last.tokens.push(...joint, ...part);

@@ -15,6 +15,8 @@ export function headsOf(token: Tok): readonly Head[] {
 
 function isPurpose(tokens: readonly Tok[], at: number): boolean {
   const previous = at > 0 ? tokens[at - 1]!.text : "";
+  // "scored 2 goals"
+  if (tokens[at]!.text === "goals" && tokens[at - 1]?.kind === "amount") return true;
   if (previous === "for") return /ing(?: |$)/.test(tokens[at]!.text);
   return NO_VERB_AFTER.has(previous);
 }

@@ -88,7 +88,7 @@ export function settleEach(made: Draft, pieces: readonly Mention[], clause: Clau
   return made;
 }
 
-function unclearDraft(clause: Clause, trouble: Trouble): Draft {
+export function unclearDraft(clause: Clause, trouble: Trouble): Draft {
   const made = draft("unclear", {}, clause, false);
   const instead = trouble.instead ?? insteadOf(trouble, clause);
   made.trouble = { ...trouble, instead };

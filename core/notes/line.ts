@@ -3,7 +3,7 @@ import type { Clause, Tok } from "./clause.ts";
 import type { Cut } from "./clauses.ts";
 import { cutsOf } from "./clauses.ts";
 import type { Draft } from "./interpret.ts";
-import { interpret, questionReading, readingOf, settleEach } from "./interpret.ts";
+import { interpret, questionReading, readingOf, settleEach, unclearDraft } from "./interpret.ts";
 import { withMentions } from "./mentions.ts";
 import { withNames } from "./names.ts";
 import { isQuestion } from "./questions.ts";
@@ -80,7 +80,9 @@ function takesItselfBack(tokens: readonly Tok[]): boolean {
         .join(" ");
       if (TAKEN_BACK.test(ahead)) return true;
       const [before, next] = [tokens[at - 1], tokens[at + 1]];
-      if (token.text === "no" && before?.kind === next?.kind && before?.kind !== "word") return true;
+      const isCount = before?.kind === "amount" && next?.mention?.count !== undefined;
+      const isAnother = before?.kind === next?.kind && before?.kind !== "word";
+      if (token.text === "no" && (isCount || isAnother)) return true;
     }
     isNoted ||= isValue;
   }
@@ -106,17 +108,41 @@ function finish(drafts: readonly Draft[], index: number): Reading[] {
   sharedOver(drafts);
   let before: Mention[] | undefined;
   let run: Mention[] = [];
+  let supposed = false;
   return drafts.map((draft, at) => {
+    supposed &&= !isNewSentence(drafts[at - 1]!.clause, draft.clause);
+    if (supposed) return readingOf(unclearDraft(draft.clause, { kind: "intention" }), index);
+    supposed = isSupposition(draft);
     const several = draft.takesSeveral && before?.length === 1 && before[0]!.count === 1;
     const settled = settledBy(draft, several ? run : before);
     const reading = readingOf(settled, index);
-    const named = (reading as { pieces?: Mention[] }).pieces;
+    const named = draft.trouble ? piecesIn(draft.clause) : (reading as { pieces?: Mention[] }).pieces;
     if (Array.isArray(named) && named.length > 0) {
       before = named;
       run = drafts[at - 1]?.kind === draft.kind ? [...run, ...named] : named;
     }
     return reading;
   });
+}
+
+/** "desk not sold yet, lowered it to 110": what did not happen names its piece all the same. */
+function piecesIn({ tokens }: Clause): Mention[] {
+  return tokens.flatMap(({ mention }) => (mention ? [mention] : []));
+}
+
+/** "once desk is done list it 140": what follows a condition has not happened either. */
+function isSupposition({ trouble, clause }: Draft): boolean {
+  const first = clause.tokens.find((token) => token.kind !== "mark" && !isFiller(token));
+  return trouble?.kind === "intention" && CONDITIONS.has(first?.text ?? "");
+}
+
+const CONDITIONS: ReadonlySet<string> = new Set(["once", "if", "unless", "as soon as", "in case"]);
+
+const isFiller = ({ roles }: Tok): boolean => roles.filler === true && roles.hedge === undefined;
+
+function isNewSentence(before: Clause, next: Clause): boolean {
+  const end = before.spans[before.tokens.at(-1)!.to - 1]!.end;
+  return /[.;!]/.test(next.line.slice(end, next.spans[next.tokens[0]!.from]!.start));
 }
 
 function settledBy(draft: Draft, before: readonly Mention[] | undefined): Draft {

@@ -98,7 +98,8 @@ function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[];
     if (PARTS.has(token.text) && number?.kind === "amount" && !number.amount?.money) {
       traits.unshift(`${number.text} ${token.text}`);
       at -= 1;
-    } else if (token.roles.opinion && !token.roles.trait) continue;
+    } else if (token.kind === "grain" && PARTS.has(token.text.split(" ").at(-1)!)) traits.unshift(token.text);
+    else if (token.roles.opinion && !token.roles.trait) continue;
     else if (isTrait(token) && !(token.unknown && isAfterPreposition(tokens, at))) traits.unshift(token.text);
     else break;
   }

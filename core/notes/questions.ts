@@ -92,6 +92,7 @@ const CUES = new Set([
   "will",
   "tell",
   "give me",
+  "gimme",
   "is",
   "are",
   "was",
@@ -134,16 +135,24 @@ const SKIPPED = new Set([
 /** Whether a clause sounds like a question: it begins like one, or ends with the mark. */
 export function isQuestion(tokens: readonly Tok[]): boolean {
   let first: Tok | undefined;
+  let next: Tok | undefined;
   for (const token of tokens) {
     if (token.kind === "mark") {
       if (token.text === "?") return true;
-    } else if (!first && !SKIPPED.has(token.text)) first = token;
+    } else if (first) next ??= token;
+    else if (!SKIPPED.has(token.text)) first = token;
   }
-  if (first?.kind !== "word") return false;
+  if (first?.kind !== "word" || isDoing(first, next)) return false;
   const space = first.text.indexOf(" ");
   const word = space < 0 ? first.text : first.text.slice(0, space);
   if (!CUES.has(word) && !CUES.has(first.text)) return false;
   return !first.roles.heads?.length || /^(?:list|show|how|what|is|are|do|did)/.test(word);
+}
+
+/** "did 50 mins on the buffet" and "we're keeping it" (typed "were") tell, they do not ask. */
+function isDoing(first: Tok, next: Tok | undefined): boolean {
+  if (first.text === "did") return next !== undefined && next.kind !== "word" && next.kind !== "piece";
+  return first.text === "were" && next?.kind === "word" && next.roles.heads !== undefined;
 }
 
 function unitsOf(tokens: readonly Tok[]): Unit[] {
@@ -202,7 +211,7 @@ function matched(phrase: Phrase, units: readonly Unit[], start: number, claimed?
 }
 
 const LOOSE =
-  /^(?:so|far|ok|okay|hey|please|pls|plz|my|the|a|an|me|i|now|right|for|in|of|on|is|are|it|this|thanks|total|totals|just|again|all|today|yet|still|piece|pieces|flip|flips|ever|one|up|to|date|whole|give|got|get|have|do|there|and|good)$/;
+  /^(?:so|far|ok|okay|hey|please|pls|plz|my|the|a|an|me|i|now|right|for|in|of|on|is|are|it|this|thanks|total|totals|just|again|all|today|yet|still|piece|pieces|flip|flips|ever|one|up|to|date|whole|give|gimme|rn|got|get|have|do|there|and|good)$/;
 
 /** What a question is about, whatever else it says: "how am i doing on my goal" asks for the pace. */
 const TOPIC = /^(?:goals?|pace|track|tax|taxes|loans?|miles|mileage|\{piece\})$/;
@@ -316,10 +325,21 @@ function cannotAsk(tokens: readonly Tok[]): boolean {
   return false;
 }
 
+/** "listed it" tells what was done to it. */
+const isThing = ({ text }: Tok): boolean => text === "it" || text === "them";
+
+/** "what if i sold the desk for 90" asks nothing of the books, nor does "check on the desk". */
+function isSupposed(tokens: readonly Tok[]): boolean {
+  return tokens.some(({ text }, at) => {
+    const next = tokens[at + 1]?.text;
+    return (text === "what" && next === "if") || (text === "check" && next === "on" && at === 0);
+  });
+}
+
 /** What a clause asks; null where it asks nothing that is known. */
 export function questionOf(tokens: readonly Tok[], today: Day): AskedFields | null {
   const cue = isQuestion(tokens);
-  if (!cue && cannotAsk(tokens)) return null;
+  if (isSupposed(tokens) || (!cue && (cannotAsk(tokens) || tokens.some(isThing)))) return null;
   const units = unitsOf(tokens);
   const found = best(units, cue);
   if (!found) return null;

@@ -35,6 +35,8 @@ export interface Shape {
   /** "for" somebody, as in a hold. */
   buyer: boolean;
   prepositional: boolean;
+  /** A supply first and an amount right behind it: "paint 12". */
+  pricedSupply: boolean;
 }
 
 export function shapeOf(tokens: readonly Tok[]): Shape {
@@ -53,6 +55,7 @@ export function shapeOf(tokens: readonly Tok[]): Shape {
     headFirst: false,
     buyer: false,
     prepositional: tokens.length > 0 && PREPOSITION.test(tokens[0]!.text),
+    pricedSupply: tokens.length > 1 && isSupply(tokens[0]!) && isAmount(tokens[1]!),
   };
   for (let at = 0; at < tokens.length; at += 1) addToShape(shape, tokens[at]!, tokens[at + 1]);
   if (shape.head)

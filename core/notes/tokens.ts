@@ -81,14 +81,21 @@ function tokenAt<Head>(
   const named = NUMBER_WORDS.has(norm) ? pieceNumberAt(norms, at) : null;
   if (named) return made(named, norms, at);
   const found = word.kind === "letters" ? lexer.lexicon.longest(norms, at) : null;
-  const nounPhrase = found !== null && found.words > 1 && found.roles.noun !== undefined;
-  if (!nounPhrase && (word.kind === "digits" || STARTERS.has(norm))) {
+  const nounPhrase = isLongNoun(found);
+  const opensNoun = SPAN_ARTICLE.test(norm) && isLongNoun(lexer.lexicon.longest(norms, at + 1));
+  if (!nounPhrase && !opensNoun && (word.kind === "digits" || STARTERS.has(norm))) {
     const timed = timedAt(word, norms, at, lexer);
     const least = found?.roles.vagueTime || found?.roles.hedge ? found.words : 0;
     if (timed && timed.words >= least) return made(saidOfEach(timed, norms[at - 1]), norms, at);
   }
   return plainToken(word, norms, at, found);
 }
+
+const SPAN_ARTICLE = /^an?$/;
+
+/** "a day bed" is no day long. */
+const isLongNoun = <Head>(found: { roles: Roles<Head>; words: number } | null): boolean =>
+  found !== null && found.words > 1 && found.roles.noun !== undefined;
 
 /** "3 desks each 40" is 40 for one, as "40 each" is. */
 function saidOfEach(part: Part, before: string | undefined): Part {

@@ -60,6 +60,12 @@ export const spend = defineVerb({
         light: true,
       },
       { say: ["paid", "pd", "payed", "tipped"], with: ["helper", "number"], without: ["loan"] },
+      {
+        say: ["paid … for", "pd … for", "spent … on", "spent … for"],
+        with: ["moneyFirst", "stream"],
+        without: ["loan", "piece"],
+        light: true,
+      },
       { say: ["charged", "charge"], with: ["supply", "number"] },
     ],
     slots: { what: "what", amount: "money", category: "category", pieces: "pieces", method: "method" },

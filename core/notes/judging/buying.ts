@@ -1,4 +1,6 @@
 import type { Clause } from "../clause.ts";
+import { wholeOf } from "../quantities/amounts.ts";
+import type { Mention } from "../reading.ts";
 
 /** "desk free today" may be given away; "free desk", or one that came from somewhere, was got. */
 export function isFreeForOthers({ tokens, head }: Clause): boolean {
@@ -9,4 +11,16 @@ export function isFreeForOthers({ tokens, head }: Clause): boolean {
     before &&
     !tokens.some((token) => token.roles.place !== undefined || /^(?:from|off|got)$/.test(token.text))
   );
+}
+
+/** A number up to this may count pieces as well as money. */
+const SMALL_COUNT_MAX = 12;
+
+/** "sold 12", "scored 2 goals": a small number with no piece beside it is as likely how many as how much. */
+export function couldBeCountAlone({ pieces }: { pieces?: Mention[] }, { tokens, signs }: Clause): boolean {
+  if (pieces !== undefined || signs.has("pronoun")) return false;
+  return tokens.some(({ kind, amount }) => {
+    const whole = kind === "amount" && !amount?.money ? wholeOf(amount?.exact ?? null) : null;
+    return whole !== null && whole <= SMALL_COUNT_MAX;
+  });
 }

@@ -1,13 +1,14 @@
 import type { Clause } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
+import { couldBeCountAlone } from "./buying.ts";
 
 /** "guy sold me a desk for 40" is a purchase told backwards: asked, never guessed. */
-export function judgeSale(_fields: ReadingFields["sell"], clause: Clause): Trouble | null {
+export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Trouble | null {
   const { tokens, head } = clause;
   const next = head ? tokens[tokens.indexOf(head) + 1]?.text : undefined;
   if (next === "me" || next === "us") return { kind: "anotherPerson" };
-  return isAskingPrice(clause) ? { kind: "twoNumbers" } : null;
+  return isAskingPrice(clause) || couldBeCountAlone(fields, clause) ? { kind: "twoNumbers" } : null;
 }
 
 /** "sold desk listed 120": what it was listed at is not what it sold for. */

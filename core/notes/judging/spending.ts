@@ -27,11 +27,20 @@ function isPriceOfPiece({ tokens }: Clause): boolean {
 function isPaidForPiece(clause: Clause): boolean {
   const { tokens, signs } = clause;
   if (!signs.has("helper") || !signs.has("piece") || signs.has("labor") || signs.has("supply")) return false;
+  return !says(clause, HELPING) && tokens.some((token) => HELPERS.has(token.text));
+}
+
+const HELPING =
+  /^(?:help|helping|move|moving|haul|hauling|load|loading|work|lifting|deliver|delivery|carry|carrying)\b/;
+
+const SELLING_HANDS = /^(?:neighbou?r|guys?|dude|him|her|them|boy|girl)$/;
+
+/** "paid neighbor 40" may have bought something; kin and friends are paid for a hand. */
+function isPaidForNothingSaid(clause: Clause): boolean {
   return (
-    !says(
-      clause,
-      /^(?:help|helping|move|moving|haul|hauling|load|loading|work|lifting|deliver|delivery|carry|carrying)\b/,
-    ) && tokens.some((token) => HELPERS.has(token.text))
+    !says(clause, HELPING) &&
+    !clause.signs.has("labor") &&
+    clause.tokens.every(({ text }) => !HELPERS.has(text) || SELLING_HANDS.test(text))
   );
 }
 
@@ -94,7 +103,8 @@ export function judgeSpending(fields: ReadingFields["spend"], clause: Clause): T
   if (isPaidForPiece(clause)) return { kind: "anotherPerson" };
   for (const token of clause.tokens)
     if (HELPERS.has(token.text) && clause.signs.has("helper")) token.claimed = true;
-  if (fields.category === "help" && fields.what === undefined) fields.what = "help";
+  if (fields.category === "help" && fields.what === undefined && !isPaidForNothingSaid(clause))
+    fields.what = "help";
   // "paid 40" alone could be a loan payment, a purchase or help.
   if (
     fields.what === undefined &&

@@ -99,10 +99,21 @@ const GRAINS: ReadonlySet<string> = new Set([
   "oz",
   "ounce",
   "ounces",
+  "inch",
+  "inches",
+  "ft",
+  "foot",
+  "feet",
 ]);
 
 /** After a number: a count of something that is neither money nor a day of the note. */
 const TIMES_NO_DAY: ReadonlySet<string> = new Set(["year", "years", "yr", "yrs", "coat", "coats"]);
+
+const AGES: ReadonlySet<string> = new Set(["year", "years", "yr", "yrs"]);
+
+/** "100 year old trunk" */
+const isAge = (norms: readonly string[], at: number): boolean =>
+  AGES.has(norms[at] ?? "") && norms[at + 1] === "old";
 
 /** The words that may come right after a number and belong to it. */
 const AFTER_NUMBER: ReadonlySet<string> = new Set([
@@ -148,6 +159,8 @@ function withUnit(number: { amount: Amount; words: number }, cursor: Cursor): Pa
   if (FOREIGN_WORDS.has(unit))
     return { kind: "amount", amount: { exact: null, flaw: "vague", money: true }, words: number.words + 1 };
   if (!number.amount.money && GRAINS.has(unit)) return { kind: "grain", words: number.words + 1 };
+  if (!number.amount.money && isAge(norms, at + number.words))
+    return { kind: "grain", words: number.words + 2 };
   if (!number.amount.money && TIMES_NO_DAY.has(unit))
     return { kind: "span", days: 0, words: number.words + 1 };
   if (PERCENT.has(unit) && exact && !number.amount.factors)

@@ -105,10 +105,11 @@ function isTwoForFifteen(clause: Clause): boolean {
 }
 
 /** "sold 8 lamp": eight lamps, or one for eight? */
-function couldBeCount({ tokens }: Clause, token: Tok): boolean {
+function couldBeCount({ tokens, signs }: Clause, token: Tok): boolean {
   const next = tokens[tokens.indexOf(token) + 1];
   const whole = wholeOf(token.amount?.exact ?? null);
-  return next?.kind === "piece" && !token.amount?.money && whole !== null && whole <= 12;
+  const isThing = next?.kind === "piece" || (next?.unknown === true && !signs.has("piece"));
+  return isThing && !token.amount?.money && whole !== null && whole <= 12;
 }
 
 const OTHER_THINGS =

@@ -83,7 +83,7 @@ function multiply(token: Tok, count: number): void {
 function whatAfterOn(clause: Clause): Filled {
   const { tokens } = clause;
   for (let at = 0; at < tokens.length - 1; at += 1) {
-    if (tokens[at]!.claimed || !/^(?:on|for|in)$/.test(tokens[at]!.text)) continue;
+    if (!/^(?:on|for|in)$/.test(tokens[at]!.text)) continue;
     let start = at + 1;
     while (ARTICLE.test(tokens[start]?.text ?? "")) start += 1;
     let end = start;

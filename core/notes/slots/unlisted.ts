@@ -61,11 +61,11 @@ export function unlisted(clause: Clause, taking = false): Mention[] {
   const found = unlistedRun(clause);
   if (!found || found.run.length > UNLISTED_WORDS_MAX) return [];
   const plural = /[^s]s$/.test(found.run.at(-1)!.text);
+  // "picked up 2 weathervanes" counts them; "20 whatnot" would be a slip or a price.
   const counted =
     found.count !== null &&
     found.count >= 1 &&
-    (plural || found.count <= 12) &&
-    freeTokens(clause, "amount").length > 1;
+    (plural || (found.count <= 12 && freeTokens(clause, "amount").length > 1));
   const mention = unlistedMention(found.run, counted ? found.count : null);
   if (!mention) return [];
   if (taking) {
