@@ -13,14 +13,13 @@ export interface Invitations {
   invite(invitation: { role: Role; expires: Instant }): string;
   /** Uses a code up and says what it makes of the person; null where it is wrong, late or used. */
   redeem(code: string, now: Instant): Role | null;
-  /** Whether an unused invitation to this role is still good. */
-  isOpen(role: Role, now: Instant): boolean;
   /** Withdraws every unused invitation to a role. */
   withdraw(role: Role): void;
   countStranger(): void;
   strangersCount(): number;
 }
 
+/** The invitations of a ledger, and the count of strangers who came without one. */
 export function openInvitations({ db }: Connection): Invitations {
   const open = (now: Instant) =>
     db
@@ -49,7 +48,6 @@ export function openInvitations({ db }: Connection): Invitations {
       db.update(invitations).set({ tries }).where(isNull(invitations.used)).run();
       return null;
     },
-    isOpen: (role, now) => open(now).some((row) => row.role === role),
     withdraw(role) {
       const unused = and(isNull(invitations.used), eq(invitations.role, role));
       db.update(invitations).set({ expires: 0 }).where(unused).run();

@@ -17,7 +17,6 @@ export interface Members {
   /** Lets a person in; one removed before is the same member again. Gives the member id. */
   add(member: { user: string; name: string; role: Role; joined: Instant }): number;
   remove(id: number, now: Instant): void;
-  setTellOwner(id: number, tell: boolean): void;
 }
 
 export function openMembers({ db }: Connection): Members {
@@ -39,7 +38,5 @@ export function openMembers({ db }: Connection): Members {
       return row.id;
     },
     remove: (id, now) => void db.update(members).set({ removed: now }).where(eq(members.id, id)).run(),
-    setTellOwner: (id, tell) =>
-      void db.update(members).set({ tellOwner: tell }).where(eq(members.id, id)).run(),
   };
 }

@@ -1,4 +1,4 @@
-import { and, asc, count, desc, eq, isNull, min, sql } from "drizzle-orm";
+import { and, asc, desc, eq, isNull, sql } from "drizzle-orm";
 import { z } from "zod";
 import type { Instant } from "../core/calendar.ts";
 import type { Reply } from "../core/reply.ts";
@@ -45,7 +45,7 @@ export interface OutboxRow {
   gaveUp: string | null;
 }
 
-export interface NewOutboxRow {
+interface NewOutboxRow {
   chat: string;
   body: OutboxBody;
   /** The note that it answers. */
@@ -69,10 +69,6 @@ export interface Outbox {
   giveUp(id: number, why: string): void;
   /** The row that was sent as this message of a chat. */
   messageOf(chat: string, message: string): OutboxRow | null;
-  /** Rows that answer a note, oldest first. */
-  about(note: number): OutboxRow[];
-  /** For the health check: how many wait, and since when (by the machine's clock) the oldest does. */
-  waiting(): { count: number; since: Instant | null };
 }
 
 const unsent = and(isNull(outbox.sent), isNull(outbox.gaveUp));
@@ -118,12 +114,6 @@ export function openOutbox({ db }: Connection): Outbox {
     messageOf(chat, message) {
       const sentAs = and(eq(outbox.chat, chat), eq(outbox.message, message));
       return rowOf(db.select().from(outbox).where(sentAs).orderBy(desc(outbox.id)).get());
-    },
-    about: (note) =>
-      db.select().from(outbox).where(eq(outbox.note, note)).orderBy(asc(outbox.id)).all().map(decoded),
-    waiting() {
-      const totals = { count: count(), since: min(outbox.queued) };
-      return db.select(totals).from(outbox).where(unsent).get() ?? { count: 0, since: null };
     },
   };
 }

@@ -35,13 +35,12 @@ export interface Question {
   token: string;
 }
 
-export type NewQuestion = Pick<Question, "person" | "chat" | "note" | "matter" | "ask" | "asked">;
+type NewQuestion = Pick<Question, "person" | "chat" | "note" | "matter" | "ask" | "asked">;
 
 export interface Questions {
   open(question: NewQuestion): { id: number; token: string };
   /** Notes which message asked it. */
   setPrompt(id: number, outboxRow: number): void;
-  newestOpen(person: number): Question | null;
   /** Oldest first. */
   allOpen(person: number): Question[];
   /** Every person's, oldest first. */
@@ -49,39 +48,25 @@ export interface Questions {
   /** Open or closed: a button may be pressed late. */
   byToken(token: string): Question | null;
   close(id: number, now: Instant): void;
-  /** Puts another question in the place of one that is open: same id and place in the queue, a new token. */
-  replace(id: number, next: Pick<Question, "matter" | "ask" | "asked">): { id: number; token: string };
 }
 
 export function openQuestions({ db }: Connection): Questions {
   const select = (condition: ReturnType<typeof and>): Question[] =>
     db.select().from(questions).where(condition).orderBy(asc(questions.id)).all().map(decoded);
-  const allOpen = (person: number) => select(and(eq(questions.person, person), isNull(questions.closed)));
   return {
     open({ matter, ask, ...rest }) {
-      const token = newToken();
+      const token = randomBytes(6).toString("base64url");
       const stored = { ...rest, ...encoded(matter, ask), token };
       const { lastInsertRowid } = db.insert(questions).values(stored).run();
       return { id: Number(lastInsertRowid), token };
     },
     setPrompt: (id, outboxRow) =>
       void db.update(questions).set({ prompt: outboxRow }).where(eq(questions.id, id)).run(),
-    newestOpen: (person) => allOpen(person).at(-1) ?? null,
-    allOpen,
+    allOpen: (person) => select(and(eq(questions.person, person), isNull(questions.closed))),
     everyOpen: () => select(isNull(questions.closed)),
     byToken: (token) => select(eq(questions.token, token))[0] ?? null,
     close: (id, now) => void db.update(questions).set({ closed: now }).where(eq(questions.id, id)).run(),
-    replace(id, { matter, ask, asked }) {
-      const token = newToken();
-      const stored = { ...encoded(matter, ask), asked, token, prompt: null };
-      db.update(questions).set(stored).where(eq(questions.id, id)).run();
-      return { id, token };
-    },
   };
-}
-
-function newToken(): string {
-  return randomBytes(6).toString("base64url");
 }
 
 function encoded(matter: Matter, ask: Ask): { matter: string; ask: string } {

@@ -280,7 +280,7 @@ export const outbox = sqliteTable(
     replyTo: text("reply_to"),
     /** Queued at most once under this name. */
     key: text("key").unique(),
-    /** By the machine's clock: for the health check only. */
+    /** By the machine's clock: nothing goes by it, but it tells whoever looks into the file. */
     queued: integer("queued").notNull(),
     tries: integer("tries").notNull().default(0),
     notBefore: integer("not_before"),

@@ -58,7 +58,6 @@ describe("the outbox", () => {
     ledger.outbox.markSent(id, "501", 9);
     expect(ledger.outbox.messageOf("home", "501")).toMatchObject({ id, note, replyTo: "m1", sent: 9 });
     expect(ledger.outbox.messageOf("elsewhere", "501")).toBeNull();
-    expect(ledger.outbox.about(note).map((row) => row.id)).toEqual([id]);
   });
 
   test("keeps edits and files by what makes them, and refuses a body it does not know", () => {
@@ -77,18 +76,5 @@ describe("the outbox", () => {
     expect([1, 2].map((id) => ledger.outbox.get(id)?.body)).toEqual([file, edit]);
     const wrong = { kind: "song" } as unknown as OutboxBody;
     expect(() => ledger.transaction(() => ledger.outbox.queue({ chat: "a", body: wrong }))).toThrow();
-  });
-
-  test("says how much waits and since when", () => {
-    const { ledger } = ledgerWithOwner();
-    expect(ledger.outbox.waiting()).toEqual({ count: 0, since: null });
-    const before = Date.now();
-    const id = queue(ledger, "a", "one")!;
-    queue(ledger, "b", "two");
-    const waiting = ledger.outbox.waiting();
-    expect(waiting.count).toBe(2);
-    expect(waiting.since).toBeGreaterThanOrEqual(before);
-    ledger.outbox.markSent(id, null, 0);
-    expect(ledger.outbox.waiting().count).toBe(1);
   });
 });
