@@ -35,8 +35,6 @@ export const members = sqliteTable(
     role: text("role", { enum: ["owner", "member"] }).notNull(),
     joined: integer("joined").notNull(),
     removed: integer("removed"),
-    /** Whether the owner hears of what this member logs. */
-    tellOwner: integer("tell_owner", { mode: "boolean" }).notNull().default(true),
   },
   (table) => [check("members_role", isRole(table.role))],
 );

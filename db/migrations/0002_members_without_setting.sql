@@ -1,0 +1,1 @@
+ALTER TABLE `members` DROP COLUMN `tell_owner`;
