@@ -8,6 +8,7 @@ import { startSchedule } from "./schedule/schedule.ts";
 import { readSettings, type Settings } from "./settings.ts";
 import { runTelegram } from "./telegram/run.ts";
 import { runTerminal } from "./terminal/terminal.ts";
+import { zoneInForce } from "./zone.ts";
 
 /** After a request to end, the process is gone within five seconds whatever hangs; nothing stored is lost by it. */
 const STOP_MS_MAX = 4700;
@@ -29,6 +30,7 @@ async function start(settings: Settings, log: Log): Promise<void> {
     case "unusable":
       return refuse(`The ledger cannot be used: ${opened.why}.`);
     case "open":
+      if (opened.rederived > 0) log.warn("derived books written anew", { rows: opened.rederived });
       try {
         await run(settings, opened.ledger, log);
       } finally {
@@ -39,8 +41,7 @@ async function start(settings: Settings, log: Log): Promise<void> {
 
 async function run(settings: Settings, ledger: Ledger, log: Log): Promise<void> {
   const { currency } = settings;
-  const machineZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
-  const zone = () => settings.zone ?? ledger.settings.get("timeZone") ?? machineZone;
+  const zone = () => zoneInForce(settings.zone, ledger.settings);
   const deps = { ledger, currency, zone, now, log };
   if (settings.mode === "terminal") return runTerminal(deps);
   const end = await runTelegram({

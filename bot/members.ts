@@ -1,16 +1,15 @@
-import type { Instant } from "../core/calendar.ts";
+import { DAY_MS, type Instant } from "../core/calendar.ts";
 import type { Invitations } from "../db/invitations.ts";
 import type { Member, Members, Role } from "../db/members.ts";
 import type { Settings } from "../db/settings.ts";
 
 /** The part of the ledger that says who may write. */
-export interface Household {
+interface Household {
   members: Members;
   invitations: Invitations;
   settings: Settings;
 }
 
-const DAY_MS = 86_400_000;
 const PAIRING_DAYS = 30;
 const NAME_LENGTH_MAX = 40;
 

@@ -1,7 +1,8 @@
 import { resolve } from "node:path";
 import { z } from "zod";
+import { isZone } from "./zone.ts";
 
-export const LOG_LEVELS = ["trace", "debug", "info", "warn", "error", "fatal", "silent"] as const;
+const LOG_LEVELS = ["trace", "debug", "info", "warn", "error", "fatal", "silent"] as const;
 export type LogLevel = (typeof LOG_LEVELS)[number];
 
 interface EverySetting {
@@ -117,16 +118,6 @@ function isApiRoot(value: string): boolean {
   const url = new URL(value);
   const isPlain = url.search === "" && url.hash === "" && url.username === "" && url.password === "";
   return isPlain && (url.protocol === "https:" || url.protocol === "http:");
-}
-
-/** Whether this machine knows the time zone; offsets such as "+05:00" are none, since they know no summer. */
-export function isZone(value: string): boolean {
-  try {
-    new Intl.DateTimeFormat("en-US", { timeZone: value });
-    return /^[A-Za-z]/.test(value);
-  } catch {
-    return false;
-  }
 }
 
 function isCurrency(value: string): boolean {

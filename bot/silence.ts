@@ -1,7 +1,6 @@
-import type { Instant } from "../core/calendar.ts";
+import { DAY_MS, type Instant } from "../core/calendar.ts";
 import type { Ledger } from "../db/ledger.ts";
 
-const DAY_MS = 86_400_000;
 /** Every write is a flush of the disk, so the time is kept to the minute. */
 const WRITE_MS = 60_000;
 
@@ -34,7 +33,7 @@ export function createSilenceWatch(deps: {
   };
 }
 
-export function silenceText({ from, to }: { from: Instant; to: Instant }, zone: string): string {
+function silenceText({ from, to }: { from: Instant; to: Instant }, zone: string): string {
   const format = new Intl.DateTimeFormat("en-US", {
     timeZone: zone,
     weekday: "short",

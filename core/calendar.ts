@@ -5,7 +5,8 @@ export type Month = string;
 /** An instant: milliseconds since 1970-01-01T00:00:00Z. */
 export type Instant = number;
 
-const DAY_MS = 86_400_000;
+/** Milliseconds in a day of 24 hours: for stretches of time, never to step from one local day to the next. */
+export const DAY_MS = 86_400_000;
 
 /** Whether `text` is a day that exists: "2024-02-29" is one, "2026-02-29" is not. */
 export function isDay(text: string): boolean {
@@ -13,14 +14,15 @@ export function isDay(text: string): boolean {
 }
 
 /** Days since 1970-01-01 of a day; the inverse of `dayOfNumber`. */
-export function numberOfDay(day: Day): number {
+function numberOfDay(day: Day): number {
   return Date.UTC(Number(day.slice(0, 4)), Number(day.slice(5, 7)) - 1, Number(day.slice(8, 10))) / DAY_MS;
 }
 
-export function dayOfNumber(dayNumber: number): Day {
+function dayOfNumber(dayNumber: number): Day {
   return new Date(dayNumber * DAY_MS).toISOString().slice(0, 10);
 }
 
+/** The day so many calendar days later; before it where `days` is negative. */
 export function addDays(day: Day, days: number): Day {
   return dayOfNumber(numberOfDay(day) + days);
 }
@@ -39,6 +41,7 @@ export function monthOf(day: Day): Month {
   return day.slice(0, 7);
 }
 
+/** The month so many months later; before it where `months` is negative. */
 export function addMonths(month: Month, months: number): Month {
   const index = Number(month.slice(0, 4)) * 12 + Number(month.slice(5, 7)) - 1 + months;
   return `${String(Math.floor(index / 12)).padStart(4, "0")}-${String((index % 12) + 1).padStart(2, "0")}`;
@@ -90,19 +93,31 @@ export function showDay(day: Day, today: Day): string {
   return day.slice(0, 4) === today.slice(0, 4) ? text : `${text}, ${day.slice(0, 4)}`;
 }
 
-const zoneFormats = new Map<string, Intl.DateTimeFormat>();
-
 /** The local day of an instant in an IANA time zone: the one place where an instant becomes a day. */
 export function dayOfInstant(instant: Instant, zone: string): Day {
-  let format = zoneFormats.get(zone);
+  return formatIn(zone, "day").format(instant);
+}
+
+/** The local time of an instant in an IANA time zone, "18:05"; times of a day compare as strings. */
+export function timeOfInstant(instant: Instant, zone: string): string {
+  return formatIn(zone, "time").format(instant);
+}
+
+const PARTS = {
+  day: { year: "numeric", month: "2-digit", day: "2-digit" },
+  time: { hour: "2-digit", minute: "2-digit", hourCycle: "h23" },
+} as const;
+
+/** Kept once made: making a format costs far more than using it, and every note needs one. */
+const formats = new Map<string, Intl.DateTimeFormat>();
+
+function formatIn(zone: string, part: keyof typeof PARTS): Intl.DateTimeFormat {
+  const key = `${part} ${zone}`;
+  let format = formats.get(key);
   if (!format) {
-    format = new Intl.DateTimeFormat("en-CA", {
-      timeZone: zone,
-      year: "numeric",
-      month: "2-digit",
-      day: "2-digit",
-    });
-    zoneFormats.set(zone, format);
+    // Canadian English writes days as ISO 8601 does.
+    format = new Intl.DateTimeFormat("en-CA", { timeZone: zone, ...PARTS[part] });
+    formats.set(key, format);
   }
-  return format.format(instant);
+  return format;
 }

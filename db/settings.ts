@@ -34,8 +34,8 @@ const shapes = {
   inviteLink: z.string(),
 } as const;
 
-export type SettingKey = keyof typeof shapes;
-export type SettingValue<K extends SettingKey> = z.infer<(typeof shapes)[K]>;
+type SettingKey = keyof typeof shapes;
+type SettingValue<K extends SettingKey> = z.infer<(typeof shapes)[K]>;
 
 export interface SettingsReader {
   get<K extends SettingKey>(key: K): SettingValue<K> | null;
@@ -46,6 +46,12 @@ export interface Settings extends SettingsReader {
   unset(key: SettingKey): void;
 }
 
+/** When the daily message comes, "18:00" until the owner says otherwise. Local time. */
+export function nudgeTime(settings: SettingsReader): string {
+  return settings.get("nudgeAt") ?? "18:00";
+}
+
+/** The settings of a ledger, each checked by its shape going in and coming out. */
 export function openSettings({ db }: Connection): Settings {
   return {
     get<K extends SettingKey>(key: K) {

@@ -4,18 +4,22 @@ import { factsThrough, foldFacts } from "../../core/books/fold.ts";
 import { statementOf } from "../../core/books/statement.ts";
 import { type Day, dayOfInstant, isDay } from "../../core/calendar.ts";
 import { openReader } from "../../db/open.ts";
-import { readSettings } from "../settings.ts";
+import { readSettings, type Settings } from "../settings.ts";
+import { machineZone, zoneInForce } from "../zone.ts";
 
 const USAGE = "usage: npm run -s books [-- --through YYYY-MM-DD]";
 
-/** What the ledger of a data directory holds; nothing where none has been begun. */
-function historyIn(directory: string): { facts: readonly Fact[]; zone: string | null } | { why: string } {
+/** What the ledger of a data directory holds, nothing where none has been begun; and whose days count. */
+function historyIn({
+  directory,
+  zone,
+}: Settings): { facts: readonly Fact[]; zone: string } | { why: string } {
   const opened = openReader(directory);
-  if (opened.kind === "none") return { facts: [], zone: null };
+  if (opened.kind === "none") return { facts: [], zone: zone ?? machineZone() };
   if (opened.kind === "unusable") return { why: opened.why };
   const { reader } = opened;
   try {
-    return { facts: reader.books.facts, zone: reader.settings.get("timeZone") };
+    return { facts: reader.books.facts, zone: zoneInForce(zone, reader.settings) };
   } catch (error) {
     return { why: error instanceof Error ? error.message : String(error) };
   } finally {
@@ -44,14 +48,15 @@ function statementLine(args: string[]): Outcome {
   if (read.kind === "refused") return { kind: "refused", why: read.problems.join("\n"), exitCode: 2 };
   const asked = throughOf(args);
   if ("why" in asked) return { kind: "refused", why: `${asked.why}\n${USAGE}`, exitCode: 2 };
-  const { directory, zone, currency } = read.settings;
-  const history = historyIn(directory);
+  const history = historyIn(read.settings);
   if ("why" in history) return { kind: "refused", why: history.why, exitCode: 1 };
-  const machineZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
-  const through = asked.day ?? dayOfInstant(Date.now(), zone ?? history.zone ?? machineZone);
+  const through = asked.day ?? dayOfInstant(Date.now(), history.zone);
   const folded = foldFacts(factsThrough(history.facts, through));
   if (folded.kind === "impossible") throw new Error(`fact ${folded.fact.id} stands only with later ones`);
-  return { kind: "line", line: JSON.stringify(statementOf(folded.books, { through, currency })) };
+  return {
+    kind: "line",
+    line: JSON.stringify(statementOf(folded.books, { through, currency: read.settings.currency })),
+  };
 }
 
 // Exits with 2 for bad options or settings, 1 for a ledger that cannot be read.

@@ -6,6 +6,7 @@ import { fillDemo } from "../demo/fill.ts";
 import { openLog } from "../log.ts";
 import { readSettings } from "../settings.ts";
 import { runTerminal } from "../terminal/terminal.ts";
+import { zoneInForce } from "../zone.ts";
 
 /** The chat of the terminal on a throw-away ledger with an invented half year in it. */
 const directory = mkdtempSync(join(tmpdir(), "tailgate-demo-"));
@@ -16,11 +17,10 @@ if (read.kind === "refused") {
 } else {
   const { settings } = read;
   const now = () => Date.now();
-  const machineZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
   const opened = openLedger({ directory, now: now() });
   if (opened.kind !== "open") throw new Error(`the demo's ledger did not open: ${opened.kind}`);
   const { ledger } = opened;
-  const zone = () => settings.zone ?? ledger.settings.get("timeZone") ?? machineZone;
+  const zone = () => zoneInForce(settings.zone, ledger.settings);
   const deps = { ledger, currency: settings.currency, zone, now, log: openLog(settings.level, []) };
   fillDemo(deps);
   process.stdout.write("A half year of invented notes, thrown away when you leave.\n");

@@ -7,6 +7,7 @@ import { exportBodies } from "../files/bodies.ts";
 import type { MadeFile } from "../files/make.ts";
 import { makeFile } from "../files/make.ts";
 import { readSettings } from "../settings.ts";
+import { zoneInForce } from "../zone.ts";
 
 const USAGE = "usage: npm run export [-- FOLDER]";
 
@@ -20,8 +21,7 @@ async function filesOf(
   zone: string | undefined,
   currency: string,
 ): Promise<MadeFile[]> {
-  const machineZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
-  const through = dayOfInstant(Date.now(), zone ?? reader.settings.get("timeZone") ?? machineZone);
+  const through = dayOfInstant(Date.now(), zoneInForce(zone, reader.settings));
   const files: MadeFile[] = [];
   for (const { make } of exportBodies({ through, currency })) files.push(await makeFile(reader, make));
   return files;

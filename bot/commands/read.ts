@@ -1,17 +1,14 @@
 import { dayOfInstant, isDay } from "../../core/calendar.ts";
 import { printReading, readMessage } from "../../core/notes/read.ts";
+import { isZone, machineZone } from "../zone.ts";
 
 /** The day that relative words count from: `--on YYYY-MM-DD`, else today in TIME_ZONE or the machine's zone. */
 function dayOf(words: readonly string[]): string {
   const on = words[words.indexOf("--on") + 1];
   if (words.includes("--on") && on && isDay(on)) return on;
-  const machine = Intl.DateTimeFormat().resolvedOptions().timeZone;
-  try {
-    return dayOfInstant(Date.now(), process.env["TIME_ZONE"] || machine);
-  } catch {
-    // An unknown zone name: reading a note never fails for it.
-    return dayOfInstant(Date.now(), machine);
-  }
+  // An unknown zone name: reading a note never fails for it.
+  const zone = process.env["TIME_ZONE"] ?? "";
+  return dayOfInstant(Date.now(), isZone(zone) ? zone : machineZone());
 }
 
 const today = dayOf(process.argv.slice(2));

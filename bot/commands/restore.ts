@@ -2,6 +2,7 @@ import { dayOfInstant } from "../../core/calendar.ts";
 import { show } from "../../core/money.ts";
 import { type Restored, restore, type Summary } from "../../db/restore.ts";
 import { readSettings } from "../settings.ts";
+import { machineZone } from "../zone.ts";
 
 const USAGE = "usage: npm run restore FILE (the nightly copies are in the data directory, under backups)";
 
@@ -44,7 +45,7 @@ function restoreFile(files: string[]): void {
   }
   const { directory, zone } = read.settings;
   const now = Date.now();
-  const today = dayOfInstant(now, zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone);
+  const today = dayOfInstant(now, zone ?? machineZone());
   const restored = restore({ directory, file, now, today });
   const isDone = restored.kind === "restored";
   console[isDone ? "log" : "error"](outcomeText(restored));

@@ -3,6 +3,7 @@ import { addDays, showDay } from "../../core/calendar.ts";
 import { ever } from "../../core/decide/fits.ts";
 import { matchMention } from "../../core/decide/match.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
+import { nudgeTime } from "../../db/settings.ts";
 import { monthPictureBody } from "../files/bodies.ts";
 import type { Turn } from "./turn.ts";
 
@@ -55,8 +56,6 @@ export function setNudge(turn: Turn, { at, off, days }: ReadingOf<"nudge">): voi
     if (at) settings.set("nudgeAt", at);
     settings.unset("nudgeOff");
     settings.unset("snoozedUntil");
-    turn.spoken.push(
-      `The daily message comes at ${settings.get("nudgeAt") ?? "18:00"}, when there is something to say.`,
-    );
+    turn.spoken.push(`The daily message comes at ${nudgeTime(settings)}, when there is something to say.`);
   }
 }

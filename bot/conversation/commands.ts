@@ -1,8 +1,10 @@
+import { taxPercentOn } from "../../core/books/month.ts";
 import type { Day } from "../../core/calendar.ts";
 import { showDay } from "../../core/calendar.ts";
 import { show } from "../../core/money.ts";
+import { nudgeTime } from "../../db/settings.ts";
 import { inviteMember, membersText, removeMember } from "../members.ts";
-import { isZone } from "../settings.ts";
+import { isZone } from "../zone.ts";
 import { queueBackup, queueExport } from "./files.ts";
 import type { Turn } from "./turn.ts";
 
@@ -104,9 +106,9 @@ function setTellOwner(turn: Turn, said: string): void {
 function tellSettings(turn: Turn): void {
   const { settings, books } = turn.ledger;
   const { today } = turn;
-  const percent = books.taxRates.findLast(({ day }) => day <= today)?.percent ?? "0";
+  const percent = taxPercentOn(books, today);
   const goals = books.goals.slice(-2).map((goal) => `${goal.pieces ?? show(goal.amount ?? 0)} a ${goal.per}`);
-  const nudge = settings.get("nudgeOff") ? "off" : `at ${settings.get("nudgeAt") ?? "18:00"}`;
+  const nudge = settings.get("nudgeOff") ? "off" : `at ${nudgeTime(settings)}`;
   const left = (settings.get("leftOutPieces") ?? []).map((piece) => `#${piece}`);
   const resting = Object.entries(settings.get("piecesWaiting") ?? {})
     .filter(([, until]) => until > today)

@@ -1,8 +1,8 @@
+import { DAY_MS } from "../../core/calendar.ts";
 import type { ConversationDeps } from "../conversation/conversation.ts";
 import { createConversation } from "../conversation/conversation.ts";
 import { demoNotes } from "./halfyear.ts";
 
-const DAY_MS = 86_400_000;
 const CHAT = "demo";
 
 /**

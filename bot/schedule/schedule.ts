@@ -1,17 +1,17 @@
 import { dirname } from "node:path";
 import { recap } from "../../core/answers/recap.ts";
 import type { Day, Instant } from "../../core/calendar.ts";
-import { addMonths, dayOfInstant, firstDayOf, monthOf } from "../../core/calendar.ts";
+import { addMonths, dayOfInstant, firstDayOf, monthOf, timeOfInstant } from "../../core/calendar.ts";
 import { nudgeFor } from "../../core/nudge.ts";
 import type { BackupResult } from "../../db/backup.ts";
 import { backUp, listBackups } from "../../db/backup.ts";
 import type { Ledger } from "../../db/ledger.ts";
+import { nudgeTime } from "../../db/settings.ts";
 import { monthPictureBody } from "../files/bodies.ts";
 import type { Log } from "../log.ts";
 import { failureText } from "../log.ts";
-import { timeOfInstant } from "./clock.ts";
 
-export interface ScheduleDeps {
+interface ScheduleDeps {
   ledger: Ledger;
   /** The ledger's IANA time zone, asked anew each time: the owner may change it. */
   zone: () => string;
@@ -29,9 +29,8 @@ export interface Schedule {
   stop(): void;
 }
 
-export const NUDGE_AT = "18:00";
 /** The month is told in the morning of its first day, not at midnight. */
-export const RECAP_AT = "09:00";
+const RECAP_AT = "09:00";
 const TICK_MS = 20_000;
 const BACKUP_RETRY_MS = 3_600_000;
 
@@ -88,7 +87,7 @@ function momentOf({ ledger, zone, now }: ScheduleDeps): Moment {
  */
 function nudge({ ledger }: ScheduleDeps, { instant, today, time, chat }: Moment): boolean {
   const { settings } = ledger;
-  if (chat === null || settings.get("nudgeOff") || time < (settings.get("nudgeAt") ?? NUDGE_AT)) return false;
+  if (chat === null || settings.get("nudgeOff") || time < nudgeTime(settings)) return false;
   return ledger.transaction(() => {
     if (!ledger.reminders.claim(today, "nudge", instant)) return false;
     const reply = nudgeFor({
