@@ -5,6 +5,7 @@ import { matchMention } from "../../core/decide/match.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
 import { nudgeTime } from "../../db/settings.ts";
 import { monthPictureBody } from "../files/bodies.ts";
+import { queuePictures } from "./pictures.ts";
 import type { Turn } from "./turn.ts";
 
 /** Answers a question about the books. */
@@ -32,14 +33,6 @@ function piecesAsked(turn: Turn, question: ReadingOf<"ask">): number[] {
     return match.kind === "several" ? match.groups.flat() : [];
   });
   return [...new Set(asked)];
-}
-
-function queuePictures(turn: Turn, piece: number): void {
-  const pictures = turn.ledger.pictures.ofPiece(piece);
-  for (const { file, taken, uniqueFile } of pictures) {
-    const caption = `#${piece}, ${showDay(new Date(taken).toISOString().slice(0, 10), turn.today)}`;
-    turn.files.push({ kind: "file", make: { what: "picture", name: uniqueFile, args: { file } }, caption });
-  }
 }
 
 /** Sets the daily message as asked: its hour, off, or quiet for some days. */

@@ -14,7 +14,7 @@ const SAID_LENGTH_MAX = 60;
 
 /** Puts the turn's reply together, answer first; null where nothing is to be said. */
 export function composeReply(turn: Turn): Reply | null {
-  prompt(turn);
+  askNext(turn);
   const waiting = waitingLine(turn);
   const body = [...recordedLines(turn, waiting !== null), ...turn.spoken, ...refusedLines(turn)];
   const alone = turn.recorded.length === 1 && turn.refused.length === 0 && turn.spoken.length === 0;
@@ -29,7 +29,7 @@ export function composeReply(turn: Turn): Reply | null {
 }
 
 /** Where this turn asked nothing but closed something, the next one in the queue is asked. */
-function prompt(turn: Turn): void {
+function askNext(turn: Turn): void {
   if (turn.asked.length > 0 || !turn.closed) return;
   const next = openQuestions(turn).find((question) => question.prompt === null);
   if (next)

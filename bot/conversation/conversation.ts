@@ -1,17 +1,16 @@
-import { labelOf } from "../../core/books/label.ts";
 import { mattersOf } from "../../core/decide/decide.ts";
-import { ever } from "../../core/decide/fits.ts";
-import { matchMention } from "../../core/decide/match.ts";
-import { readBareMention, readYesNo } from "../../core/notes/bare.ts";
+import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Question } from "../../db/questions.ts";
+import { answerOpen } from "./answering.ts";
 import { runCommand } from "./commands.ts";
 import { composeReply } from "./composing.ts";
 import { editNote } from "./editing.ts";
 import { offerHistory } from "./history.ts";
 import type { Conversation, Incoming, Press } from "./incoming.ts";
+import { filePicture, keepPicture } from "./pictures.ts";
 import { handlePress } from "./presses.ts";
-import { answerOpen, askWhetherAgain, openQuestions } from "./questions.ts";
+import { askWhetherAgain, openQuestions } from "./questions.ts";
 import { decideAll } from "./recording.ts";
 import { type ConversationDeps, newTurn, type Turn } from "./turn.ts";
 
@@ -152,40 +151,6 @@ function twinOf(turn: Turn, text: string): { minutes: number; who: string | null
 function sameWords(a: string, b: string): boolean {
   const plain = (text: string) => text.trim().toLowerCase().replace(/\s+/g, " ");
   return plain(a) === plain(b);
-}
-
-function keepPicture(
-  turn: Turn,
-  picture: { file: string; unique: string },
-  replyRoot: number | undefined,
-): void {
-  const { ledger, note, said: taken } = turn;
-  const facts = replyRoot === undefined ? [] : ledger.standingFactsOf(replyRoot);
-  const pieces = [...new Set(facts.flatMap((fact) => fact.pieces))];
-  const { file, unique: uniqueFile } = picture;
-  const [piece] = pieces;
-  if (pieces.length === 1 && piece !== undefined) {
-    ledger.pictures.add({ note, piece, file, uniqueFile, taken });
-    turn.spoken.push(`Picture added to ${labelOf(ledger.books, [piece])}.`);
-    return;
-  }
-  ledger.pictures.add({ note, file, uniqueFile, taken });
-  turn.spoken.push("Picture kept. Which piece is it? Reply to the picture with its number, like: #4");
-}
-
-/** A reply to a picture that no piece has yet, naming the piece. */
-function filePicture(turn: Turn, root: number, text: string): boolean {
-  const { ledger } = turn;
-  const mention = ledger.note(root)?.text.trim() === "" ? readBareMention(text) : null;
-  if (!mention) return false;
-  const match = matchMention(mention, ledger.books, ever, new Set());
-  if (match.kind !== "found" || match.pieces.length !== 1) {
-    turn.spoken.push("I can't tell which piece that is. Say its number, like: #4");
-    return true;
-  }
-  ledger.pictures.fileUnder(root, match.pieces[0]!);
-  turn.spoken.push(`Picture added to ${labelOf(ledger.books, match.pieces)}.`);
-  return true;
 }
 
 function hearPress(deps: ConversationDeps, press: Press): void {

@@ -4,9 +4,10 @@ import type { Matter } from "../../core/decide/decision.ts";
 import { readBareMoney } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Note } from "../../db/notes.ts";
-import { fixFact } from "./amending.ts";
+import { fixFact } from "./fixing.ts";
+import { echoOf, impossibleText, keepOutcome } from "./outcome.ts";
 import { closeQuestionsOf, openQuestion } from "./questions.ts";
-import { decideAll, echoOf, impossibleText, keepOutcome } from "./recording.ts";
+import { decideAll } from "./recording.ts";
 import { type Asked, isCovered, redo } from "./redoing.ts";
 import type { Turn } from "./turn.ts";
 

@@ -1,9 +1,9 @@
 import type { Choice } from "../../core/decide/decision.ts";
-import { NEVER_MIND } from "../../core/decide/decision.ts";
+import { NEVER_MIND, newMatter } from "../../core/decide/decision.ts";
 import { asksWhetherSent, dryRunText, historyFacts, planHistory } from "../../core/history.ts";
 import { readBareMention } from "../../core/notes/bare.ts";
+import { impossibleText } from "./outcome.ts";
 import { openQuestion } from "./questions.ts";
-import { impossibleText } from "./recording.ts";
 import type { Turn } from "./turn.ts";
 
 function planOf(turn: Turn, csv: string) {
@@ -28,7 +28,7 @@ export function offerHistory(turn: Turn, csv: string): void {
     ? [record("Yes, already sent", ["yes"], true), record("No, still to send", ["no"], false)]
     : [record("Record it", ["yes"], false)];
   const reading = { kind: "unclear", text: "file of past pieces", line: 0 } as const;
-  const matter = { reading, said: turn.today, confirmed: [], waiting: [] };
+  const matter = newMatter(reading, turn.today);
   openQuestion(turn, matter, { prompt, wants: "choice", choices: [...choices, NEVER_MIND] }, turn.note);
 }
 

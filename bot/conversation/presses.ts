@@ -3,14 +3,15 @@ import type { Piece } from "../../core/books/books.ts";
 import { labelOf } from "../../core/books/label.ts";
 import { statusOf } from "../../core/books/piece.ts";
 import { addDays, showDay } from "../../core/calendar.ts";
-import type { Matter } from "../../core/decide/decision.ts";
+import { newMatter } from "../../core/decide/decision.ts";
 import { askMissing } from "../../core/decide/missing.ts";
 import { show } from "../../core/money.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
-import { undoRoot } from "./amending.ts";
-import { applyEffect, openQuestion } from "./questions.ts";
+import { applyEffect } from "./answering.ts";
+import { openQuestion } from "./questions.ts";
 import { decideAll } from "./recording.ts";
 import type { Turn } from "./turn.ts";
+import { undoRoot } from "./undoing.ts";
 
 /** What a button's data does; unknown data is answered, too. */
 export function handlePress(turn: Turn, press: string): void {
@@ -66,15 +67,11 @@ function takeStep(turn: Turn, step: Step, number: number): void {
     line: 0,
     ...(needsPrice ? { missing: ["price"] } : {}),
   } as Reading;
-  decideAll(turn, [matterOf(turn, reading)], { root: turn.note });
+  decideAll(turn, [newMatter(reading, turn.today)], { root: turn.note });
 }
 
 function mentionOf({ number, name, traits }: Readonly<Piece>): Mention {
   return { number, name, count: 1, ...(traits.length > 0 ? { traits: [...traits] } : {}) };
-}
-
-function matterOf(turn: Turn, reading: Reading): Matter {
-  return { reading, said: turn.today, confirmed: [], waiting: [] };
 }
 
 /** Asks the price to list a finished piece (all that is left of its set) at, and offers what its kind sold for. */
@@ -99,7 +96,7 @@ function listFromNudge(turn: Turn, number: number): void {
     const change = { price: median, missing: [] };
     ask.choices.unshift({ label: `At ${show(median)}, its usual price`, effect: { kind: "settle", change } });
   }
-  openQuestion(turn, matterOf(turn, reading), ask, turn.note);
+  openQuestion(turn, newMatter(reading, turn.today), ask, turn.note);
 }
 
 function waitWith(turn: Turn, piece: number, days: number): void {

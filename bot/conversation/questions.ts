@@ -1,13 +1,7 @@
-import { takeAnswer } from "../../core/decide/answer.ts";
 import { mattersOf } from "../../core/decide/decide.ts";
-import type { Ask, Effect, Matter } from "../../core/decide/decision.ts";
-import { settle } from "../../core/decide/settle.ts";
+import type { Ask, Matter } from "../../core/decide/decision.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
-import { changeQuestion, fixFact, takeBack } from "./amending.ts";
-import { amendNote } from "./editing.ts";
-import { recordHistory } from "./history.ts";
-import { decideAll } from "./recording.ts";
 import type { Turn } from "./turn.ts";
 
 /** Opens a question about a message (its root note). It is prompted when the turn's reply is put together. */
@@ -30,46 +24,10 @@ export function closeQuestionsOf(turn: Turn, root: number): Question[] {
   return open;
 }
 
-function closeQuestion(turn: Turn, id: number): void {
+/** Closes one question, so that the next one in the queue may be asked. */
+export function closeQuestion(turn: Turn, id: number): void {
   turn.ledger.questions.close(id, turn.now());
   turn.closed = true;
-}
-
-/** Takes a message as the answer to an open question, if it is one. */
-export function answerOpen(turn: Turn, text: string, question: Question | undefined): boolean {
-  const effect = question ? takeAnswer(question, text, turn.today) : null;
-  if (question && effect) applyEffect(turn, question, effect);
-  return effect !== null;
-}
-
-/** Closes a question with what its answer does. */
-export function applyEffect(turn: Turn, question: Question, effect: Effect): void {
-  const { ledger } = turn;
-  const { matter, note: root } = question;
-  closeQuestion(turn, question.id);
-  switch (effect.kind) {
-    case "drop":
-      turn.spoken.push(`Dropped: ${textsOf([matter.reading, ...matter.waiting])}`);
-      break;
-    case "undo":
-      takeBack(turn, effect.root, effect.own);
-      break;
-    case "fix":
-      fixFact(turn, effect.fact, effect.amount);
-      break;
-    case "change":
-      changeQuestion(turn, effect);
-      break;
-    case "history":
-      recordHistory(turn, effect.note, effect.sent);
-      break;
-    default: {
-      const matters = settle(matter, effect);
-      if (matter.amends === undefined) decideAll(turn, matters, { root });
-      else amendNote(turn, matter.amends, matters, matter.reading.text);
-    }
-  }
-  ledger.setNoteState(root, effect.kind === "drop" ? "refused" : "answered");
 }
 
 /** The clauses as typed, each once. */

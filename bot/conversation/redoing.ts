@@ -1,10 +1,10 @@
 import type { Fact, NewFact } from "../../core/books/facts.ts";
 import { foldFacts } from "../../core/books/fold.ts";
 import { decide, followUp, verbOf } from "../../core/decide/decide.ts";
-import type { Ask, Effect, Matter } from "../../core/decide/decision.ts";
+import { type Ask, type Effect, type Matter, newMatter } from "../../core/decide/decision.ts";
 import { settle } from "../../core/decide/settle.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
-import { problemWords } from "./recording.ts";
+import { problemWords } from "./outcome.ts";
 import type { Turn } from "./turn.ts";
 
 /** A clause that has to be asked about before it can be recorded. */
@@ -90,8 +90,7 @@ function answerAgain(redoing: Redoing, { reading, ask }: { reading: Reading; ask
   if (told?.kind === "terms" && reading.kind === "terms" && reading.loan && reading.date) {
     const data = { ...told.data, loan: reading.loan };
     keep(redoing, { kind: "terms", day: reading.date, pieces: [], data });
-  } else
-    redoing.asked.push({ matter: { reading, said: redoing.turn.today, confirmed: [], waiting: [] }, ask });
+  } else redoing.asked.push({ matter: newMatter(reading, redoing.turn.today), ask });
 }
 
 /** The fact as it would be recorded after the others, a buy with the numbers that its pieces had. */

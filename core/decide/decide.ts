@@ -4,7 +4,15 @@ import { readMessage } from "../notes/read.ts";
 import type { Reading } from "../notes/reading.ts";
 import { verbs } from "../verbs/list.ts";
 import type { Verb } from "../verbs/verb.ts";
-import { type Choice, confirmation, type Decision, type Desk, type Matter, NEVER_MIND } from "./decision.ts";
+import {
+  type Choice,
+  confirmation,
+  type Decision,
+  type Desk,
+  type Matter,
+  NEVER_MIND,
+  newMatter,
+} from "./decision.ts";
 import { askMissing } from "./missing.ts";
 
 const verbByKind = new Map<string, Verb>(verbs.map((verb) => [verb.kind, verb as unknown as Verb]));
@@ -76,7 +84,7 @@ export function mattersOf(readings: readonly Reading[], said: string): Matter[] 
   for (const reading of readings) {
     const last = matters.findLast((matter) => hasPieces(matter.reading));
     if (reading.follows && last) last.waiting.push(reading);
-    else matters.push({ reading, said, confirmed: [], waiting: [] });
+    else matters.push(newMatter(reading, said));
   }
   return matters;
 }

@@ -27,6 +27,11 @@ export interface Matter {
   amends?: number;
 }
 
+/** A reading at the start of its way: nothing settled yet, nothing waiting for it. `said`: the message's local day. */
+export function newMatter(reading: Reading, said: Day): Matter {
+  return { reading, said, confirmed: [], waiting: [] };
+}
+
 /** What picking a choice does. */
 export type Effect =
   /** The reading goes on with these changes; `confirm` names an odd thing said yes to. */

@@ -1,79 +1,15 @@
 import type { Fact, NewFact } from "../../core/books/facts.ts";
-import type { Choice, Effect, Matter } from "../../core/decide/decision.ts";
-import { NEVER_MIND } from "../../core/decide/decision.ts";
+import { type Choice, type Effect, NEVER_MIND, newMatter } from "../../core/decide/decision.ts";
 import { mainAmountOf, withMainAmount } from "../../core/decide/main-amount.ts";
 import { amountText, type Cents, show } from "../../core/money.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
-import { applyEffect, closeQuestionsOf, openQuestion, openQuestions, textsOf } from "./questions.ts";
-import { echoOf, impossibleText, keepOutcome } from "./recording.ts";
+import { applyEffect } from "./answering.ts";
+import { echoOf, impossibleText, keepOutcome } from "./outcome.ts";
+import { openQuestion, openQuestions } from "./questions.ts";
 import type { Turn } from "./turn.ts";
-
-/** A block of more facts than this is taken back only after a yes. */
-const UNDO_FACTS_MAX = 5;
-
-/** Takes back a message: the one replied to, or this person's last one. */
-export function undoNote(turn: Turn, replyRoot?: number): void {
-  const root = replyRoot ?? lastRoot(turn);
-  if (root === null) turn.spoken.push("There is nothing of yours to take back.");
-  else undoRoot(turn, root, replyRoot === undefined);
-}
-
-/** Takes back what stands of a message, after a yes where that is much. `own`: only what this person recorded. */
-export function undoRoot(turn: Turn, root: number, own: boolean): void {
-  const count = factsOf(turn, root, own).length;
-  if (count <= UNDO_FACTS_MAX) {
-    takeBack(turn, root, own);
-    return;
-  }
-  const effect: Effect = { kind: "undo", root, own };
-  const choices = [
-    { label: `Take back all ${count}`, words: ["yes"], effect },
-    { ...NEVER_MIND, words: ["no"] },
-  ];
-  const prompt = `That message recorded ${count} notes. Take all of them back?`;
-  openQuestion(turn, matterOf(turn, "undo"), { prompt, wants: "choice", choices }, turn.note);
-}
-
-/** Voids what stands of a message and drops what it still asks. */
-export function takeBack(turn: Turn, root: number, own: boolean): void {
-  const facts = factsOf(turn, root, own);
-  const before = facts.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
-  if (facts.length > 0) {
-    const voids = facts.map((fact) => fact.id);
-    const result = turn.ledger.amend({ note: turn.note, author: turn.person, voids, facts: [] });
-    if (result.kind === "impossible") {
-      turn.spoken.push(`Not taken back. ${impossibleText(turn, result)}`);
-      return;
-    }
-    turn.changed = true;
-    turn.spoken.push(["Taken back:", ...before].join(before.length === 1 ? " " : "\n"));
-  }
-  const dropped = closeQuestionsOf(turn, root).map(({ matter }) => matter.reading);
-  if (dropped.length > 0) {
-    const nothing = facts.length === 0 ? ", nothing was recorded" : "";
-    turn.spoken.push(`Dropped${nothing}: ${textsOf(dropped)}`);
-  } else if (facts.length === 0) turn.spoken.push("Nothing of that stands any more.");
-}
-
-function factsOf(turn: Turn, root: number, own: boolean): Fact[] {
-  return turn.ledger.standingFactsOf(root).filter((fact) => !own || fact.author === turn.person);
-}
-
-/** The message of this person that was touched last: by a fact that stands, or by a question still open. */
-function lastRoot(turn: Turn): number | null {
-  const { ledger, person } = turn;
-  const recorded = ledger.lastStanding(person);
-  const facts = recorded === null ? [] : factsOf(turn, recorded, true);
-  const at = (question: Question) =>
-    (question.prompt === null ? null : ledger.outbox.get(question.prompt)?.note) ?? question.note;
-  const touched = [
-    ...facts.map((fact) => ({ root: fact.root, at: fact.note })),
-    ...openQuestions(turn).map((question) => ({ root: question.note, at: at(question) })),
-  ];
-  return touched.sort((a, b) => b.at - a.at)[0]?.root ?? null;
-}
+import { factsOf, lastRoot } from "./undoing.ts";
 
 /** Corrects the one amount of a message, recorded or still asked about; asks which where there are several. */
 export function fixNote(turn: Turn, reading: ReadingOf<"fix">, replyRoot?: number): void {
@@ -86,7 +22,7 @@ export function fixNote(turn: Turn, reading: ReadingOf<"fix">, replyRoot?: numbe
   } else if (choices.length === 1) applyFix(turn, only.effect);
   else {
     const prompt = `Which amount is ${show(reading.amount!)}?`;
-    const matter = { ...matterOf(turn, "fix"), reading };
+    const matter = newMatter(reading, turn.today);
     openQuestion(turn, matter, { prompt, wants: "choice", choices: [...choices, NEVER_MIND] }, turn.note);
   }
 }
@@ -199,8 +135,4 @@ function withAmount(fact: Fact, amount: Cents): NewFact {
 /** Hundredths as a plain decimal without idle zeros: "12.5". */
 function plainDecimal(hundredths: number): string {
   return amountText(hundredths).replace(/\.00$|(?<=\.\d)0$/, "");
-}
-
-function matterOf(turn: Turn, kind: "undo" | "fix"): Matter {
-  return { reading: { kind, text: kind, line: 0 }, said: turn.today, confirmed: [], waiting: [] };
 }

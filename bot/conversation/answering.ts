@@ -1,0 +1,48 @@
+import { takeAnswer } from "../../core/decide/answer.ts";
+import type { Effect } from "../../core/decide/decision.ts";
+import { settle } from "../../core/decide/settle.ts";
+import type { Question } from "../../db/questions.ts";
+import { amendNote } from "./editing.ts";
+import { changeQuestion, fixFact } from "./fixing.ts";
+import { recordHistory } from "./history.ts";
+import { closeQuestion, textsOf } from "./questions.ts";
+import { decideAll } from "./recording.ts";
+import type { Turn } from "./turn.ts";
+import { takeBack } from "./undoing.ts";
+
+/** Takes a message as the answer to an open question, if it is one. */
+export function answerOpen(turn: Turn, text: string, question: Question | undefined): boolean {
+  const effect = question ? takeAnswer(question, text, turn.today) : null;
+  if (question && effect) applyEffect(turn, question, effect);
+  return effect !== null;
+}
+
+/** Closes a question with what its answer does. */
+export function applyEffect(turn: Turn, question: Question, effect: Effect): void {
+  const { ledger } = turn;
+  const { matter, note: root } = question;
+  closeQuestion(turn, question.id);
+  switch (effect.kind) {
+    case "drop":
+      turn.spoken.push(`Dropped: ${textsOf([matter.reading, ...matter.waiting])}`);
+      break;
+    case "undo":
+      takeBack(turn, effect.root, effect.own);
+      break;
+    case "fix":
+      fixFact(turn, effect.fact, effect.amount);
+      break;
+    case "change":
+      changeQuestion(turn, effect);
+      break;
+    case "history":
+      recordHistory(turn, effect.note, effect.sent);
+      break;
+    default: {
+      const matters = settle(matter, effect);
+      if (matter.amends === undefined) decideAll(turn, matters, { root });
+      else amendNote(turn, matter.amends, matters, matter.reading.text);
+    }
+  }
+  ledger.setNoteState(root, effect.kind === "drop" ? "refused" : "answered");
+}

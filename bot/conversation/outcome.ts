@@ -1,0 +1,69 @@
+import type { Fact } from "../../core/books/facts.ts";
+import { type Problem, problemText } from "../../core/books/problem.ts";
+import { showDay } from "../../core/calendar.ts";
+import { cautionsFor, type Given, notedOf } from "../../core/cautions.ts";
+import { verbOf } from "../../core/decide/decide.ts";
+import type { Reading } from "../../core/notes/reading.ts";
+import type { Recorded } from "../../db/ledger.ts";
+import type { Turn } from "./turn.ts";
+
+/** Notes what was recorded, in the verb's words, with what stood `before` and a caution where one is due. */
+export function keepOutcome(
+  turn: Turn,
+  facts: readonly Fact[],
+  { text }: Pick<Reading, "text">,
+  before: readonly string[] = [],
+): void {
+  turn.changed = true;
+  const isOne = facts.length === 1;
+  for (const fact of facts) {
+    const [first, ...more] = echoOf(turn, fact);
+    const old = isOne && before.length > 0 ? [`Before: ${before.join("; ")}`] : [];
+    turn.recorded.push({
+      fact,
+      text,
+      lines: [first ?? fact.kind, ...old, ...more, ...cautionOf(turn, fact, text)],
+    });
+  }
+  if (!isOne && before.length > 0) turn.spoken.push(["Before:", ...before].join("\n"));
+}
+
+/** What the fact's verb says of it, on the books as they stand. */
+export function echoOf(turn: Turn, fact: Fact): string[] {
+  const echo = fact.kind === "sent" ? undefined : verbOf(fact.kind)?.echo;
+  if (!echo) return [];
+  return (echo as (of: object) => string[])({ fact, books: turn.ledger.books, today: turn.today });
+}
+
+/** At most one caution, remembered so that it is not said too often. */
+function cautionOf(turn: Turn, fact: Fact, text: string): string[] {
+  const { settings, books } = turn.ledger;
+  const days = settings.get("cautionsGiven") ?? {};
+  const given: Given[] = Object.entries(days).map(([name, day]) => {
+    const [group, piece] = name.split("#") as [string, string | undefined];
+    return { group, piece: piece === undefined ? null : Number(piece), day };
+  });
+  const [caution] = cautionsFor(notedOf(fact, { text, books, given }));
+  if (!caution) return [];
+  const name = caution.piece === null ? caution.group : `${caution.group}#${caution.piece}`;
+  settings.set("cautionsGiven", { ...days, [name]: fact.day });
+  return [caution.line];
+}
+
+/** Why the books cannot take it; a fact that stands in the way is named. */
+export function impossibleText(turn: Turn, result: Extract<Recorded, { kind: "impossible" }>): string {
+  const { fact, problem } = result;
+  const standing = turn.ledger.factById(fact.id);
+  if (!standing) return problemWords(turn, problem);
+  const [said] = echoOf(turn, standing);
+  const needs =
+    problem.kind === "no such piece" || problem.kind === "no such loan" || problem.kind === "no loan";
+  const why = needs ? "It needs this one. Undo it first." : problemWords(turn, problem);
+  return `In the way: ${said}\n${why}`;
+}
+
+/** A problem in plain words, its days as replies show them. */
+export function problemWords(turn: Turn, problem: Problem): string {
+  const text = problemText(problem, turn.ledger.books);
+  return text.replace(/\b\d{4}-\d{2}-\d{2}\b/g, (day) => showDay(day, turn.today));
+}
