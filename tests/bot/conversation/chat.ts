@@ -31,7 +31,14 @@ export interface Chat {
   /** Sends a note and gives the bot's replies to it as one. */
   say(
     text: string,
-    how?: { replyTo?: string; message?: string; edited?: true; person?: number; update?: string },
+    how?: {
+      replyTo?: string;
+      message?: string;
+      edited?: true;
+      person?: number;
+      update?: string;
+      picture?: { file: string; unique: string };
+    },
   ): Said;
   /** Presses the newest button of that label. */
   press(label: string | RegExp): Said;
@@ -90,7 +97,7 @@ export function openChat({ zone = "America/Chicago", start = "2026-05-09T15:00:0
     at(iso) {
       now = Date.parse(iso);
     },
-    say(text, { replyTo, message = `m${++count}`, edited, person: by = person, update } = {}) {
+    say(text, { replyTo, message = `m${++count}`, edited, person: by = person, update, picture } = {}) {
       now += 1000;
       conversation.hear({
         person: by,
@@ -101,6 +108,7 @@ export function openChat({ zone = "America/Chicago", start = "2026-05-09T15:00:0
         ...(replyTo ? { replyTo } : {}),
         ...(edited ? { edited } : {}),
         ...(update ? { update } : {}),
+        ...(picture ? { picture } : {}),
       });
       return collect();
     },
