@@ -13,9 +13,9 @@ const heartbeat = z.object({
   /** Since when notes or replies cannot be stored; null while they can. */
   troubleSince: z.number().nullable(),
 });
-export type Heartbeat = z.infer<typeof heartbeat>;
+type Heartbeat = z.infer<typeof heartbeat>;
 
-export type Health = { kind: "well" } | { kind: "unwell"; why: string };
+type Health = { kind: "well" } | { kind: "unwell"; why: string };
 
 /** Leaves a sign of life in the data directory, whole or not at all. Throws where the disk does. */
 export function beat(directory: string, sign: Heartbeat): void {
@@ -35,7 +35,7 @@ export function healthIn(directory: string, now: Instant): Health {
   return healthOf(sign, now);
 }
 
-export function healthOf(sign: Heartbeat, now: Instant): Health {
+function healthOf(sign: Heartbeat, now: Instant): Health {
   const silentMs = now - sign.polled;
   if (silentMs > SILENCE_MS_MAX) {
     return { kind: "unwell", why: `no updates asked for since ${Math.round(silentMs / 1000)} seconds` };

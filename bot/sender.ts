@@ -16,7 +16,7 @@ export interface Courier {
   send(row: OutboxRow, signal: AbortSignal): Promise<Sending>;
 }
 
-export interface Sender {
+interface Sender {
   /** There may be something new to send: call it after every commit that queues. */
   wake(): void;
   /** Ends after the send in hand, which is given `milliseconds` before it is broken off (and sent again later). */

@@ -93,6 +93,12 @@ export function showDay(day: Day, today: Day): string {
   return day.slice(0, 4) === today.slice(0, 4) ? text : `${text}, ${day.slice(0, 4)}`;
 }
 
+/** How long ago, in days: "today", "1 day", "12 days". */
+export function showDays(days: number): string {
+  if (days === 0) return "today";
+  return days === 1 ? "1 day" : `${days} days`;
+}
+
 /** The local day of an instant in an IANA time zone: the one place where an instant becomes a day. */
 export function dayOfInstant(instant: Instant, zone: string): Day {
   return formatIn(zone, "day").format(instant);

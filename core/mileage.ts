@@ -21,7 +21,7 @@ const STANDARD_RATES: readonly { from: Day; cents: string }[] = [
 /** Cents a mile that the owner set, by year, as plain decimals. */
 export type OwnerRates = Readonly<Record<string, string>>;
 
-export interface MileageRate {
+interface MileageRate {
   /** Cents a mile, a plain decimal. */
   cents: string;
   /** The year that the rate was set for. */

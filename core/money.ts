@@ -43,6 +43,11 @@ export function show(cents: Cents): string {
   return `${cents < 0 ? "-" : ""}${grouped}.${fraction}`;
 }
 
+/** Cents an hour, rounded half up; null where no time is logged. */
+export function anHour(cents: Cents, minutes: number): Cents | null {
+  return minutes > 0 ? roundHalfUp(new Decimal(cents).times(60).div(minutes)) : null;
+}
+
 /** `percent` (a plain decimal such as "22.5") of an amount in cents, rounded half up once. */
 export function percentOf(percent: string, cents: Cents): Cents {
   return roundHalfUp(new Decimal(percent).times(cents).div(100));

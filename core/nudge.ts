@@ -1,7 +1,7 @@
 import type { Books, Piece } from "./books/books.ts";
 import { costOf, pieceLabel, statusOf } from "./books/piece.ts";
 import type { Day } from "./calendar.ts";
-import { daysBetween, showDay } from "./calendar.ts";
+import { daysBetween, showDay, showDays } from "./calendar.ts";
 import type { Cents } from "./money.ts";
 import { show } from "./money.ts";
 import { suggestPrice } from "./past-sales.ts";
@@ -114,7 +114,7 @@ function pricedOn(books: Books, piece: Readonly<Piece>): Day | null {
 function unlistedPart(matters: readonly Matter[]): string | null {
   if (matters.length === 0) return null;
   const lines = matters.map(
-    (matter) => `${labelOf(matter)}: ${daysText(matter.days)}, ${show(sum(matter.pieces.map(costOf)))} in it`,
+    (matter) => `${labelOf(matter)}: ${showDays(matter.days)}, ${show(sum(matter.pieces.map(costOf)))} in it`,
   );
   const text = part("Finished, not listed yet:", lines, LINES_MAX.unlisted);
   if (matters.length === 1) return text;
@@ -124,7 +124,7 @@ function unlistedPart(matters: readonly Matter[]): string | null {
 function staleLine(view: NudgeView, matter: Matter): string {
   const asked = sum(matter.pieces.map((piece) => piece.listPrice ?? 0));
   const suggested = matter.pieces.map((piece) => suggestPrice(view.books, piece, costOf(piece)));
-  const line = `${labelOf(matter)} at ${show(asked)}: ${daysText(matter.days)}`;
+  const line = `${labelOf(matter)} at ${show(asked)}: ${showDays(matter.days)}`;
   return suggested.every((price) => price !== null) ? `${line}, try ${show(sum(suggested))}` : line;
 }
 
@@ -141,7 +141,7 @@ function overdueLines(view: NudgeView): string[] {
 }
 
 function unstartedLine(matter: Matter): string {
-  return `${labelOf(matter)}: bought ${daysText(matter.days)} ago`;
+  return `${labelOf(matter)}: bought ${showDays(matter.days)} ago`;
 }
 
 function part(title: string, lines: readonly string[], linesMax: number): string | null {
@@ -168,10 +168,6 @@ function leaveOutButtons(matters: readonly Matter[]): Button[][] {
 
 function labelOf({ piece, pieces }: Matter): string {
   return pieces.length === 1 ? pieceLabel(piece) : `${pieceLabel(piece)} (${pieces.length} pieces)`;
-}
-
-function daysText(days: number): string {
-  return days === 0 ? "today" : days === 1 ? "1 day" : `${days} days`;
 }
 
 function shortened(text: string): string {

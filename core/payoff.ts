@@ -5,14 +5,14 @@ import type { PaymentOrder } from "./notes/reading.ts";
 import { splitByWeight } from "./split.ts";
 
 /** What a projection needs of a loan: cents, and the yearly percent as a plain decimal. */
-export interface Debt {
+interface Debt {
   principal: Cents;
   /** Interest due already; it earns none itself. */
   accrued: Cents;
   rate: string;
 }
 
-export type Payoff =
+type Payoff =
   /** The payment does not outrun the interest, or not in a hundred years: `interest` is the first month's, in cents. */
   | { kind: "never"; interest: Cents }
   /** `payments` monthly ones, the last trimmed to `last`; interest from now on and all that is paid, in cents. */

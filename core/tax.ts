@@ -24,7 +24,7 @@ const BASE_CENTS_MIN = 40_000;
 const SOCIAL_SECURITY_RATE = "0.124";
 const MEDICARE_RATE = "0.029";
 
-export interface SelfEmploymentTax {
+interface SelfEmploymentTax {
   /** Net earnings: 92.35 % of the profit, cents, exact. */
   base: Decimal;
   socialSecurity: Cents;

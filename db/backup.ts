@@ -8,7 +8,7 @@ import { examineFile } from "./doctor.ts";
 const DAYS_KEPT = 14;
 const MONTHS_KEPT = 12;
 
-export interface Backup {
+interface Backup {
   day: Day;
   path: string;
 }
@@ -46,6 +46,7 @@ export function listBackups(directory: string): Backup[] {
     .sort((a, b) => (a.day < b.day ? -1 : 1));
 }
 
+/** The newest day's copy; null where none was made yet. */
 export function latestBackup(directory: string): Backup | null {
   return listBackups(directory).at(-1) ?? null;
 }

@@ -43,6 +43,7 @@ export function syncFile(path: string): void {
   }
 }
 
+/** Removes a database file and what SQLite keeps beside it; nothing where it is not there. */
 export function removeLedgerFile(path: string): void {
   for (const suffix of ["", "-wal", "-shm", "-journal"]) rmSync(`${path}${suffix}`, { force: true });
 }

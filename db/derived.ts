@@ -26,6 +26,7 @@ export interface DerivedTables {
   stored(): DerivedRows;
 }
 
+/** The tables that hold what the facts give. */
 export function openDerivedTables({ db }: Connection): DerivedTables {
   const writePiece = rowWriter(db, pieces, { replace: pieces.number });
   const writeLoan = rowWriter(db, loans, { replace: loans.name });

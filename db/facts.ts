@@ -20,6 +20,7 @@ export interface FactStore {
   next(): { fact: number; piece: number };
 }
 
+/** The facts of a ledger, each checked by its kind going in and coming out. */
 export function openFactStore({ db }: Connection): FactStore {
   const writeFact = rowWriter(db, facts);
   const writePiece = rowWriter(db, factPieces);

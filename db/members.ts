@@ -19,6 +19,7 @@ export interface Members {
   remove(id: number, now: Instant): void;
 }
 
+/** Who may write, and who was ever let in. */
 export function openMembers({ db }: Connection): Members {
   const list = (): Member[] =>
     db.select().from(members).where(isNull(members.removed)).orderBy(asc(members.id)).all();

@@ -29,6 +29,7 @@ export interface Notes {
   recent(author: number | null, since: Instant): Note[];
 }
 
+/** The messages of a ledger as they were typed. */
 export function openNotes({ db }: Connection): Notes {
   const write = rowWriter(db, notes);
   const nextId = db

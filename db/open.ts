@@ -6,19 +6,20 @@ import { ImpossibleHistory, type Ledger, LedgerOnFile, type LedgerReader } from 
 import { takeWriterLock, type WriterLock } from "./lock.ts";
 import { migrateLedger, type SchemaState, schemaProblem, schemaState } from "./migrate.ts";
 
-export type Opened =
+type Opened =
   /** `rederived`: derived rows that were not what the facts give, and were written anew: worth a line in the log. */
   | { kind: "open"; ledger: Ledger; rederived: number }
   /** Another process writes this ledger. */
   | { kind: "locked" }
   | { kind: "unusable"; why: string };
 
-export type OpenedToRead =
+type OpenedToRead =
   | { kind: "open"; reader: LedgerReader }
   /** No ledger has been begun here. */
   | { kind: "none" }
   | { kind: "unusable"; why: string };
 
+/** Where a data directory keeps its ledger. */
 export function ledgerPath(directory: string): string {
   return join(directory, "ledger.sqlite");
 }

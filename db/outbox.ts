@@ -73,6 +73,7 @@ export interface Outbox {
 
 const unsent = and(isNull(outbox.sent), isNull(outbox.gaveUp));
 
+/** What the bot owes its chats. */
 export function openOutbox({ db }: Connection): Outbox {
   const write = rowWriter(db, outbox, "keep");
   const heads = db

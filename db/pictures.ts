@@ -14,6 +14,7 @@ export interface Pictures {
   fileUnder(note: number, piece: number): void;
 }
 
+/** The pictures of a ledger, by the chat's own file ids. */
 export function openPictures({ db }: Connection): Pictures {
   const standing = notExists(db.select().from(voids).where(eq(voids.fact, facts.id)));
   return {

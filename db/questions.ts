@@ -50,6 +50,7 @@ export interface Questions {
   close(id: number, now: Instant): void;
 }
 
+/** The questions of a ledger that wait for an answer, and those that did. */
 export function openQuestions({ db }: Connection): Questions {
   const select = (condition: ReturnType<typeof and>): Question[] =>
     db.select().from(questions).where(condition).orderBy(asc(questions.id)).all().map(decoded);

@@ -8,6 +8,7 @@ export interface Reminders {
   claim(day: Day, kind: string, now: Instant): boolean;
 }
 
+/** What the bot has said of its own accord, by day. */
 export function openReminders({ db }: Connection): Reminders {
   const write = rowWriter(db, reminders, "keep");
   return { claim: (day, kind, now) => write.run({ day, kind, claimed: now }) !== null };

@@ -2,11 +2,12 @@ import type { Connection } from "./connection.ts";
 import { seenUpdates } from "./schema.ts";
 import { rowWriter } from "./statements.ts";
 
-export interface SeenUpdates {
+interface SeenUpdates {
   /** Marks a delivery as handled; false where it was before. The unique key decides, not a look beforehand. */
   claim(key: string): boolean;
 }
 
+/** The deliveries that a ledger has handled. */
 export function openSeenUpdates({ db }: Connection): SeenUpdates {
   const write = rowWriter(db, seenUpdates, "keep");
   return { claim: (key) => write.run({ key }) !== null };

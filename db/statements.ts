@@ -7,7 +7,7 @@ export type WholeRow<T extends SQLiteTable> = {
   [K in keyof Required<InferInsertModel<T>>]: Exclude<InferInsertModel<T>[K], undefined> | null;
 };
 
-export interface RowWriter<T extends SQLiteTable> {
+interface RowWriter<T extends SQLiteTable> {
   /** Writes one row; gives its row id, or null where a unique key already had it and was to be left alone. */
   run(row: WholeRow<T>): number | null;
 }

@@ -1,9 +1,6 @@
+import { counted } from "../../core/answers/wording.ts";
 import { type Examination, examine } from "../../db/doctor.ts";
 import { readSettings } from "../settings.ts";
-
-function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? "" : "s"}`;
-}
 
 function wellText({ notes, facts, standing, pieces }: Examination["counts"]): string {
   const history = `${counted(facts, "fact")} (${standing} standing)`;

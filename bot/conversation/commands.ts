@@ -51,7 +51,7 @@ export function runCommand(turn: Turn, text: string): boolean {
   return false;
 }
 
-export function isOwner(turn: Turn): boolean {
+function isOwner(turn: Turn): boolean {
   return turn.ledger.members.byId(turn.person)?.role === "owner";
 }
 

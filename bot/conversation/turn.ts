@@ -53,6 +53,7 @@ export interface Turn extends ConversationDeps {
   changed: boolean;
 }
 
+/** A turn in which nothing has come of the message yet. */
 export function newTurn(
   deps: ConversationDeps,
   of: Pick<Turn, "person" | "chat" | "note" | "said" | "lines">,

@@ -1,7 +1,7 @@
 import { type DemoPiece, demoPieces } from "./pieces.ts";
 
 /** A note of the demo, and how many days ago it was sent. */
-export interface DemoNote {
+interface DemoNote {
   daysAgo: number;
   text: string;
 }

@@ -17,7 +17,6 @@ export const TABLE_NAMES = [
   "miles",
   "spending by tax line",
 ] as const;
-export type TableName = (typeof TABLE_NAMES)[number];
 
 /** "export": the workbook, then the same as one CSV file for each of its sheets; each an outbox row. */
 export function exportBodies(asked: { through: Day; currency: string }): FileBody[] {
@@ -33,7 +32,7 @@ export function exportBodies(asked: { through: Day; currency: string }): FileBod
   return [workbook, ...files];
 }
 
-export function csvName(table: string, through: Day): string {
+function csvName(table: string, through: Day): string {
   return `tailgate-${through}-${table.replaceAll(" ", "-")}.csv`;
 }
 

@@ -21,7 +21,7 @@ export interface Table {
   rows: Value[][];
 }
 
-export interface TablesAsked {
+interface TablesAsked {
   through: Day;
   currency: string;
   mileageRates: OwnerRates;

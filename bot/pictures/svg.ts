@@ -18,17 +18,20 @@ export function escapeXml(text: string): string {
     .replace(/'/g, "&#39;");
 }
 
+/** Words with their baseline at `y`; `x` is where they start, are centred or end. */
 export function text(x: number, y: number, words: string, style: TextStyle): string {
   const weight = style.bold ? ' font-weight="bold"' : "";
   const anchor = style.anchor && style.anchor !== "start" ? ` text-anchor="${style.anchor}"` : "";
   return `<text x="${px(x)}" y="${px(y)}" font-size="${style.size}" fill="${style.fill}"${weight}${anchor}>${escapeXml(words)}</text>`;
 }
 
+/** A filled rectangle, its corners rounded by `radius`. */
 export function box(x: number, y: number, width: number, height: number, fill: string, radius = 0): string {
   const round = radius > 0 ? ` rx="${px(Math.min(radius, width / 2, height / 2))}"` : "";
   return `<rect x="${px(x)}" y="${px(y)}" width="${px(width)}" height="${px(height)}" fill="${fill}"${round}/>`;
 }
 
+/** A line through points, without a fill. */
 export function line(
   points: readonly (readonly [number, number])[],
   stroke: string,
@@ -40,6 +43,7 @@ export function line(
   return `<polyline points="${path}" fill="none" stroke="${stroke}" stroke-width="${width}" stroke-linejoin="round" stroke-linecap="round"${dashes}/>`;
 }
 
+/** A filled circle. */
 export function dot(x: number, y: number, radius: number, fill: string): string {
   return `<circle cx="${px(x)}" cy="${px(y)}" r="${radius}" fill="${fill}"/>`;
 }

@@ -8,7 +8,7 @@ import { createHearing, type HearingDeps } from "./hearing.ts";
 /** The kinds of update that the bot asks for; any other that comes all the same is passed over. */
 export const ALLOWED_UPDATES = ["message", "edited_message", "callback_query", "my_chat_member"] as const;
 
-export interface BotDeps
+interface BotDeps
   extends Pick<HearingDeps, "ledger" | "conversation" | "stopping" | "now" | "log" | "onStored"> {
   settings: Pick<TelegramSettings, "token" | "apiRoot">;
 }

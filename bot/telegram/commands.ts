@@ -2,7 +2,7 @@ import type { Api } from "grammy";
 import { failureText, type Log } from "../log.ts";
 
 /** The menu beside the text field: the few words worth finding there, each the bot's own word with a slash. */
-export const COMMANDS = [
+const COMMANDS = [
   { command: "month", description: "This month so far" },
   { command: "loan", description: "The loan: balance and what is ready to send" },
   { command: "unlisted", description: "Finished pieces that are not listed yet" },

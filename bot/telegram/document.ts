@@ -3,10 +3,10 @@ import type { Document } from "grammy/types";
 import { failureText, type Log } from "../log.ts";
 
 /** A pasted history of years stays far below this; anything larger is no note. */
-export const DOCUMENT_BYTES_MAX = 1_000_000;
+const DOCUMENT_BYTES_MAX = 1_000_000;
 const FETCH_SECONDS_MAX = 20;
 
-export type Fetched =
+type Fetched =
   | { kind: "text"; name: string; text: string }
   /** Not a text or table, or too large: the bot cannot read it. */
   | { kind: "unreadable"; why: "not text" | "too long" }

@@ -29,7 +29,7 @@ export interface HearingDeps {
   onStored(isStored: boolean): void;
 }
 
-export interface Hearing {
+interface Hearing {
   message(message: Message, update: Update): Promise<void>;
   press(query: CallbackQuery, update: Update): void;
 }

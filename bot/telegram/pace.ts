@@ -7,7 +7,7 @@ const REFILL_MS = 1000;
 /** People remembered at once; the longest silent are forgotten, which only fills their allowance again. */
 const PEOPLE_MAX = 1000;
 
-export type Pace = "fine" | "too many" | "told already";
+type Pace = "fine" | "too many" | "told already";
 
 /**
  * Bounds the rate of each person's updates by when they were sent, so that notes typed over a day without

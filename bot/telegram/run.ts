@@ -16,7 +16,7 @@ import { type PollingDeps, type PollingEnd, poll, stopPolling } from "./polling.
 const HANDLER_MS_MAX = 2000;
 const SEND_MS_MAX = 2000;
 
-export interface RunDeps {
+interface RunDeps {
   settings: TelegramSettings;
   ledger: Ledger;
   conversation: Conversation;

@@ -2,11 +2,11 @@ import type { Piece } from "../books/books.ts";
 import { pieceLabel, profitOf } from "../books/piece.ts";
 import { showMinutes } from "../decide/echo.ts";
 import type { Cents } from "../money.ts";
-import { show } from "../money.ts";
+import { anHour, show } from "../money.ts";
 import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
 import { soldPieces } from "./stock.ts";
-import { anHour, reply, signed } from "./wording.ts";
+import { reply, signed } from "./wording.ts";
 
 const BEST_LINES_MAX = 5;
 

@@ -1,9 +1,8 @@
-import { Decimal } from "decimal.js";
 import type { Books, Piece } from "../books/books.ts";
 import { proceedsOf } from "../books/piece.ts";
 import { daysBetween } from "../calendar.ts";
 import type { Cents } from "../money.ts";
-import { roundHalfUp } from "../money.ts";
+import { anHour } from "../money.ts";
 import type { Mention } from "../notes/reading.ts";
 import { soldPieces } from "./stock.ts";
 import { medianOf } from "./wording.ts";
@@ -30,7 +29,7 @@ export function soldFor(piece: Readonly<Piece>): Cents {
 }
 
 /** What pieces of a kind sold for. Cents. */
-export interface PriceHistory {
+interface PriceHistory {
   count: number;
   median: Cents;
   lowest: Cents;
@@ -41,6 +40,7 @@ export interface PriceHistory {
   daysToSell: number | null;
 }
 
+/** The price history of sold pieces; null where there are none. */
 export function priceHistoryOf(sold: Pieces): PriceHistory | null {
   if (sold.length === 0) return null;
   const prices = sold.map(soldFor);
@@ -69,7 +69,7 @@ export function medianPriceOf(books: Books, name: string): Cents | null {
 }
 
 /** What sold pieces would have brought had each been bought at one price. Cents. */
-export interface WorthAtPrice {
+interface WorthAtPrice {
   count: number;
   medianProfit: Cents;
   /** How many would have lost money. */
@@ -83,6 +83,7 @@ function marginOf(piece: Readonly<Piece>): Cents {
   return proceedsOf(piece) - piece.materials - piece.fees;
 }
 
+/** What sold pieces would have brought at `price` cents each; null where there are none. */
 export function worthAt(sold: Pieces, price: Cents): WorthAtPrice | null {
   if (sold.length === 0) return null;
   const profits = sold.map((piece) => marginOf(piece) - price);
@@ -93,6 +94,6 @@ export function worthAt(sold: Pieces, price: Cents): WorthAtPrice | null {
     count: sold.length,
     medianProfit: medianOf(profits),
     losses: profits.filter((profit) => profit < 0).length,
-    anHour: minutes === 0 ? null : roundHalfUp(new Decimal(earned).times(60).div(minutes)),
+    anHour: anHour(earned, minutes),
   };
 }

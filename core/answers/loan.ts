@@ -2,6 +2,7 @@ import { Decimal } from "decimal.js";
 import type { Books, Loan } from "../books/books.ts";
 import { accruedOn, balanceOn, interestADay, owedOn } from "../books/loan.ts";
 import { earmarked, monthRow } from "../books/month.ts";
+import { loanWords } from "../books/problem.ts";
 import type { Day } from "../calendar.ts";
 import { addMonths, daysInYear, monthOf, showMonth } from "../calendar.ts";
 import type { Cents } from "../money.ts";
@@ -112,8 +113,7 @@ function severalLoans(books: Books, loans: readonly Readonly<Loan>[], today: Day
 }
 
 function rateAsked({ name }: Readonly<Loan>): string {
-  const said = name.includes("loan") ? name : `${name} loan`;
-  return `No rate yet, counted as 0%. Say "${said} rate 5.5%"`;
+  return `No rate yet, counted as 0%. Say "${loanWords(name)} rate 5.5%"`;
 }
 
 function daysOf(each: Readonly<Loan>, today: Day): string {

@@ -71,8 +71,8 @@ function spanOf(month: string | undefined, year: string | undefined, today: Day)
   return span.through < today ? span : { ...span, name: `${span.name} so far`, through: today };
 }
 
-/** The value of miles, a line for each rate where there are several. Also in the tax answer. */
-export function valueLines(driven: MilesDriven, ownerRates: OwnerRates): string[] {
+/** The value of miles, a line for each rate where there are several. */
+function valueLines(driven: MilesDriven, ownerRates: OwnerRates): string[] {
   const [first] = driven.byRate;
   const several = driven.byRate.length > 1;
   const atOne = first && !several ? `, ${first.rate.cents} cents a mile` : "";

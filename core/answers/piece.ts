@@ -6,12 +6,12 @@ import type { Day } from "../calendar.ts";
 import { daysBetween, showDay } from "../calendar.ts";
 import { showMinutes } from "../decide/echo.ts";
 import { addMiles, drivesOfPiece, showMiles } from "../mileage.ts";
-import { show } from "../money.ts";
+import { anHour, show } from "../money.ts";
 import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
 import { showAge } from "./stock.ts";
 import { storyOf } from "./story.ts";
-import { anHour, counted, LIST_LINES_MAX, reply, signed } from "./wording.ts";
+import { counted, LIST_LINES_MAX, reply, signed } from "./wording.ts";
 
 /** A longer story keeps its beginning and its end. */
 const STORY_LINES_MAX = 12;

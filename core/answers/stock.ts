@@ -1,7 +1,7 @@
 import type { Books, Piece } from "../books/books.ts";
 import { costOf, statusOf } from "../books/piece.ts";
 import type { Day } from "../calendar.ts";
-import { daysBetween } from "../calendar.ts";
+import { daysBetween, showDays } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 
 type Pieces = readonly Readonly<Piece>[];
@@ -51,8 +51,7 @@ export function costOfAll(pieces: Pieces): Cents {
   return pieces.reduce((sum, piece) => sum + costOf(piece), 0);
 }
 
-/** "today", "1 day", "12 days". */
+/** How long something has been so: "today", "1 day", "12 days". */
 export function showAge(since: Day, today: Day): string {
-  const days = daysBetween(since, today);
-  return days === 0 ? "today" : days === 1 ? "1 day" : `${days} days`;
+  return showDays(daysBetween(since, today));
 }

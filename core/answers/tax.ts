@@ -54,7 +54,7 @@ export const tax = defineAnswer({
 });
 
 /** A year's net in cents as the books have it, and as the tax view has it. */
-export interface TaxYear {
+interface TaxYear {
   /** Flip profit and other income. */
   booksNet: Cents;
   /** Vehicle spending that the mileage rate stands in for, as it lowered `booksNet`. */
@@ -66,7 +66,7 @@ export interface TaxYear {
 }
 
 /** The tax view of a year through `today`: miles at the standard rate instead of vehicle spending. */
-export function taxYearOf(books: Books, year: string, today: Day, ownerRates: OwnerRates): TaxYear {
+function taxYearOf(books: Books, year: string, today: Day, ownerRates: OwnerRates): TaxYear {
   const span = { from: `${year}-01-01`, through: `${year}-12-31` < today ? `${year}-12-31` : today };
   const sum = sumOfRows(monthRows(books, today).filter((row) => row.month.startsWith(year)));
   const booksNet = sum.flipProfit + sum.otherIncome;

@@ -16,11 +16,6 @@ export function counted(count: number, noun: string): string {
   return `${count} ${noun}${count === 1 ? "" : "s"}`;
 }
 
-/** Cents an hour, half up; null where no time is logged. */
-export function anHour(cents: Cents, minutes: number): Cents | null {
-  return minutes > 0 ? roundHalfUp(new Decimal(cents).times(60).div(minutes)) : null;
-}
-
 /** The middle of whole amounts; of an even count the mean of the two in the middle, half up. */
 export function medianOf(amounts: readonly Cents[]): Cents {
   const sorted = [...amounts].sort((a, b) => a - b);

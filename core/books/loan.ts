@@ -78,14 +78,14 @@ export function interestADay(loan: Readonly<Loan>, day: Day): Decimal {
 }
 
 /** What one loan gets of a payment, in cents. */
-export interface LoanShare {
+interface LoanShare {
   loan: string;
   interest: Cents;
   principal: Cents;
 }
 
 /** A payment of `amount` cents on `day`; `named`: the loan to serve in full before the rest. */
-export interface Payment {
+interface Payment {
   loans: readonly Readonly<Loan>[];
   amount: Cents;
   day: Day;

@@ -3,7 +3,7 @@ import type { Books, Piece } from "./books.ts";
 import { costOf, proceedsOf, profitOf } from "./piece.ts";
 
 /** The sums of the pieces of a lot or set. Cents; `profit` null while no piece has one; miles plain decimal. */
-export interface LotTotals {
+interface LotTotals {
   pieces: number;
   cost: Cents;
   fees: Cents;
@@ -23,6 +23,7 @@ export function lotOf(books: Books, number: number): Readonly<Piece>[] {
     .sort((a, b) => a.number - b.number);
 }
 
+/** Adds up the pieces of a lot or set, or of any choice of pieces. */
 export function lotTotals(pieces: readonly Readonly<Piece>[]): LotTotals {
   const sum = (amount: (piece: Readonly<Piece>) => number): number =>
     pieces.reduce((total, piece) => total + amount(piece), 0);

@@ -23,6 +23,8 @@ export type Problem =
   | { kind: "more than owed"; owed: Cents }
   | { kind: "below interest due"; interest: Cents };
 
+const NO_LOAN = 'There is no loan on the books yet. Add it: "loan 14250 at 5.5%".';
+
 /** A problem in one or two short plain sentences, with what to do where something can be done. Days as printed. */
 export function problemText(problem: Problem, books: Books): string {
   switch (problem.kind) {
@@ -49,7 +51,7 @@ export function problemText(problem: Problem, books: Books): string {
     case "more than brought in":
       return `${nameOf(books, problem.number)} brought in ${show(problem.broughtIn)}: no more than that can be refunded.`;
     case "no loan":
-      return 'There is no loan on the books yet. Add it: "loan 14250 at 5.5%".';
+      return NO_LOAN;
     case "no such loan":
       return noSuchLoan(problem.name, [...books.loans.keys()]);
     case "loan name taken":
@@ -76,11 +78,11 @@ function goneWords(how: "sold" | RetireHow): string {
 }
 
 /** "grad" is the "grad loan", "loan" is just that. */
-function loanWords(name: string): string {
+export function loanWords(name: string): string {
   return /\bloan$/.test(name) ? name : `${name} loan`;
 }
 
 function noSuchLoan(name: string, names: readonly string[]): string {
-  if (names.length === 0) return `There is no loan on the books yet. Add it: "loan 14250 at 5.5%".`;
+  if (names.length === 0) return NO_LOAN;
   return `There is no loan named "${name}". On the books: ${names.join(", ")}.`;
 }

@@ -3,7 +3,7 @@ import type { FactCommon } from "../books/facts.ts";
 import { labelOf } from "../books/label.ts";
 import { costOf, profitOf } from "../books/piece.ts";
 import { type Day, showDay } from "../calendar.ts";
-import { type Cents, show } from "../money.ts";
+import { anHour, type Cents, show } from "../money.ts";
 
 /** " on Sat May 9", or nothing where the fact is of the message's own day. */
 export function dayWords(fact: Pick<FactCommon, "day">, today: Day): string {
@@ -21,6 +21,7 @@ export function namesOf(books: Books, fact: Pick<FactCommon, "pieces">): string 
   return labelOf(books, fact.pieces);
 }
 
+/** The fact's pieces as they stand. */
 export function piecesOf(books: Books, fact: Pick<FactCommon, "pieces">): Readonly<Piece>[] {
   return fact.pieces.map((number) => books.pieces.get(number)!);
 }
@@ -55,7 +56,8 @@ export function profitLines(books: Books, fact: Pick<FactCommon, "pieces">): str
   if (profits.every((profit) => profit === null)) return [];
   const profit = profits.reduce<Cents>((sum, each) => sum + (each ?? 0), 0);
   const minutes = pieces.reduce((sum, piece) => sum + piece.minutes, 0);
-  const hourly = minutes > 0 ? ` · ${show(Math.round((profit * 60) / minutes))} an hour` : "";
+  const pay = anHour(profit, minutes);
+  const hourly = pay === null ? "" : ` · ${show(pay)} an hour`;
   const cost = pieces.reduce((sum, piece) => sum + costOf(piece), 0);
   return [`Profit ${show(profit)} (cost ${show(cost)})${hourly}`];
 }

@@ -103,7 +103,7 @@ function amountQuestion(reading: Reading, what: string): string {
 }
 
 /** The pieces as the note named them: "the white dresser", "2 chairs", "#4". */
-export function piecesSaid(reading: Reading): string {
+function piecesSaid(reading: Reading): string {
   const mentions = "pieces" in reading && Array.isArray(reading.pieces) ? reading.pieces : [];
   if (mentions.length === 0) return "it";
   const said = mentions.map((mention) => {

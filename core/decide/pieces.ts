@@ -7,7 +7,7 @@ import { type Ask, type Choice, type Decision, type Desk, NEVER_MIND } from "./d
 import { type Fit, type Match, matchMention } from "./match.ts";
 
 /** What a verb needs of its pieces. */
-export interface PieceNeed {
+interface PieceNeed {
   fit: Fit;
   /** As in "Which dresser did you sell?" */
   question: string;
@@ -15,7 +15,7 @@ export interface PieceNeed {
   unknown: "add" | "add or leave out" | "refuse";
 }
 
-export type Settled = { kind: "settled"; pieces: number[] };
+type Settled = { kind: "settled"; pieces: number[] };
 
 /** A reading whose pieces may have to be found. */
 type WithPieces = Extract<Reading, { pieces?: Mention[] }>;
@@ -193,7 +193,7 @@ function meaning(reading: WithPieces, index: number, numbers: readonly number[],
 }
 
 /** The reading with one of its mentions settled to these pieces. */
-export function withNumbers<R extends WithPieces>(reading: R, index: number, numbers: readonly number[]): R {
+function withNumbers<R extends WithPieces>(reading: R, index: number, numbers: readonly number[]): R {
   const mentions: Mention[] = numbers.map((number) => ({ number, count: 1 }));
   const pieces = [...(reading.pieces ?? [])];
   pieces.splice(index, 1, ...mentions);

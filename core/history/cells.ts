@@ -8,10 +8,12 @@ import type { HistoryDesk, HistoryRow } from "./plan.ts";
 /** A cell or a row as read, or what is wrong with it. */
 export type Read<T> = { kind: "read"; value: T } | { kind: "wrong"; why: string };
 
+/** A cell or a row that cannot be read. */
 export function wrong(why: string): { kind: "wrong"; why: string } {
   return { kind: "wrong", why };
 }
 
+/** A row of the file by its cells; the first thing wrong with it, in the order of the columns. */
 export function readRow(cell: (column: Column) => string, desk: HistoryDesk): Read<Omit<HistoryRow, "row">> {
   const named = readName(cell("name"), desk);
   if (named.kind === "wrong") return named;
@@ -82,6 +84,7 @@ function readAmount(text: string, heading: string): Read<Cents> {
   return { kind: "read", value: cents };
 }
 
+/** A cell's words in quotation marks, cut short for a phone. */
 export function quoted(text: string): string {
   return `"${text.length > 20 ? `${text.slice(0, 19)}…` : text}"`;
 }

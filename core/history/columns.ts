@@ -48,7 +48,6 @@ const AMBIGUOUS: ReadonlyMap<string, { day: Column; amount: Column }> = new Map(
 ]);
 
 /** Which column means what, by its heading; the first of several that mean the same counts. */
-
 export function columnsOf(
   headings: readonly string[],
   rows: readonly (readonly string[])[],
@@ -68,6 +67,7 @@ export function columnsOf(
   return { found, ignored };
 }
 
+/** The needed columns that no heading names, as one problem of the whole file. */
 export function missingColumns(found: ReadonlyMap<Column, number>): HistoryProblem | null {
   const needed = [
     ["name", "name"],

@@ -1,5 +1,5 @@
 import type { Books } from "../books/books.ts";
-import type { Fact, FactKind, FactOf } from "../books/facts.ts";
+import type { FactKind, FactOf } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";
 import type { Day } from "../calendar.ts";
 import type { Decision, Desk } from "../decide/decision.ts";
@@ -7,7 +7,7 @@ import type { Grammar } from "../notes/grammar.ts";
 import type { Kind, ReadingOf } from "../notes/reading.ts";
 
 /** A recorded fact and the books after it, for the words that echo it. */
-export interface Echo<K extends FactKind> {
+interface Echo<K extends FactKind> {
   fact: FactOf<K>;
   books: Books;
   /** The message's own day: another fact day is named in the echo. */
@@ -35,5 +35,3 @@ export interface Verb<K extends Kind = Kind> {
 export function defineVerb<K extends Kind>(verb: Verb<K>): Verb<K> {
   return verb;
 }
-
-export type { Fact };
