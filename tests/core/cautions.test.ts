@@ -39,7 +39,8 @@ describe("cautions", () => {
   ] as const)("%s", (group, noted) => {
     const given = caution(noted as unknown as Partial<Noted>);
     expect(given?.group).toBe(group);
-    expect(given!.line.length).toBeLessThanOrEqual(120);
+    // Two to three lines of a phone.
+    expect(given!.line.length).toBeLessThanOrEqual(96);
     expect(given!.line).not.toContain("\n");
   });
 
