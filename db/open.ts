@@ -2,7 +2,8 @@ import { existsSync, mkdirSync } from "node:fs";
 import { join } from "node:path";
 import type { Instant } from "../core/calendar.ts";
 import { type Connection, openToRead, openToWrite } from "./connection.ts";
-import { ImpossibleHistory, type Ledger, LedgerOnFile, type LedgerReader } from "./ledger.ts";
+import type { Ledger, LedgerReader } from "./ledger.ts";
+import { ImpossibleHistory, LedgerOnFile } from "./ledger-on-file.ts";
 import { takeWriterLock, type WriterLock } from "./lock.ts";
 import { migrateLedger, type SchemaState, schemaProblem, schemaState } from "./migrate.ts";
 

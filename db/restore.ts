@@ -6,7 +6,7 @@ import type { Cents } from "../core/money.ts";
 import { type Connection, openToRead, openToWrite } from "./connection.ts";
 import { removeLedgerFile, syncFile, writeCopy } from "./copy.ts";
 import { examineFile, type Finding } from "./doctor.ts";
-import { LedgerOnFile } from "./ledger.ts";
+import { LedgerOnFile } from "./ledger-on-file.ts";
 import { takeWriterLock } from "./lock.ts";
 import { migrateLedger } from "./migrate.ts";
 import { ledgerPath, openFileToRead } from "./open.ts";

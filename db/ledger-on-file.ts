@@ -1,0 +1,245 @@
+import type { Books } from "../core/books/books.ts";
+import { type Fact, inFoldOrder } from "../core/books/facts.ts";
+import { emptyBooks, foldFacts, foldsLast, recordFact } from "../core/books/fold.ts";
+import type { BooksInHand } from "../core/books/hand.ts";
+import { type Problem, problemText } from "../core/books/problem.ts";
+import type { Connection } from "./connection.ts";
+import { type DerivedTables, openDerivedTables, rowsOf } from "./derived.ts";
+import { type FactStore, openFactStore } from "./facts.ts";
+import { type Invitations, openInvitations } from "./invitations.ts";
+import type { Amendment, Ledger, Recorded, Recording } from "./ledger.ts";
+import { type Members, openMembers } from "./members.ts";
+import { type NewNote, type Note, type NoteState, type Notes, openNotes } from "./notes.ts";
+import { type Outbox, openOutbox } from "./outbox.ts";
+import { openPictures, type Pictures } from "./pictures.ts";
+import { openQuestions, type Questions } from "./questions.ts";
+import { openReminders, type Reminders } from "./reminders.ts";
+import { openSeenUpdates } from "./seen.ts";
+import { openSettings, type Settings } from "./settings.ts";
+
+/** The standing facts do not fold: the file was changed by hand, or by another version. */
+export class ImpossibleHistory extends Error {
+  constructor(
+    readonly fact: Fact,
+    problem: Problem,
+  ) {
+    super(`fact ${fact.id} (${fact.kind}, ${fact.day}) cannot stand: ${problemText(problem, emptyBooks())}`);
+  }
+}
+
+/** A ledger over an open, migrated file. Closing it closes the file. */
+export class LedgerOnFile implements Ledger {
+  readonly settings: Settings;
+  readonly members: Members;
+  readonly pictures: Pictures;
+  readonly outbox: Outbox;
+  readonly questions: Questions;
+  readonly invitations: Invitations;
+  readonly reminders: Reminders;
+  readonly #notes: Notes;
+  readonly #facts: FactStore;
+  readonly #derived: DerivedTables;
+  readonly #seen: { claim(key: string): boolean };
+  readonly #onClose: () => void;
+  #books: BooksInHand | null = null;
+  #next = { fact: 1, piece: 1 };
+  /** A write that threw half way: its transaction may not commit even where the error was caught. */
+  #broken: unknown = null;
+
+  constructor(
+    readonly connection: Connection,
+    onClose: () => void = () => {},
+  ) {
+    this.settings = openSettings(connection);
+    this.members = openMembers(connection);
+    this.pictures = openPictures(connection);
+    this.outbox = openOutbox(connection);
+    this.questions = openQuestions(connection);
+    this.invitations = openInvitations(connection);
+    this.reminders = openReminders(connection);
+    this.#notes = openNotes(connection);
+    this.#facts = openFactStore(connection);
+    this.#derived = openDerivedTables(connection);
+    this.#seen = openSeenUpdates(connection);
+    this.#onClose = onClose;
+  }
+
+  get books(): Books {
+    return this.#loaded();
+  }
+
+  get nextPiece(): number {
+    this.#loaded();
+    return this.#next.piece;
+  }
+
+  transaction<T>(work: () => T): T {
+    const { db, sqlite } = this.connection;
+    if (sqlite.inTransaction) throw new Error("a transaction is open already");
+    this.#broken = null;
+    try {
+      return db.transaction(
+        () => {
+          const result = work();
+          if (this.#broken !== null) throw this.#broken;
+          return result;
+        },
+        { behavior: "immediate" },
+      );
+    } catch (error) {
+      // Read again from what was committed, when next asked for.
+      this.#books = null;
+      throw error;
+    }
+  }
+
+  addNote(note: NewNote): number {
+    return this.#writing(() => this.#notes.add(note));
+  }
+
+  setNoteState(id: number, state: NoteState, outcome?: string): void {
+    this.#writing(() => this.#notes.setState(id, state, outcome));
+  }
+
+  claimUpdate(key: string): boolean {
+    return this.#writing(() => this.#seen.claim(key));
+  }
+
+  record({ note, author, facts, root: of }: Recording): Recorded {
+    return this.#writing(() => {
+      const { root } = this.#noteOf(of ?? note);
+      const books = this.#loaded();
+      const added = facts.map((fact, index): Fact => {
+        const id = this.#next.fact + index;
+        return { ...fact, id, place: id, author, note, root };
+      });
+      const isAppend = added.every((fact, index) => {
+        const before = added[index - 1];
+        return before ? inFoldOrder(before, fact) < 0 : foldsLast(books, fact);
+      });
+      return isAppend ? this.#append(added) : this.#refold(added, []);
+    });
+  }
+
+  amend({ note, author, voids, facts }: Amendment): Recorded {
+    return this.#writing(() => {
+      const { root, handled } = this.#noteOf(note);
+      const voided = this.#loaded().facts.filter((fact) => voids.includes(fact.id));
+      if (voided.length !== new Set(voids).size) throw new Error("a fact to be voided does not stand");
+      const added = facts.map(({ fact, replaces }, index): Fact => {
+        const id = this.#next.fact + index;
+        const before = replaces === undefined ? voided.at(-1) : voided.find((old) => old.id === replaces);
+        if (replaces !== undefined && !before) throw new Error(`fact ${replaces} is replaced but not voided`);
+        return { ...fact, id, place: before?.place ?? id, author, note, root: before?.root ?? root };
+      });
+      const result = this.#refold(added, voids);
+      if (result.kind === "recorded") this.#facts.void(voids, { note, author, voided: handled });
+      return result;
+    });
+  }
+
+  note(id: number): Note | null {
+    return this.#notes.get(id);
+  }
+
+  findNote(chat: string, message: string): Note | null {
+    return this.#notes.find(chat, message);
+  }
+
+  recentNotes(author: number | null, since: number): Note[] {
+    return this.#notes.recent(author, since);
+  }
+
+  factById(id: number): Fact | null {
+    return this.#facts.get(id);
+  }
+
+  standingFactsOf(root: number): Fact[] {
+    return this.#loaded().facts.filter((fact) => fact.root === root);
+  }
+
+  lastStanding(author: number): number | null {
+    let last: Fact | null = null;
+    for (const fact of this.#loaded().facts) {
+      if (fact.author === author && (!last || fact.note > last.note)) last = fact;
+    }
+    return last?.root ?? null;
+  }
+
+  /**
+   * Brings the derived tables in line with the facts, as after a release that folds them otherwise. Gives the
+   * number of rows that were not what the facts give.
+   */
+  rederive(): number {
+    const books = this.#loaded();
+    return this.transaction(() => this.#derived.replace(this.#derived.stored(), books));
+  }
+
+  close(): void {
+    this.connection.sqlite.close();
+    this.#onClose();
+  }
+
+  #noteOf(id: number): Note {
+    const note = this.#notes.get(id);
+    if (!note) throw new Error(`no note ${id}`);
+    return note;
+  }
+
+  #writing<T>(write: () => T): T {
+    if (!this.connection.sqlite.inTransaction) throw new Error("the ledger is written in a transaction only");
+    try {
+      return write();
+    } catch (error) {
+      this.#broken = error;
+      throw error;
+    }
+  }
+
+  #loaded(): BooksInHand {
+    if (this.#books) return this.#books;
+    const { sqlite, db } = this.connection;
+    const read = () => ({ standing: this.#facts.standing(), next: this.#facts.next() });
+    // One read transaction, since the writer may be at work beside a reader.
+    const { standing, next } = sqlite.inTransaction ? read() : db.transaction(read);
+    const folded = foldFacts(standing);
+    if (folded.kind === "impossible") throw new ImpossibleHistory(folded.fact, folded.problem);
+    folded.books.takeChanges();
+    this.#next = next;
+    this.#books = folded.books;
+    return folded.books;
+  }
+
+  #append(added: Fact[]): Recorded {
+    const books = this.#loaded();
+    for (const [index, fact] of added.entries()) {
+      const problem = recordFact(books, fact);
+      if (!problem) continue;
+      // Those before it are in the books in memory already: read them again from the file.
+      if (index > 0) this.#books = null;
+      return { kind: "impossible", fact, problem };
+    }
+    this.#store(added);
+    this.#derived.write(books, books.takeChanges());
+    return { kind: "recorded", facts: added };
+  }
+
+  #refold(added: Fact[], voids: number[]): Recorded {
+    const before = this.#loaded();
+    const kept = before.facts.filter((fact) => !voids.includes(fact.id));
+    const folded = foldFacts([...kept, ...added]);
+    if (folded.kind === "impossible") return folded;
+    folded.books.takeChanges();
+    this.#store(added);
+    this.#derived.replace(rowsOf(before), folded.books);
+    this.#books = folded.books;
+    return { kind: "recorded", facts: added };
+  }
+
+  #store(added: Fact[]): void {
+    this.#facts.append(added);
+    this.#next.fact += added.length;
+    for (const { pieces } of added)
+      this.#next.piece = Math.max(this.#next.piece, ...pieces.map((n) => n + 1));
+  }
+}
