@@ -47,14 +47,17 @@ export function removeMember(household: Household, nameOrNumber: string, now: In
 
 /** The owner who talks through Telegram, whose user ids are digits; null before anyone has paired. */
 export function telegramOwner(household: Household): Member | null {
-  const isOwner = ({ role, user }: Member) => role === "owner" && /^\d+$/.test(user);
-  return household.members.list().find(isOwner) ?? null;
+  return household.members.list().find(isTelegramOwner) ?? null;
+}
+
+function isTelegramOwner({ role, user }: Member): boolean {
+  return role === "owner" && /^\d+$/.test(user);
 }
 
 /** Makes the person with this id the owner, as the settings say; an owner paired before becomes a member. */
 export function appointOwner(household: Household, user: string, now: Instant): void {
   for (const member of household.members.list()) {
-    const isFormer = member.role === "owner" && member.user !== user && /^\d+$/.test(member.user);
+    const isFormer = isTelegramOwner(member) && member.user !== user;
     if (isFormer) household.members.add({ ...member, role: "member" });
   }
   const before = household.members.byUser(user);

@@ -44,15 +44,15 @@ export function openDerivedTables({ db }: Connection): DerivedTables {
     replace(stored, books) {
       const rows = rowsOf(books);
       const changed = differences(stored, rows);
-      for (const key of changed.pieces) {
-        const row = rows.pieces.get(key);
+      for (const number of changed.pieces) {
+        const row = rows.pieces.get(number);
         if (row) writePiece.run(row);
-        else db.delete(pieces).where(eq(pieces.number, key)).run();
+        else db.delete(pieces).where(eq(pieces.number, number)).run();
       }
-      for (const key of changed.loans) {
-        const row = rows.loans.get(key);
+      for (const name of changed.loans) {
+        const row = rows.loans.get(name);
         if (row) writeLoan.run(row);
-        else db.delete(loans).where(eq(loans.name, key)).run();
+        else db.delete(loans).where(eq(loans.name, name)).run();
       }
       for (const fact of changed.postings) {
         if (stored.postings.has(fact)) dropPostings(fact);
@@ -60,26 +60,18 @@ export function openDerivedTables({ db }: Connection): DerivedTables {
       }
       return changed.pieces.length + changed.loans.length + changed.postings.length;
     },
-    stored() {
-      const legs = db.select().from(postings).orderBy(asc(postings.fact), asc(postings.leg)).all();
-      return {
-        pieces: new Map(
-          db
-            .select()
-            .from(pieces)
-            .all()
-            .map((row) => [row.number, row]),
-        ),
-        loans: new Map(
-          db
-            .select()
-            .from(loans)
-            .all()
-            .map((row) => [row.name, row]),
-        ),
-        postings: groupedByFact(legs),
-      };
-    },
+    stored: () => storedRows(db),
+  };
+}
+
+function storedRows(db: Connection["db"]): DerivedRows {
+  const pieceRows = db.select().from(pieces).all();
+  const loanRows = db.select().from(loans).all();
+  const legs = db.select().from(postings).orderBy(asc(postings.fact), asc(postings.leg)).all();
+  return {
+    pieces: new Map(pieceRows.map((row) => [row.number, row])),
+    loans: new Map(loanRows.map((row) => [row.name, row])),
+    postings: groupedByFact(legs),
   };
 }
 
