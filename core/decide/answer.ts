@@ -1,4 +1,5 @@
 import type { Day } from "../calendar.ts";
+import { AMOUNT_CENTS_MAX } from "../money.ts";
 import {
   readBareCount,
   readBareDay,
@@ -87,7 +88,7 @@ function fill(ask: Ask, text: string, today: Day, reading: Reading): Partial<Rea
     case "percent":
       return given(readBarePercent(text));
     case "count":
-      return given(withCount(reading, text), "pieces");
+      return counted(reading, text, rest);
     case "day":
       return given(readBareDay(text, today), "date");
     case "pieces":
@@ -116,6 +117,16 @@ function withCount(reading: Reading, text: string): Mention[] | null {
   const isOther = named !== undefined && mentions.every(({ name }) => name !== named);
   if (count === null || count < 1 || isOther) return null;
   return mentions.map((mention) => (mention.count === undefined ? { ...mention, count } : mention));
+}
+
+/** The pieces counted; a price said of each is now that of all. */
+function counted(reading: Reading, text: string, rest: Partial<Reading>): Partial<Reading> | null {
+  const pieces = withCount(reading, text);
+  if (!pieces) return null;
+  if (!reading.each || !("price" in reading) || reading.price === undefined)
+    return { pieces, ...rest } as Partial<Reading>;
+  const price = reading.price * pieces.reduce((sum, { count = 1 }) => sum + count, 0);
+  return price <= AMOUNT_CENTS_MAX ? ({ pieces, price, ...rest } as Partial<Reading>) : null;
 }
 
 function mentionsOf(reading: Reading): Mention[] {

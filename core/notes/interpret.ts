@@ -175,6 +175,7 @@ function fillField(
   const filled = optional ? knownPieces(clause) : slots[slot](clause);
   if (!filled) return null;
   if ("trouble" in filled) return filled.trouble;
+  if (filled.uncounted && !grammar.needs.includes("count")) return { kind: "eachOfUnknown" };
   if (filled.several) made.takesSeveral = true;
   if (filled.follows) made.takesBefore = true;
   else made.fields[field] = filled.value;

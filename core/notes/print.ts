@@ -22,10 +22,16 @@ function printField(field: string, value: unknown): unknown {
   return value;
 }
 
+/** "bought stools 15 each": the price of one is no price of the lot until they are counted. */
+function isPriceOfOne(reading: Reading, field: string): boolean {
+  return field === "price" && reading.each === true && reading.missing?.includes("count") === true;
+}
+
 /** A reading in its documented JSON shape: amounts as "60.00", only the fields the note gave. */
 export function printReading(reading: Reading): object {
   const printed: Record<string, unknown> = { kind: reading.kind };
   for (const [field, value] of Object.entries(reading))
-    if (!INNER.has(field) && value !== undefined) printed[field] = printField(field, value);
+    if (!INNER.has(field) && !isPriceOfOne(reading, field) && value !== undefined)
+      printed[field] = printField(field, value);
   return printed;
 }

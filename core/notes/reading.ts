@@ -93,7 +93,10 @@ export interface ReadingCommon {
   text: string;
   /** Which line of the message it stood on, from 0. */
   line: number;
-  /** The price was "each": `price` is already times the count, and a fix must ask which is meant. */
+  /**
+   * The price was "each": `price` is already times the count, and a fix must ask which is meant. While the count
+   * is missing it is the price of one, and whoever gives the count multiplies.
+   */
   each?: true;
   /** The pieces were said as "it", "them" or "that", or left out: they are those of the clause before. */
   follows?: true;

@@ -3,7 +3,7 @@ import type { Trouble } from "../grammar.ts";
 
 /** What a slot gives: its value, a trouble that makes the clause unclear, or nothing. */
 export type Filled =
-  | { value: unknown; each?: true; follows?: true; several?: true; pending?: true }
+  | { value: unknown; each?: true; follows?: true; several?: true; pending?: true; uncounted?: true }
   | { trouble: Trouble }
   | null;
 

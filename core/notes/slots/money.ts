@@ -44,6 +44,8 @@ function timesCount(cents: Cents, clause: Clause): Filled {
   const count = pieceCount(named);
   // "table with 4 chairs 25 each": each chair, or each of the five?
   const mixed = named.length > 1 && clause.tokens.some((token) => /^(?:with|w)$/.test(token.text));
+  // "bought stools 15 each": how many they are is asked, and the price waits for it.
+  if (count === null && named.length === 1) return { value: cents, each: true, uncounted: true };
   if (count === null || mixed) return trouble("eachOfUnknown");
   const whole = centsOfExact({ digits: cents * count, scale: 2 });
   return "flaw" in whole ? trouble("large") : { value: whole.cents, each: true };

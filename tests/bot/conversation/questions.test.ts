@@ -32,6 +32,12 @@ describe("follow-up answers", () => {
     expect(chat.statement().pieces.filter((piece) => piece.name === "stool")).toHaveLength(3);
   });
 
+  test("a price of each waits for how many there were", () => {
+    expect(chat.say("bought stools 15 each").text).toContain("How many stools?");
+    expect(chat.say("4").text).toContain("60.00");
+    expect(chat.statement().pieces.filter((piece) => piece.name === "stool")).toHaveLength(4);
+  });
+
   test("a new note does not drop an open question, and says that it waits", () => {
     chat.say("bought dresser 30");
     chat.say("sold dresser");
