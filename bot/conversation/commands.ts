@@ -1,3 +1,5 @@
+import { counted } from "../../core/answers/wording.ts";
+import { goalsInForce } from "../../core/books/goals.ts";
 import { taxPercentOn } from "../../core/books/month.ts";
 import type { Day } from "../../core/calendar.ts";
 import { showDay } from "../../core/calendar.ts";
@@ -107,7 +109,10 @@ function tellSettings(turn: Turn): void {
   const { settings, books } = turn.ledger;
   const { today } = turn;
   const percent = taxPercentOn(books, today);
-  const goals = books.goals.slice(-2).map((goal) => `${goal.pieces ?? show(goal.amount ?? 0)} a ${goal.per}`);
+  const goals = goalsInForce(books, today).map((goal) => {
+    const what = goal.pieces === null ? show(goal.amount ?? 0) : counted(goal.pieces, "piece");
+    return `${what} a ${goal.per}`;
+  });
   const nudge = settings.get("nudgeOff") ? "off" : `at ${nudgeTime(settings)}`;
   const left = (settings.get("leftOutPieces") ?? []).map((piece) => `#${piece}`);
   const resting = Object.entries(settings.get("piecesWaiting") ?? {})

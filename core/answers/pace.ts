@@ -1,5 +1,6 @@
 import { Decimal } from "decimal.js";
 import type { Books, Goal } from "../books/books.ts";
+import { goalsInForce } from "../books/goals.ts";
 import { monthRow, monthRows } from "../books/month.ts";
 import type { Day } from "../calendar.ts";
 import { daysBetween, lastDayOf, monthName, monthOf } from "../calendar.ts";
@@ -61,21 +62,6 @@ function answerPace({ books, today }: Asked): Answer {
     "No goal set. A note sets one:",
     '"goal 100 pieces this year" or "goal 800 a month"',
   ]);
-}
-
-/** The latest goal of each sort: pieces or amount, a month or a year. */
-function goalsInForce(books: Books, today: Day): Goal[] {
-  const set = books.goals.filter((goal) => goal.day <= today);
-  const latest = (per: Goal["per"], what: "pieces" | "amount"): Goal[] => {
-    const goal = set.findLast((each) => each.per === per && each[what] !== null);
-    return goal ? [{ ...goal, pieces: null, amount: null, [what]: goal[what] }] : [];
-  };
-  return [
-    ...latest("month", "pieces"),
-    ...latest("month", "amount"),
-    ...latest("year", "pieces"),
-    ...latest("year", "amount"),
-  ];
 }
 
 /** Sums over a month ("2026-05") or a year ("2026") through today. */

@@ -72,7 +72,8 @@ function nameOf(books: Books, number: number): string {
   return piece ? pieceLabel(piece) : `#${number}`;
 }
 
-function goneWords(how: "sold" | RetireHow): string {
+/** "was sold", "was given away": what became of a piece that is gone. */
+export function goneWords(how: "sold" | RetireHow): string {
   if (how === "kept") return "was kept for yourself";
   return how === "given" ? "was given away" : `was ${how}`;
 }

@@ -1,6 +1,7 @@
-import type { Piece } from "../books/books.ts";
+import type { Piece, Status } from "../books/books.ts";
 import { labelOf, pluralOf } from "../books/label.ts";
 import { statusOf } from "../books/piece.ts";
+import { goneWords } from "../books/problem.ts";
 import { showDay } from "../calendar.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { type Ask, type Choice, type Decision, type Desk, NEVER_MIND } from "./decision.ts";
@@ -13,6 +14,8 @@ interface PieceNeed {
   question: string;
   /** What to offer for a piece that is not on the books: to add it first, or to record without one. */
   unknown: "add" | "add or leave out" | "refuse";
+  /** Of a piece that is here and does not fit, as in "#4 desk is listed, not on hold". */
+  lacks?: string;
 }
 
 type Settled = { kind: "settled"; pieces: number[] };
@@ -96,9 +99,10 @@ function tooFew(reading: WithPieces, index: number, pieces: number[], desk: Desk
 /** All pieces of that name are gone (or not so far): by number refused, by name asked. */
 function unfit(reading: WithPieces, index: number, pieces: number[], desk: Desk, need: PieceNeed): Decision {
   const mention = reading.pieces![index]!;
-  const what = describeUnfit(pieces, desk);
+  const what = describeUnfit(pieces, desk, need);
   if (mention.number !== undefined || need.unknown === "refuse") {
-    return { kind: "refuse", why: `${what} Nothing recorded.` };
+    const isGone = pieces.every((number) => desk.books.pieces.get(number)!.gone);
+    return { kind: "refuse", why: isGone ? `${what} Undo that first if it is wrong.` : what };
   }
   const add = anotherOne(reading, index, desk, `Another ${mention.name}: add it`);
   const same: Choice = {
@@ -118,21 +122,38 @@ function anotherOne(reading: WithPieces, index: number, desk: Desk, label: strin
   return { label, words, effect: { kind: "instead", readings } };
 }
 
-function describeUnfit(pieces: readonly number[], desk: Desk): string {
-  if (pieces.length > 3)
-    return `All ${labelOf(desk.books, pieces)} are ${statusWords(desk, pieces.at(-1)!)}.`;
-  return pieces
-    .map((number) => `${labelOf(desk.books, [number])} is ${statusWords(desk, number)}.`)
-    .join(" ");
+/** Why the verb fits none of them: what became of each, or what it lacks. */
+function describeUnfit(pieces: readonly number[], desk: Desk, need: PieceNeed): string {
+  const { books, today } = desk;
+  if (pieces.length > UNFIT_TOLD_MAX) {
+    const states = new Set(pieces.map((number) => STATES[statusOf(books.pieces.get(number)!)]));
+    return `All ${labelOf(books, pieces)} are ${[...states].join(" or ")}.`;
+  }
+  const told = pieces.map((number) => {
+    const piece = books.pieces.get(number)!;
+    const { gone, goneOn } = piece;
+    const lacks = need.lacks ? `, ${need.lacks}` : "";
+    const state = gone
+      ? `${goneWords(gone)} ${goneOn === today ? "today" : `on ${showDay(goneOn!, today)}`}`
+      : `is ${STATES[statusOf(piece)]}${lacks}`;
+    return `${labelOf(books, [number])} ${state}.`;
+  });
+  return told.join(" ");
 }
 
-function statusWords(desk: Desk, number: number): string {
-  const piece = desk.books.pieces.get(number)!;
-  const status = statusOf(piece);
-  const words = { kept: "kept for yourself", given: "given away", scrapped: "scrapped", held: "on hold" };
-  const since = piece.goneOn ? ` since ${showDay(piece.goneOn, desk.today)}` : "";
-  return `${status in words ? words[status as keyof typeof words] : status}${since}`;
-}
+const UNFIT_TOLD_MAX = 3;
+
+const STATES: Record<Status, string> = {
+  bought: "bought",
+  started: "started",
+  finished: "finished",
+  listed: "listed",
+  held: "on hold",
+  sold: "sold",
+  kept: "kept for yourself",
+  given: "given away",
+  scrapped: "scrapped",
+};
 
 /** Nothing of that name on the books: asks its cost, adds it, and then goes on with the note. */
 function addFirst(reading: WithPieces, index: number, desk: Desk, mayLeaveOut: boolean): Ask {

@@ -141,7 +141,8 @@ export const fallthrough = defineVerb({
   },
 
   decide(reading, desk) {
-    const settled = settlePieces(reading, desk, { fit: held, question: "fell through", unknown: "refuse" });
+    const need = { fit: held, question: "fell through", unknown: "refuse", lacks: "not on hold" } as const;
+    const settled = settlePieces(reading, desk, need);
     if (settled.kind !== "settled") return settled;
     const deposit = depositOf(piecesOf(desk.books, settled));
     const said = reading.refunded ?? reading.kept;

@@ -120,7 +120,8 @@ export const refund = defineVerb({
   },
 
   decide(reading, desk) {
-    const settled = settlePieces(reading, desk, { fit: paidFor, question: "was it", unknown: "refuse" });
+    const need = { fit: paidFor, question: "was it", unknown: "refuse", lacks: "not sold" } as const;
+    const settled = settlePieces(reading, desk, need);
     if (settled.kind !== "settled") return settled;
     const data = reading.returned ? { returned: true as const } : {};
     const day = reading.date ?? desk.today;

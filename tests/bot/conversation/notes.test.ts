@@ -160,9 +160,22 @@ describe("the pieces a note means", () => {
   test("a sold piece: by number refused, by name asked", () => {
     chat.say("bought dresser 30");
     chat.say("sold dresser 100");
-    expect(chat.say("sold #1 120").text).toContain("is sold since");
+    expect(chat.say("sold #1 120").text).toMatch(
+      /^#1 \w+ was sold today\. Undo that first if it is wrong\.$/,
+    );
     expect(chat.say("sold dresser 120").text).toContain("The same one, or another?");
     expect(chat.statement().months[0]?.proceeds).toBe("100.00");
+  });
+
+  test("where no piece of the name fits, what became of each is told", () => {
+    chat.say("bought buffet 30");
+    chat.say("sold buffet 100");
+    chat.say("bought maple buffet 42");
+    chat.say("listed maple buffet 240");
+    expect(chat.say("no show on buffet, kept 20").text).toBe(
+      "#1 buffet was sold today. #2 maple buffet is listed, not on hold.",
+    );
+    expect(chat.say("refunded 10 on #2").text).toBe("#2 maple buffet is listed, not sold.");
   });
 
   test("a near-miss spelling of an unlisted noun finds its piece", () => {

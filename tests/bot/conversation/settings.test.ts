@@ -1,0 +1,39 @@
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { type Chat, openChat } from "./chat.ts";
+
+let chat: Chat;
+beforeEach(() => {
+  chat = openChat();
+});
+afterEach(() => chat.end());
+
+test("settings tell what is in force, and nothing that a later note replaced", () => {
+  chat.say("goal 80 pieces this year");
+  chat.say("goal 100 pieces this year");
+  chat.say("goal 800 a month");
+  chat.say("goal 9 pieces a month");
+  chat.say("set aside 15% for tax");
+  chat.say("set aside 20% for tax");
+  const lines = chat.say("settings").text.split("\n");
+  expect(lines).toContain("Goals: 9 pieces a month, 800.00 a month, 100 pieces a year");
+  expect(lines).toContain("Tax set aside: 20%");
+  expect(lines).toContain("Daily message: at 18:00");
+});
+
+test("each way to change them that is shown works as it stands", () => {
+  const { text } = chat.say("settings");
+  const [, ways = ""] = text.split("To change them, send:\n");
+  for (const way of ways.split(/\n| · /)) {
+    const { text: reply } = chat.say(way);
+    const note = chat.ledger.recentNotes(null, 0)[0];
+    expect([way, reply, note?.state]).toEqual([
+      way,
+      expect.any(String),
+      expect.not.stringMatching("unclear"),
+    ]);
+  }
+  const after = chat.say("settings").text;
+  expect(after).toContain("Cents a mile: 2027: 74");
+  expect(after).toContain("Members' notes: not told");
+  expect(after).toContain("Daily message: off, quiet until Tue May 12");
+});
