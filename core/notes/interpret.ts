@@ -1,6 +1,6 @@
 import type { Choice } from "./choice.ts";
 import { chosen, maskAfter } from "./choice.ts";
-import type { Clause } from "./clause.ts";
+import type { Clause, Tok } from "./clause.ts";
 import { claim, isMark } from "./clause.ts";
 import type { Cut } from "./clauses.ts";
 import type { Slot, Trouble } from "./grammar.ts";
@@ -137,10 +137,25 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
   const ownTrouble = (grammar.judge?.(made.fields, clause as never) as Trouble | null | undefined) ?? null;
   const left =
     ownTrouble ??
+    (COUNTS_NOTHING.has(choice.kind) ? null : someOfThem(clause)) ??
     hedgeTrouble(clause, choice.kind) ??
     leftoverTrouble(choice.kind, clause) ??
     wholeTrouble(grammar, clause);
   return left ? unclearDraft(clause, left) : made;
+}
+
+/** Kinds that ask how many, or to which it makes no difference. */
+const COUNTS_NOTHING: ReadonlySet<Kind> = new Set(["buy", "spend", "work", "drive", "start", "goal"]);
+
+/** "sold half the chairs 60", "donated some lamps": which of them, and how many? */
+function someOfThem({ tokens }: Clause): Trouble | null {
+  const isSome = tokens.some((token, at) => {
+    if (!token.mention?.plural) return false;
+    let before = at - 1;
+    while (/^(?:the|my|our|of|those|these)$/.test(tokens[before]?.text ?? "")) before -= 1;
+    return /^(?:half|some|few|several|most|first|part|bunch|lot|lots)$/.test(tokens[before]?.text ?? "");
+  });
+  return isSome ? { kind: "eachOfUnknown" } : null;
 }
 
 /** "meant 35 not 53": the amount that is denied is none to record. */
@@ -196,12 +211,30 @@ function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | nu
   const [first, second] = clause.tokens.filter((token) => token.kind === "day" && !token.claimed);
   if (!first) return null;
   if (second) return { kind: "vagueTime" };
+  if (!DATED_BY_THE_WAY.has(made.kind) && isDayToCome(clause, first)) return { kind: "vagueTime" };
   claim(first);
   const found = pastDay(first.said!, clause.today);
   if ("wrong" in found) return { kind: found.wrong === "future" ? "future" : "unrealDay" };
   made.fields["date"] = found.day;
   if (found.longAgo) made.fields["longAgo"] = true;
   return null;
+}
+
+/** Words between what was noted and a weekday that make it the day of something else, mostly still to come. */
+const ANOTHER_TIME =
+  /^(?:pays?|paying|deliver|delivery|delivering|gets?|get it|gets it|getting|getting it|money|closes|closing|ends?|starts?|starting|started|goes|going|leaves|leaving|moves|rest|half|balance|remainder|fetching|ships?|shipping|for|to|need|needs|listed|bought)$/;
+const DATED_BY_THE_WAY: ReadonlySet<Kind> = new Set(["drive", "work", "spend", "income", "ask"]);
+
+/** "sold desk 90 she pays friday": the friday of the payment, and not of the sale. */
+function isDayToCome({ tokens, head }: Clause, day: Tok): boolean {
+  if (day.said?.form !== "weekday" || day.said.which === "last") return false;
+  for (let at = tokens.indexOf(day) - 1; at >= 0; at -= 1) {
+    const token = tokens[at]!;
+    if (token === head || token.kind === "mark" || token.kind === "amount" || token.kind === "piece")
+      return false;
+    if (ANOTHER_TIME.test(token.text)) return true;
+  }
+  return false;
 }
 
 /** "sold desk 90 pickup friday": when it is fetched is not when it was sold. */

@@ -125,6 +125,9 @@ function after(tokens: readonly Tok[], noun: number, mention: Mention, plural: b
     return to + 1;
   }
   if (isPartCount(tokens, to)) return to + partOffset(tokens, to) + 2;
+  const factor = wholeOf(next?.amount?.factors?.[0] ?? null);
+  // "chairs 2@10" counts them, and the product stays the price.
+  if (factor !== null && factor < 1000 && plural && mention.count === undefined) mention.count = factor;
   const open = next?.kind === "mark" && next.text === "(" ? 1 : 0;
   const count = countOf(tokens[to + open]);
   if (count === null || mention.count !== undefined) return to;
@@ -174,18 +177,32 @@ function pieceToken(tokens: readonly Tok[], from: number, to: number, mention: M
   return tokenOf("piece", text, { from: first.from, to: last.to }, NO_ROLES, { mention });
 }
 
+/** "check #1042", "lot #12": numbers that are not the bot's own. */
+const OTHER_NUMBERED =
+  /^(?:check|cheque|chk|invoice|receipt|order|confirmation|lot|unit|apt|apartment|booth|space|spot|row|aisle|suite|door|locker)$/;
+
+const isOtherNumber = (tokens: readonly Tok[], at: number): boolean =>
+  tokens[at]!.kind === "number" && OTHER_NUMBERED.test(tokens[at - 1]?.text ?? "");
+
 function mentionAt(
   tokens: readonly Tok[],
   at: number,
 ): { mention: Mention; from: number; to: number } | null {
   const token = tokens[at]!;
   if (token.kind === "number") {
+    if (isOtherNumber(tokens, at)) return null;
     const noun = tokens[at + 1]?.roles.noun;
     const mention: Mention = { ...(noun ? { name: noun.name } : {}), count: 1, number: token.value! };
     return { mention, from: at, to: at + (noun ? 2 : 1) };
   }
   const noun = token.roles.noun;
   if (!noun || token.kind !== "word") return null;
+  const drawers = noun.name === "drawer chest" && !noun.plural ? countOf(tokens[at - 1]) : null;
+  if (drawers !== null) {
+    // "5 drawer chest"
+    const mention: Mention = { name: "chest", count: 1, traits: [`${drawers} drawer`] };
+    return { mention, from: at - 1, to: at + 1 };
+  }
   const mention: Mention = { name: noun.name };
   const { traits, from: traitsFrom } = traitsBefore(tokens, at);
   let counted = countBefore(tokens, traitsFrom, noun.plural);
@@ -225,7 +242,7 @@ export function withMentions(tokens: readonly Tok[]): Tok[] {
   while (at < tokens.length) {
     const found = mentionAt(tokens, at);
     if (!found) {
-      joined.push(tokens[at]!);
+      joined.push(isOtherNumber(tokens, at) ? { ...tokens[at]!, kind: "grain" } : tokens[at]!);
       origins.push(at);
       at += 1;
       continue;

@@ -22,15 +22,32 @@ export interface Lexer<Head> {
 export function correctedNorms<Head>(
   line: string,
   words: readonly Word[],
-  { speller, shorthands }: Lexer<Head>,
+  { lexicon, speller, shorthands }: Lexer<Head>,
 ): string[] {
   const norms: string[] = [];
   for (let at = 0; at < words.length; at += 1) {
     const { kind, norm } = words[at]!;
-    if (kind !== "letters" || speller.isSettled(norm)) norms.push(norm);
+    if (kind === "letters" && isNounIs(line, words, norms, at, lexicon)) norms.push(norm.slice(0, -1));
+    else if (kind !== "letters" || speller.isSettled(norm)) norms.push(norm);
     else norms.push(shorthands.get(norm) ?? (isName(line, words, at) ? norm : (speller.meant(norm) ?? norm)));
   }
   return norms;
+}
+
+/** "table's done" tells of one table. */
+function isNounIs<Head>(
+  line: string,
+  words: readonly Word[],
+  norms: readonly string[],
+  at: number,
+  lexicon: Lexicon<Head>,
+): boolean {
+  const { end, norm } = words[at]!;
+  if (line[end - 1] !== "s" || !/['’‘]/.test(line[end - 2] ?? "")) return false;
+  const noun = norm.slice(0, -1);
+  const alone = lexicon.longest([noun], 0)?.roles.noun;
+  const joined = at > 0 ? lexicon.longest([norms[at - 1]!, noun], 0) : null;
+  return (joined?.words === 2 ? joined.roles.noun : alone)?.plural === false;
 }
 
 /** A capital inside a line that is not all capitals is a name: "Stan" is no stain. */

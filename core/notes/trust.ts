@@ -60,7 +60,8 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
       token.claimed ||
       heads ||
       isHarmless(clause, token) ||
-      (kind === "buy" && isPlanForIt(tokens, at))
+      (kind === "buy" && isPlanForIt(tokens, at, "amount")) ||
+      (kind === "finish" && isPlanForIt(tokens, at, "word"))
     )
       continue;
     return { kind: hedge === "vague" ? "vagueAmount" : hedge };
@@ -71,11 +72,14 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
 const PLANS =
   /^(?:needs?|needs to|need to|gonna|going to|want to|will|ill|planning to|plan|plans|hope to|hoping)$/;
 
-/** "bought desk 40 needs paint": what is to become of it takes nothing from the purchase. */
-function isPlanForIt(tokens: readonly Tok[], at: number): boolean {
+/** "bought desk 40 needs paint": what is to become of it takes nothing from the purchase, or from its being done. */
+function isPlanForIt(tokens: readonly Tok[], at: number, said: "amount" | "word"): boolean {
   if (!PLANS.test(tokens[at]!.text)) return false;
   const before = tokens.slice(0, at);
-  return before.some((token) => token.kind === "piece") && before.some((token) => token.kind === "amount");
+  return (
+    before.some((token) => token.kind === "piece") &&
+    before.some((token) => (said === "amount" ? token.kind === said : token.roles.heads !== undefined))
+  );
 }
 
 /** "about 40" is not 40; "changed her mind about the hutch" says nothing of amounts. */

@@ -5,6 +5,7 @@ import { wordsShape } from "../books/shapes.ts";
 import { dayWords, methodWords } from "../decide/echo.ts";
 import { show } from "../money.ts";
 import { says } from "../notes/clause.ts";
+import { isPaidForStream } from "../notes/judging/earning.ts";
 import { defineVerb } from "./verb.ts";
 
 const rules: FactRules<"income"> = {
@@ -45,6 +46,12 @@ export const income = defineVerb({
         without: ["piece", "supply", "loan"],
         light: true,
       },
+      {
+        say: ["paid", "paid out"],
+        with: ["stream", "number"],
+        without: ["piece", "supply", "loan", "person"],
+        light: true,
+      },
       { say: ["tipped"], with: ["number"], means: { stream: "tips" }, light: true },
       {
         say: ["income", "other income", "extra income", "side income", "earned"],
@@ -71,7 +78,10 @@ export const income = defineVerb({
       "collected",
       "tipped",
     ],
-    judge: (_, clause) => (says(clause, /^(?:spent|bought|took|attended)$/) ? { kind: "twoKinds" } : null),
+    judge: (_, clause) =>
+      says(clause, /^(?:spent|bought|took|attended)$/) || isPaidForStream(clause)
+        ? { kind: "twoKinds" }
+        : null,
   },
 
   decide(reading, desk) {

@@ -27,6 +27,15 @@ function after(clause: Clause, token: Tok): string {
 /** "from 150 to 120", "150 to 120": the old price is no amount to record. */
 function claimOldPrice(clause: Clause, amounts: readonly Tok[]): Tok | undefined {
   const [first, second] = amounts;
+  // "to 200 from 240"
+  if (
+    amounts.length === 2 &&
+    before(clause, second!) === "from" &&
+    /^(?:down )?to$/.test(before(clause, first!))
+  ) {
+    claim(second!);
+    return first;
+  }
   if (amounts.length !== 2 || !/^(?:to|down to|now)$/.test(before(clause, second!))) return undefined;
   if (
     before(clause, first!) !== "from" &&

@@ -104,10 +104,12 @@ const GRAINS: ReadonlySet<string> = new Set([
   "ft",
   "foot",
   "feet",
+  "coat",
+  "coats",
 ]);
 
 /** After a number: a count of something that is neither money nor a day of the note. */
-const TIMES_NO_DAY: ReadonlySet<string> = new Set(["year", "years", "yr", "yrs", "coat", "coats"]);
+const TIMES_NO_DAY: ReadonlySet<string> = new Set(["year", "years", "yr", "yrs"]);
 
 const AGES: ReadonlySet<string> = new Set(["year", "years", "yr", "yrs"]);
 

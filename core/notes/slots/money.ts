@@ -42,8 +42,9 @@ function timesCount(cents: Cents, clause: Clause): Filled {
   // "listed them for 40 each": how many they are, the clause before says.
   if (named.length === 0) return { value: cents, each: true, pending: true };
   const count = pieceCount(named);
-  // "table with 4 chairs 25 each": each chair, or each of the five?
-  const mixed = named.length > 1 && clause.tokens.some((token) => /^(?:with|w)$/.test(token.text));
+  // "table with 4 chairs 25 each", "lamp and 2 stools 15 each": each of the several, or of all?
+  const isWith = clause.tokens.some((token) => /^(?:with|w)$/.test(token.text));
+  const mixed = named.length > 1 && (isWith || named.some((mention) => mention.count !== 1));
   // "bought stools 15 each": how many they are is asked, and the price waits for it.
   if (count === null && named.length === 1) return { value: cents, each: true, uncounted: true };
   if (count === null || mixed) return trouble("eachOfUnknown");
@@ -78,6 +79,7 @@ function standsBetweenPieces({ tokens, signs }: Clause, token: Tok): boolean {
 export const money: Fill = (clause) => {
   const amounts = freeTokens(clause, "amount");
   const [first, second] = amounts;
+  if (isSharesOfThem(clause)) return trouble("twoNumbers");
   if (!first) return isTwoForFifteen(clause) ? trouble("twoNumbers") : null;
   if (second) {
     const flawed = amounts.map(centsOfToken).find((found) => "trouble" in found);
@@ -90,10 +92,29 @@ export const money: Fill = (clause) => {
   if ("trouble" in found) return found;
   if (isPerContainer(clause, first)) return trouble("vagueAmount");
   if (couldBeCount(clause, first) || countsOtherThings(clause, first)) return trouble("twoNumbers");
+  if (isProductOfOthers(clause, first)) return trouble("twoNumbers");
   if (first.each) return timesCount(found.cents, clause);
   if (isAtSign(clause, first) && countsMoreThanOne(clause)) return trouble("twoNumbers");
   return { value: found.cents };
 };
+
+/** "sold 3/4 chairs 45": three of four, or the fourth of March? */
+function isSharesOfThem({ tokens }: Clause): boolean {
+  return tokens.some(
+    (token, at) =>
+      token.kind === "day" &&
+      /^\d{1,2}\/\d{1,2}$/.test(token.text) &&
+      tokens[at + 1]?.mention?.plural === true,
+  );
+}
+
+/** "sold dresser 2x75": two of what? */
+function isProductOfOthers({ tokens, signs }: Clause, token: Tok): boolean {
+  const factor = wholeOf(token.amount?.factors?.[0] ?? null);
+  if (factor === null || signs.has("supply")) return false;
+  const count = pieceCount(tokens.flatMap(({ mention }) => (mention ? [mention] : [])));
+  return count !== null && count !== factor;
+}
 
 /** "chairs 2/15" could be two of them for fifteen. */
 function isTwoForFifteen(clause: Clause): boolean {

@@ -68,7 +68,7 @@ function nameAfter(clause: Clause, preposition: RegExp): string | null {
     const name = withoutAsides(tokens.slice(start, end));
     if (
       name.every((word) => word.roles.filler && !word.roles.place) ||
-      /^(?:sale|free|parts|now|today)$/.test(first.text)
+      /^(?:sale|free|parts|now|today|asking|full|half|cheap|double|less|more)$/.test(first.text)
     )
       continue;
     claim(token, ...tokens.slice(at + 1, end));

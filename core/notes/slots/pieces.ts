@@ -13,6 +13,7 @@ export const pieces: Fill = (clause) => {
     claim(...tokens);
     if (areSideBySide(tokens)) return trouble("twoNouns");
     if (isNumberRange(clause, tokens)) return trouble("range");
+    if (couldBePriceBefore(tokens)) return trouble("twoNumbers");
     return withJoinedNouns(clause, withoutParts(clause, tokens));
   }
   const pronoun = clause.tokens.find(
@@ -95,6 +96,17 @@ function areSideBySide(tokens: readonly Tok[]): boolean {
       next.mention?.traits === undefined &&
       !/\d|^(?:a|an|the|both|pair|two|three|four)\b/.test(next.text)
     );
+  });
+}
+
+/** No set that is told by its numbers has more of a kind than this. */
+const SET_OF_A_KIND_MAX = 8;
+
+/** "posted table 85 chairs 40": eighty-five chairs, or a table for 85? "table 4 chairs" is a table with four. */
+function couldBePriceBefore(tokens: readonly Tok[]): boolean {
+  return tokens.some((token, at) => {
+    const next = tokens[at + 1];
+    return next?.from === token.to && /^\d/.test(next.text) && (next.mention?.count ?? 0) > SET_OF_A_KIND_MAX;
   });
 }
 

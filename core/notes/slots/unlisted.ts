@@ -6,7 +6,7 @@ import type { Mention } from "../reading.ts";
 import { ARTICLE } from "./names.ts";
 
 const NO_NOUN =
-  /^(?:pieces?|pcs?|set|lot|bunch|group|x|something|anything|everything|stuff|someone|yesterday|trip|deposit|loan|money|dollars|bucks|wow|what|who|how|why|when|where)$/;
+  /^(?:pieces?|pcs?|set|lot|bunch|group|dozen|x|something|anything|everything|stuff|someone|yesterday|trip|deposit|loan|money|dollars|bucks|wow|what|who|how|why|when|where)$/;
 
 export function isUnlistedNoun(token: Tok): boolean {
   if (token.kind !== "word" || token.claimed || NO_NOUN.test(token.text)) return false;

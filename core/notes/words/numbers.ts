@@ -51,12 +51,19 @@ export const CURRENCY_WORDS: ReadonlySet<string> = new Set([
   "usd",
   "smackers",
 ]);
-/** After a number: money of another country, which is no amount of these books. */
+/** After a number: money of another country, or notes of nobody knows what worth: no amount of these books. */
 export const FOREIGN_WORDS: ReadonlySet<string> = new Set([
   "euro",
   "euros",
   "eur",
   "pounds",
+  "bills",
+  "benjamins",
+  "twenties",
+  "tens",
+  "fives",
+  "fifties",
+  "hundos",
   "quid",
   "gbp",
   "pesos",
