@@ -112,6 +112,8 @@ function finish(drafts: readonly Draft[], index: number): Reading[] {
   return drafts.map((draft, at) => {
     supposed &&= !isNewSentence(drafts[at - 1]!.clause, draft.clause);
     if (supposed) return readingOf(unclearDraft(draft.clause, { kind: "intention" }), index);
+    if (isBalanceOfSale(draft, drafts[at - 1]))
+      return readingOf(unclearDraft(draft.clause, { kind: "loanAlone" }), index);
     supposed = isSupposition(draft);
     const several = draft.takesSeveral && before?.length === 1 && before[0]!.count === 1;
     const settled = settledBy(draft, several ? run : before);
@@ -137,6 +139,13 @@ function isSupposition({ trouble, clause }: Draft): boolean {
 }
 
 const CONDITIONS: ReadonlySet<string> = new Set(["once", "if", "unless", "as soon as", "in case"]);
+
+/** "took 40 deposit on dresser, balance 150 on pickup": a balance of no loan. */
+function isBalanceOfSale({ kind, clause }: Draft, before: Draft | undefined): boolean {
+  return (
+    kind === "statement" && !clause.signs.has("loan") && (before?.kind === "hold" || before?.kind === "sell")
+  );
+}
 
 const isFiller = ({ roles }: Tok): boolean => roles.filler === true && roles.hedge === undefined;
 

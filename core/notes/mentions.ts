@@ -100,6 +100,8 @@ function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[];
       at -= 1;
     } else if (token.kind === "grain" && PARTS.has(token.text.split(" ").at(-1)!)) traits.unshift(token.text);
     else if (token.roles.opinion && !token.roles.trait) continue;
+    // "2 more chairs" are two.
+    else if (/^(?:more|other|extra)$/.test(token.text) && countOf(number) !== null) continue;
     else if (isTrait(token) && !(token.unknown && isAfterPreposition(tokens, at))) traits.unshift(token.text);
     else break;
   }

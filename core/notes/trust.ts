@@ -78,7 +78,9 @@ function isPlanForIt(tokens: readonly Tok[], at: number, said: "amount" | "word"
   const before = tokens.slice(0, at);
   return (
     before.some((token) => token.kind === "piece") &&
-    before.some((token) => (said === "amount" ? token.kind === said : token.roles.heads !== undefined))
+    before.some((token) =>
+      said === "amount" ? token.kind === said || token.text === "free" : token.roles.heads !== undefined,
+    )
   );
 }
 

@@ -9,7 +9,7 @@ import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { type Clause, says } from "../notes/clause.ts";
 import { isSetName } from "../notes/furniture.ts";
-import { couldBeCountAlone, isFreeForOthers } from "../notes/judging/buying.ts";
+import { couldBeCountAlone, isFreeForOthers, isPaidForHelp, isRestOfPrice } from "../notes/judging/buying.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -158,7 +158,8 @@ export const buy = defineVerb({
     judge(fields, clause) {
       if (isFreeForOthers(clause)) return { kind: "noVerb" };
       if (isMethodFetched(clause)) return { kind: "unknown" };
-      if (couldBeCountAlone(fields, clause)) return { kind: "twoNumbers" };
+      if (isPaidForHelp(clause)) return { kind: "anotherPerson" };
+      if (couldBeCountAlone(fields, clause) || isRestOfPrice(clause)) return { kind: "twoNumbers" };
       if (fields.price === undefined && says(clause, /^(?:free|for free|freebie)$/)) fields.price = 0;
       if (fields.price === 0 && fields.source === undefined && says(clause, /^(?:curb|curbside)/))
         fields.source = "curb";

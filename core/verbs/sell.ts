@@ -108,6 +108,8 @@ export const sell = defineVerb({
       "picked up",
       "went for",
       "listed",
+      "deposit",
+      "gave",
       "cleared",
       "made",
       "sold",

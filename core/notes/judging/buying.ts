@@ -13,6 +13,26 @@ export function isFreeForOthers({ tokens, head }: Clause): boolean {
   );
 }
 
+const RESTS = /^(?:final|remaining|remainder|balance|other|rest)$/;
+
+/** "the remaining 110 for the dresser", "paid in full 190": money for a piece that was settled before. */
+export function isRestOfPrice({ tokens }: Clause): boolean {
+  return tokens.some(({ text, kind }, at) => {
+    if (text === "full") return tokens[at - 1]?.text === "in";
+    let before = at - 1;
+    while (/^(?:the|a|of|was|is|:)$/.test(tokens[before]?.text ?? "")) before -= 1;
+    return kind === "amount" && RESTS.test(tokens[before]?.text ?? "");
+  });
+}
+
+/** "paid carl 35 to move hutch": paid for a hand, not for the piece. */
+export function isPaidForHelp({ tokens, head }: Clause): boolean {
+  if (!head || !/^(?:paid|pd|payed|gave)$/.test(head.text)) return false;
+  return tokens.some(({ text }) =>
+    /^(?:help|helping|move|moving|haul|hauling|load|deliver|carry)(?: |$)/.test(text),
+  );
+}
+
 /** A number up to this may count pieces as well as money. */
 const SMALL_COUNT_MAX = 12;
 

@@ -1,8 +1,9 @@
 import type { Clause } from "../clause.ts";
+import { says } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { METHODS } from "../words/methods.ts";
-import { couldBeCountAlone } from "./buying.ts";
+import { couldBeCountAlone, isRestOfPrice } from "./buying.ts";
 
 /** "guy sold me a desk for 40" is a purchase told backwards: asked, never guessed. */
 export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Trouble | null {
@@ -10,7 +11,14 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
   const next = head ? tokens[tokens.indexOf(head) + 1]?.text : undefined;
   if (next === "me" || next === "us") return { kind: "anotherPerson" };
   methodOfFee(fields, clause);
-  return isAskingPrice(clause) || couldBeCountAlone(fields, clause) ? { kind: "twoNumbers" } : null;
+  // "took 25 from guy for bench to hold it" is a deposit, or the price.
+  const isDoubtful =
+    says(clause, /^(?:to )?hold(?:ing)?$/) ||
+    isAskingPrice(clause) ||
+    couldBeCountAlone(fields, clause) ||
+    isRestOfPrice(clause) ||
+    isBesideDeposit(clause);
+  return isDoubtful ? { kind: "twoNumbers" } : null;
 }
 
 /** "sold dresser 165 transfer fee 4.95": the fee says how it was paid. */
@@ -19,6 +27,17 @@ function methodOfFee(fields: ReadingFields["sell"], { tokens }: Clause): void {
   const named = tokens.find(({ text }) => /^\w+ fees?$/.test(text));
   const method = named ? METHODS[named.text.split(" ")[0]!] : undefined;
   if (method !== undefined) fields.method = method;
+}
+
+/** "sold dresser 150 plus the deposit": the price is more than the number. */
+function isBesideDeposit({ tokens }: Clause): boolean {
+  return tokens.some(({ text }, at) => {
+    let before = at - 1;
+    while (/^(?:the|a|her|his|their)$/.test(tokens[before]?.text ?? "")) before -= 1;
+    return (
+      /^deposits?$/.test(text) && /^(?:plus|\+|and|&|minus|less|after)$/.test(tokens[before]?.text ?? "")
+    );
+  });
 }
 
 /** "sold desk listed 120": what it was listed at is not what it sold for. */

@@ -79,6 +79,14 @@ function couldBeGrit({ what }: ReadingFields["spend"], { tokens }: Clause): bool
   return tokens.some((token) => token.kind === "amount" && !token.amount?.money && GRITS.has(token.text));
 }
 
+/** "returned the sander got 59 back", "rebate 15 on paint": money that came back was not spent. */
+function isMoneyBack(clause: Clause): boolean {
+  return (
+    says(clause, /^(?:returned|returning|refund|refunded|rebate|cashback|store credit|took back)$/) ||
+    clause.tokens.some((token, at) => token.text === "back" && clause.tokens[at - 1]?.kind === "amount")
+  );
+}
+
 /** "lamp and paint 40": one amount for a piece and a supply. */
 function isBoughtTogether({ tokens }: Clause): boolean {
   return tokens.some((token, at) => {
@@ -94,6 +102,7 @@ function isBoughtTogether({ tokens }: Clause): boolean {
 /** What spending on hands, "spent 18", and words that are also work come to. */
 export function judgeSpending(fields: ReadingFields["spend"], clause: Clause): Trouble | null {
   if (isWorkOnPiece(clause)) return { kind: "unclaimed" };
+  if (isMoneyBack(clause)) return { kind: "unknown" };
   if (isBoughtTogether(clause)) return { kind: "twoKinds" };
   if (isPriceOfOne(clause) || couldBeGrit(fields, clause)) return { kind: "twoNumbers" };
   if (says(clause, /^off$/) && /^gave/.test(clause.head?.text ?? "")) return { kind: "cutOrPrice" };

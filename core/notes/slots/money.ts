@@ -142,8 +142,17 @@ const OTHER_THINGS =
 function countsOtherThings({ tokens }: Clause, token: Tok): boolean {
   const at = tokens.indexOf(token);
   const next = tokens[at + 1]?.text ?? "";
+  if (isDifference(tokens, at)) return true;
   if (token.amount?.money || next === "in") return false;
   return OTHER_THINGS.test(next);
+}
+
+/** "sold bench for 5 less", "10 off": how far from another price. */
+function isDifference(tokens: readonly Tok[], at: number): boolean {
+  const next = tokens[at + 1];
+  if (!next || next.claimed) return false;
+  if (/^(?:less|under|over|below|above|cheaper)$/.test(next.text)) return true;
+  return /^(?:off|more)$/.test(next.text) && (tokens[at + 2]?.kind ?? "mark") === "mark";
 }
 
 /** "20 a can": how many cans? */
@@ -178,6 +187,8 @@ export const fee: Fill = (clause) => {
   claim(clause.tokens[at]!);
   if (!token || (freeTokens(clause, "amount").length < 2 && before === token)) return trouble("unclaimed");
   claim(token);
+  // "150 after 10 fee": before the fee or after it?
+  if (clause.tokens[clause.tokens.indexOf(token) - 1]?.text === "after") return trouble("vagueAmount");
   claimWords(clause, /^(?:minus|less)$/);
   const found = centsOfToken(token);
   return "trouble" in found ? found : { value: found.cents };

@@ -25,6 +25,8 @@ export const SHORTHANDS: Readonly<Record<string, string>> = {
   pckd: "picked",
   depo: "deposit",
   dep: "deposit",
+  pmt: "payment",
+  pymt: "payment",
   thru: "through",
   tho: "though",
   wk: "week",

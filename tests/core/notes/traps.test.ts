@@ -59,6 +59,35 @@ const ASKED = [
   "gonna keep the desk",
   "sold desk 60 i think",
   "bought desk 40 or so",
+  "bought lamp and 2 stools 15 each",
+  "bought hutch 75 plus tax",
+  "bought chair 10 off",
+  "posted table 85 chairs 40",
+  "sold desk 90 she pays friday",
+  "sold desk 90 delivery friday",
+  "sold bench 65 half now half friday",
+  "finished desk for friday market",
+  "sold half the chairs 60",
+  "sold first of the nightstands 30",
+  "sold 3/4 chairs 45",
+  "sold dresser for 3 bills",
+  "sold dresser 2x75",
+  "sold dresser 150 after 10 fee",
+  "sold dresser net 90",
+  "sold dresser 150 plus the 40 deposit",
+  "sold dresser 190, 40 was the deposit",
+  "sold dresser remaining 150",
+  "dresser paid in full 190",
+  "picked up final 150 for the dresser",
+  "sold bench for 5 less",
+  "sold bench 65 he gave 70",
+  "took 25 from guy for bench to hold it",
+  "returned the sander got 59 back",
+  "rebate 15 on paint",
+  "paid carl 35 to move hutch",
+  "once desk is done list it 140",
+  "bought 2 no 3 chairs 30",
+  "sold 12",
 ];
 
 /** Notes with words that look like more than they are, and what they come to. */
@@ -90,6 +119,21 @@ const SETTLED: readonly (readonly [string, Record<string, unknown>])[] = [
   ["gas for picking up desk 20", { kind: "spend", amount: "20.00" }],
   ["desk went to the dump", { kind: "retire", how: "scrapped" }],
   ["30 min each on both nightstands", { kind: "work", minutes: 60 }],
+  ["table's done", { kind: "finish", pieces: [{ name: "table", count: 1 }] }],
+  ["bought chairs 2@10", { price: "20.00", pieces: [{ name: "chair", count: 2 }] }],
+  ["bought 2 more stools 20", { price: "20.00", pieces: [{ name: "stool", count: 2 }] }],
+  [
+    "bought 5 drawer chest 45",
+    { price: "45.00", pieces: [{ name: "chest", count: 1, traits: ["5 drawer"] }] },
+  ],
+  ["sold bench 65 check #1042", { price: "65.00", method: "check", pieces: [{ name: "bench", count: 1 }] }],
+  ["sold dresser 165 transfer fee 4.95", { price: "165.00", method: "transfer", fee: "4.95" }],
+  ["dropped hutch to 200 from 240", { kind: "reprice", price: "200.00" }],
+  ["put 2 coats on dresser 1h", { kind: "work", minutes: 60 }],
+  ["ads paid 31.40", { kind: "income", stream: "ads", amount: "31.40" }],
+  ["paid 15 for ads", { kind: "spend", amount: "15.00" }],
+  ["sold dresser 190 total with the deposit", { kind: "sell", price: "190.00" }],
+  ["bought trunk 100 years old 65", { kind: "buy", price: "65.00" }],
   ["7 each way to get desk", { kind: "drive", miles: "14" }],
 ];
 
@@ -102,6 +146,12 @@ describe("traps", () => {
     const readings = read(note);
     expect(readings).toHaveLength(1);
     expect(readings[0]).toMatchObject(fields);
+  });
+
+  it("a price of each without a count asks how many, and prints no price", () => {
+    expect(read("bought stools 15 each")).toEqual([
+      { kind: "buy", pieces: [{ name: "stool" }], missing: ["count"] },
+    ]);
   });
 
   it("a name is no slip of a word: buyers keep theirs", () => {
