@@ -67,7 +67,7 @@ describe("the conversation in the README", () => {
     ledger = opened.ledger;
     const log = { debug() {}, info() {}, warn() {}, error: console.error };
     const deps = { ledger, currency: "USD", zone: () => "UTC", now, log };
-    fillDemo(deps);
+    expect(fillDemo(deps)).toEqual([]);
     const person = ledger.transaction(() =>
       ledger.members.add({ user: "reader", name: "reader", role: "owner", joined: now() }),
     );

@@ -18,7 +18,8 @@ export function keepOutcome(
   const isOne = facts.length === 1;
   for (const fact of facts) {
     const [first, ...more] = echoOf(turn, fact);
-    const old = isOne && before.length > 0 ? [`Before: ${before.join("; ")}`] : [];
+    const isSame = before.length === 1 && before[0] === first;
+    const old = isOne && before.length > 0 && !isSame ? [`Before: ${before.join("; ")}`] : [];
     turn.recorded.push({
       fact,
       text,

@@ -1,4 +1,4 @@
-import { DAY_MS } from "../../core/calendar.ts";
+import { DAY_MS, dayOfInstant, firstDayOf, monthOf } from "../../core/calendar.ts";
 import type { ConversationDeps } from "../conversation/conversation.ts";
 import { createConversation } from "../conversation/conversation.ts";
 import { demoNotes } from "./halfyear.ts";
@@ -6,8 +6,9 @@ import { demoNotes } from "./halfyear.ts";
 const CHAT = "demo";
 
 /**
- * Sends the half year's notes through the conversation, each on its own day. Gives what the bot did not
- * record, as "note: reply"; an empty list is what the tests expect.
+ * Sends the half year's notes through the conversation, each on its own day, and counts the last month's recap
+ * as told: nobody who only looks in wants a file saved at once. Gives what the bot did not record, as
+ * "note: reply"; an empty list is what the tests expect.
  */
 export function fillDemo(deps: ConversationDeps): string[] {
   const { ledger, now } = deps;
@@ -24,5 +25,7 @@ export function fillDemo(deps: ConversationDeps): string[] {
     if (ledger.books.facts.length === before) unrecorded.push(`${text}: ${reply}`);
     if (row) ledger.outbox.markSent(row.id, null, now());
   }
+  const today = dayOfInstant(now(), deps.zone());
+  ledger.transaction(() => ledger.reminders.claim(firstDayOf(monthOf(today)), "recap", now()));
   return unrecorded;
 }

@@ -1,64 +1,87 @@
 import { existsSync } from "node:fs";
 import { writeFile } from "node:fs/promises";
-import { join, resolve } from "node:path";
+import { join } from "node:path";
 import type { Instant } from "../../core/calendar.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import type { OutboxRow } from "../../db/outbox.ts";
+import type { FileBody } from "../files/bodies.ts";
 import { makeFile } from "../files/make.ts";
+import { failureText } from "../log.ts";
 import { type Choices, showReply } from "./screen.ts";
 
 export const TERMINAL_CHAT = "terminal";
 
-/** Shows what is owed to the terminal, in order, and marks it as sent. Gives the newest choices, if any came. */
-export async function deliver(
-  ledger: Ledger,
-  print: (text: string) => void,
-  now: () => Instant,
-): Promise<Choices | null> {
-  let newest: Choices | null = null;
-  for (let row = nextRow(ledger, now()); row; row = nextRow(ledger, now())) {
-    newest = (await show(ledger, row, print)) ?? newest;
-    ledger.outbox.markSent(row.id, `shown-${row.id}`, now());
-  }
-  return newest;
+export interface Delivery {
+  /** Shows what is owed to the terminal, in order, and marks it as sent. Gives the newest choices, if any came. */
+  show(): Promise<Choices | null>;
 }
 
-/** The terminal shows its own chat only; what waits for another chat is that chat's. */
-function nextRow(ledger: Ledger, now: Instant): OutboxRow | null {
-  return ledger.outbox.nextUnsent(now, TERMINAL_CHAT);
-}
+/**
+ * The terminal's way out of the outbox. One showing at a time: a file takes a while to make, and what the
+ * schedule queues meanwhile must not be shown by a second showing as well. Files are saved into `folder`.
+ */
+export function openDelivery(deps: {
+  ledger: Ledger;
+  print: (text: string) => void;
+  now: () => Instant;
+  folder: string;
+}): Delivery {
+  const { ledger, print, now, folder } = deps;
+  let showing: Promise<Choices | null> = Promise.resolve(null);
 
-async function show(ledger: Ledger, row: OutboxRow, print: (text: string) => void): Promise<Choices | null> {
-  switch (row.body.kind) {
-    case "text": {
-      const { text, choices } = showReply(row.body.reply);
-      print(text);
-      return choices;
+  /** The terminal shows its own chat only; what waits for another chat is that chat's. */
+  const nextRow = () => ledger.outbox.nextUnsent(now(), TERMINAL_CHAT);
+
+  async function showAll(): Promise<Choices | null> {
+    let newest: Choices | null = null;
+    for (let row = nextRow(); row; row = nextRow()) {
+      const { text, choices } = await shownForm(row);
+      if (text !== "") print(text);
+      newest = choices ?? newest;
+      ledger.outbox.markSent(row.id, `shown-${row.id}`, now());
     }
-    case "edit":
-      // What was printed stays printed; the words that follow say what was chosen.
-      return null;
-    case "file": {
-      const { make, caption } = row.body;
-      if (make.what === "picture") {
-        print(`${caption}: pictures are shown in the phone's chat.`);
-        return null;
-      }
-      const file = await makeFile(ledger, make);
-      const path = unusedPath(file.name);
-      await writeFile(path, file.bytes, { mode: 0o600 });
-      print([caption, `Saved as ${path}`].filter((line) => line !== "").join("\n"));
-      return null;
+    return newest;
+  }
+
+  async function shownForm({ body }: OutboxRow): Promise<{ text: string; choices?: Choices }> {
+    switch (body.kind) {
+      case "text":
+        return showReply(body.reply);
+      case "edit":
+        // What was printed stays printed; the words that follow say what was chosen.
+        return { text: "" };
+      case "file":
+        return { text: await saved(ledger, body, folder) };
     }
+  }
+
+  return {
+    show() {
+      showing = showing.catch(() => null).then(showAll);
+      return showing;
+    },
+  };
+}
+
+/** Saves a file and says where; one that cannot be made or saved is said, and holds nothing up. */
+async function saved(ledger: Ledger, { make, caption }: FileBody, folder: string): Promise<string> {
+  if (make.what === "picture") return `${caption}: pictures are shown in the phone's chat.`;
+  try {
+    const file = await makeFile(ledger, make);
+    const path = unusedPath(folder, file.name);
+    await writeFile(path, file.bytes, { mode: 0o600, flag: "wx" });
+    return [caption, `Saved as ${path}`].filter((line) => line !== "").join("\n");
+  } catch (error) {
+    return `${make.name} could not be saved: ${failureText(error)}`;
   }
 }
 
-/** A path in the working directory that is not taken: "name.xlsx", "name-2.xlsx" … */
-function unusedPath(name: string): string {
+/** A path in the folder that is not taken: "name.xlsx", "name-2.xlsx" … */
+function unusedPath(folder: string, name: string): string {
   const safe = name.replace(/[^\w.-]/g, "_");
   const dot = safe.lastIndexOf(".");
   for (let count = 1; ; count++) {
-    const path = resolve(count === 1 ? safe : join(".", `${safe.slice(0, dot)}-${count}${safe.slice(dot)}`));
+    const path = join(folder, count === 1 ? safe : `${safe.slice(0, dot)}-${count}${safe.slice(dot)}`);
     if (!existsSync(path)) return path;
   }
 }

@@ -1,8 +1,9 @@
 import { createInterface } from "node:readline";
 import { greetingFor } from "../conversation/commands.ts";
 import { type ConversationDeps, createConversation } from "../conversation/conversation.ts";
+import { failureText } from "../log.ts";
 import { startSchedule } from "../schedule/schedule.ts";
-import { deliver, TERMINAL_CHAT } from "./delivery.ts";
+import { openDelivery, TERMINAL_CHAT } from "./delivery.ts";
 import type { Choices } from "./screen.ts";
 
 /**
@@ -39,8 +40,9 @@ function openChat(deps: ConversationDeps) {
   let choices: Choices = new Map();
   let messages = 0;
   const print = (text: string) => process.stdout.write(`${text}\n\n`);
+  const delivery = openDelivery({ ledger, print, now, folder: process.cwd() });
   const show = async () => {
-    choices = (await deliver(ledger, print, now)) ?? choices;
+    choices = (await delivery.show()) ?? choices;
   };
   return {
     show,
@@ -55,11 +57,12 @@ function openChat(deps: ConversationDeps) {
       try {
         if (pressed) conversation.press({ person, chat: TERMINAL_CHAT, message, press: pressed, said });
         else conversation.hear({ person, chat: TERMINAL_CHAT, message, text: line, said });
-        await show();
       } catch (error) {
-        deps.log.error("note not stored", { why: error instanceof Error ? error.message : String(error) });
+        deps.log.error("note not stored", { why: failureText(error) });
         print(`Nothing was recorded: the ledger could not be written. Please type it again: ${line.trim()}`);
+        return;
       }
+      await show();
     },
   };
 }

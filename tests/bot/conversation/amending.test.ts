@@ -221,6 +221,14 @@ describe("fix", () => {
 });
 
 describe("an edited message", () => {
+  test("that says what a fix has said already is not told as a change", () => {
+    chat.say("bought dresser 300", { message: "m" });
+    chat.say("make that 30");
+    const { text } = chat.say("bought dresser 30", { message: "m", edited: true });
+    expect(text).toContain("Bought #1 dresser, 30.00");
+    expect(text).not.toContain("Before");
+  });
+
   test("amends what it recorded, in its place, with its numbers", () => {
     chat.say("bought dresser 30", { message: "m" });
     chat.say("bought lamp 5");
