@@ -13,10 +13,14 @@ export function headsOf(token: Tok): readonly Head[] {
   return token.kind === "word" ? (token.roles.heads ?? NO_HEADS) : NO_HEADS;
 }
 
+/** "scored 2 goals", "3 left", "10 change": counted things, no verbs, but for "3000 left on the loan". */
+const COUNTED: ReadonlySet<string> = new Set(["goals", "left", "change"]);
+
+const isLoan = ({ text }: Tok): boolean => text.includes("loan");
+
 function isPurpose(tokens: readonly Tok[], at: number): boolean {
   const previous = at > 0 ? tokens[at - 1]!.text : "";
-  // "scored 2 goals"
-  if (tokens[at]!.text === "goals" && tokens[at - 1]?.kind === "amount") return true;
+  if (tokens[at - 1]?.kind === "amount" && COUNTED.has(tokens[at]!.text)) return !tokens.some(isLoan);
   if (previous === "for") return /ing(?: |$)/.test(tokens[at]!.text);
   return NO_VERB_AFTER.has(previous);
 }

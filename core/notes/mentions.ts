@@ -140,12 +140,19 @@ function after(tokens: readonly Tok[], noun: number, mention: Mention, plural: b
   }
   if (!plural) return to;
   if (open && tokens[to + 2]?.text === ")") to += 3;
-  else if (unit?.text === "for" && tokens[to + 2]?.kind === "amount") to += 1;
+  else if (unit?.text === "for" && isMoreThan(tokens[to + 2], count)) to += 1;
   else if (unit?.kind === "amount" && unit.each) to += 1;
   else if ((unit?.text === "at" || unit?.text === "@") && tokens[to + 2]?.each) to += 1;
   else return to;
   mention.count = count;
   return to;
+}
+
+/** "chairs 4 for 100" counts them; "chairs 40 for 2" could be either way round. */
+function isMoreThan(token: Tok | undefined, count: number): boolean {
+  if (token?.kind !== "amount") return false;
+  const { exact, money } = token.amount!;
+  return money || exact === null || exact.digits >= count * 10 ** exact.scale;
 }
 
 const DESCRIBED_PARTS =

@@ -207,7 +207,9 @@ function isRankOfNoun<Head>(
 ): boolean {
   if (found.said.form !== "dayOfMonth") return false;
   if (
-    /^(?:street|st|ave|avenue|road|rd|grade|floor|time|one|place|owner)$/.test(norms[at + found.words] ?? "")
+    /^(?:street|st|ave|avenue|road|rd|grade|floor|time|try|attempt|one|place|owner|offer|buyer|person|customer|guy|lady|week|sale|flip|piece)$/.test(
+      norms[at + found.words] ?? "",
+    )
   )
     return true;
   return lexer.lexicon.longest(norms, at + found.words)?.roles.noun !== undefined;

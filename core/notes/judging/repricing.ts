@@ -58,6 +58,8 @@ export function judgePrice(fields: ReadingFields["reprice"], clause: Clause): Tr
   if ("trouble" in found) return found.trouble;
   const head = clause.head?.text ?? "";
   const preposition = before(clause, token);
+  // "40, change from 50": what came back, or what it was.
+  if (preposition === "from") return { kind: "cutOrPrice" };
   const raises = RAISES.test(head);
   const cut =
     preposition === "by" ||

@@ -59,6 +59,8 @@ function withYear(said: DaySaid, words: readonly string[], at: number): Found {
   return { said, words: at };
 }
 
+const AGO_SLIP_MAX = 6;
+
 function agoAt(words: readonly string[]): Found | null {
   const counts: Record<string, number> = {
     a: 1,
@@ -79,6 +81,8 @@ function agoAt(words: readonly string[]): Found | null {
   at += words[at + 1] === "of" ? 2 : 1;
   const unit = words[at];
   if (count === undefined || !unit || words[at + 1] !== "ago") return null;
+  // "2 day ago" is a slip; the 200 of "sold hutch 200 week ago" is a price.
+  if (count > AGO_SLIP_MAX && !unit.endsWith("s")) return null;
   if (/^days?$/.test(unit)) return { said: { form: "ago", days: count }, words: at + 2 };
   if (/^(?:weeks?|wks?)$/.test(unit)) return { said: { form: "ago", days: count * 7 }, words: at + 2 };
   if (/^months?$/.test(unit)) return { said: { form: "monthsAgo", months: count }, words: at + 2 };

@@ -128,22 +128,28 @@ function isTwoForFifteen(clause: Clause): boolean {
 }
 
 /** "sold 8 lamp": eight lamps, or one for eight? */
-function couldBeCount({ tokens, signs }: Clause, token: Tok): boolean {
-  const next = tokens[tokens.indexOf(token) + 1];
+function couldBeCount({ tokens, signs, head }: Clause, token: Tok): boolean {
+  const at = tokens.indexOf(token);
+  const next = tokens[at + 1];
+  // "bought 10 for 40 chairs"
+  const several =
+    (tokens[at + 2]?.mention?.count ?? 1) > 1 && next?.text === "for" && tokens[at - 1] === head;
+  if (several && !token.amount?.money && !/^(?:paid|pd|got|gave|took|spent)$/.test(head?.text ?? ""))
+    return true;
   const whole = wholeOf(token.amount?.exact ?? null);
   const isThing = next?.kind === "piece" || (next?.unknown === true && !signs.has("piece"));
   return isThing && !token.amount?.money && whole !== null && whole <= 12;
 }
 
 const OTHER_THINGS =
-  /^(?:times|people|guys|buyers|offers|messages|kids|years?|yrs?|old|in|inches|inch|feet|ft|foot|drawers?|doors?|shelves|legs|percent|degrees|pounds|lbs|blocks|min away|away|am|pm|oclock)$/;
+  /^(?:times|people|guys|buyers|offers|messages|kids|years?|yrs?|old|in|inches|inch|feet|ft|foot|drawers?|doors?|shelves|legs|percent|degrees|pounds|lbs|blocks|min away|away|am|pm|oclock|left|change)$/;
 
 /** "sold desk 2 times": a number that counts something else. "40 in cash" is money. */
-function countsOtherThings({ tokens }: Clause, token: Tok): boolean {
+function countsOtherThings({ tokens, signs }: Clause, token: Tok): boolean {
   const at = tokens.indexOf(token);
   const next = tokens[at + 1]?.text ?? "";
   if (isDifference(tokens, at)) return true;
-  if (token.amount?.money || next === "in") return false;
+  if (token.amount?.money || next === "in" || (next === "left" && signs.has("loan"))) return false;
   return OTHER_THINGS.test(next);
 }
 

@@ -13,6 +13,8 @@ export const pieces: Fill = (clause) => {
     claim(...tokens);
     if (areSideBySide(tokens)) return trouble("twoNouns");
     if (isNumberRange(clause, tokens)) return trouble("range");
+    if (tokens.length > 1 && tokens.some((token) => isOwnedBesides(clause, token)))
+      return trouble("twoNouns");
     if (couldBePriceBefore(tokens)) return trouble("twoNumbers");
     return withJoinedNouns(clause, withoutParts(clause, tokens));
   }
@@ -97,6 +99,11 @@ function areSideBySide(tokens: readonly Tok[]): boolean {
       !/\d|^(?:a|an|the|both|pair|two|three|four)\b/.test(next.text)
     );
   });
+}
+
+/** "bought desk 40 now i have 6 desks": what there is by now was not bought with it. */
+function isOwnedBesides({ tokens }: Clause, piece: Tok): boolean {
+  return /^(?:have|has|ive|own|got now)$/.test(tokens[tokens.indexOf(piece) - 1]?.text ?? "");
 }
 
 /** No set that is told by its numbers has more of a kind than this. */

@@ -67,10 +67,14 @@ function countedAfter(clause: Clause, last: number): void {
   if (count?.kind !== "amount" || price?.kind !== "amount" || count.amount?.money) return;
   if (!link || !/^(?:at|@|for)$/.test(link.text)) return;
   const whole = wholeOf(count.amount?.exact ?? null);
-  if (whole === null || !price.amount?.exact) return;
+  if (whole === null || !price.amount?.exact || (link.text === "for" && isFewer(price, whole))) return;
   claim(count);
   if (link.text !== "for") multiply(price, whole);
 }
+
+/** "paint 36 for 2": two of them for 36, or 36 for two dollars? */
+const isFewer = ({ amount }: Tok, count: number): boolean =>
+  !amount!.money && amount!.exact!.digits < count * 10 ** amount!.exact!.scale;
 
 /** Makes the price of one into that of all. */
 function multiply(token: Tok, count: number): void {

@@ -88,6 +88,14 @@ const ASKED = [
   "once desk is done list it 140",
   "bought 2 no 3 chairs 30",
   "sold 12",
+  "sold hutch 200 week ago",
+  "sold hutch 200 1st try",
+  "bought desk 40 now i have 6 desks",
+  "bought desk 40 change from 50",
+  "bought 10 for 40 chairs",
+  "sold 3 stools 1 left 60",
+  "sold chairs 40 for 2",
+  "paint 36 for 2",
 ];
 
 /** Notes with words that look like more than they are, and what they come to. */
