@@ -1,4 +1,4 @@
-import { eq } from "drizzle-orm";
+import { eq, sql } from "drizzle-orm";
 import { z } from "zod";
 import { isDay } from "../core/calendar.ts";
 import type { Connection } from "./connection.ts";
@@ -53,9 +53,15 @@ export function nudgeTime(settings: SettingsReader): string {
 
 /** The settings of a ledger, each checked by its shape going in and coming out. */
 export function openSettings({ db }: Connection): Settings {
+  // Prepared once: every note and every look of the schedule asks for several.
+  const byKey = db
+    .select()
+    .from(settings)
+    .where(eq(settings.key, sql.placeholder("key")))
+    .prepare();
   return {
     get<K extends SettingKey>(key: K) {
-      const row = db.select().from(settings).where(eq(settings.key, key)).get();
+      const row = byKey.get({ key });
       return row ? (shapes[key].parse(JSON.parse(row.value)) as SettingValue<K>) : null;
     },
     set(key, value) {
