@@ -1,4 +1,4 @@
-import { afterEach, describe, expect, it } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import { OWNER } from "../../standin/standin.ts";
 import { startWorkbench, type Workbench, type WorkbenchOptions } from "./workbench.ts";
 
@@ -8,13 +8,15 @@ async function bench(options?: WorkbenchOptions): Promise<Workbench> {
   benches.push(started);
   return started;
 }
-afterEach(async () => {
+afterAll(async () => {
   for (const each of benches.splice(0)) await each.close();
 });
 
+// Each test has a server, a ledger and a bot of its own and mostly waits as the bot does, so they run side by side;
+// those that measure how long stopping takes run alone.
 const texts = ({ standin }: Workbench) => standin.sent().map(({ text }) => text);
 
-describe("a send that fails", () => {
+describe.concurrent("a send that fails", () => {
   it("waits as long as Telegram asks, and keeps the order", async () => {
     const started = await bench();
     const { standin } = started;
@@ -110,7 +112,7 @@ describe("a send that fails", () => {
   });
 });
 
-describe("a ledger that cannot be written", () => {
+describe.concurrent("a ledger that cannot be written", () => {
   it("is admitted past it, and what was sent is not sent again", async () => {
     const started = await bench();
     const { standin, ledger } = started;
@@ -135,7 +137,7 @@ describe("a ledger that cannot be written", () => {
   });
 });
 
-describe("the line to Telegram", () => {
+describe.concurrent("the line to Telegram", () => {
   it("may be down at the start, and for a while later", async () => {
     const started = await bench();
     const { standin } = started;
@@ -208,6 +210,30 @@ describe("the line to Telegram", () => {
   });
 });
 
+describe.concurrent("the log", () => {
+  it("never holds the token, whatever fails", async () => {
+    const started = await bench();
+    const { standin, ledger, logged } = started;
+    for (const method of ["sendMessage", "getUpdates", "getFile", "answerCallbackQuery"]) {
+      standin.fail(method, { kind: "dropped" });
+      standin.fail(method, { kind: "status", code: 400, description: `bad ${standin.token}` });
+    }
+    standin.say("first");
+    standin.document("a.txt", "x");
+    standin.outage(true);
+    await new Promise((resolve) => setTimeout(resolve, 300));
+    standin.outage(false);
+    standin.say("last");
+    await standin.waitForReply("heard: last", 20_000);
+    expect(logged.length).toBeGreaterThan(5);
+    expect(logged.join("\n")).not.toContain(standin.token);
+    expect(JSON.stringify(ledger.connection.sqlite.prepare("select * from outbox").all())).not.toContain(
+      standin.token,
+    );
+    expect(String(OWNER.id)).toBe("1001");
+  });
+});
+
 describe("stopping", () => {
   it("is quick while a poll waits, and confirms nothing that was not stored", async () => {
     const started = await bench();
@@ -239,29 +265,5 @@ describe("stopping", () => {
     await standin.waitForReply("heard: third");
     expect(second.conversation.heard.map(({ text }) => text)).toEqual(["third"]);
     await second.close();
-  });
-});
-
-describe("the log", () => {
-  it("never holds the token, whatever fails", async () => {
-    const started = await bench();
-    const { standin, ledger, logged } = started;
-    for (const method of ["sendMessage", "getUpdates", "getFile", "answerCallbackQuery"]) {
-      standin.fail(method, { kind: "dropped" });
-      standin.fail(method, { kind: "status", code: 400, description: `bad ${standin.token}` });
-    }
-    standin.say("first");
-    standin.document("a.txt", "x");
-    standin.outage(true);
-    await new Promise((resolve) => setTimeout(resolve, 300));
-    standin.outage(false);
-    standin.say("last");
-    await standin.waitForReply("heard: last", 20_000);
-    expect(logged.length).toBeGreaterThan(5);
-    expect(logged.join("\n")).not.toContain(standin.token);
-    expect(JSON.stringify(ledger.connection.sqlite.prepare("select * from outbox").all())).not.toContain(
-      standin.token,
-    );
-    expect(String(OWNER.id)).toBe("1001");
   });
 });
