@@ -28,14 +28,6 @@ export function amountText(cents: Cents): string {
   return `${cents < 0 ? "-" : ""}${digits.slice(0, -2)}.${digits.slice(-2)}`;
 }
 
-/** The inverse of `amountText`; null for anything but digits with exactly two places. */
-export function centsOf(text: string): Cents | null {
-  const match = /^(-?)(\d{1,13})\.(\d{2})$/.exec(text);
-  if (!match) return null;
-  const cents = Number(match[2]) * 100 + Number(match[3]);
-  return match[1] && cents !== 0 ? -cents : cents;
-}
-
 /** Cents as a person reads them, grouped, without a sign for the currency: 125000 → "1,250.00". */
 export function show(cents: Cents): string {
   const [whole, fraction] = amountText(Math.abs(cents)).split(".") as [string, string];

@@ -26,7 +26,7 @@ export interface Answer extends Reply {
 }
 
 /** One file of this folder for each question. */
-export interface AnswerRule {
+interface AnswerRule {
   about: ReadingOf<"ask">["about"];
   /** A note that asks it, for help and the tests. */
   example: string;

@@ -1,7 +1,8 @@
 import { Decimal } from "decimal.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { amountText, assertCents, centsOf, percentOf, roundHalfUp, show } from "../../core/money.ts";
+import { amountText, anHour, assertCents, percentOf, roundHalfUp, show } from "../../core/money.ts";
+import { centsOf } from "./cents.ts";
 
 const SEED = Number(process.env["SEED"] ?? 20260531);
 
@@ -21,25 +22,14 @@ describe("money", () => {
     fc.assert(property, { seed: SEED });
   });
 
-  it("is not read from anything but digits with two places", () => {
-    for (const text of [
-      "",
-      "1",
-      "1.5",
-      "1.234",
-      "1,000.00",
-      "0x1F.00",
-      "Infinity",
-      "1e3",
-      " 1.00",
-      "--1.00",
-    ]) {
-      expect(centsOf(text)).toBeNull();
-    }
-  });
-
   it("is shown to people grouped", () => {
     expect([0, 99, 123_456_789, -123_456].map(show)).toEqual(["0.00", "0.99", "1,234,567.89", "-1,234.56"]);
+  });
+
+  it("is told by the hour, half up, where time is logged", () => {
+    expect(anHour(160_00, 90)).toBe(106_67);
+    expect(anHour(-1, 120)).toBe(-1);
+    expect(anHour(500, 0)).toBeNull();
   });
 
   it("takes a percent, rounded once", () => {

@@ -5,8 +5,8 @@ import { TABLE_NAMES } from "../../../bot/files/bodies.ts";
 import { harmless } from "../../../bot/files/cells.ts";
 import { tablesOf } from "../../../bot/files/tables.ts";
 import { csvOf, workbookOf } from "../../../bot/files/workbook.ts";
-import { centsOf } from "../../../core/money.ts";
 import { Ledger } from "../../books/ledger.ts";
+import { centsOf } from "../../core/cents.ts";
 
 const THROUGH = "2026-05-31";
 const ASKED = { through: THROUGH, currency: "USD", mileageRates: {} };
