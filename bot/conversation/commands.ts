@@ -119,7 +119,7 @@ function tellSettings(turn: Turn): void {
     .filter(([, until]) => until > today)
     .map(([piece, until]) => `#${piece} until ${showDay(until, today)}`);
   const rates = Object.entries(settings.get("mileageRates") ?? {}).map(
-    ([year, cents]) => `${year}: ${cents}`,
+    ([year, cents]) => `${cents} in ${year}`,
   );
   const lines = [
     `Time zone: ${turn.zone()}`,

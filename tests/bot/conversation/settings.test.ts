@@ -33,7 +33,7 @@ test("each way to change them that is shown works as it stands", () => {
     ]);
   }
   const after = chat.say("settings").text;
-  expect(after).toContain("Cents a mile: 2027: 74");
+  expect(after).toContain("Cents a mile: 74 in 2027");
   expect(after).toContain("Members' notes: not told");
   expect(after).toContain("Daily message: off, quiet until Tue May 12");
 });
