@@ -1,17 +1,17 @@
 import type { Clause, Tok } from "./clause.ts";
-import type { Saying } from "./grammar.ts";
 import { headsOf, isHead } from "./heads.ts";
-import type { Kind } from "./reading.ts";
 import { maskOf } from "./signs.ts";
+import type { Said } from "./verbs.ts";
 import { language } from "./verbs.ts";
 import { HELPERS } from "./words/people.ts";
 
 export interface Choice {
-  kind: Kind;
-  saying: Saying<Kind>;
+  said: Said;
   head?: Tok;
-  tail: Tok[];
+  tail: readonly Tok[];
   score: number;
+  /** The signs that depend on what follows the verb. */
+  mask: number;
 }
 
 /** A clause with more verb words than this is no note, and comparing them all would take the square of their number. */
@@ -39,16 +39,16 @@ function headPlaces(tokens: readonly Tok[]): number[] {
 
 /** The saying without words that names most of what the clause holds. */
 function unsaidChoice(mask: number): Choice | null {
-  const { grammars, unsaid } = language();
-  let best: Choice | null = null;
-  for (const { kind, saying } of unsaid) {
-    const { says, fits } = grammars.get(kind)!;
-    const fit = fits[saying]!;
-    if ((mask & fit.needs) !== fit.needs || (mask & fit.rulesOut) !== 0) continue;
-    const score = Math.floor(fit.weight);
-    if (!best || score > best.score) best = { kind, saying: says[saying]!, tail: [], score };
+  let best: Said | null = null;
+  let most = -1;
+  for (const said of language().unsaid) {
+    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0) continue;
+    const score = Math.floor(said.weight);
+    if (score <= most) continue;
+    best = said;
+    most = score;
   }
-  return best;
+  return best ? { said: best, tail: NO_TAIL, score: most, mask: 0 } : null;
 }
 
 function saysMore(clause: Clause, token: Tok): boolean {
@@ -76,18 +76,16 @@ function isAbsorbed(clause: Clause, at: number, heads: readonly number[]): boole
 
 /** The better of a choice and what one verb word says: a plain verb before a light one, then the fuller saying. */
 function better(before: Choice | null, clause: Clause, token: Tok): Choice | null {
-  const { grammars } = language();
-  const mask = clause.signs.mask | maskAfter(clause, token);
+  const after = maskAfter(clause, token);
+  const mask = clause.signs.mask | after;
   let best = before;
-  for (const head of headsOf(token)) {
-    const { says, fits } = grammars.get(head.kind)!;
-    const fit = fits[head.saying]!;
-    if ((mask & fit.needs) !== fit.needs || (mask & fit.rulesOut) !== 0) continue;
-    const length = token.to - token.from + head.tail.length * 3;
-    const score = (head.light ? 20 : 100) + length * 3 + fit.weight;
+  for (const { said, tail: words, light } of headsOf(token)) {
+    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0) continue;
+    const length = token.to - token.from + words.length * 3;
+    const score = (light ? 20 : 100) + length * 3 + said.weight;
     if (best && best.score >= score) continue;
-    const tail = tailOf(clause, token, head.tail);
-    if (tail) best = { kind: head.kind, saying: says[head.saying]!, head: token, tail, score };
+    const tail = tailOf(clause, token, words);
+    if (tail) best = { said, head: token, tail, score, mask: after };
   }
   return best;
 }
@@ -127,7 +125,7 @@ function supplyMask(tokens: readonly Tok[], from: number): number {
 }
 
 /** The signs that depend on what follows the verb. */
-export function maskAfter(clause: Clause, head: Tok): number {
+function maskAfter(clause: Clause, head: Tok): number {
   const place = clause.tokens.indexOf(head) + 1;
   return nextMask(clause, place) | (clause.signs.has("supply") ? supplyMask(clause.tokens, place) : 0);
 }
@@ -140,10 +138,10 @@ function nextMask({ tokens }: Clause, place: number): number {
   return next?.kind === "word" && (HELPERS.has(next.text) || next.roles.supply === "help") ? HELPER : 0;
 }
 
-const NO_TAIL: Tok[] = [];
+const NO_TAIL: readonly Tok[] = [];
 
 /** The tokens that finish a verb's words further on; null where they are not all there. */
-function tailOf(clause: Clause, head: Tok, tail: readonly string[]): Tok[] | null {
+function tailOf(clause: Clause, head: Tok, tail: readonly string[]): readonly Tok[] | null {
   if (tail.length === 0) return NO_TAIL;
   const wanted = tail.join(" ");
   for (let at = clause.tokens.indexOf(head) + 1; at < clause.tokens.length; at += 1) {

@@ -2,12 +2,12 @@ import type { Day } from "../calendar.ts";
 import type { Kind } from "./reading.ts";
 import type { Signs } from "./signs.ts";
 import type { Token } from "./token.ts";
+import type { Said } from "./verbs.ts";
 
 /** A verb's words found in a line: which saying of which kind, and the words that must follow further on. */
 export interface Head {
   kind: Kind;
-  /** Index into the verb's `says`. */
-  saying: number;
+  said: Said;
   tail: readonly string[];
   light: boolean;
 }

@@ -10,8 +10,6 @@ export interface Cut {
   /** A piece joined on after the price: nobody can say whether the price was for both. */
   ambiguous?: true;
   repeats?: Tok;
-  /** No mark and no "and" parts it from the clause before it. */
-  glued?: true;
 }
 
 const AND = new Set(["and", "then", "also", "plus", "but", "so", "&", "+"]);
@@ -42,8 +40,8 @@ function hasHadItsSay(between: readonly Tok[]): boolean {
 }
 
 /** Parts of a line between separators, each still with at most one verb that has had its say. */
-function splitAtHeads(segment: readonly Tok[], facts: VerbFacts): (readonly Tok[])[] {
-  const parts: (readonly Tok[])[] = [];
+function splitAtHeads(segment: Tok[], facts: VerbFacts): Tok[][] {
+  const parts: Tok[][] = [];
   let start = 0;
   let headAt = -1;
   for (let at = 0; at < segment.length; at += 1) {
@@ -132,8 +130,8 @@ function pulledBack(segment: readonly Tok[], headAt: number, at: number): number
 }
 
 /** "bought dresser 30 nightstand 18", "gas 20 tolls 5": each thing with its own number. */
-function splitAtThings(part: readonly Tok[], facts: VerbFacts): (readonly Tok[])[] {
-  let parts: (readonly Tok[])[] | undefined;
+function splitAtThings(part: Tok[], facts: VerbFacts): Tok[][] {
+  let parts: Tok[][] | undefined;
   let start = 0;
   let thing = false;
   let number = false;
@@ -302,36 +300,42 @@ function isPriceForBoth(cut: Cut, next: Shape, joint: readonly Tok[], facts: Ver
   );
 }
 
+/** Adds one part of a line to the cuts: to the last of them, or as a clause of its own. */
+function addPart(cuts: Cut[], part: Tok[], joint: readonly Tok[], isGlued: boolean, facts: VerbFacts): void {
+  if (part.length === 0) return;
+  const last = cuts.at(-1);
+  if (!last || last.tokens.length > 2 * SEGMENT_TOKENS_MAX) {
+    cuts.push({ tokens: part });
+    return;
+  }
+  const shape = shapeOf(part);
+  const way =
+    isGlued && shape.head && shapeOf(last.tokens).head
+      ? "own"
+      : joins(shape, last, facts, joint[0]?.text === ",");
+  if (way === "merge") {
+    if (isPriceForBoth(last, shape, joint, facts)) last.ambiguous = true;
+    last.tokens.push(...joint, ...part);
+    return;
+  }
+  const verb = headOf(last.tokens) ?? last.repeats;
+  cuts.push({
+    tokens: part,
+    ...(way === "repeat" && verb ? { repeats: verb } : {}),
+  });
+}
+
 /** Cuts a line's tokens into clauses. Every token lands in exactly one clause or is a separator between two. */
 export function cutsOf(tokens: readonly Tok[], facts: VerbFacts): Cut[] {
   const cuts: Cut[] = [];
   for (const { tokens: segment, joint } of segmentsOf(tokens)) {
-    const parts = splitAtHeads(segment, facts).flatMap((part) => splitAtThings(part, facts));
-    parts.forEach((part, index) => {
-      if (part.length === 0) return;
-      const last = cuts.at(-1);
-      const glued = index > 0;
-      if (!last || last.tokens.length > 2 * SEGMENT_TOKENS_MAX) {
-        cuts.push({ tokens: [...part] });
-        return;
+    let isGlued = false;
+    for (const half of splitAtHeads(segment, facts)) {
+      for (const part of splitAtThings(half, facts)) {
+        addPart(cuts, part, joint, isGlued, facts);
+        isGlued = true;
       }
-      const shape = shapeOf(part);
-      const way =
-        glued && shape.head && shapeOf(last.tokens).head
-          ? "own"
-          : joins(shape, last, facts, joint[0]?.text === ",");
-      if (way === "merge") {
-        if (isPriceForBoth(last, shape, joint, facts)) last.ambiguous = true;
-        last.tokens.push(...joint, ...part);
-      } else {
-        const verb = headOf(last.tokens) ?? last.repeats;
-        cuts.push({
-          tokens: [...part],
-          ...(way === "repeat" && verb ? { repeats: verb } : {}),
-          ...(glued ? { glued: true } : {}),
-        });
-      }
-    });
+    }
   }
   return cuts;
 }

@@ -1,20 +1,18 @@
 import type { Choice } from "./choice.ts";
-import { chosen, maskAfter } from "./choice.ts";
+import { chosen } from "./choice.ts";
 import type { Clause, Tok } from "./clause.ts";
 import { claim, isMark } from "./clause.ts";
 import type { Cut } from "./clauses.ts";
-import type { Slot, Trouble } from "./grammar.ts";
+import type { Trouble } from "./grammar.ts";
 import { pastDay } from "./quantities/days.ts";
 import { questionOf } from "./questions.ts";
 import type { Kind, Mention, Missing, Reading } from "./reading.ts";
 import { HINTS } from "./signs.ts";
 import { pieceCount } from "./slots/money.ts";
-import { knownPieces } from "./slots/pieces.ts";
-import { hasHintOf, slots } from "./slots/slots.ts";
+import { hasCue, slots } from "./slots/slots.ts";
 import { hedgeTrouble, leftoverTrouble } from "./trust.ts";
 import { insteadOf, unclear } from "./unclear.ts";
-import type { AnyGrammar } from "./verbs.ts";
-import { language } from "./verbs.ts";
+import type { AnyGrammar, Field } from "./verbs.ts";
 import { CLASHING_SHORT_FORMS } from "./words/furniture.ts";
 
 /** A clause on its way to a reading; fields may still be shared from its neighbours. */
@@ -22,6 +20,8 @@ export interface Draft {
   kind: Kind;
   fields: Record<string, unknown>;
   clause: Clause;
+  /** Fields to ask for where they are not there. */
+  needs: readonly string[];
   /** It takes a date. */
   dated: boolean;
   leadsWithDay: boolean;
@@ -32,12 +32,12 @@ export interface Draft {
   /** Its pieces are those of the clause before. */
   takesBefore: boolean;
   /** "them": where the clause before named one piece, those of its whole run are meant. */
-  takesSeveral?: boolean;
-  follows?: boolean;
+  takesSeveral: boolean;
+  follows: boolean;
   /** The field that holds the price of one of the pieces of the clause before. */
-  eachOf?: string;
+  eachOf: string | undefined;
   /** Why it is unclear, with the notes that would have worked. */
-  trouble?: Trouble;
+  trouble: Trouble | undefined;
 }
 
 export function interpret(clause: Clause, { repeats, ambiguous }: Cut): Draft {
@@ -66,7 +66,7 @@ function earlyTrouble(clause: Clause): Trouble | null {
 
 function askedDraft(clause: Clause): Draft | null {
   const asked = questionOf(clause.tokens, clause.today);
-  if (asked) return draft("ask", { ...asked }, clause, false);
+  if (asked) return draft("ask", { ...asked }, clause);
   const question = clause.tokens.some((token) => isMark(token, "?"));
   return question ? unclearDraft(clause, { kind: "question" }) : null;
 }
@@ -89,7 +89,7 @@ export function settleEach(made: Draft, pieces: readonly Mention[], clause: Clau
 }
 
 export function unclearDraft(clause: Clause, trouble: Trouble): Draft {
-  const made = draft("unclear", {}, clause, false);
+  const made = draft("unclear", {}, clause);
   const instead = trouble.instead ?? insteadOf(trouble, clause);
   made.trouble = { ...trouble, instead };
   return made;
@@ -106,40 +106,53 @@ function placeLeads({ tokens, signs }: Clause): boolean {
   return place >= 0 && tokens.findIndex((token) => token.kind === "piece") > place;
 }
 
-function draft(kind: Kind, fields: Record<string, unknown>, clause: Clause, dated: boolean): Draft {
-  const made: Draft = {
+function draft(
+  kind: Kind,
+  fields: Record<string, unknown>,
+  clause: Clause,
+  grammar: AnyGrammar | null = null,
+): Draft {
+  return {
     kind,
     fields,
     clause,
-    dated,
+    needs: grammar?.needs ?? NOTHING_NEEDED,
+    dated: grammar !== null && !grammar.dateless,
     leadsWithDay: dayLeads(clause),
     leadsWithPlace: placeLeads(clause),
-    wantsPieces: language().grammars.get(kind)?.needs.includes("pieces") ?? false,
+    wantsPieces: grammar?.needs.includes("pieces") ?? false,
     takesBefore: false,
+    takesSeveral: false,
+    follows: false,
+    eachOf: undefined,
+    trouble: undefined,
   };
-  return made;
 }
 
+const NOTHING_NEEDED: readonly string[] = [];
+
 function filledDraft(clause: Clause, choice: Choice): Draft {
-  const grammar = language().grammars.get(choice.kind)!;
+  const { grammar, means } = choice.said;
+  const { kind } = grammar;
   if (choice.head) {
     clause.head = choice.head;
     claim(choice.head);
+    clause.signs.mask |= choice.mask;
   }
-  if (choice.head) clause.signs.mask |= maskAfter(clause, choice.head);
   claim(...choice.tail);
-  for (const token of clause.tokens)
-    if (token.kind === "word" && grammar.absorbs.has(token.text)) token.claimed = true;
-  if (choice.kind === "fix") claimDenied(clause);
-  const made = draft(choice.kind, { ...choice.saying.means }, clause, !grammar.dateless);
+  if (grammar.absorbs.size > 0)
+    for (const token of clause.tokens)
+      if (token.kind === "word" && grammar.absorbs.has(token.text)) token.claimed = true;
+  if (kind === "fix") claimDenied(clause);
+  const made = draft(kind, { ...means }, clause, grammar);
   const trouble = fill(made, grammar, clause);
   if (trouble) return unclearDraft(clause, trouble);
   const ownTrouble = (grammar.judge?.(made.fields, clause as never) as Trouble | null | undefined) ?? null;
   const left =
     ownTrouble ??
-    (COUNTS_NOTHING.has(choice.kind) ? null : someOfThem(clause)) ??
-    hedgeTrouble(clause, choice.kind) ??
-    leftoverTrouble(choice.kind, clause) ??
+    (COUNTS_NOTHING.has(kind) ? null : someOfThem(clause)) ??
+    hedgeTrouble(clause, kind) ??
+    leftoverTrouble(kind, clause) ??
     wholeTrouble(grammar, clause);
   return left ? unclearDraft(clause, left) : made;
 }
@@ -171,42 +184,35 @@ function fill(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | null 
     const trouble = fillDay(made, grammar, clause);
     if (trouble) return trouble;
   }
-  for (const [field, slot] of grammar.slots) {
-    if (made.fields[field] !== undefined || !hasHintOf(slot, clause)) continue;
-    const trouble = fillField(made, grammar, field, slot, clause);
+  for (const field of grammar.fields) {
+    if (!hasCue(field.cues, clause) || made.fields[field.name] !== undefined) continue;
+    const trouble = fillField(made, field, clause);
     if (trouble) return trouble;
   }
   return null;
 }
 
-function fillField(
-  made: Draft,
-  grammar: AnyGrammar,
-  field: string,
-  slot: Slot,
-  clause: Clause,
-): Trouble | null {
-  const optional = slot === "pieces" && !grammar.needs.includes("pieces") && made.kind !== "hold";
-  const filled = optional ? knownPieces(clause) : slots[slot](clause);
+function fillField(made: Draft, { name, fill: take }: Field, clause: Clause): Trouble | null {
+  const filled = take(clause);
   if (!filled) return null;
   if ("trouble" in filled) return filled.trouble;
-  if (filled.uncounted && !grammar.needs.includes("count")) return { kind: "eachOfUnknown" };
+  if (filled.uncounted && !made.needs.includes("count")) return { kind: "eachOfUnknown" };
   if (filled.several) made.takesSeveral = true;
   if (filled.follows) made.takesBefore = true;
-  else made.fields[field] = filled.value;
+  else made.fields[name] = filled.value;
   if (filled.each) made.fields["each"] = true;
-  if (filled.pending) made.eachOf = field;
+  if (filled.pending) made.eachOf = name;
   return null;
 }
 
 /** The day of a fact: the one said, never one to come. "until friday" is a slot of its own, and claims first. */
 function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | null {
-  if ((clause.signs.hints & HINTS.day) === 0 && !hasHintOf("until", clause)) return null;
-  const waits = grammar.slots.find(([, slot]) => slot === "until");
+  if ((clause.signs.hints & (HINTS.day | HINTS.until)) === 0) return null;
+  const waits = grammar.fields.find(({ slot }) => slot === "until");
   if (waits) {
     const filled = slots.until(clause);
     if (filled && "trouble" in filled) return filled.trouble;
-    if (filled) made.fields[waits[0]] = filled.value;
+    if (filled) made.fields[waits.name] = filled.value;
   } else claimPickup(clause);
   const [first, second] = clause.tokens.filter((token) => token.kind === "day" && !token.claimed);
   if (!first) return null;
@@ -266,18 +272,16 @@ function wholeTrouble(grammar: AnyGrammar, clause: Clause): Trouble | null {
 export function readingOf(made: Draft, line: number): Reading {
   const { clause } = made;
   if (made.trouble) return unclear(made.trouble, { text: clause.text, line });
-  const grammar = language().grammars.get(made.kind);
   const pieces = made.fields["pieces"] as { plural?: true; count?: number }[] | undefined;
-  const missing: Missing[] = [];
-  for (const field of (grammar?.needs ?? []) as Missing[]) {
-    if (field === "count") {
-      if (pieces?.some((mention) => mention.plural)) missing.push("count");
-    } else if (made.fields[field] === undefined) missing.push(field);
+  let missing: Missing[] | undefined;
+  for (const field of made.needs as readonly Missing[]) {
+    const isThere =
+      field === "count" ? !pieces?.some((mention) => mention.plural) : made.fields[field] !== undefined;
+    if (!isThere) missing = [...(missing ?? []), field];
   }
-  if (missing.includes("count")) for (const mention of pieces ?? []) delete mention.plural;
-  const reading: Record<string, unknown> = { kind: made.kind };
-  for (const field in made.fields) reading[field] = made.fields[field];
-  if (missing.length > 0) reading["missing"] = missing;
+  if (missing?.includes("count")) for (const mention of pieces ?? []) delete mention.plural;
+  const reading: Record<string, unknown> = { kind: made.kind, ...made.fields };
+  if (missing) reading["missing"] = missing;
   if (made.follows || made.takesBefore) reading["follows"] = true;
   reading["text"] = clause.text;
   reading["line"] = line;

@@ -50,16 +50,29 @@ export function rolesOf<Head>(roles: Roles<Head>, over: Roles<Head> = {}): Roles
   };
 }
 
-interface Node<Head> {
-  next?: Map<string, Node<Head>>;
-  roles?: Roles<Head>;
+/** The phrases that go on from a word or from a phrase, and what it is itself where it may end there. */
+export interface Entry<Head = unknown> {
+  next: Map<string, Entry<Head>> | undefined;
+  roles: Roles<Head> | undefined;
+  /** The word may also open a number, a count or a day. */
+  opens: boolean;
+}
+
+/** A phrase found: what it is, and how many words it has. */
+export interface Found<Head = unknown> {
+  roles: Roles<Head>;
+  words: number;
 }
 
 /** Phrases to roles, found longest first from any word of a line. */
 export interface Lexicon<Head = unknown> {
   add(phrase: string, roles: Roles<Head>): void;
-  /** The longest phrase that begins at `at`, in words. */
-  longest(norms: readonly string[], at: number): { roles: Roles<Head>; words: number } | null;
+  /** Notes that a word may also open a number, a count or a day. */
+  addOpening(word: string): void;
+  /** What begins with a word; undefined where nothing does. */
+  entry(word: string): Entry<Head> | undefined;
+  /** The longest phrase that begins at `at`. */
+  longest(norms: readonly string[], at: number): Found<Head> | null;
   /** Every single word that stands in a phrase: none of them is a slip of another. */
   readonly vocabulary: ReadonlySet<string>;
   /** The words of things, places and verbs: what a slip may be meant for. */
@@ -67,36 +80,54 @@ export interface Lexicon<Head = unknown> {
 }
 
 function makeLexicon<Head>(): Lexicon<Head> {
-  const root: Node<Head> = { next: new Map() };
+  const root = new Map<string, Entry<Head>>();
   const vocabulary = new Set<string>();
   const targets = new Set<string>();
   const add = (phrase: string, roles: Roles<Head>): void => {
-    let node = root;
-    for (const word of phrase.split(" ")) {
+    const [first = "", ...others] = phrase.split(" ");
+    let entry = entryIn(root, first);
+    for (const word of others) {
+      entry.next ??= new Map();
+      entry = entryIn(entry.next, word);
+    }
+    for (const word of [first, ...others]) {
       vocabulary.add(word);
       if (isTarget(roles)) targets.add(word);
-      node.next ??= new Map();
-      let child = node.next.get(word);
-      if (!child) {
-        child = {};
-        node.next.set(word, child);
-      }
-      node = child;
     }
-    node.roles = rolesOf(roles, node.roles);
+    entry.roles = rolesOf(roles, entry.roles);
   };
-  const longest = (norms: readonly string[], at: number) => {
-    let node = root;
-    let found: { roles: Roles<Head>; words: number } | null = null;
-    for (let index = at; index < norms.length; index += 1) {
-      const child = node.next?.get(norms[index]!);
-      if (!child) break;
-      node = child;
-      if (node.roles) found = { roles: node.roles, words: index - at + 1 };
-    }
-    return found;
+  const addOpening = (word: string): void => {
+    entryIn(root, word).opens = true;
   };
-  return { add, longest, vocabulary, targets };
+  const longest = (norms: readonly string[], at: number): Found<Head> | null => {
+    const first = at < norms.length ? root.get(norms[at]!) : undefined;
+    return first ? longestFrom(first, norms, at) : null;
+  };
+  return { add, addOpening, entry: (word) => root.get(word), longest, vocabulary, targets };
+}
+
+function entryIn<Head>(entries: Map<string, Entry<Head>>, word: string): Entry<Head> {
+  let entry = entries.get(word);
+  if (!entry) {
+    entry = { next: undefined, roles: undefined, opens: false };
+    entries.set(word, entry);
+  }
+  return entry;
+}
+
+/** The longest phrase that goes on from the entry of the word at `at`. */
+export function longestFrom<Head>(
+  first: Entry<Head>,
+  norms: readonly string[],
+  at: number,
+): Found<Head> | null {
+  let found: Found<Head> | null = first.roles ? { roles: first.roles, words: 1 } : null;
+  let entry: Entry<Head> | undefined = first;
+  for (let index = at + 1; entry?.next && index < norms.length; index += 1) {
+    entry = entry.next.get(norms[index]!);
+    if (entry?.roles) found = { roles: entry.roles, words: index - at + 1 };
+  }
+  return found;
 }
 
 function isTarget({ noun, supply, place, heads, method, labor }: Roles): boolean {

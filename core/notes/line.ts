@@ -37,9 +37,10 @@ function withoutBullet(words: Word[], line: string): Word[] {
 
 /** The readings of one line; none for a blank one. */
 export function readLine(line: string, today: Day, index: number): Reading[] {
-  if (line.trim() === "") return [];
+  const text = line.trim();
+  if (text === "") return [];
   const words = withoutBullet(wordsOf(line), line);
-  const place = { text: line.trim(), line: index };
+  const place = { text, line: index };
   if (!words.some((word) => word.kind !== "mark")) return [unclear({ kind: "unknown" }, place)];
   const { lexer, facts } = language();
   const norms = correctedNorms(line, words, lexer);
@@ -54,6 +55,7 @@ export function readLine(line: string, today: Day, index: number): Reading[] {
 
 /** "1:45 sanding the desk" is an hour and three quarters, no time of day. */
 function withWorkClocks(tokens: Tok[]): Tok[] {
+  if (!tokens.some(({ kind }) => kind === "clock")) return tokens;
   const works = tokens.some(
     (token) => token.roles.labor || token.roles.heads?.some((head) => head.kind === "work"),
   );
@@ -67,13 +69,14 @@ function withWorkClocks(tokens: Tok[]): Tok[] {
 /** Words by which a note takes back what it has just said: nobody can say how much of it. */
 const TAKEN_BACK =
   /^(?:(?:no )?i mean|i meant|scratch that|strike that|wait no|no wait|make that|correction)\b/;
+const OPENS_TAKEN_BACK = /^(?:no|i|scratch|strike|wait|make|correction)\b/;
 
 /** "bought desk 40 scratch that 45", "2h no 3h on the desk", "sold the hutch i mean the bench 90". */
 function takesItselfBack(tokens: readonly Tok[]): boolean {
   let isNoted = false;
   for (const [at, token] of tokens.entries()) {
     const isValue = token.kind !== "word" && token.kind !== "mark";
-    if (isNoted && token.kind === "word") {
+    if (isNoted && token.kind === "word" && OPENS_TAKEN_BACK.test(token.text)) {
       const ahead = tokens
         .slice(at, at + 3)
         .map(({ text }) => text)

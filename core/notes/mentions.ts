@@ -3,10 +3,10 @@ import { isSetName } from "./furniture.ts";
 import { singularOf } from "./lexicon.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import type { Mention } from "./reading.ts";
-import { NO_ROLES, tokenOf } from "./token.ts";
+import { pieceToken } from "./token.ts";
 import { PARTS } from "./words/traits.ts";
 
-const PIECES_WORD = /^(?:pieces?|pcs?|pce|pc)$/;
+const PIECES_WORDS = new Set(["piece", "pieces", "pc", "pcs", "pce"]);
 const COUNT_WORDS: Readonly<Record<string, number>> = {
   both: 2,
   pair: 2,
@@ -34,14 +34,14 @@ function countOf(token: Tok | undefined): number | null {
 }
 
 /** What stands between a count and its noun: "two of the chairs", "both my chairs". */
-function isLink(token: Tok | undefined): boolean {
-  return token !== undefined && /^(?:of|the|my|our|those|these|them|matching)$/.test(token.text);
-}
+const LINKS = new Set(["of", "the", "my", "our", "those", "these", "them", "matching"]);
+const PAIRS = new Set(["pair", "pr"]);
+const GROUPS = new Set(["set", "lot", "bunch", "group"]);
 
 /** The count before the words at `end`, whichever way it is said; `from` stays where there is none. */
 function countBefore(tokens: readonly Tok[], end: number, plural: boolean): Counted {
   let at = end - 1;
-  while (isLink(tokens[at])) at -= 1;
+  while (at >= 0 && LINKS.has(tokens[at]!.text)) at -= 1;
   const token = tokens[at];
   if (!token) return { from: end };
   const word = COUNT_WORDS[token.text];
@@ -52,11 +52,10 @@ function countBefore(tokens: readonly Tok[], end: number, plural: boolean): Coun
     return {
       from: half ? at - 1 : at,
       count: half ? 6 : word,
-      ...(/^(?:pair|pr)$/.test(token.text) ? { set: true as const } : {}),
+      ...(PAIRS.has(token.text) ? { set: true as const } : {}),
     };
   }
-  if (/^(?:set|lot|bunch|group)$/.test(token.text))
-    return { from: at, ...(token.text === "set" ? { set: true as const } : {}) };
+  if (GROUPS.has(token.text)) return { from: at, ...(token.text === "set" ? { set: true as const } : {}) };
   const count = countOf(token);
   if (count === null || (!plural && count > SLIP_COUNT_MAX)) return { from: end };
   // "one dresser" said with links between needs "of": "15 the dresser" is a price.
@@ -69,24 +68,26 @@ function countBefore(tokens: readonly Tok[], end: number, plural: boolean): Coun
 function setBefore(tokens: readonly Tok[], at: number): { from: number; set: boolean } {
   const of = tokens[at - 1]?.text === "of" ? 2 : 1;
   const word = tokens[at - of]?.text ?? "";
-  if (/^(?:set|lot|bunch|group|all)$/.test(word)) return { from: at - of, set: word === "set" };
+  if (GROUPS.has(word) || word === "all") return { from: at - of, set: word === "set" };
   return { from: at, set: false };
 }
+
+const NO_TRAITS = new Set([...GROUPS, "pc", "pcs", "x", "each", "every", "ea"]);
 
 function isTrait(token: Tok | undefined): boolean {
   if (token?.kind !== "word") return false;
   if (token.roles.trait) return true;
-  return (
-    token.unknown === true &&
-    !(token.text in COUNT_WORDS) &&
-    !/^(?:set|lot|bunch|group|pc|pcs|x|each|every|ea)$/.test(token.text)
-  );
+  return token.unknown === true && !(token.text in COUNT_WORDS) && !NO_TRAITS.has(token.text);
 }
+
+const TAKES_PERSON = new Set(["to", "from", "off", "at", "via"]);
 
 /** "sold to carol desk 90": the unknown word is whoever the preposition is about. */
 function isAfterPreposition(tokens: readonly Tok[], at: number): boolean {
-  return /^(?:to|from|off|at|via)$/.test(tokens[at - 1]?.text ?? "");
+  return at > 0 && TAKES_PERSON.has(tokens[at - 1]!.text);
 }
+
+const MORE = new Set(["more", "other", "extra"]);
 
 /** The describing words before a noun, and where they begin. */
 function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[]; from: number } {
@@ -101,7 +102,7 @@ function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[];
     } else if (token.kind === "grain" && PARTS.has(token.text.split(" ").at(-1)!)) traits.unshift(token.text);
     else if (token.roles.opinion && !token.roles.trait) continue;
     // "2 more chairs" are two.
-    else if (/^(?:more|other|extra)$/.test(token.text) && countOf(number) !== null) continue;
+    else if (MORE.has(token.text) && countOf(number) !== null) continue;
     else if (isTrait(token) && !(token.unknown && isAfterPreposition(tokens, at))) traits.unshift(token.text);
     else break;
   }
@@ -112,29 +113,30 @@ function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[];
 function after(tokens: readonly Tok[], noun: number, mention: Mention, plural: boolean): number {
   let to = noun + 1;
   const next = tokens[to];
-  if (next?.kind === "number") {
+  if (!next) return to;
+  if (next.kind === "number") {
     mention.number = next.value!;
     mention.count ??= 1;
     return to + 1;
   }
-  if (next?.kind === "count" && mention.count === undefined) {
+  if (next.kind === "count" && mention.count === undefined) {
     mention.count = next.value!;
     return to + 1;
   }
-  if (/^(?:pair|pr)$/.test(next?.text ?? "") && mention.count === undefined) {
+  if (mention.count === undefined && PAIRS.has(next.text)) {
     mention.count = 2;
     mention.set = true;
     return to + 1;
   }
   if (isPartCount(tokens, to)) return to + partOffset(tokens, to) + 2;
-  const factor = wholeOf(next?.amount?.factors?.[0] ?? null);
+  const factor = wholeOf(next.amount?.factors?.[0] ?? null);
   // "chairs 2@10" counts them, and the product stays the price.
   if (factor !== null && factor < 1000 && plural && mention.count === undefined) mention.count = factor;
-  const open = next?.kind === "mark" && next.text === "(" ? 1 : 0;
+  const open = next.kind === "mark" && next.text === "(" ? 1 : 0;
   const count = countOf(tokens[to + open]);
   if (count === null || mention.count !== undefined) return to;
   const unit = tokens[to + open + 1];
-  if (unit && PIECES_WORD.test(unit.text) && mention.name && isSetName(mention.name)) {
+  if (unit && PIECES_WORDS.has(unit.text) && mention.name && isSetName(mention.name)) {
     mention.count = count;
     return to + open + 2;
   }
@@ -155,35 +157,36 @@ function isMoreThan(token: Tok | undefined, count: number): boolean {
   return money || exact === null || exact.digits >= count * 10 ** exact.scale;
 }
 
-const DESCRIBED_PARTS =
-  /^(?:drawers?|drwrs?|doors?|shelf|shelves|tiers?|legs?|foot|feet|ft|inch|inches|cushions?|panels?|seater)$/;
+const DESCRIBED_PARTS = new Set(
+  (
+    "drawer drawers drwr drwrs door doors shelf shelves tier tiers leg legs foot feet ft inch inches " +
+    "cushion cushions panel panels seater"
+  ).split(" "),
+);
+const HAS = new Set([",", "with", "w", "has", "of"]);
 
 /** A comma or "with" between a noun and what it has. */
 function partOffset(tokens: readonly Tok[], at: number): number {
-  return /^(?:,|with|w|has|of)$/.test(tokens[at]?.text ?? "") ? 1 : 0;
+  return at < tokens.length && HAS.has(tokens[at]!.text) ? 1 : 0;
 }
 
 /** "dresser, 3 drawer": drawers are no pieces and three no price. */
 function isPartCount(tokens: readonly Tok[], at: number): boolean {
   const from = at + partOffset(tokens, at);
-  return countOf(tokens[from]) !== null && DESCRIBED_PARTS.test(tokens[from + 1]?.text ?? "");
+  return countOf(tokens[from]) !== null && DESCRIBED_PARTS.has(tokens[from + 1]?.text ?? "");
 }
 
 /** "5 piece dining set" counts the pieces of the set. */
 function setCountBefore(tokens: readonly Tok[], from: number): Counted {
   const unit = tokens[from - 1];
-  const count = unit && PIECES_WORD.test(unit.text) ? countOf(tokens[from - 2]) : null;
+  const count = unit && PIECES_WORDS.has(unit.text) ? countOf(tokens[from - 2]) : null;
   return count === null ? { from } : { from: from - 2, count, set: true };
 }
 
-function pieceToken(tokens: readonly Tok[], from: number, to: number, mention: Mention): Tok {
-  const first = tokens[from]!;
-  const last = tokens[to - 1]!;
-  const text = tokens
-    .slice(from, to)
-    .map((token) => token.text)
-    .join(" ");
-  return tokenOf("piece", text, { from: first.from, to: last.to }, NO_ROLES, { mention });
+function joinedToken(tokens: readonly Tok[], from: number, to: number, mention: Mention): Tok {
+  let text = tokens[from]!.text;
+  for (let at = from + 1; at < to; at += 1) text += ` ${tokens[at]!.text}`;
+  return pieceToken(text, tokens[from]!.from, tokens[to - 1]!.to, mention);
 }
 
 /** "check #1042", "lot #12": numbers that are not the bot's own. */
@@ -232,7 +235,11 @@ function mentionAt(
   return { mention: ordered(mention), from: Math.min(counted.from, traitsFrom), to };
 }
 
+/** The fields of a mention that are there, in the order in which they are printed. */
 function ordered({ name, count, traits, number, plural, set }: Mention): Mention {
+  // Nearly all mentions are a name and a count.
+  if (name !== undefined && count !== undefined && !traits && number === undefined && !plural && !set)
+    return { name, count };
   const mention: Mention = {};
   if (name !== undefined) mention.name = name;
   if (count !== undefined) mention.count = count;
@@ -249,9 +256,11 @@ export function withMentions(tokens: readonly Tok[]): Tok[] {
   const origins: number[] = [];
   let at = 0;
   while (at < tokens.length) {
-    const found = mentionAt(tokens, at);
+    const token = tokens[at]!;
+    const isNamed = token.kind === "number" || token.roles.noun !== undefined;
+    const found = isNamed ? mentionAt(tokens, at) : null;
     if (!found) {
-      joined.push(isOtherNumber(tokens, at) ? { ...tokens[at]!, kind: "grain" } : tokens[at]!);
+      joined.push(isNamed && isOtherNumber(tokens, at) ? { ...token, kind: "grain" } : token);
       origins.push(at);
       at += 1;
       continue;
@@ -262,7 +271,7 @@ export function withMentions(tokens: readonly Tok[]): Tok[] {
     }
     // An earlier mention may already hold these words: it keeps them.
     joined.push(
-      pieceToken(tokens, Math.max(found.from, (origins.at(-1) ?? -1) + 1), found.to, found.mention),
+      joinedToken(tokens, Math.max(found.from, (origins.at(-1) ?? -1) + 1), found.to, found.mention),
     );
     origins.push(at);
     at = found.to;

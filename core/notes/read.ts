@@ -10,6 +10,6 @@ export { printReading } from "./print.ts";
  * relative days count from.
  */
 export function readMessage(text: string, today: Day): Reading[] {
-  if (!/[\r\n]/.test(text)) return readLine(text, today, 0);
+  if (!text.includes("\n") && !text.includes("\r")) return readLine(text, today, 0);
   return text.split(/\r\n|\r|\n/).flatMap((line, index) => readLine(line, today, index));
 }

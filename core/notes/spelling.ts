@@ -1,7 +1,7 @@
 /** Finds the one known word that a typed word is a slip away from. */
 export interface Speller {
-  /** The word is known or ordinary: it is taken as it is. */
-  isSettled(word: string): boolean;
+  /** A word that is known or ordinary, and taken as it is: one string for every time it is said. */
+  settled(word: string): string | undefined;
   /** The known word meant, or null: known already, too short, an ordinary word, or more than one would do. */
   meant(word: string): string | null;
 }
@@ -98,9 +98,10 @@ export function makeSpeller(vocabulary: Iterable<string>, ordinary: ReadonlySet<
     }
     return best;
   };
-  const settled = new Set([...known, ...ordinary]);
+  // Strings out of one list are compared at a glance, those cut out of a line letter by letter.
+  const settled = new Map([...known, ...ordinary].map((word) => [word, word]));
   return {
-    isSettled: (word) => settled.has(word),
+    settled: (word) => settled.get(word),
     meant(word) {
       if (word.length < LENGTH_MIN || word.length > LENGTH_MAX || settled.has(word)) return null;
       const before = remembered.get(word);

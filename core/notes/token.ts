@@ -47,43 +47,79 @@ export interface Token<Head = unknown> {
 
 export const NO_ROLES: Roles<never> = rolesOf({});
 
-/**
- * A token with every field there, absent ones undefined: tokens all of one shape are read several times faster
+/*
+ * Every token has every field, absent ones undefined: tokens all of one shape are read several times faster
  * than tokens of as many shapes as there are kinds.
  */
-export function tokenOf<Head>(
+
+export function wordToken<Head>(
   kind: TokenKind,
   text: string,
-  place: { from: number; to: number },
+  from: number,
+  to: number,
   roles: Roles<Head>,
-  rest: TokenRest = NOTHING,
+  unknown?: true,
 ): Token<Head> {
   return {
     kind,
     text,
-    from: place.from,
-    to: place.to,
+    from,
+    to,
     roles,
-    unknown: rest.unknown,
-    amount: rest.amount,
-    each: rest.each,
-    value: rest.value,
-    minutes: rest.minutes,
-    miles: rest.miles,
-    percent: rest.percent,
-    at: rest.at,
-    said: rest.said,
-    days: rest.days,
-    mention: rest.mention,
+    unknown,
+    amount: undefined,
+    each: undefined,
+    value: undefined,
+    minutes: undefined,
+    miles: undefined,
+    percent: undefined,
+    at: undefined,
+    said: undefined,
+    days: undefined,
+    mention: undefined,
     claimed: false,
   };
 }
 
-type TokenRest = Partial<Omit<Token, "kind" | "text" | "from" | "to" | "roles" | "claimed">>;
+/** A token of pieces in place of the words that name them. */
+export function pieceToken(text: string, from: number, to: number, mention: Mention): Token<never> {
+  const token = wordToken("piece", text, from, to, NO_ROLES);
+  token.mention = mention;
+  return token;
+}
 
-export const NOTHING: TokenRest = {};
-
-export const UNKNOWN: TokenRest = { unknown: true };
+/** A token of a number, a measure or a day. Each kind fills the fields that are its own. */
+export function partToken(part: Part, text: string, from: number): Token<never> {
+  const token = wordToken(part.kind, text, from, from + part.words, NO_ROLES);
+  switch (part.kind) {
+    case "amount":
+      token.amount = part.amount;
+      token.each = part.each;
+      break;
+    case "day":
+      token.said = part.said;
+      break;
+    case "count":
+    case "number":
+      token.value = part.value;
+      break;
+    case "duration":
+      token.minutes = part.minutes;
+      break;
+    case "miles":
+      token.miles = part.miles;
+      break;
+    case "percent":
+      token.percent = part.percent;
+      break;
+    case "clock":
+      token.at = part.at;
+      break;
+    case "span":
+      token.days = part.days;
+  }
+  return token;
+}
 
 export interface Cursor {
   norms: readonly string[];

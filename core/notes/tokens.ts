@@ -1,4 +1,5 @@
-import type { Lexicon, Roles } from "./lexicon.ts";
+import type { Entry, Found, Lexicon } from "./lexicon.ts";
+import { longestFrom } from "./lexicon.ts";
 import type { DaySaid } from "./quantities/days.ts";
 import { dayAt } from "./quantities/days.ts";
 import { HOURS } from "./quantities/measures.ts";
@@ -8,7 +9,7 @@ import { DAY_STARTERS, NUMBER_STARTERS, STARTERS } from "./quantities/starters.t
 import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
 import type { Part, Token } from "./token.ts";
-import { NO_ROLES, NOTHING, tokenOf, UNKNOWN } from "./token.ts";
+import { NO_ROLES, partToken, wordToken } from "./token.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
 
 export interface Lexer<Head> {
@@ -27,9 +28,14 @@ export function correctedNorms<Head>(
   const norms: string[] = [];
   for (let at = 0; at < words.length; at += 1) {
     const { kind, norm } = words[at]!;
-    if (kind === "letters" && isNounIs(line, words, norms, at, lexicon)) norms.push(norm.slice(0, -1));
-    else if (kind !== "letters" || speller.isSettled(norm)) norms.push(norm);
-    else norms.push(shorthands.get(norm) ?? (isName(line, words, at) ? norm : (speller.meant(norm) ?? norm)));
+    if (kind !== "letters") norms.push(norm);
+    else if (isNounIs(line, words, norms, at, lexicon)) norms.push(norm.slice(0, -1));
+    else
+      norms.push(
+        speller.settled(norm) ??
+          shorthands.get(norm) ??
+          (isName(line, words, at) ? norm : (speller.meant(norm) ?? norm)),
+      );
   }
   return norms;
 }
@@ -42,8 +48,10 @@ function isNounIs<Head>(
   at: number,
   lexicon: Lexicon<Head>,
 ): boolean {
-  const { end, norm } = words[at]!;
-  if (line[end - 1] !== "s" || !/['’‘]/.test(line[end - 2] ?? "")) return false;
+  const { start, end, norm } = words[at]!;
+  // An apostrophe is no part of the norm: without one both are as long.
+  if (norm.length === end - start || line[end - 1] !== "s" || !/['’‘]/.test(line[end - 2] ?? ""))
+    return false;
   const noun = norm.slice(0, -1);
   const alone = lexicon.longest([noun], 0)?.roles.noun;
   const joined = at > 0 ? lexicon.longest([norms[at - 1]!, noun], 0) : null;
@@ -75,12 +83,16 @@ export function tokensOf<Head>(
 
 /** A token of one kind from its part of the line. */
 function made<Head>(part: Part, norms: readonly string[], at: number): Token<Head> {
-  const { words } = part;
-  const text = words === 1 ? norms[at]! : norms.slice(at, at + words).join(" ");
-  return tokenOf(part.kind, text, { from: at, to: at + words }, NO_ROLES as Roles<Head>, part);
+  return partToken(part, textOf(norms, at, part.words), at) as Token<Head>;
 }
 
+const textOf = (norms: readonly string[], at: number, words: number): string =>
+  words === 1 ? norms[at]! : norms.slice(at, at + words).join(" ");
+
 const DOUBTFUL: Part = { kind: "amount", amount: { exact: null, flaw: "vague", money: false }, words: 1 };
+
+/** Words that may open something else than a phrase of the lexicon; any other is looked up and done with. */
+export const OPENINGS: readonly string[] = [...STARTERS, "x", "no", "number", "num", "nbr"];
 
 function tokenAt<Head>(
   words: readonly Word[],
@@ -90,28 +102,51 @@ function tokenAt<Head>(
 ): Token<Head> {
   const word = words[at]!;
   const norm = norms[at]!;
-  if (norm === "#" && /^\d{1,9}$/.test(norms[at + 1] ?? ""))
-    return made({ kind: "number", value: Number(norms[at + 1]), words: 2 }, norms, at);
+  if (word.kind === "letters") {
+    const entry = lexer.lexicon.entry(norm);
+    if (!entry) return wordToken<Head>("word", norm, at, at + 1, NO_ROLES, true);
+    if (!entry.opens) return phraseToken(norms, at, longestFrom(entry, norms, at));
+    return openingToken(word, norms, at, entry, lexer);
+  }
   if (word.doubtful) return made(DOUBTFUL, norms, at);
+  if (word.kind === "mark") {
+    if (norm === "#" && /^\d{1,9}$/.test(norms[at + 1] ?? ""))
+      return made({ kind: "number", value: Number(norms[at + 1]), words: 2 }, norms, at);
+    if (norm !== "$") return wordToken<Head>("mark", norm, at, at + 1, NO_ROLES);
+  }
+  const timed = timedAt(word, norms, at, lexer);
+  if (timed) return made(saidOfEach(timed, norms[at - 1]), norms, at);
+  return word.kind === "mark"
+    ? wordToken<Head>("mark", norm, at, at + 1, NO_ROLES)
+    : wordToken<Head>("word", norm, at, at + 1, NO_ROLES, true);
+}
+
+/** A word that may open a number, a count or a day: whichever of that and the lexicon's phrase says more. */
+function openingToken<Head>(
+  word: Word,
+  norms: readonly string[],
+  at: number,
+  entry: Entry<Head>,
+  lexer: Lexer<Head>,
+): Token<Head> {
+  const norm = norms[at]!;
   if (norm === "x" && /^\d{1,3}$/.test(norms[at + 1] ?? ""))
     return made({ kind: "count", value: Number(norms[at + 1]), words: 2 }, norms, at);
   const named = NUMBER_WORDS.has(norm) ? pieceNumberAt(norms, at) : null;
   if (named) return made(named, norms, at);
-  const found = word.kind === "letters" ? lexer.lexicon.longest(norms, at) : null;
-  const nounPhrase = isLongNoun(found);
-  const opensNoun = SPAN_ARTICLE.test(norm) && isLongNoun(lexer.lexicon.longest(norms, at + 1));
-  if (!nounPhrase && !opensNoun && (word.kind === "digits" || STARTERS.has(norm))) {
+  const found = longestFrom(entry, norms, at);
+  const isArticle = norm === "a" || norm === "an";
+  const opensNoun = isArticle && isLongNoun(lexer.lexicon.longest(norms, at + 1));
+  if (!isLongNoun(found) && !opensNoun && STARTERS.has(norm)) {
     const timed = timedAt(word, norms, at, lexer);
     const least = found?.roles.vagueTime || found?.roles.hedge ? found.words : 0;
     if (timed && timed.words >= least) return made(saidOfEach(timed, norms[at - 1]), norms, at);
   }
-  return plainToken(word, norms, at, found);
+  return phraseToken(norms, at, found);
 }
 
-const SPAN_ARTICLE = /^an?$/;
-
 /** "a day bed" is no day long. */
-const isLongNoun = <Head>(found: { roles: Roles<Head>; words: number } | null): boolean =>
+const isLongNoun = <Head>(found: Found<Head> | null): boolean =>
   found !== null && found.words > 1 && found.roles.noun !== undefined;
 
 /** "3 desks each 40" is 40 for one, as "40 each" is. */
@@ -121,24 +156,9 @@ function saidOfEach(part: Part, before: string | undefined): Part {
     : part;
 }
 
-function plainToken<Head>(
-  word: Word,
-  norms: readonly string[],
-  at: number,
-  found: { roles: Roles<Head>; words: number } | null,
-): Token<Head> {
-  if (found) {
-    const text = found.words === 1 ? norms[at]! : norms.slice(at, at + found.words).join(" ");
-    return tokenOf("word", text, { from: at, to: at + found.words }, found.roles);
-  }
-  const mark = word.kind === "mark";
-  return tokenOf(
-    mark ? "mark" : "word",
-    norms[at]!,
-    { from: at, to: at + 1 },
-    NO_ROLES as Roles<Head>,
-    mark ? NOTHING : UNKNOWN,
-  );
+function phraseToken<Head>(norms: readonly string[], at: number, found: Found<Head> | null): Token<Head> {
+  if (!found) return wordToken<Head>("word", norms[at]!, at, at + 1, NO_ROLES, true);
+  return wordToken("word", textOf(norms, at, found.words), at, at + found.words, found.roles);
 }
 
 const NUMBER_WORDS = new Set(["no", "number", "num", "nbr"]);
@@ -172,7 +192,7 @@ function timedAt<Head>(word: Word, norms: readonly string[], at: number, lexer: 
   return part && norm === "one" && part.words === 1 && !countsSomething(norms, at, lexer) ? null : part;
 }
 
-const AFTER_DAYS = /^(?:of|days?|weeks?|wks?|months?)$/;
+const AFTER_DAYS = new Set(["of", "day", "days", "week", "weeks", "wk", "wks", "month", "months"]);
 
 /** Digits are a day only with a slash, a dash or an ordinal's letters in them, or before "days ago". */
 function couldBeDay(norms: readonly string[], at: number): boolean {
@@ -181,7 +201,7 @@ function couldBeDay(norms: readonly string[], at: number): boolean {
     const code = word.charCodeAt(place);
     if (code === 47 || code === 45 || code > 57) return true;
   }
-  return AFTER_DAYS.test(norms[at + 1] ?? "");
+  return AFTER_DAYS.has(norms[at + 1] ?? "");
 }
 
 /** "one dresser", "one of the chairs"; "the last one" counts nothing. */
@@ -191,9 +211,11 @@ function countsSomething<Head>(norms: readonly string[], at: number, lexer: Lexe
   return roles?.noun !== undefined || roles?.trait === true || roles?.supply !== undefined;
 }
 
+const FRACTIONS = new Set(["1/2", "1/4", "3/4", "1/3", "2/3"]);
+
 /** "1/2 hour" and "1/2 inch" are no first of February. */
 function slashIsFraction(norms: readonly string[], at: number): boolean {
-  if (!/^(?:1\/2|1\/4|3\/4|1\/3|2\/3)$/.test(norms[at]!)) return false;
+  if (!FRACTIONS.has(norms[at]!)) return false;
   const next = norms[at + 1] ?? "";
   return HOURS.has(next) || /^(?:an?|of|inch|off|in|gallon|quart|price|pint|yard)$/.test(next);
 }

@@ -7,15 +7,25 @@ import { KEYWORDS, TIME_WORDS } from "./quantities/starters.ts";
 import { questionWords } from "./questions.ts";
 import type { Kind } from "./reading.ts";
 import { maskOf } from "./signs.ts";
+import type { Fill } from "./slots/filled.ts";
+import { knownPieces } from "./slots/pieces.ts";
+import type { Cues } from "./slots/slots.ts";
+import { cuesOf, slots } from "./slots/slots.ts";
 import { makeSpeller } from "./spelling.ts";
 import type { Lexer } from "./tokens.ts";
+import { OPENINGS } from "./tokens.ts";
 import { LABORS } from "./words/labors.ts";
 import { ORDINARY } from "./words/ordinary.ts";
 
-/** A saying as bits: the signs it needs, those it rules out, and how much it says beside its words. */
-export interface Fit {
+/** One saying of a kind, ready to be held against what a clause holds. */
+export interface Said {
+  grammar: AnyGrammar;
+  /** Fields that the words themselves settle. */
+  means: Readonly<Record<string, unknown>>;
+  /** The signs it needs and those it rules out, as bits. */
   needs: number;
   rulesOut: number;
+  /** How much it says beside its words. */
   weight: number;
 }
 
@@ -40,12 +50,33 @@ const SLOT_ORDER: readonly Slot[] = [
   "money",
 ];
 
-function inOrder(slots: Readonly<Record<string, Slot>>): [string, Slot][] {
-  return Object.entries(slots).sort(([, a], [, b]) => SLOT_ORDER.indexOf(a) - SLOT_ORDER.indexOf(b));
+/** A field, the slot that fills it, and what a clause must hold for that. */
+export interface Field {
+  name: string;
+  slot: Slot;
+  fill: Fill;
+  cues: Cues;
 }
 
-function fitOf(saying: Saying<Kind>): Fit {
+function inOrder({ slots: named, needs = [], kind }: SlotsOf): Field[] {
+  const order = Object.entries(named).sort(([, a], [, b]) => SLOT_ORDER.indexOf(a) - SLOT_ORDER.indexOf(b));
+  return order.map(([name, slot]) => {
+    // Where pieces are only named by the way, none is made up from unknown words.
+    const byTheWay = slot === "pieces" && !needs.includes("pieces") && kind !== "hold";
+    return { name, slot, fill: byTheWay ? knownPieces : slots[slot], cues: cuesOf(slot) };
+  });
+}
+
+interface SlotsOf {
+  kind: Kind;
+  slots: Readonly<Record<string, Slot>>;
+  needs?: readonly string[];
+}
+
+function saidOf(saying: Saying<Kind>, grammar: AnyGrammar): Said {
   return {
+    grammar,
+    means: (saying.means ?? {}) as Readonly<Record<string, unknown>>,
     needs: maskOf(saying.with),
     rulesOut: maskOf(saying.without),
     weight: (saying.with?.length ?? 0) * 2 + (saying.without?.length ?? 0) * 0.1,
@@ -55,11 +86,8 @@ function fitOf(saying: Saying<Kind>): Fit {
 /** A grammar with its kind set aside, for the engine that treats all kinds alike. */
 export interface AnyGrammar {
   kind: Kind;
-  says: readonly Saying<Kind>[];
-  /** The same sayings as bits, for telling at once which of them a clause fits. */
-  fits: readonly Fit[];
-  /** Fields and their slots, in the order in which slots claim. */
-  slots: readonly (readonly [field: string, slot: Slot])[];
+  /** In the order in which their slots claim. */
+  fields: readonly Field[];
   needs: readonly string[];
   absorbs: ReadonlySet<string>;
   whole: boolean;
@@ -73,7 +101,7 @@ export interface Language {
   facts: VerbFacts;
   grammars: ReadonlyMap<Kind, AnyGrammar>;
   /** Sayings without words, by kind, in the order of the list. */
-  unsaid: readonly { kind: Kind; saying: number }[];
+  unsaid: readonly Said[];
 }
 
 let built: Language | undefined;
@@ -90,9 +118,11 @@ function grammarsOf(): Map<Kind, AnyGrammar> {
     const reads = verb.reads as unknown as Grammar<"sell">;
     grammars.set(verb.kind, {
       kind: verb.kind,
-      says: reads.says as readonly Saying<Kind>[],
-      fits: (reads.says as readonly Saying<Kind>[]).map(fitOf),
-      slots: inOrder(reads.slots as Record<string, Slot>),
+      fields: inOrder({
+        kind: verb.kind,
+        slots: reads.slots as Record<string, Slot>,
+        ...(reads.needs ? { needs: reads.needs } : {}),
+      }),
       needs: reads.needs ?? [],
       absorbs: new Set(reads.absorbs ?? []),
       whole: reads.whole ?? false,
@@ -110,21 +140,21 @@ export function phrasesOf(saying: Saying<Kind>): readonly string[] {
 function build(): Language {
   const grammars = grammarsOf();
   const lexicon = tradeLexicon<Head>();
-  const unsaid: { kind: Kind; saying: number }[] = [];
-  for (const grammar of grammars.values()) {
-    grammar.says.forEach((saying, index) => {
+  const unsaid: Said[] = [];
+  for (const { kind, reads } of verbs) {
+    for (const saying of reads.says as readonly Saying<Kind>[]) {
+      const said = saidOf(saying, grammars.get(kind)!);
       const phrases = phrasesOf(saying);
-      if (phrases.length === 0) unsaid.push({ kind: grammar.kind, saying: index });
+      if (phrases.length === 0) unsaid.push(said);
       for (const phrase of phrases) {
         const [head = "", ...tails] = phrase.split(" … ");
         const tail = tails.flatMap((part) => part.split(" "));
-        lexicon.add(head, {
-          heads: [{ kind: grammar.kind, saying: index, tail, light: saying.light ?? false }],
-        });
+        lexicon.add(head, { heads: [{ kind, said, tail, light: saying.light ?? false }] });
       }
-    });
+    }
   }
   for (const word of LABORS) lexicon.add(word, { labor: true });
+  for (const word of OPENINGS) lexicon.addOpening(word);
   const shorts = shorthands();
   const ordinary = new Set([...ORDINARY, ...KEYWORDS, ...questionWords(), ...lexicon.vocabulary]);
   for (const short of shorts.keys()) ordinary.delete(short);
@@ -155,9 +185,9 @@ function factsOf(grammars: ReadonlyMap<Kind, AnyGrammar>): VerbFacts {
       return absorbed !== undefined && (absorbed.has(text) || absorbed.has(text.split(" ", 1)[0]!));
     },
     takes: (kind, slot) => {
-      if (slot === "price") return grammars.get(kind)?.slots.some(([field]) => field === "price") ?? false;
-      const taken = grammars.get(kind)?.slots ?? [];
-      return taken.some(([, name]) => SLOTS_OF[slot]!.includes(name));
+      const fields = grammars.get(kind)?.fields ?? [];
+      if (slot === "price") return fields.some(({ name }) => name === "price");
+      return fields.some((field) => SLOTS_OF[slot]!.includes(field.slot));
     },
   };
 }

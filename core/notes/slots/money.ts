@@ -4,6 +4,7 @@ import { claim, claimWords, freeTokens, isMark } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import { centsOfExact, wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
+import { HINTS } from "../signs.ts";
 import { CONTAINERS } from "../words/supplies.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
@@ -53,25 +54,23 @@ function timesCount(cents: Cents, clause: Clause): Filled {
 }
 
 /** "on the 28" could be the day or the price. */
-function couldBeDay(clause: Clause, token: Tok): boolean {
-  const at = clause.tokens.indexOf(token);
-  const whole = wholeOf(token.amount?.exact ?? null);
-  if (token.amount?.money || token.each || whole === null) return false;
-  const [before, last] = [clause.tokens[at - 2]?.text, clause.tokens[at - 1]?.text];
+function couldBeDay({ tokens }: Clause, token: Tok, at: number): boolean {
+  const last = tokens[at - 1]?.text;
   // "on the 28" could be a day, "at 5" an hour.
-  return (whole <= 31 && last === "the" && before === "on") || (whole <= 12 && last === "at");
+  const isDay = last === "the" && tokens[at - 2]?.text === "on";
+  if (!(isDay || last === "at") || token.amount?.money || token.each) return false;
+  const whole = wholeOf(token.amount?.exact ?? null);
+  return whole !== null && whole <= (isDay ? 31 : 12);
 }
 
 /** "at 412 elm": a number between "at" and a word that nobody knows is a house's. */
-function couldBeAddress({ tokens }: Clause, token: Tok): boolean {
-  const at = tokens.indexOf(token);
-  const next = tokens[at + 1];
-  return !token.amount?.money && /^(?:at|on)$/.test(tokens[at - 1]?.text ?? "") && next?.unknown === true;
+function couldBeAddress({ tokens }: Clause, token: Tok, at: number): boolean {
+  const last = tokens[at - 1]?.text;
+  return (last === "at" || last === "on") && !token.amount?.money && tokens[at + 1]?.unknown === true;
 }
 
 /** "sold desk 190 hutch": nobody can say whether the price was for both. */
-function standsBetweenPieces({ tokens, signs }: Clause, token: Tok): boolean {
-  const at = tokens.indexOf(token);
+function standsBetweenPieces({ tokens, signs }: Clause, at: number): boolean {
   return !signs.has("supply") && tokens[at - 1]?.kind === "piece" && tokens[at + 1]?.kind === "piece";
 }
 
@@ -79,24 +78,32 @@ function standsBetweenPieces({ tokens, signs }: Clause, token: Tok): boolean {
 export const money: Fill = (clause) => {
   const amounts = freeTokens(clause, "amount");
   const [first, second] = amounts;
-  if (isSharesOfThem(clause)) return trouble("twoNumbers");
-  if (!first) return isTwoForFifteen(clause) ? trouble("twoNumbers") : null;
+  if (saysDay(clause) && isSharesOfThem(clause)) return trouble("twoNumbers");
+  if (!first) return saysDay(clause) && isTwoForFifteen(clause) ? trouble("twoNumbers") : null;
   if (second) {
     const flawed = amounts.map(centsOfToken).find((found) => "trouble" in found);
     return flawed && "trouble" in flawed ? flawed : trouble("twoNumbers");
   }
-  if (couldBeDay(clause, first) || couldBeAddress(clause, first)) return trouble("twoNumbers");
-  if (standsBetweenPieces(clause, first)) return trouble("priceOfBoth");
-  claim(first);
-  const found = centsOfToken(first);
-  if ("trouble" in found) return found;
-  if (isPerContainer(clause, first)) return trouble("vagueAmount");
-  if (couldBeCount(clause, first) || countsOtherThings(clause, first)) return trouble("twoNumbers");
-  if (isProductOfOthers(clause, first)) return trouble("twoNumbers");
-  if (first.each) return timesCount(found.cents, clause);
-  if (isAtSign(clause, first) && countsMoreThanOne(clause)) return trouble("twoNumbers");
-  return { value: found.cents };
+  return oneAmount(clause, first, clause.tokens.indexOf(first));
 };
+
+/** The amount at a place, where nothing beside it makes it something else. */
+function oneAmount(clause: Clause, token: Tok, at: number): Filled {
+  if (couldBeDay(clause, token, at) || couldBeAddress(clause, token, at)) return trouble("twoNumbers");
+  if (standsBetweenPieces(clause, at)) return trouble("priceOfBoth");
+  claim(token);
+  const found = centsOfToken(token);
+  if ("trouble" in found) return found;
+  if (isPerContainer(clause, at)) return trouble("vagueAmount");
+  if (couldBeCount(clause, token, at) || countsOtherThings(clause, token, at)) return trouble("twoNumbers");
+  if (isProductOfOthers(clause, token)) return trouble("twoNumbers");
+  if (token.each) return timesCount(found.cents, clause);
+  // "4 chairs @ 15": the price of one, or of all?
+  if (isMark(clause.tokens[at - 1], "@") && countsMoreThanOne(clause)) return trouble("twoNumbers");
+  return { value: found.cents };
+}
+
+const saysDay = ({ signs }: Clause): boolean => (signs.hints & HINTS.day) !== 0;
 
 /** "sold 3/4 chairs 45": three of four, or the fourth of March? */
 function isSharesOfThem({ tokens }: Clause): boolean {
@@ -110,7 +117,7 @@ function isSharesOfThem({ tokens }: Clause): boolean {
 
 /** "sold dresser 2x75": two of what? */
 function isProductOfOthers({ tokens, signs }: Clause, token: Tok): boolean {
-  const factor = wholeOf(token.amount?.factors?.[0] ?? null);
+  const factor = token.amount?.factors ? wholeOf(token.amount.factors[0]) : null;
   if (factor === null || signs.has("supply")) return false;
   const count = pieceCount(tokens.flatMap(({ mention }) => (mention ? [mention] : [])));
   return count !== null && count !== factor;
@@ -128,48 +135,50 @@ function isTwoForFifteen(clause: Clause): boolean {
 }
 
 /** "sold 8 lamp": eight lamps, or one for eight? */
-function couldBeCount({ tokens, signs, head }: Clause, token: Tok): boolean {
-  const at = tokens.indexOf(token);
+function couldBeCount({ tokens, signs, head }: Clause, token: Tok, at: number): boolean {
   const next = tokens[at + 1];
+  if (!next || token.amount?.money) return false;
   // "bought 10 for 40 chairs"
-  const several =
-    (tokens[at + 2]?.mention?.count ?? 1) > 1 && next?.text === "for" && tokens[at - 1] === head;
-  if (several && !token.amount?.money && !/^(?:paid|pd|got|gave|took|spent)$/.test(head?.text ?? ""))
-    return true;
-  const whole = wholeOf(token.amount?.exact ?? null);
-  const isThing = next?.kind === "piece" || (next?.unknown === true && !signs.has("piece"));
-  return isThing && !token.amount?.money && whole !== null && whole <= 12;
+  const several = next.text === "for" && (tokens[at + 2]?.mention?.count ?? 1) > 1 && tokens[at - 1] === head;
+  if (several && !PAYS.has(head?.text ?? "")) return true;
+  const isThing = next.kind === "piece" || (next.unknown === true && !signs.has("piece"));
+  const whole = isThing ? wholeOf(token.amount?.exact ?? null) : null;
+  return whole !== null && whole <= 12;
 }
 
-const OTHER_THINGS =
-  /^(?:times|people|guys|buyers|offers|messages|kids|years?|yrs?|old|in|inches|inch|feet|ft|foot|drawers?|doors?|shelves|legs|percent|degrees|pounds|lbs|blocks|min away|away|am|pm|oclock|left|change)$/;
+const PAYS = new Set(["paid", "pd", "got", "gave", "took", "spent"]);
+
+const OTHER_THINGS = new Set([
+  ..."times people guys buyers offers messages kids year years yr yrs old in inches inch feet ft foot".split(
+    " ",
+  ),
+  ..."drawer drawers door doors shelves legs percent degrees pounds lbs blocks away am pm oclock".split(" "),
+  ...["left", "change", "min away"],
+]);
 
 /** "sold desk 2 times": a number that counts something else. "40 in cash" is money. */
-function countsOtherThings({ tokens, signs }: Clause, token: Tok): boolean {
-  const at = tokens.indexOf(token);
-  const next = tokens[at + 1]?.text ?? "";
+function countsOtherThings({ tokens, signs }: Clause, token: Tok, at: number): boolean {
+  const next = tokens[at + 1]?.text;
+  if (next === undefined) return false;
   if (isDifference(tokens, at)) return true;
   if (token.amount?.money || next === "in" || (next === "left" && signs.has("loan"))) return false;
-  return OTHER_THINGS.test(next);
+  return OTHER_THINGS.has(next);
 }
+
+const LESS = new Set(["less", "under", "over", "below", "above", "cheaper"]);
 
 /** "sold bench for 5 less", "10 off": how far from another price. */
 function isDifference(tokens: readonly Tok[], at: number): boolean {
   const next = tokens[at + 1];
   if (!next || next.claimed) return false;
-  if (/^(?:less|under|over|below|above|cheaper)$/.test(next.text)) return true;
-  return /^(?:off|more)$/.test(next.text) && (tokens[at + 2]?.kind ?? "mark") === "mark";
+  if (LESS.has(next.text)) return true;
+  return (next.text === "off" || next.text === "more") && (tokens[at + 2]?.kind ?? "mark") === "mark";
 }
 
 /** "20 a can": how many cans? */
-function isPerContainer({ tokens }: Clause, token: Tok): boolean {
-  const at = tokens.indexOf(token);
-  return /^(?:a|per)$/.test(tokens[at + 1]?.text ?? "") && isContainer(tokens[at + 2]);
-}
-
-/** "4 chairs @ 15": the price of one, or of all? */
-function isAtSign(clause: Clause, token: Tok): boolean {
-  return isMark(clause.tokens[clause.tokens.indexOf(token) - 1], "@");
+function isPerContainer({ tokens }: Clause, at: number): boolean {
+  const next = tokens[at + 1]?.text;
+  return (next === "a" || next === "per") && isContainer(tokens[at + 2]);
 }
 
 function countsMoreThanOne(clause: Clause): boolean {

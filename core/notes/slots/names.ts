@@ -2,8 +2,15 @@ import type { Clause, Tok } from "../clause.ts";
 import { asSaid, claim } from "../clause.ts";
 import type { Fill } from "./filled.ts";
 
-const STOP_WORD =
-  /^(?:for|until|till|til|thru|through|via|by|today|fee|fees|minus|each|plus|sold|now|because|bc|cuz|and|then)$/;
+const STOP_WORDS = new Set(
+  "for until till til thru through via by today fee fees minus each plus sold now because bc cuz and then".split(
+    " ",
+  ),
+);
+/** Prepositions within a name, or at its end: "lady at the yellow house". */
+const JOINTS = new Set(["at", "on", "in", "with", "from", "to"]);
+const PLACES_PIECE = new Set(["with", "in", "by", "near"]);
+const ENDS_BEFORE_PIECE = new Set(["on", "at", "from", "to"]);
 
 /** Where a name after a preposition ends: before a number, a day, a way of paying, a mark or another verb. */
 function nameEnd(clause: Clause, start: number): number {
@@ -14,8 +21,8 @@ function nameEnd(clause: Clause, start: number): number {
     if (token.kind === "mark" || (token.kind !== "word" && token.kind !== "piece")) break;
     if (token.kind === "piece" && !isInName(clause, at)) break;
     if (token.roles.method && at > start) break;
-    if (STOP_WORD.test(token.text)) break;
-    if (/^(?:at|on|in|with|from|to)$/.test(token.text) && isEndAfter(clause, at)) break;
+    if (STOP_WORDS.has(token.text)) break;
+    if (JOINTS.has(token.text) && isEndAfter(clause, at)) break;
     if (token.roles.heads?.some((head) => !head.light) && at > start) break;
     if (token.roles.hedge && at > start) break;
   }
@@ -23,22 +30,32 @@ function nameEnd(clause: Clause, start: number): number {
 }
 
 /** The desk of "lady with the desk". */
-function isInName(clause: Clause, at: number): boolean {
-  let before = at - 1;
-  while (ARTICLE.test(clause.tokens[before]?.text ?? "")) before -= 1;
-  return /^(?:with|in|by|near)$/.test(clause.tokens[before]?.text ?? "");
+function isInName({ tokens }: Clause, at: number): boolean {
+  return PLACES_PIECE.has(tokens[beforeArticles(tokens, at - 1)]?.text ?? "");
 }
 
 /** A preposition followed by a number, a day, a piece or a way of paying is no part of a name. */
 function isEndAfter(clause: Clause, at: number): boolean {
-  let after = at + 1;
-  while (ARTICLE.test(clause.tokens[after]?.text ?? "")) after += 1;
-  const next = clause.tokens[after];
-  if (!next || (next.kind === "piece" && /^(?:on|at|from|to)$/.test(clause.tokens[at]!.text))) return true;
+  const next = clause.tokens[afterArticles(clause.tokens, at + 1)];
+  if (!next || (next.kind === "piece" && ENDS_BEFORE_PIECE.has(clause.tokens[at]!.text))) return true;
   return (next.kind !== "word" && next.kind !== "piece") || next.roles.method !== undefined;
 }
 
-export const ARTICLE = /^(?:the|a|an|my|our|this|that|some)$/;
+const ARTICLES = new Set(["the", "a", "an", "my", "our", "this", "that", "some"]);
+
+/** The place of the first token from `start` on that is no article. */
+export function afterArticles(tokens: readonly Tok[], start: number): number {
+  let at = start;
+  while (at < tokens.length && ARTICLES.has(tokens[at]!.text)) at += 1;
+  return at;
+}
+
+/** The place of the last token up to `end` that is no article; -1 where there is none. */
+export function beforeArticles(tokens: readonly Tok[], end: number): number {
+  let at = end;
+  while (at >= 0 && ARTICLES.has(tokens[at]!.text)) at -= 1;
+  return at;
+}
 
 /** "the curb lol": what is said in passing after a name is no part of it. */
 function withoutAsides(name: readonly Tok[]): Tok[] {
@@ -47,13 +64,14 @@ function withoutAsides(name: readonly Tok[]): Tok[] {
   return name.slice(0, end);
 }
 
-function nameAfter(clause: Clause, preposition: RegExp): string | null {
+const NO_NAMES = new Set("sale free parts now today asking full half cheap double less more".split(" "));
+
+function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | null {
   const { tokens } = clause;
   for (let at = 0; at < tokens.length - 1; at += 1) {
     const token = tokens[at]!;
-    if (token.claimed || token.kind !== "word" || !preposition.test(token.text)) continue;
-    let start = at + 1;
-    while (ARTICLE.test(tokens[start]?.text ?? "")) start += 1;
+    if (token.claimed || token.kind !== "word" || !prepositions.has(token.text)) continue;
+    const start = afterArticles(tokens, at + 1);
     const first = tokens[start];
     if (
       first?.kind !== "word" ||
@@ -66,11 +84,7 @@ function nameAfter(clause: Clause, preposition: RegExp): string | null {
     const end = nameEnd(clause, start);
     if (end <= start) continue;
     const name = withoutAsides(tokens.slice(start, end));
-    if (
-      name.every((word) => word.roles.filler && !word.roles.place) ||
-      /^(?:sale|free|parts|now|today|asking|full|half|cheap|double|less|more)$/.test(first.text)
-    )
-      continue;
+    if (name.every((word) => word.roles.filler && !word.roles.place) || NO_NAMES.has(first.text)) continue;
     claim(token, ...tokens.slice(at + 1, end));
     return asSaid(clause, name);
   }
@@ -97,18 +111,23 @@ function knownPlace(clause: Clause): string | null {
   return token.roles.place!;
 }
 
+const WHENCE = new Set(["from", "at", "off", "off of", "outta", "out of"]);
+const WHOM = new Set(["to", "for", "from"]);
+const WHERE = new Set(["on", "in", "at"]);
+const WHICH_STREAM = new Set(["from", "for"]);
+
 export const source: Fill = (clause) => {
-  const name = nameAfter(clause, /^(?:from|at|off|off of|outta|out of)$/) ?? knownPlace(clause);
+  const name = nameAfter(clause, WHENCE) ?? knownPlace(clause);
   return name ? { value: name } : null;
 };
 
 export const buyer: Fill = (clause) => {
-  const name = nameAfter(clause, /^(?:to|for|from)$/);
+  const name = nameAfter(clause, WHOM);
   return name ? { value: name } : null;
 };
 
 export const place: Fill = (clause) => {
-  const name = nameAfter(clause, /^(?:on|in|at)$/) ?? knownPlace(clause);
+  const name = nameAfter(clause, WHERE) ?? knownPlace(clause);
   return name ? { value: name } : null;
 };
 
@@ -121,9 +140,9 @@ export const method: Fill = (clause) => {
     if (token.roles.method) {
       claim(token);
       said.push(token.roles.method);
-    } else if (/^(?:via|by)$/.test(token.text)) {
+    } else if (token.text === "via" || token.text === "by") {
       const next = tokens[at + 1];
-      if (!next || next.claimed || next.kind !== "word" || next.roles.method || ARTICLE.test(next.text))
+      if (!next || next.claimed || next.kind !== "word" || next.roles.method || ARTICLES.has(next.text))
         return;
       if (next.text.includes(" ")) return;
       if (token.text === "by" && (next.roles.filler || next.roles.person)) return;
@@ -136,8 +155,20 @@ export const method: Fill = (clause) => {
   return others.some((other) => other !== first) ? null : { value: first };
 };
 
-const NO_LOAN_NAME = // words around a loan that name none
-  /^(?:new|the|my|our|a|an|to|on|toward|towards|for|of|at|balance|payment|payments|rate|extra|is|now|this|that|all|old|from|into|in|and|principal|interest|owe|owed|still|left|pay|paid|made|make|sent|send|put|add|added|opened|open|statement|says|uses|use|using|has|with|remaining|current|got|took|took out|out|another|split|over|across|big|only|one)$/;
+/** Words around a loan that name none. */
+const NO_LOAN_NAMES = new Set([
+  ..."new the my our a an to on toward towards for of at balance payment payments rate extra is now".split(
+    " ",
+  ),
+  ..."this that all old from into in and principal interest owe owed still left pay paid made make".split(
+    " ",
+  ),
+  ..."sent send put add added opened open statement says uses use using has with remaining current".split(
+    " ",
+  ),
+  ..."got took out another split over across big only one".split(" "),
+  "took out",
+]);
 
 const LOAN = /(?:^| )loans?(?: |$)/;
 
@@ -162,7 +193,7 @@ export const loan: Fill = (clause) => {
 function isLoanName(token: Tok): boolean {
   if (token.kind !== "word" || token.claimed || token.roles.heads || token.roles.hedge || token.roles.method)
     return false;
-  if (NO_LOAN_NAME.test(token.text)) return false;
+  if (NO_LOAN_NAMES.has(token.text)) return false;
   return !token.roles.filler && !token.roles.opinion;
 }
 
@@ -172,6 +203,6 @@ export const stream: Fill = (clause) => {
     claim(token);
     return { value: token.roles.stream };
   }
-  const name = nameAfter(clause, /^(?:from|for)$/);
+  const name = nameAfter(clause, WHICH_STREAM);
   return name ? { value: name } : null;
 };

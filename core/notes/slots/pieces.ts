@@ -3,7 +3,7 @@ import { claim, freeTokens } from "../clause.ts";
 import { unlistedMention } from "../mentions.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
-import { ARTICLE } from "./names.ts";
+import { afterArticles, beforeArticles } from "./names.ts";
 import { isUnlistedNoun, unlisted } from "./unlisted.ts";
 
 /** All pieces named; where none is, words nobody listed, or "it". */
@@ -31,6 +31,8 @@ export const pieces: Fill = (clause) => {
 
 const SEVERAL = /^(?:them|those|these|em|both of them)$/;
 
+const THEM = new Set(["it", "them", "those", "these"]);
+
 /** Pieces of other kinds of note that only help to place it: none is made up from unknown words. */
 export const knownPieces: Fill = (clause) => {
   const tokens = freeTokens(clause, "piece");
@@ -39,7 +41,7 @@ export const knownPieces: Fill = (clause) => {
     return { value: tokens.map((token) => token.mention!) };
   }
   const pronoun = clause.tokens.find(
-    (token) => token.kind === "word" && /^(?:it|them|those|these)$/.test(token.text) && !token.claimed,
+    (token) => token.kind === "word" && THEM.has(token.text) && !token.claimed,
   );
   if (!pronoun) return namedAfterFor(clause);
   claim(pronoun);
@@ -63,8 +65,7 @@ function namedAfterFor(clause: Clause): Filled {
   const { tokens } = clause;
   for (let at = 0; at < tokens.length - 1; at += 1) {
     if (tokens[at]!.claimed || tokens[at]!.text !== "for") continue;
-    let start = at + 1;
-    while (ARTICLE.test(tokens[start]?.text ?? "")) start += 1;
+    const start = afterArticles(tokens, at + 1);
     let end = start;
     while (tokens[end]?.unknown && isUnlistedNoun(tokens[end]!) && !PURPOSES.has(tokens[end]!.text)) end += 1;
     const isWhole = tokens[end] === undefined || tokens[end]!.kind !== "word" || tokens[end]!.claimed;
@@ -131,7 +132,7 @@ function withJoinedNouns(clause: Clause, tokens: readonly Tok[]): Filled {
   const mentions = tokens.map((token) => ({ at: token.from, mention: token.mention! }));
   if (clause.signs.has("unknown")) {
     clause.tokens.forEach((token, at) => {
-      if (!/^(?:and|&|\+|,)$/.test(token.text)) return;
+      if (!JOINS.has(token.text)) return;
       const run = joinedAfter(clause.tokens, at) ?? joinedBefore(clause, at);
       const mention = run ? unlistedMention(run, null) : null;
       if (!run || !mention) return;
@@ -142,12 +143,12 @@ function withJoinedNouns(clause: Clause, tokens: readonly Tok[]): Filled {
   return { value: mentions.sort((a, b) => a.at - b.at).map(({ mention }) => mention) };
 }
 
+const JOINS = new Set(["and", "&", "+", ","]);
 const JOINED_WORDS_MAX = 2;
 
 /** The unlisted noun between "and" and the price. */
 function joinedAfter(tokens: readonly Tok[], and: number): Tok[] | null {
-  let start = and + 1;
-  while (ARTICLE.test(tokens[start]?.text ?? "")) start += 1;
+  const start = afterArticles(tokens, and + 1);
   let end = start;
   while (tokens[end]?.unknown && isUnlistedNoun(tokens[end]!)) end += 1;
   const fits = end > start && end - start <= JOINED_WORDS_MAX && tokens[end]?.kind === "amount";
@@ -156,31 +157,26 @@ function joinedAfter(tokens: readonly Tok[], and: number): Tok[] | null {
 
 /** The unlisted noun between the verb and "and" with a piece behind it. */
 function joinedBefore({ tokens, head }: Clause, and: number): Tok[] | null {
-  let piece = and + 1;
-  while (ARTICLE.test(tokens[piece]?.text ?? "")) piece += 1;
-  if (tokens[piece]?.kind !== "piece") return null;
+  if (tokens[afterArticles(tokens, and + 1)]?.kind !== "piece") return null;
   let start = and;
   while (start > 0 && tokens[start - 1]!.unknown && isUnlistedNoun(tokens[start - 1]!)) start -= 1;
-  let before = start - 1;
-  while (ARTICLE.test(tokens[before]?.text ?? "")) before -= 1;
+  const before = beforeArticles(tokens, start - 1);
   const fits =
     start < and && and - start <= JOINED_WORDS_MAX && head !== undefined && tokens[before] === head;
   return fits ? tokens.slice(start, and) : null;
 }
 
-const WITH_PARTS = /^(?:mirror|hutch|headboard|footboard|shelf)$/;
+const WITH_PARTS = new Set(["mirror", "hutch", "headboard", "footboard", "shelf"]);
+const isWith = (token: Tok | undefined): boolean => token?.text === "with" || token?.text === "w";
 
 /** "dresser with mirror" is one piece; "shelves for hutch" are no hutch. */
 function withoutParts(clause: Clause, tokens: readonly Tok[]): Tok[] {
   return tokens.filter((token) => {
-    const at = clause.tokens.indexOf(token);
-    let before = at - 1;
-    while (ARTICLE.test(clause.tokens[before]?.text ?? "")) before -= 1;
-    const joined =
-      /^(?:with|w)$/.test(clause.tokens[before]?.text ?? "") && clause.tokens[before - 1]?.kind === "piece";
+    const before = beforeArticles(clause.tokens, clause.tokens.indexOf(token) - 1);
+    const joined = isWith(clause.tokens[before]) && clause.tokens[before - 1]?.kind === "piece";
     const purpose =
       clause.tokens[before]?.text === "for" &&
       clause.tokens.some((other, place) => place < before && other.kind === "piece");
-    return !(joined && WITH_PARTS.test(token.mention?.name ?? "")) && !purpose;
+    return !(joined && WITH_PARTS.has(token.mention?.name ?? "")) && !purpose;
   });
 }

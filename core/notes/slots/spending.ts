@@ -4,7 +4,7 @@ import { wholeOf } from "../quantities/amounts.ts";
 import type { Category } from "../reading.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { isContainer } from "./money.ts";
-import { ARTICLE } from "./names.ts";
+import { afterArticles } from "./names.ts";
 
 function isWhatWord(token: Tok | undefined): boolean {
   if (token?.kind !== "word" || token.roles.heads?.some((head) => !head.light)) return false;
@@ -83,13 +83,14 @@ function multiply(token: Tok, count: number): void {
   delete token.each;
 }
 
+const SPENT_ON = new Set(["on", "for", "in"]);
+
 /** "spent 15 on lunch": what is said after "on" or "for". */
 function whatAfterOn(clause: Clause): Filled {
   const { tokens } = clause;
   for (let at = 0; at < tokens.length - 1; at += 1) {
-    if (!/^(?:on|for|in)$/.test(tokens[at]!.text)) continue;
-    let start = at + 1;
-    while (ARTICLE.test(tokens[start]?.text ?? "")) start += 1;
+    if (!SPENT_ON.has(tokens[at]!.text)) continue;
+    const start = afterArticles(tokens, at + 1);
     let end = start;
     while (isWhatWord(tokens[end]) && !tokens[end]!.claimed) end += 1;
     if (end === start) continue;

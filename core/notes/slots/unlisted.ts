@@ -3,13 +3,15 @@ import { claim, freeTokens } from "../clause.ts";
 import { unlistedMention } from "../mentions.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
-import { ARTICLE } from "./names.ts";
+import { beforeArticles } from "./names.ts";
 
-const NO_NOUN =
-  /^(?:pieces?|pcs?|set|lot|bunch|group|dozen|x|something|anything|everything|stuff|someone|yesterday|trip|deposit|loan|money|dollars|bucks|wow|what|who|how|why|when|where)$/;
+const NO_NOUNS = new Set([
+  ..."piece pieces pc pcs set lot bunch group dozen x something anything everything stuff someone".split(" "),
+  ..."yesterday trip deposit loan money dollars bucks wow what who how why when where".split(" "),
+]);
 
 export function isUnlistedNoun(token: Tok): boolean {
-  if (token.kind !== "word" || token.claimed || NO_NOUN.test(token.text)) return false;
+  if (token.kind !== "word" || token.claimed || NO_NOUNS.has(token.text)) return false;
   if (token.unknown) return token.text.length > 1;
   const { trait, opinion, heads, filler } = token.roles;
   return (trait === true || opinion === true) && !heads && !filler;
@@ -17,9 +19,7 @@ export function isUnlistedNoun(token: Tok): boolean {
 
 /** The word before a place, articles aside. */
 function wordBefore(tokens: readonly Tok[], at: number): string {
-  let before = at - 1;
-  while (ARTICLE.test(tokens[before]?.text ?? "")) before -= 1;
-  return tokens[before]?.text ?? "";
+  return tokens[beforeArticles(tokens, at - 1)]?.text ?? "";
 }
 
 const SOMEBODY_DID =
