@@ -24,6 +24,9 @@ function dayOfNumber(dayNumber: number): Day {
 
 /** The day so many calendar days later; before it where `days` is negative. */
 export function addDays(day: Day, days: number): Day {
+  // No month is shorter than 28 days: within them only the last two digits change.
+  const dayOfMonth = Number(day.slice(8)) + days;
+  if (dayOfMonth >= 1 && dayOfMonth <= 28) return day.slice(0, 8) + String(dayOfMonth).padStart(2, "0");
   return dayOfNumber(numberOfDay(day) + days);
 }
 

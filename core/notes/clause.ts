@@ -49,6 +49,12 @@ export function says(clause: Clause, pattern: RegExp): boolean {
   return clause.tokens.some((token) => pattern.test(token.text));
 }
 
+/** Whether the clause says any of some words, each one token. Claims nothing. */
+export function saysOneOf({ tokens }: Clause, words: ReadonlySet<string>): boolean {
+  for (let at = 0; at < tokens.length; at += 1) if (words.has(tokens[at]!.text)) return true;
+  return false;
+}
+
 /** Claims every token whose text matches and tells whether there was one. */
 export function claimWords(clause: Clause, pattern: RegExp): boolean {
   const found = clause.tokens.filter((token) => token.kind === "word" && pattern.test(token.text));

@@ -163,11 +163,10 @@ function unitsOf(tokens: readonly Tok[]): Unit[] {
     if (token.kind === "piece") units.push({ keys: ["{piece}"], token });
     else if (token.kind === "amount")
       units.push({ keys: isYear(token) ? ["{money}", "{year}"] : ["{money}"], token });
-    else
-      for (const word of token.text.split(" "))
-        units.push({ keys: MONTHS[word] !== undefined ? [word, "{month}"] : [word], token });
+    else if (!token.text.includes(" ")) addWord(units, token.text, token);
+    else for (const word of token.text.split(" ")) addWord(units, word, token);
   }
-  return withPeriods(units);
+  return units;
 }
 
 function isYear(token: Tok): boolean {
@@ -175,20 +174,13 @@ function isYear(token: Tok): boolean {
   return whole !== null && whole >= 1990 && whole <= 2099 && !token.amount?.money;
 }
 
-/** "last month" and "this year" are periods whichever way they were cut into tokens. */
-function withPeriods(units: readonly Unit[]): Unit[] {
-  const joined: Unit[] = [];
-  for (const unit of units) {
-    const previous = joined.at(-1);
-    const word = unit.keys[0]!;
-    const which = previous?.keys[0];
-    if ((word === "month" || word === "year") && previous && (which === "this" || which === "last")) {
-      previous.keys = [`${which} ${word}`, `{${word}}`];
-      continue;
-    }
-    joined.push({ ...unit, keys: [...unit.keys] });
-  }
-  return joined;
+/** Adds a word; "last month" and "this year" are periods whichever way they were cut into tokens. */
+function addWord(units: Unit[], word: string, token: Tok): void {
+  const previous = units.at(-1);
+  const which = previous?.keys[0];
+  if (previous && (word === "month" || word === "year") && (which === "this" || which === "last"))
+    previous.keys = [`${which} ${word}`, `{${word}}`];
+  else units.push({ keys: MONTHS[word] !== undefined ? [word, "{month}"] : [word], token });
 }
 
 /** Whether a phrase stands in the units from `start` on, and which it claims. Gaps are as short as they can be. */
@@ -210,11 +202,18 @@ function matched(phrase: Phrase, units: readonly Unit[], start: number, claimed?
   return true;
 }
 
-const LOOSE =
-  /^(?:so|far|ok|okay|hey|please|pls|plz|my|the|a|an|me|i|now|right|for|in|of|on|is|are|it|this|thanks|total|totals|just|again|all|today|yet|still|piece|pieces|flip|flips|ever|one|up|to|date|whole|give|gimme|rn|got|get|have|do|there|and|good)$/;
+const LOOSE = new Set([
+  ..."so far ok okay hey please pls plz my the a an me i now right for in of on is are it this thanks".split(
+    " ",
+  ),
+  ..."total totals just again all today yet still piece pieces flip flips ever one up to date whole".split(
+    " ",
+  ),
+  ..."give gimme rn got get have do there and good".split(" "),
+]);
 
 /** What a question is about, whatever else it says: "how am i doing on my goal" asks for the pace. */
-const TOPIC = /^(?:goals?|pace|track|tax|taxes|loans?|miles|mileage|\{piece\})$/;
+const TOPICS = new Set("goal goals pace track tax taxes loan loans miles mileage {piece}".split(" "));
 const GENERAL: ReadonlySet<Question> = new Set(["month", "year", "recap"]);
 
 /** A general phrase gives way to any that names the topic at hand. */
@@ -222,34 +221,38 @@ function weightHere(phrase: Phrase, topics: boolean): number {
   return topics && GENERAL.has(phrase.about) ? phrase.weight / 10 : phrase.weight;
 }
 
+/** The fullest phrase that the units hold, with those that it claims. */
 function best(units: readonly Unit[], cue: boolean): { phrase: Phrase; claimed: Set<Unit> } | null {
   let found: { phrase: Phrase; claimed: Set<Unit> } | null = null;
+  let most = 0;
   const byFirst = phrases();
-  const topics = units.some((unit) => TOPIC.test(unit.keys[0]!));
-  units.forEach((unit, start) => {
-    for (const key of unit.keys) {
-      for (const phrase of byFirst.get(key) ?? []) {
-        if (found && weightHere(found.phrase, topics) >= weightHere(phrase, topics)) continue;
-        if (phrase.whole && phrase.parts[0] === "{piece}" && phrase.parts.length === 1 && !cue) continue;
-        if (!matched(phrase, units, start)) continue;
+  const topics = units.some((unit) => TOPICS.has(unit.keys[0]!));
+  for (let start = 0; start < units.length; start += 1) {
+    for (const key of units[start]!.keys) {
+      for (const phrase of byFirst.get(key) ?? NO_PHRASES) {
+        const weight = weightHere(phrase, topics);
+        if (weight <= most || !matched(phrase, units, start)) continue;
+        const isPieceAlone = phrase.whole && phrase.parts.length === 1 && phrase.parts[0] === "{piece}";
+        if (isPieceAlone && !cue) continue;
         const claimed = new Set<Unit>();
         matched(phrase, units, start, claimed);
         if ((phrase.whole || !cue) && !units.every((other) => claimed.has(other) || isLoose(other, cue)))
           continue;
         found = { phrase, claimed };
+        most = weight;
       }
     }
-  });
+  }
   return found;
 }
 
-function isLoose(unit: Unit, cue: boolean): boolean {
-  return (
-    LOOSE.test(unit.keys[0]!) ||
-    (cue && /^(?:whats|what|how|hows|show|any)$/.test(unit.keys[0]!)) ||
-    unit.keys.includes("{month}") ||
-    unit.keys.includes("{year}")
-  );
+const NO_PHRASES: readonly Phrase[] = [];
+
+const ASKING = new Set(["whats", "what", "how", "hows", "show", "any"]);
+
+function isLoose({ keys }: Unit, cue: boolean): boolean {
+  const word = keys[0]!;
+  return LOOSE.has(word) || (cue && ASKING.has(word)) || keys.includes("{month}") || keys.includes("{year}");
 }
 
 /** The month or year that a question names, where it is not the running one. */
@@ -320,7 +323,7 @@ function cannotAsk(tokens: readonly Tok[]): boolean {
     if (token.roles.vagueTime) continue;
     if (token.kind !== "word") return true;
     const first = token.to - token.from === 1 ? token.text : token.text.split(" ", 1)[0]!;
-    if (!askingWords.has(first) && !LOOSE.test(first) && MONTHS[first] === undefined) return true;
+    if (!askingWords.has(first) && !LOOSE.has(first) && MONTHS[first] === undefined) return true;
   }
   return false;
 }
@@ -339,7 +342,8 @@ function isSupposed(tokens: readonly Tok[]): boolean {
 /** What a clause asks; null where it asks nothing that is known. */
 export function questionOf(tokens: readonly Tok[], today: Day): AskedFields | null {
   const cue = isQuestion(tokens);
-  if (isSupposed(tokens) || (!cue && (cannotAsk(tokens) || tokens.some(isThing)))) return null;
+  if (!cue && (cannotAsk(tokens) || tokens.some(isThing))) return null;
+  if (isSupposed(tokens)) return null;
   const units = unitsOf(tokens);
   const found = best(units, cue);
   if (!found) return null;

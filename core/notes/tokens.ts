@@ -192,14 +192,16 @@ function timedAt<Head>(word: Word, norms: readonly string[], at: number, lexer: 
   return part && norm === "one" && part.words === 1 && !countsSomething(norms, at, lexer) ? null : part;
 }
 
+/** The first letters of "st", "nd", "rd" and "th". */
+const ORDINAL_LETTERS = "snrt";
 const AFTER_DAYS = new Set(["of", "day", "days", "week", "weeks", "wk", "wks", "month", "months"]);
 
-/** Digits are a day only with a slash, a dash or an ordinal's letters in them, or before "days ago". */
+/** Digits are a day only with a slash, a dash or an ordinal's letters in them ("3rd"), or before "days ago". */
 function couldBeDay(norms: readonly string[], at: number): boolean {
   const word = norms[at]!;
   for (let place = 1; place < word.length; place += 1) {
     const code = word.charCodeAt(place);
-    if (code === 47 || code === 45 || code > 57) return true;
+    if (code === 47 || code === 45 || ORDINAL_LETTERS.includes(word[place]!)) return true;
   }
   return AFTER_DAYS.has(norms[at + 1] ?? "");
 }

@@ -1,6 +1,7 @@
 import type { Clause, Tok } from "./clause.ts";
 import type { Trouble } from "./grammar.ts";
 import type { Kind } from "./reading.ts";
+import { NO_ROLES } from "./token.ts";
 import { MONTHS } from "./words/calendar.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
 
@@ -50,13 +51,15 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
     const token = tokens[at]!;
     if (token.kind === "mark" && token.text === "~") return { kind: "vagueAmount" };
     if (token.kind !== "word") continue;
-    // "mar 40" is no day, and 40 no price.
-    if (MONTHS_ALONE.has(token.text) && tokens[at + 1]?.kind === "amount") return { kind: "unrealDay" };
-    // "like 40" is not 40.
-    if (token.text === "like" && tokens[at + 1]?.kind === "amount") return { kind: "vagueAmount" };
+    if (tokens[at + 1]?.kind === "amount") {
+      // "mar 40" is no day, and 40 no price.
+      if (MONTHS_ALONE.has(token.text)) return { kind: "unrealDay" };
+      // "like 40" is not 40.
+      if (token.text === "like") return { kind: "vagueAmount" };
+    }
     const { hedge, heads } = token.roles;
+    if (!hedge) continue;
     if (
-      !hedge ||
       token.claimed ||
       heads ||
       isHarmless(clause, token) ||
@@ -98,15 +101,15 @@ const NEAR_AMOUNT =
 
 /** Rules 3 to 6. */
 export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
-  let found: Trouble | null = null;
+  let found: Trouble["kind"] | null = null;
   let unknown = 0;
   for (const token of clause.tokens) {
     if (token.claimed || token.kind === "mark") continue;
     if (token.unknown) unknown += 1;
     const trouble = leftover(kind, clause, token);
-    if (trouble && (!found || RANK.indexOf(trouble) < RANK.indexOf(found.kind))) found = { kind: trouble };
+    if (trouble && (!found || RANK.indexOf(trouble) < RANK.indexOf(found))) found = trouble;
   }
-  if (found) return found;
+  if (found) return { kind: found };
   if (clause.signs.has("person") && !OTHERS_ACT.has(kind) && somebodyElse(clause))
     return { kind: "anotherPerson" };
   return unknown > (clause.head ? UNKNOWN_MAX_SAID : UNKNOWN_MAX_UNSAID) ? { kind: "unknown" } : null;
@@ -120,7 +123,7 @@ function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | nul
   if (token.kind === "piece") return "twoKinds";
   if (token.kind === "grain") return null;
   if (token.kind !== "word") return token.kind === "day" ? "vagueTime" : "unclaimed";
-  if (isUnreadNumber(token.text)) return "unclaimed";
+  if (token.roles === NO_ROLES && isUnreadNumber(token.text)) return "unclaimed";
   if (EACH_WORDS.has(token.text) && !isEachOfAmount(clause, token)) return "eachOfUnknown";
   if (!MIXES.has(kind) && isAnotherThing(token) && !isDescription(clause, token)) return "twoKinds";
   return token.roles.vagueTime || isMonthAlone(clause, token) ? "vagueTime" : null;

@@ -163,7 +163,7 @@ export const buy = defineVerb({
       if (fields.price === undefined && says(clause, /^(?:free|for free|freebie)$/)) fields.price = 0;
       if (fields.price === 0 && fields.source === undefined && says(clause, /^(?:curb|curbside)/))
         fields.source = "curb";
-      if (says(clause, /^(?:off|discount)$/) && clause.signs.has("percent")) return { kind: "unclaimed" };
+      if (clause.signs.has("percent") && says(clause, /^(?:off|discount)$/)) return { kind: "unclaimed" };
       return null;
     },
   },
@@ -220,7 +220,7 @@ export const buy = defineVerb({
 /** "picked up the check for the desk 90": what was fetched is the money. */
 function isMethodFetched({ tokens }: Clause): boolean {
   return tokens.some((token, at) => {
-    const before = tokens[at - 1]?.text ?? "";
-    return token.roles.method !== undefined && /^(?:the|my|her|his|their)$/.test(before);
+    if (token.roles.method === undefined) return false;
+    return /^(?:the|my|her|his|their)$/.test(tokens[at - 1]?.text ?? "");
   });
 }

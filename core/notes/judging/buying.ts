@@ -13,15 +13,17 @@ export function isFreeForOthers({ tokens, head }: Clause): boolean {
   );
 }
 
-const RESTS = /^(?:final|remaining|remainder|balance|other|rest)$/;
+const RESTS = new Set(["final", "remaining", "remainder", "balance", "other", "rest"]);
+const LINKS = new Set(["the", "a", "of", "was", "is", ":"]);
 
 /** "the remaining 110 for the dresser", "paid in full 190": money for a piece that was settled before. */
 export function isRestOfPrice({ tokens }: Clause): boolean {
   return tokens.some(({ text, kind }, at) => {
     if (text === "full") return tokens[at - 1]?.text === "in";
+    if (kind !== "amount") return false;
     let before = at - 1;
-    while (/^(?:the|a|of|was|is|:)$/.test(tokens[before]?.text ?? "")) before -= 1;
-    return kind === "amount" && RESTS.test(tokens[before]?.text ?? "");
+    while (before >= 0 && LINKS.has(tokens[before]!.text)) before -= 1;
+    return before >= 0 && RESTS.has(tokens[before]!.text);
   });
 }
 

@@ -1,9 +1,11 @@
 import type { Clause } from "../clause.ts";
-import { says } from "../clause.ts";
+import { saysOneOf } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { METHODS } from "../words/methods.ts";
 import { couldBeCountAlone, isRestOfPrice } from "./buying.ts";
+
+const HOLDS = new Set(["hold", "to hold", "holding", "to holding"]);
 
 /** "guy sold me a desk for 40" is a purchase told backwards: asked, never guessed. */
 export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Trouble | null {
@@ -13,7 +15,7 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
   methodOfFee(fields, clause);
   // "took 25 from guy for bench to hold it" is a deposit, or the price.
   const isDoubtful =
-    says(clause, /^(?:to )?hold(?:ing)?$/) ||
+    saysOneOf(clause, HOLDS) ||
     isAskingPrice(clause) ||
     couldBeCountAlone(fields, clause) ||
     isRestOfPrice(clause) ||
@@ -32,19 +34,19 @@ function methodOfFee(fields: ReadingFields["sell"], { tokens }: Clause): void {
 /** "sold dresser 150 plus the deposit": the price is more than the number. */
 function isBesideDeposit({ tokens }: Clause): boolean {
   return tokens.some(({ text }, at) => {
+    if (text !== "deposit" && text !== "deposits") return false;
     let before = at - 1;
     while (/^(?:the|a|her|his|their)$/.test(tokens[before]?.text ?? "")) before -= 1;
-    return (
-      /^deposits?$/.test(text) && /^(?:plus|\+|and|&|minus|less|after)$/.test(tokens[before]?.text ?? "")
-    );
+    return /^(?:plus|\+|and|&|minus|less|after)$/.test(tokens[before]?.text ?? "");
   });
 }
 
 /** "sold desk listed 120": what it was listed at is not what it sold for. */
 function isAskingPrice({ tokens }: Clause): boolean {
   return tokens.some((token, at) => {
-    const after =
-      tokens[at + 1]?.text === "at" || tokens[at + 1]?.text === "for" ? tokens[at + 2] : tokens[at + 1];
-    return token.text === "listed" && after?.kind === "amount";
+    if (token.text !== "listed") return false;
+    const next = tokens[at + 1];
+    const after = next?.text === "at" || next?.text === "for" ? tokens[at + 2] : next;
+    return after?.kind === "amount";
   });
 }

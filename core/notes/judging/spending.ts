@@ -1,22 +1,24 @@
 import type { Clause } from "../clause.ts";
-import { says } from "../clause.ts";
+import { says, saysOneOf } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { HELPERS } from "../words/people.ts";
 import { SUPPLY_VERBS } from "../words/supplies.ts";
 
 /** Words that are work as much as supplies, right before a piece: "paint dresser 20" could be minutes. */
-function isWorkOnPiece(clause: Clause): boolean {
-  return clause.tokens.some((token, at) => {
-    if (token.kind !== "word" || !SUPPLY_VERBS.has(token.text) || clause.head) return false;
+function isWorkOnPiece({ tokens, head, signs }: Clause): boolean {
+  if (head || !signs.has("piece")) return false;
+  return tokens.some((token, at) => {
+    if (token.kind !== "word" || !SUPPLY_VERBS.has(token.text)) return false;
     let next = at + 1;
-    while (/^(?:the|my|a|an)$/.test(clause.tokens[next]?.text ?? "")) next += 1;
-    return clause.tokens[next]?.kind === "piece";
+    while (/^(?:the|my|a|an)$/.test(tokens[next]?.text ?? "")) next += 1;
+    return tokens[next]?.kind === "piece";
   });
 }
 
 /** "dresser 30 missing knobs": the number stands with the piece. */
-function isPriceOfPiece({ tokens }: Clause): boolean {
+function isPriceOfPiece({ tokens, signs }: Clause): boolean {
+  if (!signs.has("piece")) return false;
   const supply = tokens.findIndex((token) => token.kind === "word" && token.roles.supply !== undefined);
   return tokens.some(
     (token, at) => token.kind === "piece" && tokens[at + 1]?.kind === "amount" && at < supply,
@@ -47,16 +49,12 @@ function isPaidForNothingSaid(clause: Clause): boolean {
 /** "6 knobs at 2.50": the price of one, or of all six? */
 function isPriceOfOne({ tokens }: Clause): boolean {
   return tokens.some((token, at) => {
+    const link = tokens[at + 1]?.text;
+    if (token.roles.supply === undefined || (link !== "at" && link !== "@")) return false;
     const count = tokens[at - 1];
     const isCounted = count?.kind === "amount" && !count.amount?.money && count.amount?.exact?.digits !== 1;
     const price = tokens[at + 2];
-    return (
-      token.roles.supply !== undefined &&
-      isCounted &&
-      /^(?:at|@)$/.test(tokens[at + 1]?.text ?? "") &&
-      price?.kind === "amount" &&
-      !price.each
-    );
+    return isCounted && price?.kind === "amount" && !price.each;
   });
 }
 
@@ -75,22 +73,29 @@ const GRITS: ReadonlySet<string> = new Set([
 ]);
 
 function couldBeGrit({ what }: ReadingFields["spend"], { tokens }: Clause): boolean {
-  if (!/^sand(?:paper|ing (?:discs?|pads?|belts?))/.test(what ?? "")) return false;
+  if (!what?.startsWith("sand") || !/^sand(?:paper|ing (?:discs?|pads?|belts?))/.test(what)) return false;
   return tokens.some((token) => token.kind === "amount" && !token.amount?.money && GRITS.has(token.text));
 }
 
+const MONEY_BACK = new Set([
+  ...["returned", "returning", "refund", "refunded", "rebate", "cashback"],
+  ...["store credit", "took back"],
+]);
+
 /** "returned the sander got 59 back", "rebate 15 on paint": money that came back was not spent. */
-function isMoneyBack(clause: Clause): boolean {
-  return (
-    says(clause, /^(?:returned|returning|refund|refunded|rebate|cashback|store credit|took back)$/) ||
-    clause.tokens.some((token, at) => token.text === "back" && clause.tokens[at - 1]?.kind === "amount")
+function isMoneyBack({ tokens }: Clause): boolean {
+  return tokens.some(
+    ({ text }, at) => MONEY_BACK.has(text) || (text === "back" && tokens[at - 1]?.kind === "amount"),
   );
 }
 
+const JOINS = new Set(["and", "&", ",", "+"]);
+
 /** "lamp and paint 40": one amount for a piece and a supply. */
-function isBoughtTogether({ tokens }: Clause): boolean {
+function isBoughtTogether({ tokens, signs }: Clause): boolean {
+  if (!signs.has("piece")) return false;
   return tokens.some((token, at) => {
-    if (!/^(?:and|&|,|\+)$/.test(token.text)) return false;
+    if (!JOINS.has(token.text)) return false;
     const after = tokens.slice(at + 1, at + 4).find((next) => next.kind === "piece" || next.roles.supply);
     const before = tokens[at - 1];
     const isPair = (a: typeof token | undefined, b: typeof token | undefined) =>
@@ -99,19 +104,21 @@ function isBoughtTogether({ tokens }: Clause): boolean {
   });
 }
 
+const IS = new Set(["is", "are", "costs"]);
+
 /** What spending on hands, "spent 18", and words that are also work come to. */
 export function judgeSpending(fields: ReadingFields["spend"], clause: Clause): Trouble | null {
   if (isWorkOnPiece(clause)) return { kind: "unclaimed" };
   if (isMoneyBack(clause)) return { kind: "unknown" };
   if (isBoughtTogether(clause)) return { kind: "twoKinds" };
   if (isPriceOfOne(clause) || couldBeGrit(fields, clause)) return { kind: "twoNumbers" };
-  if (says(clause, /^off$/) && /^gave/.test(clause.head?.text ?? "")) return { kind: "cutOrPrice" };
+  if (clause.head?.text.startsWith("gave") && says(clause, /^off$/)) return { kind: "cutOrPrice" };
   if (!clause.head && isPriceOfPiece(clause)) return { kind: "noVerb" };
   // "paint is 20 a can" tells a price, not a purchase.
-  if (!clause.head && says(clause, /^(?:is|are|costs)$/)) return { kind: "noVerb" };
+  if (!clause.head && saysOneOf(clause, IS)) return { kind: "noVerb" };
   if (isPaidForPiece(clause)) return { kind: "anotherPerson" };
-  for (const token of clause.tokens)
-    if (HELPERS.has(token.text) && clause.signs.has("helper")) token.claimed = true;
+  if (clause.signs.has("helper"))
+    for (const token of clause.tokens) if (HELPERS.has(token.text)) token.claimed = true;
   if (fields.category === "help" && fields.what === undefined && !isPaidForNothingSaid(clause))
     fields.what = "help";
   // "paid 40" alone could be a loan payment, a purchase or help.

@@ -61,23 +61,24 @@ function withYear(said: DaySaid, words: readonly string[], at: number): Found {
 
 const AGO_SLIP_MAX = 6;
 
+const AGO_COUNTS: Readonly<Record<string, number>> = {
+  a: 1,
+  an: 1,
+  one: 1,
+  two: 2,
+  couple: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+};
+
 function agoAt(words: readonly string[]): Found | null {
-  const counts: Record<string, number> = {
-    a: 1,
-    an: 1,
-    one: 1,
-    two: 2,
-    couple: 2,
-    three: 3,
-    four: 4,
-    five: 5,
-    six: 6,
-    seven: 7,
-  };
   let at = 0;
   if (words[0] === "a" && words[1] === "couple") at = 1;
   const first = words[at]!;
-  const count = /^\d{1,3}$/.test(first) ? Number(first) : counts[first];
+  const count = /^\d{1,3}$/.test(first) ? Number(first) : AGO_COUNTS[first];
   at += words[at + 1] === "of" ? 2 : 1;
   const unit = words[at];
   if (count === undefined || !unit || words[at + 1] !== "ago") return null;
@@ -128,7 +129,7 @@ const NAMED: Readonly<Record<string, number>> = {
 /** A day in words at the start of `words` (normal words of a line from some place on), longest form first. */
 export function dayAt(words: readonly string[]): Found | null {
   const [first = "", second = "", third = "", fourth = ""] = words;
-  const digits = dayOfDigits(first);
+  const digits = first <= "9" ? dayOfDigits(first) : null;
   if (digits) return { said: digits, words: 1 };
   if (NAMED[first] !== undefined) return { said: { form: "ago", days: NAMED[first] }, words: 1 };
   if (first === "day" && second === "before" && third === "yesterday")
