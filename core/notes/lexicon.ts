@@ -52,6 +52,7 @@ export function rolesOf<Head>(roles: Roles<Head>, over: Roles<Head> = {}): Roles
 
 /** The phrases that go on from a word or from a phrase, and what it is itself where it may end there. */
 export interface Entry<Head = unknown> {
+  phrase: string;
   next: Map<string, Entry<Head>> | undefined;
   roles: Roles<Head> | undefined;
   /** The word may also open a number, a count or a day. */
@@ -60,6 +61,7 @@ export interface Entry<Head = unknown> {
 
 /** A phrase found: what it is, and how many words it has. */
 export interface Found<Head = unknown> {
+  phrase: string;
   roles: Roles<Head>;
   words: number;
 }
@@ -85,10 +87,10 @@ function makeLexicon<Head>(): Lexicon<Head> {
   const targets = new Set<string>();
   const add = (phrase: string, roles: Roles<Head>): void => {
     const [first = "", ...others] = phrase.split(" ");
-    let entry = entryIn(root, first);
+    let entry = entryIn(root, first, first);
     for (const word of others) {
       entry.next ??= new Map();
-      entry = entryIn(entry.next, word);
+      entry = entryIn(entry.next, word, `${entry.phrase} ${word}`);
     }
     for (const word of [first, ...others]) {
       vocabulary.add(word);
@@ -97,7 +99,7 @@ function makeLexicon<Head>(): Lexicon<Head> {
     entry.roles = rolesOf(roles, entry.roles);
   };
   const addOpening = (word: string): void => {
-    entryIn(root, word).opens = true;
+    entryIn(root, word, word).opens = true;
   };
   const longest = (norms: readonly string[], at: number): Found<Head> | null => {
     const first = at < norms.length ? root.get(norms[at]!) : undefined;
@@ -106,10 +108,10 @@ function makeLexicon<Head>(): Lexicon<Head> {
   return { add, addOpening, entry: (word) => root.get(word), longest, vocabulary, targets };
 }
 
-function entryIn<Head>(entries: Map<string, Entry<Head>>, word: string): Entry<Head> {
+function entryIn<Head>(entries: Map<string, Entry<Head>>, word: string, phrase: string): Entry<Head> {
   let entry = entries.get(word);
   if (!entry) {
-    entry = { next: undefined, roles: undefined, opens: false };
+    entry = { phrase, next: undefined, roles: undefined, opens: false };
     entries.set(word, entry);
   }
   return entry;
@@ -121,11 +123,12 @@ export function longestFrom<Head>(
   norms: readonly string[],
   at: number,
 ): Found<Head> | null {
-  let found: Found<Head> | null = first.roles ? { roles: first.roles, words: 1 } : null;
+  let found: Found<Head> | null = null;
+  if (first.roles) found = { phrase: first.phrase, roles: first.roles, words: 1 };
   let entry: Entry<Head> | undefined = first;
   for (let index = at + 1; entry?.next && index < norms.length; index += 1) {
     entry = entry.next.get(norms[index]!);
-    if (entry?.roles) found = { roles: entry.roles, words: index - at + 1 };
+    if (entry?.roles) found = { phrase: entry.phrase, roles: entry.roles, words: index - at + 1 };
   }
   return found;
 }

@@ -250,17 +250,20 @@ function ordered({ name, count, traits, number, plural, set }: Mention): Mention
   return mention;
 }
 
+/** Only a noun or a piece's number can be the heart of a mention. */
+const isNamed = ({ kind, roles }: Tok): boolean => kind === "number" || roles.noun !== undefined;
+
 /** Joins the words of each mention of pieces into one token. */
-export function withMentions(tokens: readonly Tok[]): Tok[] {
+export function withMentions(tokens: Tok[]): Tok[] {
+  if (!tokens.some(isNamed)) return tokens;
   const joined: Tok[] = [];
   const origins: number[] = [];
   let at = 0;
   while (at < tokens.length) {
     const token = tokens[at]!;
-    const isNamed = token.kind === "number" || token.roles.noun !== undefined;
-    const found = isNamed ? mentionAt(tokens, at) : null;
+    const found = isNamed(token) ? mentionAt(tokens, at) : null;
     if (!found) {
-      joined.push(isNamed && isOtherNumber(tokens, at) ? { ...token, kind: "grain" } : token);
+      joined.push(isOtherNumber(tokens, at) ? { ...token, kind: "grain" } : token);
       origins.push(at);
       at += 1;
       continue;

@@ -13,6 +13,8 @@ export interface Word {
 
 // Every repeat is bounded or over one class of characters, so that reading stays linear in the line's length.
 const BLANK = /(?:\s|\u200b|\u200c|\u200d|\ufe0f)+/uy;
+/** No number has more characters than this; what goes on is cut there. */
+const DIGITS_MAX = 32;
 const DIGITS = /[-−]?[$€£]?[-−]?(?:\d|\.\d|[½¼¾])[\da-z.,:/×*+$€£%½¼¾"'@-]{0,31}/iuy;
 const COUNT_X = /x\d{1,3}(?![\p{L}\d.])/iuy;
 const LETTERS = /\p{L}[\p{L}\p{M}'’‘]{0,47}/uy;
@@ -49,7 +51,24 @@ function numberLength(chunk: string, after: string): number {
   return glued && glued[2]!.length > 1 && !GLUED.test(glued[2]!) ? glued[1]!.length : length;
 }
 
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+
+/** The length of plain digits with a blank behind them ("35", "12.50"), by far the commonest number; else 0. */
+function plainDigits(line: string, at: number): number {
+  let end = at;
+  while (isDigit(line.charCodeAt(end))) end += 1;
+  if (end === at) return 0;
+  if (line.charCodeAt(end) === 46 && isDigit(line.charCodeAt(end + 1))) {
+    end += 1;
+    while (isDigit(line.charCodeAt(end))) end += 1;
+  }
+  const isWhole = end === line.length || line.charCodeAt(end) === 32;
+  return isWhole && end - at <= DIGITS_MAX ? end - at : 0;
+}
+
 function digitsAt(line: string, at: number): number {
+  const plain = plainDigits(line, at);
+  if (plain > 0) return plain;
   const previous = at > 0 ? line[at - 1]! : " ";
   const chunk = matchAt(DIGITS, line, at);
   if (!chunk) return 0;
@@ -68,16 +87,16 @@ function isGlued(words: readonly Word[], apart: boolean): boolean {
 }
 
 /** The next word of a line at a place that is no blank; null where what stands there is dropped. */
-function wordAt(line: string, at: number, words: readonly Word[], apart: boolean): Word | null {
+function wordAt(
+  line: string,
+  lower: string,
+  at: number,
+  words: readonly Word[],
+  apart: boolean,
+): Word | null {
   const plain = asciiLetters(line, at);
   if (plain > 0)
-    return {
-      kind: "letters",
-      norm: line.slice(at, at + plain).toLowerCase(),
-      start: at,
-      end: at + plain,
-      apart,
-    };
+    return { kind: "letters", norm: lower.slice(at, at + plain), start: at, end: at + plain, apart };
   const digits = digitsAt(line, at);
   if (digits > 0) {
     const norm = line
@@ -131,6 +150,10 @@ function asciiLetters(line: string, at: number): number {
 /** The words, numbers and marks of one line, in order; anything else (emoji, other signs) is dropped. */
 export function wordsOf(line: string): Word[] {
   const words: Word[] = [];
+  // Only some letters beyond ASCII change their length in lower case ("İ"); plain words are lowered all at once.
+  const lowered = line.toLowerCase();
+  const lower =
+    lowered.length === line.length ? lowered : line.replace(/[A-Z]+/g, (plain) => plain.toLowerCase());
   let at = 0;
   let apart = true;
   while (at < line.length) {
@@ -141,7 +164,7 @@ export function wordsOf(line: string): Word[] {
       apart = true;
       continue;
     }
-    const word = wordAt(line, at, words, apart);
+    const word = wordAt(line, lower, at, words, apart);
     if (word) {
       words.push(word);
       at = word.end;

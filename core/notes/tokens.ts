@@ -158,7 +158,7 @@ function saidOfEach(part: Part, before: string | undefined): Part {
 
 function phraseToken<Head>(norms: readonly string[], at: number, found: Found<Head> | null): Token<Head> {
   if (!found) return wordToken<Head>("word", norms[at]!, at, at + 1, NO_ROLES, true);
-  return wordToken("word", textOf(norms, at, found.words), at, at + found.words, found.roles);
+  return wordToken("word", found.phrase, at, at + found.words, found.roles);
 }
 
 const NUMBER_WORDS = new Set(["no", "number", "num", "nbr"]);

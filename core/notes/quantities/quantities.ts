@@ -1,5 +1,5 @@
 import type { Cursor, Part } from "../token.ts";
-import { CENT_WORDS, CURRENCY_WORDS, EACH_WORDS, FOREIGN_WORDS } from "../words/numbers.ts";
+import { CENT_WORDS, CURRENCY_WORDS, EACH_WORDS, FOREIGN_WORDS, SCALES } from "../words/numbers.ts";
 import type { Amount } from "./amounts.ts";
 import { decimalText, exactOf } from "./amounts.ts";
 import {
@@ -23,13 +23,15 @@ import { moneyAfter, vagueAmount } from "./prices.ts";
 const PERCENT = new Set(["%", "percent", "pct", "prcnt"]);
 
 function plainNumber(cursor: Cursor): Part | null {
-  const next = cursor.norms[cursor.at + 1];
-  if (next !== undefined && CLOCK_WORDS.has(next)) {
+  const { norms, at } = cursor;
+  const amount = plainAmount(norms[at]!);
+  const next = norms[at + 1];
+  if (next === undefined || !AFTER_NUMBER.has(next)) return { kind: "amount", amount, words: 1 };
+  if (CLOCK_WORDS.has(next)) {
     const clock = clockAt(cursor);
     if (clock) return clock;
   }
-  const number = scaledDigits(plainAmount(cursor.norms[cursor.at]!), cursor.norms, cursor.at);
-  return withUnit(number, cursor);
+  return withUnit(scaledDigits(amount, norms, at), cursor);
 }
 
 /** Whatever begins with a number at this place. */
@@ -119,6 +121,8 @@ const isAge = (norms: readonly string[], at: number): boolean =>
 
 /** The words that may come right after a number and belong to it. */
 const AFTER_NUMBER: ReadonlySet<string> = new Set([
+  ...CLOCK_WORDS,
+  ...Object.keys(SCALES),
   ...HOURS,
   ...MINUTES,
   ...MILES,
