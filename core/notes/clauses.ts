@@ -47,9 +47,11 @@ function splitAtHeads(segment: Tok[], facts: VerbFacts): Tok[][] {
   for (let at = 0; at < segment.length; at += 1) {
     if (!isHead(segment, at)) continue;
     if (headAt < 0) {
-      if (at > start && isSaidWithoutVerb(segment.slice(start, at), segment.slice(at))) {
-        parts.push(segment.slice(start, at));
-        start = at;
+      // "gas 31 for 62 mile trip": the miles are the trip's.
+      const from = segment[at - 1]?.kind === "miles" && takesSlot(segment[at], "miles", facts) ? at - 1 : at;
+      if (from > start && isSaidWithoutVerb(segment.slice(start, from), segment.slice(from))) {
+        parts.push(segment.slice(start, from));
+        start = from;
       }
       headAt = at;
       continue;
@@ -93,8 +95,7 @@ function isSaidWithoutVerb(before: readonly Tok[], after: readonly Tok[]): boole
   const shape = shapeOf(before);
   const complete = ((shape.supply || shape.stream) && shape.amount && !shape.piece) || shape.miles;
   return (
-    complete &&
-    after.slice(1).some((token) => token.kind !== "word" && token.kind !== "mark" && token.kind !== "day")
+    complete && after.some((token) => token.kind !== "word" && token.kind !== "mark" && token.kind !== "day")
   );
 }
 
@@ -301,7 +302,12 @@ function isPriceForBoth(cut: Cut, next: Shape, joint: readonly Tok[], facts: Ver
 }
 
 /** Adds one part of a line to the cuts: to the last of them, or as a clause of its own. */
-function addPart(cuts: Cut[], part: Tok[], joint: readonly Tok[], isGlued: boolean, facts: VerbFacts): void {
+function addPart(
+  cuts: Cut[],
+  part: Tok[],
+  { joint, isGlued, following }: { joint: readonly Tok[]; isGlued: boolean; following: Segment | undefined },
+  facts: VerbFacts,
+): void {
   if (part.length === 0) return;
   const last = cuts.at(-1);
   if (!last || last.tokens.length > 2 * SEGMENT_TOKENS_MAX) {
@@ -313,26 +319,35 @@ function addPart(cuts: Cut[], part: Tok[], joint: readonly Tok[], isGlued: boole
     isGlued && shape.head && shapeOf(last.tokens).head
       ? "own"
       : joins(shape, last, facts, joint[0]?.text === ",");
-  if (way === "merge") {
-    if (isPriceForBoth(last, shape, joint, facts)) last.ambiguous = true;
+  const isDoubtful = way === "merge" && isPriceForBoth(last, shape, joint, facts);
+  // "lamp 8 and desk and mirror 40": the price of the desk is still to come.
+  const isPricedLater = isDoubtful && following !== undefined && isPiecePriced(following.tokens);
+  if (way === "merge" && !isPricedLater) {
+    if (isDoubtful) last.ambiguous = true;
     last.tokens.push(...joint, ...part);
     return;
   }
   const verb = headOf(last.tokens) ?? last.repeats;
-  cuts.push({
-    tokens: part,
-    ...(way === "repeat" && verb ? { repeats: verb } : {}),
-  });
+  cuts.push({ tokens: part, ...(way !== "own" && verb ? { repeats: verb } : {}) });
+}
+
+/** "mirror 40", joined to what stands before it. */
+function isPiecePriced(tokens: readonly Tok[]): boolean {
+  const shape = shapeOf(tokens);
+  return shape.piece && shape.amount && !shape.head;
 }
 
 /** Cuts a line's tokens into clauses. Every token lands in exactly one clause or is a separator between two. */
 export function cutsOf(tokens: readonly Tok[], facts: VerbFacts): Cut[] {
   const cuts: Cut[] = [];
-  for (const { tokens: segment, joint } of segmentsOf(tokens)) {
+  const segments = segmentsOf(tokens);
+  for (let index = 0; index < segments.length; index += 1) {
+    const { tokens: segment, joint } = segments[index]!;
+    const following = segments[index + 1];
     let isGlued = false;
     for (const half of splitAtHeads(segment, facts)) {
       for (const part of splitAtThings(half, facts)) {
-        addPart(cuts, part, joint, isGlued, facts);
+        addPart(cuts, part, { joint, isGlued, following }, facts);
         isGlued = true;
       }
     }

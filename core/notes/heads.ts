@@ -21,8 +21,25 @@ const isLoan = ({ text }: Tok): boolean => text.includes("loan");
 function isPurpose(tokens: readonly Tok[], at: number): boolean {
   const previous = at > 0 ? tokens[at - 1]!.text : "";
   if (tokens[at - 1]?.kind === "amount" && COUNTED.has(tokens[at]!.text)) return !tokens.some(isLoan);
+  if (isAfterPayment(tokens, at) || isForTrip(tokens, at)) return true;
   if (previous === "for") return /ing(?: |$)/.test(tokens[at]!.text);
   return NO_VERB_AFTER.has(previous);
+}
+
+/** "balance 6120 after todays payment": when it was told, and no payment of this note. */
+export function isAfterPayment(tokens: readonly Tok[], at: number): boolean {
+  return (
+    tokens[at]!.text.startsWith("payment") &&
+    (tokens[at - 2]?.text === "after" || tokens[at - 1]?.text === "after")
+  );
+}
+
+/** "gas 20 for the trip": what it was for, and no drive of its own. */
+function isForTrip(tokens: readonly Tok[], at: number): boolean {
+  if (tokens[at]!.text !== "trip" && tokens[at]!.text !== "drive") return false;
+  let before = at - 1;
+  while (before >= 0 && /^(?:the|this|that|a|my|our)$/.test(tokens[before]!.text)) before -= 1;
+  return tokens[before]?.text === "for";
 }
 
 /** "18 miles to pick up the desk", "bought at target": what follows is no verb of the note. */

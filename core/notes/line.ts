@@ -1,4 +1,5 @@
 import type { Day } from "../calendar.ts";
+import { withAsides } from "./asides.ts";
 import type { Clause, Tok } from "./clause.ts";
 import type { Cut } from "./clauses.ts";
 import { cutsOf } from "./clauses.ts";
@@ -49,7 +50,7 @@ export function readLine(line: string, today: Day, index: number): Reading[] {
   if (takesItselfBack(tokens)) return [unclear({ kind: "range" }, place)];
   const typed: Typed = { line, spans: words };
   if (startsAsQuestion(tokens)) return [questionReading(clauseOf(tokens, typed, today), index)];
-  const drafts = cutsOf(tokens, facts).map((cut) => draftOf(cut, typed, today));
+  const drafts = cutsOf(withAsides(tokens), facts).map((cut) => draftOf(cut, typed, today));
   return drafts.length > 0 ? finish(drafts, index) : [unclear({ kind: "unknown" }, place)];
 }
 
@@ -70,12 +71,16 @@ function withWorkClocks(tokens: Tok[]): Tok[] {
 const TAKEN_BACK =
   /^(?:(?:no )?i mean|i meant|scratch that|strike that|wait no|no wait|make that|correction)\b/;
 const OPENS_TAKEN_BACK = /^(?:no|i|scratch|strike|wait|make|correction)\b/;
+/** "bought lamp 12 actually it mightve been 15" */
+const DOUBTED =
+  /^(?:mightve|mightve been|might have been|may have been|couldve been|could have been|or was it)$/;
 
 /** "bought desk 40 scratch that 45", "2h no 3h on the desk", "sold the hutch i mean the bench 90". */
 function takesItselfBack(tokens: readonly Tok[]): boolean {
   let isNoted = false;
   for (const [at, token] of tokens.entries()) {
     const isValue = token.kind !== "word" && token.kind !== "mark";
+    if (isNoted && DOUBTED.test(token.text) && tokens[at + 1]?.kind === "amount") return true;
     if (isNoted && token.kind === "word" && OPENS_TAKEN_BACK.test(token.text)) {
       const ahead = tokens
         .slice(at, at + 3)

@@ -60,8 +60,19 @@ function countBefore(tokens: readonly Tok[], end: number, plural: boolean): Coun
   if (count === null || (!plural && count > SLIP_COUNT_MAX)) return { from: end };
   // "one dresser" said with links between needs "of": "15 the dresser" is a price.
   if (at < end - 1 && !tokens.slice(at + 1, end).some((link) => link.text === "of")) return { from: end };
+  const some = someOf(tokens, at, count);
+  if (some) return some;
   const set = setBefore(tokens, at);
   return { from: set.from, count, ...(set.set ? { set: true as const } : {}) };
+}
+
+/** "2 of the 4 chairs" are two. */
+function someOf(tokens: readonly Tok[], all: number, most: number): Counted | null {
+  let at = all - 1;
+  while (at >= 0 && /^(?:the|my|our|those|these)$/.test(tokens[at]!.text)) at -= 1;
+  if (tokens[at]?.text !== "of") return null;
+  const count = countOf(tokens[at - 1]);
+  return count !== null && count <= most ? { from: at - 1, count } : null;
 }
 
 /** "set of 4", "lot of 3", "all 3" before a count. */
@@ -160,7 +171,7 @@ function isMoreThan(token: Tok | undefined, count: number): boolean {
 const DESCRIBED_PARTS = new Set(
   (
     "drawer drawers drwr drwrs door doors shelf shelves tier tiers leg legs foot feet ft inch inches " +
-    "cushion cushions panel panels seater"
+    "cushion cushions panel panels seater leaf leaves"
   ).split(" "),
 );
 const HAS = new Set([",", "with", "w", "has", "of"]);

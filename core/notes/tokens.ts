@@ -75,6 +75,9 @@ export function tokensOf<Head>(
   let at = 0;
   while (at < words.length) {
     const token = tokenAt(words, norms, at, lexer);
+    const before = tokens.at(-1);
+    // "3 desks each 40" is 40 for one, as "40 each" is.
+    if (token.kind === "amount" && before?.kind === "word" && EACH_WORDS.has(before.text)) token.each = true;
     tokens.push(token);
     at = token.to;
   }
@@ -108,17 +111,23 @@ function tokenAt<Head>(
     if (!entry.opens) return phraseToken(norms, at, longestFrom(entry, norms, at));
     return openingToken(word, norms, at, entry, lexer);
   }
-  if (word.doubtful) return made(DOUBTFUL, norms, at);
+  if (word.doubtful && !isPlainlyApart(norms, at, lexer)) return made(DOUBTFUL, norms, at);
   if (word.kind === "mark") {
     if (norm === "#" && /^\d{1,9}$/.test(norms[at + 1] ?? ""))
       return made({ kind: "number", value: Number(norms[at + 1]), words: 2 }, norms, at);
     if (norm !== "$") return wordToken<Head>("mark", norm, at, at + 1, NO_ROLES);
   }
   const timed = timedAt(word, norms, at, lexer);
-  if (timed) return made(saidOfEach(timed, norms[at - 1]), norms, at);
+  if (timed) return made(timed, norms, at);
   return word.kind === "mark"
     ? wordToken<Head>("mark", norm, at, at + 1, NO_ROLES)
     : wordToken<Head>("word", norm, at, at + 1, NO_ROLES, true);
+}
+
+/** "paid$45", "drove15mi": no sign and no verb grows into a number, but a piece's name may ("dresser14"). */
+function isPlainlyApart<Head>(norms: readonly string[], at: number, { lexicon }: Lexer<Head>): boolean {
+  const roles = lexicon.entry(norms[at - 1]!)?.roles;
+  return norms[at]!.startsWith("$") || (roles?.heads !== undefined && roles.noun === undefined);
 }
 
 /** A word that may open a number, a count or a day: whichever of that and the lexicon's phrase says more. */
@@ -140,7 +149,7 @@ function openingToken<Head>(
   if (!isLongNoun(found) && !opensNoun && STARTERS.has(norm)) {
     const timed = timedAt(word, norms, at, lexer);
     const least = found?.roles.vagueTime || found?.roles.hedge ? found.words : 0;
-    if (timed && timed.words >= least) return made(saidOfEach(timed, norms[at - 1]), norms, at);
+    if (timed && timed.words >= least) return made(timed, norms, at);
   }
   return phraseToken(norms, at, found);
 }
@@ -148,13 +157,6 @@ function openingToken<Head>(
 /** "a day bed" is no day long. */
 const isLongNoun = <Head>(found: Found<Head> | null): boolean =>
   found !== null && found.words > 1 && found.roles.noun !== undefined;
-
-/** "3 desks each 40" is 40 for one, as "40 each" is. */
-function saidOfEach(part: Part, before: string | undefined): Part {
-  return part.kind === "amount" && before !== undefined && EACH_WORDS.has(before)
-    ? { ...part, each: true }
-    : part;
-}
 
 function phraseToken<Head>(norms: readonly string[], at: number, found: Found<Head> | null): Token<Head> {
   if (!found) return wordToken<Head>("word", norms[at]!, at, at + 1, NO_ROLES, true);

@@ -89,6 +89,8 @@ function isPlanForIt(tokens: readonly Tok[], at: number, said: "amount" | "word"
 
 /** "about 40" is not 40; "changed her mind about the hutch" says nothing of amounts. */
 function isHarmless(clause: Clause, token: Tok): boolean {
+  // "sandpaper 8 for later"
+  if (token.text === "later") return clause.tokens[clause.tokens.indexOf(token) - 1]?.text === "for";
   if (!NEAR_AMOUNT.test(token.text)) return false;
   const next = clause.tokens
     .slice(clause.tokens.indexOf(token) + 1)

@@ -9,7 +9,13 @@ import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { type Clause, says } from "../notes/clause.ts";
 import { isSetName } from "../notes/furniture.ts";
-import { couldBeCountAlone, isFreeForOthers, isPaidForHelp, isRestOfPrice } from "../notes/judging/buying.ts";
+import {
+  couldBeCountAlone,
+  isFreeForOthers,
+  isMoneyFound,
+  isPaidForHelp,
+  isRestOfPrice,
+} from "../notes/judging/buying.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -157,6 +163,7 @@ export const buy = defineVerb({
     ],
     judge(fields, clause) {
       if (isFreeForOthers(clause)) return { kind: "noVerb" };
+      if (isMoneyFound(fields, clause)) return { kind: "loneNumber" };
       if (isMethodFetched(clause)) return { kind: "unknown" };
       if (isPaidForHelp(clause)) return { kind: "anotherPerson" };
       if (couldBeCountAlone(fields, clause) || isRestOfPrice(clause)) return { kind: "twoNumbers" };

@@ -8,7 +8,7 @@ import { type Ask, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords } from "../decide/echo.ts";
 import { settleLoan } from "../decide/loans.ts";
 import { show } from "../money.ts";
-import { says } from "../notes/clause.ts";
+import { isAfterPayment } from "../notes/heads.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -87,7 +87,13 @@ export const statement = defineVerb({
       "lender says",
     ],
     judge: (_, clause) =>
-      says(clause, /^(?:paid|sent|payment|bank|checking|savings|account)$/) ? { kind: "loanAlone" } : null,
+      clause.tokens.some(
+        ({ text }, at) =>
+          /^(?:paid|sent|payment|bank|checking|savings|account)$/.test(text) &&
+          !isAfterPayment(clause.tokens, at),
+      )
+        ? { kind: "loanAlone" }
+        : null,
   },
 
   decide(reading, desk) {

@@ -13,6 +13,12 @@ export function isFreeForOthers({ tokens, head }: Clause): boolean {
   );
 }
 
+/** "found 20 in a drawer", "won 50": money came, and nothing was bought. */
+export function isMoneyFound({ pieces }: { pieces?: Mention[] }, { head, signs }: Clause): boolean {
+  const isLucky = head !== undefined && /^(?:found|won|scored|rescued)$/.test(head.text);
+  return isLucky && pieces === undefined && !signs.has("pronoun");
+}
+
 const RESTS = new Set(["final", "remaining", "remainder", "balance", "other", "rest"]);
 const LINKS = new Set(["the", "a", "of", "was", "is", ":"]);
 

@@ -36,11 +36,12 @@ function claimOldPrice(clause: Clause, amounts: readonly Tok[]): Tok | undefined
     claim(second!);
     return first;
   }
-  if (amounts.length !== 2 || !/^(?:to|down to|now)$/.test(before(clause, second!))) return undefined;
+  if (amounts.length !== 2 || !/^(?:to|down to|up to|now)$/.test(before(clause, second!))) return undefined;
   if (
     before(clause, first!) !== "from" &&
     after(clause, first!) !== "to" &&
     after(clause, first!) !== "down to" &&
+    after(clause, first!) !== "up to" &&
     before(clause, first!) !== "was"
   )
     return undefined;

@@ -10,6 +10,8 @@ const HOLDS = new Set(["hold", "to hold", "holding", "to holding"]);
 /** "guy sold me a desk for 40" is a purchase told backwards: asked, never guessed. */
 export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Trouble | null {
   const { tokens, head } = clause;
+  const before = head ? tokens[tokens.indexOf(head) - 1]?.text : undefined;
+  if (before === "they" || before === "he" || before === "she") return { kind: "anotherPerson" };
   const next = head ? tokens[tokens.indexOf(head) + 1]?.text : undefined;
   if (next === "me" || next === "us") return { kind: "anotherPerson" };
   methodOfFee(fields, clause);

@@ -54,7 +54,7 @@ function isPriceOfOne({ tokens }: Clause): boolean {
     const count = tokens[at - 1];
     const isCounted = count?.kind === "amount" && !count.amount?.money && count.amount?.exact?.digits !== 1;
     const price = tokens[at + 2];
-    return isCounted && price?.kind === "amount" && !price.each;
+    return isCounted && price?.kind === "amount" && !price.each && !price.amount?.factors;
   });
 }
 

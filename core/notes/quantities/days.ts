@@ -129,7 +129,7 @@ const NAMED: Readonly<Record<string, number>> = {
 /** A day in words at the start of `words` (normal words of a line from some place on), longest form first. */
 export function dayAt(words: readonly string[]): Found | null {
   const [first = "", second = "", third = "", fourth = ""] = words;
-  const digits = first <= "9" ? dayOfDigits(first) : null;
+  const digits = first < ":" ? dayOfDigits(first) : null;
   if (digits) return { said: digits, words: 1 };
   if (NAMED[first] !== undefined) return { said: { form: "ago", days: NAMED[first] }, words: 1 };
   if (first === "day" && second === "before" && third === "yesterday")

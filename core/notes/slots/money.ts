@@ -38,6 +38,8 @@ export function pieceCount(pieces: readonly Mention[]): number | null {
 }
 
 function timesCount(cents: Cents, clause: Clause): Filled {
+  // "knobs 2.50 each for the desk": how many knobs?
+  if (clause.what) return trouble("eachOfUnknown");
   const pieces = clause.tokens.filter((token) => token.kind === "piece").map((token) => token.mention!);
   const named = pieces.length > 0 ? pieces : unlisted(clause);
   // "listed them for 40 each": how many they are, the clause before says.
@@ -81,16 +83,32 @@ export const money: Fill = (clause) => {
   if (saysDay(clause) && isSharesOfThem(clause)) return trouble("twoNumbers");
   if (!first) return saysDay(clause) && isTwoForFifteen(clause) ? trouble("twoNumbers") : null;
   if (second) {
+    const agreed = sumOfEach(clause, amounts);
+    if (agreed) return agreed;
     const flawed = amounts.map(centsOfToken).find((found) => "trouble" in found);
     return flawed && "trouble" in flawed ? flawed : trouble("twoNumbers");
   }
   return oneAmount(clause, first, clause.tokens.indexOf(first));
 };
 
+/** "3 chairs 15 each 45 total": two amounts that say the same. */
+function sumOfEach(clause: Clause, amounts: readonly Tok[]): Filled {
+  const each = amounts.find((token) => token.each);
+  const total = amounts.find((token) => !token.each);
+  if (amounts.length !== 2 || !each || !total) return null;
+  const count = pieceCount(clause.tokens.flatMap(({ mention }) => (mention ? [mention] : [])));
+  const [one, all] = [centsOfToken(each), centsOfToken(total)];
+  if (count === null || !("cents" in one) || !("cents" in all) || one.cents * count !== all.cents)
+    return null;
+  claim(each, total);
+  return { value: all.cents, each: true };
+}
+
 /** The amount at a place, where nothing beside it makes it something else. */
 function oneAmount(clause: Clause, token: Tok, at: number): Filled {
   if (couldBeDay(clause, token, at) || couldBeAddress(clause, token, at)) return trouble("twoNumbers");
   if (standsBetweenPieces(clause, at)) return trouble("priceOfBoth");
+  if (isPartOf(clause, at)) return trouble("vagueAmount");
   claim(token);
   const found = centsOfToken(token);
   if ("trouble" in found) return found;
@@ -101,6 +119,28 @@ function oneAmount(clause: Clause, token: Tok, at: number): Filled {
   // "4 chairs @ 15": the price of one, or of all?
   if (isMark(clause.tokens[at - 1], "@") && countsMoreThanOne(clause)) return trouble("twoNumbers");
   return { value: found.cents };
+}
+
+const PARTS_OF_IT = new Set([
+  "part",
+  "some",
+  "most",
+  "half",
+  "bit",
+  "portion",
+  "chunk",
+  "rest",
+  "third",
+  "quarter",
+]);
+
+/** "refunded part of the 90": how much of it? */
+function isPartOf({ tokens }: Clause, at: number): boolean {
+  let before = at - 1;
+  while (before >= 0 && /^(?:the|her|his|their|my|that)$/.test(tokens[before]!.text)) before -= 1;
+  const text = tokens[before]?.text ?? "";
+  if (text === "half of") return true;
+  return text === "of" && PARTS_OF_IT.has(tokens[before - 1]?.text ?? "");
 }
 
 const saysDay = ({ signs }: Clause): boolean => (signs.hints & HINTS.day) !== 0;
@@ -198,9 +238,11 @@ export const fee: Fill = (clause) => {
   const after = clause.tokens[nextAt];
   const before = clause.tokens[at - 1];
   // "sold hutch 220 fee 6.60" names the fee after the word; "220 minus 6.60 fee" before it.
-  const token = after?.kind === "amount" ? after : before?.kind === "amount" ? before : undefined;
+  // "145 with 9.50 in fees"
+  const linked = before?.text === "in" || before?.text === "of" ? clause.tokens[at - 2] : before;
+  const token = after?.kind === "amount" ? after : linked?.kind === "amount" ? linked : undefined;
   claim(clause.tokens[at]!);
-  if (!token || (freeTokens(clause, "amount").length < 2 && before === token)) return trouble("unclaimed");
+  if (!token || (freeTokens(clause, "amount").length < 2 && linked === token)) return trouble("unclaimed");
   claim(token);
   // "150 after 10 fee": before the fee or after it?
   if (clause.tokens[clause.tokens.indexOf(token) - 1]?.text === "after") return trouble("vagueAmount");

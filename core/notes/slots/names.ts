@@ -78,6 +78,7 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
       first.claimed ||
       first.roles.pronoun ||
       first.roles.method ||
+      first.roles.hedge ||
       first.roles.vagueTime
     )
       continue;

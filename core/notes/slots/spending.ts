@@ -1,5 +1,6 @@
 import type { Clause, Tok } from "../clause.ts";
 import { asMeant, asSaid, claim, freeTokens } from "../clause.ts";
+import type { Exact } from "../quantities/amounts.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Category } from "../reading.ts";
 import type { Fill, Filled } from "./filled.ts";
@@ -46,13 +47,16 @@ function joinsSupplies(tokens: readonly Tok[], last: number, at: number): boolea
 function countedSupply(clause: Clause, first: number): void {
   let at = first - 1;
   if (clause.tokens[at]?.text === "of") at -= 1;
-  if (isContainer(clause.tokens[at])) {
+  const contained = isContainer(clause.tokens[at]);
+  if (contained) {
     claim(clause.tokens[at]!);
     at -= 1;
   }
   const token = clause.tokens[at];
   if (token?.kind !== "amount" || token.amount?.money || token.each || token.claimed) return;
   const others = freeTokens(clause, "amount").filter((other) => other !== token);
+  // "bought 3 cans of paint" counts them, and what they cost is asked.
+  if (others.length === 0 && contained && clause.head) claim(token);
   if (others.length !== 1) return;
   const other = others[0]!;
   const count = wholeOf(token.amount?.exact ?? null);
@@ -79,7 +83,11 @@ const isFewer = ({ amount }: Tok, count: number): boolean =>
 /** Makes the price of one into that of all. */
 function multiply(token: Tok, count: number): void {
   const { digits, scale } = token.amount!.exact!;
-  token.amount = { ...token.amount!, exact: { digits: digits * count, scale } };
+  const factors: [Exact, Exact] = [
+    { digits: count, scale: 0 },
+    { digits, scale },
+  ];
+  token.amount = { ...token.amount!, exact: { digits: digits * count, scale }, factors };
   delete token.each;
 }
 
