@@ -139,7 +139,20 @@ function isTrade(tokens: readonly Tok[], end: number): boolean {
 
 const FINDS: readonly Find[] = [address, place, size, worth, others, whole, knownBy, tag, downFrom, included];
 
+/** Words right before an amount from which any of the finds begins; `others` and `knownBy` begin from the next. */
+const BEFORE = new Set([
+  ...BEFORE_ADDRESS,
+  ...NUMBERED,
+  ...OWNING,
+  ...PRICE_TAGS,
+  ...["worth", "of", "their", "including", "includes", "incl", "counting"],
+]);
+
 function asideAt(tokens: readonly Tok[], at: number): Aside | null {
+  const before = tokens[at - 1];
+  const next = tokens[at + 1];
+  const begins = before !== undefined && (BEFORE.has(before.text) || before.text.endsWith(" asking"));
+  if (!begins && !(next !== undefined && (next.kind === "piece" || OTHERS.has(next.text)))) return null;
   for (const find of FINDS) {
     const aside = find(tokens, at);
     if (aside) return aside;
@@ -149,19 +162,19 @@ function asideAt(tokens: readonly Tok[], at: number): Aside | null {
 
 /** The tokens with every number that is said by the way, and the words that say it, as one token of no meaning. */
 export function withAsides(tokens: Tok[]): Tok[] {
-  if (!tokens.some(({ kind }) => kind === "amount")) return tokens;
-  const found: Aside[] = [];
+  let found: Aside[] | undefined;
   let amounts = 0;
-  tokens.forEach(({ kind }, at) => {
+  for (let at = 0; at < tokens.length; at += 1) {
+    const { kind } = tokens[at]!;
     // "spent 90 min on the 60 dollar hutch" is about minutes.
     if (kind === "duration") amounts += 1;
-    if (kind !== "amount") return;
+    if (kind !== "amount") continue;
     const aside = asideAt(tokens, at);
-    if (aside && aside.from >= (found.at(-1)?.to ?? 0)) found.push(aside);
-    else amounts += 1;
-  });
+    if (!aside || aside.from < (found?.at(-1)?.to ?? 0)) amounts += 1;
+    else found = [...(found ?? []), aside];
+  }
+  if (!found) return tokens;
   const sure = amounts > 0 ? found : found.filter(({ doubtful }) => !doubtful);
-  if (sure.length === 0) return tokens;
   const left: Tok[] = [];
   let at = 0;
   for (const { from, to } of sure) {

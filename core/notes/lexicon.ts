@@ -1,4 +1,6 @@
 import type { Category } from "./reading.ts";
+import type { OwnSigns } from "./signs.ts";
+import { ownSignsOf } from "./signs.ts";
 import { FILLER, PRONOUNS } from "./words/filler.ts";
 import { CLASHING_SHORT_FORMS, FURNITURE } from "./words/furniture.ts";
 import type { Hedge } from "./words/hedges.ts";
@@ -27,6 +29,8 @@ export interface Roles<Head = unknown> {
   filler?: true;
   pronoun?: true;
   labor?: true;
+  /** What the phrase tells of a clause that holds it; absent for words that nobody listed. */
+  own?: OwnSigns;
 }
 
 /** Roles with every field there: what `over` says first, else what `roles` says; heads of both. One shape for all. */
@@ -47,6 +51,7 @@ export function rolesOf<Head>(roles: Roles<Head>, over: Roles<Head> = {}): Roles
     filler: over.filler ?? roles.filler,
     pronoun: over.pronoun ?? roles.pronoun,
     labor: over.labor ?? roles.labor,
+    own: undefined,
   };
 }
 
@@ -97,6 +102,7 @@ function makeLexicon<Head>(): Lexicon<Head> {
       if (isTarget(roles)) targets.add(word);
     }
     entry.roles = rolesOf(roles, entry.roles);
+    entry.roles.own = ownSignsOf(phrase, entry.roles);
   };
   const addOpening = (word: string): void => {
     entryIn(root, word, word).opens = true;

@@ -1,5 +1,6 @@
 import type { Tok } from "./clause.ts";
 import type { Sign } from "./grammar.ts";
+import type { Roles } from "./lexicon.ts";
 
 const SIGNS: readonly Sign[] = [
   "piece",
@@ -61,17 +62,27 @@ const HINT_OF = new Map<string, number>([
   ["commission", HINTS.fee],
 ]);
 
-function hintOf({ kind, text, roles }: Tok): number {
-  if (kind === "day") return HINTS.day;
-  if (kind === "span") return HINTS.until;
-  if (kind !== "word") return 0;
-  const said = HINT_OF.get(text) ?? 0;
-  return (
-    said |
-    (roles.method ? HINTS.method : 0) |
-    (roles.place ? HINTS.place : 0) |
-    (text.endsWith("fee") || text.endsWith("fees") ? HINTS.fee : 0)
-  );
+/** What a word or phrase tells by itself, as bits. */
+export interface OwnSigns {
+  signs: number;
+  hints: number;
+}
+
+/** The signs and hints of a word or phrase, whatever stands around it. */
+export function ownSignsOf(text: string, roles: Roles): OwnSigns {
+  let signs = 0;
+  if (roles.supply) signs |= BITS.supply;
+  if (roles.stream) signs |= BITS.stream;
+  if (roles.person) signs |= BITS.person;
+  if (roles.labor) signs |= BITS.labor;
+  if (roles.pronoun) signs |= BITS.pronoun;
+  if (text === "tax" || text === "taxes") signs |= BITS.tax;
+  if (LOAN.test(text)) signs |= BITS.loan;
+  let hints = HINT_OF.get(text) ?? 0;
+  if (roles.method) hints |= HINTS.method;
+  if (roles.place) hints |= HINTS.place;
+  if (text.endsWith("fee") || text.endsWith("fees")) hints |= HINTS.fee;
+  return { signs, hints };
 }
 
 /** What a clause holds, for telling its kind. */
@@ -101,8 +112,10 @@ export function signsOf(tokens: readonly Tok[]): Signs {
   const signs = new Signs();
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
-    signs.hints |= hintOf(token);
     switch (token.kind) {
+      case "word":
+        addWordSigns(token, tokens, at, signs);
+        break;
       case "piece":
         signs.mask |= BITS.piece | BITS.named;
         break;
@@ -110,7 +123,11 @@ export function signsOf(tokens: readonly Tok[]): Signs {
         signs.mask |= BITS.number;
         if (token.text === "365" || token.text === "365.25") signs.add("yearDays");
         break;
+      case "day":
+        signs.hints |= HINTS.day;
+        break;
       case "span":
+        signs.hints |= HINTS.until;
         signs.add("span");
         if (token.days === 365) signs.add("yearDays");
         break;
@@ -119,25 +136,18 @@ export function signsOf(tokens: readonly Tok[]): Signs {
       case "percent":
       case "clock":
         signs.add(token.kind);
-        break;
-      case "word":
-        addWordSigns(token, tokens, at, signs);
     }
   }
   return signs;
 }
 
-function addWordSigns({ roles, text, unknown }: Tok, tokens: readonly Tok[], at: number, signs: Signs): void {
-  if (roles.supply) signs.add("supply");
-  if (roles.stream) signs.add("stream");
-  if (roles.person) signs.add("person");
-  if (roles.labor) signs.add("labor");
-  if (roles.pronoun) signs.add("pronoun");
-  if (unknown && text.length > 1) signs.mask |= BITS.named | BITS.unknown;
-  if (text === "tax" || text === "taxes") signs.add("tax");
-  if (text === "off" && tokens[at - 1]?.kind === "amount") signs.add("off");
-  if (!text.includes("loan") || !LOAN.test(text)) return;
-  signs.add("loan");
+function addWordSigns({ roles, text, unknown }: Tok, tokens: readonly Tok[], at: number, into: Signs): void {
+  const { signs, hints } = roles.own ?? ownSignsOf(text, roles);
+  into.mask |= signs;
+  into.hints |= hints;
+  if (unknown && text.length > 1) into.mask |= BITS.named | BITS.unknown;
+  if (text === "off" && tokens[at - 1]?.kind === "amount") into.mask |= BITS.off;
+  if ((signs & BITS.loan) === 0) return;
   for (let back = Math.max(0, at - LOANWARD_REACH); back < at; back += 1)
-    if (LOANWARD.has(tokens[back]!.text)) signs.add("loanward");
+    if (LOANWARD.has(tokens[back]!.text)) into.mask |= BITS.loanward;
 }

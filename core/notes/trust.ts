@@ -91,11 +91,18 @@ function isPlanForIt(tokens: readonly Tok[], at: number, said: "amount" | "word"
 function isHarmless(clause: Clause, token: Tok): boolean {
   // "sandpaper 8 for later"
   if (token.text === "later") return clause.tokens[clause.tokens.indexOf(token) - 1]?.text === "for";
+  if (token.text === "half off") return isPriceAfter(clause, token);
   if (!NEAR_AMOUNT.test(token.text)) return false;
   const next = clause.tokens
     .slice(clause.tokens.indexOf(token) + 1)
     .find((word) => !/^(?:the|a|an|maybe|like)$/.test(word.text));
   return next?.kind !== "amount" && next?.kind !== "duration" && next?.kind !== "miles";
+}
+
+/** "bought desk half off for 40": 40 is what it came to. */
+function isPriceAfter({ tokens }: Clause, token: Tok): boolean {
+  const at = tokens.indexOf(token);
+  return tokens[at + 1]?.text === "for" && tokens[at + 2]?.kind === "amount";
 }
 
 const NEAR_AMOUNT =
