@@ -77,6 +77,7 @@ export function asMeant(clause: Clause, tokens: readonly Tok[]): string {
   return tokens
     .map((token) => {
       const said = asSaid(clause, [token]);
+      if (said === token.text) return said;
       return token.kind === "mark" ||
         said.replace(/['’-]/g, "") === token.text.replace(/ /g, "") ||
         said.includes("'")

@@ -1,3 +1,4 @@
+import { isSetName } from "./furniture.ts";
 import type { Category } from "./reading.ts";
 import type { OwnSigns } from "./signs.ts";
 import { ownSignsOf } from "./signs.ts";
@@ -15,7 +16,8 @@ import { OPINIONS, TRAITS } from "./words/traits.ts";
 
 /** Everything a word or phrase may be; which of it holds is settled by the words around it. */
 export interface Roles<Head = unknown> {
-  noun?: { name: string; plural: boolean };
+  /** `isSet`: the name means pieces that go together. */
+  noun?: { name: string; plural: boolean; isSet: boolean };
   supply?: Category;
   place?: string;
   method?: string;
@@ -173,13 +175,14 @@ function spellings(spelling: string): string[] {
 function addFurniture(lexicon: Lexicon): void {
   for (const [first = "", ...others] of FURNITURE) {
     const name = first.replace("+", "").normalize("NFD").replace(/\p{M}/gu, "");
+    const isSet = isSetName(name);
     const listed = name.includes(" ") ? others : others.filter((other) => /[ +]/.test(other));
     for (const spelling of [first, ...listed].flatMap(spellings)) {
       if (CLASHING_SHORT_FORMS.has(spelling)) continue;
       const plain = spelling.normalize("NFD").replace(/\p{M}/gu, "");
-      lexicon.add(plain, { noun: { name, plural: false } });
+      lexicon.add(plain, { noun: { name, plural: false, isSet } });
       const plural = pluralOf(plain);
-      if (plural !== plain) lexicon.add(plural, { noun: { name, plural: true } });
+      if (plural !== plain) lexicon.add(plural, { noun: { name, plural: true, isSet } });
     }
   }
 }

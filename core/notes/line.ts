@@ -78,7 +78,8 @@ const DOUBTED =
 /** "bought desk 40 scratch that 45", "2h no 3h on the desk", "sold the hutch i mean the bench 90". */
 function takesItselfBack(tokens: readonly Tok[]): boolean {
   let isNoted = false;
-  for (const [at, token] of tokens.entries()) {
+  for (let at = 0; at < tokens.length; at += 1) {
+    const token = tokens[at]!;
     const isValue = token.kind !== "word" && token.kind !== "mark";
     if (isNoted && DOUBTED.test(token.text) && tokens[at + 1]?.kind === "amount") return true;
     if (isNoted && token.kind === "word" && OPENS_TAKEN_BACK.test(token.text)) {
@@ -113,6 +114,8 @@ function draftOf(cut: Cut, typed: Typed, today: Day): Draft {
 
 /** Settles what clauses take from each other: shared days and sources, "it", and pieces left out. */
 function finish(drafts: readonly Draft[], index: number): Reading[] {
+  // Nearly every line is one clause, and has nobody to take from.
+  if (drafts.length === 1) return [readingOf(settledBy(drafts[0]!, undefined), index)];
   sharedOver(drafts);
   let before: Mention[] | undefined;
   let run: Mention[] = [];

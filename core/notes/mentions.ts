@@ -231,12 +231,12 @@ function mentionAt(
   let counted = countBefore(tokens, traitsFrom, noun.plural);
   // "bookcase, 3 shelf": what it has, not what was bought.
   if (PARTS.has(token.text) && !noun.plural && (counted.count ?? 1) > 1) return null;
-  if (counted.count === undefined && !counted.set && isSetName(noun.name)) {
+  if (counted.count === undefined && !counted.set && noun.isSet) {
     const whole = setCountBefore(tokens, counted.from);
     if (whole.count !== undefined) counted = whole;
   }
   if (counted.count !== undefined) mention.count = counted.count;
-  if (counted.set || isSetName(noun.name)) mention.set = true;
+  if (counted.set || noun.isSet) mention.set = true;
   if (traits.length > 0) mention.traits = traits;
   const to = after(tokens, at, mention, noun.plural);
   if (mention.count === undefined) {

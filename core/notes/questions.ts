@@ -20,8 +20,12 @@ interface Phrase {
   about: Question;
   parts: readonly string[];
   weight: number;
+  /** Beside any topic at hand a general phrase gives way to the one that names it. */
+  weightBesideTopic: number;
   whole: boolean;
 }
+
+const GENERAL: ReadonlySet<Question> = new Set(["month", "year", "recap"]);
 
 /** Phrases by their first part, built once. */
 let index: Map<string, Phrase[]> | undefined;
@@ -32,7 +36,8 @@ function phraseOf(about: Question, text: string, whole: boolean): Phrase {
     (sum, part) => sum + (part === "…" ? 0 : part.startsWith("{") ? 0.5 : 1),
     whole ? 0.25 : 0,
   );
-  return { about, parts, weight, whole };
+  const weightBesideTopic = GENERAL.has(about) ? weight / 10 : weight;
+  return { about, parts, weight, weightBesideTopic, whole };
 }
 
 function phrases(): Map<string, Phrase[]> {
@@ -214,13 +219,6 @@ const LOOSE = new Set([
 
 /** What a question is about, whatever else it says: "how am i doing on my goal" asks for the pace. */
 const TOPICS = new Set("goal goals pace track tax taxes loan loans miles mileage {piece}".split(" "));
-const GENERAL: ReadonlySet<Question> = new Set(["month", "year", "recap"]);
-
-/** A general phrase gives way to any that names the topic at hand. */
-function weightHere(phrase: Phrase, topics: boolean): number {
-  return topics && GENERAL.has(phrase.about) ? phrase.weight / 10 : phrase.weight;
-}
-
 /** The fullest phrase that the units hold, with those that it claims. */
 function best(units: readonly Unit[], cue: boolean): { phrase: Phrase; claimed: Set<Unit> } | null {
   let found: { phrase: Phrase; claimed: Set<Unit> } | null = null;
@@ -230,7 +228,7 @@ function best(units: readonly Unit[], cue: boolean): { phrase: Phrase; claimed: 
   for (let start = 0; start < units.length; start += 1) {
     for (const key of units[start]!.keys) {
       for (const phrase of byFirst.get(key) ?? NO_PHRASES) {
-        const weight = weightHere(phrase, topics);
+        const weight = topics ? phrase.weightBesideTopic : phrase.weight;
         if (weight <= most || !matched(phrase, units, start)) continue;
         const isPieceAlone = phrase.whole && phrase.parts.length === 1 && phrase.parts[0] === "{piece}";
         if (isPieceAlone && !cue) continue;

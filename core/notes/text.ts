@@ -99,10 +99,8 @@ function wordAt(
     return { kind: "letters", norm: lower.slice(at, at + plain), start: at, end: at + plain, apart };
   const digits = digitsAt(line, at);
   if (digits > 0) {
-    const norm = line
-      .slice(at, at + digits)
-      .toLowerCase()
-      .replaceAll("−", "-");
+    const typed = lower.slice(at, at + digits);
+    const norm = typed.startsWith("−") ? typed.replaceAll("−", "-") : typed;
     const word: Word = { kind: "digits", norm, start: at, end: at + digits, apart };
     return isGlued(words, apart) ? { ...word, doubtful: true } : word;
   }
