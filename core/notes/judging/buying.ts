@@ -20,12 +20,16 @@ export function isMoneyFound({ pieces }: { pieces?: Mention[] }, { head, signs }
 }
 
 const RESTS = new Set(["final", "remaining", "remainder", "balance", "other", "rest"]);
+const REMAINDERS = new Set(["rest", "remainder", "remaining", "balance"]);
+const LEADS_TO = new Set(["of", "on", "for", "from"]);
 const LINKS = new Set(["the", "a", "of", "was", "is", ":"]);
 
 /** "the remaining 110 for the dresser", "paid in full 190": money for a piece that was settled before. */
 export function isRestOfPrice({ tokens }: Clause): boolean {
   return tokens.some(({ text, kind }, at) => {
     if (text === "full") return tokens[at - 1]?.text === "in";
+    // "mike paid the rest of #5 75"
+    if (REMAINDERS.has(text) && LEADS_TO.has(tokens[at + 1]?.text ?? "")) return true;
     if (kind !== "amount") return false;
     let before = at - 1;
     while (before >= 0 && LINKS.has(tokens[before]!.text)) before -= 1;

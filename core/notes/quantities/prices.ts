@@ -46,6 +46,16 @@ function withoutEmptyFlaw(amount: Amount): Amount {
 /** "1.1k per month" is the price of no piece. */
 const PERIODS: ReadonlySet<string> = new Set(["day", "week", "wk", "month", "mo", "mth", "year", "yr"]);
 
+/** "balance is 9,871.14 per statement" is no price of each. */
+const ACCORDING_TO: ReadonlySet<string> = new Set([
+  "statement",
+  "lender",
+  "servicer",
+  "bank",
+  "receipt",
+  "the",
+]);
+
 function eachAfter(norms: readonly string[], at: number): number {
   const word = norms[at] ?? "";
   if (EACH_WORDS.has(word)) return norms[at + 1] === "way" ? 0 : 1;
@@ -53,7 +63,7 @@ function eachAfter(norms: readonly string[], at: number): number {
   // "15/each", "15 / ea"
   if (word === "/")
     return EACH_WORDS.has(norms[at + 1] ?? "") || isSaidBefore(norms, at, norms[at + 1]) ? 2 : 0;
-  if (word === "per" && PERIODS.has(norms[at + 1] ?? "")) return 0;
+  if (word === "per" && (PERIODS.has(norms[at + 1] ?? "") || ACCORDING_TO.has(norms[at + 1] ?? ""))) return 0;
   if (word === "per") return norms[at + 1] === undefined || !/^[a-z]/.test(norms[at + 1]!) ? 1 : 2;
   if (/^an?$/.test(word) && isSaidBefore(norms, at, norms[at + 1])) return 2;
   return word === "for" && norms[at + 1] === "each" ? 2 : 0;

@@ -1,6 +1,7 @@
 import type { Clause, Tok } from "../clause.ts";
 import { claim, freeTokens } from "../clause.ts";
 import { unlistedMention } from "../mentions.ts";
+import { MONTHS } from "../words/calendar.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
 import { afterArticles, beforeArticles } from "./names.ts";
@@ -68,6 +69,8 @@ function namedAfterFor(clause: Clause): Filled {
     const start = afterArticles(tokens, at + 1);
     let end = start;
     while (tokens[end]?.unknown && isUnlistedNoun(tokens[end]!) && !PURPOSES.has(tokens[end]!.text)) end += 1;
+    // "storage 60 for may": a month is no piece.
+    if (MONTHS[tokens[start]?.text ?? ""] !== undefined) continue;
     const isWhole = tokens[end] === undefined || tokens[end]!.kind !== "word" || tokens[end]!.claimed;
     const run = tokens.slice(start, end);
     const mention =
