@@ -69,8 +69,11 @@ function namedAfterFor(clause: Clause): Filled {
     const start = afterArticles(tokens, at + 1);
     let end = start;
     while (tokens[end]?.unknown && isUnlistedNoun(tokens[end]!) && !PURPOSES.has(tokens[end]!.text)) end += 1;
-    // "storage 60 for may": a month is no piece.
-    if (MONTHS[tokens[start]?.text ?? ""] !== undefined) continue;
+    // "storage 60 for may": what it pays for, and no piece.
+    if (MONTHS[tokens[start]?.text ?? ""] !== undefined) {
+      claim(tokens[at]!, tokens[start]!);
+      continue;
+    }
     const isWhole = tokens[end] === undefined || tokens[end]!.kind !== "word" || tokens[end]!.claimed;
     const run = tokens.slice(start, end);
     const mention =
