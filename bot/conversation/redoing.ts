@@ -4,6 +4,7 @@ import { decide, followUp, verbOf } from "../../core/decide/decide.ts";
 import { type Ask, type Effect, type Matter, newMatter } from "../../core/decide/decision.ts";
 import { settle } from "../../core/decide/settle.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
+import { type NumbersKept, numbersKept } from "./numbers-kept.ts";
 import { problemWords } from "./outcome.ts";
 import type { Turn } from "./turn.ts";
 
@@ -21,8 +22,7 @@ interface Redoing {
   standing: readonly Fact[];
   earlier: Fact[];
   done: Fact[];
-  /** Numbers of the pieces that the message made before, one list for each buy: given again, in order. */
-  numbers: number[][];
+  numbers: NumbersKept;
   nextPiece: number;
   /** What it leaves open. */
   asked: Asked[];
@@ -33,7 +33,7 @@ export function redo(turn: Turn, standing: readonly Fact[], matters: readonly Ma
   const { books, nextPiece } = turn.ledger;
   const place = Math.min(...standing.map((fact) => fact.place));
   const earlier = books.facts.filter((fact) => fact.place < place);
-  const numbers = standing.filter((fact) => fact.kind === "buy").map((fact) => [...fact.pieces]);
+  const numbers = numbersKept(standing, matters);
   const redoing: Redoing = { turn, standing, earlier, done: [], numbers, nextPiece, asked: [] };
   const queue = [...matters];
   if (queue.length === 0)
@@ -96,9 +96,10 @@ function answerAgain(redoing: Redoing, { reading, ask }: { reading: Reading; ask
 /** The fact as it would be recorded after the others, a buy with the numbers that its pieces had. */
 function keep(redoing: Redoing, fact: NewFact): Fact {
   const { turn, done, standing } = redoing;
-  const kept = fact.kind === "buy" ? (redoing.numbers.shift() ?? []) : [];
   const pieces =
-    fact.kind === "buy" ? fact.pieces.map((_, index) => kept[index] ?? redoing.nextPiece++) : fact.pieces;
+    fact.kind === "buy"
+      ? redoing.numbers.take(fact.data.made).map((kept) => kept ?? redoing.nextPiece++)
+      : fact.pieces;
   const id = Number.MAX_SAFE_INTEGER - 1000 + done.length;
   const of = { author: turn.person, note: turn.note, root: standing[0]!.root };
   const whole = { ...fact, pieces, id, place: id, ...of } as Fact;
@@ -115,8 +116,7 @@ type Settling = Extract<Effect, { kind: "settle" | "instead" }>;
 /** What was answered when the message first came holds: which piece was meant, and what one added for it cost. */
 function answeredBefore({ turn, standing, numbers }: Redoing, reading: Reading, ask: Ask): Settling | null {
   const [first, ...rest] = ask.first ?? [];
-  const [added] = numbers;
-  const bought = standing.find((fact) => fact.kind === "buy" && fact.pieces[0] === added?.[0]);
+  const bought = standing.find((fact) => fact.kind === "buy" && numbers.hasAny(fact.pieces));
   if (first?.kind === "buy" && bought && cameOfAnswer(turn, bought)) {
     const pieces = first.pieces?.map((mention) => ({
       ...mention,

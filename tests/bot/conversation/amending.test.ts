@@ -270,6 +270,34 @@ describe("an edited message", () => {
     expect(chat.statement()).toEqual(before);
   });
 
+  test("that takes a sold piece out of a longer message is refused", () => {
+    chat.say("bought lamp 20 and bought rug 10", { message: "old" });
+    chat.say("sold lamp 50");
+    const reply = chat.say("bought rug 10", { message: "old", edited: true }).text;
+    expect(reply).toContain("In the way: Sold #1 lamp for 50.00");
+    expect(chat.statement().pieces.map(({ number, name }) => [number, name])).toEqual([
+      [1, "lamp"],
+      [2, "rug"],
+    ]);
+  });
+
+  test("keeps each piece's number where the pieces change places or one of them its name", () => {
+    const named = () => chat.statement().pieces.map(({ number, name }) => [number, name]);
+    chat.say("bought lamp and rug 30", { message: "old" });
+    chat.say("bought rug and lamp 30", { message: "old", edited: true });
+    expect(named()).toEqual([
+      [1, "lamp"],
+      [2, "rug"],
+    ]);
+    chat.say("bought rug and mirror 30", { message: "old", edited: true });
+    expect(named()).toEqual([
+      [1, "mirror"],
+      [2, "rug"],
+    ]);
+    chat.say("bought rug 30", { message: "old", edited: true });
+    expect(named()).toEqual([[2, "rug"]]);
+  });
+
   test("keeps what was answered when it first came: the piece meant, the cost of one added", () => {
     chat.say("bought tall dresser 30");
     chat.say("bought white dresser 40");
