@@ -3,7 +3,7 @@ import type { FactKind } from "../../core/books/facts.ts";
 import { statusOf } from "../../core/books/piece.ts";
 import { dayOfInstant } from "../../core/calendar.ts";
 import type { Button, Reply } from "../../core/reply.ts";
-import { openQuestions } from "./questions.ts";
+import { askAgain, openQuestions } from "./questions.ts";
 import type { Turn } from "./turn.ts";
 
 /** One fact is answered in at most this many lines. */
@@ -14,13 +14,13 @@ const SAID_LENGTH_MAX = 60;
 
 /** Puts the turn's reply together, answer first; null where nothing is to be said. */
 export function composeReply(turn: Turn): Reply | null {
-  askNext(turn);
+  const isNext = askNext(turn);
   const waiting = waitingLine(turn);
   const body = [...recordedLines(turn, waiting !== null), ...turn.spoken, ...refusedLines(turn)];
   const alone = turn.recorded.length === 1 && turn.refused.length === 0 && turn.spoken.length === 0;
   // A single fact has its totals already; more of them, or an undo, get the totals once at the end.
   if (turn.changed && !alone) body.push(...closing(turn, LINES_MAX));
-  body.push(...questionLines(turn));
+  body.push(...questionLines(turn, isNext));
   if (waiting) body.push(waiting);
   const text = body.join("\n");
   if (text === "") return null;
@@ -28,12 +28,12 @@ export function composeReply(turn: Turn): Reply | null {
   return buttons.length > 0 ? { text, buttons } : { text };
 }
 
-/** Where this turn asked nothing but closed something, the next one in the queue is asked. */
-function askNext(turn: Turn): void {
-  if (turn.asked.length > 0 || !turn.closed) return;
+/** Where this turn asked nothing but closed something, the next one in the queue is asked; whether one was. */
+function askNext(turn: Turn): boolean {
+  if (turn.asked.length > 0 || !turn.closed) return false;
   const next = openQuestions(turn).find((question) => question.prompt === null);
-  if (next)
-    turn.asked.push({ id: next.id, token: next.token, ask: next.ask, text: next.matter.reading.text });
+  if (next) askAgain(turn, next);
+  return next !== undefined;
 }
 
 function recordedLines(turn: Turn, isWaiting: boolean): string[] {
@@ -48,7 +48,8 @@ function recordedLines(turn: Turn, isWaiting: boolean): string[] {
   return turn.recorded.flatMap(({ lines }) => lines.slice(0, 1));
 }
 
-const DONE: Partial<Record<FactKind, string>> = {
+/** What a block is said to hold; where one of them is called otherwise than several, both. */
+const DONE: Record<FactKind, string | readonly [one: string, several: string]> = {
   buy: "bought",
   spend: "spending",
   work: "work",
@@ -59,21 +60,29 @@ const DONE: Partial<Record<FactKind, string>> = {
   hold: "held",
   fallthrough: "fell through",
   sell: "sold",
-  refund: "refunds",
+  refund: ["refund", "refunds"],
   retire: "retired",
   income: "income",
-  pay: "loan payments",
-  drive: "drives",
+  pay: ["loan payment", "loan payments"],
+  loan: ["loan", "loans"],
+  terms: "loan terms",
+  statement: ["loan statement", "loan statements"],
+  drive: ["drive", "drives"],
+  goal: ["goal", "goals"],
+  taxrate: "tax percent",
+  sent: "sent before",
 };
 
-/** "Recorded 38 notes: 12 bought, 9 sold, 17 spending". */
+/** "Recorded 38 notes: 12 bought, 9 sold, 16 spending, 1 drive". */
 function countedLine(turn: Turn): string {
-  const counts = new Map<string, number>();
-  for (const { fact } of turn.recorded) {
-    const word = DONE[fact.kind] ?? "other";
-    counts.set(word, (counts.get(word) ?? 0) + 1);
-  }
-  const kinds = [...counts].sort((a, b) => b[1] - a[1]).map(([word, count]) => `${count} ${word}`);
+  const counts = new Map<FactKind, number>();
+  for (const { fact } of turn.recorded) counts.set(fact.kind, (counts.get(fact.kind) ?? 0) + 1);
+  const kinds = [...counts]
+    .sort((a, b) => b[1] - a[1])
+    .map(([kind, count]) => {
+      const word = DONE[kind];
+      return `${count} ${typeof word === "string" ? word : word[count === 1 ? 0 : 1]}`;
+    });
   return `Recorded ${turn.recorded.length} notes: ${kinds.join(", ")}`;
 }
 
@@ -95,10 +104,11 @@ function refusedLines(turn: Turn): string[] {
   });
 }
 
-function questionLines(turn: Turn): string[] {
+/** `isNext`: the question is about another note than the one just answered or dropped. */
+function questionLines(turn: Turn, isNext: boolean): string[] {
   const [first, ...more] = turn.asked;
   if (!first) return [];
-  const many = turn.lines > 1 || turn.recorded.length > 0 || more.length > 0;
+  const many = isNext || turn.lines > 1 || turn.recorded.length > 0 || more.length > 0;
   const about = many ? [`About "${shortened(first.text)}":`] : [];
   const later = more.length > 0 ? [`${more.length} more to ask after this.`] : [];
   return [...about, first.ask.prompt, ...later];

@@ -1,6 +1,7 @@
 import { mattersOf } from "../../core/decide/decide.ts";
 import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
+import type { Note } from "../../db/notes.ts";
 import type { Question } from "../../db/questions.ts";
 import { answerOpen } from "./answering.ts";
 import { runCommand } from "./commands.ts";
@@ -10,7 +11,7 @@ import { offerHistory } from "./history.ts";
 import type { Conversation, Incoming, Press } from "./incoming.ts";
 import { filePicture, keepPicture } from "./pictures.ts";
 import { handlePress } from "./presses.ts";
-import { askWhetherAgain, openQuestions } from "./questions.ts";
+import { askAgain, askWhetherAgain, closeQuestionsOf, openQuestions } from "./questions.ts";
 import { decideAll } from "./recording.ts";
 import { type ConversationDeps, newTurn, type Turn } from "./turn.ts";
 
@@ -91,9 +92,8 @@ function isTaken(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | un
   if (turn.lines === 1 && answerOpen(turn, text, questionFor(turn, replyTo, replyRoot))) return true;
   if (readYesNo(text) !== null) {
     const [newest] = openQuestions(turn);
-    turn.spoken.push(
-      newest ? `That does not answer it: ${newest.ask.prompt}` : "Nothing is waiting for an answer.",
-    );
+    turn.spoken.push(newest ? "That needs more than a yes or no." : "Nothing is waiting for an answer.");
+    if (newest) askAgain(turn, newest);
     return true;
   }
   return replyRoot !== undefined && filePicture(turn, replyRoot, text);
@@ -101,7 +101,11 @@ function isTaken(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | un
 
 function readNotes(turn: Turn, text: string, replyRoot: number | undefined): void {
   const readings = readMessage(text, turn.today);
-  const twin = twinOf(turn, text);
+  const twins = twinsOf(turn, text);
+  // Words repeated before anything came of them are taken anew in place of the first, not doubted.
+  const isRepeat = (note: Note) => note.author === turn.person && !hasRecorded(turn, note);
+  const twin = twins.find((note) => !isRepeat(note));
+  for (const { root } of twins.filter(isRepeat)) closeQuestionsOf(turn, root);
   if (readings.length === 0) turn.spoken.push("I see nothing to record there. Like: bought dresser 30");
   else if (twin) askWhetherAgain(turn, readings, twin);
   else decideAll(turn, mattersOf(readings, turn.today), { root: turn.root, replyRoot });
@@ -133,19 +137,17 @@ function questionFor(
 }
 
 /** The same words sent within minutes, by anybody, that recorded something or are still asked about. */
-function twinOf(turn: Turn, text: string): { minutes: number; who: string | null } | null {
+function twinsOf(turn: Turn, text: string): Note[] {
   const { ledger } = turn;
   const asked = new Set(ledger.questions.everyOpen().map(({ note }) => note));
-  const twin = ledger
+  return ledger
     .recentNotes(null, turn.now() - 2 * AGAIN_MS)
     .filter(({ root, said }) => root !== turn.root && Math.abs(turn.said - said) <= AGAIN_MS)
-    .find((note) => {
-      if (!sameWords(note.text, text)) return false;
-      return asked.has(note.root) || ledger.standingFactsOf(note.root).length > 0;
-    });
-  if (!twin) return null;
-  const who = twin.author === turn.person ? null : (ledger.members.byId(twin.author)?.name ?? "Someone");
-  return { minutes: Math.round(Math.abs(turn.said - twin.said) / 60_000), who };
+    .filter((note) => sameWords(note.text, text) && (asked.has(note.root) || hasRecorded(turn, note)));
+}
+
+function hasRecorded({ ledger }: Turn, { root }: Note): boolean {
+  return ledger.standingFactsOf(root).length > 0;
 }
 
 function sameWords(a: string, b: string): boolean {

@@ -1,6 +1,7 @@
 import { mattersOf } from "../../core/decide/decide.ts";
 import type { Ask, Matter } from "../../core/decide/decision.ts";
 import type { Reading } from "../../core/notes/reading.ts";
+import type { Note } from "../../db/notes.ts";
 import type { Question } from "../../db/questions.ts";
 import type { Turn } from "./turn.ts";
 
@@ -9,6 +10,11 @@ export function openQuestion(turn: Turn, matter: Matter, ask: Ask, root: number)
   const { person, chat, said: asked } = turn;
   const opened = turn.ledger.questions.open({ person, chat, note: root, matter, ask, asked });
   turn.asked.push({ ...opened, ask, text: matter.reading.text });
+}
+
+/** Asks an open question once more, with its choices; the answer's place is then under this turn's reply. */
+export function askAgain(turn: Turn, { id, token, ask, matter }: Question): void {
+  turn.asked.push({ id, token, ask, text: matter.reading.text });
 }
 
 /** A person's open questions: the one a bare answer goes to first (the one asked last), then the others. */
@@ -35,16 +41,15 @@ export function textsOf(readings: readonly Reading[]): string {
   return [...new Set(readings.map(({ text }) => text))].join(", ");
 }
 
-/** Confirms first that the same words within minutes are meant as a second note. `who`: another member's name. */
-export function askWhetherAgain(
-  turn: Turn,
-  readings: readonly Reading[],
-  { minutes, who }: { minutes: number; who: string | null },
-): void {
+/** Confirms first that the same words within minutes of the `twin` are meant as a second note. */
+export function askWhetherAgain(turn: Turn, readings: readonly Reading[], twin: Note): void {
+  const minutes = Math.round(Math.abs(turn.said - twin.said) / 60_000);
   const ago = minutes < 1 ? "just now" : `${minutes} min ago`;
+  const who =
+    twin.author === turn.person ? "You" : (turn.ledger.members.byId(twin.author)?.name ?? "Someone");
   const [matter] = mattersOf(readings, turn.today);
   const ask: Ask = {
-    prompt: `${who ?? "You"} sent the same note ${ago}. Record it a second time?`,
+    prompt: `${who} sent the same note ${ago}. Record it a second time?`,
     wants: "choice",
     choices: [
       { label: "Yes, again", words: ["yes", "again"], effect: { kind: "instead", readings: [...readings] } },

@@ -101,6 +101,14 @@ describe("several clauses and lines", () => {
     expect(reply.text.split("\n")[0]).toBe("Recorded 40 notes: 40 bought");
     expect(chat.statement().pieces).toHaveLength(40);
   });
+
+  test("and the summary counts one of a kind as one", () => {
+    const bought = Array.from({ length: 19 }, (_, index) => `bought lamp ${index + 1}`);
+    const block = [...bought, "loan 1000 at 5%", "paid loan 20", "drove 4 miles", "drove 5 miles"].join("\n");
+    expect(chat.say(block).text.split("\n")[0]).toBe(
+      "Recorded 23 notes: 19 bought, 2 drives, 1 loan, 1 loan payment",
+    );
+  });
 });
 
 describe("the pieces a note means", () => {

@@ -158,7 +158,9 @@ describe("follow-up answers", () => {
   test("a yes that answers nothing says what is asked, or that nothing is", () => {
     expect(chat.say("yes").text).toBe("Nothing is waiting for an answer.");
     chat.say("bought a desk");
-    expect(chat.say("yes").text).toContain("What did you pay for the desk?");
+    const again = chat.say("yes");
+    expect(again.text).toBe("That needs more than a yes or no.\nWhat did you pay for the desk?");
+    expect(again.buttons.map(({ label }) => label)).toEqual(["It was free", "Never mind"]);
     chat.say("40");
     expect(chat.statement().pieces[0]?.price).toBe("40.00");
   });
@@ -168,6 +170,13 @@ describe("follow-up answers", () => {
     chat.say("bought blue dresser 40");
     chat.say("finished dresser and listed it 165");
     expect(chat.say("never mind").text).toBe("Dropped: finished dresser, listed it 165");
+  });
+
+  test("the next one of the same message says what it is about", () => {
+    chat.say("sold hutch\nsold chair");
+    expect(chat.say("never mind").text).toBe(
+      'Dropped: sold hutch\nAbout "sold chair":\nWhat did the chair sell for, in all?',
+    );
   });
 
   test("never mind closes the newest of several, the others wait on", () => {
@@ -308,12 +317,18 @@ describe("odd but possible", () => {
     expect(chat.statement().months[0]?.otherIncome).toBe("20.00");
   });
 
-  test("the same note while the first is still asked about", () => {
+  test("the same note while the first is still asked about takes the place of the first", () => {
     chat.say("bought a desk");
-    expect(chat.say("bought a desk").text).toContain("same note");
-    chat.say("no");
-    chat.say("40");
+    const again = chat.say("bought a desk").text;
+    expect(again).toBe("What did you pay for the desk?");
+    expect(chat.say("40").text).not.toContain("waiting");
     expect(chat.statement().pieces.map((piece) => piece.name)).toEqual(["dresser", "desk"]);
+  });
+
+  test("the same note once more after what it lacked was recorded", () => {
+    expect(chat.say("finished lamp").text).toContain("No lamp on the books");
+    chat.say("bought lamp 20");
+    expect(chat.say("finished lamp").text).toMatch(/^#2 lamp is finished\n(?:(?!waiting)[\s\S])*$/);
   });
 
   test("the same note again after an hour is a note of its own", () => {
