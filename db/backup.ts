@@ -1,7 +1,7 @@
-import { existsSync, mkdirSync, readdirSync, rmSync } from "node:fs";
+import { existsSync, readdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { addMonths, type Day, isDay, monthOf } from "../core/calendar.ts";
-import type { Connection } from "./connection.ts";
+import { type Connection, createPrivateFolder } from "./connection.ts";
 import { writeCopy } from "./copy.ts";
 import { examineFile } from "./doctor.ts";
 
@@ -23,7 +23,7 @@ export type BackupResult = { kind: "made"; backup: Backup } | { kind: "failed"; 
 export function backUp(connection: Connection, directory: string, today: Day): BackupResult {
   const backup = { day: today, path: join(backupFolder(directory), `ledger-${today}.sqlite`) };
   try {
-    mkdirSync(backupFolder(directory), { recursive: true, mode: 0o700 });
+    createPrivateFolder(backupFolder(directory));
     clearUnfinished(directory);
     writeCopy(connection, backup.path, (path) => {
       const [finding] = examineFile(path).findings;

@@ -1,4 +1,5 @@
-import { closeSync, existsSync, openSync, readFileSync, statSync } from "node:fs";
+import { closeSync, existsSync, mkdirSync, openSync, readFileSync, statSync } from "node:fs";
+import { dirname } from "node:path";
 import Database from "better-sqlite3";
 import { type BetterSQLite3Database, drizzle } from "drizzle-orm/better-sqlite3";
 
@@ -55,6 +56,20 @@ function imageOf(path: string): Buffer {
   const image = readFileSync(path);
   image.fill(1, 18, 20);
   return image;
+}
+
+/**
+ * Makes a folder that only its owner can read, with whatever is missing above it; one that is there stays as it
+ * is. One level at a time: asked for all of them at once, Node 20 never returns where a file system such as
+ * /proc takes no folders. Throws the system's error where it cannot be made.
+ */
+export function createPrivateFolder(path: string): void {
+  if (!existsSync(dirname(path))) createPrivateFolder(dirname(path));
+  try {
+    mkdirSync(path, { mode: 0o700 });
+  } catch (error) {
+    if (!existsSync(path) || !statSync(path).isDirectory()) throw error;
+  }
 }
 
 /** Makes an empty file that only its owner can read, unless there is one already. */

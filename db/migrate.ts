@@ -1,10 +1,9 @@
-import { mkdirSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { migrate } from "drizzle-orm/better-sqlite3/migrator";
 import { readMigrationFiles } from "drizzle-orm/migrator";
 import type { Instant } from "../core/calendar.ts";
-import { type Connection, setPragma } from "./connection.ts";
+import { type Connection, createPrivateFolder, setPragma } from "./connection.ts";
 import { writeCopy } from "./copy.ts";
 
 const MIGRATIONS = fileURLToPath(new URL("./migrations", import.meta.url));
@@ -69,7 +68,7 @@ function journalHashes(): string[] {
 
 function copyBeforeMigration(connection: Connection, now: Instant): void {
   const backups = join(dirname(connection.path), "backups");
-  mkdirSync(backups, { recursive: true, mode: 0o700 });
+  createPrivateFolder(backups);
   const stamp = new Date(now).toISOString().slice(0, 19).replaceAll(":", "-");
   writeCopy(connection, join(backups, `before-migration-${stamp}.sqlite`));
 }

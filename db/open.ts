@@ -1,7 +1,7 @@
-import { existsSync, mkdirSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { join } from "node:path";
 import type { Instant } from "../core/calendar.ts";
-import { type Connection, openToRead, openToWrite } from "./connection.ts";
+import { type Connection, createPrivateFolder, openToRead, openToWrite } from "./connection.ts";
 import type { Ledger, LedgerReader } from "./ledger.ts";
 import { ImpossibleHistory, LedgerOnFile } from "./ledger-on-file.ts";
 import { takeWriterLock, type WriterLock } from "./lock.ts";
@@ -33,7 +33,7 @@ export function openLedger({ directory, now }: { directory: string; now: Instant
   let lock: WriterLock | null = null;
   let connection: Connection | null = null;
   try {
-    mkdirSync(directory, { recursive: true, mode: 0o700 });
+    createPrivateFolder(directory);
     const held = takeWriterLock(directory);
     if (!held) return { kind: "locked" };
     lock = held;
@@ -82,7 +82,7 @@ function reasonOf(error: unknown, place: string): string {
     [/^(EACCES|EPERM|SQLITE_PERM|SQLITE_AUTH)/, "may not be read or written by this user"],
     [/^(EROFS|SQLITE_READONLY)/, "is read-only"],
     [/^(ENOSPC|EDQUOT|SQLITE_FULL)/, "is on a disk that is full"],
-    [/^(ENOTDIR|EEXIST|SQLITE_CANTOPEN)/, "cannot be opened"],
+    [/^(ENOENT|ENOTDIR|EEXIST|SQLITE_CANTOPEN)/, "cannot be opened"],
     [/^(SQLITE_NOTADB|SQLITE_CORRUPT)/, "is damaged: restore a backup with npm run restore"],
     [/^(EIO|SQLITE_IOERR)/, "is on a disk that reports errors"],
     [/^SQLITE_BUSY/, "is in use by another program"],

@@ -1,9 +1,9 @@
-import { copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from "node:fs";
+import { copyFileSync, existsSync, renameSync, rmSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { earmarked } from "../core/books/month.ts";
 import type { Day, Instant } from "../core/calendar.ts";
 import type { Cents } from "../core/money.ts";
-import { type Connection, openToRead, openToWrite } from "./connection.ts";
+import { type Connection, createPrivateFolder, openToRead, openToWrite } from "./connection.ts";
 import { removeLedgerFile, syncFile, writeCopy } from "./copy.ts";
 import { examineFile, type Finding } from "./doctor.ts";
 import { LedgerOnFile } from "./ledger-on-file.ts";
@@ -34,7 +34,7 @@ export type Restored =
 export function restore(wish: { directory: string; file: string; now: Instant; today: Day }): Restored {
   const { directory, file, now, today } = wish;
   if (!existsSync(file)) return { kind: "no such file" };
-  mkdirSync(directory, { recursive: true, mode: 0o700 });
+  createPrivateFolder(directory);
   const lock = takeWriterLock(directory);
   if (!lock) return { kind: "locked" };
   const candidate = join(directory, "restoring.sqlite");

@@ -1,6 +1,7 @@
-import { existsSync, mkdirSync, writeFileSync } from "node:fs";
+import { existsSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { dayOfInstant } from "../../core/calendar.ts";
+import { createPrivateFolder } from "../../db/connection.ts";
 import type { LedgerReader } from "../../db/ledger.ts";
 import { openReader } from "../../db/open.ts";
 import { exportBodies } from "../files/bodies.ts";
@@ -29,7 +30,7 @@ async function filesOf(
 
 /** Writes the files, all or none where one is there already; gives what stood in the way. */
 function writeFiles(folder: string, files: readonly MadeFile[]): string | null {
-  mkdirSync(folder, { recursive: true });
+  createPrivateFolder(folder);
   const taken = files.find(({ name }) => existsSync(join(folder, name)));
   if (taken) return `${join(folder, taken.name)} is there already: move it away, or name another folder.`;
   for (const { name, bytes } of files) writeFileSync(join(folder, name), bytes, { flag: "wx", mode: 0o600 });

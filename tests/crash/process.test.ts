@@ -80,6 +80,12 @@ describe("starting", () => {
     expect(bot.output).toMatch(/The ledger cannot be used/);
   });
 
+  it("in a file system that takes no folders says so, and ends", async () => {
+    const bot = start({ DATA_DIR: "/proc/ledger/data" });
+    expect(await bot.exited).toEqual({ code: 1, signal: null });
+    expect(bot.output).toMatch(/The ledger cannot be used/);
+  });
+
   it("in a read-only data directory says so and records nothing", async () => {
     chmodSync(directory, 0o555);
     // The superuser may write anywhere, so the bot is started as nobody where the tests run as root.
