@@ -12,3 +12,11 @@ export function showReply(reply: Reply): { text: string; choices: Choices } {
   const labels = buttons.map(({ label }, index) => `  ${LETTERS[index]}) ${label}`);
   return { text: [reply.text, ...labels].join("\n"), choices };
 }
+
+/** What to say to a single letter that stands for no choice: it is a slip, and never a note. Null for all else. */
+export function missedChoice(line: string, choices: Choices): string | null {
+  const letter = line.trim().toLowerCase();
+  if (!/^[a-z]$/.test(letter) || choices.has(letter)) return null;
+  if (choices.size === 0) return "There is nothing to choose now.";
+  return `There is no choice ${letter}. Now it is ${[...choices.keys()].join(" or ")}.`;
+}

@@ -4,7 +4,7 @@ import { type ConversationDeps, createConversation } from "../conversation/conve
 import { failureText } from "../log.ts";
 import { startSchedule } from "../schedule/schedule.ts";
 import { openDelivery, TERMINAL_CHAT } from "./delivery.ts";
-import type { Choices } from "./screen.ts";
+import { type Choices, missedChoice } from "./screen.ts";
 
 /**
  * The chat at a terminal: a line is a message, a letter presses a choice, "quit" or the end of input ends it.
@@ -53,6 +53,8 @@ function openChat(deps: ConversationDeps) {
     async hear(line: string) {
       const said = now();
       const message = `line-${said}-${++messages}`;
+      const missed = missedChoice(line, choices);
+      if (missed !== null) return print(missed);
       const pressed = choices.get(line.trim().toLowerCase());
       try {
         if (pressed) conversation.press({ person, chat: TERMINAL_CHAT, message, press: pressed, said });
