@@ -130,6 +130,15 @@ const included: Find = (tokens, at) => {
   return isWithin ? { from: before, to: at + 2, doubtful: true } : null;
 };
 
+const TOOK = new Set(["after", "within", "in", "took", "only", "just"]);
+
+/** "bought desk 15 min ago", "sold couch 180 after 2 weeks": when, and how long it took. */
+function timeAt(tokens: readonly Tok[], at: number): Aside | null {
+  if (tokens[at]!.kind === "duration" && tokens[at + 1]?.text === "ago")
+    return { from: at, to: at + 2, doubtful: false };
+  return TOOK.has(tokens[at - 1]?.text ?? "") && isTrade(tokens, at) ? one(at, false) : null;
+}
+
 /** A sale or a purchase was said before this place. */
 function isTrade(tokens: readonly Tok[], end: number): boolean {
   return tokens
@@ -168,8 +177,9 @@ export function withAsides(tokens: Tok[]): Tok[] {
     const { kind } = tokens[at]!;
     // "spent 90 min on the 60 dollar hutch" is about minutes.
     if (kind === "duration") amounts += 1;
-    if (kind !== "amount") continue;
-    const aside = asideAt(tokens, at);
+    if (kind !== "amount" && kind !== "duration" && kind !== "span") continue;
+    const aside = kind === "amount" ? asideAt(tokens, at) : timeAt(tokens, at);
+    if (!aside && kind !== "amount") continue;
     if (!aside || aside.from < (found?.at(-1)?.to ?? 0)) amounts += 1;
     else found = [...(found ?? []), aside];
   }

@@ -239,7 +239,9 @@ function standsAlone(shape: Shape, before: Shape, facts: VerbFacts, comma: boole
     const waits = takesSlot(head, "money", facts) || takesSlot(head, "price", facts);
     // "bought armoire, paint 12": after a comma, and the number right behind it.
     const isPricedAlone = comma && shape.pricedSupply && before.piece;
-    return before.amount || isPricedAlone || !(before.supply || waits);
+    // "spent 2h on the desk and 14 on paint"
+    const isWorked = before.duration && !before.supply;
+    return before.amount || isWorked || isPricedAlone || !(before.supply || waits);
   }
   return shape.loan && shape.amount;
 }
@@ -267,6 +269,12 @@ function isLeadIn(before: Shape, cut: Cut): boolean {
   return !before.head || (isLight(before.head) && !before.piece && !before.supply);
 }
 
+/** "needed a new drill so i spent 60": what for, before how much. */
+function isWhatFor(before: Shape, next: Shape, facts: VerbFacts): boolean {
+  const isSupply = before.supply && !before.amount && (!before.head || isLight(before.head));
+  return isSupply && next.amount && !next.supply && !next.piece && takesSlot(next.head, "money", facts);
+}
+
 /** How a run of tokens goes on from the clause before it. */
 function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): "merge" | "own" | "repeat" {
   const before = shapeOf(cut.tokens);
@@ -274,7 +282,7 @@ function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): "merge"
   if (next.head) {
     const paid = verb !== undefined && strongHeadsOf(verb).some((head) => facts.takes(head.kind, "money"));
     if (verb && absorbs(verb, next.head, facts) && !hasItsOwn(next, before, paid)) return "merge";
-    return before.filling || isLeadIn(before, cut) ? "merge" : "own";
+    return before.filling || isLeadIn(before, cut) || isWhatFor(before, next, facts) ? "merge" : "own";
   }
   if (next.filling || (next.fee && verb && headsOf(verb).some((said) => facts.takes(said.kind, "fee"))))
     return "merge";
@@ -283,6 +291,7 @@ function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): "merge"
   if (next.piece && next.amount && before.amount && verb && before.piece) return "repeat";
   if (next.piece && next.buyer && before.piece && before.buyer && verb) return "repeat";
   if (next.piece && next.amount && before.amount && !verb) return "own";
+  if (next.unlisted && before.amount && before.piece && takesSlot(verb, "price", facts)) return "repeat";
   return "merge";
 }
 
@@ -301,6 +310,14 @@ function isPriceForBoth(cut: Cut, next: Shape, joint: readonly Tok[], facts: Ver
   );
 }
 
+/** "i think i overpaid but i bought …": what stands before "but" says nothing to record, and takes nothing from it. */
+function isOutweighed(last: Cut, joint: readonly Tok[]): boolean {
+  if (!joint.some(({ text }) => text === "but")) return false;
+  const before = shapeOf(last.tokens);
+  const isDoubt = last.tokens.some(({ roles }) => roles.hedge === "doubt" || roles.hedge === "vague");
+  return isLeadIn(before, last) && !before.piece && !before.supply && !isDoubt;
+}
+
 /** Adds one part of a line to the cuts: to the last of them, or as a clause of its own. */
 function addPart(
   cuts: Cut[],
@@ -315,6 +332,10 @@ function addPart(
     return;
   }
   const shape = shapeOf(part);
+  if (isOutweighed(last, joint)) {
+    last.tokens = part;
+    return;
+  }
   const way =
     isGlued && shape.head && shapeOf(last.tokens).head
       ? "own"

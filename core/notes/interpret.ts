@@ -275,6 +275,8 @@ export function readingOf(made: Draft, line: number): Reading {
   const pieces = made.fields["pieces"] as { plural?: true; count?: number }[] | undefined;
   let missing: Missing[] | undefined;
   for (const field of made.needs as readonly Missing[]) {
+    // A cut stands in for the new price.
+    if (field === "price" && made.fields["by"] !== undefined) continue;
     const isThere =
       field === "count" ? !pieces?.some((mention) => mention.plural) : made.fields[field] !== undefined;
     if (!isThere) missing = [...(missing ?? []), field];

@@ -113,14 +113,16 @@ function draftOf(cut: Cut, typed: Typed, today: Day): Draft {
 }
 
 /** Settles what clauses take from each other: shared days and sources, "it", and pieces left out. */
-function finish(drafts: readonly Draft[], index: number): Reading[] {
+function finish(all: readonly Draft[], index: number): Reading[] {
   // Nearly every line is one clause, and has nobody to take from.
-  if (drafts.length === 1) return [readingOf(settledBy(drafts[0]!, undefined), index)];
+  if (all.length === 1) return [readingOf(settledBy(all[0]!, undefined), index)];
+  const drafts = withPriceLater(all);
   sharedOver(drafts);
   let before: Mention[] | undefined;
   let run: Mention[] = [];
   let supposed = false;
-  return drafts.map((draft, at) => {
+  return drafts.flatMap((draft, at) => {
+    if (isRepetition(draft, drafts[at - 1])) return [];
     supposed &&= !isNewSentence(drafts[at - 1]!.clause, draft.clause);
     if (supposed) return readingOf(unclearDraft(draft.clause, { kind: "intention" }), index);
     if (isBalanceOfSale(draft, drafts[at - 1]))
@@ -136,6 +138,38 @@ function finish(drafts: readonly Draft[], index: number): Reading[] {
     }
     return reading;
   });
+}
+
+/** "found a bench at the thrift store and bought it for 6": one purchase, told in two clauses. */
+function withPriceLater(drafts: readonly Draft[]): Draft[] {
+  const kept: Draft[] = [];
+  for (const draft of drafts) {
+    const before = kept.at(-1);
+    const isPrice = isOpenPurchase(draft, "pieces", "price") && draft.clause.signs.has("pronoun");
+    if (before && isPrice && isOpenPurchase(before, "price", "pieces"))
+      before.fields = { ...draft.fields, ...before.fields };
+    else kept.push(draft);
+  }
+  return kept;
+}
+
+/** A purchase in which one field is said and another is not. */
+function isOpenPurchase({ kind, trouble, eachOf, fields }: Draft, open: string, said: string): boolean {
+  return (
+    kind === "buy" &&
+    trouble === undefined &&
+    eachOf === undefined &&
+    fields[open] === undefined &&
+    fields[said] !== undefined
+  );
+}
+
+/** "wrapped up the highboy, all finished": the same again, and nothing new. */
+function isRepetition(draft: Draft, before: Draft | undefined): boolean {
+  if (before?.kind !== draft.kind || draft.trouble || before.trouble) return false;
+  return Object.entries(draft.fields).every(
+    ([field, value]) => field === "how" && value === before.fields[field],
+  );
 }
 
 /** "desk not sold yet, lowered it to 110": what did not happen names its piece all the same. */

@@ -214,7 +214,7 @@ const LOOSE = new Set([
   ..."total totals just again all today yet still piece pieces flip flips ever one up to date whole".split(
     " ",
   ),
-  ..."give gimme rn got get have do there and good".split(" "),
+  ..."give gimme send rn got get have do there and good".split(" "),
 ]);
 
 /** What a question is about, whatever else it says: "how am i doing on my goal" asks for the pace. */

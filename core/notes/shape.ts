@@ -35,6 +35,8 @@ export interface Shape {
   /** "for" somebody, as in a hold. */
   buyer: boolean;
   prepositional: boolean;
+  /** A noun nobody listed and an amount right behind it: "a globe 6". */
+  unlisted: boolean;
   /** A supply first and an amount right behind it: "paint 12". */
   pricedSupply: boolean;
 }
@@ -55,6 +57,7 @@ export function shapeOf(tokens: readonly Tok[]): Shape {
     headFirst: false,
     buyer: false,
     prepositional: tokens.length > 0 && PREPOSITION.test(tokens[0]!.text),
+    unlisted: isUnlistedPriced(tokens),
     pricedSupply: tokens.length > 1 && isSupply(tokens[0]!) && isAmount(tokens[1]!),
   };
   for (let at = 0; at < tokens.length; at += 1) addToShape(shape, tokens[at]!, tokens[at + 1]);
@@ -62,6 +65,22 @@ export function shapeOf(tokens: readonly Tok[]): Shape {
     shape.headFirst = tokens.indexOf(shape.head) < tokens.findIndex((token) => token.kind === "piece");
   if (shape.hands) shape.hands = tokens.some((token) => HELPERS.has(token.text));
   return shape;
+}
+
+const UNLISTED_WORDS_MAX = 3;
+
+function isUnlistedPriced(tokens: readonly Tok[]): boolean {
+  let at = 0;
+  while (at < tokens.length && /^(?:a|an|the|my|some)$/.test(tokens[at]!.text)) at += 1;
+  const first = at;
+  while (
+    at < tokens.length &&
+    tokens[at]!.kind === "word" &&
+    (tokens[at]!.unknown || tokens[at]!.roles.trait)
+  )
+    at += 1;
+  const isNoun = at > first && at - first <= UNLISTED_WORDS_MAX && tokens[at - 1]!.unknown === true;
+  return isNoun && tokens[at]?.kind === "amount";
 }
 
 const FEES = new Set([

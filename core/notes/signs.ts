@@ -79,6 +79,8 @@ export function ownSignsOf(text: string, roles: Roles): OwnSigns {
   if (text === "tax" || text === "taxes") signs |= BITS.tax;
   if (LOAN.test(text)) signs |= BITS.loan;
   let hints = HINT_OF.get(text) ?? 0;
+  // "hold for" takes a name as "for" does.
+  if (roles.heads) hints |= (HINT_OF.get(text.slice(text.lastIndexOf(" ") + 1)) ?? 0) & HINTS.preposition;
   if (roles.method) hints |= HINTS.method;
   if (roles.place) hints |= HINTS.place;
   if (text.endsWith("fee") || text.endsWith("fees")) hints |= HINTS.fee;

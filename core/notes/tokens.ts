@@ -34,10 +34,16 @@ export function correctedNorms<Head>(
       norms.push(
         speller.settled(norm) ??
           shorthands.get(norm) ??
-          (isName(line, words, at) ? norm : (speller.meant(norm) ?? norm)),
+          (isName(line, words, at) ? norm : (speller.meant(norm) ?? withoutArticle(norm, lexicon))),
       );
   }
   return norms;
+}
+
+/** "soldthe": an article run on from its verb is dropped, as articles are. */
+function withoutArticle<Head>(norm: string, { entry }: Lexicon<Head>): string {
+  const verb = /^(\p{L}{4,})(?:the|my)$/u.exec(norm)?.[1];
+  return verb !== undefined && entry(verb)?.roles?.heads ? verb : norm;
 }
 
 /** "table's done" tells of one table. */

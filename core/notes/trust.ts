@@ -91,6 +91,8 @@ function isPlanForIt(tokens: readonly Tok[], at: number, said: "amount" | "word"
 function isHarmless(clause: Clause, token: Tok): boolean {
   // "sandpaper 8 for later"
   if (token.text === "later") return clause.tokens[clause.tokens.indexOf(token) - 1]?.text === "for";
+  // "drove 15 miles, nothing good out there"
+  if (token.text === "nothing") return clause.tokens[clause.tokens.indexOf(token) - 1]?.kind === "mark";
   if (token.text === "half off") return isPriceAfter(clause, token);
   if (!NEAR_AMOUNT.test(token.text)) return false;
   const next = clause.tokens
@@ -131,10 +133,13 @@ const RANK: readonly Trouble["kind"][] = ["unclaimed", "eachOfUnknown", "twoKind
 function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | null {
   if (token.kind === "piece") return "twoKinds";
   if (token.kind === "grain") return null;
+  // "sold bookshelf 55 at 3pm": the hour of a fact is kept nowhere.
+  if (token.kind === "clock" && clause.head && kind !== "nudge") return null;
   if (token.kind !== "word") return token.kind === "day" ? "vagueTime" : "unclaimed";
   if (token.roles === NO_ROLES && isUnreadNumber(token.text)) return "unclaimed";
   if (EACH_WORDS.has(token.text) && !isEachOfAmount(clause, token)) return "eachOfUnknown";
-  if (!MIXES.has(kind) && isAnotherThing(token) && !isDescription(clause, token)) return "twoKinds";
+  if (!MIXES.has(kind) && isAnotherThing(token) && !isDescription(clause, token) && !isReason(clause, token))
+    return "twoKinds";
   return token.roles.vagueTime || isMonthAlone(clause, token) ? "vagueTime" : null;
 }
 
@@ -166,6 +171,13 @@ function isDescription({ tokens }: Clause, token: Tok): boolean {
   const price = tokens.findIndex((other) => other.kind === "amount");
   const piece = tokens.findIndex((other) => other.kind === "piece");
   return !joined && piece >= 0 && piece < price && price < at;
+}
+
+const BECAUSE = new Set(["because", "cause", "cuz", "bc", "since"]);
+
+/** "refunded 25 on bookshelf cause the leg wobbles" */
+function isReason({ tokens }: Clause, token: Tok): boolean {
+  return tokens.slice(0, tokens.indexOf(token)).some(({ text }) => BECAUSE.has(text));
 }
 
 function isAnotherThing(token: Tok): boolean {

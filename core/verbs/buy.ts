@@ -11,6 +11,7 @@ import { type Clause, says } from "../notes/clause.ts";
 import { isSetName } from "../notes/furniture.ts";
 import {
   couldBeCountAlone,
+  isCostOfSomething,
   isFreeForOthers,
   isMoneyFound,
   isPaidForHelp,
@@ -104,6 +105,22 @@ export const buy = defineVerb({
           "acquired",
           "bought up",
           "just bought",
+          "nabbed",
+          "nab",
+          "snapped up",
+          "bagged",
+          "thrifted",
+          "salvaged",
+          "brought home",
+          "took home",
+          "hauled home",
+          "lugged home",
+          "came home with",
+          "went home with",
+          "walked away with",
+          "ended up with",
+          "splurged on",
+          "sprung for",
         ],
         without: ["supplyFirst"],
       },
@@ -119,6 +136,12 @@ export const buy = defineVerb({
         say: ["paid", "pd", "payed"],
         with: ["moneyFirst", "named"],
         without: ["loan", "supply", "stream", "piece", "helper"],
+        light: true,
+      },
+      {
+        say: ["cost me", "cost us", "ran me", "set me back"],
+        with: ["piece", "number"],
+        without: ["loan", "supply", "stream", "labor"],
         light: true,
       },
       { say: ["gave … for"], with: ["moneyFirst", "piece"], without: ["supply", "duration"], light: true },
@@ -163,6 +186,7 @@ export const buy = defineVerb({
     ],
     judge(fields, clause) {
       if (isFreeForOthers(clause)) return { kind: "noVerb" };
+      if (isCostOfSomething(clause)) return { kind: "loneNumber" };
       if (isMoneyFound(fields, clause)) return { kind: "loneNumber" };
       if (isMethodFetched(clause)) return { kind: "unknown" };
       if (isPaidForHelp(clause)) return { kind: "anotherPerson" };

@@ -81,6 +81,7 @@ export const drive = defineVerb({
       "to look at",
       "estimate",
       "pickup",
+      "to the dump",
     ],
   },
 

@@ -104,7 +104,7 @@ export const reprice = defineVerb({
       { with: ["piece", "number", "off"], without: ["supply", "duration", "percent", "miles", "loan"] },
     ],
     slots: { pieces: "pieces" },
-    needs: ["pieces"],
+    needs: ["pieces", "price"],
     absorbs: ["now", "down", "down to", "price", "the price", "is now", "to", "asking", "up", "up to", "off"],
     judge: judgePrice,
   },

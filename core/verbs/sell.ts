@@ -88,9 +88,10 @@ export const sell = defineVerb({
         ],
       },
       {
-        say: ["went for", "let … go for", "unloaded", "moved … for", "sold off", "sale of"],
+        say: ["went for", "let … go for", "unloaded", "offloaded", "moved … for", "sold off", "sale of"],
         with: ["number"],
       },
+      { say: ["flipped", "parted with", "got rid of"], with: ["piece", "number"], without: ["supply"] },
       {
         say: ["got … for", "got … out of", "took … for"],
         with: ["moneyFirst", "piece"],

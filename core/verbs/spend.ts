@@ -66,6 +66,7 @@ export const spend = defineVerb({
         without: ["loan", "piece"],
         light: true,
       },
+      { say: "put", with: ["supply", "number"], without: ["loan", "piece", "duration"], light: true },
       { say: ["charged", "charge"], with: ["supply", "number"] },
     ],
     slots: { what: "what", amount: "money", category: "category", pieces: "pieces", method: "method" },

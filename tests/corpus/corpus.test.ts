@@ -1,7 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { casesOf, kindOf, passes, readCase } from "./cases.ts";
 
-describe.each(["sample.jsonl", "own.jsonl", "breadth.jsonl", "traps.jsonl"])("%s", (name) => {
+describe.each([
+  "sample.jsonl",
+  "own.jsonl",
+  "breadth.jsonl",
+  "traps.jsonl",
+  "everyday.jsonl",
+  "numbers.jsonl",
+])("%s", (name) => {
   const cases = casesOf(name);
 
   it("has every id and every note once", () => {

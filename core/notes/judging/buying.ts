@@ -13,6 +13,13 @@ export function isFreeForOthers({ tokens, head }: Clause): boolean {
   );
 }
 
+/** "desk cost me 40 to fix": what was done to it, and not the piece. */
+export function isCostOfSomething({ tokens, head }: Clause): boolean {
+  if (!head || !/^(?:cost|ran|set me)/.test(head.text)) return false;
+  const amount = tokens.findIndex(({ kind }) => kind === "amount");
+  return /^(?:to|in|for|on)$/.test(tokens[amount + 1]?.text ?? "");
+}
+
 /** "found 20 in a drawer", "won 50": money came, and nothing was bought. */
 export function isMoneyFound({ pieces }: { pieces?: Mention[] }, { head, signs }: Clause): boolean {
   const isLucky = head !== undefined && /^(?:found|won|scored|rescued)$/.test(head.text);

@@ -95,7 +95,10 @@ function setPrice(
   return null;
 }
 
-/** "dropped the price on the desk" says what, but not to what: asked as a price. */
+/** "dropped the price on the desk" says what, but not to what: the price is asked for. */
 function noAmount(clause: Clause): Trouble | null {
-  return clause.signs.has("percent") ? { kind: "unclaimed" } : { kind: "cutOrPrice" };
+  if (clause.signs.has("percent")) return { kind: "unclaimed" };
+  // "dropped off the desk" drops no price.
+  if (clause.tokens.some(({ text }) => text === "off")) return { kind: "cutOrPrice" };
+  return clause.signs.has("piece") || clause.signs.has("pronoun") ? null : { kind: "cutOrPrice" };
 }

@@ -70,7 +70,10 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
   const { tokens } = clause;
   for (let at = 0; at < tokens.length - 1; at += 1) {
     const token = tokens[at]!;
-    if (token.claimed || token.kind !== "word" || !prepositions.has(token.text)) continue;
+    // The "for" of "hold for the neighbor" is the verb's own.
+    const word = token === clause.head ? token.text.slice(token.text.lastIndexOf(" ") + 1) : token.text;
+    if (token.kind !== "word" || !prepositions.has(word)) continue;
+    if (token.claimed && (token !== clause.head || word === token.text)) continue;
     const start = afterArticles(tokens, at + 1);
     const first = tokens[start];
     if (

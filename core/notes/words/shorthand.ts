@@ -1,5 +1,14 @@
 /** Shorthand and slips too short or too far from the word for the speller. */
 export const SHORTHANDS: Readonly<Record<string, string>> = {
+  teh: "the",
+  hte: "the",
+  tha: "the",
+  adn: "and",
+  nad: "and",
+  fro: "for",
+  wiht: "with",
+  wth: "with",
+  ystrdy: "yesterday",
   ctr: "center",
   cntr: "center",
   n: "and",
