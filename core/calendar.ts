@@ -112,6 +112,13 @@ export function timeOfInstant(instant: Instant, zone: string): string {
   return formatIn(zone, "time").format(instant);
 }
 
+/** A local time of day as a person says it: "18:30" is "6:30 pm", "18:00" is "6 pm". */
+export function showTime(time: string): string {
+  const [hour, minute] = time.split(":") as [string, string];
+  const twelve = Number(hour) % 12 || 12;
+  return `${twelve}${minute === "00" ? "" : `:${minute}`} ${Number(hour) < 12 ? "am" : "pm"}`;
+}
+
 const PARTS = {
   day: { year: "numeric", month: "2-digit", day: "2-digit" },
   time: { hour: "2-digit", minute: "2-digit", hourCycle: "h23" },

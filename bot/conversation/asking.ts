@@ -1,5 +1,5 @@
 import { answers } from "../../core/answers/list.ts";
-import { addDays, showDay } from "../../core/calendar.ts";
+import { addDays, showDay, showTime } from "../../core/calendar.ts";
 import { ever } from "../../core/decide/fits.ts";
 import { matchMention } from "../../core/decide/match.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
@@ -49,6 +49,8 @@ export function setNudge(turn: Turn, { at, off, days }: ReadingOf<"nudge">): voi
     if (at) settings.set("nudgeAt", at);
     settings.unset("nudgeOff");
     settings.unset("snoozedUntil");
-    turn.spoken.push(`The daily message comes at ${nudgeTime(settings)}, when there is something to say.`);
+    turn.spoken.push(
+      `The daily message comes at ${showTime(nudgeTime(settings))}, when there is something to say.`,
+    );
   }
 }

@@ -2,7 +2,7 @@ import { counted } from "../../core/answers/wording.ts";
 import { goalsInForce } from "../../core/books/goals.ts";
 import { taxPercentOn } from "../../core/books/month.ts";
 import type { Day } from "../../core/calendar.ts";
-import { showDay } from "../../core/calendar.ts";
+import { showDay, showTime } from "../../core/calendar.ts";
 import { show } from "../../core/money.ts";
 import { nudgeTime } from "../../db/settings.ts";
 import { inviteMember, membersText, removeMember } from "../members.ts";
@@ -113,7 +113,7 @@ function tellSettings(turn: Turn): void {
     const what = goal.pieces === null ? show(goal.amount ?? 0) : counted(goal.pieces, "piece");
     return `${what} a ${goal.per}`;
   });
-  const nudge = settings.get("nudgeOff") ? "off" : `at ${nudgeTime(settings)}`;
+  const nudge = settings.get("nudgeOff") ? "off" : `at ${showTime(nudgeTime(settings))}`;
   const left = (settings.get("leftOutPieces") ?? []).map((piece) => `#${piece}`);
   const resting = Object.entries(settings.get("piecesWaiting") ?? {})
     .filter(([, until]) => until > today)

@@ -146,12 +146,19 @@ function moneyLines(each: Readonly<Piece>): string[] {
 function timeLine(each: Readonly<Piece>, today: Day): string {
   const end = each.goneOn ?? today;
   const days = daysBetween(each.bought, end);
-  const span = each.sold
-    ? `${counted(days, "day")} from buying to sale`
-    : each.gone
-      ? `${counted(days, "day")} on hand`
-      : `${counted(days, "day")} since buying`;
+  const span = days === 0 ? spanOfToday(each) : `${counted(days, "day")} ${spanWords(each)}`;
   return each.minutes === 0 ? `${span}, no time logged` : `${span}, ${showMinutes(each.minutes)} of work`;
+}
+
+function spanWords(each: Readonly<Piece>): string {
+  if (each.sold) return "from buying to sale";
+  return each.gone ? "on hand" : "since buying";
+}
+
+/** What came and went within a day, or came today, has no days to count. */
+function spanOfToday(each: Readonly<Piece>): string {
+  if (each.sold) return "Bought and sold the same day";
+  return each.gone ? "Gone the day it came" : "Bought today";
 }
 
 function holdLines(each: Readonly<Piece>, today: Day): string[] {

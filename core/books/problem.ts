@@ -73,9 +73,9 @@ function nameOf(books: Books, number: number): string {
 }
 
 /** "was sold", "was given away": what became of a piece that is gone. */
-export function goneWords(how: "sold" | RetireHow): string {
-  if (how === "kept") return "was kept for yourself";
-  return how === "given" ? "was given away" : `was ${how}`;
+export function goneWords(how: "sold" | RetireHow, was: "was" | "were" = "was"): string {
+  if (how === "kept") return `${was} kept for yourself`;
+  return how === "given" ? `${was} given away` : `${was} ${how}`;
 }
 
 /** "grad" is the "grad loan", "loan" is just that. */

@@ -29,8 +29,12 @@ export function piecesOf(books: Books, fact: Pick<FactCommon, "pieces">): Readon
 /** "#4 desk is", "2 chairs (#5, #6) are"; a set is one. */
 export function subjectOf(books: Books, fact: Pick<FactCommon, "pieces">): string {
   const names = namesOf(books, fact);
-  const isSeveral = /^\d|,/.test(names.replace(/\(.*?\)/g, ""));
-  return `${names} ${isSeveral ? "are" : "is"}`;
+  return `${names} ${isSeveral(names) ? "are" : "is"}`;
+}
+
+/** Whether pieces as `namesOf` names them take a plural verb. */
+export function isSeveral(names: string): boolean {
+  return /^\d|,/.test(names.replace(/\(.*?\)/g, ""));
 }
 
 /** Minutes as a person says them: "45 min", "2 h", "1 h 15". */

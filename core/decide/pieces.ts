@@ -1,10 +1,12 @@
 import type { Piece, Status } from "../books/books.ts";
-import { labelOf, pluralOf } from "../books/label.ts";
+import { labelOf, numbersLabel, pluralOf } from "../books/label.ts";
 import { statusOf } from "../books/piece.ts";
 import { goneWords } from "../books/problem.ts";
 import { showDay } from "../calendar.ts";
+import { isSetName } from "../notes/furniture.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { type Ask, type Choice, type Decision, type Desk, NEVER_MIND } from "./decision.ts";
+import { isSeveral } from "./echo.ts";
 import { type Fit, type Match, matchMention } from "./match.ts";
 
 /** What a verb needs of its pieces. */
@@ -69,8 +71,10 @@ function whichOne(
   desk: Desk,
   need: PieceNeed,
 ): Ask {
-  const shown = groups.slice(0, CANDIDATES_SHOWN_MAX);
   const mention = reading.pieces![index]!;
+  const part = wholeAndPart(groups, desk);
+  if (part) return allOrPart(reading, index, part);
+  const shown = groups.slice(0, CANDIDATES_SHOWN_MAX);
   const choices = shown.map((group) => meaning(reading, index, group, describe(group, desk)));
   const more = groups.length > shown.length ? ` ${groups.length - shown.length} more: say the number.` : "";
   const other: Choice[] =
@@ -83,9 +87,40 @@ function whichOne(
   };
 }
 
+/** The candidates where they are all the pieces of a name, alike in their words, or only some of these. */
+function wholeAndPart(groups: number[][], { books }: Desk): { whole: number[]; part: number[] } | null {
+  const [part, whole, ...more] = [...groups].sort((a, b) => a.length - b.length);
+  if (!part || !whole || more.length > 0 || part.length === whole.length) return null;
+  if (new Set(whole.map((number) => nameWith(books.pieces.get(number)!))).size > 1) return null;
+  return part.every((number) => whole.includes(number)) ? { whole, part } : null;
+}
+
+function allOrPart(
+  reading: WithPieces,
+  index: number,
+  { whole, part }: { whole: number[]; part: number[] },
+): Ask {
+  const mention = reading.pieces![index]!;
+  const words = isSetName(mention.name ?? "") ? nameWith(mention) : pluralOf(nameWith(mention));
+  const choice = (numbers: number[], label: string, said: string[]): Choice => ({
+    ...meaning(reading, index, numbers, `${label}: ${numbersLabel(numbers)}`),
+    words: [String(numbers.length), ...said],
+  });
+  return {
+    prompt: `All ${whole.length} of the ${words}, or only ${part.length}?`,
+    wants: "pieces",
+    mention: index,
+    choices: [
+      choice(whole, `All ${whole.length}`, ["all", "all of it", "all of them", `all ${whole.length}`]),
+      choice(part, `Only ${part.length}`, [`only ${part.length}`, `just ${part.length}`]),
+      NEVER_MIND,
+    ],
+  };
+}
+
 function tooFew(reading: WithPieces, index: number, pieces: number[], desk: Desk): Ask {
   const mention = reading.pieces![index]!;
-  const said = `${mention.count} ${pluralOf([...(mention.traits ?? []), mention.name].join(" "))}`;
+  const said = `${mention.count} ${pluralOf(nameWith(mention))}`;
   return {
     prompt: `You said ${said}; the books have only ${labelOf(desk.books, pieces)}.`,
     wants: "choice",
@@ -104,41 +139,63 @@ function unfit(reading: WithPieces, index: number, pieces: number[], desk: Desk,
     const isGone = pieces.every((number) => desk.books.pieces.get(number)!.gone);
     return { kind: "refuse", why: isGone ? `${what} Undo that first if it is wrong.` : what };
   }
-  const add = anotherOne(reading, index, desk, `Another ${mention.name}: add it`);
-  const same: Choice = {
-    label: "The same one: skip",
-    words: ["the same", "same", "same one", "the same one"],
+  const [same, another, add] = isOne(mention)
+    ? ["The same one", "another", `Another ${mention.name}: add it`]
+    : ["The same ones", "others", `Other ${pluralOf(mention.name ?? "piece")}: add them`];
+  const skip: Choice = {
+    label: `${same}: skip`,
+    words: ["the same", "same", "same one", "the same one", "the same ones"],
     effect: { kind: "drop" },
   };
-  return {
-    kind: "ask",
-    ask: { prompt: `${what} The same one, or another?`, wants: "choice", choices: [add, same] },
-  };
+  const choices = [anotherOne(reading, index, desk, add), skip];
+  return { kind: "ask", ask: { prompt: `${what} ${same}, or ${another}?`, wants: "choice", choices } };
 }
 
 function anotherOne(reading: WithPieces, index: number, desk: Desk, label: string): Choice {
   const readings = buyFirst(reading, index, desk);
-  const words = ["another", "another one", "add it", "add", `another ${reading.pieces![index]!.name}`];
+  const words = [
+    "another",
+    "another one",
+    "others",
+    "add it",
+    "add them",
+    "add",
+    `another ${reading.pieces![index]!.name}`,
+  ];
   return { label, words, effect: { kind: "instead", readings } };
 }
 
-/** Why the verb fits none of them: what became of each, or what it lacks. */
+/** Why the verb fits none of them: what became of each, or what it lacks. Those of the same fate are told as one. */
 function describeUnfit(pieces: readonly number[], desk: Desk, need: PieceNeed): string {
-  const { books, today } = desk;
-  if (pieces.length > UNFIT_TOLD_MAX) {
+  const { books } = desk;
+  const fates = new Map<string, number[]>();
+  for (const number of pieces) {
+    const fate = fateOf(books.pieces.get(number)!, desk, need, "one");
+    fates.set(fate, [...(fates.get(fate) ?? []), number]);
+  }
+  if (fates.size > UNFIT_TOLD_MAX) {
     const states = new Set(pieces.map((number) => STATES[statusOf(books.pieces.get(number)!)]));
     return `All ${labelOf(books, pieces)} are ${[...states].join(" or ")}.`;
   }
-  const told = pieces.map((number) => {
-    const piece = books.pieces.get(number)!;
-    const { gone, goneOn } = piece;
-    const lacks = need.lacks ? `, ${need.lacks}` : "";
-    const state = gone
-      ? `${goneWords(gone)} ${goneOn === today ? "today" : `on ${showDay(goneOn!, today)}`}`
-      : `is ${STATES[statusOf(piece)]}${lacks}`;
-    return `${labelOf(books, [number])} ${state}.`;
+  const told = [...fates.values()].map((numbers) => {
+    const names = labelOf(books, numbers);
+    const count = isSeveral(names) ? "several" : "one";
+    return `${names} ${fateOf(books.pieces.get(numbers[0]!)!, desk, need, count)}.`;
   });
   return told.join(" ");
+}
+
+function fateOf(
+  piece: Readonly<Piece>,
+  { today }: Desk,
+  { lacks }: PieceNeed,
+  count: "one" | "several",
+): string {
+  const { gone, goneOn } = piece;
+  if (!gone)
+    return `${count === "one" ? "is" : "are"} ${STATES[statusOf(piece)]}${lacks ? `, ${lacks}` : ""}`;
+  const day = goneOn === today ? "today" : `on ${showDay(goneOn!, today)}`;
+  return `${goneWords(gone, count === "one" ? "was" : "were")} ${day}`;
 }
 
 const UNFIT_TOLD_MAX = 3;
@@ -236,8 +293,13 @@ function stateOf(piece: Readonly<Piece>): string {
 }
 
 function wordsOf(mention: Mention): string {
-  const words = [...(mention.traits ?? []), mention.name ?? `#${mention.number}`].join(" ");
+  const words = nameWith(mention);
   return isOne(mention) ? words : pluralOf(words);
+}
+
+/** "tall white dresser": the traits, then the name, or the number where there is no name. */
+function nameWith({ traits = [], name, number }: Readonly<Piece> | Mention): string {
+  return [...traits, name ?? `#${number}`].join(" ");
 }
 
 function isOne(mention: Mention): boolean {

@@ -173,7 +173,8 @@ export const fallthrough = defineVerb({
     const back = -legs.reduce((sum, leg) => sum + (leg.account === "cash" ? leg.cents : 0), 0);
     const kept = -legs.reduce((sum, leg) => sum + (leg.account === "deposits kept" ? leg.cents : 0), 0);
     const [first] = piecesOf(books, fact);
-    const state = `${subjectOf(books, fact)} ${first ? statusOf(first) : "here"} again`;
+    const isListed = first !== undefined && statusOf(first) === "listed";
+    const state = `${subjectOf(books, fact)} ${isListed ? "listed again" : "off hold"}`;
     const money = back + kept > 0 ? `, ${show(back)} given back, ${show(kept)} kept` : "";
     return [`Buyer gone: ${state}${money}${dayWords(fact, today)}`];
   },

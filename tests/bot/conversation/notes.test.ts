@@ -161,8 +161,11 @@ describe("the pieces a note means", () => {
   test("a smaller count of a set is asked about", () => {
     chat.say("bought dining set 5 pieces 120");
     const asked = chat.say("sold dining set 3 pieces 200");
-    expect(asked.text).toContain("Which");
+    expect(asked.text).toBe("All 5 of the dining set, or only 3?");
+    expect(asked.buttons.map(({ label }) => label)).toEqual(["All 5: #1–#5", "Only 3: #1–#3", "Never mind"]);
     expect(chat.statement().pieces.filter((piece) => piece.sold)).toHaveLength(0);
+    chat.say("3");
+    expect(chat.statement().pieces.filter((piece) => piece.sold)).toHaveLength(3);
   });
 
   test("a sold piece: by number refused, by name asked", () => {
@@ -173,6 +176,23 @@ describe("the pieces a note means", () => {
     );
     expect(chat.say("sold dresser 120").text).toContain("The same one, or another?");
     expect(chat.statement().months[0]?.proceeds).toBe("100.00");
+  });
+
+  test("several sold pieces are asked about as several", () => {
+    chat.say("bought 2 stools 20");
+    chat.say("sold stools 50");
+    const asked = chat.say("sold 2 stools 45");
+    expect(asked.text).toBe("2 stools (#1, #2) were sold today. The same ones, or others?");
+    expect(asked.buttons.map(({ label }) => label)).toEqual([
+      "Other stools: add them",
+      "The same ones: skip",
+    ]);
+  });
+
+  test("a piece that was not listed is off hold when its buyer goes, not bought again", () => {
+    chat.say("bought 2 stools 20");
+    chat.say("hold stools");
+    expect(chat.say("no show on stools").text).toContain("Buyer gone: 2 stools (#1, #2) are off hold");
   });
 
   test("where no piece of the name fits, what became of each is told", () => {

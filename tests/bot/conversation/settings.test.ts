@@ -17,7 +17,7 @@ test("settings tell what is in force, and nothing that a later note replaced", (
   const lines = chat.say("settings").text.split("\n");
   expect(lines).toContain("Goals: 9 pieces a month, 800.00 a month, 100 pieces a year");
   expect(lines).toContain("Tax set aside: 20%");
-  expect(lines).toContain("Daily message: at 18:00");
+  expect(lines).toContain("Daily message: at 6 pm");
 });
 
 test("each way to change them that is shown works as it stands", () => {
@@ -36,4 +36,10 @@ test("each way to change them that is shown works as it stands", () => {
   expect(after).toContain("Cents a mile: 74 in 2027");
   expect(after).toContain("Members' notes: not told");
   expect(after).toContain("Daily message: off, quiet until Tue May 12");
+});
+
+test("the hour of the daily message is said as it was typed", () => {
+  expect(chat.say("nudge at 6:30pm").text).toContain("comes at 6:30 pm,");
+  expect(chat.say("nudge at 7am").text).toContain("comes at 7 am,");
+  expect(chat.say("settings").text).toContain("Daily message: at 7 am");
 });

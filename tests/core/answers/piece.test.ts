@@ -76,6 +76,15 @@ describe("piece", () => {
     expect(lines.at(-1)).toBe("  Wed Apr 8: work 10 min");
   });
 
+  it("counts no days where there are none", () => {
+    const ledger = new Ledger();
+    const pieces = ledger.buy(TODAY, ["desk"], 3_000);
+    expect(linesOf(ledger.books(), TODAY, "piece", {}, { pieces })).toContain("Bought today, no time logged");
+    ledger.add("sell", TODAY, { pieces, amount: 9_000, data: {} });
+    const sold = linesOf(ledger.books(), TODAY, "piece", {}, { pieces });
+    expect(sold).toContain("Bought and sold the same day, no time logged");
+  });
+
   it("gives several a line each, and says what is not there", () => {
     expect(linesOf(books, TODAY, "piece", {}, { pieces: [1, 3] })).toEqual([
       "#1 desk: sold Sat Mar 28, +87.91",
