@@ -154,14 +154,14 @@ export const sell = defineVerb({
     const price = fact.amount ?? 0;
     const buyer = fact.data.buyer ? ` to ${fact.data.buyer}` : "";
     const fee = fact.data.fee ? `, fee ${show(fact.data.fee)}` : "";
-    const first = `Sold ${namesOf(books, fact)} for ${show(price)}${methodWords(fact.data.method)}${buyer}${fee}${dayWords(fact, today)}`;
     const legs = books.postings.get(fact.id) ?? [];
     const sales = legs.filter((leg) => leg.account === "sales");
     const shares = sharesWords(sales.map((leg) => -leg.cents));
+    const each = shares ? ` (${shares})` : "";
+    const first = `Sold ${namesOf(books, fact)} for ${show(price)}${each}${methodWords(fact.data.method)}${buyer}${fee}${dayWords(fact, today)}`;
     const deposit = legs.reduce((sum, leg) => sum + (leg.account === "deposits held" ? leg.cents : 0), 0);
     const applied = deposit > 0 && (fact.data.deposit ?? "applied") === "applied";
     const split = applied ? [`${show(price)}: ${show(deposit)} deposit, ${show(price - deposit)} today`] : [];
-    const [profit, ...more] = profitLines(books, fact);
-    return [first, ...split, ...(profit ? [shares ? `${profit} · ${shares}` : profit] : []), ...more];
+    return [first, ...split, ...profitLines(books, fact)];
   },
 });

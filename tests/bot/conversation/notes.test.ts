@@ -189,6 +189,13 @@ describe("the pieces a note means", () => {
     ]);
   });
 
+  test("what several sold together for each is told beside their price, not beside the profit", () => {
+    chat.say("bought 2 stools 20");
+    expect(chat.say("sold stools 50 cash").text).toMatch(
+      /^Sold 2 stools \(#1, #2\) for 50\.00 \(25\.00 each\) cash\nProfit 30\.00 \(cost 20\.00\)\n/,
+    );
+  });
+
   test("a piece that was not listed is off hold when its buyer goes, not bought again", () => {
     chat.say("bought 2 stools 20");
     chat.say("hold stools");
