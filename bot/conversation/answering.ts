@@ -1,12 +1,9 @@
 import { takeAnswer } from "../../core/decide/answer.ts";
 import type { Effect } from "../../core/decide/decision.ts";
-import { settle } from "../../core/decide/settle.ts";
 import type { Question } from "../../db/questions.ts";
-import { amendNote } from "./editing.ts";
-import { changeQuestion, fixFact } from "./fixing.ts";
 import { recordHistory } from "./history.ts";
 import { closeQuestion, textsOf } from "./questions.ts";
-import { decideAll } from "./recording.ts";
+import { applyFix, settleQuestion } from "./recording.ts";
 import type { Turn } from "./turn.ts";
 import { takeBack } from "./undoing.ts";
 
@@ -19,7 +16,10 @@ export function answerOpen(turn: Turn, text: string, question: Question | undefi
 
 /** Closes a question with what its answer does. */
 export function applyEffect(turn: Turn, question: Question, effect: Effect): void {
-  const { ledger } = turn;
+  if (effect.kind === "settle" || effect.kind === "instead") {
+    settleQuestion(turn, question, effect);
+    return;
+  }
   const { matter, note: root } = question;
   closeQuestion(turn, question.id);
   switch (effect.kind) {
@@ -30,19 +30,12 @@ export function applyEffect(turn: Turn, question: Question, effect: Effect): voi
       takeBack(turn, effect.root, effect.own);
       break;
     case "fix":
-      fixFact(turn, effect.fact, effect.amount);
-      break;
     case "change":
-      changeQuestion(turn, effect);
+      applyFix(turn, effect);
       break;
     case "history":
       recordHistory(turn, effect.note, effect.sent);
       break;
-    default: {
-      const matters = settle(matter, effect);
-      if (matter.amends === undefined) decideAll(turn, matters, { root });
-      else amendNote(turn, matter.amends, matters, matter.reading.text);
-    }
   }
-  ledger.setNoteState(root, effect.kind === "drop" ? "refused" : "answered");
+  turn.ledger.setNoteState(root, effect.kind === "drop" ? "refused" : "answered");
 }

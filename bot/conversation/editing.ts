@@ -7,7 +7,6 @@ import type { Note } from "../../db/notes.ts";
 import { fixFact } from "./fixing.ts";
 import { echoOf, impossibleText, keepOutcome } from "./outcome.ts";
 import { closeQuestionsOf, openQuestion } from "./questions.ts";
-import { decideAll } from "./recording.ts";
 import { type Asked, isCovered, redo } from "./redoing.ts";
 import type { Turn } from "./turn.ts";
 
@@ -16,10 +15,7 @@ import type { Turn } from "./turn.ts";
  * False where nothing stands of it: then it is taken as if it had been sent now.
  */
 export function editNote(turn: Turn, text: string, before: Note): boolean {
-  if (turn.ledger.standingFactsOf(turn.root).length > 0) {
-    amendNote(turn, turn.root, mattersOf(readMessage(text, turn.today), turn.today), text);
-    return true;
-  }
+  if (amendNote(turn, turn.root, mattersOf(readMessage(text, turn.today), turn.today), text)) return true;
   const answered = factsAnswered(turn);
   if (answered.length > 0) correctAnswer(turn, text, { before: before.text, answered });
   else closeQuestionsOf(turn, turn.root);
@@ -57,14 +53,21 @@ function nothingChanged(turn: Turn, why: string): void {
   turn.spoken.push(`Your edit changed nothing in the books. ${why}`);
 }
 
-/** Puts what was decided anew in the place of what a message recorded; what it leaves open is asked first. */
-export function amendNote(turn: Turn, root: number, matters: readonly Matter[], text: string): void {
-  const { ledger } = turn;
-  const standing = ledger.standingFactsOf(root);
-  if (standing.length === 0) {
-    decideAll(turn, matters, { root });
-    return;
-  }
+/**
+ * Puts what was decided anew in the place of what a message recorded; what it leaves open is asked first. False
+ * where nothing of the message stands: there is nothing to amend.
+ */
+export function amendNote(turn: Turn, root: number, matters: readonly Matter[], text: string): boolean {
+  const standing = turn.ledger.standingFactsOf(root);
+  if (standing.length > 0) amendStanding(turn, { root, standing, text }, matters);
+  return standing.length > 0;
+}
+
+function amendStanding(
+  turn: Turn,
+  { root, standing, text }: { root: number; standing: readonly Fact[]; text: string },
+  matters: readonly Matter[],
+): void {
   const redone = redo(turn, standing, matters);
   if (redone.kind === "unusable") {
     nothingChanged(turn, redone.why);
@@ -78,7 +81,7 @@ export function amendNote(turn: Turn, root: number, matters: readonly Matter[], 
     return;
   }
   const before = standing.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
-  const result = ledger.amend({
+  const result = turn.ledger.amend({
     note: turn.note,
     author: turn.person,
     voids: standing.map((fact) => fact.id),

@@ -5,52 +5,35 @@ import { amountText, type Cents, show } from "../../core/money.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
-import { applyEffect } from "./answering.ts";
 import { echoOf, impossibleText, keepOutcome } from "./outcome.ts";
 import { openQuestion, openQuestions } from "./questions.ts";
 import type { Turn } from "./turn.ts";
 import { factsOf, lastRoot } from "./undoing.ts";
 
-/** Corrects the one amount of a message, recorded or still asked about; asks which where there are several. */
-export function fixNote(turn: Turn, reading: ReadingOf<"fix">, replyRoot?: number): void {
+/** What an answer that corrects an amount does: to a fact, or to what is still asked about. */
+export type Fixing = Extract<Effect, { kind: "fix" | "change" }>;
+
+/** How to correct the one amount of a message, recorded or still asked about; null where that is asked or refused. */
+export function fixingOf(turn: Turn, reading: ReadingOf<"fix">, replyRoot?: number): Fixing | null {
   const root = replyRoot ?? lastRoot(turn);
   const choices = root === null ? [] : fixesOf(turn, root, reading.amount!, replyRoot === undefined);
-  const [only] = choices;
+  const [only, ...others] = choices;
   if (!only) {
     const { text, line } = reading;
     turn.refused.push({ text, line, why: "I see no amount of yours to correct." });
-  } else if (choices.length === 1) applyFix(turn, only.effect);
-  else {
-    const prompt = `Which amount is ${show(reading.amount!)}?`;
-    const matter = newMatter(reading, turn.today);
-    openQuestion(turn, matter, { prompt, wants: "choice", choices: [...choices, NEVER_MIND] }, turn.note);
+    return null;
   }
+  if (others.length === 0) return only.effect;
+  const prompt = `Which amount is ${show(reading.amount!)}?`;
+  const matter = newMatter(reading, turn.today);
+  openQuestion(turn, matter, { prompt, wants: "choice", choices: [...choices, NEVER_MIND] }, turn.note);
+  return null;
 }
 
-function applyFix(turn: Turn, effect: Effect): void {
-  if (effect.kind === "fix") fixFact(turn, effect.fact, effect.amount);
-  else if (effect.kind === "change") changeQuestion(turn, effect);
-}
-
-/** An open question goes on with other words: as if the note had said them. */
-export function changeQuestion(
-  turn: Turn,
-  { question: id, change }: Extract<Effect, { kind: "change" }>,
-): void {
-  const question = openQuestions(turn).find((open) => open.id === id);
-  if (!question) {
-    turn.spoken.push("That was answered already. Nothing changed.");
-    return;
-  }
-  const { reading } = question.matter;
-  applyEffect(turn, question, { kind: "settle", change });
-  const amount = Object.entries(change).find(([field]) => field === mainAmountOf(reading))?.[1];
-  if (turn.recorded.length === 0 && typeof amount === "number")
-    turn.spoken.push(`"${reading.text}" now with ${show(amount)}.`);
-}
+type FixChoice = Choice & { effect: Fixing };
 
 /** Everything in a message that the amount could be. */
-function fixesOf(turn: Turn, root: number, amount: Cents, own: boolean): Choice[] {
+function fixesOf(turn: Turn, root: number, amount: Cents, own: boolean): FixChoice[] {
   const facts = factsOf(turn, root, own).filter(isFixable);
   const questions = openQuestions(turn).filter(({ note }) => note === root);
   return [
@@ -63,8 +46,8 @@ function isFixable(fact: Fact): boolean {
   return fact.amount !== undefined || fact.kind === "drive";
 }
 
-function factChoices(turn: Turn, fact: Fact, amount: Cents): Choice[] {
-  const choice = (label: string, words: string[], cents: Cents): Choice => ({
+function factChoices(turn: Turn, fact: Fact, amount: Cents): FixChoice[] {
+  const choice = (label: string, words: string[], cents: Cents): FixChoice => ({
     label,
     words,
     effect: { kind: "fix", fact: fact.id, amount: cents },
@@ -101,7 +84,7 @@ function depositIn(turn: Turn, fact: Fact): Cents {
   return legs.reduce((sum, leg) => sum + (leg.account === "deposits held" ? leg.cents : 0), 0);
 }
 
-function questionChoices(question: Question, amount: Cents): Choice[] {
+function questionChoices(question: Question, amount: Cents): FixChoice[] {
   const { reading } = question.matter;
   if (mainAmountOf(reading) === null) return [];
   const change = withMainAmount(reading, amount);

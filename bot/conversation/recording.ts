@@ -1,9 +1,14 @@
 import { decide, followUp } from "../../core/decide/decide.ts";
-import { type Matter, newMatter } from "../../core/decide/decision.ts";
+import { type Effect, type Matter, newMatter } from "../../core/decide/decision.ts";
+import { mainAmountOf } from "../../core/decide/main-amount.ts";
+import { settle } from "../../core/decide/settle.ts";
+import { show } from "../../core/money.ts";
+import type { Question } from "../../db/questions.ts";
 import { answerQuestion, setNudge } from "./asking.ts";
-import { fixNote } from "./fixing.ts";
+import { amendNote } from "./editing.ts";
+import { type Fixing, fixFact, fixingOf } from "./fixing.ts";
 import { impossibleText, keepOutcome } from "./outcome.ts";
-import { openQuestion } from "./questions.ts";
+import { closeQuestion, openQuestion, openQuestions } from "./questions.ts";
 import { deskOf, type Turn } from "./turn.ts";
 import { undoNote } from "./undoing.ts";
 
@@ -33,9 +38,11 @@ function decideOne(turn: Turn, matter: Matter, belonging: Belonging): number[] |
     case "undo":
       undoNote(turn, belonging.replyRoot);
       return null;
-    case "fix":
-      fixNote(turn, reading, belonging.replyRoot);
+    case "fix": {
+      const fixing = fixingOf(turn, reading, belonging.replyRoot);
+      if (fixing) applyFix(turn, fixing);
       return null;
+    }
     case "nudge":
       setNudge(turn, reading);
       return null;
@@ -80,4 +87,37 @@ function refuse(turn: Turn, matter: Matter, why: string): void {
       why: "It goes with the one before: send both again.",
     });
   }
+}
+
+/** Closes a question and decides what it was about anew, as its answer changed it. */
+export function settleQuestion(
+  turn: Turn,
+  { id, matter, note: root }: Question,
+  effect: Extract<Effect, { kind: "settle" | "instead" }>,
+): void {
+  closeQuestion(turn, id);
+  const matters = settle(matter, effect);
+  const isAmended =
+    matter.amends !== undefined && amendNote(turn, matter.amends, matters, matter.reading.text);
+  if (!isAmended) decideAll(turn, matters, { root: matter.amends ?? root });
+  turn.ledger.setNoteState(root, "answered");
+}
+
+/** Corrects an amount: that of a fact, or that of a note still asked about, which goes on as if it had said so. */
+export function applyFix(turn: Turn, fixing: Fixing): void {
+  if (fixing.kind === "fix") {
+    fixFact(turn, fixing.fact, fixing.amount);
+    return;
+  }
+  const { question: id, change } = fixing;
+  const question = openQuestions(turn).find((open) => open.id === id);
+  if (!question) {
+    turn.spoken.push("That was answered already. Nothing changed.");
+    return;
+  }
+  const { reading } = question.matter;
+  settleQuestion(turn, question, { kind: "settle", change });
+  const amount = Object.entries(change).find(([field]) => field === mainAmountOf(reading))?.[1];
+  if (turn.recorded.length === 0 && typeof amount === "number")
+    turn.spoken.push(`"${reading.text}" now with ${show(amount)}.`);
 }
