@@ -284,6 +284,9 @@ function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): "merge"
     if (verb && absorbs(verb, next.head, facts) && !hasItsOwn(next, before, paid)) return "merge";
     return before.filling || isLeadIn(before, cut) || isWhatFor(before, next, facts) ? "merge" : "own";
   }
+  // "stripped and sanded desk 3h": one job, and its parts.
+  if (isLeadIn(before, cut) && !before.piece && !before.supply && !before.stream && !before.loan)
+    return "merge";
   if (next.filling || (next.fee && verb && headsOf(verb).some((said) => facts.takes(said.kind, "fee"))))
     return "merge";
   if (next.loan && next.amount && before.loan && before.amount && verb) return "repeat";

@@ -116,7 +116,7 @@ function draftOf(cut: Cut, typed: Typed, today: Day): Draft {
 function finish(all: readonly Draft[], index: number): Reading[] {
   // Nearly every line is one clause, and has nobody to take from.
   if (all.length === 1) return [readingOf(settledBy(all[0]!, undefined), index)];
-  const drafts = withPriceLater(all);
+  const drafts = withPriceLater(withTopic(all));
   sharedOver(drafts);
   let before: Mention[] | undefined;
   let run: Mention[] = [];
@@ -139,6 +139,26 @@ function finish(all: readonly Draft[], index: number): Reading[] {
     return reading;
   });
 }
+
+/** "hutch: sanding 1h, paint 12": every clause behind the colon is about the hutch. */
+function withTopic(drafts: readonly Draft[]): readonly Draft[] {
+  const [first, ...others] = drafts;
+  const named = first?.clause.tokens.filter((token) => token.kind !== "mark" && !isFiller(token)) ?? [];
+  const last = first?.clause.tokens.at(-1);
+  if (!first?.trouble || !last || !named.every(({ kind }) => kind === "piece")) return drafts;
+  const { line, spans } = first.clause;
+  if (!/^\s*:/.test(line.slice(spans[last.to - 1]!.end))) return drafts;
+  for (const draft of others) {
+    if (draft.trouble || !ABOUT_PIECES.has(draft.kind) || draft.fields["pieces"] !== undefined) continue;
+    draft.fields["pieces"] = named.map(({ mention }) => ({ ...mention! }));
+    draft.takesBefore = false;
+  }
+  return others;
+}
+
+const ABOUT_PIECES: ReadonlySet<string> = new Set([
+  ..."spend work start finish list reprice hold fallthrough sell refund retire drive".split(" "),
+]);
 
 /** "found a bench at the thrift store and bought it for 6": one purchase, told in two clauses. */
 function withPriceLater(drafts: readonly Draft[]): Draft[] {

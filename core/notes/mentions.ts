@@ -204,8 +204,14 @@ function joinedToken(tokens: readonly Tok[], from: number, to: number, mention: 
 const OTHER_NUMBERED =
   /^(?:check|cheque|chk|invoice|receipt|order|confirmation|lot|unit|apt|apartment|booth|space|spot|row|aisle|suite|door|locker)$/;
 
+/** "#8 screws", "steel wool #0000": sizes. */
+const SIZED = /^(?:screws?|nails?|bolts?|wire|steel wool|brads?|tacks?|staples?)$/;
+
 const isOtherNumber = (tokens: readonly Tok[], at: number): boolean =>
-  tokens[at]!.kind === "number" && OTHER_NUMBERED.test(tokens[at - 1]?.text ?? "");
+  tokens[at]!.kind === "number" &&
+  (OTHER_NUMBERED.test(tokens[at - 1]?.text ?? "") ||
+    SIZED.test(tokens[at - 1]?.text ?? "") ||
+    SIZED.test(tokens[at + 1]?.text ?? ""));
 
 function mentionAt(
   tokens: readonly Tok[],

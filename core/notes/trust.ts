@@ -108,7 +108,7 @@ function isPriceAfter({ tokens }: Clause, token: Tok): boolean {
 }
 
 const NEAR_AMOUNT =
-  /^(?:about|around|roughly|approximately|approx|like about|less than|more than|at least|at most|up to|close to|something like|under|between|upwards of)$/;
+  /^(?:about|around|roughly|approximately|approx|like about|less than|more than|at least|at most|up to|close to|something like|(?:a (?:little|bit|hair) |just )?(?:under|over)|a little (?:more|less) than|(?:just )?shy of|(?:nor|sou)th of|between|upwards of)$/;
 
 /** Rules 3 to 6. */
 export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {

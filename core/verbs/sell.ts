@@ -91,6 +91,16 @@ export const sell = defineVerb({
         say: ["went for", "let … go for", "unloaded", "offloaded", "moved … for", "sold off", "sale of"],
         with: ["number"],
       },
+      {
+        say: [
+          "found a new home",
+          "found a home",
+          "found its new home",
+          "went to a new home",
+          "has a new home",
+        ],
+        with: ["piece", "number"],
+      },
       { say: ["flipped", "parted with", "got rid of"], with: ["piece", "number"], without: ["supply"] },
       {
         say: ["got … for", "got … out of", "took … for"],

@@ -15,6 +15,8 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
   const next = head ? tokens[tokens.indexOf(head) + 1]?.text : undefined;
   if (next === "me" || next === "us") return { kind: "anotherPerson" };
   methodOfFee(fields, clause);
+  // "paid 50 got 20 back for desk": change, and no sale.
+  if (head?.text === "got" && tokens.some(({ text }) => text === "back")) return { kind: "twoNumbers" };
   // "took 25 from guy for bench to hold it" is a deposit, or the price.
   const isDoubtful =
     saysOneOf(clause, HOLDS) ||

@@ -109,6 +109,7 @@ function oneAmount(clause: Clause, token: Tok, at: number): Filled {
   if (couldBeDay(clause, token, at) || couldBeAddress(clause, token, at)) return trouble("twoNumbers");
   if (standsBetweenPieces(clause, at)) return trouble("priceOfBoth");
   if (isPartOf(clause, at)) return trouble("vagueAmount");
+  if (isPriceOfGrain(clause, at)) return trouble("twoNumbers");
   claim(token);
   const found = centsOfToken(token);
   if ("trouble" in found) return found;
@@ -119,6 +120,12 @@ function oneAmount(clause: Clause, token: Tok, at: number): Filled {
   // "4 chairs @ 15": the price of one, or of all?
   if (isMark(clause.tokens[at - 1], "@") && countsMoreThanOne(clause)) return trouble("twoNumbers");
   return { value: found.cents };
+}
+
+/** "gas 12 gal at 3.20": what one of them costs. */
+function isPriceOfGrain({ tokens }: Clause, at: number): boolean {
+  const link = tokens[at - 1]?.text;
+  return (link === "at" || link === "@") && tokens[at - 2]?.kind === "grain";
 }
 
 const PARTS_OF_IT = new Set([

@@ -1,5 +1,5 @@
 import type { Clause, Tok } from "../clause.ts";
-import { claim, freeTokens } from "../clause.ts";
+import { claim, freeTokens, isMark } from "../clause.ts";
 import { unlistedMention } from "../mentions.ts";
 import { MONTHS } from "../words/calendar.ts";
 import type { Fill, Filled } from "./filled.ts";
@@ -16,6 +16,7 @@ export const pieces: Fill = (clause) => {
     if (isNumberRange(clause, tokens)) return trouble("range");
     if (tokens.length > 1 && tokens.some((token) => isOwnedBesides(clause, token)))
       return trouble("twoNouns");
+    if (isSetSpeltOut(clause, tokens)) return trouble("twoNouns");
     if (couldBePriceBefore(tokens)) return trouble("twoNumbers");
     return withJoinedNouns(clause, withoutParts(clause, tokens));
   }
@@ -111,6 +112,13 @@ function areSideBySide(tokens: readonly Tok[]): boolean {
 /** "bought desk 40 now i have 6 desks": what there is by now was not bought with it. */
 function isOwnedBesides({ tokens }: Clause, piece: Tok): boolean {
   return /^(?:have|has|ive|own|got now)$/.test(tokens[tokens.indexOf(piece) - 1]?.text ?? "");
+}
+
+/** "dining set (table 4 chairs)": the set again, in its pieces. */
+function isSetSpeltOut({ tokens }: Clause, pieces: readonly Tok[]): boolean {
+  return pieces.some(
+    (piece) => piece.mention?.set === true && isMark(tokens[tokens.indexOf(piece) + 1], "(", ":"),
+  );
 }
 
 /** No set that is told by its numbers has more of a kind than this. */

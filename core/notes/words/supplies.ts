@@ -266,7 +266,6 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     "bit",
     "drill press",
     "impact driver",
-    "driver",
     "screwdriver",
     "screwdriver set",
     "saw",
