@@ -16,6 +16,7 @@ import {
   isMoneyFound,
   isPaidForHelp,
   isRestOfPrice,
+  isWhatBecameOfIt,
 } from "../notes/judging/buying.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
@@ -186,6 +187,7 @@ export const buy = defineVerb({
     ],
     judge(fields, clause) {
       if (isFreeForOthers(clause)) return { kind: "noVerb" };
+      if (isWhatBecameOfIt(fields, clause)) return { kind: "unknown" };
       if (isCostOfSomething(clause)) return { kind: "loneNumber" };
       if (isMoneyFound(fields, clause)) return { kind: "loneNumber" };
       if (isMethodFetched(clause)) return { kind: "unknown" };

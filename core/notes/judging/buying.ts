@@ -1,6 +1,6 @@
 import type { Clause } from "../clause.ts";
 import { wholeOf } from "../quantities/amounts.ts";
-import type { Mention } from "../reading.ts";
+import type { Mention, ReadingFields } from "../reading.ts";
 
 /** "desk free today" may be given away; "free desk", or one that came from somewhere, was got. */
 export function isFreeForOthers({ tokens, head }: Clause): boolean {
@@ -18,6 +18,13 @@ export function isCostOfSomething({ tokens, head }: Clause): boolean {
   if (!head || !/^(?:cost|ran|set me)/.test(head.text)) return false;
   const amount = tokens.findIndex(({ kind }) => kind === "amount");
   return /^(?:to|in|for|on)$/.test(tokens[amount + 1]?.text ?? "");
+}
+
+/** "lamp got ruined": what became of it, and no purchase. */
+export function isWhatBecameOfIt({ price, source }: ReadingFields["buy"], { tokens, head }: Clause): boolean {
+  if (head?.text !== "got" || price !== undefined || source !== undefined) return false;
+  const piece = tokens.findLastIndex(({ kind }) => kind === "piece");
+  return piece >= 0 && piece < tokens.indexOf(head);
 }
 
 /** "found 20 in a drawer", "won 50": money came, and nothing was bought. */

@@ -42,6 +42,7 @@ export const FILLER: readonly string[] = [
   "darn",
   "crap",
   "guess what",
+  "trash day",
   "got around to",
   "got round to",
   "went ahead and",
