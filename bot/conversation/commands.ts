@@ -31,8 +31,9 @@ const commands: readonly Command[] = [
     owner: true,
     run: (turn, name) => turn.spoken.push(removeMember(turn.ledger, name, turn.now())),
   },
+  { says: /^time ?zone$/, run: tellZone },
   { says: /^time ?zone (\S{1,60})$/, owner: true, run: setZone },
-  { says: /^mileage rate (\d{4} \d{1,3}(?:\.\d{1,3})?)$/, owner: true, run: setMileageRate },
+  { says: /^mileage rate(?: ([\d. ]{1,20}))?$/, owner: true, run: setMileageRate },
   { says: /^tell me of members (on|off)$/, owner: true, run: setTellOwner },
 ];
 
@@ -74,6 +75,10 @@ export function greetingFor(zone: string): string {
   ].join("\n");
 }
 
+function tellZone(turn: Turn): void {
+  turn.spoken.push(`Days go by ${turn.zone()} time. Another one is set like: time zone America/Chicago`);
+}
+
 function setZone(turn: Turn, zone: string): void {
   if (!isZone(zone)) {
     turn.spoken.push(
@@ -91,7 +96,11 @@ function setZone(turn: Turn, zone: string): void {
 }
 
 function setMileageRate(turn: Turn, said: string): void {
-  const [year, cents] = said.split(" ") as [string, string];
+  const [, year, cents] = /^(\d{4}) (\d{1,3}(?:\.\d{1,3})?)$/.exec(said) ?? [];
+  if (!year || !cents) {
+    turn.spoken.push("A year and its cents a mile set a rate, like: mileage rate 2027 74");
+    return;
+  }
   const rates = turn.ledger.settings.get("mileageRates") ?? {};
   turn.ledger.settings.set("mileageRates", { ...rates, [year]: cents });
   turn.spoken.push(`Miles of ${year} count ${cents} cents each in the tax estimate.`);

@@ -48,11 +48,10 @@ function recordedLines(turn: Turn, isWaiting: boolean): string[] {
   return turn.recorded.flatMap(({ lines }) => lines.slice(0, 1));
 }
 
-/** What a block is said to hold; where one of them is called otherwise than several, both. */
-const DONE: Record<FactKind, string | readonly [one: string, several: string]> = {
+/** What a block is said to hold where its kind alone does not say it; one and several where they differ. */
+const DONE: Partial<Record<FactKind, string | readonly [one: string, several: string]>> = {
   buy: "bought",
   spend: "spending",
-  work: "work",
   start: "started",
   finish: "finished",
   list: "listed",
@@ -62,7 +61,6 @@ const DONE: Record<FactKind, string | readonly [one: string, several: string]> =
   sell: "sold",
   refund: ["refund", "refunds"],
   retire: "retired",
-  income: "income",
   pay: ["loan payment", "loan payments"],
   loan: ["loan", "loans"],
   terms: "loan terms",
@@ -80,7 +78,7 @@ function countedLine(turn: Turn): string {
   const kinds = [...counts]
     .sort((a, b) => b[1] - a[1])
     .map(([kind, count]) => {
-      const word = DONE[kind];
+      const word = DONE[kind] ?? kind;
       return `${count} ${typeof word === "string" ? word : word[count === 1 ? 0 : 1]}`;
     });
   return `Recorded ${turn.recorded.length} notes: ${kinds.join(", ")}`;

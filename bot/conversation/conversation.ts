@@ -67,7 +67,7 @@ function hearNote(deps: ConversationDeps, incoming: Incoming): void {
   if (before && before.text === text) return;
   const said = before?.said ?? incoming.said;
   const note = ledger.addNote({ chat, message, text, author: person, said, handled: deps.now() });
-  const lines = text.split("\n").filter((line) => line.trim() !== "").length;
+  const lines = isTable(incoming) ? 1 : text.split("\n").filter((line) => line.trim() !== "").length;
   const turn = newTurn(deps, { person, chat, note, said, lines });
   if (!before || !editNote(turn, text, before)) handleNote(turn, incoming);
   if (incoming.picture && text.trim() !== "") {
@@ -78,12 +78,17 @@ function hearNote(deps: ConversationDeps, incoming: Incoming): void {
 }
 
 function handleNote(turn: Turn, incoming: Incoming): void {
-  const { text, picture, document } = incoming;
+  const { text, picture } = incoming;
   const replyRoot = rootOfReply(turn, incoming.replyTo);
   if (picture && text.trim() === "") keepPicture(turn, picture, replyRoot);
-  else if (document?.name.toLowerCase().endsWith(".csv")) offerHistory(turn, text);
+  else if (isTable(incoming)) offerHistory(turn, text);
   else if (text.trim() === "") turn.spoken.push("That was empty. Send a note, like: bought dresser 30");
   else if (!isTaken(turn, incoming, replyRoot)) readNotes(turn, text, replyRoot);
+}
+
+/** A file of past pieces: its rows are no notes. */
+function isTable({ document }: Incoming): boolean {
+  return document?.name.toLowerCase().endsWith(".csv") === true;
 }
 
 /** Words to the bot, answers to what it asked, and the piece of a picture come before notes. */

@@ -3,6 +3,7 @@ import { type Problem, problemText } from "../../core/books/problem.ts";
 import { showDay } from "../../core/calendar.ts";
 import { cautionsFor, type Given, notedOf } from "../../core/cautions.ts";
 import { verbOf } from "../../core/decide/decide.ts";
+import { show } from "../../core/money.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import type { Recorded } from "../../db/ledger.ts";
 import type { Turn } from "./turn.ts";
@@ -31,7 +32,8 @@ export function keepOutcome(
 
 /** What the fact's verb says of it, on the books as they stand. */
 export function echoOf(turn: Turn, fact: Fact): string[] {
-  const echo = fact.kind === "sent" ? undefined : verbOf(fact.kind)?.echo;
+  if (fact.kind === "sent") return [`Profit sent to the loan before: ${show(fact.amount ?? 0)}`];
+  const echo = verbOf(fact.kind)?.echo;
   if (!echo) return [];
   return (echo as (of: object) => string[])({ fact, books: turn.ledger.books, today: turn.today });
 }

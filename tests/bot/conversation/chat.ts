@@ -38,6 +38,7 @@ export interface Chat {
       person?: number;
       update?: string;
       picture?: { file: string; unique: string };
+      document?: { name: string };
     },
   ): Said;
   /** Presses the newest button of that label. */
@@ -97,7 +98,10 @@ export function openChat({ zone = "America/Chicago", start = "2026-05-09T15:00:0
     at(iso) {
       now = Date.parse(iso);
     },
-    say(text, { replyTo, message = `m${++count}`, edited, person: by = person, update, picture } = {}) {
+    say(
+      text,
+      { replyTo, message = `m${++count}`, edited, person: by = person, update, picture, document } = {},
+    ) {
       now += 1000;
       conversation.hear({
         person: by,
@@ -109,6 +113,7 @@ export function openChat({ zone = "America/Chicago", start = "2026-05-09T15:00:0
         ...(edited ? { edited } : {}),
         ...(update ? { update } : {}),
         ...(picture ? { picture } : {}),
+        ...(document ? { document } : {}),
       });
       return collect();
     },

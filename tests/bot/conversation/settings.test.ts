@@ -38,6 +38,15 @@ test("each way to change them that is shown works as it stands", () => {
   expect(after).toContain("Daily message: off, quiet until Tue May 12");
 });
 
+test("a setting named without a value says what is set, or how", () => {
+  expect(chat.say("time zone").text).toBe(
+    "Days go by America/Chicago time. Another one is set like: time zone America/Chicago",
+  );
+  for (const words of ["mileage rate", "mileage rate 2027", "mileage rate 27 74"])
+    expect(chat.say(words).text).toContain("like: mileage rate 2027 74");
+  expect(chat.say("mileage rate 2027 74").text).toContain("Miles of 2027 count 74 cents each");
+});
+
 test("the hour of the daily message is said as it was typed", () => {
   expect(chat.say("nudge at 6:30pm").text).toContain("comes at 6:30 pm,");
   expect(chat.say("nudge at 7am").text).toContain("comes at 7 am,");
