@@ -39,13 +39,15 @@ function silenceText({ from, to }: { from: Instant; to: Instant }, zone: string)
     weekday: "short",
     month: "short",
     day: "numeric",
-    hour: "2-digit",
+    hour: "numeric",
     minute: "2-digit",
-    hourCycle: "h23",
+    hour12: true,
   });
+  // Some versions of the calendar data put a narrow space before AM and PM.
+  const show = (instant: Instant) => format.format(instant).replace(/\u202f/g, " ");
   return [
-    `I was out of reach from ${format.format(from)} to ${format.format(to)}.`,
+    `I was out of reach from ${show(from)} to ${show(to)}.`,
     "Messages are kept for me for a day only.",
-    `Notes sent between ${format.format(from)} and ${format.format(to - DAY_MS)} may be missing: please send them again.`,
+    `Notes sent between ${show(from)} and ${show(to - DAY_MS)} may be missing: please send them again.`,
   ].join("\n");
 }

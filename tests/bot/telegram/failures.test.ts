@@ -195,8 +195,8 @@ describe.concurrent("the line to Telegram", () => {
     clock = start + 2 * day;
     const second = await bench({ now: () => clock, standin: first.standin, ledger: first.ledger });
     const told = await second.standin.waitForReply("out of reach");
-    expect(told.text).toContain("from Sat, May 9, 10:00 to Mon, May 11, 10:00");
-    expect(told.text).toContain("sent between Sat, May 9, 10:00 and Sun, May 10, 10:00 may be missing");
+    expect(told.text).toContain("from Sat, May 9, 10:00 AM to Mon, May 11, 10:00 AM");
+    expect(told.text).toContain("sent between Sat, May 9, 10:00 AM and Sun, May 10, 10:00 AM may be missing");
     second.standin.say("second");
     await second.standin.waitForReply("heard: second");
     await second.stop();
