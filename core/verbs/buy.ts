@@ -81,7 +81,6 @@ const PIECES_MAX = 60;
 export const buy = defineVerb({
   kind: "buy",
   example: "bought dresser 30",
-  help: "a piece, a lot or a set you bought, or got free",
   books: rules,
   reads: {
     says: [

@@ -23,7 +23,6 @@ const rules: FactRules<"drive"> = {
 export const drive = defineVerb({
   kind: "drive",
   example: "drove 24 miles",
-  help: "miles driven for the trade",
   books: rules,
   reads: {
     says: [

@@ -48,7 +48,6 @@ const rules: FactRules<"fallthrough"> = {
 export const fallthrough = defineVerb({
   kind: "fallthrough",
   example: "buyer backed out of desk, refunded 30",
-  help: "a buyer who is gone, and what became of the deposit",
   books: rules,
   reads: {
     says: [

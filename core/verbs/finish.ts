@@ -19,7 +19,6 @@ const rules: FactRules<"finish"> = {
 export const finish = defineVerb({
   kind: "finish",
   example: "finished dresser",
-  help: "a piece that is done",
   books: rules,
   reads: {
     says: [

@@ -21,7 +21,6 @@ const rules: FactRules<"goal"> = {
 export const goal = defineVerb({
   kind: "goal",
   example: "goal 100 pieces this year",
-  help: "what you aim for in a month or a year",
   books: rules,
   reads: {
     says: [

@@ -46,7 +46,6 @@ const rules: FactRules<"hold"> = {
 export const hold = defineVerb({
   kind: "hold",
   example: "deposit 45 on desk transfer",
-  help: "a piece kept for a buyer, with or without a deposit",
   books: rules,
   reads: {
     says: [

@@ -21,7 +21,6 @@ const rules: FactRules<"income"> = {
 export const income = defineVerb({
   kind: "income",
   example: "tips 35",
-  help: "other money that came in",
   books: rules,
   reads: {
     says: [

@@ -31,7 +31,6 @@ const rules: FactRules<"list"> = {
 export const list = defineVerb({
   kind: "list",
   example: "listed dresser 190",
-  help: "a piece you offered for sale, and at what price",
   books: rules,
   reads: {
     says: [

@@ -38,7 +38,6 @@ const rules: FactRules<"loan"> = {
 export const loan = defineVerb({
   kind: "loan",
   example: "loan 14250 at 5.5%",
-  help: "a loan, what is owed and its rate",
   books: rules,
   reads: {
     says: [

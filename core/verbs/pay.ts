@@ -43,7 +43,6 @@ const rules: FactRules<"pay"> = {
 export const pay = defineVerb({
   kind: "pay",
   example: "paid loan 500",
-  help: "a payment to the loan",
   books: rules,
   reads: {
     says: [

@@ -60,7 +60,6 @@ const rules: FactRules<"refund"> = {
 export const refund = defineVerb({
   kind: "refund",
   example: "refunded 25 on the desk",
-  help: "money given back after a sale",
   books: rules,
   reads: {
     says: [

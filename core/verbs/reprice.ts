@@ -41,7 +41,6 @@ const rules: FactRules<"reprice"> = {
 export const reprice = defineVerb({
   kind: "reprice",
   example: "dropped dresser to 160",
-  help: "a new asking price",
   books: rules,
   reads: {
     says: [

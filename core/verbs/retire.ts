@@ -40,7 +40,6 @@ const rules: FactRules<"retire"> = {
 export const retire = defineVerb({
   kind: "retire",
   example: "donated the chair",
-  help: "a piece kept, given away or scrapped",
   books: rules,
   reads: {
     says: [

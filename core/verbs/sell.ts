@@ -69,7 +69,6 @@ const rules: FactRules<"sell"> = {
 export const sell = defineVerb({
   kind: "sell",
   example: "sold nightstand 60 cash",
-  help: "a sale",
   books: rules,
   reads: {
     says: [

@@ -38,7 +38,6 @@ const rules: FactRules<"spend"> = {
 export const spend = defineVerb({
   kind: "spend",
   example: "paint 12.50 for dresser",
-  help: "money spent, on a piece or on the shop",
   books: rules,
   reads: {
     says: [

@@ -19,7 +19,6 @@ const rules: FactRules<"start"> = {
 export const start = defineVerb({
   kind: "start",
   example: "started the desk",
-  help: "a piece you began work on",
   books: rules,
   reads: {
     says: [

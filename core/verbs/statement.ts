@@ -35,7 +35,6 @@ const rules: FactRules<"statement"> = {
 export const statement = defineVerb({
   kind: "statement",
   example: "loan balance 9871.14",
-  help: "what the lender says is owed",
   books: rules,
   reads: {
     says: [

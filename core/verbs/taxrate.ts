@@ -16,7 +16,6 @@ const rules: FactRules<"taxrate"> = {
 export const taxrate = defineVerb({
   kind: "taxrate",
   example: "set aside 20% for tax",
-  help: "what part of the profit to keep for tax",
   books: rules,
   reads: {
     says: [

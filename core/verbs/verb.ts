@@ -19,8 +19,6 @@ export interface Verb<K extends Kind = Kind> {
   kind: K;
   /** A note of this kind; the help line, and it must read as itself. */
   example: string;
-  /** What it is for, in a few plain words. */
-  help: string;
   /** Its words and slots. */
   reads: Grammar<K>;
   /** What its facts do to the books, for the kinds that record one. */

@@ -26,7 +26,6 @@ const rules: FactRules<"work"> = {
 export const work = defineVerb({
   kind: "work",
   example: "2.5h sanding dresser",
-  help: "hours you put in",
   books: rules,
   reads: {
     says: [
