@@ -34,11 +34,18 @@ function answerBare(asked: Reading, ask: Ask, text: string, today: Day): Effect 
   if (yesNo === "never mind") return { kind: "drop" };
   const choice = choiceSaid(ask.choices, text, yesNo);
   if (choice) return choice.effect;
+  if (isQuestion(text, today)) return null;
   const change = fill(ask, text, today, reading);
   if (!change) return null;
   if (ask.first) return { kind: "instead", readings: patchFirst(ask.first, change) };
   // A day that was doubted and is now given in its place is not doubted again.
   return { kind: "settle", change, ...(reading.longAgo && "date" in change ? { confirm: "long ago" } : {}) };
+}
+
+/** "show #4" names a piece and yet picks none: it wants to know of it. */
+function isQuestion(text: string, today: Day): boolean {
+  const readings = readMessage(text, today);
+  return readings.length > 0 && readings.every(({ kind }) => kind === "ask");
 }
 
 function choiceSaid(

@@ -3,6 +3,7 @@ import { labelOf, numbersLabel, pluralOf } from "../books/label.ts";
 import { statusOf } from "../books/piece.ts";
 import { goneWords } from "../books/problem.ts";
 import { showDay } from "../calendar.ts";
+import { show } from "../money.ts";
 import { isSetName } from "../notes/furniture.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { type Ask, type Choice, type Decision, type Desk, NEVER_MIND } from "./decision.ts";
@@ -278,18 +279,19 @@ function withNumbers<R extends WithPieces>(reading: R, index: number, numbers: r
   return { ...reading, pieces };
 }
 
-/** What tells candidates apart on a button: number, words, and state or price. */
+/** What tells candidates apart on a button: number, words, and the state or price that they share. */
 function describe(group: readonly number[], desk: Desk): string {
+  const states = new Set(group.map((number) => stateOf(desk.books.pieces.get(number)!)));
+  const [state, ...others] = states;
+  const each = group.length > 1 && state?.startsWith("listed ") ? " each" : "";
   const label = labelOf(desk.books, group);
-  const piece = desk.books.pieces.get(group[0]!)!;
-  return group.length > 1 ? label : `${label}, ${stateOf(piece)}`;
+  return others.length > 0 ? label : `${label}, ${state}${each}`;
 }
 
 function stateOf(piece: Readonly<Piece>): string {
   const status = statusOf(piece);
-  return status === "listed" && piece.listPrice !== null
-    ? `listed ${Math.round(piece.listPrice / 100)}`
-    : status;
+  if (status !== "listed" || piece.listPrice === null) return STATES[status];
+  return `listed ${show(piece.listPrice).replace(/\.00$/, "")}`;
 }
 
 function wordsOf(mention: Mention): string {

@@ -136,6 +136,31 @@ describe("follow-up answers", () => {
     expect(chat.statement().pieces[1]?.proceeds).toBe("190.00");
   });
 
+  test("a question about one of several pieces picks none of them", () => {
+    chat.say("bought tall dresser 30");
+    chat.say("bought white dresser 40");
+    chat.say("sold dresser 190");
+    const count = chat.statement().pieces.length;
+    const shown = chat.say(`show #${count}`).text;
+    expect(shown).toContain(`#${count} white dresser: bought`);
+    expect(shown).toContain("1 note still waiting: sold dresser 190");
+    chat.say(`is it #${count}?`);
+    chat.say("how's the white dresser");
+    expect(chat.statement().pieces.filter(({ sold }) => sold !== null)).toEqual([]);
+    expect(chat.say(`#${count}`).text).toContain("Sold");
+  });
+
+  test("several alike but for their state are told apart by it", () => {
+    chat.say("bought 4 chairs 40");
+    chat.say("listed chairs 70");
+    chat.say("deposit 20 on 2 chairs");
+    expect(chat.say("sold 2 chairs 50").buttons.map(({ label }) => label)).toEqual([
+      "2 chairs (#1, #2), on hold",
+      "2 chairs (#3, #4), listed 17.50 each",
+      "Never mind",
+    ]);
+  });
+
   test("in a reply it answers the question replied to, not the newest", () => {
     const desk = chat.say("bought a desk");
     chat.say("bought a hutch");
