@@ -115,3 +115,8 @@ export function drivesOfPiece(facts: readonly Fact[], piece: number): { day: Day
 export function showMiles(miles: Decimal): string {
   return miles.toDecimalPlaces(1, Decimal.ROUND_HALF_UP).toString();
 }
+
+/** Hundredths of a mile as the plain decimal of a fact, without idle zeros: "12.5", "24". */
+export function plainMiles(hundredths: number): string {
+  return new Decimal(hundredths).div(100).toFixed();
+}

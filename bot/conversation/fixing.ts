@@ -1,7 +1,8 @@
 import type { Fact, NewFact } from "../../core/books/facts.ts";
 import { type Choice, type Effect, NEVER_MIND, newMatter } from "../../core/decide/decision.ts";
 import { mainAmountOf, withMainAmount } from "../../core/decide/main-amount.ts";
-import { amountText, type Cents, show } from "../../core/money.ts";
+import { plainMiles } from "../../core/mileage.ts";
+import { type Cents, show } from "../../core/money.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
@@ -111,11 +112,6 @@ export function fixFact(turn: Turn, id: number, amount: Cents): void {
 /** The same fact with its main amount changed: of a drive, its miles. */
 function withAmount(fact: Fact, amount: Cents): NewFact {
   const { kind, day, pieces, data } = fact;
-  if (kind === "drive") return { kind, day, pieces, data: { miles: plainDecimal(amount) } };
+  if (kind === "drive") return { kind, day, pieces, data: { miles: plainMiles(amount) } };
   return { kind, day, pieces, amount, data } as NewFact;
-}
-
-/** Hundredths as a plain decimal without idle zeros: "12.5". */
-function plainDecimal(hundredths: number): string {
-  return amountText(hundredths).replace(/\.00$|(?<=\.\d)0$/, "");
 }

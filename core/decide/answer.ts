@@ -188,6 +188,9 @@ function pickByWords(mention: Mention, choices: readonly Choice[]): Partial<Read
   return changes.length === 1 ? changes[0]! : null;
 }
 
+/** No name of anything: the person does not know either. */
+const UNKNOWN = /^(?:idk|dunno|not sure|unsure|no idea|(?:i )?(?:dont|don't|do not) know|unknown|\?+)[.!?]*$/;
+
 /** Free words: taken as said unless they read as a note of their own. */
 function fillWords(
   wants: "what" | "stream" | "loan",
@@ -200,6 +203,7 @@ function fillWords(
     .trim()
     .toLowerCase()
     .replace(/^(?:a|an|the|my|for|on|from)\s+/, "");
+  if (readYesNo(text) !== null || readBareDay(text, today) !== null || UNKNOWN.test(words)) return null;
   const readings = readMessage(text, today);
   const [only] = readings;
   const isNote =

@@ -1,4 +1,5 @@
-import { amountText, type Cents } from "../money.ts";
+import { plainMiles } from "../mileage.ts";
+import type { Cents } from "../money.ts";
 import type { Kind, Missing, Reading } from "../notes/reading.ts";
 
 /** The one amount that a note of a kind is about: what "make that 35" corrects. */
@@ -30,6 +31,6 @@ export function withMainAmount(reading: Reading, amount: Cents): Partial<Reading
   const field = mainAmountOf(reading);
   if (field === null) throw new Error(`a note of kind ${reading.kind} has no main amount`);
   const missing = reading.missing?.filter((each) => each !== field) ?? [];
-  const value = field === "miles" ? amountText(amount) : amount;
+  const value = field === "miles" ? plainMiles(amount) : amount;
   return { [field]: value, missing } as Partial<Reading>;
 }

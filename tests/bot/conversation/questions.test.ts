@@ -32,6 +32,21 @@ describe("follow-up answers", () => {
     expect(chat.statement().pieces.filter((piece) => piece.name === "stool")).toHaveLength(3);
   });
 
+  test("a yes, a day or a shrug names no stream and no purchase", () => {
+    for (const note of ["income 40", "spent 12"]) {
+      chat.say(note);
+      const count = chat.ledger.books.facts.length;
+      for (const words of ["no", "yesterday", "idk", "not sure", "I don't know"]) chat.say(words);
+      expect(chat.ledger.books.facts).toHaveLength(count);
+      chat.say("never mind");
+    }
+  });
+
+  test("miles corrected before they were said have no idle zeros", () => {
+    chat.say("drove");
+    expect(chat.say("make that 35").text).toContain("Drove 35 miles");
+  });
+
   test("a price of each waits for how many there were", () => {
     expect(chat.say("bought stools 15 each").text).toContain("How many stools?");
     expect(chat.say("4").text).toContain("60.00");
