@@ -10,6 +10,13 @@ export function zoneInForce(given: string | undefined, settings: SettingsReader)
   return given ?? settings.get("timeZone") ?? machineZone();
 }
 
+/** A zone's name with the capitals it is known by: "america/chicago" is "America/Chicago". */
+export function zoneNamed(zone: string): string {
+  const known = new Intl.DateTimeFormat("en-US", { timeZone: zone }).resolvedOptions().timeZone;
+  // An older name of a place is kept as it was given; only its capitals are put right.
+  return known.toLowerCase() === zone.toLowerCase() ? known : zone;
+}
+
 /** Whether this machine knows the time zone; offsets such as "+05:00" are none, since they know no summer. */
 export function isZone(value: string): boolean {
   try {

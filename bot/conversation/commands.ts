@@ -6,8 +6,9 @@ import { showDay, showTime } from "../../core/calendar.ts";
 import { show } from "../../core/money.ts";
 import { nudgeTime } from "../../db/settings.ts";
 import { inviteMember, membersText, removeMember } from "../members.ts";
-import { isZone } from "../zone.ts";
+import { isZone, zoneNamed } from "../zone.ts";
 import { queueBackup, queueExport } from "./files.ts";
+import { askAgain, openQuestions } from "./questions.ts";
 import type { Turn } from "./turn.ts";
 
 interface Command {
@@ -22,6 +23,7 @@ interface Command {
 const commands: readonly Command[] = [
   { says: /^(?:start|hello|hi|hey)$/, run: greet },
   { says: /^settings?$/, run: tellSettings },
+  { says: /^(?:what'?s )?(?:still )?waiting$/, run: askWaiting },
   { says: /^export$/, run: queueExport },
   { says: /^backup$/, owner: true, run: queueBackup },
   { says: /^members?$/, owner: true, run: (turn) => turn.spoken.push(membersText(turn.ledger)) },
@@ -75,6 +77,16 @@ export function greetingFor(zone: string): string {
   ].join("\n");
 }
 
+/** The newest question once more; the line at the end of the reply tells how many others wait. */
+function askWaiting(turn: Turn): void {
+  const [newest] = openQuestions(turn);
+  if (!newest) turn.spoken.push("Nothing is waiting for an answer.");
+  else {
+    turn.spoken.push(`About "${newest.matter.reading.text}":`);
+    askAgain(turn, newest);
+  }
+}
+
 function tellZone(turn: Turn): void {
   turn.spoken.push(`Days go by ${turn.zone()} time. Another one is set like: time zone America/Chicago`);
 }
@@ -86,11 +98,12 @@ function setZone(turn: Turn, zone: string): void {
     );
     return;
   }
-  turn.ledger.settings.set("timeZone", zone);
+  const name = zoneNamed(zone);
+  turn.ledger.settings.set("timeZone", name);
   const kept = turn.zone();
   turn.spoken.push(
-    kept === zone
-      ? `Days now go by ${zone} time.`
+    kept === name
+      ? `Days now go by ${name} time.`
       : `The bot was started with TIME_ZONE=${kept}; that stays in force.`,
   );
 }

@@ -76,7 +76,13 @@ function answerHelp(): Answer {
     return [`${title}:`, ...packed(members.map(({ example }) => example))];
   });
   const questions = answers.filter(({ about }) => about !== "help").map(({ example }) => example);
-  return reply([...lines, "Ask:", ...packed(questions), "Also: export · backup · settings · invite"]);
+  return reply([
+    ...lines,
+    "Ask:",
+    ...packed(questions),
+    "Also: waiting · settings · export · backup",
+    "invite · members",
+  ]);
 }
 
 /** How wide a line of several examples may be on a phone. */

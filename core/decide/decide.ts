@@ -1,5 +1,5 @@
 import { showDay } from "../calendar.ts";
-import { readBareMention } from "../notes/bare.ts";
+import { readBareMention, readBareMoney } from "../notes/bare.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading } from "../notes/reading.ts";
 import { verbs } from "../verbs/list.ts";
@@ -59,14 +59,38 @@ function decideUnclear(reading: Reading, today: string): Decision {
   return { kind: "ask", ask: { prompt: why, wants: "choice", choices: [...choices, NEVER_MIND] } };
 }
 
-/** Whether a suggested note adds nothing of its own, such as a piece or a rate that was only an example. */
+/** Whether a suggested note adds nothing of its own, such as a piece or an amount that was only an example. */
 function isOnlySaid(option: Reading, text: string): boolean {
   if (option.kind === "unclear" || option.missing?.length) return false;
+  const amounts = amountsSaid(text);
+  if (amountsIn(option).some((cents) => !amounts.has(cents))) return false;
   if ("rate" in option && option.rate !== undefined && !/%|percent/i.test(text)) return false;
   const named = readBareMention(text.replace(/[^\p{L}\s#'-]+/gu, " "))?.name;
   const mentions = "pieces" in option && Array.isArray(option.pieces) ? option.pieces : [];
   const said = (name: string | undefined) => !name || name === named || text.toLowerCase().includes(name);
   return mentions.every((mention) => said(mention.name)) && !("what" in option && !said(option.what));
+}
+
+const AMOUNT_FIELDS = ["price", "amount", "balance", "by", "deposit"] as const;
+
+/** The amounts of a suggested note in cents, a goal's count of pieces as so many whole ones. */
+function amountsIn(option: Reading): number[] {
+  const fields = option as Partial<Record<(typeof AMOUNT_FIELDS)[number] | "pieces", unknown>>;
+  const amounts = AMOUNT_FIELDS.map((field) => fields[field]);
+  const count = typeof fields.pieces === "number" ? fields.pieces * 100 : undefined;
+  return [...amounts, count].filter((amount) => typeof amount === "number");
+}
+
+/** Longest run of words that can be one amount, as in "one hundred and forty five". */
+const AMOUNT_WORDS_MAX = 5;
+
+/** Every amount that some run of the words typed can be, in cents. */
+function amountsSaid(text: string): Set<number> {
+  const words = text.split(/\s+/).map((word) => word.replace(/[.,!?]+$/, ""));
+  const runs = words.flatMap((_, start) =>
+    Array.from({ length: AMOUNT_WORDS_MAX }, (_, more) => words.slice(start, start + more + 1).join(" ")),
+  );
+  return new Set(runs.map(readBareMoney).filter((cents) => cents !== null));
 }
 
 /** A note that would have worked helps only where it takes up something that was typed. */

@@ -39,7 +39,8 @@ function statementThrough(directory: string, day: string): Statement {
   );
 }
 
-async function typeAtTerminal(directory: string, notes: readonly string[]): Promise<string> {
+/** The chat at a terminal without one: its input is a pipe, and what it has printed so far is kept. */
+function openTerminal(directory: string) {
   const chat = spawn(process.execPath, ["--import", "tsx", "bot/main.ts"], {
     cwd: TOP,
     env: environment(directory),
@@ -50,10 +51,15 @@ async function typeAtTerminal(directory: string, notes: readonly string[]): Prom
   chat.stdout.setEncoding("utf8").on("data", (text: string) => {
     output += text;
   });
+  return { chat, printed: () => output };
+}
+
+async function typeAtTerminal(directory: string, notes: readonly string[]): Promise<string> {
+  const { chat, printed } = openTerminal(directory);
   chat.stdin.end(`${notes.join("\n")}\n`);
   const [code] = await once(chat, "close");
   expect(code).toBe(0);
-  return output;
+  return printed();
 }
 
 function expectOctober(statement: Statement): void {
@@ -114,18 +120,9 @@ async function end(bot: ChildProcess): Promise<void> {
 
 test("what was answered is kept when the process is killed right after the reply", async () => {
   const directory = ownFolder();
-  const chat = spawn(process.execPath, ["--import", "tsx", "bot/main.ts"], {
-    cwd: TOP,
-    env: environment(directory),
-    stdio: ["pipe", "pipe", "inherit"],
-  });
-  endings.push(() => void chat.kill("SIGKILL"));
-  let output = "";
-  chat.stdout.setEncoding("utf8").on("data", (text: string) => {
-    output += text;
-  });
+  const { chat, printed } = openTerminal(directory);
   chat.stdin.write("bought dresser 30 2026-10-05\n");
-  await expect.poll(() => output, { timeout: 30_000 }).toContain("#1 dresser");
+  await expect.poll(printed, { timeout: 30_000 }).toContain("#1 dresser");
   const closed = once(chat, "close");
   chat.kill("SIGKILL");
   await closed;

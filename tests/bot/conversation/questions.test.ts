@@ -42,6 +42,26 @@ describe("follow-up answers", () => {
     }
   });
 
+  test("what waits is asked again on asking for it", () => {
+    expect(chat.say("what's waiting").text).toBe("Nothing is waiting for an answer.");
+    chat.say("bought a desk");
+    chat.say("sold lamp");
+    chat.say("tips 20");
+    const asked = chat.say("waiting");
+    expect(asked.text).toBe(
+      'About "sold lamp":\nWhat did the lamp sell for, in all?\n1 note still waiting: bought a desk',
+    );
+    chat.say("never mind");
+    expect(chat.say("waiting").buttons.map(({ label }) => label)).toEqual(["It was free", "Never mind"]);
+  });
+
+  test("no button offers an amount that was only an example", () => {
+    for (const note of ["goal 5", "goal 0 pieces this month", "loan 100000000"])
+      expect(chat.say(note).buttons).toEqual([]);
+    for (const note of ["desk 30", "desk $1.2k", "desk thirty five", "loan 500"])
+      expect(chat.say(note).buttons.length).toBeGreaterThan(2);
+  });
+
   test("miles corrected before they were said have no idle zeros", () => {
     chat.say("drove");
     expect(chat.say("make that 35").text).toContain("Drove 35 miles");

@@ -47,6 +47,11 @@ test("a setting named without a value says what is set, or how", () => {
   expect(chat.say("mileage rate 2027 74").text).toContain("Miles of 2027 count 74 cents each");
 });
 
+test("a time zone is kept with its own capitals", () => {
+  chat.say("time zone america/denver");
+  expect(chat.ledger.settings.get("timeZone")).toBe("America/Denver");
+});
+
 test("the hour of the daily message is said as it was typed", () => {
   expect(chat.say("nudge at 6:30pm").text).toContain("comes at 6:30 pm,");
   expect(chat.say("nudge at 7am").text).toContain("comes at 7 am,");
