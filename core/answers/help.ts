@@ -76,13 +76,9 @@ function answerHelp(): Answer {
     return [`${title}:`, ...packed(members.map(({ example }) => example))];
   });
   const questions = answers.filter(({ about }) => about !== "help").map(({ example }) => example);
-  return reply([
-    ...lines,
-    "Ask:",
-    ...packed(questions),
-    "Also: waiting · settings · export · backup",
-    "invite · members",
-  ]);
+  // "waiting" is no question about the books: the conversation takes it, and asks what it still has to be told.
+  const asked = packed([...questions, "waiting"]);
+  return reply([...lines, "Ask:", ...asked, "Also: export · backup · settings · invite"]);
 }
 
 /** How wide a line of several examples may be on a phone. */
