@@ -83,10 +83,15 @@ function amountsIn(option: Reading): number[] {
 
 /** Longest run of words that can be one amount, as in "one hundred and forty five". */
 const AMOUNT_WORDS_MAX = 5;
+/** A clause longer than this is no note with a word left out, and trying all its runs would take long. */
+const WORDS_TRIED_MAX = 40;
 
-/** Every amount that some run of the words typed can be, in cents. */
+/** Every amount that some run of the first words typed can be, in cents. */
 function amountsSaid(text: string): Set<number> {
-  const words = text.split(/\s+/).map((word) => word.replace(/[.,!?]+$/, ""));
+  const words = text
+    .trim()
+    .split(/\s+/, WORDS_TRIED_MAX)
+    .map((word) => word.replace(/[.,!?]+$/, ""));
   const runs = words.flatMap((_, start) =>
     Array.from({ length: AMOUNT_WORDS_MAX }, (_, more) => words.slice(start, start + more + 1).join(" ")),
   );
