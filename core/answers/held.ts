@@ -14,6 +14,11 @@ export const held = defineAnswer({
   asks: {
     phrases: [
       "on hold",
+      "held pieces",
+      "show held pieces",
+      "being held",
+      "are held",
+      "is held",
       "whats held",
       "whats being held",
       "what … held",

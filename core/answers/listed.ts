@@ -21,6 +21,8 @@ export const listed = defineAnswer({
       "have listed",
       "do i have listed",
       "do i have up",
+      "what do i have posted",
+      "do we have posted",
       "do i have up for sale",
       "do we have up for sale",
       "do i have for sale",

@@ -24,6 +24,8 @@ export const price = defineAnswer({
       "{piece} usually go",
       "going rate … {piece}",
       "average … {piece}",
+      "avg … {piece}",
+      "avg price … {piece}",
       "average price … {piece}",
       "what … get for … {piece}",
       "get for … {piece}",

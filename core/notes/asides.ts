@@ -73,7 +73,7 @@ const worth: Find = (tokens, at) => {
 const OTHERS = new Set(
   (
     "people guys offers messages texts calls dogs cats kids times buyers customers folks lookers emails " +
-    "likes views comments questions stops flights floors stairs steps blocks doors houses"
+    "likes views comments questions stops flights floors stairs steps blocks houses sales stores"
   ).split(" "),
 );
 

@@ -1,6 +1,7 @@
 import type { Tok } from "./clause.ts";
 import type { VerbFacts } from "./heads.ts";
 import { absorbs, headOf, headsOf, isHead, isLight, strongHeadsOf, takesSlot } from "./heads.ts";
+import { isQuestion } from "./questions.ts";
 import type { Shape } from "./shape.ts";
 import { isAmount, isStream, isSupply, PREPOSITION, shapeOf } from "./shape.ts";
 
@@ -253,14 +254,27 @@ function saysTheSame(a: Tok, b: Tok): boolean {
 /** A verb that could complete the one before opens a clause where it brings a thing or an amount of its own. */
 function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   if (next.loan || next.supply || next.stream) return true;
+  if (next.percent && !before.percent) return true;
+  // "spent 19 on glass and spent 40 minutes on it"
+  if (next.duration && before.amount && !before.duration) return true;
+  // "bureau 35 bought, coat rack free"
+  if (next.piece && before.piece && before.amount && next.head?.text === "free") return true;
   // "deposit 45 on desk, hold hutch": the same kind of note again, of another piece.
   if (next.head && before.head && next.headFirst && before.piece && saysTheSame(next.head, before.head))
     return true;
   if (!next.amount) return false;
   // "hold #4 and #5 till fri 60 deposit" is one hold; "sold desk, paid 40 for lamp" a sale and a purchase.
-  const another = next.piece && (before.piece ? before.amount || next.headFirst : !paid);
+  const isNamed = next.piece || next.unlisted;
+  const another = isNamed && (before.piece ? before.amount || next.headFirst : !paid);
+  // "listed it for 180 and then a man put down 40 on it"
+  if (next.pronoun && !next.piece && before.amount && isDeposit(next.head)) return true;
   return another || (next.hands && before.amount);
 }
+
+const isTrade = (head: Tok): boolean => headsOf(head).some(({ kind }) => kind === "buy" || kind === "sell");
+
+const isDeposit = (head: Tok | undefined): boolean =>
+  head !== undefined && strongHeadsOf(head).some(({ kind }) => kind === "hold");
 
 /** "so i went to the estate sale and": nothing that could be recorded yet. */
 function isLeadIn(before: Shape, cut: Cut): boolean {
@@ -280,6 +294,9 @@ function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): "merge"
   const before = shapeOf(cut.tokens);
   const verb = before.head ?? cut.repeats;
   if (next.head) {
+    // "2 lamps 5 each, got em tues": the verb comes late.
+    const isLate = next.pronoun && !next.piece && !next.amount && !verb && before.piece && before.amount;
+    if (isLate && isTrade(next.head)) return "merge";
     const paid = verb !== undefined && strongHeadsOf(verb).some((head) => facts.takes(head.kind, "money"));
     if (verb && absorbs(verb, next.head, facts) && !hasItsOwn(next, before, paid)) return "merge";
     return before.filling || isLeadIn(before, cut) || isWhatFor(before, next, facts) ? "merge" : "own";
@@ -294,7 +311,7 @@ function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): "merge"
   if (next.piece && next.amount && before.amount && verb && before.piece) return "repeat";
   if (next.piece && next.buyer && before.piece && before.buyer && verb) return "repeat";
   if (next.piece && next.amount && before.amount && !verb) return "own";
-  if (next.unlisted && before.amount && before.piece && takesSlot(verb, "price", facts)) return "repeat";
+  if (next.unlisted && before.amount && before.piece && verb) return "repeat";
   return "merge";
 }
 
@@ -313,11 +330,28 @@ function isPriceForBoth(cut: Cut, next: Shape, joint: readonly Tok[], facts: Ver
   );
 }
 
+/** "listed it for 180 and a man called and put 40 down": the man's call leads in what follows. */
+function isSomebodysDoing(shape: Shape, part: readonly Tok[]): boolean {
+  const isBare = !shape.head && !shape.piece && !shape.amount && !shape.supply && !shape.pronoun;
+  return (
+    isBare &&
+    part.some(({ roles }) => roles.person) &&
+    part.some(({ roles }) => roles.hedge === "offer" || roles.hedge === "appointment")
+  );
+}
+
+/** "snooze 2 days, whats unlisted": a question behind a note is one of its own. */
+function asksSomething(part: readonly Tok[]): boolean {
+  return (
+    /^(?:what|whats|how|hows|show|which|when|where|who|whos)(?: |$)/.test(part[0]!.text) && isQuestion(part)
+  );
+}
+
 /** "i think i overpaid but i bought …": what stands before "but" says nothing to record, and takes nothing from it. */
 function isOutweighed(last: Cut, joint: readonly Tok[]): boolean {
   if (!joint.some(({ text }) => text === "but")) return false;
   const before = shapeOf(last.tokens);
-  const isDoubt = last.tokens.some(({ roles }) => roles.hedge === "doubt" || roles.hedge === "vague");
+  const isDoubt = last.tokens.some(({ roles }) => roles.hedge === "doubt");
   return isLeadIn(before, last) && !before.piece && !before.supply && !isDoubt;
 }
 
@@ -339,8 +373,12 @@ function addPart(
     last.tokens = part;
     return;
   }
+  if (following && isSomebodysDoing(shape, part)) {
+    cuts.push({ tokens: part });
+    return;
+  }
   const way =
-    isGlued && shape.head && shapeOf(last.tokens).head
+    (joint.length > 0 && asksSomething(part)) || (isGlued && shape.head && shapeOf(last.tokens).head)
       ? "own"
       : joins(shape, last, facts, joint[0]?.text === ",");
   const isDoubtful = way === "merge" && isPriceForBoth(last, shape, joint, facts);

@@ -238,10 +238,16 @@ function isDayToCome({ tokens, head }: Clause, day: Tok): boolean {
     const token = tokens[at]!;
     if (token === head || token.kind === "mark" || token.kind === "amount" || token.kind === "piece")
       return false;
-    if (ANOTHER_TIME.test(token.text)) return true;
+    if (ANOTHER_TIME.test(token.text)) return !(isPreposition(token) && isSomebody(tokens[at + 1]));
   }
   return false;
 }
+
+const isPreposition = ({ text }: Tok): boolean => text === "to" || text === "for";
+
+/** "to a teacher fri" is no plan of friday's. */
+const isSomebody = (token: Tok | undefined): boolean =>
+  token?.roles.person === true || /^(?:a|an|the|my|some|our)$/.test(token?.text ?? "");
 
 /** "sold desk 90 pickup friday": when it is fetched is not when it was sold. */
 function claimPickup({ tokens }: Clause): void {

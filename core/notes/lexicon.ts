@@ -221,6 +221,8 @@ export function tradeLexicon<Head>(): Lexicon<Head> {
   for (const place of PLACES) {
     lexicon.add(place, { place });
     lexicon.add(pluralOf(place), { place: pluralOf(place) });
+    // "yardsale", "fleamarket"
+    if (place.split(" ").length === 2) lexicon.add(place.replace(" ", ""), { place });
   }
   for (const [words, method] of Object.entries(METHODS)) lexicon.add(words, { method });
   for (const [words, stream] of Object.entries(STREAMS)) lexicon.add(words, { stream });

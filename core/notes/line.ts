@@ -3,6 +3,7 @@ import { withAsides } from "./asides.ts";
 import type { Clause, Tok } from "./clause.ts";
 import type { Cut } from "./clauses.ts";
 import { cutsOf } from "./clauses.ts";
+import type { Sign } from "./grammar.ts";
 import type { Draft } from "./interpret.ts";
 import { interpret, questionReading, readingOf, settleEach, unclearDraft } from "./interpret.ts";
 import { withMentions } from "./mentions.ts";
@@ -10,10 +11,10 @@ import { withNames } from "./names.ts";
 import { isQuestion } from "./questions.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { sharedOver } from "./shared.ts";
-import { signsOf } from "./signs.ts";
+import { HINTS, signsOf } from "./signs.ts";
 import type { Word } from "./text.ts";
 import { wordsOf } from "./text.ts";
-import { correctedNorms, tokensOf } from "./tokens.ts";
+import { correctedNorms, tokensOf, unglued } from "./tokens.ts";
 import { isBotWord, unclear } from "./unclear.ts";
 import { language } from "./verbs.ts";
 
@@ -40,17 +41,21 @@ function withoutBullet(words: Word[], line: string): Word[] {
 export function readLine(line: string, today: Day, index: number): Reading[] {
   const text = line.trim();
   if (text === "") return [];
-  const words = withoutBullet(wordsOf(line), line);
+  const { lexer, facts } = language();
+  const words = withoutBullet(unglued(wordsOf(line), lexer), line);
   const place = { text, line: index };
   if (!words.some((word) => word.kind !== "mark")) return [unclear({ kind: "unknown" }, place)];
-  const { lexer, facts } = language();
   const norms = correctedNorms(line, words, lexer);
   if (isBotWord(norms)) return [unclear({ kind: "botWord", instead: ["help"] }, place)];
   const tokens = withNames(withMentions(withWorkClocks(tokensOf(words, norms, lexer))));
   if (takesItselfBack(tokens)) return [unclear({ kind: "range" }, place)];
   const typed: Typed = { line, spans: words };
   if (startsAsQuestion(tokens)) return [questionReading(clauseOf(tokens, typed, today), index)];
-  const drafts = cutsOf(withAsides(tokens), facts).map((cut) => draftOf(cut, typed, today));
+  const cuts = cutsOf(withAsides(tokens), facts);
+  if (cuts.length > 1 && tokens.some(({ text: said }) => JOKES.has(said)))
+    return [unclear({ kind: "denial" }, place)];
+  const drafts: Draft[] = [];
+  for (const cut of cuts) drafts.push(draftOf(cut, typed, today, drafts.at(-1)));
   return drafts.length > 0 ? finish(drafts, index) : [unclear({ kind: "unknown" }, place)];
 }
 
@@ -108,15 +113,36 @@ function startsAsQuestion(tokens: readonly Tok[]): boolean {
   return isQuestion(tokens);
 }
 
-function draftOf(cut: Cut, typed: Typed, today: Day): Draft {
-  return interpret(clauseOf(cut.tokens, typed, today), cut);
+function draftOf(cut: Cut, typed: Typed, today: Day, before: Draft | undefined): Draft {
+  const clause = clauseOf(cut.tokens, typed, today);
+  if (!before || !isPaidOnIt(clause, before)) return interpret(clause, cut);
+  clause.signs.add("loan");
+  const made = interpret(clause, cut);
+  const name = before.fields["loan"];
+  if (made.kind === "pay" && made.fields["loan"] === undefined && name !== undefined)
+    made.fields["loan"] = name;
+  return made;
+}
+
+const LOAN_KINDS: ReadonlySet<string> = new Set(["statement", "pay", "loan", "terms"]);
+
+/** "statement says 6251.08 on the van loan, paid 200 on it": the loan again. */
+function isPaidOnIt({ tokens, signs }: Clause, before: Draft): boolean {
+  const isPaid = tokens.some(({ text }) => /^(?:paid|pd|payed|sent|put)$/.test(text));
+  return (
+    isPaid &&
+    LOAN_KINDS.has(before.kind) &&
+    signs.has("pronoun") &&
+    signs.has("number") &&
+    !signs.has("named")
+  );
 }
 
 /** Settles what clauses take from each other: shared days and sources, "it", and pieces left out. */
 function finish(all: readonly Draft[], index: number): Reading[] {
   // Nearly every line is one clause, and has nobody to take from.
   if (all.length === 1) return [readingOf(settledBy(all[0]!, undefined), index)];
-  const drafts = withPriceLater(withTopic(all));
+  const drafts = withPriceLater(withTopic(withoutChatter(all)));
   sharedOver(drafts);
   let before: Mention[] | undefined;
   let run: Mention[] = [];
@@ -129,7 +155,8 @@ function finish(all: readonly Draft[], index: number): Reading[] {
       return readingOf(unclearDraft(draft.clause, { kind: "loanAlone" }), index);
     supposed = isSupposition(draft);
     const several = draft.takesSeveral && before?.length === 1 && before[0]!.count === 1;
-    const settled = settledBy(draft, several ? run : before);
+    const fetched = drafts[at - 1]?.kind === "drive" && draft.kind === "buy";
+    const settled = settledBy(draft, several ? run : before, fetched);
     const reading = readingOf(settled, index);
     const named = draft.trouble ? piecesIn(draft.clause) : (reading as { pieces?: Mention[] }).pieces;
     if (Array.isArray(named) && named.length > 0) {
@@ -139,6 +166,38 @@ function finish(all: readonly Draft[], index: number): Reading[] {
     return reading;
   });
 }
+
+/** Words by which a note takes everything back. */
+const JOKES = new Set(["jk", "j/k", "kidding", "just kidding", "joking", "just joking", "psych"]);
+
+/** What a clause may hold that is worth a question; without any of it, it is said in passing. */
+const MEASURES: readonly Sign[] = [
+  ...(["piece", "number", "supply", "loan", "stream", "duration", "miles", "percent", "tax"] as const),
+  ...(["clock", "span", "labor"] as const),
+];
+const NAMES: readonly Sign[] = ["named", "pronoun"];
+
+/** "… and it was raining all day": small talk behind a fact says nothing, and asks for nothing. */
+function withoutChatter(drafts: readonly Draft[]): readonly Draft[] {
+  const isFact = (draft: Draft): boolean => draft.trouble === undefined;
+  if (!drafts.some(isFact)) return drafts;
+  return drafts.filter((draft) => isFact(draft) || !isChatter(draft));
+}
+
+function isChatter({ trouble, clause }: Draft): boolean {
+  if (trouble?.kind !== "unknown" || (clause.signs.hints & HINTS.day) !== 0) return false;
+  const isMeasured = MEASURES.some((sign) => clause.signs.has(sign));
+  // "it was raining all day"
+  if (!isMeasured && /^(?:it|they|that) (?:was|is|were|are)\b|^its /.test(textOf(clause))) return true;
+  const isSaid = clause.tokens.some(({ roles }) => roles.hedge || roles.heads?.some((head) => !head.light));
+  return !isSaid && !isMeasured && !NAMES.some((sign) => clause.signs.has(sign));
+}
+
+const textOf = ({ tokens }: Clause): string =>
+  tokens
+    .filter((token) => token.kind !== "mark" && !/^(?:and|so|but|then)$/.test(token.text))
+    .map(({ text }) => text)
+    .join(" ");
 
 /** "hutch: sanding 1h, paint 12": every clause behind the colon is about the hutch. */
 function withTopic(drafts: readonly Draft[]): readonly Draft[] {
@@ -219,10 +278,10 @@ function isNewSentence(before: Clause, next: Clause): boolean {
   return /[.;!]/.test(next.line.slice(end, next.spans[next.tokens[0]!.from]!.start));
 }
 
-function settledBy(draft: Draft, before: readonly Mention[] | undefined): Draft {
-  // Nothing is bought that was already there: "bought it for 40" still asks what.
+function settledBy(draft: Draft, before: readonly Mention[] | undefined, fetched = false): Draft {
+  // Nothing is bought that was already there: "bought it for 40" still asks what, but for a piece just fetched.
   const leftOut = draft.wantsPieces && draft.fields["pieces"] === undefined;
-  if ((draft.takesBefore || leftOut) && before && draft.kind !== "buy") {
+  if ((draft.takesBefore || leftOut) && before && (draft.kind !== "buy" || fetched)) {
     draft.fields["pieces"] = before.map((mention) => ({ ...mention }));
     draft.follows = true;
   }

@@ -143,7 +143,8 @@ function after(tokens: readonly Tok[], noun: number, mention: Mention, plural: b
   const factor = wholeOf(next.amount?.factors?.[0] ?? null);
   // "chairs 2@10" counts them, and the product stays the price.
   if (factor !== null && factor < 1000 && plural && mention.count === undefined) mention.count = factor;
-  const open = next.kind === "mark" && next.text === "(" ? 1 : 0;
+  const open =
+    next.kind === "mark" && (next.text === "(" || isCountAside(tokens, to, mention, plural)) ? 1 : 0;
   const count = countOf(tokens[to + open]);
   if (count === null || mention.count !== undefined) return to;
   const unit = tokens[to + open + 1];
@@ -152,13 +153,21 @@ function after(tokens: readonly Tok[], noun: number, mention: Mention, plural: b
     return to + open + 2;
   }
   if (!plural) return to;
-  if (open && tokens[to + 2]?.text === ")") to += 3;
+  if (open && (tokens[to + 2]?.text === ")" || tokens[to + 2]?.text === ",")) to += 3;
   else if (unit?.text === "for" && isMoreThan(tokens[to + 2], count)) to += 1;
   else if (unit?.kind === "amount" && unit.each) to += 1;
   else if ((unit?.text === "at" || unit?.text === "@") && tokens[to + 2]?.each) to += 1;
   else return to;
   mention.count = count;
   return to;
+}
+
+/** "dining set, 5 pieces, …", "chairs, 4, 60 bucks": the count between commas. */
+function isCountAside(tokens: readonly Tok[], comma: number, { name }: Mention, plural: boolean): boolean {
+  if (tokens[comma]!.text !== "," || countOf(tokens[comma + 1]) === null) return false;
+  const unit = tokens[comma + 2];
+  const isOfSet = unit !== undefined && PIECES_WORDS.has(unit.text) && name !== undefined && isSetName(name);
+  return isOfSet || (plural && unit?.text === "," && tokens[comma + 3]?.kind === "amount");
 }
 
 /** "chairs 4 for 100" counts them; "chairs 40 for 2" could be either way round. */

@@ -154,8 +154,10 @@ export function isQuestion(tokens: readonly Tok[]): boolean {
   return !first.roles.heads?.length || /^(?:list|show|how|what|is|are|do|did)/.test(word);
 }
 
-/** "did 50 mins on the buffet" and "we're keeping it" (typed "were") tell, they do not ask. */
+/** "what a day", "did 50 mins on the buffet" and "we're keeping it" (typed "were") tell, they do not ask. */
 function isDoing(first: Tok, next: Tok | undefined): boolean {
+  // "what a day" asks nothing.
+  if (first.text === "what") return /^an?(?: |$)/.test(next?.text ?? "");
   if (first.text === "did") return next !== undefined && next.kind !== "word" && next.kind !== "piece";
   return first.text === "were" && next?.kind === "word" && next.roles.heads !== undefined;
 }
@@ -179,8 +181,12 @@ function isYear(token: Tok): boolean {
   return whole !== null && whole >= 1990 && whole <= 2099 && !token.amount?.money;
 }
 
+/** Short forms of the periods that are asked about. */
+const PERIODS: Readonly<Record<string, string>> = { yr: "year", mo: "month", mth: "month" };
+
 /** Adds a word; "last month" and "this year" are periods whichever way they were cut into tokens. */
-function addWord(units: Unit[], word: string, token: Tok): void {
+function addWord(units: Unit[], said: string, token: Tok): void {
+  const word = PERIODS[said] ?? said;
   const previous = units.at(-1);
   const which = previous?.keys[0];
   if (previous && (word === "month" || word === "year") && (which === "this" || which === "last"))
@@ -276,6 +282,7 @@ function isMonthHere(units: readonly Unit[], at: number): boolean {
   if (word !== "may" && word !== "march" && word !== "mar") return true;
   return (
     at === units.length - 1 ||
+    (at === 0 && /^(?:numbers|totals?|profit|recap|sales)$/.test(units[1]?.keys[0] ?? "")) ||
     /^(?:in|of|for|since|this|last)$/.test(units[at - 1]?.keys[0] ?? "") ||
     units[at + 1]?.keys.includes("{year}") === true
   );

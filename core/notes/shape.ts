@@ -26,6 +26,8 @@ export interface Shape {
   miles: boolean;
   duration: boolean;
   loan: boolean;
+  percent: boolean;
+  pronoun: boolean;
   filling: boolean;
   /** Hands are paid: "paid cousin 20". */
   hands: boolean;
@@ -51,6 +53,8 @@ export function shapeOf(tokens: readonly Tok[]): Shape {
     miles: false,
     duration: false,
     loan: false,
+    percent: false,
+    pronoun: false,
     filling: true,
     hands: false,
     fee: false,
@@ -71,7 +75,7 @@ const UNLISTED_WORDS_MAX = 3;
 
 function isUnlistedPriced(tokens: readonly Tok[]): boolean {
   let at = 0;
-  while (at < tokens.length && /^(?:a|an|the|my|some)$/.test(tokens[at]!.text)) at += 1;
+  while (at < tokens.length && isBeforeNoun(tokens[at]!)) at += 1;
   const first = at;
   while (
     at < tokens.length &&
@@ -80,8 +84,12 @@ function isUnlistedPriced(tokens: readonly Tok[]): boolean {
   )
     at += 1;
   const isNoun = at > first && at - first <= UNLISTED_WORDS_MAX && tokens[at - 1]!.unknown === true;
+  if (/^(?:for|at|@|by|to)$/.test(tokens[at]?.text ?? "")) at += 1;
   return isNoun && tokens[at]?.kind === "amount";
 }
+
+const isBeforeNoun = ({ kind, text, roles }: Tok): boolean =>
+  kind === "word" && (/^(?:a|an|the|my|some|i|we|also)$/.test(text) || roles.heads !== undefined);
 
 const FEES = new Set([
   "fee",
@@ -100,6 +108,7 @@ function addToShape(shape: Shape, token: Tok, next: Tok | undefined): void {
   else if (token.kind === "amount") shape.amount = true;
   else if (token.kind === "miles") shape.miles = true;
   else if (token.kind === "duration") shape.duration = true;
+  else if (token.kind === "percent") shape.percent = true;
   if (token.kind !== "word") return;
   const { text, roles } = token;
   if (roles.supply !== undefined && !roles.heads) shape.supply = true;
@@ -108,4 +117,5 @@ function addToShape(shape: Shape, token: Tok, next: Tok | undefined): void {
   if (text === "paid" || text === "pd" || text === "payed") shape.hands = true;
   if (text === "for" && next?.kind === "word") shape.buyer = true;
   if (FEES.has(text)) shape.fee = true;
+  if (roles.pronoun) shape.pronoun = true;
 }

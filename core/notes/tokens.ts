@@ -29,6 +29,7 @@ export function correctedNorms<Head>(
   for (let at = 0; at < words.length; at += 1) {
     const { kind, norm } = words[at]!;
     if (kind !== "letters") norms.push(norm);
+    else if (norm === "an" && isAndMeant(words[at + 1])) norms.push("and");
     else if (isNounIs(line, words, norms, at, lexicon)) norms.push(norm.slice(0, -1));
     else
       norms.push(
@@ -40,10 +41,48 @@ export function correctedNorms<Head>(
   return norms;
 }
 
+/** Shorter words are never taken apart: too many others lie in them. */
+const GLUED_LENGTH_MIN = 8;
+
+/** "boughtdresser 30": a verb that runs on into the noun behind it is two words. */
+export function unglued<Head>(words: Word[], lexer: Lexer<Head>): Word[] {
+  if (!words.some((word) => isGluable(word, lexer))) return words;
+  return words.flatMap((word) => (isGluable(word, lexer) ? partsOf(word, lexer) : [word]));
+}
+
+function isGluable<Head>({ kind, norm, start, end }: Word, { speller, shorthands }: Lexer<Head>): boolean {
+  return (
+    norm.length >= GLUED_LENGTH_MIN &&
+    kind === "letters" &&
+    norm.length === end - start &&
+    speller.settled(norm) === undefined &&
+    !shorthands.has(norm)
+  );
+}
+
+function partsOf<Head>(word: Word, { lexicon }: Lexer<Head>): Word[] {
+  const { norm, start } = word;
+  for (let cut = 4; cut <= norm.length - 3; cut += 1) {
+    const noun = lexicon.entry(norm.slice(cut))?.roles;
+    const isVerb = lexicon.entry(norm.slice(0, cut))?.roles?.heads !== undefined;
+    if (!isVerb || !(noun?.noun || noun?.supply)) continue;
+    return [
+      { ...word, norm: norm.slice(0, cut), end: start + cut },
+      { ...word, norm: norm.slice(cut), start: start + cut, apart: false },
+    ];
+  }
+  return [word];
+}
+
 /** "soldthe": an article run on from its verb is dropped, as articles are. */
 function withoutArticle<Head>(norm: string, { entry }: Lexicon<Head>): string {
   const verb = /^(\p{L}{4,})(?:the|my)$/u.exec(norm)?.[1];
   return verb !== undefined && entry(verb)?.roles?.heads ? verb : norm;
+}
+
+/** "a lowboy 32 an a lamp 9" */
+function isAndMeant(next: Word | undefined): boolean {
+  return next?.kind === "digits" || /^(?:a|an|the|my|some|then|also)$/.test(next?.norm ?? "");
 }
 
 /** "table's done" tells of one table. */

@@ -59,6 +59,7 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
     }
     const { hedge, heads } = token.roles;
     if (!hedge) continue;
+    if (kind !== undefined && SETTINGS.has(kind) && WISHES.has(token.text)) continue;
     if (
       token.claimed ||
       heads ||
@@ -71,6 +72,13 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
   }
   return null;
 }
+
+/** Kinds that say how it is to be: a wish is as good as a fact. */
+const SETTINGS: ReadonlySet<Kind> = new Set(["goal", "taxrate", "nudge", "terms"]);
+const WISHES = new Set([
+  ...["want to", "wanna", "want", "would like", "id like", "would", "need to", "have to"],
+  ...["lets", "let me", "going to", "gonna", "will", "ill", "should", "plan", "planning to", "trying to"],
+]);
 
 const PLANS =
   /^(?:needs?|needs to|need to|gonna|going to|want to|will|ill|planning to|plan|plans|hope to|hoping)$/;
@@ -121,7 +129,7 @@ export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
     if (trouble && (!found || RANK.indexOf(trouble) < RANK.indexOf(found))) found = trouble;
   }
   if (found) return { kind: found };
-  if (clause.signs.has("person") && !OTHERS_ACT.has(kind) && somebodyElse(clause))
+  if (clause.signs.has("person") && !OTHERS_ACT.has(kind) && !isMyself(clause) && somebodyElse(clause))
     return { kind: "anotherPerson" };
   return unknown > (clause.head ? UNKNOWN_MAX_SAID : UNKNOWN_MAX_UNSAID) ? { kind: "unknown" } : null;
 }
@@ -140,7 +148,16 @@ function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | nul
   if (EACH_WORDS.has(token.text) && !isEachOfAmount(clause, token)) return "eachOfUnknown";
   if (!MIXES.has(kind) && isAnotherThing(token) && !isDescription(clause, token) && !isReason(clause, token))
     return "twoKinds";
+  if (token.text.includes("weekend") && saysWeekendDay(clause)) return null;
   return token.roles.vagueTime || isMonthAlone(clause, token) ? "vagueTime" : null;
+}
+
+/** "over the weekend, on saturday": the day is said. */
+function saysWeekendDay({ tokens }: Clause): boolean {
+  return tokens.some(
+    ({ said }) =>
+      said?.form === "weekday" && said.which === undefined && (said.weekday === 0 || said.weekday === 6),
+  );
 }
 
 /** "each" beside an amount has been read with it. */
@@ -192,6 +209,13 @@ function isAnotherThing(token: Tok): boolean {
     !person &&
     !noun
   );
+}
+
+/** "our neighbor is moving, so i bought his bureau", "a neighbor gave me a washstand". */
+function isMyself({ tokens, head }: Clause): boolean {
+  if (!head) return false;
+  const before = tokens[tokens.indexOf(head) - 1]?.text;
+  return before === "i" || before === "we" || /^gave (?:me|us)$/.test(head.text);
 }
 
 /** "lady bought the hutch", "he paid 40": before the verb stands someone who is not the owner. */

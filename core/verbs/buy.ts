@@ -125,6 +125,13 @@ export const buy = defineVerb({
         without: ["supplyFirst"],
       },
       { say: ["buying", "picking up", "grabbing", "snagging"], with: ["piece", "number"] },
+      { say: ["gave me", "gave us"], with: ["piece"], without: ["number"], means: { price: 0 }, light: true },
+      {
+        say: ["got", "paid", "pd", "payed"],
+        with: ["pronoun", "number"],
+        without: ["piece", "loan", "supply", "stream", "helper", "unknown"],
+        light: true,
+      },
       { say: "got", with: ["named"], without: ["moneyFirst", "stream", "supplyFirst"], light: true },
       {
         say: ["paid", "pd", "payed"],

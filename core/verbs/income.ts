@@ -51,6 +51,12 @@ export const income = defineVerb({
         without: ["piece", "supply", "loan", "person"],
         light: true,
       },
+      {
+        say: ["paid out", "came in", "payout"],
+        with: ["stream"],
+        without: ["piece", "supply", "loan"],
+        light: true,
+      },
       { say: ["tipped"], with: ["number"], means: { stream: "tips" }, light: true },
       {
         say: ["income", "other income", "extra income", "side income", "earned"],

@@ -56,6 +56,12 @@ export const list = defineVerb({
         ],
       },
       {
+        say: "put … on",
+        with: ["piece", "number"],
+        without: ["moneyFirst", "supply", "duration"],
+        light: true,
+      },
+      {
         say: ["up for", "is up for", "are up for", "up at", "live at", "is up at"],
         with: ["piece", "number"],
         light: true,

@@ -109,7 +109,9 @@ export const retire = defineVerb({
     needs: ["pieces"],
     absorbs: ["for myself", "for me", "for us", "keep", "away"],
     judge: (_, clause) =>
-      says(clause, /^deposit$/) || isKeptForAnother(clause) ? { kind: "unknown" } : null,
+      says(clause, /^deposit$/) || isKeptForAnother(clause) || isKeptDoing(clause)
+        ? { kind: "unknown" }
+        : null,
   },
 
   decide(reading, desk) {
@@ -138,4 +140,10 @@ function isKeptForAnother({ tokens, head }: Clause): boolean {
     const next = tokens[at + 1];
     return token.text === "for" && next?.roles.person === true && !/^(?:my|me|us|our)/.test(next.text);
   });
+}
+
+/** "kept sanding the desk" keeps nothing. */
+function isKeptDoing({ tokens, head }: Clause): boolean {
+  const next = head ? tokens[tokens.indexOf(head) + 1] : undefined;
+  return /^keep|^kept/.test(head?.text ?? "") && next?.kind === "word" && next.text.endsWith("ing");
 }

@@ -51,6 +51,8 @@ export const statement = defineVerb({
           "current balance",
           "lender says",
           "servicer says",
+          "bank says",
+          "bank says i owe",
           "loan says",
           "balance is now",
           "balance now",
@@ -84,6 +86,7 @@ export const statement = defineVerb({
       "reads",
       "statement says",
       "lender says",
+      "bank says",
     ],
     judge: (_, clause) =>
       clause.tokens.some(

@@ -30,6 +30,8 @@ export const taxrate = defineVerb({
           "withhold",
           "keep",
           "set … aside",
+          "put … away",
+          "put … aside",
           "setting aside",
           "saving",
           "stash",

@@ -6,6 +6,9 @@ import type { ReadingFields } from "../reading.ts";
 /** A deposit given back belongs to a sale that fell through, and a supply returned is no refund to a buyer. */
 export function judgeRefund(fields: ReadingFields["refund"], clause: Clause): Trouble | null {
   if (says(clause, /^(?:deposit|deposits)$/)) return { kind: "unknown" };
+  // "came back from the lake"
+  if (fields.pieces === undefined && !clause.signs.has("pronoun") && says(clause, /^from$/))
+    return { kind: "unknown" };
   // "returned dresser to seller got 30 back": money that came in.
   if (says(clause, /^(?:seller|got|store|shop)$/) && says(clause, /^(?:returned|return|back)$/))
     return { kind: "unknown" };

@@ -1,5 +1,5 @@
 import type { Clause, Tok } from "../clause.ts";
-import { claim, freeTokens } from "../clause.ts";
+import { claim, freeTokens, says } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { centsOfToken, pieceCount } from "../slots/money.ts";
@@ -98,7 +98,9 @@ function setPrice(
 /** "dropped the price on the desk" says what, but not to what: the price is asked for. */
 function noAmount(clause: Clause): Trouble | null {
   if (clause.signs.has("percent")) return { kind: "unclaimed" };
-  // "dropped off the desk" drops no price.
-  if (clause.tokens.some(({ text }) => text === "off")) return { kind: "cutOrPrice" };
+  // "dropped off the desk" and "dropped the mirror on my foot" drop no price.
+  const isPrice =
+    /^(?:lower|reduc|mark|repric|discount)|price/.test(clause.head?.text ?? "") || says(clause, /price/);
+  if (!isPrice || says(clause, /^off$/)) return { kind: "cutOrPrice" };
   return clause.signs.has("piece") || clause.signs.has("pronoun") ? null : { kind: "cutOrPrice" };
 }

@@ -90,7 +90,7 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
     const name = withoutAsides(tokens.slice(start, end));
     if (name.every((word) => word.roles.filler && !word.roles.place) || NO_NAMES.has(first.text)) continue;
     claim(token, ...tokens.slice(at + 1, end));
-    return asSaid(clause, name);
+    return name.length === 1 && first.roles.place ? first.roles.place : asSaid(clause, name);
   }
   return null;
 }

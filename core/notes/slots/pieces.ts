@@ -93,10 +93,20 @@ function isPronounHere(clause: Clause, token: Tok): boolean {
   return next?.kind !== "word" || (!next.unknown && !next.roles.trait && !next.roles.opinion);
 }
 
+/** Pieces whose names do not describe another one, as those of "vanity dresser" and "bar table" may. */
+const PLAIN_NOUNS = new Set(
+  "dresser nightstand armoire bookcase bookshelf couch sofa loveseat recliner ottoman sideboard credenza".split(
+    " ",
+  ),
+);
+
 /** "vanity dresser": one piece by two names, or two? */
 function areSideBySide(tokens: readonly Tok[]): boolean {
   if (tokens.length < 2) return false;
+  const isList = tokens.length > 2 && tokens.at(-2)!.to < tokens.at(-1)!.from;
   return tokens.some((token, at) => {
+    // "dresser nightstand and table": no such dresser describes another piece.
+    if (isList && PLAIN_NOUNS.has(token.mention?.name ?? "")) return false;
     const next = tokens[at + 1];
     const adjacent = next !== undefined && next.from === token.to;
     return (

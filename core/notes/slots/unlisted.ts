@@ -27,6 +27,13 @@ function wordBefore(tokens: readonly Tok[], at: number): string {
 const SOMEBODY_DID =
   /^(?:back|flaked|bailed|ghosted|cancel|never|no show|no call|noshow|didnt|did not|stood|changed|refund|return|gave|brought|took|put|deposit|hold|kept|keeping|tipped|paid)/;
 
+/** "listed 175 & im tired": what stands behind these tells of somebody, or joins something on. */
+const NO_NOUN_AFTER = new Set([
+  ..."from to at in off with w by via im i is are was were be been feel feeling so very too and & but".split(
+    " ",
+  ),
+]);
+
 /** The first run of words that nobody listed, after the verb where there is one there, else before it. */
 function unlistedRun(clause: Clause): { run: Tok[]; count: number | null } | null {
   const { tokens, head } = clause;
@@ -42,7 +49,7 @@ function unlistedRun(clause: Clause): { run: Tok[]; count: number | null } | nul
       let to = at;
       while (to < end && isUnlistedNoun(tokens[to]!)) to += 1;
       const run = tokens.slice(at, to);
-      const named = !/^(?:from|to|at|in|off|with|w|by|via)$/.test(wordBefore(tokens, at));
+      const named = !NO_NOUN_AFTER.has(wordBefore(tokens, at));
       if (named && run.some((token) => token.unknown)) {
         const before = tokens[at - 1];
         const whole =

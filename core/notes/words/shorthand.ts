@@ -1,5 +1,9 @@
 /** Shorthand and slips too short or too far from the word for the speller. */
 export const SHORTHANDS: Readonly<Record<string, string>> = {
+  peice: "piece",
+  peices: "pieces",
+  grabd: "grabbed",
+  grabed: "grabbed",
   teh: "the",
   hte: "the",
   tha: "the",
