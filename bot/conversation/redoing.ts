@@ -113,9 +113,19 @@ function asNew({ kind, day, pieces, amount, data }: Fact): NewFact {
 
 type Settling = Extract<Effect, { kind: "settle" | "instead" }>;
 
-/** What was answered when the message first came holds: which piece was meant, and what one added for it cost. */
-function answeredBefore({ turn, standing, numbers }: Redoing, reading: Reading, ask: Ask): Settling | null {
+/**
+ * What was answered when the message first came holds: which piece was meant, what one added for it cost, what
+ * was owed on a loan that it had to begin with.
+ */
+function answeredBefore(redoing: Redoing, reading: Reading, ask: Ask): Settling | null {
+  const { turn, standing, numbers, done } = redoing;
   const [first, ...rest] = ask.first ?? [];
+  const begun = standing.find((fact) => fact.kind === "loan");
+  const isBegun = done.some((fact) => fact.kind === "loan");
+  if (first?.kind === "loan" && begun && !isBegun && cameOfAnswer(turn, begun)) {
+    const loan = { ...first, loan: begun.data.loan, balance: begun.amount ?? 0, missing: [] };
+    return { kind: "instead", readings: [loan, ...rest] };
+  }
   const bought = standing.find((fact) => fact.kind === "buy" && numbers.hasAny(fact.pieces));
   if (first?.kind === "buy" && bought && cameOfAnswer(turn, bought)) {
     const pieces = first.pieces?.map((mention) => ({

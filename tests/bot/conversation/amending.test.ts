@@ -270,6 +270,16 @@ describe("an edited message", () => {
     expect(chat.statement()).toEqual(before);
   });
 
+  test("keeps the loan that a payment had to begin with, and its rate", () => {
+    chat.say("paid loan 50", { message: "old" });
+    chat.say("500");
+    chat.say("5%");
+    const edited = chat.say("paid loan 60", { message: "old", edited: true }).text;
+    expect(edited).toContain("Paid loan 60.00");
+    expect(edited).not.toContain("?");
+    expect(chat.statement().loans).toMatchObject([{ rate: "5", principal: "440.00", paid: "60.00" }]);
+  });
+
   test("that takes a sold piece out of a longer message is refused", () => {
     chat.say("bought lamp 20 and bought rug 10", { message: "old" });
     chat.say("sold lamp 50");
