@@ -98,10 +98,10 @@ const OWNING = new Set(["the", "my", "that", "this", "our", "her", "his", "a"]);
 
 /** "sold my $5 lamp for 40": what the piece is known by. */
 const knownBy: Find = (tokens, at) => {
-  const isOfPiece = tokens[at + 1]?.kind === "piece" && OWNING.has(tokens[at - 1]?.text ?? "");
+  if (tokens[at + 1]?.kind !== "piece" || !OWNING.has(tokens[at - 1]?.text ?? "")) return null;
   // "gave him a 50 for the 30 dollar desk": there was change.
   const isHanded = tokens.slice(0, at).some(({ text }) => /^(?:gave|handed|paid)$/.test(text));
-  return isOfPiece && !isHanded && tokens[at]!.each !== true ? one(at, true) : null;
+  return !isHanded && tokens[at]!.each !== true ? one(at, true) : null;
 };
 
 const PRICE_TAGS = new Set(["asking", "tagged", "priced", "marked"]);

@@ -7,7 +7,7 @@ import { comingDay, pastDay } from "./quantities/days.ts";
 import type { Mention } from "./reading.ts";
 import { centsOfToken } from "./slots/money.ts";
 import { wordsOf } from "./text.ts";
-import { correctedNorms, tokensOf } from "./tokens.ts";
+import { meantBy, tokensOf } from "./tokens.ts";
 import { language } from "./verbs.ts";
 
 /*
@@ -24,9 +24,9 @@ const isFilling = (token: Tok): boolean =>
       /^(?:paid|about it|it was|that was|it is|actually|it cost|cost me|i paid)$/.test(token.text)));
 
 function tokensOfAnswer(text: string): Tok[] {
-  const words = wordsOf(text);
   const { lexer } = language();
-  return withMentions(tokensOf(words, correctedNorms(text, words, lexer), lexer));
+  const { words, norms } = meantBy(text, wordsOf(text), lexer);
+  return withMentions(tokensOf(words, norms, lexer));
 }
 
 /** The one token that is no filler and fits; null where anything else is said. */

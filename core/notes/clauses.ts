@@ -3,7 +3,7 @@ import type { VerbFacts } from "./heads.ts";
 import { absorbs, headOf, headsOf, isHead, isLight, strongHeadsOf, takesSlot } from "./heads.ts";
 import { isQuestion } from "./questions.ts";
 import type { Shape } from "./shape.ts";
-import { isAmount, isStream, isSupply, PREPOSITION, shapeOf } from "./shape.ts";
+import { isAmount, isStream, isSupply, PREPOSITIONS, shapeOf } from "./shape.ts";
 
 /** A run of tokens that makes one clause; `repeats` is the verb of the clause before, said once for both. */
 export interface Cut {
@@ -162,7 +162,7 @@ function splitAtThings(part: Tok[], facts: VerbFacts): Tok[][] {
 const opensThing = (token: Tok): boolean => token.kind === "piece" || isSupply(token) || isStream(token);
 
 const isPreposition = (token: Tok | undefined): boolean =>
-  token !== undefined && (PREPOSITION.test(token.text) || /^(?:the|my|a|an|this|that)$/.test(token.text));
+  token !== undefined && (PREPOSITIONS.has(token.text) || /^(?:the|my|a|an|this|that)$/.test(token.text));
 
 /** "sold hutch 220 fee 6.60": the fee of the sale before it. */
 function isOwnFee(token: Tok, part: readonly Tok[], start: number, at: number, facts: VerbFacts): boolean {

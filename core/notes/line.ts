@@ -14,7 +14,7 @@ import { sharedOver } from "./shared.ts";
 import { HINTS, signsOf } from "./signs.ts";
 import type { Word } from "./text.ts";
 import { wordsOf } from "./text.ts";
-import { correctedNorms, tokensOf, unglued } from "./tokens.ts";
+import { meantBy, tokensOf } from "./tokens.ts";
 import { isBotWord, unclear } from "./unclear.ts";
 import { language } from "./verbs.ts";
 
@@ -42,10 +42,10 @@ export function readLine(line: string, today: Day, index: number): Reading[] {
   const text = line.trim();
   if (text === "") return [];
   const { lexer, facts } = language();
-  const words = withoutBullet(unglued(wordsOf(line), lexer), line);
+  const typedWords = withoutBullet(wordsOf(line), line);
   const place = { text, line: index };
-  if (!words.some((word) => word.kind !== "mark")) return [unclear({ kind: "unknown" }, place)];
-  const norms = correctedNorms(line, words, lexer);
+  if (!typedWords.some((word) => word.kind !== "mark")) return [unclear({ kind: "unknown" }, place)];
+  const { words, norms } = meantBy(line, typedWords, lexer);
   if (isBotWord(norms)) return [unclear({ kind: "botWord", instead: ["help"] }, place)];
   const tokens = withNames(withMentions(withWorkClocks(tokensOf(words, norms, lexer))));
   if (takesItselfBack(tokens)) return [unclear({ kind: "range" }, place)];

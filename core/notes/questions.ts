@@ -158,6 +158,7 @@ export function isQuestion(tokens: readonly Tok[]): boolean {
 function isDoing(first: Tok, next: Tok | undefined): boolean {
   // "what a day" asks nothing.
   if (first.text === "what") return /^an?(?: |$)/.test(next?.text ?? "");
+  if (first.text.startsWith("what a ")) return true;
   if (first.text === "did") return next !== undefined && next.kind !== "word" && next.kind !== "piece";
   return first.text === "were" && next?.kind === "word" && next.roles.heads !== undefined;
 }

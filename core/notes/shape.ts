@@ -9,7 +9,9 @@ export const isSupply = (token: Tok): boolean =>
 
 export const isStream = (token: Tok): boolean => token.kind === "word" && token.roles.stream !== undefined;
 
-export const PREPOSITION = /^(?:for|on|to|from|at|off|with|w|of|in|by)$/;
+export const PREPOSITIONS: ReadonlySet<string> = new Set([
+  ..."for on to from at off with w of in by".split(" "),
+]);
 
 const FILLING = (token: Tok): boolean =>
   token.kind === "mark" ||
@@ -60,7 +62,7 @@ export function shapeOf(tokens: readonly Tok[]): Shape {
     fee: false,
     headFirst: false,
     buyer: false,
-    prepositional: tokens.length > 0 && PREPOSITION.test(tokens[0]!.text),
+    prepositional: tokens.length > 0 && PREPOSITIONS.has(tokens[0]!.text),
     unlisted: isUnlistedPriced(tokens),
     pricedSupply: tokens.length > 1 && isSupply(tokens[0]!) && isAmount(tokens[1]!),
   };
@@ -84,12 +86,16 @@ function isUnlistedPriced(tokens: readonly Tok[]): boolean {
   )
     at += 1;
   const isNoun = at > first && at - first <= UNLISTED_WORDS_MAX && tokens[at - 1]!.unknown === true;
-  if (/^(?:for|at|@|by|to)$/.test(tokens[at]?.text ?? "")) at += 1;
-  return isNoun && tokens[at]?.kind === "amount";
+  if (!isNoun) return false;
+  if (PRICE_LINKS.has(tokens[at]?.text ?? "")) at += 1;
+  return tokens[at]?.kind === "amount";
 }
 
+const BEFORE_NOUN = new Set(["a", "an", "the", "my", "some", "i", "we", "also"]);
+const PRICE_LINKS = new Set(["for", "at", "@", "by", "to"]);
+
 const isBeforeNoun = ({ kind, text, roles }: Tok): boolean =>
-  kind === "word" && (/^(?:a|an|the|my|some|i|we|also)$/.test(text) || roles.heads !== undefined);
+  kind === "word" && (BEFORE_NOUN.has(text) || roles.heads !== undefined);
 
 const FEES = new Set([
   "fee",

@@ -19,48 +19,43 @@ export interface Lexer<Head> {
   shorthands: ReadonlyMap<string, string>;
 }
 
-/** The words of the line as read: corrected where one known word is meant. */
-export function correctedNorms<Head>(
-  line: string,
-  words: readonly Word[],
-  { lexicon, speller, shorthands }: Lexer<Head>,
-): string[] {
+/** The words of a line as typed, and as they are meant: each corrected where one known word is. */
+export interface Meant {
+  words: readonly Word[];
+  norms: string[];
+}
+
+/** What the words of a line are meant to be. A word that runs two together becomes those two. */
+export function meantBy<Head>(line: string, typed: readonly Word[], lexer: Lexer<Head>): Meant {
+  const { lexicon, speller, shorthands } = lexer;
   const norms: string[] = [];
-  for (let at = 0; at < words.length; at += 1) {
-    const { kind, norm } = words[at]!;
+  for (let at = 0; at < typed.length; at += 1) {
+    const { kind, norm } = typed[at]!;
     if (kind !== "letters") norms.push(norm);
-    else if (norm === "an" && isAndMeant(words[at + 1])) norms.push("and");
-    else if (isNounIs(line, words, norms, at, lexicon)) norms.push(norm.slice(0, -1));
-    else
+    else if (norm === "an" && isAndMeant(typed[at + 1])) norms.push("and");
+    else if (isNounIs(line, typed, norms, at, lexicon)) norms.push(norm.slice(0, -1));
+    else {
+      const known = speller.settled(norm) ?? shorthands.get(norm);
+      if (known === undefined && isGluable(typed[at]!)) {
+        const parts = partsOf(typed[at]!, lexicon);
+        if (parts) return meantBy(line, [...typed.slice(0, at), ...parts, ...typed.slice(at + 1)], lexer);
+      }
       norms.push(
-        speller.settled(norm) ??
-          shorthands.get(norm) ??
-          (isName(line, words, at) ? norm : (speller.meant(norm) ?? withoutArticle(norm, lexicon))),
+        known ?? (isName(line, typed, at) ? norm : (speller.meant(norm) ?? withoutArticle(norm, lexicon))),
       );
+    }
   }
-  return norms;
+  return { words: typed, norms };
 }
 
 /** Shorter words are never taken apart: too many others lie in them. */
 const GLUED_LENGTH_MIN = 8;
 
+const isGluable = ({ norm, start, end }: Word): boolean =>
+  norm.length >= GLUED_LENGTH_MIN && norm.length === end - start;
+
 /** "boughtdresser 30": a verb that runs on into the noun behind it is two words. */
-export function unglued<Head>(words: Word[], lexer: Lexer<Head>): Word[] {
-  if (!words.some((word) => isGluable(word, lexer))) return words;
-  return words.flatMap((word) => (isGluable(word, lexer) ? partsOf(word, lexer) : [word]));
-}
-
-function isGluable<Head>({ kind, norm, start, end }: Word, { speller, shorthands }: Lexer<Head>): boolean {
-  return (
-    norm.length >= GLUED_LENGTH_MIN &&
-    kind === "letters" &&
-    norm.length === end - start &&
-    speller.settled(norm) === undefined &&
-    !shorthands.has(norm)
-  );
-}
-
-function partsOf<Head>(word: Word, { lexicon }: Lexer<Head>): Word[] {
+function partsOf<Head>(word: Word, lexicon: Lexicon<Head>): [Word, Word] | null {
   const { norm, start } = word;
   for (let cut = 4; cut <= norm.length - 3; cut += 1) {
     const noun = lexicon.entry(norm.slice(cut))?.roles;
@@ -71,7 +66,7 @@ function partsOf<Head>(word: Word, { lexicon }: Lexer<Head>): Word[] {
       { ...word, norm: norm.slice(cut), start: start + cut, apart: false },
     ];
   }
-  return [word];
+  return null;
 }
 
 /** "soldthe": an article run on from its verb is dropped, as articles are. */

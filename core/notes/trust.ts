@@ -148,7 +148,7 @@ function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | nul
   if (EACH_WORDS.has(token.text) && !isEachOfAmount(clause, token)) return "eachOfUnknown";
   if (!MIXES.has(kind) && isAnotherThing(token) && !isDescription(clause, token) && !isReason(clause, token))
     return "twoKinds";
-  if (token.text.includes("weekend") && saysWeekendDay(clause)) return null;
+  if (token.roles.vagueTime && token.text.includes("weekend") && saysWeekendDay(clause)) return null;
   return token.roles.vagueTime || isMonthAlone(clause, token) ? "vagueTime" : null;
 }
 

@@ -62,3 +62,10 @@ export function passes({ readings, anyOf }: Case, got: readonly Printed[]): bool
       wanted.length === got.length && wanted.every((reading, index) => sameReading(reading, got[index]!)),
   );
 }
+
+/** Whether a case is asked about in part, and nothing but what was wanted is recorded of the rest. */
+export function isAsked({ readings, anyOf }: Case, got: readonly Printed[]): boolean {
+  const wanted = anyOf ? anyOf.flat() : readings!;
+  const isOpen = ({ kind }: Printed): boolean => kind === "unclear";
+  return got.some(isOpen) && got.every((one) => isOpen(one) || wanted.some((want) => sameReading(want, one)));
+}

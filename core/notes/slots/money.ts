@@ -141,10 +141,12 @@ const PARTS_OF_IT = new Set([
   "quarter",
 ]);
 
+const THE = new Set(["the", "her", "his", "their", "my", "that"]);
+
 /** "refunded part of the 90": how much of it? */
 function isPartOf({ tokens }: Clause, at: number): boolean {
   let before = at - 1;
-  while (before >= 0 && /^(?:the|her|his|their|my|that)$/.test(tokens[before]!.text)) before -= 1;
+  while (before >= 0 && THE.has(tokens[before]!.text)) before -= 1;
   const text = tokens[before]?.text ?? "";
   if (text === "half of") return true;
   return text === "of" && PARTS_OF_IT.has(tokens[before - 1]?.text ?? "");
