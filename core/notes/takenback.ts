@@ -1,0 +1,40 @@
+import type { Tok } from "./clause.ts";
+
+/** Words by which a note takes back what it has just said: nobody can say how much of it. */
+const TAKEN_BACK =
+  /^(?:(?:no )?i mean|i meant|scratch that|strike that|wait no|no wait|make that|correction)\b/;
+const OPENS_TAKEN_BACK = /^(?:no|i|scratch|strike|wait|make|correction)\b/;
+/** "bought lamp 12 actually it mightve been 15" */
+const DOUBTED =
+  /^(?:mightve|mightve been|might have been|may have been|couldve been|could have been|or was it)$/;
+
+/** "bought desk 40 scratch that 45", "2h no 3h on the desk", "sold the hutch i mean the bench 90". */
+export function takesItselfBack(tokens: readonly Tok[]): boolean {
+  let isNoted = false;
+  for (let at = 0; at < tokens.length; at += 1) {
+    const token = tokens[at]!;
+    const isValue = token.kind !== "word" && token.kind !== "mark";
+    if (isNoted && DOUBTED.test(token.text) && tokens[at + 1]?.kind === "amount") return true;
+    if (isNoted && token.kind === "word" && OPENS_TAKEN_BACK.test(token.text)) {
+      const ahead = tokens
+        .slice(at, at + 3)
+        .map(({ text }) => text)
+        .join(" ");
+      if (TAKEN_BACK.test(ahead)) return true;
+      const [before, next] = [tokens[at - 1], tokens[at + 1]];
+      const isCount = before?.kind === "amount" && next?.mention?.count !== undefined;
+      const isAnother = before?.kind === next?.kind && before?.kind !== "word";
+      if (token.text === "no" && (isCount || isAnother)) return true;
+    }
+    isNoted ||= isValue;
+  }
+  return false;
+}
+
+/** Words by which a note takes back everything. */
+const JOKES = new Set(["jk", "j/k", "kidding", "just kidding", "joking", "just joking", "psych"]);
+
+/** "sold desk 90, just kidding": nothing of it happened. */
+export function isJoke(tokens: readonly Tok[]): boolean {
+  return tokens.some(({ text }) => JOKES.has(text));
+}

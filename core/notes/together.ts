@@ -1,0 +1,161 @@
+import type { Clause, Tok } from "./clause.ts";
+import type { Sign } from "./grammar.ts";
+import type { Draft } from "./interpret.ts";
+import { readingOf, settleEach, unclearDraft } from "./interpret.ts";
+import type { Mention, Reading } from "./reading.ts";
+import { sharedOver } from "./shared.ts";
+import { HINTS } from "./signs.ts";
+
+/**
+ * The readings of a line's clauses, given what each takes from the others: shared days and sources, "it", pieces
+ * left out, a price told later.
+ */
+export function togetherOf(all: readonly Draft[], index: number): Reading[] {
+  // Nearly every line is one clause, and has nobody to take from.
+  if (all.length === 1) return [readingOf(settledBy(all[0]!, undefined), index)];
+  const drafts = withPriceLater(withTopic(withoutChatter(all)));
+  sharedOver(drafts);
+  let before: Mention[] | undefined;
+  let run: Mention[] = [];
+  let supposed = false;
+  const kept = drafts.filter((draft, at) => !isRepetition(draft, drafts[at - 1]));
+  return kept.map((draft, at) => {
+    supposed &&= !isNewSentence(kept[at - 1]!.clause, draft.clause);
+    if (supposed) return readingOf(unclearDraft(draft.clause, { kind: "intention" }), index);
+    if (isBalanceOfSale(draft, kept[at - 1]))
+      return readingOf(unclearDraft(draft.clause, { kind: "loanAlone" }), index);
+    supposed = isSupposition(draft);
+    const several = draft.takesSeveral && before?.length === 1 && before[0]!.count === 1;
+    const fetched = kept[at - 1]?.kind === "drive" && draft.kind === "buy";
+    const settled = settledBy(draft, several ? run : before, fetched);
+    const reading = readingOf(settled, index);
+    const named = draft.trouble ? piecesIn(draft.clause) : (reading as { pieces?: Mention[] }).pieces;
+    if (Array.isArray(named) && named.length > 0) {
+      before = named;
+      run = kept[at - 1]?.kind === draft.kind ? [...run, ...named] : named;
+    }
+    return reading;
+  });
+}
+
+/** What a clause may hold that is worth a question; without any of it, it is said in passing. */
+const MEASURES: readonly Sign[] = [
+  ...(["piece", "number", "supply", "loan", "stream", "duration", "miles", "percent", "tax"] as const),
+  ...(["clock", "span", "labor"] as const),
+];
+const NAMES: readonly Sign[] = ["named", "pronoun"];
+
+/** "… and it was raining all day": small talk behind a fact says nothing, and asks for nothing. */
+function withoutChatter(drafts: readonly Draft[]): readonly Draft[] {
+  const troubles = drafts.filter((draft) => draft.trouble !== undefined);
+  if (troubles.length === 0 || troubles.length === drafts.length) return drafts;
+  return drafts.filter((draft) => draft.trouble === undefined || !isChatter(draft));
+}
+
+function isChatter({ trouble, clause }: Draft): boolean {
+  if (trouble?.kind !== "unknown" || (clause.signs.hints & HINTS.day) !== 0) return false;
+  const isMeasured = MEASURES.some((sign) => clause.signs.has(sign));
+  // "it was raining all day"
+  if (!isMeasured && /^(?:it|they|that) (?:was|is|were|are)\b|^its /.test(textOf(clause))) return true;
+  const isSaid = clause.tokens.some(({ roles }) => roles.hedge || roles.heads?.some((head) => !head.light));
+  return !isSaid && !isMeasured && !NAMES.some((sign) => clause.signs.has(sign));
+}
+
+const textOf = ({ tokens }: Clause): string =>
+  tokens
+    .filter((token) => token.kind !== "mark" && !/^(?:and|so|but|then)$/.test(token.text))
+    .map(({ text }) => text)
+    .join(" ");
+
+/** "hutch: sanding 1h, paint 12": every clause behind the colon is about the hutch. */
+function withTopic(drafts: readonly Draft[]): readonly Draft[] {
+  const [first, ...others] = drafts;
+  if (!first?.trouble) return drafts;
+  const { tokens, line, spans } = first.clause;
+  const named = tokens.filter((token) => token.kind !== "mark" && !isFiller(token));
+  const end = spans[tokens.at(-1)!.to - 1]!.end;
+  if (named.length === 0 || !named.every(({ kind }) => kind === "piece") || !/^\s*:/.test(line.slice(end)))
+    return drafts;
+  for (const draft of others) {
+    if (draft.trouble || !ABOUT_PIECES.has(draft.kind) || draft.fields["pieces"] !== undefined) continue;
+    draft.fields["pieces"] = named.map(({ mention }) => ({ ...mention! }));
+    draft.takesBefore = false;
+  }
+  return others;
+}
+
+const ABOUT_PIECES: ReadonlySet<string> = new Set([
+  ..."spend work start finish list reprice hold fallthrough sell refund retire drive".split(" "),
+]);
+
+/** "found a bench at the thrift store and bought it for 6": one purchase, told in two clauses. */
+function withPriceLater(drafts: readonly Draft[]): readonly Draft[] {
+  if (!drafts.some(({ kind }) => kind === "buy")) return drafts;
+  const kept: Draft[] = [];
+  for (const draft of drafts) {
+    const before = kept.at(-1);
+    const isPrice = isOpenPurchase(draft, "pieces", "price") && draft.clause.signs.has("pronoun");
+    if (before && isPrice && isOpenPurchase(before, "price", "pieces"))
+      before.fields = { ...draft.fields, ...before.fields };
+    else kept.push(draft);
+  }
+  return kept;
+}
+
+/** A purchase in which one field is said and another is not. */
+function isOpenPurchase({ kind, trouble, eachOf, fields }: Draft, open: string, said: string): boolean {
+  return (
+    kind === "buy" &&
+    trouble === undefined &&
+    eachOf === undefined &&
+    fields[open] === undefined &&
+    fields[said] !== undefined
+  );
+}
+
+/** "wrapped up the highboy, all finished": the same again, and nothing new. */
+function isRepetition(draft: Draft, before: Draft | undefined): boolean {
+  if (before?.kind !== draft.kind || draft.trouble || before.trouble) return false;
+  for (const field in draft.fields)
+    if (field !== "how" || draft.fields[field] !== before.fields[field]) return false;
+  return true;
+}
+
+/** "desk not sold yet, lowered it to 110": what did not happen names its piece all the same. */
+function piecesIn({ tokens }: Clause): Mention[] {
+  return tokens.flatMap(({ mention }) => (mention ? [mention] : []));
+}
+
+/** "once desk is done list it 140": what follows a condition has not happened either. */
+function isSupposition({ trouble, clause }: Draft): boolean {
+  const first = clause.tokens.find((token) => token.kind !== "mark" && !isFiller(token));
+  return trouble?.kind === "intention" && CONDITIONS.has(first?.text ?? "");
+}
+
+const CONDITIONS: ReadonlySet<string> = new Set(["once", "if", "unless", "as soon as", "in case"]);
+
+/** "took 40 deposit on dresser, balance 150 on pickup": a balance of no loan. */
+function isBalanceOfSale({ kind, clause }: Draft, before: Draft | undefined): boolean {
+  return (
+    kind === "statement" && !clause.signs.has("loan") && (before?.kind === "hold" || before?.kind === "sell")
+  );
+}
+
+const isFiller = ({ roles }: Tok): boolean => roles.filler === true && roles.hedge === undefined;
+
+function isNewSentence(before: Clause, next: Clause): boolean {
+  const end = before.spans[before.tokens.at(-1)!.to - 1]!.end;
+  return /[.;!]/.test(next.line.slice(end, next.spans[next.tokens[0]!.from]!.start));
+}
+
+function settledBy(draft: Draft, before: readonly Mention[] | undefined, fetched = false): Draft {
+  // Nothing is bought that was already there: "bought it for 40" still asks what, but for a piece just fetched.
+  const leftOut = draft.wantsPieces && draft.fields["pieces"] === undefined;
+  if ((draft.takesBefore || leftOut) && before && (draft.kind !== "buy" || fetched)) {
+    draft.fields["pieces"] = before.map((mention) => ({ ...mention }));
+    draft.follows = true;
+  }
+  return draft.eachOf === undefined
+    ? draft
+    : settleEach(draft, draft.follows && before ? before : [], draft.clause);
+}
