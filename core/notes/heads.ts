@@ -42,7 +42,7 @@ function isForTrip(tokens: readonly Tok[], at: number): boolean {
   return tokens[before]?.text === "for";
 }
 
-/** "18 miles to pick up the desk", "bought at target": what follows is no verb of the note. */
+/** "18 miles to pick up the desk", "bought at auction": what follows is no verb of the note. */
 const NO_VERB_AFTER = new Set(["to", "from", "at", "off", "via"]);
 
 /** Whether the words at `at` say a verb here. */

@@ -8,7 +8,6 @@ export const STREAMS: Readonly<Record<string, string>> = {
   "ad money": "ads",
   "ad income": "ads",
   "ads revenue": "ads",
-  adsense: "ads",
   workshop: "workshop",
   workshops: "workshop",
   class: "class",
