@@ -76,6 +76,7 @@ export interface Trouble {
     | "decimals"
     | "negative"
     | "large"
+    | "tooMuch"
     | "range"
     | "vagueAmount"
     | "eachOfUnknown"

@@ -62,6 +62,8 @@ export function builtFrom(trouble: Trouble, clause: Clause): string[] {
       return [`raised ${what} to ${amount}`];
     case "loanAlone":
       return [`paid loan ${amount}`, `loan balance ${amount}`, `new loan ${amount} at 5.5%`];
+    case "eachOfUnknown":
+      return [countedEach(clause, amount)];
     case "percentUnsaid":
       return ["set aside 20% for tax"];
     case "clockUnsaid":
@@ -80,8 +82,22 @@ export function builtFrom(trouble: Trouble, clause: Clause): string[] {
   }
 }
 
+/** "listed 2 nightstands 55 each", in the verb typed. */
+function countedEach({ tokens }: Clause, amount: string): string {
+  const said = tokens.map(({ text }) => text).join(" ");
+  const verb = /\b(?:buy|bought|got|picked up|grabbed)\b/.test(said)
+    ? "bought"
+    : /\b(?:list|listed|listing|posted)\b/.test(said)
+      ? "listed"
+      : "sold";
+  const named = tokens.find(({ mention }) => mention?.name !== undefined)?.mention?.name;
+  return `${verb} 2 ${pluralOf(named ?? "chair")} ${amount} each`;
+}
+
 /** The kind of note the words lean to, as one that would have worked. */
 function verbatim(clause: Clause, what: string, amount: string): string[] {
+  if (clause.signs.has("percent")) return ["set aside 20% for tax"];
+  if (clause.signs.has("duration")) return [`worked 2h on ${what}`];
   const text = clause.tokens.map((token) => token.text).join(" ");
   if (/\b(?:buy|bought|got|picked up|grabbed)\b/.test(text)) return [`bought ${what} ${amount}`];
   if (/\b(?:list|listed|listing|posted|asking)\b/.test(text)) return [`listed ${what} ${amount}`];

@@ -7,6 +7,9 @@ import type { ReadingFields } from "../reading.ts";
 const OFF =
   /^(?:off|stop .*|no more .*|no nudges|mute|mute nudges|turn off.*|never|disable|pause|pause .*|quit|dont|anymore)$/;
 
+/** Longer than a year is no snooze: "nudge off" says that. */
+const SNOOZE_DAYS_MAX = 366;
+
 /** A snooze in days: "3 days", "a week", "till monday". */
 function snoozeDays(clause: Clause): number | null {
   const span = clause.tokens.find((token) => token.kind === "span");
@@ -35,6 +38,7 @@ export function judgeNudge(fields: ReadingFields["nudge"], clause: Clause): Trou
   }
   const days = snoozeDays(clause);
   if (days !== null) {
+    if (days > SNOOZE_DAYS_MAX) return { kind: "tooMuch", instead: ["snooze 30 days"] };
     fields.days = days;
     return null;
   }

@@ -87,12 +87,16 @@ export const miles: Fill = (clause) => {
   const token = firstFree(clause, "miles");
   if (!token) return null;
   claim(token);
-  return token.miles === undefined ? trouble("unclaimed") : { value: token.miles };
+  if (token.miles === undefined) return trouble("unclaimed");
+  return Number(token.miles) > MILES_MAX ? trouble("tooMuch") : { value: token.miles };
 };
+
+/** Nobody drives farther for one note than across a continent and back: more is a slip of the thumb. */
+const MILES_MAX = 10_000;
 
 export const percent: Fill = (clause) => {
   const token = firstFree(clause, "percent");
   if (!token) return null;
   claim(token);
-  return Number(token.percent) > 100 ? trouble("large") : { value: token.percent };
+  return Number(token.percent) > 100 ? trouble("tooMuch") : { value: token.percent };
 };
