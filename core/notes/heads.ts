@@ -21,6 +21,7 @@ const isLoan = ({ text }: Tok): boolean => text.includes("loan");
 function isPurpose(tokens: readonly Tok[], at: number): boolean {
   const previous = at > 0 ? tokens[at - 1]!.text : "";
   if (tokens[at - 1]?.kind === "amount" && COUNTED.has(tokens[at]!.text)) return !tokens.some(isLoan);
+  if (tokens[at]!.text === "set" && BEFORE_NOUN.has(previous)) return true;
   if (isAfterPayment(tokens, at) || isForTrip(tokens, at)) return true;
   if (previous === "for") return /ing(?: |$)/.test(tokens[at]!.text);
   return NO_VERB_AFTER.has(previous);
@@ -33,6 +34,21 @@ export function isAfterPayment(tokens: readonly Tok[], at: number): boolean {
     (tokens[at - 2]?.text === "after" || tokens[at - 1]?.text === "after")
   );
 }
+
+/** "sold the whole set 200", "40 as a set": what stands behind these is a noun. */
+const BEFORE_NOUN = new Set([
+  "the",
+  "a",
+  "as",
+  "whole",
+  "entire",
+  "this",
+  "that",
+  "my",
+  "one",
+  "full",
+  "complete",
+]);
 
 /** "gas 20 for the trip": what it was for, and no drive of its own. */
 function isForTrip(tokens: readonly Tok[], at: number): boolean {

@@ -132,6 +132,7 @@ export const buy = defineVerb({
         without: ["piece", "loan", "supply", "stream", "helper", "unknown"],
         light: true,
       },
+      { say: "picked", with: ["named", "number"], without: ["supplyFirst", "stream"], light: true },
       { say: "got", with: ["named"], without: ["moneyFirst", "stream", "supplyFirst"], light: true },
       {
         say: ["paid", "pd", "payed"],
@@ -199,7 +200,8 @@ export const buy = defineVerb({
       if (isMethodFetched(clause)) return { kind: "unknown" };
       if (isPaidForHelp(clause)) return { kind: "anotherPerson" };
       if (couldBeCountAlone(fields, clause) || isRestOfPrice(clause)) return { kind: "twoNumbers" };
-      if (fields.price === undefined && says(clause, /^(?:free|for free|freebie)$/)) fields.price = 0;
+      if (fields.price === undefined && says(clause, /^(?:free|for free|for nothing|freebie)$/))
+        fields.price = 0;
       if (fields.price === 0 && fields.source === undefined && says(clause, /^(?:curb|curbside)/))
         fields.source = "curb";
       if (clause.signs.has("percent") && says(clause, /^(?:off|discount)$/)) return { kind: "unclaimed" };
