@@ -59,6 +59,7 @@ export const hold = defineVerb({
           "held",
           "on hold",
           "put … on hold",
+          "putting … on hold",
           "reserved",
           "reserve",
           "spoken for",

@@ -47,6 +47,8 @@ export const list = defineVerb({
           "posting",
           "post",
           "put … up",
+          "putting … up",
+          "putting up",
           "put … up for sale",
           "put … up for",
           "put … up at",
