@@ -70,18 +70,23 @@ const textOf = ({ tokens }: Clause): string =>
 /** "hutch: sanding 1h, paint 12": every clause behind the colon is about the hutch. */
 function withTopic(drafts: readonly Draft[]): readonly Draft[] {
   const [first, ...others] = drafts;
-  if (!first?.trouble) return drafts;
-  const { tokens, line, spans } = first.clause;
-  const named = tokens.filter((token) => token.kind !== "mark" && !isFiller(token));
-  const end = spans[tokens.at(-1)!.to - 1]!.end;
-  if (named.length === 0 || !named.every(({ kind }) => kind === "piece") || !/^\s*:/.test(line.slice(end)))
-    return drafts;
+  const named = first ? topicOf(first.clause) : null;
+  if (!first || !named) return drafts;
   for (const draft of others) {
     if (draft.trouble || !ABOUT_PIECES.has(draft.kind) || draft.fields["pieces"] !== undefined) continue;
-    draft.fields["pieces"] = named.map(({ mention }) => ({ ...mention! }));
+    draft.fields["pieces"] = named.map((mention) => ({ ...mention }));
     draft.takesBefore = false;
   }
-  return others;
+  const isTopicAlone = first.clause.tokens.every((token) => token.kind === "piece" || token.kind === "mark");
+  return isTopicAlone ? others : drafts;
+}
+
+/** The pieces that a clause names before a colon and nothing else; null where it does not. */
+function topicOf({ tokens, line, spans }: Clause): Mention[] | null {
+  let end = 0;
+  while (tokens[end]?.kind === "piece") end += 1;
+  if (end === 0 || !/^\s*:/.test(line.slice(spans[tokens[end - 1]!.to - 1]!.end))) return null;
+  return tokens.slice(0, end).map(({ mention }) => mention!);
 }
 
 const ABOUT_PIECES: ReadonlySet<string> = new Set([
