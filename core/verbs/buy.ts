@@ -14,6 +14,7 @@ import {
   isCostOfSomething,
   isFreeForOthers,
   isMoneyFound,
+  isNoGift,
   isPaidForHelp,
   isRestOfPrice,
   isWhatBecameOfIt,
@@ -194,6 +195,7 @@ export const buy = defineVerb({
     ],
     judge(fields, clause) {
       if (isFreeForOthers(clause)) return { kind: "noVerb" };
+      if (isNoGift(clause)) return { kind: "unknown" };
       if (isWhatBecameOfIt(fields, clause)) return { kind: "unknown" };
       if (isCostOfSomething(clause)) return { kind: "loneNumber" };
       if (isMoneyFound(fields, clause)) return { kind: "loneNumber" };

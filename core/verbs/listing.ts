@@ -8,6 +8,7 @@ import { dayWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
 import { hereBut } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { show } from "../money.ts";
+import { says } from "../notes/clause.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -27,6 +28,10 @@ const rules: FactRules<"list"> = {
     return null;
   },
 };
+
+/** Where a piece is put to be seen by buyers. */
+const BOARDS =
+  /^(?:classifieds?|boards?|online|sites?|market|list|listings|sale|apps?|pages?|groups?|websites?|forums?|web|internet)$/;
 
 export const list = defineVerb({
   kind: "list",
@@ -72,6 +77,11 @@ export const list = defineVerb({
     slots: { pieces: "pieces", price: "money", place: "place" },
     needs: ["pieces", "price"],
     absorbs: ["asking", "up for", "up", "put", "ask", "price"],
+    // "put the desk on the truck" lists nothing.
+    judge: (_, clause) =>
+      clause.head?.text === "put" && clause.tokens.some(({ text }) => text === "on") && !says(clause, BOARDS)
+        ? { kind: "noVerb" }
+        : null,
   },
 
   decide(reading, desk) {

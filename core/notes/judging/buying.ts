@@ -27,6 +27,16 @@ export function isWhatBecameOfIt({ price, source }: ReadingFields["buy"], { toke
   return piece >= 0 && piece < tokens.indexOf(head);
 }
 
+/** "buyer gave me the desk back", "gave me a discount on the desk": only what is handed over at once is got. */
+export function isNoGift({ tokens, head }: Clause): boolean {
+  if (!head || !/^gave (?:me|us)$/.test(head.text)) return false;
+  const from = tokens.indexOf(head) + 1;
+  const next = tokens
+    .slice(from)
+    .find(({ text }) => !/^(?:a|an|the|my|some|this|that|his|her|their|free)$/.test(text));
+  return next?.kind !== "piece" || tokens.some(({ text }) => text === "back");
+}
+
 /** "found 20 in a drawer", "won 50": money came, and nothing was bought. */
 export function isMoneyFound({ pieces }: { pieces?: Mention[] }, { head, signs }: Clause): boolean {
   const isLucky = head !== undefined && /^(?:found|won|scored|rescued)$/.test(head.text);

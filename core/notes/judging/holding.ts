@@ -10,6 +10,7 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
     !says(clause, /(?:^|\b)(?:deposits?|deposited|depost|down|money down)(?:\b|$)/)
   )
     return { kind: "twoNumbers" };
+  if (fields.deposit !== undefined && isOfPiece(clause)) return { kind: "twoNumbers" };
   if (says(clause, /^(?:returned|refunded|gave back|kept|back)$/)) return { kind: "unknown" };
   if (fields.deposit !== undefined && isOwnDeposit(clause)) return { kind: "anotherPerson" };
   // "hold desk friday": since friday, or until?
@@ -19,6 +20,16 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
   // "mirror for Ana": who is meant is no fact of money, but who put money down may be said first.
   if (fields.buyer === undefined) nameFirst(fields, clause);
   return null;
+}
+
+/** "deposit on the 150 couch": what the couch is to cost. */
+function isOfPiece({ tokens }: Clause): boolean {
+  return tokens.some(
+    ({ kind }, at) =>
+      kind === "amount" &&
+      tokens[at + 1]?.kind === "piece" &&
+      /^(?:the|that|this|my)$/.test(tokens[at - 1]?.text ?? ""),
+  );
 }
 
 /** "paid 25 deposit on a hutch at the estate sale": the owner's own money, on a piece not bought yet. */
