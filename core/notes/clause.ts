@@ -69,11 +69,15 @@ export function asSaid(clause: Clause, tokens: readonly Tok[]): string {
   if (!first || !last) return "";
   const start = clause.spans[first.from]!.start;
   const end = clause.spans[last.to - 1]!.end;
-  return clause.line.slice(start, end).toLowerCase().replace(/\s+/g, " ").trim();
+  const said = clause.line.slice(start, end).toLowerCase();
+  return /\s/.test(said) ? said.replace(/\s+/g, " ").trim() : said;
 }
 
 /** The words of some tokens as said, slips put right. */
 export function asMeant(clause: Clause, tokens: readonly Tok[]): string {
+  const [only] = tokens;
+  if (tokens.length === 1 && only!.kind === "word" && only!.text === asSaid(clause, tokens))
+    return only!.text;
   return tokens
     .map((token) => {
       const said = asSaid(clause, [token]);

@@ -3,10 +3,18 @@ import type { Tok } from "./clause.ts";
 /** Words by which a note takes back what it has just said: nobody can say how much of it. */
 const TAKEN_BACK =
   /^(?:(?:no )?i mean|i meant|scratch that|strike that|wait no|no wait|make that|correction)\b/;
-const OPENS_TAKEN_BACK = /^(?:no|i|scratch|strike|wait|make|correction)\b/;
+const OPENS_TAKEN_BACK = new Set(["no", "i", "scratch", "strike", "wait", "make", "correction"]);
 /** "bought lamp 12 actually it mightve been 15" */
-const DOUBTED =
-  /^(?:mightve|mightve been|might have been|may have been|couldve been|could have been|or was it)$/;
+const DOUBTED = new Set([
+  ...["mightve", "mightve been", "might have been", "may have been"],
+  ...["couldve been", "could have been", "or was it"],
+]);
+
+/** The first word of a phrase. */
+function opening(text: string): string {
+  const end = text.indexOf(" ");
+  return end < 0 ? text : text.slice(0, end);
+}
 
 /** "bought desk 40 scratch that 45", "2h no 3h on the desk", "sold the hutch i mean the bench 90". */
 export function takesItselfBack(tokens: readonly Tok[]): boolean {
@@ -14,8 +22,8 @@ export function takesItselfBack(tokens: readonly Tok[]): boolean {
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
     const isValue = token.kind !== "word" && token.kind !== "mark";
-    if (isNoted && DOUBTED.test(token.text) && tokens[at + 1]?.kind === "amount") return true;
-    if (isNoted && token.kind === "word" && OPENS_TAKEN_BACK.test(token.text)) {
+    if (isNoted && DOUBTED.has(token.text) && tokens[at + 1]?.kind === "amount") return true;
+    if (isNoted && token.kind === "word" && OPENS_TAKEN_BACK.has(opening(token.text))) {
       const ahead = tokens
         .slice(at, at + 3)
         .map(({ text }) => text)

@@ -153,6 +153,7 @@ function isNumberRange(clause: Clause, tokens: readonly Tok[]): boolean {
 
 /** "dresser and whatnot 40", "whatnot and dresser 40": a noun nobody listed, joined to one that is known, is a piece too. */
 function withJoinedNouns(clause: Clause, tokens: readonly Tok[]): Filled {
+  if (tokens.length === 1 && !clause.signs.has("unknown")) return { value: [tokens[0]!.mention!] };
   const mentions = tokens.map((token) => ({ at: token.from, mention: token.mention! }));
   if (clause.signs.has("unknown")) {
     clause.tokens.forEach((token, at) => {
