@@ -1,0 +1,132 @@
+import type { Tok } from "./clause.ts";
+import type { Cut } from "./clauses.ts";
+import type { VerbFacts } from "./heads.ts";
+import { absorbs, headOf, headsOf, isLight, strongHeadsOf, takesSlot } from "./heads.ts";
+import { isQuestion } from "./questions.ts";
+import type { Shape } from "./shape.ts";
+import { isAmount, shapeOf } from "./shape.ts";
+
+/** Whether a run without a verb says a kind of note by what it holds alone. */
+function standsAlone(shape: Shape, before: Shape, facts: VerbFacts, comma: boolean): boolean {
+  const { head } = before;
+  if (shape.miles) return before.miles || !takesSlot(head, "miles", facts);
+  if (shape.duration) return before.duration || !takesSlot(head, "minutes", facts);
+  if (shape.stream && shape.amount) return true;
+  if (shape.supply && shape.amount) {
+    const waits = takesSlot(head, "money", facts) || takesSlot(head, "price", facts);
+    // "bought armoire, paint 12": after a comma, and the number right behind it.
+    const isPricedAlone = comma && shape.pricedSupply && before.piece;
+    // "spent 2h on the desk and 14 on paint"
+    const isWorked = before.duration && !before.supply;
+    return before.amount || isWorked || isPricedAlone || !(before.supply || waits);
+  }
+  return shape.loan && shape.amount;
+}
+
+function saysTheSame(a: Tok, b: Tok): boolean {
+  return strongHeadsOf(a).some(({ kind }) => strongHeadsOf(b).some((head) => head.kind === kind));
+}
+
+/** A verb that could complete the one before opens a clause where it brings a thing or an amount of its own. */
+export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
+  if (next.loan || next.supply || next.stream) return true;
+  if (next.percent && !before.percent) return true;
+  // "spent 19 on glass and spent 40 minutes on it"
+  if (next.duration && before.amount && !before.duration) return true;
+  // "bureau 35 bought, coat rack free"
+  if (next.piece && before.piece && before.amount && next.head?.text === "free") return true;
+  // "deposit 45 on desk, hold hutch": the same kind of note again, of another piece.
+  if (next.head && before.head && next.headFirst && before.piece && saysTheSame(next.head, before.head))
+    return true;
+  if (!next.amount) return false;
+  // "hold #4 and #5 till fri 60 deposit" is one hold; "sold desk, paid 40 for lamp" a sale and a purchase.
+  const isNamed = next.piece || next.unlisted;
+  const another = isNamed && (before.piece ? before.amount || next.headFirst : !paid);
+  // "listed it for 180 and then a man put down 40 on it"
+  if (next.pronoun && !next.piece && before.amount && isDeposit(next.head)) return true;
+  return another || (next.hands && before.amount);
+}
+
+const isTrade = (head: Tok): boolean => headsOf(head).some(({ kind }) => kind === "buy" || kind === "sell");
+
+const isDeposit = (head: Tok | undefined): boolean =>
+  head !== undefined && strongHeadsOf(head).some(({ kind }) => kind === "hold");
+
+/** "so i went to the estate sale and": nothing that could be recorded yet. */
+function isLeadIn(before: Shape, cut: Cut): boolean {
+  const thing = before.amount || before.miles || before.duration;
+  if (thing || cut.repeats) return false;
+  return !before.head || (isLight(before.head) && !before.piece && !before.supply);
+}
+
+/** "needed a new drill so i spent 60": what for, before how much. */
+function isWhatFor(before: Shape, next: Shape, facts: VerbFacts): boolean {
+  const isSupply = before.supply && !before.amount && (!before.head || isLight(before.head));
+  return isSupply && next.amount && !next.supply && !next.piece && takesSlot(next.head, "money", facts);
+}
+
+/** How a run of tokens goes on from the clause before it. */
+export function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): "merge" | "own" | "repeat" {
+  const before = shapeOf(cut.tokens);
+  const verb = before.head ?? cut.repeats;
+  if (next.head) {
+    // "2 lamps 5 each, got em tues": the verb comes late.
+    const isLate = next.pronoun && !next.piece && !next.amount && !verb && before.piece && before.amount;
+    if (isLate && isTrade(next.head)) return "merge";
+    const paid = verb !== undefined && strongHeadsOf(verb).some((head) => facts.takes(head.kind, "money"));
+    if (verb && absorbs(verb, next.head, facts) && !hasItsOwn(next, before, paid)) return "merge";
+    return before.filling || isLeadIn(before, cut) || isWhatFor(before, next, facts) ? "merge" : "own";
+  }
+  // "stripped and sanded desk 3h": one job, and its parts.
+  if (isLeadIn(before, cut) && !before.piece && !before.supply && !before.stream && !before.loan)
+    return "merge";
+  if (next.filling || (next.fee && verb && headsOf(verb).some((said) => facts.takes(said.kind, "fee"))))
+    return "merge";
+  if (next.loan && next.amount && before.loan && before.amount && verb) return "repeat";
+  if (standsAlone(next, { ...before, head: verb }, facts, comma)) return "own";
+  if (next.piece && next.amount && before.amount && verb && before.piece) return "repeat";
+  if (next.piece && next.buyer && before.piece && before.buyer && verb) return "repeat";
+  if (next.piece && next.amount && before.amount && !verb) return "own";
+  if (next.unlisted && before.amount && before.piece && verb) return "repeat";
+  return "merge";
+}
+
+/** "bought dresser 30 and nightstand": was the nightstand in the 30? */
+export function isPriceForBoth(cut: Cut, next: Shape, joint: readonly Tok[], facts: VerbFacts): boolean {
+  const head = headOf(cut.tokens) ?? cut.repeats;
+  if (!next.piece || next.amount || next.head || next.prepositional || !head || joint.length === 0)
+    return false;
+  const price = cut.tokens.findLastIndex(isAmount);
+  const piece = cut.tokens.findIndex((token) => token.kind === "piece");
+  return (
+    price >= 0 &&
+    piece >= 0 &&
+    piece < price &&
+    strongHeadsOf(head).some((said) => facts.takes(said.kind, "price"))
+  );
+}
+
+/** "listed it for 180 and a man called and put 40 down": the man's call leads in what follows. */
+export function isSomebodysDoing(shape: Shape, part: readonly Tok[]): boolean {
+  const isBare = !shape.head && !shape.piece && !shape.amount && !shape.supply && !shape.pronoun;
+  return (
+    isBare &&
+    part.some(({ roles }) => roles.person) &&
+    part.some(({ roles }) => roles.hedge === "offer" || roles.hedge === "appointment")
+  );
+}
+
+/** "snooze 2 days, whats unlisted": a question behind a note is one of its own. */
+export function asksSomething(part: readonly Tok[]): boolean {
+  return (
+    /^(?:what|whats|how|hows|show|which|when|where|who|whos)(?: |$)/.test(part[0]!.text) && isQuestion(part)
+  );
+}
+
+/** "i think i overpaid but i bought …": what stands before "but" says nothing to record, and takes nothing from it. */
+export function isOutweighed(last: Cut, joint: readonly Tok[]): boolean {
+  if (!joint.some(({ text }) => text === "but")) return false;
+  const before = shapeOf(last.tokens);
+  const isDoubt = last.tokens.some(({ roles }) => roles.hedge === "doubt");
+  return isLeadIn(before, last) && !before.piece && !before.supply && !isDoubt;
+}
