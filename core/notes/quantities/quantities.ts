@@ -108,6 +108,9 @@ const GRAINS: ReadonlySet<string> = new Set([
   "feet",
   "coat",
   "coats",
+  "pack",
+  "pk",
+  "ct",
 ]);
 
 /** After a number: a count of something that is neither money nor a day of the note. */
