@@ -6,7 +6,7 @@ export const ORDINARY: ReadonlySet<string> = new Set(
   `
 abel abound accents accept acquire acquires acrylics action actions advertise advertiser advertises
 afternoons aground aiding ailing airing allays alloys ally antiques arming ascent asides assemble
-assembler assembles attacked attacking avalanches babble backer backers backings butter butters baited baiting baits
+assembler assembles attacked attacking avalanches babble backer backers backings butter butters below finger fingers float floats study studies swapped swap tiger tigers ignore ignores ignored directory searches organize organized spanning recover recovers finer holes caches packet packets traces trace nexts securing gating fired rusty radius baited baiting baits
 baked bakery baking balanced balances balding baled balled bandying banging banked banker bankers banks
 banned banning barbs bard bards bares barfs barked barking barks baron barons barred barrels barren
 barristers based baser basest bashes basked basking bass basses baste bastes basting batch bathe bathing
