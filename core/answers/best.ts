@@ -15,6 +15,8 @@ export const best = defineAnswer({
   example: "best flips",
   asks: {
     phrases: [
+      "top {money} flips",
+      "top {money}",
       "best flip",
       "best flips",
       "my best",

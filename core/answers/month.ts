@@ -18,6 +18,9 @@ export const month = defineAnswer({
   example: "month",
   asks: {
     phrases: [
+      "how many did i flip",
+      "how many have i flipped",
+      "how many did i sell",
       "{month}",
       "howd … {month}",
       "howd i do",
@@ -78,6 +81,10 @@ export const month = defineAnswer({
       "hows it going money wise",
     ],
     whole: [
+      "sales … {month}",
+      "net … {month}",
+      "flips … {month}",
+      "summary … {month}",
       "month",
       "{month}",
       "this month",

@@ -21,6 +21,8 @@ export const piece = defineAnswer({
   example: "how's the dresser doing",
   asks: {
     phrases: [
+      "where … {piece}",
+      "wheres … {piece}",
       "how … {piece} doing",
       "hows … {piece}",
       "how … {piece}",

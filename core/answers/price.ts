@@ -11,6 +11,8 @@ export const price = defineAnswer({
   example: "what have my dressers sold for",
   asks: {
     phrases: [
+      "should i charge … {piece}",
+      "{piece} price",
       "{piece} sold for",
       "{piece} sell for",
       "{piece} … sell for",

@@ -18,6 +18,8 @@ export const recap = defineAnswer({
   example: "recap",
   asks: {
     phrases: [
+      "monthly summary",
+      "month summary",
       "recap",
       "weekly recap",
       "give me a recap",

@@ -10,6 +10,10 @@ export const unsold = defineAnswer({
   example: "what's unsold",
   asks: {
     phrases: [
+      "slowest pieces",
+      "slowest",
+      "oldest pieces",
+      "old stuff",
       "unsold",
       "not sold",
       "havent sold",

@@ -11,6 +11,7 @@ export const worth = defineAnswer({
   example: "worth 40 for a dresser?",
   asks: {
     phrases: [
+      "would {money} … {piece}",
       "worth {money} … {piece}",
       "worth … {money} … {piece}",
       "{piece} … worth {money}",
