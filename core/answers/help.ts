@@ -10,6 +10,8 @@ export const help = defineAnswer({
   example: "help",
   asks: {
     phrases: [
+      "how does … work",
+      "how do i use",
       "help",
       "what can you do",
       "what can i say",

@@ -18,6 +18,7 @@ export const month = defineAnswer({
   example: "month",
   asks: {
     phrases: [
+      "hows … month",
       "how many did i flip",
       "how many have i flipped",
       "how many did i sell",

@@ -77,16 +77,20 @@ function withTopic(drafts: readonly Draft[]): readonly Draft[] {
     draft.fields["pieces"] = named.map((mention) => ({ ...mention }));
     draft.takesBefore = false;
   }
-  const isTopicAlone = first.clause.tokens.every((token) => token.kind === "piece" || token.kind === "mark");
+  const isTopicAlone = first.clause.tokens.every(({ kind, text }) => {
+    return kind === "piece" || kind === "mark" || /^(?:for|on|the|my)$/.test(text);
+  });
   return isTopicAlone ? others : drafts;
 }
 
 /** The pieces that a clause names before a colon and nothing else; null where it does not. */
 function topicOf({ tokens, line, spans }: Clause): Mention[] | null {
-  let end = 0;
+  let start = 0;
+  while (/^(?:for|on|the|my)$/.test(tokens[start]?.text ?? "")) start += 1;
+  let end = start;
   while (tokens[end]?.kind === "piece") end += 1;
-  if (end === 0 || !/^\s*:/.test(line.slice(spans[tokens[end - 1]!.to - 1]!.end))) return null;
-  return tokens.slice(0, end).map(({ mention }) => mention!);
+  if (end === start || !/^\s*:/.test(line.slice(spans[tokens[end - 1]!.to - 1]!.end))) return null;
+  return tokens.slice(start, end).map(({ mention }) => mention!);
 }
 
 const ABOUT_PIECES: ReadonlySet<string> = new Set([

@@ -113,6 +113,8 @@ export const fallthrough = defineVerb({
     slots: { pieces: "pieces" },
     needs: ["pieces"],
     absorbs: [
+      "sale of",
+      "sale",
       "refunded",
       "refund",
       "gave",

@@ -22,6 +22,7 @@ const CORPORA = [
   "numbers.jsonl",
   "household.jsonl",
   "rarer.jsonl",
+  "continued.jsonl",
 ];
 
 describe.each(CORPORA)("%s", (name) => {

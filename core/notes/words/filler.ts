@@ -42,6 +42,7 @@ export const FILLER: readonly string[] = [
   "darn",
   "crap",
   "guess what",
+  "had to",
   "needed",
   "for nothing",
   "on hold with",

@@ -119,8 +119,6 @@ export const FURNITURE: readonly (readonly string[])[] = [
   ["patio chair"],
   ["beach chair"],
   ["egg chair"],
-  ["cane chair"],
-  ["wicker chair"],
   ["papasan chair"],
   ["butterfly chair"],
   ["bean bag chair"],
