@@ -216,7 +216,7 @@ function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | nu
   } else claimPickup(clause);
   const [first, second] = clause.tokens.filter((token) => token.kind === "day" && !token.claimed);
   if (!first) return null;
-  if (second) return { kind: "vagueTime" };
+  if (second || isDeadline(clause, first)) return { kind: "vagueTime" };
   if (!DATED_BY_THE_WAY.has(made.kind) && isDayToCome(clause, first)) return { kind: "vagueTime" };
   claim(first);
   const found = pastDay(first.said!, clause.today);
@@ -224,6 +224,13 @@ function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | nu
   made.fields["date"] = found.day;
   if (found.longAgo) made.fields["longAgo"] = true;
   return null;
+}
+
+/** "sold desk 90 by friday": the next one, and nothing that has happened then. */
+function isDeadline({ tokens }: Clause, day: Tok): boolean {
+  const isByWeekday =
+    day.said?.form === "weekday" || day.said?.form === "dayOfMonth" || day.said?.form === "monthDay";
+  return isByWeekday && /^(?:by|until|till|til|before)$/.test(tokens[tokens.indexOf(day) - 1]?.text ?? "");
 }
 
 /** Words between what was noted and a weekday that make it the day of something else, mostly still to come. */

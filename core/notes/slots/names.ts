@@ -82,6 +82,8 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
       first.roles.pronoun ||
       first.roles.method ||
       first.roles.hedge ||
+      // "for 9o" is a slip in a number.
+      /^\d+[a-z]$/.test(first.text) ||
       first.roles.vagueTime
     )
       continue;

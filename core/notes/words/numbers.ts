@@ -70,6 +70,9 @@ export const FOREIGN_WORDS: ReadonlySet<string> = new Set([
   "yen",
   "francs",
   "cad",
+  "cdn",
+  "canadian",
+  "australian",
   "aud",
 ]);
 export const CENT_WORDS: ReadonlySet<string> = new Set(["cents", "cent"]);
