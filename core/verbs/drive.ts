@@ -46,7 +46,12 @@ export const drive = defineVerb({
         without: ["number"],
       },
       { say: ["drove", "drove to", "drove out", "drove out to"], without: ["miles"] },
-      { say: ["went", "went to", "put"], with: ["miles"], without: ["number"], light: true },
+      {
+        say: ["went", "went to", "went to the dump", "went to dump", "put"],
+        with: ["miles"],
+        without: ["number"],
+        light: true,
+      },
     ],
     slots: { miles: "miles", pieces: "pieces" },
     needs: ["miles"],

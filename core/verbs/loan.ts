@@ -77,7 +77,7 @@ export const loan = defineVerb({
     ],
     slots: { rate: "percent", loan: "loan", balance: "money" },
     needs: ["balance"],
-    absorbs: ["rate", "at", "interest", "balance", "owe", "interest rate", "apr"],
+    absorbs: ["rate", "at", "interest", "balance", "owe", "interest rate", "apr", "called", "named"],
   },
 
   decide(reading, desk) {

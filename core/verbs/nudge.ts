@@ -28,6 +28,7 @@ export const nudge = defineVerb({
           "stop nudging me",
           "stop nudges",
           "stop reminding me",
+          "stop the nudge",
           "stop the nudges",
           "stop reminders",
           "no more nudges",

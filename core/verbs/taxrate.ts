@@ -36,6 +36,8 @@ export const taxrate = defineVerb({
           "saving",
           "stash",
           "tax rate",
+          "change tax to",
+          "changed tax to",
           "reserve",
         ],
         with: ["percent"],

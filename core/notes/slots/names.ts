@@ -172,7 +172,7 @@ const NO_LOAN_NAMES = new Set([
   ..."sent send put add added opened open statement says uses use using has with remaining current".split(
     " ",
   ),
-  ..."got took out another split over across big only one".split(" "),
+  ..."got took out another split over across big only one called named".split(" "),
   "took out",
 ]);
 
@@ -188,9 +188,12 @@ export const loan: Fill = (clause) => {
   while (start > 0 && isLoanName(tokens[start - 1]!)) start -= 1;
   let name = tokens.slice(start, at);
   if (name.length === 0) {
-    let end = at + 1;
+    // "new loan 14000 at 5.5% called grad"
+    const called = tokens.findIndex(({ text }) => text === "called" || text === "named");
+    const from = (called < 0 ? at : called) + 1;
+    let end = from;
     while (end < tokens.length && isLoanName(tokens[end]!)) end += 1;
-    name = tokens.slice(at + 1, end);
+    name = tokens.slice(from, end);
   }
   claim(...name);
   return name.length > 0 ? { value: asSaid(clause, name) } : null;
