@@ -1,5 +1,5 @@
 import type { Day } from "../calendar.ts";
-import type { Kind } from "./reading.ts";
+import type { Kind, Mention } from "./reading.ts";
 import type { Signs } from "./signs.ts";
 import type { Token } from "./token.ts";
 import type { Said } from "./verbs.ts";
@@ -26,6 +26,8 @@ export interface Clause {
   today: Day;
   /** The token of the words that said the verb; absent where what it holds said it. */
   head?: Tok;
+  /** Pieces nobody listed, once that slot has claimed their words. */
+  unlisted?: readonly Mention[];
   /** The words that say what was spent on, once that slot has claimed them. */
   what?: Tok[];
 }

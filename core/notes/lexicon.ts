@@ -151,6 +151,7 @@ export function pluralOf(name: string): string {
   if (of > 0) return pluralOf(name.slice(0, of)) + name.slice(of);
   if (/(?:s|x|z|ch|sh)$/.test(name)) return `${name}es`;
   if (/[^aeiou]y$/.test(name)) return `${name.slice(0, -1)}ies`;
+  if (/knife$/.test(name)) return `${name.slice(0, -2)}ves`;
   if (/(?:shelf|leaf)$/.test(name)) return `${name.slice(0, -1)}ves`;
   return `${name}s`;
 }

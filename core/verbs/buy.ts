@@ -107,6 +107,7 @@ export const buy = defineVerb({
           "bought up",
           "just bought",
           "nabbed",
+          "landed",
           "nab",
           "snapped up",
           "bagged",
@@ -152,6 +153,11 @@ export const buy = defineVerb({
         with: ["piece", "number"],
         without: ["loan", "supply", "stream", "labor"],
         light: true,
+      },
+      {
+        say: ["shelled out … for", "forked over … for", "coughed up … for"],
+        with: ["moneyFirst", "named"],
+        without: ["supply", "loan"],
       },
       { say: ["gave … for"], with: ["moneyFirst", "piece"], without: ["supply", "duration"], light: true },
       {

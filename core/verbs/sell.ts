@@ -87,7 +87,18 @@ export const sell = defineVerb({
         ],
       },
       {
-        say: ["went for", "let … go for", "unloaded", "offloaded", "moved … for", "sold off", "sale of"],
+        say: [
+          "went for",
+          "gone for",
+          "is gone for",
+          "let go of … for",
+          "let … go for",
+          "unloaded",
+          "offloaded",
+          "moved … for",
+          "sold off",
+          "sale of",
+        ],
         with: ["number"],
       },
       {

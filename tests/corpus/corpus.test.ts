@@ -10,7 +10,6 @@ const ASKED_INSTEAD: ReadonlySet<string> = new Set([
   "fc161", // "pew to 190"
   "fc172", // "4 myself"
   "fc186", // "desk20 n chair5"
-  "fc266", // doors are parts
 ]);
 
 const CORPORA = [

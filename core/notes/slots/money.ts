@@ -41,7 +41,7 @@ function timesCount(cents: Cents, clause: Clause): Filled {
   // "knobs 2.50 each for the desk": how many knobs?
   if (clause.what) return trouble("eachOfUnknown");
   const pieces = clause.tokens.filter((token) => token.kind === "piece").map((token) => token.mention!);
-  const named = pieces.length > 0 ? pieces : unlisted(clause);
+  const named = pieces.length > 0 ? pieces : (clause.unlisted ?? unlisted(clause));
   // "listed them for 40 each": how many they are, the clause before says.
   if (named.length === 0) return { value: cents, each: true, pending: true };
   const count = pieceCount(named);

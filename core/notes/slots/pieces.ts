@@ -28,6 +28,7 @@ export const pieces: Fill = (clause) => {
     return { value: [], follows: true, ...(SEVERAL.test(pronoun.text) ? { several: true } : {}) };
   }
   const found = unlisted(clause, true);
+  clause.unlisted = found;
   return found.length > 0 ? { value: found } : null;
 };
 

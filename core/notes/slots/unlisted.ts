@@ -24,6 +24,15 @@ function wordBefore(tokens: readonly Tok[], at: number): string {
   return tokens[beforeArticles(tokens, at - 1)]?.text ?? "";
 }
 
+const COUNT_WORDS: Readonly<Record<string, number>> = {
+  both: 2,
+  pair: 2,
+  pr: 2,
+  couple: 2,
+  trio: 3,
+  dozen: 12,
+};
+
 const SOMEBODY_DID =
   /^(?:back|flaked|bailed|ghosted|cancel|never|no show|no call|noshow|didnt|did not|stood|changed|refund|return|gave|brought|took|put|deposit|hold|kept|keeping|tipped|paid)/;
 
@@ -51,6 +60,10 @@ function unlistedRun(clause: Clause): { run: Tok[]; count: number | null } | nul
       const run = tokens.slice(at, to);
       const named = !NO_NOUN_AFTER.has(wordBefore(tokens, at));
       if (named && run.some((token) => token.unknown)) {
+        let link = at - 1;
+        while (/^(?:of|the|my|our)$/.test(tokens[link]?.text ?? "")) link -= 1;
+        const several = COUNT_WORDS[tokens[link]?.text ?? ""];
+        if (several !== undefined) return { run, count: several };
         const before = tokens[at - 1];
         const whole =
           before?.kind === "amount" && !before.amount?.money && !before.each

@@ -72,4 +72,13 @@ describe("numbers said by the way", () => {
     expect(read("wrapped up the highboy, all finished")).toHaveLength(1);
     expect(read("paint 12, paint 12")).toHaveLength(2);
   });
+
+  it("pieces nobody listed are counted like any other", () => {
+    for (const [note, count, price] of [
+      ["sold both thingamajigs 70", 2, "70.00"],
+      ["bought pair of doodads 42", 2, "42.00"],
+      ["bought 3 doodads 30 each", 3, "90.00"],
+    ] as const)
+      expect(read(note)).toMatchObject([{ pieces: [{ count }], price }]);
+  });
 });
