@@ -1,4 +1,5 @@
 import type { Tok } from "./clause.ts";
+import { placeBefore } from "./clause.ts";
 import { headsOf } from "./heads.ts";
 import { NO_ROLES, wordToken } from "./token.ts";
 
@@ -86,10 +87,11 @@ const others: Find = (tokens, at) => {
   return { from, to: did === "offer" || did === "appointment" ? at + 3 : at + 1, doubtful: true };
 };
 
+const WHOSE = new Set(["the", "her", "his", "their", "my", "that"]);
+
 /** "refunded 15 of the 90": the first is what was given back. */
 const whole: Find = (tokens, at) => {
-  let before = at - 1;
-  while (before >= 0 && /^(?:the|her|his|their|my|that)$/.test(tokens[before]!.text)) before -= 1;
+  const before = placeBefore(tokens, at - 1, WHOSE);
   if (tokens[before]?.text !== "of" || tokens[before - 1]?.kind !== "amount") return null;
   return { from: before, to: at + 1, doubtful: true };
 };
@@ -126,8 +128,7 @@ const downFrom: Find = (tokens, at) =>
 const included: Find = (tokens, at) => {
   const next = tokens[at + 1]?.text;
   if ((next !== "deposit" && next !== "deposits") || !isTrade(tokens, at)) return null;
-  let before = at - 1;
-  while (before >= 0 && OWNING.has(tokens[before]!.text)) before -= 1;
+  const before = placeBefore(tokens, at - 1, OWNING);
   const isWithin = /^(?:including|includes|incl|counting)$/.test(tokens[before]?.text ?? "");
   return isWithin ? { from: before, to: at + 2, doubtful: true } : null;
 };

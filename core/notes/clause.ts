@@ -64,6 +64,20 @@ export function claimWords(clause: Clause, pattern: RegExp): boolean {
   return found.length > 0;
 }
 
+/** The place of the first token from `start` on that is none of some words; past the end where there is none. */
+export function placeAfter(tokens: readonly Tok[], start: number, words: ReadonlySet<string>): number {
+  let at = start;
+  while (at < tokens.length && words.has(tokens[at]!.text)) at += 1;
+  return at;
+}
+
+/** The place of the last token up to `end` that is none of some words; -1 where there is none. */
+export function placeBefore(tokens: readonly Tok[], end: number, words: ReadonlySet<string>): number {
+  let at = end;
+  while (at >= 0 && words.has(tokens[at]!.text)) at -= 1;
+  return at;
+}
+
 /** The words of some tokens as said: lower case, single blanks. */
 export function asSaid(clause: Clause, tokens: readonly Tok[]): string {
   const first = tokens[0];

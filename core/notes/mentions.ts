@@ -1,4 +1,5 @@
 import type { Tok } from "./clause.ts";
+import { placeBefore } from "./clause.ts";
 import { isSetName } from "./furniture.ts";
 import { singularOf } from "./lexicon.ts";
 import { wholeOf } from "./quantities/amounts.ts";
@@ -7,7 +8,7 @@ import { pieceToken } from "./token.ts";
 import { PARTS } from "./words/traits.ts";
 
 const PIECES_WORDS = new Set(["piece", "pieces", "pc", "pcs", "pce"]);
-const COUNT_WORDS: Readonly<Record<string, number>> = {
+export const COUNT_WORDS: Readonly<Record<string, number>> = {
   both: 2,
   pair: 2,
   pr: 2,
@@ -40,8 +41,7 @@ const GROUPS = new Set(["set", "lot", "bunch", "group"]);
 
 /** The count before the words at `end`, whichever way it is said; `from` stays where there is none. */
 function countBefore(tokens: readonly Tok[], end: number, plural: boolean): Counted {
-  let at = end - 1;
-  while (at >= 0 && LINKS.has(tokens[at]!.text)) at -= 1;
+  const at = placeBefore(tokens, end - 1, LINKS);
   const token = tokens[at];
   if (!token) return { from: end };
   const word = COUNT_WORDS[token.text];
@@ -66,10 +66,11 @@ function countBefore(tokens: readonly Tok[], end: number, plural: boolean): Coun
   return { from: set.from, count, ...(set.set ? { set: true as const } : {}) };
 }
 
+const THESE = new Set(["the", "my", "our", "those", "these"]);
+
 /** "2 of the 4 chairs" are two. */
 function someOf(tokens: readonly Tok[], all: number, most: number): Counted | null {
-  let at = all - 1;
-  while (at >= 0 && /^(?:the|my|our|those|these)$/.test(tokens[at]!.text)) at -= 1;
+  const at = placeBefore(tokens, all - 1, THESE);
   if (tokens[at]?.text !== "of") return null;
   const count = countOf(tokens[at - 1]);
   return count !== null && count <= most ? { from: at - 1, count } : null;

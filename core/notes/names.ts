@@ -1,4 +1,5 @@
 import type { Tok } from "./clause.ts";
+import { placeAfter } from "./clause.ts";
 import { NO_ROLES, wordToken } from "./token.ts";
 
 /** A name follows a preposition, or begins the clause: "the lady with the twins backed out". */
@@ -30,18 +31,12 @@ function endOfName(tokens: readonly Tok[], first: number): number {
       at += 1;
       continue;
     }
-    const next = afterArticles(tokens, at + 1);
+    const next = placeAfter(tokens, at + 1, ARTICLES);
     const word = tokens[next];
     const described = word?.kind === "piece" && DESCRIBES.has(tokens[at]!.text);
     if (!word || (word.kind !== "word" && !described) || word.roles.method || ENDS.has(word.text)) break;
     at = next + 1;
   }
-  return at;
-}
-
-function afterArticles(tokens: readonly Tok[], from: number): number {
-  let at = from;
-  while (at < tokens.length && ARTICLES.has(tokens[at]!.text)) at += 1;
   return at;
 }
 
@@ -51,7 +46,7 @@ const takesName = ({ kind, text }: Tok): boolean => kind === "mark" || TAKES_NAM
 export function withNames(tokens: Tok[]): Tok[] {
   for (let at = -1; at + 1 < tokens.length; at += 1) {
     if (at >= 0 && !takesName(tokens[at]!)) continue;
-    const first = afterArticles(tokens, at + 1);
+    const first = placeAfter(tokens, at + 1, ARTICLES);
     const token = tokens[first];
     if (token?.kind !== "word" || !(token.roles.person || token.roles.place) || token.roles.pronoun) continue;
     const end = endOfName(tokens, first);

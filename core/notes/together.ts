@@ -1,4 +1,5 @@
 import type { Clause, Tok } from "./clause.ts";
+import { placeAfter } from "./clause.ts";
 import type { Sign } from "./grammar.ts";
 import type { Draft } from "./interpret.ts";
 import { readingOf, settleEach, unclearDraft } from "./interpret.ts";
@@ -67,6 +68,8 @@ const textOf = ({ tokens }: Clause): string =>
     .map(({ text }) => text)
     .join(" ");
 
+const BEFORE_TOPIC = new Set(["for", "on", "the", "my"]);
+
 /** "hutch: sanding 1h, paint 12": every clause behind the colon is about the hutch. */
 function withTopic(drafts: readonly Draft[]): readonly Draft[] {
   const [first, ...others] = drafts;
@@ -78,15 +81,14 @@ function withTopic(drafts: readonly Draft[]): readonly Draft[] {
     draft.takesBefore = false;
   }
   const isTopicAlone = first.clause.tokens.every(({ kind, text }) => {
-    return kind === "piece" || kind === "mark" || /^(?:for|on|the|my)$/.test(text);
+    return kind === "piece" || kind === "mark" || BEFORE_TOPIC.has(text);
   });
   return isTopicAlone ? others : drafts;
 }
 
 /** The pieces that a clause names before a colon and nothing else; null where it does not. */
 function topicOf({ tokens, line, spans }: Clause): Mention[] | null {
-  let start = 0;
-  while (/^(?:for|on|the|my)$/.test(tokens[start]?.text ?? "")) start += 1;
+  const start = placeAfter(tokens, 0, BEFORE_TOPIC);
   let end = start;
   while (tokens[end]?.kind === "piece") end += 1;
   if (end === start || !/^\s*:/.test(line.slice(spans[tokens[end - 1]!.to - 1]!.end))) return null;

@@ -1,4 +1,5 @@
 import type { Clause } from "../clause.ts";
+import { placeBefore } from "../clause.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention, ReadingFields } from "../reading.ts";
 
@@ -55,8 +56,7 @@ export function isRestOfPrice({ tokens }: Clause): boolean {
     // "mike paid the rest of #5 75"
     if (REMAINDERS.has(text) && LEADS_TO.has(tokens[at + 1]?.text ?? "")) return true;
     if (kind !== "amount") return false;
-    let before = at - 1;
-    while (before >= 0 && LINKS.has(tokens[before]!.text)) before -= 1;
+    const before = placeBefore(tokens, at - 1, LINKS);
     return before >= 0 && RESTS.has(tokens[before]!.text);
   });
 }

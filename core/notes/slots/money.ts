@@ -1,6 +1,6 @@
 import type { Cents } from "../../money.ts";
 import type { Clause, Tok } from "../clause.ts";
-import { claim, claimWords, freeTokens, isMark } from "../clause.ts";
+import { claim, claimWords, freeTokens, isMark, placeBefore } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import { centsOfExact, wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
@@ -145,8 +145,7 @@ const THE = new Set(["the", "her", "his", "their", "my", "that"]);
 
 /** "refunded part of the 90": how much of it? */
 function isPartOf({ tokens }: Clause, at: number): boolean {
-  let before = at - 1;
-  while (before >= 0 && THE.has(tokens[before]!.text)) before -= 1;
+  const before = placeBefore(tokens, at - 1, THE);
   const text = tokens[before]?.text ?? "";
   if (text === "half of") return true;
   return text === "of" && PARTS_OF_IT.has(tokens[before - 1]?.text ?? "");

@@ -1,5 +1,5 @@
 import type { Clause, Tok } from "../clause.ts";
-import { asSaid, claim } from "../clause.ts";
+import { asSaid, claim, placeAfter, placeBefore } from "../clause.ts";
 import type { Fill } from "./filled.ts";
 
 const STOP_WORDS = new Set(
@@ -44,18 +44,12 @@ function isEndAfter(clause: Clause, at: number): boolean {
 const ARTICLES = new Set(["the", "a", "an", "my", "our", "this", "that", "some"]);
 
 /** The place of the first token from `start` on that is no article. */
-export function afterArticles(tokens: readonly Tok[], start: number): number {
-  let at = start;
-  while (at < tokens.length && ARTICLES.has(tokens[at]!.text)) at += 1;
-  return at;
-}
+export const afterArticles = (tokens: readonly Tok[], start: number): number =>
+  placeAfter(tokens, start, ARTICLES);
 
 /** The place of the last token up to `end` that is no article; -1 where there is none. */
-export function beforeArticles(tokens: readonly Tok[], end: number): number {
-  let at = end;
-  while (at >= 0 && ARTICLES.has(tokens[at]!.text)) at -= 1;
-  return at;
-}
+export const beforeArticles = (tokens: readonly Tok[], end: number): number =>
+  placeBefore(tokens, end, ARTICLES);
 
 /** "the curb lol": what is said in passing after a name is no part of it. */
 function withoutAsides(name: readonly Tok[]): Tok[] {

@@ -1,6 +1,6 @@
 import type { Clause, Tok } from "../clause.ts";
 import { claim, freeTokens } from "../clause.ts";
-import { unlistedMention } from "../mentions.ts";
+import { COUNT_WORDS, unlistedMention } from "../mentions.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
 import { beforeArticles } from "./names.ts";
@@ -23,15 +23,6 @@ export function isUnlistedNoun(token: Tok): boolean {
 function wordBefore(tokens: readonly Tok[], at: number): string {
   return tokens[beforeArticles(tokens, at - 1)]?.text ?? "";
 }
-
-const COUNT_WORDS: Readonly<Record<string, number>> = {
-  both: 2,
-  pair: 2,
-  pr: 2,
-  couple: 2,
-  trio: 3,
-  dozen: 12,
-};
 
 const SOMEBODY_DID =
   /^(?:back|flaked|bailed|ghosted|cancel|never|no show|no call|noshow|didnt|did not|stood|changed|refund|return|gave|brought|took|put|deposit|hold|kept|keeping|tipped|paid)/;
