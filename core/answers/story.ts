@@ -38,7 +38,7 @@ function happening(books: Books, fact: Fact, number: number): string {
     case "list":
       return `listed ${show(shareOf(fact, fact.amount ?? 0, number))}${fact.data.place ? `, ${fact.data.place}` : ""}`;
     case "reprice":
-      return `price ${fact.data.by ? "cut by" : "now"} ${show(shareOf(fact, fact.amount ?? 0, number))}`;
+      return `price ${fact.data.cut ? "cut by" : "now"} ${show(shareOf(fact, fact.amount ?? 0, number))}`;
     case "hold": {
       const deposit = postedTo(books, fact, number, "deposits held");
       const buyer = fact.data.buyer ? ` for ${fact.data.buyer}` : "";

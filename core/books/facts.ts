@@ -4,7 +4,7 @@ import type { Category, DaysInYear, PaymentOrder, RetireHow } from "../notes/rea
 
 /**
  * What a fact of each kind holds beside its amount. `amount` (cents) of the fact itself is: buy, list, sell:
- * the whole price; spend, refund, income, pay: the amount; reprice: the new price, or the cut where `by` is
+ * the whole price; spend, refund, income, pay: the amount; reprice: the new price, or the cut where `cut` is
  * set; hold: the deposit (absent: none); fallthrough: refunded, or kept where `kept` is set; loan, statement:
  * the balance; goal: the money goal; sent: profit declared as already sent to the loan.
  */
@@ -16,7 +16,7 @@ export interface FactData {
   start: Record<never, never>;
   finish: Record<never, never>;
   list: { place?: string };
-  reprice: { by?: true };
+  reprice: { cut?: true };
   hold: { buyer?: string; until?: Day; method?: string };
   fallthrough: { kept?: true };
   sell: { fee?: Cents; method?: string; buyer?: string; deposit?: "applied" | "refunded" | "kept" };

@@ -71,7 +71,7 @@ function isOnlySaid(option: Reading, text: string): boolean {
   return mentions.every((mention) => said(mention.name)) && !("what" in option && !said(option.what));
 }
 
-const AMOUNT_FIELDS = ["price", "amount", "balance", "by", "deposit"] as const;
+const AMOUNT_FIELDS = ["price", "amount", "balance", "cut", "deposit"] as const;
 
 /** The amounts of a suggested note in cents, a goal's count of pieces as so many whole ones. */
 function amountsIn(option: Reading): number[] {

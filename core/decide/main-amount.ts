@@ -21,7 +21,7 @@ const MAIN: Partial<Record<Kind, Missing | "deposit">> = {
 /** The field of a reading's main amount, said or missing; null where its kind has none, or more than one way to say it. */
 export function mainAmountOf(reading: Reading): string | null {
   const field = MAIN[reading.kind];
-  if (!field || reading.each || (reading.kind === "reprice" && reading.by !== undefined)) return null;
+  if (!field || reading.each || (reading.kind === "reprice" && reading.cut !== undefined)) return null;
   const isSaid = field in reading || reading.missing?.includes(field as Missing);
   return isSaid ? field : null;
 }

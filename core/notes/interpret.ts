@@ -289,7 +289,7 @@ export function readingOf(made: Draft, line: number): Reading {
   let missing: Missing[] | undefined;
   for (const field of made.needs as readonly Missing[]) {
     // A cut stands in for the new price.
-    if (field === "price" && made.fields["by"] !== undefined) continue;
+    if (field === "price" && made.fields["cut"] !== undefined) continue;
     const isThere =
       field === "count" ? !pieces?.some((mention) => mention.plural) : made.fields[field] !== undefined;
     if (!isThere) missing = [...(missing ?? []), field];

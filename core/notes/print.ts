@@ -1,12 +1,27 @@
 import { amountText } from "../money.ts";
 import type { Mention, Reading } from "./reading.ts";
 
-const MONEY = new Set(["price", "amount", "deposit", "refunded", "kept", "fee", "balance", "by"]);
+const MONEY = new Set([
+  "price",
+  "amount",
+  "deposit",
+  "refunded",
+  "kept",
+  "fee",
+  "balance",
+  "cut",
+  "owed",
+  "paid",
+  "received",
+  "worth",
+]);
+const MENTIONS = new Set(["pieces", "gave", "got"]);
 /** Kept on a reading for the conversation, and no part of its documented shape. */
 const INNER = new Set(["kind", "text", "line", "each", "follows", "longAgo", "instead"]);
 
-function printMention({ name, count, traits, number, plural }: Mention): object {
+function printMention({ name, count, traits, number, plural, it }: Mention): object {
   return {
+    ...(it ? { it } : {}),
     ...(name !== undefined ? { name } : {}),
     ...(count !== undefined ? { count } : {}),
     ...(traits ? { traits } : {}),
@@ -16,10 +31,19 @@ function printMention({ name, count, traits, number, plural }: Mention): object 
 }
 
 function printField(field: string, value: unknown): unknown {
-  if (field === "pieces" && Array.isArray(value))
+  if (MENTIONS.has(field) && Array.isArray(value))
     return value.map((mention: Mention) => printMention(mention));
+  if (field === "note") return printReading(value as Reading);
+  if (field === "could") return (value as Reading[]).map(printReading);
+  if (field === "of" || field === "to") return printFields(value as object);
   if (typeof value === "number" && MONEY.has(field)) return amountText(value);
   return value;
+}
+
+/** The fields of a part of a reading: which fact a correction speaks of, and what becomes of it. */
+function printFields(fields: object): object {
+  const printed = Object.entries(fields).map(([field, value]) => [field, printField(field, value)]);
+  return Object.fromEntries(printed.filter(([, value]) => value !== undefined));
 }
 
 /** "bought stools 15 each": the price of one is no price of the lot until they are counted. */

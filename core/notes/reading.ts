@@ -1,4 +1,4 @@
-import type { Day, Month } from "../calendar.ts";
+import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 
 /**
@@ -14,6 +14,8 @@ export interface Mention {
   plural?: true;
   /** "set of 4 chairs", "dining set 5 pieces", "pair of lamps": bought to be kept and sold together. */
   set?: true;
+  /** "it", "that", "them" with nothing before it in the line. */
+  it?: true;
 }
 
 export type Category = "materials" | "tools" | "vehicle" | "fees" | "help" | "storage" | "other";
@@ -39,33 +41,70 @@ export type Question =
   | "worth"
   | "help";
 
-/** What a kind of note may say. Amounts are cents, days local; fields a note does not give are absent. */
+/**
+ * What a kind of note may say. Amounts are cents, days local; fields a note does not give are absent. Each verb's
+ * file adds the fields of its own kind.
+ */
 export interface ReadingFields {
-  buy: { pieces?: Mention[]; price?: Cents; method?: string; source?: string };
-  spend: { what?: string; amount?: Cents; category?: Category; pieces?: Mention[]; method?: string };
-  work: { minutes?: number; pieces?: Mention[]; what?: string };
-  start: { pieces?: Mention[] };
-  finish: { pieces?: Mention[] };
-  list: { pieces?: Mention[]; price?: Cents; place?: string };
-  reprice: { pieces?: Mention[]; price?: Cents; by?: Cents };
-  hold: { pieces?: Mention[]; deposit?: Cents; method?: string; buyer?: string; until?: Day };
-  fallthrough: { pieces?: Mention[]; refunded?: Cents; kept?: Cents };
-  sell: { pieces?: Mention[]; price?: Cents; method?: string; fee?: Cents; buyer?: string };
-  refund: { pieces?: Mention[]; amount?: Cents; returned?: true };
-  retire: { pieces?: Mention[]; how?: RetireHow };
-  income: { amount?: Cents; stream?: string; method?: string };
-  pay: { amount?: Cents; loan?: string };
-  loan: { balance?: Cents; rate?: string; loan?: string };
-  terms: { rate?: string; days?: DaysInYear; order?: PaymentOrder; loan?: string };
-  statement: { balance?: Cents; loan?: string };
-  drive: { miles?: string; pieces?: Mention[] };
-  undo: Record<never, never>;
-  fix: { amount?: Cents };
-  goal: { pieces?: number; amount?: Cents; per?: "month" | "year" };
-  taxrate: { percent?: string };
-  nudge: { at?: string; off?: true; days?: number };
-  ask: { about?: Question; month?: Month; year?: string; pieces?: Mention[]; price?: Cents };
-  unclear: { why?: string };
+  unclear: {
+    why?: string;
+    /** What it may mean: whole readings, likeliest first. */
+    could?: Reading[];
+    /** The words that no reading takes up. */
+    left?: string[];
+  };
+  trade: {
+    gave?: Mention[];
+    got?: Mention[];
+    /** Cash on top, paid by us or to us. */
+    paid?: Cents;
+    received?: Cents;
+    /** What the given pieces are worth. */
+    worth?: Cents;
+  };
+  collect: { amount?: Cents; pieces?: Mention[]; buyer?: string; method?: string };
+  repeat: {
+    every?: "week" | "month" | "year";
+    /** Day of the month (1-31), name of a weekday, or "MM-DD". */
+    day?: number | string;
+    /** The first day, which may be in the future. */
+    from?: Day;
+    /** What is recorded each time: a spend, pay or income. */
+    note?: Reading;
+    /** Which standing note is stopped or changed. */
+    of?: { kind?: Kind; what?: string; loan?: string; stream?: string; amount?: Cents };
+    stop?: true;
+    /** The new amount. */
+    amount?: Cents;
+  };
+  share: { pieces?: Mention[]; with?: string; percent?: string };
+  mend: {
+    /** The fact it speaks of, as far as said; `number` is a piece's, `back` counts notes back from the newest. */
+    of?: {
+      kind?: Kind;
+      what?: string;
+      amount?: Cents;
+      date?: Day;
+      pieces?: Mention[];
+      number?: number;
+      back?: number;
+    };
+    /** What becomes of it; `amount` is the main one of its kind. */
+    to?: {
+      amount?: Cents;
+      date?: Day;
+      minutes?: number;
+      miles?: string;
+      method?: string;
+      buyer?: string;
+      source?: string;
+      fee?: Cents;
+      name?: string;
+      traits?: string[];
+      pieces?: Mention[];
+    };
+    removed?: true;
+  };
 }
 
 export type Kind = keyof ReadingFields;
@@ -88,6 +127,8 @@ export type Missing =
 export interface ReadingCommon {
   /** The day said; absent when the note names none (then it is the message's own day). */
   date?: Day;
+  /** Who of the household or the members did it, where the note says so. */
+  by?: string;
   missing?: Missing[];
   /** The clause as typed. */
   text: string;

@@ -1,4 +1,12 @@
+import type { Month } from "../calendar.ts";
+import type { Cents } from "../money.ts";
 import { defineVerb } from "./verb.ts";
+
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    ask: { about?: Question; month?: Month; year?: string; pieces?: Mention[]; price?: Cents };
+  }
+}
 
 export const ask = defineVerb({
   kind: "ask",

@@ -22,6 +22,12 @@ import {
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    buy: { pieces?: Mention[]; price?: Cents; method?: string; source?: string };
+  }
+}
+
 /** The piece that a buy makes, at its share of the price in cents. */
 function newPiece(fact: FactOf<"buy">, index: number, price: Cents): Piece {
   const { name, traits } = fact.data.made[index]!;

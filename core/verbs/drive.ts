@@ -8,6 +8,12 @@ import { ever } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { defineVerb } from "./verb.ts";
 
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    drive: { miles?: string; pieces?: Mention[] };
+  }
+}
+
 const rules: FactRules<"drive"> = {
   data: z.strictObject({ miles: decimalShape }),
   apply(books, fact) {

@@ -16,6 +16,12 @@ import { judgeFallthrough } from "../notes/judging/fallingthrough.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
 
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    fallthrough: { pieces?: Mention[]; refunded?: Cents; kept?: Cents };
+  }
+}
+
 function checkHeld(books: Books, numbers: readonly number[]): Problem | null {
   const number = numbers.find((each) => !books.pieces.get(each)!.hold);
   return number === undefined ? null : { kind: "piece not held", number };

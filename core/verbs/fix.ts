@@ -1,5 +1,12 @@
+import type { Cents } from "../money.ts";
 import { judgeFix } from "../notes/judging/fixing.ts";
 import { defineVerb } from "./verb.ts";
+
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    fix: { amount?: Cents };
+  }
+}
 
 export const fix = defineVerb({
   kind: "fix",

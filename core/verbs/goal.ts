@@ -1,9 +1,16 @@
 import { z } from "zod";
 import { amountOf } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";
+import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgeGoal } from "../notes/judging/aiming.ts";
 import { defineVerb } from "./verb.ts";
+
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    goal: { pieces?: number; amount?: Cents; per?: "month" | "year" };
+  }
+}
 
 const rules: FactRules<"goal"> = {
   data: z.strictObject({ per: z.enum(["month", "year"]), pieces: z.int().nonnegative().optional() }),

@@ -4,15 +4,23 @@ import { amountOf, onlyPiece } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";
 import { dayShape, wordsShape } from "../books/shapes.ts";
 import { depositOf } from "../books/shares.ts";
+import type { Day } from "../calendar.ts";
 import { showDay } from "../calendar.ts";
 import { confirmation } from "../decide/decision.ts";
 import { dayWords, methodWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
+import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgeHold } from "../notes/judging/holding.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
+
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    hold: { pieces?: Mention[]; deposit?: Cents; method?: string; buyer?: string; until?: Day };
+  }
+}
 
 const rules: FactRules<"hold"> = {
   data: z.strictObject({

@@ -3,10 +3,17 @@ import { amountOf } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { dayWords, methodWords } from "../decide/echo.ts";
+import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { says } from "../notes/clause.ts";
 import { isPaidForStream } from "../notes/judging/earning.ts";
 import { defineVerb } from "./verb.ts";
+
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    income: { amount?: Cents; stream?: string; method?: string };
+  }
+}
 
 const rules: FactRules<"income"> = {
   data: z.strictObject({ stream: wordsShape, method: wordsShape.optional() }),

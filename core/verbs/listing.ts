@@ -7,10 +7,17 @@ import { wordsShape } from "../books/shapes.ts";
 import { dayWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
 import { hereBut } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
+import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { says } from "../notes/clause.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
+
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    list: { pieces?: Mention[]; price?: Cents; place?: string };
+  }
+}
 
 const rules: FactRules<"list"> = {
   data: z.strictObject({ place: wordsShape.optional() }),

@@ -5,9 +5,16 @@ import { decimalShape, wordsShape } from "../books/shapes.ts";
 import { type Ask, type Desk, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords } from "../decide/echo.ts";
 import { UNNAMED_LOAN } from "../decide/loans.ts";
+import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
+
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    loan: { balance?: Cents; rate?: string; loan?: string };
+  }
+}
 
 const rules: FactRules<"loan"> = {
   data: z.strictObject({ loan: wordsShape, rate: decimalShape, rateUnknown: z.literal(true).optional() }),

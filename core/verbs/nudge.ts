@@ -1,6 +1,12 @@
 import { judgeNudge } from "../notes/judging/nudging.ts";
 import { defineVerb } from "./verb.ts";
 
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    nudge: { at?: string; off?: true; days?: number };
+  }
+}
+
 export const nudge = defineVerb({
   kind: "nudge",
   example: "nudge at 6:30pm",

@@ -12,6 +12,12 @@ import { says } from "../notes/clause.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
 
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    pay: { amount?: Cents; loan?: string };
+  }
+}
+
 const rules: FactRules<"pay"> = {
   data: z.strictObject({ loan: wordsShape.optional() }),
   apply(books, fact) {

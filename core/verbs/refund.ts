@@ -16,6 +16,18 @@ import { judgeRefund } from "../notes/judging/refunding.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    refund: {
+      pieces?: Mention[];
+      amount?: Cents;
+      returned?: true;
+      /** What was owed never comes: no cash goes out. */
+      unpaid?: true;
+    };
+  }
+}
+
 /** A piece that brought nothing in, or is to come back unsold, was not sold; none gives back more than it brought. */
 function checkRefund(books: Books, fact: FactOf<"refund">, shares: readonly Cents[]): Problem | null {
   for (const [index, number] of fact.pieces.entries()) {

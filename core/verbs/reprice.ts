@@ -9,30 +9,50 @@ import { confirmation } from "../decide/decision.ts";
 import { dayWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
+import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgePrice } from "../notes/judging/repricing.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
+
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    reprice: {
+      pieces?: Mention[];
+      price?: Cents;
+      /** How much came off, instead of a new price. */
+      cut?: Cents;
+    };
+  }
+}
 
 /** That every piece is listed, and at no less than its share of a cut. */
 function checkPrices(books: Books, fact: FactOf<"reprice">, shares: readonly number[]): Problem | null {
   for (const [index, number] of fact.pieces.entries()) {
     const { listPrice } = books.pieces.get(number)!;
     if (listPrice === null) return { kind: "piece not listed", number };
-    if (fact.data.by && shares[index]! > listPrice) return { kind: "cut below zero", number, listPrice };
+    if (fact.data.cut && shares[index]! > listPrice) return { kind: "cut below zero", number, listPrice };
   }
   return null;
 }
 
+function isEarlierCut(data: unknown): boolean {
+  return typeof data === "object" && data !== null && "by" in data && data.by === true;
+}
+
 const rules: FactRules<"reprice"> = {
-  data: z.strictObject({ by: z.literal(true).optional() }),
+  // In ledgers of before, a cut is called "by".
+  data: z.preprocess(
+    (data) => (isEarlierCut(data) ? { cut: true } : data),
+    z.strictObject({ cut: z.literal(true).optional() }),
+  ),
   apply(books, fact) {
     const shares = splitEvenly(amountOf(fact), fact.pieces.length);
     const problem = checkNotGone(books, fact.pieces) ?? checkPrices(books, fact, shares);
     if (problem) return problem;
     fact.pieces.forEach((number, index) => {
       const piece = books.piece(number);
-      piece.listPrice = fact.data.by ? piece.listPrice! - shares[index]! : shares[index]!;
+      piece.listPrice = fact.data.cut ? piece.listPrice! - shares[index]! : shares[index]!;
     });
     return null;
   },
@@ -139,16 +159,16 @@ export const reprice = defineVerb({
       const ask = confirmation(prompt, { label: `Yes, ${show(reading.price)}`, confirm: "ten times" });
       return { kind: "ask", ask: { ...ask, wants: "price" } };
     }
-    const cut = reading.by !== undefined;
-    const amount = reading.by ?? reading.price!;
-    const data = cut ? { by: true as const } : {};
+    const cut = reading.cut !== undefined;
+    const amount = reading.cut ?? reading.price!;
+    const data = cut ? { cut: true as const } : {};
     return { kind: "record", facts: [{ kind: "reprice", day, pieces: settled.pieces, amount, data }] };
   },
   echo({ fact, books, today }) {
     const pieces = piecesOf(books, fact);
     const prices = pieces.map((piece) => piece.listPrice ?? 0);
     const now = prices.reduce((sum, price) => sum + price, 0);
-    const cut = fact.data.by ? `, ${show(fact.amount ?? 0)} less` : "";
+    const cut = fact.data.cut ? `, ${show(fact.amount ?? 0)} less` : "";
     const cost = pieces.reduce((sum, piece) => sum + costOf(piece), 0);
     const shares = sharesWords(prices);
     return [

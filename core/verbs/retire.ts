@@ -12,6 +12,12 @@ import { show } from "../money.ts";
 import { type Clause, says } from "../notes/clause.ts";
 import { defineVerb } from "./verb.ts";
 
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    retire: { pieces?: Mention[]; how?: RetireHow };
+  }
+}
+
 /** The buyer is settled first: no piece goes while a deposit is held on it. */
 function checkNoDeposit(books: Books, numbers: readonly number[]): Problem | null {
   for (const number of numbers) {

@@ -12,9 +12,24 @@ import { dayWords, methodWords, namesOf, piecesOf, profitLines, sharesWords } fr
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { depositFate, doubtOfSale } from "../decide/selling.ts";
+import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgeSale } from "../notes/judging/selling.ts";
 import { defineVerb } from "./verb.ts";
+
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    sell: {
+      pieces?: Mention[];
+      price?: Cents;
+      method?: string;
+      fee?: Cents;
+      buyer?: string;
+      /** What of the price is still to come. */
+      owed?: Cents;
+    };
+  }
+}
 
 /** Settles what is held on the pieces: part of the price, given back to its buyer, or kept that day. */
 function settleDeposits(books: BooksInHand, fact: FactOf<"sell">, pieces: readonly Piece[]): void {

@@ -7,10 +7,17 @@ import { categoryShape, wordsShape } from "../books/shapes.ts";
 import { costLine, dayWords, methodWords, namesOf } from "../decide/echo.ts";
 import { ever } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
+import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgeSpending } from "../notes/judging/spending.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
+
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    spend: { what?: string; amount?: Cents; category?: Category; pieces?: Mention[]; method?: string };
+  }
+}
 
 const rules: FactRules<"spend"> = {
   data: z.strictObject({ what: wordsShape, category: categoryShape, method: wordsShape.optional() }),

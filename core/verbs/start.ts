@@ -6,6 +6,12 @@ import { hereBut } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { defineVerb } from "./verb.ts";
 
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    start: { pieces?: Mention[] };
+  }
+}
+
 const rules: FactRules<"start"> = {
   data: z.strictObject({}),
   apply(books, fact) {

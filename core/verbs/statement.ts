@@ -7,10 +7,17 @@ import { wordsShape } from "../books/shapes.ts";
 import { type Ask, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords } from "../decide/echo.ts";
 import { settleLoan } from "../decide/loans.ts";
+import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { isAfterPayment } from "../notes/heads.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
+
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    statement: { balance?: Cents; loan?: string };
+  }
+}
 
 const rules: FactRules<"statement"> = {
   data: z.strictObject({ loan: wordsShape }),

@@ -5,6 +5,12 @@ import { dayWords } from "../decide/echo.ts";
 import { says } from "../notes/clause.ts";
 import { defineVerb } from "./verb.ts";
 
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    taxrate: { percent?: string };
+  }
+}
+
 const rules: FactRules<"taxrate"> = {
   data: z.strictObject({ percent: decimalShape }),
   apply(books, fact) {

@@ -8,6 +8,12 @@ import { settleLoan } from "../decide/loans.ts";
 import { judgeTerms } from "../notes/judging/loanterms.ts";
 import { defineVerb } from "./verb.ts";
 
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    terms: { rate?: string; days?: DaysInYear; order?: PaymentOrder; loan?: string };
+  }
+}
+
 const rules: FactRules<"terms"> = {
   data: z
     .strictObject({

@@ -1,5 +1,11 @@
 import { defineVerb } from "./verb.ts";
 
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    undo: Record<never, never>;
+  }
+}
+
 export const undo = defineVerb({
   kind: "undo",
   example: "undo",

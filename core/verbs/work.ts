@@ -9,6 +9,12 @@ import { judgeWork } from "../notes/judging/working.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    work: { minutes?: number; pieces?: Mention[]; what?: string };
+  }
+}
+
 const rules: FactRules<"work"> = {
   data: z.strictObject({ minutes: z.int().nonnegative(), what: wordsShape.optional() }),
   apply(books, fact) {

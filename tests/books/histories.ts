@@ -233,7 +233,7 @@ export class Teller {
       case "list":
         return onPieces({});
       case "reprice":
-        return onPieces(variant % 2 ? { by: true } : {});
+        return onPieces(variant % 2 ? { cut: true } : {});
       case "hold":
         return onPieces({}, variant % 3 > 0);
       case "fallthrough":

@@ -99,7 +99,7 @@ class PieceReader {
     for (const { fact } of this.stay(at, piece)) {
       if (fact.kind === "list") price = this.even(fact, piece);
       if (fact.kind === "reprice")
-        price = fact.data.by ? price! - this.even(fact, piece) : this.even(fact, piece);
+        price = fact.data.cut ? price! - this.even(fact, piece) : this.even(fact, piece);
     }
     return price;
   }
@@ -202,7 +202,7 @@ class PieceReader {
     if (fact.kind === "reprice") {
       const price = this.listPrice(at, piece);
       if (price === null) return "piece not listed";
-      return fact.data.by && this.even(fact, piece) > price ? "cut below zero" : null;
+      return fact.data.cut && this.even(fact, piece) > price ? "cut below zero" : null;
     }
     if (fact.kind === "refund") {
       const broughtIn = this.proceeds(at, piece);

@@ -11,7 +11,20 @@ export interface Case {
   anyOf?: Printed[][];
 }
 
-const MONEY = ["price", "amount", "deposit", "refunded", "kept", "fee", "balance", "by"];
+const MONEY = [
+  "price",
+  "amount",
+  "deposit",
+  "refunded",
+  "kept",
+  "fee",
+  "balance",
+  "cut",
+  "owed",
+  "paid",
+  "received",
+  "worth",
+];
 
 export function casesOf(name: string): Case[] {
   const text = readFileSync(new URL(`./${name}`, import.meta.url), "utf8");

@@ -70,7 +70,7 @@ export function judgePrice(fields: ReadingFields["reprice"], clause: Clause): Tr
   if (cut) {
     if (token.each) return { kind: "twoNumbers" };
     if (raises) return { kind: "raiseBy" };
-    fields.by = found.cents;
+    fields.cut = found.cents;
     return null;
   }
   const sets =

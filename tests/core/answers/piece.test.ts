@@ -52,7 +52,7 @@ describe("piece", () => {
     const pieces = ledger.buy("2026-04-01", ["chair", "chair", "chair"], 1_000, { set: true });
     ledger.add("work", "2026-04-02", { pieces, data: { minutes: 100 } });
     ledger.add("list", "2026-04-03", { pieces, amount: 10_000, data: {} });
-    ledger.add("reprice", "2026-04-04", { pieces, amount: 500, data: { by: true } });
+    ledger.add("reprice", "2026-04-04", { pieces, amount: 500, data: { cut: true } });
     const lines = linesOf(ledger.books(), TODAY, "piece", {}, { pieces: [1] });
     expect(lines).toContain("  Wed Apr 1: bought 3.34");
     expect(lines).toContain("  Thu Apr 2: work 34 min");

@@ -99,7 +99,7 @@ describe("the data of facts", () => {
     ["start", {}, { what: "x" }],
     ["finish", {}, { what: "x" }],
     ["list", { place: "porch" }, { place: "" }],
-    ["reprice", { by: true }, { by: false }],
+    ["reprice", { cut: true }, { cut: false }],
     ["hold", { until: "2026-05-31" }, { until: "2026-02-30" }],
     ["fallthrough", { kept: true }, { kept: 3 }],
     ["sell", { fee: 5, deposit: "kept" }, { fee: -5 }],

@@ -216,7 +216,7 @@ describe("start, finish, list, reprice", () => {
     expect(prices()).toEqual([3_334, 3_333, 3_333]);
     on(ledger, "reprice", CHAIRS, 9_000, {});
     expect(prices()).toEqual([3_000, 3_000, 3_000]);
-    on(ledger, "reprice", CHAIRS, 1_000, { by: true });
+    on(ledger, "reprice", CHAIRS, 1_000, { cut: true });
     expect(prices()).toEqual([2_666, 2_667, 2_667]);
   });
 
@@ -226,7 +226,7 @@ describe("start, finish, list, reprice", () => {
       number: 1,
     });
     const listed = on(withDesk(), "list", [DESK], 900, {});
-    expect(on(listed, "reprice", [DESK], 901, { by: true }).problem()).toEqual({
+    expect(on(listed, "reprice", [DESK], 901, { cut: true }).problem()).toEqual({
       kind: "cut below zero",
       number: 1,
       listPrice: 900,
@@ -235,7 +235,7 @@ describe("start, finish, list, reprice", () => {
 
   it("a cut may go down to zero", () => {
     const listed = on(withDesk(), "list", [DESK], 900, {});
-    expect(on(listed, "reprice", [DESK], 900, { by: true }).piece(DESK).listPrice).toBe(0);
+    expect(on(listed, "reprice", [DESK], 900, { cut: true }).piece(DESK).listPrice).toBe(0);
   });
 
   it.each(["start", "finish", "list", "reprice", "hold", "sell"] as const)(

@@ -34,7 +34,7 @@ const missing = z
   )
   .min(1)
   .optional();
-const dated = { date: day.optional(), missing };
+const dated = { date: day.optional(), by: words.optional(), missing };
 const category = z.enum(["materials", "tools", "vehicle", "fees", "help", "storage", "other"]);
 
 export const printedReading = z.discriminatedUnion("kind", [
@@ -75,7 +75,7 @@ export const printedReading = z.discriminatedUnion("kind", [
     kind: z.literal("reprice"),
     pieces,
     price: money.optional(),
-    by: money.optional(),
+    cut: money.optional(),
     ...dated,
   }),
   z.strictObject({
@@ -101,6 +101,7 @@ export const printedReading = z.discriminatedUnion("kind", [
     method: oneWord.optional(),
     fee: money.optional(),
     buyer: words.optional(),
+    owed: money.optional(),
     ...dated,
   }),
   z.strictObject({
@@ -108,6 +109,7 @@ export const printedReading = z.discriminatedUnion("kind", [
     pieces,
     amount: money.optional(),
     returned: z.literal(true).optional(),
+    unpaid: z.literal(true).optional(),
     ...dated,
   }),
   z.strictObject({ kind: z.literal("retire"), pieces, how: z.enum(["kept", "given", "scrapped"]), ...dated }),
