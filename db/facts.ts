@@ -86,13 +86,25 @@ function piecesByFact(links: (typeof factPieces.$inferSelect)[]): Map<number, nu
   return numbers;
 }
 
-function rowOf({ kind, data, amount, pieces: _, ...rest }: Fact) {
+function rowOf({ kind, data, amount, by, repeat, pieces: _, ...rest }: Fact) {
   if (amount !== undefined) assertCents(amount);
-  return { ...rest, kind, amount: amount ?? null, data: JSON.stringify(rulesOf(kind).data.parse(data)) };
+  const optional = { amount: amount ?? null, by: by ?? null, repeat: repeat ?? null };
+  return { ...rest, ...optional, kind, data: JSON.stringify(rulesOf(kind).data.parse(data)) };
 }
 
-function factOf({ kind, amount, data, ...rest }: typeof facts.$inferSelect, pieces: number[]): Fact {
+function factOf(
+  { kind, amount, by, repeat, data, ...rest }: typeof facts.$inferSelect,
+  pieces: number[],
+): Fact {
   if (amount !== null) assertCents(amount);
   const checked = rulesOf(kind as FactKind).data.parse(JSON.parse(data));
-  return { ...rest, kind, pieces, data: checked, ...(amount === null ? {} : { amount }) } as Fact;
+  return {
+    ...rest,
+    kind,
+    pieces,
+    data: checked,
+    ...(amount === null ? {} : { amount }),
+    ...(by === null ? {} : { by }),
+    ...(repeat === null ? {} : { repeat }),
+  } as Fact;
 }

@@ -1,5 +1,5 @@
 import type { Books } from "../core/books/books.ts";
-import { type Fact, inFoldOrder } from "../core/books/facts.ts";
+import { type Fact, inFoldOrder, recordedAs, recordedInPlaceOf } from "../core/books/facts.ts";
 import { emptyBooks, foldFacts, foldsLast, recordFact } from "../core/books/fold.ts";
 import type { BooksInHand } from "../core/books/hand.ts";
 import { type Problem, problemText } from "../core/books/problem.ts";
@@ -110,8 +110,7 @@ export class LedgerOnFile implements Ledger {
       const { root } = this.#noteOf(of ?? note);
       const books = this.#loaded();
       const added = facts.map((fact, index): Fact => {
-        const id = this.#next.fact + index;
-        return { ...fact, id, place: id, author, note, root };
+        return recordedAs(fact, { id: this.#next.fact + index, author, note }, root);
       });
       const isAppend = added.every((fact, index) => {
         const before = added[index - 1];
@@ -127,10 +126,10 @@ export class LedgerOnFile implements Ledger {
       const voided = this.#loaded().facts.filter((fact) => voids.includes(fact.id));
       if (voided.length !== new Set(voids).size) throw new Error("a fact to be voided does not stand");
       const added = facts.map(({ fact, replaces }, index): Fact => {
-        const id = this.#next.fact + index;
+        const by = { id: this.#next.fact + index, author, note };
         const before = replaces === undefined ? voided.at(-1) : voided.find((old) => old.id === replaces);
         if (replaces !== undefined && !before) throw new Error(`fact ${replaces} is replaced but not voided`);
-        return { ...fact, id, place: before?.place ?? id, author, note, root: before?.root ?? root };
+        return before ? recordedInPlaceOf(before, fact, by) : recordedAs(fact, by, root);
       });
       const result = this.#refold(added, voids);
       if (result.kind === "recorded") this.#facts.void(voids, { note, author, voided: handled });

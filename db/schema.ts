@@ -1,5 +1,6 @@
 import { type AnyColumn, type SQL, sql } from "drizzle-orm";
 import {
+  type AnySQLiteColumn,
   check,
   index,
   integer,
@@ -116,6 +117,10 @@ export const facts = sqliteTable(
       .references(() => notes.id),
     amount: integer("amount"),
     data: text("data").notNull(),
+    /** Who of the household did it, where the note said so. */
+    by: text("by"),
+    /** The place of the standing note that this is an instance of. */
+    repeat: integer("repeat").references((): AnySQLiteColumn => facts.id),
   },
   (table) => [
     index("facts_note").on(table.note),
@@ -195,6 +200,7 @@ export const pieces = sqliteTable(
     refunds: integer("refunds").notNull(),
     minutes: integer("minutes").notNull(),
     miles: text("miles").notNull(),
+    owed: integer("owed").notNull().default(0),
   },
   (table) => [
     check("pieces_traits", isJson(table.traits)),

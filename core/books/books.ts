@@ -43,6 +43,8 @@ export interface Piece {
   /** Held on it now. */
   deposit: Cents;
   depositsKept: Cents;
+  /** What its buyer still owes of the price. */
+  owed: Cents;
   sales: Cents;
   refunds: Cents;
   minutes: number;

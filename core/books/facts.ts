@@ -55,6 +55,10 @@ export interface FactCommon {
   pieces: number[];
   /** Cents, where the kind has an amount. */
   amount?: Cents;
+  /** Who of the household did it, where the note said so. */
+  by?: string;
+  /** The place of the standing note that this was recorded for: an instance stands first on its day. */
+  repeat?: number;
 }
 
 export type FactOf<K extends FactKind> = { kind: K; data: FactData[K] } & FactCommon;
@@ -62,12 +66,41 @@ export type FactOf<K extends FactKind> = { kind: K; data: FactData[K] } & FactCo
 export type Fact = { [K in FactKind]: FactOf<K> }[FactKind];
 /** A fact as decided, before the ledger gives it an id, a place and its message. */
 export type NewFact = {
-  [K in FactKind]: { kind: K; data: FactData[K]; day: Day; pieces: number[]; amount?: Cents };
+  [K in FactKind]: { kind: K; data: FactData[K] } & Pick<
+    FactCommon,
+    "day" | "pieces" | "amount" | "by" | "repeat"
+  >;
 }[FactKind];
 
-/** The order in which facts fold: by day, then in the order first recorded. */
+/**
+ * The order in which facts fold: by day; on a day the instances of standing notes first, by the age of these,
+ * whenever they were recorded; then in the order first recorded.
+ */
 export function inFoldOrder(a: Fact, b: Fact): number {
-  return a.day < b.day ? -1 : a.day > b.day ? 1 : a.place - b.place || a.id - b.id;
+  if (a.day !== b.day) return a.day < b.day ? -1 : 1;
+  return ageOfRepeat(a) - ageOfRepeat(b) || a.place - b.place || a.id - b.id;
+}
+
+/** An instance comes before all that a person noted that day. */
+function ageOfRepeat(fact: Fact): number {
+  return fact.repeat ?? Number.MAX_SAFE_INTEGER;
+}
+
+/** Who and what records a fact, and the id it gets. */
+export type Recording = Pick<FactCommon, "id" | "author" | "note">;
+
+/** A new fact, last in the order of recording; `root`: the message that it is a part of. */
+export function recordedAs(fact: NewFact, by: Recording, root: number): Fact {
+  return { ...fact, ...by, place: by.id, root };
+}
+
+/**
+ * A fact in the place of one that no longer stands: it keeps the place in the order, the message, and the standing
+ * note of the one before it. Its day is its own, so that another day sorts it by the order first recorded.
+ */
+export function recordedInPlaceOf(before: Fact, fact: NewFact, by: Recording): Fact {
+  const repeat = before.repeat === undefined ? {} : { repeat: before.repeat };
+  return { ...fact, ...repeat, ...by, place: before.place, root: before.root };
 }
 
 /** The amount of a fact whose kind has one, in cents. Missing, negative or broken amounts are bugs and throw. */

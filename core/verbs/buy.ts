@@ -55,6 +55,7 @@ function newPiece(fact: FactOf<"buy">, index: number, price: Cents): Piece {
     fees: 0,
     deposit: 0,
     depositsKept: 0,
+    owed: 0,
     sales: 0,
     refunds: 0,
     minutes: 0,

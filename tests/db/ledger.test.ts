@@ -121,6 +121,16 @@ describe("amending", () => {
     expect(examineFile(ledger.connection.path).findings).toEqual([]);
   });
 
+  test("keeps who did it, and the standing note it was recorded for, across a reading of the file", () => {
+    const { ledger } = ledgerWithOwner();
+    record(ledger, { ...buy(ledger, 3000), by: "dad" });
+    record(ledger, { ...buy(ledger, 1800), repeat: 1 });
+    amend(ledger, [2], [{ fact: { ...buy(ledger, 1900), pieces: [2] }, replaces: 2 }]);
+    expect(ledger.factById(1)).toMatchObject({ by: "dad" });
+    expect(ledger.factById(3)).toMatchObject({ amount: 1900, repeat: 1, place: 2 });
+    expect(examineFile(ledger.connection.path).findings).toEqual([]);
+  });
+
   test("undo takes the fix and the fact, and their pieces, and no number comes again", () => {
     const { ledger } = ledgerWithOwner();
     record(ledger, buy(ledger, 3000));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Fact, FactKind } from "../../../core/books/facts.ts";
+import { type Fact, type FactKind, recordedInPlaceOf } from "../../../core/books/facts.ts";
 import { emptyBooks, foldFacts, foldsLast, recordFact, rulesOf } from "../../../core/books/fold.ts";
 import { lotOf, lotTotals } from "../../../core/books/lot.ts";
 import { pieceLabel } from "../../../core/books/piece.ts";
@@ -19,6 +19,29 @@ describe("folding", () => {
     };
     expect(ids(ledger.facts)).toEqual([3, 1, 2]);
     expect(ids([...ledger.facts].reverse())).toEqual([3, 1, 2]);
+  });
+
+  it("puts the instances of standing notes first on their day, by the age of these, whenever recorded", () => {
+    const ledger = new Ledger();
+    const on = { amount: 100, data: { what: "storage", category: "storage" } } as const;
+    for (const repeat of [undefined, 9, 7, undefined]) {
+      ledger.add("spend", "2026-05-04", { ...on, ...(repeat ? { repeat } : {}) });
+    }
+    expect(ledger.books().facts.map((fact) => fact.id)).toEqual([3, 2, 1, 4]);
+  });
+
+  it("a replacement keeps its place, its message and its standing note, and no other fact's day", () => {
+    const before = { kind: "income", id: 5, place: 2, root: 3, repeat: 1, author: 1, note: 4 } as const;
+    const old: Fact = { ...before, day: "2026-05-04", pieces: [], amount: 100, data: { stream: "tips" } };
+    const fact = {
+      kind: "income",
+      day: "2026-05-09",
+      pieces: [],
+      amount: 200,
+      data: { stream: "tips" },
+    } as const;
+    const next = recordedInPlaceOf(old, { ...fact, pieces: [] }, { id: 8, author: 2, note: 6 });
+    expect(next).toEqual({ ...fact, id: 8, place: 2, root: 3, repeat: 1, author: 2, note: 6 });
   });
 
   it("a replacement keeps its place", () => {
