@@ -2,7 +2,7 @@ import { takeAnswer } from "../../core/decide/answer.ts";
 import type { Effect } from "../../core/decide/decision.ts";
 import type { Question } from "../../db/questions.ts";
 import { recordHistory } from "./history.ts";
-import { closeQuestion, textsOf } from "./questions.ts";
+import { closeQuestion, releaseAfter, textsOf } from "./questions.ts";
 import { applyFix, settleQuestion } from "./recording.ts";
 import type { Turn } from "./turn.ts";
 import { takeBack } from "./undoing.ts";
@@ -24,6 +24,7 @@ export function applyEffect(turn: Turn, question: Question, effect: Effect): voi
   closeQuestion(turn, question.id);
   switch (effect.kind) {
     case "drop":
+      releaseAfter(turn, matter);
       turn.spoken.push(`Dropped: ${textsOf([matter.reading, ...matter.waiting])}`);
       break;
     case "undo":

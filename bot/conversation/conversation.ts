@@ -12,7 +12,7 @@ import type { Conversation, Incoming, Press } from "./incoming.ts";
 import { filePicture, keepPicture } from "./pictures.ts";
 import { handlePress } from "./presses.ts";
 import { askAgain, askWhetherAgain, closeQuestionsOf, openQuestions } from "./questions.ts";
-import { decideAll } from "./recording.ts";
+import { decideAll, decideReleased } from "./recording.ts";
 import { type ConversationDeps, newTurn, type Turn } from "./turn.ts";
 
 export type { ConversationDeps } from "./turn.ts";
@@ -189,6 +189,7 @@ function pressName({ message, press }: Pick<Press, "message" | "press">): string
 /** Queues the reply and what goes with it, and keeps what came of the note. */
 function finish(turn: Turn): void {
   const { ledger, chat, note } = turn;
+  decideReleased(turn);
   const reply = composeReply(turn);
   const row =
     reply === null ? null : ledger.outbox.queue({ chat, body: { kind: "text", reply }, about: note });

@@ -1,8 +1,12 @@
-import type { Fact, NewFact } from "../../core/books/facts.ts";
+import { type Fact, inFoldOrder, type NewFact } from "../../core/books/facts.ts";
+import { foldFacts } from "../../core/books/fold.ts";
 import { type Choice, type Effect, NEVER_MIND, newMatter } from "../../core/decide/decision.ts";
+import { piecesOf } from "../../core/decide/echo.ts";
 import { mainAmountOf, withMainAmount } from "../../core/decide/main-amount.ts";
+import { isDepositDoubted } from "../../core/decide/selling.ts";
 import { plainMiles } from "../../core/mileage.ts";
 import { type Cents, show } from "../../core/money.ts";
+import { readBareMoney } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
@@ -60,19 +64,48 @@ function factChoices(turn: Turn, fact: Fact, amount: Cents): FixChoice[] {
     const sum = amount * count;
     return [choice(`${show(amount)} each, ${show(sum)} in all`, ["each"], sum), all];
   }
-  if (deposit > 0) {
+  if (deposit > 0 && isAboutDeposit(turn, fact, { amount, deposit })) {
     const sum = amount + deposit;
     return [all, choice(`${show(amount)} today, ${show(sum)} in all`, ["rest", "the rest", "today"], sum)];
   }
   return [choice(echoOf(turn, fact)[0] ?? fact.kind, [], amount)];
 }
 
+/**
+ * By the rule of a sale: a new price is the whole price, unless a sale at it would be asked about or the old one
+ * was said as what came beside the deposit.
+ */
+function isAboutDeposit(
+  turn: Turn,
+  fact: Fact,
+  { amount, deposit }: { amount: Cents; deposit: Cents },
+): boolean {
+  const said = wordsOf(turn, fact).flatMap((text) => [
+    readBareMoney(text),
+    ...readMessage(text, turn.today).map((reading) =>
+      reading.kind === "sell" ? reading.price : reading.kind === "fix" ? reading.amount : null,
+    ),
+  ]);
+  if (said.some((cents) => cents != null && cents + deposit === fact.amount)) return true;
+  const earlier = turn.ledger.books.facts.filter((other) => inFoldOrder(other, fact) < 0);
+  const folded = foldFacts(earlier);
+  if (folded.kind === "impossible") return true;
+  const { books } = folded;
+  const desk = { books, today: fact.day, nextPiece: turn.ledger.nextPiece, confirmed: [] };
+  return isDepositDoubted(amount, piecesOf(books, fact), desk);
+}
+
+/** Everything that was said of a fact: the note, its answer, an edit, a fix. */
+function wordsOf(turn: Turn, fact: Fact): string[] {
+  const first = turn.ledger.factById(fact.place) ?? fact;
+  const ids = [...new Set([fact.root, first.note, fact.note])];
+  return ids.flatMap((id) => turn.ledger.note(id)?.text ?? []);
+}
+
 /** How many pieces an "each" price was for; 1 where the price was for the whole. */
 function eachCount(turn: Turn, fact: Fact): number {
   // The price may have come in the note, in its answer, in an edit or in a fix: all of their words are looked at.
-  const first = turn.ledger.factById(fact.place) ?? fact;
-  const ids = [...new Set([fact.root, first.note, fact.note])];
-  const texts = ids.flatMap((id) => turn.ledger.note(id)?.text ?? []);
+  const texts = wordsOf(turn, fact);
   const together = texts.map((text) => `${texts[0]} ${text}`);
   const readings = [...texts, ...together].flatMap((text) => readMessage(text, turn.today));
   return readings.some((reading) => reading.each) ? Math.max(1, fact.pieces.length) : 1;

@@ -26,7 +26,10 @@ export function openQuestions(turn: Turn): Question[] {
 /** Closes whatever is still asked about a message, and gives it. */
 export function closeQuestionsOf(turn: Turn, root: number): Question[] {
   const open = turn.ledger.questions.everyOpen().filter((question) => question.note === root);
-  for (const { id } of open) closeQuestion(turn, id);
+  for (const { id, matter } of open) {
+    closeQuestion(turn, id);
+    releaseAfter(turn, matter);
+  }
   return open;
 }
 
@@ -34,6 +37,11 @@ export function closeQuestionsOf(turn: Turn, root: number): Question[] {
 export function closeQuestion(turn: Turn, id: number): void {
   turn.ledger.questions.close(id, turn.now());
   turn.closed = true;
+}
+
+/** Notes of their own that waited for this matter go on, once the turn has done the rest. */
+export function releaseAfter(turn: Turn, { after = [] }: Matter): void {
+  turn.released.push(...after);
 }
 
 /** The clauses as typed, each once. */

@@ -8,9 +8,10 @@ import { answerQuestion, setNudge } from "./asking.ts";
 import { amendNote } from "./editing.ts";
 import { type Fixing, fixFact, fixingOf } from "./fixing.ts";
 import { impossibleText, keepOutcome } from "./outcome.ts";
-import { closeQuestion, openQuestion, openQuestions } from "./questions.ts";
+import { closeQuestion, openQuestion, openQuestions, releaseAfter } from "./questions.ts";
 import { deskOf, type Turn } from "./turn.ts";
 import { undoNote } from "./undoing.ts";
+import { asksOfDepositFirst } from "./waiting-deposit.ts";
 
 /** Which message the facts belong to, and which one is answered by undo in a reply. */
 interface Belonging {
@@ -26,6 +27,12 @@ export function decideAll(turn: Turn, matters: readonly Matter[], belonging: Bel
     const pieces = decideOne(turn, matter, belonging);
     if (pieces) queue.unshift(...followUp(matter, pieces));
   }
+}
+
+/** Decides what waited for something that this turn settled. */
+export function decideReleased(turn: Turn): void {
+  for (let next = turn.released.shift(); next; next = turn.released.shift())
+    decideAll(turn, [next.matter], { root: next.root });
 }
 
 /** The pieces that were recorded, for what waits for "it"; null where nothing was. */
@@ -62,6 +69,7 @@ function decideFact(turn: Turn, matter: Matter, belonging: Belonging): number[] 
       openQuestion(turn, matter, decision.ask, belonging.root);
       return null;
     case "record": {
+      if (asksOfDepositFirst(turn, { matter, root: belonging.root }, decision.facts)) return null;
       const { person: author, note } = turn;
       const result = turn.ledger.record({ note, author, facts: decision.facts, root: belonging.root });
       if (result.kind === "impossible") {
@@ -69,6 +77,7 @@ function decideFact(turn: Turn, matter: Matter, belonging: Belonging): number[] 
         return null;
       }
       keepOutcome(turn, result.facts, reading);
+      releaseAfter(turn, matter);
       if (decision.ask) {
         openQuestion(turn, newMatter(decision.ask.reading, said), decision.ask.ask, belonging.root);
       }
@@ -79,6 +88,7 @@ function decideFact(turn: Turn, matter: Matter, belonging: Belonging): number[] 
 
 function refuse(turn: Turn, matter: Matter, why: string): void {
   const { text, line } = matter.reading;
+  releaseAfter(turn, matter);
   turn.refused.push({ text, line, why });
   for (const waiting of matter.waiting) {
     turn.refused.push({

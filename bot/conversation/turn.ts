@@ -1,6 +1,6 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { type Day, dayOfInstant, type Instant } from "../../core/calendar.ts";
-import type { Ask, Desk } from "../../core/decide/decision.ts";
+import type { Ask, Desk, Matter } from "../../core/decide/decision.ts";
 import type { Button } from "../../core/reply.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import type { OutboxBody } from "../../db/outbox.ts";
@@ -47,6 +47,8 @@ export interface Turn extends ConversationDeps {
   /** Buttons beside those of a question. */
   buttons: Button[][];
   files: Extract<OutboxBody, { kind: "file" }>[];
+  /** Notes that waited for one that is settled now: decided at the end of the turn, each for its own message. */
+  released: { matter: Matter; root: number }[];
   /** A question was closed, so that the next one in the queue may be asked. */
   closed: boolean;
   /** The reply speaks of the books as changed, and ends with the totals. */
@@ -67,6 +69,7 @@ export function newTurn(
     spoken: [],
     buttons: [],
     files: [],
+    released: [],
     closed: false,
     changed: false,
   };

@@ -14,6 +14,7 @@ import {
   newMatter,
 } from "./decision.ts";
 import { askMissing } from "./missing.ts";
+import { deskOfItsDay } from "./own-day.ts";
 
 const verbByKind = new Map<string, Verb>(verbs.map((verb) => [verb.kind, verb as unknown as Verb]));
 
@@ -40,7 +41,8 @@ export function decide(matter: Matter, desk: Omit<Desk, "confirmed">): Decision 
       ask: { ...confirmation(prompt, { label: `Yes, ${day}`, confirm: "long ago" }), wants: "day" },
     };
   }
-  return verb.decide(reading as never, { ...desk, confirmed: matter.confirmed });
+  const itsDesk = verb.byItsDay ? deskOfItsDay(reading, desk) : desk;
+  return verb.decide(reading as never, { ...itsDesk, confirmed: matter.confirmed });
 }
 
 /** An unclear note is asked about where its own words suggest notes that would work; else it is only explained. */

@@ -23,6 +23,8 @@ export interface Matter {
   confirmed: string[];
   /** Clauses of the same message whose "it" waits for this one. */
   waiting: Reading[];
+  /** Notes of their own (each with its root note) that wait until this one is recorded, refused or dropped. */
+  after?: { matter: Matter; root: number }[];
   /** The message (its root note) whose facts this takes the place of, where it came of an edit. */
   amends?: number;
 }

@@ -54,6 +54,11 @@ function dayQuestion(reading: ReadingOf<"sell">, pieces: Pieces, desk: Desk): As
   };
 }
 
+/** Whether a sale at this price would be asked about: the whole of it, or the rest beside the deposit? */
+export function isDepositDoubted(price: Cents, pieces: Pieces, desk: Desk): boolean {
+  return depositQuestion({ kind: "sell", price, text: "", line: 0 }, pieces, desk) !== null;
+}
+
 /** Whose deposit it is, and whether the price is the whole of it or the rest. */
 function depositQuestion(reading: ReadingOf<"sell">, pieces: Pieces, desk: Desk): Ask | null {
   const deposit = depositOf(pieces);

@@ -18,6 +18,7 @@ export function settle(matter: Matter, effect: Extract<Effect, { kind: "settle" 
   if (last) {
     last.waiting.push(...matter.waiting);
     last.confirmed = matter.confirmed;
+    if (matter.after) last.after = matter.after;
   }
   return matters;
 }

@@ -7,7 +7,7 @@ import { statusOf } from "../books/piece.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { depositOf, sharesOfDeposit } from "../books/shares.ts";
-import { type Ask, confirmation, type Desk, NEVER_MIND } from "../decide/decision.ts";
+import { type Ask, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { held } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
@@ -55,6 +55,7 @@ export const fallthrough = defineVerb({
   kind: "fallthrough",
   example: "buyer backed out of desk, refunded 30",
   books: rules,
+  byItsDay: true,
   reads: {
     says: [
       {
@@ -159,7 +160,7 @@ export const fallthrough = defineVerb({
         why: `Only ${show(deposit)} is held on ${labelOf(desk.books, settled.pieces)}.`,
       };
     }
-    const ask = depositQuestion(reading, deposit, desk);
+    const ask = depositQuestion(reading, deposit);
     if (ask) return { kind: "ask", ask };
     const kept = reading.refunded === undefined && reading.kept !== undefined;
     return {
@@ -187,36 +188,24 @@ export const fallthrough = defineVerb({
   },
 });
 
-/** Where a deposit is held, what became of all of it has to be known. */
-function depositQuestion(reading: ReadingOf<"fallthrough">, deposit: Cents, desk: Desk): Ask | null {
-  if (deposit === 0) return null;
-  const { refunded, kept } = reading;
-  if (refunded === undefined && kept === undefined) {
-    return {
-      prompt: `${show(deposit)} is held. How much did you give back?`,
-      wants: "refunded",
-      choices: [
-        {
-          label: `Gave back ${show(deposit)}`,
-          words: ["all", "everything"],
-          effect: { kind: "settle", change: { refunded: deposit } },
-        },
-        {
-          label: `Kept ${show(deposit)}`,
-          words: ["nothing", "none", "kept it"],
-          effect: { kind: "settle", change: { refunded: 0 } },
-        },
-        NEVER_MIND,
-      ],
-    };
-  }
-  if (
-    kept === undefined ||
-    kept === deposit ||
-    refunded !== undefined ||
-    desk.confirmed.includes("kept part")
-  )
-    return null;
-  const prompt = `${show(deposit)} is held. Kept ${show(kept)} and gave back ${show(deposit - kept)}?`;
-  return confirmation(prompt, { label: "Yes", confirm: "kept part" });
+/** Where a deposit is held, what became of it has to be known; any part of it is taken as said. */
+function depositQuestion({ refunded, kept }: ReadingOf<"fallthrough">, deposit: Cents): Ask | null {
+  if (deposit === 0 || refunded !== undefined || kept !== undefined) return null;
+  return {
+    prompt: `${show(deposit)} is held. How much did you give back?`,
+    wants: "refunded",
+    choices: [
+      {
+        label: `Gave back ${show(deposit)}`,
+        words: ["all", "everything"],
+        effect: { kind: "settle", change: { refunded: deposit } },
+      },
+      {
+        label: `Kept ${show(deposit)}`,
+        words: ["nothing", "none", "kept it"],
+        effect: { kind: "settle", change: { refunded: 0 } },
+      },
+      NEVER_MIND,
+    ],
+  };
 }

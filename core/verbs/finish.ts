@@ -26,6 +26,7 @@ export const finish = defineVerb({
   kind: "finish",
   example: "finished dresser",
   books: rules,
+  byItsDay: true,
   reads: {
     says: [
       {

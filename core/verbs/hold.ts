@@ -1,6 +1,7 @@
 import { z } from "zod";
+import type { Books } from "../books/books.ts";
 import { checkNotGone } from "../books/check.ts";
-import { amountOf, onlyPiece } from "../books/facts.ts";
+import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";
 import { dayShape, wordsShape } from "../books/shapes.ts";
 import { depositOf } from "../books/shares.ts";
@@ -55,6 +56,7 @@ export const hold = defineVerb({
   kind: "hold",
   example: "deposit 45 on desk transfer",
   books: rules,
+  byItsDay: true,
   reads: {
     says: [
       {
@@ -155,6 +157,23 @@ export const hold = defineVerb({
     const first = `${subjectOf(books, fact)} on hold${buyer}${until}${dayWords(fact, today)}`;
     if (!fact.amount) return [first];
     const deposit = `deposit ${show(fact.amount)}${methodWords(fact.data.method)}`;
-    return [`${first}, ${deposit}`, `${show(depositOf(piecesOf(books, fact)))} held: owed, not earned yet`];
+    const sale = saleAfter(books, fact);
+    const held = `${show(depositOf(piecesOf(books, fact)))} held: owed, not earned yet`;
+    return [`${first}, ${deposit}`, sale ?? held];
   },
 });
+
+/** A deposit told of after the sale is part of the price recorded then: what that leaves for its day. */
+function saleAfter(books: Books, { day, pieces }: FactOf<"hold">): string | null {
+  if (pieces.every((number) => books.pieces.get(number)!.gone !== "sold")) return null;
+  const ids = pieces.flatMap((number) => books.story.get(number) ?? []);
+  const sale = books.facts.findLast(
+    (fact) => fact.kind === "sell" && fact.day >= day && ids.includes(fact.id),
+  );
+  if (sale?.kind !== "sell") return null;
+  if ((sale.data.deposit ?? "applied") !== "applied") return "Settled with the sale, as said then.";
+  const legs = books.postings.get(sale.id) ?? [];
+  const used = legs.reduce((sum, leg) => sum + (leg.account === "deposits held" ? leg.cents : 0), 0);
+  const price = sale.amount ?? 0;
+  return `${show(price)}: ${show(used)} deposit, ${show(price - used)} that day`;
+}

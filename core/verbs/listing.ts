@@ -44,6 +44,7 @@ export const list = defineVerb({
   kind: "list",
   example: "listed dresser 190",
   books: rules,
+  byItsDay: true,
   reads: {
     says: [
       {

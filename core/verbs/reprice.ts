@@ -62,6 +62,7 @@ export const reprice = defineVerb({
   kind: "reprice",
   example: "dropped dresser to 160",
   books: rules,
+  byItsDay: true,
   reads: {
     says: [
       {

@@ -26,6 +26,7 @@ export const start = defineVerb({
   kind: "start",
   example: "started the desk",
   books: rules,
+  byItsDay: true,
   reads: {
     says: [
       {
