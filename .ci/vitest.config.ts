@@ -4,6 +4,7 @@ export default defineConfig({
   test: {
     root: ".",
     include: ["tests/**/*.test.ts"],
+    globalSetup: ".ci/compile-once.mjs",
     // better-sqlite3 is a native add-on: a process for each worker, never a thread.
     pool: "forks",
     maxWorkers: 2,

@@ -1,10 +1,10 @@
 import { type ChildProcess, spawn } from "node:child_process";
-import { fileURLToPath } from "node:url";
+import { join } from "node:path";
+import { programPath, TOP } from "../programs.ts";
 import type { Standin } from "../standin/standin.ts";
 import { OWNER } from "../standin/standin.ts";
 
-const ROOT = fileURLToPath(new URL("../..", import.meta.url));
-const PRELOAD = fileURLToPath(new URL("./preload.ts", import.meta.url));
+const PRELOAD = join(import.meta.dirname, "preload.mjs");
 
 export interface Exit {
   code: number | null;
@@ -54,7 +54,7 @@ export class BotProcess {
   }
 }
 
-/** Starts `bot/main.ts` against a stand-in. Further variables go into its environment. */
+/** Starts the bot against a stand-in. Further variables go into its environment. */
 export function startBot(
   standin: Standin,
   directory: string,
@@ -70,15 +70,15 @@ export function startBot(
     LOG_LEVEL: "debug",
     ...environment,
   };
-  return startProgram("bot/main.ts", settings, user);
+  return startProgram("main", settings, user);
 }
 
-/** Runs a file of the project with just these settings in its environment, perhaps as another user. */
-export function startProgram(file: string, environment: Record<string, string>, user?: number): BotProcess {
+/** Runs a program of the project with just these settings in its environment, perhaps as another user. */
+export function startProgram(name: string, environment: Record<string, string>, user?: number): BotProcess {
   const preload = Object.keys(environment).some((name) => /^(?:CRASH|FULL|STEP)_/.test(name));
-  const imports = ["--import", "tsx", ...(preload ? ["--import", PRELOAD] : [])];
-  const child = spawn(process.execPath, [...imports, file], {
-    cwd: ROOT,
+  const imports = preload ? ["--import", PRELOAD] : [];
+  const child = spawn(process.execPath, [...imports, programPath(name)], {
+    cwd: TOP,
     env: { PATH: process.env["PATH"] ?? "", HOME: process.env["HOME"] ?? "", ...environment },
     stdio: ["pipe", "pipe", "pipe"],
     ...(user === undefined ? {} : { uid: user, gid: user }),

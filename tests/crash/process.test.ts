@@ -6,6 +6,7 @@ import { promisify } from "node:util";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { examine } from "../../db/doctor.ts";
 import { openLedger, openReader } from "../../db/open.ts";
+import { programPath } from "../programs.ts";
 import { type Standin, startStandin } from "../standin/standin.ts";
 import { type BotProcess, startBot, startProgram } from "./bot-process.ts";
 
@@ -115,14 +116,14 @@ describe("one writer", () => {
     const second = start();
     expect(await second.exited).toEqual({ code: 1, signal: null });
     expect(second.output).toMatch(/in use by another start of this program/);
-    const terminal = startProgram("bot/main.ts", { DATA_DIR: directory });
+    const terminal = startProgram("main", { DATA_DIR: directory });
     expect((await terminal.exited).code).toBe(1);
     const environment = { ...process.env, DATA_DIR: directory };
-    const reader = (file: string) => run(process.execPath, ["--import", "tsx", file], { env: environment });
-    const books = JSON.parse((await reader("bot/commands/books.ts")).stdout) as { pieces: unknown[] };
+    const reader = (name: string) => run(process.execPath, [programPath(name)], { env: environment });
+    const books = JSON.parse((await reader("books")).stdout) as { pieces: unknown[] };
     expect(books.pieces).toHaveLength(1);
-    await reader("bot/commands/doctor.ts");
-    expect((await reader("bot/commands/health.ts")).stdout).toContain("handling updates");
+    await reader("doctor");
+    expect((await reader("health")).stdout).toContain("handling updates");
     await first.kill();
     start();
     standin.say("sold dresser 190 cash");

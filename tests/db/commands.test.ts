@@ -11,14 +11,14 @@ import {
   ledgerWithOwner,
   list,
   record,
-  runs,
+  runsProgram,
   sell,
 } from "./ledgers.ts";
 
 afterEach(clearLedgers);
 
 const command = (name: string, args: string[], environment: Record<string, string>) =>
-  ended(runs(`bot/commands/${name}.ts`, args, environment));
+  ended(runsProgram(name, args, environment));
 
 /** The nightstand of the statement's example, and a note of June. */
 function exampleLedger(): { ledger: Ledger; directory: string } {

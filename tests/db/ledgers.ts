@@ -2,12 +2,11 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import type { NewFact } from "../../core/books/facts.ts";
 import type { Ledger, Recorded } from "../../db/ledger.ts";
 import { openLedger } from "../../db/open.ts";
+import { programPath, TOP } from "../programs.ts";
 
-const PROJECT = fileURLToPath(new URL("../..", import.meta.url));
 const made: string[] = [];
 const opened: Ledger[] = [];
 
@@ -66,8 +65,17 @@ export function sell(piece: number, amount: number, day = "2026-05-10"): NewFact
 
 /** A TypeScript file of the project run as a process of its own. */
 export function runs(file: string, args: string[], environment: Record<string, string> = {}): ChildProcess {
-  return spawn(process.execPath, ["--import", "tsx", join(PROJECT, file), ...args], {
-    cwd: PROJECT,
+  return spawned(["--import", "tsx", join(TOP, file), ...args], environment);
+}
+
+/** A tool of the project run as a person runs it. */
+export function runsProgram(name: string, args: string[], environment: Record<string, string>): ChildProcess {
+  return spawned([programPath(name), ...args], environment);
+}
+
+function spawned(args: string[], environment: Record<string, string>): ChildProcess {
+  return spawn(process.execPath, args, {
+    cwd: TOP,
     env: { PATH: process.env["PATH"], ...environment },
     stdio: ["ignore", "pipe", "pipe"],
   });

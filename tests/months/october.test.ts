@@ -2,13 +2,13 @@ import { type ChildProcess, execFileSync, spawn } from "node:child_process";
 import { once } from "node:events";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join, resolve } from "node:path";
+import { join } from "node:path";
 import { afterEach, expect, test } from "vitest";
 import type { Statement } from "../../core/books/statement.ts";
+import { programPath, TOP } from "../programs.ts";
 import { OWNER, startStandin } from "../standin/standin.ts";
 import { octoberEnd, octoberFigures, octoberNotes } from "./october.ts";
 
-const TOP = resolve(import.meta.dirname, "../..");
 const endings: (() => void | Promise<void>)[] = [];
 
 afterEach(async () => {
@@ -33,7 +33,7 @@ function environment(directory: string, more: Record<string, string> = {}): Node
 }
 
 function statementThrough(directory: string, day: string): Statement {
-  const args = ["--import", "tsx", "bot/commands/books.ts", "--through", day];
+  const args = [programPath("books"), "--through", day];
   return JSON.parse(
     execFileSync(process.execPath, args, { cwd: TOP, env: environment(directory), encoding: "utf8" }),
   );
@@ -41,7 +41,7 @@ function statementThrough(directory: string, day: string): Statement {
 
 /** The chat at a terminal without one: its input is a pipe, and what it has printed so far is kept. */
 function openTerminal(directory: string) {
-  const chat = spawn(process.execPath, ["--import", "tsx", "bot/main.ts"], {
+  const chat = spawn(process.execPath, [programPath("main")], {
     cwd: TOP,
     env: environment(directory),
     stdio: ["pipe", "pipe", "inherit"],
@@ -103,7 +103,7 @@ test("the same month through a Bot API server gives the same statement", async (
 
 function startBot(directory: string, root: string, token: string): ChildProcess {
   const more = { BOT_TOKEN: token, OWNER_ID: String(OWNER.id), TELEGRAM_API_ROOT: root };
-  const bot = spawn(process.execPath, ["--import", "tsx", "bot/main.ts"], {
+  const bot = spawn(process.execPath, [programPath("main")], {
     cwd: TOP,
     env: environment(directory, more),
     stdio: ["ignore", "ignore", "inherit"],

@@ -16,25 +16,19 @@ const stepCount = process.env["STEP_COUNT"];
 let isCounting = process.env["CRASH_FROM"] === "start";
 let steps = 0;
 
-function step(): void {
+function step() {
   if (!isCounting) return;
   steps++;
   if (stepCount) writeFileSync(stepCount, String(steps));
   if (steps === crashStep) process.kill(process.pid, "SIGKILL");
 }
 
-interface Runnable {
-  source: string;
-  readonly: boolean;
-  run(...values: unknown[]): unknown;
-}
-
-function watchDatabase(): void {
+function watchDatabase() {
   const memory = new Database(":memory:");
-  const statements = Object.getPrototypeOf(memory.prepare("select 1")) as Runnable;
+  const statements = Object.getPrototypeOf(memory.prepare("select 1"));
   memory.close();
   const run = statements.run;
-  statements.run = function (this: Runnable, ...values: unknown[]): unknown {
+  statements.run = function (...values) {
     const isCommit = /^COMMIT/i.test(this.source);
     const isWrite = /^\s*(?:insert|update|delete|replace)/i.test(this.source);
     if (isCommit || isWrite) step();
@@ -47,7 +41,7 @@ function watchDatabase(): void {
   };
 }
 
-function watchCalls(): void {
+function watchCalls() {
   const call = globalThis.fetch;
   globalThis.fetch = async (input, init) => {
     const isPoll = String(input).endsWith("/getUpdates");

@@ -1,0 +1,35 @@
+import { createHash } from "node:crypto";
+import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+export const TOP = dirname(dirname(fileURLToPath(import.meta.url)));
+/** What is compiled lies here, and in a file of it the fingerprint of the sources that it came from. */
+export const COMPILED = join(TOP, ".build");
+export const STAMP = "compiled-from";
+
+/** A digest of the name, size and time of every source: a change of any of them is a change of this. */
+export function fingerprint() {
+  const digest = createHash("sha256");
+  const sources = ["bot", "core", "db"].flatMap((room) => filesIn(join(TOP, room)));
+  const also = ["package-lock.json", ".ci/compile.mjs"].map((name) => join(TOP, name));
+  for (const path of [...sources, ...also].sort()) {
+    const { size, mtimeMs } = statSync(path);
+    digest.update(`${path} ${size} ${mtimeMs}\n`);
+  }
+  return digest.digest("hex");
+}
+
+function filesIn(folder) {
+  return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+    const path = join(folder, entry.name);
+    return entry.isDirectory() ? filesIn(path) : [path];
+  });
+}
+
+/** "older": compiled once, from sources that have changed since. */
+export function stateOfCompiled() {
+  const stamp = join(COMPILED, STAMP);
+  if (!existsSync(stamp)) return "missing";
+  return readFileSync(stamp, "utf8") === fingerprint() ? "current" : "older";
+}
