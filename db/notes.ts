@@ -16,6 +16,8 @@ export interface NewNote {
   author: number;
   said: Instant;
   handled: Instant;
+  /** When an edited wording was made, by the chat's clock. */
+  revised?: Instant;
 }
 
 export interface Notes {
@@ -54,7 +56,15 @@ export function openNotes({ db }: Connection): Notes {
       const before = find(note.chat, note.message);
       const id = nextId.get()?.id ?? 1;
       const revision = before ? before.revision + 1 : 0;
-      write.run({ ...note, id, revision, root: before?.root ?? id, state: "new", outcome: null });
+      write.run({
+        revised: null,
+        ...note,
+        id,
+        revision,
+        root: before?.root ?? id,
+        state: "new",
+        outcome: null,
+      });
       return id;
     },
     setState(id, state, outcome) {

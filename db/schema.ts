@@ -89,6 +89,8 @@ export const notes = sqliteTable(
     }).notNull(),
     /** What came of it where the state needs a word more, such as why it failed. */
     outcome: text("outcome"),
+    /** When an edited wording was made, by the chat's clock; null for a message as first sent. */
+    revised: integer("revised"),
   },
   (table) => [
     unique("notes_message").on(table.chat, table.message, table.revision),
