@@ -84,7 +84,7 @@ function countedLine(turn: Turn): string {
   return `Recorded ${turn.recorded.length} notes: ${kinds.join(", ")}`;
 }
 
-/** The month so far, the loan left, what is ready to send: as much of it as there is room for. */
+/** The month so far, the loan left, what is due to it: as much of it as there is room for. */
 function closing(turn: Turn, room: number): string[] {
   const today = dayOfInstant(turn.now(), turn.zone());
   const [month, ...loan] = closingLines(turn.ledger.books, today) as [string, ...string[]];

@@ -135,14 +135,14 @@ export const demoPieces: readonly DemoPiece[] = [
     miles: "22",
     finished: 131,
     listed: [130, "240"],
-    hold: [126, "deposit 40 on PIECE from teacher"],
-    fellThrough: [122, "teacher backed out of PIECE, refunded 20"],
+    hold: [126, "deposit 35 on PIECE from the florist"],
+    fellThrough: [122, "florist backed out of PIECE, refunded 35"],
     sold: [117, "225", "card fee 6.75"],
   },
   {
     name: "bench",
     bought: 136,
-    price: "12",
+    price: "0",
     source: "curb",
     work: [[130, "1h sanding"]],
     finished: 129,
@@ -256,7 +256,7 @@ export const demoPieces: readonly DemoPiece[] = [
     listed: [81, "245"],
     sold: [74, "240", "cash"],
   },
-  { name: "futon", bought: 90, price: "10", source: "curb", more: [[83, "trashed the PIECE"]] },
+  { name: "futon", bought: 90, price: "0", source: "curb", more: [[83, "trashed the PIECE"]] },
   {
     name: "credenza",
     bought: 86,
@@ -286,7 +286,7 @@ export const demoPieces: readonly DemoPiece[] = [
   {
     name: "desk",
     bought: 75,
-    price: "20",
+    price: "0",
     source: "curb",
     supplies: [[69, "primer", "12"]],
     work: [[69, "2h painting"]],
@@ -437,5 +437,5 @@ export const demoPieces: readonly DemoPiece[] = [
   },
   { name: "loveseat", bought: 45, price: "25", source: "neighbor", finished: 27, listed: [23, "160"] },
   { name: "drum table", bought: 12, price: "15", source: "thrift store", more: [[4, "started the PIECE"]] },
-  { name: "daybed", bought: 36, price: "20", source: "curb" },
+  { name: "daybed", bought: 36, price: "0", source: "curb" },
 ];

@@ -4,7 +4,7 @@ import { failureText, type Log } from "../log.ts";
 /** The menu beside the text field: the few words worth finding there, each the bot's own word with a slash. */
 const COMMANDS = [
   { command: "month", description: "This month so far" },
-  { command: "loan", description: "The loan: balance and what is ready to send" },
+  { command: "loan", description: "The loan: balance and what is due to it" },
   { command: "unlisted", description: "Finished pieces that are not listed yet" },
   { command: "undo", description: "Take back the last note" },
   { command: "export", description: "The books as a spreadsheet" },

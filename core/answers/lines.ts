@@ -31,13 +31,13 @@ export function readyLine(books: Books, today: Day): string | null {
  */
 export function readyWords(books: Books, day: Day): string {
   const ready = earmarked(books, day);
-  if (ready >= 0) return `Ready to send: ${show(ready)}`;
+  if (ready >= 0) return `Due to the loan: ${show(ready)}`;
   const sent = [...books.months].some(([month, { paidToLoan }]) => month <= monthOf(day) && paidToLoan > 0);
   if (sent || books.declaredSent > 0) return `Sent ahead: ${show(-ready)}`;
   return `Nothing to send yet: ${show(-ready)} to earn back`;
 }
 
-/** The closing lines of a reply to a recorded note: the month so far, the loan left, what is ready to send. */
+/** The closing lines of a reply to a recorded note: the month so far, the loan left, what is due to it. */
 export function closingLines(books: Books, today: Day): string[] {
   return [monthSoFarLine(books, today), loanLine(books, today), readyLine(books, today)].filter(
     (line) => line !== null,

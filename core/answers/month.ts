@@ -68,7 +68,7 @@ export const month = defineAnswer({
       "how much to send",
       "how much … send to the loan",
       "how much goes to the loan",
-      "how much is ready to send",
+      "how much is due to the loan",
       "earmarked",
       "how many … did i sell",
       "how many … have i sold",

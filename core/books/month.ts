@@ -57,7 +57,7 @@ export function monthRows(books: Books, through: Day): MonthRow[] {
   return rows;
 }
 
-/** Ready to send to the loan, in cents: all "for the loan" so far less all paid or declared as sent. */
+/** Due to the loan, in cents: all "for the loan" so far less all paid or declared as sent. */
 export function earmarked(books: Books, through: Day): Cents {
   let ready = 0 - books.declaredSent;
   for (const month of books.months.keys()) {

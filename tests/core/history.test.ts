@@ -48,7 +48,7 @@ test("a good file: totals, facts on their own days, and books that say the same"
   expect(earmarked(booksOf(facts), TODAY)).toBe(0);
 });
 
-test("not declared as sent, the profit is ready to send", () => {
+test("not declared as sent, the profit is due to the loan", () => {
   const good = plan("desk,2025-03-05,20,5,2025-04-02,90");
   expect(earmarked(booksOf(historyFacts(good, { declaredSent: false, nextPiece: 1 })), TODAY)).toBe(6500);
 });

@@ -16,8 +16,8 @@
  *   overhead     sander 59 + gas 18 + primer 17.49 = 94.49; fees 4.95; written off 12.50
  *   flip profit  507.00 - 195.33 - 4.95 - 94.49 - 12.50                                    = 199.73
  *   other income tips 20 + ads 33.40 = 53.40; tax 10% of 253.13 = 25.31 (25.313)
- *   for the loan 199.73 + 53.40 - 25.31 = 227.82; paid 150.00; ready to send 77.82
- *   loan         12,000 at 5.5%, 28 days: 50.63 interest (also check L-10 of the trade facts), principal 99.37
+ *   for the loan 199.73 + 53.40 - 25.31 = 227.82; paid 150.00; due to the loan 77.82
+ *   loan         12,000 at 5.5%, 28 days: 50.63 interest (also row L-10 of tests/published), principal 99.37
  *                11,900.63 left; two more days 3.58649 = 3.59; balance 11,904.22
  *   cash in      502 + deposit 20 + 53.40 = 575.40
  *   cash out     67.50 + 12 + 9.99 + 4.95 + 59 + 100 + 10 + 5 + 10 + 18 + 25 + 30 + 17.49 + 20 = 388.93

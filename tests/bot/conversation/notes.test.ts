@@ -24,7 +24,7 @@ describe("a note of one fact", () => {
       "Profit 48.00 (cost 12.00)",
       "May so far: +48.00 · 1 flipped",
       "Loan: 14,250.00 left",
-      "Ready to send: 48.00",
+      "Due to the loan: 48.00",
     ]);
   });
 

@@ -21,7 +21,7 @@ describe("loan", () => {
     ledger.add("sent", "2026-04-01", { amount: 10_000, data: {} });
     const lines = linesOf(ledger.books(), "2026-04-02", "loan");
     expect(lines).toContain("Sent before these books: 100.00");
-    expect(lines).toContain("Ready to send: 200.00, then 800.00 left");
+    expect(lines).toContain("Due to the loan: 200.00, then 800.00 left");
   });
 
   it("projects the payoff at the pace of the last three full months", () => {

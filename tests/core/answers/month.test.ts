@@ -85,7 +85,7 @@ describe("recap", () => {
     expect(answer.text).toContain(
       "The dresser, number 4, cost 40.00, took 22.50 in materials and brought in 210.00: profit 147.50.",
     );
-    expect(answer.text).toContain("For the loan: 322.09. Paid to it: 0.00.\nReady to send: 322.09.");
+    expect(answer.text).toContain("For the loan: 322.09. Paid to it: 0.00.\nDue to the loan: 322.09.");
     expect(answer.text).not.toContain("second look");
   });
 
@@ -140,7 +140,7 @@ describe("the closing lines", () => {
     ledger.add("loan", "2026-04-02", { amount: 20_050, data: { loan: "grad", rate: "0" } });
     expect(closingLines(ledger.books(), TODAY).slice(1)).toEqual([
       "Loans: 300.50 left",
-      "Ready to send: 35.00",
+      "Due to the loan: 35.00",
     ]);
     expect(closingLines(emptyBooks(), TODAY)).toEqual(["April so far: 0.00 · 0 flipped"]);
   });
