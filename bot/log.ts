@@ -25,11 +25,14 @@ export function blanker(secrets: readonly string[]): (text: string) => string {
       .replace(TOKEN_SHAPE, "[token]");
 }
 
-/** A log of JSON lines on standard error, written at once so that a crash loses none; secrets are blanked. */
+/**
+ * The log on standard error, written at once so that a crash loses none; secrets are blanked. JSON lines, or in
+ * a terminal lines for people.
+ */
 export function openLog(
   level: LogLevel,
   secrets: readonly string[] = [],
-  to: { write(line: string): void } = pino.destination({ dest: 2, sync: true }),
+  to: { write(line: string): void } = standardError(process.stderr.isTTY === true),
 ): Log {
   const blank = blanker(secrets);
   const logger = pino({ level, base: null, timestamp: pino.stdTimeFunctions.isoTime }, to);
@@ -43,6 +46,20 @@ export function openLog(
       logger[at](Object.fromEntries(blanked), blank(event));
     };
   return { debug: write("debug"), info: write("info"), warn: write("warn"), error: write("error") };
+}
+
+function standardError(isTerminal: boolean): { write(line: string): void } {
+  const to = pino.destination({ dest: 2, sync: true });
+  return isTerminal ? { write: (line) => void to.write(readable(line)) } : to;
+}
+
+/** A JSON line of the log as a person reads it: the time, how bad it is where it is bad, the event, its fields. */
+export function readable(line: string): string {
+  const { level, time, msg, stack: _, ...fields } = JSON.parse(line) as Record<string, unknown>;
+  const clock = new Date(String(time)).toTimeString().slice(0, 8);
+  const grade = Number(level) >= 50 ? "error: " : Number(level) >= 40 ? "warning: " : "";
+  const told = Object.entries(fields).map(([name, value]) => `${name} ${String(value)}`);
+  return `${clock} ${grade}${[String(msg), ...told].join(" · ")}\n`;
 }
 
 /** An error in one line fit for the log: its name and message and those of its causes, no payload, no stack. */

@@ -2,6 +2,7 @@ import type { Instant } from "../core/calendar.ts";
 import type { Ledger } from "../db/ledger.ts";
 import { openLedger } from "../db/open.ts";
 import { createConversation } from "./conversation/conversation.ts";
+import { readEnvironment } from "./environment.ts";
 import { makeFile } from "./files/make.ts";
 import { failureText, type Log, openLog } from "./log.ts";
 import { startSchedule } from "./schedule/schedule.ts";
@@ -25,7 +26,7 @@ async function start(settings: Settings, log: Log): Promise<void> {
   switch (opened.kind) {
     case "locked":
       return refuse(
-        `The ledger in ${settings.directory} is in use by another start of this program, the bot or a terminal chat. Only one may write. Stop that one first, or set DATA_DIR to another folder.`,
+        `The bot or a terminal chat is running already on the books in ${settings.directory}. Stop that one first, or set DATA_DIR to another folder.`,
       );
     case "unusable":
       return refuse(`The ledger cannot be used: ${opened.why}.`);
@@ -51,17 +52,18 @@ async function run(settings: Settings, ledger: Ledger, log: Log): Promise<void> 
     makeFile: (make) => makeFile(ledger, make),
     startSchedule: (wake) => startSchedule({ ...deps, wake }),
     stopping: endRequested(log),
-    show: (line) => console.log(line),
+    show: (words) => console.log(words),
+    screen: { isTerminal: process.stdout.isTTY === true, columns: process.stdout.columns ?? 80 },
   });
   switch (end.kind) {
     case "stopped":
       return;
     case "conflict":
       return refuse(
-        "Another program is reading this bot's messages with the same BOT_TOKEN. Stop that one first.",
+        "Another copy of this bot is still running with the same token, here or on another computer. Stop that one first.",
       );
     case "refused":
-      return refuse("Telegram does not know this BOT_TOKEN. Copy it again from where you made the bot.");
+      return refuse("Telegram does not know this token. Copy it again: npm run setup");
   }
 }
 
@@ -79,7 +81,7 @@ function endRequested(log: Log): AbortSignal {
   return request.signal;
 }
 
-const read = readSettings(process.env);
+const read = readSettings(readEnvironment(), { isTerminal: process.stderr.isTTY === true });
 if (read.kind === "refused") refuse(read.problems.join("\n"));
 else {
   const { settings } = read;

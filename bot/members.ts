@@ -10,6 +10,9 @@ interface Household {
   settings: Settings;
 }
 
+/** Who types at the machine itself, and the chat there: no id that Telegram gives out. */
+export const TERMINAL_USER = "terminal";
+
 const PAIRING_DAYS = 30;
 const NAME_LENGTH_MAX = 40;
 
@@ -54,15 +57,34 @@ function isTelegramOwner({ role, user }: Member): boolean {
   return role === "owner" && /^\d+$/.test(user);
 }
 
+/** Whoever sits at the machine that holds the ledger is its owner, the same one as on Telegram. Gives the member id. */
+export function ownerAtMachine({ members, settings }: Household, now: Instant): number {
+  if (settings.get("ownerChat") === null) settings.set("ownerChat", TERMINAL_USER);
+  const known = members.list().find(isTelegramOwner) ?? members.owner();
+  return known?.id ?? members.add({ user: TERMINAL_USER, name: "you", role: "owner", joined: now });
+}
+
+/** The owner who tried the bot at the machine first and now comes by Telegram is one person: their notes stay theirs. */
+function takeOverFromMachine({ members }: Household, user: string, now: Instant): void {
+  const atMachine = members.byUser(TERMINAL_USER);
+  if (!atMachine || atMachine.removed !== null) return;
+  if (members.byUser(user)) members.remove(atMachine.id, now);
+  else members.rename(atMachine.id, user);
+}
+
 /** Makes the person with this id the owner, as the settings say; an owner paired before becomes a member. */
 export function appointOwner(household: Household, user: string, now: Instant): void {
+  takeOverFromMachine(household, user, now);
   for (const member of household.members.list()) {
     const isFormer = isTelegramOwner(member) && member.user !== user;
     if (isFormer) household.members.add({ ...member, role: "member" });
   }
   const before = household.members.byUser(user);
   const isInPlace = before?.role === "owner" && before.removed === null;
-  if (!isInPlace) household.members.add({ user, name: before?.name ?? "owner", role: "owner", joined: now });
+  // "you" is the machine's word for its owner; among members it is replaced by the name that Telegram knows.
+  const isNamed = before !== null && before.name !== "you";
+  const name = isNamed ? before.name : "owner";
+  if (!isInPlace || name !== before.name) household.members.add({ user, name, role: "owner", joined: now });
   household.invitations.withdraw("owner");
   household.settings.set("ownerChat", user);
 }
@@ -82,8 +104,8 @@ export function join(
 ): Role | null {
   const role = household.invitations.redeem(code, now);
   if (!role) return null;
-  household.members.add({ ...person, role, joined: now });
   if (role === "owner") appointOwner(household, person.user, now);
+  household.members.add({ ...person, role, joined: now });
   return role;
 }
 

@@ -31,10 +31,11 @@ export const API_ROOT = "https://api.telegram.org";
 /**
  * Reads the settings from an environment. A setting that is malformed comes back as a sentence that names it,
  * says what is wrong and gives one value that would work; no sentence repeats the value, since a token may
- * have been pasted into the wrong place. An empty value counts as none.
+ * have been pasted into the wrong place. An empty value counts as none. `isTerminal`: a person reads the log.
  */
 export function readSettings(
   environment: Record<string, string | undefined>,
+  { isTerminal = false } = {},
 ): { kind: "settings"; settings: Settings } | { kind: "refused"; problems: string[] } {
   const parsed = schema.safeParse(environment);
   if (!parsed.success) {
@@ -44,8 +45,8 @@ export function readSettings(
   const every: EverySetting = {
     directory: resolve(DATA_DIR ?? "data"),
     currency: CURRENCY ?? "USD",
-    // A chat at a terminal shares the screen with the log.
-    level: LOG_LEVEL ?? (BOT_TOKEN ? "info" : "warn"),
+    // At a terminal the log shares the screen with what a person must see.
+    level: LOG_LEVEL ?? (BOT_TOKEN && !isTerminal ? "info" : "warn"),
     ...(TIME_ZONE ? { zone: TIME_ZONE } : {}),
   };
   if (!BOT_TOKEN) return { kind: "settings", settings: { mode: "terminal", ...every } };

@@ -26,3 +26,28 @@ export function isZone(value: string): boolean {
     return false;
   }
 }
+
+/** What people in the United States call their zones, and the city that stands for each. */
+const SPOKEN: Readonly<Record<string, string>> = {
+  eastern: "America/New_York",
+  central: "America/Chicago",
+  mountain: "America/Denver",
+  arizona: "America/Phoenix",
+  pacific: "America/Los_Angeles",
+  alaska: "America/Anchorage",
+  hawaii: "Pacific/Honolulu",
+};
+
+/** The zones that a city or an everyday name may mean: "los angeles", "central time". Empty where none is known. */
+export function zonesCalled(words: string): string[] {
+  const plain = words
+    .toLowerCase()
+    .replace(/\b(?:time|zone)\b/g, "")
+    .replace(/[\s_]+/g, " ")
+    .trim();
+  const spoken = SPOKEN[plain];
+  if (spoken) return [spoken];
+  if (plain === "") return [];
+  const city = plain.replaceAll(" ", "_");
+  return Intl.supportedValuesOf("timeZone").filter((zone) => zone.toLowerCase().split("/").at(-1) === city);
+}

@@ -17,6 +17,8 @@ export interface Members {
   /** Lets a person in; one removed before is the same member again. Gives the member id. */
   add(member: { user: string; name: string; role: Role; joined: Instant }): number;
   remove(id: number, now: Instant): void;
+  /** The same person under another id of the chat's; throws where that id is a member's already. */
+  rename(id: number, user: string): void;
 }
 
 /** Who may write, and who was ever let in. */
@@ -38,6 +40,7 @@ export function openMembers({ db }: Connection): Members {
         .get();
       return row.id;
     },
+    rename: (id, user) => void db.update(members).set({ user }).where(eq(members.id, id)).run(),
     remove: (id, now) => void db.update(members).set({ removed: now }).where(eq(members.id, id)).run(),
   };
 }

@@ -4,6 +4,7 @@ import { factsThrough, foldFacts } from "../../core/books/fold.ts";
 import { statementOf } from "../../core/books/statement.ts";
 import { type Day, dayOfInstant, isDay } from "../../core/calendar.ts";
 import { openReader } from "../../db/open.ts";
+import { readEnvironment } from "../environment.ts";
 import { readSettings, type Settings } from "../settings.ts";
 import { machineZone, zoneInForce } from "../zone.ts";
 
@@ -43,7 +44,7 @@ type Outcome = { kind: "line"; line: string } | { kind: "refused"; why: string; 
 
 /** The statement of the books as one line of JSON. */
 function statementLine(args: string[]): Outcome {
-  const { DATA_DIR, TIME_ZONE, CURRENCY } = process.env;
+  const { DATA_DIR, TIME_ZONE, CURRENCY } = readEnvironment();
   const read = readSettings({ DATA_DIR, TIME_ZONE, CURRENCY });
   if (read.kind === "refused") return { kind: "refused", why: read.problems.join("\n"), exitCode: 2 };
   const asked = throughOf(args);

@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { openLedger } from "../../db/open.ts";
 import { fillDemo } from "../demo/fill.ts";
+import { readEnvironment } from "../environment.ts";
 import { openLog } from "../log.ts";
 import { readSettings } from "../settings.ts";
 import { runTerminal } from "../terminal/terminal.ts";
@@ -10,7 +11,7 @@ import { zoneInForce } from "../zone.ts";
 
 /** The chat of the terminal on a throw-away ledger with an invented half year in it. */
 const directory = mkdtempSync(join(tmpdir(), "tailgate-demo-"));
-const read = readSettings({ ...process.env, BOT_TOKEN: "", DATA_DIR: directory });
+const read = readSettings({ ...readEnvironment(), BOT_TOKEN: "", DATA_DIR: directory });
 if (read.kind === "refused") {
   console.error(read.problems.join("\n"));
   process.exitCode = 1;

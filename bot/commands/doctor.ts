@@ -1,5 +1,6 @@
 import { counted } from "../../core/answers/wording.ts";
 import { type Examination, examine } from "../../db/doctor.ts";
+import { readEnvironment } from "../environment.ts";
 import { readSettings } from "../settings.ts";
 
 function wellText({ notes, facts, standing, pieces }: Examination["counts"]): string {
@@ -9,7 +10,7 @@ function wellText({ notes, facts, standing, pieces }: Examination["counts"]): st
 
 /** Examines the ledger of the data directory and says what is wrong; exits with 1 where anything is. */
 function printFindings(): void {
-  const read = readSettings({ DATA_DIR: process.env["DATA_DIR"] });
+  const read = readSettings({ DATA_DIR: readEnvironment()["DATA_DIR"] });
   if (read.kind === "refused") {
     console.error(read.problems.join("\n"));
     process.exitCode = 2;

@@ -1,5 +1,6 @@
 import { dayOfInstant, isDay } from "../../core/calendar.ts";
 import { printReading, readMessage } from "../../core/notes/read.ts";
+import { readEnvironment } from "../environment.ts";
 import { isZone, machineZone } from "../zone.ts";
 
 /** The day that relative words count from: `--on YYYY-MM-DD`, else today in TIME_ZONE or the machine's zone. */
@@ -7,7 +8,7 @@ function dayOf(words: readonly string[]): string {
   const on = words[words.indexOf("--on") + 1];
   if (words.includes("--on") && on && isDay(on)) return on;
   // An unknown zone name: reading a note never fails for it.
-  const zone = process.env["TIME_ZONE"] ?? "";
+  const zone = readEnvironment()["TIME_ZONE"] ?? "";
   return dayOfInstant(Date.now(), isZone(zone) ? zone : machineZone());
 }
 

@@ -1,6 +1,7 @@
 import { dayOfInstant } from "../../core/calendar.ts";
 import { show } from "../../core/money.ts";
 import { type Restored, restore, type Summary } from "../../db/restore.ts";
+import { readEnvironment } from "../environment.ts";
 import { readSettings } from "../settings.ts";
 import { machineZone } from "../zone.ts";
 
@@ -35,7 +36,7 @@ function outcomeText(restored: Restored): string {
 
 /** Puts a backup in the ledger's place. Exits with 2 for bad use, 1 where nothing was restored. */
 function restoreFile(files: string[]): void {
-  const { DATA_DIR, TIME_ZONE } = process.env;
+  const { DATA_DIR, TIME_ZONE } = readEnvironment();
   const read = readSettings({ DATA_DIR, TIME_ZONE });
   const [file] = files;
   if (read.kind === "refused" || file === undefined || files.length > 1) {

@@ -11,6 +11,8 @@ export const ALLOWED_UPDATES = ["message", "edited_message", "callback_query", "
 interface BotDeps
   extends Pick<HearingDeps, "ledger" | "conversation" | "stopping" | "now" | "log" | "onStored"> {
   settings: Pick<TelegramSettings, "token" | "apiRoot">;
+  /** Called with the name of whoever has just become the owner by the pairing link. */
+  onPaired(name: string): void;
 }
 
 /** A bot that speaks to nobody yet: on the platform's own fetch, without handlers. */

@@ -17,6 +17,10 @@ const STRANGERS_MAX = 10_000;
 
 const NOT_A_MEMBER = "This is a private bookkeeping bot. If you were invited, open the link you were sent.";
 const WRONG_CODE = "That code does not work: a code is good once, for a day. Ask for a new one.";
+const NO_OWNER_YET =
+  "I have no owner yet. Started me yourself? The link that makes you the owner is in the window where I run: open it on this phone.";
+const OLD_LINK =
+  "That link is used or out of date. The one that works is in the window where I run; starting me again shows a new one.";
 const NOT_HERE = "I keep books in a private chat only. Please message me there.";
 
 export interface Gate {
@@ -31,10 +35,11 @@ export function createGate(deps: {
   ledger: Ledger;
   direct: DirectTalk;
   leave: (chat: number) => Promise<unknown>;
+  onPaired: (name: string) => void;
   now: () => Instant;
   log: Log;
 }): Gate {
-  const { ledger, direct, leave, now, log } = deps;
+  const { ledger, direct, leave, onPaired, now, log } = deps;
   const told = new Set<number>();
   const tries = createTries(now);
 
@@ -45,6 +50,7 @@ export function createGate(deps: {
       const role = join(ledger, { user: id, name }, code, now());
       if (!role) return null;
       log.info("joined", { role });
+      if (role === "owner") onPaired(name);
       const owner = telegramOwner(ledger);
       if (role === "member" && owner) {
         const text = `${name} joined. To take them out: remove ${name}`;
@@ -71,9 +77,10 @@ export function createGate(deps: {
       const known = ledger.members.byUser(String(user.id));
       if (known && known.removed === null) return withName(ledger, known, user);
       const code = startCode(text);
-      if (code === null || !tries.take(user.id)) return turnAway(user, NOT_A_MEMBER);
+      const isOwned = telegramOwner(ledger) !== null;
+      if (code === null || !tries.take(user.id)) return turnAway(user, isOwned ? NOT_A_MEMBER : NO_OWNER_YET);
       try {
-        return enter(user, code) ?? turnAway(user, WRONG_CODE);
+        return enter(user, code) ?? turnAway(user, isOwned ? WRONG_CODE : OLD_LINK);
       } catch (error) {
         log.error("joining not stored", { why: failureText(error) });
         direct.say(user.id, NOTHING_STORED);

@@ -28,6 +28,8 @@ export interface PollingDeps {
   onPolled(): void;
   /** Called once, when the bot's own name is known. */
   onStarted(username: string): void;
+  /** Called once, when Telegram first says that another program polls with the same token. */
+  onConflict(): void;
   conflict?: { milliseconds: number; pauseMilliseconds: number };
 }
 
@@ -52,6 +54,7 @@ export async function poll(deps: PollingDeps): Promise<PollingEnd> {
       if (code === 401 || code === 404) return { kind: "refused" };
       log.warn("polling interrupted", { code, why: failureText(error) });
       if (code === 409) {
+        if (lastConflict === Number.NEGATIVE_INFINITY) deps.onConflict();
         // Two pollers may throw each other out for ever: only a quiet stretch ends a conflict.
         if (now() - lastConflict > limit.milliseconds) conflictSince = now();
         lastConflict = now();

@@ -4,6 +4,7 @@ import type { Conversation } from "../conversation/incoming.ts";
 import { beat } from "../health.ts";
 import { failureText, type Log } from "../log.ts";
 import { appointOwner, pairingCode, telegramOwner } from "../members.ts";
+import { pairingText, type Screen } from "../pairing.ts";
 import { startSender } from "../sender.ts";
 import { API_ROOT, type TelegramSettings } from "../settings.ts";
 import { createSilenceWatch } from "../silence.ts";
@@ -15,6 +16,9 @@ import { type PollingDeps, type PollingEnd, poll, stopPolling } from "./polling.
 /** How long a handler, then a send, may take to end once the bot is to stop. Both together: under five seconds. */
 const HANDLER_MS_MAX = 2000;
 const SEND_MS_MAX = 2000;
+
+const ANOTHER_COPY =
+  "Another copy of this bot is running with the same token. I wait a minute for it to stop.";
 
 interface RunDeps {
   settings: TelegramSettings;
@@ -28,8 +32,10 @@ interface RunDeps {
   stopping: AbortSignal;
   now: () => Instant;
   log: Log;
-  /** Shows a line to whoever started the bot. */
-  show(line: string): void;
+  /** Shows what concerns whoever started the bot, beside the log. */
+  show(words: string): void;
+  /** How the pairing link is shown. */
+  screen: Screen;
   /** How long another poller is waited out. */
   conflict?: PollingDeps["conflict"];
 }
@@ -52,7 +58,18 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
     health.stored(isStored);
     sender.wake();
   };
-  const handled = addHandlers(bot, { settings, ledger, conversation, stopping, now, log, onStored });
+  const onPaired = (name: string) =>
+    deps.show(`${name} is the owner now; the answer is on the phone. Ctrl+C stops the bot.`);
+  const handled = addHandlers(bot, {
+    settings,
+    ledger,
+    conversation,
+    stopping,
+    now,
+    log,
+    onStored,
+    onPaired,
+  });
   const schedule = deps.startSchedule(sender.wake);
   const onPolled = () => {
     health.polled();
@@ -66,7 +83,8 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
     void publishCommands(bot.api, log);
   };
   try {
-    const polling = poll({ ...deps, bot, stopping, onPolled, onStarted });
+    const onConflict = () => deps.show(ANOTHER_COPY);
+    const polling = poll({ ...deps, bot, stopping, onPolled, onStarted, onConflict });
     return await Promise.race([polling, aborted(stopping)]);
   } finally {
     end();
@@ -82,20 +100,19 @@ function nameOwner(ledger: Ledger, user: string, now: Instant): void {
 }
 
 /** Keeps what invitations begin with and, while there is no owner, shows the way to become it. */
-function introduce({ settings, ledger, now, show }: RunDeps, username: string): void {
+function introduce({ settings, ledger, now, show, screen }: RunDeps, username: string): void {
   const isPublic = settings.apiRoot === API_ROOT;
   const inviteLink = isPublic ? `https://t.me/${username}?start=` : "/start ";
   const code = ledger.transaction(() => {
     ledger.settings.set("inviteLink", inviteLink);
     const owner = telegramOwner(ledger);
     if (!owner) return pairingCode(ledger, now());
-    // A terminal chat on the same ledger may have been the owner's last place to talk.
-    ledger.settings.set("ownerChat", owner.user);
+    // A trial in the terminal on the same ledger may have been the owner's last place to talk.
+    appointOwner(ledger, owner.user, now());
     return null;
   });
   if (code === null) return;
-  const how = isPublic ? "Open this link" : `Send this to @${username}`;
-  show(`${how} to become the owner. It works once:\n${inviteLink}${code}`);
+  show(pairingText(`${inviteLink}${code}`, username, screen));
 }
 
 /** Leaves a sign of life after each poll, with since when the ledger has not taken what it should store. */

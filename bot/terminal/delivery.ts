@@ -7,9 +7,10 @@ import type { OutboxRow } from "../../db/outbox.ts";
 import type { FileBody } from "../files/bodies.ts";
 import { makeFile } from "../files/make.ts";
 import { failureText } from "../log.ts";
+import { TERMINAL_USER } from "../members.ts";
 import { type Choices, showReply } from "./screen.ts";
 
-export const TERMINAL_CHAT = "terminal";
+export const TERMINAL_CHAT = TERMINAL_USER;
 
 export interface Delivery {
   /** Shows what is owed to the terminal, in order, and marks it as sent. Gives the newest choices, if any came. */

@@ -2,6 +2,7 @@ import { createInterface } from "node:readline";
 import { greetingFor } from "../conversation/commands.ts";
 import { type ConversationDeps, createConversation } from "../conversation/conversation.ts";
 import { failureText } from "../log.ts";
+import { ownerAtMachine } from "../members.ts";
 import { startSchedule } from "../schedule/schedule.ts";
 import { openDelivery, TERMINAL_CHAT } from "./delivery.ts";
 import { type Choices, missedChoice } from "./screen.ts";
@@ -36,7 +37,7 @@ export async function runTerminal(deps: ConversationDeps): Promise<void> {
 function openChat(deps: ConversationDeps) {
   const { ledger, now } = deps;
   const conversation = createConversation(deps);
-  const person = personAtTerminal(deps);
+  const person = ledger.transaction(() => ownerAtMachine(ledger, now()));
   let choices: Choices = new Map();
   let messages = 0;
   const print = (text: string) => process.stdout.write(`${text}\n\n`);
@@ -67,15 +68,4 @@ function openChat(deps: ConversationDeps) {
       await show();
     },
   };
-}
-
-/** Whoever sits at the machine that holds the ledger is its owner. */
-function personAtTerminal({ ledger, now }: ConversationDeps): number {
-  return ledger.transaction(() => {
-    if (ledger.settings.get("ownerChat") === null) ledger.settings.set("ownerChat", TERMINAL_CHAT);
-    const known = ledger.members.byUser(TERMINAL_CHAT);
-    return (
-      known?.id ?? ledger.members.add({ user: TERMINAL_CHAT, name: "you", role: "owner", joined: now() })
-    );
-  });
 }

@@ -79,7 +79,8 @@ export function startProgram(name: string, environment: Record<string, string>, 
   const imports = preload ? ["--import", PRELOAD] : [];
   const child = spawn(process.execPath, [...imports, programPath(name)], {
     cwd: TOP,
-    env: { PATH: process.env["PATH"] ?? "", HOME: process.env["HOME"] ?? "", ...environment },
+    // An empty token: a developer's own settings file in this folder must not send a test to Telegram.
+    env: { PATH: process.env["PATH"] ?? "", HOME: process.env["HOME"] ?? "", BOT_TOKEN: "", ...environment },
     stdio: ["pipe", "pipe", "pipe"],
     ...(user === undefined ? {} : { uid: user, gid: user }),
   });

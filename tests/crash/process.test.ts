@@ -104,7 +104,7 @@ describe("starting", () => {
   it("a token that Telegram does not know ends it with 1", async () => {
     const bot = start({ BOT_TOKEN: "100200300:withdrawn" });
     expect(await bot.exited).toEqual({ code: 1, signal: null });
-    expect(bot.output).toMatch(/does not know this BOT_TOKEN/);
+    expect(bot.output).toMatch(/does not know this token/);
   });
 });
 
@@ -115,7 +115,7 @@ describe("one writer", () => {
     await standin.waitForReply("dresser");
     const second = start();
     expect(await second.exited).toEqual({ code: 1, signal: null });
-    expect(second.output).toMatch(/in use by another start of this program/);
+    expect(second.output).toMatch(/running already on the books/);
     const terminal = startProgram("main", { DATA_DIR: directory });
     expect((await terminal.exited).code).toBe(1);
     const environment = { ...process.env, DATA_DIR: directory };

@@ -76,7 +76,8 @@ export function runsProgram(name: string, args: string[], environment: Record<st
 function spawned(args: string[], environment: Record<string, string>): ChildProcess {
   return spawn(process.execPath, args, {
     cwd: TOP,
-    env: { PATH: process.env["PATH"], ...environment },
+    // An empty token: a developer's own settings file in this folder must not send a test to Telegram.
+    env: { PATH: process.env["PATH"], BOT_TOKEN: "", ...environment },
     stdio: ["ignore", "pipe", "pipe"],
   });
 }

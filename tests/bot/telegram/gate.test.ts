@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from "vitest";
-import { inviteMember, membersText, removeMember } from "../../../bot/members.ts";
+import { inviteMember, membersText, ownerAtMachine, removeMember } from "../../../bot/members.ts";
 import { OWNER, type Person } from "../../standin/standin.ts";
 import {
   openTestLedger,
@@ -31,7 +31,7 @@ describe("pairing", () => {
   it("makes whoever opens the link first the owner, once", async () => {
     const { standin, ledger, shown } = await bench({ owner: undefined });
     await standin.waitFor(() => shown[0]);
-    const command = /\/start [\w-]{32}$/.exec(shown[0]!)![0];
+    const command = /\/start [\w-]{32}$/m.exec(shown[0]!)![0];
     standin.say(command, { from: WREN });
     await standin.waitForReply("heard: start");
     expect(ledger.members.owner()).toMatchObject({ user: "2002", name: "Wren" });
@@ -44,7 +44,7 @@ describe("pairing", () => {
   it("an owner named in the settings takes the place of one who paired, and gets a name by talking", async () => {
     const first = await bench({ owner: undefined });
     await first.standin.waitFor(() => first.shown[0]);
-    first.standin.say(/\/start [\w-]{32}$/.exec(first.shown[0]!)![0], { from: WREN });
+    first.standin.say(/\/start [\w-]{32}$/m.exec(first.shown[0]!)![0], { from: WREN });
     await first.standin.waitForReply("heard: start");
     await first.stop();
     const second = await bench({ ledger: first.ledger, standin: first.standin });
@@ -69,6 +69,23 @@ describe("a ledger begun at the terminal", () => {
     started.standin.say(command, { from: WREN });
     expect((await started.standin.waitForReply("Wren joined")).chat).toBe(OWNER.id);
     expect(started.shown).toEqual([]);
+  });
+});
+
+describe("a trial at the terminal before pairing", () => {
+  it("leaves one owner, who can take back what was noted there", async () => {
+    const directory = temporaryDirectory();
+    const ledger = openTestLedger(directory);
+    const atMachine = ledger.transaction(() => ownerAtMachine(ledger, 0));
+    const { standin, shown } = await bench({ ledger, owner: undefined });
+    await standin.waitFor(() => shown[0]);
+    standin.say(/\/start [\w-]{32}$/m.exec(shown[0]!)![0]);
+    await standin.waitForReply("heard: start");
+    expect(ledger.members.list()).toMatchObject([
+      { id: atMachine, user: "1001", name: "Robin", role: "owner" },
+    ]);
+    expect(shown.at(-1)).toContain("Robin is the owner now");
+    expect(ledger.transaction(() => ownerAtMachine(ledger, 0))).toBe(atMachine);
   });
 });
 

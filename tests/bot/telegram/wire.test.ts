@@ -153,6 +153,7 @@ it("a poll: only the updates that the bot reads, and the next offset confirms", 
     now: Date.now,
     log,
     onPolled: () => {},
+    onConflict: () => {},
     onStarted: (username) => {
       started = username;
     },

@@ -109,7 +109,8 @@ export async function startWorkbench(options: WorkbenchOptions = {}): Promise<Wo
     stopping: stopping.signal,
     now: options.now ?? Date.now,
     log: openLog("debug", [standin.token], { write: (line) => void logged.push(line) }),
-    show: (line) => void shown.push(line),
+    show: (words) => void shown.push(words),
+    screen: { isTerminal: false, columns: 80 },
     ...(options.conflict ? { conflict: options.conflict } : {}),
   });
   const stop = async () => {
