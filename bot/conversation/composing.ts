@@ -1,31 +1,38 @@
-import { closingLines } from "../../core/answers/lines.ts";
+import { movedLines } from "../../core/answers/lines.ts";
 import type { FactKind } from "../../core/books/facts.ts";
 import { statusOf } from "../../core/books/piece.ts";
-import { dayOfInstant } from "../../core/calendar.ts";
+import { folded, PHONE_LINES, rowsOf } from "../../core/phone.ts";
 import type { Button, Reply } from "../../core/reply.ts";
 import { askAgain, openQuestions } from "./questions.ts";
-import type { Turn } from "./turn.ts";
+import { figuresNow, type Outcome, type Turn } from "./turn.ts";
 
-/** One fact is answered in at most this many lines. */
-const LINES_MAX = 5;
 /** A block with more facts than this is told by their number, not one by one. */
 const FACTS_LISTED_MAX = 20;
 const SAID_LENGTH_MAX = 60;
 
-/** Puts the turn's reply together, answer first; null where nothing is to be said. */
-export function composeReply(turn: Turn): Reply | null {
+/** A turn's reply, and what does not fit under it and goes out as a message of its own. */
+interface Composed {
+  /** Null where nothing is to be said. */
+  reply: Reply | null;
+  aside: Reply | null;
+}
+
+/** Puts the turn's reply together, the fact first, then what it moved, then what is asked and what waits. */
+export function composeReply(turn: Turn): Composed {
   const isNext = askNext(turn);
   const waiting = waitingLine(turn);
-  const body = [...recordedLines(turn, waiting !== null), ...turn.spoken, ...refusedLines(turn)];
-  const alone = turn.recorded.length === 1 && turn.refused.length === 0 && turn.spoken.length === 0;
-  // A single fact has its totals already; more of them, or an undo, get the totals once at the end.
-  if (turn.changed && !alone) body.push(...closing(turn, LINES_MAX));
-  body.push(...questionLines(turn, isNext));
-  if (waiting) body.push(waiting);
-  const text = body.join("\n");
-  if (text === "") return null;
+  const body = [...recordedLines(turn), ...turn.spoken, ...refusedLines(turn)];
+  if (turn.changed) body.push(...movedLines(turn.before, figuresNow(turn)));
+  const last = [...questionLines(turn, isNext), ...(waiting ? [waiting] : [])];
+  const cautions = [...new Set(turn.recorded.flatMap(({ caution }) => caution ?? []))];
+  const all = [...body, ...cautions, ...last];
+  const isRoomy = turn.recorded.length === 1 && rowsOf(all.join("\n")) <= PHONE_LINES;
+  const lines = isRoomy ? all : [...body, ...last];
+  const aside = isRoomy || cautions.length === 0 ? null : { text: cautions.join("\n") };
+  const text = lines.join("\n");
+  if (text === "") return { reply: null, aside };
   const buttons = buttonsOf(turn);
-  return buttons.length > 0 ? { text, buttons } : { text };
+  return { reply: buttons.length > 0 ? { text, buttons } : { text }, aside };
 }
 
 /** Where this turn asked nothing but closed something, the next one in the queue is asked; whether one was. */
@@ -36,16 +43,11 @@ function askNext(turn: Turn): boolean {
   return next !== undefined;
 }
 
-function recordedLines(turn: Turn, isWaiting: boolean): string[] {
-  const [only] = turn.recorded;
-  if (!only) return [];
-  if (turn.recorded.length === 1) {
-    if (turn.refused.length > 0 || turn.spoken.length > 0) return only.lines;
-    const room = LINES_MAX - only.lines.length - (isWaiting ? 1 : 0);
-    return [...only.lines, ...closing(turn, room)];
-  }
-  if (turn.recorded.length > FACTS_LISTED_MAX) return [countedLine(turn)];
-  return turn.recorded.flatMap(({ lines }) => lines.slice(0, 1));
+function recordedLines({ recorded }: Turn): string[] {
+  const [only] = recorded;
+  if (recorded.length === 1 && only) return only.lines.flatMap(folded);
+  if (recorded.length > FACTS_LISTED_MAX) return [countedLine(recorded)];
+  return recorded.flatMap(({ lines }) => lines.slice(0, 1));
 }
 
 /** What a block is said to hold where its kind alone does not say it; one and several where they differ. */
@@ -72,24 +74,16 @@ const DONE: Partial<Record<FactKind, string | readonly [one: string, several: st
 };
 
 /** "Recorded 38 notes: 12 bought, 9 sold, 16 spending, 1 drive". */
-function countedLine(turn: Turn): string {
+function countedLine(recorded: readonly Outcome[]): string {
   const counts = new Map<FactKind, number>();
-  for (const { fact } of turn.recorded) counts.set(fact.kind, (counts.get(fact.kind) ?? 0) + 1);
+  for (const { fact } of recorded) counts.set(fact.kind, (counts.get(fact.kind) ?? 0) + 1);
   const kinds = [...counts]
     .sort((a, b) => b[1] - a[1])
     .map(([kind, count]) => {
       const word = DONE[kind] ?? kind;
       return `${count} ${typeof word === "string" ? word : word[count === 1 ? 0 : 1]}`;
     });
-  return `Recorded ${turn.recorded.length} notes: ${kinds.join(", ")}`;
-}
-
-/** The month so far, the loan left, what is due to it: as much of it as there is room for. */
-function closing(turn: Turn, room: number): string[] {
-  const today = dayOfInstant(turn.now(), turn.zone());
-  const [month, ...loan] = closingLines(turn.ledger.books, today) as [string, ...string[]];
-  if (room >= 1 + loan.length) return [month, ...loan];
-  return [month, ...(loan.length > 0 ? [loan.join(" · ")] : [])].slice(0, Math.max(0, room));
+  return `Recorded ${recorded.length} notes: ${kinds.join(", ")}`;
 }
 
 function refusedLines(turn: Turn): string[] {

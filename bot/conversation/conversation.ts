@@ -190,11 +190,12 @@ function pressName({ message, press }: Pick<Press, "message" | "press">): string
 function finish(turn: Turn): void {
   const { ledger, chat, note } = turn;
   decideReleased(turn);
-  const reply = composeReply(turn);
+  const { reply, aside } = composeReply(turn);
   const row =
     reply === null ? null : ledger.outbox.queue({ chat, body: { kind: "text", reply }, about: note });
   const [asked] = turn.asked;
   if (asked && row !== null) ledger.questions.setPrompt(asked.id, row);
+  if (aside !== null) ledger.outbox.queue({ chat, body: { kind: "text", reply: aside }, about: note });
   for (const body of turn.files) ledger.outbox.queue({ chat, body, about: note });
   tellOwner(turn);
   const refused = turn.refused.length > 0 ? "unclear" : "answered";

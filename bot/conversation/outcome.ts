@@ -24,7 +24,8 @@ export function keepOutcome(
     turn.recorded.push({
       fact,
       text,
-      lines: [first ?? fact.kind, ...old, ...more, ...cautionOf(turn, fact, text)],
+      lines: [first ?? fact.kind, ...old, ...more],
+      caution: cautionOf(turn, fact, text),
     });
   }
   if (!isOne && before.length > 0) turn.spoken.push(["Before:", ...before].join("\n"));
@@ -39,7 +40,7 @@ export function echoOf(turn: Turn, fact: Fact): string[] {
 }
 
 /** At most one caution, remembered so that it is not said too often. */
-function cautionOf(turn: Turn, fact: Fact, text: string): string[] {
+function cautionOf(turn: Turn, fact: Fact, text: string): string | null {
   const { settings, books } = turn.ledger;
   const days = settings.get("cautionsGiven") ?? {};
   const given: Given[] = Object.entries(days).map(([name, day]) => {
@@ -47,10 +48,10 @@ function cautionOf(turn: Turn, fact: Fact, text: string): string[] {
     return { group, piece: piece === undefined ? null : Number(piece), day };
   });
   const [caution] = cautionsFor(notedOf(fact, { text, books, given }));
-  if (!caution) return [];
+  if (!caution) return null;
   const name = caution.piece === null ? caution.group : `${caution.group}#${caution.piece}`;
   settings.set("cautionsGiven", { ...days, [name]: fact.day });
-  return [caution.line];
+  return caution.line;
 }
 
 /** Why the books cannot take it; a fact that stands in the way is named. */

@@ -1,3 +1,4 @@
+import { type Figures, figuresOf } from "../../core/answers/lines.ts";
 import type { Fact } from "../../core/books/facts.ts";
 import { type Day, dayOfInstant, type Instant } from "../../core/calendar.ts";
 import type { Ask, Desk, Matter } from "../../core/decide/decision.ts";
@@ -23,6 +24,8 @@ export interface Outcome {
   text: string;
   /** What is said of it, the understood first. */
   lines: string[];
+  /** A caution that is due with it. */
+  caution: string | null;
 }
 
 /** One message or press being handled: what came of it so far. */
@@ -51,8 +54,10 @@ export interface Turn extends ConversationDeps {
   released: { matter: Matter; root: number }[];
   /** A question was closed, so that the next one in the queue may be asked. */
   closed: boolean;
-  /** The reply speaks of the books as changed, and ends with the totals. */
+  /** The reply speaks of the books as changed, and ends with what that moved. */
   changed: boolean;
+  /** The money figures before anything came of the message. */
+  before: Figures;
 }
 
 /** A turn in which nothing has come of the message yet. */
@@ -73,7 +78,16 @@ export function newTurn(
     closed: false,
     changed: false,
   };
-  return { ...deps, ...of, root, today, ...empty };
+  return { ...deps, ...of, root, today, ...empty, before: figuresNow(deps) };
+}
+
+/** The money figures as of the moment of the reply, whenever the message was said. */
+export function figuresNow({
+  ledger,
+  now,
+  zone,
+}: Pick<ConversationDeps, "ledger" | "now" | "zone">): Figures {
+  return figuresOf(ledger.books, dayOfInstant(now(), zone()));
 }
 
 /** What deciding may look at, as the books stand now. */

@@ -2,44 +2,59 @@ import type { Books } from "../books/books.ts";
 import { owedOn } from "../books/loan.ts";
 import { earmarked, monthRow } from "../books/month.ts";
 import type { Day } from "../calendar.ts";
-import { monthName, monthOf } from "../calendar.ts";
-import { show } from "../money.ts";
+import { monthOf } from "../calendar.ts";
+import { type Cents, show } from "../money.ts";
+import { sideBySide } from "../phone.ts";
 import { signed } from "./wording.ts";
 
-/** The running month under a recorded note: "May so far: +128.00 · 3 flipped". */
-export function monthSoFarLine(books: Books, today: Day): string {
-  const row = monthRow(books, monthOf(today), today);
-  const other = row.otherIncome === 0 ? "" : ` · ${signed(row.otherIncome)} other`;
-  return `${monthName(row.month)} so far: ${signed(row.flipProfit)} · ${row.flipped} flipped${other}`;
+/** What a note may move, in cents, as of a day: the running month, the loans, what is earmarked for them. */
+export interface Figures {
+  flipProfit: Cents;
+  otherIncome: Cents;
+  /** Null where there is no loan. */
+  owed: Cents | null;
+  earmarked: Cents;
+  /** Whether anything was ever sent to a loan. */
+  sent: boolean;
 }
 
-/** What is left of the loan, or of all loans together; null where there is none. */
-export function loanLine(books: Books, today: Day): string | null {
-  if (books.loans.size === 0) return null;
-  return `${books.loans.size === 1 ? "Loan" : "Loans"}: ${show(owedOn(books, today))} left`;
+export function figuresOf(books: Books, today: Day): Figures {
+  const { flipProfit, otherIncome } = monthRow(books, monthOf(today), today);
+  const owed = books.loans.size === 0 ? null : owedOn(books, today);
+  return { flipProfit, otherIncome, owed, earmarked: earmarked(books, today), sent: wasSent(books, today) };
 }
 
-/** What is earmarked for the loan and not sent yet; null where there is no loan to send it to. */
-export function readyLine(books: Books, today: Day): string | null {
-  if (books.loans.size === 0) return null;
-  return readyWords(books, today);
+/** What a note moved, in one line where it fits: "Month +107.50 · due to the loan 107.50". Nothing moved: no line. */
+export function movedLines(before: Figures, after: Figures): string[] {
+  const moved = (name: keyof Figures) => before[name] !== after[name];
+  const isLoanNew = before.owed === null && after.owed !== null;
+  const isOwedTold = moved("owed") && !isLoanNew && after.owed !== null;
+  const parts = [
+    ...(moved("flipProfit") ? [`month ${signed(after.flipProfit)}`] : []),
+    ...(moved("otherIncome") ? [`other income ${signed(after.otherIncome)}`] : []),
+    ...(isOwedTold ? [`loan ${show(after.owed ?? 0)}`] : []),
+    ...(after.owed !== null && (isLoanNew || moved("earmarked")) ? [duePart(after, isOwedTold)] : []),
+  ];
+  return sideBySide(parts).map((line) => line.charAt(0).toUpperCase() + line.slice(1));
+}
+
+function duePart({ earmarked: due, sent }: Figures, isLoanNamed: boolean): string {
+  if (due >= 0) return `due to ${isLoanNamed ? "it" : "the loan"} ${show(due)}`;
+  return sent ? `paid ahead ${show(-due)}` : `to earn back ${show(-due)}`;
 }
 
 /**
- * What is earmarked on a day. Below zero it was sent ahead; where nothing was ever sent, costs came before
- * earnings and are to be earned back first.
+ * What is earmarked on a day. Below zero more was paid than was earned; where nothing was ever sent, costs came
+ * before earnings and are to be earned back first.
  */
 export function readyWords(books: Books, day: Day): string {
   const ready = earmarked(books, day);
   if (ready >= 0) return `Due to the loan: ${show(ready)}`;
-  const sent = [...books.months].some(([month, { paidToLoan }]) => month <= monthOf(day) && paidToLoan > 0);
-  if (sent || books.declaredSent > 0) return `Sent ahead: ${show(-ready)}`;
+  if (wasSent(books, day)) return `Paid ahead: ${show(-ready)} more than earned`;
   return `Nothing to send yet: ${show(-ready)} to earn back`;
 }
 
-/** The closing lines of a reply to a recorded note: the month so far, the loan left, what is due to it. */
-export function closingLines(books: Books, today: Day): string[] {
-  return [monthSoFarLine(books, today), loanLine(books, today), readyLine(books, today)].filter(
-    (line) => line !== null,
-  );
+function wasSent(books: Books, day: Day): boolean {
+  const paid = [...books.months].some(([month, { paidToLoan }]) => month <= monthOf(day) && paidToLoan > 0);
+  return paid || books.declaredSent > 0;
 }

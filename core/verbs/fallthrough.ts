@@ -183,7 +183,8 @@ export const fallthrough = defineVerb({
     const [first] = piecesOf(books, fact);
     const isListed = first !== undefined && statusOf(first) === "listed";
     const state = `${subjectOf(books, fact)} ${isListed ? "listed again" : "off hold"}`;
-    const money = back + kept > 0 ? `, ${show(back)} given back, ${show(kept)} kept` : "";
+    const given = back > 0 ? `, ${show(back)} given back` : "";
+    const money = `${given}${kept > 0 ? `, ${show(kept)} kept` : ""}`;
     return [`Buyer gone: ${state}${money}${dayWords(fact, today)}`];
   },
 });

@@ -9,7 +9,7 @@ describe("loan", () => {
       "  principal 18,179.96 + interest 22.77",
       "3.25 interest a day (6.53%, 365 days a year)",
       "Paid so far 322.09, of it interest 102.05",
-      "Sent ahead: 45.00",
+      "Paid ahead: 45.00 more than earned",
       "No pace yet: nothing paid in the last 3 full months",
     ]);
   });

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { closingLines, loanLine, monthSoFarLine, readyLine } from "../../../core/answers/lines.ts";
-import { emptyBooks } from "../../../core/books/fold.ts";
+import { figuresOf, movedLines, readyWords } from "../../../core/answers/lines.ts";
 import { Ledger } from "../../books/ledger.ts";
 import { ask, linesOf, springLedger } from "./asking.ts";
 
@@ -93,7 +92,7 @@ describe("recap", () => {
     const ledger = springLedger();
     ledger.add("pay", "2026-04-07", { amount: 5_000, data: {} });
     expect(ask(ledger.books(), TODAY, "recap", { month: "2026-04" }).text).toContain(
-      "- 372.09 was paid to the loan, -45.00 was earned for it and 322.09 was ready before. Sent ahead: 95.00.",
+      "- 372.09 was paid to the loan, -45.00 was earned for it and 322.09 was ready before. Paid ahead: 95.00 more than earned.",
     );
     expect(ask(springLedger().books(), TODAY, "recap", { month: "2026-04" }).text).not.toContain("was paid");
   });
@@ -114,34 +113,55 @@ describe("recap", () => {
   });
 });
 
-describe("the closing lines", () => {
-  it("give the month so far, the loan and what is ready", () => {
-    const books = springLedger().books();
-    expect(monthSoFarLine(books, "2026-03-31")).toBe("March so far: +322.09 · 4 flipped");
-    expect(loanLine(books, "2026-04-01")).toBe("Loan: 18,179.96 left");
-    expect(readyLine(books, "2026-04-01")).toBe("Sent ahead: 45.00");
-    expect(closingLines(books, TODAY)).toHaveLength(3);
+/** What the last note of a ledger moved. */
+function movedBy(ledger: Ledger, note: (ledger: Ledger) => void): string[] {
+  const before = figuresOf(ledger.books(), TODAY);
+  note(ledger);
+  return movedLines(before, figuresOf(ledger.books(), TODAY));
+}
+
+describe("what a note moved", () => {
+  it("is told in one line, and only what moved", () => {
+    const ledger = springLedger();
+    const buy = movedBy(ledger, (each) => each.buy("2026-04-02", ["lamp"], 3_000));
+    expect(buy).toEqual([]);
+    const spend = { amount: 1_800, data: { what: "primer", category: "materials" } } as const;
+    expect(movedBy(ledger, (each) => each.add("spend", "2026-04-02", spend))).toEqual([
+      "Month -63.00 · paid ahead 63.00",
+    ]);
+    const tips = { amount: 20_000, data: { stream: "tips" } } as const;
+    expect(movedBy(ledger, (each) => each.add("income", "2026-04-03", tips))).toEqual([
+      "Other income +200.00",
+      "Due to the loan 137.00",
+    ]);
+    expect(movedBy(ledger, (each) => each.add("pay", TODAY, { amount: 13_700, data: {} }))).toEqual([
+      "Loan 18,065.73 · due to it 0.00",
+    ]);
   });
 
-  it("do not call costs that came first sent ahead", () => {
+  it("does not call costs that came first paid ahead", () => {
     const ledger = new Ledger();
-    ledger.add("loan", "2026-04-01", { amount: 10_000, data: { loan: "loan", rate: "0" } });
-    ledger.add("spend", "2026-04-02", { amount: 1_800, data: { what: "primer", category: "materials" } });
-    expect(readyLine(ledger.books(), TODAY)).toBe("Nothing to send yet: 18.00 to earn back");
+    const loan = { amount: 10_000, data: { loan: "loan", rate: "0" } };
+    expect(movedBy(ledger, (each) => each.add("loan", "2026-04-01", loan))).toEqual(["Due to the loan 0.00"]);
+    const spend = { amount: 1_800, data: { what: "primer", category: "materials" } } as const;
+    expect(movedBy(ledger, (each) => each.add("spend", "2026-04-02", spend))).toEqual([
+      "Month -18.00 · to earn back 18.00",
+    ]);
+    expect(readyWords(ledger.books(), TODAY)).toBe("Nothing to send yet: 18.00 to earn back");
     ledger.add("pay", "2026-04-03", { amount: 1_000, data: {} });
-    expect(readyLine(ledger.books(), TODAY)).toBe("Sent ahead: 28.00");
+    expect(readyWords(ledger.books(), TODAY)).toBe("Paid ahead: 28.00 more than earned");
   });
 
-  it("name several loans together, and stay away where there is none", () => {
+  it("says nothing of a loan where there is none, and takes several together", () => {
     const ledger = new Ledger();
-    ledger.add("income", "2026-04-01", { amount: 3_500, data: { stream: "tips" } });
-    expect(closingLines(ledger.books(), TODAY)).toEqual(["April so far: 0.00 · 0 flipped · +35.00 other"]);
+    const tips = { amount: 3_500, data: { stream: "tips" } };
+    expect(movedBy(ledger, (each) => each.add("income", "2026-04-01", tips))).toEqual([
+      "Other income +35.00",
+    ]);
     ledger.add("loan", "2026-04-02", { amount: 10_000, data: { loan: "loan", rate: "0" } });
     ledger.add("loan", "2026-04-02", { amount: 20_050, data: { loan: "grad", rate: "0" } });
-    expect(closingLines(ledger.books(), TODAY).slice(1)).toEqual([
-      "Loans: 300.50 left",
-      "Due to the loan: 35.00",
+    expect(movedBy(ledger, (each) => each.add("pay", "2026-04-02", { amount: 50, data: {} }))).toEqual([
+      "Loan 300.00 · due to it 34.50",
     ]);
-    expect(closingLines(emptyBooks(), TODAY)).toEqual(["April so far: 0.00 · 0 flipped"]);
   });
 });
