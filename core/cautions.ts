@@ -1,83 +1,175 @@
 import type { Books, Piece } from "./books/books.ts";
-import type { Fact, FactKind } from "./books/facts.ts";
+import type { Fact } from "./books/facts.ts";
 import type { Day } from "./calendar.ts";
 import { daysBetween } from "./calendar.ts";
-import { type CautionRule, RULES } from "./cautions/rules.ts";
+import type { Doing, Hazard, Trigger } from "./cautions/hazard.ts";
+import { HAZARDS } from "./cautions/hazards.ts";
+import { plainWords } from "./cautions/plain.ts";
 import type { Cents } from "./money.ts";
 import { percentOf, show } from "./money.ts";
 
-/** A caution that was given: for a group that goes by the piece, the piece; else null. */
-export interface Given {
-  group: string;
-  piece: number | null;
-  day: Day;
-}
+type NotedPiece = Pick<Piece, "number" | "name" | "traits" | "listPrice">;
 
-/** One line to put under a reply, and what to remember of it. */
-export interface Caution {
-  line: string;
-  group: string;
-  piece: number | null;
-}
-
-/** What cautions look at: a fact just recorded and the words that recorded it. */
+/** What cautions look at: a fact just recorded, or a note as typed, whatever was made of it. */
 export interface Noted {
-  kind: FactKind;
-  /** The clause as typed. */
+  /** The words, as typed. */
   text: string;
-  day: Day;
-  pieces: readonly Pick<Piece, "number" | "name" | "traits" | "listPrice">[];
+  /** The message that it belongs to: its first revision's row id. */
+  root: number;
+  /** The kind of the fact; of a note as typed the kinds it was read as. */
+  kinds: readonly string[];
+  /** The words may say what was done, where the kinds do not: for a note as typed. */
+  asTyped?: true;
+  pieces: readonly NotedPiece[];
+  /** The category of money spent. */
+  spentOn?: string;
   /** Cents of a buyer's deposit kept when the sale fell through. */
   kept?: Cents;
-  given: readonly Given[];
 }
 
-type NotedPiece = Noted["pieces"][number];
+/**
+ * What was said before, by name, and on which day: "crib#7" for piece 7, "crib@12" for message 12 while its piece
+ * is not known, "lifting" for the ledger. "!crib#7" waits for a later note of piece 7.
+ */
+export type Given = Readonly<Record<string, Day>>;
 
-/** Days after which a caution of a quarter may come again: no calendar quarter is longer. */
-const QUARTER_DAYS = 92;
+/** One line to say, and what is to be remembered from now on. */
+export interface Caution {
+  hazard: string;
+  line: string;
+}
 
-/** At most one caution for a note, and only where something in it calls for one that is due. */
-export function cautionsFor(noted: Noted): Caution[] {
-  const deposit = depositCaution(noted);
-  if (deposit && isDue(deposit, noted)) return [deposit];
-  const text = noted.text.toLowerCase();
-  for (const rule of RULES) {
-    if (rule.kinds && !rule.kinds.includes(noted.kind)) continue;
-    for (const piece of triggersOf(rule, text, noted.pieces)) {
-      const caution = {
-        line: rule.line,
-        group: rule.group,
-        piece: rule.oncePiece ? (piece?.number ?? null) : null,
-      };
-      if (isDue(caution, noted)) return [caution];
+interface Called {
+  hazard: Pick<Hazard, "id" | "line" | "of" | "weight">;
+  /** Numbers of the pieces it is about; none: the piece is not known, or it is no piece's. */
+  pieces: readonly number[];
+  root: number;
+  /** Called for by the words of a note alone. */
+  asTyped: boolean;
+}
+
+/** Days until a caution of the trade comes again: the next season has other buyers and other cans. */
+const YEAR_DAYS = 365;
+/** A message whose pieces are not known after this many days is no longer remembered. */
+const MESSAGE_DAYS = 60;
+/** What nobody will use again harms nobody. */
+const THROWN_AWAY = /\b(?:trash\w*|dump\w*|scrap\w*|toss\w*|junk\w*|burn\w*)\b/;
+
+/**
+ * At most one caution for a message: the worst that is due. Those of its pieces that were called for and not said
+ * wait for a later note of the piece.
+ */
+export function cautionFor(
+  { noted, day }: { noted: readonly Noted[]; day: Day },
+  given: () => Given,
+): { caution: Caution | null; given: Given; changed: boolean } | null {
+  const called = calledFor(noted);
+  const numbers = new Set(noted.flatMap(({ pieces }) => pieces.map(({ number }) => number)));
+  if (called.length === 0 && numbers.size === 0) return null;
+  const before = given();
+  const due = [...called, ...waitingFor(numbers, before)].flatMap((each) => dueOf(each, day, before));
+  const after: Record<string, Day> = { ...before };
+  for (const { hazard, pieces } of due) for (const number of pieces) after[`!${hazard.id}#${number}`] = day;
+  const [worst] = due.sort((a, b) => a.hazard.weight - b.hazard.weight);
+  for (const name of saidNow(worst, called, before)) {
+    after[name] = day;
+    delete after[`!${name}`];
+  }
+  for (const [name, on] of Object.entries(after))
+    if (name.includes("@") && daysBetween(on, day) > MESSAGE_DAYS) delete after[name];
+  const caution = worst ? { hazard: worst.hazard.id, line: worst.hazard.line } : null;
+  return { caution, given: after, changed: worst !== undefined || isOther(before, after) };
+}
+
+function isOther(before: Given, after: Given): boolean {
+  const names = Object.keys(after);
+  return names.length !== Object.keys(before).length || names.some((name) => after[name] !== before[name]);
+}
+
+/** Every hazard that the notes call for, each once, with all its pieces. */
+function calledFor(noted: readonly Noted[]): Called[] {
+  const called: Called[] = [];
+  for (const each of noted) {
+    const deposit = keptTooMuch(each);
+    if (deposit) called.push(deposit);
+    const words = plainWords(each.text);
+    if (each.kinds.every((kind) => kind === "retire") && THROWN_AWAY.test(words)) continue;
+    for (const hazard of HAZARDS) {
+      const pieces = piecesOf(hazard, words, each);
+      if (!pieces) continue;
+      const same = called.find((other) => other.hazard.id === hazard.id);
+      // A note as typed says again what its facts said; only a fact brings more pieces.
+      if (!same) called.push({ hazard, pieces, root: each.root, asTyped: each.asTyped === true });
+      else if (!each.asTyped) same.pieces = [...new Set([...same.pieces, ...pieces])];
     }
   }
-  return [];
+  return called;
 }
 
-/** The pieces for which a rule fires; the first of the note, or none at all, where its words alone fire it. */
-function triggersOf(rule: CautionRule, text: string, pieces: readonly NotedPiece[]): (NotedPiece | null)[] {
-  const named = rule.names ? pieces.filter((piece) => rule.names!.test(wordsOf(piece))) : [];
-  const worded = rule.words?.test(text) ?? false;
-  if (rule.both) return worded ? named : [];
-  if (named.length > 0) return named;
-  if (!worded) return [];
-  return pieces.length > 0 ? [...pieces] : [null];
+/** The pieces that a hazard is about in a note; null where nothing calls for it. */
+function piecesOf(hazard: Hazard, words: string, noted: Noted): number[] | null {
+  const fits = (piece: string) => hazard.when.some((trigger) => holds(trigger, { words, piece, noted }));
+  const own = noted.pieces.filter(({ traits, name }) => fits(plainWords([...traits, name].join(" "))));
+  if (own.length > 0) return hazard.of === "piece" ? own.map(({ number }) => number) : [];
+  // The words may describe the one piece better than its name on the books does.
+  if (noted.pieces.length > 1 || !fits(words)) return null;
+  return hazard.of === "piece" ? noted.pieces.map(({ number }) => number) : [];
 }
 
-function wordsOf(piece: NotedPiece): string {
-  return [...piece.traits, piece.name].join(" ");
+function holds(
+  { words, piece, doing, spentOn }: Trigger,
+  on: { words: string; piece: string; noted: Noted },
+): boolean {
+  if (words && !words.test(on.words)) return false;
+  if (piece && !piece.test(on.piece)) return false;
+  if (spentOn && on.noted.spentOn !== spentOn) return false;
+  return !doing || isDone(doing, on.words, on.noted);
 }
 
-/** Once a piece is for good; a group without a piece waits for the next quarter. */
-function isDue({ group, piece }: Caution, { day, given }: Noted): boolean {
-  return given.every(
-    (before) =>
-      before.group !== group ||
-      before.piece !== piece ||
-      (piece === null && daysBetween(before.day, day) >= QUARTER_DAYS),
-  );
+/** Where a note as typed was not understood, its words say what is being done. */
+function isDone({ kinds, words }: Doing, text: string, { kinds: read, asTyped }: Noted): boolean {
+  const isUnread = asTyped === true && read.every((kind) => kind === "unclear");
+  return isUnread ? words.test(text) : read.some((kind) => (kinds as readonly string[]).includes(kind));
+}
+
+/** What earlier notes of these pieces called for and nobody has said yet. */
+function waitingFor(numbers: ReadonlySet<number>, given: Given): Called[] {
+  return Object.keys(given).flatMap((name) => {
+    const [, id, number] = /^!(.*)#(\d+)$/.exec(name) ?? [];
+    const hazard = HAZARDS.find((each) => each.id === id);
+    if (!hazard || !numbers.has(Number(number))) return [];
+    return [{ hazard, pieces: [Number(number)], root: 0, asTyped: false }];
+  });
+}
+
+/** What is left of a call once everything said before is taken off; empty where nothing is. */
+function dueOf(called: Called, day: Day, before: Given): Called[] {
+  const { hazard, pieces, root, asTyped } = called;
+  const last = before[hazard.id];
+  const isYearOld = last === undefined || daysBetween(last, day) >= YEAR_DAYS;
+  if (hazard.of === "trade") return isYearOld ? [{ ...called, pieces: [] }] : [];
+  if (before[messageName(called)] !== undefined && root > 0) return [];
+  // A piece not known yet: once a day, as the next message may well be about the same one.
+  if (pieces.length === 0) return (asTyped ? last !== day : isYearOld) ? [called] : [];
+  const left = pieces.filter((number) => before[`${hazard.id}#${number}`] === undefined);
+  return left.length > 0 ? [{ ...called, pieces: left }] : [];
+}
+
+function messageName({ hazard, root }: Called): string {
+  return `${hazard.id}@${root}`;
+}
+
+function pieceNames({ hazard, pieces }: Called): string[] {
+  return pieces.map((number) => `${hazard.id}#${number}`);
+}
+
+/** The names under which this message's cautions are remembered as said. */
+function saidNow(worst: Called | undefined, called: readonly Called[], before: Given): string[] {
+  // Said when the message was asked about: its pieces are known only now.
+  const known = called.filter((each) => before[messageName(each)] !== undefined).flatMap(pieceNames);
+  if (!worst) return known;
+  if (worst.pieces.length > 0) return [...known, ...pieceNames(worst)];
+  return [...known, worst.hazard.id, ...(worst.hazard.of === "piece" ? [messageName(worst)] : [])];
 }
 
 /** The most that the default sales law lets a seller keep of a deposit (UCC 2-718(2)(b)): cents. */
@@ -86,31 +178,30 @@ export function keptDepositMax(price: Cents): Cents {
 }
 
 /** A buyer's money kept beyond that: the price is what the pieces are listed at. */
-function depositCaution({ kept = 0, pieces }: Noted): Caution | null {
+function keptTooMuch({ kept = 0, pieces, root }: Noted): Called | null {
   const price = pieces.reduce((sum, piece) => sum + (piece.listPrice ?? 0), 0);
   const most = keptDepositMax(price);
   if (price === 0 || kept <= most) return null;
+  const line = `Unless agreed otherwise, a US seller may keep at most ${show(most)} of it; check local rules.`;
   return {
-    line: `Unless agreed otherwise, a US seller may keep at most ${show(most)} of it; check local rules.`,
-    group: "kept deposit",
-    piece: null,
+    hazard: { id: "kept deposit", of: "piece", weight: 1, line },
+    pieces: pieces.map(({ number }) => number),
+    root,
+    asTyped: false,
   };
 }
 
 /** What cautions look at, from a fact on the books and the words that recorded it. */
-export function notedOf(
-  fact: Fact,
-  { text, books, given }: { text: string; books: Books; given: readonly Given[] },
-): Noted {
+export function notedOf(fact: Fact, { text, books }: { text: string; books: Books }): Noted {
   const kept = (books.postings.get(fact.id) ?? [])
     .filter(({ account }) => account === "deposits kept")
     .reduce((sum, { cents }) => sum - cents, 0);
   return {
-    kind: fact.kind,
     text,
-    day: fact.day,
+    root: fact.root,
+    kinds: [fact.kind],
     pieces: fact.pieces.flatMap((number) => books.pieces.get(number) ?? []),
+    ...(fact.kind === "spend" ? { spentOn: fact.data.category } : {}),
     ...(kept > 0 ? { kept } : {}),
-    given,
   };
 }

@@ -1,11 +1,10 @@
 import type { Books } from "../core/books/books.ts";
-import { type Change, changeFacts } from "../core/books/change.ts";
 import { type Fact, inFoldOrder, recordedAs, recordedInPlaceOf } from "../core/books/facts.ts";
 import { emptyBooks, foldFacts, foldsLast, recordFact } from "../core/books/fold.ts";
 import type { BooksInHand } from "../core/books/hand.ts";
 import { type Problem, problemText } from "../core/books/problem.ts";
 import type { Connection } from "./connection.ts";
-import { type DerivedTables, openDerivedTables } from "./derived.ts";
+import { type DerivedTables, openDerivedTables, rowsOf } from "./derived.ts";
 import { type FactStore, openFactStore } from "./facts.ts";
 import { type Invitations, openInvitations } from "./invitations.ts";
 import type { Amendment, Ledger, Recorded, Recording } from "./ledger.ts";
@@ -113,17 +112,18 @@ export class LedgerOnFile implements Ledger {
       const added = facts.map((fact, index): Fact => {
         return recordedAs(fact, { id: this.#next.fact + index, author, note }, root);
       });
-      const [only] = added;
-      const isAppend = only && added.length === 1 && foldsLast(books, only);
-      return isAppend ? this.#append(only) : this.#change({ removed: [], added });
+      const isAppend = added.every((fact, index) => {
+        const before = added[index - 1];
+        return before ? inFoldOrder(before, fact) < 0 : foldsLast(books, fact);
+      });
+      return isAppend ? this.#append(added) : this.#refold(added, []);
     });
   }
 
   amend({ note, author, voids, facts }: Amendment): Recorded {
     return this.#writing(() => {
       const { root, handled } = this.#noteOf(note);
-      const books = this.#loaded();
-      const voided = [...new Set(voids)].flatMap((id) => books.byId.get(id) ?? []).sort(inFoldOrder);
+      const voided = this.#loaded().facts.filter((fact) => voids.includes(fact.id));
       if (voided.length !== new Set(voids).size) throw new Error("a fact to be voided does not stand");
       const added = facts.map(({ fact, replaces }, index): Fact => {
         const by = { id: this.#next.fact + index, author, note };
@@ -131,7 +131,7 @@ export class LedgerOnFile implements Ledger {
         if (replaces !== undefined && !before) throw new Error(`fact ${replaces} is replaced but not voided`);
         return before ? recordedInPlaceOf(before, fact, by) : recordedAs(fact, by, root);
       });
-      const result = this.#change({ removed: voided, added });
+      const result = this.#refold(added, voids);
       if (result.kind === "recorded") this.#facts.void(voids, { note, author, voided: handled });
       return result;
     });
@@ -153,31 +153,16 @@ export class LedgerOnFile implements Ledger {
     return this.#facts.get(id);
   }
 
-  standingFact(id: number): Fact | null {
-    return this.#loaded().byId.get(id) ?? null;
-  }
-
   standingFactsOf(root: number): Fact[] {
-    return this.#standing(this.#facts.ofRoot(root));
-  }
-
-  standingFactsAnswered(root: number): Fact[] {
-    return this.#standing(this.#facts.answeredBy(this.#noteOf(root)));
-  }
-
-  standingFactsSince(place: number): Fact[] {
-    const { byId } = this.#loaded();
-    const facts: Fact[] = [];
-    // A fact that replaced another has a later id than its place.
-    for (let id = place; id < this.#next.fact; id += 1) {
-      const fact = byId.get(id);
-      if (fact && fact.place >= place) facts.push(fact);
-    }
-    return facts;
+    return this.#loaded().facts.filter((fact) => fact.root === root);
   }
 
   lastStanding(author: number): number | null {
-    return this.#facts.lastRootOf(author);
+    let last: Fact | null = null;
+    for (const fact of this.#loaded().facts) {
+      if (fact.author === author && (!last || fact.note > last.note)) last = fact;
+    }
+    return last?.root ?? null;
   }
 
   /**
@@ -192,12 +177,6 @@ export class LedgerOnFile implements Ledger {
   close(): void {
     this.connection.sqlite.close();
     this.#onClose();
-  }
-
-  /** Those of some facts that stand, in fold order. */
-  #standing(ids: readonly number[]): Fact[] {
-    const { byId } = this.#loaded();
-    return ids.flatMap((id) => byId.get(id) ?? []).sort(inFoldOrder);
   }
 
   #noteOf(id: number): Note {
@@ -230,23 +209,29 @@ export class LedgerOnFile implements Ledger {
     return folded.books;
   }
 
-  /** The usual case: one fact that folds after all others. */
-  #append(fact: Fact): Recorded {
+  #append(added: Fact[]): Recorded {
     const books = this.#loaded();
-    const problem = recordFact(books, fact);
-    if (problem) return { kind: "impossible", fact, problem };
-    this.#store([fact]);
+    for (const [index, fact] of added.entries()) {
+      const problem = recordFact(books, fact);
+      if (!problem) continue;
+      // Those before it are in the books in memory already: read them again from the file.
+      if (index > 0) this.#books = null;
+      return { kind: "impossible", fact, problem };
+    }
+    this.#store(added);
     this.#derived.write(books, books.takeChanges());
-    return { kind: "recorded", facts: [fact] };
+    return { kind: "recorded", facts: added };
   }
 
-  #change(change: Change): Recorded {
-    const books = this.#loaded();
-    const changed = changeFacts(books, change);
-    if (changed.kind === "impossible") return changed;
-    const added = [...change.added];
+  #refold(added: Fact[], voids: number[]): Recorded {
+    const before = this.#loaded();
+    const kept = before.facts.filter((fact) => !voids.includes(fact.id));
+    const folded = foldFacts([...kept, ...added]);
+    if (folded.kind === "impossible") return folded;
+    folded.books.takeChanges();
     this.#store(added);
-    this.#derived.write(books, changed.changes);
+    this.#derived.replace(rowsOf(before), folded.books);
+    this.#books = folded.books;
     return { kind: "recorded", facts: added };
   }
 

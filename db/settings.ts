@@ -26,14 +26,10 @@ const shapes = {
   mileageRates: z.record(z.string(), z.string()),
   /** Instant of the last update that came from the chat server. */
   lastSeenUpdateAt: z.number().int(),
-  /** The day on which each caution was last given, by its name (and piece). */
+  /** The day on which each caution was last given, by its name and piece or message; "!" before one that waits. */
   cautionsGiven: z.record(z.string(), day),
   /** The chat in which the owner talks: where the bot speaks first. */
   ownerChat: z.string(),
-  /** Chats that would take nothing the last time: what was not sent is told when the person is back. */
-  unreachedChats: z.array(z.string()),
-  /** What a newcomer has been led to so far; unset: nobody was greeted yet. */
-  led: z.array(z.enum(["loan", "zone", "goal", "asleep"])),
   /** What an invitation's code is put behind: the start of a link, or of a command to the bot. */
   inviteLink: z.string(),
 } as const;

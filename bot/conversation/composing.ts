@@ -1,10 +1,10 @@
 import { movedLines } from "../../core/answers/lines.ts";
+import type { FactKind } from "../../core/books/facts.ts";
 import { statusOf } from "../../core/books/piece.ts";
 import { folded, PHONE_LINES, rowsOf } from "../../core/phone.ts";
 import type { Button, Reply } from "../../core/reply.ts";
 import { askAgain, openQuestions } from "./questions.ts";
-import { talliedLine, tallyOf } from "./tally.ts";
-import { figuresNow, type Turn } from "./turn.ts";
+import { figuresNow, type Outcome, type Turn } from "./turn.ts";
 
 /** A block with more facts than this is told by their number, not one by one. */
 const FACTS_LISTED_MAX = 20;
@@ -18,17 +18,16 @@ interface Composed {
 }
 
 /** Puts the turn's reply together, the fact first, then what it moved, then what is asked and what waits. */
-export function composeReply(turn: Turn): Composed {
+export function composeReply(turn: Turn, caution: string | null): Composed {
   const isNext = askNext(turn);
   const waiting = waitingLine(turn);
   const body = [...recordedLines(turn), ...turn.spoken, ...refusedLines(turn)];
   if (turn.changed) body.push(...movedLines(turn.before, figuresNow(turn)));
   const last = [...questionLines(turn, isNext), ...(waiting ? [waiting] : [])];
-  const cautions = [...new Set(turn.recorded.flatMap(({ caution }) => caution ?? []))];
-  const all = [...body, ...cautions, ...last];
-  const isRoomy = turn.recorded.length === 1 && rowsOf(all.join("\n")) <= PHONE_LINES;
+  const all = [...body, ...(caution ? [caution] : []), ...last];
+  const isRoomy = rowsOf(all.join("\n")) <= PHONE_LINES;
   const lines = isRoomy ? all : [...body, ...last];
-  const aside = isRoomy || cautions.length === 0 ? null : { text: cautions.join("\n") };
+  const aside = isRoomy || !caution ? null : { text: caution };
   const text = lines.join("\n");
   if (text === "") return { reply: null, aside };
   const buttons = buttonsOf(turn);
@@ -46,8 +45,44 @@ function askNext(turn: Turn): boolean {
 function recordedLines({ recorded }: Turn): string[] {
   const [only] = recorded;
   if (recorded.length === 1 && only) return only.lines.flatMap(folded);
-  if (recorded.length > FACTS_LISTED_MAX) return [talliedLine(tallyOf({ recorded }))];
+  if (recorded.length > FACTS_LISTED_MAX) return [countedLine(recorded)];
   return recorded.flatMap(({ lines }) => lines.slice(0, 1));
+}
+
+/** What a block is said to hold where its kind alone does not say it; one and several where they differ. */
+const DONE: Partial<Record<FactKind, string | readonly [one: string, several: string]>> = {
+  buy: "bought",
+  spend: "spending",
+  start: "started",
+  finish: "finished",
+  list: "listed",
+  reprice: "repriced",
+  hold: "held",
+  fallthrough: "fell through",
+  sell: "sold",
+  refund: ["refund", "refunds"],
+  retire: "retired",
+  pay: ["loan payment", "loan payments"],
+  loan: ["loan", "loans"],
+  terms: "loan terms",
+  statement: ["loan statement", "loan statements"],
+  drive: ["drive", "drives"],
+  goal: ["goal", "goals"],
+  taxrate: "tax percent",
+  sent: "sent before",
+};
+
+/** "Recorded 38 notes: 12 bought, 9 sold, 16 spending, 1 drive". */
+function countedLine(recorded: readonly Outcome[]): string {
+  const counts = new Map<FactKind, number>();
+  for (const { fact } of recorded) counts.set(fact.kind, (counts.get(fact.kind) ?? 0) + 1);
+  const kinds = [...counts]
+    .sort((a, b) => b[1] - a[1])
+    .map(([kind, count]) => {
+      const word = DONE[kind] ?? kind;
+      return `${count} ${typeof word === "string" ? word : word[count === 1 ? 0 : 1]}`;
+    });
+  return `Recorded ${recorded.length} notes: ${kinds.join(", ")}`;
 }
 
 function refusedLines(turn: Turn): string[] {

@@ -4,6 +4,7 @@ import type { Matter } from "../../core/decide/decision.ts";
 import { readBareMoney } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Note } from "../../db/notes.ts";
+import { heard } from "./cautioning.ts";
 import { fixFact } from "./fixing.ts";
 import { echoOf, impossibleText, keepOutcome } from "./outcome.ts";
 import { closeQuestionsOf, openQuestion } from "./questions.ts";
@@ -15,7 +16,11 @@ import type { Turn } from "./turn.ts";
  * False where nothing stands of it: then it is taken as if it had been sent now.
  */
 export function editNote(turn: Turn, text: string, before: Note): boolean {
-  if (amendNote(turn, turn.root, mattersOf(readMessage(text, turn.today), turn.today), text)) return true;
+  const readings = readMessage(text, turn.today);
+  if (amendNote(turn, turn.root, mattersOf(readings, turn.today), text)) {
+    heard(turn, text, readings);
+    return true;
+  }
   const answered = factsAnswered(turn);
   if (answered.length > 0) correctAnswer(turn, text, { before: before.text, answered });
   else closeQuestionsOf(turn, turn.root);
@@ -24,7 +29,10 @@ export function editNote(turn: Turn, text: string, before: Note): boolean {
 
 /** What a message recorded that only answered a question about another one. */
 function factsAnswered(turn: Turn): Fact[] {
-  return turn.ledger.standingFactsAnswered(turn.root);
+  const { ledger, root } = turn;
+  return ledger.books.facts.filter(
+    (fact) => fact.note >= root && fact.root !== root && ledger.note(fact.note)?.root === root,
+  );
 }
 
 /** "35" edited to "45": the fact that has the first amount gets the other. */

@@ -1,5 +1,5 @@
-import { booksBefore } from "../../core/books/change.ts";
-import type { Fact, NewFact } from "../../core/books/facts.ts";
+import { type Fact, inFoldOrder, type NewFact } from "../../core/books/facts.ts";
+import { foldFacts } from "../../core/books/fold.ts";
 import { type Choice, type Effect, NEVER_MIND, newMatter } from "../../core/decide/decision.ts";
 import { piecesOf } from "../../core/decide/echo.ts";
 import { mainAmountOf, withMainAmount } from "../../core/decide/main-amount.ts";
@@ -87,7 +87,8 @@ function isAboutDeposit(
     ),
   ]);
   if (said.some((cents) => cents != null && cents + deposit === fact.amount)) return true;
-  const folded = booksBefore(turn.ledger.books, fact);
+  const earlier = turn.ledger.books.facts.filter((other) => inFoldOrder(other, fact) < 0);
+  const folded = foldFacts(earlier);
   if (folded.kind === "impossible") return true;
   const { books } = folded;
   const desk = { books, today: fact.day, nextPiece: turn.ledger.nextPiece, confirmed: [] };
@@ -126,7 +127,7 @@ function questionChoices(question: Question, amount: Cents): FixChoice[] {
 
 /** Replaces one fact by the same with another amount, and says before and after. */
 export function fixFact(turn: Turn, id: number, amount: Cents): void {
-  const fact = turn.ledger.standingFact(id);
+  const fact = turn.ledger.books.facts.find((standing) => standing.id === id);
   if (!fact) {
     turn.spoken.push("That note does not stand any more. Nothing changed.");
     return;

@@ -1,14 +1,13 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { type Problem, problemText } from "../../core/books/problem.ts";
 import { showDay } from "../../core/calendar.ts";
-import { cautionsFor, type Given, notedOf } from "../../core/cautions.ts";
 import { verbOf } from "../../core/decide/decide.ts";
 import { show } from "../../core/money.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import type { Recorded } from "../../db/ledger.ts";
 import type { Turn } from "./turn.ts";
 
-/** Notes what was recorded, in the verb's words, with what stood `before` and a caution where one is due. */
+/** Notes what was recorded, in the verb's words, with what stood `before`. */
 export function keepOutcome(
   turn: Turn,
   facts: readonly Fact[],
@@ -21,12 +20,7 @@ export function keepOutcome(
     const [first, ...more] = echoOf(turn, fact);
     const isSame = before.length === 1 && before[0] === first;
     const old = isOne && before.length > 0 && !isSame ? [`Before: ${before.join("; ")}`] : [];
-    turn.recorded.push({
-      fact,
-      text,
-      lines: [first ?? fact.kind, ...old, ...more],
-      caution: cautionOf(turn, fact, text),
-    });
+    turn.recorded.push({ fact, text, lines: [first ?? fact.kind, ...old, ...more] });
   }
   if (!isOne && before.length > 0) turn.spoken.push(["Before:", ...before].join("\n"));
 }
@@ -37,21 +31,6 @@ export function echoOf(turn: Turn, fact: Fact): string[] {
   const echo = verbOf(fact.kind)?.echo;
   if (!echo) return [];
   return (echo as (of: object) => string[])({ fact, books: turn.ledger.books, today: turn.today });
-}
-
-/** At most one caution, remembered so that it is not said too often. */
-function cautionOf(turn: Turn, fact: Fact, text: string): string | null {
-  const { settings, books } = turn.ledger;
-  const days = settings.get("cautionsGiven") ?? {};
-  const given: Given[] = Object.entries(days).map(([name, day]) => {
-    const [group, piece] = name.split("#") as [string, string | undefined];
-    return { group, piece: piece === undefined ? null : Number(piece), day };
-  });
-  const [caution] = cautionsFor(notedOf(fact, { text, books, given }));
-  if (!caution) return null;
-  const name = caution.piece === null ? caution.group : `${caution.group}#${caution.piece}`;
-  settings.set("cautionsGiven", { ...days, [name]: fact.day });
-  return caution.line;
 }
 
 /** Why the books cannot take it; a fact that stands in the way is named. */

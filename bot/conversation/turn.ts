@@ -24,8 +24,6 @@ export interface Outcome {
   text: string;
   /** What is said of it, the understood first. */
   lines: string[];
-  /** A caution that is due with it. */
-  caution: string | null;
 }
 
 /** One message or press being handled: what came of it so far. */
@@ -42,6 +40,8 @@ export interface Turn extends ConversationDeps {
   /** Lines in the message as sent: what is not understood is listed with its line where there are several. */
   lines: number;
   recorded: Outcome[];
+  /** The notes as typed, a line each, with the kinds that they were read as. */
+  heard: { text: string; kinds: readonly string[]; root: number }[];
   refused: { text: string; line: number; why: string }[];
   /** Questions opened in this turn, oldest first. */
   asked: { id: number; token: string; ask: Ask; text: string }[];
@@ -56,8 +56,6 @@ export interface Turn extends ConversationDeps {
   closed: boolean;
   /** The reply speaks of the books as changed, and ends with what that moved. */
   changed: boolean;
-  /** A step that the newcomer was led to is done: the next may follow. */
-  leadOn: boolean;
   /** The money figures before anything came of the message. */
   before: Figures;
 }
@@ -71,6 +69,7 @@ export function newTurn(
   const root = deps.ledger.note(of.note)?.root ?? of.note;
   const empty = {
     recorded: [],
+    heard: [],
     refused: [],
     asked: [],
     spoken: [],
@@ -79,7 +78,6 @@ export function newTurn(
     released: [],
     closed: false,
     changed: false,
-    leadOn: false,
   };
   return { ...deps, ...of, root, today, ...empty, before: figuresNow(deps) };
 }

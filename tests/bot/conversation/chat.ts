@@ -2,8 +2,6 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createConversation } from "../../../bot/conversation/conversation.ts";
-import type { Incoming } from "../../../bot/conversation/incoming.ts";
-import { zoneInForce } from "../../../bot/zone.ts";
 import { type Statement, statementOf } from "../../../core/books/statement.ts";
 import { dayOfInstant } from "../../../core/calendar.ts";
 import type { Button } from "../../../core/reply.ts";
@@ -43,8 +41,6 @@ export interface Chat {
       document?: { name: string };
     },
   ): Said;
-  /** Hands in a message as a transport would. */
-  hear(incoming: Partial<Incoming> & { text: string }): Said;
   /** Presses the newest button of that label. */
   press(label: string | RegExp): Said;
   /** Presses any button, however old, as anybody. */
@@ -55,16 +51,8 @@ export interface Chat {
   end(): void;
 }
 
-/**
- * A conversation over a real ledger in a folder of its own. Local days are those of Chicago. `zone` null: none was given at the start, so the one that is set by chat counts, else the machine's.
- */
-export function openChat({
-  zone = "America/Chicago",
-  start = "2026-05-09T15:00:00Z",
-}: {
-  zone?: string | null;
-  start?: string;
-} = {}): Chat {
+/** A conversation over a real ledger in a folder of its own. Local days are those of Chicago. */
+export function openChat({ zone = "America/Chicago", start = "2026-05-09T15:00:00Z" } = {}): Chat {
   const directory = mkdtempSync(join(tmpdir(), "tailgate-chat-"));
   let now = Date.parse(start);
   let count = 0;
@@ -75,12 +63,8 @@ export function openChat({
     ledger.members.add({ user: "1001", name: "Robin", role: "owner", joined: now }),
   );
 
-  function zoneNow() {
-    return zoneInForce(zone ?? undefined, ledger.settings);
-  }
-
   function converse() {
-    const deps = { ledger, currency: "USD", zone: zoneNow, now: () => now, log: silent };
+    const deps = { ledger, currency: "USD", zone: () => zone, now: () => now, log: silent };
     return createConversation(deps);
   }
 
@@ -133,11 +117,6 @@ export function openChat({
       });
       return collect();
     },
-    hear(incoming) {
-      now += 1000;
-      conversation.hear({ person, chat: "home", message: `m${++count}`, said: now, ...incoming });
-      return collect();
-    },
     tap,
     press(label) {
       const fits = (button: Button) =>
@@ -148,7 +127,7 @@ export function openChat({
         throw new Error(`no button ${label} among ${JSON.stringify(shown.at(-1)?.buttons)}`);
       return tap({ message: last.message, press: button.press });
     },
-    statement: () => statementOf(ledger.books, { through: dayOfInstant(now, zoneNow()), currency: "USD" }),
+    statement: () => statementOf(ledger.books, { through: dayOfInstant(now, zone), currency: "USD" }),
     restart() {
       ledger.close();
       ledger = open(directory, now);

@@ -1,0 +1,34 @@
+import { cautionFor, type Noted, notedOf } from "../../core/cautions.ts";
+import type { Reading } from "../../core/notes/reading.ts";
+import type { Turn } from "./turn.ts";
+
+/** Words to the bot about the books and itself: nothing is being done in them. */
+const QUIET: ReadonlySet<string> = new Set(["ask", "undo", "fix", "nudge", "goal", "taxrate"]);
+
+/** Keeps a note as typed for the cautions: they speak of its words whatever is made of them. */
+export function heard(turn: Turn, text: string, readings: readonly Reading[]): void {
+  const kinds = readings.map(({ kind }) => kind);
+  if (kinds.length > 0 && kinds.every((kind) => QUIET.has(kind))) return;
+  for (const line of text.split("\n"))
+    if (line.trim() !== "") turn.heard.push({ text: line, kinds, root: turn.root });
+}
+
+/** The one caution of this turn, remembered so that it is not said too often; null where none is due. */
+export function cautionOf(turn: Turn): string | null {
+  const { books, settings } = turn.ledger;
+  const facts = turn.recorded.map(({ fact, text }) => notedOf(fact, { text, books }));
+  const pieces = new Map(facts.flatMap((fact) => fact.pieces.map((piece) => [piece.number, piece] as const)));
+  const typed = turn.heard.map(
+    (note): Noted => ({
+      ...note,
+      asTyped: true,
+      pieces: pieces.size === 1 && turn.heard.length === 1 ? [...pieces.values()] : [],
+    }),
+  );
+  const noted = [...facts, ...typed];
+  const given = () => settings.get("cautionsGiven") ?? {};
+  const result = cautionFor({ noted, day: turn.today }, given);
+  if (!result) return null;
+  if (result.changed) settings.set("cautionsGiven", result.given);
+  return result.caution?.line ?? null;
+}
