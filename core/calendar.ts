@@ -79,6 +79,14 @@ const MONTH_NAMES = [
 ];
 const WEEKDAY_NAMES = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
 
+/** The first three letters of each weekday, in the order of `weekdayOf`. */
+export const WEEKDAYS: readonly string[] = WEEKDAY_NAMES.map((name) => name.toLowerCase());
+
+/** A day's weekday as a person reads it: "Sat". */
+export function weekdayName(day: Day): string {
+  return WEEKDAY_NAMES[weekdayOf(day)]!;
+}
+
 /** A month as a person reads it: "May 2026". */
 export function showMonth(month: Month): string {
   return `${monthName(month)} ${month.slice(0, 4)}`;

@@ -2,19 +2,19 @@ import type { Cents } from "./money.ts";
 import { assertCents } from "./money.ts";
 
 /**
- * Shares of `total` (whole cents, or any whole units) in proportion to `weights` (whole, not negative)
+ * Shares of `total` (whole cents, or any whole units) in proportion to `weights` (whole, not negative, of any size)
  * by the largest-remainder method; equal remainders go to the earlier share. Shares always sum to the
  * total. All weights zero: evenly. Source of the method: Hamilton / Hare–Niemeyer apportionment.
  */
-export function splitByWeight(total: Cents, weights: readonly number[]): Cents[] {
+export function splitByWeight(total: Cents, weights: readonly (number | bigint)[]): Cents[] {
   assertCents(total);
   if (weights.length === 0) throw new Error("nothing to split over");
   if (total < 0) return splitByWeight(-total, weights).map((share) => (share === 0 ? 0 : -share));
-  const sum = weights.reduce((a, b) => a + b, 0);
-  if (sum === 0) return splitEvenly(total, weights.length);
-  // BigInt: total × weight may pass 2^53.
-  const sumWhole = BigInt(sum);
-  const exact = weights.map((weight) => BigInt(total) * BigInt(weight));
+  // BigInt: sums of weights and their products with the total may pass 2^53.
+  const whole = weights.map(BigInt);
+  const sumWhole = whole.reduce((a, b) => a + b, 0n);
+  if (sumWhole === 0n) return splitEvenly(total, weights.length);
+  const exact = whole.map((weight) => BigInt(total) * weight);
   const shares = exact.map((value) => Number(value / sumWhole));
   const left = total - shares.reduce((a, b) => a + b, 0);
   const byRemainder = exact

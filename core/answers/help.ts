@@ -1,6 +1,6 @@
 import type { Kind } from "../notes/reading.ts";
 import { verbs } from "../verbs/list.ts";
-import type { Answer } from "./answer.ts";
+import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
 import { answers } from "./list.ts";
 import { reply } from "./wording.ts";
@@ -55,8 +55,8 @@ export const help = defineAnswer({
   answer: answerHelp,
 });
 
-/** Which kinds stand together; a kind that no group names joins the last. */
-const GROUPS: readonly { title: string; kinds: readonly Kind[] }[] = [
+/** Which kinds stand together; a kind that no group names joins the last. A group with a topic has a page of its own. */
+const GROUPS: readonly { title: string; kinds: readonly Kind[]; topic?: RegExp }[] = [
   {
     title: "Text me what happened",
     kinds: ["buy", "start", "finish", "list", "reprice", "hold", "fallthrough", "sell", "refund", "retire"],
@@ -65,12 +65,19 @@ const GROUPS: readonly { title: string; kinds: readonly Kind[] }[] = [
     title: "Costs, work, loan",
     kinds: ["spend", "work", "drive", "loan", "pay", "statement", "terms", "income"],
   },
+  { title: "Deals", topic: /\bdeals?\b/, kinds: ["collect", "trade", "share", "repeat"] },
   { title: "Slips and wishes", kinds: ["undo", "fix", "goal", "taxrate", "nudge"] },
 ];
 
-function answerHelp(): Answer {
+function answerHelp({ question: { text } }: Asked): Answer {
+  const page = GROUPS.find(({ topic }) => topic?.test(text.toLowerCase()));
+  if (page) {
+    const members = verbs.filter(({ kind }) => page.kinds.includes(kind));
+    return reply([`${page.title}:`, ...members.map(({ example }) => example)]);
+  }
   const grouped = new Set(GROUPS.flatMap(({ kinds }) => kinds));
-  const lines = GROUPS.flatMap(({ title, kinds }, index) => {
+  const lines = GROUPS.flatMap(({ title, kinds, topic }, index) => {
+    if (topic) return [];
     const last = index === GROUPS.length - 1;
     const members = verbs.filter(
       ({ kind }) => kinds.includes(kind) || (last && !grouped.has(kind) && kind !== "ask"),
@@ -80,7 +87,7 @@ function answerHelp(): Answer {
   const questions = answers.filter(({ about }) => about !== "help").map(({ example }) => example);
   // "waiting" is no question about the books: the conversation takes it, and asks what it still has to be told.
   const asked = packed([...questions, "waiting"]);
-  return reply([...lines, "Ask:", ...asked, "Also: export · backup · settings · invite"]);
+  return reply([...lines, "Ask:", ...asked, "Also: help deals · export · backup · settings · invite"]);
 }
 
 /** How wide a line of several examples may be on a phone. */

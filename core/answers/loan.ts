@@ -154,7 +154,9 @@ function payoffLines(books: Books, loans: readonly Readonly<Loan>[], today: Day)
 /** Paid a month, in cents, over the last three full months, or as many as the books go back. */
 function paceOf(books: Books, today: Day): { cents: Cents; of: string } | null {
   const running = monthOf(today);
-  const first = books.facts[0] ? monthOf(books.facts[0].day) : running;
+  // Since there is a loan: past pieces brought in later must not make the months before it count as unpaid.
+  const opened = [...books.loans.values()].map((each) => monthOf(each.opened)).sort();
+  const first = opened[0] ?? running;
   const months = [1, 2, 3].map((back) => addMonths(running, -back)).filter((each) => each >= first);
   const paid = months.reduce((sum, each) => sum + monthRow(books, each, today).paidToLoan, 0);
   if (paid <= 0) return null;

@@ -48,9 +48,18 @@ function happening(books: Books, fact: Fact, number: number): string {
       const kept = postedTo(books, fact, number, "deposits kept");
       return `buyer backed out${kept === 0 ? "" : `, kept ${posted("deposits kept")}`}`;
     }
-    case "sell":
-      return `sold ${posted("sales")}${fact.data.method ? ` ${fact.data.method}` : ""}${fact.data.buyer ? ` to ${fact.data.buyer}` : ""}`;
+    case "sell": {
+      const owed = postedTo(books, fact, number, "buyers owe");
+      return `sold ${posted("sales")}${owed > 0 ? `, ${show(owed)} of it owed` : ""}${fact.data.method ? ` ${fact.data.method}` : ""}${fact.data.buyer ? ` to ${fact.data.buyer}` : ""}`;
+    }
+    case "collect":
+      return `${show(-postedTo(books, fact, number, "buyers owe"))} of what was owed came in`;
+    case "trade":
+      return postedTo(books, fact, number, "sales") === 0
+        ? `got in a trade, ${posted("unsold pieces")}`
+        : `traded away at ${posted("sales")}`;
     case "refund":
+      if (fact.data.unpaid) return `${posted("refunds")} never came`;
       return `${fact.data.returned ? "came back, " : ""}refunded ${posted("refunds")}`;
     case "retire":
       return fact.data.how === "given" ? "given away" : fact.data.how;

@@ -72,6 +72,8 @@ export function sumOfRows(rows: readonly MonthRow[]): Omit<MonthRow, "month"> {
     writtenOff: add("writtenOff"),
     otherIncome: add("otherIncome"),
     paidToLoan: add("paidToLoan"),
+    declaredSent: add("declaredSent"),
+    buyersOwe: add("buyersOwe"),
     cashIn: add("cashIn"),
     cashOut: add("cashOut"),
     flipProfit: add("flipProfit"),

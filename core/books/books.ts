@@ -1,6 +1,6 @@
 import type { Day, Month } from "../calendar.ts";
 import type { Cents } from "../money.ts";
-import type { DaysInYear, PaymentOrder, RetireHow } from "../notes/reading.ts";
+import type { Category, DaysInYear, PaymentOrder, RetireHow } from "../notes/reading.ts";
 import type { Fact } from "./facts.ts";
 import type { Posting } from "./postings.ts";
 
@@ -81,6 +81,10 @@ export interface MonthSums {
   writtenOff: Cents;
   otherIncome: Cents;
   paidToLoan: Cents;
+  /** Profit declared as already sent to the loan. */
+  declaredSent: Cents;
+  /** How much more buyers owe at its end than at its start. */
+  buyersOwe: Cents;
   cashIn: Cents;
   cashOut: Cents;
 }
@@ -91,6 +95,29 @@ export interface Goal {
   pieces: number | null;
   amount: Cents | null;
 }
+
+/** A standing note: what is recorded by itself, on which days, at which amounts. */
+export interface Standing {
+  /** The place of the fact that set it up: what its instances point at. */
+  place: number;
+  every: "week" | "month" | "year";
+  /** The day of the first instance; all others are counted from it. */
+  first: Day;
+  /** The day of the month that was meant, where a shorter month clipped the first one or may clip another. */
+  day: number | null;
+  note: RepeatedNote;
+  by: string | null;
+  /** Cents from a day on, in the order said: the last one said that has begun is in force. */
+  amounts: readonly { from: Day; amount: Cents }[];
+  /** The first day that is no more recorded. */
+  stopped: Day | null;
+}
+
+/** What a standing note records each time, beside the amount. */
+export type RepeatedNote =
+  | { kind: "spend"; what: string; category: Category; method?: string | undefined }
+  | { kind: "pay"; loan?: string | undefined }
+  | { kind: "income"; stream: string; method?: string | undefined };
 
 /** The state of the books: derived from the facts that stand and from nothing else. Read only outside `core/books`. */
 export interface Books {
@@ -108,6 +135,8 @@ export interface Books {
   /** Oldest first; the latest on or before a day is in force on it. */
   readonly taxRates: readonly { day: Day; percent: string }[];
   readonly goals: readonly Goal[];
+  /** Standing notes that were ever set up, by place. */
+  readonly standing: ReadonlyMap<number, Readonly<Standing>>;
   /** Profit declared as already sent, by the facts of kind "sent". */
   readonly declaredSent: Cents;
 }

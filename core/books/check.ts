@@ -18,6 +18,15 @@ export function checkNotGone(books: Books, numbers: readonly number[]): Problem 
   return null;
 }
 
+/** The buyer is settled first: no piece goes while a deposit is held on it. */
+export function checkNoDeposit(books: Books, numbers: readonly number[]): Problem | null {
+  for (const number of numbers) {
+    const { deposit } = books.pieces.get(number)!;
+    if (deposit > 0) return { kind: "deposit held", number, held: deposit };
+  }
+  return null;
+}
+
 /** That a loan of the name is on the books. */
 export function checkLoan(books: Books, name: string): Problem | null {
   return books.loans.has(name) ? null : { kind: "no such loan", name };

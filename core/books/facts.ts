@@ -3,10 +3,10 @@ import { assertCents, type Cents } from "../money.ts";
 import type { Category, DaysInYear, PaymentOrder, RetireHow } from "../notes/reading.ts";
 
 /**
- * What a fact of each kind holds beside its amount. `amount` (cents) of the fact itself is: buy, list, sell:
+ * What a fact of each kind holds beside its amount; later kinds stand in their verbs' files. `amount` (cents) of the fact itself is: buy, list, sell:
  * the whole price; spend, refund, income, pay: the amount; reprice: the new price, or the cut where `cut` is
  * set; hold: the deposit (absent: none); fallthrough: refunded, or kept where `kept` is set; loan, statement:
- * the balance; goal: the money goal; sent: profit declared as already sent to the loan.
+ * the balance; goal: the money goal; an unpaid refund without one: all that is owed; sent: profit declared as already sent to the loan.
  */
 export interface FactData {
   /** `made` describes the new pieces in the order of the fact's `pieces`; `set`: kept and priced together. */
@@ -19,8 +19,16 @@ export interface FactData {
   reprice: { cut?: true };
   hold: { buyer?: string; until?: Day; method?: string };
   fallthrough: { kept?: true };
-  sell: { fee?: Cents; method?: string; buyer?: string; deposit?: "applied" | "refunded" | "kept" };
-  refund: { returned?: true };
+  /** `owed`: what of the price is still to come. */
+  sell: {
+    fee?: Cents;
+    method?: string;
+    buyer?: string;
+    deposit?: "applied" | "refunded" | "kept";
+    owed?: Cents;
+  };
+  /** `unpaid`: what was owed never comes, and no cash goes out. */
+  refund: { returned?: true; unpaid?: true };
   retire: { how: RetireHow };
   income: { stream: string; method?: string };
   pay: { loan?: string };
@@ -33,8 +41,8 @@ export interface FactData {
   drive: { miles: string };
   goal: { per: "month" | "year"; pieces?: number };
   taxrate: { percent: string };
-  /** Imported history's profit that had already gone to the loan: leaves what is earmarked, moves no cash. */
-  sent: Record<never, never>;
+  /** Imported history's profit that had already gone to the loan, or its `loss`: evens out what is earmarked, moves no cash. */
+  sent: { loss?: true };
 }
 
 export type FactKind = keyof FactData;
@@ -109,6 +117,11 @@ export function amountOf(fact: Readonly<FactCommon>): Cents {
   assertCents(fact.amount);
   if (fact.amount < 0) throw new Error(`fact ${fact.id} has a negative amount`);
   return fact.amount;
+}
+
+/** The numbers of the pieces that a fact brings onto the books: all of a buy's, the last of a trade's. */
+export function newPiecesOf(fact: Pick<Fact, "kind" | "pieces" | "data">): number[] {
+  return "made" in fact.data ? fact.pieces.slice(-fact.data.made.length) : [];
 }
 
 /** The piece of a fact that is about one piece alone: cash that moves for several belongs to none of them. */

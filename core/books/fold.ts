@@ -1,6 +1,6 @@
 import type { Day } from "../calendar.ts";
 import { verbs } from "../verbs/list.ts";
-import { type Fact, type FactKind, inFoldOrder } from "./facts.ts";
+import { type Fact, type FactKind, inFoldOrder, newPiecesOf } from "./facts.ts";
 import { BooksInHand } from "./hand.ts";
 import type { Problem } from "./problem.ts";
 import type { FactRules } from "./rules.ts";
@@ -66,7 +66,7 @@ export function foldFacts(facts: readonly Fact[]): Folded {
 function explainEarly(problem: Problem, facts: readonly Fact[]): Problem {
   if (problem.kind === "no such piece") {
     const { number } = problem;
-    const buy = facts.find((fact) => fact.kind === "buy" && fact.pieces.includes(number));
+    const buy = facts.find((fact) => newPiecesOf(fact).includes(number));
     return buy ? { kind: "not bought yet", number, bought: buy.day } : problem;
   }
   if (problem.kind === "no such loan" || problem.kind === "no loan") {

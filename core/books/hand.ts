@@ -2,7 +2,7 @@ import { Decimal } from "decimal.js";
 import { type Month, monthOf } from "../calendar.ts";
 import { assertCents, type Cents, WideDecimal } from "../money.ts";
 import type { PaymentOrder } from "../notes/reading.ts";
-import type { Books, Goal, Loan, MonthSums, Piece } from "./books.ts";
+import type { Books, Goal, Loan, MonthSums, Piece, Standing } from "./books.ts";
 import type { Fact } from "./facts.ts";
 import { emptyMonth } from "./month.ts";
 import type { Account, Posting } from "./postings.ts";
@@ -27,6 +27,7 @@ function addToMonth(sums: MonthSums, { account, cents }: Posting, kind: Fact["ki
   else if (account === "overhead") sums.overhead += cents;
   else if (account === "written off") sums.writtenOff += cents;
   else if (account === "other income") sums.otherIncome -= cents;
+  else if (account === "buyers owe") sums.buyersOwe += cents;
   else if (account === "cash" && kind === "pay") sums.paidToLoan -= cents;
   else if (account === "cash" && cents > 0) sums.cashIn += cents;
   else if (account === "cash") sums.cashOut -= cents;
@@ -45,6 +46,7 @@ export class BooksInHand implements Books {
   readonly story = new Map<number, number[]>();
   readonly taxRates: { day: string; percent: string }[] = [];
   readonly goals: Goal[] = [];
+  readonly standing = new Map<number, Standing>();
   order: PaymentOrder = "highest";
   declaredSent: Cents = 0;
 

@@ -21,6 +21,8 @@ export function emptyMonth(): MonthSums {
     writtenOff: 0,
     otherIncome: 0,
     paidToLoan: 0,
+    declaredSent: 0,
+    buyersOwe: 0,
     cashIn: 0,
     cashOut: 0,
   };
@@ -45,9 +47,9 @@ export function monthRow(books: Books, month: Month, through: Day): MonthRow {
   return { month, ...sums, flipProfit, taxSetAside, forLoan: income - taxSetAside };
 }
 
-/** Every month from the earliest fact that stands to the month of `through`. */
+/** Every month from the earliest fact that stands (a standing note makes no month) to the month of `through`. */
 export function monthRows(books: Books, through: Day): MonthRow[] {
-  const earliest = books.facts[0];
+  const earliest = books.facts.find((fact) => fact.kind !== "repeat");
   if (!earliest) return [];
   const rows: MonthRow[] = [];
   const last = monthOf(through);
@@ -57,13 +59,16 @@ export function monthRows(books: Books, through: Day): MonthRow[] {
   return rows;
 }
 
-/** Due to the loan, in cents: all "for the loan" so far less all paid or declared as sent. */
+/**
+ * Due to the loan, in cents: all "for the loan" so far less all paid or declared as sent, and less what
+ * buyers owe: profit that is not in hand.
+ */
 export function earmarked(books: Books, through: Day): Cents {
-  let ready = 0 - books.declaredSent;
+  let ready = 0;
   for (const month of books.months.keys()) {
     if (month > monthOf(through)) continue;
     const row = monthRow(books, month, through);
-    ready += row.forLoan - row.paidToLoan;
+    ready += row.forLoan - row.paidToLoan - row.declaredSent - row.buyersOwe;
   }
   return ready;
 }

@@ -5,6 +5,7 @@ export type Account =
   | "cash"
   | "unsold pieces"
   | "deposits held"
+  | "buyers owe"
   | "sales"
   | "deposits kept"
   | "refunds"

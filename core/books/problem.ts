@@ -16,6 +16,11 @@ export type Problem =
   | { kind: "deposit held"; number: number; held: Cents }
   | { kind: "more than held"; held: Cents }
   | { kind: "more than brought in"; number: number; broughtIn: Cents }
+  | { kind: "more owed than due"; due: Cents }
+  | { kind: "nothing owed"; number: number }
+  | { kind: "more than buyers owe"; owed: Cents }
+  | { kind: "trade below zero"; cost: Cents }
+  | { kind: "no such repeat" }
   | { kind: "no loan" }
   | { kind: "no such loan"; name: string }
   | { kind: "loan name taken"; name: string }
@@ -50,6 +55,16 @@ export function problemText(problem: Problem, books: Books): string {
         : `Only ${show(problem.held)} is held there. Give that or less.`;
     case "more than brought in":
       return `${nameOf(books, problem.number)} brought in ${show(problem.broughtIn)}: no more than that can be refunded.`;
+    case "more owed than due":
+      return `Only ${show(problem.due)} of the price is left to pay, so no more can be owed.`;
+    case "nothing owed":
+      return `Nothing is owed on ${nameOf(books, problem.number)} that day.`;
+    case "more than buyers owe":
+      return `Only ${show(problem.owed)} is owed there.`;
+    case "trade below zero":
+      return `That trade leaves ${show(problem.cost)} for what you got: more cash came back than the piece is worth.`;
+    case "no such repeat":
+      return "That standing note is not there any more.";
     case "no loan":
       return NO_LOAN;
     case "no such loan":

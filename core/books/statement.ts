@@ -5,6 +5,7 @@ import type { Books, Loan, Piece, Status } from "./books.ts";
 import { accruedOn, balanceOn } from "./loan.ts";
 import { earmarked, type MonthRow, monthRows } from "./month.ts";
 import { costOf, proceedsOf, profitOf, statusOf } from "./piece.ts";
+import { owedByBuyers } from "./shares.ts";
 
 /** The whole state as `books` prints it. Amounts: text with two decimals; days "YYYY-MM-DD"; unknown: null. */
 export interface Statement {
@@ -15,6 +16,7 @@ export interface Statement {
   loans: LoanLine[];
   earmarked: string;
   depositsHeld: string;
+  buyersOwe: string;
   unsoldCost: string;
 }
 
@@ -39,6 +41,7 @@ export interface PieceLine {
   profit: string | null;
   minutes: number;
   miles: string;
+  owed: string;
 }
 
 export interface MonthLine {
@@ -83,6 +86,7 @@ export function statementOf(books: Books, on: { through: Day; currency: string }
     loans: [...books.loans.values()].map((loan) => loanLine(loan, on.through)),
     earmarked: amountText(earmarked(books, on.through)),
     depositsHeld: amountText(sumOf(pieces, (piece) => piece.deposit)),
+    buyersOwe: amountText(owedByBuyers(pieces)),
     unsoldCost: amountText(sumOf(unsold, costOf)),
   };
 }
@@ -117,6 +121,7 @@ function pieceLine(piece: Readonly<Piece>): PieceLine {
     profit: knownText(profitOf(piece)),
     minutes: piece.minutes,
     miles: piece.miles,
+    owed: amountText(piece.owed),
   };
 }
 

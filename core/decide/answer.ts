@@ -83,6 +83,7 @@ function fill(ask: Ask, text: string, today: Day, reading: Reading): Partial<Rea
     case "price":
     case "amount":
     case "balance":
+    case "worth":
     case "refunded": {
       const change = given(readBareMoney(text.replace(SAYS_AMOUNT, "")));
       return change && ({ ...change, ...methodFor(reading, readBareMethod(text)) } as Partial<Reading>);

@@ -38,8 +38,8 @@ export function newMatter(reading: Reading, said: Day): Matter {
 export type Effect =
   /** The reading goes on with these changes; `confirm` names an odd thing said yes to. */
   | { kind: "settle"; change?: Partial<Reading>; confirm?: string }
-  /** Other readings take its place, decided in order. */
-  | { kind: "instead"; readings: Reading[] }
+  /** Other readings take its place, decided in order; `confirm` names an odd thing said yes to. */
+  | { kind: "instead"; readings: Reading[]; confirm?: string }
   /** Voids what stands of a message (its root note): all of it, or what the person answering recorded. */
   | { kind: "undo"; root: number; own: boolean }
   /** Replaces the amount of one fact. */

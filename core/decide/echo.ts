@@ -53,8 +53,12 @@ export function sharesWords(shares: readonly Cents[]): string {
   return `${show(Math.min(...shares))} to ${show(Math.max(...shares))} each`;
 }
 
-/** "Profit 48.00 · 32.00 an hour", summed over the pieces; nothing where none is known. */
-export function profitLines(books: Books, fact: Pick<FactCommon, "pieces">): string[] {
+/**
+ * "Profit 48.00 (cost 20.00, fee 6.60) · 32.00 an hour": summed over the pieces, with all that makes it differ from
+ * the price just told (cents), so that the lines add up; then the profit of each where they are several. Nothing
+ * where no profit is known.
+ */
+export function profitLines(books: Books, fact: Pick<FactCommon, "pieces">, told?: Cents): string[] {
   const pieces = piecesOf(books, fact);
   const profits = pieces.map(profitOf);
   if (profits.every((profit) => profit === null)) return [];
@@ -62,9 +66,51 @@ export function profitLines(books: Books, fact: Pick<FactCommon, "pieces">): str
   const minutes = pieces.reduce((sum, piece) => sum + piece.minutes, 0);
   const pay = anHour(profit, minutes);
   const hourly = pay === null ? "" : ` · ${show(pay)} an hour`;
-  const cost = pieces.reduce((sum, piece) => sum + costOf(piece), 0);
-  return [`Profit ${show(profit)} (cost ${show(cost)})${hourly}`];
+  const each = eachProfit(pieces);
+  return [
+    `Profit ${show(profit)} (${profitParts(pieces, told).join(", ")})${hourly}`,
+    ...(each ? [each] : []),
+  ];
 }
+
+/** What lies between the price told and the profit. */
+function profitParts(pieces: readonly Readonly<Piece>[], told: Cents | undefined): string[] {
+  const sum = (of: (piece: Readonly<Piece>) => Cents) =>
+    pieces.reduce((total, piece) => total + of(piece), 0);
+  const part = (name: string, cents: Cents, sign = "") =>
+    cents === 0 ? [] : [`${name} ${sign}${show(cents)}`];
+  return [
+    `cost ${show(sum(costOf))}`,
+    ...part(
+      "fee",
+      sum((piece) => piece.fees),
+    ),
+    ...part(
+      "deposit kept",
+      sum((piece) => piece.depositsKept),
+      "+",
+    ),
+    ...part(
+      "refunded",
+      sum((piece) => piece.refunds),
+    ),
+    ...part("sold before", told === undefined ? 0 : sum((piece) => piece.sales) - told, "+"),
+  ];
+}
+
+/** "Each: #4 11.50, #5 9.00"; alike ones once. */
+function eachProfit(pieces: readonly Readonly<Piece>[]): string | null {
+  if (pieces.length < 2) return null;
+  const profits = pieces.map((piece) => profitOf(piece) ?? 0);
+  const least = Math.min(...profits);
+  const most = Math.max(...profits);
+  if (least === most) return `Each: ${show(least)}`;
+  if (pieces.length > EACH_TOLD_MAX) return `Each: ${show(least)} to ${show(most)}`;
+  return `Each: ${pieces.map(({ number }, index) => `#${number} ${show(profits[index]!)}`).join(", ")}`;
+}
+
+/** More profits than this do not fit a line. */
+const EACH_TOLD_MAX = 4;
 
 /** "47.50 in it so far", with the hours where any are logged. */
 export function costLine(books: Books, fact: Pick<FactCommon, "pieces">): string {

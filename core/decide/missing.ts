@@ -2,7 +2,9 @@ import { pluralOf } from "../books/label.ts";
 import type { Missing, Reading } from "../notes/reading.ts";
 import { type Ask, NEVER_MIND } from "./decision.ts";
 
-/** When several fields are missing they are asked in this order, so the same one is always asked first. */
+/**
+ * What a traded piece is worth is asked by its verb, with figures from the books.
+ * When several fields are missing they are asked in this order, so the same one is always asked first. */
 const ORDER: readonly Missing[] = [
   "pieces",
   "count",
@@ -69,6 +71,8 @@ function promptFor(field: Missing, reading: Reading): string {
       return "How many percent?";
     case "stream":
       return `What was it from? Like "tips" or "ads".`;
+    case "worth":
+      return "What is it worth?";
     case "per":
       return "Is that for a month or a year?";
   }

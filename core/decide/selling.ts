@@ -22,6 +22,7 @@ export function doubtOfSale(
   const ask =
     dayQuestion(reading, pieces, desk) ??
     depositQuestion(reading, pieces, desk) ??
+    owedQuestion(reading, pieces, desk) ??
     priceQuestion(reading, pieces, desk);
   return ask && { kind: "ask", ask };
 }
@@ -82,6 +83,25 @@ function depositQuestion(reading: ReadingOf<"sell">, pieces: Pieces, desk: Desk)
   if (listPrice === null || price > listPrice - deposit) return null;
   const prompt = `${show(deposit)} deposit is held. Is ${show(price)} the whole price, or the rest?`;
   return { prompt, wants: "choice", choices: [settleWhole(`${show(price)} in all`), more, NEVER_MIND] };
+}
+
+/** More cannot be owed than is left to pay after the deposit. */
+function owedQuestion(reading: ReadingOf<"sell">, pieces: Pieces, desk: Desk): Ask | null {
+  const deposit = depositFate(desk) ? 0 : depositOf(pieces);
+  const due = Math.max(0, reading.price! - deposit);
+  if ((reading.owed ?? 0) <= due) return null;
+  const prompt = `${show(due)} is left to pay, so ${show(reading.owed!)} cannot be owed. How much is?`;
+  const owed = (label: string, cents: Cents, words: string[]): Ask["choices"][number] => ({
+    label,
+    words,
+    effect: { kind: "settle", change: { owed: cents } },
+  });
+  const all = due > 0 ? [owed(`All of it, ${show(due)}`, due, ["all"])] : [];
+  return {
+    prompt,
+    wants: "choice",
+    choices: [...all, owed("Nothing, it is paid", 0, ["nothing"]), NEVER_MIND],
+  };
 }
 
 function settleWhole(label: string): Ask["choices"][number] {

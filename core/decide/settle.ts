@@ -17,7 +17,7 @@ export function settle(matter: Matter, effect: Extract<Effect, { kind: "settle" 
   const last = matters.at(-1);
   if (last) {
     last.waiting.push(...matter.waiting);
-    last.confirmed = matter.confirmed;
+    last.confirmed = effect.confirm ? [...matter.confirmed, effect.confirm] : matter.confirmed;
     if (matter.after) last.after = matter.after;
   }
   return matters;

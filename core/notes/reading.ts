@@ -53,31 +53,6 @@ export interface ReadingFields {
     /** The words that no reading takes up. */
     left?: string[];
   };
-  trade: {
-    gave?: Mention[];
-    got?: Mention[];
-    /** Cash on top, paid by us or to us. */
-    paid?: Cents;
-    received?: Cents;
-    /** What the given pieces are worth. */
-    worth?: Cents;
-  };
-  collect: { amount?: Cents; pieces?: Mention[]; buyer?: string; method?: string };
-  repeat: {
-    every?: "week" | "month" | "year";
-    /** Day of the month (1-31), name of a weekday, or "MM-DD". */
-    day?: number | string;
-    /** The first day, which may be in the future. */
-    from?: Day;
-    /** What is recorded each time: a spend, pay or income. */
-    note?: Reading;
-    /** Which standing note is stopped or changed. */
-    of?: { kind?: Kind; what?: string; loan?: string; stream?: string; amount?: Cents };
-    stop?: true;
-    /** The new amount. */
-    amount?: Cents;
-  };
-  share: { pieces?: Mention[]; with?: string; percent?: string };
   mend: {
     /** The fact it speaks of, as far as said; `number` is a piece's, `back` counts notes back from the newest. */
     of?: {
@@ -121,6 +96,7 @@ export type Missing =
   | "balance"
   | "percent"
   | "stream"
+  | "worth"
   | "per";
 
 /** What every reading carries beside its fields. */

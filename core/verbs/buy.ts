@@ -1,7 +1,7 @@
 import { z } from "zod";
-import type { Piece } from "../books/books.ts";
-import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
+import { amountOf, onlyPiece } from "../books/facts.ts";
 import { pluralOf } from "../books/label.ts";
+import { madeShape, takeIn } from "../books/made.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { dayWords, methodWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
@@ -19,7 +19,6 @@ import {
   isRestOfPrice,
   isWhatBecameOfIt,
 } from "../notes/judging/buying.ts";
-import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -28,56 +27,16 @@ declare module "../notes/reading.ts" {
   }
 }
 
-/** The piece that a buy makes, at its share of the price in cents. */
-function newPiece(fact: FactOf<"buy">, index: number, price: Cents): Piece {
-  const { name, traits } = fact.data.made[index]!;
-  const several = fact.pieces.length > 1;
-  return {
-    number: fact.pieces[index]!,
-    name,
-    traits,
-    lot: several ? fact.pieces[0]! : null,
-    set: several && fact.data.set === true,
-    source: fact.data.source ?? null,
-    bought: fact.day,
-    started: null,
-    finished: null,
-    listed: null,
-    listPrice: null,
-    firstListPrice: null,
-    firstListed: null,
-    hold: null,
-    sold: null,
-    gone: null,
-    goneOn: null,
-    price,
-    materials: 0,
-    fees: 0,
-    deposit: 0,
-    depositsKept: 0,
-    owed: 0,
-    sales: 0,
-    refunds: 0,
-    minutes: 0,
-    miles: "0",
-  };
-}
-
 const rules: FactRules<"buy"> = {
   data: z.strictObject({
-    made: z.array(z.strictObject({ name: wordsShape, traits: z.array(wordsShape) })).min(1),
+    made: madeShape,
     set: z.literal(true).optional(),
     method: wordsShape.optional(),
     source: wordsShape.optional(),
   }),
   apply(books, fact) {
-    const { made } = fact.data;
-    if (made.length !== fact.pieces.length) throw new Error(`fact ${fact.id} makes ${made.length} pieces`);
-    const prices = splitEvenly(amountOf(fact), made.length);
-    fact.pieces.forEach((number, index) => {
-      books.addPiece(newPiece(fact, index, prices[index]!));
-      books.post("unsold pieces", prices[index]!, { piece: number });
-    });
+    const { day, pieces: numbers, data } = fact;
+    takeIn(books, { ...data, numbers, day, cost: amountOf(fact) });
     books.post("cash", -amountOf(fact), { piece: onlyPiece(fact) });
     return null;
   },

@@ -1,5 +1,6 @@
 import { ask } from "./ask.ts";
 import { buy } from "./buy.ts";
+import { collect } from "./collect.ts";
 import { drive } from "./drive.ts";
 import { fallthrough } from "./fallthrough.ts";
 import { finish } from "./finish.ts";
@@ -12,14 +13,17 @@ import { loan } from "./loan.ts";
 import { nudge } from "./nudge.ts";
 import { pay } from "./pay.ts";
 import { refund } from "./refund.ts";
+import { repeat } from "./repeat.ts";
 import { reprice } from "./reprice.ts";
 import { retire } from "./retire.ts";
 import { sell } from "./sell.ts";
+import { share } from "./share.ts";
 import { spend } from "./spend.ts";
 import { start } from "./start.ts";
 import { statement } from "./statement.ts";
 import { taxrate } from "./taxrate.ts";
 import { terms } from "./terms.ts";
+import { trade } from "./trade.ts";
 import { undo } from "./undo.ts";
 import { work } from "./work.ts";
 
@@ -35,9 +39,13 @@ export const verbs = [
   hold,
   fallthrough,
   sell,
+  collect,
+  trade,
+  share,
   refund,
   retire,
   income,
+  repeat,
   pay,
   loan,
   terms,

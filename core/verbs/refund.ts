@@ -2,17 +2,22 @@ import { z } from "zod";
 import type { Books, Piece } from "../books/books.ts";
 import { checkPieces } from "../books/check.ts";
 import { moveCost } from "../books/cost.ts";
-import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
+import { amountOf, type FactOf, type NewFact, onlyPiece } from "../books/facts.ts";
+import type { BooksInHand } from "../books/hand.ts";
+import { labelOf } from "../books/label.ts";
 import { proceedsOf, statusOf } from "../books/piece.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
-import { monthOf } from "../calendar.ts";
+import { owedByBuyers, sharesOfOwed } from "../books/shares.ts";
+import { type Day, monthOf } from "../calendar.ts";
+import { type Ask, type Choice, type Desk, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords, namesOf, piecesOf, profitLines } from "../decide/echo.ts";
 import { paidFor } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgeRefund } from "../notes/judging/refunding.ts";
+import type { ReadingOf } from "../notes/reading.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -28,20 +33,51 @@ declare module "../notes/reading.ts" {
   }
 }
 
-/** A piece that brought nothing in, or is to come back unsold, was not sold; none gives back more than it brought. */
+/**
+ * A piece that brought nothing in, or is to come back unsold, was not sold; none gives back more cash than came in
+ * for it, which what its buyer still owes did not.
+ */
 function checkRefund(books: Books, fact: FactOf<"refund">, shares: readonly Cents[]): Problem | null {
   for (const [index, number] of fact.pieces.entries()) {
     const piece = books.pieces.get(number)!;
-    const broughtIn = proceedsOf(piece);
-    if (piece.gone !== "sold" && (fact.data.returned || broughtIn === 0))
+    const broughtIn = proceedsOf(piece) - piece.owed;
+    if (piece.gone !== "sold" && (fact.data.returned || proceedsOf(piece) === 0))
       return { kind: "piece not sold", number };
     if (shares[index]! > broughtIn) return { kind: "more than brought in", number, broughtIn };
   }
   return null;
 }
 
-/** A piece that came back is on hand again: finished as it was, neither sold nor listed. */
-function comeBack(piece: Piece): void {
+/** What was owed and never comes: no more than that. */
+function checkUnpaid(books: Books, fact: FactOf<"refund">): Problem | null {
+  const owed = owedByBuyers(fact.pieces.map((number) => books.pieces.get(number)!));
+  if (owed === 0) return { kind: "nothing owed", number: fact.pieces[0]! };
+  return (fact.amount ?? 0) > owed ? { kind: "more than buyers owe", owed } : null;
+}
+
+/** The amount that is owed on a sold piece is off, that day. */
+function writeOff(books: BooksInHand, number: number, amount: Cents): void {
+  const piece = books.piece(number);
+  piece.refunds += amount;
+  piece.owed -= amount;
+  books.post("refunds", amount, { piece: number });
+  books.post("buyers owe", -amount, { piece: number });
+}
+
+function applyUnpaid(books: BooksInHand, fact: FactOf<"refund">): Problem | null {
+  const problem = checkPieces(books, fact.pieces) ?? checkUnpaid(books, fact);
+  if (problem) return problem;
+  const pieces = fact.pieces.map((number) => books.piece(number));
+  const shares = sharesOfOwed(pieces, fact.amount === undefined ? owedByBuyers(pieces) : amountOf(fact));
+  fact.pieces.forEach((number, index) => {
+    writeOff(books, number, shares[index]!);
+  });
+  return null;
+}
+
+/** A piece that came back is on hand again: finished (that day, where nobody had said so), neither sold nor listed. */
+function comeBack(piece: Piece, day: Day): void {
+  piece.finished ??= day;
   piece.sold = null;
   piece.gone = null;
   piece.goneOn = null;
@@ -50,8 +86,11 @@ function comeBack(piece: Piece): void {
 }
 
 const rules: FactRules<"refund"> = {
-  data: z.strictObject({ returned: z.literal(true).optional() }),
+  data: z
+    .strictObject({ returned: z.literal(true).optional(), unpaid: z.literal(true).optional() })
+    .refine(({ returned, unpaid }) => !(returned && unpaid), "a piece that came back has nothing owed on it"),
   apply(books, fact) {
+    if (fact.data.unpaid) return applyUnpaid(books, fact);
     const shares = splitEvenly(amountOf(fact), fact.pieces.length);
     const problem = checkPieces(books, fact.pieces) ?? checkRefund(books, fact, shares);
     if (problem) return problem;
@@ -60,8 +99,10 @@ const rules: FactRules<"refund"> = {
       piece.refunds += shares[index]!;
       books.post("refunds", shares[index]!, { piece: number });
       if (!fact.data.returned) return;
+      // What is still owed on a piece that came back is cancelled; the fee stays.
+      writeOff(books, number, piece.owed);
       moveCost(books, piece, "cost of pieces sold", "unsold pieces");
-      comeBack(piece);
+      comeBack(piece, fact.day);
     });
     books.post("cash", -amountOf(fact), { piece: onlyPiece(fact) });
     if (fact.data.returned) books.month(monthOf(fact.day)).flipped -= fact.pieces.length;
@@ -134,15 +175,13 @@ export const refund = defineVerb({
     const need = { fit: paidFor, question: "was it", unknown: "refuse", lacks: "not sold" } as const;
     const settled = settlePieces(reading, desk, need);
     if (settled.kind !== "settled") return settled;
-    const data = reading.returned ? { returned: true as const } : {};
-    const day = reading.date ?? desk.today;
-    return {
-      kind: "record",
-      facts: [{ kind: "refund", day, pieces: settled.pieces, amount: reading.amount!, data }],
-    };
+    const pieces = piecesOf(desk.books, settled);
+    const ask = askBeforeRefund(reading, pieces, desk);
+    if (ask) return { kind: "ask", ask };
+    return { kind: "record", facts: [factOfRefund(reading, settled.pieces, owedByBuyers(pieces), desk)] };
   },
   echo({ fact, books, today }) {
-    const back = `Gave back ${show(fact.amount ?? 0)} on ${namesOf(books, fact)}${dayWords(fact, today)}`;
+    const back = backWords(books, fact, today);
     const [first] = piecesOf(books, fact);
     const returned =
       fact.data.returned && first
@@ -151,3 +190,81 @@ export const refund = defineVerb({
     return [back, ...returned, ...profitLines(books, fact)];
   },
 });
+
+/** What was given back, what never came, or both: a piece that came back is owed for no more. */
+function backWords(books: Books, fact: FactOf<"refund">, today: Day): string {
+  const legs = books.postings.get(fact.id) ?? [];
+  const off = -legs.reduce((sum, leg) => sum + (leg.account === "buyers owe" ? leg.cents : 0), 0);
+  const names = `${namesOf(books, fact)}${dayWords(fact, today)}`;
+  if (fact.data.unpaid) return `${show(off)} never came for ${names}`;
+  const cancelled = off > 0 ? `, ${show(off)} no longer owed` : "";
+  return `Gave back ${show(fact.amount ?? 0)} on ${names}${cancelled}`;
+}
+
+/** "Never paid" takes off what is owed; where nothing is, money that had come was taken back: a bounced check. */
+function factOfRefund(
+  reading: ReadingOf<"refund">,
+  pieces: number[],
+  owed: Cents,
+  desk: Desk,
+): Extract<NewFact, { kind: "refund" }> {
+  const { amount, returned, unpaid } = reading;
+  const base = { kind: "refund" as const, day: reading.date ?? desk.today, pieces };
+  if (returned) return { ...base, amount: unpaid ? 0 : (amount ?? 0), data: { returned } };
+  if (unpaid && owed > 0) return { ...base, ...(amount === undefined ? {} : { amount }), data: { unpaid } };
+  return { ...base, amount: amount ?? 0, data: {} };
+}
+
+/** Where money is still owed, a refund is cash given back or off what is owed; else it needs its amount. */
+function askBeforeRefund(
+  reading: ReadingOf<"refund">,
+  pieces: readonly Readonly<Piece>[],
+  desk: Desk,
+): Ask | null {
+  const owed = owedByBuyers(pieces);
+  const { amount, returned, unpaid } = reading;
+  const names = labelOf(
+    desk.books,
+    pieces.map(({ number }) => number),
+  );
+  if (unpaid && (owed > 0 || returned)) return unpaid && !returned ? moreThanOwed(amount, owed, names) : null;
+  if (amount === undefined) {
+    const brought = pieces.reduce((sum, piece) => sum + proceedsOf(piece), 0);
+    const all: Choice = {
+      label: `All of it, ${show(brought)}`,
+      words: ["all", "everything", "all of it"],
+      effect: { kind: "settle", change: { amount: brought } },
+    };
+    const prompt = unpaid
+      ? `${names} is booked as paid. How much of it never came?`
+      : `How much did you give back on ${names}?`;
+    return { prompt, wants: "amount", choices: [all, NEVER_MIND] };
+  }
+  if (returned || owed === 0 || desk.confirmed.includes("cash back")) return null;
+  return cashOrOwed(amount, owed);
+}
+
+function moreThanOwed(amount: Cents | undefined, owed: Cents, names: string): Ask | null {
+  if (amount === undefined || amount <= owed) return null;
+  const prompt = `Only ${show(owed)} is owed on ${names}. How much never came?`;
+  const all: Choice = {
+    label: `All of it, ${show(owed)}`,
+    effect: { kind: "settle", change: { amount: owed } },
+  };
+  return { prompt, wants: "amount", choices: [all, NEVER_MIND] };
+}
+
+function cashOrOwed(amount: Cents, owed: Cents): Ask {
+  const cash: Choice = {
+    label: `Gave back ${show(amount)} in cash`,
+    words: ["cash", "cash back", "gave it back"],
+    effect: { kind: "settle", confirm: "cash back" },
+  };
+  const off: Choice = {
+    label: `${show(Math.min(amount, owed))} off what is owed`,
+    words: ["off", "off what is owed", "owed"],
+    effect: { kind: "settle", change: { unpaid: true, amount: Math.min(amount, owed) } },
+  };
+  const prompt = `${show(owed)} is still owed there. Was it cash back, or less to pay?`;
+  return { prompt, wants: "choice", choices: [off, cash, NEVER_MIND] };
+}

@@ -1,9 +1,7 @@
 import { z } from "zod";
-import type { Books } from "../books/books.ts";
-import { checkNotGone } from "../books/check.ts";
+import { checkNoDeposit, checkNotGone } from "../books/check.ts";
 import { costAccountOf, moveCost } from "../books/cost.ts";
 import { costOf } from "../books/piece.ts";
-import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { dayWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
@@ -16,15 +14,6 @@ declare module "../notes/reading.ts" {
   interface ReadingFields {
     retire: { pieces?: Mention[]; how?: RetireHow };
   }
-}
-
-/** The buyer is settled first: no piece goes while a deposit is held on it. */
-function checkNoDeposit(books: Books, numbers: readonly number[]): Problem | null {
-  for (const number of numbers) {
-    const { deposit } = books.pieces.get(number)!;
-    if (deposit > 0) return { kind: "deposit held", number, held: deposit };
-  }
-  return null;
 }
 
 const rules: FactRules<"retire"> = {

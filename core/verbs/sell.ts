@@ -1,20 +1,20 @@
 import { z } from "zod";
-import type { Piece } from "../books/books.ts";
+import type { Books, Piece } from "../books/books.ts";
 import { checkNotGone } from "../books/check.ts";
-import { moveCost } from "../books/cost.ts";
 import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
 import type { BooksInHand } from "../books/hand.ts";
+import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { centsShape, wordsShape } from "../books/shapes.ts";
-import { depositOf, sharesOfSale } from "../books/shares.ts";
-import { monthOf } from "../calendar.ts";
+import { depositOf, dueOf, sharesOfSale } from "../books/shares.ts";
+import { sellOne } from "../books/sold.ts";
 import { dayWords, methodWords, namesOf, piecesOf, profitLines, sharesWords } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { depositFate, doubtOfSale } from "../decide/selling.ts";
-import type { Cents } from "../money.ts";
-import { show } from "../money.ts";
+import { type Cents, show } from "../money.ts";
 import { judgeSale } from "../notes/judging/selling.ts";
+import { splitByWeight } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -35,8 +35,8 @@ declare module "../notes/reading.ts" {
 function settleDeposits(books: BooksInHand, fact: FactOf<"sell">, pieces: readonly Piece[]): void {
   const held = depositOf(pieces);
   const how = fact.data.deposit ?? "applied";
-  const price = amountOf(fact);
-  books.post("cash", how === "applied" ? price - held : price, { piece: onlyPiece(fact) });
+  const today = amountOf(fact) - (fact.data.owed ?? 0);
+  books.post("cash", how === "applied" ? today - held : today, { piece: onlyPiece(fact) });
   if (how === "refunded") books.post("cash", -held, { piece: onlyPiece(fact) });
   for (const piece of pieces) {
     books.post("deposits held", piece.deposit, { piece: piece.number });
@@ -49,34 +49,47 @@ function settleDeposits(books: BooksInHand, fact: FactOf<"sell">, pieces: readon
   }
 }
 
+/** What is left to pay of each piece's share of the price: its deposit is part of it, unless that went elsewhere. */
+function duesOf(fact: FactOf<"sell">, pieces: readonly Readonly<Piece>[]): Cents[] {
+  const isApplied = (fact.data.deposit ?? "applied") === "applied";
+  const deposits = pieces.map((piece) => (isApplied ? piece.deposit : 0));
+  return dueOf(sharesOfSale(pieces, amountOf(fact)), deposits);
+}
+
+/** That the cash of the day is not below zero because of what is owed. */
+function checkOwed(books: Books, fact: FactOf<"sell">): Problem | null {
+  const pieces = fact.pieces.map((number) => books.pieces.get(number)!);
+  const isApplied = (fact.data.deposit ?? "applied") === "applied";
+  const due = Math.max(0, amountOf(fact) - (isApplied ? depositOf(pieces) : 0));
+  return (fact.data.owed ?? 0) > due ? { kind: "more owed than due", due } : null;
+}
+
 const rules: FactRules<"sell"> = {
   data: z.strictObject({
     fee: centsShape.optional(),
     method: wordsShape.optional(),
     buyer: wordsShape.optional(),
     deposit: z.enum(["applied", "refunded", "kept"]).optional(),
+    owed: centsShape.optional(),
   }),
   apply(books, fact) {
-    const problem = checkNotGone(books, fact.pieces);
+    const problem = checkNotGone(books, fact.pieces) ?? checkOwed(books, fact);
     if (problem) return problem;
     const pieces = fact.pieces.map((number) => books.piece(number));
     const prices = sharesOfSale(pieces, amountOf(fact));
     const fees = sharesOfSale(pieces, fact.data.fee ?? 0);
+    const owed = splitByWeight(fact.data.owed ?? 0, duesOf(fact, pieces));
     settleDeposits(books, fact, pieces);
     pieces.forEach((piece, index) => {
       const of = { piece: piece.number };
-      books.post("sales", -prices[index]!, of);
+      sellOne(books, piece, { price: prices[index]!, day: fact.day });
+      books.post("buyers owe", owed[index]!, of);
       // The fee is its own pair, so that cash in is gross.
       books.post("selling fees", fees[index]!, of);
       books.post("cash", -fees[index]!, of);
-      moveCost(books, piece, "unsold pieces", "cost of pieces sold");
-      piece.sales += prices[index]!;
+      piece.owed += owed[index]!;
       piece.fees += fees[index]!;
-      piece.sold = fact.day;
-      piece.gone = "sold";
-      piece.goneOn = fact.day;
     });
-    books.month(monthOf(fact.day)).flipped += pieces.length;
     return null;
   },
 };
@@ -165,7 +178,7 @@ export const sell = defineVerb({
     const pieces = piecesOf(desk.books, settled);
     const doubt = doubtOfSale(reading, pieces, desk);
     if (doubt) return doubt;
-    const { fee, method, buyer } = reading;
+    const { fee, method, buyer, owed } = reading;
     const deposit = depositFate(desk);
     return {
       kind: "record",
@@ -180,6 +193,7 @@ export const sell = defineVerb({
             ...(method ? { method } : {}),
             ...(buyer ? { buyer } : {}),
             ...(deposit ? { deposit } : {}),
+            ...(owed ? { owed } : {}),
           },
         },
       ],
@@ -196,7 +210,19 @@ export const sell = defineVerb({
     const first = `Sold ${namesOf(books, fact)} for ${show(price)}${each}${methodWords(fact.data.method)}${buyer}${fee}${dayWords(fact, today)}`;
     const deposit = legs.reduce((sum, leg) => sum + (leg.account === "deposits held" ? leg.cents : 0), 0);
     const applied = deposit > 0 && (fact.data.deposit ?? "applied") === "applied";
-    const split = applied ? [`${show(price)}: ${show(deposit)} deposit, ${show(price - deposit)} today`] : [];
-    return [first, ...split, ...profitLines(books, fact)];
+    return [first, ...moneyLine(fact, applied ? deposit : 0), ...profitLines(books, fact, price)];
   },
 });
+
+/** "165.00: 45.00 deposit, 70.00 today, 50.00 owed": what of the price came, comes and is to come; nothing where all came. */
+function moneyLine(fact: FactOf<"sell">, deposit: Cents): string[] {
+  const price = fact.amount ?? 0;
+  const owed = fact.data.owed ?? 0;
+  if (deposit === 0 && owed === 0) return [];
+  const parts = [
+    ...(deposit > 0 ? [`${show(deposit)} deposit`] : []),
+    `${show(price - deposit - owed)} today`,
+    ...(owed > 0 ? [`${show(owed)} still owed`] : []),
+  ];
+  return [`${show(price)}: ${parts.join(", ")}`];
+}

@@ -24,7 +24,12 @@ export interface Step {
 const FIRST_DAY = "2023-11-20";
 const LOANS = ["loan", "grad", "car"];
 /** Which earlier kind of fact makes a kind likely to stand. */
-const FOLLOWS: Partial<Record<FactKind, FactKind>> = { fallthrough: "hold", refund: "sell", reprice: "list" };
+const FOLLOWS: Partial<Record<FactKind, FactKind>> = {
+  fallthrough: "hold",
+  refund: "sell",
+  reprice: "list",
+  collect: "sell",
+};
 const RATES = ["0", "5.5", "6.8", "6.53", "0.125", "5.5"];
 const CATEGORIES: Category[] = ["materials", "fees", "vehicle", "other"];
 const HOW: RetireHow[] = ["kept", "given", "scrapped"];
@@ -71,6 +76,7 @@ const KINDS: FactKind[] = [
     "pay",
     "pay",
   ] as const),
+  ...(["collect", "collect", "collect", "trade", "trade", "repeat", "spend", "pay"] as const),
   ...(["loan", "terms", "terms", "statement", "statement", "drive", "goal", "taxrate", "sent"] as const),
 ];
 
@@ -161,6 +167,13 @@ export class Teller {
     return { ...amended, kind: "buy", pieces, data: { ...target.data, made } } as Fact;
   }
 
+  /** The place of a standing note set up earlier, or a place at which none was. */
+  #standingNote(which: number): number {
+    return this.#standing[which % (this.#standing.length + 1)] ?? 1;
+  }
+
+  readonly #standing: number[] = [];
+
   #newPiece(): number {
     this.#pieces.push(this.#nextPiece);
     return this.#nextPiece++;
@@ -187,7 +200,11 @@ export class Teller {
     if (!shape) return null;
     this.#id += 1;
     const id = this.#id;
+    if (kind === "repeat" && variant % 3 > 0) this.#standing.push(id);
     const day = addDays(this.#today, -step.back);
+    const repeats = standing.filter((fact) => fact.kind === "repeat" && "note" in fact.data);
+    const instance =
+      ["spend", "pay", "income"].includes(kind) && variant % 3 === 1 ? repeats.at(-1) : undefined;
     return {
       id,
       kind,
@@ -196,6 +213,7 @@ export class Teller {
       author: 1,
       note: id,
       root: id,
+      ...(instance && { repeat: instance.place }),
       ...shape(sized(step)),
     } as unknown as Fact;
   }
@@ -240,10 +258,36 @@ export class Teller {
         return onPieces(variant % 3 === 0 ? { kept: true } : {}, variant % 4 > 0);
       case "sell": {
         const deposit = [undefined, "applied", "refunded", "kept"][variant % 4];
-        return onPieces({ ...(deposit && { deposit }), ...(variant > 6 && { fee: step.amount % 700 }) });
+        const owed = picks.length > 1 || variant % 2 ? { owed: (step.amount * 7) % 9_000 } : {};
+        return onPieces({
+          ...(deposit && { deposit }),
+          ...(variant > 6 && { fee: step.amount % 700 }),
+          ...owed,
+        });
       }
       case "refund":
+        if (variant % 3 === 0) return onPieces({ unpaid: true }, variant > 3);
         return onPieces(variant % 2 ? { returned: true } : {});
+      case "collect":
+        return onPieces(variant % 2 ? { method: "cash" } : {});
+      case "trade": {
+        if (named.length === 0) return null;
+        const made = picks.map(() => ({ name: "bench", traits: [] }));
+        const cash = step.amount % 4_000;
+        const data = {
+          made,
+          ...(variant % 3 === 1 && { paid: cash }),
+          ...(variant % 3 === 2 && { received: cash }),
+        };
+        const pieces = [...named, ...made.map(() => this.#newPiece())];
+        return (amount) => ({ pieces, amount, data }) as Partial<Fact>;
+      }
+      case "repeat":
+        return on(
+          variant % 3 === 0
+            ? { of: this.#standingNote(step.which), from: this.#today, ...(variant > 6 && { stop: true }) }
+            : { every: "month", first: this.#today, note: { kind: "pay" } },
+        );
       case "retire":
         return onPieces({ how: HOW[variant % 3]! }, false);
       case "income":

@@ -8,18 +8,23 @@ import type { LoanLine, MonthLine, PieceLine, Statement } from "../../core/books
  * fractions. Slow, and meant to be plain enough to check by eye against the description of the books.
  */
 
-const order = (a: Fact, b: Fact): number => a.day.localeCompare(b.day) || a.place - b.place || a.id - b.id;
+/** By day; on a day first what recorded itself, the older standing note first; then as first recorded. */
+const order = (a: Fact, b: Fact): number => {
+  if (a.day !== b.day) return a.day.localeCompare(b.day);
+  if ((a.repeat === undefined) !== (b.repeat === undefined)) return a.repeat === undefined ? 1 : -1;
+  return (a.repeat ?? 0) - (b.repeat ?? 0) || a.place - b.place || a.id - b.id;
+};
 
 /** Shares by largest remainder: whole parts first, then a unit at a time to the largest remainder, earliest first. */
-function deal(total: number, weights: number[]): number[] {
-  const sum = weights.reduce((a, b) => a + b, 0);
-  if (sum === 0)
+function deal(total: number, weights: (number | bigint)[]): number[] {
+  const sum = weights.reduce((a: bigint, b) => a + BigInt(b), 0n);
+  if (sum === 0n)
     return deal(
       total,
       weights.map(() => 1),
     );
-  const rests = weights.map((weight) => (BigInt(total) * BigInt(weight)) % BigInt(sum));
-  const shares = weights.map((weight) => Number((BigInt(total) * BigInt(weight)) / BigInt(sum)));
+  const rests = weights.map((weight) => (BigInt(total) * BigInt(weight)) % sum);
+  const shares = weights.map((weight) => Number((BigInt(total) * BigInt(weight)) / sum));
   for (let left = total - shares.reduce((a, b) => a + b, 0); left > 0; left--) {
     let best = 0;
     for (let index = 1; index < rests.length; index++) if (rests[index]! > rests[best]!) best = index;
@@ -50,6 +55,12 @@ const scaled = (decimal: string): bigint => {
 };
 const roundedQuotient = (top: bigint, bottom: bigint): bigint => (2n * top + bottom) / (2n * bottom);
 
+/** A trade gives its first pieces and brings the rest, which it describes. */
+const gives = (fact: Fact, piece: number): boolean =>
+  fact.kind === "trade" && fact.pieces.indexOf(piece) < fact.pieces.length - fact.data.made.length;
+const brings = (fact: Fact, piece: number): boolean => fact.kind === "trade" && !gives(fact, piece);
+const isSale = (fact: Fact | null): boolean => fact?.kind === "sell" || fact?.kind === "trade";
+
 /** Pieces: every question is answered for the moment just before fact number `at` of the ordered facts. */
 class PieceReader {
   constructor(readonly facts: Fact[]) {}
@@ -71,13 +82,13 @@ class PieceReader {
   }
 
   exists(at: number, piece: number): boolean {
-    return this.before(at, piece).some(({ fact }) => fact.kind === "buy");
+    return this.before(at, piece).some(({ fact }) => fact.kind === "buy" || brings(fact, piece));
   }
 
   /** The fact by which the piece went, where it is gone. */
-  gone(at: number, piece: number): FactOf<"sell"> | FactOf<"retire"> | null {
+  gone(at: number, piece: number): FactOf<"sell"> | FactOf<"retire"> | FactOf<"trade"> | null {
     for (const { fact } of this.before(at, piece).reverse()) {
-      if (fact.kind === "sell" || fact.kind === "retire") return fact;
+      if (fact.kind === "sell" || fact.kind === "retire" || gives(fact, piece)) return fact as FactOf<"sell">;
       if (fact.kind === "refund" && fact.data.returned) return null;
     }
     return null;
@@ -104,11 +115,21 @@ class PieceReader {
     return price;
   }
 
+  /** The first day said, or that on which it came back before anybody had said so; a later word is the latest. */
+  finished(at: number, piece: number): string | null {
+    let day: string | null = null;
+    for (const { fact } of this.before(at, piece)) {
+      if (fact.kind === "finish") day = fact.day;
+      if (fact.kind === "refund" && fact.data.returned && day === null) day = fact.day;
+    }
+    return day;
+  }
+
   /** Holds that no sale, fall-through or retiring has ended. */
   openHolds(at: number, piece: number): Fact[] {
     const all = this.before(at, piece);
     const ends = ["sell", "fallthrough", "retire"];
-    const lastEnd = all.findLastIndex(({ fact }) => ends.includes(fact.kind));
+    const lastEnd = all.findLastIndex(({ fact }) => ends.includes(fact.kind) || gives(fact, piece));
     return all.slice(lastEnd + 1).flatMap(({ fact }) => (fact.kind === "hold" ? [fact] : []));
   }
 
@@ -116,11 +137,77 @@ class PieceReader {
     return this.openHolds(at, piece).reduce((sum, fact) => sum + this.even(fact, piece), 0);
   }
 
+  /** By list price; an unlisted piece by what it cost, at the listed ones' prices for their cost. */
   saleShare(at: number, piece: number, total: number): number {
-    const { pieces } = this.facts[at]!;
-    const prices = pieces.map((each) => this.listPrice(at, each) ?? 0);
-    const weights = prices.some((price) => price === 0) ? pieces.map(() => 1) : prices;
+    const fact = this.facts[at]!;
+    const pieces = fact.kind === "trade" ? fact.pieces.filter((each) => gives(fact, each)) : fact.pieces;
+    const listed = pieces.filter((each) => (this.listPrice(at, each) ?? 0) > 0);
+    const asked = listed.reduce((sum, each) => sum + BigInt(this.listPrice(at, each)!), 0n);
+    const spent = listed.reduce((sum, each) => sum + BigInt(this.cost(at, each)), 0n);
+    const isEven = listed.length < pieces.length && (listed.length === 0 || spent === 0n);
+    const one = listed.length === pieces.length ? 1n : spent;
+    const weights = pieces.map((each) => {
+      if (isEven) return 1n;
+      const price = BigInt(this.listPrice(at, each) ?? 0);
+      return price > 0n ? price * one : BigInt(this.cost(at, each)) * asked;
+    });
     return deal(total, weights)[pieces.indexOf(piece)]!;
+  }
+
+  /** What is owed on a piece: its share of the sale's, less what came in, what never came, and all where it came back. */
+  owed(at: number, piece: number): number {
+    const key = `${at} ${piece}`;
+    const known = this.#owed.get(key);
+    if (known !== undefined) return known;
+    const owed = this.before(at, piece).reduce(
+      (sum, { fact, at: i }) => sum + this.owing(fact, i, piece, sum),
+      0,
+    );
+    this.#owed.set(key, owed);
+    return owed;
+  }
+
+  readonly #owed = new Map<string, number>();
+
+  /** How much a fact adds to what is owed on a piece, on which `now` is owed just before it. */
+  owing(fact: Fact, at: number, piece: number, now: number): number {
+    if (fact.kind === "sell") return this.owedShare(at, piece);
+    if (fact.kind === "refund" && fact.data.returned) return -now;
+    if (fact.kind === "collect") return -this.shareOfOwed(at, piece, fact.amount!);
+    if (fact.kind === "refund" && fact.data.unpaid) return -this.neverCame(at, piece);
+    return 0;
+  }
+
+  /** What is left to pay of a piece's price after its deposit, as the sale's owed amount is dealt out. */
+  owedShare(at: number, piece: number): number {
+    const fact = this.facts[at] as FactOf<"sell">;
+    const isPart = fact.data.deposit === undefined || fact.data.deposit === "applied";
+    const left = fact.pieces.map((each) => {
+      const price = this.saleShare(at, each, fact.amount!);
+      return Math.max(price - (isPart ? this.deposit(at, each) : 0), 0);
+    });
+    return deal(fact.data.owed ?? 0, left)[fact.pieces.indexOf(piece)]!;
+  }
+
+  shareOfOwed(at: number, piece: number, total: number): number {
+    const { pieces } = this.facts[at]!;
+    return deal(
+      total,
+      pieces.map((each) => this.owed(at, each)),
+    )[pieces.indexOf(piece)]!;
+  }
+
+  neverCame(at: number, piece: number): number {
+    const { pieces, amount } = this.facts[at]!;
+    const all = pieces.reduce((sum, each) => sum + this.owed(at, each), 0);
+    return this.shareOfOwed(at, piece, amount ?? all);
+  }
+
+  /** What a refund takes off a piece's proceeds. */
+  takenOff(at: number, piece: number): number {
+    const fact = this.facts[at] as FactOf<"refund">;
+    if (fact.data.unpaid) return this.neverCame(at, piece);
+    return this.even(fact, piece) + (fact.data.returned ? this.owed(at, piece) : 0);
   }
 
   /** What a fall-through gives back for one piece. */
@@ -137,7 +224,16 @@ class PieceReader {
   }
 
   price(at: number, piece: number): number {
-    return this.sum(at, piece, (fact) => (fact.kind === "buy" ? this.even(fact, piece) : 0));
+    return this.sum(at, piece, (fact) => {
+      if (fact.kind === "buy") return this.even(fact, piece);
+      if (fact.kind !== "trade" || gives(fact, piece)) return 0;
+      const got = fact.pieces.filter((each) => !gives(fact, each));
+      const cost = fact.amount! + (fact.data.paid ?? 0) - (fact.data.received ?? 0);
+      return deal(
+        cost,
+        got.map(() => 1),
+      )[got.indexOf(piece)]!;
+    });
   }
 
   materials(at: number, piece: number): number {
@@ -166,8 +262,8 @@ class PieceReader {
 
   proceeds(at: number, piece: number): number {
     const sales = this.sum(at, piece, (fact, i) => {
-      if (fact.kind === "sell") return this.saleShare(i, piece, fact.amount!);
-      return fact.kind === "refund" ? -this.even(fact, piece) : 0;
+      if (fact.kind === "sell" || gives(fact, piece)) return this.saleShare(i, piece, fact.amount!);
+      return fact.kind === "refund" ? -this.takenOff(i, piece) : 0;
     });
     return sales + this.kept(at, piece);
   }
@@ -184,6 +280,7 @@ class PieceReader {
   problem(at: number): Problem["kind"] | null {
     const fact = this.facts[at]!;
     if (fact.kind === "buy") return null;
+    if (fact.kind === "trade") return this.tradeProblem(fact, at);
     if (fact.pieces.some((piece) => !this.exists(at, piece))) return "no such piece";
     const needsHere = ["start", "finish", "list", "reprice", "hold", "sell", "retire"];
     if (needsHere.includes(fact.kind) && fact.pieces.some((piece) => this.gone(at, piece)))
@@ -193,7 +290,25 @@ class PieceReader {
       if (problem) return problem;
     }
     const held = fact.pieces.reduce((sum, piece) => sum + this.deposit(at, piece), 0);
+    const owed = fact.pieces.reduce((sum, piece) => sum + this.owed(at, piece), 0);
+    if (fact.kind === "sell") {
+      const isPart = fact.data.deposit === undefined || fact.data.deposit === "applied";
+      const due = Math.max(0, fact.amount! - (isPart ? held : 0));
+      return (fact.data.owed ?? 0) > due ? "more owed than due" : null;
+    }
+    if (fact.kind === "collect" || (fact.kind === "refund" && fact.data.unpaid)) {
+      if (owed === 0) return "nothing owed";
+      return (fact.amount ?? 0) > owed ? "more than buyers owe" : null;
+    }
     return fact.kind === "fallthrough" && (fact.amount ?? 0) > held ? "more than held" : null;
+  }
+
+  tradeProblem(fact: FactOf<"trade">, at: number): Problem["kind"] | null {
+    const gave = fact.pieces.filter((piece) => gives(fact, piece));
+    if (gave.some((piece) => !this.exists(at, piece))) return "no such piece";
+    if (gave.some((piece) => this.gone(at, piece))) return "piece gone";
+    if (gave.some((piece) => this.deposit(at, piece) > 0)) return "deposit held";
+    return fact.amount! + (fact.data.paid ?? 0) < (fact.data.received ?? 0) ? "trade below zero" : null;
   }
 
   pieceProblem(fact: Fact, at: number, piece: number): Problem["kind"] | null {
@@ -204,11 +319,11 @@ class PieceReader {
       if (price === null) return "piece not listed";
       return fact.data.cut && this.even(fact, piece) > price ? "cut below zero" : null;
     }
-    if (fact.kind === "refund") {
+    if (fact.kind === "refund" && !fact.data.unpaid) {
       const broughtIn = this.proceeds(at, piece);
-      const isSold = this.gone(at, piece)?.kind === "sell";
+      const isSold = isSale(this.gone(at, piece));
       if (!isSold && (fact.data.returned || broughtIn === 0)) return "piece not sold";
-      return this.even(fact, piece) > broughtIn ? "more than brought in" : null;
+      return this.even(fact, piece) > broughtIn - this.owed(at, piece) ? "more than brought in" : null;
     }
     return null;
   }
@@ -216,14 +331,15 @@ class PieceReader {
   line(piece: number): PieceLine {
     const end = this.facts.length;
     const all = this.before(end, piece).map(({ fact }) => fact);
-    const buy = all.find((fact) => fact.kind === "buy") as FactOf<"buy">;
-    const made = buy.data.made[buy.pieces.indexOf(piece)]!;
+    const buy = all.find((fact) => fact.kind === "buy" || brings(fact, piece)) as FactOf<"buy">;
+    const came = buy.pieces.slice(-buy.data.made.length);
+    const made = buy.data.made[came.indexOf(piece)]!;
     const gone = this.gone(end, piece);
     const started = all.find((fact) => fact.kind === "start")?.day ?? null;
-    const finished = all.findLast((fact) => fact.kind === "finish")?.day ?? null;
+    const finished = this.finished(end, piece);
     const listed = this.listed(end, piece);
     const isHeld = this.openHolds(end, piece).length > 0;
-    const states = [gone && (gone.kind === "sell" ? "sold" : gone.data.how), isHeld && "held"];
+    const states = [gone && (gone.kind === "retire" ? gone.data.how : "sold"), isHeld && "held"];
     const earlier = [listed && "listed", finished && "finished", started && "started", "bought"];
     const profit = this.profit(end, piece);
     const listPrice = this.listPrice(end, piece);
@@ -232,13 +348,13 @@ class PieceReader {
       name: made.name,
       traits: made.traits,
       status: [...states, ...earlier].find((state) => state) as PieceLine["status"],
-      lot: buy.pieces.length > 1 ? buy.pieces[0]! : null,
+      lot: came.length > 1 ? Math.min(...came) : null,
       bought: buy.day,
       started,
       finished,
       listed,
       listPrice: listPrice === null ? null : text(listPrice),
-      sold: gone?.kind === "sell" ? gone.day : null,
+      sold: isSale(gone) ? gone!.day : null,
       price: text(this.price(end, piece)),
       materials: text(this.materials(end, piece)),
       fees: text(this.fees(end, piece)),
@@ -250,6 +366,7 @@ class PieceReader {
         fact.kind === "work" ? this.even(fact, piece, fact.data.minutes) : 0,
       ),
       miles: this.miles(all),
+      owed: text(this.owed(end, piece)),
     };
   }
 
@@ -423,7 +540,7 @@ function addedTo(sums: Sums, reader: PieceReader, at: number): void {
   }
   if (fact.kind === "sell") {
     const how = fact.data.deposit ?? "applied";
-    const today = how === "applied" ? amount - held : amount;
+    const today = (how === "applied" ? amount - held : amount) - (fact.data.owed ?? 0);
     sums.flipped += fact.pieces.length;
     sums.proceeds += amount + (how === "kept" ? held : 0);
     sums.costOfSold += costs;
@@ -431,9 +548,17 @@ function addedTo(sums: Sums, reader: PieceReader, at: number): void {
     sums.in += Math.max(today, 0);
     sums.out += Math.max(-today, 0) + (how === "refunded" ? held : 0) + (fact.data.fee ?? 0);
   }
+  if (fact.kind === "collect") sums.in += amount;
+  if (fact.kind === "trade") {
+    sums.flipped += fact.pieces.filter((piece) => gives(fact, piece)).length;
+    sums.proceeds += amount;
+    sums.costOfSold += costs;
+    sums.in += fact.data.received ?? 0;
+    sums.out += fact.data.paid ?? 0;
+  }
   if (fact.kind === "refund") {
-    sums.proceeds -= amount;
-    sums.out += amount;
+    for (const piece of fact.pieces) sums.proceeds -= reader.takenOff(at, piece);
+    if (!fact.data.unpaid) sums.out += amount;
     if (fact.data.returned) {
       sums.flipped -= fact.pieces.length;
       sums.costOfSold -= costs;
@@ -454,7 +579,7 @@ function addSpending(sums: Sums, reader: PieceReader, fact: FactOf<"spend">, at:
     const share = reader.even(fact, piece);
     const gone = reader.gone(at, piece);
     if (fact.data.category === "fees") sums.fees += share;
-    else if (gone?.kind === "sell") sums.costOfSold += share;
+    else if (isSale(gone)) sums.costOfSold += share;
     else if (gone?.kind === "retire" && gone.data.how !== "kept") sums.writtenOff += share;
   }
 }
@@ -506,7 +631,7 @@ export function modelProblem(facts: readonly Fact[]): { fact: number; problem: P
   const reader = new PieceReader(ordered);
   const walk = new LoanWalk();
   for (const [at, fact] of ordered.entries()) {
-    const problem = reader.problem(at) ?? walk.apply(fact);
+    const problem = reader.problem(at) ?? walk.apply(fact) ?? repeatProblem(ordered, at);
     if (!problem) continue;
     const comesLater = problem === "no such piece" && buysAll(ordered, reader, at);
     return { fact: fact.id, problem: comesLater ? "not bought yet" : opensLater(ordered, fact, problem) };
@@ -514,10 +639,23 @@ export function modelProblem(facts: readonly Fact[]): { fact: number; problem: P
   return null;
 }
 
+/** A standing note is changed only where it was set up before. */
+function repeatProblem(facts: Fact[], at: number): Problem["kind"] | null {
+  const fact = facts[at]!;
+  if (fact.kind !== "repeat" || "note" in fact.data) return null;
+  const { of } = fact.data;
+  const isSetUp = (each: Fact) => each.kind === "repeat" && each.place === of && "note" in each.data;
+  return facts.slice(0, at).some(isSetUp) ? null : "no such repeat";
+}
+
 /** Whether the first missing piece of a fact is bought by a later one. */
 function buysAll(facts: Fact[], reader: PieceReader, at: number): boolean {
   const missing = facts[at]!.pieces.find((piece) => !reader.exists(at, piece))!;
-  return facts.some((fact) => fact.kind === "buy" && fact.pieces.includes(missing));
+  return facts.some(
+    (fact) =>
+      (fact.kind === "buy" && fact.pieces.includes(missing)) ||
+      (fact.pieces.includes(missing) && brings(fact, missing)),
+  );
 }
 
 function opensLater(facts: Fact[], fact: Fact, problem: Problem["kind"]): Problem["kind"] {
@@ -533,16 +671,21 @@ export function modelStatement(facts: readonly Fact[], through: string): Stateme
   const ordered = facts.filter((fact) => fact.day <= through).sort(order);
   const reader = new PieceReader(ordered);
   const end = ordered.length;
-  const bought = ordered.flatMap((fact) => (fact.kind === "buy" ? fact.pieces : [])).sort((a, b) => a - b);
+  const bought = ordered
+    .flatMap((fact) =>
+      fact.kind === "buy" ? fact.pieces : fact.pieces.filter((piece) => brings(fact, piece)),
+    )
+    .sort((a, b) => a - b);
   const walk = new LoanWalk();
   for (const fact of ordered) walk.apply(fact);
   walk.goTo(through);
   const months: MonthLine[] = [];
   let ready = 0;
   for (const fact of ordered) if (fact.kind === "sent") ready -= fact.amount!;
-  if (ordered[0]) {
-    let [year, month] = ordered[0].day.split("-").map(Number) as [number, number];
-    for (let name = ordered[0].day.slice(0, 7); name <= through.slice(0, 7); ) {
+  const earliest = ordered.find((fact) => fact.kind !== "repeat");
+  if (earliest) {
+    let [year, month] = earliest.day.split("-").map(Number) as [number, number];
+    for (let name = earliest.day.slice(0, 7); name <= through.slice(0, 7); ) {
       const row = monthLine(reader, name, through);
       months.push(row.line);
       ready += row.ready;
@@ -558,8 +701,9 @@ export function modelStatement(facts: readonly Fact[], through: string): Stateme
     pieces: bought.map((piece) => reader.line(piece)),
     months,
     loans: walk.loans.map((loan) => walk.line(loan)),
-    earmarked: text(ready),
+    earmarked: text(ready - total((piece) => reader.owed(end, piece))),
     depositsHeld: text(total((piece) => reader.deposit(end, piece))),
+    buyersOwe: text(total((piece) => reader.owed(end, piece))),
     unsoldCost: text(total((piece) => (reader.gone(end, piece) ? 0 : reader.cost(end, piece)))),
   };
 }

@@ -40,8 +40,9 @@ function standingOf(steps: readonly Step[], judge = (facts: Fact[]) => foldFacts
 
 /** Everything that the books hold, as plain data. */
 function contentOf(books: Books): unknown {
-  const { facts, pieces, loans, months, postings, story, order, taxRates, goals, declaredSent } = books;
-  const maps = [pieces, loans, months, postings, story].map((map) => [...map]);
+  const { facts, pieces, loans, months, postings, story, order, taxRates, goals, declaredSent, standing } =
+    books;
+  const maps = [pieces, loans, months, postings, story, standing].map((map) => [...map]);
   return structuredClone({ facts, maps, order, taxRates, goals, declaredSent });
 }
 
@@ -170,7 +171,7 @@ function balanceOf(books: Books, account: string, detail?: string): number {
 function areUnrelated(a: Fact, b: Fact): boolean {
   const onLoans = ["loan", "pay", "terms", "statement"];
   if (a.day !== b.day || a.place === b.place) return false;
-  if (a.kind === b.kind && a.kind === "taxrate") return false;
+  if (a.kind === b.kind && (a.kind === "taxrate" || a.kind === "repeat")) return false;
   if (onLoans.includes(a.kind) && onLoans.includes(b.kind)) return false;
   return !a.pieces.some((piece) => b.pieces.includes(piece));
 }

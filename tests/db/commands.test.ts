@@ -76,6 +76,7 @@ describe("books", () => {
       loans: [],
       earmarked: "0.00",
       depositsHeld: "0.00",
+      buyersOwe: "0.00",
       unsoldCost: "0.00",
     });
     expect(existsSync(directory)).toBe(false);

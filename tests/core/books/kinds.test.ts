@@ -334,16 +334,16 @@ describe("sell", () => {
     expect(legsOf(ledger)).toEqual([
       "cash +22000 #1",
       "sales -22000 #1",
-      "selling fees +660 #1",
-      "cash -660 #1",
       "cost of pieces sold +3000 #1",
       "unsold pieces -3000 #1",
+      "selling fees +660 #1",
+      "cash -660 #1",
     ]);
     expect(month(ledger)).toMatchObject({ flipped: 1, proceeds: 22_000, cashIn: 22_000, cashOut: 3_660 });
     expect(profitOf(ledger.piece(DESK))).toBe(22_000 - 660 - 3_000);
   });
 
-  it("one price is shared by list prices where each has its own, evenly otherwise; the fee likewise", () => {
+  it("one price is shared by list prices, an unlisted piece at its cost beside them; the fee likewise", () => {
     const set = new Ledger();
     set.buy("2026-05-01", ["table", "chair", "chair", "chair", "chair"], 5_000, { set: true });
     on(set, "list", [1], 24_000, {});
@@ -352,14 +352,20 @@ describe("sell", () => {
     expect([1, 2].map((number) => set.piece(number).sales)).toEqual([20_000, 2_500]);
     expect([1, 2].map((number) => set.piece(number).fees)).toEqual([600, 75]);
     const half = on(withDesk({ chairs: true }), "list", [2], 9_000, {});
-    sell(half, [2, 3], 10_001);
-    expect([2, 3].map((number) => half.piece(number).sales)).toEqual([5_001, 5_000]);
+    on(half, "spend", [3], 3_333, { what: "paint", category: "materials" });
+    sell(half, [2, 3], 30_003);
+    expect([2, 3].map((number) => half.piece(number).price)).toEqual([3_334, 3_333]);
+    expect([2, 3].map((number) => half.piece(number).sales)).toEqual([10_003, 20_000]);
+    const free = new Ledger();
+    free.buy("2026-05-01", ["chair", "chair"], 0);
+    on(free, "list", [1], 9_000, {});
+    expect(sell(free, [1, 2], 10_001).piece(1).sales).toBe(5_001);
   });
 
-  it("a list price of zero counts as none; a set's one list price counts as each piece's own", () => {
+  it("a list price of zero counts as none: by cost; a set's one list price counts as each piece's own", () => {
     const zero = on(withDesk({ chairs: true }), "list", [2], 9_000, {});
     on(zero, "list", [3], 0, {});
-    expect(sell(zero, [2, 3], 10_000).piece(3).sales).toBe(5_000);
+    expect(sell(zero, [2, 3], 10_000).piece(3).sales).toBe(4_999);
     const set = on(withDesk({ chairs: true }), "list", CHAIRS, 10_000, {});
     on(set, "reprice", [4], 6_666, {});
     sell(set, CHAIRS, 13_333);

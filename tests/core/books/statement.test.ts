@@ -37,13 +37,13 @@ describe("the statement", () => {
         '"pieces":[{"number":9,"name":"nightstand","traits":[],"status":"sold","lot":null,"bought":"2026-05-03",',
         '"started":null,"finished":"2026-05-07","listed":"2026-05-08","listPrice":"55.00","sold":"2026-05-10",',
         '"price":"12.00","materials":"0.00","fees":"0.00","deposit":"0.00","depositsKept":"0.00",',
-        '"proceeds":"55.00","profit":"43.00","minutes":150,"miles":"0"}],',
+        '"proceeds":"55.00","profit":"43.00","minutes":150,"miles":"0","owed":"0.00"}],',
         '"months":[{"month":"2026-05","flipped":1,"proceeds":"55.00","costOfSold":"12.00","fees":"0.00",',
         '"overhead":"0.00","writtenOff":"0.00","flipProfit":"43.00","otherIncome":"0.00","taxSetAside":"0.00",',
         '"forLoan":"43.00","paidToLoan":"0.00","cashIn":"55.00","cashOut":"12.00"}],',
         '"loans":[{"name":"loan","rate":"5.5","principal":"14250.00","accruedInterest":"0.00",',
         '"balance":"14250.00","paid":"0.00","interestPaid":"0.00"}],',
-        '"earmarked":"43.00","depositsHeld":"0.00","unsoldCost":"0.00"}',
+        '"earmarked":"43.00","depositsHeld":"0.00","buyersOwe":"0.00","unsoldCost":"0.00"}',
       ].join(""),
     );
   });

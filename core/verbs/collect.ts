@@ -1,0 +1,204 @@
+import { z } from "zod";
+import type { Piece } from "../books/books.ts";
+import { checkPieces } from "../books/check.ts";
+import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
+import { labelOf } from "../books/label.ts";
+import type { FactRules } from "../books/rules.ts";
+import { wordsShape } from "../books/shapes.ts";
+import { depositOf, owedByBuyers, sharesOfOwed } from "../books/shares.ts";
+import {
+  type Ask,
+  type Choice,
+  confirmation,
+  type Decision,
+  type Desk,
+  NEVER_MIND,
+} from "../decide/decision.ts";
+import { dayWords, methodWords, namesOf, piecesOf } from "../decide/echo.ts";
+import type { Fit } from "../decide/match.ts";
+import { salesOwing } from "../decide/owing.ts";
+import { settlePieces } from "../decide/pieces.ts";
+import { type Cents, show } from "../money.ts";
+import type { ReadingOf } from "../notes/reading.ts";
+import { sell } from "./sell.ts";
+import { defineVerb } from "./verb.ts";
+
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    collect: { amount?: Cents; pieces?: Mention[]; buyer?: string; method?: string };
+  }
+}
+
+declare module "../books/facts.ts" {
+  interface FactData {
+    /** What a buyer owed comes in. */
+    collect: { method?: string; buyer?: string };
+  }
+}
+
+const rules: FactRules<"collect"> = {
+  data: z.strictObject({ method: wordsShape.optional(), buyer: wordsShape.optional() }),
+  apply(books, fact) {
+    const problem = checkPieces(books, fact.pieces);
+    if (problem) return problem;
+    const owed = owedByBuyers(fact.pieces.map((number) => books.pieces.get(number)!));
+    if (owed === 0) return { kind: "nothing owed", number: fact.pieces[0]! };
+    if (amountOf(fact) > owed) return { kind: "more than buyers owe", owed };
+    const pieces = fact.pieces.map((number) => books.piece(number));
+    const shares = sharesOfOwed(pieces, amountOf(fact));
+    pieces.forEach((piece, index) => {
+      piece.owed -= shares[index]!;
+      books.post("buyers owe", -shares[index]!, { piece: piece.number });
+    });
+    books.post("cash", amountOf(fact), { piece: onlyPiece(fact) });
+    return null;
+  },
+};
+
+/** Pieces on which something is owed; a held one is about to be paid for, which is its sale. */
+const payable: Fit = {
+  allows: (piece) => piece.owed > 0 || piece.hold !== null,
+  prefers: (piece) => piece.owed > 0,
+};
+
+export const collect = defineVerb({
+  kind: "collect",
+  example: "got the other 50 for #2",
+  byItsDay: true,
+  books: rules,
+  reads: {
+    says: [
+      {
+        say: [
+          "got the other",
+          "got the rest",
+          "paid the rest",
+          "paid the other",
+          "paid up",
+          "paid what",
+          "collected the rest",
+          "collected the other",
+          "got the balance",
+          "paid the balance",
+        ],
+        without: ["loan", "supply"],
+      },
+    ],
+    slots: { amount: "money", pieces: "pieces", method: "method" },
+    absorbs: ["for", "owed", "owes", "rest", "the rest", "other"],
+  },
+
+  decide(reading, desk) {
+    if (reading.pieces?.length) return collectNamed(reading, desk);
+    const sales = salesOwing(desk.books, reading);
+    const [only, ...others] = sales;
+    if (!only) return { kind: "refuse", why: 'Nobody owes you that. "held" shows who owes what.' };
+    if (others.length > 0) return { kind: "ask", ask: whichSale(sales, desk) };
+    return collectOn(reading, only.pieces, desk);
+  },
+  echo({ fact, books, today }) {
+    const from = fact.data.buyer ? ` from ${fact.data.buyer}` : "";
+    const amount = `${show(fact.amount ?? 0)}${methodWords(fact.data.method)}`;
+    const left = owedByBuyers(piecesOf(books, fact));
+    const rest = left > 0 ? `Still owed on it: ${show(left)}` : "Paid in full";
+    return [`Got ${amount}${from} for ${namesOf(books, fact)}${dayWords(fact, today)}`, rest];
+  },
+});
+
+function collectNamed(reading: ReadingOf<"collect">, desk: Desk): Decision {
+  const need = {
+    fit: payable,
+    question: "was it paid for",
+    unknown: "refuse",
+    lacks: "and nothing is owed on it",
+  } as const;
+  const settled = settlePieces(reading, desk, need);
+  if (settled.kind !== "settled") return settled;
+  const pieces = piecesOf(desk.books, settled);
+  if (owedByBuyers(pieces) === 0) return sellHeld(reading, settled.pieces, desk);
+  return collectOn(reading, settled.pieces, desk);
+}
+
+/** The amount said, or all that is owed where "the rest" was; more than that is asked about. */
+function collectOn(reading: ReadingOf<"collect">, pieces: readonly number[], desk: Desk): Decision {
+  const owed = owedByBuyers(piecesOf(desk.books, { pieces: [...pieces] }));
+  const names = labelOf(desk.books, pieces);
+  if (reading.amount === undefined && !desk.confirmed.includes("all of it")) {
+    const ask = confirmation(`${show(owed)} is owed on ${names}. Did all of it come in?`, {
+      label: `Yes, ${show(owed)}`,
+      confirm: "all of it",
+    });
+    return { kind: "ask", ask: { ...ask, wants: "amount" } };
+  }
+  const amount = reading.amount ?? owed;
+  if (amount > owed) return { kind: "ask", ask: moreThanOwed(owed, names) };
+  const { method, buyer } = reading;
+  const data = { ...(method ? { method } : {}), ...(buyer ? { buyer } : {}) };
+  const day = reading.date ?? desk.today;
+  return { kind: "record", facts: [{ kind: "collect", day, pieces: [...pieces], amount, data }] };
+}
+
+function moreThanOwed(owed: Cents, names: string): Ask {
+  const all: Choice = {
+    label: `It was ${show(owed)}`,
+    words: ["yes"],
+    effect: { kind: "settle", change: { amount: owed } },
+  };
+  const prompt = `Only ${show(owed)} is owed on ${names}. How much came in?`;
+  return { prompt, wants: "amount", choices: [all, { ...NEVER_MIND, words: ["no"] }] };
+}
+
+function whichSale(sales: readonly FactOf<"sell">[], { books, today }: Desk): Ask {
+  const choices = sales.map((sale): Choice => {
+    const owed = owedByBuyers(piecesOf(books, sale));
+    const buyer = sale.data.buyer ? ` by ${sale.data.buyer}` : "";
+    const mentions = sale.pieces.map((number) => ({ number, count: 1 }));
+    return {
+      label: `${labelOf(books, sale.pieces)}: ${show(owed)} owed${buyer}${dayWords(sale, today)}`,
+      effect: { kind: "settle", change: { pieces: mentions } },
+    };
+  });
+  return { prompt: "Which one was paid?", wants: "pieces", choices: [...choices, NEVER_MIND] };
+}
+
+/** "Paid the rest, 120" for a held piece is its sale, at deposit and rest together where that is the list price. */
+function sellHeld(reading: ReadingOf<"collect">, numbers: readonly number[], desk: Desk): Decision {
+  const { amount, buyer, method, date, text, line } = reading;
+  const pieces = piecesOf(desk.books, { pieces: [...numbers] });
+  const mentions = numbers.map((number) => ({ number, count: 1 }));
+  const deposit = depositOf(pieces);
+  const listed = listPriceOf(pieces);
+  const whole = amount === undefined ? listed : amount + deposit;
+  const saleAt = (price: Cents): ReadingOf<"sell"> => ({
+    kind: "sell",
+    pieces: mentions,
+    price,
+    text,
+    line,
+    ...(buyer ? { buyer } : {}),
+    ...(method ? { method } : {}),
+    ...(date ? { date } : {}),
+  });
+  const confirmed = [...desk.confirmed, "whole price"];
+  if (whole !== null && (amount === undefined || whole === listed))
+    return sell.decide!(saleAt(whole), { ...desk, confirmed });
+  const names = labelOf(desk.books, numbers);
+  if (amount === undefined)
+    return { kind: "refuse", why: `What did ${names} sell for, in all? Like: sold #${numbers[0]} 120` };
+  const choice = (price: Cents, label: string): Choice => ({
+    label,
+    effect: { kind: "instead", readings: [saleAt(price)], confirm: "whole price" },
+  });
+  const prompt = `${names} is on hold, ${show(deposit)} deposit. Sold for how much in all?`;
+  const choices = [
+    choice(deposit + amount, `${show(deposit + amount)}, ${show(amount)} of it today`),
+    choice(amount, `${show(amount)} in all`),
+  ];
+  return { kind: "ask", ask: { prompt, wants: "choice", choices: [...choices, NEVER_MIND] } };
+}
+
+/** What the pieces are listed at together; null unless each has a price. */
+function listPriceOf(pieces: readonly Readonly<Piece>[]): Cents | null {
+  if (pieces.some((piece) => piece.listPrice === null)) return null;
+  return pieces.reduce((sum, piece) => sum + piece.listPrice!, 0);
+}
