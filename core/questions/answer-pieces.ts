@@ -1,0 +1,139 @@
+import { counted } from "../answers/wording.ts";
+import type { Piece } from "../books/books.ts";
+import { pieceLabel } from "../books/piece.ts";
+import { showDay } from "../calendar.ts";
+import { amountText, show } from "../money.ts";
+import type { Answered, PrintedRow } from "./answered.ts";
+import { type Desk, isIn } from "./desk.ts";
+import { listNotes, type NoteLine, showNoteLine } from "./notes-list.ts";
+import { factLine, type PieceFact } from "./piece-facts.ts";
+import type { Filter, Period } from "./query.ts";
+import type { NotesQuestion } from "./read-lists.ts";
+import type { PieceQuestion } from "./read-pieces.ts";
+import { capital, filtersWords, ROWS_MAX } from "./words-of-answers.ts";
+
+type Pieces = readonly Readonly<Piece>[];
+
+function none(filters: readonly Filter[]): Answered {
+  const what = filtersWords(filters);
+  return {
+    understood: true,
+    value: null,
+    rows: [],
+    period: null,
+    text: `No ${what || "piece"} on the books.`,
+  };
+}
+
+/** Lines for the first few, and how many more there are. */
+export function cut(lines: readonly string[]): string[] {
+  return lines.length > ROWS_MAX
+    ? [...lines.slice(0, ROWS_MAX), `and ${lines.length - ROWS_MAX} more`]
+    : [...lines];
+}
+
+/** One fact of each piece meant: of one, just that; of several those that have it, a row each. */
+export function answerFact(
+  desk: Desk,
+  { fact, pieces, filters }: Extract<PieceQuestion, { kind: "fact" }>,
+): Answered {
+  if (pieces.length === 0) return none(filters);
+  const having = pieces.filter((piece) => fact.of(piece, desk) !== null);
+  const told: Pieces = having.length > 0 ? having : pieces;
+  const lines = told.map((piece) => factLine(piece, fact, desk));
+  const [only] = told;
+  if (told.length === 1 || having.length === 0)
+    return {
+      understood: true,
+      value: having.length === 0 ? null : fact.of(only!, desk),
+      period: null,
+      text: cut(lines).join("\n"),
+      ...story(told),
+    };
+  return {
+    understood: true,
+    value: shared(told, fact, desk),
+    rows: told.map((piece) => row(piece, fact.of(piece, desk))),
+    period: null,
+    text: cut(lines).join("\n"),
+  };
+}
+
+function shared(pieces: Pieces, fact: PieceFact, desk: Desk): string | null {
+  const values = new Set(pieces.map((piece) => fact.of(piece, desk)));
+  return values.size === 1 ? [...values][0]! : null;
+}
+
+function row(piece: Readonly<Piece>, value: string | null): PrintedRow {
+  return { label: pieceLabel(piece), number: piece.number, value };
+}
+
+/** The whole story behind a line, one tap away. */
+function story(pieces: Pieces): Pick<Answered, "buttons"> {
+  const [only, other] = pieces;
+  return only && !other ? { buttons: [[{ label: "Its story", press: `ask:show #${only.number}` }]] } : {};
+}
+
+/** Yes or no first, then since when. */
+export function answerYesNo(desk: Desk, question: Extract<PieceQuestion, { kind: "yes or no" }>): Answered {
+  const { state, pieces, period, filters, any } = question;
+  if (pieces.length === 0)
+    return {
+      ...none(filters),
+      value: "no",
+      text: `No: no ${filtersWords(filters) || "piece"} on the books.`,
+    };
+  const isSo = (piece: Readonly<Piece>): boolean => {
+    const since = state.since(piece, desk);
+    return since !== null && isIn(period as Period | null, since);
+  };
+  const so = pieces.filter(isSo);
+  const here = pieces.filter((piece) => !piece.gone);
+  // "Is the dresser listed" speaks of the one that is still here.
+  const meant =
+    !any && pieces.length > 1 && here.length === 1 && state.cue !== "sold" && state.cue !== "gone"
+      ? here
+      : pieces;
+  const soMeant = meant.filter(isSo);
+  const yes = any ? so.length > 0 : soMeant.length === meant.length;
+  const lines = yes
+    ? soMeant.map(
+        (piece) => `${pieceLabel(piece)}: ${state.told}, ${showDay(state.since(piece, desk)!, desk.today)}`,
+      )
+    : meant.filter((piece) => !isSo(piece)).map((piece) => `${pieceLabel(piece)}: not ${state.told}`);
+  const [first, ...more] = cut(lines);
+  const some = !yes && soMeant.length > 0 ? ` (${soMeant.length} of ${meant.length} are)` : "";
+  return {
+    understood: true,
+    value: yes ? "yes" : "no",
+    ...(meant.length > 1 ? { rows: meant.map((piece) => row(piece, isSo(piece) ? "yes" : "no")) } : {}),
+    period: period ? { from: period.from, to: period.to } : null,
+    text: [`${yes ? "Yes" : "No"}${some}. ${first ?? ""}`.trim(), ...more].join("\n"),
+    ...story(meant),
+  };
+}
+
+function printedNote({ date, label, numbers, value }: NoteLine): PrintedRow {
+  const pieces = numbers.length === 1 ? { number: numbers[0]! } : numbers.length > 1 ? { numbers } : {};
+  return { date, label, ...pieces, value: value === null ? null : amountText(value) };
+}
+
+/** Dated lines, newest first, with what they come to. */
+export function answerNotes(desk: Desk, { asked, title }: NotesQuestion): Answered {
+  const lines = listNotes(desk, asked);
+  const sum = lines.reduce((total, { value }) => total + (value ?? 0), 0);
+  const isMoney = asked.kinds !== null && lines.some(({ value }) => value !== null);
+  const about = filtersWords(asked.filters);
+  const when = asked.last !== null ? "" : `, ${asked.period?.name ?? "ever"}`;
+  const head = `${title}${about ? `, ${about}` : ""}${when}: ${counted(lines.length, "note")}${isMoney ? `, ${show(sum)}` : ""}`;
+  return {
+    understood: true,
+    ...(isMoney ? { value: amountText(sum) } : { value: String(lines.length) }),
+    rows: lines.map(printedNote),
+    period: asked.period ? { from: asked.period.from, to: asked.period.to } : null,
+    text:
+      lines.length === 0
+        ? `${capital(title.toLowerCase())}${about ? `, ${about}` : ""}${when}: nothing noted`
+        : [head, ...cut(lines.map((line) => `  ${showNoteLine(line, desk.today)}`))].join("\n"),
+  };
+}

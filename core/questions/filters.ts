@@ -1,0 +1,164 @@
+import type { Piece } from "../books/books.ts";
+import type { Fact } from "../books/facts.ts";
+import type { Desk, Subject } from "./desk.ts";
+import { personNamed } from "./ledger-index.ts";
+import { kindOf, singularOf } from "./lexicon.ts";
+import type { Dimension, Filter, MeasureName } from "./query.ts";
+
+/** Whether a piece is of a kind as said: "chair" takes in dining chairs, "dining chair" only those. */
+export function isOfKind({ name, traits }: Readonly<Piece>, said: string): boolean {
+  if (name === said || kindOf(name) === said) return true;
+  if (!said.includes(" ") || said.includes(" of ")) return false;
+  const [head, ...before] = said.split(" ").reverse() as [string, ...string[]];
+  const described = new Set([...name.split(" ").slice(0, -1), ...traits]);
+  return kindOf(name) === head && before.every((word) => described.has(word));
+}
+
+/** Whether what was recorded is, or goes by, what was said: "uncle" finds "uncle in town". */
+export function namesSame(recorded: string | null | undefined, said: string): boolean {
+  if (!recorded) return false;
+  const a = plainName(recorded);
+  const b = plainName(said);
+  return a === b || ` ${a} `.includes(` ${b} `);
+}
+
+function plainName(name: string): string {
+  return name
+    .toLowerCase()
+    .split(/[\s-]+/)
+    .map((word) => singularOf(word))
+    .join(" ");
+}
+
+/** Whether something bought is what was said: its last word tells ("chalk paint" is paint). */
+function isWhat(recorded: string, said: string): boolean {
+  const a = plainName(recorded);
+  const b = plainName(said);
+  return a === b || a.endsWith(` ${b}`);
+}
+
+/** Who bought a piece: its sale's buyer, else its hold's; null where nobody is named. */
+export function buyerOf(desk: Desk, piece: Readonly<Piece>): string | null {
+  if (piece.gone === "sold") {
+    const { sell } = desk.index.of(piece.number);
+    if (sell?.kind === "sell" && sell.data.buyer) return sell.data.buyer;
+    return null;
+  }
+  return piece.hold?.buyer ?? null;
+}
+
+/** How a sold piece was paid for, as noted; null where nothing was. */
+export function saleMethodOf(desk: Desk, piece: Readonly<Piece>): string | null {
+  const { sell } = desk.index.of(piece.number);
+  return piece.gone === "sold" && sell?.kind === "sell" ? (sell.data.method ?? null) : null;
+}
+
+/** Where a piece was last listed; null where no place was said. */
+export function placeOf(desk: Desk, piece: Readonly<Piece>): string | null {
+  const { list } = desk.index.of(piece.number);
+  return list?.kind === "list" ? (list.data.place ?? null) : null;
+}
+
+/** Measures whose method is the sale's; for all others it is the note's own. */
+const BY_SALE: ReadonlySet<MeasureName> = new Set([
+  "profit",
+  "proceeds",
+  "hourly",
+  "reached",
+  "days to sell",
+]);
+
+export function methodOf(desk: Desk, measure: MeasureName, { piece, fact }: Subject): string | null {
+  const own = (fact?.data as { method?: string } | undefined)?.method;
+  if (fact?.kind === "sell") return own ?? null;
+  if (BY_SALE.has(measure) || (measure === "count" && fact?.kind !== "buy" && piece?.gone === "sold"))
+    return piece ? saleMethodOf(desk, piece) : null;
+  return own ?? null;
+}
+
+/** Whom a fact is put down to: the person of the household it names, else the member who noted it. */
+export function personOf(desk: Desk, fact: Fact | null): string | null {
+  if (!fact) return null;
+  return personNamed(fact) ?? desk.people.find(({ id }) => id === fact.author)?.name ?? null;
+}
+
+/** The states of a piece that a question may ask for. */
+function hasStatus(desk: Desk, piece: Readonly<Piece>, status: string): boolean {
+  switch (status) {
+    case "unsold":
+      return !piece.gone;
+    case "gone":
+      return piece.gone !== null;
+    case "sold":
+    case "kept":
+    case "given":
+    case "scrapped":
+      return piece.gone === status;
+    case "held":
+      return !piece.gone && piece.hold !== null;
+    case "listed":
+      return !piece.gone && piece.listed !== null;
+    case "unlisted":
+      return !piece.gone && piece.finished !== null && piece.listed === null && piece.hold === null;
+    case "finished":
+      return piece.finished !== null;
+    case "started":
+      return !piece.gone && piece.started !== null && piece.finished === null;
+    case "returned":
+      return desk.index.of(piece.number).returned !== null;
+    default:
+      return piece.price === 0;
+  }
+}
+
+type Holds = (subject: Subject, value: string, desk: Desk, measure: MeasureName) => boolean;
+
+const spendOf = ({ fact }: Subject) => (fact?.kind === "spend" ? fact.data : null);
+
+/** One entry for each thing that can narrow a question. */
+export const filters: Readonly<Record<Exclude<Dimension, "over" | "under" | "least" | "most">, Holds>> = {
+  piece: ({ piece }, value) => piece?.number === Number(value),
+  kind: ({ piece }, value) => piece !== null && isOfKind(piece, value),
+  trait: ({ piece }, value) =>
+    piece !== null && (piece.traits.includes(value) || piece.name.split(" ").slice(0, -1).includes(value)),
+  lot: ({ piece }, value) => piece?.lot === Number(value),
+  source: ({ piece }, value) => namesSame(piece?.source, value),
+  buyer: ({ piece }, value, desk) => piece !== null && namesSame(buyerOf(desk, piece), value),
+  method: (subject, value, desk, measure) => methodOf(desk, measure, subject) === value,
+  place: ({ piece }, value, desk) => piece !== null && namesSame(placeOf(desk, piece), value),
+  person: ({ fact }, value, desk) =>
+    value.startsWith("#") ? isBy(fact, Number(value.slice(1))) : namesSame(personOf(desk, fact), value),
+  what: (subject, value) => isWhat(spendOf(subject)?.what ?? "", value),
+  category: (subject, value) => spendOf(subject)?.category === value,
+  stream: ({ fact }, value) => fact?.kind === "income" && namesSame(fact.data.stream, value),
+  loan: ({ loan }, value) => loan === value,
+  status: ({ piece }, value, desk) => piece !== null && hasStatus(desk, piece, value),
+};
+
+/** Noted by a member, and put down to nobody else. */
+function isBy(fact: Fact | null, member: number): boolean {
+  return fact !== null && fact.author === member && personNamed(fact) === null;
+}
+
+function isWithin(dimension: Dimension, units: number, bound: number): boolean {
+  if (dimension === "over") return units > bound;
+  if (dimension === "under") return units < bound;
+  return dimension === "least" ? units >= bound : units <= bound;
+}
+
+/** Whether a subject passes every filter. An amount is held against `units`. */
+export function passes(
+  subject: Subject,
+  all: readonly Filter[],
+  { desk, measure, units }: { desk: Desk; measure: MeasureName; units: number | null },
+): boolean {
+  for (const { dimension, values, not } of all) {
+    if (dimension === "over" || dimension === "under" || dimension === "least" || dimension === "most") {
+      if (units === null || !isWithin(dimension, units, Number(values[0]))) return false;
+    } else {
+      const holds = filters[dimension];
+      if (values.some((value) => holds(subject, value, desk, measure)) === Boolean(not)) return false;
+    }
+  }
+  return true;
+}

@@ -1,0 +1,78 @@
+import type { Day } from "../calendar.ts";
+import { addDays, addMonths, monthOf, weekdayOf } from "../calendar.ts";
+import type { Desk, Subject } from "./desk.ts";
+import { buyerOf, methodOf, personOf, placeOf } from "./filters.ts";
+import { kindOf } from "./lexicon.ts";
+import type { Grouping, MeasureName, Period } from "./query.ts";
+
+/** What stands where nothing was recorded to go by. */
+export const UNKNOWN = "unknown";
+
+type LabelOf = (subject: Subject, desk: Desk, measure: MeasureName) => string | null;
+
+/** The ISO 8601 week of a day: "2026-W18". Weeks begin on Monday, the first holds the year's first Thursday. */
+export function weekOf(day: Day): string {
+  const thursday = addDays(day, 3 - ((weekdayOf(day) + 6) % 7));
+  const year = thursday.slice(0, 4);
+  const first = `${year}-01-01`;
+  let week = 1;
+  for (let at = addDays(thursday, -7); at >= first; at = addDays(at, -7)) week += 1;
+  return `${year}-W${String(week).padStart(2, "0")}`;
+}
+
+function quarterOf(day: Day): string {
+  return `${day.slice(0, 4)}-Q${Math.ceil(Number(day.slice(5, 7)) / 3)}`;
+}
+
+/** One entry for each way to part an answer into rows. */
+export const groupings: Readonly<Record<Grouping, LabelOf>> = {
+  day: ({ day }) => day,
+  week: ({ day }) => weekOf(day),
+  month: ({ day }) => monthOf(day),
+  quarter: ({ day }) => quarterOf(day),
+  year: ({ day }) => day.slice(0, 4),
+  kind: ({ piece }) => (piece ? kindOf(piece.name) : null),
+  source: ({ piece }) => piece?.source ?? null,
+  person: ({ fact }, desk) => personOf(desk, fact),
+  buyer: ({ piece }, desk) => (piece ? buyerOf(desk, piece) : null),
+  method: (subject, desk, measure) => methodOf(desk, measure, subject),
+  stream: ({ fact }) => (fact?.kind === "income" ? fact.data.stream : null),
+  category: ({ fact }) => (fact?.kind === "spend" ? fact.data.category : null),
+  what: ({ fact }) => (fact?.kind === "spend" ? fact.data.what : null),
+  place: ({ piece }, desk) => (piece ? placeOf(desk, piece) : null),
+  loan: ({ loan }) => loan ?? null,
+  piece: ({ piece }) => (piece ? String(piece.number) : null),
+};
+
+/** Rows of these are stretches of time, in their order; those in between show nothing as zero. */
+const TIMES: ReadonlySet<Grouping> = new Set(["day", "week", "month", "quarter", "year"]);
+
+export function isTime(grouping: Grouping): boolean {
+  return TIMES.has(grouping);
+}
+
+/** Every label from the first to the last day, for months, quarters, weeks and years; days only where something was. */
+export function labelsBetween(grouping: Grouping, from: Day, to: Day): string[] {
+  const label = groupings[grouping];
+  const at = (day: Day): string => label({ day, piece: null, fact: null, units: 0 }, {} as Desk, "net")!;
+  const labels: string[] = [];
+  if (grouping === "day" || from > to) return labels;
+  if (grouping === "week") {
+    for (let day = from; day < addDays(to, 7); day = addDays(day, 7)) labels.push(at(day < to ? day : to));
+  } else {
+    const last = monthOf(to);
+    for (let month = monthOf(from); month <= last; month = addMonths(month, 1))
+      labels.push(at(`${month}-01`));
+  }
+  return [...new Set(labels)];
+}
+
+/** Where rows of time begin and end: the period, as far as the books go. */
+export function spanOf(period: Period | null, desk: Desk): { from: Day; to: Day } | null {
+  const first = desk.books.facts[0]?.day;
+  if (first === undefined) return null;
+  const from = period?.from ?? first;
+  const end = period?.to ?? desk.today;
+  const isPast = end < desk.today;
+  return { from, to: isPast ? end : desk.today };
+}

@@ -1,0 +1,299 @@
+import type { Books, Piece } from "../books/books.ts";
+import type { Fact, FactOf } from "../books/facts.ts";
+import type { Posting } from "../books/postings.ts";
+import { shareOfMiles } from "../books/shares.ts";
+import type { Day } from "../calendar.ts";
+import type { Cents } from "../money.ts";
+import { splitEvenly } from "../split.ts";
+
+/** What one fact did to one piece (or to none), in the unit of the journal it stands in. */
+export interface Entry {
+  fact: Fact;
+  day: Day;
+  piece: number | null;
+  /** Cents, whole minutes or pieces; miles are in `miles`. */
+  units: number;
+  miles?: string;
+  /** The loan of a payment. */
+  loan?: string;
+}
+
+/** Entries of one sort in the order of their days. */
+export type Journal =
+  | "spent"
+  | "fees"
+  | "miles"
+  | "minutes"
+  | "income"
+  | "paid"
+  | "interest"
+  | "proceeds"
+  | "net"
+  | "sold";
+
+/** The facts of a piece that questions ask for again and again: the latest of each sort. */
+export interface PieceFacts {
+  buy: Fact | null;
+  sell: Fact | null;
+  hold: Fact | null;
+  list: Fact | null;
+  /** The last day it came back; null: never. */
+  returned: Day | null;
+  /** The first listing since it was bought or last came back. */
+  listedSince: Day | null;
+  /** What it was listed at then. */
+  listings: { day: Day; fact: Fact }[];
+  finishes: Day[];
+}
+
+/** What the ledger itself calls things, beside the words of the trade: each with how often it stands. */
+export interface LedgerWords {
+  names: Set<string>;
+  traits: Set<string>;
+  sources: Set<string>;
+  buyers: Set<string>;
+  methods: Set<string>;
+  places: Set<string>;
+  whats: Set<string>;
+  streams: Set<string>;
+  people: Set<string>;
+}
+
+function noWords(): LedgerWords {
+  return {
+    names: new Set(),
+    traits: new Set(),
+    sources: new Set(),
+    buyers: new Set(),
+    methods: new Set(),
+    places: new Set(),
+    whats: new Set(),
+    streams: new Set(),
+    people: new Set(),
+  };
+}
+
+const NET_ACCOUNTS: Readonly<Partial<Record<Posting["account"], true>>> = {
+  sales: true,
+  "deposits kept": true,
+  refunds: true,
+  "cost of pieces sold": true,
+  "selling fees": true,
+  overhead: true,
+  "written off": true,
+};
+
+/** The person of the household that a fact names, where it names one. */
+export function personNamed(fact: Fact): string | null {
+  const by = (fact as { by?: unknown }).by ?? (fact.data as { by?: unknown }).by;
+  return typeof by === "string" ? by : null;
+}
+
+/**
+ * The facts sorted for asking. It grows with the ledger: what was indexed before is kept as long as the facts
+ * before it stand as they stood.
+ */
+export class LedgerIndex {
+  readonly journals: Record<Journal, Entry[]> = {
+    spent: [],
+    fees: [],
+    miles: [],
+    minutes: [],
+    income: [],
+    paid: [],
+    interest: [],
+    proceeds: [],
+    net: [],
+    sold: [],
+  };
+  readonly pieceFacts = new Map<number, PieceFacts>();
+  readonly words = noWords();
+  /** Grows whenever a word of the ledger is new. */
+  wordsRevision = 0;
+  readonly #facts: Fact[] = [];
+
+  /** Whether all that was indexed still stands at the head of these facts. */
+  isHeadOf(facts: readonly Fact[]): boolean {
+    if (this.#facts.length > facts.length) return false;
+    for (let at = 0; at < this.#facts.length; at += 1) if (this.#facts[at] !== facts[at]) return false;
+    return true;
+  }
+
+  /** Takes in the facts that came since. */
+  follow(books: Books): void {
+    for (let at = this.#facts.length; at < books.facts.length; at += 1) this.#take(books, books.facts[at]!);
+  }
+
+  /** What is known of a piece's own facts. */
+  of(piece: number): PieceFacts {
+    let facts = this.pieceFacts.get(piece);
+    if (!facts) {
+      facts = {
+        buy: null,
+        sell: null,
+        hold: null,
+        list: null,
+        returned: null,
+        listedSince: null,
+        listings: [],
+        finishes: [],
+      };
+      this.pieceFacts.set(piece, facts);
+    }
+    return facts;
+  }
+
+  #take(books: Books, fact: Fact): void {
+    this.#facts.push(fact);
+    this.#learn(books, fact);
+    for (const number of fact.pieces) this.#note(number, fact);
+    const postings = books.postings.get(fact.id) ?? [];
+    for (const posting of postings) this.#post(fact, posting);
+    this.#count(fact, postings);
+  }
+
+  #add(journal: Journal, fact: Fact, entry: Omit<Entry, "fact" | "day">): void {
+    this.journals[journal].push({ fact, day: fact.day, ...entry });
+  }
+
+  #post(fact: Fact, { account, cents, piece, detail }: Posting): void {
+    if (NET_ACCOUNTS[account]) this.#add("net", fact, { piece, units: -cents });
+    if (account === "sales" || account === "deposits kept" || account === "refunds")
+      this.#add("proceeds", fact, { piece, units: -cents });
+    else if (account === "selling fees") this.#add("fees", fact, { piece, units: cents });
+    else if (account === "overhead" && detail === "fees") this.#add("fees", fact, { piece, units: cents });
+    else if (account === "other income") this.#add("income", fact, { piece, units: -cents });
+    if (fact.kind !== "pay" || detail === null) return;
+    if (account === "loan interest") this.#add("interest", fact, { piece: null, units: cents, loan: detail });
+    if (account === "loan" || account === "loan interest")
+      this.#add("paid", fact, { piece: null, units: cents, loan: detail });
+  }
+
+  #count(fact: Fact, postings: readonly Posting[]): void {
+    const { pieces } = fact;
+    switch (fact.kind) {
+      case "spend":
+        if (pieces.length === 0) this.#add("spent", fact, { piece: null, units: fact.amount ?? 0 });
+        for (const { account, cents, piece } of postings)
+          if (account !== "cash" && piece !== null) this.#add("spent", fact, { piece, units: cents });
+        return;
+      case "work":
+        splitEvenly(fact.data.minutes, Math.max(1, pieces.length)).forEach((units, index) => {
+          this.#add("minutes", fact, { piece: pieces[index] ?? null, units });
+        });
+        return;
+      case "drive":
+        this.#drive(fact);
+        return;
+      case "sell":
+        for (const piece of pieces) this.#add("sold", fact, { piece, units: 1 });
+        return;
+      case "refund":
+        if (fact.data.returned) for (const piece of pieces) this.#add("sold", fact, { piece, units: -1 });
+    }
+  }
+
+  #drive(fact: FactOf<"drive">): void {
+    const { pieces, data } = fact;
+    if (pieces.length < 2) {
+      this.#add("miles", fact, { piece: pieces[0] ?? null, units: 0, miles: data.miles });
+      return;
+    }
+    const share = shareOfMiles(data.miles, pieces.length).toString();
+    for (const piece of pieces) this.#add("miles", fact, { piece, units: 0, miles: share });
+  }
+
+  /** Keeps the latest fact of each sort that a piece has. */
+  #note(number: number, fact: Fact): void {
+    const of = this.of(number);
+    switch (fact.kind) {
+      case "buy":
+        of.buy = fact;
+        return;
+      case "sell":
+        of.sell = fact;
+        return;
+      case "hold":
+        of.hold = fact;
+        return;
+      case "list":
+        of.list = fact;
+        of.listedSince ??= fact.day;
+        of.listings.push({ day: fact.day, fact });
+        return;
+      case "finish":
+        of.finishes.push(fact.day);
+        return;
+      case "refund":
+        if (!fact.data.returned) return;
+        of.returned = fact.day;
+        of.listedSince = null;
+    }
+  }
+
+  #learn(books: Books, fact: Fact): void {
+    const words = this.words;
+    const data = fact.data as { method?: string; source?: string; buyer?: string; place?: string };
+    if (data.method) this.#word(words.methods, data.method);
+    if (data.source) this.#word(words.sources, data.source);
+    if (data.buyer) this.#word(words.buyers, data.buyer);
+    if (data.place) this.#word(words.places, data.place);
+    if (fact.kind === "spend") this.#word(words.whats, fact.data.what);
+    if (fact.kind === "income") this.#word(words.streams, fact.data.stream);
+    const person = personNamed(fact);
+    if (person) this.#word(words.people, person);
+    for (const number of fact.kind === "buy" ? fact.pieces : []) {
+      const piece = books.pieces.get(number);
+      if (!piece) continue;
+      this.#word(words.names, piece.name);
+      for (const trait of piece.traits) this.#word(words.traits, trait);
+    }
+  }
+
+  #word(words: Set<string>, word: string): void {
+    if (words.has(word)) return;
+    words.add(word);
+    this.wordsRevision += 1;
+  }
+}
+
+/** One index for each books in hand; it goes when they go. */
+const indexes = new WeakMap<Books, LedgerIndex>();
+
+/** The index of these books, brought up to date. */
+export function indexOf(books: Books): LedgerIndex {
+  const before = indexes.get(books);
+  const index = before?.isHeadOf(books.facts) ? before : new LedgerIndex();
+  index.follow(books);
+  indexes.set(books, index);
+  return index;
+}
+
+/** The entries from one day through another, both counted: they stand in the order of their days. */
+export function entriesIn(entries: readonly Entry[], from: Day | null, to: Day | null): readonly Entry[] {
+  if (from === null && to === null) return entries;
+  const start = from === null ? 0 : firstAt(entries, (day) => day >= from);
+  const end = to === null ? entries.length : firstAt(entries, (day) => day > to);
+  return entries.slice(start, end);
+}
+
+function firstAt(entries: readonly Entry[], holds: (day: Day) => boolean): number {
+  let before = 0;
+  let after = entries.length;
+  while (before < after) {
+    const middle = (before + after) >> 1;
+    if (holds(entries[middle]!.day)) after = middle;
+    else before = middle + 1;
+  }
+  return before;
+}
+
+/** What the last sale of a sold piece brought in, its share of the price, in cents; null where it is not sold. */
+export function salePriceOf(books: Books, index: LedgerIndex, piece: Readonly<Piece>): Cents | null {
+  const sell = piece.sold === null ? null : index.of(piece.number).sell;
+  if (!sell) return null;
+  let cents = 0;
+  for (const posting of books.postings.get(sell.id) ?? [])
+    if (posting.account === "sales" && posting.piece === piece.number) cents -= posting.cents;
+  return cents;
+}

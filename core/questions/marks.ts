@@ -1,0 +1,190 @@
+import type { Day } from "../calendar.ts";
+import { type Speller, shortForms, spellerOf } from "./lexicon.ts";
+import { periodAt } from "./periods.ts";
+import { commonPhrases, type Phrases, type Senses } from "./phrases.ts";
+import type { Period } from "./query.ts";
+import { MONTH_NAMES, SMALL_NUMBERS, WEEKDAY_NAMES } from "./words/periods.ts";
+
+/** Words of a question with one meaning each: a phrase, a period, a number, or a word that nobody knows. */
+export interface Mark {
+  /** The place of its first word. */
+  at: number;
+  words: number;
+  /** As typed, and as meant. */
+  typed: string;
+  text: string;
+  /** The word was taken for another one. */
+  corrected?: true;
+  senses: Senses;
+  period?: Period;
+  /** A bare number, in hundredths; `money` where a sign or word says so. */
+  amount?: { cents: number; money: boolean };
+  percent?: true;
+  /** A piece's own number. */
+  number?: number;
+  unknown?: true;
+}
+
+/** What reading may know of the ledger: its own words, and the speller over them. */
+export interface Vocabulary {
+  own: Phrases;
+  speller: Speller;
+}
+
+const NOTHING: Senses = { cues: [], flags: new Set(), own: [] };
+
+let commonSpeller: Speller | undefined;
+
+/** The speller over the words of questions and of the trade, built once: it is large. */
+function spellerOfCommon(): Speller {
+  commonSpeller ??= spellerOf([
+    ...commonPhrases().words,
+    ...Object.keys(MONTH_NAMES),
+    ...Object.keys(WEEKDAY_NAMES),
+    ..."yesterday today quarter summer winter spring autumn".split(" "),
+  ]);
+  return commonSpeller;
+}
+
+/** What reading knows of a ledger. */
+export function vocabularyOf(own: Phrases): Vocabulary {
+  return { own, speller: spellerOf(own.words) };
+}
+
+/** A question in plain words: lower case, apostrophes and end marks gone, numbers whole. */
+export function plainWords(text: string): string[] {
+  const lower = text
+    .toLowerCase()
+    .normalize("NFKD")
+    .replace(/\p{M}/gu, "")
+    .replace(/[’'`´]/g, "")
+    .replace(/\bw\/o\b/g, " without ")
+    .replace(/\bw\//g, " with ")
+    .replace(/\b(?:no\.|number|num|nr|piece) ?#? ?(\d{1,5})\b(?! ?(?:pieces|chairs|notes))/g, " #$1 ")
+    .replace(/#\s+(\d)/g, "#$1")
+    .replace(/(\d),(?=\d{3}\b)/g, "$1")
+    .replace(/(\d)\s?%/g, "$1%")
+    .replace(/\s[-–—]\s/g, " to ")
+    .replace(/([a-z])[-–—](?=[a-z])/g, "$1 ")
+    .replace(/([a-z])\/(?=[a-z])/g, "$1 ")
+    .replace(/([a-z])(?=#\d)/g, "$1 ")
+    .replace(/(\d)\/(?=mo|month|hr|hour|wk|week)/g, "$1 per ");
+  return lower
+    .split(/[^\p{L}\p{N}#$.%/<>&-]+/u)
+    .map((word) => word.replace(/^[.\-/]+(?!\d)|[.\-/]+$/g, ""))
+    .filter((word) => word !== "" && word !== "$" && word !== "#");
+}
+
+const AMOUNT = /^(\$?)(\d{1,9})(?:\.(\d{1,2}))?(k?)(\$?)$/;
+const MONEY_AFTER = new Set(["dollars", "bucks", "usd", "dollar", "buck"]);
+
+function amountMark(words: readonly string[], at: number): Pick<Mark, "amount" | "words" | "percent"> | null {
+  const word = words[at]!;
+  const percent = /^(\d{1,3})(?:\.(\d{1,2}))?%$/.exec(word);
+  if (percent)
+    return { amount: { cents: hundredths(percent[1]!, percent[2]), money: false }, percent: true, words: 1 };
+  const match = AMOUNT.exec(word);
+  if (!match) {
+    const small = SMALL_NUMBERS[word];
+    return small !== undefined && small > 1
+      ? { amount: { cents: small * 100, money: false }, words: 1 }
+      : null;
+  }
+  const [, before, whole, fraction, thousand, behind] = match as unknown as string[];
+  const cents = hundredths(whole!, fraction) * (thousand === "k" ? 1000 : 1);
+  const spelled = MONEY_AFTER.has(words[at + 1] ?? "");
+  const money = before !== "" || behind !== "" || thousand === "k" || fraction !== undefined || spelled;
+  return { amount: { cents, money }, words: spelled ? 2 : 1 };
+}
+
+function hundredths(whole: string, fraction: string | undefined): number {
+  return Number(whole) * 100 + Number((fraction ?? "").padEnd(2, "0") || "0");
+}
+
+/** Senses of a phrase that the trade and the ledger both know. */
+function merged(a: Senses, b: Senses): Senses {
+  return {
+    ...a,
+    ...b,
+    cues: [...a.cues, ...b.cues],
+    flags: new Set([...a.flags, ...b.flags]),
+    own: [...a.own, ...b.own],
+  };
+}
+
+function phraseMark(
+  words: readonly string[],
+  at: number,
+  { own }: Vocabulary,
+): { senses: Senses; words: number } | null {
+  const known = commonPhrases().longest(words, at);
+  const owned = own.longest(words, at);
+  if (!known || !owned) return known ?? owned;
+  if (known.words === owned.words) return { senses: merged(known.senses, owned.senses), words: known.words };
+  return known.words > owned.words ? known : owned;
+}
+
+/** A word nobody knows as the known one that it is a slip of; itself where there is none. */
+function meantWord(word: string, { speller, own }: Vocabulary, forms: ReadonlyMap<string, string>): string {
+  if (/\d/.test(word) || own.words.has(word) || commonPhrases().words.has(word)) return word;
+  return (
+    forms.get(word) ??
+    spellerOfCommon().meant(word) ??
+    (spellerOfCommon().settled(word) ? word : (speller.meant(word) ?? word))
+  );
+}
+
+let forms: Map<string, string> | undefined;
+
+/** Questions are short: what lies beyond this many words is refused unread. */
+export const WORDS_MAX = 60;
+
+/** The marks of a question, in order. Every word is in one of them. */
+export function marksOf(text: string, vocabulary: Vocabulary, today: Day): Mark[] {
+  forms ??= shortForms();
+  const typed = plainWords(text).slice(0, WORDS_MAX);
+  const words = typed.map((word) => meantWord(word, vocabulary, forms!));
+  const marks: Mark[] = [];
+  for (let at = 0; at < words.length; ) {
+    const mark = markAt(words, at, vocabulary, today);
+    const from = at;
+    const said = typed.slice(from, from + mark.words).join(" ");
+    const meant = words.slice(from, from + mark.words).join(" ");
+    marks.push({
+      ...mark,
+      at: from,
+      typed: said,
+      text: meant,
+      ...(said === meant ? {} : { corrected: true as const }),
+    });
+    at += mark.words;
+  }
+  return marks;
+}
+
+function markAt(
+  words: readonly string[],
+  at: number,
+  vocabulary: Vocabulary,
+  today: Day,
+): Omit<Mark, "at" | "typed" | "text"> {
+  const number = /^#(\d{1,6})$/.exec(words[at]!);
+  if (number) return { words: 1, senses: NOTHING, number: Number(number[1]) };
+  const period = periodAt(words, at, today);
+  const phrase = phraseMark(words, at, vocabulary);
+  if (period && period.words >= (phrase?.words ?? 0) && !isAmountYear(words, at))
+    return { words: period.words, senses: NOTHING, period: period.period };
+  const amount = amountMark(words, at);
+  if (amount && amount.words >= (phrase?.words ?? 0)) return { ...amount, senses: NOTHING };
+  if (phrase) return { words: phrase.words, senses: phrase.senses };
+  return { words: 1, senses: NOTHING, unknown: true };
+}
+
+/** "over 2000": an amount, no year. */
+function isAmountYear(words: readonly string[], at: number): boolean {
+  if (!/^20\d\d$/.test(words[at]!)) return false;
+  return (
+    /^(?:over|under|than|above|below|least|most)$/.test(words[at - 1] ?? "") ||
+    MONEY_AFTER.has(words[at + 1] ?? "")
+  );
+}

@@ -1,0 +1,390 @@
+import type { Counted, MeasureName } from "./query.ts";
+import type { Cue } from "./words/cues.ts";
+
+/** What the question has, as far as it helps to tell its measure. */
+export interface Features {
+  has(...cues: readonly Cue[]): boolean;
+  /** A piece is named: by number, kind or trait. */
+  piece: boolean;
+  number: boolean;
+  /** A supply or a category of spending is named. */
+  supply: boolean;
+  stream: boolean;
+  loan: boolean;
+  person: boolean;
+  /** Something is put in order, or rows are wanted. */
+  order: boolean;
+  fast: boolean;
+  by: boolean;
+  period: boolean;
+  average: boolean;
+  limit: boolean;
+}
+
+/** One way to ask for a measure: when it is that, and the cues that it takes up. */
+interface Rule {
+  measure: MeasureName;
+  when(f: Features): boolean;
+  takes: readonly Cue[];
+  counted?: Counted;
+}
+
+const MUCH: readonly Cue[] = ["money", "total", "average", "median", "have", "which", "list"];
+const SALES: readonly Cue[] = ["sold", "sale", "gone"];
+
+/** What a count counts, by the cue that says it; the first that is said. */
+const COUNTED: readonly (readonly [Cue, Counted])[] = [
+  ["unlisted", "unlisted"],
+  ["unsold", "unsold"],
+  ["held", "held"],
+  ["returned", "returned"],
+  ["kept", "kept"],
+  ["given", "given"],
+  ["scrapped", "scrapped"],
+  ["notes", "notes"],
+  ["started", "started"],
+  ["finished", "finished"],
+  ["listed", "listed"],
+  ["sold", "sold"],
+  ["sale", "sold"],
+  ["soldFor", "sold"],
+  ["took", "sold"],
+  ["revenue", "sold"],
+  ["bought", "bought"],
+  ["price", "bought"],
+  ["got", "bought"],
+  ["owed", "owing"],
+  ["have", "unsold"],
+];
+
+export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
+  const found = COUNTED.find(([cue]) => f.has(cue));
+  return found ? { counted: found[1], cue: found[0] } : null;
+}
+
+/** The measures in the order in which they are tried: the telling words first, the common ones last. */
+export const RULES: readonly Rule[] = [
+  {
+    measure: "reached",
+    when: (f) => f.has("reached", "comeDown"),
+    takes: [
+      ...MUCH,
+      ...SALES,
+      "reached",
+      "comeDown",
+      "asking",
+      "soldFor",
+      "listed",
+      "price",
+      "fared",
+      "got",
+      "earn",
+    ],
+  },
+  {
+    measure: "hourly",
+    when: (f) => f.has("hourly") && !f.has("price"),
+    takes: [...MUCH, ...SALES, "hourly", "earn", "net", "minutes", "fared", "paid", "revenue", "had"],
+  },
+  {
+    measure: "days to sell",
+    when: (f) =>
+      f.has("daysToSell") ||
+      (f.has("howLong") && f.has("sold", "takes") && !f.has("minutes", "daysListed", "listed", "loan")) ||
+      (f.has("howLong") && f.has("bought") && f.has("sold")) ||
+      (f.fast && f.has("sold", "sale", "daysToSell", "takes")) ||
+      (f.fast && !f.has("earn", "net", "revenue", "spent", "minutes")),
+    takes: [
+      ...MUCH,
+      ...SALES,
+      "daysToSell",
+      "takes",
+      "howLong",
+      "bought",
+      "held",
+      "had",
+      "minutes",
+      "unsold",
+      "got",
+      "fared",
+      "howMany",
+      "finished",
+    ],
+  },
+  {
+    measure: "days listed",
+    when: (f) =>
+      f.has("daysListed") || (f.has("howLong") && f.has("listed", "sat")) || (f.order && f.has("sat")),
+    takes: [
+      ...MUCH,
+      ...SALES,
+      "daysListed",
+      "sat",
+      "listed",
+      "howLong",
+      "unsold",
+      "had",
+      "howMany",
+      "asking",
+      "tiedUp",
+      "minutes",
+      "cost",
+    ],
+  },
+  {
+    measure: "interest",
+    when: (f) => f.has("interest"),
+    takes: [...MUCH, "interest", "loan", "loanPaid", "paid", "spent", "cost"],
+  },
+  {
+    measure: "fees",
+    when: (f) => f.has("fees") && !f.has("withoutBuying"),
+    takes: [...MUCH, ...SALES, "fees", "paid", "spent", "cost"],
+  },
+  {
+    measure: "miles",
+    when: (f) => f.has("miles") && !f.supply,
+    takes: [
+      ...MUCH,
+      "miles",
+      "howMany",
+      "did",
+      "notes",
+      "cost",
+      "loanPaid",
+      "fared",
+      "bought",
+      "got",
+      "spent",
+      "minutes",
+    ],
+  },
+  {
+    measure: "owed",
+    when: (f) => f.has("owed") && !f.loan && !f.has("interest"),
+    takes: [...MUCH, ...SALES, "owed", "owe", "who", "whose", "unsold", "paid", "howMany"],
+  },
+  {
+    measure: "deposits",
+    when: (f) => f.has("deposits"),
+    takes: [
+      ...MUCH,
+      "deposits",
+      "held",
+      "sat",
+      "whose",
+      "who",
+      "unsold",
+      "tiedUp",
+      "daysListed",
+      "loanPaid",
+      "had",
+      "cost",
+      "howMany",
+      "got",
+    ],
+  },
+  {
+    measure: "paid",
+    when: (f) =>
+      (f.loan || f.has("loanPaid")) &&
+      f.has("loanPaid", "paid", "spent", "gone", "took", "principal") &&
+      !f.supply &&
+      !f.piece &&
+      !f.has("owe"),
+    takes: [...MUCH, "loanPaid", "paid", "loan", "spent", "gone", "took", "fared", "howMany"],
+  },
+  {
+    measure: "income",
+    when: (f) => f.stream || (f.has("income") && !f.has("everything", "net", "sold", "sale") && !f.piece),
+    takes: [...MUCH, "income", "earn", "net", "revenue", "paid", "got", "fared", "sale", "everything"],
+  },
+  {
+    measure: "minutes",
+    when: (f) => f.has("minutes") && !f.supply && !f.has("miles", "price"),
+    takes: [
+      ...MUCH,
+      "minutes",
+      "howMany",
+      "howLong",
+      "spent",
+      "notes",
+      "cost",
+      "takes",
+      "paid",
+      "did",
+      "fared",
+      "earn",
+    ],
+  },
+  {
+    measure: "tied up",
+    when: (f) =>
+      !f.number &&
+      ((f.has("tiedUp") && !f.has("spent", "interest")) ||
+        (f.has("cost", "spent", "sat") && f.has("unsold") && !f.has("howMany", "asking", "howLong")) ||
+        (f.has("money") &&
+          f.has("unsold") &&
+          !f.has("howMany", "asking", "earn", "net", "owed", "revenue", "soldFor"))),
+    takes: [...MUCH, "tiedUp", "cost", "unsold", "spent", "sat", "price", "paid", "gone", "listed", "had"],
+  },
+  {
+    measure: "asking",
+    when: (f) =>
+      f.has("asking") && !f.has("howMany", "revenue", "earn") && !(f.has("soldFor") || f.has("sold")),
+    takes: [...MUCH, "asking", "listed", "unsold", "have", "got", "price", "tiedUp"],
+  },
+  {
+    measure: "price",
+    when: (f) =>
+      f.has("price") && !f.has("withoutBuying") && !f.has("howMany") && !(f.supply && f.has("spent")),
+    takes: [...MUCH, "price", "paid", "bought", "got", "spent", "cost", "unsold", "sold"],
+  },
+  {
+    measure: "spent",
+    when: (f) => f.has("withoutBuying") || (f.supply && !f.has("howMany", "soldFor", "net")),
+    takes: [
+      ...MUCH,
+      "spent",
+      "withoutBuying",
+      "cost",
+      "paid",
+      "bought",
+      "price",
+      "fared",
+      "got",
+      "gone",
+      "took",
+      "takes",
+      "minutes",
+      "unsold",
+      "sold",
+      "howMany",
+      "fees",
+      "notes",
+      "earn",
+      "tiedUp",
+      "loanPaid",
+    ],
+  },
+  {
+    measure: "price",
+    when: (f) =>
+      (f.has("paid") &&
+        !f.loan &&
+        (f.piece || f.has("bought")) &&
+        !f.has("howMany", "sold", "sale", "earn", "net", "revenue")) ||
+      (f.has("bought") &&
+        (f.has("money", "total", "paid", "spent", "cost") ||
+          f.average ||
+          (f.order && !f.has("sold", "count" as Cue))) &&
+        !f.has("howMany", "earn", "net", "revenue", "soldFor", "sold", "sale")),
+    takes: [...MUCH, "price", "paid", "bought", "got", "spent", "cost", "unsold"],
+  },
+  {
+    measure: "cost",
+    when: (f) => f.has("cost") && f.piece && !f.has("howMany", "earn", "spent"),
+    takes: [
+      ...MUCH,
+      "cost",
+      "fared",
+      "got",
+      "paid",
+      "unsold",
+      "sold",
+      "listed",
+      "finished",
+      "gone",
+      "tiedUp",
+    ],
+  },
+  {
+    measure: "spent",
+    when: (f) => f.has("spent", "cost") && !f.has("howMany", "earn", "net", "revenue"),
+    takes: [
+      ...MUCH,
+      "spent",
+      "cost",
+      "fared",
+      "paid",
+      "gone",
+      "took",
+      "got",
+      "unsold",
+      "sold",
+      "listed",
+      "finished",
+    ],
+  },
+  {
+    measure: "proceeds",
+    when: (f) =>
+      !f.has("howMany") &&
+      (f.has("revenue", "soldFor") ||
+        (f.has("sale") && (f.order || f.average || f.has("money", "total") || !f.by)) ||
+        (f.has("sale") && f.by) ||
+        (f.has("sold") && f.has("money", "paid", "total") && !f.has("earn", "net", "asking")) ||
+        (f.has("sold") && f.average)) &&
+      !f.has("earn", "net", "asking"),
+    takes: [
+      ...MUCH,
+      ...SALES,
+      "revenue",
+      "soldFor",
+      "got",
+      "paid",
+      "fared",
+      "everything",
+      "took",
+      "earn",
+      "price",
+      "bought",
+    ],
+  },
+  {
+    measure: "count",
+    when: (f) => f.has("howMany") && countedBy(f) !== null,
+    takes: [...MUCH, "howMany", "gone", "unsold", "have", "had"],
+  },
+  {
+    measure: "profit",
+    when: (f) => f.has("earn", "net") || (f.has("fared") && (f.piece || f.period || f.by || f.order)),
+    takes: [
+      ...MUCH,
+      ...SALES,
+      "earn",
+      "net",
+      "fared",
+      "everything",
+      "revenue",
+      "got",
+      "bought",
+      "gone",
+      "income",
+      "finished",
+      "unsold",
+      "listed",
+      "kept",
+      "given",
+      "scrapped",
+      "returned",
+      "free",
+      "took",
+      "paid",
+      "cost",
+      "when",
+      "where",
+      "who",
+    ],
+  },
+  {
+    measure: "count",
+    when: (f) => f.order && f.has("sold", "bought", "finished", "listed", "started", "returned"),
+    takes: [...MUCH, "gone", "when", "where", "who"],
+  },
+  {
+    measure: "profit",
+    when: (f) => f.order && !f.has("daysListed", "asking", "tiedUp", "howMany"),
+    takes: [...MUCH, ...SALES, "fared", "gone", "when", "where", "who", "bought"],
+  },
+];

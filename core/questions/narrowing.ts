@@ -1,0 +1,201 @@
+import type { Desk } from "./desk.ts";
+import { isOfKind } from "./filters.ts";
+import { singularOf } from "./lexicon.ts";
+import type { Mark } from "./marks.ts";
+import type { Item, Parts } from "./parts.ts";
+import type { Own } from "./phrases.ts";
+import type { Dimension, Filter, MeasureName } from "./query.ts";
+
+/** Why a question is not answered: the words that nobody could place, or a plain reason. */
+export interface Refusal {
+  kind: "refused";
+  /** The words as typed that stand in the way. */
+  words: readonly string[];
+  /** A whole reason, where it is more than a word that is not known. */
+  why?: string;
+}
+
+export function refusal(...marks: readonly Mark[]): Refusal {
+  return { kind: "refused", words: marks.map(({ typed }) => typed) };
+}
+
+/** A filter with the item it came of. */
+export interface Narrowing {
+  filter: Filter;
+  item: Item;
+}
+
+type Plain = Own["dimension"] | "piece";
+
+/** What an item may be, likeliest first where no measure has its own wish. */
+const LIKELY: readonly Plain[] = [
+  "kind",
+  "trait",
+  "source",
+  "method",
+  "place",
+  "buyer",
+  "category",
+  "what",
+  "stream",
+  "person",
+  "loan",
+];
+
+/** What each measure can be narrowed by, likeliest first; the rest by pieces. */
+const BY_MEASURE: Partial<Record<MeasureName, readonly Plain[]>> = {
+  spent: ["category", "what", "kind", "trait", "method", "source", "person", "place", "buyer"],
+  income: ["stream", "method", "person"],
+  paid: ["loan", "person"],
+  interest: ["loan"],
+  miles: ["kind", "trait", "source", "person", "buyer", "place"],
+  price: ["kind", "trait", "source", "method", "person", "place", "buyer"],
+  fees: ["kind", "trait", "source", "method", "buyer", "person", "place"],
+};
+
+/** What a word before the item makes of it. */
+const BY_LINK: Readonly<Record<string, readonly Plain[]>> = {
+  from: ["source", "stream"],
+  at: ["source", "place"],
+  to: ["buyer", "loan"],
+  on: ["place"],
+  via: ["method"],
+  by: ["person", "method", "buyer"],
+};
+
+/** Everything an item may be, by dimension. */
+function candidates({ mark }: Item): Map<Plain, string> {
+  const found = new Map<Plain, string>();
+  const { thing, own } = mark.senses;
+  if (mark.number !== undefined) found.set("piece", String(mark.number));
+  for (const { dimension, value } of own) if (!found.has(dimension)) found.set(dimension, value);
+  if (!thing) return found;
+  const add = (dimension: Plain, value: string | undefined): void => {
+    if (value !== undefined && !found.has(dimension)) found.set(dimension, value);
+  };
+  add("kind", thing.noun);
+  add("trait", thing.trait ? mark.text : undefined);
+  add("source", thing.place ? singularOf(thing.place) : thing.person ? mark.text : undefined);
+  add("method", thing.method);
+  add("stream", thing.stream);
+  add("what", thing.supply ? singularOf(mark.text) : undefined);
+  add("buyer", thing.person ? mark.text : undefined);
+  add("person", thing.person ? mark.text : undefined);
+  return found;
+}
+
+/** The dimension that an item narrows by under a measure; null where it can narrow nothing there. */
+function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Plain | null {
+  const found = candidates(item);
+  if (found.has("piece")) return "piece";
+  const allowed =
+    BY_MEASURE[measure] ?? LIKELY.filter((dimension) => !/category|what|stream|loan/.test(dimension));
+  const linked = item.link ? (BY_LINK[item.link] ?? []) : [];
+  for (const dimension of linked) if (found.has(dimension) && allowed.includes(dimension)) return dimension;
+  const isBuying = parts.cues.has("bought") || parts.cues.has("price");
+  const isSelling = parts.cues.has("sold") || parts.cues.has("revenue") || parts.cues.has("soldFor");
+  if (found.has("buyer") && found.has("source") && !item.mark.senses.thing?.place)
+    return personal(item, { isBuying, isSelling });
+  return allowed.find((dimension) => found.has(dimension)) ?? null;
+}
+
+/** A person with no word before: who bought, or whom it was bought from, as the verb and the books have it. */
+function personal(
+  item: Item,
+  { isBuying, isSelling }: { isBuying: boolean; isSelling: boolean },
+): Plain | null {
+  const own = new Set(item.mark.senses.own.map(({ dimension }) => dimension));
+  if (isBuying && !isSelling)
+    return own.has("source") && !own.has("buyer") && item.link === "from"
+      ? "source"
+      : own.has("person")
+        ? "person"
+        : "buyer";
+  if (isSelling && own.has("buyer")) return "buyer";
+  if (own.has("buyer") !== own.has("source")) return own.has("buyer") ? "buyer" : "source";
+  return null;
+}
+
+/** The filters that the items of a question make under a measure, or the words that make none. */
+export function narrowed(parts: Parts, measure: MeasureName, desk: Desk): Narrowing[] | Refusal {
+  const found: { dimension: Plain; value: string; item: Item }[] = [];
+  for (const item of parts.items) {
+    const dimension = dimensionOf(item, measure, parts);
+    if (dimension === null) return refusal(item.mark);
+    found.push({ dimension, value: candidates(item).get(dimension)!, item });
+  }
+  const wrong = numberFault(found, desk);
+  if (wrong) return wrong;
+  const kept = found.filter(({ dimension, item }) => !isNameOfNumber(found, dimension, item));
+  const mixed = mixedTrait(kept);
+  if (mixed) return refusal(mixed.mark);
+  const narrowings: Narrowing[] = [];
+  for (const { dimension, value, item } of kept) {
+    const before = narrowings.find(
+      ({ filter, item: other }) =>
+        filter.dimension === dimension &&
+        Boolean(filter.not) === item.not &&
+        !isStacked(dimension, other, item, parts),
+    );
+    if (before && !isParted(parts, before.item, item)) {
+      if (!before.filter.values.includes(value))
+        before.filter = { ...before.filter, values: [...before.filter.values, value] };
+    } else
+      narrowings.push({
+        filter: { dimension, values: [value], ...(item.not ? { not: true as const } : {}) },
+        item,
+      });
+  }
+  return narrowings;
+}
+
+/** "tall white dresser": both traits hold; "tall or white": either. */
+function isStacked(dimension: Dimension, before: Item, item: Item, parts: Parts): boolean {
+  if (dimension !== "trait") return false;
+  return !parts.marks
+    .slice(before.at + 1, item.at)
+    .some(({ senses }) => senses.flags.has("or") || senses.flags.has("and"));
+}
+
+/** The two stand on different sides of "versus". */
+function isParted(parts: Parts, before: Item, item: Item): boolean {
+  const cuts = parts.besideAt.length > 0 ? parts.besideAt : parts.comparing ? parts.orAt : [];
+  return cuts.some((cut) => before.at < cut && item.at > cut);
+}
+
+function isNameOfNumber(
+  found: readonly { dimension: Plain; item: Item }[],
+  dimension: Plain,
+  item: Item,
+): boolean {
+  if (dimension !== "kind" && dimension !== "trait") return false;
+  return found.some((other) => other.dimension === "piece" && Math.abs(other.item.at - item.at) <= 2);
+}
+
+/** A number that is not on the books, or is another piece than the one named with it. */
+function numberFault(
+  found: readonly { dimension: Plain; value: string; item: Item }[],
+  desk: Desk,
+): Refusal | null {
+  for (const { dimension, value, item } of found) {
+    if (dimension !== "piece") continue;
+    const piece = desk.books.pieces.get(Number(value));
+    if (!piece)
+      return { kind: "refused", words: [item.mark.typed], why: `There is no #${value} on the books.` };
+    const named = found.find((other) => other.dimension === "kind" && Math.abs(other.item.at - item.at) <= 2);
+    if (named && !isOfKind(piece, named.value))
+      return {
+        kind: "refused",
+        words: [item.mark.typed],
+        why: `#${value} is a ${piece.name}, no ${named.value}.`,
+      };
+  }
+  return null;
+}
+
+/** A trait beside several kinds: of which of them it is said, nobody can tell. */
+function mixedTrait(found: readonly { dimension: Plain; value: string; item: Item }[]): Item | null {
+  const kinds = new Set(found.filter(({ dimension }) => dimension === "kind").map(({ value }) => value));
+  const trait = found.find(({ dimension }) => dimension === "trait");
+  return kinds.size > 1 && trait ? trait.item : null;
+}

@@ -1,0 +1,124 @@
+import type { Books } from "../books/books.ts";
+import type { Fact, FactKind } from "../books/facts.ts";
+import { inFoldOrder } from "../books/facts.ts";
+import { labelOf } from "../books/label.ts";
+import type { Day } from "../calendar.ts";
+import { showDay } from "../calendar.ts";
+import { showMinutes } from "../decide/echo.ts";
+import { showMiles } from "../mileage.ts";
+import type { Cents } from "../money.ts";
+import { show, WideDecimal } from "../money.ts";
+import { type Desk, isIn, type Subject } from "./desk.ts";
+import { passes } from "./filters.ts";
+import type { Filter, Period } from "./query.ts";
+
+/** One recorded thing as a list shows it. `value`: cents, null where the note has no amount. */
+export interface NoteLine {
+  fact: Fact;
+  date: Day;
+  /** What happened, without day and amount: "sold #5 black bench". */
+  label: string;
+  numbers: readonly number[];
+  value: Cents | null;
+}
+
+/** Which notes are listed. */
+export interface NotesAsked {
+  /** Kinds of fact; null for all. "fee" stands for what a sale cost in fees. */
+  kinds: ReadonlySet<FactKind | "fee"> | null;
+  filters: readonly Filter[];
+  period: Period | null;
+  /** Only so many of the last recorded; null: all, by their days. */
+  last: number | null;
+}
+
+const WORDS: Partial<Record<FactKind, string>> = {
+  buy: "bought",
+  start: "started",
+  finish: "finished",
+  list: "listed",
+  reprice: "new price of",
+  hold: "held",
+  fallthrough: "buyer backed out of",
+  sell: "sold",
+  refund: "refunded",
+  pay: "paid to the",
+  loan: "new",
+  statement: "statement of the",
+};
+
+/** What a fact tells, in a few words. */
+export function noteLabel(books: Books, fact: Fact): string {
+  const pieces = labelOf(books, fact.pieces);
+  const on = pieces ? ` on ${pieces}` : "";
+  switch (fact.kind) {
+    case "spend":
+      return `${fact.data.what}${pieces ? ` for ${pieces}` : ""}`;
+    case "work":
+      return `${fact.data.what ?? "work"} ${showMinutes(fact.data.minutes)}${on}`;
+    case "drive":
+      return `drove ${showMiles(new WideDecimal(fact.data.miles))} miles${pieces ? ` for ${pieces}` : ""}`;
+    case "income":
+      return fact.data.stream;
+    case "retire":
+      return `${fact.data.how === "given" ? "gave away" : fact.data.how} ${pieces}`;
+    case "pay":
+    case "loan":
+    case "statement":
+      return `${WORDS[fact.kind]} ${loanWords(fact.data.loan)}`;
+    default:
+      return `${WORDS[fact.kind] ?? fact.kind}${pieces ? ` ${pieces}` : ""}`;
+  }
+}
+
+function loanWords(name: string | undefined): string {
+  if (name === undefined || name === "loan") return "loan";
+  return `${name} loan`;
+}
+
+function lineOf(books: Books, fact: Fact, isFee: boolean): NoteLine {
+  const fee = fact.kind === "sell" ? (fact.data.fee ?? 0) : 0;
+  const label = isFee ? `fee on ${labelOf(books, fact.pieces)}` : noteLabel(books, fact);
+  return { fact, date: fact.day, label, numbers: fact.pieces, value: isFee ? fee : (fact.amount ?? null) };
+}
+
+/** Whether a fact is among those asked for, any of its pieces being enough. */
+function isAsked(desk: Desk, fact: Fact, { filters, period }: NotesAsked): boolean {
+  if (!isIn(period, fact.day)) return false;
+  const pieces =
+    fact.pieces.length > 0 ? fact.pieces.map((number) => desk.books.pieces.get(number) ?? null) : [null];
+  const loan =
+    fact.kind === "pay" || fact.kind === "statement" || fact.kind === "loan" ? fact.data.loan : undefined;
+  return pieces.some((piece) => {
+    const subject: Subject = {
+      day: fact.day,
+      piece,
+      fact,
+      units: fact.amount ?? 0,
+      ...(loan ? { loan } : {}),
+    };
+    return passes(subject, filters, { desk, measure: "spent", units: fact.amount ?? null });
+  });
+}
+
+/** The notes asked for, newest first: by their days, or, where only the last are asked for, as they were recorded. */
+export function listNotes(desk: Desk, asked: NotesAsked): NoteLine[] {
+  const { kinds, last } = asked;
+  const lines: NoteLine[] = [];
+  const facts =
+    last === null
+      ? [...desk.books.facts].reverse()
+      : [...desk.books.facts].sort((a, b) => b.place - a.place || b.id - a.id);
+  for (const fact of facts) {
+    if (last !== null && lines.length >= last) break;
+    const isFee = kinds?.has("fee") === true && fact.kind === "sell" && (fact.data.fee ?? 0) > 0;
+    if (kinds && !kinds.has(fact.kind) && !isFee) continue;
+    if (isAsked(desk, fact, asked)) lines.push(lineOf(desk.books, fact, isFee));
+  }
+  return last === null ? lines.sort((a, b) => inFoldOrder(b.fact, a.fact)) : lines;
+}
+
+/** A line as a reply shows it: "Sat May 9: sold #5 black bench 157.00". */
+export function showNoteLine({ date, label, value }: NoteLine, today: Day): string {
+  return `${showDay(date, today)}: ${label}${value === null ? "" : ` ${show(value)}`}`;
+}

@@ -1,0 +1,290 @@
+import type { Cents } from "../money.ts";
+import type { Mark } from "./marks.ts";
+import type { Limit, Link, OrderWord } from "./phrases.ts";
+import type { Grouping, Period } from "./query.ts";
+import type { Cue } from "./words/cues.ts";
+
+/** A thing that may narrow the question: a piece, a supply, a person, a place … Which one it is, the measure decides. */
+export interface Item {
+  mark: Mark;
+  /** Its place among the marks. */
+  at: number;
+  link: Link | null;
+  not: boolean;
+}
+
+/** A question sorted by what its marks are for. */
+export interface Parts {
+  marks: readonly Mark[];
+  /** Each cue said, with the places where. */
+  cues: ReadonlyMap<Cue, readonly number[]>;
+  items: readonly Item[];
+  periods: readonly { period: Period; at: number }[];
+  /** `parted`: "by month"; else the group was only named ("best month"). */
+  groups: readonly { group: Grouping; parted: boolean; at: number }[];
+  orders: readonly { order: OrderWord; top: number | null; at: number }[];
+  limits: readonly { limit: Limit; cents: Cents; at: number }[];
+  /** Numbers that nothing has taken up. */
+  amounts: readonly { cents: Cents; money: boolean; at: number; percent: boolean }[];
+  /** Where "versus" or "than" stands, and where "or" does. */
+  besideAt: readonly number[];
+  orAt: readonly number[];
+  /** Something asks for a comparison ("which … or …"). */
+  comparing: boolean;
+  mine: number | null;
+  /** "each chair": rows of single pieces. */
+  eachItem: boolean;
+  /** Words that nobody knows, and a negation that turns nothing that can be turned. */
+  unknown: readonly Mark[];
+  adrift: Mark | null;
+  /** It opens like a question that is answered with yes or no. */
+  yesNo: boolean;
+  /** The first word that says something. */
+  first: string;
+}
+
+type Building = { -readonly [K in keyof Parts]: Parts[K] extends readonly (infer T)[] ? T[] : Parts[K] };
+
+const AUXILIARIES: ReadonlySet<string> = new Set(
+  "is are was were am do does did has have had can could will would should any isnt arent wasnt werent dont doesnt didnt hasnt havent".split(
+    " ",
+  ),
+);
+const OPENERS: ReadonlySet<string> = new Set(
+  "hey hi hello yo ok okay so and well um uh hm hmm oh please pls also but then bot now".split(" "),
+);
+
+/** Whether an item stands here; a word that is a cue or a filler as well is one only where it is likelier. */
+function isItem(marks: readonly Mark[], at: number): boolean {
+  const { senses, number } = marks[at]!;
+  if (number !== undefined) return true;
+  if (!senses.thing && senses.own.length === 0) return false;
+  const { flags, cues, order } = senses;
+  if (order && senses.thing?.trait)
+    return marks.slice(at + 1, at + 3).some((next) => next.senses.thing?.noun);
+  if (flags.has("generic")) return false;
+  if (flags.has("filler")) return at > 0 && (Boolean(senses.thing?.method) || senses.own.length > 0);
+  if (senses.link || flags.has("negation")) return senses.own.length > 0;
+  if (cues.length === 0 || cues.includes("loan")) return !cues.includes("loan");
+  return (
+    isSpending(marks) &&
+    Boolean(senses.thing?.supply ?? senses.own.some(({ dimension }) => dimension === "what"))
+  );
+}
+
+function isSpending(marks: readonly Mark[]): boolean {
+  return marks.some(({ senses }) => senses.cues.includes("spent") || senses.cues.includes("paid"));
+}
+
+/** Sorts the marks of a question. */
+export function partsOf(marks: readonly Mark[]): Parts {
+  const parts: Building = {
+    marks: [...marks],
+    cues: new Map(),
+    items: [],
+    periods: [],
+    groups: [],
+    orders: [],
+    limits: [],
+    amounts: [],
+    besideAt: [],
+    orAt: [],
+    comparing: marks.some(({ senses }) => senses.flags.has("comparing")),
+    mine: null,
+    eachItem: false,
+    unknown: [],
+    adrift: null,
+    yesNo: false,
+    first: firstOf(marks),
+  };
+  parts.yesNo = AUXILIARIES.has(parts.first);
+  const sorter = new Sorter(marks, parts);
+  for (let at = 0; at < marks.length; at = sorter.take(at));
+  sorter.end();
+  return parts;
+}
+
+function firstOf(marks: readonly Mark[]): string {
+  const words = marks.flatMap(({ text }) => text.split(" "));
+  return words.find((word) => !OPENERS.has(word)) ?? "";
+}
+
+class Sorter {
+  #link: Link | null = null;
+  #negation: Mark | null = null;
+  #parted: number | null = null;
+  /** The last mark was an item, or joins two. */
+  #inItems = false;
+  #not = false;
+
+  constructor(
+    private readonly marks: readonly Mark[],
+    private readonly parts: Building,
+  ) {}
+
+  /** Takes the mark at a place; gives the place of the next one. */
+  take(at: number): number {
+    const mark = this.marks[at]!;
+    const { senses } = mark;
+    if (mark.unknown) return this.#leave(at, () => this.parts.unknown.push(mark));
+    if (mark.period) return this.#period(mark, at);
+    const limited = this.#limit(at);
+    if (limited) return limited;
+    if (mark.amount) return this.#amount(mark, at);
+    if (isItem(this.marks, at)) return this.#item(mark, at);
+    if (senses.flags.has("negation") && !(this.parts.yesNo && mark.text === this.parts.first)) {
+      this.#negation = mark;
+      this.#not = true;
+      return at + 1;
+    }
+    if (this.#group(mark, at)) return at + 1;
+    return this.#word(mark, at);
+  }
+
+  /** Nothing may be left hanging at the end. */
+  end(): void {
+    if (this.#negation) this.parts.adrift ??= this.#negation;
+    if (this.#parted !== null) this.parts.adrift ??= this.marks[this.#parted]!;
+  }
+
+  #leave(at: number, act: () => void): number {
+    act();
+    this.#inItems = false;
+    this.#link = null;
+    return at + 1;
+  }
+
+  #period(mark: Mark, at: number): number {
+    if (this.#negation) this.parts.adrift ??= this.#negation;
+    this.#negation = null;
+    this.#not = false;
+    return this.#leave(at, () => this.parts.periods.push({ period: mark.period!, at }));
+  }
+
+  /** "over 100", "100 or more". */
+  #limit(at: number): number | null {
+    const { limit } = this.marks[at]!.senses;
+    const amount = this.marks[at + 1]?.amount;
+    if (!limit || !amount) return null;
+    this.parts.limits.push({ limit: this.#turned(limit), cents: amount.cents, at });
+    this.#inItems = false;
+    return at + 2;
+  }
+
+  /** "not over 100" is at most that. */
+  #turned(limit: Limit): Limit {
+    if (!this.#negation) return limit;
+    this.#negation = null;
+    this.#not = false;
+    return { over: "most", under: "least", least: "under", most: "over" }[limit] as Limit;
+  }
+
+  #amount(mark: Mark, at: number): number {
+    const after = this.marks[at + 1]?.senses.limit;
+    const order = this.marks[at + 1]?.senses.order;
+    const amount = mark.amount!;
+    if ((after === "least" || after === "most") && !this.marks[at + 2]?.amount) {
+      this.parts.limits.push({ limit: after, cents: amount.cents, at });
+      return at + 2;
+    }
+    if (order && amount.cents % 100 === 0) {
+      this.parts.orders.push({ order, top: amount.cents / 100, at });
+      return at + 2;
+    }
+    this.parts.amounts.push({ ...amount, at, percent: mark.percent === true });
+    return at + 1;
+  }
+
+  #item(mark: Mark, at: number): number {
+    if (this.#parted !== null && mark.senses.group === undefined && !this.#partsByLink(mark)) {
+      this.parts.eachItem = true;
+      this.#parted = null;
+    } else if (this.#parted !== null && mark.senses.group) return this.#word(mark, at);
+    this.#parted = null;
+    if (this.#negation && mark.senses.cues.length > 0) this.#negation = null;
+    this.#negation = null;
+    this.parts.items.push({ mark, at, link: this.#link, not: this.#not });
+    this.#inItems = true;
+    this.#keepCues(mark, at);
+    return at + 1;
+  }
+
+  /** "by dad", "by cash": no rows, but who or how. */
+  #partsByLink({ senses }: Mark): boolean {
+    const { thing, own } = senses;
+    if (this.#link !== "by") return false;
+    return Boolean(
+      thing?.person || thing?.method || own.some(({ dimension }) => /person|method|buyer/.test(dimension)),
+    );
+  }
+
+  #keepCues({ senses }: Mark, at: number): void {
+    if (senses.thing || senses.own.length > 0) return;
+    this.#addCues(senses.cues, at);
+  }
+
+  #addCues(cues: readonly Cue[], at: number): void {
+    const all = this.parts.cues as Map<Cue, number[]>;
+    for (const cue of cues) all.set(cue, [...(all.get(cue) ?? []), at]);
+  }
+
+  /** What rows go by: after "by", or named where something is put in order. */
+  #group(mark: Mark, at: number): boolean {
+    const { group, groupWhole, cues, flags } = mark.senses;
+    if (!group) return false;
+    if (groupWhole || this.#parted !== null) {
+      this.parts.groups.push({ group, parted: true, at });
+      this.#parted = null;
+      this.#link = null;
+      return true;
+    }
+    if (flags.has("generic") || flags.has("filler") || cues.length > 0) return false;
+    this.parts.groups.push({ group, parted: false, at });
+    this.#inItems = false;
+    return true;
+  }
+
+  #word(mark: Mark, at: number): number {
+    const { senses } = mark;
+    const { flags } = senses;
+    if (senses.order) return this.#order(mark, at);
+    if (flags.has("parted") && this.#opensRows(at)) this.#parted = at;
+    if (flags.has("compare") || flags.has("than")) this.parts.besideAt.push(at);
+    if (flags.has("or")) this.parts.orAt.push(at);
+    if (flags.has("mine")) this.parts.mine = at;
+    if (senses.link) this.#link = senses.link;
+    this.#addCues(senses.cues, at);
+    if (flags.has("and") || flags.has("or") || flags.has("filler")) return at + 1;
+    if (senses.link && senses.cues.length === 0) {
+      if (this.#inItems && !this.#negation) this.#not = false;
+      this.#inItems = false;
+      return at + 1;
+    }
+    if (!this.#negation) this.#not = false;
+    else if (senses.cues.length > 0) this.parts.adrift ??= this.#negation;
+    this.#inItems = false;
+    if (!senses.link) this.#link = null;
+    return at + 1;
+  }
+
+  /** Whether a group or an item follows "by", with nothing but fillers between. */
+  #opensRows(at: number): boolean {
+    for (let next = at + 1; next < this.marks.length; next += 1) {
+      const { senses, number } = this.marks[next]!;
+      if (senses.group) return true;
+      if (number !== undefined || senses.thing || senses.own.length > 0)
+        return !this.marks[at]!.senses.link || Boolean(senses.thing?.noun);
+      if (!senses.flags.has("filler")) return false;
+    }
+    return false;
+  }
+
+  #order(mark: Mark, at: number): number {
+    const next = this.marks[at + 1];
+    const isCount = next?.amount && next.amount.cents % 100 === 0 && !next.amount.money;
+    this.parts.orders.push({ order: mark.senses.order!, top: isCount ? next.amount!.cents / 100 : null, at });
+    this.#addCues(mark.senses.cues, at);
+    if (mark.senses.flags.has("comparing")) this.parts.comparing = true;
+    return at + (isCount ? 2 : 1);
+  }
+}

@@ -1,0 +1,202 @@
+import type { Thing } from "./lexicon.ts";
+import { pluralOf, singularOf, tradeThings } from "./lexicon.ts";
+import type { Dimension, Grouping } from "./query.ts";
+import { CUES, type Cue } from "./words/cues.ts";
+import {
+  AND,
+  COMPARING,
+  COMPARISONS,
+  FILLERS,
+  GENERIC,
+  GROUPS,
+  LIMITS,
+  LINKS,
+  MINE,
+  NEGATIONS,
+  OR,
+  ORDERS,
+  PARTED,
+  THAN,
+} from "./words/plain.ts";
+
+export type Link = "from" | "at" | "to" | "on" | "by" | "for" | "in" | "via";
+export type OrderWord = "best" | "worst" | "most" | "least" | "fastest" | "slowest";
+export type Limit = "over" | "under" | "least" | "most";
+type Flag =
+  | "filler"
+  | "generic"
+  | "negation"
+  | "compare"
+  | "than"
+  | "or"
+  | "and"
+  | "parted"
+  | "mine"
+  | "comparing";
+
+/** What the ledger itself means by a word. */
+export interface Own {
+  dimension: Exclude<Dimension, "over" | "under" | "least" | "most" | "status" | "piece" | "lot">;
+  value: string;
+}
+
+/** Everything that one phrase may be. */
+export interface Senses {
+  cues: readonly Cue[];
+  flags: ReadonlySet<Flag>;
+  link?: Link;
+  group?: Grouping;
+  /** The words say by themselves that rows are wanted: "monthly". */
+  groupWhole?: true;
+  order?: OrderWord;
+  limit?: Limit;
+  thing?: Thing;
+  own: readonly Own[];
+}
+
+interface Draft extends Omit<Senses, "cues" | "flags" | "own"> {
+  cues: Cue[];
+  flags: Set<Flag>;
+  own: Own[];
+}
+
+interface Node {
+  next: Map<string, Node>;
+  senses: Draft | null;
+}
+
+/** Phrases by their words; the longest from a place is found. */
+export class Phrases {
+  readonly #root: Node = { next: new Map(), senses: null };
+  readonly words = new Set<string>();
+
+  /** What is kept of a phrase, to add to. */
+  at(phrase: string): Draft {
+    let node = this.#root;
+    for (const word of phrase.split(" ")) {
+      this.words.add(word);
+      let next = node.next.get(word);
+      if (!next) {
+        next = { next: new Map(), senses: null };
+        node.next.set(word, next);
+      }
+      node = next;
+    }
+    node.senses ??= { cues: [], flags: new Set(), own: [] };
+    return node.senses;
+  }
+
+  longest(words: readonly string[], at: number): { senses: Senses; words: number } | null {
+    let node: Node | undefined = this.#root;
+    let found: { senses: Senses; words: number } | null = null;
+    for (let index = at; index < words.length; index += 1) {
+      node = node.next.get(words[index]!);
+      if (!node) break;
+      if (node.senses) found = { senses: node.senses, words: index - at + 1 };
+    }
+    return found;
+  }
+}
+
+function flagAll(phrases: Phrases, words: readonly string[], flag: Flag): void {
+  for (const word of words) phrases.at(word).flags.add(flag);
+}
+
+function addGroups(phrases: Phrases): void {
+  for (const [group, { words, whole = [] }] of Object.entries(GROUPS)) {
+    for (const word of words) phrases.at(word).group ??= group as Grouping;
+    for (const word of whole) {
+      const senses = phrases.at(word);
+      senses.group ??= group as Grouping;
+      senses.groupWhole = true;
+    }
+  }
+}
+
+/** Words of the trade that a question uses for something else, so that they narrow nothing. */
+const NO_THINGS: ReadonlySet<string> = new Set(
+  (
+    "he she they him her his their you your who person people someone somebody buyer buyers customer client seller " +
+    "a one gig class channel online month months piece pieces pcs case load stick yard trash dump job set lot"
+  ).split(" "),
+);
+
+function addThings(phrases: Phrases): void {
+  for (const [phrase, thing] of tradeThings()) {
+    if (NO_THINGS.has(phrase)) continue;
+    phrases.at(phrase).thing = thing;
+  }
+}
+
+let common: Phrases | undefined;
+
+/** The words of questions and of the trade, built once. */
+export function commonPhrases(): Phrases {
+  if (common) return common;
+  const phrases = new Phrases();
+  for (const [cue, words] of Object.entries(CUES))
+    for (const word of words) phrases.at(word).cues.push(cue as Cue);
+  const flags: [readonly string[], Flag][] = [
+    [FILLERS, "filler"],
+    [GENERIC, "generic"],
+    [NEGATIONS, "negation"],
+    [COMPARISONS, "compare"],
+    [THAN, "than"],
+    [OR, "or"],
+    [AND, "and"],
+    [PARTED, "parted"],
+    [MINE, "mine"],
+    [COMPARING, "comparing"],
+  ];
+  for (const [words, flag] of flags) flagAll(phrases, words, flag);
+  for (const [link, words] of Object.entries(LINKS))
+    for (const word of words) phrases.at(word).link = link as Link;
+  for (const [order, words] of Object.entries(ORDERS))
+    for (const word of words) phrases.at(word).order = order as OrderWord;
+  for (const [limit, words] of Object.entries(LIMITS))
+    for (const word of words) phrases.at(word).limit = limit as Limit;
+  addGroups(phrases);
+  addThings(phrases);
+  addCategories(phrases);
+  common = phrases;
+  return phrases;
+}
+
+/** Words for a category of spending rather than for one thing. */
+const CATEGORY_WORDS: Readonly<Record<string, readonly string[]>> = {
+  materials: ["materials", "material", "supplies", "supply"],
+  tools: ["tools", "tool"],
+  vehicle: ["vehicle", "vehicles", "car costs", "truck costs", "van costs", "vehicle costs"],
+  fees: [],
+  help: ["help", "helpers", "hired help", "paid help", "hired hands", "helping hands"],
+  storage: ["storage", "storage costs", "storage rent"],
+  other: ["misc", "miscellaneous"],
+};
+
+function addCategories(phrases: Phrases): void {
+  for (const [category, words] of Object.entries(CATEGORY_WORDS))
+    for (const word of words) {
+      const senses = phrases.at(word);
+      delete senses.thing;
+      senses.own.push({ dimension: "category", value: category });
+    }
+}
+
+/** Words that the ledger adds, each with its plural: names, traits, places, people, what was bought, loans. */
+export function ownPhrases(words: readonly Own[]): Phrases {
+  const phrases = new Phrases();
+  for (const own of words) {
+    const spoken = own.value.toLowerCase();
+    const forms = new Set([spoken]);
+    if (own.dimension === "kind" || own.dimension === "what" || own.dimension === "source") {
+      forms.add(pluralOf(spoken));
+      if (own.dimension === "what") forms.add(singularOf(spoken));
+    }
+    for (const form of forms) {
+      const senses = phrases.at(form.replaceAll("-", " "));
+      if (!senses.own.some((each) => each.dimension === own.dimension && each.value === own.value))
+        senses.own.push(own);
+    }
+  }
+  return phrases;
+}

@@ -1,0 +1,174 @@
+import type { Piece } from "../books/books.ts";
+import { pieceLabel, statusOf } from "../books/piece.ts";
+import { goneWords } from "../books/problem.ts";
+import type { Day } from "../calendar.ts";
+import { daysBetween, showDay } from "../calendar.ts";
+import type { Desk } from "./desk.ts";
+import { buyerOf, methodOf, personOf, placeOf } from "./filters.ts";
+import type { Features } from "./measure-rules.ts";
+import type { Cue } from "./words/cues.ts";
+
+/** One thing that can be asked of a piece: a day, a name or a number of days, and how it is told. */
+export interface PieceFact {
+  name: string;
+  when(f: Features): boolean;
+  takes: readonly Cue[];
+  /** As printed: a day, words as recorded, whole days; null where it is not so (yet). */
+  of(piece: Readonly<Piece>, desk: Desk): string | null;
+  /** "bought", "from": what stands before the value in the answer. */
+  told: string;
+}
+
+const ALWAYS: readonly Cue[] = ["have", "which", "money"];
+
+function day(
+  cue: Cue,
+  told: string,
+  of: (piece: Readonly<Piece>, desk: Desk) => Day | null,
+  more: readonly Cue[] = [],
+): PieceFact {
+  return {
+    name: told,
+    when: (f) => f.has("when") && f.has(cue, ...more),
+    takes: [...ALWAYS, "when", cue, ...more, "got", "gone", "unsold", "listed"],
+    of,
+    told,
+  };
+}
+
+/** The facts of a piece, the more telling first. */
+export const PIECE_FACTS: readonly PieceFact[] = [
+  day("returned", "came back", (piece, { index }) => index.of(piece.number).returned),
+  day("kept", "kept", (piece) => (piece.gone === "kept" ? piece.goneOn : null)),
+  day("scrapped", "scrapped", (piece) => (piece.gone === "scrapped" ? piece.goneOn : null)),
+  day("given", "given away", (piece) => (piece.gone === "given" ? piece.goneOn : null)),
+  day("sold", "sold", (piece) => piece.sold, ["sale", "soldFor", "gone"]),
+  day("finished", "finished", (piece) => piece.finished),
+  day("started", "started", (piece) => piece.started),
+  day("held", "on hold since", (piece) => piece.hold?.since ?? null),
+  day("listed", "listed", (piece) => piece.listed, ["daysListed", "asking"]),
+  day("bought", "bought", (piece) => piece.bought, ["got", "price", "paid"]),
+  {
+    name: "buyer",
+    when: (f) =>
+      f.has("who") && f.has("sold", "took", "held", "gone", "paid", "deposits", "have", "soldFor", "sale"),
+    takes: [
+      ...ALWAYS,
+      "who",
+      "sold",
+      "took",
+      "bought",
+      "held",
+      "gone",
+      "paid",
+      "got",
+      "deposits",
+      "price",
+      "soldFor",
+      "sale",
+    ],
+    of: (piece, desk) => buyerOf(desk, piece),
+    told: "to",
+  },
+  {
+    name: "noter",
+    when: (f) => f.has("who") && f.has("notes"),
+    takes: [...ALWAYS, "who", "notes", "bought", "sold", "sale"],
+    of: (piece, desk) => personOf(desk, desk.index.of(piece.number).buy),
+    told: "noted by",
+  },
+  {
+    name: "place",
+    when: (f) => f.has("where") && f.has("listed", "asking"),
+    takes: [...ALWAYS, "where", "listed", "asking"],
+    of: (piece, desk) => placeOf(desk, piece),
+    told: "listed on",
+  },
+  {
+    name: "source",
+    when: (f) => f.has("where") && !f.has("sold"),
+    takes: [...ALWAYS, "where", "bought", "got", "price", "paid"],
+    of: (piece) => piece.source,
+    told: "from",
+  },
+  {
+    name: "method",
+    when: (f) => f.has("howPaid"),
+    takes: [...ALWAYS, "howPaid", "paid", "sold", "bought", "price", "who"],
+    of: (piece, desk) => methodOf(desk, "profit", { day: piece.bought, piece, fact: null, units: 0 }),
+    told: "paid by",
+  },
+  {
+    name: "days had",
+    when: (f) =>
+      f.has("howLong") &&
+      f.has("had", "have", "bought", "unsold", "sat") &&
+      !f.has("sold", "takes", "listed"),
+    takes: [...ALWAYS, "howLong", "had", "bought", "unsold", "sat", "got"],
+    of: (piece, { today }) => String(daysBetween(piece.bought, piece.goneOn ?? today)),
+    told: "days",
+  },
+  {
+    name: "status",
+    when: (f) => f.has("whatStatus"),
+    takes: [...ALWAYS, "whatStatus"],
+    of: (piece) => statusOf(piece),
+    told: "is",
+  },
+];
+
+/** Something that is so of a piece or not, by the cue that asks. */
+interface State {
+  cue: Cue;
+  /** Since when it is so; null: it is not. */
+  since(piece: Readonly<Piece>, desk: Desk): Day | null;
+  told: string;
+}
+
+export const STATES: readonly State[] = [
+  {
+    cue: "unlisted",
+    since: (piece) => (statusOf(piece) === "finished" ? piece.finished : null),
+    told: "finished, not listed",
+  },
+  { cue: "held", since: (piece) => (piece.gone ? null : (piece.hold?.since ?? null)), told: "on hold" },
+  {
+    cue: "deposits",
+    since: (piece) => (piece.deposit > 0 ? (piece.hold?.since ?? piece.bought) : null),
+    told: "has a deposit",
+  },
+  { cue: "returned", since: (piece, { index }) => index.of(piece.number).returned, told: "came back" },
+  { cue: "kept", since: (piece) => (piece.gone === "kept" ? piece.goneOn : null), told: "kept" },
+  { cue: "given", since: (piece) => (piece.gone === "given" ? piece.goneOn : null), told: "given away" },
+  { cue: "scrapped", since: (piece) => (piece.gone === "scrapped" ? piece.goneOn : null), told: "scrapped" },
+  { cue: "unsold", since: (piece) => (piece.gone ? null : piece.bought), told: "still here" },
+  { cue: "sold", since: (piece) => piece.sold, told: "sold" },
+  { cue: "gone", since: (piece) => piece.goneOn, told: "gone" },
+  { cue: "finished", since: (piece) => piece.finished, told: "finished" },
+  { cue: "started", since: (piece) => piece.started, told: "started" },
+  { cue: "listed", since: (piece) => (piece.gone ? null : piece.listed), told: "listed" },
+  { cue: "free", since: (piece) => (piece.price === 0 ? piece.bought : null), told: "free" },
+  { cue: "have", since: (piece) => (piece.gone ? null : piece.bought), told: "still here" },
+  { cue: "bought", since: (piece) => piece.bought, told: "bought" },
+];
+
+/** A fact in a line: "#21 dresser: to student". */
+export function factLine(piece: Readonly<Piece>, fact: PieceFact, desk: Desk): string {
+  const value = fact.of(piece, desk);
+  if (value === null) return `${pieceLabel(piece)}: ${unknownWords(piece, fact, desk)}`;
+  const shown = /^\d{4}-\d{2}-\d{2}$/.test(value) ? showDay(value, desk.today) : value;
+  return fact.told === "days"
+    ? `${pieceLabel(piece)}: ${shown} days`
+    : `${pieceLabel(piece)}: ${fact.told} ${shown}`;
+}
+
+/** Why there is nothing to tell: it has not happened, or nobody noted it. */
+function unknownWords(piece: Readonly<Piece>, fact: PieceFact, desk: Desk): string {
+  if (fact.name === "buyer" || fact.name === "sold") {
+    if (!piece.gone) return "not sold";
+    if (piece.gone !== "sold") return `${goneWords(piece.gone)} ${showDay(piece.goneOn!, desk.today)}`;
+  }
+  return fact.told === "to" || fact.told === "from" || fact.told === "paid by"
+    ? "not noted"
+    : `not ${fact.told}`;
+}

@@ -1,0 +1,153 @@
+import type { Day } from "../calendar.ts";
+import type { Cents } from "../money.ts";
+
+/** A stretch of days, both counted; null at an end that is open. */
+export interface Period {
+  from: Day | null;
+  to: Day | null;
+  /** As a person says it: "August", "last 30 days". */
+  name: string;
+}
+
+/** What a filter looks at. */
+export type Dimension =
+  | "piece"
+  | "kind"
+  | "trait"
+  | "lot"
+  | "source"
+  | "buyer"
+  | "method"
+  | "place"
+  | "person"
+  | "what"
+  | "category"
+  | "stream"
+  | "loan"
+  | "status"
+  | "over"
+  | "under"
+  | "least"
+  | "most";
+
+/** A narrowing of the question: one of `values` must hold, or none of them where `not`. */
+export interface Filter {
+  dimension: Dimension;
+  values: readonly string[];
+  not?: true;
+}
+
+export type Grouping =
+  | "day"
+  | "week"
+  | "month"
+  | "quarter"
+  | "year"
+  | "kind"
+  | "source"
+  | "person"
+  | "buyer"
+  | "method"
+  | "stream"
+  | "category"
+  | "what"
+  | "place"
+  | "loan"
+  | "piece";
+
+export type MeasureName =
+  | "profit"
+  | "net"
+  | "proceeds"
+  | "price"
+  | "cost"
+  | "spent"
+  | "fees"
+  | "miles"
+  | "minutes"
+  | "income"
+  | "paid"
+  | "interest"
+  | "count"
+  | "tied up"
+  | "asking"
+  | "deposits"
+  | "owed"
+  | "days to sell"
+  | "days listed"
+  | "hourly"
+  | "reached";
+
+/** What `count` counts. */
+export type Counted =
+  | "bought"
+  | "sold"
+  | "finished"
+  | "listed"
+  | "unsold"
+  | "started"
+  | "held"
+  | "unlisted"
+  | "on the market"
+  | "owing"
+  | "kept"
+  | "given"
+  | "scrapped"
+  | "returned"
+  | "notes";
+
+export type Aggregate = "total" | "average" | "median" | "highest" | "lowest";
+
+/** What is put in order, and which end comes first; `top`: only so many. */
+export interface Order {
+  of: Grouping;
+  first: "most" | "least";
+  top: number | null;
+}
+
+/** One side of a comparison: what it alone has. */
+export interface Side {
+  filters: readonly Filter[];
+  period: Period | null;
+  label: string;
+}
+
+/** A question as data: everything that its words said, and nothing that they did not. */
+export interface Query {
+  measure: MeasureName;
+  counted: Counted | null;
+  aggregate: Aggregate | null;
+  filters: readonly Filter[];
+  period: Period | null;
+  by: Grouping | null;
+  order: Order | null;
+  /** Two or more sides, answered one by one with the difference of the first two. */
+  beside: readonly Side[];
+  /** Net with other income taken in. */
+  withIncome: boolean;
+  /** Miles, hours or a rate said as such: nothing but the words of the answer goes by it. */
+  inHours: boolean;
+  /** Answered with yes or no before the figure. */
+  yesNo: boolean;
+  /** Rows of pieces rather than one figure ("what's on hold"). */
+  list: boolean;
+  /** A picture of the rows was asked for. */
+  picture: boolean;
+}
+
+/** How the units of a measure are told. */
+export type Unit = "money" | "count" | "miles" | "minutes" | "days" | "percent";
+
+/** One row of an answer. `value` in the measure's unit; miles as text. */
+export interface Figure {
+  label: string;
+  number?: number;
+  value: number | string | null;
+  /** How many things went into it. */
+  over?: number;
+}
+
+/** An amount as a filter keeps it. */
+export function centsText(cents: Cents): string {
+  return String(cents);
+}

@@ -1,0 +1,222 @@
+import type { FactKind } from "../books/facts.ts";
+import type { Desk } from "./desk.ts";
+import type { Features } from "./measure-rules.ts";
+import { type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
+import type { NotesAsked } from "./notes-list.ts";
+import type { Parts } from "./parts.ts";
+import type { Counted, Filter, MeasureName, Query } from "./query.ts";
+import { leftOver } from "./read-pieces.ts";
+import type { Cue } from "./words/cues.ts";
+
+/** Notes one by one. */
+export interface NotesQuestion {
+  kind: "notes";
+  asked: NotesAsked;
+  title: string;
+}
+
+/** Which notes a cue lists; what it narrows by is that measure's. */
+const KINDS: readonly (readonly [Cue, readonly (FactKind | "fee")[], MeasureName, string])[] = [
+  ["spent", ["spend", "fee"], "spent", "Expenses"],
+  ["fees", ["fee"], "fees", "Fees"],
+  ["income", ["income"], "income", "Other income"],
+  ["interest", ["pay"], "paid", "Loan payments"],
+  ["loanPaid", ["pay"], "paid", "Loan payments"],
+  ["deposits", ["hold"], "deposits", "Deposits"],
+  ["miles", ["drive"], "miles", "Drives"],
+  ["minutes", ["work"], "minutes", "Work"],
+  ["returned", ["refund"], "profit", "Refunds"],
+  ["finished", ["finish"], "profit", "Finished"],
+  ["started", ["start"], "profit", "Started"],
+  ["sold", ["sell"], "profit", "Sold"],
+  ["sale", ["sell"], "profit", "Sold"],
+  ["bought", ["buy"], "price", "Bought"],
+  ["price", ["buy"], "price", "Bought"],
+  ["listed", ["list"], "profit", "Listed"],
+  ["kept", ["retire"], "profit", "Kept"],
+  ["held", ["hold"], "profit", "Held"],
+];
+
+/** States whose pieces are listed, likeliest first, with the value that each row shows. */
+const STATES: readonly (readonly [Cue, Counted])[] = [
+  ["unlisted", "unlisted"],
+  ["owed", "owing"],
+  ["held", "held"],
+  ["unsold", "unsold"],
+  ["listed", "on the market"],
+  ["have", "unsold"],
+];
+
+const LIST_WORDS: ReadonlySet<string> = new Set(
+  "show list see view display print pull bring give gimme".split(" "),
+);
+
+/** Whether rows are wanted: "show …", "list …", "what did i …", "which …". */
+function isListing(parts: Parts, f: Features): boolean {
+  return LIST_WORDS.has(parts.first) || f.has("list", "did", "notes");
+}
+
+/** Notes or pieces one by one, or null where no list is asked for. */
+export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion | Query | Refusal | null {
+  if (
+    f.has(
+      "howMany",
+      "earn",
+      "net",
+      "average",
+      "median",
+      "hourly",
+      "reached",
+      "comeDown",
+      "tiedUp",
+      "daysToSell",
+    ) ||
+    f.has("chart")
+  )
+    return null;
+  if (f.order || f.by || parts.besideAt.length > 0 || parts.limits.length > 0) return null;
+  if (f.has("money", "total") && !f.has("list")) return null;
+  if (f.has("deposits")) return null;
+  const state = isEvent(parts, f) ? undefined : STATES.find(([cue]) => f.has(cue));
+  if (state && !isCommandOnly(parts, state[0])) return stateList(parts, state, desk);
+  if (!isListing(parts, f) && !isWhatDid(parts, f)) return null;
+  return notesAsked(parts, f, desk);
+}
+
+/** "what did i list", "which chairs did i sell": something done, no state. */
+function isEvent(parts: Parts, f: Features): boolean {
+  return (
+    f.has("notes", "did") ||
+    (parts.marks.some(({ text }) => /\bdid (?:i|we)\b|\bhave (?:i|we)\b|^did$/.test(text)) &&
+      !f.has("unlisted", "have"))
+  );
+}
+
+/** "list" in "list expenses" is the order to do it and lists no listings. */
+function isCommandOnly(parts: Parts, cue: Cue): boolean {
+  if (cue !== "listed") return false;
+  const places = parts.cues.get("listed") ?? [];
+  return places.length === 1 && places[0] === 0 && parts.marks[0]!.text === "list";
+}
+
+function isWhatDid(parts: Parts, f: Features): boolean {
+  return (
+    /^(?:what|whats|which|everything|anything|who)$/.test(parts.first) &&
+    f.has("sold", "bought", "finished", "started", "listed", "returned", "kept", "sale") &&
+    !f.has("withoutBuying", "spent", "cost")
+  );
+}
+
+/** Pieces in a state, a row each. */
+function stateList(
+  parts: Parts,
+  [cue, counted]: readonly [Cue, Counted],
+  desk: Desk,
+): Query | Refusal | null {
+  const found = narrowed(parts, "count", desk);
+  if ("kind" in found) return found;
+  const fault = leftOver(parts, [
+    cue,
+    "list",
+    "which",
+    "have",
+    "held",
+    "deposits",
+    "unsold",
+    "listed",
+    "finished",
+    "who",
+    "whose",
+    "got",
+    "sat",
+    "gone",
+    "asking",
+    "owed",
+    "sold",
+    "total",
+    "money",
+  ]);
+  if (fault) return fault;
+  if (parts.amounts.length > 0) return refusal(parts.marks[parts.amounts[0]!.at]!);
+  const [said] = parts.periods;
+  const finished =
+    counted !== "unlisted" && parts.cues.has("finished")
+      ? [{ dimension: "status" as const, values: ["finished"] }]
+      : [];
+  return {
+    measure: "count",
+    counted,
+    aggregate: null,
+    filters: [...filtersOf(found), ...finished, ...mine(parts, desk)],
+    period: said?.period ?? null,
+    by: null,
+    order: null,
+    beside: [],
+    withIncome: false,
+    inHours: false,
+    yesNo: false,
+    list: true,
+    picture: false,
+  };
+}
+
+function filtersOf(found: readonly Narrowing[]): Filter[] {
+  return found.map(({ filter }) => filter);
+}
+
+function mine({ mine: at }: Parts, { me }: Desk): Filter[] {
+  return at === null || me === null ? [] : [{ dimension: "person", values: [`#${me}`] }];
+}
+
+function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refusal {
+  const kind = KINDS.find(([cue]) => f.has(cue) && !isCommandOnly(parts, cue));
+  const isSupply = f.supply || kind?.[0] === "spent";
+  const measure: MeasureName = f.stream ? "income" : isSupply ? "spent" : (kind?.[2] ?? "spent");
+  const found = narrowed(parts, measure, desk);
+  if ("kind" in found) return found;
+  const last = lastOf(parts);
+  if (last && "kind" in last) return last;
+  const taken: Cue[] = [
+    "list",
+    "did",
+    "notes",
+    "which",
+    "money",
+    "have",
+    "got",
+    "total",
+    "listed",
+    "last",
+    "gone",
+    "loan",
+    ...(kind ? [kind[0]] : []),
+  ];
+  const extra: Cue[] =
+    kind?.[0] === "spent" ? ["bought", "price", "fees", "paid", "cost"] : ["price", "paid", "soldFor"];
+  const fault = leftOver(parts, [...taken, ...extra], last?.used);
+  if (fault) return fault;
+  const kinds = f.stream ? ["income" as const] : f.supply ? ["spend" as const] : (kind?.[1] ?? null);
+  const withBuys = kind?.[0] === "spent" && (f.has("bought") || f.has("price")) ? ["buy" as const] : [];
+  const [said] = parts.periods;
+  return {
+    kind: "notes",
+    asked: {
+      kinds: kinds ? new Set([...kinds, ...withBuys]) : null,
+      filters: [...filtersOf(found), ...mine(parts, desk)],
+      period: said?.period ?? null,
+      last: last?.count ?? null,
+    },
+    title: f.stream ? "Other income" : f.supply ? "Spent" : (kind?.[3] ?? "Noted"),
+  };
+}
+
+/** "last 5 notes", "the 3 latest sales". */
+function lastOf(parts: Parts): { count: number; used: Set<number> } | Refusal | null {
+  const at = parts.cues.get("last")?.[0];
+  const [amount, more] = parts.amounts;
+  if (at === undefined) return amount ? refusal(parts.marks[amount.at]!) : null;
+  if (more) return refusal(parts.marks[more.at]!);
+  if (!amount) return { count: 1, used: new Set([at]) };
+  if (Math.abs(amount.at - at) > 2 || amount.cents % 100 !== 0) return refusal(parts.marks[amount.at]!);
+  return { count: amount.cents / 100, used: new Set([at, amount.at]) };
+}

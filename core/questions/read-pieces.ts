@@ -1,0 +1,144 @@
+import type { Piece } from "../books/books.ts";
+import type { Desk } from "./desk.ts";
+import { passes } from "./filters.ts";
+import type { Features } from "./measure-rules.ts";
+import { narrowed, type Refusal, refusal } from "./narrowing.ts";
+import type { Parts } from "./parts.ts";
+import { PIECE_FACTS, type PieceFact, STATES } from "./piece-facts.ts";
+import type { Filter, Period } from "./query.ts";
+import type { Cue } from "./words/cues.ts";
+
+/** A question about single pieces: one fact of each, or whether something is so. */
+export type PieceQuestion =
+  | { kind: "fact"; fact: PieceFact; pieces: readonly Readonly<Piece>[]; filters: readonly Filter[] }
+  | {
+      kind: "yes or no";
+      state: (typeof STATES)[number];
+      pieces: readonly Readonly<Piece>[];
+      period: Period | null;
+      filters: readonly Filter[];
+      /** "any chair": one is enough. */
+      any: boolean;
+    };
+
+/** The words of a question that a reading of it does not take up; the first is named. */
+export function leftOver(
+  parts: Parts,
+  taken: readonly Cue[],
+  used: ReadonlySet<number> = new Set(),
+): Refusal | null {
+  if (parts.unknown.length > 0) return refusal(...parts.unknown);
+  if (parts.adrift) return refusal(parts.adrift);
+  const cues = new Set(taken);
+  const places = new Set([...parts.items, ...parts.periods].map(({ at }) => at));
+  const left = parts.marks.find((mark, at) => {
+    if (places.has(at) || used.has(at)) return false;
+    const { flags, link } = mark.senses;
+    if (mark.senses.cues.some((cue) => cues.has(cue))) return false;
+    return !(
+      flags.has("filler") ||
+      flags.has("generic") ||
+      flags.has("and") ||
+      flags.has("mine") ||
+      link !== undefined
+    );
+  });
+  return left ? refusal(left) : null;
+}
+
+/** The pieces that filters leave, by number. */
+export function piecesOf(desk: Desk, filters: readonly Filter[]): Readonly<Piece>[] {
+  return [...desk.books.pieces.values()]
+    .filter((piece) =>
+      passes({ day: piece.bought, piece, fact: null, units: 0 }, filters, {
+        desk,
+        measure: "profit",
+        units: piece.price,
+      }),
+    )
+    .sort((a, b) => a.number - b.number);
+}
+
+/** "who did i buy it from": a word that looks for the one who comes after it. */
+function endsFrom(parts: Parts): boolean {
+  return parts.marks.at(-1)?.senses.link === "from" || (parts.marks.at(-1)?.text.endsWith(" from") ?? false);
+}
+
+/** A question about single pieces, or null where it is none. */
+export function readPieces(parts: Parts, f: Features, desk: Desk): PieceQuestion | Refusal | null {
+  if (
+    !f.piece ||
+    parts.orders.length > 0 ||
+    parts.groups.some(({ parted }) => parted) ||
+    parts.besideAt.length > 0
+  )
+    return null;
+  const asksFigure = f.has(
+    "howMany",
+    "earn",
+    "net",
+    "revenue",
+    "spent",
+    "minutes",
+    "miles",
+    "fees",
+    "hourly",
+    "average",
+    "median",
+    "reached",
+    "comeDown",
+    "list",
+    "notes",
+  );
+  const fact = factOf(parts, f);
+  if (fact && !f.has("howMany", "average", "median", "earn", "net")) return readFact(parts, fact, desk);
+  if (asksFigure || f.has("cost", "price", "soldFor", "daysToSell", "daysListed", "tiedUp", "interest"))
+    return null;
+  if (f.has("money") || f.has("when", "where", "who", "howLong", "which")) return null;
+  return readYesNo(parts, f, desk);
+}
+
+function factOf(parts: Parts, f: Features): PieceFact | null {
+  if (f.has("who") && f.has("bought", "got", "paid") && endsFrom(parts))
+    return {
+      ...PIECE_FACTS.find(({ name }) => name === "source")!,
+      takes: ["who", "bought", "got", "have", "paid", "price"],
+    };
+  const isBuyer = f.has("who") && f.has("bought") && !f.person;
+  if (isBuyer) return PIECE_FACTS.find(({ name }) => name === "buyer")!;
+  return PIECE_FACTS.find((each) => each.when(f)) ?? null;
+}
+
+function readFact(parts: Parts, fact: PieceFact, desk: Desk): PieceQuestion | Refusal {
+  const found = narrowed(parts, "profit", desk);
+  if ("kind" in found) return found;
+  const fault = leftOver(parts, fact.takes);
+  if (fault) return fault;
+  if (parts.amounts.length > 0) return refusal(parts.marks[parts.amounts[0]!.at]!);
+  const filters = found.map(({ filter }) => filter);
+  return { kind: "fact", fact, pieces: piecesOf(desk, filters), filters };
+}
+
+function readYesNo(parts: Parts, f: Features, desk: Desk): PieceQuestion | Refusal | null {
+  const state = STATES.find(({ cue }) => f.has(cue));
+  if (!state || !(parts.yesNo || f.number)) return null;
+  const found = narrowed(parts, "profit", desk);
+  if ("kind" in found) return found;
+  const fault = leftOver(parts, [
+    state.cue,
+    "have",
+    "got",
+    "gone",
+    "unsold",
+    "listed",
+    "asking",
+    "sat",
+    "takes",
+  ]);
+  if (fault) return fault;
+  if (parts.amounts.length > 0 || parts.limits.length > 0) return null;
+  const [period = null] = parts.periods.map((said) => said.period);
+  const filters = found.map(({ filter }) => filter);
+  const any = parts.marks.some(({ text }) => /\b(?:any|an?)\b/.test(text)) || period !== null;
+  return { kind: "yes or no", state, pieces: piecesOf(desk, filters), period, filters, any };
+}

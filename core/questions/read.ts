@@ -1,0 +1,411 @@
+import type { Desk } from "./desk.ts";
+import type { Mark } from "./marks.ts";
+import { countedBy, type Features, RULES } from "./measure-rules.ts";
+import { type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
+import type { Parts } from "./parts.ts";
+import { thisMonth } from "./periods.ts";
+import type { Counted, Filter, Grouping, MeasureName, Order, Period, Query, Side } from "./query.ts";
+import type { Cue } from "./words/cues.ts";
+
+/** What the words hold, for the rules that tell the measure. */
+export function featuresOf(parts: Parts): Features {
+  const { items, orders } = parts;
+  const own = (dimension: string) =>
+    items.some(({ mark }) => mark.senses.own.some((each) => each.dimension === dimension));
+  const isPiece = ({ mark }: Parts["items"][number]) =>
+    mark.number !== undefined || mark.senses.thing?.noun !== undefined || isTrait(mark);
+  return {
+    has: (...cues) => cues.some((cue) => parts.cues.has(cue)),
+    piece: items.some(isPiece),
+    number: items.some(({ mark }) => mark.number !== undefined),
+    supply: items.some((item) => !isPiece(item) && item.link !== "from" && isSupply(item.mark)),
+    stream:
+      items.length > 0 &&
+      items.some(({ mark }) => isStream(mark)) &&
+      items.every(({ mark }) => isStream(mark) || isMethod(mark)),
+    loan: parts.cues.has("loan") || own("loan"),
+    person: own("person"),
+    order: orders.length > 0,
+    fast: orders.some(({ order }) => order === "fastest" || order === "slowest"),
+    by: parts.groups.some(({ parted }) => parted),
+    period: parts.periods.length > 0,
+    average: parts.cues.has("average") || parts.cues.has("median"),
+    limit: parts.limits.length > 0,
+  };
+}
+
+const isMethod = ({ senses }: Mark) => senses.thing?.method !== undefined;
+
+function isTrait({ senses }: Mark): boolean {
+  return (
+    senses.thing?.trait === true ||
+    senses.own.some(({ dimension }) => dimension === "kind" || dimension === "trait")
+  );
+}
+
+function isSupply({ senses }: Mark): boolean {
+  const isStreamOnly =
+    senses.thing?.stream !== undefined && !senses.own.some(({ dimension }) => dimension === "what");
+  if (isStreamOnly) return false;
+  return (
+    senses.thing?.supply !== undefined ||
+    senses.own.some(({ dimension }) => dimension === "what" || dimension === "category")
+  );
+}
+
+function isStream({ senses }: Mark): boolean {
+  return senses.thing?.stream !== undefined || senses.own.some(({ dimension }) => dimension === "stream");
+}
+
+/** A question that asks for a measure, as a query; or why it is none. Null: no measure is asked for. */
+export function readQuery(parts: Parts, desk: Desk): Query | Refusal | null {
+  const f = featuresOf(parts);
+  const rule = RULES.find((each) => each.when(f));
+  if (!rule) return null;
+  if (parts.unknown.length > 0) return refusal(...parts.unknown);
+  if (parts.adrift) return refusal(parts.adrift);
+  const counted = rule.measure === "count" ? countedBy(f) : null;
+  const taken: Cue[] = [...rule.takes, ...(counted ? [counted.cue] : [])];
+  const found = narrowed(parts, rule.measure, desk);
+  if ("kind" in found) return found;
+  return new Reader(parts, f, {
+    desk,
+    measure: rule.measure,
+    counted: counted?.counted ?? null,
+    taken,
+    found,
+  }).query();
+}
+
+interface Read {
+  desk: Desk;
+  measure: MeasureName;
+  counted: Counted | null;
+  taken: readonly Cue[];
+  found: readonly Narrowing[];
+}
+
+/** Cues that narrow where they are not what is asked: "profit on sold chairs". */
+const STATUS_CUES: readonly (readonly [Cue, string])[] = [
+  ["sold", "sold"],
+  ["unsold", "unsold"],
+  ["held", "held"],
+  ["unlisted", "unlisted"],
+  ["listed", "listed"],
+  ["finished", "finished"],
+  ["started", "started"],
+  ["kept", "kept"],
+  ["given", "given"],
+  ["scrapped", "scrapped"],
+  ["returned", "returned"],
+  ["free", "free"],
+];
+
+/** What each measure says of the state of its pieces by itself. */
+const OWN_STATUS: Partial<Record<MeasureName, readonly string[]>> = {
+  profit: ["finished"],
+  net: ["sold", "finished", "listed"],
+  proceeds: ["sold", "listed"],
+  fees: ["sold", "listed"],
+  price: ["listed", "finished"],
+  "tied up": ["unsold", "listed"],
+  asking: ["unsold", "listed"],
+  deposits: ["held", "unsold"],
+  owed: ["sold", "unsold"],
+  "days to sell": ["sold", "held", "unsold", "finished", "listed"],
+  "days listed": ["listed"],
+  hourly: ["sold"],
+  reached: ["sold", "listed"],
+  income: ["sold"],
+};
+
+/** Groups that only pieces have: what is made goes by the piece there. */
+const PIECE_GROUPS: ReadonlySet<Grouping> = new Set([
+  "kind",
+  "source",
+  "person",
+  "buyer",
+  "method",
+  "place",
+  "piece",
+]);
+
+class Reader {
+  constructor(
+    private readonly parts: Parts,
+    private readonly f: Features,
+    private readonly read: Read,
+  ) {}
+
+  query(): Query | Refusal {
+    const { parts, read } = this;
+    const group = this.#group();
+    if (group && "kind" in group) return group;
+    const sides = this.#sides();
+    if (sides && "kind" in sides) return sides;
+    const period = sides?.isPeriods ? null : this.#period();
+    if (period && "kind" in period) return period;
+    const filters = [
+      ...(sides?.shared ?? read.found.map(({ filter }) => filter)),
+      ...this.#limits(),
+      ...this.#statuses(),
+      ...this.#mine(),
+    ];
+    const measure = this.#measureFor(filters, group?.by ?? null, group?.order ?? null, sides?.beside ?? []);
+    const fault = this.#leftOver(Boolean(sides));
+    if (fault) return fault;
+    const isBare = filters.length === 0 && !group && !sides && !this.f.average;
+    const query: Query = {
+      measure,
+      counted: read.counted,
+      aggregate: this.#aggregate(),
+      filters,
+      period:
+        period ??
+        (isBare && (measure === "net" || measure === "spent") && !this.#saysEver() && !parts.yesNo
+          ? thisMonth(read.desk.today)
+          : null),
+      by: group?.by ?? null,
+      order: group?.order ?? null,
+      beside: sides?.beside ?? [],
+      withIncome: this.f.has("everything") && measure === "net",
+      inHours: false,
+      yesNo: false,
+      list: false,
+      picture: this.f.has("chart"),
+    };
+    return query;
+  }
+
+  #saysEver(): boolean {
+    return this.parts.periods.some(({ period }) => period.from === null && period.to === null);
+  }
+
+  #aggregate(): Query["aggregate"] {
+    if (this.f.has("median")) return "median";
+    return this.f.has("average") ? "average" : null;
+  }
+
+  /** Rows by something, or something put in order. */
+  #group(): { by: Grouping | null; order: Order | null } | Refusal | null {
+    const { groups, orders, eachItem } = this.parts;
+    const parted = groups.find((group) => group.parted);
+    const named = groups.find((group) => !group.parted);
+    if (groups.length > 1 && parted && named && orders.length === 0)
+      return refusal(this.parts.marks[named.at]!);
+    if (groups.filter((group) => group.parted).length > 1)
+      return refusal(this.parts.marks[groups.at(-1)!.at]!);
+    const [first] = orders;
+    if (first) return this.#order(first, parted?.group ?? named?.group ?? this.#impliedGroup());
+    if (parted) return { by: parted.group, order: null };
+    if (eachItem) return { by: "piece", order: null };
+    if (!named) return null;
+    // "which month did i make …" puts months in order only where something says which end is asked for.
+    return refusal(this.parts.marks[named.at]!);
+  }
+
+  #impliedGroup(): Grouping {
+    if (this.f.has("who")) return "buyer";
+    if (this.f.has("where")) return "source";
+    if (this.f.has("when")) return "month";
+    if (this.read.measure === "spent" && !this.f.piece) return "what";
+    if (this.read.measure === "income") return "stream";
+    if (this.read.measure === "paid" || this.read.measure === "interest") return "month";
+    return "piece";
+  }
+
+  #order(said: Parts["orders"][number], of: Grouping): { by: null; order: Order } | Refusal {
+    const { orders } = this.parts;
+    const { measure } = this.read;
+    const isDays = measure === "days to sell" || measure === "days listed";
+    const ends = orders.map(({ order }) => {
+      if (order === "fastest") return "least";
+      if (order === "slowest" || order === "most") return "most";
+      if (order === "least") return "least";
+      return (order === "best") === isDays ? "least" : "most";
+    });
+    if (new Set(ends).size > 1 && !orders.some(({ order }) => order === "best"))
+      return refusal(this.parts.marks[orders[1]!.at]!);
+    const top = orders.find((order) => order.top !== null)?.top ?? null;
+    const first = orders.length > 1 && said.order === "best" ? ends[1]! : ends[0]!;
+    return { by: null, order: { of, first: first as Order["first"], top } };
+  }
+
+  /** The period said; several only where one takes in the other. */
+  #period(): Period | Refusal | null {
+    const said = this.parts.periods.filter(({ period }) => period.from !== null || period.to !== null);
+    const [first, second, third] = said;
+    if (!first) return null;
+    if (!second) return first.period;
+    if (third) return refusal(this.parts.marks[third.at]!);
+    const narrow = both(first.period, second.period);
+    return narrow ?? refusal(this.parts.marks[second.at]!);
+  }
+
+  #limits(): Filter[] {
+    return this.parts.limits.map(({ limit, cents }) => ({ dimension: limit, values: [String(cents)] }));
+  }
+
+  #mine(): Filter[] {
+    const { me } = this.read.desk;
+    return this.parts.mine === null || me === null ? [] : [{ dimension: "person", values: [`#${me}`] }];
+  }
+
+  #statuses(): Filter[] {
+    const { measure, counted, taken } = this.read;
+    const own = OWN_STATUS[measure] ?? [];
+    return STATUS_CUES.flatMap(([cue, status]): Filter[] => {
+      const places = (this.parts.cues.get(cue) ?? []).filter((at) => this.#isOnlyCue(at, cue));
+      if (places.length === 0 || own.includes(status) || !taken.includes(cue)) return [];
+      if (counted === status || measure === "count") return [];
+      return [{ dimension: "status", values: [status] }];
+    });
+  }
+
+  /** A word that says nothing else, so that it must mean the state. */
+  #isOnlyCue(at: number, cue: Cue): boolean {
+    const { cues, flags } = this.parts.marks[at]!.senses;
+    if (flags.has("generic") || flags.has("filler")) return false;
+    return cues.every((other) => other === cue || !this.read.taken.includes(other));
+  }
+
+  /** What is made is net of everything where no pieces are meant, and goes by the piece where they are. */
+  #measureFor(
+    filters: readonly Filter[],
+    by: Grouping | null,
+    order: Order | null,
+    sides: readonly Side[],
+  ): MeasureName {
+    const { measure } = this.read;
+    if (measure === "count" && order?.of === "piece") return "profit";
+    if (measure !== "profit") return measure;
+    const parts = [by, order?.of ?? null].filter((group) => group !== null);
+    const narrow = filters.length > 0 || sides.some((side) => side.filters.length > 0);
+    if (narrow || this.f.average || this.#saysOnPieces()) return "profit";
+    return parts.some((group) => PIECE_GROUPS.has(group)) ? "profit" : "net";
+  }
+
+  /** "profit on all pieces". */
+  #saysOnPieces(): boolean {
+    const { marks } = this.parts;
+    return marks.some(({ senses }, at) => {
+      if (!senses.flags.has("generic") || senses.cues.length > 0) return false;
+      return marks
+        .slice(Math.max(0, at - 3), at)
+        .some((mark) => mark.senses.link === "on" || mark.senses.link === "from");
+    });
+  }
+
+  /** Both sides of a comparison: the one thing that stands on each side, all else held by both. */
+  #sides(): { beside: Side[]; shared: Filter[]; isPeriods: boolean } | Refusal | null {
+    const { parts, read } = this;
+    const cuts =
+      parts.besideAt.length > 0 ? parts.besideAt : parts.comparing && parts.orAt.length > 0 ? parts.orAt : [];
+    const joint = cuts.length === 0 && parts.comparing && this.f.has("which") ? [] : cuts;
+    if (joint.length === 0) return null;
+    const periods = parts.periods.filter(({ period }) => period.from !== null || period.to !== null);
+    const sideOf = (at: number): number => joint.filter((cut) => cut < at).length;
+    if (periods.length === joint.length + 1 && new Set(periods.map(({ at }) => sideOf(at))).size > 1) {
+      const beside = periods.map(
+        ({ period }): Side => ({ filters: [], period, label: labelOfPeriod(period) }),
+      );
+      return { beside, shared: read.found.map(({ filter }) => filter), isPeriods: true };
+    }
+    const dimensions = [...new Set(read.found.map(({ filter }) => filter.dimension))];
+    const split = dimensions.find((dimension) => {
+      const places = read.found.filter(({ filter }) => filter.dimension === dimension);
+      return new Set(places.map(({ item }) => sideOf(item.at))).size > 1;
+    });
+    if (!split)
+      return joint.length > 0 && parts.besideAt.length > 0 ? refusal(parts.marks[joint[0]!]!) : null;
+    return { ...this.#sidesBy(split, sideOf), isPeriods: false };
+  }
+
+  #sidesBy(split: Filter["dimension"], sideOf: (at: number) => number): { beside: Side[]; shared: Filter[] } {
+    const { found } = this.read;
+    const sides = new Map<number, Filter[]>();
+    const shared: Filter[] = [];
+    const sideFilters = found.filter(({ filter }) => filter.dimension === split);
+    for (const { filter, item } of found) {
+      const near = sideFilters.some(
+        (other) => sideOf(other.item.at) === sideOf(item.at) && Math.abs(other.item.at - item.at) <= 1,
+      );
+      if (filter.dimension === split || (filter.dimension === "trait" && near)) {
+        const side = sideOf(item.at);
+        sides.set(side, [...(sides.get(side) ?? []), filter]);
+      } else shared.push(filter);
+    }
+    const beside = [...sides].map(
+      ([, filters]): Side => ({ filters, period: null, label: labelOfFilters(filters) }),
+    );
+    return { beside, shared };
+  }
+
+  /** The first word that nothing takes up. */
+  #leftOver(isBeside: boolean): Refusal | null {
+    const { parts, read } = this;
+    if (parts.amounts.length > 0) return refusal(parts.marks[parts.amounts[0]!.at]!);
+    const taken = new Set<Cue>([...read.taken, "chart", "which", "total", "everything"]);
+    const used = this.#usedPlaces();
+    const left = parts.marks.filter((mark, at) => {
+      if (used.has(at)) return false;
+      const { senses } = mark;
+      const { flags } = senses;
+      if (senses.cues.some((cue) => taken.has(cue))) return false;
+      if (
+        flags.has("filler") ||
+        flags.has("generic") ||
+        flags.has("and") ||
+        flags.has("negation") ||
+        flags.has("mine")
+      )
+        return false;
+      if (flags.has("compare") || flags.has("than") || flags.has("comparing")) return !isBeside;
+      return !(senses.link || flags.has("parted") || flags.has("or"));
+    });
+    return left.length > 0 ? refusal(left[0]!) : null;
+  }
+
+  #usedPlaces(): Set<number> {
+    const { items, periods, groups, orders, limits } = this.parts;
+    const used = new Set([...items, ...periods, ...groups, ...orders].map(({ at }) => at));
+    for (const { at } of limits) used.add(at).add(at + 1);
+    for (const { at, top } of orders) if (top !== null) used.add(at + 1);
+    return used;
+  }
+}
+
+/** The stretch that two periods share, where one lies in the other: "summer, june through august". */
+function both(a: Period, b: Period): Period | null {
+  const from = a.from === null ? b.from : b.from === null || a.from > b.from ? a.from : b.from;
+  const to = a.to === null ? b.to : b.to === null || a.to < b.to ? a.to : b.to;
+  if (from !== null && to !== null && from > to) return null;
+  if (from === a.from && to === a.to) return a;
+  if (from === b.from && to === b.to) return b;
+  // An open end takes the other's: "since june, before september".
+  if (a.from === null || a.to === null || b.from === null || b.to === null)
+    return { from, to, name: `${a.name}, ${b.name}` };
+  return null;
+}
+
+function labelOfPeriod({ from, to, name }: Period): string {
+  if (
+    from !== null &&
+    to !== null &&
+    from.slice(0, 7) === to.slice(0, 7) &&
+    from.endsWith("-01") &&
+    to >= `${from.slice(0, 7)}-28`
+  )
+    return from.slice(0, 7);
+  return name;
+}
+
+function labelOfFilters(filters: readonly Filter[]): string {
+  return [...filters]
+    .sort((a) => (a.dimension === "trait" ? -1 : 0))
+    .map(
+      ({ dimension, values, not }) =>
+        `${not ? "not " : ""}${dimension === "piece" ? values.map((value) => `#${value}`).join(", ") : values.join(" and ")}`,
+    )
+    .join(" ");
+}

@@ -1,0 +1,236 @@
+import { Decimal } from "decimal.js";
+import { medianOf } from "../answers/wording.ts";
+import type { Piece } from "../books/books.ts";
+import { costOf, pieceLabel } from "../books/piece.ts";
+import { roundHalfUp } from "../money.ts";
+import type { Desk, Subject } from "./desk.ts";
+import { passes } from "./filters.ts";
+import { groupings, isTime, labelsBetween, spanOf, UNKNOWN } from "./groupings.ts";
+import { salePriceOf } from "./ledger-index.ts";
+import { type Measure, measures, salePrices } from "./measures.ts";
+import type { Figure, Filter, Grouping, Query, Side, Unit } from "./query.ts";
+
+/** What a query comes to. */
+export interface Result {
+  /** The whole: the sum, the mean, the first of an order, or the difference of two sides. */
+  value: number | string | null;
+  rows: Figure[] | null;
+  /** How many subjects, and of how many pieces. */
+  over: number;
+  pieces: number;
+  /** Rows in another unit than the value: a list of pieces shows what each one is about. */
+  rowUnit?: Unit;
+}
+
+/** Asks that take each piece as one: the rest goes by notes. */
+function goesByPiece(query: Query): boolean {
+  if (query.order?.of === "piece" || query.by === "piece" || query.list) return true;
+  return query.aggregate !== null && query.aggregate !== "total";
+}
+
+/** What the query is taken of, filtered. */
+function subjectsOf(desk: Desk, query: Query): Subject[] {
+  const measure = measures[query.measure];
+  const single = goesByPiece(query) && query.measure === "proceeds";
+  const all = single ? salePrices(desk, query) : measure.subjects(desk, query);
+  const plain = query.filters.filter(({ dimension }) => !isLimit(dimension));
+  const limits = query.filters.filter(({ dimension }) => isLimit(dimension));
+  const kept = all.filter((subject) => passes(subject, plain, { desk, measure: query.measure, units: null }));
+  const whole = goesByPiece(query) && !single ? byPiece(kept) : kept;
+  return whole.filter((subject) =>
+    passes(subject, limits, { desk, measure: query.measure, units: boundOf(desk, query, subject) }),
+  );
+}
+
+function isLimit(dimension: Filter["dimension"]): boolean {
+  return dimension === "over" || dimension === "under" || dimension === "least" || dimension === "most";
+}
+
+/** Measures whose units are whole things: an amount is held against them in hundredths, as it was read. */
+const WHOLE: ReadonlySet<Query["measure"]> = new Set(["minutes", "days to sell", "days listed", "reached"]);
+
+/** What an amount is held against: the measure; where there is none, what the piece was sold or bought for. */
+function boundOf({ books, index }: Desk, query: Query, { piece, units }: Subject): number | null {
+  if (query.measure !== "count") return WHOLE.has(query.measure) ? units * 100 : units;
+  if (!piece) return null;
+  if (query.counted === "sold") return salePriceOf(books, index, piece);
+  return query.counted === "on the market" || query.counted === "listed" ? piece.listPrice : piece.price;
+}
+
+/** Several subjects of one piece as one: a dresser's three coats of paint are one dresser's spending. */
+function byPiece(subjects: readonly Subject[]): Subject[] {
+  const pieces = new Map<number, Subject>();
+  const others: Subject[] = [];
+  for (const subject of subjects) {
+    const { piece } = subject;
+    if (!piece) {
+      others.push(subject);
+      continue;
+    }
+    const before = pieces.get(piece.number);
+    if (!before) pieces.set(piece.number, { ...subject });
+    else {
+      before.units += subject.units;
+      if (subject.miles) before.miles = new Decimal(before.miles ?? 0).plus(subject.miles).toString();
+    }
+  }
+  return [...pieces.values(), ...others];
+}
+
+/** Averages and medians are over sold pieces, where the measure is one of what came of them. */
+const OVER_SOLD: ReadonlySet<Query["measure"]> = new Set(["profit", "proceeds"]);
+
+function figureValue(query: Query, measure: Measure, subjects: readonly Subject[]): number | string | null {
+  const { aggregate } = query;
+  if (aggregate === "average" || aggregate === "median") {
+    const counted = OVER_SOLD.has(query.measure)
+      ? subjects.filter(({ piece }) => piece?.gone === "sold")
+      : subjects;
+    const single = counted.filter(
+      ({ piece }) => piece !== null || query.measure === "income" || query.measure === "paid",
+    );
+    const known = single.length > 0 ? single : counted;
+    if (known.length === 0) return null;
+    if (query.measure === "hourly" && aggregate === "average") return measure.combine(known);
+    const units = known.map((subject) => unitsOf(query, subject));
+    if (aggregate === "median") return medianOf(units);
+    return roundHalfUp(new Decimal(units.reduce((a, b) => a + b, 0)).div(units.length));
+  }
+  if (aggregate === "highest" || aggregate === "lowest") {
+    const units = subjects.map((subject) => unitsOf(query, subject));
+    if (units.length === 0) return null;
+    return aggregate === "highest" ? Math.max(...units) : Math.min(...units);
+  }
+  return measure.combine(subjects);
+}
+
+/** One subject's own value: a rate is its own quotient. */
+function unitsOf(query: Query, subject: Subject): number {
+  if (query.measure === "hourly") return Number(measures.hourly.combine([subject]) ?? 0);
+  if (query.measure === "miles") return Number(subject.miles ?? 0);
+  return query.measure === "reached" ? Math.round(subject.units) : subject.units;
+}
+
+/** Runs a query on the books. */
+export function runQuery(desk: Desk, query: Query): Result {
+  if (query.beside.length > 0) return runBeside(desk, query);
+  const measure = measures[query.measure];
+  const subjects = subjectsOf(desk, query);
+  if (subjects.length === 0 && isOfOne(query)) return { value: null, rows: null, over: 0, pieces: 0 };
+  const pieces = new Set(subjects.flatMap(({ piece }) => (piece ? [piece.number] : []))).size;
+  const over = { over: subjects.length, pieces };
+  if (query.order) {
+    const rows = ordered(rowsOf(desk, query, subjects, query.order.of), query);
+    return { value: rows[0]?.value ?? null, rows, ...over };
+  }
+  const value = figureValue(query, measure, subjects);
+  if (query.list && query.measure === "count")
+    return { value, rows: pieceRows(subjects, query.counted), rowUnit: "money", ...over };
+  const by = query.by ?? (query.list ? "piece" : null);
+  if (!by) return { value, rows: null, ...over };
+  return { value, rows: arranged(rowsOf(desk, query, subjects, by), by), ...over };
+}
+
+/** Pieces one by one, the longest here first, with what matters of their state: deposit, list price or cost. */
+function pieceRows(subjects: readonly Subject[], counted: Query["counted"]): Figure[] {
+  return subjects
+    .flatMap(({ piece }) => (piece ? [piece] : []))
+    .sort((a, b) => a.number - b.number)
+    .map((piece) => ({ label: pieceLabel(piece), number: piece.number, value: stateValue(piece, counted) }));
+}
+
+function stateValue(piece: Readonly<Piece>, counted: Query["counted"]): number | null {
+  if (counted === "held") return piece.deposit;
+  if (counted === "on the market") return piece.listPrice;
+  if (counted === "owing") return (piece as { owed?: number }).owed ?? 0;
+  return costOf(piece);
+}
+
+/** A figure of single pieces that none of them has (yet) is not zero: it is none. */
+function isOfOne({ measure, filters, order, by }: Query): boolean {
+  const named = filters.some(({ dimension, not }) => dimension === "piece" && !not);
+  return named && !order && !by && (measure === "profit" || measure === "hourly" || measure === "asking");
+}
+
+/** One row a label, unordered. */
+function rowsOf(desk: Desk, query: Query, subjects: readonly Subject[], by: Grouping): Figure[] {
+  const measure = measures[query.measure];
+  const label = groupings[by];
+  const parts = new Map<string, Subject[]>();
+  for (const subject of subjects) {
+    const name = label(subject, desk, query.measure) ?? UNKNOWN;
+    const part = parts.get(name);
+    if (part) part.push(subject);
+    else parts.set(name, [subject]);
+  }
+  const span = isTime(by) && !measure.mean ? spanOf(query.period, desk) : null;
+  for (const name of span ? labelsBetween(by, span.from, span.to) : [])
+    if (!parts.has(name)) parts.set(name, []);
+  if (by === "piece") parts.delete(UNKNOWN);
+  return [...parts].map(([name, part]) => figureOf(desk, query, by, name, part));
+}
+
+function figureOf(desk: Desk, query: Query, by: Grouping, name: string, part: readonly Subject[]): Figure {
+  const value =
+    part.length === 0 && query.aggregate === null
+      ? zeroOf(query)
+      : figureValue(query, measures[query.measure], part);
+  const piece = by === "piece" ? desk.books.pieces.get(Number(name)) : undefined;
+  if (piece) return { label: pieceLabel(piece), number: piece.number, value, over: part.length };
+  return { label: name, value, over: part.length };
+}
+
+function zeroOf(query: Query): number | string {
+  return query.measure === "miles" ? "0" : 0;
+}
+
+const numeric = (value: Figure["value"]): number =>
+  value === null ? Number.NEGATIVE_INFINITY : Number(value);
+
+/** Rows in the order of time, or the largest first. */
+function arranged(rows: Figure[], by: Grouping): Figure[] {
+  if (isTime(by)) return rows.sort((a, b) => (a.label < b.label ? -1 : 1));
+  return rows.sort((a, b) => numeric(b.value) - numeric(a.value) || compareLabels(a, b));
+}
+
+function compareLabels(a: Figure, b: Figure): number {
+  if (a.number !== undefined && b.number !== undefined) return a.number - b.number;
+  return a.label < b.label ? -1 : a.label > b.label ? 1 : 0;
+}
+
+function ordered(rows: readonly Figure[], { order }: Query): Figure[] {
+  const known = rows.filter(({ value }) => value !== null);
+  const turn = order!.first === "most" ? 1 : -1;
+  known.sort((a, b) => turn * (numeric(b.value) - numeric(a.value)) || compareLabels(a, b));
+  return order!.top === null ? known : known.slice(0, order!.top);
+}
+
+/** Both sides one by one, and the first less the second. */
+function runBeside(desk: Desk, query: Query): Result {
+  const sides = query.beside.map((side) => ({ side, result: runQuery(desk, sideQuery(query, side)) }));
+  const rows = sides.map(({ side, result }) => ({
+    label: side.label,
+    value: result.value,
+    over: result.over,
+  }));
+  const [first, second] = rows;
+  const pieces = sides.reduce((sum, { result }) => sum + result.pieces, 0);
+  const over = sides.reduce((sum, { result }) => sum + result.over, 0);
+  const isTwo = rows.length === 2 && first?.value !== null && second?.value !== null;
+  if (!isTwo) return { value: null, rows, over, pieces };
+  const value =
+    query.measure === "miles"
+      ? new Decimal(first!.value!).minus(second!.value!).toString()
+      : Number(first!.value) - Number(second!.value);
+  return { value, rows, over, pieces };
+}
+
+function sideQuery(query: Query, side: Side): Query {
+  return {
+    ...query,
+    beside: [],
+    filters: [...query.filters, ...side.filters],
+    period: side.period ?? query.period,
+    order: null,
+  };
+}

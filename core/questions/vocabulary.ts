@@ -1,0 +1,47 @@
+import type { Desk } from "./desk.ts";
+import type { LedgerIndex } from "./ledger-index.ts";
+import { kindOf } from "./lexicon.ts";
+import { type Vocabulary, vocabularyOf } from "./marks.ts";
+import { type Own, ownPhrases } from "./phrases.ts";
+
+/** What people call the one loan of their books: no name that narrows. */
+const NAMELESS_LOAN = "loan";
+
+/** Everything that this ledger calls something. */
+function ownWords({ index, books, people }: Desk): Own[] {
+  const { words } = index;
+  const all = (dimension: Own["dimension"], values: Iterable<string>): Own[] =>
+    [...values].map((value) => ({ dimension, value }));
+  const loans = [...books.loans.keys()].filter((name) => name !== NAMELESS_LOAN);
+  return [
+    ...all("kind", words.names),
+    ...all("kind", new Set([...words.names].map(kindOf))),
+    ...all("trait", words.traits),
+    ...all("source", words.sources),
+    ...all("buyer", words.buyers),
+    ...all("method", words.methods),
+    ...all("place", words.places),
+    ...all("what", words.whats),
+    ...all("stream", words.streams),
+    ...all("person", [...words.people, ...people.map(({ name }) => name)]),
+    ...all("loan", loans),
+  ];
+}
+
+interface Kept {
+  key: string;
+  vocabulary: Vocabulary;
+}
+
+const kept = new WeakMap<LedgerIndex, Kept>();
+
+/** The vocabulary of a ledger, made anew only when a word is new. */
+export function vocabularyFor(desk: Desk): Vocabulary {
+  const { index, books, people } = desk;
+  const key = [index.wordsRevision, ...books.loans.keys(), "|", ...people.map(({ name }) => name)].join(" ");
+  const before = kept.get(index);
+  if (before?.key === key) return before.vocabulary;
+  const vocabulary = vocabularyOf(ownPhrases(ownWords(desk)));
+  kept.set(index, { key, vocabulary });
+  return vocabulary;
+}

@@ -1,0 +1,201 @@
+import { counted as countedWords } from "../answers/wording.ts";
+import { pluralOf } from "../books/label.ts";
+import { monthName } from "../calendar.ts";
+import { showMinutes } from "../decide/echo.ts";
+import { show } from "../money.ts";
+import type { Desk } from "./desk.ts";
+import { isState, measures } from "./measures.ts";
+import type { Counted, Figure, Filter, Query, Unit } from "./query.ts";
+import type { Result } from "./run.ts";
+
+/** Rows that a phone shows before "and 7 more". */
+export const ROWS_MAX = 10;
+
+/** A value as people read it. */
+export function showValue(value: Figure["value"], unit: Unit): string {
+  if (value === null) return "nothing to go by";
+  switch (unit) {
+    case "money":
+      return show(Number(value));
+    case "minutes":
+      return showMinutes(Number(value));
+    case "days":
+      return countedWords(Number(value), "day");
+    case "percent":
+      return `${value}%`;
+    default:
+      return String(value);
+  }
+}
+
+const COUNTED_TITLES: Readonly<Record<Counted, string>> = {
+  bought: "bought",
+  sold: "sold",
+  finished: "finished",
+  listed: "listed",
+  unsold: "unsold",
+  started: "started",
+  held: "on hold",
+  unlisted: "finished, not listed",
+  "on the market": "up for sale",
+  owing: "with money owed",
+  kept: "kept",
+  given: "given away",
+  scrapped: "scrapped",
+  returned: "came back",
+  notes: "noted",
+};
+
+const AGGREGATE_TITLES = {
+  average: "average",
+  median: "median",
+  highest: "highest",
+  lowest: "lowest",
+  total: "",
+};
+
+/** What the figure is, in a few words: "Profit on oak chairs", "Pieces sold". */
+export function titleOf(query: Query): string {
+  const { measure, aggregate, filters, counted } = query;
+  const about = filtersWords(filters);
+  if (measure === "count")
+    return `${capital(about || (counted === "notes" ? "notes" : "pieces"))} ${COUNTED_TITLES[counted ?? "bought"]}`;
+  const single =
+    measure === "proceeds" &&
+    (aggregate === "average" || aggregate === "median" || query.order?.of === "piece");
+  const title = single
+    ? "Sale price"
+    : measure === "net" && query.withIncome
+      ? "Made with other income"
+      : measures[measure].title;
+  const head =
+    aggregate && aggregate !== "total"
+      ? `${capital(AGGREGATE_TITLES[aggregate])} ${title.toLowerCase()}`
+      : title;
+  if (
+    measure === "spent" &&
+    filters.some(({ dimension }) => dimension === "what" || dimension === "category")
+  )
+    return capital(about);
+  const without =
+    measure === "spent" && filters.some(({ dimension }) => dimension === "kind" || dimension === "piece")
+      ? " without buying"
+      : "";
+  return `${head}${about ? `, ${about}` : ""}${without}`;
+}
+
+export function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+function valueWords({ dimension, values, not }: Filter): string {
+  const said = values.map((value) => {
+    if (dimension === "piece") return `#${value}`;
+    return dimension === "kind" ? pluralOf(value) : value.startsWith("#") ? "yours" : value;
+  });
+  const joined = said.join(not ? " or " : " and ");
+  const amount = (word: string): string => `${word} ${show(Number(values[0]))}`;
+  const limits: Partial<Record<Filter["dimension"], string>> = {
+    over: "over",
+    under: "under",
+    least: "at least",
+    most: "at most",
+  };
+  const limit = limits[dimension];
+  const before: Partial<Record<Filter["dimension"], string>> = {
+    source: "from",
+    buyer: "to",
+    place: "listed on",
+    person: "by",
+  };
+  const plain = limit
+    ? amount(limit)
+    : before[dimension] && joined !== "yours"
+      ? `${before[dimension]} ${joined}`
+      : joined;
+  return not ? `not ${plain}` : plain;
+}
+
+const FILTER_ORDER =
+  "status trait kind piece lot what category stream loan source buyer method place person over under least most".split(
+    " ",
+  );
+
+/** All filters in the order in which people say them: "oak chairs from yard sale". */
+export function filtersWords(filters: readonly Filter[]): string {
+  return [...filters]
+    .sort((a, b) => FILTER_ORDER.indexOf(a.dimension) - FILTER_ORDER.indexOf(b.dimension))
+    .map(valueWords)
+    .join(" ");
+}
+
+/** The period's name as the reply says it; all of it is "ever", a state is "now". */
+export function periodWords(query: Query, today: string): string {
+  const { period, measure } = query;
+  if (!period || (period.from === null && period.to === null))
+    return measures[measure].stock || isState(query.counted) ? "now" : "ever";
+  return period.name.replace(new RegExp(` ${today.slice(0, 4)}$`), "");
+}
+
+/** How much went into a figure: "4 notes", "2 pieces". */
+function overWords(query: Query, { over, pieces }: Result): string {
+  if (query.measure === "count" || over === 0) return "";
+  const byNotes = ["spent", "income", "paid", "interest", "miles", "minutes", "fees"].includes(query.measure);
+  if (!byNotes && pieces > 0) return ` (${countedWords(pieces, "piece")})`;
+  return byNotes ? ` (${countedWords(over, "note")})` : "";
+}
+
+function isEmpty(query: Query, result: Result): boolean {
+  return (
+    result.over === 0 && (result.value === null || Number(result.value) === 0) && query.beside.length === 0
+  );
+}
+
+/** The answer in words: what was understood and the figure first, rows at phone width after it. */
+export function wordsOf(desk: Desk, query: Query, result: Result, corrected: readonly string[]): string {
+  const unit = measures[query.measure].unit;
+  const said = corrected.length > 0 ? [`(${corrected.join(", ")})`] : [];
+  const head = `${titleOf(query)}, ${query.beside.some(({ period }) => period) ? "side by side" : periodWords(query, desk.today)}`;
+  if (query.beside.length > 0) {
+    const rows = (result.rows ?? []).map((row) => `  ${row.label}: ${showValue(row.value, unit)}`);
+    const difference =
+      result.value === null ? "no difference to tell" : `difference ${showValue(result.value, unit)}`;
+    return [`${head}: ${difference}`, ...rows, ...said].join("\n");
+  }
+  if (isEmpty(query, result) && !result.rows?.length)
+    return [`${head}: ${emptyWords(query)}`, ...said].join("\n");
+  if (query.order)
+    return [`${head}${orderWords(query)}:`, ...rowLines(result.rows ?? [], unit), ...said].join("\n");
+  const figure = showValue(result.value, unit);
+  return [
+    `${head}: ${figure}${overWords(query, result)}`,
+    ...rowLines(result.rows ?? [], result.rowUnit ?? unit),
+    ...said,
+  ].join("\n");
+}
+
+function orderWords({ order, measure }: Query): string {
+  if (!order) return "";
+  const days = measure === "days to sell" || measure === "days listed";
+  if (days) return order.first === "least" ? ", fewest first" : ", most first";
+  return order.first === "most" ? ", highest first" : ", lowest first";
+}
+
+function emptyWords(query: Query): string {
+  const unit = measures[query.measure].unit;
+  if (query.aggregate || measures[query.measure].mean || query.measure === "hourly")
+    return "nothing to go by";
+  if (query.measure === "count") return "none";
+  return unit === "money" ? "nothing (0.00)" : "none";
+}
+
+function rowLines(rows: readonly Figure[], unit: Unit): string[] {
+  const shown = rows.length > ROWS_MAX ? rows.slice(0, ROWS_MAX) : rows;
+  const lines = shown.map(({ label, value }) => `  ${rowLabel(label)}: ${showValue(value, unit)}`);
+  return rows.length > shown.length ? [...lines, `and ${rows.length - shown.length} more`] : lines;
+}
+
+/** "2026-05" is read as May 2026; other labels as they are. */
+function rowLabel(label: string): string {
+  return /^\d{4}-\d{2}$/.test(label) ? `${monthName(label)} ${label.slice(0, 4)}` : label;
+}

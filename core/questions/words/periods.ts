@@ -1,0 +1,192 @@
+/** Months by name and short form, 1 to 12. */
+export const MONTH_NAMES: Readonly<Record<string, number>> = Object.fromEntries(
+  [
+    ["january", "jan"],
+    ["february", "feb", "febuary", "feburary"],
+    ["march", "mar"],
+    ["april", "apr", "aprl"],
+    ["may"],
+    ["june", "jun"],
+    ["july", "jul"],
+    ["august", "aug", "agust"],
+    ["september", "sep", "sept", "setember", "septmber"],
+    ["october", "oct", "octobr"],
+    ["november", "nov"],
+    ["december", "dec"],
+  ].flatMap((names, index) => names.map((name) => [name, index + 1])),
+);
+
+export const WEEKDAY_NAMES: Readonly<Record<string, number>> = Object.fromEntries(
+  [
+    ["sunday", "sun"],
+    ["monday", "mon"],
+    ["tuesday", "tue", "tues"],
+    ["wednesday", "wed", "weds"],
+    ["thursday", "thu", "thur", "thurs"],
+    ["friday", "fri"],
+    ["saturday", "sat"],
+  ].flatMap((names, index) => names.map((name) => [name, index])),
+);
+
+/** First month of a season and how many it has; winter is the one that ends in the year said. */
+export const SEASONS: Readonly<Record<string, { first: number; months: 3 }>> = {
+  spring: { first: 3, months: 3 },
+  summer: { first: 6, months: 3 },
+  fall: { first: 9, months: 3 },
+  autumn: { first: 9, months: 3 },
+  winter: { first: 12, months: 3 },
+};
+
+export const SMALL_NUMBERS: Readonly<Record<string, number>> = Object.fromEntries(
+  "zero one two three four five six seven eight nine ten eleven twelve"
+    .split(" ")
+    .map((word, index) => [word, index]),
+);
+
+export const ORDINALS: Readonly<Record<string, number>> = {
+  first: 1,
+  second: 2,
+  third: 3,
+  fourth: 4,
+  fifth: 5,
+  sixth: 6,
+  seventh: 7,
+  eighth: 8,
+  ninth: 9,
+  tenth: 10,
+  eleventh: 11,
+  twelfth: 12,
+  thirteenth: 13,
+  fourteenth: 14,
+  fifteenth: 15,
+  sixteenth: 16,
+  seventeenth: 17,
+  eighteenth: 18,
+  nineteenth: 19,
+  twentieth: 20,
+  "twenty first": 21,
+  "twenty second": 22,
+  "twenty third": 23,
+  "twenty fourth": 24,
+  "twenty fifth": 25,
+  "twenty sixth": 26,
+  "twenty seventh": 27,
+  "twenty eighth": 28,
+  "twenty ninth": 29,
+  thirtieth: 30,
+  "thirty first": 31,
+};
+
+/** Words for the unit of a stretch of days. */
+export const UNITS: Readonly<Record<string, "day" | "week" | "month" | "quarter" | "year">> = {
+  day: "day",
+  days: "day",
+  week: "week",
+  weeks: "week",
+  wk: "week",
+  wks: "week",
+  month: "month",
+  months: "month",
+  mo: "month",
+  mos: "month",
+  mth: "month",
+  mths: "month",
+  quarter: "quarter",
+  quarters: "quarter",
+  year: "year",
+  years: "year",
+  yr: "year",
+  yrs: "year",
+};
+/** Before a unit: the running one, and the one before it. */
+export const THIS: readonly string[] = ["this", "current", "the current", "the running"];
+export const LAST: readonly string[] = [
+  "last",
+  "past",
+  "previous",
+  "prior",
+  "the last",
+  "the past",
+  "the previous",
+  "lst",
+];
+/** Before a period: from its first day on, up to its last, before its first, after its last. */
+export const SINCE: readonly string[] = ["since", "starting", "starting in", "beginning", "from"];
+export const UNTIL: readonly string[] = [
+  "until",
+  "till",
+  "til",
+  "through",
+  "thru",
+  "up to",
+  "up until",
+  "up till",
+  "to",
+  "-",
+  "–",
+  "and",
+  "ending",
+  "by the end of",
+  "through the end of",
+];
+export const BEFORE: readonly string[] = ["before", "prior to", "earlier than", "ahead of"];
+export const AFTER: readonly string[] = ["after", "later than"];
+/** After a period: from there to today. */
+export const ONWARD: readonly string[] = [
+  "on",
+  "onward",
+  "onwards",
+  "forward",
+  "till now",
+  "til now",
+  "until now",
+  "to now",
+  "till today",
+  "until today",
+  "to today",
+  "to date",
+  "up to now",
+  "through today",
+  "through now",
+  "thru today",
+  "up to today",
+  "and on",
+  "on out",
+  "till date",
+  "up till now",
+  "and since",
+  "to the present",
+  "to present",
+];
+/** All of it. */
+export const EVER: readonly string[] = [
+  "ever",
+  "all time",
+  "of all time",
+  "lifetime",
+  "overall",
+  "so far ever",
+  "in all time",
+  "since the start",
+  "since the beginning",
+  "since day one",
+  "from the start",
+  "from the beginning",
+  "altogether so far",
+  "since i started",
+  "since we started",
+  "in total so far",
+  "over all time",
+  "all in all",
+  "historically",
+  "the whole time",
+  "for all time",
+  "all years",
+  "since forever",
+  "since i began",
+  "from day one",
+  "all along",
+  "over the years",
+  "career",
+];
+export const NOT_NOW: readonly string[] = ["then"];
