@@ -8,8 +8,8 @@ export type Sending =
   | { kind: "sent"; message: string | null }
   /** Try again: after `afterSeconds` where the chat said so, else after a wait that grows with each try. */
   | { kind: "later"; afterSeconds?: number; why: string }
-  /** The chat will never take it. */
-  | { kind: "never"; why: string };
+  /** The chat will never take it. `unreachable`: it takes nothing at all, as from a bot that was blocked. */
+  | { kind: "never"; why: string; unreachable?: true };
 
 /** Hands rows to one kind of chat. Whatever the network or the chat can do comes back as a value. */
 export interface Courier {
@@ -19,13 +19,30 @@ export interface Courier {
 interface Sender {
   /** There may be something new to send: call it after every commit that queues. */
   wake(): void;
-  /** Ends after the send in hand, which is given `milliseconds` before it is broken off (and sent again later). */
+  /** Ends after the sends in hand, given `milliseconds` before they are broken off (and sent again later). */
   stop(milliseconds: number): Promise<void>;
   /** Since when the outbox itself has failed, as on a full disk; null while it works. */
   failingSince(): Instant | null;
 }
 
+interface SenderDeps {
+  outbox: Outbox;
+  courier: Courier;
+  now: () => Instant;
+  log: Log;
+  /** Called before a chat's oldest row is sent: it may put what waits for that chat into fewer rows. */
+  join?: (chat: string) => void;
+  /** Called when a chat would not take anything. */
+  onUnreachable?: (chat: string) => void;
+  /** Milliseconds of a clock that nobody can set. */
+  elapsed?: () => number;
+}
+
 const WAIT_SECONDS_MAX = 60;
+/** Whatever a chat asks for, it is tried again within the hour. */
+const ASKED_SECONDS_MAX = 3600;
+/** A wait left over from before a restart: the clock may have been set back since. */
+const LEFT_OVER_MS_MAX = 600_000;
 const LOOK_AGAIN_MS = 30_000;
 const BUG_TRIES_MAX = 4;
 
@@ -40,47 +57,20 @@ function bugSending(row: OutboxRow): (error: unknown) => Sending {
 }
 
 /**
- * The one place that drains the outbox: one row at a time, in order within each chat, marked once sent. Where
- * the ledger cannot be written (a full disk), a row that was sent is remembered until it can be marked, so
- * that it is not sent over and over.
+ * The one place that drains the outbox: rows of one chat in order, one at a time, each chat in a line of its
+ * own, so that a send that hangs holds up nobody else. Where the ledger cannot be written (a full disk), a row
+ * that was sent is remembered until it can be marked, so that it is not sent over and over.
  */
-export function startSender(deps: {
-  outbox: Outbox;
-  courier: Courier;
-  now: () => Instant;
-  log: Log;
-}): Sender {
-  const { outbox, courier, now, log } = deps;
+export function startSender(deps: SenderDeps): Sender {
+  const { outbox, courier, now, log, join, onUnreachable } = deps;
+  const waits = createWaits(deps.elapsed ?? (() => performance.now()), now);
+  const alarm = createAlarm();
   const breakOff = new AbortController();
   const unmarked = new Map<number, Sending>();
+  const inHand = new Map<string, Promise<void>>();
   let isStopping = false;
-  let isWoken = false;
+  let failures = 0;
   let failingSince: Instant | null = null;
-  let ring: (() => void) | undefined;
-
-  const wake = () => {
-    isWoken = true;
-    ring?.();
-  };
-
-  async function rest(milliseconds: number): Promise<void> {
-    if (isWoken || isStopping) return;
-    await new Promise<void>((resolve) => {
-      const timer = setTimeout(resolve, milliseconds);
-      ring = () => {
-        clearTimeout(timer);
-        resolve();
-      };
-    });
-    ring = undefined;
-  }
-
-  async function sendOne(row: OutboxRow): Promise<void> {
-    const sending = unmarked.get(row.id) ?? (await courier.send(row, breakOff.signal).catch(bugSending(row)));
-    if (sending.kind !== "later") unmarked.set(row.id, sending);
-    mark(row, sending);
-    unmarked.delete(row.id);
-  }
 
   function mark(row: OutboxRow, sending: Sending): void {
     switch (sending.kind) {
@@ -89,49 +79,152 @@ export function startSender(deps: {
         log.debug("sent", { row: row.id });
         return;
       case "later": {
-        const tries = row.tries + 1;
-        const seconds = sending.afterSeconds ?? waitSeconds(tries);
         if (breakOff.signal.aborted) return;
+        const tries = row.tries + 1;
+        const seconds = Math.min(sending.afterSeconds ?? waitSeconds(tries), ASKED_SECONDS_MAX);
+        waits.set(row.id, seconds * 1000);
         outbox.putOff(row.id, now() + seconds * 1000, tries);
         log.warn("send put off", { row: row.id, tries, seconds, why: sending.why });
         return;
       }
       case "never":
-        outbox.giveUp(row.id, sending.why);
+        outbox.giveUp(row.id, sending.why, sending.unreachable === true);
+        if (sending.unreachable) onUnreachable?.(row.chat);
         log.error("send given up", { row: row.id, why: sending.why });
     }
   }
 
+  /** What cannot be told together is told apart. */
+  function joinWaiting(chat: string): void {
+    try {
+      join?.(chat);
+    } catch (error) {
+      log.error("not joined", { why: failureText(error) });
+    }
+  }
+
+  async function sendHead(chat: string): Promise<void> {
+    joinWaiting(chat);
+    const row = outbox.headOf(chat);
+    if (!row) return;
+    const sending = unmarked.get(row.id) ?? (await courier.send(row, breakOff.signal).catch(bugSending(row)));
+    if (sending.kind !== "later") unmarked.set(row.id, sending);
+    mark(row, sending);
+    unmarked.delete(row.id);
+  }
+
+  /** The ledger itself failed: all chats wait a little, and longer each time. */
+  function onFailure(error: unknown): void {
+    failures++;
+    failingSince ??= now();
+    log.error("the outbox failed", { why: failureText(error) });
+  }
+
+  async function sendOne(chat: string): Promise<void> {
+    try {
+      await sendHead(chat);
+      failures = 0;
+      failingSince = null;
+    } catch (error) {
+      onFailure(error);
+      await alarm.rest(waitSeconds(failures) * 1000, "whatever comes");
+    } finally {
+      inHand.delete(chat);
+      alarm.ring();
+    }
+  }
+
+  /** Starts a send in each chat whose oldest row may go; gives the milliseconds until the next one may. */
+  function sendDue(): number {
+    let next = LOOK_AGAIN_MS;
+    for (const { id, chat, notBefore } of outbox.heads()) {
+      if (inHand.has(chat)) continue;
+      const milliseconds = waits.left(id, notBefore);
+      if (milliseconds > 0) next = Math.min(next, milliseconds);
+      else inHand.set(chat, sendOne(chat));
+    }
+    return next;
+  }
+
   async function drain(): Promise<void> {
-    let failures = 0;
     while (!isStopping) {
-      isWoken = false;
       try {
-        const row = outbox.nextUnsent(now());
-        if (row) await sendOne(row);
-        else await rest(Math.min(LOOK_AGAIN_MS, Math.max(0, (outbox.nextAttempt() ?? Infinity) - now())));
-        failures = 0;
-        failingSince = null;
+        await alarm.rest(sendDue());
       } catch (error) {
-        failures++;
-        failingSince ??= now();
-        log.error("the outbox failed", { why: failureText(error) });
-        isWoken = false;
-        await rest(waitSeconds(failures) * 1000);
+        onFailure(error);
+        await alarm.rest(waitSeconds(failures) * 1000, "whatever comes");
       }
     }
+    await Promise.all(inHand.values());
   }
 
   const drained = drain();
   return {
-    wake,
+    wake: () => alarm.ring(),
     failingSince: () => failingSince,
     async stop(milliseconds) {
       isStopping = true;
-      ring?.();
+      alarm.end();
       const timer = setTimeout(() => breakOff.abort(), milliseconds);
       await drained;
       clearTimeout(timer);
+    },
+  };
+}
+
+/**
+ * How long rows still wait. Counted on a clock that nobody can set: by the wall clock, one set back by a day
+ * would make a day of five seconds.
+ */
+function createWaits(elapsed: () => number, now: () => Instant) {
+  const until = new Map<number, number>();
+  return {
+    set: (row: number, milliseconds: number) => void until.set(row, elapsed() + milliseconds),
+    left(row: number, notBefore: Instant | null): number {
+      if (notBefore === null) return 0;
+      const known = until.get(row) ?? elapsed() + Math.min(notBefore - now(), LEFT_OVER_MS_MAX);
+      const left = known - elapsed();
+      if (left > 0) until.set(row, known);
+      else until.delete(row);
+      return left;
+    },
+  };
+}
+
+/** Rests that end early when the alarm rings, unless told to sleep through; none at all once it has ended. */
+function createAlarm() {
+  const resting = new Set<{ wakes: boolean; finish: () => void }>();
+  let isRung = false;
+  let isOver = false;
+  const finishAll = (isFit: (rest: { wakes: boolean }) => boolean) => {
+    for (const rest of [...resting]) if (isFit(rest)) rest.finish();
+  };
+  return {
+    ring() {
+      isRung = true;
+      finishAll(({ wakes }) => wakes);
+    },
+    end() {
+      isOver = true;
+      finishAll(() => true);
+    },
+    async rest(milliseconds: number, through?: "whatever comes"): Promise<void> {
+      const wakes = through === undefined;
+      if (isOver || (wakes && isRung)) {
+        isRung = false;
+        return;
+      }
+      await new Promise<void>((resolve) => {
+        const rest = { wakes, finish };
+        const timer = setTimeout(finish, milliseconds);
+        resting.add(rest);
+        function finish() {
+          clearTimeout(timer);
+          resting.delete(rest);
+          resolve();
+        }
+      });
+      if (wakes) isRung = false;
     },
   };
 }

@@ -1,4 +1,4 @@
-import { and, desc, eq, gte, sql } from "drizzle-orm";
+import { and, between, desc, eq, gte, type SQL, sql } from "drizzle-orm";
 import type { Instant } from "../core/calendar.ts";
 import type { Connection } from "./connection.ts";
 import { notes } from "./schema.ts";
@@ -25,7 +25,7 @@ export interface Notes {
   add(note: NewNote): number;
   setState(id: number, state: NoteState, outcome?: string): void;
   get(id: number): Note | null;
-  /** The latest revision of a message. */
+  /** The latest revision of a message; of several of that name in the chat, of the latest. */
   find(chat: string, message: string): Note | null;
   /** Notes handled at or after an instant, newest first: a person's, or everybody's. */
   recent(author: number | null, since: Instant): Note[];
@@ -43,17 +43,25 @@ export function openNotes({ db }: Connection): Notes {
     .from(notes)
     .where(eq(notes.id, sql.placeholder("id")))
     .prepare();
-  const latest = db
-    .select()
-    .from(notes)
-    .where(and(eq(notes.chat, sql.placeholder("chat")), eq(notes.message, sql.placeholder("message"))))
-    .orderBy(desc(notes.revision))
-    .limit(1)
-    .prepare();
-  const find = (chat: string, message: string): Note | null => latest.get({ chat, message }) ?? null;
+  const newest = (isNamed: SQL | undefined) =>
+    db
+      .select()
+      .from(notes)
+      .where(and(eq(notes.chat, sql.placeholder("chat")), isNamed))
+      .orderBy(desc(notes.id))
+      .limit(1)
+      .prepare();
+  const named = newest(eq(notes.message, sql.placeholder("message")));
+  const namedAgain = newest(between(notes.message, sql.placeholder("from"), sql.placeholder("to")));
+  const find = (chat: string, message: string): Note | null => {
+    const first = named.get({ chat, message });
+    if (!first) return null;
+    // A name taken by an earlier message of the chat goes on behind an "@", before a number; ":" sorts after it.
+    return namedAgain.get({ chat, from: `${message}@`, to: `${message}@:` }) ?? first;
+  };
   return {
     add(note) {
-      const before = find(note.chat, note.message);
+      const before = named.get({ chat: note.chat, message: note.message });
       const id = nextId.get()?.id ?? 1;
       const revision = before ? before.revision + 1 : 0;
       write.run({

@@ -1,4 +1,4 @@
-import { and, asc, desc, eq, isNull, sql } from "drizzle-orm";
+import { and, asc, desc, eq, isNull, like, sql } from "drizzle-orm";
 import { z } from "zod";
 import type { Instant } from "../core/calendar.ts";
 import type { Reply } from "../core/reply.ts";
@@ -12,7 +12,12 @@ const reply: z.ZodType<Reply> = z.object({
 });
 
 const body = z.discriminatedUnion("kind", [
-  z.object({ kind: z.literal("text"), reply }),
+  z.object({
+    kind: z.literal("text"),
+    reply,
+    /** Where it tells of recorded notes and nothing else: how many of each kind, and whose where not the reader's. */
+    tally: z.object({ by: z.string().optional(), of: z.record(z.string(), z.number().int()) }).optional(),
+  }),
   z.object({ kind: z.literal("edit"), outbox: z.number().int(), reply }),
   z.object({
     kind: z.literal("file"),
@@ -66,10 +71,25 @@ export interface Outbox {
   /** `message`: the id the chat gave it; null where there is none, as for an edit. */
   markSent(id: number, message: string | null, now: Instant): void;
   putOff(id: number, notBefore: Instant, tries: number): void;
-  giveUp(id: number, why: string): void;
+  /** `unreachable`: not for what it says, but because the chat takes nothing at all. */
+  giveUp(id: number, why: string, unreachable?: boolean): void;
+  /** Each chat's oldest unsent row, whether it may go yet or not. */
+  heads(): Pick<OutboxRow, "id" | "chat" | "notBefore">[];
+  headOf(chat: string): OutboxRow | null;
+  /** A chat's oldest unsent rows, at most so many. */
+  waiting(chat: string, limit: number): OutboxRow[];
+  /** Puts new words in the place of several rows: the first says them, for no note, the others are never sent. */
+  join(rows: readonly [OutboxRow, ...OutboxRow[]], body: OutboxBody): void;
+  /** What was given up because the chat took nothing, oldest first. */
+  unreached(chat: string): OutboxRow[];
+  /** To be sent after all, before whatever is queued from now on. */
+  revive(id: number): void;
   /** The row that was sent as this message of a chat. */
   messageOf(chat: string, message: string): OutboxRow | null;
 }
+
+/** How the reason begins where a chat took nothing at all. */
+const UNREACHABLE = "unreachable: ";
 
 const unsent = and(isNull(outbox.sent), isNull(outbox.gaveUp));
 
@@ -87,6 +107,13 @@ export function openOutbox({ db }: Connection): Outbox {
     .from(outbox)
     .innerJoin(heads, eq(outbox.id, heads.id))
     .orderBy(asc(outbox.id))
+    .prepare();
+  const unsentOf = db
+    .select()
+    .from(outbox)
+    .where(and(unsent, eq(outbox.chat, sql.placeholder("chat"))))
+    .orderBy(asc(outbox.id))
+    .limit(sql.placeholder("limit"))
     .prepare();
   const change = (id: number, values: Partial<typeof outbox.$inferInsert>): void => {
     db.update(outbox).set(values).where(eq(outbox.id, id)).run();
@@ -111,7 +138,25 @@ export function openOutbox({ db }: Connection): Outbox {
     },
     markSent: (id, message, now) => change(id, { sent: now, message }),
     putOff: (id, notBefore, tries) => change(id, { notBefore, tries }),
-    giveUp: (id, why) => change(id, { gaveUp: why }),
+    giveUp: (id, why, unreachable = false) =>
+      change(id, { gaveUp: unreachable ? `${UNREACHABLE}${why}` : why }),
+    heads: () => headsInOrder.all().map(({ row: { id, chat, notBefore } }) => ({ id, chat, notBefore })),
+    headOf: (chat) => decodedAll(unsentOf.all({ chat, limit: 1 }))[0] ?? null,
+    waiting: (chat, limit) => decodedAll(unsentOf.all({ chat, limit })),
+    join([first, ...others], content) {
+      change(first.id, { body: JSON.stringify(body.parse(content)), note: null, replyTo: null });
+      for (const { id } of others) change(id, { gaveUp: `told in row ${first.id}` });
+    },
+    unreached: (chat) =>
+      decodedAll(
+        db
+          .select()
+          .from(outbox)
+          .where(and(eq(outbox.chat, chat), like(outbox.gaveUp, `${UNREACHABLE}%`)))
+          .orderBy(asc(outbox.id))
+          .all(),
+      ),
+    revive: (id) => change(id, { gaveUp: null, tries: 0, notBefore: null }),
     messageOf(chat, message) {
       const sentAs = and(eq(outbox.chat, chat), eq(outbox.message, message));
       return rowOf(db.select().from(outbox).where(sentAs).orderBy(desc(outbox.id)).get());
@@ -121,6 +166,10 @@ export function openOutbox({ db }: Connection): Outbox {
 
 function rowOf(row: typeof outbox.$inferSelect | undefined): OutboxRow | null {
   return row ? decoded(row) : null;
+}
+
+function decodedAll(rows: (typeof outbox.$inferSelect)[]): OutboxRow[] {
+  return rows.map(decoded);
 }
 
 function decoded({ key: _, ...row }: typeof outbox.$inferSelect): OutboxRow {

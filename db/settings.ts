@@ -30,6 +30,8 @@ const shapes = {
   cautionsGiven: z.record(z.string(), day),
   /** The chat in which the owner talks: where the bot speaks first. */
   ownerChat: z.string(),
+  /** Chats that would take nothing the last time: what was not sent is told when the person is back. */
+  unreachedChats: z.array(z.string()),
   /** What an invitation's code is put behind: the start of a link, or of a command to the bot. */
   inviteLink: z.string(),
 } as const;

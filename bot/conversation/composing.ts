@@ -1,10 +1,10 @@
 import { movedLines } from "../../core/answers/lines.ts";
-import type { FactKind } from "../../core/books/facts.ts";
 import { statusOf } from "../../core/books/piece.ts";
 import { folded, PHONE_LINES, rowsOf } from "../../core/phone.ts";
 import type { Button, Reply } from "../../core/reply.ts";
 import { askAgain, openQuestions } from "./questions.ts";
-import { figuresNow, type Outcome, type Turn } from "./turn.ts";
+import { talliedLine, tallyOf } from "./tally.ts";
+import { figuresNow, type Turn } from "./turn.ts";
 
 /** A block with more facts than this is told by their number, not one by one. */
 const FACTS_LISTED_MAX = 20;
@@ -45,44 +45,8 @@ function askNext(turn: Turn): boolean {
 function recordedLines({ recorded }: Turn): string[] {
   const [only] = recorded;
   if (recorded.length === 1 && only) return only.lines.flatMap(folded);
-  if (recorded.length > FACTS_LISTED_MAX) return [countedLine(recorded)];
+  if (recorded.length > FACTS_LISTED_MAX) return [talliedLine(tallyOf({ recorded }))];
   return recorded.flatMap(({ lines }) => lines.slice(0, 1));
-}
-
-/** What a block is said to hold where its kind alone does not say it; one and several where they differ. */
-const DONE: Partial<Record<FactKind, string | readonly [one: string, several: string]>> = {
-  buy: "bought",
-  spend: "spending",
-  start: "started",
-  finish: "finished",
-  list: "listed",
-  reprice: "repriced",
-  hold: "held",
-  fallthrough: "fell through",
-  sell: "sold",
-  refund: ["refund", "refunds"],
-  retire: "retired",
-  pay: ["loan payment", "loan payments"],
-  loan: ["loan", "loans"],
-  terms: "loan terms",
-  statement: ["loan statement", "loan statements"],
-  drive: ["drive", "drives"],
-  goal: ["goal", "goals"],
-  taxrate: "tax percent",
-  sent: "sent before",
-};
-
-/** "Recorded 38 notes: 12 bought, 9 sold, 16 spending, 1 drive". */
-function countedLine(recorded: readonly Outcome[]): string {
-  const counts = new Map<FactKind, number>();
-  for (const { fact } of recorded) counts.set(fact.kind, (counts.get(fact.kind) ?? 0) + 1);
-  const kinds = [...counts]
-    .sort((a, b) => b[1] - a[1])
-    .map(([kind, count]) => {
-      const word = DONE[kind] ?? kind;
-      return `${count} ${typeof word === "string" ? word : word[count === 1 ? 0 : 1]}`;
-    });
-  return `Recorded ${recorded.length} notes: ${kinds.join(", ")}`;
 }
 
 function refusedLines(turn: Turn): string[] {

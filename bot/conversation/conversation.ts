@@ -1,6 +1,8 @@
+import type { Instant } from "../../core/calendar.ts";
 import { mattersOf } from "../../core/decide/decide.ts";
 import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
+import type { Ledger } from "../../db/ledger.ts";
 import type { Note } from "../../db/notes.ts";
 import type { Question } from "../../db/questions.ts";
 import { answerOpen } from "./answering.ts";
@@ -14,6 +16,7 @@ import { filePicture, keepPicture } from "./pictures.ts";
 import { handlePress } from "./presses.ts";
 import { askAgain, askWhetherAgain, closeQuestionsOf, openQuestions } from "./questions.ts";
 import { decideAll, decideReleased } from "./recording.ts";
+import { isTellable, tallyOf } from "./tally.ts";
 import { type ConversationDeps, newTurn, type Turn } from "./turn.ts";
 
 export type { ConversationDeps } from "./turn.ts";
@@ -61,21 +64,60 @@ function storeFailed(deps: ConversationDeps, delivery: Delivery, text: string, w
 }
 
 function hearNote(deps: ConversationDeps, incoming: Incoming): void {
-  const { ledger } = deps;
-  if (incoming.update && !ledger.claimUpdate(incoming.update)) return;
-  const { person, chat, message, text } = incoming;
-  const before = incoming.edited ? ledger.findNote(chat, message) : null;
-  if (before && before.text === text) return;
-  const said = before?.said ?? incoming.said;
-  const note = ledger.addNote({ chat, message, text, author: person, said, handled: deps.now() });
+  const stored = storeNote(deps, incoming);
+  if (!stored) return;
+  const { person, chat, text, picture } = incoming;
+  const { note, said, before } = stored;
   const lines = isTable(incoming) ? 1 : text.split("\n").filter((line) => line.trim() !== "").length;
   const turn = newTurn(deps, { person, chat, note, said, lines });
   if (!before || !editNote(turn, text, before)) handleNote(turn, incoming);
-  if (incoming.picture && text.trim() !== "") {
-    const { file, unique: uniqueFile } = incoming.picture;
-    ledger.pictures.add({ note, file, uniqueFile, taken: said });
+  if (picture && text.trim() !== "") {
+    const { file, unique: uniqueFile } = picture;
+    deps.ledger.pictures.add({ note, file, uniqueFile, taken: said });
   }
   finish(turn);
+}
+
+/** Keeps what was said. Null where it was handled before, or a newer wording of the same message was. */
+function storeNote(
+  { ledger, now }: ConversationDeps,
+  incoming: Incoming,
+): { note: number; said: Instant; before: Note | null } | null {
+  if (incoming.update && !ledger.claimUpdate(incoming.update)) return null;
+  const { person: author, chat, text, revised } = incoming;
+  const { message, before, isOld } = placeOf(ledger, incoming);
+  if (isOld) return null;
+  const isSame = before?.text === text;
+  if (isSame && (revised === undefined || revised <= instantOf(before))) return null;
+  const said = before?.said ?? incoming.said;
+  const worded = revised === undefined ? {} : { revised };
+  const note = ledger.addNote({ chat, message, text, author, said, handled: now(), ...worded });
+  if (!isSame) return { note, said, before };
+  // Kept for its time alone: an edit made before it may still come.
+  ledger.setNoteState(note, before.state);
+  return null;
+}
+
+/**
+ * Where a delivery belongs: the name it is kept under, what was kept of the message before, and whether that is
+ * newer. Edits may come in any order and before their original, and an original again under another delivery.
+ * A message of the same name but of another time is another one: a bot with a new token counts from 1 again.
+ */
+function placeOf(
+  ledger: Ledger,
+  { chat, message, said, edited, revised }: Incoming,
+): { message: string; before: Note | null; isOld: boolean } {
+  const known = ledger.findNote(chat, message);
+  if (!known) return { message, before: null, isOld: false };
+  const isOfIt = known.said === said || (edited === true && revised === undefined);
+  if (!isOfIt) return { message: `${message}@${said}`, before: null, isOld: false };
+  const isOld = edited ? revised !== undefined && revised < instantOf(known) : true;
+  return { message: known.message, before: known, isOld };
+}
+
+/** When a wording was made. */
+function instantOf(note: Pick<Note, "revised" | "said">): Instant {
+  return note.revised ?? note.said;
 }
 
 function handleNote(turn: Turn, incoming: Incoming): void {
@@ -122,8 +164,10 @@ function readNotes(turn: Turn, text: string, replyRoot: number | undefined): voi
 function rootOfReply(turn: Turn, replyTo: string | undefined): number | undefined {
   if (replyTo === undefined) return undefined;
   const own = turn.ledger.findNote(turn.chat, replyTo);
-  if (own) return own.root;
-  const about = turn.ledger.outbox.messageOf(turn.chat, replyTo)?.note;
+  const sent = turn.ledger.outbox.messageOf(turn.chat, replyTo);
+  // After a change of token both may have had the number: the later one is meant.
+  if (own && own.handled >= (sent?.sent ?? 0)) return own.root;
+  const about = sent?.note;
   return about === null || about === undefined ? undefined : turn.ledger.note(about)?.root;
 }
 
@@ -192,9 +236,13 @@ function pressName({ message, press }: Pick<Press, "message" | "press">): string
 function finish(turn: Turn): void {
   const { ledger, chat, note } = turn;
   decideReleased(turn);
-  const { reply, aside } = composeReply(turn, cautionOf(turn));
+  const caution = cautionOf(turn);
+  const { reply, aside } = composeReply(turn, caution);
+  const tally = caution === null && isTellable(turn) ? { tally: { of: tallyOf(turn) } } : {};
   const row =
-    reply === null ? null : ledger.outbox.queue({ chat, body: { kind: "text", reply }, about: note });
+    reply === null
+      ? null
+      : ledger.outbox.queue({ chat, body: { kind: "text", reply, ...tally }, about: note });
   const [asked] = turn.asked;
   if (asked && row !== null) ledger.questions.setPrompt(asked.id, row);
   if (aside !== null) ledger.outbox.queue({ chat, body: { kind: "text", reply: aside }, about: note });
@@ -216,6 +264,8 @@ function tellOwner(turn: Turn): void {
   if (!first || !owner || owner === turn.chat || member?.role === "owner") return;
   if (ledger.settings.get("tellOwner") === false) return;
   const more = recorded.length > 1 ? ` and ${recorded.length - 1} more` : "";
-  const reply = { text: `${member?.name ?? "Someone"}: ${first.lines[0]}${more}` };
-  ledger.outbox.queue({ chat: owner, body: { kind: "text", reply }, about: turn.note });
+  const by = member?.name ?? "Someone";
+  const reply = { text: `${by}: ${first.lines[0]}${more}` };
+  const tally = { by, of: tallyOf(turn) };
+  ledger.outbox.queue({ chat: owner, body: { kind: "text", reply, tally }, about: turn.note });
 }

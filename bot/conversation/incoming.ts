@@ -9,6 +9,8 @@ export interface Incoming {
   text: string;
   /** When the person sent it, not when it was read: it decides the day. */
   said: Instant;
+  /** When this wording of an edited message was made, where the transport tells; one made before counts no more. */
+  revised?: Instant;
   /** The message that this one answers, if any. */
   replyTo?: string;
   /** The person changed an earlier message: same `message` id, new text. */

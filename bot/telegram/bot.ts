@@ -9,7 +9,10 @@ import { createHearing, type HearingDeps } from "./hearing.ts";
 export const ALLOWED_UPDATES = ["message", "edited_message", "callback_query", "my_chat_member"] as const;
 
 interface BotDeps
-  extends Pick<HearingDeps, "ledger" | "conversation" | "stopping" | "now" | "log" | "onStored"> {
+  extends Pick<
+    HearingDeps,
+    "ledger" | "conversation" | "returning" | "stopping" | "now" | "log" | "onStored"
+  > {
   settings: Pick<TelegramSettings, "token" | "apiRoot">;
   /** Called with the name of whoever has just become the owner by the pairing link. */
   onPaired(name: string): void;

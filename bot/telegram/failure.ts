@@ -14,7 +14,8 @@ export function sendingOfFailure(error: unknown): Exclude<Sending, { kind: "sent
   if (code === 429) return { kind: "later", afterSeconds: parameters.retry_after ?? 5, why };
   // 401: the token was withdrawn, which the polling reports; the replies wait for a new one.
   if (code === 401 || code === 409 || code >= 500) return { kind: "later", why };
-  return { kind: "never", why };
+  const isGone = code === 403 || /chat not found/i.test(error.description);
+  return { kind: "never", why, ...(isGone ? { unreachable: true as const } : {}) };
 }
 
 /** An edit that changes nothing is refused by Telegram, and is as good as done. */

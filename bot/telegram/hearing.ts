@@ -8,9 +8,9 @@ import { Albums } from "./album.ts";
 import type { DirectTalk } from "./direct.ts";
 import { fetchDocument } from "./document.ts";
 import type { Gate } from "./gate.ts";
-import { incomingOf, instantOf, isMedia, textOf, updateKey } from "./incoming.ts";
+import { incomingOf, isMedia, textOf, updateKey } from "./incoming.ts";
 import { TEXT_LENGTH_MAX } from "./markup.ts";
-import { PaceKeeper } from "./pace.ts";
+import type { Returning } from "./returning.ts";
 import { answerUnheard, NOTHING_STORED, type Why } from "./unheard.ts";
 
 export interface HearingDeps {
@@ -19,6 +19,7 @@ export interface HearingDeps {
   conversation: Conversation;
   gate: Gate;
   direct: DirectTalk;
+  returning: Returning;
   /** Where files are fetched from; the token is in it. */
   fileRoot: string;
   /** Aborts when the bot is to stop: what is not stored by then is left for the next start. */
@@ -36,8 +37,7 @@ interface Hearing {
 
 /** Takes messages and presses from members to the conversation, and answers honestly for what is no note. */
 export function createHearing(deps: HearingDeps): Hearing {
-  const { ledger, conversation, gate, direct, stopping, now, log, onStored } = deps;
-  const pace = new PaceKeeper();
+  const { ledger, conversation, gate, direct, returning, stopping, now, log, onStored } = deps;
   const albums = new Albums();
 
   /**
@@ -56,11 +56,8 @@ export function createHearing(deps: HearingDeps): Hearing {
   }
 
   function hear(message: Message, incoming: Incoming): void {
-    const rate = pace.take(String(incoming.person), instantOf(message.edit_date ?? message.date));
-    if (rate === "told already") return;
     const isTooLong = incoming.text.length > TEXT_LENGTH_MAX && !incoming.document;
-    if (rate === "too many") answerUnheard(ledger, incoming, "too many");
-    else if (isTooLong) answerUnheard(ledger, incoming, "too long");
+    if (isTooLong) answerUnheard(ledger, incoming, "too long");
     else if (incoming.text.trim() !== "" || incoming.picture) conversation.hear(incoming);
     else if (isMedia(message) && !incoming.edited) answerUnheard(ledger, incoming, "not text");
   }
@@ -84,19 +81,19 @@ export function createHearing(deps: HearingDeps): Hearing {
     async message(message, update) {
       const { from, chat } = message;
       if (chat.type !== "private") return gate.decline(chat.id);
-      // Without its day no note can be placed, and every message has one.
-      if (!Number.isSafeInteger(message.date)) return;
       // A private chat has the id of its person; anything else there speaks in another's name.
       if (!from || from.is_bot || from.id !== chat.id) return;
       const member = gate.admit(from, textOf(message));
       if (!member) return;
       const isEdit = update.edited_message !== undefined;
-      const plain = incomingOf(message, { person: member.id, update: updateKey(update), isEdit });
+      const of = { person: member.id, update: updateKey(update), isEdit, now: now() };
+      const plain = incomingOf(message, of);
       const leader = albums.leader(message);
       const incoming = leader === undefined ? plain : { replyTo: String(leader), ...plain };
       const { incoming: whole, why: unheard } = await withDocument(message, incoming);
       if (stopping.aborted) return;
       guarded(chat.id, () => {
+        returning.back(incoming.chat);
         if (unheard) answerUnheard(ledger, incoming, unheard);
         else hear(message, whole);
       });
@@ -115,8 +112,10 @@ export function createHearing(deps: HearingDeps): Hearing {
         said: now(),
         update: updateKey(update),
       };
-      if (pace.take(String(member.id), now()) !== "fine") return;
-      guarded(message.chat.id, () => conversation.press(press));
+      guarded(message.chat.id, () => {
+        returning.back(press.chat);
+        conversation.press(press);
+      });
     },
   };
 }

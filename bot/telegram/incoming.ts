@@ -1,10 +1,16 @@
 import type { Message, Update } from "grammy/types";
+import type { Instant } from "../../core/calendar.ts";
 import type { Incoming } from "../conversation/incoming.ts";
 import { wordsOf } from "./commands.ts";
 
 /** Telegram counts seconds, the ledger milliseconds. */
 export function instantOf(seconds: number): number {
   return seconds * 1000;
+}
+
+/** Whether a number of seconds can be when a message was sent: after the platform began, before the century ends. */
+export function isPlausible(seconds: unknown): seconds is number {
+  return Number.isSafeInteger(seconds) && Number(seconds) > 1_356_998_400 && Number(seconds) < 4_102_444_800;
 }
 
 /**
@@ -14,7 +20,7 @@ export function instantOf(seconds: number): number {
 export function updateKey(update: Update): string {
   const message = update.message ?? update.edited_message;
   if (message) {
-    const edit = message.edit_date ? `:${message.edit_date}` : "";
+    const edit = message.edit_date === undefined ? "" : `:${JSON.stringify(message.edit_date).slice(0, 40)}`;
     return `telegram:${update.update_id}:m:${message.chat.id}:${message.message_id}${edit}`;
   }
   return `telegram:${update.update_id}:q:${update.callback_query?.id ?? ""}`;
@@ -28,7 +34,7 @@ export function textOf(message: Message): string {
 /** A member's message for the conversation. An edit keeps the day on which the message was first sent. */
 export function incomingOf(
   message: Message,
-  { person, update, isEdit }: { person: number; update: string; isEdit: boolean },
+  { person, update, isEdit, now }: { person: number; update: string; isEdit: boolean; now: Instant },
 ): Incoming {
   const replyTo = message.reply_to_message?.message_id;
   const picture = pictureOf(message);
@@ -37,12 +43,17 @@ export function incomingOf(
     chat: String(message.chat.id),
     message: String(message.message_id),
     text: wordsOf(textOf(message)),
-    said: instantOf(message.date),
+    // A note whose date makes no sense is still a note: it was said when it came.
+    said: isPlausible(message.date) ? instantOf(message.date) : now,
     update,
     ...(replyTo === undefined ? {} : { replyTo: String(replyTo) }),
-    ...(isEdit ? { edited: true } : {}),
+    ...(isEdit ? { edited: true as const, ...revisedAt(message) } : {}),
     ...(picture ? { picture } : {}),
   };
+}
+
+function revisedAt({ edit_date }: Message): { revised?: number } {
+  return isPlausible(edit_date) ? { revised: instantOf(edit_date) } : {};
 }
 
 /** The largest size of a photo; Telegram lists the same picture in several. */

@@ -2,6 +2,7 @@ import type { Instant } from "../../core/calendar.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import type { Conversation } from "../conversation/incoming.ts";
 import { beat } from "../health.ts";
+import { createJoiner } from "../joining.ts";
 import { failureText, type Log } from "../log.ts";
 import { appointOwner, pairingCode, telegramOwner } from "../members.ts";
 import { pairingText, type Screen } from "../pairing.ts";
@@ -12,6 +13,7 @@ import { addHandlers, createClient } from "./bot.ts";
 import { publishCommands } from "./commands.ts";
 import { createCourier, type MakeFile } from "./courier.ts";
 import { type PollingDeps, type PollingEnd, poll, stopPolling } from "./polling.ts";
+import { createReturning } from "./returning.ts";
 
 /** How long a handler, then a send, may take to end once the bot is to stop. Both together: under five seconds. */
 const HANDLER_MS_MAX = 2000;
@@ -42,7 +44,7 @@ interface RunDeps {
 
 /** Runs the bot on Telegram until `stopping` aborts or Telegram will not have it. The ledger stays open. */
 export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
-  const { settings, ledger, conversation, makeFile, now, log } = deps;
+  const { settings, ledger, makeFile, now, log } = deps;
   const ending = new AbortController();
   const end = () => ending.abort();
   deps.stopping.addEventListener("abort", end, { once: true });
@@ -52,7 +54,12 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
   if (settings.owner) nameOwner(ledger, settings.owner, now());
   const bot = createClient(settings);
   const courier = createCourier({ api: bot.api, outbox: ledger.outbox, makeFile, log });
-  const sender = startSender({ outbox: ledger.outbox, courier, now, log });
+  const returning = createReturning(ledger);
+  const sender = startSender({
+    ...{ outbox: ledger.outbox, courier, now, log },
+    join: createJoiner(deps),
+    onUnreachable: returning.lost,
+  });
   const health = createHealthKeeper({ ...deps, sender, heard: createSilenceWatch(deps) });
   const onStored = (isStored: boolean) => {
     health.stored(isStored);
@@ -60,16 +67,7 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
   };
   const onPaired = (name: string) =>
     deps.show(`${name} is the owner now; the answer is on the phone. Ctrl+C stops the bot.`);
-  const handled = addHandlers(bot, {
-    settings,
-    ledger,
-    conversation,
-    stopping,
-    now,
-    log,
-    onStored,
-    onPaired,
-  });
+  const handled = addHandlers(bot, { ...deps, returning, stopping, onStored, onPaired });
   const schedule = deps.startSchedule(sender.wake);
   const onPolled = () => {
     health.polled();

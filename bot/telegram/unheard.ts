@@ -2,12 +2,10 @@ import type { Ledger } from "../../db/ledger.ts";
 import type { Incoming } from "../conversation/incoming.ts";
 
 /** Why a message becomes no note. */
-export type Why = "too long" | "too many" | "not text" | "not fetched";
+export type Why = "too long" | "not text" | "not fetched";
 
 const WORDS: Record<Why, string> = {
   "too long": "That is more than I read at once, so nothing of it was recorded. Please send it in parts.",
-  "too many":
-    "Too many messages at once: I stopped at this one. Wait a minute, then send it again, and what came after it.",
   "not text": "I read text only, so nothing was recorded. A note I would understand: bought dresser 30",
   "not fetched": "I could not fetch that file, so nothing of it was recorded. Please send it again.",
 };

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createConversation } from "../../../bot/conversation/conversation.ts";
+import type { Incoming } from "../../../bot/conversation/incoming.ts";
 import { type Statement, statementOf } from "../../../core/books/statement.ts";
 import { dayOfInstant } from "../../../core/calendar.ts";
 import type { Button } from "../../../core/reply.ts";
@@ -41,6 +42,8 @@ export interface Chat {
       document?: { name: string };
     },
   ): Said;
+  /** Hands in a message as a transport would. */
+  hear(incoming: Partial<Incoming> & { text: string }): Said;
   /** Presses the newest button of that label. */
   press(label: string | RegExp): Said;
   /** Presses any button, however old, as anybody. */
@@ -115,6 +118,11 @@ export function openChat({ zone = "America/Chicago", start = "2026-05-09T15:00:0
         ...(picture ? { picture } : {}),
         ...(document ? { document } : {}),
       });
+      return collect();
+    },
+    hear(incoming) {
+      now += 1000;
+      conversation.hear({ person, chat: "home", message: `m${++count}`, said: now, ...incoming });
       return collect();
     },
     tap,

@@ -178,15 +178,4 @@ describe("messages that are no notes", () => {
     expect((await standin.waitForReply()).text).toMatch(/Nothing was recorded/);
     expect(conversation.pressed).toEqual([]);
   });
-
-  it("a flood ends in one line", async () => {
-    const { standin, conversation } = await bench();
-    const date = Date.now();
-    for (let index = 0; index < 300; index++) standin.say(`note ${index}`, { date });
-    const line = await standin.waitForReply("Too many messages");
-    standin.say("later", { date: date + 60_000 });
-    await standin.waitForReply("heard: later", 20_000);
-    expect(conversation.heard).toHaveLength(241);
-    expect(standin.sent().filter(({ text }) => text.startsWith("Too many"))).toEqual([line]);
-  });
 });

@@ -76,6 +76,8 @@ export interface WorkbenchOptions {
   now?: () => number;
   standin?: Standin;
   ledger?: Ledger;
+  /** In place of the echo. */
+  hears?: Conversation;
   makeFile?: MakeFile;
   token?: string;
   conflict?: PollingDeps["conflict"];
@@ -102,7 +104,7 @@ export async function startWorkbench(options: WorkbenchOptions = {}): Promise<Wo
       ...(owner === undefined ? {} : { owner }),
     },
     ledger,
-    conversation,
+    conversation: options.hears ?? conversation,
     makeFile: options.makeFile ?? (async ({ name }) => ({ name, bytes: Buffer.from(`made ${name}`) })),
     startSchedule: () => ({ stop: () => {} }),
     zone: () => "America/Chicago",
