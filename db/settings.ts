@@ -32,6 +32,8 @@ const shapes = {
   ownerChat: z.string(),
   /** Chats that would take nothing the last time: what was not sent is told when the person is back. */
   unreachedChats: z.array(z.string()),
+  /** What a newcomer has been led to so far; unset: nobody was greeted yet. */
+  led: z.array(z.enum(["loan", "zone", "goal", "asleep"])),
   /** What an invitation's code is put behind: the start of a link, or of a command to the bot. */
   inviteLink: z.string(),
 } as const;

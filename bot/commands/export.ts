@@ -5,7 +5,7 @@ import { createPrivateFolder } from "../../db/connection.ts";
 import type { LedgerReader } from "../../db/ledger.ts";
 import { openReader } from "../../db/open.ts";
 import { readEnvironment } from "../environment.ts";
-import { exportBodies } from "../files/bodies.ts";
+import { exportBodies, filesFolder } from "../files/bodies.ts";
 import type { MadeFile } from "../files/make.ts";
 import { makeFile } from "../files/make.ts";
 import { readSettings } from "../settings.ts";
@@ -48,7 +48,7 @@ async function exportBooks(args: string[]): Promise<void> {
   const opened = openReader(directory);
   if (opened.kind === "none") return fail(`No ledger has been begun in ${directory}.`, 1);
   if (opened.kind === "unusable") return fail(opened.why, 1);
-  const folder = resolve(args[0] ?? ".");
+  const folder = args[0] === undefined ? filesFolder(directory, "export") : resolve(args[0]);
   try {
     const files = await filesOf(opened.reader, zone, currency);
     const problem = writeFiles(folder, files);

@@ -6,8 +6,9 @@ import { showDay, showTime } from "../../core/calendar.ts";
 import { show } from "../../core/money.ts";
 import { nudgeTime } from "../../db/settings.ts";
 import { inviteMember, membersText, removeMember } from "../members.ts";
-import { isZone, zoneNamed } from "../zone.ts";
+import { isZone, zoneNamed, zonesCalled } from "../zone.ts";
 import { queueBackup, queueExport } from "./files.ts";
+import { beginLead } from "./leading.ts";
 import { askAgain, openQuestions } from "./questions.ts";
 import type { Turn } from "./turn.ts";
 
@@ -34,7 +35,7 @@ const commands: readonly Command[] = [
     run: (turn, name) => turn.spoken.push(removeMember(turn.ledger, name, turn.now())),
   },
   { says: /^time ?zone$/, run: tellZone },
-  { says: /^time ?zone (\S{1,60})$/, owner: true, run: setZone },
+  { says: /^time ?zone (\S[\S ]{0,60})$/, owner: true, run: setZone },
   { says: /^mileage rate(?: ([\d. ]{1,20}))?$/, owner: true, run: setMileageRate },
   { says: /^tell me of members (on|off)$/, owner: true, run: setTellOwner },
 ];
@@ -61,19 +62,20 @@ function isOwner(turn: Turn): boolean {
 }
 
 function greet(turn: Turn): void {
+  if (isOwner(turn)) beginLead(turn);
   turn.spoken.push(greetingFor(turn.zone()));
 }
 
 /** The first words to a newcomer: three notes to try, and whose days count. */
 export function greetingFor(zone: string): string {
-  const other = zone === "America/Chicago" ? "America/Denver" : "America/Chicago";
   return [
-    "Text me what happens, I keep the books. Try:",
+    "Text me what happens, I keep the books.",
+    "Try these, one message each:",
     "bought dresser 30",
     "paint 12.50 for dresser",
     "sold dresser 190 cash",
-    'Then ask "month" or "loan". "help" shows more.',
-    `Days go by ${zone} time. Wrong? Send: time zone ${other}`,
+    'Made a slip? "undo". More: "help".',
+    `Your days go by ${zone} time.`,
   ].join("\n");
 }
 
@@ -88,23 +90,19 @@ function askWaiting(turn: Turn): void {
 }
 
 function tellZone(turn: Turn): void {
-  turn.spoken.push(`Days go by ${turn.zone()} time. Another one is set like: time zone America/Chicago`);
+  turn.spoken.push(`Your days go by ${turn.zone()} time.\nTo change it: time zone America/Chicago`);
 }
 
-function setZone(turn: Turn, zone: string): void {
-  if (!isZone(zone)) {
-    turn.spoken.push(
-      `I know no time zone "${zone}". A name has a region and a city: time zone America/Chicago`,
-    );
+export function setZone(turn: Turn, zone: string): void {
+  const name = isZone(zone) && zone.includes("/") ? zoneNamed(zone) : zonesCalled(zone)[0];
+  if (!name) {
+    turn.spoken.push(`I know no time zone "${zone}".\nA big city will do: time zone Chicago`);
     return;
   }
-  const name = zoneNamed(zone);
   turn.ledger.settings.set("timeZone", name);
   const kept = turn.zone();
   turn.spoken.push(
-    kept === name
-      ? `Days now go by ${name} time.`
-      : `The bot was started with TIME_ZONE=${kept}; that stays in force.`,
+    kept === name ? `Your days now go by ${name} time.` : `I was started with TIME_ZONE=${kept}: that holds.`,
   );
 }
 

@@ -12,6 +12,7 @@ import { composeReply } from "./composing.ts";
 import { editNote } from "./editing.ts";
 import { offerHistory } from "./history.ts";
 import type { Conversation, Incoming, Press } from "./incoming.ts";
+import { nextLead } from "./leading.ts";
 import { filePicture, keepPicture } from "./pictures.ts";
 import { handlePress } from "./presses.ts";
 import { askAgain, askWhetherAgain, closeQuestionsOf, openQuestions } from "./questions.ts";
@@ -246,6 +247,8 @@ function finish(turn: Turn): void {
   const [asked] = turn.asked;
   if (asked && row !== null) ledger.questions.setPrompt(asked.id, row);
   if (aside !== null) ledger.outbox.queue({ chat, body: { kind: "text", reply: aside }, about: note });
+  const lead = nextLead(turn);
+  if (lead !== null) ledger.outbox.queue({ chat, body: { kind: "text", reply: lead } });
   for (const body of turn.files) ledger.outbox.queue({ chat, body, about: note });
   tellOwner(turn);
   const refused = turn.refused.length > 0 ? "unclear" : "answered";

@@ -8,6 +8,7 @@ import { askMissing } from "../../core/decide/missing.ts";
 import { show } from "../../core/money.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
 import { applyEffect } from "./answering.ts";
+import { pressLead } from "./leading.ts";
 import { openQuestion } from "./questions.ts";
 import { decideAll } from "./recording.ts";
 import type { Turn } from "./turn.ts";
@@ -23,7 +24,8 @@ export function handlePress(turn: Turn, press: string): void {
   else if (kind === "nl") listFromNudge(turn, piece);
   else if (kind === "nw") waitWith(turn, piece, Number(rest[1]));
   else if (kind === "nx") leaveOut(turn, piece);
-  else turn.spoken.push("That button is from an older version. Send it as a note instead.");
+  else if (!pressLead(turn, press))
+    turn.spoken.push("That button is from an older version. Send it as a note instead.");
 }
 
 function pressChoice(turn: Turn, token: string, index: number): void {

@@ -56,6 +56,8 @@ export interface Turn extends ConversationDeps {
   closed: boolean;
   /** The reply speaks of the books as changed, and ends with what that moved. */
   changed: boolean;
+  /** A step that the newcomer was led to is done: the next may follow. */
+  leadOn: boolean;
   /** The money figures before anything came of the message. */
   before: Figures;
 }
@@ -78,6 +80,7 @@ export function newTurn(
     released: [],
     closed: false,
     changed: false,
+    leadOn: false,
   };
   return { ...deps, ...of, root, today, ...empty, before: figuresNow(deps) };
 }

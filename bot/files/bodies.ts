@@ -1,3 +1,4 @@
+import { join } from "node:path";
 import type { Books } from "../../core/books/books.ts";
 import type { Day } from "../../core/calendar.ts";
 import type { OutboxBody } from "../../db/outbox.ts";
@@ -17,6 +18,14 @@ export const TABLE_NAMES = [
   "miles",
   "spending by tax line",
 ] as const;
+
+/** Where files that are asked for at the machine itself lie: in the data directory, a folder for each sort. */
+export function filesFolder(directory: string, what: Make["what"]): string {
+  return join(
+    directory,
+    { export: "exports", backup: "backups", picture: "pictures", "month picture": "pictures" }[what],
+  );
+}
 
 /** "export": the workbook, then the same as one CSV file for each of its sheets; each an outbox row. */
 export function exportBodies(asked: { through: Day; currency: string }): FileBody[] {

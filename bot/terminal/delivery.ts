@@ -1,10 +1,11 @@
 import { existsSync } from "node:fs";
 import { writeFile } from "node:fs/promises";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import type { Instant } from "../../core/calendar.ts";
+import { createPrivateFolder } from "../../db/connection.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import type { OutboxRow } from "../../db/outbox.ts";
-import type { FileBody } from "../files/bodies.ts";
+import { type FileBody, filesFolder } from "../files/bodies.ts";
 import { makeFile } from "../files/make.ts";
 import { failureText } from "../log.ts";
 import { TERMINAL_USER } from "../members.ts";
@@ -19,15 +20,15 @@ export interface Delivery {
 
 /**
  * The terminal's way out of the outbox. One showing at a time: a file takes a while to make, and what the
- * schedule queues meanwhile must not be shown by a second showing as well. Files are saved into `folder`.
+ * schedule queues meanwhile must not be shown by a second showing as well. Files are saved into folders of their
+ * own in the data directory.
  */
 export function openDelivery(deps: {
   ledger: Ledger;
   print: (text: string) => void;
   now: () => Instant;
-  folder: string;
 }): Delivery {
-  const { ledger, print, now, folder } = deps;
+  const { ledger, print, now } = deps;
   let showing: Promise<Choices | null> = Promise.resolve(null);
 
   /** The terminal shows its own chat only; what waits for another chat is that chat's. */
@@ -52,7 +53,7 @@ export function openDelivery(deps: {
         // What was printed stays printed; the words that follow say what was chosen.
         return { text: "" };
       case "file":
-        return { text: await saved(ledger, body, folder) };
+        return { text: await saved(ledger, body) };
     }
   }
 
@@ -65,12 +66,15 @@ export function openDelivery(deps: {
 }
 
 /** Saves a file and says where; one that cannot be made or saved is said, and holds nothing up. */
-async function saved(ledger: Ledger, { make, caption }: FileBody, folder: string): Promise<string> {
+async function saved(ledger: Ledger, { make, caption }: FileBody): Promise<string> {
   if (make.what === "picture") return `${caption}: pictures are shown in the phone's chat.`;
   try {
     const file = await makeFile(ledger, make);
-    const path = unusedPath(folder, file.name);
-    await writeFile(path, file.bytes, { mode: 0o600, flag: "wx" });
+    const folder = filesFolder(dirname(ledger.connection.path), make.what);
+    createPrivateFolder(folder);
+    // A copy of the ledger lies in its folder already: it is only shown where.
+    const path = make.what === "backup" ? join(folder, file.name) : unusedPath(folder, file.name);
+    if (make.what !== "backup") await writeFile(path, file.bytes, { mode: 0o600, flag: "wx" });
     return [caption, `Saved as ${path}`].filter((line) => line !== "").join("\n");
   } catch (error) {
     return `${make.name} could not be saved: ${failureText(error)}`;

@@ -1,6 +1,7 @@
 import { createInterface } from "node:readline";
 import { greetingFor } from "../conversation/commands.ts";
 import { type ConversationDeps, createConversation } from "../conversation/conversation.ts";
+import { beginLead } from "../conversation/leading.ts";
 import { failureText } from "../log.ts";
 import { ownerAtMachine } from "../members.ts";
 import { startSchedule } from "../schedule/schedule.ts";
@@ -41,15 +42,17 @@ function openChat(deps: ConversationDeps) {
   let choices: Choices = new Map();
   let messages = 0;
   const print = (text: string) => process.stdout.write(`${text}\n\n`);
-  const delivery = openDelivery({ ledger, print, now, folder: process.cwd() });
+  const delivery = openDelivery({ ledger, print, now });
   const show = async () => {
     choices = (await delivery.show()) ?? choices;
   };
   return {
     show,
     greet() {
-      if (ledger.books.facts.length === 0) print(greetingFor(deps.zone()));
-      else print(`Welcome back. "help" shows what to text, "quit" leaves.`);
+      if (ledger.books.facts.length === 0) {
+        ledger.transaction(() => beginLead({ ledger }));
+        print(greetingFor(deps.zone()));
+      } else print(`Welcome back. "help" shows what to text, "quit" leaves.`);
     },
     async hear(line: string) {
       const said = now();

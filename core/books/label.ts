@@ -36,8 +36,10 @@ export function numbersLabel(numbers: readonly number[]): string {
   return numbers.map((number) => `#${number}`).join(", ");
 }
 
-/** The everyday English plural of a piece's name: bench → benches, shelf → shelves. */
+/** The everyday English plural of a piece's name: bench → benches, chest of drawers → chests of drawers. */
 export function pluralOf(name: string): string {
+  const [, head, rest] = /^(.+?)( (?:of|with|on|for) .+)$/.exec(name) ?? [];
+  if (head && rest) return `${pluralOf(head)}${rest}`;
   if (/(s|x|z|ch|sh)$/.test(name)) return `${name}es`;
   if (/[^aeiou]y$/.test(name)) return `${name.slice(0, -1)}ies`;
   if (/(shel|lea)f$/.test(name)) return `${name.slice(0, -1)}ves`;

@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createConversation } from "../../../bot/conversation/conversation.ts";
 import type { Incoming } from "../../../bot/conversation/incoming.ts";
+import { zoneInForce } from "../../../bot/zone.ts";
 import { type Statement, statementOf } from "../../../core/books/statement.ts";
 import { dayOfInstant } from "../../../core/calendar.ts";
 import type { Button } from "../../../core/reply.ts";
@@ -54,8 +55,16 @@ export interface Chat {
   end(): void;
 }
 
-/** A conversation over a real ledger in a folder of its own. Local days are those of Chicago. */
-export function openChat({ zone = "America/Chicago", start = "2026-05-09T15:00:00Z" } = {}): Chat {
+/**
+ * A conversation over a real ledger in a folder of its own. Local days are those of Chicago. `zone` null: none was given at the start, so the one that is set by chat counts, else the machine's.
+ */
+export function openChat({
+  zone = "America/Chicago",
+  start = "2026-05-09T15:00:00Z",
+}: {
+  zone?: string | null;
+  start?: string;
+} = {}): Chat {
   const directory = mkdtempSync(join(tmpdir(), "tailgate-chat-"));
   let now = Date.parse(start);
   let count = 0;
@@ -66,8 +75,12 @@ export function openChat({ zone = "America/Chicago", start = "2026-05-09T15:00:0
     ledger.members.add({ user: "1001", name: "Robin", role: "owner", joined: now }),
   );
 
+  function zoneNow() {
+    return zoneInForce(zone ?? undefined, ledger.settings);
+  }
+
   function converse() {
-    const deps = { ledger, currency: "USD", zone: () => zone, now: () => now, log: silent };
+    const deps = { ledger, currency: "USD", zone: zoneNow, now: () => now, log: silent };
     return createConversation(deps);
   }
 
@@ -135,7 +148,7 @@ export function openChat({ zone = "America/Chicago", start = "2026-05-09T15:00:0
         throw new Error(`no button ${label} among ${JSON.stringify(shown.at(-1)?.buttons)}`);
       return tap({ message: last.message, press: button.press });
     },
-    statement: () => statementOf(ledger.books, { through: dayOfInstant(now, zone), currency: "USD" }),
+    statement: () => statementOf(ledger.books, { through: dayOfInstant(now, zoneNow()), currency: "USD" }),
     restart() {
       ledger.close();
       ledger = open(directory, now);

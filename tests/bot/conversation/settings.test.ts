@@ -40,7 +40,7 @@ test("each way to change them that is shown works as it stands", () => {
 
 test("a setting named without a value says what is set, or how", () => {
   expect(chat.say("time zone").text).toBe(
-    "Days go by America/Chicago time. Another one is set like: time zone America/Chicago",
+    "Your days go by America/Chicago time.\nTo change it: time zone America/Chicago",
   );
   for (const words of ["mileage rate", "mileage rate 2027", "mileage rate 27 74"])
     expect(chat.say(words).text).toContain("like: mileage rate 2027 74");

@@ -1,20 +1,18 @@
-import { mkdtempSync, readdirSync, rmSync } from "node:fs";
+import { mkdtempSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { backupBody } from "../../../bot/files/bodies.ts";
+import { backupBody, exportBodies } from "../../../bot/files/bodies.ts";
 import { openDelivery, TERMINAL_CHAT } from "../../../bot/terminal/delivery.ts";
 import type { Ledger } from "../../../db/ledger.ts";
 import { openLedger } from "../../../db/open.ts";
 
 let directory: string;
-let folder: string;
 let ledger: Ledger;
 let printed: string[];
 
 beforeEach(() => {
   directory = mkdtempSync(join(tmpdir(), "tailgate-terminal-"));
-  folder = mkdtempSync(join(tmpdir(), "tailgate-saved-"));
   const opened = openLedger({ directory, now: 0 });
   if (opened.kind !== "open") throw new Error(opened.kind);
   ledger = opened.ledger;
@@ -22,11 +20,10 @@ beforeEach(() => {
 });
 afterEach(() => {
   ledger.close();
-  for (const made of [directory, folder]) rmSync(made, { recursive: true, force: true });
+  rmSync(directory, { recursive: true, force: true });
 });
 
-const delivery = (into = folder) =>
-  openDelivery({ ledger, print: (text) => printed.push(text), now: () => 0, folder: into });
+const delivery = () => openDelivery({ ledger, print: (text) => printed.push(text), now: () => 0 });
 
 function queue(...bodies: Parameters<Ledger["outbox"]["queue"]>[0]["body"][]): void {
   ledger.transaction(() => {
@@ -45,19 +42,35 @@ test("replies are shown once and in order, the newest buttons as letters", async
 });
 
 test("two showings at once, as when the schedule wakes a chat that is being shown, save a file once", async () => {
-  queue(backupBody("2026-05-09"), { kind: "text", reply: { text: "after it" } });
+  const asked = { through: "2026-05-09", currency: "USD" };
+  const [workbook] = exportBodies(asked);
+  queue(workbook!, { kind: "text", reply: { text: "after it" } });
   const { show } = delivery();
   await Promise.all([show(), show()]);
-  expect(printed).toEqual([expect.stringMatching(/\nSaved as .*\.sqlite$/), "after it"]);
-  expect(readdirSync(folder)).toHaveLength(1);
-  queue(backupBody("2026-05-09"));
+  const exports = join(directory, "exports");
+  expect(printed).toEqual([expect.stringContaining(`\nSaved as ${exports}`), "after it"]);
+  expect(readdirSync(exports)).toEqual(["tailgate-2026-05-09.xlsx"]);
+  queue(workbook!);
   await show();
-  expect(readdirSync(folder)).toEqual(["ledger-2026-05-09-2.sqlite", "ledger-2026-05-09.sqlite"]);
+  expect(readdirSync(exports)).toEqual(["tailgate-2026-05-09-2.xlsx", "tailgate-2026-05-09.xlsx"]);
+  if (process.platform !== "win32") expect(statSync(exports).mode & 0o777).toBe(0o700);
+});
+
+test("a backup is not copied once more: it is shown where it lies", async () => {
+  const before = readdirSync(process.cwd());
+  queue(backupBody("2026-05-09"));
+  await delivery().show();
+  const path = join(directory, "backups", "ledger-2026-05-09.sqlite");
+  expect(printed).toEqual([expect.stringContaining(`\nSaved as ${path}`)]);
+  expect(readdirSync(join(directory, "backups"))).toEqual(["ledger-2026-05-09.sqlite"]);
+  expect(readdirSync(process.cwd())).toEqual(before);
 });
 
 test("a file that cannot be saved is said, and what comes after it is shown", async () => {
-  queue(backupBody("2026-05-09"), { kind: "text", reply: { text: "after it" } });
-  await delivery(join(folder, "not there")).show();
-  expect(printed).toEqual([expect.stringMatching(/^ledger\.sqlite could not be saved: /), "after it"]);
+  writeFileSync(join(directory, "exports"), "a file where the folder would be");
+  const [workbook] = exportBodies({ through: "2026-05-09", currency: "USD" });
+  queue(workbook!, { kind: "text", reply: { text: "after it" } });
+  await delivery().show();
+  expect(printed).toEqual([expect.stringMatching(/^tailgate-.*xlsx could not be saved: /), "after it"]);
   expect(ledger.outbox.nextUnsent(0)).toBeNull();
 });
