@@ -19,7 +19,7 @@ export interface DerivedRows {
 }
 
 export interface DerivedTables {
-  /** After facts were appended: writes what they touched. */
+  /** After the history changed: writes what is not the same any more. */
   write(books: Books, changes: Changes): void;
   /** After a refold: writes what differs between the rows stored so far and those of `books`; gives how many. */
   replace(stored: DerivedRows, books: Books): number;
@@ -35,25 +35,34 @@ export function openDerivedTables({ db }: Connection): DerivedTables {
     for (const row of rows) writePosting.run(row);
   };
   const dropPostings = (fact: number) => db.delete(postings).where(eq(postings.fact, fact)).run();
+  const putPiece = (number: number, row: PieceRow | undefined) => {
+    if (row) writePiece.run(row);
+    else db.delete(pieces).where(eq(pieces.number, number)).run();
+  };
+  const putLoan = (name: string, row: LoanRow | undefined) => {
+    if (row) writeLoan.run(row);
+    else db.delete(loans).where(eq(loans.name, name)).run();
+  };
   return {
     write(books, changes) {
-      for (const number of changes.pieces) writePiece.run(pieceRow(books.pieces.get(number)!));
-      for (const name of changes.loans) writeLoan.run(loanRow(books.loans.get(name)!));
-      for (const fact of changes.facts) writePostings(books.postings.get(fact)?.map(postingRow));
+      for (const number of changes.pieces) {
+        const piece = books.pieces.get(number);
+        putPiece(number, piece && pieceRow(piece));
+      }
+      for (const name of changes.loans) {
+        const loan = books.loans.get(name);
+        putLoan(name, loan && loanRow(loan));
+      }
+      for (const fact of changes.facts) {
+        if (!changes.areNew) dropPostings(fact);
+        writePostings(books.postings.get(fact)?.map(postingRow));
+      }
     },
     replace(stored, books) {
       const rows = rowsOf(books);
       const changed = differences(stored, rows);
-      for (const number of changed.pieces) {
-        const row = rows.pieces.get(number);
-        if (row) writePiece.run(row);
-        else db.delete(pieces).where(eq(pieces.number, number)).run();
-      }
-      for (const name of changed.loans) {
-        const row = rows.loans.get(name);
-        if (row) writeLoan.run(row);
-        else db.delete(loans).where(eq(loans.name, name)).run();
-      }
+      for (const number of changed.pieces) putPiece(number, rows.pieces.get(number));
+      for (const name of changed.loans) putLoan(name, rows.loans.get(name));
       for (const fact of changed.postings) {
         if (stored.postings.has(fact)) dropPostings(fact);
         writePostings(rows.postings.get(fact));

@@ -1,9 +1,10 @@
-import { asc, eq, sql } from "drizzle-orm";
+import { and, asc, desc, eq, ne, notExists, sql } from "drizzle-orm";
 import { type Fact, type FactKind, inFoldOrder } from "../core/books/facts.ts";
 import { rulesOf } from "../core/books/fold.ts";
 import { assertCents } from "../core/money.ts";
 import type { Connection } from "./connection.ts";
-import { factPieces, facts, voids } from "./schema.ts";
+import type { Note } from "./notes.ts";
+import { factPieces, facts, notes, voids } from "./schema.ts";
 import { rowWriter } from "./statements.ts";
 
 export interface FactStore {
@@ -16,6 +17,12 @@ export interface FactStore {
   each(): { id: number; isStanding: boolean; read(): Fact }[];
   /** Standing or voided. */
   get(id: number): Fact | null;
+  /** Ids of the facts that are a part of a message, standing or voided. */
+  ofRoot(root: number): number[];
+  /** Ids of the facts, standing or voided, that a message recorded and that are a part of another one. */
+  answeredBy(message: Pick<Note, "chat" | "message" | "root">): number[];
+  /** The root of the standing fact that this person's latest note recorded; null where none stands. */
+  lastRootOf(author: number): number | null;
   /** The next ids that were never given. */
   next(): { fact: number; piece: number };
 }
@@ -32,6 +39,35 @@ export function openFactStore({ db }: Connection): FactStore {
   const lastPiece = db
     .select({ number: sql<number>`coalesce(max(${factPieces.piece}), 0)` })
     .from(factPieces)
+    .prepare();
+  const ofRoot = db
+    .select({ id: facts.id })
+    .from(facts)
+    .where(eq(facts.root, sql.placeholder("root")))
+    .prepare();
+  const answeredBy = db
+    .select({ id: facts.id })
+    .from(notes)
+    .innerJoin(facts, eq(facts.note, notes.id))
+    .where(
+      and(
+        eq(notes.chat, sql.placeholder("chat")),
+        eq(notes.message, sql.placeholder("message")),
+        ne(facts.root, sql.placeholder("root")),
+      ),
+    )
+    .prepare();
+  const lastRoot = db
+    .select({ root: facts.root })
+    .from(facts)
+    .where(
+      and(
+        eq(facts.author, sql.placeholder("author")),
+        notExists(db.select().from(voids).where(eq(voids.fact, facts.id))),
+      ),
+    )
+    .orderBy(desc(facts.note), asc(facts.day), asc(facts.place))
+    .limit(1)
     .prepare();
   const each: FactStore["each"] = () => {
     const numbers = piecesByFact(db.select().from(factPieces).orderBy(asc(factPieces.position)).all());
@@ -72,6 +108,9 @@ export function openFactStore({ db }: Connection): FactStore {
           .map((link) => link.piece),
       );
     },
+    ofRoot: (root) => ofRoot.all({ root }).map(({ id }) => id),
+    answeredBy: ({ chat, message, root }) => answeredBy.all({ chat, message, root }).map(({ id }) => id),
+    lastRootOf: (author) => lastRoot.get({ author })?.root ?? null,
     next: () => ({ fact: (lastFact.get()?.id ?? 0) + 1, piece: (lastPiece.get()?.number ?? 0) + 1 }),
   };
 }

@@ -1,10 +1,11 @@
 import type { Books } from "../core/books/books.ts";
+import { type Change, changeFacts } from "../core/books/change.ts";
 import { type Fact, inFoldOrder, recordedAs, recordedInPlaceOf } from "../core/books/facts.ts";
 import { emptyBooks, foldFacts, foldsLast, recordFact } from "../core/books/fold.ts";
 import type { BooksInHand } from "../core/books/hand.ts";
 import { type Problem, problemText } from "../core/books/problem.ts";
 import type { Connection } from "./connection.ts";
-import { type DerivedTables, openDerivedTables, rowsOf } from "./derived.ts";
+import { type DerivedTables, openDerivedTables } from "./derived.ts";
 import { type FactStore, openFactStore } from "./facts.ts";
 import { type Invitations, openInvitations } from "./invitations.ts";
 import type { Amendment, Ledger, Recorded, Recording } from "./ledger.ts";
@@ -112,18 +113,17 @@ export class LedgerOnFile implements Ledger {
       const added = facts.map((fact, index): Fact => {
         return recordedAs(fact, { id: this.#next.fact + index, author, note }, root);
       });
-      const isAppend = added.every((fact, index) => {
-        const before = added[index - 1];
-        return before ? inFoldOrder(before, fact) < 0 : foldsLast(books, fact);
-      });
-      return isAppend ? this.#append(added) : this.#refold(added, []);
+      const [only] = added;
+      const isAppend = only && added.length === 1 && foldsLast(books, only);
+      return isAppend ? this.#append(only) : this.#change({ removed: [], added });
     });
   }
 
   amend({ note, author, voids, facts }: Amendment): Recorded {
     return this.#writing(() => {
       const { root, handled } = this.#noteOf(note);
-      const voided = this.#loaded().facts.filter((fact) => voids.includes(fact.id));
+      const books = this.#loaded();
+      const voided = [...new Set(voids)].flatMap((id) => books.byId.get(id) ?? []).sort(inFoldOrder);
       if (voided.length !== new Set(voids).size) throw new Error("a fact to be voided does not stand");
       const added = facts.map(({ fact, replaces }, index): Fact => {
         const by = { id: this.#next.fact + index, author, note };
@@ -131,7 +131,7 @@ export class LedgerOnFile implements Ledger {
         if (replaces !== undefined && !before) throw new Error(`fact ${replaces} is replaced but not voided`);
         return before ? recordedInPlaceOf(before, fact, by) : recordedAs(fact, by, root);
       });
-      const result = this.#refold(added, voids);
+      const result = this.#change({ removed: voided, added });
       if (result.kind === "recorded") this.#facts.void(voids, { note, author, voided: handled });
       return result;
     });
@@ -154,15 +154,15 @@ export class LedgerOnFile implements Ledger {
   }
 
   standingFactsOf(root: number): Fact[] {
-    return this.#loaded().facts.filter((fact) => fact.root === root);
+    return this.#standing(this.#facts.ofRoot(root));
+  }
+
+  standingFactsAnswered(root: number): Fact[] {
+    return this.#standing(this.#facts.answeredBy(this.#noteOf(root)));
   }
 
   lastStanding(author: number): number | null {
-    let last: Fact | null = null;
-    for (const fact of this.#loaded().facts) {
-      if (fact.author === author && (!last || fact.note > last.note)) last = fact;
-    }
-    return last?.root ?? null;
+    return this.#facts.lastRootOf(author);
   }
 
   /**
@@ -177,6 +177,12 @@ export class LedgerOnFile implements Ledger {
   close(): void {
     this.connection.sqlite.close();
     this.#onClose();
+  }
+
+  /** Those of some facts that stand, in fold order. */
+  #standing(ids: readonly number[]): Fact[] {
+    const { byId } = this.#loaded();
+    return ids.flatMap((id) => byId.get(id) ?? []).sort(inFoldOrder);
   }
 
   #noteOf(id: number): Note {
@@ -209,29 +215,23 @@ export class LedgerOnFile implements Ledger {
     return folded.books;
   }
 
-  #append(added: Fact[]): Recorded {
+  /** The usual case: one fact that folds after all others. */
+  #append(fact: Fact): Recorded {
     const books = this.#loaded();
-    for (const [index, fact] of added.entries()) {
-      const problem = recordFact(books, fact);
-      if (!problem) continue;
-      // Those before it are in the books in memory already: read them again from the file.
-      if (index > 0) this.#books = null;
-      return { kind: "impossible", fact, problem };
-    }
-    this.#store(added);
+    const problem = recordFact(books, fact);
+    if (problem) return { kind: "impossible", fact, problem };
+    this.#store([fact]);
     this.#derived.write(books, books.takeChanges());
-    return { kind: "recorded", facts: added };
+    return { kind: "recorded", facts: [fact] };
   }
 
-  #refold(added: Fact[], voids: number[]): Recorded {
-    const before = this.#loaded();
-    const kept = before.facts.filter((fact) => !voids.includes(fact.id));
-    const folded = foldFacts([...kept, ...added]);
-    if (folded.kind === "impossible") return folded;
-    folded.books.takeChanges();
+  #change(change: Change): Recorded {
+    const books = this.#loaded();
+    const changed = changeFacts(books, change);
+    if (changed.kind === "impossible") return changed;
+    const added = [...change.added];
     this.#store(added);
-    this.#derived.replace(rowsOf(before), folded.books);
-    this.#books = folded.books;
+    this.#derived.write(books, changed.changes);
     return { kind: "recorded", facts: added };
   }
 

@@ -50,6 +50,8 @@ export interface LedgerReader {
   factById(id: number): Fact | null;
   /** What stands of a message (by the id of its first revision), in fold order. */
   standingFactsOf(root: number): Fact[];
+  /** What stands that a message (by the id of its first revision) recorded only as an answer about another one. */
+  standingFactsAnswered(root: number): Fact[];
   /** For undo: the message that this person touched last and of which something stands; null: none. */
   lastStanding(author: number): number | null;
   readonly settings: SettingsReader;

@@ -29,10 +29,7 @@ export function editNote(turn: Turn, text: string, before: Note): boolean {
 
 /** What a message recorded that only answered a question about another one. */
 function factsAnswered(turn: Turn): Fact[] {
-  const { ledger, root } = turn;
-  return ledger.books.facts.filter(
-    (fact) => fact.note >= root && fact.root !== root && ledger.note(fact.note)?.root === root,
-  );
+  return turn.ledger.standingFactsAnswered(turn.root);
 }
 
 /** "35" edited to "45": the fact that has the first amount gets the other. */

@@ -1,5 +1,5 @@
-import { type Fact, inFoldOrder, type NewFact } from "../../core/books/facts.ts";
-import { foldFacts } from "../../core/books/fold.ts";
+import { booksBefore } from "../../core/books/change.ts";
+import type { Fact, NewFact } from "../../core/books/facts.ts";
 import { type Choice, type Effect, NEVER_MIND, newMatter } from "../../core/decide/decision.ts";
 import { piecesOf } from "../../core/decide/echo.ts";
 import { mainAmountOf, withMainAmount } from "../../core/decide/main-amount.ts";
@@ -87,8 +87,7 @@ function isAboutDeposit(
     ),
   ]);
   if (said.some((cents) => cents != null && cents + deposit === fact.amount)) return true;
-  const earlier = turn.ledger.books.facts.filter((other) => inFoldOrder(other, fact) < 0);
-  const folded = foldFacts(earlier);
+  const folded = booksBefore(turn.ledger.books, fact);
   if (folded.kind === "impossible") return true;
   const { books } = folded;
   const desk = { books, today: fact.day, nextPiece: turn.ledger.nextPiece, confirmed: [] };

@@ -1,5 +1,7 @@
+import { booksWithout, changeFacts } from "../../core/books/change.ts";
 import type { Fact, NewFact } from "../../core/books/facts.ts";
-import { foldFacts } from "../../core/books/fold.ts";
+import type { BooksInHand } from "../../core/books/hand.ts";
+import type { Problem } from "../../core/books/problem.ts";
 import { decide, followUp, verbOf } from "../../core/decide/decide.ts";
 import { type Ask, type Effect, type Matter, newMatter } from "../../core/decide/decision.ts";
 import { settle } from "../../core/decide/settle.ts";
@@ -20,8 +22,11 @@ type Redone = { kind: "redone"; facts: NewFact[]; asked: Asked[] } | { kind: "un
 interface Redoing {
   turn: Turn;
   standing: readonly Fact[];
-  earlier: Fact[];
+  /** The books of what was recorded before the message, and of `done`. */
+  books: BooksInHand;
   done: Fact[];
+  /** Why what is done cannot stand. */
+  problem: Problem | null;
   numbers: NumbersKept;
   nextPiece: number;
   /** What it leaves open. */
@@ -32,9 +37,14 @@ interface Redoing {
 export function redo(turn: Turn, standing: readonly Fact[], matters: readonly Matter[]): Redone {
   const { books, nextPiece } = turn.ledger;
   const place = Math.min(...standing.map((fact) => fact.place));
-  const earlier = books.facts.filter((fact) => fact.place < place);
+  const folded = booksWithout(
+    books,
+    books.facts.filter((fact) => fact.place >= place),
+  );
+  if (folded.kind === "impossible") return { kind: "unusable", why: problemWords(turn, folded.problem) };
   const numbers = numbersKept(standing, matters);
-  const redoing: Redoing = { turn, standing, earlier, done: [], numbers, nextPiece, asked: [] };
+  const before = { books: folded.books, done: [], problem: null };
+  const redoing: Redoing = { turn, standing, ...before, numbers, nextPiece, asked: [] };
   const queue = [...matters];
   if (queue.length === 0)
     return { kind: "unusable", why: 'It says nothing now. To take the note back, send "undo".' };
@@ -60,13 +70,12 @@ export function isCovered(standing: readonly Fact[], facts: readonly NewFact[]):
 type Step = { kind: "unusable"; why: string } | { kind: "ask"; ask: Ask } | { kind: "on"; next: Matter[] };
 
 function redoOne(redoing: Redoing, matter: Matter): Step {
-  const { turn, earlier, done, nextPiece } = redoing;
-  const folded = foldFacts([...earlier, ...done]);
-  if (folded.kind === "impossible") return { kind: "unusable", why: problemWords(turn, folded.problem) };
+  const { turn, books, problem, nextPiece } = redoing;
+  if (problem) return { kind: "unusable", why: problemWords(turn, problem) };
   const { reading } = matter;
   if (reading.kind !== "unclear" && !verbOf(reading.kind)?.decide)
     return { kind: "unusable", why: `"${reading.text}" is no note to put in its place.` };
-  const decision = decide(matter, { books: folded.books, today: matter.said, nextPiece });
+  const decision = decide(matter, { books, today: matter.said, nextPiece });
   if (decision.kind === "refuse") return { kind: "unusable", why: decision.why };
   if (decision.kind === "ask") {
     if (reading.kind === "unclear") return { kind: "unusable", why: decision.ask.prompt };
@@ -104,6 +113,8 @@ function keep(redoing: Redoing, fact: NewFact): Fact {
   const of = { author: turn.person, note: turn.note, root: standing[0]!.root };
   const whole = { ...fact, pieces, id, place: id, ...of } as Fact;
   done.push(whole);
+  const changed = changeFacts(redoing.books, { removed: [], added: [whole] });
+  if (changed.kind === "impossible") redoing.problem ??= changed.problem;
   return whole;
 }
 

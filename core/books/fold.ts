@@ -46,7 +46,7 @@ export function recordFact(books: BooksInHand, fact: Fact): Problem | null {
   return books.record(fact, applyByKind);
 }
 
-type Folded =
+export type Folded =
   | { kind: "folded"; books: BooksInHand }
   /** The first fact in fold order that cannot stand, and why. */
   | { kind: "impossible"; fact: Fact; problem: Problem };

@@ -15,12 +15,19 @@ const MILES_PLACES = 10;
 export interface Changes {
   pieces: number[];
   loans: string[];
-  /** Ids of the facts recorded; their postings are in `books.postings`. */
+  /** Ids of the facts whose postings changed; those that have any now are in `books.postings`. */
   facts: number[];
+  /** Whether these facts had no postings before. */
+  areNew: boolean;
 }
 
-/** Adds one posting to the sums of its month; cash that pays a loan is counted as such and nowhere else. */
-function addToMonth(sums: MonthSums, { account, cents }: Posting, kind: Fact["kind"]): void {
+/**
+ * Adds one posting to the sums of its month, or takes it out again; cash that pays a loan is counted as such and
+ * nowhere else.
+ */
+export function addToMonth(sums: MonthSums, leg: Posting, kind: Fact["kind"], times: 1 | -1 = 1): void {
+  const { account } = leg;
+  const cents = times * leg.cents;
   if (account === "sales" || account === "deposits kept" || account === "refunds") sums.proceeds -= cents;
   else if (account === "cost of pieces sold") sums.costOfSold += cents;
   else if (account === "selling fees") sums.fees += cents;
@@ -29,7 +36,7 @@ function addToMonth(sums: MonthSums, { account, cents }: Posting, kind: Fact["ki
   else if (account === "other income") sums.otherIncome -= cents;
   else if (account === "buyers owe") sums.buyersOwe += cents;
   else if (account === "cash" && kind === "pay") sums.paidToLoan -= cents;
-  else if (account === "cash" && cents > 0) sums.cashIn += cents;
+  else if (account === "cash" && leg.cents > 0) sums.cashIn += cents;
   else if (account === "cash") sums.cashOut -= cents;
 }
 
@@ -50,12 +57,18 @@ export class BooksInHand implements Books {
   order: PaymentOrder = "highest";
   declaredSent: Cents = 0;
 
+  // Kept for whoever changes a part of the books (exchange.ts); not for readers.
+  /** Miles as they add up, before they are shown. */
+  readonly exactMiles = new Map<number, Decimal>();
+  readonly byId = new Map<number, Fact>();
+  /** By how much each fact changed its month's count of pieces flipped, where it did. */
+  readonly flipped = new Map<number, number>();
+
   #fact: Fact | null = null;
   #legs: Posting[] = [];
   #touchedPieces = new Set<number>();
   #touchedLoans = new Set<string>();
   #recordedFacts: number[] = [];
-  #exactMiles = new Map<number, Decimal>();
 
   /** Applies one fact by its kind's rules and keeps it; on a problem nothing has changed. */
   record(fact: Fact, apply: (books: BooksInHand, fact: Fact) => Problem | null): Problem | null {
@@ -63,7 +76,11 @@ export class BooksInHand implements Books {
       throw new Error(`fact ${fact.id} names a piece twice`);
     this.#fact = fact;
     this.#legs = [];
+    const month = monthOf(fact.day);
+    const flippedBefore = this.months.get(month)?.flipped ?? 0;
     const problem = apply(this, fact);
+    const flipped = (this.months.get(month)?.flipped ?? 0) - flippedBefore;
+    if (flipped !== 0) this.flipped.set(fact.id, flipped);
     this.#fact = null;
     if (problem) {
       if (this.#legs.length > 0) throw new Error(`fact ${fact.id} was posted and refused`);
@@ -77,6 +94,7 @@ export class BooksInHand implements Books {
     const sum = this.#legs.reduce((total, leg) => total + leg.cents, 0);
     if (sum !== 0) throw new Error(`the postings of fact ${fact.id} sum to ${sum}`);
     this.facts.push(fact);
+    this.byId.set(fact.id, fact);
     this.#recordedFacts.push(fact.id);
     if (this.#legs.length > 0) this.postings.set(fact.id, this.#legs);
     for (const number of fact.pieces) {
@@ -107,8 +125,8 @@ export class BooksInHand implements Books {
 
   /** Miles of a drive for a piece. Kept exact beside the piece, so that three thirds make a whole. */
   addMiles(number: number, miles: Decimal): void {
-    const sum = (this.#exactMiles.get(number) ?? new WideDecimal(0)).plus(miles);
-    this.#exactMiles.set(number, sum);
+    const sum = (this.exactMiles.get(number) ?? new WideDecimal(0)).plus(miles);
+    this.exactMiles.set(number, sum);
     this.piece(number).miles = sum.toDecimalPlaces(MILES_PLACES, Decimal.ROUND_HALF_UP).toFixed();
   }
 
@@ -147,6 +165,7 @@ export class BooksInHand implements Books {
       pieces: [...this.#touchedPieces],
       loans: [...this.#touchedLoans],
       facts: this.#recordedFacts,
+      areNew: true,
     };
     this.#touchedPieces = new Set();
     this.#touchedLoans = new Set();

@@ -1,4 +1,4 @@
-import { factsThrough, foldFacts } from "../books/fold.ts";
+import { booksThrough } from "../books/change.ts";
 import type { Day } from "../calendar.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import type { Desk } from "./decision.ts";
@@ -15,7 +15,7 @@ export function deskOfItsDay<D extends Omit<Desk, "confirmed">>(reading: Reading
   const day: Day = ("date" in reading ? reading.date : undefined) ?? desk.today;
   const last = desk.books.facts.at(-1);
   if (!last || last.day <= day) return desk;
-  const folded = foldFacts(factsThrough(desk.books.facts, day));
+  const folded = booksThrough(desk.books, day);
   if (folded.kind === "impossible") return desk;
   const { books } = folded;
   const mentions = "pieces" in reading && Array.isArray(reading.pieces) ? (reading.pieces as Mention[]) : [];

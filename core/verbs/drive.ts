@@ -15,6 +15,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"drive"> = {
+  alone: true,
   data: z.strictObject({ miles: decimalShape }),
   apply(books, fact) {
     const problem = checkPieces(books, fact.pieces);

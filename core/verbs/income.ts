@@ -16,6 +16,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"income"> = {
+  alone: true,
   data: z.strictObject({ stream: wordsShape, method: wordsShape.optional() }),
   apply(books, fact) {
     const amount = amountOf(fact);

@@ -20,6 +20,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"spend"> = {
+  alone: true,
   data: z.strictObject({ what: wordsShape, category: categoryShape, method: wordsShape.optional() }),
   apply(books, fact) {
     const problem = checkPieces(books, fact.pieces);

@@ -16,6 +16,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"work"> = {
+  alone: true,
   data: z.strictObject({ minutes: z.int().nonnegative(), what: wordsShape.optional() }),
   apply(books, fact) {
     const problem = checkPieces(books, fact.pieces);

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Books } from "../../core/books/books.ts";
+import { booksThrough, changeFacts } from "../../core/books/change.ts";
 import { type Fact, inFoldOrder } from "../../core/books/facts.ts";
 import { emptyBooks, factsThrough, foldFacts, foldsLast, recordFact } from "../../core/books/fold.ts";
 import type { BooksInHand } from "../../core/books/hand.ts";
@@ -17,9 +18,7 @@ const parameters = { seed: SEED, numRuns: RUNS, endOnFailure: false };
 const TIMEOUT_MS = 60_000 + RUNS * 200;
 
 function folded(facts: readonly Fact[]): BooksInHand {
-  const result = foldFacts(facts);
-  if (result.kind === "impossible") throw new Error(JSON.stringify(result));
-  return result.books;
+  return foldedBooks(foldFacts(facts));
 }
 
 function productionProblem(facts: readonly Fact[]): { fact: number; problem: string } | null {
@@ -44,6 +43,34 @@ function contentOf(books: Books): unknown {
     books;
   const maps = [pieces, loans, months, postings, story, standing].map((map) => [...map]);
   return structuredClone({ facts, maps, order, taxRates, goals, declaredSent });
+}
+
+/** The same with what has no order of its own sorted: the order of pieces and loans is told, that of the rest is not. */
+function unorderedContentOf(books: Books): unknown {
+  const byKey = (map: ReadonlyMap<string | number, unknown>) =>
+    [...map].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
+  const { pieces, loans, months, postings, story, ...rest } = books as BooksInHand;
+  const { exactMiles, byId, flipped, ...plain } = rest;
+  const maps = [months, postings, story, exactMiles, byId, flipped].map(byKey);
+  return JSON.parse(JSON.stringify({ ...plain, pieces: [...pieces], loans: [...loans], maps }));
+}
+
+/** What was taken out and put in between two lists of standing facts. */
+function changeBetween(before: readonly Fact[], after: readonly Fact[]) {
+  return {
+    removed: before.filter((fact) => !after.includes(fact)),
+    added: after.filter((fact) => !before.includes(fact)),
+  };
+}
+
+function keep(map: Map<number, unknown>, key: number, value: unknown): void {
+  if (value === undefined) map.delete(key);
+  else map.set(key, structuredClone(value));
+}
+
+function foldedBooks(result: ReturnType<typeof foldFacts>): BooksInHand {
+  if (result.kind === "impossible") throw new Error(JSON.stringify(result));
+  return result.books;
 }
 
 describe("random histories", () => {
@@ -130,6 +157,50 @@ describe("random histories", () => {
         expect(mirror).toEqual(new Map(books.pieces));
       });
       fc.assert(property, parameters);
+    },
+    TIMEOUT_MS,
+  );
+
+  it(
+    "changed one by one, wherever in the order, give the books of a whole fold, and a refusal changes nothing",
+    () => {
+      let changed = 0;
+      let refused = 0;
+      const property = fc.property(histories, fc.nat(200), (steps, daysBefore) => {
+        const teller = new Teller();
+        const books = emptyBooks();
+        const mirror = { pieces: new Map<number, unknown>(), postings: new Map<number, unknown>() };
+        for (const step of steps) {
+          const told = teller.tell(step, books.facts);
+          if (!told) continue;
+          const change = changeBetween(books.facts, told.facts);
+          const whole = foldFacts(told.facts);
+          const before = JSON.stringify(unorderedContentOf(books));
+          const result = changeFacts(books, change);
+          if (whole.kind === "impossible") {
+            expect(result).toEqual(whole);
+            expect(JSON.stringify(unorderedContentOf(books))).toBe(before);
+            refused += 1;
+            continue;
+          }
+          if (result.kind === "impossible") throw new Error(JSON.stringify(result));
+          expect(unorderedContentOf(books)).toEqual(unorderedContentOf(whole.books));
+          changed += 1;
+          for (const name of ["pieces", "postings"] as const) {
+            const keys = name === "pieces" ? result.changes.pieces : result.changes.facts;
+            for (const key of keys) keep(mirror[name], key, books[name].get(key));
+            expect(mirror[name]).toEqual(books[name]);
+          }
+        }
+        const through = addDays(teller.today, -daysBefore);
+        const then = booksThrough(books, through);
+        expect(unorderedContentOf(foldedBooks(then))).toEqual(
+          unorderedContentOf(folded(factsThrough(books.facts, through))),
+        );
+      });
+      fc.assert(property, parameters);
+      expect(changed).toBeGreaterThan(RUNS * 5);
+      expect(refused).toBeGreaterThan(RUNS / 2);
     },
     TIMEOUT_MS,
   );
