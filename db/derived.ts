@@ -54,7 +54,7 @@ export function openDerivedTables({ db }: Connection): DerivedTables {
         putLoan(name, loan && loanRow(loan));
       }
       for (const fact of changes.facts) {
-        if (!changes.areNew) dropPostings(fact);
+        if (changes.mayReplace) dropPostings(fact);
         writePostings(books.postings.get(fact)?.map(postingRow));
       }
     },

@@ -153,12 +153,27 @@ export class LedgerOnFile implements Ledger {
     return this.#facts.get(id);
   }
 
+  standingFact(id: number): Fact | null {
+    return this.#loaded().byId.get(id) ?? null;
+  }
+
   standingFactsOf(root: number): Fact[] {
     return this.#standing(this.#facts.ofRoot(root));
   }
 
   standingFactsAnswered(root: number): Fact[] {
     return this.#standing(this.#facts.answeredBy(this.#noteOf(root)));
+  }
+
+  standingFactsSince(place: number): Fact[] {
+    const { byId } = this.#loaded();
+    const facts: Fact[] = [];
+    // A fact that replaced another has a later id than its place.
+    for (let id = place; id < this.#next.fact; id += 1) {
+      const fact = byId.get(id);
+      if (fact && fact.place >= place) facts.push(fact);
+    }
+    return facts;
   }
 
   lastStanding(author: number): number | null {

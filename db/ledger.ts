@@ -48,10 +48,14 @@ export interface LedgerReader {
   recentNotes(author: number | null, since: number): Note[];
   /** A fact, standing or voided. */
   factById(id: number): Fact | null;
+  /** A fact that stands. */
+  standingFact(id: number): Fact | null;
   /** What stands of a message (by the id of its first revision), in fold order. */
   standingFactsOf(root: number): Fact[];
   /** What stands that a message (by the id of its first revision) recorded only as an answer about another one. */
   standingFactsAnswered(root: number): Fact[];
+  /** What stands that was recorded in a place (`place` of a fact) or after it; no order. */
+  standingFactsSince(place: number): Fact[];
   /** For undo: the message that this person touched last and of which something stands; null: none. */
   lastStanding(author: number): number | null;
   readonly settings: SettingsReader;

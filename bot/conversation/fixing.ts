@@ -126,7 +126,7 @@ function questionChoices(question: Question, amount: Cents): FixChoice[] {
 
 /** Replaces one fact by the same with another amount, and says before and after. */
 export function fixFact(turn: Turn, id: number, amount: Cents): void {
-  const fact = turn.ledger.books.facts.find((standing) => standing.id === id);
+  const fact = turn.ledger.standingFact(id);
   if (!fact) {
     turn.spoken.push("That note does not stand any more. Nothing changed.");
     return;

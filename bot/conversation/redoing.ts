@@ -37,10 +37,7 @@ interface Redoing {
 export function redo(turn: Turn, standing: readonly Fact[], matters: readonly Matter[]): Redone {
   const { books, nextPiece } = turn.ledger;
   const place = Math.min(...standing.map((fact) => fact.place));
-  const folded = booksWithout(
-    books,
-    books.facts.filter((fact) => fact.place >= place),
-  );
+  const folded = booksWithout(books, turn.ledger.standingFactsSince(place));
   if (folded.kind === "impossible") return { kind: "unusable", why: problemWords(turn, folded.problem) };
   const numbers = numbersKept(standing, matters);
   const before = { books: folded.books, done: [], problem: null };

@@ -27,7 +27,7 @@ const KEPT_APART: ReadonlySet<string> = new Set([
 
 /** Puts a part that was folded anew in the place of what the books have of it. Gives what is not the same any more. */
 export function exchange(books: BooksInHand, { removed, part, pieces, isLedgerWide }: Exchange): Changes {
-  const changed: Changes = { pieces: [], loans: [], facts: [], areNew: false };
+  const changed: Changes = { pieces: [], loans: [], facts: [], mayReplace: true };
   const origins = new Map([...pieces].map((number) => [number, originOf(books, number)]));
   const last = [...books.pieces.keys()].at(-1);
   const months = new Set<Month>();
@@ -41,12 +41,14 @@ export function exchange(books: BooksInHand, { removed, part, pieces, isLedgerWi
   // A map keeps the order in which keys came: the part has its pieces in the order of the fold.
   const newcomers = [...part.pieces.keys()].filter(isNew);
   for (const number of newcomers) takePiece(books, number, { part, changed });
-  const isMoved = [...origins].some(([number, origin]) => {
+  const moved = [...origins].flatMap(([number, origin]) => {
     const now = originOf(books, number);
-    return origin !== null && now !== null && (now !== origin || sharesItsPlace(books, number));
+    const isMoved = origin !== null && now !== null && (now !== origin || sharesItsPlace(books, number));
+    return isMoved ? [number] : [];
   });
   const [first] = newcomers;
-  if (isMoved || (first !== undefined && !comesAfter(books, first, last))) orderPieces(books);
+  const isLast = first === undefined || !last || comesBefore(books, last, first);
+  if (moved.length > 0 || !isLast) orderPieces(books, [...moved, ...newcomers]);
   if (isLedgerWide) {
     changed.loans = differingKeys(books.loans, part.loans);
     takeLedgerWide(books, ledgerWideOf(part));
@@ -133,11 +135,19 @@ function isTouched(books: BooksInHand, month: Month): boolean {
   }
 }
 
+/** So many facts are taken out one by one; for more of them the whole list is gone through once. */
+const FEW = 50;
+
 function placeFacts(books: BooksInHand, removed: readonly Fact[], added: readonly Fact[]): void {
-  const gone = new Set(removed.map((fact) => fact.id));
-  const kept = gone.size > 0 ? books.facts.filter((fact) => !gone.has(fact.id)) : [...books.facts];
-  for (const fact of added) kept.splice(placeIn(kept, fact), 0, fact);
-  fill(books.facts, kept);
+  const { facts } = books;
+  if (removed.length > FEW) {
+    const gone = new Set(removed.map((fact) => fact.id));
+    fill(
+      facts,
+      facts.filter((fact) => !gone.has(fact.id)),
+    );
+  } else for (const fact of removed) facts.splice(placeIn(facts, fact), 1);
+  for (const fact of added) facts.splice(placeIn(facts, fact), 0, fact);
 }
 
 function placeIn(facts: readonly Fact[], fact: Fact): number {
@@ -167,10 +177,11 @@ function originOf(books: BooksInHand, number: number): string | null {
   return fact ? `${fact.day} ${fact.repeat} ${fact.place} ${fact.pieces.indexOf(number)}` : null;
 }
 
-/** Whether a piece came onto the books after another; after none at all it did. */
-function comesAfter(books: BooksInHand, number: number, other: number | undefined): boolean {
-  const before = other === undefined ? undefined : firstFactOf(books, other);
-  return before === undefined || inFoldOrder(before, firstFactOf(books, number)!) < 0;
+/** Whether a piece came onto the books before another. */
+function comesBefore(books: BooksInHand, number: number, other: number): boolean {
+  const [one, two] = [firstFactOf(books, number), firstFactOf(books, other)];
+  if (!one || !two) return false;
+  return (inFoldOrder(one, two) || one.pieces.indexOf(number) - two.pieces.indexOf(other)) < 0;
 }
 
 /** A message edited into several facts has them all in one place. */
@@ -180,15 +191,16 @@ function sharesItsPlace(books: BooksInHand, number: number): boolean {
   return [index - 1, index + 1].some((near) => books.facts[near]?.place === fact.place);
 }
 
-/** Puts the pieces in the order in which they came onto the books. */
-function orderPieces(books: BooksInHand): void {
-  const placed = [...books.pieces.values()].map((piece) => {
-    const fact = firstFactOf(books, piece.number)!;
-    return { piece, fact, position: fact.pieces.indexOf(piece.number) };
-  });
-  placed.sort((a, b) => inFoldOrder(a.fact, b.fact) || a.position - b.position);
+/** Puts some pieces where they belong in the order in which pieces came onto the books. */
+function orderPieces(books: BooksInHand, numbers: readonly number[]): void {
+  const placed = new Set(numbers);
+  const inOrder = [...books.pieces.values()].filter((piece) => !placed.has(piece.number));
+  for (const number of placed) {
+    const index = firstIndex(inOrder, (other) => comesBefore(books, number, other.number));
+    inOrder.splice(index, 0, books.pieces.get(number)!);
+  }
   books.pieces.clear();
-  for (const { piece } of placed) books.pieces.set(piece.number, piece);
+  for (const piece of inOrder) books.pieces.set(piece.number, piece);
 }
 
 function ledgerWideOf(books: BooksInHand): [string, unknown][] {

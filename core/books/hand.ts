@@ -17,8 +17,8 @@ export interface Changes {
   loans: string[];
   /** Ids of the facts whose postings changed; those that have any now are in `books.postings`. */
   facts: number[];
-  /** Whether these facts had no postings before. */
-  areNew: boolean;
+  /** These facts may have had other postings before. */
+  mayReplace?: true;
 }
 
 /**
@@ -165,7 +165,6 @@ export class BooksInHand implements Books {
       pieces: [...this.#touchedPieces],
       loans: [...this.#touchedLoans],
       facts: this.#recordedFacts,
-      areNew: true,
     };
     this.#touchedPieces = new Set();
     this.#touchedLoans = new Set();
