@@ -54,9 +54,5 @@ export function addedUp(tallies: readonly Tally[]): Tally {
 /** Whether the turn's reply tells of recorded facts and of nothing else, so that it may be told as a number. */
 export function isTellable({ recorded, refused, asked, spoken, files, buttons }: Turn): boolean {
   const others = [refused, asked, spoken, files, buttons];
-  return (
-    recorded.length > 0 &&
-    others.every(({ length }) => length === 0) &&
-    recorded.every(({ caution }) => caution === null)
-  );
+  return recorded.length > 0 && others.every(({ length }) => length === 0);
 }
