@@ -1,5 +1,6 @@
 import { type Month, monthOf } from "../calendar.ts";
-import { type Fact, inFoldOrder } from "./facts.ts";
+import type { Cents } from "../money.ts";
+import { amountOf, type Fact, inFoldOrder } from "./facts.ts";
 import { addToMonth, BooksInHand, type Changes } from "./hand.ts";
 import type { Posting } from "./postings.ts";
 
@@ -90,7 +91,7 @@ interface Touched {
 function dropFact(books: BooksInHand, fact: Fact, { months, changed }: Touched): void {
   const legs = books.postings.get(fact.id);
   if (legs) changed.facts.push(fact.id);
-  count(books, fact, { legs, flipped: books.flipped.get(fact.id) }, -1);
+  count(books, fact, { legs, flipped: books.flipped.get(fact.id), declared: declaredBy(fact) }, -1);
   for (const of of [books.postings, books.flipped, books.byId]) of.delete(fact.id);
   months.add(monthOf(fact.day));
 }
@@ -100,12 +101,14 @@ function takeFact(
   fact: Fact,
   { part, months, changed }: Touched & { part: BooksInHand },
 ): void {
-  const before = { legs: books.postings.get(fact.id), flipped: books.flipped.get(fact.id) };
-  const after = { legs: part.postings.get(fact.id), flipped: part.flipped.get(fact.id) };
+  const declared = declaredBy(fact);
+  const had = books.byId.has(fact.id) ? declared : 0;
+  const before = { legs: books.postings.get(fact.id), flipped: books.flipped.get(fact.id), declared: had };
+  const after = { legs: part.postings.get(fact.id), flipped: part.flipped.get(fact.id), declared };
   books.byId.set(fact.id, fact);
   const isPostedAlike = isSame(before.legs, after.legs);
   if (!isPostedAlike) changed.facts.push(fact.id);
-  else if (before.flipped === after.flipped) return;
+  else if (before.flipped === after.flipped && had === declared) return;
   count(books, fact, before, -1);
   count(books, fact, after, 1);
   setOrDelete(books.postings, fact.id, after.legs);
@@ -113,17 +116,28 @@ function takeFact(
   months.add(monthOf(fact.day));
 }
 
+/** Profit that a fact declares as sent: kept by month, though nothing is posted for it. */
+function declaredBy(fact: Fact): Cents {
+  if (fact.kind !== "sent") return 0;
+  return fact.data.loss ? -amountOf(fact) : amountOf(fact);
+}
+
 /** Adds what a fact did to its month, or takes it out again. */
 function count(
   books: BooksInHand,
   fact: Fact,
-  { legs = [], flipped = 0 }: { legs: readonly Posting[] | undefined; flipped: number | undefined },
+  {
+    legs = [],
+    flipped = 0,
+    declared,
+  }: { legs: readonly Posting[] | undefined; flipped: number | undefined; declared: Cents },
   times: 1 | -1,
 ): void {
-  if (legs.length === 0 && flipped === 0) return;
+  if (legs.length === 0 && flipped === 0 && fact.kind !== "sent") return;
   const sums = books.month(monthOf(fact.day));
   for (const leg of legs) addToMonth(sums, leg, fact.kind, times);
   sums.flipped += times * flipped;
+  sums.declaredSent += times * declared;
 }
 
 /** Whether any fact of a month has posted or flipped something: else the month has no row. */
@@ -131,7 +145,7 @@ function isTouched(books: BooksInHand, month: Month): boolean {
   for (let index = firstIndex(books.facts, ({ day }) => monthOf(day) >= month); ; index += 1) {
     const fact = books.facts[index];
     if (!fact || monthOf(fact.day) !== month) return false;
-    if (books.postings.has(fact.id) || books.flipped.has(fact.id)) return true;
+    if (books.postings.has(fact.id) || books.flipped.has(fact.id) || fact.kind === "sent") return true;
   }
 }
 

@@ -84,7 +84,14 @@ describe("every answer", () => {
         for (const number of pieces) {
           expect(ask(books, last, "piece", {}, { pieces: [number] }).text).toContain(`#${number} `);
         }
-        const none = { flipProfit: NaN, otherIncome: NaN, owed: 0, earmarked: NaN, buyersOwe: 0, sent: false };
+        const none = {
+          flipProfit: NaN,
+          otherIncome: NaN,
+          owed: 0,
+          earmarked: NaN,
+          buyersOwe: 0,
+          sent: false,
+        };
         expect(movedLines(none, figuresOf(books, last)).join("\n")).not.toMatch(/undefined|null|NaN/);
       }),
       { seed: 20260531, numRuns: 60 },
