@@ -1,8 +1,12 @@
-import { stateOfCompiled } from "./compiled.mjs";
+import { join } from "node:path";
+import { compile, compileInto } from "./compile.mjs";
+import { stateOfCompiled, TOP } from "./compiled.mjs";
+
+/** Programs of the tests that are run as processes of their own. */
+const OF_TESTS = ["tests/db/writer.ts", "tests/db/copier.ts"];
 
 /** Before any test: the processes that tests start run what is compiled, as people do. */
 export default async function setup() {
-  if (stateOfCompiled() === "current") return;
-  const { compile } = await import("./compile.mjs");
-  await compile();
+  if (stateOfCompiled() !== "current") await compile();
+  await compileInto(join(TOP, ".build-of-tests"), OF_TESTS, "tests");
 }

@@ -7,22 +7,26 @@ import { COMPILED, fingerprint, STAMP, TOP } from "./compiled.mjs";
 /** Packages that stay outside: native code, files beside the code, or loaded only when used. */
 const EXTERNAL = ["better-sqlite3", "pino", "@resvg/resvg-js", "write-excel-file", "dejavu-fonts-ttf"];
 
-/** Every program of the project: the bot and the tools, by the name that it is started under. */
+/** The bot and the tools, by the name that each is started under. */
 function programs() {
   const tools = readdirSync(join(TOP, "bot/commands")).filter((name) => name.endsWith(".ts"));
   return ["bot/main.ts", ...tools.map((name) => `bot/commands/${name}`)];
 }
 
+/** Compiles the programs, and puts the fingerprint of their sources beside them. */
+export async function compile() {
+  await compileInto(COMPILED, programs(), fingerprint());
+}
+
 /**
- * Compiles the programs into one folder, whole or not at all: into a folder of its own first, so that neither a
+ * Compiles programs into one folder, whole or not at all: into a folder of its own first, so that neither a
  * kill nor a second start at the same time leaves half of it behind.
  */
-export async function compile() {
-  const unfinished = `${COMPILED}.${process.pid}`;
-  const from = fingerprint();
+export async function compileInto(folder, entryPoints, stamp) {
+  const unfinished = `${folder}.${process.pid}`;
   await build({
     absWorkingDir: TOP,
-    entryPoints: programs(),
+    entryPoints,
     outdir: unfinished,
     entryNames: "[name]",
     chunkNames: "[name]-[hash]",
@@ -40,24 +44,24 @@ export async function compile() {
     logOverride: { "direct-eval": "silent" },
   });
   cpSync(join(TOP, "db/migrations"), join(unfinished, "migrations"), { recursive: true });
-  writeFileSync(join(unfinished, STAMP), from);
-  putInPlace(unfinished);
+  writeFileSync(join(unfinished, STAMP), stamp);
+  putInPlace(unfinished, folder);
 }
 
-function putInPlace(unfinished) {
+function putInPlace(unfinished, folder) {
   const old = `${unfinished}.old`;
   try {
-    renameSync(COMPILED, old);
+    renameSync(folder, old);
   } catch (error) {
     if (error.code !== "ENOENT") throw error;
   }
   try {
-    renameSync(unfinished, COMPILED);
+    renameSync(unfinished, folder);
   } catch (error) {
     // Another start that compiled the same sources was first.
     if (error.code !== "ENOTEMPTY" && error.code !== "EEXIST") throw error;
   }
-  for (const folder of [old, unfinished]) rmSync(folder, { recursive: true, force: true });
+  for (const left of [old, unfinished]) rmSync(left, { recursive: true, force: true });
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

@@ -1,14 +1,31 @@
 import { defineConfig } from "vitest/config";
 
+/** Files that stay by themselves: they put something else in the place of a module, or catch every call. */
+const APART = ["tests/bot/schedule/**/*.test.ts", "tests/bot/telegram/wire.test.ts"];
+/** Minutes long: with `npm run long` alone. */
+const LONG = process.env["LONG"] ? [] : ["tests/**/*.long.test.ts"];
+
 export default defineConfig({
   test: {
     root: ".",
-    include: ["tests/**/*.test.ts"],
     globalSetup: ".ci/compile-once.mjs",
     // better-sqlite3 is a native add-on: a process for each worker, never a thread.
     pool: "forks",
     maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "together",
+          include: ["tests/**/*.test.ts"],
+          exclude: [...APART, ...LONG],
+          // Loading the product anew for each of eighty files would take longer than most of their tests.
+          isolate: false,
+        },
+      },
+      { extends: true, test: { name: "apart", include: APART, exclude: LONG } },
+    ],
   },
 });

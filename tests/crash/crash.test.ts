@@ -1,13 +1,13 @@
 import { expect, it } from "vitest";
+import { SEED } from "../runs.ts";
 import { Random } from "./random.ts";
 import { drawPlan, playRound } from "./round.ts";
 
-// Twenty rounds here; a longer run by ROUNDS, from another SEED where one is given.
-const rounds = Number(process.env["ROUNDS"] ?? 20);
-const seed = Number(process.env["SEED"] ?? 20260509);
+/** One round in every run of the tests; more of them by ROUNDS, from another SEED where one is given. */
+const rounds = Number(process.env["ROUNDS"] ?? 1);
 
-/** Rounds mostly wait, so two run side by side; more would only starve each other. */
-const lanes: Promise<unknown>[] = [Promise.resolve(), Promise.resolve()];
+/** Rounds mostly wait, so four run side by side; more would only starve each other. */
+const lanes: Promise<unknown>[] = Array.from({ length: 4 }, () => Promise.resolve());
 
 function inLane<T>(index: number, work: () => Promise<T>): Promise<T> {
   const lane = index % lanes.length;
@@ -16,7 +16,7 @@ function inLane<T>(index: number, work: () => Promise<T>): Promise<T> {
   return mine;
 }
 
-it.concurrent.each(Array.from({ length: rounds }, (_, index) => seed + index))(
+it.concurrent.each(Array.from({ length: rounds }, (_, index) => SEED + index))(
   "nothing is lost or counted twice, whenever the process dies (seed %i)",
   async (own) => {
     const plan = drawPlan(new Random(own));

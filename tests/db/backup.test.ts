@@ -84,7 +84,7 @@ describe("a backup", () => {
     for (let n = 0; n < 40; n += 1) record(ledger, buy(ledger, 3000));
     made(backUp(ledger.connection, directory, "2026-05-08"));
     for (const wait of [0, 15, 40, 90]) {
-      const child = runs("tests/db/copier.ts", [directory]);
+      const child = runs("copier", [directory]);
       await new Promise((resolve) => child.stdout?.once("data", resolve));
       await new Promise((resolve) => setTimeout(resolve, wait));
       child.kill("SIGKILL");

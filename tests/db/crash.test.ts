@@ -18,11 +18,11 @@ describe("one writer at a time", () => {
   test("a second process is told so, readers go on, and a killed one frees the place at once", async () => {
     const { ledger, directory } = ledgerWithOwner();
     expect(openLedger({ directory, now: 0 })).toEqual({ kind: "locked" });
-    const refused = await ended(runs("tests/db/writer.ts", [directory]));
+    const refused = await ended(runs("writer", [directory]));
     expect(refused).toMatchObject({ code: 3, out: "locked\n" });
     ledger.close();
 
-    const holder = runs("tests/db/writer.ts", [directory, "hold"]);
+    const holder = runs("writer", [directory, "hold"]);
     expect(await saysFirst(holder)).toBe("open");
     expect(openLedger({ directory, now: 0 })).toEqual({ kind: "locked" });
     const reading = openReader(directory);
@@ -50,7 +50,7 @@ describe("one writer at a time", () => {
 describe("a writer killed at work", () => {
   /** Runs the writer until it has told of eight more notes and a while has passed; gives the last one it told of. */
   async function killedAfter(directory: string, milliseconds: number): Promise<number> {
-    const child = runs("tests/db/writer.ts", [directory]);
+    const child = runs("writer", [directory]);
     const output = ended(child);
     let lines = 0;
     await new Promise<void>((resolve) => {

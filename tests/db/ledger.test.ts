@@ -4,6 +4,7 @@ import type { Fact, NewFact } from "../../core/books/facts.ts";
 import { rowsOf } from "../../db/derived.ts";
 import { examineFile } from "../../db/doctor.ts";
 import type { Ledger, Recorded } from "../../db/ledger.ts";
+import { runsOf } from "../runs.ts";
 import { addNote, buy, clearLedgers, ledgerWithOwner, list, opensLedger, record, sell } from "./ledgers.ts";
 
 afterEach(clearLedgers);
@@ -307,7 +308,7 @@ describe("any history", () => {
     };
     fc.assert(fc.property(fc.array(step, { minLength: 5, maxLength: 25 }), holds), {
       seed: 20260509,
-      numRuns: 60,
+      numRuns: runsOf({ short: 20, long: 500 }),
     });
     expect(refusals).toBeGreaterThan(20);
   });

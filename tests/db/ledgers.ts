@@ -5,6 +5,7 @@ import { join } from "node:path";
 import type { NewFact } from "../../core/books/facts.ts";
 import type { Ledger, Recorded } from "../../db/ledger.ts";
 import { openLedger } from "../../db/open.ts";
+import { beginLedger } from "../fresh.ts";
 import { programPath, TOP } from "../programs.ts";
 
 const made: string[] = [];
@@ -32,6 +33,7 @@ export function clearLedgers(): void {
 
 /** A ledger with one member, and notes numbered as they come. */
 export function ledgerWithOwner(directory = dataDirectory()): { ledger: Ledger; directory: string } {
+  beginLedger(directory);
   const ledger = opensLedger(directory);
   ledger.transaction(() => ledger.members.add({ user: "1001", name: "Robin", role: "owner", joined: 0 }));
   return { ledger, directory };
@@ -63,9 +65,9 @@ export function sell(piece: number, amount: number, day = "2026-05-10"): NewFact
   return { kind: "sell", day, pieces: [piece], amount, data: {} };
 }
 
-/** A TypeScript file of the project run as a process of its own. */
-export function runs(file: string, args: string[], environment: Record<string, string> = {}): ChildProcess {
-  return spawned(["--import", "tsx", join(TOP, file), ...args], environment);
+/** A program of the tests run as a process of its own: "writer" or "copier". */
+export function runs(name: string, args: string[]): ChildProcess {
+  return spawned([join(TOP, ".build-of-tests", `${name}.js`), ...args], {});
 }
 
 /** A tool of the project run as a person runs it. */

@@ -9,6 +9,7 @@ import { dayOfInstant } from "../../../core/calendar.ts";
 import type { Button } from "../../../core/reply.ts";
 import type { Ledger } from "../../../db/ledger.ts";
 import { openLedger } from "../../../db/open.ts";
+import { beginLedger } from "../../fresh.ts";
 
 const silent = {
   debug() {},
@@ -163,6 +164,7 @@ export function openChat({
 }
 
 function open(directory: string, now: number): Ledger {
+  beginLedger(directory);
   const opened = openLedger({ directory, now });
   if (opened.kind !== "open") throw new Error(`ledger ${opened.kind}`);
   return opened.ledger;

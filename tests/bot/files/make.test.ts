@@ -14,7 +14,7 @@ import {
   ended,
   ledgerWithOwner,
   record,
-  runs,
+  runsProgram,
   sell,
 } from "../../db/ledgers.ts";
 import { decodePng } from "../pictures/pixels.ts";
@@ -99,7 +99,7 @@ test("the export command writes its files beside a running bot, and overwrites n
   const { directory } = shop();
   const to = join(folder(), "out");
   const environment = { DATA_DIR: directory, TIME_ZONE: "America/Chicago" };
-  const first = await ended(runs("bot/commands/export.ts", [to], environment));
+  const first = await ended(runsProgram("export", [to], environment));
   expect(first).toMatchObject({ code: 0, err: "" });
   expect(first.out).toMatch(/^Wrote 8 files to /);
   const names = readdirSync(to);
@@ -109,7 +109,7 @@ test("the export command writes its files beside a running bot, and overwrites n
   const csv = names.find((name) => name.endsWith("-pieces.csv"))!;
   for (const name of names) if (name !== csv) rmSync(join(to, name));
   writeFileSync(join(to, csv), "mine");
-  const second = await ended(runs("bot/commands/export.ts", [to], environment));
+  const second = await ended(runsProgram("export", [to], environment));
   expect(second.code).toBe(1);
   expect(second.err).toMatch(/-pieces\.csv is there already: move it away, or name another folder\./);
   expect(readdirSync(to)).toEqual([csv]);
@@ -118,10 +118,10 @@ test("the export command writes its files beside a running bot, and overwrites n
 
 test("the export command says what is wrong", async () => {
   const none = dataDirectory();
-  const noLedger = await ended(runs("bot/commands/export.ts", [folder()], { DATA_DIR: none }));
+  const noLedger = await ended(runsProgram("export", [folder()], { DATA_DIR: none }));
   expect(noLedger.code).toBe(1);
   expect(noLedger.err).toMatch(/^No ledger has been begun in /);
   expect(existsSync(none)).toBe(false);
-  const badOption = await ended(runs("bot/commands/export.ts", ["--all"], { DATA_DIR: none }));
+  const badOption = await ended(runsProgram("export", ["--all"], { DATA_DIR: none }));
   expect(badOption).toMatchObject({ code: 2, err: "usage: npm run export [-- FOLDER]\n" });
 });

@@ -8,6 +8,7 @@ import type { PollingDeps, PollingEnd } from "../../../bot/telegram/polling.ts";
 import { runTelegram } from "../../../bot/telegram/run.ts";
 import type { Ledger } from "../../../db/ledger.ts";
 import { openLedger } from "../../../db/open.ts";
+import { beginLedger } from "../../fresh.ts";
 import { OWNER, type Standin, startStandin } from "../../standin/standin.ts";
 
 export function temporaryDirectory(): string {
@@ -15,6 +16,7 @@ export function temporaryDirectory(): string {
 }
 
 export function openTestLedger(directory: string): Ledger {
+  beginLedger(directory);
   const opened = openLedger({ directory, now: Date.now() });
   if (opened.kind !== "open") throw new Error(`ledger ${opened.kind}`);
   return opened.ledger;

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import { amountText } from "../../../core/money.ts";
 import { printReading, readMessage } from "../../../core/notes/read.ts";
 import { verbs } from "../../../core/verbs/list.ts";
@@ -7,6 +7,7 @@ import { casesOf } from "../../corpus/cases.ts";
 import { printedReading } from "./shape.ts";
 
 fc.configureGlobal({ seed: 20_260_512, numRuns: 1500 });
+afterAll(() => fc.resetConfigureGlobal());
 const TODAY = "2026-05-12";
 const read = (text: string): object[] => readMessage(text, TODAY).map(printReading);
 
