@@ -6,8 +6,9 @@ import type { Cents } from "./money.ts";
 import { roundHalfUp } from "./money.ts";
 
 /**
- * The US standard business rate in cents a mile, from its first day, oldest first. 2022 to 2025: published
- * rate tables of accounting firms and a state agency; 2026: IRS Notice 2026-10. 2022 changed in July.
+ * The US standard business rate in cents a mile, from its first day, oldest first: IRS Notice 2022-3 and Announcement
+ * 2022-13 (from July 2022), Notices 2023-3, 2024-8, 2025-5 and 2026-10. The numbers of the notices before 2026 are
+ * from memory; the rates were read in published tables.
  */
 const STANDARD_RATES: readonly { from: Day; cents: string }[] = [
   { from: "2022-01-01", cents: "58.5" },

@@ -21,9 +21,9 @@ export interface NudgeView {
   openQuestions: readonly string[];
 }
 
-/** A listing is due for a word after this many days at one price without a sale. */
+/** A listing is due for a word after this many days at one price without a sale: common practice, no source. */
 const LISTED_DAYS = 14;
-/** A piece counts as not started for a month after this many days. */
+/** A piece counts as not started for a month after this many days: common practice, no source. */
 const UNSTARTED_DAYS = 30;
 /** How long "wait" waits. */
 const WAIT_DAYS = 3;

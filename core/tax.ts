@@ -7,8 +7,8 @@ import type { Cents } from "./money.ts";
 import { roundHalfUp } from "./money.ts";
 
 /**
- * The most earnings a year that the Social Security part is charged on, in cents. Through 2025: a public
- * tax-parameter file citing the Social Security Administration; 2026: its announcement of 24 October 2025.
+ * The most earnings a year that the Social Security part is charged on, in cents: the Social Security Administration's
+ * Contribution and Benefit Base, 2026 as announced on 24 October 2025.
  */
 const SOCIAL_SECURITY_CAPS: Readonly<Record<string, Cents>> = {
   "2022": 14_700_000,

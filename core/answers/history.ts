@@ -9,7 +9,7 @@ import { medianOf } from "./wording.ts";
 
 type Pieces = readonly Readonly<Piece>[];
 
-/** With fewer sales of a kind than this its figures say little, and the answers say so. */
+/** With fewer sales of a kind than this its figures say little, and the answers say so: common practice, no source. */
 export const TELLING_SALES_MIN = 3;
 
 /** Sold pieces of the kind that a mention names: its name, and every trait said; no name: all sold pieces. */

@@ -13,7 +13,7 @@ import { defineAnswer } from "./answer.ts";
 import { readyWords } from "./lines.ts";
 import { counted, reply } from "./wording.ts";
 
-/** How many full months the pace is taken from. */
+/** How many full months the pace is taken from: common practice, no source. */
 const PACE_MONTHS = 3;
 
 export const loan = defineAnswer({

@@ -3,16 +3,25 @@ import { monthRow } from "../../core/books/month.ts";
 import { profitOf } from "../../core/books/piece.ts";
 import { keptDepositMax } from "../../core/cautions.ts";
 import { Ledger } from "../books/ledger.ts";
+import { openChat } from "../bot/conversation/chat.ts";
 import { publishedTable, rowIds } from "./table.ts";
 
 const COMPUTED = "computed";
 
-/** What has to go back of a deposit where nothing was agreed and no damage is claimed: cents. */
-function toReturn(deposit: number, price: number): number {
-  return Math.max(0, deposit - keptDepositMax(price));
+/** The caution of a deposit kept on a piece listed at a price, through the chat. */
+function keptInChat(listed: string, deposit: string): string {
+  const chat = openChat();
+  try {
+    chat.say("free desk curb");
+    chat.say(`listed desk ${listed}`);
+    chat.say(`deposit ${deposit} on desk`);
+    return chat.say("no show on desk kept the deposit").text;
+  } finally {
+    chat.end();
+  }
 }
 
-publishedTable("D, deposits", rowIds("D", 1, 7), ({ row }) => {
+publishedTable({ title: "D, deposits", part: "deposits", ids: rowIds("D", 1, 7) }, ({ row }) => {
   row("D-01", COMPUTED, () => {
     const ledger = new Ledger();
     const pieces = ledger.buy("2026-03-01", ["desk"], 0);
@@ -27,30 +36,28 @@ publishedTable("D, deposits", rowIds("D", 1, 7), ({ row }) => {
   });
   row(
     "D-02",
-    "New York small-claims decision, August 1981; the books know no damages, 50 comes off by hand",
+    "UCC 2-718(2)(b), with the price and deposit of a New York small-claims case of August 1981",
     () => {
-      expect(toReturn(40_000, 89_500)).toBe(22_100);
-      expect(toReturn(40_000, 89_500) - 5_000).toBe(17_100);
+      expect(keptInChat("895", "400")).toContain("at most 179.00");
     },
   );
-  row("D-03", "sales-law outline citing a 2016 New York decision; damages of 250 by hand", () => {
-    expect(toReturn(75_000, 135_000)).toBe(48_000);
-    expect(toReturn(75_000, 135_000) - 25_000).toBe(23_000);
+  row("D-03", "UCC 2-718(2)(b), with the price and deposit of a New York decision of 2016", () => {
+    expect(keptInChat("1350", "750")).toContain("at most 270.00");
   });
   row(
     "D-04",
-    "law-school note on a New York high-court boat case; by the text, the court ordered 997",
+    "UCC 2-718(2)(b), with the figures of Neri v. Retail Marine Corp., 30 N.Y.2d 393 (1972)",
     () => {
-      expect(keptDepositMax(1_258_740)).toBe(50_000);
-      expect(toReturn(425_000, 1_258_740) - 325_300).toBe(49_700);
+      expect(keptInChat("12587.40", "4250")).toContain("at most 500.00");
     },
   );
   row("D-05", "UCC 2-718(2)(b)", () => {
     expect(keptDepositMax(30_000)).toBe(6_000);
-    expect(toReturn(5_000, 30_000)).toBe(0);
+    expect(keptInChat("300", "50")).not.toContain("at most");
   });
   row("D-06", "UCC 2-718(2)(b)", () => {
-    expect([toReturn(10_000, 30_000), toReturn(4_000, 18_000)]).toEqual([4_000, 400]);
+    expect(keptInChat("300", "100")).toContain("at most 60.00");
+    expect(keptInChat("180", "40")).toContain("at most 36.00");
   });
   row("D-07", COMPUTED, () => {
     const ledger = new Ledger();

@@ -1,11 +1,16 @@
-import { afterAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
+import type { Part } from "./parts.ts";
 
-/** Where a row's figures come from, in words; "computed" where they were worked out for the table itself. */
+/**
+ * Where a row's figures come from, so that a reader can find it: who published it, title, section, year.
+ * "computed…" where they were worked out for the table itself; a rule or figure nobody read again says "from memory".
+ */
 type Source = string;
 
 /** A table of check values: every row is either checked or listed with the reason why it does not apply. */
 export interface Table {
-  row(id: string, source: Source, check: () => void): void;
+  /** `parts`: where the row checks other parts of the job than the table does. */
+  row(id: string, source: Source, check: () => void, ...parts: Part[]): void;
   doesNotApply(id: string, why: string): void;
 }
 
@@ -17,26 +22,44 @@ export function rowIds(letter: string, from: number, through: number): string[] 
   );
 }
 
+/** What a table is about, and which part of the job its rows check. */
+interface About {
+  title: string;
+  part: Part;
+  ids: readonly string[];
+}
+
+/** What the report knows a row by. */
+export interface RowMeta {
+  outside?: { id: string; source: string; parts: readonly Part[] };
+}
+
+declare module "vitest" {
+  interface TaskMeta extends RowMeta {}
+}
+
 /** Checks one table; a row that is neither checked nor listed fails, and so does one that is both. */
-export function publishedTable(title: string, ids: readonly string[], fill: (table: Table) => void): void {
+export function publishedTable({ title, part, ids }: About, fill: (table: Table) => void): void {
   describe(title, () => {
     const seen: string[] = [];
-    const unfit: string[] = [];
     fill({
-      row(id, source, check) {
+      row(id, source, check, ...parts) {
         seen.push(id);
-        it(`${id} (${source})`, check);
+        it(`${id} (${source})`, ({ task }) => {
+          task.meta.outside = { id, source, parts: parts.length > 0 ? parts : [part] };
+          check();
+        });
       },
       doesNotApply(id, why) {
         seen.push(id);
-        unfit.push(`${id}: ${why}`);
+        it(`${id} does not apply: ${why}`, ({ task }) => {
+          task.meta.outside = { id, source: `does not apply: ${why}`, parts: [part] };
+          expect(why).not.toBe("");
+        });
       },
     });
     it("accounts for every row once", () => {
       expect([...seen].sort()).toEqual([...ids].sort());
-    });
-    afterAll(() => {
-      if (unfit.length > 0) console.info(`${title}, rows that do not apply:\n  ${unfit.join("\n  ")}`);
     });
   });
 }

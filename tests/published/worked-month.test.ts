@@ -50,44 +50,47 @@ function loanAfter(days: DaysInYear, year = "2026"): Readonly<Loan> {
   return ledger.books().loans.get("loan")!;
 }
 
-publishedTable("W, the worked month", rowIds("W", 1, 10), ({ row }) => {
-  const profit = (number: number): number | null => profitOf(workedMonth().piece(number));
-  const march = () => monthRow(workedMonth().books(), "2026-03", THROUGH);
-  row("W-01", COMPUTED, () => expect(profit(DRESSER)).toBe(14_750));
-  row("W-02", COMPUTED, () => expect(profit(DESK)).toBe(8_791));
-  row("W-03", COMPUTED, () => {
-    expect(profit(CHAIR)).toBe(1_167);
-    expect(workedMonth().piece(CHAIR).sold).toBe("2026-03-31");
-    expect(march().flipped).toBe(4);
-  });
-  row("W-04", COMPUTED, () => expect(profit(TABLE)).toBe(4_501));
-  row("W-05", COMPUTED, () => {
-    const mirror = workedMonth().piece(MIRROR);
-    expect(mirror).toMatchObject({ depositsKept: 3_000, gone: null, price: 3_333, deposit: 0 });
-    expect(workedMonth().statement(THROUGH).unsoldCost).toBe("33.33");
-  });
-  row("W-06", COMPUTED, () => expect(march().flipProfit).toBe(32_209));
-  row("W-07", COMPUTED, () => {
-    const { cashIn, cashOut, flipProfit } = march();
-    expect([cashIn, cashOut]).toEqual([48_500, 19_624]);
-    expect(flipProfit - (cashIn - cashOut)).toBe(3_333);
-  });
-  row("W-08", COMPUTED, () => {
-    expect(loanAfter("365")).toMatchObject({ interestPaid: 10_205, principal: 1_817_996 });
-    expect(earmarked(workedMonth().books(), "2026-03-31")).toBe(32_209);
-  });
-  row("W-09", `${COMPUTED}; 366 days are the actual year of 2028`, () => {
-    expect(loanAfter("365.25")).toMatchObject({ interestPaid: 10_198, principal: 1_817_989 });
-    const leap = loanAfter("actual", "2028");
-    expect(leap).toMatchObject({ interestPaid: 10_177, principal: 1_817_968 });
-    expect(accruedOn(leap, "2028-04-01")).toBe(0);
-  });
-  row("W-10", COMPUTED, () => {
-    const ledger = workedMonth();
-    ledger.add("refund", "2026-04-05", { pieces: [TABLE], amount: 2_000, data: {} });
-    const books = ledger.books();
-    expect(monthRow(books, "2026-04", THROUGH).flipProfit).toBe(-2_000);
-    expect(monthRow(books, "2026-03", THROUGH).flipProfit).toBe(32_209);
-    expect(profitOf(books.pieces.get(TABLE)!)).toBe(2_501);
-  });
-});
+publishedTable(
+  { title: "W, the worked month", part: "a piece's profit and the month", ids: rowIds("W", 1, 10) },
+  ({ row }) => {
+    const profit = (number: number): number | null => profitOf(workedMonth().piece(number));
+    const march = () => monthRow(workedMonth().books(), "2026-03", THROUGH);
+    row("W-01", COMPUTED, () => expect(profit(DRESSER)).toBe(14_750));
+    row("W-02", COMPUTED, () => expect(profit(DESK)).toBe(8_791));
+    row("W-03", COMPUTED, () => {
+      expect(profit(CHAIR)).toBe(1_167);
+      expect(workedMonth().piece(CHAIR).sold).toBe("2026-03-31");
+      expect(march().flipped).toBe(4);
+    });
+    row("W-04", COMPUTED, () => expect(profit(TABLE)).toBe(4_501));
+    row("W-05", COMPUTED, () => {
+      const mirror = workedMonth().piece(MIRROR);
+      expect(mirror).toMatchObject({ depositsKept: 3_000, gone: null, price: 3_333, deposit: 0 });
+      expect(workedMonth().statement(THROUGH).unsoldCost).toBe("33.33");
+    });
+    row("W-06", COMPUTED, () => expect(march().flipProfit).toBe(32_209));
+    row("W-07", COMPUTED, () => {
+      const { cashIn, cashOut, flipProfit } = march();
+      expect([cashIn, cashOut]).toEqual([48_500, 19_624]);
+      expect(flipProfit - (cashIn - cashOut)).toBe(3_333);
+    });
+    row("W-08", COMPUTED, () => {
+      expect(loanAfter("365")).toMatchObject({ interestPaid: 10_205, principal: 1_817_996 });
+      expect(earmarked(workedMonth().books(), "2026-03-31")).toBe(32_209);
+    });
+    row("W-09", `${COMPUTED}; 366 days are the actual year of 2028`, () => {
+      expect(loanAfter("365.25")).toMatchObject({ interestPaid: 10_198, principal: 1_817_989 });
+      const leap = loanAfter("actual", "2028");
+      expect(leap).toMatchObject({ interestPaid: 10_177, principal: 1_817_968 });
+      expect(accruedOn(leap, "2028-04-01")).toBe(0);
+    });
+    row("W-10", COMPUTED, () => {
+      const ledger = workedMonth();
+      ledger.add("refund", "2026-04-05", { pieces: [TABLE], amount: 2_000, data: {} });
+      const books = ledger.books();
+      expect(monthRow(books, "2026-04", THROUGH).flipProfit).toBe(-2_000);
+      expect(monthRow(books, "2026-03", THROUGH).flipProfit).toBe(32_209);
+      expect(profitOf(books.pieces.get(TABLE)!)).toBe(2_501);
+    });
+  },
+);
