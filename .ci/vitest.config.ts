@@ -12,8 +12,9 @@ export default defineConfig({
     // better-sqlite3 is a native add-on: a process for each worker, never a thread.
     pool: "forks",
     maxWorkers: 2,
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    // So long that no load of the machine makes a test fail.
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
     projects: [
       {
         extends: true,

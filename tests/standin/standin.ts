@@ -20,6 +20,9 @@ export interface Person {
   username?: string;
 }
 
+/** A machine that does ten things at once may take this long over one of them: what is waited for comes, or never. */
+const WAIT_MS_MAX = 120_000;
+
 export const OWNER: Person = { id: 1001, first_name: "Robin", username: "robin_rowan" };
 
 export interface MessageOptions {
@@ -42,6 +45,8 @@ export class Standin {
   readonly #state: ServerState;
   readonly #failures: { method: string; failure: Failure; times: number }[] = [];
   readonly #taken = new Set<Sent>();
+  /** When each message was sent, in seconds. */
+  readonly #dates = new Map<number, number>();
   #poll: AbortController | undefined;
   #isDown = false;
   #nextMessage = 1;
@@ -133,7 +138,10 @@ export class Standin {
   #messageOf(id: number, content: Record<string, unknown>, options: MessageOptions): Record<string, unknown> {
     const from = options.from ?? OWNER;
     const chat = options.chat ?? from.id;
-    const date = Math.floor((options.date ?? Date.now()) / 1000);
+    // An edited message keeps the date that it was sent on.
+    const sent = this.#dates.get(id) ?? Math.floor(Date.now() / 1000);
+    const date = options.date === undefined ? sent : Math.floor(options.date / 1000);
+    this.#dates.set(id, date);
     const reply = options.replyTo
       ? { reply_to_message: { message_id: options.replyTo, date, chat: { id: chat } } }
       : {};
@@ -187,7 +195,7 @@ export class Standin {
    */
   async waitForReply(
     match: string | RegExp | ((sent: Sent) => boolean) = () => true,
-    milliseconds = 30_000,
+    milliseconds = WAIT_MS_MAX,
   ): Promise<Sent> {
     const isFit = (sent: Sent) =>
       typeof match === "function"
@@ -208,7 +216,7 @@ export class Standin {
   /** Resolves with the first value that is not undefined; rejects after `milliseconds`. */
   async waitFor<T>(
     look: () => T | undefined,
-    milliseconds = 30_000,
+    milliseconds = WAIT_MS_MAX,
     what: () => string = () => String(look),
   ): Promise<T> {
     const deadline = Date.now() + milliseconds;
