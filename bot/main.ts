@@ -50,7 +50,7 @@ async function run(settings: Settings, ledger: Ledger, log: Log): Promise<void> 
     settings,
     conversation: createConversation(deps),
     makeFile: (make) => makeFile(ledger, make),
-    startSchedule: (wake) => startSchedule({ ...deps, wake }),
+    startSchedule: (of) => startSchedule({ ...deps, ...of }),
     stopping: endRequested(log),
     show: (words) => console.log(words),
     screen: { isTerminal: process.stdout.isTTY === true, columns: process.stdout.columns ?? 80 },

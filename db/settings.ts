@@ -30,6 +30,16 @@ const shapes = {
   cautionsGiven: z.record(z.string(), day),
   /** The chat in which the owner talks: where the bot speaks first. */
   ownerChat: z.string(),
+  /** The figures of the latest recaps as they were told, by month; cents and counts. */
+  recapsTold: z.record(
+    z.string(),
+    z.object({
+      profit: z.number().int(),
+      income: z.number().int(),
+      flipped: z.number().int(),
+      paid: z.number().int(),
+    }),
+  ),
   /** Chats that would take nothing the last time: what was not sent is told when the person is back. */
   unreachedChats: z.array(z.string()),
   /** What a newcomer has been led to so far; unset: nobody was greeted yet. */

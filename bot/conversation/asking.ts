@@ -1,5 +1,5 @@
 import { answers } from "../../core/answers/list.ts";
-import { addDays, showDay, showTime } from "../../core/calendar.ts";
+import { addDays, dayOfInstant, showDay, showTime, timeOfInstant } from "../../core/calendar.ts";
 import { ever } from "../../core/decide/fits.ts";
 import { matchMention } from "../../core/decide/match.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
@@ -49,8 +49,16 @@ export function setNudge(turn: Turn, { at, off, days }: ReadingOf<"nudge">): voi
     if (at) settings.set("nudgeAt", at);
     settings.unset("nudgeOff");
     settings.unset("snoozedUntil");
+    const from = startsTomorrow(turn) ? ", from tomorrow" : "";
     turn.spoken.push(
-      `The daily message comes at ${showTime(nudgeTime(settings))}, when there is something to say.`,
+      `The daily message comes at ${showTime(nudgeTime(settings))}${from}, when there is something to say.`,
     );
   }
+}
+
+/** An hour that is past already is not made up for at once: today counts as done. */
+function startsTomorrow({ ledger, now, zone }: Turn): boolean {
+  if (timeOfInstant(now(), zone()) < nudgeTime(ledger.settings)) return false;
+  ledger.reminders.claim(dayOfInstant(now(), zone()), "nudge", now());
+  return true;
 }

@@ -8,6 +8,7 @@ import { askMissing } from "../../core/decide/missing.ts";
 import { show } from "../../core/money.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
 import { applyEffect } from "./answering.ts";
+import { answerQuestion } from "./asking.ts";
 import { pressLead } from "./leading.ts";
 import { openQuestion } from "./questions.ts";
 import { decideAll } from "./recording.ts";
@@ -21,6 +22,7 @@ export function handlePress(turn: Turn, press: string): void {
   if (kind === "q") pressChoice(turn, rest[0] ?? "", Number(rest[1]));
   else if (kind === "u") undoRoot(turn, Number(rest[0]), false);
   else if (kind === "n" && isStep(rest[0])) takeStep(turn, rest[0], piece);
+  else if (kind === "r") recapOf(turn, rest[0] ?? "");
   else if (kind === "nl") listFromNudge(turn, piece);
   else if (kind === "nw") waitWith(turn, piece, Number(rest[1]));
   else if (kind === "nx") leaveOut(turn, piece);
@@ -99,6 +101,13 @@ function listFromNudge(turn: Turn, number: number): void {
     ask.choices.unshift({ label: `At ${show(median)}, its usual price`, effect: { kind: "settle", change } });
   }
   openQuestion(turn, newMatter(reading, turn.today), ask, turn.note);
+}
+
+/** A month's recap and its picture, as if asked for. */
+function recapOf(turn: Turn, month: string): void {
+  if (!/^\d{4}-(?:0[1-9]|1[0-2])$/.test(month))
+    turn.spoken.push("That button is from an older version. Ask: recap");
+  else answerQuestion(turn, { kind: "ask", about: "recap", month, text: "recap", line: 0 });
 }
 
 function waitWith(turn: Turn, piece: number, days: number): void {

@@ -1,17 +1,16 @@
 import { dirname } from "node:path";
-import { recap } from "../../core/answers/recap.ts";
 import type { Day, Instant } from "../../core/calendar.ts";
-import { addMonths, dayOfInstant, firstDayOf, monthOf, timeOfInstant } from "../../core/calendar.ts";
+import { dayOfInstant, timeOfInstant } from "../../core/calendar.ts";
 import { nudgeFor } from "../../core/nudge.ts";
 import type { BackupResult } from "../../db/backup.ts";
 import { backUp, listBackups } from "../../db/backup.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import { nudgeTime } from "../../db/settings.ts";
-import { monthPictureBody } from "../files/bodies.ts";
 import type { Log } from "../log.ts";
 import { failureText } from "../log.ts";
+import { monthRetelling, tellMonths } from "./months.ts";
 
-interface ScheduleDeps {
+export interface ScheduleDeps {
   ledger: Ledger;
   /** The ledger's IANA time zone, asked anew each time: the owner may change it. */
   zone: () => string;
@@ -21,6 +20,8 @@ interface ScheduleDeps {
   log: Log;
   /** Called after a commit that queued something. */
   wake?: () => void;
+  /** Whether everything that waited to be heard has been handled: what is told of days and months waits for it. */
+  heardAll?: () => boolean;
 }
 
 export interface Schedule {
@@ -29,8 +30,6 @@ export interface Schedule {
   stop(): void;
 }
 
-/** The month is told in the morning of its first day, not at midnight. */
-const RECAP_AT = "09:00";
 const TICK_MS = 20_000;
 const BACKUP_RETRY_MS = 3_600_000;
 
@@ -40,13 +39,17 @@ const BACKUP_RETRY_MS = 3_600_000;
  * A plain interval asks the database "is it due, and did nobody do it yet?". The claim on the day commits with
  * the queued message, so neither a restart nor a slept-through hour nor a clock put back repeats or loses one;
  * a timer aimed at an hour would have to be aimed anew after each of these. Three ticks a minute, so that a
- * late tick cannot step over the last minute of a day.
+ * late tick cannot step over the last minute of a day. After a night without a line, notes sent before midnight
+ * come in first.
  */
 export function startSchedule(deps: ScheduleDeps): Schedule {
   const backup = nightlyBackup(deps);
+  const retelling = monthRetelling();
   const tick = () => {
     attempt(deps, "backup", backup);
-    attempt(deps, "recap", tellMonth);
+    if (deps.heardAll?.() === false) return;
+    attempt(deps, "recap", tellMonths);
+    attempt(deps, "recap again", retelling);
     attempt(deps, "nudge", nudge);
   };
   tick();
@@ -55,7 +58,7 @@ export function startSchedule(deps: ScheduleDeps): Schedule {
   return { tick, stop: () => clearInterval(timer) };
 }
 
-interface Moment {
+export interface Moment {
   instant: Instant;
   today: Day;
   /** "18:05" */
@@ -65,7 +68,7 @@ interface Moment {
 }
 
 /** A job gives whether it queued anything. */
-type Job = (deps: ScheduleDeps, moment: Moment) => boolean;
+export type Job = (deps: ScheduleDeps, moment: Moment) => boolean;
 
 function attempt(deps: ScheduleDeps, name: string, job: Job): void {
   try {
@@ -109,29 +112,6 @@ function openQuestions(ledger: Ledger): string[] {
   return ledger.questions.everyOpen().map(({ person, matter }) => {
     const name = person === owner?.id ? undefined : ledger.members.byId(person)?.name;
     return name ? `${name}: ${matter.reading.text}` : matter.reading.text;
-  });
-}
-
-/** On the first of a month, or on coming back later in it: the month just ended, told and drawn. */
-function tellMonth({ ledger, currency }: ScheduleDeps, { instant, today, time, chat }: Moment): boolean {
-  const first = firstDayOf(monthOf(today));
-  if (chat === null || (today === first && time < RECAP_AT)) return false;
-  return ledger.transaction(() => {
-    if (!ledger.reminders.claim(first, "recap", instant)) return false;
-    const month = addMonths(monthOf(today), -1);
-    if (!ledger.books.months.has(month)) return false;
-    const { text } = recap.answer({
-      question: { kind: "ask", about: "recap", month, text: "recap", line: 0 },
-      books: ledger.books,
-      today,
-      currency,
-      pieces: [],
-      mileageRates: ledger.settings.get("mileageRates") ?? {},
-    });
-    ledger.outbox.queue({ chat, body: { kind: "text", reply: { text } }, key: `recap:${month}` });
-    const picture = monthPictureBody(ledger.books, { month, today, currency });
-    if (picture) ledger.outbox.queue({ chat, body: picture, key: `recap picture:${month}` });
-    return true;
   });
 }
 

@@ -3,6 +3,7 @@ import type { Instant } from "../../core/calendar.ts";
 import { failureText, type Log } from "../log.ts";
 import { waitSeconds } from "../sender.ts";
 import { ALLOWED_UPDATES } from "./bot.ts";
+import type { CatchingUp } from "./catching-up.ts";
 import { pause } from "./direct.ts";
 
 /** How long a poll waits at the server for an update, and how long until a poll without answer is broken off. */
@@ -26,6 +27,8 @@ export interface PollingDeps {
   log: Log;
   /** Called when Telegram has answered a poll; the updates before it are handled by then. */
   onPolled(): void;
+  /** Told of each poll, so that it is known when all that waited has been handled. */
+  catchingUp: CatchingUp;
   /** Called once, when the bot's own name is known. */
   onStarted(username: string): void;
   /** Called once, when Telegram first says that another program polls with the same token. */
@@ -76,7 +79,7 @@ export async function stopPolling(bot: Bot): Promise<void> {
  * and not made at all once stopping: grammY's stop would confirm an update that may not be stored yet. Calls
  * at start are tried again at short intervals, where grammY would wait up to twenty minutes after an outage.
  */
-function superviseCalls({ bot, stopping, log, onPolled }: PollingDeps): void {
+function superviseCalls({ bot, stopping, log, onPolled, catchingUp }: PollingDeps): void {
   let isReachable = true;
   bot.api.config.use(async (call, method, payload, signal) => {
     if (method === "getMe" || method === "deleteWebhook") {
@@ -84,15 +87,21 @@ function superviseCalls({ bot, stopping, log, onPolled }: PollingDeps): void {
     }
     if (method !== "getUpdates") return call(method, payload, signal);
     if (stopping.aborted) return { ok: true, result: [] as never };
+    catchingUp.asking();
+    // While something may wait, the answer comes at once; else the poll waits for what comes.
+    const asked = catchingUp.isDone() ? payload : { ...payload, timeout: 0 };
     const timeout = AbortSignal.timeout(POLL_SECONDS_MAX * 1000);
     const either = signal ? AbortSignal.any([signal as never, timeout]) : timeout;
     try {
-      const answer = await call(method, payload, either as never);
+      const answer = await call(method, asked, either as never);
+      if (answer.ok) catchingUp.answered((answer.result as unknown[]).length);
+      else catchingUp.failed();
       if (answer.ok) onPolled();
       if (answer.ok && !isReachable) log.info("Telegram answers again");
       isReachable = answer.ok;
       return answer;
     } catch (error) {
+      catchingUp.failed();
       if (isReachable && !stopping.aborted)
         log.warn("Telegram cannot be reached", { why: failureText(error) });
       isReachable = false;

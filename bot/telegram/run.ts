@@ -6,10 +6,12 @@ import { createJoiner } from "../joining.ts";
 import { failureText, type Log } from "../log.ts";
 import { appointOwner, pairingCode, telegramOwner } from "../members.ts";
 import { pairingText, type Screen } from "../pairing.ts";
+import type { Schedule, ScheduleDeps } from "../schedule/schedule.ts";
 import { startSender } from "../sender.ts";
 import { API_ROOT, type TelegramSettings } from "../settings.ts";
 import { createSilenceWatch } from "../silence.ts";
 import { addHandlers, createClient } from "./bot.ts";
+import { createCatchingUp } from "./catching-up.ts";
 import { publishCommands } from "./commands.ts";
 import { createCourier, type MakeFile } from "./courier.ts";
 import { type PollingDeps, type PollingEnd, poll, stopPolling } from "./polling.ts";
@@ -28,7 +30,7 @@ interface RunDeps {
   conversation: Conversation;
   makeFile: MakeFile;
   /** What the bot says of its own accord, at its hours; it calls `wake` when it has queued something. */
-  startSchedule(wake: () => void): { stop(): void };
+  startSchedule(of: Pick<ScheduleDeps, "wake" | "heardAll">): Schedule;
   zone: () => string;
   /** Aborts when the process is asked to end. */
   stopping: AbortSignal;
@@ -68,7 +70,8 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
   const onPaired = (name: string) =>
     deps.show(`${name} is the owner now; the answer is on the phone. Ctrl+C stops the bot.`);
   const handled = addHandlers(bot, { ...deps, returning, stopping, onStored, onPaired });
-  const schedule = deps.startSchedule(sender.wake);
+  const catchingUp = createCatchingUp(now, () => schedule.tick());
+  const schedule = deps.startSchedule({ wake: sender.wake, heardAll: catchingUp.isDone });
   const onPolled = () => {
     health.polled();
     sender.wake();
@@ -82,7 +85,7 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
   };
   try {
     const onConflict = () => deps.show(ANOTHER_COPY);
-    const polling = poll({ ...deps, bot, stopping, onPolled, onStarted, onConflict });
+    const polling = poll({ ...deps, bot, stopping, catchingUp, onPolled, onStarted, onConflict });
     return await Promise.race([polling, aborted(stopping)]);
   } finally {
     end();

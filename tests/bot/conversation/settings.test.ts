@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { type Chat, openChat } from "./chat.ts";
 
 let chat: Chat;
@@ -56,4 +56,20 @@ test("the hour of the daily message is said as it was typed", () => {
   expect(chat.say("nudge at 6:30pm").text).toContain("comes at 6:30 pm,");
   expect(chat.say("nudge at 7am").text).toContain("comes at 7 am,");
   expect(chat.say("settings").text).toContain("Daily message: at 7 am");
+});
+
+describe("an hour for the daily message that is past already", () => {
+  test("starts tomorrow", () => {
+    const late = openChat({ start: "2026-05-09T17:00:00Z" });
+    expect(late.say("nudge at 2:30am").text).toContain("at 2:30 AM, from tomorrow");
+    expect(late.ledger.reminders.has("2026-05-09", "nudge")).toBe(true);
+    late.end();
+  });
+
+  test("one that is still to come starts today", () => {
+    const early = openChat({ start: "2026-05-09T17:00:00Z" });
+    expect(early.say("nudge at 9pm").text).not.toContain("tomorrow");
+    expect(early.ledger.reminders.has("2026-05-09", "nudge")).toBe(false);
+    early.end();
+  });
 });

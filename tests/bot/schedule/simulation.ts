@@ -21,6 +21,7 @@ export class Simulation {
   now: Instant;
   zone: string;
   wakes = 0;
+  heardAll = true;
   #schedule: Schedule | null = null;
 
   constructor(zone: string, now: Instant) {
@@ -39,6 +40,7 @@ export class Simulation {
       now: () => this.now,
       currency: "USD",
       log: this.log,
+      heardAll: () => this.heardAll,
       wake: () => {
         this.wakes += 1;
       },
@@ -64,9 +66,9 @@ export class Simulation {
   }
 
   /** Everything ever queued, in order. */
-  queued(): { key: string; chat: string; body: OutboxBody }[] {
+  queued(): { key: string | null; chat: string; body: OutboxBody }[] {
     const rows = this.ledger.connection.sqlite
-      .prepare<[], { key: string; chat: string; body: string }>(
+      .prepare<[], { key: string | null; chat: string; body: string }>(
         "select key, chat, body from outbox order by id",
       )
       .all();
@@ -75,7 +77,7 @@ export class Simulation {
 
   keys(start = ""): string[] {
     return this.queued()
-      .map(({ key }) => key)
+      .flatMap(({ key }) => key ?? [])
       .filter((key) => key.startsWith(start));
   }
 

@@ -78,6 +78,7 @@ export interface WorkbenchOptions {
   now?: () => number;
   standin?: Standin;
   ledger?: Ledger;
+  startSchedule?: Parameters<typeof runTelegram>[0]["startSchedule"];
   /** In place of the echo. */
   hears?: Conversation;
   makeFile?: MakeFile;
@@ -108,7 +109,7 @@ export async function startWorkbench(options: WorkbenchOptions = {}): Promise<Wo
     ledger,
     conversation: options.hears ?? conversation,
     makeFile: options.makeFile ?? (async ({ name }) => ({ name, bytes: Buffer.from(`made ${name}`) })),
-    startSchedule: () => ({ stop: () => {} }),
+    startSchedule: options.startSchedule ?? (() => ({ tick: () => {}, stop: () => {} })),
     zone: () => "America/Chicago",
     stopping: stopping.signal,
     now: options.now ?? Date.now,
