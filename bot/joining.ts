@@ -100,8 +100,8 @@ function listedBody({ ledger }: Parameters<typeof createJoiner>[0], rows: readon
   return { joined, body: { kind: "text", reply: { text: parts.join("\n\n") } } };
 }
 
-function saidBefore(ledger: Ledger, { note }: TextRow): string {
-  const said = note === null ? null : ledger.note(note);
+function saidBefore(ledger: Ledger, { note, body }: TextRow): string {
+  const said = note === null || body.joined !== undefined ? null : ledger.note(note);
   if (!said || said.message.startsWith("press:")) return "";
   const line = said.text.replace(/\s+/g, " ").trim();
   return `"${line.length > SAID_LENGTH_MAX ? `${line.slice(0, SAID_LENGTH_MAX - 1)}…` : line}"\n`;

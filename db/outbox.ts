@@ -17,6 +17,8 @@ const body = z.discriminatedUnion("kind", [
     reply,
     /** Where it tells of recorded notes and nothing else: how many of each kind, and whose where not the reader's. */
     tally: z.object({ by: z.string().optional(), of: z.record(z.string(), z.number().int()) }).optional(),
+    /** It tells of several rows; what this one itself said. */
+    joined: z.string().optional(),
   }),
   z.object({ kind: z.literal("edit"), outbox: z.number().int(), reply }),
   z.object({
@@ -78,13 +80,13 @@ export interface Outbox {
   headOf(chat: string): OutboxRow | null;
   /** A chat's oldest unsent rows, at most so many. */
   waiting(chat: string, limit: number): OutboxRow[];
-  /** Puts new words in the place of several rows: the first says them, for no note, the others are never sent. */
-  join(rows: readonly [OutboxRow, ...OutboxRow[]], body: OutboxBody): void;
+  /** Puts new words in the place of several rows: the first says them, the others are never sent. */
+  join(rows: readonly [OutboxRow, ...OutboxRow[]], body: OutboxBody & { kind: "text" }): void;
   /** What was given up because the chat took nothing, oldest first. */
   unreached(chat: string): OutboxRow[];
   /** To be sent after all, before whatever is queued from now on. */
   revive(id: number): void;
-  /** The row that was sent as this message of a chat. */
+  /** The row that was sent as this message of a chat; one that tells of several answers no note. */
   messageOf(chat: string, message: string): OutboxRow | null;
 }
 
@@ -144,7 +146,8 @@ export function openOutbox({ db }: Connection): Outbox {
     headOf: (chat) => decodedAll(unsentOf.all({ chat, limit: 1 }))[0] ?? null,
     waiting: (chat, limit) => decodedAll(unsentOf.all({ chat, limit })),
     join([first, ...others], content) {
-      change(first.id, { body: JSON.stringify(body.parse(content)), note: null, replyTo: null });
+      const said = first.body.kind === "text" ? (first.body.joined ?? first.body.reply.text) : "";
+      change(first.id, { body: JSON.stringify(body.parse({ ...content, joined: said })), replyTo: null });
       for (const { id } of others) change(id, { gaveUp: `told in row ${first.id}` });
     },
     unreached: (chat) =>
@@ -159,7 +162,8 @@ export function openOutbox({ db }: Connection): Outbox {
     revive: (id) => change(id, { gaveUp: null, tries: 0, notBefore: null }),
     messageOf(chat, message) {
       const sentAs = and(eq(outbox.chat, chat), eq(outbox.message, message));
-      return rowOf(db.select().from(outbox).where(sentAs).orderBy(desc(outbox.id)).get());
+      const row = rowOf(db.select().from(outbox).where(sentAs).orderBy(desc(outbox.id)).get());
+      return row?.body.kind === "text" && row.body.joined !== undefined ? { ...row, note: null } : row;
     },
   };
 }

@@ -119,9 +119,12 @@ function problemsOf(directory: string, standin: Standin, messages: readonly numb
     if (JSON.stringify(got) !== JSON.stringify(expected)) {
       problems.push(`"${line.text}" made ${JSON.stringify(got)} (${String(note?.["state"])})`);
     }
+    // By itself, or told in another row together with others.
     const replies = readRows(
       directory,
-      `select message from outbox where note = ${Number(note?.["id"])} and sent is not null`,
+      `select told.message from outbox own join outbox told
+         on told.id = own.id or own.gave_up = 'told in row ' || told.id
+         where own.note = ${Number(note?.["id"])} and told.sent is not null`,
     );
     const isAnswered = replies.some(({ message: id }) =>
       standin.sent().some((sent) => String(sent.message) === id),
@@ -132,7 +135,7 @@ function problemsOf(directory: string, standin: Standin, messages: readonly numb
     readRows(directory, "select message from outbox").map(({ message }) => String(message)),
   );
   const texts = new Set(
-    readRows(directory, "select body from outbox").map(({ body }) => textIn(String(body))),
+    readRows(directory, "select body from outbox").flatMap(({ body }) => textsIn(String(body))),
   );
   for (const { message, text, chat } of standin.sent()) {
     if (chat !== OWNER.id) problems.push(`said to ${chat}: ${text}`);
@@ -142,9 +145,10 @@ function problemsOf(directory: string, standin: Standin, messages: readonly numb
   return problems;
 }
 
-function textIn(body: string): string {
-  const { reply } = JSON.parse(body) as { reply?: { text: string } };
-  return reply?.text.trimEnd() ?? "";
+/** What a row says, and what it said before it was told together with others. */
+function textsIn(body: string): string[] {
+  const { reply, joined } = JSON.parse(body) as { reply?: { text: string }; joined?: string };
+  return [reply?.text, joined].flatMap((text) => text?.trimEnd() ?? []);
 }
 
 function readRows(directory: string, query: string): Record<string, unknown>[] {

@@ -61,7 +61,7 @@ test("the hour of the daily message is said as it was typed", () => {
 describe("an hour for the daily message that is past already", () => {
   test("starts tomorrow", () => {
     const late = openChat({ start: "2026-05-09T17:00:00Z" });
-    expect(late.say("nudge at 2:30am").text).toContain("at 2:30 AM, from tomorrow");
+    expect(late.say("nudge at 2:30am").text).toContain("at 2:30 am, from tomorrow");
     expect(late.ledger.reminders.has("2026-05-09", "nudge")).toBe(true);
     late.end();
   });
