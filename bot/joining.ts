@@ -55,6 +55,8 @@ function openPrompts(ledger: Ledger): ReadonlySet<number> {
 
 function isJoinable({ id, body, note }: OutboxRow, prompts: ReadonlySet<number>): boolean {
   if (body.kind !== "text" || prompts.has(id) || body.reply.text.length > LENGTH_MAX) return false;
+  // What was joined may have been sent and its mark lost: it goes out again as it was.
+  if (body.joined !== undefined) return false;
   return body.tally !== undefined || (note !== null && !body.reply.buttons?.length);
 }
 
@@ -100,8 +102,8 @@ function listedBody({ ledger }: Parameters<typeof createJoiner>[0], rows: readon
   return { joined, body: { kind: "text", reply: { text: parts.join("\n\n") } } };
 }
 
-function saidBefore(ledger: Ledger, { note, body }: TextRow): string {
-  const said = note === null || body.joined !== undefined ? null : ledger.note(note);
+function saidBefore(ledger: Ledger, { note }: TextRow): string {
+  const said = note === null ? null : ledger.note(note);
   if (!said || said.message.startsWith("press:")) return "";
   const line = said.text.replace(/\s+/g, " ").trim();
   return `"${line.length > SAID_LENGTH_MAX ? `${line.slice(0, SAID_LENGTH_MAX - 1)}…` : line}"\n`;
