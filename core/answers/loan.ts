@@ -152,7 +152,7 @@ function payoffLines(books: Books, loans: readonly Readonly<Loan>[], today: Day)
 }
 
 /** Paid a month, in cents, over the last three full months, or as many as the books go back. */
-function paceOf(books: Books, today: Day): { cents: Cents; of: string } | null {
+export function paceOf(books: Books, today: Day): { cents: Cents; of: string } | null {
   const running = monthOf(today);
   // Since there is a loan: past pieces brought in later must not make the months before it count as unpaid.
   const opened = [...books.loans.values()].map((each) => monthOf(each.opened)).sort();

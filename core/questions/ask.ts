@@ -1,4 +1,5 @@
 import { answerFact, answerNotes, answerYesNo } from "./answer-pieces.ts";
+import { answerSuppose } from "./answer-suppose.ts";
 import { type Answered, type PrintedRow, printedValue } from "./answered.ts";
 import { type Desk, type QuestionDesk, withIndex } from "./desk.ts";
 import { type Mark, marksOf } from "./marks.ts";
@@ -9,12 +10,13 @@ import type { Query } from "./query.ts";
 import { featuresOf, readQuery } from "./read.ts";
 import { type NotesQuestion, readLists } from "./read-lists.ts";
 import { type PieceQuestion, readPieces } from "./read-pieces.ts";
+import { type LoanQuestion, readSuppose } from "./read-suppose.ts";
 import { runQuery } from "./run.ts";
 import { vocabularyFor } from "./vocabulary.ts";
 import { wordsOf } from "./words-of-answers.ts";
 
 /** What a question turned out to be. */
-type Read = Query | PieceQuestion | NotesQuestion | Refusal;
+type Read = Query | PieceQuestion | NotesQuestion | LoanQuestion | Refusal;
 
 /** Answers a question in plain words, or says which word stands in the way. Pure: same words, same books, same answer. */
 export function answer(text: string, on: QuestionDesk): Answered {
@@ -33,13 +35,20 @@ export function answer(text: string, on: QuestionDesk): Answered {
       return answerNotes(desk, read);
     case "refused":
       return refused(read);
+    default:
+      return answerSuppose(desk, read);
   }
 }
 
 /** Single pieces first, then lists, then what can be measured. */
 function readQuestion(parts: Parts, desk: Desk): Read | null {
   const f = featuresOf(parts);
-  return readPieces(parts, f, desk) ?? readLists(parts, f, desk) ?? readQuery(parts, desk);
+  return (
+    readSuppose(parts, f, desk) ??
+    readPieces(parts, f, desk) ??
+    readLists(parts, f, desk) ??
+    readQuery(parts, desk)
+  );
 }
 
 function correctedWords(marks: readonly Mark[]): string[] {

@@ -1,7 +1,6 @@
 import type { Piece } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
 import type { Desk, Subject } from "./desk.ts";
-import { personNamed } from "./ledger-index.ts";
 import { kindOf, singularOf } from "./lexicon.ts";
 import type { Dimension, Filter, MeasureName } from "./query.ts";
 
@@ -47,10 +46,10 @@ export function buyerOf(desk: Desk, piece: Readonly<Piece>): string | null {
   return piece.hold?.buyer ?? null;
 }
 
-/** How a sold piece was paid for, as noted; null where nothing was. */
+/** How a piece's last sale was paid for, as noted; null where nothing was. */
 export function saleMethodOf(desk: Desk, piece: Readonly<Piece>): string | null {
   const { sell } = desk.index.of(piece.number);
-  return piece.gone === "sold" && sell?.kind === "sell" ? (sell.data.method ?? null) : null;
+  return sell?.kind === "sell" ? (sell.data.method ?? null) : null;
 }
 
 /** Where a piece was last listed; null where no place was said. */
@@ -79,7 +78,7 @@ export function methodOf(desk: Desk, measure: MeasureName, { piece, fact }: Subj
 /** Whom a fact is put down to: the person of the household it names, else the member who noted it. */
 export function personOf(desk: Desk, fact: Fact | null): string | null {
   if (!fact) return null;
-  return personNamed(fact) ?? desk.people.find(({ id }) => id === fact.author)?.name ?? null;
+  return fact.by ?? desk.people.find(({ id }) => id === fact.author)?.name ?? null;
 }
 
 /** The states of a piece that a question may ask for. */
@@ -137,7 +136,7 @@ export const filters: Readonly<Record<Exclude<Dimension, "over" | "under" | "lea
 
 /** Noted by a member, and put down to nobody else. */
 function isBy(fact: Fact | null, member: number): boolean {
-  return fact !== null && fact.author === member && personNamed(fact) === null;
+  return fact !== null && fact.author === member && fact.by === undefined;
 }
 
 function isWithin(dimension: Dimension, units: number, bound: number): boolean {

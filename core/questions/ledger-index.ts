@@ -1,10 +1,11 @@
 import type { Books, Piece } from "../books/books.ts";
-import type { Fact, FactOf } from "../books/facts.ts";
+import { type Fact, type FactOf, newPiecesOf } from "../books/facts.ts";
 import type { Posting } from "../books/postings.ts";
 import { shareOfMiles } from "../books/shares.ts";
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import { splitEvenly } from "../split.ts";
+import { sidesOf } from "../verbs/trade.ts";
 
 /** What one fact did to one piece (or to none), in the unit of the journal it stands in. */
 export interface Entry {
@@ -82,12 +83,6 @@ const NET_ACCOUNTS: Readonly<Partial<Record<Posting["account"], true>>> = {
   overhead: true,
   "written off": true,
 };
-
-/** The person of the household that a fact names, where it names one. */
-export function personNamed(fact: Fact): string | null {
-  const by = (fact as { by?: unknown }).by ?? (fact.data as { by?: unknown }).by;
-  return typeof by === "string" ? by : null;
-}
 
 /**
  * The facts sorted for asking. It grows with the ledger: what was indexed before is kept as long as the facts
@@ -185,6 +180,9 @@ export class LedgerIndex {
       case "drive":
         this.#drive(fact);
         return;
+      case "trade":
+        for (const piece of sidesOf(fact).gave) this.#add("sold", fact, { piece, units: 1 });
+        return;
       case "sell":
         for (const piece of pieces) this.#add("sold", fact, { piece, units: 1 });
         return;
@@ -209,6 +207,10 @@ export class LedgerIndex {
     switch (fact.kind) {
       case "buy":
         of.buy = fact;
+        return;
+      case "trade":
+        if (sidesOf(fact).got.includes(number)) of.buy = fact;
+        else of.sell = fact;
         return;
       case "sell":
         of.sell = fact;
@@ -240,9 +242,8 @@ export class LedgerIndex {
     if (data.place) this.#word(words.places, data.place);
     if (fact.kind === "spend") this.#word(words.whats, fact.data.what);
     if (fact.kind === "income") this.#word(words.streams, fact.data.stream);
-    const person = personNamed(fact);
-    if (person) this.#word(words.people, person);
-    for (const number of fact.kind === "buy" ? fact.pieces : []) {
+    if (fact.by) this.#word(words.people, fact.by);
+    for (const number of newPiecesOf(fact)) {
       const piece = books.pieces.get(number);
       if (!piece) continue;
       this.#word(words.names, piece.name);

@@ -10,6 +10,8 @@ export interface Features {
   /** A supply or a category of spending is named. */
   supply: boolean;
   stream: boolean;
+  /** A place where pieces come from. */
+  source: boolean;
   loan: boolean;
   person: boolean;
   /** Something is put in order, or rows are wanted. */
@@ -272,7 +274,7 @@ export const RULES: readonly Rule[] = [
     when: (f) =>
       (f.has("paid") &&
         !f.loan &&
-        (f.piece || f.has("bought")) &&
+        (f.piece || f.source || f.has("bought")) &&
         !f.has("howMany", "sold", "sale", "earn", "net", "revenue")) ||
       (f.has("bought") &&
         (f.has("money", "total", "paid", "spent", "cost") ||

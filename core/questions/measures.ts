@@ -164,7 +164,7 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
     title: "Owed by buyers",
     stock: true,
     subjects: inStock((piece) => {
-      const owed = (piece as { owed?: number }).owed ?? 0;
+      const owed = piece.owed;
       return owed > 0 ? owed : null;
     }),
   },
@@ -233,7 +233,7 @@ const STATES: Partial<Record<Counted, (piece: Readonly<Piece>) => boolean>> = {
   held: (piece) => !piece.gone && piece.hold !== null,
   unlisted: (piece) => statusOf(piece) === "finished",
   "on the market": (piece) => !piece.gone && piece.listed !== null,
-  owing: (piece) => ((piece as { owed?: number }).owed ?? 0) > 0,
+  owing: (piece) => piece.owed > 0,
 };
 
 /** Whether what is counted is a state and not something that happened. */

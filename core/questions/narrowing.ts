@@ -2,7 +2,7 @@ import type { Desk } from "./desk.ts";
 import { isOfKind } from "./filters.ts";
 import { singularOf } from "./lexicon.ts";
 import type { Mark } from "./marks.ts";
-import type { Item, Parts } from "./parts.ts";
+import { cutsOf, type Item, type Parts } from "./parts.ts";
 import type { Own } from "./phrases.ts";
 import type { Dimension, Filter, MeasureName } from "./query.ts";
 
@@ -90,6 +90,11 @@ function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Plain | nu
   if (found.has("piece")) return "piece";
   const allowed =
     BY_MEASURE[measure] ?? LIKELY.filter((dimension) => !/category|what|stream|loan/.test(dimension));
+  const isOwn = (dimension: Plain): boolean =>
+    item.mark.senses.own.some((own) => own.dimension === dimension);
+  // "made off the student", whom the ledger knows as a buyer alone.
+  if (item.link === "from" && isOwn("buyer") && !isOwn("source"))
+    return allowed.includes("buyer") ? "buyer" : null;
   const linked = item.link ? (BY_LINK[item.link] ?? []) : [];
   for (const dimension of linked) if (found.has(dimension) && allowed.includes(dimension)) return dimension;
   const isBuying = parts.cues.has("bought") || parts.cues.has("price");
@@ -159,8 +164,7 @@ function isStacked(dimension: Dimension, before: Item, item: Item, parts: Parts)
 
 /** The two stand on different sides of "versus". */
 function isParted(parts: Parts, before: Item, item: Item): boolean {
-  const cuts = parts.besideAt.length > 0 ? parts.besideAt : parts.comparing ? parts.orAt : [];
-  return cuts.some((cut) => before.at < cut && item.at > cut);
+  return cutsOf(parts).some((cut) => before.at < cut && item.at > cut);
 }
 
 function isNameOfNumber(

@@ -44,6 +44,8 @@ const WORDS: Partial<Record<FactKind, string>> = {
   refund: "refunded",
   pay: "paid to the",
   loan: "new",
+  trade: "traded",
+  collect: "the rest for",
   statement: "statement of the",
 };
 

@@ -261,7 +261,7 @@ class Sorter {
       return at + 1;
     }
     if (!this.#negation) this.#not = false;
-    else if (senses.cues.length > 0) this.parts.adrift ??= this.#negation;
+    else if (senses.cues.length > 0 && !senses.link) this.parts.adrift ??= this.#negation;
     this.#inItems = false;
     if (!senses.link) this.#link = null;
     return at + 1;
@@ -287,4 +287,15 @@ class Sorter {
     if (mark.senses.flags.has("comparing")) this.parts.comparing = true;
     return at + (isCount ? 2 : 1);
   }
+}
+
+/** Where "versus" or "than" parts two things; else "or", where something asks which of them. */
+export function cutsOf({ items, periods, besideAt, orAt, comparing }: Parts): readonly number[] {
+  const places = [...items, ...periods].map(({ at }) => at);
+  const parting = (cuts: readonly number[]): number[] =>
+    cuts.filter((cut) => places.some((at) => at < cut) && places.some((at) => at > cut));
+  const beside = parting(besideAt);
+  if (beside.length > 0) return beside;
+  const or = comparing || besideAt.length > 0 ? parting(orAt) : [];
+  return or.length > 0 ? or : besideAt;
 }

@@ -58,7 +58,8 @@ const pad = (number: number): string => String(number).padStart(2, "0");
 
 function yearAt(words: readonly string[], at: number): number | null {
   const word = words[at] ?? "";
-  if (/^(?:19|20)\d\d$/.test(word)) return Number(word);
+  // Round thousands and the like are amounts sooner than years.
+  if (/^(?:199\d|20[1-9]\d)$/.test(word)) return Number(word);
   return /^'\d\d$/.test(word) ? 2000 + Number(word.slice(1)) : null;
 }
 
@@ -249,6 +250,14 @@ function unitAt(words: readonly string[], at: number, today: Day): Span | null {
   return count > 0 && units ? rolling(count, units, taken + more + 1, today) : null;
 }
 
+/** "for the year": the running one. */
+function runningUnit(words: readonly string[], at: number, today: Day): Span | null {
+  const unit =
+    words[at] === "the" && /^(?:for|in|of|during|on)$/.test(words[at - 1] ?? "") ? words[at + 1] : undefined;
+  if (unit !== "year" && unit !== "month" && unit !== "week" && unit !== "quarter") return null;
+  return wholeUnit("this", unit, 2, today);
+}
+
 function weekendSpan(which: "this" | "last", words: number, today: Day): Span {
   const saturday = addDays(mondayOf(today), which === "this" ? 5 : -2);
   return { from: saturday, to: addDays(saturday, 1), name: `${which} weekend`, words };
@@ -353,6 +362,7 @@ function spanAt(words: readonly string[], at: number, today: Day): Span | null {
     return wholeUnit("this", UNITS[words[at + skip]!]!, 3 + skip, today);
   }
   const found =
+    runningUnit(words, at, today) ??
     unitAt(words, at, today) ??
     startAt(words, at, today) ??
     digitsAt(words, at, today) ??
@@ -368,9 +378,9 @@ function spanAt(words: readonly string[], at: number, today: Day): Span | null {
 
 /** "last june", "this october": the month itself. */
 function lastNamed(words: readonly string[], at: number, today: Day): Span | null {
-  if (words[at] !== "last" && words[at] !== "this" && words[at] !== "month" && words[at] !== "past")
-    return null;
-  const skip = words[at] === "month" && words[at + 1] === "of" ? 2 : 1;
+  const isMonthOf = words[at] === "month" && words[at + 1] === "of";
+  if (!isMonthOf && words[at] !== "last" && words[at] !== "this" && words[at] !== "past") return null;
+  const skip = isMonthOf ? 2 : 1;
   const named = monthAt(words, at + skip, today);
   return named && !named.isDay ? { ...named, words: named.words + skip } : null;
 }

@@ -102,9 +102,19 @@ function flagAll(phrases: Phrases, words: readonly string[], flag: Flag): void {
   for (const word of words) phrases.at(word).flags.add(flag);
 }
 
+/** "who bought" asks for somebody as well, where no rows are wanted. */
+function cuesOfWords(phrases: Phrases, phrase: string): Cue[] {
+  return phrase.split(" ").flatMap((word) => phrases.longest([word], 0)?.senses.cues ?? []);
+}
+
 function addGroups(phrases: Phrases): void {
   for (const [group, { words, whole = [] }] of Object.entries(GROUPS)) {
-    for (const word of words) phrases.at(word).group ??= group as Grouping;
+    for (const word of words) {
+      const senses = phrases.at(word);
+      senses.group ??= group as Grouping;
+      if (/^(?:who|where|how) /.test(word) && senses.cues.length === 0)
+        senses.cues.push(...cuesOfWords(phrases, word));
+    }
     for (const word of whole) {
       const senses = phrases.at(word);
       senses.group ??= group as Grouping;
@@ -117,7 +127,7 @@ function addGroups(phrases: Phrases): void {
 const NO_THINGS: ReadonlySet<string> = new Set(
   (
     "he she they him her his their you your who person people someone somebody buyer buyers customer client seller " +
-    "a one gig class channel online month months piece pieces pcs case load stick yard trash dump job set lot"
+    "fee fees commission commissions a one gig class channel online month months piece pieces pcs case load stick yard trash dump job set lot"
   ).split(" "),
 );
 

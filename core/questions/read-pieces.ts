@@ -6,6 +6,7 @@ import { narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import { PIECE_FACTS, type PieceFact, STATES } from "./piece-facts.ts";
 import type { Filter, Period } from "./query.ts";
+import { isPronounAdrift } from "./read.ts";
 import type { Cue } from "./words/cues.ts";
 
 /** A question about single pieces: one fact of each, or whether something is so. */
@@ -26,6 +27,7 @@ export function leftOver(
   parts: Parts,
   taken: readonly Cue[],
   used: ReadonlySet<number> = new Set(),
+  isItKnown = false,
 ): Refusal | null {
   if (parts.unknown.length > 0) return refusal(...parts.unknown);
   if (parts.adrift) return refusal(parts.adrift);
@@ -35,6 +37,7 @@ export function leftOver(
     if (places.has(at) || used.has(at)) return false;
     const { flags, link } = mark.senses;
     if (mark.senses.cues.some((cue) => cues.has(cue))) return false;
+    if (!isItKnown && isPronounAdrift(parts, at)) return true;
     return !(
       flags.has("filler") ||
       flags.has("generic") ||

@@ -2,10 +2,11 @@ import type { Desk } from "./desk.ts";
 import type { Mark } from "./marks.ts";
 import { countedBy, type Features, RULES } from "./measure-rules.ts";
 import { type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
-import type { Parts } from "./parts.ts";
+import { cutsOf, type Parts } from "./parts.ts";
 import { thisMonth } from "./periods.ts";
 import type { Counted, Filter, Grouping, MeasureName, Order, Period, Query, Side } from "./query.ts";
 import type { Cue } from "./words/cues.ts";
+import { PRONOUNS } from "./words/plain.ts";
 
 /** What the words hold, for the rules that tell the measure. */
 export function featuresOf(parts: Parts): Features {
@@ -18,12 +19,15 @@ export function featuresOf(parts: Parts): Features {
     has: (...cues) => cues.some((cue) => parts.cues.has(cue)),
     piece: items.some(isPiece),
     number: items.some(({ mark }) => mark.number !== undefined),
-    supply: items.some((item) => !isPiece(item) && item.link !== "from" && isSupply(item.mark)),
+    supply: items.some(
+      (item) => !isPiece(item) && item.link !== "from" && isSupply(item.mark) && !isLoan(item.mark, parts),
+    ),
+    source: items.some(isSource),
     stream:
       items.length > 0 &&
       items.some(({ mark }) => isStream(mark)) &&
       items.every(({ mark }) => isStream(mark) || isMethod(mark)),
-    loan: parts.cues.has("loan") || own("loan"),
+    loan: parts.cues.has("loan") || own("loan") || parts.groups.some(({ group }) => group === "loan"),
     person: own("person"),
     order: orders.length > 0,
     fast: orders.some(({ order }) => order === "fastest" || order === "slowest"),
@@ -32,6 +36,19 @@ export function featuresOf(parts: Parts): Features {
     average: parts.cues.has("average") || parts.cues.has("median"),
     limit: parts.limits.length > 0,
   };
+}
+
+/** "truck loan": the loan of that name, no truck. */
+function isLoan({ senses }: Mark, parts: Parts): boolean {
+  return parts.cues.has("loan") && senses.own.some(({ dimension }) => dimension === "loan");
+}
+
+function isSource({ mark, link }: Parts["items"][number]): boolean {
+  const { thing, own } = mark.senses;
+  return (
+    thing?.place !== undefined ||
+    ((link === "from" || link === "at") && own.some(({ dimension }) => dimension === "source"))
+  );
 }
 
 const isMethod = ({ senses }: Mark) => senses.thing?.method !== undefined;
@@ -44,6 +61,8 @@ function isTrait({ senses }: Mark): boolean {
 }
 
 function isSupply({ senses }: Mark): boolean {
+  const isElse = senses.own.some(({ dimension }) => /^(?:place|source|buyer|person)$/.test(dimension));
+  if (isElse && !senses.own.some(({ dimension }) => dimension === "what")) return false;
   const isStreamOnly =
     senses.thing?.stream !== undefined && !senses.own.some(({ dimension }) => dimension === "what");
   if (isStreamOnly) return false;
@@ -64,7 +83,7 @@ export function readQuery(parts: Parts, desk: Desk): Query | Refusal | null {
   if (!rule) return null;
   if (parts.unknown.length > 0) return refusal(...parts.unknown);
   if (parts.adrift) return refusal(parts.adrift);
-  const counted = rule.measure === "count" ? countedBy(f) : null;
+  const counted = rule.measure === "count" ? countedNow(parts, f) : null;
   const taken: Cue[] = [...rule.takes, ...(counted ? [counted.cue] : [])];
   const found = narrowed(parts, rule.measure, desk);
   if ("kind" in found) return found;
@@ -75,6 +94,15 @@ export function readQuery(parts: Parts, desk: Desk): Query | Refusal | null {
     taken,
     found,
   }).query();
+}
+
+/** "How many are listed" asks for what is up now, "how many did i list" for what was done. */
+function countedNow(parts: Parts, f: Features): ReturnType<typeof countedBy> {
+  const counted = countedBy(f);
+  const said = parts.marks.map(({ text }) => text).join(" ");
+  const isNow =
+    /\b(?:are|is|now|currently|have)\b/.test(said) && !/\b(?:did|was|were)\b/.test(said) && !f.period;
+  return counted?.counted === "listed" && isNow ? { ...counted, counted: "on the market" } : counted;
 }
 
 interface Read {
@@ -190,7 +218,7 @@ class Reader {
   #group(): { by: Grouping | null; order: Order | null } | Refusal | null {
     const { groups, orders, eachItem } = this.parts;
     const parted = groups.find((group) => group.parted);
-    const named = groups.find((group) => !group.parted);
+    const named = groups.find((group) => !group.parted && group.group !== parted?.group);
     if (groups.length > 1 && parted && named && orders.length === 0)
       return refusal(this.parts.marks[named.at]!);
     if (groups.filter((group) => group.parted).length > 1)
@@ -200,7 +228,9 @@ class Reader {
     if (parted) return { by: parted.group, order: null };
     if (eachItem) return { by: "piece", order: null };
     if (!named) return null;
-    // "which month did i make …" puts months in order only where something says which end is asked for.
+    // "which kinds make money" puts kinds in order; a group that nothing asks for is refused.
+    if (this.f.has("which") || /^(?:what|whats|which)$/.test(this.parts.first))
+      return { by: null, order: { of: named.group, first: "most", top: null } };
     return refusal(this.parts.marks[named.at]!);
   }
 
@@ -253,7 +283,8 @@ class Reader {
 
   #statuses(): Filter[] {
     const { measure, counted, taken } = this.read;
-    const own = OWN_STATUS[measure] ?? [];
+    const isPlaced = this.read.found.some(({ filter }) => filter.dimension === "place");
+    const own = [...(OWN_STATUS[measure] ?? []), ...(isPlaced ? ["listed"] : [])];
     return STATUS_CUES.flatMap(([cue, status]): Filter[] => {
       const places = (this.parts.cues.get(cue) ?? []).filter((at) => this.#isOnlyCue(at, cue));
       if (places.length === 0 || own.includes(status) || !taken.includes(cue)) return [];
@@ -299,9 +330,7 @@ class Reader {
   /** Both sides of a comparison: the one thing that stands on each side, all else held by both. */
   #sides(): { beside: Side[]; shared: Filter[]; isPeriods: boolean } | Refusal | null {
     const { parts, read } = this;
-    const cuts =
-      parts.besideAt.length > 0 ? parts.besideAt : parts.comparing && parts.orAt.length > 0 ? parts.orAt : [];
-    const joint = cuts.length === 0 && parts.comparing && this.f.has("which") ? [] : cuts;
+    const joint = cutsOf(parts);
     if (joint.length === 0) return null;
     const periods = parts.periods.filter(({ period }) => period.from !== null || period.to !== null);
     const sideOf = (at: number): number => joint.filter((cut) => cut < at).length;
@@ -352,6 +381,7 @@ class Reader {
       const { senses } = mark;
       const { flags } = senses;
       if (senses.cues.some((cue) => taken.has(cue))) return false;
+      if (isPronounAdrift(parts, at)) return true;
       if (
         flags.has("filler") ||
         flags.has("generic") ||
@@ -373,6 +403,19 @@ class Reader {
     for (const { at, top } of orders) if (top !== null) used.add(at + 1);
     return used;
   }
+}
+
+/** Whether a word stands for something that the question does not hold. */
+export function isPronounAdrift({ marks, items }: Parts, at: number): boolean {
+  const { text, senses } = marks[at]!;
+  if (items.length > 0 || marks.some((mark) => mark.senses.flags.has("generic") && mark.text !== text))
+    return false;
+  if (PRONOUNS.always.has(text)) return true;
+  const before = marks[at - 1]?.senses;
+  const isLast = marks
+    .slice(at + 1)
+    .every((mark) => mark.period !== undefined || mark.senses.link !== undefined);
+  return PRONOUNS.linked.has(text) && isLast && before?.link !== undefined && senses.link === undefined;
 }
 
 /** The stretch that two periods share, where one lies in the other: "summer, june through august". */

@@ -142,7 +142,7 @@ function pieceRows(subjects: readonly Subject[], counted: Query["counted"]): Fig
 function stateValue(piece: Readonly<Piece>, counted: Query["counted"]): number | null {
   if (counted === "held") return piece.deposit;
   if (counted === "on the market") return piece.listPrice;
-  if (counted === "owing") return (piece as { owed?: number }).owed ?? 0;
+  if (counted === "owing") return piece.owed;
   return costOf(piece);
 }
 

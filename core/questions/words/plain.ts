@@ -9,7 +9,7 @@ export const FILLERS: readonly string[] = [
   ..."is are was be been being am do does did done have has had can could would will shall should may might".split(
     " ",
   ),
-  ..."what whats wats wat whatre whatve thats that this these those there theres then here it its so just only really actually exactly roughly about approximately approx around ca".split(
+  ..."what whats wats wat whatre whatve thats that this these those there theres then here it its they them theyve theyre so just only really actually exactly roughly about approximately approx around ca".split(
     " ",
   ),
   ..."tell give gimme show let know like wondering wonder curious remind quick quickly question say said see check find out look up need want id love hear guess think".split(
@@ -160,7 +160,6 @@ export const FILLERS: readonly string[] = [
   "that was",
   "that are",
   "that is",
-  "who is",
   "were there",
   "was there",
   "are there",
@@ -211,10 +210,13 @@ export const GENERIC: readonly string[] = [
   "pieces of furniture",
   "finds",
   "wares",
-  "each piece",
-  "each one",
-  "everything i sold",
 ];
+
+/** Words that stand for something said before: they need it in the question, the last ones only behind a preposition. */
+export const PRONOUNS = {
+  always: new Set(["it", "its"]),
+  linked: new Set(["they", "them", "those", "these", "that", "this", "one", "ones"]),
+} as const;
 
 /** Turns round what comes next. */
 export const NEGATIONS: readonly string[] = [
@@ -360,6 +362,16 @@ export const LINKS: Readonly<Record<string, readonly string[]>> = {
 
 /** Says that rows are wanted, one for each of what follows. */
 export const PARTED: readonly string[] = [
+  "break it down by",
+  "break that down by",
+  "break them down by",
+  "split it by",
+  "split that by",
+  "split them by",
+  "broken down per",
+  "break down per",
+  "break it out by",
+  "in terms of",
   "by",
   "per",
   "each",
@@ -666,7 +678,16 @@ export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?:
       "number",
       "single piece",
     ],
-    whole: ["piece by piece", "one by one", "individually", "each one", "itemized", "itemised"],
+    whole: [
+      "piece by piece",
+      "one by one",
+      "individually",
+      "each one",
+      "each piece",
+      "every single piece",
+      "itemized",
+      "itemised",
+    ],
   },
 };
 

@@ -1,0 +1,134 @@
+import { paceOf } from "../answers/loan.ts";
+import { counted } from "../answers/wording.ts";
+import { balanceOn } from "../books/loan.ts";
+import { loanWords } from "../books/problem.ts";
+import type { Day } from "../calendar.ts";
+import { monthOf, showMonth } from "../calendar.ts";
+import { amountText, type Cents, show } from "../money.ts";
+import type { Answered } from "./answered.ts";
+import type { Desk } from "./desk.ts";
+import type { LoanQuestion } from "./read-suppose.ts";
+import { firstLoan, neededBy, type Payoff, project } from "./suppose.ts";
+
+/** Answers what a question supposes about loans. Everything here is an estimate, and says so. */
+export function answerSuppose(desk: Desk, question: LoanQuestion): Answered {
+  const { books, today } = desk;
+  const owed = [...books.loans.values()].reduce((sum, loan) => sum + balanceOn(loan, today), 0);
+  if (books.loans.size === 0) return plain(null, "No loan on the books.");
+  if (owed === 0) return plain(null, "Nothing is owed any more.");
+  const pace = paceOf(books, today);
+  switch (question.kind) {
+    case "needed":
+      return answerNeeded(desk, question);
+    case "first loan":
+      return answerFirst(desk, pace?.cents ?? null);
+    case "saved":
+      return pace === null ? noPace() : answerSaved(desk, question, pace.cents);
+    case "payoff":
+      return answerPayoff(desk, question, pace);
+  }
+}
+
+function plain(value: string | null, ...lines: string[]): Answered {
+  return { understood: true, value, period: null, text: lines.join("\n") };
+}
+
+function noPace(): Answered {
+  return plain(
+    null,
+    "No pace yet: nothing was paid in the last full months.",
+    'Say an amount: "500 a month until it is gone"',
+  );
+}
+
+type Asked<K extends LoanQuestion["kind"]> = Extract<LoanQuestion, { kind: K }>;
+
+function answerPayoff(
+  desk: Desk,
+  question: Asked<"payoff">,
+  pace: { cents: Cents; of: string } | null,
+): Answered {
+  const base = question.monthly ?? pace?.cents ?? null;
+  if (base === null && question.extra === 0) return noPace();
+  const monthly = (base ?? 0) + question.extra;
+  // An amount said for one loan goes to it alone; the pace of late goes to all in their order.
+  const only = question.monthly === null ? undefined : (question.loan ?? undefined);
+  const payoff = project(desk.books, { monthly, now: question.now }, desk.today, only);
+  const how = waysOf(question, monthly, pace);
+  if (payoff.kind === "never") return plain(null, `${how}: never, the interest eats it (estimate)`);
+  const named = payoff.loans.find(({ name }) => name === question.loan);
+  const loans = named ? [named] : payoff.loans;
+  const rows =
+    loans.length > 1 ? { rows: loans.map(({ name, last }) => ({ label: name, value: last })) } : {};
+  const lines =
+    loans.length > 1
+      ? loans.map(({ name, last }) => `  ${loanWords(name)}: ${showMonth(monthOf(last))}`)
+      : [];
+  return {
+    understood: true,
+    value: named?.last ?? payoff.last,
+    ...rows,
+    period: null,
+    text: [
+      `${how}: gone about ${endOf(named?.last ?? payoff.last)}`,
+      ...lines,
+      `${counted(payoff.payments, "payment")}, interest about ${show(payoff.interest)} (estimate)`,
+    ].join("\n"),
+  };
+}
+
+function waysOf(
+  { monthly, extra, now, loan }: Asked<"payoff">,
+  all: Cents,
+  pace: { cents: Cents; of: string } | null,
+): string {
+  const what = loan === null ? "" : `${loanWords(loan)}, `;
+  const once = now > 0 ? `${show(now)} now, then ` : "";
+  if (monthly !== null) return `${what}${once}${show(all)} a month`;
+  const more = extra > 0 ? `${show(extra)} more, ` : "";
+  return `${what}${once}${more}${show(all)} a month${pace && extra === 0 ? ` (${pace.of})` : ""}`;
+}
+
+function answerNeeded({ books, today }: Desk, { by, name, loan }: Asked<"needed">): Answered {
+  const needed = neededBy(books, by, today, loan ?? undefined);
+  if (needed === null) return plain(null, `${name} is too soon for monthly payments.`);
+  return plain(amountText(needed), `Gone by ${name}: ${show(needed)} a month (estimate)`);
+}
+
+function interestOf(payoff: Payoff): Cents | null {
+  return payoff.kind === "paid" ? payoff.interest : null;
+}
+
+function answerSaved({ books, today }: Desk, { now, extra, loan }: Asked<"saved">, pace: Cents): Answered {
+  const only = loan ?? undefined;
+  const before = interestOf(project(books, { monthly: pace, now: 0 }, today, only));
+  const after = project(books, { monthly: pace + extra, now }, today, only);
+  const less = interestOf(after);
+  const said = now > 0 ? `${show(now)} now` : `${show(extra)} more a month`;
+  if (less === null) return plain(null, `At ${show(pace)} a month it is never gone, so nothing can be told.`);
+  if (before === null || after.kind !== "paid")
+    return plain(null, `${said}: at ${show(pace)} a month alone it is never gone.`);
+  return plain(
+    amountText(before - less),
+    `${said} saves about ${show(before - less)} of interest (estimate)`,
+    `Then ${show(pace + extra)} a month: gone about ${endOf(after.last)}`,
+  );
+}
+
+function endOf(day: Day): string {
+  return showMonth(monthOf(day));
+}
+
+function answerFirst({ books, today }: Desk, pace: Cents | null): Answered {
+  const owed = [...books.loans.values()].reduce((sum, loan) => sum + balanceOn(loan, today), 0);
+  const first = firstLoan(books, pace ?? Math.ceil(owed / 36), today);
+  if (!first) return plain(null, "Nothing is owed any more.");
+  const rate = books.loans.get(first.name)!.rate;
+  const saves =
+    first.saves === null || first.saves <= 0
+      ? []
+      : [
+          `Against the other way round it saves about ${show(first.saves)} of interest at ${show(pace ?? Math.ceil(owed / 36))} a month (estimate)`,
+        ];
+  return plain(first.name, `The ${loanWords(first.name)}: at ${rate}% it costs the most`, ...saves);
+}

@@ -1,0 +1,157 @@
+import type { Day } from "../calendar.ts";
+import { addMonths, lastDayOf, monthOf } from "../calendar.ts";
+import type { Cents } from "../money.ts";
+import type { Desk } from "./desk.ts";
+import type { Features } from "./measure-rules.ts";
+import { type Refusal, refusal } from "./narrowing.ts";
+import type { Parts } from "./parts.ts";
+import { leftOver } from "./read-pieces.ts";
+import type { Cue } from "./words/cues.ts";
+
+/** A question about loans that supposes something. Amounts in cents. */
+export type LoanQuestion =
+  /** When it is gone at so much a month (`null`: at the pace of late), `extra` on top, `now` paid at once. */
+  | { kind: "payoff"; monthly: Cents | null; extra: Cents; now: Cents; loan: string | null }
+  /** How much a month it takes to be rid of it by a day. */
+  | { kind: "needed"; by: Day; name: string; loan: string | null }
+  /** How much interest an amount paid now, or more each month, saves at the pace of late. */
+  | { kind: "saved"; now: Cents; extra: Cents; loan: string | null }
+  /** Which loan to serve first. */
+  | { kind: "first loan" };
+
+const TAKES: readonly Cue[] = [
+  "loan",
+  "loanPaid",
+  "paid",
+  "payoff",
+  "pace",
+  "suppose",
+  "extra",
+  "saves",
+  "once",
+  "until",
+  "take",
+  "interest",
+  "money",
+  "when",
+  "howLong",
+  "howMany",
+  "owe",
+  "gone",
+  "earn",
+  "net",
+  "minutes",
+  "principal",
+  "first",
+  "which",
+  "have",
+  "takes",
+  "got",
+  "total",
+  "fared",
+  "bought",
+  "cost",
+  "revenue",
+  "soldFor",
+  "spent",
+  "tiedUp",
+  "asking",
+];
+
+/** What the question supposes about loans, or null where it supposes nothing. */
+export function readSuppose(parts: Parts, f: Features, desk: Desk): LoanQuestion | Refusal | null {
+  if (f.piece || f.supply) return null;
+  const isAboutLoan =
+    f.loan ||
+    f.has("owe", "payoff", "interest", "pace") ||
+    parts.marks.some(({ text }) => /\bdebt/.test(text));
+  const loan = loanNamed(parts, desk);
+  const asked =
+    isAboutLoan || f.has("suppose", "loanPaid", "saves") ? questionOf(parts, f, desk, loan) : null;
+  if (!asked) return null;
+  const fault = leftOver(parts, TAKES, usedPlaces(parts), true);
+  return fault ?? asked;
+}
+
+function loanNamed(parts: Parts, { books }: Desk): string | null {
+  for (const { mark } of parts.items)
+    for (const own of mark.senses.own)
+      if (own.dimension === "loan" && books.loans.has(own.value)) return own.value;
+  return null;
+}
+
+/** Numbers, groups ("a month") and orders ("most") have their place in a supposition. */
+function usedPlaces(parts: Parts): Set<number> {
+  const places = [...parts.amounts, ...parts.groups, ...parts.limits, ...parts.orders].map(({ at }) => at);
+  for (const { at } of parts.limits) places.push(at + 1);
+  parts.marks.forEach(({ senses }, at) => {
+    if (senses.flags.has("parted") || senses.flags.has("comparing") || senses.limit) places.push(at);
+  });
+  return new Set(places);
+}
+
+function questionOf(
+  parts: Parts,
+  f: Features,
+  desk: Desk,
+  loan: string | null,
+): LoanQuestion | Refusal | null {
+  const isFirst = f.has("which") || /^(?:what|which)$/.test(parts.first);
+  if (
+    isFirst &&
+    f.has("loan") &&
+    f.has("first", "payoff", "loanPaid", "paid") &&
+    parts.amounts.length === 0 &&
+    f.has("first")
+  )
+    return { kind: "first loan" };
+  const amounts = amountsOf(parts);
+  if (amounts.length > 2) return refusal(parts.marks[amounts[2]!.at]!);
+  const isMonthly = parts.groups.some(({ group }) => group === "month");
+  if (amounts.length === 0) return withoutAmount(parts, f, { isMonthly, loan, desk });
+  const [first, second] = amounts as [{ cents: Cents; at: number }, { cents: Cents; at: number } | undefined];
+  if (second) return null;
+  const isExtra = f.has("extra") || parts.limits.length > 0;
+  if (f.has("saves") && (f.loan || f.has("interest") || f.has("extra")))
+    return { kind: "saved", now: isMonthly ? 0 : first.cents, extra: isMonthly ? first.cents : 0, loan };
+  if (isMonthly)
+    return {
+      kind: "payoff",
+      monthly: isExtra ? null : first.cents,
+      extra: isExtra ? first.cents : 0,
+      now: 0,
+      loan,
+    };
+  const isFuture = f.has("suppose") || f.has("payoff", "when", "howLong", "pace");
+  return isFuture ? { kind: "payoff", monthly: null, extra: 0, now: first.cents, loan } : null;
+}
+
+function amountsOf(parts: Parts): { cents: Cents; at: number }[] {
+  return [...parts.amounts, ...parts.limits].map(({ cents, at }) => ({ cents, at }));
+}
+
+function withoutAmount(
+  parts: Parts,
+  f: Features,
+  { isMonthly, loan, desk }: { isMonthly: boolean; loan: string | null; desk: Desk },
+): LoanQuestion | null {
+  const [said] = parts.periods;
+  const isNeeded = isMonthly && f.has("money", "howMany", "take") && f.has("payoff", "take", "loanPaid");
+  if (said && isNeeded)
+    return { kind: "needed", by: coming(said.period.to, desk.today), name: said.period.name, loan };
+  const asksWhen = f.has("when", "howLong") || parts.marks.some(({ text }) => text.includes("how long"));
+  if (said || !asksWhen) return null;
+  if (f.has("pace") || (f.has("payoff", "loanPaid", "gone", "paid") && (f.loan || f.has("payoff"))))
+    return { kind: "payoff", monthly: null, extra: 0, now: 0, loan };
+  return null;
+}
+
+/** A month or day without its year is the next one where the last one has passed. */
+function coming(day: Day | null, today: Day): Day {
+  let end = day ?? today;
+  while (end <= today) {
+    const month = addMonths(monthOf(end), 12);
+    end = end === lastDayOf(monthOf(end)) ? lastDayOf(month) : `${month}${end.slice(7)}`;
+  }
+  return end;
+}
