@@ -23,6 +23,8 @@ export interface FactStore {
   answeredBy(message: Pick<Note, "chat" | "message" | "root">): number[];
   /** The root of the standing fact that this person's latest note recorded; null where none stands. */
   lastRootOf(author: number): number | null;
+  /** The facts that a message made void. */
+  voidedBy(note: number): Fact[];
   /** The next ids that were never given. */
   next(): { fact: number; piece: number };
 }
@@ -79,6 +81,18 @@ export function openFactStore({ db }: Connection): FactStore {
       read: () => factOf(fact, numbers.get(fact.id) ?? []),
     }));
   };
+  const get: FactStore["get"] = (id) => {
+    const row = db.select().from(facts).where(eq(facts.id, id)).get();
+    if (!row) return null;
+    const ofFact = db.select().from(factPieces).where(eq(factPieces.fact, id));
+    return factOf(
+      row,
+      ofFact
+        .orderBy(asc(factPieces.position))
+        .all()
+        .map((link) => link.piece),
+    );
+  };
   return {
     append(added) {
       for (const fact of added) {
@@ -96,18 +110,14 @@ export function openFactStore({ db }: Connection): FactStore {
         .map(({ read }) => read())
         .sort(inFoldOrder),
     each,
-    get(id) {
-      const row = db.select().from(facts).where(eq(facts.id, id)).get();
-      if (!row) return null;
-      const ofFact = db.select().from(factPieces).where(eq(factPieces.fact, id));
-      return factOf(
-        row,
-        ofFact
-          .orderBy(asc(factPieces.position))
-          .all()
-          .map((link) => link.piece),
-      );
-    },
+    get,
+    voidedBy: (note) =>
+      db
+        .select()
+        .from(voids)
+        .where(eq(voids.note, note))
+        .all()
+        .map(({ fact }) => get(fact)!),
     ofRoot: (root) => ofRoot.all({ root }).map(({ id }) => id),
     answeredBy: ({ chat, message, root }) => answeredBy.all({ chat, message, root }).map(({ id }) => id),
     lastRootOf: (author) => lastRoot.get({ author })?.root ?? null,

@@ -125,8 +125,10 @@ export class LedgerOnFile implements Ledger {
       const books = this.#loaded();
       const voided = [...new Set(voids)].flatMap((id) => books.byId.get(id) ?? []).sort(inFoldOrder);
       if (voided.length !== new Set(voids).size) throw new Error("a fact to be voided does not stand");
-      const added = facts.map(({ fact, replaces }, index): Fact => {
-        const by = { id: this.#next.fact + index, author, note };
+      const added = facts.map(({ fact, replaces, as, restores }, index): Fact => {
+        const by = { id: this.#next.fact + index, author, note, ...as };
+        if (restores)
+          return recordedInPlaceOf(restores, fact, { ...by, author: restores.author, note: restores.note });
         const before = replaces === undefined ? voided.at(-1) : voided.find((old) => old.id === replaces);
         if (replaces !== undefined && !before) throw new Error(`fact ${replaces} is replaced but not voided`);
         return before ? recordedInPlaceOf(before, fact, by) : recordedAs(fact, by, root);
@@ -174,6 +176,18 @@ export class LedgerOnFile implements Ledger {
       if (fact && fact.place >= place) facts.push(fact);
     }
     return facts;
+  }
+
+  voidedBy(note: number): Fact[] {
+    return this.#facts.voidedBy(note);
+  }
+
+  lastMended(author: number): number | null {
+    const { facts } = this.#loaded();
+    const holds = (note: number) =>
+      facts.some((fact) => fact.note === note) ||
+      this.voidedBy(note).some(({ place }) => !facts.some((fact) => fact.place === place));
+    return this.#notes.mendedBy(author).find(holds) ?? null;
   }
 
   lastStanding(author: number): number | null {

@@ -31,8 +31,16 @@ export interface Amendment {
   author: number;
   /** Ids of standing facts that no longer stand. */
   voids: number[];
-  /** `replaces`: the voided fact whose place and root it keeps. Further ones take the last voided one's. */
-  facts: { fact: NewFact; replaces?: number }[];
+  /**
+   * `replaces`: the voided fact whose place and root it keeps. Further ones take the last voided one's. `as`: whose
+   * it stays; `restores`: the voided fact that it is once more, its place, message and author included.
+   */
+  facts: {
+    fact: NewFact;
+    replaces?: number;
+    as?: Pick<Fact, "author" | "note">;
+    restores?: Fact;
+  }[];
 }
 
 /** What can be asked of a ledger without writing. */
@@ -56,6 +64,10 @@ export interface LedgerReader {
   standingFactsAnswered(root: number): Fact[];
   /** What stands that was recorded in a place (`place` of a fact) or after it; no order. */
   standingFactsSince(place: number): Fact[];
+  /** The facts that a message made void. */
+  voidedBy(note: number): Fact[];
+  /** The last of a person's corrections of which something holds; null: none. */
+  lastMended(author: number): number | null;
   /** For undo: the message that this person touched last and of which something stands; null: none. */
   lastStanding(author: number): number | null;
   readonly settings: SettingsReader;

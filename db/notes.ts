@@ -8,6 +8,11 @@ import { rowWriter } from "./statements.ts";
 export type Note = typeof notes.$inferSelect;
 export type NoteState = Note["state"];
 
+/** The outcome of a message that corrected earlier ones. */
+export const MENDED = "mended";
+/** How many corrections an undo looks back over. */
+const MENDS_LOOKED_AT = 50;
+
 export interface NewNote {
   chat: string;
   message: string;
@@ -27,6 +32,8 @@ export interface Notes {
   get(id: number): Note | null;
   /** The latest revision of a message; of several of that name in the chat, of the latest. */
   find(chat: string, message: string): Note | null;
+  /** A person's latest messages that corrected earlier ones, newest first. */
+  mendedBy(author: number): number[];
   /** Notes handled at or after an instant, newest first: a person's, or everybody's. */
   recent(author: number | null, since: Instant): Note[];
 }
@@ -83,6 +90,15 @@ export function openNotes({ db }: Connection): Notes {
     },
     get: (id) => byId.get({ id }) ?? null,
     find,
+    mendedBy: (author) =>
+      db
+        .select({ id: notes.id })
+        .from(notes)
+        .where(and(eq(notes.author, author), eq(notes.outcome, MENDED)))
+        .orderBy(desc(notes.id))
+        .limit(MENDS_LOOKED_AT)
+        .all()
+        .map(({ id }) => id),
     recent: (author, since) =>
       db
         .select()

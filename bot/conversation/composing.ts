@@ -97,7 +97,8 @@ function buttonsOf(turn: Turn): Button[][] {
 
 function undoButton(turn: Turn): Button | null {
   const [first] = turn.recorded;
-  return first ? { label: "Undo", press: `u:${first.fact.root}` } : null;
+  // A correction is taken back by a button of its own.
+  return first && !turn.mended ? { label: "Undo", press: `u:${first.fact.root}` } : null;
 }
 
 /** The likely next step with the one piece that the note was about. */

@@ -3,7 +3,7 @@ import { mattersOf } from "../../core/decide/decide.ts";
 import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Ledger } from "../../db/ledger.ts";
-import type { Note } from "../../db/notes.ts";
+import { MENDED, type Note } from "../../db/notes.ts";
 import type { Question } from "../../db/questions.ts";
 import { answerOpen } from "./answering.ts";
 import { cautionOf, heard } from "./cautioning.ts";
@@ -254,7 +254,8 @@ function finish(turn: Turn): void {
   const refused = turn.refused.length > 0 ? "unclear" : "answered";
   ledger.setNoteState(
     note,
-    turn.recorded.length > 0 ? "recorded" : turn.asked.length > 0 ? "asked" : refused,
+    turn.recorded.length > 0 || turn.mended ? "recorded" : turn.asked.length > 0 ? "asked" : refused,
+    turn.mended ? MENDED : undefined,
   );
 }
 

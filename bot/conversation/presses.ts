@@ -10,6 +10,7 @@ import type { Mention, Reading } from "../../core/notes/reading.ts";
 import { applyEffect } from "./answering.ts";
 import { answerQuestion } from "./asking.ts";
 import { pressLead } from "./leading.ts";
+import { takeBackMend } from "./mending.ts";
 import { openQuestion } from "./questions.ts";
 import { decideAll } from "./recording.ts";
 import type { Turn } from "./turn.ts";
@@ -21,6 +22,7 @@ export function handlePress(turn: Turn, press: string): void {
   const piece = Number(rest.at(kind === "n" ? 1 : 0));
   if (kind === "q") pressChoice(turn, rest[0] ?? "", Number(rest[1]));
   else if (kind === "u") undoRoot(turn, Number(rest[0]), false);
+  else if (kind === "um") takeBackMend(turn, Number(rest[0]));
   else if (kind === "n" && isStep(rest[0])) takeStep(turn, rest[0], piece);
   else if (kind === "r") recapOf(turn, rest[0] ?? "");
   else if (kind === "nl") listFromNudge(turn, piece);

@@ -7,6 +7,7 @@ import type { Question } from "../../db/questions.ts";
 import { answerQuestion, setNudge } from "./asking.ts";
 import { amendNote } from "./editing.ts";
 import { type Fixing, fixFact, fixingOf } from "./fixing.ts";
+import { amendFacts, pastOf } from "./mending.ts";
 import { impossibleText, keepOutcome } from "./outcome.ts";
 import { closeQuestion, openQuestion, openQuestions, releaseAfter } from "./questions.ts";
 import { deskOf, type Turn } from "./turn.ts";
@@ -60,13 +61,17 @@ function decideOne(turn: Turn, matter: Matter, belonging: Belonging): number[] |
 
 function decideFact(turn: Turn, matter: Matter, belonging: Belonging): number[] | null {
   const { reading, said } = matter;
-  const decision = decide(matter, { ...deskOf(turn), today: said });
+  const past = pastOf(turn, belonging.replyRoot);
+  const decision = decide(matter, { ...deskOf(turn), today: said, past });
   switch (decision.kind) {
     case "refuse":
       refuse(turn, matter, decision.why);
       return null;
     case "ask":
       openQuestion(turn, matter, decision.ask, belonging.root);
+      return null;
+    case "act":
+      if (decision.effect.kind === "amend") amendFacts(turn, decision.effect, reading);
       return null;
     case "record": {
       if (asksOfDepositFirst(turn, { matter, root: belonging.root }, decision.facts)) return null;

@@ -73,6 +73,8 @@ function redoOne(redoing: Redoing, matter: Matter): Step {
   if (reading.kind !== "unclear" && !verbOf(reading.kind)?.decide)
     return { kind: "unusable", why: `"${reading.text}" is no note to put in its place.` };
   const decision = decide(matter, { books, today: matter.said, nextPiece });
+  if (decision.kind === "act")
+    return { kind: "unusable", why: `"${reading.text}" is no note to put in its place.` };
   if (decision.kind === "refuse") return { kind: "unusable", why: decision.why };
   if (decision.kind === "ask") {
     if (reading.kind === "unclear") return { kind: "unusable", why: decision.ask.prompt };

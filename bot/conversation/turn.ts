@@ -54,6 +54,8 @@ export interface Turn extends ConversationDeps {
   released: { matter: Matter; root: number }[];
   /** A question was closed, so that the next one in the queue may be asked. */
   closed: boolean;
+  /** An earlier note was corrected, which an undo takes back by itself. */
+  mended: boolean;
   /** The reply speaks of the books as changed, and ends with what that moved. */
   changed: boolean;
   /** A step that the newcomer was led to is done: the next may follow. */
@@ -81,6 +83,7 @@ export function newTurn(
     closed: false,
     changed: false,
     leadOn: false,
+    mended: false,
   };
   return { ...deps, ...of, root, today, ...empty, before: figuresNow(deps) };
 }

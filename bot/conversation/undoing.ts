@@ -1,6 +1,8 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { type Effect, NEVER_MIND, newMatter } from "../../core/decide/decision.ts";
+import { MENDED } from "../../db/notes.ts";
 import type { Question } from "../../db/questions.ts";
+import { takeBackMend } from "./mending.ts";
 import { echoOf, impossibleText } from "./outcome.ts";
 import { closeQuestionsOf, openQuestion, openQuestions, textsOf } from "./questions.ts";
 import type { Turn } from "./turn.ts";
@@ -10,6 +12,12 @@ const UNDO_FACTS_MAX = 5;
 
 /** Takes back a message: the one replied to, or this person's last one. */
 export function undoNote(turn: Turn, replyRoot?: number): void {
+  const { ledger, person } = turn;
+  const mend = replyRoot === undefined ? ledger.lastMended(person) : repliedMend(turn, replyRoot);
+  if (mend !== null && (replyRoot !== undefined || mend >= lastTouched(turn))) {
+    takeBackMend(turn, mend);
+    return;
+  }
   const root = replyRoot ?? lastRoot(turn);
   if (root === null) turn.spoken.push("There is nothing of yours to take back.");
   else undoRoot(turn, root, replyRoot === undefined);
@@ -51,6 +59,17 @@ export function takeBack(turn: Turn, root: number, own: boolean): void {
     const nothing = facts.length === 0 ? ", nothing was recorded" : "";
     turn.spoken.push(`Dropped${nothing}: ${textsOf(dropped)}`);
   } else if (facts.length === 0) turn.spoken.push("Nothing of that stands any more.");
+}
+
+/** A reply to a correction is about what it corrected, as long as it recorded nothing of its own. */
+function repliedMend({ ledger }: Turn, root: number): number | null {
+  return ledger.note(root)?.outcome === MENDED && ledger.standingFactsOf(root).length === 0 ? root : null;
+}
+
+/** The note at which anything of this person's was last recorded or asked; 0: never. */
+function lastTouched(turn: Turn): number {
+  const facts = turn.ledger.books.facts.filter(({ author }) => author === turn.person);
+  return Math.max(0, ...facts.map(({ note }) => note), ...openQuestions(turn).map(({ note }) => note));
 }
 
 /** What stands of a message. `own`: only what this person recorded. */

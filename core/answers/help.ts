@@ -66,6 +66,7 @@ const GROUPS: readonly { title: string; kinds: readonly Kind[]; topic?: RegExp }
     kinds: ["spend", "work", "drive", "loan", "pay", "statement", "terms", "income"],
   },
   { title: "Deals", topic: /\bdeals?\b/, kinds: ["collect", "trade", "share", "repeat"] },
+  { title: "Slips", topic: /\bslips?\b/, kinds: ["undo", "fix", "mend"] },
   { title: "Slips and wishes", kinds: ["undo", "fix", "goal", "taxrate", "nudge"] },
 ];
 
@@ -87,7 +88,12 @@ function answerHelp({ question: { text } }: Asked): Answer {
   const questions = answers.filter(({ about }) => about !== "help").map(({ example }) => example);
   // "waiting" is no question about the books: the conversation takes it, and asks what it still has to be told.
   const asked = packed([...questions, "waiting"]);
-  return reply([...lines, "Ask:", ...asked, "Also: help deals · export · backup · settings · invite"]);
+  return reply([
+    ...lines,
+    "Ask:",
+    ...asked,
+    "Also: help deals, help slips, export, settings, backup",
+  ]);
 }
 
 /** How wide a line of several examples may be on a phone. */

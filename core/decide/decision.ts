@@ -1,6 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { NewFact } from "../books/facts.ts";
 import type { Day } from "../calendar.ts";
+import type { Past } from "../mending/past.ts";
 import type { Cents } from "../money.ts";
 import type { Missing, Reading } from "../notes/reading.ts";
 
@@ -12,6 +13,8 @@ export interface Desk {
   nextPiece: number;
   /** Names of the odd things that the person has already said yes to for this reading. */
   confirmed: readonly string[];
+  /** What correcting earlier notes may look at; absent where only a new note may stand. */
+  past?: Past;
 }
 
 /** A reading on its way to the books: what was said, and what answers have settled since. */
@@ -48,6 +51,8 @@ export type Effect =
   | { kind: "change"; question: number; change: Partial<Reading> }
   /** Records the stored history file of a note; `sent`: its profit has already gone to the loan. */
   | { kind: "history"; note: number; sent: boolean }
+  /** Facts no longer stand, and others take the place of some of them. */
+  | { kind: "amend"; voids: number[]; facts: { fact: NewFact; replaces: number }[] }
   | { kind: "drop" };
 
 /** One way to answer: what the button says, the words that pick it when typed, and what it does. */
@@ -75,6 +80,8 @@ export interface Ask {
 export type Decision =
   | { kind: "record"; facts: NewFact[]; ask?: { reading: Reading; ask: Ask } }
   | { kind: "ask"; ask: Ask }
+  /** Earlier notes are changed. */
+  | { kind: "act"; effect: Effect }
   | { kind: "refuse"; why: string };
 
 export const NEVER_MIND: Choice = { label: "Never mind", effect: { kind: "drop" } };

@@ -1,5 +1,4 @@
 import type { Day } from "../calendar.ts";
-import type { Cents } from "../money.ts";
 
 /**
  * A mention of pieces, as said. `name` is the canonical singular lower-case noun; `count` is 1 unless said
@@ -52,33 +51,6 @@ export interface ReadingFields {
     could?: Reading[];
     /** The words that no reading takes up. */
     left?: string[];
-  };
-  mend: {
-    /** The fact it speaks of, as far as said; `number` is a piece's, `back` counts notes back from the newest. */
-    of?: {
-      kind?: Kind;
-      what?: string;
-      amount?: Cents;
-      date?: Day;
-      pieces?: Mention[];
-      number?: number;
-      back?: number;
-    };
-    /** What becomes of it; `amount` is the main one of its kind. */
-    to?: {
-      amount?: Cents;
-      date?: Day;
-      minutes?: number;
-      miles?: string;
-      method?: string;
-      buyer?: string;
-      source?: string;
-      fee?: Cents;
-      name?: string;
-      traits?: string[];
-      pieces?: Mention[];
-    };
-    removed?: true;
   };
 }
 

@@ -10,6 +10,7 @@ import { hold } from "./hold.ts";
 import { income } from "./income.ts";
 import { list } from "./listing.ts";
 import { loan } from "./loan.ts";
+import { mend } from "./mend.ts";
 import { nudge } from "./nudge.ts";
 import { pay } from "./pay.ts";
 import { refund } from "./refund.ts";
@@ -53,6 +54,7 @@ export const verbs = [
   drive,
   undo,
   fix,
+  mend,
   goal,
   taxrate,
   nudge,

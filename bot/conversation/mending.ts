@@ -1,0 +1,79 @@
+import type { Fact } from "../../core/books/facts.ts";
+import type { Effect } from "../../core/decide/decision.ts";
+import { asNew } from "../../core/mending/changed.ts";
+import type { Past } from "../../core/mending/past.ts";
+import type { Reading } from "../../core/notes/reading.ts";
+import { echoOf, impossibleText, keepOutcome } from "./outcome.ts";
+import type { Turn } from "./turn.ts";
+
+/** What a correction may look at beside the books. */
+export function pastOf(turn: Turn, replyRoot: number | undefined): Past {
+  return {
+    person: turn.person,
+    replied: replyRoot ?? null,
+    echo: (fact) => echoOf(turn, fact)[0] ?? fact.kind,
+    nameOf: (author) => turn.ledger.members.byId(author)?.name ?? "Someone",
+  };
+}
+
+/** Changes or takes out earlier facts as decided, and says what stood before. */
+export function amendFacts(
+  turn: Turn,
+  { voids, facts }: Extract<Effect, { kind: "amend" }>,
+  reading: Reading,
+): void {
+  const { ledger, person, note } = turn;
+  const before = voids.map((id) => ledger.factById(id)!);
+  const said = before.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
+  // Who noted it first stays its author: a correction changes what happened, not who told of it.
+  const kept = facts.map((each) => ({
+    ...each,
+    as: { author: ledger.factById(each.replaces)!.author, note },
+  }));
+  const result = ledger.amend({ note, author: person, voids, facts: kept });
+  if (result.kind === "impossible") {
+    turn.refused.push({ text: reading.text, line: reading.line, why: impossibleText(turn, result) });
+    return;
+  }
+  turn.mended = true;
+  turn.buttons.push([{ label: "Undo", press: `um:${note}` }]);
+  const gone = said.filter((_, index) => !facts.some(({ replaces }) => replaces === voids[index]));
+  const isChange = gone.length === 0;
+  keepOutcome(turn, isChange ? result.facts : [], { text: reading.text }, isChange ? said : []);
+  if (!isChange) turn.spoken.push(["Taken out:", ...gone].join(gone.length === 1 ? " " : "\n"));
+}
+
+/** Takes back one correction: what it changed or took out stands again as it was. */
+export function takeBackMend(turn: Turn, mend: number): void {
+  const { ledger } = turn;
+  const now = ledger.books.facts.filter((fact) => fact.note === mend);
+  const earlier = ledger.voidedBy(mend).filter((fact) => !isReplaced(turn, fact, now));
+  if (now.length === 0 && earlier.length === 0) {
+    turn.spoken.push("Nothing of that stands any more.");
+    return;
+  }
+  const said = now.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
+  const facts = earlier.map((fact) => {
+    const replaced = now.find(({ place }) => place === fact.place);
+    return { fact: asNew(fact), ...(replaced ? { replaces: replaced.id } : {}), restores: fact };
+  });
+  const result = ledger.amend({
+    note: turn.note,
+    author: turn.person,
+    voids: now.map(({ id }) => id),
+    facts,
+  });
+  if (result.kind === "impossible") {
+    turn.spoken.push(`Not taken back. ${impossibleText(turn, result)}`);
+    return;
+  }
+  turn.changed = true;
+  const again = result.facts.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
+  if (said.length > 0) turn.spoken.push(["Taken back:", ...said].join(said.length === 1 ? " " : "\n"));
+  if (again.length > 0) turn.spoken.push(["Stands again:", ...again].join(again.length === 1 ? " " : "\n"));
+}
+
+/** Something other than this correction's own fact stands in the place by now. */
+function isReplaced({ ledger }: Turn, { place }: Fact, own: readonly Fact[]): boolean {
+  return ledger.books.facts.some((fact) => fact.place === place && !own.includes(fact));
+}

@@ -1,0 +1,75 @@
+import { type Fact, type NewFact, newPiecesOf } from "../books/facts.ts";
+import { labelOf } from "../books/label.ts";
+import type { Desk } from "../decide/decision.ts";
+import { ever } from "../decide/fits.ts";
+import { matchMention } from "../decide/match.ts";
+import type { Mention } from "../notes/reading.ts";
+import type { MendOf, MendTo } from "./fields.ts";
+import { isMeant } from "./meant.ts";
+import { recounted } from "./recounted.ts";
+
+/** A fact as it should have been, why it cannot be, or the pieces that one word for them may mean. */
+export type Changed = { fact: NewFact } | { why: string } | { several: number[][] };
+
+/** Fields that stand in a fact's data under the same name. */
+const IN_DATA = ["minutes", "miles", "method", "buyer", "source", "fee", "owed", "paid", "received"] as const;
+
+/** The same fact with what is to be changed changed; what it does not say stays. */
+export function changed(fact: Fact, to: MendTo, of: MendOf, desk: Desk): Changed {
+  const next = { ...asNew(fact), ...(to.date === undefined ? {} : { day: to.date }) } as NewFact;
+  if (to.date !== undefined && to.date > desk.today) return { why: "That day has not come yet." };
+  if (to.amount !== undefined) next.amount = to.amount;
+  const data: Record<string, unknown> = { ...next.data };
+  for (const field of IN_DATA) if (to[field] !== undefined) data[field] = to[field];
+  const plain = { ...next, data } as NewFact;
+  if (to.name !== undefined || to.traits !== undefined) return renamed(plain, to, of, desk);
+  if (to.pieces === undefined) return { fact: plain };
+  if ("made" in plain.data) return recounted(plain, to.pieces, desk);
+  return moved(plain, to.pieces, desk);
+}
+
+/** A standing fact without what recording it gave it. */
+export function asNew(fact: Fact): NewFact {
+  const { kind, day, pieces, amount, data, by } = fact;
+  return {
+    kind,
+    day,
+    pieces,
+    data,
+    ...(amount === undefined ? {} : { amount }),
+    ...(by === undefined ? {} : { by }),
+  } as NewFact;
+}
+
+/** A name or a trait is that of one piece, unless several were said. */
+function renamed(fact: NewFact, { name, traits }: MendTo, of: MendOf, { books }: Desk): Changed {
+  if (fact.kind !== "buy" && fact.kind !== "trade") return { why: "Only a piece has a name." };
+  const numbers = newPiecesOf(fact);
+  const meant = numbers.filter((number) =>
+    isNamed(of, number, (mention) => isMeant(mention, books.pieces.get(number)!)),
+  );
+  const isPlural = (of.pieces ?? []).some((mention) => mention.plural || (mention.count ?? 1) > 1);
+  if (meant.length > 1 && !isPlural) return { why: `Which one? There are ${labelOf(books, meant)}.` };
+  const made = fact.data.made.map((piece, index) =>
+    meant.includes(numbers[index]!) ? { name: name ?? piece.name, traits: traits ?? piece.traits } : piece,
+  );
+  return { fact: { ...fact, data: { ...fact.data, made } } as NewFact };
+}
+
+function isNamed(of: MendOf, number: number, matches: (mention: Mention) => boolean): boolean {
+  if (of.number !== undefined) return of.number === number;
+  return (of.pieces ?? []).every(matches);
+}
+
+/** The pieces that a cost, a drive or a sale was really for. */
+function moved(fact: NewFact, mentions: readonly Mention[], { books }: Desk): Changed {
+  const taken = new Set<number>();
+  for (const mention of mentions) {
+    const match = matchMention(mention, books, ever, taken);
+    if (match.kind === "several") return { several: match.groups };
+    if (match.kind !== "found")
+      return { why: `There is no ${mention.name ?? `#${mention.number}`} on the books.` };
+    for (const number of match.pieces) taken.add(number);
+  }
+  return { fact: { ...fact, pieces: [...taken] } };
+}

@@ -1,0 +1,43 @@
+import type { FactKind } from "../books/facts.ts";
+import type { ReadingOf } from "../notes/reading.ts";
+
+export type MendTo = NonNullable<ReadingOf<"mend">["to"]>;
+export type MendOf = NonNullable<ReadingOf<"mend">["of"]>;
+export type MendField = keyof MendTo;
+
+const PLACED = ["date", "pieces"] as const;
+const PAID = ["amount", "date", "method"] as const;
+const MADE = ["name", "traits", "pieces"] as const;
+
+/** What of a fact of each kind can be corrected. `amount` is its main one: of a sale the price, of a trade the worth. */
+export const MENDABLE: Readonly<Record<FactKind, readonly MendField[]>> = {
+  buy: [...PAID, "source", ...MADE],
+  spend: [...PAID, "pieces"],
+  work: ["minutes", ...PLACED],
+  start: PLACED,
+  finish: PLACED,
+  list: ["amount", ...PLACED],
+  reprice: ["amount", ...PLACED],
+  hold: [...PAID, "buyer", "pieces"],
+  fallthrough: ["amount", ...PLACED],
+  sell: [...PAID, "buyer", "fee", "owed", "pieces"],
+  collect: [...PAID, "buyer", "pieces"],
+  trade: ["amount", "date", "paid", "received", ...MADE],
+  refund: ["amount", ...PLACED],
+  retire: PLACED,
+  income: PAID,
+  pay: ["amount", "date"],
+  loan: ["amount", "date"],
+  terms: ["date"],
+  statement: ["amount", "date"],
+  drive: ["miles", ...PLACED],
+  goal: ["amount", "date"],
+  taxrate: ["date"],
+  repeat: ["amount"],
+  sent: [],
+};
+
+/** Whether all that is to be changed belongs to facts of that kind. */
+export function canMend(kind: FactKind, to: MendTo): boolean {
+  return Object.keys(to).every((field) => MENDABLE[kind].includes(field as MendField));
+}

@@ -1,0 +1,72 @@
+import type { Piece } from "../books/books.ts";
+import { type Fact, newPiecesOf } from "../books/facts.ts";
+import type { Desk } from "../decide/decision.ts";
+import type { Mention } from "../notes/reading.ts";
+import { isNearSpelling } from "../notes/spelling.ts";
+import type { MendOf } from "./fields.ts";
+import type { Past } from "./past.ts";
+
+/** The standing facts that a correction may speak of, the one recorded last first. */
+export function factsMeant(of: MendOf, { books }: Desk, past: Past): Fact[] {
+  if (of.fact !== undefined) return books.facts.filter((fact) => fact.id === of.fact);
+  const all = books.facts.filter((fact) => fact.kind !== "sent").sort((a, b) => b.place - a.place);
+  const replied = all.filter((fact) => fact.root === past.replied);
+  const pieceOf = (number: number) => books.pieces.get(number)!;
+  const fitting = (replied.length > 0 ? replied : all).filter(
+    (fact) =>
+      isOfKind(fact, of, pieceOf) &&
+      isAbout(fact, of.what) &&
+      (of.amount === undefined || fact.amount === of.amount) &&
+      (of.date === undefined || fact.day === of.date) &&
+      (of.number === undefined || fact.pieces.includes(of.number)) &&
+      (of.pieces ?? []).every((mention) => fact.pieces.some((number) => isMeant(mention, pieceOf(number)))),
+  );
+  return of.back === undefined ? fitting : nthLast(fitting, of, past);
+}
+
+/** "The last paint" is a fact of that description; "the note before last" all that one message of this person recorded. */
+function nthLast(facts: readonly Fact[], { back = 1, ...of }: MendOf, { person }: Past): Fact[] {
+  if (Object.keys(of).length > 0) return facts.slice(back - 1, back);
+  const own = facts.filter((fact) => fact.author === person);
+  const root = [...new Set(own.map((fact) => fact.root))][back - 1];
+  return own.filter((fact) => fact.root === root);
+}
+
+/** A piece that came in a trade was bought by it, one that went in a trade sold. */
+function isOfKind(fact: Fact, { kind, number, pieces = [] }: MendOf, pieceOf: (n: number) => Piece): boolean {
+  if (kind === undefined || fact.kind === kind) return true;
+  if (fact.kind !== "trade" || (kind !== "buy" && kind !== "sell")) return false;
+  const got = newPiecesOf(fact);
+  const named = fact.pieces.filter(
+    (each) => each === number || pieces.some((mention) => isMeant(mention, pieceOf(each))),
+  );
+  return named.some((each) => got.includes(each) === (kind === "buy"));
+}
+
+function isAbout(fact: Fact, said: string | undefined): boolean {
+  if (said === undefined) return true;
+  const is =
+    fact.kind === "income"
+      ? fact.data.stream
+      : fact.kind === "spend" || fact.kind === "work"
+        ? fact.data.what
+        : undefined;
+  if (is === undefined) return false;
+  const [wanted, words] = [said, is].map((text) => text.toLowerCase().split(" ").map(singular));
+  return wanted!.every((word) => words!.includes(word)) || words!.every((word) => wanted!.includes(word));
+}
+
+function singular(word: string): string {
+  return word.length > 3 ? word.replace(/s$/, "") : word;
+}
+
+/** Whether a mention can mean a piece: its number, or a name that ends alike with no word that the piece has not. */
+export function isMeant(mention: Mention, piece: Readonly<Piece>): boolean {
+  if (mention.it) return true;
+  if (mention.number !== undefined) return mention.number === piece.number;
+  if (mention.name === undefined) return false;
+  const words = [...piece.traits, ...piece.name.split(" ")];
+  const said = [...(mention.traits ?? []), ...mention.name.split(" ")];
+  if (said.at(-1) === words.at(-1)) return said.every((word) => words.includes(word));
+  return isNearSpelling(mention.name, piece.name);
+}

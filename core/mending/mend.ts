@@ -1,0 +1,187 @@
+import { type Fact, newPiecesOf, recordedInPlaceOf } from "../books/facts.ts";
+import { foldFacts } from "../books/fold.ts";
+import { labelOf } from "../books/label.ts";
+import { problemText } from "../books/problem.ts";
+import { showDay } from "../calendar.ts";
+import {
+  type Ask,
+  type Choice,
+  confirmation,
+  type Decision,
+  type Desk,
+  NEVER_MIND,
+} from "../decide/decision.ts";
+import { dayWords } from "../decide/echo.ts";
+import { type Cents, show } from "../money.ts";
+import type { ReadingOf } from "../notes/reading.ts";
+import { changed } from "./changed.ts";
+import { canMend } from "./fields.ts";
+import { factsMeant } from "./meant.ts";
+import { type Amendment, withoutPieces } from "./mistake.ts";
+import type { Past } from "./past.ts";
+
+type MendReading = ReadingOf<"mend">;
+
+/** More facts than this are not offered one by one. */
+const OFFERED_MAX = 3;
+/** More lines than this of what goes along do not fit a question. */
+const SHOWN_MAX = 5;
+
+/** What a correction does to the books: it changes or takes out the fact it speaks of, or asks which one that is. */
+export function decideMend(reading: MendReading, desk: Desk): Decision {
+  const { past } = desk;
+  if (!past)
+    return { kind: "refuse", why: "That corrects an earlier note, so it cannot stand in a note's place." };
+  const { of = {}, to = {}, removed } = reading;
+  if (
+    removed &&
+    of.number !== undefined &&
+    of.kind === undefined &&
+    of.what === undefined &&
+    of.amount === undefined
+  )
+    return takeOut(reading, [of.number], desk, past);
+  const meant = factsMeant(of, desk, past);
+  const fitting = removed ? meant : meant.filter(({ kind }) => canMend(kind, to));
+  const [only, ...others] = fitting;
+  if (!only) return { kind: "refuse", why: noneWords(meant, past) };
+  if (others.length > 0) return { kind: "ask", ask: whichOne(reading, fitting, desk, past) };
+  if (removed) return remove(reading, only, desk, past);
+  if (only.kind === "trade" && of.kind === "buy" && to.amount !== undefined)
+    return { kind: "ask", ask: worthOrCash(reading, only, to.amount) };
+  return change(reading, only, desk, past);
+}
+
+function noneWords(meant: readonly Fact[], past: Past): string {
+  const [first] = meant;
+  if (first) return `That cannot be changed there: ${past.echo(first)}`;
+  return 'I find no note like that. "last 5 notes" shows what I have.';
+}
+
+/** A button each, the newest first. */
+function whichOne(reading: MendReading, facts: readonly Fact[], { today }: Desk, past: Past): Ask {
+  const shown = facts.slice(0, OFFERED_MAX);
+  const choices = shown.map(
+    (fact): Choice => ({
+      label: `${past.echo(fact)}${past.echo(fact).includes(showDay(fact.day, today)) ? "" : dayWords(fact, today)}`,
+      effect: { kind: "settle", change: { of: { ...reading.of, fact: fact.id } } },
+    }),
+  );
+  const more = facts.length - shown.length;
+  const prompt = `Which one?${more > 0 ? ` ${more} older ones fit as well: say the day or the amount.` : ""}`;
+  return { prompt, wants: "choice", choices: [...choices, { ...NEVER_MIND, label: "None of these" }] };
+}
+
+function remove(reading: MendReading, fact: Fact, desk: Desk, past: Past): Decision {
+  const made = newPiecesOf(fact);
+  const hasMore = made.some((number) => (desk.books.story.get(number) ?? []).length > 1);
+  if (hasMore) return takeOut(reading, made, desk, past);
+  return amend(reading, { voids: [fact], facts: [] }, desk, past);
+}
+
+/** "#8 was a mistake": the piece goes and all that is on it, shown first where that is more than its purchase. */
+function takeOut(reading: MendReading, numbers: readonly number[], desk: Desk, past: Past): Decision {
+  const missing = numbers.find((number) => !desk.books.pieces.has(number));
+  if (missing !== undefined) return { kind: "refuse", why: `There is no #${missing} on the books.` };
+  const amendment = withoutPieces(numbers, desk);
+  if (amendment.voids.length > 1 && !desk.confirmed.includes("take out")) {
+    const lines = amendment.voids.map((fact) => lineOf(fact, amendment, past));
+    const more = lines.length > SHOWN_MAX ? [`and ${lines.length - SHOWN_MAX} more`] : [];
+    const prompt = [`With ${labelOf(desk.books, numbers)} goes:`, ...lines.slice(0, SHOWN_MAX), ...more].join(
+      "\n",
+    );
+    return {
+      kind: "ask",
+      ask: confirmation(prompt, { label: `Take out all ${lines.length}`, confirm: "take out" }),
+    };
+  }
+  return amend(reading, amendment, desk, past);
+}
+
+function lineOf(fact: Fact, { facts }: Amendment, past: Past): string {
+  return `${past.echo(fact)}${facts.some(({ replaces }) => replaces === fact.id) ? " (its share)" : ""}`;
+}
+
+function change(reading: MendReading, fact: Fact, desk: Desk, past: Past): Decision {
+  const { of = {}, to = {} } = reading;
+  const next = changed(fact, to, of, desk);
+  if ("why" in next) return { kind: "refuse", why: next.why };
+  if ("several" in next) return { kind: "ask", ask: whichPieces(reading, next.several, desk) };
+  return amend(reading, { voids: [fact], facts: [{ fact: next.fact, replaces: fact.id }] }, desk, past);
+}
+
+function whichPieces(reading: MendReading, groups: readonly number[][], { books }: Desk): Ask {
+  const choices = groups.map((numbers): Choice => {
+    const pieces = numbers.map((number) => ({ number, count: 1 }));
+    return {
+      label: labelOf(books, numbers),
+      effect: { kind: "settle", change: { to: { ...reading.to, pieces } } },
+    };
+  });
+  return { prompt: "Which of them?", wants: "choice", choices: [...choices, NEVER_MIND] };
+}
+
+/** What was got in a trade cost the worth of what was given and the cash: which of them was wrong? */
+function worthOrCash(
+  reading: MendReading,
+  { amount = 0, data }: Extract<Fact, { kind: "trade" }>,
+  cost: Cents,
+): Ask {
+  const cash = (data.paid ?? 0) - (data.received ?? 0);
+  const worth = cost - cash;
+  const other = cost - amount;
+  const choice = (label: string, to: MendReading["to"]): Choice => ({
+    label,
+    effect: { kind: "settle", change: { of: { ...reading.of, kind: "trade" }, to } as Partial<MendReading> },
+  });
+  const words = other >= 0 ? `${show(other)} was paid on top` : `${show(-other)} came back`;
+  const choices = [
+    ...(worth >= 0 ? [choice(`What I gave was worth ${show(worth)}`, { amount: worth })] : []),
+    choice(words, { paid: Math.max(0, other), received: Math.max(0, -other) }),
+  ];
+  return {
+    prompt: "That came in a trade. What was wrong?",
+    wants: "choice",
+    choices: [...choices, NEVER_MIND],
+  };
+}
+
+/** Checked against all that stands; what is somebody else's is shown first. */
+function amend(reading: MendReading, amendment: Amendment, desk: Desk, past: Past): Decision {
+  const { voids, facts } = amendment;
+  const theirs = voids.find((fact) => fact.author !== past.person);
+  if (theirs && !desk.confirmed.includes("theirs")) {
+    const prompt = `${past.nameOf(theirs.author)} noted that: ${past.echo(theirs)}. Change it?`;
+    return { kind: "ask", ask: confirmation(prompt, { label: "Yes, change it", confirm: "theirs" }) };
+  }
+  const folded = foldFacts(standingAfter(amendment, desk));
+  if (folded.kind === "folded")
+    return { kind: "act", effect: { kind: "amend", voids: voids.map(({ id }) => id), facts } };
+  const why = problemText(folded.problem, desk.books).replace(/\d{4}-\d{2}-\d{2}/g, (day) =>
+    showDay(day, desk.today),
+  );
+  const inTheWay = desk.books.facts.find(({ id }) => id === folded.fact.id);
+  if (!inTheWay) return { kind: "refuse", why };
+  return { kind: "ask", ask: wayOut(reading, inTheWay, why, past) };
+}
+
+function standingAfter({ voids, facts }: Amendment, { books }: Desk): Fact[] {
+  const kept = books.facts.filter((fact) => !voids.includes(fact));
+  const next = facts.map(({ fact, replaces }, index) => {
+    const before = voids.find(({ id }) => id === replaces)!;
+    const id = Number.MAX_SAFE_INTEGER - facts.length + index;
+    return recordedInPlaceOf(before, fact, { id, author: before.author, note: before.note });
+  });
+  return [...kept, ...next];
+}
+
+/** A later fact that would become impossible is named, with the way to take it back first. */
+function wayOut(reading: MendReading, fact: Fact, why: string, past: Past): Ask {
+  const { text, line } = reading;
+  const first: MendReading = { kind: "mend", of: { fact: fact.id }, removed: true, text, line };
+  const choices: Choice[] = [
+    { label: `Take that back first`, effect: { kind: "instead", readings: [first, reading] } },
+    NEVER_MIND,
+  ];
+  return { prompt: `In the way: ${past.echo(fact)}\n${why}`, wants: "choice", choices };
+}

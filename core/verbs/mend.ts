@@ -1,0 +1,59 @@
+import type { Day } from "../calendar.ts";
+import { judgeMend } from "../decide/correcting.ts";
+import { decideMend } from "../mending/mend.ts";
+import type { Cents } from "../money.ts";
+import { defineVerb } from "./verb.ts";
+
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    mend: {
+      /** The fact it speaks of, as far as said; `number` is a piece's, `back` counts notes back from the newest. */
+      of?: {
+        kind?: Kind;
+        what?: string;
+        amount?: Cents;
+        date?: Day;
+        pieces?: Mention[];
+        number?: number;
+        back?: number;
+        /** The id of the fact, once it is known. */
+        fact?: number;
+      };
+      /** What becomes of it; `amount` is the main one of its kind. */
+      to?: {
+        amount?: Cents;
+        date?: Day;
+        minutes?: number;
+        miles?: string;
+        method?: string;
+        buyer?: string;
+        source?: string;
+        fee?: Cents;
+        owed?: Cents;
+        /** Cash of a trade, paid by us or to us. */
+        paid?: Cents;
+        received?: Cents;
+        name?: string;
+        traits?: string[];
+        pieces?: Mention[];
+      };
+      removed?: true;
+    };
+  }
+}
+
+export const mend = defineVerb({
+  kind: "mend",
+  example: "#8 was a mistake",
+  reads: {
+    says: [
+      { say: ["was a mistake", "were a mistake", "is a mistake", "was an error"], with: ["named"] },
+      { say: ["actually cost", "actually paid"], with: ["piece", "number"] },
+      { say: ["delete the last", "remove the last", "undo the last", "delete the", "remove the"] },
+    ],
+    slots: {},
+    absorbs: ["sold", "bought", "drove", "drive", "spent", "paid"],
+    judge: judgeMend,
+  },
+  decide: decideMend,
+});
