@@ -3,6 +3,7 @@ import { signed } from "../core/answers/wording.ts";
 import { type Day, dayOfInstant, type Instant } from "../core/calendar.ts";
 import type { Ledger } from "../db/ledger.ts";
 import type { OutboxBody, OutboxRow } from "../db/outbox.ts";
+import { seesMoney } from "./conversation/sight.ts";
 import { addedUp, talliedLine } from "./conversation/tally.ts";
 
 /** Where at least so many messages wait for one chat, those that can be told together are. */
@@ -61,7 +62,7 @@ function isJoinable({ id, body, note }: OutboxRow, prompts: ReadonlySet<number>)
 }
 
 function isAlike({ body }: TextRow, { body: first }: TextRow): boolean {
-  return (body.tally === undefined) === (first.tally === undefined) && body.tally?.by === first.tally?.by;
+  return (body.tally === undefined) === (first.tally === undefined);
 }
 
 type Joining = { joined: TextRow[]; body: TextBody };
@@ -72,15 +73,14 @@ function talliedBody(
   rows: readonly TextRow[],
   asking: number,
 ): Joining {
-  const by = rows[0]?.body.tally?.by;
+  const [first] = rows;
+  const reader = first ? ledger.members.byUser(first.chat) : null;
+  const month =
+    reader && seesMoney(ledger, reader.id) ? [monthLine(ledger, dayOfInstant(now(), zone()))] : [];
   const of = addedUp(rows.map(({ body }) => body.tally?.of ?? {}));
   const asks = asking > 0 ? [`${asking} more ${asking === 1 ? "needs" : "need"} an answer, see below`] : [];
-  const lines =
-    by === undefined
-      ? [talliedLine(of), ...asks, monthLine(ledger, dayOfInstant(now(), zone()))]
-      : [`${by}: ${talliedLine(of)}`];
-  const tally = { of, ...(by === undefined ? {} : { by }) };
-  return { joined: [...rows], body: { kind: "text", reply: { text: lines.join("\n") }, tally } };
+  const text = [talliedLine(of), ...asks, ...month].join("\n");
+  return { joined: [...rows], body: { kind: "text", reply: { text }, tally: { of } } };
 }
 
 function monthLine({ books }: Ledger, today: Day): string {

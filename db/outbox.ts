@@ -1,9 +1,9 @@
-import { and, asc, desc, eq, isNull, like, sql } from "drizzle-orm";
+import { and, asc, desc, eq, inArray, isNull, like, sql } from "drizzle-orm";
 import { z } from "zod";
 import type { Instant } from "../core/calendar.ts";
 import type { Reply } from "../core/reply.ts";
 import type { Connection } from "./connection.ts";
-import { outbox } from "./schema.ts";
+import { notes, outbox } from "./schema.ts";
 import { rowWriter } from "./statements.ts";
 
 const reply: z.ZodType<Reply> = z.object({
@@ -15,12 +15,20 @@ const body = z.discriminatedUnion("kind", [
   z.object({
     kind: z.literal("text"),
     reply,
-    /** Where it tells of recorded notes and nothing else: how many of each kind, and whose where not the reader's. */
-    tally: z.object({ by: z.string().optional(), of: z.record(z.string(), z.number().int()) }).optional(),
+    /** Where it tells of recorded notes and nothing else: how many of each kind. */
+    tally: z.object({ of: z.record(z.string(), z.number().int()) }).optional(),
     /** It tells of several rows; what this one itself said. */
     joined: z.string().optional(),
+    /** Comes without a sound. */
+    silent: z.literal(true).optional(),
   }),
-  z.object({ kind: z.literal("edit"), outbox: z.number().int(), reply }),
+  z.object({
+    kind: z.literal("edit"),
+    outbox: z.number().int(),
+    reply,
+    /** Where the chat will not change the message, these words are sent as one of their own. */
+    orSend: z.literal(true).optional(),
+  }),
   z.object({
     kind: z.literal("file"),
     make: z.object({
@@ -86,6 +94,10 @@ export interface Outbox {
   unreached(chat: string): OutboxRow[];
   /** To be sent after all, before whatever is queued from now on. */
   revive(id: number): void;
+  /** A chat's newest rows that were or will be sent, newest first. */
+  lately(chat: string, limit: number): OutboxRow[];
+  /** The first reply to any wording of a message (its root note): what a new wording of it may change. */
+  answerOf(root: number): OutboxRow | null;
   /** The row that was sent as this message of a chat; one that tells of several answers no note. */
   messageOf(chat: string, message: string): OutboxRow | null;
 }
@@ -160,6 +172,22 @@ export function openOutbox({ db }: Connection): Outbox {
           .all(),
       ),
     revive: (id) => change(id, { gaveUp: null, tries: 0, notBefore: null }),
+    lately: (chat, limit) =>
+      decodedAll(
+        db
+          .select()
+          .from(outbox)
+          .where(and(eq(outbox.chat, chat), isNull(outbox.gaveUp)))
+          .orderBy(desc(outbox.id))
+          .limit(limit)
+          .all(),
+      ),
+    answerOf(root) {
+      const wordings = db.select({ id: notes.id }).from(notes).where(eq(notes.root, root));
+      const isReply = and(inArray(outbox.note, wordings), isNull(outbox.gaveUp));
+      const rows = db.select().from(outbox).where(isReply).orderBy(asc(outbox.id)).all();
+      return decodedAll(rows).find(({ body }) => body.kind === "text" && body.joined === undefined) ?? null;
+    },
     messageOf(chat, message) {
       const sentAs = and(eq(outbox.chat, chat), eq(outbox.message, message));
       const row = rowOf(db.select().from(outbox).where(sentAs).orderBy(desc(outbox.id)).get());

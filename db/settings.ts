@@ -22,6 +22,10 @@ const shapes = {
   piecesWaiting: z.record(z.string(), day),
   /** Whether the owner hears of what members log at all. */
   tellOwner: z.boolean(),
+  /** Whether members are told the month, the loan and what is due to it. */
+  membersSeeMoney: z.boolean(),
+  /** The last note that the owner was told of, of those that members sent. */
+  toldThrough: z.number().int(),
   /** Year to cents a mile as a plain decimal, beside the built-in table. */
   mileageRates: z.record(z.string(), z.string()),
   /** Instant of the last update that came from the chat server. */

@@ -6,6 +6,7 @@ import type { ReadingOf } from "../../core/notes/reading.ts";
 import { nudgeTime } from "../../db/settings.ts";
 import { monthPictureBody } from "../files/bodies.ts";
 import { queuePictures } from "./pictures.ts";
+import { isAboutMoney, NOT_SHOWN, seesMoney } from "./sight.ts";
 import type { Turn } from "./turn.ts";
 
 /** Answers a question about the books. */
@@ -13,6 +14,10 @@ export function answerQuestion(turn: Turn, question: ReadingOf<"ask">): void {
   const rule = answers.find(({ about }) => about === question.about);
   if (!rule) throw new Error(`no answer for ${question.about}`);
   const { ledger, today, currency } = turn;
+  if (isAboutMoney(question.about) && !seesMoney(ledger, turn.person)) {
+    turn.spoken.push(NOT_SHOWN);
+    return;
+  }
   const mileageRates = ledger.settings.get("mileageRates") ?? {};
   const pieces = piecesAsked(turn, question);
   const answer = rule.answer({ question, books: ledger.books, today, currency, pieces, mileageRates });

@@ -10,6 +10,7 @@ import { isZone, zoneNamed, zonesCalled } from "../zone.ts";
 import { queueBackup, queueExport } from "./files.ts";
 import { beginLead } from "./leading.ts";
 import { askAgain, openQuestions } from "./questions.ts";
+import { NOT_SHOWN, seesMoney } from "./sight.ts";
 import type { Turn } from "./turn.ts";
 
 interface Command {
@@ -25,7 +26,7 @@ const commands: readonly Command[] = [
   { says: /^(?:start|hello|hi|hey)$/, run: greet },
   { says: /^settings?$/, run: tellSettings },
   { says: /^(?:what'?s )?(?:still )?waiting$/, run: askWaiting },
-  { says: /^export$/, run: queueExport },
+  { says: /^export$/, run: exportFor },
   { says: /^backup$/, owner: true, run: queueBackup },
   { says: /^members?$/, owner: true, run: (turn) => turn.spoken.push(membersText(turn.ledger)) },
   { says: /^invite$/, owner: true, run: (turn) => turn.spoken.push(inviteMember(turn.ledger, turn.now())) },
@@ -38,6 +39,7 @@ const commands: readonly Command[] = [
   { says: /^time ?zone (\S[\S ]{0,60})$/, owner: true, run: setZone },
   { says: /^mileage rate(?: ([\d. ]{1,20}))?$/, owner: true, run: setMileageRate },
   { says: /^tell me of members (on|off)$/, owner: true, run: setTellOwner },
+  { says: /^members? see (money|pieces)(?: only)?$/, owner: true, run: setMembersSee },
 ];
 
 /** Takes a message that is wholly a word to the bot; false where it is none. */
@@ -117,10 +119,26 @@ function setMileageRate(turn: Turn, said: string): void {
   turn.spoken.push(`Miles of ${year} count ${cents} cents each in the tax estimate.`);
 }
 
+/** The books hold the month and the loan, so they go only to who may see these. */
+function exportFor(turn: Turn): void {
+  if (seesMoney(turn.ledger, turn.person)) queueExport(turn);
+  else turn.spoken.push(NOT_SHOWN);
+}
+
+function setMembersSee(turn: Turn, said: string): void {
+  const isMoney = said.toLowerCase().startsWith("money");
+  turn.ledger.settings.set("membersSeeMoney", isMoney);
+  turn.spoken.push(
+    isMoney ? "Members now see the month and the loan." : "Members see pieces, not the month nor the loan.",
+  );
+}
+
 function setTellOwner(turn: Turn, said: string): void {
   turn.ledger.settings.set("tellOwner", said.toLowerCase() === "on");
   turn.spoken.push(
-    said.toLowerCase() === "on" ? "I tell you what members log." : "I no longer tell you what members log.",
+    said.toLowerCase() === "on"
+      ? "Once a day I tell you what members noted."
+      : "I no longer tell you what members note.",
   );
 }
 
@@ -149,7 +167,8 @@ function tellSettings(turn: Turn): void {
     `Tax set aside: ${percent}%`,
     `Goals: ${goals.join(", ") || "none"}`,
     ...(rates.length > 0 ? [`Cents a mile: ${rates.join(", ")}`] : []),
-    `Members' notes: ${settings.get("tellOwner") === false ? "not told" : "told to the owner"}`,
+    `Members' notes: ${settings.get("tellOwner") === false ? "not told" : "told once a day"}`,
+    `Members see: ${settings.get("membersSeeMoney") ? "pieces, month and loan" : "pieces only"}`,
     `Currency: ${turn.currency}`,
     "To change them, send:",
     "time zone America/Chicago",
@@ -158,6 +177,7 @@ function tellSettings(turn: Turn): void {
     "goal 100 pieces this year",
     "mileage rate 2027 74",
     "tell me of members off",
+    "members see money · members see pieces",
   ];
   turn.spoken.push(lines.join("\n"));
 }

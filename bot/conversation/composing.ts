@@ -3,6 +3,7 @@ import { statusOf } from "../../core/books/piece.ts";
 import { folded, PHONE_LINES, rowsOf } from "../../core/phone.ts";
 import type { Button, Reply } from "../../core/reply.ts";
 import { askAgain, openQuestions } from "./questions.ts";
+import { seesMoney } from "./sight.ts";
 import { talliedLine, tallyOf } from "./tally.ts";
 import { figuresNow, type Turn } from "./turn.ts";
 
@@ -22,7 +23,8 @@ export function composeReply(turn: Turn, caution: string | null): Composed {
   const isNext = askNext(turn);
   const waiting = waitingLine(turn);
   const body = [...recordedLines(turn), ...turn.spoken, ...refusedLines(turn)];
-  if (turn.changed) body.push(...movedLines(turn.before, figuresNow(turn)));
+  if (turn.changed && seesMoney(turn.ledger, turn.person))
+    body.push(...movedLines(turn.before, figuresNow(turn)));
   const last = [...questionLines(turn, isNext), ...(waiting ? [waiting] : [])];
   const all = [...body, ...(caution ? [caution] : []), ...last];
   const isRoomy = rowsOf(all.join("\n")) <= PHONE_LINES;
@@ -100,6 +102,14 @@ function undoButton(turn: Turn): Button | null {
   // A correction is taken back by a button of its own.
   return first && !turn.mended ? { label: "Undo", press: `u:${first.fact.root}` } : null;
 }
+
+/** The states of a piece in which a next step can be taken by its button. */
+export const STEP_STATUS: Readonly<Record<string, readonly string[]>> = {
+  start: ["bought"],
+  finish: ["started"],
+  list: ["finished"],
+  sell: ["listed", "held"],
+};
 
 /** The likely next step with the one piece that the note was about. */
 function nextButtons(turn: Turn): Button[] {

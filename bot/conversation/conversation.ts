@@ -4,6 +4,7 @@ import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import { MENDED, type Note } from "../../db/notes.ts";
+import type { OutboxBody } from "../../db/outbox.ts";
 import type { Question } from "../../db/questions.ts";
 import { answerOpen } from "./answering.ts";
 import { cautionOf, heard } from "./cautioning.ts";
@@ -18,12 +19,15 @@ import { handlePress } from "./presses.ts";
 import { askAgain, askWhetherAgain, closeQuestionsOf, openQuestions } from "./questions.ts";
 import { decideAll, decideReleased } from "./recording.ts";
 import { isTellable, tallyOf } from "./tally.ts";
+import { tidyButtons } from "./tidying.ts";
 import { type ConversationDeps, newTurn, type Turn } from "./turn.ts";
 
 export type { ConversationDeps } from "./turn.ts";
 
 /** The same words from the same person within this long are asked about. */
 const AGAIN_MS = 5 * 60_000;
+/** Notes handled within this long of each other are under way together. */
+const TOGETHER_MS = 15_000;
 
 /**
  * The conversation over one ledger. `hear` and `press` handle one message or press in one transaction: the
@@ -222,6 +226,7 @@ function hearPress(deps: ConversationDeps, press: Press): void {
     handled: deps.now(),
   });
   const turn = newTurn(deps, { person, chat, note, said, lines: 1 });
+  turn.pressed = press.message;
   // A choice and an undo know by themselves that they were made before; a next step does not.
   if (isAgain && press.press.startsWith("n")) turn.spoken.push("That button was used already.");
   else handlePress(turn, press.press);
@@ -240,17 +245,14 @@ function finish(turn: Turn): void {
   const caution = cautionOf(turn);
   const { reply, aside } = composeReply(turn, caution);
   const tally = caution === null && isTellable(turn) ? { tally: { of: tallyOf(turn) } } : {};
-  const row =
-    reply === null
-      ? null
-      : ledger.outbox.queue({ chat, body: { kind: "text", reply, ...tally }, about: note });
+  const row = reply === null ? null : queueReply(turn, { kind: "text", reply, ...tally });
   const [asked] = turn.asked;
   if (asked && row !== null) ledger.questions.setPrompt(asked.id, row);
   if (aside !== null) ledger.outbox.queue({ chat, body: { kind: "text", reply: aside }, about: note });
   const lead = nextLead(turn);
   if (lead !== null) ledger.outbox.queue({ chat, body: { kind: "text", reply: lead } });
   for (const body of turn.files) ledger.outbox.queue({ chat, body, about: note });
-  tellOwner(turn);
+  tidyButtons(turn);
   const refused = turn.refused.length > 0 ? "unclear" : "answered";
   ledger.setNoteState(
     note,
@@ -259,17 +261,26 @@ function finish(turn: Turn): void {
   );
 }
 
-/** When a member records something, the owner hears of it in one line. */
-function tellOwner(turn: Turn): void {
-  const { ledger, recorded } = turn;
-  const owner = ledger.settings.get("ownerChat");
-  const member = ledger.members.byId(turn.person);
-  const [first] = recorded;
-  if (!first || !owner || owner === turn.chat || member?.role === "owner") return;
-  if (ledger.settings.get("tellOwner") === false) return;
-  const more = recorded.length > 1 ? ` and ${recorded.length - 1} more` : "";
-  const by = member?.name ?? "Someone";
-  const reply = { text: `${by}: ${first.lines[0]}${more}` };
-  const tally = { by, of: tallyOf(turn) };
-  ledger.outbox.queue({ chat: owner, body: { kind: "text", reply, tally }, about: turn.note });
+/**
+ * Queues the reply: after an edit as new words of the bot's earlier answer, else as a message, which quotes its
+ * note where several are under way. A question always comes as a message: its place in the queue goes by it.
+ */
+function queueReply(turn: Turn, body: Extract<OutboxBody, { kind: "text" }>): number | null {
+  const { ledger, chat, note, root } = turn;
+  const earlier = note === root || turn.asked.length > 0 ? null : ledger.outbox.answerOf(root);
+  if (earlier?.chat === chat) {
+    const edit = { kind: "edit" as const, outbox: earlier.id, reply: body.reply, orSend: true as const };
+    return ledger.outbox.queue({ chat, body: edit, about: note });
+  }
+  const replyTo = isOneOfSeveral(turn) ? { replyTo: ledger.note(note)!.message } : {};
+  return ledger.outbox.queue({ chat, body, about: note, ...replyTo });
+}
+
+/** Whether the person has other notes under way: sent in the same moment, or waited for together. */
+function isOneOfSeveral({ ledger, person, root, said, now, pressed }: Turn): boolean {
+  if (pressed !== null) return false;
+  if (now() - said > TOGETHER_MS) return true;
+  return ledger
+    .recentNotes(person, now() - TOGETHER_MS)
+    .some((note) => note.root !== root && !note.message.startsWith("press:"));
 }

@@ -58,6 +58,8 @@ export interface Turn extends ConversationDeps {
   mended: boolean;
   /** The reply speaks of the books as changed, and ends with what that moved. */
   changed: boolean;
+  /** The bot's message whose button was pressed, by the chat's own id; null for a message. */
+  pressed: string | null;
   /** A step that the newcomer was led to is done: the next may follow. */
   leadOn: boolean;
   /** The money figures before anything came of the message. */
@@ -84,6 +86,7 @@ export function newTurn(
     changed: false,
     leadOn: false,
     mended: false,
+    pressed: null,
   };
   return { ...deps, ...of, root, today, ...empty, before: figuresNow(deps) };
 }

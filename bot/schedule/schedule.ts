@@ -8,6 +8,7 @@ import type { Ledger } from "../../db/ledger.ts";
 import { nudgeTime } from "../../db/settings.ts";
 import type { Log } from "../log.ts";
 import { failureText } from "../log.ts";
+import { membersTold } from "./members-told.ts";
 import { monthRetelling, tellMonths } from "./months.ts";
 
 export interface ScheduleDeps {
@@ -51,6 +52,7 @@ export function startSchedule(deps: ScheduleDeps): Schedule {
     attempt(deps, "recap", tellMonths);
     attempt(deps, "recap again", retelling);
     attempt(deps, "nudge", nudge);
+    attempt(deps, "members told", tellOfMembers);
   };
   tick();
   const timer = setInterval(tick, TICK_MS);
@@ -103,6 +105,21 @@ function nudge({ ledger }: ScheduleDeps, { instant, today, time, chat }: Moment)
     });
     if (!reply) return false;
     return ledger.outbox.queue({ chat, body: { kind: "text", reply }, key: `nudge:${today}` }) !== null;
+  });
+}
+
+/** Once a day, at the hour of the daily message and without a sound: what members noted. */
+function tellOfMembers({ ledger }: ScheduleDeps, { today, time, chat }: Moment): boolean {
+  const { settings } = ledger;
+  if (chat === null || settings.get("tellOwner") === false || time < nudgeTime(settings)) return false;
+  const key = `members:${today}`;
+  return ledger.transaction(() => {
+    const told = membersTold(ledger, today);
+    if (!told) return false;
+    const body = { kind: "text" as const, reply: { text: told.text }, silent: true as const };
+    if (ledger.outbox.queue({ chat, body, key }) === null) return false;
+    settings.set("toldThrough", told.through);
+    return true;
   });
 }
 

@@ -4,10 +4,11 @@ import type { Button } from "../../core/reply.ts";
 import type { Outbox, OutboxBody, OutboxRow } from "../../db/outbox.ts";
 import { failureText, type Log } from "../log.ts";
 import type { Courier, Sending } from "../sender.ts";
-import { isUnchanged, sendingOfFailure } from "./failure.ts";
+import { isRefusedEdit, isUnchanged, sendingOfFailure } from "./failure.ts";
 import { CAPTION_LENGTH_MAX, htmlParts } from "./markup.ts";
 
 type FileBody = OutboxBody & { kind: "file" };
+type EditBody = OutboxBody & { kind: "edit" };
 export type MakeFile = (
   make: FileBody["make"],
 ) => Promise<{ name: string } & ({ bytes: Uint8Array } | { path: string })>;
@@ -29,13 +30,14 @@ export function createCourier(deps: {
   const partsSent = new Map<number, number>();
 
   async function sendText(row: OutboxRow, text: string, buttons: Button[][], signal: AbortSignal) {
+    const sound = row.body.kind === "text" && row.body.silent ? { disable_notification: true } : {};
     const parts = htmlParts(text);
     let message: number | null = null;
     for (let index = partsSent.get(row.id) ?? 0; index < parts.length; index++) {
       const isLast = index === parts.length - 1;
       const markup = isLast ? markupOf(buttons, log) : undefined;
       const replyTo = index === 0 ? replyParameters(row) : {};
-      const options = { ...silence, ...replyTo, ...(markup ? { reply_markup: markup } : {}) };
+      const options = { ...plain, ...sound, ...replyTo, ...(markup ? { reply_markup: markup } : {}) };
       const sent = await api.sendMessage(row.chat, parts[index]!, options, within(signal, TEXT_SECONDS_MAX));
       message = sent.message_id;
       partsSent.set(row.id, index + 1);
@@ -44,17 +46,31 @@ export function createCourier(deps: {
     return message;
   }
 
-  /** An edit of a row that was never sent, or whose first message is gone, has nothing to change. */
+  /** Changes a message; what cannot be changed is sent as a message of its own where it says something new. */
+  async function editOrSend(row: OutboxRow, body: EditBody, signal: AbortSignal): Promise<number | null> {
+    const { reply, orSend } = body;
+    const send = () => sendText(row, reply.text, reply.buttons ?? [], signal);
+    const isWhole = htmlParts(reply.text).length === 1;
+    const message = isWhole || !orSend ? outbox.get(body.outbox)?.message : null;
+    if (!message) return orSend ? send() : null;
+    try {
+      await edit(row, { body, message }, signal);
+      return null;
+    } catch (error) {
+      if (orSend && isRefusedEdit(error)) return send();
+      throw error;
+    }
+  }
+
   async function edit(
     row: OutboxRow,
-    body: OutboxBody & { kind: "edit" },
+    { body, message }: { body: EditBody; message: string },
     signal: AbortSignal,
   ): Promise<void> {
-    const message = outbox.get(body.outbox)?.message;
     const [part] = htmlParts(body.reply.text);
-    if (!message || !part) return;
+    if (!part) return;
     const markup = markupOf(body.reply.buttons ?? [], log);
-    const options = { ...silence, ...(markup ? { reply_markup: markup } : {}) };
+    const options = { ...plain, ...(markup ? { reply_markup: markup } : {}) };
     await api.editMessageText(row.chat, Number(message), part, options, within(signal, TEXT_SECONDS_MAX));
   }
 
@@ -85,8 +101,7 @@ export function createCourier(deps: {
       case "text":
         return sendText(row, row.body.reply.text, row.body.reply.buttons ?? [], signal);
       case "edit":
-        await edit(row, row.body, signal);
-        return null;
+        return editOrSend(row, row.body, signal);
       case "file":
         return sendFile(row, row.body, signal);
     }
@@ -106,7 +121,7 @@ export function createCourier(deps: {
   };
 }
 
-const silence = { parse_mode: "HTML" as const, link_preview_options: { is_disabled: true } };
+const plain = { parse_mode: "HTML" as const, link_preview_options: { is_disabled: true } };
 
 /** Ends with the sender's own signal or after so many seconds, whichever comes first. */
 function within(signal: AbortSignal, seconds: number): never {

@@ -22,3 +22,8 @@ export function sendingOfFailure(error: unknown): Exclude<Sending, { kind: "sent
 export function isUnchanged(error: unknown): boolean {
   return error instanceof GrammyError && /message is not modified/i.test(error.description);
 }
+
+/** A message that can be changed no more: it is gone, too old, or not the bot's own. */
+export function isRefusedEdit(error: unknown): boolean {
+  return error instanceof GrammyError && error.error_code === 400 && !isUnchanged(error);
+}

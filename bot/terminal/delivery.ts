@@ -50,8 +50,8 @@ export function openDelivery(deps: {
       case "text":
         return showReply(body.reply);
       case "edit":
-        // What was printed stays printed; the words that follow say what was chosen.
-        return { text: "" };
+        // What was printed stays printed; only words that say something new follow it.
+        return body.orSend ? showReply(body.reply) : { text: "" };
       case "file":
         return { text: await saved(ledger, body) };
     }

@@ -88,12 +88,7 @@ function answerHelp({ question: { text } }: Asked): Answer {
   const questions = answers.filter(({ about }) => about !== "help").map(({ example }) => example);
   // "waiting" is no question about the books: the conversation takes it, and asks what it still has to be told.
   const asked = packed([...questions, "waiting"]);
-  return reply([
-    ...lines,
-    "Ask:",
-    ...asked,
-    "Also: help deals, help slips, export, settings, backup",
-  ]);
+  return reply([...lines, "Ask:", ...asked, "Also: help deals, help slips, export, settings, backup"]);
 }
 
 /** How wide a line of several examples may be on a phone. */

@@ -86,10 +86,12 @@ describe("undo", () => {
 
   test("by the button of an answer it takes back the note that was answered", () => {
     chat.say("sold nightstand 60");
-    chat.say("12");
+    const { message, buttons } = chat.say("12");
+    const { press } = buttons.find(({ label }) => label === "Undo")!;
     chat.press("Undo");
     expect(chat.statement().pieces).toHaveLength(0);
-    expect(chat.press("Undo").text).toContain("Nothing of that stands");
+    expect(() => chat.press("Undo")).toThrow("no button Undo");
+    expect(chat.tap({ message, press }).text).toContain("Nothing of that stands");
   });
 
   test("by the button of a long block it is confirmed first, too", () => {

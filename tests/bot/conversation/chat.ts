@@ -9,6 +9,7 @@ import { dayOfInstant } from "../../../core/calendar.ts";
 import type { Button } from "../../../core/reply.ts";
 import type { Ledger } from "../../../db/ledger.ts";
 import { openLedger } from "../../../db/open.ts";
+import type { OutboxBody } from "../../../db/outbox.ts";
 import { beginLedger } from "../../fresh.ts";
 
 const silent = {
@@ -89,16 +90,29 @@ export function openChat({
     const parts: Said[] = [];
     for (let row = ledger.outbox.nextUnsent(now); row; row = ledger.outbox.nextUnsent(now)) {
       const message = `bot-${row.id}`;
-      if (row.chat === "home" && row.body.kind === "text") {
+      if (row.chat === "home" && isNewWords(row.body)) {
         const { text, buttons = [] } = row.body.reply;
-        parts.push({ text, buttons: buttons.flat(), message });
-      } else if (row.body.kind === "file")
+        // What takes the place of an earlier answer stands under that one's message.
+        const shown = row.body.kind === "edit" ? `bot-${row.body.outbox}` : message;
+        parts.push({ text, buttons: buttons.flat(), message: shown });
+      } else if (row.body.kind === "edit") tidied(row.body);
+      else if (row.body.kind === "file")
         parts.push({ text: `[file ${row.body.make.name}]`, buttons: [], message });
       ledger.outbox.markSent(row.id, message, now);
     }
     shown.push(...parts);
     const text = parts.map((part) => part.text).join("\n");
     return { text, buttons: parts.flatMap((part) => part.buttons), message: parts[0]?.message ?? "" };
+  }
+
+  /** Buttons that the bot takes away cannot be pressed any more. */
+  function tidied({ outbox, reply }: OutboxBody & { kind: "edit" }): void {
+    const left = new Set((reply.buttons ?? []).flat().map(({ press }) => press));
+    shown = shown.map((said) =>
+      said.message === `bot-${outbox}`
+        ? { ...said, buttons: said.buttons.filter(({ press }) => left.has(press)) }
+        : said,
+    );
   }
 
   function tap({ message, press, person: by = person }: { message: string; press: string; person?: number }) {
@@ -161,6 +175,10 @@ export function openChat({
       shown = [];
     },
   };
+}
+
+function isNewWords(body: OutboxBody): body is Exclude<OutboxBody, { kind: "file" }> {
+  return body.kind === "text" || (body.kind === "edit" && body.orSend === true);
 }
 
 function open(directory: string, now: number): Ledger {

@@ -93,19 +93,6 @@ describe("a flood of notes", () => {
   }, 120_000);
 });
 
-describe("a member's flood told to the owner", () => {
-  it("is one line", async () => {
-    const { standin, ledger } = await bench();
-    await standin.waitFor(() => ledger.settings.get("ownerChat") ?? undefined);
-    ledger.members.add({ user: "2002", name: "Wren", role: "member", joined: 0 });
-    standin.fail("sendMessage", { kind: "status", code: 429, retryAfter: 2 }, 2);
-    for (let index = 1; index <= 20; index++)
-      standin.say(`bought lamp ${index}`, { from: { id: 2002, first_name: "Wren" } });
-    const line = await standin.waitForReply(/^Wren: Recorded \d+ notes/);
-    expect(line.chat).toBe(OWNER.id);
-  }, 60_000);
-});
-
 describe("a chat that would take nothing", () => {
   it("is told what it missed when its person is back", async () => {
     const { standin, ledger } = await bench();

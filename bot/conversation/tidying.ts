@@ -1,0 +1,79 @@
+import { goalsInForce } from "../../core/books/goals.ts";
+import { statusOf } from "../../core/books/piece.ts";
+import type { Button, Reply } from "../../core/reply.ts";
+import type { OutboxRow } from "../../db/outbox.ts";
+import { STEP_STATUS } from "./composing.ts";
+import { openQuestions } from "./questions.ts";
+import type { Turn } from "./turn.ts";
+
+/** Buttons further back than this stay: a press there is answered all the same. */
+const ROWS_LOOKED_AT = 40;
+
+/** Takes away the buttons in this chat that are used up, or that the books have overtaken. */
+export function tidyButtons(turn: Turn): void {
+  const { ledger, chat } = turn;
+  if (!turn.changed && !turn.closed && turn.pressed === null) return;
+  const pressed = turn.pressed === null ? null : ledger.outbox.messageOf(chat, turn.pressed);
+  for (const [outbox, { text, buttons = [] }] of shownReplies(ledger.outbox.lately(chat, ROWS_LOOKED_AT))) {
+    const isUsed = outbox === pressed?.id && isOnce(buttons);
+    const left = buttons
+      .map((row) => row.filter(({ press }) => !isUsed && !isStale(turn, press)))
+      .filter((row) => row.length > 0);
+    if (left.flat().length === buttons.flat().length) continue;
+    const reply = left.length > 0 ? { text, buttons: left } : { text };
+    ledger.outbox.queue({ chat, body: { kind: "edit", outbox, reply } });
+  }
+}
+
+/** What each of the bot's messages shows now, by the outbox row that sent it. `rows`: newest first. */
+export function shownReplies(rows: readonly OutboxRow[]): Map<number, Reply> {
+  const shown = new Map<number, Reply>();
+  for (const { id, body } of rows) {
+    if (body.kind === "file") continue;
+    const of = body.kind === "edit" ? body.outbox : id;
+    if (!shown.has(of)) shown.set(of, body.reply);
+  }
+  return shown;
+}
+
+/** Whether any one press uses up all the buttons of a message: those that lead a newcomer. */
+function isOnce(buttons: readonly Button[][]): boolean {
+  return buttons.flat().every(({ press }) => /^[zgl]:/.test(press));
+}
+
+/** Whether pressing a button could only be answered with a regret. */
+function isStale(turn: Turn, press: string): boolean {
+  const { ledger } = turn;
+  const [kind, what = "", more = ""] = press.split(":");
+  switch (kind) {
+    case "q":
+      return ledger.questions.byToken(what)?.closed !== null;
+    case "u": {
+      const isAsked = openQuestions(turn).some(({ note }) => note === Number(what));
+      return !isAsked && ledger.standingFactsOf(Number(what)).length === 0;
+    }
+    case "n": {
+      const piece = ledger.books.pieces.get(Number(more));
+      return !piece || STEP_STATUS[what]?.includes(statusOf(piece)) !== true;
+    }
+    case "nl":
+    case "nw":
+    case "nx":
+      return isSettled(turn, kind, Number(what));
+    case "l":
+      return what === "loan" && ledger.books.loans.size > 0;
+    case "g":
+      return goalsInForce(ledger.books, turn.today).length > 0;
+    default:
+      return false;
+  }
+}
+
+/** A piece of the daily message that is gone, listed meanwhile, resting or left out. */
+function isSettled({ ledger, today }: Turn, kind: "nl" | "nw" | "nx", number: number): boolean {
+  const piece = ledger.books.pieces.get(number);
+  const left = ledger.settings.get("leftOutPieces") ?? [];
+  const until = ledger.settings.get("piecesWaiting")?.[number];
+  if (!piece || piece.gone || left.includes(number) || (until !== undefined && until > today)) return true;
+  return kind !== "nx" && statusOf(piece) !== "finished";
+}
