@@ -7,6 +7,7 @@ import { newMatter } from "../../core/decide/decision.ts";
 import { askMissing } from "../../core/decide/missing.ts";
 import { show } from "../../core/money.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
+import { afterRecap } from "./after-recap.ts";
 import { applyEffect } from "./answering.ts";
 import { answerQuestion } from "./asking.ts";
 import { pressLead } from "./leading.ts";
@@ -25,6 +26,7 @@ export function handlePress(turn: Turn, press: string): void {
   else if (kind === "um") takeBackMend(turn, Number(rest[0]));
   else if (kind === "n" && isStep(rest[0])) takeStep(turn, rest[0], piece);
   else if (kind === "r") recapOf(turn, rest[0] ?? "");
+  else if (kind === "ra" || kind === "rg" || kind === "rs") afterRecap(turn, kind, rest[0] ?? "");
   else if (kind === "nl") listFromNudge(turn, piece);
   else if (kind === "nw") waitWith(turn, piece, Number(rest[1]));
   else if (kind === "nx") leaveOut(turn, piece);

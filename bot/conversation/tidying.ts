@@ -1,4 +1,4 @@
-import { goalsInForce } from "../../core/books/goals.ts";
+import { earmarked } from "../../core/books/month.ts";
 import { statusOf } from "../../core/books/piece.ts";
 import type { Button, Reply } from "../../core/reply.ts";
 import type { OutboxRow } from "../../db/outbox.ts";
@@ -36,7 +36,7 @@ export function shownReplies(rows: readonly OutboxRow[]): Map<number, Reply> {
   return shown;
 }
 
-/** Whether any one press uses up all the buttons of a message: those that lead a newcomer. */
+/** Whether any one press uses up all the buttons of a message: those that lead a newcomer or set a goal. */
 function isOnce(buttons: readonly Button[][]): boolean {
   return buttons.flat().every(({ press }) => /^[zgl]:/.test(press));
 }
@@ -62,8 +62,8 @@ function isStale(turn: Turn, press: string): boolean {
       return isSettled(turn, kind, Number(what));
     case "l":
       return what === "loan" && ledger.books.loans.size > 0;
-    case "g":
-      return goalsInForce(ledger.books, turn.today).length > 0;
+    case "rs":
+      return earmarked(ledger.books, turn.today) !== Number(what);
     default:
       return false;
   }

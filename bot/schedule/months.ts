@@ -50,12 +50,12 @@ function tellMonth({ ledger, currency }: ScheduleDeps, { month, today, chat }: T
   const { books, settings, outbox } = ledger;
   keepTold(ledger, month, figuresOf(books, month, today));
   if (!books.months.has(month)) return false;
-  const { text } = recap.answer({
+  const { text, buttons = [] } = recap.answer({
     question: { kind: "ask", about: "recap", month, text: "recap", line: 0 },
     ...{ books, today, currency, pieces: [] },
     mileageRates: settings.get("mileageRates") ?? {},
   });
-  outbox.queue({ chat, body: { kind: "text", reply: { text } }, key: `recap:${month}` });
+  outbox.queue({ chat, body: { kind: "text", reply: { text, buttons } }, key: `recap:${month}` });
   const picture = monthPictureBody(books, { month, today, currency });
   if (picture) outbox.queue({ chat, body: picture, key: `recap picture:${month}` });
   return true;

@@ -1,17 +1,20 @@
-import type { Books, Piece } from "../books/books.ts";
-import type { MonthRow } from "../books/month.ts";
+import type { Books } from "../books/books.ts";
 import { earmarked, monthRow } from "../books/month.ts";
-import { costOf, pieceLabel, proceedsOf, profitOf } from "../books/piece.ts";
+import { pieceLabel } from "../books/piece.ts";
 import type { Day, Month } from "../calendar.ts";
-import { addMonths, firstDayOf, lastDayOf, monthName, monthOf, showDay, showMonth } from "../calendar.ts";
+import { addMonths, firstDayOf, monthName, monthOf, showMonth } from "../calendar.ts";
 import { show } from "../money.ts";
+import type { Button } from "../reply.ts";
 import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
-import type { Earning } from "./earnings.ts";
 import { earningsOf } from "./earnings.ts";
 import { readyWords } from "./lines.ts";
 import { monthThrough } from "./month.ts";
-import { noMoney, reply } from "./wording.ts";
+import { slipsOf } from "./recap-aloud.ts";
+import { noMoney, reply, signed } from "./wording.ts";
+
+/** More slips than these are told when the month is read aloud. */
+const SLIPS_MAX = 3;
 
 export const recap = defineAnswer({
   about: "recap",
@@ -39,7 +42,11 @@ function answerRecap({ question, books, today }: Asked): Answer {
   const asked = question.month ?? monthToTell(books, today);
   if (asked > monthOf(today)) return reply([`${showMonth(asked)} has not begun yet.`]);
   if (!books.months.has(asked)) return noMoney(books, showMonth(asked));
-  return { ...reply(tellMonth(books, asked, today)), monthPicture: asked };
+  return {
+    ...reply(recapLines(books, asked, today)),
+    buttons: nextButtons(books, asked, today),
+    monthPicture: asked,
+  };
 }
 
 /** Asked for no month: the one just ended, or the running one where that one is empty. */
@@ -48,127 +55,46 @@ function monthToTell(books: Books, today: Day): Month {
   return books.months.has(ended) ? ended : monthOf(today);
 }
 
-/** A month as sentences to read aloud: every piece, the totals, the loan, and what looks like a slip. */
-export function tellMonth(books: Books, month: Month, today: Day): string[] {
-  const through = monthThrough(month, today);
+/** A month on one screen: the profit, the best and the worst piece, the loan, and what looks like a slip. */
+function recapLines(books: Books, month: Month, today: Day): (string | null)[] {
   const row = monthRow(books, month, today);
-  const earnings = earningsOf(books, { from: firstDayOf(month), through });
-  const slips = slipsOf(books, { row, earnings, through, today });
+  const earnings = earningsOf(books, { from: firstDayOf(month), through: monthThrough(month, today) });
+  const best = earnings[0];
+  const worst = earnings.length > 1 ? earnings.at(-1) : undefined;
+  const slips = slipsOf(books, month, today);
   const name = month === monthOf(today) ? `${showMonth(month)} so far` : showMonth(month);
   return [
-    `${name}. ${flippedSentence(row.flipped)}${boughtSentence(books, month)}`,
-    ...earnings.flatMap((earning) => ["", pieceSentence(earning)]),
-    "",
-    ...totalSentences(row, monthName(month)),
-    ...loanSentences(books, row, through),
-    ...(slips.length > 0 ? ["", "Worth a second look:", ...slips.map((slip) => `- ${slip}`)] : []),
-  ];
-}
-
-function flippedSentence(flipped: number): string {
-  if (flipped === 0) return "No piece was flipped.";
-  return flipped === 1 ? "One piece was flipped." : `${flipped} pieces were flipped.`;
-}
-
-function boughtSentence(books: Books, month: Month): string {
-  const buys = books.facts.filter((fact) => fact.kind === "buy" && monthOf(fact.day) === month);
-  const count = buys.reduce((sum, { pieces }) => sum + pieces.length, 0);
-  if (count === 0) return "";
-  const paid = show(buys.reduce((sum, { amount = 0 }) => sum + amount, 0));
-  return count === 1 ? ` One was bought for ${paid}.` : ` ${count} were bought for ${paid}.`;
-}
-
-function pieceSentence({ piece, profit, sold, because }: Earning): string {
-  const label = spokenName(piece);
-  if (!sold) return `${label} ${because ?? "moved"}: ${gainOf(profit)} this month.`;
-  const bought = piece.price === 0 ? "came free" : `cost ${show(piece.price)}`;
-  const materials =
-    piece.materials === 0 ? "took no materials" : `took ${show(piece.materials)} in materials`;
-  const fees = piece.fees === 0 ? "" : ` less ${show(piece.fees)} in fees`;
-  const whole = profitOf(piece) ?? 0;
-  const earlier = profit === whole ? "" : ` Of that, ${gainOf(profit)} falls in this month.`;
-  return `${label} ${bought}, ${materials} and brought in ${show(proceedsOf(piece))}${fees}: ${gainOf(whole)}.${earlier}`;
-}
-
-/** "The tall white dresser, number 12,": a label that reads well aloud. */
-function spokenName({ number, name, traits }: Readonly<Piece>): string {
-  return `The ${[...traits, name].join(" ")}, number ${number},`;
-}
-
-/** "profit 12.00", "loss 3.00" or "no profit": words rather than signs, for the ear. */
-function gainOf(cents: number): string {
-  if (cents === 0) return "no profit";
-  return cents > 0 ? `profit ${show(cents)}` : `loss ${show(-cents)}`;
-}
-
-function totalSentences(row: MonthRow, name: string): string[] {
-  const parts = [
-    ["the sold pieces cost", row.costOfSold],
-    ["fees took", row.fees],
-    ["overhead took", row.overhead],
-    ["written off was", row.writtenOff],
-  ] as const;
-  const costs = parts.filter(([, cents]) => cents !== 0).map(([words, cents]) => `${words} ${show(cents)}`);
-  return [
-    `${name} brought in ${show(row.proceeds)}${costs.length > 0 ? `; ${costs.join(", ")}` : ""}.`,
-    `That leaves ${row.flipProfit === 0 ? "no profit" : `a ${gainOf(row.flipProfit).replace(" ", " of ")}`} from flipping.`,
-    ...(row.otherIncome === 0 ? [] : [`Other income was ${show(row.otherIncome)}.`]),
-    ...(row.taxSetAside === 0 ? [] : [`${show(row.taxSetAside)} is set aside for tax.`]),
-  ];
-}
-
-function loanSentences(books: Books, row: MonthRow, through: Day): string[] {
-  if (books.loans.size === 0) return [];
-  return [
-    `For the loan: ${show(row.forLoan)}. Paid to it: ${show(row.paidToLoan)}.`,
-    `${readyWords(books, through)}.`,
-  ];
-}
-
-interface MonthTold {
-  row: MonthRow;
-  earnings: readonly Earning[];
-  through: Day;
-  today: Day;
-}
-
-/** What does not add up or was forgotten, each a sentence that states both sides. */
-function slipsOf(books: Books, { row, earnings, through, today }: MonthTold): string[] {
-  const underCost = earnings.filter(({ piece, sold }) => sold && (profitOf(piece) ?? 0) < 0);
-  const overdue = [...books.pieces.values()].filter(
-    ({ gone, hold }) => !gone && hold?.until && hold.until < today,
-  );
-  const rateless = [...books.loans.values()].filter((loan) => loan.rateUnknown);
-  return [
-    ...paymentSlips(books, row, through),
-    ...underCost.map(
-      ({ piece }) =>
-        `${pieceLabel(piece)} brought in ${show(proceedsOf(piece))}, under what it took: ${show(costOf(piece) + piece.fees)}.`,
-    ),
-    ...overdue.map((piece) => overdueSlip(piece, today)),
-    ...rateless.map(({ name }) => `"${name}" has no rate yet, so its interest is counted as zero.`),
+    `${name}: ${signed(row.flipProfit)}, ${row.flipped} flipped`,
+    best ? `Best: ${pieceLabel(best.piece)} ${signed(best.profit)}` : null,
+    worst && worst.profit < 0 ? `Worst: ${pieceLabel(worst.piece)} ${signed(worst.profit)}` : null,
+    row.overhead === 0 ? null : `Overhead ${show(row.overhead)}`,
+    row.otherIncome === 0 ? null : `Other income ${signed(row.otherIncome)}`,
+    row.taxSetAside === 0 ? null : `Set aside for tax ${show(row.taxSetAside)}`,
+    ...(books.loans.size === 0
+      ? []
+      : [
+          `For the loan ${show(row.forLoan)}, paid ${show(row.paidToLoan)}`,
+          readyWords(books, monthThrough(month, today)),
+        ]),
+    ...(slips.length === 0 ? [] : ["Worth a second look:"]),
+    ...slips.slice(0, SLIPS_MAX).map((slip) => `- ${slip}`),
+    slips.length > SLIPS_MAX ? `and ${slips.length - SLIPS_MAX} more when read aloud` : null,
   ];
 }
 
 /**
- * A payment fits where it is this month's own money, what was ready when the month began, or both; anything
- * else is told with both sums.
+ * What may follow a recap. Presses: "rs:<cents>" that much was sent to the loan, "rg:<month>" a goal for that
+ * month, "ra:<month>" the month in sentences.
  */
-function paymentSlips(books: Books, row: MonthRow, through: Day): string[] {
-  if (books.loans.size === 0) return [];
-  const ready = earmarked(books, lastDayOf(addMonths(row.month, -1)));
-  const fitting = [row.forLoan, ready, row.forLoan + ready].map((cents) => Math.max(0, cents));
-  if (fitting.includes(row.paidToLoan)) return [];
+function nextButtons(books: Books, month: Month, today: Day): Button[][] {
+  const due = books.loans.size === 0 ? 0 : earmarked(books, today);
+  const next = addMonths(month, 1);
+  const isAhead = next >= monthOf(today);
   return [
-    `${show(row.paidToLoan)} was paid to the loan, ${show(row.forLoan)} was earned for it and ${readyBefore(ready)}. ${readyWords(books, through)}.`,
+    ...(due > 0 ? [[{ label: `Sent ${show(due)} to the loan`, press: `rs:${due}` }]] : []),
+    [
+      ...(isAhead ? [{ label: `Goal for ${monthName(next)}`, press: `rg:${next}` }] : []),
+      { label: "Read aloud", press: `ra:${month}` },
+    ],
   ];
-}
-
-function readyBefore(ready: number): string {
-  return ready < 0 ? `${show(-ready)} had been sent ahead` : `${show(ready)} was ready before`;
-}
-
-function overdueSlip(piece: Readonly<Piece>, today: Day): string {
-  const held = piece.deposit === 0 ? "is on hold" : `is held with a deposit of ${show(piece.deposit)}`;
-  return `${pieceLabel(piece)} ${held}, and its day, ${showDay(piece.hold!.until!, today)}, is past.`;
 }

@@ -76,7 +76,7 @@ describe("months' ends that were missed", () => {
     sellLate("2026-06-15");
     simulation.at(local("2026-07-02T08:00"));
     expect(simulation.keys("recap:")).toEqual(["recap:2026-05", "recap:2026-06"]);
-    expect(simulation.textOf("recap:2026-05")).toContain("May 2026. One piece was flipped.");
+    expect(simulation.textOf("recap:2026-05")).toContain("May 2026: ");
   });
 
   test("a clock that was wrong by years holds no later month back", () => {
@@ -96,7 +96,7 @@ describe("while notes wait to be heard", () => {
     sellLate("2026-05-31");
     simulation.heardAll = true;
     simulation.at(local("2026-06-01T18:31"));
-    expect(simulation.textOf("recap:2026-05")).toContain("2 pieces were flipped");
+    expect(simulation.textOf("recap:2026-05")).toContain(", 2 flipped");
     expect(texts().filter((text) => text.includes("is now"))).toEqual([]);
   });
 });

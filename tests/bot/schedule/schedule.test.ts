@@ -135,7 +135,7 @@ test("on the first at nine: last month told and drawn, once, and the picture can
   simulation.restart();
   simulation.at(local("2026-06-30T23:59"));
   expect(simulation.keys("recap")).toEqual(["recap:2026-05", "recap picture:2026-05"]);
-  expect(simulation.textOf("recap:2026-05")).toMatch(/^May 2026\. One piece was flipped\./);
+  expect(simulation.textOf("recap:2026-05")).toMatch(/^May 2026: \+15\.00, 1 flipped\n/);
   const body = simulation.queued().find(({ key }) => key === "recap picture:2026-05")!.body;
   if (body.kind !== "file") throw new Error("no file");
   expect(body.caption).toMatch(/^May 2026: 1 piece flipped, flip profit 15\.00 USD\./);

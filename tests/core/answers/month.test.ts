@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { figuresOf, movedLines, readyWords } from "../../../core/answers/lines.ts";
+import { tellMonth } from "../../../core/answers/recap-aloud.ts";
 import { Ledger } from "../../books/ledger.ts";
 import { ask, linesOf, springLedger } from "./asking.ts";
 
@@ -77,9 +78,24 @@ describe("year", () => {
 });
 
 describe("recap", () => {
-  it("tells the month just ended, every piece with its sums", () => {
-    const answer = ask(springLedger().books(), TODAY, "recap");
+  it("fits one screen, and its buttons lead on", () => {
+    const answer = ask(springLedger().books(), "2026-04-01", "recap");
     expect(answer.monthPicture).toBe("2026-03");
+    expect(answer.text.split("\n")).toEqual([
+      "March 2026: +322.09, 4 flipped",
+      "Best: #4 dresser +147.50",
+      "For the loan 322.09, paid 0.00",
+      "Due to the loan: 322.09",
+    ]);
+    expect(answer.buttons?.flat()).toEqual([
+      { label: "Goal for April", press: "rg:2026-04" },
+      { label: "Read aloud", press: "ra:2026-03" },
+    ]);
+  });
+
+  it("is read aloud with every piece and its sums", () => {
+    const text = tellMonth(springLedger().books(), "2026-03", TODAY).join("\n");
+    const answer = { text };
     expect(answer.text).toContain("March 2026. 4 pieces were flipped. 5 were bought for 140.00.");
     expect(answer.text).toContain(
       "The dresser, number 4, cost 40.00, took 22.50 in materials and brought in 210.00: profit 147.50.",
