@@ -66,12 +66,31 @@ export function nudgeFor(view: NudgeView): Reply | null {
     part("Waiting for your answer:", view.openQuestions.map(shortened), LINES_MAX.other),
   ].filter((text) => text !== null);
   if (parts.length === 0) return null;
+  const first = firstThing(overdueLines(view).length > 0, { unlisted, stale, unstarted });
+  if (first !== null) parts.unshift(first);
   const buttons = [
     ...unlisted.slice(0, LINES_MAX.unlisted).map(unlistedButtons),
     ...leaveOutButtons(stale),
     ...leaveOutButtons(unstarted),
   ];
   return buttons.length > 0 ? { text: parts.join("\n\n"), buttons } : { text: parts.join("\n\n") };
+}
+
+/**
+ * What to do first, in one line, where there is more than one thing to choose from: a buyer who is late, then
+ * the finished piece with the most money in it, the listing that has waited longest, the piece not started.
+ */
+function firstThing(
+  isOverdue: boolean,
+  { unlisted, stale, unstarted }: Record<"unlisted" | "stale" | "unstarted", readonly Matter[]>,
+): string | null {
+  if (Number(isOverdue) + unlisted.length + stale.length + unstarted.length < 2) return null;
+  if (isOverdue) return "First: ask whether the buyer still comes.";
+  const costOfMatter = ({ pieces }: Matter) => sum(pieces.map(costOf));
+  const [richest] = [...unlisted].sort((a, b) => costOfMatter(b) - costOfMatter(a));
+  if (richest) return `First: list ${labelOf(richest)}.`;
+  if (stale[0]) return `First: a new price for ${labelOf(stale[0])}.`;
+  return unstarted[0] ? `First: start ${labelOf(unstarted[0])}.` : null;
 }
 
 /** Pieces of a status with the day they wait since, longest first; the pieces of a set make one matter. */

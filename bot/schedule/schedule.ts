@@ -1,6 +1,8 @@
 import { dirname } from "node:path";
 import type { Day, Instant } from "../../core/calendar.ts";
 import { dayOfInstant, timeOfInstant } from "../../core/calendar.ts";
+import { decide, verbOf } from "../../core/decide/decide.ts";
+import type { Matter } from "../../core/decide/decision.ts";
 import { nudgeFor } from "../../core/nudge.ts";
 import type { BackupResult } from "../../db/backup.ts";
 import { backUp, listBackups } from "../../db/backup.ts";
@@ -126,10 +128,18 @@ function tellOfMembers({ ledger }: ScheduleDeps, { today, time, chat }: Moment):
 /** The owner's as typed; another member's with the name, since only that person can answer it. */
 function openQuestions(ledger: Ledger): string[] {
   const owner = ledger.members.owner();
-  return ledger.questions.everyOpen().map(({ person, matter }) => {
+  const waiting = ledger.questions.everyOpen().filter(({ matter }) => !isOvertaken(ledger, matter));
+  return waiting.map(({ person, matter }) => {
     const name = person === owner?.id ? undefined : ledger.members.byId(person)?.name;
     return name ? `${name}: ${matter.reading.text}` : matter.reading.text;
   });
+}
+
+/** Whether later notes have settled what a note is still asked about: as the books stand, it would be refused. */
+function isOvertaken({ books, nextPiece }: Ledger, matter: Matter): boolean {
+  const { kind } = matter.reading;
+  if (kind === "unclear" || !verbOf(kind)?.decide) return false;
+  return decide(matter, { books, nextPiece, today: matter.said }).kind === "refuse";
 }
 
 /** The first tick of a local day that has no copy yet makes it; one that fails is told once and tried hourly. */

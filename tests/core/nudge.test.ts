@@ -30,6 +30,8 @@ test("finished pieces that nobody listed come oldest first, with days, money and
   const reply = nudge(workshop());
   expect(reply?.text).toBe(
     [
+      "First: list #1 dresser.",
+      "",
       "Finished, not listed yet:",
       "#1 dresser: 12 days, 30.00 in it",
       "#2 desk: today, 20.00 in it",
@@ -71,7 +73,7 @@ test("many pieces are cut to a phone's length and the rest counted", () => {
     ledger.add("finish", `2026-05-1${index}`, { pieces: [piece!] });
   }
   const reply = nudge(ledger);
-  expect(reply?.text.split("\n")).toHaveLength(8);
+  expect(reply?.text.split("\n")).toHaveLength(10);
   expect(reply?.text).toContain("and 4 more");
   expect(reply?.text).toContain("Tied up: 90.00");
   expect(reply?.buttons).toHaveLength(5);
@@ -124,7 +126,8 @@ test("holds past their day, pieces not started for a month, and open questions h
   const long = `sold ${"very ".repeat(30)}nice dresser 190`;
   const reply = nudge(ledger, { openQuestions: ["sold dresser 190", long] });
   const lines = reply?.text.split("\n") ?? [];
-  expect(lines.slice(0, 7)).toEqual([
+  expect(lines.slice(0, 2)).toEqual(["First: ask whether the buyer still comes.", ""]);
+  expect(lines.slice(2, 9)).toEqual([
     "Hold past its day:",
     "#1 hutch for neighbor: was till Fri May 15",
     "",
@@ -133,8 +136,8 @@ test("holds past their day, pieces not started for a month, and open questions h
     "",
     "Waiting for your answer:",
   ]);
-  expect(lines[7]).toBe("sold dresser 190");
-  expect(lines[8]).toHaveLength(60);
+  expect(lines[9]).toBe("sold dresser 190");
+  expect(lines[10]).toHaveLength(60);
   expect(reply?.buttons).toEqual([[{ label: "Leave out #2", press: "nx:2" }]]);
 });
 
