@@ -2,7 +2,7 @@ import { cpSync, readdirSync, renameSync, rmSync, writeFileSync } from "node:fs"
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
-import { COMPILED, fingerprint, STAMP, TOP } from "./compiled.mjs";
+import { COMPILED, contentOf, fingerprint, STAMP, TOP } from "./compiled.mjs";
 
 /** Packages that stay outside: native code, files beside the code, or loaded only when used. */
 const EXTERNAL = ["better-sqlite3", "pino", "@resvg/resvg-js", "write-excel-file", "dejavu-fonts-ttf"];
@@ -40,6 +40,7 @@ export async function compileInto(folder, entryPoints, stamp) {
     banner: {
       js: 'import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);',
     },
+    define: { COMPILED_FROM: JSON.stringify(contentOf(["core", "db"])) },
     logLevel: "warning",
     logOverride: { "direct-eval": "silent" },
   });

@@ -20,6 +20,15 @@ export function fingerprint() {
   return digest.digest("hex");
 }
 
+/** A digest of what stands in the sources of some rooms. */
+export function contentOf(rooms) {
+  const digest = createHash("sha256");
+  for (const path of rooms.flatMap((room) => filesIn(join(TOP, room))).sort()) {
+    digest.update(`${path.slice(TOP.length)}\n`).update(readFileSync(path));
+  }
+  return digest.digest("hex").slice(0, 16);
+}
+
 function filesIn(folder) {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
     const path = join(folder, entry.name);

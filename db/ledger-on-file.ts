@@ -42,6 +42,7 @@ export class LedgerOnFile implements Ledger {
   readonly #derived: DerivedTables;
   readonly #seen: { claim(key: string): boolean };
   readonly #onClose: () => void;
+  readonly #isTrusted: boolean;
   #books: BooksInHand | null = null;
   #next = { fact: 1, piece: 1 };
   /** A write that threw half way: its transaction may not commit even where the error was caught. */
@@ -49,7 +50,8 @@ export class LedgerOnFile implements Ledger {
 
   constructor(
     readonly connection: Connection,
-    onClose: () => void = () => {},
+    /** `isTrusted`: this release wrote the file itself, so its facts need no second look as they come out. */
+    { onClose = () => {}, isTrusted = false }: { onClose?: () => void; isTrusted?: boolean } = {},
   ) {
     this.settings = openSettings(connection);
     this.members = openMembers(connection);
@@ -63,6 +65,7 @@ export class LedgerOnFile implements Ledger {
     this.#derived = openDerivedTables(connection);
     this.#seen = openSeenUpdates(connection);
     this.#onClose = onClose;
+    this.#isTrusted = isTrusted;
   }
 
   get books(): Books {
@@ -195,12 +198,23 @@ export class LedgerOnFile implements Ledger {
   }
 
   /**
-   * Brings the derived tables in line with the facts, as after a release that folds them otherwise. Gives the
-   * number of rows that were not what the facts give.
+   * Brings the derived tables in line with the facts, as after a release that folds them otherwise, and notes the
+   * release that did. Gives the number of rows that were not what the facts give.
    */
-  rederive(): number {
+  rederive(release: string | null = null): number {
     const books = this.#loaded();
-    return this.transaction(() => this.#derived.replace(this.#derived.stored(), books));
+    return this.transaction(() => {
+      const rows = this.#derived.replace(this.#derived.stored(), books);
+      if (release === null) this.settings.unset("derivedBy");
+      else this.settings.set("derivedBy", release);
+      return rows;
+    });
+  }
+
+  /** Reads the books now rather than when they are first asked for; no derived row is written anew. */
+  load(): 0 {
+    this.#loaded();
+    return 0;
   }
 
   close(): void {
@@ -233,7 +247,7 @@ export class LedgerOnFile implements Ledger {
   #loaded(): BooksInHand {
     if (this.#books) return this.#books;
     const { sqlite, db } = this.connection;
-    const read = () => ({ standing: this.#facts.standing(), next: this.#facts.next() });
+    const read = () => ({ standing: this.#facts.standing(this.#isTrusted), next: this.#facts.next() });
     // One read transaction, since the writer may be at work beside a reader.
     const { standing, next } = sqlite.inTransaction ? read() : db.transaction(read);
     const folded = foldFacts(standing);

@@ -36,12 +36,13 @@ export function schemaState({ sqlite }: Connection): SchemaState {
  * on the connection first: inside the migrator's transaction the pragma would be ignored, and rebuilding a
  * parent table would empty its children (drizzle-orm issues 5782 and 4938). The migrator also skips, without
  * a word, a migration stamped earlier than the newest applied one (5316, 5769), so the count is checked after.
+ * Gives whether there was anything to do.
  */
-export function migrateLedger(connection: Connection, now: Instant): void {
+export function migrateLedger(connection: Connection, now: Instant): boolean {
   const { sqlite } = connection;
   const state = schemaState(connection);
   if (state.kind !== "known") throw new Error(schemaProblem(state));
-  if (state.pending === 0) return;
+  if (state.pending === 0) return false;
   if (state.pending < journalHashes().length) copyBeforeMigration(connection, now);
   setPragma(sqlite, "foreign_keys", 0);
   try {
@@ -53,6 +54,7 @@ export function migrateLedger(connection: Connection, now: Instant): void {
   if (after.kind !== "known" || after.pending !== 0) throw new Error("a migration was skipped");
   const broken = sqlite.pragma("foreign_key_check") as unknown[];
   if (broken.length > 0) throw new Error(`${broken.length} rows point at nothing after the migration`);
+  return true;
 }
 
 /** What to tell a person whose file this version cannot use. */

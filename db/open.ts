@@ -6,6 +6,8 @@ import type { Ledger, LedgerReader } from "./ledger.ts";
 import { ImpossibleHistory, LedgerOnFile } from "./ledger-on-file.ts";
 import { takeWriterLock, type WriterLock } from "./lock.ts";
 import { migrateLedger, type SchemaState, schemaProblem, schemaState } from "./migrate.ts";
+import { release as thisRelease } from "./release.ts";
+import { openSettings } from "./settings.ts";
 
 type Opened =
   /** `rederived`: derived rows that were not what the facts give, and were written anew: worth a line in the log. */
@@ -27,9 +29,19 @@ export function ledgerPath(directory: string): string {
 
 /**
  * Opens the ledger of a data directory for the one writer, making directory and file (0700, 0600) where they
- * are not there, and bringing the schema up to date. Closing the ledger frees the writer's place.
+ * are not there, and bringing the schema up to date. Closing the ledger frees the writer's place. Where this
+ * release itself derived the books that are stored they are not gone through again; the nightly copy's check and
+ * the doctor always do.
  */
-export function openLedger({ directory, now }: { directory: string; now: Instant }): Opened {
+export function openLedger({
+  directory,
+  now,
+  release = thisRelease,
+}: {
+  directory: string;
+  now: Instant;
+  release?: string | null;
+}): Opened {
   let lock: WriterLock | null = null;
   let connection: Connection | null = null;
   try {
@@ -38,9 +50,10 @@ export function openLedger({ directory, now }: { directory: string; now: Instant
     if (!held) return { kind: "locked" };
     lock = held;
     connection = openToWrite(ledgerPath(directory));
-    migrateLedger(connection, now);
-    const ledger = new LedgerOnFile(connection, () => held.release());
-    return { kind: "open", ledger, rederived: ledger.rederive() };
+    const isMigrated = migrateLedger(connection, now);
+    const isOwn = !isMigrated && release !== null && openSettings(connection).get("derivedBy") === release;
+    const ledger = new LedgerOnFile(connection, { onClose: () => held.release(), isTrusted: isOwn });
+    return { kind: "open", ledger, rederived: isOwn ? ledger.load() : ledger.rederive(release) };
   } catch (error) {
     connection?.sqlite.close();
     lock?.release();

@@ -10,6 +10,7 @@ import { LedgerOnFile } from "./ledger-on-file.ts";
 import { takeWriterLock } from "./lock.ts";
 import { migrateLedger } from "./migrate.ts";
 import { ledgerPath, openFileToRead } from "./open.ts";
+import { openSettings } from "./settings.ts";
 
 export interface Summary {
   notes: number;
@@ -64,6 +65,8 @@ function bringIn({ file, candidate, now }: { file: string; candidate: string; no
     writeCopy(from, candidate);
     to = openToWrite(candidate);
     migrateLedger(to, now);
+    // Whoever opens it next goes through all of it again.
+    openSettings(to).unset("derivedBy");
     let { findings } = examineFile(candidate);
     if (findings.length > 0 && findings.every(isOfDerivedRows)) {
       new LedgerOnFile(to).rederive();

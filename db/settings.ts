@@ -28,6 +28,8 @@ const shapes = {
   toldThrough: z.number().int(),
   /** Year to cents a mile as a plain decimal, beside the built-in table. */
   mileageRates: z.record(z.string(), z.string()),
+  /** The release that last found the derived books to be what the facts give, or made them so. */
+  derivedBy: z.string().min(1),
   /** Instant of the last update that came from the chat server. */
   lastSeenUpdateAt: z.number().int(),
   /** The day on which each caution was last given, by its name and piece or message; "!" before one that waits. */

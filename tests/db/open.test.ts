@@ -1,4 +1,12 @@
-import { chmodSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import {
+  chmodSync,
+  copyFileSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import Database from "better-sqlite3";
@@ -8,6 +16,7 @@ import { afterEach, describe, expect, test } from "vitest";
 import { openToWrite } from "../../db/connection.ts";
 import { migrateLedger, schemaState } from "../../db/migrate.ts";
 import { openLedger, openReader } from "../../db/open.ts";
+import { restore } from "../../db/restore.ts";
 import * as schema from "../../db/schema.ts";
 import {
   addNote,
@@ -77,6 +86,56 @@ describe("the migrations", () => {
     for (const { foreignKeys } of tables) {
       for (const key of foreignKeys) expect(key.onDelete ?? "no action").toBe("no action");
     }
+  });
+});
+
+describe("derived books", () => {
+  const openedBy = (directory: string, release: string | null) => {
+    const opened = openLedger({ directory, now: 0, release });
+    if (opened.kind !== "open") throw new Error(JSON.stringify(opened));
+    const { ledger, rederived } = opened;
+    const price = ledger.connection.sqlite.prepare("select price from pieces").pluck().get();
+    ledger.close();
+    return { rederived, price };
+  };
+
+  /** A ledger that release "one" left, whose one piece was then given another price by hand. */
+  function touchedByHand(): string {
+    const { ledger, directory } = ledgerWithOwner();
+    record(ledger, buy(ledger, 3000));
+    ledger.close();
+    expect(openedBy(directory, "one")).toEqual({ rederived: 0, price: 3000 });
+    const sqlite = new Database(join(directory, "ledger.sqlite"));
+    sqlite.exec("update pieces set price = 1");
+    sqlite.close();
+    return directory;
+  }
+
+  test("are not gone through again by the release that wrote them", () => {
+    expect(openedBy(touchedByHand(), "one")).toEqual({ rederived: 0, price: 1 });
+  });
+
+  test.each(["two", null])(
+    "are gone through by another release (%s), which the first one notices",
+    (other) => {
+      const directory = touchedByHand();
+      expect(openedBy(directory, other)).toEqual({ rederived: 1, price: 3000 });
+      const sqlite = new Database(join(directory, "ledger.sqlite"));
+      sqlite.exec("update pieces set price = 2");
+      sqlite.close();
+      expect(openedBy(directory, "one")).toEqual({ rederived: 1, price: 3000 });
+    },
+  );
+
+  test("are gone through after a restore", () => {
+    const directory = touchedByHand();
+    const copy = join(directory, "copy.sqlite");
+    copyFileSync(join(directory, "ledger.sqlite"), copy);
+    expect(restore({ directory, file: copy, now: 0, today: "2026-05-09" }).kind).toBe("restored");
+    const sqlite = new Database(join(directory, "ledger.sqlite"));
+    sqlite.exec("update pieces set price = 2");
+    sqlite.close();
+    expect(openedBy(directory, "one")).toEqual({ rederived: 1, price: 3000 });
   });
 });
 
