@@ -2,6 +2,7 @@ import type { Books, Piece } from "./books/books.ts";
 import { costOf, pieceLabel, statusOf } from "./books/piece.ts";
 import type { Day } from "./calendar.ts";
 import { daysBetween, showDay, showDays } from "./calendar.ts";
+import { salesOwing } from "./decide/owing.ts";
 import type { Cents } from "./money.ts";
 import { show } from "./money.ts";
 import { suggestPrice } from "./past-sales.ts";
@@ -17,10 +18,20 @@ export interface NudgeView {
   waits: Readonly<Record<number, Day>>;
   /** The first day on which the bot speaks up again; null: not snoozed. */
   snoozedUntil: Day | null;
+  /** What standing notes recorded since the last message, oldest first. */
+  byItself?: readonly ByItself[];
   /** The notes that still wait for an answer, as said, oldest first. */
   openQuestions: readonly string[];
 }
 
+/** A fact that a standing note recorded, and what is said of it. */
+export interface ByItself {
+  fact: number;
+  text: string;
+}
+
+/** Money owed for so long is brought up: common practice, no source. */
+const OWED_DAYS = 7;
 /** A listing is due for a word after this many days at one price without a sale: common practice, no source. */
 const LISTED_DAYS = 14;
 /** A piece counts as not started for a month after this many days: common practice, no source. */
@@ -42,7 +53,7 @@ interface Matter {
 /**
  * The daily message, or null where there is nothing to say: finished pieces that are not listed (oldest
  * first, with buttons), listings without a sale, holds past their day, pieces not started, open questions.
- * Presses: "nl:<piece>" list it, "nw:<piece>:<days>" wait, "nx:<piece>" leave it out; a set is pressed by
+ * Presses: "ui:<fact>" takes back what a standing note recorded, "nl:<piece>" list it, "nw:<piece>:<days>" wait, "nx:<piece>" leave it out; a set is pressed by
  * the lowest of the numbers mentioned and means all of them.
  */
 export function nudgeFor(view: NudgeView): Reply | null {
@@ -54,7 +65,10 @@ export function nudgeFor(view: NudgeView): Reply | null {
   const unstarted = mattersOf(view, "bought", (piece) => (piece.minutes > 0 ? null : piece.bought)).filter(
     ({ days }) => days >= UNSTARTED_DAYS,
   );
+  const byItself = view.byItself ?? [];
   const parts = [
+    byItselfPart(byItself),
+    part("Owed for a week or more:", owedLines(view), LINES_MAX.other),
     unlistedPart(unlisted),
     part(
       "Listed two weeks, no sale:",
@@ -69,6 +83,7 @@ export function nudgeFor(view: NudgeView): Reply | null {
   const first = firstThing(overdueLines(view).length > 0, { unlisted, stale, unstarted });
   if (first !== null) parts.unshift(first);
   const buttons = [
+    ...byItself.slice(0, LINES_MAX.other).map(undoButton),
     ...unlisted.slice(0, LINES_MAX.unlisted).map(unlistedButtons),
     ...leaveOutButtons(stale),
     ...leaveOutButtons(unstarted),
@@ -128,6 +143,38 @@ function pricedOn(books: Books, piece: Readonly<Piece>): Day | null {
   const story = new Set(books.story.get(piece.number) ?? []);
   const repriced = books.facts.filter((fact) => fact.kind === "reprice" && story.has(fact.id));
   return [piece.listed, ...repriced.map((fact) => fact.day)].sort().at(-1)!;
+}
+
+function byItselfPart(byItself: readonly ByItself[]): string | null {
+  return part(
+    "Recorded by itself:",
+    byItself.map(({ text }) => text),
+    LINES_MAX.other,
+  );
+}
+
+function undoButton({ fact, text }: ByItself): Button[] {
+  return [{ label: `Undo ${text}`, press: `ui:${fact}` }];
+}
+
+/** What standing notes recorded, as a message of its own. */
+export function standingReply(byItself: readonly ByItself[]): Reply {
+  return { text: byItselfPart(byItself) ?? "", buttons: byItself.slice(0, LINES_MAX.other).map(undoButton) };
+}
+
+/** Who owes since a week or longer, the longest first. */
+function owedLines(view: NudgeView): string[] {
+  const sales = salesOwing(view.books).reverse();
+  return sales.flatMap((sale) => {
+    const days = daysBetween(sale.day, view.today);
+    const owing = sale.pieces
+      .map((number) => view.books.pieces.get(number)!)
+      .filter((piece) => piece.owed > 0);
+    if (days < OWED_DAYS || owing.some((piece) => isHushed(view, piece))) return [];
+    const buyer = sale.data.buyer ? ` by ${sale.data.buyer}` : "";
+    const names = owing.map(pieceLabel).join(", ");
+    return [`${names}: ${show(sum(owing.map((piece) => piece.owed)))}${buyer}, ${showDays(days)}`];
+  });
 }
 
 function unlistedPart(matters: readonly Matter[]): string | null {

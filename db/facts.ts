@@ -1,4 +1,4 @@
-import { and, asc, desc, eq, ne, notExists, sql } from "drizzle-orm";
+import { and, asc, desc, eq, isNull, ne, notExists, or, sql } from "drizzle-orm";
 import type { Fact, FactKind } from "../core/books/facts.ts";
 import { rulesOf } from "../core/books/fold.ts";
 import { assertCents } from "../core/money.ts";
@@ -65,6 +65,8 @@ export function openFactStore({ db, sqlite }: Connection): FactStore {
     .where(
       and(
         eq(facts.author, sql.placeholder("author")),
+        // What a standing note recorded is nothing that the person did last.
+        or(isNull(facts.repeat), ne(facts.id, facts.place)),
         notExists(db.select().from(voids).where(eq(voids.fact, facts.id))),
       ),
     )

@@ -181,6 +181,10 @@ export class LedgerOnFile implements Ledger {
     return facts;
   }
 
+  factAt(place: number): Fact | null {
+    return this.#loaded().facts.find((fact) => fact.place === place) ?? null;
+  }
+
   voidedBy(note: number): Fact[] {
     return this.#facts.voidedBy(note);
   }

@@ -64,6 +64,8 @@ export interface LedgerReader {
   standingFactsAnswered(root: number): Fact[];
   /** What stands that was recorded in a place (`place` of a fact) or after it; no order. */
   standingFactsSince(place: number): Fact[];
+  /** The fact that stands in a place; null: none does. */
+  factAt(place: number): Fact | null;
   /** The facts that a message made void. */
   voidedBy(note: number): Fact[];
   /** The last of a person's corrections of which something holds; null: none. */

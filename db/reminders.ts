@@ -9,6 +9,8 @@ export interface Reminders {
   claim(day: Day, kind: string, now: Instant): boolean;
   /** Whether a day was taken for a kind. */
   has(day: Day, kind: string): boolean;
+  /** The latest day taken for a kind; null: none. */
+  last(kind: string): Day | null;
 }
 
 /** What the bot has said of its own accord, by day. */
@@ -19,8 +21,14 @@ export function openReminders({ db }: Connection): Reminders {
     .from(reminders)
     .where(and(eq(reminders.day, sql.placeholder("day")), eq(reminders.kind, sql.placeholder("kind"))))
     .prepare();
+  const latest = db
+    .select({ day: sql<Day | null>`max(${reminders.day})` })
+    .from(reminders)
+    .where(eq(reminders.kind, sql.placeholder("kind")))
+    .prepare();
   return {
     claim: (day, kind, now) => write.run({ day, kind, claimed: now }) !== null,
+    last: (kind) => latest.get({ kind })?.day ?? null,
     has: (day, kind) => one.get({ day, kind }) !== undefined,
   };
 }

@@ -20,6 +20,8 @@ const shapes = {
   leftOutPieces: z.array(z.number().int().positive()),
   /** Piece number to the first day on which it may be nudged about again. */
   piecesWaiting: z.record(z.string(), day),
+  /** The newest fact that a standing note recorded and the daily message told. */
+  standingTold: z.number().int(),
   /** Whether the owner hears of what members log at all. */
   tellOwner: z.boolean(),
   /** Whether members are told the month, the loan and what is due to it. */

@@ -11,6 +11,7 @@ import { queueBackup, queueExport } from "./files.ts";
 import { beginLead } from "./leading.ts";
 import { askAgain, openQuestions } from "./questions.ts";
 import { NOT_SHOWN, seesMoney } from "./sight.ts";
+import { standingLines } from "./standing.ts";
 import type { Turn } from "./turn.ts";
 
 interface Command {
@@ -167,6 +168,7 @@ function tellSettings(turn: Turn): void {
     `Tax set aside: ${percent}%`,
     `Goals: ${goals.join(", ") || "none"}`,
     ...(rates.length > 0 ? [`Cents a mile: ${rates.join(", ")}`] : []),
+    ...standingLines(turn).map((line) => `By itself: ${line}`),
     `Members' notes: ${settings.get("tellOwner") === false ? "not told" : "told once a day"}`,
     `Members see: ${settings.get("membersSeeMoney") ? "pieces, month and loan" : "pieces only"}`,
     `Currency: ${turn.currency}`,

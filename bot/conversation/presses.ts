@@ -14,6 +14,7 @@ import { pressLead } from "./leading.ts";
 import { takeBackMend } from "./mending.ts";
 import { openQuestion } from "./questions.ts";
 import { decideAll } from "./recording.ts";
+import { takeBackInstance } from "./standing.ts";
 import type { Turn } from "./turn.ts";
 import { undoRoot } from "./undoing.ts";
 
@@ -23,6 +24,7 @@ export function handlePress(turn: Turn, press: string): void {
   const piece = Number(rest.at(kind === "n" ? 1 : 0));
   if (kind === "q") pressChoice(turn, rest[0] ?? "", Number(rest[1]));
   else if (kind === "u") undoRoot(turn, Number(rest[0]), false);
+  else if (kind === "ui") takeBackInstance(turn, Number(rest[0]));
   else if (kind === "um") takeBackMend(turn, Number(rest[0]));
   else if (kind === "n" && isStep(rest[0])) takeStep(turn, rest[0], piece);
   else if (kind === "r") recapOf(turn, rest[0] ?? "");

@@ -10,6 +10,7 @@ import { type Fixing, fixFact, fixingOf } from "./fixing.ts";
 import { amendFacts, pastOf } from "./mending.ts";
 import { impossibleText, keepOutcome } from "./outcome.ts";
 import { closeQuestion, openQuestion, openQuestions, releaseAfter } from "./questions.ts";
+import { recordFirst } from "./standing.ts";
 import { deskOf, type Turn } from "./turn.ts";
 import { undoNote } from "./undoing.ts";
 import { asksOfDepositFirst } from "./waiting-deposit.ts";
@@ -82,6 +83,7 @@ function decideFact(turn: Turn, matter: Matter, belonging: Belonging): number[] 
         return null;
       }
       keepOutcome(turn, result.facts, reading);
+      for (const fact of result.facts) recordFirst(turn, fact);
       releaseAfter(turn, matter);
       if (decision.ask) {
         openQuestion(turn, newMatter(decision.ask.reading, said), decision.ask.ask, belonging.root);

@@ -68,7 +68,9 @@ function repliedMend({ ledger }: Turn, root: number): number | null {
 
 /** The note at which anything of this person's was last recorded or asked; 0: never. */
 function lastTouched(turn: Turn): number {
-  const facts = turn.ledger.books.facts.filter(({ author }) => author === turn.person);
+  const facts = turn.ledger.books.facts.filter(
+    ({ author, repeat, id, place }) => author === turn.person && (repeat === undefined || id !== place),
+  );
   return Math.max(0, ...facts.map(({ note }) => note), ...openQuestions(turn).map(({ note }) => note));
 }
 

@@ -12,6 +12,7 @@ import type { Log } from "../log.ts";
 import { failureText } from "../log.ts";
 import { membersTold } from "./members-told.ts";
 import { monthRetelling, tellMonths } from "./months.ts";
+import { keepStanding, markTold, untold } from "./standing.ts";
 
 export interface ScheduleDeps {
   ledger: Ledger;
@@ -51,6 +52,7 @@ export function startSchedule(deps: ScheduleDeps): Schedule {
   const tick = () => {
     attempt(deps, "backup", backup);
     if (deps.heardAll?.() === false) return;
+    attempt(deps, "standing notes", keepStanding);
     attempt(deps, "recap", tellMonths);
     attempt(deps, "recap again", retelling);
     attempt(deps, "nudge", nudge);
@@ -97,15 +99,18 @@ function nudge({ ledger }: ScheduleDeps, { instant, today, time, chat }: Moment)
   if (chat === null || settings.get("nudgeOff") || time < nudgeTime(settings)) return false;
   return ledger.transaction(() => {
     if (!ledger.reminders.claim(today, "nudge", instant)) return false;
+    const byItself = untold(ledger, today);
     const reply = nudgeFor({
       books: ledger.books,
       today,
+      byItself,
       leftOut: settings.get("leftOutPieces") ?? [],
       waits: settings.get("piecesWaiting") ?? {},
       snoozedUntil: settings.get("snoozedUntil"),
       openQuestions: openQuestions(ledger),
     });
     if (!reply) return false;
+    markTold(ledger, byItself);
     return ledger.outbox.queue({ chat, body: { kind: "text", reply }, key: `nudge:${today}` }) !== null;
   });
 }

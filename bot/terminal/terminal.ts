@@ -1,10 +1,12 @@
 import { createInterface } from "node:readline";
+import { dayOfInstant } from "../../core/calendar.ts";
 import { greetingFor } from "../conversation/commands.ts";
 import { type ConversationDeps, createConversation } from "../conversation/conversation.ts";
 import { beginLead } from "../conversation/leading.ts";
 import { failureText } from "../log.ts";
 import { ownerAtMachine } from "../members.ts";
 import { startSchedule } from "../schedule/schedule.ts";
+import { recordStanding } from "../schedule/standing.ts";
 import { openDelivery, TERMINAL_CHAT } from "./delivery.ts";
 import { type Choices, missedChoice } from "./screen.ts";
 
@@ -24,6 +26,14 @@ export async function runTerminal(deps: ConversationDeps): Promise<void> {
     ? startSchedule({ ...deps, wake: () => void chat.show().then(() => lines.prompt(true)) })
     : null;
   if (isChat) chat.greet();
+  // Without a schedule, what is due by now is recorded before the first line.
+  else
+    recordStanding({
+      ...deps,
+      today: dayOfInstant(deps.now(), deps.zone()),
+      now: deps.now(),
+      chat: TERMINAL_CHAT,
+    });
   await chat.show();
   if (isChat) lines.prompt();
   for await (const line of lines) {
