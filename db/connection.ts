@@ -11,11 +11,24 @@ export interface Connection {
 }
 
 const BUSY_TIMEOUT_MS = 5000;
+/** Of a new file; one that is there keeps its own. */
+const PAGE_BYTES = 1024;
+/** So long a -wal is moved into the file in the midst of a commit; the bot does it earlier, while nothing is to do. */
+const WAL_PAGES_MAX = 16_000;
 
 /** Opens a ledger file to write, made with mode 0600 if it is not there. SQLite gives -wal and -shm the same mode. */
 export function openToWrite(path: string): Connection {
   createPrivateFile(path);
-  return prepared(new Database(path), path, { journal_mode: "wal", synchronous: 2, foreign_keys: 1 });
+  const sqlite = new Database(path);
+  const isNew = sqlite.pragma("page_count", { simple: true }) === 0;
+  return prepared(sqlite, path, {
+    // A note touches a dozen pages by a few bytes each, and each page is written whole: small ones are less to write.
+    ...(isNew ? { page_size: PAGE_BYTES } : {}),
+    journal_mode: "wal",
+    synchronous: 2,
+    foreign_keys: 1,
+    wal_autocheckpoint: WAL_PAGES_MAX,
+  });
 }
 
 /** Opens an existing ledger file to read; it may be in use by the one writer. */

@@ -94,7 +94,7 @@ export const notes = sqliteTable(
   },
   (table) => [
     unique("notes_message").on(table.chat, table.message, table.revision),
-    index("notes_author").on(table.author, table.handled),
+    index("notes_handled").on(table.handled),
     check("notes_said", isWhole(table.said)),
     check("notes_handled", isWhole(table.handled)),
   ],
@@ -149,7 +149,7 @@ export const voids = sqliteTable(
       .references(() => members.id),
     voided: integer("voided").notNull(),
   },
-  (table) => [index("voids_note").on(table.note), check("voids_voided", isWhole(table.voided))],
+  (table) => [check("voids_voided", isWhole(table.voided))],
 );
 
 /** Append-only: the pieces a fact is about, in order; shares are derived. */
@@ -164,7 +164,6 @@ export const factPieces = sqliteTable(
   },
   (table) => [
     primaryKey({ columns: [table.fact, table.position] }),
-    index("fact_pieces_piece").on(table.piece),
     check("fact_pieces_piece_number", sql`typeof(${table.piece}) = 'integer' and ${table.piece} > 0`),
   ],
 );
@@ -285,7 +284,7 @@ export const outbox = sqliteTable(
     note: integer("note").references(() => notes.id),
     replyTo: text("reply_to"),
     /** Queued at most once under this name. */
-    key: text("key").unique(),
+    key: text("key"),
     /** By the machine's clock: nothing goes by it, but it tells whoever looks into the file. */
     queued: integer("queued").notNull(),
     tries: integer("tries").notNull().default(0),
@@ -298,8 +297,9 @@ export const outbox = sqliteTable(
   },
   (table) => [
     index("outbox_unsent").on(table.chat, table.id).where(sql`sent is null and gave_up is null`),
-    index("outbox_message").on(table.chat, table.message),
-    index("outbox_note").on(table.note),
+    // Most rows have no key, and none its message before it is sent: an index need not hold them.
+    uniqueIndex("outbox_key").on(table.key).where(sql`key is not null`),
+    index("outbox_message").on(table.chat, table.message).where(sql`message is not null`),
     check("outbox_body", isJson(table.body)),
   ],
 );
