@@ -64,7 +64,7 @@ export const MATERIAL_HAZARDS: readonly Hazard[] = [
     when: [
       {
         words:
-          /\b(?:(?:paint |varnish |citrus |safe |gel |chemical )?strippers?|nmp|paint removers?|citrus strip|strip ?it gel|chemically stripp\w*|chemical strip\w*)\b/,
+          /\b(?:(?:paint |varnish |citrus |safe |gel |chemical )?strippers?|nmp|paint removers?|citrus stripp\w*|strip ?it gel|chemically stripp\w*|chemical strip\w*)\b/,
       },
     ],
     line: "Any stripper: gloves, goggles, outdoors or a cross-draft, no flames; mind label, local rules.",

@@ -660,7 +660,6 @@ export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?:
       "venue",
       "channel listed",
       "place i listed",
-      "marketplace",
       "where i list",
     ],
   },

@@ -44,7 +44,7 @@ describe("a sale on which something is owed", () => {
     expect(month(ledger, "2026-06")).toMatchObject({ proceeds: 0, cashIn: 2_000 });
   });
 
-  it("leaves what is owed out of what is ready to send, on each day", () => {
+  it("leaves what is owed out of what is due to the loan, on each day", () => {
     const ledger = soldOwing(5_000);
     expect(ledger.statement("2026-05-31")).toMatchObject({ buyersOwe: "50.00", earmarked: "120.00" });
     on(ledger, LATER, "collect", { pieces: [1], amount: 5_000 });
