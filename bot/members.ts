@@ -1,6 +1,8 @@
 import { DAY_MS, type Instant } from "../core/calendar.ts";
 import type { Invitations } from "../db/invitations.ts";
 import type { Member, Members, Role } from "../db/members.ts";
+import type { Outbox } from "../db/outbox.ts";
+import type { Questions } from "../db/questions.ts";
 import type { Settings } from "../db/settings.ts";
 
 /** The part of the ledger that says who may write. */
@@ -8,6 +10,12 @@ interface Household {
   members: Members;
   invitations: Invitations;
   settings: Settings;
+}
+
+/** The household with what has to be settled when somebody leaves it. */
+interface HouseholdInUse extends Household {
+  questions: Pick<Questions, "allOpen" | "close">;
+  outbox: Pick<Outbox, "queue">;
 }
 
 /** Who types at the machine itself, and the chat there: no id that Telegram gives out. */
@@ -32,20 +40,41 @@ export function membersText(household: Household): string {
     .map(({ id, name, role }) => `${id}. ${name}${role === "owner" ? " (owner)" : ""}`);
   return lines.length === 0
     ? "Nobody has joined yet. To let someone in: invite"
-    : `${lines.join("\n")}\nTo let someone in: invite. To take someone out: remove NAME`;
+    : `${lines.join("\n")}\nTo let someone in: invite. To take someone out: remove member and the number`;
+}
+
+/** The members that a name (whatever it is made of) or a number may mean. */
+export function membersCalled({ members }: Pick<Household, "members">, nameOrNumber: string): Member[] {
+  const asked = plainName(nameOrNumber);
+  const number = asked.replace(/^#/, "");
+  return members.list().filter(({ id, name }) => String(id) === number || plainName(name) === asked);
+}
+
+/** Letters and signs as they are read: capitals, spaces and the ways to write the same sign do not count. */
+function plainName(name: string): string {
+  return nameOf([name.normalize("NFC")]).toLowerCase();
 }
 
 /** Removes the member of this name or number; what they recorded stays. Says what came of it. */
-export function removeMember(household: Household, nameOrNumber: string, now: Instant): string {
-  const asked = nameOrNumber.trim().replace(/^#/, "").toLowerCase();
-  const members = household.members.list();
-  const fits = members.filter(({ id, name }) => String(id) === asked || name.toLowerCase() === asked);
+export function removeMember(household: HouseholdInUse, nameOrNumber: string, now: Instant): string {
+  const fits = membersCalled(household, nameOrNumber);
   const [member] = fits;
   if (!member) return `Nobody here is called "${nameOrNumber.trim()}".\n${membersText(household)}`;
-  if (fits.length > 1) return `Which one? Say remove and the number.\n${membersText(household)}`;
+  if (fits.length > 1) return `Which one? Say remove member and the number.\n${membersText(household)}`;
   if (member.role === "owner") return "The owner cannot be removed.";
-  household.members.remove(member.id, now);
-  return `${member.name} is out and can record nothing more. What they recorded stays.`;
+  const dropped = takeOut(household, member, now);
+  const out = `${member.name} is out and can record nothing more. What they recorded stays.`;
+  return dropped.length === 0 ? out : `${out}\nDropped, it was still open: ${dropped.join(", ")}`;
+}
+
+/** Takes a person out, with what was still asked of them; gives those notes as typed. */
+function takeOut({ members, questions }: HouseholdInUse, { id }: Member, now: Instant): string[] {
+  members.remove(id, now);
+  return questions.allOpen(id).flatMap((question) => {
+    questions.close(question.id, now);
+    const { reading, waiting, after = [] } = question.matter;
+    return [reading, ...waiting, ...after.map(({ matter }) => matter.reading)].map(({ text }) => text);
+  });
 }
 
 /** The owner who talks through Telegram, whose user ids are digits; null before anyone has paired. */
@@ -72,12 +101,12 @@ function takeOverFromMachine({ members }: Household, user: string, now: Instant)
   else members.rename(atMachine.id, user);
 }
 
-/** Makes the person with this id the owner, as the settings say; an owner paired before becomes a member. */
-export function appointOwner(household: Household, user: string, now: Instant): void {
+/** Makes the person with this id the owner, as the settings say; an owner before is out, and both are told. */
+export function appointOwner(household: HouseholdInUse, user: string, now: Instant): void {
   takeOverFromMachine(household, user, now);
   for (const member of household.members.list()) {
     const isFormer = isTelegramOwner(member) && member.user !== user;
-    if (isFormer) household.members.add({ ...member, role: "member" });
+    if (isFormer) takeOver(household, member, { user, now });
   }
   const before = household.members.byUser(user);
   const isInPlace = before?.role === "owner" && before.removed === null;
@@ -89,6 +118,22 @@ export function appointOwner(household: Household, user: string, now: Instant): 
   household.settings.set("ownerChat", user);
 }
 
+function takeOver(
+  household: HouseholdInUse,
+  former: Member,
+  { user, now }: { user: string; now: Instant },
+): void {
+  const dropped = takeOut(household, former, now);
+  const say = (chat: string, text: string) =>
+    household.outbox.queue({ chat, body: { kind: "text", reply: { text } } });
+  const open = dropped.length === 0 ? "" : `\nDropped, it was still open: ${dropped.join(", ")}`;
+  say(former.user, "You are no longer the owner of these books: OWNER_ID names somebody else now.");
+  say(
+    user,
+    `You are the owner now. ${former.name}, the owner before, is out; what they recorded stays.\nTo let them in: invite${open}`,
+  );
+}
+
 /** A fresh pairing code; one made before is worth nothing from now on, since only its hash was kept. */
 export function pairingCode(household: Household, now: Instant): string {
   household.invitations.withdraw("owner");
@@ -97,7 +142,7 @@ export function pairingCode(household: Household, now: Instant): string {
 
 /** Lets a person in by a code and says as what; null where the code is wrong, late or used. */
 export function join(
-  household: Household,
+  household: HouseholdInUse,
   person: { user: string; name: string },
   code: string,
   now: Instant,

@@ -1,15 +1,12 @@
 import { createHash, randomBytes, timingSafeEqual } from "node:crypto";
-import { and, eq, gt, isNull, lt, sql } from "drizzle-orm";
+import { and, eq, gt, isNull, sql } from "drizzle-orm";
 import type { Instant } from "../core/calendar.ts";
 import type { Connection } from "./connection.ts";
 import type { Role } from "./members.ts";
 import { invitations, strangers } from "./schema.ts";
 
-/** Wrong codes tried while an invitation is open, after which it is worth nothing. */
-const TRIES_MAX = 50;
-
 export interface Invitations {
-  /** Makes a one-time code of 32 characters; only its hash is kept. */
+  /** Makes a one-time code of 32 characters (192 bits, not to be guessed); only its hash is kept. */
   invite(invitation: { role: Role; expires: Instant }): string;
   /** Uses a code up and says what it makes of the person; null where it is wrong, late or used. */
   redeem(code: string, now: Instant): Role | null;
@@ -25,7 +22,7 @@ export function openInvitations({ db }: Connection): Invitations {
     db
       .select()
       .from(invitations)
-      .where(and(isNull(invitations.used), gt(invitations.expires, now), lt(invitations.tries, TRIES_MAX)))
+      .where(and(isNull(invitations.used), gt(invitations.expires, now)))
       .all();
   return {
     invite({ role, expires }) {
@@ -40,13 +37,9 @@ export function openInvitations({ db }: Connection): Invitations {
       // Every open one is compared, in constant time each, so that timing tells nothing of any.
       const matches = open(now).filter((row) => timingSafeEqual(Buffer.from(row.hash, "hex"), hash));
       const [match] = matches;
-      if (match) {
-        db.update(invitations).set({ used: now }).where(eq(invitations.hash, match.hash)).run();
-        return match.role;
-      }
-      const tries = sql`${invitations.tries} + 1`;
-      db.update(invitations).set({ tries }).where(isNull(invitations.used)).run();
-      return null;
+      if (!match) return null;
+      db.update(invitations).set({ used: now }).where(eq(invitations.hash, match.hash)).run();
+      return match.role;
     },
     withdraw(role) {
       const unused = and(isNull(invitations.used), eq(invitations.role, role));

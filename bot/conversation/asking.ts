@@ -6,6 +6,7 @@ import type { ReadingOf } from "../../core/notes/reading.ts";
 import { nudgeTime } from "../../db/settings.ts";
 import { monthPictureBody } from "../files/bodies.ts";
 import { queuePictures } from "./pictures.ts";
+import { isOwner, OWNER_ONLY } from "./rights.ts";
 import { isAboutMoney, NOT_SHOWN, seesMoney } from "./sight.ts";
 import type { Turn } from "./turn.ts";
 
@@ -43,6 +44,10 @@ function piecesAsked(turn: Turn, question: ReadingOf<"ask">): number[] {
 /** Sets the daily message as asked: its hour, off, or quiet for some days. */
 export function setNudge(turn: Turn, { at, off, days }: ReadingOf<"nudge">): void {
   const { settings } = turn.ledger;
+  if (!isOwner(turn)) {
+    turn.spoken.push(OWNER_ONLY);
+    return;
+  }
   if (off) {
     settings.set("nudgeOff", true);
     turn.spoken.push("The daily message is off. To turn it on: nudge at 6pm");

@@ -5,11 +5,12 @@ import type { Day } from "../../core/calendar.ts";
 import { showDay, showTime } from "../../core/calendar.ts";
 import { show } from "../../core/money.ts";
 import { nudgeTime } from "../../db/settings.ts";
-import { inviteMember, membersText, removeMember } from "../members.ts";
+import { inviteMember, membersCalled, membersText, removeMember } from "../members.ts";
 import { isZone, zoneNamed, zonesCalled } from "../zone.ts";
 import { queueBackup, queueExport } from "./files.ts";
 import { beginLead } from "./leading.ts";
 import { askAgain, openQuestions } from "./questions.ts";
+import { isOwner, OWNER_ONLY } from "./rights.ts";
 import { NOT_SHOWN, seesMoney } from "./sight.ts";
 import { standingLines } from "./standing.ts";
 import type { Turn } from "./turn.ts";
@@ -31,11 +32,6 @@ const commands: readonly Command[] = [
   { says: /^backup$/, owner: true, run: queueBackup },
   { says: /^members?$/, owner: true, run: (turn) => turn.spoken.push(membersText(turn.ledger)) },
   { says: /^invite$/, owner: true, run: (turn) => turn.spoken.push(inviteMember(turn.ledger, turn.now())) },
-  {
-    says: /^remove (?:member )?([\p{L}\p{N}#][\p{L}\p{N} .'-]{0,39})$/u,
-    owner: true,
-    run: (turn, name) => turn.spoken.push(removeMember(turn.ledger, name, turn.now())),
-  },
   { says: /^time ?zone$/, run: tellZone },
   { says: /^time ?zone (\S[\S ]{0,60})$/, owner: true, run: setZone },
   { says: /^mileage rate(?: ([\d. ]{1,20}))?$/, owner: true, run: setMileageRate },
@@ -45,6 +41,7 @@ const commands: readonly Command[] = [
 
 /** Takes a message that is wholly a word to the bot; false where it is none. */
 export function runCommand(turn: Turn, text: string): boolean {
+  if (runRemoval(turn, text)) return true;
   const said = text
     .trim()
     .replace(/^\//, "")
@@ -52,7 +49,7 @@ export function runCommand(turn: Turn, text: string): boolean {
   for (const command of commands) {
     const match = command.says.exec(said.toLowerCase());
     if (!match) continue;
-    if (command.owner && !isOwner(turn)) turn.spoken.push("Only the owner can do that.");
+    if (command.owner && !isOwner(turn)) turn.spoken.push(OWNER_ONLY);
     // Names and zones keep the capitals they were typed with.
     else command.run(turn, match[1] === undefined ? "" : said.slice(-match[1].length));
     return true;
@@ -60,8 +57,15 @@ export function runCommand(turn: Turn, text: string): boolean {
   return false;
 }
 
-function isOwner(turn: Turn): boolean {
-  return turn.ledger.members.byId(turn.person)?.role === "owner";
+/**
+ * "remove member 2", or a member's name as it is, of whatever it is made: signs at its end are part of it. Without
+ * "member" only a name that somebody here has counts: other things are removed, too.
+ */
+function runRemoval(turn: Turn, text: string): boolean {
+  const [, plainly, name = ""] = /^\/?remove (member )?(.{1,200})$/isu.exec(text.trim()) ?? [];
+  if (name === "" || (!plainly && membersCalled(turn.ledger, name).length === 0)) return false;
+  turn.spoken.push(isOwner(turn) ? removeMember(turn.ledger, name, turn.now()) : OWNER_ONLY);
+  return true;
 }
 
 function greet(turn: Turn): void {

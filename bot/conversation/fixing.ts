@@ -12,6 +12,7 @@ import type { ReadingOf } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
 import { echoOf, impossibleText, keepOutcome } from "./outcome.ts";
 import { openQuestion, openQuestions } from "./questions.ts";
+import { mayChange, notYours } from "./rights.ts";
 import type { Turn } from "./turn.ts";
 import { factsOf, lastRoot } from "./undoing.ts";
 
@@ -21,6 +22,10 @@ export type Fixing = Extract<Effect, { kind: "fix" | "change" }>;
 /** How to correct the one amount of a message, recorded or still asked about; null where that is asked or refused. */
 export function fixingOf(turn: Turn, reading: ReadingOf<"fix">, replyRoot?: number): Fixing | null {
   const root = replyRoot ?? lastRoot(turn);
+  if (root !== null && !mayChange(turn, root)) {
+    turn.spoken.push(notYours(turn, root));
+    return null;
+  }
   const choices = root === null ? [] : fixesOf(turn, root, reading.amount!, replyRoot === undefined);
   const [only, ...others] = choices;
   if (!only) {

@@ -4,6 +4,7 @@ import { asNew } from "../../core/mending/changed.ts";
 import type { Past } from "../../core/mending/past.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { echoOf, impossibleText, keepOutcome } from "./outcome.ts";
+import { isOwner, mayChange, notYours } from "./rights.ts";
 import type { Turn } from "./turn.ts";
 
 /** What a correction may look at beside the books. */
@@ -24,6 +25,11 @@ export function amendFacts(
 ): void {
   const { ledger, person, note } = turn;
   const before = voids.map((id) => ledger.factById(id)!);
+  const theirs = before.find(({ author }) => author !== person);
+  if (theirs && !isOwner(turn)) {
+    turn.spoken.push(notYours(turn, theirs.root));
+    return;
+  }
   const said = before.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
   // Who noted it first stays its author: a correction changes what happened, not who told of it.
   const kept = facts.map((each) => ({
@@ -46,6 +52,10 @@ export function amendFacts(
 /** Takes back one correction: what it changed or took out stands again as it was. */
 export function takeBackMend(turn: Turn, mend: number): void {
   const { ledger } = turn;
+  if (!mayChange(turn, mend)) {
+    turn.spoken.push(notYours(turn, mend));
+    return;
+  }
   const now = ledger.books.facts.filter((fact) => fact.note === mend);
   const earlier = ledger.voidedBy(mend).filter((fact) => !isReplaced(turn, fact, now));
   if (now.length === 0 && earlier.length === 0) {

@@ -14,6 +14,7 @@ import { pressLead } from "./leading.ts";
 import { takeBackMend } from "./mending.ts";
 import { openQuestion } from "./questions.ts";
 import { decideAll } from "./recording.ts";
+import { isOwner, OWNER_ONLY } from "./rights.ts";
 import { takeBackInstance } from "./standing.ts";
 import type { Turn } from "./turn.ts";
 import { undoRoot } from "./undoing.ts";
@@ -30,6 +31,7 @@ export function handlePress(turn: Turn, press: string): void {
   else if (kind === "r") recapOf(turn, rest[0] ?? "");
   else if (kind === "ra" || kind === "rg" || kind === "rs") afterRecap(turn, kind, rest[0] ?? "");
   else if (kind === "nl") listFromNudge(turn, piece);
+  else if ((kind === "nw" || kind === "nx") && !isOwner(turn)) turn.spoken.push(OWNER_ONLY);
   else if (kind === "nw") waitWith(turn, piece, Number(rest[1]));
   else if (kind === "nx") leaveOut(turn, piece);
   else if (!pressLead(turn, press))

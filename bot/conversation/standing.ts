@@ -4,6 +4,7 @@ import { dayOfInstant, showDay } from "../../core/calendar.ts";
 import { readingOn, standingWords } from "../../core/decide/standing.ts";
 import { claimDue, dueThrough, recordInstance } from "../standing.ts";
 import { echoOf, impossibleText, keepOutcome } from "./outcome.ts";
+import { isOwner, notYours } from "./rights.ts";
 import type { Turn } from "./turn.ts";
 
 /** What a standing note that was just set up is due by now, recorded as a part of the message that set it up. */
@@ -30,6 +31,11 @@ export function takeBackInstance(turn: Turn, place: number): void {
   const fact = ledger.factAt(place);
   if (!fact) {
     turn.spoken.push("Nothing of that stands any more.");
+    return;
+  }
+  // The place came with a button: only what a standing note recorded, and only for whom it may be changed.
+  if (fact.repeat === undefined || (fact.author !== person && !isOwner(turn))) {
+    turn.spoken.push(notYours(turn, fact.root));
     return;
   }
   const [said] = echoOf(turn, fact);

@@ -5,6 +5,7 @@ import type { Question } from "../../db/questions.ts";
 import { takeBackMend } from "./mending.ts";
 import { echoOf, impossibleText } from "./outcome.ts";
 import { closeQuestionsOf, openQuestion, openQuestions, textsOf } from "./questions.ts";
+import { mayChange, notYours, tellOwner } from "./rights.ts";
 import type { Turn } from "./turn.ts";
 
 /** A block of more facts than this is taken back only after a yes. */
@@ -25,6 +26,10 @@ export function undoNote(turn: Turn, replyRoot?: number): void {
 
 /** Takes back what stands of a message, after a yes where that is much. `own`: only what this person recorded. */
 export function undoRoot(turn: Turn, root: number, own: boolean): void {
+  if (!own && !mayChange(turn, root)) {
+    turn.spoken.push(notYours(turn, root));
+    return;
+  }
   const count = factsOf(turn, root, own).length;
   if (count <= UNDO_FACTS_MAX) {
     takeBack(turn, root, own);
@@ -52,6 +57,7 @@ export function takeBack(turn: Turn, root: number, own: boolean): void {
       return;
     }
     turn.changed = true;
+    tellOwner(turn, `took back ${before.join("; ")}`);
     turn.spoken.push(["Taken back:", ...before].join(before.length === 1 ? " " : "\n"));
   }
   const dropped = closeQuestionsOf(turn, root).map(({ matter }) => matter.reading);

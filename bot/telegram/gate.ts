@@ -9,7 +9,7 @@ import type { DirectTalk } from "./direct.ts";
 import { NOTHING_STORED } from "./unheard.ts";
 
 const HOUR_MS = 3_600_000;
-/** Codes that one person, and all strangers together, may try in an hour. */
+/** Wrong codes that are answered in an hour: of one person, and of all strangers together. */
 const TRIES_OF_ONE_MAX = 5;
 const TRIES_OF_ALL_MAX = 30;
 /** Strangers remembered at once; past it no further stranger is answered. */
@@ -53,17 +53,17 @@ export function createGate(deps: {
       if (role === "owner") onPaired(name);
       const owner = telegramOwner(ledger);
       if (role === "member" && owner) {
-        const text = `${name} joined. To take them out: remove ${name}`;
+        const text = `${name} joined. To take them out: remove member ${ledger.members.byUser(id)?.id}`;
         ledger.outbox.queue({ chat: owner.user, body: { kind: "text", reply: { text } } });
       }
       return ledger.members.byUser(id);
     });
   }
 
-  function turnAway(user: User, line: string): null {
+  function turnAway(user: User, line: string | null): null {
     if (told.has(user.id) || told.size >= STRANGERS_MAX) return null;
     told.add(user.id);
-    direct.say(user.id, line);
+    if (line !== null) direct.say(user.id, line);
     try {
       ledger.transaction(() => ledger.invitations.countStranger());
     } catch (error) {
@@ -72,15 +72,22 @@ export function createGate(deps: {
     return null;
   }
 
+  /** A wrong code gets its line whatever was said before, so many times an hour. */
+  function refuseCode(user: User, line: string): null {
+    if (tries.take(user.id)) direct.say(user.id, line);
+    return turnAway(user, null);
+  }
+
   return {
     admit(user, text) {
       const known = ledger.members.byUser(String(user.id));
       if (known && known.removed === null) return withName(ledger, known, user);
       const code = startCode(text);
       const isOwned = telegramOwner(ledger) !== null;
-      if (code === null || !tries.take(user.id)) return turnAway(user, isOwned ? NOT_A_MEMBER : NO_OWNER_YET);
+      if (code === null) return turnAway(user, isOwned ? NOT_A_MEMBER : NO_OWNER_YET);
       try {
-        return enter(user, code) ?? turnAway(user, isOwned ? WRONG_CODE : OLD_LINK);
+        // The right code is let in first: it cannot be guessed, so no number of wrong ones may lock it out.
+        return enter(user, code) ?? refuseCode(user, isOwned ? WRONG_CODE : OLD_LINK);
       } catch (error) {
         log.error("joining not stored", { why: failureText(error) });
         direct.say(user.id, NOTHING_STORED);
@@ -104,7 +111,7 @@ function withName(ledger: Ledger, member: Member, user: User): Member {
   return { ...member, name };
 }
 
-/** Counts tries of codes by the hour; true while one more is allowed. */
+/** Counts answers to wrong codes by the hour; true while one more is allowed. */
 function createTries(now: () => Instant): { take(user: number): boolean } {
   let hour = 0;
   let all = 0;
