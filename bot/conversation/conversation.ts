@@ -7,6 +7,7 @@ import { MENDED, type Note } from "../../db/notes.ts";
 import type { OutboxBody } from "../../db/outbox.ts";
 import type { Question } from "../../db/questions.ts";
 import { answerOpen } from "./answering.ts";
+import { answerAsked } from "./asked.ts";
 import { cautionOf, heard } from "./cautioning.ts";
 import { runCommand } from "./commands.ts";
 import { composeReply } from "./composing.ts";
@@ -155,6 +156,7 @@ function isTaken(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | un
 function readNotes(turn: Turn, text: string, replyRoot: number | undefined): void {
   const readings = readMessage(text, turn.today);
   heard(turn, text, readings);
+  if (answerAsked(turn, text, readings, replyRoot)) return;
   const twins = twinsOf(turn, text);
   // Words repeated before anything came of them are taken anew in place of the first, not doubted.
   const isRepeat = (note: Note) => note.author === turn.person && !hasRecorded(turn, note);

@@ -9,6 +9,7 @@ import { show } from "../../core/money.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
 import { afterRecap } from "./after-recap.ts";
 import { applyEffect } from "./answering.ts";
+import { answerPressed } from "./asked.ts";
 import { answerQuestion } from "./asking.ts";
 import { pressLead } from "./leading.ts";
 import { takeBackMend } from "./mending.ts";
@@ -27,6 +28,7 @@ export function handlePress(turn: Turn, press: string): void {
   else if (kind === "u") undoRoot(turn, Number(rest[0]), false);
   else if (kind === "ui") takeBackInstance(turn, Number(rest[0]));
   else if (kind === "um") takeBackMend(turn, Number(rest[0]));
+  else if (kind === "ask") answerPressed(turn, rest.join(":"));
   else if (kind === "n" && isStep(rest[0])) takeStep(turn, rest[0], piece);
   else if (kind === "r") recapOf(turn, rest[0] ?? "");
   else if (kind === "ra" || kind === "rg" || kind === "rs") afterRecap(turn, kind, rest[0] ?? "");

@@ -96,6 +96,13 @@ export function answerYesNo(desk: Desk, question: Extract<PieceQuestion, { kind:
       : pieces;
   const soMeant = meant.filter(isSo);
   const yes = any ? so.length > 0 : soMeant.length === meant.length;
+  if (any && !yes)
+    return {
+      understood: true,
+      value: "no",
+      period: period ? { from: period.from, to: period.to } : null,
+      text: `No: no ${filtersWords(filters) || "piece"} ${state.told}${period ? `, ${period.name}` : ""}.`,
+    };
   const lines = yes
     ? soMeant.map(
         (piece) => `${pieceLabel(piece)}: ${state.told}, ${showDay(state.since(piece, desk)!, desk.today)}`,

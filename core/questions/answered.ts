@@ -15,12 +15,21 @@ export interface PrintedRow {
 export interface Answered {
   understood: boolean;
   text: string;
+  /** The words ask by themselves, whatever mark is behind them. */
+  asks?: boolean;
+  /** Of a question that is not understood: the words that stand in the way, as typed. */
+  words?: readonly string[];
+  /** It tells of the month or the loan, which members may not be meant to see. */
+  isOwners?: boolean;
   measure?: string;
   value?: string | null;
   rows?: readonly PrintedRow[];
   /** Both days counted; null for all of it. */
   period?: { from: string | null; to: string | null } | null;
   buttons?: Button[][];
+  /** Asks the shell to send the pictures of these pieces, or a month's picture, along. */
+  pictures?: readonly number[];
+  monthPicture?: string;
   /** The query behind the figures, for a picture of them. */
   query?: Query;
 }

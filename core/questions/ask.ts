@@ -1,8 +1,10 @@
 import { answerFact, answerNotes, answerYesNo } from "./answer-pieces.ts";
 import { answerSuppose } from "./answer-suppose.ts";
 import { type Answered, type PrintedRow, printedValue } from "./answered.ts";
+import { askingButton, nextButtons, questionOf } from "./canonical.ts";
 import { type Desk, type QuestionDesk, withIndex } from "./desk.ts";
-import { type Mark, marksOf } from "./marks.ts";
+import { type Mark, marksOf, plainWords, WORDS_MAX } from "./marks.ts";
+import type { Features } from "./measure-rules.ts";
 import { measures } from "./measures.ts";
 import type { Refusal } from "./narrowing.ts";
 import { type Parts, partsOf } from "./parts.ts";
@@ -11,18 +13,80 @@ import { featuresOf, readQuery } from "./read.ts";
 import { type NotesQuestion, readLists } from "./read-lists.ts";
 import { type PieceQuestion, readPieces } from "./read-pieces.ts";
 import { type LoanQuestion, readSuppose } from "./read-suppose.ts";
-import { runQuery } from "./run.ts";
+import { type Result, runQuery } from "./run.ts";
+import { isOwnersKinds, isOwnersQuery, isOwnersView } from "./sight.ts";
+import { answerView, readView, type ViewQuestion } from "./views.ts";
 import { vocabularyFor } from "./vocabulary.ts";
 import { wordsOf } from "./words-of-answers.ts";
 
 /** What a question turned out to be. */
-type Read = Query | PieceQuestion | NotesQuestion | LoanQuestion | Refusal;
+type Read = Query | PieceQuestion | NotesQuestion | LoanQuestion | ViewQuestion | Refusal;
 
 /** Answers a question in plain words, or says which word stands in the way. Pure: same words, same books, same answer. */
 export function answer(text: string, on: QuestionDesk): Answered {
   const desk = withIndex(on);
+  const answered = answerWords(text, desk);
+  if (answered.understood) return answered;
+  const spoken = desk.it === undefined ? null : withPiece(text, desk.it);
+  const meant = spoken === null ? null : answerWords(spoken, desk);
+  if (meant?.understood) return meant;
+  return answered.words?.length ? withNearest(answered, text, desk) : answered;
+}
+
+/** "how much did i make on it", where it is known which piece was spoken of. */
+function withPiece(text: string, piece: number): string | null {
+  const spoken = text.replace(/\b(?:this one|that one|it)\b/i, `#${piece}`);
+  return spoken === text ? null : spoken;
+}
+
+/** A question that is not understood for a word or two: the same without them, to tap where that was enough. */
+function withNearest(answered: Answered, text: string, desk: Desk): Answered {
+  const shorter = answered
+    .words!.reduce((words, word) => words.replace(` ${word} `, " "), ` ${plainWords(text).join(" ")} `)
+    .trim();
+  const nearest =
+    shorter === "" || shorter === plainWords(text).join(" ") ? null : answerWords(shorter, desk);
+  const question = nearest?.understood && nearest.query ? questionOf(nearest.query) : null;
+  const button = nearest?.understood
+    ? (askingButton(headOf(nearest.text), question) ?? askingButton(headOf(nearest.text), shorter))
+    : null;
+  return button ? { ...answered, buttons: [[button]] } : answered;
+}
+
+/** What an answer is about: its first line up to the figure. */
+function headOf(text: string): string {
+  const [line = ""] = text.split("\n");
+  return line.slice(0, line.lastIndexOf(": ") > 0 ? line.lastIndexOf(": ") : 40);
+}
+
+function answerWords(text: string, desk: Desk): Answered {
+  if (plainWords(text).length > WORDS_MAX)
+    return refused({ kind: "refused", words: [], why: "That is too long for one question." });
   const marks = marksOf(text, vocabularyFor(desk), desk.today);
   const parts = partsOf(marks);
+  return { ...answerParts(parts, desk), asks: asksSomething(parts) };
+}
+
+/** Cues that notes have as well: alone they make no question. */
+const OF_NOTES: ReadonlySet<string> = new Set(
+  (
+    "sold sale bought got paid price cost finished started listed kept given scrapped returned gone held took takes have money first " +
+    "last extra until once take free fared loan soldFor asking deposits minutes miles fees income loanPaid notes sat put withoutBuying"
+  ).split(" "),
+);
+
+/** Whether the words ask for themselves, without a mark or a word that opens a question. */
+function asksSomething({ cues, groups, orders, periods, items }: Parts): boolean {
+  if (
+    [...cues.keys()].some((cue) => !OF_NOTES.has(cue)) ||
+    groups.some(({ parted }) => parted) ||
+    orders.length > 0
+  )
+    return true;
+  return periods.length > 0 && items.length + cues.size > 0;
+}
+
+function answerParts(parts: Parts, desk: Desk): Answered {
   const read = readQuestion(parts, desk);
   if (read === null) return refused({ kind: "refused", words: parts.unknown.map(({ typed }) => typed) });
   if (!("kind" in read)) return answerQuery(desk, read, parts);
@@ -32,29 +96,57 @@ export function answer(text: string, on: QuestionDesk): Answered {
     case "yes or no":
       return answerYesNo(desk, read);
     case "notes":
-      return answerNotes(desk, read);
+      return { ...answerNotes(desk, read), isOwners: isOwnersKinds(read.asked.kinds) };
     case "refused":
       return refused(read);
+    case "view":
+      return { ...answerView(desk, read), isOwners: isOwnersView(read) };
     default:
-      return answerSuppose(desk, read);
+      return { ...answerSuppose(desk, read), isOwners: true };
   }
 }
 
-/** Single pieces first, then lists, then what can be measured. */
+/** Suppositions first, then single pieces, lists and views, then what can be measured: the more telling words win. */
+const READERS = [readSuppose, readPieces, readLists, readQueryOf, readView] as const;
+
+function readQueryOf(parts: Parts, f: Features, desk: Desk): Read | null {
+  const isFaring = f.has("fared") && !f.has("earn", "net") && parts.items.length > 0;
+  // "hows the dresser doing" asks for its story, "how did the dressers do" for what they made.
+  const story = isFaring ? readView(parts, f, desk) : null;
+  return story && story.kind === "view" ? story : readQuery(parts, desk);
+}
+
+/** What the words ask: the first reader that takes them; a refusal only where none does. */
 function readQuestion(parts: Parts, desk: Desk): Read | null {
   const f = featuresOf(parts);
-  return (
-    readSuppose(parts, f, desk) ??
-    readPieces(parts, f, desk) ??
-    readLists(parts, f, desk) ??
-    readQuery(parts, desk)
-  );
+  let refused: Refusal | null = null;
+  for (const read of READERS) {
+    const found = read(parts, f, desk);
+    if (found === null) continue;
+    if (!("kind" in found) || found.kind !== "refused") return found;
+    refused ??= found;
+  }
+  return refused;
 }
 
 function correctedWords(marks: readonly Mark[]): string[] {
   return marks
     .filter(({ corrected, senses }) => corrected && (senses.thing !== undefined || senses.own.length > 0))
     .map(({ typed, text }) => `${typed} read as ${text}`);
+}
+
+/** States that have a view of their own: where nothing narrows them, its words tell more than rows. */
+const STATE_VIEWS = {
+  unlisted: "unlisted",
+  "on the market": "listed",
+  held: "held",
+  unsold: "unsold",
+} as const;
+
+function stateText(desk: Desk, { counted, list, filters, period }: Query): string | null {
+  const isPlain = list && filters.length === 0 && !period && counted !== null;
+  const about = isPlain && counted in STATE_VIEWS ? STATE_VIEWS[counted as keyof typeof STATE_VIEWS] : null;
+  return about ? answerView(desk, { kind: "view", about, pieces: [], loan: null }).text : null;
 }
 
 function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
@@ -72,12 +164,24 @@ function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
   return {
     understood: true,
     measure: query.measure,
-    value: printedValue(result.value, unit),
+    value: query.yesNo && query.beside.length === 0 ? yesOrNo(result) : printedValue(result.value, unit),
     ...(rows ? { rows } : {}),
     period: period ? { from: period.from, to: period.to } : null,
-    text: wordsOf(desk, query, result, correctedWords(parts.marks)),
+    text: `${query.yesNo ? `${yesOrNo(result) === "yes" ? "Yes" : "No"}. ` : ""}${stateText(desk, query) ?? wordsOf(desk, query, result, correctedWords(parts.marks))}`,
     query,
+    isOwners: isOwnersQuery(query),
+    ...buttonsOf(query),
   };
+}
+
+function buttonsOf(query: Query): Pick<Answered, "buttons"> {
+  const next = nextButtons(query);
+  return next.length > 0 ? { buttons: [next] } : {};
+}
+
+/** Whether there is anything: more than nothing is a yes. */
+function yesOrNo({ value }: Result): "yes" | "no" {
+  return Number(value ?? 0) > 0 ? "yes" : "no";
 }
 
 function refused({ words, why }: Refusal): Answered {
@@ -86,5 +190,5 @@ function refused({ words, why }: Refusal): Answered {
   const text = first
     ? `I don't know "${first}" here, so I'd rather not guess.`
     : "I can't tell what you ask for.";
-  return { understood: false, text };
+  return { understood: false, text, words };
 }

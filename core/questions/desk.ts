@@ -23,6 +23,10 @@ export interface QuestionDesk {
   me: number | null;
   /** Cents a mile that the owner set, by year. */
   mileageRates: Readonly<Record<string, string>>;
+  /** Lists leave out payments and other income noted by others. */
+  hidesMoney?: boolean;
+  /** The piece that was spoken of last, where "it" may mean one. */
+  it?: number;
 }
 
 /** The desk with the facts sorted for asking. */

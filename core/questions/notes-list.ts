@@ -11,6 +11,7 @@ import { show, WideDecimal } from "../money.ts";
 import { type Desk, isIn, type Subject } from "./desk.ts";
 import { passes } from "./filters.ts";
 import type { Filter, Period } from "./query.ts";
+import { isOwnersFact } from "./sight.ts";
 
 /** One recorded thing as a list shows it. `value`: cents, null where the note has no amount. */
 export interface NoteLine {
@@ -58,6 +59,8 @@ export function noteLabel(books: Books, fact: Fact): string {
       return `${fact.data.what}${pieces ? ` for ${pieces}` : ""}`;
     case "work":
       return `${fact.data.what ?? "work"} ${showMinutes(fact.data.minutes)}${on}`;
+    case "reprice":
+      return `${fact.data.cut ? "price cut of" : "new price of"} ${pieces}`;
     case "drive":
       return `drove ${showMiles(new WideDecimal(fact.data.miles))} miles${pieces ? ` for ${pieces}` : ""}`;
     case "income":
@@ -87,6 +90,7 @@ function lineOf(books: Books, fact: Fact, isFee: boolean): NoteLine {
 /** Whether a fact is among those asked for, any of its pieces being enough. */
 function isAsked(desk: Desk, fact: Fact, { filters, period }: NotesAsked): boolean {
   if (!isIn(period, fact.day)) return false;
+  if (desk.hidesMoney && fact.author !== desk.me && isOwnersFact(fact.kind)) return false;
   const pieces =
     fact.pieces.length > 0 ? fact.pieces.map((number) => desk.books.pieces.get(number) ?? null) : [null];
   const loan =

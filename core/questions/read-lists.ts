@@ -80,6 +80,14 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
   const state = isEvent(parts, f) ? undefined : STATES.find(([cue]) => f.has(cue));
   if (state && !isCommandOnly(parts, state[0])) return stateList(parts, state, desk);
   if (!isListing(parts, f) && !isWhatDid(parts, f)) return null;
+  // "show #5" asks for the piece's story, not for its notes one by one.
+  if (
+    f.piece &&
+    !f.has("notes", "did") &&
+    !KINDS.some(([cue]) => f.has(cue) && !isCommandOnly(parts, cue)) &&
+    !f.supply
+  )
+    return null;
   return notesAsked(parts, f, desk);
 }
 
@@ -120,6 +128,7 @@ function stateList(
     "list",
     "which",
     "have",
+    "cost",
     "held",
     "deposits",
     "unsold",
@@ -154,7 +163,9 @@ function stateList(
     beside: [],
     withIncome: false,
     inHours: false,
-    yesNo: false,
+    yesNo:
+      parts.yesNo &&
+      !parts.marks.some(({ text }) => /\b(?:how|what|whats|which|show|list|tell|give)\b/.test(text)),
     list: true,
     picture: false,
   };

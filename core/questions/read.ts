@@ -80,7 +80,7 @@ function isStream({ senses }: Mark): boolean {
 export function readQuery(parts: Parts, desk: Desk): Query | Refusal | null {
   const f = featuresOf(parts);
   const rule = RULES.find((each) => each.when(f));
-  if (!rule) return null;
+  if (!rule || /^(?:should|shall|must|would|could)$/.test(parts.first)) return null;
   if (parts.unknown.length > 0) return refusal(...parts.unknown);
   if (parts.adrift) return refusal(parts.adrift);
   const counted = rule.measure === "count" ? countedNow(parts, f) : null;
@@ -193,16 +193,34 @@ class Reader {
         (isBare && (measure === "net" || measure === "spent") && !this.#saysEver() && !parts.yesNo
           ? thisMonth(read.desk.today)
           : null),
-      by: group?.by ?? null,
+      by: group?.by ?? this.#byWhom(),
       order: group?.order ?? null,
       beside: sides?.beside ?? [],
       withIncome: this.f.has("everything") && measure === "net",
       inHours: false,
-      yesNo: false,
+      yesNo: this.#isYesNo(),
       list: false,
       picture: this.f.has("chart"),
     };
     return query;
+  }
+
+  /** "whose deposits", "who owes me": a row for each of them. */
+  #byWhom(): Grouping | null {
+    const isOfBuyers = this.read.measure === "deposits" || this.read.measure === "owed";
+    return isOfBuyers && this.f.has("who", "whose") ? "buyer" : null;
+  }
+
+  /** "did i make money in may", but not "do you know how much i made". */
+  #isYesNo(): boolean {
+    const { parts } = this;
+    if (
+      !parts.yesNo ||
+      this.f.has("howMany", "which", "when", "where", "who", "howLong") ||
+      parts.orders.length > 0
+    )
+      return false;
+    return !parts.marks.some(({ text }) => /\b(?:how|what|whats|which|show|list|tell|give)\b/.test(text));
   }
 
   #saysEver(): boolean {

@@ -1,0 +1,85 @@
+import type { Reading } from "../../core/notes/reading.ts";
+import type { Answered } from "../../core/questions/answered.ts";
+import { answer } from "../../core/questions/ask.ts";
+import type { QuestionDesk } from "../../core/questions/desk.ts";
+import { soundsAsked } from "../../core/questions/sounds.ts";
+import { monthPictureBody } from "../files/bodies.ts";
+import { queuePictures } from "./pictures.ts";
+import { NOT_SHOWN, seesMoney } from "./sight.ts";
+import type { Turn } from "./turn.ts";
+
+/** What a question may look at in this turn. */
+function questionDesk(turn: Turn, replyRoot?: number): QuestionDesk {
+  const { ledger, today, currency, person } = turn;
+  const people = ledger.members.list().map(({ id, name }) => ({ id, name }));
+  const mileageRates = ledger.settings.get("mileageRates") ?? {};
+  const it = spokenOf(turn, replyRoot);
+  return {
+    books: ledger.books,
+    today,
+    currency,
+    people,
+    me: person,
+    mileageRates,
+    ...(it === null ? {} : { it }),
+  };
+}
+
+/** The one piece of the message replied to, else of this person's last note today; null where there is none. */
+function spokenOf({ ledger, person, today }: Turn, replyRoot: number | undefined): number | null {
+  const facts =
+    replyRoot === undefined
+      ? ledger.books.facts
+          .filter((fact) => fact.day === today && fact.author === person && fact.pieces.length > 0)
+          .slice(-1)
+      : ledger.standingFactsOf(replyRoot);
+  const pieces = new Set(facts.flatMap((fact) => fact.pieces));
+  return pieces.size === 1 ? [...pieces][0]! : null;
+}
+
+/** A note that is whole is never taken for a question; one that says too little, and asks, may be. */
+function mayAsk(reading: Reading, sounds: boolean): boolean {
+  return (
+    reading.kind === "ask" || reading.kind === "unclear" || (sounds && (reading.missing?.length ?? 0) > 0)
+  );
+}
+
+/**
+ * Answers a message that asks about the books, in whatever words. A question that is not understood is refused by
+ * the word that stands in the way, and never answered wider. False where the message is no question.
+ */
+export function answerAsked(
+  turn: Turn,
+  text: string,
+  readings: readonly Reading[],
+  replyRoot?: number,
+): boolean {
+  if (turn.lines !== 1 || readings.length === 0) return false;
+  const sounds = soundsAsked(text);
+  if (!readings.every((reading) => mayAsk(reading, sounds))) return false;
+  const answered = answer(text, questionDesk(turn, replyRoot));
+  const isAsked = sounds || readings.every(({ kind }) => kind === "ask");
+  if (!isAsked && !answered.asks) return false;
+  if (!answered.understood && !(isAsked && answered.words?.length)) return false;
+  tell(turn, answered);
+  return true;
+}
+
+/** Asks a question that a button holds. */
+export function answerPressed(turn: Turn, question: string): void {
+  tell(turn, answer(question, questionDesk(turn)));
+}
+
+function tell(turn: Turn, answered: Answered): void {
+  if (answered.isOwners && !seesMoney(turn.ledger, turn.person)) {
+    turn.spoken.push(NOT_SHOWN);
+    return;
+  }
+  turn.spoken.push(answered.text);
+  turn.buttons.push(...(answered.buttons ?? []));
+  for (const piece of answered.pictures ?? []) queuePictures(turn, piece);
+  const { ledger, today, currency } = turn;
+  const month = answered.monthPicture;
+  const picture = month ? monthPictureBody(ledger.books, { month, today, currency }) : null;
+  if (picture) turn.files.push(picture);
+}

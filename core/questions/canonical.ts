@@ -1,0 +1,176 @@
+import { pluralOf } from "../books/label.ts";
+import { addDays, addMonths, firstDayOf, lastDayOf, monthName, monthOf } from "../calendar.ts";
+import { amountText } from "../money.ts";
+import type { Button } from "../reply.ts";
+import { isTime } from "./groupings.ts";
+import type { Counted, Filter, Grouping, MeasureName, Period, Query } from "./query.ts";
+
+/*
+ * A query as a question that reads as itself: what a button asks when it is pressed. Short, since a press holds
+ * sixty bytes.
+ */
+
+const MEASURE_WORDS: Readonly<Record<MeasureName, string>> = {
+  profit: "profit",
+  net: "net profit",
+  proceeds: "revenue",
+  price: "purchase price",
+  cost: "total cost",
+  spent: "spent",
+  fees: "fees",
+  miles: "miles",
+  minutes: "hours",
+  income: "other income",
+  paid: "loan payments",
+  interest: "interest",
+  count: "how many",
+  "tied up": "tied up",
+  asking: "asking price",
+  deposits: "deposits",
+  owed: "owed to me",
+  "days to sell": "days to sell",
+  "days listed": "days listed",
+  hourly: "hourly",
+  reached: "percent of asking",
+};
+
+const COUNTED_WORDS: Readonly<Record<Counted, string>> = {
+  bought: "bought",
+  sold: "sold",
+  finished: "finished",
+  listed: "did i list",
+  unsold: "unsold",
+  started: "started",
+  held: "on hold",
+  unlisted: "unlisted",
+  "on the market": "are listed now",
+  owing: "owe me",
+  kept: "kept",
+  given: "given away",
+  scrapped: "scrapped",
+  returned: "came back",
+  notes: "notes",
+};
+
+const GROUP_WORDS: Readonly<Record<Grouping, string>> = {
+  day: "day",
+  week: "week",
+  month: "month",
+  quarter: "quarter",
+  year: "year",
+  kind: "kind",
+  source: "source",
+  person: "person",
+  buyer: "buyer",
+  method: "payment method",
+  stream: "stream",
+  category: "category",
+  what: "item",
+  place: "place listed",
+  loan: "loan",
+  piece: "piece",
+};
+
+const CATEGORIES: Readonly<Record<string, string>> = { materials: "supplies", other: "misc" };
+
+function filterWords({ dimension, values, not }: Filter): string {
+  const spoken = values.map((value) => {
+    if (dimension === "piece") return `#${value}`;
+    if (dimension === "kind") return pluralOf(value);
+    if (dimension === "category") return CATEGORIES[value] ?? value;
+    return value;
+  });
+  const joined = spoken.join(" or ");
+  const before: Partial<Record<Filter["dimension"], string>> = {
+    source: "from ",
+    buyer: "to ",
+    method: "via ",
+    place: "on ",
+    person: "by ",
+    over: "over ",
+    under: "under ",
+    least: "at least ",
+    most: "at most ",
+  };
+  if (dimension === "over" || dimension === "under" || dimension === "least" || dimension === "most")
+    return `${before[dimension]}${amountText(Number(values[0]))}`;
+  if (dimension === "person" && values[0]?.startsWith("#")) return "by me";
+  if (dimension === "loan") return `${not ? "not " : ""}${joined} loan`;
+  return `${not ? "not " : ""}${before[dimension] ?? ""}${joined}`;
+}
+
+function periodWords(period: Period | null): string {
+  if (!period || (period.from === null && period.to === null)) return "";
+  const { from, to } = period;
+  if (from !== null && to !== null) {
+    const month = monthOf(from);
+    if (from === firstDayOf(month) && to === lastDayOf(month))
+      return `${monthName(month).toLowerCase()} ${month.slice(0, 4)}`;
+    if (from.endsWith("-01-01") && to === `${from.slice(0, 4)}-12-31`) return `in ${from.slice(0, 4)}`;
+    return `from ${from} to ${to}`;
+  }
+  return from === null ? `before ${addDays(to!, 1)}` : `since ${from}`;
+}
+
+/** The question that a query answers, in few plain words; null where it has no short form (orders, comparisons). */
+export function questionOf(query: Query): string | null {
+  if (query.order || query.beside.length > 0 || query.list || query.withIncome) return null;
+  const isCount = query.measure === "count";
+  const words = [
+    query.aggregate === "average" || query.aggregate === "median" ? query.aggregate : "",
+    MEASURE_WORDS[query.measure],
+    ...(query.measure === "profit" && query.filters.length === 0 ? ["on pieces"] : []),
+    ...(isCount ? [COUNTED_WORDS[query.counted ?? "bought"]] : []),
+    ...query.filters.map(filterWords),
+    periodWords(query.period),
+    query.by ? `by ${GROUP_WORDS[query.by]}` : "",
+    query.period || query.by || query.filters.length > 0 ? "" : "ever",
+  ];
+  return words.filter((word) => word !== "").join(" ");
+}
+
+/** The most bytes of a question that a button can hold beside its own mark. */
+const QUESTION_LENGTH_MAX = 55;
+
+/** A button that asks a question; null where it is too long for one, or has letters that a press cannot hold. */
+export function askingButton(label: string, question: string | null): Button | null {
+  const isPlain =
+    question !== null && /^[\x20-\x7e]+$/.test(question) && question.length <= QUESTION_LENGTH_MAX;
+  return isPlain ? { label, press: `ask:${question}` } : null;
+}
+
+/** The same by another period, one tap away: the month before, or month by month. */
+export function nextButtons(query: Query): Button[] {
+  const { period } = query;
+  const buttons: (Button | null)[] = [];
+  if (
+    period?.from &&
+    period.to &&
+    monthOf(period.from) === monthOf(period.to) &&
+    period.from.endsWith("-01")
+  ) {
+    const before = addMonths(monthOf(period.from), -1);
+    const earlier = { from: firstDayOf(before), to: lastDayOf(before), name: monthName(before) };
+    buttons.push(askingButton(monthName(before), questionOf({ ...query, period: earlier, yesNo: false })));
+  }
+  const isSum = !query.by && query.aggregate === null && SUMS.has(query.measure);
+  if (isSum) buttons.push(askingButton("By month", questionOf({ ...query, by: "month", yesNo: false })));
+  if (query.by && !isTime(query.by) && period)
+    buttons.push(askingButton("Ever", questionOf({ ...query, period: null })));
+  return buttons.filter((button) => button !== null);
+}
+
+/** Measures that months can be told of one by one. */
+const SUMS: ReadonlySet<MeasureName> = new Set([
+  "profit",
+  "net",
+  "proceeds",
+  "price",
+  "spent",
+  "fees",
+  "miles",
+  "minutes",
+  "income",
+  "paid",
+  "interest",
+]);

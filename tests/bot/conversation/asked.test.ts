@@ -1,0 +1,53 @@
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { type Chat, openChat } from "./chat.ts";
+
+let chat: Chat;
+beforeEach(() => {
+  chat = openChat();
+  for (const note of [
+    "bought dresser 30 yard sale",
+    "paint 12.50 for dresser",
+    "sold dresser 120 cash",
+    "bought lamp 5",
+    "gas 20",
+  ])
+    chat.say(note);
+});
+afterEach(() => chat.end());
+
+test("a question in any wording is answered in the chat, the figure in the first line", () => {
+  expect(chat.say("dresser earnings to date").text).toContain("77.50 (1 piece)");
+  expect(chat.say("how much on paint this year?").text.split("\n")[0]).toBe(
+    "Paint, 2026 so far: 12.50 (1 note)",
+  );
+  expect(chat.say("#2 gone already?").text).toContain("No. #2 lamp: not gone");
+});
+
+test("a word that is not understood is named, and the nearest question is one tap away", () => {
+  const said = chat.say("how much did i make on dressers when the moon was full?");
+  expect(said.text).toContain("moon");
+  expect(said.text).not.toContain("77.50");
+  const near = chat.say("profit on haunted dressers?");
+  expect(near.text).toContain('"haunted"');
+  expect(near.buttons).toHaveLength(1);
+  expect(chat.tap({ message: near.message, press: near.buttons[0]!.press }).text).toContain("77.50");
+});
+
+test("it is the piece of the message replied to, or the last one spoken of", () => {
+  expect(chat.say("how much did i pay for it?").text).toContain("5.00");
+});
+
+test("a note stays a note, however it ends", () => {
+  const before = chat.ledger.books.facts.length;
+  chat.say("listed lamp 25");
+  expect(chat.ledger.books.facts).toHaveLength(before + 1);
+  expect(chat.say("dresser 30").text).not.toMatch(/ever:/);
+});
+
+test("what tells of the month stays the owner's, however it is cut", () => {
+  const person = chat.ledger.transaction(() =>
+    chat.ledger.members.add({ user: "2002", name: "Wren", role: "member", joined: 0 }),
+  );
+  expect(chat.say("net profit this year?", { person }).text).toContain("owner's to tell");
+  expect(chat.say("profit on dressers?", { person }).text).toContain("77.50");
+});
