@@ -4,6 +4,7 @@ import { type Choice, type Effect, NEVER_MIND, newMatter } from "../../core/deci
 import { piecesOf } from "../../core/decide/echo.ts";
 import { mainAmountOf, withMainAmount } from "../../core/decide/main-amount.ts";
 import { isDepositDoubted } from "../../core/decide/selling.ts";
+import { asNew } from "../../core/mending/changed.ts";
 import { plainMiles } from "../../core/mileage.ts";
 import { type Cents, show } from "../../core/money.ts";
 import { readBareMoney } from "../../core/notes/bare.ts";
@@ -148,7 +149,7 @@ export function fixFact(turn: Turn, id: number, amount: Cents): void {
 
 /** The same fact with its main amount changed: of a drive, its miles. */
 function withAmount(fact: Fact, amount: Cents): NewFact {
-  const { kind, day, pieces, data } = fact;
-  if (kind === "drive") return { kind, day, pieces, data: { miles: plainMiles(amount) } };
-  return { kind, day, pieces, amount, data } as NewFact;
+  const same = asNew(fact);
+  if (same.kind === "drive") return { ...same, data: { miles: plainMiles(amount) } };
+  return { ...same, amount } as NewFact;
 }

@@ -1,4 +1,4 @@
-import type { Fact } from "../../core/books/facts.ts";
+import { type Fact, newPiecesOf } from "../../core/books/facts.ts";
 import type { Matter } from "../../core/decide/decision.ts";
 
 type Named = { name?: string; traits?: readonly string[] };
@@ -18,11 +18,11 @@ export interface NumbersKept {
  */
 export function numbersKept(standing: readonly Fact[], matters: readonly Matter[]): NumbersKept {
   const left = standing.flatMap((fact) =>
-    fact.kind === "buy"
-      ? fact.pieces.map((number, index) => ({ number, ...called(fact.data.made[index]) }))
+    fact.kind === "buy" || fact.kind === "trade"
+      ? newPiecesOf(fact).map((number, index) => ({ number, ...called(fact.data.made[index]) }))
       : [],
   );
-  const said = matters.flatMap(({ reading }) => (reading.kind === "buy" ? (reading.pieces ?? []) : []));
+  const said = matters.flatMap(({ reading }) => mentionsMade(reading));
   const names = said.flatMap((mention) =>
     Array.from({ length: mention.count ?? 1 }, () => called(mention).name),
   );
@@ -44,6 +44,12 @@ export function numbersKept(standing: readonly Fact[], matters: readonly Matter[
     hasAny: (pieces) => left.some(({ number }) => pieces.includes(number)),
     take: (made) => made.map((piece) => takeOne(called(piece).name)),
   };
+}
+
+/** The pieces that a note brings onto the books, as said. */
+function mentionsMade(reading: Matter["reading"]) {
+  if (reading.kind === "buy") return reading.pieces ?? [];
+  return reading.kind === "trade" ? (reading.got ?? []) : [];
 }
 
 function called(piece: Named | undefined): { name: string } {

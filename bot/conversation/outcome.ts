@@ -30,7 +30,9 @@ export function echoOf(turn: Pick<Turn, "ledger" | "today">, fact: Fact): string
   if (fact.kind === "sent") return [`Profit sent to the loan before: ${show(fact.amount ?? 0)}`];
   const echo = verbOf(fact.kind)?.echo;
   if (!echo) return [];
-  return (echo as (of: object) => string[])({ fact, books: turn.ledger.books, today: turn.today });
+  const lines = (echo as (of: object) => string[])({ fact, books: turn.ledger.books, today: turn.today });
+  const [first, ...more] = lines;
+  return first !== undefined && fact.by !== undefined ? [`${first}, by ${fact.by}`, ...more] : lines;
 }
 
 /** Why the books cannot take it; a fact that stands in the way is named. */

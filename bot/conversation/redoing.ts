@@ -5,6 +5,7 @@ import type { Problem } from "../../core/books/problem.ts";
 import { decide, followUp, verbOf } from "../../core/decide/decide.ts";
 import { type Ask, type Effect, type Matter, newMatter } from "../../core/decide/decision.ts";
 import { settle } from "../../core/decide/settle.ts";
+import { asNew } from "../../core/mending/changed.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
 import { type NumbersKept, numbersKept } from "./numbers-kept.ts";
 import { problemWords } from "./outcome.ts";
@@ -101,13 +102,12 @@ function answerAgain(redoing: Redoing, { reading, ask }: { reading: Reading; ask
   } else redoing.asked.push({ matter: newMatter(reading, redoing.turn.today), ask });
 }
 
-/** The fact as it would be recorded after the others, a buy with the numbers that its pieces had. */
+/** The fact as it would be recorded after the others, new pieces with the numbers that they had. */
 function keep(redoing: Redoing, fact: NewFact): Fact {
   const { turn, done, standing } = redoing;
-  const pieces =
-    fact.kind === "buy"
-      ? redoing.numbers.take(fact.data.made).map((kept) => kept ?? redoing.nextPiece++)
-      : fact.pieces;
+  const made = "made" in fact.data ? fact.data.made : [];
+  const numbers = redoing.numbers.take(made).map((kept) => kept ?? redoing.nextPiece++);
+  const pieces = [...fact.pieces.slice(0, fact.pieces.length - made.length), ...numbers];
   const id = Number.MAX_SAFE_INTEGER - 1000 + done.length;
   const of = { author: turn.person, note: turn.note, root: standing[0]!.root };
   const whole = { ...fact, pieces, id, place: id, ...of } as Fact;
@@ -115,10 +115,6 @@ function keep(redoing: Redoing, fact: NewFact): Fact {
   const changed = changeFacts(redoing.books, { removed: [], added: [whole] });
   if (changed.kind === "impossible") redoing.problem ??= changed.problem;
   return whole;
-}
-
-function asNew({ kind, day, pieces, amount, data }: Fact): NewFact {
-  return { kind, day, pieces, data, ...(amount === undefined ? {} : { amount }) } as NewFact;
 }
 
 type Settling = Extract<Effect, { kind: "settle" | "instead" }>;
@@ -129,6 +125,8 @@ type Settling = Extract<Effect, { kind: "settle" | "instead" }>;
  */
 function answeredBefore(redoing: Redoing, reading: Reading, ask: Ask): Settling | null {
   const { turn, standing, numbers, done } = redoing;
+  const traded = ask.wants === "worth" ? standing.find((fact) => fact.kind === "trade") : undefined;
+  if (traded?.amount !== undefined) return { kind: "settle", change: { worth: traded.amount } };
   const [first, ...rest] = ask.first ?? [];
   const begun = standing.find((fact) => fact.kind === "loan");
   const isBegun = done.some((fact) => fact.kind === "loan");

@@ -42,7 +42,13 @@ export function decide(matter: Matter, desk: Omit<Desk, "confirmed">): Decision 
     };
   }
   const itsDesk = verb.byItsDay ? deskOfItsDay(reading, desk) : desk;
-  return verb.decide(reading as never, { ...itsDesk, confirmed: matter.confirmed });
+  return withDoer(verb.decide(reading as never, { ...itsDesk, confirmed: matter.confirmed }), reading.by);
+}
+
+/** Who of the household did it stays with every fact of the note. */
+function withDoer(decision: Decision, by: string | undefined): Decision {
+  if (decision.kind !== "record" || by === undefined) return decision;
+  return { ...decision, facts: decision.facts.map((fact) => ({ ...fact, by })) };
 }
 
 /** An unclear note is asked about where its own words suggest notes that would work; else it is only explained. */

@@ -12,6 +12,8 @@ const MAIN: Partial<Record<Kind, Missing | "deposit">> = {
   income: "amount",
   pay: "amount",
   refund: "amount",
+  collect: "amount",
+  trade: "worth",
   hold: "deposit",
   loan: "balance",
   statement: "balance",

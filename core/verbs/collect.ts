@@ -57,8 +57,8 @@ const rules: FactRules<"collect"> = {
 
 /** Pieces on which something is owed; a held one is about to be paid for, which is its sale. */
 const payable: Fit = {
-  allows: (piece) => piece.owed > 0 || piece.hold !== null,
-  prefers: (piece) => piece.owed > 0,
+  allows: (piece) => piece.gone === "sold" || piece.hold !== null,
+  prefers: (piece) => piece.owed > 0 || piece.hold !== null,
 };
 
 export const collect = defineVerb({
@@ -115,7 +115,10 @@ function collectNamed(reading: ReadingOf<"collect">, desk: Desk): Decision {
   const settled = settlePieces(reading, desk, need);
   if (settled.kind !== "settled") return settled;
   const pieces = piecesOf(desk.books, settled);
-  if (owedByBuyers(pieces) === 0) return sellHeld(reading, settled.pieces, desk);
+  if (owedByBuyers(pieces) === 0) {
+    if (pieces.every((piece) => piece.hold !== null)) return sellHeld(reading, settled.pieces, desk);
+    return { kind: "refuse", why: `Nothing is owed on ${labelOf(desk.books, settled.pieces)}.` };
+  }
   return collectOn(reading, settled.pieces, desk);
 }
 
