@@ -74,7 +74,7 @@ export interface LedgerReader {
   lastStanding(author: number): number | null;
   readonly settings: SettingsReader;
   readonly members: Pick<Members, "byId" | "list" | "owner">;
-  readonly pictures: Pick<Pictures, "ofPiece">;
+  readonly pictures: Pick<Pictures, "ofPiece" | "ofMessage" | "all">;
   readonly connection: Connection;
   close(): void;
 }

@@ -1,4 +1,4 @@
-import { and, asc, eq, exists, isNull, notExists, or, sql } from "drizzle-orm";
+import { and, asc, eq, exists, inArray, isNull, notExists, or, sql } from "drizzle-orm";
 import type { Instant } from "../core/calendar.ts";
 import type { Connection } from "./connection.ts";
 import { factPieces, facts, notes, pictures, voids } from "./schema.ts";
@@ -10,8 +10,12 @@ export interface Pictures {
   add(picture: { note: number; piece?: number; file: string; uniqueFile: string; taken: Instant }): void;
   /** Every picture of a piece, oldest first. */
   ofPiece(piece: number): Picture[];
-  /** Gives the pictures of a note to a piece. */
-  fileUnder(note: number, piece: number): void;
+  /** Gives the pictures of a note to a piece; null: to none. */
+  fileUnder(note: number, piece: number | null): void;
+  /** The pictures of a message in any wording (its root note), oldest first. */
+  ofMessage(root: number): Picture[];
+  /** Every picture, oldest first. */
+  all(): Picture[];
 }
 
 /** The pictures of a ledger, by the chat's own file ids. */
@@ -25,6 +29,16 @@ export function openPictures({ db }: Connection): Pictures {
         .run();
     },
     fileUnder: (note, piece) => void db.update(pictures).set({ piece }).where(eq(pictures.note, note)).run(),
+    ofMessage(root) {
+      const wordings = db.select({ id: notes.id }).from(notes).where(eq(notes.root, root));
+      return db
+        .select()
+        .from(pictures)
+        .where(inArray(pictures.note, wordings))
+        .orderBy(asc(pictures.taken), asc(pictures.id))
+        .all();
+    },
+    all: () => db.select().from(pictures).orderBy(asc(pictures.taken), asc(pictures.id)).all(),
     ofPiece(piece) {
       const ofItsNote = db
         .select({ one: sql`1` })

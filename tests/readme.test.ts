@@ -53,7 +53,13 @@ const notesInProse = [
 ];
 
 /** Taken by the conversation as words to the bot itself, when they are the whole message. */
-const TO_THE_BOT = ["time zone America/Chicago", "mileage rate 2027 74", "remove NAME"];
+const TO_THE_BOT = [
+  "time zone America/Chicago",
+  "mileage rate 2027 74",
+  "remove NAME",
+  "show paint receipts",
+  "members see money",
+];
 
 describe("the conversation in the README", () => {
   const directory = mkdtempSync(join(tmpdir(), "tailgate-readme-"));

@@ -10,6 +10,7 @@ import { isZone, zoneNamed, zonesCalled } from "../zone.ts";
 import { queueBackup, queueExport } from "./files.ts";
 import { beginLead } from "./leading.ts";
 import { askAgain, openQuestions } from "./questions.ts";
+import { showReceipts } from "./receipts.ts";
 import { isOwner, OWNER_ONLY } from "./rights.ts";
 import { NOT_SHOWN, seesMoney } from "./sight.ts";
 import { standingLines } from "./standing.ts";
@@ -28,6 +29,7 @@ const commands: readonly Command[] = [
   { says: /^(?:start|hello|hi|hey)$/, run: greet },
   { says: /^settings?$/, run: tellSettings },
   { says: /^(?:what'?s )?(?:still )?waiting$/, run: askWaiting },
+  { says: /^((?:show|find) (?:\S{1,40} ){0,8}receipts?(?: \S{1,40}){0,8})$/, run: showReceipts },
   { says: /^export$/, run: exportFor },
   { says: /^backup$/, owner: true, run: queueBackup },
   { says: /^members?$/, owner: true, run: (turn) => turn.spoken.push(membersText(turn.ledger)) },

@@ -129,7 +129,8 @@ function instantOf(note: Pick<Note, "revised" | "said">): Instant {
 function handleNote(turn: Turn, incoming: Incoming): void {
   const { text, picture } = incoming;
   const replyRoot = rootOfReply(turn, incoming.replyTo);
-  if (picture && text.trim() === "") keepPicture(turn, picture, replyRoot);
+  if (picture && text.trim() === "")
+    keepPicture(turn, picture, { replyRoot, isFollower: incoming.follows === true });
   else if (isTable(incoming)) offerHistory(turn, text);
   else if (text.trim() === "") turn.spoken.push("That was empty. Send a note, like: bought dresser 30");
   else if (!isTaken(turn, incoming, replyRoot)) readNotes(turn, text, replyRoot);

@@ -17,6 +17,8 @@ export interface Incoming {
   edited?: true;
   /** A picture that came with it, already known to the transport. */
   picture?: { file: string; unique: string };
+  /** It belongs to the album of the message that it answers. */
+  follows?: true;
   /** A text file that came with it: its content is the text. */
   document?: { name: string };
   /** What marks this delivery as handled; the same one again changes nothing. */

@@ -13,6 +13,7 @@ import { answerPressed } from "./asked.ts";
 import { answerQuestion } from "./asking.ts";
 import { pressLead } from "./leading.ts";
 import { takeBackMend } from "./mending.ts";
+import { pressPicture } from "./pictures.ts";
 import { openQuestion } from "./questions.ts";
 import { decideAll } from "./recording.ts";
 import { isOwner, OWNER_ONLY } from "./rights.ts";
@@ -32,6 +33,7 @@ export function handlePress(turn: Turn, press: string): void {
   else if (kind === "n" && isStep(rest[0])) takeStep(turn, rest[0], piece);
   else if (kind === "r") recapOf(turn, rest[0] ?? "");
   else if (kind === "ra" || kind === "rg" || kind === "rs") afterRecap(turn, kind, rest[0] ?? "");
+  else if (kind === "pf" || kind === "px") pressPicture(turn, kind, piece, Number(rest[1]));
   else if (kind === "nl") listFromNudge(turn, piece);
   else if ((kind === "nw" || kind === "nx") && !isOwner(turn)) turn.spoken.push(OWNER_ONLY);
   else if (kind === "nw") waitWith(turn, piece, Number(rest[1]));

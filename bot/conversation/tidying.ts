@@ -36,9 +36,9 @@ export function shownReplies(rows: readonly OutboxRow[]): Map<number, Reply> {
   return shown;
 }
 
-/** Whether any one press uses up all the buttons of a message: those that lead a newcomer or set a goal. */
+/** Whether any one press uses up all the buttons of a message: those that lead a newcomer, set a goal, or name the piece of a picture. */
 function isOnce(buttons: readonly Button[][]): boolean {
-  return buttons.flat().every(({ press }) => /^[zgl]:/.test(press));
+  return buttons.flat().every(({ press }) => /^(?:[zgl]|p[fx]):/.test(press));
 }
 
 /** Whether pressing a button could only be answered with a regret. */

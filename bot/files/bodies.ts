@@ -17,6 +17,7 @@ export const TABLE_NAMES = [
   "loan journal",
   "miles",
   "spending by tax line",
+  "pictures",
 ] as const;
 
 /** Where files that are asked for at the machine itself lie: in the data directory, a folder for each sort. */

@@ -1,15 +1,16 @@
 import { readFile } from "node:fs/promises";
 import { basename, dirname } from "node:path";
 import { z } from "zod";
-import { type Day, isDay } from "../../core/calendar.ts";
+import { type Day, dayOfInstant, isDay } from "../../core/calendar.ts";
 import { backUp, latestBackup } from "../../db/backup.ts";
 import type { LedgerReader } from "../../db/ledger.ts";
 import { monthFigures } from "../pictures/figures.ts";
 import { drawMonth } from "../pictures/month.ts";
 import { pngOf } from "../pictures/png.ts";
+import { zoneInForce } from "../zone.ts";
 import type { Make } from "./bodies.ts";
 import { TABLE_NAMES } from "./bodies.ts";
-import { tablesOf } from "./tables.ts";
+import { type PictureKept, tablesOf } from "./tables.ts";
 import { csvOf, workbookOf } from "./workbook.ts";
 
 export interface MadeFile {
@@ -50,9 +51,18 @@ async function exportFile(
   const tables = tablesOf(ledger.books, {
     ...asked,
     mileageRates: ledger.settings.get("mileageRates") ?? {},
+    pictures: picturesKept(ledger),
   });
   if (table === null) return workbookOf(tables);
   return Buffer.from(csvOf(tables.find(({ name }) => name === table)!));
+}
+
+function picturesKept(ledger: LedgerReader): PictureKept[] {
+  const zone = zoneInForce(undefined, ledger.settings);
+  return ledger.pictures.all().map(({ note, piece, file, taken }) => {
+    const of = ledger.note(note);
+    return { day: dayOfInstant(taken, zone), piece, root: of?.root ?? note, words: of?.text ?? "", file };
+  });
 }
 
 async function latestCopy(ledger: LedgerReader, today: Day): Promise<MadeFile> {

@@ -25,6 +25,19 @@ interface TablesAsked {
   through: Day;
   currency: string;
   mileageRates: OwnerRates;
+  /** Every picture that was sent, with the note that it came with. */
+  pictures: readonly PictureKept[];
+}
+
+export interface PictureKept {
+  day: Day;
+  /** The piece that it was given to. */
+  piece: number | null;
+  /** The root note that it belongs to, and its words. */
+  root: number;
+  words: string;
+  /** The chat's own id of the file. */
+  file: string;
 }
 
 /** The books as tables for a spreadsheet, each complete in itself. */
@@ -37,6 +50,7 @@ export function tablesOf(books: Books, asked: TablesAsked): Table[] {
     loanJournalTable(books),
     milesTable(books, asked),
     taxLinesTable(books, asked),
+    picturesTable(books, asked.pictures),
   ];
 }
 
@@ -49,6 +63,27 @@ function tableOf<T>(name: string, subjects: readonly T[], columns: readonly Colu
     columns: columns.map(([heading, kind]) => ({ heading, kind })),
     rows: subjects.map((subject) => columns.map(([, , value]) => value(subject))),
   };
+}
+
+/** The pictures of pieces, and the receipts: those that came with a spending, with what and how much. */
+function picturesTable(books: Books, pictures: readonly PictureKept[]): Table {
+  const rows = pictures.map((picture) => {
+    const facts = books.facts.filter((fact) => fact.root === picture.root);
+    return { ...picture, facts, spent: facts.find((fact) => fact.kind === "spend") };
+  });
+  return tableOf("pictures", rows, [
+    ["day", "day", ({ day }) => day],
+    ["sort", "text", ({ spent }) => (spent ? "receipt" : "piece")],
+    [
+      "pieces",
+      "text",
+      ({ piece, facts }) => (piece === null ? facts.flatMap((fact) => fact.pieces) : [piece]).join(" "),
+    ],
+    ["what", "text", ({ spent }) => (spent?.kind === "spend" ? spent.data.what : null)],
+    ["amount", "cents", ({ spent }) => spent?.amount ?? null],
+    ["note", "text", ({ words }) => words],
+    ["file", "text", ({ file }) => file],
+  ]);
 }
 
 function piecesTable(books: Books): Table {

@@ -89,7 +89,8 @@ export function createHearing(deps: HearingDeps): Hearing {
       const of = { person: member.id, update: updateKey(update), isEdit, now: now() };
       const plain = incomingOf(message, of);
       const leader = albums.leader(message);
-      const incoming = leader === undefined ? plain : { replyTo: String(leader), ...plain };
+      const incoming =
+        leader === undefined ? plain : { replyTo: String(leader), ...plain, follows: true as const };
       const { incoming: whole, why: unheard } = await withDocument(message, incoming);
       if (stopping.aborted) return;
       guarded(chat.id, () => {

@@ -106,7 +106,7 @@ function keep(notes: readonly { text: string; at: number }[], end: number): Kept
     }
     chat.at(new Date(end).toISOString());
     const statement = chat.statement();
-    const asked = { through: statement.through, currency: "USD", mileageRates: {} };
+    const asked = { through: statement.through, currency: "USD", mileageRates: {}, pictures: [] };
     const journal = tablesOf(chat.ledger.books, asked).find(({ name }) => name === "money journal")!;
     const entries = entriesOf(
       journal.rows,

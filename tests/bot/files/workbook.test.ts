@@ -9,7 +9,7 @@ import { Ledger } from "../../books/ledger.ts";
 import { centsOf } from "../../core/cents.ts";
 
 const THROUGH = "2026-05-31";
-const ASKED = { through: THROUGH, currency: "USD", mileageRates: {} };
+const ASKED = { through: THROUGH, currency: "USD", mileageRates: {}, pictures: [] };
 
 /** A year and a half with everything that moves money in it, and names that try to be formulas. */
 function workshop(): Ledger {

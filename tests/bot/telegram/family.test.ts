@@ -71,6 +71,19 @@ it("pictures: under a note, in reply to one, and shown again", async () => {
   expect(shown.map(({ file }) => file)).toEqual([{ id: "file-before-1280" }, { id: "file-after-1280" }]);
 });
 
+it("an album without words right after a purchase joins it, and is answered once", async () => {
+  await pairOwner();
+  standin.say("bought desk 30");
+  await standin.waitForReply("Bought #1 desk");
+  for (const unique of ["one", "two", "three"]) standin.photo(unique, { also: { media_group_id: "album" } });
+  await standin.waitForReply("Picture added to #1 desk");
+  standin.say("show desk");
+  await standin.waitFor(
+    () => standin.sent().filter(({ method }) => method === "sendPhoto").length === 3 || undefined,
+  );
+  expect(standin.sent().filter(({ text }) => text.startsWith("Picture added"))).toHaveLength(1);
+});
+
 it("the commands of the menu are all answered, and every long answer arrives whole", async () => {
   await pairOwner();
   const menu = await standin.waitFor(() => standin.calls.find(({ method }) => method === "setMyCommands"));
