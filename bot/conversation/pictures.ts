@@ -108,7 +108,7 @@ export function filePicture(turn: Turn, root: number, text: string): boolean {
 }
 
 /** Sends the pictures of a piece after the reply, oldest first: all of them, or the first and the last. */
-export function queuePictures(turn: Turn, piece: number, which: "all" | "before and after"): void {
+export function queuePictures(turn: Turn, piece: number, which: "all" | "before and after" = "all"): void {
   const all = turn.ledger.pictures.ofPiece(piece);
   const isPair = which === "before and after" && all.length > 1;
   const pictures = isPair ? [all[0]!, all.at(-1)!] : all;
