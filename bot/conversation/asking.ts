@@ -24,8 +24,7 @@ export function answerQuestion(turn: Turn, question: ReadingOf<"ask">): void {
   const answer = rule.answer({ question, books: ledger.books, today, currency, pieces, mileageRates });
   turn.spoken.push(answer.text);
   turn.buttons.push(...(answer.buttons ?? []));
-  const which = /\bbefore (?:and|&) after\b/i.test(question.text) ? "before and after" : "all";
-  for (const piece of answer.pictures ?? []) queuePictures(turn, piece, which);
+  for (const piece of answer.pictures ?? []) queuePictures(turn, piece);
   const month = answer.monthPicture;
   const picture = month ? monthPictureBody(ledger.books, { month, today, currency }) : null;
   if (picture) turn.files.push(picture);

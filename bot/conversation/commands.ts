@@ -9,6 +9,7 @@ import { inviteMember, membersCalled, membersText, removeMember } from "../membe
 import { isZone, zoneNamed, zonesCalled } from "../zone.ts";
 import { queueBackup, queueExport } from "./files.ts";
 import { beginLead } from "./leading.ts";
+import { showBeforeAndAfter } from "./pictures.ts";
 import { askAgain, openQuestions } from "./questions.ts";
 import { showReceipts } from "./receipts.ts";
 import { isOwner, OWNER_ONLY } from "./rights.ts";
@@ -29,6 +30,7 @@ const commands: readonly Command[] = [
   { says: /^(?:start|hello|hi|hey)$/, run: greet },
   { says: /^settings?$/, run: tellSettings },
   { says: /^(?:what'?s )?(?:still )?waiting$/, run: askWaiting },
+  { says: /^(?:show|see)(?: me)? (\S[\S ]{0,60} before (?:and|&) after)$/, run: showBeforeAndAfter },
   { says: /^((?:show|find) (?:\S{1,40} ){0,8}receipts?(?: \S{1,40}){0,8})$/, run: showReceipts },
   { says: /^export$/, run: exportFor },
   { says: /^backup$/, owner: true, run: queueBackup },

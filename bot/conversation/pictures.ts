@@ -107,6 +107,19 @@ export function filePicture(turn: Turn, root: number, text: string): boolean {
   return true;
 }
 
+/** "show the desk before and after": the first and the last picture of the pieces meant. */
+export function showBeforeAndAfter(turn: Turn, said: string): void {
+  const { books, pictures } = turn.ledger;
+  const mention = readBareMention(said.replace(/ before (?:and|&) after$/i, ""));
+  const match = mention ? matchMention(mention, books, ever, new Set()) : null;
+  const meant = match?.kind === "found" ? match.pieces : match?.kind === "several" ? match.groups.flat() : [];
+  const shown = meant.filter((piece) => pictures.ofPiece(piece).length > 0);
+  for (const piece of shown) queuePictures(turn, piece, "before and after");
+  if (shown.length > 0) turn.spoken.push(labelOf(books, shown));
+  else if (meant.length > 0) turn.spoken.push(`No picture of ${labelOf(books, meant)} yet.`);
+  else turn.spoken.push("I can't tell which piece that is. Say its number, like: show #4");
+}
+
 /** Sends the pictures of a piece after the reply, oldest first: all of them, or the first and the last. */
 export function queuePictures(turn: Turn, piece: number, which: "all" | "before and after" = "all"): void {
   const all = turn.ledger.pictures.ofPiece(piece);
