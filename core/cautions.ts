@@ -182,7 +182,7 @@ function keptTooMuch({ kept = 0, pieces, root }: Noted): Called | null {
   const price = pieces.reduce((sum, piece) => sum + (piece.listPrice ?? 0), 0);
   const most = keptDepositMax(price);
   if (price === 0 || kept <= most) return null;
-  const line = `Unless agreed otherwise, a US seller may keep at most ${show(most)} of it; check local rules.`;
+  const line = `Unless agreed, a US seller may keep at most ${show(most)} of it; check local rules.`;
   return {
     hazard: { id: "kept deposit", of: "piece", weight: 1, line },
     pieces: pieces.map(({ number }) => number),

@@ -28,7 +28,7 @@ export interface Hazard {
   of: "piece" | "trade";
   /** Any one of them will do. Matched against plain words: small letters, no hyphens and apostrophes. */
   when: readonly Trigger[];
-  /** At most 96 letters, and it defers to local rules or to licensed practice. */
+  /** Two lines of a phone at most, and it defers to local rules or to licensed practice. */
   line: string;
   /** The published text behind it. "From memory" where that was not read again. */
   source: string;

@@ -12,7 +12,7 @@ export const MATERIAL_HAZARDS: readonly Hazard[] = [
           /\b(?:methylene(?: chloride)?|dichloromethane|dcm|air(?:plane|craft) (?:paint )?(?:stripper|remover))\b/,
       },
     ],
-    line: "Methylene chloride can kill in a small room and is banned for paint removal; see local rules.",
+    line: "Methylene chloride can kill indoors, banned for stripping; see local rules.",
     source: "84 FR 11420 (2019) and 89 FR 39254 (8 May 2024), 40 CFR 751 subpart B",
   },
   {
@@ -25,7 +25,7 @@ export const MATERIAL_HAZARDS: readonly Hazard[] = [
           /\b(?:lye|caustic(?: soda)?|sodium hydroxide|dip(?:ped)? and strip|dip ?stripp\w*|hot tank(?:ed)?|oven cleaner|muriatic(?: acid)?)\b/,
       },
     ],
-    line: "Lye and acid burn skin and eyes: face shield, gloves, water near; mind label and local rules.",
+    line: "Lye and acid burn: face shield, gloves, water near; mind label and local rules.",
     source: "NIOSH Pocket Guide to Chemical Hazards, sodium hydroxide; from memory",
   },
   {
@@ -41,7 +41,7 @@ export const MATERIAL_HAZARDS: readonly Hazard[] = [
       { doing: { kinds: ["work"], words: /\bstaining\b/ }, words: /\bstain(?:ed|ing)\b/ },
       { words: /\b(?:cans?|quarts?|qts?|pints?|gal(?:lon)?s?) (?:of )?stain\b/ },
     ],
-    line: "Oily rags can set themselves on fire: dry flat outside, then a lidded can of water; local rules.",
+    line: "Oily rags can ignite: dry flat outside, then a lidded can of water; local rules.",
     source: "NFPA tip sheet, Oily Rags (self-heating of drying oils, oil stains and varnishes)",
   },
   {
@@ -54,7 +54,7 @@ export const MATERIAL_HAZARDS: readonly Hazard[] = [
           /\b(?:mineral spirits?|white spirits?|(?:paint |lacquer )?thinners?|acetone|turpentine|turps|denatured alcohol|methylated spirits?|naphtha|xylene|toluene|mek|benzene|rubbing alcohol)\b/,
       },
     ],
-    line: "Solvents burn and their fumes harm: open air, gloves, no flames; mind label and local rules.",
+    line: "Solvents burn, fumes harm: open air, gloves, no flame; label, local rules.",
     source: "NIOSH Pocket Guide to Chemical Hazards (Stoddard solvent, acetone, turpentine); from memory",
   },
   {
@@ -67,7 +67,7 @@ export const MATERIAL_HAZARDS: readonly Hazard[] = [
           /\b(?:(?:paint |varnish |citrus |safe |gel |chemical )?strippers?|nmp|paint removers?|citrus stripp\w*|strip ?it gel|chemically stripp\w*|chemical strip\w*)\b/,
       },
     ],
-    line: "Any stripper: gloves, goggles, outdoors or a cross-draft, no flames; mind label, local rules.",
+    line: "Stripper: gloves, goggles, open air, no flames; mind the label and local rules.",
     source: "Oregon Metro, page on paint strippers",
   },
   {
@@ -80,7 +80,7 @@ export const MATERIAL_HAZARDS: readonly Hazard[] = [
           /\b(?:spray ?paint\w*|sprayed|spraying|sprayers?|spray (?:guns?|primer|lacquer|finish|adhesive|glue|cans?|varnish|can)|rattle ?cans?|aerosol|lacquer(?:ed|ing)?|poly|polyurethane|urethane|epox(?:y|ied|ying)|resin|contact cement|fumes|dizzy|shellac)\b/,
       },
     ],
-    line: "Spray and finish fumes harm: outdoors, a cartridge mask, no flames; mind label, local rules.",
+    line: "Spray and finish fumes harm: open air, cartridge mask; label and local rules.",
     source: "NIOSH guidance on organic vapor cartridges for spraying; cartridge choice from memory",
   },
   {
@@ -93,7 +93,7 @@ export const MATERIAL_HAZARDS: readonly Hazard[] = [
           /\b(?:wood bleach|bleach(?:ed|ing)?|oxalic(?: acid)?|hydrogen peroxide|peroxide|ammonia|fum(?:ed|ing) oak)\b/,
       },
     ],
-    line: "Wood bleach burns skin, eyes, lungs: gloves, goggles, never mix it; mind label, local rules.",
+    line: "Bleach burns skin, eyes, lungs: gloves, never mix it; label and local rules.",
     source: "NIOSH Pocket Guide to Chemical Hazards (oxalic acid, hydrogen peroxide, ammonia); from memory",
   },
   {
@@ -106,7 +106,7 @@ export const MATERIAL_HAZARDS: readonly Hazard[] = [
           /\b(?:(?:marine|industrial|road|barn|traffic|machine|boat) (?:paint|enamel|varnish)|old (?:cans? of |stock )paint|leftover (?:old |lead )?paint)\b/,
       },
     ],
-    line: "On furniture use ordinary current consumer paint: old or marine paint may break local rules.",
+    line: "Use current consumer paint: old or marine paint may break local rules.",
     source: "16 CFR 1303 (consumer paint and furniture: lead limit); 90 ppm since August 2009 from memory",
   },
 ];

@@ -11,7 +11,7 @@ export const PIECE_HAZARDS: readonly Hazard[] = [
       { piece: CRIBS },
       { words: /\bdrop ?(?:down )?sides?\b.*\b(?:crib|cot|bab(?:y|ies)|bed)|\b(?:crib|cot|baby) .*\bdrop/ },
     ],
-    line: "Cribs made before mid-2011 and all drop-sides may not be sold in the US; check local rules.",
+    line: "US law bars selling drop-sides and cribs from before mid-2011; see local rules.",
     source:
       "16 CFR 1219 and 1220 (full-size and non-full-size cribs), in force for sale by anyone from 28 June 2011",
   },
@@ -20,7 +20,7 @@ export const PIECE_HAZARDS: readonly Hazard[] = [
     weight: 2,
     of: "piece",
     when: [{ piece: CHILDRENS }],
-    line: "Children's pieces have safety rules of their own: if in doubt, do not sell; check local rules.",
+    line: "Children's pieces have safety rules: if in doubt, do not sell; see local rules.",
     source:
       "16 CFR 1213 (bunk beds), 1217 (toddler beds), 1218 (bassinets), 1231 (high chairs), 1235 (changing tables); 49 CFR 571.213 (car seats). Numbers from memory",
   },
@@ -29,7 +29,7 @@ export const PIECE_HAZARDS: readonly Hazard[] = [
     weight: 1,
     of: "piece",
     when: [{ doing: LISTING, piece: either(CRIBS, CHILDRENS, LIDDED) }],
-    line: "Recalled pieces may not be sold: look up maker and model first, and check local rules.",
+    line: "Recalled pieces may not be sold: look up maker and model; see local rules.",
     source: "CPSC, Resellers Guide to Selling Safer Products (publication 254), on recalled products",
   },
   {
@@ -37,7 +37,7 @@ export const PIECE_HAZARDS: readonly Hazard[] = [
     weight: 1,
     of: "piece",
     when: [{ piece: LIDDED }],
-    line: "A lid that latches by itself can trap a child: take the latch off; check recalls, local rules.",
+    line: "A self-latching lid can trap a child: take the latch off; see local rules.",
     source:
       "CPSC notice of the 1996 recall of some twelve million self-latching chests of 1912 to 1987, as reported in 2014",
   },
@@ -46,7 +46,7 @@ export const PIECE_HAZARDS: readonly Hazard[] = [
     weight: 1,
     of: "piece",
     when: [{ doing: OFFERING, piece: TALL }],
-    line: "Tall pieces tip over: sell it with an anti-tip kit or have it anchored; check local rules.",
+    line: "Tall pieces tip over: sell it with an anti-tip kit or anchored; local rules.",
     source:
       "16 CFR 1261 (88 FR 28403) for clothing storage made after 1 September 2023; anchoring shelves and TV stands: common practice, no source",
   },
@@ -55,7 +55,7 @@ export const PIECE_HAZARDS: readonly Hazard[] = [
     weight: 2,
     of: "piece",
     when: [{ doing: LISTING, piece: DRAWERED }],
-    line: "Some chests were recalled for tipping: look up maker and model first, and check local rules.",
+    line: "Some chests were recalled for tipping: look up maker, model and local rules.",
     source: "CPSC, Resellers Guide to Selling Safer Products (publication 254), on recalled products",
   },
   {
@@ -66,7 +66,7 @@ export const PIECE_HAZARDS: readonly Hazard[] = [
       { piece: /\b(?:mattress(?:es)?|box ?springs?|futon pads?)\b/ },
       { words: /\b(?:used|old) bedding\b/ },
     ],
-    line: "Used mattresses need cleaning and a tag in many states before resale: local rules, or pass.",
+    line: "Used mattresses may need cleaning and a tag before resale: see local rules.",
     source: "State bedding rules as summarized by the FTC; 16 CFR 1632 and 1633 (from memory)",
   },
   {
@@ -78,7 +78,7 @@ export const PIECE_HAZARDS: readonly Hazard[] = [
         words: /\b(?:bed ?bugs?|fleas\b(?! market)|roach(?:es)?|moths?|woodworms?|powder ?post|termites?)\b/,
       },
     ],
-    line: "Bugs: keep it out of the house, check seams and joints; local pest rules, licensed help.",
+    line: "Bugs: keep it outside, check seams and joints; licensed pest help, local rules.",
     source: "EPA, How to Find Bed Bugs (seams, tufts, dust cover), as reported in 2013",
   },
   {
@@ -89,7 +89,7 @@ export const PIECE_HAZARDS: readonly Hazard[] = [
       { doing: BUYING, piece: SOFT },
       { doing: BUYING, words: /\bcushions?\b/ },
     ],
-    line: "Check seams and underside for bugs first; some states want it sanitized: see local rules.",
+    line: "Check seams for bugs before it comes in; local rules may want it sanitized.",
     source: "Conn. Agencies Regs. 21a-235-14 (second-hand upholstery); EPA, How to Find Bed Bugs",
   },
   {
@@ -103,7 +103,7 @@ export const PIECE_HAZARDS: readonly Hazard[] = [
       },
       { doing: WORKING, piece: SOFT, words: /\bfabric|upholster|velvet|leather|vinyl\b/ },
     ],
-    line: "Redone upholstery must meet the US smolder rule and carry its label; check local rules.",
+    line: "Redone upholstery must meet the US smolder rule, labeled; local rules.",
     source: "16 CFR 1640 (86 FR 18440): upholstery redone for sale since 25 June 2021, label since June 2022",
   },
   {
@@ -118,7 +118,7 @@ export const PIECE_HAZARDS: readonly Hazard[] = [
       { words: /\b(?:brazilian |rio |jacaranda |solid )?rosewood\b/ },
       { piece: /\brosewood\b/ },
     ],
-    line: "Ivory, tortoiseshell and some rosewood may be banned from sale: check federal and local rules.",
+    line: "Ivory, tortoiseshell, rosewood: sale may be banned; see federal and local rules.",
     source: "50 CFR 17.40(e) (ivory) and CITES appendices I and II (sea turtles, Dalbergia); from memory",
   },
   {
@@ -131,7 +131,7 @@ export const PIECE_HAZARDS: readonly Hazard[] = [
           /\b(?:radium|(?:glow|glowing|glows|luminous)(?: in the dark)? (?:dial|hands|numbers)|uranium glaze)\b/,
       },
     ],
-    line: "Radium dials give off radiation: keep them closed, do not scrape; ask your local authority.",
+    line: "Radium dials radiate: keep them closed, do not scrape; ask a local authority.",
     source: "EPA, Radioactivity in Antiques; from memory",
   },
 ];

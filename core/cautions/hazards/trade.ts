@@ -12,7 +12,7 @@ export const TRADE_HAZARDS: readonly Hazard[] = [
           /\b(?:cashiers? (?:check|cheque)s?|certified (?:check|cheque)s?|(?<!\bi )over ?pa(?:id|ying|yment|y|ys)|(?:his|her|their|my|the) (?:own )?movers?(?: will| is| are|s)? (?:pick|com|collect|get)\w*|my movers?|send (?:the )?(?:extra|rest|difference|balance) back|refund the difference|shipping agent|verification code|sight unseen)\b/,
       },
     ],
-    line: "Sending back an overpayment is a common fraud: cash, or wait for the bank; ask local police.",
+    line: "Sending back an overpayment is a common fraud: cash only; ask local police.",
     source: "Police department page on safe trades (San Marcos), on checks and overpayment",
   },
   {
@@ -29,7 +29,7 @@ export const TRADE_HAZARDS: readonly Hazard[] = [
         words: /\b(?:pick ?up|picking up|tonight|address)\b/,
       },
     ],
-    line: "Meeting strangers: daylight, a public spot, someone with you; ask local police for a place.",
+    line: "Meeting strangers: daylight, public, not alone; ask local police for a place.",
     source: "Two police departments' pages on meeting buyers (Newport News, San Marcos)",
   },
   {
@@ -42,7 +42,7 @@ export const TRADE_HAZARDS: readonly Hazard[] = [
           /\b(?:sales tax|sellers? permits?|resale (?:certificates?|permits?|licen[sc]es?)|vendors? (?:permits?|licen[sc]es?)|business licen[sc]es?|tax exempt|tax id|craft fair|vendors? (?:booth|mall|market)|booth (?:fee|rent|rental)|flea market (?:booth|table|stall|spot)|table fee|market fee)\b/,
       },
     ],
-    line: "Resale often needs a seller's permit and sales tax: ask a licensed preparer, see local rules.",
+    line: "Resale may need a permit and sales tax: licensed preparer, local rules.",
     source: "State revenue departments on occasional sales and sellers' permits; from memory",
   },
   {
@@ -60,7 +60,7 @@ export const TRADE_HAZARDS: readonly Hazard[] = [
           /\b(?:hired|hire|hiring) (?:a |some |two |my |\d )?(?:\w+ )?(?:help|helpers?|guys?|kids?|movers?|teens?|hand|hands|someone)\b|\bday labor\b/,
       },
     ],
-    line: "Paid helpers may mean forms, tax and insurance: ask a licensed preparer, see local rules.",
+    line: "Paid helpers may mean forms and tax: ask a licensed preparer; local rules.",
     source:
       "IRS publication 15-A, Employer's Supplemental Tax Guide (from memory); contractor form from 2,000 dollars since 2026, P.L. 119-21 section 70433",
   },

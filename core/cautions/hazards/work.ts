@@ -28,7 +28,7 @@ export const WORK_HAZARDS: readonly Hazard[] = [
         doing: WORKING,
       },
     ],
-    line: "Test a child's piece for lead before sanding, use ordinary new paint only; local rules hold.",
+    line: "Child's piece: lead test before sanding, only ordinary new paint; local rules.",
     source:
       "16 CFR 1303 (42 FR 44199): paint over the lead limit is banned on furniture and children's goods",
   },
@@ -37,7 +37,7 @@ export const WORK_HAZARDS: readonly Hazard[] = [
     weight: 1,
     of: "piece",
     when: [{ piece: OLD, words: TAKING_OFF }, { words: PAINT_OFF }, { words: OLD_PAINT }],
-    line: "Old paint may hold lead: test first, keep it wet, no dry sanding, no children; local rules.",
+    line: "Old paint may hold lead: test, keep it wet, no dry sanding; see local rules.",
     source:
       "16 CFR 1303 (42 FR 44199), paint sold before 28 February 1978; 40 CFR 745 on lead-safe work (from memory)",
   },
@@ -51,7 +51,7 @@ export const WORK_HAZARDS: readonly Hazard[] = [
           /\basbestos\b|\b(?:old|black|vintage) (?:adhesive|glue|mastic|linoleum|lino|vinyl|tiles?|floor(?:ing)? tiles?)\b|\b(?:popcorn (?:texture|ceiling)|heat shields?|insulat(?:ing|ion) pads?|stove pads?|stove boards?|vermiculite|linoleum|vinyl floor tiles?)\b/,
       },
     ],
-    line: "That may hold asbestos: do not sand, drill or break it; a licensed test first; local rules.",
+    line: "It may hold asbestos: do not sand, drill or break it; licensed test, local rules.",
     source: "EPA, Protect Your Family from Exposures to Asbestos; from memory",
   },
   {
@@ -62,7 +62,7 @@ export const WORK_HAZARDS: readonly Hazard[] = [
       { piece: STONE, words: SHAPING, doing: WORKING },
       { words: /\bsilica\b|\bcut(?:ting)? (?:the |a )?(?:marble|granite|slate|stone|concrete|tiles?)\b/ },
     ],
-    line: "Stone dust scars the lungs: cut it wet with a fitted respirator, or a licensed shop does it.",
+    line: "Stone dust scars lungs: cut it wet, fitted respirator, or a licensed shop.",
     source: "29 CFR 1910.1053 (respirable crystalline silica); from memory",
   },
   {
@@ -79,7 +79,7 @@ export const WORK_HAZARDS: readonly Hazard[] = [
         words: /\b(?:cords?|sockets?|plugs?|wir(?:e|ed|ing))\b/,
       },
     ],
-    line: "Bad wiring burns and kills: sound cord, plug and polarity; if unsure, a licensed electrician.",
+    line: "Bad wiring burns and kills: if unsure of cord or plug, a licensed electrician.",
     source: "NFPA 70 (National Electrical Code), article 410 on luminaires; from memory",
   },
   {
@@ -92,7 +92,7 @@ export const WORK_HAZARDS: readonly Hazard[] = [
           /\b(?:molds?|moulds?|moldy|mouldy|mildew\w*|musty|water ?damaged?|water ?logged|flooded)\b(?! making)/,
       },
     ],
-    line: "Mold: a mask, dry it outside; soft pieces rarely come clean. Some local rules bar selling it.",
+    line: "Mold: mask on, dry it outside; soft ones rarely come clean; see local rules.",
     source: "EPA, A Brief Guide to Mold, Moisture and Your Home; from memory",
   },
   {
@@ -105,7 +105,7 @@ export const WORK_HAZARDS: readonly Hazard[] = [
           /\b(?:sand\w*|scrap\w*)\b.*\b(?:old|original|off) (?:\w+ )?(?:finish|varnish|lacquer|shellac|stain|poly\w*|wax)|\b(?:varnish|lacquer|shellac|finish) (?:sanded|scraped|sanding) off\b/,
       },
     ],
-    line: "Dust of old finishes can hold lead: fitted mask, dust collection, not indoors; local rules.",
+    line: "Old finish dust can hold lead: fitted mask, not indoors; see local rules.",
     source: "NIOSH and OSHA pages on wood dust; 40 CFR 745 on lead-safe work (from memory)",
   },
   {
@@ -113,7 +113,7 @@ export const WORK_HAZARDS: readonly Hazard[] = [
     weight: 2,
     of: "piece",
     when: [{ piece: TROPICAL, words: either(SHAPING, /\bsand\w*/), doing: WORKING }],
-    line: "Dust of some tropical woods sets off skin and lungs: fitted mask, gloves; mind local rules.",
+    line: "Some tropical wood dust hurts skin and lungs: mask, gloves; see local rules.",
     source: "NIOSH and OSHA pages on wood dust (sensitizers); the list of woods: common practice, no source",
   },
   {
@@ -126,7 +126,7 @@ export const WORK_HAZARDS: readonly Hazard[] = [
           /\b(?:mdf|particle ?board|chip ?board|fiber ?board|(?:no|without a?|forgot my) ?(?:dust )?mask|sand(?:ed|ing)?\b.*\b(?:inside|indoors|in the (?:house|basement|kitchen)))\b/,
       },
     ],
-    line: "Sanding dust harms the lungs, that of board more so: fitted mask, not indoors; local rules.",
+    line: "Board and sanding dust hurt the lungs: fitted mask, not indoors; local rules.",
     source: "NIOSH and OSHA pages on wood dust; IARC group 1; formaldehyde of board: wood-dust summaries",
   },
   {
@@ -134,7 +134,7 @@ export const WORK_HAZARDS: readonly Hazard[] = [
     weight: 3,
     of: "trade",
     when: [{ doing: { kinds: ["work"], words: /\bsanding\b/ }, words: /\b(?:re ?)?sand(?:ed|ing)\b/ }],
-    line: "Wood dust harms the lungs over time: dust collection and a fitted mask; mind local rules.",
+    line: "Wood dust hurts the lungs: collect it, wear a fitted mask; see local rules.",
     source: "NIOSH and OSHA pages on wood dust; IARC group 1",
   },
   {
@@ -148,7 +148,7 @@ export const WORK_HAZARDS: readonly Hazard[] = [
       },
       { piece: /\bpianos?\b(?! (?:bench|stool))/ },
     ],
-    line: "Heavy lifting: straps, a dolly, two people, measured doors; or licensed movers.",
+    line: "Heavy lifting: straps, a dolly, two people; or hire licensed movers.",
     source: "Common practice, no source",
   },
   {
@@ -161,7 +161,7 @@ export const WORK_HAZARDS: readonly Hazard[] = [
           /\b(?:(?:table|miter|mitre|circular|band|jig|chop|reciprocating|radial arm|scroll) ?saws?|routers?(?! bit storage)|router table|jointers?|planers?|lathes?|angle grinders?|grinders?|nail(?:er| gun)s?|brad nailers?|belt sanders?|power tools?|drill press|impact drivers?)\b/,
       },
     ],
-    line: "Power tools: guards on, eyes and ears covered, the manual first; local and work rules hold.",
+    line: "Power tools: guards on, eyes and ears covered, manual first; local rules hold.",
     source: "29 CFR 1910 subpart P (hand and portable powered tools); from memory",
   },
 ];
