@@ -70,9 +70,12 @@ const BY_SALE: ReadonlySet<MeasureName> = new Set([
 export function methodOf(desk: Desk, measure: MeasureName, { piece, fact }: Subject): string | null {
   const own = (fact?.data as { method?: string } | undefined)?.method;
   if (fact?.kind === "sell") return own ?? null;
-  if (BY_SALE.has(measure) || (measure === "count" && fact?.kind !== "buy" && piece?.gone === "sold"))
-    return piece ? saleMethodOf(desk, piece) : null;
-  return own ?? null;
+  const isOfSale = BY_SALE.has(measure) || (measure === "count" && fact?.kind !== "buy");
+  if (!isOfSale) return own ?? null;
+  // What was given back goes by the sale it undoes.
+  return piece && (piece.gone === "sold" || fact?.kind === "refund" || measure === "proceeds")
+    ? saleMethodOf(desk, piece)
+    : null;
 }
 
 /** Whom a fact is put down to: the person of the household it names, else the member who noted it. */

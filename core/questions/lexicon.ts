@@ -1,7 +1,7 @@
 import type { Entry, Roles } from "../notes/lexicon.ts";
 import { pluralOf, shorthands, singularOf, tradeLexicon } from "../notes/lexicon.ts";
 import type { Category } from "../notes/reading.ts";
-import { makeSpeller, type Speller } from "../notes/spelling.ts";
+import { makeSpeller, type Speller, slipsBetween } from "../notes/spelling.ts";
 import { ORDINARY } from "../notes/words/ordinary.ts";
 
 /*
@@ -10,7 +10,7 @@ import { ORDINARY } from "../notes/words/ordinary.ts";
  */
 
 export type { Speller };
-export { pluralOf, singularOf };
+export { pluralOf, singularOf, slipsBetween };
 
 /** A speller over some words; ordinary words of English are taken as typed. */
 export function spellerOf(vocabulary: Iterable<string>): Speller {

@@ -3,7 +3,7 @@ import { type Speller, shortForms, spellerOf } from "./lexicon.ts";
 import { periodAt } from "./periods.ts";
 import { commonPhrases, type Phrases, type Senses } from "./phrases.ts";
 import type { Period } from "./query.ts";
-import { MONTH_NAMES, SMALL_NUMBERS, WEEKDAY_NAMES } from "./words/periods.ts";
+import { MONTH_NAMES, ORDINALS, SMALL_NUMBERS, UNITS, WEEKDAY_NAMES } from "./words/periods.ts";
 
 /** Words of a question with one meaning each: a phrase, a period, a number, or a word that nobody knows. */
 export interface Mark {
@@ -126,12 +126,27 @@ function phraseMark(
 
 /** A word nobody knows as the known one that it is a slip of; itself where there is none. */
 function meantWord(word: string, { speller, own }: Vocabulary, forms: ReadonlyMap<string, string>): string {
-  if (/\d/.test(word) || own.words.has(word) || commonPhrases().words.has(word)) return word;
-  return (
-    forms.get(word) ??
-    spellerOfCommon().meant(word) ??
-    (spellerOfCommon().settled(word) ? word : (speller.meant(word) ?? word))
-  );
+  const isKnown =
+    own.words.has(word) ||
+    commonPhrases().words.has(word) ||
+    word in SMALL_NUMBERS ||
+    word in ORDINALS ||
+    word in UNITS;
+  if (/\d/.test(word) || isKnown) return word;
+  const form = forms.get(word);
+  if (form !== undefined) return form;
+  const common = spellerOfCommon().meant(word);
+  if (common !== null) return isMereFiller(common) && slipsBetween(word, common) > SLIGHT ? word : common;
+  return spellerOfCommon().settled(word) ? word : (speller.meant(word) ?? word);
+}
+
+/** Two letters swapped or a vowel lost: beyond that a word is not taken for one that means nothing. */
+const SLIGHT = 9;
+
+/** A word that would only be passed over: taking an unknown one for it could widen the question. */
+function isMereFiller(word: string): boolean {
+  const senses = commonPhrases().longest([word], 0)?.senses;
+  return senses !== undefined && senses.flags.has("filler") && senses.cues.length === 0 && !senses.link;
 }
 
 let forms: Map<string, string> | undefined;

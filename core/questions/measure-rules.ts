@@ -20,6 +20,11 @@ export interface Features {
   by: boolean;
   period: boolean;
   average: boolean;
+  /** "on pieces", "in furniture": pieces in general are what the money is about. */
+  onPieces: boolean;
+  /** "in the hutch". */
+  inPiece: boolean;
+  generic: boolean;
   limit: boolean;
 }
 
@@ -61,8 +66,24 @@ const COUNTED: readonly (readonly [Cue, Counted])[] = [
 
 export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   const found = COUNTED.find(([cue]) => f.has(cue));
-  return found ? { counted: found[1], cue: found[0] } : null;
+  if (found) return { counted: found[1], cue: found[0] };
+  return f.source ? { counted: "bought", cue: "bought" } : null;
 }
+
+/** What is counted where nothing else is asked of it: "pieces sold in july". */
+const HAPPENED: readonly Cue[] = [
+  "sold",
+  "bought",
+  "finished",
+  "started",
+  "listed",
+  "returned",
+  "unsold",
+  "held",
+  "kept",
+  "given",
+  "scrapped",
+];
 
 /** The measures in the order in which they are tried: the telling words first, the common ones last. */
 export const RULES: readonly Rule[] = [
@@ -228,7 +249,20 @@ export const RULES: readonly Rule[] = [
         (f.has("money") &&
           f.has("unsold") &&
           !f.has("howMany", "asking", "earn", "net", "owed", "revenue", "soldFor"))),
-    takes: [...MUCH, "tiedUp", "cost", "unsold", "spent", "sat", "price", "paid", "gone", "listed", "had"],
+    takes: [
+      ...MUCH,
+      "got",
+      "tiedUp",
+      "cost",
+      "unsold",
+      "spent",
+      "sat",
+      "price",
+      "paid",
+      "gone",
+      "listed",
+      "had",
+    ],
   },
   {
     measure: "asking",
@@ -240,7 +274,7 @@ export const RULES: readonly Rule[] = [
     measure: "price",
     when: (f) =>
       f.has("price") && !f.has("withoutBuying") && !f.has("howMany") && !(f.supply && f.has("spent")),
-    takes: [...MUCH, "price", "paid", "bought", "got", "spent", "cost", "unsold", "sold"],
+    takes: [...MUCH, "price", "paid", "bought", "got", "spent", "cost", "unsold", "sold", "when"],
   },
   {
     measure: "spent",
@@ -272,6 +306,9 @@ export const RULES: readonly Rule[] = [
   {
     measure: "price",
     when: (f) =>
+      (f.onPieces &&
+        f.has("spent", "paid", "cost") &&
+        !f.has("howMany", "earn", "net", "revenue", "sold", "sale")) ||
       (f.has("paid") &&
         !f.loan &&
         (f.piece || f.source || f.has("bought")) &&
@@ -281,7 +318,7 @@ export const RULES: readonly Rule[] = [
           f.average ||
           (f.order && !f.has("sold", "count" as Cue))) &&
         !f.has("howMany", "earn", "net", "revenue", "soldFor", "sold", "sale")),
-    takes: [...MUCH, "price", "paid", "bought", "got", "spent", "cost", "unsold"],
+    takes: [...MUCH, "price", "paid", "bought", "got", "spent", "cost", "unsold", "when"],
   },
   {
     measure: "cost",
@@ -346,11 +383,13 @@ export const RULES: readonly Rule[] = [
   {
     measure: "count",
     when: (f) => f.has("howMany") && countedBy(f) !== null,
-    takes: [...MUCH, "howMany", "gone", "unsold", "have", "had"],
+    takes: [...MUCH, "howMany", "gone", "unsold", "have", "had", "got", "paid", "fared"],
   },
   {
     measure: "profit",
-    when: (f) => f.has("earn", "net") || (f.has("fared") && (f.piece || f.period || f.by || f.order)),
+    when: (f) =>
+      f.has("earn", "net") ||
+      (f.has("fared") && !f.has("when", "who", "where") && (f.piece || f.period || f.by || f.order)),
     takes: [
       ...MUCH,
       ...SALES,
@@ -374,9 +413,7 @@ export const RULES: readonly Rule[] = [
       "took",
       "paid",
       "cost",
-      "when",
-      "where",
-      "who",
+      "takes",
     ],
   },
   {
@@ -388,5 +425,19 @@ export const RULES: readonly Rule[] = [
     measure: "profit",
     when: (f) => f.order && !f.has("daysListed", "asking", "tiedUp", "howMany"),
     takes: [...MUCH, ...SALES, "fared", "gone", "when", "where", "who", "bought"],
+  },
+  {
+    measure: "cost",
+    when: (f) => f.inPiece && f.has("money"),
+    takes: [...MUCH, "got", "unsold"],
+  },
+  {
+    measure: "count",
+    when: (f) =>
+      !f.has("money", "when", "where", "who") &&
+      f.has(...HAPPENED) &&
+      (f.piece || f.generic || f.source) &&
+      (f.period || f.piece || f.source),
+    takes: [...MUCH, "gone", "got", "have"],
   },
 ];

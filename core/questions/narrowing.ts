@@ -50,6 +50,9 @@ const BY_MEASURE: Partial<Record<MeasureName, readonly Plain[]>> = {
   interest: ["loan"],
   miles: ["kind", "trait", "source", "person", "buyer", "place"],
   price: ["kind", "trait", "source", "method", "person", "place", "buyer"],
+  "tied up": ["kind", "trait", "source", "person", "place"],
+  asking: ["kind", "trait", "source", "person", "place"],
+  minutes: ["kind", "trait", "source", "person", "buyer", "place"],
   fees: ["kind", "trait", "source", "method", "buyer", "person", "place"],
 };
 
@@ -78,7 +81,7 @@ function candidates({ mark }: Item): Map<Plain, string> {
   add("source", thing.place ? singularOf(thing.place) : thing.person ? mark.text : undefined);
   add("method", thing.method);
   add("stream", thing.stream);
-  add("what", thing.supply ? singularOf(mark.text) : undefined);
+  add("what", thing.supply ? singularOf(mark.text.replace(/ money$/, "")) : undefined);
   add("buyer", thing.person ? mark.text : undefined);
   add("person", thing.person ? mark.text : undefined);
   return found;

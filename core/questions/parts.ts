@@ -34,6 +34,8 @@ export interface Parts {
   mine: number | null;
   /** "each chair": rows of single pieces. */
   eachItem: boolean;
+  /** Words that only lead to a period: "over the summer". */
+  leads: readonly number[];
   /** Words that nobody knows, and a negation that turns nothing that can be turned. */
   unknown: readonly Mark[];
   adrift: Mark | null;
@@ -68,7 +70,10 @@ function isItem(marks: readonly Mark[], at: number): boolean {
   if (cues.length === 0 || cues.includes("loan")) return !cues.includes("loan");
   return (
     isSpending(marks) &&
-    Boolean(senses.thing?.supply ?? senses.own.some(({ dimension }) => dimension === "what"))
+    Boolean(
+      senses.thing?.supply ??
+        senses.own.some(({ dimension }) => dimension === "what" || dimension === "category"),
+    )
   );
 }
 
@@ -92,6 +97,7 @@ export function partsOf(marks: readonly Mark[]): Parts {
     comparing: marks.some(({ senses }) => senses.flags.has("comparing")),
     mine: null,
     eachItem: false,
+    leads: [],
     unknown: [],
     adrift: null,
     yesNo: false,
@@ -164,6 +170,13 @@ class Sorter {
   /** "over 100", "100 or more". */
   #limit(at: number): number | null {
     const { limit } = this.marks[at]!.senses;
+    // "over the summer" is in it.
+    const next = this.marks.slice(at + 1).find(({ senses }) => !senses.flags.has("filler"));
+    if (limit && next?.period) {
+      this.#link = "in";
+      this.parts.leads.push(at);
+      return at + 1;
+    }
     const amount = this.marks[at + 1]?.amount;
     if (!limit || !amount) return null;
     this.parts.limits.push({ limit: this.#turned(limit), cents: amount.cents, at });

@@ -50,6 +50,13 @@ export const PIECE_FACTS: readonly PieceFact[] = [
   day("bought", "bought", (piece) => piece.bought, ["got", "price", "paid"]),
   {
     name: "buyer",
+    when: (f) => f.has("buyerName"),
+    takes: [...ALWAYS, "buyerName", "sold", "bought", "held", "who"],
+    of: (piece, desk) => buyerOf(desk, piece),
+    told: "to",
+  },
+  {
+    name: "buyer",
     when: (f) =>
       f.has("who") && f.has("sold", "took", "held", "gone", "paid", "deposits", "have", "soldFor", "sale"),
     takes: [
@@ -63,6 +70,7 @@ export const PIECE_FACTS: readonly PieceFact[] = [
       "paid",
       "got",
       "deposits",
+      "loanPaid",
       "price",
       "soldFor",
       "sale",

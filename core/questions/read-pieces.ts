@@ -32,7 +32,7 @@ export function leftOver(
   if (parts.unknown.length > 0) return refusal(...parts.unknown);
   if (parts.adrift) return refusal(parts.adrift);
   const cues = new Set(taken);
-  const places = new Set([...parts.items, ...parts.periods].map(({ at }) => at));
+  const places = new Set([...parts.leads, ...[...parts.items, ...parts.periods].map(({ at }) => at)]);
   const left = parts.marks.find((mark, at) => {
     if (places.has(at) || used.has(at)) return false;
     const { flags, link } = mark.senses;
@@ -94,7 +94,9 @@ export function readPieces(parts: Parts, f: Features, desk: Desk): PieceQuestion
     "notes",
   );
   const fact = factOf(parts, f);
-  if (fact && !f.has("howMany", "average", "median", "earn", "net")) return readFact(parts, fact, desk);
+  const asksMuch = parts.marks.some(({ text }) => text.includes("how much"));
+  if (fact && !asksMuch && !f.has("howMany", "average", "median", "earn", "net"))
+    return readFact(parts, fact, desk);
   if (asksFigure || f.has("cost", "price", "soldFor", "daysToSell", "daysListed", "tiedUp", "interest"))
     return null;
   if (f.has("money") || f.has("when", "where", "who", "howLong", "which")) return null;

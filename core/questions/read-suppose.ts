@@ -24,6 +24,7 @@ const TAKES: readonly Cue[] = [
   "loanPaid",
   "paid",
   "payoff",
+  "ends",
   "pace",
   "suppose",
   "extra",
@@ -61,8 +62,13 @@ const TAKES: readonly Cue[] = [
 /** What the question supposes about loans, or null where it supposes nothing. */
 export function readSuppose(parts: Parts, f: Features, desk: Desk): LoanQuestion | Refusal | null {
   if (f.piece || f.supply) return null;
+  const isMonthlyEnd =
+    parts.groups.some(({ group }) => group === "month") &&
+    parts.amounts.length > 0 &&
+    f.has("ends", "until", "paid", "loanPaid");
   const isAboutLoan =
     f.loan ||
+    isMonthlyEnd ||
     f.has("owe", "payoff", "interest", "pace") ||
     parts.marks.some(({ text }) => /\bdebt/.test(text));
   const loan = loanNamed(parts, desk);
@@ -122,7 +128,7 @@ function questionOf(
       now: 0,
       loan,
     };
-  const isFuture = f.has("suppose") || f.has("payoff", "when", "howLong", "pace");
+  const isFuture = f.has("suppose") || f.has("payoff", "ends", "when", "howLong", "pace");
   return isFuture ? { kind: "payoff", monthly: null, extra: 0, now: first.cents, loan } : null;
 }
 
@@ -136,12 +142,13 @@ function withoutAmount(
   { isMonthly, loan, desk }: { isMonthly: boolean; loan: string | null; desk: Desk },
 ): LoanQuestion | null {
   const [said] = parts.periods;
-  const isNeeded = isMonthly && f.has("money", "howMany", "take") && f.has("payoff", "take", "loanPaid");
+  const isNeeded =
+    isMonthly && f.has("money", "howMany", "take") && f.has("payoff", "ends", "take", "loanPaid");
   if (said && isNeeded)
     return { kind: "needed", by: coming(said.period.to, desk.today), name: said.period.name, loan };
   const asksWhen = f.has("when", "howLong") || parts.marks.some(({ text }) => text.includes("how long"));
   if (said || !asksWhen) return null;
-  if (f.has("pace") || (f.has("payoff", "loanPaid", "gone", "paid") && (f.loan || f.has("payoff"))))
+  if (f.has("pace") || (f.has("payoff", "ends", "loanPaid", "gone", "paid") && (f.loan || f.has("payoff"))))
     return { kind: "payoff", monthly: null, extra: 0, now: 0, loan };
   return null;
 }

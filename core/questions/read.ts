@@ -33,6 +33,9 @@ export function featuresOf(parts: Parts): Features {
     fast: orders.some(({ order }) => order === "fastest" || order === "slowest"),
     by: parts.groups.some(({ parted }) => parted),
     period: parts.periods.length > 0,
+    onPieces: isLinkedGeneric(parts),
+    inPiece: items.some((item) => item.link === "in" && isPiece(item)),
+    generic: parts.marks.some(({ senses }) => senses.flags.has("generic")),
     average: parts.cues.has("average") || parts.cues.has("median"),
     limit: parts.limits.length > 0,
   };
@@ -76,6 +79,29 @@ function isStream({ senses }: Mark): boolean {
   return senses.thing?.stream !== undefined || senses.own.some(({ dimension }) => dimension === "stream");
 }
 
+const PIECES: ReadonlySet<string> = new Set([
+  "piece",
+  "pieces",
+  "furniture",
+  "inventory",
+  "stock",
+  "flips",
+  "furniture pieces",
+  "pieces of furniture",
+]);
+
+/** "on pieces", "to buying furniture": what the money went on or came of is pieces in general. */
+function isLinkedGeneric({ marks }: Parts): boolean {
+  return marks.some(
+    ({ text }, at) =>
+      PIECES.has(text) &&
+      marks
+        .slice(Math.max(0, at - 2), at)
+        .some(({ senses }) => senses.link === "on" || senses.link === "in" || senses.link === "from") &&
+      !marks.slice(Math.max(0, at - 2), at).some(({ senses }) => senses.flags.has("parted") && !senses.link),
+  );
+}
+
 /** A question that asks for a measure, as a query; or why it is none. Null: no measure is asked for. */
 export function readQuery(parts: Parts, desk: Desk): Query | Refusal | null {
   const f = featuresOf(parts);
@@ -84,7 +110,12 @@ export function readQuery(parts: Parts, desk: Desk): Query | Refusal | null {
   if (parts.unknown.length > 0) return refusal(...parts.unknown);
   if (parts.adrift) return refusal(parts.adrift);
   const counted = rule.measure === "count" ? countedNow(parts, f) : null;
-  const taken: Cue[] = [...rule.takes, ...(counted ? [counted.cue] : [])];
+  const isAmong = f.order || cutsOf(parts).length > 0;
+  const taken: Cue[] = [
+    ...rule.takes,
+    ...(counted ? [counted.cue] : []),
+    ...(isAmong ? (["who", "where", "when"] as const) : []),
+  ];
   const found = narrowed(parts, rule.measure, desk);
   if ("kind" in found) return found;
   return new Reader(parts, f, {
@@ -416,7 +447,8 @@ class Reader {
 
   #usedPlaces(): Set<number> {
     const { items, periods, groups, orders, limits } = this.parts;
-    const used = new Set([...items, ...periods, ...groups, ...orders].map(({ at }) => at));
+    const used = new Set(this.parts.leads);
+    for (const { at } of [...items, ...periods, ...groups, ...orders]) used.add(at);
     for (const { at } of limits) used.add(at).add(at + 1);
     for (const { at, top } of orders) if (top !== null) used.add(at + 1);
     return used;
