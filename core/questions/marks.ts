@@ -1,5 +1,5 @@
 import type { Day } from "../calendar.ts";
-import { type Speller, shortForms, spellerOf } from "./lexicon.ts";
+import { type Speller, shortForms, slipsBetween, spellerOf } from "./lexicon.ts";
 import { periodAt } from "./periods.ts";
 import { commonPhrases, type Phrases, type Senses } from "./phrases.ts";
 import type { Period } from "./query.ts";
@@ -145,8 +145,10 @@ const SLIGHT = 9;
 
 /** A word that would only be passed over: taking an unknown one for it could widen the question. */
 function isMereFiller(word: string): boolean {
-  const senses = commonPhrases().longest([word], 0)?.senses;
-  return senses !== undefined && senses.flags.has("filler") && senses.cues.length === 0 && !senses.link;
+  const found = commonPhrases().longest([word], 0);
+  if (!found) return false;
+  const { flags, cues, link } = found.senses;
+  return flags.has("filler") && cues.length === 0 && link === undefined;
 }
 
 let forms: Map<string, string> | undefined;

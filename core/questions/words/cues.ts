@@ -1479,6 +1479,9 @@ export const CUES = {
     "totalling",
   ],
   when: [
+    "whend",
+    "when was it",
+    "since when",
     "when",
     "what day",
     "which day",
@@ -1497,6 +1500,10 @@ export const CUES = {
     "when did",
   ],
   where: [
+    "whered",
+    "where was",
+    "where did",
+    "where is",
     "where",
     "wheres",
     "origin",
@@ -1510,6 +1517,10 @@ export const CUES = {
     "provenance",
   ],
   who: [
+    "whodve",
+    "who has",
+    "who got",
+    "whos",
     "who",
     "whod",
     "who did",

@@ -9,7 +9,7 @@ export const FILLERS: readonly string[] = [
   ..."is are was be been being am do does did done have has had can could would will shall should may might".split(
     " ",
   ),
-  ..."what whats wats wat whatre whatve thats that this these those there theres then here it its they them theyve theyre so just only really actually exactly roughly about approximately approx around ca".split(
+  ..."what whats wats wat whatre whatve thats whatd whatll howd howre howve howll thatd thatll that this these those there theres then here it its they them theyve theyre so just only really actually exactly roughly about approximately approx around ca".split(
     " ",
   ),
   ..."tell give gimme show let know like wondering wonder curious remind quick quickly question say said see check find out look up need want id love hear guess think".split(
