@@ -101,6 +101,23 @@ export function setPragma(sqlite: Database.Database, name: string, value: string
   if (inForce !== value) throw new Error(`pragma ${name} is ${inForce} where ${value} was asked for`);
 }
 
+/**
+ * Runs one write whose commit need not wait for the disk: after a power cut it may not have been. Inside a
+ * transaction it is written with the rest of it.
+ */
+export function withoutFlush(sqlite: Database.Database, write: () => void): void {
+  if (sqlite.inTransaction) {
+    write();
+    return;
+  }
+  sqlite.exec("pragma synchronous = normal");
+  try {
+    write();
+  } finally {
+    sqlite.exec("pragma synchronous = full");
+  }
+}
+
 function prepared(
   sqlite: Database.Database,
   path: string,

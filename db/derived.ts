@@ -27,13 +27,12 @@ export interface DerivedTables {
 }
 
 /** The tables that hold what the facts give. */
-export function openDerivedTables({ db }: Connection): DerivedTables {
-  const writePiece = rowWriter(db, pieces, { replace: pieces.number });
-  const writeLoan = rowWriter(db, loans, { replace: loans.name });
-  const writePosting = rowWriter(db, postings);
-  const writePostings = (rows: PostingRow[] = []) => {
-    for (const row of rows) writePosting.run(row);
-  };
+export function openDerivedTables(connection: Connection): DerivedTables {
+  const { db } = connection;
+  const writePiece = rowWriter(connection, pieces, { replace: pieces.number });
+  const writeLoan = rowWriter(connection, loans, { replace: loans.name });
+  const writePosting = rowWriter(connection, postings);
+  const writePostings = (rows: PostingRow[] = []) => writePosting.runAll(rows);
   const dropPostings = (fact: number) => db.delete(postings).where(eq(postings.fact, fact)).run();
   const putPiece = (number: number, row: PieceRow | undefined) => {
     if (row) writePiece.run(row);

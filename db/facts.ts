@@ -30,10 +30,11 @@ export interface FactStore {
 }
 
 /** The facts of a ledger, each checked by its kind going in and coming out. */
-export function openFactStore({ db, sqlite }: Connection): FactStore {
-  const writeFact = rowWriter(db, facts);
-  const writePiece = rowWriter(db, factPieces);
-  const writeVoid = rowWriter(db, voids);
+export function openFactStore(connection: Connection): FactStore {
+  const { db, sqlite } = connection;
+  const writeFact = rowWriter(connection, facts);
+  const writePiece = rowWriter(connection, factPieces);
+  const writeVoid = rowWriter(connection, voids);
   const lastFact = db
     .select({ id: sql<number>`coalesce(max(${facts.id}), 0)` })
     .from(facts)
@@ -104,8 +105,7 @@ export function openFactStore({ db, sqlite }: Connection): FactStore {
     append(added) {
       for (const fact of added) {
         writeFact.run(rowOf(fact));
-        for (const [position, piece] of fact.pieces.entries())
-          writePiece.run({ fact: fact.id, position, piece });
+        writePiece.runAll(fact.pieces.map((piece, position) => ({ fact: fact.id, position, piece })));
       }
     },
     void(ids, by) {

@@ -10,6 +10,7 @@ import { type FactStore, openFactStore } from "./facts.ts";
 import { type Invitations, openInvitations } from "./invitations.ts";
 import type { Amendment, Ledger, Recorded, Recording } from "./ledger.ts";
 import { type Members, openMembers } from "./members.ts";
+import { createMemory, type Memory } from "./memory.ts";
 import { type NewNote, type Note, type NoteState, type Notes, openNotes } from "./notes.ts";
 import { type Outbox, openOutbox } from "./outbox.ts";
 import { openPictures, type Pictures } from "./pictures.ts";
@@ -28,6 +29,14 @@ export class ImpossibleHistory extends Error {
   }
 }
 
+interface Ownership {
+  onClose?: () => void;
+  /** This release wrote the file itself, so its facts need no second look as they come out. */
+  isTrusted?: boolean;
+  /** Nobody else writes: what was read need not be read again. */
+  isWriter?: boolean;
+}
+
 /** A ledger over an open, migrated file. Closing it closes the file. */
 export class LedgerOnFile implements Ledger {
   readonly settings: Settings;
@@ -43,6 +52,9 @@ export class LedgerOnFile implements Ledger {
   readonly #seen: { claim(key: string): boolean };
   readonly #onClose: () => void;
   readonly #isTrusted: boolean;
+  /** The ids of the facts of a message: the buttons of the latest are looked at again after every note. */
+  readonly #factsOf: Memory<number, number[]>;
+  readonly #kept: { forget(): void }[];
   #books: BooksInHand | null = null;
   #next = { fact: 1, piece: 1 };
   /** A write that threw half way: its transaction may not commit even where the error was caught. */
@@ -50,17 +62,24 @@ export class LedgerOnFile implements Ledger {
 
   constructor(
     readonly connection: Connection,
-    /** `isTrusted`: this release wrote the file itself, so its facts need no second look as they come out. */
-    { onClose = () => {}, isTrusted = false }: { onClose?: () => void; isTrusted?: boolean } = {},
+    { onClose = () => {}, isTrusted = false, isWriter = false }: Ownership = {},
   ) {
-    this.settings = openSettings(connection);
-    this.members = openMembers(connection);
+    const [settings, members, questions, notes] = [
+      openSettings(connection, isWriter),
+      openMembers(connection, isWriter),
+      openQuestions(connection, isWriter),
+      openNotes(connection, isWriter),
+    ];
+    this.#factsOf = createMemory((root: number) => this.#facts.ofRoot(root), isWriter);
+    this.#kept = [settings, members, questions, notes, this.#factsOf];
+    this.settings = settings;
+    this.members = members;
     this.pictures = openPictures(connection);
     this.outbox = openOutbox(connection);
-    this.questions = openQuestions(connection);
+    this.questions = questions;
     this.invitations = openInvitations(connection);
     this.reminders = openReminders(connection);
-    this.#notes = openNotes(connection);
+    this.#notes = notes;
     this.#facts = openFactStore(connection);
     this.#derived = openDerivedTables(connection);
     this.#seen = openSeenUpdates(connection);
@@ -93,6 +112,7 @@ export class LedgerOnFile implements Ledger {
     } catch (error) {
       // Read again from what was committed, when next asked for.
       this.#books = null;
+      for (const each of this.#kept) each.forget();
       throw error;
     }
   }
@@ -163,7 +183,7 @@ export class LedgerOnFile implements Ledger {
   }
 
   standingFactsOf(root: number): Fact[] {
-    return this.#standing(this.#facts.ofRoot(root));
+    return this.#standing(this.#factsOf.get(root));
   }
 
   standingFactsAnswered(root: number): Fact[] {
@@ -284,6 +304,7 @@ export class LedgerOnFile implements Ledger {
 
   #store(added: Fact[]): void {
     this.#facts.append(added);
+    for (const { root } of added) this.#factsOf.forget(root);
     this.#next.fact += added.length;
     for (const { pieces } of added)
       this.#next.piece = Math.max(this.#next.piece, ...pieces.map((n) => n + 1));

@@ -1,6 +1,7 @@
 import { asc, eq, isNull } from "drizzle-orm";
 import type { Instant } from "../core/calendar.ts";
 import type { Connection } from "./connection.ts";
+import { createMemory } from "./memory.ts";
 import { members } from "./schema.ts";
 
 export type Member = typeof members.$inferSelect;
@@ -22,15 +23,29 @@ export interface Members {
 }
 
 /** Who may write, and who was ever let in. */
-export function openMembers({ db }: Connection): Members {
+export function openMembers({ db }: Connection, isKept = false): Members & { forget(): void } {
+  const byUser = createMemory(
+    (user: string): Member | null => db.select().from(members).where(eq(members.user, user)).get() ?? null,
+    isKept,
+  );
+  const byId = createMemory(
+    (id: number): Member | null => db.select().from(members).where(eq(members.id, id)).get() ?? null,
+    isKept,
+  );
+  const forget = () => {
+    byUser.forget();
+    byId.forget();
+  };
   const list = (): Member[] =>
     db.select().from(members).where(isNull(members.removed)).orderBy(asc(members.id)).all();
   return {
-    byUser: (user) => db.select().from(members).where(eq(members.user, user)).get() ?? null,
-    byId: (id) => db.select().from(members).where(eq(members.id, id)).get() ?? null,
+    forget,
+    byUser: byUser.get,
+    byId: byId.get,
     owner: () => list().find((member) => member.role === "owner") ?? null,
     list,
     add({ user, name, role, joined }) {
+      forget();
       const back = { name, role, joined, removed: null };
       const row = db
         .insert(members)
@@ -40,7 +55,13 @@ export function openMembers({ db }: Connection): Members {
         .get();
       return row.id;
     },
-    rename: (id, user) => void db.update(members).set({ user }).where(eq(members.id, id)).run(),
-    remove: (id, now) => void db.update(members).set({ removed: now }).where(eq(members.id, id)).run(),
+    rename(id, user) {
+      forget();
+      db.update(members).set({ user }).where(eq(members.id, id)).run();
+    },
+    remove(id, now) {
+      forget();
+      db.update(members).set({ removed: now }).where(eq(members.id, id)).run();
+    },
   };
 }

@@ -39,8 +39,9 @@ export interface Notes {
 }
 
 /** The messages of a ledger as they were typed. */
-export function openNotes({ db }: Connection): Notes {
-  const write = rowWriter(db, notes);
+export function openNotes(connection: Connection, isKept = false): Notes & { forget(): void } {
+  const { db, sqlite } = connection;
+  const write = rowWriter(connection, notes);
   const nextId = db
     .select({ id: sql<number>`coalesce(max(${notes.id}), 0) + 1` })
     .from(notes)
@@ -60,18 +61,43 @@ export function openNotes({ db }: Connection): Notes {
       .prepare();
   const named = newest(eq(notes.message, sql.placeholder("message")));
   const namedAgain = newest(between(notes.message, sql.placeholder("from"), sql.placeholder("to")));
+  const recent = db
+    .select()
+    .from(notes)
+    .where(gte(notes.handled, sql.placeholder("since")))
+    .orderBy(desc(notes.id))
+    .prepare();
+  const setState = sqlite.prepare("update notes set state = ?, outcome = ? where id = ?");
+  // What the one writer need not ask: its next id, the note in hand, and whether there was one of that name.
+  let next: number | null = null;
+  let inHand: Note | null = null;
+  let lately: { since: Instant; rows: Note[] } | null = null;
+  let looked: { chat: string; message: string; found: Note | undefined } | null = null;
+  const forget = () => {
+    next = null;
+    inHand = null;
+    looked = null;
+    lately = null;
+  };
+  const nextIdOf = (): number => (isKept ? next : null) ?? nextId.get()?.id ?? 1;
+  const firstNamed = (chat: string, message: string): Note | undefined => {
+    if (isKept && looked?.chat === chat && looked.message === message) return looked.found;
+    looked = { chat, message, found: named.get({ chat, message }) };
+    return looked.found;
+  };
   const find = (chat: string, message: string): Note | null => {
-    const first = named.get({ chat, message });
+    const first = firstNamed(chat, message);
     if (!first) return null;
     // A name taken by an earlier message of the chat goes on behind an "@", before a number; ":" sorts after it.
     return namedAgain.get({ chat, from: `${message}@`, to: `${message}@:` }) ?? first;
   };
   return {
+    forget,
     add(note) {
-      const before = named.get({ chat: note.chat, message: note.message });
-      const id = nextId.get()?.id ?? 1;
+      const before = firstNamed(note.chat, note.message);
+      const id = nextIdOf();
       const revision = before ? before.revision + 1 : 0;
-      write.run({
+      const row: Note = {
         revised: null,
         ...note,
         id,
@@ -79,32 +105,36 @@ export function openNotes({ db }: Connection): Notes {
         root: before?.root ?? id,
         state: "new",
         outcome: null,
-      });
+      };
+      write.run(row);
+      forget();
+      next = id + 1;
+      inHand = row;
       return id;
     },
     setState(id, state, outcome) {
-      db.update(notes)
-        .set({ state, outcome: outcome ?? null })
-        .where(eq(notes.id, id))
-        .run();
+      looked = null;
+      lately = null;
+      inHand = inHand?.id === id ? { ...inHand, state, outcome: outcome ?? null } : inHand;
+      setState.run(state, outcome ?? null, id);
     },
-    get: (id) => byId.get({ id }) ?? null,
+    get: (id) => (isKept && inHand?.id === id ? { ...inHand } : (byId.get({ id }) ?? null)),
     find,
     mendedBy: (author) =>
       db
         .select({ id: notes.id })
         .from(notes)
-        .where(and(eq(notes.author, author), eq(notes.outcome, MENDED)))
+        // Said in the statement itself: only so does the index of these few serve.
+        .where(and(eq(notes.author, author), sql`outcome = ${sql.raw(`'${MENDED}'`)}`))
         .orderBy(desc(notes.id))
         .limit(MENDS_LOOKED_AT)
         .all()
         .map(({ id }) => id),
-    recent: (author, since) =>
-      db
-        .select()
-        .from(notes)
-        .where(and(author === null ? undefined : eq(notes.author, author), gte(notes.handled, since)))
-        .orderBy(desc(notes.id))
-        .all(),
+    recent(author, since) {
+      if (!isKept || !lately || lately.since > since) lately = { since, rows: recent.all({ since }) };
+      return lately.rows.filter(
+        (note) => note.handled >= since && (author === null || note.author === author),
+      );
+    },
   };
 }

@@ -52,7 +52,11 @@ export function openLedger({
     connection = openToWrite(ledgerPath(directory));
     const isMigrated = migrateLedger(connection, now);
     const isOwn = !isMigrated && release !== null && openSettings(connection).get("derivedBy") === release;
-    const ledger = new LedgerOnFile(connection, { onClose: () => held.release(), isTrusted: isOwn });
+    const ledger = new LedgerOnFile(connection, {
+      onClose: () => held.release(),
+      isTrusted: isOwn,
+      isWriter: true,
+    });
     return { kind: "open", ledger, rederived: isOwn ? ledger.load() : ledger.rederive(release) };
   } catch (error) {
     connection?.sqlite.close();

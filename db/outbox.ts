@@ -2,7 +2,7 @@ import { and, asc, desc, eq, inArray, isNull, like, sql } from "drizzle-orm";
 import { z } from "zod";
 import type { Instant } from "../core/calendar.ts";
 import type { Reply } from "../core/reply.ts";
-import type { Connection } from "./connection.ts";
+import { type Connection, withoutFlush } from "./connection.ts";
 import { notes, outbox } from "./schema.ts";
 import { rowWriter } from "./statements.ts";
 
@@ -108,8 +108,9 @@ const UNREACHABLE = "unreachable: ";
 const unsent = and(isNull(outbox.sent), isNull(outbox.gaveUp));
 
 /** What the bot owes its chats. */
-export function openOutbox({ db }: Connection): Outbox {
-  const write = rowWriter(db, outbox, "keep");
+export function openOutbox(connection: Connection): Outbox {
+  const { db, sqlite } = connection;
+  const write = rowWriter(connection, outbox, "keep");
   const heads = db
     .select({ id: sql<number>`min(${outbox.id})`.as("head") })
     .from(outbox)
@@ -129,6 +130,7 @@ export function openOutbox({ db }: Connection): Outbox {
     .orderBy(asc(outbox.id))
     .limit(sql.placeholder("limit"))
     .prepare();
+  const markSent = sqlite.prepare("update outbox set sent = ?, message = ? where id = ?");
   const change = (id: number, values: Partial<typeof outbox.$inferInsert>): void => {
     db.update(outbox).set(values).where(eq(outbox.id, id)).run();
   };
@@ -150,7 +152,8 @@ export function openOutbox({ db }: Connection): Outbox {
       const instants = headsInOrder.all().map(({ row }) => row.notBefore ?? 0);
       return instants.length > 0 ? Math.min(...instants) : null;
     },
-    markSent: (id, message, now) => change(id, { sent: now, message }),
+    // Lost in a power cut it is sent twice, which is allowed; a flush of the disk for each would cost more than it.
+    markSent: (id, message, now) => withoutFlush(sqlite, () => markSent.run(now, message, id)),
     putOff: (id, notBefore, tries) => change(id, { notBefore, tries }),
     giveUp: (id, why, unreachable = false) =>
       change(id, { gaveUp: unreachable ? `${UNREACHABLE}${why}` : why }),
@@ -183,7 +186,13 @@ export function openOutbox({ db }: Connection): Outbox {
           .all(),
       ),
     answerOf(root) {
-      const wordings = db.select({ id: notes.id }).from(notes).where(eq(notes.root, root));
+      const [{ chat, message } = { chat: "", message: "" }] = db
+        .select()
+        .from(notes)
+        .where(eq(notes.id, root))
+        .all();
+      const isNamed = and(eq(notes.chat, chat), eq(notes.message, message));
+      const wordings = db.select({ id: notes.id }).from(notes).where(isNamed);
       const isReply = and(inArray(outbox.note, wordings), isNull(outbox.gaveUp));
       const rows = db.select().from(outbox).where(isReply).orderBy(asc(outbox.id)).all();
       return decodedAll(rows).find(({ body }) => body.kind === "text" && body.joined === undefined) ?? null;
@@ -200,10 +209,24 @@ function rowOf(row: typeof outbox.$inferSelect | undefined): OutboxRow | null {
   return row ? decoded(row) : null;
 }
 
+/** The latest bodies as they were read: a chat's last messages are looked at again after every note. */
+const READ_MAX = 200;
+const readBodies = new Map<string, OutboxBody>();
+
+/** What is read may be shared by whoever asked: nobody changes it. */
+function bodyOf(text: string): OutboxBody {
+  const known = readBodies.get(text);
+  if (known) return known;
+  if (readBodies.size >= READ_MAX) readBodies.clear();
+  const read = body.parse(JSON.parse(text));
+  readBodies.set(text, read);
+  return read;
+}
+
 function decodedAll(rows: (typeof outbox.$inferSelect)[]): OutboxRow[] {
   return rows.map(decoded);
 }
 
 function decoded({ key: _, ...row }: typeof outbox.$inferSelect): OutboxRow {
-  return { ...row, body: body.parse(JSON.parse(row.body)) };
+  return { ...row, body: bodyOf(row.body) };
 }

@@ -1,9 +1,10 @@
 import { randomBytes } from "node:crypto";
-import { and, asc, eq, isNull } from "drizzle-orm";
+import { type and, asc, eq, isNull } from "drizzle-orm";
 import { z } from "zod";
 import type { Instant } from "../core/calendar.ts";
 import type { Ask, Matter } from "../core/decide/decision.ts";
 import type { Connection } from "./connection.ts";
+import { createMemory } from "./memory.ts";
 import { questions } from "./schema.ts";
 
 // The program alone writes these; the shapes catch a row that another version or another hand wrote.
@@ -51,22 +52,33 @@ export interface Questions {
 }
 
 /** The questions of a ledger that wait for an answer, and those that did. */
-export function openQuestions({ db }: Connection): Questions {
+export function openQuestions({ db }: Connection, isKept = false): Questions & { forget(): void } {
+  const open = createMemory(
+    (_all: "all") =>
+      db.select().from(questions).where(isNull(questions.closed)).orderBy(asc(questions.id)).all(),
+    isKept,
+  );
+  const change = (id: number, values: Partial<typeof questions.$inferInsert>): void => {
+    open.forget();
+    db.update(questions).set(values).where(eq(questions.id, id)).run();
+  };
   const select = (condition: ReturnType<typeof and>): Question[] =>
     db.select().from(questions).where(condition).orderBy(asc(questions.id)).all().map(decoded);
   return {
+    forget: open.forget,
     open({ matter, ask, ...rest }) {
+      open.forget();
       const token = randomBytes(6).toString("base64url");
       const stored = { ...rest, ...encoded(matter, ask), token };
       const { lastInsertRowid } = db.insert(questions).values(stored).run();
       return { id: Number(lastInsertRowid), token };
     },
-    setPrompt: (id, outboxRow) =>
-      void db.update(questions).set({ prompt: outboxRow }).where(eq(questions.id, id)).run(),
-    allOpen: (person) => select(and(eq(questions.person, person), isNull(questions.closed))),
-    everyOpen: () => select(isNull(questions.closed)),
+    setPrompt: (id, outboxRow) => change(id, { prompt: outboxRow }),
+    // Read out of the text each time: whoever has asked may change what they got.
+    allOpen: (person) => open.get("all").flatMap((row) => (row.person === person ? [decoded(row)] : [])),
+    everyOpen: () => open.get("all").map(decoded),
     byToken: (token) => select(eq(questions.token, token))[0] ?? null,
-    close: (id, now) => void db.update(questions).set({ closed: now }).where(eq(questions.id, id)).run(),
+    close: (id, now) => change(id, { closed: now }),
   };
 }
 

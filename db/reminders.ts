@@ -14,8 +14,9 @@ export interface Reminders {
 }
 
 /** What the bot has said of its own accord, by day. */
-export function openReminders({ db }: Connection): Reminders {
-  const write = rowWriter(db, reminders, "keep");
+export function openReminders(connection: Connection): Reminders {
+  const { db } = connection;
+  const write = rowWriter(connection, reminders, "keep");
   const one = db
     .select({ claimed: reminders.claimed })
     .from(reminders)

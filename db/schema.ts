@@ -95,6 +95,8 @@ export const notes = sqliteTable(
   (table) => [
     unique("notes_message").on(table.chat, table.message, table.revision),
     index("notes_handled").on(table.handled),
+    // The few that corrected earlier ones.
+    index("notes_mended").on(table.author, table.id).where(sql`outcome = 'mended'`),
     check("notes_said", isWhole(table.said)),
     check("notes_handled", isWhole(table.handled)),
   ],
@@ -299,6 +301,7 @@ export const outbox = sqliteTable(
     index("outbox_unsent").on(table.chat, table.id).where(sql`sent is null and gave_up is null`),
     // Most rows have no key, and none its message before it is sent: an index need not hold them.
     uniqueIndex("outbox_key").on(table.key).where(sql`key is not null`),
+    index("outbox_note").on(table.note),
     index("outbox_message").on(table.chat, table.message).where(sql`message is not null`),
     check("outbox_body", isJson(table.body)),
   ],

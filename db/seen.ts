@@ -8,7 +8,7 @@ interface SeenUpdates {
 }
 
 /** The deliveries that a ledger has handled. */
-export function openSeenUpdates({ db }: Connection): SeenUpdates {
-  const write = rowWriter(db, seenUpdates, "keep");
+export function openSeenUpdates(connection: Connection): SeenUpdates {
+  const write = rowWriter(connection, seenUpdates, "keep");
   return { claim: (key) => write.run({ key }) !== null };
 }

@@ -2,6 +2,7 @@ import { eq, sql } from "drizzle-orm";
 import { z } from "zod";
 import { isDay } from "../core/calendar.ts";
 import type { Connection } from "./connection.ts";
+import { createMemory } from "./memory.ts";
 import { settings } from "./schema.ts";
 
 const day = z.string().refine(isDay);
@@ -36,13 +37,6 @@ const shapes = {
   lastSeenUpdateAt: z.number().int(),
   /** The day on which each caution was last given, by its name and piece or message; "!" before one that waits. */
   cautionsGiven: z.record(z.string(), day),
-  /** Words from no list that were passed over beside a verb, and how often. */
-  wordsPassed: z.record(z.string(), z.number().int().positive()),
-  /** The pieces that a member's last question was about, by member id: what "it" may mean that day. */
-  askedOf: z.record(
-    z.string(),
-    z.strictObject({ note: z.number().int(), day, pieces: z.array(z.number().int().positive()) }),
-  ),
   /** The chat in which the owner talks: where the bot speaks first. */
   ownerChat: z.string(),
   /** The figures of the latest recaps as they were told, by month; cents and counts. */
@@ -81,25 +75,31 @@ export function nudgeTime(settings: SettingsReader): string {
 }
 
 /** The settings of a ledger, each checked by its shape going in and coming out. */
-export function openSettings({ db }: Connection): Settings {
+export function openSettings({ db }: Connection, isKept = false): Settings & { forget(): void } {
   // Prepared once: every note and every look of the schedule asks for several.
   const byKey = db
     .select()
     .from(settings)
     .where(eq(settings.key, sql.placeholder("key")))
     .prepare();
+  const values = createMemory((key: SettingKey) => byKey.get({ key })?.value ?? null, isKept);
   return {
+    forget: values.forget,
     get<K extends SettingKey>(key: K) {
-      const row = byKey.get({ key });
-      return row ? (shapes[key].parse(JSON.parse(row.value)) as SettingValue<K>) : null;
+      const value = values.get(key);
+      return value === null ? null : (shapes[key].parse(JSON.parse(value)) as SettingValue<K>);
     },
     set(key, value) {
       const stored = JSON.stringify(shapes[key].parse(value));
+      values.forget();
       db.insert(settings)
         .values({ key, value: stored })
         .onConflictDoUpdate({ target: settings.key, set: { value: stored } })
         .run();
     },
-    unset: (key) => void db.delete(settings).where(eq(settings.key, key)).run(),
+    unset(key) {
+      values.forget();
+      db.delete(settings).where(eq(settings.key, key)).run();
+    },
   };
 }

@@ -1,6 +1,7 @@
-import { getTableColumns, type InferInsertModel, type SQL, sql } from "drizzle-orm";
-import type { BetterSQLite3Database } from "drizzle-orm/better-sqlite3";
+import type Database from "better-sqlite3";
+import { getTableColumns, type InferInsertModel, Placeholder, type SQL, sql } from "drizzle-orm";
 import type { SQLiteColumn, SQLiteTable } from "drizzle-orm/sqlite-core";
+import type { Connection } from "./connection.ts";
 
 /** A row with every column given; null lets the database number an integer key. */
 export type WholeRow<T extends SQLiteTable> = {
@@ -10,11 +11,19 @@ export type WholeRow<T extends SQLiteTable> = {
 interface RowWriter<T extends SQLiteTable> {
   /** Writes one row; gives its row id, or null where a unique key already had it and was to be left alone. */
   run(row: WholeRow<T>): number | null;
+  /** Writes several rows, by one statement where they are few. For a writer that fails on a conflict. */
+  runAll(rows: readonly WholeRow<T>[]): void;
 }
 
-/** An insert prepared once, since every note runs it. `onConflict` says what a row already there means. */
+/** One statement is kept for each count of rows; more than these are written one by one. */
+const ROWS_TOGETHER_MAX = 8;
+
+/**
+ * An insert prepared once, since every note runs it: built by the typed queries, run by the database itself.
+ * `onConflict` says what a row already there means.
+ */
 export function rowWriter<T extends SQLiteTable>(
-  db: BetterSQLite3Database,
+  { db, sqlite }: Connection,
   table: T,
   onConflict: "fail" | "keep" | { replace: SQLiteColumn | SQLiteColumn[] } = "fail",
 ): RowWriter<T> {
@@ -28,11 +37,36 @@ export function rowWriter<T extends SQLiteTable>(
       set[name] = sql`excluded.${sql.identifier(column.name)}`;
     insert.onConflictDoUpdate({ target: onConflict.replace as SQLiteColumn[], set: set as never });
   }
-  const statement = insert.prepare();
+  const { sql: text, params } = insert.toSQL();
+  const names = params.map(placeName);
+  const valuesOf = (row: WholeRow<T>): unknown[] =>
+    names.map((name) => driverValue(columns[name]!, row[name as keyof WholeRow<T>]));
+  const group = `, (${names.map(() => "?").join(", ")})`;
+  const byCount: Database.Statement[] = [];
+  const statementFor = (count: number): Database.Statement => {
+    byCount[count] ??= sqlite.prepare(`${text}${group.repeat(count - 1)}`);
+    return byCount[count];
+  };
   return {
     run(row) {
-      const result = statement.run(row as Record<string, unknown>);
+      const result = statementFor(1).run(valuesOf(row));
       return result.changes === 0 ? null : Number(result.lastInsertRowid);
     },
+    runAll(rows) {
+      if (rows.length === 0) return;
+      if (rows.length <= ROWS_TOGETHER_MAX) statementFor(rows.length).run(rows.flatMap(valuesOf));
+      else for (const row of rows) statementFor(1).run(valuesOf(row));
+    },
   };
+}
+
+/** The column that a place in a statement stands for; the typed queries wrap it where they would encode it. */
+function placeName(param: unknown): string {
+  const place = param instanceof Placeholder ? param : (param as { value: unknown }).value;
+  if (!(place instanceof Placeholder)) throw new Error("a statement with a value of its own");
+  return String(place.name);
+}
+
+function driverValue(column: SQLiteColumn, value: unknown): unknown {
+  return value === null || value === undefined ? null : column.mapToDriverValue(value);
 }

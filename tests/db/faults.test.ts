@@ -110,7 +110,7 @@ describe.each([
       clearLedgers();
       if (isClean) break;
     }
-    expect(faults).toBeGreaterThan(25);
+    expect(faults).toBeGreaterThan(20);
   });
 });
 

@@ -40,6 +40,7 @@ export const FILLER: readonly string[] = [
   "oopsie",
   "shoot",
   "darn",
+  "crap",
   "guess what",
   "had to",
   "needed",

@@ -57,12 +57,4 @@ export const SHORTHANDS: Readonly<Record<string, string>> = {
   grage: "garage",
   sandpapr: "sandpaper",
   prmer: "primer",
-  dwn: "down",
-  wrkd: "worked",
-  wrked: "worked",
-  snded: "sanded",
-  fnshd: "finished",
-  fini: "finished",
-  pntd: "painted",
-  prchsd: "purchased",
 };

@@ -3,44 +3,6 @@ import type { Category } from "../reading.ts";
 /** What money is spent on, by category. Plurals are made by rule; a supply is named back as said. */
 export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly string[]>> = {
   materials: [
-    "hardboard",
-    "backing board",
-    "lacquer thinner",
-    "methylene chloride",
-    "dcm",
-    "lye",
-    "lye stripper",
-    "caustic stripper",
-    "naphtha",
-    "turps",
-    "spirits",
-    "xylene",
-    "toluene",
-    "muriatic acid",
-    "oxalic acid",
-    "ammonia",
-    "peroxide",
-    "contact cement",
-    "spar varnish",
-    "spar urethane",
-    "urethane",
-    "catalyzed lacquer",
-    "spray lacquer",
-    "spray primer",
-    "clear spray",
-    "two part epoxy",
-    "epoxy resin",
-    "table top epoxy",
-    "granite",
-    "quartz",
-    "slate",
-    "concrete",
-    "vinyl tile",
-    "floor tile",
-    "mastic",
-    "butane torch",
-    "torch",
-    "respirator cartridge",
     "picture hanger",
     "furniture pad",
     "contractor paper",
@@ -544,9 +506,7 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     "listing fee",
     "selling fee",
     "sale fee",
-    "sold fee",
-    "closing fee",
-    "sales commission",
+    "final value fee",
     "platform fee",
     "buyers fee",
     "buyer fee",
@@ -576,9 +536,7 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     "boosted listing",
     "boosted post",
     "listing boost",
-    "paid listing",
-    "paid ad",
-    "ad fee",
+    "promoted listing",
     "commission fee",
     "late fee",
     "service fee",
@@ -638,8 +596,6 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
 
 /** Spending of category `other` that is plainly spending, verb or no verb. */
 export const OTHER_SPENDING: readonly string[] = [
-  "po box",
-  "post office box",
   "receipt book",
   "notebook",
   "printer paper",
@@ -776,22 +732,3 @@ export const CONTAINERS: ReadonlySet<string> = new Set([
   "piece",
   "pcs",
 ]);
-
-/** The grits that sandpaper is sold in (common practice, no source): "sandpaper 220" names no price. */
-export const GRITS: ReadonlySet<string> = new Set([
-  "60",
-  "80",
-  "100",
-  "120",
-  "150",
-  "180",
-  "220",
-  "240",
-  "320",
-  "400",
-]);
-
-/** What is paid to have a listing seen: the words describe no piece. */
-export const FEE_VERBS: readonly string[] = [
-  ...["boosted", "boosting", "promoted", "promoting", "renewed", "renewing", "featured", "bumped"],
-];

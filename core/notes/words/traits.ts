@@ -187,6 +187,7 @@ export const OPINIONS: ReadonlySet<string> = new Set([
   "beautiful",
   "ugly",
   "lovely",
+  "damn",
   "dang",
   "darn",
   "freaking",
@@ -204,6 +205,7 @@ export const OPINIONS: ReadonlySet<string> = new Set([
   "really",
   "very",
   "dumb",
+  "crappy",
   "crazy",
   "perfect",
   "adorable",
@@ -237,5 +239,6 @@ export const OPINIONS: ReadonlySet<string> = new Set([
   "hideous",
   "wonderful",
   "stinking",
+  "bloody",
   "rest",
 ]);

@@ -1,0 +1,31 @@
+/**
+ * Answers of the database that are remembered until something is written. The one writer may do so; whoever reads
+ * beside it may not. Forgotten as a whole where a transaction is rolled back.
+ */
+export interface Memory<K, V> {
+  get(key: K): V;
+  /** One of them, or all. */
+  forget(key?: K): void;
+}
+
+const KEPT_MAX = 2_000;
+
+/** Remembers what `read` gave by its key; remembers nothing where `isKept` is false. */
+export function createMemory<K, V>(read: (key: K) => V, isKept: boolean): Memory<K, V> {
+  const known = new Map<K, V>();
+  return {
+    get(key) {
+      if (!isKept) return read(key);
+      const before = known.get(key);
+      if (before !== undefined || known.has(key)) return before as V;
+      if (known.size >= KEPT_MAX) known.clear();
+      const value = read(key);
+      known.set(key, value);
+      return value;
+    },
+    forget(key) {
+      if (key === undefined) known.clear();
+      else known.delete(key);
+    },
+  };
+}
