@@ -154,7 +154,8 @@ function spentAtOnce(books: Books, fact: Fact, onPiece: Map<number, Cents>): Cen
 
 /** 1 where a fact turns what pieces cost into a cost of the business, -1 where it takes that back. */
 function directionOf(fact: Fact): number {
-  if (fact.kind === "sell") return 1;
+  // A piece that a trade brings has had nothing spent on it yet.
+  if (fact.kind === "sell" || fact.kind === "trade") return 1;
   if (fact.kind === "retire") return fact.data.how === "kept" ? 0 : 1;
   return fact.kind === "refund" && fact.data.returned ? -1 : 0;
 }

@@ -182,6 +182,8 @@ function pieceFindings(piece: Readonly<Piece>): Finding[] {
     [piece.deposit < 0 || piece.depositsKept < 0, "has less than no deposit"],
     [piece.price < 0 || piece.materials < 0, "cost less than nothing"],
     [piece.refunds > piece.sales + piece.depositsKept, "gave back more than it brought in"],
+    [piece.owed < 0 || (piece.owed > 0 && piece.gone !== "sold"), "is owed for without being sold"],
+    [piece.owed > piece.sales + piece.depositsKept - piece.refunds, "is owed more for than it brought in"],
     [(piece.listPrice ?? 0) < 0, "is listed at less than nothing"],
     [piece.minutes < 0 || !Number.isInteger(piece.minutes), "has a broken number of minutes"],
   ];

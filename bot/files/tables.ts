@@ -107,6 +107,7 @@ function piecesTable(books: Books): Table {
     ["selling fees", "cents", (piece) => piece.fees],
     ["deposit held", "cents", (piece) => piece.deposit],
     ["deposits kept", "cents", (piece) => piece.depositsKept],
+    ["owed by buyer", "cents", (piece) => piece.owed],
     ["proceeds", "cents", proceedsOf],
     ["profit", "cents", profitOf],
     ["minutes", "whole", (piece) => piece.minutes],
@@ -128,6 +129,7 @@ function journalTable(books: Books): Table {
     ["amount (debit +, credit -)", "cents", ({ posting }) => posting.cents],
     ["what", "text", ({ fact }) => wordsOf(fact)],
     ["method", "text", ({ fact }) => ("method" in fact.data ? (fact.data.method ?? null) : null)],
+    ["by", "text", ({ fact }) => fact.by ?? null],
   ]);
 }
 
@@ -135,7 +137,9 @@ function journalTable(books: Books): Table {
 function wordsOf(fact: Fact): string | null {
   if (fact.kind === "buy") return fact.data.source ?? null;
   if (fact.kind === "spend") return fact.data.what;
-  if (fact.kind === "sell" || fact.kind === "hold") return fact.data.buyer ?? null;
+  if (fact.kind === "sell" || fact.kind === "hold" || fact.kind === "collect") return fact.data.buyer ?? null;
+  if (fact.kind === "trade") return `for ${fact.data.made.map(({ name }) => name).join(", ")}`;
+  if (fact.kind === "refund" && fact.data.unpaid) return "never paid";
   return null;
 }
 

@@ -33,7 +33,11 @@ const OVERHEAD_LINES: Record<Category, Line> = {
 
 const PIECE_LINES = {
   opening: { number: "35", name: "inventory at the start of the year", note: "cost of unsold pieces" },
-  purchases: { number: "36", name: "purchases", note: "pieces bought, less the cost of those kept" },
+  purchases: {
+    number: "36",
+    name: "purchases",
+    note: "pieces bought or got in trades, less the cost of those kept",
+  },
   materials: { number: "38", name: "materials and supplies", note: "spent on pieces" },
   closing: { number: "41", name: "inventory at the end of the year", note: "cost of unsold pieces" },
   sold: { number: "42", name: "cost of goods sold", note: "35 + 36 + 38 - 41; goes to line 4" },
@@ -107,10 +111,12 @@ function linesOfYear(books: Books, year: string): LineSum[] {
 }
 
 /** The line that a leg adds to; null for legs that are no spending, or only move it. */
-function lineOf(fact: Fact, { account }: Posting): Line | null {
+function lineOf(fact: Fact, { account, cents }: Posting): Line | null {
   if (account === "selling fees") return OVERHEAD_LINES.fees;
   if (account === "overhead") return fact.kind === "spend" ? OVERHEAD_LINES[fact.data.category] : null;
   if (fact.kind === "buy" && account === "unsold pieces") return PIECE_LINES.purchases;
+  // What came in a trade was bought for the worth of what was given and the cash; that leaves at its cost.
+  if (fact.kind === "trade" && account === "unsold pieces" && cents > 0) return PIECE_LINES.purchases;
   // A kept piece leaves the business at cost: purchases are less by it.
   if (fact.kind === "retire" && fact.data.how === "kept" && account === "unsold pieces")
     return PIECE_LINES.purchases;

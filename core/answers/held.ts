@@ -1,7 +1,9 @@
-import type { Piece } from "../books/books.ts";
+import type { Books, Piece } from "../books/books.ts";
 import { pieceLabel } from "../books/piece.ts";
+import { owedByBuyers } from "../books/shares.ts";
 import type { Day } from "../calendar.ts";
 import { showDay } from "../calendar.ts";
+import { salesOwing } from "../decide/owing.ts";
 import { show } from "../money.ts";
 import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
@@ -48,8 +50,13 @@ export const held = defineAnswer({
   answer: answerHeld,
 });
 
+/** More sales than this that are owed for do not fit beside what is held. */
+const OWED_LINES_MAX = 5;
+
 function answerHeld({ books, today }: Asked): Answer {
   const pieces = heldPieces(books);
+  const owed = owedLines(books, today);
+  if (pieces.length === 0 && owed.length > 0) return reply(owed);
   if (pieces.length === 0) return reply(["Nothing is on hold.", 'A note holds one: "deposit 45 on desk"']);
   const deposits = pieces.reduce((sum, piece) => sum + piece.deposit, 0);
   return reply([
@@ -60,7 +67,26 @@ function answerHeld({ books, today }: Asked): Answer {
       (piece) => heldLine(piece, today),
       (left) => `and ${left.length} more`,
     ),
+    ...owed,
   ]);
+}
+
+/** Who owes what of a sale, the longest first. */
+function owedLines(books: Books, today: Day): string[] {
+  const sales = salesOwing(books).reverse();
+  if (sales.length === 0) return [];
+  const lines = fitted(
+    sales,
+    OWED_LINES_MAX,
+    (sale) => {
+      const owing = sale.pieces.map((number) => books.pieces.get(number)!).filter((piece) => piece.owed > 0);
+      const buyer = sale.data.buyer ? ` by ${sale.data.buyer}` : "";
+      const names = owing.map(pieceLabel).join(", ");
+      return `${names}: ${show(owedByBuyers(owing))}${buyer}, ${showAge(sale.day, today)}`;
+    },
+    (left) => `and ${left.length} more`,
+  );
+  return [`${show(owedByBuyers(books.pieces.values()))} still owed by buyers`, ...lines];
 }
 
 function heldLine(piece: Readonly<Piece>, today: Day): string {

@@ -1,4 +1,5 @@
 import type { Books } from "../books/books.ts";
+import type { Fact } from "../books/facts.ts";
 import { monthRows, taxPercentOn } from "../books/month.ts";
 import type { Day } from "../calendar.ts";
 import { showDay } from "../calendar.ts";
@@ -55,8 +56,12 @@ export const tax = defineAnswer({
 
 /** A year's net in cents as the books have it, and as the tax view has it. */
 interface TaxYear {
-  /** Flip profit and other income. */
+  /** Flip profit and other income, less what buyers came to owe: on the cash basis that counts once it is paid. */
   booksNet: Cents;
+  /** How much more buyers owe at the end than at the start: below zero, more of it was paid than came to be owed. */
+  buyersOwe: Cents;
+  /** What pieces given in trades were worth: barter counts as a sale. */
+  traded: Cents;
   /** Vehicle spending that the mileage rate stands in for, as it lowered `booksNet`. */
   vehicle: Cents;
   miles: MilesDriven;
@@ -69,10 +74,21 @@ interface TaxYear {
 function taxYearOf(books: Books, year: string, today: Day, ownerRates: OwnerRates): TaxYear {
   const span = { from: `${year}-01-01`, through: `${year}-12-31` < today ? `${year}-12-31` : today };
   const sum = sumOfRows(monthRows(books, today).filter((row) => row.month.startsWith(year)));
-  const booksNet = sum.flipProfit + sum.otherIncome;
+  const { buyersOwe } = sum;
+  const booksNet = sum.flipProfit + sum.otherIncome - buyersOwe;
+  const isTrade = (fact: Fact) => fact.kind === "trade" && fact.day >= span.from && fact.day <= span.through;
+  const traded = books.facts.filter(isTrade).reduce((total, { amount = 0 }) => total + amount, 0);
   const vehicle = vehicleCostCovered(books, span);
   const miles = addMiles(drivesOf(books.facts, span), ownerRates);
-  return { booksNet, vehicle, miles, net: booksNet + vehicle - miles.value, taxSetAside: sum.taxSetAside };
+  return {
+    booksNet,
+    buyersOwe,
+    traded,
+    vehicle,
+    miles,
+    net: booksNet + vehicle - miles.value,
+    taxSetAside: sum.taxSetAside,
+  };
 }
 
 function answerTax({ question, books, today, currency, mileageRates }: Asked): Answer {
@@ -87,6 +103,8 @@ function answerTax({ question, books, today, currency, mileageRates }: Asked): A
   return reply([
     `Tax ${name}, an estimate:`,
     ...netLines(view),
+    ...owedLines(view),
+    ...tradeLines(view),
     ...selfEmploymentLines(view.net, year),
     setAsideLine(view.taxSetAside, taxPercentOn(books, today)),
     `Next estimated tax is due ${showDay(nextEstimatedTaxDay(today), today)}`,
@@ -98,6 +116,29 @@ function answerTax({ question, books, today, currency, mileageRates }: Asked): A
 function setAsideLine(taxSetAside: Cents, percent: string): string {
   if (taxSetAside === 0 && percent === "0") return 'Nothing set aside: "set aside 20% for tax"';
   return `Set aside so far ${show(taxSetAside)} (${percent}% now)`;
+}
+
+/**
+ * Few who file as one person keep accrual books: on the cash basis income counts in the year it is received (IRS
+ * Publication 334, cash method).
+ */
+function owedLines({ buyersOwe }: TaxYear): string[] {
+  if (buyersOwe === 0) return [];
+  if (buyersOwe > 0)
+    return [`  ${show(buyersOwe)} that buyers owe is left out:`, "  it counts once it is paid (cash basis)"];
+  return [
+    `  ${show(-buyersOwe)} less is owed by buyers than`,
+    "  before: what was paid is in it (cash basis)",
+  ];
+}
+
+/** Barter is income at the fair market value of what is received (IRS Topic 420); the worth given stands in for it. */
+function tradeLines({ traded }: TaxYear): string[] {
+  if (traded === 0) return [];
+  return [
+    `  trades count as sales, ${show(traded)}: what you`,
+    "  gave stands for the value of what you got",
+  ];
 }
 
 /** Both ways to count driving, side by side. */

@@ -1,4 +1,5 @@
 import { costOf, pieceLabel, statusOf } from "../books/piece.ts";
+import { owedByBuyers } from "../books/shares.ts";
 import { show } from "../money.ts";
 import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
@@ -47,6 +48,7 @@ function answerUnsold({ books, today }: Asked): Answer {
   const pieces = [...unsoldPieces(books)].sort(
     (a, b) => a.bought.localeCompare(b.bought) || a.number - b.number,
   );
+  const owed = owedByBuyers(books.pieces.values());
   if (pieces.length === 0) return reply(["Nothing is unsold.", 'A note adds a piece: "bought dresser 30"']);
   return reply([
     `${pieces.length} unsold, ${show(costOfAll(pieces))} tied up`,
@@ -57,5 +59,6 @@ function answerUnsold({ books, today }: Asked): Answer {
         `${pieceLabel(piece)}: ${show(costOf(piece))}, ${showAge(piece.bought, today)}, ${statusOf(piece)}`,
       (left) => `and ${left.length} newer, ${show(costOfAll(left))}`,
     ),
+    owed > 0 ? `Buyers still owe ${show(owed)}: "held" shows who` : null,
   ]);
 }

@@ -21,6 +21,9 @@ export function changed(fact: Fact, to: MendTo, of: MendOf, desk: Desk): Changed
   if (to.amount !== undefined) next.amount = to.amount;
   const data: Record<string, unknown> = { ...next.data };
   for (const field of IN_DATA) if (to[field] !== undefined) data[field] = to[field];
+  // Cash of a trade goes one way: what is said now takes the place of what was said of the other.
+  if (to.paid && !to.received) delete data["received"];
+  if (to.received && !to.paid) delete data["paid"];
   const plain = { ...next, data } as NewFact;
   if (to.name !== undefined || to.traits !== undefined) return renamed(plain, to, of, desk);
   if (to.pieces === undefined) return { fact: plain };

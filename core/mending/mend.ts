@@ -1,5 +1,5 @@
 import { type Fact, newPiecesOf, recordedInPlaceOf } from "../books/facts.ts";
-import { foldFacts } from "../books/fold.ts";
+import { foldFacts, rulesOf } from "../books/fold.ts";
 import { labelOf } from "../books/label.ts";
 import { problemText } from "../books/problem.ts";
 import { showDay } from "../calendar.ts";
@@ -154,6 +154,8 @@ function amend(reading: MendReading, amendment: Amendment, desk: Desk, past: Pas
     const prompt = `${past.nameOf(theirs.author)} noted that: ${past.echo(theirs)}. Change it?`;
     return { kind: "ask", ask: confirmation(prompt, { label: "Yes, change it", confirm: "theirs" }) };
   }
+  const odd = facts.some(({ fact }) => !rulesOf(fact.kind).data.safeParse(fact.data).success);
+  if (odd) return { kind: "refuse", why: "That does not go together with the rest of that note." };
   const folded = foldFacts(standingAfter(amendment, desk));
   if (folded.kind === "folded")
     return { kind: "act", effect: { kind: "amend", voids: voids.map(({ id }) => id), facts } };
