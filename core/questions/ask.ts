@@ -15,12 +15,22 @@ import { type PieceQuestion, readPieces } from "./read-pieces.ts";
 import { type LoanQuestion, readSuppose } from "./read-suppose.ts";
 import { type Result, runQuery } from "./run.ts";
 import { isOwnersKinds, isOwnersQuery, isOwnersView } from "./sight.ts";
+import { answerTodo, readTodo, type TodoQuestion } from "./todo.ts";
 import { answerView, readView, type ViewQuestion } from "./views.ts";
 import { vocabularyFor } from "./vocabulary.ts";
 import { wordsOf } from "./words-of-answers.ts";
+import { answerWorth, readWorth, type WorthQuestion } from "./worth.ts";
 
 /** What a question turned out to be. */
-type Read = Query | PieceQuestion | NotesQuestion | LoanQuestion | ViewQuestion | Refusal;
+type Read =
+  | Query
+  | PieceQuestion
+  | NotesQuestion
+  | LoanQuestion
+  | ViewQuestion
+  | WorthQuestion
+  | TodoQuestion
+  | Refusal;
 
 /** Answers a question in plain words, or says which word stands in the way. Pure: same words, same books, same answer. */
 export function answer(text: string, on: QuestionDesk): Answered {
@@ -99,6 +109,11 @@ function answerParts(parts: Parts, desk: Desk): Answered {
       return { ...answerNotes(desk, read), isOwners: isOwnersKinds(read.asked.kinds) };
     case "refused":
       return refused(read);
+    case "worth":
+    case "ask for":
+      return answerWorth(desk, read);
+    case "todo":
+      return answerTodo(desk, read);
     case "view":
       return { ...answerView(desk, read), isOwners: isOwnersView(read) };
     default:
@@ -107,7 +122,7 @@ function answerParts(parts: Parts, desk: Desk): Answered {
 }
 
 /** Suppositions first, then single pieces, lists and views, then what can be measured: the more telling words win. */
-const READERS = [readSuppose, readPieces, readLists, readQueryOf, readView] as const;
+const READERS = [readWorth, readTodo, readSuppose, readPieces, readLists, readQueryOf, readView] as const;
 
 function readQueryOf(parts: Parts, f: Features, desk: Desk): Read | null {
   const isFaring = f.has("fared") && !f.has("earn", "net") && parts.items.length > 0;

@@ -1,0 +1,209 @@
+import { Decimal } from "decimal.js";
+import type { Piece } from "../books/books.ts";
+import { costOf, pieceLabel, statusOf } from "../books/piece.ts";
+import { addDays, daysBetween, weekdayOf } from "../calendar.ts";
+import { showMinutes } from "../decide/echo.ts";
+import { amountText, type Cents, roundHalfUp, show } from "../money.ts";
+import { suggestPrice } from "../past-sales.ts";
+import type { Answered } from "./answered.ts";
+import type { Desk } from "./desk.ts";
+import type { Features } from "./measure-rules.ts";
+import type { Refusal } from "./narrowing.ts";
+import { historyFor, middleOf, type OwnHistory, quantile, TELLING_MIN } from "./own-history.ts";
+import type { Parts } from "./parts.ts";
+import { leftOver } from "./read-pieces.ts";
+
+/** Which part of the work is asked about. */
+export type TodoScope = "all" | "list" | "work" | "drop";
+
+export interface TodoQuestion {
+  kind: "todo";
+  scope: TodoScope;
+  weekend: boolean;
+}
+
+/** "what should i do today", "what should i list next", or null. */
+export function readTodo(parts: Parts, f: Features): TodoQuestion | Refusal | null {
+  if (!f.has("todo") || f.piece || f.loan) return null;
+  const fault = leftOver(parts, [
+    "todo",
+    "listed",
+    "list",
+    "finished",
+    "started",
+    "first",
+    "which",
+    "have",
+    "asking",
+    "minutes",
+    "unlisted",
+    "extra",
+    "take",
+  ]);
+  if (fault) return fault;
+  if (parts.amounts.length > 0 || parts.limits.length > 0) return null;
+  const said = parts.marks.map(({ text }) => text).join(" ");
+  const weekend = parts.periods.some(({ period }) => period.name.includes("weekend"));
+  return { kind: "todo", scope: scopeOf(said), weekend };
+}
+
+function scopeOf(said: string): TodoScope {
+  if (/\blist|\bpost/.test(said)) return "list";
+  if (/\bdrop|\blower|\bmark/.test(said)) return "drop";
+  return /\bfinish|\bstart|\bwork/.test(said) ? "work" : "all";
+}
+
+/** Something to do with one piece: the money that waits for it, and how fast it would come. */
+interface Task {
+  piece: Readonly<Piece>;
+  act: string;
+  scope: TodoScope;
+  waiting: Cents;
+  /** Cents a day, by own history: what the order goes by. */
+  perDay: number;
+  minutes: number;
+  why: string;
+}
+
+/** With no time of its own a piece is taken to need this long: a guess, said as one. */
+const MINUTES_GUESSED = 120;
+/** Days to a sale where own history tells nothing. */
+const DAYS_GUESSED = 30;
+/** A hold without a day is due for a word after a week. */
+const HOLD_DAYS = 7;
+
+function taskOf(desk: Desk, piece: Readonly<Piece>, history: OwnHistory): Task | null {
+  const { today } = desk;
+  const usual = middleOf(history.sales.map(({ daysListed }) => daysListed)) ?? DAYS_GUESSED;
+  const price =
+    piece.listPrice ??
+    (history.sales.length > 0
+      ? quantile(
+          history.sales.map((sale) => sale.price),
+          0.5,
+        )
+      : costOf(piece));
+  const task = (
+    act: string,
+    scope: TodoScope,
+    of: { waiting: Cents; days: number; minutes?: number; why: string },
+  ): Task => ({
+    piece,
+    act,
+    scope,
+    waiting: of.waiting,
+    minutes: of.minutes ?? 0,
+    perDay: of.waiting / Math.max(1, of.days),
+    why: of.why,
+  });
+  switch (statusOf(piece)) {
+    case "finished":
+      return task("List", "list", {
+        waiting: price,
+        days: usual,
+        why: `${show(price)} waiting, sells in ${usual} days`,
+      });
+    case "started":
+    case "bought": {
+      const whole = middleOf(history.sales.map(({ minutes }) => minutes)) ?? MINUTES_GUESSED;
+      const left = Math.max(30, whole - piece.minutes);
+      return task(piece.started ? "Finish" : "Start", "work", {
+        waiting: price,
+        days: usual + left / 60,
+        minutes: left,
+        why: `about ${showMinutes(left)} left, ${show(price)} waiting`,
+      });
+    }
+    case "listed": {
+      const days = daysBetween(piece.listed!, today);
+      const lower = days > usual ? suggestPrice(desk.books, piece, costOf(piece)) : null;
+      return lower === null
+        ? null
+        : task(`Drop to ${show(lower)}:`, "drop", {
+            waiting: lower,
+            days: usual,
+            why: `listed ${days} days, usual is ${usual}`,
+          });
+    }
+    case "held":
+      return heldTask(desk, piece, price, task);
+    default:
+      return null;
+  }
+}
+
+function heldTask(
+  { today }: Desk,
+  piece: Readonly<Piece>,
+  price: Cents,
+  task: (act: string, scope: TodoScope, of: { waiting: Cents; days: number; why: string }) => Task,
+): Task | null {
+  const { since, until, buyer } = piece.hold!;
+  const isDue = until === null ? daysBetween(since, today) > HOLD_DAYS : until <= today;
+  if (!isDue) return null;
+  const waiting = Math.max(0, price - piece.deposit);
+  return task("Settle", "all", {
+    waiting,
+    days: 1,
+    why: `held ${daysBetween(since, today)} days${buyer ? ` for ${buyer}` : ""}, ${show(waiting)} to come`,
+  });
+}
+
+/** Pieces of a set are one thing to do: the first of them stands for all. */
+function isFirstOfSet(piece: Readonly<Piece>, seen: Set<string>): boolean {
+  if (!piece.set || piece.lot === null) return true;
+  const key = `${piece.lot} ${statusOf(piece)}`;
+  if (seen.has(key)) return false;
+  seen.add(key);
+  return true;
+}
+
+export function answerTodo(desk: Desk, { scope, weekend }: TodoQuestion): Answered {
+  const seen = new Set<string>();
+  const unsold = [...desk.books.pieces.values()].filter((piece) => !piece.gone && isFirstOfSet(piece, seen));
+  const histories = new Map<string, OwnHistory>();
+  const historyOf = (name: string): OwnHistory => {
+    const kept = histories.get(name) ?? historyFor(desk, name, []);
+    histories.set(name, kept);
+    return kept;
+  };
+  const tasks = unsold
+    .map((piece) => taskOf(desk, piece, historyOf(piece.name)))
+    .filter((task) => task !== null && (scope === "all" || task.scope === scope))
+    .sort((a, b) => b!.perDay - a!.perDay || a!.piece.number - b!.piece.number) as Task[];
+  if (tasks.length === 0)
+    return { understood: true, value: null, rows: [], period: null, text: "Nothing waits for you there." };
+  const lines = tasks.slice(0, 5).map(({ act, piece, why }) => `${act} ${pieceLabel(piece)}: ${why}`);
+  const more = tasks.length > lines.length ? [`and ${tasks.length - lines.length} more`] : [];
+  const [first] = tasks as [Task];
+  return {
+    understood: true,
+    value: pieceLabel(first.piece),
+    rows: tasks.map(({ act, piece, waiting }) => ({
+      label: `${act} ${pieceLabel(piece)}`,
+      number: piece.number,
+      value: amountText(waiting),
+    })),
+    period: null,
+    text: [...lines, ...more, ...(weekend ? weekendLine(desk) : []), thinLine(desk)]
+      .filter((line) => line !== null)
+      .join("\n"),
+  };
+}
+
+function thinLine(desk: Desk): string | null {
+  const sold = historyFor(desk, null, []).sales.length;
+  if (sold >= TELLING_MIN) return "Order: money a day, by your own sales (estimate)";
+  return `Only ${sold} sold so far: the order is a rough guess`;
+}
+
+/** How long a weekend of the last eight usually had, where time was logged. */
+function weekendLine({ books, today }: Desk): string[] {
+  const from = addDays(today, -56);
+  let minutes = 0;
+  for (const fact of books.facts)
+    if (fact.kind === "work" && fact.day >= from && fact.day <= today && [0, 6].includes(weekdayOf(fact.day)))
+      minutes += fact.data.minutes;
+  const usual = roundHalfUp(new Decimal(minutes).div(8));
+  return usual === 0 ? [] : [`Your weekends had ${showMinutes(usual)} of work lately`];
+}

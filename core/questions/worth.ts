@@ -1,0 +1,208 @@
+import { Decimal } from "decimal.js";
+import { counted } from "../answers/wording.ts";
+import type { Piece } from "../books/books.ts";
+import { costOf, pieceLabel } from "../books/piece.ts";
+import { daysBetween } from "../calendar.ts";
+import { amountText, type Cents, roundHalfUp, show } from "../money.ts";
+import { suggestPrice } from "../past-sales.ts";
+import type { Answered } from "./answered.ts";
+import type { Desk } from "./desk.ts";
+import type { Features } from "./measure-rules.ts";
+import { narrowed, type Refusal, refusal } from "./narrowing.ts";
+import { historyFor, middleOf, type OwnHistory, quantile, thinWords, usualHour } from "./own-history.ts";
+import type { Parts } from "./parts.ts";
+import { leftOver, piecesOf } from "./read-pieces.ts";
+
+/** What a piece is worth buying at, or what to ask for one. */
+export type WorthQuestion =
+  | { kind: "worth"; kindOf: string; traits: readonly string[]; price: Cents | null; tooMuch: boolean }
+  | { kind: "ask for"; pieces: readonly Readonly<Piece>[]; kindOf: string | null; traits: readonly string[] };
+
+/** Fewer sales than this are no history at all. */
+const SALES_MIN = 3;
+
+/** A question about a price to pay or to ask, or null. */
+export function readWorth(parts: Parts, f: Features, desk: Desk): WorthQuestion | Refusal | null {
+  const isAsking =
+    f.has("askFor") ||
+    (f.has("asking") && parts.first === "what" && parts.marks.some(({ text }) => text.includes("should")));
+  if (!f.piece || !(f.has("advice") || isAsking) || f.has("hourly")) return null;
+  if (!isAsking && !isAboutBuying(parts)) return null;
+  const found = narrowed(parts, "profit", desk);
+  if ("kind" in found) return found;
+  const used = new Set([...parts.amounts, ...parts.limits].flatMap(({ at }) => [at, at + 1]));
+  parts.marks.forEach(({ senses }, at) => {
+    if (senses.limit) used.add(at);
+  });
+  const fault = leftOver(
+    parts,
+    [
+      "advice",
+      "askFor",
+      "bought",
+      "paid",
+      "price",
+      "money",
+      "asking",
+      "which",
+      "got",
+      "cost",
+      "listed",
+      "todo",
+      "earn",
+      "spent",
+      "take",
+      "have",
+    ],
+    used,
+  );
+  if (fault) return fault;
+  const kindOf = found.find(({ filter }) => filter.dimension === "kind")?.filter.values[0] ?? null;
+  const traits = found
+    .filter(({ filter }) => filter.dimension === "trait")
+    .flatMap(({ filter }) => filter.values);
+  const other = found.find(
+    ({ filter }) => !["kind", "trait", "piece"].includes(filter.dimension) || filter.not,
+  );
+  if (other) return refusal(other.item.mark);
+  if (isAsking) {
+    const pieces = piecesOf(
+      desk,
+      found.map(({ filter }) => filter),
+    ).filter((piece) => !piece.gone);
+    return { kind: "ask for", pieces, kindOf, traits };
+  }
+  const amounts = [...parts.amounts, ...parts.limits];
+  if (kindOf === null || amounts.length > 1) return null;
+  const tooMuch = parts.marks.some(({ text }) => text === "too much" || text === "overpriced");
+  return { kind: "worth", kindOf, traits, price: amounts[0]?.cents ?? null, tooMuch };
+}
+
+/** An amount to pay, or words that look for one. */
+function isAboutBuying(parts: Parts): boolean {
+  if (parts.amounts.length + parts.limits.length > 0) return true;
+  return parts.marks.some(({ text }) => /\b(?:pay|most|max|highest|offer)\b/.test(text));
+}
+
+export function answerWorth(desk: Desk, question: WorthQuestion): Answered {
+  return question.kind === "worth" ? answerBuying(desk, question) : answerAsking(desk, question);
+}
+
+function tooThin({ sales }: OwnHistory): Answered {
+  return {
+    understood: true,
+    value: null,
+    period: null,
+    text: `Too few sales to tell: ${counted(sales.length, "piece")} sold so far.`,
+  };
+}
+
+function answerBuying(
+  desk: Desk,
+  { kindOf, traits, price, tooMuch }: Extract<WorthQuestion, { kind: "worth" }>,
+): Answered {
+  const history = historyFor(desk, kindOf, traits);
+  if (history.sales.length < SALES_MIN) return tooThin(history);
+  const margins = history.sales.map(({ margin }) => margin);
+  const most = mostToPay(desk, history);
+  const lines = [
+    thinWords(history) ?? `Going by your ${history.sales.length} ${history.name} sold`,
+    `They take ${quantile(
+      history.sales.map(({ daysToSell }) => daysToSell),
+      0.5,
+    )} days to sell (median)`,
+  ];
+  const hour = usualHour(desk);
+  const top =
+    hour === null
+      ? `Pay at most ${show(most)} to gain anything`
+      : `Pay at most ${show(most)} for your usual ${show(hour)} an hour`;
+  if (price === null)
+    return {
+      understood: true,
+      value: amountText(most),
+      period: null,
+      text: [`${top} (estimate)`, ...lines].join("\n"),
+    };
+  const at = (quarter: number): string => show(quantile(margins, quarter) - price);
+  // "Is 60 too much" is the other way round.
+  const yes = price <= most !== tooMuch;
+  const verdict = tooMuch ? `${yes ? "Yes, it is" : "No, it is not"}` : yes ? "Yes" : "No";
+  return {
+    understood: true,
+    value: yes ? "yes" : "no",
+    period: null,
+    text: [
+      `${verdict}, at ${show(price)}: profit ${at(0.25)} to ${at(0.75)}, median ${at(0.5)} (estimate)`,
+      ...lines,
+      top,
+    ].join("\n"),
+  };
+}
+
+/** What is left of the median margin once the median hours are paid at the usual rate; never below nothing. */
+function mostToPay(desk: Desk, { sales }: OwnHistory): Cents {
+  const margin = quantile(
+    sales.map((sale) => sale.margin),
+    0.5,
+  );
+  const hour = usualHour(desk);
+  const minutes = middleOf(sales.map((sale) => sale.minutes));
+  const labor =
+    hour === null || minutes === null
+      ? 0
+      : roundHalfUp(new Decimal(Math.max(0, hour)).times(minutes).div(60));
+  return Math.max(0, margin - labor);
+}
+
+/** Asked prices end on 0 or 5. */
+const STEP_CENTS = 500;
+
+function answerAsking(
+  desk: Desk,
+  { pieces, kindOf, traits }: Extract<WorthQuestion, { kind: "ask for" }>,
+): Answered {
+  const [piece, other] = pieces;
+  if (other) {
+    const names = pieces.slice(0, 5).map(pieceLabel).join(", ");
+    return {
+      understood: true,
+      value: null,
+      rows: pieces.map(({ number }) => ({ label: String(number), number, value: null })),
+      period: null,
+      text: `Which one: ${names}?`,
+    };
+  }
+  const kind = piece?.name ?? kindOf;
+  const history = historyFor(desk, kind, piece?.traits ?? traits);
+  if (history.sales.length < SALES_MIN) return tooThin(history);
+  const prices = history.sales.map(({ price }) => price);
+  const share = middleOf(history.sales.map(({ reached }) => reached)) ?? 10_000;
+  const wanted = new Decimal(quantile(prices, 0.5)).times(10_000).div(Math.max(1, share));
+  const floor = piece ? costOf(piece) : 0;
+  const price = Math.max(STEP_CENTS, roundHalfUp(wanted.div(STEP_CENTS)) * STEP_CENTS);
+  const asked = price > floor ? price : Math.ceil((floor + 1) / STEP_CENTS) * STEP_CENTS;
+  const lines = [
+    `${piece ? `${pieceLabel(piece)}: ask` : "Ask"} about ${show(asked)} (estimate)`,
+    `Sold for ${show(quantile(prices, 0.25))} to ${show(quantile(prices, 0.75))}, median ${show(quantile(prices, 0.5))}`,
+    thinWords(history) ?? `Going by your ${history.sales.length} ${history.name} sold`,
+    dropWords(desk, history, piece),
+  ].filter((line) => line !== null);
+  return { understood: true, value: amountText(asked), period: null, text: lines.join("\n") };
+}
+
+/** When to come down, by how long such pieces take; for one that is listed longer, to what. */
+function dropWords(
+  { books, today }: Desk,
+  { sales }: OwnHistory,
+  piece: Readonly<Piece> | undefined,
+): string | null {
+  const usual = middleOf(sales.map(({ daysListed }) => daysListed));
+  if (usual === null) return null;
+  const listed = piece?.listed ? daysBetween(piece.listed, today) : null;
+  if (piece && listed !== null && listed > usual) {
+    const lower = suggestPrice(books, piece, costOf(piece));
+    return `Listed ${listed} days, usual is ${usual}${lower === null ? "" : `: drop to ${show(lower)}`}`;
+  }
+  return `Usual: ${usual} days listed; drop the price after that`;
+}
