@@ -5,6 +5,7 @@ import { createConversation } from "./conversation/conversation.ts";
 import { readEnvironment } from "./environment.ts";
 import { makeFile } from "./files/make.ts";
 import { failureText, type Log, openLog } from "./log.ts";
+import { lostText } from "./lost.ts";
 import { startSchedule } from "./schedule/schedule.ts";
 import { readSettings, type Settings } from "./settings.ts";
 import { runTelegram } from "./telegram/run.ts";
@@ -28,6 +29,8 @@ async function start(settings: Settings, log: Log): Promise<void> {
       return refuse(
         `The bot or a terminal chat is running already on the books in ${settings.directory}. Stop that one first, or set DATA_DIR to another folder.`,
       );
+    case "lost":
+      return refuse(lostText(opened, settings.directory));
     case "unusable":
       return refuse(`The ledger cannot be used: ${opened.why}.`);
     case "open":

@@ -1,17 +1,13 @@
-import { existsSync, readdirSync, rmSync } from "node:fs";
+import { readdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
-import { addMonths, type Day, isDay, monthOf } from "../core/calendar.ts";
+import { addMonths, type Day, monthOf } from "../core/calendar.ts";
+import { type Backup, backupFolder, listBackups } from "./backups.ts";
 import { type Connection, createPrivateFolder } from "./connection.ts";
 import { writeCopy } from "./copy.ts";
 import { examineFile } from "./doctor.ts";
 
 const DAYS_KEPT = 14;
 const MONTHS_KEPT = 12;
-
-interface Backup {
-  day: Day;
-  path: string;
-}
 
 export type BackupResult = { kind: "made"; backup: Backup } | { kind: "failed"; why: string };
 
@@ -34,21 +30,6 @@ export function backUp(connection: Connection, directory: string, today: Day): B
   } catch (error) {
     return { kind: "failed", why: error instanceof Error ? error.message : String(error) };
   }
-}
-
-/** The day's copies, oldest first. Copies made before migrations are not among them, and never cleared away. */
-export function listBackups(directory: string): Backup[] {
-  const folder = backupFolder(directory);
-  if (!existsSync(folder)) return [];
-  return readdirSync(folder)
-    .map((name) => ({ day: /^ledger-(.{10})\.sqlite$/.exec(name)?.[1] ?? "", path: join(folder, name) }))
-    .filter(({ day }) => isDay(day))
-    .sort((a, b) => (a.day < b.day ? -1 : 1));
-}
-
-/** The newest day's copy; null where none was made yet. */
-export function latestBackup(directory: string): Backup | null {
-  return listBackups(directory).at(-1) ?? null;
 }
 
 /** Which of these days' copies stay: the latest 14, and the last one of each of the latest 12 months. */
@@ -75,8 +56,4 @@ function clearAway(directory: string): void {
 function clearUnfinished(directory: string): void {
   const folder = backupFolder(directory);
   for (const name of readdirSync(folder)) if (name.includes(".unfinished")) rmSync(join(folder, name));
-}
-
-function backupFolder(directory: string): string {
-  return join(directory, "backups");
 }

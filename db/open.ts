@@ -1,6 +1,7 @@
 import { existsSync } from "node:fs";
 import { join } from "node:path";
-import type { Instant } from "../core/calendar.ts";
+import type { Day, Instant } from "../core/calendar.ts";
+import { listBackups } from "./backups.ts";
 import { type Connection, createPrivateFolder, openToRead, openToWrite } from "./connection.ts";
 import type { Ledger, LedgerReader } from "./ledger.ts";
 import { ImpossibleHistory, LedgerOnFile } from "./ledger-on-file.ts";
@@ -14,6 +15,8 @@ type Opened =
   | { kind: "open"; ledger: Ledger; rederived: number }
   /** Another process writes this ledger. */
   | { kind: "locked" }
+  /** A copy holds more notes than the ledger, which was deleted or emptied or lost its latest writes. */
+  | { kind: "lost"; notes: number; copy: { day: Day; path: string; notes: number } }
   | { kind: "unusable"; why: string };
 
 type OpenedToRead =
@@ -49,6 +52,11 @@ export function openLedger({
     const held = takeWriterLock(directory);
     if (!held) return { kind: "locked" };
     lock = held;
+    const lost = lostNotes(directory);
+    if (lost) {
+      held.release();
+      return { kind: "lost", ...lost };
+    }
     connection = openToWrite(ledgerPath(directory));
     const isMigrated = migrateLedger(connection, now);
     const isOwn = !isMigrated && release !== null && openSettings(connection).get("derivedBy") === release;
@@ -62,6 +70,42 @@ export function openLedger({
     connection?.sqlite.close();
     lock?.release();
     return { kind: "unusable", why: reasonOf(error, directory) };
+  }
+}
+
+/**
+ * Whether the newest copy that can be read holds more notes than the ledger: notes are never deleted, so something
+ * happened to the file, and going on with it would bury the rest. Copies from before a restore do not count.
+ */
+function lostNotes(
+  directory: string,
+): { notes: number; copy: { day: Day; path: string; notes: number } } | null {
+  const ledger = notesIn(ledgerPath(directory));
+  // A ledger that cannot be read is told of when it is opened.
+  if (ledger === null) return null;
+  for (const { day, path } of listBackups(directory).reverse()) {
+    if (ledger.restoredOn !== null && day <= ledger.restoredOn) return null;
+    const copy = notesIn(path);
+    if (copy) return copy.notes > ledger.notes ? { notes: ledger.notes, copy: { day, path, ...copy } } : null;
+  }
+  return null;
+}
+
+/** How many notes a file holds (none where it is missing or empty); null where it cannot be read. */
+function notesIn(path: string): { notes: number; restoredOn: Day | null } | null {
+  if (!existsSync(path)) return { notes: 0, restoredOn: null };
+  let connection: Connection | null = null;
+  try {
+    connection = openToRead(path);
+    const { sqlite } = connection;
+    const tables = sqlite.prepare("select name from sqlite_master where type = 'table'").pluck().all();
+    if (!tables.includes("notes")) return { notes: 0, restoredOn: null };
+    const notes = sqlite.prepare("select count(*) from notes").pluck().get() as number;
+    return { notes, restoredOn: openSettings(connection).get("restoredOn") };
+  } catch {
+    return null;
+  } finally {
+    connection?.sqlite.close();
   }
 }
 
@@ -92,7 +136,7 @@ function unreadable(state: SchemaState): string | null {
 }
 
 /** The cause in words, for errors that a person can do something about; else the error's own. */
-function reasonOf(error: unknown, place: string): string {
+export function reasonOf(error: unknown, place: string): string {
   if (error instanceof ImpossibleHistory) return `${error.message}; npm run doctor tells more`;
   const code = error instanceof Error && "code" in error ? String(error.code) : "";
   const reasons: [RegExp, string][] = [

@@ -37,6 +37,15 @@ const shapes = {
   lastSeenUpdateAt: z.number().int(),
   /** The day on which each caution was last given, by its name and piece or message; "!" before one that waits. */
   cautionsGiven: z.record(z.string(), day),
+  /** Words from no list that were passed over beside a verb, and how often. */
+  wordsPassed: z.record(z.string(), z.number().int().positive()),
+  /** The pieces that a member's last question was about, by member id: what "it" may mean that day. */
+  askedOf: z.record(
+    z.string(),
+    z.strictObject({ note: z.number().int(), day, pieces: z.array(z.number().int().positive()) }),
+  ),
+  /** The day on which this ledger was put in place from a copy: earlier copies may well hold more. */
+  restoredOn: day,
   /** The chat in which the owner talks: where the bot speaks first. */
   ownerChat: z.string(),
   /** The figures of the latest recaps as they were told, by month; cents and counts. */

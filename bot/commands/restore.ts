@@ -1,5 +1,7 @@
-import { dayOfInstant } from "../../core/calendar.ts";
+import { counted } from "../../core/answers/wording.ts";
+import { DAY_MS, dayOfInstant } from "../../core/calendar.ts";
 import { show } from "../../core/money.ts";
+import type { Carried } from "../../db/carrying.ts";
 import { type Restored, restore, type Summary } from "../../db/restore.ts";
 import { readEnvironment } from "../environment.ts";
 import { readSettings } from "../settings.ts";
@@ -21,17 +23,52 @@ function outcomeText(restored: Restored): string {
       const findings = restored.findings.map(({ check, detail }) => `${check}: ${detail}`);
       return ["This copy is no good, so nothing was changed:", ...findings].join("\n");
     }
-    case "restored": {
-      const { before, after, kept } = restored;
-      const was = kept ? "could not be read whole" : "no ledger";
-      return [
-        "Restored.",
-        `Before: ${before ? summaryText(before) : was}`,
-        `Now:    ${summaryText(after)}`,
-        ...(kept ? [`The replaced ledger is kept in ${kept}`] : []),
-      ].join("\n");
-    }
+    case "failed":
+      return `Nothing was changed: ${restored.why}.`;
+    case "restored":
+      return restoredText(restored);
   }
+}
+
+function restoredText(restored: Extract<Restored, { kind: "restored" }>): string {
+  const { before, after, kept, carried, members } = restored;
+  const was = kept ? "could not be read whole" : "no ledger";
+  return [
+    "Restored.",
+    `Before: ${before ? summaryText(before) : was}`,
+    `Now:    ${summaryText(after)}`,
+    ...(carried ? carriedLines(carried) : unknownLines(members)),
+    ...(kept ? [`The replaced ledger is kept in ${kept}`] : []),
+  ].join("\n");
+}
+
+/** What the copy did not know: what is lost with it, who stays out, whom to invite again. */
+function carriedLines({ lost, out, joined, invitations }: Carried): string[] {
+  return [
+    ...(lost ? [`Lost: ${counted(lost.notes, "note")} since ${momentOf(lost.since)}`] : ["No note is lost."]),
+    ...(out.length > 0
+      ? [
+          `Taken out after the copy, and still out: ${out.join(", ")}. The bot asks the owner whether to keep it so.`,
+        ]
+      : []),
+    ...(joined.length > 0 ? [`Joined after the copy, to be invited again: ${joined.join(", ")}`] : []),
+    ...(invitations > 0
+      ? [`${counted(invitations, "invitation")} used or withdrawn since stay worth nothing.`]
+      : []),
+  ];
+}
+
+function unknownLines(members: readonly string[]): string[] {
+  return [
+    "What was noted after the copy, and who was taken out since, is not known. Open invitations are withdrawn.",
+    `In are: ${members.join(", ") || "nobody"}. Take out who should not be: remove member and the number.`,
+  ];
+}
+
+function momentOf(instant: number): string {
+  const format = new Intl.DateTimeFormat("en-US", { dateStyle: "medium", timeStyle: "short" });
+  const days = Math.floor((Date.now() - instant) / DAY_MS);
+  return `${format.format(instant).replace(/\u202f/g, " ")}${days > 0 ? ` (${counted(days, "day")} ago)` : ""}`;
 }
 
 /** Puts a backup in the ledger's place. Exits with 2 for bad use, 1 where nothing was restored. */

@@ -2,6 +2,7 @@ import { dayOfInstant } from "../../core/calendar.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import { openLedger } from "../../db/open.ts";
 import { ENVIRONMENT_FILE, readEnvironment } from "../environment.ts";
+import { lostText } from "../lost.ts";
 import { telegramOwner } from "../members.ts";
 import { API_ROOT, readSettings, type Settings } from "../settings.ts";
 import { type Dialogue, InputEnded, openDialogue } from "../setup/dialogue.ts";
@@ -50,6 +51,7 @@ async function setUp(): Promise<boolean> {
   const opened = openLedger({ directory: settings.directory, now: now() });
   if (opened.kind === "locked")
     return refuse("The bot is running already. Stop it first (Ctrl+C in its window), then run setup again.");
+  if (opened.kind === "lost") return refuse(lostText(opened, settings.directory));
   if (opened.kind === "unusable") return refuse(`The ledger cannot be used: ${opened.why}.`);
   const dialogue = openDialogue();
   try {

@@ -34,6 +34,7 @@ export function handlePress(turn: Turn, press: string): void {
   else if (kind === "r") recapOf(turn, rest[0] ?? "");
   else if (kind === "ra" || kind === "rg" || kind === "rs") afterRecap(turn, kind, rest[0] ?? "");
   else if (kind === "pf" || kind === "px") pressPicture(turn, kind, piece, Number(rest[1]));
+  else if (kind === "mb") letBackIn(turn, Number(rest[0]));
   else if (kind === "nl") listFromNudge(turn, piece);
   else if ((kind === "nw" || kind === "nx") && !isOwner(turn)) turn.spoken.push(OWNER_ONLY);
   else if (kind === "nw") waitWith(turn, piece, Number(rest[1]));
@@ -113,6 +114,18 @@ function listFromNudge(turn: Turn, number: number): void {
     ask.choices.unshift({ label: `At ${show(median)}, its usual price`, effect: { kind: "settle", change } });
   }
   openQuestion(turn, newMatter(reading, turn.today), ask, turn.note);
+}
+
+/** Somebody whom a restore kept out, because they had been taken out after the copy. */
+function letBackIn(turn: Turn, id: number): void {
+  const member = turn.ledger.members.byId(id);
+  if (!isOwner(turn)) turn.spoken.push(OWNER_ONLY);
+  else if (!member || member.removed === null) turn.spoken.push("Nobody is kept out there.");
+  else {
+    const { user, name } = member;
+    turn.ledger.members.add({ user, name, role: "member", joined: turn.now() });
+    turn.spoken.push(`${name} is in again. To take them out: remove member ${id}`);
+  }
 }
 
 /** A month's recap and its picture, as if asked for. */

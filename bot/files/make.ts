@@ -2,7 +2,9 @@ import { readFile } from "node:fs/promises";
 import { basename, dirname } from "node:path";
 import { z } from "zod";
 import { type Day, dayOfInstant, isDay } from "../../core/calendar.ts";
-import { backUp, latestBackup } from "../../db/backup.ts";
+import { backUp } from "../../db/backup.ts";
+import { listBackups } from "../../db/backups.ts";
+import { examineFile } from "../../db/doctor.ts";
 import type { LedgerReader } from "../../db/ledger.ts";
 import { monthFigures } from "../pictures/figures.ts";
 import { drawMonth } from "../pictures/month.ts";
@@ -65,9 +67,11 @@ function picturesKept(ledger: LedgerReader): PictureKept[] {
   });
 }
 
+/** The latest copy that is whole: one that a failing disk has spoilt since is passed over. */
 async function latestCopy(ledger: LedgerReader, today: Day): Promise<MadeFile> {
   const directory = dirname(ledger.connection.path);
-  let backup = latestBackup(directory);
+  const isWhole = ({ path }: { path: string }) => examineFile(path).findings.length === 0;
+  let backup = listBackups(directory).reverse().find(isWhole);
   if (!backup) {
     const made = backUp(ledger.connection, directory, today);
     if (made.kind === "failed") throw new Error(made.why);

@@ -5,7 +5,8 @@ import { decide, verbOf } from "../../core/decide/decide.ts";
 import type { Matter } from "../../core/decide/decision.ts";
 import { nudgeFor } from "../../core/nudge.ts";
 import type { BackupResult } from "../../db/backup.ts";
-import { backUp, listBackups } from "../../db/backup.ts";
+import { backUp } from "../../db/backup.ts";
+import { listBackups } from "../../db/backups.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import { nudgeTime } from "../../db/settings.ts";
 import type { Log } from "../log.ts";
@@ -158,6 +159,8 @@ function nightlyBackup({ ledger }: ScheduleDeps): Job {
     const result = ensureCopy(ledger, today);
     if (result.kind === "made") {
       doneOn = today;
+      // So that a lost -wal never takes more than a day's notes with it.
+      ledger.connection.sqlite.pragma("wal_checkpoint(truncate)");
       log.info("backup made", { day: today });
       return false;
     }

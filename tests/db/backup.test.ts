@@ -4,7 +4,8 @@ import Database from "better-sqlite3";
 import fc from "fast-check";
 import { afterEach, describe, expect, test } from "vitest";
 import { addDays, lastDayOf, monthOf } from "../../core/calendar.ts";
-import { backUp, daysKept, latestBackup, listBackups } from "../../db/backup.ts";
+import { backUp, daysKept } from "../../db/backup.ts";
+import { listBackups } from "../../db/backups.ts";
 import { examine, examineFile } from "../../db/doctor.ts";
 import { openReader } from "../../db/open.ts";
 import { restore } from "../../db/restore.ts";
@@ -39,7 +40,7 @@ describe("a backup", () => {
     expect(statSync(path).mode & 0o777).toBe(0o600);
     expect(statSync(join(directory, "backups")).mode & 0o777).toBe(0o700);
     expect(readdirSync(join(directory, "backups"))).toEqual(["ledger-2026-05-09.sqlite"]);
-    expect(latestBackup(directory)).toEqual({ day: "2026-05-09", path });
+    expect(listBackups(directory).at(-1)).toEqual({ day: "2026-05-09", path });
   });
 
   test("can be made by a reader", () => {
@@ -154,6 +155,8 @@ describe("restoring", () => {
       before: { notes: 2, standing: 2, pieces: 1, earmarked: 6000 },
       after: { notes: 1, standing: 1, pieces: 1, earmarked: 0 },
       kept: join(directory, "ledger-replaced-1970-01-01T00-00-00.sqlite"),
+      carried: { out: [], joined: [], invitations: 0, lost: { notes: 1, since: expect.any(Number) } },
+      members: ["Robin"],
     });
     expect(examine(directory)).toMatchObject({ findings: [], counts: { facts: 1 } });
     expect(examineFile(join(directory, "ledger-replaced-1970-01-01T00-00-00.sqlite"))).toMatchObject({

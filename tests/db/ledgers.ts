@@ -75,6 +75,21 @@ export function runsProgram(name: string, args: string[], environment: Record<st
   return spawned([programPath(name), ...args], environment);
 }
 
+/** The same where no file may grow past so many KB: in the middle of a write the disk is full. */
+export function runsOnFullDisk(
+  name: string,
+  args: string[],
+  environment: Record<string, string>,
+  kilobytes: number,
+): ChildProcess {
+  const limited = `ulimit -f ${kilobytes}; exec "$0" "$@"`;
+  return spawn("bash", ["-c", limited, process.execPath, programPath(name), ...args], {
+    cwd: TOP,
+    env: { PATH: process.env["PATH"], BOT_TOKEN: "", ...environment },
+    stdio: ["ignore", "pipe", "pipe"],
+  });
+}
+
 function spawned(args: string[], environment: Record<string, string>): ChildProcess {
   return spawn(process.execPath, args, {
     cwd: TOP,

@@ -4,7 +4,7 @@ import { DateTime } from "luxon";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { makeFile } from "../../../bot/files/make.ts";
 import { addDays, timeOfInstant } from "../../../core/calendar.ts";
-import { listBackups } from "../../../db/backup.ts";
+import { listBackups } from "../../../db/backups.ts";
 import { addNote, buy, clearLedgers, record, sell } from "../../db/ledgers.ts";
 import { decodePng } from "../pictures/pixels.ts";
 import { Simulation } from "./simulation.ts";
