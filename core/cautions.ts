@@ -28,10 +28,18 @@ export interface Noted {
 }
 
 /**
- * What was said before, by name, and on which day: "crib#7" for piece 7, "crib@12" for message 12 while its piece
- * is not known, "lifting" for the ledger. "!crib#7" waits for a later note of piece 7.
+ * Cautions by name, and on which day: "crib#7" for piece 7, "crib@12" for message 12 while its piece is not known,
+ * "lifting" for the ledger.
  */
-export type Given = Readonly<Record<string, Day>>;
+export type Named = Readonly<Record<string, Day>>;
+
+/** What is remembered; each is asked for only where it matters, as the first grows with the ledger. */
+export interface Memory {
+  /** What was said. */
+  given(): Named;
+  /** What waits for a later note of its piece. */
+  waiting(): Named;
+}
 
 /** One line to say, and what is to be remembered from now on. */
 export interface Caution {
@@ -57,33 +65,45 @@ const THROWN_AWAY = /\b(?:trash\w*|dump\w*|scrap\w*|toss\w*|junk\w*|burn\w*)\b/;
 
 /**
  * At most one caution for a message: the worst that is due. Those of its pieces that were called for and not said
- * wait for a later note of the piece.
+ * wait for a later note of the piece. What is remembered from now on comes back only where it has changed.
  */
 export function cautionFor(
   { noted, day }: { noted: readonly Noted[]; day: Day },
-  given: () => Given,
-): { caution: Caution | null; given: Given; changed: boolean } | null {
-  const called = calledFor(noted);
+  memory: Memory,
+): { caution: Caution | null; given?: Named; waiting?: Named } {
   const numbers = new Set(noted.flatMap(({ pieces }) => pieces.map(({ number }) => number)));
-  if (called.length === 0 && numbers.size === 0) return null;
-  const before = given();
-  const due = [...called, ...waitingFor(numbers, before)].flatMap((each) => dueOf(each, day, before));
-  const after: Record<string, Day> = { ...before };
-  for (const { hazard, pieces } of due) for (const number of pieces) after[`!${hazard.id}#${number}`] = day;
+  const waiting = numbers.size > 0 ? memory.waiting() : {};
+  const called = calledFor(noted);
+  const all = [...called, ...waitingFor(numbers, waiting)];
+  if (all.length === 0) return { caution: null };
+  const given = memory.given();
+  const due = all.flatMap((each) => dueOf(each, day, given));
   const [worst] = due.sort((a, b) => a.hazard.weight - b.hazard.weight);
-  for (const name of saidNow(worst, called, before)) {
-    after[name] = day;
-    delete after[`!${name}`];
-  }
-  for (const [name, on] of Object.entries(after))
-    if (name.includes("@") && daysBetween(on, day) > MESSAGE_DAYS) delete after[name];
-  const caution = worst ? { hazard: worst.hazard.id, line: worst.hazard.line } : null;
-  return { caution, given: after, changed: worst !== undefined || isOther(before, after) };
+  const said = saidNow(worst, called, given);
+  return {
+    caution: worst ? { hazard: worst.hazard.id, line: worst.hazard.line } : null,
+    ...(said.length > 0 ? { given: withSaid(given, said, day) } : {}),
+    ...waitingAfter(memory, { due, said, day }),
+  };
 }
 
-function isOther(before: Given, after: Given): boolean {
-  const names = Object.keys(after);
-  return names.length !== Object.keys(before).length || names.some((name) => after[name] !== before[name]);
+function withSaid(given: Named, said: readonly string[], day: Day): Named {
+  const isKept = ([name, on]: [string, Day]) => !name.includes("@") || daysBetween(on, day) <= MESSAGE_DAYS;
+  const kept = Object.entries(given).filter(isKept);
+  return Object.fromEntries([...kept, ...said.map((name) => [name, day] as const)]);
+}
+
+function waitingAfter(
+  memory: Memory,
+  { due, said, day }: { due: readonly Called[]; said: readonly string[]; day: Day },
+): { waiting?: Named } {
+  const left = due.flatMap(pieceNames).filter((name) => !said.includes(name));
+  const before = memory.waiting();
+  if (left.length === 0 && !said.some((name) => before[name] !== undefined)) return {};
+  const kept = Object.entries(before).filter(
+    ([name, on]) => !said.includes(name) && daysBetween(on, day) <= YEAR_DAYS,
+  );
+  return { waiting: Object.fromEntries([...kept, ...left.map((name) => [name, day] as const)]) };
 }
 
 /** Every hazard that the notes call for, each once, with all its pieces. */
@@ -133,9 +153,9 @@ function isDone({ kinds, words }: Doing, text: string, { kinds: read, asTyped }:
 }
 
 /** What earlier notes of these pieces called for and nobody has said yet. */
-function waitingFor(numbers: ReadonlySet<number>, given: Given): Called[] {
-  return Object.keys(given).flatMap((name) => {
-    const [, id, number] = /^!(.*)#(\d+)$/.exec(name) ?? [];
+function waitingFor(numbers: ReadonlySet<number>, waiting: Named): Called[] {
+  return Object.keys(waiting).flatMap((name) => {
+    const [, id, number] = /^(.*)#(\d+)$/.exec(name) ?? [];
     const hazard = HAZARDS.find((each) => each.id === id);
     if (!hazard || !numbers.has(Number(number))) return [];
     return [{ hazard, pieces: [Number(number)], root: 0, asTyped: false }];
@@ -143,7 +163,7 @@ function waitingFor(numbers: ReadonlySet<number>, given: Given): Called[] {
 }
 
 /** What is left of a call once everything said before is taken off; empty where nothing is. */
-function dueOf(called: Called, day: Day, before: Given): Called[] {
+function dueOf(called: Called, day: Day, before: Named): Called[] {
   const { hazard, pieces, root, asTyped } = called;
   const last = before[hazard.id];
   const isYearOld = last === undefined || daysBetween(last, day) >= YEAR_DAYS;
@@ -164,7 +184,7 @@ function pieceNames({ hazard, pieces }: Called): string[] {
 }
 
 /** The names under which this message's cautions are remembered as said. */
-function saidNow(worst: Called | undefined, called: readonly Called[], before: Given): string[] {
+function saidNow(worst: Called | undefined, called: readonly Called[], before: Named): string[] {
   // Said when the message was asked about: its pieces are known only now.
   const known = called.filter((each) => before[messageName(each)] !== undefined).flatMap(pieceNames);
   if (!worst) return known;

@@ -35,7 +35,7 @@ const shapes = {
   derivedBy: z.string().min(1),
   /** Instant of the last update that came from the chat server. */
   lastSeenUpdateAt: z.number().int(),
-  /** The day on which each caution was last given, by its name and piece or message; "!" before one that waits. */
+  /** The day on which each caution was last given, by its name and piece or message. */
   cautionsGiven: z.record(z.string(), day),
   /** Words from no list that were passed over beside a verb, and how often. */
   wordsPassed: z.record(z.string(), z.number().int().positive()),
@@ -46,6 +46,8 @@ const shapes = {
   ),
   /** The day on which this ledger was put in place from a copy: earlier copies may well hold more. */
   restoredOn: day,
+  /** The day on which each caution was called for that waits for a later note of its piece. */
+  cautionsWaiting: z.record(z.string(), day),
   /** The chat in which the owner talks: where the bot speaks first. */
   ownerChat: z.string(),
   /** The figures of the latest recaps as they were told, by month; cents and counts. */

@@ -26,9 +26,14 @@ export function cautionOf(turn: Turn): string | null {
     }),
   );
   const noted = [...facts, ...typed];
-  const given = () => settings.get("cautionsGiven") ?? {};
-  const result = cautionFor({ noted, day: turn.today }, given);
-  if (!result) return null;
-  if (result.changed) settings.set("cautionsGiven", result.given);
-  return result.caution?.line ?? null;
+  const { caution, given, waiting } = cautionFor(
+    { noted, day: turn.today },
+    {
+      given: () => settings.get("cautionsGiven") ?? {},
+      waiting: () => settings.get("cautionsWaiting") ?? {},
+    },
+  );
+  if (given) settings.set("cautionsGiven", given);
+  if (waiting) settings.set("cautionsWaiting", waiting);
+  return caution?.line ?? null;
 }
