@@ -1,8 +1,10 @@
 import type { Instant } from "../core/calendar.ts";
 import type { Ledger } from "../db/ledger.ts";
 import { openLedger } from "../db/open.ts";
+import { createAside } from "./aside.ts";
 import { createConversation } from "./conversation/conversation.ts";
 import { readEnvironment } from "./environment.ts";
+import type { Make } from "./files/bodies.ts";
 import { makeFile } from "./files/make.ts";
 import { failureText, type Log, openLog } from "./log.ts";
 import { lostText } from "./lost.ts";
@@ -14,6 +16,9 @@ import { zoneInForce } from "./zone.ts";
 
 /** After a request to end, the process is gone within five seconds whatever hangs; nothing stored is lost by it. */
 const STOP_MS_MAX = 4700;
+
+/** Files of so many facts are made by the bot itself. */
+const FACTS_AT_ONCE = 300;
 
 const now = (): Instant => Date.now();
 
@@ -48,12 +53,13 @@ async function run(settings: Settings, ledger: Ledger, log: Log): Promise<void> 
   const zone = () => zoneInForce(settings.zone, ledger.settings);
   const deps = { ledger, currency, zone, now, log };
   if (settings.mode === "terminal") return runTerminal(deps);
+  const aside = createAside(settings.directory);
   const end = await runTelegram({
     ...deps,
     settings,
     conversation: createConversation(deps),
-    makeFile: (make) => makeFile(ledger, make),
-    startSchedule: (of) => startSchedule({ ...deps, ...of }),
+    makeFile: (make) => (isQuick(ledger, make) ? makeFile(ledger, make) : aside.make(make)),
+    startSchedule: (of) => startSchedule({ ...deps, ...of, copyAside: aside.copy }),
     stopping: endRequested(log),
     show: (words) => console.log(words),
     screen: { isTerminal: process.stdout.isTTY === true, columns: process.stdout.columns ?? 80 },
@@ -68,6 +74,11 @@ async function run(settings: Settings, ledger: Ledger, log: Log): Promise<void> 
     case "refused":
       return refuse("Telegram does not know this token. Copy it again: npm run setup");
   }
+}
+
+/** Made sooner than another process is begun: no picture, and nothing of a long history. */
+function isQuick({ books }: Ledger, { what }: Make): boolean {
+  return what !== "month picture" && books.facts.length <= FACTS_AT_ONCE;
 }
 
 /** Aborts on SIGTERM or SIGINT, and sees to it that the process then ends in time. */

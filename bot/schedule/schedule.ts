@@ -25,6 +25,8 @@ export interface ScheduleDeps {
   log: Log;
   /** Called after a commit that queued something. */
   wake?: () => void;
+  /** Makes the night's copy beside the bot, where copying would hold it up. */
+  copyAside?: (today: Day) => Promise<BackupResult>;
   /** Whether everything that waited to be heard has been handled: what is told of days and months waits for it. */
   heardAll?: () => boolean;
 }
@@ -37,6 +39,8 @@ export interface Schedule {
 
 const TICK_MS = 20_000;
 const BACKUP_RETRY_MS = 3_600_000;
+/** A small ledger is copied and checked sooner than another process is begun. */
+const FACTS_COPIED_AT_ONCE = 300;
 
 /**
  * What the bot says of its own accord: the daily message, the month's recap, the nightly backup's failure.
@@ -149,14 +153,12 @@ function isOvertaken({ books, nextPiece }: Ledger, matter: Matter): boolean {
 }
 
 /** The first tick of a local day that has no copy yet makes it; one that fails is told once and tried hourly. */
-function nightlyBackup({ ledger }: ScheduleDeps): Job {
+function nightlyBackup({ ledger, log, copyAside, wake }: ScheduleDeps): Job {
   let doneOn: Day | null = null;
   let notBefore: Instant = 0;
-  return ({ log }, { instant, today, chat }) => {
-    // A clock that was put back would hold the next try up, so a wait longer than the hour is none.
-    const isWaiting = instant < notBefore && notBefore - instant <= BACKUP_RETRY_MS;
-    if (doneOn === today || isWaiting) return false;
-    const result = ensureCopy(ledger, today);
+  let isInHand = false;
+  /** Keeps what came of it; gives whether that is told. */
+  const settle = (result: BackupResult, { instant, today, chat }: Moment): boolean => {
     if (result.kind === "made") {
       doneOn = today;
       // So that a lost -wal never takes more than a day's notes with it.
@@ -173,14 +175,37 @@ function nightlyBackup({ ledger }: ScheduleDeps): Job {
       () => ledger.outbox.queue({ chat, body, key: `backup failed:${today}` }) !== null,
     );
   };
+  const settleLater = async (copying: Promise<BackupResult>, moment: Moment): Promise<void> => {
+    isInHand = true;
+    try {
+      if (settle(await copying, moment)) wake?.();
+    } catch (error) {
+      log.error("the schedule failed", { job: "backup", why: failureText(error) });
+    } finally {
+      isInHand = false;
+    }
+  };
+  return (_, moment) => {
+    const { instant, today } = moment;
+    // A clock that was put back would hold the next try up, so a wait longer than the hour is none.
+    const isWaiting = instant < notBefore && notBefore - instant <= BACKUP_RETRY_MS;
+    if (doneOn === today || isWaiting || isInHand) return false;
+    const there = copyOf(ledger, today);
+    if (there) return settle(there, moment);
+    if (!copyAside || ledger.books.facts.length <= FACTS_COPIED_AT_ONCE) {
+      const { connection } = ledger;
+      return settle(backUp(connection, dirname(connection.path), today), moment);
+    }
+    void settleLater(copyAside(today), moment);
+    return false;
+  };
 }
 
-/** The day's copy, made unless it is there: a restart need not make it again. */
-function ensureCopy({ connection }: Ledger, today: Day): BackupResult {
-  const directory = dirname(connection.path);
+/** The day's copy where it is there: a restart need not make it again. */
+function copyOf({ connection }: Ledger, today: Day): BackupResult | null {
   try {
-    const backup = listBackups(directory).find(({ day }) => day === today);
-    return backup ? { kind: "made", backup } : backUp(connection, directory, today);
+    const backup = listBackups(dirname(connection.path)).find(({ day }) => day === today);
+    return backup ? { kind: "made", backup } : null;
   } catch (error) {
     // The folder of copies itself cannot be looked into.
     return { kind: "failed", why: failureText(error) };
