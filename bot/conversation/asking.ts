@@ -8,6 +8,7 @@ import { monthPictureBody } from "../files/bodies.ts";
 import { queuePictures } from "./pictures.ts";
 import { isOwner, OWNER_ONLY } from "./rights.ts";
 import { isAboutMoney, NOT_SHOWN, seesMoney } from "./sight.ts";
+import { keepAsked } from "./talk.ts";
 import type { Turn } from "./turn.ts";
 
 /** Answers a question about the books. */
@@ -21,6 +22,7 @@ export function answerQuestion(turn: Turn, question: ReadingOf<"ask">): void {
   }
   const mileageRates = ledger.settings.get("mileageRates") ?? {};
   const pieces = piecesAsked(turn, question);
+  if (question.about === "piece" && pieces.length > 0) keepAsked(turn, pieces);
   const answer = rule.answer({ question, books: ledger.books, today, currency, pieces, mileageRates });
   turn.spoken.push(answer.text);
   turn.buttons.push(...(answer.buttons ?? []));

@@ -10,11 +10,12 @@ import { isZone, zoneNamed, zonesCalled } from "../zone.ts";
 import { queueBackup, queueExport } from "./files.ts";
 import { beginLead } from "./leading.ts";
 import { showBeforeAndAfter } from "./pictures.ts";
-import { askAgain, openQuestions } from "./questions.ts";
+import { askAgain, closeQuestion, openQuestions, releaseAfter, textsOf } from "./questions.ts";
 import { showReceipts } from "./receipts.ts";
 import { isOwner, OWNER_ONLY } from "./rights.ts";
 import { NOT_SHOWN, seesMoney } from "./sight.ts";
 import { standingLines } from "./standing.ts";
+import { wordsPassed } from "./talk.ts";
 import type { Turn } from "./turn.ts";
 
 interface Command {
@@ -30,6 +31,10 @@ const commands: readonly Command[] = [
   { says: /^(?:start|hello|hi|hey)$/, run: greet },
   { says: /^settings?$/, run: tellSettings },
   { says: /^(?:what'?s )?(?:still )?waiting$/, run: askWaiting },
+  {
+    says: /^(?:clear (?:all|waiting|everything|what'?s waiting)|(?:never ?mind|nvm|forget|drop|cancel) (?:all|everything|it all)|clear)$/,
+    run: clearWaiting,
+  },
   { says: /^(?:show|see)(?: me)? (\S[\S ]{0,60} before (?:and|&) after)$/, run: showBeforeAndAfter },
   { says: /^((?:show|find) (?:\S{1,40} ){0,8}receipts?(?: \S{1,40}){0,8})$/, run: showReceipts },
   { says: /^export$/, run: exportFor },
@@ -97,7 +102,19 @@ function askWaiting(turn: Turn): void {
   else {
     turn.spoken.push(`About "${newest.matter.reading.text}":`);
     askAgain(turn, newest);
+    turn.tellsWaiting = true;
   }
+}
+
+function clearWaiting(turn: Turn): void {
+  const open = openQuestions(turn);
+  for (const { id, matter, note } of open) {
+    closeQuestion(turn, id);
+    releaseAfter(turn, matter);
+    turn.ledger.setNoteState(note, "refused");
+  }
+  const texts = textsOf(open.map(({ matter }) => matter.reading));
+  turn.spoken.push(open.length === 0 ? "Nothing is waiting for an answer." : `Dropped: ${texts}`);
 }
 
 function tellZone(turn: Turn): void {
@@ -168,6 +185,7 @@ function tellSettings(turn: Turn): void {
   const rates = Object.entries(settings.get("mileageRates") ?? {}).map(
     ([year, cents]) => `${cents} in ${year}`,
   );
+  const passed = wordsPassed(turn).map((name) => name.replace(/^(\S+) (.*)$/, '"$2" beside $1'));
   const lines = [
     `Time zone: ${turn.zone()}`,
     `Daily message: ${nudge}${snoozeWords(settings.get("snoozedUntil"), today)}`,
@@ -179,6 +197,7 @@ function tellSettings(turn: Turn): void {
     ...standingLines(turn).map((line) => `By itself: ${line}`),
     `Members' notes: ${settings.get("tellOwner") === false ? "not told" : "told once a day"}`,
     `Members see: ${settings.get("membersSeeMoney") ? "pieces, month and loan" : "pieces only"}`,
+    ...(passed.length > 0 ? [`Passed over: ${passed.join(", ")}`] : []),
     `Currency: ${turn.currency}`,
     "To change them, send:",
     "time zone America/Chicago",

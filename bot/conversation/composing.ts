@@ -21,7 +21,7 @@ interface Composed {
 /** Puts the turn's reply together, the fact first, then what it moved, then what is asked and what waits. */
 export function composeReply(turn: Turn, caution: string | null): Composed {
   const isNext = askNext(turn);
-  const waiting = waitingLine(turn);
+  const waiting = turn.tellsWaiting ? waitingLine(turn) : null;
   const body = [...recordedLines(turn), ...turn.spoken, ...refusedLines(turn)];
   if (turn.changed && seesMoney(turn.ledger, turn.person))
     body.push(...movedLines(turn.before, figuresNow(turn)));

@@ -1,5 +1,7 @@
 import type { Instant } from "../../core/calendar.ts";
+import { isChoice } from "../../core/decide/answer.ts";
 import { mattersOf } from "../../core/decide/decide.ts";
+import { isNothing, smallTalk } from "../../core/decide/smalltalk.ts";
 import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Ledger } from "../../db/ledger.ts";
@@ -144,14 +146,39 @@ function isTable({ document }: Incoming): boolean {
 /** Words to the bot, answers to what it asked, and the piece of a picture come before notes. */
 function isTaken(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | undefined): boolean {
   if (runCommand(turn, text)) return true;
-  if (turn.lines === 1 && answerOpen(turn, text, questionFor(turn, replyTo, replyRoot))) return true;
-  if (readYesNo(text) !== null) {
+  const yesNo = readYesNo(text);
+  const chat = yesNo === null || isNod(turn, text) ? smallTalk(text) : null;
+  if (chat !== null && !openQuestions(turn).some(({ ask }) => isChoice(ask, text))) {
+    if (chat !== "") turn.spoken.push(chat);
+    return true;
+  }
+  if (turn.lines === 1 && answersOne(turn, text, replyTo, replyRoot)) return true;
+  if (yesNo !== null) {
     const [newest] = openQuestions(turn);
     turn.spoken.push(newest ? "That needs more than a yes or no." : "Nothing is waiting for an answer.");
     if (newest) askAgain(turn, newest);
     return true;
   }
   return replyRoot !== undefined && filePicture(turn, replyRoot, text);
+}
+
+/** "ok" where nothing is asked: no answer, and nothing to say to it. A bare yes or no is told so. */
+function isNod(turn: Turn, text: string): boolean {
+  return openQuestions(turn).length === 0 && !/^\s*[yn]/i.test(text);
+}
+
+/** The newest question that a message fits, else none. */
+function answersOne(
+  turn: Turn,
+  text: string,
+  replyTo: string | undefined,
+  replyRoot: number | undefined,
+): boolean {
+  const questions = questionsFor(turn, replyTo, replyRoot);
+  if (questions.length === 0) return false;
+  const readings = readMessage(text, turn.today);
+  const isReply = replyTo !== undefined;
+  return questions.some((question) => answerOpen(turn, { text, readings, isReply }, question));
 }
 
 function readNotes(turn: Turn, text: string, replyRoot: number | undefined): void {
@@ -163,7 +190,8 @@ function readNotes(turn: Turn, text: string, replyRoot: number | undefined): voi
   const isRepeat = (note: Note) => note.author === turn.person && !hasRecorded(turn, note);
   const twin = twins.find((note) => !isRepeat(note));
   for (const { root } of twins.filter(isRepeat)) closeQuestionsOf(turn, root);
-  if (readings.length === 0) turn.spoken.push("I see nothing to record there. Like: bought dresser 30");
+  if (readings.length === 0 || readings.every(isNothing))
+    turn.spoken.push("I see nothing to record there. Like: bought dresser 30");
   else if (twin) askWhetherAgain(turn, readings, twin);
   else decideAll(turn, mattersOf(readings, turn.today), { root: turn.root, replyRoot });
 }
@@ -179,20 +207,16 @@ function rootOfReply(turn: Turn, replyTo: string | undefined): number | undefine
   return about === null || about === undefined ? undefined : turn.ledger.note(about)?.root;
 }
 
-/** The question that a message would answer: without a reply the one asked last, else the one replied to. */
-function questionFor(
-  turn: Turn,
-  replyTo: string | undefined,
-  replyRoot: number | undefined,
-): Question | undefined {
+/** The questions that a message may answer: without a reply any, the one asked last first; else the one replied to. */
+function questionsFor(turn: Turn, replyTo: string | undefined, replyRoot: number | undefined): Question[] {
   const open = openQuestions(turn);
   const row = replyTo === undefined ? null : turn.ledger.outbox.messageOf(turn.chat, replyTo);
   // A message that answers no note, such as the daily one, speaks of all that is open.
-  if (replyTo === undefined || row?.note === null) return open[0];
-  return (
+  if (replyTo === undefined || row?.note === null) return open;
+  const replied =
     open.find((question) => row !== null && question.prompt === row.id) ??
-    open.find((question) => question.note === replyRoot)
-  );
+    open.find((question) => question.note === replyRoot);
+  return replied ? [replied] : [];
 }
 
 /** The same words sent within minutes, by anybody, that recorded something or are still asked about. */

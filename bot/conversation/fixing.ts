@@ -147,6 +147,22 @@ export function fixFact(turn: Turn, id: number, amount: Cents): void {
   keepOutcome(turn, result.facts, { text: "" }, [before ?? fact.kind]);
 }
 
+/** "Not for the armoire": the cost stays, and belongs to no piece. */
+export function makeOverhead(turn: Turn, id: number): void {
+  const fact = turn.ledger.books.facts.find((standing) => standing.id === id);
+  if (fact?.kind !== "spend" || fact.pieces.length === 0) {
+    turn.spoken.push("That stands no more as it was. Nothing changed.");
+    return;
+  }
+  const { kind, day, amount, by, data } = fact;
+  const said = { ...(amount === undefined ? {} : { amount }), ...(by === undefined ? {} : { by }) };
+  const shop = { kind, day, pieces: [], data, ...said };
+  const facts = [{ fact: shop, replaces: fact.id }];
+  const result = turn.ledger.amend({ note: turn.note, author: turn.person, voids: [fact.id], facts });
+  if (result.kind === "impossible") turn.spoken.push(`Nothing changed. ${impossibleText(turn, result)}`);
+  else keepOutcome(turn, result.facts, { text: "" });
+}
+
 /** The same fact with its main amount changed: of a drive, its miles. */
 function withAmount(fact: Fact, amount: Cents): NewFact {
   const same = asNew(fact);

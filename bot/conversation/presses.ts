@@ -11,6 +11,7 @@ import { afterRecap } from "./after-recap.ts";
 import { applyEffect } from "./answering.ts";
 import { answerPressed } from "./asked.ts";
 import { answerQuestion } from "./asking.ts";
+import { makeOverhead } from "./fixing.ts";
 import { pressLead } from "./leading.ts";
 import { takeBackMend } from "./mending.ts";
 import { pressPicture } from "./pictures.ts";
@@ -26,6 +27,7 @@ export function handlePress(turn: Turn, press: string): void {
   const [kind, ...rest] = press.split(":");
   const piece = Number(rest.at(kind === "n" ? 1 : 0));
   if (kind === "q") pressChoice(turn, rest[0] ?? "", Number(rest[1]));
+  else if (kind === "no") makeOverhead(turn, piece);
   else if (kind === "u") undoRoot(turn, Number(rest[0]), false);
   else if (kind === "ui") takeBackInstance(turn, Number(rest[0]));
   else if (kind === "um") takeBackMend(turn, Number(rest[0]));

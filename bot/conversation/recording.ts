@@ -1,7 +1,10 @@
-import { decide, followUp } from "../../core/decide/decide.ts";
+import type { Fact } from "../../core/books/facts.ts";
+import { pluralOf } from "../../core/books/label.ts";
+import { decide, followUp, meant } from "../../core/decide/decide.ts";
 import { type Effect, type Matter, newMatter } from "../../core/decide/decision.ts";
 import { mainAmountOf } from "../../core/decide/main-amount.ts";
 import { settle } from "../../core/decide/settle.ts";
+import { isGuessedCost } from "../../core/decide/talk.ts";
 import { show } from "../../core/money.ts";
 import type { Question } from "../../db/questions.ts";
 import { answerQuestion, setNudge } from "./asking.ts";
@@ -10,7 +13,9 @@ import { type Fixing, fixFact, fixingOf } from "./fixing.ts";
 import { amendFacts, pastOf } from "./mending.ts";
 import { impossibleText, keepOutcome } from "./outcome.ts";
 import { closeQuestion, openQuestion, openQuestions, releaseAfter } from "./questions.ts";
+import { closeSettled } from "./settled.ts";
 import { recordFirst } from "./standing.ts";
+import { talkOf } from "./talk.ts";
 import { deskOf, type Turn } from "./turn.ts";
 import { undoNote } from "./undoing.ts";
 import { asksOfDepositFirst } from "./waiting-deposit.ts";
@@ -60,10 +65,17 @@ function decideOne(turn: Turn, matter: Matter, belonging: Belonging): number[] |
   }
 }
 
-function decideFact(turn: Turn, matter: Matter, belonging: Belonging): number[] | null {
-  const { reading, said } = matter;
-  const past = pastOf(turn, belonging.replyRoot);
-  const decision = decide(matter, { ...deskOf(turn), today: said, past });
+function decideFact(turn: Turn, asSaid: Matter, belonging: Belonging): number[] | null {
+  const { said } = asSaid;
+  const desk = {
+    ...deskOf(turn),
+    today: said,
+    talk: talkOf(turn, belonging.replyRoot),
+    past: pastOf(turn, belonging.replyRoot),
+  };
+  const matter = meant(asSaid, desk);
+  const { reading } = matter;
+  const decision = decide(matter, desk);
   switch (decision.kind) {
     case "refuse":
       refuse(turn, matter, decision.why);
@@ -83,13 +95,24 @@ function decideFact(turn: Turn, matter: Matter, belonging: Belonging): number[] 
         return null;
       }
       keepOutcome(turn, result.facts, reading);
+      if (isGuessedCost(asSaid.reading, reading)) offerOverhead(turn, result.facts);
       for (const fact of result.facts) recordFirst(turn, fact);
       releaseAfter(turn, matter);
+      closeSettled(turn, result.facts);
       if (decision.ask) {
         openQuestion(turn, newMatter(decision.ask.reading, said), decision.ask.ask, belonging.root);
       }
       return result.facts.flatMap((fact) => fact.pieces);
     }
+  }
+}
+
+/** A cost that went to the piece spoken of can be taken off it again. */
+function offerOverhead(turn: Turn, facts: readonly Fact[]): void {
+  for (const fact of facts) {
+    const piece = turn.ledger.books.pieces.get(fact.pieces[0]!);
+    const name = fact.pieces.length === 1 ? piece?.name : pluralOf(piece?.name ?? "piece");
+    turn.buttons.push([{ label: `Not for the ${name}`, press: `no:${fact.id}` }]);
   }
 }
 

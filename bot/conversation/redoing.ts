@@ -2,8 +2,8 @@ import { booksWithout, changeFacts } from "../../core/books/change.ts";
 import type { Fact, NewFact } from "../../core/books/facts.ts";
 import type { BooksInHand } from "../../core/books/hand.ts";
 import type { Problem } from "../../core/books/problem.ts";
-import { decide, followUp, verbOf } from "../../core/decide/decide.ts";
-import { type Ask, type Effect, type Matter, newMatter } from "../../core/decide/decision.ts";
+import { decide, followUp, meant, verbOf } from "../../core/decide/decide.ts";
+import { type Ask, type Effect, type Matter, newMatter, type Talk } from "../../core/decide/decision.ts";
 import { settle } from "../../core/decide/settle.ts";
 import { asNew } from "../../core/mending/changed.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
@@ -67,13 +67,15 @@ export function isCovered(standing: readonly Fact[], facts: readonly NewFact[]):
 
 type Step = { kind: "unusable"; why: string } | { kind: "ask"; ask: Ask } | { kind: "on"; next: Matter[] };
 
-function redoOne(redoing: Redoing, matter: Matter): Step {
-  const { turn, books, problem, nextPiece } = redoing;
+function redoOne(redoing: Redoing, asSaid: Matter): Step {
+  const { turn, books, problem, nextPiece, standing } = redoing;
   if (problem) return { kind: "unusable", why: problemWords(turn, problem) };
+  const desk = { books, today: asSaid.said, nextPiece, talk: talkOfStanding(standing) };
+  const matter = meant(asSaid, desk);
   const { reading } = matter;
   if (reading.kind !== "unclear" && !verbOf(reading.kind)?.decide)
     return { kind: "unusable", why: `"${reading.text}" is no note to put in its place.` };
-  const decision = decide(matter, { books, today: matter.said, nextPiece });
+  const decision = decide(matter, desk);
   if (decision.kind === "act")
     return { kind: "unusable", why: `"${reading.text}" is no note to put in its place.` };
   if (decision.kind === "refuse") return { kind: "unusable", why: decision.why };
@@ -91,6 +93,14 @@ function redoOne(redoing: Redoing, matter: Matter): Step {
       facts.flatMap((fact) => fact.pieces),
     ),
   };
+}
+
+/** A note that is corrected is still about the pieces that it was about, where it names none. */
+function talkOfStanding(standing: readonly Fact[]): Talk {
+  const [first, ...others] = standing;
+  const isOne =
+    first && first.pieces.length > 0 && others.every(({ pieces }) => `${pieces}` === `${first.pieces}`);
+  return isOne && first.kind !== "buy" ? { replied: first.pieces } : {};
 }
 
 /** The rate of a loan that was told in an answer holds for the loan as it is now; else it is asked again. */

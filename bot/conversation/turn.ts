@@ -56,6 +56,8 @@ export interface Turn extends ConversationDeps {
   closed: boolean;
   /** An earlier note was corrected, which an undo takes back by itself. */
   mended: boolean;
+  /** The reply ends with what still waits for an answer. */
+  tellsWaiting: boolean;
   /** The reply speaks of the books as changed, and ends with what that moved. */
   changed: boolean;
   /** The bot's message whose button was pressed, by the chat's own id; null for a message. */
@@ -83,6 +85,7 @@ export function newTurn(
     files: [],
     released: [],
     closed: false,
+    tellsWaiting: false,
     changed: false,
     leadOn: false,
     mended: false,

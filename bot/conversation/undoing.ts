@@ -63,6 +63,7 @@ export function takeBack(turn: Turn, root: number, own: boolean): void {
   const dropped = closeQuestionsOf(turn, root).map(({ matter }) => matter.reading);
   if (dropped.length > 0) {
     const nothing = facts.length === 0 ? ", nothing was recorded" : "";
+    if (facts.length === 0) offerLast(turn);
     turn.spoken.push(`Dropped${nothing}: ${textsOf(dropped)}`);
   } else if (facts.length === 0) turn.spoken.push("Nothing of that stands any more.");
 }
@@ -78,6 +79,15 @@ function lastTouched(turn: Turn): number {
     ({ author, repeat, id, place }) => author === turn.person && (repeat === undefined || id !== place),
   );
   return Math.max(0, ...facts.map(({ note }) => note), ...openQuestions(turn).map(({ note }) => note));
+}
+
+/** What was dropped had recorded nothing: the note before it may have been meant. */
+function offerLast(turn: Turn): void {
+  const { ledger, person } = turn;
+  const last = ledger.lastStanding(person);
+  const [fact] = last === null ? [] : factsOf(turn, last, true);
+  if (fact)
+    turn.buttons.push([{ label: `Undo ${echoOf(turn, fact)[0] ?? fact.kind}`, press: `u:${fact.root}` }]);
 }
 
 /** What stands of a message. `own`: only what this person recorded. */

@@ -29,7 +29,14 @@ export interface MonthFigures {
   /** January to December of the month's year; null for the months after it. */
   year: (Cents | null)[];
   /** Principal owed on all loans at the end of each day that moved it, oldest first; null without a loan. */
-  loan: { from: Day; points: { day: Day; cents: Cents }[] } | null;
+  loan: LoanFigures | null;
+}
+
+export interface LoanFigures {
+  from: Day;
+  points: { day: Day; cents: Cents }[];
+  /** Loans that were begun after `from`: the line goes up there, and is told why. */
+  begun: { day: Day; name: string; cents: Cents }[];
 }
 
 /** The figures of a month's picture: the same folds as the recap's text, so that the two never differ. */
@@ -98,7 +105,12 @@ function loanLine(books: Books, through: Day): MonthFigures["loan"] {
     if (day <= from) points[0] = { day: from, cents: owed };
     else points.push({ day, cents: owed });
   }
-  return { from, points };
+  const begun = books.facts.flatMap((fact) =>
+    fact.kind === "loan" && fact.day > from && fact.day <= through
+      ? [{ day: fact.day, name: fact.data.loan, cents: fact.amount ?? 0 }]
+      : [],
+  );
+  return { from, points, begun };
 }
 
 /** The picture in words, for those who cannot see it; at most about 700 characters. */
@@ -119,7 +131,12 @@ export function altText(figures: MonthFigures): string {
   return sentences.join(" ");
 }
 
-/** Whether there is anything to draw: a picture of nothing is not sent. */
-export function isWorthDrawing(figures: MonthFigures): boolean {
-  return figures.bars.length > 0 || figures.loan !== null || figures.year.some((cents) => cents);
+/** Whether there is anything to draw: a picture of nothing but words is not sent. */
+export function isWorthDrawing({ bars, loan, year }: MonthFigures): boolean {
+  return bars.length > 0 || year.some((cents) => cents) || (loan !== null && hasCourse(loan));
+}
+
+/** Whether what is owed has moved: else a line through the page would say less than its figures. */
+export function hasCourse({ points }: LoanFigures): boolean {
+  return points.some(({ cents }) => cents !== points[0]!.cents);
 }

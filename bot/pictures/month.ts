@@ -1,64 +1,54 @@
 import { counted } from "../../core/answers/wording.ts";
-import type { Day } from "../../core/calendar.ts";
-import { daysBetween, showDay, showMonth } from "../../core/calendar.ts";
+import { showMonth } from "../../core/calendar.ts";
 import type { Cents } from "../../core/money.ts";
 import { show } from "../../core/money.ts";
-import type { Bar, MonthFigures } from "./figures.ts";
+import { type Bar, hasCourse, type MonthFigures } from "./figures.ts";
+import { COURSELESS_HEIGHT, loanPart } from "./loan.ts";
+import { type Band, COLORS, HEIGHT, LEFT, nothing, RIGHT, TITLE_HEIGHT, title, WIDTH } from "./page.ts";
 import type { TextStyle } from "./svg.ts";
-import { box, dot, fitted, line, text, widthOf } from "./svg.ts";
+import { box, fitted, line, text, widthOf } from "./svg.ts";
 
-/**
- * Our own look: paper and ink, like a page of a workshop's account book. The ground is opaque, so that it
- * reads the same in light and dark chats; gains and losses differ in side, sign and brightness, not in hue alone.
- */
-export const COLORS = {
-  paper: "#FBF6EA",
-  ink: "#26323B",
-  faded: "#59636C",
-  rule: "#DDD2BC",
-  gain: "#2E7D6B",
-  gainPast: "#A9C9BE",
-  loss: "#C4512B",
-  lossPast: "#E6B9A6",
-  loan: "#2A5B8C",
-} as const;
-
-export const WIDTH = 1080;
-export const HEIGHT = 1350;
-const LEFT = 60;
-const RIGHT = WIDTH - 60;
 const HEADER_HEIGHT = 210;
 
 /** The month as an SVG of 1080 × 1350 pixels, for a phone: profit by piece, the year's months, the loan. */
 export function drawMonth(figures: MonthFigures): string {
-  const bands = bandsOf(figures.bars.length);
+  const bands = bandsOf(figures);
   const parts = [
     box(0, 0, WIDTH, HEIGHT, COLORS.paper),
     ...header(figures),
     ...pieceBars(figures.bars, bands.pieces),
     ...yearBars(figures, bands.year),
-    ...loanLine(figures, bands.loan),
+    ...loanPart(figures, bands.loan),
   ];
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${WIDTH}" height="${HEIGHT}" viewBox="0 0 ${WIDTH} ${HEIGHT}" font-family="DejaVu Sans" font-stretch="condensed">${parts.join("")}</svg>`;
 }
 
-interface Band {
-  top: number;
-  bottom: number;
-}
-
 const GAP = 46;
-const TITLE_HEIGHT = 62;
 const BAR_STEP_MAX = 76;
 
+/** A part without anything to draw takes a line of words, and the others what it leaves. */
+const WORDS_HEIGHT = 120;
+
 /** The bars take the height they need, at most half of the page; the year and the loan share what is left. */
-function bandsOf(bars: number): { pieces: Band; year: Band; loan: Band } {
+function bandsOf({ bars, year, loan }: MonthFigures): { pieces: Band; year: Band; loan: Band } {
   const top = HEADER_HEIGHT + 36;
   const foot = HEIGHT - 44;
-  const pieces = { top, bottom: top + TITLE_HEIGHT + Math.min(450, Math.max(1, bars) * BAR_STEP_MAX) };
-  const half = (foot - pieces.bottom - 2 * GAP) / 2;
-  const year = { top: pieces.bottom + GAP, bottom: pieces.bottom + GAP + half };
-  return { pieces, year, loan: { top: year.bottom + GAP, bottom: foot } };
+  const pieces = {
+    top,
+    bottom: top + TITLE_HEIGHT + Math.min(450, Math.max(1, bars.length) * BAR_STEP_MAX),
+  };
+  const left = foot - pieces.bottom - 2 * GAP;
+  const loanHeight = loan === null ? WORDS_HEIGHT : hasCourse(loan) ? left / 2 : COURSELESS_HEIGHT;
+  const yearHeight = year.some((cents) => cents) ? left - loanHeight : WORDS_HEIGHT;
+  const ofYear = { top: pieces.bottom + GAP, bottom: pieces.bottom + GAP + yearHeight };
+  return {
+    pieces,
+    year: ofYear,
+    loan: {
+      top: ofYear.bottom + GAP,
+      bottom: Math.min(foot, ofYear.bottom + GAP + Math.max(loanHeight, left - yearHeight)),
+    },
+  };
 }
 
 function header(figures: MonthFigures): string[] {
@@ -82,12 +72,6 @@ const BOLD = 1.12;
 function sumSize(sum: string, name: string): number {
   const room = RIGHT - LEFT - widthOf(name, HEADER_SIZE) * BOLD - 30;
   return Math.min(HEADER_SIZE, Math.floor(room / (widthOf(sum, 1) * BOLD)));
-}
-
-function title(words: string, top: number, right = ""): string[] {
-  const style = { size: 34, fill: COLORS.ink, bold: true } as const;
-  const parts = [text(LEFT, top + 34, words, style)];
-  return right ? [...parts, text(RIGHT, top + 34, right, { ...style, size: 32, anchor: "end" })] : parts;
 }
 
 function colorOf(cents: Cents): string {
@@ -141,6 +125,8 @@ function yearBars(figures: MonthFigures, band: Band): string[] {
   const known = figures.year.map((cents) => cents ?? 0);
   const total = known.reduce((sum, cents) => sum + cents, 0);
   const parts = title(`${figures.month.slice(0, 4)} by month`, band.top, `so far ${show(total)}`);
+  if (known.every((cents) => cents === 0))
+    return [...parts, nothing("No profit and no loss yet this year", band)];
   const most = Math.max(0, ...known);
   const least = Math.min(0, ...known);
   // Room above the tallest column for its amount; below the deepest, for its own and the month's letter.
@@ -185,58 +171,4 @@ function wholeAmount(cents: Cents): string {
 function columnColor(cents: Cents, isCurrent: boolean): string {
   if (isCurrent) return colorOf(cents);
   return cents < 0 ? COLORS.lossPast : COLORS.gainPast;
-}
-
-/** What is owed steps down at each payment; between payments it stands still. */
-function loanLine(figures: MonthFigures, band: Band): string[] {
-  if (figures.loan === null) return [...title("Loan", band.top), nothing("No loan on the books", band)];
-  const { from, points } = figures.loan;
-  const first = points[0]!.cents;
-  const last = points.at(-1)!.cents;
-  const parts = title("Loan principal", band.top, show(last));
-  const top = band.top + TITLE_HEIGHT + 18;
-  const bottom = band.bottom - 52;
-  const most = Math.max(...points.map((point) => point.cents));
-  const least = Math.min(...points.map((point) => point.cents));
-  // The foot of the scale is not zero: 200 off 14,000 must be seen to come down. The ends carry their amounts.
-  const yOf = (cents: Cents) =>
-    most === least ? (top + bottom) / 2 : top + ((most - cents) / (most - least)) * (bottom - top);
-  const days = Math.max(1, daysBetween(from, figures.through));
-  const xOf = (day: string) => LEFT + 12 + (daysBetween(from, day) / days) * (RIGHT - LEFT - 24);
-  const steps: [number, number][] = [];
-  for (const [index, point] of points.entries()) {
-    const before = points[index - 1];
-    if (before) steps.push([xOf(point.day), yOf(before.cents)]);
-    steps.push([xOf(point.day), yOf(point.cents)]);
-  }
-  const end: [number, number] = [xOf(figures.through), yOf(last)];
-  parts.push(
-    line(
-      [
-        [LEFT, bottom + 10],
-        [RIGHT, bottom + 10],
-      ],
-      COLORS.rule,
-      2,
-    ),
-    line([...steps, end], COLORS.loan, 6),
-    dot(steps[0]![0], steps[0]![1], 10, COLORS.loan),
-    dot(end[0], end[1], 10, COLORS.loan),
-    text(LEFT, band.bottom, `${dayText(from)}: ${show(first)}`, { size: 26, fill: COLORS.faded }),
-    text(RIGHT, band.bottom, dayText(figures.through), { size: 26, fill: COLORS.faded, anchor: "end" }),
-  );
-  return parts;
-}
-
-/** "Jun 1, 2025": the weekday of a payment long past says nothing. */
-function dayText(day: Day): string {
-  return showDay(day, "").slice(4);
-}
-
-function nothing(words: string, band: Band): string {
-  return text(WIDTH / 2, (band.top + band.bottom) / 2 + 20, words, {
-    size: 30,
-    fill: COLORS.faded,
-    anchor: "middle",
-  });
 }

@@ -13,39 +13,75 @@ import {
 } from "../notes/bare.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
-import { completeReading } from "./completion.ts";
+import { completeReading, dayOfAnswer } from "./completion.ts";
+import { doubtedAnswer, mentionsOf, withCount } from "./counting.ts";
 import type { Ask, Choice, Effect, Matter } from "./decision.ts";
+
+/** An open question and what it is about, as far as an answer needs them. */
+export interface Asked {
+  matter: Pick<Matter, "reading" | "said">;
+  ask: Ask;
+}
 
 /**
  * What an answer ("35", "#4", "the tall one", "yes", "never mind", "sold it for 190") does to an open question;
  * null where the text does not answer it, and is a note of its own.
  */
-export function takeAnswer(
-  asked: { matter: Pick<Matter, "reading" | "said">; ask: Ask },
-  text: string,
-  today: Day,
-): Effect | null {
-  return answerBare(asked.matter.reading, asked.ask, text, today) ?? completeReading(asked, text, today);
+export function takeAnswer(asked: Asked, text: string, today: Day): Effect | null {
+  return takeBare(asked, text, today) ?? completeReading(asked, text, today);
 }
 
-function answerBare(asked: Reading, ask: Ask, text: string, today: Day): Effect | null {
-  const reading = ask.first?.[0] ?? asked;
+/** What a bare value ("35", "45 today", "yes", the words of a button) does to an open question; null: it is none. */
+export function takeBare({ matter, ask }: Asked, text: string, today: Day): Effect | null {
+  const reading = ask.first?.[0] ?? matter.reading;
   const yesNo = readYesNo(text);
   if (yesNo === "never mind") return { kind: "drop" };
   const choice = choiceSaid(ask.choices, text, yesNo);
   if (choice) return choice.effect;
   if (isQuestion(text, today)) return null;
-  const change = fill(ask, text, today, reading);
+  const doubted = doubtedAnswer(reading, ask, text);
+  if (doubted) return doubted;
+  const filled = fill(ask, text, today, reading);
+  const change = filled
+    ? { ...dayOfAnswer({ matter, ask }, text, today), ...filled }
+    : onItsDay(ask, text, today, reading);
   if (!change) return null;
   if (ask.first) return { kind: "instead", readings: patchFirst(ask.first, change) };
   // A day that was doubted and is now given in its place is not doubted again.
   return { kind: "settle", change, ...(reading.longAgo && "date" in change ? { confirm: "long ago" } : {}) };
 }
 
+/** Longest run of words that can be a day, as in "a week ago friday". */
+const DAY_WORDS_MAX = 4;
+
+/** "45 yesterday", "sat, 45": the value and its day, counted from the day of the answer. */
+function onItsDay(ask: Ask, text: string, today: Day, reading: Reading): Partial<Reading> | null {
+  if (ask.wants === "day" || ask.wants === "choice") return null;
+  const words = text.trim().split(/[\s,]+/);
+  for (let count = 1; count <= DAY_WORDS_MAX && count < words.length; count += 1) {
+    const parts = [
+      [words.slice(0, -count), words.slice(-count)],
+      [words.slice(count), words.slice(0, count)],
+    ];
+    for (const [rest, said] of parts as [string[], string[]][]) {
+      const date = readBareDay(said.join(" ").replace(/^(?:on|at)\s/i, ""), today);
+      const change = date && date <= today ? fill(ask, rest.join(" "), today, reading) : null;
+      if (date && change) return { ...change, date } as Partial<Reading>;
+    }
+  }
+  return null;
+}
+
 /** "show #4" names a piece and yet picks none: it wants to know of it. */
 function isQuestion(text: string, today: Day): boolean {
   const readings = readMessage(text, today);
   return readings.length > 0 && readings.every(({ kind }) => kind === "ask");
+}
+
+/** Whether a text is just what one of the choices is picked by. */
+export function isChoice({ choices }: Ask, text: string): boolean {
+  const yesNo = readYesNo(text);
+  return choiceSaid(choices, text, yesNo === "never mind" ? null : yesNo) !== undefined;
 }
 
 function choiceSaid(
@@ -73,9 +109,24 @@ function patchFirst(first: readonly Reading[], change: Partial<Reading>): Readin
 /** "it was 35" and the like, where an amount was asked for, is the amount and no correction. */
 const SAYS_AMOUNT = /^\s*(?:(?:it|that|they|i|he|she)\s+)?(?:was|were|cost|costs|paid|gave)\s+(?:me\s+)?/i;
 
+/** A bare number under this may be hours. */
+const MINUTES_SURE = 10;
+
+/** "45" to "how long?" can only be minutes; "2" may be hours. */
+function minutesAlone(text: string): number | null {
+  const count = readBareCount(text);
+  return count !== null && count >= MINUTES_SURE ? count : null;
+}
+
+/** "came with the armoire", "free with it", "thrown in": nothing was paid for it. */
+const CAME_ALONG =
+  /^\s*(?:it\s+)?(?:was\s+)?(?:free|came|thrown\s+in|included|a\s+freebie)\s+(?:in\s+)?with\b/i;
+const COMPARED = /\b(?:off|cheaper|less|more|same)\b/i;
+
 /** The change that a bare value makes to the reading's wanted field. */
 function fill(ask: Ask, text: string, today: Day, reading: Reading): Partial<Reading> | null {
   const { wants } = ask;
+  if (wants === "price" && reading.kind === "buy" && CAME_ALONG.test(text)) text = "0";
   const rest = { missing: reading.missing?.filter((field) => field !== wants) ?? [] };
   const given = (value: object | string | number | null, field: string = wants) =>
     value === null ? null : ({ [field]: value, ...rest } as Partial<Reading>);
@@ -85,11 +136,13 @@ function fill(ask: Ask, text: string, today: Day, reading: Reading): Partial<Rea
     case "balance":
     case "worth":
     case "refunded": {
+      // "15 off" says what came off, not what was paid.
+      if (COMPARED.test(text)) return null;
       const change = given(readBareMoney(text.replace(SAYS_AMOUNT, "")));
       return change && ({ ...change, ...methodFor(reading, readBareMethod(text)) } as Partial<Reading>);
     }
     case "minutes":
-      return given(readBareDuration(text));
+      return given(readBareDuration(text) ?? minutesAlone(text));
     case "miles":
       return given(readBareMiles(text));
     case "rate":
@@ -117,16 +170,6 @@ function methodFor(reading: Reading, method: string | null): { method?: string }
   return method && kept.includes(reading.kind) ? { method } : {};
 }
 
-/** The mentions whose number was not said, now with it; "2 lamps" is no number of stools. */
-function withCount(reading: Reading, text: string): Mention[] | null {
-  const count = readBareCount(text);
-  const named = readBareMention(text)?.name;
-  const mentions = mentionsOf(reading);
-  const isOther = named !== undefined && mentions.every(({ name }) => name !== named);
-  if (count === null || count < 1 || isOther) return null;
-  return mentions.map((mention) => (mention.count === undefined ? { ...mention, count } : mention));
-}
-
 /** The pieces counted; a price said of each is now that of all. */
 function counted(reading: Reading, text: string, rest: Partial<Reading>): Partial<Reading> | null {
   const pieces = withCount(reading, text);
@@ -135,10 +178,6 @@ function counted(reading: Reading, text: string, rest: Partial<Reading>): Partia
     return { pieces, ...rest } as Partial<Reading>;
   const price = reading.price * pieces.reduce((sum, { count = 1 }) => sum + count, 0);
   return price <= AMOUNT_CENTS_MAX ? ({ pieces, price, ...rest } as Partial<Reading>) : null;
-}
-
-function mentionsOf(reading: Reading): Mention[] {
-  return "pieces" in reading && Array.isArray(reading.pieces) ? reading.pieces : [];
 }
 
 /** "#4", "#4 and #5", "the tall one", "dresser": one of the candidates, or a mention to be matched anew. */

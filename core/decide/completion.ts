@@ -20,13 +20,27 @@ export function completeReading(
   const { matter, ask } = asked;
   const [first, ...rest] = ask.first ?? [matter.reading];
   const told =
-    toldAlone(first!, ask.wants, text, today) ?? toldTogether(first!, ask.wants, text, matter.said);
+    toldAlone(first!, ask.wants, text, today) ??
+    toldTogether(first!, ask.wants, text, { said: matter.said, today });
   if (!told) return null;
   const missing = (first!.missing ?? []).filter((field) => field !== "pieces" && !(field in told));
-  const change = { ...told, missing } as Partial<Reading>;
+  const change = { ...dayOfAnswer(asked, text, today), ...told, missing } as Partial<Reading>;
   if (ask.first) return { kind: "instead", readings: [{ ...first!, ...change } as Reading, ...rest] };
   return { kind: "settle", change };
 }
+
+/** "today" in an answer is the day of the answer, where that is another than the note's and the note named none. */
+export function dayOfAnswer(
+  { matter, ask }: { matter: Pick<Matter, "reading" | "said">; ask: Ask },
+  text: string,
+  today: Day,
+): { date?: Day } {
+  const reading = ask.first?.[0] ?? matter.reading;
+  const isNamed = today !== matter.said && reading.date === undefined && SAYS_TODAY.test(text);
+  return isNamed ? { date: today } : {};
+}
+
+const SAYS_TODAY = /\b(?:today|tonight|just now|this (?:morning|afternoon|evening))\b/i;
 
 /** "sold it for 190": the same kind of clause, about no piece of its own, that says what is wanted. */
 function toldAlone(reading: Reading, wants: Wanted, text: string, today: Day): Fields | null {
@@ -42,7 +56,13 @@ function toldAlone(reading: Reading, wants: Wanted, text: string, today: Day): F
 }
 
 /** "190 to neighbor" after "sold dresser": the two read as one note that only adds to the first. */
-function toldTogether(reading: Reading, wants: Wanted, text: string, said: Day): Fields | null {
+function toldTogether(
+  reading: Reading,
+  wants: Wanted,
+  text: string,
+  days: { said: Day; today: Day },
+): Fields | null {
+  const said = reading.date === undefined ? days.today : days.said;
   if (!readMessage(text, said).every((each) => isPart(each, reading))) return null;
   const [before] = readMessage(reading.text, said);
   const [whole, ...more] = readMessage(`${reading.text} ${text}`, said);

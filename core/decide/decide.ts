@@ -1,20 +1,14 @@
 import { showDay } from "../calendar.ts";
-import { readBareMention, readBareMoney } from "../notes/bare.ts";
-import { readMessage } from "../notes/read.ts";
-import type { Reading } from "../notes/reading.ts";
+import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { verbs } from "../verbs/list.ts";
 import type { Verb } from "../verbs/verb.ts";
-import {
-  type Choice,
-  confirmation,
-  type Decision,
-  type Desk,
-  type Matter,
-  NEVER_MIND,
-  newMatter,
-} from "./decision.ts";
+import { confirmation, type Decision, type Desk, type Matter, newMatter } from "./decision.ts";
+import { fetchedOf } from "./fetched.ts";
+import { householdQuestion } from "./household.ts";
 import { askMissing } from "./missing.ts";
 import { deskOfItsDay } from "./own-day.ts";
+import { talkedOf } from "./talk.ts";
+import { askWhich, type Deciding, labelOfWhole, standingOf } from "./whole.ts";
 
 const verbByKind = new Map<string, Verb>(verbs.map((verb) => [verb.kind, verb as unknown as Verb]));
 
@@ -30,7 +24,7 @@ export function verbOf(kind: Reading["kind"]): Verb | undefined {
 export function decide(matter: Matter, desk: Omit<Desk, "confirmed">): Decision {
   const { reading } = matter;
   const verb = verbOf(reading.kind);
-  if (reading.kind === "unclear" || !verb?.decide) return decideUnclear(reading, desk.today);
+  if (reading.kind === "unclear" || !verb?.decide) return decideUnclear(reading, desk);
   const missing = askMissing(reading);
   if (missing) return { kind: "ask", ask: missing };
   if (reading.longAgo && reading.date && !matter.confirmed.includes("long ago")) {
@@ -41,76 +35,94 @@ export function decide(matter: Matter, desk: Omit<Desk, "confirmed">): Decision 
       ask: { ...confirmation(prompt, { label: `Yes, ${day}`, confirm: "long ago" }), wants: "day" },
     };
   }
+  const household = householdQuestion(matter, desk);
+  if (household) return { kind: "ask", ask: household };
   const itsDesk = verb.byItsDay ? deskOfItsDay(reading, desk) : desk;
-  return withDoer(verb.decide(reading as never, { ...itsDesk, confirmed: matter.confirmed }), reading.by);
+  return doneBy(reading.by, verb.decide(reading as never, { ...itsDesk, confirmed: matter.confirmed }));
 }
 
-/** Who of the household did it stays with every fact of the note. */
-function withDoer(decision: Decision, by: string | undefined): Decision {
+/** What is recorded says who of the household did it. */
+function doneBy(by: string | undefined, decision: Decision): Decision {
   if (decision.kind !== "record" || by === undefined) return decision;
   return { ...decision, facts: decision.facts.map((fact) => ({ ...fact, by })) };
 }
 
-/** An unclear note is asked about where its own words suggest notes that would work; else it is only explained. */
-function decideUnclear(reading: Reading, today: string): Decision {
+/** What becomes of a reading by itself, nothing of it settled yet. */
+export function decideWhole(
+  reading: Reading,
+  desk: Omit<Desk, "confirmed">,
+  confirmed: string[] = [],
+): Decision {
+  return decide({ ...newMatter(reading, desk.today), confirmed }, desk);
+}
+
+/** "Sold #2 desk 140.00": a reading on a button. */
+export function wholeLabel(reading: Reading, desk: Omit<Desk, "confirmed">): string {
+  return labelOfWhole(reading, decideWhole(reading, desk), desk, deciding);
+}
+
+const deciding: Deciding = { decide: decideWhole, verbOf };
+
+/**
+ * An unclear note is asked about with the whole readings that it may be, each tried against the books; where none
+ * stands it is only explained.
+ */
+function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decision {
   const unclear = reading.kind === "unclear" ? reading : null;
   const why = unclear?.why ?? "I could not read that as a note.";
-  const choices: Choice[] = [];
-  for (const note of unclear?.instead ?? []) {
-    const readings = readMessage(note, today);
-    if (readings.every((option) => isOnlySaid(option, reading.text))) {
-      choices.push({ label: note, effect: { kind: "instead", readings } });
-    }
-  }
-  if (choices.length < 2)
-    return { kind: "refuse", why: withExample(why, unclear?.instead?.[0], reading.text) };
-  return { kind: "ask", ask: { prompt: why, wants: "choice", choices: [...choices, NEVER_MIND] } };
+  const standing = standingOf(unclear?.could ?? [], desk, deciding, unclear?.byBooks);
+  if (standing.length === 0) return { kind: "refuse", why };
+  const left = standing.length === 1 ? (unclear?.left ?? []) : [];
+  return { kind: "ask", ask: askWhich(promptOf(why, unclear?.left ?? []), standing, { left }) };
 }
 
-/** Whether a suggested note adds nothing of its own, such as a piece or an amount that was only an example. */
-function isOnlySaid(option: Reading, text: string): boolean {
-  if (option.kind === "unclear" || option.missing?.length) return false;
-  const amounts = amountsSaid(text);
-  if (amountsIn(option).some((cents) => !amounts.has(cents))) return false;
-  if ("rate" in option && option.rate !== undefined && !/%|percent/i.test(text)) return false;
-  const named = readBareMention(text.replace(/[^\p{L}\s#'-]+/gu, " "))?.name;
-  const mentions = "pieces" in option && Array.isArray(option.pieces) ? option.pieces : [];
-  const said = (name: string | undefined) => !name || name === named || text.toLowerCase().includes(name);
-  return mentions.every((mention) => said(mention.name)) && !("what" in option && !said(option.what));
+/** Why it is asked; how to say it otherwise is not needed beside buttons that do. */
+function promptOf(why: string, left: readonly string[]): string {
+  if (left.length > 0) return `I don't know "${left.join(" ")}". Is it this?`;
+  return /^[^.?!]+[.?!]/.exec(why)?.[0] ?? why;
 }
 
-const AMOUNT_FIELDS = ["price", "amount", "balance", "cut", "deposit"] as const;
-
-/** The amounts of a suggested note in cents, a goal's count of pieces as so many whole ones. */
-function amountsIn(option: Reading): number[] {
-  const fields = option as Partial<Record<(typeof AMOUNT_FIELDS)[number] | "pieces", unknown>>;
-  const amounts = AMOUNT_FIELDS.map((field) => fields[field]);
-  const count = typeof fields.pieces === "number" ? fields.pieces * 100 : undefined;
-  return [...amounts, count].filter((amount) => typeof amount === "number");
+/**
+ * The matter as the books and the talk leave it: the one reading of an unclear note that can be, the piece that "it"
+ * means. The same matter where they settle nothing.
+ */
+export function meant(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
+  const { reading } = matter;
+  const fetched = reading.kind === "collect" ? fetchedOf(reading, desk) : null;
+  if (fetched) return { ...matter, ...fetched };
+  if (reading.kind === "unclear") return { ...matter, ...onlyStanding(reading, desk) };
+  const given = talkedOf(reading, desk, deciding);
+  return given === reading ? matter : { ...matter, reading: given };
 }
 
-/** Longest run of words that can be one amount, as in "one hundred and forty five". */
-const AMOUNT_WORDS_MAX = 5;
-/** A clause longer than this is no note with a word left out, and trying all its runs would take long. */
-const WORDS_TRIED_MAX = 40;
-
-/** Every amount that some run of the first words typed can be, in cents. */
-function amountsSaid(text: string): Set<number> {
-  const words = text
-    .trim()
-    .split(/\s+/, WORDS_TRIED_MAX)
-    .map((word) => word.replace(/[.,!?]+$/, ""));
-  const runs = words.flatMap((_, start) =>
-    Array.from({ length: AMOUNT_WORDS_MAX }, (_, more) => words.slice(start, start + more + 1).join(" ")),
-  );
-  return new Set(runs.map(readBareMoney).filter((cents) => cents !== null));
+function onlyStanding(
+  reading: ReadingOf<"unclear">,
+  desk: Omit<Desk, "confirmed">,
+): Partial<Pick<Matter, "reading" | "confirmed">> {
+  const { could = [], left = [] } = reading;
+  const [only] = could;
+  const isPassed =
+    left.length > 0 &&
+    could.length === 1 &&
+    left.every((word) => desk.talk?.passed?.has(`${only!.kind} ${word}`));
+  if (!reading.byBooks && !isPassed && !desk.talk?.replied) return {};
+  const standing = standingOf(could, desk, deciding, reading.byBooks);
+  const [first, ...others] = standing;
+  if (!first) return {};
+  const isOnly = (reading.byBooks || isPassed) && others.length === 0;
+  if (!isOnly && !isNextStep(reading, first.reading, desk)) return {};
+  return { reading: first.reading, confirmed: first.confirmed };
 }
 
-/** A note that would have worked helps only where it takes up something that was typed. */
-function withExample(why: string, note: string | undefined, text: string): string {
-  const typed = new Set(text.toLowerCase().match(/[\p{L}\d]{2,}/gu));
-  const isBuilt = note?.split(/\s+/).some((word) => typed.has(word)) && !why.includes(`"${note}"`);
-  return isBuilt ? `${why}\nLike: ${note}` : why;
+/** "armoire 180" in reply to its message: the likeliest by the books, where that is a listing of a piece not listed. */
+function isNextStep(
+  { left }: ReadingOf<"unclear">,
+  first: Reading,
+  { talk, books }: Omit<Desk, "confirmed">,
+): boolean {
+  if (left || first.kind !== "list") return false;
+  const replied = talk?.replied ?? [];
+  return replied.length > 0 && replied.every((number) => books.pieces.get(number)?.listed === null);
 }
 
 /**

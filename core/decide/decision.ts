@@ -11,10 +11,22 @@ export interface Desk {
   today: Day;
   /** The next piece number that was never given. */
   nextPiece: number;
+  /** What was spoken of before this note. */
+  talk?: Talk;
   /** Names of the odd things that the person has already said yes to for this reading. */
   confirmed: readonly string[];
   /** What correcting earlier notes may look at; absent where only a new note may stand. */
   past?: Past;
+}
+
+/** The talk around a note, by piece numbers. */
+export interface Talk {
+  /** The pieces of the message replied to. */
+  replied?: number[];
+  /** Those of this person's last recorded note or answer of the day. */
+  latest?: number[];
+  /** Words that this ledger has learnt to pass over beside a verb: "sell zorp". */
+  passed?: ReadonlySet<string>;
 }
 
 /** A reading on its way to the books: what was said, and what answers have settled since. */
@@ -42,7 +54,13 @@ export type Effect =
   /** The reading goes on with these changes; `confirm` names an odd thing said yes to. */
   | { kind: "settle"; change?: Partial<Reading>; confirm?: string }
   /** Other readings take its place, decided in order; `confirm` names an odd thing said yes to. */
-  | { kind: "instead"; readings: Reading[]; confirm?: string }
+  | {
+      kind: "instead";
+      readings: Reading[];
+      confirm?: string;
+      /** Words from no list that the person passes over by picking this. */
+      passed?: string[];
+    }
   /** Voids what stands of a message (its root note): all of it, or what the person answering recorded. */
   | { kind: "undo"; root: number; own: boolean }
   /** Replaces the amount of one fact. */
@@ -53,6 +71,8 @@ export type Effect =
   | { kind: "history"; note: number; sent: boolean }
   /** Facts no longer stand, and others take the place of some of them. */
   | { kind: "amend"; voids: number[]; facts: { fact: NewFact; replaces: number }[] }
+  /** The answer leaves a question of its own, in the place of the first. */
+  | { kind: "ask"; ask: Ask; change?: Partial<Reading> }
   | { kind: "drop" };
 
 /** One way to answer: what the button says, the words that pick it when typed, and what it does. */
@@ -75,6 +95,8 @@ export interface Ask {
   mention?: number;
   /** Where other readings have to be settled first, such as a purchase before its sale: these are asked about. */
   first?: Reading[];
+  /** The books hold no piece that this fits: as one of several readings it is none. */
+  misfit?: true;
 }
 
 export type Decision =

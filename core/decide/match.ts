@@ -19,11 +19,14 @@ export type Match =
   /** Pieces of that name exist, but the verb fits none of them. */
   | { kind: "unfit"; pieces: number[] }
   | { kind: "no such number"; number: number }
+  /** Number and name mean different pieces; where the number is none, only those of the name. */
+  | { kind: "at odds"; pieces: number[]; named: number[] }
   | { kind: "none" };
 
 /** Matches one mention to the books, leaving out the pieces that the note has already named. */
 export function matchMention(mention: Mention, books: Books, fit: Fit, taken: ReadonlySet<number>): Match {
-  if (mention.number !== undefined) return matchNumber(mention.number, books, fit);
+  if (mention.number !== undefined)
+    return atOdds(mention, books, fit) ?? matchNumber(mention.number, books, fit);
   const pieces = [...books.pieces.values()].filter((piece) => !taken.has(piece.number));
   const fitting = pieces.filter((piece) => fit.allows(piece));
   for (const level of levels) {
@@ -42,6 +45,19 @@ function matchNumber(number: number, books: Books, fit: Fit): Match {
   return fit.allows(piece) ? { kind: "found", pieces: [number] } : { kind: "unfit", pieces: [number] };
 }
 
+/** "#8 hutch" where #8 is a bench: which of the two is wrong is for the person to say. */
+function atOdds({ number, ...named }: Mention, books: Books, fit: Fit): Match | null {
+  if (named.name === undefined) return null;
+  const piece = books.pieces.get(number!);
+  if (piece && levels.some(({ matches }) => matches(named, piece))) return null;
+  const others = [...books.pieces.values()].filter(
+    (other) => fit.allows(other) && levels[0]!.matches(named, other),
+  );
+  if (!piece && others.length === 0) return null;
+  const numbers = piece && fit.allows(piece) ? [piece.number] : [];
+  return { kind: "at odds", pieces: numbers, named: numbersOf(others) };
+}
+
 interface Level {
   matches(mention: Mention, piece: Readonly<Piece>): boolean;
   /** Whether a single piece found this way is taken without asking. */
@@ -56,12 +72,6 @@ const levels: readonly Level[] = [
   },
   // "kitchen table" said of a table with the trait "kitchen", and the other way round.
   { sure: true, matches: (mention, piece) => sameSet(wordsOf(mention), wordsOf(piece)) },
-  // More is said of the piece than the books know: "white dresser" of a plain "dresser".
-  {
-    sure: true,
-    matches: (mention, piece) =>
-      headOf(mention.name) === headOf(piece.name) && isSubset(wordsOf(piece), wordsOf(mention)),
-  },
   {
     sure: true,
     matches: (mention, piece) =>
@@ -74,6 +84,19 @@ const levels: readonly Level[] = [
     sure: false,
     matches: (mention, piece) =>
       headOf(mention.name) === headOf(piece.name) && isSubset(wordsOf(mention), wordsOf(piece)),
+  },
+  // More is said of the piece than the books know: an office chair is not just any chair, asked.
+  {
+    sure: false,
+    matches: (mention, piece) =>
+      headOf(mention.name) === headOf(piece.name) && isSubset(wordsOf(piece), wordsOf(mention)),
+  },
+  // A white chair is no green chair, and a footstool hardly a stool; yet it may be what is meant.
+  {
+    sure: false,
+    matches: (mention, piece) =>
+      mention.name !== undefined &&
+      (mention.name === piece.name || (piece.name.length > 3 && mention.name.endsWith(piece.name))),
   },
 ];
 

@@ -3,7 +3,7 @@ import { labelOf, numbersLabel, pluralOf } from "../books/label.ts";
 import { statusOf } from "../books/piece.ts";
 import { goneWords } from "../books/problem.ts";
 import { showDay } from "../calendar.ts";
-import { show } from "../money.ts";
+import { type Cents, show } from "../money.ts";
 import { isSetName } from "../notes/furniture.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { type Ask, type Choice, type Decision, type Desk, NEVER_MIND } from "./decision.ts";
@@ -51,6 +51,8 @@ function ask(
   switch (match.kind) {
     case "no such number":
       return { kind: "refuse", why: `There is no #${match.number} on the books. "pieces" lists them.` };
+    case "at odds":
+      return { kind: "ask", ask: numberOrName(reading, index, match, desk) };
     case "several":
       return { kind: "ask", ask: whichOne(reading, index, match.groups, match.sure, desk, need) };
     case "too few":
@@ -88,6 +90,33 @@ function whichOne(
   };
 }
 
+/** Number and name disagree: a button for each, the named pieces first. */
+function numberOrName(
+  reading: WithPieces,
+  index: number,
+  { pieces, named }: { pieces: number[]; named: number[] },
+  desk: Desk,
+): Ask {
+  const mention = reading.pieces![index]!;
+  const candidates = [...named.slice(0, CANDIDATES_SHOWN_MAX), ...pieces];
+  const choices = candidates.map((number) => meaning(reading, index, [number], describe([number], desk)));
+  const numbered = desk.books.pieces.get(mention.number!);
+  const is = numbered
+    ? `#${mention.number} is ${aPiece(nameWith(numbered))}`
+    : `There is no #${mention.number}`;
+  return {
+    misfit: true,
+    prompt: `${is}, not ${aPiece(mention.name!)}. Which is it?`,
+    wants: "pieces",
+    mention: index,
+    choices: [...choices, NEVER_MIND],
+  };
+}
+
+function aPiece(name: string): string {
+  return `${/^[aeiou]/.test(name) ? "an" : "a"} ${name}`;
+}
+
 /** The candidates where they are all the pieces of a name, alike in their words, or only some of these. */
 function wholeAndPart(groups: number[][], { books }: Desk): { whole: number[]; part: number[] } | null {
   const [part, whole, ...more] = [...groups].sort((a, b) => a.length - b.length);
@@ -123,6 +152,7 @@ function tooFew(reading: WithPieces, index: number, pieces: number[], desk: Desk
   const mention = reading.pieces![index]!;
   const said = `${mention.count} ${pluralOf(nameWith(mention))}`;
   return {
+    misfit: true,
     prompt: `You said ${said}; the books have only ${labelOf(desk.books, pieces)}.`,
     wants: "choice",
     choices: [
@@ -149,7 +179,8 @@ function unfit(reading: WithPieces, index: number, pieces: number[], desk: Desk,
     effect: { kind: "drop" },
   };
   const choices = [anotherOne(reading, index, desk, add), skip];
-  return { kind: "ask", ask: { prompt: `${what} ${same}, or ${another}?`, wants: "choice", choices } };
+  const prompt = `${what} ${same}, or ${another}?`;
+  return { kind: "ask", ask: { prompt, wants: "choice", choices, misfit: true } };
 }
 
 function anotherOne(reading: WithPieces, index: number, desk: Desk, label: string): Choice {
@@ -218,8 +249,8 @@ function addFirst(reading: WithPieces, index: number, desk: Desk, mayLeaveOut: b
   const mention = reading.pieces![index]!;
   const [buy, ...rest] = buyFirst(reading, index, desk) as [Reading, ...Reading[]];
   const free = { ...buy, price: 0, missing: [] } as Reading;
-  const shop = { ...reading };
-  delete shop.pieces;
+  // No piece at all, and none that was spoken of before.
+  const shop = { ...reading, pieces: [] };
   const out: Choice[] = mayLeaveOut
     ? [
         {
@@ -230,6 +261,7 @@ function addFirst(reading: WithPieces, index: number, desk: Desk, mayLeaveOut: b
       ]
     : [];
   return {
+    misfit: true,
     prompt: `No ${wordsOf(mention)} on the books. What did ${isOne(mention) ? "it" : "they"} cost? I add ${isOne(mention) ? "it" : "them"} first.`,
     wants: "price",
     choices: [
@@ -267,8 +299,14 @@ function buyFirst(reading: WithPieces, index: number, desk: Desk): Reading[] {
 function meaning(reading: WithPieces, index: number, numbers: readonly number[], label: string): Choice {
   return {
     label,
-    effect: { kind: "settle", change: { pieces: withNumbers(reading, index, numbers).pieces! } },
+    effect: { kind: "settle", change: changeOf(reading, withNumbers(reading, index, numbers)) },
   };
+}
+
+function changeOf(before: WithPieces, after: WithPieces): Partial<Reading> {
+  const price =
+    "price" in after && after.price !== (before as { price?: Cents }).price ? { price: after.price } : {};
+  return { pieces: after.pieces!, ...price } as Partial<Reading>;
 }
 
 /** The reading with one of its mentions settled to these pieces. */
@@ -276,7 +314,21 @@ function withNumbers<R extends WithPieces>(reading: R, index: number, numbers: r
   const mentions: Mention[] = numbers.map((number) => ({ number, count: 1 }));
   const pieces = [...(reading.pieces ?? [])];
   pieces.splice(index, 1, ...mentions);
-  return { ...reading, pieces };
+  // A price of each waited for their count.
+  const price = reading.pieces?.[index]?.plural ? wholePrice(reading, numbers) : undefined;
+  return { ...reading, pieces, ...(price === undefined ? {} : { price }) };
+}
+
+/**
+ * What the pieces come to together, in cents: a price said of each is that of one until the books have counted
+ * them. Undefined where no price was said.
+ */
+export function wholePrice(
+  reading: { pieces?: readonly Mention[]; price?: Cents; each?: true },
+  pieces: readonly number[],
+): Cents | undefined {
+  const isCounted = !reading.each || !reading.pieces?.some(({ plural }) => plural);
+  return reading.price === undefined || isCounted ? reading.price : reading.price * pieces.length;
 }
 
 /** What tells candidates apart on a button: number, words, and the state or price that they share. */
@@ -292,6 +344,13 @@ function stateOf(piece: Readonly<Piece>): string {
   const status = statusOf(piece);
   if (status !== "listed" || piece.listPrice === null) return STATES[status];
   return `listed ${show(piece.listPrice).replace(/\.00$/, "")}`;
+}
+
+/** A mention as said: "2 stools", "#4 desk", "small dresser". */
+export function mentionLabel(mention: Mention): string {
+  const { count = 1, number, name } = mention;
+  if (number !== undefined) return name ? `#${number} ${nameWith(mention)}` : `#${number}`;
+  return count > 1 ? `${count} ${pluralOf(nameWith(mention))}` : wordsOf(mention);
 }
 
 function wordsOf(mention: Mention): string {

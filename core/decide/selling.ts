@@ -80,7 +80,8 @@ function depositQuestion(reading: ReadingOf<"sell">, pieces: Pieces, desk: Desk)
     const prompt = `A deposit of ${show(deposit)} is held, more than ${show(price)}. Which is it?`;
     return { prompt, wants: "choice", choices: [more, settleWhole(whole), NEVER_MIND] };
   }
-  if (listPrice === null || price > listPrice - deposit) return null;
+  const isRestDoubted = reading.fetched && price !== listPrice;
+  if (!isRestDoubted && (listPrice === null || price > listPrice - deposit)) return null;
   const prompt = `${show(deposit)} deposit is held. Is ${show(price)} the whole price, or the rest?`;
   return { prompt, wants: "choice", choices: [settleWhole(`${show(price)} in all`), more, NEVER_MIND] };
 }

@@ -1,5 +1,6 @@
 import type { Clause, Tok } from "./clause.ts";
 import { headsOf, isHead } from "./heads.ts";
+import type { Kind } from "./reading.ts";
 import { maskOf } from "./signs.ts";
 import type { Said } from "./verbs.ts";
 import { language } from "./verbs.ts";
@@ -17,18 +18,38 @@ export interface Choice {
 /** A clause with more verb words than this is no note, and comparing them all would take the square of their number. */
 const HEADS_MAX = 12;
 
+/** What a clause holds that rules kinds out: who it went to is no purchase, nor is a part of a piece. */
+const BARRED: readonly (readonly [(token: Tok) => boolean, readonly Kind[]])[] = [
+  [({ roles }) => roles.actor === "buyer" || roles.actor === "nobody", ["buy", "spend", "pay", "income"]],
+  [({ roles }) => roles.service === true, ["buy", "work", "finish", "list", "income"]],
+  [
+    ({ roles, mention }) => roles.supply !== undefined && mention !== undefined,
+    ["buy", "list", "finish", "start"],
+  ],
+];
+
+function barredOf(tokens: readonly Tok[]): ReadonlySet<Kind> {
+  const barred = new Set<Kind>();
+  for (const token of tokens)
+    if (token.kind === "word" || token.roles.actor)
+      for (const [holds, kinds] of BARRED) if (holds(token)) for (const kind of kinds) barred.add(kind);
+  return barred;
+}
+
 export function chosen(clause: Clause, repeats: Tok | undefined): Choice | null {
   const { tokens } = clause;
   const heads = headPlaces(tokens);
   if (heads.length > HEADS_MAX) return null;
+  const barred = barredOf(tokens);
   let best: Choice | null = null;
   for (const at of heads)
-    if (heads.length === 1 || !isAbsorbed(clause, at, heads)) best = better(best, clause, tokens[at]!);
+    if (heads.length === 1 || !isAbsorbed(clause, at, heads))
+      best = better(best, clause, tokens[at]!, barred);
   if (best) return best;
-  if (repeats && heads.length === 0) return better(null, clause, repeats);
+  if (repeats && heads.length === 0) return better(null, clause, repeats, barred);
   // A verb that was said and does not fit is not overruled by what the clause holds: "returned paint 20".
-  if (heads.some((at) => saysMore(clause, tokens[at]!))) return null;
-  return unsaidChoice(clause.signs.mask);
+  if (barred.size === 0 && heads.some((at) => saysMore(clause, tokens[at]!))) return null;
+  return unsaidChoice(clause.signs.mask, barred);
 }
 
 function headPlaces(tokens: readonly Tok[]): number[] {
@@ -38,11 +59,12 @@ function headPlaces(tokens: readonly Tok[]): number[] {
 }
 
 /** The saying without words that names most of what the clause holds. */
-function unsaidChoice(mask: number): Choice | null {
+function unsaidChoice(mask: number, barred: ReadonlySet<Kind>): Choice | null {
   let best: Said | null = null;
   let most = -1;
   for (const said of language().unsaid) {
-    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0) continue;
+    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0 || barred.has(said.grammar.kind))
+      continue;
     const score = Math.floor(said.weight);
     if (score <= most) continue;
     best = said;
@@ -75,12 +97,13 @@ function isAbsorbed(clause: Clause, at: number, heads: readonly number[]): boole
 }
 
 /** The better of a choice and what one verb word says: a plain verb before a light one, then the fuller saying. */
-function better(before: Choice | null, clause: Clause, token: Tok): Choice | null {
+function better(before: Choice | null, clause: Clause, token: Tok, barred: ReadonlySet<Kind>): Choice | null {
   const after = maskAfter(clause, token);
   const mask = clause.signs.mask | after;
   let best = before;
   for (const { said, tail: words, light } of headsOf(token)) {
-    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0) continue;
+    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0 || barred.has(said.grammar.kind))
+      continue;
     const length = token.to - token.from + words.length * 3;
     const score = (light ? 20 : 100) + length * 3 + said.weight;
     if (best && best.score >= score) continue;

@@ -32,7 +32,8 @@ export type Sign =
   /** "to", "toward" or "on" before the loan. */
   | "loanward"
   /** 365 or 365.25, as the days of a loan's year. */
-  | "yearDays";
+  | "yearDays"
+  | "day";
 
 /** One way to say a kind of note. */
 export interface Saying<K extends Kind> {
@@ -103,13 +104,20 @@ export interface Trouble {
     | "clockUnsaid"
     | "goalUnsaid"
     | "undoMore"
-    | "notMoney"
     | "imperative"
     | "priceOfBoth"
     | "twoNouns"
-    | "unclaimed";
-  /** Whole notes that would have worked, where the rule knows better than the general ones. */
-  instead?: string[];
+    | "unclaimed"
+    /** A word that no slot takes and that is no known aside. */
+    | "left"
+    | "buyer"
+    | "pending"
+    | "unpaid"
+    | "deposit"
+    | "own deposit"
+    | "net"
+    | "part"
+    | "other";
 }
 
 /** The reading half of a verb: its words and slots. */

@@ -1,67 +1,101 @@
+import { type Day, weekdayOf } from "../calendar.ts";
 import type { Choice } from "./choice.ts";
 import { chosen } from "./choice.ts";
 import type { Clause, Tok } from "./clause.ts";
 import { claim, isMark } from "./clause.ts";
 import type { Cut } from "./clauses.ts";
+import { couldBe } from "./could.ts";
+import { type Draft, draft, unclearDraft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
 import { pastDay } from "./quantities/days.ts";
 import { questionOf } from "./questions.ts";
-import type { Kind, Mention, Missing, Reading } from "./reading.ts";
+import type { Kind, Mention, Reading } from "./reading.ts";
 import { HINTS } from "./signs.ts";
-import { pieceCount } from "./slots/money.ts";
+import { centsOfToken, pieceCount } from "./slots/money.ts";
 import { hasCue, slots } from "./slots/slots.ts";
-import { hedgeTrouble, leftoverTrouble } from "./trust.ts";
-import { insteadOf, unclear } from "./unclear.ts";
+import { hedgeTrouble, leftoverTrouble, leftWords } from "./trust.ts";
+import { whyOf } from "./unclear.ts";
 import type { AnyGrammar, Field } from "./verbs.ts";
+import { language } from "./verbs.ts";
 import { CLASHING_SHORT_FORMS } from "./words/furniture.ts";
-
-/** A clause on its way to a reading; fields may still be shared from its neighbours. */
-export interface Draft {
-  kind: Kind;
-  fields: Record<string, unknown>;
-  clause: Clause;
-  /** Fields to ask for where they are not there. */
-  needs: readonly string[];
-  /** It takes a date. */
-  dated: boolean;
-  leadsWithDay: boolean;
-  /** "at estate sale bought desk 20": where, before what. */
-  leadsWithPlace: boolean;
-  /** It needs pieces. */
-  wantsPieces: boolean;
-  /** Its pieces are those of the clause before. */
-  takesBefore: boolean;
-  /** "them": where the clause before named one piece, those of its whole run are meant. */
-  takesSeveral: boolean;
-  follows: boolean;
-  /** The field that holds the price of one of the pieces of the clause before. */
-  eachOf: string | undefined;
-  /** Why it is unclear, with the notes that would have worked. */
-  trouble: Trouble | undefined;
-}
 
 export function interpret(clause: Clause, { repeats, ambiguous }: Cut): Draft {
   const trouble: Trouble | null = ambiguous ? { kind: "priceOfBoth" } : earlyTrouble(clause);
-  if (trouble) return unclearDraft(clause, trouble);
+  if (trouble) return troubled(clause, trouble);
   const asked = repeats ? null : askedDraft(clause);
   if (asked) return asked;
+  const actor = actorOf(clause);
   const choice = chosen(clause, repeats);
-  if (!choice) return unclearDraft(clause, hedgeTrouble(clause) ?? noVerbTrouble(clause));
-  return filledDraft(clause, choice);
+  if (actor?.is === "sold" && (!choice || !TAKES_BUYER.has(choice.said.grammar.kind)))
+    return soldTo(clause, actor);
+  if (!choice) return troubled(clause, hedgeTrouble(clause) ?? noVerbTrouble(clause));
+  const made = filledDraft(clause, choice);
+  return actor ? withActor(made, actor) : made;
 }
 
-/** Words that never say what they seem to. */
-const TAKING_BACK = new Set(["no", "nope", "wait", "no wait", "actually"]);
+/** Who did it, as a row found it: one of ours, or somebody it went to. */
+interface Actor {
+  is: "ours" | "sold";
+  name?: string;
+  /** It left us, or we fetched it: the books know. */
+  orBought?: true;
+}
+
+/** Kinds in which another person may be the one who acts. */
+const TAKES_BUYER: ReadonlySet<Kind> = new Set(["sell", "hold", "fallthrough", "refund", "collect", "trade"]);
+
+function actorOf(clause: Clause): Actor | null {
+  const token = clause.tokens.find(({ roles }) => roles.actor !== undefined);
+  if (!token) return null;
+  const isFetched = token.kind === "piece";
+  if (!isFetched) claim(token);
+  const { actor } = token.roles;
+  if (actor === "nobody") return { is: "sold", ...(isFetched ? { orBought: true } : {}) };
+  const name = token.text.replace(NAME_AROUND, "").trim();
+  return { is: actor === "ours" ? "ours" : "sold", ...(NOBODY.has(name) || name === "" ? {} : { name }) };
+}
+
+/** What stands around a name in the words of its row. */
+const NAME_AROUND = /^(?:(?:its|it is|this is|by|the|a|an|my|our|some) )+| (?:here|speaking|again|texting)$/g;
+const NOBODY = new Set(["he", "she", "they", "someone", "somebody", "who", "buyer", "guy", "lady", "person"]);
+
+function withActor(made: Draft, { is, name }: Actor): Draft {
+  if (name === undefined) return made;
+  const field = is === "ours" ? "by" : "buyer";
+  for (const each of [made, ...made.could])
+    if (field === "by" ? each.dated || each.trouble : TAKES_BUYER.has(each.kind) && each.kind !== "refund")
+      each.fields[field] ??= name;
+  return made;
+}
+
+/** "bob bought the desk 120": a sale, if there is a desk. */
+function soldTo(clause: Clause, actor: Actor): Draft {
+  const head = clause.tokens.find(({ roles }) => roles.heads !== undefined);
+  const grammar = language().grammars.get("sell")!;
+  const made = filledDraft(clause, {
+    said: { grammar, means: {}, needs: 0, rulesOut: 0, weight: 0 },
+    ...(head ? { head } : {}),
+    tail: [],
+    score: 0,
+    mask: 0,
+  });
+  if (made.trouble) return made;
+  const sold = troubled(clause, { kind: "buyer" }, withActor(made, actor));
+  if (actor.orBought) {
+    const { buyer: _, owed: __, fee: ___, ...fields } = made.fields;
+    sold.could.push(draft("buy", fields, clause, language().grammars.get("buy")!));
+  }
+  return sold;
+}
+
+function troubled(clause: Clause, trouble: Trouble, made?: Draft, left: readonly string[] = []): Draft {
+  return unclearDraft(clause, trouble, { could: couldBe(trouble, clause, made), left });
+}
 
 function earlyTrouble(clause: Clause): Trouble | null {
   if (clause.tokens.some((token) => token.unknown && CLASHING_SHORT_FORMS.has(token.text)))
     return { kind: "clashingWord" };
-  // "no 35 miles" takes something back, but only amounts can be corrected so.
-  const [first] = clause.tokens;
-  const takesBack = first !== undefined && TAKING_BACK.has(first.text);
-  return takesBack && (clause.signs.has("miles") || clause.signs.has("duration"))
-    ? { kind: "notMoney" }
-    : null;
+  return null;
 }
 
 function askedDraft(clause: Clause): Draft | null {
@@ -77,7 +111,7 @@ export function questionReading(clause: Clause, line: number): Reading {
   const place = { text: clause.text, line };
   return asked
     ? ({ kind: "ask", ...asked, ...place } as Reading)
-    : unclear(hedgeTrouble(clause) ?? { kind: "question" }, place);
+    : ({ kind: "unclear", why: whyOf(hedgeTrouble(clause) ?? { kind: "question" }), ...place } as Reading);
 }
 
 /** Multiplies a price of each by the count of the pieces that the clause before named; unclear where it named none. */
@@ -87,49 +121,6 @@ export function settleEach(made: Draft, pieces: readonly Mention[], clause: Clau
   made.fields[made.eachOf] = (made.fields[made.eachOf] as number) * count;
   return made;
 }
-
-export function unclearDraft(clause: Clause, trouble: Trouble): Draft {
-  const made = draft("unclear", {}, clause);
-  const instead = trouble.instead ?? insteadOf(trouble, clause);
-  made.trouble = { ...trouble, instead };
-  return made;
-}
-
-function dayLeads({ tokens, signs }: Clause): boolean {
-  if ((signs.hints & HINTS.day) === 0) return false;
-  return tokens.find((token) => !(token.kind === "mark" || token.roles.filler))?.kind === "day";
-}
-
-function placeLeads({ tokens, signs }: Clause): boolean {
-  if ((signs.hints & HINTS.place) === 0) return false;
-  const place = tokens.findIndex((token) => token.roles.place !== undefined);
-  return place >= 0 && tokens.findIndex((token) => token.kind === "piece") > place;
-}
-
-function draft(
-  kind: Kind,
-  fields: Record<string, unknown>,
-  clause: Clause,
-  grammar: AnyGrammar | null = null,
-): Draft {
-  return {
-    kind,
-    fields,
-    clause,
-    needs: grammar?.needs ?? NOTHING_NEEDED,
-    dated: grammar !== null && !grammar.dateless,
-    leadsWithDay: dayLeads(clause),
-    leadsWithPlace: placeLeads(clause),
-    wantsPieces: grammar?.needs.includes("pieces") ?? false,
-    takesBefore: false,
-    takesSeveral: false,
-    follows: false,
-    eachOf: undefined,
-    trouble: undefined,
-  };
-}
-
-const NOTHING_NEEDED: readonly string[] = [];
 
 function filledDraft(clause: Clause, choice: Choice): Draft {
   const { grammar, means } = choice.said;
@@ -146,7 +137,8 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
   if (kind === "fix") claimDenied(clause);
   const made = draft(kind, { ...means }, clause, grammar);
   const trouble = fill(made, grammar, clause);
-  if (trouble) return unclearDraft(clause, trouble);
+  if (trouble) return troubled(clause, trouble, made);
+  if (kind === "sell") fillOwed(made, clause);
   const ownTrouble = (grammar.judge?.(made.fields, clause as never) as Trouble | null | undefined) ?? null;
   const left =
     ownTrouble ??
@@ -154,7 +146,18 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
     hedgeTrouble(clause, kind) ??
     leftoverTrouble(kind, clause) ??
     wholeTrouble(grammar, clause);
-  return left ? unclearDraft(clause, left) : made;
+  if (left) return troubled(clause, left, made, left.kind === "left" ? leftWords(clause) : []);
+  return made;
+}
+
+/** "50 still owed", "she owes me all of it": what a sale has still to bring. */
+function fillOwed(made: Draft, clause: Clause): void {
+  const token = clause.tokens.find(({ roles }) => roles.owed === true);
+  if (!token) return;
+  claim(token);
+  const found = token.amount ? centsOfToken(token) : null;
+  const owed = found === null ? made.fields["price"] : "cents" in found ? found.cents : undefined;
+  if (owed !== undefined) made.fields["owed"] = owed;
 }
 
 /** Kinds that ask how many, or to which it makes no difference. */
@@ -216,14 +219,29 @@ function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | nu
   } else claimPickup(clause);
   const [first, second] = clause.tokens.filter((token) => token.kind === "day" && !token.claimed);
   if (!first) return null;
-  if (second || isDeadline(clause, first)) return { kind: "vagueTime" };
+  if (second && !isSameDay(first, second, clause.today)) return { kind: "vagueTime" };
+  if (isDeadline(clause, first)) return { kind: "vagueTime" };
+  if (second) claim(second);
   if (!DATED_BY_THE_WAY.has(made.kind) && isDayToCome(clause, first)) return { kind: "vagueTime" };
   claim(first);
-  const found = pastDay(first.said!, clause.today);
+  const found = pastDay((second && first.said?.form === "weekday" ? second : first).said!, clause.today);
   if ("wrong" in found) return { kind: found.wrong === "future" ? "future" : "unrealDay" };
   made.fields["date"] = found.day;
   if (found.longAgo) made.fields["longAgo"] = true;
   return null;
+}
+
+/** "tues 5/5": a weekday and a date that agree are one day. */
+function isSameDay(a: Tok, b: Tok, today: Day): boolean {
+  const forms = [a.said?.form, b.said?.form];
+  const [one, other] = [pastDay(a.said!, today), pastDay(b.said!, today)];
+  if (!("day" in one) || !("day" in other)) return false;
+  const weekday = a.said?.form === "weekday" ? a.said : b.said?.form === "weekday" ? b.said : null;
+  const dated = forms[0] === "weekday" ? other : one;
+  return (
+    one.day === other.day ||
+    (weekday !== null && weekday.form === "weekday" && weekdayOf(dated.day) === weekday.weekday)
+  );
 }
 
 /** "sold desk 90 by friday": the next one, and nothing that has happened then. */
@@ -280,27 +298,6 @@ function wholeTrouble(grammar: AnyGrammar, clause: Clause): Trouble | null {
       !token.roles.opinion,
   );
   return free ? { kind: "unknown" } : null;
-}
-
-export function readingOf(made: Draft, line: number): Reading {
-  const { clause } = made;
-  if (made.trouble) return unclear(made.trouble, { text: clause.text, line });
-  const pieces = made.fields["pieces"] as { plural?: true; count?: number }[] | undefined;
-  let missing: Missing[] | undefined;
-  for (const field of made.needs as readonly Missing[]) {
-    // A cut stands in for the new price.
-    if (field === "price" && made.fields["cut"] !== undefined) continue;
-    const isThere =
-      field === "count" ? !pieces?.some((mention) => mention.plural) : made.fields[field] !== undefined;
-    if (!isThere) missing = [...(missing ?? []), field];
-  }
-  if (missing?.includes("count")) for (const mention of pieces ?? []) delete mention.plural;
-  const reading: Record<string, unknown> = { kind: made.kind, ...made.fields };
-  if (missing) reading["missing"] = missing;
-  if (made.follows || made.takesBefore) reading["follows"] = true;
-  reading["text"] = clause.text;
-  reading["line"] = line;
-  return reading as unknown as Reading;
 }
 
 function noVerbTrouble(clause: Clause): Trouble {

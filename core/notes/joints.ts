@@ -10,6 +10,8 @@ import { isAmount, shapeOf } from "./shape.ts";
 function standsAlone(shape: Shape, before: Shape, facts: VerbFacts, comma: boolean): boolean {
   const { head } = before;
   if (shape.miles) return before.miles || !takesSlot(head, "miles", facts);
+  // "sanded dresser and desk 2h": one job on both.
+  if (shape.duration && before.labor && !before.duration && !head && !shape.labor) return false;
   if (shape.duration) return before.duration || !takesSlot(head, "minutes", facts);
   if (shape.stream && shape.amount) return true;
   if (shape.supply && shape.amount) {

@@ -7,11 +7,13 @@ import { CLASHING_SHORT_FORMS, FURNITURE } from "./words/furniture.ts";
 import type { Hedge } from "./words/hedges.ts";
 import { HEDGES, VAGUE_TIMES } from "./words/hedges.ts";
 import { METHODS } from "./words/methods.ts";
+import { EACH_WORDS } from "./words/numbers.ts";
 import { PEOPLE } from "./words/people.ts";
 import { PLACES } from "./words/places.ts";
+import { PLAIN } from "./words/plain.ts";
 import { SHORTHANDS } from "./words/shorthand.ts";
 import { STREAMS } from "./words/streams.ts";
-import { OTHER_SPENDING, SUPPLIES } from "./words/supplies.ts";
+import { FEE_VERBS, OTHER_SPENDING, SUPPLIES } from "./words/supplies.ts";
 import { OPINIONS, TRAITS } from "./words/traits.ts";
 
 /** Everything a word or phrase may be; which of it holds is settled by the words around it. */
@@ -31,6 +33,14 @@ export interface Roles<Head = unknown> {
   filler?: true;
   pronoun?: true;
   labor?: true;
+  /** An ordinary word that says nothing of money, pieces or what became of them. */
+  plain?: true;
+  /** What somebody does to a piece for money. */
+  service?: true;
+  /** Who did it: a buyer, a buyer nobody named, or one of the household. */
+  /** What is still to be paid: the amount of the token, or all of it. */
+  owed?: true;
+  actor?: "buyer" | "nobody" | "ours";
   /** What the phrase tells of a clause that holds it; absent for words that nobody listed. */
   own?: OwnSigns;
 }
@@ -53,6 +63,10 @@ export function rolesOf<Head>(roles: Roles<Head>, over: Roles<Head> = {}): Roles
     filler: over.filler ?? roles.filler,
     pronoun: over.pronoun ?? roles.pronoun,
     labor: over.labor ?? roles.labor,
+    plain: over.plain ?? roles.plain,
+    service: over.service ?? roles.service,
+    owed: over.owed ?? roles.owed,
+    actor: over.actor ?? roles.actor,
     own: undefined,
   };
 }
@@ -233,6 +247,7 @@ export function tradeLexicon<Head>(): Lexicon<Head> {
   for (const person of PEOPLE) lexicon.add(person, { person: true });
   for (const trait of TRAITS) lexicon.add(trait, { trait: true });
   for (const opinion of OPINIONS) lexicon.add(opinion, { opinion: true });
+  for (const word of [...PLAIN, ...FEE_VERBS, ...EACH_WORDS]) lexicon.add(word, { plain: true });
   for (const filler of FILLER) lexicon.add(filler, { filler: true });
   for (const pronoun of PRONOUNS) lexicon.add(pronoun, { pronoun: true });
   return lexicon;

@@ -1,14 +1,17 @@
 import type { Day } from "../calendar.ts";
-import { withAsides } from "./asides.ts";
 import type { Clause, Tok } from "./clause.ts";
 import type { Cut } from "./clauses.ts";
 import { cutsOf } from "./clauses.ts";
-import type { Draft } from "./interpret.ts";
+import type { Draft } from "./draft.ts";
 import { interpret, questionReading } from "./interpret.ts";
+import { mendOf, valueSaid } from "./mends.ts";
 import { withMentions } from "./mentions.ts";
 import { withNames } from "./names.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading } from "./reading.ts";
+import { repeatedIn, standingOf } from "./repeated.ts";
+import { type Trace, withRows } from "./rows/apply.ts";
+import { type Units, unitsOf } from "./rows/pattern.ts";
 import { signsOf } from "./signs.ts";
 import { isJoke, takesItselfBack } from "./takenback.ts";
 import type { Word } from "./text.ts";
@@ -38,24 +41,90 @@ function withoutBullet(words: Word[], line: string): Word[] {
 }
 
 /** The readings of one line; none for a blank one. */
-export function readLine(line: string, today: Day, index: number): Reading[] {
+export function readLine(line: string, today: Day, index: number, trace?: Trace[]): Reading[] {
   const text = line.trim();
   if (text === "") return [];
-  const { lexer, facts } = language();
+  const { lexer } = language();
   const typedWords = withoutBullet(wordsOf(line), line);
   const place = { text, line: index };
   if (!typedWords.some((word) => word.kind !== "mark")) return [unclear({ kind: "unknown" }, place)];
   const { words, norms } = meantBy(line, typedWords, lexer);
-  if (isBotWord(norms)) return [unclear({ kind: "botWord", instead: ["help"] }, place)];
+  if (isBotWord(norms)) return [unclear({ kind: "botWord" }, place)];
   const tokens = withNames(withMentions(withWorkClocks(tokensOf(words, norms, lexer))));
-  if (takesItselfBack(tokens)) return [unclear({ kind: "range" }, place)];
   const typed: Typed = { line, spans: words };
+  const units = unitsOf(tokens);
+  const whole =
+    tokens.length <= WHOLE_TOKENS_MAX ? wholeLine(tokens, units, typed, today, { ...place, trace }) : null;
+  if (whole) return [whole];
+  if (takesItselfBack(tokens)) return [unclear({ kind: "range" }, place)];
   if (startsAsQuestion(tokens)) return [questionReading(clauseOf(tokens, typed, today), index)];
-  const cuts = cutsOf(withAsides(tokens), facts);
+  return clausesOf(tokens, units, typed, today, { ...place, trace });
+}
+
+/** A correction or a standing note is a short line. */
+const WHOLE_TOKENS_MAX = 40;
+
+/** What only a whole line says: a standing note, a correction of an earlier one, the value of the newest. */
+function wholeLine(tokens: Tok[], units: Units, typed: Typed, today: Day, place: Place): Reading | null {
+  const standing = standingReading(tokens, units, typed, today, place);
+  if (standing) return standing;
+  const at = { text: place.text, line: place.line };
+  const mend = mendOf(tokens, units, today, place.trace);
+  if (mend) return { kind: "mend", ...mend, ...at };
+  const value = valueSaid(tokens);
+  return value && { kind: "fix", ...value, ...at };
+}
+
+interface Place {
+  text: string;
+  line: number;
+  trace?: Trace[] | undefined;
+}
+
+/** The readings of a line's clauses, each whole. */
+function clausesOf(
+  tokens: Tok[],
+  units: Units,
+  typed: Typed,
+  today: Day,
+  { text, line, trace }: Place,
+): Reading[] {
+  const place = { text, line };
+  const cuts = cutsOf(withRows(tokens, units, trace), language().facts);
   if (cuts.length > 1 && isJoke(tokens)) return [unclear({ kind: "denial" }, place)];
   const drafts: Draft[] = [];
   for (const cut of cuts) drafts.push(draftOf(cut, typed, today, drafts.at(-1)));
-  return drafts.length > 0 ? togetherOf(drafts, index) : [unclear({ kind: "unknown" }, place)];
+  return drafts.length > 0 ? togetherOf(drafts, line) : [unclear({ kind: "unknown" }, place)];
+}
+
+const REPEATABLE: ReadonlySet<string> = new Set(["spend", "pay", "income"]);
+
+/** "storage 60 every month", "storage is 65 from june", "stop the storage"; null where a line says none of it. */
+function standingReading(
+  tokens: Tok[],
+  units: Units,
+  typed: Typed,
+  today: Day,
+  place: Place,
+): Reading | null {
+  const said = repeatedIn(tokens, units, today);
+  if (!said) return null;
+  const { rest, every, day, from, stop } = said;
+  const at = { text: place.text, line: place.line };
+  const since = from === undefined ? {} : { from };
+  if (stop || every === undefined) {
+    const meant = standingOf(rest, stop === true);
+    if (!meant) return null;
+    repeatedIn(tokens, units, today, place.trace);
+    return { kind: "repeat", ...meant, ...(stop ? { stop } : {}), ...since, ...at } as Reading;
+  }
+  const copies = rest.map((token) => ({ ...token }));
+  const [note, ...others] = clausesOf(copies, unitsOf(copies), typed, today, place);
+  if (!note || others.length > 0 || !REPEATABLE.has(note.kind) || note.missing) return null;
+  repeatedIn(tokens, units, today, place.trace);
+  const { text: _, line: __, ...plain } = note;
+  const which = day === undefined ? {} : { day };
+  return { kind: "repeat", every, ...which, ...since, note: { ...plain, ...at }, ...at } as Reading;
 }
 
 /** "1:45 sanding the desk" is an hour and three quarters, no time of day. */

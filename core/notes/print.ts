@@ -17,7 +17,7 @@ const MONEY = new Set([
 ]);
 const MENTIONS = new Set(["pieces", "gave", "got"]);
 /** Kept on a reading for the conversation, and no part of its documented shape. */
-const INNER = new Set(["kind", "text", "line", "each", "follows", "longAgo", "instead"]);
+const INNER = new Set(["kind", "text", "line", "each", "follows", "longAgo", "byBooks"]);
 
 function printMention({ name, count, traits, number, plural, it }: Mention): object {
   return {
@@ -36,6 +36,7 @@ function printField(field: string, value: unknown): unknown {
   if (field === "note") return printReading(value as Reading);
   if (field === "could") return (value as Reading[]).map(printReading);
   if (field === "of" || field === "to") return printFields(value as object);
+  if (field === "could") return (value as Reading[]).map(printReading);
   if (typeof value === "number" && MONEY.has(field)) return amountText(value);
   return value;
 }

@@ -51,6 +51,8 @@ export interface ReadingFields {
     could?: Reading[];
     /** The words that no reading takes up. */
     left?: string[];
+    /** Nothing is left over: where the books leave one of them standing, it is that. */
+    byBooks?: true;
   };
 }
 
@@ -91,8 +93,6 @@ export interface ReadingCommon {
   follows?: true;
   /** Day and month were said without a year and lie more than nine months back: asked about first. */
   longAgo?: true;
-  /** For an unclear note: notes that would have worked, each a whole line that reads as itself. */
-  instead?: string[];
 }
 
 export type ReadingOf<K extends Kind> = { kind: K } & ReadingFields[K] & ReadingCommon;

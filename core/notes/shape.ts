@@ -30,6 +30,7 @@ export interface Shape {
   loan: boolean;
   percent: boolean;
   pronoun: boolean;
+  labor: boolean;
   filling: boolean;
   /** Hands are paid: "paid cousin 20". */
   hands: boolean;
@@ -57,6 +58,7 @@ export function shapeOf(tokens: readonly Tok[]): Shape {
     loan: false,
     percent: false,
     pronoun: false,
+    labor: false,
     filling: true,
     hands: false,
     fee: false,
@@ -122,6 +124,7 @@ function addToShape(shape: Shape, token: Tok, next: Tok | undefined): void {
   if (text === "loan" || text === "loans") shape.loan = true;
   if (text === "paid" || text === "pd" || text === "payed") shape.hands = true;
   if (text === "for" && next?.kind === "word") shape.buyer = true;
-  if (FEES.has(text)) shape.fee = true;
+  if (FEES.has(text) || text.endsWith(" fee") || text.endsWith(" fees")) shape.fee = true;
   if (roles.pronoun) shape.pronoun = true;
+  if (roles.labor) shape.labor = true;
 }

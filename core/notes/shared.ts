@@ -1,4 +1,4 @@
-import type { Draft } from "./interpret.ts";
+import type { Draft } from "./draft.ts";
 
 /** Fields said once at the end of several buys or several sales, and meant for all of them. */
 const SHARED = ["date", "source", "method", "buyer"] as const;

@@ -25,6 +25,7 @@ const SIGNS: readonly Sign[] = [
   "off",
   "loanward",
   "yearDays",
+  "day",
 ];
 const BITS = Object.fromEntries(SIGNS.map((sign, place) => [sign, 1 << place])) as Readonly<
   Record<Sign, number>
@@ -126,6 +127,7 @@ export function signsOf(tokens: readonly Tok[]): Signs {
         if (token.text === "365" || token.text === "365.25") signs.add("yearDays");
         break;
       case "day":
+        signs.add("day");
         signs.hints |= HINTS.day;
         break;
       case "span":

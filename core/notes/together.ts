@@ -1,8 +1,8 @@
 import type { Clause, Tok } from "./clause.ts";
 import { placeAfter } from "./clause.ts";
+import { type Draft, readingOf, unclearDraft } from "./draft.ts";
 import type { Sign } from "./grammar.ts";
-import type { Draft } from "./interpret.ts";
-import { readingOf, settleEach, unclearDraft } from "./interpret.ts";
+import { settleEach } from "./interpret.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { sharedOver } from "./shared.ts";
 import { HINTS } from "./signs.ts";

@@ -225,7 +225,9 @@ function timedAt<Head>(word: Word, norms: readonly string[], at: number, lexer: 
   const digits = word.kind === "digits";
   if (digits ? couldBeDay(norms, at) : DAY_STARTERS.has(norm)) {
     const ahead = norms.slice(at, at + 6);
-    const found = slashIsFraction(norms, at) ? null : dayAt(ahead);
+    const isFraction = slashIsFraction(norms, at, lexer);
+    if (isFraction && isOfSupply(norms, at, lexer)) return { kind: "grain", words: 1 };
+    const found = isFraction ? null : dayAt(ahead);
     if (found && !isRankOfNoun(found, norms, at, lexer))
       return { kind: "day", said: found.said, words: found.words };
   }
@@ -255,12 +257,32 @@ function countsSomething<Head>(norms: readonly string[], at: number, lexer: Lexe
   return roles?.noun !== undefined || roles?.trait === true || roles?.supply !== undefined;
 }
 
-const FRACTIONS = new Set(["1/2", "1/4", "3/4", "1/3", "2/3"]);
+const FRACTIONS = new Set([
+  "1/2",
+  "1/4",
+  "3/4",
+  "1/3",
+  "2/3",
+  "1/8",
+  "3/8",
+  "5/8",
+  "7/8",
+  "1/16",
+  "3/16",
+  "5/16",
+]);
+
+/** "1/2 plywood", "plywood 1/2": how thick it is. */
+function isOfSupply<Head>(norms: readonly string[], at: number, { lexicon }: Lexer<Head>): boolean {
+  const isSupply = (place: number): boolean => lexicon.longest(norms, place)?.roles.supply !== undefined;
+  return isSupply(at + 1) || (at > 0 && isSupply(at - 1));
+}
 
 /** "1/2 hour" and "1/2 inch" are no first of February. */
-function slashIsFraction(norms: readonly string[], at: number): boolean {
+function slashIsFraction<Head>(norms: readonly string[], at: number, lexer: Lexer<Head>): boolean {
   if (!FRACTIONS.has(norms[at]!)) return false;
   const next = norms[at + 1] ?? "";
+  if (isOfSupply(norms, at, lexer)) return true;
   return HOURS.has(next) || /^(?:an?|of|inch|off|in|gallon|quart|price|pint|yard)$/.test(next);
 }
 

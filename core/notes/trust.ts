@@ -15,14 +15,10 @@ import { EACH_WORDS } from "./words/numbers.ts";
  *  3. A number, duration, distance or percent that no slot took: unclear, it must have meant something.
  *  4. A thing of another kind in the same clause (a supply in a sale, a stream in a purchase): unclear.
  *  5. Someone else as the one who bought or paid: unclear.
- *  6. More unknown words than a person adds in passing: unclear.
+ *  6. A word that nobody listed and no slot took: unclear, with what the rest would be.
  *  7. A needed field that is not there: missing, and asked for.
  *  8. Anything else is recorded as read.
  */
-
-/** Unknown words allowed beside a verb that was said, and where only what it holds says the kind. */
-const UNKNOWN_MAX_SAID = 8;
-const UNKNOWN_MAX_UNSAID = 2;
 
 /** Kinds in which somebody else may stand as the one who acts: a buyer backs out, puts money down, brings back. */
 const OTHERS_ACT: ReadonlySet<Kind> = new Set(["fallthrough", "hold", "refund", "income", "statement"]);
@@ -121,18 +117,23 @@ const NEAR_AMOUNT =
 /** Rules 3 to 6. */
 export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
   let found: Trouble["kind"] | null = null;
-  let unknown = 0;
   for (const token of clause.tokens) {
     if (token.claimed || token.kind === "mark") continue;
-    if (token.unknown) unknown += 1;
     const trouble = leftover(kind, clause, token);
     if (trouble && (!found || RANK.indexOf(trouble) < RANK.indexOf(found))) found = trouble;
   }
   if (found) return { kind: found };
   if (clause.signs.has("person") && !OTHERS_ACT.has(kind) && !isMyself(clause) && somebodyElse(clause))
     return { kind: "anotherPerson" };
-  return unknown > (clause.head ? UNKNOWN_MAX_SAID : UNKNOWN_MAX_UNSAID) ? { kind: "unknown" } : null;
+  return leftWords(clause).length > 0 ? { kind: "left" } : null;
 }
+
+/** The words of a clause that no slot took and nobody knows. */
+export function leftWords({ tokens }: Clause): string[] {
+  return tokens.flatMap((token) => (isLeft(token) ? [token.text] : []));
+}
+
+const isLeft = ({ kind, claimed, unknown }: Tok): boolean => kind === "word" && !claimed && unknown === true;
 
 /** Of two things left over the same one is always named. */
 const RANK: readonly Trouble["kind"][] = ["unclaimed", "eachOfUnknown", "twoKinds", "vagueTime"];

@@ -16,6 +16,7 @@ import type { Lexer } from "./tokens.ts";
 import { OPENINGS } from "./tokens.ts";
 import { LABORS } from "./words/labors.ts";
 import { ORDINARY } from "./words/ordinary.ts";
+import { PARTS } from "./words/traits.ts";
 
 /** One saying of a kind, ready to be held against what a clause holds. */
 export interface Said {
@@ -156,7 +157,7 @@ function build(): Language {
   for (const word of LABORS) lexicon.add(word, { labor: true });
   for (const word of OPENINGS) lexicon.addOpening(word);
   const shorts = shorthands();
-  const ordinary = new Set([...ORDINARY, ...KEYWORDS, ...questionWords(), ...lexicon.vocabulary]);
+  const ordinary = new Set([...ORDINARY, ...PARTS, ...KEYWORDS, ...questionWords(), ...lexicon.vocabulary]);
   for (const short of shorts.keys()) ordinary.delete(short);
   const speller = makeSpeller(
     [...lexicon.targets, ...TIME_WORDS].filter((word) => !shorts.has(word)),

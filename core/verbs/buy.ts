@@ -183,6 +183,12 @@ export const buy = defineVerb({
     },
   },
 
+  offered({ price, method, source }, names) {
+    if (price === undefined) return `Bought ${names}`;
+    const paid = price === 0 ? "free" : `${show(price)}${methodWords(method)}`;
+    return `Bought ${names} ${paid}${source ? `, ${source}` : ""}`;
+  },
+
   decide(reading, desk) {
     const mentions = reading.pieces ?? [];
     if (mentions.some((mention) => mention.number !== undefined)) {

@@ -61,6 +61,35 @@ const payable: Fit = {
   prefers: (piece) => piece.owed > 0 || piece.hold !== null,
 };
 
+/** "the other 50", "the rest": what was still to come of a sale, whoever brought or got it. */
+const COLLECTED = [
+  "got",
+  "paid",
+  "paid me",
+  "gave me",
+  "collected",
+  "sent",
+  "sent me",
+  "received",
+  "brought",
+  "brought me",
+  "took",
+].flatMap((verb) =>
+  [
+    "the other",
+    "the rest",
+    "the remaining",
+    "the balance",
+    "the last",
+    "his other",
+    "her other",
+    "the remainder",
+    "what he owed",
+    "what she owed",
+    "what they owed",
+  ].map((what) => `${verb} ${what}`),
+);
+
 export const collect = defineVerb({
   kind: "collect",
   example: "got the other 50 for #2",
@@ -68,24 +97,29 @@ export const collect = defineVerb({
   books: rules,
   reads: {
     says: [
+      { say: COLLECTED, without: ["loan", "supply"] },
       {
-        say: [
-          "got the other",
-          "got the rest",
-          "paid the rest",
-          "paid the other",
-          "paid up",
-          "paid what",
-          "collected the rest",
-          "collected the other",
-          "got the balance",
-          "paid the balance",
-        ],
-        without: ["loan", "supply"],
+        say: ["collected", "settled up", "squared up", "paid me back", "paid off", "paid up"],
+        with: ["number"],
+        without: ["loan", "supply", "stream"],
       },
     ],
     slots: { amount: "money", pieces: "pieces", method: "method" },
-    absorbs: ["for", "owed", "owes", "rest", "the rest", "other"],
+    absorbs: [
+      "for",
+      "owed",
+      "owes",
+      "owed me",
+      "the rest",
+      "rest",
+      "other",
+      "paid",
+      "paid me",
+      "got",
+      "for the",
+      "balance",
+      "left",
+    ],
   },
 
   decide(reading, desk) {

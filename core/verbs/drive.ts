@@ -96,6 +96,8 @@ export const drive = defineVerb({
     ],
   },
 
+  offered: ({ miles }, names) => `Drove ${miles ?? "some"} miles${names ? ` for ${names}` : ""}`,
+
   decide(reading, desk) {
     const need = { fit: ever, question: "was it for", unknown: "add or leave out" } as const;
     const settled = settlePieces(reading, desk, need);

@@ -7,7 +7,7 @@ import { statusOf } from "../books/piece.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { depositOf, sharesOfDeposit } from "../books/shares.ts";
-import { type Ask, NEVER_MIND } from "../decide/decision.ts";
+import { type Ask, type Decision, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { held } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
@@ -148,18 +148,19 @@ export const fallthrough = defineVerb({
     judge: judgeFallthrough,
   },
 
+  offered({ refunded, kept }, names) {
+    const money = refunded ? `, gave back ${show(refunded)}` : kept ? `, kept ${show(kept)}` : "";
+    return `Buyer of ${names} gone${money}`;
+  },
+
   decide(reading, desk) {
     const need = { fit: held, question: "fell through", unknown: "refuse", lacks: "not on hold" } as const;
     const settled = settlePieces(reading, desk, need);
     if (settled.kind !== "settled") return settled;
     const deposit = depositOf(piecesOf(desk.books, settled));
     const said = reading.refunded ?? reading.kept;
-    if (said !== undefined && said > deposit) {
-      return {
-        kind: "refuse",
-        why: `Only ${show(deposit)} is held on ${labelOf(desk.books, settled.pieces)}.`,
-      };
-    }
+    if (said !== undefined && said > deposit)
+      return moreThanHeld(reading, deposit, labelOf(desk.books, settled.pieces));
     const ask = depositQuestion(reading, deposit);
     if (ask) return { kind: "ask", ask };
     const kept = reading.refunded === undefined && reading.kept !== undefined;
@@ -188,6 +189,17 @@ export const fallthrough = defineVerb({
     return [`Buyer gone: ${state}${money}${dayWords(fact, today)}`];
   },
 });
+
+/** No more can be given back or kept than is held: that is offered, where anything is. */
+function moreThanHeld(reading: ReadingOf<"fallthrough">, deposit: Cents, names: string): Decision {
+  const why = `Only ${show(deposit)} is held on ${names}.`;
+  if (deposit === 0) return { kind: "refuse", why };
+  const isKept = reading.refunded === undefined;
+  const change = isKept ? { kept: deposit } : { refunded: deposit };
+  const label = `${isKept ? "Kept" : "Gave back"} ${show(deposit)}`;
+  const choices = [{ label, words: ["yes", "all"], effect: { kind: "settle" as const, change } }, NEVER_MIND];
+  return { kind: "ask", ask: { prompt: `${why} Was it that?`, wants: "refunded", choices } };
+}
 
 /** Where a deposit is held, what became of it has to be known; any part of it is taken as said. */
 function depositQuestion({ refunded, kept }: ReadingOf<"fallthrough">, deposit: Cents): Ask | null {

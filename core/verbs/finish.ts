@@ -84,6 +84,8 @@ export const finish = defineVerb({
     absorbs: ["done", "finished", "ready"],
   },
 
+  offered: (_, names) => `Finished ${names}`,
+
   decide(reading, desk) {
     const fit = hereBut((piece) => piece.finished !== null);
     const settled = settlePieces(reading, desk, { fit, question: "is finished", unknown: "add" });

@@ -4,9 +4,48 @@ import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
   interface ReadingFields {
-    fix: { amount?: Cents };
+    /** One of them: what the newest note has in its place. */
+    fix: { amount?: Cents; minutes?: number; miles?: string; percent?: string };
   }
 }
+
+/** Words that correct what was just said. */
+const CORRECTING = [
+  "make that",
+  "make it",
+  "meant",
+  "i meant",
+  "meant to say",
+  "i meant to say",
+  "meant to put",
+  "should be",
+  "should have been",
+  "shouldve been",
+  "shoulda been",
+  "was supposed to be",
+  "supposed to be",
+  "that should be",
+  "it should be",
+  "change that to",
+  "change it to",
+  "change to",
+  "correction",
+  "correct that to",
+  "fix that to",
+  "fix",
+  "fix it to",
+  "fix to",
+  "it was actually",
+  "was actually",
+  "actually it was",
+  "no it was",
+];
+
+/** Words that correct what was just said where nothing else is named. */
+const NO_BUT = [
+  ...["no", "nope", "no wait", "wait no", "wait", "actually", "sorry", "it was", "that was"],
+  ...["oops", "oops it was", "no make that", "no actually", "it cost", "that cost"],
+];
 
 export const fix = defineVerb({
   kind: "fix",
@@ -14,62 +53,35 @@ export const fix = defineVerb({
   reads: {
     says: [
       {
-        say: [
-          "make that",
-          "make it",
-          "meant",
-          "i meant",
-          "meant to say",
-          "i meant to say",
-          "meant to put",
-          "should be",
-          "should have been",
-          "shouldve been",
-          "shoulda been",
-          "was supposed to be",
-          "supposed to be",
-          "that should be",
-          "it should be",
-          "change that to",
-          "change it to",
-          "change to",
-          "correction",
-          "correct that to",
-          "fix that to",
-          "fix",
-          "fix it to",
-          "fix to",
-          "it was actually",
-          "was actually",
-          "actually it was",
-          "no it was",
-        ],
+        say: CORRECTING,
         with: ["number"],
         without: ["piece", "loan", "supply", "stream"],
       },
+      ...(["duration", "miles", "percent"] as const).map((measure) => ({
+        say: CORRECTING,
+        with: [measure],
+        without: ["piece", "loan", "supply", "stream", "labor", "number", "tax"] as const,
+      })),
       {
-        say: [
-          "no",
-          "nope",
-          "no wait",
-          "wait no",
-          "wait",
-          "actually",
-          "sorry",
-          "it was",
-          "that was",
-          "oops",
-          "oops it was",
-          "no make that",
-          "no actually",
-        ],
+        say: ["that was", "it was", "make that", "make it", "should be", "that should be", "it should be"],
+        with: ["day"],
+        without: ["named", "number", "piece", "loan", "supply", "stream", "duration", "miles", "unknown"],
+        light: true,
+      },
+      {
+        say: NO_BUT,
         with: ["number"],
         without: ["piece", "named", "loan", "supply", "stream", "duration", "miles"],
         light: true,
       },
+      ...(["duration", "miles", "percent"] as const).map((measure) => ({
+        say: NO_BUT,
+        with: [measure],
+        without: ["piece", "named", "loan", "supply", "stream", "labor", "number", "tax"] as const,
+        light: true as const,
+      })),
     ],
-    slots: { amount: "money" },
-    needs: ["amount"],
+    slots: { amount: "money", minutes: "minutes", miles: "miles", percent: "percent" },
     absorbs: [
       "no",
       "nope",
@@ -90,7 +102,6 @@ export const fix = defineVerb({
       "said",
     ],
     whole: true,
-    dateless: true,
     judge: judgeFix,
   },
 });

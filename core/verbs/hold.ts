@@ -82,6 +82,7 @@ export const hold = defineVerb({
         say: [
           "down on",
           "down for",
+          "down from",
           "down payment",
           "down payment on",
           "down payment for",
@@ -133,6 +134,10 @@ export const hold = defineVerb({
       "emailed",
     ],
     judge: judgeHold,
+  },
+
+  offered({ deposit, buyer }, names) {
+    return `Hold ${names}${buyer ? ` for ${buyer}` : ""}${deposit ? `, deposit ${show(deposit)}` : ""}`;
   },
 
   decide(reading, desk) {

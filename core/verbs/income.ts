@@ -97,6 +97,8 @@ export const income = defineVerb({
         : null,
   },
 
+  offered: ({ amount, stream }) => `Other income ${show(amount ?? 0)}${stream ? ` from ${stream}` : ""}`,
+
   decide(reading, desk) {
     const { stream, method } = reading;
     const data = { stream: stream!, ...(method ? { method } : {}) };

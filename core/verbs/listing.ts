@@ -6,7 +6,7 @@ import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { dayWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
 import { hereBut } from "../decide/fits.ts";
-import { settlePieces } from "../decide/pieces.ts";
+import { settlePieces, wholePrice } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { says } from "../notes/clause.ts";
@@ -68,6 +68,10 @@ export const list = defineVerb({
           "put up",
           "up for sale",
           "advertised",
+          "uploaded",
+          "uploading",
+          "upload",
+          "put … online",
         ],
       },
       {
@@ -92,6 +96,8 @@ export const list = defineVerb({
         : null,
   },
 
+  offered: ({ price }, names) => `Listed ${names}${price === undefined ? "" : ` at ${show(price)}`}`,
+
   decide(reading, desk) {
     const fit = hereBut((piece) => piece.listed !== null);
     const settled = settlePieces(reading, desk, { fit, question: "did you list", unknown: "add" });
@@ -100,7 +106,9 @@ export const list = defineVerb({
     const day = reading.date ?? desk.today;
     return {
       kind: "record",
-      facts: [{ kind: "list", day, pieces: settled.pieces, amount: reading.price!, data }],
+      facts: [
+        { kind: "list", day, pieces: settled.pieces, amount: wholePrice(reading, settled.pieces)!, data },
+      ],
     };
   },
   echo({ fact, books, today }) {

@@ -87,6 +87,10 @@ export const loan = defineVerb({
     absorbs: ["rate", "at", "interest", "balance", "owe", "interest rate", "apr", "called", "named"],
   },
 
+  offered({ balance, rate, loan }) {
+    return `New loan${loan ? ` ${loan}` : ""} ${show(balance ?? 0)}${rate ? ` at ${rate}%` : ""}`;
+  },
+
   decide(reading, desk) {
     const name = reading.loan ?? UNNAMED_LOAN;
     if (desk.books.loans.has(name)) return { kind: "ask", ask: nameTaken(reading, name) };

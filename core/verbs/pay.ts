@@ -100,10 +100,15 @@ export const pay = defineVerb({
       "to the loan",
       "principal",
       "monthly",
+      "money",
+      "something",
     ],
     judge: (_, clause) =>
       says(clause, /^(?:balance|statement|owe|owed|rate)$/) ? { kind: "loanAlone" } : null,
   },
+
+  offered: ({ amount, loan }) =>
+    `Paid ${loan && loan !== "loan" ? `${loan} loan` : "loan"} ${show(amount ?? 0)}`,
 
   decide(reading, desk) {
     if (desk.books.loans.size === 0) return { kind: "ask", ask: loanFirst(reading, desk) };

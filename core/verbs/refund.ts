@@ -171,6 +171,9 @@ export const refund = defineVerb({
     judge: judgeRefund,
   },
 
+  offered: ({ amount, returned }, names) =>
+    `Gave back ${amount === undefined ? "" : `${show(amount)} `}on ${names}${returned ? ", it came back" : ""}`,
+
   decide(reading, desk) {
     const need = { fit: paidFor, question: "was it", unknown: "refuse", lacks: "not sold" } as const;
     const settled = settlePieces(reading, desk, need);
@@ -240,8 +243,25 @@ function askBeforeRefund(
       : `How much did you give back on ${names}?`;
     return { prompt, wants: "amount", choices: [all, NEVER_MIND] };
   }
+  const more = moreThanPaid(amount, pieces, names);
+  if (more) return more;
   if (returned || owed === 0 || desk.confirmed.includes("cash back")) return null;
   return cashOrOwed(amount, owed);
+}
+
+/** No more can be given back than a piece brought in: that is offered, where anything is. */
+function moreThanPaid(amount: Cents, pieces: readonly Readonly<Piece>[], names: string): Ask | null {
+  const [only, ...others] = pieces;
+  if (!only || others.length > 0) return null;
+  const brought = proceedsOf(only) - only.owed;
+  if (amount <= brought || brought <= 0) return null;
+  const all: Choice = {
+    label: `Gave back ${show(brought)}`,
+    words: ["yes", "all"],
+    effect: { kind: "settle", change: { amount: brought } },
+  };
+  const prompt = `${names} brought in ${show(brought)}, no more can be given back. Was it that?`;
+  return { prompt, wants: "amount", choices: [all, NEVER_MIND] };
 }
 
 function moreThanOwed(amount: Cents | undefined, owed: Cents, names: string): Ask | null {

@@ -6,7 +6,6 @@ import { categoryShape, dayShape, wordsShape } from "../books/shapes.ts";
 import { nextDue } from "../books/standing.ts";
 import { type Day, showDay } from "../calendar.ts";
 import type { Decision, Desk } from "../decide/decision.ts";
-import { judgeRepeat } from "../decide/repeated.ts";
 import { askFirst, setUp } from "../decide/repeating.ts";
 import { standingMeant, standingWords } from "../decide/standing.ts";
 import type { Cents } from "../money.ts";
@@ -104,14 +103,9 @@ export const repeat = defineVerb({
   example: "storage 60 every month",
   books: rules,
   reads: {
-    says: [
-      { say: ["every month", "each month", "a month from"], with: ["number"], means: { every: "month" } },
-      { say: ["every week", "each week"], with: ["number"], means: { every: "week" } },
-      { say: ["every year", "each year"], with: ["number"], means: { every: "year" } },
-    ],
+    // How often is a part of the line of its own (notes/repeated.ts); the rest of it is the note that repeats.
+    says: [],
     slots: {},
-    absorbs: ["paid", "pay", "to", "sent"],
-    judge: judgeRepeat,
   },
 
   decide(reading, desk) {

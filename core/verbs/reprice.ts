@@ -8,7 +8,7 @@ import type { FactRules } from "../books/rules.ts";
 import { confirmation } from "../decide/decision.ts";
 import { dayWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
-import { settlePieces } from "../decide/pieces.ts";
+import { settlePieces, wholePrice } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgePrice } from "../notes/judging/repricing.ts";
@@ -129,10 +129,16 @@ export const reprice = defineVerb({
     judge: judgePrice,
   },
 
-  decide(reading, desk) {
+  offered({ price, cut }, names) {
+    return cut === undefined ? `${names} now ${show(price ?? 0)}` : `${names}, ${show(cut)} less`;
+  },
+
+  decide(said, desk) {
     const fit = { allows: here.allows, prefers: (piece: { listed: string | null }) => piece.listed !== null };
-    const settled = settlePieces(reading, desk, { fit, question: "has the new price", unknown: "refuse" });
+    const settled = settlePieces(said, desk, { fit, question: "has the new price", unknown: "refuse" });
     if (settled.kind !== "settled") return settled;
+    const price = wholePrice(said, settled.pieces);
+    const reading = price === undefined ? said : { ...said, price };
     const day = reading.date ?? desk.today;
     const pieces = piecesOf(desk.books, settled);
     const names = namesOf(desk.books, settled);
@@ -140,9 +146,16 @@ export const reprice = defineVerb({
       if (reading.price === undefined)
         return { kind: "refuse", why: `${names} is not listed, so there is no price to cut.` };
       const mentions = settled.pieces.map((number) => ({ number, count: 1 }));
-      const { price, text, line } = reading;
-      const listing = { kind: "list" as const, pieces: mentions, price, date: day, text, line };
-      const ask = confirmation(`${names} is not listed yet. List it at ${show(price)}?`, {
+      const { text, line } = reading;
+      const listing = {
+        kind: "list" as const,
+        pieces: mentions,
+        price: reading.price,
+        date: day,
+        text,
+        line,
+      };
+      const ask = confirmation(`${names} is not listed yet. List it at ${show(reading.price)}?`, {
         label: "List it",
         confirm: "",
       });

@@ -111,6 +111,11 @@ export const retire = defineVerb({
         : null,
   },
 
+  offered({ how }, names) {
+    const words = { kept: "Kept", given: "Gave away", scrapped: "Scrapped" };
+    return `${words[how ?? "kept"]} ${names}`;
+  },
+
   decide(reading, desk) {
     const settled = settlePieces(reading, desk, { fit: here, question: "was it", unknown: "add" });
     if (settled.kind !== "settled") return settled;

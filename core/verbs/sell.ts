@@ -10,7 +10,7 @@ import { depositOf, dueOf, sharesOfSale } from "../books/shares.ts";
 import { sellOne } from "../books/sold.ts";
 import { dayWords, methodWords, namesOf, piecesOf, profitLines, sharesWords } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
-import { settlePieces } from "../decide/pieces.ts";
+import { settlePieces, wholePrice } from "../decide/pieces.ts";
 import { depositFate, doubtOfSale } from "../decide/selling.ts";
 import { type Cents, show } from "../money.ts";
 import { judgeSale } from "../notes/judging/selling.ts";
@@ -27,6 +27,8 @@ declare module "../notes/reading.ts" {
       buyer?: string;
       /** What of the price is still to come. */
       owed?: Cents;
+      /** A piece on hold was picked up: the amount may be the price or the rest of it. */
+      fetched?: true;
     };
   }
 }
@@ -125,10 +127,10 @@ export const sell = defineVerb({
           "offloaded",
           "moved … for",
           "sold off",
-          "sale of",
         ],
         with: ["number"],
       },
+      { say: "sale of", with: ["number"], light: true },
       {
         say: [
           "found a new home",
@@ -172,11 +174,18 @@ export const sell = defineVerb({
     judge: judgeSale,
   },
 
+  offered({ price, method, buyer, fee, owed }, names) {
+    const paid = price === undefined ? "" : ` ${show(price)}${methodWords(method)}`;
+    const rest = owed === undefined ? "" : owed === price ? ", all owed" : `, ${show(owed)} owed`;
+    return `Sold ${names}${paid}${buyer ? ` to ${buyer}` : ""}${fee ? `, fee ${show(fee)}` : ""}${rest}`;
+  },
+
   decide(reading, desk) {
     const settled = settlePieces(reading, desk, { fit: here, question: "did you sell", unknown: "add" });
     if (settled.kind !== "settled") return settled;
     const pieces = piecesOf(desk.books, settled);
-    const doubt = doubtOfSale(reading, pieces, desk);
+    const price = wholePrice(reading, settled.pieces)!;
+    const doubt = doubtOfSale({ ...reading, price }, pieces, desk);
     if (doubt) return doubt;
     const { fee, method, buyer, owed } = reading;
     const deposit = depositFate(desk);
@@ -187,7 +196,7 @@ export const sell = defineVerb({
           kind: "sell",
           day: reading.date ?? desk.today,
           pieces: settled.pieces,
-          amount: reading.price!,
+          amount: price,
           data: {
             ...(fee ? { fee } : {}),
             ...(method ? { method } : {}),

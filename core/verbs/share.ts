@@ -4,6 +4,7 @@ import { confirmation, type Decision, type Desk } from "../decide/decision.ts";
 import { piecesOf } from "../decide/echo.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { percentOf, show } from "../money.ts";
+import { judgeShare } from "../notes/judging/sharing.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -21,20 +22,27 @@ export const share = defineVerb({
   example: "split the profit on #2 with dad",
   reads: {
     says: [
-      { say: ["split … profit", "split … profits", "share … profit", "shared … profit"], with: ["named"] },
+      {
+        say: [
+          ...["split … profit", "split … profits", "share … profit", "shared … profit", "splitting … profit"],
+          ...[
+            "gets a third",
+            "gets a quarter",
+            "go halves",
+            "going halves",
+            "went halves",
+            "splitting … profits",
+          ],
+          ...["split … money", "split … with", "splitting … with"],
+        ],
+        with: ["named"],
+        without: ["loan", "number"],
+      },
     ],
-    slots: { pieces: "pieces", with: "buyer", percent: "percent" },
+    slots: { pieces: "pieces", percent: "percent" },
     needs: ["pieces"],
-    absorbs: ["on", "with", "of"],
-    judge: (fields, { tokens }) => {
-      const at = tokens.findIndex((token) => token.text === "with");
-      const who = tokens.slice(at + 1).find((token) => token.kind === "word" && token.roles.person);
-      if (at >= 0 && who) {
-        fields.with = who.text;
-        who.claimed = true;
-      }
-      return null;
-    },
+    absorbs: ["split", "share", "profit", "half", "with", "gave", "give"],
+    judge: judgeShare,
   },
 
   decide(reading, desk) {

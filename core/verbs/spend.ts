@@ -82,6 +82,11 @@ export const spend = defineVerb({
     judge: judgeSpending,
   },
 
+  offered({ what, amount, method }, names) {
+    const paid = amount === undefined ? "" : ` ${show(amount)}${methodWords(method)}`;
+    return `${capital(what ?? "spent")}${paid}${names ? ` for ${names}` : ""}`;
+  },
+
   decide(reading, desk) {
     const need = { fit: ever, question: "was it for", unknown: "add or leave out" } as const;
     const settled = settlePieces(reading, desk, need);

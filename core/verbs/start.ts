@@ -55,6 +55,8 @@ export const start = defineVerb({
     absorbs: ["working on", "now", "work on"],
   },
 
+  offered: (_, names) => `Started ${names}`,
+
   decide(reading, desk) {
     const fit = hereBut((piece) => piece.started !== null);
     const settled = settlePieces(reading, desk, { fit, question: "did you start", unknown: "add" });

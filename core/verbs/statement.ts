@@ -105,6 +105,9 @@ export const statement = defineVerb({
         : null,
   },
 
+  offered: ({ balance, loan }) =>
+    `${loan && loan !== "loan" ? `${loan} loan` : "Loan"} balance ${show(balance ?? 0)}`,
+
   decide(reading, desk) {
     if (desk.books.loans.size === 0) return { kind: "ask", ask: newLoan(reading) };
     const settled = settleLoan(reading.loan, desk);

@@ -14,8 +14,8 @@ import { type Ask, type Choice, type Decision, type Desk, NEVER_MIND } from "../
 import { dayWords, piecesOf, profitLines } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
-import { judgeTrade } from "../decide/trading.ts";
 import { type Cents, show } from "../money.ts";
+import { judgeTrade } from "../notes/judging/trading.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -87,13 +87,24 @@ export const trade = defineVerb({
   reads: {
     says: [
       {
-        say: ["traded", "trade", "trading", "swapped", "swapping", "bartered", "exchanged", "traded in"],
+        say: [
+          "traded",
+          "trade",
+          "trading",
+          "swapped",
+          "swapping",
+          "bartered",
+          "exchanged",
+          "traded in",
+          "did a trade",
+          "did a swap",
+        ],
         with: ["named"],
         without: ["loan"],
       },
     ],
-    slots: { gave: "pieces", paid: "money" },
-    absorbs: ["plus", "got", "paid", "gave", "cash", "received", "back", "for", "and", "worth"],
+    slots: {},
+    absorbs: ["got", "paid", "gave", "gave me", "threw in", "received"],
     judge: judgeTrade,
   },
 

@@ -25,6 +25,8 @@ export interface Verb<K extends Kind = Kind> {
   books?: K extends FactKind ? FactRules<K> : never;
   /** From a reading with nothing missing to facts, a question or a refusal; for the kinds that record a fact. */
   decide?(reading: ReadingOf<K>, desk: Desk): Decision;
+  /** A whole reading on a button, `names` being its pieces as the books call them: "Sold #2 desk 140.00". */
+  offered?(reading: ReadingOf<K>, names: string): string;
   /** A late note of this kind is tested against the pieces as they stood on its own day. */
   byItsDay?: true;
   /** First line: what was understood, with the piece's number; more lines only where money says more. */

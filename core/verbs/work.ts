@@ -113,6 +113,10 @@ export const work = defineVerb({
     judge: judgeWork,
   },
 
+  offered({ minutes, what }, names) {
+    return `${minutes === undefined ? "Worked" : showMinutes(minutes)}${what ? ` ${what}` : ""} on ${names}`;
+  },
+
   decide(reading, desk) {
     const settled = settlePieces(reading, desk, { fit: ever, question: "did you work on", unknown: "add" });
     if (settled.kind !== "settled") return settled;

@@ -59,13 +59,24 @@ function samePieces(wanted: unknown, got: unknown): boolean {
   );
 }
 
+const MENTIONS: ReadonlySet<string> = new Set(["pieces", "gave", "got"]);
+
+/** Every listed field equal, those of a part of a reading ("of", "to", "note") one by one. */
+function sameFields(wanted: Record<string, unknown>, got: Record<string, unknown>): boolean {
+  return Object.entries(wanted).every(([field, value]) => {
+    const other = got[field];
+    if (MENTIONS.has(field)) return samePieces(value, other);
+    const isPart = typeof value === "object" && value !== null && !Array.isArray(value);
+    if (!isPart) return JSON.stringify(value) === JSON.stringify(other);
+    return sameFields(value as Record<string, unknown>, (other ?? {}) as Record<string, unknown>);
+  });
+}
+
 function sameReading(wanted: Printed, got: Printed): boolean {
   if (wanted.kind !== got.kind) return false;
   if (wanted.kind === "unclear") return true;
   if (MONEY.some((field) => got[field] !== undefined && wanted[field] === undefined)) return false;
-  return Object.entries(wanted).every(([field, value]) =>
-    field === "pieces" ? samePieces(value, got[field]) : JSON.stringify(value) === JSON.stringify(got[field]),
-  );
+  return sameFields(wanted, got);
 }
 
 /** Whether a case passes by the rules of the corpora: every listed field equal, no money that is not listed. */

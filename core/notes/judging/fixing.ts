@@ -3,8 +3,9 @@ import { freeTokens } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 
-/** A correction is one amount; "35 not 53" names the wrong one too, and then it is read again. */
-export function judgeFix(fields: ReadingFields["fix"], clause: Clause): Trouble | null {
-  if (fields.amount === undefined) return { kind: "loneNumber" };
+/** A correction is one value, or a day; "35 not 53" names the wrong one too, and is read as a mend. */
+export function judgeFix(fields: ReadingFields["fix"] & { date?: string }, clause: Clause): Trouble | null {
+  const given = [fields.amount, fields.minutes, fields.miles, fields.percent, fields.date];
+  if (given.every((value) => value === undefined)) return { kind: "loneNumber" };
   return freeTokens(clause, "amount").length > 0 ? { kind: "twoNumbers" } : null;
 }

@@ -22,6 +22,6 @@ export function judgeTerms(fields: ReadingFields["terms"], clause: Clause): Trou
   )
     fields.days = "actual";
   if (fields.rate === undefined && fields.days === undefined && fields.order === undefined)
-    return { kind: "percentUnsaid", instead: ["loan rate 6.8%"] };
+    return { kind: "percentUnsaid" };
   return null;
 }

@@ -38,7 +38,7 @@ export function judgeNudge(fields: ReadingFields["nudge"], clause: Clause): Trou
   }
   const days = snoozeDays(clause);
   if (days !== null) {
-    if (days > SNOOZE_DAYS_MAX) return { kind: "tooMuch", instead: ["snooze 30 days"] };
+    if (days > SNOOZE_DAYS_MAX) return { kind: "tooMuch" };
     fields.days = days;
     return null;
   }

@@ -58,25 +58,6 @@ function isPriceOfOne({ tokens }: Clause): boolean {
   });
 }
 
-/** The grits that sandpaper is sold in (common practice, no source): "sandpaper 220" names no price. */
-const GRITS: ReadonlySet<string> = new Set([
-  "60",
-  "80",
-  "100",
-  "120",
-  "150",
-  "180",
-  "220",
-  "240",
-  "320",
-  "400",
-]);
-
-function couldBeGrit({ what }: ReadingFields["spend"], { tokens }: Clause): boolean {
-  if (!what?.startsWith("sand") || !/^sand(?:paper|ing (?:discs?|pads?|belts?))/.test(what)) return false;
-  return tokens.some((token) => token.kind === "amount" && !token.amount?.money && GRITS.has(token.text));
-}
-
 const MONEY_BACK = new Set([
   ...["returned", "returning", "refund", "refunded", "rebate", "cashback"],
   ...["store credit", "took back"],
@@ -111,7 +92,7 @@ export function judgeSpending(fields: ReadingFields["spend"], clause: Clause): T
   if (isWorkOnPiece(clause)) return { kind: "unclaimed" };
   if (isMoneyBack(clause)) return { kind: "unknown" };
   if (isBoughtTogether(clause)) return { kind: "twoKinds" };
-  if (isPriceOfOne(clause) || couldBeGrit(fields, clause)) return { kind: "twoNumbers" };
+  if (isPriceOfOne(clause)) return { kind: "twoNumbers" };
   if (clause.head?.text.startsWith("gave") && says(clause, /^off$/)) return { kind: "cutOrPrice" };
   if (!clause.head && isPriceOfPiece(clause)) return { kind: "noVerb" };
   // "paint is 20 a can" tells a price, not a purchase.

@@ -19,6 +19,8 @@ export interface Amount {
   /** The factors of a product, count and price in the order typed. */
   factors?: [Exact, Exact];
   sum?: true;
+  /** Said so that two amounts may be meant, in whole cents, likelier first. */
+  either?: [number, number];
 }
 
 const PLAIN = /^(?:\d{1,3}(?:,\d{3}){1,4}|\d{1,12})?(?:\.\d{1,9})?$/;

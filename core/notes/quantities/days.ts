@@ -6,7 +6,7 @@ import { MONTHS, ORDINALS, WEEKDAYS } from "../words/calendar.ts";
 export type DaySaid =
   | { form: "ago"; days: number }
   | { form: "monthsAgo"; months: number }
-  | { form: "weekday"; weekday: number; which?: "last" | "next" }
+  | { form: "weekday"; weekday: number; which?: "last" | "next" | "before last" }
   | { form: "dayOfMonth"; day: number }
   | { form: "monthDay"; month: number; day: number }
   | { form: "full"; day: Day }
@@ -90,11 +90,23 @@ function agoAt(words: readonly string[]): Found | null {
   return null;
 }
 
+/** "a week ago friday", "2 weeks ago sat": so many weeks before the latest such day. */
+function weekAgoAt(words: readonly string[]): Found | null {
+  const ago = agoAt(words);
+  if (ago?.said.form !== "ago" || ago.said.days % 7 !== 0) return null;
+  const at = ago.words + (words[ago.words] === "on" || words[ago.words] === "this" ? 1 : 0);
+  const weekday = WEEKDAYS[words[at] ?? ""];
+  if (weekday === undefined || ago.said.days !== 7) return null;
+  return { said: { form: "weekday", weekday, which: "before last" }, words: at + 1 };
+}
+
 function weekdayAt(words: readonly string[]): Found | null {
   const which = words[0] === "last" || words[0] === "next" ? words[0] : undefined;
   const at = which || words[0] === "this" || words[0] === "past" ? 1 : 0;
   const weekday = WEEKDAYS[words[at] ?? ""];
   if (weekday === undefined) return null;
+  if (!which && at === 0 && words[1] === "before" && words[2] === "last")
+    return { said: { form: "weekday", weekday, which: "before last" }, words: 3 };
   return { said: { form: "weekday", weekday, ...(which ? { which } : {}) }, words: at + 1 };
 }
 
@@ -128,17 +140,20 @@ const NAMED: Readonly<Record<string, number>> = {
 
 /** A day in words at the start of `words` (normal words of a line from some place on), longest form first. */
 export function dayAt(words: readonly string[]): Found | null {
-  const [first = "", second = "", third = "", fourth = ""] = words;
+  const [first = "", second = ""] = words;
   const digits = first < ":" ? dayOfDigits(first) : null;
   if (digits) return { said: digits, words: 1 };
   if (NAMED[first] !== undefined) return { said: { form: "ago", days: NAMED[first] }, words: 1 };
-  if (first === "day" && second === "before" && third === "yesterday")
-    return { said: { form: "ago", days: 2 }, words: 3 };
-  if (first === "the" && second === "day" && third === "before" && fourth === "yesterday")
-    return { said: { form: "ago", days: 2 }, words: 4 };
+  const the = first === "the" ? 1 : 0;
+  const unit = words[the] ?? "";
+  if (/^(?:day|night|nite)$/.test(unit) && words[the + 1] === "before") {
+    const named = words[the + 2] ?? "";
+    if (NAMED[named] === 1 || (named === "last" && unit !== "day"))
+      return { said: { form: "ago", days: 2 }, words: the + 3 };
+  }
   if (first === "last" && /^(?:night|nite|nght)$/.test(second))
     return { said: { form: "ago", days: 1 }, words: 2 };
-  const found = agoAt(words) ?? weekdayAt(words) ?? monthAt(words);
+  const found = weekAgoAt(words) ?? agoAt(words) ?? weekdayAt(words) ?? monthAt(words);
   if (found) return found;
   const skip = first === "the" ? 1 : 0;
   // An ordinal in words needs "the": "second dresser" is no date.
@@ -176,7 +191,8 @@ export function pastDay(said: DaySaid, today: Day): DayFound {
     case "weekday": {
       if (said.which === "next") return { wrong: "future" };
       const back = (weekdayOf(today) - said.weekday + 7) % 7;
-      return { day: addDays(today, -(back === 0 && said.which === "last" ? 7 : back)) };
+      const last = back === 0 && said.which ? 7 : back;
+      return { day: addDays(today, -(said.which === "before last" ? last + 7 : last)) };
     }
     case "dayOfMonth":
       return { day: nearestDayOfMonth(said.day, today, -1) };
@@ -198,7 +214,7 @@ export function comingDay(said: DaySaid, today: Day): Day | null {
     case "ago":
       return said.days <= 0 ? addDays(today, -said.days) : null;
     case "weekday": {
-      if (said.which === "last") return null;
+      if (said.which === "last" || said.which === "before last") return null;
       const ahead = (said.weekday - weekdayOf(today) + 7) % 7;
       return addDays(today, ahead === 0 && said.which === "next" ? 7 : ahead);
     }

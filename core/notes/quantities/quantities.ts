@@ -19,6 +19,7 @@ import {
 } from "./measures.ts";
 import { joinedAmount, numberAt, PLAIN_DIGITS, plainAmount, scaledDigits } from "./numbers.ts";
 import { moneyAfter, vagueAmount } from "./prices.ts";
+import { SPOKEN_SECOND, spokenAt } from "./spoken.ts";
 
 const PERCENT = new Set(["%", "percent", "pct", "prcnt"]);
 
@@ -37,6 +38,9 @@ function plainNumber(cursor: Cursor): Part | null {
 /** Whatever begins with a number at this place. */
 export function numericAt(cursor: Cursor): Part | null {
   const { norms, at } = cursor;
+  const spoken =
+    SPOKEN_SECOND.has(norms[at + 1] ?? "") || norms[at + 2] === "and" ? spokenAt(norms, at) : null;
+  if (spoken) return spoken;
   const word = norms[at]!;
   const code = word.charCodeAt(0);
   // Most numbers are digits and nothing else: no glued unit, no clock, no percent.
@@ -111,6 +115,13 @@ const GRAINS: ReadonlySet<string> = new Set([
   "pack",
   "pk",
   "ct",
+  "yd",
+  "yds",
+  "yard",
+  "yards",
+  "lb",
+  "lbs",
+  "grits",
 ]);
 
 /** After a number: a count of something that is neither money nor a day of the note. */
@@ -167,7 +178,9 @@ function withUnit(number: { amount: Amount; words: number }, cursor: Cursor): Pa
   const { exact } = number.amount;
   if (FOREIGN_WORDS.has(unit))
     return { kind: "amount", amount: { exact: null, flaw: "vague", money: true }, words: number.words + 1 };
-  if (!number.amount.money && GRAINS.has(unit)) return { kind: "grain", words: number.words + 1 };
+  const isYardSale = unit === "yard" && /^sales?$/.test(norms[at + number.words + 1] ?? "");
+  if (!number.amount.money && GRAINS.has(unit) && !isYardSale)
+    return { kind: "grain", words: number.words + 1 };
   if (!number.amount.money && isAge(norms, at + number.words))
     return { kind: "grain", words: number.words + 2 };
   if (!number.amount.money && TIMES_NO_DAY.has(unit))

@@ -238,7 +238,7 @@ const FEE = /(?:^|\s)fees?$|^commission$/;
 /** "fee 6.60", "minus 5.25 fee": an amount beside the word. */
 export const fee: Fill = (clause) => {
   const at = clause.tokens.findIndex(
-    (token) => token.kind === "word" && FEE.test(token.text) && !token.claimed,
+    (token) => token.kind === "word" && FEE.test(token.text) && !token.claimed && !token.roles.hedge,
   );
   if (at < 0) return null;
   let nextAt = at + 1;

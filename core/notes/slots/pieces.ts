@@ -43,6 +43,9 @@ export const knownPieces: Fill = (clause) => {
     claim(...tokens);
     return { value: tokens.map((token) => token.mention!) };
   }
+  // "desk drawer": what was paid for is of the desk.
+  const part = clause.tokens.find(({ kind, roles, mention }) => kind === "word" && roles.supply && mention);
+  if (part) return { value: [part.mention!] };
   const pronoun = clause.tokens.find(
     (token) => token.kind === "word" && THEM.has(token.text) && !token.claimed,
   );

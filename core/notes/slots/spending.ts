@@ -56,7 +56,7 @@ function countedSupply(clause: Clause, first: number): void {
   if (token?.kind !== "amount" || token.amount?.money || token.each || token.claimed) return;
   const others = freeTokens(clause, "amount").filter((other) => other !== token);
   // "bought 3 cans of paint" counts them, and what they cost is asked.
-  if (others.length === 0 && contained && clause.head) claim(token);
+  if (others.length === 0 && ((contained && clause.head) || isCountOfThem(clause, first))) claim(token);
   if (others.length !== 1) return;
   const other = others[0]!;
   const count = wholeOf(token.amount?.exact ?? null);
@@ -64,6 +64,21 @@ function countedSupply(clause: Clause, first: number): void {
   claim(token);
   if (other.each && other.amount?.exact) multiply(other, count);
 }
+
+/** Verbs that say money: the number beside them is an amount. */
+const SAYS_MONEY = /^(?:spent|spend|spending|paid|pd|payed|cost|blew|charged)/;
+
+/** "4 casters", "got 2 brushes": so many of them; "20 supplies" and "18 tolls" are amounts. */
+function isCountOfThem({ tokens, head }: Clause, first: number): boolean {
+  const { text, roles } = tokens[first]!;
+  const isMoney = head !== undefined && SAYS_MONEY.test(head.text);
+  return !isMoney && /[^s]s$/.test(text) && COUNTABLE.has(roles.supply ?? "") && !UNCOUNTED.has(text);
+}
+
+const COUNTABLE: ReadonlySet<string> = new Set(["materials", "tools"]);
+const UNCOUNTED: ReadonlySet<string> = new Set(
+  "supplies tools materials mineral_spirits mineral spirits chemicals odds and ends finishes".split(" "),
+);
 
 /** "drawer pulls 6 at 3.50" is six of them; "knobs 6 for 15" is fifteen for all. */
 function countedAfter(clause: Clause, last: number): void {
@@ -91,6 +106,9 @@ function multiply(token: Tok, count: number): void {
   delete token.each;
 }
 
+const isPlain = (token: Tok | undefined): boolean =>
+  token?.kind === "word" && token.roles.plain === true && !token.roles.filler && !token.roles.heads;
+
 const SPENT_ON = new Set(["on", "for", "in"]);
 
 /** "spent 15 on lunch": what is said after "on" or "for". */
@@ -100,7 +118,7 @@ function whatAfterOn(clause: Clause): Filled {
     if (!SPENT_ON.has(tokens[at]!.text)) continue;
     const start = afterArticles(tokens, at + 1);
     let end = start;
-    while (isWhatWord(tokens[end]) && !tokens[end]!.claimed) end += 1;
+    while ((isWhatWord(tokens[end]) || isPlain(tokens[end])) && !tokens[end]!.claimed) end += 1;
     if (end === start) continue;
     claim(tokens[at]!, ...tokens.slice(start, end));
     return { value: asSaid(clause, tokens.slice(start, end)) };

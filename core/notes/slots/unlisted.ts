@@ -7,7 +7,7 @@ import { beforeArticles } from "./names.ts";
 
 const NO_NOUNS = new Set([
   ..."piece pieces pc pcs set lot bunch group dozen x something anything everything stuff someone".split(" "),
-  ..."day night morning week yesterday trip deposit loan money dollars bucks wow what who how why when where".split(
+  ..."principal interest payment money day night morning week yesterday trip deposit loan money dollars bucks wow what who how why when where".split(
     " ",
   ),
 ]);

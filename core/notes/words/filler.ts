@@ -40,7 +40,6 @@ export const FILLER: readonly string[] = [
   "oopsie",
   "shoot",
   "darn",
-  "crap",
   "guess what",
   "had to",
   "needed",

@@ -1,8 +1,21 @@
 /** Why words make a note no fact. */
-export type Hedge = "intention" | "offer" | "appointment" | "denial" | "doubt" | "vague";
+export type Hedge =
+  | "pending"
+  | "unpaid"
+  | "deposit"
+  | "own deposit"
+  | "net"
+  | "part"
+  | "other"
+  | "intention"
+  | "offer"
+  | "appointment"
+  | "denial"
+  | "doubt"
+  | "vague";
 
 /** Words after which nothing is recorded, by what they make of the note. */
-export const HEDGES: Readonly<Record<Hedge, readonly string[]>> = {
+export const HEDGES: Readonly<Partial<Record<Hedge, readonly string[]>>> = {
   intention: [
     "might",
     "may sell",

@@ -76,6 +76,19 @@ const STEMS: readonly (readonly [string, string])[] = [
   ["moving", "moved around"],
   ["loading", "loaded"],
   ["reinforcing", "reinforced"],
+  ["veneering", "veneered"],
+  ["reveneering", "reveneered"],
+  ["dry scraping", "dry scraped"],
+  ["heat gunning", "heat gunned"],
+  ["wet sanding", "wet sanded"],
+  ["power sanding", "power sanded"],
+  ["routing", "routed"],
+  ["sawing", "sawed"],
+  ["planing", "planed"],
+  ["epoxying", "epoxied"],
+  ["airing out", "aired out"],
+  ["lifting", "lifted"],
+  ["carrying", "carried"],
 ];
 
 export const LABORS: readonly string[] = STEMS.flat();

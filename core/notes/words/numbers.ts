@@ -58,12 +58,6 @@ export const FOREIGN_WORDS: ReadonlySet<string> = new Set([
   "eur",
   "pounds",
   "bills",
-  "benjamins",
-  "twenties",
-  "tens",
-  "fives",
-  "fifties",
-  "hundos",
   "quid",
   "gbp",
   "pesos",
@@ -75,6 +69,21 @@ export const FOREIGN_WORDS: ReadonlySet<string> = new Set([
   "australian",
   "aud",
 ]);
+/** Notes of money by name, each to its worth in dollars. */
+export const NOTE_WORDS: Readonly<Record<string, number>> = {
+  ones: 1,
+  singles: 1,
+  fives: 5,
+  fiver: 5,
+  fivers: 5,
+  tens: 10,
+  tenner: 10,
+  tenners: 10,
+  twenties: 20,
+  fifties: 50,
+  hundreds: 100,
+  hundos: 100,
+};
 export const CENT_WORDS: ReadonlySet<string> = new Set(["cents", "cent"]);
 /** After an amount: it is the price of one. */
 export const EACH_WORDS: ReadonlySet<string> = new Set(["each", "ea", "apiece", "eah", "eech"]);

@@ -57,4 +57,12 @@ export const SHORTHANDS: Readonly<Record<string, string>> = {
   grage: "garage",
   sandpapr: "sandpaper",
   prmer: "primer",
+  dwn: "down",
+  wrkd: "worked",
+  wrked: "worked",
+  snded: "sanded",
+  fnshd: "finished",
+  fini: "finished",
+  pntd: "painted",
+  prchsd: "purchased",
 };

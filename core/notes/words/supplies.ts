@@ -3,6 +3,44 @@ import type { Category } from "../reading.ts";
 /** What money is spent on, by category. Plurals are made by rule; a supply is named back as said. */
 export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly string[]>> = {
   materials: [
+    "hardboard",
+    "backing board",
+    "lacquer thinner",
+    "methylene chloride",
+    "dcm",
+    "lye",
+    "lye stripper",
+    "caustic stripper",
+    "naphtha",
+    "turps",
+    "spirits",
+    "xylene",
+    "toluene",
+    "muriatic acid",
+    "oxalic acid",
+    "ammonia",
+    "peroxide",
+    "contact cement",
+    "spar varnish",
+    "spar urethane",
+    "urethane",
+    "catalyzed lacquer",
+    "spray lacquer",
+    "spray primer",
+    "clear spray",
+    "two part epoxy",
+    "epoxy resin",
+    "table top epoxy",
+    "granite",
+    "quartz",
+    "slate",
+    "concrete",
+    "vinyl tile",
+    "floor tile",
+    "mastic",
+    "butane torch",
+    "torch",
+    "respirator cartridge",
     "picture hanger",
     "furniture pad",
     "contractor paper",
@@ -506,7 +544,9 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     "listing fee",
     "selling fee",
     "sale fee",
-    "final value fee",
+    "sold fee",
+    "closing fee",
+    "sales commission",
     "platform fee",
     "buyers fee",
     "buyer fee",
@@ -536,7 +576,9 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     "boosted listing",
     "boosted post",
     "listing boost",
-    "promoted listing",
+    "paid listing",
+    "paid ad",
+    "ad fee",
     "commission fee",
     "late fee",
     "service fee",
@@ -596,6 +638,8 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
 
 /** Spending of category `other` that is plainly spending, verb or no verb. */
 export const OTHER_SPENDING: readonly string[] = [
+  "po box",
+  "post office box",
   "receipt book",
   "notebook",
   "printer paper",
@@ -732,3 +776,22 @@ export const CONTAINERS: ReadonlySet<string> = new Set([
   "piece",
   "pcs",
 ]);
+
+/** The grits that sandpaper is sold in (common practice, no source): "sandpaper 220" names no price. */
+export const GRITS: ReadonlySet<string> = new Set([
+  "60",
+  "80",
+  "100",
+  "120",
+  "150",
+  "180",
+  "220",
+  "240",
+  "320",
+  "400",
+]);
+
+/** What is paid to have a listing seen: the words describe no piece. */
+export const FEE_VERBS: readonly string[] = [
+  ...["boosted", "boosting", "promoted", "promoting", "renewed", "renewing", "featured", "bumped"],
+];

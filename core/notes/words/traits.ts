@@ -187,7 +187,6 @@ export const OPINIONS: ReadonlySet<string> = new Set([
   "beautiful",
   "ugly",
   "lovely",
-  "damn",
   "dang",
   "darn",
   "freaking",
@@ -205,7 +204,6 @@ export const OPINIONS: ReadonlySet<string> = new Set([
   "really",
   "very",
   "dumb",
-  "crappy",
   "crazy",
   "perfect",
   "adorable",
@@ -239,6 +237,5 @@ export const OPINIONS: ReadonlySet<string> = new Set([
   "hideous",
   "wonderful",
   "stinking",
-  "bloody",
   "rest",
 ]);

@@ -244,8 +244,12 @@ describe("what cannot be recorded is said plainly and changes nothing", () => {
     expect(chat.ledger.books.facts).toHaveLength(0);
   });
 
-  test("what is explained comes with a note that would have worked", () => {
-    expect(chat.say("thinking of selling dresser for 90").text).toContain("Like: sold dresser 90");
+  test("a plan is offered as what it would record", () => {
+    chat.say("bought dresser 30");
+    const asked = chat.say("want to list the dresser at 90");
+    expect(asked.buttons.map(({ label }) => label)).toEqual(["Listed #1 dresser at 90.00", "None of these"]);
+    chat.press("None of these");
+    expect(chat.statement().pieces[0]?.listed).toBeNull();
   });
 
   test("no button records a piece or a rate that was only an example", () => {
@@ -253,15 +257,18 @@ describe("what cannot be recorded is said plainly and changes nothing", () => {
     expect(chat.say("loan 500").buttons.map((button) => button.label)).not.toContain("new loan 500 at 5.5%");
   });
 
-  test("a noun and a number offers the three notes it could be", () => {
+  test("a noun and a number offers what it could be, by the books", () => {
     const asked = chat.say("dresser 30");
-    expect(asked.buttons.map((button) => button.label).slice(0, 3)).toEqual([
-      "bought dresser 30",
-      "listed dresser 30",
-      "sold dresser 30",
-    ]);
-    chat.press("bought dresser 30");
+    expect(asked.buttons.map((button) => button.label)).toEqual(["Bought dresser 30.00", "None of these"]);
+    chat.press("Bought dresser 30.00");
     expect(chat.statement().pieces[0]).toMatchObject({ name: "dresser", price: "30.00" });
+    chat.say("finished dresser");
+    expect(chat.say("dresser 80").buttons.map((button) => button.label)).toEqual([
+      "Listed #1 dresser at 80.00",
+      "Sold #1 dresser 80.00",
+      "Bought dresser 80.00",
+      "None of these",
+    ]);
   });
 
   test("a refused fact leaves the books as they were", () => {

@@ -20,6 +20,7 @@ export const FIGURES: MonthFigures = {
       { day: "2025-06-01", cents: 1000000 },
       { day: "2026-01-15", cents: 600000 },
     ],
+    begun: [],
   },
 };
 

@@ -1,7 +1,8 @@
 import { spawnSync } from "node:child_process";
 import { expect, test } from "vitest";
 import { altText, isWorthDrawing, monthFigures } from "../../../bot/pictures/figures.ts";
-import { COLORS, HEIGHT, WIDTH } from "../../../bot/pictures/month.ts";
+import { drawMonth } from "../../../bot/pictures/month.ts";
+import { COLORS, HEIGHT, WIDTH } from "../../../bot/pictures/page.ts";
 import { escapeXml, fitted, widthOf } from "../../../bot/pictures/svg.ts";
 import { Ledger } from "../../books/ledger.ts";
 import { drawn } from "./drawn.ts";
@@ -94,6 +95,43 @@ test("with more pieces than fit, the best and the worst stay and the sum is kept
   expect(bars.reduce((sum, bar) => sum + bar.cents, 0)).toBe(flipProfit);
 });
 
+test("a loan that has not moved is told in figures, not as a dot in a void", () => {
+  const ledger = new Ledger();
+  ledger.add("loan", "2026-05-10", { amount: 1460000, data: { loan: "loan", rate: "5.8" } });
+  const svg = drawMonth(monthFigures(ledger.books(), ASKED));
+  expect(svg).toContain("14,600.00");
+  expect(svg).toContain("Since May 10, 2026, no payment of principal yet");
+  expect(svg).toContain("No profit and no loss yet this year");
+  expect(svg).not.toMatch(/<circle|<polyline/);
+});
+
+test("a loan begun in the middle of the year is labelled where the line goes up", () => {
+  const ledger = workshop();
+  ledger.add("loan", "2026-05-10", { amount: 410000, data: { loan: "grad", rate: "6.8" } });
+  const figures = monthFigures(ledger.books(), ASKED);
+  expect(figures.loan?.begun).toEqual([{ day: "2026-05-10", name: "grad", cents: 410000 }]);
+  expect(drawMonth(figures)).toContain("new: grad 4,100.00");
+  expect(drawMonth(monthFigures(workshop().books(), ASKED))).not.toContain("new:");
+});
+
+test.each([
+  ["no loan", (_: Ledger) => {}],
+  [
+    "a loan alone",
+    (ledger: Ledger) => ledger.add("loan", "2026-05-10", { amount: 1, data: { loan: "loan", rate: "0" } }),
+  ],
+])("with %s every part stays on the page", (_, prepare) => {
+  const ledger = new Ledger();
+  prepare(ledger);
+  const [desk] = ledger.buy("2026-05-02", ["desk"], 2000);
+  ledger.add("sell", "2026-05-05", { pieces: [desk!], amount: 9000, data: {} });
+  const ys = [...drawMonth(monthFigures(ledger.books(), ASKED)).matchAll(/ (?:y|cy)="([\d.-]+)"/g)].map(
+    (each) => Number(each[1]),
+  );
+  expect(Math.max(...ys)).toBeLessThan(HEIGHT);
+  expect(Math.min(...ys)).toBeGreaterThanOrEqual(0);
+});
+
 test("the alternative text says what the picture shows", () => {
   expect(altText(monthFigures(workshop().books(), ASKED))).toBe(
     "May 2026: 2 pieces flipped, flip profit 125.00 USD. By piece: #2 dresser +160.00, #3 lamp -10.00, " +
@@ -104,6 +142,9 @@ test("the alternative text says what the picture shows", () => {
 test("of empty books there is nothing to draw", () => {
   expect(isWorthDrawing(monthFigures(new Ledger().books(), ASKED))).toBe(false);
   expect(isWorthDrawing(monthFigures(workshop().books(), ASKED))).toBe(true);
+  const loanAlone = new Ledger();
+  loanAlone.add("loan", "2026-05-10", { amount: 1460000, data: { loan: "loan", rate: "5.8" } });
+  expect(isWorthDrawing(monthFigures(loanAlone.books(), ASKED))).toBe(false);
 });
 
 test("the renderer is not loaded until a picture is drawn", () => {

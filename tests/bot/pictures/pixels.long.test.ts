@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { COLORS, drawMonth, HEIGHT, WIDTH } from "../../../bot/pictures/month.ts";
+import { drawMonth } from "../../../bot/pictures/month.ts";
+import { COLORS, HEIGHT, WIDTH } from "../../../bot/pictures/page.ts";
 import { pngOf } from "../../../bot/pictures/png.ts";
 import { drawn, FIGURES } from "./drawn.ts";
 import { findColor } from "./pixels.ts";
@@ -97,7 +98,10 @@ test.each([
     { bars: [{ label: "#1 desk", cents: 999_999_999_99 }], flipProfit: 999_999_999_99 },
   ],
   ["a hostile name", { bars: [{ label: `#1 <script>&"'\u0000\u{1F6CB} ${"m".repeat(300)}`, cents: 100 }] }],
-  ["a loan that stands still", { loan: { from: "2026-05-31", points: [{ day: "2026-05-31", cents: 0 }] } }],
+  [
+    "a loan that stands still",
+    { loan: { from: "2026-05-31", points: [{ day: "2026-05-31", cents: 0 }], begun: [] } },
+  ],
 ])("%s is drawn whole", async (_, more) => {
   const pixels = await drawn(more);
   expect(findColor(pixels, COLORS.ink).count).toBeGreaterThan(100_000);

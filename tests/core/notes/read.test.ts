@@ -102,25 +102,26 @@ describe("lines and clauses", () => {
 describe("unclear notes", () => {
   it("offers the three readings of a piece and a number, as typed", () => {
     const reading = first("white dresser 30") as ReadingOf<"unclear">;
-    expect(reading.instead).toEqual([
-      "bought white dresser 30",
-      "listed white dresser 30",
-      "sold white dresser 30",
+    const pieces = [{ name: "dresser", count: 1, traits: ["white"] }];
+    expect(reading.could).toMatchObject([
+      { kind: "buy", pieces, price: 3000 },
+      { kind: "list", pieces, price: 3000 },
+      { kind: "sell", pieces, price: 3000 },
     ]);
   });
 
   it.each([
-    ["sold stool 15 20", "more than one number"],
+    ["sold stool 15 20", "Two numbers"],
     ["sold vanity -45", "below zero"],
     ["bought desk 19.995", "two decimals"],
     ["bought hutch 2,500,000", "too large"],
     ["sold lamp 20 tomorrow", "still to come"],
-    ["thinking of selling it for 90", "plan"],
-    ["offered 60", "offer"],
-    ["guy comes at 5", "appointment"],
+    ["thinking of selling it for 90", "Not done yet"],
+    ["offered 60", "An offer is no sale"],
+    ["guy comes at 5", "when they have come"],
     ["lowered hutch 20", "how much came off"],
     ["loan 500", "payment, the balance, or a new loan"],
-    ["45", "What is that number"],
+    ["45", "What is the number"],
     ["export", "for the bot itself"],
     ["didnt sell desk", "did not happen"],
   ])("says why: %s", (note, why) => {
@@ -133,19 +134,25 @@ describe("unclear notes", () => {
     "dresser 30",
     "lowered hutch 20",
     "loan 500",
-    "45",
-    "nudge at 7",
-    "goal 20 a month",
-    "sold desk 80 or 85",
-    "asdf",
-    "export",
-  ])("every note offered for %s is read without more questions", (note) => {
-    const { instead = [] } = first(note);
-    expect(instead.length).toBeGreaterThan(0);
-    for (const offered of instead) {
-      const reading = first(offered);
-      expect(reading.kind, offered).not.toBe("unclear");
-      expect(reading.missing, offered).toBeUndefined();
+    "sold desk two fifty",
+    "bob bought the desk 120",
+    "sold desk 140 pickup tomorrow",
+    "sold desk 140, 126 after fees",
+    "sold zorply the desk 140",
+  ])("every reading offered for %s is whole", (note) => {
+    const { could = [] } = first(note) as ReadingOf<"unclear">;
+    expect(could.length).toBeGreaterThan(0);
+    for (const offered of could) {
+      expect(offered.kind).not.toBe("unclear");
+      expect(offered.missing, JSON.stringify(offered)).toBeUndefined();
     }
+  });
+
+  it("names the words that no reading takes up", () => {
+    expect(first("sold desk 140 zorply")).toMatchObject({
+      kind: "unclear",
+      left: ["zorply"],
+      could: [{ kind: "sell", price: 14_000 }],
+    });
   });
 });

@@ -144,7 +144,87 @@ export const printedReading = z.discriminatedUnion("kind", [
   }),
   z.strictObject({ kind: z.literal("drive"), miles: decimal.optional(), pieces, ...dated }),
   z.strictObject({ kind: z.literal("undo") }),
-  z.strictObject({ kind: z.literal("fix"), amount: money }),
+  z.strictObject({
+    kind: z.literal("fix"),
+    amount: money.optional(),
+    minutes: z.number().int().positive().optional(),
+    miles: decimal.optional(),
+    percent: decimal.optional(),
+    date: day.optional(),
+  }),
+  z.strictObject({
+    kind: z.literal("mend"),
+    of: z
+      .strictObject({
+        kind: words.optional(),
+        what: words.optional(),
+        amount: money.optional(),
+        date: day.optional(),
+        pieces,
+        number: z.number().int().nonnegative().optional(),
+        back: z.number().int().positive().optional(),
+      })
+      .optional(),
+    to: z
+      .strictObject({
+        amount: money.optional(),
+        date: day.optional(),
+        minutes: z.number().int().positive().optional(),
+        miles: decimal.optional(),
+        method: oneWord.optional(),
+        buyer: words.optional(),
+        source: words.optional(),
+        fee: money.optional(),
+        name: words.optional(),
+        traits: z.array(words).min(1).optional(),
+        pieces,
+      })
+      .optional(),
+    removed: z.literal(true).optional(),
+  }),
+  z.strictObject({
+    kind: z.literal("trade"),
+    gave: pieces,
+    got: pieces,
+    paid: money.optional(),
+    received: money.optional(),
+    worth: money.optional(),
+    ...dated,
+  }),
+  z.strictObject({
+    kind: z.literal("collect"),
+    amount: money.optional(),
+    pieces,
+    buyer: words.optional(),
+    method: oneWord.optional(),
+    ...dated,
+  }),
+  z.strictObject({
+    kind: z.literal("share"),
+    pieces,
+    with: words.optional(),
+    percent: decimal.optional(),
+    ...dated,
+  }),
+  z.strictObject({
+    kind: z.literal("repeat"),
+    every: z.enum(["week", "month", "year"]).optional(),
+    day: z.union([z.number().int(), words]).optional(),
+    from: day.optional(),
+    note: z.lazy((): z.ZodType => printedReading).optional(),
+    of: z
+      .strictObject({
+        kind: words.optional(),
+        what: words.optional(),
+        loan: words.optional(),
+        stream: words.optional(),
+        amount: money.optional(),
+      })
+      .optional(),
+    stop: z.literal(true).optional(),
+    amount: money.optional(),
+    ...dated,
+  }),
   z.strictObject({
     kind: z.literal("goal"),
     pieces: z.number().int().positive().optional(),
@@ -194,5 +274,10 @@ export const printedReading = z.discriminatedUnion("kind", [
     pieces,
     price: money.optional(),
   }),
-  z.strictObject({ kind: z.literal("unclear"), why: words }),
+  z.strictObject({
+    kind: z.literal("unclear"),
+    why: words,
+    could: z.lazy((): z.ZodType => z.array(printedReading).min(1).max(3)).optional(),
+    left: z.array(words).min(1).optional(),
+  }),
 ]);

@@ -1,0 +1,17 @@
+import { defineConfig } from "vitest/config";
+
+/** The tests that a mutant of the money has to survive: pure ones, and none that is about time. */
+export default defineConfig({
+  test: {
+    root: ".",
+    include: [
+      "tests/core/{split,money}.test.ts",
+      "tests/core/books/*.test.ts",
+      "tests/core/answers/{tax,month,loan}.test.ts",
+      "tests/books/worked-month.test.ts",
+      "tests/published/{deposits,finance-library,loan-interest,payoff,split,tax,worked-month}.test.ts",
+    ],
+    testNamePattern: "^(?!.*in a moment)",
+    testTimeout: 60_000,
+  },
+});

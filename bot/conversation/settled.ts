@@ -1,0 +1,48 @@
+import type { Fact } from "../../core/books/facts.ts";
+import type { Mention, Reading } from "../../core/notes/reading.ts";
+import type { Question } from "../../db/questions.ts";
+import { closeQuestion, openQuestions } from "./questions.ts";
+import type { Turn } from "./turn.ts";
+
+/** A note that says what an open question asked for closes it: at most one question for each fact. */
+export function closeSettled(turn: Turn, facts: readonly Fact[]): void {
+  const asked = new Set(turn.asked.map(({ id }) => id));
+  for (const fact of facts) {
+    const open = openQuestions(turn).filter(({ id, note }) => !asked.has(id) && note !== turn.root);
+    const settled = open.find((question) => isSettledBy(turn, question, fact));
+    if (settled) {
+      closeQuestion(turn, settled.id);
+      // What took a purchase for granted goes on now that it is told.
+      if (settled.ask.first) turn.released.push({ matter: settled.matter, root: settled.note });
+    }
+  }
+}
+
+function isSettledBy(turn: Turn, { matter, ask }: Question, fact: Fact): boolean {
+  const wanted = ask.first?.[0] ?? matter.reading;
+  if (wanted.kind !== fact.kind) return false;
+  const mentions = mentionsOf(wanted);
+  if (mentions.length === 0)
+    return hasNoPieces(wanted) && fact.pieces.length === 0 && isSameAmount(wanted, fact);
+  return mentions.every((mention) => fact.pieces.some((number) => isPiece(turn, mention, number)));
+}
+
+function mentionsOf(reading: Reading): Mention[] {
+  return "pieces" in reading && Array.isArray(reading.pieces) ? reading.pieces : [];
+}
+
+/** It is not the piece that it asks for. */
+function hasNoPieces({ missing = [] }: Reading): boolean {
+  return missing.length > 0 && !missing.includes("pieces");
+}
+
+function isSameAmount(wanted: Reading, fact: Fact): boolean {
+  const amount = "amount" in wanted ? wanted.amount : undefined;
+  return amount === undefined || amount === fact.amount;
+}
+
+function isPiece({ ledger }: Turn, { number, name, traits = [] }: Mention, piece: number): boolean {
+  if (number !== undefined) return number === piece;
+  const meant = ledger.books.pieces.get(piece);
+  return meant !== undefined && meant.name === name && traits.every((trait) => meant.traits.includes(trait));
+}

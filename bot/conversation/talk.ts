@@ -1,0 +1,68 @@
+import type { Fact } from "../../core/books/facts.ts";
+import { dayOfInstant } from "../../core/calendar.ts";
+import type { Talk } from "../../core/decide/decision.ts";
+import type { Turn } from "./turn.ts";
+
+/** A word passed over this often beside a verb is no longer asked about. */
+const PASSED_TIMES = 2;
+
+/** What was spoken of before this note: the message replied to, this person's last piece, words learnt. */
+export function talkOf(turn: Turn, replyRoot: number | undefined): Talk {
+  const replied = replyRoot === undefined ? undefined : piecesOfMessage(turn, replyRoot);
+  const latest = latestPieces(turn);
+  return {
+    ...(replied ? { replied } : {}),
+    ...(latest ? { latest } : {}),
+    passed: new Set(wordsPassed(turn)),
+  };
+}
+
+/** The pieces of a message, where it is about the same ones throughout. */
+function piecesOfMessage(turn: Turn, root: number): number[] | undefined {
+  const facts = turn.ledger.standingFactsOf(root).filter(({ pieces }) => pieces.length > 0);
+  const asked = turn.ledger.settings.get("askedOf")?.[turn.person];
+  const [first, ...others] = facts.map(({ pieces }) => pieces);
+  if (!first) return asked?.note === root ? asked.pieces : undefined;
+  return others.every((pieces) => pieces.join() === first.join()) ? first : undefined;
+}
+
+/** The pieces of this person's last recorded note or question, where that was today. */
+function latestPieces(turn: Turn): number[] | undefined {
+  const { ledger, person, today } = turn;
+  const fact = newestFact(turn, ({ pieces }) => pieces.length > 0);
+  const asked = ledger.settings.get("askedOf")?.[person];
+  if (asked && asked.day === today && asked.note > (fact?.note ?? 0)) return asked.pieces;
+  if (!fact) return undefined;
+  const said = ledger.note(fact.note)?.said;
+  return said !== undefined && dayOfInstant(said, turn.zone()) === today ? fact.pieces : undefined;
+}
+
+/** What this person recorded last and still stands. */
+export function newestFact(
+  { ledger, person }: Turn,
+  fits: (fact: Fact) => boolean = () => true,
+): Fact | undefined {
+  let newest: Fact | undefined;
+  for (const fact of ledger.books.facts)
+    if (fact.author === person && fact.id > (newest?.id ?? 0) && fits(fact)) newest = fact;
+  return newest;
+}
+
+/** Keeps what a question was about, for an "it" after it. */
+export function keepAsked({ ledger, person, note, today }: Turn, pieces: number[]): void {
+  const { settings } = ledger;
+  settings.set("askedOf", { ...settings.get("askedOf"), [person]: { note, day: today, pieces } });
+}
+
+/** Counts words from no list that were passed over beside a verb. */
+export function passOver({ ledger }: Turn, kind: string, words: readonly string[]): void {
+  const counts = { ...ledger.settings.get("wordsPassed") };
+  for (const word of words) counts[`${kind} ${word}`] = (counts[`${kind} ${word}`] ?? 0) + 1;
+  ledger.settings.set("wordsPassed", counts);
+}
+
+/** The words learnt, each behind its verb: "sell zorp". */
+export function wordsPassed({ ledger }: Turn): string[] {
+  const counts = Object.entries(ledger.settings.get("wordsPassed") ?? {});
+  return counts.filter(([, times]) => times >= PASSED_TIMES).map(([name]) => name);
+}

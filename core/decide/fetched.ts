@@ -1,0 +1,97 @@
+import type { Books, Piece } from "../books/books.ts";
+import { depositOf } from "../books/shares.ts";
+import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
+import type { Desk } from "./decision.ts";
+import { held } from "./fits.ts";
+import { matchMention } from "./match.ts";
+import { salesOwing } from "./owing.ts";
+
+/** A held piece was fetched: the sale that this makes, with what needs no asking any more. */
+export interface Fetched {
+  reading: ReadingOf<"sell">;
+  confirmed: string[];
+}
+
+/**
+ * "Picked up", "he paid the rest": of a piece on hold it is the sale. Deposit and amount that make the list price, or
+ * no amount at all, are the whole price; anything else is asked with both totals. Null where no held piece is meant.
+ */
+export function fetchedOf(reading: Reading, desk: Omit<Desk, "confirmed">): Fetched | null {
+  if (reading.kind !== "sell" && reading.kind !== "collect") return null;
+  if (
+    reading.kind === "collect" &&
+    salesOwing(desk.books).some((sale) => isAbout(reading, sale.pieces, desk))
+  )
+    return null;
+  const pieces = heldMeant(reading, desk);
+  const deposit = depositOf(pieces);
+  if (pieces.length === 0 || deposit === 0) return null;
+  // Another buyer than the one who left the deposit: what becomes of that is asked like of any sale.
+  if (reading.buyer && pieces.some(({ hold }) => hold?.buyer && hold.buyer !== reading.buyer)) return null;
+  const listed = listPriceOf(pieces);
+  const said = reading.kind === "sell" ? reading.price : reading.amount;
+  if (said === undefined && listed === null) return null;
+  const whole = said === undefined || said + deposit === listed ? listed! : said;
+  const isWhole = whole === listed;
+  // Another sum than the list price is asked about, with both totals.
+  if (reading.kind === "collect" && !isWhole) return null;
+  const price = whole;
+  const { kind: _, missing, follows: __, ...rest } = reading as ReadingOf<"sell"> & { amount?: number };
+  const { amount: ___, ...kept } = rest;
+  const left = missing?.filter((field) => !["pieces", "price", "amount"].includes(field)) ?? [];
+  const sale: ReadingOf<"sell"> = {
+    ...kept,
+    kind: "sell",
+    pieces: pieces.map(({ number }) => ({ number, count: 1 })),
+    price,
+    ...(left.length > 0 ? { missing: left } : {}),
+    ...(isWhole ? {} : { fetched: true }),
+  };
+  return { reading: sale, confirmed: isWhole ? ["whole price"] : [] };
+}
+
+function isAbout(
+  { pieces }: ReadingOf<"collect">,
+  sold: readonly number[],
+  { books }: Pick<Desk, "books">,
+): boolean {
+  if (!pieces || pieces.length === 0) return true;
+  return pieces.some(({ number, name }) =>
+    sold.some((piece) => number === piece || books.pieces.get(piece)?.name === name),
+  );
+}
+
+/** The held pieces that a reading names, or that the talk leaves: the last one spoken of, else the only one on hold. */
+function heldMeant(
+  reading: ReadingOf<"sell"> | ReadingOf<"collect">,
+  desk: Omit<Desk, "confirmed">,
+): Readonly<Piece>[] {
+  const { books, talk } = desk;
+  const mentions: Mention[] = (reading.pieces ?? []).filter(({ it }) => !it);
+  if (mentions.length > 0) {
+    const matches = mentions.map((mention) => matchMention(mention, books, held, new Set()));
+    return matches.every((match) => match.kind === "found")
+      ? numbersHeld(
+          matches.flatMap(({ pieces }) => pieces),
+          books,
+        )
+      : [];
+  }
+  for (const spoken of [talk?.replied, talk?.latest])
+    if (spoken && numbersHeld(spoken, books).length === spoken.length) return numbersHeld(spoken, books);
+  const all = [...books.pieces.values()].filter((piece) => held.allows(piece) && piece.gone === null);
+  const isOne = all.every((piece) => piece.lot !== null && piece.lot === all[0]!.lot) || all.length === 1;
+  return isOne ? all : [];
+}
+
+function numbersHeld(numbers: readonly number[], books: Books): Readonly<Piece>[] {
+  return numbers.flatMap((number) => {
+    const piece = books.pieces.get(number);
+    return piece && held.allows(piece) && piece.gone === null ? [piece] : [];
+  });
+}
+
+function listPriceOf(pieces: readonly Readonly<Piece>[]): number | null {
+  if (pieces.some((piece) => piece.listPrice === null)) return null;
+  return pieces.reduce((sum, piece) => sum + piece.listPrice!, 0);
+}

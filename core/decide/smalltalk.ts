@@ -1,0 +1,26 @@
+import type { Reading } from "../notes/reading.ts";
+import { whyOf } from "../notes/unclear.ts";
+import { BESIDE_SMALL_TALK, GREETINGS, SMALL_TALK, THANKS } from "../notes/words/smalltalk.ts";
+
+/** What a person would say back to words that are no note, "" where nothing; null where it is no small talk. */
+export function smallTalk(text: string): string | null {
+  if (text.length > 60) return null;
+  const words = text
+    .toLowerCase()
+    .replace(/['\u2019]/g, "")
+    .match(/[\p{L}\p{N}]+/gu);
+  // Emoji and marks alone.
+  if (!words) return /[^\s?]/.test(text) ? "" : null;
+  const isBeside = (word: string) => SMALL_TALK.has(word) || BESIDE_SMALL_TALK.has(word) || THANKS.has(word);
+  const greeting = GREETINGS.get(words.slice(0, 2).join(" "));
+  if (greeting && words.slice(2).every(isBeside)) return greeting;
+  if (!words.every(isBeside)) return null;
+  if (words.some((word) => THANKS.has(word))) return "Any time.";
+  return words.some((word) => SMALL_TALK.has(word)) ? "" : null;
+}
+
+/** A sentence about the weather or the day: no number and nothing of the trade, so there is nothing to record. */
+export function isNothing(reading: Reading): boolean {
+  if (reading.kind !== "unclear" || reading.could || reading.left) return false;
+  return reading.why === whyOf({ kind: "unknown" }) && !/\d/.test(reading.text);
+}

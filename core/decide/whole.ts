@@ -1,0 +1,139 @@
+import type { Books, Piece } from "../books/books.ts";
+import { labelOf } from "../books/label.ts";
+import type { Mention, Reading } from "../notes/reading.ts";
+import type { Verb } from "../verbs/verb.ts";
+import type { Ask, Choice, Decision, Desk } from "./decision.ts";
+import { fetchedOf } from "./fetched.ts";
+import { here } from "./fits.ts";
+import { matchMention } from "./match.ts";
+import { mentionLabel } from "./pieces.ts";
+import { talkedOf } from "./talk.ts";
+
+/** What deciding lends to this file: it decides the readings that an unclear one may mean. */
+export interface Deciding {
+  decide(reading: Reading, desk: Omit<Desk, "confirmed">, confirmed?: string[]): Decision;
+  verbOf(kind: Reading["kind"]): Verb | undefined;
+}
+
+/** A whole reading that the books can take, at once or after a question of its own. */
+export interface Standing {
+  reading: Reading;
+  label: string;
+  /** Odd things that the books answer by themselves. */
+  confirmed: string[];
+}
+
+/** Buttons beside "None of these". */
+const OFFERED_MAX = 3;
+
+export const NONE_OF_THESE: Choice = {
+  label: "None of these",
+  words: ["none", "none of these", "none of them", "neither", "no"],
+  effect: { kind: "drop" },
+};
+
+/** Those of the readings that can be, likeliest by the books first; what cannot be is left out. */
+export function standingOf(
+  could: readonly Reading[],
+  desk: Omit<Desk, "confirmed">,
+  deciding: Deciding,
+  isFetched = false,
+): Standing[] {
+  const sale = isFetched
+    ? could.map((option) => fetchedOf(option, desk)).find((each) => each !== null)
+    : null;
+  const options = sale ? [sale] : could.map((option) => ({ reading: option, confirmed: [] }));
+  const rated = options.flatMap(({ reading: option, confirmed }, index) => {
+    const reading = talkedOf(option, desk, deciding);
+    const decision = deciding.decide(reading, desk, confirmed);
+    if (decision.kind === "refuse" || (decision.kind === "ask" && decision.ask.misfit)) return [];
+    const label = labelOfWhole(reading, decision, desk, deciding);
+    const asks = decision.kind === "ask" ? 2 : 0;
+    return [
+      { reading, label, confirmed, rating: asks + unlikeliness(reading, decision, desk) + index * 0.4 },
+    ];
+  });
+  const labels = new Set<string>();
+  return rated
+    .sort((a, b) => a.rating - b.rating)
+    .filter(({ label }) => !labels.has(label) && labels.add(label))
+    .map(({ reading, label, confirmed }) => ({ reading, label, confirmed }));
+}
+
+/** A question whose buttons are whole readings; pressing one records it. */
+export function askWhich(
+  prompt: string,
+  standing: readonly Standing[],
+  aside: { left?: readonly string[] } = {},
+): Ask {
+  const choices = standing.slice(0, OFFERED_MAX).map(({ reading, label }): Choice => {
+    const left = aside.left ?? [];
+    return {
+      label,
+      ...(standing.length === 1 ? { words: ["yes"] } : {}),
+      effect: { kind: "instead", readings: [reading], ...(left.length > 0 ? { passed: [...left] } : {}) },
+    };
+  });
+  return { prompt, wants: "choice", choices: [...choices, NONE_OF_THESE] };
+}
+
+/** "Sold #2 desk 140.00": a reading in words of the books. */
+export function labelOfWhole(
+  reading: Reading,
+  decision: Decision,
+  { books }: Pick<Desk, "books">,
+  { verbOf }: Deciding,
+): string {
+  const offered = verbOf(reading.kind)?.offered as ((of: Reading, names: string) => string) | undefined;
+  return offered?.(reading, namesFor(reading, decision, books)) ?? reading.text;
+}
+
+function namesFor(reading: Reading, decision: Decision, books: Books): string {
+  if (decision.kind === "record" && reading.kind !== "buy") {
+    const pieces = decision.facts.flatMap((fact) => fact.pieces);
+    if (pieces.length > 0) return labelOf(books, pieces);
+  }
+  const matches = mentionsOf(reading).map((mention) => matchMention(mention, books, here, new Set()));
+  if (reading.kind !== "buy" && matches.length > 0 && matches.every(({ kind }) => kind === "found"))
+    return labelOf(
+      books,
+      matches.flatMap((match) => (match.kind === "found" ? match.pieces : [])),
+    );
+  const names = mentionsOf(reading).map(mentionLabel).join(" and ");
+  return names === "" && reading.missing?.includes("pieces") ? "it" : names;
+}
+
+function mentionsOf(reading: Reading): Mention[] {
+  return "pieces" in reading && Array.isArray(reading.pieces) ? reading.pieces : [];
+}
+
+/** How unlikely the books make a reading: 0 where it is just what comes next for its pieces. */
+function unlikeliness(reading: Reading, decision: Decision, { books }: Pick<Desk, "books">): number {
+  if (reading.kind === "buy") return isKnown(reading.pieces ?? [], books) ? 2 : 0;
+  const pieces = decision.kind === "record" ? decision.facts.flatMap((fact) => fact.pieces) : [];
+  const known = pieces.flatMap((number) => books.pieces.get(number) ?? []);
+  const isListed = known.length > 0 && known.every((piece) => piece.listed !== null);
+  const order = (reading.kind === "sell" && !isListed) || (reading.kind === "list" && isListed) ? 1 : 0;
+  return order + distance(reading, known);
+}
+
+function isKnown(mentions: readonly Mention[], books: Books): boolean {
+  return mentions.some(({ name }) =>
+    [...books.pieces.values()].some((piece) => piece.gone === null && piece.name === name),
+  );
+}
+
+/** How far the new or paid price is from what the pieces are listed at, else from what they cost; 2 at most. */
+function distance(reading: Reading, pieces: readonly Readonly<Piece>[]): number {
+  const sum = (of: (piece: Readonly<Piece>) => number | null) =>
+    pieces.reduce((total, piece) => total + (of(piece) ?? 0), 0);
+  const listed = sum((piece) => piece.listPrice);
+  const cut = "cut" in reading && reading.cut !== undefined ? listed - reading.cut : undefined;
+  const price = cut ?? ("price" in reading ? reading.price : undefined);
+  const cost = sum((piece) => piece.price);
+  const beside = listed > 0 ? listed : cost;
+  if (price === undefined || beside <= 0 || pieces.length === 0) return 0;
+  // Any price above cost is as likely as another where none is listed.
+  if (listed === 0 && price >= cost) return 0;
+  return price <= 0 ? 2 : Math.min(2, Math.abs(Math.log(price / beside)));
+}

@@ -1,0 +1,196 @@
+import type { Clause, Tok } from "./clause.ts";
+import { type Draft, draft } from "./draft.ts";
+import type { Trouble } from "./grammar.ts";
+import type { Kind, Mention } from "./reading.ts";
+import { centsOfToken } from "./slots/money.ts";
+import { language } from "./verbs.ts";
+
+/*
+ * What an unclear clause may mean, as whole readings, likeliest first. Each is made of the person's own words; a
+ * trouble that leaves nothing to offer offers nothing.
+ */
+
+/** What a clause holds, for putting a reading together. */
+interface Held {
+  pieces: Mention[] | undefined;
+  amounts: number[];
+  made: Draft | undefined;
+  clause: Clause;
+}
+
+function heldIn(clause: Clause, made: Draft | undefined): Held {
+  const pieces = clause.tokens.flatMap(({ kind, mention }) => (kind === "piece" && mention ? [mention] : []));
+  const amounts = clause.tokens
+    .filter(({ kind, amount }) => kind === "amount" && amount !== undefined)
+    .flatMap(centsIn);
+  return { pieces: pieces.length > 0 ? pieces : undefined, amounts, made, clause };
+}
+
+function centsIn(token: Tok): number[] {
+  const found = centsOfToken(token);
+  return "cents" in found ? [found.cents] : [];
+}
+
+/** A draft of a kind with the pieces of the clause and what the reading at hand says of day, method and people. */
+function as(kind: Kind, fields: Record<string, unknown>, { clause, made, pieces }: Held): Draft {
+  const kept = Object.fromEntries(
+    ["date", "method", "buyer", "by"].flatMap((field) => {
+      const value = made?.fields[field];
+      return value === undefined || (field === "buyer" && kind !== "sell" && kind !== "hold")
+        ? []
+        : [[field, value]];
+    }),
+  );
+  const grammar = language().grammars.get(kind) ?? null;
+  return draft(
+    kind,
+    { ...(pieces ? { pieces: pieces.map((each) => ({ ...each })) } : {}), ...kept, ...fields },
+    clause,
+    grammar,
+  );
+}
+
+/** Amounts on the tokens that a row has set aside ("20 down", "126 after fees"). */
+function amountOf(clause: Clause, hedge: string): number | undefined {
+  const token = clause.tokens.find(
+    ({ kind, roles, amount }) => kind === "word" && roles.hedge === hedge && amount,
+  );
+  return token ? centsIn(token)[0] : undefined;
+}
+
+type Offer = (held: Held) => Draft[];
+
+const soldOrHeld: Offer = (held) => {
+  const { made, clause } = held;
+  const deposit = amountOf(clause, "deposit");
+  const hold = as("hold", deposit ? { deposit } : {}, held);
+  return made && made.kind === "sell" ? [hold, made] : [hold];
+};
+
+/** Sold and all of it owed, or on hold. */
+const owedOrHeld: Offer = (held) => {
+  const { made } = held;
+  if (made?.kind !== "sell" || made.fields["price"] === undefined) return soldOrHeld(held);
+  const owed = { ...made, fields: { ...made.fields, owed: made.fields["owed"] ?? made.fields["price"] } };
+  return [owed, as("hold", {}, held)];
+};
+
+const depositOrPrice: Offer = (held) => {
+  const deposit = amountOf(held.clause, "deposit") ?? 0;
+  const hold = as("hold", { deposit }, held);
+  const price = held.made?.fields["price"] as number | undefined;
+  return price === undefined ? [hold, as("sell", { price: deposit }, held)] : [hold, held.made!];
+};
+
+const priceAndNet: Offer = (held) => {
+  const { made, clause } = held;
+  const net = amountOf(clause, "net");
+  const price = made?.fields["price"] as number | undefined;
+  if (!made || net === undefined || price === undefined) return [];
+  const withFee = (fee: number): Draft => ({ ...made, fields: { ...made.fields, fee } });
+  return net < price ? [withFee(price - net), withFee(net)] : [made];
+};
+
+const boughtListedSold: Offer = (held) => {
+  const [price] = held.amounts;
+  if (!held.pieces || price === undefined) return [];
+  const isNew = held.pieces.every(({ number }) => number === undefined);
+  return [
+    ...(isNew ? [as("buy", { price }, held)] : []),
+    as("list", { price }, held),
+    as("sell", { price }, held),
+  ];
+};
+
+const cutOrPrice: Offer = (held) => {
+  const [amount] = held.amounts;
+  if (amount === undefined || (!held.pieces && !held.made)) return [];
+  return [as("reprice", { price: amount }, held), as("reprice", { cut: amount }, held)];
+};
+
+const newPrice: Offer = (held) =>
+  held.amounts.length === 1 ? [as("reprice", { price: held.amounts[0] }, held)] : [];
+
+const payOrBalance: Offer = (held) => {
+  const [amount] = held.amounts;
+  if (amount === undefined) return [];
+  const loan = held.made?.fields["loan"] ?? loanIn(held.clause);
+  const named = loan ? { loan } : {};
+  return [
+    as("pay", { amount, ...named }, { ...held, pieces: undefined }),
+    as("statement", { balance: amount, ...named }, { ...held, pieces: undefined }),
+  ];
+};
+
+function loanIn({ tokens }: Clause): string | undefined {
+  const at = tokens.findIndex(({ text }) => text === "loan");
+  const before = tokens[at - 1];
+  return before?.unknown ? before.text : undefined;
+}
+
+/** Each amount of the clause as the one that was asked for. */
+const eitherAmount: Offer = (held) => {
+  const { made } = held;
+  if (!made || held.amounts.length < 2) return [];
+  const field = ["price", "amount", "balance"].find((name) => made.needs.includes(name));
+  if (!field) return [];
+  return [...new Set(held.amounts)].slice(0, 3).map((cents) => ({
+    ...made,
+    fields: {
+      ...made.fields,
+      ...(made.fields["pieces"] || !held.pieces ? {} : { pieces: held.pieces }),
+      [field]: cents,
+    },
+  }));
+};
+
+/** "two fifty" is either of two amounts. */
+const eitherSpoken: Offer = ({ made, clause, pieces }) => {
+  const token = clause.tokens.find(({ amount }) => amount?.either !== undefined);
+  const field = ["price", "amount", "balance"].find((name) => made?.needs.includes(name));
+  if (!token || !made || !field) return [];
+  const named = made.fields["pieces"] || !pieces ? {} : { pieces };
+  return token.amount!.either!.map((cents) => ({
+    ...made,
+    fields: { ...made.fields, ...named, [field]: cents },
+  }));
+};
+
+/** "paid 25": the newest note's amount, perhaps. */
+const correction: Offer = (held) => {
+  const isPaid = held.clause.tokens.some(({ text }) => /^(?:paid|pd|payed)$/.test(text));
+  return isPaid && held.amounts.length === 1
+    ? [as("fix", { amount: held.amounts[0] }, { ...held, pieces: undefined, made: undefined })]
+    : [];
+};
+
+const itself: Offer = ({ made }) => (made ? [made] : []);
+
+const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
+  left: itself,
+  buyer: itself,
+  anotherPerson: itself,
+  intention: itself,
+  offer: itself,
+  appointment: itself,
+  doubt: itself,
+  twoKinds: itself,
+  part: itself,
+  pending: soldOrHeld,
+  unpaid: owedOrHeld,
+  deposit: depositOrPrice,
+  net: priceAndNet,
+  noVerb: boughtListedSold,
+  cutOrPrice,
+  raiseBy: newPrice,
+  loanAlone: payOrBalance,
+  loneNumber: correction,
+  twoNumbers: eitherAmount,
+  vagueAmount: eitherSpoken,
+};
+
+/** What a clause in trouble may mean; `made` is what its words would be without the trouble. */
+export function couldBe(trouble: Trouble, clause: Clause, made: Draft | undefined): Draft[] {
+  const offer = OFFERS[trouble.kind];
+  return offer ? offer(heldIn(clause, made)).slice(0, 3) : [];
+}

@@ -1,0 +1,116 @@
+import type { Part } from "../token.ts";
+import { CURRENCY_WORDS, NOTE_WORDS, SCALES, TENS, UNITS } from "../words/numbers.ts";
+import type { Exact } from "./amounts.ts";
+import { smallNumberAt } from "./spelled.ts";
+
+/*
+ * Amounts as people say them: in notes of money ("three twenties"), in halves and quarters ("twelve and a half",
+ * "a hundred and a quarter"), in parts of a thousand ("half a grand"), in dollars and cents ("a buck fifty",
+ * "two fifty"). What two people would take for two amounts carries both.
+ */
+
+const cents = (value: number): Exact => ({ digits: value, scale: 2 });
+
+function money(value: number, words: number): Part {
+  return { kind: "amount", amount: { exact: cents(Math.round(value * 100)), money: true }, words };
+}
+
+/** A small count at a place, typed or spelled: "2", "three", "a", "a couple of". */
+function countAt(norms: readonly string[], at: number): { value: number; words: number } | null {
+  const word = norms[at] ?? "";
+  if (/^\d{1,3}$/.test(word)) return { value: Number(word), words: 1 };
+  if (word === "couple") return { value: 2, words: norms[at + 1] === "of" ? 2 : 1 };
+  if (word === "a" && norms[at + 1] === "couple") return { value: 2, words: norms[at + 2] === "of" ? 3 : 2 };
+  if (word === "a" || word === "an") return { value: 1, words: 1 };
+  return smallNumberAt(norms, at);
+}
+
+/** "three twenties", "2 20s", "a fifty": so many notes of a worth. */
+function notesAt(norms: readonly string[], at: number): Part | null {
+  const count = countAt(norms, at);
+  if (!count) return null;
+  const word = norms[at + count.words] ?? "";
+  const worth =
+    NOTE_WORDS[word] ?? (/^(?:1|2|5|10|20|50|100)s$/.test(word) ? Number(word.slice(0, -1)) : undefined);
+  return worth === undefined ? null : money(count.value * worth, count.words + 1);
+}
+
+const PARTS: Readonly<Record<string, number>> = { half: 0.5, quarter: 0.25 };
+
+/** "half a grand", "half a hundred", "quarter of a grand". */
+function partOfScaleAt(norms: readonly string[], at: number): Part | null {
+  const part = PARTS[norms[at] ?? ""];
+  if (part === undefined) return null;
+  let next = at + 1;
+  if (norms[next] === "of") next += 1;
+  if (norms[next] !== "a") return null;
+  const scale = SCALES[norms[next + 1] ?? ""];
+  return scale === undefined ? null : money(part * scale, next + 2 - at);
+}
+
+/** "twelve and a half" is 12.50, "a hundred and a quarter" 125; "a grand and a half" could be either. */
+function andPartAt(norms: readonly string[], at: number): Part | null {
+  const typed = /^\d{1,6}$/.test(norms[at] ?? "") ? Number(norms[at]) : null;
+  const article = norms[at] === "a" || norms[at] === "one" ? 1 : 0;
+  const scale = article ? SCALES[norms[at + 1] ?? ""] : undefined;
+  const small = typed === null && scale === undefined ? smallNumberAt(norms, at) : null;
+  const value = typed ?? scale ?? small?.value;
+  const words = typed !== null ? 1 : scale !== undefined ? 2 : (small?.words ?? 0);
+  if (value === undefined || norms[at + words] !== "and" || norms[at + words + 1] !== "a") return null;
+  const part = PARTS[norms[at + words + 2] ?? ""];
+  const isTime = /^(?:hours?|hrs?|h|an|of|miles?|mi|inch)$/.test(norms[at + words + 3] ?? "");
+  if (part === undefined || isTime) return null;
+  if (scale === undefined) return money(value + part, words + 3);
+  // A quarter beside a hundred is one of its own: 25.
+  return part === 0.25 && scale === 100 ? money(125, words + 3) : vague(words + 3);
+}
+
+const vague = (words: number): Part => ({
+  kind: "amount",
+  amount: { exact: null, flaw: "vague", money: true },
+  words,
+});
+
+/** "a buck fifty", "two bucks fifty", "buck twenty five": dollars and cents. */
+function bucksAt(norms: readonly string[], at: number): Part | null {
+  const isAlone = norms[at] === "buck";
+  const count = isAlone ? { value: 1, words: 0 } : countAt(norms, at);
+  if (!count || !CURRENCY_WORDS.has(norms[at + count.words] ?? "")) return null;
+  const small = smallNumberAt(norms, at + count.words + 1);
+  if (!small || small.value < 5 || small.value > 99) return null;
+  return money(count.value + small.value / 100, count.words + 1 + small.words);
+}
+
+/** "two fifty", "one twenty": dollars and cents, or hundreds. */
+function eitherAt(norms: readonly string[], at: number): Part | null {
+  const unit = UNITS[norms[at] ?? ""];
+  if (unit === undefined || unit < 1 || unit > 9) return null;
+  const small = TENS[norms[at + 1] ?? ""] === undefined ? null : smallNumberAt(norms, at + 1);
+  if (!small || SCALES[norms[at + 1 + small.words] ?? ""] !== undefined) return null;
+  if (CURRENCY_WORDS.has(norms[at + 1 + small.words] ?? "")) return null;
+  const whole = unit * 100 + small.value;
+  return {
+    kind: "amount",
+    amount: { exact: null, flaw: "vague", money: true, either: [whole * 100, whole] },
+    words: 1 + small.words,
+  };
+}
+
+/** "150 to 160" of notes and "1 twenty" keep their own readings; null where nothing is said so. */
+export function spokenAt(norms: readonly string[], at: number): Part | null {
+  return (
+    notesAt(norms, at) ??
+    partOfScaleAt(norms, at) ??
+    andPartAt(norms, at) ??
+    bucksAt(norms, at) ??
+    eitherAt(norms, at)
+  );
+}
+
+/** Words that may stand second in an amount as it is spoken: without one of them nothing is looked for. */
+export const SPOKEN_SECOND: ReadonlySet<string> = new Set([
+  ...["and", "a", "of", "couple", "hundred", "thousand", "grand", "buck", "bucks", "dollar", "dollars"],
+  ...["1s", "2s", "5s", "10s", "20s", "50s", "100s"],
+  ...Object.keys(NOTE_WORDS),
+  ...Object.keys(TENS),
+]);

@@ -1,0 +1,143 @@
+import type { Head, Tok } from "../clause.ts";
+import { type Roles, rolesOf } from "../lexicon.ts";
+import { NO_ROLES, wordToken } from "../token.ts";
+import { type AsideEffect, asides } from "./asides.ts";
+import { type DayEffect, days } from "./days.ts";
+import { type NumberEffect, numbers } from "./numbers.ts";
+import { type OwnerEffect, owners } from "./owners.ts";
+import { type Units, unitsOf } from "./pattern.ts";
+import type { Fired, Row, Table } from "./table.ts";
+import { type TurnEffect, unfinished } from "./unfinished.ts";
+
+/** Every table in the order in which it runs over a line. */
+export const TABLES = { numbers, days, owners, unfinished, asides } as const;
+
+/** A row that fired, for `read --why`: its table, what it made of which words. */
+export interface Trace {
+  table: string;
+  row: Row<string>;
+  words: string;
+}
+
+/** Words with one meaning given by a row: one token in place of those of its bracket, of the same shape as any. */
+function joined(tokens: readonly Tok[], { from, to }: Fired, roles: Roles<Head> = NO_ROLES): Tok {
+  const text = textOf(tokens, from, to);
+  return wordToken("word", text, tokens[from]!.from, tokens[to - 1]!.to, roles);
+}
+
+function textOf(tokens: readonly Tok[], from: number, to: number): string {
+  return tokens
+    .slice(from, to)
+    .map(({ text }) => text)
+    .join(" ");
+}
+
+const PASSING = rolesOf<Head>({ plain: true });
+
+function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): Tok {
+  if (effect === "passing" || effect === "beside" || effect === "amount") {
+    const token = joined(tokens, fired);
+    token.kind = "grain";
+    return token;
+  }
+  const isOwed = effect === "owed" || effect === "all owed";
+  const token = joined(tokens, fired, rolesOf<Head>(isOwed ? { owed: true } : { hedge: effect }));
+  if (effect !== "all owed")
+    token.amount = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "amount")?.amount;
+  return token;
+}
+
+const NO_DAY = rolesOf<Head>({ plain: true, trait: true });
+const WIDE = rolesOf<Head>({ vagueTime: true });
+
+const ofDay = (effect: DayEffect, tokens: readonly Tok[], fired: Fired): Tok =>
+  joined(tokens, fired, effect === "word" ? NO_DAY : WIDE);
+
+/** What each effect makes of its words; a "name" stays a word that nobody knows. */
+const OWNER_ROLES: Readonly<Record<OwnerEffect, Roles<Head>>> = {
+  part: rolesOf<Head>({ supply: "materials" }),
+  supply: rolesOf<Head>({ supply: "materials" }),
+  fee: rolesOf<Head>({ supply: "fees" }),
+  service: rolesOf<Head>({ supply: "help", service: true }),
+  cost: rolesOf<Head>({ supply: "other" }),
+  name: NO_ROLES,
+  buyer: rolesOf<Head>({ actor: "buyer" }),
+  sold: rolesOf<Head>({ actor: "nobody" }),
+  left: rolesOf<Head>({ actor: "nobody" }),
+  ours: rolesOf<Head>({ actor: "ours" }),
+  worker: rolesOf<Head>({ hedge: "other" }),
+  word: PASSING,
+};
+
+function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok {
+  const token = joined(tokens, fired, OWNER_ROLES[effect]);
+  if (effect === "name") token.unknown = true;
+  if (effect === "part" || effect === "fee" || effect === "left")
+    token.mention = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "piece")?.mention;
+  if (effect === "left") token.kind = "piece";
+  return token;
+}
+
+const LABOR = rolesOf<Head>({ labor: true });
+
+function ofTurn(effect: TurnEffect, tokens: readonly Tok[], fired: Fired): Tok {
+  if (effect === "word") return joined(tokens, fired, PASSING);
+  return joined(tokens, fired, effect === "labor" ? LABOR : rolesOf<Head>({ hedge: effect }));
+}
+
+const ofAside = (_effect: AsideEffect, tokens: readonly Tok[], fired: Fired): Tok =>
+  joined(tokens, fired, PASSING);
+
+type Make<Effect extends string> = (effect: Effect, tokens: readonly Tok[], fired: Fired) => Tok;
+
+function run<Effect extends string>(
+  name: keyof typeof TABLES,
+  table: Table<Effect>,
+  make: Make<Effect>,
+  tokens: Tok[],
+  line: Units,
+  trace?: Trace[],
+): Tok[] {
+  const fired = table.fired(tokens, line).filter((one) => one.effect !== "amount" && isTaken(one, tokens));
+  if (fired.length === 0) return tokens;
+  const left: Tok[] = [];
+  let at = 0;
+  for (const one of fired) {
+    trace?.push({ table: name, row: one.row, words: textOf(tokens, one.from, one.to) });
+    left.push(...tokens.slice(at, one.from), make(one.effect, tokens, one));
+    at = one.to;
+  }
+  return [...left, ...tokens.slice(at)];
+}
+
+const isAmount = ({ kind }: Tok): boolean => kind === "amount";
+
+/** "beside": only where an amount stands outside of all brackets is the number within surely none of the note. */
+function isTaken(fired: Fired, tokens: readonly Tok[]): boolean {
+  if (fired.effect !== "beside") return true;
+  return tokens.some(
+    (token, at) => (isAmount(token) || token.kind === "duration") && (at < fired.from || at >= fired.to),
+  );
+}
+
+/** The tokens of a line with everything that a row says of them. Rows that fire are told to the trace. */
+export function withRows(tokens: Tok[], units: Units, trace?: Trace[]): Tok[] {
+  let made = tokens;
+  let line = units;
+  for (const step of STEPS) {
+    const next = step(made, line, trace);
+    if (next !== made) line = unitsOf(next);
+    made = next;
+  }
+  return made;
+}
+
+type Step = (tokens: Tok[], line: Units, trace?: Trace[]) => Tok[];
+
+const STEPS: readonly Step[] = [
+  (tokens, line, trace) => run("numbers", numbers, ofNumber, tokens, line, trace),
+  (tokens, line, trace) => run("days", days, ofDay, tokens, line, trace),
+  (tokens, line, trace) => run("owners", owners, ofOwner, tokens, line, trace),
+  (tokens, line, trace) => run("unfinished", unfinished, ofTurn, tokens, line, trace),
+  (tokens, line, trace) => run("asides", asides, ofAside, tokens, line, trace),
+];

@@ -1,0 +1,64 @@
+import type { Row } from "./table.ts";
+import { tableOf } from "./table.ts";
+
+/** What people add for no reason: it says nothing of the fact. */
+export type AsideEffect = "aside";
+
+const ROWS: readonly Row<AsideEffect>[] = [
+  [
+    "[it|they|that|this|its|he|she was|were|is|are|looks|looked|smells|smelled|feels|felt|came_out|turned_out|weighs|weighed so|too|very|really|super|pretty|all|kinda|a_bit? <opinion>|<trait>|<plain>]",
+    "aside",
+    "sold desk 90 it was so heavy",
+  ],
+  ["[what|such a|an <opinion>|<plain>* <plain>]", "aside", "sold desk 90 what a relief"],
+  [
+    "[worth it|every_penny|the_wait|the_drive|the_trouble|the_money]",
+    "aside",
+    "bought desk 90 worth every penny",
+  ],
+  [
+    "[with|w|and <art>? <kin>|<person>|kids|dog|dogs helping|watching|waiting|along|asleep|sleeping|crying|present|there|here|in_tow]",
+    "aside",
+    "sold desk 90 with the kids watching",
+  ],
+  [
+    "[because|bc|cuz|cause|coz|since|so_that|as|due_to|thanks_to|given_that|seeing_as|considering >] ;",
+    "aside",
+    "refunded 25 on desk bc the leg wobbles",
+  ],
+  ["[which|who|whose|where >] ;", "aside", "sold desk 90 which made my day"],
+  [
+    "[<art>? <part> sticks|sticking|stuck|wobbles|wobbled|broke|cracked|snapped|squeaks|jammed|split|warped|missing]",
+    "aside",
+    "gave back 20 on desk, drawer sticks",
+  ],
+  [
+    "[<art>? <part> is|was|are|were <plain>|<trait>|<opinion>]",
+    "aside",
+    "gave back 20 on desk, the drawer was loose",
+  ],
+  [
+    "<piece> [with|w|has|have|had|missing <art>? <new>|<trait>|<plain>|<opinion>* <part>|<supply>]",
+    "aside",
+    "bought mirror with frame 22",
+  ],
+  [
+    "[missing|lacking|without <art>? <new>|<trait>|<plain>|<opinion>* <part>|<supply>]",
+    "aside",
+    "bought desk 20, missing a drawer",
+  ],
+  [
+    "<retire> … [to|at|for <art>? <new>|<plain> <new>|<plain>?] ;",
+    "aside",
+    "donated desk to the womens shelter",
+  ],
+  ["<retire> … [for parts]", "aside", "scrapped recliner for parts"],
+  [
+    "<labor> … [<art>? drawer|drawers|door|doors|leg|legs|top|base|frame|arm|arms|seat|shelf|shelves|back|sides|joint|joints|corner|hinge|crack|hole|holes|chip|chips on|of|in|for|off?] <art>? <piece>",
+    "aside",
+    "15 min fixing drawer on dresser",
+  ],
+  ["[too far gone|away]", "aside", "tossed the rack, too far gone"],
+];
+
+export const asides = tableOf(ROWS);

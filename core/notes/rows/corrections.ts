@@ -1,0 +1,66 @@
+import type { Row } from "./table.ts";
+import { tableOf } from "./table.ts";
+
+/**
+ * How a note speaks of an earlier one. The part in brackets parts what it speaks of from what becomes of it.
+ * "remove": what follows is taken out; "mistake": what stands before is; "change": from what stands before to what
+ * follows; "told": so too, where both sides say enough; "denied": only where
+ * the old is said beside the new; "to": what follows, up to its "to"; "rename": what follows
+ * gets the name behind it.
+ */
+export type CorrectionEffect = "remove" | "mistake" | "change" | "told" | "denied" | "to" | "rename";
+
+const ROWS: readonly Row<CorrectionEffect>[] = [
+  ["^ [rename|relabel] <any>", "rename", "rename #4 sideboard"],
+  ["^ [call] <piece>", "rename", "call #4 a sideboard"],
+  [
+    "^ [change|correct|fix|edit|update|amend|adjust|switch|move|set|reassign] <any> … to|into|as|from|onto",
+    "to",
+    "change the paint to 14",
+  ],
+  [
+    "^ [delete|remove|undo|scratch|strike|erase|cancel|void|take_back|take_out|forget|ditch|reverse] !off|by|to|on|in|$|price|waiting <any>",
+    "remove",
+    "delete the drive",
+  ],
+  [
+    "[was|is|were|are? a|an|just|all|totally? mistake|typo|duplicate|dupe|double|error|accident|bogus|test|joke]",
+    "mistake",
+    "#8 was a mistake",
+  ],
+  ["[never|didnt|did_not happen|happened|exist|existed|count]", "mistake", "the lamp sale never happened"],
+  ["[doesnt|does_not exist|count|belong]", "mistake", "#8 doesnt exist"],
+  [
+    "[was|is|were|got entered|recorded|noted|logged|in|there twice|two_times|double]",
+    "mistake",
+    "the paint was entered twice",
+  ],
+  ["[isnt|is_not|wasnt mine|ours|real|there|right|a_thing]", "mistake", "#8 isnt mine"],
+  [
+    "[was|is|were|are wrong|off|incorrect , it|that|and? should_be|should_have_been|shouldve_been|its|it_is|it_was|was|make_it|meant|actually]",
+    "change",
+    "paint 12 was wrong, should be 10",
+  ],
+  ["[, should_be|should_have_been|shouldve_been|make_it|make_that|not]", "change", "paint 12, should be 10"],
+  ["[is|was|were wrong|off|incorrect] ;", "mistake", "the paint is wrong"],
+  [
+    "[should|shouldve|shoulda|were_supposed|was_supposed|supposed|is_supposed have|to? be|been|say|read|cost]",
+    "change",
+    "paint should be 14",
+  ],
+  ["[was|were|is|are|cost actually|really]", "change", "the paint was actually 14"],
+  ["[actually|really was|were|is|cost|sold_for|went_for|got|took]", "change", "hutch actually cost 65"],
+  [
+    "[were|was|is|are|goes|go|went|belongs|belong for|on|to|with] <art>? <piece>",
+    "told",
+    "those knobs were for the desk",
+  ],
+  ["[was|were|is|are|cost]", "told", "that sale was yesterday"],
+  [
+    "[sold_for|sold_to|went_for|listed_at|listed_for|paid_by|paid_with]",
+    "denied",
+    "the desk sold for 120 not 140",
+  ],
+];
+
+export const corrections = tableOf(ROWS);

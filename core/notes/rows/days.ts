@@ -1,0 +1,60 @@
+import type { Row } from "./table.ts";
+import { tableOf } from "./table.ts";
+
+/** "word": what looks like a day is none. "wide": a time that is no one day, and is asked about. */
+export type DayEffect = "word" | "wide";
+
+const ROWS: readonly Row<DayEffect>[] = [
+  [
+    "[<sunsat>] faded|bleached|damaged|burned|burnt|worn|room|porch|tan|lamp|rotted|dried|roasted",
+    "word",
+    "bought sun faded chair 40",
+  ],
+  [
+    "it|they|that|which|had|has|just|who|there [<sunsat>] in|at|on|for|out|outside|there|around|under|by|all|down|here|unused|empty|through",
+    "word",
+    "bought desk 40 it sat in a barn",
+  ],
+  ["<piece> [<sunsat>] in|at|out|outside|around|unused|there", "word", "bought desk 40, desk sat in a barn"],
+  [
+    "[early|late|mid|beginning_of|end_of|middle_of|start_of|around|sometime_in|back_in|in <month>]",
+    "wide",
+    "sold desk 60 early may",
+  ],
+  ["$ [<month>] ;", "wide", "bought desk 40 march"],
+  [
+    "<verb> … [mothers|fathers|valentines|presidents|veterans|columbus|memorial|labor|new_years|christmas|boxing|tax day|eve]",
+    "wide",
+    "bought desk 40 mothers day",
+  ],
+  ["[black|cyber|good|easter <day>]", "wide", "bought desk 40 black friday"],
+  [
+    "[first|start|beginning|middle|end|last of|day <art>? month|week|year|last? month|week|year|of?]",
+    "wide",
+    "sold desk first of the month 60",
+  ],
+  [
+    "[earlier|later|sometime|some_time|one_day|some_day|back in|during|this <art>? week|month|year|summer|spring|winter|fall|season]",
+    "wide",
+    "sold desk 140 earlier in the week",
+  ],
+  [
+    "<verb> … [the night|day|morning|evening|week|weekend before|after]",
+    "wide",
+    "sold desk 60 the night before",
+  ],
+  [
+    "[over|during|this|last|the <art>? summer|winter|spring|holidays|holiday|break|vacation]",
+    "wide",
+    "sold desk 60 over the summer",
+  ],
+  ["[<span> before|after|earlier|prior]", "wide", "sold desk 60 two days before"],
+  ["[<day> or <day>]", "wide", "sold desk 60 fri or sat"],
+  [
+    "[<day> night|morning|afternoon|evening before_last|before]",
+    "wide",
+    "sold desk 60 fri night before last",
+  ],
+];
+
+export const days = tableOf(ROWS);

@@ -1,0 +1,174 @@
+import type { Row } from "./table.ts";
+import { tableOf } from "./table.ts";
+
+/**
+ * What a number is beside the amount of the note. "passing": it says nothing of money. "beside": so where another
+ * amount stands in the line; alone it may be the amount after all. "amount": the amount of the note for certain,
+ * whatever stands below. "vague": an amount that may not be written down as it stands. "net": what was left after fees.
+ * "owed": what the buyer has still to pay.
+ */
+export type NumberEffect =
+  | "passing"
+  | "beside"
+  | "amount"
+  | "vague"
+  | "net"
+  | "deposit"
+  | "owed"
+  | "all owed";
+
+const ROWS: readonly Row<NumberEffect>[] = [
+  // Addresses, rooms, ranks.
+  [
+    "at|on|from|near|off|to|in [# <word> st|street|ave|avenue|rd|road|dr|drive|ln|lane|blvd|ct|court|pl|hwy|highway|pkwy|terrace|circle]",
+    "passing",
+    "picked up desk 40 at 1420 maple ave",
+  ],
+  [
+    "at|on|from|near|off|to|in [# <word> <word> st|street|ave|avenue|rd|road|dr|drive|ln|lane|blvd|ct|court|pl|hwy|highway|pkwy|terrace|circle]",
+    "passing",
+    "picked up desk 40 at 1420 old mill rd",
+  ],
+  [
+    "in|at|from|to|of|by|near|the apt|apartment|unit|booth|suite|room|space|aisle|row|exit|gate|building|bldg|stall|spot|lot|locker [#]",
+    "passing",
+    "sold desk 90 to the guy in booth 14",
+  ],
+  ["route|rt|highway|hwy|interstate [#]", "passing", "bought desk 40 off route 9"],
+  [
+    "sandpaper|unit|storage_unit|steel_wool|pencil|brush|filter|bit|blade|stain|color|shade|size|size_of|part|model|locker|check|lot|row [<number>|<numbered>]",
+    "passing",
+    "sandpaper no. 2 8",
+  ],
+  // Sizes, grits, ages, how many of something that is no piece.
+  ["[<size>] <piece>", "passing", "bought 24x36 mirror 12"],
+  ["[# grit]", "passing", "sandpaper 220 grit 8"],
+  [
+    "[# inch|in|inches|ft|foot|feet|x|tier|shelf|seater|seat|person|door|drawer|light|way|panel] <piece>",
+    "passing",
+    "bought 3 tier table 20",
+  ],
+  ["[# year|years|yr|yrs old]", "passing", "sold 40 year old trunk 60"],
+  [
+    "[about|over|like|some|maybe? # people|guys|offers|messages|texts|calls|dogs|cats|kids|times|buyers|customers|folks|lookers|emails|likes|views|comments|questions|stops|flights|floors|stairs|steps|blocks|houses|sales|stores|trips|tries|weekends|days|nights asked|looked|messaged|called|offered|later?]",
+    "beside",
+    "sold desk 90 after 10 people asked",
+  ],
+  [
+    "[# people|guys|offers|messages|texts|calls|dogs|cats|kids|times|buyers|customers|folks|lookers|emails|likes|views|comments|questions|stops|flights|floors|stairs|steps|blocks|houses|sales|stores|trips|tries|weekends|nights]",
+    "beside",
+    "sold desk 90 up 3 flights",
+  ],
+  ["<art> [$] <piece> for $", "beside", "sold my $5 lamp for 40"],
+  ["gave|handed|paid … $ … for <art> [$] <piece>", "amount", "gave him a 50 for the 30 dollar desk"],
+  ["<art> [$] <piece>", "beside", "deposit 30 on the 150 couch"],
+  // What it was before, what was asked, what it is worth.
+  ["<verb> … [worth $]", "passing", "donated 3 chairs worth 60"],
+  ["$ [of <art>? $]", "beside", "refunded 15 of the 90"],
+  [
+    "<~buy>|<~sell>|got|paid … [was|they|were|it|i|had|he|she|for? was|were|had? asking|tagged|priced|marked|ticketed|listed|retails|retail at|for|it? $]",
+    "beside",
+    "bought armoire tagged 80 for 50",
+  ],
+  [
+    "<~buy>|<~sell>|got|paid … [they|was|i|he|she? asked|wanted|wants for? $]",
+    "beside",
+    "bought desk 40 they wanted 60",
+  ],
+  ["<~buy>|<~sell>|got|paid … [down from $]", "beside", "sold desk 90, down from 110"],
+  ["<~buy>|<~sell>|got|paid … [instead of $]", "beside", "sold desk 90 instead of 110"],
+  [
+    "<~buy>|<~sell>|got|paid … [reg|regular|regularly|originally|normally|usually|new $]",
+    "beside",
+    "bought lamp 10 regularly 40",
+  ],
+  [
+    "<sell> … [including|includes|incl|counting|with <art>? $ deposit|deposits]",
+    "beside",
+    "sold desk 150 total including the 40 deposit",
+  ],
+  // Times that are no work.
+  ["[<time> ago]", "passing", "bought desk 40 15 min ago"],
+  [
+    "<~buy>|<~sell>|got|paid … [after|within|in|took|only|just|lasted|under <time>|<span>]",
+    "passing",
+    "sold couch 180 after 2 weeks",
+  ],
+  ["<~buy>|<~sell>|got|paid|<list> … [<span>|<time> later]", "passing", "sold couch 180 3 days later"],
+  [
+    "[dry|dried|drying|cure|cured|curing|set|sit|sat|soak|soaked|wait|waited|let|lets it|dry|sit|cure|set|soak? for|about? <time>|<span>]",
+    "passing",
+    "sanded desk 2h let dry 24h",
+  ],
+  ["<time> [dry|drying|cure|curing time|between_coats?]", "vague", "primed desk 2h dry"],
+  ["<miles> [, <eachway>]", "passing", "drove 24 miles, 12 each way"],
+  // What is left after fees is no fee.
+  [
+    "<sell> … $ … [$ after|net_of|minus|less|before <art>? fees|fee|shipping|costs|cut|commission]",
+    "net",
+    "sold desk 140, got 126 after fees",
+  ],
+  ["<sell> … $ … [$ net]", "net", "sold desk 140, 126 net"],
+  ["<sell> … $ … [net|netted|cleared|kept|pocketed $]", "net", "sold desk 140 netted 126"],
+  ["<sell> … $ … [less|minus|after fees|fee $]", "net", "sold desk 140 less fees 126"],
+  // An amount that may not be written down as it stands.
+  ["[$ something|some|odd|ish|ballpark|max|tops|minimum]", "vague", "sold desk 90 something"],
+  ["[$ half|halves] ;", "vague", "gas 80 half"],
+  ["[$ + tax]", "vague", "bought desk 40 + tax"],
+  ["[$ plus|before|without|w|with tax|taxes]", "vague", "bought desk 40 plus tax"],
+  ["[sales? tax|taxes $]", "vague", "sold desk 90 sales tax 6.30"],
+  ["[one for|at $]", "vague", "bought 2 lamps one for 20"],
+  ["# at|@ [<several>]", "vague", "bought 2 at 20 lamps"],
+  [
+    "[$ / yd|yard|ft|foot|gal|gallon|sheet|can|qt|quart|lb|oz|inch|mile|mi|hr|hour|box|pack|bag|roll|tube|piece|pc]",
+    "vague",
+    "3 yards fabric 10/yd",
+  ],
+  ["sandpaper|sanding_disc|sanding_discs|sanding_pad|sanding_pads [<grit>] ;", "vague", "sandpaper 220"],
+  ["<buy> … [# drawer|tier|shelf|door|leg|piece|pc $] ;", "vague", "bought 5 drawer 40"],
+  [
+    "<buy> … $ … [second|2nd|another|other|got|one one|another? free]",
+    "vague",
+    "bought lamp 20 got second one free",
+  ],
+  ["[<time> total|altogether|so_far|in_all|in_total|now]", "vague", "desk 3h total now"],
+  [
+    "[is|are|at|took|taken|taking|needed|up? at|to|about? <time> so_far|already|now|total] ",
+    "vague",
+    "dresser took 5h so far",
+  ],
+  ["<piece> [is|are|is_at at? <time>]", "vague", "dresser is at 5 hours"],
+  ["<coats> [<time> each|apiece|ea]", "vague", "painted desk 2 coats 1h each"],
+  ["<time> [each|apiece|ea per|day|coat|piece|drawer|side?]", "vague", "painted desk 2 coats 1h each"],
+  ["<time> [per|every|a day|coat|piece|drawer|side|night|morning|week]", "vague", "sanded desk 2h a day"],
+  ["[no|without|zero|minus_any fee|fees]", "passing", "sold desk 138 no fees"],
+  ["$ … [paid|paid_me in_full|up_front]", "passing", "sold desk 160 paid in full"],
+  ["^ unit|locker|bay|space [#]", "passing", "unit 2 storage rent 88"],
+  [
+    "<time> … on|for? [<art>? first|second|third|1st|2nd|3rd|last|final|base|top? coat|coats]",
+    "passing",
+    "spent 40 min on first coat, hall tree",
+  ],
+  // What is still owed of a sale.
+  [
+    "[$ is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid]",
+    "owed",
+    "sold desk 200, 50 still owed",
+  ],
+  ["<~sell> … [owes|owe|owing|still_owes|owed me|us? still? $]", "owed", "sold desk 200 she owes me 50"],
+  [
+    "<~sell> … [she|he|they|buyer|guy|lady? owes|owe|owed|still_owes me|us? all|everything|the_whole_thing|the_full_amount|it_all|all_of_it of? it?]",
+    "all owed",
+    "sold desk 160 she owes me all of it",
+  ],
+  [
+    "<~sell> … [$ now|today|down|cash? and|, the_rest|rest|balance later|friday|next_week|on_pickup]",
+    "vague",
+    "sold desk 200, 50 now the rest later",
+  ],
+  // Deposits beside a sale.
+  ["<sell> … [$ deposit|down]", "deposit", "sold lamp 20 down"],
+  ["<sell> … [deposit|down|deposit_of $]", "deposit", "sold lamp deposit 20"],
+];
+
+export const numbers = tableOf(ROWS.map(([pattern, effect, note]) => [pattern.trim(), effect, note]));

@@ -1,0 +1,181 @@
+import type { Row } from "./table.ts";
+import { tableOf } from "./table.ts";
+
+/**
+ * What is not the verb's own. "part": a part of a piece, spending on it; "supply": things for a piece; "service":
+ * what somebody does to a piece for money; "buyer": who it went to; "sold": it left us, to nobody named;
+ * "left": a piece that
+ * was fetched; "ours": who of the household did it; "worker": somebody else's work; "fee": paid for a listing; "cost": of
+ * other work; "name": words of a name; "word": nothing.
+ */
+export type OwnerEffect =
+  | "part"
+  | "supply"
+  | "service"
+  | "buyer"
+  | "sold"
+  | "ours"
+  | "worker"
+  | "fee"
+  | "left"
+  | "cost"
+  | "name"
+  | "word";
+
+const GETS =
+  "bought|purchased|picked_up|pickd_up|took|grabbed|got|paid|collected|snagged|scooped_up|snatched_up|nabbed|claimed|came_for|came_to_get|buys|buying|is_buying|takes|taking|wants_to_buy|just_bought|scored|came_and_got|came_and_bought|came_and_picked_up|came_by_and_got|hauled_off|carried_off|drove_off_with|left_with|walked_off_with|ended_up_buying|ended_up_taking|ended_up_with";
+
+const GONE =
+  "backed_out|back_out|flaked|flaked_out|bailed|bailed_out|ghosted|ghosted_me|never_showed|never_came|no_showed|noshowed|didnt_show|cancelled|canceled|changed_her_mind|changed_his_mind|changed_their_mind|changed_mind|pulled_out|walked_away|disappeared";
+
+const ROWS: readonly Row<OwnerEffect>[] = [
+  // Who acts: kin for the shop, anybody else a buyer.
+  ["^ [<art>? <kin> <verb> her|his|their] <piece>", "worker", "my sister sold her dresser 120"],
+  ["^ [<art>? <kin> <new>?] " + GETS + "|<verb>", "ours", "dad picked up a bookcase 25"],
+  ["^ [its|it_is|this_is <art>? <kin>]", "ours", "its mom, bought desk 40"],
+  ["^ [<kin> here|speaking|again|texting]", "ours", "uncle here, sold the trunk 65"],
+  [
+    "^ [<art>? <person>|<new>|<place> <new>|<place>|<noun>|<person>|<trait>?] came|stopped|drove|swung|dropped|showed|stopped_by|came_by|came_over by|over|back|up|out|today? and|to|for? " +
+      GETS,
+    "buyer",
+    "mike came by and bought the hutch 200",
+  ],
+  [
+    "^ [came|stopped|stopped_by|came_by|came_over by|over|back? and] " + GETS,
+    "sold",
+    "came and got the desk 120",
+  ],
+  ["^ [mr|mrs|ms|dr|miss|sir|mister .? <word>] " + GETS, "buyer", "mr jones bought desk 90"],
+  [
+    "^ [<art>? <opinion>|<trait>* <person>|<new>|<place> &|and? <new>|<person>?] " + GETS,
+    "buyer",
+    "bob bought the desk 120",
+  ],
+  ["^ [<art>? <new>|<place>|<plain> <new>|<person>?] " + GONE, "buyer", "nurse backed out of the desk"],
+  [
+    "^ [next_door|across_the_street|down_the_street|upstairs|downstairs|school|church|store|shop|office|hotel|restaurant|bakery|cafe|dealer|dealers|local|locals|regular|collector|decorator|designer|stager|antique_shop|antique_store] " +
+      GETS,
+    "buyer",
+    "antique shop bought dresser 90",
+  ],
+  [
+    "<person> [from|with|in|by|on <art>? <word> <word>?] " + GETS,
+    "word",
+    "lady from church bought the desk 90",
+  ],
+  [
+    "^ <art>? [<piece> picked_up|collected|claimed|fetched|snatched_up] !!from|at|off|by|<place>",
+    "left",
+    "desk picked up 90",
+  ],
+  [
+    "<piece> got|was|were|has_been|is|been|just? bought|purchased|picked_up|taken|grabbed|collected|claimed|fetched [by <art>? <word>]",
+    "buyer",
+    "desk bought by mike 120",
+  ],
+  [
+    "<piece> [got|was|were|has_been|is|just_got|finally_got] bought|purchased|picked_up|taken|grabbed|collected|claimed|fetched|snatched_up",
+    "sold",
+    "desk got picked up 120",
+  ],
+  [GETS + " [from|off|off_of me|us]", "sold", "bought from me desk 90"],
+  [GETS + " … <piece> [from|off|off_of me|us]", "sold", "pat bought desk from me 120"],
+  ["^ [someone|somebody|he|she|they|buyer|guy|lady|dude|customer] <labor>", "worker", "he sanded dresser 2h"],
+  ["^ [<art>? <kin> <new>?] <labor>|worked|worked_on", "ours", "my brother sanded the bench 1h"],
+  ["^ [<art>? <person>|<new>] <labor>|worked|worked_on|helped", "worker", "bob sanded dresser 2h"],
+  [
+    "[sale|deal of|on|for <art>?] <piece> … fell_through|fell_thru|is_off|is_dead|cancelled|canceled",
+    "word",
+    "sale of the vanity fell thru",
+  ],
+  // Somebody told by a piece, or by what they did.
+  [
+    "to|for|from|with <art>? [<piece> lady|ladies|guy|guys|man|woman|couple|person|people|dude|girl|kid|buyer]",
+    "name",
+    "sold desk to the dresser lady 60",
+  ],
+  [
+    "<person> [who|that|with|whod <word>? <art>? <piece>]",
+    "name",
+    "sold dresser to the guy who bought the desk 60",
+  ],
+  // What a stream costs is no income.
+  [
+    "[<stream> cost|costs|order|ticket|tickets|art|supplies|fee|fees|signup|registration|materials|booth|table] <art>? $",
+    "cost",
+    "workshop ticket 50",
+  ],
+  ["[signed_up|registered|enrolled for|in|to <art>? <word>? <stream>]", "cost", "signed up for workshop 120"],
+  ["paid|spent $ for|to|on <art>? [<labor>|<word>? <stream>]", "cost", "paid 60 for a refinishing class"],
+  ["bought|ordered|paid_for|buying|took <art>? [<stream>]", "cost", "bought ads for the booth 30"],
+  // The way of paying, and what only looks like it.
+  [
+    "[by accident|text|phone|hand|lunch|dinner|noon|email|mail|surprise|myself|itself|chance|luck|weight|appointment|then|now|far|the_way|end_of_day|eod]",
+    "word",
+    "sold desk 60 by accident",
+  ],
+  ["[gift|business|library|report|get_well|thank_you|birthday card]", "word", "sold desk 60 gift card"],
+  ["[no|not|without cash|card|check|transfer]", "word", "sold desk 140 no cash"],
+  // A part of a piece, things for a piece, a service on it.
+  [
+    "[<piece> mounting|mount|repair|assembly|hanging|replacement|touch_up kit|kits|hardware|set]",
+    "part",
+    "bought mirror mounting kit 9",
+  ],
+  ["bought|buy|ordered <art>? [<piece> back|backs] $", "part", "bought dresser back 12"],
+  ["[<piece> <part> <part>?] !<piece>", "part", "bought desk drawer 12"],
+  ["[<part> <part>? of|off <art>? <piece>]", "part", "bought base of a dresser 20"],
+  [
+    "<~buy>|<spend>|got|paid|ordered <art>? [<trait>|<plain>|<opinion>|replacement|new|used|spare|matching|extra|some|more* <part> <part>?] for|to|on <art>? <piece>",
+    "supply",
+    "bought seat for chair 20",
+  ],
+  [
+    "<~buy>|<spend>|got|paid|ordered <art>? [some|more|a_few|few|other? <things>] for|to|on <art>? <piece>",
+    "supply",
+    "bought stuff for desk 20",
+  ],
+  [
+    "^ <art>? [<trait>|<plain>|replacement|new|used|spare|matching|extra* <part> <part>?] for|to|on <art>? <piece>",
+    "supply",
+    "new back panel for the armoire 11.25",
+  ],
+  ["for|to|on <art>? <piece> [back|backs|<part> <part>?]", "word", "hardboard 6 for the bench back"],
+  ["[<piece> fee|fees|ad|listing_fee|boost|bump]", "fee", "desk listing fee 3"],
+  [
+    "[renewed|boosted|promoted|promoting|renewing|boosting|featured|bumped <art>? listing|ad|post for|on? <art>? <piece>]",
+    "fee",
+    "boosted listing dresser 5",
+  ],
+  [
+    "[renewed|boosted|promoted|promoting|renewing|boosting|featured|bumped <art>? <piece> listing|ad|post]",
+    "fee",
+    "boosted dresser listing 5",
+  ],
+  [
+    "paid|spent $ to|on|for [feature|boost|promote|renew|bump|featuring|boosting|promoting|renewing|bumping <art>? listing|ad|post? for? <art>? <piece> listing|ad|post?]",
+    "fee",
+    "paid 6 to feature the settee listing",
+  ],
+  [
+    "[renewed|boosted|bumped|promoted|promoting|featured|renewing|boosting|pushed|refreshed|upgraded <art>? listing|ad|post]",
+    "fee",
+    "boosted the ad 5",
+  ],
+  [
+    "got|had|getting|having|gotten <art>? <piece> professionally|finally|all? [<done>]",
+    "service",
+    "got dresser painted 60",
+  ],
+  ["paid|gave|pd [<new>|<person>] $ to|for <service>|<labor>", "word", "paid len 35 to fix the settee leg"],
+  ["paid|pd|spent|gave|cost … $ … <art>? <piece> [<service>]", "service", "paid 60 for desk refinishing"],
+  [
+    "paid|pd|spent|gave|cost … $ … to|for have|get? [<service>] <art>? <piece>",
+    "service",
+    "paid 60 to reupholster chair",
+  ],
+  ["paid|pd|spent $ <art>? <piece> [<service>]", "service", "paid 30 desk repair"],
+  ["<piece> [<service>] $ ;", "service", "desk delivery 20"],
+];
+
+export const owners = tableOf(ROWS);

@@ -1,0 +1,236 @@
+import type { Hedge } from "../words/hedges.ts";
+import type { Row } from "./table.ts";
+import { tableOf } from "./table.ts";
+
+/** What makes of a clause no fact yet, or none at all; "labor": only a part of the work is done; "word": nothing of it. */
+export type TurnEffect = Hedge | "labor" | "word";
+
+const GONE =
+  "backed_out|back_out|flaked|flaked_out|bailed|bailed_out|ghosted|ghosted_me|never_showed|never_showed_up|never_came|no_showed|no_show|noshow|didnt_show|didnt_show_up|cancelled|canceled|changed_her_mind|changed_his_mind|changed_their_mind|changed_mind|fell_through|fell_thru|passed|pulled_out|walked_away|walked|reneged|disappeared|vanished|bounced";
+
+const ROWS: readonly Row<TurnEffect>[] = [
+  // Things said of needs that take nothing from the fact before them.
+  [
+    "<buy> … $ … [needs|need|needs_a|needs_some|could_use|wants|gonna|going_to|will|ill|want_to|plan_to|planning_to|hope_to|hoping_to <word>* <word>]",
+    "word",
+    "bought desk 40 needs paint",
+  ],
+  [
+    "<~finish> <art>? <piece> [needs|need|gonna|going_to|will|ill|want_to|plan_to <word>* <word>]",
+    "word",
+    "finished desk needs photos",
+  ],
+  ["$ for [later]", "word", "sandpaper 8 for later"],
+  [", [nothing <word>*]", "word", "drove 15 miles, nothing good out there"],
+  [
+    "[no rush|hurry|worries|problem|problems|issues|issue|haggling|haggle|questions|drama|biggie|complaints|regrets|big_deal|fuss|luck]",
+    "word",
+    "sold desk 90 no problem",
+  ],
+  [
+    "[not bad|too_bad|cheap|great|perfect|mad|complaining|sorry|much|far|worth|fun|easy]",
+    "word",
+    "sold desk 90 not mad",
+  ],
+  [
+    "[couldnt|cant|could_not|can_not resist|complain|believe|beat|pass|wait it|that|this|it_up|up?]",
+    "word",
+    "bought desk 40 couldnt resist",
+  ],
+  [
+    "[didnt|did_not|dont|do_not haggle|argue|mind|even? haggle|argue|mind|blink|care]",
+    "word",
+    "sold desk 90 didnt even haggle",
+  ],
+  // A sale that is still to happen.
+  [
+    "<sell> … [pending|sale_pending|is_pending|pending_pickup|tentatively|provisionally <word>?]",
+    "pending",
+    "sold desk pending pickup 140",
+  ],
+  ["[pending|tentatively|provisionally] <sell>", "pending", "pending sale of desk 140"],
+  [
+    "<sell> … [unpaid|not_paid|hasnt_paid|not_yet_paid|awaiting|waiting_on|waiting_for|no_money_yet|owes|yet_to_pay payment|money|cash|check|transfer|yet?]",
+    "unpaid",
+    "sold desk 140 unpaid",
+  ],
+  [
+    "<sell> … [she|he|they|buyer|guy|lady|theyll|shell|hell|will|to|gonna|going_to? pays|pay|paying|pays_me|payment|to_pay|will_pay|pay_me|send|sends|sending|venmoing|transferring it|me|the|rest|money|cash|check? on|by|this|next? <day>|later|tomorrow|tmrw|tonight|soon|friday|pickup|payday|next_week|monday]",
+    "unpaid",
+    "sold desk 140 she pays friday",
+  ],
+  [
+    "<sell> … [pickup|pick_up|picking_up|picks_up|picking_it_up|picks_it_up|collecting|collects|fetching|comes|coming|they_come|come|comes_by|coming_by|getting_it|gets_it|grabbing_it|is_coming|for_pickup|to_be_picked_up|pickup_is|delivery|delivering|deliver on|by|this|is|at|next|around? <day>|<clock>|later|tomorrow|tmrw|tonight|soon|next_week|this_weekend|next_weekend|after_work]",
+    "pending",
+    "sold desk 140 pickup tomorrow",
+  ],
+  [
+    "[basically|kinda|kind_of|sorta|sort_of|half|virtually|just_about|practically|pretty_much|as_good_as|more_or_less|nearly|almost|technically|mostly|all_but|supposedly|semi|about] <sell>",
+    "pending",
+    "kinda sold desk 60",
+  ],
+  [
+    "<sell> … [in_theory|hypothetically|theoretically|fingers_crossed|hopefully|in_my_dreams|in_principle|on_paper|knock_on_wood|god_willing|supposedly|conditionally|subject_to <word>*]",
+    "pending",
+    "sold desk 60 fingers crossed",
+  ],
+  [
+    "<sell> … [assuming|provided|as_long_as|so_long_as|unless|if|once|when|contingent <word>* <word>]",
+    "pending",
+    "sold desk 60 assuming he shows",
+  ],
+  [
+    "<sell> … [deposit_only|partial|partially_paid|part_paid|paid_half|half_paid|paid_part|half_now|half_down|installments|in_installments|layaway|on_layaway|lay_away|payment_plan|on_payments|on_credit|on_account|iou|on_time]",
+    "unpaid",
+    "sold desk 60 partially paid",
+  ],
+  [
+    "[listing|posting|uploading|selling|dropping|putting|finishing|starting|relisting|picking_up|buying|going … tonight|later|tomorrow|tmrw|this_weekend|after_work|soon|next_week|after_dinner|in_the_morning]",
+    "intention",
+    "uploading the wardrobe tonight for 210",
+  ],
+  // What became of it afterwards.
+  [
+    "<~sell>|<~buy>|<pay>|<hold> … [but|and|then|buyer|seller|guy|lady|she|he|they|it|who|deal|sale|check|payment? has|just|then? " +
+      GONE +
+      "]",
+    "denial",
+    "sold desk 140 but she backed out",
+  ],
+  [
+    "<sell>|<buy> … [got|get|was|its|it_was|is|total|a? scammed|scam|fake_check|bad_check|fake_money|counterfeit|stiffed|ripped_off|robbed]",
+    "denial",
+    "sold desk 60 got scammed",
+  ],
+  [
+    "<pay>|<loan>|loan … [reversed|failed|bounced|returned|declined|rejected|didnt_go_through|did_not_go_through|cancelled|canceled|scheduled|pending|processing]",
+    "denial",
+    "loan payment 110 reversed",
+  ],
+  [
+    "[aint|not|isnt|wasnt|never|hasnt|havent|didnt|no_longer|not_yet|still_not|still_hasnt been|yet|get|gotten?] <sell>|<buy>|<~finish>|<list>",
+    "denial",
+    "desk aint sold 90",
+  ],
+  [
+    "[found|got|have|has someone|somebody|a_guy|a_lady|a_person|people who|that|wanting|to want|wants|buy|buys|take|takes?]",
+    "intention",
+    "found someone who wants the trunk for 75",
+  ],
+  [
+    "[sun|light|heat|water|rain|dog|cat|kids|mice|bugs|termites got|gets to|into|at <art>?] <piece>",
+    "other",
+    "the sun got to the bench, 30",
+  ],
+  ["<piece> [and|& <trait>] ;", "doubt", "glue 7 for bench and oak"],
+  ["<~sell> … [by_mistake|in_error]", "doubt", "sold trunk 80 by mistake"],
+  ["[got|took|getting <art>? <piece> back]", "doubt", "got the rocker back 90"],
+  [
+    "[found|got|have|has|lined_up|found_me|think_i_have|might_have <art>? buyer|taker|bite|interest|someone_interested|somebody_interested for|on?]",
+    "intention",
+    "found a buyer for the desk 60",
+  ],
+  // Somebody else's.
+  ["[comp|comps|competitor|competitors|competition|competing|rival] … <sell>", "other", "comp sold desk 120"],
+  [
+    "[another|similar|same|identical] <piece> like|as mine|ours|this|this_one|it|that",
+    "other",
+    "another desk like mine sold 120",
+  ],
+  ["<piece> [like ours|mine|this|this_one|that|that_one|it|the_one]", "other", "desk like ours sold for 120"],
+  [
+    "[another|similar|a_similar|one_like_it|another_one|one_just_like_it|the_same] <piece>? <sell>",
+    "other",
+    "a similar desk sold 120",
+  ],
+  [
+    "[their|his|her|neighbors|somebodys|someones|his_own|friends] <piece> <sell>",
+    "other",
+    "her desk sold for 120",
+  ],
+  [
+    "[saw|seen|spotted|noticed|eyeing|eyed|looked_at|looking_at|passed_on|passed_up <art>? <piece>]",
+    "offer",
+    "saw hutch 90 yard sale",
+  ],
+  [
+    "[saw|seen|spotted|noticed|eyeing|eyed|looked_at|looking_at <word> <piece>]",
+    "offer",
+    "saw nice hutch 90 yard sale",
+  ],
+  [
+    "[talked|talk|got|negotiated|haggled|bargained <art>? <piece>|him|her|them|guy|seller|it down]",
+    "offer",
+    "talked desk down to 40",
+  ],
+  [
+    "<retire> … [for_now|for_a_while|awhile|a_while|until|till|til|a_bit <day>?]",
+    "intention",
+    "keeping desk for now",
+  ],
+  // The owner's own deposit.
+  [
+    "[put|left|gave|paid|placed|made <art>? $? <art>? deposit|down|down_payment of? $? down? on|for] a|an|another <piece>",
+    "own deposit",
+    "put 20 deposit on a dresser",
+  ],
+  ["<buy> … $ … [put|paid|left|gave? deposit|down $]", "own deposit", "bought desk 40 deposit 10"],
+  ["<buy> … $ … [put|paid|left|gave? $ deposit|down]", "own deposit", "bought desk 40 put 10 down"],
+  // A part of the work.
+  [
+    "<~finish> [<art>? first|second|third|1st|2nd|3rd|one|another|last|final|base|top|prime|primer|clear? <workpart> of|on?] <art>? <piece>",
+    "labor",
+    "finished first coat on dresser",
+  ],
+  ["<~finish> <art>? [<piece> of|on <art>?] <piece>", "labor", "finished the shelf of the hall tree"],
+  ["<~finish> [with|up? <art>? <workpart> of|on] <art>? <piece>", "labor", "finished top of the dresser"],
+  ["<~finish> <art>? <piece> [<workpart>] ;", "labor", "finished dresser drawers"],
+  [
+    "<~finish> [half|most|part|some|one_side|the_outside|the_inside of|on?] <art>? <piece>",
+    "labor",
+    "finished half of the dresser",
+  ],
+  [
+    "[half|halfway|partly|partially|mostly|nearly|almost|about_half|not_quite|sort_of|kind_of|kinda|sorta|basically|pretty_much|practically|just_about|close_to|90_percent] <~finish>",
+    "part",
+    "dresser half done",
+  ],
+  [
+    "<piece> [half|halfway|partly|partially|mostly|nearly|almost|not_quite <~finish>]",
+    "part",
+    "desk almost finished",
+  ],
+  ["[still] <~finish>|<labor>", "part", "still finishing dresser"],
+  ["<piece> [finishing|drying|curing] ;", "part", "desk finishing"],
+  [
+    "<~finish> [drying|curing|soaking|airing_out|gathering|moving|loading|unloading|photographing|cleaning_out] <art>? <piece>",
+    "part",
+    "finished drying dresser",
+  ],
+  ["<~finish> [drying|curing|soaking] ;", "part", "finished drying"],
+  ["<piece> is|was|its [<art>? done? deal]", "other", "desk is a done deal"],
+  [
+    "working_on|work_on|started|worked_on <art>? <piece> [price|pricing|listing|ad|photos|pictures|description|paperwork|deal|buyer]",
+    "other",
+    "working on dresser price",
+  ],
+  [
+    "[backed|pulled|backing out|up? of|into|out_of <art>? driveway|garage|spot|parking|lot|alley|space]",
+    "other",
+    "backed out of the driveway",
+  ],
+  [
+    "[refinanced|refinancing|refi|refied|consolidated|consolidating|deferred|deferment|forbearance]",
+    "other",
+    "refinanced loan 9000 at 4%",
+  ],
+  ["<retire> … <piece> [with|w|along_with <art>? <piece>]", "doubt", "gave away chair with desk"],
+  ["gave|given|giving <art>? <piece> [as|for? <art>? freebie|free|nothing]", "word", "gave chair as freebie"],
+  [
+    "<piece> [deal|sale|listing|ad|pickup|delivery|photos|paperwork] is|is_all? <~finish>",
+    "other",
+    "desk deal is done",
+  ],
+];
+
+export const unfinished = tableOf(ROWS);

@@ -1,0 +1,32 @@
+/** Words that people send between notes; a message of nothing else records nothing and asks nothing. */
+export const SMALL_TALK: ReadonlySet<string> = new Set(
+  [
+    "lol lmao rofl ha haha hahaha hehe heh ok okay k kk cool nice great good awesome sweet perfect yay woohoo hooray",
+    "wow whoa omg aww hmm hm neat super amazing best word bet aight alright gotcha noted roger understood congrats",
+    "welcome np nite gn bye goodbye later ugh phew yikes oops whoops fine sure yes yeah yep yup well right",
+  ]
+    .join(" ")
+    .split(" "),
+);
+
+/** Words that may stand beside small talk, and say nothing alone. */
+export const BESIDE_SMALL_TALK: ReadonlySet<string> = new Set(
+  "you youre your are the a an so much very really too and for all that this is its it bot buddy friend man dude love again see ya soon tonight tomorrow oh ah".split(
+    " ",
+  ),
+);
+
+export const THANKS: ReadonlySet<string> = new Set(
+  "thanks thank thx ty tysm thankyou tanks cheers appreciate appreciated".split(" "),
+);
+
+/** Greetings, by their first two words, and what is said back. */
+export const GREETINGS: ReadonlyMap<string, string> = new Map([
+  ["good morning", "Good morning."],
+  ["good afternoon", "Good afternoon."],
+  ["good evening", "Good evening."],
+  ["good night", "Good night."],
+  ["night night", "Good night."],
+  ["morning", "Good morning."],
+  ["gm", "Good morning."],
+]);
