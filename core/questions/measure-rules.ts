@@ -1,4 +1,4 @@
-import type { Counted, MeasureName } from "./query.ts";
+import type { Counted, Grouping, MeasureName } from "./query.ts";
 import type { Cue } from "./words/cues.ts";
 
 /** What the question has, as far as it helps to tell its measure. */
@@ -25,6 +25,8 @@ export interface Features {
   /** "in the hutch". */
   inPiece: boolean;
   generic: boolean;
+  /** Rows or an order by one of these. */
+  groups(...groups: readonly Grouping[]): boolean;
   limit: boolean;
 }
 
@@ -87,6 +89,12 @@ const HAPPENED: readonly Cue[] = [
 
 /** The measures in the order in which they are tried: the telling words first, the common ones last. */
 export const RULES: readonly Rule[] = [
+  {
+    // What buyers spend comes in.
+    measure: "proceeds",
+    when: (f) => f.groups("buyer") && f.has("spent", "paid") && !f.has("bought", "price"),
+    takes: [...MUCH, ...SALES, "spent", "paid", "got"],
+  },
   {
     measure: "reached",
     when: (f) => f.has("reached", "comeDown"),
@@ -278,7 +286,10 @@ export const RULES: readonly Rule[] = [
   },
   {
     measure: "spent",
-    when: (f) => f.has("withoutBuying") || (f.supply && !f.has("howMany", "soldFor", "net")),
+    when: (f) =>
+      f.has("withoutBuying") ||
+      (f.groups("category", "what") && !f.has("earn", "net", "revenue", "howMany", "sold")) ||
+      (f.supply && !f.has("howMany", "soldFor", "net")),
     takes: [
       ...MUCH,
       "spent",
@@ -414,6 +425,7 @@ export const RULES: readonly Rule[] = [
       "paid",
       "cost",
       "takes",
+      "did",
     ],
   },
   {

@@ -42,11 +42,15 @@ export const PIECE_FACTS: readonly PieceFact[] = [
   day("kept", "kept", (piece) => (piece.gone === "kept" ? piece.goneOn : null)),
   day("scrapped", "scrapped", (piece) => (piece.gone === "scrapped" ? piece.goneOn : null)),
   day("given", "given away", (piece) => (piece.gone === "given" ? piece.goneOn : null)),
+  {
+    ...day("listed", "listed", (piece) => piece.listed, ["daysListed", "asking"]),
+    when: (f) =>
+      f.has("when") && f.has("listed", "daysListed", "asking") && !f.has("sold", "sale", "soldFor"),
+  },
   day("sold", "sold", (piece) => piece.sold, ["sale", "soldFor", "gone"]),
   day("finished", "finished", (piece) => piece.finished),
   day("started", "started", (piece) => piece.started),
   day("held", "on hold since", (piece) => piece.hold?.since ?? null),
-  day("listed", "listed", (piece) => piece.listed, ["daysListed", "asking"]),
   day("bought", "bought", (piece) => piece.bought, ["got", "price", "paid"]),
   {
     name: "buyer",
@@ -104,6 +108,14 @@ export const PIECE_FACTS: readonly PieceFact[] = [
     when: (f) => f.has("howPaid"),
     takes: [...ALWAYS, "howPaid", "paid", "sold", "bought", "price", "who"],
     of: (piece, desk) => methodOf(desk, "profit", { day: piece.bought, piece, fact: null, units: 0 }),
+    told: "paid by",
+  },
+  {
+    name: "buying method",
+    when: () => false,
+    takes: [...ALWAYS, "howPaid", "paid"],
+    of: (piece, { index }) =>
+      (index.of(piece.number).buy?.data as { method?: string } | undefined)?.method ?? null,
     told: "paid by",
   },
   {

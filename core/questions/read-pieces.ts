@@ -111,7 +111,17 @@ function factOf(parts: Parts, f: Features): PieceFact | null {
     };
   const isBuyer = f.has("who") && f.has("bought") && !f.person;
   if (isBuyer) return PIECE_FACTS.find(({ name }) => name === "buyer")!;
-  return PIECE_FACTS.find((each) => each.when(f)) ?? null;
+  const named = (name: string): PieceFact => PIECE_FACTS.find((each) => each.name === name)!;
+  if (parts.first === "how" && f.has("paid") && !f.has("money", "howMany")) {
+    const isMine = parts.marks.some(({ text }) => /\bdid (?:i|we)\b/.test(text));
+    return { ...named(isMine ? "buying method" : "method"), takes: ["paid", "howPaid", "have"] };
+  }
+  const found = PIECE_FACTS.find((each) => each.when(f));
+  if (found) return found;
+  // "who ended up with #22"
+  const isBare =
+    f.has("who") && [...parts.cues.keys()].every((cue) => cue === "who" || cue === "have" || cue === "got");
+  return isBare ? { ...named("buyer"), takes: ["who", "have", "got"] } : null;
 }
 
 function readFact(parts: Parts, fact: PieceFact, desk: Desk): PieceQuestion | Refusal {

@@ -34,6 +34,7 @@ export function featuresOf(parts: Parts): Features {
     by: parts.groups.some(({ parted }) => parted),
     period: parts.periods.length > 0,
     onPieces: isLinkedGeneric(parts),
+    groups: (...all) => parts.groups.some(({ group }) => all.includes(group)),
     inPiece: items.some((item) => item.link === "in" && isPiece(item)),
     generic: parts.marks.some(({ senses }) => senses.flags.has("generic")),
     average: parts.cues.has("average") || parts.cues.has("median"),
@@ -91,15 +92,16 @@ const PIECES: ReadonlySet<string> = new Set([
 ]);
 
 /** "on pieces", "to buying furniture": what the money went on or came of is pieces in general. */
-function isLinkedGeneric({ marks }: Parts): boolean {
-  return marks.some(
-    ({ text }, at) =>
-      PIECES.has(text) &&
-      marks
-        .slice(Math.max(0, at - 2), at)
-        .some(({ senses }) => senses.link === "on" || senses.link === "in" || senses.link === "from") &&
-      !marks.slice(Math.max(0, at - 2), at).some(({ senses }) => senses.flags.has("parted") && !senses.link),
-  );
+function isLinkedGeneric({ marks, cues }: Parts): boolean {
+  const links = cues.has("paid") ? ["on", "in", "from", "for"] : ["on", "in", "from"];
+  return marks.some(({ text }, at) => {
+    if (!PIECES.has(text)) return false;
+    const before = marks.slice(Math.max(0, at - 2), at);
+    if (before.some(({ senses }) => senses.flags.has("parted") && !senses.link)) return false;
+    return before.some(
+      ({ senses, text: said }) => links.includes(senses.link ?? "") || / (?:on|into)$/.test(said),
+    );
+  });
 }
 
 /** A question that asks for a measure, as a query; or why it is none. Null: no measure is asked for. */
@@ -265,7 +267,12 @@ class Reader {
 
   /** Rows by something, or something put in order. */
   #group(): { by: Grouping | null; order: Order | null } | Refusal | null {
-    const { groups, orders, eachItem } = this.parts;
+    const { groups, eachItem } = this.parts;
+    // "Which did better" beside "or" compares and puts nothing in order.
+    const isBeside = cutsOf(this.parts).length > 0;
+    const orders = this.parts.orders.filter(
+      ({ at }) => !(isBeside && this.parts.marks[at]!.senses.flags.has("comparing")),
+    );
     const parted = groups.find((group) => group.parted);
     const named = groups.find((group) => !group.parted && group.group !== parted?.group);
     if (groups.length > 1 && parted && named && orders.length === 0)
@@ -273,6 +280,8 @@ class Reader {
     if (groups.filter((group) => group.parted).length > 1)
       return refusal(this.parts.marks[groups.at(-1)!.at]!);
     const [first] = orders;
+    const wrong = groups.find(({ group }) => !isGroupOf(this.read.measure, group));
+    if (wrong) return refusal(this.parts.marks[wrong.at]!);
     if (first) return this.#order(first, parted?.group ?? named?.group ?? this.#impliedGroup());
     if (parted) return { by: parted.group, order: null };
     if (eachItem) return { by: "piece", order: null };
@@ -466,6 +475,18 @@ export function isPronounAdrift({ marks, items }: Parts, at: number): boolean {
     .slice(at + 1)
     .every((mark) => mark.period !== undefined || mark.senses.link !== undefined);
   return PRONOUNS.linked.has(text) && isLast && before?.link !== undefined && senses.link === undefined;
+}
+
+/** What only some measures can be parted by. */
+const GROUPS_OF: Partial<Record<Grouping, readonly MeasureName[]>> = {
+  category: ["spent"],
+  what: ["spent"],
+  stream: ["income"],
+  loan: ["paid", "interest"],
+};
+
+function isGroupOf(measure: MeasureName, group: Grouping): boolean {
+  return GROUPS_OF[group]?.includes(measure) ?? true;
 }
 
 /** The stretch that two periods share, where one lies in the other: "summer, june through august". */

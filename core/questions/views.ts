@@ -32,8 +32,25 @@ interface ViewRule {
   takes: readonly Cue[];
 }
 
+/** Words that may stand beside a period without asking for anything else. */
+const BARE = new Set(
+  "how hows howd was is are did for in of the so far what whats about and my i am we please show me now today till date to then".split(
+    " ",
+  ),
+);
+
 /** Whether nothing is said beside a period: "september?", "this month". */
-function isPeriodAlone({ items, groups, limits, amounts, orders, besideAt }: Parts): boolean {
+function isPeriodAlone({ marks, items, groups, limits, amounts, orders, besideAt }: Parts): boolean {
+  if (
+    !marks.every(
+      ({ text, period, senses }) =>
+        period !== undefined ||
+        senses.cues.length > 0 ||
+        senses.group !== undefined ||
+        text.split(" ").every((word) => BARE.has(word)),
+    )
+  )
+    return false;
   const others = groups.filter(({ group, parted }) => parted || (group !== "month" && group !== "year"));
   return [items, others, limits, amounts, orders, besideAt].every((list) => list.length === 0);
 }

@@ -76,7 +76,9 @@ export function titleOf(query: Query): string {
     measure === "spent" &&
     filters.some(({ dimension }) => dimension === "what" || dimension === "category")
   )
-    return capital(about);
+    return aggregate && aggregate !== "total"
+      ? `${capital(AGGREGATE_TITLES[aggregate])} ${about}`
+      : capital(about);
   const without =
     measure === "spent" && filters.some(({ dimension }) => dimension === "kind" || dimension === "piece")
       ? " without buying"

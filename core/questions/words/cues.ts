@@ -5,6 +5,16 @@
 export const CUES = {
   /** What came out of it. */
   earn: [
+    "profit or loss",
+    "profit and loss",
+    "p and l",
+    "pnl",
+    "loss",
+    "losses",
+    "lost",
+    "lose",
+    "losing",
+    "lost money on",
     "my take",
     "our take",
     "my cut",
@@ -69,6 +79,9 @@ export const CUES = {
   ],
   /** The same, said of a stretch of time. */
   net: [
+    "final number",
+    "final figure",
+    "final tally",
     "net",
     "bottom line",
     "net profit",
@@ -92,6 +105,13 @@ export const CUES = {
   ],
   /** "How did the lamps do". */
   fared: [
+    "did i do on",
+    "did we do on",
+    "do on",
+    "did i do with",
+    "made out on",
+    "make out on",
+    "did i make out on",
     "hows it going",
     "how is it going",
     "hows it looking",
@@ -249,6 +269,8 @@ export const CUES = {
   ],
   gone: ["go", "went", "goes", "gone", "left the garage", "left the shop", "no longer here", "out of here"],
   took: [
+    "ended up with",
+    "end up with",
     "took",
     "takes",
     "take home",
@@ -579,6 +601,8 @@ export const CUES = {
     "taken by the platform",
   ],
   miles: [
+    "how far",
+    "far driven",
     "miles",
     "mileage",
     "mile",
@@ -1915,8 +1939,7 @@ export const CUES = {
     "numbers",
     "dough",
     "moolah",
-    "worth",
-    "value",
+
     "in dollars",
     "much",
     "ammount",
