@@ -40,7 +40,7 @@ export function membersText(household: Household): string {
     .map(({ id, name, role }) => `${id}. ${name}${role === "owner" ? " (owner)" : ""}`);
   return lines.length === 0
     ? "Nobody has joined yet. To let someone in: invite"
-    : `${lines.join("\n")}\nTo let someone in: invite. To take someone out: remove member and the number`;
+    : `${lines.join("\n")}\nTo let someone in: invite\nTo take someone out:\nremove member and the number`;
 }
 
 /** The members that a name (whatever it is made of) or a number may mean. */

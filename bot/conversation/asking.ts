@@ -52,7 +52,7 @@ export function setNudge(turn: Turn, { at, off, days }: ReadingOf<"nudge">): voi
   }
   if (off) {
     settings.set("nudgeOff", true);
-    turn.spoken.push("The daily message is off. To turn it on: nudge at 6pm");
+    turn.spoken.push("The daily message is off.\nTo turn it on: nudge at 6pm");
   } else if (days !== undefined) {
     const until = addDays(turn.today, days);
     settings.set("snoozedUntil", until);
@@ -63,7 +63,7 @@ export function setNudge(turn: Turn, { at, off, days }: ReadingOf<"nudge">): voi
     settings.unset("snoozedUntil");
     const from = startsTomorrow(turn) ? ", from tomorrow" : "";
     turn.spoken.push(
-      `The daily message comes at ${showTime(nudgeTime(settings))}${from}, when there is something to say.`,
+      `The daily message comes at ${showTime(nudgeTime(settings))}${from},\nwhen there is something to say.`,
     );
   }
 }

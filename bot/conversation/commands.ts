@@ -1,3 +1,4 @@
+import { helpPage } from "../../core/answers/help.ts";
 import { counted } from "../../core/answers/wording.ts";
 import { goalsInForce } from "../../core/books/goals.ts";
 import { taxPercentOn } from "../../core/books/month.ts";
@@ -29,6 +30,7 @@ interface Command {
 /** Words to the bot itself, taken only when they are the whole message. */
 const commands: readonly Command[] = [
   { says: /^(?:start|hello|hi|hey)$/, run: greet },
+  { says: /^help (?:with |on |about )?([a-z]{2,12})$/, run: tellHelp },
   { says: /^settings?$/, run: tellSettings },
   { says: /^(?:what'?s )?(?:still )?waiting$/, run: askWaiting },
   {
@@ -93,6 +95,10 @@ export function greetingFor(zone: string): string {
     'Made a slip? "undo". More: "help".',
     `Your days go by ${zone} time.`,
   ].join("\n");
+}
+
+function tellHelp(turn: Turn, topic: string): void {
+  turn.spoken.push(helpPage(topic) ?? `There is no page on ${topic}. Send: help`);
 }
 
 /** The newest question once more; the line at the end of the reply tells how many others wait. */

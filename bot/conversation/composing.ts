@@ -24,7 +24,7 @@ export function composeReply(turn: Turn, caution: string | null): Composed {
   const waiting = turn.tellsWaiting ? waitingLine(turn) : null;
   const body = [...recordedLines(turn), ...turn.spoken, ...refusedLines(turn)];
   if (turn.changed && seesMoney(turn.ledger, turn.person))
-    body.push(...movedLines(turn.before, figuresNow(turn)));
+    body.push(...movedLines(turn.before, figuresNow(turn), saysWhatIsOwed(turn)));
   const last = [...questionLines(turn, isNext), ...(waiting ? [waiting] : [])];
   const all = [...body, ...(caution ? [caution] : []), ...last];
   const isRoomy = rowsOf(all.join("\n")) <= PHONE_LINES;
@@ -42,6 +42,11 @@ function askNext(turn: Turn): boolean {
   const next = openQuestions(turn).find((question) => question.prompt === null);
   if (next) askAgain(turn, next);
   return next !== undefined;
+}
+
+/** A statement's own line has the balance already. */
+function saysWhatIsOwed({ recorded }: Turn): boolean {
+  return recorded.length === 1 && recorded[0]?.fact.kind === "statement";
 }
 
 function recordedLines({ recorded }: Turn): string[] {

@@ -31,7 +31,7 @@ export function fixingOf(turn: Turn, reading: ReadingOf<"fix">, replyRoot?: numb
   const [only, ...others] = choices;
   if (!only) {
     const { text, line } = reading;
-    turn.refused.push({ text, line, why: "I see no amount of yours to correct." });
+    turn.refused.push({ text, line, why: "There is no amount of yours to change." });
     return null;
   }
   if (others.length === 0) return only.effect;

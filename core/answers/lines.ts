@@ -29,11 +29,11 @@ export function figuresOf(books: Books, today: Day): Figures {
   return { flipProfit, otherIncome, owed, earmarked: due, buyersOwe, sent: wasSent(books, today) };
 }
 
-/** What a note moved, in one line where it fits: "Month +107.50 · due to the loan 107.50". Nothing moved: no line. */
-export function movedLines(before: Figures, after: Figures): string[] {
+/** `isOwedSaid`: what is owed was said already. What a note moved, in one line where it fits: "Month +107.50 · due to the loan 107.50". Nothing moved: no line. */
+export function movedLines(before: Figures, after: Figures, isOwedSaid = false): string[] {
   const moved = (name: keyof Figures) => before[name] !== after[name];
   const isLoanNew = before.owed === null && after.owed !== null;
-  const isOwedTold = moved("owed") && !isLoanNew && after.owed !== null;
+  const isOwedTold = moved("owed") && !isLoanNew && !isOwedSaid && after.owed !== null;
   const parts = [
     ...(moved("flipProfit") ? [`month ${signed(after.flipProfit)}`] : []),
     ...(moved("otherIncome") ? [`other income ${signed(after.otherIncome)}`] : []),

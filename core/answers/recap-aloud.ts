@@ -98,7 +98,7 @@ export function slipsOf(books: Books, month: Month, today: Day): string[] {
   );
   const rateless = [...books.loans.values()].filter((loan) => loan.rateUnknown);
   return [
-    ...paymentSlips(books, row, through),
+    ...paymentSlips(books, row),
     ...underCost.map(
       ({ piece }) =>
         `${pieceLabel(piece)} brought in ${show(proceedsOf(piece))}, under what it took: ${show(costOf(piece) + piece.fees)}.`,
@@ -112,13 +112,13 @@ export function slipsOf(books: Books, month: Month, today: Day): string[] {
  * A payment fits where it is this month's own money, what was ready when the month began, or both; anything
  * else is told with both sums.
  */
-function paymentSlips(books: Books, row: MonthRow, through: Day): string[] {
+function paymentSlips(books: Books, row: MonthRow): string[] {
   if (books.loans.size === 0) return [];
   const ready = earmarked(books, lastDayOf(addMonths(row.month, -1)));
   const fitting = [row.forLoan, ready, row.forLoan + ready].map((cents) => Math.max(0, cents));
   if (fitting.includes(row.paidToLoan)) return [];
   return [
-    `${show(row.paidToLoan)} was paid to the loan, ${show(row.forLoan)} was earned for it and ${readyBefore(ready)}. ${readyWords(books, through)}.`,
+    `${show(row.paidToLoan)} was paid to the loan, ${show(row.forLoan)} was earned for it and ${readyBefore(ready)}.`,
   ];
 }
 

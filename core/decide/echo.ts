@@ -4,6 +4,7 @@ import { labelOf } from "../books/label.ts";
 import { costOf, profitOf } from "../books/piece.ts";
 import { type Day, showDay } from "../calendar.ts";
 import { anHour, type Cents, show } from "../money.ts";
+import { PHONE_COLUMNS } from "../phone.ts";
 
 /** " on Sat May 9", or nothing where the fact is of the message's own day. */
 export function dayWords(fact: Pick<FactCommon, "day">, today: Day): string {
@@ -67,10 +68,11 @@ export function profitLines(books: Books, fact: Pick<FactCommon, "pieces">, told
   const pay = anHour(profit, minutes);
   const hourly = pay === null ? "" : ` · ${show(pay)} an hour`;
   const each = eachProfit(pieces);
-  return [
-    `Profit ${show(profit)} (${profitParts(pieces, told).join(", ")})${hourly}`,
-    ...(each ? [each] : []),
-  ];
+  const parts = `(${profitParts(pieces, told).join(", ")})`;
+  // What lies between is told beside the profit where that fits, else in a line of its own.
+  const short = `Profit ${show(profit)} ${parts}${hourly}`;
+  const lines = short.length <= PHONE_COLUMNS ? [short] : [`Profit ${show(profit)}${hourly}`, parts];
+  return [...lines, ...(each ? [each] : [])];
 }
 
 /** What lies between the price told and the profit. */

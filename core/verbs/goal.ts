@@ -88,6 +88,6 @@ export const goal = defineVerb({
   },
   echo({ fact }) {
     const what = fact.data.pieces === undefined ? show(fact.amount ?? 0) : `${fact.data.pieces} pieces`;
-    return [`Goal: ${what} a ${fact.data.per}. "pace" tells how it goes`];
+    return [`Goal: ${what} a ${fact.data.per}`, 'How it goes: "pace"'];
   },
 });

@@ -107,6 +107,6 @@ export const income = defineVerb({
   },
   echo({ fact, today }) {
     const amount = `${show(fact.amount ?? 0)}${methodWords(fact.data.method)}`;
-    return [`Other income: ${amount} from ${fact.data.stream}${dayWords(fact, today)}`];
+    return [`Got ${amount} from ${fact.data.stream}${dayWords(fact, today)}`];
   },
 });

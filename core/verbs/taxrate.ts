@@ -89,6 +89,6 @@ export const taxrate = defineVerb({
     return { kind: "record", facts: [{ kind: "taxrate", day, pieces: [], data: { percent } }] };
   },
   echo({ fact, today }) {
-    return [`Setting aside ${fact.data.percent}% for tax${dayWords(fact, today)}, an estimate and no advice`];
+    return [`Setting aside ${fact.data.percent}% for tax${dayWords(fact, today)}`, "An estimate, no advice"];
   },
 });

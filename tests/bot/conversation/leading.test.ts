@@ -22,7 +22,7 @@ test("the first chat leads: three notes, the loan with its rate, the time zone b
   expect(zone).toContain("Your days now go by America/Denver time.");
   expect(chat.ledger.settings.get("timeZone")).toBe("America/Denver");
   expect(zone).toContain("A goal to work toward?");
-  expect(chat.press("10 pieces a month").text).toBe('Goal: 10 pieces a month. "pace" tells how it goes');
+  expect(chat.press("10 pieces a month").text).toBe('Goal: 10 pieces a month\nHow it goes: "pace"');
   expect(chat.ledger.books.goals).toMatchObject([{ pieces: 10, per: "month" }]);
   // Nothing more: what the lead says of a sleeping computer is for the phone.
   expect(chat.say("bought lamp 5").text).toBe("Bought #2 lamp, 5.00");

@@ -454,7 +454,7 @@ describe("odd but possible", () => {
   test("the same note again after an hour is a note of its own", () => {
     chat.say("tips 20");
     chat.at("2026-05-09T16:30:00Z");
-    expect(chat.say("tips 20").text).toContain("Other income: 20.00");
+    expect(chat.say("tips 20").text).toContain("Got 20.00 from tips");
     expect(chat.statement().months[0]?.otherIncome).toBe("40.00");
   });
 

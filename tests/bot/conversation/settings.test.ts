@@ -53,7 +53,7 @@ test("a time zone is kept with its own capitals", () => {
 });
 
 test("the hour of the daily message is said as it was typed", () => {
-  expect(chat.say("nudge at 6:30pm").text).toContain("comes at 6:30 pm,");
+  expect(chat.say("nudge at 6:30pm").text).toContain("comes at 6:30 pm,\n");
   expect(chat.say("nudge at 7am").text).toContain("comes at 7 am,");
   expect(chat.say("settings").text).toContain("Daily message: at 7 am");
 });
