@@ -241,6 +241,10 @@ export class LedgerOnFile implements Ledger {
     return 0;
   }
 
+  settle(): void {
+    this.connection.sqlite.pragma("wal_checkpoint(passive)");
+  }
+
   close(): void {
     this.connection.sqlite.close();
     this.#onClose();

@@ -89,6 +89,8 @@ export interface Ledger extends LedgerReader {
   amend(amendment: Amendment): Recorded;
   /** Marks a delivery as handled; false where it was before. */
   claimUpdate(key: string): boolean;
+  /** Moves what is in the -wal into the file, as far as no reader is in the way: for a moment with nothing to do. */
+  settle(): void;
   readonly settings: Settings;
   readonly members: Members;
   readonly pictures: Pictures;

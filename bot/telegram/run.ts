@@ -2,6 +2,7 @@ import type { Instant } from "../../core/calendar.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import type { Conversation } from "../conversation/incoming.ts";
 import { beat } from "../health.ts";
+import { startIdleWork, warmUp } from "../idle.ts";
 import { createJoiner } from "../joining.ts";
 import { failureText, type Log } from "../log.ts";
 import { appointOwner, pairingCode, telegramOwner } from "../members.ts";
@@ -63,8 +64,10 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
     onUnreachable: returning.lost,
   });
   const health = createHealthKeeper({ ...deps, sender, heard: createSilenceWatch(deps) });
+  const idle = startIdleWork(deps);
   const onStored = (isStored: boolean) => {
     health.stored(isStored);
+    idle.heard();
     sender.wake();
   };
   const onPaired = (name: string) =>
@@ -82,6 +85,7 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
     // The first poll may wait half a minute for its answer; that Telegram was reached is known now.
     onPolled();
     void publishCommands(bot.api, log);
+    warmUp();
   };
   try {
     const onConflict = () => deps.show(ANOTHER_COPY);
@@ -90,6 +94,7 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
   } finally {
     end();
     schedule.stop();
+    idle.stop();
     await stopPolling(bot);
     await Promise.race([handled(), after(HANDLER_MS_MAX)]);
     await sender.stop(SEND_MS_MAX);
@@ -116,12 +121,16 @@ function introduce({ settings, ledger, now, show, screen }: RunDeps, username: s
   show(pairingText(`${inviteLink}${code}`, username, screen));
 }
 
-/** Leaves a sign of life after each poll, with since when the ledger has not taken what it should store. */
+/** A sign of life is a file written and renamed: once in so long is often enough. */
+const BEAT_MS = 10_000;
+
+/** Leaves a sign of life after polls, with since when the ledger has not taken what it should store. */
 function createHealthKeeper(
   deps: RunDeps & { sender: { failingSince(): Instant | null }; heard: () => boolean },
 ) {
   const { settings, sender, heard, now, log } = deps;
   let unstoredSince: Instant | null = null;
+  let left: { at: Instant; troubleSince: Instant | null } | null = null;
   const stored = (isStored: boolean) => {
     unstoredSince = isStored ? null : (unstoredSince ?? now());
   };
@@ -134,8 +143,13 @@ function createHealthKeeper(
         stored(false);
         log.error("the ledger cannot be written", { why: failureText(error) });
       }
+      const sign = { at: now(), troubleSince: unstoredSince ?? sender.failingSince() };
+      const isNew =
+        left?.troubleSince !== sign.troubleSince || Math.abs(sign.at - (left?.at ?? 0)) >= BEAT_MS;
+      if (left && !isNew) return;
       try {
-        beat(settings.directory, { polled: now(), troubleSince: unstoredSince ?? sender.failingSince() });
+        beat(settings.directory, { polled: sign.at, troubleSince: sign.troubleSince });
+        left = sign;
       } catch (error) {
         log.error("no sign of life left", { why: failureText(error) });
       }

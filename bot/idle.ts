@@ -1,0 +1,44 @@
+import { readMessage } from "../core/notes/read.ts";
+import { verbs } from "../core/verbs/list.ts";
+import type { Ledger } from "../db/ledger.ts";
+import { failureText, type Log } from "./log.ts";
+
+/** Nothing heard for so long: there is time for what no note should wait for. */
+const QUIET_MS = 2_000;
+
+/** Work for the moments between notes. `heard` is called after each note; `stop` ends it. */
+export function startIdleWork({ ledger, log }: { ledger: Ledger; log: Log }): {
+  heard(): void;
+  stop(): void;
+} {
+  let timer: NodeJS.Timeout | undefined;
+  const work = () => {
+    try {
+      ledger.settle();
+    } catch (error) {
+      log.warn("not settled", { why: failureText(error) });
+    }
+  };
+  return {
+    heard() {
+      clearTimeout(timer);
+      timer = setTimeout(work, QUIET_MS).unref();
+    },
+    stop: () => clearTimeout(timer),
+  };
+}
+
+/**
+ * Reads an example of each kind of note, one at a time between other work, so that the first note of a person
+ * does not wait for the word tables to be built and the code to be compiled.
+ */
+export function warmUp(): void {
+  const examples = verbs.map(({ example }) => example);
+  const next = () => {
+    const example = examples.pop();
+    if (example === undefined) return;
+    readMessage(example, "2026-05-09");
+    setImmediate(next);
+  };
+  setImmediate(next);
+}
