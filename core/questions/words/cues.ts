@@ -89,8 +89,7 @@ export const CUES = {
     "take home",
     "takehome",
     "come out with",
-    "end up with",
-    "ended up with",
+
     "net income",
     "net result",
     "net earnings",
