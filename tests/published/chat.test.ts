@@ -213,7 +213,7 @@ publishedTable(
     row("B-12", "tutorialsmagnet.com, Preparing a retail income statement, in hundredths", () => {
       // Sales 1,066.00 less 82.00 given back; cost 527.00; selling 90.00, general 84.00: 283.00 is left.
       const { months, pieces } = statementAfter([
-        ["2026-03-02", "bought table 527", "sandpaper 84"],
+        ["2026-03-02", "bought table 527", "storage rent 84"],
         ["2026-03-05", "sold table 1066 fee 90"],
         ["2026-03-09", "refunded 82 on table"],
       ]);
@@ -227,7 +227,7 @@ publishedTable(
       "tutorialsmagnet.com, Merchandising: computing income statement amounts, in hundredths",
       () => {
         const { months } = statementAfter([
-          ["2026-03-02", "bought table 555", "sandpaper 86"],
+          ["2026-03-02", "bought table 555", "storage rent 86"],
           ["2026-03-05", "sold table 1279 fee 88"],
           ["2026-03-09", "refunded 39 on table", "refunded 29 on table"],
         ]);
