@@ -1,6 +1,7 @@
 # Build stage: better-sqlite3 fetches its binary or, where there is none for the platform, compiles it here. The
 # sources are compiled by the install; the image itself gets what came of them, and no compiler.
-FROM node:20-bookworm-slim AS build
+# An exact version of a line that is maintained: an image made anew is the same one. To move on, change both lines.
+FROM node:22.23.3-bookworm-slim AS build
 RUN apt-get update \
  && apt-get install --yes --no-install-recommends python3 make g++ \
  && rm -rf /var/lib/apt/lists/*
@@ -10,13 +11,14 @@ COPY .ci ./.ci
 COPY core ./core
 COPY db ./db
 COPY bot ./bot
-RUN npm ci && npm prune --omit=dev --ignore-scripts
+RUN npm ci && npm prune --omit=dev --ignore-scripts && node .ci/licences.mjs > licences.txt
 
-FROM node:20-bookworm-slim
+FROM node:22.23.3-bookworm-slim
 ENV NODE_ENV=production DATA_DIR=/data
 WORKDIR /app
 COPY --from=build /app/node_modules ./node_modules
 COPY --from=build /app/.build ./.build
+COPY --from=build /app/licences.txt ./
 COPY package.json ./
 RUN mkdir /data && chown node:node /data && chmod 700 /data
 USER node

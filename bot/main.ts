@@ -3,7 +3,7 @@ import type { Ledger } from "../db/ledger.ts";
 import { openLedger } from "../db/open.ts";
 import { createAside } from "./aside.ts";
 import { createConversation } from "./conversation/conversation.ts";
-import { readEnvironment } from "./environment.ts";
+import { readEnvironment, withToken } from "./environment.ts";
 import type { Make } from "./files/bodies.ts";
 import { makeFile } from "./files/make.ts";
 import { failureText, type Log, openLog } from "./log.ts";
@@ -95,7 +95,11 @@ function endRequested(log: Log): AbortSignal {
   return request.signal;
 }
 
-const read = readSettings(readEnvironment(), { isTerminal: process.stderr.isTTY === true });
+const found = withToken(readEnvironment());
+const read =
+  "problem" in found
+    ? { kind: "refused" as const, problems: [found.problem] }
+    : readSettings(found.environment, { isTerminal: process.stderr.isTTY === true });
 if (read.kind === "refused") refuse(read.problems.join("\n"));
 else {
   const { settings } = read;
