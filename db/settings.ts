@@ -21,6 +21,8 @@ const shapes = {
   leftOutPieces: z.array(z.number().int().positive()),
   /** Piece number to the first day on which it may be nudged about again. */
   piecesWaiting: z.record(z.string(), day),
+  /** The notes of the last list that a member was shown, by member id: what its letters stand for that day. */
+  notesShown: z.record(z.string(), z.strictObject({ day, facts: z.array(z.number().int().positive()) })),
   /** The newest fact that a standing note recorded and the daily message told. */
   standingTold: z.number().int(),
   /** Whether the owner hears of what members log at all. */

@@ -4,6 +4,7 @@ import { answer } from "../../core/questions/ask.ts";
 import type { QuestionDesk } from "../../core/questions/desk.ts";
 import { soundsAsked } from "../../core/questions/sounds.ts";
 import { monthPictureBody } from "../files/bodies.ts";
+import { lettered } from "./lettered.ts";
 import { queuePictures } from "./pictures.ts";
 import { NOT_SHOWN, seesMoney } from "./sight.ts";
 import type { Turn } from "./turn.ts";
@@ -75,7 +76,8 @@ function tell(turn: Turn, answered: Answered): void {
     turn.spoken.push(NOT_SHOWN);
     return;
   }
-  turn.spoken.push(answered.text);
+  const { noted = [] } = answered;
+  turn.spoken.push(noted.length > 0 ? lettered(turn, answered.text, noted) : answered.text);
   turn.buttons.push(...(answered.buttons ?? []));
   for (const piece of answered.pictures ?? []) queuePictures(turn, piece);
   const { ledger, today, currency } = turn;

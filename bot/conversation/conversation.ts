@@ -17,6 +17,7 @@ import { editNote } from "./editing.ts";
 import { offerHistory } from "./history.ts";
 import type { Conversation, Incoming, Press } from "./incoming.ts";
 import { nextLead } from "./leading.ts";
+import { changeLettered } from "./lettered.ts";
 import { filePicture, keepPicture } from "./pictures.ts";
 import { handlePress } from "./presses.ts";
 import { askAgain, askWhetherAgain, closeQuestionsOf, openQuestions } from "./questions.ts";
@@ -145,7 +146,7 @@ function isTable({ document }: Incoming): boolean {
 
 /** Words to the bot, answers to what it asked, and the piece of a picture come before notes. */
 function isTaken(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | undefined): boolean {
-  if (runCommand(turn, text)) return true;
+  if (runCommand(turn, text) || changeLettered(turn, text)) return true;
   const yesNo = readYesNo(text);
   const chat = yesNo === null || isNod(turn, text) ? smallTalk(text) : null;
   if (chat !== null && !openQuestions(turn).some(({ ask }) => isChoice(ask, text))) {

@@ -137,6 +137,9 @@ export function answerNotes(desk: Desk, { asked, title }: NotesQuestion): Answer
     understood: true,
     ...(isMoney ? { value: amountText(sum) } : { value: String(lines.length) }),
     rows: lines.map(printedNote),
+    noted: lines.map(({ fact }) => fact.id),
+    // "last 5 notes" asks by itself.
+    ...(asked.last === null ? {} : { asks: true }),
     period: asked.period ? { from: asked.period.from, to: asked.period.to } : null,
     text:
       lines.length === 0

@@ -27,6 +27,8 @@ export interface Answered {
   /** Both days counted; null for all of it. */
   period?: { from: string | null; to: string | null } | null;
   buttons?: Button[][];
+  /** The facts that a list of notes shows, in its order: they can be spoken of by letter. */
+  noted?: readonly number[];
   /** Asks the shell to send the pictures of these pieces, or a month's picture, along. */
   pictures?: readonly number[];
   monthPicture?: string;

@@ -74,7 +74,8 @@ function answerWords(text: string, desk: Desk): Answered {
     return refused({ kind: "refused", words: [], why: "That is too long for one question." });
   const marks = marksOf(text, vocabularyFor(desk), desk.today);
   const parts = partsOf(marks);
-  return { ...answerParts(parts, desk), asks: asksSomething(parts) };
+  const answered = answerParts(parts, desk);
+  return { ...answered, asks: answered.asks === true || asksSomething(parts) };
 }
 
 /** Cues that notes have as well: alone they make no question. */

@@ -121,3 +121,37 @@ describe("a correction in plain words", () => {
     expect(chat.ledger.books.facts).toHaveLength(1);
   });
 });
+
+describe("a list of the last notes", () => {
+  beforeEach(() => {
+    chat.say("bought desk 30");
+    chat.say("bought hutch 60");
+    chat.say("paint 12 for hutch");
+    chat.say("drove 24 miles");
+  });
+
+  test("has a letter a line, and the next message changes or takes out one by it", () => {
+    const list = chat.say("last 3 notes");
+    expect(list.text).toContain(
+      "\na  Sat May 9: drove 24 miles\nb  Sat May 9: paint for #2 hutch 12.00\nc  ",
+    );
+    expect(chat.say("b was 14").text).toContain("Paint 14.00 for #2 hutch");
+    expect(piece(2)?.materials).toBe("14.00");
+    expect(chat.say("b was for the desk").text).toContain("Paint 14.00 for #1 desk");
+    expect(chat.say("a was yesterday").text).toContain("on Fri May 8");
+    expect(chat.say("a was 18 miles").text).toContain("18 miles");
+    expect(chat.say("remove a").text).toContain("Taken out: ");
+    expect(chat.say("remove a").text).toContain("That note does not stand any more.");
+    expect(chat.ledger.books.facts).toHaveLength(3);
+    chat.say("undo");
+    expect(chat.ledger.books.facts).toHaveLength(4);
+  });
+
+  test("means nothing by its letters where none was shown, or another day", () => {
+    expect(chat.say("remove b").text).not.toContain("Taken out");
+    chat.say("what did I note today");
+    chat.at("2026-05-10T15:00:00Z");
+    chat.say("remove b");
+    expect(chat.ledger.books.facts).toHaveLength(4);
+  });
+});
