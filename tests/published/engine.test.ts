@@ -203,6 +203,12 @@ function expectSamePieces({ engine, statement }: Kept): void {
 function expectSameBalances({ engine, statement }: Kept): void {
   expect(statement.depositsHeld).toBe(credit(engine.sum("account ~ '^Liabilities:Deposits'")));
   expect(statement.unsoldCost).toBe(engine.sum("account ~ '^Assets:Unsold'"));
+  const earned = Number(
+    credit(engine.sum("account ~ '^(Income|Expenses)' AND NOT account ~ 'LoanInterest'")),
+  );
+  const tax = statement.months.reduce((sum, month) => sum + Number(month.taxSetAside), 0);
+  const sent = Number(credit(engine.sum("account ~ '^Assets:Cash' AND payee = 'pay'")));
+  expect(statement.earmarked).toBe((earned - tax - sent - Number(statement.buyersOwe)).toFixed(2));
   const principal = statement.loans.reduce((sum, loan) => sum + Number(loan.principal), 0);
   // Interest left unpaid at the last payment is a debt too.
   const carried = Number(credit(engine.sum("account ~ '^Liabilities:Loan'"))) - principal;
