@@ -3,6 +3,7 @@ import { answerSuppose } from "./answer-suppose.ts";
 import { type Answered, type PrintedRow, printedValue } from "./answered.ts";
 import { askingButton, nextButtons, questionOf } from "./canonical.ts";
 import { type Desk, type QuestionDesk, withIndex } from "./desk.ts";
+import { helpText, helpTopicFor } from "./help-topics.ts";
 import { type Mark, marksOf, plainWords, WORDS_MAX } from "./marks.ts";
 import type { Features } from "./measure-rules.ts";
 import { measures } from "./measures.ts";
@@ -34,6 +35,8 @@ type Read =
 
 /** Answers a question in plain words, or says which word stands in the way. Pure: same words, same books, same answer. */
 export function answer(text: string, on: QuestionDesk): Answered {
+  const topic = helpTopicFor(text);
+  if (topic) return { understood: true, value: null, period: null, text: helpText(topic), asks: true };
   const desk = withIndex(on);
   const answered = answerWords(text, desk);
   if (answered.understood) return answered;

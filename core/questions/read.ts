@@ -109,6 +109,9 @@ export function readQuery(parts: Parts, desk: Desk): Query | Refusal | null {
   const f = featuresOf(parts);
   const rule = RULES.find((each) => each.when(f));
   if (!rule || /^(?:should|shall|must|would|could)$/.test(parts.first)) return null;
+  // "how can i make money" asks for advice, not for a figure.
+  const said = parts.marks.map(({ text }) => text).join(" ");
+  if (/\b(?:can|could|should|would|shall) (?:i|we) (?!see|get|have)/.test(said)) return null;
   if (parts.unknown.length > 0) return refusal(...parts.unknown);
   if (parts.adrift) return refusal(parts.adrift);
   const counted = rule.measure === "count" ? countedNow(parts, f) : null;
