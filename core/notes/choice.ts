@@ -24,7 +24,7 @@ const BARRED: readonly (readonly [(token: Tok) => boolean, readonly Kind[]])[] =
   [({ roles }) => roles.service === true, ["buy", "work", "finish", "list", "income"]],
   [
     ({ roles, mention }) => roles.supply !== undefined && mention !== undefined,
-    ["buy", "list", "finish", "start"],
+    ["buy", "list", "finish", "start", "sell", "hold", "retire", "reprice", "trade"],
   ],
 ];
 

@@ -164,15 +164,26 @@ const correction: Offer = (held) => {
     : [];
 };
 
+/** What was only planned or offered: what its own words say, else the sale that it would be. */
+const asSale: Offer = (held) => {
+  if (held.made && held.made.kind !== "buy") return [held.made];
+  const [price] = held.amounts;
+  return held.pieces && held.amounts.length === 1
+    ? [as("sell", { price }, held)]
+    : held.made
+      ? [held.made]
+      : [];
+};
+
 const itself: Offer = ({ made }) => (made ? [made] : []);
 
 const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   left: itself,
   buyer: itself,
   anotherPerson: itself,
-  intention: itself,
-  offer: itself,
-  appointment: itself,
+  intention: asSale,
+  offer: asSale,
+  appointment: asSale,
   doubt: itself,
   twoKinds: itself,
   part: itself,

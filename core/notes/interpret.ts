@@ -199,7 +199,6 @@ function fillField(made: Draft, { name, fill: take }: Field, clause: Clause): Tr
   const filled = take(clause);
   if (!filled) return null;
   if ("trouble" in filled) return filled.trouble;
-  if (filled.uncounted && !made.needs.includes("count")) return { kind: "eachOfUnknown" };
   if (filled.several) made.takesSeveral = true;
   if (filled.follows) made.takesBefore = true;
   else made.fields[name] = filled.value;

@@ -40,6 +40,9 @@ export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   // "deposit 45 on desk, hold hutch": the same kind of note again, of another piece.
   if (next.head && before.head && next.headFirst && before.piece && saysTheSame(next.head, before.head))
     return true;
+  // "wardrobe done, sideboard started": each piece with its own verb behind it.
+  const isBehind = next.piece && before.piece && !next.headFirst && !before.headFirst;
+  if (isBehind && next.head && before.head) return true;
   if (!next.amount) return false;
   // "hold #4 and #5 till fri 60 deposit" is one hold; "sold desk, paid 40 for lamp" a sale and a purchase.
   const isNamed = next.piece || next.unlisted;
@@ -79,6 +82,9 @@ export function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): 
     if (verb && absorbs(verb, next.head, facts) && !hasItsOwn(next, before, paid)) return "merge";
     return before.filling || isLeadIn(before, cut) || isWhatFor(before, next, facts) ? "merge" : "own";
   }
+  // "armchair and ottoman 35 min": one job on both.
+  const isPieceAlone = before.piece && !before.head && !before.amount && !before.duration && !before.supply;
+  if (next.piece && next.duration && isPieceAlone && !cut.repeats) return "merge";
   // "stripped and sanded desk 3h": one job, and its parts.
   if (isLeadIn(before, cut) && !before.piece && !before.supply && !before.stream && !before.loan)
     return "merge";

@@ -1,5 +1,6 @@
 import { amountText } from "../money.ts";
 import type { Mention, Reading } from "./reading.ts";
+import { whyOf } from "./unclear.ts";
 
 const MONEY = new Set([
   "price",
@@ -52,11 +53,28 @@ function isPriceOfOne(reading: Reading, field: string): boolean {
   return field === "price" && reading.each === true && reading.missing?.includes("count") === true;
 }
 
+/**
+ * The reading as the documented shape has it: "it" with nothing before it in the line is a mention, and a price of each
+ * of nobody knows how many is unclear as long as no books can count them.
+ */
+function asPrinted(reading: Reading): Reading {
+  const fields = reading as { pieces?: Mention[]; follows?: true; each?: true; missing?: string[] } & Reading;
+  const missing = fields.missing?.filter((field) => field !== "pieces") ?? [];
+  const left = missing.length > 0 ? { missing } : { missing: undefined };
+  if (fields.follows && fields.pieces === undefined && reading.kind !== "buy")
+    return { ...fields, pieces: [{ it: true }], ...left } as Reading;
+  const isUncounted =
+    fields.each && Array.isArray(fields.pieces) && fields.pieces.some(({ plural }) => plural);
+  if (!isUncounted) return reading;
+  return { kind: "unclear", why: whyOf({ kind: "eachOfUnknown" }), text: reading.text, line: reading.line };
+}
+
 /** A reading in its documented JSON shape: amounts as "60.00", only the fields the note gave. */
 export function printReading(reading: Reading): object {
-  const printed: Record<string, unknown> = { kind: reading.kind };
-  for (const [field, value] of Object.entries(reading))
-    if (!INNER.has(field) && !isPriceOfOne(reading, field) && value !== undefined)
+  const said = asPrinted(reading);
+  const printed: Record<string, unknown> = { kind: said.kind };
+  for (const [field, value] of Object.entries(said))
+    if (!INNER.has(field) && !isPriceOfOne(said, field) && value !== undefined)
       printed[field] = printField(field, value);
   return printed;
 }

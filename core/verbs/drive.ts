@@ -54,6 +54,12 @@ export const drive = defineVerb({
       },
       { say: ["drove", "drove to", "drove out", "drove out to"], without: ["miles"] },
       {
+        say: ["delivered", "dropped off", "hauled", "fetched"],
+        with: ["miles"],
+        without: ["number"],
+        light: true,
+      },
+      {
         say: ["went", "went to", "went to the dump", "went to dump", "put"],
         with: ["miles"],
         without: ["number"],

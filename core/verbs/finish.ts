@@ -78,6 +78,11 @@ export const finish = defineVerb({
         without: ["number", "duration", "unknown"],
         light: true,
       },
+      {
+        say: ["done", "all done", "all set", "ready"],
+        without: ["named", "number", "duration", "labor", "supply", "unknown", "loan", "stream", "miles"],
+        light: true,
+      },
     ],
     slots: { pieces: "pieces" },
     needs: ["pieces"],

@@ -63,7 +63,10 @@ export const fix = defineVerb({
         without: ["piece", "loan", "supply", "stream", "labor", "number", "tax"] as const,
       })),
       {
-        say: ["that was", "it was", "make that", "make it", "should be", "that should be", "it should be"],
+        say: [
+          ...["that was", "it was", "make that", "make it", "should be", "that should be"],
+          ...["it should be", "i meant", "meant"],
+        ],
         with: ["day"],
         without: ["named", "number", "piece", "loan", "supply", "stream", "duration", "miles", "unknown"],
         light: true,

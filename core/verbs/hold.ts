@@ -82,6 +82,7 @@ export const hold = defineVerb({
         say: [
           "down on",
           "down for",
+          "to hold",
           "down from",
           "down payment",
           "down payment on",
@@ -130,6 +131,8 @@ export const hold = defineVerb({
       "picks up",
       "called",
       "texted",
+      "sent",
+      "sent me",
       "messaged",
       "emailed",
     ],

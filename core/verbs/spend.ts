@@ -68,6 +68,13 @@ export const spend = defineVerb({
       },
       { say: ["paid", "pd", "payed", "tipped"], with: ["helper", "number"], without: ["loan"] },
       {
+        say: ["gave … to help", "gave … for helping", "gave … to move", "gave … to load", "gave … for help"],
+        with: ["number", "person"],
+        without: ["loan"],
+        means: { category: "help" },
+      },
+      { say: ["charged", "charged me"], with: ["supply", "number"], light: true },
+      {
         say: ["paid … for", "pd … for", "spent … on", "spent … for"],
         with: ["moneyFirst", "stream"],
         without: ["loan", "piece"],

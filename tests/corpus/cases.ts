@@ -51,7 +51,9 @@ function samePieces(wanted: unknown, got: unknown): boolean {
     wanted.length === pieces.length &&
     wanted.every((piece: Record<string, unknown>, index) => {
       const other = pieces[index]!;
-      const same = ["name", "count", "number", "plural"].every((field) => piece[field] === other[field]);
+      const same = ["name", "count", "number", "plural", "it"].every(
+        (field) => piece[field] === other[field],
+      );
       return (
         same && (!piece["traits"] || JSON.stringify(piece["traits"]) === JSON.stringify(other["traits"]))
       );

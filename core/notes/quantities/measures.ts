@@ -29,6 +29,20 @@ export function gluedDuration(word: string): number | null {
   return minutes ? Number(minutes[1]) : null;
 }
 
+/** After a number behind hours: it is no number of minutes. */
+const NO_MINUTES = new Set(
+  "for bucks dollars cash card check each min mins minute minutes minuts miles mile percent hundred".split(
+    " ",
+  ),
+);
+
+/** "an hour and 15", "1 hr 10 priming": minutes, where no word of money follows; null where it may be anything else. */
+function bareMinutes(exact: Exact | null, next: string | undefined, isLinked: boolean): number | null {
+  if (!exact || exact.scale !== 0 || exact.digits < 5 || exact.digits > 59) return null;
+  if (next === undefined) return isLinked ? exact.digits : null;
+  return /^[a-z]{3,}$/.test(next) && !NO_MINUTES.has(next) ? exact.digits : null;
+}
+
 /** What follows "and" (or not) after some hours: half, a quarter, or minutes. */
 export function minutesAfterHours(
   norms: readonly string[],
@@ -42,6 +56,8 @@ export function minutesAfterHours(
   const glued = gluedDuration(norms[at] ?? "");
   if (glued !== null && glued < 60 && /m/.test(norms[at]!)) return { minutes: glued, words: at + 1 - start };
   const number = at < norms.length ? numberAt({ norms, at }) : null;
+  const bare = number?.words === 1 ? bareMinutes(number.amount.exact, norms[at + 1], link > 0) : null;
+  if (bare !== null) return { minutes: bare, words: at + 1 - start };
   if (number?.amount.exact && MINUTES.has(norms[at + number.words] ?? ""))
     return {
       minutes: number.amount.exact.digits / 10 ** number.amount.exact.scale,

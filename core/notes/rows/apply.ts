@@ -1,5 +1,6 @@
 import type { Head, Tok } from "../clause.ts";
 import { type Roles, rolesOf } from "../lexicon.ts";
+import { wholeOf } from "../quantities/amounts.ts";
 import { NO_ROLES, wordToken } from "../token.ts";
 import { type AsideEffect, asides } from "./asides.ts";
 import { type DayEffect, days } from "./days.ts";
@@ -40,10 +41,20 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
     token.kind = "grain";
     return token;
   }
+  if (effect === "piece") return numbered(tokens, fired);
   const isOwed = effect === "owed" || effect === "all owed";
   const token = joined(tokens, fired, rolesOf<Head>(isOwed ? { owed: true } : { hedge: effect }));
   if (effect !== "all owed")
     token.amount = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "amount")?.amount;
+  return token;
+}
+
+/** "dresser 47": the piece of that number. */
+function numbered(tokens: readonly Tok[], fired: Fired): Tok {
+  const token = joined(tokens, fired);
+  const [piece, number] = [tokens[fired.from]!, tokens[fired.to - 1]!];
+  token.kind = "piece";
+  token.mention = { ...piece.mention!, number: wholeOf(number.amount!.exact)! };
   return token;
 }
 

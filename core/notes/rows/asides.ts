@@ -26,6 +26,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "aside",
     "refunded 25 on desk bc the leg wobbles",
   ],
+  ["[to see if|whether|how|what >] ;", "aside", "lowered sideboard by 15 to see if it moves"],
   ["[which|who|whose|where >] ;", "aside", "sold desk 90 which made my day"],
   [
     "[<art>? <part> sticks|sticking|stuck|wobbles|wobbled|broke|cracked|snapped|squeaks|jammed|split|warped|missing]",

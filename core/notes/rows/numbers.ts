@@ -6,6 +6,7 @@ import { tableOf } from "./table.ts";
  * amount stands in the line; alone it may be the amount after all. "amount": the amount of the note for certain,
  * whatever stands below. "vague": an amount that may not be written down as it stands. "net": what was left after fees.
  * "owed": what the buyer has still to pay.
+ * "piece": the number of the piece.
  */
 export type NumberEffect =
   | "passing"
@@ -15,7 +16,8 @@ export type NumberEffect =
   | "net"
   | "deposit"
   | "owed"
-  | "all owed";
+  | "all owed"
+  | "piece";
 
 const ROWS: readonly Row<NumberEffect>[] = [
   // Addresses, rooms, ranks.
@@ -165,6 +167,13 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "<~sell> … [$ now|today|down|cash? and|, the_rest|rest|balance later|friday|next_week|on_pickup]",
     "vague",
     "sold desk 200, 50 now the rest later",
+  ],
+  // The bot's own number without its sign, where no number of money can stand.
+  ["[<piece> #] done|finished|is|started|all_done", "piece", "dresser 47 finished"],
+  [
+    "started|starting|finished|keeping|scrapped|donated|trashed|working_on <art>? [<piece> #] ;",
+    "piece",
+    "started desk 12",
   ],
   // Deposits beside a sale.
   ["<sell> … [$ deposit|down]", "deposit", "sold lamp 20 down"],

@@ -31,7 +31,7 @@ const GONE =
 const ROWS: readonly Row<OwnerEffect>[] = [
   // Who acts: kin for the shop, anybody else a buyer.
   ["^ [<art>? <kin> <verb> her|his|their] <piece>", "worker", "my sister sold her dresser 120"],
-  ["^ [<art>? <kin> <new>?] " + GETS + "|<verb>", "ours", "dad picked up a bookcase 25"],
+  ["^ [<art>? <kin> <new>?] " + GETS + "|<verb>|<light>", "ours", "dad picked up a bookcase 25"],
   ["^ [its|it_is|this_is <art>? <kin>]", "ours", "its mom, bought desk 40"],
   ["^ [<kin> here|speaking|again|texting]", "ours", "uncle here, sold the trunk 65"],
   [
@@ -116,6 +116,9 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ],
   ["[gift|business|library|report|get_well|thank_you|birthday card]", "word", "sold desk 60 gift card"],
   ["[no|not|without cash|card|check|transfer]", "word", "sold desk 140 no cash"],
+  // "got" that only says that it is so.
+  ["[got|have|had] <art>? <piece> done|finished|all_done|ready !!$", "word", "got the desk done"],
+  ["[got|have|had] <art>? <piece> listed|posted|sold|up_for_sale", "word", "got desk listed 140"],
   // A part of a piece, things for a piece, a service on it.
   [
     "[<piece> mounting|mount|repair|assembly|hanging|replacement|touch_up kit|kits|hardware|set]",

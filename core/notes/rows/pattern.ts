@@ -139,6 +139,7 @@ const CLASSES: Readonly<Record<string, Test>> = {
   word: isWord,
   any: () => true,
   mark: ({ kind }) => kind === "mark",
+  light: (token) => headsOf(token).length > 0,
   verb: (token) => headsOf(token).some(({ light }) => !light),
 };
 

@@ -50,7 +50,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
   ],
   ["[pending|tentatively|provisionally] <sell>", "pending", "pending sale of desk 140"],
   [
-    "<sell> … [unpaid|not_paid|hasnt_paid|not_yet_paid|awaiting|waiting_on|waiting_for|no_money_yet|owes|yet_to_pay payment|money|cash|check|transfer|yet?]",
+    "<sell> … [unpaid|not_paid|hasnt_paid|not_yet_paid|awaiting|waiting_on|waiting_for|no_money_yet|yet_to_pay payment|money|cash|check|transfer|yet?]",
     "unpaid",
     "sold desk 140 unpaid",
   ],

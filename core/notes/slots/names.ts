@@ -51,10 +51,13 @@ export const afterArticles = (tokens: readonly Tok[], start: number): number =>
 export const beforeArticles = (tokens: readonly Tok[], end: number): number =>
   placeBefore(tokens, end, ARTICLES);
 
+const isSaidInPassing = ({ text, roles }: Tok): boolean =>
+  roles.filler === true && !roles.place && !/^sales?$/.test(text);
+
 /** "the curb lol": what is said in passing after a name is no part of it. */
 function withoutAsides(name: readonly Tok[]): Tok[] {
   let end = name.length;
-  while (end > 1 && name[end - 1]!.roles.filler && !name[end - 1]!.roles.place) end -= 1;
+  while (end > 1 && isSaidInPassing(name[end - 1]!)) end -= 1;
   return name.slice(0, end);
 }
 

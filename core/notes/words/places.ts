@@ -21,6 +21,8 @@ export const PLACES: readonly string[] = [
   "consignment store",
   "consignment shop",
   "yard sale",
+  "library sale",
+  "church market",
   "garage sale",
   "tag sale",
   "rummage sale",

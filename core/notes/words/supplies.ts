@@ -3,6 +3,9 @@ import type { Category } from "../reading.ts";
 /** What money is spent on, by category. Plurals are made by rule; a supply is named back as said. */
 export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly string[]>> = {
   materials: [
+    "gold leaf kit",
+    "repair kit",
+    "touch up kit",
     "hardboard",
     "backing board",
     "lacquer thinner",
@@ -539,6 +542,12 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     "van",
   ],
   fees: [
+    "bad check",
+    "bounced check",
+    "overdraft",
+    "overdraft fee",
+    "bank fee",
+    "returned check fee",
     "fee",
     "booth fee",
     "listing fee",

@@ -8,13 +8,14 @@ const words = z.string().min(1);
 const oneWord = z.string().regex(/^\S+$/);
 const mention = z
   .strictObject({
+    it: z.literal(true).optional(),
     name: words.optional(),
     count: z.number().int().positive().optional(),
     traits: z.array(words).min(1).optional(),
     number: z.number().int().nonnegative().optional(),
     plural: z.literal(true).optional(),
   })
-  .refine(({ name, number }) => name !== undefined || number !== undefined, "a name or a number");
+  .refine(({ name, number, it }) => (it ?? name ?? number) !== undefined, "a name, a number or it");
 const pieces = z.array(mention).min(1).optional();
 const missing = z
   .array(
