@@ -23,6 +23,8 @@ const shapes = {
   piecesWaiting: z.record(z.string(), day),
   /** The notes of the last list that a member was shown, by member id: what its letters stand for that day. */
   notesShown: z.record(z.string(), z.strictObject({ day, facts: z.array(z.number().int().positive()) })),
+  /** The messages whose file of past pieces was recorded. */
+  pastNotes: z.array(z.number().int().positive()),
   /** The newest fact that a standing note recorded and the daily message told. */
   standingTold: z.number().int(),
   /** Whether the owner hears of what members log at all. */

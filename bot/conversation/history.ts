@@ -7,8 +7,16 @@ import { openQuestion } from "./questions.ts";
 import type { Turn } from "./turn.ts";
 
 function planOf(turn: Turn, csv: string) {
-  const { books } = turn.ledger;
-  return planHistory(csv, { today: turn.today, pieces: books.pieces.values(), mentionOf: readBareMention });
+  const { books, settings } = turn.ledger;
+  const earlier = (settings.get("pastNotes") ?? []).filter(
+    (note) => turn.ledger.standingFactsOf(note).length > 0,
+  );
+  return planHistory(csv, {
+    today: turn.today,
+    pieces: books.pieces.values(),
+    before: earlier.flatMap((note) => turn.ledger.note(note)?.text ?? []),
+    mentionOf: readBareMention,
+  });
 }
 
 /** A file of past pieces: says what it would record, and asks. Nothing is recorded yet. */
@@ -40,12 +48,14 @@ export function recordHistory(turn: Turn, note: number, declaredSent: boolean): 
     turn.spoken.push(dryRunText(plan, turn.today));
     return;
   }
-  const facts = historyFacts(plan, { declaredSent, nextPiece: turn.ledger.nextPiece });
+  const { books, nextPiece, settings } = turn.ledger;
+  const facts = historyFacts(plan, { declaredSent, nextPiece, on: { books, today: turn.today } });
   const result = turn.ledger.record({ note, author: turn.person, facts });
   if (result.kind === "impossible") {
     turn.spoken.push(`Nothing recorded. ${impossibleText(turn, result)}`);
     return;
   }
+  settings.set("pastNotes", [...(settings.get("pastNotes") ?? []), turn.ledger.note(note)?.root ?? note]);
   turn.changed = true;
   const sent = declaredSent ? " Their profit counts as sent." : "";
   turn.spoken.push(`Recorded ${plan.pieces} past pieces, ${plan.soldPieces} of them sold.${sent}`);

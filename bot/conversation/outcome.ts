@@ -27,6 +27,8 @@ export function keepOutcome(
 
 /** What the fact's verb says of it, on the books as they stand. */
 export function echoOf(turn: Pick<Turn, "ledger" | "today">, fact: Fact): string[] {
+  if (fact.kind === "sent" && fact.data.loss)
+    return [`Loss of past pieces, not taken from the loan: ${show(fact.amount ?? 0)}`];
   if (fact.kind === "sent") return [`Profit sent to the loan before: ${show(fact.amount ?? 0)}`];
   const echo = verbOf(fact.kind)?.echo;
   if (!echo) return [];

@@ -123,7 +123,7 @@ function daysOf(each: Readonly<Loan>, today: Day): string {
 function readyLines(books: Books, today: Day): string[] {
   const ready = earmarked(books, today);
   const owed = owedOn(books, today);
-  const declared = books.declaredSent === 0 ? [] : [`Sent before these books: ${show(books.declaredSent)}`];
+  const declared = books.declaredSent <= 0 ? [] : [`Sent before these books: ${show(books.declaredSent)}`];
   if (ready <= 0) return [...declared, readyWords(books, today)];
   const after = ready >= owed ? "that pays it all" : `then ${show(owed - ready)} left`;
   return [...declared, `${readyWords(books, today)}, ${after}`];

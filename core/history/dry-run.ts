@@ -16,6 +16,9 @@ export function dryRunText(plan: HistoryPlan, today: Day): string {
   }
   if (plan.rows.length > 0) parts.push(totalLines(plan, today).join("\n"));
   if (plan.cautions.length > 0) parts.push(["Worth a look:", ...problemLines(plan.cautions)].join("\n"));
+  if (plan.again > 0 && plan.rows.length > 0)
+    parts.push(`Left out, recorded from a file before: ${plan.again === 1 ? "1 row" : `${plan.again} rows`}`);
+  if (plan.profit < 0) parts.push("Their loss takes nothing from what is due to the loan.");
   if (plan.ignored.length > 0)
     parts.push(`Columns left out: ${plan.ignored.slice(0, SHOWN_MAX).map(quoted).join(", ")}`);
   if (plan.problems.length > 0) parts.push("Fix the file and send it again: it is all or nothing.");

@@ -35,6 +35,8 @@ export interface HistoryPlan {
   cautions: HistoryProblem[];
   /** Columns that no meaning was found for: left out. */
   ignored: string[];
+  /** Rows that were recorded from a file before: left out. */
+  again: number;
   pieces: number;
   soldPieces: number;
   from: Day | null;
@@ -50,6 +52,8 @@ export interface HistoryDesk {
   today: Day;
   /** The pieces on the books, to point out rows that look like one of them. */
   pieces?: Iterable<Readonly<Piece>>;
+  /** Files that were recorded before: their rows do not come again, whatever became of them since. */
+  before?: readonly string[];
   /** How the note reader names a piece; without it the words are taken as they stand. */
   mentionOf?(text: string): Mention | null;
 }
@@ -99,7 +103,30 @@ function planLines(data: readonly string[][], desk: HistoryDesk): HistoryPlan {
     else rows.push({ row: line.row, ...read.value });
   }
   if (lines.length === 0) problems.push({ row: 0, why: "There are no rows under the heading." });
-  return planOf(rows, problems, { cautions: cautionsOf(rows, desk.pieces ?? []), ignored: columns.ignored });
+  const fresh = withoutThose(rows, recordedBefore(desk));
+  const again = rows.length - fresh.length;
+  if (again > 0 && fresh.length === 0 && problems.length === 0)
+    problems.push({ row: 0, why: "All of its rows were recorded from a file before." });
+  const cautions = cautionsOf(fresh, desk.pieces ?? []);
+  return { ...planOf(fresh, problems, { cautions, ignored: columns.ignored }), again };
+}
+
+/** Every row of the files before, as often as it stood there. */
+function recordedBefore({ before = [], ...desk }: HistoryDesk): string[] {
+  return before.flatMap((text) => planHistory(text, desk).rows.map(rowKey));
+}
+
+function withoutThose(rows: HistoryRow[], known: string[]): HistoryRow[] {
+  const left = [...known];
+  return rows.filter((row) => {
+    const index = left.indexOf(rowKey(row));
+    if (index >= 0) left.splice(index, 1);
+    return index < 0;
+  });
+}
+
+function rowKey(row: HistoryRow): string {
+  return `${likeness(row)} ${row.materials} ${row.count}`;
 }
 
 /** The one that parts the heading: what stands in the rows, such as "1,250", must not mislead. */
@@ -151,6 +178,7 @@ function planOf(
     rows,
     problems,
     ...notes,
+    again: 0,
     pieces: sum(rows.map((row) => row.count)),
     soldPieces: sum(sold.map((row) => row.count)),
     from: days[0] ?? null,

@@ -32,3 +32,32 @@ test("taking it back says in words what each row was", () => {
   expect(back).toContain("Profit sent to the loan before: 147.50");
   expect(chat.statement().pieces).toHaveLength(0);
 });
+
+test("with a tax set aside, or at a loss, it changes nothing that is due to the loan", () => {
+  chat.say("set aside 20% for tax");
+  chat.say("loan 1000 at 0%");
+  chat.say("tips 100");
+  const due = chat.statement().earmarked;
+  chat.say(PAST, { document: { name: "past.csv" } });
+  chat.say("yes");
+  expect(chat.statement().earmarked).toBe(due);
+  const losing = "name,bought on,price,materials,sold on,sold for\ndesk,2026-01-03,90,,2026-03-01,40\n";
+  expect(chat.say(losing, { document: { name: "more.csv" } }).text).toContain("Their loss takes nothing");
+  chat.say("yes");
+  expect(chat.statement().earmarked).toBe(due);
+  expect(chat.statement().pieces).toHaveLength(3);
+});
+
+test("a row that was taken out since does not come back with the same file, nor a row twice with a longer one", () => {
+  chat.say(PAST, { document: { name: "past.csv" } });
+  chat.say("yes");
+  chat.say("#2 was a mistake");
+  expect(chat.statement().pieces).toHaveLength(1);
+  expect(chat.say(PAST, { document: { name: "again.csv" } }).text).toContain("All of its rows were recorded");
+  const longer = `${PAST}bench,2026-03-01,20,,,\n`;
+  const asked = chat.say(longer, { document: { name: "longer.csv" } });
+  expect(asked.text).toContain("This would record 1 piece");
+  expect(asked.text).toContain("Left out, recorded from a file before: 2 rows");
+  chat.say("yes");
+  expect(chat.statement().pieces.map(({ name }) => name)).toEqual(["dresser", "bench"]);
+});
