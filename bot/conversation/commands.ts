@@ -1,4 +1,5 @@
-import { helpPage } from "../../core/answers/help.ts";
+import { helpPage } from "../../core/answers/help-pages.ts";
+import { answers } from "../../core/answers/list.ts";
 import { counted } from "../../core/answers/wording.ts";
 import { goalsInForce } from "../../core/books/goals.ts";
 import { taxPercentOn } from "../../core/books/month.ts";
@@ -98,7 +99,8 @@ export function greetingFor(zone: string): string {
 }
 
 function tellHelp(turn: Turn, topic: string): void {
-  turn.spoken.push(helpPage(topic) ?? `There is no page on ${topic}. Send: help`);
+  const questions = answers.filter(({ about }) => about !== "help").map(({ example }) => example);
+  turn.spoken.push(helpPage(topic, questions) ?? `There is no page on ${topic}. Send: help`);
 }
 
 /** The newest question once more; the line at the end of the reply tells how many others wait. */

@@ -1,9 +1,6 @@
-import type { Kind } from "../notes/reading.ts";
-import { PHONE_COLUMNS } from "../phone.ts";
-import { verbs } from "../verbs/list.ts";
 import type { Answer } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
-import { answers } from "./list.ts";
+import { pageLines } from "./help-pages.ts";
 import { reply } from "./wording.ts";
 
 export const help = defineAnswer({
@@ -56,38 +53,6 @@ export const help = defineAnswer({
   answer: answerHelp,
 });
 
-/** Which kinds stand together on a page; a kind that no page names joins the slips. */
-const PAGES: readonly { topic: string; title: string; kinds: readonly Kind[] }[] = [
-  {
-    topic: "notes",
-    title: "Text me what happened:",
-    kinds: ["buy", "start", "finish", "list", "reprice", "hold", "fallthrough", "sell", "refund", "retire"],
-  },
-  {
-    topic: "costs",
-    title: "Costs, work and the loan:",
-    kinds: ["spend", "work", "drive", "income", "loan", "pay", "statement", "terms"],
-  },
-  { topic: "deals", title: "Deals:", kinds: ["collect", "trade", "share", "repeat"] },
-  { topic: "slips", title: "Slips and wishes:", kinds: ["undo", "fix", "mend", "goal", "taxrate", "nudge"] },
-];
-
-/** What the bot's own words mean, a line each. */
-const WORDS: readonly string[] = [
-  "#4: a piece's number, the bot gives it",
-  "lot: pieces bought for one price",
-  "set: pieces kept and sold as one",
-  "hold: kept for a buyer",
-  "deposit: owed until the piece is sold",
-  "shop cost, overhead: for no one piece",
-  "profit: sales less cost, fees, refunds",
-  "due to the loan: earned, not sent yet",
-  "paid ahead: sent before it was earned",
-  "to earn back: spent before earning",
-  "statement: what the lender says is owed",
-  "flipped: sold, and not come back",
-];
-
 function answerHelp(): Answer {
   return reply([...pageLines("notes"), ...MORE]);
 }
@@ -98,37 +63,3 @@ const MORE = [
   "help questions · help words",
   "Also: export · backup · settings",
 ];
-
-/** The page of the help on a topic, as in "help costs"; null where there is none of that name. */
-export function helpPage(topic: string): string | null {
-  const lines = pageLines(topic.toLowerCase());
-  return lines.length === 0 ? null : lines.join("\n");
-}
-
-function pageLines(topic: string): string[] {
-  if (/^words?$/.test(topic)) return ["Words:", ...WORDS];
-  if (/^(?:questions?|ask(?:ing)?)$/.test(topic)) return ["Ask:", ...packed(questionExamples())];
-  const page = PAGES.find((each) => each.topic === topic || each.topic === `${topic}s`);
-  if (!page) return [];
-  const paged = new Set(PAGES.flatMap(({ kinds }) => kinds));
-  const members = verbs.filter(
-    ({ kind }) => page.kinds.includes(kind) || (page.topic === "slips" && !paged.has(kind) && kind !== "ask"),
-  );
-  return [page.title, ...packed(members.map(({ example }) => example))];
-}
-
-/** "waiting" is no question about the books: the conversation takes it, and asks what it still has to be told. */
-function questionExamples(): string[] {
-  return [...answers.filter(({ about }) => about !== "help").map(({ example }) => example), "waiting"];
-}
-
-/** Examples side by side where they fit a line of a phone: each goes to the first line with room for it. */
-function packed(examples: readonly string[]): string[] {
-  const lines: string[] = [];
-  for (const example of examples) {
-    const roomy = lines.findIndex((line) => line.length + example.length + 3 <= PHONE_COLUMNS);
-    if (roomy === -1) lines.push(example);
-    else lines[roomy] += ` · ${example}`;
-  }
-  return lines;
-}
