@@ -71,7 +71,9 @@ export function cautionFor(
   { noted, day }: { noted: readonly Noted[]; day: Day },
   memory: Memory,
 ): { caution: Caution | null; given?: Named; waiting?: Named } {
-  const numbers = new Set(noted.flatMap(({ pieces }) => pieces.map(({ number }) => number)));
+  // What is to be done with a piece before it goes is no use once it is gone.
+  const staying = noted.filter(({ kinds }) => !kinds.some((kind) => kind === "sell" || kind === "retire"));
+  const numbers = new Set(staying.flatMap(({ pieces }) => pieces.map(({ number }) => number)));
   const waiting = numbers.size > 0 ? memory.waiting() : {};
   const called = calledFor(noted);
   const all = [...called, ...waitingFor(numbers, waiting)];

@@ -42,6 +42,12 @@ describe("when a caution comes again", () => {
     expect(next.waiting).toEqual({});
   });
 
+  it("does not wait for the piece's sale", () => {
+    const sold = noted({ text: "sold dresser 180", kinds: ["sell"], pieces: [chest] });
+    const memory = memoryOf({ "tip-over#7": "2026-03-02" }, { "recall#7": "2026-03-02" });
+    expect(cautionFor({ noted: [sold], day: "2026-03-05" }, memory).caution).toBeNull();
+  });
+
   it("asks for what was said only where something is called for", () => {
     const memory: Memory = {
       given: () => {
