@@ -25,6 +25,8 @@ export interface Features {
   /** "in the hutch". */
   inPiece: boolean;
   generic: boolean;
+  /** One period beside another. */
+  beside: boolean;
   /** Rows or an order by one of these. */
   groups(...groups: readonly Grouping[]): boolean;
   limit: boolean;
@@ -451,5 +453,10 @@ export const RULES: readonly Rule[] = [
       (f.piece || f.generic || f.source) &&
       (f.period || f.piece || f.source),
     takes: [...MUCH, "gone", "got", "have"],
+  },
+  {
+    measure: "profit",
+    when: (f) => f.beside && !f.has("howMany"),
+    takes: MUCH,
   },
 ];

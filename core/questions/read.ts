@@ -34,6 +34,7 @@ export function featuresOf(parts: Parts): Features {
     by: parts.groups.some(({ parted }) => parted),
     period: parts.periods.length > 0,
     onPieces: isLinkedGeneric(parts),
+    beside: parts.periods.length > 1 && cutsOf(parts).length > 0,
     groups: (...all) => parts.groups.some(({ group }) => all.includes(group)),
     inPiece: items.some((item) => item.link === "in" && isPiece(item)),
     generic: parts.marks.some(({ senses }) => senses.flags.has("generic")),
