@@ -21,7 +21,10 @@ const manifest = JSON.parse(readFileSync(join(TOP, "package.json"), "utf8")) as 
 
 /** What stands between backticks, blocks of code aside. */
 function quotedIn(markdown: string): string[] {
-  const prose = markdown.replace(/^ {4}.*$/gm, "").replace(/\s+/g, " ");
+  const prose = markdown
+    .replace(/^ {4}.*$/gm, "")
+    .replace(/^```\w+\n.*?^```$/gms, "")
+    .replace(/\s+/g, " ");
   return [...prose.matchAll(/`([^`]+)`/g)].map(([, words]) => words!);
 }
 
@@ -32,7 +35,10 @@ interface Exchange {
 
 /** The conversation shown: each note with the lines of its reply. */
 function exchangesIn(markdown: string): Exchange[] {
-  const block = markdown.split("\n").filter((line) => line.startsWith("    "));
+  const block = markdown
+    .replace(/^```\w+\n.*?^```$/gms, "")
+    .split("\n")
+    .filter((line) => line.startsWith("    "));
   const exchanges: Exchange[] = [];
   for (const line of block.map((each) => each.slice(4))) {
     if (line.startsWith("> ")) exchanges.push({ note: line.slice(2), lines: [] });
@@ -47,7 +53,9 @@ const exchanges = exchangesIn(readme);
 /** Notes in running text: several words in small letters, and no command of the shell. */
 const notesInProse = [
   ...quotedIn(readme).filter(
-    (words) => /^[a-z][a-z0-9]* [^,]+$/.test(words) && !/^(?:npm|apt-get) /.test(words),
+    (words) =>
+      /^[a-z][a-z0-9]* [^,]+$/.test(words) &&
+      !/^(?:npm|apt-get|docker|systemctl|loginctl|journalctl) /.test(words),
   ),
   ...[...readme.split("\n\n")[1]!.matchAll(/"([^",]+),?"/g)].map(([, note]) => note!),
 ];

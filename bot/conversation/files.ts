@@ -8,8 +8,8 @@ export function queueExport(turn: Turn): void {
   turn.files.push(...exportBodies({ through, currency }));
 }
 
-/** Sends the latest backup after the reply. */
+/** Sends a backup after the reply; it is made when it is sent. */
 export function queueBackup(turn: Turn): void {
-  turn.spoken.push("The latest backup of your ledger. One moment.");
+  turn.spoken.push("A backup of your books as they are now. One moment.");
   turn.files.push(backupBody(turn.today));
 }

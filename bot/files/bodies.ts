@@ -58,8 +58,8 @@ export function monthPictureBody(books: Books, asked: FiguresAsked): FileBody | 
   };
 }
 
-/** "backup": the latest copy, whichever that is when it is sent; before the first night, one made then. */
+/** "backup": a copy of the books as they are when it is sent. */
 export function backupBody(today: Day): FileBody {
   const make: Make = { what: "backup", name: "ledger.sqlite", args: { today } };
-  return { kind: "file", make, caption: "The latest backup. Keep it where the bot is not." };
+  return { kind: "file", make, caption: "Your books as they are now. Keep it where the bot is not." };
 }

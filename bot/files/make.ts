@@ -40,7 +40,7 @@ export async function makeFile(ledger: LedgerReader, make: Make): Promise<MadeFi
         bytes: await pngOf(drawMonth(monthFigures(ledger.books, pictureArgs.parse(make.args)))),
       };
     case "backup":
-      return latestCopy(ledger, backupArgs.parse(make.args).today);
+      return freshCopy(ledger, backupArgs.parse(make.args).today);
     case "picture":
       throw new Error("a picture that was sent is not made anew");
   }
@@ -68,14 +68,12 @@ function picturesKept(ledger: LedgerReader): PictureKept[] {
 }
 
 /** The latest copy that is whole: one that a failing disk has spoilt since is passed over. */
-async function latestCopy(ledger: LedgerReader, today: Day): Promise<MadeFile> {
+/** The books as they are now, since a copy is asked for to take them elsewhere; else the newest whole copy there is. */
+async function freshCopy(ledger: LedgerReader, today: Day): Promise<MadeFile> {
   const directory = dirname(ledger.connection.path);
+  const made = backUp(ledger.connection, directory, today);
   const isWhole = ({ path }: { path: string }) => examineFile(path).findings.length === 0;
-  let backup = listBackups(directory).reverse().find(isWhole);
-  if (!backup) {
-    const made = backUp(ledger.connection, directory, today);
-    if (made.kind === "failed") throw new Error(made.why);
-    backup = made.backup;
-  }
+  const backup = made.kind === "made" ? made.backup : listBackups(directory).reverse().find(isWhole);
+  if (!backup) throw new Error(made.kind === "failed" ? made.why : "no copy");
   return { name: basename(backup.path), bytes: await readFile(backup.path) };
 }

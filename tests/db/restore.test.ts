@@ -267,13 +267,16 @@ describe("a ledger that lost notes is noticed at start", () => {
   });
 });
 
-test("a copy that was spoilt is never sent as the latest backup: the one before it is", async () => {
+test("a copy that was spoilt is never sent where a fresh one cannot be made: the one before it is", async () => {
   const { ledger, directory, file } = ledgerWithCopy();
   const newest = copyOf(ledger, directory, "2026-05-10");
   writeFileSync(newest, "bits that fell over");
+  ledger.close();
   const make = { what: "backup" as const, name: "ledger.sqlite", args: { today: "2026-05-11" } };
   expect((await makeFile(ledger, make)).name).toBe("ledger-2026-05-09.sqlite");
   writeFileSync(file, "these, too");
-  expect((await makeFile(ledger, make)).name).toBe("ledger-2026-05-11.sqlite");
+  await expect(makeFile(ledger, make)).rejects.toThrow();
+  const again = opensLedger(directory);
+  expect((await makeFile(again, make)).name).toBe("ledger-2026-05-11.sqlite");
   expect(listBackups(directory)).toHaveLength(3);
 });

@@ -67,13 +67,13 @@ test("a month's picture is made from its row; of an empty ledger there is none",
   expect(monthPictureBody(ledgerWithOwner().ledger.books, asked)).toBeNull();
 });
 
-test("the latest backup is sent as it lies on the disk, and opens; before the first night one is made", async () => {
+test("a backup that is asked for holds the books as they are now, and opens", async () => {
   const { ledger, directory } = shop();
   expect((await makeFile(ledger, backupBody("2026-05-29").make)).name).toBe("ledger-2026-05-29.sqlite");
   for (const day of ["2026-05-30", "2026-05-31"]) {
     expect(backUp(ledger.connection, directory, day).kind).toBe("made");
   }
-  const { name, bytes } = await makeFile(ledger, backupBody("2026-06-01").make);
+  const { name, bytes } = await makeFile(ledger, backupBody("2026-05-31").make);
   expect(name).toBe("ledger-2026-05-31.sqlite");
   const copy = join(dataDirectory(), "..", name);
   writeFileSync(copy, bytes);

@@ -1,72 +1,23 @@
-import { type ChildProcess, spawn } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { openReader } from "../../../db/open.ts";
-import { programPath } from "../../programs.ts";
 import { type Standin, startStandin } from "../../standin/standin.ts";
+import { Home } from "./home.ts";
 
-let home: string;
+let home: Home;
 let standin: Standin;
-let children: Program[];
 beforeEach(async () => {
-  home = mkdtempSync(join(tmpdir(), "tailgate-home-"));
   standin = await startStandin();
-  children = [];
+  home = new Home(standin);
 });
 afterEach(async () => {
-  for (const { child } of children) if (child.exitCode === null) child.kill("SIGKILL");
+  home.end();
   await standin.close();
-  rmSync(home, { recursive: true, force: true });
 });
 
-interface Program {
-  child: ChildProcess;
-  output(): string;
-  /** Types lines, each after its question has come. */
-  type(...lines: string[]): void;
-  saying(words: string | RegExp): Promise<string>;
-  exit(): Promise<number | null>;
-}
-
-/** A program of the project started in an empty folder, with nothing in its environment but the server's address. */
-function starts(name: string, environment: Record<string, string> = {}): Program {
-  const child = spawn(process.execPath, [programPath(name)], {
-    cwd: home,
-    env: { PATH: process.env["PATH"], HOME: home, TELEGRAM_API_ROOT: standin.root, ...environment },
-    stdio: ["pipe", "pipe", "pipe"],
-  });
-  let output = "";
-  child.stdout.on("data", (chunk) => {
-    output += String(chunk);
-  });
-  child.stderr.on("data", (chunk) => {
-    output += String(chunk);
-  });
-  const ended = new Promise<number | null>((done) => child.on("close", done));
-  const program: Program = {
-    child,
-    output: () => output,
-    type: (...lines) => void child.stdin.write(lines.map((line) => `${line}\n`).join("")),
-    saying: (words) =>
-      standin.waitFor(
-        () =>
-          words instanceof RegExp ? words.exec(output)?.[0] : output.includes(words) ? output : undefined,
-        30_000,
-        () => `"${words}" in: ${output}`,
-      ),
-    exit: () => ended,
-  };
-  children.push(program);
-  return program;
-}
-
-function setup(environment: Record<string, string> = {}): Program {
-  return starts("setup", environment);
-}
-
-const environmentFile = () => readFileSync(join(home, ".env"), "utf8");
+const setup = () => home.starts("setup");
+const environmentFile = () => readFileSync(join(home.folder, ".env"), "utf8");
 
 describe("a first run on a clean home folder", () => {
   it("leads from nothing to a bot that answers on the phone, with the zone and the loan on the books", async () => {
@@ -85,8 +36,8 @@ describe("a first run on a clean home folder", () => {
     program.child.kill("SIGTERM");
     expect(await program.exit()).toBe(0);
     expect(environmentFile()).toBe(`BOT_TOKEN=${standin.token}\n`);
-    if (process.platform !== "win32") expect(statSync(join(home, ".env")).mode & 0o777).toBe(0o600);
-    const opened = openReader(join(home, "data"));
+    if (process.platform !== "win32") expect(statSync(join(home.folder, ".env")).mode & 0o777).toBe(0o600);
+    const opened = openReader(join(home.folder, "data"));
     if (opened.kind !== "open") throw new Error(opened.kind);
     expect(opened.reader.settings.get("timeZone")).toBe("America/Denver");
     opened.reader.close();
@@ -96,19 +47,19 @@ describe("a first run on a clean home folder", () => {
   });
 
   it("the next start needs no environment: the token is read from the file", async () => {
-    writeFileSync(join(home, ".env"), `BOT_TOKEN=${standin.token}\nOWNER_ID=1001\n`, { mode: 0o600 });
-    starts("main");
+    writeFileSync(join(home.folder, ".env"), `BOT_TOKEN=${standin.token}\nOWNER_ID=1001\n`, { mode: 0o600 });
+    home.starts("main");
     standin.say("bought dresser 30");
     expect((await standin.waitForReply("dresser")).text).toContain("Bought #1 dresser");
   });
 
   it("without a token the chat in the terminal starts, as ever", async () => {
-    const program = starts("main");
+    const program = home.starts("main");
     program.type("bought dresser 30");
     program.child.stdin?.end();
     expect(await program.exit()).toBe(0);
     expect(program.output()).toContain("Bought #1 dresser");
-    expect(existsSync(join(home, ".env"))).toBe(false);
+    expect(existsSync(join(home.folder, ".env"))).toBe(false);
   });
 
   it("a wrong token and half a token are said in one line each, and asked again", async () => {
@@ -133,7 +84,7 @@ describe("a first run on a clean home folder", () => {
     const program = setup();
     program.type(standin.token);
     await program.saying("\nTelegram cannot be reached. See that this computer is online, then press Enter.");
-    expect(existsSync(join(home, ".env"))).toBe(false);
+    expect(existsSync(join(home.folder, ".env"))).toBe(false);
     standin.outage(false);
     program.type("");
     await program.saying("your bot is @yard_ledger_bot");
@@ -151,8 +102,8 @@ describe("a first run on a clean home folder", () => {
   });
 
   it("an owner who opens the bot before pairing is told where the link is", async () => {
-    writeFileSync(join(home, ".env"), `BOT_TOKEN=${standin.token}\n`);
-    const program = starts("main");
+    writeFileSync(join(home.folder, ".env"), `BOT_TOKEN=${standin.token}\n`);
+    const program = home.starts("main");
     const command = await program.saying(/\/start [\w-]{32}/);
     standin.say("/start");
     const told = await standin.waitForReply();
@@ -163,7 +114,9 @@ describe("a first run on a clean home folder", () => {
   });
 
   it("what else stands in the settings file is kept", async () => {
-    writeFileSync(join(home, ".env"), "# mine\nTIME_ZONE=America/Chicago\nBOT_TOKEN=\n", { mode: 0o644 });
+    writeFileSync(join(home.folder, ".env"), "# mine\nTIME_ZONE=America/Chicago\nBOT_TOKEN=\n", {
+      mode: 0o644,
+    });
     const program = setup();
     program.type(standin.token, "");
     await program.saying(/\/start [\w-]{32}/);
