@@ -29,9 +29,9 @@ export async function compileInto(folder, entryPoints, stamp) {
     entryPoints,
     outdir: unfinished,
     entryNames: "[name]",
-    chunkNames: "[name]-[hash]",
     bundle: true,
-    splitting: true,
+    // No parts shared between programs: they would be run in another order than the sources are.
+    splitting: false,
     format: "esm",
     platform: "node",
     target: "node20",

@@ -16,10 +16,12 @@ export interface AgedTimes {
   undo: number;
   fix: number;
   edit: number;
-  /** Of the note and the fix made longest ago. */
+  /** Of the notes made longest ago. */
   undoOldest: number;
   /** `month` asked again. */
   month: number;
+  /** `month` as an answer alone, of books that have answered it before. */
+  monthAgain: number;
   /** The slowest question about the books, and which. */
   slowestQuestion: number;
   slowest: string;
@@ -104,7 +106,10 @@ export function benchAged(years: number, rounds = 20): AgedTimes {
   }
 }
 
-function questions({ ledger, end }: BenchLedger): { slowestQuestion: number; slowest: string } {
+function questions({
+  ledger,
+  end,
+}: BenchLedger): Pick<AgedTimes, "slowestQuestion" | "slowest" | "monthAgain"> {
   const pieces = [...ledger.books.pieces.keys()].slice(-3);
   const of = { books: ledger.books, today: end, currency: "USD", pieces, mileageRates: {} };
   const timesOf = answers.flatMap(({ about, answer }) => {
@@ -113,7 +118,8 @@ function questions({ ledger, end }: BenchLedger): { slowestQuestion: number; slo
     return { about, milliseconds: medianOfRounds(5, () => timed(() => answer({ ...of, question }))) };
   });
   const slowest = timesOf.reduce((a, b) => (b.milliseconds > a.milliseconds ? b : a));
-  return { slowestQuestion: slowest.milliseconds, slowest: slowest.about };
+  const monthAgain = timesOf.find(({ about }) => about === "month")!.milliseconds;
+  return { slowestQuestion: slowest.milliseconds, slowest: slowest.about, monthAgain };
 }
 
 /** Closing and opening again, as a restart of the bot does. */
