@@ -7,9 +7,15 @@ import { type Choice, type Decision, type Desk, NEVER_MIND } from "./decision.ts
 
 /** "storage 60.00", "250.00 to the grad loan": what a standing note records, in few words. */
 export function repeatedWords(note: RepeatedNote, amount: Cents): string {
-  if (note.kind === "spend") return `${note.what} ${show(amount)}`;
-  if (note.kind === "income") return `${note.stream} ${show(amount)}`;
-  return `${show(amount)} to the ${note.loan && note.loan !== "loan" ? `${note.loan} loan` : "loan"}`;
+  const name = standingName(note);
+  return note.kind === "pay" ? `${show(amount)} to ${name}` : `${name} ${show(amount)}`;
+}
+
+/** What a standing note is about: "storage", "ads", "the grad loan". */
+export function standingName(note: RepeatedNote): string {
+  if (note.kind === "spend") return note.what;
+  if (note.kind === "income") return note.stream;
+  return `the ${note.loan && note.loan !== "loan" ? `${note.loan} loan` : "loan"}`;
 }
 
 /** "storage 60.00 every month on the 5th", at the amount in force on a day. */

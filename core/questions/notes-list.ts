@@ -1,10 +1,11 @@
 import type { Books } from "../books/books.ts";
 import type { Fact, FactKind } from "../books/facts.ts";
-import { inFoldOrder } from "../books/facts.ts";
+import { inFoldOrder, newPiecesOf } from "../books/facts.ts";
 import { labelOf } from "../books/label.ts";
 import type { Day } from "../calendar.ts";
 import { showDay } from "../calendar.ts";
 import { showMinutes } from "../decide/echo.ts";
+import { standingName } from "../decide/standing.ts";
 import { showMiles } from "../mileage.ts";
 import type { Cents } from "../money.ts";
 import { show, WideDecimal } from "../money.ts";
@@ -45,7 +46,6 @@ const WORDS: Partial<Record<FactKind, string>> = {
   refund: "refunded",
   pay: "paid to the",
   loan: "new",
-  trade: "traded",
   collect: "the rest for",
   statement: "statement of the",
 };
@@ -65,6 +65,17 @@ export function noteLabel(books: Books, fact: Fact): string {
       return `drove ${showMiles(new WideDecimal(fact.data.miles))} miles${pieces ? ` for ${pieces}` : ""}`;
     case "income":
       return fact.data.stream;
+    case "trade": {
+      const got = newPiecesOf(fact);
+      const gave = fact.pieces.slice(0, fact.pieces.length - got.length);
+      return `traded ${labelOf(books, gave)} for ${labelOf(books, got)}`;
+    }
+    case "repeat": {
+      const standing = books.standing.get("note" in fact.data ? fact.place : fact.data.of);
+      const what = standing ? standingName(standing.note) : "a standing note";
+      if ("of" in fact.data) return `${fact.data.stop ? "stopped" : "changed"} ${what}`;
+      return `every ${fact.data.every}: ${what}`;
+    }
     case "retire":
       return `${fact.data.how === "given" ? "gave away" : fact.data.how} ${pieces}`;
     case "pay":

@@ -4,7 +4,7 @@ import { amountOf, type FactOf, type NewFact } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";
 import { categoryShape, dayShape, wordsShape } from "../books/shapes.ts";
 import { nextDue } from "../books/standing.ts";
-import { type Day, showDay } from "../calendar.ts";
+import { addDays, type Day, showDay } from "../calendar.ts";
 import type { Decision, Desk } from "../decide/decision.ts";
 import { askFirst, setUp } from "../decide/repeating.ts";
 import { standingMeant, standingWords } from "../decide/standing.ts";
@@ -119,7 +119,8 @@ export const repeat = defineVerb({
     if ("stop" in data && data.stop)
       return [`Stopped from ${showDay(data.from, today)}: ${standingWords(standing, today)}`];
     if ("of" in data) return [`${standingWords(standing, data.from)} from ${showDay(data.from, today)}`];
-    const next = nextDue(standing, today);
+    // Today's is recorded as it is set up.
+    const next = nextDue(standing, addDays(today, 1));
     const begins = `${standingWords(standing, standing.first)} from ${showDay(standing.first, today)}`;
     return [begins, `I record it by myself${next ? `, next: ${showDay(next, today)}` : ""}`];
   },

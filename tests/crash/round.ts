@@ -1,8 +1,9 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { addDays, dayOfInstant } from "../../core/calendar.ts";
 import { examine } from "../../db/doctor.ts";
-import { openReader } from "../../db/open.ts";
+import { openLedger, openReader } from "../../db/open.ts";
 import { OWNER, type Standin, startStandin } from "../standin/standin.ts";
 import { type BotProcess, startBot } from "./bot-process.ts";
 import type { Random } from "./random.ts";
@@ -37,6 +38,7 @@ export async function playRound(plan: RoundPlan): Promise<{ deaths: number; prob
   let bot: BotProcess | undefined;
   let deaths = 0;
   try {
+    const due = setUpStanding(directory);
     const messages: number[] = [];
     const sayNext = () => {
       const line = SCRIPT[messages.length];
@@ -55,10 +57,13 @@ export async function playRound(plan: RoundPlan): Promise<{ deaths: number; prob
     }
     bot = startBot(standin, directory);
     while (messages.length < SCRIPT.length) sayNext();
-    await settled(standin, directory, messages);
+    await settled(standin, directory, messages, due);
     const { code } = await bot.stop();
     const atExit = code === 0 ? [] : [`exit code ${code}: ${bot.output}`];
-    return { deaths, problems: [...atExit, ...problemsOf(directory, standin, messages)] };
+    return {
+      deaths,
+      problems: [...atExit, ...problemsOf(directory, standin, messages), ...standingProblems(directory, due)],
+    };
   } catch (error) {
     return { deaths, problems: [`${error instanceof Error ? error.message : error}\n${bot?.output ?? ""}`] };
   } finally {
@@ -66,6 +71,55 @@ export async function playRound(plan: RoundPlan): Promise<{ deaths: number; prob
     await standin.close();
     rmSync(directory, { recursive: true, force: true });
   }
+}
+
+/** Days of standing notes that are due when the bot starts: two weekly ones, each with three days behind. */
+function setUpStanding(directory: string): string[] {
+  const now = Date.now();
+  const opened = openLedger({ directory, now });
+  if (opened.kind !== "open") throw new Error(`ledger ${opened.kind}`);
+  const { ledger } = opened;
+  const today = dayOfInstant(now, "America/Chicago");
+  const first = addDays(today, -14);
+  const what = { kind: "spend", what: "booth rent", category: "fees" } as const;
+  const income = { kind: "income", stream: "ads" } as const;
+  ledger.transaction(() => {
+    const owner = ledger.members.add({ user: String(OWNER.id), name: "Robin", role: "owner", joined: now });
+    const note = ledger.addNote({
+      chat: String(OWNER.id),
+      message: "set:up",
+      text: "",
+      author: owner,
+      said: now,
+      handled: now,
+    });
+    const facts = [what, income].map((of) => ({
+      kind: "repeat" as const,
+      day: first,
+      pieces: [],
+      amount: 4_500,
+      data: { every: "week" as const, first, note: of },
+    }));
+    ledger.record({ note, author: owner, facts });
+  });
+  ledger.close();
+  return [what, income]
+    .flatMap(({ kind }) => [0, 7, 14].map((days) => `${kind} ${addDays(first, days)}`))
+    .sort();
+}
+
+/** Every standing fact that a standing note recorded, as its kind and day. */
+function standingDays(directory: string): string[] {
+  const rows = readRows(
+    directory,
+    "select kind, day from facts where repeat is not null and id not in (select fact from voids)",
+  );
+  return rows.map(({ kind, day }) => `${String(kind)} ${String(day)}`).sort();
+}
+
+function standingProblems(directory: string, due: readonly string[]): string[] {
+  const got = standingDays(directory);
+  return JSON.stringify(got) === JSON.stringify(due) ? [] : [`recorded by itself: ${got.join(", ")}`];
 }
 
 /** Feeds messages until the process has died at its step, or has lived through all there was to do. */
@@ -83,11 +137,17 @@ async function endOf(bot: BotProcess, standin: Standin, sayNext: () => void): Pr
 }
 
 /** Until every message is confirmed, every reply sent, and nothing more comes. */
-async function settled(standin: Standin, directory: string, messages: readonly number[]): Promise<void> {
+async function settled(
+  standin: Standin,
+  directory: string,
+  messages: readonly number[],
+  due: readonly string[],
+): Promise<void> {
   const isDone = () => {
     if (standin.waiting > 0) return undefined;
     const rows = readRows(directory, "select note, sent, gave_up from outbox");
-    const notes = readRows(directory, "select id from notes");
+    const notes = readRows(directory, "select id from notes where message not glob '*:*'");
+    if (standingDays(directory).length < due.length) return undefined;
     const isSent = rows.every(({ sent, gave_up }) => sent !== null || gave_up !== null);
     return (isSent && notes.length >= messages.length) || undefined;
   };
