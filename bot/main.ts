@@ -78,7 +78,7 @@ async function run(settings: Settings, ledger: Ledger, log: Log): Promise<void> 
 
 /** Made sooner than another process is begun: no picture, and nothing of a long history. */
 function isQuick({ books }: Ledger, { what }: Make): boolean {
-  return what !== "month picture" && books.facts.length <= FACTS_AT_ONCE;
+  return what !== "month picture" && what !== "chart" && books.facts.length <= FACTS_AT_ONCE;
 }
 
 /** Aborts on SIGTERM or SIGINT, and sees to it that the process then ends in time. */

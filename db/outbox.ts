@@ -32,7 +32,7 @@ const body = z.discriminatedUnion("kind", [
   z.object({
     kind: z.literal("file"),
     make: z.object({
-      what: z.enum(["export", "backup", "picture", "month picture"]),
+      what: z.enum(["export", "backup", "picture", "month picture", "chart"]),
       name: z.string(),
       args: z.record(z.string(), z.json()),
     }),

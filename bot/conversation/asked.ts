@@ -3,7 +3,7 @@ import type { Answered } from "../../core/questions/answered.ts";
 import { answer } from "../../core/questions/ask.ts";
 import type { QuestionDesk } from "../../core/questions/desk.ts";
 import { soundsAsked } from "../../core/questions/sounds.ts";
-import { monthPictureBody } from "../files/bodies.ts";
+import { chartBody, monthPictureBody } from "../files/bodies.ts";
 import { lettered } from "./lettered.ts";
 import { queuePictures } from "./pictures.ts";
 import { NOT_SHOWN, seesMoney } from "./sight.ts";
@@ -74,6 +74,11 @@ export function answerPressed(turn: Turn, question: string): void {
 function tell(turn: Turn, answered: Answered): void {
   if (answered.isOwners && !seesMoney(turn.ledger, turn.person)) {
     turn.spoken.push(NOT_SHOWN);
+    return;
+  }
+  if (answered.chart) {
+    // The words are the picture's caption: said once.
+    turn.files.push(chartBody(answered.chart, answered.text));
     return;
   }
   const { noted = [] } = answered;

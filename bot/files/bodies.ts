@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import type { Books } from "../../core/books/books.ts";
 import type { Day } from "../../core/calendar.ts";
+import type { Chart } from "../../core/questions/chart.ts";
 import type { OutboxBody } from "../../db/outbox.ts";
 import type { FiguresAsked } from "../pictures/figures.ts";
 import { altText, isWorthDrawing, monthFigures } from "../pictures/figures.ts";
@@ -24,7 +25,13 @@ export const TABLE_NAMES = [
 export function filesFolder(directory: string, what: Make["what"]): string {
   return join(
     directory,
-    { export: "exports", backup: "backups", picture: "pictures", "month picture": "pictures" }[what],
+    {
+      export: "exports",
+      backup: "backups",
+      picture: "pictures",
+      "month picture": "pictures",
+      chart: "pictures",
+    }[what],
   );
 }
 
@@ -56,6 +63,11 @@ export function monthPictureBody(books: Books, asked: FiguresAsked): FileBody | 
     make: { what: "month picture", name, args: { ...asked } },
     caption: altText(figures),
   };
+}
+
+/** The picture of an answer's rows, or of the loans; what it shows goes along, so that words and picture agree. */
+export function chartBody(chart: Chart, caption: string): FileBody {
+  return { kind: "file", make: { what: "chart", name: "chart.png", args: { chart } }, caption };
 }
 
 /** "backup": a copy of the books as they are when it is sent. */

@@ -6,6 +6,7 @@ import { backUp } from "../../db/backup.ts";
 import { listBackups } from "../../db/backups.ts";
 import { examineFile } from "../../db/doctor.ts";
 import type { LedgerReader } from "../../db/ledger.ts";
+import { drawChart } from "../pictures/chart.ts";
 import { monthFigures } from "../pictures/figures.ts";
 import { drawMonth } from "../pictures/month.ts";
 import { pngOf } from "../pictures/png.ts";
@@ -25,6 +26,25 @@ const exportArgs = z.object({ through: day, currency: z.string(), table: z.enum(
 const backupArgs = z.object({ today: day });
 const pictureArgs = z.object({ month: z.string().regex(/^\d{4}-\d{2}$/), today: day, currency: z.string() });
 
+const chartArgs = z.object({
+  chart: z.discriminatedUnion("kind", [
+    z.object({
+      kind: z.literal("bars"),
+      title: z.string(),
+      bars: z.array(z.object({ label: z.string(), value: z.number(), told: z.string() })),
+    }),
+    z.object({
+      kind: z.literal("lines"),
+      title: z.string(),
+      from: day,
+      to: day,
+      lines: z.array(
+        z.object({ name: z.string(), points: z.array(z.object({ day, cents: z.int() })).min(1) }),
+      ),
+    }),
+  ]),
+});
+
 /**
  * Makes the file of an outbox row from the books as they are now. Rejects where a backup fails, and
  * for a picture that a person sent: that one stays with the chat it came from.
@@ -39,6 +59,8 @@ export async function makeFile(ledger: LedgerReader, make: Make): Promise<MadeFi
         name,
         bytes: await pngOf(drawMonth(monthFigures(ledger.books, pictureArgs.parse(make.args)))),
       };
+    case "chart":
+      return { name, bytes: await pngOf(drawChart(chartArgs.parse(make.args).chart)) };
     case "backup":
       return freshCopy(ledger, backupArgs.parse(make.args).today);
     case "picture":

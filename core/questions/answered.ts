@@ -1,5 +1,6 @@
 import { amountText } from "../money.ts";
 import type { Button } from "../reply.ts";
+import type { Chart } from "./chart.ts";
 import type { Figure, Query, Unit } from "./query.ts";
 
 /** A row as it is printed: `value` is text, null where there is none. */
@@ -32,6 +33,8 @@ export interface Answered {
   /** Asks the shell to send the pictures of these pieces, or a month's picture, along. */
   pictures?: readonly number[];
   monthPicture?: string;
+  /** A picture of the rows, where one was asked for; the text is its caption. */
+  chart?: Chart;
   /** The query behind the figures, for a picture of them. */
   query?: Query;
 }

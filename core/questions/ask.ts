@@ -2,6 +2,7 @@ import { answerFact, answerNotes, answerYesNo } from "./answer-pieces.ts";
 import { answerSuppose } from "./answer-suppose.ts";
 import { type Answered, type PrintedRow, printedValue } from "./answered.ts";
 import { askingButton, nextButtons, questionOf } from "./canonical.ts";
+import { answerLoanChart, barsOf } from "./chart.ts";
 import { type Desk, type QuestionDesk, withIndex } from "./desk.ts";
 import { helpText, helpTopicFor } from "./help-topics.ts";
 import { type Mark, marksOf, plainWords, WORDS_MAX } from "./marks.ts";
@@ -12,14 +13,14 @@ import { type Parts, partsOf } from "./parts.ts";
 import type { Query } from "./query.ts";
 import { featuresOf, readQuery } from "./read.ts";
 import { type NotesQuestion, readLists } from "./read-lists.ts";
-import { type PieceQuestion, readPieces } from "./read-pieces.ts";
+import { leftOver, type PieceQuestion, readPieces } from "./read-pieces.ts";
 import { type LoanQuestion, readSuppose } from "./read-suppose.ts";
 import { type Result, runQuery } from "./run.ts";
 import { isOwnersKinds, isOwnersQuery, isOwnersView } from "./sight.ts";
 import { answerTodo, readTodo, type TodoQuestion } from "./todo.ts";
 import { answerView, readView, type ViewQuestion } from "./views.ts";
 import { vocabularyFor } from "./vocabulary.ts";
-import { wordsOf } from "./words-of-answers.ts";
+import { showValue, wordsOf } from "./words-of-answers.ts";
 import { answerWorth, readWorth, type WorthQuestion } from "./worth.ts";
 
 /** What a question turned out to be. */
@@ -100,7 +101,21 @@ function asksSomething({ cues, groups, orders, periods, items }: Parts): boolean
   return periods.length > 0 && items.length + cues.size > 0;
 }
 
+/** "loan chart", "picture of the loans": nothing but that. */
+function isLoanChart(parts: Parts): boolean {
+  const isPlain = [...parts.cues.keys()].every(
+    (cue) => cue === "chart" || cue === "loan" || cue === "money" || cue === "owe" || cue === "list",
+  );
+  return (
+    isPlain &&
+    parts.cues.has("chart") &&
+    (parts.cues.has("loan") || parts.groups.some(({ group }) => group === "loan")) &&
+    leftOver(parts, ["chart", "loan", "money", "owe", "list"]) === null
+  );
+}
+
 function answerParts(parts: Parts, desk: Desk): Answered {
+  if (isLoanChart(parts)) return answerLoanChart(desk);
   const read = readQuestion(parts, desk);
   if (read === null) return refused({ kind: "refused", words: parts.unknown.map(({ typed }) => typed) });
   if (!("kind" in read)) return answerQuery(desk, read, parts);
@@ -187,6 +202,9 @@ function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
     ...(rows ? { rows } : {}),
     period: period ? { from: period.from, to: period.to } : null,
     text: `${query.yesNo ? `${yesOrNo(result) === "yes" ? "Yes" : "No"}. ` : ""}${stateText(desk, query) ?? wordsOf(desk, query, result, correctedWords(parts.marks))}`,
+    ...(query.picture && result.rows
+      ? { chart: barsOf(headOf(wordsOf(desk, query, result, [])), result.rows, unit, showValue) }
+      : {}),
     query,
     isOwners: isOwnersQuery(query),
     ...buttonsOf(query),

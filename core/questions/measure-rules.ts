@@ -459,4 +459,9 @@ export const RULES: readonly Rule[] = [
     when: (f) => f.beside && !f.has("howMany"),
     takes: MUCH,
   },
+  {
+    measure: "profit",
+    when: (f) => f.by && f.has("chart"),
+    takes: [...MUCH, "chart"],
+  },
 ];

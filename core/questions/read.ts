@@ -1,6 +1,7 @@
 import type { Desk } from "./desk.ts";
 import type { Mark } from "./marks.ts";
 import { countedBy, type Features, RULES } from "./measure-rules.ts";
+import { measures } from "./measures.ts";
 import { type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import { cutsOf, type Parts } from "./parts.ts";
 import { thisMonth } from "./periods.ts";
@@ -227,10 +228,17 @@ class Reader {
       filters,
       period:
         period ??
-        (isBare && (measure === "net" || measure === "spent") && !this.#saysEver() && !parts.yesNo
+        (isBare &&
+        (measure === "net" || measure === "spent") &&
+        !this.#saysEver() &&
+        !parts.yesNo &&
+        !this.f.has("chart")
           ? thisMonth(read.desk.today)
           : null),
-      by: group?.by ?? this.#byWhom(),
+      by:
+        group?.by ??
+        this.#byWhom() ??
+        (this.#isPlainChart(Boolean(group?.order), Boolean(sides)) ? "month" : null),
       order: group?.order ?? null,
       beside: sides?.beside ?? [],
       withIncome: this.f.has("everything") && measure === "net",
@@ -240,6 +248,11 @@ class Reader {
       picture: this.f.has("chart"),
     };
     return query;
+  }
+
+  /** A chart of one figure is one of its months. */
+  #isPlainChart(isOrdered: boolean, isBeside: boolean): boolean {
+    return this.f.has("chart") && !isOrdered && !isBeside && !measures[this.read.measure].stock;
   }
 
   /** "whose deposits", "who owes me": a row for each of them. */
