@@ -22,6 +22,8 @@ const silent = {
 
 export interface Said {
   text: string;
+  /** The text of each message by itself, where the answer came in several. */
+  texts: string[];
   buttons: Button[];
   /** The chat's own id of the bot's message. */
   message: string;
@@ -94,15 +96,20 @@ export function openChat({
         const { text, buttons = [] } = row.body.reply;
         // What takes the place of an earlier answer stands under that one's message.
         const shown = row.body.kind === "edit" ? `bot-${row.body.outbox}` : message;
-        parts.push({ text, buttons: buttons.flat(), message: shown });
+        parts.push({ text, texts: [text], buttons: buttons.flat(), message: shown });
       } else if (row.body.kind === "edit") tidied(row.body);
       else if (row.body.kind === "file")
-        parts.push({ text: `[file ${row.body.make.name}]`, buttons: [], message });
+        parts.push({ text: `[file ${row.body.make.name}]`, texts: [], buttons: [], message });
       ledger.outbox.markSent(row.id, message, now);
     }
     shown.push(...parts);
     const text = parts.map((part) => part.text).join("\n");
-    return { text, buttons: parts.flatMap((part) => part.buttons), message: parts[0]?.message ?? "" };
+    return {
+      text,
+      texts: parts.flatMap((part) => part.texts),
+      buttons: parts.flatMap((part) => part.buttons),
+      message: parts[0]?.message ?? "",
+    };
   }
 
   /** Buttons that the bot takes away cannot be pressed any more. */
