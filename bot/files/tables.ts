@@ -4,8 +4,10 @@ import { accruedOn, balanceOn } from "../../core/books/loan.ts";
 import { monthRows } from "../../core/books/month.ts";
 import { costOf, proceedsOf, profitOf, statusOf } from "../../core/books/piece.ts";
 import type { Day } from "../../core/calendar.ts";
+import { verbOf } from "../../core/decide/decide.ts";
 import type { OwnerRates } from "../../core/mileage.ts";
 import { mileageRateOn, valueOfMiles } from "../../core/mileage.ts";
+import type { Kind } from "../../core/notes/reading.ts";
 import { taxLinesTable } from "./tax-lines.ts";
 
 /** How a column is written: cents as an amount with two decimals, a local day as a date, a plain decimal as a number. */
@@ -133,14 +135,10 @@ function journalTable(books: Books): Table {
   ]);
 }
 
-/** What the note said beside its pieces and its amount. */
+/** What the note said beside its pieces and its amount, as its verb knows. */
 function wordsOf(fact: Fact): string | null {
-  if (fact.kind === "buy") return fact.data.source ?? null;
-  if (fact.kind === "spend") return fact.data.what;
-  if (fact.kind === "sell" || fact.kind === "hold" || fact.kind === "collect") return fact.data.buyer ?? null;
-  if (fact.kind === "trade") return `for ${fact.data.made.map(({ name }) => name).join(", ")}`;
-  if (fact.kind === "refund" && fact.data.unpaid) return "never paid";
-  return null;
+  const said = verbOf(fact.kind as Kind)?.said as ((of: Fact) => string | null) | undefined;
+  return said?.(fact) ?? null;
 }
 
 function monthsTable(books: Books, through: Day): Table {

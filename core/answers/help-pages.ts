@@ -1,21 +1,13 @@
-import type { Kind } from "../notes/reading.ts";
 import { PHONE_COLUMNS } from "../phone.ts";
 import { verbs } from "../verbs/list.ts";
+import type { Page } from "../verbs/verb.ts";
 
-/** Which kinds stand together on a page; a kind that no page names joins the slips. */
-const PAGES: readonly { topic: string; title: string; kinds: readonly Kind[] }[] = [
-  {
-    topic: "notes",
-    title: "Text me what happened:",
-    kinds: ["buy", "start", "finish", "list", "reprice", "hold", "fallthrough", "sell", "refund", "retire"],
-  },
-  {
-    topic: "costs",
-    title: "Costs, work and the loan:",
-    kinds: ["spend", "work", "drive", "income", "loan", "pay", "statement", "terms"],
-  },
-  { topic: "deals", title: "Deals:", kinds: ["collect", "trade", "share", "repeat"] },
-  { topic: "slips", title: "Slips and wishes:", kinds: ["undo", "fix", "mend", "goal", "taxrate", "nudge"] },
+/** The pages of notes; each verb says on which its example stands. */
+const PAGES: readonly { topic: Page; title: string }[] = [
+  { topic: "notes", title: "Text me what happened:" },
+  { topic: "costs", title: "Costs, work and the loan:" },
+  { topic: "deals", title: "Deals:" },
+  { topic: "slips", title: "Slips and wishes:" },
 ];
 
 /** What the bot's own words mean, a line each. */
@@ -48,10 +40,7 @@ export function pageLines(topic: string, questions: readonly string[] = []): str
   if (/^(?:questions?|ask(?:ing)?)$/.test(topic)) return ["Ask:", ...packed([...questions, "waiting"])];
   const page = PAGES.find((each) => each.topic === topic || each.topic === `${topic}s`);
   if (!page) return [];
-  const paged = new Set(PAGES.flatMap(({ kinds }) => kinds));
-  const members = verbs.filter(
-    ({ kind }) => page.kinds.includes(kind) || (page.topic === "slips" && !paged.has(kind) && kind !== "ask"),
-  );
+  const members = verbs.filter((verb) => verb.page === page.topic && verb.kind !== "ask");
   return [page.title, ...packed(members.map(({ example }) => example))];
 }
 

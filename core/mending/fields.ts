@@ -9,8 +9,9 @@ const PLACED = ["date", "pieces"] as const;
 const PAID = ["amount", "date", "method"] as const;
 const MADE = ["name", "traits", "pieces"] as const;
 
-/** What of a fact of each kind can be corrected. `amount` is its main one: of a sale the price, of a trade the worth. */
-export const MENDABLE: Readonly<Record<FactKind, readonly MendField[]>> = {
+/** What of a fact of each kind can be corrected. `amount` is its main one: of a sale the price, of a trade the worth; a kind that is not
+ * listed moves to another day or other pieces. */
+export const MENDABLE: Readonly<Partial<Record<FactKind, readonly MendField[]>>> = {
   buy: [...PAID, "source", ...MADE],
   spend: [...PAID, "pieces"],
   work: ["minutes", ...PLACED],
@@ -39,5 +40,5 @@ export const MENDABLE: Readonly<Record<FactKind, readonly MendField[]>> = {
 
 /** Whether all that is to be changed belongs to facts of that kind. */
 export function canMend(kind: FactKind, to: MendTo): boolean {
-  return Object.keys(to).every((field) => MENDABLE[kind].includes(field as MendField));
+  return Object.keys(to).every((field) => (MENDABLE[kind] ?? PLACED).includes(field as MendField));
 }

@@ -11,5 +11,6 @@ declare module "../notes/reading.ts" {
 export const ask = defineVerb({
   kind: "ask",
   example: "how much this month",
+  page: "slips",
   reads: { says: [], slots: {}, dateless: true },
 });

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { amountOf, onlyPiece } from "../books/facts.ts";
 import { pluralOf } from "../books/label.ts";
 import { madeShape, takeIn } from "../books/made.ts";
+import { postedTo } from "../books/posted.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { dayWords, methodWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
@@ -48,6 +49,13 @@ const PIECES_MAX = 60;
 export const buy = defineVerb({
   kind: "buy",
   example: "bought dresser 30",
+  page: "notes",
+  story: (told) => {
+    const price = postedTo(told, "unsold pieces");
+    const { source } = told.fact.data;
+    return `${price === 0 ? "got free" : `bought ${show(price)}`}${source ? `, ${source}` : ""}`;
+  },
+  said: ({ data }) => data.source ?? null,
   books: rules,
   reads: {
     says: [

@@ -3,6 +3,7 @@ import type { Piece } from "../books/books.ts";
 import { checkPieces } from "../books/check.ts";
 import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
 import { labelOf } from "../books/label.ts";
+import { postedTo } from "../books/posted.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { depositOf, owedByBuyers, sharesOfOwed } from "../books/shares.ts";
@@ -93,6 +94,9 @@ const COLLECTED = [
 export const collect = defineVerb({
   kind: "collect",
   example: "got the other 50 for #2",
+  page: "deals",
+  story: (told) => `${show(-postedTo(told, "buyers owe"))} of what was owed came in`,
+  said: ({ data }) => data.buyer ?? null,
   byItsDay: true,
   books: rules,
   reads: {

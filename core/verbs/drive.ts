@@ -6,6 +6,7 @@ import { shareOfMiles } from "../books/shares.ts";
 import { dayWords, namesOf } from "../decide/echo.ts";
 import { ever } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
+import { showMiles } from "../mileage.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -30,6 +31,8 @@ const rules: FactRules<"drive"> = {
 export const drive = defineVerb({
   kind: "drive",
   example: "drove 24 miles",
+  page: "costs",
+  story: ({ fact }) => `drove ${showMiles(shareOfMiles(fact.data.miles, fact.pieces.length))} miles`,
   books: rules,
   reads: {
     says: [

@@ -4,6 +4,7 @@ import { checkPieces } from "../books/check.ts";
 import { amountOf, onlyPiece } from "../books/facts.ts";
 import { labelOf } from "../books/label.ts";
 import { statusOf } from "../books/piece.ts";
+import { postedTo } from "../books/posted.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { depositOf, sharesOfDeposit } from "../books/shares.ts";
@@ -54,6 +55,11 @@ const rules: FactRules<"fallthrough"> = {
 export const fallthrough = defineVerb({
   kind: "fallthrough",
   example: "buyer backed out of desk, refunded 30",
+  page: "notes",
+  story: (told) => {
+    const kept = postedTo(told, "deposits kept");
+    return `buyer backed out${kept === 0 ? "" : `, kept ${show(-kept)}`}`;
+  },
   books: rules,
   byItsDay: true,
   reads: {

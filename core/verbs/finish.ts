@@ -25,6 +25,8 @@ const rules: FactRules<"finish"> = {
 export const finish = defineVerb({
   kind: "finish",
   example: "finished dresser",
+  page: "notes",
+  story: () => "finished",
   books: rules,
   byItsDay: true,
   reads: {

@@ -50,6 +50,7 @@ const NO_BUT = [
 export const fix = defineVerb({
   kind: "fix",
   example: "make that 35",
+  page: "slips",
   reads: {
     says: [
       {

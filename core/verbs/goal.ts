@@ -28,6 +28,7 @@ const rules: FactRules<"goal"> = {
 export const goal = defineVerb({
   kind: "goal",
   example: "goal 100 pieces this year",
+  page: "slips",
   books: rules,
   reads: {
     says: [

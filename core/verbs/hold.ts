@@ -2,6 +2,7 @@ import { z } from "zod";
 import type { Books } from "../books/books.ts";
 import { checkNotGone } from "../books/check.ts";
 import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
+import { postedTo } from "../books/posted.ts";
 import type { FactRules } from "../books/rules.ts";
 import { dayShape, wordsShape } from "../books/shapes.ts";
 import { depositOf } from "../books/shares.ts";
@@ -55,6 +56,13 @@ const rules: FactRules<"hold"> = {
 export const hold = defineVerb({
   kind: "hold",
   example: "deposit 45 on desk transfer",
+  page: "notes",
+  story: (told) => {
+    const deposit = postedTo(told, "deposits held");
+    const { buyer } = told.fact.data;
+    return `held${buyer ? ` for ${buyer}` : ""}${deposit === 0 ? "" : `, deposit ${show(-deposit)}`}`;
+  },
+  said: ({ data }) => data.buyer ?? null,
   books: rules,
   byItsDay: true,
   reads: {

@@ -29,6 +29,7 @@ const rules: FactRules<"income"> = {
 export const income = defineVerb({
   kind: "income",
   example: "tips 35",
+  page: "costs",
   books: rules,
   reads: {
     says: [

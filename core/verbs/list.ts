@@ -8,6 +8,7 @@ import { fix } from "./fix.ts";
 import { goal } from "./goal.ts";
 import { hold } from "./hold.ts";
 import { income } from "./income.ts";
+import { lent } from "./lent.ts";
 import { list } from "./listing.ts";
 import { loan } from "./loan.ts";
 import { mend } from "./mend.ts";
@@ -52,6 +53,7 @@ export const verbs = [
   terms,
   statement,
   drive,
+  lent,
   undo,
   fix,
   mend,

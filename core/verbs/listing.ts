@@ -2,6 +2,7 @@ import { z } from "zod";
 import { checkNotGone } from "../books/check.ts";
 import { amountOf } from "../books/facts.ts";
 import { costOf } from "../books/piece.ts";
+import { shareOf } from "../books/posted.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { dayWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
@@ -43,6 +44,11 @@ const BOARDS =
 export const list = defineVerb({
   kind: "list",
   example: "listed dresser 190",
+  page: "notes",
+  story: (told) => {
+    const { amount = 0, data } = told.fact;
+    return `listed ${show(shareOf(told, amount))}${data.place ? `, ${data.place}` : ""}`;
+  },
   books: rules,
   byItsDay: true,
   reads: {

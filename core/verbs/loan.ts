@@ -45,6 +45,7 @@ const rules: FactRules<"loan"> = {
 export const loan = defineVerb({
   kind: "loan",
   example: "loan 14250 at 5.5%",
+  page: "costs",
   books: rules,
   reads: {
     says: [

@@ -45,6 +45,7 @@ declare module "../notes/reading.ts" {
 export const mend = defineVerb({
   kind: "mend",
   example: "#8 was a mistake",
+  page: "slips",
   reads: {
     says: [
       { say: ["was a mistake", "were a mistake", "is a mistake", "was an error"], with: ["named"] },

@@ -10,6 +10,7 @@ declare module "../notes/reading.ts" {
 export const nudge = defineVerb({
   kind: "nudge",
   example: "nudge at 6:30pm",
+  page: "slips",
   reads: {
     says: [
       {

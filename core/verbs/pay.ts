@@ -49,6 +49,7 @@ const rules: FactRules<"pay"> = {
 export const pay = defineVerb({
   kind: "pay",
   example: "paid loan 500",
+  page: "costs",
   books: rules,
   reads: {
     says: [

@@ -6,6 +6,7 @@ import { amountOf, type FactOf, type NewFact, onlyPiece } from "../books/facts.t
 import type { BooksInHand } from "../books/hand.ts";
 import { labelOf } from "../books/label.ts";
 import { proceedsOf, statusOf } from "../books/piece.ts";
+import { postedTo } from "../books/posted.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { owedByBuyers, sharesOfOwed } from "../books/shares.ts";
@@ -113,6 +114,13 @@ const rules: FactRules<"refund"> = {
 export const refund = defineVerb({
   kind: "refund",
   example: "refunded 25 on the desk",
+  page: "notes",
+  story: (told) => {
+    const amount = show(postedTo(told, "refunds"));
+    const { unpaid, returned } = told.fact.data;
+    return unpaid ? `${amount} never came` : `${returned ? "came back, " : ""}refunded ${amount}`;
+  },
+  said: ({ data }) => (data.unpaid ? "never paid" : null),
   books: rules,
   reads: {
     says: [

@@ -101,6 +101,7 @@ function changed(
 export const repeat = defineVerb({
   kind: "repeat",
   example: "storage 60 every month",
+  page: "deals",
   books: rules,
   reads: {
     // How often is a part of the line of its own (notes/repeated.ts); the rest of it is the note that repeats.

@@ -3,6 +3,7 @@ import type { Books } from "../books/books.ts";
 import { checkNotGone } from "../books/check.ts";
 import { amountOf, type FactOf } from "../books/facts.ts";
 import { costOf } from "../books/piece.ts";
+import { shareOf } from "../books/posted.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { confirmation } from "../decide/decision.ts";
@@ -61,6 +62,11 @@ const rules: FactRules<"reprice"> = {
 export const reprice = defineVerb({
   kind: "reprice",
   example: "dropped dresser to 160",
+  page: "notes",
+  story: (told) => {
+    const { amount = 0, data } = told.fact;
+    return `price ${data.cut ? "cut by" : "now"} ${show(shareOf(told, amount))}`;
+  },
   books: rules,
   byItsDay: true,
   reads: {

@@ -35,6 +35,8 @@ const rules: FactRules<"retire"> = {
 export const retire = defineVerb({
   kind: "retire",
   example: "donated the chair",
+  page: "notes",
+  story: ({ fact }) => (fact.data.how === "given" ? "given away" : fact.data.how),
   books: rules,
   reads: {
     says: [

@@ -3,6 +3,7 @@ import type { Books, Piece } from "../books/books.ts";
 import { checkNotGone } from "../books/check.ts";
 import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
 import type { BooksInHand } from "../books/hand.ts";
+import { postedTo } from "../books/posted.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { centsShape, wordsShape } from "../books/shapes.ts";
@@ -99,6 +100,14 @@ const rules: FactRules<"sell"> = {
 export const sell = defineVerb({
   kind: "sell",
   example: "sold nightstand 60 cash",
+  page: "notes",
+  story: (told) => {
+    const owed = postedTo(told, "buyers owe");
+    const { method, buyer } = told.fact.data;
+    const price = `sold ${show(-postedTo(told, "sales"))}${owed > 0 ? `, ${show(owed)} of it owed` : ""}`;
+    return `${price}${method ? ` ${method}` : ""}${buyer ? ` to ${buyer}` : ""}`;
+  },
+  said: ({ data }) => data.buyer ?? null,
   books: rules,
   reads: {
     says: [

@@ -20,6 +20,7 @@ const HALF = "50";
 export const share = defineVerb({
   kind: "share",
   example: "split the profit on #2 with dad",
+  page: "deals",
   reads: {
     says: [
       {

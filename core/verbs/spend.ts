@@ -2,6 +2,7 @@ import { z } from "zod";
 import { checkPieces } from "../books/check.ts";
 import { costAccountOf } from "../books/cost.ts";
 import { amountOf, onlyPiece } from "../books/facts.ts";
+import { spentOn } from "../books/posted.ts";
 import type { FactRules } from "../books/rules.ts";
 import { categoryShape, wordsShape } from "../books/shapes.ts";
 import { costLine, dayWords, methodWords, namesOf } from "../decide/echo.ts";
@@ -46,6 +47,9 @@ const rules: FactRules<"spend"> = {
 export const spend = defineVerb({
   kind: "spend",
   example: "paint 12.50 for dresser",
+  page: "costs",
+  story: (told) => `${told.fact.data.what} ${show(spentOn(told))}`,
+  said: ({ data }) => data.what,
   books: rules,
   reads: {
     says: [

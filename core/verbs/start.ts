@@ -25,6 +25,8 @@ const rules: FactRules<"start"> = {
 export const start = defineVerb({
   kind: "start",
   example: "started the desk",
+  page: "notes",
+  story: () => "started",
   books: rules,
   byItsDay: true,
   reads: {

@@ -42,6 +42,7 @@ const rules: FactRules<"statement"> = {
 export const statement = defineVerb({
   kind: "statement",
   example: "loan balance 9871.14",
+  page: "costs",
   books: rules,
   reads: {
     says: [

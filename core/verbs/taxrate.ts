@@ -22,6 +22,7 @@ const rules: FactRules<"taxrate"> = {
 export const taxrate = defineVerb({
   kind: "taxrate",
   example: "set aside 20% for tax",
+  page: "slips",
   books: rules,
   reads: {
     says: [

@@ -39,6 +39,7 @@ const rules: FactRules<"terms"> = {
 export const terms = defineVerb({
   kind: "terms",
   example: "loan rate 6.8%",
+  page: "costs",
   books: rules,
   reads: {
     says: [

@@ -5,6 +5,7 @@ import { amountOf, type FactOf } from "../books/facts.ts";
 import { labelOf, pluralOf } from "../books/label.ts";
 import { type Made, madeShape, takeIn } from "../books/made.ts";
 import { costOf } from "../books/piece.ts";
+import { postedTo } from "../books/posted.ts";
 import { type Problem, problemText } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { centsShape } from "../books/shapes.ts";
@@ -83,6 +84,12 @@ const rules: FactRules<"trade"> = {
 export const trade = defineVerb({
   kind: "trade",
   example: "traded #1 plus 20 for a dresser",
+  page: "deals",
+  story: (told) =>
+    postedTo(told, "sales") === 0
+      ? `got in a trade, ${show(postedTo(told, "unsold pieces"))}`
+      : `traded away at ${show(-postedTo(told, "sales"))}`,
+  said: ({ data }) => `for ${data.made.map(({ name }) => name).join(", ")}`,
   books: rules,
   reads: {
     says: [

@@ -9,6 +9,7 @@ declare module "../notes/reading.ts" {
 export const undo = defineVerb({
   kind: "undo",
   example: "undo",
+  page: "slips",
   reads: {
     says: [
       {

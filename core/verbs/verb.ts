@@ -1,5 +1,6 @@
 import type { Books } from "../books/books.ts";
 import type { FactKind, FactOf } from "../books/facts.ts";
+import type { OfPiece } from "../books/posted.ts";
 import type { FactRules } from "../books/rules.ts";
 import type { Day } from "../calendar.ts";
 import type { Decision, Desk } from "../decide/decision.ts";
@@ -13,6 +14,9 @@ interface Echo<K extends FactKind> {
   /** The message's own day: another fact day is named in the echo. */
   today: Day;
 }
+
+/** The pages of the help, by what stands on them. */
+export type Page = "notes" | "costs" | "deals" | "slips";
 
 /** Everything about one kind of note: how it is read, what is decided, what it does to the books, what is said. */
 export interface Verb<K extends Kind = Kind> {
@@ -29,6 +33,12 @@ export interface Verb<K extends Kind = Kind> {
   offered?(reading: ReadingOf<K>, names: string): string;
   /** A late note of this kind is tested against the pieces as they stood on its own day. */
   byItsDay?: true;
+  /** What became of one of its pieces, in a few words of that piece's story; its sums are the piece's share. */
+  story?: K extends FactKind ? (told: OfPiece<FactOf<K>>) => string : never;
+  /** What the note said beside its pieces and its amount, for lists and sheets; null for nothing. */
+  said?: K extends FactKind ? (fact: FactOf<K>) => string | null : never;
+  /** The page of the help that its example stands on. */
+  page: Page;
   /** First line: what was understood, with the piece's number; more lines only where money says more. */
   echo?: K extends FactKind ? (echo: Echo<K>) => string[] : never;
 }

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { checkPieces } from "../books/check.ts";
+import { shareOf } from "../books/posted.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { dayWords, namesOf, piecesOf, showMinutes } from "../decide/echo.ts";
@@ -33,6 +34,8 @@ const rules: FactRules<"work"> = {
 export const work = defineVerb({
   kind: "work",
   example: "2.5h sanding dresser",
+  page: "costs",
+  story: (told) => `${told.fact.data.what ?? "work"} ${showMinutes(shareOf(told, told.fact.data.minutes))}`,
   books: rules,
   reads: {
     says: [

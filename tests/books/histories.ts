@@ -306,6 +306,9 @@ export class Teller {
         return on({ percent: ["20", "0", "33.3", "12.5"][variant % 4]! }, false);
       case "sent":
         return on({});
+      default:
+        // A kind that moves neither money nor a piece's state has nothing for the model to disagree on.
+        return null;
     }
   }
 }

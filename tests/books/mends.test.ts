@@ -40,7 +40,7 @@ function wish(
   { what, amount, back }: Mend,
   today: string,
 ): { to: MendTo } | { removed: true } | null {
-  const fields = MENDABLE[fact.kind];
+  const fields = MENDABLE[fact.kind] ?? [];
   const field = fields[what % (fields.length + 1)];
   if (field === undefined) return { removed: true };
   const day = addDays(fact.day, back);

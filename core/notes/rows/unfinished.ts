@@ -124,6 +124,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
   ],
   ["<piece> [and|& <trait>] ;", "doubt", "glue 7 for bench and oak"],
   ["<~sell> … [by_mistake|in_error]", "doubt", "sold trunk 80 by mistake"],
+  ["[got|took|getting <art>? <supply> back]", "other", "got the sander back from dad"],
   ["[got|took|getting <art>? <piece> back]", "doubt", "got the rocker back 90"],
   [
     "[found|got|have|has|lined_up|found_me|think_i_have|might_have <art>? buyer|taker|bite|interest|someone_interested|somebody_interested for|on?]",

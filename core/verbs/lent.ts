@@ -1,0 +1,80 @@
+import { z } from "zod";
+import { checkPieces } from "../books/check.ts";
+import type { FactRules } from "../books/rules.ts";
+import { wordsShape } from "../books/shapes.ts";
+import { dayWords, namesOf } from "../decide/echo.ts";
+import { here } from "../decide/fits.ts";
+import { settlePieces } from "../decide/pieces.ts";
+import { judgeLending } from "../notes/judging/lending.ts";
+import { defineVerb } from "./verb.ts";
+
+declare module "../notes/reading.ts" {
+  interface ReadingFields {
+    /** A tool or pieces that somebody has for a while, or that came back. */
+    lent: { what?: string; pieces?: Mention[]; to?: string; returned?: true };
+  }
+}
+
+declare module "../books/facts.ts" {
+  interface FactData {
+    /** No money: where a thing is. `what` where it is none of the pieces. */
+    lent: { what?: string; to?: string; returned?: true };
+  }
+}
+
+const rules: FactRules<"lent"> = {
+  data: z.strictObject({
+    what: wordsShape.optional(),
+    to: wordsShape.optional(),
+    returned: z.literal(true).optional(),
+  }),
+  apply: (books, fact) => checkPieces(books, fact.pieces),
+};
+
+export const lent = defineVerb({
+  kind: "lent",
+  example: "lent the sander to mom",
+  page: "slips",
+  books: rules,
+  reads: {
+    says: [
+      { say: ["lent", "lent out", "loaned out", "loaned", "lending"], without: ["loan", "number"] },
+      {
+        say: ["borrowed", "is borrowing", "has borrowed"],
+        with: ["supply"],
+        without: ["loan", "number", "unknown"],
+      },
+      {
+        say: ["came back", "is back", "brought … back", "gave … back", "returned"],
+        with: ["supply"],
+        without: ["number", "piece", "loan"],
+        means: { returned: true },
+      },
+    ],
+    slots: { what: "what", pieces: "pieces", to: "buyer" },
+    absorbs: ["back", "borrowed", "came back"],
+    judge: judgeLending,
+  },
+  offered: ({ what, to, returned }, names) => {
+    const thing = what ?? names;
+    return returned ? `${thing} came back` : `Lent ${thing}${to ? ` to ${to}` : ""}`;
+  },
+  story: ({ fact: { data } }) => (data.returned ? "came back" : `lent${data.to ? ` to ${data.to}` : ""}`),
+  said: ({ data }) => data.to ?? null,
+
+  decide(reading, desk) {
+    const { what, to, returned } = reading;
+    const data = { ...(what ? { what } : {}), ...(to ? { to } : {}), ...(returned ? { returned } : {}) };
+    const day = reading.date ?? desk.today;
+    if (!reading.pieces) return { kind: "record", facts: [{ kind: "lent", day, pieces: [], data }] };
+    const settled = settlePieces(reading, desk, { fit: here, question: "did you lend", unknown: "add" });
+    if (settled.kind !== "settled") return settled;
+    return { kind: "record", facts: [{ kind: "lent", day, pieces: settled.pieces, data }] };
+  },
+  echo({ fact, books, today }) {
+    const { what, to, returned } = fact.data;
+    const thing = what ? `${what[0]!.toUpperCase()}${what.slice(1)}` : namesOf(books, fact);
+    const whom = to ? `${returned ? " from" : " to"} ${to}` : "";
+    return [`${thing} ${returned ? "came back" : "lent"}${whom}${dayWords(fact, today)}`];
+  },
+});
