@@ -2,6 +2,7 @@ import type { Day } from "../calendar.ts";
 import type { Clause, Tok } from "./clause.ts";
 import type { Cut } from "./clauses.ts";
 import { cutsOf } from "./clauses.ts";
+import { dealOf } from "./deals.ts";
 import type { Draft } from "./draft.ts";
 import { interpret, questionReading } from "./interpret.ts";
 import { mendOf, valueSaid } from "./mends.ts";
@@ -57,6 +58,8 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
     tokens.length <= WHOLE_TOKENS_MAX ? wholeLine(tokens, units, typed, today, { ...place, trace }) : null;
   if (whole) return [whole];
   if (takesItselfBack(tokens)) return [unclear({ kind: "range" }, place)];
+  const deal = dealsOf(tokens, units, typed, today, { ...place, trace });
+  if (deal) return deal;
   if (startsAsQuestion(tokens)) return [questionReading(clauseOf(tokens, typed, today), index)];
   return clausesOf(tokens, units, typed, today, { ...place, trace });
 }
@@ -73,6 +76,35 @@ function wholeLine(tokens: Tok[], units: Units, typed: Typed, today: Day, place:
   if (mend) return { kind: "mend", ...mend, ...at };
   const value = valueSaid(tokens);
   return value && { kind: "fix", ...value, ...at };
+}
+
+/** Beyond, a line is a list of notes, each in the words of its verb. */
+const DEAL_TOKENS_MAX = 60;
+
+/** The readings of a line in which a deal may be told: those before it, the deal, those behind it; null where none is. */
+function dealsOf(tokens: Tok[], units: Units, typed: Typed, today: Day, place: Place): Reading[] | null {
+  const isOther = tokens.length > DEAL_TOKENS_MAX || tokens.some(isQuestionMark);
+  const deal = isOther ? null : dealOf(tokens, units, today, place.trace);
+  if (!deal) return null;
+  const around = [tokens.filter(({ to }) => to <= deal.from), tokens.filter(({ from }) => from >= deal.to)];
+  const [before, behind] = around.map((part) => besideDeal(part, typed, today, place));
+  const told = tokens.filter(({ from, to }) => from >= deal.from && to <= deal.to);
+  const at = { text: clauseOf(told, typed, today).text, line: place.line };
+  return [...before!, placed(deal.reading, at), ...behind!];
+}
+
+function besideDeal(part: Tok[], typed: Typed, today: Day, place: Place): Reading[] {
+  if (part.every(({ kind }) => kind === "mark")) return [];
+  const units = unitsOf(part);
+  return dealsOf(part, units, typed, today, place) ?? clausesOf(part, units, typed, today, place);
+}
+
+const isQuestionMark = ({ kind, text }: Tok): boolean => kind === "mark" && text === "?";
+
+/** A deal's reading, and all that it could be, with the words that told it. */
+function placed(reading: Reading, at: { text: string; line: number }): Reading {
+  if (reading.kind !== "unclear" || !reading.could) return { ...reading, ...at };
+  return { ...reading, could: reading.could.map((one) => ({ ...one, ...at })), ...at };
 }
 
 interface Place {

@@ -1,4 +1,5 @@
 import type { Day } from "../calendar.ts";
+import { apart } from "./apart.ts";
 import type { Tok } from "./clause.ts";
 import { headsOf } from "./heads.ts";
 import { pastDay } from "./quantities/days.ts";
@@ -7,7 +8,6 @@ import type { Trace } from "./rows/apply.ts";
 import { type CorrectionEffect, corrections } from "./rows/corrections.ts";
 import type { Units } from "./rows/pattern.ts";
 import { centsOfToken } from "./slots/money.ts";
-import { NO_ROLES, wordToken } from "./token.ts";
 import { KIND_NOUNS } from "./words/kinds.ts";
 import { LABOR_NAMES } from "./words/labors.ts";
 
@@ -42,16 +42,6 @@ const SKIPPED = new Set(
 const POINTING = new Set(["that", "those", "these", "this"]);
 const LAST = new Set(["last", "latest", "newest", "recent", "previous"]);
 const OLD = new Set(["not", "instead", "rather"]);
-
-/** Words that several meanings share are taken apart: "should be", "it was", "undo the last". */
-function apart(tokens: readonly Tok[]): Tok[] {
-  return tokens.flatMap((token) => {
-    const { kind, text, roles } = token;
-    const isThing = roles.supply || roles.labor || roles.stream || roles.place || roles.noun || roles.method;
-    if (kind !== "word" || !text.includes(" ") || isThing) return [token];
-    return text.split(" ").map((word) => wordToken("word", word, token.from, token.to, NO_ROLES));
-  });
-}
 
 /** A correction of an earlier note that a whole line says; null where it says none. */
 export function mendOf(line: readonly Tok[], units: Units, today: Day, trace?: Trace[]): Mend | null {

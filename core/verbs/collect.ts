@@ -62,35 +62,6 @@ const payable: Fit = {
   prefers: (piece) => piece.owed > 0 || piece.hold !== null,
 };
 
-/** "the other 50", "the rest": what was still to come of a sale, whoever brought or got it. */
-const COLLECTED = [
-  "got",
-  "paid",
-  "paid me",
-  "gave me",
-  "collected",
-  "sent",
-  "sent me",
-  "received",
-  "brought",
-  "brought me",
-  "took",
-].flatMap((verb) =>
-  [
-    "the other",
-    "the rest",
-    "the remaining",
-    "the balance",
-    "the last",
-    "his other",
-    "her other",
-    "the remainder",
-    "what he owed",
-    "what she owed",
-    "what they owed",
-  ].map((what) => `${verb} ${what}`),
-);
-
 export const collect = defineVerb({
   kind: "collect",
   example: "got the other 50 for #2",
@@ -101,7 +72,6 @@ export const collect = defineVerb({
   books: rules,
   reads: {
     says: [
-      { say: COLLECTED, without: ["loan", "supply"] },
       {
         say: ["collected", "settled up", "squared up", "paid me back", "paid off", "paid up"],
         with: ["number"],

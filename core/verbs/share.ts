@@ -34,7 +34,7 @@ export const share = defineVerb({
             "went halves",
             "splitting … profits",
           ],
-          ...["split … money", "split … with", "splitting … with"],
+          "split … money",
         ],
         with: ["named"],
         without: ["loan", "number"],

@@ -145,6 +145,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ],
   ["for|to|on <art>? <piece> [back|backs|<part> <part>?]", "word", "hardboard 6 for the bench back"],
   ["[<piece> fee|fees|ad|listing_fee|boost|bump]", "fee", "desk listing fee 3"],
+  ["[bounced|returned|bad|nsf check|chk|payment? fee|fees|charge|charges]", "fee", "bounced check fee 12"],
   [
     "[renewed|boosted|promoted|promoting|renewing|boosting|featured|bumped <art>? listing|ad|post for|on? <art>? <piece>]",
     "fee",

@@ -3,7 +3,7 @@ import { headsOf } from "../heads.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import { MONTHS } from "../words/calendar.ts";
 import { PIECE_PARTS, SERVICES, THINGS, WORK_PARTS } from "../words/parts.ts";
-import { HOUSEHOLD } from "../words/people.ts";
+import { HOUSEHOLD, isOwner } from "../words/people.ts";
 import { GRITS } from "../words/supplies.ts";
 
 /*
@@ -86,6 +86,8 @@ const ARTICLES = new Set([
 ]);
 const PRONOUNS = new Set(["he", "she", "they", "somebody", "someone", "who"]);
 const CLAUSE_MARKS = new Set([",", ".", ";", "!", "?", ":", "-", "(", ")"]);
+/** Marks that a gap goes over. */
+const GAP_MARKS = new Set([",", "-", "(", ")", "+", "&"]);
 const JOINTS = new Set(["and", "then", "but", "so", "&", "also"]);
 
 /** What a "<name>" may be. */
@@ -97,6 +99,8 @@ const CLASSES: Readonly<Record<string, Test>> = {
   labor: role("labor"),
   person: role("person"),
   kin: ({ kind, text }) => kind === "word" && HOUSEHOLD.has(text),
+  /** Somebody else's: "moms lamp", "the neighbors". */
+  theirs: ({ text, mention, kind }) => (kind === "piece" ? (mention!.traits ?? []).some(isOwner) : kind === "word" && isOwner(text)),
   someone: ({ kind, text }) => kind === "word" && PRONOUNS.has(text),
   place: role("place"),
   trait: role("trait"),
@@ -409,7 +413,7 @@ function followGap(run: Run, element: number, at: number): boolean {
     const unit = units[at + skipped];
     if (!unit) return false;
     const token = tokens[unit.token]!;
-    if (token.kind === "mark" && token.text !== "," && token.text !== "-") return false;
+    if (token.kind === "mark" && !GAP_MARKS.has(token.text)) return false;
   }
   return false;
 }

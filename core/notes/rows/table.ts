@@ -24,6 +24,8 @@ export interface Table<Effect extends string> {
   fired(tokens: readonly Tok[], line?: Units): Fired<Effect>[];
   /** Whether any row holds all that it needs; far cheaper than to see what fires. */
   mayFire(line: Units): boolean;
+  /** Every match of every row, in the order of the table, whether or not they overlap. */
+  every(tokens: readonly Tok[]): Fired<Effect>[];
 }
 
 /** A table of rows ready to run. Nearly every row needs one of a few words: only those found in a line are tried. */
@@ -42,8 +44,24 @@ export function tableOf<Effect extends string>(rows: readonly Row<Effect>[]): Ta
   return {
     rows,
     fired: (tokens, line = unitsOf(tokens)) => firedOf(line, candidates(line)),
+    every: (tokens) => {
+      const line = unitsOf(tokens);
+      return candidates(line).flatMap((row) => matchesOf(line, row));
+    },
     mayFire: (line) => candidates(line).length > 0,
   };
+}
+
+/** Every place where a row stands in a line. */
+function matchesOf<Effect extends string>(line: Units, { row, pattern }: Compiled<Effect>): Fired<Effect>[] {
+  const found: Fired<Effect>[] = [];
+  for (let at = 0; at < line.units.length; at += 1) {
+    const { word, span } = line.units[at]!;
+    if (pattern.opens ? !pattern.opens.has(word) : span === 0) continue;
+    const match = matchAt(pattern, line, at);
+    if (match) found.push({ effect: row[1], row, ...match });
+  }
+  return found;
 }
 
 /** Words that stand in every other note: a row is looked up by others where it can. */

@@ -149,6 +149,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "other",
     "her desk sold for 120",
   ],
+  ["<sell> <art>? [<theirs>] <piece>", "other", "sold the neighbors sofa 200"],
   [
     "[saw|seen|spotted|noticed|eyeing|eyed|looked_at|looking_at|passed_on|passed_up <art>? <piece>]",
     "offer",
@@ -177,6 +178,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
   ],
   ["<buy> … $ … [put|paid|left|gave? deposit|down $]", "own deposit", "bought desk 40 deposit 10"],
   ["<buy> … $ … [put|paid|left|gave? $ deposit|down]", "own deposit", "bought desk 40 put 10 down"],
+  ["^ i|we|ive [finally|just? paid|pay|gave|sent <art>? rest|balance|remainder|other_half|last|remaining|other]", "own deposit", "i paid the rest on the desk 40"],
   // A part of the work.
   [
     "<~finish> [<art>? first|second|third|1st|2nd|3rd|one|another|last|final|base|top|prime|primer|clear? <workpart> of|on?] <art>? <piece>",

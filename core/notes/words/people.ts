@@ -130,3 +130,8 @@ export const HOUSEHOLD: ReadonlySet<string> = new Set(
     .split(" ")
     .map((word) => word.replaceAll("_", " ")),
 );
+
+const OWNERS: ReadonlySet<string> = new Set([...HOUSEHOLD, ...PEOPLE].map((name) => `${name}s`));
+
+/** "moms", "the neighbors": whose it is, without the mark that nobody types. */
+export const isOwner = (word: string): boolean => OWNERS.has(word);

@@ -1,0 +1,98 @@
+import type { Cents } from "../money.ts";
+import type { Tok } from "./clause.ts";
+import type { Taken } from "./dealt.ts";
+import type { Mention, Reading } from "./reading.ts";
+import { centsOfToken } from "./slots/money.ts";
+
+/** Words between what is given and what is got. */
+const PARTING = new Set(["for", "4", "into", "got", "in", "toward", "towards", "gave"]);
+/** Words behind which an amount is what the given piece is worth, and behind which it came to us or was paid by us. */
+const WORTH = new Set(["worth", "valued", "value", "call", "calling"]);
+const RECEIVED = new Set(["got", "received", "back"]);
+const PAID = new Set(["paid", "pay"]);
+/** Who gave it, or to whom it was given. */
+const FROM_US = new Set(["i", "we", "my", "him", "her", "them"]);
+const FROM_THEM = new Set(["he", "she", "they", "me", "us"]);
+const TAKING = 4;
+
+interface Cash {
+  paid?: Cents;
+  received?: Cents;
+  worth?: Cents;
+}
+
+/** A trade told with what was given first, or turned, with what was got first; null where its sides cannot be told apart. */
+export function tradeOf({ tokens, who, date }: Taken, isTurned: boolean): Reading | null {
+  const places = tokens.flatMap(({ kind }, at) => (kind === "piece" ? [at] : []));
+  const parting = partingOf(tokens, places, isTurned);
+  if (parting < 0) return null;
+  const sideOf = (at: number): "gave" | "got" => (at < parting !== isTurned ? "gave" : "got");
+  const sides: { gave: Mention[]; got: Mention[] } = { gave: [], got: [] };
+  for (const at of places) sides[sideOf(at)].push(tokens[at]!.mention!);
+  const cash = cashOf(tokens, parting, sideOf);
+  if (!cash || sides.gave.length === 0 || sides.got.length === 0) return null;
+  const by = who.isHousehold && who.leads ? { by: who.name! } : {};
+  return {
+    kind: "trade",
+    ...sides,
+    ...cash,
+    ...by,
+    ...(date === undefined ? {} : { date }),
+    text: "",
+    line: 0,
+  };
+}
+
+/** The parting word between two pieces: told in turn, the last one, behind "in trade". */
+function partingOf(tokens: readonly Tok[], places: readonly number[], isTurned: boolean): number {
+  const [first = -1] = places;
+  const last = places.at(-1) ?? -1;
+  const isParting = ({ text }: Tok, at: number) => at > first && at < last && PARTING.has(text);
+  const found = tokens.findIndex(isParting);
+  return isTurned && tokens[found]?.text === "in" ? tokens.findLastIndex(isParting) : found;
+}
+
+/** Every amount of the words: the worth, or cash that goes with its side; null where both ways or twice. */
+function cashOf(
+  tokens: readonly Tok[],
+  parting: number,
+  sideOf: (at: number) => "gave" | "got",
+): Cash | null {
+  const cash: Cash = {};
+  for (const [at, token] of tokens.entries()) {
+    if (token.kind !== "amount" || at === parting) continue;
+    const found = centsOfToken(token);
+    if (!("cents" in found)) return null;
+    const field = fieldOf(tokens, at, sideOf(at));
+    if (cash[field] !== undefined) return null;
+    cash[field] = found.cents;
+  }
+  return cash.paid !== undefined && cash.received !== undefined ? null : cash;
+}
+
+function fieldOf(tokens: readonly Tok[], at: number, side: "gave" | "got"): keyof Cash {
+  const before = wordsBefore(tokens, at);
+  if (before.some((word) => WORTH.has(word))) return "worth";
+  const behind = tokens.slice(at + 1, at + TAKING).map(({ text }) => text);
+  const owner = before.find((word) => FROM_US.has(word) || FROM_THEM.has(word));
+  if (
+    behind.includes("back") ||
+    (behind.includes("to") && behind.some((word) => word === "me" || word === "us"))
+  )
+    return "received";
+  if (behind.includes("from") && behind.some((word) => word === "me" || word === "us")) return "paid";
+  if (before.some((word) => RECEIVED.has(word))) return "received";
+  if (owner !== undefined) return FROM_US.has(owner) ? "paid" : "received";
+  if (before.some((word) => PAID.has(word))) return "paid";
+  return side === "gave" ? "paid" : "received";
+}
+
+/** The words before an amount back to the nearest piece or amount, nearest first. */
+function wordsBefore(tokens: readonly Tok[], at: number): string[] {
+  const words: string[] = [];
+  for (let place = at - 1; place >= Math.max(0, at - TAKING); place -= 1) {
+    if (tokens[place]!.kind === "piece" || tokens[place]!.kind === "amount") break;
+    words.push(tokens[place]!.text);
+  }
+  return words;
+}
