@@ -1,4 +1,5 @@
 import { type Day, weekdayOf } from "../calendar.ts";
+import { percentOf } from "../money.ts";
 import type { Choice } from "./choice.ts";
 import { chosen } from "./choice.ts";
 import type { Clause, Tok } from "./clause.ts";
@@ -156,7 +157,9 @@ function fillOwed(made: Draft, clause: Clause): void {
   if (!token) return;
   claim(token);
   const found = token.amount ? centsOfToken(token) : null;
-  const owed = found === null ? made.fields["price"] : "cents" in found ? found.cents : undefined;
+  const price = made.fields["price"] as number | undefined;
+  const part = price === undefined ? undefined : percentOf(token.percent ?? "100", price);
+  const owed = found === null ? part : "cents" in found ? found.cents : undefined;
   if (owed !== undefined) made.fields["owed"] = owed;
 }
 

@@ -19,6 +19,7 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
   if (head?.text === "got" && tokens.some(({ text }) => text === "back")) return { kind: "twoNumbers" };
   // "took 25 from guy for bench to hold it" is a deposit, or the price.
   const isDoubtful =
+    (fields.owed ?? 0) > (fields.price ?? Number.POSITIVE_INFINITY) ||
     saysOneOf(clause, HOLDS) ||
     isAskingPrice(clause) ||
     couldBeCountAlone(fields, clause) ||

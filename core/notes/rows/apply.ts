@@ -35,6 +35,8 @@ function textOf(tokens: readonly Tok[], from: number, to: number): string {
 
 const PASSING = rolesOf<Head>({ plain: true });
 
+const HALF = "50";
+
 function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): Tok {
   if (effect === "passing" || effect === "beside" || effect === "amount") {
     const token = joined(tokens, fired);
@@ -42,9 +44,10 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
     return token;
   }
   if (effect === "piece") return numbered(tokens, fired);
-  const isOwed = effect === "owed" || effect === "all owed";
+  const isOwed = effect === "owed" || effect === "half owed" || effect === "all owed";
   const token = joined(tokens, fired, rolesOf<Head>(isOwed ? { owed: true } : { hedge: effect }));
-  if (effect !== "all owed")
+  if (effect === "half owed") token.percent = HALF;
+  else if (effect !== "all owed")
     token.amount = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "amount")?.amount;
   return token;
 }

@@ -9,87 +9,290 @@ import { tableOf } from "./table.ts";
  * "share": of a profit. "commission": the amount in brackets is what was kept of somebody else's piece. "trade": what was
  * given stands before what was got; "trade back": behind it.
  */
-export type DealEffect = "none" | "collect" | "collect part" | "collect or sell" | "collect or buy" | "unpaid" | "share" | "commission" | "trade" | "trade back";
+export type DealEffect =
+  | "none"
+  | "collect"
+  | "collect part"
+  | "collect or sell"
+  | "collect or buy"
+  | "unpaid"
+  | "share"
+  | "commission"
+  | "trade"
+  | "trade back";
 
-const IN = "got|get|received|collected|collect|took|picked_up|brought|dropped_off|handed_over|handed_me|sent|sent_me|gave|gave_me|paid|paid_me|pays";
+const IN =
+  "got|get|received|collected|collect|took|picked_up|brought|dropped_off|handed_over|handed_me|sent|sent_me|gave|gave_me|paid|paid_me|pays";
 const OWED = "owed|owes|owe|owing|outstanding";
 const REST = "other|last|remaining|final|rest|remainder|balance";
 const PROFIT = "profit|profits|earnings|gains|made|earned";
-const SPLIT = "split|splits|splitting|share|shared|sharing|divvy|divvied|divvying|divide|divided|dividing|halve|halved|halving";
+const SPLIT =
+  "split|splits|splitting|share|shared|sharing|divvy|divvied|divvying|divide|divided|dividing|halve|halved|halving";
 const PART = "half|a_third|third|quarter|a_quarter|<percent>|50/50|fifty_fifty|halves|1/3|1/2|1/4";
-const KEPT = "keeping|kept|keep|keeps|i_keep|i_kept|i_get|i_got|we_keep|we_kept|my_cut|our_cut|my_share|our_share|my_part|my_commission|commission|for_me|for_us|got_to_keep|my|our";
+const KEPT =
+  "keeping|kept|keep|keeps|i_keep|i_kept|i_get|i_got|we_keep|we_kept|my_cut|our_cut|my_share|our_share|my_part|my_commission|commission|for_me|for_us|got_to_keep|my|our";
 const TOOK = "got|took|received|accepted|picked_up|scored|getting|taking";
 const TRADED = "traded|trade|trading|swapped|swap|swapping|bartered|exchanged|exchange";
 
 const ROWS: readonly Row<DealEffect>[] = [
   // Our own debts are no deal with a buyer.
   ["[i|we|ive|weve still? owe|owed|owes|owing]", "none", "paid the 60 i owed on the desk"],
-  ["^ [i|we|ive finally|just|still|never? paid|pay|gave|sent|sent_in|brought] … " + REST + "|" + OWED, "none", "i paid the rest on the desk 75"],
-  ["[hasnt|havent|not_yet|still_hasnt|still_havent|has_not|isnt|until|till|if|when|once|will|gonna|going_to|should] … paid|pay|pays|came|come|got|collected", "none", "hasnt paid the rest for the hutch 50"],
+  [
+    "^ [i|we|ive finally|just|still|never? paid|pay|gave|sent|sent_in|brought] … " + REST + "|" + OWED,
+    "none",
+    "i paid the rest on the desk 75",
+  ],
+  [
+    "[hasnt|havent|not_yet|still_hasnt|still_havent|has_not|isnt|until|till|if|when|once|will|gonna|going_to|should] … paid|pay|pays|came|come|got|collected",
+    "none",
+    "hasnt paid the rest for the hutch 50",
+  ],
   // It never comes.
-  ["^ !i|we|ive … [never|wont|cant|didnt|will_not|refuses_to|refused_to|not_going_to|not_gonna ever|even|be|actually? paid|pay|paying|settled|settle|pays]", "unpaid", "he never paid the 50 on the hutch"],
-  ["[never|didnt ever? got|get|saw|see|seen|received|collected] <art>? " + REST + "|$|paid|money|payment|what|my", "unpaid", "never got the other 50 for the desk"],
-  ["[" + REST + "|" + OWED + "|money|payment|$] … never|wont|not|isnt came|come|coming|comes|going_to|gonna|showed|arrived|paid|cleared", "unpaid", "the 40 owed on the bench is never coming"],
-  ["check|checks|chk|cheque|payment|transfer|card … [bounced|nsf|no_good|unpaid|reversed|declined|returned|bad|didnt_clear|never_cleared|didnt_go_through|never_went_through|never_came_through|wont_clear]", "unpaid", "check for the desk bounced"],
+  [
+    "^ !i|we|ive … [never|wont|cant|didnt|will_not|refuses_to|refused_to|not_going_to|not_gonna ever|even|be|actually? paid|pay|paying|settled|settle|pays]",
+    "unpaid",
+    "he never paid the 50 on the hutch",
+  ],
+  [
+    "[never|didnt ever? got|get|saw|see|seen|received|collected] <art>? " +
+      REST +
+      "|$|paid|money|payment|what|my",
+    "unpaid",
+    "never got the other 50 for the desk",
+  ],
+  [
+    "[" +
+      REST +
+      "|" +
+      OWED +
+      "|money|payment|$] … never|wont|not|isnt came|come|coming|comes|going_to|gonna|showed|arrived|paid|cleared",
+    "unpaid",
+    "the 40 owed on the bench is never coming",
+  ],
+  [
+    "check|checks|chk|cheque|payment|transfer|card … [bounced|nsf|no_good|unpaid|reversed|declined|returned|bad|didnt_clear|never_cleared|didnt_go_through|never_went_through|never_came_through|wont_clear]",
+    "unpaid",
+    "check for the desk bounced",
+  ],
   ["[bounced|bad|nsf|returned on? <art>? check|checks|chk|payment]", "unpaid", "bad check on #4, 120"],
-  ["[writing|wrote|write|written off|down] … " + OWED + "|" + REST + "|left", "unpaid", "writing off the 30 she owes on the lamp"],
+  [
+    "[writing|wrote|write|written off|down] … " + OWED + "|" + REST + "|left",
+    "unpaid",
+    "writing off the 30 she owes on the lamp",
+  ],
   ["[writing|wrote|write <art>? $] … off", "unpaid", "wrote the 30 on the lamp off"],
-  ["[stiffed|stiffing|skipped_out|ran_out|skipping_out|welched|walked|walked_away|disappeared|ghosted me|us? on|with|from] … " + REST + "|$|" + OWED, "unpaid", "buyer of the hutch stiffed me on the last 60"],
+  [
+    "[stiffed|stiffing|skipped_out|ran_out|skipping_out|welched|walked|walked_away|disappeared|ghosted me|us? on|with|from] … " +
+      REST +
+      "|$|" +
+      OWED,
+    "unpaid",
+    "buyer of the hutch stiffed me on the last 60",
+  ],
   ["[stiffed me|us] … $|rest|<piece>", "unpaid", "lady stiffed me 40 for the chairs"],
-  ["[gave_up|giving_up|give_up|forget|forgetting|forgave|forgiving|dropping|eating|ate|letting_go|let_go|letting_slide] … " + OWED + "|" + REST, "unpaid", "gave up on the 25 owed for #3"],
+  [
+    "[gave_up|giving_up|give_up|forget|forgetting|forgave|forgiving|dropping|eating|ate|letting_go|let_go|letting_slide] … " +
+      OWED +
+      "|" +
+      REST,
+    "unpaid",
+    "gave up on the 25 owed for #3",
+  ],
   ["[dropped !off] … " + OWED + "|" + REST, "unpaid", "dropped the last 20 on the bookcase"],
-  ["[let|letting <art>? <person>|him|her|them off|slide|go]", "unpaid", "let the guy off the last 20 on the bookcase"],
+  [
+    "[let|letting <art>? <person>|him|her|them off|slide|go]",
+    "unpaid",
+    "let the guy off the last 20 on the bookcase",
+  ],
   ["[unpaid for_good|forever]", "unpaid", "wardrobe: last 50 unpaid for good"],
   // A share of what it made.
   [SPLIT + " … [" + PROFIT + "|proceeds|money]", "share", "splitting the lamp money with dad, half each"],
-  ["[" + PROFIT + "] … " + SPLIT + "|goes_to|go_to|" + PART + "|is|to", "share", "profit on both chairs split with mom"],
+  [
+    "[" + PROFIT + "] … " + SPLIT + "|goes_to|go_to|" + PART + "|is|to",
+    "share",
+    "profit on both chairs split with mom",
+  ],
   ["[" + PROFIT + "] , " + SPLIT, "share", "brother helped on the buffet, splitting the profit"],
   ["[" + PROFIT + "] : " + PART, "share", "desk profit: half to dad"],
   [PART + " … [" + PROFIT + "]", "share", "half the profit on #4 goes to mom"],
-  ["[went|go|going halves|halfsies|50/50|fifty_fifty|half_and_half|in_half]", "share", "went halves with my sister on the armoire"],
-  ["[share|cut|part of|on|for|from] … <percent>|half|a_third|a_quarter", "share", "dad's share of the desk is 25%"],
+  [
+    "[went|go|going halves|halfsies|50/50|fifty_fifty|half_and_half|in_half]",
+    "share",
+    "went halves with my sister on the armoire",
+  ],
+  [
+    "[share|cut|part of|on|for|from] … <percent>|half|a_third|a_quarter",
+    "share",
+    "dad's share of the desk is 25%",
+  ],
   ["<percent>|half|third|quarter … [share|cut of|on|for|from]", "share", "25% share of the desk for dad"],
   ["[profit share|split]", "share", "profit share for dad on #12, 60%"],
   // Somebody else's piece, sold for a cut.
-  ["<sell>|consigned … <theirs> … [" + KEPT + " <percent>? of|is|was|:|share|cut? $]", "commission", "sold mom's lamp 40, keeping 10"],
-  ["<sell>|consigned … his|her|their|<person>|<theirs> <piece> … [" + KEPT + " <percent>? of|is|was|:|share|cut? $]", "commission", "sold her hutch 200, kept 30"],
-  ["<sell>|consigned|sold <art>? <piece> … for <art>? <kin>|<person>|<theirs> … [" + KEPT + " <percent>? of|is|was|:|share|cut? $]", "commission", "sold a chair for my sister 30, i keep 5"],
-  ["<sell>|consigned … <theirs>|his|her|their|<person> … [$ commission|for_me|for_us|is_mine|was_mine|was_my_cut|is_my_cut|my_cut]", "commission", "sold mom's lamp 40, 10 for me"],
-  ["[commission of|is|was? $] on|for|from … <theirs>|<person>|his|her|their", "commission", "commission 15 on aunt june's table"],
-  ["[$ commission|cut|finders_fee] for|on|from selling|sold|<theirs>|<person>|his|her|their", "commission", "got 12 commission for selling his mirror"],
-  ["[$] for selling … <theirs>|<person>|his|her|their", "commission", "got 15 for selling the neighbors desk"],
-  ["[made|earned|got $] for|from? selling … <theirs>|<person>|his|her|their", "commission", "made 15 selling moms lamp"],
-  ["<sell> … <theirs>|his|her|their … [got|kept|keep|keeping|i_keep|i_get|my_cut|my_share|for_me is|was|of? <percent>]", "commission", "sold the neighbors sofa 200 and got 20%"],
+  [
+    "<sell>|consigned … <theirs> … [" + KEPT + " <percent>? of|is|was|:|share|cut? $]",
+    "commission",
+    "sold mom's lamp 40, keeping 10",
+  ],
+  [
+    "<sell>|consigned … his|her|their|<person>|<theirs> <piece> … [" +
+      KEPT +
+      " <percent>? of|is|was|:|share|cut? $]",
+    "commission",
+    "sold her hutch 200, kept 30",
+  ],
+  [
+    "<sell>|consigned|sold <art>? <piece> … for <art>? <kin>|<person>|<theirs> … [" +
+      KEPT +
+      " <percent>? of|is|was|:|share|cut? $]",
+    "commission",
+    "sold a chair for my sister 30, i keep 5",
+  ],
+  [
+    "<sell>|consigned … <theirs>|his|her|their|<person> … [$ commission|for_me|for_us|is_mine|was_mine|was_my_cut|is_my_cut|my_cut]",
+    "commission",
+    "sold mom's lamp 40, 10 for me",
+  ],
+  [
+    "[commission of|is|was? $] on|for|from … <theirs>|<person>|his|her|their",
+    "commission",
+    "commission 15 on aunt june's table",
+  ],
+  [
+    "[$ commission|cut|finders_fee] for|on|from selling|sold|<theirs>|<person>|his|her|their",
+    "commission",
+    "got 12 commission for selling his mirror",
+  ],
+  [
+    "[$] for selling … <theirs>|<person>|his|her|their",
+    "commission",
+    "got 15 for selling the neighbors desk",
+  ],
+  [
+    "[made|earned|got $] for|from? selling … <theirs>|<person>|his|her|their",
+    "commission",
+    "made 15 selling moms lamp",
+  ],
+  [
+    "<sell> … <theirs>|his|her|their … [got|kept|keep|keeping|i_keep|i_get|my_cut|my_share|for_me is|was|of? <percent>]",
+    "commission",
+    "sold the neighbors sofa 200 and got 20%",
+  ],
   ["[$ commission] , sold … <theirs>|<person>", "commission", "10 commission, sold a friend's bench"],
   // One piece for another.
-  ["gave|gave_up|giving … <piece> … for|to_get … <piece> … [in|as <art>? even|straight|fair? trade|swap|exchange]", "trade", "gave #5 plus forty for a tall dresser in a trade"],
-  [TOOK + " … <piece> … [in|as <art>? trade|swap|exchange for]", "trade back", "took a vanity in trade for the armoire"],
-  [TOOK + " … <piece> … for … <piece> … [<art>|in|as? even|straight|fair? trade|swap|exchange]", "trade back", "got a bookcase for the bench, even trade"],
-  ["[did|made|doing <art>? even|straight|fair? trade|swap :|,|-] <art>? <piece>", "trade", "did a trade: lamp for mirror"],
-  ["^ [even|straight|fair|traded_up|traded|swapped|swap|trade|swap_deal|a? trade|swap|deal|up? ,|:|-?] … <piece> … for|4|into|to_get|and_got|got|toward|towards … <piece>", "trade", "swap: desk for hutch"],
-  ["[" + TRADED + " in|up|away|off?] … <piece> … for|4|into|to_get|and_got|got|toward|towards|+|i_got … <piece>", "trade", "traded a chair plus 20 for a dresser"],
-  ["gave <art>? <person>|<someone>|him|them|her <art>? <piece> [and|, he|she|they gave me|us <art>?] <piece>", "trade", "gave the neighbor my bench and he gave me a trunk"],
-  ["^ [for <art>?] <piece> i|we got|took|received <art>? <piece>", "trade", "for the hutch i got a pie safe and 35 cash"],
+  [
+    "gave|gave_up|giving … <piece> … for|to_get … <piece> … [in|as <art>? even|straight|fair? trade|swap|exchange]",
+    "trade",
+    "gave #5 plus forty for a tall dresser in a trade",
+  ],
+  [
+    TOOK + " … <piece> … [in|as <art>? trade|swap|exchange for]",
+    "trade back",
+    "took a vanity in trade for the armoire",
+  ],
+  [
+    TOOK + " … <piece> … for … <piece> … [<art>|in|as? even|straight|fair? trade|swap|exchange]",
+    "trade back",
+    "got a bookcase for the bench, even trade",
+  ],
+  [
+    "[did|made|doing <art>? even|straight|fair? trade|swap :|,|-] <art>? <piece>",
+    "trade",
+    "did a trade: lamp for mirror",
+  ],
+  [
+    "^ [even|straight|fair|traded_up|traded|swapped|swap|trade|swap_deal|a? trade|swap|deal|up? ,|:|-?] … <piece> … for|4|into|to_get|and_got|got|toward|towards … <piece>",
+    "trade",
+    "swap: desk for hutch",
+  ],
+  [
+    "[" +
+      TRADED +
+      " in|up|away|off?] … <piece> … for|4|into|to_get|and_got|got|toward|towards|+|i_got … <piece>",
+    "trade",
+    "traded a chair plus 20 for a dresser",
+  ],
+  [
+    "gave <art>? <person>|<someone>|him|them|her <art>? <piece> [and|, he|she|they gave me|us <art>?] <piece>",
+    "trade",
+    "gave the neighbor my bench and he gave me a trunk",
+  ],
+  [
+    "^ [for <art>?] <piece> i|we got|took|received <art>? <piece>",
+    "trade",
+    "for the hutch i got a pie safe and 35 cash",
+  ],
   // The rest of a price comes in.
-  ["got|picked_up|took|brought|grabbed <art>? [rest|remainder of <art>?] <piece> !!money", "collect or buy", "picked up the rest of the chairs 40"],
-  [IN + " … $ … [he|she|they|still* owes|owe $]", "collect part", "got another 20 on the desk he still owes 10"],
+  [
+    "got|picked_up|took|brought|grabbed <art>? [rest|remainder of <art>?] <piece> !!money",
+    "collect or buy",
+    "picked up the rest of the chairs 40",
+  ],
+  [
+    IN + " … $ … [he|she|they|still* owes|owe $]",
+    "collect part",
+    "got another 20 on the desk he still owes 10",
+  ],
   ["[picked_up|grabbed] … " + REST + " $", "collect or buy", "picked up final 150 for the dresser"],
   ["$ [of <art>? $] " + OWED, "collect part", "50 of the 80 owed on the hutch came in"],
   [IN + "|settled … [" + OWED + "]", "collect", "got what was owed on the desk, 50"],
-  ["[" + OWED + "] … came|arrived|landed|cleared|showed_up|in|paid|settled|collected", "collect", "owed money for #4 arrived: 35"],
-  [IN + " … [" + REST + " half|payment|money|cash|check|installment|bit|part? of|for|on|from]", "collect", "got the balance on the dresser, 75"],
-  [IN + " … [" + REST + " half|payment|money|cash|check|installment|bit|part? ,|:? $]", "collect", "received remaining 90 for buffet yesterday"],
-  [IN + " … [rest|remainder|balance|other_half|last_half|second_half] ;", "collect", "75 on the dresser, he paid the balance"],
-  ["[" + REST + "] … came|comes|arrived|landed|cleared|showed_up|paid|collected|received|is_in|is_here", "collect", "other 50 came for hutch"],
-  ["[" + REST + "] … <piece> , $ , came|arrived|paid|cleared", "collect", "the other half of the armoire, 110, came by transfer"],
-  ["[final|last|second|2nd|remaining payment|half|installment] of|on|for|from", "collect", "final payment on the wardrobe 100 check"],
+  [
+    "[" + OWED + "] … came|arrived|landed|cleared|showed_up|in|paid|settled|collected",
+    "collect",
+    "owed money for #4 arrived: 35",
+  ],
+  [
+    IN + " … [" + REST + " half|payment|money|cash|check|installment|bit|part? of|for|on|from]",
+    "collect",
+    "got the balance on the dresser, 75",
+  ],
+  [
+    IN + " … [" + REST + " half|payment|money|cash|check|installment|bit|part? ,|:? $]",
+    "collect",
+    "received remaining 90 for buffet yesterday",
+  ],
+  [
+    IN + " … [rest|remainder|balance|other_half|last_half|second_half] ;",
+    "collect",
+    "75 on the dresser, he paid the balance",
+  ],
+  [
+    "[" + REST + "] … came|comes|arrived|landed|cleared|showed_up|paid|collected|received|is_in|is_here",
+    "collect",
+    "other 50 came for hutch",
+  ],
+  [
+    "[" + REST + "] … <piece> , $ , came|arrived|paid|cleared",
+    "collect",
+    "the other half of the armoire, 110, came by transfer",
+  ],
+  [
+    "[final|last|second|2nd|remaining payment|half|installment] of|on|for|from",
+    "collect",
+    "final payment on the wardrobe 100 check",
+  ],
   ["[settled|squared up]", "collect", "buyer settled up on the bookcase 30 cash"],
-  ["^ <art>? <person>|<kin>|<someone>|<new> [paid|payed up|me_back|us_back]", "collect", "the neighbor paid up 50"],
+  [
+    "^ <art>? <person>|<kin>|<someone>|<new> [paid|payed up|me_back|us_back]",
+    "collect",
+    "the neighbor paid up 50",
+  ],
   ["[paid in_full|off now|today|finally?]", "collect or sell", "paid in full now, 45 for the bench"],
-  ["got|received|collected $ [more toward|towards|on|for]", "collect", "got 15 more toward the desk he owes on"],
+  [
+    "got|received|collected $ [more toward|towards|on|for]",
+    "collect",
+    "got 15 more toward the desk he owes on",
+  ],
   ["[collected|collecting] $", "collect", "collected 40 from mike"],
-  ["[$ for|on|from] … <piece> finally|just? came|arrived|landed|cleared", "collect or sell", "the 40 for the desk finally came"],
-  ["got|received|collected [my|our $] for|from <art>? <piece>", "collect or sell", "got my 25 for the chairs"],
+  [
+    "[$ for|on|from] … <piece> finally|just? came|arrived|landed|cleared",
+    "collect or sell",
+    "the 40 for the desk finally came",
+  ],
+  [
+    "got|received|collected [my|our $] for|from <art>? <piece>",
+    "collect or sell",
+    "got my 25 for the chairs",
+  ],
 ];
 
 export const deals = tableOf(ROWS);

@@ -5,7 +5,7 @@ import { tableOf } from "./table.ts";
  * What a number is beside the amount of the note. "passing": it says nothing of money. "beside": so where another
  * amount stands in the line; alone it may be the amount after all. "amount": the amount of the note for certain,
  * whatever stands below. "vague": an amount that may not be written down as it stands. "net": what was left after fees.
- * "owed": what the buyer has still to pay.
+ * "owed", "half owed", "all owed": what the buyer has still to pay.
  * "piece": the number of the piece.
  */
 export type NumberEffect =
@@ -16,6 +16,7 @@ export type NumberEffect =
   | "net"
   | "deposit"
   | "owed"
+  | "half owed"
   | "all owed"
   | "piece";
 
@@ -151,15 +152,59 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "passing",
     "spent 40 min on first coat, hall tree",
   ],
-  // What is still owed of a sale.
+  // What is still owed of a sale, and what came in beside it.
   [
-    "[$ is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid]",
+    "<~sell>|bought|let|flipped … [paid|paid_me|got|gave|gave_me|put|cash|with $ down|cash|now|today|so_far|up_front?] … owes|owe|owed|owing|outstanding",
+    "beside",
+    "sold #4 120 paid 70 owes 50",
+  ],
+  [
+    "<~sell>|bought|let|flipped … $ … [$ down|cash|now|today|deposit|up_front] … owes|owe|owed|owing|outstanding",
+    "beside",
+    "sold coffee table 95, 45 down 50 owed",
+  ],
+  [
+    "<~sell>|let|flipped … [<art>? half of? it? is|still? owed|owing|outstanding|unpaid|to_come]",
+    "half owed",
+    "sold lamp 40, half owed",
+  ],
+  [
+    "<~sell>|let|flipped … [she|he|they|still* owes|owe me|us? half of? it?]",
+    "half owed",
+    "sold lamp 40, he owes me half",
+  ],
+  [
+    "<~sell>|let|flipped … [with? all|everything|the_whole_thing|the_full_amount|it_all of? it|that? is|still? owed|owing|outstanding|unpaid|to_come]",
+    "all owed",
+    "sold the trunk for 90 all of it owed",
+  ],
+  [
+    "[with|and? <art>? other|last|remaining|rest|another? $ is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid till|until|til|by|on|next|this* <day>|payday|next_week|next_month]",
+    "owed",
+    "sold both chairs 130, 30 owed till friday",
+  ],
+  [
+    "[with|and? <art>? other|last|remaining|rest|another? $ is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid to? me|us?]",
     "owed",
     "sold desk 200, 50 still owed",
   ],
-  ["<~sell> … [owes|owe|owing|still_owes|owed me|us? still? $]", "owed", "sold desk 200 she owes me 50"],
   [
-    "<~sell> … [she|he|they|buyer|guy|lady? owes|owe|owed|still_owes me|us? all|everything|the_whole_thing|the_full_amount|it_all|all_of_it of? it?]",
+    "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it? till|until|til|by|on|next* <day>|payday|next_week|next_month]",
+    "owed",
+    "sold desk 200 owes me 50 till friday",
+  ],
+  [
+    "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it? yet|still?]",
+    "owed",
+    "sold desk 200 she owes me 50",
+  ],
+  [
+    "^ [$ still|is? owed|owing|outstanding] on|for <art>? <piece>",
+    "owed",
+    "50 still owed on the hutch i sold for 200",
+  ],
+  [
+    "<~sell>|let|flipped … [she|he|they|buyer|guy|lady? owes|owe|owed|still_owes me|us? all|everything|the_whole_thing|the_full_amount|it_all|all_of_it of? it?]",
     "all owed",
     "sold desk 160 she owes me all of it",
   ],

@@ -100,7 +100,8 @@ const CLASSES: Readonly<Record<string, Test>> = {
   person: role("person"),
   kin: ({ kind, text }) => kind === "word" && HOUSEHOLD.has(text),
   /** Somebody else's: "moms lamp", "the neighbors". */
-  theirs: ({ text, mention, kind }) => (kind === "piece" ? (mention!.traits ?? []).some(isOwner) : kind === "word" && isOwner(text)),
+  theirs: ({ text, mention, kind }) =>
+    kind === "piece" ? (mention!.traits ?? []).some(isOwner) : kind === "word" && isOwner(text),
   someone: ({ kind, text }) => kind === "word" && PRONOUNS.has(text),
   place: role("place"),
   trait: role("trait"),

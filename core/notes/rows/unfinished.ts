@@ -49,6 +49,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "sold desk pending pickup 140",
   ],
   ["[pending|tentatively|provisionally] <sell>", "pending", "pending sale of desk 140"],
+  ["<sell> … [owes me|us|money*] ;", "unpaid", "sold desk 140 owes me"],
   [
     "<sell> … [unpaid|not_paid|hasnt_paid|not_yet_paid|awaiting|waiting_on|waiting_for|no_money_yet|yet_to_pay payment|money|cash|check|transfer|yet?]",
     "unpaid",
@@ -178,7 +179,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
   ],
   ["<buy> … $ … [put|paid|left|gave? deposit|down $]", "own deposit", "bought desk 40 deposit 10"],
   ["<buy> … $ … [put|paid|left|gave? $ deposit|down]", "own deposit", "bought desk 40 put 10 down"],
-  ["^ i|we|ive [finally|just? paid|pay|gave|sent <art>? rest|balance|remainder|other_half|last|remaining|other]", "own deposit", "i paid the rest on the desk 40"],
+  [
+    "^ i|we|ive [finally|just? paid|pay|gave|sent <art>? rest|balance|remainder|other_half|last|remaining|other]",
+    "own deposit",
+    "i paid the rest on the desk 40",
+  ],
   // A part of the work.
   [
     "<~finish> [<art>? first|second|third|1st|2nd|3rd|one|another|last|final|base|top|prime|primer|clear? <workpart> of|on?] <art>? <piece>",

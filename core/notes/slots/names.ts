@@ -7,6 +7,8 @@ const STOP_WORDS = new Set(
     " ",
   ),
 );
+/** Whoever they are, another sentence begins: "sold desk 140 to mike he owes me 40". */
+const SUBJECTS = new Set(["he", "she", "they", "i", "we"]);
 /** Prepositions within a name, or at its end: "lady at the yellow house". */
 const JOINTS = new Set(["at", "on", "in", "with", "from", "to"]);
 const PLACES_PIECE = new Set(["with", "in", "by", "near"]);
@@ -24,7 +26,7 @@ function nameEnd(clause: Clause, start: number): number {
     if (STOP_WORDS.has(token.text)) break;
     if (JOINTS.has(token.text) && isEndAfter(clause, at)) break;
     if (token.roles.heads?.some((head) => !head.light) && at > start) break;
-    if (token.roles.hedge && at > start) break;
+    if ((token.roles.hedge || token.roles.owed || SUBJECTS.has(token.text)) && at > start) break;
   }
   return at;
 }
