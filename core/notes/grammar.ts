@@ -107,6 +107,7 @@ export interface Trouble {
     | "imperative"
     | "priceOfBoth"
     | "twoNouns"
+    | "newOrOld"
     | "unclaimed"
     /** A word that no slot takes and that is no known aside. */
     | "left"

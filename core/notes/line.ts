@@ -54,29 +54,40 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   const tokens = withNames(withMentions(withWorkClocks(tokensOf(words, norms, lexer))));
   const typed: Typed = { line, spans: words };
   const units = unitsOf(tokens);
-  const whole =
-    tokens.length <= WHOLE_TOKENS_MAX ? wholeLine(tokens, units, typed, today, { ...place, trace }) : null;
-  if (whole) return [whole];
-  if (takesItselfBack(tokens)) return [unclear({ kind: "range" }, place)];
-  const deal = dealsOf(tokens, units, typed, today, { ...place, trace });
+  const at = { ...place, trace };
+  const isShort = tokens.length <= WHOLE_TOKENS_MAX;
+  const standing = isShort ? standingReading(tokens, units, typed, today, at) : null;
+  if (standing) return [standing];
+  const mend = isShort ? mendOf(tokens, units, today, trace) : null;
+  if (mend?.isSure) return [{ kind: "mend", ...mend.mend, ...place }];
+  const noted = notesOf(tokens, units, typed, today, at);
+  return mend ? mendOr({ kind: "mend", ...mend.mend, ...place }, noted) : noted;
+}
+
+/** "the primer was 18" may correct a note, or be one: asked, with both. */
+function mendOr(mend: Reading, noted: Reading[]): Reading[] {
+  const [note, ...others] = noted;
+  if (!note || others.length > 0) return noted;
+  const isNothing = note.kind === "unclear" && !note.could;
+  if (isNothing) return [mend];
+  const could = [mend, ...(note.kind === "unclear" ? note.could! : [note])];
+  return [{ ...unclear({ kind: "newOrOld" }, { text: note.text, line: note.line }), could }];
+}
+
+/** The notes of a line that is no correction. */
+function notesOf(tokens: Tok[], units: Units, typed: Typed, today: Day, place: Place): Reading[] {
+  const { text, line, trace } = place;
+  const value = tokens.length <= WHOLE_TOKENS_MAX ? valueSaid(tokens) : null;
+  if (value) return [{ kind: "fix", ...value, text, line }];
+  if (takesItselfBack(tokens)) return [unclear({ kind: "range" }, { text, line })];
+  const deal = dealsOf(tokens, units, typed, today, place);
   if (deal) return deal;
-  if (startsAsQuestion(tokens)) return [questionReading(clauseOf(tokens, typed, today), index)];
-  return clausesOf(tokens, units, typed, today, { ...place, trace });
+  if (startsAsQuestion(tokens)) return [questionReading(clauseOf(tokens, typed, today), line)];
+  return clausesOf(tokens, units, typed, today, { text, line, trace });
 }
 
 /** A correction or a standing note is a short line. */
 const WHOLE_TOKENS_MAX = 40;
-
-/** What only a whole line says: a standing note, a correction of an earlier one, the value of the newest. */
-function wholeLine(tokens: Tok[], units: Units, typed: Typed, today: Day, place: Place): Reading | null {
-  const standing = standingReading(tokens, units, typed, today, place);
-  if (standing) return standing;
-  const at = { text: place.text, line: place.line };
-  const mend = mendOf(tokens, units, today, place.trace);
-  if (mend) return { kind: "mend", ...mend, ...at };
-  const value = valueSaid(tokens);
-  return value && { kind: "fix", ...value, ...at };
-}
 
 /** Beyond, a line is a list of notes, each in the words of its verb. */
 const DEAL_TOKENS_MAX = 60;

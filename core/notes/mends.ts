@@ -1,125 +1,115 @@
 import type { Day } from "../calendar.ts";
 import { apart } from "./apart.ts";
 import type { Tok } from "./clause.ts";
-import { headsOf } from "./heads.ts";
-import { pastDay } from "./quantities/days.ts";
-import type { Kind, Mention, ReadingFields } from "./reading.ts";
+import {
+  isSkipped,
+  type Mend,
+  nameOf,
+  type Of,
+  ofPiece,
+  type Side,
+  side,
+  takeOf,
+  takeOld,
+  takeTo,
+} from "./mended.ts";
+import { wholeOf } from "./quantities/amounts.ts";
+import type { ReadingFields } from "./reading.ts";
 import type { Trace } from "./rows/apply.ts";
 import { type CorrectionEffect, corrections } from "./rows/corrections.ts";
 import type { Units } from "./rows/pattern.ts";
 import { centsOfToken } from "./slots/money.ts";
-import { KIND_NOUNS } from "./words/kinds.ts";
-import { LABOR_NAMES } from "./words/labors.ts";
+import { EXCUSES, OLD, RENAMING, VALUE_TOLD } from "./words/mending.ts";
 
 /*
  * Corrections of an earlier note: what they speak of on one side of a few words, what becomes of it on the other.
  * Every word of both sides must be taken by one of them; else it is no correction.
  */
 
-export type Mend = ReadingFields["mend"];
-type Of = NonNullable<Mend["of"]>;
-type To = NonNullable<Mend["to"]>;
-
-interface Side {
-  of: Of;
-  to: To;
-  /** Something of money was named that is no main amount. */
-  isFee: boolean;
-  /** "that sale", "those knobs": it points at something noted. */
-  points: boolean;
-  /** A verb was said: with an amount beside it that is a whole note of its own. */
-  isTold: boolean;
+/** A correction, and whether it can be nothing else: "the primer was 18" may be a new note. */
+export interface Correction {
+  mend: Mend;
+  isSure: boolean;
 }
-
-const side = (): Side => ({ of: {}, to: {}, isFee: false, points: false, isTold: false });
-
-const SKIPPED = new Set(
-  (
-    "the a an my our note notes entry entries expense cost costs thing one ones amount price from on for of at in with i it we this please pls oh oops " +
-    "no nope wait sorry actually and ok okay hey um uh just all total purchase's record by as was were is are , . ! - : ; hours hour time"
-  ).split(" "),
-);
-const POINTING = new Set(["that", "those", "these", "this"]);
-const LAST = new Set(["last", "latest", "newest", "recent", "previous"]);
-const OLD = new Set(["not", "instead", "rather"]);
 
 /** A correction of an earlier note that a whole line says; null where it says none. */
-export function mendOf(line: readonly Tok[], units: Units, today: Day, trace?: Trace[]): Mend | null {
+export function mendOf(line: readonly Tok[], units: Units, today: Day, trace?: Trace[]): Correction | null {
   if (!corrections.mayFire(units) && !line.some(({ text }) => text === "not")) return null;
   const tokens = apart(line);
+  let doubtful: Correction | null = null;
   for (const fired of corrections.fired(tokens)) {
-    const before = tokens.slice(0, fired.from);
-    const after = tokens.slice(fired.to);
-    const made = mendFrom(fired.effect, before, after, today);
+    const made = mendFrom(fired.effect, tokens.slice(0, fired.from), tokens.slice(fired.to), today);
     if (!made) continue;
     const words = tokens.slice(fired.from, fired.to).map(({ text }) => text);
-    made.of = withKindOf(made, words);
+    made.mend.of = withKindOf(made.mend, words);
     trace?.push({ table: "corrections", row: fired.row, words: words.join(" ") });
-    return made;
+    if (made.isSure) return made;
+    doubtful ??= made;
   }
-  return notThat(tokens, today);
+  return notThat(tokens, today) ?? doubtful;
 }
+
+const SELLING = new Set(["sold", "went"]);
 
 /** "hutch cost 65" speaks of its purchase, "the desk sold for 120" and a fee of a sale. */
 function withKindOf({ of = {}, to = {} }: Mend, words: readonly string[]): Of {
   if (of.kind !== undefined) return of;
   const isOfPiece = of.pieces !== undefined || of.number !== undefined;
-  if (to.fee !== undefined || (isOfPiece && words[0] === "sold")) return { ...of, kind: "sell" };
+  const isOfSale = SELLING.has(words[0]!) || to.method !== undefined || to.buyer !== undefined;
+  if (to.fee !== undefined || (isOfPiece && isOfSale)) return { ...of, kind: "sell" };
+  if (isOfPiece && to.source !== undefined) return { ...of, kind: "buy" };
   if (isOfPiece && to.amount !== undefined && words.includes("cost")) return { ...of, kind: "buy" };
   return isOfPiece && words[0] === "listed" ? { ...of, kind: "list" } : of;
 }
 
-/** Words before a value alone that correct the newest note: "i paid 25", "it took 2 hours". */
 const VALUE_TOKENS_MAX = 6;
-const TOLD = new Set([
-  "i paid",
-  "cost me",
-  "it cost me",
-  "it cost",
-  "i gave",
-  "it took",
-  "took me",
-  "it took me",
-  "i spent",
-]);
 
 /** "i paid 25", "it took 2 hours" as the whole line: the value of the newest note; null where it says anything else. */
 export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
   if (line.length > VALUE_TOKENS_MAX) return null;
   const value = line.find(({ kind }) => kind === "amount" || kind === "duration");
   const rest = apart(line.filter((token) => token !== value && token.kind !== "mark"));
-  if (!value || value.each || !TOLD.has(words(rest))) return null;
+  if (!value || value.each || !VALUE_TOLD.has(words(rest))) return null;
   if (value.kind === "duration") return value.minutes === undefined ? null : { minutes: value.minutes };
   const found = centsOfToken(value);
   return "cents" in found ? { amount: found.cents } : null;
 }
+
+const sure = (mend: Mend | null): Correction | null => mend && { mend, isSure: true };
 
 function mendFrom(
   effect: CorrectionEffect,
   before: readonly Tok[],
   after: readonly Tok[],
   today: Day,
-): Mend | null {
+): Correction | null {
   switch (effect) {
     case "remove":
-      return removal(before, after, today);
+      return sure(removal(before, after, today));
     case "mistake":
-      return removal(after, before, today);
+      return sure(removal(after, before, today));
     case "rename":
-      return renamed(after);
+      return sure(renamed(after));
     case "to":
       return changedTo(after, today);
+    case "paid":
+      return toldBehind(before, after, today, true);
+    case "only":
+      return toldBehind(before, after, today, false);
     case "change":
       return change(before, after, today, "certain");
     case "told":
       return change(before, after, today, "told");
+    case "either":
+      return change(before, after, today, "either");
     case "denied":
       return change(before, after, today, "denied");
   }
 }
 
 /** What is named is taken out; the other side says nothing. */
-function removal(other: readonly Tok[], named: readonly Tok[], today: Day): Mend | null {
+function removal(beside: readonly Tok[], told: readonly Tok[], today: Day): Mend | null {
+  const [other, named] = [withoutExcuse(beside), withoutExcuse(told)];
   const said = side();
   // "scratch that, sold bench 45": another sentence is another note.
   if (named.slice(0, -1).some(({ kind, text }) => kind === "mark" && text !== "#")) return null;
@@ -127,9 +117,33 @@ function removal(other: readonly Tok[], named: readonly Tok[], today: Day): Mend
   return isNamed(said.of) ? { of: said.of, removed: true } : null;
 }
 
+/** "the note about #8, it was a mistake", "… delete it": said again. */
+function withoutExcuse(tokens: readonly Tok[]): readonly Tok[] {
+  const at = tokens.findIndex(({ kind, text }) => kind === "mark" && text !== "#");
+  return at >= 0 && tokens.slice(at).every(({ text }) => EXCUSES.has(text)) ? tokens.slice(0, at) : tokens;
+}
+
 /** Something beside "the last one" is named. */
-function isNamed({ back: _, ...of }: Of): boolean {
-  return Object.keys(of).length > 0;
+function isNamed({ back = 0, ...of }: Of): boolean {
+  return Object.keys(of).length > 0 || back > 1;
+}
+
+/** "i actually paid 65 for the hutch", "i only drove 18 miles on sunday": both sides behind the words. */
+function toldBehind(
+  before: readonly Tok[],
+  after: readonly Tok[],
+  today: Day,
+  isSure: boolean,
+): Correction | null {
+  const said = side();
+  const isValue = ({ kind }: Tok) => kind === "amount" || kind === "duration" || kind === "miles";
+  if (!before.every(isSkipped) || !takeTo(after.filter(isValue), said, today)) return null;
+  const rest = after.filter((token) => !isValue(token));
+  if (!takeOf(rest, said, today) || !isNamed(said.of) || Object.keys(said.to).length !== 1) return null;
+  const isOfPiece = said.of.pieces !== undefined || said.of.number !== undefined;
+  const isPaid = said.of.kind === undefined || (said.of.kind === "spend" && said.of.what === undefined);
+  const kind = isPaid && isOfPiece ? "buy" : said.of.kind;
+  return { mend: { of: kind ? { ...said.of, kind } : said.of, to: said.to }, isSure };
 }
 
 function renamed(tokens: readonly Tok[]): Mend | null {
@@ -151,21 +165,10 @@ function renamed(tokens: readonly Tok[]): Mend | null {
     : null;
 }
 
-const RENAMING = new Set(["to", "as", "the", "a", "an", "into", "my"]);
 const words = (tokens: readonly Tok[]): string => tokens.map(({ text }) => text).join(" ");
 
-const nameOf = ({ name, traits }: Pick<Mention, "name" | "traits">): To => ({
-  ...(name ? { name } : {}),
-  ...(traits && traits.length > 0 ? { traits } : {}),
-});
-
-const ofPiece = (mention: Mention): Of =>
-  mention.number !== undefined && mention.name === undefined
-    ? { number: mention.number }
-    : { pieces: [mention], ...(mention.number !== undefined ? { number: mention.number } : {}) };
-
 /** "change the paint to 14", "change paint from 12 to 14", "move the knobs to the desk". */
-function changedTo(tokens: readonly Tok[], today: Day): Mend | null {
+function changedTo(tokens: readonly Tok[], today: Day): Correction | null {
   const at = tokens.findLastIndex(
     ({ text }) => text === "to" || text === "into" || text === "as" || text === "onto",
   );
@@ -178,8 +181,8 @@ function change(
   before: readonly Tok[],
   after: readonly Tok[],
   today: Day,
-  how: "certain" | "told" | "denied",
-): Mend | null {
+  how: "certain" | "told" | "either" | "denied",
+): Correction | null {
   const said = side();
   if (!takeOf(before, said, today)) return null;
   const old = after.findIndex(({ text }) => OLD.has(text));
@@ -190,15 +193,20 @@ function change(
   if (Object.keys(said.to).length === 0) return null;
   if (!isNamed(said.of) && !said.isFee) return null;
   if (how === "denied" && !isDenied) return null;
-  if (how === "told" && !isDenied && !saysEnough(said)) return null;
-  return { of: said.of, to: said.to };
+  const isSure = how === "certain" || isDenied || (how === "told" && saysEnough(said));
+  if (!isSure && how === "told" && !pointsOut(before)) return null;
+  return { mend: { of: said.of, to: said.to }, isSure };
 }
+
+/** "the primer was 18": a thing that both sides know. */
+const pointsOut = ([first]: readonly Tok[]): boolean => first?.text === "the" || first?.text === "my";
 
 /** "that sale was yesterday", "the paint on the 3rd was 14": enough without "actually"; "fabric was 38" is a purchase. */
 function saysEnough({ of, to, points, isFee, isTold }: Side): boolean {
   const names = Object.keys(of).filter((field) => field !== "amount");
   if ((isTold && of.amount !== undefined) || (names.length === 0 && !isFee)) return false;
   const fields = Object.keys(to);
+  if (of.number !== undefined && fields.every((field) => field === "traits")) return true;
   if (isFee || points || of.date !== undefined || of.amount !== undefined || of.back !== undefined)
     return true;
   if (
@@ -211,164 +219,35 @@ function saysEnough({ of, to, points, isFee, isTold }: Side): boolean {
   );
 }
 
-/** "24 not 20", "paint 14 not 12": the old amount names the note. */
-function notThat(tokens: readonly Tok[], today: Day): Mend | null {
+/** "24 not 20", "4 chairs not 3", "on the 2nd not the 4th": what it was names the note. */
+function notThat(tokens: readonly Tok[], today: Day): Correction | null {
   const at = tokens.findIndex(({ text }) => text === "not");
-  const now = tokens[at - 1];
-  const then = tokens[at + 1];
-  if (at < 1 || !now || now.kind !== "amount" || then?.kind !== "amount") return null;
+  const behind = tokens.findIndex((token, place) => place > at && !isSkipped(token));
+  const [now, then] = [tokens[at - 1], tokens[behind]];
+  if (at < 1 || behind < 0 || !now || !then) return null;
   const said = side();
-  const rest = [...tokens.slice(0, at - 1), ...tokens.slice(at + 2)];
-  if (!takeOf(rest, said, today) || !takeTo([now], said, today)) return null;
-  const old = centsOfToken(then);
-  if (!("cents" in old)) return null;
-  if (said.isFee) return { of: said.of, to: said.to };
-  return { of: { ...said.of, amount: old.cents }, to: said.to };
+  if (!takeOf([...tokens.slice(0, at - 1), ...tokens.slice(behind + 1)], said, today)) return null;
+  const isCount = said.of.pieces === undefined && now.kind === "piece";
+  if (isCount) said.to.pieces = [now.mention!];
+  const of = isCount ? countOf(now, then) : oldValue(now, then, said, today);
+  return of && sure({ of: { ...said.of, ...of }, to: said.to });
 }
 
-const isSkipped = ({ kind, text, roles }: Tok): boolean =>
-  kind === "mark" || SKIPPED.has(text) || (kind === "word" && roles.filler === true && !roles.heads);
-
-/** Takes every token as part of what is spoken of; false where one is none. */
-function takeOf(tokens: readonly Tok[], said: Side, today: Day): boolean {
-  for (let at = 0; at < tokens.length; at += 1) {
-    const token = tokens[at]!;
-    if (POINTING.has(token.text)) said.points ||= tokens.slice(0, at).every(isSkipped);
-    else if (!takeOneOf(token, tokens[at + 1], said, today)) return false;
-  }
-  return true;
+/** The old count of "4 chairs not 3", with the new one put in what becomes of it. */
+function countOf(now: Tok, then: Tok): Of | null {
+  const count = then.kind === "amount" ? wholeOf(then.amount!.exact) : then.mention?.count;
+  const mention = now.mention!;
+  if (count == null || mention.count === undefined || mention.count === count) return null;
+  return { pieces: [{ ...mention, count }] };
 }
 
-function takeOneOf(token: Tok, next: Tok | undefined, said: Side, today: Day): boolean {
-  const { of } = said;
-  const { kind, text, roles } = token;
-  if (LAST.has(text)) {
-    of.back = 1;
-    return true;
-  }
-  if (text === "fee" || text === "fees") {
-    said.isFee = true;
-    return true;
-  }
-  const noun = KIND_NOUNS[text];
-  if (noun && !(roles.supply && !next)) {
-    of.kind = noun;
-    said.isTold ||= headsOf(token).some(({ light }) => !light);
-    return true;
-  }
-  switch (kind) {
-    case "piece":
-      Object.assign(of, ofPiece(token.mention!));
-      return true;
-    case "amount": {
-      const found = centsOfToken(token);
-      if ("cents" in found) of.amount = found.cents;
-      return "cents" in found;
-    }
-    case "day": {
-      const found = pastDay(token.said!, today);
-      if ("day" in found) of.date = found.day;
-      return "day" in found;
-    }
-    case "duration":
-    case "miles":
-      of.kind = kind === "miles" ? "drive" : "work";
-      return true;
-    case "mark":
-      return true;
-    case "word":
-      return takeWordOf(token, said);
-    default:
-      return false;
-  }
-}
-
-function takeWordOf(token: Tok, said: Side): boolean {
-  const { of } = said;
-  const { text, roles } = token;
-  if (roles.supply !== undefined) {
-    of.kind ??= "spend";
-    of.what = of.what === undefined ? text : `${of.what} ${text}`;
-    return true;
-  }
-  if (roles.labor) {
-    of.kind ??= "work";
-    of.what = LABOR_NAMES.get(text) ?? text;
-    return true;
-  }
-  if (roles.stream !== undefined) {
-    of.kind ??= "income";
-    of.what = roles.stream;
-    return true;
-  }
-  const [head] = headsOf(token).filter(({ light, tail }) => !light && tail.length === 0);
-  if (head && !CORRECTING.has(head.kind)) {
-    of.kind ??= head.kind;
-    said.isTold = true;
-    return true;
-  }
-  if (text === "loan") of.kind = "pay";
-  return isSkipped(token) || text === "loan";
-}
-
-const CORRECTING: ReadonlySet<Kind> = new Set<Kind>(["fix", "undo", "mend", "ask"]);
-
-/** Takes every token as part of what becomes of it. */
-function takeTo(tokens: readonly Tok[], said: Side, today: Day): boolean {
-  const { to } = said;
-  for (let at = 0; at < tokens.length; at += 1) {
-    const token = tokens[at]!;
-    const { kind, text, roles } = token;
-    const before = tokens[at - 1]?.text ?? "";
-    if (kind === "amount") {
-      const found = centsOfToken(token);
-      if (!("cents" in found) || to.amount !== undefined || to.fee !== undefined) return false;
-      if (said.isFee) to.fee = found.cents;
-      else to.amount = found.cents;
-    } else if (kind === "duration" && token.minutes !== undefined) to.minutes = token.minutes;
-    else if (kind === "miles" && token.miles !== undefined) to.miles = token.miles;
-    else if (kind === "day") {
-      const found = pastDay(token.said!, today);
-      if (!("day" in found)) return false;
-      to.date = found.day;
-    } else if (kind === "piece") takePieceTo(token, before, said);
-    else if (roles.method !== undefined) to.method = roles.method;
-    else if (before === "to" && kind === "word" && !isSkipped(token)) to.buyer = restOf(tokens, at);
-    else if ((before === "from" || before === "at") && kind === "word" && !isSkipped(token))
-      to.source = restOf(tokens, at);
-    else if (to.buyer !== undefined || to.source !== undefined) continue;
-    else if (!isSkipped(token) && text !== "to" && text !== "for") return false;
-  }
-  return true;
-}
-
-/** A name runs to the end of its side. */
-const restOf = (tokens: readonly Tok[], at: number): string =>
-  tokens
-    .slice(at)
-    .filter((token) => !isSkipped(token))
-    .map(({ text }) => text)
-    .join(" ");
-
-/** "were for the desk" gives a cost its piece; "#4 is a sideboard" gives a piece its name. */
-function takePieceTo(token: Tok, before: string, { of, to }: Side): void {
-  const mention = token.mention!;
-  const isOfPiece = (of.pieces !== undefined || of.number !== undefined) && of.kind === undefined;
-  if (isOfPiece && mention.number === undefined && before !== "for" && before !== "on")
-    Object.assign(to, nameOf(mention));
-  else to.pieces = [...(to.pieces ?? []), mention];
-}
-
-/** "not 12", "instead of the hutch": what it was, which tells which note is meant. */
-function takeOld(tokens: readonly Tok[], said: Side, today: Day): boolean {
+function oldValue(now: Tok, then: Tok, said: Side, today: Day): Of | null {
   const old = side();
-  const rest = tokens.filter(({ text }) => !OLD.has(text) && text !== "than");
-  if (!takeOf(rest, old, today)) return false;
-  const { pieces, number, ...fields } = old.of;
-  if (said.to.fee !== undefined) delete fields.amount;
-  Object.assign(said.of, fields);
-  // The old piece of a cost tells which cost; the old name of a piece is told by the piece itself.
-  if (said.to.pieces)
-    Object.assign(said.of, pieces ? { pieces } : {}, number !== undefined ? { number } : {});
-  return true;
+  if (now.kind === "duration" || now.kind === "miles") {
+    const isAlike = then.kind === now.kind || then.kind === "amount";
+    return isAlike && takeOf([now], said, today) && takeTo([now], said, today) ? {} : null;
+  }
+  if (now.kind !== then.kind || (now.kind !== "amount" && now.kind !== "day")) return null;
+  if (!takeTo([now], said, today) || !takeOf([then], old, today)) return null;
+  return said.isFee ? {} : old.of;
 }

@@ -6,15 +6,72 @@ import { tableOf } from "./table.ts";
  * "remove": what follows is taken out; "mistake": what stands before is; "change": from what stands before to what
  * follows; "told": so too, where both sides say enough; "denied": only where
  * the old is said beside the new; "to": what follows, up to its "to"; "rename": what follows
- * gets the name behind it.
+ * gets the name behind it. "either": a change, or a new note; "paid", "only": the new value and what it is of both follow,
+ * with "only" it may be a new note.
  */
-export type CorrectionEffect = "remove" | "mistake" | "change" | "told" | "denied" | "to" | "rename";
+export type CorrectionEffect =
+  | "remove"
+  | "mistake"
+  | "change"
+  | "told"
+  | "either"
+  | "denied"
+  | "to"
+  | "rename"
+  | "paid"
+  | "only";
 
 const ROWS: readonly Row<CorrectionEffect>[] = [
   ["^ [rename|relabel] <any>", "rename", "rename #4 sideboard"],
-  ["^ [call] <piece>", "rename", "call #4 a sideboard"],
+  ["^ [call] <art>? <piece> <art>? <piece>|<word>", "rename", "call the desk a writing desk"],
   [
-    "^ [change|correct|fix|edit|update|amend|adjust|switch|move|set|reassign] <any> … to|into|as|from|onto",
+    "^ [scrap|trash|remove|delete|kill <art>? note|entry|record about|on|for|of|saying?] <any>",
+    "remove",
+    "scrap the note about #8",
+  ],
+  [
+    "^ [take|get|pull|drop|strike] <any> … off|out|from of? <art>? books|list|ledger|record|records",
+    "remove",
+    "take the sander off the books",
+  ],
+  [
+    "^ [never|didnt|did_not] <any> … , remove|delete|undo|scratch|erase it|that",
+    "remove",
+    "never sold the bench, remove that",
+  ],
+  [
+    "^ so|well|no|oh|wait? i|we? [actually|really paid|spent|gave] $ for|on",
+    "paid",
+    "i actually paid 65 for the hutch",
+  ],
+  ["^ [actually the|my] <any> … was|were|is|cost|took $|<time>|<miles>", "paid", "actually the paint was 14"],
+  ["^ [actually i|we? paid|spent|gave] $", "paid", "actually i paid 14 for paint"],
+  ["^ i|we? [paid|spent|gave actually|really] $ for|on", "paid", "i paid actually 65 for the hutch"],
+  [
+    "^ i|we [only|just] drove|paid|spent|worked|sanded|got|sold|did",
+    "only",
+    "i only drove 18 miles on sunday",
+  ],
+  [
+    "[went_for|sold_for|sold|cost|was|were|took] $|<time>|<miles> actually|really",
+    "change",
+    "desk went for 120 actually",
+  ],
+  [
+    "[should|shouldnt not? be there|here|in_there|on_there|listed|recorded|in_the_books]",
+    "mistake",
+    "#8 should not be there",
+  ],
+  [
+    "[is|was wrong|off|incorrect] ,? delete|remove|undo|scratch|erase",
+    "mistake",
+    "second to last note is wrong, delete it",
+  ],
+  ["[was|is sold|given] to", "either", "the desk was sold to the neighbor"],
+  ["[came|was|is] from|at", "either", "the dresser came from an estate sale"],
+  ["[was|were|got paid by|with|in|via]", "denied", "the hutch was paid by check not cash"],
+  [
+    "^ [change|correct|fix|edit|update|amend|adjust|switch|move|set|reassign] <art>? !price|asking|listing <any> … to|into|as|from|onto",
     "to",
     "change the paint to 14",
   ],

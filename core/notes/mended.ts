@@ -1,0 +1,218 @@
+import type { Day } from "../calendar.ts";
+import type { Tok } from "./clause.ts";
+import { headsOf } from "./heads.ts";
+import { pastDay } from "./quantities/days.ts";
+import type { Kind, Mention, ReadingFields } from "./reading.ts";
+import { centsOfToken } from "./slots/money.ts";
+import { KIND_NOUNS } from "./words/kinds.ts";
+import { LABOR_NAMES } from "./words/labors.ts";
+import { BACK, FIELDS, LAST, OLD, POINTING, SKIPPED } from "./words/mending.ts";
+
+/* The two sides of a correction: what it speaks of, and what becomes of it. */
+
+export type Mend = ReadingFields["mend"];
+export type Of = NonNullable<Mend["of"]>;
+export type To = NonNullable<Mend["to"]>;
+
+export interface Side {
+  of: Of;
+  to: To;
+  /** Something of money was named that is no main amount. */
+  isFee: boolean;
+  /** "that sale", "those knobs": it points at something noted. */
+  points: boolean;
+  /** "the buyer of the desk": which field becomes what follows. */
+  field?: "buyer" | "source";
+  /** A verb was said: with an amount beside it that is a whole note of its own. */
+  isTold: boolean;
+}
+
+export const side = (): Side => ({ of: {}, to: {}, isFee: false, points: false, isTold: false });
+
+export const nameOf = ({ name, traits }: Pick<Mention, "name" | "traits">): To => ({
+  ...(name ? { name } : {}),
+  ...(traits && traits.length > 0 ? { traits } : {}),
+});
+
+export const ofPiece = (mention: Mention): Of =>
+  mention.number !== undefined && mention.name === undefined
+    ? { number: mention.number }
+    : { pieces: [mention], ...(mention.number !== undefined ? { number: mention.number } : {}) };
+
+export const isSkipped = ({ kind, text, roles }: Tok): boolean =>
+  kind === "mark" || SKIPPED.has(text) || (kind === "word" && roles.filler === true && !roles.heads);
+
+/** Takes every token as part of what is spoken of; false where one is none. */
+export function takeOf(tokens: readonly Tok[], said: Side, today: Day): boolean {
+  for (let at = 0; at < tokens.length; at += 1) {
+    const token = tokens[at]!;
+    const back = backAt(tokens, at);
+    if (back) {
+      said.of.back = back.notes;
+      at += back.words - 1;
+    } else if (POINTING.has(token.text)) said.points ||= tokens.slice(0, at).every(isSkipped);
+    else if (!takeOneOf(token, tokens[at + 1], said, today)) return false;
+  }
+  return true;
+}
+
+/** "last", "before last", "second to last", "2 notes ago": how many notes back, and in how many words. */
+function backAt(tokens: readonly Tok[], at: number): { notes: number; words: number } | null {
+  const [first = "", second = "", third = ""] = tokens.slice(at, at + 3).map(({ text }) => text);
+  if (LAST.has(first)) return { notes: 1, words: 1 };
+  if (first === "before" && LAST.has(second)) return { notes: 2, words: 2 };
+  if (first === "before" && second === "the" && LAST.has(third)) return { notes: 2, words: 3 };
+  const counted = BACK[first];
+  if (counted !== undefined && second === "to" && LAST.has(third)) return { notes: counted, words: 3 };
+  return counted !== undefined && LAST.has(second) ? { notes: counted, words: 2 } : null;
+}
+
+function takeOneOf(token: Tok, next: Tok | undefined, said: Side, today: Day): boolean {
+  const { of } = said;
+  const { kind, text, roles } = token;
+  if (text === "fee" || text === "fees") {
+    said.isFee = true;
+    return true;
+  }
+  const noun = KIND_NOUNS[text];
+  if (noun && !(roles.supply && !next)) {
+    of.kind = noun;
+    said.isTold ||= headsOf(token).some(({ light }) => !light);
+    return true;
+  }
+  switch (kind) {
+    case "piece":
+      Object.assign(of, ofPiece(token.mention!));
+      return true;
+    case "amount": {
+      const found = centsOfToken(token);
+      if ("cents" in found) of.amount = found.cents;
+      return "cents" in found;
+    }
+    case "day": {
+      const found = pastDay(token.said!, today);
+      if ("day" in found) of.date = found.day;
+      return "day" in found;
+    }
+    case "duration":
+    case "miles":
+      of.kind = kind === "miles" ? "drive" : "work";
+      return true;
+    case "mark":
+      return true;
+    case "word":
+      return takeWordOf(token, said);
+    default:
+      return false;
+  }
+}
+
+function takeWordOf(token: Tok, said: Side): boolean {
+  const { of } = said;
+  const { text, roles } = token;
+  const field = FIELDS[text];
+  if (field) {
+    said.field = field;
+    return true;
+  }
+  if (roles.supply !== undefined) {
+    of.kind ??= "spend";
+    of.what = of.what === undefined ? text : `${of.what} ${text}`;
+    return true;
+  }
+  if (roles.labor) {
+    of.kind ??= "work";
+    of.what = LABOR_NAMES.get(text) ?? text;
+    return true;
+  }
+  if (roles.stream !== undefined) {
+    of.kind ??= "income";
+    of.what = roles.stream;
+    return true;
+  }
+  const [head] = headsOf(token).filter(({ light, tail }) => !light && tail.length === 0);
+  if (head && !CORRECTING.has(head.kind)) {
+    of.kind ??= head.kind;
+    said.isTold = true;
+    return true;
+  }
+  if (text === "loan") of.kind = "pay";
+  return isSkipped(token) || text === "loan" || roles.method !== undefined;
+}
+
+const CORRECTING: ReadonlySet<Kind> = new Set<Kind>(["fix", "undo", "mend", "ask"]);
+
+/** Takes every token as part of what becomes of it. */
+export function takeTo(tokens: readonly Tok[], said: Side, today: Day): boolean {
+  const { to } = said;
+  for (let at = 0; at < tokens.length; at += 1) {
+    const token = tokens[at]!;
+    const { kind, text, roles } = token;
+    const before = leadOf(tokens, at);
+    if (kind === "amount") {
+      const found = centsOfToken(token);
+      if (!("cents" in found) || to.amount !== undefined || to.fee !== undefined) return false;
+      if (said.isFee) to.fee = found.cents;
+      else to.amount = found.cents;
+    } else if (kind === "duration" && token.minutes !== undefined) to.minutes = token.minutes;
+    else if (kind === "miles" && token.miles !== undefined) to.miles = token.miles;
+    else if (kind === "day") {
+      const found = pastDay(token.said!, today);
+      if (!("day" in found)) return false;
+      to.date = found.day;
+    } else if (kind === "piece") takePieceTo(token, before, said);
+    else if (roles.method !== undefined) to.method = roles.method;
+    else if (said.field && kind === "word" && !isSkipped(token)) to[said.field] ??= restOf(tokens, at);
+    else if (before === "to" && kind === "word" && !isSkipped(token)) to.buyer = restOf(tokens, at);
+    else if ((before === "from" || before === "at") && kind === "word" && !isSkipped(token))
+      to.source = restOf(tokens, at);
+    else if (to.buyer !== undefined || to.source !== undefined) continue;
+    else if (kind === "word" && roles.trait && isPieceAlone(said)) to.traits = [...(to.traits ?? []), text];
+    else if (!isSkipped(token) && text !== "to" && text !== "for") return false;
+  }
+  return true;
+}
+
+const ARTICLES = new Set(["the", "a", "an", "my", "our"]);
+
+/** The word before, articles aside: "to the neighbor". */
+function leadOf(tokens: readonly Tok[], at: number): string {
+  let before = at - 1;
+  while (before >= 0 && ARTICLES.has(tokens[before]!.text)) before -= 1;
+  return tokens[before]?.text ?? "";
+}
+
+/** A name runs to the end of its side. */
+const restOf = (tokens: readonly Tok[], at: number): string =>
+  tokens
+    .slice(at)
+    .filter((token) => !isSkipped(token))
+    .map(({ text }) => text)
+    .join(" ");
+
+const isPieceAlone = ({ of }: Pick<Side, "of">): boolean =>
+  (of.pieces !== undefined || of.number !== undefined) && of.kind === undefined;
+
+/** "were for the desk" gives a cost its piece; "#4 is a sideboard" gives a piece its name. */
+function takePieceTo(token: Tok, before: string, { of, to }: Side): void {
+  const mention = token.mention!;
+  if (isPieceAlone({ of }) && mention.number === undefined && before !== "for" && before !== "on")
+    Object.assign(to, nameOf(mention));
+  else to.pieces = [...(to.pieces ?? []), mention];
+}
+
+/** "not 12", "instead of the hutch": what it was, which tells which note is meant. */
+export function takeOld(tokens: readonly Tok[], said: Side, today: Day): boolean {
+  // "to mike not bob": who it was tells nothing more.
+  if (said.to.buyer !== undefined || said.to.source !== undefined) return true;
+  const old = side();
+  const rest = tokens.filter(({ text }) => !OLD.has(text) && text !== "than");
+  if (!takeOf(rest, old, today)) return false;
+  const { pieces, number, ...fields } = old.of;
+  if (said.to.fee !== undefined) delete fields.amount;
+  Object.assign(said.of, fields);
+  // The old piece of a cost tells which cost; the old name of a piece is told by the piece itself.
+  const then = pieces ?? (number === undefined ? undefined : [{ number, count: 1 }]);
+  if (said.to.pieces && then) said.of.pieces = then;
+  return true;
+}

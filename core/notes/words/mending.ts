@@ -1,0 +1,43 @@
+/** Words of a correction that tell nothing of the note. */
+export const SKIPPED: ReadonlySet<string> = new Set(
+  (
+    "the a an my our note notes entry entries expense cost costs thing one ones amount price from on for of at in with i it we this please pls oh oops " +
+    "no nope wait sorry actually really and ok okay hey um uh just only all total purchase's record by as was were is are , . ! - : ; hours hour time " +
+    "off out books list ledger records about saying date day method"
+  ).split(" "),
+);
+/** "that sale", "those knobs": they point at something noted. */
+export const POINTING: ReadonlySet<string> = new Set(["that", "those", "these", "this"]);
+/** The newest note. */
+export const LAST: ReadonlySet<string> = new Set(["last", "latest", "newest", "recent", "previous"]);
+/** Words before the newest that count back from it: "second to last", "the note before last". */
+export const BACK: Readonly<Record<string, number>> = {
+  second: 2,
+  "2nd": 2,
+  next: 2,
+  third: 3,
+  "3rd": 3,
+  fourth: 4,
+  penultimate: 2,
+};
+/** Words for a field of a note that is a name. */
+export const FIELDS: Readonly<Record<string, "buyer" | "source">> = {
+  buyer: "buyer",
+  customer: "buyer",
+  source: "source",
+  seller: "source",
+};
+/** Behind them stands what it was. */
+export const OLD: ReadonlySet<string> = new Set(["not", "instead", "rather"]);
+/** Between a piece and its new name. */
+export const RENAMING: ReadonlySet<string> = new Set(["to", "as", "the", "a", "an", "into", "my", "it"]);
+/** Words before a value alone that correct the newest note: "i paid 25", "it took 2 hours". */
+export const VALUE_TOLD: ReadonlySet<string> = new Set([
+  ...["i paid", "cost me", "it cost me", "it cost", "i gave", "it took", "took me", "it took me", "i spent"],
+]);
+/** What is said behind something to be taken out: "it was a mistake", "delete it". */
+export const EXCUSES: ReadonlySet<string> = new Set(
+  "it that this was is were a an my mistake wrong typo error delete remove undo scratch erase drop cancel please pls oops sorry and so , . ! twice double duplicate the note them".split(
+    " ",
+  ),
+);
