@@ -71,7 +71,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
   ["[came|was|is] from|at", "either", "the dresser came from an estate sale"],
   ["[was|were|got paid by|with|in|via]", "denied", "the hutch was paid by check not cash"],
   [
-    "^ [change|correct|fix|edit|update|amend|adjust|switch|move|set|reassign] <art>? !price|asking|listing <any> … to|into|as|from|onto",
+    "^ [change|correct|fix|edit|update|amend|adjust|switch|move|set|reassign] !price|the_price|asking|the_asking|my_price <any> … to|into|as|from|onto",
     "to",
     "change the paint to 14",
   ],
