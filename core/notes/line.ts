@@ -152,10 +152,10 @@ function standingReading(
 ): Reading | null {
   const said = repeatedIn(tokens, units, today);
   if (!said) return null;
-  const { rest, every, day, from, stop } = said;
+  const { rest, every, day, from, stop, known } = said;
   const at = { text: place.text, line: place.line };
   const since = from === undefined ? {} : { from };
-  if (stop || every === undefined) {
+  if (stop || known || every === undefined) {
     const meant = standingOf(rest, stop === true);
     if (!meant) return null;
     repeatedIn(tokens, units, today, place.trace);

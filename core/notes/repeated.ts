@@ -9,6 +9,7 @@ import { type RepeatEffect, repeats } from "./rows/repeats.ts";
 import type { Fired } from "./rows/table.ts";
 import { centsOfToken } from "./slots/money.ts";
 import { MONTHS } from "./words/calendar.ts";
+import { BESIDE_STANDING, CHANGED, MONTH_DAYS, SETTING_UP } from "./words/repeating.ts";
 
 /** When a line's note repeats, and the line without the words that say so. */
 export interface Repeated {
@@ -17,41 +18,12 @@ export interface Repeated {
   day?: number | string;
   from?: Day;
   stop?: true;
+  /** One that stands already is spoken of. */
+  known?: true;
   rest: Tok[];
 }
 
 type Of = NonNullable<ReadingFields["repeat"]["of"]>;
-
-const CHANGED = new Set([
-  "is",
-  "is now",
-  "now",
-  "goes up to",
-  "went up to",
-  "up to",
-  "goes to",
-  "goes",
-  "went",
-  "up",
-  "down",
-  "to",
-  "was",
-]);
-const SKIPPED = new Set([
-  "the",
-  "my",
-  "a",
-  "payment",
-  "payments",
-  "note",
-  "rent",
-  "fee",
-  "bill",
-  "thing",
-  "cost",
-  "price",
-  "will be",
-]);
 
 /** Which standing note is stopped or changed: a supply, a stream or a loan, and nothing else; null where more is said. */
 export function standingOf(rest: readonly Tok[], stops: boolean): { of: Of; amount?: number } | null {
@@ -68,13 +40,17 @@ export function standingOf(rest: readonly Tok[], stops: boolean): { of: Of; amou
     else if (roles.stream !== undefined) Object.assign(of, { kind: "income", stream: roles.stream });
     else if (/(?:^| )loans?(?: |$)/.test(text)) of.kind = "pay";
     else if (CHANGED.has(text)) changes = true;
+    else if (BESIDE_STANDING.has(text)) continue;
     else if (token.unknown && kind === "word") of.loan = text;
-    else if (kind !== "mark" && !SKIPPED.has(text) && !roles.filler) return null;
+    else if (kind !== "mark" && !roles.filler) return null;
   }
   if (of.kind === undefined || (of.loan !== undefined && of.kind !== "pay") || !changes) return null;
   if (stops) return { of: amount === undefined ? of : { ...of, amount } };
   return amount === undefined ? null : { of, amount };
 }
+
+/** "from january", said in may: this year's; said in june, the next. */
+const MONTHS_BACK_MAX = 4;
 
 const WEEKDAYS = ["sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday"];
 
@@ -87,11 +63,12 @@ export function repeatedIn(
 ): Repeated | null {
   if (!repeats.mayFire(line)) return null;
   const fired = repeats.fired(tokens, line);
-  const every = fired.find(({ effect }) => effect !== "from" && effect !== "stop");
-  const from = fired.find(({ effect }) => effect === "from");
+  const known = fired.find(({ effect }) => effect === "known");
+  const every = fired.find(({ effect }) => effect === "week" || effect === "month" || effect === "year");
+  const from = fired.find(({ effect }) => effect === "from" || effect === "to come");
   const stop = fired.find(({ effect }) => effect === "stop");
-  if (!every && !from && !stop) return null;
-  const used = [every, from, stop].filter((one): one is Fired<RepeatEffect> => one !== undefined);
+  if (!every && !from && !stop && !known) return null;
+  const used = [every, from, stop, known].filter((one): one is Fired<RepeatEffect> => one !== undefined);
   for (const one of used)
     trace?.push({
       table: "repeats",
@@ -101,18 +78,32 @@ export function repeatedIn(
         .map(({ text }) => text)
         .join(" "),
     });
-  const rest = tokens.filter((_, at) => !used.some((one) => at >= one.from && at < one.to));
-  const said: Repeated = { rest, ...(stop ? { stop: true } : {}) };
+  const left = tokens.filter((_, at) => !used.some((one) => at >= one.from && at < one.to));
+  const rest = every ? left.filter(({ text }) => !SETTING_UP.has(text)).map(once) : left;
+  const marks = { ...(stop ? { stop: true as const } : {}), ...(known ? { known: true as const } : {}) };
+  const said: Repeated = { rest: stop || known ? left.map(once) : rest, ...marks };
   if (every) {
     said.every = every.effect as "week" | "month" | "year";
-    const day = tokens.slice(every.from, every.to).find(({ kind }) => kind === "day")?.said;
-    const named = day ? dayOf(day, said.every, today) : undefined;
+    const words = tokens.slice(every.from, every.to);
+    const day = words.find(({ kind }) => kind === "day")?.said;
+    const named = day ? dayOf(day, said.every, today) : dayInWords(words);
     if (named !== undefined) said.day = named;
   }
-  const first = from ? fromDay(tokens.slice(from.from, from.to), today) : undefined;
+  const back = from?.effect === "from" ? MONTHS_BACK_MAX : 0;
+  const first = from ? fromDay(tokens.slice(from.from, from.to), today, back) : undefined;
   if (first !== undefined) said.from = first;
   return said;
 }
+
+/** "25 each month" is no price of each. */
+const once = (token: Tok): Tok => (token.each ? { ...token, each: undefined } : token);
+
+/** "the last day of the month". */
+const dayInWords = (tokens: readonly Tok[]): number | undefined =>
+  tokens
+    .flatMap(({ text }) => text.split(" "))
+    .map((word) => MONTH_DAYS[word])
+    .find((day) => day !== undefined);
 
 function dayOf(said: DaySaid, every: "week" | "month" | "year", today: Day): number | string | undefined {
   if (said.form === "weekday") return every === "week" ? WEEKDAYS[said.weekday] : undefined;
@@ -122,20 +113,22 @@ function dayOf(said: DaySaid, every: "week" | "month" | "year", today: Day): num
   return every === "year" && "day" in found ? found.day.slice(5) : said.day;
 }
 
-/** "june" is June 1, the next one unless it is running; a day is the next such day. */
-function fromDay(tokens: readonly Tok[], today: Day): Day | undefined {
+/** "june" is June 1, of the nearest june; a day is the next such day. */
+function fromDay(tokens: readonly Tok[], today: Day, back: number): Day | undefined {
   const day = tokens.find(({ kind }) => kind === "day")?.said;
   if (day) return comingDay(day, today) ?? undefined;
   const month = tokens.map(({ text }) => MONTHS[text]).find((number) => number !== undefined);
-  if (month !== undefined) return firstOf(month, today);
+  if (month !== undefined) return firstOf(month, today, back);
   const words = tokens.map(({ text }) => text).join(" ");
+  if (words.includes("year")) return `${Number(today.slice(0, 4)) + 1}-01-01`;
   if (words.includes("month")) return `${addMonths(monthOf(today), 1)}-01`;
   return words.includes("week") ? addDays(today, 7) : undefined;
 }
 
-function firstOf(month: number, today: Day): Day {
+/** The first of a month that is at most `back` months past, else to come. */
+function firstOf(month: number, today: Day, back: number): Day {
   const year = Number(today.slice(0, 4));
-  const name = (of: number): Month => `${of}-${String(month).padStart(2, "0")}`;
-  const isRunning = name(year) >= monthOf(today);
-  return `${isRunning ? name(year) : name(year + 1)}-01`;
+  const earliest = addMonths(monthOf(today), -back);
+  const months = [year - 1, year, year + 1].map((of): Month => `${of}-${String(month).padStart(2, "0")}`);
+  return `${months.find((name) => name >= earliest)!}-01`;
 }

@@ -116,6 +116,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["<sell> … $ … [less|minus|after fees|fee $]", "net", "sold desk 140 less fees 126"],
   // An amount that may not be written down as it stands.
   ["[$ something|some|odd|ish|ballpark|max|tops|minimum]", "vague", "sold desk 90 something"],
+  ["[$ daily|nightly|quarterly]", "vague", "ads 15 daily"],
   ["[$ half|halves] ;", "vague", "gas 80 half"],
   ["[$ + tax]", "vague", "bought desk 40 + tax"],
   ["[$ plus|before|without|w|with tax|taxes]", "vague", "bought desk 40 plus tax"],

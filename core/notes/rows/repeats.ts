@@ -1,9 +1,9 @@
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
-/** How often a note repeats, in the part in brackets; "from": the day or month from which it does;
- * "stop": it is to repeat no longer. */
-export type RepeatEffect = "week" | "month" | "year" | "from" | "stop";
+/** How often a note repeats, in the part in brackets; "from": the day or month from which it does; "to come": the next such month;
+ * "stop": it is to repeat no longer; "known": one that stands already is spoken of. */
+export type RepeatEffect = "week" | "month" | "year" | "from" | "to come" | "stop" | "known";
 
 const ROWS: readonly Row<RepeatEffect>[] = [
   [
@@ -11,6 +11,61 @@ const ROWS: readonly Row<RepeatEffect>[] = [
     "stop",
     "stop the storage",
   ],
+  [
+    "^ [stop|cancel|end|quit|pause|halt|no_more|dont|do_not|no_longer record|recording|repeat|repeating|log|logging|count|counting|charge|charging|do|doing|paying|adding|noting <art>? monthly|weekly|yearly|recurring|repeating|standing|automatic?] <supply>|<stream>|loan|grad|<new>|$",
+    "stop",
+    "quit recording storage after this month",
+  ],
+  [
+    "^ [stop|end|quit|pause|halt <art>? monthly|weekly|yearly|recurring|repeating|standing|automatic?] $",
+    "stop",
+    "stop the 250 to the loan",
+  ],
+  ["^ [no more|longer] <supply>|<stream> … [payments|payment|fees|rent]", "stop", "no more storage payments"],
+  [
+    "<art> [monthly|weekly|yearly|recurring|standing] <supply>|<stream>|loan|payment|<new> … is|goes|went|costs|are",
+    "known",
+    "the monthly storage is 65 now",
+  ],
+  [
+    "^ [change|raise|lower|update|increase|bump|set] <art>? <supply>|<stream>|loan|monthly|weekly … to $",
+    "known",
+    "change the loan payment to 300 each month",
+  ],
+  [
+    "[on? the? last|first day of? every|each|the month]",
+    "month",
+    "storage 60 on the last day of every month",
+  ],
+  [
+    "[on|at? the? end|start|beginning|middle of? every|each|the? month]",
+    "month",
+    "storage 60 at the end of each month",
+  ],
+  ["[a|per month|mo|mth on|by the? <day>]", "month", "storage unit 60 a month on the 1st"],
+  ["<supply>|<stream>|loan|payment … $ [<amonth>] ;", "month", "storage 60 a month"],
+  ["<supply>|<stream>|loan|payment … $ [<aweek>] ;", "week", "ads 15 a week"],
+  [
+    "^ <art>? <supply>|<stream>|loan [payment? went|goes|is_going|has_gone|was_raised|is up|down? to] $",
+    "known",
+    "storage went up to 65",
+  ],
+  ["^ <art>? <supply>|<stream>|loan payment? [is|are now] $", "known", "storage is now 65"],
+  [
+    "^ <art>? <supply>|<stream>|loan payment? is|are $ [now|from_now_on|going_forward]",
+    "known",
+    "storage is 65 now",
+  ],
+  ["$ [<amonth> on|by the? <day>]", "month", "storage unit 60 a month on the 1st"],
+  ["$ [<aweek> on|by <weekday>]", "week", "ads 15 a week on friday"],
+  ["[monthly on|by the? <day>]", "month", "storage 60 monthly on the 1st"],
+  ["[weekly on <weekday>]", "week", "booth rent 45 weekly on sat"],
+  ["[a|per week|wk on <weekday>]", "week", "ads 15 a week on friday"],
+  ["<eachof> [month|mo on? the? <monthday>]", "month", "phone 25 each month on the 1st"],
+  ["<eachof> [month|mo]", "month", "phone 25 each month"],
+  ["<eachof> [week|wk]", "week", "phone 25 each week"],
+  ["<eachof> [year|yr]", "year", "phone 25 each year"],
+  ["[after this week|month|year]", "from", "stop storage after this month"],
   ["[on|by? the? <day> of? every|each|the month|mo]", "month", "250 to the loan on the 5th each month"],
   ["[every|each|per month|mo|mth on|by? the? <day>]", "month", "storage 60 every month on the 1st"],
   ["[every|each month]", "month", "storage 60 every month"],
@@ -27,6 +82,7 @@ const ROWS: readonly Row<RepeatEffect>[] = [
   ["[every|each year|yr on? <day>?]", "year", "permit 40 every year"],
   ["[yearly|annually]", "year", "permit 40 yearly"],
   ["<supply>|<stream>|loan … $ [a|per year|yr]", "year", "permit 40 a year"],
+  ["[starting|beginning|start in|on|from? the? <month>]", "to come", "storage 60 monthly starting december"],
   [
     "[from|starting|beginning|as_of|effective|since in|on|from? the? <month>|<day>]",
     "from",
