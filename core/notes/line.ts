@@ -156,7 +156,7 @@ function standingReading(
   const at = { text: place.text, line: place.line };
   const since = from === undefined ? {} : { from };
   if (stop || known || every === undefined) {
-    const meant = standingOf(rest, stop === true);
+    const meant = standingOf(rest, stop === true, known === true);
     if (!meant) return null;
     repeatedIn(tokens, units, today, place.trace);
     return { kind: "repeat", ...meant, ...(stop ? { stop } : {}), ...since, ...at } as Reading;

@@ -26,10 +26,14 @@ export interface Repeated {
 type Of = NonNullable<ReadingFields["repeat"]["of"]>;
 
 /** Which standing note is stopped or changed: a supply, a stream or a loan, and nothing else; null where more is said. */
-export function standingOf(rest: readonly Tok[], stops: boolean): { of: Of; amount?: number } | null {
+export function standingOf(
+  rest: readonly Tok[],
+  stops: boolean,
+  known: boolean,
+): { of: Of; amount?: number } | null {
   const of: Of = {};
   let amount: number | undefined;
-  let changes = stops;
+  let changes = stops || known;
   for (const token of rest) {
     const { text, roles, kind } = token;
     if (kind === "amount") {

@@ -33,7 +33,7 @@ const ROWS: readonly Row<RepeatEffect>[] = [
     "change the loan payment to 300 each month",
   ],
   [
-    "[on? the? last|first day of? every|each|the month]",
+    "[on? the? last|first day? of? every|each|the month]",
     "month",
     "storage 60 on the last day of every month",
   ],

@@ -17,6 +17,8 @@ export const CHANGED: ReadonlySet<string> = new Set([
   ],
   ...[
     "will be",
+    "will",
+    "be",
     "change",
     "raise",
     "lower",
