@@ -120,7 +120,7 @@ function shared(taken: Taken): Reading | null {
 
 const asked = (could: Reading[]): Reading => ({
   kind: "unclear",
-  why: whyOf({ kind: "twoNumbers" }),
+  why: whyOf({ kind: "eitherOf" }),
   could,
   ...PLACE,
 });

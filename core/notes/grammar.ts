@@ -108,6 +108,7 @@ export interface Trouble {
     | "priceOfBoth"
     | "twoNouns"
     | "newOrOld"
+    | "eitherOf"
     | "unclaimed"
     /** A word that no slot takes and that is no known aside. */
     | "left"
