@@ -193,6 +193,7 @@ function change(
   if (Object.keys(said.to).length === 0) return null;
   if (!isNamed(said.of) && !said.isFee) return null;
   if (how === "denied" && !isDenied) return null;
+  if (how === "either" && said.to.buyer === undefined && said.to.source === undefined) return null;
   const isSure = how === "certain" || isDenied || (how === "told" && saysEnough(said));
   if (!isSure && how === "told" && !pointsOut(before)) return null;
   return { mend: { of: said.of, to: said.to }, isSure };

@@ -27,7 +27,7 @@ const BEFORE_NAME = new Set([
 ]);
 /** Verbs of those who pay, or do not: before them a name stands at the start. */
 const PAYING = new Set(
-  "paid pays gave gives sent sends brought dropped never finally still settled squared owes stiffed skipped wont cant didnt gets".split(
+  "paid pays came stopped gave gives sent sends brought dropped never finally still settled squared owes stiffed skipped wont cant didnt gets".split(
     " ",
   ),
 );

@@ -68,7 +68,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "second to last note is wrong, delete it",
   ],
   ["[was|is sold|given] to", "either", "the desk was sold to the neighbor"],
-  ["[came|was|is] from|at", "either", "the dresser came from an estate sale"],
+  ["[came|was|is] from", "either", "the dresser came from an estate sale"],
   ["[was|were|got paid by|with|in|via]", "denied", "the hutch was paid by check not cash"],
   [
     "^ [change|correct|fix|edit|update|amend|adjust|switch|move|set|reassign] !price|the_price|asking|the_asking|my_price <any> … to|into|as|from|onto",

@@ -82,10 +82,7 @@ const ROWS: readonly Row<DealEffect>[] = [
   ],
   ["[writing|wrote|write <art>? $] … off", "unpaid", "wrote the 30 on the lamp off"],
   [
-    "[stiffed|stiffing|skipped_out|ran_out|skipping_out|welched|walked|walked_away|disappeared|ghosted me|us? on|with|from] … " +
-      REST +
-      "|$|" +
-      OWED,
+    "[stiffed|stiffing|skipped_out|ran_out|skipping_out|welched me|us? on|with] … " + REST + "|$|" + OWED,
     "unpaid",
     "buyer of the hutch stiffed me on the last 60",
   ],
