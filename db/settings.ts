@@ -48,6 +48,8 @@ const shapes = {
     z.string(),
     z.strictObject({ note: z.number().int(), day, pieces: z.array(z.number().int().positive()) }),
   ),
+  /** Notes of many lines that are not handled to their end: the first line that is left, by note id. */
+  longNotes: z.record(z.string(), z.number().int().nonnegative()),
   /** The day on which this ledger was put in place from a copy: earlier copies may well hold more. */
   restoredOn: day,
   /** The day on which each caution was called for that waits for a later note of its piece. */

@@ -18,6 +18,7 @@ import { offerHistory } from "./history.ts";
 import type { Conversation, Incoming, Press } from "./incoming.ts";
 import { nextLead } from "./leading.ts";
 import { changeLettered } from "./lettered.ts";
+import { goOnWithLong, keepPlace, unfinishedNotes } from "./long.ts";
 import { filePicture, keepPicture } from "./pictures.ts";
 import { handlePress } from "./presses.ts";
 import { askAgain, askWhetherAgain, closeQuestionsOf, openQuestions } from "./questions.ts";
@@ -43,6 +44,11 @@ export function createConversation(deps: ConversationDeps): Conversation {
     hear(incoming) {
       orFail(deps, incoming, incoming.text, () => hearNote(deps, incoming));
     },
+    async hearLong(incoming, isStopping) {
+      orFail(deps, incoming, incoming.text, () => hearNote(deps, incoming, { inSlices: true }));
+      await goOnWithAll(deps, isStopping);
+    },
+    goOn: (isStopping) => goOnWithAll(deps, isStopping),
     press(press) {
       orFail(deps, { ...press, message: pressName(press) }, press.press, () => hearPress(deps, press));
     },
@@ -72,14 +78,25 @@ function storeFailed(deps: ConversationDeps, delivery: Delivery, text: string, w
   deps.ledger.outbox.queue({ chat, body: { kind: "text", reply }, about: note });
 }
 
-function hearNote(deps: ConversationDeps, incoming: Incoming): void {
+/** Goes on with stored notes of many lines that are not handled to their end, oldest first. */
+async function goOnWithAll(deps: ConversationDeps, isStopping: () => boolean): Promise<void> {
+  for (const left of unfinishedNotes(deps)) await goOnWithLong(deps, left, { finish, isStopping });
+}
+
+function hearNote(deps: ConversationDeps, incoming: Incoming, { inSlices = false } = {}): void {
   const stored = storeNote(deps, incoming);
   if (!stored) return;
   const { person, chat, text, picture } = incoming;
   const { note, said, before } = stored;
   const lines = isTable(incoming) ? 1 : text.split("\n").filter((line) => line.trim() !== "").length;
   const turn = newTurn(deps, { person, chat, note, said, lines });
-  if (!before || !editNote(turn, text, before)) handleNote(turn, incoming);
+  const isLong = inSlices && !before && !isTable(incoming);
+  const isTwin = isLong && tellOfTwin(turn, text);
+  if (isLong && !isTwin) {
+    keepPlace(deps, note, 0);
+    return;
+  }
+  if (!isTwin && (!before || !editNote(turn, text, before))) handleNote(turn, incoming);
   if (picture && text.trim() !== "") {
     const { file, unique: uniqueFile } = picture;
     deps.ledger.pictures.add({ note, file, uniqueFile, taken: said });
@@ -195,6 +212,16 @@ function readNotes(turn: Turn, text: string, replyRoot: number | undefined): voi
     turn.spoken.push("I see nothing to record there. Like: bought dresser 30");
   else if (twin) askWhetherAgain(turn, readings, twin);
   else decideAll(turn, mattersOf(readings, turn.today), { root: turn.root, replyRoot });
+}
+
+/** A long message sent again within minutes is not recorded a second time, since nobody can be asked about all of it. */
+function tellOfTwin(turn: Turn, text: string): boolean {
+  const isTwin = twinsOf(turn, text).some((note) => hasRecorded(turn, note));
+  if (isTwin)
+    turn.spoken.push(
+      "You sent the same just now; it counts once. To record it again, send it in five minutes.",
+    );
+  return isTwin;
 }
 
 /** The message that a reply is about: the person's own, or the one that the bot's message answered. */

@@ -40,4 +40,8 @@ export interface Press {
 export interface Conversation {
   hear(incoming: Incoming): void;
   press(press: Press): void;
+  /** The same as `hear` for a message of many lines: stored first, then handled in slices that let others go first. */
+  hearLong(incoming: Incoming, isStopping: () => boolean): Promise<void>;
+  /** Goes on with messages of many lines that an earlier process left half handled. */
+  goOn(isStopping: () => boolean): Promise<void>;
 }

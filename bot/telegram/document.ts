@@ -4,12 +4,13 @@ import { failureText, type Log } from "../log.ts";
 
 /** A pasted history of years stays far below this; anything larger is no note. */
 const DOCUMENT_BYTES_MAX = 1_000_000;
+const DOCUMENT_LINES_MAX = 2000;
 const FETCH_SECONDS_MAX = 20;
 
 type Fetched =
   | { kind: "text"; name: string; text: string }
   /** Not a text or table, or too large: the bot cannot read it. */
-  | { kind: "unreadable"; why: "not text" | "too long" }
+  | { kind: "unreadable"; why: "not text" | "too long" | "too many lines" }
   | { kind: "failed" };
 
 /** Fetches a text file or a table of comma-separated values from Telegram, at most `DOCUMENT_BYTES_MAX` of it. */
@@ -26,7 +27,11 @@ export async function fetchDocument(
     const response = await fetch(`${deps.fileRoot}/${file.file_path ?? ""}`, { signal });
     if (!response.ok || !response.body) throw new Error(`the file server answered ${response.status}`);
     const bytes = await readUpTo(response.body, DOCUMENT_BYTES_MAX);
-    return bytes ? { kind: "text", name, text: textOf(bytes) } : { kind: "unreadable", why: "too long" };
+    if (!bytes) return { kind: "unreadable", why: "too long" };
+    const text = textOf(bytes);
+    const lines = text.split(/\r\n|\r|\n/).length;
+    if (lines > DOCUMENT_LINES_MAX + 1) return { kind: "unreadable", why: "too many lines" };
+    return { kind: "text", name, text };
   } catch (error) {
     deps.log.warn("document not fetched", { why: failureText(error) });
     return { kind: "failed" };

@@ -3,6 +3,7 @@ import type { CallbackQuery, Message, Update } from "grammy/types";
 import type { Instant } from "../../core/calendar.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import type { Conversation, Incoming, Press } from "../conversation/incoming.ts";
+import { LINES_WHOLE_MAX } from "../conversation/long.ts";
 import { failureText, type Log } from "../log.ts";
 import { Albums } from "./album.ts";
 import type { DirectTalk } from "./direct.ts";
@@ -44,9 +45,9 @@ export function createHearing(deps: HearingDeps): Hearing {
    * Runs one handling. The conversation stores its own failures, so what throws here is a ledger that takes
    * nothing (a full disk): all that is left is to say so past it.
    */
-  function guarded(chat: number, handle: () => void): void {
+  async function guarded(chat: number, handle: () => void | Promise<void>): Promise<void> {
     try {
-      handle();
+      await handle();
       onStored(true);
     } catch (error) {
       log.error("nothing stored", { why: failureText(error) });
@@ -55,9 +56,10 @@ export function createHearing(deps: HearingDeps): Hearing {
     }
   }
 
-  function hear(message: Message, incoming: Incoming): void {
+  async function hear(message: Message, incoming: Incoming): Promise<void> {
     const isTooLong = incoming.text.length > TEXT_LENGTH_MAX && !incoming.document;
     if (isTooLong) answerUnheard(ledger, incoming, "too long");
+    else if (isOfManyLines(incoming)) await conversation.hearLong(incoming, () => stopping.aborted);
     else if (incoming.text.trim() !== "" || incoming.picture) conversation.hear(incoming);
     else if (isMedia(message) && !incoming.edited) answerUnheard(ledger, incoming, "not text");
   }
@@ -93,10 +95,10 @@ export function createHearing(deps: HearingDeps): Hearing {
         leader === undefined ? plain : { replyTo: String(leader), ...plain, follows: true as const };
       const { incoming: whole, why: unheard } = await withDocument(message, incoming);
       if (stopping.aborted) return;
-      guarded(chat.id, () => {
+      await guarded(chat.id, async () => {
         returning.back(incoming.chat);
         if (unheard) answerUnheard(ledger, incoming, unheard);
-        else hear(message, whole);
+        else await hear(message, whole);
       });
     },
     press(query, update) {
@@ -113,10 +115,17 @@ export function createHearing(deps: HearingDeps): Hearing {
         said: now(),
         update: updateKey(update),
       };
-      guarded(message.chat.id, () => {
+      void guarded(message.chat.id, () => {
         returning.back(press.chat);
         conversation.press(press);
       });
     },
   };
+}
+
+function isOfManyLines({ text, edited, document }: Incoming): boolean {
+  if (edited || document?.name.toLowerCase().endsWith(".csv")) return false;
+  return (
+    text.length > TEXT_LENGTH_MAX || text.split(/\r\n|\r|\n/, LINES_WHOLE_MAX + 2).length > LINES_WHOLE_MAX
+  );
 }

@@ -88,6 +88,7 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
     warmUp();
   };
   try {
+    await deps.conversation.goOn(() => stopping.aborted);
     const onConflict = () => deps.show(ANOTHER_COPY);
     const polling = poll({ ...deps, bot, stopping, catchingUp, onPolled, onStarted, onConflict });
     return await Promise.race([polling, aborted(stopping)]);

@@ -2,10 +2,13 @@ import type { Ledger } from "../../db/ledger.ts";
 import type { Incoming } from "../conversation/incoming.ts";
 
 /** Why a message becomes no note. */
-export type Why = "too long" | "not text" | "not fetched";
+export type Why = "too long" | "too many lines" | "not text" | "not fetched";
 
 const WORDS: Record<Why, string> = {
-  "too long": "That is more than I read at once, so nothing of it was recorded. Please send it in parts.",
+  "too long":
+    "That is more than I read at once (a message, or a file of 1 MB), so nothing of it was recorded. Please send it in parts.",
+  "too many lines":
+    "That file has more than 2,000 lines, and I take 2,000 at a time. Nothing of it was recorded. Please send it in parts.",
   "not text": "I read text only, so nothing was recorded. A note I would understand: bought dresser 30",
   "not fetched": "I could not fetch that file, so nothing of it was recorded. Please send it again.",
 };

@@ -45,6 +45,12 @@ export class EchoConversation implements Conversation {
     });
   }
 
+  async hearLong(incoming: Incoming): Promise<void> {
+    this.hear(incoming);
+  }
+
+  async goOn(): Promise<void> {}
+
   press(press: Press): void {
     this.#ledger.transaction(() => {
       if (!this.#ledger.claimUpdate(press.update ?? "")) return;

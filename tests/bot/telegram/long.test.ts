@@ -1,0 +1,115 @@
+import { afterEach, describe, expect, it } from "vitest";
+import { createConversation } from "../../../bot/conversation/conversation.ts";
+import { openLog } from "../../../bot/log.ts";
+import type { Ledger } from "../../../db/ledger.ts";
+import type { Standin } from "../../standin/standin.ts";
+import { openTestLedger, startWorkbench, temporaryDirectory, type Workbench } from "./workbench.ts";
+
+const benches: Workbench[] = [];
+afterEach(async () => {
+  for (const each of benches.splice(0)) await each.close();
+});
+
+/** A bot with the real conversation. */
+async function bench(also: { ledger?: Ledger; standin?: Standin } = {}): Promise<Workbench> {
+  const ledger = also.ledger ?? openTestLedger(temporaryDirectory());
+  const deps = { ledger, zone: () => "America/Chicago", currency: "USD", now: Date.now };
+  const conversation = createConversation({ ...deps, log: openLog("silent") });
+  const started = await startWorkbench({ ...also, ledger, hears: conversation });
+  benches.push(started);
+  return started;
+}
+
+/** The most CPU time, in ms, that this process used between two turns of its loop, while something goes on. */
+async function longestTurn(work: () => Promise<unknown>): Promise<number> {
+  let longest = 0;
+  let last = process.cpuUsage();
+  const timer = setInterval(() => {
+    const used = process.cpuUsage(last);
+    last = process.cpuUsage();
+    longest = Math.max(longest, (used.user + used.system) / 1000);
+  }, 1);
+  await work();
+  clearInterval(timer);
+  return longest;
+}
+
+const lamps = (count: number) => Array.from({ length: count }, (_, index) => `bought lamp ${index + 1}`);
+
+describe("a file of many notes", () => {
+  it("is recorded whole, and nothing waits for longer than 200 ms meanwhile", async () => {
+    const { standin, ledger } = await bench();
+    standin.document("warm.txt", lamps(60).join("\n"));
+    await standin.waitForReply("Recorded 60 notes");
+    const longest = await longestTurn(async () => {
+      standin.document("years.txt", `${lamps(1200).join("\n")}\n`);
+      await standin.waitForReply("Recorded 1200 notes: 1200 bought", 170_000);
+    });
+    expect(ledger.books.pieces.size).toBe(1260);
+    expect(longest).toBeLessThan(200);
+  });
+
+  it("of 40,000 is sent back in plain words, as fast", async () => {
+    const { standin, ledger } = await bench();
+    const longest = await longestTurn(async () => {
+      standin.document("all.txt", lamps(40_000).join("\n"));
+      await standin.waitForReply("2,000 at a time");
+    });
+    expect(ledger.books.facts).toHaveLength(0);
+    expect(longest).toBeLessThan(200);
+  });
+
+  it("or one word of 900 kB, as well", async () => {
+    const { standin, ledger } = await bench();
+    const before = process.memoryUsage().rss;
+    const longest = await longestTurn(async () => {
+      standin.document("word.txt", "x".repeat(900_000));
+      await standin.waitForReply("900,000 letters long");
+    });
+    expect(ledger.books.facts).toHaveLength(0);
+    expect(longest).toBeLessThan(200);
+    expect(process.memoryUsage().rss - before).toBeLessThan(200_000_000);
+  });
+
+  it("keeps what goes on about the line before together, and tells what it could not record", async () => {
+    const { standin, ledger } = await bench();
+    const lines = [...lamps(30), "bought desk 30", "listed it at 90", ...Array(30).fill("sold armoire 90")];
+    standin.document("mixed.txt", lines.join("\n"));
+    const answer = await standin.waitForReply("Recorded 32 notes");
+    expect(answer.text).toContain("I would have to ask about it");
+    expect(answer.text).toContain("Not recorded either, lines ");
+    expect(ledger.questions.everyOpen()).toHaveLength(10);
+    expect([...ledger.books.pieces.values()].at(-1)).toMatchObject({ name: "desk", listPrice: 9000 });
+  });
+
+  it("sent twice within minutes counts once", async () => {
+    const { standin, ledger } = await bench();
+    standin.document("a.txt", lamps(40).join("\n"));
+    await standin.waitForReply("Recorded 40 notes");
+    standin.document("a.txt", lamps(40).join("\n"));
+    await standin.waitForReply("it counts once");
+    expect(ledger.books.pieces.size).toBe(40);
+  });
+
+  it("is gone on with where an earlier process stopped", async () => {
+    const first = await bench();
+    const { standin, ledger } = first;
+    standin.document("years.txt", lamps(1500).join("\n"));
+    await standin.waitFor(() => (ledger.books.pieces.size > 50 ? true : undefined));
+    await first.stop();
+    const done = ledger.books.pieces.size;
+    expect(done).toBeLessThan(1500);
+    const second = await bench({ ledger, standin });
+    await standin.waitForReply(`The first ${done} lines were handled before`, 170_000);
+    expect(ledger.books.pieces.size).toBe(1500);
+    expect(ledger.settings.get("longNotes")).toEqual({});
+    await second.close();
+  });
+
+  it("pasted as a message is no different", async () => {
+    const { standin, ledger } = await bench();
+    standin.say(lamps(200).join("\n"));
+    await standin.waitForReply("Recorded 200 notes: 200 bought");
+    expect(ledger.books.pieces.size).toBe(200);
+  });
+});
