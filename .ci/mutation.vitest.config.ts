@@ -5,7 +5,7 @@ export default defineConfig({
   test: {
     root: ".",
     include: [
-      "tests/core/{split,money}.test.ts",
+      "tests/core/{split,money,signs}.test.ts",
       "tests/core/books/*.test.ts",
       "tests/core/answers/{tax,month,loan}.test.ts",
       "tests/books/worked-month.test.ts",
