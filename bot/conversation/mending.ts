@@ -4,7 +4,7 @@ import { asNew } from "../../core/mending/changed.ts";
 import type { Past } from "../../core/mending/past.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { echoOf, impossibleText, keepOutcome } from "./outcome.ts";
-import { isOwner, mayChange, notYours } from "./rights.ts";
+import { isOwner, mayChange, notYours, tellOwner } from "./rights.ts";
 import type { Turn } from "./turn.ts";
 
 /** What a correction may look at beside the books. */
@@ -42,6 +42,11 @@ export function amendFacts(
     return;
   }
   turn.mended = true;
+  const now = result.facts.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
+  tellOwner(
+    turn,
+    now.length > 0 ? `changed ${said.join("; ")} to ${now.join("; ")}` : `took out ${said.join("; ")}`,
+  );
   turn.buttons.push([{ label: "Undo", press: `um:${note}` }]);
   const gone = said.filter((_, index) => !facts.some(({ replaces }) => replaces === voids[index]));
   const isChange = gone.length === 0;
@@ -79,6 +84,7 @@ export function takeBackMend(turn: Turn, mend: number): void {
   }
   turn.changed = true;
   const again = result.facts.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
+  tellOwner(turn, `took back a correction: ${[...again, ...said].join("; ")}`);
   if (said.length > 0) turn.spoken.push(["Taken back:", ...said].join(said.length === 1 ? " " : "\n"));
   if (again.length > 0) turn.spoken.push(["Stands again:", ...again].join(again.length === 1 ? " " : "\n"));
 }

@@ -21,6 +21,8 @@ export const SCRIPT = [
 
 /** No call for this long: the bot has nothing left to do. The chat library waits three seconds after a failed poll. */
 const QUIET_MS = 3500;
+/** A look of the schedule that finds the network down leaves its work to one of the next, each 20 seconds later. */
+const SETTLED_MS = 90_000;
 
 export interface RoundPlan {
   /** Steps at which the process dies, one start after another; the start after the last one lives. */
@@ -153,7 +155,7 @@ async function settled(
   };
   await standin.waitFor(
     isDone,
-    40_000,
+    SETTLED_MS,
     () =>
       `quiet; ${standin.waiting} updates and ${JSON.stringify(readRows(directory, "select * from outbox where sent is null"))} wait`,
   );

@@ -114,6 +114,20 @@ describe("a correction in plain words", () => {
     expect(piece(1)?.price).toBe("60.00");
   });
 
+  test("of the owner's note is not a member's to make, nor to take back", () => {
+    const other = chat.ledger.transaction(() =>
+      chat.ledger.members.add({ user: "1002", name: "Dana", role: "member", joined: 0 }),
+    );
+    chat.say("bought hutch 60");
+    chat.say("hutch actually cost 70", { person: other });
+    expect(piece(1)?.price).toBe("60.00");
+    const changed = chat.say("hutch actually cost 65");
+    const undo = changed.buttons.find(({ label }) => label === "Undo")!;
+    const said = chat.tap({ message: changed.message, press: undo.press, person: other });
+    expect(said.text).toContain("Only they or the owner can change it.");
+    expect(piece(1)?.price).toBe("65.00");
+  });
+
   test("says so where there is no such note, and adds nothing", () => {
     chat.say("bought desk 30");
     expect(chat.say("delete the drive").text).toContain("I find no note like that");
