@@ -145,7 +145,7 @@ export function setZone(turn: Turn, zone: string): void {
 function setMileageRate(turn: Turn, said: string): void {
   const [, year, cents] = /^(\d{4}) (\d{1,3}(?:\.\d{1,3})?)$/.exec(said) ?? [];
   if (!year || !cents) {
-    turn.spoken.push("A year and its cents a mile set a rate, like: mileage rate 2027 74");
+    turn.spoken.push("The year and its cents a mile, like: mileage rate 2027 74");
     return;
   }
   const rates = turn.ledger.settings.get("mileageRates") ?? {};

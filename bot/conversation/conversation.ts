@@ -209,7 +209,7 @@ function readNotes(turn: Turn, text: string, replyRoot: number | undefined): voi
   const twin = twins.find((note) => !isRepeat(note));
   for (const { root } of twins.filter(isRepeat)) closeQuestionsOf(turn, root);
   if (readings.length === 0 || readings.every(isNothing))
-    turn.spoken.push("I see nothing to record there. Like: bought dresser 30");
+    turn.spoken.push("Nothing there for the books. Like:\nbought dresser 30");
   else if (twin) askWhetherAgain(turn, readings, twin);
   else decideAll(turn, mattersOf(readings, turn.today), { root: turn.root, replyRoot });
 }

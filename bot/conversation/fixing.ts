@@ -134,7 +134,7 @@ function questionChoices(question: Question, amount: Cents): FixChoice[] {
 export function fixFact(turn: Turn, id: number, amount: Cents): void {
   const fact = turn.ledger.standingFact(id);
   if (!fact) {
-    turn.spoken.push("That note does not stand any more. Nothing changed.");
+    turn.spoken.push("That note is gone. Nothing changed.");
     return;
   }
   const [before] = echoOf(turn, fact);
@@ -151,7 +151,7 @@ export function fixFact(turn: Turn, id: number, amount: Cents): void {
 export function makeOverhead(turn: Turn, id: number): void {
   const fact = turn.ledger.books.facts.find((standing) => standing.id === id);
   if (fact?.kind !== "spend" || fact.pieces.length === 0) {
-    turn.spoken.push("That stands no more as it was. Nothing changed.");
+    turn.spoken.push("That has changed since. Nothing was done.");
     return;
   }
   const { kind, day, amount, by, data } = fact;

@@ -29,7 +29,7 @@ export function changeLettered(turn: Turn, text: string): boolean {
   if (place === undefined) return false;
   const fact = ledger.factAt(place);
   if (!fact) {
-    turn.spoken.push("That note does not stand any more.");
+    turn.spoken.push("That note is gone.");
     return true;
   }
   const mend = letteredMend(fact, said.said, { text, today });

@@ -64,7 +64,7 @@ export function takeBackMend(turn: Turn, mend: number): void {
   const now = ledger.books.facts.filter((fact) => fact.note === mend);
   const earlier = ledger.voidedBy(mend).filter((fact) => !isReplaced(turn, fact, now));
   if (now.length === 0 && earlier.length === 0) {
-    turn.spoken.push("Nothing of that stands any more.");
+    turn.spoken.push("That is taken back already.");
     return;
   }
   const said = now.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);

@@ -124,7 +124,7 @@ function refuse(turn: Turn, matter: Matter, why: string): void {
     turn.refused.push({
       text: waiting.text,
       line: waiting.line,
-      why: "It goes with the one before: send both again.",
+      why: "It belongs to the note before: send both.",
     });
   }
 }

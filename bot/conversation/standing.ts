@@ -30,7 +30,7 @@ export function takeBackInstance(turn: Turn, place: number): void {
   const { ledger, person, note } = turn;
   const fact = ledger.factAt(place);
   if (!fact) {
-    turn.spoken.push("Nothing of that stands any more.");
+    turn.spoken.push("That is taken back already.");
     return;
   }
   // The place came with a button: only what a standing note recorded, and only for whom it may be changed.

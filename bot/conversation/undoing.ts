@@ -65,7 +65,7 @@ export function takeBack(turn: Turn, root: number, own: boolean): void {
     const nothing = facts.length === 0 ? ", nothing was recorded" : "";
     if (facts.length === 0) offerLast(turn);
     turn.spoken.push(`Dropped${nothing}: ${textsOf(dropped)}`);
-  } else if (facts.length === 0) turn.spoken.push("Nothing of that stands any more.");
+  } else if (facts.length === 0) turn.spoken.push("That is taken back already.");
 }
 
 /** A reply to a correction is about what it corrected, as long as it recorded nothing of its own. */

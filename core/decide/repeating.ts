@@ -128,7 +128,7 @@ function recordFrom(
 
 function askToSetUp(schedule: Schedule, note: RepeatedNote, amount: Cents, { today }: Desk): Decision {
   const from = showDay(schedule.first, today);
-  const prompt = `${repeatedWords(note, amount)} every ${schedule.every} from ${from}. I record it by myself then?`;
+  const prompt = `${repeatedWords(note, amount)} every ${schedule.every} from ${from}. Shall I note it by myself?`;
   const yes: Choice = {
     label: "Yes, set it up",
     words: ["yes"],

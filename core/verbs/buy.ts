@@ -202,7 +202,7 @@ export const buy = defineVerb({
     if (mentions.some((mention) => mention.number !== undefined)) {
       return {
         kind: "refuse",
-        why: "A new piece needs a name: the bot gives it its number. Like: bought dresser 30",
+        why: "A new piece needs a name, its number I give.\nLike: bought dresser 30",
       };
     }
     const made = mentions.flatMap((mention) =>

@@ -161,7 +161,7 @@ function madeOf({ got = [], paid, received }: ReadingOf<"trade">): { made: Made 
   const vague = got.find((mention) => mention.name === undefined || mention.plural);
   if (vague?.name !== undefined)
     return { why: `How many ${pluralOf(vague.name)} did you get? Send it with the number.` };
-  if (vague) return { why: "What you got needs a name: the bot gives it its number." };
+  if (vague) return { why: "What you got needs a name, its number I give." };
   const made = got.flatMap(({ name, traits = [], count = 1 }) =>
     Array.from({ length: count }, () => ({ name: name!, traits })),
   );

@@ -91,7 +91,7 @@ describe("undo", () => {
     chat.press("Undo");
     expect(chat.statement().pieces).toHaveLength(0);
     expect(() => chat.press("Undo")).toThrow("no button Undo");
-    expect(chat.tap({ message, press }).text).toContain("Nothing of that stands");
+    expect(chat.tap({ message, press }).text).toContain("That is taken back already");
   });
 
   test("by the button of a long block it is confirmed first, too", () => {

@@ -51,7 +51,7 @@ describe("a correction in plain words", () => {
     expect(chat.ledger.books.facts).toHaveLength(1);
     expect(chat.press("Undo").text).toContain("Stands again: ");
     expect(chat.ledger.books.facts).toHaveLength(2);
-    expect(chat.press("Undo").text).toContain("Nothing of that stands any more.");
+    expect(chat.press("Undo").text).toContain("That is taken back already.");
     expect(chat.ledger.books.facts).toHaveLength(2);
   });
 
@@ -155,7 +155,7 @@ describe("a list of the last notes", () => {
     expect(chat.say("a was yesterday").text).toContain("on Fri May 8");
     expect(chat.say("a was 18 miles").text).toContain("18 miles");
     expect(chat.say("remove a").text).toContain("Taken out: ");
-    expect(chat.say("remove a").text).toContain("That note does not stand any more.");
+    expect(chat.say("remove a").text).toContain("That note is gone.");
     expect(chat.ledger.books.facts).toHaveLength(3);
     chat.say("undo");
     expect(chat.ledger.books.facts).toHaveLength(4);
