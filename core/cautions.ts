@@ -116,8 +116,12 @@ function calledFor(noted: readonly Noted[]): Called[] {
     if (deposit) called.push(deposit);
     const words = plainWords(each.text);
     if (each.kinds.every((kind) => kind === "retire") && THROWN_AWAY.test(words)) continue;
+    const named = each.pieces.map(({ number, traits, name }): [number, string] => [
+      number,
+      plainWords([...traits, name].join(" ")),
+    ]);
     for (const hazard of HAZARDS) {
-      const pieces = piecesOf(hazard, words, each);
+      const pieces = piecesOf(hazard, { words, named, noted: each });
       if (!pieces) continue;
       const same = called.find((other) => other.hazard.id === hazard.id);
       // A note as typed says again what its facts said; only a fact brings more pieces.
@@ -128,14 +132,17 @@ function calledFor(noted: readonly Noted[]): Called[] {
   return called;
 }
 
-/** The pieces that a hazard is about in a note; null where nothing calls for it. */
-function piecesOf(hazard: Hazard, words: string, noted: Noted): number[] | null {
-  const fits = (piece: string) => hazard.when.some((trigger) => holds(trigger, { words, piece, noted }));
-  const own = noted.pieces.filter(({ traits, name }) => fits(plainWords([...traits, name].join(" "))));
-  if (own.length > 0) return hazard.of === "piece" ? own.map(({ number }) => number) : [];
+/** The pieces that a hazard is about in a note; null where nothing calls for it. `named`: the words of each piece. */
+function piecesOf(
+  { when, of }: Hazard,
+  { words, named, noted }: { words: string; named: readonly [number, string][]; noted: Noted },
+): number[] | null {
+  const fits = (piece: string) => when.some((trigger) => holds(trigger, { words, piece, noted }));
+  const own = named.filter(([, piece]) => fits(piece));
+  if (own.length > 0) return of === "piece" ? own.map(([number]) => number) : [];
   // The words may describe the one piece better than its name on the books does.
-  if (noted.pieces.length > 1 || !fits(words)) return null;
-  return hazard.of === "piece" ? noted.pieces.map(({ number }) => number) : [];
+  if (named.length > 1 || !fits(words)) return null;
+  return of === "piece" ? named.map(([number]) => number) : [];
 }
 
 function holds(
