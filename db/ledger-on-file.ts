@@ -182,6 +182,15 @@ export class LedgerOnFile implements Ledger {
     return this.#loaded().byId.get(id) ?? null;
   }
 
+  newestFact(fits: (fact: Fact) => boolean): Fact | null {
+    const { byId } = this.#loaded();
+    for (let id = this.#next.fact - 1; id > 0; id -= 1) {
+      const fact = byId.get(id);
+      if (fact && fits(fact)) return fact;
+    }
+    return null;
+  }
+
   standingFactsOf(root: number): Fact[] {
     return this.#standing(this.#factsOf.get(root));
   }

@@ -58,6 +58,8 @@ export interface LedgerReader {
   factById(id: number): Fact | null;
   /** A fact that stands. */
   standingFact(id: number): Fact | null;
+  /** The fact recorded last, of those that stand and fit. Looked for from the end: nearly always one of the last few. */
+  newestFact(fits: (fact: Fact) => boolean): Fact | null;
   /** What stands of a message (by the id of its first revision), in fold order. */
   standingFactsOf(root: number): Fact[];
   /** What stands that a message (by the id of its first revision) recorded only as an answer about another one. */

@@ -42,10 +42,7 @@ export function newestFact(
   { ledger, person }: Turn,
   fits: (fact: Fact) => boolean = () => true,
 ): Fact | undefined {
-  let newest: Fact | undefined;
-  for (const fact of ledger.books.facts)
-    if (fact.author === person && fact.id > (newest?.id ?? 0) && fits(fact)) newest = fact;
-  return newest;
+  return ledger.newestFact((fact) => fact.author === person && fits(fact)) ?? undefined;
 }
 
 /** Keeps what a question was about, for an "it" after it. */
