@@ -16,6 +16,7 @@ export const TABLE_NAMES = [
   "months",
   "loan",
   "loan journal",
+  "standing notes",
   "miles",
   "spending by tax line",
   "pictures",

@@ -3,8 +3,10 @@ import type { Fact } from "../../core/books/facts.ts";
 import { accruedOn, balanceOn } from "../../core/books/loan.ts";
 import { monthRows } from "../../core/books/month.ts";
 import { costOf, proceedsOf, profitOf, statusOf } from "../../core/books/piece.ts";
-import type { Day } from "../../core/calendar.ts";
+import { amountOnDay, nextDue } from "../../core/books/standing.ts";
+import { addDays, type Day } from "../../core/calendar.ts";
 import { verbOf } from "../../core/decide/decide.ts";
+import { standingName } from "../../core/decide/standing.ts";
 import type { OwnerRates } from "../../core/mileage.ts";
 import { mileageRateOn, valueOfMiles } from "../../core/mileage.ts";
 import type { Kind } from "../../core/notes/reading.ts";
@@ -50,6 +52,7 @@ export function tablesOf(books: Books, asked: TablesAsked): Table[] {
     monthsTable(books, asked.through),
     loansTable(books, asked.through),
     loanJournalTable(books),
+    standingTable(books, asked.through),
     milesTable(books, asked),
     taxLinesTable(books, asked),
     picturesTable(books, asked.pictures),
@@ -139,6 +142,24 @@ function journalTable(books: Books): Table {
 function wordsOf(fact: Fact): string | null {
   const said = verbOf(fact.kind as Kind)?.said as ((of: Fact) => string | null) | undefined;
   return said?.(fact) ?? null;
+}
+
+/** What records itself, as it stands on a day. */
+function standingTable(books: Books, through: Day): Table {
+  return tableOf(
+    "standing notes",
+    [...books.standing.values()],
+    [
+      ["what", "text", ({ note }) => standingName(note)],
+      ["kind", "text", ({ note }) => note.kind],
+      ["amount", "cents", (standing) => amountOnDay(standing, through)],
+      ["every", "text", ({ every }) => every],
+      ["first", "day", ({ first }) => first],
+      ["next", "day", (standing) => nextDue(standing, addDays(through, 1))],
+      ["stopped from", "day", ({ stopped }) => stopped],
+      ["by", "text", ({ by }) => by],
+    ],
+  );
 }
 
 function monthsTable(books: Books, through: Day): Table {

@@ -134,6 +134,7 @@ function moneyLines(each: Readonly<Piece>): string[] {
   const parts = [
     each.sold ? `sold ${show(each.sales)}` : null,
     each.depositsKept === 0 ? null : `deposits kept ${show(each.depositsKept)}`,
+    each.owed === 0 ? null : `still owed ${show(each.owed)}`,
     each.refunds === 0 ? null : `refunds ${show(-each.refunds)}`,
     each.fees === 0 ? null : `fees ${show(-each.fees)}`,
   ].filter((part) => part !== null);

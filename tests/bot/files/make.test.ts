@@ -101,9 +101,9 @@ test("the export command writes its files beside a running bot, and overwrites n
   const environment = { DATA_DIR: directory, TIME_ZONE: "America/Chicago" };
   const first = await ended(runsProgram("export", [to], environment));
   expect(first).toMatchObject({ code: 0, err: "" });
-  expect(first.out).toMatch(/^Wrote 9 files to /);
+  expect(first.out).toMatch(/^Wrote 10 files to /);
   const names = readdirSync(to);
-  expect(names).toHaveLength(9);
+  expect(names).toHaveLength(10);
   expect(statSync(join(to, names[0]!)).mode & 0o777).toBe(0o600);
 
   const csv = names.find((name) => name.endsWith("-pieces.csv"))!;

@@ -221,3 +221,15 @@ test("empty books make an empty workbook that opens", async () => {
   const book = await readBack(new Ledger());
   expect(book.worksheets.map(({ rowCount }) => rowCount)).toEqual(TABLE_NAMES.map(() => 1));
 });
+
+test("what records itself has a sheet of its own, with what is next", async () => {
+  const ledger = workshop();
+  const note = { kind: "spend", what: "storage", category: "storage" } as const;
+  const place = ledger.add("repeat", "2026-04-05", {
+    amount: 6000,
+    data: { every: "month", first: "2026-04-05", note },
+  }).place;
+  ledger.add("repeat", "2026-05-20", { amount: 6500, data: { of: place, from: "2026-05-20" } });
+  const [row] = rowsOf(await readBack(ledger), "standing notes");
+  expect(row).toMatchObject({ what: "storage", kind: "spend", amount: 65, every: "month" });
+});
