@@ -81,6 +81,11 @@ export const loan = defineVerb({
         without: ["piece"],
       },
       { say: ["new", "add"], with: ["loan"], without: ["piece"], light: true },
+      {
+        say: ["owe", "i owe", "still owe", "i still owe"],
+        with: ["loan", "number", "percent"],
+        without: ["piece"],
+      },
       { with: ["loan", "number", "percent"], without: ["piece"] },
     ],
     slots: { rate: "percent", loan: "loan", balance: "money" },

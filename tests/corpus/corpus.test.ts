@@ -22,6 +22,7 @@ const CORPORA = [
   "household.jsonl",
   "rarer.jsonl",
   "continued.jsonl",
+  "daily.jsonl",
   "deals.jsonl",
 ];
 

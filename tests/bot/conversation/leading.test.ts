@@ -28,6 +28,13 @@ test("the first chat leads: three notes, the loan with its rate, the time zone b
   expect(chat.say("bought lamp 5").text).toBe("Bought #2 lamp, 5.00");
 });
 
+test("the loan is taken as a person says it, the rate with it", () => {
+  expect(chat.say("I owe 14,600 on my student loan at 5.8 percent").text).toMatch(
+    /^Loan "student": 14,600\.00 at 5\.8%/,
+  );
+  expect(chat.statement().loans).toMatchObject([{ name: "student", rate: "5.8", balance: "14600.00" }]);
+});
+
 test("what is settled is passed over, and a no leads on", () => {
   chat.say("start");
   chat.ledger.settings.set("timeZone", "America/Chicago");
