@@ -101,16 +101,34 @@ export class LedgerIndex {
     net: [],
     sold: [],
   };
+  /** The place of each fact in the order of recording, kept apart: looking through all facts for it is slow. */
+  readonly places: number[] = [];
   readonly pieceFacts = new Map<number, PieceFacts>();
   readonly words = noWords();
   /** Grows whenever a word of the ledger is new. */
   wordsRevision = 0;
+  /** Answers worked out since the last note. */
+  readonly results = new Map<string, unknown>();
+  readonly #sums = new Map<Journal, number[]>();
   readonly #facts: Fact[] = [];
+
+  /** The sum of the first so many entries of a journal, for every count of them. */
+  sumsOf(journal: Journal): readonly number[] {
+    const entries = this.journals[journal];
+    let sums = this.#sums.get(journal);
+    if (!sums) {
+      sums = [0];
+      this.#sums.set(journal, sums);
+    }
+    for (let at = sums.length - 1; at < entries.length; at += 1) sums.push(sums[at]! + entries[at]!.units);
+    return sums;
+  }
 
   /** Whether all that was indexed still stands at the head of these facts. */
   isHeadOf(facts: readonly Fact[]): boolean {
-    if (this.#facts.length > facts.length) return false;
-    for (let at = 0; at < this.#facts.length; at += 1) if (this.#facts[at] !== facts[at]) return false;
+    const own = this.#facts;
+    if (own.length > facts.length) return false;
+    for (let at = own.length - 1; at >= 0; at -= 1) if (own[at] !== facts[at]) return false;
     return true;
   }
 
@@ -140,6 +158,7 @@ export class LedgerIndex {
 
   #take(books: Books, fact: Fact): void {
     this.#facts.push(fact);
+    this.places.push(fact.place);
     this.#learn(books, fact);
     for (const number of fact.pieces) this.#note(number, fact);
     const postings = books.postings.get(fact.id) ?? [];
@@ -273,9 +292,19 @@ export function indexOf(books: Books): LedgerIndex {
 /** The entries from one day through another, both counted: they stand in the order of their days. */
 export function entriesIn(entries: readonly Entry[], from: Day | null, to: Day | null): readonly Entry[] {
   if (from === null && to === null) return entries;
+  const { start, end } = placesIn(entries, from, to);
+  return entries.slice(start, end);
+}
+
+/** Where the entries of a stretch of days begin and end. */
+export function placesIn(
+  entries: readonly Entry[],
+  from: Day | null,
+  to: Day | null,
+): { start: number; end: number } {
   const start = from === null ? 0 : firstAt(entries, (day) => day >= from);
   const end = to === null ? entries.length : firstAt(entries, (day) => day > to);
-  return entries.slice(start, end);
+  return { start, end };
 }
 
 function firstAt(entries: readonly Entry[], holds: (day: Day) => boolean): number {

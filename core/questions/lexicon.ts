@@ -1,7 +1,7 @@
 import type { Entry, Roles } from "../notes/lexicon.ts";
 import { pluralOf, shorthands, singularOf, tradeLexicon } from "../notes/lexicon.ts";
 import type { Category } from "../notes/reading.ts";
-import { makeSpeller, type Speller, slipsBetween } from "../notes/spelling.ts";
+import { isNearSpelling, slipsBetween } from "../notes/spelling.ts";
 import { ORDINARY } from "../notes/words/ordinary.ts";
 
 /*
@@ -9,12 +9,51 @@ import { ORDINARY } from "../notes/words/ordinary.ts";
  * what stands here, so that the lexicon can change its shape without the questions noticing.
  */
 
-export type { Speller };
 export { pluralOf, singularOf, slipsBetween };
 
-/** A speller over some words; ordinary words of English are taken as typed. */
+/** Finds the one known word that a typed word is a slip away from. */
+export interface Speller {
+  /** Whether the word is known, or an ordinary one that is taken as typed. */
+  isSettled(word: string): boolean;
+  /** The known word meant, or null: known already, too short, or more than one would do. */
+  meant(word: string): string | null;
+}
+
+/**
+ * A speller over some words. It is asked of few words, so that it looks through those of the same first letter
+ * instead of keeping every way to misspell every word.
+ */
 export function spellerOf(vocabulary: Iterable<string>): Speller {
-  return makeSpeller(vocabulary, ORDINARY);
+  const known = new Set(vocabulary);
+  const byLetter = new Map<string, string[]>();
+  for (const word of known) {
+    const list = byLetter.get(word[0] ?? "");
+    if (list) list.push(word);
+    else byLetter.set(word[0] ?? "", [word]);
+  }
+  const isSettled = (word: string): boolean => known.has(word) || ORDINARY.has(word);
+  const meant = (word: string): string | null => {
+    if (isSettled(word)) return null;
+    let best: string | null = null;
+    let fewest = Number.POSITIVE_INFINITY;
+    for (const candidate of byLetter.get(word[0] ?? "") ?? []) {
+      if (Math.abs(candidate.length - word.length) > 2 || !isNearSpelling(word, candidate)) continue;
+      const slips = slipsBetween(word, candidate);
+      if (slips < fewest) {
+        best = candidate;
+        fewest = slips;
+      } else if (slips === fewest) best = samePlain(best, candidate);
+    }
+    return best;
+  };
+  return { isSettled, meant };
+}
+
+/** Two words as near as each other settle nothing, unless one only goes on from the other ("deposit", "deposits"). */
+function samePlain(a: string | null, b: string): string | null {
+  if (a === null) return null;
+  if (a.startsWith(b)) return b;
+  return b.startsWith(a) ? a : null;
 }
 
 /** What a word or phrase of the trade may stand for; which of it holds, the question decides. */

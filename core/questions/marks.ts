@@ -137,7 +137,7 @@ function meantWord(word: string, { speller, own }: Vocabulary, forms: ReadonlyMa
   if (form !== undefined) return form;
   const common = spellerOfCommon().meant(word);
   if (common !== null) return isMereFiller(common) && slipsBetween(word, common) > SLIGHT ? word : common;
-  return spellerOfCommon().settled(word) ? word : (speller.meant(word) ?? word);
+  return spellerOfCommon().isSettled(word) ? word : (speller.meant(word) ?? word);
 }
 
 /** Two letters swapped or a vowel lost: beyond that a word is not taken for one that means nothing. */

@@ -50,6 +50,13 @@ function fromJournal(journal: Journal): Maker {
     );
 }
 
+/** The pieces that may be meant: where they are named by number, only those are looked at. */
+function piecesFor({ books }: Desk, { filters }: Query): Iterable<Readonly<Piece>> {
+  const named = filters.find(({ dimension, not }) => dimension === "piece" && !not);
+  if (!named) return books.pieces.values();
+  return named.values.flatMap((value) => books.pieces.get(Number(value)) ?? []);
+}
+
 /** Subjects of single pieces, where `of` gives a day and a value. */
 function ofPieces(
   of: (
@@ -57,9 +64,10 @@ function ofPieces(
     desk: Desk,
   ) => { day: string | null; units: number | null; fact?: Fact | null; per?: number },
 ): Maker {
-  return (desk, { period }) => {
+  return (desk, query) => {
+    const { period } = query;
     const subjects: Subject[] = [];
-    for (const piece of desk.books.pieces.values()) {
+    for (const piece of piecesFor(desk, query)) {
       const { day, units, fact = null, per } = of(piece, desk);
       if (day === null || units === null || !isIn(period, day)) continue;
       subjects.push({ day, piece, fact, units, ...(per === undefined ? {} : { per }) });
@@ -80,10 +88,10 @@ function profitSubject(piece: Readonly<Piece>, desk: Desk) {
 
 /** All pieces as they stand on the last day of the period. */
 function inStock(of: (piece: Readonly<Piece>, desk: Desk) => number | null): Maker {
-  return (desk, { period }) => {
-    const then = deskOn(desk, period?.to ?? null);
+  return (desk, query) => {
+    const then = deskOn(desk, query.period?.to ?? null);
     const subjects: Subject[] = [];
-    for (const piece of then.books.pieces.values()) {
+    for (const piece of piecesFor(then, query)) {
       const units = of(piece, then);
       if (units === null) continue;
       subjects.push({ day: piece.bought, piece, fact: then.index.of(piece.number).buy, units });

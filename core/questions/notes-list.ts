@@ -1,6 +1,6 @@
 import type { Books } from "../books/books.ts";
 import type { Fact, FactKind } from "../books/facts.ts";
-import { inFoldOrder, newPiecesOf } from "../books/facts.ts";
+import { newPiecesOf } from "../books/facts.ts";
 import { labelOf } from "../books/label.ts";
 import type { Day } from "../calendar.ts";
 import { showDay } from "../calendar.ts";
@@ -99,9 +99,11 @@ function lineOf(books: Books, fact: Fact, isFee: boolean): NoteLine {
 }
 
 /** Whether a fact is among those asked for, any of its pieces being enough. */
-function isAsked(desk: Desk, fact: Fact, { filters, period }: NotesAsked): boolean {
+function isAsked(desk: Desk, fact: Fact, { kinds, filters, period }: NotesAsked): boolean {
+  if (kinds && !kinds.has(fact.kind) && !isFee(fact, kinds)) return false;
   if (!isIn(period, fact.day)) return false;
   if (desk.hidesMoney && fact.author !== desk.me && isOwnersFact(fact.kind)) return false;
+  if (filters.length === 0) return true;
   const pieces =
     fact.pieces.length > 0 ? fact.pieces.map((number) => desk.books.pieces.get(number) ?? null) : [null];
   const loan =
@@ -118,21 +120,40 @@ function isAsked(desk: Desk, fact: Fact, { filters, period }: NotesAsked): boole
   });
 }
 
+/** A sale is among expenses for its fee alone. */
+function isFee(fact: Fact, kinds: NotesAsked["kinds"]): boolean {
+  return kinds?.has("fee") === true && fact.kind === "sell" && (fact.data.fee ?? 0) > 0;
+}
+
 /** The notes asked for, newest first: by their days, or, where only the last are asked for, as they were recorded. */
 export function listNotes(desk: Desk, asked: NotesAsked): NoteLine[] {
   const { kinds, last } = asked;
-  const lines: NoteLine[] = [];
-  const facts =
-    last === null
-      ? [...desk.books.facts].reverse()
-      : [...desk.books.facts].sort((a, b) => b.place - a.place || b.id - a.id);
-  for (const fact of facts) {
-    if (last !== null && lines.length >= last) break;
-    const isFee = kinds?.has("fee") === true && fact.kind === "sell" && (fact.data.fee ?? 0) > 0;
-    if (kinds && !kinds.has(fact.kind) && !isFee) continue;
-    if (isAsked(desk, fact, asked)) lines.push(lineOf(desk.books, fact, isFee));
+  const found: Fact[] = [];
+  const { facts } = desk.books;
+  const { places } = desk.index;
+  const from = asked.period?.from ?? null;
+  // The place of the earliest recorded one that is kept: what was recorded before it needs no further look.
+  let least = -1;
+  // Facts stand in the order of their days: from the newest back, as far as the period goes.
+  for (let at = facts.length - 1; at >= 0; at -= 1) {
+    if (places[at]! < least) continue;
+    const fact = facts[at]!;
+    if (from !== null && fact.day < from) break;
+    if (!isAsked(desk, fact, asked)) continue;
+    if (last === null) found.push(fact);
+    else keepLatest(found, fact, last);
+    if (last !== null && found.length >= last) least = found.at(-1)!.place;
   }
-  return last === null ? lines.sort((a, b) => inFoldOrder(b.fact, a.fact)) : lines;
+  return found.map((fact) => lineOf(desk.books, fact, isFee(fact, kinds) && !kinds?.has("sell")));
+}
+
+/** Puts a fact among the last recorded ones, of which only so many are kept. */
+function keepLatest(found: Fact[], fact: Fact, most: number): void {
+  const isLater = (other: Fact): boolean =>
+    other.place < fact.place || (other.place === fact.place && other.id < fact.id);
+  const at = found.findIndex(isLater);
+  found.splice(at < 0 ? found.length : at, 0, fact);
+  if (found.length > most) found.pop();
 }
 
 /** A line as a reply shows it: "Sat May 9: sold #5 black bench 157.00". */

@@ -51,7 +51,11 @@ export function leftOver(
 
 /** The pieces that filters leave, by number. */
 export function piecesOf(desk: Desk, filters: readonly Filter[]): Readonly<Piece>[] {
-  return [...desk.books.pieces.values()]
+  const named = filters.find(({ dimension, not }) => dimension === "piece" && !not);
+  const all = named
+    ? named.values.flatMap((value) => desk.books.pieces.get(Number(value)) ?? [])
+    : [...desk.books.pieces.values()];
+  return all
     .filter((piece) =>
       passes({ day: piece.bought, piece, fact: null, units: 0 }, filters, {
         desk,

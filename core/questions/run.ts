@@ -9,6 +9,7 @@ import { groupings, isTime, labelsBetween, spanOf, UNKNOWN } from "./groupings.t
 import { salePriceOf } from "./ledger-index.ts";
 import { type Measure, measures, salePrices } from "./measures.ts";
 import type { Figure, Filter, Grouping, Query, Side, Unit } from "./query.ts";
+import { quickTotal } from "./totals.ts";
 
 /** What a query comes to. */
 export interface Result {
@@ -111,8 +112,22 @@ function unitsOf(query: Query, subject: Subject): number {
   return query.measure === "reached" ? Math.round(subject.units) : subject.units;
 }
 
-/** Runs a query on the books. */
+/** Runs a query on the books. What was asked before of the same books on the same day is not worked out again. */
 export function runQuery(desk: Desk, query: Query): Result {
+  const key = `${desk.today} ${desk.books.facts.length} ${JSON.stringify({ ...query, picture: false, yesNo: false })}`;
+  const { results } = desk.index;
+  const kept = results.get(key) as Result | undefined;
+  if (kept) return kept;
+  if (results.size >= RESULTS_KEPT) results.clear();
+  const result = quickTotal(desk, query) ?? workOut(desk, query);
+  results.set(key, result);
+  return result;
+}
+
+/** Answers kept for each ledger: more are not asked between two notes. */
+const RESULTS_KEPT = 200;
+
+function workOut(desk: Desk, query: Query): Result {
   if (query.beside.length > 0) return runBeside(desk, query);
   const measure = measures[query.measure];
   const subjects = subjectsOf(desk, query);

@@ -1,5 +1,6 @@
 import { createConversation } from "../../bot/conversation/conversation.ts";
 import { answers } from "../../core/answers/list.ts";
+import { answer as ask } from "../../core/questions/ask.ts";
 import { openLedger } from "../../db/open.ts";
 import { type BenchLedger, openBenchLedger } from "./ledgers.ts";
 import { medianOf } from "./notes.ts";
@@ -106,6 +107,18 @@ export function benchAged(years: number, rounds = 20): AgedTimes {
   }
 }
 
+/** Questions in plain words, with and without a filter. */
+const IN_WORDS: readonly string[] = [
+  "how much did i make ever",
+  "profit by kind",
+  "paint since june",
+  "how many dressers did i sell",
+  "average sale",
+  "best month",
+  "last 5 notes",
+  "tied up",
+];
+
 function questions({
   ledger,
   end,
@@ -117,7 +130,12 @@ function questions({
     const question = { kind: "ask" as const, about, text: about, line: 0 };
     return { about, milliseconds: medianOfRounds(5, () => timed(() => answer({ ...of, question }))) };
   });
-  const slowest = timesOf.reduce((a, b) => (b.milliseconds > a.milliseconds ? b : a));
+  const desk = { books: ledger.books, today: end, currency: "USD", people: [], me: 1, mileageRates: {} };
+  const inWords = IN_WORDS.map((about) => ({
+    about,
+    milliseconds: medianOfRounds(5, () => timed(() => ask(about, desk))),
+  }));
+  const slowest = [...timesOf, ...inWords].reduce((a, b) => (b.milliseconds > a.milliseconds ? b : a));
   const monthAgain = timesOf.find(({ about }) => about === "month")!.milliseconds;
   return { slowestQuestion: slowest.milliseconds, slowest: slowest.about, monthAgain };
 }

@@ -27,7 +27,7 @@ function asked(question: string) {
 
 test("a chart of profit by month shows the same amounts as its caption", async () => {
   const { answered, said } = asked("chart of profit by month");
-  expect(answered.text.split("\n")[0]).toBe("Made, ever: 57.50 (1 piece)");
+  expect(answered.text.split("\n")[0]).toBe("Made, ever: 57.50");
   const svg = drawChart(answered.chart!);
   expect(svg).toContain("May 2026");
   expect(svg).toContain("57.50");
