@@ -1,4 +1,5 @@
 import { Decimal } from "decimal.js";
+import { firstIndex } from "./books/exchange.ts";
 import type { Fact } from "./books/facts.ts";
 import { shareOfMiles } from "./books/shares.ts";
 import type { Day } from "./calendar.ts";
@@ -91,16 +92,18 @@ export function addMiles(
   };
 }
 
-/** The drives among facts from one day through another (both counted). */
+/** The drives among facts, in the order in which they fold, from one day through another (both counted). */
 export function drivesOf(
   facts: readonly Fact[],
   { from, through }: { from: Day; through: Day },
 ): { day: Day; miles: Decimal }[] {
-  return facts.flatMap((fact) =>
-    fact.kind === "drive" && fact.day >= from && fact.day <= through
-      ? [{ day: fact.day, miles: new Decimal(fact.data.miles) }]
-      : [],
-  );
+  const first = firstIndex(facts, (fact) => fact.day >= from);
+  const end = firstIndex(facts, (fact) => fact.day > through);
+  return facts
+    .slice(first, end)
+    .flatMap((fact) =>
+      fact.kind === "drive" ? [{ day: fact.day, miles: new Decimal(fact.data.miles) }] : [],
+    );
 }
 
 /** A piece's share of the drives that name it, split exactly over the pieces of each. */

@@ -80,5 +80,7 @@ function hourlyLine(piece: Readonly<Piece>): string {
 }
 
 function top(pieces: readonly Readonly<Piece>[], by: (piece: Readonly<Piece>) => Cents): Readonly<Piece>[] {
-  return [...pieces].sort((a, b) => by(b) - by(a) || a.number - b.number).slice(0, BEST_LINES_MAX);
+  const valued = pieces.map((piece) => ({ piece, value: by(piece) }));
+  valued.sort((a, b) => b.value - a.value || a.piece.number - b.piece.number);
+  return valued.slice(0, BEST_LINES_MAX).map(({ piece }) => piece);
 }
