@@ -76,6 +76,9 @@ const updates = fc
   .tuple(fc.oneof(fc.constantFrom(...KINDS), fc.constant("message")), fc.oneof(messages, others))
   .map(([kind, content]) => ({ [kind]: content }));
 
+/** As many as `UPDATES` says, in the long run 20,000. */
+const UPDATES = Number(process.env["UPDATES"] ?? (process.env["LONG"] ? 20_000 : 1500));
+
 let bench: Workbench;
 beforeAll(async () => {
   bench = await startWorkbench();
@@ -84,9 +87,9 @@ afterAll(() => bench.close());
 
 it("no update stops the bot", async () => {
   const { standin, conversation } = bench;
-  const drawn = fc.sample(updates, { numRuns: 1500, seed: 20260509 });
+  const drawn = fc.sample(updates, { numRuns: UPDATES, seed: 20260509 });
   for (const update of drawn) standin.update(JSON.parse(JSON.stringify(update)) as Partial<Update>);
-  await standin.waitFor(() => standin.waiting <= 100 || undefined, 60_000);
+  await standin.waitFor(() => standin.waiting <= 100 || undefined, 170_000);
   const from = { id: 777, first_name: "Wren" };
   bench.ledger.members.add({ user: "777", name: "Wren", role: "member", joined: 0 });
   standin.say("bought dresser 30", { from });
