@@ -100,7 +100,8 @@ function unpaid(taken: Taken): Reading | null {
 /** Half where no other share is said. "gave dad half the profit, 20": the amount told may not be what the books say. */
 function shared(taken: Taken): Reading | null {
   const { tokens, pieces, who, amounts, bracket } = taken;
-  if (who.name === undefined || pieces.length === 0) return null;
+  // "dresser earnings to date" asks for them.
+  if (who.name === undefined || who.name === "date" || pieces.length === 0) return null;
   const [paid, ...others] = [...amounts, ...bracket];
   if (others.length > 0) return null;
   const said = tokens.map(({ text }) => SHARES[text]).find((percent) => percent !== undefined);
