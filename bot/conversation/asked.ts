@@ -40,9 +40,9 @@ function spokenOf({ ledger, person, today }: Turn, replyRoot: number | undefined
 
 /** A note that is whole is never taken for a question; one that says too little, and asks, may be. */
 function mayAsk(reading: Reading, sounds: boolean): boolean {
-  return (
-    reading.kind === "ask" || reading.kind === "unclear" || (sounds && (reading.missing?.length ?? 0) > 0)
-  );
+  // A share of a profit is only shown at first: "earnings to date" asks sooner than it shares with anybody.
+  if (reading.kind === "ask" || reading.kind === "unclear" || reading.kind === "share") return true;
+  return sounds && (reading.missing?.length ?? 0) > 0;
 }
 
 /**
