@@ -1,5 +1,5 @@
 import { Decimal } from "decimal.js";
-import { firstIndex } from "./books/exchange.ts";
+import { factsOf } from "./books/exchange.ts";
 import type { Fact } from "./books/facts.ts";
 import { shareOfMiles } from "./books/shares.ts";
 import type { Day } from "./calendar.ts";
@@ -97,13 +97,9 @@ export function drivesOf(
   facts: readonly Fact[],
   { from, through }: { from: Day; through: Day },
 ): { day: Day; miles: Decimal }[] {
-  const first = firstIndex(facts, (fact) => fact.day >= from);
-  const end = firstIndex(facts, (fact) => fact.day > through);
-  return facts
-    .slice(first, end)
-    .flatMap((fact) =>
-      fact.kind === "drive" ? [{ day: fact.day, miles: new Decimal(fact.data.miles) }] : [],
-    );
+  return factsOf(facts, { from, through }).flatMap((fact) =>
+    fact.kind === "drive" ? [{ day: fact.day, miles: new Decimal(fact.data.miles) }] : [],
+  );
 }
 
 /** A piece's share of the drives that name it, split exactly over the pieces of each. */

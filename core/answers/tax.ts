@@ -1,5 +1,5 @@
 import type { Books } from "../books/books.ts";
-import type { Fact } from "../books/facts.ts";
+import { factsOf, firstIndex } from "../books/exchange.ts";
 import { monthRows, taxPercentOn } from "../books/month.ts";
 import type { Day } from "../calendar.ts";
 import { showDay } from "../calendar.ts";
@@ -76,8 +76,9 @@ function taxYearOf(books: Books, year: string, today: Day, ownerRates: OwnerRate
   const sum = sumOfRows(monthRows(books, today).filter((row) => row.month.startsWith(year)));
   const { buyersOwe } = sum;
   const booksNet = sum.flipProfit + sum.otherIncome - buyersOwe;
-  const isTrade = (fact: Fact) => fact.kind === "trade" && fact.day >= span.from && fact.day <= span.through;
-  const traded = books.facts.filter(isTrade).reduce((total, { amount = 0 }) => total + amount, 0);
+  const traded = factsOf(books.facts, span)
+    .filter(({ kind }) => kind === "trade")
+    .reduce((total, { amount = 0 }) => total + amount, 0);
   const vehicle = vehicleCostCovered(books, span);
   const miles = addMiles(drivesOf(books.facts, span), ownerRates);
   return {
@@ -98,7 +99,8 @@ function answerTax({ question, books, today, currency, mileageRates }: Asked): A
   const year = question.year ?? question.month?.slice(0, 4) ?? today.slice(0, 4);
   if (year > today.slice(0, 4)) return reply([`${year} has not begun yet.`]);
   const name = year === today.slice(0, 4) ? `${year} so far` : year;
-  if (!books.facts.some((fact) => fact.day.startsWith(year))) return noMoney(books, `Tax ${name}`);
+  if (!books.facts[firstIndex(books.facts, ({ day }) => day >= year)]?.day.startsWith(year))
+    return noMoney(books, `Tax ${name}`);
   const view = taxYearOf(books, year, today, mileageRates);
   return reply([
     `Tax ${name}, an estimate:`,

@@ -1,4 +1,4 @@
-import { type Month, monthOf } from "../calendar.ts";
+import { type Day, type Month, monthOf } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import { amountOf, type Fact, inFoldOrder } from "./facts.ts";
 import { addToMonth, BooksInHand, type Changes } from "./hand.ts";
@@ -81,6 +81,14 @@ export function firstIndex<T>(list: readonly T[], isFrom: (each: T) => boolean):
     else low = middle + 1;
   }
   return low;
+}
+
+/** The facts, of some in fold order, from one day through another (both counted). */
+export function factsOf(facts: readonly Fact[], { from, through }: { from: Day; through: Day }): Fact[] {
+  return facts.slice(
+    firstIndex(facts, ({ day }) => day >= from),
+    firstIndex(facts, ({ day }) => day > through),
+  );
 }
 
 interface Touched {

@@ -9,7 +9,8 @@ import { piecesOf } from "./echo.ts";
  * amount that came in, where any owes so much.
  */
 export function salesOwing(books: Books, said: { amount?: Cents; buyer?: string } = {}): FactOf<"sell">[] {
-  const owing = books.facts.filter(
+  const isOwed = [...books.pieces.values()].some((piece) => piece.owed > 0);
+  const owing = (isOwed ? books.facts : []).filter(
     (fact): fact is FactOf<"sell"> =>
       fact.kind === "sell" && owedByBuyers(piecesOf(books, fact)) > 0 && isLastSale(books, fact),
   );
