@@ -4,6 +4,7 @@ import { createConversation } from "../../../bot/conversation/conversation.ts";
 import { openLog } from "../../../bot/log.ts";
 import { startSchedule } from "../../../bot/schedule/schedule.ts";
 import { createCatchingUp } from "../../../bot/telegram/catching-up.ts";
+import { signed } from "../../../core/answers/wording.ts";
 import { buy, record, sell } from "../../db/ledgers.ts";
 import { startStandin } from "../../standin/standin.ts";
 import { openTestLedger, startWorkbench, temporaryDirectory, type Workbench } from "./workbench.ts";
@@ -41,7 +42,7 @@ describe("down over the end of a month", () => {
       benches.push(bench);
       const told = await standin.waitForReply("October 2026", 60_000);
       const spent = (count * (count + 1)) / 2;
-      expect(told.text).toContain(`overhead took ${spent.toLocaleString("en-US")}.00`);
+      expect(told.text).toContain(`October 2026: ${signed(1500 - spent * 100)}, 1 flipped`);
       await standin.close();
     },
     90_000,
