@@ -1,4 +1,5 @@
 import { readMessage } from "../core/notes/read.ts";
+import { warmQuestions } from "../core/questions/ask.ts";
 import { verbs } from "../core/verbs/list.ts";
 import type { Ledger } from "../db/ledger.ts";
 import { failureText, type Log } from "./log.ts";
@@ -36,7 +37,10 @@ export function warmUp(): void {
   const examples = verbs.map(({ example }) => example);
   const next = () => {
     const example = examples.pop();
-    if (example === undefined) return;
+    if (example === undefined) {
+      warmQuestions();
+      return;
+    }
     readMessage(example, "2026-05-09");
     setImmediate(next);
   };

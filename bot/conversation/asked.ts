@@ -38,11 +38,26 @@ function spokenOf({ ledger, person, today }: Turn, replyRoot: number | undefined
   return pieces.size === 1 ? [...pieces][0]! : null;
 }
 
-/** A note that is whole is never taken for a question; one that says too little, and asks, may be. */
-function mayAsk(reading: Reading, sounds: boolean): boolean {
-  // A share of a profit is only shown at first: "earnings to date" asks sooner than it shares with anybody.
+/**
+ * A note that is whole is never taken for a question; one that says too little may be, where its words ask. A share
+ * of a profit is only shown at first: "earnings to date" asks sooner than it shares with anybody.
+ */
+function mayAsk(reading: Reading, asks: boolean): boolean {
   if (reading.kind === "ask" || reading.kind === "unclear" || reading.kind === "share") return true;
-  return sounds && (reading.missing?.length ?? 0) > 0;
+  return asks && ((reading.missing?.length ?? 0) > 0 || isYearAlone(reading.text));
+}
+
+/** "fees in 2026": the one number is a year, and no amount. */
+function isYearAlone(text: string): boolean {
+  return (
+    /\b(?:in|for|of|during) 20\d\d\b/.test(text.toLowerCase()) &&
+    text.replace(/\b20\d\d\b/, "").search(/\d/) < 0
+  );
+}
+
+/** Whether the answer has something to show: a figure above nothing, or rows. */
+function hasFigure({ value, rows = [] }: Answered): boolean {
+  return rows.length > 0 || (value != null && Number(value) !== 0);
 }
 
 /**
@@ -57,10 +72,16 @@ export function answerAsked(
 ): boolean {
   if (turn.lines !== 1 || readings.length === 0) return false;
   const sounds = soundsAsked(text);
-  if (!readings.every((reading) => mayAsk(reading, sounds))) return false;
+  // Most messages are whole notes: they cost no look at the questions.
+  if (!readings.every((reading) => mayAsk(reading, true))) return false;
   const answered = answer(text, questionDesk(turn, replyRoot));
+  const asks = sounds || (answered.understood && answered.asks === true);
+  if (!readings.every((reading) => mayAsk(reading, asks))) return false;
   const isAsked = sounds || readings.every(({ kind }) => kind === "ask");
-  if (!isAsked && !answered.asks) return false;
+  // Words that make no note and have an answer in the books are a question, whatever mark is missing.
+  const isTold =
+    answered.understood && readings.every(({ kind }) => kind === "unclear") && hasFigure(answered);
+  if (!isAsked && !asks && !isTold) return false;
   if (!answered.understood && !(isAsked && answered.words?.length)) return false;
   tell(turn, answered);
   return true;

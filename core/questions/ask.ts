@@ -1,3 +1,4 @@
+import { emptyBooks } from "../books/fold.ts";
 import { answerFact, answerNotes, answerYesNo } from "./answer-pieces.ts";
 import { answerSuppose } from "./answer-suppose.ts";
 import { type Answered, type PrintedRow, printedValue } from "./answered.ts";
@@ -45,6 +46,19 @@ export function answer(text: string, on: QuestionDesk): Answered {
   const meant = spoken === null ? null : answerWords(spoken, desk);
   if (meant?.understood) return meant;
   return answered.words?.length ? withNearest(answered, text, desk) : answered;
+}
+
+/** Builds the tables of words, so that the first question does not wait for them. */
+export function warmQuestions(): void {
+  const books = emptyBooks();
+  answer("how mcuh on paint in may", {
+    books,
+    today: "2026-01-01",
+    currency: "USD",
+    people: [],
+    me: null,
+    mileageRates: {},
+  });
 }
 
 /** "how much did i make on it", where it is known which piece was spoken of. */
