@@ -47,12 +47,19 @@ function personOn(bench: BenchLedger) {
     const message = of.message ?? `b${count}`;
     const incoming = { person: bench.person, chat: "1001", message, text, said: deps.now(), ...of };
     const milliseconds = timed(() => conversation.hear({ ...incoming, update: `u${count}` }));
-    const row = bench.ledger.outbox.nextUnsent(deps.now());
-    const body = row?.body;
-    if (row) bench.ledger.outbox.markSent(row.id, `r${count}`, deps.now());
-    return { message, milliseconds, said: body?.kind === "text" ? body.reply.text : "" };
+    return { message, milliseconds, said: sendAll(bench, deps.now()) };
   };
   return { hear };
+}
+
+/** Marks all that is owed as sent; gives what was said or reworded. */
+function sendAll({ ledger: { outbox } }: BenchLedger, now: number): string {
+  const said: string[] = [];
+  for (let row = outbox.nextUnsent(now); row; row = outbox.nextUnsent(now)) {
+    if (row.body.kind !== "file") said.push(row.body.reply.text);
+    outbox.markSent(row.id, row.body.kind === "edit" ? null : `r${row.id}`, now);
+  }
+  return said.join("\n");
 }
 
 type Person = ReturnType<typeof personOn>;
@@ -74,7 +81,7 @@ export function benchAged(years: number, rounds = 20): AgedTimes {
     const { hear } = personOn(bench);
     const warm = ["bought crib 5", "undo", "tips 3", "make that 4", "undo", "month"];
     for (const text of [...warm, ...warm]) hear(text);
-    const bought = /^Bought/;
+    const bought = /^Bought/m;
     const backdated = (day: string) =>
       medianOfRounds(rounds, (index) => fitting(hear(`bought lamp ${index + 5} ${day}`), bought));
     const on = (daysBack: number) =>
@@ -86,7 +93,7 @@ export function benchAged(years: number, rounds = 20): AgedTimes {
       backdatedHalf: backdated(on(Math.round((years * 365) / 2))),
       undo: medianOfRounds(rounds, (index) => {
         hear(`bought lamp ${index + 40}`);
-        return fitting(hear("undo"), /^Taken back/);
+        return fitting(hear("undo"), /^Taken back/m);
       }),
       fix: medianOfRounds(rounds, (index) => {
         hear(`bought lamp ${index + 70}`);
@@ -97,7 +104,7 @@ export function benchAged(years: number, rounds = 20): AgedTimes {
         return fitting(hear(`bought lamp ${index + 160}`, { message, edited: true }), bought);
       }),
       undoOldest: medianOfRounds(rounds, (index) =>
-        fitting(hear("undo", { replyTo: `old${index * 7 + 1}` }), /^(?:Taken back|Not taken back)/),
+        fitting(hear("undo", { replyTo: `old${index * 7 + 1}` }), /^(?:Taken back|Not taken back)/m),
       ),
       month: medianOfRounds(rounds, () => hear("month").milliseconds),
     };
