@@ -1,5 +1,5 @@
 import type { Desk } from "./desk.ts";
-import type { Mark } from "./marks.ts";
+import { featuresOf } from "./features.ts";
 import { countedBy, type Features, RULES } from "./measure-rules.ts";
 import { measures } from "./measures.ts";
 import { type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
@@ -8,103 +8,6 @@ import { thisMonth } from "./periods.ts";
 import type { Counted, Filter, Grouping, MeasureName, Order, Period, Query, Side } from "./query.ts";
 import type { Cue } from "./words/cues.ts";
 import { PRONOUNS } from "./words/plain.ts";
-
-/** What the words hold, for the rules that tell the measure. */
-export function featuresOf(parts: Parts): Features {
-  const { items, orders } = parts;
-  const own = (dimension: string) =>
-    items.some(({ mark }) => mark.senses.own.some((each) => each.dimension === dimension));
-  const isPiece = ({ mark }: Parts["items"][number]) =>
-    mark.number !== undefined || mark.senses.thing?.noun !== undefined || isTrait(mark);
-  return {
-    has: (...cues) => cues.some((cue) => parts.cues.has(cue)),
-    piece: items.some(isPiece),
-    number: items.some(({ mark }) => mark.number !== undefined),
-    supply: items.some(
-      (item) => !isPiece(item) && item.link !== "from" && isSupply(item.mark) && !isLoan(item.mark, parts),
-    ),
-    source: items.some(isSource),
-    stream:
-      items.length > 0 &&
-      items.some(({ mark }) => isStream(mark)) &&
-      items.every(({ mark }) => isStream(mark) || isMethod(mark)),
-    loan: parts.cues.has("loan") || own("loan") || parts.groups.some(({ group }) => group === "loan"),
-    person: own("person"),
-    order: orders.length > 0,
-    fast: orders.some(({ order }) => order === "fastest" || order === "slowest"),
-    by: parts.groups.some(({ parted }) => parted),
-    period: parts.periods.length > 0,
-    onPieces: isLinkedGeneric(parts),
-    beside: parts.periods.length > 1 && cutsOf(parts).length > 0,
-    groups: (...all) => parts.groups.some(({ group }) => all.includes(group)),
-    inPiece: items.some((item) => item.link === "in" && isPiece(item)),
-    generic: parts.marks.some(({ senses }) => senses.flags.has("generic")),
-    average: parts.cues.has("average") || parts.cues.has("median"),
-    limit: parts.limits.length > 0,
-  };
-}
-
-/** "truck loan": the loan of that name, no truck. */
-function isLoan({ senses }: Mark, parts: Parts): boolean {
-  return parts.cues.has("loan") && senses.own.some(({ dimension }) => dimension === "loan");
-}
-
-function isSource({ mark, link }: Parts["items"][number]): boolean {
-  const { thing, own } = mark.senses;
-  return (
-    thing?.place !== undefined ||
-    ((link === "from" || link === "at") && own.some(({ dimension }) => dimension === "source"))
-  );
-}
-
-const isMethod = ({ senses }: Mark) => senses.thing?.method !== undefined;
-
-function isTrait({ senses }: Mark): boolean {
-  return (
-    senses.thing?.trait === true ||
-    senses.own.some(({ dimension }) => dimension === "kind" || dimension === "trait")
-  );
-}
-
-function isSupply({ senses }: Mark): boolean {
-  const isElse = senses.own.some(({ dimension }) => /^(?:place|source|buyer|person)$/.test(dimension));
-  if (isElse && !senses.own.some(({ dimension }) => dimension === "what")) return false;
-  const isStreamOnly =
-    senses.thing?.stream !== undefined && !senses.own.some(({ dimension }) => dimension === "what");
-  if (isStreamOnly) return false;
-  return (
-    senses.thing?.supply !== undefined ||
-    senses.own.some(({ dimension }) => dimension === "what" || dimension === "category")
-  );
-}
-
-function isStream({ senses }: Mark): boolean {
-  return senses.thing?.stream !== undefined || senses.own.some(({ dimension }) => dimension === "stream");
-}
-
-const PIECES: ReadonlySet<string> = new Set([
-  "piece",
-  "pieces",
-  "furniture",
-  "inventory",
-  "stock",
-  "flips",
-  "furniture pieces",
-  "pieces of furniture",
-]);
-
-/** "on pieces", "to buying furniture": what the money went on or came of is pieces in general. */
-function isLinkedGeneric({ marks, cues }: Parts): boolean {
-  const links = cues.has("paid") ? ["on", "in", "from", "for"] : ["on", "in", "from"];
-  return marks.some(({ text }, at) => {
-    if (!PIECES.has(text)) return false;
-    const before = marks.slice(Math.max(0, at - 2), at);
-    if (before.some(({ senses }) => senses.flags.has("parted") && !senses.link)) return false;
-    return before.some(
-      ({ senses, text: said }) => links.includes(senses.link ?? "") || / (?:on|into)$/.test(said),
-    );
-  });
-}
 
 /** A question that asks for a measure, as a query; or why it is none. Null: no measure is asked for. */
 export function readQuery(parts: Parts, desk: Desk): Query | Refusal | null {
