@@ -9,6 +9,8 @@ export default defineConfig({
   test: {
     root: ".",
     globalSetup: ".ci/compile-once.mjs",
+    // A test that takes a part of core by itself needs the lists of verbs and answers all the same.
+    setupFiles: ["core/lists.ts"],
     // better-sqlite3 is a native add-on: a process for each worker, never a thread.
     pool: "forks",
     maxWorkers: 2,

@@ -1,3 +1,4 @@
+import "../core/lists.ts";
 import { and, asc, desc, eq, isNull, ne, notExists, or, sql } from "drizzle-orm";
 import type { Fact, FactKind } from "../core/books/facts.ts";
 import { rulesOf } from "../core/books/fold.ts";

@@ -1,3 +1,4 @@
+import "../core/lists.ts";
 import type { Books } from "../core/books/books.ts";
 import { type Change, changeFacts } from "../core/books/change.ts";
 import { type Fact, inFoldOrder, recordedAs, recordedInPlaceOf } from "../core/books/facts.ts";

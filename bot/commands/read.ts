@@ -1,5 +1,7 @@
+import "../../core/lists.ts";
 import { dayOfInstant, isDay } from "../../core/calendar.ts";
 import { printReading, readMessage } from "../../core/notes/read.ts";
+import { whyRead } from "../../core/notes/why.ts";
 import { readEnvironment } from "../environment.ts";
 import { isZone, machineZone } from "../zone.ts";
 
@@ -13,6 +15,8 @@ function dayOf(words: readonly string[]): string {
 }
 
 const today = dayOf(process.argv.slice(2));
+/** `--why`: how each line came to its readings, in place of the JSON. */
+const explains = process.argv.includes("--why");
 let rest = "";
 process.stdin.setEncoding("utf8");
 for await (const chunk of process.stdin) {
@@ -25,5 +29,9 @@ if (rest !== "") print(rest);
 /** One note a line in, one JSON object a line out. */
 function print(typed: string): void {
   const line = typed.endsWith("\r") ? typed.slice(0, -1) : typed;
+  if (explains) {
+    process.stdout.write(`${[line, ...whyRead(line, today)].join("\n")}\n`);
+    return;
+  }
   process.stdout.write(`${JSON.stringify({ line, readings: readMessage(line, today).map(printReading) })}\n`);
 }

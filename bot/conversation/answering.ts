@@ -1,14 +1,18 @@
 import { takeBare } from "../../core/decide/answer.ts";
 import { completeReading } from "../../core/decide/completion.ts";
-import type { Effect } from "../../core/decide/decision.ts";
+import { wholeLabel } from "../../core/decide/decide.ts";
+import { type Effect, newMatter } from "../../core/decide/decision.ts";
+import { answerWithin } from "../../core/decide/part-answer.ts";
+import { NONE_OF_THESE } from "../../core/decide/whole.ts";
 import type { Reading } from "../../core/notes/reading.ts";
+import { whyOf } from "../../core/notes/unclear.ts";
 import type { Question } from "../../db/questions.ts";
 import { recordHistory } from "./history.ts";
 import { asksOldOrNew, isOlderThanNewest } from "./old-or-new.ts";
 import { closeQuestion, openQuestion, releaseAfter, textsOf } from "./questions.ts";
 import { applyFix, settleQuestion } from "./recording.ts";
 import { passOver } from "./talk.ts";
-import type { Turn } from "./turn.ts";
+import { deskOf, type Turn } from "./turn.ts";
 import { takeBack } from "./undoing.ts";
 
 /** A message that may answer a question. */
@@ -42,6 +46,31 @@ function isWhole({ kind, missing = [] }: Reading): boolean {
 
 function isCorrection(readings: readonly Reading[]): boolean {
   return readings.length > 0 && readings.every(({ kind }) => kind === "fix" || kind === "mend");
+}
+
+/**
+ * Asks whether a value with words that nobody knows beside it is the answer; false where the message holds no such
+ * value, or reads as something of its own.
+ */
+export function asksWithLeft(turn: Turn, { text, readings, isReply }: Said, question: Question): boolean {
+  if (text.trim().endsWith("?") || (!isReply && !readings.every(isOpenToAnswer))) return false;
+  const part = answerWithin(question, text, turn.today);
+  if (!part) return false;
+  const { change } = part.effect;
+  const label = wholeLabel({ ...question.matter.reading, ...change } as Reading, deskOf(turn));
+  const effect: Effect = { kind: "change", question: question.id, change };
+  const ask = {
+    prompt: `Leaving out "${part.left}": is it this?`,
+    wants: "choice" as const,
+    choices: [{ label, words: ["yes"], effect }, NONE_OF_THESE],
+  };
+  openQuestion(turn, newMatter({ kind: "unclear", text, line: 0 }, turn.today), ask, turn.root);
+  return true;
+}
+
+/** It says nothing by itself, or a piece and a number without a verb. */
+function isOpenToAnswer(reading: Reading): boolean {
+  return reading.kind === "unclear" && (!reading.could || reading.why === whyOf({ kind: "noVerb" }));
 }
 
 /** Closes a question with what its answer does. */

@@ -4,6 +4,7 @@ import { answer } from "../../core/questions/ask.ts";
 import type { QuestionDesk } from "../../core/questions/desk.ts";
 import { soundsAsked } from "../../core/questions/sounds.ts";
 import { chartBody, monthPictureBody } from "../files/bodies.ts";
+import { keepWhatWasAsked } from "./asking.ts";
 import { lettered } from "./lettered.ts";
 import { queuePictures } from "./pictures.ts";
 import { NOT_SHOWN, seesMoney } from "./sight.ts";
@@ -39,11 +40,12 @@ function spokenOf({ ledger, person, today }: Turn, replyRoot: number | undefined
 }
 
 /**
- * A note that is whole is never taken for a question; one that says too little may be, where its words ask. A share
- * of a profit is only shown at first: "earnings to date" asks sooner than it shares with anybody.
+ * A note that is whole, or may be one of some, is never taken for a question; one that says too little may be, where
+ * its words ask. A share of a profit is only shown at first: "earnings to date" asks sooner than it shares.
  */
 function mayAsk(reading: Reading, asks: boolean): boolean {
-  if (reading.kind === "ask" || reading.kind === "unclear" || reading.kind === "share") return true;
+  if (reading.kind === "ask" || reading.kind === "share") return true;
+  if (reading.kind === "unclear") return asks || !reading.could;
   return asks && ((reading.missing?.length ?? 0) > 0 || isYearAlone(reading.text));
 }
 
@@ -84,6 +86,7 @@ export function answerAsked(
   if (!isAsked && !asks && !isTold) return false;
   if (!answered.understood && !(isAsked && answered.words?.length)) return false;
   tell(turn, answered);
+  for (const reading of readings) keepWhatWasAsked(turn, reading);
   return true;
 }
 

@@ -2,7 +2,7 @@ import { answers } from "../../core/answers/list.ts";
 import { addDays, dayOfInstant, showDay, showTime, timeOfInstant } from "../../core/calendar.ts";
 import { ever } from "../../core/decide/fits.ts";
 import { matchMention } from "../../core/decide/match.ts";
-import type { ReadingOf } from "../../core/notes/reading.ts";
+import type { Reading, ReadingOf } from "../../core/notes/reading.ts";
 import { nudgeTime } from "../../db/settings.ts";
 import { monthPictureBody } from "../files/bodies.ts";
 import { queuePictures } from "./pictures.ts";
@@ -22,7 +22,7 @@ export function answerQuestion(turn: Turn, question: ReadingOf<"ask">): void {
   }
   const mileageRates = ledger.settings.get("mileageRates") ?? {};
   const pieces = piecesAsked(turn, question);
-  if (question.about === "piece" && pieces.length > 0) keepAsked(turn, pieces);
+  keepWhatWasAsked(turn, question);
   const answer = rule.answer({ question, books: ledger.books, today, currency, pieces, mileageRates });
   turn.spoken.push(answer.text);
   turn.buttons.push(...(answer.buttons ?? []));
@@ -30,6 +30,13 @@ export function answerQuestion(turn: Turn, question: ReadingOf<"ask">): void {
   const month = answer.monthPicture;
   const picture = month ? monthPictureBody(ledger.books, { month, today, currency }) : null;
   if (picture) turn.files.push(picture);
+}
+
+/** A question about pieces speaks of them: "it" after it is the one. */
+export function keepWhatWasAsked(turn: Turn, reading: Reading): void {
+  if (reading.kind !== "ask" || reading.about !== "piece") return;
+  const pieces = piecesAsked(turn, reading);
+  if (pieces.length > 0) keepAsked(turn, pieces);
 }
 
 /** Every piece that a question may mean: it tells of all of them rather than asking which. */

@@ -8,7 +8,7 @@ import type { Ledger } from "../../db/ledger.ts";
 import { MENDED, type Note } from "../../db/notes.ts";
 import type { OutboxBody } from "../../db/outbox.ts";
 import type { Question } from "../../db/questions.ts";
-import { answerOpen } from "./answering.ts";
+import { answerOpen, asksWithLeft } from "./answering.ts";
 import { answerAsked } from "./asked.ts";
 import { cautionOf, heard } from "./cautioning.ts";
 import { runCommand } from "./commands.ts";
@@ -21,7 +21,7 @@ import { changeLettered } from "./lettered.ts";
 import { goOnWithLong, keepPlace, unfinishedNotes } from "./long.ts";
 import { filePicture, keepPicture } from "./pictures.ts";
 import { handlePress } from "./presses.ts";
-import { askAgain, askWhetherAgain, closeQuestionsOf, openQuestions } from "./questions.ts";
+import { askAgain, askWhetherAgain, closeQuestionsOf, dropOld, openQuestions } from "./questions.ts";
 import { decideAll, decideReleased } from "./recording.ts";
 import { isTellable, tallyOf } from "./tally.ts";
 import { tidyButtons } from "./tidying.ts";
@@ -196,7 +196,11 @@ function answersOne(
   if (questions.length === 0) return false;
   const readings = readMessage(text, turn.today);
   const isReply = replyTo !== undefined;
-  return questions.some((question) => answerOpen(turn, { text, readings, isReply }, question));
+  const said = { text, readings, isReply };
+  return (
+    questions.some((question) => answerOpen(turn, said, question)) ||
+    questions.some((question) => asksWithLeft(turn, said, question))
+  );
 }
 
 function readNotes(turn: Turn, text: string, replyRoot: number | undefined): void {
@@ -296,6 +300,7 @@ function pressName({ message, press }: Pick<Press, "message" | "press">): string
 /** Queues the reply and what goes with it, and keeps what came of the note. */
 function finish(turn: Turn): void {
   const { ledger, chat, note } = turn;
+  dropOld(turn);
   decideReleased(turn);
   const caution = cautionOf(turn);
   const { reply, aside } = composeReply(turn, caution);

@@ -11,6 +11,7 @@ import { readBareMoney } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
+import { notTheAmount } from "./fixing-other.ts";
 import { echoOf, impossibleText, keepOutcome } from "./outcome.ts";
 import { openQuestion, openQuestions } from "./questions.ts";
 import { mayChange, notYours } from "./rights.ts";
@@ -19,6 +20,8 @@ import { factsOf, lastRoot } from "./undoing.ts";
 
 /** What an answer that corrects an amount does: to a fact, or to what is still asked about. */
 export type Fixing = Extract<Effect, { kind: "fix" | "change" }>;
+/** A small number may be of the pieces or the fee instead: that changes another thing than the amount. */
+type FixChoice = Choice & { effect: Fixing | Extract<Effect, { kind: "instead" }> };
 
 /** How to correct the one amount of a message, recorded or still asked about; null where that is asked or refused. */
 export function fixingOf(turn: Turn, reading: ReadingOf<"fix">, replyRoot?: number): Fixing | null {
@@ -34,14 +37,12 @@ export function fixingOf(turn: Turn, reading: ReadingOf<"fix">, replyRoot?: numb
     turn.refused.push({ text, line, why: "There is no amount of yours to change." });
     return null;
   }
-  if (others.length === 0) return only.effect;
+  if (others.length === 0 && only.effect.kind !== "instead") return only.effect;
   const prompt = `Which amount is ${show(reading.amount!)}?`;
   const matter = newMatter(reading, turn.today);
   openQuestion(turn, matter, { prompt, wants: "choice", choices: [...choices, NEVER_MIND] }, turn.note);
   return null;
 }
-
-type FixChoice = Choice & { effect: Fixing };
 
 /** Everything in a message that the amount could be. */
 function fixesOf(turn: Turn, root: number, amount: Cents, own: boolean): FixChoice[] {
@@ -65,6 +66,8 @@ function factChoices(turn: Turn, fact: Fact, amount: Cents): FixChoice[] {
   });
   const all = choice(`${show(amount)} in all`, ["in all", "all", "whole"], amount);
   const count = eachCount(turn, fact);
+  const other = count > 1 ? null : notTheAmount(fact, amount);
+  if (other) return [other, all];
   const deposit = depositIn(turn, fact);
   if (count > 1) {
     const sum = amount * count;

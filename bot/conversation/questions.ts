@@ -44,6 +44,23 @@ export function releaseAfter(turn: Turn, { after = [] }: Matter): void {
   turn.released.push(...after);
 }
 
+/** What nobody answered for this long is dropped. */
+const WAITED_DAYS_MAX = 7;
+
+/** Drops what has waited over a week, and says so. */
+export function dropOld(turn: Turn): void {
+  const now = new Set(turn.asked.map(({ id }) => id));
+  const oldest = turn.now() - WAITED_DAYS_MAX * 86_400_000;
+  const old = openQuestions(turn).filter(({ id, asked }) => !now.has(id) && asked < oldest);
+  for (const { id, matter, note } of old) {
+    turn.ledger.questions.close(id, turn.now());
+    releaseAfter(turn, matter);
+    turn.ledger.setNoteState(note, "refused");
+  }
+  if (old.length > 0)
+    turn.spoken.push(`Dropped after a week: ${textsOf(old.map(({ matter }) => matter.reading))}`);
+}
+
 /** The clauses as typed, each once. */
 export function textsOf(readings: readonly Reading[]): string {
   return [...new Set(readings.map(({ text }) => text))].join(", ");

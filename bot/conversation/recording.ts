@@ -6,10 +6,12 @@ import { mainAmountOf } from "../../core/decide/main-amount.ts";
 import { settle } from "../../core/decide/settle.ts";
 import { isGuessedCost } from "../../core/decide/talk.ts";
 import { show } from "../../core/money.ts";
+import type { ReadingOf } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
 import { answerQuestion, setNudge } from "./asking.ts";
 import { amendNote } from "./editing.ts";
 import { type Fixing, fixFact, fixingOf } from "./fixing.ts";
+import { mendOfFix, mendOfMeasure, percentFix } from "./fixing-other.ts";
 import { amendFacts, pastOf } from "./mending.ts";
 import { impossibleText, keepOutcome } from "./outcome.ts";
 import { closeQuestion, openQuestion, openQuestions, releaseAfter } from "./questions.ts";
@@ -53,9 +55,14 @@ function decideOne(turn: Turn, matter: Matter, belonging: Belonging): number[] |
       undoNote(turn, belonging.replyRoot);
       return null;
     case "fix": {
+      if (reading.amount === undefined) return decideOtherFix(turn, matter, belonging);
       const fixing = fixingOf(turn, reading, belonging.replyRoot);
       if (fixing) applyFix(turn, fixing);
       return null;
+    }
+    case "mend": {
+      const measure = mendOfMeasure(turn, reading);
+      return decideFact(turn, measure ? { ...matter, reading: measure } : matter, belonging);
     }
     case "nudge":
       setNudge(turn, reading);
@@ -63,6 +70,21 @@ function decideOne(turn: Turn, matter: Matter, belonging: Belonging): number[] |
     default:
       return decideFact(turn, matter, belonging);
   }
+}
+
+/** A correction of time, miles, day or percent goes the way of any other change of an earlier note. */
+function decideOtherFix(turn: Turn, matter: Matter, belonging: Belonging): number[] | null {
+  const reading = matter.reading as ReadingOf<"fix">;
+  const { percent } = reading;
+  const effect = percent === undefined ? null : percentFix(turn, percent, belonging.replyRoot);
+  if (effect) {
+    amendFacts(turn, effect, reading);
+    return null;
+  }
+  const mend = mendOfFix(turn, reading, belonging.replyRoot);
+  if (mend) return decideFact(turn, { ...matter, reading: mend }, belonging);
+  refuse(turn, matter, "I see nothing of yours that this corrects.");
+  return null;
 }
 
 function decideFact(turn: Turn, asSaid: Matter, belonging: Belonging): number[] | null {

@@ -19,7 +19,14 @@ export function closeSettled(turn: Turn, facts: readonly Fact[]): void {
 }
 
 function isSettledBy(turn: Turn, { matter, ask }: Question, fact: Fact): boolean {
-  const wanted = ask.first?.[0] ?? matter.reading;
+  const offered = ask.choices.flatMap(({ effect }) =>
+    effect.kind === "instead" ? effect.readings.slice(0, 1) : [],
+  );
+  const candidates = matter.reading.kind === "unclear" ? offered : [ask.first?.[0] ?? matter.reading];
+  return candidates.some((wanted) => isSaidBy(turn, wanted, fact));
+}
+
+function isSaidBy(turn: Turn, wanted: Reading, fact: Fact): boolean {
   if (wanted.kind !== fact.kind) return false;
   const mentions = mentionsOf(wanted);
   if (mentions.length === 0)

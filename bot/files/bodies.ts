@@ -1,7 +1,7 @@
 import { join } from "node:path";
 import type { Books } from "../../core/books/books.ts";
 import type { Day } from "../../core/calendar.ts";
-import type { Chart } from "../../core/questions/chart.ts";
+import type { Chart } from "../../core/questions/charted.ts";
 import type { OutboxBody } from "../../db/outbox.ts";
 import type { FiguresAsked } from "../pictures/figures.ts";
 import { altText, isWorthDrawing, monthFigures } from "../pictures/figures.ts";

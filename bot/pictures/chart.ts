@@ -1,6 +1,6 @@
 import { daysBetween, showDay } from "../../core/calendar.ts";
 import { show } from "../../core/money.ts";
-import type { Chart } from "../../core/questions/chart.ts";
+import type { Chart } from "../../core/questions/charted.ts";
 import { COLORS, LEFT, nothing, RIGHT, TITLE_HEIGHT, title, WIDTH } from "./page.ts";
 import { box, dot, fitted, line, text, widthOf } from "./svg.ts";
 

@@ -1,22 +1,25 @@
 import type { Day } from "../calendar.ts";
-import { verbs } from "../verbs/list.ts";
 import { type Fact, type FactKind, inFoldOrder, newPiecesOf } from "./facts.ts";
 import { BooksInHand } from "./hand.ts";
 import type { Problem } from "./problem.ts";
 import type { FactRules } from "./rules.ts";
 import { sent } from "./sent.ts";
 
-/** Made at the first use and not at import: verbs may themselves look at folds. */
-let rulesByKind: Map<string, FactRules<FactKind>> | null = null;
+/** What the fold needs of a verb: what its facts do, where it records any. */
+interface Ruled {
+  readonly kind: string;
+  readonly books?: unknown;
+}
+
+const rulesByKind = new Map<string, FactRules<FactKind>>([["sent", sent as unknown as FactRules<FactKind>]]);
+
+/** Hands in the verbs, once, before anything is folded. */
+export function handInRules(list: readonly Ruled[]): void {
+  for (const { kind, books } of list) if (books) rulesByKind.set(kind, books as FactRules<FactKind>);
+}
 
 /** What facts of a kind hold and do: from the verb of that kind. */
 export function rulesOf<K extends FactKind>(kind: K): FactRules<K> {
-  if (!rulesByKind) {
-    rulesByKind = new Map([["sent", sent as unknown as FactRules<FactKind>]]);
-    for (const verb of verbs) {
-      if (verb.books) rulesByKind.set(verb.kind, verb.books as unknown as FactRules<FactKind>);
-    }
-  }
   const rules = rulesByKind.get(kind);
   if (!rules) throw new Error(`no rules for facts of kind ${kind}`);
   return rules as unknown as FactRules<K>;

@@ -3,7 +3,7 @@ import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { verbs } from "../verbs/list.ts";
 import type { Verb } from "../verbs/verb.ts";
 import { confirmation, type Decision, type Desk, type Matter, newMatter } from "./decision.ts";
-import { fetchedOf } from "./fetched.ts";
+import { type Fetched, fetchedOf, isHolder } from "./fetched.ts";
 import { householdQuestion } from "./household.ts";
 import { askMissing } from "./missing.ts";
 import { deskOfItsDay } from "./own-day.ts";
@@ -88,11 +88,19 @@ function promptOf(why: string, left: readonly string[]): string {
  */
 export function meant(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
   const { reading } = matter;
-  const fetched = reading.kind === "collect" ? fetchedOf(reading, desk) : null;
+  const fetched = fetchedAlone(reading, desk);
   if (fetched) return { ...matter, ...fetched };
   if (reading.kind === "unclear") return { ...matter, ...onlyStanding(reading, desk) };
   const given = talkedOf(reading, desk, deciding);
   return given === reading ? matter : { ...matter, reading: given };
+}
+
+/** A payment, or an amount for nothing named, that is just the rest of a held piece's price. */
+function fetchedAlone(reading: Reading, desk: Omit<Desk, "confirmed">): Fetched | null {
+  if (reading.kind === "collect") return fetchedOf(reading, desk);
+  if (reading.kind !== "buy" || !reading.missing?.includes("pieces")) return null;
+  const fetched = fetchedOf(reading, desk);
+  return fetched?.confirmed.includes("whole price") ? fetched : null;
 }
 
 function onlyStanding(
@@ -105,11 +113,13 @@ function onlyStanding(
     left.length > 0 &&
     could.length === 1 &&
     left.every((word) => desk.talk?.passed?.has(`${only!.kind} ${word}`));
-  if (!reading.byBooks && !isPassed && !desk.talk?.replied) return {};
-  const standing = standingOf(could, desk, deciding, reading.byBooks);
+  // "nell picked it up": the name is known by the deposit.
+  const byBooks = reading.byBooks || isHolder(left, desk);
+  if (!byBooks && !isPassed && !desk.talk?.replied) return {};
+  const standing = standingOf(could, desk, deciding, byBooks);
   const [first, ...others] = standing;
   if (!first) return {};
-  const isOnly = (reading.byBooks || isPassed) && others.length === 0;
+  const isOnly = (byBooks || isPassed) && others.length === 0;
   if (!isOnly && !isNextStep(reading, first.reading, desk)) return {};
   return { reading: first.reading, confirmed: first.confirmed };
 }

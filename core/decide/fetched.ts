@@ -16,7 +16,8 @@ export interface Fetched {
  * "Picked up", "he paid the rest": of a piece on hold it is the sale. Deposit and amount that make the list price, or
  * no amount at all, are the whole price; anything else is asked with both totals. Null where no held piece is meant.
  */
-export function fetchedOf(reading: Reading, desk: Omit<Desk, "confirmed">): Fetched | null {
+export function fetchedOf(read: Reading, desk: Omit<Desk, "confirmed">): Fetched | null {
+  const reading = withoutPiece(read);
   if (reading.kind !== "sell" && reading.kind !== "collect") return null;
   if (
     reading.kind === "collect" &&
@@ -48,6 +49,19 @@ export function fetchedOf(reading: Reading, desk: Omit<Desk, "confirmed">): Fetc
     ...(isWhole ? {} : { fetched: true }),
   };
   return { reading: sale, confirmed: isWhole ? ["whole price"] : [] };
+}
+
+/** "picked up, 120 cash" names nothing bought: of a held piece it is the sale. */
+function withoutPiece(reading: Reading): Reading {
+  if (reading.kind !== "buy" || !reading.missing?.includes("pieces")) return reading;
+  const { source: _, ...rest } = reading;
+  return { ...rest, kind: "sell" };
+}
+
+/** Whether words that nobody knows are just who left a deposit ("nell"). */
+export function isHolder(left: readonly string[], { books }: Pick<Desk, "books">): boolean {
+  const holders = new Set([...books.pieces.values()].map(({ hold }) => hold?.buyer));
+  return left.length > 0 && left.every((word) => holders.has(word));
 }
 
 function isAbout(

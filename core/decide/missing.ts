@@ -27,7 +27,7 @@ export function askMissing(reading: Reading): Ask | null {
   return {
     prompt: promptFor(field, reading),
     wants: field,
-    choices: [...choices, ...periods(field), NEVER_MIND],
+    choices: [...choices, ...periods(field), ...withoutTime(field, reading), NEVER_MIND],
   };
 }
 
@@ -37,6 +37,23 @@ function freeChoice(): Ask["choices"][number] {
     words: ["free", "nothing"],
     effect: { kind: "settle", change: { price: 0, missing: [] } },
   };
+}
+
+/** A part of the work whose time nobody took: the piece is at least started. */
+function withoutTime(field: Missing, reading: Reading): Ask["choices"] {
+  if (field !== "minutes" || reading.kind !== "work" || reading.what === undefined || !reading.pieces)
+    return [];
+  const { pieces, text, line, date, by } = reading;
+  const start: Reading = {
+    kind: "start",
+    pieces,
+    text,
+    line,
+    ...(date === undefined ? {} : { date }),
+    ...(by === undefined ? {} : { by }),
+  };
+  const words = ["no time", "none", "dont know", "don't know", "skip the time"];
+  return [{ label: "No time", words, effect: { kind: "instead", readings: [start] } }];
 }
 
 function periods(field: Missing): Ask["choices"] {

@@ -3,7 +3,7 @@ import { isDay } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import { AMOUNT_CENTS_MAX } from "../money.ts";
 import type { Column } from "./columns.ts";
-import type { HistoryDesk, HistoryRow } from "./plan.ts";
+import type { HistoryDesk, HistoryRow } from "./row.ts";
 
 /** A cell or a row as read, or what is wrong with it. */
 export type Read<T> = { kind: "read"; value: T } | { kind: "wrong"; why: string };

@@ -1,4 +1,4 @@
-import type { HistoryProblem } from "./plan.ts";
+import type { HistoryProblem } from "./row.ts";
 
 export type Column = "name" | "bought" | "price" | "materials" | "soldOn" | "soldFor";
 

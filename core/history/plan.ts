@@ -2,30 +2,12 @@ import Papa from "papaparse";
 import type { Piece } from "../books/books.ts";
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
-import type { Mention } from "../notes/reading.ts";
 import { readRow, wrong } from "./cells.ts";
 import type { Column } from "./columns.ts";
 import { columnsOf, missingColumns } from "./columns.ts";
+import type { HistoryDesk, HistoryProblem, HistoryRow } from "./row.ts";
 
-/** One past piece (or a few alike, or a set, bought and sold for one price), as a row of the file gives it. */
-export interface HistoryRow {
-  /** Its row in the file as a spreadsheet numbers it: the header is row 1. */
-  row: number;
-  name: string;
-  traits: string[];
-  count: number;
-  set: boolean;
-  bought: Day;
-  price: Cents;
-  materials: Cents;
-  sold: { day: Day; price: Cents } | null;
-}
-
-/** What is wrong with a row, in plain words; row 0: with the file as a whole. */
-export interface HistoryProblem {
-  row: number;
-  why: string;
-}
+export type { HistoryDesk, HistoryProblem, HistoryRow };
 
 /** What would be recorded: plain data, so that a pending import can be stored as JSON. Cents; local days. */
 export interface HistoryPlan {
@@ -46,16 +28,6 @@ export interface HistoryPlan {
   proceeds: Cents;
   /** Of the sold pieces: what they sold for less what they cost. */
   profit: Cents;
-}
-
-export interface HistoryDesk {
-  today: Day;
-  /** The pieces on the books, to point out rows that look like one of them. */
-  pieces?: Iterable<Readonly<Piece>>;
-  /** Files that were recorded before: their rows do not come again, whatever became of them since. */
-  before?: readonly string[];
-  /** How the note reader names a piece; without it the words are taken as they stand. */
-  mentionOf?(text: string): Mention | null;
 }
 
 /** More than a person types in a lifetime of flips; beyond it the file is something else. */

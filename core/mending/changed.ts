@@ -4,12 +4,9 @@ import type { Desk } from "../decide/decision.ts";
 import { ever } from "../decide/fits.ts";
 import { matchMention } from "../decide/match.ts";
 import type { Mention } from "../notes/reading.ts";
-import type { MendOf, MendTo } from "./fields.ts";
+import type { Changed, MendOf, MendTo } from "./fields.ts";
 import { isMeant } from "./meant.ts";
 import { recounted } from "./recounted.ts";
-
-/** A fact as it should have been, why it cannot be, or the pieces that one word for them may mean. */
-export type Changed = { fact: NewFact } | { why: string } | { several: number[][] };
 
 /** Fields that stand in a fact's data under the same name. */
 const IN_DATA = ["minutes", "miles", "method", "buyer", "source", "fee", "owed", "paid", "received"] as const;

@@ -1,9 +1,12 @@
-import type { FactKind } from "../books/facts.ts";
+import type { FactKind, NewFact } from "../books/facts.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 
 export type MendTo = NonNullable<ReadingOf<"mend">["to"]>;
 export type MendOf = NonNullable<ReadingOf<"mend">["of"]>;
 export type MendField = keyof MendTo;
+
+/** A fact as it should have been, why it cannot be, or the pieces that one word for them may mean. */
+export type Changed = { fact: NewFact } | { why: string } | { several: number[][] };
 
 const PLACED = ["date", "pieces"] as const;
 const PAID = ["amount", "date", "method"] as const;

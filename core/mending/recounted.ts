@@ -2,7 +2,7 @@ import { type NewFact, newPiecesOf } from "../books/facts.ts";
 import type { Made } from "../books/made.ts";
 import type { Desk } from "../decide/decision.ts";
 import type { Mention } from "../notes/reading.ts";
-import type { Changed } from "./changed.ts";
+import type { Changed } from "./fields.ts";
 
 interface Kept {
   number: number;

@@ -1,8 +1,7 @@
-import type { Clause, Tok } from "./clause.ts";
+import type { Clause, Said, Tok } from "./clause.ts";
 import { headsOf, isHead } from "./heads.ts";
 import type { Kind } from "./reading.ts";
-import { maskOf } from "./signs.ts";
-import type { Said } from "./verbs.ts";
+import { maskOf } from "./sign-bits.ts";
 import { language } from "./verbs.ts";
 import { HELPERS } from "./words/people.ts";
 
@@ -63,8 +62,7 @@ function unsaidChoice(mask: number, barred: ReadonlySet<Kind>): Choice | null {
   let best: Said | null = null;
   let most = -1;
   for (const said of language().unsaid) {
-    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0 || barred.has(said.grammar.kind))
-      continue;
+    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0 || barred.has(said.kind)) continue;
     const score = Math.floor(said.weight);
     if (score <= most) continue;
     best = said;
@@ -102,8 +100,7 @@ function better(before: Choice | null, clause: Clause, token: Tok, barred: Reado
   const mask = clause.signs.mask | after;
   let best = before;
   for (const { said, tail: words, light } of headsOf(token)) {
-    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0 || barred.has(said.grammar.kind))
-      continue;
+    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0 || barred.has(said.kind)) continue;
     const length = token.to - token.from + words.length * 3;
     const score = (light ? 20 : 100) + length * 3 + said.weight;
     if (best && best.score >= score) continue;

@@ -1,8 +1,19 @@
 import type { Day } from "../calendar.ts";
 import type { Kind, Mention } from "./reading.ts";
-import type { Signs } from "./signs.ts";
+import type { Signs } from "./sign-bits.ts";
 import type { Token } from "./token.ts";
-import type { Said } from "./verbs.ts";
+
+/** One saying of a kind, ready to be held against what a clause holds. */
+export interface Said {
+  kind: Kind;
+  /** Fields that the words themselves settle. */
+  means: Readonly<Record<string, unknown>>;
+  /** The signs it needs and those it rules out, as bits. */
+  needs: number;
+  rulesOut: number;
+  /** How much it says beside its words. */
+  weight: number;
+}
 
 /** A verb's words found in a line: which saying of which kind, and the words that must follow further on. */
 export interface Head {

@@ -1,16 +1,9 @@
 import type { Tok } from "./clause.ts";
+import type { Cut } from "./cut.ts";
 import type { VerbFacts } from "./heads.ts";
 import { absorbs, headOf, headsOf, isHead, isLight, takesSlot } from "./heads.ts";
 import { asksSomething, hasItsOwn, isOutweighed, isPriceForBoth, isSomebodysDoing, joins } from "./joints.ts";
 import { isAmount, isStream, isSupply, PREPOSITIONS, shapeOf } from "./shape.ts";
-
-/** A run of tokens that makes one clause; `repeats` is the verb of the clause before, said once for both. */
-export interface Cut {
-  tokens: Tok[];
-  /** A piece joined on after the price: nobody can say whether the price was for both. */
-  ambiguous?: true;
-  repeats?: Tok;
-}
 
 const AND = new Set(["and", "then", "also", "plus", "but", "so", "&", "+"]);
 

@@ -2,23 +2,22 @@ import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import { apart } from "./apart.ts";
 import type { Tok } from "./clause.ts";
-import { dealReading, type Taken } from "./dealt.ts";
+import { dealReading } from "./dealt.ts";
 import { pastDay } from "./quantities/days.ts";
 import type { Reading } from "./reading.ts";
-import type { Trace } from "./rows/apply.ts";
-import { type DealEffect, deals } from "./rows/deals.ts";
+import { type Dealt, deals } from "./rows/deals.ts";
 import type { Units } from "./rows/pattern.ts";
 import type { Fired } from "./rows/table.ts";
+import type { Trace } from "./rows/trace.ts";
 import { centsOfToken } from "./slots/money.ts";
 import { isSomebody, whoIn } from "./somebody.ts";
+import type { Taken } from "./taken.ts";
 import { COLLECT_WORDS, COMMISSION_WORDS, SHARE_WORDS, TRADE_WORDS, UNPAID_WORDS } from "./words/deals.ts";
 
 /*
  * Deals that a clause tells in any order of words: a row tells which, and every other word from one joint of the line
  * to another has to be taken by it. Where one is not, the clause is left to the verbs.
  */
-
-export type Dealt = Exclude<DealEffect, "none">;
 
 /** A deal and the words of the line that tell it: `from` up to `to`. */
 export interface Deal {

@@ -1,25 +1,11 @@
-import type { Day } from "../calendar.ts";
-import { type Cents, percentOf } from "../money.ts";
-import type { Tok } from "./clause.ts";
-import type { Dealt } from "./deals.ts";
+import { percentOf } from "../money.ts";
 import type { Mention, Reading } from "./reading.ts";
+import type { Dealt } from "./rows/deals.ts";
 import type { Who } from "./somebody.ts";
+import type { Taken } from "./taken.ts";
 import { tradeOf } from "./traded.ts";
 import { whyOf } from "./unclear.ts";
 import { SHARES } from "./words/deals.ts";
-
-/** What the words of a deal hold. */
-export interface Taken {
-  tokens: readonly Tok[];
-  pieces: Mention[];
-  /** Amounts outside of the bracket of its row, and those inside. */
-  amounts: Cents[];
-  bracket: Cents[];
-  percent?: string;
-  date?: Day;
-  method?: string;
-  who: Who;
-}
 
 /** The text and the line are the caller's to fill in. */
 const PLACE = { text: "", line: 0 } as const;

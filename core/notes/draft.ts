@@ -1,7 +1,7 @@
 import type { Clause } from "./clause.ts";
 import type { Trouble } from "./grammar.ts";
 import type { Kind, Missing, Reading, ReadingOf } from "./reading.ts";
-import { HINTS } from "./signs.ts";
+import { HINTS } from "./sign-bits.ts";
 import { whyOf } from "./unclear.ts";
 import type { AnyGrammar } from "./verbs.ts";
 

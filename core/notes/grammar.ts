@@ -1,39 +1,7 @@
 import type { Day, Month } from "../calendar.ts";
 import type { Clause } from "./clause.ts";
 import type { Kind, Missing, ReadingFields } from "./reading.ts";
-
-/** What a clause may hold, as far as it helps to tell which kind of note it is. */
-export type Sign =
-  | "piece"
-  /** A piece, or words that may be the name of one. */
-  | "named"
-  | "number"
-  | "supply"
-  | "loan"
-  | "stream"
-  | "duration"
-  | "miles"
-  | "percent"
-  | "tax"
-  | "clock"
-  | "span"
-  | "labor"
-  | "person"
-  | "pronoun"
-  /** A word that nobody listed. */
-  | "unknown"
-  | "helper"
-  /** The first thing after the verb is an amount: "got 85 for the lamp". */
-  | "moneyFirst"
-  /** The first thing that the verb is about is a supply, not a piece. */
-  | "supplyFirst"
-  /** An amount right before "off": "20 off the desk". */
-  | "off"
-  /** "to", "toward" or "on" before the loan. */
-  | "loanward"
-  /** 365 or 365.25, as the days of a loan's year. */
-  | "yearDays"
-  | "day";
+import type { Sign } from "./sign-bits.ts";
 
 /** One way to say a kind of note. */
 export interface Saying<K extends Kind> {

@@ -4,14 +4,14 @@ import type { Choice } from "./choice.ts";
 import { chosen } from "./choice.ts";
 import type { Clause, Tok } from "./clause.ts";
 import { claim, isMark } from "./clause.ts";
-import type { Cut } from "./clauses.ts";
 import { couldBe } from "./could.ts";
+import type { Cut } from "./cut.ts";
 import { type Draft, draft, unclearDraft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
 import { pastDay } from "./quantities/days.ts";
 import { questionOf } from "./questions.ts";
 import type { Kind, Mention, Reading } from "./reading.ts";
-import { HINTS } from "./signs.ts";
+import { HINTS } from "./sign-bits.ts";
 import { centsOfToken, pieceCount } from "./slots/money.ts";
 import { hasCue, slots } from "./slots/slots.ts";
 import { hedgeTrouble, leftoverTrouble, leftWords } from "./trust.ts";
@@ -27,8 +27,7 @@ export function interpret(clause: Clause, { repeats, ambiguous }: Cut): Draft {
   if (asked) return asked;
   const actor = actorOf(clause);
   const choice = chosen(clause, repeats);
-  if (actor?.is === "sold" && (!choice || !TAKES_BUYER.has(choice.said.grammar.kind)))
-    return soldTo(clause, actor);
+  if (actor?.is === "sold" && (!choice || !TAKES_BUYER.has(choice.said.kind))) return soldTo(clause, actor);
   if (!choice) return troubled(clause, hedgeTrouble(clause) ?? noVerbTrouble(clause));
   const made = filledDraft(clause, choice);
   return actor ? withActor(made, actor) : made;
@@ -72,9 +71,8 @@ function withActor(made: Draft, { is, name }: Actor): Draft {
 /** "bob bought the desk 120": a sale, if there is a desk. */
 function soldTo(clause: Clause, actor: Actor): Draft {
   const head = clause.tokens.find(({ roles }) => roles.heads !== undefined);
-  const grammar = language().grammars.get("sell")!;
   const made = filledDraft(clause, {
-    said: { grammar, means: {}, needs: 0, rulesOut: 0, weight: 0 },
+    said: { kind: "sell", means: {}, needs: 0, rulesOut: 0, weight: 0 },
     ...(head ? { head } : {}),
     tail: [],
     score: 0,
@@ -124,8 +122,8 @@ export function settleEach(made: Draft, pieces: readonly Mention[], clause: Clau
 }
 
 function filledDraft(clause: Clause, choice: Choice): Draft {
-  const { grammar, means } = choice.said;
-  const { kind } = grammar;
+  const { kind, means } = choice.said;
+  const grammar = language().grammars.get(kind)!;
   if (choice.head) {
     clause.head = choice.head;
     claim(choice.head);

@@ -1,5 +1,5 @@
 import type { Tok } from "./clause.ts";
-import type { Cut } from "./clauses.ts";
+import type { Cut } from "./cut.ts";
 import type { VerbFacts } from "./heads.ts";
 import { absorbs, headOf, headsOf, isLight, strongHeadsOf, takesSlot } from "./heads.ts";
 import { isQuestion } from "./questions.ts";

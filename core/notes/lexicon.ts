@@ -1,7 +1,7 @@
 import { isSetName } from "./furniture.ts";
+import { ownSignsOf } from "./own-signs.ts";
 import type { Category } from "./reading.ts";
-import type { OwnSigns } from "./signs.ts";
-import { ownSignsOf } from "./signs.ts";
+import { type Roles, rolesOf } from "./roles.ts";
 import { FILLER, PRONOUNS } from "./words/filler.ts";
 import { CLASHING_SHORT_FORMS, FURNITURE } from "./words/furniture.ts";
 import type { Hedge } from "./words/hedges.ts";
@@ -15,61 +15,6 @@ import { SHORTHANDS } from "./words/shorthand.ts";
 import { STREAMS } from "./words/streams.ts";
 import { FEE_VERBS, OTHER_SPENDING, SUPPLIES } from "./words/supplies.ts";
 import { OPINIONS, TRAITS } from "./words/traits.ts";
-
-/** Everything a word or phrase may be; which of it holds is settled by the words around it. */
-export interface Roles<Head = unknown> {
-  /** `isSet`: the name means pieces that go together. */
-  noun?: { name: string; plural: boolean; isSet: boolean };
-  supply?: Category;
-  place?: string;
-  method?: string;
-  stream?: string;
-  heads?: Head[];
-  hedge?: Hedge;
-  vagueTime?: true;
-  person?: true;
-  trait?: true;
-  opinion?: true;
-  filler?: true;
-  pronoun?: true;
-  labor?: true;
-  /** An ordinary word that says nothing of money, pieces or what became of them. */
-  plain?: true;
-  /** What somebody does to a piece for money. */
-  service?: true;
-  /** Who did it: a buyer, a buyer nobody named, or one of the household. */
-  /** What is still to be paid: the amount of the token, or all of it. */
-  owed?: true;
-  actor?: "buyer" | "nobody" | "ours";
-  /** What the phrase tells of a clause that holds it; absent for words that nobody listed. */
-  own?: OwnSigns;
-}
-
-/** Roles with every field there: what `over` says first, else what `roles` says; heads of both. One shape for all. */
-export function rolesOf<Head>(roles: Roles<Head>, over: Roles<Head> = {}): Roles<Head> {
-  const heads = over.heads && roles.heads ? [...over.heads, ...roles.heads] : (over.heads ?? roles.heads);
-  return {
-    noun: over.noun ?? roles.noun,
-    supply: over.supply ?? roles.supply,
-    place: over.place ?? roles.place,
-    method: over.method ?? roles.method,
-    stream: over.stream ?? roles.stream,
-    heads,
-    hedge: over.hedge ?? roles.hedge,
-    vagueTime: over.vagueTime ?? roles.vagueTime,
-    person: over.person ?? roles.person,
-    trait: over.trait ?? roles.trait,
-    opinion: over.opinion ?? roles.opinion,
-    filler: over.filler ?? roles.filler,
-    pronoun: over.pronoun ?? roles.pronoun,
-    labor: over.labor ?? roles.labor,
-    plain: over.plain ?? roles.plain,
-    service: over.service ?? roles.service,
-    owed: over.owed ?? roles.owed,
-    actor: over.actor ?? roles.actor,
-    own: undefined,
-  };
-}
 
 /** The phrases that go on from a word or from a phrase, and what it is itself where it may end there. */
 export interface Entry<Head = unknown> {

@@ -1,7 +1,7 @@
 import type { Day } from "../calendar.ts";
 import type { Clause, Tok } from "./clause.ts";
-import type { Cut } from "./clauses.ts";
 import { cutsOf } from "./clauses.ts";
+import type { Cut } from "./cut.ts";
 import { dealOf } from "./deals.ts";
 import type { Draft } from "./draft.ts";
 import { interpret, questionReading } from "./interpret.ts";
@@ -11,8 +11,10 @@ import { withNames } from "./names.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading } from "./reading.ts";
 import { repeatedIn, standingOf } from "./repeated.ts";
-import { type Trace, withRows } from "./rows/apply.ts";
+import { withRows } from "./rows/apply.ts";
 import { type Units, unitsOf } from "./rows/pattern.ts";
+import type { Trace } from "./rows/trace.ts";
+import { tokenShown } from "./shown.ts";
 import { signsOf } from "./signs.ts";
 import { isJoke, takesItselfBack } from "./takenback.ts";
 import type { Word } from "./text.ts";
@@ -39,6 +41,13 @@ function clauseOf(tokens: Tok[], { line, spans }: Typed, today: Day): Clause {
 function withoutBullet(words: Word[], line: string): Word[] {
   if (words[0]?.kind !== "digits" || words[1]?.kind !== "mark") return words;
   return /^\s{0,20}\d{1,3}[.)]\s{1,20}\p{L}/u.test(line) ? words.slice(2) : words;
+}
+
+/** The tokens of a line as the tables of whole lines see them. */
+export function lexed(line: string): Tok[] {
+  const { lexer } = language();
+  const { words, norms } = meantBy(line, wordsOf(line), lexer);
+  return withNames(withMentions(withWorkClocks(tokensOf(words, norms, lexer))));
 }
 
 /** The readings of one line; none for a blank one. */
@@ -134,6 +143,8 @@ function clausesOf(
 ): Reading[] {
   const place = { text, line };
   const cuts = cutsOf(withRows(tokens, units, trace), language().facts);
+  if (trace)
+    for (const cut of cuts) trace.push({ table: "clause", words: cut.tokens.map(tokenShown).join(" ") });
   if (cuts.length > 1 && isJoke(tokens)) return [unclear({ kind: "denial" }, place)];
   const drafts: Draft[] = [];
   for (const cut of cuts) drafts.push(draftOf(cut, typed, today, drafts.at(-1)));

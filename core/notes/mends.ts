@@ -15,9 +15,9 @@ import {
 } from "./mended.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import type { ReadingFields } from "./reading.ts";
-import type { Trace } from "./rows/apply.ts";
 import { type CorrectionEffect, corrections } from "./rows/corrections.ts";
 import type { Units } from "./rows/pattern.ts";
+import type { Trace } from "./rows/trace.ts";
 import { centsOfToken } from "./slots/money.ts";
 import { EXCUSES, OLD, RENAMING, VALUE_TOLD } from "./words/mending.ts";
 

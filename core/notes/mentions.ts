@@ -48,9 +48,10 @@ function countBefore(tokens: readonly Tok[], end: number, plural: boolean): Coun
   // "both the couch and loveseat" are two pieces, not two couches.
   if (token.text === "both" && !plural) return { from: at };
   if (word !== undefined) {
-    const half = token.text === "dozen" && tokens[at - 1]?.text === "half";
+    const place = token.text === "dozen" ? halfBefore(tokens, at) : at;
+    const half = place < at;
     return {
-      from: half ? at - 1 : at,
+      from: place,
       count: half ? 6 : word,
       ...(PAIRS.has(token.text) ? { set: true as const } : {}),
     };
@@ -64,6 +65,13 @@ function countBefore(tokens: readonly Tok[], end: number, plural: boolean): Coun
   if (some) return some;
   const set = setBefore(tokens, at);
   return { from: set.from, count, ...(set.set ? { set: true as const } : {}) };
+}
+
+/** The place of "half" before a dozen, "half a dozen" too; the dozen's own where it is whole. */
+function halfBefore(tokens: readonly Tok[], dozen: number): number {
+  if (tokens[dozen - 1]?.text === "half") return dozen - 1;
+  const isHalf = tokens[dozen - 1]?.text === "a" && tokens[dozen - 2]?.text === "half";
+  return isHalf || tokens[dozen - 1]?.text === "half a" ? dozen - (isHalf ? 2 : 1) : dozen;
 }
 
 const THESE = new Set(["the", "my", "our", "those", "these"]);

@@ -1,11 +1,24 @@
-import { answers } from "../answers/list.ts";
 import type { Day } from "../calendar.ts";
 import { addMonths, monthOf } from "../calendar.ts";
 import type { Tok } from "./clause.ts";
+import type { QuestionGrammar } from "./grammar.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import type { Mention, Question } from "./reading.ts";
 import { centsOfToken } from "./slots/money.ts";
 import { MONTHS } from "./words/calendar.ts";
+
+/** What the reader needs of an answer: what it is about and how it is asked. */
+interface Asked {
+  readonly about?: Question | undefined;
+  readonly asks: QuestionGrammar;
+}
+
+let answers: readonly Asked[] = [];
+
+/** Hands in the questions that are answered, once, before anything is read. */
+export function handInAnswers(list: readonly Asked[]): void {
+  answers = list;
+}
 
 /** What was asked, before it becomes a reading. */
 export interface AskedFields {

@@ -1,11 +1,12 @@
 import type { Clause, Tok } from "./clause.ts";
 import { placeAfter } from "./clause.ts";
 import { type Draft, readingOf, unclearDraft } from "./draft.ts";
-import type { Sign } from "./grammar.ts";
 import { settleEach } from "./interpret.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { sharedOver } from "./shared.ts";
-import { HINTS } from "./signs.ts";
+import type { Sign } from "./sign-bits.ts";
+import { HINTS } from "./sign-bits.ts";
+import { isEveryday } from "./words/everyday.ts";
 
 /**
  * The readings of a line's clauses, given what each takes from the others: shared days and sources, "it", pieces
@@ -44,8 +45,6 @@ const MEASURES: readonly Sign[] = [
   ...(["piece", "number", "supply", "loan", "stream", "duration", "miles", "percent", "tax"] as const),
   ...(["clock", "span", "labor"] as const),
 ];
-const NAMES: readonly Sign[] = ["named", "pronoun"];
-
 /** "… and it was raining all day": small talk behind a fact says nothing, and asks for nothing. */
 function withoutChatter(drafts: readonly Draft[]): readonly Draft[] {
   const troubles = drafts.filter((draft) => draft.trouble !== undefined);
@@ -53,20 +52,22 @@ function withoutChatter(drafts: readonly Draft[]): readonly Draft[] {
   return drafts.filter((draft) => draft.trouble === undefined || !isChatter(draft));
 }
 
+const IN_PASSING: ReadonlySet<string> = new Set(["unknown", "left", "anotherPerson"]);
+
+/** A clause that could record nothing, in words that everybody uses: it says nothing of the facts beside it. */
 function isChatter({ trouble, clause }: Draft): boolean {
-  if (trouble?.kind !== "unknown" || (clause.signs.hints & HINTS.day) !== 0) return false;
-  const isMeasured = MEASURES.some((sign) => clause.signs.has(sign));
-  // "it was raining all day"
-  if (!isMeasured && /^(?:it|they|that) (?:was|is|were|are)\b|^its /.test(textOf(clause))) return true;
-  const isSaid = clause.tokens.some(({ roles }) => roles.hedge || roles.heads?.some((head) => !head.light));
-  return !isSaid && !isMeasured && !NAMES.some((sign) => clause.signs.has(sign));
+  if (!trouble || !IN_PASSING.has(trouble.kind) || (clause.signs.hints & HINTS.day) !== 0) return false;
+  if (MEASURES.some((sign) => clause.signs.has(sign))) return false;
+  return clause.tokens.every(saysNothing);
 }
 
-const textOf = ({ tokens }: Clause): string =>
-  tokens
-    .filter((token) => token.kind !== "mark" && !/^(?:and|so|but|then)$/.test(token.text))
-    .map(({ text }) => text)
-    .join(" ");
+/** A mark, or a word that neither says a verb of the books nor turns one round. */
+function saysNothing({ kind, text, roles, unknown }: Tok): boolean {
+  if (kind === "mark" || kind === "grain") return true;
+  if (kind !== "word" || roles.hedge || roles.vagueTime) return false;
+  if (roles.heads?.some((head) => !head.light && head.tail.length === 0)) return false;
+  return !unknown || isEveryday(text);
+}
 
 const BEFORE_TOPIC = new Set(["for", "on", "the", "my"]);
 

@@ -1,8 +1,7 @@
-import type { Roles } from "./lexicon.ts";
-import { rolesOf } from "./lexicon.ts";
 import type { Amount } from "./quantities/amounts.ts";
 import type { DaySaid } from "./quantities/days.ts";
 import type { Mention } from "./reading.ts";
+import { type Roles, rolesOf } from "./roles.ts";
 
 export type TokenKind =
   | "word"

@@ -1,8 +1,8 @@
 import type { Cents } from "../money.ts";
 import type { Tok } from "./clause.ts";
-import type { Taken } from "./dealt.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { centsOfToken } from "./slots/money.ts";
+import type { Taken } from "./taken.ts";
 
 /** Words between what is given and what is got. */
 const PARTING = new Set(["for", "4", "into", "got", "in", "toward", "towards", "gave"]);

@@ -1,12 +1,11 @@
-import { verbs } from "../verbs/list.ts";
-import type { Head } from "./clause.ts";
+import type { Head, Said } from "./clause.ts";
 import type { Grammar, Saying, Slot } from "./grammar.ts";
 import type { VerbFacts } from "./heads.ts";
 import { shorthands, tradeLexicon } from "./lexicon.ts";
 import { KEYWORDS, TIME_WORDS } from "./quantities/starters.ts";
 import { questionWords } from "./questions.ts";
 import type { Kind } from "./reading.ts";
-import { maskOf } from "./signs.ts";
+import { maskOf } from "./sign-bits.ts";
 import type { Fill } from "./slots/filled.ts";
 import { knownPieces } from "./slots/pieces.ts";
 import type { Cues } from "./slots/slots.ts";
@@ -17,18 +16,6 @@ import { OPENINGS } from "./tokens.ts";
 import { LABORS } from "./words/labors.ts";
 import { ORDINARY } from "./words/ordinary.ts";
 import { PARTS } from "./words/traits.ts";
-
-/** One saying of a kind, ready to be held against what a clause holds. */
-export interface Said {
-  grammar: AnyGrammar;
-  /** Fields that the words themselves settle. */
-  means: Readonly<Record<string, unknown>>;
-  /** The signs it needs and those it rules out, as bits. */
-  needs: number;
-  rulesOut: number;
-  /** How much it says beside its words. */
-  weight: number;
-}
 
 /** The order in which slots claim: what is marked by its own words first, bare words and numbers last. */
 const SLOT_ORDER: readonly Slot[] = [
@@ -74,9 +61,9 @@ interface SlotsOf {
   needs?: readonly string[];
 }
 
-function saidOf(saying: Saying<Kind>, grammar: AnyGrammar): Said {
+function saidOf(saying: Saying<Kind>, kind: Kind): Said {
   return {
-    grammar,
+    kind,
     means: (saying.means ?? {}) as Readonly<Record<string, unknown>>,
     needs: maskOf(saying.with),
     rulesOut: maskOf(saying.without),
@@ -103,6 +90,19 @@ export interface Language {
   grammars: ReadonlyMap<Kind, AnyGrammar>;
   /** Sayings without words, by kind, in the order of the list. */
   unsaid: readonly Said[];
+}
+
+/** What the reader needs of a verb: its words and slots. */
+interface Worded {
+  readonly kind: Kind;
+  readonly reads: unknown;
+}
+
+let verbs: readonly Worded[] = [];
+
+/** Hands in the verbs, once, before anything is read. */
+export function handInVerbs(list: readonly Worded[]): void {
+  verbs = list;
 }
 
 let built: Language | undefined;
@@ -142,9 +142,9 @@ function build(): Language {
   const grammars = grammarsOf();
   const lexicon = tradeLexicon<Head>();
   const unsaid: Said[] = [];
-  for (const { kind, reads } of verbs) {
+  for (const { kind, reads } of verbs as readonly { kind: Kind; reads: Grammar<Kind> }[]) {
     for (const saying of reads.says as readonly Saying<Kind>[]) {
-      const said = saidOf(saying, grammars.get(kind)!);
+      const said = saidOf(saying, kind);
       const phrases = phrasesOf(saying);
       if (phrases.length === 0) unsaid.push(said);
       for (const phrase of phrases) {

@@ -1,6 +1,6 @@
 import { amountText } from "../money.ts";
 import type { Button } from "../reply.ts";
-import type { Chart } from "./chart.ts";
+import type { Chart } from "./charted.ts";
 import type { Figure, Query, Unit } from "./query.ts";
 
 /** A row as it is printed: `value` is text, null where there is none. */

@@ -3,19 +3,9 @@ import type { Day } from "../calendar.ts";
 import { showMonth } from "../calendar.ts";
 import { type Cents, show } from "../money.ts";
 import type { Answered } from "./answered.ts";
+import type { Chart } from "./charted.ts";
 import type { Desk } from "./desk.ts";
 import type { Figure, Unit } from "./query.ts";
-
-/** What a picture shows, as plain data: bars with their words, or lines over days. */
-export type Chart =
-  | { kind: "bars"; title: string; bars: { label: string; value: number; told: string }[] }
-  | {
-      kind: "lines";
-      title: string;
-      from: Day;
-      to: Day;
-      lines: { name: string; points: { day: Day; cents: Cents }[] }[];
-    };
 
 /** More bars than this cannot be told apart on a phone: the rest is left to the text. */
 const BARS_MAX = 24;

@@ -1,6 +1,7 @@
-import type { Entry, Roles } from "../notes/lexicon.ts";
+import type { Entry } from "../notes/lexicon.ts";
 import { pluralOf, shorthands, singularOf, tradeLexicon } from "../notes/lexicon.ts";
 import type { Category } from "../notes/reading.ts";
+import type { Roles } from "../notes/roles.ts";
 import { isNearSpelling, slipsBetween } from "../notes/spelling.ts";
 import { ORDINARY } from "../notes/words/ordinary.ts";
 

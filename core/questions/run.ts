@@ -8,20 +8,9 @@ import { passes } from "./filters.ts";
 import { groupings, isTime, labelsBetween, spanOf, UNKNOWN } from "./groupings.ts";
 import { salePriceOf } from "./ledger-index.ts";
 import { type Measure, measures, salePrices } from "./measures.ts";
-import type { Figure, Filter, Grouping, Query, Side, Unit } from "./query.ts";
+import type { Figure, Filter, Grouping, Query, Side } from "./query.ts";
+import type { Result } from "./result.ts";
 import { quickTotal } from "./totals.ts";
-
-/** What a query comes to. */
-export interface Result {
-  /** The whole: the sum, the mean, the first of an order, or the difference of two sides. */
-  value: number | string | null;
-  rows: Figure[] | null;
-  /** How many subjects, and of how many pieces. */
-  over: number;
-  pieces: number;
-  /** Rows in another unit than the value: a list of pieces shows what each one is about. */
-  rowUnit?: Unit;
-}
 
 /** Asks that take each piece as one: the rest goes by notes. */
 function goesByPiece(query: Query): boolean {

@@ -4,7 +4,7 @@ import type { Desk } from "./desk.ts";
 import { groupings, isTime, labelsBetween, spanOf } from "./groupings.ts";
 import { type Journal, placesIn } from "./ledger-index.ts";
 import type { Figure, MeasureName, Query } from "./query.ts";
-import type { Result } from "./run.ts";
+import type { Result } from "./result.ts";
 
 /** Measures that are plain sums of a journal. */
 const JOURNALS: Partial<Record<MeasureName, Journal>> = {

@@ -6,7 +6,7 @@ import { show } from "../money.ts";
 import type { Desk } from "./desk.ts";
 import { isState, measures } from "./measures.ts";
 import type { Counted, Figure, Filter, Query, Unit } from "./query.ts";
-import type { Result } from "./run.ts";
+import type { Result } from "./result.ts";
 
 /** Rows that a phone shows before "and 7 more". */
 export const ROWS_MAX = 10;

@@ -6,8 +6,7 @@ import { postedTo } from "../books/posted.ts";
 import type { FactRules } from "../books/rules.ts";
 import { dayShape, wordsShape } from "../books/shapes.ts";
 import { depositOf } from "../books/shares.ts";
-import type { Day } from "../calendar.ts";
-import { showDay } from "../calendar.ts";
+import { addDays, type Day, showDay } from "../calendar.ts";
 import { confirmation } from "../decide/decision.ts";
 import { dayWords, methodWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
@@ -15,6 +14,7 @@ import { settlePieces } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgeHold } from "../notes/judging/holding.ts";
+import type { ReadingOf } from "../notes/reading.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -154,7 +154,8 @@ export const hold = defineVerb({
   decide(reading, desk) {
     const settled = settlePieces(reading, desk, { fit: here, question: "is on hold", unknown: "add" });
     if (settled.kind !== "settled") return settled;
-    const { deposit, method, buyer, until } = reading;
+    const { deposit, method, buyer } = reading;
+    const until = holdUntil(reading, desk.today);
     const other = piecesOf(desk.books, settled).find(
       (piece) => buyer && piece.hold?.buyer && piece.hold.buyer !== buyer,
     );
@@ -178,6 +179,13 @@ export const hold = defineVerb({
     return [`${first}, ${deposit}`, sale ?? held];
   },
 });
+
+const A_WEEKDAY = /\b(?:mon|tue|wed|thu|fri|sat|sun)/i;
+
+/** "till saturday" said on a saturday is a week on: a hold until today holds nothing. */
+function holdUntil({ until, text }: ReadingOf<"hold">, today: Day): Day | undefined {
+  return until === today && A_WEEKDAY.test(text) ? addDays(today, 7) : until;
+}
 
 /** A deposit told of after the sale is part of the price recorded then: what that leaves for its day. */
 function saleAfter(books: Books, { day, pieces }: FactOf<"hold">): string | null {

@@ -78,6 +78,9 @@ export const list = defineVerb({
           "uploading",
           "upload",
           "put … online",
+          "threw … up",
+          "threw … up on",
+          "stuck … up",
         ],
       },
       {

@@ -1,3 +1,4 @@
+import "../../core/lists.ts";
 import { performance } from "node:perf_hooks";
 import { parse } from "chrono-node";
 import { readMessage } from "../../core/notes/read.ts";

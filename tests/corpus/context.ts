@@ -202,8 +202,10 @@ interface Misread {
 }
 
 /** The misread notes of a file that are still answered with what was wrong. */
-export function stillMisread(file: string): { note: Misread; reply: string }[] {
-  const notes = (rowsOf(file) as Misread[]).filter(({ before, replied }) => before && replied);
+export function stillMisread(name: string): { note: Misread; reply: string }[] {
+  const notes = (rowsOf(new URL(`./${name}`, import.meta.url)) as Misread[]).filter(
+    ({ before, replied }) => before && replied,
+  );
   return notes.flatMap((note) => {
     const { before = [], line, replied = "" } = note;
     const { said, change } = play({
@@ -248,7 +250,7 @@ function printFile(name: string): void {
 
 if (import.meta.url === pathToFileURL(argv[1] ?? "").href) {
   const files = argv.slice(2);
-  for (const name of files.length > 0 ? files : ["context.jsonl", "siblings.jsonl"])
+  for (const name of files.length > 0 ? files : ["context.jsonl", "siblings.jsonl", "misread-in-chat.jsonl"])
     if (name.includes("misread")) {
       const left = stillMisread(name);
       for (const { note, reply } of left)

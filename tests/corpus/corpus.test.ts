@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { whyRead } from "../../core/notes/why.ts";
 import { casesOf, isAsked, kindOf, passes, readCase } from "./cases.ts";
 
 /** Notes that are asked about though a person would know them: nothing wrong is recorded from any of them. */
@@ -37,7 +38,7 @@ describe.each(CORPORA)("%s", (name) => {
   it.each(cases.map((one) => [one.id, one.line, one] as const))("%s %s", (_id, _line, one) => {
     const got = readCase(one);
     const isFair = ASKED_INSTEAD.has(one.id) ? isAsked(one, got) : passes(one, got);
-    expect(isFair, `read as ${JSON.stringify(got)}`).toBe(true);
+    expect(isFair, isFair ? "" : whyRead(one.line, one.on).join("\n")).toBe(true);
   });
 
   it("prints its score by kind", () => {

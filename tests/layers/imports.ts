@@ -17,12 +17,45 @@ const PURE_PACKAGES = ["decimal.js", "zod", "papaparse"];
 /** Names that would make the core depend on a clock, a process or the outside. */
 const IMPURE = /\b(?:Date\.now|new Date\(\)|Math\.random|process\.|setTimeout|setInterval|fetch\(|await )/;
 
-/** Every import that points outward, and every impure word in core, as "file: what". */
+/** Every import that points outward, every impure word and every circle in core, as "file: what". */
 export function layeringFaults(): string[] {
-  return Object.keys(INWARD).flatMap((room) =>
+  const faults = Object.keys(INWARD).flatMap((room) =>
     filesOf(join(TOP, room)).flatMap((file) => faultsOf(file, room)),
   );
+  return [...faults, ...circlesIn(filesOf(join(TOP, "core")))];
 }
+
+/** The files of a room that import each other in a circle, types included, each circle once. */
+export function circlesIn(files: readonly string[]): string[] {
+  const known = new Set(files);
+  const imports = new Map(files.map((file) => [file, importsOf(file).filter((target) => known.has(target))]));
+  const done = new Set<string>();
+  const faults: string[] = [];
+  const visit = (file: string, path: readonly string[]): void => {
+    const at = path.indexOf(file);
+    if (at >= 0) {
+      const names = [...path.slice(at), file].map((one) => relative(TOP, one));
+      faults.push(`${names[0]}: imports itself through ${names.slice(1).join(", ")}`);
+      return;
+    }
+    if (done.has(file)) return;
+    for (const target of imports.get(file)!) visit(target, [...path, file]);
+    done.add(file);
+  };
+  for (const file of files) visit(file, []);
+  return faults;
+}
+
+function importsOf(file: string): string[] {
+  return targetsIn(readFileSync(file, "utf8"))
+    .filter((target) => target.startsWith("."))
+    .map((target) => resolve(dirname(file), target));
+}
+
+const STATEMENTS = /^(?:import|export)\b[^;"]*?from\s+"([^"]+)"|\bimport\(\s*"([^"]+)"|^import\s+"([^"]+)"/gm;
+
+const targetsIn = (text: string): string[] =>
+  [...text.matchAll(STATEMENTS)].map((match) => match[1] ?? match[2] ?? match[3]!);
 
 function filesOf(folder: string): string[] {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
@@ -35,9 +68,7 @@ function filesOf(folder: string): string[] {
 function faultsOf(file: string, room: string): string[] {
   const text = readFileSync(file, "utf8");
   const name = relative(TOP, file);
-  const statements =
-    /^(?:import|export)\b[^;"]*?from\s+"([^"]+)"|\bimport\(\s*"([^"]+)"|^import\s+"([^"]+)"/gm;
-  const imports = [...text.matchAll(statements)].map((match) => match[1] ?? match[2] ?? match[3]!);
+  const imports = targetsIn(text);
   const wrong = imports
     .filter((target) => !isAllowed(target, file, room))
     .map((target) => `${name}: imports ${target}`);

@@ -7,7 +7,7 @@ import type { ReadingFields } from "../reading.ts";
 export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Trouble | null {
   if (
     fields.deposit !== undefined &&
-    !says(clause, /(?:^|\b)(?:deposits?|deposited|depost|down|money down)(?:\b|$)/)
+    !says(clause, /(?:^|\b)(?:deposits?|deposited|depost|down|money down|to hold)(?:\b|$)/)
   )
     return { kind: "twoNumbers" };
   if (fields.deposit !== undefined && isOfPiece(clause)) return { kind: "twoNumbers" };

@@ -40,7 +40,7 @@ const NO_MINUTES = new Set(
 function bareMinutes(exact: Exact | null, next: string | undefined, isLinked: boolean): number | null {
   if (!exact || exact.scale !== 0 || exact.digits < 5 || exact.digits > 59) return null;
   if (next === undefined) return isLinked ? exact.digits : null;
-  return /^[a-z]{3,}$/.test(next) && !NO_MINUTES.has(next) ? exact.digits : null;
+  return (next === "on" || /^[a-z]{3,}$/.test(next)) && !NO_MINUTES.has(next) ? exact.digits : null;
 }
 
 /** What follows "and" (or not) after some hours: half, a quarter, or minutes. */
@@ -56,8 +56,9 @@ export function minutesAfterHours(
   const glued = gluedDuration(norms[at] ?? "");
   if (glued !== null && glued < 60 && /m/.test(norms[at]!)) return { minutes: glued, words: at + 1 - start };
   const number = at < norms.length ? numberAt({ norms, at }) : null;
-  const bare = number?.words === 1 ? bareMinutes(number.amount.exact, norms[at + 1], link > 0) : null;
-  if (bare !== null) return { minutes: bare, words: at + 1 - start };
+  const bare =
+    number && number.words <= 2 ? bareMinutes(number.amount.exact, norms[at + number.words], link > 0) : null;
+  if (bare !== null) return { minutes: bare, words: at + number!.words - start };
   if (number?.amount.exact && MINUTES.has(norms[at + number.words] ?? ""))
     return {
       minutes: number.amount.exact.digits / 10 ** number.amount.exact.scale,

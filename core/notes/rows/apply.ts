@@ -1,24 +1,18 @@
 import type { Head, Tok } from "../clause.ts";
-import { type Roles, rolesOf } from "../lexicon.ts";
 import { wholeOf } from "../quantities/amounts.ts";
+import { type Roles, rolesOf } from "../roles.ts";
 import { NO_ROLES, wordToken } from "../token.ts";
 import { type AsideEffect, asides } from "./asides.ts";
 import { type DayEffect, days } from "./days.ts";
 import { type NumberEffect, numbers } from "./numbers.ts";
 import { type OwnerEffect, owners } from "./owners.ts";
 import { type Units, unitsOf } from "./pattern.ts";
-import type { Fired, Row, Table } from "./table.ts";
+import type { Fired, Table } from "./table.ts";
+import type { Trace } from "./trace.ts";
 import { type TurnEffect, unfinished } from "./unfinished.ts";
 
 /** Every table in the order in which it runs over a line. */
 export const TABLES = { numbers, days, owners, unfinished, asides } as const;
-
-/** A row that fired, for `read --why`: its table, what it made of which words. */
-export interface Trace {
-  table: string;
-  row: Row<string>;
-  words: string;
-}
 
 /** Words with one meaning given by a row: one token in place of those of its bracket, of the same shape as any. */
 function joined(tokens: readonly Tok[], { from, to }: Fired, roles: Roles<Head> = NO_ROLES): Tok {
@@ -44,11 +38,26 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
     return token;
   }
   if (effect === "piece") return numbered(tokens, fired);
+  if (effect === "all") return countedAll(tokens, fired);
   const isOwed = effect === "owed" || effect === "half owed" || effect === "all owed";
   const token = joined(tokens, fired, rolesOf<Head>(isOwed ? { owed: true } : { hedge: effect }));
   if (effect === "half owed") token.percent = HALF;
   else if (effect !== "all owed")
     token.amount = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "amount")?.amount;
+  return token;
+}
+
+/** "the stools 65 all 3": three stools. */
+function countedAll(tokens: readonly Tok[], fired: Fired): Tok {
+  const pieces = tokens.slice(0, fired.from).findLast(({ kind }) => kind === "piece");
+  const number = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "amount");
+  const count = wholeOf(number?.amount?.exact ?? null);
+  if (pieces?.mention?.plural && count !== null) {
+    const { plural: _, ...mention } = pieces.mention;
+    pieces.mention = { ...mention, count };
+  }
+  const token = joined(tokens, fired);
+  token.kind = "grain";
   return token;
 }
 

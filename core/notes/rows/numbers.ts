@@ -6,7 +6,8 @@ import { tableOf } from "./table.ts";
  * amount stands in the line; alone it may be the amount after all. "amount": the amount of the note for certain,
  * whatever stands below. "vague": an amount that may not be written down as it stands. "net": what was left after fees.
  * "owed", "half owed", "all owed": what the buyer has still to pay.
- * "piece": the number of the piece.
+ * "piece": the number of the piece. "all": how many the
+ * pieces before it are.
  */
 export type NumberEffect =
   | "passing"
@@ -18,7 +19,8 @@ export type NumberEffect =
   | "owed"
   | "half owed"
   | "all owed"
-  | "piece";
+  | "piece"
+  | "all";
 
 const ROWS: readonly Row<NumberEffect>[] = [
   // Addresses, rooms, ranks.
@@ -45,26 +47,15 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ],
   // Sizes, grits, ages, how many of something that is no piece.
   ["[<size>] <piece>", "passing", "bought 24x36 mirror 12"],
-  ["[# grit]", "passing", "sandpaper 220 grit 8"],
-  [
-    "[# inch|in|inches|ft|foot|feet|x|tier|shelf|seater|seat|person|door|drawer|light|way|panel] <piece>",
-    "passing",
-    "bought 3 tier table 20",
-  ],
-  ["[# year|years|yr|yrs old]", "passing", "sold 40 year old trunk 60"],
   [
     "[about|over|like|some|maybe? # people|guys|offers|messages|texts|calls|dogs|cats|kids|times|buyers|customers|folks|lookers|emails|likes|views|comments|questions|stops|flights|floors|stairs|steps|blocks|houses|sales|stores|trips|tries|weekends|days|nights asked|looked|messaged|called|offered|later?]",
     "beside",
     "sold desk 90 after 10 people asked",
   ],
-  [
-    "[# people|guys|offers|messages|texts|calls|dogs|cats|kids|times|buyers|customers|folks|lookers|emails|likes|views|comments|questions|stops|flights|floors|stairs|steps|blocks|houses|sales|stores|trips|tries|weekends|nights]",
-    "beside",
-    "sold desk 90 up 3 flights",
-  ],
   ["<art> [$] <piece> for $", "beside", "sold my $5 lamp for 40"],
   ["gave|handed|paid … $ … for <art> [$] <piece>", "amount", "gave him a 50 for the 30 dollar desk"],
   ["<art> [$] <piece>", "beside", "deposit 30 on the 150 couch"],
+  ["<several> … [for|at? all|all_of # of? them?]", "all", "sold the stools 65 all 3"],
   // What it was before, what was asked, what it is worth.
   ["<verb> … [worth $]", "passing", "donated 3 chairs worth 60"],
   ["$ [of <art>? $]", "beside", "refunded 15 of the 90"],
@@ -143,8 +134,12 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ],
   ["<piece> [is|are|is_at at? <time>]", "vague", "dresser is at 5 hours"],
   ["<coats> [<time> each|apiece|ea]", "vague", "painted desk 2 coats 1h each"],
-  ["<time> [each|apiece|ea per|day|coat|piece|drawer|side?]", "vague", "painted desk 2 coats 1h each"],
-  ["<time> [per|every|a day|coat|piece|drawer|side|night|morning|week]", "vague", "sanded desk 2h a day"],
+  ["<time> [each|apiece|ea per|day|coat|piece|drawer|side?]", "vague", "sanded desk 1h each day"],
+  [
+    "<time> [per|every|a day|coat|piece|drawer|side|night|morning|week]",
+    "vague",
+    "sanded desk 2h every night",
+  ],
   ["[no|without|zero|minus_any fee|fees]", "passing", "sold desk 138 no fees"],
   ["$ … [paid|paid_me in_full|up_front]", "passing", "sold desk 160 paid in full"],
   ["^ unit|locker|bay|space [#]", "passing", "unit 2 storage rent 88"],
@@ -200,19 +195,9 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "sold desk 200 she owes me 50",
   ],
   [
-    "^ [$ still|is? owed|owing|outstanding] on|for <art>? <piece>",
-    "owed",
-    "50 still owed on the hutch i sold for 200",
-  ],
-  [
     "<~sell>|let|flipped … [she|he|they|buyer|guy|lady? owes|owe|owed|still_owes me|us? all|everything|the_whole_thing|the_full_amount|it_all|all_of_it of? it?]",
     "all owed",
     "sold desk 160 she owes me all of it",
-  ],
-  [
-    "<~sell> … [$ now|today|down|cash? and|, the_rest|rest|balance later|friday|next_week|on_pickup]",
-    "vague",
-    "sold desk 200, 50 now the rest later",
   ],
   // The bot's own number without its sign, where no number of money can stand.
   ["[<piece> #] done|finished|is|started|all_done", "piece", "dresser 47 finished"],

@@ -56,7 +56,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "^ [next_door|across_the_street|down_the_street|upstairs|downstairs|school|church|store|shop|office|hotel|restaurant|bakery|cafe|dealer|dealers|local|locals|regular|collector|decorator|designer|stager|antique_shop|antique_store] " +
       GETS,
     "buyer",
-    "antique shop bought dresser 90",
+    "school bought desk 90",
   ],
   [
     "<person> [from|with|in|by|on <art>? <word> <word>?] " + GETS,
@@ -112,7 +112,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   [
     "[by accident|text|phone|hand|lunch|dinner|noon|email|mail|surprise|myself|itself|chance|luck|weight|appointment|then|now|far|the_way|end_of_day|eod]",
     "word",
-    "sold desk 60 by accident",
+    "sold dresser 60 by phone",
   ],
   ["[gift|business|library|report|get_well|thank_you|birthday card]", "word", "sold desk 60 gift card"],
   ["[no|not|without cash|card|check|transfer]", "word", "sold desk 140 no cash"],
@@ -144,6 +144,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "new back panel for the armoire 11.25",
   ],
   ["for|to|on <art>? <piece> [back|backs|<part> <part>?]", "word", "hardboard 6 for the bench back"],
+  ["[<supply> <word>? kit|kits|set|pack|refill|refills]", "supply", "wax refill kit 6"],
   ["[<piece> fee|fees|ad|listing_fee|boost|bump]", "fee", "desk listing fee 3"],
   ["[bounced|returned|bad|nsf check|chk|payment? fee|fees|charge|charges]", "fee", "bounced check fee 12"],
   [
@@ -171,6 +172,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "service",
     "got dresser painted 60",
   ],
+  ["got|had <art>? <piece> [done|redone] for? $", "service", "got the settee done 60"],
   ["paid|gave|pd [<new>|<person>] $ to|for <service>|<labor>", "word", "paid len 35 to fix the settee leg"],
   ["paid|pd|spent|gave|cost … $ … <art>? <piece> [<service>]", "service", "paid 60 for desk refinishing"],
   [
@@ -178,7 +180,6 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "service",
     "paid 60 to reupholster chair",
   ],
-  ["paid|pd|spent $ <art>? <piece> [<service>]", "service", "paid 30 desk repair"],
   ["<piece> [<service>] $ ;", "service", "desk delivery 20"],
 ];
 

@@ -142,11 +142,7 @@ const CLASSES: Readonly<Record<string, Test>> = {
   service: ({ kind, text }) => kind === "word" && SERVICES.has(text),
   done: ({ kind, text, unknown, roles }) =>
     kind === "word" &&
-    (SERVICES.has(text) ||
-      roles.labor === true ||
-      text === "done" ||
-      text === "redone" ||
-      (unknown === true && text.endsWith("ed"))),
+    (SERVICES.has(text) || roles.labor === true || (unknown === true && text.endsWith("ed"))),
   plain: ({ kind, roles }) => kind === "word" && roles.plain === true,
   word: isWord,
   any: () => true,
@@ -432,7 +428,9 @@ function restFrom({ tokens, units }: Units, at: number): number {
   while (end < units.length && end - at < REST_MAX) {
     const token = tokens[units[end]!.token]!;
     if (token.kind === "mark" && CLAUSE_MARKS.has(token.text)) break;
-    const isPlain = (token.kind === "word" && !token.roles.hedge && !isVerb(token)) || token.kind === "piece";
+    const isPlain =
+      (token.kind === "word" && (!token.roles.hedge || token.roles.hedge === "offer") && !isVerb(token)) ||
+      token.kind === "piece";
     if (!isPlain) return at;
     end += Math.max(1, units[end]!.span);
   }

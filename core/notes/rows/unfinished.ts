@@ -9,12 +9,17 @@ const GONE =
   "backed_out|back_out|flaked|flaked_out|bailed|bailed_out|ghosted|ghosted_me|never_showed|never_showed_up|never_came|no_showed|no_show|noshow|didnt_show|didnt_show_up|cancelled|canceled|changed_her_mind|changed_his_mind|changed_their_mind|changed_mind|fell_through|fell_thru|passed|pulled_out|walked_away|walked|reneged|disappeared|vanished|bounced";
 
 const ROWS: readonly Row<TurnEffect>[] = [
-  // Things said of needs that take nothing from the fact before them.
   [
-    "<buy> … $ … [needs|need|needs_a|needs_some|could_use|wants|gonna|going_to|will|ill|want_to|plan_to|planning_to|hope_to|hoping_to <word>* <word>]",
+    "<~buy> … <piece> … [needs|need|could_use|wants <word>* <word>] ;",
     "word",
-    "bought desk 40 needs paint",
+    "free rocker off the curb, needs a new seat",
   ],
+  [
+    "^ [<art>? first|second|third|1st|2nd|3rd|last|final|base|top? coat|coats] on <art>? <piece>",
+    "labor",
+    "first coat on the bed frame, 1 hr",
+  ],
+  // Things said of needs that take nothing from the fact before them.
   [
     "<~finish> <art>? <piece> [needs|need|gonna|going_to|will|ill|want_to|plan_to <word>* <word>]",
     "word",
@@ -48,7 +53,6 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "pending",
     "sold desk pending pickup 140",
   ],
-  ["[pending|tentatively|provisionally] <sell>", "pending", "pending sale of desk 140"],
   ["<sell> … [owes me|us|money*] ;", "unpaid", "sold desk 140 owes me"],
   [
     "<sell> … [unpaid|not_paid|hasnt_paid|not_yet_paid|awaiting|waiting_on|waiting_for|no_money_yet|yet_to_pay payment|money|cash|check|transfer|yet?]",
@@ -124,7 +128,6 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "the sun got to the bench, 30",
   ],
   ["<piece> [and|& <trait>] ;", "doubt", "glue 7 for bench and oak"],
-  ["<~sell> … [by_mistake|in_error]", "doubt", "sold trunk 80 by mistake"],
   ["[got|took|getting <art>? <supply> back]", "other", "got the sander back from dad"],
   ["[got|took|getting <art>? <piece> back]", "doubt", "got the rocker back 90"],
   [
@@ -134,17 +137,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
   ],
   // Somebody else's.
   ["[comp|comps|competitor|competitors|competition|competing|rival] … <sell>", "other", "comp sold desk 120"],
-  [
-    "[another|similar|same|identical] <piece> like|as mine|ours|this|this_one|it|that",
-    "other",
-    "another desk like mine sold 120",
-  ],
   ["<piece> [like ours|mine|this|this_one|that|that_one|it|the_one]", "other", "desk like ours sold for 120"],
-  [
-    "[another|similar|a_similar|one_like_it|another_one|one_just_like_it|the_same] <piece>? <sell>",
-    "other",
-    "a similar desk sold 120",
-  ],
   [
     "[their|his|her|neighbors|somebodys|someones|his_own|friends] <piece> <sell>",
     "other",
@@ -155,11 +148,6 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "[saw|seen|spotted|noticed|eyeing|eyed|looked_at|looking_at|passed_on|passed_up <art>? <piece>]",
     "offer",
     "saw hutch 90 yard sale",
-  ],
-  [
-    "[saw|seen|spotted|noticed|eyeing|eyed|looked_at|looking_at <word> <piece>]",
-    "offer",
-    "saw nice hutch 90 yard sale",
   ],
   [
     "[talked|talk|got|negotiated|haggled|bargained <art>? <piece>|him|her|them|guy|seller|it down]",
@@ -191,8 +179,6 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "finished first coat on dresser",
   ],
   ["<~finish> <art>? [<piece> of|on <art>?] <piece>", "labor", "finished the shelf of the hall tree"],
-  ["<~finish> [with|up? <art>? <workpart> of|on] <art>? <piece>", "labor", "finished top of the dresser"],
-  ["<~finish> <art>? <piece> [<workpart>] ;", "labor", "finished dresser drawers"],
   [
     "<~finish> [half|most|part|some|one_side|the_outside|the_inside of|on?] <art>? <piece>",
     "labor",
@@ -201,7 +187,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
   [
     "[half|halfway|partly|partially|mostly|nearly|almost|about_half|not_quite|sort_of|kind_of|kinda|sorta|basically|pretty_much|practically|just_about|close_to|90_percent] <~finish>",
     "part",
-    "dresser half done",
+    "half finished dresser",
   ],
   [
     "<piece> [half|halfway|partly|partially|mostly|nearly|almost|not_quite <~finish>]",

@@ -4,7 +4,7 @@ import { claim, claimWords, freeTokens, isMark, placeBefore } from "../clause.ts
 import type { Trouble } from "../grammar.ts";
 import { centsOfExact, wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
-import { HINTS } from "../signs.ts";
+import { HINTS } from "../sign-bits.ts";
 import { CONTAINERS } from "../words/supplies.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";

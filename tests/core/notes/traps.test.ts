@@ -93,7 +93,6 @@ const ASKED = [
   "picked up final 150 for the dresser",
   "sold bench for 5 less",
   "sold bench 65 he gave 70",
-  "took 25 from guy for bench to hold it",
   "returned the sander got 59 back",
   "rebate 15 on paint",
   "once desk is done list it 140",

@@ -1,0 +1,92 @@
+/** What a clause may hold, as far as it helps to tell which kind of note it is. */
+export type Sign =
+  | "piece"
+  /** A piece, or words that may be the name of one. */
+  | "named"
+  | "number"
+  | "supply"
+  | "loan"
+  | "stream"
+  | "duration"
+  | "miles"
+  | "percent"
+  | "tax"
+  | "clock"
+  | "span"
+  | "labor"
+  | "person"
+  | "pronoun"
+  /** A word that nobody listed. */
+  | "unknown"
+  | "helper"
+  /** The first thing after the verb is an amount: "got 85 for the lamp". */
+  | "moneyFirst"
+  /** The first thing that the verb is about is a supply, not a piece. */
+  | "supplyFirst"
+  /** An amount right before "off": "20 off the desk". */
+  | "off"
+  /** "to", "toward" or "on" before the loan. */
+  | "loanward"
+  /** 365 or 365.25, as the days of a loan's year. */
+  | "yearDays"
+  | "day";
+
+const SIGNS: readonly Sign[] = [
+  "piece",
+  "named",
+  "number",
+  "supply",
+  "loan",
+  "stream",
+  "duration",
+  "miles",
+  "percent",
+  "tax",
+  "clock",
+  "span",
+  "labor",
+  "person",
+  "pronoun",
+  "unknown",
+  "helper",
+  "moneyFirst",
+  "supplyFirst",
+  "off",
+  "loanward",
+  "yearDays",
+  "day",
+];
+export const BITS = Object.fromEntries(SIGNS.map((sign, place) => [sign, 1 << place])) as Readonly<
+  Record<Sign, number>
+>;
+
+/** The bits of some signs: a saying is held against a clause in two steps, however many signs it names. */
+export function maskOf(signs: readonly Sign[] | undefined): number {
+  return (signs ?? []).reduce((mask, sign) => mask | BITS[sign], 0);
+}
+
+/** Words that a slot begins from; a clause without any of them spares the slot its search. */
+export const HINTS = { preposition: 1, until: 2, fee: 4, method: 8, on: 16, day: 32, place: 64 } as const;
+/** What a word or phrase tells by itself, as bits. */
+export interface OwnSigns {
+  signs: number;
+  hints: number;
+}
+
+/** What a clause holds, for telling its kind. */
+export class Signs {
+  mask = 0;
+  hints = 0;
+
+  constructor(mask = 0) {
+    this.mask = mask;
+  }
+
+  has(sign: Sign): boolean {
+    return (this.mask & BITS[sign]) !== 0;
+  }
+
+  add(sign: Sign): void {
+    this.mask |= BITS[sign];
+  }
+}

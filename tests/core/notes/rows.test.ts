@@ -1,0 +1,28 @@
+import { describe, expect, it } from "vitest";
+import { apart } from "../../../core/notes/apart.ts";
+import { lexed, readLine } from "../../../core/notes/line.ts";
+import { TABLES } from "../../../core/notes/rows/apply.ts";
+import { corrections } from "../../../core/notes/rows/corrections.ts";
+import { deals } from "../../../core/notes/rows/deals.ts";
+import { patternOf } from "../../../core/notes/rows/pattern.ts";
+import { repeats } from "../../../core/notes/rows/repeats.ts";
+import type { Trace } from "../../../core/notes/rows/trace.ts";
+
+const all = { ...TABLES, corrections, deals, repeats };
+
+describe.each(Object.entries(all))("the rows of %s", (_table, { rows, fired }) => {
+  it.each(rows.map((row) => [row[2], row] as const))("%s", (note, row) => {
+    const trace: Trace[] = [];
+    readLine(note, "2026-05-14", 0, trace);
+    const traced = trace.flatMap((step) => (step.row ? [step.row] : []));
+    // What only keeps other rows away leaves no trace.
+    const stood = [lexed(note), apart(lexed(note))].flatMap((tokens) => fired(tokens).map((one) => one.row));
+    expect([...traced, ...stood].map(([pattern]) => pattern)).toContain(row[0]);
+  });
+});
+
+describe("a pattern", () => {
+  it("without its part in brackets is a mistake of the table", () => {
+    expect(() => patternOf("sold <piece>")).toThrow("brackets");
+  });
+});
