@@ -46,7 +46,9 @@ function spokenOf({ ledger, person, today }: Turn, replyRoot: number | undefined
 function mayAsk(reading: Reading, asks: boolean): boolean {
   if (reading.kind === "ask" || reading.kind === "share") return true;
   if (reading.kind === "unclear") return asks || !reading.could;
-  return asks && ((reading.missing?.length ?? 0) > 0 || isYearAlone(reading.text));
+  // "finished it" says all that there is to say.
+  const missing = reading.missing?.filter((field) => !(reading.follows && field === "pieces")) ?? [];
+  return asks && (missing.length > 0 || isYearAlone(reading.text));
 }
 
 /** "fees in 2026": the one number is a year, and no amount. */

@@ -138,7 +138,9 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
   const trouble = fill(made, grammar, clause);
   if (trouble) return troubled(clause, trouble, made);
   if (kind === "sell") fillOwed(made, clause);
-  const ownTrouble = (grammar.judge?.(made.fields, clause as never) as Trouble | null | undefined) ?? null;
+  const isOwing = kind === "buy" && clause.tokens.some(({ roles }) => roles.owed === true);
+  const judged = (grammar.judge?.(made.fields, clause as never) as Trouble | null | undefined) ?? null;
+  const ownTrouble: Trouble | null = isOwing ? { kind: "unpaid" } : judged;
   const left =
     ownTrouble ??
     (COUNTS_NOTHING.has(kind) ? null : someOfThem(clause)) ??

@@ -123,7 +123,8 @@ function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[];
     else if (token.roles.opinion && !token.roles.trait) continue;
     // "2 more chairs" are two.
     else if (MORE.has(token.text) && countOf(number) !== null) continue;
-    else if (isTrait(token) && !(token.unknown && isAfterPreposition(tokens, at))) traits.unshift(token.text);
+    else if (isTrait(token) && !(token.unknown && isAfterPreposition(tokens, at)))
+      traits.unshift(...token.text.split(" "));
     else break;
   }
   return { traits, from: at + 1 };

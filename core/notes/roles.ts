@@ -56,3 +56,14 @@ export function rolesOf<Head>(roles: Roles<Head>, over: Roles<Head> = {}): Roles
     own: undefined,
   };
 }
+
+const TURNED = new WeakSet<object>();
+
+/** The roles of words that a row says turn their note: no slot and no aside takes them. */
+export function turnedRoles<Head>(said: Roles<Head>): Roles<Head> {
+  const roles = rolesOf<Head>(said);
+  TURNED.add(roles);
+  return roles;
+}
+
+export const isTurned = (roles: object): boolean => TURNED.has(roles);

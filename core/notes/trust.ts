@@ -1,6 +1,7 @@
 import type { Clause, Tok } from "./clause.ts";
 import type { Trouble } from "./grammar.ts";
 import type { Kind } from "./reading.ts";
+import { isTurned } from "./roles.ts";
 import { NO_ROLES } from "./token.ts";
 import { MONTHS } from "./words/calendar.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
@@ -56,6 +57,7 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
     const { hedge, heads } = token.roles;
     if (!hedge) continue;
     if (kind !== undefined && SETTINGS.has(kind) && WISHES.has(token.text)) continue;
+    if (isTurned(token.roles)) return { kind: hedge === "vague" ? "vagueAmount" : hedge };
     if (
       token.claimed ||
       heads ||

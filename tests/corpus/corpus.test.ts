@@ -25,6 +25,7 @@ const CORPORA = [
   "continued.jsonl",
   "daily.jsonl",
   "deals.jsonl",
+  "season.jsonl",
 ];
 
 describe.each(CORPORA)("%s", (name) => {

@@ -1,7 +1,8 @@
 import type { Head, Tok } from "../clause.ts";
 import { wholeOf } from "../quantities/amounts.ts";
-import { type Roles, rolesOf } from "../roles.ts";
+import { isTurned, type Roles, rolesOf, turnedRoles } from "../roles.ts";
 import { NO_ROLES, wordToken } from "../token.ts";
+import type { TurnEffect } from "./afterwards.ts";
 import { type AsideEffect, asides } from "./asides.ts";
 import { type DayEffect, days } from "./days.ts";
 import { type NumberEffect, numbers } from "./numbers.ts";
@@ -9,7 +10,7 @@ import { type OwnerEffect, owners } from "./owners.ts";
 import { type Units, unitsOf } from "./pattern.ts";
 import type { Fired, Table } from "./table.ts";
 import type { Trace } from "./trace.ts";
-import { type TurnEffect, unfinished } from "./unfinished.ts";
+import { unfinished } from "./unfinished.ts";
 
 /** Every table in the order in which it runs over a line. */
 export const TABLES = { numbers, days, owners, unfinished, asides } as const;
@@ -71,7 +72,7 @@ function numbered(tokens: readonly Tok[], fired: Fired): Tok {
 }
 
 const NO_DAY = rolesOf<Head>({ plain: true, trait: true });
-const WIDE = rolesOf<Head>({ vagueTime: true });
+const WIDE = turnedRoles<Head>({ vagueTime: true });
 
 const ofDay = (effect: DayEffect, tokens: readonly Tok[], fired: Fired): Tok =>
   joined(tokens, fired, effect === "word" ? NO_DAY : WIDE);
@@ -89,6 +90,7 @@ const OWNER_ROLES: Readonly<Record<OwnerEffect, Roles<Head>>> = {
   left: rolesOf<Head>({ actor: "nobody" }),
   ours: rolesOf<Head>({ actor: "ours" }),
   worker: rolesOf<Head>({ hedge: "other" }),
+  asked: rolesOf<Head>({ hedge: "doubt" }),
   word: PASSING,
 };
 
@@ -102,10 +104,9 @@ function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok
 }
 
 const LABOR = rolesOf<Head>({ labor: true });
-
 function ofTurn(effect: TurnEffect, tokens: readonly Tok[], fired: Fired): Tok {
   if (effect === "word") return joined(tokens, fired, PASSING);
-  return joined(tokens, fired, effect === "labor" ? LABOR : rolesOf<Head>({ hedge: effect }));
+  return joined(tokens, fired, effect === "labor" ? LABOR : turnedRoles({ hedge: effect }));
 }
 
 const ofAside = (_effect: AsideEffect, tokens: readonly Tok[], fired: Fired): Tok =>
@@ -137,6 +138,8 @@ const isAmount = ({ kind }: Tok): boolean => kind === "amount";
 
 /** "beside": only where an amount stands outside of all brackets is the number within surely none of the note. */
 function isTaken(fired: Fired, tokens: readonly Tok[]): boolean {
+  for (let at = fired.from; at < fired.to; at += 1) if (isTurned(tokens[at]!.roles)) return false;
+
   if (fired.effect !== "beside") return true;
   return tokens.some(
     (token, at) => (isAmount(token) || token.kind === "duration") && (at < fired.from || at >= fired.to),

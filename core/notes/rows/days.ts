@@ -5,6 +5,15 @@ import { tableOf } from "./table.ts";
 export type DayEffect = "word" | "wide";
 
 const ROWS: readonly Row<DayEffect>[] = [
+  // Names that hold a day.
+  ["[<sunsat> city|valley|beach|porch|lounger|set|screen]", "word", "bought dresser 40 from sun city"],
+  [
+    "at|from the|a|this? [<day>] market|flea|flea_market|swap|swap_meet|bazaar|auction|trade_days",
+    "wide",
+    "bought dresser 40 at the sunday market",
+  ],
+  ["[<day>] buyer|seller|experience|condition|customer", "word", "sold dresser 175 10/10 buyer"],
+  ["<sell>|<buy> … $ [after|since|around|before <day>]", "wide", "sold desk 140 after the 3rd"],
   [
     "[<sunsat>] faded|bleached|damaged|burned|burnt|worn|room|porch|tan|lamp|rotted|dried|roasted",
     "word",

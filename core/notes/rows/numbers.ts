@@ -23,6 +23,9 @@ export type NumberEffect =
   | "all";
 
 const ROWS: readonly Row<NumberEffect>[] = [
+  ["<~buy> … $ and|then|,|& [listed $]", "amount", "bought dresser 40 and listed 180"],
+  ["<time> [# times]", "amount", "sanded dresser 20 min 3 times"],
+  ["[<time>] epoxy|glue|resin|filler", "passing", "5 min epoxy 7"],
   // Addresses, rooms, ranks.
   [
     "at|on|from|near|off|to|in [# <word> st|street|ave|avenue|rd|road|dr|drive|ln|lane|blvd|ct|court|pl|hwy|highway|pkwy|terrace|circle]",

@@ -6,7 +6,7 @@ import { tableOf } from "./table.ts";
  * what somebody does to a piece for money; "buyer": who it went to; "sold": it left us, to nobody named;
  * "left": a piece that
  * was fetched; "ours": who of the household did it; "worker": somebody else's work; "fee": paid for a listing; "cost": of
- * other work; "name": words of a name; "word": nothing.
+ * other work; "name": words of a name; "asked": what it is has to be asked; "word": nothing.
  */
 export type OwnerEffect =
   | "part"
@@ -20,6 +20,7 @@ export type OwnerEffect =
   | "left"
   | "cost"
   | "name"
+  | "asked"
   | "word";
 
 const GETS =
@@ -126,6 +127,12 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "bought mirror mounting kit 9",
   ],
   ["bought|buy|ordered <art>? [<piece> back|backs] $", "part", "bought dresser back 12"],
+  ["<sell>|<list> <art>? [<piece> <part> <part>?] !<piece>", "asked", "sold desk legs 12"],
+  [
+    "<sell>|<list> <art>? [<part>|<things>|<supply>|<piece> of|off|off_of|from <art>? <piece>]",
+    "asked",
+    "sold the mirror off the dresser 30",
+  ],
   ["[<piece> <part> <part>?] !<piece>", "part", "bought desk drawer 12"],
   ["[<part> <part>? of|off <art>? <piece>]", "part", "bought base of a dresser 20"],
   [
@@ -180,6 +187,12 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "service",
     "paid 60 to reupholster chair",
   ],
+  [
+    "[she|he|they|buyer|guy|lady|couple <word>? paid|gave|pd me|us?] $ for <art>? <piece>",
+    "buyer",
+    "sold dresser 175 she paid 60 for a lamp",
+  ],
+  ["<piece> [went|gone|left home|out with|to]", "sold", "desk went home with a nice couple 120"],
   ["<piece> [<service>] $ ;", "service", "desk delivery 20"],
 ];
 

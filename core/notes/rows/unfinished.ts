@@ -1,9 +1,6 @@
-import type { Hedge } from "../words/hedges.ts";
+import { AFTERWARDS, type TurnEffect } from "./afterwards.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
-
-/** What makes of a clause no fact yet, or none at all; "labor": only a part of the work is done; "word": nothing of it. */
-export type TurnEffect = Hedge | "labor" | "word";
 
 const GONE =
   "backed_out|back_out|flaked|flaked_out|bailed|bailed_out|ghosted|ghosted_me|never_showed|never_showed_up|never_came|no_showed|no_show|noshow|didnt_show|didnt_show_up|cancelled|canceled|changed_her_mind|changed_his_mind|changed_their_mind|changed_mind|fell_through|fell_thru|passed|pulled_out|walked_away|walked|reneged|disappeared|vanished|bounced";
@@ -51,7 +48,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
   [
     "<sell> … [pending|sale_pending|is_pending|pending_pickup|tentatively|provisionally <word>?]",
     "pending",
-    "sold desk pending pickup 140",
+    "sold desk tentatively 140",
   ],
   ["<sell> … [owes me|us|money*] ;", "unpaid", "sold desk 140 owes me"],
   [
@@ -60,7 +57,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "sold desk 140 unpaid",
   ],
   [
-    "<sell> … [she|he|they|buyer|guy|lady|theyll|shell|hell|will|to|gonna|going_to? pays|pay|paying|pays_me|payment|to_pay|will_pay|pay_me|send|sends|sending|venmoing|transferring it|me|the|rest|money|cash|check? on|by|this|next? <day>|later|tomorrow|tmrw|tonight|soon|friday|pickup|payday|next_week|monday]",
+    "<sell> … [she|he|they|buyer|guy|lady|theyll|shell|hell|will|to|gonna|going_to? pays|pay|paying|pays_me|payment|to_pay|will_pay|pay_me|send|sends|sending|wiring|transferring it|me|the|rest|money|cash|check? on|by|this|next? <day>|later|tomorrow|tmrw|tonight|soon|friday|pickup|payday|next_week|monday]",
     "unpaid",
     "sold desk 140 she pays friday",
   ],
@@ -227,4 +224,4 @@ const ROWS: readonly Row<TurnEffect>[] = [
   ],
 ];
 
-export const unfinished = tableOf(ROWS);
+export const unfinished = tableOf([...AFTERWARDS, ...ROWS]);

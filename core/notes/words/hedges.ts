@@ -249,6 +249,7 @@ export const HEDGES: Readonly<Partial<Record<Hedge, readonly string[]>>> = {
     "lost",
   ],
   doubt: [
+    "the wrong",
     "maybe",
     "mightve",
     "mightve been",

@@ -38,6 +38,8 @@ const STEMS: readonly (readonly [string, string])[] = [
   ["caning", "caned"],
   ["sewing", "sewed"],
   ["cutting", "cut"],
+  ["shopping", "shopped"],
+  ["cleanup", "cleaned up after"],
   ["clamping", "clamped"],
   ["nailing", "nailed"],
   ["screwing", "screwed"],

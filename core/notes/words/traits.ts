@@ -1,5 +1,6 @@
 /** Words that describe a piece. Any other unknown word before a known noun is a trait too. */
 export const TRAITS: readonly string[] = [
+  "drop side",
   "white",
   "black",
   "gray",

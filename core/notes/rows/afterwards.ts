@@ -1,0 +1,194 @@
+import type { Hedge } from "../words/hedges.ts";
+import type { Row } from "./table.ts";
+
+/** What makes of a clause no fact yet, or none at all; "labor": only a part of the work is done; "word": nothing of it. */
+export type TurnEffect = Hedge | "labor" | "word";
+
+/** How a clause behind the fact begins: the mark or the joint belongs to it, so that it is judged with the fact. */
+const LINK =
+  ",|.|-|(|but|and|though|tho|only|except|just|still|he|she|they|buyer|guy|lady|it|its|is|was|has|hes|shes|theyre*";
+
+/** What is said behind a fact and turns it: taken back, held up, owed, or not ours. */
+export const AFTERWARDS: readonly Row<TurnEffect>[] = [
+  // Held up.
+  [
+    `<sell>|<stream>|<~finish> … [${LINK} pending|gotta_wait|have_to_wait|waiting|waiting_on|waiting_for|not_cleared|hasnt_cleared|once_it_clears|as_soon_as|soon_as <word>* <word>*]`,
+    "pending",
+    "sold desk 140, pending",
+  ],
+  [
+    `<sell> … [${LINK} still in|at|here|there|with|sitting|sits <word>*]`,
+    "pending",
+    "sold desk 140 still in my garage",
+  ],
+  ["<stream> $ [unpaid|outstanding|not_in|not_in_yet|on_hold|processing]", "pending", "ads 240 processing"],
+  // Taken back.
+  [
+    `<sell>|<buy> … [${LINK} took|brought|sent|gave|got|carried|dragged|hauled it|them|that back <word>*]`,
+    "denial",
+    "sold desk 140 but he brought it back",
+  ],
+  [`<sell>|<buy> … [${LINK} came|went|coming back <word>*]`, "denial", "sold desk 140 came back today"],
+  [
+    `<sell>|<buy> … [${LINK} want|wants|wanted|wanting|asked_for|asking_for|demands <art>? money|refund|cash back?]`,
+    "denial",
+    "sold desk 140 and she wants her money back",
+  ],
+  [
+    `<sell>|<buy> … [${LINK} i|we? changed|regret|regretted|undid <art>? mind|it|the_deal?]`,
+    "denial",
+    "bought dresser 40 changed my mind",
+  ],
+  [`<buy> … [${LINK} returned|returning it|them]`, "denial", "bought dresser 40 returned it"],
+  // Money still to move.
+  [
+    `<buy> … $ [${LINK} i|we|ill|will|gotta|have_to? still? owe|owed|owing|paying|pay|payable him|her|them|seller|rest|later|tomorrow|next <word>? $?]`,
+    "unpaid",
+    "bought dresser 40 owe him 20",
+  ],
+  ["<buy> … [on credit|payments|installments|layaway|time]", "unpaid", "bought dresser 40 on credit"],
+  ["<sell> … $ [balance|remaining|outstanding $]", "unpaid", "sold desk 140 balance 100"],
+  [
+    "<sell> … $ [for delivery|gas|shipping|assembly|hauling|fuel|stairs|setup|gas_money]",
+    "net",
+    "sold desk 140 + 20 for delivery",
+  ],
+  ["<sell> … $ [knocked|took|shaved|dropped $ off]", "net", "sold desk 140 knocked 20 off"],
+  ["<sell> … $ [bought|paid|cost for? $ for?] ;", "doubt", "sold desk 140 bought for 40"],
+  // Told by somebody, or of a piece that it was not.
+  [
+    "<sell> … $ [he|she|they|mom|dad|wife|husband says|said|claims|thinks|told_me] ;",
+    "doubt",
+    "sold desk 140 he says",
+  ],
+  ["[hold|held|holding off on]", "denial", "hold off on the desk"],
+  // Another piece, of which only a price is said.
+  ["<sell> … $ [,|and|but? <art>? <piece> still is|at|for? $]", "offer", "sold desk 140, hutch still 220"],
+  [
+    "<sell> … $ [and|,? took|got|with|plus <art>? <piece> in_trade|as_trade|on_trade|in_exchange|for_trade]",
+    "doubt",
+    "sold desk 140 took a chair in trade",
+  ],
+  // Talk about a piece of ours.
+  [
+    "[got|had|have|received <word>? offers|offer|messages|message|calls|call|texts|text|inquiries|inquiry|questions|bids|bid|hits|bites|replies|views|lowball|lowballs] on|for|about <art>? <piece>",
+    "offer",
+    "got an offer on the desk 140",
+  ],
+  ["[got|had|have|received <grain>] on|for|about <art>? <piece>", "offer", "got 4 messages on desk 140"],
+  ["[picked_up|worked|took|got|covered a|an|extra? shift|overtime]", "other", "picked up a shift 120"],
+  ["^ [borrowed] <supply>", "other", "borrowed sander"],
+  [
+    "[picked_up|got|collected <art>? <piece> back? from <art>? upholsterer|refinisher|restorer|welder|stripper|repairman|repair_shop|shop|caner|carpenter|painter]",
+    "other",
+    "picked up chair from upholsterer 90",
+  ],
+  [
+    "[picked_up|got|collected <art>? <piece>] from … after <service>|repair|<labor>",
+    "other",
+    "picked up my chair from bob after repair 90",
+  ],
+  // Somebody else's, or not for sale.
+  ["<sell> <art>? [<theirs>] !<piece>", "other", "sold moms desk 140"],
+  [
+    "<~buy> … <piece> $? [for my|our|the|his|her? <kin>|myself|us|me|house|home|bedroom|kitchen|bathroom|nursery|apartment|living_room|office|own_house|ourselves|friend|neighbor|neighbour|neighbors] ;",
+    "other",
+    "bought dresser 40 for our bedroom",
+  ],
+  [
+    "<~buy> … <piece> [for my|our|the|his|her? <kin>|myself|us|me|house|home|bedroom|kitchen|bathroom|nursery|apartment|living_room|office|own_house|ourselves|friend|neighbor|neighbour|neighbors] $ ;",
+    "other",
+    "picked up dresser for mom 40",
+  ],
+  [
+    "<sell> … $ [for <art>? <kin>|friend|neighbor|neighbour|coworker|someone|somebody|church] ;",
+    "other",
+    "sold desk 140 for a friend",
+  ],
+  [
+    "^ [<art>? <place>|shop|store|guy|lady|dealer|neighbor|seller down_the_street|next_door|across_the_street|across_town|up_the_road|down_the_road|nearby] <sell>",
+    "other",
+    "the shop down the street sold a hutch 300",
+  ],
+  [
+    "<supply> $ [for my|our|the house|home|bedroom|kitchen|bathroom|nursery|apartment|living_room|place|own_house]",
+    "other",
+    "paint 12 for my kitchen",
+  ],
+  [
+    "<supply> [for my|our|the? house|home|bedroom|kitchen|bathroom|nursery|apartment|living_room|own_house] $",
+    "other",
+    "paint for nursery 12",
+  ],
+  [
+    "^ [sponsor|client|customer|landlord|boss|work paid|bought for?] <supply>",
+    "other",
+    "sponsor paid for paint 40",
+  ],
+  [
+    "^ [priced|preordered|pre_ordered|out_of|ran_out_of|low_on|almost_out_of|returning|wishlisted] <supply>",
+    "intention",
+    "out of paint 12",
+  ],
+  ["[gave|left|gave_a|left_a tip|tips]", "other", "gave tip 10"],
+  ["[got_paid|was_paid|earned|made] $ for|to <labor>|<service>", "doubt", "got paid 60 for fixing chair"],
+  ["loan|<loan> [paid|pd|is|got? down to]", "doubt", "loan paid down to 8900"],
+  [
+    "paid|pay|<pay> $ [to|on|for|toward|towards each|both|all|every loan|loans]",
+    "doubt",
+    "paid 110 on both loans",
+  ],
+  // Money or things given back to somebody by name.
+  ["[paid|pay !her|him|them <word> back] $", "doubt", "paid bob back 40"],
+  ["[paid|pay|gave back <new>|<person>|<kin>] $", "doubt", "paid back bob 40"],
+  [
+    "<supply> $ [,|and|but? returned|took|brought|got $|some|half|one of? it|them|back*]",
+    "doubt",
+    "paint 34 returned 10 of it",
+  ],
+  ["<supply> [was|were $ got|paid|bought it|them? for? $]", "doubt", "paint was 20 got it for 12"],
+  // Time that is no work of its own.
+  ["[took <time> to sell|pick_up|move|load|deliver|list|photograph]", "doubt", "desk took 2h to sell"],
+  ["<time> [# times]", "doubt", "sanded dresser 20 min 3 times"],
+  ["[total <time>]", "doubt", "dresser total 5h"],
+  ["<time> [all_in|in_total|total|in_all|altogether|in_on|to_go|to_date|left]", "doubt", "dresser 5h all in"],
+  ["^ [me|myself|i and|& <kin>|<word>] <labor>", "doubt", "me and dad sanded dresser 2h"],
+  // A part of the work, or a part of the piece.
+  ["^ [<supply>|<workpart>] <piece> <~finish>", "labor", "top coat desk done"],
+  ["<~finish> <art>? [<supply>|<workpart>] <piece>", "labor", "finished the base coat desk"],
+  ["<~finish> [for now|today|tonight|the_day|the_night]", "part", "desk done for now"],
+  ["^ [finishing|finishing_up] <art>? <piece> !!<time>", "part", "finishing dresser"],
+  ["<piece> is|are? [ready for|to <supply>|<labor>|<workpart>]", "part", "bench ready for paint"],
+  [
+    "<piece> is|was|all? <~finish> [with <art>? <supply>|<workpart>|<labor>]",
+    "part",
+    "desk is done with primer",
+  ],
+  [
+    "[started|starting|began|start listing|selling|pricing|photographing|advertising|posting]",
+    "word",
+    "started listing the desk",
+  ],
+  [
+    "<~retire>|tossed [<art>? back|front|<part> of|off|from <art>?] <piece>",
+    "other",
+    "tossed the back of the dresser",
+  ],
+  [
+    "<retire> <art>? <piece> [at|up|listed|posted|online|on|in <word>* <word>*]",
+    "doubt",
+    "keeping the desk listed",
+  ],
+  [
+    "<sell> … <piece> [from|of|out_of the|a|our|my set|pair|lot|group]",
+    "word",
+    "sold one chair from the set 20",
+  ],
+  // Bought for a piece, or with it.
+  ["<~buy> <art>? !<several> [<piece> for|to|on <art>?] <piece>", "doubt", "bought mirror for dresser 20"],
+  [
+    "<~buy> … [<piece> w|with <art>? <piece> and|& <piece>]",
+    "doubt",
+    "bought vintage vanity with mirror and stool 65",
+  ],
+];
