@@ -146,7 +146,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "bought stuff for desk 20",
   ],
   [
-    "^ <art>? [<trait>|<plain>|replacement|new|used|spare|matching|extra* <part> <part>?] for|to|on <art>? <piece>",
+    "^ <art>? [<trait>|<plain>|back|replacement|new|used|spare|matching|extra* <part> <part>?] for|to|on <art>? <piece>",
     "supply",
     "new back panel for the armoire 11.25",
   ],

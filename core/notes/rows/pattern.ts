@@ -143,7 +143,7 @@ const CLASSES: Readonly<Record<string, Test>> = {
   done: ({ kind, text, unknown, roles }) =>
     kind === "word" &&
     (SERVICES.has(text) || roles.labor === true || (unknown === true && text.endsWith("ed"))),
-  plain: ({ kind, roles }) => kind === "word" && roles.plain === true,
+  plain: ({ kind, roles }) => kind === "word" && roles.plain === true && roles.filler !== true,
   word: isWord,
   any: () => true,
   mark: ({ kind }) => kind === "mark",

@@ -149,7 +149,8 @@ export const method: Fill = (clause) => {
       const next = tokens[at + 1];
       if (!next || next.claimed || next.kind !== "word" || next.roles.method || ARTICLES.has(next.text))
         return;
-      if (next.text.includes(" ")) return;
+      // "by … card": what stands between is not understood.
+      if (next.text.includes(" ") || tokens[at + 2]?.roles.method) return;
       if (token.text === "by" && (next.roles.filler || next.roles.person)) return;
       claim(token, next);
       said.push(next.text);
