@@ -24,6 +24,12 @@ export type NumberEffect =
 
 const ROWS: readonly Row<NumberEffect>[] = [
   ["<~buy> … $ and|then|,|& [listed $]", "amount", "bought dresser 40 and listed 180"],
+  [
+    "to|by [# girls|guys|kids|ladies|women|men|students|sisters|brothers|people|friends]",
+    "passing",
+    "sold desk to 2 girls 140",
+  ],
+  ["^ !i|we|ive <word> [put|left $ on|down|for] <art>? <piece>", "deposit", "bob put 20 on desk"],
   ["<time> [# times]", "amount", "sanded dresser 20 min 3 times"],
   ["[<time>] epoxy|glue|resin|filler", "passing", "5 min epoxy 7"],
   // Addresses, rooms, ranks.

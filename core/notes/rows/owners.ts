@@ -193,6 +193,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "sold dresser 175 she paid 60 for a lamp",
   ],
   ["<piece> [went|gone|left home|out with|to]", "sold", "desk went home with a nice couple 120"],
+  [
+    "<piece> [went|gone|left with|to] <art>? <opinion>|<trait>* <person> $",
+    "sold",
+    "hutch went to a nice family 200",
+  ],
   ["<piece> [<service>] $ ;", "service", "desk delivery 20"],
 ];
 
