@@ -48,7 +48,8 @@ function mayAsk(reading: Reading, asks: boolean): boolean {
   if (reading.kind === "unclear") return asks || !reading.could;
   // "finished it" says all that there is to say.
   const missing = reading.missing?.filter((field) => !(reading.follows && field === "pieces")) ?? [];
-  return asks && (missing.length > 0 || isYearAlone(reading.text));
+  const isWord = !/\s/.test(reading.text.trim());
+  return asks && !isWord && (missing.length > 0 || isYearAlone(reading.text));
 }
 
 /** "fees in 2026": the one number is a year, and no amount. */

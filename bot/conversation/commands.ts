@@ -6,6 +6,7 @@ import { taxPercentOn } from "../../core/books/month.ts";
 import type { Day } from "../../core/calendar.ts";
 import { showDay, showTime } from "../../core/calendar.ts";
 import { show } from "../../core/money.ts";
+import { helpText, helpTopicFor, topicNames } from "../../core/questions/help-topics.ts";
 import { nudgeTime } from "../../db/settings.ts";
 import { inviteMember, membersCalled, membersText, removeMember } from "../members.ts";
 import { isZone, zoneNamed, zonesCalled } from "../zone.ts";
@@ -100,7 +101,9 @@ export function greetingFor(zone: string): string {
 
 function tellHelp(turn: Turn, topic: string): void {
   const questions = answers.filter(({ about }) => about !== "help").map(({ example }) => example);
-  turn.spoken.push(helpPage(topic, questions) ?? `There is no page on ${topic}. Send: help`);
+  const asked = helpTopicFor(`help ${topic}`);
+  const page = helpPage(topic, questions) ?? (asked ? helpText(asked) : null);
+  turn.spoken.push(page ?? `There is no page on ${topic}. There is one on ${topicNames()}.`);
 }
 
 /** The newest question once more; the line at the end of the reply tells how many others wait. */

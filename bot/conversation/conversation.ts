@@ -196,12 +196,17 @@ function answersOne(
   if (questions.length === 0) return false;
   const readings = readMessage(text, turn.today);
   const isReply = replyTo !== undefined;
+  if (!isReply && asksForNotes(text)) return false;
   const said = { text, readings, isReply };
   return (
     questions.some((question) => answerOpen(turn, said, question)) ||
     questions.some((question) => asksWithLeft(turn, said, question))
   );
 }
+
+/** "last 3 notes" is no answer, whatever was asked. */
+const asksForNotes = (text: string): boolean =>
+  /^\s*(?:my |the )?(?:last|latest|recent|today'?s)\b.*\bnotes?\s*$/i.test(text);
 
 function readNotes(turn: Turn, text: string, replyRoot: number | undefined): void {
   const readings = readMessage(text, turn.today);

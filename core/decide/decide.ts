@@ -7,7 +7,7 @@ import { type Fetched, fetchedOf, isHolder } from "./fetched.ts";
 import { householdQuestion } from "./household.ts";
 import { askMissing } from "./missing.ts";
 import { deskOfItsDay } from "./own-day.ts";
-import { talkedOf } from "./talk.ts";
+import { talkedOf, withSpokenOf } from "./talk.ts";
 import { askWhich, type Deciding, labelOfWhole, standingOf } from "./whole.ts";
 
 const verbByKind = new Map<string, Verb>(verbs.map((verb) => [verb.kind, verb as unknown as Verb]));
@@ -26,7 +26,7 @@ export function decide(matter: Matter, desk: Omit<Desk, "confirmed">): Decision 
   const verb = verbOf(reading.kind);
   if (reading.kind === "unclear" || !verb?.decide) return decideUnclear(reading, desk);
   const missing = askMissing(reading);
-  if (missing) return { kind: "ask", ask: missing };
+  if (missing) return { kind: "ask", ask: withSpokenOf(missing, reading, desk, deciding) };
   if (reading.longAgo && reading.date && !matter.confirmed.includes("long ago")) {
     const day = showDay(reading.date, desk.today);
     const prompt = `${day} is long ago. Is that the day you mean?`;

@@ -1,5 +1,6 @@
 import type { Mention, Reading } from "../notes/reading.ts";
-import type { Decision, Desk } from "./decision.ts";
+import type { Ask, Decision, Desk } from "./decision.ts";
+import { namesOf } from "./echo.ts";
 
 /*
  * What a note leaves to the talk around it: "it" is the piece of the message replied to, else the one spoken of
@@ -48,4 +49,21 @@ function piecesMeant(
   const isThatDay = reading.date === undefined || reading.date === today;
   const isHere = talk.latest?.every((number) => books.pieces.get(number)?.gone === null);
   return isThatDay && isHere ? talk.latest : undefined;
+}
+
+/** The question for the piece, with the one spoken of last on a button where the note may be about it. */
+export function withSpokenOf(
+  ask: Ask,
+  reading: Reading,
+  desk: Omit<Desk, "confirmed">,
+  deciding: Deciding,
+): Ask {
+  const latest = desk.talk?.latest ?? [];
+  if (ask.wants !== "pieces" || reading.kind === "buy" || latest.length === 0) return ask;
+  const pieces: Mention[] = latest.map((number) => ({ number, count: 1 }));
+  const change = { pieces, missing: reading.missing?.filter((field) => field !== "pieces") ?? [] };
+  const decision = deciding.decide({ ...reading, ...change } as Reading, desk);
+  if (decision.kind === "refuse" || (decision.kind === "ask" && decision.ask.misfit)) return ask;
+  const label = namesOf(desk.books, { pieces: [...latest] });
+  return { ...ask, choices: [{ label, effect: { kind: "settle", change } }, ...ask.choices] };
 }

@@ -34,5 +34,15 @@ test("every kind of note has its example on a page, and the first page names the
 });
 
 test("a page that is not there is said", () => {
-  expect(chat.say("help sofas").text).toBe("There is no page on sofas. Send: help");
+  expect(chat.say("help sofas").text).toContain("There is no page on sofas. There is one on questions, ");
+  expect(chat.say("help deposits").text).toContain("A deposit is not earned until the sale.");
+});
+
+test("a list of notes is no answer, and the piece spoken of is a button", () => {
+  chat.say("bought dresser 30");
+  expect(chat.say("listed 140").text).toContain("What did you list?");
+  expect(chat.say("last 3 notes").text).toContain("bought #1 dresser 30.00");
+  const asked = chat.say("done");
+  expect(asked.text).toContain("What is finished?");
+  expect(asked.buttons.map(({ label }) => label)).toContain("#1 dresser");
 });
