@@ -1,5 +1,6 @@
 import { Decimal } from "decimal.js";
 import type { Books } from "./books/books.ts";
+import { firstIndex } from "./books/exchange.ts";
 import type { Fact } from "./books/facts.ts";
 import type { Day } from "./calendar.ts";
 import { addDays, weekdayOf } from "./calendar.ts";
@@ -129,14 +130,19 @@ function isCoveredByRate(fact: Fact): boolean {
  * rate stands in for. Spending on a piece counts when its cost does: at its sale, back at its return.
  */
 export function vehicleCostCovered(books: Books, { from, through }: { from: Day; through: Day }): Cents {
+  const { facts } = books;
   const onPiece = new Map<number, Cents>();
+  const start = firstIndex(facts, ({ day }) => day >= from);
+  const end = firstIndex(facts, ({ day }) => day > through);
   let covered = 0;
-  for (const fact of books.facts) {
-    if (fact.day > through) break;
-    const counted = isCoveredByRate(fact)
-      ? spentAtOnce(books, fact, onPiece)
-      : directionOf(fact) * sumOver(fact.pieces, onPiece);
-    if (fact.day >= from) covered += counted;
+  for (let at = 0; at < end; at += 1) {
+    const fact = facts[at]!;
+    // Most facts are neither; of the years before only what pieces still carry counts.
+    if (fact.kind === "spend") {
+      if (!isCoveredByRate(fact)) continue;
+      const atOnce = spentAtOnce(books, fact, onPiece);
+      if (at >= start) covered += atOnce;
+    } else if (at >= start) covered += directionOf(fact) * sumOver(fact.pieces, onPiece);
   }
   return covered;
 }
