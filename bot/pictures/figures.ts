@@ -90,9 +90,12 @@ function withMiddleSummed(bars: readonly Bar[], room: number): Bar[] {
 /** The line starts with the year before the month's end, or with the first loan when that is later. */
 function loanLine(books: Books, through: Day): MonthFigures["loan"] {
   const byDay = new Map<Day, Cents>();
-  for (const postings of books.postings.values())
-    for (const { account, day, cents } of postings)
+  for (const fact of books.facts) {
+    // Only these move what is owed; the postings of all others are many.
+    if (fact.kind !== "pay" && fact.kind !== "statement" && fact.kind !== "loan") continue;
+    for (const { account, day, cents } of books.postings.get(fact.id) ?? [])
       if (account === "loan" && day <= through) byDay.set(day, (byDay.get(day) ?? 0) - cents);
+  }
   const days = [...byDay.keys()].sort();
   const first = days[0];
   if (first === undefined) return null;
