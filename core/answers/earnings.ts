@@ -1,5 +1,5 @@
 import type { Books, Piece } from "../books/books.ts";
-import type { Fact } from "../books/facts.ts";
+import { type Fact, newPiecesOf } from "../books/facts.ts";
 import type { Account } from "../books/postings.ts";
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
@@ -44,10 +44,14 @@ export function earningsOf(books: Books, { from, through }: { from: Day; through
       if (!earning.sold) earning.because = REASONS[account] ?? earning.because;
       earnings.set(piece, earning);
     }
-    if (fact.kind !== "sell" && !(fact.kind === "refund" && fact.data.returned)) continue;
+    // A trade is a sale of the piece that it gives away.
+    const isSale = fact.kind === "sell" || fact.kind === "trade";
+    if (!isSale && !(fact.kind === "refund" && fact.data.returned)) continue;
+    const got = fact.kind === "trade" ? newPiecesOf(fact) : [];
     for (const number of fact.pieces) {
+      if (got.includes(number)) continue;
       const earning = earnings.get(number) ?? noEarning(books.pieces.get(number)!);
-      earning.sold = fact.kind === "sell";
+      earning.sold = isSale;
       earning.because = earning.sold ? null : "returned";
       earnings.set(number, earning);
     }

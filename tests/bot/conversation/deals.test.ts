@@ -178,3 +178,12 @@ test("commission is income of what is kept and nothing else", () => {
     proceeds: "0.00",
   });
 });
+
+test("the month names a traded piece as sold, with nothing said of later spending", () => {
+  chat.say("bought hutch 60");
+  chat.say("traded hutch for a trunk");
+  chat.say("90");
+  const { text } = chat.say("month");
+  expect(text).toContain("+30.00  #1 hutch");
+  expect(text).not.toContain("spent after the sale");
+});
