@@ -80,7 +80,9 @@ export function answerAsked(
   // Most messages are whole notes: they cost no look at the questions.
   if (!readings.every((reading) => mayAsk(reading, true))) return false;
   const answered = answer(text, questionDesk(turn, replyRoot));
-  const asks = sounds || (answered.understood && answered.asks === true);
+  // Words that ask by the way, and of which the books know nothing, are rather a note.
+  const isOfNothing = answered.understood && answered.measure !== undefined && !hasFigure(answered);
+  const asks = sounds || (answered.understood && answered.asks === true && !isOfNothing);
   if (!readings.every((reading) => mayAsk(reading, asks))) return false;
   const isAsked = sounds || readings.every(({ kind }) => kind === "ask");
   // Words that make no note and have an answer in the books are a question, whatever mark is missing.

@@ -148,7 +148,15 @@ function clausesOf(
   if (cuts.length > 1 && isJoke(tokens)) return [unclear({ kind: "denial" }, place)];
   const drafts: Draft[] = [];
   for (const cut of cuts) drafts.push(draftOf(cut, typed, today, drafts.at(-1)));
-  return drafts.length > 0 ? togetherOf(drafts, line) : [unclear({ kind: "unknown" }, place)];
+  if (drafts.length === 0) return [unclear({ kind: "unknown" }, place)];
+  return correctedOnly(togetherOf(drafts, line), text);
+}
+
+/** "scratch that, it was 8": the note stands with the other value, and nothing is taken back beside it. */
+function correctedOnly(readings: Reading[], text: string): Reading[] {
+  const [undo, fix, ...others] = readings;
+  if (undo?.kind !== "undo" || fix?.kind !== "fix" || others.length > 0) return readings;
+  return [{ ...fix, text }];
 }
 
 const REPEATABLE: ReadonlySet<string> = new Set(["spend", "pay", "income"]);

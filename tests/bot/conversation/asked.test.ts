@@ -51,3 +51,16 @@ test("what tells of the month stays the owner's, however it is cut", () => {
   expect(chat.say("net profit this year?", { person }).text).toContain("owner's to tell");
   expect(chat.say("profit on dressers?", { person }).text).toContain("77.50");
 });
+
+test("a note that says too little is no question of which the books know nothing", () => {
+  const bench = chat.say("bought bench 14").message;
+  chat.say("bought mirror 9");
+  expect(chat.say("sanded 45 min", { replyTo: bench }).text).toContain("45 min sanding on #3 bench");
+  expect(chat.say("top of the mirror is done").text).not.toContain("Profit");
+});
+
+test("scratch that with a value changes the newest note, and takes none back", () => {
+  chat.say("bought bench 14");
+  expect(chat.say("scratch that, it was 8").text).toContain("Bought #3 bench, 8.00");
+  expect(chat.statement().pieces.find(({ number }) => number === 2)).toMatchObject({ price: "5.00" });
+});
