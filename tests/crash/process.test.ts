@@ -205,7 +205,7 @@ describe("trouble while it runs", () => {
   });
 
   it("an outage: what was typed meanwhile lands on the day it was typed", async () => {
-    const bot = start();
+    const bot = start({ TIME_ZONE: "America/Chicago" });
     standin.say("bought dresser 30", { date: Date.UTC(2026, 3, 1, 18) });
     await standin.waitForReply("dresser");
     standin.outage(true);
