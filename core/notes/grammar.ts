@@ -2,6 +2,7 @@ import type { Day, Month } from "../calendar.ts";
 import type { Clause } from "./clause.ts";
 import type { Kind, Missing, ReadingFields } from "./reading.ts";
 import type { Sign } from "./sign-bits.ts";
+import type { Hedge } from "./words/hedges.ts";
 
 /** One way to say a kind of note. */
 export interface Saying<K extends Kind> {
@@ -52,11 +53,6 @@ export interface Trouble {
     | "future"
     | "unrealDay"
     | "vagueTime"
-    | "intention"
-    | "offer"
-    | "appointment"
-    | "denial"
-    | "doubt"
     | "noVerb"
     | "loneNumber"
     | "cutOrPrice"
@@ -81,13 +77,7 @@ export interface Trouble {
     /** A word that no slot takes and that is no known aside. */
     | "left"
     | "buyer"
-    | "pending"
-    | "unpaid"
-    | "deposit"
-    | "own deposit"
-    | "net"
-    | "part"
-    | "other";
+    | Exclude<Hedge, "vague">;
 }
 
 /** The reading half of a verb: its words and slots. */

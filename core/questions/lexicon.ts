@@ -10,6 +10,8 @@ import { ORDINARY } from "../notes/words/ordinary.ts";
  * what stands here, so that the lexicon can change its shape without the questions noticing.
  */
 
+export { MONTHS, ORDINALS, WEEKDAYS } from "../notes/words/calendar.ts";
+export { UNITS as NUMBERS } from "../notes/words/numbers.ts";
 export { pluralOf, singularOf, slipsBetween };
 
 /** Finds the one known word that a typed word is a slip away from. */

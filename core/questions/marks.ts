@@ -1,9 +1,9 @@
 import type { Day } from "../calendar.ts";
-import { type Speller, shortForms, slipsBetween, spellerOf } from "./lexicon.ts";
+import { ORDINALS, type Speller, shortForms, slipsBetween, spellerOf, WEEKDAYS } from "./lexicon.ts";
 import { periodAt } from "./periods.ts";
 import { commonPhrases, type Phrases, type Senses } from "./phrases.ts";
 import type { Period } from "./query.ts";
-import { MONTH_NAMES, ORDINALS, SMALL_NUMBERS, UNITS, WEEKDAY_NAMES } from "./words/periods.ts";
+import { MONTH_NAMES, SMALL_NUMBERS, UNITS } from "./words/periods.ts";
 
 /** Words of a question with one meaning each: a phrase, a period, a number, or a word that nobody knows. */
 export interface Mark {
@@ -40,7 +40,7 @@ function spellerOfCommon(): Speller {
   commonSpeller ??= spellerOf([
     ...commonPhrases().words,
     ...Object.keys(MONTH_NAMES),
-    ...Object.keys(WEEKDAY_NAMES),
+    ...Object.keys(WEEKDAYS),
     ..."yesterday today quarter summer winter spring autumn".split(" "),
   ]);
   return commonSpeller;

@@ -9,6 +9,7 @@ import {
   monthOf,
   weekdayOf,
 } from "../calendar.ts";
+import { ORDINALS, WEEKDAYS } from "./lexicon.ts";
 import type { Period } from "./query.ts";
 import {
   AFTER,
@@ -17,14 +18,12 @@ import {
   LAST,
   MONTH_NAMES,
   ONWARD,
-  ORDINALS,
   SEASONS,
   SINCE,
   SMALL_NUMBERS,
   THIS,
   UNITS,
   UNTIL,
-  WEEKDAY_NAMES,
 } from "./words/periods.ts";
 
 /** A period found in the words of a question: how many words it took. */
@@ -169,7 +168,7 @@ function dayOfMonthAt(words: readonly string[], at: number, today: Day): Span | 
 function weekdayAt(words: readonly string[], at: number, today: Day): Span | null {
   const which = words[at] === "last" || words[at] === "this" || words[at] === "past" ? 1 : 0;
   const word = words[at + which] ?? "";
-  const weekday = WEEKDAY_NAMES[word];
+  const weekday = WEEKDAYS[word];
   if (weekday === undefined) return null;
   // "sat" and "sun" are other words too: they need one before them that only a day takes.
   const leading = /^(?:on|since|last|this|past|until|till|before|after|from)$/.test(words[at - 1] ?? "");

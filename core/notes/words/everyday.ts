@@ -674,7 +674,7 @@ tiring title titles toad toast tobacco toggle toilet toilets token tokens tolera
 tolerated tolerates tolerating tomato tomatoes tome tone tones tongue tooth topic topical topics torture
 toss touches tour tourist tourists towards tower towers towns toys trace traced traces tracing tracked
 tracking tradition traditional traditionally traditions tragedy tragic trail trailed trailing trails trained
-training trains transactions transcript transferring transfers transform transformation transformed
+training trains transactions transferring transfers transform transformation transformed
 transforming transforms transient transit transition translate translated translates translating translation
 translations translator transmission transmissions transmit transmits transmitted transmitter transmitters
 transmitting transparent transport transported transporting transports trapped trapping trashcan travel

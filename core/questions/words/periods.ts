@@ -1,32 +1,15 @@
-/** Months by name and short form, 1 to 12. */
-export const MONTH_NAMES: Readonly<Record<string, number>> = Object.fromEntries(
-  [
-    ["january", "jan"],
-    ["february", "feb", "febuary", "feburary"],
-    ["march", "mar"],
-    ["april", "apr", "aprl"],
-    ["may"],
-    ["june", "jun"],
-    ["july", "jul"],
-    ["august", "aug", "agust"],
-    ["september", "sep", "sept", "setember", "septmber"],
-    ["october", "oct", "octobr"],
-    ["november", "nov"],
-    ["december", "dec"],
-  ].flatMap((names, index) => names.map((name) => [name, index + 1])),
-);
+import { MONTHS, NUMBERS } from "../lexicon.ts";
 
-export const WEEKDAY_NAMES: Readonly<Record<string, number>> = Object.fromEntries(
-  [
-    ["sunday", "sun"],
-    ["monday", "mon"],
-    ["tuesday", "tue", "tues"],
-    ["wednesday", "wed", "weds"],
-    ["thursday", "thu", "thur", "thurs"],
-    ["friday", "fri"],
-    ["saturday", "sat"],
-  ].flatMap((names, index) => names.map((name) => [name, index])),
-);
+/** Months by name and short form, 1 to 12, with the slips that only questions were seen to make. */
+export const MONTH_NAMES: Readonly<Record<string, number>> = {
+  ...MONTHS,
+  feburary: 2,
+  aprl: 4,
+  agust: 8,
+  setember: 9,
+  septmber: 9,
+  octobr: 10,
+};
 
 /** First month of a season and how many it has; winter is the one that ends in the year said. */
 export const SEASONS: Readonly<Record<string, { first: number; months: 3 }>> = {
@@ -37,45 +20,11 @@ export const SEASONS: Readonly<Record<string, { first: number; months: 3 }>> = {
   winter: { first: 12, months: 3 },
 };
 
-export const SMALL_NUMBERS: Readonly<Record<string, number>> = Object.fromEntries(
-  "zero one two three four five six seven eight nine ten eleven twelve"
-    .split(" ")
-    .map((word, index) => [word, index]),
-);
+const SMALL_MAX = 12;
 
-export const ORDINALS: Readonly<Record<string, number>> = {
-  first: 1,
-  second: 2,
-  third: 3,
-  fourth: 4,
-  fifth: 5,
-  sixth: 6,
-  seventh: 7,
-  eighth: 8,
-  ninth: 9,
-  tenth: 10,
-  eleventh: 11,
-  twelfth: 12,
-  thirteenth: 13,
-  fourteenth: 14,
-  fifteenth: 15,
-  sixteenth: 16,
-  seventeenth: 17,
-  eighteenth: 18,
-  nineteenth: 19,
-  twentieth: 20,
-  "twenty first": 21,
-  "twenty second": 22,
-  "twenty third": 23,
-  "twenty fourth": 24,
-  "twenty fifth": 25,
-  "twenty sixth": 26,
-  "twenty seventh": 27,
-  "twenty eighth": 28,
-  "twenty ninth": 29,
-  thirtieth: 30,
-  "thirty first": 31,
-};
+export const SMALL_NUMBERS: Readonly<Record<string, number>> = Object.fromEntries(
+  Object.entries(NUMBERS).filter(([, value]) => value <= SMALL_MAX),
+);
 
 /** Words for the unit of a stretch of days. */
 export const UNITS: Readonly<Record<string, "day" | "week" | "month" | "quarter" | "year">> = {
