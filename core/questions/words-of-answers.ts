@@ -136,7 +136,7 @@ export function periodWords(query: Query, today: string): string {
   const { period, measure } = query;
   if (!period || (period.from === null && period.to === null))
     return measures[measure].stock || isState(query.counted) ? "now" : "ever";
-  return period.name.replace(new RegExp(` ${today.slice(0, 4)}$`), "");
+  return period.name.replace(new RegExp(`,? ${today.slice(0, 4)}$`), "");
 }
 
 /** How much went into a figure: "4 notes", "2 pieces". */
