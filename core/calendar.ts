@@ -58,6 +58,17 @@ export function lastDayOf(month: Month): Day {
   return addDays(firstDayOf(addMonths(month, 1)), -1);
 }
 
+/** The same day of the month so many months later; that month's last where it is shorter. */
+export function sameDayIn(day: Day, months: number): Day {
+  return dayInMonth(addMonths(monthOf(day), months), Number(day.slice(8)));
+}
+
+/** A day of a month by its number, its last day where the month is shorter. */
+export function dayInMonth(month: Month, day: number): Day {
+  const last = lastDayOf(month);
+  return Number(last.slice(8)) < day ? last : addDays(firstDayOf(month), day - 1);
+}
+
 /** 365, or 366 in a leap year of the Gregorian calendar. */
 export function daysInYear(year: number): 365 | 366 {
   return (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0 ? 366 : 365;
@@ -102,6 +113,11 @@ export function showDay(day: Day, today: Day): string {
   const month = monthName(monthOf(day)).slice(0, 3);
   const text = `${WEEKDAY_NAMES[weekdayOf(day)]} ${month} ${Number(day.slice(8, 10))}`;
   return day.slice(0, 4) === today.slice(0, 4) ? text : `${text}, ${day.slice(0, 4)}`;
+}
+
+/** A day with its year and without its weekday: "May 9, 2026". */
+export function showDate(day: Day): string {
+  return showDay(day, "").slice(4);
 }
 
 /** How long ago, in days: "today", "1 day", "12 days". */

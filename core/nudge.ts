@@ -2,7 +2,7 @@ import type { Books, Piece } from "./books/books.ts";
 import { costOf, pieceLabel, statusOf } from "./books/piece.ts";
 import type { Day } from "./calendar.ts";
 import { daysBetween, showDay, showDays } from "./calendar.ts";
-import { salesOwing } from "./decide/owing.ts";
+import { owingPieces, owingWords, salesOwing } from "./decide/owing.ts";
 import type { Cents } from "./money.ts";
 import { show } from "./money.ts";
 import { suggestPrice } from "./past-sales.ts";
@@ -66,6 +66,7 @@ export function nudgeFor(view: NudgeView): Reply | null {
     ({ days }) => days >= UNSTARTED_DAYS,
   );
   const byItself = view.byItself ?? [];
+  const overdue = overdueLines(view);
   const parts = [
     byItselfPart(byItself),
     part("Owed for a week or more:", owedLines(view), LINES_MAX.other),
@@ -75,12 +76,12 @@ export function nudgeFor(view: NudgeView): Reply | null {
       stale.map((matter) => staleLine(view, matter)),
       LINES_MAX.other,
     ),
-    part("Hold past its day:", overdueLines(view), LINES_MAX.other),
+    part("Hold past its day:", overdue, LINES_MAX.other),
     part("Not started for a month:", unstarted.map(unstartedLine), LINES_MAX.other),
     part("Waiting for your answer:", view.openQuestions.map(shortened), LINES_MAX.other),
   ].filter((text) => text !== null);
   if (parts.length === 0) return null;
-  const first = firstThing(overdueLines(view).length > 0, { unlisted, stale, unstarted });
+  const first = firstThing(overdue.length > 0, { unlisted, stale, unstarted });
   if (first !== null) parts.unshift(first);
   const buttons = [
     ...byItself.slice(0, LINES_MAX.other).map(undoButton),
@@ -167,13 +168,8 @@ function owedLines(view: NudgeView): string[] {
   const sales = salesOwing(view.books).reverse();
   return sales.flatMap((sale) => {
     const days = daysBetween(sale.day, view.today);
-    const owing = sale.pieces
-      .map((number) => view.books.pieces.get(number)!)
-      .filter((piece) => piece.owed > 0);
-    if (days < OWED_DAYS || owing.some((piece) => isHushed(view, piece))) return [];
-    const buyer = sale.data.buyer ? ` by ${sale.data.buyer}` : "";
-    const names = owing.map(pieceLabel).join(", ");
-    return [`${names}: ${show(sum(owing.map((piece) => piece.owed)))}${buyer}, ${showDays(days)}`];
+    if (days < OWED_DAYS || owingPieces(view.books, sale).some((piece) => isHushed(view, piece))) return [];
+    return [`${owingWords(view.books, sale)}, ${showDays(days)}`];
   });
 }
 

@@ -1,7 +1,7 @@
-import { daysBetween, showDay } from "../../core/calendar.ts";
+import { showDate } from "../../core/calendar.ts";
 import { show } from "../../core/money.ts";
 import type { Chart } from "../../core/questions/charted.ts";
-import { COLORS, LEFT, nothing, RIGHT, TITLE_HEIGHT, title, WIDTH } from "./page.ts";
+import { COLORS, daysAcross, LEFT, nothing, pageOf, RIGHT, stepsOf, TITLE_HEIGHT, title } from "./page.ts";
 import { box, dot, fitted, line, text, widthOf } from "./svg.ts";
 
 const TOP = 48;
@@ -12,7 +12,7 @@ const SIZE = 29;
 /** A chart as SVG in the look of the month's picture, as high as it needs. */
 export function drawChart(chart: Chart): string {
   const drawn = chart.kind === "bars" ? drawBars(chart) : drawLines(chart);
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${WIDTH}" height="${drawn.height}" viewBox="0 0 ${WIDTH} ${drawn.height}" font-family="DejaVu Sans" font-stretch="condensed">${box(0, 0, WIDTH, drawn.height, COLORS.paper)}${drawn.parts.join("")}</svg>`;
+  return pageOf(drawn.height, drawn.parts);
 }
 
 interface Drawn {
@@ -78,17 +78,11 @@ function drawLines({ title: words, from, to, lines }: Extract<Chart, { kind: "li
   const sum = lines.reduce((total, { points }) => total + (points.at(-1)?.cents ?? 0), 0);
   const parts = title(words, TOP, show(sum));
   const most = Math.max(1, ...lines.flatMap(({ points }) => points.map(({ cents }) => cents)));
-  const days = Math.max(1, daysBetween(from, to));
-  const xOf = (day: string) => LEFT + 12 + (daysBetween(from, day) / days) * (RIGHT - LEFT - 24);
+  const xOf = daysAcross(from, to);
   const yOf = (cents: number) => bottom - (cents / most) * (bottom - top);
   lines.forEach(({ name, points }, index) => {
     const { color, dash } = LINE_STYLES[index % LINE_STYLES.length]!;
-    const steps: [number, number][] = [];
-    points.forEach(({ day, cents }, at) => {
-      const before = points[at - 1];
-      if (before) steps.push([xOf(day), yOf(before.cents)]);
-      steps.push([xOf(day), yOf(cents)]);
-    });
+    const steps = stepsOf(points, [xOf, yOf]);
     const last = points.at(-1)!;
     const end: [number, number] = [xOf(to), yOf(last.cents)];
     const y = TOP + TITLE_HEIGHT + 34 + index * 42;
@@ -119,13 +113,8 @@ function drawLines({ title: words, from, to, lines }: Extract<Chart, { kind: "li
       COLORS.rule,
       2,
     ),
-    text(LEFT, bottom + 52, dayText(from), { size: 26, fill: COLORS.faded }),
-    text(RIGHT, bottom + 52, dayText(to), { size: 26, fill: COLORS.faded, anchor: "end" }),
+    text(LEFT, bottom + 52, showDate(from), { size: 26, fill: COLORS.faded }),
+    text(RIGHT, bottom + 52, showDate(to), { size: 26, fill: COLORS.faded, anchor: "end" }),
   );
   return { parts, height };
-}
-
-/** "Jun 1, 2025". */
-function dayText(day: string): string {
-  return showDay(day, "").slice(4);
 }

@@ -1,9 +1,8 @@
-import type { Day } from "../../core/calendar.ts";
-import { daysBetween, showDay } from "../../core/calendar.ts";
+import { showDate } from "../../core/calendar.ts";
 import type { Cents } from "../../core/money.ts";
 import { show } from "../../core/money.ts";
 import { hasCourse, type LoanFigures, type MonthFigures } from "./figures.ts";
-import { type Band, COLORS, LEFT, nothing, RIGHT, TITLE_HEIGHT, title } from "./page.ts";
+import { type Band, COLORS, daysAcross, LEFT, nothing, RIGHT, stepsOf, TITLE_HEIGHT, title } from "./page.ts";
 import { dot, fitted, line, text, widthOf } from "./svg.ts";
 
 /** The height of a loan that has no course to draw yet: its title and a line of words. */
@@ -11,7 +10,7 @@ export const COURSELESS_HEIGHT = 130;
 
 /** A loan on which nothing has moved yet, in its figures. */
 function standing({ points, from }: LoanFigures, band: Band): string[] {
-  const words = `Since ${dayText(from)}, no payment of principal yet`;
+  const words = `Since ${showDate(from)}, no payment of principal yet`;
   return [
     ...title("Loan principal", band.top, show(points.at(-1)!.cents)),
     text(LEFT, band.top + 92, words, { size: 28, fill: COLORS.faded }),
@@ -47,14 +46,8 @@ export function loanPart(figures: MonthFigures, band: Band): string[] {
   // The foot of the scale is not zero: 200 off 14,000 must be seen to come down. The ends carry their amounts.
   const yOf = (cents: Cents) =>
     most === least ? (top + bottom) / 2 : top + ((most - cents) / (most - least)) * (bottom - top);
-  const days = Math.max(1, daysBetween(from, figures.through));
-  const xOf = (day: string) => LEFT + 12 + (daysBetween(from, day) / days) * (RIGHT - LEFT - 24);
-  const steps: [number, number][] = [];
-  for (const [index, point] of points.entries()) {
-    const before = points[index - 1];
-    if (before) steps.push([xOf(point.day), yOf(before.cents)]);
-    steps.push([xOf(point.day), yOf(point.cents)]);
-  }
+  const xOf = daysAcross(from, figures.through);
+  const steps = stepsOf(points, [xOf, yOf]);
   const end: [number, number] = [xOf(figures.through), yOf(last)];
   parts.push(
     line(
@@ -69,13 +62,8 @@ export function loanPart(figures: MonthFigures, band: Band): string[] {
     dot(steps[0]![0], steps[0]![1], 10, COLORS.loan),
     dot(end[0], end[1], 10, COLORS.loan),
     ...begun.map((each) => begunLabel(each, { x: xOf(each.day), top })),
-    text(LEFT, band.bottom, `${dayText(from)}: ${show(first)}`, { size: 26, fill: COLORS.faded }),
-    text(RIGHT, band.bottom, dayText(figures.through), { size: 26, fill: COLORS.faded, anchor: "end" }),
+    text(LEFT, band.bottom, `${showDate(from)}: ${show(first)}`, { size: 26, fill: COLORS.faded }),
+    text(RIGHT, band.bottom, showDate(figures.through), { size: 26, fill: COLORS.faded, anchor: "end" }),
   );
   return parts;
-}
-
-/** "Jun 1, 2025": the weekday of a payment long past says nothing. */
-function dayText(day: Day): string {
-  return showDay(day, "").slice(4);
 }

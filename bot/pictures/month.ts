@@ -4,7 +4,18 @@ import type { Cents } from "../../core/money.ts";
 import { show } from "../../core/money.ts";
 import { type Bar, hasCourse, type MonthFigures } from "./figures.ts";
 import { COURSELESS_HEIGHT, loanPart } from "./loan.ts";
-import { type Band, COLORS, HEIGHT, LEFT, nothing, RIGHT, TITLE_HEIGHT, title, WIDTH } from "./page.ts";
+import {
+  type Band,
+  COLORS,
+  HEIGHT,
+  LEFT,
+  nothing,
+  pageOf,
+  RIGHT,
+  TITLE_HEIGHT,
+  title,
+  WIDTH,
+} from "./page.ts";
 import type { TextStyle } from "./svg.ts";
 import { box, fitted, line, text, widthOf } from "./svg.ts";
 
@@ -14,13 +25,12 @@ const HEADER_HEIGHT = 210;
 export function drawMonth(figures: MonthFigures): string {
   const bands = bandsOf(figures);
   const parts = [
-    box(0, 0, WIDTH, HEIGHT, COLORS.paper),
     ...header(figures),
     ...pieceBars(figures.bars, bands.pieces),
     ...yearBars(figures, bands.year),
     ...loanPart(figures, bands.loan),
   ];
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${WIDTH}" height="${HEIGHT}" viewBox="0 0 ${WIDTH} ${HEIGHT}" font-family="DejaVu Sans" font-stretch="condensed">${parts.join("")}</svg>`;
+  return pageOf(HEIGHT, parts);
 }
 
 const GAP = 46;

@@ -1,5 +1,6 @@
 import type { Books, Piece } from "../books/books.ts";
-import { type Fact, newPiecesOf } from "../books/facts.ts";
+import { firstIndex } from "../books/exchange.ts";
+import { newPiecesOf } from "../books/facts.ts";
 import type { Account } from "../books/postings.ts";
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
@@ -32,7 +33,7 @@ export interface Earning {
  */
 export function earningsOf(books: Books, { from, through }: { from: Day; through: Day }): Earning[] {
   const earnings = new Map<number, Earning>();
-  for (let index = firstFrom(books.facts, from); index < books.facts.length; index++) {
+  for (let index = firstIndex(books.facts, ({ day }) => day >= from); index < books.facts.length; index++) {
     const fact = books.facts[index]!;
     if (fact.day > through) break;
     for (const { account, cents, piece } of books.postings.get(fact.id) ?? []) {
@@ -57,18 +58,6 @@ export function earningsOf(books: Books, { from, through }: { from: Day; through
     }
   }
   return [...earnings.values()].sort((a, b) => b.profit - a.profit || a.piece.number - b.piece.number);
-}
-
-/** Where the facts of a day or later begin: they stand in the order of their days. */
-function firstFrom(facts: readonly Fact[], day: Day): number {
-  let before = 0;
-  let after = facts.length;
-  while (before < after) {
-    const middle = (before + after) >> 1;
-    if (facts[middle]!.day < day) before = middle + 1;
-    else after = middle;
-  }
-  return before;
 }
 
 function noEarning(piece: Readonly<Piece>): Earning {

@@ -3,7 +3,7 @@ import { pieceLabel } from "../books/piece.ts";
 import { owedByBuyers } from "../books/shares.ts";
 import type { Day } from "../calendar.ts";
 import { showDay } from "../calendar.ts";
-import { salesOwing } from "../decide/owing.ts";
+import { owingWords, salesOwing } from "../decide/owing.ts";
 import { show } from "../money.ts";
 import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
@@ -78,12 +78,7 @@ function owedLines(books: Books, today: Day): string[] {
   const lines = fitted(
     sales,
     OWED_LINES_MAX,
-    (sale) => {
-      const owing = sale.pieces.map((number) => books.pieces.get(number)!).filter((piece) => piece.owed > 0);
-      const buyer = sale.data.buyer ? ` by ${sale.data.buyer}` : "";
-      const names = owing.map(pieceLabel).join(", ");
-      return `${names}: ${show(owedByBuyers(owing))}${buyer}, ${showAge(sale.day, today)}`;
-    },
+    (sale) => `${owingWords(books, sale)}, ${showAge(sale.day, today)}`,
     (left) => `and ${left.length} more`,
   );
   return [`${show(owedByBuyers(books.pieces.values()))} still owed by buyers`, ...lines];

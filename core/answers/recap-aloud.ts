@@ -15,7 +15,7 @@ export function tellMonth(books: Books, month: Month, today: Day): string[] {
   const through = monthThrough(month, today);
   const row = monthRow(books, month, today);
   const earnings = earningsOf(books, { from: firstDayOf(month), through });
-  const slips = slipsOf(books, month, today);
+  const slips = slipsOf(books, { row, earnings, today });
   const name = month === monthOf(today) ? `${showMonth(month)} so far` : showMonth(month);
   return [
     `${name}. ${flippedSentence(row.flipped)}${boughtSentence(books, month)}`,
@@ -88,10 +88,10 @@ function loanSentences(books: Books, row: MonthRow, through: Day): string[] {
 }
 
 /** What does not add up or was forgotten, each a sentence that states both sides. */
-export function slipsOf(books: Books, month: Month, today: Day): string[] {
-  const through = monthThrough(month, today);
-  const row = monthRow(books, month, today);
-  const earnings = earningsOf(books, { from: firstDayOf(month), through });
+export function slipsOf(
+  books: Books,
+  { row, earnings, today }: { row: MonthRow; earnings: readonly Earning[]; today: Day },
+): string[] {
   const underCost = earnings.filter(({ piece, sold }) => sold && (profitOf(piece) ?? 0) < 0);
   const overdue = [...books.pieces.values()].filter(
     ({ gone, hold }) => !gone && hold?.until && hold.until < today,

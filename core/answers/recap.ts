@@ -61,7 +61,7 @@ function recapLines(books: Books, month: Month, today: Day): (string | null)[] {
   const earnings = earningsOf(books, { from: firstDayOf(month), through: monthThrough(month, today) });
   const best = earnings[0];
   const worst = earnings.length > 1 ? earnings.at(-1) : undefined;
-  const slips = slipsOf(books, month, today);
+  const slips = slipsOf(books, { row, earnings, today });
   const name = month === monthOf(today) ? `${showMonth(month)} so far` : showMonth(month);
   return [
     `${name}: ${signed(row.flipProfit)}, ${row.flipped} flipped`,

@@ -1,12 +1,6 @@
-import { addDays, addMonths, type Day, firstDayOf, lastDayOf, type Month, monthOf } from "../calendar.ts";
+import { addDays, addMonths, type Day, dayInMonth, monthOf } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import type { Standing } from "./books.ts";
-
-/** The day of a month that a standing note falls on: the 31st is the last day of a shorter month. */
-export function dayInMonth(month: Month, day: number): Day {
-  const last = lastDayOf(month);
-  return Number(last.slice(8)) < day ? last : addDays(firstDayOf(month), day - 1);
-}
 
 /** The day of instance number `index`, from 0, counted from the first and never from the one before. */
 export function dayOfInstance(

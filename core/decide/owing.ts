@@ -1,7 +1,8 @@
-import type { Books } from "../books/books.ts";
+import type { Books, Piece } from "../books/books.ts";
 import type { FactOf } from "../books/facts.ts";
+import { pieceLabel } from "../books/piece.ts";
 import { owedByBuyers } from "../books/shares.ts";
-import type { Cents } from "../money.ts";
+import { type Cents, show } from "../money.ts";
 import { piecesOf } from "./echo.ts";
 
 /**
@@ -17,6 +18,17 @@ export function salesOwing(books: Books, said: { amount?: Cents; buyer?: string 
   const fitting = owing.filter((sale) => said.buyer === undefined || sale.data.buyer === said.buyer);
   const enough = fitting.filter((sale) => owedByBuyers(piecesOf(books, sale)) >= (said.amount ?? 0));
   return (enough.length > 0 ? enough : fitting).reverse();
+}
+
+/** What of a sale is still owed, and by whom: "#4 desk: 50.00 by neighbor". */
+export function owingWords(books: Books, sale: FactOf<"sell">): string {
+  const owing = owingPieces(books, sale);
+  const buyer = sale.data.buyer ? ` by ${sale.data.buyer}` : "";
+  return `${owing.map(pieceLabel).join(", ")}: ${show(owedByBuyers(owing))}${buyer}`;
+}
+
+export function owingPieces(books: Books, sale: FactOf<"sell">): Readonly<Piece>[] {
+  return piecesOf(books, sale).filter((piece) => piece.owed > 0);
 }
 
 /** A piece that came back and was sold again owes on its last sale. */

@@ -1,6 +1,6 @@
 import type { RepeatedNote } from "../books/books.ts";
-import { dayInMonth, dayOfInstance, daysDue } from "../books/standing.ts";
-import { addDays, type Day, monthOf, showDay, WEEKDAYS, weekdayOf } from "../calendar.ts";
+import { dayOfInstance, daysDue } from "../books/standing.ts";
+import { addDays, type Day, dayInMonth, monthOf, showDay, WEEKDAYS, weekdayOf } from "../calendar.ts";
 import { type Cents, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { type Choice, type Decision, type Desk, NEVER_MIND } from "./decision.ts";

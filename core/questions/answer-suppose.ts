@@ -1,6 +1,6 @@
 import { paceOf } from "../answers/loan.ts";
 import { counted } from "../answers/wording.ts";
-import { balanceOn } from "../books/loan.ts";
+import { owedOn } from "../books/loan.ts";
 import { loanWords } from "../books/problem.ts";
 import type { Day } from "../calendar.ts";
 import { monthOf, showMonth } from "../calendar.ts";
@@ -13,7 +13,7 @@ import { firstLoan, neededBy, type Payoff, project } from "./suppose.ts";
 /** Answers what a question supposes about loans. Everything here is an estimate, and says so. */
 export function answerSuppose(desk: Desk, question: LoanQuestion): Answered {
   const { books, today } = desk;
-  const owed = [...books.loans.values()].reduce((sum, loan) => sum + balanceOn(loan, today), 0);
+  const owed = owedOn(books, today);
   if (books.loans.size === 0) return plain(null, "No loan on the books.");
   if (owed === 0) return plain(null, "Nothing is owed any more.");
   const pace = paceOf(books, today);
@@ -120,7 +120,7 @@ function endOf(day: Day): string {
 }
 
 function answerFirst({ books, today }: Desk, pace: Cents | null): Answered {
-  const owed = [...books.loans.values()].reduce((sum, loan) => sum + balanceOn(loan, today), 0);
+  const owed = owedOn(books, today);
   const first = firstLoan(books, pace ?? Math.ceil(owed / 36), today);
   if (!first) return plain(null, "Nothing is owed any more.");
   const rate = books.loans.get(first.name)!.rate;

@@ -163,7 +163,7 @@ function readQueryOf(parts: Parts, f: Features, desk: Desk): Read | null {
   const isFaring = f.has("fared") && !f.has("earn", "net") && parts.items.length > 0;
   // "hows the dresser doing" asks for its story, "how did the dressers do" for what they made.
   const story = isFaring ? readView(parts, f, desk) : null;
-  return story && story.kind === "view" ? story : readQuery(parts, desk);
+  return story && story.kind === "view" ? story : readQuery(parts, f, desk);
 }
 
 /** What the words ask: the first reader that takes them; a refusal only where none does. */
@@ -201,6 +201,7 @@ function stateText(desk: Desk, { counted, list, filters, period }: Query): strin
 
 function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
   const result = runQuery(desk, query);
+  const words = wordsOf(desk, query, result, correctedWords(parts.marks));
   const { unit } = measures[query.measure];
   const period =
     query.period && (query.period.from !== null || query.period.to !== null) ? query.period : null;
@@ -217,10 +218,8 @@ function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
     value: query.yesNo && query.beside.length === 0 ? yesOrNo(result) : printedValue(result.value, unit),
     ...(rows ? { rows } : {}),
     period: period ? { from: period.from, to: period.to } : null,
-    text: `${query.yesNo ? `${yesOrNo(result) === "yes" ? "Yes" : "No"}. ` : ""}${stateText(desk, query) ?? wordsOf(desk, query, result, correctedWords(parts.marks))}`,
-    ...(query.picture && result.rows
-      ? { chart: barsOf(headOf(wordsOf(desk, query, result, [])), result.rows, unit, showValue) }
-      : {}),
+    text: `${query.yesNo ? `${yesOrNo(result) === "yes" ? "Yes" : "No"}. ` : ""}${stateText(desk, query) ?? words}`,
+    ...(query.picture && result.rows ? { chart: barsOf(headOf(words), result.rows, unit, showValue) } : {}),
     query,
     isOwners: isOwnersQuery(query),
     ...buttonsOf(query),

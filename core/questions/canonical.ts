@@ -1,7 +1,8 @@
 import { pluralOf } from "../books/label.ts";
-import { addDays, addMonths, firstDayOf, lastDayOf, monthName, monthOf } from "../calendar.ts";
+import { addDays, addMonths, firstDayOf, lastDayOf, monthName, monthOf, showMonth } from "../calendar.ts";
 import { amountText } from "../money.ts";
 import type { Button } from "../reply.ts";
+import { isLimit } from "./filters.ts";
 import { isTime } from "./groupings.ts";
 import type { Counted, Filter, Grouping, MeasureName, Period, Query } from "./query.ts";
 
@@ -92,8 +93,7 @@ function filterWords({ dimension, values, not }: Filter): string {
     least: "at least ",
     most: "at most ",
   };
-  if (dimension === "over" || dimension === "under" || dimension === "least" || dimension === "most")
-    return `${before[dimension]}${amountText(Number(values[0]))}`;
+  if (isLimit(dimension)) return `${before[dimension]}${amountText(Number(values[0]))}`;
   if (dimension === "person" && values[0]?.startsWith("#")) return "by me";
   if (dimension === "loan") return `${not ? "not " : ""}${joined} loan`;
   return `${not ? "not " : ""}${before[dimension] ?? ""}${joined}`;
@@ -104,8 +104,7 @@ function periodWords(period: Period | null): string {
   const { from, to } = period;
   if (from !== null && to !== null) {
     const month = monthOf(from);
-    if (from === firstDayOf(month) && to === lastDayOf(month))
-      return `${monthName(month).toLowerCase()} ${month.slice(0, 4)}`;
+    if (from === firstDayOf(month) && to === lastDayOf(month)) return showMonth(month).toLowerCase();
     if (from.endsWith("-01-01") && to === `${from.slice(0, 4)}-12-31`) return `in ${from.slice(0, 4)}`;
     return `from ${from} to ${to}`;
   }
@@ -117,7 +116,7 @@ export function questionOf(query: Query): string | null {
   if (query.order || query.beside.length > 0 || query.list || query.withIncome) return null;
   const isCount = query.measure === "count";
   const words = [
-    query.aggregate === "average" || query.aggregate === "median" ? query.aggregate : "",
+    query.aggregate ?? "",
     MEASURE_WORDS[query.measure],
     ...(query.measure === "profit" && query.filters.length === 0 ? ["on pieces"] : []),
     ...(isCount ? [COUNTED_WORDS[query.counted ?? "bought"]] : []),

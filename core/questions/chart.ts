@@ -1,7 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { Day } from "../calendar.ts";
 import { showMonth } from "../calendar.ts";
-import { type Cents, show } from "../money.ts";
+import { amountText, type Cents, show } from "../money.ts";
 import type { Answered } from "./answered.ts";
 import type { Chart } from "./charted.ts";
 import type { Desk } from "./desk.ts";
@@ -30,6 +30,7 @@ export function loanLines(books: Books, today: Day): Extract<Chart, { kind: "lin
   const owed = new Map<string, { day: Day; cents: Cents }[]>();
   for (const fact of books.facts) {
     if (fact.day > today) break;
+    if (fact.kind !== "pay" && fact.kind !== "statement" && fact.kind !== "loan") continue;
     for (const { account, detail, cents } of books.postings.get(fact.id) ?? []) {
       if (account !== "loan" || detail === null) continue;
       const points = owed.get(detail) ?? [];
@@ -55,7 +56,7 @@ export function answerLoanChart({ books, today }: Desk): Answered {
     understood: true,
     value: null,
     period: null,
-    rows: ends.map(({ name, last }) => ({ label: name, value: (last.cents / 100).toFixed(2) })),
+    rows: ends.map(({ name, last }) => ({ label: name, value: amountText(last.cents) })),
     text: [
       `Loan principal: ${show(sum)} now`,
       ...ends.map(({ name, first, last }) => `  ${name}: ${show(first.cents)} to ${show(last.cents)}`),

@@ -33,7 +33,6 @@ export function featuresOf(parts: Parts): Features {
     inPiece: items.some((item) => item.link === "in" && isPiece(item)),
     generic: parts.marks.some(({ senses }) => senses.flags.has("generic")),
     average: parts.cues.has("average") || parts.cues.has("median"),
-    limit: parts.limits.length > 0,
   };
 }
 

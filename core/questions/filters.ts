@@ -1,7 +1,9 @@
 import type { Piece } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
+import { statusOf } from "../books/piece.ts";
 import type { Desk, Subject } from "./desk.ts";
 import { kindOf, singularOf } from "./lexicon.ts";
+import type { Limit } from "./phrases.ts";
 import type { Dimension, Filter, MeasureName } from "./query.ts";
 
 /** Whether a piece is of a kind as said: "chair" takes in dining chairs, "dining chair" only those. */
@@ -85,7 +87,7 @@ export function personOf(desk: Desk, fact: Fact | null): string | null {
 }
 
 /** The states of a piece that a question may ask for. */
-function hasStatus(desk: Desk, piece: Readonly<Piece>, status: string): boolean {
+export function hasStatus({ index }: Pick<Desk, "index">, piece: Readonly<Piece>, status: string): boolean {
   switch (status) {
     case "unsold":
       return !piece.gone;
@@ -101,13 +103,13 @@ function hasStatus(desk: Desk, piece: Readonly<Piece>, status: string): boolean 
     case "listed":
       return !piece.gone && piece.listed !== null;
     case "unlisted":
-      return !piece.gone && piece.finished !== null && piece.listed === null && piece.hold === null;
+      return statusOf(piece) === "finished";
     case "finished":
       return piece.finished !== null;
     case "started":
       return !piece.gone && piece.started !== null && piece.finished === null;
     case "returned":
-      return desk.index.of(piece.number).returned !== null;
+      return index.of(piece.number).returned !== null;
     default:
       return piece.price === 0;
   }
@@ -142,6 +144,11 @@ function isBy(fact: Fact | null, member: number): boolean {
   return fact !== null && fact.author === member && fact.by === undefined;
 }
 
+/** Filters that hold an amount against the measure. */
+export function isLimit(dimension: Dimension): dimension is Limit {
+  return dimension === "over" || dimension === "under" || dimension === "least" || dimension === "most";
+}
+
 function isWithin(dimension: Dimension, units: number, bound: number): boolean {
   if (dimension === "over") return units > bound;
   if (dimension === "under") return units < bound;
@@ -155,7 +162,7 @@ export function passes(
   { desk, measure, units }: { desk: Desk; measure: MeasureName; units: number | null },
 ): boolean {
   for (const { dimension, values, not } of all) {
-    if (dimension === "over" || dimension === "under" || dimension === "least" || dimension === "most") {
+    if (isLimit(dimension)) {
       if (units === null || !isWithin(dimension, units, Number(values[0]))) return false;
     } else {
       const holds = filters[dimension];

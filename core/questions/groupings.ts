@@ -1,5 +1,5 @@
 import type { Day } from "../calendar.ts";
-import { addDays, addMonths, monthOf, weekdayOf } from "../calendar.ts";
+import { addDays, addMonths, daysBetween, monthOf, weekdayOf } from "../calendar.ts";
 import type { Desk, Subject } from "./desk.ts";
 import { buyerOf, methodOf, personOf, placeOf } from "./filters.ts";
 import { kindOf } from "./lexicon.ts";
@@ -14,9 +14,7 @@ type LabelOf = (subject: Subject, desk: Desk, measure: MeasureName) => string | 
 export function weekOf(day: Day): string {
   const thursday = addDays(day, 3 - ((weekdayOf(day) + 6) % 7));
   const year = thursday.slice(0, 4);
-  const first = `${year}-01-01`;
-  let week = 1;
-  for (let at = addDays(thursday, -7); at >= first; at = addDays(at, -7)) week += 1;
+  const week = 1 + Math.floor(daysBetween(`${year}-01-01`, thursday) / 7);
   return `${year}-W${String(week).padStart(2, "0")}`;
 }
 

@@ -1,4 +1,5 @@
 import type { Books, Piece } from "../books/books.ts";
+import { firstIndex } from "../books/exchange.ts";
 import { type Fact, type FactOf, newPiecesOf } from "../books/facts.ts";
 import type { Posting } from "../books/postings.ts";
 import { shareOfMiles } from "../books/shares.ts";
@@ -36,7 +37,6 @@ export type Journal =
 export interface PieceFacts {
   buy: Fact | null;
   sell: Fact | null;
-  hold: Fact | null;
   list: Fact | null;
   /** The last day it came back; null: never. */
   returned: Day | null;
@@ -44,7 +44,6 @@ export interface PieceFacts {
   listedSince: Day | null;
   /** What it was listed at then. */
   listings: { day: Day; fact: Fact }[];
-  finishes: Day[];
 }
 
 /** What the ledger itself calls things, beside the words of the trade: each with how often it stands. */
@@ -144,12 +143,10 @@ export class LedgerIndex {
       facts = {
         buy: null,
         sell: null,
-        hold: null,
         list: null,
         returned: null,
         listedSince: null,
         listings: [],
-        finishes: [],
       };
       this.pieceFacts.set(piece, facts);
     }
@@ -234,16 +231,10 @@ export class LedgerIndex {
       case "sell":
         of.sell = fact;
         return;
-      case "hold":
-        of.hold = fact;
-        return;
       case "list":
         of.list = fact;
         of.listedSince ??= fact.day;
         of.listings.push({ day: fact.day, fact });
-        return;
-      case "finish":
-        of.finishes.push(fact.day);
         return;
       case "refund":
         if (!fact.data.returned) return;
@@ -302,20 +293,9 @@ export function placesIn(
   from: Day | null,
   to: Day | null,
 ): { start: number; end: number } {
-  const start = from === null ? 0 : firstAt(entries, (day) => day >= from);
-  const end = to === null ? entries.length : firstAt(entries, (day) => day > to);
+  const start = from === null ? 0 : firstIndex(entries, ({ day }) => day >= from);
+  const end = to === null ? entries.length : firstIndex(entries, ({ day }) => day > to);
   return { start, end };
-}
-
-function firstAt(entries: readonly Entry[], holds: (day: Day) => boolean): number {
-  let before = 0;
-  let after = entries.length;
-  while (before < after) {
-    const middle = (before + after) >> 1;
-    if (holds(entries[middle]!.day)) after = middle;
-    else before = middle + 1;
-  }
-  return before;
 }
 
 /** What the last sale of a sold piece brought in, its share of the price, in cents; null where it is not sold. */

@@ -19,7 +19,6 @@ export interface Mark {
   period?: Period;
   /** A bare number, in hundredths; `money` where a sign or word says so. */
   amount?: { cents: number; money: boolean };
-  percent?: true;
   /** A piece's own number. */
   number?: number;
   unknown?: true;
@@ -78,11 +77,10 @@ export function plainWords(text: string): string[] {
 const AMOUNT = /^(\$?)(\d{1,9})(?:\.(\d{1,2}))?(k?)(\$?)$/;
 const MONEY_AFTER = new Set(["dollars", "bucks", "usd", "dollar", "buck"]);
 
-function amountMark(words: readonly string[], at: number): Pick<Mark, "amount" | "words" | "percent"> | null {
+function amountMark(words: readonly string[], at: number): Pick<Mark, "amount" | "words"> | null {
   const word = words[at]!;
   const percent = /^(\d{1,3})(?:\.(\d{1,2}))?%$/.exec(word);
-  if (percent)
-    return { amount: { cents: hundredths(percent[1]!, percent[2]), money: false }, percent: true, words: 1 };
+  if (percent) return { amount: { cents: hundredths(percent[1]!, percent[2]), money: false }, words: 1 };
   const match = AMOUNT.exec(word);
   if (!match) {
     const small = SMALL_NUMBERS[word];

@@ -29,7 +29,6 @@ export interface Features {
   beside: boolean;
   /** Rows or an order by one of these. */
   groups(...groups: readonly Grouping[]): boolean;
-  limit: boolean;
 }
 
 /** One way to ask for a measure: when it is that, and the cues that it takes up. */

@@ -233,8 +233,6 @@ export const salePrices: Maker = ofPieces((piece, desk) => ({
   fact: goneBy(piece, desk),
 }));
 
-const ONE = (piece: Readonly<Piece>, holds: boolean): number | null => (holds && piece ? 1 : null);
-
 /** Pieces in a state on the last day of the period. */
 const STATES: Partial<Record<Counted, (piece: Readonly<Piece>) => boolean>> = {
   unsold: (piece) => !piece.gone,
@@ -252,7 +250,7 @@ export function isState(counted: Counted | null): boolean {
 function countSubjects(desk: Desk, query: Query): Subject[] {
   const counted = query.counted ?? "bought";
   const state = STATES[counted];
-  if (state) return inStock((piece) => ONE(piece, state(piece)))(desk, query);
+  if (state) return inStock((piece) => (state(piece) ? 1 : null))(desk, query);
   switch (counted) {
     case "sold":
       return fromJournal("sold")(desk, query);

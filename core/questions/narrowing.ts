@@ -157,6 +157,11 @@ export function narrowed(parts: Parts, measure: MeasureName, desk: Desk): Narrow
   return narrowings;
 }
 
+/** "my sales": by whoever asks. */
+export function mineOnly({ mine }: Parts, { me }: Desk): Filter[] {
+  return mine === null || me === null ? [] : [{ dimension: "person", values: [`#${me}`] }];
+}
+
 /** "tall white dresser": both traits hold; "tall or white": either. */
 function isStacked(dimension: Dimension, before: Item, item: Item, parts: Parts): boolean {
   if (dimension !== "trait") return false;

@@ -1,7 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { Fact, FactKind } from "../books/facts.ts";
-import { newPiecesOf } from "../books/facts.ts";
 import { labelOf } from "../books/label.ts";
+import { loanWords } from "../books/problem.ts";
 import type { Day } from "../calendar.ts";
 import { showDay } from "../calendar.ts";
 import { showMinutes } from "../decide/echo.ts";
@@ -9,6 +9,7 @@ import { standingName } from "../decide/standing.ts";
 import { showMiles } from "../mileage.ts";
 import type { Cents } from "../money.ts";
 import { show, WideDecimal } from "../money.ts";
+import { sidesOf } from "../verbs/trade.ts";
 import { type Desk, isIn, type Subject } from "./desk.ts";
 import { passes } from "./filters.ts";
 import type { Filter, Period } from "./query.ts";
@@ -66,8 +67,7 @@ export function noteLabel(books: Books, fact: Fact): string {
     case "income":
       return fact.data.stream;
     case "trade": {
-      const got = newPiecesOf(fact);
-      const gave = fact.pieces.slice(0, fact.pieces.length - got.length);
+      const { gave, got } = sidesOf(fact);
       return `traded ${labelOf(books, gave)} for ${labelOf(books, got)}`;
     }
     case "repeat": {
@@ -81,15 +81,10 @@ export function noteLabel(books: Books, fact: Fact): string {
     case "pay":
     case "loan":
     case "statement":
-      return `${WORDS[fact.kind]} ${loanWords(fact.data.loan)}`;
+      return `${WORDS[fact.kind]} ${loanWords(fact.data.loan ?? "loan")}`;
     default:
       return `${WORDS[fact.kind] ?? fact.kind}${pieces ? ` ${pieces}` : ""}`;
   }
-}
-
-function loanWords(name: string | undefined): string {
-  if (name === undefined || name === "loan") return "loan";
-  return `${name} loan`;
 }
 
 function lineOf(books: Books, fact: Fact, isFee: boolean): NoteLine {

@@ -3,7 +3,7 @@ import type { Piece } from "../books/books.ts";
 import { pluralOf } from "../books/label.ts";
 import { proceedsOf, profitOf } from "../books/piece.ts";
 import { daysBetween } from "../calendar.ts";
-import { type Cents, roundHalfUp } from "../money.ts";
+import { anHour, type Cents, roundHalfUp } from "../money.ts";
 import type { Desk } from "./desk.ts";
 import { isOfKind } from "./filters.ts";
 import { salePriceOf } from "./ledger-index.ts";
@@ -84,11 +84,7 @@ export function middleOf(amounts: readonly (number | null)[]): number | null {
 /** What an hour usually brings: the median over all sold pieces with time logged, in cents; null without any. */
 export function usualHour(desk: Desk): Cents | null {
   const { sales } = historyFor(desk, null, []);
-  return middleOf(
-    sales.map(({ profit, minutes }) =>
-      minutes === null ? null : roundHalfUp(new Decimal(profit).times(60).div(minutes)),
-    ),
-  );
+  return middleOf(sales.map(({ profit, minutes }) => anHour(profit, minutes ?? 0)));
 }
 
 /** "Only 2 walnut dressers sold: going by all 14 pieces". */

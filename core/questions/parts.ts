@@ -25,7 +25,7 @@ export interface Parts {
   orders: readonly { order: OrderWord; top: number | null; at: number }[];
   limits: readonly { limit: Limit; cents: Cents; at: number }[];
   /** Numbers that nothing has taken up. */
-  amounts: readonly { cents: Cents; money: boolean; at: number; percent: boolean }[];
+  amounts: readonly { cents: Cents; money: boolean; at: number }[];
   /** Where "versus" or "than" stands, and where "or" does. */
   besideAt: readonly number[];
   orAt: readonly number[];
@@ -204,7 +204,7 @@ class Sorter {
       this.parts.orders.push({ order, top: amount.cents / 100, at });
       return at + 2;
     }
-    this.parts.amounts.push({ ...amount, at, percent: mark.percent === true });
+    this.parts.amounts.push({ ...amount, at });
     return at + 1;
   }
 
@@ -300,6 +300,11 @@ class Sorter {
     if (mark.senses.flags.has("comparing")) this.parts.comparing = true;
     return at + (isCount ? 2 : 1);
   }
+}
+
+/** "do you know how much": no yes or no is wanted. */
+export function asksFigure({ marks }: Parts): boolean {
+  return marks.some(({ text }) => /\b(?:how|what|whats|which|show|list|tell|give)\b/.test(text));
 }
 
 /** Where "versus" or "than" parts two things; else "or", where something asks which of them. */

@@ -7,6 +7,9 @@ import {
   lastDayOf,
   monthName,
   monthOf,
+  sameDayIn,
+  showDate,
+  showMonth,
   weekdayOf,
 } from "../calendar.ts";
 import { ORDINALS, WEEKDAYS } from "./lexicon.ts";
@@ -63,11 +66,7 @@ function yearAt(words: readonly string[], at: number): number | null {
 }
 
 function monthSpan(month: string, words: number): Span {
-  return { from: firstDayOf(month), to: lastDayOf(month), name: monthTitle(month), words };
-}
-
-function monthTitle(month: string): string {
-  return `${monthName(month)} ${month.slice(0, 4)}`;
+  return { from: firstDayOf(month), to: lastDayOf(month), name: showMonth(month), words };
 }
 
 function ordinalOf(word: string | undefined): number | null {
@@ -87,11 +86,7 @@ function dayNumber(word: string | undefined): number | null {
 
 function daySpan(day: Day, words: number): Span | null {
   if (!isDay(day)) return null;
-  return { from: day, to: day, name: dayName(day), words, isDay: true };
-}
-
-function dayName(day: Day): string {
-  return `${monthName(monthOf(day)).slice(0, 3)} ${Number(day.slice(8))}, ${day.slice(0, 4)}`;
+  return { from: day, to: day, name: showDate(day), words, isDay: true };
 }
 
 /** The latest month of a name that has begun by `today`. */
@@ -218,7 +213,7 @@ function seasonAt(words: readonly string[], at: number, today: Day): Span | null
   const of = words[at + which + 1] === "of" ? 1 : 0;
   const said = yearAt(words, at + which + 1 + of);
   const make = (year: number, taken: number): Span => {
-    const first = `${season.first === 12 ? year - 1 : year}-${pad(season.first)}`;
+    const first = `${season === 12 ? year - 1 : year}-${pad(season)}`;
     const name = `${word} ${year}`;
     return { from: firstDayOf(first), to: lastDayOf(addMonths(first, 2)), name, words: taken };
   };
@@ -298,9 +293,7 @@ function rolling(count: number, unit: string, words: number, today: Day): Span {
     const days = unit === "week" ? 7 * count : count;
     return { from: addDays(today, 1 - days), to: today, name, words };
   }
-  const month = addMonths(monthOf(today), -months);
-  const same = `${month}-${today.slice(8)}`;
-  return { from: addDays(isDay(same) ? same : lastDayOf(month), 1), to: today, name, words };
+  return { from: addDays(sameDayIn(today, -months), 1), to: today, name, words };
 }
 
 const STARTS: readonly string[] = [
@@ -345,8 +338,7 @@ function spanAt(words: readonly string[], at: number, today: Day): Span | null {
     const day = addDays(today, -named);
     return { from: day, to: day, name: named === 0 ? "today" : "yesterday", words: 1, isDay: true };
   }
-  if (word === "ytd" || word === "mtd")
-    return { ...wholeUnit("this", word === "ytd" ? "year" : "month", 1, today) };
+  if (word === "ytd" || word === "mtd") return wholeUnit("this", word === "ytd" ? "year" : "month", 1, today);
   if (
     phraseLength(words, at, [
       "year to date",
@@ -400,8 +392,7 @@ export function periodAt(words: readonly string[], at: number, today: Day): Peri
   if (ever > 0) return { period: { from: null, to: null, name: "ever" }, words: ever };
   const turned = turnedAt(words, at, today);
   if (turned) return turned;
-  const skip = /^(?:in|during|for|over|within|of)$/.test(words[at] ?? "") && words[at + 1] !== "the" ? 0 : 0;
-  const span = spanAt(words, at + skip, today);
+  const span = spanAt(words, at, today);
   if (!span) return null;
   return rangeFrom(words, at, span, today, false) ?? { period: periodOf(span), words: span.words };
 }
@@ -457,7 +448,7 @@ function edgeAt(words: readonly string[], at: number, today: Day): PeriodFound |
 }
 
 function nameOfStart(span: Span): string {
-  return span.isDay || span.from.slice(8) !== "01" ? dayName(span.from) : span.name;
+  return span.isDay || span.from.slice(8) !== "01" ? showDate(span.from) : span.name;
 }
 
 /** What follows a stretch: "… to august", "… till now", "… onwards". `open`: "and" and "on" count too. */
@@ -499,8 +490,8 @@ function joined(start: Span, end: Span): Period {
   if (from > to) from = firstDayOf(addMonths(monthOf(from), -12));
   const isWhole = from.slice(8) === "01" && to === lastDayOf(monthOf(to));
   const name = isWhole
-    ? `${monthName(monthOf(from))} to ${monthTitle(monthOf(to))}`
-    : `${dayName(from)} to ${dayName(to)}`;
+    ? `${monthName(monthOf(from))} to ${showMonth(monthOf(to))}`
+    : `${showDate(from)} to ${showDate(to)}`;
   return { from, to, name };
 }
 

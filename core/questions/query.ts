@@ -1,5 +1,4 @@
 import type { Day } from "../calendar.ts";
-import type { Cents } from "../money.ts";
 
 /** A stretch of days, both counted; null at an end that is open. */
 export interface Period {
@@ -96,7 +95,7 @@ export type Counted =
   | "returned"
   | "notes";
 
-export type Aggregate = "total" | "average" | "median" | "highest" | "lowest";
+export type Aggregate = "average" | "median";
 
 /** What is put in order, and which end comes first; `top`: only so many. */
 export interface Order {
@@ -125,8 +124,6 @@ export interface Query {
   beside: readonly Side[];
   /** Net with other income taken in. */
   withIncome: boolean;
-  /** Miles, hours or a rate said as such: nothing but the words of the answer goes by it. */
-  inHours: boolean;
   /** Answered with yes or no before the figure. */
   yesNo: boolean;
   /** Rows of pieces rather than one figure ("what's on hold"). */
@@ -145,9 +142,4 @@ export interface Figure {
   value: number | string | null;
   /** How many things went into it. */
   over?: number;
-}
-
-/** An amount as a filter keeps it. */
-export function centsText(cents: Cents): string {
-  return String(cents);
 }

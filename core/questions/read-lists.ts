@@ -1,9 +1,9 @@
 import type { FactKind } from "../books/facts.ts";
 import type { Desk } from "./desk.ts";
 import type { Features } from "./measure-rules.ts";
-import { type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
+import { mineOnly, type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { NotesAsked } from "./notes-list.ts";
-import type { Parts } from "./parts.ts";
+import { asksFigure, type Parts } from "./parts.ts";
 import type { Counted, Filter, MeasureName, Query } from "./query.ts";
 import { leftOver } from "./read-pieces.ts";
 import type { Cue } from "./words/cues.ts";
@@ -156,16 +156,13 @@ function stateList(
     measure: "count",
     counted,
     aggregate: null,
-    filters: [...filtersOf(found), ...finished, ...mine(parts, desk)],
+    filters: [...filtersOf(found), ...finished, ...mineOnly(parts, desk)],
     period: said?.period ?? null,
     by: null,
     order: null,
     beside: [],
     withIncome: false,
-    inHours: false,
-    yesNo:
-      parts.yesNo &&
-      !parts.marks.some(({ text }) => /\b(?:how|what|whats|which|show|list|tell|give)\b/.test(text)),
+    yesNo: parts.yesNo && !asksFigure(parts),
     list: true,
     picture: false,
   };
@@ -173,10 +170,6 @@ function stateList(
 
 function filtersOf(found: readonly Narrowing[]): Filter[] {
   return found.map(({ filter }) => filter);
-}
-
-function mine({ mine: at }: Parts, { me }: Desk): Filter[] {
-  return at === null || me === null ? [] : [{ dimension: "person", values: [`#${me}`] }];
 }
 
 function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refusal {
@@ -213,7 +206,7 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
     kind: "notes",
     asked: {
       kinds: kinds ? new Set([...kinds, ...withBuys]) : null,
-      filters: [...filtersOf(found), ...mine(parts, desk)],
+      filters: [...filtersOf(found), ...mineOnly(parts, desk)],
       period: said?.period ?? null,
       last: last?.count ?? null,
     },

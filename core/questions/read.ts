@@ -1,17 +1,15 @@
 import type { Desk } from "./desk.ts";
-import { featuresOf } from "./features.ts";
 import { countedBy, type Features, RULES } from "./measure-rules.ts";
 import { measures } from "./measures.ts";
-import { type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
-import { cutsOf, type Parts } from "./parts.ts";
+import { mineOnly, type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
+import { asksFigure, cutsOf, type Parts } from "./parts.ts";
 import { thisMonth } from "./periods.ts";
 import type { Counted, Filter, Grouping, MeasureName, Order, Period, Query, Side } from "./query.ts";
 import type { Cue } from "./words/cues.ts";
 import { PRONOUNS } from "./words/plain.ts";
 
 /** A question that asks for a measure, as a query; or why it is none. Null: no measure is asked for. */
-export function readQuery(parts: Parts, desk: Desk): Query | Refusal | null {
-  const f = featuresOf(parts);
+export function readQuery(parts: Parts, f: Features, desk: Desk): Query | Refusal | null {
   const rule = RULES.find((each) => each.when(f));
   if (!rule || /^(?:should|shall|must|would|could)$/.test(parts.first)) return null;
   // "how can i make money" asks for advice, not for a figure.
@@ -118,7 +116,7 @@ class Reader {
       ...(sides?.shared ?? read.found.map(({ filter }) => filter)),
       ...this.#limits(),
       ...this.#statuses(),
-      ...this.#mine(),
+      ...mineOnly(parts, read.desk),
     ];
     const measure = this.#measureFor(filters, group?.by ?? null, group?.order ?? null, sides?.beside ?? []);
     const fault = this.#leftOver(Boolean(sides));
@@ -145,7 +143,6 @@ class Reader {
       order: group?.order ?? null,
       beside: sides?.beside ?? [],
       withIncome: this.f.has("everything") && measure === "net",
-      inHours: false,
       yesNo: this.#isYesNo(),
       list: false,
       picture: this.f.has("chart"),
@@ -173,7 +170,7 @@ class Reader {
       parts.orders.length > 0
     )
       return false;
-    return !parts.marks.some(({ text }) => /\b(?:how|what|whats|which|show|list|tell|give)\b/.test(text));
+    return !asksFigure(parts);
   }
 
   #saysEver(): boolean {
@@ -252,11 +249,6 @@ class Reader {
 
   #limits(): Filter[] {
     return this.parts.limits.map(({ limit, cents }) => ({ dimension: limit, values: [String(cents)] }));
-  }
-
-  #mine(): Filter[] {
-    const { me } = this.read.desk;
-    return this.parts.mine === null || me === null ? [] : [{ dimension: "person", values: [`#${me}`] }];
   }
 
   #statuses(): Filter[] {

@@ -4,18 +4,18 @@ import type { Piece } from "../books/books.ts";
 import { costOf, pieceLabel } from "../books/piece.ts";
 import { roundHalfUp } from "../money.ts";
 import type { Desk, Subject } from "./desk.ts";
-import { passes } from "./filters.ts";
+import { isLimit, passes } from "./filters.ts";
 import { groupings, isTime, labelsBetween, spanOf, UNKNOWN } from "./groupings.ts";
 import { salePriceOf } from "./ledger-index.ts";
 import { type Measure, measures, salePrices } from "./measures.ts";
-import type { Figure, Filter, Grouping, Query, Side } from "./query.ts";
+import type { Figure, Grouping, Query, Side } from "./query.ts";
 import type { Result } from "./result.ts";
 import { quickTotal } from "./totals.ts";
 
 /** Asks that take each piece as one: the rest goes by notes. */
 function goesByPiece(query: Query): boolean {
   if (query.order?.of === "piece" || query.by === "piece" || query.list) return true;
-  return query.aggregate !== null && query.aggregate !== "total";
+  return query.aggregate !== null;
 }
 
 /** What the query is taken of, filtered. */
@@ -30,10 +30,6 @@ function subjectsOf(desk: Desk, query: Query): Subject[] {
   return whole.filter((subject) =>
     passes(subject, limits, { desk, measure: query.measure, units: boundOf(desk, query, subject) }),
   );
-}
-
-function isLimit(dimension: Filter["dimension"]): boolean {
-  return dimension === "over" || dimension === "under" || dimension === "least" || dimension === "most";
 }
 
 /** Measures whose units are whole things: an amount is held against them in hundredths, as it was read. */
@@ -72,7 +68,7 @@ const OVER_SOLD: ReadonlySet<Query["measure"]> = new Set(["profit", "proceeds"])
 
 function figureValue(query: Query, measure: Measure, subjects: readonly Subject[]): number | string | null {
   const { aggregate } = query;
-  if (aggregate === "average" || aggregate === "median") {
+  if (aggregate !== null) {
     const counted = OVER_SOLD.has(query.measure)
       ? subjects.filter(({ piece }) => piece?.gone === "sold")
       : subjects;
@@ -85,11 +81,6 @@ function figureValue(query: Query, measure: Measure, subjects: readonly Subject[
     const units = known.map((subject) => unitsOf(query, subject));
     if (aggregate === "median") return medianOf(units);
     return roundHalfUp(new Decimal(units.reduce((a, b) => a + b, 0)).div(units.length));
-  }
-  if (aggregate === "highest" || aggregate === "lowest") {
-    const units = subjects.map((subject) => unitsOf(query, subject));
-    if (units.length === 0) return null;
-    return aggregate === "highest" ? Math.max(...units) : Math.min(...units);
   }
   return measure.combine(subjects);
 }

@@ -2,7 +2,7 @@ import { Decimal } from "decimal.js";
 import type { Books, Loan } from "../books/books.ts";
 import { accruedOn, allocatePayment, balanceOn, bringForward } from "../books/loan.ts";
 import type { Day } from "../calendar.ts";
-import { addMonths, isDay, lastDayOf, monthOf } from "../calendar.ts";
+import { sameDayIn } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 
 /** What a supposition may do each month and once, in cents. */
@@ -26,13 +26,6 @@ export type Payoff =
 
 /** A projection longer than this many months says nothing useful. */
 const MONTHS_MAX = 1_200;
-
-/** The same day of a later month, its last where it is shorter. */
-export function sameDayIn(day: Day, months: number): Day {
-  const month = addMonths(monthOf(day), months);
-  const same = `${month}-${day.slice(8)}`;
-  return isDay(same) ? same : lastDayOf(month);
-}
 
 type Debts = Loan[];
 

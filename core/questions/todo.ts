@@ -7,6 +7,7 @@ import { amountText, type Cents, roundHalfUp, show } from "../money.ts";
 import { suggestPrice } from "../past-sales.ts";
 import type { Answered } from "./answered.ts";
 import type { Desk } from "./desk.ts";
+import { entriesIn } from "./ledger-index.ts";
 import type { Features } from "./measure-rules.ts";
 import type { Refusal } from "./narrowing.ts";
 import { historyFor, middleOf, type OwnHistory, quantile, TELLING_MIN } from "./own-history.ts";
@@ -198,12 +199,11 @@ function thinLine(desk: Desk): string | null {
 }
 
 /** How long a weekend of the last eight usually had, where time was logged. */
-function weekendLine({ books, today }: Desk): string[] {
+function weekendLine({ index, today }: Desk): string[] {
   const from = addDays(today, -56);
   let minutes = 0;
-  for (const fact of books.facts)
-    if (fact.kind === "work" && fact.day >= from && fact.day <= today && [0, 6].includes(weekdayOf(fact.day)))
-      minutes += fact.data.minutes;
+  for (const { day, units } of entriesIn(index.journals.minutes, from, today))
+    if ([0, 6].includes(weekdayOf(day))) minutes += units;
   const usual = roundHalfUp(new Decimal(minutes).div(8));
   return usual === 0 ? [] : [`Your weekends had ${showMinutes(usual)} of work lately`];
 }

@@ -1,5 +1,5 @@
 import { answers } from "../answers/list.ts";
-import { balanceOn } from "../books/loan.ts";
+import { balanceOn, owedOn } from "../books/loan.ts";
 import { monthRow } from "../books/month.ts";
 import { addMonths, lastDayOf, type Month, monthOf } from "../calendar.ts";
 import { amountText, show } from "../money.ts";
@@ -207,7 +207,7 @@ export function answerView(desk: Desk, question: ViewQuestion): Answered {
 function figureOf({ books, today }: Desk, { about, month, year, pieces }: ViewQuestion): Partial<Answered> {
   const whole = { period: null };
   if (about === "loan") {
-    const owed = [...books.loans.values()].reduce((sum, each) => sum + balanceOn(each, today), 0);
+    const owed = owedOn(books, today);
     const rows = [...books.loans.values()].map((each) => ({
       label: each.name,
       value: amountText(balanceOn(each, today)),

@@ -1,6 +1,6 @@
 import { counted as countedWords } from "../answers/wording.ts";
 import { pluralOf } from "../books/label.ts";
-import { monthName } from "../calendar.ts";
+import { showMonth } from "../calendar.ts";
 import { showMinutes } from "../decide/echo.ts";
 import { show } from "../money.ts";
 import type { Desk } from "./desk.ts";
@@ -46,39 +46,24 @@ const COUNTED_TITLES: Readonly<Record<Counted, string>> = {
   notes: "noted",
 };
 
-const AGGREGATE_TITLES = {
-  average: "average",
-  median: "median",
-  highest: "highest",
-  lowest: "lowest",
-  total: "",
-};
-
 /** What the figure is, in a few words: "Profit on oak chairs", "Pieces sold". */
 export function titleOf(query: Query): string {
   const { measure, aggregate, filters, counted } = query;
   const about = filtersWords(filters);
   if (measure === "count")
     return `${capital(about || (counted === "notes" ? "notes" : "pieces"))} ${COUNTED_TITLES[counted ?? "bought"]}`;
-  const single =
-    measure === "proceeds" &&
-    (aggregate === "average" || aggregate === "median" || query.order?.of === "piece");
+  const single = measure === "proceeds" && (aggregate !== null || query.order?.of === "piece");
   const title = single
     ? "Sale price"
     : measure === "net" && query.withIncome
       ? "Made with other income"
       : measures[measure].title;
-  const head =
-    aggregate && aggregate !== "total"
-      ? `${capital(AGGREGATE_TITLES[aggregate])} ${title.toLowerCase()}`
-      : title;
+  const head = aggregate ? `${capital(aggregate)} ${title.toLowerCase()}` : title;
   if (
     measure === "spent" &&
     filters.some(({ dimension }) => dimension === "what" || dimension === "category")
   )
-    return aggregate && aggregate !== "total"
-      ? `${capital(AGGREGATE_TITLES[aggregate])} ${about}`
-      : capital(about);
+    return aggregate ? `${capital(aggregate)} ${about}` : capital(about);
   const without =
     measure === "spent" && filters.some(({ dimension }) => dimension === "kind" || dimension === "piece")
       ? " without buying"
@@ -199,5 +184,5 @@ function rowLines(rows: readonly Figure[], unit: Unit): string[] {
 
 /** "2026-05" is read as May 2026; other labels as they are. */
 function rowLabel(label: string): string {
-  return /^\d{4}-\d{2}$/.test(label) ? `${monthName(label)} ${label.slice(0, 4)}` : label;
+  return /^\d{4}-\d{2}$/.test(label) ? showMonth(label) : label;
 }

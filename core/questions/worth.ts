@@ -104,7 +104,8 @@ function answerBuying(
   const history = historyFor(desk, kindOf, traits);
   if (history.sales.length < SALES_MIN) return tooThin(history);
   const margins = history.sales.map(({ margin }) => margin);
-  const most = mostToPay(desk, history);
+  const hour = usualHour(desk);
+  const most = mostToPay(hour, history);
   const lines = [
     thinWords(history) ?? `Going by your ${history.sales.length} ${history.name} sold`,
     `They take ${quantile(
@@ -112,7 +113,6 @@ function answerBuying(
       0.5,
     )} days to sell (median)`,
   ];
-  const hour = usualHour(desk);
   const top =
     hour === null
       ? `Pay at most ${show(most)} to gain anything`
@@ -141,12 +141,11 @@ function answerBuying(
 }
 
 /** What is left of the median margin once the median hours are paid at the usual rate; never below nothing. */
-function mostToPay(desk: Desk, { sales }: OwnHistory): Cents {
+function mostToPay(hour: Cents | null, { sales }: OwnHistory): Cents {
   const margin = quantile(
     sales.map((sale) => sale.margin),
     0.5,
   );
-  const hour = usualHour(desk);
   const minutes = middleOf(sales.map((sale) => sale.minutes));
   const labor =
     hour === null || minutes === null

@@ -12,12 +12,12 @@ export const MONTH_NAMES: Readonly<Record<string, number>> = {
 };
 
 /** First month of a season and how many it has; winter is the one that ends in the year said. */
-export const SEASONS: Readonly<Record<string, { first: number; months: 3 }>> = {
-  spring: { first: 3, months: 3 },
-  summer: { first: 6, months: 3 },
-  fall: { first: 9, months: 3 },
-  autumn: { first: 9, months: 3 },
-  winter: { first: 12, months: 3 },
+export const SEASONS: Readonly<Record<string, number>> = {
+  spring: 3,
+  summer: 6,
+  fall: 9,
+  autumn: 9,
+  winter: 12,
 };
 
 const SMALL_MAX = 12;
@@ -138,4 +138,3 @@ export const EVER: readonly string[] = [
   "over the years",
   "career",
 ];
-export const NOT_NOW: readonly string[] = ["then"];
