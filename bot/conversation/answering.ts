@@ -1,7 +1,6 @@
-import { takeBare } from "../../core/decide/answer.ts";
-import { completeReading } from "../../core/decide/completion.ts";
+import { takeAnswer } from "../../core/decide/answer.ts";
 import { wholeLabel } from "../../core/decide/decide.ts";
-import { type Effect, newMatter } from "../../core/decide/decision.ts";
+import { type Effect, newMatter, type Said } from "../../core/decide/decision.ts";
 import { answerWithin } from "../../core/decide/part-answer.ts";
 import { NONE_OF_THESE } from "../../core/decide/whole.ts";
 import type { Reading } from "../../core/notes/reading.ts";
@@ -16,9 +15,7 @@ import { deskOf, type Turn } from "./turn.ts";
 import { takeBack } from "./undoing.ts";
 
 /** A message that may answer a question. */
-interface Said {
-  text: string;
-  readings: readonly Reading[];
+export interface SaidNow extends Said {
   /** It replies to the message that asked. */
   isReply: boolean;
 }
@@ -27,9 +24,9 @@ interface Said {
  * Takes a message as the answer to an open question, if it is one: a bare value of the kind that it wants, or words
  * that only complete it. A whole note, a question or a correction of a newer note is read as itself.
  */
-export function answerOpen(turn: Turn, { text, readings, isReply }: Said, question: Question): boolean {
-  const bare = takeBare(question, text, turn.today);
-  const effect = bare ?? (readings.every(isWhole) ? null : completeReading(question, text, turn.today));
+export function answerOpen(turn: Turn, said: SaidNow, question: Question): boolean {
+  const { text, readings, isReply } = said;
+  const effect = takeAnswer(question, said);
   if (!effect) return false;
   if (!isReply && isOlderThanNewest(turn, question)) {
     if (isCorrection(readings) && question.ask.wants !== "choice") return false;
@@ -40,10 +37,6 @@ export function answerOpen(turn: Turn, { text, readings, isReply }: Said, questi
   return true;
 }
 
-function isWhole({ kind, missing = [] }: Reading): boolean {
-  return kind !== "unclear" && missing.length === 0;
-}
-
 function isCorrection(readings: readonly Reading[]): boolean {
   return readings.length > 0 && readings.every(({ kind }) => kind === "fix" || kind === "mend");
 }
@@ -52,9 +45,10 @@ function isCorrection(readings: readonly Reading[]): boolean {
  * Asks whether a value with words that nobody knows beside it is the answer; false where the message holds no such
  * value, or reads as something of its own.
  */
-export function asksWithLeft(turn: Turn, { text, readings, isReply }: Said, question: Question): boolean {
+export function asksWithLeft(turn: Turn, said: SaidNow, question: Question): boolean {
+  const { text, readings, isReply } = said;
   if (text.trim().endsWith("?") || (!isReply && !readings.every(isOpenToAnswer))) return false;
-  const part = answerWithin(question, text, turn.today);
+  const part = answerWithin(question, said);
   if (!part) return false;
   const { change } = part.effect;
   const label = wholeLabel({ ...question.matter.reading, ...change } as Reading, deskOf(turn));

@@ -3,10 +3,9 @@ import type { Answered } from "../../core/questions/answered.ts";
 import { answer } from "../../core/questions/ask.ts";
 import type { QuestionDesk } from "../../core/questions/desk.ts";
 import { soundsAsked } from "../../core/questions/sounds.ts";
-import { chartBody, monthPictureBody } from "../files/bodies.ts";
-import { keepWhatWasAsked } from "./asking.ts";
+import { chartBody } from "../files/bodies.ts";
+import { keepWhatWasAsked, showBeside } from "./asking.ts";
 import { lettered } from "./lettered.ts";
-import { queuePictures } from "./pictures.ts";
 import { NOT_SHOWN, seesMoney } from "./sight.ts";
 import type { Turn } from "./turn.ts";
 
@@ -29,13 +28,13 @@ function questionDesk(turn: Turn, replyRoot?: number): QuestionDesk {
 
 /** The one piece of the message replied to, else of this person's last note today; null where there is none. */
 function spokenOf({ ledger, person, today }: Turn, replyRoot: number | undefined): number | null {
-  const facts =
+  const said =
     replyRoot === undefined
-      ? ledger.books.facts
-          .filter((fact) => fact.day === today && fact.author === person && fact.pieces.length > 0)
-          .slice(-1)
-      : ledger.standingFactsOf(replyRoot);
-  const pieces = new Set(facts.flatMap((fact) => fact.pieces));
+      ? ledger.books.facts.findLast(
+          (fact) => fact.day === today && fact.author === person && fact.pieces.length > 0,
+        )?.pieces
+      : ledger.standingFactsOf(replyRoot).flatMap((fact) => fact.pieces);
+  const pieces = new Set(said);
   return pieces.size === 1 ? [...pieces][0]! : null;
 }
 
@@ -112,10 +111,5 @@ function tell(turn: Turn, answered: Answered): void {
   }
   const { noted = [] } = answered;
   turn.spoken.push(noted.length > 0 ? lettered(turn, answered.text, noted) : answered.text);
-  turn.buttons.push(...(answered.buttons ?? []));
-  for (const piece of answered.pictures ?? []) queuePictures(turn, piece);
-  const { ledger, today, currency } = turn;
-  const month = answered.monthPicture;
-  const picture = month ? monthPictureBody(ledger.books, { month, today, currency }) : null;
-  if (picture) turn.files.push(picture);
+  showBeside(turn, answered);
 }

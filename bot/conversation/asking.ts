@@ -1,3 +1,4 @@
+import type { Answer } from "../../core/answers/answer.ts";
 import { answers } from "../../core/answers/list.ts";
 import { addDays, dayOfInstant, showDay, showTime, timeOfInstant } from "../../core/calendar.ts";
 import { ever } from "../../core/decide/fits.ts";
@@ -22,12 +23,20 @@ export function answerQuestion(turn: Turn, question: ReadingOf<"ask">): void {
   }
   const mileageRates = ledger.settings.get("mileageRates") ?? {};
   const pieces = piecesAsked(turn, question);
-  keepWhatWasAsked(turn, question);
+  if (question.about === "piece" && pieces.length > 0) keepAsked(turn, pieces);
   const answer = rule.answer({ question, books: ledger.books, today, currency, pieces, mileageRates });
   turn.spoken.push(answer.text);
-  turn.buttons.push(...(answer.buttons ?? []));
-  for (const piece of answer.pictures ?? []) queuePictures(turn, piece);
-  const month = answer.monthPicture;
+  showBeside(turn, answer);
+}
+
+/** What an answer has beside its text: buttons, a piece's pictures, a month's picture. */
+export function showBeside(
+  turn: Turn,
+  { buttons = [], pictures = [], monthPicture: month }: Pick<Answer, "buttons" | "pictures" | "monthPicture">,
+): void {
+  const { ledger, today, currency } = turn;
+  turn.buttons.push(...buttons);
+  for (const piece of pictures) queuePictures(turn, piece);
   const picture = month ? monthPictureBody(ledger.books, { month, today, currency }) : null;
   if (picture) turn.files.push(picture);
 }

@@ -109,11 +109,11 @@ function undoButton(turn: Turn): Button | null {
 }
 
 /** The states of a piece in which a next step can be taken by its button. */
-export const STEP_STATUS: Readonly<Record<string, readonly string[]>> = {
-  start: ["bought"],
-  finish: ["started"],
-  list: ["finished"],
-  sell: ["listed", "held"],
+export const STEPS: Readonly<Record<string, { label: string; of: readonly string[] }>> = {
+  start: { label: "Start it", of: ["bought"] },
+  finish: { label: "It's finished", of: ["started"] },
+  list: { label: "List it", of: ["finished"] },
+  sell: { label: "Sold", of: ["listed", "held"] },
 };
 
 /** The likely next step with the one piece that the note was about. */
@@ -122,15 +122,8 @@ function nextButtons(turn: Turn): Button[] {
   if (turn.recorded.length !== 1 || only?.fact.pieces.length !== 1) return [];
   const piece = turn.ledger.books.pieces.get(only.fact.pieces[0]!);
   if (!piece) return [];
-  const steps = {
-    bought: { label: "Start it", act: "start" },
-    started: { label: "It's finished", act: "finish" },
-    finished: { label: "List it", act: "list" },
-    listed: { label: "Sold", act: "sell" },
-    held: { label: "Sold", act: "sell" },
-  } as const;
   const status = statusOf(piece);
-  if (!(status in steps)) return [];
-  const step = steps[status as keyof typeof steps];
-  return [{ label: step.label, press: `n:${step.act}:${piece.number}` }];
+  return Object.entries(STEPS)
+    .filter(([, { of }]) => of.includes(status))
+    .map(([act, { label }]) => ({ label, press: `n:${act}:${piece.number}` }));
 }

@@ -8,7 +8,7 @@ import type { Ledger } from "../../db/ledger.ts";
 import { MENDED, type Note } from "../../db/notes.ts";
 import type { OutboxBody } from "../../db/outbox.ts";
 import type { Question } from "../../db/questions.ts";
-import { answerOpen, asksWithLeft } from "./answering.ts";
+import { answerOpen, asksWithLeft, type SaidNow } from "./answering.ts";
 import { answerAsked } from "./asked.ts";
 import { cautionOf, heard } from "./cautioning.ts";
 import { runCommand } from "./commands.ts";
@@ -153,7 +153,7 @@ function handleNote(turn: Turn, incoming: Incoming): void {
     keepPicture(turn, picture, { replyRoot, isFollower: incoming.follows === true });
   else if (isTable(incoming)) offerHistory(turn, text);
   else if (text.trim() === "") turn.spoken.push("That was empty. Send a note, like: bought dresser 30");
-  else if (!isTaken(turn, incoming, replyRoot)) readNotes(turn, text, replyRoot);
+  else takeWords(turn, incoming, replyRoot);
 }
 
 /** A file of past pieces: its rows are no notes. */
@@ -162,42 +162,32 @@ function isTable({ document }: Incoming): boolean {
 }
 
 /** Words to the bot, answers to what it asked, and the piece of a picture come before notes. */
-function isTaken(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | undefined): boolean {
-  if (runCommand(turn, text) || changeLettered(turn, text)) return true;
+function takeWords(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | undefined): void {
+  if (runCommand(turn, text) || changeLettered(turn, text)) return;
+  const open = openQuestions(turn);
   const yesNo = readYesNo(text);
-  const chat = yesNo === null || isNod(turn, text) ? smallTalk(text) : null;
-  if (chat !== null && !openQuestions(turn).some(({ ask }) => isChoice(ask, text))) {
+  // "ok" where nothing is asked: no answer, and nothing to say to it. A bare yes or no is told so.
+  const isNod = open.length === 0 && !/^\s*[yn]/i.test(text);
+  const chat = yesNo === null || isNod ? smallTalk(text) : null;
+  if (chat !== null && !open.some(({ ask }) => isChoice(ask, text))) {
     if (chat !== "") turn.spoken.push(chat);
-    return true;
+    return;
   }
-  if (turn.lines === 1 && answersOne(turn, text, replyTo, replyRoot)) return true;
+  const readings = readMessage(text, turn.today);
+  const said = { text, today: turn.today, readings, isReply: replyTo !== undefined };
+  if (turn.lines === 1 && answersOne(turn, said, questionsFor(turn, open, { replyTo, replyRoot }))) return;
   if (yesNo !== null) {
-    const [newest] = openQuestions(turn);
+    const [newest] = open;
     turn.spoken.push(newest ? "That needs more than a yes or no." : "Nothing is waiting for an answer.");
     if (newest) askAgain(turn, newest);
-    return true;
+    return;
   }
-  return replyRoot !== undefined && filePicture(turn, replyRoot, text);
-}
-
-/** "ok" where nothing is asked: no answer, and nothing to say to it. A bare yes or no is told so. */
-function isNod(turn: Turn, text: string): boolean {
-  return openQuestions(turn).length === 0 && !/^\s*[yn]/i.test(text);
+  if (replyRoot === undefined || !filePicture(turn, replyRoot, text)) readNotes(turn, said, replyRoot);
 }
 
 /** The newest question that a message fits, else none. */
-function answersOne(
-  turn: Turn,
-  text: string,
-  replyTo: string | undefined,
-  replyRoot: number | undefined,
-): boolean {
-  const questions = questionsFor(turn, replyTo, replyRoot);
-  if (questions.length === 0) return false;
-  const readings = readMessage(text, turn.today);
-  const isReply = replyTo !== undefined;
-  if (!isReply && asksForNotes(text)) return false;
-  const said = { text, readings, isReply };
+function answersOne(turn: Turn, said: SaidNow, questions: readonly Question[]): boolean {
+  if (!said.isReply && asksForNotes(said.text)) return false;
   return (
     questions.some((question) => answerOpen(turn, said, question)) ||
     questions.some((question) => asksWithLeft(turn, said, question))
@@ -208,8 +198,7 @@ function answersOne(
 const asksForNotes = (text: string): boolean =>
   /^\s*(?:my |the )?(?:last|latest|recent|today'?s)\b.*\bnotes?\s*$/i.test(text);
 
-function readNotes(turn: Turn, text: string, replyRoot: number | undefined): void {
-  const readings = readMessage(text, turn.today);
+function readNotes(turn: Turn, { text, readings }: SaidNow, replyRoot: number | undefined): void {
   heard(turn, text, readings);
   if (answerAsked(turn, text, readings, replyRoot)) return;
   const twins = twinsOf(turn, text);
@@ -245,8 +234,11 @@ function rootOfReply(turn: Turn, replyTo: string | undefined): number | undefine
 }
 
 /** The questions that a message may answer: without a reply any, the one asked last first; else the one replied to. */
-function questionsFor(turn: Turn, replyTo: string | undefined, replyRoot: number | undefined): Question[] {
-  const open = openQuestions(turn);
+function questionsFor(
+  turn: Turn,
+  open: Question[],
+  { replyTo, replyRoot }: { replyTo: string | undefined; replyRoot: number | undefined },
+): Question[] {
   const row = replyTo === undefined ? null : turn.ledger.outbox.messageOf(turn.chat, replyTo);
   // A message that answers no note, such as the daily one, speaks of all that is open.
   if (replyTo === undefined || row?.note === null) return open;
@@ -259,11 +251,11 @@ function questionsFor(turn: Turn, replyTo: string | undefined, replyRoot: number
 /** The same words sent within minutes, by anybody, that recorded something or are still asked about. */
 function twinsOf(turn: Turn, text: string): Note[] {
   const { ledger } = turn;
-  const asked = new Set(ledger.questions.everyOpen().map(({ note }) => note));
+  const isAsked = (note: Note) => ledger.questions.everyOpen().some((open) => open.note === note.root);
   return ledger
     .recentNotes(null, turn.now() - 2 * AGAIN_MS)
     .filter(({ root, said }) => root !== turn.root && Math.abs(turn.said - said) <= AGAIN_MS)
-    .filter((note) => sameWords(note.text, text) && (asked.has(note.root) || hasRecorded(turn, note)));
+    .filter((note) => sameWords(note.text, text) && (hasRecorded(turn, note) || isAsked(note)));
 }
 
 function hasRecorded({ ledger }: Turn, { root }: Note): boolean {

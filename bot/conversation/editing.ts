@@ -6,7 +6,7 @@ import { readMessage } from "../../core/notes/read.ts";
 import type { Note } from "../../db/notes.ts";
 import { heard } from "./cautioning.ts";
 import { fixFact } from "./fixing.ts";
-import { echoOf, impossibleText, keepOutcome } from "./outcome.ts";
+import { impossibleText, keepOutcome, saidOf } from "./outcome.ts";
 import { closeQuestionsOf, openQuestion } from "./questions.ts";
 import { type Asked, isCovered, redo } from "./redoing.ts";
 import type { Turn } from "./turn.ts";
@@ -82,7 +82,7 @@ function amendStanding(
     else nothingChanged(turn, `It leaves a question: ${first.ask.prompt}`);
     return;
   }
-  const before = standing.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
+  const before = standing.map((fact) => saidOf(turn, fact));
   const result = turn.ledger.amend({
     note: turn.note,
     author: turn.person,

@@ -1,5 +1,6 @@
 import { booksBefore } from "../../core/books/change.ts";
 import type { Fact, NewFact } from "../../core/books/facts.ts";
+import { postedBy } from "../../core/books/posted.ts";
 import { type Choice, type Effect, NEVER_MIND, newMatter } from "../../core/decide/decision.ts";
 import { piecesOf } from "../../core/decide/echo.ts";
 import { mainAmountOf, withMainAmount } from "../../core/decide/main-amount.ts";
@@ -12,7 +13,7 @@ import { readMessage } from "../../core/notes/read.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
 import { notTheAmount } from "./fixing-other.ts";
-import { echoOf, impossibleText, keepOutcome } from "./outcome.ts";
+import { echoOf, impossibleText, keepOutcome, saidOf } from "./outcome.ts";
 import { openQuestion, openQuestions } from "./questions.ts";
 import { mayChange, notYours } from "./rights.ts";
 import type { Turn } from "./turn.ts";
@@ -77,7 +78,7 @@ function factChoices(turn: Turn, fact: Fact, amount: Cents): FixChoice[] {
     const sum = amount + deposit;
     return [all, choice(`${show(amount)} today, ${show(sum)} in all`, ["rest", "the rest", "today"], sum)];
   }
-  return [choice(echoOf(turn, fact)[0] ?? fact.kind, [], amount)];
+  return [choice(saidOf(turn, fact), [], amount)];
 }
 
 /**
@@ -112,18 +113,18 @@ function wordsOf(turn: Turn, fact: Fact): string[] {
 
 /** How many pieces an "each" price was for; 1 where the price was for the whole. */
 function eachCount(turn: Turn, fact: Fact): number {
+  if (fact.pieces.length < 2) return 1;
   // The price may have come in the note, in its answer, in an edit or in a fix: all of their words are looked at.
   const texts = wordsOf(turn, fact);
   const together = texts.map((text) => `${texts[0]} ${text}`);
   const readings = [...texts, ...together].flatMap((text) => readMessage(text, turn.today));
-  return readings.some((reading) => reading.each) ? Math.max(1, fact.pieces.length) : 1;
+  return readings.some((reading) => reading.each) ? fact.pieces.length : 1;
 }
 
 /** What of a sale's price was a deposit: the same words could then mean the whole price or the rest. */
 function depositIn(turn: Turn, fact: Fact): Cents {
   if (fact.kind !== "sell" || (fact.data.deposit ?? "applied") !== "applied") return 0;
-  const legs = turn.ledger.books.postings.get(fact.id) ?? [];
-  return legs.reduce((sum, leg) => sum + (leg.account === "deposits held" ? leg.cents : 0), 0);
+  return postedBy(turn.ledger.books, fact, "deposits held");
 }
 
 function questionChoices(question: Question, amount: Cents): FixChoice[] {
@@ -152,15 +153,12 @@ export function fixFact(turn: Turn, id: number, amount: Cents): void {
 
 /** "Not for the armoire": the cost stays, and belongs to no piece. */
 export function makeOverhead(turn: Turn, id: number): void {
-  const fact = turn.ledger.books.facts.find((standing) => standing.id === id);
+  const fact = turn.ledger.standingFact(id);
   if (fact?.kind !== "spend" || fact.pieces.length === 0) {
     turn.spoken.push("That has changed since. Nothing was done.");
     return;
   }
-  const { kind, day, amount, by, data } = fact;
-  const said = { ...(amount === undefined ? {} : { amount }), ...(by === undefined ? {} : { by }) };
-  const shop = { kind, day, pieces: [], data, ...said };
-  const facts = [{ fact: shop, replaces: fact.id }];
+  const facts = [{ fact: { ...asNew(fact), pieces: [] }, replaces: fact.id }];
   const result = turn.ledger.amend({ note: turn.note, author: turn.person, voids: [fact.id], facts });
   if (result.kind === "impossible") turn.spoken.push(`Nothing changed. ${impossibleText(turn, result)}`);
   else keepOutcome(turn, result.facts, { text: "" });

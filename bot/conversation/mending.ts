@@ -3,7 +3,7 @@ import type { Effect } from "../../core/decide/decision.ts";
 import { asNew } from "../../core/mending/changed.ts";
 import type { Past } from "../../core/mending/past.ts";
 import type { Reading } from "../../core/notes/reading.ts";
-import { echoOf, impossibleText, keepOutcome } from "./outcome.ts";
+import { impossibleText, keepOutcome, saidOf } from "./outcome.ts";
 import { isOwner, mayChange, notYours, tellOwner } from "./rights.ts";
 import type { Turn } from "./turn.ts";
 
@@ -12,7 +12,7 @@ export function pastOf(turn: Turn, replyRoot: number | undefined): Past {
   return {
     person: turn.person,
     replied: replyRoot ?? null,
-    echo: (fact) => echoOf(turn, fact)[0] ?? fact.kind,
+    echo: (fact) => saidOf(turn, fact),
     nameOf: (author) => turn.ledger.members.byId(author)?.name ?? "Someone",
   };
 }
@@ -30,7 +30,7 @@ export function amendFacts(
     turn.spoken.push(notYours(turn, theirs.root));
     return;
   }
-  const said = before.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
+  const said = before.map((fact) => saidOf(turn, fact));
   // Who noted it first stays its author: a correction changes what happened, not who told of it.
   const kept = facts.map((each) => ({
     ...each,
@@ -42,7 +42,7 @@ export function amendFacts(
     return;
   }
   turn.mended = true;
-  const now = result.facts.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
+  const now = result.facts.map((fact) => saidOf(turn, fact));
   tellOwner(
     turn,
     now.length > 0 ? `changed ${said.join("; ")} to ${now.join("; ")}` : `took out ${said.join("; ")}`,
@@ -67,7 +67,7 @@ export function takeBackMend(turn: Turn, mend: number): void {
     turn.spoken.push("That is taken back already.");
     return;
   }
-  const said = now.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
+  const said = now.map((fact) => saidOf(turn, fact));
   const facts = earlier.map((fact) => {
     const replaced = now.find(({ place }) => place === fact.place);
     return { fact: asNew(fact), ...(replaced ? { replaces: replaced.id } : {}), restores: fact };
@@ -83,7 +83,7 @@ export function takeBackMend(turn: Turn, mend: number): void {
     return;
   }
   turn.changed = true;
-  const again = result.facts.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
+  const again = result.facts.map((fact) => saidOf(turn, fact));
   tellOwner(turn, `took back a correction: ${[...again, ...said].join("; ")}`);
   if (said.length > 0) turn.spoken.push(["Taken back:", ...said].join(said.length === 1 ? " " : "\n"));
   if (again.length > 0) turn.spoken.push(["Stands again:", ...again].join(again.length === 1 ? " " : "\n"));

@@ -54,3 +54,8 @@ export function problemWords(turn: Turn, problem: Problem): string {
   const text = problemText(problem, turn.ledger.books);
   return text.replace(/\b\d{4}-\d{2}-\d{2}\b/g, (day) => showDay(day, turn.today));
 }
+
+/** The first line that is said of a fact. */
+export function saidOf(turn: Pick<Turn, "ledger" | "today">, fact: Fact): string {
+  return echoOf(turn, fact)[0] ?? fact.kind;
+}

@@ -1,4 +1,5 @@
 import type { Fact } from "../../core/books/facts.ts";
+import { mentionsOf } from "../../core/decide/counting.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
 import { closeQuestion, openQuestions } from "./questions.ts";
@@ -7,11 +8,12 @@ import type { Turn } from "./turn.ts";
 /** A note that says what an open question asked for closes it: at most one question for each fact. */
 export function closeSettled(turn: Turn, facts: readonly Fact[]): void {
   const asked = new Set(turn.asked.map(({ id }) => id));
+  let open = openQuestions(turn).filter(({ id, note }) => !asked.has(id) && note !== turn.root);
   for (const fact of facts) {
-    const open = openQuestions(turn).filter(({ id, note }) => !asked.has(id) && note !== turn.root);
     const settled = open.find((question) => isSettledBy(turn, question, fact));
     if (settled) {
       closeQuestion(turn, settled.id);
+      open = open.filter((question) => question !== settled);
       // What took a purchase for granted goes on now that it is told.
       if (settled.ask.first) turn.released.push({ matter: settled.matter, root: settled.note });
     }
@@ -32,10 +34,6 @@ function isSaidBy(turn: Turn, wanted: Reading, fact: Fact): boolean {
   if (mentions.length === 0)
     return hasNoPieces(wanted) && fact.pieces.length === 0 && isSameAmount(wanted, fact);
   return mentions.every((mention) => fact.pieces.some((number) => isPiece(turn, mention, number)));
-}
-
-function mentionsOf(reading: Reading): Mention[] {
-  return "pieces" in reading && Array.isArray(reading.pieces) ? reading.pieces : [];
 }
 
 /** It is not the piece that it asks for. */

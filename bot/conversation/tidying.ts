@@ -2,7 +2,7 @@ import { earmarked } from "../../core/books/month.ts";
 import { statusOf } from "../../core/books/piece.ts";
 import type { Button, Reply } from "../../core/reply.ts";
 import type { OutboxRow } from "../../db/outbox.ts";
-import { STEP_STATUS } from "./composing.ts";
+import { STEPS } from "./composing.ts";
 import { openQuestions } from "./questions.ts";
 import type { Turn } from "./turn.ts";
 
@@ -14,10 +14,11 @@ export function tidyButtons(turn: Turn): void {
   const { ledger, chat } = turn;
   if (!turn.changed && !turn.closed && turn.pressed === null) return;
   const pressed = turn.pressed === null ? null : ledger.outbox.messageOf(chat, turn.pressed);
+  const asked = new Set(openQuestions(turn).map(({ note }) => note));
   for (const [outbox, { text, buttons = [] }] of shownReplies(ledger.outbox.lately(chat, ROWS_LOOKED_AT))) {
     const isUsed = outbox === pressed?.id && isOnce(buttons);
     const left = buttons
-      .map((row) => row.filter(({ press }) => !isUsed && !isStale(turn, press)))
+      .map((row) => row.filter(({ press }) => !isUsed && !isStale(turn, press, asked)))
       .filter((row) => row.length > 0);
     if (left.flat().length === buttons.flat().length) continue;
     const reply = left.length > 0 ? { text, buttons: left } : { text };
@@ -42,19 +43,17 @@ function isOnce(buttons: readonly Button[][]): boolean {
 }
 
 /** Whether pressing a button could only be answered with a regret. */
-function isStale(turn: Turn, press: string): boolean {
+function isStale(turn: Turn, press: string, asked: ReadonlySet<number>): boolean {
   const { ledger } = turn;
   const [kind, what = "", more = ""] = press.split(":");
   switch (kind) {
     case "q":
       return ledger.questions.byToken(what)?.closed !== null;
-    case "u": {
-      const isAsked = openQuestions(turn).some(({ note }) => note === Number(what));
-      return !isAsked && ledger.standingFactsOf(Number(what)).length === 0;
-    }
+    case "u":
+      return !asked.has(Number(what)) && ledger.standingFactsOf(Number(what)).length === 0;
     case "n": {
       const piece = ledger.books.pieces.get(Number(more));
-      return !piece || STEP_STATUS[what]?.includes(statusOf(piece)) !== true;
+      return !piece || STEPS[what]?.of.includes(statusOf(piece)) !== true;
     }
     case "nl":
     case "nw":

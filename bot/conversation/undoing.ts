@@ -3,7 +3,7 @@ import { type Effect, NEVER_MIND, newMatter } from "../../core/decide/decision.t
 import { MENDED } from "../../db/notes.ts";
 import type { Question } from "../../db/questions.ts";
 import { takeBackMend } from "./mending.ts";
-import { echoOf, impossibleText } from "./outcome.ts";
+import { impossibleText, saidOf } from "./outcome.ts";
 import { closeQuestionsOf, openQuestion, openQuestions, textsOf } from "./questions.ts";
 import { mayChange, notYours, tellOwner } from "./rights.ts";
 import type { Turn } from "./turn.ts";
@@ -48,7 +48,7 @@ export function undoRoot(turn: Turn, root: number, own: boolean): void {
 /** Voids what stands of a message and drops what it still asks. */
 export function takeBack(turn: Turn, root: number, own: boolean): void {
   const facts = factsOf(turn, root, own);
-  const before = facts.map((fact) => echoOf(turn, fact)[0] ?? fact.kind);
+  const before = facts.map((fact) => saidOf(turn, fact));
   if (facts.length > 0) {
     const voids = facts.map((fact) => fact.id);
     const result = turn.ledger.amend({ note: turn.note, author: turn.person, voids, facts: [] });
@@ -86,8 +86,7 @@ function offerLast(turn: Turn): void {
   const { ledger, person } = turn;
   const last = ledger.lastStanding(person);
   const [fact] = last === null ? [] : factsOf(turn, last, true);
-  if (fact)
-    turn.buttons.push([{ label: `Undo ${echoOf(turn, fact)[0] ?? fact.kind}`, press: `u:${fact.root}` }]);
+  if (fact) turn.buttons.push([{ label: `Undo ${saidOf(turn, fact)}`, press: `u:${fact.root}` }]);
 }
 
 /** What stands of a message. `own`: only what this person recorded. */

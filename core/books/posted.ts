@@ -32,3 +32,11 @@ export function spentOn({ books, fact, number }: OfPiece<Posted>): Cents {
 export function shareOf({ fact, number }: OfPiece<Posted>, units: number): number {
   return splitEvenly(units, fact.pieces.length)[fact.pieces.indexOf(number)] ?? 0;
 }
+
+/** What a fact posted to one account, over all its pieces, in cents: debit positive. */
+export function postedBy(books: Pick<Books, "postings">, { id }: Pick<Fact, "id">, account: Account): Cents {
+  return (books.postings.get(id) ?? []).reduce(
+    (sum, leg) => sum + (leg.account === account ? leg.cents : 0),
+    0,
+  );
+}

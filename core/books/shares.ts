@@ -69,3 +69,9 @@ export function depositOf(pieces: readonly Readonly<Piece>[]): Cents {
 export function shareOfMiles(miles: string, count: number): Decimal {
   return new WideDecimal(miles).div(count);
 }
+
+/** What pieces are listed at together, in cents; null unless each has a price. */
+export function listPriceOf(pieces: readonly Readonly<Piece>[]): Cents | null {
+  if (pieces.some((piece) => piece.listPrice === null)) return null;
+  return pieces.reduce((sum, piece) => sum + piece.listPrice!, 0);
+}

@@ -13,9 +13,9 @@ import {
 } from "../notes/bare.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
-import { completeReading, dayOfAnswer } from "./completion.ts";
+import { completeReading, dayOfAnswer, isPart } from "./completion.ts";
 import { doubtedAnswer, mentionsOf, withCount } from "./counting.ts";
-import type { Ask, Choice, Effect, Matter } from "./decision.ts";
+import type { Ask, Choice, Effect, Matter, Said } from "./decision.ts";
 
 /** An open question and what it is about, as far as an answer needs them. */
 export interface Asked {
@@ -27,18 +27,26 @@ export interface Asked {
  * What an answer ("35", "#4", "the tall one", "yes", "never mind", "sold it for 190") does to an open question;
  * null where the text does not answer it, and is a note of its own.
  */
-export function takeAnswer(asked: Asked, text: string, today: Day): Effect | null {
-  return takeBare(asked, text, today) ?? completeReading(asked, text, today);
+export function takeAnswer(asked: Asked, said: Said): Effect | null {
+  const bare = takeBare(asked, said);
+  if (bare) return bare;
+  const of = asked.ask.first?.[0] ?? asked.matter.reading;
+  const isOwnNote = said.readings.every((each) => isWhole(each) && !isPart(each, of));
+  return isOwnNote ? null : completeReading(asked, said);
+}
+
+function isWhole({ kind, missing = [] }: Reading): boolean {
+  return kind !== "unclear" && missing.length === 0;
 }
 
 /** What a bare value ("35", "45 today", "yes", the words of a button) does to an open question; null: it is none. */
-export function takeBare({ matter, ask }: Asked, text: string, today: Day): Effect | null {
+export function takeBare({ matter, ask }: Asked, { text, today, readings }: Said): Effect | null {
   const reading = ask.first?.[0] ?? matter.reading;
   const yesNo = readYesNo(text);
   if (yesNo === "never mind") return { kind: "drop" };
   const choice = choiceSaid(ask.choices, text, yesNo);
   if (choice) return choice.effect;
-  if (isQuestion(text, today)) return null;
+  if (isQuestion(readings)) return null;
   const doubted = doubtedAnswer(reading, ask, text);
   if (doubted) return doubted;
   const filled = fill(ask, text, today, reading);
@@ -73,8 +81,7 @@ function onItsDay(ask: Ask, text: string, today: Day, reading: Reading): Partial
 }
 
 /** "show #4" names a piece and yet picks none: it wants to know of it. */
-function isQuestion(text: string, today: Day): boolean {
-  const readings = readMessage(text, today);
+function isQuestion(readings: readonly Reading[]): boolean {
   return readings.length > 0 && readings.every(({ kind }) => kind === "ask");
 }
 

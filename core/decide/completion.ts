@@ -1,7 +1,7 @@
 import type { Day } from "../calendar.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading } from "../notes/reading.ts";
-import type { Ask, Effect, Matter, Wanted } from "./decision.ts";
+import type { Ask, Effect, Matter, Said, Wanted } from "./decision.ts";
 
 /** What a reading carries beside what it says. */
 const ASIDE: ReadonlySet<string> = new Set(["kind", "text", "line", "missing", "follows", "longAgo", "each"]);
@@ -14,14 +14,13 @@ type Fields = Record<string, unknown>;
  */
 export function completeReading(
   asked: { matter: Pick<Matter, "reading" | "said">; ask: Ask },
-  text: string,
-  today: Day,
+  said: Said,
 ): Effect | null {
   const { matter, ask } = asked;
+  const { text, today } = said;
   const [first, ...rest] = ask.first ?? [matter.reading];
   const told =
-    toldAlone(first!, ask.wants, text, today) ??
-    toldTogether(first!, ask.wants, text, { said: matter.said, today });
+    toldAlone(first!, ask.wants, said.readings) ?? toldTogether(first!, ask.wants, said, matter.said);
   if (!told) return null;
   const missing = (first!.missing ?? []).filter((field) => field !== "pieces" && !(field in told));
   const change = { ...dayOfAnswer(asked, text, today), ...told, missing } as Partial<Reading>;
@@ -43,8 +42,8 @@ export function dayOfAnswer(
 const SAYS_TODAY = /\b(?:today|tonight|just now|this (?:morning|afternoon|evening))\b/i;
 
 /** "sold it for 190": the same kind of clause, about no piece of its own, that says what is wanted. */
-function toldAlone(reading: Reading, wants: Wanted, text: string, today: Day): Fields | null {
-  const [said, ...more] = readMessage(text, today);
+function toldAlone(reading: Reading, wants: Wanted, readings: readonly Reading[]): Fields | null {
+  const [said, ...more] = readings;
   if (!said || more.length > 0) return null;
   const isOwn = said.follows || said.missing?.includes("pieces");
   const fields = fieldsOf(said);
@@ -59,13 +58,14 @@ function toldAlone(reading: Reading, wants: Wanted, text: string, today: Day): F
 function toldTogether(
   reading: Reading,
   wants: Wanted,
-  text: string,
-  days: { said: Day; today: Day },
+  { text, today, readings }: Said,
+  asked: Day,
 ): Fields | null {
-  const said = reading.date === undefined ? days.today : days.said;
-  if (!readMessage(text, said).every((each) => isPart(each, reading))) return null;
-  const [before] = readMessage(reading.text, said);
-  const [whole, ...more] = readMessage(`${reading.text} ${text}`, said);
+  const day = reading.date === undefined ? today : asked;
+  const alone = day === today ? readings : readMessage(text, day);
+  if (!alone.every((each) => isPart(each, reading))) return null;
+  const [before] = readMessage(reading.text, day);
+  const [whole, ...more] = readMessage(`${reading.text} ${text}`, day);
   if (!before || !whole || more.length > 0 || whole.kind !== reading.kind || before.kind !== whole.kind)
     return null;
   const known = fieldsOf(before);
@@ -77,7 +77,7 @@ function toldTogether(
 }
 
 /** No note of its own; "190 fee 5" is one only as long as no sale waits for its price. */
-function isPart(said: Reading, of: Reading): boolean {
+export function isPart(said: Reading, of: Reading): boolean {
   return said.kind === "unclear" || (of.kind === "sell" && said.kind === "spend" && said.category === "fees");
 }
 

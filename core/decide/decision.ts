@@ -106,6 +106,13 @@ export type Decision =
   | { kind: "act"; effect: Effect }
   | { kind: "refuse"; why: string };
 
+/** A message that may answer a question: its words, its day, and what they read as by themselves. */
+export interface Said {
+  text: string;
+  today: Day;
+  readings: readonly Reading[];
+}
+
 export const NEVER_MIND: Choice = { label: "Never mind", effect: { kind: "drop" } };
 
 /** A question that a yes or a no settles. */
@@ -120,4 +127,9 @@ export function confirmation(
     effect: { kind: "settle", confirm: yes.confirm },
   };
   return { prompt, wants: "choice", choices: [agree, ...others, { ...NEVER_MIND, words: ["no"] }] };
+}
+
+/** Whether the books cannot take a reading as it is: refused, or no piece on them fits it. */
+export function cannotBe(decision: Decision): boolean {
+  return decision.kind === "refuse" || (decision.kind === "ask" && decision.ask.misfit === true);
 }

@@ -1,5 +1,5 @@
 import type { Books, Piece } from "../books/books.ts";
-import { depositOf } from "../books/shares.ts";
+import { depositOf, listPriceOf } from "../books/shares.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import type { Desk } from "./decision.ts";
 import { held } from "./fits.ts";
@@ -103,9 +103,4 @@ function numbersHeld(numbers: readonly number[], books: Books): Readonly<Piece>[
     const piece = books.pieces.get(number);
     return piece && held.allows(piece) && piece.gone === null ? [piece] : [];
   });
-}
-
-function listPriceOf(pieces: readonly Readonly<Piece>[]): number | null {
-  if (pieces.some((piece) => piece.listPrice === null)) return null;
-  return pieces.reduce((sum, piece) => sum + piece.listPrice!, 0);
 }

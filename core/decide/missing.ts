@@ -1,5 +1,6 @@
 import { pluralOf } from "../books/label.ts";
 import type { Missing, Reading } from "../notes/reading.ts";
+import { mentionsOf } from "./counting.ts";
 import { type Ask, NEVER_MIND } from "./decision.ts";
 
 /**
@@ -125,7 +126,7 @@ function amountQuestion(reading: Reading, what: string): string {
 
 /** The pieces as the note named them: "the white dresser", "2 chairs", "#4". */
 function piecesSaid(reading: Reading): string {
-  const mentions = "pieces" in reading && Array.isArray(reading.pieces) ? reading.pieces : [];
+  const mentions = mentionsOf(reading);
   if (mentions.length === 0) return "it";
   const said = mentions.map((mention) => {
     const words = [...(mention.traits ?? []), mention.name ?? "piece"].join(" ");

@@ -1,6 +1,7 @@
 import { booksThrough } from "../books/change.ts";
 import type { Day } from "../calendar.ts";
-import type { Mention, Reading } from "../notes/reading.ts";
+import type { Reading } from "../notes/reading.ts";
+import { mentionsOf } from "./counting.ts";
 import type { Desk } from "./decision.ts";
 import { ever } from "./fits.ts";
 import { matchMention } from "./match.ts";
@@ -18,7 +19,7 @@ export function deskOfItsDay<D extends Omit<Desk, "confirmed">>(reading: Reading
   const folded = booksThrough(desk.books, day);
   if (folded.kind === "impossible") return desk;
   const { books } = folded;
-  const mentions = "pieces" in reading && Array.isArray(reading.pieces) ? (reading.pieces as Mention[]) : [];
+  const mentions = mentionsOf(reading);
   const isKnown = mentions.every((mention) => {
     const { kind } = matchMention(mention, books, ever, new Set());
     return kind !== "none" && kind !== "no such number";

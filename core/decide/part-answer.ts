@@ -1,6 +1,6 @@
-import type { Day } from "../calendar.ts";
+import { readMessage } from "../notes/read.ts";
 import { type Asked, takeBare } from "./answer.ts";
-import type { Effect } from "./decision.ts";
+import type { Effect, Said } from "./decision.ts";
 
 /** An answer in the first words of a text, and the words that it leaves over. */
 export interface PartAnswer {
@@ -17,13 +17,14 @@ const TURNS = /\b(?:off|cheaper|less|more|than|same|not|no|or|tomorrow|next)\b/i
  * "55 the other day": a value that answers, and words that nobody knows. It is offered, never taken. Null where the
  * words hold another number, or turn the first into another.
  */
-export function answerWithin(asked: Asked, text: string, today: Day): PartAnswer | null {
+export function answerWithin(asked: Asked, { text, today }: Pick<Said, "text" | "today">): PartAnswer | null {
   const words = text.trim().split(/\s+/);
   if (words.length > WORDS_MAX || TURNS.test(text)) return null;
   for (let count = words.length - 1; count >= 1; count -= 1) {
     const left = words.slice(count).join(" ");
     if (/\d/.test(left)) return null;
-    const effect = takeBare(asked, words.slice(0, count).join(" ").replace(/,$/, ""), today);
+    const value = words.slice(0, count).join(" ").replace(/,$/, "");
+    const effect = takeBare(asked, { text: value, today, readings: readMessage(value, today) });
     if (effect?.kind === "settle" && effect.change)
       return { effect: { ...effect, change: effect.change }, left };
   }

@@ -1,6 +1,6 @@
 import type { Piece } from "../books/books.ts";
 import { costOf } from "../books/piece.ts";
-import { depositOf } from "../books/shares.ts";
+import { depositOf, listPriceOf } from "../books/shares.ts";
 import { showDay } from "../calendar.ts";
 import { type Cents, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
@@ -158,10 +158,4 @@ function priceQuestion(reading: ReadingOf<"sell">, pieces: Pieces, desk: Desk): 
     return confirmation(prompt, { label: "Yes", confirm: "fee" });
   }
   return null;
-}
-
-/** What the pieces are listed at together; null unless each has a price. */
-function listPriceOf(pieces: Pieces): Cents | null {
-  if (pieces.some((piece) => piece.listPrice === null)) return null;
-  return pieces.reduce((sum, piece) => sum + piece.listPrice!, 0);
 }

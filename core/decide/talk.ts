@@ -1,5 +1,6 @@
 import type { Mention, Reading } from "../notes/reading.ts";
 import type { Ask, Decision, Desk } from "./decision.ts";
+import { cannotBe } from "./decision.ts";
 import { namesOf } from "./echo.ts";
 
 /*
@@ -23,7 +24,7 @@ export function talkedOf(reading: Reading, desk: Omit<Desk, "confirmed">, decidi
   const left = missing?.filter((field) => field !== "pieces") ?? [];
   const given = { ...rest, pieces, ...(left.length > 0 ? { missing: left } : {}) } as Reading;
   const decision = deciding.decide(given, desk);
-  if (decision.kind === "refuse" || (decision.kind === "ask" && decision.ask.misfit)) return reading;
+  if (cannotBe(decision)) return reading;
   return given;
 }
 
@@ -63,7 +64,7 @@ export function withSpokenOf(
   const pieces: Mention[] = latest.map((number) => ({ number, count: 1 }));
   const change = { pieces, missing: reading.missing?.filter((field) => field !== "pieces") ?? [] };
   const decision = deciding.decide({ ...reading, ...change } as Reading, desk);
-  if (decision.kind === "refuse" || (decision.kind === "ask" && decision.ask.misfit)) return ask;
+  if (cannotBe(decision)) return ask;
   const label = namesOf(desk.books, { pieces: [...latest] });
   return { ...ask, choices: [{ label, effect: { kind: "settle", change } }, ...ask.choices] };
 }

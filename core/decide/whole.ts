@@ -2,7 +2,9 @@ import type { Books, Piece } from "../books/books.ts";
 import { labelOf } from "../books/label.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import type { Verb } from "../verbs/verb.ts";
+import { mentionsOf } from "./counting.ts";
 import type { Ask, Choice, Decision, Desk } from "./decision.ts";
+import { cannotBe } from "./decision.ts";
 import { fetchedOf } from "./fetched.ts";
 import { here } from "./fits.ts";
 import { matchMention } from "./match.ts";
@@ -46,7 +48,7 @@ export function standingOf(
   const rated = options.flatMap(({ reading: option, confirmed }, index) => {
     const reading = talkedOf(option, desk, deciding);
     const decision = deciding.decide(reading, desk, confirmed);
-    if (decision.kind === "refuse" || (decision.kind === "ask" && decision.ask.misfit)) return [];
+    if (cannotBe(decision)) return [];
     const label = labelOfWhole(reading, decision, desk, deciding);
     const asks = decision.kind === "ask" ? 2 : 0;
     return [
@@ -101,10 +103,6 @@ function namesFor(reading: Reading, decision: Decision, books: Books): string {
     );
   const names = mentionsOf(reading).map(mentionLabel).join(" and ");
   return names === "" && reading.missing?.includes("pieces") ? "it" : names;
-}
-
-function mentionsOf(reading: Reading): Mention[] {
-  return "pieces" in reading && Array.isArray(reading.pieces) ? reading.pieces : [];
 }
 
 /** How unlikely the books make a reading: 0 where it is just what comes next for its pieces. */

@@ -1,12 +1,11 @@
 import { z } from "zod";
-import type { Piece } from "../books/books.ts";
 import { checkPieces } from "../books/check.ts";
 import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
 import { labelOf } from "../books/label.ts";
 import { postedTo } from "../books/posted.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
-import { depositOf, owedByBuyers, sharesOfOwed } from "../books/shares.ts";
+import { depositOf, listPriceOf, owedByBuyers, sharesOfOwed } from "../books/shares.ts";
 import {
   type Ask,
   type Choice,
@@ -206,10 +205,4 @@ function sellHeld(reading: ReadingOf<"collect">, numbers: readonly number[], des
     choice(amount, `${show(amount)} in all`),
   ];
   return { kind: "ask", ask: { prompt, wants: "choice", choices: [...choices, NEVER_MIND] } };
-}
-
-/** What the pieces are listed at together; null unless each has a price. */
-function listPriceOf(pieces: readonly Readonly<Piece>[]): Cents | null {
-  if (pieces.some((piece) => piece.listPrice === null)) return null;
-  return pieces.reduce((sum, piece) => sum + piece.listPrice!, 0);
 }

@@ -4,7 +4,7 @@ import { checkPieces } from "../books/check.ts";
 import { amountOf, onlyPiece } from "../books/facts.ts";
 import { labelOf } from "../books/label.ts";
 import { statusOf } from "../books/piece.ts";
-import { postedTo } from "../books/posted.ts";
+import { postedBy, postedTo } from "../books/posted.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { depositOf, sharesOfDeposit } from "../books/shares.ts";
@@ -184,9 +184,8 @@ export const fallthrough = defineVerb({
     };
   },
   echo({ fact, books, today }) {
-    const legs = books.postings.get(fact.id) ?? [];
-    const back = -legs.reduce((sum, leg) => sum + (leg.account === "cash" ? leg.cents : 0), 0);
-    const kept = -legs.reduce((sum, leg) => sum + (leg.account === "deposits kept" ? leg.cents : 0), 0);
+    const back = -postedBy(books, fact, "cash");
+    const kept = -postedBy(books, fact, "deposits kept");
     const [first] = piecesOf(books, fact);
     const isListed = first !== undefined && statusOf(first) === "listed";
     const state = `${subjectOf(books, fact)} ${isListed ? "listed again" : "off hold"}`;

@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { Books } from "../books/books.ts";
 import { checkNotGone } from "../books/check.ts";
 import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
-import { postedTo } from "../books/posted.ts";
+import { postedBy, postedTo } from "../books/posted.ts";
 import type { FactRules } from "../books/rules.ts";
 import { dayShape, wordsShape } from "../books/shapes.ts";
 import { depositOf } from "../books/shares.ts";
@@ -196,8 +196,7 @@ function saleAfter(books: Books, { day, pieces }: FactOf<"hold">): string | null
   );
   if (sale?.kind !== "sell") return null;
   if ((sale.data.deposit ?? "applied") !== "applied") return "Settled with the sale, as said then.";
-  const legs = books.postings.get(sale.id) ?? [];
-  const used = legs.reduce((sum, leg) => sum + (leg.account === "deposits held" ? leg.cents : 0), 0);
+  const used = postedBy(books, sale, "deposits held");
   const price = sale.amount ?? 0;
   return `${show(price)}: ${show(used)} deposit, ${show(price - used)} that day`;
 }

@@ -6,7 +6,7 @@ import { amountOf, type FactOf, type NewFact, onlyPiece } from "../books/facts.t
 import type { BooksInHand } from "../books/hand.ts";
 import { labelOf } from "../books/label.ts";
 import { proceedsOf, statusOf } from "../books/piece.ts";
-import { postedTo } from "../books/posted.ts";
+import { postedBy, postedTo } from "../books/posted.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { owedByBuyers, sharesOfOwed } from "../books/shares.ts";
@@ -204,8 +204,7 @@ export const refund = defineVerb({
 
 /** What was given back, what never came, or both: a piece that came back is owed for no more. */
 function backWords(books: Books, fact: FactOf<"refund">, today: Day): string {
-  const legs = books.postings.get(fact.id) ?? [];
-  const off = -legs.reduce((sum, leg) => sum + (leg.account === "buyers owe" ? leg.cents : 0), 0);
+  const off = -postedBy(books, fact, "buyers owe");
   const names = `${namesOf(books, fact)}${dayWords(fact, today)}`;
   if (fact.data.unpaid) return `${show(off)} never came for ${names}`;
   const cancelled = off > 0 ? `, ${show(off)} no longer owed` : "";

@@ -3,7 +3,7 @@ import type { Books, Piece } from "../books/books.ts";
 import { checkNotGone } from "../books/check.ts";
 import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
 import type { BooksInHand } from "../books/hand.ts";
-import { postedTo } from "../books/posted.ts";
+import { postedBy, postedTo } from "../books/posted.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { centsShape, wordsShape } from "../books/shapes.ts";
@@ -226,7 +226,7 @@ export const sell = defineVerb({
     const shares = sharesWords(sales.map((leg) => -leg.cents));
     const each = shares ? ` (${shares})` : "";
     const first = `Sold ${namesOf(books, fact)} for ${show(price)}${each}${methodWords(fact.data.method)}${buyer}${fee}${dayWords(fact, today)}`;
-    const deposit = legs.reduce((sum, leg) => sum + (leg.account === "deposits held" ? leg.cents : 0), 0);
+    const deposit = postedBy(books, fact, "deposits held");
     const applied = deposit > 0 && (fact.data.deposit ?? "applied") === "applied";
     return [first, ...moneyLine(fact, applied ? deposit : 0), ...profitLines(books, fact, price)];
   },

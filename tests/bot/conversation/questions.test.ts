@@ -21,6 +21,12 @@ describe("follow-up answers", () => {
     expect(chat.say("90 cash").text).toContain("Sold #1 dresser for 90.00 cash");
   });
 
+  test("a price with its fee is the sale's, and no shop cost", () => {
+    chat.say("bought dresser 30");
+    chat.say("sold dresser");
+    expect(chat.say("190 fee 5").text).toContain("Sold #1 dresser for 190.00, fee 5.00");
+  });
+
   test("hours, miles and counts are taken as such", () => {
     chat.say("bought hutch 30");
     chat.say("worked on the hutch");

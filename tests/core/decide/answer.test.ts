@@ -11,7 +11,8 @@ const TODAY = "2026-05-09";
 function answered(note: string, answer: string, ask?: Ask) {
   const [reading] = readMessage(note, TODAY) as [Reading];
   const matter = { reading, said: TODAY };
-  return takeAnswer({ matter, ask: ask ?? askMissing(reading)! }, answer, TODAY);
+  const said = { text: answer, today: TODAY, readings: readMessage(answer, TODAY) };
+  return takeAnswer({ matter, ask: ask ?? askMissing(reading)! }, said);
 }
 
 describe("an answer fills just what was asked", () => {
