@@ -38,17 +38,21 @@ function spokenOf({ ledger, person, today }: Turn, replyRoot: number | undefined
   return pieces.size === 1 ? [...pieces][0]! : null;
 }
 
-/**
- * A note that is whole, or may be one of some, is never taken for a question; one that says too little may be, where
- * its words ask. A share of a profit is only shown at first: "earnings to date" asks sooner than it shares.
- */
-function mayAsk(reading: Reading, asks: boolean): boolean {
-  if (reading.kind === "ask" || reading.kind === "share") return true;
-  if (reading.kind === "unclear") return asks || !reading.could;
+/** A whole note is never taken for a question; one that says too little may be, where its words ask. */
+function mayAsk(reading: Reading): boolean {
+  if (reading.kind === "ask" || reading.kind === "share" || reading.kind === "unclear") return true;
   // "finished it" says all that there is to say.
   const missing = reading.missing?.filter((field) => !(reading.follows && field === "pieces")) ?? [];
   const isWord = !/\s/.test(reading.text.trim());
-  return asks && !isWord && (missing.length > 0 || isYearAlone(reading.text));
+  return !isWord && (missing.length > 0 || isYearAlone(reading.text));
+}
+
+/**
+ * No words need ask here: there is no note that it may be. A share of a profit is only shown at first, and "earnings
+ * to date" asks sooner than it shares.
+ */
+function asksByItself(reading: Reading): boolean {
+  return reading.kind === "ask" || reading.kind === "share" || (reading.kind === "unclear" && !reading.could);
 }
 
 /** "fees in 2026": the one number is a year, and no amount. */
@@ -77,12 +81,12 @@ export function answerAsked(
   if (turn.lines !== 1 || readings.length === 0) return false;
   const sounds = soundsAsked(text);
   // Most messages are whole notes: they cost no look at the questions.
-  if (!readings.every((reading) => mayAsk(reading, true))) return false;
+  if (!readings.every(mayAsk)) return false;
   const answered = answer(text, questionDesk(turn, replyRoot));
   // Words that ask by the way, and of which the books know nothing, are rather a note.
   const isOfNothing = answered.understood && answered.measure !== undefined && !hasFigure(answered);
   const asks = sounds || (answered.understood && answered.asks === true && !isOfNothing);
-  if (!readings.every((reading) => mayAsk(reading, asks))) return false;
+  if (!asks && !readings.every(asksByItself)) return false;
   const isAsked = sounds || readings.every(({ kind }) => kind === "ask");
   // Words that make no note and have an answer in the books are a question, whatever mark is missing.
   const isTold =

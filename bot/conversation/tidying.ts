@@ -27,7 +27,7 @@ export function tidyButtons(turn: Turn): void {
 }
 
 /** What each of the bot's messages shows now, by the outbox row that sent it. `rows`: newest first. */
-export function shownReplies(rows: readonly OutboxRow[]): Map<number, Reply> {
+function shownReplies(rows: readonly OutboxRow[]): Map<number, Reply> {
   const shown = new Map<number, Reply>();
   for (const { id, body } of rows) {
     if (body.kind === "file") continue;

@@ -62,11 +62,7 @@ interface Schedule {
 }
 
 /** The first day, from a start on, that is the day said; the day of the start where none is. */
-export function scheduleFrom(
-  start: Day,
-  every: Schedule["every"],
-  said: number | string | undefined,
-): Schedule {
+function scheduleFrom(start: Day, every: Schedule["every"], said: number | string | undefined): Schedule {
   if (every === "week") {
     const weekday = typeof said === "string" ? WEEKDAYS.indexOf(said.slice(0, 3).toLowerCase()) : -1;
     const ahead = weekday < 0 ? 0 : (weekday - weekdayOf(start) + 7) % 7;

@@ -5,7 +5,7 @@ import { withMentions } from "./mentions.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import { comingDay, pastDay } from "./quantities/days.ts";
 import type { Mention } from "./reading.ts";
-import { centsOfToken } from "./slots/money.ts";
+import { centsIn } from "./slots/money.ts";
 import { wordsOf } from "./text.ts";
 import { meantBy, tokensOf } from "./tokens.ts";
 import { language } from "./verbs.ts";
@@ -44,8 +44,7 @@ function onlyToken(
 export function readBareMoney(text: string): Cents | null {
   const token = onlyToken(text, "amount", (word) => word.kind === "word" && word.roles.method !== undefined);
   if (!token || token.each) return null;
-  const found = centsOfToken(token);
-  return "cents" in found ? found.cents : null;
+  return centsIn(token);
 }
 
 /** How it was paid, where a bare amount says so: "12.50 cash". */

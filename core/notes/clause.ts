@@ -89,6 +89,9 @@ export function placeBefore(tokens: readonly Tok[], end: number, words: Readonly
   return at;
 }
 
+/** The words of some tokens as the lexicon has them, single blanks. */
+export const textOf = (tokens: readonly Tok[]): string => tokens.map(({ text }) => text).join(" ");
+
 /** The words of some tokens as said: lower case, single blanks. */
 export function asSaid(clause: Clause, tokens: readonly Tok[]): string {
   const first = tokens[0];

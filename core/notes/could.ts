@@ -1,8 +1,8 @@
-import type { Clause, Tok } from "./clause.ts";
+import type { Clause } from "./clause.ts";
 import { type Draft, draft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
 import type { Kind, Mention } from "./reading.ts";
-import { centsOfToken } from "./slots/money.ts";
+import { centsIn } from "./slots/money.ts";
 import { language } from "./verbs.ts";
 
 /*
@@ -22,13 +22,8 @@ function heldIn(clause: Clause, made: Draft | undefined): Held {
   const pieces = clause.tokens.flatMap(({ kind, mention }) => (kind === "piece" && mention ? [mention] : []));
   const amounts = clause.tokens
     .filter(({ kind, amount }) => kind === "amount" && amount !== undefined)
-    .flatMap(centsIn);
+    .flatMap((token) => centsIn(token) ?? []);
   return { pieces: pieces.length > 0 ? pieces : undefined, amounts, made, clause };
-}
-
-function centsIn(token: Tok): number[] {
-  const found = centsOfToken(token);
-  return "cents" in found ? [found.cents] : [];
 }
 
 /** A draft of a kind with the pieces of the clause and what the reading at hand says of day, method and people. */
@@ -55,7 +50,7 @@ function amountOf(clause: Clause, hedge: string): number | undefined {
   const token = clause.tokens.find(
     ({ kind, roles, amount }) => kind === "word" && roles.hedge === hedge && amount,
   );
-  return token ? centsIn(token)[0] : undefined;
+  return token ? (centsIn(token) ?? undefined) : undefined;
 }
 
 type Offer = (held: Held) => Draft[];

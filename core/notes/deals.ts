@@ -1,7 +1,6 @@
 import type { Day } from "../calendar.ts";
-import type { Cents } from "../money.ts";
 import { apart } from "./apart.ts";
-import type { Tok } from "./clause.ts";
+import { type Tok, textOf } from "./clause.ts";
 import { dealReading } from "./dealt.ts";
 import { pastDay } from "./quantities/days.ts";
 import type { Reading } from "./reading.ts";
@@ -9,7 +8,7 @@ import { type Dealt, deals } from "./rows/deals.ts";
 import type { Units } from "./rows/pattern.ts";
 import type { Fired } from "./rows/table.ts";
 import type { Trace } from "./rows/trace.ts";
-import { centsOfToken } from "./slots/money.ts";
+import { centsIn } from "./slots/money.ts";
 import { isSomebody, whoIn } from "./somebody.ts";
 import type { Taken } from "./taken.ts";
 import { COLLECT_WORDS, COMMISSION_WORDS, SHARE_WORDS, TRADE_WORDS, UNPAID_WORDS } from "./words/deals.ts";
@@ -45,7 +44,7 @@ const JOINTS = new Set([",", ":", "-", "and", "then", "but", "so", "&", "also"])
 export function dealOf(line: readonly Tok[], units: Units, today: Day, trace?: Trace[]): Deal | null {
   if (!deals.mayFire(units)) return null;
   const tokens = apart(line);
-  const found = deals.every(tokens);
+  const found = deals.every(tokens, tokens === line ? units : undefined);
   if (found.length === 0 || found.some(({ effect }) => effect === "none")) return null;
   for (const fired of found) {
     const effect = fired.effect as Dealt;
@@ -53,8 +52,7 @@ export function dealOf(line: readonly Tok[], units: Units, today: Day, trace?: T
     const taken = run && takenOf(tokens.slice(run.from, run.to), fired, run.from, effect, today);
     const reading = taken && dealReading(effect, taken);
     if (!run || !reading || !standsAlone(reading, run, tokens.length)) continue;
-    const words = tokens.slice(fired.from, fired.to).map(({ text }) => text);
-    trace?.push({ table: "deals", row: fired.row, words: words.join(" ") });
+    trace?.push({ table: "deals", row: fired.row, words: textOf(tokens.slice(fired.from, fired.to)) });
     return { from: tokens[run.from]!.from, to: tokens[run.to - 1]!.to, reading };
   }
   return null;
@@ -128,9 +126,4 @@ function takenOf(run: readonly Tok[], fired: Fired, from: number, effect: Dealt,
     } else if (token.roles.method !== undefined && effect !== "unpaid") taken.method = token.roles.method;
   }
   return taken;
-}
-
-function centsIn(token: Tok): Cents | null {
-  const found = centsOfToken(token);
-  return "cents" in found ? found.cents : null;
 }

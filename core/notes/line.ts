@@ -63,7 +63,7 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   const tokens = withNames(withMentions(withWorkClocks(tokensOf(words, norms, lexer))));
   const typed: Typed = { line, spans: words };
   const units = unitsOf(tokens);
-  const at = { ...place, trace };
+  const at: Place = { text, line: index, trace };
   const isShort = tokens.length <= WHOLE_TOKENS_MAX;
   const standing = isShort ? standingReading(tokens, units, typed, today, at) : null;
   if (standing) return [standing];

@@ -1,9 +1,10 @@
 import type { Day } from "../calendar.ts";
-import type { Tok } from "./clause.ts";
+import { placeBefore, type Tok, textOf } from "./clause.ts";
 import { headsOf } from "./heads.ts";
 import { pastDay } from "./quantities/days.ts";
 import type { Kind, Mention, ReadingFields } from "./reading.ts";
 import { centsOfToken } from "./slots/money.ts";
+import { ARTICLES } from "./words/filler.ts";
 import { KIND_NOUNS } from "./words/kinds.ts";
 import { LABOR_NAMES } from "./words/labors.ts";
 import { BACK, FIELDS, LAST, OLD, POINTING, SKIPPED } from "./words/mending.ts";
@@ -173,22 +174,14 @@ export function takeTo(tokens: readonly Tok[], said: Side, today: Day): boolean 
   return true;
 }
 
-const ARTICLES = new Set(["the", "a", "an", "my", "our"]);
-
 /** The word before, articles aside: "to the neighbor". */
 function leadOf(tokens: readonly Tok[], at: number): string {
-  let before = at - 1;
-  while (before >= 0 && ARTICLES.has(tokens[before]!.text)) before -= 1;
-  return tokens[before]?.text ?? "";
+  return tokens[placeBefore(tokens, at - 1, ARTICLES)]?.text ?? "";
 }
 
 /** A name runs to the end of its side. */
 const restOf = (tokens: readonly Tok[], at: number): string =>
-  tokens
-    .slice(at)
-    .filter((token) => !isSkipped(token))
-    .map(({ text }) => text)
-    .join(" ");
+  textOf(tokens.slice(at).filter((token) => !isSkipped(token)));
 
 const isPieceAlone = ({ of }: Pick<Side, "of">): boolean =>
   (of.pieces !== undefined || of.number !== undefined) && of.kind === undefined;

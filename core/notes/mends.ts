@@ -1,6 +1,6 @@
 import type { Day } from "../calendar.ts";
 import { apart } from "./apart.ts";
-import type { Tok } from "./clause.ts";
+import { type Tok, textOf } from "./clause.ts";
 import {
   isSkipped,
   type Mend,
@@ -37,7 +37,7 @@ export function mendOf(line: readonly Tok[], units: Units, today: Day, trace?: T
   if (!corrections.mayFire(units) && !line.some(({ text }) => text === "not")) return null;
   const tokens = apart(line);
   let doubtful: Correction | null = null;
-  for (const fired of corrections.fired(tokens)) {
+  for (const fired of corrections.fired(tokens, tokens === line ? units : undefined)) {
     const made = mendFrom(fired.effect, tokens.slice(0, fired.from), tokens.slice(fired.to), today);
     if (!made) continue;
     const words = tokens.slice(fired.from, fired.to).map(({ text }) => text);
@@ -68,8 +68,9 @@ const VALUE_TOKENS_MAX = 6;
 export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
   if (line.length > VALUE_TOKENS_MAX) return null;
   const value = line.find(({ kind }) => kind === "amount" || kind === "duration");
-  const rest = apart(line.filter((token) => token !== value && token.kind !== "mark"));
-  if (!value || value.each || !VALUE_TOLD.has(words(rest))) return null;
+  if (!value || value.each) return null;
+  const rest = line.filter((token) => token !== value && token.kind !== "mark");
+  if (!VALUE_TOLD.has(textOf(rest))) return null;
   if (value.kind === "duration") return value.minutes === undefined ? null : { minutes: value.minutes };
   const found = centsOfToken(value);
   return "cents" in found ? { amount: found.cents } : null;
@@ -158,14 +159,12 @@ function renamed(tokens: readonly Tok[]): Mend | null {
     to?.kind === "piece"
       ? to.mention!
       : rest.every(({ kind }) => kind === "word")
-        ? { name: words(rest) }
+        ? { name: textOf(rest) }
         : null;
   return named && (to?.kind !== "piece" || more.length === 0)
     ? { of: ofPiece(piece.mention!), to: nameOf(named) }
     : null;
 }
-
-const words = (tokens: readonly Tok[]): string => tokens.map(({ text }) => text).join(" ");
 
 /** "change the paint to 14", "change paint from 12 to 14", "move the knobs to the desk". */
 function changedTo(tokens: readonly Tok[], today: Day): Correction | null {

@@ -1,10 +1,11 @@
 import type { Tok } from "./clause.ts";
 import { placeAfter } from "./clause.ts";
 import { NO_ROLES, wordToken } from "./token.ts";
+import { ARTICLES } from "./words/filler.ts";
 
 /** A name follows a preposition, or begins the clause: "the lady with the twins backed out". */
 const TAKES_NAME = new Set(["from", "to", "for", "off", "at", "off of", "and", "then", "so", "but"]);
-const ARTICLES = new Set(["the", "a", "an", "my", "our", "this", "that", "some", "his", "her", "their"]);
+const BEFORE_NAMES = new Set([...ARTICLES, "this", "that", "some", "his", "her", "their"]);
 /** Words that carry a name on: "lady in the red truck", "guy who wants two". */
 const CARRIES_ON = new Set(
   "with w in on at from of near down across who thats by behind next over off named called".split(" "),
@@ -25,13 +26,13 @@ function endOfName(tokens: readonly Tok[], first: number): number {
   while (at < tokens.length) {
     if (!CARRIES_ON.has(tokens[at]!.text)) {
       const previous = tokens[at - 1]!.text;
-      const follows = at - 1 > first || CARRIES_ON.has(previous) || ARTICLES.has(previous);
+      const follows = at - 1 > first || CARRIES_ON.has(previous) || BEFORE_NAMES.has(previous);
       if (!follows || !isWordOfName(tokens[at]) || tokens[at]!.roles.heads?.some((head) => !head.light))
         break;
       at += 1;
       continue;
     }
-    const next = placeAfter(tokens, at + 1, ARTICLES);
+    const next = placeAfter(tokens, at + 1, BEFORE_NAMES);
     const word = tokens[next];
     const described = word?.kind === "piece" && DESCRIBES.has(tokens[at]!.text);
     if (!word || (word.kind !== "word" && !described) || word.roles.method || ENDS.has(word.text)) break;
@@ -46,7 +47,7 @@ const takesName = ({ kind, text }: Tok): boolean => kind === "mark" || TAKES_NAM
 export function withNames(tokens: Tok[]): Tok[] {
   for (let at = -1; at + 1 < tokens.length; at += 1) {
     if (at >= 0 && !takesName(tokens[at]!)) continue;
-    const first = placeAfter(tokens, at + 1, ARTICLES);
+    const first = placeAfter(tokens, at + 1, BEFORE_NAMES);
     const token = tokens[first];
     if (token?.kind !== "word" || !(token.roles.person || token.roles.place) || token.roles.pronoun) continue;
     const end = endOfName(tokens, first);

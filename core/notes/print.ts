@@ -37,7 +37,6 @@ function printField(field: string, value: unknown): unknown {
   if (field === "note") return printReading(value as Reading);
   if (field === "could") return (value as Reading[]).map(printReading);
   if ((field === "of" || field === "to") && typeof value === "object") return printFields(value as object);
-  if (field === "could") return (value as Reading[]).map(printReading);
   if (typeof value === "number" && MONEY.has(field)) return amountText(value);
   return value;
 }

@@ -1,5 +1,5 @@
 import { addDays, addMonths, type Day, type Month, monthOf } from "../calendar.ts";
-import type { Tok } from "./clause.ts";
+import { type Tok, textOf } from "./clause.ts";
 import type { DaySaid } from "./quantities/days.ts";
 import { comingDay, pastDay } from "./quantities/days.ts";
 import type { ReadingFields } from "./reading.ts";
@@ -65,7 +65,6 @@ export function repeatedIn(
   today: Day,
   trace?: Trace[],
 ): Repeated | null {
-  if (!repeats.mayFire(line)) return null;
   const fired = repeats.fired(tokens, line);
   const known = fired.find(({ effect }) => effect === "known");
   const every = fired.find(({ effect }) => effect === "week" || effect === "month" || effect === "year");
@@ -77,10 +76,7 @@ export function repeatedIn(
     trace?.push({
       table: "repeats",
       row: one.row,
-      words: tokens
-        .slice(one.from, one.to)
-        .map(({ text }) => text)
-        .join(" "),
+      words: textOf(tokens.slice(one.from, one.to)),
     });
   const left = tokens.filter((_, at) => !used.some((one) => at >= one.from && at < one.to));
   const rest = every ? left.filter(({ text }) => !SETTING_UP.has(text)).map(once) : left;
@@ -123,7 +119,7 @@ function fromDay(tokens: readonly Tok[], today: Day, back: number): Day | undefi
   if (day) return comingDay(day, today) ?? undefined;
   const month = tokens.map(({ text }) => MONTHS[text]).find((number) => number !== undefined);
   if (month !== undefined) return firstOf(month, today, back);
-  const words = tokens.map(({ text }) => text).join(" ");
+  const words = textOf(tokens);
   if (words.includes("year")) return `${Number(today.slice(0, 4)) + 1}-01-01`;
   if (words.includes("month")) return `${addMonths(monthOf(today), 1)}-01`;
   return words.includes("week") ? addDays(today, 7) : undefined;

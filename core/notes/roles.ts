@@ -23,9 +23,9 @@ export interface Roles<Head = unknown> {
   plain?: true;
   /** What somebody does to a piece for money. */
   service?: true;
-  /** Who did it: a buyer, a buyer nobody named, or one of the household. */
   /** What is still to be paid: the amount of the token, or all of it. */
   owed?: true;
+  /** Who did it: a buyer, a buyer nobody named, or one of the household. */
   actor?: "buyer" | "nobody" | "ours";
   /** What the phrase tells of a clause that holds it; absent for words that nobody listed. */
   own?: OwnSigns;

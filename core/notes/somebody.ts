@@ -1,5 +1,6 @@
 import type { Tok } from "./clause.ts";
 import { DEAL_WORDS, NOBODY, TAKES_IN } from "./words/deals.ts";
+import { ARTICLES } from "./words/filler.ts";
 import { HOUSEHOLD, isOwner } from "./words/people.ts";
 
 /** Who is named in a deal, and whether they are the one who acts. */
@@ -32,7 +33,6 @@ const PAYING = new Set(
   ),
 );
 const PLACING = new Set(["with", "in", "from", "on", "at"]);
-const ARTICLES = new Set(["the", "a", "an", "my", "our"]);
 
 /** A person, or a word from no list where only a person can stand. */
 export function isSomebody(tokens: readonly Tok[], at: number): boolean {

@@ -1,4 +1,4 @@
-import type { Tok } from "./clause.ts";
+import { type Tok, textOf } from "./clause.ts";
 
 /** Words by which a note takes back what it has just said: nobody can say how much of it. */
 const TAKEN_BACK =
@@ -24,10 +24,7 @@ export function takesItselfBack(tokens: readonly Tok[]): boolean {
     const isValue = token.kind !== "word" && token.kind !== "mark";
     if (isNoted && DOUBTED.has(token.text) && tokens[at + 1]?.kind === "amount") return true;
     if (isNoted && token.kind === "word" && OPENS_TAKEN_BACK.has(opening(token.text))) {
-      const ahead = tokens
-        .slice(at, at + 3)
-        .map(({ text }) => text)
-        .join(" ");
+      const ahead = textOf(tokens.slice(at, at + 3));
       if (TAKEN_BACK.test(ahead)) return true;
       const [before, next] = [tokens[at - 1], tokens[at + 1]];
       const isCount = before?.kind === "amount" && next?.mention?.count !== undefined;

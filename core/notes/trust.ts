@@ -127,7 +127,7 @@ export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
   if (found) return { kind: found };
   if (clause.signs.has("person") && !OTHERS_ACT.has(kind) && !isMyself(clause) && somebodyElse(clause))
     return { kind: "anotherPerson" };
-  return leftWords(clause).length > 0 ? { kind: "left" } : null;
+  return clause.tokens.some(isLeft) ? { kind: "left" } : null;
 }
 
 /** The words of a clause that no slot took and nobody knows. */

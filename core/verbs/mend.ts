@@ -1,7 +1,7 @@
 import type { Day } from "../calendar.ts";
-import { judgeMend } from "../decide/correcting.ts";
 import { decideMend } from "../mending/mend.ts";
 import type { Cents } from "../money.ts";
+import { judgeMend } from "../notes/judging/mending.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {

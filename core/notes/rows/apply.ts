@@ -1,4 +1,4 @@
-import type { Head, Tok } from "../clause.ts";
+import { type Head, type Tok, textOf } from "../clause.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import { isTurned, type Roles, rolesOf, turnedRoles } from "../roles.ts";
 import { NO_ROLES, wordToken } from "../token.ts";
@@ -17,15 +17,8 @@ export const TABLES = { numbers, days, owners, unfinished, asides } as const;
 
 /** Words with one meaning given by a row: one token in place of those of its bracket, of the same shape as any. */
 function joined(tokens: readonly Tok[], { from, to }: Fired, roles: Roles<Head> = NO_ROLES): Tok {
-  const text = textOf(tokens, from, to);
+  const text = textOf(tokens.slice(from, to));
   return wordToken("word", text, tokens[from]!.from, tokens[to - 1]!.to, roles);
-}
-
-function textOf(tokens: readonly Tok[], from: number, to: number): string {
-  return tokens
-    .slice(from, to)
-    .map(({ text }) => text)
-    .join(" ");
 }
 
 const PASSING = rolesOf<Head>({ plain: true });
@@ -127,7 +120,7 @@ function run<Effect extends string>(
   const left: Tok[] = [];
   let at = 0;
   for (const one of fired) {
-    trace?.push({ table: name, row: one.row, words: textOf(tokens, one.from, one.to) });
+    trace?.push({ table: name, row: one.row, words: textOf(tokens.slice(one.from, one.to)) });
     left.push(...tokens.slice(at, one.from), make(one.effect, tokens, one));
     at = one.to;
   }

@@ -1,3 +1,4 @@
+import { BACKED_OUT } from "../words/deals.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
@@ -26,9 +27,6 @@ export type OwnerEffect =
 const GETS =
   "bought|purchased|picked_up|pickd_up|took|grabbed|got|paid|collected|snagged|scooped_up|snatched_up|nabbed|claimed|came_for|came_to_get|buys|buying|is_buying|takes|taking|wants_to_buy|just_bought|scored|came_and_got|came_and_bought|came_and_picked_up|came_by_and_got|hauled_off|carried_off|drove_off_with|left_with|walked_off_with|ended_up_buying|ended_up_taking|ended_up_with";
 
-const GONE =
-  "backed_out|back_out|flaked|flaked_out|bailed|bailed_out|ghosted|ghosted_me|never_showed|never_came|no_showed|noshowed|didnt_show|cancelled|canceled|changed_her_mind|changed_his_mind|changed_their_mind|changed_mind|pulled_out|walked_away|disappeared";
-
 const ROWS: readonly Row<OwnerEffect>[] = [
   // Who acts: kin for the shop, anybody else a buyer.
   ["^ [<art>? <kin> <verb> her|his|their] <piece>", "worker", "my sister sold her dresser 120"],
@@ -52,7 +50,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "buyer",
     "bob bought the desk 120",
   ],
-  ["^ [<art>? <new>|<place>|<plain> <new>|<person>?] " + GONE, "buyer", "nurse backed out of the desk"],
+  [
+    "^ [<art>? <new>|<place>|<plain> <new>|<person>?] " + BACKED_OUT + "|noshowed",
+    "buyer",
+    "nurse backed out of the desk",
+  ],
   [
     "^ [next_door|across_the_street|down_the_street|upstairs|downstairs|school|church|store|shop|office|hotel|restaurant|bakery|cafe|dealer|dealers|local|locals|regular|collector|decorator|designer|stager|antique_shop|antique_store] " +
       GETS,

@@ -60,11 +60,10 @@ const GAP_MAX = 8;
 const REST_MAX = 30;
 const REPEAT_MAX = 4;
 
+const isVerb: Test = (token) => headsOf(token).some(({ light }) => !light);
 const isWord = (token: Tok): boolean => token.kind === "word";
 const role =
-  (
-    name: "supply" | "labor" | "person" | "place" | "trait" | "opinion" | "method" | "stream" | "noun",
-  ): Test =>
+  (name: "labor" | "person" | "place" | "trait" | "opinion" | "stream" | "noun"): Test =>
   (token) =>
     token.kind === "word" && token.roles[name] !== undefined;
 
@@ -95,7 +94,7 @@ const CLASSES: Readonly<Record<string, Test>> = {
   piece: ({ kind }) => kind === "piece",
   several: ({ kind, mention }) => kind === "piece" && (mention!.plural === true || (mention!.count ?? 1) > 1),
   numbered: ({ kind, mention }) => kind === "piece" && mention!.number !== undefined,
-  supply: (token) => role("supply")(token) && !token.roles.heads,
+  supply: ({ kind, roles }) => kind === "word" && roles.supply !== undefined && !roles.heads,
   labor: role("labor"),
   person: role("person"),
   kin: ({ kind, text }) => kind === "word" && HOUSEHOLD.has(text),
@@ -106,7 +105,6 @@ const CLASSES: Readonly<Record<string, Test>> = {
   place: role("place"),
   trait: role("trait"),
   opinion: role("opinion"),
-  method: role("method"),
   stream: role("stream"),
   new: ({ kind, unknown, text }) => kind === "word" && unknown === true && !/^loans?$/.test(text),
   art: ({ kind, text }) => kind === "word" && ARTICLES.has(text),
@@ -129,7 +127,6 @@ const CLASSES: Readonly<Record<string, Test>> = {
   miles: ({ kind }) => kind === "miles",
   percent: ({ kind }) => kind === "percent",
   span: ({ kind }) => kind === "span",
-  count: ({ kind }) => kind === "count",
   grain: ({ kind }) => kind === "grain",
   number: ({ kind }) => kind === "number",
   size: ({ amount: said }) =>
@@ -146,9 +143,8 @@ const CLASSES: Readonly<Record<string, Test>> = {
   plain: ({ kind, roles }) => kind === "word" && roles.plain === true && roles.filler !== true,
   word: isWord,
   any: () => true,
-  mark: ({ kind }) => kind === "mark",
   light: (token) => headsOf(token).length > 0,
-  verb: (token) => headsOf(token).some(({ light }) => !light),
+  verb: isVerb,
 };
 
 const amount: Test = ({ kind }) => kind === "amount";
@@ -170,11 +166,11 @@ function classOf(name: string): Class {
 }
 
 /** "<sell>" is a verb that says a sale alone, "<~sell>" also one that may say something else. */
-function verbTest(kind: string): Test {
-  if (kind.startsWith("~"))
-    return (token) => headsOf(token).some((head) => head.kind === kind.slice(1) && head.tail.length === 0);
+function verbTest(name: string): Test {
+  const isLoose = name.startsWith("~");
+  const kind = isLoose ? name.slice(1) : name;
   return (token) =>
-    headsOf(token).some((head) => head.kind === kind && !head.light && head.tail.length === 0);
+    headsOf(token).some((head) => head.kind === kind && (isLoose || !head.light) && head.tail.length === 0);
 }
 
 const isClass = (text: string): boolean => text === "$" || text === "#" || text.startsWith("<");
@@ -223,6 +219,8 @@ export function patternOf(text: string): Pattern {
   if (from < 0 || to <= from) throw new Error(`a row without its part in brackets: ${text}`);
   const needed = elements.filter(({ what, least }) => what === "one" && least > 0);
   const needs = needed.map(({ words, tests }) => ({ words: words.map(([first]) => first!), tests }));
+  // Classes first: whether a line holds one is found out once for all the rows.
+  needs.sort((a, b) => a.words.length - b.words.length);
   return { elements, from, to, opens: opensOf(elements), needs };
 }
 
@@ -240,6 +238,8 @@ function opensOf(elements: readonly Element[]): Set<string> | null {
 /** One word of a line as patterns see it: tokens of several words are several units, each a place of its own. */
 interface Unit {
   word: string;
+  /** The tables that know it, as bits. */
+  tables: number;
   /** The place of its token, and how many units of that token are still to come, itself included; 0 within one. */
   token: number;
   span: number;
@@ -273,14 +273,17 @@ export function unitsOf(tokens: readonly Tok[]): Units {
   for (let at = 0; at < tokens.length; at += 1) {
     const { kind, text } = tokens[at]!;
     if (kind !== "word" || !text.includes(" ")) {
-      units.push({ word: kind === "piece" ? "" : text, token: at, span: 1 });
-      known |= TABLES_OF.get(text) ?? 0;
+      const word = kind === "piece" ? "" : text;
+      const bits = TABLES_OF.get(word) ?? 0;
+      units.push({ word, tables: bits, token: at, span: 1 });
+      known |= bits;
       continue;
     }
     const words = text.split(" ");
     words.forEach((word, place) => {
-      units.push({ word, token: at, span: place === 0 ? words.length : 0 });
-      known |= TABLES_OF.get(word) ?? 0;
+      const bits = TABLES_OF.get(word) ?? 0;
+      units.push({ word, tables: bits, token: at, span: place === 0 ? words.length : 0 });
+      known |= bits;
     });
   }
   return { tokens, units, tables: known, holds: new Uint8Array(KNOWN.size) };
@@ -436,8 +439,6 @@ function restFrom({ tokens, units }: Units, at: number): number {
   }
   return end;
 }
-
-const isVerb = (token: Tok): boolean => headsOf(token).some(({ light }) => !light);
 
 /** Where a pattern's part in brackets stands if the pattern begins at unit `at`; null where it does not. Bounded steps. */
 export function matchAt(pattern: Pattern, line: Units, at: number): Match | null {

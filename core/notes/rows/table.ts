@@ -25,7 +25,7 @@ export interface Table<Effect extends string> {
   /** Whether any row holds all that it needs; far cheaper than to see what fires. */
   mayFire(line: Units): boolean;
   /** Every match of every row, in the order of the table, whether or not they overlap. */
-  every(tokens: readonly Tok[]): Fired<Effect>[];
+  every(tokens: readonly Tok[], line?: Units): Fired<Effect>[];
 }
 
 /** A table of rows ready to run. Nearly every row needs one of a few words: only those found in a line are tried. */
@@ -40,14 +40,11 @@ export function tableOf<Effect extends string>(rows: readonly Row<Effect>[]): Ta
   });
   const bit = bitOf(byWord.keys());
   const candidates = (line: Units) =>
-    (line.tables & bit) === 0 && always.length === 0 ? NONE : candidatesOf(line, byWord, always);
+    (line.tables & bit) === 0 && always.length === 0 ? NONE : candidatesOf(line, bit, byWord, always);
   return {
     rows,
     fired: (tokens, line = unitsOf(tokens)) => firedOf(line, candidates(line)),
-    every: (tokens) => {
-      const line = unitsOf(tokens);
-      return candidates(line).flatMap((row) => matchesOf(line, row));
-    },
+    every: (tokens, line = unitsOf(tokens)) => candidates(line).flatMap((row) => matchesOf(line, row)),
     mayFire: (line) => candidates(line).length > 0,
   };
 }
@@ -85,12 +82,16 @@ const NONE: readonly never[] = [];
 
 function candidatesOf<Effect extends string>(
   line: Units,
+  bit: number,
   byWord: ReadonlyMap<string, readonly Compiled<Effect>[]>,
   always: readonly Compiled<Effect>[],
 ): readonly Compiled<Effect>[] {
   const found: Compiled<Effect>[] = [];
-  for (let at = 0; at < line.units.length; at += 1)
-    addStanding(found, byWord.get(line.units[at]!.word), line);
+  if ((line.tables & bit) !== 0)
+    for (let at = 0; at < line.units.length; at += 1) {
+      const { word, tables } = line.units[at]!;
+      if ((tables & bit) !== 0) addStanding(found, byWord.get(word), line);
+    }
   addStanding(found, always, line);
   return found.length > 1 ? found.sort(inOrder) : found;
 }

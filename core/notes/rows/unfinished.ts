@@ -1,9 +1,9 @@
+import { BACKED_OUT } from "../words/deals.ts";
 import { AFTERWARDS, type TurnEffect } from "./afterwards.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
-const GONE =
-  "backed_out|back_out|flaked|flaked_out|bailed|bailed_out|ghosted|ghosted_me|never_showed|never_showed_up|never_came|no_showed|no_show|noshow|didnt_show|didnt_show_up|cancelled|canceled|changed_her_mind|changed_his_mind|changed_their_mind|changed_mind|fell_through|fell_thru|passed|pulled_out|walked_away|walked|reneged|disappeared|vanished|bounced";
+const GONE = `${BACKED_OUT}|never_showed_up|no_show|noshow|didnt_show_up|fell_through|fell_thru|passed|walked|reneged|vanished|bounced`;
 
 const ROWS: readonly Row<TurnEffect>[] = [
   [

@@ -27,6 +27,12 @@ export function centsOfToken(token: Tok): { cents: Cents } | { trouble: Trouble 
   return "flaw" in found ? trouble(found.flaw === "large" ? "large" : "decimals") : found;
 }
 
+/** Whole cents of an amount token; null where something is wrong with it. */
+export function centsIn(token: Tok): Cents | null {
+  const found = centsOfToken(token);
+  return "cents" in found ? found.cents : null;
+}
+
 /** How many pieces the clause names in all; null where that is not said. */
 export function pieceCount(pieces: readonly Mention[]): number | null {
   let sum = 0;

@@ -12,6 +12,10 @@ const TAKING_IN =
 const REST =
   "rest other others remaining remainder balance last final payment payments installment second half left more money owed owes owe owing still due outstanding";
 
+/** How somebody leaves a deal, as alternatives of a row. */
+export const BACKED_OUT =
+  "backed_out|back_out|flaked|flaked_out|bailed|bailed_out|ghosted|ghosted_me|never_showed|never_came|no_showed|didnt_show|cancelled|canceled|changed_her_mind|changed_his_mind|changed_their_mind|changed_mind|pulled_out|walked_away|disappeared";
+
 /** What was still to come of a sale comes in. */
 export const COLLECT_WORDS = set(
   `${WHOSE} ${TAKING_IN} ${REST} i we my mine in full now finally fully came come comes through by arrived landed cleared showed ` +

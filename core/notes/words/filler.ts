@@ -1,3 +1,6 @@
+/** Before a noun, and of no meaning. */
+export const ARTICLES: ReadonlySet<string> = new Set(["the", "a", "an", "my", "our"]);
+
 /** Words that mean nothing in a note. */
 export const FILLER: readonly string[] = [
   "the",

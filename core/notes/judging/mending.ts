@@ -1,9 +1,9 @@
-import type { Clause } from "../notes/clause.ts";
-import { claim, freeTokens } from "../notes/clause.ts";
-import type { Trouble } from "../notes/grammar.ts";
-import type { Kind, ReadingFields } from "../notes/reading.ts";
-import { money } from "../notes/slots/money.ts";
-import { what } from "../notes/slots/spending.ts";
+import type { Clause } from "../clause.ts";
+import { claim, freeTokens } from "../clause.ts";
+import type { Trouble } from "../grammar.ts";
+import type { Kind, ReadingFields } from "../reading.ts";
+import { money } from "../slots/money.ts";
+import { what } from "../slots/spending.ts";
 
 /** The words by which an earlier note is spoken of. */
 const KINDS: Readonly<Record<string, Kind>> = {
