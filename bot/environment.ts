@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { loadEnvFile } from "node:process";
+import { readSettings } from "./settings.ts";
 
 /** The private settings file of the folder that a command is started in; the guided setup writes it. */
 export const ENVIRONMENT_FILE = ".env";
@@ -32,4 +33,10 @@ export function withToken(
 export function readEnvironment(): Record<string, string | undefined> {
   if (existsSync(ENVIRONMENT_FILE)) loadEnvFile(ENVIRONMENT_FILE);
   return process.env;
+}
+
+/** What a tool needs of the settings: nothing of the chat's can stand in its way. */
+export function toolSettings(): ReturnType<typeof readSettings> {
+  const { DATA_DIR, TIME_ZONE, CURRENCY } = readEnvironment();
+  return readSettings({ DATA_DIR, TIME_ZONE, CURRENCY });
 }

@@ -7,7 +7,7 @@ import { readEnvironment, withToken } from "./environment.ts";
 import type { Make } from "./files/bodies.ts";
 import { makeFile } from "./files/make.ts";
 import { failureText, type Log, openLog } from "./log.ts";
-import { lostText } from "./lost.ts";
+import { notOpenedText } from "./not-opened.ts";
 import { startSchedule } from "./schedule/schedule.ts";
 import { readSettings, type Settings } from "./settings.ts";
 import { runTelegram } from "./telegram/run.ts";
@@ -29,22 +29,12 @@ function refuse(problem: string): void {
 
 async function start(settings: Settings, log: Log): Promise<void> {
   const opened = openLedger({ directory: settings.directory, now: now() });
-  switch (opened.kind) {
-    case "locked":
-      return refuse(
-        `The bot or a terminal chat is running already on the books in ${settings.directory}. Stop that one first, or set DATA_DIR to another folder.`,
-      );
-    case "lost":
-      return refuse(lostText(opened, settings.directory));
-    case "unusable":
-      return refuse(`The ledger cannot be used: ${opened.why}.`);
-    case "open":
-      if (opened.rederived > 0) log.warn("derived books written anew", { rows: opened.rederived });
-      try {
-        await run(settings, opened.ledger, log);
-      } finally {
-        opened.ledger.close();
-      }
+  if (opened.kind !== "open") return refuse(notOpenedText(opened, settings.directory));
+  if (opened.rederived > 0) log.warn("derived books written anew", { rows: opened.rederived });
+  try {
+    await run(settings, opened.ledger, log);
+  } finally {
+    opened.ledger.close();
   }
 }
 

@@ -1,5 +1,6 @@
 import { DAY_MS, type Instant } from "../core/calendar.ts";
 import type { Ledger } from "../db/ledger.ts";
+import { ownersChat } from "../db/members.ts";
 
 /** Every write is a flush of the disk, so the time is kept to the minute. */
 const WRITE_MS = 60_000;
@@ -21,7 +22,7 @@ export function createSilenceWatch(deps: {
     const before = last ?? heard;
     if (last !== null && heard >= last && heard - last < WRITE_MS) return false;
     ledger.transaction(() => {
-      const chat = ledger.settings.get("ownerChat");
+      const chat = ownersChat(ledger);
       if (chat && heard - before > DAY_MS) {
         const text = silenceText({ from: before, to: heard }, zone());
         ledger.outbox.queue({ chat, body: { kind: "text", reply: { text } }, key: `silence:${before}` });

@@ -1,7 +1,7 @@
 import type { Day, Instant } from "../core/calendar.ts";
 import type { Connection } from "./connection.ts";
 import { LedgerOnFile } from "./ledger-on-file.ts";
-import type { Member } from "./members.ts";
+import { type Member, ownersChat } from "./members.ts";
 
 /** What the replaced ledger knew and the copy does not: said to whoever restores, and carried over where it must be. */
 export interface Carried {
@@ -81,8 +81,8 @@ function keepSent(copy: Connection, replaced: Connection): void {
 }
 
 function tellOwner(ledger: LedgerOnFile, out: readonly Member[]): void {
-  const chat = ledger.settings.get("ownerChat") ?? ledger.members.owner()?.user;
-  if (out.length === 0 || chat === undefined) return;
+  const chat = ownersChat(ledger);
+  if (out.length === 0 || chat === null) return;
   const names = out.map(({ name }) => name).join(", ");
   const was = out.length === 1 ? "was" : "were";
   const text = `The ledger was restored from a copy. ${names} ${was} taken out after it and ${out.length === 1 ? "stays" : "stay"} out. Keep it so?`;

@@ -52,7 +52,7 @@ export function examineFile(path: string): Examination {
   }
 }
 
-const NO_COUNTS = { notes: 0, facts: 0, standing: 0, pieces: 0 };
+export const NO_COUNTS = { notes: 0, facts: 0, standing: 0, pieces: 0 };
 
 function examineOpened(connection: Connection): Examination {
   const integrity = integrityFindings(connection);

@@ -3,6 +3,7 @@ import type { Instant } from "../core/calendar.ts";
 import type { Connection } from "./connection.ts";
 import { createMemory } from "./memory.ts";
 import { members } from "./schema.ts";
+import type { SettingsReader } from "./settings.ts";
 
 export type Member = typeof members.$inferSelect;
 export type Role = Member["role"];
@@ -20,6 +21,17 @@ export interface Members {
   remove(id: number, now: Instant): void;
   /** The same person under another id of the chat's; throws where that id is a member's already. */
   rename(id: number, user: string): void;
+}
+
+/** Where the owner is told of things; null before there is one. */
+export function ownersChat({
+  settings,
+  members,
+}: {
+  settings: SettingsReader;
+  members: Pick<Members, "owner">;
+}): string | null {
+  return settings.get("ownerChat") ?? members.owner()?.user ?? null;
 }
 
 /** Who may write, and who was ever let in. */

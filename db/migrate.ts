@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import { migrate } from "drizzle-orm/better-sqlite3/migrator";
 import { readMigrationFiles } from "drizzle-orm/migrator";
 import type { Instant } from "../core/calendar.ts";
+import { backupFolder } from "./backups.ts";
 import { type Connection, createPrivateFolder, setPragma } from "./connection.ts";
 import { writeCopy } from "./copy.ts";
 
@@ -69,7 +70,7 @@ function journalHashes(): string[] {
 }
 
 function copyBeforeMigration(connection: Connection, now: Instant): void {
-  const backups = join(dirname(connection.path), "backups");
+  const backups = backupFolder(dirname(connection.path));
   createPrivateFolder(backups);
   const stamp = new Date(now).toISOString().slice(0, 19).replaceAll(":", "-");
   writeCopy(connection, join(backups, `before-migration-${stamp}.sqlite`));

@@ -6,7 +6,7 @@ import type { Cents } from "../core/money.ts";
 import { type Carried, carryOver } from "./carrying.ts";
 import { type Connection, createPrivateFolder, openToRead, openToWrite } from "./connection.ts";
 import { removeLedgerFile, syncFile, writeCopy } from "./copy.ts";
-import { examineFile, type Finding } from "./doctor.ts";
+import { type Examination, examine, examineFile, type Finding, NO_COUNTS } from "./doctor.ts";
 import { LedgerOnFile } from "./ledger-on-file.ts";
 import { takeWriterLock, type WriterLock } from "./lock.ts";
 import { migrateLedger, schemaProblem, schemaState } from "./migrate.ts";
@@ -83,9 +83,9 @@ function putInPlace({ directory, file, now, today }: Wish): Restored {
   try {
     const brought = bringIn({ directory, file, candidate, now, today });
     if (brought.findings.length > 0) return { kind: "refused", findings: brought.findings };
-    const after = summaryOf(candidate, today);
+    const after = summaryOf(candidate, brought, today);
     if (!after) throw new Error("the copy was examined and yet cannot be read");
-    const before = summaryOf(ledgerPath(directory), today);
+    const before = summaryOf(ledgerPath(directory), examine(directory), today);
     const kept = setAside(directory, now);
     renameSync(candidate, ledgerPath(directory));
     syncFile(directory);
@@ -96,8 +96,7 @@ function putInPlace({ directory, file, now, today }: Wish): Restored {
   }
 }
 
-interface Brought {
-  findings: Finding[];
+interface Brought extends Examination {
   carried: Carried | null;
   members: string[];
 }
@@ -105,7 +104,12 @@ interface Brought {
 /** Copies the candidate here and brings it up to date; what is wrong with it comes back. */
 function bringIn({ directory, file, candidate, now, today }: Wish & { candidate: string }): Brought {
   removeLedgerFile(candidate);
-  const refused = (finding: Finding): Brought => ({ findings: [finding], carried: null, members: [] });
+  const refused = (finding: Finding): Brought => ({
+    findings: [finding],
+    counts: NO_COUNTS,
+    carried: null,
+    members: [],
+  });
   let from: Connection | null = null;
   let to: Connection | null = null;
   try {
@@ -118,14 +122,14 @@ function bringIn({ directory, file, candidate, now, today }: Wish & { candidate:
     // Whoever opens it next goes through all of it again.
     openSettings(to).unset("derivedBy");
     const carried = whatReplacedKnew(to, directory, { now, today });
-    let { findings } = examineFile(candidate);
-    if (findings.length > 0 && findings.every(isOfDerivedRows)) {
+    let examined = examineFile(candidate);
+    if (examined.findings.length > 0 && examined.findings.every(isOfDerivedRows)) {
       new LedgerOnFile(to).rederive();
-      findings = examineFile(candidate).findings;
+      examined = examineFile(candidate);
     }
     to.sqlite.pragma("wal_checkpoint(truncate)");
     const members = new LedgerOnFile(to).members.list().map(({ name }) => name);
-    return { findings, carried, members };
+    return { ...examined, carried, members };
   } catch (error) {
     if (isOfPlace(error)) throw error;
     return refused({ check: "file", detail: error instanceof Error ? error.message : String(error) });
@@ -181,13 +185,12 @@ function isOfDerivedRows({ check }: Finding): boolean {
   return check === "rebuild" || check === "balance";
 }
 
-function summaryOf(path: string, today: Day): Summary | null {
-  if (!existsSync(path)) return null;
-  const { findings, counts } = examineFile(path);
+function summaryOf(path: string, examined: Examination | null, today: Day): Summary | null {
+  if (!examined || examined.findings.length > 0) return null;
   const opened = openFileToRead(path);
-  if (findings.length > 0 || opened.kind !== "open") return null;
+  if (opened.kind !== "open") return null;
   const { reader } = opened;
-  const { notes, standing, pieces } = counts;
+  const { notes, standing, pieces } = examined.counts;
   const summary = { notes, standing, pieces, earmarked: earmarked(reader.books, today) };
   reader.close();
   return summary;

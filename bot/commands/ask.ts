@@ -5,14 +5,10 @@ import { answer } from "../../core/questions/ask.ts";
 import type { Person, QuestionDesk } from "../../core/questions/desk.ts";
 import type { LedgerReader } from "../../db/ledger.ts";
 import { openReader } from "../../db/open.ts";
-import { readSettings } from "../settings.ts";
+import { toolSettings } from "../environment.ts";
+import type { Settings } from "../settings.ts";
+import { typedLines } from "../typed-lines.ts";
 import { machineZone, zoneInForce } from "../zone.ts";
-
-/** Only what a reader needs: nothing of the chat's settings can stand in its way. */
-function ownSettings(): ReturnType<typeof readSettings> {
-  const { DATA_DIR, TIME_ZONE, CURRENCY } = process.env;
-  return readSettings({ DATA_DIR, TIME_ZONE, CURRENCY });
-}
 
 const USAGE = "usage: npm run -s ask [-- --on YYYY-MM-DD] [--as NAME]";
 
@@ -44,10 +40,11 @@ function askerOf(
 }
 
 /** What the ledger gives to questions on a day, nothing where none has been begun. */
-function deskOf(reader: LedgerReader | null, { on, as }: Options): QuestionDesk | { why: string } {
-  const read = ownSettings();
-  if (read.kind === "refused") return { why: read.problems.join("\n") };
-  const { zone, currency } = read.settings;
+function deskOf(
+  reader: LedgerReader | null,
+  { on, as }: Options,
+  { zone, currency }: Settings,
+): QuestionDesk | { why: string } {
   const today =
     on ?? dayOfInstant(Date.now(), reader ? zoneInForce(zone, reader.settings) : (zone ?? machineZone()));
   const folded = foldFacts(factsThrough(reader?.books.facts ?? [], today));
@@ -60,21 +57,9 @@ function deskOf(reader: LedgerReader | null, { on, as }: Options): QuestionDesk 
 }
 
 /** One question as one line of JSON. */
-function lineOf(typed: string, desk: QuestionDesk): string {
-  const question = typed.endsWith("\r") ? typed.slice(0, -1) : typed;
+function lineOf(question: string, desk: QuestionDesk): string {
   const { understood, measure, value, rows, period, text } = answer(question, desk);
   return JSON.stringify({ question, understood, measure, value, rows, period, text });
-}
-
-async function answerAll(desk: QuestionDesk): Promise<void> {
-  let rest = "";
-  process.stdin.setEncoding("utf8");
-  for await (const chunk of process.stdin) {
-    const lines = (rest + chunk).split("\n");
-    rest = lines.pop() ?? "";
-    for (const line of lines) console.log(lineOf(line, desk));
-  }
-  if (rest !== "") console.log(lineOf(rest, desk));
 }
 
 function fail(why: string, exitCode: 1 | 2): void {
@@ -82,18 +67,19 @@ function fail(why: string, exitCode: 1 | 2): void {
   process.exitCode = exitCode;
 }
 
-// Exits with 2 for bad options or settings, 1 for a ledger that cannot be read.
-const options = optionsOf(process.argv.slice(2));
-if ("why" in options) fail(`${options.why}\n${USAGE}`, 2);
-else {
-  const read = ownSettings();
-  const opened = read.kind === "refused" ? null : openReader(read.settings.directory);
-  if (opened?.kind === "unusable") fail(opened.why, 1);
-  else {
-    const reader = opened?.kind === "open" ? opened.reader : null;
-    const desk = deskOf(reader, options);
-    if ("why" in desk) fail(desk.why, 2);
-    else await answerAll(desk);
-    reader?.close();
-  }
+/** Answers what is asked, a line each. Exits with 2 for bad options or settings, 1 for a ledger that cannot be read. */
+async function answerAll(args: string[]): Promise<void> {
+  const options = optionsOf(args);
+  if ("why" in options) return fail(`${options.why}\n${USAGE}`, 2);
+  const read = toolSettings();
+  if (read.kind === "refused") return fail(read.problems.join("\n"), 2);
+  const opened = openReader(read.settings.directory);
+  if (opened.kind === "unusable") return fail(opened.why, 1);
+  const reader = opened.kind === "open" ? opened.reader : null;
+  const desk = deskOf(reader, options, read.settings);
+  if ("why" in desk) fail(desk.why, 2);
+  else for await (const line of typedLines()) console.log(lineOf(line, desk));
+  reader?.close();
 }
+
+await answerAll(process.argv.slice(2));

@@ -4,8 +4,8 @@ import { factsThrough, foldFacts } from "../../core/books/fold.ts";
 import { statementOf } from "../../core/books/statement.ts";
 import { type Day, dayOfInstant, isDay } from "../../core/calendar.ts";
 import { openReader } from "../../db/open.ts";
-import { readEnvironment } from "../environment.ts";
-import { readSettings, type Settings } from "../settings.ts";
+import { toolSettings } from "../environment.ts";
+import type { Settings } from "../settings.ts";
 import { machineZone, zoneInForce } from "../zone.ts";
 
 const USAGE = "usage: npm run -s books [-- --through YYYY-MM-DD]";
@@ -44,8 +44,7 @@ type Outcome = { kind: "line"; line: string } | { kind: "refused"; why: string; 
 
 /** The statement of the books as one line of JSON. */
 function statementLine(args: string[]): Outcome {
-  const { DATA_DIR, TIME_ZONE, CURRENCY } = readEnvironment();
-  const read = readSettings({ DATA_DIR, TIME_ZONE, CURRENCY });
+  const read = toolSettings();
   if (read.kind === "refused") return { kind: "refused", why: read.problems.join("\n"), exitCode: 2 };
   const asked = throughOf(args);
   if ("why" in asked) return { kind: "refused", why: `${asked.why}\n${USAGE}`, exitCode: 2 };

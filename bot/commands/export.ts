@@ -4,11 +4,10 @@ import { dayOfInstant } from "../../core/calendar.ts";
 import { createPrivateFolder } from "../../db/connection.ts";
 import type { LedgerReader } from "../../db/ledger.ts";
 import { openReader } from "../../db/open.ts";
-import { readEnvironment } from "../environment.ts";
+import { toolSettings } from "../environment.ts";
 import { exportBodies, filesFolder } from "../files/bodies.ts";
 import type { MadeFile } from "../files/make.ts";
 import { makeFile } from "../files/make.ts";
-import { readSettings } from "../settings.ts";
 import { zoneInForce } from "../zone.ts";
 
 const USAGE = "usage: npm run export [-- FOLDER]";
@@ -41,8 +40,7 @@ function writeFiles(folder: string, files: readonly MadeFile[]): string | null {
 /** Writes the books as a workbook and as CSV files. Exits with 2 for bad options, 1 where it cannot be done. */
 async function exportBooks(args: string[]): Promise<void> {
   if (args.length > 1 || args[0]?.startsWith("-")) return fail(USAGE, 2);
-  const { DATA_DIR, TIME_ZONE, CURRENCY } = readEnvironment();
-  const read = readSettings({ DATA_DIR, TIME_ZONE, CURRENCY });
+  const read = toolSettings();
   if (read.kind === "refused") return fail(read.problems.join("\n"), 2);
   const { directory, zone, currency } = read.settings;
   const opened = openReader(directory);

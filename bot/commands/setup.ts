@@ -2,8 +2,8 @@ import { dayOfInstant } from "../../core/calendar.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import { openLedger } from "../../db/open.ts";
 import { ENVIRONMENT_FILE, readEnvironment } from "../environment.ts";
-import { lostText } from "../lost.ts";
 import { telegramOwner } from "../members.ts";
+import { notOpenedText } from "../not-opened.ts";
 import { API_ROOT, readSettings, type Settings } from "../settings.ts";
 import { type Dialogue, InputEnded, openDialogue } from "../setup/dialogue.ts";
 import { writeEnvironmentFile } from "../setup/env-file.ts";
@@ -51,8 +51,7 @@ async function setUp(): Promise<boolean> {
   const opened = openLedger({ directory: settings.directory, now: now() });
   if (opened.kind === "locked")
     return refuse("The bot is running already. Stop it first (Ctrl+C in its window), then run setup again.");
-  if (opened.kind === "lost") return refuse(lostText(opened, settings.directory));
-  if (opened.kind === "unusable") return refuse(`The ledger cannot be used: ${opened.why}.`);
+  if (opened.kind !== "open") return refuse(notOpenedText(opened, settings.directory));
   const dialogue = openDialogue();
   try {
     await lead(dialogue, opened.ledger, environment);

@@ -1,6 +1,5 @@
 import type { Fact } from "../../core/books/facts.ts";
-import { type Problem, problemText } from "../../core/books/problem.ts";
-import { showDay } from "../../core/calendar.ts";
+import { problemWords } from "../../core/books/problem.ts";
 import { verbOf } from "../../core/decide/decide.ts";
 import { show } from "../../core/money.ts";
 import type { Reading } from "../../core/notes/reading.ts";
@@ -41,18 +40,13 @@ export function echoOf(turn: Pick<Turn, "ledger" | "today">, fact: Fact): string
 export function impossibleText(turn: Turn, result: Extract<Recorded, { kind: "impossible" }>): string {
   const { fact, problem } = result;
   const standing = turn.ledger.factById(fact.id);
-  if (!standing) return problemWords(turn, problem);
+  const words = problemWords(problem, turn.ledger.books, turn.today);
+  if (!standing) return words;
   const [said] = echoOf(turn, standing);
   const needs =
     problem.kind === "no such piece" || problem.kind === "no such loan" || problem.kind === "no loan";
-  const why = needs ? "It needs this one. Undo it first." : problemWords(turn, problem);
+  const why = needs ? "It needs this one. Undo it first." : words;
   return `In the way: ${said}\n${why}`;
-}
-
-/** A problem in plain words, its days as replies show them. */
-export function problemWords(turn: Turn, problem: Problem): string {
-  const text = problemText(problem, turn.ledger.books);
-  return text.replace(/\b\d{4}-\d{2}-\d{2}\b/g, (day) => showDay(day, turn.today));
 }
 
 /** The first line that is said of a fact. */

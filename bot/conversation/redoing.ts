@@ -2,13 +2,13 @@ import { booksWithout, changeFacts } from "../../core/books/change.ts";
 import type { Fact, NewFact } from "../../core/books/facts.ts";
 import type { BooksInHand } from "../../core/books/hand.ts";
 import type { Problem } from "../../core/books/problem.ts";
+import { problemWords } from "../../core/books/problem.ts";
 import { decide, followUp, meant, verbOf } from "../../core/decide/decide.ts";
 import { type Ask, type Effect, type Matter, newMatter, type Talk } from "../../core/decide/decision.ts";
 import { settle } from "../../core/decide/settle.ts";
 import { asNew } from "../../core/mending/changed.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
 import { type NumbersKept, numbersKept } from "./numbers-kept.ts";
-import { problemWords } from "./outcome.ts";
 import type { Turn } from "./turn.ts";
 
 /** A clause that has to be asked about before it can be recorded. */
@@ -39,7 +39,8 @@ export function redo(turn: Turn, standing: readonly Fact[], matters: readonly Ma
   const { books, nextPiece } = turn.ledger;
   const place = Math.min(...standing.map((fact) => fact.place));
   const folded = booksWithout(books, turn.ledger.standingFactsSince(place));
-  if (folded.kind === "impossible") return { kind: "unusable", why: problemWords(turn, folded.problem) };
+  if (folded.kind === "impossible")
+    return { kind: "unusable", why: problemWords(folded.problem, turn.ledger.books, turn.today) };
   const numbers = numbersKept(standing, matters);
   const before = { books: folded.books, done: [], problem: null };
   const redoing: Redoing = { turn, standing, ...before, numbers, nextPiece, asked: [] };
@@ -69,7 +70,7 @@ type Step = { kind: "unusable"; why: string } | { kind: "ask"; ask: Ask } | { ki
 
 function redoOne(redoing: Redoing, asSaid: Matter): Step {
   const { turn, books, problem, nextPiece, standing } = redoing;
-  if (problem) return { kind: "unusable", why: problemWords(turn, problem) };
+  if (problem) return { kind: "unusable", why: problemWords(problem, turn.ledger.books, turn.today) };
   const desk = { books, today: asSaid.said, nextPiece, talk: talkOfStanding(standing) };
   const matter = meant(asSaid, desk);
   const { reading } = matter;

@@ -1,3 +1,4 @@
+import { ownersChat } from "../../db/members.ts";
 import type { Turn } from "./turn.ts";
 
 /**
@@ -26,7 +27,7 @@ export const OWNER_ONLY = "Only the owner can do that.";
 /** What a member did that leaves no note to tell of, such as an undo: the owner hears of it at once. */
 export function tellOwner(turn: Turn, did: string): void {
   const { ledger, person, chat } = turn;
-  const owner = ledger.settings.get("ownerChat");
+  const owner = ownersChat(ledger);
   if (isOwner(turn) || !owner || owner === chat || ledger.settings.get("tellOwner") === false) return;
   const name = ledger.members.byId(person)?.name ?? "Someone";
   ledger.outbox.queue({ chat: owner, body: { kind: "text", reply: { text: `${name} ${did}` } } });

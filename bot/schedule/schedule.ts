@@ -8,6 +8,7 @@ import type { BackupResult } from "../../db/backup.ts";
 import { backUp } from "../../db/backup.ts";
 import { listBackups } from "../../db/backups.ts";
 import type { Ledger } from "../../db/ledger.ts";
+import { ownersChat } from "../../db/members.ts";
 import { nudgeTime } from "../../db/settings.ts";
 import type { Log } from "../log.ts";
 import { failureText } from "../log.ts";
@@ -91,7 +92,7 @@ function attempt(deps: ScheduleDeps, name: string, job: Job): void {
 
 function momentOf({ ledger, zone, now }: ScheduleDeps): Moment {
   const instant = now();
-  const chat = ledger.settings.get("ownerChat") ?? ledger.members.owner()?.user ?? null;
+  const chat = ownersChat(ledger);
   return { instant, today: dayOfInstant(instant, zone()), time: timeOfInstant(instant, zone()), chat };
 }
 

@@ -1,4 +1,4 @@
-import type { Day } from "../calendar.ts";
+import { type Day, showDay } from "../calendar.ts";
 import { type Cents, show } from "../money.ts";
 import type { RetireHow } from "../notes/reading.ts";
 import type { Books } from "./books.ts";
@@ -29,6 +29,11 @@ export type Problem =
   | { kind: "below interest due"; interest: Cents };
 
 const NO_LOAN = 'There is no loan on the books yet. Add it: "loan 14250 at 5.5%".';
+
+/** The same as a reply says it: its days as replies show them. */
+export function problemWords(problem: Problem, books: Books, today: Day): string {
+  return problemText(problem, books).replace(/\b\d{4}-\d{2}-\d{2}\b/g, (day) => showDay(day, today));
+}
 
 /** A problem in one or two short plain sentences, with what to do where something can be done. Days as printed. */
 export function problemText(problem: Problem, books: Books): string {

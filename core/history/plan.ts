@@ -88,12 +88,13 @@ function recordedBefore({ before = [], ...desk }: HistoryDesk): string[] {
   return before.flatMap((text) => planHistory(text, desk).rows.map(rowKey));
 }
 
-function withoutThose(rows: HistoryRow[], known: string[]): HistoryRow[] {
-  const left = [...known];
+function withoutThose(rows: readonly HistoryRow[], known: readonly string[]): HistoryRow[] {
+  const left = new Map<string, number>();
+  for (const key of known) left.set(key, (left.get(key) ?? 0) + 1);
   return rows.filter((row) => {
-    const index = left.indexOf(rowKey(row));
-    if (index >= 0) left.splice(index, 1);
-    return index < 0;
+    const count = left.get(rowKey(row)) ?? 0;
+    left.set(rowKey(row), count - 1);
+    return count <= 0;
   });
 }
 

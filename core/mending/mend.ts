@@ -1,7 +1,7 @@
 import { type Fact, newPiecesOf, recordedInPlaceOf } from "../books/facts.ts";
 import { foldFacts, rulesOf } from "../books/fold.ts";
 import { labelOf } from "../books/label.ts";
-import { problemText } from "../books/problem.ts";
+import { problemWords } from "../books/problem.ts";
 import { showDay } from "../calendar.ts";
 import {
   type Ask,
@@ -159,9 +159,7 @@ function amend(reading: MendReading, amendment: Amendment, desk: Desk, past: Pas
   const folded = foldFacts(standingAfter(amendment, desk));
   if (folded.kind === "folded")
     return { kind: "act", effect: { kind: "amend", voids: voids.map(({ id }) => id), facts } };
-  const why = problemText(folded.problem, desk.books).replace(/\d{4}-\d{2}-\d{2}/g, (day) =>
-    showDay(day, desk.today),
-  );
+  const why = problemWords(folded.problem, desk.books, desk.today);
   const inTheWay = desk.books.facts.find(({ id }) => id === folded.fact.id);
   if (!inTheWay) return { kind: "refuse", why };
   return { kind: "ask", ask: wayOut(reading, inTheWay, why, past) };

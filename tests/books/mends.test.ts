@@ -8,12 +8,11 @@ import { addDays } from "../../core/calendar.ts";
 import type { Desk } from "../../core/decide/decision.ts";
 import { canMend, MENDABLE, type MendTo } from "../../core/mending/fields.ts";
 import { decideMend } from "../../core/mending/mend.ts";
+import { runsOf, SEED } from "../runs.ts";
 import { histories, Teller } from "./histories.ts";
 import { modelProblem, modelStatement } from "./model.ts";
 
-/** SEED and RUNS make a longer or another run, as in random.test.ts. */
-const SEED = Number(process.env["SEED"] ?? 20260531);
-const RUNS = Number(process.env["RUNS"] ?? 250);
+const RUNS = runsOf({ short: 250, long: 2500 });
 const TIMEOUT_MS = 120_000 + RUNS * 400;
 
 /** One correction: which standing fact, and what of it, from a few plain numbers. */

@@ -5,21 +5,18 @@
  *                    Telegram (before it and when its answer is in), each answer of a poll with updates
  *   CRASH_FROM=start count from the start of the process; otherwise from the first poll that brings updates
  *   FULL_DISK=path   while that file exists every write fails as on a full disk
- * How many steps there were is written to STEP_COUNT, if named, as the process goes along.
  */
-import { existsSync, writeFileSync } from "node:fs";
+import { existsSync } from "node:fs";
 import Database from "better-sqlite3";
 
 const crashStep = Number(process.env["CRASH_STEP"] ?? 0);
 const fullDisk = process.env["FULL_DISK"];
-const stepCount = process.env["STEP_COUNT"];
 let isCounting = process.env["CRASH_FROM"] === "start";
 let steps = 0;
 
 function step() {
   if (!isCounting) return;
   steps++;
-  if (stepCount) writeFileSync(stepCount, String(steps));
   if (steps === crashStep) process.kill(process.pid, "SIGKILL");
 }
 

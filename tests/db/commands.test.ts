@@ -1,6 +1,7 @@
-import { existsSync } from "node:fs";
+import { existsSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, describe, expect, test } from "vitest";
+import { beat } from "../../bot/health.ts";
 import { backUp } from "../../db/backup.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import {
@@ -92,6 +93,26 @@ describe("books", () => {
     expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toContain(words);
     expect(err).not.toContain("    at ");
+  });
+});
+
+describe("the settings file of the folder", () => {
+  test.each([
+    ["books", ["--through", "2026-05-31"], "", /"earmarked":"43.00"/],
+    ["ask", ["--on", "2026-05-31"], "profit this month\n", /43\.00/],
+    ["doctor", [], "", /All is well: 4 facts/],
+    ["export", [], "", /Wrote \d+ files/],
+    ["restore", ["nowhere"], "", /no such file/],
+    ["health", [], "", /handling updates/],
+  ])("tells %s which ledger is meant", async (name, args, typed, wanted) => {
+    const { directory } = exampleLedger();
+    beat(directory, { polled: Date.now(), troubleSince: null });
+    const folder = join(dataDirectory(), "..");
+    writeFileSync(join(folder, ".env"), `DATA_DIR=${directory}\nTIME_ZONE=America/Chicago\n`);
+    const child = runsProgram(name, args, {}, folder);
+    child.stdin?.end(typed);
+    const { out, err } = await ended(child);
+    expect(out + err).toMatch(wanted);
   });
 });
 

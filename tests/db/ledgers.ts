@@ -71,8 +71,13 @@ export function runs(name: string, args: string[]): ChildProcess {
 }
 
 /** A tool of the project run as a person runs it. */
-export function runsProgram(name: string, args: string[], environment: Record<string, string>): ChildProcess {
-  return spawned([programPath(name), ...args], environment);
+export function runsProgram(
+  name: string,
+  args: string[],
+  environment: Record<string, string>,
+  folder = TOP,
+): ChildProcess {
+  return spawned([programPath(name), ...args], environment, folder);
 }
 
 /** The same where no file may grow past so many KB: in the middle of a write the disk is full. */
@@ -90,12 +95,12 @@ export function runsOnFullDisk(
   });
 }
 
-function spawned(args: string[], environment: Record<string, string>): ChildProcess {
+function spawned(args: string[], environment: Record<string, string>, folder = TOP): ChildProcess {
   return spawn(process.execPath, args, {
-    cwd: TOP,
+    cwd: folder,
     // An empty token: a developer's own settings file in this folder must not send a test to Telegram.
     env: { PATH: process.env["PATH"], BOT_TOKEN: "", ...environment },
-    stdio: ["ignore", "pipe", "pipe"],
+    stdio: ["pipe", "pipe", "pipe"],
   });
 }
 

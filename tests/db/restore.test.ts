@@ -5,8 +5,8 @@ import Database from "better-sqlite3";
 import { afterEach, describe, expect, test } from "vitest";
 import { createConversation } from "../../bot/conversation/conversation.ts";
 import { makeFile } from "../../bot/files/make.ts";
-import { lostText } from "../../bot/lost.ts";
 import { join as joinHousehold } from "../../bot/members.ts";
+import { notOpenedText } from "../../bot/not-opened.ts";
 import { backUp } from "../../db/backup.ts";
 import { listBackups } from "../../db/backups.ts";
 import type { Ledger } from "../../db/ledger.ts";
@@ -226,7 +226,7 @@ describe("a ledger that lost notes is noticed at start", () => {
     const opened = openLedger({ directory, now: 1 });
     if (opened.kind !== "lost") throw new Error(opened.kind);
     expect(opened).toMatchObject({ notes: 0, copy: { notes: 1, path: file } });
-    expect(lostText(opened, directory)).toContain(`npm run restore -- ${file}`);
+    expect(notOpenedText(opened, directory)).toContain(`npm run restore -- ${file}`);
     expect(inFolder(directory)).toEqual(before);
     expect(restore(wish(directory, file))).toMatchObject({ kind: "restored" });
     expect(opensLedger(directory).books.facts).toHaveLength(1);

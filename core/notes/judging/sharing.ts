@@ -2,16 +2,7 @@ import type { Clause } from "../clause.ts";
 import { claim } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
-
-const SHARES: Readonly<Record<string, string>> = {
-  half: "50",
-  "50/50": "50",
-  "fifty fifty": "50",
-  evenly: "50",
-  equally: "50",
-  third: "33.33",
-  quarter: "25",
-};
+import { SHARES } from "../words/deals.ts";
 
 /** Who shares the profit and how much of it: half where nothing is said. */
 export function judgeShare(fields: ReadingFields["share"], { tokens }: Clause): Trouble | null {

@@ -56,6 +56,7 @@ export const SHARES: Readonly<Record<string, string>> = {
   halves: "50",
   halfsies: "50",
   "50/50": "50",
+  "fifty fifty": "50",
   "1/2": "50",
   fifty: "50",
   evenly: "50",

@@ -1,16 +1,9 @@
 import { afterEach, describe, expect, it } from "vitest";
 import { OWNER } from "../../standin/standin.ts";
-import { startWorkbench, type Workbench, type WorkbenchOptions } from "./workbench.ts";
+import { workbenches } from "./workbench.ts";
 
-const benches: Workbench[] = [];
-async function bench(options?: WorkbenchOptions): Promise<Workbench> {
-  const started = await startWorkbench(options);
-  benches.push(started);
-  return started;
-}
-afterEach(async () => {
-  for (const each of benches.splice(0)) await each.close();
-});
+const { bench, closeAll } = workbenches();
+afterEach(closeAll);
 
 describe("a member's messages", () => {
   it("reach the conversation with the time they were sent, and are answered", async () => {

@@ -7,15 +7,13 @@ import { createCatchingUp } from "../../../bot/telegram/catching-up.ts";
 import { signed } from "../../../core/answers/wording.ts";
 import { buy, record, sell } from "../../db/ledgers.ts";
 import { startStandin } from "../../standin/standin.ts";
-import { openTestLedger, startWorkbench, temporaryDirectory, type Workbench } from "./workbench.ts";
+import { openTestLedger, temporaryDirectory, workbenches } from "./workbench.ts";
 
 const ZONE = "America/Chicago";
 const local = (text: string) => DateTime.fromISO(text, { zone: ZONE }).toMillis();
 
-const benches: Workbench[] = [];
-afterEach(async () => {
-  for (const each of benches.splice(0)) await each.close();
-});
+const { bench, closeAll } = workbenches();
+afterEach(closeAll);
 
 describe("down over the end of a month", () => {
   it.each([2, 100, 130])(
@@ -35,11 +33,10 @@ describe("down over the end of a month", () => {
         now: () => clock.now,
         log: openLog("silent"),
       };
-      const bench = await startWorkbench({
+      await bench({
         ...{ ledger, standin, now: deps.now, hears: createConversation(deps) },
         startSchedule: (of) => startSchedule({ ...deps, ...of }),
       });
-      benches.push(bench);
       const told = await standin.waitForReply("October 2026", 60_000);
       const spent = (count * (count + 1)) / 2;
       expect(told.text).toContain(`October 2026: ${signed(1500 - spent * 100)}, 1 flipped`);

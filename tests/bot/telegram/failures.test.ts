@@ -1,16 +1,9 @@
 import { afterAll, describe, expect, it } from "vitest";
 import { OWNER } from "../../standin/standin.ts";
-import { startWorkbench, type Workbench, type WorkbenchOptions } from "./workbench.ts";
+import { type Workbench, workbenches } from "./workbench.ts";
 
-const benches: Workbench[] = [];
-async function bench(options?: WorkbenchOptions): Promise<Workbench> {
-  const started = await startWorkbench(options);
-  benches.push(started);
-  return started;
-}
-afterAll(async () => {
-  for (const each of benches.splice(0)) await each.close();
-});
+const { bench, closeAll } = workbenches();
+afterAll(closeAll);
 
 // Each test has a server, a ledger and a bot of its own and mostly waits as the bot does, so they run side by side;
 // those that measure how long stopping takes run alone.

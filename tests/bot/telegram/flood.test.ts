@@ -1,28 +1,11 @@
 import { afterEach, describe, expect, it } from "vitest";
-import { createConversation } from "../../../bot/conversation/conversation.ts";
-import { openLog } from "../../../bot/log.ts";
 import { statementOf } from "../../../core/books/statement.ts";
 import type { Ledger } from "../../../db/ledger.ts";
 import { OWNER } from "../../standin/standin.ts";
-import { openTestLedger, startWorkbench, temporaryDirectory, type Workbench } from "./workbench.ts";
+import { workbenches } from "./workbench.ts";
 
-const benches: Workbench[] = [];
-afterEach(async () => {
-  for (const each of benches.splice(0)) await each.close();
-});
-
-/** A bot with the real conversation. */
-async function bench(): Promise<Workbench> {
-  const ledger = openTestLedger(temporaryDirectory());
-  const zone = () => "America/Chicago";
-  const conversation = createConversation({
-    ...{ ledger, zone, currency: "USD", now: Date.now },
-    log: openLog("silent"),
-  });
-  const started = await startWorkbench({ ledger, hears: conversation });
-  benches.push(started);
-  return started;
-}
+const { talking: bench, closeAll } = workbenches();
+afterEach(closeAll);
 
 const notesIn = (ledger: Ledger) =>
   ledger.connection.sqlite.prepare("select count(*) from notes").pluck().get() as number;

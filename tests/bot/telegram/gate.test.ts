@@ -1,26 +1,13 @@
 import { afterEach, describe, expect, it } from "vitest";
 import { inviteMember, membersText, ownerAtMachine, removeMember } from "../../../bot/members.ts";
 import { OWNER, type Person } from "../../standin/standin.ts";
-import {
-  openTestLedger,
-  startWorkbench,
-  temporaryDirectory,
-  type Workbench,
-  type WorkbenchOptions,
-} from "./workbench.ts";
+import { openTestLedger, temporaryDirectory, type Workbench, workbenches } from "./workbench.ts";
 
 const WREN: Person = { id: 2002, first_name: "Wren", username: "wren_w" };
 const STRANGER: Person = { id: 3003, first_name: "Quill" };
 
-const benches: Workbench[] = [];
-async function bench(options?: WorkbenchOptions): Promise<Workbench> {
-  const started = await startWorkbench(options);
-  benches.push(started);
-  return started;
-}
-afterEach(async () => {
-  for (const each of benches.splice(0)) await each.close();
-});
+const { bench, closeAll } = workbenches();
+afterEach(closeAll);
 
 function invite({ ledger }: Workbench): string {
   const text = ledger.transaction(() => inviteMember(ledger, Date.now()));

@@ -1,24 +1,8 @@
 import { afterEach, describe, expect, it } from "vitest";
-import { createConversation } from "../../../bot/conversation/conversation.ts";
-import { openLog } from "../../../bot/log.ts";
-import type { Ledger } from "../../../db/ledger.ts";
-import type { Standin } from "../../standin/standin.ts";
-import { openTestLedger, startWorkbench, temporaryDirectory, type Workbench } from "./workbench.ts";
+import { workbenches } from "./workbench.ts";
 
-const benches: Workbench[] = [];
-afterEach(async () => {
-  for (const each of benches.splice(0)) await each.close();
-});
-
-/** A bot with the real conversation. */
-async function bench(also: { ledger?: Ledger; standin?: Standin } = {}): Promise<Workbench> {
-  const ledger = also.ledger ?? openTestLedger(temporaryDirectory());
-  const deps = { ledger, zone: () => "America/Chicago", currency: "USD", now: Date.now };
-  const conversation = createConversation({ ...deps, log: openLog("silent") });
-  const started = await startWorkbench({ ...also, ledger, hears: conversation });
-  benches.push(started);
-  return started;
-}
+const { talking: bench, closeAll } = workbenches();
+afterEach(closeAll);
 
 /** The most CPU time, in ms, that this process used between two turns of its loop, while something goes on. */
 async function longestTurn(work: () => Promise<unknown>): Promise<number> {

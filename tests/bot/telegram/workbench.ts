@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { createConversation } from "../../../bot/conversation/conversation.ts";
 import type { Conversation, Incoming, Press } from "../../../bot/conversation/incoming.ts";
 import { openLog } from "../../../bot/log.ts";
 import type { MakeFile } from "../../../bot/telegram/courier.ts";
@@ -90,6 +91,33 @@ export interface WorkbenchOptions {
   makeFile?: MakeFile;
   token?: string;
   conflict?: PollingDeps["conflict"];
+}
+
+/** Workbenches that are closed together, after each test or after all of a file. */
+export function workbenches(): {
+  bench(options?: WorkbenchOptions): Promise<Workbench>;
+  /** The same with the real conversation. */
+  talking(options?: WorkbenchOptions): Promise<Workbench>;
+  closeAll(): Promise<void>;
+} {
+  const open: Workbench[] = [];
+  const bench = async (options?: WorkbenchOptions) => {
+    const started = await startWorkbench(options);
+    open.push(started);
+    return started;
+  };
+  return {
+    bench,
+    talking(options = {}) {
+      const ledger = options.ledger ?? openTestLedger(temporaryDirectory());
+      const deps = { ledger, zone: () => "America/Chicago", currency: "USD", now: Date.now };
+      const hears = createConversation({ ...deps, log: openLog("silent") });
+      return bench({ ...options, ledger, hears });
+    },
+    async closeAll() {
+      for (const each of open.splice(0)) await each.close();
+    },
+  };
 }
 
 /** A bot in this process against a stand-in, with a conversation that echoes. */
