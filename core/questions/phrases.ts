@@ -22,7 +22,7 @@ import {
 export type Link = "from" | "at" | "to" | "on" | "by" | "for" | "in" | "via";
 export type OrderWord = "best" | "worst" | "most" | "least" | "fastest" | "slowest";
 export type Limit = "over" | "under" | "least" | "most";
-type Flag =
+export type Flag =
   | "filler"
   | "generic"
   | "negation"

@@ -1,11 +1,11 @@
 import type { FactKind } from "../books/facts.ts";
 import type { Desk } from "./desk.ts";
+import { leftOver } from "./left-over.ts";
 import type { Features } from "./measure-rules.ts";
 import { mineOnly, type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { NotesAsked } from "./notes-list.ts";
 import { asksFigure, type Parts } from "./parts.ts";
 import type { Counted, Filter, MeasureName, Query } from "./query.ts";
-import { leftOver } from "./read-pieces.ts";
 import type { Cue } from "./words/cues.ts";
 
 /** Notes one by one. */
@@ -197,7 +197,7 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
   ];
   const extra: Cue[] =
     kind?.[0] === "spent" ? ["bought", "price", "fees", "paid", "cost"] : ["price", "paid", "soldFor"];
-  const fault = leftOver(parts, [...taken, ...extra], last?.used);
+  const fault = leftOver(parts, [...taken, ...extra], last ? { used: last.used } : {});
   if (fault) return fault;
   const kinds = f.stream ? ["income" as const] : f.supply ? ["spend" as const] : (kind?.[1] ?? null);
   const withBuys = kind?.[0] === "spent" && (f.has("bought") || f.has("price")) ? ["buy" as const] : [];

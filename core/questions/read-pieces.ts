@@ -1,13 +1,12 @@
 import type { Piece } from "../books/books.ts";
 import type { Desk } from "./desk.ts";
 import { passes } from "./filters.ts";
+import { leftOver } from "./left-over.ts";
 import type { Features } from "./measure-rules.ts";
 import { narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import { PIECE_FACTS, type PieceFact, STATES } from "./piece-facts.ts";
 import type { Filter, Period } from "./query.ts";
-import { isPronounAdrift } from "./read.ts";
-import type { Cue } from "./words/cues.ts";
 
 /** A question about single pieces: one fact of each, or whether something is so. */
 export type PieceQuestion =
@@ -21,33 +20,6 @@ export type PieceQuestion =
       /** "any chair": one is enough. */
       any: boolean;
     };
-
-/** The words of a question that a reading of it does not take up; the first is named. */
-export function leftOver(
-  parts: Parts,
-  taken: readonly Cue[],
-  used: ReadonlySet<number> = new Set(),
-  isItKnown = false,
-): Refusal | null {
-  if (parts.unknown.length > 0) return refusal(...parts.unknown);
-  if (parts.adrift) return refusal(parts.adrift);
-  const cues = new Set(taken);
-  const places = new Set([...parts.leads, ...[...parts.items, ...parts.periods].map(({ at }) => at)]);
-  const left = parts.marks.find((mark, at) => {
-    if (places.has(at) || used.has(at)) return false;
-    const { flags, link } = mark.senses;
-    if (mark.senses.cues.some((cue) => cues.has(cue))) return false;
-    if (!isItKnown && isPronounAdrift(parts, at)) return true;
-    return !(
-      flags.has("filler") ||
-      flags.has("generic") ||
-      flags.has("and") ||
-      flags.has("mine") ||
-      link !== undefined
-    );
-  });
-  return left ? refusal(left) : null;
-}
 
 /** The pieces that filters leave, by number. */
 export function piecesOf(desk: Desk, filters: readonly Filter[]): Readonly<Piece>[] {

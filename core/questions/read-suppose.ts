@@ -2,10 +2,10 @@ import type { Day } from "../calendar.ts";
 import { addMonths, lastDayOf, monthOf } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import type { Desk } from "./desk.ts";
+import { leftOver } from "./left-over.ts";
 import type { Features } from "./measure-rules.ts";
 import { type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
-import { leftOver } from "./read-pieces.ts";
 import type { Cue } from "./words/cues.ts";
 
 /** A question about loans that supposes something. Amounts in cents. */
@@ -75,7 +75,7 @@ export function readSuppose(parts: Parts, f: Features, desk: Desk): LoanQuestion
   const asked =
     isAboutLoan || f.has("suppose", "loanPaid", "saves") ? questionOf(parts, f, desk, loan) : null;
   if (!asked) return null;
-  const fault = leftOver(parts, TAKES, usedPlaces(parts), true);
+  const fault = leftOver(parts, TAKES, { used: usedPlaces(parts), isItKnown: true });
   return fault ?? asked;
 }
 

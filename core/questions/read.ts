@@ -1,4 +1,5 @@
 import type { Desk } from "./desk.ts";
+import { leftOver } from "./left-over.ts";
 import { countedBy, type Features, RULES } from "./measure-rules.ts";
 import { measures } from "./measures.ts";
 import { mineOnly, type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
@@ -6,7 +7,6 @@ import { asksFigure, cutsOf, type Parts } from "./parts.ts";
 import { thisMonth } from "./periods.ts";
 import type { Counted, Filter, Grouping, MeasureName, Order, Period, Query, Side } from "./query.ts";
 import type { Cue } from "./words/cues.ts";
-import { PRONOUNS } from "./words/plain.ts";
 
 /** A question that asks for a measure, as a query; or why it is none. Null: no measure is asked for. */
 export function readQuery(parts: Parts, f: Features, desk: Desk): Query | Refusal | null {
@@ -96,6 +96,10 @@ const PIECE_GROUPS: ReadonlySet<Grouping> = new Set([
   "place",
   "piece",
 ]);
+
+/** Words between sides and parts, which may stand in any question. */
+const JOINING = ["negation", "parted", "or"] as const;
+const COMPARING = ["compare", "than", "comparing"] as const;
 
 class Reader {
   constructor(
@@ -344,26 +348,10 @@ class Reader {
   #leftOver(isBeside: boolean): Refusal | null {
     const { parts, read } = this;
     if (parts.amounts.length > 0) return refusal(parts.marks[parts.amounts[0]!.at]!);
-    const taken = new Set<Cue>([...read.taken, "chart", "which", "total", "everything"]);
-    const used = this.#usedPlaces();
-    const left = parts.marks.filter((mark, at) => {
-      if (used.has(at)) return false;
-      const { senses } = mark;
-      const { flags } = senses;
-      if (senses.cues.some((cue) => taken.has(cue))) return false;
-      if (isPronounAdrift(parts, at)) return true;
-      if (
-        flags.has("filler") ||
-        flags.has("generic") ||
-        flags.has("and") ||
-        flags.has("negation") ||
-        flags.has("mine")
-      )
-        return false;
-      if (flags.has("compare") || flags.has("than") || flags.has("comparing")) return !isBeside;
-      return !(senses.link || flags.has("parted") || flags.has("or"));
+    return leftOver(parts, [...read.taken, "chart", "which", "total", "everything"], {
+      used: this.#usedPlaces(),
+      passed: isBeside ? [...JOINING, ...COMPARING] : JOINING,
     });
-    return left.length > 0 ? refusal(left[0]!) : null;
   }
 
   #usedPlaces(): Set<number> {
@@ -374,19 +362,6 @@ class Reader {
     for (const { at, top } of orders) if (top !== null) used.add(at + 1);
     return used;
   }
-}
-
-/** Whether a word stands for something that the question does not hold. */
-export function isPronounAdrift({ marks, items }: Parts, at: number): boolean {
-  const { text, senses } = marks[at]!;
-  if (items.length > 0 || marks.some((mark) => mark.senses.flags.has("generic") && mark.text !== text))
-    return false;
-  if (PRONOUNS.always.has(text)) return true;
-  const before = marks[at - 1]?.senses;
-  const isLast = marks
-    .slice(at + 1)
-    .every((mark) => mark.period !== undefined || mark.senses.link !== undefined);
-  return PRONOUNS.linked.has(text) && isLast && before?.link !== undefined && senses.link === undefined;
 }
 
 /** What only some measures can be parted by. */

@@ -6,11 +6,12 @@ import { amountText, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import type { Answered } from "./answered.ts";
 import type { Desk } from "./desk.ts";
+import { leftOver } from "./left-over.ts";
 import type { Features } from "./measure-rules.ts";
 import { narrowed, type Refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import type { Period } from "./query.ts";
-import { leftOver, piecesOf } from "./read-pieces.ts";
+import { piecesOf } from "./read-pieces.ts";
 import type { Cue } from "./words/cues.ts";
 
 type About = NonNullable<ReadingOf<"ask">["about"]>;
@@ -133,7 +134,7 @@ function isOnePiece({ items, groups, limits, besideAt, orders, periods }: Parts)
 export function readView(parts: Parts, f: Features, desk: Desk): ViewQuestion | Refusal | null {
   const rule = VIEWS.find((each) => each.when(f, parts));
   if (!rule) return null;
-  const fault = leftOver(parts, rule.takes, new Set(parts.groups.map(({ at }) => at)));
+  const fault = leftOver(parts, rule.takes, { used: new Set(parts.groups.map(({ at }) => at)) });
   if (fault) return fault;
   if (parts.amounts.length > 0 || parts.limits.length > 0) return null;
   const [said, more] = parts.periods;

@@ -7,11 +7,12 @@ import { amountText, type Cents, roundHalfUp, show } from "../money.ts";
 import { suggestPrice } from "../past-sales.ts";
 import type { Answered } from "./answered.ts";
 import type { Desk } from "./desk.ts";
+import { leftOver } from "./left-over.ts";
 import type { Features } from "./measure-rules.ts";
 import { narrowed, type Refusal, refusal } from "./narrowing.ts";
 import { historyFor, middleOf, type OwnHistory, quantile, thinWords, usualHour } from "./own-history.ts";
 import type { Parts } from "./parts.ts";
-import { leftOver, piecesOf } from "./read-pieces.ts";
+import { piecesOf } from "./read-pieces.ts";
 
 /** What a piece is worth buying at, or what to ask for one. */
 export type WorthQuestion =
@@ -54,7 +55,7 @@ export function readWorth(parts: Parts, f: Features, desk: Desk): WorthQuestion 
       "take",
       "have",
     ],
-    used,
+    { used },
   );
   if (fault) return fault;
   const kindOf = found.find(({ filter }) => filter.dimension === "kind")?.filter.values[0] ?? null;

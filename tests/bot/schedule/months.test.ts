@@ -1,10 +1,6 @@
-import { DateTime } from "luxon";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { buy, clearLedgers, record, sell } from "../../db/ledgers.ts";
-import { Simulation } from "./simulation.ts";
-
-const ZONE = "America/Chicago";
-const local = (text: string) => DateTime.fromISO(text, { zone: ZONE }).toMillis();
+import { local, Simulation, ZONE } from "./simulation.ts";
 
 let simulation: Simulation;
 

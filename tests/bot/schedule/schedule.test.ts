@@ -7,10 +7,7 @@ import { addDays, timeOfInstant } from "../../../core/calendar.ts";
 import { listBackups } from "../../../db/backups.ts";
 import { addNote, buy, clearLedgers, record, sell } from "../../db/ledgers.ts";
 import { decodePng } from "../pictures/pixels.ts";
-import { Simulation } from "./simulation.ts";
-
-const ZONE = "America/Chicago";
-const local = (text: string) => DateTime.fromISO(text, { zone: ZONE }).toMillis();
+import { local, Simulation, ZONE } from "./simulation.ts";
 
 let simulation: Simulation;
 

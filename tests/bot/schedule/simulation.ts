@@ -1,3 +1,4 @@
+import { DateTime } from "luxon";
 import type { Log, LogFields } from "../../../bot/log.ts";
 import type { Schedule } from "../../../bot/schedule/schedule.ts";
 import { startSchedule } from "../../../bot/schedule/schedule.ts";
@@ -5,6 +6,10 @@ import type { Instant } from "../../../core/calendar.ts";
 import type { Ledger } from "../../../db/ledger.ts";
 import type { OutboxBody } from "../../../db/outbox.ts";
 import { ledgerWithOwner, opensLedger } from "../../db/ledgers.ts";
+
+/** The zone that the schedule is tried in, and an instant of it. */
+export const ZONE = "America/Chicago";
+export const local = (text: string) => DateTime.fromISO(text, { zone: ZONE }).toMillis();
 
 /** A log that keeps what went wrong. */
 export function keepingLog(): Log & { failures: { event: string; fields: LogFields | undefined }[] } {

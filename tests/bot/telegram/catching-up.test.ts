@@ -1,4 +1,3 @@
-import { DateTime } from "luxon";
 import { afterEach, describe, expect, it } from "vitest";
 import { createConversation } from "../../../bot/conversation/conversation.ts";
 import { openLog } from "../../../bot/log.ts";
@@ -7,10 +6,8 @@ import { createCatchingUp } from "../../../bot/telegram/catching-up.ts";
 import { signed } from "../../../core/answers/wording.ts";
 import { buy, record, sell } from "../../db/ledgers.ts";
 import { startStandin } from "../../standin/standin.ts";
+import { local, ZONE } from "../schedule/simulation.ts";
 import { openTestLedger, temporaryDirectory, workbenches } from "./workbench.ts";
-
-const ZONE = "America/Chicago";
-const local = (text: string) => DateTime.fromISO(text, { zone: ZONE }).toMillis();
 
 const { bench, closeAll } = workbenches();
 afterEach(closeAll);
