@@ -1,10 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { Day } from "../calendar.ts";
 import { showDay } from "../calendar.ts";
-import { verbs } from "../verbs/list.ts";
-import type { Verb } from "../verbs/verb.ts";
-
-const verbByKind = new Map<string, Verb>(verbs.map((verb) => [verb.kind, verb as unknown as Verb]));
+import { verbOf } from "../decide/decide.ts";
 
 /** What happened to a piece, in the order of the books: a day and a few words each, sums its own share. */
 export function storyOf(books: Books, number: number, today: Day): string[] {
@@ -12,7 +9,7 @@ export function storyOf(books: Books, number: number, today: Day): string[] {
   return books.facts
     .filter((fact) => ids.has(fact.id))
     .map((fact) => {
-      const told = verbByKind.get(fact.kind)?.story?.({ fact, books, number } as never) ?? fact.kind;
+      const told = verbOf(fact.kind)?.story?.({ fact, books, number } as never) ?? fact.kind;
       return `${showDay(fact.day, today)}: ${told}`;
     });
 }

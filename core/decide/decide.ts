@@ -1,3 +1,4 @@
+import type { FactKind } from "../books/facts.ts";
 import { showDay } from "../calendar.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { verbs } from "../verbs/list.ts";
@@ -12,8 +13,8 @@ import { askWhich, type Deciding, labelOfWhole, standingOf } from "./whole.ts";
 
 const verbByKind = new Map<string, Verb>(verbs.map((verb) => [verb.kind, verb as unknown as Verb]));
 
-/** The verb of a kind of note; undefined for "unclear". */
-export function verbOf(kind: Reading["kind"]): Verb | undefined {
+/** The verb of a kind of note or fact; undefined for what no note says: "unclear", "sent". */
+export function verbOf(kind: Reading["kind"] | FactKind): Verb | undefined {
   return verbByKind.get(kind);
 }
 

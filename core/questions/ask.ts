@@ -215,7 +215,8 @@ function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
   );
   return {
     understood: true,
-    measure: query.measure,
+    // The rest of what was reached.
+    measure: query.measure === "come down" ? "reached" : query.measure,
     value: query.yesNo && query.beside.length === 0 ? yesOrNo(result) : printedValue(result.value, unit),
     ...(rows ? { rows } : {}),
     period: period ? { from: period.from, to: period.to } : null,

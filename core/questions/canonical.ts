@@ -33,6 +33,7 @@ const MEASURE_WORDS: Readonly<Record<MeasureName, string>> = {
   "days listed": "days listed",
   hourly: "hourly",
   reached: "percent of asking",
+  "come down": "come down",
 };
 
 const COUNTED_WORDS: Readonly<Record<Counted, string>> = {

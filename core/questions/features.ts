@@ -31,6 +31,10 @@ export function featuresOf(parts: Parts): Features {
     beside: parts.periods.length > 1 && cutsOf(parts).length > 0,
     groups: (...all) => parts.groups.some(({ group }) => all.includes(group)),
     inPiece: items.some((item) => item.link === "in" && isPiece(item)),
+    endsAt: parts.marks.length > 1 && parts.marks.at(-1)!.senses.link === "at",
+    buyer: items.some(
+      (item) => !item.link && item.mark.senses.own.some(({ dimension }) => dimension === "buyer"),
+    ),
     generic: parts.marks.some(({ senses }) => senses.flags.has("generic")),
     average: parts.cues.has("average") || parts.cues.has("median"),
   };

@@ -66,6 +66,7 @@ const BY_SALE: ReadonlySet<MeasureName> = new Set([
   "proceeds",
   "hourly",
   "reached",
+  "come down",
   "days to sell",
 ]);
 

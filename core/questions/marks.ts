@@ -61,6 +61,7 @@ export function plainWords(text: string): string[] {
     .replace(/\bw\//g, " with ")
     .replace(/\b(?:no\.|number|num|nr|piece) ?#? ?(\d{1,5})\b(?! ?(?:pieces|chairs|notes))/g, " #$1 ")
     .replace(/#\s+(\d)/g, "#$1")
+    .replace(/(#\d+)s\b/g, "$1")
     .replace(/(\d),(?=\d{3}\b)/g, "$1")
     .replace(/(\d)\s?%/g, "$1%")
     .replace(/\s[-–—]\s/g, " to ")

@@ -25,6 +25,10 @@ export interface Features {
   /** "in the hutch". */
   inPiece: boolean;
   generic: boolean;
+  /** "whats the hutch at". */
+  endsAt: boolean;
+  /** Someone who buys is named with no word before: "what has the coworker spent". */
+  buyer: boolean;
   /** One period beside another. */
   beside: boolean;
   /** Rows or an order by one of these. */
@@ -41,6 +45,20 @@ interface Rule {
 
 const MUCH: readonly Cue[] = ["money", "total", "average", "median", "have", "which", "list"];
 const SALES: readonly Cue[] = ["sold", "sale", "gone"];
+
+const REACHED: readonly Cue[] = [
+  ...MUCH,
+  ...SALES,
+  "reached",
+  "comeDown",
+  "asking",
+  "soldFor",
+  "listed",
+  "price",
+  "fared",
+  "got",
+  "earn",
+];
 
 /** What a count counts, by the cue that says it; the first that is said. */
 const COUNTED: readonly (readonly [Cue, Counted])[] = [
@@ -93,25 +111,21 @@ export const RULES: readonly Rule[] = [
   {
     // What buyers spend comes in.
     measure: "proceeds",
-    when: (f) => f.groups("buyer") && f.has("spent", "paid") && !f.has("bought", "price"),
+    when: (f) =>
+      (f.groups("buyer") || (f.buyer && !f.piece && !f.supply)) &&
+      f.has("spent", "paid") &&
+      !f.has("bought", "price"),
     takes: [...MUCH, ...SALES, "spent", "paid", "got"],
   },
   {
+    measure: "come down",
+    when: (f) => f.has("comeDown"),
+    takes: REACHED,
+  },
+  {
     measure: "reached",
-    when: (f) => f.has("reached", "comeDown"),
-    takes: [
-      ...MUCH,
-      ...SALES,
-      "reached",
-      "comeDown",
-      "asking",
-      "soldFor",
-      "listed",
-      "price",
-      "fared",
-      "got",
-      "earn",
-    ],
+    when: (f) => f.has("reached"),
+    takes: REACHED,
   },
   {
     measure: "hourly",
@@ -276,8 +290,9 @@ export const RULES: readonly Rule[] = [
   {
     measure: "asking",
     when: (f) =>
-      f.has("asking") && !f.has("howMany", "revenue", "earn") && !(f.has("soldFor") || f.has("sold")),
-    takes: [...MUCH, "asking", "listed", "unsold", "have", "got", "price", "tiedUp"],
+      (f.has("asking") && !f.has("howMany", "revenue", "earn") && !(f.has("soldFor") || f.has("sold"))) ||
+      (f.endsAt && f.piece && !f.has("when", "where", "who")),
+    takes: [...MUCH, "asking", "listed", "unsold", "have", "got", "price", "tiedUp", "fared"],
   },
   {
     measure: "price",
@@ -321,6 +336,7 @@ export const RULES: readonly Rule[] = [
       (f.onPieces &&
         f.has("spent", "paid", "cost") &&
         !f.has("howMany", "earn", "net", "revenue", "sold", "sale")) ||
+      (f.has("purchases") && f.by && !f.has("howMany")) ||
       (f.has("paid") &&
         !f.loan &&
         (f.piece || f.source || f.has("bought")) &&
@@ -395,7 +411,7 @@ export const RULES: readonly Rule[] = [
   {
     measure: "count",
     when: (f) => f.has("howMany") && countedBy(f) !== null,
-    takes: [...MUCH, "howMany", "gone", "unsold", "have", "had", "got", "paid", "fared"],
+    takes: [...MUCH, "howMany", "gone", "unsold", "have", "had", "got", "paid", "fared", "free"],
   },
   {
     measure: "profit",
@@ -452,6 +468,12 @@ export const RULES: readonly Rule[] = [
       (f.piece || f.generic || f.source) &&
       (f.period || f.piece || f.source),
     takes: [...MUCH, "gone", "got", "have"],
+  },
+  {
+    // "sold per month", "finished by kind"
+    measure: "count",
+    when: (f) => !f.has("money", "when", "where", "who") && f.by && f.has(...HAPPENED),
+    takes: [...MUCH, "gone", "got"],
   },
   {
     measure: "profit",

@@ -214,6 +214,16 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
     combine: meanOf,
     subjects: ofPieces(reachedOf),
   },
+  "come down": {
+    unit: "percent",
+    title: "Come down from the first list price",
+    mean: true,
+    combine: (subjects) => {
+      const reached = meanOf(subjects);
+      return reached === null ? null : 100 - reached;
+    },
+    subjects: ofPieces(reachedOf),
+  },
 };
 
 function netSubjects(desk: Desk, query: Query): Subject[] {

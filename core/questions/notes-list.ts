@@ -1,15 +1,11 @@
 import type { Books } from "../books/books.ts";
 import type { Fact, FactKind } from "../books/facts.ts";
 import { labelOf } from "../books/label.ts";
-import { loanWords } from "../books/problem.ts";
 import type { Day } from "../calendar.ts";
 import { showDay } from "../calendar.ts";
-import { showMinutes } from "../decide/echo.ts";
-import { standingName } from "../decide/standing.ts";
-import { showMiles } from "../mileage.ts";
+import { verbOf } from "../decide/decide.ts";
 import type { Cents } from "../money.ts";
-import { show, WideDecimal } from "../money.ts";
-import { sidesOf } from "../verbs/trade.ts";
+import { show } from "../money.ts";
 import { type Desk, isIn, type Subject } from "./desk.ts";
 import { passes } from "./filters.ts";
 import type { Filter, Period } from "./query.ts";
@@ -35,56 +31,11 @@ export interface NotesAsked {
   last: number | null;
 }
 
-const WORDS: Partial<Record<FactKind, string>> = {
-  buy: "bought",
-  start: "started",
-  finish: "finished",
-  list: "listed",
-  reprice: "new price of",
-  hold: "held",
-  fallthrough: "buyer backed out of",
-  sell: "sold",
-  refund: "refunded",
-  pay: "paid to the",
-  loan: "new",
-  collect: "the rest for",
-  statement: "statement of the",
-};
-
 /** What a fact tells, in a few words. */
-export function noteLabel(books: Books, fact: Fact): string {
+function noteLabel(books: Books, fact: Fact): string {
   const pieces = labelOf(books, fact.pieces);
-  const on = pieces ? ` on ${pieces}` : "";
-  switch (fact.kind) {
-    case "spend":
-      return `${fact.data.what}${pieces ? ` for ${pieces}` : ""}`;
-    case "work":
-      return `${fact.data.what ?? "work"} ${showMinutes(fact.data.minutes)}${on}`;
-    case "reprice":
-      return `${fact.data.cut ? "price cut of" : "new price of"} ${pieces}`;
-    case "drive":
-      return `drove ${showMiles(new WideDecimal(fact.data.miles))} miles${pieces ? ` for ${pieces}` : ""}`;
-    case "income":
-      return fact.data.stream;
-    case "trade": {
-      const { gave, got } = sidesOf(fact);
-      return `traded ${labelOf(books, gave)} for ${labelOf(books, got)}`;
-    }
-    case "repeat": {
-      const standing = books.standing.get("note" in fact.data ? fact.place : fact.data.of);
-      const what = standing ? standingName(standing.note) : "a standing note";
-      if ("of" in fact.data) return `${fact.data.stop ? "stopped" : "changed"} ${what}`;
-      return `every ${fact.data.every}: ${what}`;
-    }
-    case "retire":
-      return `${fact.data.how === "given" ? "gave away" : fact.data.how} ${pieces}`;
-    case "pay":
-    case "loan":
-    case "statement":
-      return `${WORDS[fact.kind]} ${loanWords(fact.data.loan ?? "loan")}`;
-    default:
-      return `${WORDS[fact.kind] ?? fact.kind}${pieces ? ` ${pieces}` : ""}`;
-  }
+  const label = verbOf(fact.kind)?.listed?.(fact as never, pieces, books);
+  return label ?? `${fact.kind}${pieces ? ` ${pieces}` : ""}`;
 }
 
 function lineOf(books: Books, fact: Fact, isFee: boolean): NoteLine {

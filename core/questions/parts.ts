@@ -26,9 +26,10 @@ export interface Parts {
   limits: readonly { limit: Limit; cents: Cents; at: number }[];
   /** Numbers that nothing has taken up. */
   amounts: readonly { cents: Cents; money: boolean; at: number }[];
-  /** Where "versus" or "than" stands, and where "or" does. */
+  /** Where "versus" or "than" stands, and where "or" and "and" do. */
   besideAt: readonly number[];
   orAt: readonly number[];
+  andAt: readonly number[];
   /** Something asks for a comparison ("which … or …"). */
   comparing: boolean;
   mine: number | null;
@@ -94,6 +95,7 @@ export function partsOf(marks: readonly Mark[]): Parts {
     amounts: [],
     besideAt: [],
     orAt: [],
+    andAt: [],
     comparing: marks.some(({ senses }) => senses.flags.has("comparing")),
     mine: null,
     eachItem: false,
@@ -264,6 +266,7 @@ class Sorter {
     if (flags.has("parted") && this.#opensRows(at)) this.#parted = at;
     if (flags.has("compare") || flags.has("than")) this.parts.besideAt.push(at);
     if (flags.has("or")) this.parts.orAt.push(at);
+    if (flags.has("and")) this.parts.andAt.push(at);
     if (flags.has("mine")) this.parts.mine = at;
     if (senses.link) this.#link = senses.link;
     this.#addCues(senses.cues, at);
@@ -307,13 +310,15 @@ export function asksFigure({ marks }: Parts): boolean {
   return marks.some(({ text }) => /\b(?:how|what|whats|which|show|list|tell|give)\b/.test(text));
 }
 
-/** Where "versus" or "than" parts two things; else "or", where something asks which of them. */
-export function cutsOf({ items, periods, besideAt, orAt, comparing }: Parts): readonly number[] {
+/** Where "versus" or "than" parts two things; else "or" or "and", where something asks to compare them. */
+export function cutsOf({ items, periods, besideAt, orAt, andAt, comparing }: Parts): readonly number[] {
   const places = [...items, ...periods].map(({ at }) => at);
   const parting = (cuts: readonly number[]): number[] =>
     cuts.filter((cut) => places.some((at) => at < cut) && places.some((at) => at > cut));
   const beside = parting(besideAt);
   if (beside.length > 0) return beside;
   const or = comparing || besideAt.length > 0 ? parting(orAt) : [];
-  return or.length > 0 ? or : besideAt;
+  if (or.length > 0) return or;
+  const and = besideAt.length > 0 ? parting(andAt) : [];
+  return and.length > 0 ? and : besideAt;
 }

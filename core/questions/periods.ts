@@ -164,7 +164,9 @@ function weekdayAt(words: readonly string[], at: number, today: Day): Span | nul
   const which = words[at] === "last" || words[at] === "this" || words[at] === "past" ? 1 : 0;
   const word = words[at + which] ?? "";
   const weekday = WEEKDAYS[word];
-  if (weekday === undefined) return null;
+  // "on tuesdays" are all of them: no period.
+  if (weekday === undefined || /days$/.test(word)) return null;
+  if (/^(?:an?|every|each)$/.test(words[at - 1] ?? "")) return null;
   // "sat" and "sun" are other words too: they need one before them that only a day takes.
   const leading = /^(?:on|since|last|this|past|until|till|before|after|from)$/.test(words[at - 1] ?? "");
   if ((word === "sat" || word === "sun") && which === 0 && !leading) return null;

@@ -75,7 +75,8 @@ export type MeasureName =
   | "days to sell"
   | "days listed"
   | "hourly"
-  | "reached";
+  | "reached"
+  | "come down";
 
 /** What `count` counts. */
 export type Counted =

@@ -33,6 +33,7 @@ const KINDS: readonly (readonly [Cue, readonly (FactKind | "fee")[], MeasureName
   ["bought", ["buy"], "price", "Bought"],
   ["price", ["buy"], "price", "Bought"],
   ["listed", ["list"], "profit", "Listed"],
+  ["lent", ["lent"], "spent", "Lent"],
   ["kept", ["retire"], "profit", "Kept"],
   ["held", ["hold"], "profit", "Held"],
 ];
@@ -76,7 +77,7 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
     return null;
   if (f.order || f.by || parts.besideAt.length > 0 || parts.limits.length > 0) return null;
   if (f.has("money", "total") && !f.has("list")) return null;
-  if (f.has("deposits")) return null;
+  if (f.has("deposits") || (f.has("owed") && f.has("who", "whose"))) return null;
   const state = isEvent(parts, f) ? undefined : STATES.find(([cue]) => f.has(cue));
   if (state && !isCommandOnly(parts, state[0])) return stateList(parts, state, desk);
   if (!isListing(parts, f) && !isWhatDid(parts, f)) return null;

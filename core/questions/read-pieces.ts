@@ -88,9 +88,12 @@ function factOf(parts: Parts, f: Features): PieceFact | null {
   const isBuyer = f.has("who") && f.has("bought") && !f.person;
   if (isBuyer) return PIECE_FACTS.find(({ name }) => name === "buyer")!;
   const named = (name: string): PieceFact => PIECE_FACTS.find((each) => each.name === name)!;
-  if (parts.first === "how" && f.has("paid") && !f.has("money", "howMany")) {
+  if (parts.first === "how" && f.has("paid", "howPaid") && !f.has("money", "howMany")) {
     const isMine = parts.marks.some(({ text }) => /\bdid (?:i|we)\b/.test(text));
-    return { ...named(isMine ? "buying method" : "method"), takes: ["paid", "howPaid", "have"] };
+    return {
+      ...named(isMine ? "buying method" : "method"),
+      takes: ["paid", "howPaid", "have", "price", "bought"],
+    };
   }
   const found = PIECE_FACTS.find((each) => each.when(f));
   if (found) return found;

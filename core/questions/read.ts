@@ -1,3 +1,4 @@
+import { addDays } from "../calendar.ts";
 import type { Desk } from "./desk.ts";
 import { leftOver } from "./left-over.ts";
 import { countedBy, type Features, RULES } from "./measure-rules.ts";
@@ -83,6 +84,7 @@ const OWN_STATUS: Partial<Record<MeasureName, readonly string[]>> = {
   "days listed": ["listed"],
   hourly: ["sold"],
   reached: ["sold", "listed"],
+  "come down": ["sold", "listed"],
   income: ["sold"],
 };
 
@@ -246,9 +248,12 @@ class Reader {
     const [first, second, third] = said;
     if (!first) return null;
     if (!second) return first.period;
+    if (this.parts.andAt.some((at) => at > first.at && at < said.at(-1)!.at)) {
+      const joined = inOne(said.map(({ period }) => period));
+      if (joined) return joined;
+    }
     if (third) return refusal(this.parts.marks[third.at]!);
-    const narrow = both(first.period, second.period);
-    return narrow ?? refusal(this.parts.marks[second.at]!);
+    return both(first.period, second.period) ?? refusal(this.parts.marks[second.at]!);
   }
 
   #limits(): Filter[] {
@@ -256,13 +261,21 @@ class Reader {
   }
 
   #statuses(): Filter[] {
-    const { measure, counted, taken } = this.read;
+    const { measure } = this.read;
     const isPlaced = this.read.found.some(({ filter }) => filter.dimension === "place");
     const own = [...(OWN_STATUS[measure] ?? []), ...(isPlaced ? ["listed"] : [])];
+    // "What has been sitting" is still here, "what sat" may have gone.
+    const isHere = measure === "days listed" && this.parts.marks.some(({ text }) => /\bbeen\b/.test(text));
+    const here: Filter[] = isHere ? [{ dimension: "status", values: ["unsold"] }] : [];
+    return [...here, ...this.#saidStatuses(own)];
+  }
+
+  #saidStatuses(own: readonly string[]): Filter[] {
+    const { measure, counted, taken } = this.read;
     return STATUS_CUES.flatMap(([cue, status]): Filter[] => {
       const places = (this.parts.cues.get(cue) ?? []).filter((at) => this.#isOnlyCue(at, cue));
       if (places.length === 0 || own.includes(status) || !taken.includes(cue)) return [];
-      if (counted === status || measure === "count") return [];
+      if (counted === status || (measure === "count" && status !== "free")) return [];
       return [{ dimension: "status", values: [status] }];
     });
   }
@@ -387,6 +400,19 @@ function both(a: Period, b: Period): Period | null {
   if (a.from === null || a.to === null || b.from === null || b.to === null)
     return { from, to, name: `${a.name}, ${b.name}` };
   return null;
+}
+
+/** "june, july and august": those that follow on one another as one; null where something lies between. */
+function inOne(periods: readonly Period[]): Period | null {
+  const [first, ...more] = [...periods].sort((a, b) => ((a.from ?? "") < (b.from ?? "") ? -1 : 1));
+  let { to } = first!;
+  for (const next of more) {
+    if (to === null || next.from === null || addDays(to, 1) !== next.from) return null;
+    to = next.to;
+  }
+  const year = / \d{4}$/.exec(more.at(-1)!.name)?.[0] ?? "";
+  const names = [first!, ...more].map(({ name }) => name.replace(year, ""));
+  return { from: first!.from, to, name: `${names.slice(0, -1).join(", ")} and ${names.at(-1)}${year}` };
 }
 
 function labelOfPeriod({ from, to, name }: Period): string {

@@ -33,7 +33,13 @@ function subjectsOf(desk: Desk, query: Query): Subject[] {
 }
 
 /** Measures whose units are whole things: an amount is held against them in hundredths, as it was read. */
-const WHOLE: ReadonlySet<Query["measure"]> = new Set(["minutes", "days to sell", "days listed", "reached"]);
+const WHOLE: ReadonlySet<Query["measure"]> = new Set([
+  "minutes",
+  "days to sell",
+  "days listed",
+  "reached",
+  "come down",
+]);
 
 /** What an amount is held against: the measure; where there is none, what the piece was sold or bought for. */
 function boundOf({ books, index }: Desk, query: Query, { piece, units }: Subject): number | null {
@@ -89,6 +95,7 @@ function figureValue(query: Query, measure: Measure, subjects: readonly Subject[
 function unitsOf(query: Query, subject: Subject): number {
   if (query.measure === "hourly") return Number(measures.hourly.combine([subject]) ?? 0);
   if (query.measure === "miles") return Number(subject.miles ?? 0);
+  if (query.measure === "come down") return 100 - Math.round(subject.units);
   return query.measure === "reached" ? Math.round(subject.units) : subject.units;
 }
 

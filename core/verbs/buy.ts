@@ -50,6 +50,7 @@ export const buy = defineVerb({
   kind: "buy",
   example: "bought dresser 30",
   page: "notes",
+  listed: (_, pieces) => `bought ${pieces}`,
   story: (told) => {
     const price = postedTo(told, "unsold pieces");
     const { source } = told.fact.data;

@@ -65,6 +65,7 @@ export const collect = defineVerb({
   kind: "collect",
   example: "got the other 50 for #2",
   page: "deals",
+  listed: (_, pieces) => `the rest for ${pieces}`,
   story: (told) => `${show(-postedTo(told, "buyers owe"))} of what was owed came in`,
   said: ({ data }) => data.buyer ?? null,
   byItsDay: true,

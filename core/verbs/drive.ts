@@ -7,6 +7,7 @@ import { dayWords, namesOf } from "../decide/echo.ts";
 import { ever } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { showMiles } from "../mileage.ts";
+import { WideDecimal } from "../money.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -32,6 +33,8 @@ export const drive = defineVerb({
   kind: "drive",
   example: "drove 24 miles",
   page: "costs",
+  listed: ({ data }, pieces) =>
+    `drove ${showMiles(new WideDecimal(data.miles))} miles${pieces ? ` for ${pieces}` : ""}`,
   story: ({ fact }) => `drove ${showMiles(shareOfMiles(fact.data.miles, fact.pieces.length))} miles`,
   books: rules,
   reads: {

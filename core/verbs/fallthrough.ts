@@ -56,6 +56,7 @@ export const fallthrough = defineVerb({
   kind: "fallthrough",
   example: "buyer backed out of desk, refunded 30",
   page: "notes",
+  listed: (_, pieces) => `buyer backed out of ${pieces}`,
   story: (told) => {
     const kept = postedTo(told, "deposits kept");
     return `buyer backed out${kept === 0 ? "" : `, kept ${show(-kept)}`}`;

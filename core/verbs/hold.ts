@@ -57,6 +57,7 @@ export const hold = defineVerb({
   kind: "hold",
   example: "deposit 45 on desk transfer",
   page: "notes",
+  listed: (_, pieces) => `held ${pieces}`,
   story: (told) => {
     const deposit = postedTo(told, "deposits held");
     const { buyer } = told.fact.data;

@@ -30,6 +30,7 @@ export const income = defineVerb({
   kind: "income",
   example: "tips 35",
   page: "costs",
+  listed: ({ data }) => data.stream,
   books: rules,
   reads: {
     says: [

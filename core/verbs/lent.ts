@@ -35,6 +35,8 @@ export const lent = defineVerb({
   kind: "lent",
   example: "lent the sander to mom",
   page: "slips",
+  listed: ({ data: { what, to, returned } }, pieces) =>
+    returned ? `${what ?? pieces} came back` : `lent ${what ?? pieces}${to ? ` to ${to}` : ""}`,
   books: rules,
   reads: {
     says: [

@@ -45,6 +45,7 @@ export const list = defineVerb({
   kind: "list",
   example: "listed dresser 190",
   page: "notes",
+  listed: (_, pieces) => `listed ${pieces}`,
   story: (told) => {
     const { amount = 0, data } = told.fact;
     return `listed ${show(shareOf(told, amount))}${data.place ? `, ${data.place}` : ""}`;

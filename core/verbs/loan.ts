@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { amountOf } from "../books/facts.ts";
+import { loanWords } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { decimalShape, wordsShape } from "../books/shapes.ts";
 import { type Ask, type Desk, NEVER_MIND } from "../decide/decision.ts";
@@ -46,6 +47,7 @@ export const loan = defineVerb({
   kind: "loan",
   example: "loan 14250 at 5.5%",
   page: "costs",
+  listed: ({ data }) => `new ${loanWords(data.loan)}`,
   books: rules,
   reads: {
     says: [

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { checkLoan } from "../books/check.ts";
 import { amountOf } from "../books/facts.ts";
 import { allocatePayment, bringForward, owedOn } from "../books/loan.ts";
+import { loanWords } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { type Ask, type Desk, NEVER_MIND } from "../decide/decision.ts";
@@ -50,6 +51,7 @@ export const pay = defineVerb({
   kind: "pay",
   example: "paid loan 500",
   page: "costs",
+  listed: ({ data }) => `paid to the ${loanWords(data.loan ?? "loan")}`,
   books: rules,
   reads: {
     says: [

@@ -115,6 +115,7 @@ export const refund = defineVerb({
   kind: "refund",
   example: "refunded 25 on the desk",
   page: "notes",
+  listed: (_, pieces) => `refunded ${pieces}`,
   story: (told) => {
     const amount = show(postedTo(told, "refunds"));
     const { unpaid, returned } = told.fact.data;

@@ -7,7 +7,7 @@ import { nextDue } from "../books/standing.ts";
 import { addDays, type Day, showDay } from "../calendar.ts";
 import type { Decision, Desk } from "../decide/decision.ts";
 import { askFirst, setUp } from "../decide/repeating.ts";
-import { standingMeant, standingWords } from "../decide/standing.ts";
+import { standingMeant, standingName, standingWords } from "../decide/standing.ts";
 import type { Cents } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
@@ -102,6 +102,12 @@ export const repeat = defineVerb({
   kind: "repeat",
   example: "storage 60 every month",
   page: "deals",
+  listed: ({ data, place }, _, books) => {
+    const standing = books.standing.get("note" in data ? place : data.of);
+    const what = standing ? standingName(standing.note) : "a standing note";
+    if ("of" in data) return `${data.stop ? "stopped" : "changed"} ${what}`;
+    return `every ${data.every}: ${what}`;
+  },
   books: rules,
   reads: {
     // How often is a part of the line of its own (notes/repeated.ts); the rest of it is the note that repeats.

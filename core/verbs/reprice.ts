@@ -63,6 +63,7 @@ export const reprice = defineVerb({
   kind: "reprice",
   example: "dropped dresser to 160",
   page: "notes",
+  listed: ({ data }, pieces) => `${data.cut ? "price cut of" : "new price of"} ${pieces}`,
   story: (told) => {
     const { amount = 0, data } = told.fact;
     return `price ${data.cut ? "cut by" : "now"} ${show(shareOf(told, amount))}`;

@@ -36,6 +36,7 @@ export const retire = defineVerb({
   kind: "retire",
   example: "donated the chair",
   page: "notes",
+  listed: ({ data }, pieces) => `${data.how === "given" ? "gave away" : data.how} ${pieces}`,
   story: ({ fact }) => (fact.data.how === "given" ? "given away" : fact.data.how),
   books: rules,
   reads: {

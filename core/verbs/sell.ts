@@ -101,6 +101,7 @@ export const sell = defineVerb({
   kind: "sell",
   example: "sold nightstand 60 cash",
   page: "notes",
+  listed: (_, pieces) => `sold ${pieces}`,
   story: (told) => {
     const owed = postedTo(told, "buyers owe");
     const { method, buyer } = told.fact.data;

@@ -48,6 +48,7 @@ export const spend = defineVerb({
   kind: "spend",
   example: "paint 12.50 for dresser",
   page: "costs",
+  listed: ({ data }, pieces) => `${data.what}${pieces ? ` for ${pieces}` : ""}`,
   story: (told) => `${told.fact.data.what} ${show(spentOn(told))}`,
   said: ({ data }) => data.what,
   books: rules,

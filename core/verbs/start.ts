@@ -26,6 +26,7 @@ export const start = defineVerb({
   kind: "start",
   example: "started the desk",
   page: "notes",
+  listed: (_, pieces) => `started ${pieces}`,
   story: () => "started",
   books: rules,
   byItsDay: true,

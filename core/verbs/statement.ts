@@ -2,6 +2,7 @@ import { z } from "zod";
 import { checkLoan } from "../books/check.ts";
 import { amountOf } from "../books/facts.ts";
 import { accruedOn, balanceOn, bringForward } from "../books/loan.ts";
+import { loanWords } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { type Ask, NEVER_MIND } from "../decide/decision.ts";
@@ -43,6 +44,7 @@ export const statement = defineVerb({
   kind: "statement",
   example: "loan balance 9871.14",
   page: "costs",
+  listed: ({ data }) => `statement of the ${loanWords(data.loan)}`,
   books: rules,
   reads: {
     says: [

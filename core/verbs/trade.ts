@@ -85,6 +85,10 @@ export const trade = defineVerb({
   kind: "trade",
   example: "traded #1 plus 20 for a dresser",
   page: "deals",
+  listed: (fact, _, books) => {
+    const { gave, got } = sidesOf(fact);
+    return `traded ${labelOf(books, gave)} for ${labelOf(books, got)}`;
+  },
   story: (told) =>
     postedTo(told, "sales") === 0
       ? `got in a trade, ${show(postedTo(told, "unsold pieces"))}`

@@ -35,6 +35,8 @@ export interface Verb<K extends Kind = Kind> {
   byItsDay?: true;
   /** What became of one of its pieces, in a few words of that piece's story; its sums are the piece's share. */
   story?: K extends FactKind ? (told: OfPiece<FactOf<K>>) => string : never;
+  /** One note of this kind in a list, without its day and its amount, `pieces` by label: "sold #5 black bench". */
+  listed?: K extends FactKind ? (fact: FactOf<K>, pieces: string, books: Books) => string : never;
   /** What the note said beside its pieces and its amount, for lists and sheets; null for nothing. */
   said?: K extends FactKind ? (fact: FactOf<K>) => string | null : never;
   /** The page of the help that its example stands on. */

@@ -35,6 +35,8 @@ export const work = defineVerb({
   kind: "work",
   example: "2.5h sanding dresser",
   page: "costs",
+  listed: ({ data }, pieces) =>
+    `${data.what ?? "work"} ${showMinutes(data.minutes)}${pieces ? ` on ${pieces}` : ""}`,
   story: (told) => `${told.fact.data.what ?? "work"} ${showMinutes(shareOf(told, told.fact.data.minutes))}`,
   books: rules,
   reads: {

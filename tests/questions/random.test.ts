@@ -1,21 +1,33 @@
 import fc from "fast-check";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Fact } from "../../core/books/facts.ts";
 import { answer } from "../../core/questions/ask.ts";
 import { type Chat, openChat } from "../bot/conversation/chat.ts";
+import { runsOf, SEED } from "../runs.ts";
 import { linesOf } from "./cases.ts";
 import { wantedOf } from "./engine.ts";
+import { randomLedger } from "./random-ledger.ts";
 
 const ON = "2026-10-15";
 let chat: Chat;
 
+/** A ledger with these notes; each of them must be recorded as it stands. */
+function typed(notes: readonly string[]): Chat {
+  const opened = openChat({ start: "2026-10-15T18:00:00Z" });
+  for (const note of notes) {
+    const before = opened.ledger.books.facts.length;
+    const said = opened.say(note);
+    if (opened.ledger.books.facts.length === before) throw new Error(`${note}: ${said.text}`);
+  }
+  return opened;
+}
+
 beforeAll(() => {
-  chat = openChat({ start: "2026-10-15T18:00:00Z" });
-  for (const note of linesOf("questions-ledger.txt")) chat.say(note);
+  chat = typed(linesOf("questions-ledger.txt"));
 });
 afterAll(() => chat.end());
 
-function ask(question: string) {
-  const { books } = chat.ledger;
+function ask(question: string, { books } = chat.ledger) {
   return answer(question, { books, today: ON, currency: "USD", people: [], me: 1, mileageRates: {} });
 }
 
@@ -54,30 +66,41 @@ const pick = (table: readonly (readonly [string, readonly string[]])[]) =>
 
 const asked = fc.tuple(pick(MEASURES), pick(THINGS), pick(PERIODS), fc.boolean());
 
-function worded([measure, thing, period, first]: [
-  { said: string },
-  { said: string },
-  { said: string },
-  boolean,
-]): string {
+interface Part {
+  meaning: string;
+  said: string;
+}
+
+function worded([measure, thing, period, first]: [Part, Part, Part, boolean]): string {
   const what = `${measure.said} ${thing.said}`;
   return (first ? `${period.said} ${what}` : `${what} ${period.said}`).trim();
 }
 
+/** What a question must come to: the second engine's figure of the same meaning. */
+function expectSame([measure, thing, period, first]: Parameters<typeof worded>[0], { ledger }: Chat): void {
+  const question = worded([measure, thing, period, first]);
+  const facts: readonly Fact[] = ledger.books.facts;
+  const wanted = wantedOf(facts, `${measure.meaning} ${thing.meaning} ${period.meaning}`, ON);
+  expect(`${question}: ${Number(ask(question, ledger).value)}`).toBe(`${question}: ${Number(wanted.value)}`);
+}
+
 test("any measure of anything in any period is what the second engine makes of it", () => {
   fc.assert(
-    fc.property(asked, ([measure, thing, period, first]) => {
-      const question = worded([measure, thing, period, first]);
-      const answered = ask(question);
-      const wanted = wantedOf(
-        chat.ledger.books.facts,
-        `${measure.meaning} ${thing.meaning} ${period.meaning}`,
-        ON,
-      );
-      expect(`${question}: ${Number(answered.value)}`).toBe(`${question}: ${Number(wanted.value)}`);
-    }),
+    fc.property(asked, (parts) => expectSame(parts, chat)),
     { numRuns: 400, seed: 20261015 },
   );
+});
+
+test("so it is over random ledgers", () => {
+  const ledgers = runsOf({ short: 3, long: 60 });
+  for (let run = 0; run < ledgers; run += 1) {
+    const random = typed(randomLedger(SEED + run, "2026-04-20", "2026-10-14"));
+    fc.assert(
+      fc.property(asked, (parts) => expectSame(parts, random)),
+      { numRuns: 150, seed: SEED + run },
+    );
+    random.end();
+  }
 });
 
 test("a word that nobody knows is never answered, wherever it stands", () => {

@@ -318,6 +318,7 @@ export const CUES = {
     "hauls",
     "came home with",
   ],
+  purchases: ["purchases", "purchase", "buys", "acquisitions"],
   got: ["got", "get", "gotten", "found", "came from", "come from", "comes from"],
   /** What pieces were bought for. */
   price: [
@@ -792,10 +793,17 @@ export const CUES = {
     "loan free",
     "all paid",
 
-    "kill the loan",
+    "kill",
     "kill it",
+    "kill off",
     "wiped out",
     "wipe out",
+    "knock out",
+    "finish off",
+    "zero out",
+    "get rid of",
+    "done with",
+    "be done with",
     "finished paying",
     "finish paying",
 
@@ -1002,6 +1010,14 @@ export const CUES = {
     "needs finishing",
     "need finishing",
     "needs work",
+    "need work",
+    "needs working on",
+    "need working on",
+    "needs to be finished",
+    "need to be finished",
+    "needs to be done",
+    "need to be done",
+    "needs to get done",
     "mark down",
     "needs my attention",
     "needs attention",
@@ -1121,6 +1137,7 @@ export const CUES = {
     "piece count",
   ],
   finished: [
+    "done",
     "finished",
     "finish",
     "finishing",
@@ -1759,6 +1776,9 @@ export const CUES = {
   ],
   notes: [
     "notes",
+    "notes did i make",
+    "notes did i write",
+    "notes have i made",
     "note",
     "entries",
     "entry",
@@ -1816,6 +1836,7 @@ export const CUES = {
     "in a graph",
     "visualize",
   ],
+  lent: ["lent", "lend", "lent out", "lend out", "loaned out", "borrowed", "borrow", "is borrowing"],
   kept: ["kept", "keep", "keeping", "kept for myself", "kept for ourselves", "keepers", "keeper"],
   given: [
     "given away",

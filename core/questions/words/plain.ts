@@ -9,7 +9,7 @@ export const FILLERS: readonly string[] = [
   ..."is are was be been being am do does did done have has had can could would will shall should may might".split(
     " ",
   ),
-  ..."what whats wats wat whatre whatve thats whatd whatll howd howre howve howll thatd thatll that this these those there theres then here it its they them theyve theyre so just only really actually exactly roughly about approximately approx around ca".split(
+  ..."what whats wats wat whatre whatve thats whatd whatll howd howre howve howll thatd thatll that this these those there theres then here it its they them em theyve theyre so just only really actually exactly roughly about approximately approx around ca".split(
     " ",
   ),
   ..."tell give gimme show let know like wondering wonder curious remind quick quickly question say said see check find out look up need want id love hear guess think".split(
@@ -230,7 +230,7 @@ export const GENERIC: readonly string[] = [
 /** Words that stand for something said before: they need it in the question, the last ones only behind a preposition. */
 export const PRONOUNS = {
   always: new Set(["it", "its"]),
-  linked: new Set(["they", "them", "those", "these", "that", "this", "one", "ones"]),
+  linked: new Set(["they", "them", "em", "those", "these", "that", "this", "one", "ones"]),
 } as const;
 
 /** Turns round what comes next. */
@@ -361,7 +361,7 @@ export const LINKS: Readonly<Record<string, readonly string[]>> = {
   on: ["on", "up on", "over on"],
   by: ["by", "per"],
   for: ["for"],
-  in: ["in", "during", "over the course of", "throughout", "through", "within"],
+  in: ["in", "into", "inside", "during", "over the course of", "throughout", "through", "within"],
   via: ["via", "paid", "paying", "using", "with", "pay", "pays"],
 };
 
