@@ -16,7 +16,6 @@ import { dayWords, piecesOf, profitLines } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { type Cents, show } from "../money.ts";
-import { judgeTrade } from "../notes/judging/trading.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -116,7 +115,8 @@ export const trade = defineVerb({
     ],
     slots: {},
     absorbs: ["got", "paid", "gave", "gave me", "threw in", "received"],
-    judge: judgeTrade,
+    // The rows of deals tell a trade; what they leave has no two sides.
+    judge: () => ({ kind: "twoNouns" }),
   },
 
   decide(reading, desk) {
