@@ -9,6 +9,7 @@ import { centsIn } from "./slots/money.ts";
 import { wordsOf } from "./text.ts";
 import { meantBy, tokensOf } from "./tokens.ts";
 import { language } from "./verbs.ts";
+import { NEVER_MIND, NO, YES } from "./words/replies.ts";
 
 /*
  * Answers to an open question. Each reader claims the whole text, fillers aside, or gives null: then the text
@@ -143,12 +144,6 @@ export function readBareCount(text: string): number | null {
   return whole !== null && whole >= 1 && whole < 1000 ? whole : null;
 }
 
-const YES =
-  /^(?:yes|yep|yeah|yup|ya|yea|ok|okay|sure|y|correct|right|yes please|sure thing|sounds good|do it|go ahead|thats right|ok yes|yes it is|yes it was)$/;
-const NO = /^(?:no|nope|nah|n|no thanks|no thank you|not that)$/;
-const NEVER_MIND =
-  /^(?:never ?mind|nvm|nevermind|forget it|forget that|cancel|cancel it|cancel that|skip|skip it|drop it|nm|dont bother|leave it)$/;
-
 /** A plain yes, no, or "never mind"; null where it is neither. */
 export function readYesNo(text: string): "yes" | "no" | "never mind" | null {
   const words = text
@@ -158,7 +153,7 @@ export function readYesNo(text: string): "yes" | "no" | "never mind" | null {
     .replace(/ {1,50}/g, " ")
     .trim();
   if (words.length > 30) return null;
-  if (YES.test(words)) return "yes";
-  if (NO.test(words)) return "no";
-  return NEVER_MIND.test(words) ? "never mind" : null;
+  if (YES.has(words)) return "yes";
+  if (NO.has(words)) return "no";
+  return NEVER_MIND.has(words) ? "never mind" : null;
 }

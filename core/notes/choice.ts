@@ -3,6 +3,7 @@ import { headsOf, isHead } from "./heads.ts";
 import type { Kind } from "./reading.ts";
 import { maskOf } from "./sign-bits.ts";
 import { language } from "./verbs.ts";
+import { AFTER_VERB } from "./words/links.ts";
 import { HELPERS } from "./words/people.ts";
 
 export interface Choice {
@@ -110,21 +111,6 @@ function better(before: Choice | null, clause: Clause, token: Tok, barred: Reado
   return best;
 }
 
-const SKIPPED_AFTER = new Set([
-  "the",
-  "a",
-  "an",
-  "my",
-  "me",
-  "back",
-  "about",
-  "out",
-  "him",
-  "only",
-  "just",
-  "like",
-]);
-
 const MONEY_FIRST = maskOf(["moneyFirst"]);
 
 const HELPER = maskOf(["helper"]);
@@ -152,7 +138,7 @@ function maskAfter(clause: Clause, head: Tok): number {
 
 function nextMask({ tokens }: Clause, place: number): number {
   let at = place;
-  while (at < tokens.length && SKIPPED_AFTER.has(tokens[at]!.text)) at += 1;
+  while (at < tokens.length && AFTER_VERB.has(tokens[at]!.text)) at += 1;
   const next = tokens[at];
   if (next?.kind === "amount") return MONEY_FIRST;
   return next?.kind === "word" && (HELPERS.has(next.text) || next.roles.supply === "help") ? HELPER : 0;

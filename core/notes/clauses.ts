@@ -3,11 +3,8 @@ import type { Cut } from "./cut.ts";
 import type { VerbFacts } from "./heads.ts";
 import { absorbs, headOf, headsOf, isHead, isLight, takesSlot } from "./heads.ts";
 import { asksSomething, hasItsOwn, isOutweighed, isPriceForBoth, isSomebodysDoing, joins } from "./joints.ts";
-import { isAmount, isStream, isSupply, PREPOSITIONS, shapeOf } from "./shape.ts";
-
-const AND = new Set(["and", "then", "also", "plus", "but", "so", "&", "+"]);
-
-const SEPARATORS = new Set([",", ".", ";", "!", "?", ":", "&", "+", "-", "|", "/"]);
+import { isAmount, isStream, isSupply, shapeOf } from "./shape.ts";
+import { AND, PREPOSITIONS, SEPARATORS } from "./words/links.ts";
 
 function isSeparator(token: Tok): boolean {
   return token.kind === "mark" ? SEPARATORS.has(token.text) : token.kind === "word" && AND.has(token.text);

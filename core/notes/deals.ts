@@ -5,13 +5,14 @@ import { dealReading } from "./dealt.ts";
 import { pastDay } from "./quantities/days.ts";
 import type { Reading } from "./reading.ts";
 import { type Dealt, deals } from "./rows/deals.ts";
-import type { Units } from "./rows/pattern.ts";
 import type { Fired } from "./rows/table.ts";
 import type { Trace } from "./rows/trace.ts";
+import type { Units } from "./rows/units.ts";
 import { centsIn } from "./slots/money.ts";
 import { isSomebody, whoIn } from "./somebody.ts";
 import type { Taken } from "./taken.ts";
 import { COLLECT_WORDS, COMMISSION_WORDS, SHARE_WORDS, TRADE_WORDS, UNPAID_WORDS } from "./words/deals.ts";
+import { BETWEEN_CLAUSES } from "./words/links.ts";
 
 /*
  * Deals that a clause tells in any order of words: a row tells which, and every other word from one joint of the line
@@ -38,7 +39,6 @@ const WORDS: Readonly<Record<Dealt, ReadonlySet<string>>> = {
 };
 
 const STOPS = new Set([".", ";", "!", "?"]);
-const JOINTS = new Set([",", ":", "-", "and", "then", "but", "so", "&", "also"]);
 
 /** The first deal of the table that a line's words tell as a whole; null where there is none. */
 export function dealOf(line: readonly Tok[], units: Units, today: Day, trace?: Trace[]): Deal | null {
@@ -84,7 +84,8 @@ function runOf(tokens: readonly Tok[], fired: Fired, effect: Dealt): Run | null 
 }
 
 const isStop = ({ kind, text }: Tok): boolean => kind === "mark" && STOPS.has(text);
-const isJoint = ({ kind, text }: Tok): boolean => (kind === "mark" || kind === "word") && JOINTS.has(text);
+const isJoint = ({ kind, text }: Tok): boolean =>
+  (kind === "mark" || kind === "word") && BETWEEN_CLAUSES.has(text);
 
 /** The first joint from `at` on, before the bracket; what it joins to is another clause. */
 function jointFrom(tokens: readonly Tok[], at: number, bracket: number): number {

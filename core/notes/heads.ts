@@ -1,5 +1,7 @@
 import type { Head, Tok } from "./clause.ts";
 import type { Kind } from "./reading.ts";
+import { BEFORE_NOUN, TOWARDS_SOMEBODY } from "./words/links.ts";
+import { COUNTED } from "./words/verbs.ts";
 
 /** What the cutter needs to know of the verbs. */
 export interface VerbFacts {
@@ -13,9 +15,6 @@ export function headsOf(token: Tok): readonly Head[] {
   return token.kind === "word" ? (token.roles.heads ?? NO_HEADS) : NO_HEADS;
 }
 
-/** "scored 2 goals", "3 left", "10 change": counted things, no verbs, but for "3000 left on the loan". */
-const COUNTED: ReadonlySet<string> = new Set(["goals", "left", "change"]);
-
 const isLoan = ({ text }: Tok): boolean => text.includes("loan");
 
 function isPurpose(tokens: readonly Tok[], at: number): boolean {
@@ -24,7 +23,7 @@ function isPurpose(tokens: readonly Tok[], at: number): boolean {
   if (tokens[at]!.text === "set" && BEFORE_NOUN.has(previous)) return true;
   if (isAfterPayment(tokens, at) || isForTrip(tokens, at)) return true;
   if (previous === "for") return /ing(?: |$)/.test(tokens[at]!.text);
-  return NO_VERB_AFTER.has(previous);
+  return TOWARDS_SOMEBODY.has(previous);
 }
 
 /** "balance 6120 after todays payment": when it was told, and no payment of this note. */
@@ -35,21 +34,6 @@ export function isAfterPayment(tokens: readonly Tok[], at: number): boolean {
   );
 }
 
-/** "sold the whole set 200", "40 as a set": what stands behind these is a noun. */
-const BEFORE_NOUN = new Set([
-  "the",
-  "a",
-  "as",
-  "whole",
-  "entire",
-  "this",
-  "that",
-  "my",
-  "one",
-  "full",
-  "complete",
-]);
-
 /** "gas 20 for the trip": what it was for, and no drive of its own. */
 function isForTrip(tokens: readonly Tok[], at: number): boolean {
   if (tokens[at]!.text !== "trip" && tokens[at]!.text !== "drive") return false;
@@ -57,9 +41,6 @@ function isForTrip(tokens: readonly Tok[], at: number): boolean {
   while (before >= 0 && /^(?:the|this|that|a|my|our)$/.test(tokens[before]!.text)) before -= 1;
   return tokens[before]?.text === "for";
 }
-
-/** "18 miles to pick up the desk", "bought at auction": what follows is no verb of the note. */
-const NO_VERB_AFTER = new Set(["to", "from", "at", "off", "via"]);
 
 /** Whether the words at `at` say a verb here. */
 export function isHead(tokens: readonly Tok[], at: number): boolean {

@@ -19,6 +19,8 @@ import { whyOf } from "./unclear.ts";
 import type { AnyGrammar, Field } from "./verbs.ts";
 import { language } from "./verbs.ts";
 import { CLASHING_SHORT_FORMS } from "./words/furniture.ts";
+import { NAME_AROUND, NOBODY_NAMED } from "./words/names.ts";
+import { ANOTHER_TIME } from "./words/times.ts";
 
 export function interpret(clause: Clause, { repeats, ambiguous }: Cut): Draft {
   const trouble: Trouble | null = ambiguous ? { kind: "priceOfBoth" } : earlyTrouble(clause);
@@ -52,12 +54,11 @@ function actorOf(clause: Clause): Actor | null {
   const { actor } = token.roles;
   if (actor === "nobody") return { is: "sold", ...(isFetched ? { orBought: true } : {}) };
   const name = token.text.replace(NAME_AROUND, "").trim();
-  return { is: actor === "ours" ? "ours" : "sold", ...(NOBODY.has(name) || name === "" ? {} : { name }) };
+  return {
+    is: actor === "ours" ? "ours" : "sold",
+    ...(NOBODY_NAMED.has(name) || name === "" ? {} : { name }),
+  };
 }
-
-/** What stands around a name in the words of its row. */
-const NAME_AROUND = /^(?:(?:its|it is|this is|by|the|a|an|my|our|some) )+| (?:here|speaking|again|texting)$/g;
-const NOBODY = new Set(["he", "she", "they", "someone", "somebody", "who", "buyer", "guy", "lady", "person"]);
 
 function withActor(made: Draft, { is, name }: Actor): Draft {
   if (name === undefined) return made;
@@ -253,9 +254,6 @@ function isDeadline({ tokens }: Clause, day: Tok): boolean {
   return isByWeekday && /^(?:by|until|till|til|before)$/.test(tokens[tokens.indexOf(day) - 1]?.text ?? "");
 }
 
-/** Words between what was noted and a weekday that make it the day of something else, mostly still to come. */
-const ANOTHER_TIME =
-  /^(?:pays?|paying|deliver|delivery|delivering|gets?|get it|gets it|getting|getting it|money|closes|closing|ends?|starts?|starting|started|goes|going|leaves|leaving|moves|rest|half|balance|remainder|fetching|ships?|shipping|for|to|need|needs|listed|bought)$/;
 const DATED_BY_THE_WAY: ReadonlySet<Kind> = new Set(["drive", "work", "spend", "income", "ask"]);
 
 /** "sold desk 90 she pays friday": the friday of the payment, and not of the sale. */
@@ -265,7 +263,7 @@ function isDayToCome({ tokens, head }: Clause, day: Tok): boolean {
     const token = tokens[at]!;
     if (token === head || token.kind === "mark" || token.kind === "amount" || token.kind === "piece")
       return false;
-    if (ANOTHER_TIME.test(token.text)) return !(isPreposition(token) && isSomebody(tokens[at + 1]));
+    if (ANOTHER_TIME.has(token.text)) return !(isPreposition(token) && isSomebody(tokens[at + 1]));
   }
   return false;
 }

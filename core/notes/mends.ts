@@ -16,10 +16,10 @@ import {
 import { wholeOf } from "./quantities/amounts.ts";
 import type { ReadingFields } from "./reading.ts";
 import { type CorrectionEffect, corrections } from "./rows/corrections.ts";
-import type { Units } from "./rows/pattern.ts";
 import type { Trace } from "./rows/trace.ts";
+import type { Units } from "./rows/units.ts";
 import { centsOfToken } from "./slots/money.ts";
-import { EXCUSES, OLD, RENAMING, VALUE_TOLD } from "./words/mending.ts";
+import { EXCUSES, OLD, RENAMING, SELLING, VALUE_TOLD } from "./words/mending.ts";
 
 /*
  * Corrections of an earlier note: what they speak of on one side of a few words, what becomes of it on the other.
@@ -48,8 +48,6 @@ export function mendOf(line: readonly Tok[], units: Units, today: Day, trace?: T
   }
   return notThat(tokens, today) ?? doubtful;
 }
-
-const SELLING = new Set(["sold", "went"]);
 
 /** "hutch cost 65" speaks of its purchase, "the desk sold for 120" and a fee of a sale. */
 function withKindOf({ of = {}, to = {} }: Mend, words: readonly string[]): Of {

@@ -5,9 +5,22 @@ import { singularOf } from "./lexicon.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import type { Mention } from "./reading.ts";
 import { pieceToken } from "./token.ts";
+import { TOWARDS_SOMEBODY } from "./words/links.ts";
+import {
+  BETWEEN_SET_AND_PIECE,
+  DESCRIBED_PARTS,
+  GROUPS,
+  HAS,
+  MORE,
+  NO_TRAITS,
+  OTHER_NUMBERED,
+  PAIRS,
+  PIECES,
+  SIZED,
+  THESE,
+} from "./words/pieces.ts";
 import { PARTS } from "./words/traits.ts";
 
-const PIECES_WORDS = new Set(["piece", "pieces", "pc", "pcs", "pce"]);
 export const COUNT_WORDS: Readonly<Record<string, number>> = {
   both: 2,
   pair: 2,
@@ -34,14 +47,9 @@ function countOf(token: Tok | undefined): number | null {
   return whole !== null && whole >= 1 && whole < 1000 ? whole : null;
 }
 
-/** What stands between a count and its noun: "two of the chairs", "both my chairs". */
-const LINKS = new Set(["of", "the", "my", "our", "those", "these", "them", "matching"]);
-const PAIRS = new Set(["pair", "pr"]);
-const GROUPS = new Set(["set", "lot", "bunch", "group"]);
-
 /** The count before the words at `end`, whichever way it is said; `from` stays where there is none. */
 function countBefore(tokens: readonly Tok[], end: number, plural: boolean): Counted {
-  const at = placeBefore(tokens, end - 1, LINKS);
+  const at = placeBefore(tokens, end - 1, BETWEEN_SET_AND_PIECE);
   const token = tokens[at];
   if (!token) return { from: end };
   const word = COUNT_WORDS[token.text];
@@ -74,8 +82,6 @@ function halfBefore(tokens: readonly Tok[], dozen: number): number {
   return isHalf || tokens[dozen - 1]?.text === "half a" ? dozen - (isHalf ? 2 : 1) : dozen;
 }
 
-const THESE = new Set(["the", "my", "our", "those", "these"]);
-
 /** "2 of the 4 chairs" are two. */
 function someOf(tokens: readonly Tok[], all: number, most: number): Counted | null {
   const at = placeBefore(tokens, all - 1, THESE);
@@ -92,22 +98,16 @@ function setBefore(tokens: readonly Tok[], at: number): { from: number; set: boo
   return { from: at, set: false };
 }
 
-const NO_TRAITS = new Set([...GROUPS, "pc", "pcs", "x", "each", "every", "ea"]);
-
 function isTrait(token: Tok | undefined): boolean {
   if (token?.kind !== "word") return false;
   if (token.roles.trait) return true;
   return token.unknown === true && !(token.text in COUNT_WORDS) && !NO_TRAITS.has(token.text);
 }
 
-const TAKES_PERSON = new Set(["to", "from", "off", "at", "via"]);
-
 /** "sold to carol desk 90": the unknown word is whoever the preposition is about. */
 function isAfterPreposition(tokens: readonly Tok[], at: number): boolean {
-  return at > 0 && TAKES_PERSON.has(tokens[at - 1]!.text);
+  return at > 0 && TOWARDS_SOMEBODY.has(tokens[at - 1]!.text);
 }
-
-const MORE = new Set(["more", "other", "extra"]);
 
 /** The describing words before a noun, and where they begin. */
 function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[]; from: number } {
@@ -158,7 +158,7 @@ function after(tokens: readonly Tok[], noun: number, mention: Mention, plural: b
   const count = countOf(tokens[to + open]);
   if (count === null || mention.count !== undefined) return to;
   const unit = tokens[to + open + 1];
-  if (unit && PIECES_WORDS.has(unit.text) && mention.name && isSetName(mention.name)) {
+  if (unit && PIECES.has(unit.text) && mention.name && isSetName(mention.name)) {
     mention.count = count;
     return to + open + 2;
   }
@@ -176,7 +176,7 @@ function after(tokens: readonly Tok[], noun: number, mention: Mention, plural: b
 function isCountAside(tokens: readonly Tok[], comma: number, { name }: Mention, plural: boolean): boolean {
   if (tokens[comma]!.text !== "," || countOf(tokens[comma + 1]) === null) return false;
   const unit = tokens[comma + 2];
-  const isOfSet = unit !== undefined && PIECES_WORDS.has(unit.text) && name !== undefined && isSetName(name);
+  const isOfSet = unit !== undefined && PIECES.has(unit.text) && name !== undefined && isSetName(name);
   return isOfSet || (plural && unit?.text === "," && tokens[comma + 3]?.kind === "amount");
 }
 
@@ -186,14 +186,6 @@ function isMoreThan(token: Tok | undefined, count: number): boolean {
   const { exact, money } = token.amount!;
   return money || exact === null || exact.digits >= count * 10 ** exact.scale;
 }
-
-const DESCRIBED_PARTS = new Set(
-  (
-    "drawer drawers drwr drwrs door doors shelf shelves tier tiers leg legs foot feet ft inch inches " +
-    "cushion cushions panel panels seater leaf leaves"
-  ).split(" "),
-);
-const HAS = new Set([",", "with", "w", "has", "of"]);
 
 /** A comma or "with" between a noun and what it has. */
 function partOffset(tokens: readonly Tok[], at: number): number {
@@ -209,7 +201,7 @@ function isPartCount(tokens: readonly Tok[], at: number): boolean {
 /** "5 piece dining set" counts the pieces of the set. */
 function setCountBefore(tokens: readonly Tok[], from: number): Counted {
   const unit = tokens[from - 1];
-  const count = unit && PIECES_WORDS.has(unit.text) ? countOf(tokens[from - 2]) : null;
+  const count = unit && PIECES.has(unit.text) ? countOf(tokens[from - 2]) : null;
   return count === null ? { from } : { from: from - 2, count, set: true };
 }
 
@@ -219,18 +211,11 @@ function joinedToken(tokens: readonly Tok[], from: number, to: number, mention: 
   return pieceToken(text, tokens[from]!.from, tokens[to - 1]!.to, mention);
 }
 
-/** "check #1042", "lot #12": numbers that are not the bot's own. */
-const OTHER_NUMBERED =
-  /^(?:check|cheque|chk|invoice|receipt|order|confirmation|lot|unit|apt|apartment|booth|space|spot|row|aisle|suite|door|locker)$/;
-
-/** "#8 screws", "steel wool #0000": sizes. */
-const SIZED = /^(?:screws?|nails?|bolts?|wire|steel wool|brads?|tacks?|staples?)$/;
-
 const isOtherNumber = (tokens: readonly Tok[], at: number): boolean =>
   tokens[at]!.kind === "number" &&
-  (OTHER_NUMBERED.test(tokens[at - 1]?.text ?? "") ||
-    SIZED.test(tokens[at - 1]?.text ?? "") ||
-    SIZED.test(tokens[at + 1]?.text ?? ""));
+  (OTHER_NUMBERED.has(tokens[at - 1]?.text ?? "") ||
+    SIZED.has(tokens[at - 1]?.text ?? "") ||
+    SIZED.has(tokens[at + 1]?.text ?? ""));
 
 function mentionAt(
   tokens: readonly Tok[],

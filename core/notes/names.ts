@@ -1,23 +1,10 @@
 import type { Tok } from "./clause.ts";
 import { placeAfter } from "./clause.ts";
 import { NO_ROLES, wordToken } from "./token.ts";
-import { ARTICLES } from "./words/filler.ts";
-
-/** A name follows a preposition, or begins the clause: "the lady with the twins backed out". */
-const TAKES_NAME = new Set(["from", "to", "for", "off", "at", "off of", "and", "then", "so", "but"]);
-const BEFORE_NAMES = new Set([...ARTICLES, "this", "that", "some", "his", "her", "their"]);
-/** Words that carry a name on: "lady in the red truck", "guy who wants two". */
-const CARRIES_ON = new Set(
-  "with w in on at from of near down across who thats by behind next over off named called".split(" "),
-);
-const ENDS = new Set(
-  "for until till til thru through via today fee fees minus each plus and then but because bc so".split(" "),
-);
-/** What a person or a place may be described by, though it is a piece: "lady with the dresser". */
-const DESCRIBES = new Set(["with", "w", "in", "near", "by", "behind"]);
+import { BEFORE_NAMES, CARRIES_ON, DESCRIBES, ENDS_NAME, TAKES_NAME } from "./words/names.ts";
 
 function isWordOfName(token: Tok | undefined): boolean {
-  return token !== undefined && token.kind === "word" && !ENDS.has(token.text) && !token.roles.method;
+  return token !== undefined && token.kind === "word" && !ENDS_NAME.has(token.text) && !token.roles.method;
 }
 
 /** Where the description of a person or place that begins at `first` ends. */
@@ -35,7 +22,7 @@ function endOfName(tokens: readonly Tok[], first: number): number {
     const next = placeAfter(tokens, at + 1, BEFORE_NAMES);
     const word = tokens[next];
     const described = word?.kind === "piece" && DESCRIBES.has(tokens[at]!.text);
-    if (!word || (word.kind !== "word" && !described) || word.roles.method || ENDS.has(word.text)) break;
+    if (!word || (word.kind !== "word" && !described) || word.roles.method || ENDS_NAME.has(word.text)) break;
     at = next + 1;
   }
   return at;

@@ -1,5 +1,7 @@
 import type { Tok } from "./clause.ts";
 import { headOf } from "./heads.ts";
+import { BEFORE_PRICE, BEFORE_UNLISTED, PREPOSITIONS } from "./words/links.ts";
+import { FEES } from "./words/money.ts";
 import { HELPERS } from "./words/people.ts";
 
 export const isAmount = (token: Tok): boolean => token.kind === "amount";
@@ -8,10 +10,6 @@ export const isSupply = (token: Tok): boolean =>
   token.kind === "word" && token.roles.supply !== undefined && !token.roles.heads;
 
 export const isStream = (token: Tok): boolean => token.kind === "word" && token.roles.stream !== undefined;
-
-export const PREPOSITIONS: ReadonlySet<string> = new Set([
-  ..."for on to from at off with w of in by".split(" "),
-]);
 
 const FILLING = (token: Tok): boolean =>
   token.kind === "mark" ||
@@ -89,26 +87,12 @@ function isUnlistedPriced(tokens: readonly Tok[]): boolean {
     at += 1;
   const isNoun = at > first && at - first <= UNLISTED_WORDS_MAX && tokens[at - 1]!.unknown === true;
   if (!isNoun) return false;
-  if (PRICE_LINKS.has(tokens[at]?.text ?? "")) at += 1;
+  if (BEFORE_PRICE.has(tokens[at]?.text ?? "")) at += 1;
   return tokens[at]?.kind === "amount";
 }
 
-const BEFORE_NOUN = new Set(["a", "an", "the", "my", "some", "i", "we", "also"]);
-const PRICE_LINKS = new Set(["for", "at", "@", "by", "to"]);
-
 const isBeforeNoun = ({ kind, text, roles }: Tok): boolean =>
-  kind === "word" && (BEFORE_NOUN.has(text) || roles.heads !== undefined);
-
-const FEES = new Set([
-  "fee",
-  "fees",
-  "listing fee",
-  "listing fees",
-  "selling fee",
-  "selling fees",
-  "sale fee",
-  "sale fees",
-]);
+  kind === "word" && (BEFORE_UNLISTED.has(text) || roles.heads !== undefined);
 
 function addToShape(shape: Shape, token: Tok, next: Tok | undefined): void {
   if (shape.filling && !FILLING(token)) shape.filling = false;

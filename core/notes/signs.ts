@@ -1,8 +1,8 @@
 import type { Tok } from "./clause.ts";
 import { ownSignsOf } from "./own-signs.ts";
 import { BITS, HINTS, Signs } from "./sign-bits.ts";
+import { LOANWARD } from "./words/links.ts";
 
-const LOANWARD = new Set(["to", "toward", "towards", "on", "onto", "into", "at"]);
 /** How many tokens before the loan may stand between it and its "to". */
 const LOANWARD_REACH = 5;
 

@@ -1,7 +1,8 @@
 import type { Tok } from "./clause.ts";
 import { DEAL_WORDS, NOBODY, TAKES_IN } from "./words/deals.ts";
 import { ARTICLES } from "./words/filler.ts";
-import { HOUSEHOLD, isOwner } from "./words/people.ts";
+import { BEFORE_SOMEBODY, PLACING } from "./words/names.ts";
+import { HOUSEHOLD, isOwner, PAYING } from "./words/people.ts";
 
 /** Who is named in a deal, and whether they are the one who acts. */
 export interface Who {
@@ -13,26 +14,6 @@ export interface Who {
   /** A verb of taking in follows the name: they took it in for the shop. */
   takesIn: boolean;
 }
-
-const BEFORE_NAME = new Set([
-  "with",
-  "w",
-  "to",
-  "from",
-  "give",
-  "gave",
-  "giving",
-  "for",
-  "traded",
-  "swapped",
-]);
-/** Verbs of those who pay, or do not: before them a name stands at the start. */
-const PAYING = new Set(
-  "paid pays came stopped gave gives sent sends brought dropped never finally still settled squared owes stiffed skipped wont cant didnt gets".split(
-    " ",
-  ),
-);
-const PLACING = new Set(["with", "in", "from", "on", "at"]);
 
 /** A person, or a word from no list where only a person can stand. */
 export function isSomebody(tokens: readonly Tok[], at: number): boolean {
@@ -50,7 +31,7 @@ const isNameWord = (token: Tok | undefined): boolean =>
 const isUnlisted = (tokens: readonly Tok[], at: number): boolean => {
   const before = tokens[at - 1]?.text ?? "";
   if (isNameWord(tokens[at]) && at === 0 && PAYING.has(tokens[1]?.text ?? "")) return true;
-  return isNameWord(tokens[at]) && (BEFORE_NAME.has(before) || HOUSEHOLD.has(before));
+  return isNameWord(tokens[at]) && (BEFORE_SOMEBODY.has(before) || HOUSEHOLD.has(before));
 };
 
 /** "lady with the truck", "guy from church": what tells somebody who is nobody by one word. */

@@ -1,14 +1,5 @@
 import { type Tok, textOf } from "./clause.ts";
-
-/** Words by which a note takes back what it has just said: nobody can say how much of it. */
-const TAKEN_BACK =
-  /^(?:(?:no )?i mean|i meant|scratch that|strike that|wait no|no wait|make that|correction)\b/;
-const OPENS_TAKEN_BACK = new Set(["no", "i", "scratch", "strike", "wait", "make", "correction"]);
-/** "bought lamp 12 actually it mightve been 15" */
-const DOUBTED = new Set([
-  ...["mightve", "mightve been", "might have been", "may have been"],
-  ...["couldve been", "could have been", "or was it"],
-]);
+import { DOUBTED, JOKES, OPENS_TAKEN_BACK, TAKEN_BACK } from "./words/doubts.ts";
 
 /** The first word of a phrase. */
 function opening(text: string): string {
@@ -35,9 +26,6 @@ export function takesItselfBack(tokens: readonly Tok[]): boolean {
   }
   return false;
 }
-
-/** Words by which a note takes back everything. */
-const JOKES = new Set(["jk", "j/k", "kidding", "just kidding", "joking", "just joking", "psych"]);
 
 /** "sold desk 90, just kidding": nothing of it happened. */
 export function isJoke(tokens: readonly Tok[]): boolean {

@@ -1,3 +1,4 @@
+import { GLUED } from "./words/units.ts";
 /** A word, a number as typed, or a mark, with where it stood in the line. */
 export interface Word {
   kind: "letters" | "digits" | "mark";
@@ -25,10 +26,6 @@ function normalize(text: string): string {
   // Plain ASCII, nearly always, needs no taking apart of accents.
   return /^[a-z]*$/.test(lower) ? lower : lower.normalize("NFD").replace(/\p{M}/gu, "");
 }
-
-/** Letters that belong to the number before them; any others are a word of their own ("3chairs", "40cash"). */
-const GLUED =
-  /^(?:k|h|hr|hrs|hour|hours|m|min|mins|minute|minutes|mi|mile|miles|rt|am|pm|a|p|st|nd|rd|th|ft|in|inch|s|x|usd|bucks?|bux)$/i;
 
 function matchAt(pattern: RegExp, line: string, at: number): string | null {
   pattern.lastIndex = at;

@@ -6,7 +6,9 @@ import type { Mention, Reading } from "./reading.ts";
 import { sharedOver } from "./shared.ts";
 import type { Sign } from "./sign-bits.ts";
 import { HINTS } from "./sign-bits.ts";
+import { CONDITIONS } from "./words/doubts.ts";
 import { isEveryday } from "./words/everyday.ts";
+import { BEFORE_TOPIC } from "./words/links.ts";
 
 /**
  * The readings of a line's clauses, given what each takes from the others: shared days and sources, "it", pieces
@@ -68,8 +70,6 @@ function saysNothing({ kind, text, roles, unknown }: Tok): boolean {
   if (roles.heads?.some((head) => !head.light && head.tail.length === 0)) return false;
   return !unknown || isEveryday(text);
 }
-
-const BEFORE_TOPIC = new Set(["for", "on", "the", "my"]);
 
 /** "hutch: sanding 1h, paint 12": every clause behind the colon is about the hutch. */
 function withTopic(drafts: readonly Draft[]): readonly Draft[] {
@@ -143,8 +143,6 @@ function isSupposition({ trouble, clause }: Draft): boolean {
   const first = clause.tokens.find((token) => token.kind !== "mark" && !isFiller(token));
   return trouble?.kind === "intention" && CONDITIONS.has(first?.text ?? "");
 }
-
-const CONDITIONS: ReadonlySet<string> = new Set(["once", "if", "unless", "as soon as", "in case"]);
 
 /** "took 40 deposit on dresser, balance 150 on pickup": a balance of no loan. */
 function isBalanceOfSale({ kind, clause }: Draft, before: Draft | undefined): boolean {

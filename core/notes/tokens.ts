@@ -2,7 +2,6 @@ import type { Entry, Found, Lexicon } from "./lexicon.ts";
 import { longestFrom } from "./lexicon.ts";
 import type { DaySaid } from "./quantities/days.ts";
 import { dayAt } from "./quantities/days.ts";
-import { HOURS } from "./quantities/measures.ts";
 import { numericAt } from "./quantities/quantities.ts";
 import { smallNumberAt } from "./quantities/spelled.ts";
 import { DAY_STARTERS, NUMBER_STARTERS, STARTERS } from "./quantities/starters.ts";
@@ -11,6 +10,7 @@ import type { Word } from "./text.ts";
 import type { Part, Token } from "./token.ts";
 import { NO_ROLES, partToken, wordToken } from "./token.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
+import { AFTER_DAYS, HOURS, NUMBER_WORDS } from "./words/units.ts";
 
 export interface Lexer<Head> {
   lexicon: Lexicon<Head>;
@@ -203,8 +203,6 @@ function phraseToken<Head>(norms: readonly string[], at: number, found: Found<He
   return wordToken("word", found.phrase, at, at + found.words, found.roles);
 }
 
-const NUMBER_WORDS = new Set(["no", "number", "num", "nbr"]);
-
 /** "no. 12", "number 12", "num 12": the bot's own numbers in words. */
 function pieceNumberAt(norms: readonly string[], at: number): Part | null {
   const word = norms[at]!;
@@ -238,7 +236,6 @@ function timedAt<Head>(word: Word, norms: readonly string[], at: number, lexer: 
 
 /** The first letters of "st", "nd", "rd" and "th". */
 const ORDINAL_LETTERS = "snrt";
-const AFTER_DAYS = new Set(["of", "day", "days", "week", "weeks", "wk", "wks", "month", "months"]);
 
 /** Digits are a day only with a slash, a dash or an ordinal's letters in them ("3rd"), or before "days ago". */
 function couldBeDay(norms: readonly string[], at: number): boolean {

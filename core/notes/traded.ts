@@ -3,16 +3,8 @@ import type { Tok } from "./clause.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { centsOfToken } from "./slots/money.ts";
 import type { Taken } from "./taken.ts";
+import { FROM_THEM, FROM_US, PAID, PARTING, RECEIVED, WORTH } from "./words/trading.ts";
 
-/** Words between what is given and what is got. */
-const PARTING = new Set(["for", "4", "into", "got", "in", "toward", "towards", "gave"]);
-/** Words behind which an amount is what the given piece is worth, and behind which it came to us or was paid by us. */
-const WORTH = new Set(["worth", "valued", "value", "call", "calling"]);
-const RECEIVED = new Set(["got", "received", "back"]);
-const PAID = new Set(["paid", "pay"]);
-/** Who gave it, or to whom it was given. */
-const FROM_US = new Set(["i", "we", "my", "him", "her", "them"]);
-const FROM_THEM = new Set(["he", "she", "they", "me", "us"]);
 const TAKING = 4;
 
 interface Cash {

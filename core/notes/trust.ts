@@ -4,7 +4,9 @@ import type { Kind } from "./reading.ts";
 import { isTurned } from "./roles.ts";
 import { NO_ROLES } from "./token.ts";
 import { MONTHS } from "./words/calendar.ts";
+import { BECAUSE, NEAR_AMOUNT, PLANS, WISHES } from "./words/doubts.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
+import { MONTHS_ALONE } from "./words/times.ts";
 
 /*
  * What is enough to record, what is asked, and what is unclear. In this order, so that of two reasons the
@@ -34,12 +36,6 @@ const MIXES: ReadonlySet<Kind> = new Set([
   "drive",
   "undo",
 ]);
-
-const MONTHS_ALONE = new Set(
-  "jan feb mar apr jun jul aug sep sept oct nov dec january february april june july august september october november december".split(
-    " ",
-  ),
-);
 
 /** Rule 1. */
 export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
@@ -73,17 +69,10 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
 
 /** Kinds that say how it is to be: a wish is as good as a fact. */
 const SETTINGS: ReadonlySet<Kind> = new Set(["goal", "taxrate", "nudge", "terms"]);
-const WISHES = new Set([
-  ...["want to", "wanna", "want", "would like", "id like", "would", "need to", "have to"],
-  ...["lets", "let me", "going to", "gonna", "will", "ill", "should", "plan", "planning to", "trying to"],
-]);
-
-const PLANS =
-  /^(?:needs?|needs to|need to|gonna|going to|want to|will|ill|planning to|plan|plans|hope to|hoping)$/;
 
 /** "bought desk 40 needs paint": what is to become of it takes nothing from the purchase, or from its being done. */
 function isPlanForIt(tokens: readonly Tok[], at: number, said: "amount" | "word"): boolean {
-  if (!PLANS.test(tokens[at]!.text)) return false;
+  if (!PLANS.has(tokens[at]!.text)) return false;
   const before = tokens.slice(0, at);
   return (
     before.some((token) => token.kind === "piece") &&
@@ -112,9 +101,6 @@ function isPriceAfter({ tokens }: Clause, token: Tok): boolean {
   const at = tokens.indexOf(token);
   return tokens[at + 1]?.text === "for" && tokens[at + 2]?.kind === "amount";
 }
-
-const NEAR_AMOUNT =
-  /^(?:about|around|roughly|approximately|approx|like about|less than|more than|at least|at most|up to|close to|something like|(?:a (?:little|bit|hair) |just )?(?:under|over)|a little (?:more|less) than|(?:just )?shy of|(?:nor|sou)th of|between|upwards of)$/;
 
 /** Rules 3 to 6. */
 export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
@@ -192,8 +178,6 @@ function isDescription({ tokens }: Clause, token: Tok): boolean {
   const piece = tokens.findIndex((other) => other.kind === "piece");
   return !joined && piece >= 0 && piece < price && price < at;
 }
-
-const BECAUSE = new Set(["because", "cause", "cuz", "bc", "since"]);
 
 /** "refunded 25 on bookshelf cause the leg wobbles" */
 function isReason({ tokens }: Clause, token: Tok): boolean {

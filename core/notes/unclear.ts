@@ -1,5 +1,6 @@
 import type { Trouble } from "./grammar.ts";
 import type { ReadingOf } from "./reading.ts";
+import { BOT_WORDS } from "./words/bot.ts";
 
 /** What an unclear note says for itself: one sentence a person can act on. */
 const WHY: Readonly<Record<Trouble["kind"], string>> = {
@@ -55,21 +56,6 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
 export function whyOf(trouble: Trouble): string {
   return WHY[trouble.kind];
 }
-
-/** Words to the bot itself; the conversation takes them when they are the whole message. */
-const BOT_WORDS: ReadonlySet<string> = new Set([
-  "start",
-  "export",
-  "backup",
-  "invite",
-  "members",
-  "settings",
-  "setup",
-  "restore",
-  "stop",
-  "about",
-  "status",
-]);
 
 export function isBotWord(norms: readonly string[]): boolean {
   // A word and a mark or two: anything longer is no command.

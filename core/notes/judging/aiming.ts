@@ -4,11 +4,8 @@ import type { Trouble } from "../grammar.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { ReadingFields } from "../reading.ts";
 import { centsOfToken } from "../slots/money.ts";
+import { AIM_MONTH, AIM_PIECES, AIM_YEAR } from "../words/aims.ts";
 
-const PIECES = /^(?:pieces?|flips?|items?|sales|things|furniture|pieces of furniture|pcs|projects|sold)$/;
-const MONTH = /^(?:month|monthly|mo|months|this month|per month|a month|each month|every month|mth)$/;
-const YEAR =
-  /^(?:year|yearly|yr|annual|annually|this year|per year|a year|each year|the year|every year|years)$/;
 /** Below this a goal without "$" could as well be pieces. */
 const PLAIN_MONEY_CENTS_MIN = 20_000;
 
@@ -17,8 +14,8 @@ function periodOf(clause: Clause): "month" | "year" | undefined {
   for (const token of clause.tokens) {
     const word = token.text.split(" ").at(-1)!;
     if (token.kind === "span" && (token.days === 30 || /year/.test(token.text))) per = "month";
-    else if (token.kind === "word" && (MONTH.test(token.text) || MONTH.test(word))) per = "month";
-    else if (token.kind === "word" && (YEAR.test(token.text) || YEAR.test(word))) per = "year";
+    else if (token.kind === "word" && (AIM_MONTH.has(token.text) || AIM_MONTH.has(word))) per = "month";
+    else if (token.kind === "word" && (AIM_YEAR.has(token.text) || AIM_YEAR.has(word))) per = "year";
     else continue;
     claim(token);
   }
@@ -38,7 +35,7 @@ export function judgeGoal(fields: ReadingFields["goal"], clause: Clause): Troubl
   const [amount, second] = freeTokens(clause, "amount");
   if (!amount || second) return { kind: amount ? "twoNumbers" : "goalUnsaid" };
   claim(amount);
-  const pieces = clause.tokens.find((token) => token.kind === "word" && PIECES.test(token.text));
+  const pieces = clause.tokens.find((token) => token.kind === "word" && AIM_PIECES.has(token.text));
   if (pieces && !amount.amount?.money) return piecesGoal(fields, wholeOf(amount.amount?.exact ?? null));
   const found = centsOfToken(amount);
   if ("trouble" in found) return found.trouble;

@@ -2,6 +2,7 @@ import type { Clause } from "../clause.ts";
 import { placeBefore } from "../clause.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention, ReadingFields } from "../reading.ts";
+import { BEHIND_REMAINDER, BESIDE_REST, REMAINDERS, RESTS } from "../words/money.ts";
 
 /** "desk free today" may be given away; "free desk", or one that came from somewhere, was got. */
 export function isFreeForOthers({ tokens, head }: Clause): boolean {
@@ -44,19 +45,14 @@ export function isMoneyFound({ pieces }: { pieces?: Mention[] }, { head, signs }
   return isLucky && pieces === undefined && !signs.has("pronoun");
 }
 
-const RESTS = new Set(["final", "remaining", "remainder", "balance", "other", "rest"]);
-const REMAINDERS = new Set(["rest", "remainder", "remaining", "balance"]);
-const LEADS_TO = new Set(["of", "on", "for", "from"]);
-const LINKS = new Set(["the", "a", "of", "was", "is", ":"]);
-
 /** "the remaining 110 for the dresser", "paid in full 190": money for a piece that was settled before. */
 export function isRestOfPrice({ tokens }: Clause): boolean {
   return tokens.some(({ text, kind }, at) => {
     if (text === "full") return tokens[at - 1]?.text === "in";
     // "mike paid the rest of #5 75"
-    if (REMAINDERS.has(text) && LEADS_TO.has(tokens[at + 1]?.text ?? "")) return true;
+    if (REMAINDERS.has(text) && BEHIND_REMAINDER.has(tokens[at + 1]?.text ?? "")) return true;
     if (kind !== "amount") return false;
-    const before = placeBefore(tokens, at - 1, LINKS);
+    const before = placeBefore(tokens, at - 1, BESIDE_REST);
     return before >= 0 && RESTS.has(tokens[before]!.text);
   });
 }

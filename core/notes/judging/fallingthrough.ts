@@ -3,10 +3,7 @@ import { claim, freeTokens } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { centsOfToken } from "../slots/money.ts";
-
-const GIVEN_BACK =
-  /^(?:refunded|refund|refunding|gave back|gave|returned|returning|sent back|sent|paid back|gave (?:him|her|them) back)$/;
-const KEPT = /^(?:kept|keeping|keep)$/;
+import { GIVEN_BACK, KEPT } from "../words/verbs.ts";
 
 /** The last of the words before `token` that says what became of the deposit. */
 function fate(clause: Clause, pattern: RegExp): boolean {

@@ -3,9 +3,7 @@ import { claim, claimWords, freeTokens, says } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import { comingDay, daysUntil } from "../quantities/days.ts";
 import type { ReadingFields } from "../reading.ts";
-
-const OFF =
-  /^(?:off|stop .*|no more .*|no nudges|mute|mute nudges|turn off.*|never|disable|pause|pause .*|quit|dont|anymore)$/;
+import { NUDGES_OFF } from "../words/verbs.ts";
 
 /** Longer than a year is no snooze: "nudge off" says that. */
 const SNOOZE_DAYS_MAX = 366;
@@ -43,8 +41,8 @@ export function judgeNudge(fields: ReadingFields["nudge"], clause: Clause): Trou
     return null;
   }
   if (freeTokens(clause, "amount").length > 0) return { kind: "clockUnsaid" };
-  if (says(clause, OFF)) {
-    claimWords(clause, OFF);
+  if (says(clause, NUDGES_OFF)) {
+    claimWords(clause, NUDGES_OFF);
     fields.off = true;
     return null;
   }

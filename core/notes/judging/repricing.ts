@@ -3,11 +3,7 @@ import { claim, freeTokens, says } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { centsOfToken, pieceCount } from "../slots/money.ts";
-
-const RAISES = /^(?:raised?|upped|bumped(?: up)?|increased|marked up)$/;
-/** The words themselves say that the number is the new price. */
-const SETS_PRICE =
-  /^(?:now|is now|are now|price is now|now only|now at|changed?|changed price|changed the price|new price|price change|set price|repriced?)$/;
+import { RAISES, SETS_PRICE } from "../words/verbs.ts";
 
 function before(clause: Clause, token: Tok, back = 1): string {
   let at = clause.tokens.indexOf(token) - 1;
@@ -74,7 +70,7 @@ export function judgePrice(fields: ReadingFields["reprice"], clause: Clause): Tr
     return null;
   }
   const sets =
-    /^(?:to|down to|up to|at|now|is now|are now|now at|=)$/.test(preposition) || SETS_PRICE.test(head);
+    /^(?:to|down to|up to|at|now|is now|are now|now at|=)$/.test(preposition) || SETS_PRICE.has(head);
   if (!sets) return { kind: raises ? "raiseBy" : "cutOrPrice" };
   return setPrice(fields, clause, token, found.cents);
 }

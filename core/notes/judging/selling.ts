@@ -3,9 +3,8 @@ import { saysOneOf } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { METHODS } from "../words/methods.ts";
+import { HOLDS } from "../words/verbs.ts";
 import { couldBeCountAlone, isRestOfPrice } from "./buying.ts";
-
-const HOLDS = new Set(["hold", "to hold", "holding", "to holding"]);
 
 /** "guy sold me a desk for 40" is a purchase told backwards: asked, never guessed. */
 export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Trouble | null {

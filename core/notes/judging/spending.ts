@@ -2,8 +2,11 @@ import type { Clause } from "../clause.ts";
 import { says, saysOneOf } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
-import { HELPERS } from "../words/people.ts";
+import { IS, PLUS } from "../words/links.ts";
+import { MONEY_BACK } from "../words/money.ts";
+import { HELPERS, SELLING_HANDS } from "../words/people.ts";
 import { SUPPLY_VERBS } from "../words/supplies.ts";
+import { HELPING } from "../words/verbs.ts";
 
 /** Words that are work as much as supplies, right before a piece: "paint dresser 20" could be minutes. */
 function isWorkOnPiece({ tokens, head, signs }: Clause): boolean {
@@ -32,17 +35,12 @@ function isPaidForPiece(clause: Clause): boolean {
   return !says(clause, HELPING) && tokens.some((token) => HELPERS.has(token.text));
 }
 
-const HELPING =
-  /^(?:help|helping|move|moving|haul|hauling|load|loading|work|lifting|deliver|delivery|carry|carrying)\b/;
-
-const SELLING_HANDS = /^(?:neighbou?r|guys?|dude|him|her|them|boy|girl)$/;
-
 /** "paid neighbor 40" may have bought something; kin and friends are paid for a hand. */
 function isPaidForNothingSaid(clause: Clause): boolean {
   return (
     !says(clause, HELPING) &&
     !clause.signs.has("labor") &&
-    clause.tokens.every(({ text }) => !HELPERS.has(text) || SELLING_HANDS.test(text))
+    clause.tokens.every(({ text }) => !HELPERS.has(text) || SELLING_HANDS.has(text))
   );
 }
 
@@ -58,11 +56,6 @@ function isPriceOfOne({ tokens }: Clause): boolean {
   });
 }
 
-const MONEY_BACK = new Set([
-  ...["returned", "returning", "refund", "refunded", "rebate", "cashback"],
-  ...["store credit", "took back"],
-]);
-
 /** "returned the sander got 59 back", "rebate 15 on paint": money that came back was not spent. */
 function isMoneyBack({ tokens }: Clause): boolean {
   return tokens.some(
@@ -70,13 +63,11 @@ function isMoneyBack({ tokens }: Clause): boolean {
   );
 }
 
-const JOINS = new Set(["and", "&", ",", "+"]);
-
 /** "lamp and paint 40": one amount for a piece and a supply. */
 function isBoughtTogether({ tokens, signs }: Clause): boolean {
   if (!signs.has("piece")) return false;
   return tokens.some((token, at) => {
-    if (!JOINS.has(token.text)) return false;
+    if (!PLUS.has(token.text)) return false;
     const after = tokens.slice(at + 1, at + 4).find((next) => next.kind === "piece" || next.roles.supply);
     const before = tokens[at - 1];
     const isPair = (a: typeof token | undefined, b: typeof token | undefined) =>
@@ -84,8 +75,6 @@ function isBoughtTogether({ tokens, signs }: Clause): boolean {
     return isPair(before, after) || isPair(after, before);
   });
 }
-
-const IS = new Set(["is", "are", "costs"]);
 
 /** What spending on hands, "spent 18", and words that are also work come to. */
 export function judgeSpending(fields: ReadingFields["spend"], clause: Clause): Trouble | null {

@@ -1,13 +1,8 @@
 import type { Cursor, Part } from "../token.ts";
+import { HOURS, MILES, MINUTES, NO_MINUTES } from "../words/units.ts";
 import type { Amount, Exact } from "./amounts.ts";
 import { decimalText, times } from "./amounts.ts";
 import { numberAt, whole } from "./numbers.ts";
-
-export const HOURS = new Set(["h", "hr", "hrs", "hour", "hours", "hrz", "hourss"]);
-
-export const MINUTES = new Set(["min", "mins", "minute", "minutes", "minuts", "mns"]);
-
-export const MILES = new Set(["mi", "mile", "miles", "mis", "milse", "mils", "myles"]);
 
 export const QUARTERS: Readonly<Record<string, number>> = {
   half: 0.5,
@@ -28,13 +23,6 @@ export function gluedDuration(word: string): number | null {
   const minutes = /^(\d{1,3})(?:m|min|mins|minute|minutes)$/.exec(word);
   return minutes ? Number(minutes[1]) : null;
 }
-
-/** After a number behind hours: it is no number of minutes. */
-const NO_MINUTES = new Set(
-  "for bucks dollars cash card check each min mins minute minutes minuts miles mile percent hundred".split(
-    " ",
-  ),
-);
 
 /** "an hour and 15", "1 hr 10 priming": minutes, where no word of money follows; null where it may be anything else. */
 function bareMinutes(exact: Exact | null, next: string | undefined, isLinked: boolean): number | null {
@@ -201,5 +189,3 @@ export function clockAt({ norms, at }: Cursor): Part | null {
   const leading = !half && word.startsWith("0") ? word.padStart(5, "0") : text;
   return { kind: "clock", at: leading, words };
 }
-
-export const CLOCK_WORDS = new Set(["am", "pm", "a", "p", "oclock"]);

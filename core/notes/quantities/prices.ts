@@ -1,5 +1,7 @@
 import type { Cursor, Part } from "../token.ts";
+import { ACCORDING_TO } from "../words/money.ts";
 import { CENT_WORDS, CURRENCY_WORDS, EACH_WORDS } from "../words/numbers.ts";
+import { PERIODS } from "../words/units.ts";
 import type { Amount } from "./amounts.ts";
 import { plus, times } from "./amounts.ts";
 import { numberAt, whole } from "./numbers.ts";
@@ -42,19 +44,6 @@ function withoutEmptyFlaw(amount: Amount): Amount {
   const { flaw, ...rest } = amount;
   return flaw ? amount : rest;
 }
-
-/** "1.1k per month" is the price of no piece. */
-const PERIODS: ReadonlySet<string> = new Set(["day", "week", "wk", "month", "mo", "mth", "year", "yr"]);
-
-/** "balance is 9,871.14 per statement" is no price of each. */
-const ACCORDING_TO: ReadonlySet<string> = new Set([
-  "statement",
-  "lender",
-  "servicer",
-  "bank",
-  "receipt",
-  "the",
-]);
 
 function eachAfter(norms: readonly string[], at: number): number {
   const word = norms[at] ?? "";

@@ -1,16 +1,13 @@
 import type { Cursor, Part } from "../token.ts";
 import { CENT_WORDS, CURRENCY_WORDS, EACH_WORDS, FOREIGN_WORDS, SCALES } from "../words/numbers.ts";
+import { CLOCK_WORDS, GRAINS, HOURS, MILES, MINUTES, PERCENT, YEARS } from "../words/units.ts";
 import type { Amount } from "./amounts.ts";
 import { decimalText, exactOf } from "./amounts.ts";
 import {
-  CLOCK_WORDS,
   clockAt,
   durationAfter,
   gluedDuration,
-  HOURS,
-  MILES,
   MILES_GLUED,
-  MINUTES,
   milesAfter,
   milesOf,
   minutesAfterHours,
@@ -20,8 +17,6 @@ import {
 import { joinedAmount, numberAt, PLAIN_DIGITS, plainAmount, scaledDigits } from "./numbers.ts";
 import { moneyAfter, vagueAmount } from "./prices.ts";
 import { SPOKEN_SECOND, spokenAt } from "./spoken.ts";
-
-const PERCENT = new Set(["%", "percent", "pct", "prcnt"]);
 
 function plainNumber(cursor: Cursor): Part | null {
   const { norms, at } = cursor;
@@ -91,47 +86,9 @@ export const SPAN_DAYS: Readonly<Record<string, number>> = {
   months: 30,
 };
 
-/** After a number: how fine or how much of a supply, never what it cost. */
-const GRAINS: ReadonlySet<string> = new Set([
-  "grit",
-  "gallon",
-  "gallons",
-  "gal",
-  "quart",
-  "quarts",
-  "qt",
-  "pint",
-  "pints",
-  "oz",
-  "ounce",
-  "ounces",
-  "inch",
-  "inches",
-  "ft",
-  "foot",
-  "feet",
-  "coat",
-  "coats",
-  "pack",
-  "pk",
-  "ct",
-  "yd",
-  "yds",
-  "yard",
-  "yards",
-  "lb",
-  "lbs",
-  "grits",
-]);
-
-/** After a number: a count of something that is neither money nor a day of the note. */
-const TIMES_NO_DAY: ReadonlySet<string> = new Set(["year", "years", "yr", "yrs"]);
-
-const AGES: ReadonlySet<string> = new Set(["year", "years", "yr", "yrs"]);
-
 /** "100 year old trunk" */
 const isAge = (norms: readonly string[], at: number): boolean =>
-  AGES.has(norms[at] ?? "") && norms[at + 1] === "old";
+  YEARS.has(norms[at] ?? "") && norms[at + 1] === "old";
 
 /** The words that may come right after a number and belong to it. */
 const AFTER_NUMBER: ReadonlySet<string> = new Set([
@@ -148,7 +105,7 @@ const AFTER_NUMBER: ReadonlySet<string> = new Set([
   ...EACH_WORDS,
   ...FOREIGN_WORDS,
   ...GRAINS,
-  ...TIMES_NO_DAY,
+  ...YEARS,
   "and",
   "&",
   "a",
@@ -183,8 +140,7 @@ function withUnit(number: { amount: Amount; words: number }, cursor: Cursor): Pa
     return { kind: "grain", words: number.words + 1 };
   if (!number.amount.money && isAge(norms, at + number.words))
     return { kind: "grain", words: number.words + 2 };
-  if (!number.amount.money && TIMES_NO_DAY.has(unit))
-    return { kind: "span", days: 0, words: number.words + 1 };
+  if (!number.amount.money && YEARS.has(unit)) return { kind: "span", days: 0, words: number.words + 1 };
   if (PERCENT.has(unit) && exact && !number.amount.factors)
     return { kind: "percent", percent: decimalText(exact), words: number.words + 1 };
   const days = SPAN_DAYS[unit];

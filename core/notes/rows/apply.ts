@@ -7,10 +7,10 @@ import { type AsideEffect, asides } from "./asides.ts";
 import { type DayEffect, days } from "./days.ts";
 import { type NumberEffect, numbers } from "./numbers.ts";
 import { type OwnerEffect, owners } from "./owners.ts";
-import { type Units, unitsOf } from "./pattern.ts";
 import type { Fired, Table } from "./table.ts";
 import type { Trace } from "./trace.ts";
 import { unfinished } from "./unfinished.ts";
+import { type Units, unitsOf } from "./units.ts";
 
 /** Every table in the order in which it runs over a line. */
 export const TABLES = { numbers, days, owners, unfinished, asides } as const;

@@ -1,5 +1,7 @@
 import type { Tok } from "../clause.ts";
-import { bitOf, couldStand, matchAt, type Pattern, patternOf, type Units, unitsOf } from "./pattern.ts";
+import { matchAt } from "./match.ts";
+import { type Pattern, patternOf } from "./pattern.ts";
+import { bitOf, couldStand, type Units, unitsOf } from "./units.ts";
 
 /** A row: the pattern, what it makes of the part in brackets, and the note that shows it. */
 export type Row<Effect extends string> = readonly [pattern: string, effect: Effect, note: string];

@@ -5,6 +5,8 @@ import type { Trouble } from "../grammar.ts";
 import { centsOfExact, wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
 import { HINTS } from "../sign-bits.ts";
+import { WHOSE } from "../words/links.ts";
+import { COUNTED_THINGS, LESS, PARTS_OF_IT, PAYS } from "../words/money.ts";
 import { CONTAINERS } from "../words/supplies.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
@@ -134,24 +136,9 @@ function isPriceOfGrain({ tokens }: Clause, at: number): boolean {
   return (link === "at" || link === "@") && tokens[at - 2]?.kind === "grain";
 }
 
-const PARTS_OF_IT = new Set([
-  "part",
-  "some",
-  "most",
-  "half",
-  "bit",
-  "portion",
-  "chunk",
-  "rest",
-  "third",
-  "quarter",
-]);
-
-const THE = new Set(["the", "her", "his", "their", "my", "that"]);
-
 /** "refunded part of the 90": how much of it? */
 function isPartOf({ tokens }: Clause, at: number): boolean {
-  const before = placeBefore(tokens, at - 1, THE);
+  const before = placeBefore(tokens, at - 1, WHOSE);
   const text = tokens[before]?.text ?? "";
   if (text === "half of") return true;
   return text === "of" && PARTS_OF_IT.has(tokens[before - 1]?.text ?? "");
@@ -200,26 +187,14 @@ function couldBeCount({ tokens, signs, head }: Clause, token: Tok, at: number): 
   return whole !== null && whole <= 12;
 }
 
-const PAYS = new Set(["paid", "pd", "got", "gave", "took", "spent"]);
-
-const OTHER_THINGS = new Set([
-  ..."times people guys buyers offers messages kids year years yr yrs old in inches inch feet ft foot".split(
-    " ",
-  ),
-  ..."drawer drawers door doors shelves legs percent degrees pounds lbs blocks away am pm oclock".split(" "),
-  ...["left", "change", "min away"],
-]);
-
 /** "sold desk 2 times": a number that counts something else. "40 in cash" is money. */
 function countsOtherThings({ tokens, signs }: Clause, token: Tok, at: number): boolean {
   const next = tokens[at + 1]?.text;
   if (next === undefined) return false;
   if (isDifference(tokens, at)) return true;
   if (token.amount?.money || next === "in" || (next === "left" && signs.has("loan"))) return false;
-  return OTHER_THINGS.has(next);
+  return COUNTED_THINGS.has(next);
 }
-
-const LESS = new Set(["less", "under", "over", "below", "above", "cheaper"]);
 
 /** "sold bench for 5 less", "10 off": how far from another price. */
 function isDifference(tokens: readonly Tok[], at: number): boolean {

@@ -1,18 +1,20 @@
 import type { Clause, Tok } from "../clause.ts";
 import { asSaid, claim, placeAfter, placeBefore } from "../clause.ts";
+import {
+  BEFORE_NAME,
+  ENDS_BEFORE_PIECE,
+  ENDS_SOURCE,
+  JOINS_NAME,
+  NO_LOAN_NAMES,
+  NO_NAMES,
+  PLACES_PIECE,
+  SUBJECTS,
+  WHENCE,
+  WHERE,
+  WHICH_STREAM,
+  WHOM,
+} from "../words/names.ts";
 import type { Fill } from "./filled.ts";
-
-const STOP_WORDS = new Set(
-  "for until till til thru through via by today fee fees minus each plus sold now because bc cuz and then".split(
-    " ",
-  ),
-);
-/** Whoever they are, another sentence begins: "sold desk 140 to mike he owes me 40". */
-const SUBJECTS = new Set(["he", "she", "they", "i", "we"]);
-/** Prepositions within a name, or at its end: "lady at the yellow house". */
-const JOINTS = new Set(["at", "on", "in", "with", "from", "to"]);
-const PLACES_PIECE = new Set(["with", "in", "by", "near"]);
-const ENDS_BEFORE_PIECE = new Set(["on", "at", "from", "to"]);
 
 /** Where a name after a preposition ends: before a number, a day, a way of paying, a mark or another verb. */
 function nameEnd(clause: Clause, start: number): number {
@@ -23,8 +25,8 @@ function nameEnd(clause: Clause, start: number): number {
     if (token.kind === "mark" || (token.kind !== "word" && token.kind !== "piece")) break;
     if (token.kind === "piece" && !isInName(clause, at)) break;
     if (token.roles.method && at > start) break;
-    if (STOP_WORDS.has(token.text)) break;
-    if (JOINTS.has(token.text) && isEndAfter(clause, at)) break;
+    if (ENDS_SOURCE.has(token.text)) break;
+    if (JOINS_NAME.has(token.text) && isEndAfter(clause, at)) break;
     if (token.roles.heads?.some((head) => !head.light) && at > start) break;
     if ((token.roles.hedge || token.roles.owed || SUBJECTS.has(token.text)) && at > start) break;
   }
@@ -43,15 +45,13 @@ function isEndAfter(clause: Clause, at: number): boolean {
   return (next.kind !== "word" && next.kind !== "piece") || next.roles.method !== undefined;
 }
 
-const ARTICLES = new Set(["the", "a", "an", "my", "our", "this", "that", "some"]);
-
 /** The place of the first token from `start` on that is no article. */
 export const afterArticles = (tokens: readonly Tok[], start: number): number =>
-  placeAfter(tokens, start, ARTICLES);
+  placeAfter(tokens, start, BEFORE_NAME);
 
 /** The place of the last token up to `end` that is no article; -1 where there is none. */
 export const beforeArticles = (tokens: readonly Tok[], end: number): number =>
-  placeBefore(tokens, end, ARTICLES);
+  placeBefore(tokens, end, BEFORE_NAME);
 
 const isSaidInPassing = ({ text, roles }: Tok): boolean =>
   roles.filler === true && !roles.place && !/^sales?$/.test(text);
@@ -62,8 +62,6 @@ function withoutAsides(name: readonly Tok[]): Tok[] {
   while (end > 1 && isSaidInPassing(name[end - 1]!)) end -= 1;
   return name.slice(0, end);
 }
-
-const NO_NAMES = new Set("sale free parts now today asking full half cheap double less more".split(" "));
 
 function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | null {
   const { tokens } = clause;
@@ -116,11 +114,6 @@ function knownPlace(clause: Clause): string | null {
   return token.roles.place!;
 }
 
-const WHENCE = new Set(["from", "at", "off", "off of", "outta", "out of"]);
-const WHOM = new Set(["to", "for", "from"]);
-const WHERE = new Set(["on", "in", "at"]);
-const WHICH_STREAM = new Set(["from", "for"]);
-
 export const source: Fill = (clause) => {
   const name = nameAfter(clause, WHENCE) ?? knownPlace(clause);
   return name ? { value: name } : null;
@@ -147,7 +140,7 @@ export const method: Fill = (clause) => {
       said.push(token.roles.method);
     } else if (token.text === "via" || token.text === "by") {
       const next = tokens[at + 1];
-      if (!next || next.claimed || next.kind !== "word" || next.roles.method || ARTICLES.has(next.text))
+      if (!next || next.claimed || next.kind !== "word" || next.roles.method || BEFORE_NAME.has(next.text))
         return;
       // "by … card": what stands between is not understood.
       if (next.text.includes(" ") || tokens[at + 2]?.roles.method) return;
@@ -160,21 +153,6 @@ export const method: Fill = (clause) => {
   if (!first) return null;
   return others.some((other) => other !== first) ? null : { value: first };
 };
-
-/** Words around a loan that name none. */
-const NO_LOAN_NAMES = new Set([
-  ..."new the my our a an to on toward towards for of at balance payment payments rate extra is now".split(
-    " ",
-  ),
-  ..."this that all old from into in and principal interest owe owed still left pay paid made make".split(
-    " ",
-  ),
-  ..."sent send put add added opened open statement says uses use using has with remaining current".split(
-    " ",
-  ),
-  ..."got took out another split over across big only one called named".split(" "),
-  "took out",
-]);
 
 const LOAN = /(?:^| )loans?(?: |$)/;
 

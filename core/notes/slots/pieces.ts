@@ -2,6 +2,7 @@ import type { Clause, Tok } from "../clause.ts";
 import { claim, freeTokens, isMark } from "../clause.ts";
 import { unlistedMention } from "../mentions.ts";
 import { MONTHS } from "../words/calendar.ts";
+import { PLAIN_NOUNS, PURPOSES, SEVERAL, THEM, WITH_PARTS } from "../words/pieces.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
 import { afterArticles, beforeArticles } from "./names.ts";
@@ -25,16 +26,12 @@ export const pieces: Fill = (clause) => {
   );
   if (pronoun) {
     claim(pronoun);
-    return { value: [], follows: true, ...(SEVERAL.test(pronoun.text) ? { several: true } : {}) };
+    return { value: [], follows: true, ...(SEVERAL.has(pronoun.text) ? { several: true } : {}) };
   }
   const found = unlisted(clause, true);
   clause.unlisted = found;
   return found.length > 0 ? { value: found } : null;
 };
-
-const SEVERAL = /^(?:them|those|these|em|both of them)$/;
-
-const THEM = new Set(["it", "them", "those", "these"]);
 
 /** Pieces of other kinds of note that only help to place it: none is made up from unknown words. */
 export const knownPieces: Fill = (clause) => {
@@ -54,16 +51,6 @@ export const knownPieces: Fill = (clause) => {
   return { value: [], follows: true };
 };
 
-/** What money and miles go to beside pieces: no piece is looked for behind these. */
-const PURPOSES = new Set(
-  (
-    "house home kitchen bathroom bedroom living room garage basement attic yard porch barn workshop " +
-    "trip trips delivery deliveries pickup pickups drive haul hauling move moving weekend week month year day " +
-    "work job jobs project projects business booth stall market truck van car trailer stock inventory practice " +
-    "everyone everything everybody all fun lunch dinner breakfast coffee gas parking supplies tools stuff things " +
-    "listing listings ad ads photos pictures storage clean cleaning cleanup later now today tomorrow tax taxes"
-  ).split(" "),
-);
 const FOR_WORDS_MAX = 2;
 
 /** "paint 12 for the whatnot": a noun nobody listed behind "for" is a piece too, or is asked about. */
@@ -96,13 +83,6 @@ function isPronounHere(clause: Clause, token: Tok): boolean {
   const next = clause.tokens[clause.tokens.indexOf(token) + 1];
   return next?.kind !== "word" || (!next.unknown && !next.roles.trait && !next.roles.opinion);
 }
-
-/** Pieces whose names do not describe another one, as those of "vanity dresser" and "bar table" may. */
-const PLAIN_NOUNS = new Set(
-  "dresser nightstand armoire bookcase bookshelf couch sofa loveseat recliner ottoman sideboard credenza".split(
-    " ",
-  ),
-);
 
 /** "vanity dresser": one piece by two names, or two? */
 function areSideBySide(tokens: readonly Tok[]): boolean {
@@ -195,7 +175,6 @@ function joinedBefore({ tokens, head }: Clause, and: number): Tok[] | null {
   return fits ? tokens.slice(start, and) : null;
 }
 
-const WITH_PARTS = new Set(["mirror", "hutch", "headboard", "footboard", "shelf"]);
 const isWith = (token: Tok | undefined): boolean => token?.text === "with" || token?.text === "w";
 
 /** "dresser with mirror" is one piece; "shelves for hutch" are no hutch. */

@@ -3,6 +3,8 @@ import { asMeant, asSaid, claim, freeTokens } from "../clause.ts";
 import type { Exact } from "../quantities/amounts.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Category } from "../reading.ts";
+import { SPENT_ON } from "../words/links.ts";
+import { SAYS_MONEY, UNCOUNTED } from "../words/money.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { isContainer } from "./money.ts";
 import { afterArticles } from "./names.ts";
@@ -65,9 +67,6 @@ function countedSupply(clause: Clause, first: number): void {
   if (other.each && other.amount?.exact) multiply(other, count);
 }
 
-/** Verbs that say money: the number beside them is an amount. */
-const SAYS_MONEY = /^(?:spent|spend|spending|paid|pd|payed|cost|blew|charged)/;
-
 /** "4 casters", "got 2 brushes": so many of them; "20 supplies" and "18 tolls" are amounts. */
 function isCountOfThem({ tokens, head }: Clause, first: number): boolean {
   const { text, roles } = tokens[first]!;
@@ -76,9 +75,6 @@ function isCountOfThem({ tokens, head }: Clause, first: number): boolean {
 }
 
 const COUNTABLE: ReadonlySet<string> = new Set(["materials", "tools"]);
-const UNCOUNTED: ReadonlySet<string> = new Set(
-  "supplies tools materials mineral_spirits mineral spirits chemicals odds and ends finishes".split(" "),
-);
 
 /** "drawer pulls 6 at 3.50" is six of them; "knobs 6 for 15" is fifteen for all. */
 function countedAfter(clause: Clause, last: number): void {
@@ -108,8 +104,6 @@ function multiply(token: Tok, count: number): void {
 
 const isPlain = (token: Tok | undefined): boolean =>
   token?.kind === "word" && token.roles.plain === true && !token.roles.filler && !token.roles.heads;
-
-const SPENT_ON = new Set(["on", "for", "in"]);
 
 /** "spent 15 on lunch": what is said after "on" or "for". */
 function whatAfterOn(clause: Clause): Filled {

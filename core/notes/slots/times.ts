@@ -4,13 +4,10 @@ import { claim, firstFree } from "../clause.ts";
 import { comingDay } from "../quantities/days.ts";
 import { LABOR_NAMES } from "../words/labors.ts";
 import { EACH_WORDS } from "../words/numbers.ts";
+import { PICKUP, UNTIL } from "../words/times.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
 import { pieceCount } from "./money.ts";
-
-const UNTIL = /^(?:until|till|til|thru|through|by|before)$/;
-
-const PICKUP = /^(?:pickup|pick up|picking up|coming|collecting|picks up)$/;
 
 export const until: Fill = (clause) => {
   const { tokens } = clause;
@@ -18,7 +15,7 @@ export const until: Fill = (clause) => {
     const next = tokens[index + 1];
     return (
       token.kind === "word" &&
-      UNTIL.test(token.text) &&
+      UNTIL.has(token.text) &&
       next !== undefined &&
       (next.kind === "day" ||
         next.kind === "clock" ||
@@ -51,7 +48,7 @@ function span(clause: Clause): Filled {
 /** "pickup sat" */
 function pickupDay(clause: Clause): Filled {
   const at = clause.tokens.findIndex(
-    (token, index) => PICKUP.test(token.text) && clause.tokens[index + 1]?.kind === "day",
+    (token, index) => PICKUP.has(token.text) && clause.tokens[index + 1]?.kind === "day",
   );
   if (at < 0) return null;
   const token = clause.tokens[at + 1]!;

@@ -3,14 +3,9 @@ import { claim, freeTokens } from "../clause.ts";
 import { COUNT_WORDS, unlistedMention } from "../mentions.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
+import { NO_NOUN_AFTER, NO_NOUNS } from "../words/names.ts";
+import { SOMEBODY_DID } from "../words/verbs.ts";
 import { beforeArticles } from "./names.ts";
-
-const NO_NOUNS = new Set([
-  ..."piece pieces pc pcs set lot bunch group dozen x something anything everything stuff someone".split(" "),
-  ..."principal interest payment money day night morning week yesterday trip deposit loan money dollars bucks wow what who how why when where".split(
-    " ",
-  ),
-]);
 
 export function isUnlistedNoun(token: Tok): boolean {
   if (token.kind !== "word" || token.claimed || NO_NOUNS.has(token.text)) return false;
@@ -23,16 +18,6 @@ export function isUnlistedNoun(token: Tok): boolean {
 function wordBefore(tokens: readonly Tok[], at: number): string {
   return tokens[beforeArticles(tokens, at - 1)]?.text ?? "";
 }
-
-const SOMEBODY_DID =
-  /^(?:back|flaked|bailed|ghosted|cancel|never|no show|no call|noshow|didnt|did not|stood|changed|refund|return|gave|brought|took|put|deposit|hold|kept|keeping|tipped|paid)/;
-
-/** "listed 175 & im tired": what stands behind these tells of somebody, or joins something on. */
-const NO_NOUN_AFTER = new Set([
-  ..."from to at in off with w by via im i is are was were be been feel feeling so very too and & but".split(
-    " ",
-  ),
-]);
 
 /** The first run of words that nobody listed, after the verb where there is one there, else before it. */
 function unlistedRun(clause: Clause): { run: Tok[]; count: number | null } | null {

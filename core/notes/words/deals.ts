@@ -3,7 +3,7 @@
  * and no filler, leaves the deal half read.
  */
 
-const set = (words: string): ReadonlySet<string> => new Set(words.split(" "));
+import { wordSet } from "./words.ts";
 
 const WHOSE =
   "he she they him her hers his their them theirs who it that this what was is were are has had been s";
@@ -17,13 +17,13 @@ export const BACKED_OUT =
   "backed_out|back_out|flaked|flaked_out|bailed|bailed_out|ghosted|ghosted_me|never_showed|never_came|no_showed|didnt_show|cancelled|canceled|changed_her_mind|changed_his_mind|changed_their_mind|changed_mind|pulled_out|walked_away|disappeared";
 
 /** What was still to come of a sale comes in. */
-export const COLLECT_WORDS = set(
+export const COLLECT_WORDS = wordSet(
   `${WHOSE} ${TAKING_IN} ${REST} i we my mine in full now finally fully came come comes through by arrived landed cleared showed ` +
     "collecting grabbed stopped swung another of for on from toward towards all to go settled squared with just it's as well ahead and buyer guy did the whole thing way",
 );
 
 /** What was owed never comes. */
-export const UNPAID_WORDS = set(
+export const UNPAID_WORDS = wordSet(
   `${WHOSE} ${TAKING_IN} ${REST} i we never wont cant didnt not coming come came going gonna to ever no good bounced nsf check checks chk cheque payment ` +
     "transfer card reversed declined unpaid for good forever of on the writing wrote write written off stiffed stiffing me us skipped skipping skip out gave give giving up forget " +
     "forgetting forgiving forgave dropping dropped eating ate let letting slide a loss buyer guy lady see saw seen paying money and so be is isnt ran took bad turned " +
@@ -31,20 +31,20 @@ export const UNPAID_WORDS = set(
 );
 
 /** A share of what a piece brought. */
-export const SHARE_WORDS = set(
+export const SHARE_WORDS = wordSet(
   `${WHOSE} split splits splitting share shares shared sharing divvy divvied divvying divide divided dividing halve halved halving up between us and me i we im our ` +
     "profit profits money made make earned earnings gain gains of on from with w goes go going went gets get give gave giving owe each to for the a half halves third " +
     "quarter evenly equally halfsies fifty 50/50 1/2 1/3 1/4 percent cut part set aside down middle in helped even ways two who my out",
 );
 
 /** A piece of somebody else's, sold for a cut. */
-export const COMMISSION_WORDS = set(
+export const COMMISSION_WORDS = wordSet(
   `${WHOSE} i we my our me sold selling sell consigned consigning consignment commission cut share part kept keep keeping keeps for of on the a is was got get gets and rest ` +
     "goes went to gave give giving passed on friend friends s out percent paid behalf as from it off took take takes earned made fee finders",
 );
 
 /** One piece for another. */
-export const TRADE_WORDS = set(
+export const TRADE_WORDS = wordSet(
   `${WHOSE} i we me us traded trade trading trades swapped swap swapping swaps swaped bartered barter exchanged exchange up in for even straight fair a an the my our did got get gets getting ` +
     "gave give given giving did made doing deal paid pay received took plus and with on top extra cash difference boot to of him them threw threw_in kicked added throwing bucks back " +
     "call calling worth valued value at about as from into toward towards more also another + & my",
@@ -68,7 +68,7 @@ export const SHARES: Readonly<Record<string, string>> = {
 };
 
 /** Verbs before which one of the household took the money in; before others they are the buyer. */
-export const TAKES_IN = set("got get received collected collect took picked");
+export const TAKES_IN = wordSet("got get received collected collect took picked");
 
 /** Every word of every deal: none of them is a part of a name. */
 export const DEAL_WORDS: ReadonlySet<string> = new Set(
@@ -76,6 +76,6 @@ export const DEAL_WORDS: ReadonlySet<string> = new Set(
 );
 
 /** Words for people that name nobody. */
-export const NOBODY = set(
+export const NOBODY = wordSet(
   "he she they him her hers them his their who you your buyer guy lady person somebody someone man woman dude people",
 );

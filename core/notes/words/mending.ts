@@ -41,3 +41,5 @@ export const EXCUSES: ReadonlySet<string> = new Set(
     " ",
   ),
 );
+
+export const SELLING: ReadonlySet<string> = new Set(["sold", "went"]);

@@ -135,3 +135,23 @@ const OWNERS: ReadonlySet<string> = new Set([...HOUSEHOLD, ...PEOPLE].map((name)
 
 /** "moms", "the neighbors": whose it is, without the mark that nobody types. */
 export const isOwner = (word: string): boolean => OWNERS.has(word);
+
+export const SELLING_HANDS: ReadonlySet<string> = new Set([
+  "neighbour",
+  "neighbor",
+  "guys",
+  "guy",
+  "dude",
+  "him",
+  "her",
+  "them",
+  "boy",
+  "girl",
+]);
+
+/** Verbs of those who pay, or do not: before them a name stands at the start. */
+export const PAYING: ReadonlySet<string> = new Set(
+  "paid pays came stopped gave gives sent sends brought dropped never finally still settled squared owes stiffed skipped wont cant didnt gets".split(
+    " ",
+  ),
+);

@@ -1,0 +1,138 @@
+import type { Tok } from "../clause.ts";
+import { CLAUSE_MARKS, GAP_MARKS, INTERJECTIONS, JOINTS } from "../words/links.ts";
+import { isVerb } from "./classes.ts";
+import type { Element, Pattern } from "./pattern.ts";
+import type { Unit, Units } from "./units.ts";
+
+export interface Match {
+  from: number;
+  to: number;
+}
+
+const GAP_MAX = 8;
+/** How far a reason runs, and how far "nowhere in the rest" looks: a sentence, so that time stays linear. */
+const REST_MAX = 30;
+
+/** How many units the words of a literal take from `at` on, 0 where they do not stand there. */
+function literalAt(units: readonly Unit[], at: number, words: readonly string[]): number {
+  for (let place = 0; place < words.length; place += 1)
+    if (units[at + place]?.word !== words[place]) return 0;
+  return words.length;
+}
+
+function takes({ tokens, units }: Units, at: number, element: Element): number {
+  const unit = units[at];
+  if (!unit) return 0;
+  let most = 0;
+  for (const words of element.words) most = Math.max(most, literalAt(units, at, words));
+  if (most > 0) return most;
+  return unit.span > 0 && element.tests.some(({ test }) => test(tokens[unit.token]!)) ? unit.span : 0;
+}
+
+const endsSentence = (token: Tok | undefined): boolean =>
+  !token ||
+  (token.kind === "mark" && CLAUSE_MARKS.has(token.text)) ||
+  (token.kind === "word" && JOINTS.has(token.text));
+
+const isPassedOver = ({ kind, text, roles }: Tok): boolean =>
+  kind === "word" && INTERJECTIONS.has(text) && !roles.heads;
+
+function isStart({ tokens, units }: Units, at: number): boolean {
+  if (units[at]?.span === 0) return false;
+  let before = (units[at]?.token ?? tokens.length) - 1;
+  while (before >= 0 && isPassedOver(tokens[before]!)) before -= 1;
+  return endsSentence(tokens[before]);
+}
+
+const isEnd = ({ tokens, units }: Units, at: number): boolean =>
+  units[at]?.span !== 0 && endsSentence(units[at] ? tokens[units[at]!.token] : undefined);
+
+interface Run {
+  line: Units;
+  pattern: Pattern;
+  /** Where each bracket was reached. */
+  from: number;
+  to: number;
+}
+
+function follow(run: Run, element: number, at: number): boolean {
+  const { line, pattern } = run;
+  if (element === pattern.from) run.from = at;
+  if (element === pattern.to) run.to = at;
+  const next = pattern.elements[element];
+  if (!next) return true;
+  switch (next.what) {
+    case "start":
+      return isStart(line, at) && follow(run, element + 1, at);
+    case "end":
+      return isEnd(line, at) && follow(run, element + 1, at);
+    case "not":
+      return takes(line, at, next) === 0 && follow(run, element + 1, at);
+    case "absent":
+      return isAbsent(line, at, next) && follow(run, element + 1, at);
+    case "gap":
+      return followGap(run, element, at);
+    case "rest":
+      return follow(run, element + 1, restFrom(line, at));
+    case "one":
+      return followOne(run, element, at);
+  }
+}
+
+function isAbsent(line: Units, from: number, element: Element): boolean {
+  const end = Math.min(line.units.length, from + REST_MAX);
+  for (let at = from; at < end; at += 1) if (takes(line, at, element) > 0) return false;
+  return true;
+}
+
+/** Takes an element as often as it may, and once less where what follows does not fit. */
+function followOne(run: Run, element: number, at: number): boolean {
+  const next = run.pattern.elements[element]!;
+  const places = [at];
+  let place = at;
+  for (let times = 0; times < next.most; times += 1) {
+    const taken = takes(run.line, place, next);
+    if (taken === 0) break;
+    place += taken;
+    places.push(place);
+  }
+  for (let times = places.length - 1; times >= next.least; times -= 1) {
+    if (element === run.pattern.from) run.from = at;
+    if (follow(run, element + 1, places[times]!)) return true;
+  }
+  return false;
+}
+
+function followGap(run: Run, element: number, at: number): boolean {
+  const { units, tokens } = run.line;
+  for (let skipped = 0; skipped <= GAP_MAX; skipped += 1) {
+    if (follow(run, element + 1, at + skipped)) return true;
+    const unit = units[at + skipped];
+    if (!unit) return false;
+    const token = tokens[unit.token]!;
+    if (token.kind === "mark" && !GAP_MARKS.has(token.text)) return false;
+  }
+  return false;
+}
+
+/** Where a reason ends: at the end of its sentence, or before what is no reason (a number, a verb, a turn). */
+function restFrom({ tokens, units }: Units, at: number): number {
+  let end = at;
+  while (end < units.length && end - at < REST_MAX) {
+    const token = tokens[units[end]!.token]!;
+    if (token.kind === "mark" && CLAUSE_MARKS.has(token.text)) break;
+    const isPlain =
+      (token.kind === "word" && (!token.roles.hedge || token.roles.hedge === "offer") && !isVerb(token)) ||
+      token.kind === "piece";
+    if (!isPlain) return at;
+    end += Math.max(1, units[end]!.span);
+  }
+  return end;
+}
+
+/** Where a pattern's part in brackets stands if the pattern begins at unit `at`; null where it does not. Bounded steps. */
+export function matchAt(pattern: Pattern, line: Units, at: number): Match | null {
+  const run: Run = { line, pattern, from: at, to: at };
+  if (!follow(run, 0, at) || run.to <= run.from) return null;
+  return { from: line.units[run.from]!.token, to: line.units[run.to - 1]!.token + 1 };
+}

@@ -1,0 +1,68 @@
+/* Short words that hold a note together, in the groups that the reading asks for. */
+
+import { wordSet } from "./words.ts";
+
+/** What may stand between a light verb and what it takes: "got the desk", "picked me up a lamp". */
+export const AFTER_VERB = wordSet("the a an my me back about out him only just like");
+
+/** Words that may begin another note. */
+export const AND = wordSet("and then also plus but so & +");
+
+/** Marks that may end a note. */
+export const SEPARATORS = wordSet(", . ; ! ? : & + - | /");
+
+/** Marks and words between a deal and what is told beside it. */
+export const BETWEEN_CLAUSES = wordSet(", : - and then but so & also");
+
+/** "sold the whole set 200", "40 as a set": what stands behind these is a noun. */
+export const BEFORE_NOUN = wordSet("the a as whole entire this that my one full complete");
+
+/** "18 miles to pick up the desk", "bought at auction": what follows is no verb of the note. */
+export const TOWARDS_SOMEBODY = wordSet("to from at off via");
+
+/** "paint 12 and brushes 6": one more of the same kind. */
+export const PLUS = wordSet("and & , +");
+
+/** "paint is 12". */
+export const IS = wordSet("is are costs");
+
+/** Prepositions that open a slot. */
+export const PREPOSITIONS = wordSet("for on to from at off with w of in by");
+
+/** What may stand before a noun that nobody listed. */
+export const BEFORE_UNLISTED = wordSet("a an the my some i we also");
+
+/** What may stand between such a noun and its price. */
+export const BEFORE_PRICE = wordSet("for at @ by to");
+
+/** Where a payment to a loan goes. */
+export const LOANWARD = wordSet("to toward towards on onto into at");
+
+/** "the price", "her money". */
+export const WHOSE = wordSet("the her his their my that");
+
+/** What money was spent on follows. */
+export const SPENT_ON = wordSet("on for in");
+
+/** "for the desk": what a sentence is about, before its verb. */
+export const BEFORE_TOPIC = wordSet("for on the my");
+
+/** Words of a row's <art>. */
+export const ARTICLES_WIDE = wordSet("the a an my our this that his her their some those these your");
+
+/** Words of a row's <someone>. */
+export const THEY = wordSet("he she they somebody someone who");
+
+/** Marks that end a sentence as rows see it. */
+export const CLAUSE_MARKS = wordSet(", . ; ! ? : - ( )");
+
+/** Marks that a gap goes over. */
+export const GAP_MARKS = wordSet(", - ( ) + &");
+
+/** Words that end one. */
+export const JOINTS = wordSet("and then but so & also");
+
+/** Passed over at the beginning of a sentence. */
+export const INTERJECTIONS = wordSet(
+  "ok okay so hey hi well um uh yes yep yeah oh yay finally today just now also btw fyi update note lol morning",
+);

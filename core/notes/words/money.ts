@@ -1,0 +1,48 @@
+/* What stands around amounts. */
+
+import { wordSet } from "./words.ts";
+
+/** What is left of a price, before the amount. */
+export const RESTS = wordSet("final remaining remainder balance other rest");
+
+/** What is left, with what it is left of behind it. */
+export const REMAINDERS = wordSet("rest remainder remaining balance");
+
+/** Between such a word and what it is of. */
+export const BEHIND_REMAINDER = wordSet("of on for from");
+
+/** Between such a word and the amount. */
+export const BESIDE_REST = wordSet("the a of was is :");
+
+/** Money came back for what was bought. */
+export const MONEY_BACK = wordSet(
+  "returned returning refund refunded rebate cashback store_credit took_back",
+);
+
+/** "balance is 9,871.14 per statement" is no price of each. */
+export const ACCORDING_TO = wordSet("statement lender servicer bank receipt the");
+
+/** Fees by their names. */
+export const FEES = wordSet("fee fees listing_fee listing_fees selling_fee selling_fees sale_fee sale_fees");
+
+/** "half of 40" is not 40. */
+export const PARTS_OF_IT = wordSet("part some most half bit portion chunk rest third quarter");
+
+/** Money changed hands. */
+export const PAYS = wordSet("paid pd got gave took spent");
+
+/** A number before these counts something other than money. */
+export const COUNTED_THINGS = wordSet(
+  "times people guys buyers offers messages kids year years yr yrs old in inches inch feet ft foot drawer drawers door doors shelves legs percent degrees pounds lbs blocks away am pm oclock left change min_away",
+);
+
+/** "20 less than asked" is no price. */
+export const LESS = wordSet("less under over below above cheaper");
+
+/** Verbs that say money: the number beside them is an amount. */
+export const SAYS_MONEY = /^(?:spent|spend|spending|paid|pd|payed|cost|blew|charged)/;
+
+/** Supplies without a count of their own. */
+export const UNCOUNTED = wordSet(
+  "supplies tools materials mineral_spirits mineral spirits chemicals odds and ends finishes",
+);

@@ -1,0 +1,94 @@
+/* What stands before, within and behind the name of a person, a place or a loan. */
+
+import { ARTICLES } from "./filler.ts";
+import { wordSet } from "./words.ts";
+
+/** What stands around a name in the words of its row. */
+export const NAME_AROUND =
+  /^(?:(?:its|it is|this is|by|the|a|an|my|our|some) )+| (?:here|speaking|again|texting)$/g;
+
+/** Somebody without a name. */
+export const NOBODY_NAMED = wordSet("he she they someone somebody who buyer guy lady person");
+
+/** A name follows a preposition, or begins the clause: "the lady with the twins backed out". */
+export const TAKES_NAME = wordSet("from to for off at off_of and then so but");
+
+/** What may stand before a name. */
+export const BEFORE_NAMES: ReadonlySet<string> = new Set([
+  ...ARTICLES,
+  "this",
+  "that",
+  "some",
+  "his",
+  "her",
+  "their",
+]);
+
+/** Words that carry a name on: "lady in the red truck", "guy who wants two". */
+export const CARRIES_ON = wordSet(
+  "with w in on at from of near down across who thats by behind next over off named called",
+);
+
+/** Words that no name goes past. */
+export const ENDS_NAME = wordSet(
+  "for until till til thru through via today fee fees minus each plus and then but because bc so",
+);
+
+/** What a person or a place may be described by, though it is a piece: "lady with the dresser". */
+export const DESCRIBES = wordSet("with w in near by behind");
+
+/** Words that no source or buyer goes past. */
+export const ENDS_SOURCE = wordSet(
+  "for until till til thru through via by today fee fees minus each plus sold now because bc cuz and then",
+);
+
+/** Whoever they are, another sentence begins: "sold desk 140 to mike he owes me 40". */
+export const SUBJECTS = wordSet("he she they i we");
+
+/** Prepositions within a name, or at its end: "lady at the yellow house". */
+export const JOINS_NAME = wordSet("at on in with from to");
+
+/** Behind these a piece tells where it stands. */
+export const PLACES_PIECE = wordSet("with in by near");
+
+/** A name ends before these where a piece follows. */
+export const ENDS_BEFORE_PIECE = wordSet("on at from to");
+
+/** What is left off before and behind a name. */
+export const BEFORE_NAME = wordSet("the a an my our this that some");
+
+/** Words that are no buyer and no source. */
+export const NO_NAMES = wordSet("sale free parts now today asking full half cheap double less more");
+
+/** From whom or where a piece came. */
+export const WHENCE = wordSet("from at off off_of outta out_of");
+
+/** To whom it went. */
+export const WHOM = wordSet("to for from");
+
+/** Where it happened. */
+export const WHERE = wordSet("on in at");
+
+/** Behind these, what an income is from. */
+export const WHICH_STREAM = wordSet("from for");
+
+/** Words around a loan that name none. */
+export const NO_LOAN_NAMES = wordSet(
+  "new the my our a an to on toward towards for of at balance payment payments rate extra is now this that all old from into in and principal interest owe owed still left pay paid made make sent send put add added opened open statement says uses use using has with remaining current got took out another split over across big only one called named took_out",
+);
+
+/** Words that are never the noun of a piece. */
+export const NO_NOUNS = wordSet(
+  "piece pieces pc pcs set lot bunch group dozen x something anything everything stuff someone principal interest payment money day night morning week yesterday trip deposit loan money dollars bucks wow what who how why when where",
+);
+
+/** "listed 175 & im tired": what stands behind these tells of somebody, or joins something on. */
+export const NO_NOUN_AFTER = wordSet(
+  "from to at in off with w by via im i is are was were be been feel feeling so very too and & but",
+);
+
+/** A name follows. */
+export const BEFORE_SOMEBODY = wordSet("with w to from give gave giving for traded swapped");
+
+/** What may end where somebody is placed: "the lady with the truck". */
+export const PLACING = wordSet("with in from on at");

@@ -1,0 +1,61 @@
+/* What stands around pieces: counts, groups, parts, and nouns that are no piece. */
+
+import { wordSet } from "./words.ts";
+
+/** A piece without a name. */
+export const PIECES = wordSet("piece pieces pc pcs pce");
+
+/** What stands between a count and its noun: "two of the chairs", "both my chairs". */
+export const BETWEEN_SET_AND_PIECE = wordSet("of the my our those these them matching");
+
+/** Two of a kind. */
+export const PAIRS = wordSet("pair pr");
+
+/** Several as one. */
+export const GROUPS = wordSet("set lot bunch group");
+
+/** Those that are known. */
+export const THESE = wordSet("the my our those these");
+
+/** Words beside a piece that do not describe it. */
+export const NO_TRAITS: ReadonlySet<string> = new Set([...GROUPS, "pc", "pcs", "x", "each", "every", "ea"]);
+
+/** Others of the same name. */
+export const MORE = wordSet("more other extra");
+
+/** Parts that are counted in a description: "3 drawer dresser". */
+export const DESCRIBED_PARTS = wordSet(
+  "drawer drawers drwr drwrs door doors shelf shelves tier tiers leg legs foot feet ft inch inches cushion cushions panel panels seater leaf leaves",
+);
+
+/** Between a piece and such a part. */
+export const HAS = wordSet(", with w has of");
+
+/** "check #1042", "lot #12": numbers that are not the bot's own. */
+export const OTHER_NUMBERED = wordSet(
+  "check cheque chk invoice receipt order confirmation lot unit apt apartment booth space spot row aisle suite door locker",
+);
+
+/** "#8 screws", "steel wool #0000": sizes. */
+export const SIZED = wordSet(
+  "screws screw nails nail bolts bolt wire steel_wool brads brad tacks tack staples staple",
+);
+
+/** More than one, without a name. */
+export const SEVERAL = wordSet("them those these em both_of_them");
+
+/** The pieces spoken of. */
+export const THEM = wordSet("it them those these");
+
+/** What money and miles go to beside pieces: no piece is looked for behind these. */
+export const PURPOSES = wordSet(
+  "house home kitchen bathroom bedroom living room garage basement attic yard porch barn workshop trip trips delivery deliveries pickup pickups drive haul hauling move moving weekend week month year day work job jobs project projects business booth stall market truck van car trailer stock inventory practice everyone everything everybody all fun lunch dinner breakfast coffee gas parking supplies tools stuff things listing listings ad ads photos pictures storage clean cleaning cleanup later now today tomorrow tax taxes",
+);
+
+/** Pieces whose names do not describe another one, as those of "vanity dresser" and "bar table" may. */
+export const PLAIN_NOUNS = wordSet(
+  "dresser nightstand armoire bookcase bookshelf couch sofa loveseat recliner ottoman sideboard credenza",
+);
+
+/** Pieces that may be a part of the one before: "vanity with mirror". */
+export const WITH_PARTS = wordSet("mirror hutch headboard footboard shelf");

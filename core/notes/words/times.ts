@@ -1,0 +1,19 @@
+/* Times and days that are not the day of the note. */
+
+import { wordSet } from "./words.ts";
+
+/** Words between what was noted and a weekday that make it the day of something else, mostly still to come. */
+export const ANOTHER_TIME = wordSet(
+  "pays pay paying deliver delivery delivering gets get get_it gets_it getting getting_it money closes closing ends end starts start starting started goes going leaves leaving moves rest half balance remainder fetching ships ship shipping for to need needs listed bought",
+);
+
+/** Up to a day. */
+export const UNTIL = wordSet("until till til thru through by before");
+
+/** Somebody fetches it. */
+export const PICKUP = wordSet("pickup pick_up picking_up coming collecting picks_up");
+
+/** Months that a number behind them makes no day of: "mar 40". */
+export const MONTHS_ALONE = wordSet(
+  "jan feb mar apr jun jul aug sep sept oct nov dec january february april june july august september october november december",
+);

@@ -1,0 +1,18 @@
+/* What tells the sides of a trade apart. */
+
+import { wordSet } from "./words.ts";
+
+/** Words between what is given and what is got. */
+export const PARTING = wordSet("for 4 into got in toward towards gave");
+
+/** Words behind which an amount is what the given piece is worth, and behind which it came to us or was paid by us. */
+export const WORTH = wordSet("worth valued value call calling");
+
+export const RECEIVED = wordSet("got received back");
+
+export const PAID = wordSet("paid pay");
+
+/** Who gave it, or to whom it was given. */
+export const FROM_US = wordSet("i we my him her them");
+
+export const FROM_THEM = wordSet("he she they me us");

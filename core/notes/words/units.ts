@@ -1,0 +1,41 @@
+/* Units of time, distance and measure, and what stands around them. */
+
+import { wordSet } from "./words.ts";
+
+export const HOURS = wordSet("h hr hrs hour hours hrz hourss");
+
+export const MINUTES = wordSet("min mins minute minutes minuts mns");
+
+export const MILES = wordSet("mi mile miles mis milse mils myles");
+
+/** After a number behind hours: it is no number of minutes. */
+export const NO_MINUTES = wordSet(
+  "for bucks dollars cash card check each min mins minute minutes minuts miles mile percent hundred",
+);
+
+/** Behind a time of day. */
+export const CLOCK_WORDS = wordSet("am pm a p oclock");
+
+/** "1.1k per month" is the price of no piece. */
+export const PERIODS = wordSet("day week wk month mo mth year yr");
+
+/** A part of a hundred. */
+export const PERCENT = wordSet("% percent pct prcnt");
+
+/** After a number: how fine or how much of a supply, never what it cost. */
+export const GRAINS = wordSet(
+  "grit gallon gallons gal quart quarts qt pint pints oz ounce ounces inch inches ft foot feet coat coats pack pk ct yd yds yard yards lb lbs grits",
+);
+
+/** After a number: a count of something that is neither money nor a day of the note. */
+export const YEARS = wordSet("year years yr yrs");
+
+/** Letters that belong to the number before them; any others are a word of their own ("3chairs", "40cash"). */
+export const GLUED =
+  /^(?:k|h|hr|hrs|hour|hours|m|min|mins|minute|minutes|mi|mile|miles|rt|am|pm|a|p|st|nd|rd|th|ft|in|inch|s|x|usd|bucks?|bux)$/i;
+
+/** "no 5", "number 5". */
+export const NUMBER_WORDS = wordSet("no number num nbr");
+
+/** "2 days ago", "3 of may": digits before these may be a day. */
+export const AFTER_DAYS = wordSet("of day days week weeks wk wks month months");

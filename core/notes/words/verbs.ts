@@ -1,0 +1,36 @@
+/* Words that turn what a verb means, and words that only look like verbs. */
+
+import { wordSet } from "./words.ts";
+
+/** "scored 2 goals", "3 left", "10 change": counted things, no verbs, but for "3000 left on the loan". */
+export const COUNTED = wordSet("goals left change");
+
+/** A deposit was given back. */
+export const GIVEN_BACK =
+  /^(?:refunded|refund|refunding|gave back|gave|returned|returning|sent back|sent|paid back|gave (?:him|her|them) back)$/;
+
+/** It was kept. */
+export const KEPT = /^(?:kept|keeping|keep)$/;
+
+/** No more reminders. */
+export const NUDGES_OFF =
+  /^(?:off|stop .*|no more .*|no nudges|mute|mute nudges|turn off.*|never|disable|pause|pause .*|quit|dont|anymore)$/;
+
+/** A price went up by what is said. */
+export const RAISES = /^(?:raised?|upped|bumped(?: up)?|increased|marked up)$/;
+
+/** The words themselves say that the number is the new price. */
+export const SETS_PRICE = wordSet(
+  "now is_now are_now price_is_now now_only now_at changed change changed_price changed_the_price new_price price_change set_price repriced reprice",
+);
+
+/** "sold on hold" is no sale. */
+export const HOLDS = wordSet("hold to_hold holding to_holding");
+
+/** What somebody was paid for who helped. */
+export const HELPING =
+  /^(?:help|helping|move|moving|haul|hauling|load|loading|work|lifting|deliver|delivery|carry|carrying)\b/;
+
+/** What a person does behind whose name it stands: no noun of a piece. */
+export const SOMEBODY_DID =
+  /^(?:back|flaked|bailed|ghosted|cancel|never|no show|no call|noshow|didnt|did not|stood|changed|refund|return|gave|brought|took|put|deposit|hold|kept|keeping|tipped|paid)/;
