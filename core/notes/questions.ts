@@ -5,6 +5,14 @@ import type { QuestionGrammar } from "./grammar.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import type { Mention, Question } from "./reading.ts";
 import { centsOfToken } from "./slots/money.ts";
+import {
+  ASKING,
+  ASKING_CUES,
+  BEFORE_QUESTION,
+  BESIDE_PHRASE,
+  SHORT_PERIODS,
+  TOPICS,
+} from "./words/asking.ts";
 import { MONTHS } from "./words/calendar.ts";
 
 /** What the reader needs of an answer: what it is about and how it is asked. */
@@ -82,74 +90,6 @@ interface Unit {
 /** Questions are short; what lies beyond this many words is not looked at, so matching stays linear. */
 const UNITS_MAX = 40;
 
-const CUES = new Set([
-  "how",
-  "hows",
-  "howd",
-  "what",
-  "whats",
-  "whatd",
-  "which",
-  "when",
-  "whens",
-  "where",
-  "wheres",
-  "who",
-  "whos",
-  "why",
-  "show",
-  "any",
-  "anything",
-  "do",
-  "does",
-  "did",
-  "should",
-  "can",
-  "could",
-  "would",
-  "will",
-  "tell",
-  "give me",
-  "gimme",
-  "is",
-  "are",
-  "was",
-  "were",
-  "am",
-  "list all",
-  "list my",
-  "see",
-  "view",
-  "check",
-]);
-const SKIPPED = new Set([
-  "so",
-  "ok",
-  "okay",
-  "hey",
-  "hi",
-  "um",
-  "uh",
-  "and",
-  "please",
-  "pls",
-  "also",
-  "well",
-  "yo",
-  "but",
-  "oh",
-  "the",
-  "a",
-  "an",
-  "my",
-  "me",
-  "just",
-  "lol",
-  "hmm",
-  "hm",
-  "then",
-]);
-
 /** Whether a clause sounds like a question: it begins like one, or ends with the mark. */
 export function isQuestion(tokens: readonly Tok[]): boolean {
   let first: Tok | undefined;
@@ -158,12 +98,12 @@ export function isQuestion(tokens: readonly Tok[]): boolean {
     if (token.kind === "mark") {
       if (token.text === "?") return true;
     } else if (first) next ??= token;
-    else if (!SKIPPED.has(token.text)) first = token;
+    else if (!BEFORE_QUESTION.has(token.text)) first = token;
   }
   if (first?.kind !== "word" || isDoing(first, next)) return false;
   const space = first.text.indexOf(" ");
   const word = space < 0 ? first.text : first.text.slice(0, space);
-  if (!CUES.has(word) && !CUES.has(first.text)) return false;
+  if (!ASKING_CUES.has(word) && !ASKING_CUES.has(first.text)) return false;
   return !first.roles.heads?.length || /^(?:list|show|how|what|is|are|do|did)/.test(word);
 }
 
@@ -195,12 +135,9 @@ function isYear(token: Tok): boolean {
   return whole !== null && whole >= 1990 && whole <= 2099 && !token.amount?.money;
 }
 
-/** Short forms of the periods that are asked about. */
-const PERIODS: Readonly<Record<string, string>> = { yr: "year", mo: "month", mth: "month" };
-
 /** Adds a word; "last month" and "this year" are periods whichever way they were cut into tokens. */
 function addWord(units: Unit[], said: string, token: Tok): void {
-  const word = PERIODS[said] ?? said;
+  const word = SHORT_PERIODS[said] ?? said;
   const previous = units.at(-1);
   const which = previous?.keys[0];
   if (previous && (word === "month" || word === "year") && (which === "this" || which === "last"))
@@ -227,18 +164,6 @@ function matched(phrase: Phrase, units: readonly Unit[], start: number, claimed?
   return true;
 }
 
-const LOOSE = new Set([
-  ..."so far ok okay hey please pls plz my the a an me i now right for in of on is are it this thanks".split(
-    " ",
-  ),
-  ..."total totals just again all today yet still piece pieces flip flips ever one up to date whole".split(
-    " ",
-  ),
-  ..."give gimme send rn got get have do there and good".split(" "),
-]);
-
-/** What a question is about, whatever else it says: "how am i doing on my goal" asks for the pace. */
-const TOPICS = new Set("goal goals pace track tax taxes loan loans miles mileage {piece}".split(" "));
 /** The fullest phrase that the units hold, with those that it claims. */
 function best(units: readonly Unit[], cue: boolean): { phrase: Phrase; claimed: Set<Unit> } | null {
   let found: { phrase: Phrase; claimed: Set<Unit> } | null = null;
@@ -266,11 +191,14 @@ function best(units: readonly Unit[], cue: boolean): { phrase: Phrase; claimed: 
 
 const NO_PHRASES: readonly Phrase[] = [];
 
-const ASKING = new Set(["whats", "what", "how", "hows", "show", "any"]);
-
 function isLoose({ keys }: Unit, cue: boolean): boolean {
   const word = keys[0]!;
-  return LOOSE.has(word) || (cue && ASKING.has(word)) || keys.includes("{month}") || keys.includes("{year}");
+  return (
+    BESIDE_PHRASE.has(word) ||
+    (cue && ASKING.has(word)) ||
+    keys.includes("{month}") ||
+    keys.includes("{year}")
+  );
 }
 
 /** The month or year that a question names, where it is not the running one. */
@@ -342,7 +270,7 @@ function cannotAsk(tokens: readonly Tok[]): boolean {
     if (token.roles.vagueTime) continue;
     if (token.kind !== "word") return true;
     const first = token.to - token.from === 1 ? token.text : token.text.split(" ", 1)[0]!;
-    if (!askingWords.has(first) && !LOOSE.has(first) && MONTHS[first] === undefined) return true;
+    if (!askingWords.has(first) && !BESIDE_PHRASE.has(first) && MONTHS[first] === undefined) return true;
   }
   return false;
 }

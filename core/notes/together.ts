@@ -97,7 +97,18 @@ function topicOf({ tokens, line, spans }: Clause): Mention[] | null {
 }
 
 const ABOUT_PIECES: ReadonlySet<string> = new Set([
-  ..."spend work start finish list reprice hold fallthrough sell refund retire drive".split(" "),
+  "spend",
+  "work",
+  "start",
+  "finish",
+  "list",
+  "reprice",
+  "hold",
+  "fallthrough",
+  "sell",
+  "refund",
+  "retire",
+  "drive",
 ]);
 
 /** "found a bench at the thrift store and bought it for 6": one purchase, told in two clauses. */

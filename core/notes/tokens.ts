@@ -4,13 +4,13 @@ import type { DaySaid } from "./quantities/days.ts";
 import { dayAt } from "./quantities/days.ts";
 import { numericAt } from "./quantities/quantities.ts";
 import { smallNumberAt } from "./quantities/spelled.ts";
-import { DAY_STARTERS, NUMBER_STARTERS, STARTERS } from "./quantities/starters.ts";
 import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
 import type { Part, Token } from "./token.ts";
 import { NO_ROLES, partToken, wordToken } from "./token.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
-import { AFTER_DAYS, HOURS, NUMBER_WORDS } from "./words/units.ts";
+import { DAY_STARTERS, NUMBER_STARTERS, STARTERS } from "./words/starters.ts";
+import { AFTER_DAYS, FRACTIONS, HOURS, NUMBER_WORDS } from "./words/units.ts";
 
 export interface Lexer<Head> {
   lexicon: Lexicon<Head>;
@@ -253,21 +253,6 @@ function countsSomething<Head>(norms: readonly string[], at: number, lexer: Lexe
   const roles = lexer.lexicon.longest(norms, at + 1)?.roles;
   return roles?.noun !== undefined || roles?.trait === true || roles?.supply !== undefined;
 }
-
-const FRACTIONS = new Set([
-  "1/2",
-  "1/4",
-  "3/4",
-  "1/3",
-  "2/3",
-  "1/8",
-  "3/8",
-  "5/8",
-  "7/8",
-  "1/16",
-  "3/16",
-  "5/16",
-]);
 
 /** "1/2 plywood", "plywood 1/2": how thick it is. */
 function isOfSupply<Head>(norms: readonly string[], at: number, { lexicon }: Lexer<Head>): boolean {

@@ -2,7 +2,6 @@ import type { Head, Said } from "./clause.ts";
 import type { Grammar, Saying, Slot } from "./grammar.ts";
 import type { VerbFacts } from "./heads.ts";
 import { shorthands, tradeLexicon } from "./lexicon.ts";
-import { KEYWORDS, TIME_WORDS } from "./quantities/starters.ts";
 import { questionWords } from "./questions.ts";
 import type { Kind } from "./reading.ts";
 import { maskOf } from "./sign-bits.ts";
@@ -15,6 +14,7 @@ import type { Lexer } from "./tokens.ts";
 import { OPENINGS } from "./tokens.ts";
 import { LABORS } from "./words/labors.ts";
 import { ORDINARY } from "./words/ordinary.ts";
+import { KEYWORDS, TIME_WORDS } from "./words/starters.ts";
 import { PARTS } from "./words/traits.ts";
 
 /** The order in which slots claim: what is marked by its own words first, bare words and numbers last. */

@@ -1,19 +1,8 @@
 import type { Cursor, Part } from "../token.ts";
-import { HOURS, MILES, MINUTES, NO_MINUTES } from "../words/units.ts";
+import { HOURS, MILES, MINUTES, NO_MINUTES, QUARTERS } from "../words/units.ts";
 import type { Amount, Exact } from "./amounts.ts";
 import { decimalText, times } from "./amounts.ts";
 import { numberAt, whole } from "./numbers.ts";
-
-export const QUARTERS: Readonly<Record<string, number>> = {
-  half: 0.5,
-  "½": 0.5,
-  "1/2": 0.5,
-  quarter: 0.25,
-  "1/4": 0.25,
-  "¼": 0.25,
-  "3/4": 0.75,
-  "¾": 0.75,
-};
 
 /** "h30" and the like glued to a number: "2.5h", "1h30", "1h30m", "45m", "90min". */
 export function gluedDuration(word: string): number | null {

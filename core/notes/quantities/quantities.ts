@@ -1,6 +1,7 @@
 import type { Cursor, Part } from "../token.ts";
-import { CENT_WORDS, CURRENCY_WORDS, EACH_WORDS, FOREIGN_WORDS, SCALES } from "../words/numbers.ts";
-import { CLOCK_WORDS, GRAINS, HOURS, MILES, MINUTES, PERCENT, YEARS } from "../words/units.ts";
+import { CURRENCY_WORDS, FOREIGN_WORDS } from "../words/numbers.ts";
+import { AFTER_NUMBER, SPOKEN_SECOND } from "../words/starters.ts";
+import { CLOCK_WORDS, GRAINS, PERCENT, SPAN_DAYS, YEARS } from "../words/units.ts";
 import type { Amount } from "./amounts.ts";
 import { decimalText, exactOf } from "./amounts.ts";
 import {
@@ -11,12 +12,11 @@ import {
   milesAfter,
   milesOf,
   minutesAfterHours,
-  QUARTERS,
   wordedDuration,
 } from "./measures.ts";
 import { joinedAmount, numberAt, PLAIN_DIGITS, plainAmount, scaledDigits } from "./numbers.ts";
 import { moneyAfter, vagueAmount } from "./prices.ts";
-import { SPOKEN_SECOND, spokenAt } from "./spoken.ts";
+import { spokenAt } from "./spoken.ts";
 
 function plainNumber(cursor: Cursor): Part | null {
   const { norms, at } = cursor;
@@ -75,54 +75,9 @@ function startsJoined(norms: readonly string[], at: number): boolean {
   return /x$/.test(norms[at]!) && /^[$€£]?[\d.]/.test(norms[at + 1] ?? "");
 }
 
-export const SPAN_DAYS: Readonly<Record<string, number>> = {
-  day: 1,
-  days: 1,
-  week: 7,
-  weeks: 7,
-  wk: 7,
-  wks: 7,
-  month: 30,
-  months: 30,
-};
-
 /** "100 year old trunk" */
 const isAge = (norms: readonly string[], at: number): boolean =>
   YEARS.has(norms[at] ?? "") && norms[at + 1] === "old";
-
-/** The words that may come right after a number and belong to it. */
-const AFTER_NUMBER: ReadonlySet<string> = new Set([
-  ...CLOCK_WORDS,
-  ...Object.keys(SCALES),
-  ...HOURS,
-  ...MINUTES,
-  ...MILES,
-  ...PERCENT,
-  ...Object.keys(QUARTERS),
-  ...Object.keys(SPAN_DAYS),
-  ...CURRENCY_WORDS,
-  ...CENT_WORDS,
-  ...EACH_WORDS,
-  ...FOREIGN_WORDS,
-  ...GRAINS,
-  ...YEARS,
-  "and",
-  "&",
-  "a",
-  "an",
-  "rt",
-  "round",
-  "$",
-  "k",
-  "+",
-  "x",
-  "×",
-  "*",
-  "@",
-  "/",
-  "per",
-  "for",
-]);
 
 function withUnit(number: { amount: Amount; words: number }, cursor: Cursor): Part {
   const { norms, at } = cursor;

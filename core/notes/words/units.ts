@@ -39,3 +39,29 @@ export const NUMBER_WORDS = wordSet("no number num nbr");
 
 /** "2 days ago", "3 of may": digits before these may be a day. */
 export const AFTER_DAYS = wordSet("of day days week weeks wk wks month months");
+
+/** Days of a stretch of time. */
+export const SPAN_DAYS: Readonly<Record<string, number>> = {
+  day: 1,
+  days: 1,
+  week: 7,
+  weeks: 7,
+  wk: 7,
+  wks: 7,
+  month: 30,
+  months: 30,
+};
+
+export const QUARTERS: Readonly<Record<string, number>> = {
+  half: 0.5,
+  "½": 0.5,
+  "1/2": 0.5,
+  quarter: 0.25,
+  "1/4": 0.25,
+  "¼": 0.25,
+  "3/4": 0.75,
+  "¾": 0.75,
+};
+
+/** How thick or how wide a supply is. */
+export const FRACTIONS = wordSet("1/2 1/4 3/4 1/3 2/3 1/8 3/8 5/8 7/8 1/16 3/16 5/16");

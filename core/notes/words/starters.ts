@@ -1,0 +1,80 @@
+/* Words by which a number, a day or a time may begin, and those that may follow one. */
+
+import { MONTHS, ORDINALS, WEEKDAYS } from "./calendar.ts";
+import {
+  CENT_WORDS,
+  CURRENCY_WORDS,
+  EACH_WORDS,
+  FOREIGN_WORDS,
+  NOTE_WORDS,
+  SCALES,
+  TENS,
+  UNITS,
+} from "./numbers.ts";
+import { CLOCK_WORDS, GRAINS, HOURS, MILES, MINUTES, PERCENT, QUARTERS, SPAN_DAYS, YEARS } from "./units.ts";
+import { wordSet } from "./words.ts";
+
+export const DAY_STARTERS = new Set([
+  ...Object.keys(WEEKDAYS),
+  ...Object.keys(MONTHS),
+  ...wordSet(
+    "yesterday yday yest yesterdy yesturday tomorrow tmrw tomorow tmw last next this past the day a couple two three one four five six seven",
+  ),
+]);
+
+export const NUMBER_STARTERS = new Set([
+  ...Object.keys(UNITS),
+  ...Object.keys(TENS),
+  ...wordSet("hundred a an half buck quarter hour hr couple noon midnight $ ½ ¼ ¾"),
+]);
+
+export const STARTERS: ReadonlySet<string> = new Set([...DAY_STARTERS, ...NUMBER_STARTERS]);
+
+/** Words that the tables of numbers, days and units know: never taken for a slip of another word. */
+export const KEYWORDS: ReadonlySet<string> = new Set([
+  ...DAY_STARTERS,
+  ...NUMBER_STARTERS,
+  ...Object.keys(SCALES),
+  ...Object.keys(ORDINALS),
+  ...CURRENCY_WORDS,
+  ...CENT_WORDS,
+  ...EACH_WORDS,
+  ...Object.keys(SPAN_DAYS),
+  ...wordSet(
+    "hours hrs mins minutes minute miles mile percent quarters point dozen pair both loan loans year years taxes until till night nite trio ones",
+  ),
+]);
+
+/** Words of days and measures long enough that a slip in them is plain. */
+export const TIME_WORDS: readonly string[] = [
+  ...wordSet(
+    "yesterday tomorrow monday tuesday wednesday thursday friday saturday sunday january february april august september october november december hours minutes miles percent dollars bucks taxes",
+  ),
+];
+
+/** The words that may come right after a number and belong to it. */
+export const AFTER_NUMBER: ReadonlySet<string> = new Set([
+  ...CLOCK_WORDS,
+  ...Object.keys(SCALES),
+  ...HOURS,
+  ...MINUTES,
+  ...MILES,
+  ...PERCENT,
+  ...Object.keys(QUARTERS),
+  ...Object.keys(SPAN_DAYS),
+  ...CURRENCY_WORDS,
+  ...CENT_WORDS,
+  ...EACH_WORDS,
+  ...FOREIGN_WORDS,
+  ...GRAINS,
+  ...YEARS,
+  ...wordSet("and & a an rt round $ k + x × * @ / per for"),
+]);
+
+/** Words that may stand second in an amount as it is spoken: without one of them nothing is looked for. */
+export const SPOKEN_SECOND: ReadonlySet<string> = new Set([
+  ...["and", "a", "of", "couple", "hundred", "thousand", "grand", "buck", "bucks", "dollar", "dollars"],
+  ...["1s", "2s", "5s", "10s", "20s", "50s", "100s"],
+  ...Object.keys(NOTE_WORDS),
+  ...Object.keys(TENS),
+]);
