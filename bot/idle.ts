@@ -7,8 +7,8 @@ import { failureText, type Log } from "./log.ts";
 /** Nothing heard for so long: there is time for what no note should wait for. */
 const QUIET_MS = 2_000;
 
-/** Work for the moments between notes. `heard` is called after each note; `stop` ends it. */
-export function startIdleWork({ ledger, log }: { ledger: Ledger; log: Log }): {
+/** Work for the moments between notes, and `also` other such work. `heard` is called after each note; `stop` ends it. */
+export function startIdleWork({ ledger, log, also }: { ledger: Ledger; log: Log; also?: () => void }): {
   heard(): void;
   stop(): void;
 } {
@@ -16,6 +16,7 @@ export function startIdleWork({ ledger, log }: { ledger: Ledger; log: Log }): {
   const work = () => {
     try {
       ledger.settle();
+      also?.();
     } catch (error) {
       log.warn("not settled", { why: failureText(error) });
     }

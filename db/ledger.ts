@@ -76,7 +76,7 @@ export interface LedgerReader {
   lastStanding(author: number): number | null;
   readonly settings: SettingsReader;
   readonly members: Pick<Members, "byId" | "list" | "owner">;
-  readonly pictures: Pick<Pictures, "ofPiece" | "ofMessage" | "all">;
+  readonly pictures: Pick<Pictures, "ofPiece" | "ofMessage" | "all" | "receipts">;
   readonly connection: Connection;
   close(): void;
 }

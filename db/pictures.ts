@@ -16,6 +16,8 @@ export interface Pictures {
   ofMessage(root: number): Picture[];
   /** Every picture, oldest first. */
   all(): Picture[];
+  /** Those that came with a spending that stands, oldest first. */
+  receipts(): Picture[];
 }
 
 /** The pictures of a ledger, by the chat's own file ids. */
@@ -39,6 +41,19 @@ export function openPictures({ db }: Connection): Pictures {
         .all();
     },
     all: () => db.select().from(pictures).orderBy(asc(pictures.taken), asc(pictures.id)).all(),
+    receipts() {
+      const spent = db
+        .select({ one: sql`1` })
+        .from(notes)
+        .innerJoin(facts, and(eq(facts.root, notes.root), eq(facts.kind, "spend")))
+        .where(and(eq(notes.id, pictures.note), standing));
+      return db
+        .select()
+        .from(pictures)
+        .where(exists(spent))
+        .orderBy(asc(pictures.taken), asc(pictures.id))
+        .all();
+    },
     ofPiece(piece) {
       const ofItsNote = db
         .select({ one: sql`1` })

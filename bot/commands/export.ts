@@ -1,5 +1,6 @@
-import { existsSync, writeFileSync } from "node:fs";
-import { join, resolve } from "node:path";
+import { constants, copyFileSync, existsSync, writeFileSync } from "node:fs";
+import { dirname, join, resolve } from "node:path";
+import { counted } from "../../core/answers/wording.ts";
 import { dayOfInstant } from "../../core/calendar.ts";
 import { createPrivateFolder } from "../../db/connection.ts";
 import type { LedgerReader } from "../../db/ledger.ts";
@@ -8,6 +9,7 @@ import { toolSettings } from "../environment.ts";
 import { exportBodies, filesFolder } from "../files/bodies.ts";
 import type { MadeFile } from "../files/make.ts";
 import { makeFile } from "../files/make.ts";
+import { RECEIPTS, receiptsKept } from "../files/receipts.ts";
 import { zoneInForce } from "../zone.ts";
 
 const USAGE = "usage: npm run export [-- FOLDER]";
@@ -17,23 +19,32 @@ function fail(why: string, exitCode: number): void {
   process.exitCode = exitCode;
 }
 
+/** A file with its content, or with where it lies. */
+type Exported = MadeFile | { name: string; path: string };
+
+/** The tables, with the pictures of receipts that they name in a folder beside them. */
 async function filesOf(
   reader: LedgerReader,
   zone: string | undefined,
   currency: string,
-): Promise<MadeFile[]> {
+): Promise<Exported[]> {
   const through = dayOfInstant(Date.now(), zoneInForce(zone, reader.settings));
   const files: MadeFile[] = [];
   for (const { make } of exportBodies({ through, currency })) files.push(await makeFile(reader, make));
-  return files;
+  const receipts = receiptsKept(reader).map(({ path, name }) => ({ name: join(RECEIPTS, name), path }));
+  return [...files, ...receipts];
 }
 
 /** Writes the files, all or none where one is there already; gives what stood in the way. */
-function writeFiles(folder: string, files: readonly MadeFile[]): string | null {
-  createPrivateFolder(folder);
+function writeFiles(folder: string, files: readonly Exported[]): string | null {
+  for (const { name } of files) createPrivateFolder(dirname(join(folder, name)));
   const taken = files.find(({ name }) => existsSync(join(folder, name)));
   if (taken) return `${join(folder, taken.name)} is there already: move it away, or name another folder.`;
-  for (const { name, bytes } of files) writeFileSync(join(folder, name), bytes, { flag: "wx", mode: 0o600 });
+  for (const file of files) {
+    const target = join(folder, file.name);
+    if ("path" in file) copyFileSync(file.path, target, constants.COPYFILE_EXCL);
+    else writeFileSync(target, file.bytes, { flag: "wx", mode: 0o600 });
+  }
   return null;
 }
 
@@ -51,8 +62,10 @@ async function exportBooks(args: string[]): Promise<void> {
     const files = await filesOf(opened.reader, zone, currency);
     const problem = writeFiles(folder, files);
     if (problem) return fail(problem, 1);
+    const receipts = files.filter(({ name }) => name.startsWith(RECEIPTS)).length;
+    const also = receipts > 0 ? `, and ${counted(receipts, "picture")} of receipts` : "";
     console.log(
-      `Wrote ${files.length} files to ${folder}: the workbook ${files[0]!.name}, and the same as CSV.`,
+      `Wrote ${files.length} files to ${folder}: the workbook ${files[0]!.name}, the same as CSV${also}.`,
     );
   } catch (error) {
     fail(error instanceof Error ? error.message : String(error), 1);

@@ -13,6 +13,7 @@ import { pngOf } from "../pictures/png.ts";
 import { zoneInForce } from "../zone.ts";
 import type { Make } from "./bodies.ts";
 import { TABLE_NAMES } from "./bodies.ts";
+import { RECEIPTS, receiptsKept } from "./receipts.ts";
 import { type PictureKept, tablesOf } from "./tables.ts";
 import { csvOf, workbookOf } from "./workbook.ts";
 
@@ -83,13 +84,15 @@ async function exportFile(
 
 function picturesKept(ledger: LedgerReader): PictureKept[] {
   const zone = zoneInForce(undefined, ledger.settings);
-  return ledger.pictures.all().map(({ note, piece, file, taken }) => {
+  const names = new Map(receiptsKept(ledger).map(({ picture, name }) => [picture.id, `${RECEIPTS}/${name}`]));
+  return ledger.pictures.all().map(({ id, note, piece, file, taken }) => {
     const of = ledger.note(note);
-    return { day: dayOfInstant(taken, zone), piece, root: of?.root ?? note, words: of?.text ?? "", file };
+    const words = of?.text ?? "";
+    const receipt = names.get(id) ?? null;
+    return { day: dayOfInstant(taken, zone), piece, root: of?.root ?? note, words, file, receipt };
   });
 }
 
-/** The latest copy that is whole: one that a failing disk has spoilt since is passed over. */
 /** The books as they are now, since a copy is asked for to take them elsewhere; else the newest whole copy there is. */
 async function freshCopy(ledger: LedgerReader, today: Day): Promise<MadeFile> {
   const directory = dirname(ledger.connection.path);

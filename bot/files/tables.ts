@@ -42,6 +42,8 @@ export interface PictureKept {
   words: string;
   /** The chat's own id of the file. */
   file: string;
+  /** The file of a receipt in the folder beside the tables; null where its bytes are not here. */
+  receipt: string | null;
 }
 
 /** The books as tables for a spreadsheet, each complete in itself. */
@@ -87,7 +89,8 @@ function picturesTable(books: Books, pictures: readonly PictureKept[]): Table {
     ["what", "text", ({ spent }) => (spent?.kind === "spend" ? spent.data.what : null)],
     ["amount", "cents", ({ spent }) => spent?.amount ?? null],
     ["note", "text", ({ words }) => words],
-    ["file", "text", ({ file }) => file],
+    ["receipt", "text", ({ receipt }) => receipt],
+    ["file in the chat", "text", ({ file }) => file],
   ]);
 }
 

@@ -24,14 +24,18 @@ export function createClient({ token, apiRoot }: Pick<TelegramSettings, "token" 
   return new Bot(token, { client: { apiRoot, fetch: globalThis.fetch as never } });
 }
 
+/** Where the chat server hands out files. */
+export function fileRootOf({ token, apiRoot }: Pick<TelegramSettings, "token" | "apiRoot">): string {
+  return `${apiRoot}/file/bot${token}`;
+}
+
 /** Puts the handlers on a bot. Gives a function that resolves once no update is being handled. */
 export function addHandlers(bot: Bot, deps: BotDeps): () => Promise<void> {
   const { log, stopping, settings } = deps;
   const { api } = bot;
   const direct = createDirectTalk({ api, log, signal: stopping });
   const gate = createGate({ ...deps, direct, leave: (chat) => api.leaveChat(chat) });
-  const fileRoot = `${settings.apiRoot}/file/bot${settings.token}`;
-  const hearing = createHearing({ ...deps, api, direct, gate, fileRoot });
+  const hearing = createHearing({ ...deps, api, direct, gate, fileRoot: fileRootOf(settings) });
   let inHand: Promise<void> = Promise.resolve();
 
   bot.use((context, next) => {

@@ -1,11 +1,10 @@
-import type { Api } from "grammy";
 import type { Document } from "grammy/types";
 import { failureText, type Log } from "../log.ts";
+import { type FetchDeps, fetchFile } from "./fetched.ts";
 
 /** A pasted history of years stays far below this; anything larger is no note. */
 const DOCUMENT_BYTES_MAX = 1_000_000;
 const DOCUMENT_LINES_MAX = 2000;
-const FETCH_SECONDS_MAX = 20;
 
 type Fetched =
   | { kind: "text"; name: string; text: string }
@@ -14,19 +13,12 @@ type Fetched =
   | { kind: "failed" };
 
 /** Fetches a text file or a table of comma-separated values from Telegram, at most `DOCUMENT_BYTES_MAX` of it. */
-export async function fetchDocument(
-  document: Document,
-  deps: { api: Api; fileRoot: string; log: Log; signal: AbortSignal },
-): Promise<Fetched> {
+export async function fetchDocument(document: Document, deps: FetchDeps & { log: Log }): Promise<Fetched> {
   const name = document.file_name ?? "";
   if (!/\.(?:txt|csv)$/i.test(name)) return { kind: "unreadable", why: "not text" };
   if ((document.file_size ?? 0) > DOCUMENT_BYTES_MAX) return { kind: "unreadable", why: "too long" };
-  const signal = AbortSignal.any([deps.signal, AbortSignal.timeout(FETCH_SECONDS_MAX * 1000)]);
   try {
-    const file = await deps.api.getFile(document.file_id, signal as never);
-    const response = await fetch(`${deps.fileRoot}/${file.file_path ?? ""}`, { signal });
-    if (!response.ok || !response.body) throw new Error(`the file server answered ${response.status}`);
-    const bytes = await readUpTo(response.body, DOCUMENT_BYTES_MAX);
+    const bytes = await fetchFile(document.file_id, DOCUMENT_BYTES_MAX, deps);
     if (!bytes) return { kind: "unreadable", why: "too long" };
     const text = textOf(bytes);
     const lines = text.split(/\r\n|\r|\n/).length;
@@ -36,18 +28,6 @@ export async function fetchDocument(
     deps.log.warn("document not fetched", { why: failureText(error) });
     return { kind: "failed" };
   }
-}
-
-/** The whole stream, or null where it is longer than that. */
-async function readUpTo(stream: AsyncIterable<Uint8Array>, bytesMax: number): Promise<Buffer | null> {
-  const chunks: Uint8Array[] = [];
-  let length = 0;
-  for await (const chunk of stream) {
-    length += chunk.length;
-    if (length > bytesMax) return null;
-    chunks.push(chunk);
-  }
-  return Buffer.concat(chunks);
 }
 
 /** Spreadsheet programs write UTF-8 or, with a mark at the start, UTF-16. */

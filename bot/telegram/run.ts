@@ -11,11 +11,12 @@ import type { Schedule, ScheduleDeps } from "../schedule/schedule.ts";
 import { startSender } from "../sender.ts";
 import { API_ROOT, type TelegramSettings } from "../settings.ts";
 import { createSilenceWatch } from "../silence.ts";
-import { addHandlers, createClient } from "./bot.ts";
+import { addHandlers, createClient, fileRootOf } from "./bot.ts";
 import { createCatchingUp } from "./catching-up.ts";
 import { publishCommands } from "./commands.ts";
 import { createCourier, type MakeFile } from "./courier.ts";
 import { type PollingDeps, type PollingEnd, poll, stopPolling } from "./polling.ts";
+import { createReceiptKeeper } from "./receipts.ts";
 import { createReturning } from "./returning.ts";
 
 /** How long a handler, then a send, may take to end once the bot is to stop. Both together: under five seconds. */
@@ -64,7 +65,11 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
     onUnreachable: returning.lost,
   });
   const health = createHealthKeeper({ ...deps, sender, heard: createSilenceWatch(deps) });
-  const idle = startIdleWork(deps);
+  const receipts = createReceiptKeeper({
+    ...{ ledger, log, directory: settings.directory },
+    ...{ api: bot.api, fileRoot: fileRootOf(settings), signal: stopping },
+  });
+  const idle = startIdleWork({ ...deps, also: receipts.look });
   const onStored = (isStored: boolean) => {
     health.stored(isStored);
     idle.heard();
@@ -86,6 +91,7 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
     onPolled();
     void publishCommands(bot.api, log);
     warmUp();
+    receipts.look();
   };
   try {
     await deps.conversation.goOn(() => stopping.aborted);

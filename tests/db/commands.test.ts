@@ -1,6 +1,7 @@
-import { existsSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, describe, expect, test } from "vitest";
+import { receiptPath } from "../../bot/files/receipts.ts";
 import { beat } from "../../bot/health.ts";
 import { backUp } from "../../db/backup.ts";
 import type { Ledger } from "../../db/ledger.ts";
@@ -131,6 +132,34 @@ describe("doctor", () => {
     expect(ill.out).toContain("piece #1");
     const none = await command("doctor", [], { DATA_DIR: dataDirectory() });
     expect(none).toMatchObject({ code: 0, out: expect.stringContaining("No ledger has been begun") });
+  });
+});
+
+describe("export", () => {
+  test("puts the receipts' pictures beside the tables, by the names that the tables give them", async () => {
+    const { ledger, directory } = exampleLedger();
+    record(ledger, {
+      kind: "spend",
+      day: "2026-06-03",
+      pieces: [],
+      amount: 1250,
+      data: { what: "Paint & primer", category: "materials" },
+    });
+    const note = ledger.transaction(() => {
+      const { note } = ledger.standingFactsSince(0).at(-1)!;
+      ledger.pictures.add({ note, file: "in the chat", uniqueFile: "A/b", taken: 0 });
+      return note;
+    });
+    const [receipt] = ledger.pictures.ofMessage(note);
+    mkdirSync(join(directory, "receipts"));
+    writeFileSync(receiptPath(directory, receipt!), "bytes");
+    const folder = join(directory, "out");
+    const { code, out } = await command("export", [folder], { DATA_DIR: directory, TIME_ZONE: "UTC" });
+    expect({ code, out }).toEqual({ code: 0, out: expect.stringContaining("1 picture of receipts") });
+    const name = "2026-06-03-paint-primer-12.50-1.jpg";
+    expect(readFileSync(join(folder, "receipts", name), "utf8")).toBe("bytes");
+    const table = readdirSync(folder).find((each) => each.endsWith("pictures.csv"))!;
+    expect(readFileSync(join(folder, table), "utf8")).toContain(`receipts/${name},in the chat`);
   });
 });
 

@@ -108,8 +108,9 @@ export class Standin {
     this.#updates.push({ callback_query: { id, from, message, chat_instance: "1", data } });
   }
 
-  /** A picture in two sizes; `unique` tells pictures apart. */
-  photo(unique: string, options: MessageOptions & { caption?: string } = {}): number {
+  /** A picture in two sizes; `unique` tells pictures apart. `bytes`: what the larger one's file holds. */
+  photo(unique: string, options: MessageOptions & { caption?: string; bytes?: Buffer } = {}): number {
+    if (options.bytes) this.#state.files.set(`file-${unique}-1280`, options.bytes);
     const size = (width: number) => ({
       file_id: `file-${unique}-${width}`,
       file_unique_id: `${unique}-${width}`,

@@ -72,9 +72,9 @@ test("a receipt is found again by what it was for, and is in the export", async 
   const args = { through: "2026-05-09", currency: "USD", table: "pictures" };
   const { bytes } = await makeFile(chat.ledger, { what: "export", name: "pictures.csv", args });
   const rows = bytes.toString().trim().split(/\r?\n/);
-  expect(rows[0]).toContain("day,sort,pieces,what,amount,note,file");
-  expect(rows[1]).toContain("2026-05-09,receipt,1,paint,12.50,paint 12.50 for dresser,file-1");
-  expect(rows[2]).toContain("receipt,,gas,20.00,gas 20,f2");
+  expect(rows[0]).toContain("day,sort,pieces,what,amount,note,receipt,file in the chat");
+  expect(rows[1]).toContain("2026-05-09,receipt,1,paint,12.50,paint 12.50 for dresser,,file-1");
+  expect(rows[2]).toContain("receipt,,gas,20.00,gas 20,,f2");
 });
 
 test("one that could be of any piece is kept, and a reply to it names the piece", () => {
