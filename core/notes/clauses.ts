@@ -128,11 +128,13 @@ function splitAtThings(part: Tok[], facts: VerbFacts): Tok[][] {
   let number = false;
   for (let at = 0; at < part.length; at += 1) {
     const token = part[at]!;
-    const measure = token.kind === "miles" || token.kind === "duration";
+    const measure = isMeasure(token);
     const opens = opensThing(token) && !isOwnFee(token, part, start, at, facts);
-    const complete = thing && number;
-    const foreign = complete && measure && isForeignMeasure(token, part.slice(start, at), facts);
-    if (foreign || (complete && opens && ownNumber(part, at) && !isPreposition(part[at - 1]))) {
+    const before = thing && number ? part.slice(start, at) : null;
+    const foreign =
+      before && measure && !isPreposition(part[at - 1]) && isForeignMeasure(token, before, facts);
+    const another = before && !isPreposition(part[at - 1]) && isAnother(part, at, before, opens);
+    if (foreign || another) {
       parts ??= [];
       parts.push(part.slice(start, at));
       start = at;
@@ -148,6 +150,28 @@ function splitAtThings(part: Tok[], facts: VerbFacts): Tok[][] {
   return parts;
 }
 
+const isPiece = ({ kind }: Tok): boolean => kind === "piece";
+
+const isMeasure = ({ kind }: Tok): boolean => kind === "miles" || kind === "duration";
+
+/** "dresser 30 nightstand 18", "desk 1h hutch 2h", "1h desk 2h hutch", "sanded dresser 1h painted desk 30 min". */
+function isAnother(part: readonly Tok[], at: number, before: readonly Tok[], opens: boolean): boolean {
+  const token = part[at]!;
+  if (opens) return ownNumber(part, at, before);
+  const next = part[at + 1];
+  if (!before.some(isPiece) || !before.some(isMeasure)) return false;
+  if (token.roles.labor && token.kind === "word")
+    return (next?.kind === "piece" || before.some(({ roles }) => roles.labor)) && ownNumber(part, at, before);
+  return isMeasure(token) && before.some(({ kind }) => kind === token.kind) && opensWork(part.slice(at + 1));
+}
+
+/** What follows a measure names what it was on or for before any other number. */
+function opensWork(after: readonly Tok[]): boolean {
+  const named = after.findIndex(({ kind, roles }) => kind === "piece" || roles.labor === true);
+  const number = after.findIndex((token) => isMeasure(token) || isAmount(token));
+  return named >= 0 && (number < 0 || named < number);
+}
+
 const opensThing = (token: Tok): boolean => token.kind === "piece" || isSupply(token) || isStream(token);
 
 const isPreposition = (token: Tok | undefined): boolean =>
@@ -160,19 +184,22 @@ function isOwnFee(token: Tok, part: readonly Tok[], start: number, at: number, f
   return head !== undefined && headsOf(head).some((said) => facts.takes(said.kind, "fee"));
 }
 
-function ownNumber(part: readonly Tok[], at: number): boolean {
+/** Whether a number follows before the next thing: an amount, or a measure as the one before it. */
+function ownNumber(part: readonly Tok[], at: number, before: readonly Tok[]): boolean {
   for (let next = at + 1; next < part.length; next += 1) {
     const token = part[next]!;
     if (isAmount(token)) return true;
+    if (isMeasure(token))
+      return !before.some(isAmount) && before.some(isPiece) && before.some(({ kind }) => kind === token.kind);
     if (token.kind === "piece" || isSupply(token) || isStream(token)) return false;
   }
   return false;
 }
 
 function isForeignMeasure(token: Tok, before: readonly Tok[], facts: VerbFacts): boolean {
-  if (token.kind !== "miles" && token.kind !== "duration") return false;
   const head = headOf(before);
-  if (!head) return false;
+  // "gas 20 24 miles", "paint 12 2h desk": two notes without a verb.
+  if (!head) return before.some(isAmount) && before.some((one) => isSupply(one) || isStream(one));
   const slot = token.kind === "miles" ? "miles" : "minutes";
   return headsOf(head).every((said) => !facts.takes(said.kind, slot));
 }

@@ -151,6 +151,12 @@ const eitherSpoken: Offer = ({ made, clause, pieces }) => {
   }));
 };
 
+/** "drove 24" */
+const drivenMiles: Offer = (held) => {
+  const miles = held.clause.tokens.find(({ kind }) => kind === "miles")?.miles;
+  return miles === undefined ? [] : [as("drive", { miles }, held)];
+};
+
 /** "paid 25": the newest note's amount, perhaps. */
 const correction: Offer = (held) => {
   const isPaid = held.clause.tokens.some(({ text }) => /^(?:paid|pd|payed)$/.test(text));
@@ -191,6 +197,7 @@ const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   raiseBy: newPrice,
   loanAlone: payOrBalance,
   loneNumber: correction,
+  milesUnsaid: drivenMiles,
   twoNumbers: eitherAmount,
   vagueAmount: eitherSpoken,
 };

@@ -55,6 +55,7 @@ export interface Trouble {
     | "vagueTime"
     | "noVerb"
     | "loneNumber"
+    | "milesUnsaid"
     | "cutOrPrice"
     | "raiseBy"
     | "loanAlone"

@@ -80,8 +80,12 @@ function mendOr(mend: Reading, noted: Reading[]): Reading[] {
   const isNothing = note.kind === "unclear" && !note.could;
   if (isNothing) return [mend];
   const could = [mend, ...(note.kind === "unclear" ? note.could! : [note])];
-  return [{ ...unclear({ kind: "newOrOld" }, { text: note.text, line: note.line }), could }];
+  const at = { text: note.text, line: note.line };
+  return [{ ...unclear({ kind: "newOrOld" }, at), could: could.slice(0, COULD_MAX) }];
 }
+
+/** So many readings fit on buttons, with one more for none of them. */
+const COULD_MAX = 3;
 
 /** The notes of a line that is no correction. */
 function notesOf(tokens: Tok[], units: Units, typed: Typed, today: Day, place: Place): Reading[] {
@@ -189,7 +193,7 @@ function standingReading(
   return { kind: "repeat", every, ...which, ...since, note: { ...plain, ...at }, ...at } as Reading;
 }
 
-/** "1:45 sanding the desk" is an hour and three quarters, no time of day. */
+/** "1:45 sanding the desk" is an hour and three quarters, "sanded 2-4pm" two hours, and neither a time of day. */
 function withWorkClocks(tokens: Tok[]): Tok[] {
   if (!tokens.some(({ kind }) => kind === "clock")) return tokens;
   const works = tokens.some(
@@ -197,6 +201,7 @@ function withWorkClocks(tokens: Tok[]): Tok[] {
   );
   if (!works) return tokens;
   return tokens.map((token) => {
+    if (token.kind === "clock" && token.minutes !== undefined) return { ...token, kind: "duration" };
     const clock = token.kind === "clock" ? /^(\d{1,2}):(\d{2})$/.exec(token.text) : null;
     return clock ? { ...token, kind: "duration", minutes: Number(clock[1]) * 60 + Number(clock[2]) } : token;
   });

@@ -192,9 +192,12 @@ function change(
   if (how === "denied" && !isDenied) return null;
   if (how === "either" && said.to.buyer === undefined && said.to.source === undefined) return null;
   const isSure = how === "certain" || isDenied || (how === "told" && saysEnough(said));
-  if (!isSure && how === "told" && !pointsOut(before)) return null;
+  if (!isSure && how === "told" && !pointsOut(before) && !isOldBesideNew(said)) return null;
   return { mend: { of: said.of, to: said.to }, isSure };
 }
+
+/** "sander 59 was 79": mended, or marked down? */
+const isOldBesideNew = ({ of, to }: Side): boolean => of.amount !== undefined && to.amount !== undefined;
 
 /** "the primer was 18": a thing that both sides know. */
 const pointsOut = ([first]: readonly Tok[]): boolean => first?.text === "the" || first?.text === "my";
@@ -205,8 +208,10 @@ function saysEnough({ of, to, points, isFee, isTold }: Side): boolean {
   if ((isTold && of.amount !== undefined) || (names.length === 0 && !isFee)) return false;
   const fields = Object.keys(to);
   if (of.number !== undefined && fields.every((field) => field === "traits")) return true;
-  if (isFee || points || of.date !== undefined || of.amount !== undefined || of.back !== undefined)
-    return true;
+  // "desk was 140 new": what it cost somebody else.
+  if (to.amount !== undefined && to.traits !== undefined) return false;
+  if (isFee || points || of.date !== undefined || of.back !== undefined) return true;
+  if (of.amount !== undefined) return to.amount === undefined;
   if (
     fields.every((field) => field === "date" || field === "pieces" || field === "method" || field === "buyer")
   )
@@ -221,14 +226,30 @@ function saysEnough({ of, to, points, isFee, isTold }: Side): boolean {
 function notThat(tokens: readonly Tok[], today: Day): Correction | null {
   const at = tokens.findIndex(({ text }) => text === "not");
   const behind = tokens.findIndex((token, place) => place > at && !isSkipped(token));
-  const [now, then] = [tokens[at - 1], tokens[behind]];
+  const then = tokens[behind];
+  const nowAt = nowBefore(tokens, at, then);
+  const now = tokens[nowAt];
   if (at < 1 || behind < 0 || !now || !then) return null;
   const said = side();
-  if (!takeOf([...tokens.slice(0, at - 1), ...tokens.slice(behind + 1)], said, today)) return null;
-  const isCount = said.of.pieces === undefined && now.kind === "piece";
+  if (
+    !takeOf(
+      [...tokens.slice(0, nowAt), ...tokens.slice(nowAt + 1, at), ...tokens.slice(behind + 1)],
+      said,
+      today,
+    )
+  )
+    return null;
+  const isCount = said.of.pieces === undefined && now.kind === "piece" && said.of.amount === undefined;
   if (isCount) said.to.pieces = [now.mention!];
   const of = isCount ? countOf(now, then) : oldValue(now, then, said, today);
   return of && sure({ of: { ...said.of, ...of }, to: said.to });
+}
+
+/** Where the new value stands: right before "not", or the one amount of "paid 45 for the desk not 40". */
+function nowBefore(tokens: readonly Tok[], at: number, then: Tok | undefined): number {
+  if (then?.kind !== "amount" || tokens[at - 1]?.kind === "amount") return at - 1;
+  const amounts = tokens.flatMap(({ kind }, place) => (kind === "amount" && place < at ? [place] : []));
+  return amounts.length === 1 && tokens[at - 1]?.kind === "piece" ? amounts[0]! : at - 1;
 }
 
 /** The old count of "4 chairs not 3", with the new one put in what becomes of it. */

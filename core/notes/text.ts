@@ -19,7 +19,7 @@ const DIGITS_MAX = 32;
 const DIGITS = /[-−]?[$€£]?[-−]?(?:\d|\.\d|[½¼¾])[\da-z.,:/×*+$€£%½¼¾"'@-]{0,31}/iuy;
 const COUNT_X = /x\d{1,3}(?![\p{L}\d.])/iuy;
 const LETTERS = /\p{L}[\p{L}\p{M}'’‘]{0,47}/uy;
-const MARK = /[,.;:!?&+*×\-–—@#()~=/$|…%]/uy;
+const MARK = /->|=>|[→,.;:!?&+*×\-–—@#()~=/$|…%]/uy;
 
 function normalize(text: string): string {
   const lower = text.toLowerCase().replace(/['’‘]/g, "");
@@ -119,10 +119,10 @@ function wordAt(
     (mark === "/" && !apart && words.at(-1)?.norm === "w")
   )
     return null;
-  return { kind: "mark", norm: PLAIN_MARKS[mark] ?? mark, start: at, end: at + 1, apart };
+  return { kind: "mark", norm: PLAIN_MARKS[mark] ?? mark, start: at, end: at + mark.length, apart };
 }
 
-const PLAIN_MARKS: Readonly<Record<string, string>> = { "–": "-", "—": "-", "…": "." };
+const PLAIN_MARKS: Readonly<Record<string, string>> = { "–": "-", "—": "-", "…": ".", "->": "→", "=>": "→" };
 
 /** "mid-century" is two words. */
 function isHyphen(mark: string, line: string, at: number, words: readonly Word[], apart: boolean): boolean {

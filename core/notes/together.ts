@@ -87,12 +87,13 @@ function withTopic(drafts: readonly Draft[]): readonly Draft[] {
   return isTopicAlone ? others : drafts;
 }
 
-/** The pieces that a clause names before a colon and nothing else; null where it does not. */
+/** The pieces that a clause names before a mark and nothing else; null where it does not. */
 function topicOf({ tokens, line, spans }: Clause): Mention[] | null {
   const start = placeAfter(tokens, 0, BEFORE_TOPIC);
   let end = start;
   while (tokens[end]?.kind === "piece") end += 1;
-  if (end === start || !/^\s*:/.test(line.slice(spans[tokens[end - 1]!.to - 1]!.end))) return null;
+  if (end === start || !/^\s*(?::|[-–—,]\s)/.test(line.slice(spans[tokens[end - 1]!.to - 1]!.end)))
+    return null;
   return tokens.slice(start, end).map(({ mention }) => mention!);
 }
 

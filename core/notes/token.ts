@@ -113,6 +113,7 @@ export function partToken(part: Part, text: string, from: number): Token<never> 
       break;
     case "clock":
       token.at = part.at;
+      token.minutes = part.minutes;
       break;
     case "span":
       token.days = part.days;

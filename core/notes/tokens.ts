@@ -224,7 +224,8 @@ function timedAt<Head>(word: Word, norms: readonly string[], at: number, lexer: 
   if (digits ? couldBeDay(norms, at) : DAY_STARTERS.has(norm)) {
     const ahead = norms.slice(at, at + 6);
     const isFraction = slashIsFraction(norms, at, lexer);
-    if (isFraction && isOfSupply(norms, at, lexer)) return { kind: "grain", words: 1 };
+    if (isFraction && isOfSupply(norms, at, lexer))
+      return { kind: "grain", words: /^inch(?:es)?$/.test(norms[at + 1] ?? "") ? 2 : 1 };
     const found = isFraction ? null : dayAt(ahead);
     if (found && !isRankOfNoun(found, norms, at, lexer))
       return { kind: "day", said: found.said, words: found.words };

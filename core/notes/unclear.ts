@@ -31,6 +31,7 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   clashingWord: "That short form means two things. Write the word out.",
   twoKinds: "A piece and something else: what did each cost?",
   unknown: 'I do not know what that means. "help" shows what to text.',
+  milesUnsaid: "Are those miles?",
   percentUnsaid: "Is that a percent? Add the sign.",
   clockUnsaid: "Say the time with am or pm.",
   goalUnsaid: "Is the goal in pieces or in dollars? Say which.",

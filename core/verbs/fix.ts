@@ -44,7 +44,9 @@ const CORRECTING = [
 /** Words that correct what was just said where nothing else is named. */
 const NO_BUT = [
   ...["no", "nope", "no wait", "wait no", "wait", "actually", "sorry", "it was", "that was"],
-  ...["oops", "oops it was", "no make that", "no actually", "it cost", "that cost"],
+  ...["whoops", "woops", "my bad", "typo", "wrong amount", "wrong number", "wrong price", "price was"],
+  ...["my mistake", "mistake", "sorry it was", "oops it was", "it shouldve been", "that shouldve been"],
+  ...["oops", "no make that", "no actually", "it cost", "that cost"],
 ];
 
 export const fix = defineVerb({

@@ -1,11 +1,13 @@
 import type { Cursor, Part } from "../token.ts";
-import { HOURS, MILES, MINUTES, NO_MINUTES, QUARTERS } from "../words/units.ts";
+import { HOURS, MILES, MINUTES, NO_MINUTES, PAID_UNDERWAY, QUARTERS } from "../words/units.ts";
 import type { Amount, Exact } from "./amounts.ts";
-import { decimalText, times } from "./amounts.ts";
+import { decimalText, exactOf, times } from "./amounts.ts";
 import { numberAt, whole } from "./numbers.ts";
 
 /** "h30" and the like glued to a number: "2.5h", "1h30", "1h30m", "45m", "90min". */
 export function gluedDuration(word: string): number | null {
+  const part = /^(\d{0,2})([½¼¾])(?:h|hr|hrs|hour|hours)$/.exec(word);
+  if (part) return Math.round((Number(part[1] || "0") + QUARTERS[part[2]!]!) * 60);
   const hours =
     /^(\d{1,2}(?:\.\d{1,2})?|\.\d{1,2})(?:h|hr|hrs|hour|hours)(?:(\d{1,2})(?:m|min|mins)?)?$/.exec(word);
   if (hours) return Math.round(Number(hours[1]) * 60) + Number(hours[2] ?? 0);
@@ -86,7 +88,8 @@ function fractionAfter(norms: readonly string[], at: number): { part: number; wo
 
 export function durationAfter(number: { amount: Amount; words: number }, { norms, at }: Cursor): Part | null {
   const { exact } = number.amount;
-  if (!exact || number.amount.factors) return null;
+  if (!exact) return null;
+  // "3x20 min": as often as the first factor says.
   const value = exact.digits / 10 ** exact.scale;
   let next = at + number.words;
   const fraction = fractionAfter(norms, next);
@@ -103,6 +106,35 @@ export function durationAfter(number: { amount: Amount; words: number }, { norms
     minutes: Math.round(value * 60 + more.minutes),
     words: next + 1 + more.words - at,
   };
+}
+
+const OFTEN: Readonly<Record<string, number>> = { twice: 2, thrice: 3 };
+
+/** How often what stands before was done: "x 3", "x3", "3 times", "twice"; in how many words. */
+function timesAfter(norms: readonly string[], at: number): { times: number; words: number } | null {
+  const first = norms[at] ?? "";
+  const second = norms[at + 1] ?? "";
+  const often = OFTEN[first];
+  if (often !== undefined) return { times: often, words: 1 };
+  const glued = /^[x×](\d{1,2})$/.exec(first);
+  if (glued) return { times: Number(glued[1]), words: 1 };
+  if (/^[x×*]$/.test(first) && /^\d{1,2}$/.test(second)) return { times: Number(second), words: 2 };
+  const count = second === "times" ? numberAt({ norms, at }) : null;
+  const exact = count?.words === 1 ? count.amount.exact : null;
+  return exact?.scale === 0 && exact.digits < 100 ? { times: exact.digits, words: 2 } : null;
+}
+
+/** "20 min x 3", "24 miles twice": a measure as often as it was done. */
+export function repeatedMeasure(part: Part, { norms, at }: Cursor): Part {
+  const isDriven = part.miles !== undefined;
+  const often = timesAfter(norms, at + part.words);
+  // "drove 10 miles twice": both times together, or each of them?
+  if (isDriven && /^(?:twice|thrice)$|times/.test(norms[at + part.words] ?? "")) return part;
+  if (!often || often.times < 2) return part;
+  const words = part.words + often.words;
+  if (part.minutes !== undefined) return { ...part, minutes: part.minutes * often.times, words };
+  const exact = part.miles === undefined ? null : exactOf(part.miles);
+  return exact ? { ...part, miles: decimalText(times(exact, whole(often.times))), words } : part;
 }
 
 export const MILES_GLUED = /^(\d[\d,]{0,6}(?:\.\d{1,2})?|\.\d{1,2})(?:mi|mile|miles|rt)$/;
@@ -131,11 +163,13 @@ function wholeTripWords(norms: readonly string[], at: number): number {
 }
 
 export function milesAfter(number: { amount: Amount; words: number }, { norms, at }: Cursor): Part | null {
-  const { exact, factors, money } = number.amount;
-  if (!exact || factors || (money && exact.scale !== 2)) return null;
+  const { exact, factors, sum, money } = number.amount;
+  if (!exact || (money && exact.scale !== 2 && !sum && !factors)) return null;
   const unit = norms[at + number.words] ?? "";
   const after = norms[at + number.words + 1] ?? "";
   if (MILES.has(unit)) return milesOf(exact, { norms, at }, number.words + 1);
+  // "tolls 2.50 each way", "gas 12 round trip": what it cost.
+  if (money || norms.slice(0, at).some((word) => PAID_UNDERWAY.has(word))) return null;
   if (unit === "rt" || (unit === "round" && after === "trip"))
     return { kind: "miles", miles: decimalText(exact), words: number.words + (unit === "rt" ? 1 : 2) };
   if (unit === "each" && after === "way") return milesOf(exact, { norms, at }, number.words);
@@ -177,4 +211,46 @@ export function clockAt({ norms, at }: Cursor): Part | null {
   if (text === undefined) return null;
   const leading = !half && word.startsWith("0") ? word.padStart(5, "0") : text;
   return { kind: "clock", at: leading, words };
+}
+
+interface Hour {
+  minutes: number;
+  half: string | undefined;
+  isTyped: boolean;
+  words: number;
+}
+
+/** "2", "9:30", "2pm", "2 pm": an hour of a clock, whatever half of the day. */
+function hourOf(text: string, next: string | undefined): Hour | null {
+  const typed = /^(\d{1,2})(?::(\d{2}))?(am|pm|a|p)?$/.exec(text);
+  if (!typed || Number(typed[1]) > 12) return null;
+  const apart = typed[3] === undefined && (next === "am" || next === "pm") ? next : undefined;
+  return {
+    minutes: Number(typed[1]) * 60 + Number(typed[2] ?? 0),
+    half: (typed[3] ?? apart)?.[0],
+    isTyped: typed[2] !== undefined,
+    words: apart ? 2 : 1,
+  };
+}
+
+const HALF_DAY = 12 * 60;
+const RANGE_LINK = /^(?:to|till|til|until|-)$/;
+
+/** "2-4pm", "9:30-11", "2pm to 4pm", "from 2 to 4": how long it went on, as minutes on a time of day. */
+export function clockRangeAt({ norms, at }: Cursor): Part | null {
+  const [one = "", other] = norms[at]!.split(/[-–]/);
+  const from = hourOf(one, other === undefined ? norms[at + 1] : undefined);
+  if (!from) return null;
+  const link = other === undefined ? at + from.words : at;
+  if (other === undefined && !RANGE_LINK.test(norms[link] ?? "")) return null;
+  const end = link + 1;
+  const to = hourOf(other ?? norms[end] ?? "", norms[other === undefined ? end + 1 : end]);
+  if (!to) return null;
+  const words = other === undefined ? from.words + 1 + to.words : to.words;
+  const isClock = from.half ?? to.half ?? (from.isTyped || to.isTyped || undefined);
+  if (isClock === undefined && norms[at - 1] !== "from") return null;
+  const isAcross = from.half !== undefined && to.half !== undefined && from.half !== to.half;
+  const minutes = (to.minutes - from.minutes + HALF_DAY) % HALF_DAY;
+  const isLong = isAcross && to.minutes % HALF_DAY >= from.minutes % HALF_DAY;
+  return minutes === 0 || isLong ? null : { kind: "clock", at: null, minutes, words };
 }

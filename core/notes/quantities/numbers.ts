@@ -69,12 +69,17 @@ function withPoint(
   };
 }
 
-/** "20 + 15" and "6 x 2.50" with blanks between. */
+/** "20 + 15" and "6 x 2.50" with blanks between, "2.50 x2". */
 export function joinedAmount(
   first: { amount: Amount; words: number },
   { norms, at }: Cursor,
 ): { amount: Amount; words: number } {
   const sign = norms[at + first.words] ?? "";
+  const glued = /^[x×](\d{1,3})$/.exec(sign);
+  if (glued && first.amount.exact && !first.amount.factors && first.amount.exact.scale > 0) {
+    const pair: [Exact, Exact] = [whole(Number(glued[1])), first.amount.exact];
+    return { amount: { exact: times(...pair), money: true, factors: pair }, words: first.words + 1 };
+  }
   if (!/^[+x×*@]$/.test(sign) || !first.amount.exact || first.amount.factors) return first;
   const next = at + first.words + 1;
   const second = next < norms.length ? numberAt({ norms, at: next }) : null;

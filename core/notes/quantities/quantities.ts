@@ -6,12 +6,14 @@ import type { Amount } from "./amounts.ts";
 import { decimalText, exactOf } from "./amounts.ts";
 import {
   clockAt,
+  clockRangeAt,
   durationAfter,
   gluedDuration,
   MILES_GLUED,
   milesAfter,
   milesOf,
   minutesAfterHours,
+  repeatedMeasure,
   wordedDuration,
 } from "./measures.ts";
 import { joinedAmount, numberAt, PLAIN_DIGITS, plainAmount, scaledDigits } from "./numbers.ts";
@@ -32,12 +34,23 @@ function plainNumber(cursor: Cursor): Part | null {
 
 /** Whatever begins with a number at this place. */
 export function numericAt(cursor: Cursor): Part | null {
+  const part = numberOrMeasureAt(cursor);
+  return part?.kind === "duration" || part?.kind === "miles" ? repeatedMeasure(part, cursor) : part;
+}
+
+const MAY_BE_RANGE = /-| (?:to|till|til|until|am|pm)$/;
+
+function numberOrMeasureAt(cursor: Cursor): Part | null {
   const { norms, at } = cursor;
   const spoken =
     SPOKEN_SECOND.has(norms[at + 1] ?? "") || norms[at + 2] === "and" ? spokenAt(norms, at) : null;
   if (spoken) return spoken;
   const word = norms[at]!;
   const code = word.charCodeAt(0);
+  if (code >= 48 && code <= 57 && MAY_BE_RANGE.test(`${word} ${norms[at + 1] ?? ""}`)) {
+    const range = clockRangeAt(cursor);
+    if (range) return range;
+  }
   // Most numbers are digits and nothing else: no glued unit, no clock, no percent.
   if (code >= 48 && code <= 57 && PLAIN_DIGITS.test(word)) return plainNumber(cursor);
   if (CURRENCY_WORDS.has(word)) return vagueAmount(cursor);
@@ -46,6 +59,13 @@ export function numericAt(cursor: Cursor): Part | null {
     const more = /m/.test(word) ? { minutes: 0, words: 0 } : minutesAfterHours(norms, at + 1);
     return { kind: "duration", minutes: Math.round(glued + more.minutes), words: 1 + more.words };
   }
+  const cents = /^(\d{1,2})[c¢]$/.exec(word);
+  if (cents)
+    return {
+      kind: "amount",
+      amount: { exact: { digits: Number(cents[1]), scale: 2 }, money: true },
+      words: 1,
+    };
   const miles = MILES_GLUED.exec(word);
   if (miles) {
     const exact = exactOf(miles[1]!);
@@ -103,5 +123,7 @@ function withUnit(number: { amount: Amount; words: number }, cursor: Cursor): Pa
   const counted = exact?.digits === 1 || /s$/.test(unit);
   if (days !== undefined && counted && exact && exact.scale === 0 && exact.digits < 1000)
     return { kind: "span", days: days * exact.digits, words: number.words + 1 };
-  return moneyAfter(joinedAmount(number, cursor), cursor);
+  const joined = joinedAmount(number, cursor);
+  const repeated = joined === number ? null : (durationAfter(joined, cursor) ?? milesAfter(joined, cursor));
+  return repeated ?? moneyAfter(joined, cursor);
 }

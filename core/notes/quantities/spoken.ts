@@ -76,19 +76,32 @@ function bucksAt(norms: readonly string[], at: number): Part | null {
   const isAlone = norms[at] === "buck";
   const count = isAlone ? { value: 1, words: 0 } : countAt(norms, at);
   if (!count || !CURRENCY_WORDS.has(norms[at + count.words] ?? "")) return null;
-  const small = smallNumberAt(norms, at + count.words + 1);
+  const next = at + count.words + 1;
+  const isBuck = count.value === 1 && norms[next - 1] === "buck";
+  const typed = isBuck && /^\d\d$/.test(norms[next] ?? "") ? { value: Number(norms[next]), words: 1 } : null;
+  const small = typed ?? smallNumberAt(norms, next);
   if (!small || small.value < 5 || small.value > 99) return null;
-  return money(count.value + small.value / 100, count.words + 1 + small.words);
+  const words = count.words + 1 + small.words;
+  const whole = count.value * 100 + small.value;
+  return isBuck ? eitherOf(whole, [whole * 100, whole], words) : money(whole / 100, words);
 }
 
-/** "two fifty", "one twenty": dollars and cents, or hundreds. */
+/** What is said of cents where small things are bought, and of a hundred times as much where furniture is. */
+const eitherOf = (exact: number, either: [number, number], words: number): Part => ({
+  kind: "amount",
+  amount: { exact: cents(exact), money: true, either },
+  words,
+});
+
+/** "two fifty", "one twenty": dollars and cents, or hundreds; "twelve fifty" of paint is 12.50. */
 function eitherAt(norms: readonly string[], at: number): Part | null {
   const unit = UNITS[norms[at] ?? ""];
-  if (unit === undefined || unit < 1 || unit > 9) return null;
+  if (unit === undefined || unit < 1) return null;
   const small = TENS[norms[at + 1] ?? ""] === undefined ? null : smallNumberAt(norms, at + 1);
   if (!small || SCALES[norms[at + 1 + small.words] ?? ""] !== undefined) return null;
   if (CURRENCY_WORDS.has(norms[at + 1 + small.words] ?? "")) return null;
   const whole = unit * 100 + small.value;
+  if (unit > 9) return eitherOf(whole, [whole, whole * 100], 1 + small.words);
   return {
     kind: "amount",
     amount: { exact: null, flaw: "vague", money: true, either: [whole * 100, whole] },

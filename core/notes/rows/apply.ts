@@ -1,5 +1,5 @@
 import { type Head, type Tok, textOf } from "../clause.ts";
-import { wholeOf } from "../quantities/amounts.ts";
+import { decimalText, wholeOf } from "../quantities/amounts.ts";
 import { isTurned, type Roles, rolesOf, turnedRoles } from "../roles.ts";
 import { NO_ROLES, wordToken } from "../token.ts";
 import type { TurnEffect } from "./afterwards.ts";
@@ -31,6 +31,7 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
     token.kind = "grain";
     return token;
   }
+  if (effect === "miles" || effect === "miles?") return driven(tokens, fired, effect === "miles?");
   if (effect === "piece") return numbered(tokens, fired);
   if (effect === "all") return countedAll(tokens, fired);
   const isOwed = effect === "owed" || effect === "half owed" || effect === "all owed";
@@ -52,6 +53,16 @@ function countedAll(tokens: readonly Tok[], fired: Fired): Tok {
   }
   const token = joined(tokens, fired);
   token.kind = "grain";
+  return token;
+}
+
+const UNSAID = rolesOf<Head>({ hedge: "doubt" });
+
+/** "drove 24": how far it was. */
+function driven(tokens: readonly Tok[], fired: Fired, isUnsaid: boolean): Tok {
+  const token = joined(tokens, fired, isUnsaid ? UNSAID : NO_ROLES);
+  token.kind = "miles";
+  token.miles = decimalText(tokens[fired.to - 1]!.amount!.exact!);
   return token;
 }
 

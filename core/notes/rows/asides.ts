@@ -63,6 +63,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "aside",
     "15 min fixing drawer on dresser",
   ],
+  ["<supply> $ [round_trip|roundtrip|both_ways|there_and_back|all_in]", "aside", "tolls 5 round trip"],
   ["[too far gone|away]", "aside", "tossed the rack, too far gone"],
 ];
 

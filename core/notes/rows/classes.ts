@@ -5,7 +5,7 @@ import { MONTHS } from "../words/calendar.ts";
 import { ARTICLES_WIDE, THEY } from "../words/links.ts";
 import { PIECE_PARTS, SERVICES, THINGS, WORK_PARTS } from "../words/parts.ts";
 import { HOUSEHOLD, isOwner } from "../words/people.ts";
-import { GRITS } from "../words/supplies.ts";
+import { CONTAINERS, GRITS } from "../words/supplies.ts";
 
 export type Test = (token: Tok) => boolean;
 
@@ -62,12 +62,20 @@ const CLASSES: Readonly<Record<string, Test>> = {
   sunsat: ({ kind, text }) => kind === "day" && (text === "sun" || text === "sat"),
   miles: ({ kind }) => kind === "miles",
   percent: ({ kind }) => kind === "percent",
+  container: ({ kind, text }) => kind === "word" && CONTAINERS.has(text),
   span: ({ kind }) => kind === "span",
   grain: ({ kind }) => kind === "grain",
   number: ({ kind }) => kind === "number",
   size: ({ amount: said }) =>
     said?.factors?.every(({ digits, scale }) => scale === 0 && digits >= SIDE_MIN) === true,
   grit: ({ kind, text }) => kind === "amount" && GRITS.has(text),
+  /** "2x4": the cut of a board. */
+  board: ({ kind, text }) => kind === "amount" && /^[1-6]x(?:[2-8]|10|12)$/.test(text),
+  boards: ({ kind, text }) => kind === "word" && /^[1-6]x(?:[2-8]|10|12)s$/.test(text),
+  gritty: ({ kind, text }) => kind === "grain" && /grits?$/.test(text),
+  /** A number that is not of money, nor of each of something. */
+  bare: ({ kind, amount: said, each }) =>
+    kind === "amount" && !each && said!.exact !== null && !said!.flaw && !said!.money && !said!.factors,
   month: ({ kind, text }) => kind === "word" && MONTHS[text] !== undefined,
   part: ({ kind, text, roles }) => kind === "word" && PIECE_PARTS.has(text) && !roles.heads,
   things: ({ kind, text }) => kind === "word" && THINGS.has(text),

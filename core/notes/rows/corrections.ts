@@ -44,6 +44,10 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "paid",
     "i actually paid 65 for the hutch",
   ],
+  ["^ [actually] <supply> … was|were|is|cost $", "paid", "actually paint was 14"],
+  ["^ <art>? <supply> [actually|really] $ ;", "change", "paint actually 14"],
+  ["^ [make] the|my|that <supply> … $ ;", "paid", "make the paint 14"],
+  ["<supply> $ [→] $ ;", "change", "paint 12 → 14"],
   ["^ [actually the|my] <any> … was|were|is|cost|took $|<time>|<miles>", "paid", "actually the paint was 14"],
   ["^ [actually i|we? paid|spent|gave] $", "paid", "actually i paid 14 for paint"],
   ["^ i|we? [paid|spent|gave actually|really] $ for|on", "paid", "i paid actually 65 for the hutch"],
@@ -76,7 +80,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "change the paint to 14",
   ],
   [
-    "^ [delete|remove|undo|scratch|strike|erase|cancel|void|take_back|take_out|forget|ditch|reverse] !off|by|to|on|in|$|price|waiting <any>",
+    "^ [delete|remove|undo|scratch|strike|erase|cancel|void|take_back|take_out|ditch|reverse] !off|by|to|on|in|$|price|waiting <any>",
     "remove",
     "delete the drive",
   ],
@@ -108,7 +112,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
   ["[was|were|is|are|cost actually|really]", "change", "the paint was actually 14"],
   ["[actually|really was|were|is|cost|sold_for|went_for|got|took]", "change", "hutch actually cost 65"],
   [
-    "[were|was|is|are|goes|go|went|belongs|belong for|on|to|with] <art>? <piece>",
+    "!to <any> [were|was|is|are|goes|go|went|belongs|belong for|on|to|with] <art>? <piece>",
     "told",
     "those knobs were for the desk",
   ],

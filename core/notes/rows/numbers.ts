@@ -6,7 +6,7 @@ import { tableOf } from "./table.ts";
  * amount stands in the line; alone it may be the amount after all. "amount": the amount of the note for certain,
  * whatever stands below. "vague": an amount that may not be written down as it stands. "net": what was left after fees.
  * "owed", "half owed", "all owed": what the buyer has still to pay.
- * "piece": the number of the piece. "all": how many the
+ * "miles": how far it was; "miles?": so, most likely. "piece": the number of the piece. "all": how many the
  * pieces before it are.
  */
 export type NumberEffect =
@@ -20,7 +20,9 @@ export type NumberEffect =
   | "half owed"
   | "all owed"
   | "piece"
-  | "all";
+  | "all"
+  | "miles"
+  | "miles?";
 
 const ROWS: readonly Row<NumberEffect>[] = [
   ["<~buy> … $ and|then|,|& [listed $]", "amount", "bought dresser 40 and listed 180"],
@@ -30,8 +32,26 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "sold desk to 2 girls 140",
   ],
   ["^ !i|we|ive <word> [put|left $ on|down|for] <art>? <piece>", "deposit", "bob put 20 on desk"],
-  ["<time> [# times]", "amount", "sanded dresser 20 min 3 times"],
+  ["[$ each_way|one_way|per_trip|per_crossing]", "vague", "tolls 2.50 each way"],
+  [
+    "<time> [wait|waited|waiting|dry|drying|to_dry|cure|curing|between|till|until|for|dry_time|drying_time* <time>|<span>]",
+    "passing",
+    "painted dresser 1h dry 24h",
+  ],
   ["[<time>] epoxy|glue|resin|filler", "passing", "5 min epoxy 7"],
+  ["^ [miles|mileage|mi :? <bare>] ;", "miles", "miles 24"],
+  ["^ [miles|mileage|mi :? <bare>] for|to|<day>|,", "miles", "mileage 24 for the hutch"],
+  ["drove|drived [<bare>] ;", "miles?", "drove 24"],
+  [
+    "drove|drived [<bare>] <day>|,|.|to|out|over|there|back|total|today|roundtrip|round_trip|yesterday",
+    "miles?",
+    "drove 24 to get dresser",
+  ],
+  ["drove|drived [<bare>] for <art>? <piece>", "miles?", "drove 24 for dresser"],
+  ["^ drove <miles> ,|and? [<time>] ;", "passing", "drove 24 miles 40 min"],
+  ["<supply> [# <container>] $", "passing", "paint 2 cans 24"],
+  ["^ [# x|×] <supply>", "vague", "3 x paint 12"],
+  ["<~buy>|<sell> … [$ of $] ;", "vague", "bought dresser 40 of 50"],
   // Addresses, rooms, ranks.
   [
     "at|on|from|near|off|to|in [# <word> st|street|ave|avenue|rd|road|dr|drive|ln|lane|blvd|ct|court|pl|hwy|highway|pkwy|terrace|circle]",
@@ -78,6 +98,12 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "beside",
     "bought desk 40 they wanted 60",
   ],
+  [
+    "<supply>|<list> … $ ,? [was|reg|regular|regularly|originally|normally|usually|retail|retails|down|marked_down|reduced|marked|discounted for|from|at|down? from? $]",
+    "beside",
+    "paint 12 normally 20",
+  ],
+  ["$ [after <art>? <percent> off|discount|coupon]", "passing", "paint 14 after 20% off"],
   ["<~buy>|<~sell>|got|paid … [down from $]", "beside", "sold desk 90, down from 110"],
   ["<~buy>|<~sell>|got|paid … [instead of $]", "beside", "sold desk 90 instead of 110"],
   [

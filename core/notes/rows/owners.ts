@@ -200,7 +200,27 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "sold",
     "hutch went to a nice family 200",
   ],
-  ["<piece> [<service>] $ ;", "service", "desk delivery 20"],
+  ["<piece> !<supply> [<service>] $ ;", "service", "desk delivery 20"],
+  // What is named by its size, its grit or a word that is a verb elsewhere.
+  ["[<boards>]", "supply", "2x4s 6"],
+  ["^ #|some|a? [<board> <supply>|<new>?] $|for", "supply", "2x4 6"],
+  ["<~buy>|spent|<piece> #|some|a|$|on|for? [<board> <supply>|<new>?] $|for", "supply", "bought 2x4 8"],
+  [
+    "[<board> post|posts|stud|studs|board|boards|lumber|pine|fir|cedar|oak|poplar]",
+    "supply",
+    "desk 4x4 post 18",
+  ],
+  [
+    "^ #|some|a? [<gritty> paper|papers|disc|discs|disk|disks|pad|pads|sheet|sheets|sponge|sponges|belt|belts|block?] $|for",
+    "supply",
+    "120 grit 6",
+  ],
+  [
+    "<~buy> #|some|a? [<gritty> paper|papers|disc|discs|disk|disks|pad|pads|sheet|sheets|sponge|sponges|belt|belts|block?] $|for",
+    "supply",
+    "got 80 grit discs 11",
+  ],
+  ["<~buy> <art>|<trait>|some|clear|wood* [finish] for|$", "supply", "bought finish for desk 12"],
 ];
 
 export const owners = tableOf(ROWS);

@@ -27,7 +27,12 @@ const ROWS: readonly Row<RepeatEffect>[] = [
     "the monthly storage is 65 now",
   ],
   [
-    "^ [change|raise|lower|update|increase|bump|set] <art>? <supply>|<stream>|loan|monthly|weekly … to $",
+    "^ [raise|lower|increase|bump] <art>? <supply>|<stream>|loan|monthly|weekly … to $",
+    "known",
+    "raise the storage to 65",
+  ],
+  [
+    "^ [change|update|set] <art>? storage|storage_unit|unit|rent|booth|booth_rent|phone|internet|insurance|membership|subscription|<stream>|loan|monthly|weekly … to $",
     "known",
     "change the loan payment to 300 each month",
   ],

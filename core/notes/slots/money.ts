@@ -68,7 +68,7 @@ function couldBeDay({ tokens }: Clause, token: Tok, at: number): boolean {
   const last = tokens[at - 1]?.text;
   // "on the 28" could be a day, "at 5" an hour.
   const isDay = last === "the" && tokens[at - 2]?.text === "on";
-  if (!(isDay || last === "at") || token.amount?.money || token.each) return false;
+  if (!(isDay || last === "at") || token.amount?.money || token.each || token.amount?.factors) return false;
   const whole = wholeOf(token.amount?.exact ?? null);
   return whole !== null && whole <= (isDay ? 31 : 12);
 }
@@ -121,6 +121,8 @@ function oneAmount(clause: Clause, token: Tok, at: number): Filled {
   claim(token);
   const found = centsOfToken(token);
   if ("trouble" in found) return found;
+  // "a buck forty" of screws is 1.40, of a desk as likely 140.
+  if (token.amount?.either && !clause.signs.has("supply")) return trouble("vagueAmount");
   if (isPerContainer(clause, at)) return trouble("vagueAmount");
   if (couldBeCount(clause, token, at) || countsOtherThings(clause, token, at)) return trouble("twoNumbers");
   if (isProductOfOthers(clause, token)) return trouble("twoNumbers");

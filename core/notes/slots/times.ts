@@ -67,7 +67,8 @@ export const minutes: Fill = (clause) => {
   claim(next);
   // "30 min each on both nightstands" is an hour.
   const count = pieceCount(clause.tokens.flatMap(({ mention }) => (mention ? [mention] : [])));
-  return count === null ? trouble("eachOfUnknown") : { value: token.minutes * count };
+  // "3 times 20 min each", "we both sanded it, 1h each": each of something that is no piece.
+  return count === null || count === 1 ? trouble("eachOfUnknown") : { value: token.minutes * count };
 };
 
 export const labor: Fill = (clause) => {
@@ -85,6 +86,7 @@ export const miles: Fill = (clause) => {
   if (!token) return null;
   claim(token);
   if (token.miles === undefined) return trouble("unclaimed");
+  if (token.roles.hedge) return trouble("milesUnsaid");
   return Number(token.miles) > MILES_MAX ? trouble("tooMuch") : { value: token.miles };
 };
 

@@ -18,7 +18,18 @@ export const GROUPS = wordSet("set lot bunch group");
 export const THESE = wordSet("the my our those these");
 
 /** Words beside a piece that do not describe it. */
-export const NO_TRAITS: ReadonlySet<string> = new Set([...GROUPS, "pc", "pcs", "x", "each", "every", "ea"]);
+export const NO_TRAITS: ReadonlySet<string> = new Set([
+  ...GROUPS,
+  "pc",
+  "pcs",
+  "x",
+  "each",
+  "every",
+  "ea",
+  "till",
+  "until",
+  "til",
+]);
 
 /** Others of the same name. */
 export const MORE = wordSet("more other extra");

@@ -264,6 +264,7 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     "lumber",
     "wood",
     "plywood",
+    "ply",
     "board",
     "pine board",
     "chair rail",

@@ -13,6 +13,9 @@ export const NO_MINUTES = wordSet(
   "for bucks dollars cash card check each min mins minute minutes minuts miles mile percent hundred",
 );
 
+/** "tolls 2.50 each way", "gas 12 round trip": before a number it is what was paid, and no miles. */
+export const PAID_UNDERWAY = wordSet("toll tolls gas fuel diesel parking ferry bridge fare paid spent");
+
 /** Behind a time of day. */
 export const CLOCK_WORDS = wordSet("am pm a p oclock");
 
