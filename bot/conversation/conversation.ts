@@ -14,6 +14,7 @@ import { cautionOf, heard } from "./cautioning.ts";
 import { runCommand } from "./commands.ts";
 import { composeReply } from "./composing.ts";
 import { editNote } from "./editing.ts";
+import { mendOfAfterthought } from "./fixing-other.ts";
 import { offerHistory } from "./history.ts";
 import type { Conversation, Incoming, Press } from "./incoming.ts";
 import { nextLead } from "./leading.ts";
@@ -200,6 +201,12 @@ const asksForNotes = (text: string): boolean =>
 
 function readNotes(turn: Turn, { text, readings }: SaidNow, replyRoot: number | undefined): void {
   heard(turn, text, readings);
+  const isUnclear = turn.lines === 1 && readings.every(({ kind }) => kind === "unclear");
+  const correction = isUnclear ? mendOfAfterthought(turn, text, replyRoot) : null;
+  if (correction) {
+    decideAll(turn, mattersOf([correction], turn.today), { root: turn.root, replyRoot });
+    return;
+  }
   if (answerAsked(turn, text, readings, replyRoot)) return;
   const twins = twinsOf(turn, text);
   // Words repeated before anything came of them are taken anew in place of the first, not doubted.

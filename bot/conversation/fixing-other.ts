@@ -1,12 +1,15 @@
 import type { Fact, NewFact } from "../../core/books/facts.ts";
+import { dayOfInstant } from "../../core/calendar.ts";
 import type { Choice, Effect } from "../../core/decide/decision.ts";
 import { mentionLabel } from "../../core/decide/pieces.ts";
 import { asNew } from "../../core/mending/changed.ts";
 import { canMend } from "../../core/mending/fields.ts";
 import { type Cents, show } from "../../core/money.ts";
+import { afterthoughtOf } from "../../core/notes/afterthoughts.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
 import { newestFact } from "./talk.ts";
 import type { Turn } from "./turn.ts";
+import { lastRoot } from "./undoing.ts";
 
 type Fix = ReadingOf<"fix">;
 type Mend = ReadingOf<"mend">;
@@ -24,6 +27,37 @@ export function mendOfFix(turn: Turn, reading: Fix, replyRoot: number | undefine
   };
   const fact = newestFact(turn, (each) => isOf(each, replyRoot) && canMend(each.kind, to));
   return fact && Object.keys(to).length > 0 ? { ...rest, kind: "mend", of: { fact: fact.id }, to } : null;
+}
+
+/**
+ * "no the hutch", "card not cash", "that was mom", "it's not finished" right behind a note: what that corrects of it.
+ * Null where it is no such words, or the newest note is one still asked about.
+ */
+export function mendOfAfterthought(turn: Turn, text: string, replyRoot: number | undefined): Mend | null {
+  const said = afterthoughtOf(text, turn.today);
+  const root = replyRoot ?? lastRoot(turn);
+  if (!said || root === null) return null;
+  const { to, removed } = said;
+  const fact = newestFact(turn, (each) =>
+    to
+      ? isOf(each, root) && canMend(each.kind, to) && !isSameAs(each, to)
+      : removed!.kinds.some((kind) => kind === each.kind),
+  );
+  if (!fact || !isOf(fact, root) || (said.isBare && !isOfToday(turn, fact))) return null;
+  const change = to ? { to } : { removed: true as const };
+  return { kind: "mend", of: { fact: fact.id }, ...change, text, line: 0 };
+}
+
+/** A purchase that already is of what is said to be bought. */
+function isSameAs(fact: Fact, { pieces = [] }: NonNullable<Mend["to"]>): boolean {
+  const [first, ...others] = pieces;
+  if (!first || others.length > 0 || fact.kind !== "buy") return false;
+  return fact.data.made.every(({ name }) => name === first.name) && fact.pieces.length === (first.count ?? 1);
+}
+
+function isOfToday(turn: Turn, { note }: Fact): boolean {
+  const said = turn.ledger.note(note)?.said;
+  return said !== undefined && dayOfInstant(said, turn.zone()) === turn.today;
 }
 
 /** "make that 22%": the percent of the newest note, where it has one. */

@@ -16,6 +16,7 @@ import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { completeReading, dayOfAnswer, isPart } from "./completion.ts";
 import { doubtedAnswer, mentionsOf, withCount } from "./counting.ts";
 import type { Ask, Choice, Effect, Matter, Said } from "./decision.ts";
+import { pricedFor } from "./each.ts";
 
 /** An open question and what it is about, as far as an answer needs them. */
 export interface Asked {
@@ -206,6 +207,7 @@ function fillPieces(
   if (index === null) return null;
   return {
     pieces: [...old.slice(0, index), ...mentions, ...old.slice(index + 1)],
+    ...pricedFor(reading, mentions),
     ...rest,
   } as Partial<Reading>;
 }

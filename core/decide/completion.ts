@@ -4,7 +4,16 @@ import type { Reading } from "../notes/reading.ts";
 import type { Ask, Effect, Matter, Said, Wanted } from "./decision.ts";
 
 /** What a reading carries beside what it says. */
-const ASIDE: ReadonlySet<string> = new Set(["kind", "text", "line", "missing", "follows", "longAgo", "each"]);
+const ASIDE: ReadonlySet<string> = new Set([
+  "kind",
+  "text",
+  "line",
+  "missing",
+  "follows",
+  "one",
+  "longAgo",
+  "each",
+]);
 
 type Fields = Record<string, unknown>;
 

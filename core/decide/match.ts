@@ -29,6 +29,7 @@ export function matchMention(mention: Mention, books: Books, fit: Fit, taken: Re
     return atOdds(mention, books, fit) ?? matchNumber(mention.number, books, fit);
   const pieces = [...books.pieces.values()].filter((piece) => !taken.has(piece.number));
   const fitting = pieces.filter((piece) => fit.allows(piece));
+  if (mention.name === undefined) return matchTraits(mention, fitting, fit);
   for (const level of levels) {
     const allowed = fitting.filter((piece) => level.matches(mention, piece));
     if (allowed.length === 0) continue;
@@ -37,6 +38,14 @@ export function matchMention(mention: Mention, books: Books, fit: Fit, taken: Re
   }
   const unfit = pieces.filter((piece) => levels[0]!.matches(mention, piece));
   return unfit.length > 0 ? { kind: "unfit", pieces: numbersOf(unfit) } : { kind: "none" };
+}
+
+/** "the white one": whatever is white, of those that the verb fits. */
+function matchTraits(mention: Mention, fitting: readonly Readonly<Piece>[], { prefers }: Fit): Match {
+  const allowed = mention.traits ? fitting.filter((piece) => isSubset(mention.traits, wordsOf(piece))) : [];
+  if (allowed.length === 0) return { kind: "none" };
+  const preferred = prefers ? allowed.filter((piece) => prefers(piece)) : allowed;
+  return pick(mention, preferred.length > 0 ? preferred : allowed, true);
 }
 
 function matchNumber(number: number, books: Books, fit: Fit): Match {

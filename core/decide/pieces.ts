@@ -60,10 +60,17 @@ function ask(
     case "unfit":
       return unfit(reading, index, match.pieces, desk, need);
     case "none":
+      if (mention.name === undefined) return { kind: "ask", ask: whichAtAll(index) };
       if (need.unknown === "refuse")
         return { kind: "refuse", why: `No ${wordsOf(mention)} on the books fits that. "pieces" lists them.` };
       return { kind: "ask", ask: addFirst(reading, index, desk, need.unknown === "add or leave out") };
   }
+}
+
+/** "the other one" of nothing that is known. */
+function whichAtAll(mention: number): Ask {
+  const prompt = "Which piece? Say its name or number.";
+  return { prompt, wants: "pieces", mention, choices: [NEVER_MIND], misfit: true };
 }
 
 function whichOne(
@@ -360,7 +367,7 @@ function wordsOf(mention: Mention): string {
 
 /** "tall white dresser": the traits, then the name, or the number where there is no name. */
 function nameWith({ traits = [], name, number }: Readonly<Piece> | Mention): string {
-  return [...traits, name ?? `#${number}`].join(" ");
+  return [...traits, name ?? (number === undefined ? "one" : `#${number}`)].join(" ");
 }
 
 function isOne(mention: Mention): boolean {

@@ -1,6 +1,10 @@
+import type { Books } from "../books/books.ts";
+import type { Cents } from "../money.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
-import type { Ask, Decision, Desk } from "./decision.ts";
+import { mentionsOf } from "./counting.ts";
+import type { Ask, Choice, Decision, Desk } from "./decision.ts";
 import { cannotBe } from "./decision.ts";
+import { pricedFor } from "./each.ts";
 import { namesOf } from "./echo.ts";
 
 /*
@@ -17,21 +21,68 @@ const OPTIONAL: ReadonlySet<Reading["kind"]> = new Set(["spend", "drive"]);
 
 /** The reading with the pieces that the talk gives it; the same reading where it gives none. */
 export function talkedOf(reading: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): Reading {
+  const pointed = pointedOut(reading, desk);
+  if (pointed) return cannotBe(deciding.decide(pointed, desk)) ? reading : pointed;
   const numbers = piecesMeant(reading, desk);
   if (!numbers || numbers.length === 0) return reading;
+  if (reading.one && !isOneThing(numbers, desk.books)) return reading;
+  // "them, 20 each" of one piece means others.
+  if (reading.each && numbers.length === 1) return reading;
   const pieces: Mention[] = numbers.map((number) => ({ number, count: 1 }));
-  const { follows: _, missing, ...rest } = reading;
+  const { follows: _, one: __, missing, ...rest } = reading;
   const left = missing?.filter((field) => field !== "pieces") ?? [];
-  const given = { ...rest, pieces, ...(left.length > 0 ? { missing: left } : {}) } as Reading;
+  const priced = pricedFor(reading, pieces);
+  const given = { ...rest, pieces, ...priced, ...(left.length > 0 ? { missing: left } : {}) } as Reading;
   const decision = deciding.decide(given, desk);
   if (cannotBe(decision)) return reading;
   return given;
+}
+
+/** "it" is a piece, or pieces that came together under one name. */
+function isOneThing(numbers: readonly number[], books: Books): boolean {
+  return new Set(numbers.map((number) => books.pieces.get(number)?.name)).size === 1;
 }
 
 /** Whether a cost goes to a piece that it did not name: said in the reply, with a way out. */
 export function isGuessedCost(said: Reading, given: Reading): boolean {
   return said.kind === "spend" && given.kind === "spend" && !said.pieces && !said.follows && !!given.pieces;
 }
+
+/** "4 of them", "both", "the other one": settled by the pieces spoken of; null where nothing is, or where they do not say. */
+function pointedOut(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+  const said = mentionsOf(reading);
+  if (!said.some(isPointed)) return null;
+  const pieces = said.map((mention) => (isPointed(mention) ? settledBy(mention, desk) : [mention]));
+  if (pieces.some((each) => each === null)) return null;
+  const { follows: _, ...rest } = reading as Reading & { follows?: true; price?: Cents };
+  const settled = pieces.flatMap((each) => each ?? []);
+  // "the others, 20 each" are counted now.
+  const isCounted = reading.each && said.some(({ plural }) => plural) && rest.price !== undefined;
+  const price = isCounted ? { price: rest.price! * settled.length } : {};
+  return { ...rest, pieces: settled, ...price } as Reading;
+}
+
+const isPointed = ({ it, other, count }: Mention): boolean =>
+  other === true || (it === true && count !== undefined);
+
+function settledBy(mention: Mention, { talk, books }: Omit<Desk, "confirmed">): Mention[] | null {
+  const spoken = talk?.replied ?? talk?.latest ?? [];
+  const [name, ...names] = new Set(spoken.map((number) => books.pieces.get(number)?.name));
+  if (name === undefined) return null;
+  const { count, other } = mention;
+  if (!other) {
+    if (spoken.length === count) return numbered(spoken);
+    return spoken.length > (count ?? 0) && names.length === 0 ? [{ name, count: count! }] : null;
+  }
+  if (names.length > 0) return null;
+  const others = [...books.pieces.values()].filter(
+    (piece) => piece.name === name && piece.gone === null && !spoken.includes(piece.number),
+  );
+  const isAll = others.length > 0 && (count === undefined || count === others.length);
+  return isAll ? numbered(others.map(({ number }) => number)) : null;
+}
+
+const numbered = (numbers: readonly number[]): Mention[] => numbers.map((number) => ({ number, count: 1 }));
 
 function piecesMeant(
   reading: Reading,
@@ -40,7 +91,10 @@ function piecesMeant(
   if (!talk) return undefined;
   const isMissing = reading.missing?.includes("pieces") === true;
   const isOpen = OPTIONAL.has(reading.kind) && !("pieces" in reading && reading.pieces);
-  const isIt = "pieces" in reading && Array.isArray(reading.pieces) && reading.pieces.some(({ it }) => it);
+  const isIt =
+    "pieces" in reading &&
+    Array.isArray(reading.pieces) &&
+    reading.pieces.some(({ it, count }) => it && count === undefined);
   if (!isMissing && !isOpen && !isIt) return undefined;
   // A purchase makes its own pieces.
   if (reading.kind === "buy") return undefined;
@@ -61,10 +115,15 @@ export function withSpokenOf(
 ): Ask {
   const latest = desk.talk?.latest ?? [];
   if (ask.wants !== "pieces" || reading.kind === "buy" || latest.length === 0) return ask;
-  const pieces: Mention[] = latest.map((number) => ({ number, count: 1 }));
-  const change = { pieces, missing: reading.missing?.filter((field) => field !== "pieces") ?? [] };
-  const decision = deciding.decide({ ...reading, ...change } as Reading, desk);
-  if (cannotBe(decision)) return ask;
-  const label = namesOf(desk.books, { pieces: [...latest] });
-  return { ...ask, choices: [{ label, effect: { kind: "settle", change } }, ...ask.choices] };
+  // "it" of several things is one of them.
+  const groups = reading.one && !isOneThing(latest, desk.books) ? latest.map((number) => [number]) : [latest];
+  const choices = groups.flatMap((numbers): Choice[] => {
+    const pieces = numbered(numbers);
+    const missing = reading.missing?.filter((field) => field !== "pieces") ?? [];
+    const change = { pieces, ...pricedFor(reading, pieces), missing };
+    const decision = deciding.decide({ ...reading, ...change } as Reading, desk);
+    const label = namesOf(desk.books, { pieces: numbers });
+    return cannotBe(decision) ? [] : [{ label, effect: { kind: "settle", change } }];
+  });
+  return { ...ask, choices: [...choices, ...ask.choices] };
 }

@@ -16,8 +16,11 @@ export function changed(fact: Fact, to: MendTo, of: MendOf, desk: Desk): Changed
   const next = { ...asNew(fact), ...(to.date === undefined ? {} : { day: to.date }) } as NewFact;
   if (to.date !== undefined && to.date > desk.today) return { why: "That day has not come yet." };
   if (to.amount !== undefined) next.amount = to.amount;
+  if (to.by !== undefined) next.by = to.by;
   const data: Record<string, unknown> = { ...next.data };
   for (const field of IN_DATA) if (to[field] !== undefined) data[field] = to[field];
+  // A fee of nothing is none.
+  if (to.fee === 0) delete data["fee"];
   // Cash of a trade goes one way: what is said now takes the place of what was said of the other.
   if (to.paid && !to.received) delete data["received"];
   if (to.received && !to.paid) delete data["paid"];

@@ -43,5 +43,6 @@ export const MENDABLE: Readonly<Partial<Record<FactKind, readonly MendField[]>>>
 
 /** Whether all that is to be changed belongs to facts of that kind. */
 export function canMend(kind: FactKind, to: MendTo): boolean {
-  return Object.keys(to).every((field) => (MENDABLE[kind] ?? PLACED).includes(field as MendField));
+  const fields = MENDABLE[kind] ?? PLACED;
+  return Object.keys(to).every((field) => field === "by" || fields.includes(field as MendField));
 }

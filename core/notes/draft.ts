@@ -1,6 +1,6 @@
 import type { Clause } from "./clause.ts";
 import type { Trouble } from "./grammar.ts";
-import type { Kind, Missing, Reading, ReadingOf } from "./reading.ts";
+import type { Kind, Mention, Missing, Reading, ReadingOf } from "./reading.ts";
 import { HINTS } from "./sign-bits.ts";
 import { whyOf } from "./unclear.ts";
 import type { AnyGrammar } from "./verbs.ts";
@@ -103,7 +103,10 @@ export function readingOf(made: Draft, line: number): Reading {
 }
 
 function clearReading(made: Draft, line: number): Reading {
-  const pieces = made.fields["pieces"] as { plural?: true; count?: number }[] | undefined;
+  const pieces = made.fields["pieces"] as Mention[] | undefined;
+  // "bought the white one": what it is, is still to say.
+  if (made.kind === "buy" && pieces?.some(({ name, number }) => !name && number === undefined))
+    delete made.fields["pieces"];
   let missing: Missing[] | undefined;
   for (const field of made.needs as readonly Missing[]) {
     // A cut stands in for the new price.
@@ -116,6 +119,7 @@ function clearReading(made: Draft, line: number): Reading {
   const reading: Record<string, unknown> = { kind: made.kind, ...made.fields };
   if (missing) reading["missing"] = missing;
   if (made.follows || made.takesBefore) reading["follows"] = true;
+  if (made.takesBefore && !made.follows && !made.takesSeveral) reading["one"] = true;
   reading["text"] = made.clause.text;
   reading["line"] = line;
   return reading as unknown as Reading;

@@ -114,9 +114,14 @@ export function questionReading(clause: Clause, line: number): Reading {
     : ({ kind: "unclear", why: whyOf(hedgeTrouble(clause) ?? { kind: "question" }), ...place } as Reading);
 }
 
+/** Kinds whose price of each may wait until it is known which pieces they are. */
+const COUNTED_LATER: ReadonlySet<Kind> = new Set(["list", "sell", "reprice"]);
+
 /** Multiplies a price of each by the count of the pieces that the clause before named; unclear where it named none. */
 export function settleEach(made: Draft, pieces: readonly Mention[], clause: Clause): Draft {
   const count = pieceCount(pieces);
+  // "listed them 25 each" with nothing before it: counted once it is known what they are.
+  if (count === null && made.takesBefore && made.takesSeveral && COUNTED_LATER.has(made.kind)) return made;
   if (!made.eachOf || count === null) return unclearDraft(clause, { kind: "eachOfUnknown" });
   made.fields[made.eachOf] = (made.fields[made.eachOf] as number) * count;
   return made;

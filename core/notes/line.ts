@@ -8,6 +8,7 @@ import { interpret, questionReading } from "./interpret.ts";
 import { mendOf, valueSaid } from "./mends.ts";
 import { withMentions } from "./mentions.ts";
 import { withNames } from "./names.ts";
+import { withPronouns } from "./pronouns.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading } from "./reading.ts";
 import { repeatedIn, standingOf } from "./repeated.ts";
@@ -47,7 +48,7 @@ function withoutBullet(words: Word[], line: string): Word[] {
 export function lexed(line: string): Tok[] {
   const { lexer } = language();
   const { words, norms } = meantBy(line, wordsOf(line), lexer);
-  return withNames(withMentions(withWorkClocks(tokensOf(words, norms, lexer))));
+  return withNames(withPronouns(withMentions(withWorkClocks(tokensOf(words, norms, lexer)))));
 }
 
 /** The readings of one line; none for a blank one. */
@@ -60,7 +61,7 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   if (!typedWords.some((word) => word.kind !== "mark")) return [unclear({ kind: "unknown" }, place)];
   const { words, norms } = meantBy(line, typedWords, lexer);
   if (isBotWord(norms)) return [unclear({ kind: "botWord" }, place)];
-  const tokens = withNames(withMentions(withWorkClocks(tokensOf(words, norms, lexer))));
+  const tokens = withNames(withPronouns(withMentions(withWorkClocks(tokensOf(words, norms, lexer)))));
   const typed: Typed = { line, spans: words };
   const units = unitsOf(tokens);
   const at: Place = { text, line: index, trace };

@@ -39,7 +39,8 @@ interface Counted {
   set?: true;
 }
 
-function countOf(token: Tok | undefined): number | null {
+/** A plain whole number that may count pieces. */
+export function countOf(token: Tok | undefined): number | null {
   if (!token) return null;
   if (token.kind === "count") return token.value ?? null;
   if (token.kind !== "amount" || token.each || token.amount?.money || token.amount?.flaw) return null;

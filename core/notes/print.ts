@@ -18,11 +18,12 @@ const MONEY = new Set([
 ]);
 const MENTIONS = new Set(["pieces", "gave", "got"]);
 /** Kept on a reading for the conversation, and no part of its documented shape. */
-const INNER = new Set(["kind", "text", "line", "each", "follows", "longAgo", "byBooks"]);
+const INNER = new Set(["kind", "text", "line", "each", "follows", "one", "longAgo", "byBooks"]);
 
-function printMention({ name, count, traits, number, plural, it }: Mention): object {
+function printMention({ name, count, traits, number, plural, it, other }: Mention): object {
   return {
     ...(it ? { it } : {}),
+    ...(other ? { other } : {}),
     ...(name !== undefined ? { name } : {}),
     ...(count !== undefined ? { count } : {}),
     ...(traits ? { traits } : {}),
@@ -60,8 +61,10 @@ function asPrinted(reading: Reading): Reading {
   const fields = reading as { pieces?: Mention[]; follows?: true; each?: true; missing?: string[] } & Reading;
   const missing = fields.missing?.filter((field) => field !== "pieces") ?? [];
   const left = missing.length > 0 ? { missing } : { missing: undefined };
-  if (fields.follows && fields.pieces === undefined && reading.kind !== "buy")
-    return { ...fields, pieces: [{ it: true }], ...left } as Reading;
+  const isOpen = fields.follows && fields.pieces === undefined && reading.kind !== "buy";
+  if (isOpen && fields.each)
+    return { kind: "unclear", why: whyOf({ kind: "eachOfUnknown" }), text: reading.text, line: reading.line };
+  if (isOpen) return { ...fields, pieces: [{ it: true }], ...left } as Reading;
   const isUncounted =
     fields.each && Array.isArray(fields.pieces) && fields.pieces.some(({ plural }) => plural);
   if (!isUncounted) return reading;

@@ -13,8 +13,10 @@ export interface Mention {
   plural?: true;
   /** "set of 4 chairs", "dining set 5 pieces", "pair of lamps": bought to be kept and sold together. */
   set?: true;
-  /** "it", "that", "them" with nothing before it in the line. */
+  /** "it", "that", "them" with nothing before it in the line; with a count so many of them. */
   it?: true;
+  /** "the other one", "the others": alike to the pieces just spoken of, and not them. */
+  other?: true;
 }
 
 export type Category = "materials" | "tools" | "vehicle" | "fees" | "help" | "storage" | "other";
@@ -91,6 +93,8 @@ export interface ReadingCommon {
   each?: true;
   /** The pieces were said as "it", "them" or "that", or left out: they are those of the clause before. */
   follows?: true;
+  /** They were said as "it": one piece, or a set. */
+  one?: true;
   /** Day and month were said without a year and lie more than nine months back: asked about first. */
   longAgo?: true;
 }

@@ -28,6 +28,8 @@ declare module "../notes/reading.ts" {
         method?: string;
         buyer?: string;
         source?: string;
+        /** Who of the household did it. */
+        by?: string;
         fee?: Cents;
         owed?: Cents;
         /** Cash of a trade, paid by us or to us. */

@@ -30,6 +30,8 @@ export interface ContextCase {
   facts: Wanted[];
   /** Whether it has to be asked, must not be, or may. */
   ask: true | false | "either";
+  /** How many questions are open after the message, where that matters. */
+  open?: number;
 }
 
 export type Outcome =
@@ -39,6 +41,7 @@ export type Outcome =
   | "asked needlessly"
   | "asked without the right answer"
   | "refused needlessly"
+  | "leaves the wrong questions open"
   | "wrong silently";
 
 export interface Result {
@@ -73,6 +76,8 @@ interface Played {
   asked: boolean;
   /** It was called not recorded. */
   refused: boolean;
+  /** How many questions it left open. */
+  open: number;
 }
 
 /** A chat that was played up to the message, and the message sent; `tap`: then this button of the reply. */
@@ -84,11 +89,12 @@ function play({ before, line, replyTo, on }: ContextCase, tap?: number): Played 
     const open = new Set(chat.ledger.questions.everyOpen().map(({ id }) => id));
     const to = replyTo === undefined ? undefined : replies[replyTo]?.message;
     const said = chat.say(line, { message: "m-line", ...(to ? { replyTo: to } : {}) });
-    const asked = chat.ledger.questions.everyOpen().some(({ id }) => !open.has(id));
+    const left = chat.ledger.questions.everyOpen();
+    const asked = left.some(({ id }) => !open.has(id));
     const refused = chat.ledger.findNote("home", "m-line")?.state === "unclear";
     const button = tap === undefined ? undefined : said.buttons[tap];
     if (button) chat.tap({ message: said.message, press: button.press });
-    return { said, change: changeOf(stood, chat.ledger.books), asked, refused };
+    return { said, change: changeOf(stood, chat.ledger.books), asked, refused, open: left.length };
   } finally {
     chat.end();
   }
@@ -171,6 +177,12 @@ function isUnchanged({ added, removed }: Change): boolean {
 }
 
 function outcomeOf(one: ContextCase, played: Played): Outcome {
+  const outcome = outcomeOfFacts(one, played);
+  const isAsWanted = one.open === undefined || one.open === played.open;
+  return outcome === "right at once" && !isAsWanted ? "leaves the wrong questions open" : outcome;
+}
+
+function outcomeOfFacts(one: ContextCase, played: Played): Outcome {
   if (!isUnchanged(played.change)) {
     if (!isRight(one, played.change)) return "wrong silently";
     return one.ask === true && !played.asked ? "right, though it should have asked" : "right at once";

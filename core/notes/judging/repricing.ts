@@ -3,6 +3,7 @@ import { claim, freeTokens, says } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { centsOfToken, pieceCount } from "../slots/money.ts";
+import { SEVERAL } from "../words/pieces.ts";
 import { RAISES, SETS_PRICE } from "../words/verbs.ts";
 
 function before(clause: Clause, token: Tok, back = 1): string {
@@ -76,7 +77,7 @@ export function judgePrice(fields: ReadingFields["reprice"], clause: Clause): Tr
 }
 
 function setPrice(
-  fields: ReadingFields["reprice"],
+  fields: ReadingFields["reprice"] & { each?: true },
   clause: Clause,
   token: Tok,
   cents: number,
@@ -85,9 +86,14 @@ function setPrice(
     fields.price = cents;
     return null;
   }
-  const count = pieceCount(clause.tokens.flatMap((piece) => (piece.mention ? [piece.mention] : [])));
-  if (count === null) return { kind: "eachOfUnknown" };
-  fields.price = cents * count;
+  const mentions = clause.tokens.flatMap((piece) => (piece.mention ? [piece.mention] : []));
+  const count = pieceCount(mentions);
+  const isThem = mentions.length === 0 && clause.tokens.some(({ text }) => SEVERAL.has(text));
+  // How many they are is for the books to count.
+  const isCountedLater = isThem || (mentions.length === 1 && mentions[0]!.plural === true);
+  if (count === null && !isCountedLater) return { kind: "eachOfUnknown" };
+  fields.price = cents * (count ?? 1);
+  fields.each = true;
   return null;
 }
 

@@ -1,3 +1,5 @@
+import type { Kind } from "../reading.ts";
+
 /** Words of a correction that tell nothing of the note. */
 export const SKIPPED: ReadonlySet<string> = new Set(
   (
@@ -43,3 +45,41 @@ export const EXCUSES: ReadonlySet<string> = new Set(
 );
 
 export const SELLING: ReadonlySet<string> = new Set(["sold", "went"]);
+/** Words that open a correction of what was just said. */
+export const OPENERS: ReadonlySet<string> = new Set([
+  ..."no nope nah oops ops wait actually sorry correction rather meant mean".split(" "),
+  ...["it was", "that was", "no it was", "actually it was", "it was actually", "was actually", "should be"],
+  ...["that should be", "it should be", "should have been", "make that", "make it", "i meant", "no wait"],
+  ...["wait no", "no actually", "no make that", "oops it was", "my bad", "i mean", "was supposed to be"],
+]);
+/** Words between such an opening and the value. */
+export const LINKS: ReadonlySet<string> = new Set(
+  "it its it's it’s thats that's i they he she was were is are been be really just by the a an my and in".split(
+    " ",
+  ),
+);
+/** What was left out of the newest note. */
+export const FORGOTTEN: ReadonlySet<string> = new Set(["forgot", "forgotten", "left", "left out"]);
+export const BESIDE_FORGOTTEN: ReadonlySet<string> = new Set(
+  "out to about add mention say include".split(" "),
+);
+/** What was noted did not happen. */
+export const UNDONE: ReadonlySet<string> = new Set(
+  "not isnt wasnt arent werent didnt hasnt havent never isn't wasn't didn't hasn't".split(" "),
+);
+/** Words beside them. */
+export const STILL_NOT: ReadonlySet<string> = new Set("after all yet actually quite even really".split(" "));
+/** Verbs as they stand behind "didn't": "didn't sell after all". */
+export const DENIED_VERBS: Readonly<Record<string, Kind>> = {
+  sell: "sell",
+  buy: "buy",
+  get: "buy",
+  list: "list",
+  post: "list",
+  finish: "finish",
+  start: "start",
+  drive: "drive",
+  pay: "pay",
+};
+/** What somebody did, behind their name: "mom did". */
+export const ACTED: ReadonlySet<string> = new Set("did bought sold paid it that".split(" "));

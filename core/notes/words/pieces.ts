@@ -70,3 +70,7 @@ export const PLAIN_NOUNS = wordSet(
 
 /** Pieces that may be a part of the one before: "vanity with mirror". */
 export const WITH_PARTS = wordSet("mirror hutch headboard footboard shelf");
+
+/** "the white one": before and behind what tells a piece. */
+export const POINTS_OUT = wordSet("the that my");
+export const ONE = wordSet("one ones");

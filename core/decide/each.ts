@@ -1,0 +1,14 @@
+import type { Cents } from "../money.ts";
+import type { Mention, Reading } from "../notes/reading.ts";
+import { mentionsOf } from "./counting.ts";
+
+/**
+ * The whole price of pieces that were not known when a price of each was said ("listed them 25 each"). Nothing where
+ * there is no such price, or where the books are still to count them.
+ */
+export function pricedFor(reading: Reading, pieces: readonly Mention[]): { price?: Cents } {
+  const isOpen = mentionsOf(reading).length === 0;
+  if (!reading.each || !isOpen || !("price" in reading) || reading.price === undefined) return {};
+  if (pieces.some(({ plural }) => plural)) return {};
+  return { price: reading.price * pieces.reduce((sum, { count = 1 }) => sum + count, 0) };
+}

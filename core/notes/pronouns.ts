@@ -1,0 +1,81 @@
+import type { Tok } from "./clause.ts";
+import { countOf } from "./mentions.ts";
+import type { Mention } from "./reading.ts";
+import { pieceToken } from "./token.ts";
+import { ONE, POINTS_OUT, SEVERAL } from "./words/pieces.ts";
+
+/*
+ * Pieces told without their noun: "4 of them", "both", "the other one", "the white one". Which they are is for the
+ * talk and the books to say.
+ */
+
+interface Found {
+  mention: Mention;
+  /** One behind its last token. */
+  to: number;
+}
+
+/** A bare number behind "the other" counts no more than this. */
+const OTHERS_MAX = 6;
+const TRAITS_MAX = 3;
+
+/** Joins the words of each such mention into one token. */
+export function withPronouns(tokens: Tok[]): Tok[] {
+  if (
+    !tokens.some(({ text }) => ONE.has(text) || SEVERAL.has(text) || text === "both" || text.startsWith("other"))
+  )
+    return tokens;
+  const joined: Tok[] = [];
+  for (let at = 0; at < tokens.length; ) {
+    const found = countedOf(tokens, at) ?? both(tokens, at) ?? others(tokens, at) ?? described(tokens, at);
+    const last = found && tokens[found.to - 1]!;
+    if (found && last) {
+      const text = tokens.slice(at, found.to).map((token) => token.text);
+      joined.push(pieceToken(text.join(" "), tokens[at]!.from, last.to, found.mention));
+    } else joined.push(tokens[at]!);
+    at = found?.to ?? at + 1;
+  }
+  return joined;
+}
+
+/** "4 of them", "one of those". */
+function countedOf(tokens: readonly Tok[], at: number): Found | null {
+  const count = countOf(tokens[at]);
+  if (count === null || tokens[at + 1]?.text !== "of" || !SEVERAL.has(tokens[at + 2]?.text ?? "")) return null;
+  return { mention: { it: true, count }, to: at + 3 };
+}
+
+/** "sold both 110", "wax 8 for both": nothing that they are behind it. */
+function both(tokens: readonly Tok[], at: number): Found | null {
+  const next = tokens[at + 1];
+  const isAlone = next === undefined || next.kind === "amount" || next.kind === "mark";
+  return tokens[at]!.text === "both" && isAlone ? { mention: { it: true, count: 2 }, to: at + 1 } : null;
+}
+
+/** "the other one", "the other 3", "the others". */
+function others(tokens: readonly Tok[], at: number): Found | null {
+  const from = POINTS_OUT.has(tokens[at]!.text) ? at + 1 : at;
+  const word = tokens[from]?.text;
+  if (word === "others" && from > at) return { mention: { other: true, plural: true }, to: from + 1 };
+  if (word !== "other") return null;
+  const next = tokens[from + 1];
+  if (next?.text === "ones") return { mention: { other: true, plural: true }, to: from + 2 };
+  if (next?.text === "one") return { mention: { other: true, count: 1 }, to: from + 2 };
+  const count = countOf(next);
+  const isCount = count !== null && count > 1 && count <= OTHERS_MAX && from > at;
+  const isCounted = tokens[from + 2] === undefined ? isSpelled(next!) : tokens[from + 2]!.kind === "amount";
+  return isCount && isCounted ? { mention: { other: true, count }, to: from + 2 } : null;
+}
+
+const isSpelled = (token: Tok): boolean => /^[a-z]/.test(token?.text ?? "");
+
+/** "the white one", "that small oak one". */
+function described(tokens: readonly Tok[], at: number): Found | null {
+  if (!POINTS_OUT.has(tokens[at]!.text)) return null;
+  let to = at + 1;
+  while (tokens[to]?.kind === "word" && tokens[to]!.roles.trait) to += 1;
+  const traits = tokens.slice(at + 1, to).flatMap(({ text }) => text.split(" "));
+  if (traits.length === 0 || traits.length > TRAITS_MAX || !ONE.has(tokens[to]?.text ?? "")) return null;
+  const mention: Mention = tokens[to]!.text === "ones" ? { traits, plural: true } : { traits, count: 1 };
+  return { mention, to: to + 1 };
+}
