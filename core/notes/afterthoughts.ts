@@ -5,6 +5,7 @@ import { lexed } from "./line.ts";
 import { isSkipped, side, type To, takeOld, takeTo } from "./mended.ts";
 import type { Kind } from "./reading.ts";
 import {
+  ACTED,
   BESIDE_FORGOTTEN,
   DENIED_VERBS,
   FORGOTTEN,
@@ -74,8 +75,7 @@ function changeIn(told: readonly Tok[], today: Day): To | null {
 function householdIn(told: readonly Tok[]): string | null {
   const named = told.filter(({ text }) => text !== "by" && text !== "my");
   const [only, ...more] = named;
-  const isOne =
-    only !== undefined && more.every(({ text }) => ACTED.has(text));
+  const isOne = only !== undefined && more.every(({ text }) => ACTED.has(text));
   return isOne && HOUSEHOLD.has(only.text) ? only.text : null;
 }
 
@@ -87,7 +87,7 @@ function placeIn(told: readonly Tok[]): string | null {
 
 /** "that was a good desk" tells what it was like. */
 const isPraised = ({ kind, text }: Tok): boolean =>
-  kind === "piece" && text.split(" ").some((word) => OPINIONS.includes(word));
+  kind === "piece" && text.split(" ").some((word) => OPINIONS.has(word));
 
 /** "forgot the fee, 5": what the newest note left out. */
 function forgotten(told: readonly Tok[], today: Day): To | null {

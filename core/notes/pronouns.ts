@@ -22,7 +22,9 @@ const TRAITS_MAX = 3;
 /** Joins the words of each such mention into one token. */
 export function withPronouns(tokens: Tok[]): Tok[] {
   if (
-    !tokens.some(({ text }) => ONE.has(text) || SEVERAL.has(text) || text === "both" || text.startsWith("other"))
+    !tokens.some(
+      ({ text }) => ONE.has(text) || SEVERAL.has(text) || text === "both" || text.startsWith("other"),
+    )
   )
     return tokens;
   const joined: Tok[] = [];
@@ -41,7 +43,8 @@ export function withPronouns(tokens: Tok[]): Tok[] {
 /** "4 of them", "one of those". */
 function countedOf(tokens: readonly Tok[], at: number): Found | null {
   const count = countOf(tokens[at]);
-  if (count === null || tokens[at + 1]?.text !== "of" || !SEVERAL.has(tokens[at + 2]?.text ?? "")) return null;
+  if (count === null || tokens[at + 1]?.text !== "of" || !SEVERAL.has(tokens[at + 2]?.text ?? ""))
+    return null;
   return { mention: { it: true, count }, to: at + 3 };
 }
 
