@@ -17,7 +17,7 @@ import { editNote } from "./editing.ts";
 import { mendOfAfterthought } from "./fixing-other.ts";
 import { offerHistory } from "./history.ts";
 import type { Conversation, Incoming, Press } from "./incoming.ts";
-import { nextLead } from "./leading.ts";
+import { nextLead, readLed } from "./leading.ts";
 import { changeLettered } from "./lettered.ts";
 import { goOnWithLong, keepPlace, unfinishedNotes } from "./long.ts";
 import { filePicture, keepPicture } from "./pictures.ts";
@@ -183,7 +183,8 @@ function takeWords(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | 
     if (newest) askAgain(turn, newest);
     return;
   }
-  if (replyRoot === undefined || !filePicture(turn, replyRoot, text)) readNotes(turn, said, replyRoot);
+  if (replyRoot !== undefined && filePicture(turn, replyRoot, text)) return;
+  readNotes(turn, { ...said, readings: readLed(turn, said) ?? readings }, replyRoot);
 }
 
 /** The newest question that a message fits, else none. */

@@ -1,9 +1,14 @@
 import { goalsInForce } from "../../core/books/goals.ts";
 import { newMatter } from "../../core/decide/decision.ts";
+import { readBareLoan } from "../../core/notes/bare.ts";
+import { readMessage } from "../../core/notes/read.ts";
+import type { Reading } from "../../core/notes/reading.ts";
 import type { Button, Reply } from "../../core/reply.ts";
 import { machineZone } from "../zone.ts";
+import type { SaidNow } from "./answering.ts";
 import { setZone } from "./commands.ts";
 import { decideAll } from "./recording.ts";
+import { isOwner } from "./rights.ts";
 import type { Turn } from "./turn.ts";
 
 /** What a newcomer is led to, in this order, once the first notes are on the books. */
@@ -31,11 +36,11 @@ export function beginLead({ ledger }: Pick<Turn, "ledger">): void {
  * something. What is settled already is passed over; null where nothing is left.
  */
 export function nextLead(turn: Turn): Reply | null {
-  const { settings, books, members } = turn.ledger;
+  const { settings, books } = turn.ledger;
   const led = settings.get("led");
   const isTime = turn.recorded.length > 0 || turn.leadOn;
   if (led === null || !isTime || books.facts.length < NOTES_FIRST) return null;
-  if (turn.asked.length > 0 || members.byId(turn.person)?.role !== "owner") return null;
+  if (turn.asked.length > 0 || !isOwner(turn)) return null;
   const step = STEPS.find((each) => !led.includes(each) && !isSettled(turn, each));
   if (!step) return null;
   settings.set("led", [...led, step]);
@@ -92,6 +97,20 @@ function leadTo(turn: Turn, step: LeadStep): Reply {
         ].join("\n"),
       };
   }
+}
+
+/** What a bare answer to the last lead means: "14,600 at 5.8%", "800 a month"; null where it is none. */
+export function readLed(turn: Turn, { text, today, readings }: SaidNow): Reading[] | null {
+  const step = turn.ledger.settings.get("led")?.at(-1);
+  const isOpen = turn.lines === 1 && isOwner(turn) && readings.every(({ kind }) => kind === "unclear");
+  if (!step || !isOpen || isSettled(turn, step)) return null;
+  if (step === "loan") {
+    const loan = readBareLoan(text);
+    return loan && [{ kind: "loan", ...loan, text, line: 0 }];
+  }
+  const [goal, ...more] = step === "goal" ? readMessage(`goal ${text}`, today) : [];
+  const isWhole = goal?.kind === "goal" && more.length === 0 && (goal.missing ?? []).length === 0;
+  return isWhole ? [{ ...goal, text }] : null;
 }
 
 /** A press under a lead; false where it is none. */

@@ -4,6 +4,7 @@ import {
   readBareCount,
   readBareDay,
   readBareDuration,
+  readBareLoan,
   readBareMention,
   readBareMethod,
   readBareMiles,
@@ -146,6 +147,8 @@ function fill(ask: Ask, text: string, today: Day, reading: Reading): Partial<Rea
     case "refunded": {
       // "15 off" says what came off, not what was paid.
       if (COMPARED.test(text)) return null;
+      const owed = reading.kind === "loan" ? readBareLoan(text.replace(SAYS_AMOUNT, "")) : null;
+      if (owed) return { ...owed, ...rest };
       const change = given(readBareMoney(text.replace(SAYS_AMOUNT, "")));
       return change && ({ ...change, ...methodFor(reading, readBareMethod(text)) } as Partial<Reading>);
     }

@@ -109,6 +109,28 @@ export function readBarePercent(text: string): string | null {
   return plainDecimal(text);
 }
 
+/** A rate at the end without its sign. */
+const RATE_ALONE = /(?:\bat|@)\s*(\d{1,2}(?:\.\d{1,4})?)\s*$/i;
+/** Words around a rate that say nothing beside it. */
+const AROUND_RATE =
+  /^(?:i|at|on|with|interest|rate|apr|yearly|annual|a year|per year|year|(?:i )?(?:still )?owe|owed|left|loan|%)$/;
+
+/** "14,600 at 5.8%", "5.8 percent on 14600", "14,600": what is owed, and its rate where that is said. */
+export function readBareLoan(text: string): { balance: Cents; rate?: string } | null {
+  const tokens = tokensOfAnswer(text.replace(RATE_ALONE, "at $1%")).filter(
+    (token) => !isFilling(token) && !AROUND_RATE.test(token.text),
+  );
+  const amounts = tokens.filter(({ kind }) => kind === "amount");
+  const percents = tokens.filter(({ kind }) => kind === "percent");
+  const [owed] = amounts;
+  const [said] = percents;
+  if (!owed || owed.each || owed.amount?.factors || amounts.length > 1 || percents.length > 1) return null;
+  if (tokens.length !== amounts.length + percents.length) return null;
+  const balance = centsIn(owed);
+  if (balance === null || said?.percent === null) return null;
+  return { balance, ...(said ? { rate: said.percent! } : {}) };
+}
+
 function plainDecimal(text: string): string | null {
   const token = onlyToken(text, "amount");
   const amount = token?.amount;

@@ -28,6 +28,44 @@ test("the first chat leads: three notes, the loan with its rate, the time zone b
   expect(chat.say("bought lamp 5").text).toBe("Bought #2 lamp, 5.00");
 });
 
+test.each([
+  ["14,600 at 5.8%", "Loan: 14,600.00 at 5.8%"],
+  ["14600 5.8%", "Loan: 14,600.00 at 5.8%"],
+  ["i owe $14,600 at 5.8 percent", "Loan: 14,600.00 at 5.8%"],
+  ["5.8% on 14.6k", "Loan: 14,600.00 at 5.8%"],
+  ["14600 @ 5.8", "Loan: 14,600.00 at 5.8%"],
+  ["14,600", "Loan: 14,600.00 at 0% until you tell me its rate"],
+])('the loan is "%s" once it was asked for, and nothing before', (typed, told) => {
+  chat.say("start");
+  const before = chat.say(typed).text;
+  expect(before).not.toContain("Loan");
+  for (const note of ["bought dresser 30", "bought lamp 5", "bought desk 10"]) chat.say(note);
+  expect(chat.say(typed).text.split("\n")[0]).toBe(told);
+  expect(chat.statement().loans).toMatchObject([{ balance: "14600.00" }]);
+});
+
+test("what is no answer to the lead is a note as ever, and changes no loan", () => {
+  chat.say("start");
+  for (const note of ["bought dresser 30", "bought lamp 5", "bought desk 10"]) chat.say(note);
+  for (const typed of ["about 14,600 at 5.8%", "14,600 at 5.8% and 200 at 3%", "paint 20 at 5%", "5.8%"])
+    chat.say(typed);
+  expect(chat.statement().loans).toEqual([]);
+});
+
+test("a goal may be told without its word once it was asked for", () => {
+  chat.say("start");
+  chat.ledger.settings.set("timeZone", "America/Chicago");
+  for (const note of ["bought dresser 30", "bought lamp 5", "bought desk 10"]) chat.say(note);
+  chat.press("No loan");
+  expect(chat.say("800 a month").text).toContain("Goal: 800.00 a month");
+});
+
+test("what was owed before a first payment may be told with its rate", () => {
+  chat.say("paid loan 100");
+  expect(chat.say("14,600 at 5.8%").text).toContain("Loan: 14,600.00 at 5.8%");
+  expect(chat.statement().loans).toMatchObject([{ rate: "5.8", balance: "14500.00" }]);
+});
+
 test("the loan is taken as a person says it, the rate with it", () => {
   expect(chat.say("I owe 14,600 on my student loan at 5.8 percent").text).toMatch(
     /^Loan "student": 14,600\.00 at 5\.8%/,
