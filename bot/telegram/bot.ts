@@ -4,6 +4,7 @@ import type { TelegramSettings } from "../settings.ts";
 import { createDirectTalk } from "./direct.ts";
 import { createGate } from "./gate.ts";
 import { createHearing, type HearingDeps } from "./hearing.ts";
+import { fetchForGrammy } from "./http.ts";
 
 /** The kinds of update that the bot asks for; any other that comes all the same is passed over. */
 export const ALLOWED_UPDATES = ["message", "edited_message", "callback_query", "my_chat_member"] as const;
@@ -18,10 +19,10 @@ interface BotDeps
   onPaired(name: string): void;
 }
 
-/** A bot that speaks to nobody yet: on the platform's own fetch, without handlers. */
+/** A bot that speaks to nobody yet, without handlers. */
 export function createClient({ token, apiRoot }: Pick<TelegramSettings, "token" | "apiRoot">): Bot {
-  // grammY's default client is a package for old platforms. Its type differs, its use does not.
-  return new Bot(token, { client: { apiRoot, fetch: globalThis.fetch as never } });
+  // The type is that of grammY's default client, a package for old platforms.
+  return new Bot(token, { client: { apiRoot, fetch: fetchForGrammy as never } });
 }
 
 /** Where the chat server hands out files. */

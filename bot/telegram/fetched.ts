@@ -1,4 +1,5 @@
 import type { Api } from "grammy";
+import { send } from "./http.ts";
 
 export interface FetchDeps {
   api: Api;
@@ -13,9 +14,10 @@ const FETCH_SECONDS_MAX = 20;
 export async function fetchFile(file: string, bytesMax: number, deps: FetchDeps): Promise<Buffer | null> {
   const signal = AbortSignal.any([deps.signal, AbortSignal.timeout(FETCH_SECONDS_MAX * 1000)]);
   const { file_path: path = "" } = await deps.api.getFile(file, signal as never);
-  const response = await fetch(`${deps.fileRoot}/${path}`, { signal });
-  if (!response.ok || !response.body) throw new Error(`the file server answered ${response.status}`);
-  return readUpTo(response.body, bytesMax);
+  const response = await send(`${deps.fileRoot}/${path}`, { signal });
+  if (response.statusCode === 200) return readUpTo(response, bytesMax);
+  response.destroy();
+  throw new Error(`the file server answered ${response.statusCode}`);
 }
 
 /** The whole stream, or null where it is longer than that. */

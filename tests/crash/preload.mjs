@@ -7,6 +7,7 @@
  *   FULL_DISK=path   while that file exists every write fails as on a full disk
  */
 import { existsSync } from "node:fs";
+import http from "node:http";
 import Database from "better-sqlite3";
 
 const crashStep = Number(process.env["CRASH_STEP"] ?? 0);
@@ -39,21 +40,26 @@ function watchDatabase() {
 }
 
 function watchCalls() {
-  const call = globalThis.fetch;
-  globalThis.fetch = async (input, init) => {
-    const isPoll = String(input).endsWith("/getUpdates");
+  const request = http.request;
+  http.request = (url, options) => {
+    const isPoll = String(url).endsWith("/getUpdates");
     if (!isPoll) step();
-    const response = await call(input, init);
-    if (!isPoll) {
-      step();
-      return response;
-    }
-    const text = await response.text();
-    if (/"update_id"/.test(text)) {
+    return request(url, options).prependOnceListener("response", (response) => watchAnswer(response, isPoll));
+  };
+}
+
+/** The end of an answer is a step, where it is no poll without updates. */
+function watchAnswer(response, isPoll) {
+  const chunks = [];
+  const push = response.push;
+  response.push = (chunk, ...rest) => {
+    if (chunk !== null) chunks.push(chunk);
+    else if (!isPoll) step();
+    else if (/"update_id"/.test(Buffer.concat(chunks).toString())) {
       isCounting = true;
       step();
     }
-    return new Response(text, { status: response.status, headers: response.headers });
+    return push.call(response, chunk, ...rest);
   };
 }
 
