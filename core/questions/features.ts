@@ -28,13 +28,14 @@ export function featuresOf(parts: Parts): Features {
     by: parts.groups.some(({ parted }) => parted),
     period: parts.periods.length > 0,
     onPieces: isLinkedGeneric(parts),
-    beside: parts.periods.length > 1 && cutsOf(parts).length > 0,
+    beside: cutsOf(parts).length > 0 && (parts.periods.length > 1 || items.filter(isPiece).length > 1),
     groups: (...all) => parts.groups.some(({ group }) => all.includes(group)),
     inPiece: items.some((item) => item.link === "in" && isPiece(item)),
     endsAt: parts.marks.length > 1 && parts.marks.at(-1)!.senses.link === "at",
     buyer: items.some(
       (item) => !item.link && item.mark.senses.own.some(({ dimension }) => dimension === "buyer"),
     ),
+    yesNo: parts.yesNo,
     generic: parts.marks.some(({ senses }) => senses.flags.has("generic")),
     average: parts.cues.has("average") || parts.cues.has("median"),
   };

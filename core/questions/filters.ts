@@ -38,20 +38,19 @@ function isWhat(recorded: string, said: string): boolean {
   return a === b || a.endsWith(` ${b}`);
 }
 
-/** Who bought a piece: its sale's buyer, else its hold's; null where nobody is named. */
-export function buyerOf(desk: Desk, piece: Readonly<Piece>): string | null {
-  if (piece.gone === "sold") {
-    const { sell } = desk.index.of(piece.number);
-    if (sell?.kind === "sell" && sell.data.buyer) return sell.data.buyer;
-    return null;
-  }
-  return piece.hold?.buyer ?? null;
+/** The sale that something about a piece belongs to: its own, the one it goes back on, else the piece's last; or none. */
+function saleOf(desk: Desk, { piece, fact }: Pick<Subject, "piece" | "fact">): Fact | null {
+  if (fact?.kind === "sell") return fact;
+  if (piece === null) return null;
+  if (fact?.kind === "refund") return desk.index.undone.get(`${fact.id} ${piece.number}`) ?? null;
+  return piece.gone === "sold" ? desk.index.of(piece.number).sell : null;
 }
 
-/** How a piece's last sale was paid for, as noted; null where nothing was. */
-export function saleMethodOf(desk: Desk, piece: Readonly<Piece>): string | null {
-  const { sell } = desk.index.of(piece.number);
-  return sell?.kind === "sell" ? (sell.data.method ?? null) : null;
+/** Who bought a piece: its sale's buyer, else its hold's; null where nobody is named. */
+export function buyerOf(desk: Desk, subject: Pick<Subject, "piece" | "fact">): string | null {
+  const sale = saleOf(desk, subject);
+  if (sale) return sale.kind === "sell" ? (sale.data.buyer ?? null) : null;
+  return subject.piece?.hold?.buyer ?? null;
 }
 
 /** Where a piece was last listed; null where no place was said. */
@@ -70,15 +69,11 @@ const BY_SALE: ReadonlySet<MeasureName> = new Set([
   "days to sell",
 ]);
 
-export function methodOf(desk: Desk, measure: MeasureName, { piece, fact }: Subject): string | null {
-  const own = (fact?.data as { method?: string } | undefined)?.method;
-  if (fact?.kind === "sell") return own ?? null;
+export function methodOf(desk: Desk, measure: MeasureName, subject: Subject): string | null {
+  const { fact } = subject;
   const isOfSale = BY_SALE.has(measure) || (measure === "count" && fact?.kind !== "buy");
-  if (!isOfSale) return own ?? null;
-  // What was given back goes by the sale it undoes.
-  return piece && (piece.gone === "sold" || fact?.kind === "refund" || measure === "proceeds")
-    ? saleMethodOf(desk, piece)
-    : null;
+  const noted = isOfSale || fact?.kind === "sell" ? saleOf(desk, subject) : fact;
+  return (noted?.data as { method?: string } | undefined)?.method ?? null;
 }
 
 /** Whom a fact is put down to: the person of the household it names, else the member who noted it. */
@@ -120,6 +115,10 @@ type Holds = (subject: Subject, value: string, desk: Desk, measure: MeasureName)
 
 const spendOf = ({ fact }: Subject) => (fact?.kind === "spend" ? fact.data : null);
 
+/** What was bought or lent. */
+const whatOf = ({ fact }: Subject) =>
+  fact?.kind === "spend" || fact?.kind === "lent" ? fact.data.what : undefined;
+
 /** One entry for each thing that can narrow a question. */
 export const filters: Readonly<Record<Exclude<Dimension, "over" | "under" | "least" | "most">, Holds>> = {
   piece: ({ piece }, value) => piece?.number === Number(value),
@@ -128,12 +127,12 @@ export const filters: Readonly<Record<Exclude<Dimension, "over" | "under" | "lea
     piece !== null && (piece.traits.includes(value) || piece.name.split(" ").slice(0, -1).includes(value)),
   lot: ({ piece }, value) => piece?.lot === Number(value),
   source: ({ piece }, value) => namesSame(piece?.source, value),
-  buyer: ({ piece }, value, desk) => piece !== null && namesSame(buyerOf(desk, piece), value),
+  buyer: (subject, value, desk) => namesSame(buyerOf(desk, subject), value),
   method: (subject, value, desk, measure) => methodOf(desk, measure, subject) === value,
   place: ({ piece }, value, desk) => piece !== null && namesSame(placeOf(desk, piece), value),
   person: ({ fact }, value, desk) =>
     value.startsWith("#") ? isBy(fact, Number(value.slice(1))) : namesSame(personOf(desk, fact), value),
-  what: (subject, value) => isWhat(spendOf(subject)?.what ?? "", value),
+  what: (subject, value) => isWhat(whatOf(subject) ?? "", value),
   category: (subject, value) => spendOf(subject)?.category === value,
   stream: ({ fact }, value) => fact?.kind === "income" && namesSame(fact.data.stream, value),
   loan: ({ loan }, value) => loan === value,

@@ -32,7 +32,7 @@ export const groupings: Readonly<Record<Grouping, LabelOf>> = {
   kind: ({ piece }) => (piece ? kindOf(piece.name) : null),
   source: ({ piece }) => piece?.source ?? null,
   person: ({ fact }, desk) => personOf(desk, fact),
-  buyer: ({ piece }, desk) => (piece ? buyerOf(desk, piece) : null),
+  buyer: (subject, desk) => buyerOf(desk, subject),
   method: (subject, desk, measure) => methodOf(desk, measure, subject),
   stream: ({ fact }) => (fact?.kind === "income" ? fact.data.stream : null),
   category: ({ fact }) => (fact?.kind === "spend" ? fact.data.category : null),

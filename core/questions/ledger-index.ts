@@ -102,6 +102,8 @@ export class LedgerIndex {
   };
   /** The place of each fact in the order of recording, kept apart: looking through all facts for it is slow. */
   readonly places: number[] = [];
+  /** The sale that a refund goes back on, by refund and piece. */
+  readonly undone = new Map<string, Fact>();
   readonly pieceFacts = new Map<number, PieceFacts>();
   readonly words = noWords();
   /** Grows whenever a word of the ledger is new. */
@@ -237,6 +239,7 @@ export class LedgerIndex {
         of.listings.push({ day: fact.day, fact });
         return;
       case "refund":
+        if (of.sell) this.undone.set(`${fact.id} ${number}`, of.sell);
         if (!fact.data.returned) return;
         of.returned = fact.day;
         of.listedSince = null;

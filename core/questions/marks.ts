@@ -131,7 +131,8 @@ function meantWord(word: string, { speller, own }: Vocabulary, forms: ReadonlyMa
     word in SMALL_NUMBERS ||
     word in ORDINALS ||
     word in UNITS;
-  if (/\d/.test(word) || isKnown) return word;
+  // "tuesdays" are no one tuesday.
+  if (/\d/.test(word) || isKnown || word.replace(/s$/, "") in WEEKDAYS) return word;
   const form = forms.get(word);
   if (form !== undefined) return form;
   const common = spellerOfCommon().meant(word);

@@ -29,8 +29,10 @@ export interface Features {
   endsAt: boolean;
   /** Someone who buys is named with no word before: "what has the coworker spent". */
   buyer: boolean;
-  /** One period beside another. */
+  /** One period, or one sort of piece, beside another. */
   beside: boolean;
+  /** It opens like a question that is answered with yes or no. */
+  yesNo: boolean;
   /** Rows or an order by one of these. */
   groups(...groups: readonly Grouping[]): boolean;
 }
@@ -82,6 +84,7 @@ const COUNTED: readonly (readonly [Cue, Counted])[] = [
   ["price", "bought"],
   ["got", "bought"],
   ["owed", "owing"],
+  ["free", "bought"],
   ["have", "unsold"],
 ];
 
@@ -114,6 +117,7 @@ export const RULES: readonly Rule[] = [
     when: (f) =>
       (f.groups("buyer") || (f.buyer && !f.piece && !f.supply)) &&
       f.has("spent", "paid") &&
+      (f.has("money", "total", "spent") || f.groups("buyer")) &&
       !f.has("bought", "price"),
     takes: [...MUCH, ...SALES, "spent", "paid", "got"],
   },
@@ -290,8 +294,7 @@ export const RULES: readonly Rule[] = [
   {
     measure: "asking",
     when: (f) =>
-      (f.has("asking") && !f.has("howMany", "revenue", "earn") && !(f.has("soldFor") || f.has("sold"))) ||
-      (f.endsAt && f.piece && !f.has("when", "where", "who")),
+      f.has("asking") && !f.has("howMany", "revenue", "earn") && !(f.has("soldFor") || f.has("sold")),
     takes: [...MUCH, "asking", "listed", "unsold", "have", "got", "price", "tiedUp", "fared"],
   },
   {
@@ -465,8 +468,8 @@ export const RULES: readonly Rule[] = [
     when: (f) =>
       !f.has("money", "when", "where", "who") &&
       f.has(...HAPPENED) &&
-      (f.piece || f.generic || f.source) &&
-      (f.period || f.piece || f.source),
+      (f.piece || f.generic || f.source || f.person) &&
+      (f.period || f.piece || f.source || f.yesNo),
     takes: [...MUCH, "gone", "got", "have"],
   },
   {

@@ -1,8 +1,9 @@
 import type { Piece } from "../books/books.ts";
-import { pieceLabel, statusOf } from "../books/piece.ts";
+import { costOf, pieceLabel, statusOf } from "../books/piece.ts";
 import { goneWords } from "../books/problem.ts";
 import type { Day } from "../calendar.ts";
 import { daysBetween, showDay } from "../calendar.ts";
+import { amountText, show } from "../money.ts";
 import type { Desk } from "./desk.ts";
 import { buyerOf, methodOf, personOf, placeOf } from "./filters.ts";
 import type { Features } from "./measure-rules.ts";
@@ -56,7 +57,7 @@ export const PIECE_FACTS: readonly PieceFact[] = [
     name: "buyer",
     when: (f) => f.has("buyerName"),
     takes: [...ALWAYS, "buyerName", "sold", "bought", "held", "who"],
-    of: (piece, desk) => buyerOf(desk, piece),
+    of: (piece, desk) => buyerOf(desk, { piece, fact: null }),
     told: "to",
   },
   {
@@ -79,7 +80,7 @@ export const PIECE_FACTS: readonly PieceFact[] = [
       "soldFor",
       "sale",
     ],
-    of: (piece, desk) => buyerOf(desk, piece),
+    of: (piece, desk) => buyerOf(desk, { piece, fact: null }),
     told: "to",
   },
   {
@@ -117,6 +118,14 @@ export const PIECE_FACTS: readonly PieceFact[] = [
     of: (piece, { index }) =>
       (index.of(piece.number).buy?.data as { method?: string } | undefined)?.method ?? null,
     told: "paid by",
+  },
+  {
+    // "whats the hutch at"
+    name: "asking price",
+    when: (f) => f.endsAt && !f.has("where", "when", "who"),
+    takes: [...ALWAYS, "fared", "listed", "asking"],
+    of: (piece) => (piece.gone || piece.listPrice === null ? null : amountText(piece.listPrice)),
+    told: "listed at",
   },
   {
     name: "days had",
@@ -184,9 +193,11 @@ export function factLine(piece: Readonly<Piece>, fact: PieceFact, desk: Desk): s
 
 /** Why there is nothing to tell: it has not happened, or nobody noted it. */
 function unknownWords(piece: Readonly<Piece>, fact: PieceFact, desk: Desk): string {
-  if (fact.name === "buyer" || fact.name === "sold") {
-    if (!piece.gone) return "not sold";
-    if (piece.gone !== "sold") return `${goneWords(piece.gone)} ${showDay(piece.goneOn!, desk.today)}`;
+  if (fact.name === "buyer" || fact.name === "sold" || fact.name === "asking price") {
+    if (!piece.gone)
+      return fact.name === "asking price" ? `not listed, cost ${show(costOf(piece))} so far` : "not sold";
+    if (piece.gone !== "sold" || fact.name === "asking price")
+      return `${goneWords(piece.gone)} ${showDay(piece.goneOn!, desk.today)}`;
   }
   return fact.told === "to" || fact.told === "from" || fact.told === "paid by"
     ? "not noted"

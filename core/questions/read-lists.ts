@@ -80,7 +80,7 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
   if (f.has("deposits") || (f.has("owed") && f.has("who", "whose"))) return null;
   const state = isEvent(parts, f) ? undefined : STATES.find(([cue]) => f.has(cue));
   if (state && !isCommandOnly(parts, state[0])) return stateList(parts, state, desk);
-  if (!isListing(parts, f) && !isWhatDid(parts, f)) return null;
+  if (!isListing(parts, f) && !isWhatDid(parts, f) && !(f.has("who") && f.supply)) return null;
   // "show #5" asks for the piece's story, not for its notes one by one.
   if (
     f.piece &&
@@ -96,6 +96,7 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
 function isEvent(parts: Parts, f: Features): boolean {
   return (
     f.has("notes", "did") ||
+    f.has("lent") ||
     (parts.marks.some(({ text }) => /\bdid (?:i|we)\b|\bhave (?:i|we)\b|^did$/.test(text)) &&
       !f.has("unlisted", "have"))
   );
@@ -111,7 +112,7 @@ function isCommandOnly(parts: Parts, cue: Cue): boolean {
 function isWhatDid(parts: Parts, f: Features): boolean {
   return (
     /^(?:what|whats|which|everything|anything|who)$/.test(parts.first) &&
-    f.has("sold", "bought", "finished", "started", "listed", "returned", "kept", "sale") &&
+    f.has("sold", "bought", "finished", "started", "listed", "returned", "kept", "sale", "lent") &&
     !f.has("withoutBuying", "spent", "cost")
   );
 }
@@ -174,7 +175,9 @@ function filtersOf(found: readonly Narrowing[]): Filter[] {
 }
 
 function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refusal {
-  const kind = KINDS.find(([cue]) => f.has(cue) && !isCommandOnly(parts, cue));
+  // "Who has the sander": a thing that is no piece was lent.
+  const isLent = f.has("lent") || (f.has("who") && f.supply && !f.has("sold", "bought", "spent", "paid"));
+  const kind = KINDS.find(([cue]) => (isLent ? cue === "lent" : f.has(cue) && !isCommandOnly(parts, cue)));
   const isSupply = f.supply || kind?.[0] === "spent";
   const measure: MeasureName = f.stream ? "income" : isSupply ? "spent" : (kind?.[2] ?? "spent");
   const found = narrowed(parts, measure, desk);
@@ -194,13 +197,15 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
     "last",
     "gone",
     "loan",
+    ...(isLent ? (["who", "where"] as const) : []),
     ...(kind ? [kind[0]] : []),
   ];
   const extra: Cue[] =
     kind?.[0] === "spent" ? ["bought", "price", "fees", "paid", "cost"] : ["price", "paid", "soldFor"];
   const fault = leftOver(parts, [...taken, ...extra], last ? { used: last.used } : {});
   if (fault) return fault;
-  const kinds = f.stream ? ["income" as const] : f.supply ? ["spend" as const] : (kind?.[1] ?? null);
+  const isSpent = f.supply && !isLent;
+  const kinds = f.stream ? ["income" as const] : isSpent ? ["spend" as const] : (kind?.[1] ?? null);
   const withBuys = kind?.[0] === "spent" && (f.has("bought") || f.has("price")) ? ["buy" as const] : [];
   const [said] = parts.periods;
   return {
@@ -211,7 +216,7 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
       period: said?.period ?? null,
       last: last?.count ?? null,
     },
-    title: f.stream ? "Other income" : f.supply ? "Spent" : (kind?.[3] ?? "Noted"),
+    title: f.stream ? "Other income" : isSpent ? "Spent" : (kind?.[3] ?? "Noted"),
   };
 }
 

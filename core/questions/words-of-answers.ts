@@ -46,12 +46,19 @@ const COUNTED_TITLES: Readonly<Record<Counted, string>> = {
   notes: "noted",
 };
 
+/** What is said behind what was done: "lamps sold to the neighbor". */
+const BEHIND: ReadonlySet<Filter["dimension"]> = new Set(["source", "buyer", "place", "person"]);
+
 /** What the figure is, in a few words: "Profit on oak chairs", "Pieces sold". */
 export function titleOf(query: Query): string {
   const { measure, aggregate, filters, counted } = query;
   const about = filtersWords(filters);
-  if (measure === "count")
-    return `${capital(about || (counted === "notes" ? "notes" : "pieces"))} ${COUNTED_TITLES[counted ?? "bought"]}`;
+  if (measure === "count") {
+    const behind = filtersWords(filters.filter(({ dimension }) => BEHIND.has(dimension)));
+    const what = filtersWords(filters.filter(({ dimension }) => !BEHIND.has(dimension)));
+    const title = `${what || (counted === "notes" ? "notes" : "pieces")} ${COUNTED_TITLES[counted ?? "bought"]}`;
+    return capital(behind ? `${title} ${behind}` : title);
+  }
   const single = measure === "proceeds" && (aggregate !== null || query.order?.of === "piece");
   const title = single
     ? "Sale price"
@@ -173,6 +180,7 @@ function emptyWords(query: Query): string {
   if (query.aggregate || measures[query.measure].mean || query.measure === "hourly")
     return "nothing to go by";
   if (query.measure === "count") return "none";
+  if (query.measure === "asking") return "none listed (0.00)";
   return unit === "money" ? "nothing (0.00)" : "none";
 }
 
