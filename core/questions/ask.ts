@@ -217,10 +217,11 @@ function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
     understood: true,
     // The rest of what was reached.
     measure: query.measure === "come down" ? "reached" : query.measure,
-    value: query.yesNo && query.beside.length === 0 ? yesOrNo(result) : printedValue(result.value, unit),
+    value:
+      query.yesNo && query.beside.length === 0 ? yesOrNo(query, result) : printedValue(result.value, unit),
     ...(rows ? { rows } : {}),
     period: period ? { from: period.from, to: period.to } : null,
-    text: `${query.yesNo ? `${yesOrNo(result) === "yes" ? "Yes" : "No"}. ` : ""}${stateText(desk, query) ?? words}`,
+    text: `${query.yesNo ? `${yesOrNo(query, result) === "yes" ? "Yes" : "No"}. ` : ""}${stateText(desk, query) ?? words}`,
     ...(query.picture && result.rows ? { chart: barsOf(headOf(words), result.rows, unit, showValue) } : {}),
     query,
     isOwners: isOwnersQuery(query),
@@ -233,9 +234,9 @@ function buttonsOf(query: Query): Pick<Answered, "buttons"> {
   return next.length > 0 ? { buttons: [next] } : {};
 }
 
-/** Whether there is anything: more than nothing is a yes. */
-function yesOrNo({ value }: Result): "yes" | "no" {
-  return Number(value ?? 0) > 0 ? "yes" : "no";
+/** Whether there is anything: more than nothing is a yes, or less where a loss is asked for. */
+function yesOrNo({ asksLess }: Query, { value }: Result): "yes" | "no" {
+  return Number(value ?? 0) * (asksLess ? -1 : 1) > 0 ? "yes" : "no";
 }
 
 function refused({ words, why }: Refusal): Answered {

@@ -115,6 +115,8 @@ function periodWords(period: Period | null): string {
 /** The question that a query answers, in few plain words; null where it has no short form (orders, comparisons). */
 export function questionOf(query: Query): string | null {
   if (query.order || query.beside.length > 0 || query.list || query.withIncome) return null;
+  if (query.aggregate === "rate") return null;
+  if (query.filters.some(({ of, dimension }) => of || dimension === "shop")) return null;
   const isCount = query.measure === "count";
   const words = [
     query.aggregate ?? "",

@@ -35,7 +35,7 @@ function plainName(name: string): string {
 function isWhat(recorded: string, said: string): boolean {
   const a = plainName(recorded);
   const b = plainName(said);
-  return a === b || a.endsWith(` ${b}`);
+  return a === b || a.endsWith(` ${b}`) || a.replaceAll(" ", "") === b.replaceAll(" ", "");
 }
 
 /** The sale that something about a piece belongs to: its own, the one it goes back on, else the piece's last; or none. */
@@ -49,8 +49,9 @@ function saleOf(desk: Desk, { piece, fact }: Pick<Subject, "piece" | "fact">): F
 /** Who bought a piece: its sale's buyer, else its hold's; null where nobody is named. */
 export function buyerOf(desk: Desk, subject: Pick<Subject, "piece" | "fact">): string | null {
   const sale = saleOf(desk, subject);
-  if (sale) return sale.kind === "sell" ? (sale.data.buyer ?? null) : null;
-  return subject.piece?.hold?.buyer ?? null;
+  if (!sale) return subject.piece?.hold?.buyer ?? null;
+  const named = sale.kind === "sell" ? sale.data.buyer : undefined;
+  return named ?? desk.index.heldFor.get(`${sale.id} ${subject.piece?.number}`) ?? null;
 }
 
 /** Where a piece was last listed; null where no place was said. */
@@ -136,6 +137,7 @@ export const filters: Readonly<Record<Exclude<Dimension, "over" | "under" | "lea
   category: (subject, value) => spendOf(subject)?.category === value,
   stream: ({ fact }, value) => fact?.kind === "income" && namesSame(fact.data.stream, value),
   loan: ({ loan }, value) => loan === value,
+  shop: ({ piece }) => piece === null,
   status: ({ piece }, value, desk) => piece !== null && hasStatus(desk, piece, value),
 };
 

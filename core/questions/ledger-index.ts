@@ -44,6 +44,8 @@ export interface PieceFacts {
   listedSince: Day | null;
   /** What it was listed at then. */
   listings: { day: Day; fact: Fact }[];
+  /** Whom it is held for. */
+  holder: string | null;
 }
 
 /** What the ledger itself calls things, beside the words of the trade: each with how often it stands. */
@@ -102,6 +104,8 @@ export class LedgerIndex {
   };
   /** The place of each fact in the order of recording, kept apart: looking through all facts for it is slow. */
   readonly places: number[] = [];
+  /** Whom a piece was held for when it was sold, by sale and piece. */
+  readonly heldFor = new Map<string, string>();
   /** The sale that a refund goes back on, by refund and piece. */
   readonly undone = new Map<string, Fact>();
   readonly pieceFacts = new Map<number, PieceFacts>();
@@ -149,6 +153,7 @@ export class LedgerIndex {
         returned: null,
         listedSince: null,
         listings: [],
+        holder: null,
       };
       this.pieceFacts.set(piece, facts);
     }
@@ -230,8 +235,16 @@ export class LedgerIndex {
         if (sidesOf(fact).got.includes(number)) of.buy = fact;
         else of.sell = fact;
         return;
+      case "hold":
+        of.holder = fact.data.buyer ?? of.holder;
+        return;
+      case "fallthrough":
+        of.holder = null;
+        return;
       case "sell":
         of.sell = fact;
+        if (of.holder !== null) this.heldFor.set(`${fact.id} ${number}`, of.holder);
+        of.holder = null;
         return;
       case "list":
         of.list = fact;

@@ -46,7 +46,7 @@ interface Rule {
 }
 
 const MUCH: readonly Cue[] = ["money", "total", "average", "median", "have", "which", "list"];
-const SALES: readonly Cue[] = ["sold", "sale", "gone"];
+const SALES: readonly Cue[] = ["sold", "sale", "soldFor", "gone"];
 
 const REACHED: readonly Cue[] = [
   ...MUCH,
@@ -251,7 +251,7 @@ export const RULES: readonly Rule[] = [
   },
   {
     measure: "minutes",
-    when: (f) => f.has("minutes") && !f.supply && !f.has("miles", "price"),
+    when: (f) => f.has("minutes") && !f.supply && !f.has("miles", "price", "inDays"),
     takes: [
       ...MUCH,
       "minutes",
@@ -300,13 +300,16 @@ export const RULES: readonly Rule[] = [
   {
     measure: "price",
     when: (f) =>
-      f.has("price") && !f.has("withoutBuying") && !f.has("howMany") && !(f.supply && f.has("spent")),
+      f.has("price") &&
+      !f.has("withoutBuying", "howMany") &&
+      !(f.supply && f.has("spent")) &&
+      !(f.has("soldFor") && !f.has("bought", "paid")),
     takes: [...MUCH, "price", "paid", "bought", "got", "spent", "cost", "unsold", "sold", "when"],
   },
   {
     measure: "spent",
     when: (f) =>
-      f.has("withoutBuying") ||
+      f.has("withoutBuying", "overhead") ||
       (f.groups("category", "what") && !f.has("earn", "net", "revenue", "howMany", "sold")) ||
       (f.supply && !f.has("howMany", "soldFor", "net")),
     takes: [
@@ -331,6 +334,7 @@ export const RULES: readonly Rule[] = [
       "earn",
       "tiedUp",
       "loanPaid",
+      "overhead",
     ],
   },
   {
@@ -340,6 +344,8 @@ export const RULES: readonly Rule[] = [
         f.has("spent", "paid", "cost") &&
         !f.has("howMany", "earn", "net", "revenue", "sold", "sale")) ||
       (f.has("purchases") && f.by && !f.has("howMany")) ||
+      // "how much went to yard sales"
+      (f.source && f.has("spent") && !f.piece && !f.has("howMany", "earn", "net", "revenue", "sold")) ||
       (f.has("paid") &&
         !f.loan &&
         (f.piece || f.source || f.has("bought")) &&
@@ -419,7 +425,7 @@ export const RULES: readonly Rule[] = [
   {
     measure: "profit",
     when: (f) =>
-      f.has("earn", "net") ||
+      f.has("earn", "net", "loss") ||
       (f.has("fared") && !f.has("when", "who", "where") && (f.piece || f.period || f.by || f.order)),
     takes: [
       ...MUCH,
@@ -446,6 +452,7 @@ export const RULES: readonly Rule[] = [
       "cost",
       "takes",
       "did",
+      "loss",
     ],
   },
   {
@@ -481,7 +488,7 @@ export const RULES: readonly Rule[] = [
   {
     measure: "profit",
     when: (f) => f.beside && !f.has("howMany"),
-    takes: MUCH,
+    takes: [...MUCH, "fared"],
   },
   {
     measure: "profit",

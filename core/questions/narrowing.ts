@@ -100,7 +100,7 @@ function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Plain | nu
     return allowed.includes("buyer") ? "buyer" : null;
   const linked = item.link ? (BY_LINK[item.link] ?? []) : [];
   for (const dimension of linked) if (found.has(dimension) && allowed.includes(dimension)) return dimension;
-  const isBuying = parts.cues.has("bought") || parts.cues.has("price");
+  const isBuying = parts.cues.has("bought") || parts.cues.has("price") || parts.cues.has("got");
   const isSelling = parts.cues.has("sold") || parts.cues.has("revenue") || parts.cues.has("soldFor");
   if (found.has("buyer") && found.has("source") && !item.mark.senses.thing?.place)
     return personal(item, { isBuying, isSelling });
@@ -129,6 +129,8 @@ export function narrowed(parts: Parts, measure: MeasureName, desk: Desk): Narrow
   const found: { dimension: Plain; value: string; item: Item }[] = [];
   for (const item of parts.items) {
     const dimension = dimensionOf(item, measure, parts);
+    // "How much cash is tied up": money, where nothing is paid in one way or another.
+    if (dimension === null && item.mark.text === "cash") continue;
     if (dimension === null) return refusal(item.mark);
     found.push({ dimension, value: candidates(item).get(dimension)!, item });
   }

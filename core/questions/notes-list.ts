@@ -6,6 +6,7 @@ import { showDay } from "../calendar.ts";
 import { verbOf } from "../decide/decide.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
+import type { RetireHow } from "../notes/reading.ts";
 import { type Desk, isIn, type Subject } from "./desk.ts";
 import { passes } from "./filters.ts";
 import type { Filter, Period } from "./query.ts";
@@ -21,10 +22,13 @@ export interface NoteLine {
   value: Cents | null;
 }
 
+/** Kinds of fact; "fee" stands for what a sale cost in fees, and pieces go in three ways. */
+export type NoteKind = Exclude<FactKind, "retire"> | "fee" | RetireHow;
+
 /** Which notes are listed. */
 export interface NotesAsked {
-  /** Kinds of fact; null for all. "fee" stands for what a sale cost in fees. */
-  kinds: ReadonlySet<FactKind | "fee"> | null;
+  /** Null for all. */
+  kinds: ReadonlySet<NoteKind> | null;
   filters: readonly Filter[];
   period: Period | null;
   /** Only so many of the last recorded; null: all, by their days. */
@@ -46,7 +50,8 @@ function lineOf(books: Books, fact: Fact, isFee: boolean): NoteLine {
 
 /** Whether a fact is among those asked for, any of its pieces being enough. */
 function isAsked(desk: Desk, fact: Fact, { kinds, filters, period }: NotesAsked): boolean {
-  if (kinds && !kinds.has(fact.kind) && !isFee(fact, kinds)) return false;
+  const kind = fact.kind === "retire" ? fact.data.how : fact.kind;
+  if (kinds && !kinds.has(kind) && !isFee(fact, kinds)) return false;
   if (!isIn(period, fact.day)) return false;
   if (desk.hidesMoney && fact.author !== desk.me && isOwnersFact(fact.kind)) return false;
   if (filters.length === 0) return true;

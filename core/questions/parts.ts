@@ -264,6 +264,8 @@ class Sorter {
     const { flags } = senses;
     if (senses.order) return this.#order(mark, at);
     if (flags.has("parted") && this.#opensRows(at)) this.#parted = at;
+    // "per mile" asks for a quotient that nobody works out.
+    else if (mark.text === "per") this.parts.adrift ??= mark;
     if (flags.has("compare") || flags.has("than")) this.parts.besideAt.push(at);
     if (flags.has("or")) this.parts.orAt.push(at);
     if (flags.has("and")) this.parts.andAt.push(at);

@@ -188,6 +188,25 @@ function quarterSpan(year: number, quarter: number, words: number): Span {
   };
 }
 
+/** "the first half of the year", "second half of 2025", "h1". */
+function halfAt(words: readonly string[], at: number, today: Day): Span | null {
+  const the = words[at] === "the" ? 1 : 0;
+  const short = /^h([12])$/.exec(words[at] ?? "");
+  const word = words[at + the];
+  const ordinal = words[at + the + 1] === "half" ? (word === "last" ? 2 : ordinalOf(word)) : null;
+  const half = short ? Number(short[1]) : ordinal;
+  if (half !== 1 && half !== 2) return null;
+  let taken = short ? 1 : the + 2;
+  if (words[at + taken] === "of" || words[at + taken] === "in") taken += 1;
+  const said = spanAt(words, at + taken, today);
+  const year = said?.from.slice(0, 4) ?? today.slice(0, 4);
+  if (said && (said.from !== `${year}-01-01` || said.to < `${year}-07-01`)) return null;
+  if (!said && words[at + taken] === "the") return null;
+  const [from, to] = half === 1 ? [`${year}-01-01`, `${year}-06-30`] : [`${year}-07-01`, `${year}-12-31`];
+  const name = `${half === 1 ? "first" : "second"} half of ${year}`;
+  return { from, to, name, words: taken + (said?.words ?? (words[at + taken - 1] === "of" ? -1 : 0)) };
+}
+
 /** "q2", "second quarter of 2026". */
 function quarterAt(words: readonly string[], at: number, today: Day): Span | null {
   const short = /^q([1-4])$/.exec(words[at] ?? "");
@@ -356,6 +375,7 @@ function spanAt(words: readonly string[], at: number, today: Day): Span | null {
   }
   const found =
     runningUnit(words, at, today) ??
+    halfAt(words, at, today) ??
     unitAt(words, at, today) ??
     startAt(words, at, today) ??
     digitsAt(words, at, today) ??

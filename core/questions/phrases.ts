@@ -36,7 +36,7 @@ export type Flag =
 
 /** What the ledger itself means by a word. */
 export interface Own {
-  dimension: Exclude<Dimension, "over" | "under" | "least" | "most" | "status" | "piece" | "lot">;
+  dimension: Exclude<Dimension, "over" | "under" | "least" | "most" | "status" | "piece" | "lot" | "shop">;
   value: string;
 }
 

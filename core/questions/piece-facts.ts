@@ -120,6 +120,13 @@ export const PIECE_FACTS: readonly PieceFact[] = [
     told: "paid by",
   },
   {
+    name: "last list price",
+    when: () => false,
+    takes: [...ALWAYS, "listed", "asking", "price"],
+    of: (piece) => (piece.listPrice === null ? null : amountText(piece.listPrice)),
+    told: "listed at",
+  },
+  {
     // "whats the hutch at"
     name: "asking price",
     when: (f) => f.endsAt && !f.has("where", "when", "who"),

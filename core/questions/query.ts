@@ -24,6 +24,7 @@ export type Dimension =
   | "stream"
   | "loan"
   | "status"
+  | "shop"
   | "over"
   | "under"
   | "least"
@@ -34,6 +35,8 @@ export interface Filter {
   dimension: Dimension;
   values: readonly string[];
   not?: true;
+  /** Of a limit: what the amount is held against, where it is not the measure asked for. */
+  of?: "price" | "cost" | "proceeds" | "asking";
 }
 
 export type Grouping =
@@ -96,7 +99,8 @@ export type Counted =
   | "returned"
   | "notes";
 
-export type Aggregate = "average" | "median";
+/** `rate`: what comes on average in each of the months, weeks … that rows go by. */
+export type Aggregate = "average" | "median" | "rate";
 
 /** What is put in order, and which end comes first; `top`: only so many. */
 export interface Order {
@@ -127,6 +131,8 @@ export interface Query {
   withIncome: boolean;
   /** Answered with yes or no before the figure. */
   yesNo: boolean;
+  /** Whether it was lost, or less than another, is asked: yes where the figure is below nothing. */
+  asksLess: boolean;
   /** Rows of pieces rather than one figure ("what's on hold"). */
   list: boolean;
   /** A picture of the rows was asked for. */

@@ -1,9 +1,8 @@
-import type { FactKind } from "../books/facts.ts";
 import type { Desk } from "./desk.ts";
 import { leftOver } from "./left-over.ts";
 import type { Features } from "./measure-rules.ts";
 import { mineOnly, type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
-import type { NotesAsked } from "./notes-list.ts";
+import type { NoteKind, NotesAsked } from "./notes-list.ts";
 import { asksFigure, type Parts } from "./parts.ts";
 import type { Counted, Filter, MeasureName, Query } from "./query.ts";
 import type { Cue } from "./words/cues.ts";
@@ -16,7 +15,7 @@ export interface NotesQuestion {
 }
 
 /** Which notes a cue lists; what it narrows by is that measure's. */
-const KINDS: readonly (readonly [Cue, readonly (FactKind | "fee")[], MeasureName, string])[] = [
+const KINDS: readonly (readonly [Cue, readonly NoteKind[], MeasureName, string])[] = [
   ["spent", ["spend", "fee"], "spent", "Expenses"],
   ["fees", ["fee"], "fees", "Fees"],
   ["income", ["income"], "income", "Other income"],
@@ -34,8 +33,11 @@ const KINDS: readonly (readonly [Cue, readonly (FactKind | "fee")[], MeasureName
   ["price", ["buy"], "price", "Bought"],
   ["listed", ["list"], "profit", "Listed"],
   ["lent", ["lent"], "spent", "Lent"],
-  ["kept", ["retire"], "profit", "Kept"],
+  ["kept", ["kept"], "profit", "Kept"],
+  ["given", ["given"], "profit", "Given away"],
+  ["scrapped", ["scrapped"], "profit", "Scrapped"],
   ["held", ["hold"], "profit", "Held"],
+  ["got", ["buy"], "price", "Bought"],
 ];
 
 /** States whose pieces are listed, likeliest first, with the value that each row shows. */
@@ -54,7 +56,7 @@ const LIST_WORDS: ReadonlySet<string> = new Set(
 
 /** Whether rows are wanted: "show …", "list …", "what did i …", "which …". */
 function isListing(parts: Parts, f: Features): boolean {
-  return LIST_WORDS.has(parts.first) || f.has("list", "did", "notes");
+  return LIST_WORDS.has(parts.first) || f.has("list", "did", "notes", "last");
 }
 
 /** Notes or pieces one by one, or null where no list is asked for. */
@@ -110,10 +112,22 @@ function isCommandOnly(parts: Parts, cue: Cue): boolean {
 }
 
 function isWhatDid(parts: Parts, f: Features): boolean {
-  return (
-    /^(?:what|whats|which|everything|anything|who)$/.test(parts.first) &&
-    f.has("sold", "bought", "finished", "started", "listed", "returned", "kept", "sale", "lent") &&
-    !f.has("withoutBuying", "spent", "cost")
+  if (!/^(?:what|whatd|whats|which|everything|anything|who)$/.test(parts.first)) return false;
+  if (f.has("withoutBuying", "spent", "cost")) return false;
+  // "everything dad got"
+  if (f.has("got") && f.person) return true;
+  return f.has(
+    "sold",
+    "bought",
+    "finished",
+    "started",
+    "listed",
+    "returned",
+    "kept",
+    "given",
+    "scrapped",
+    "sale",
+    "lent",
   );
 }
 
@@ -165,6 +179,7 @@ function stateList(
     beside: [],
     withIncome: false,
     yesNo: parts.yesNo && !asksFigure(parts),
+    asksLess: false,
     list: true,
     picture: false,
   };

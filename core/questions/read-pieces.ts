@@ -95,6 +95,10 @@ function factOf(parts: Parts, f: Features): PieceFact | null {
       takes: ["paid", "howPaid", "have", "price", "bought"],
     };
   }
+  // "What was #39 listed at": the last price of a piece that is gone as well.
+  const said = parts.marks.map(({ text }) => text).join(" ");
+  if (f.has("asking") && /\b(?:was|were|did)\b/.test(said) && !f.has("sold", "soldFor", "howLong"))
+    return named("last list price");
   const found = PIECE_FACTS.find((each) => each.when(f));
   if (found) return found;
   // "who ended up with #22"

@@ -1,5 +1,6 @@
 import { addDays } from "../calendar.ts";
 import type { Desk } from "./desk.ts";
+import { isTime } from "./groupings.ts";
 import { leftOver } from "./left-over.ts";
 import { countedBy, type Features, RULES } from "./measure-rules.ts";
 import { measures } from "./measures.ts";
@@ -88,6 +89,32 @@ const OWN_STATUS: Partial<Record<MeasureName, readonly string[]>> = {
   income: ["sold"],
 };
 
+/** What an amount behind these is of. */
+const LIMITED: readonly (readonly [Cue, NonNullable<Filter["of"]>])[] = [
+  ["soldFor", "proceeds"],
+  ["sold", "proceeds"],
+  ["price", "price"],
+  ["paid", "price"],
+  ["bought", "price"],
+  ["cost", "cost"],
+  ["asking", "asking"],
+  ["listed", "asking"],
+];
+
+/** What adds up over time. */
+const RATED: ReadonlySet<MeasureName> = new Set([
+  "profit",
+  "net",
+  "spent",
+  "fees",
+  "miles",
+  "minutes",
+  "income",
+  "paid",
+  "interest",
+  "count",
+]);
+
 /** Groups that only pieces have: what is made goes by the piece there. */
 const PIECE_GROUPS: ReadonlySet<Grouping> = new Set([
   "kind",
@@ -122,6 +149,9 @@ class Reader {
       ...(sides?.shared ?? read.found.map(({ filter }) => filter)),
       ...this.#limits(),
       ...this.#statuses(),
+      ...(read.measure === "spent" && this.f.has("overhead")
+        ? [{ dimension: "shop" as const, values: ["overhead"] }]
+        : []),
       ...mineOnly(parts, read.desk),
     ];
     const measure = this.#measureFor(filters, group?.by ?? null, group?.order ?? null, sides?.beside ?? []);
@@ -149,8 +179,10 @@ class Reader {
       order: group?.order ?? null,
       beside: sides?.beside ?? [],
       withIncome: this.f.has("everything") && measure === "net",
-      yesNo: this.#isYesNo(),
-      list: false,
+      // "May or june" wants to know which.
+      yesNo: this.#isYesNo() && !(sides && parts.orAt.length > 0),
+      asksLess: this.f.has("loss") || (sides !== null && this.#saysLess()),
+      list: this.#isListOfSales(),
       picture: this.f.has("chart"),
     };
     return query;
@@ -159,6 +191,17 @@ class Reader {
   /** A chart of one figure is one of its months. */
   #isPlainChart(isOrdered: boolean, isBeside: boolean): boolean {
     return this.f.has("chart") && !isOrdered && !isBeside && !measures[this.read.measure].stock;
+  }
+
+  /** "what sold for less than 300": the pieces, and not what they came to. */
+  #isListOfSales(): boolean {
+    const { limits, first } = this.parts;
+    return (
+      this.read.measure === "proceeds" &&
+      limits.length > 0 &&
+      /^(?:what|whats|which|show|list)$/.test(first) &&
+      !this.f.has("money", "total", "revenue")
+    );
   }
 
   /** "whose deposits", "who owes me": a row for each of them. */
@@ -179,13 +222,32 @@ class Reader {
     return !asksFigure(parts);
   }
 
+  /** "is oak worse than walnut", "do lamps sell faster than desks": yes where the first is less. */
+  #saysLess(): boolean {
+    return this.parts.marks.some(({ text }) =>
+      /\b(?:worse|lower|less|smaller|fewer|cheaper|faster|quicker|sooner)\b/.test(text),
+    );
+  }
+
   #saysEver(): boolean {
     return this.parts.periods.some(({ period }) => period.from === null && period.to === null);
   }
 
   #aggregate(): Query["aggregate"] {
     if (this.f.has("median")) return "median";
-    return this.f.has("average") ? "average" : null;
+    if (!this.f.has("average")) return null;
+    return this.#isRate() ? "rate" : "average";
+  }
+
+  /** "gas per month on average": of what adds up, so much a month. */
+  #isRate(): boolean {
+    const said = this.parts.marks.map(({ text }) => text).join(" ");
+    return (
+      this.f.has("average") &&
+      RATED.has(this.read.measure) &&
+      this.parts.groups.some(({ group, parted }) => parted && isTime(group)) &&
+      /\b(?:(?:per|an?|each|every) (?:day|week|month|quarter|year)|daily|weekly|monthly|yearly)\b/.test(said)
+    );
   }
 
   /** Rows by something, or something put in order. */
@@ -257,7 +319,17 @@ class Reader {
   }
 
   #limits(): Filter[] {
-    return this.parts.limits.map(({ limit, cents }) => ({ dimension: limit, values: [String(cents)] }));
+    return this.parts.limits.map(({ limit, cents, at }) => {
+      const of = this.#limited(at);
+      return { dimension: limit, values: [String(cents)], ...(of ? { of } : {}) };
+    });
+  }
+
+  /** "profit on pieces that i paid over 50 for": the amount is of what stands right before it. */
+  #limited(at: number): Filter["of"] {
+    const before = this.parts.marks.slice(0, at).findLast(({ senses }) => !senses.flags.has("filler"));
+    const said = LIMITED.find(([cue]) => before?.senses.cues.includes(cue));
+    return said && said[1] !== this.read.measure && this.read.measure !== "count" ? said[1] : undefined;
   }
 
   #statuses(): Filter[] {
@@ -299,7 +371,7 @@ class Reader {
     if (measure !== "profit") return measure;
     const parts = [by, order?.of ?? null].filter((group) => group !== null);
     const narrow = filters.length > 0 || sides.some((side) => side.filters.length > 0);
-    if (narrow || this.f.average || this.#saysOnPieces()) return "profit";
+    if (narrow || (this.f.average && !this.#isRate()) || this.#saysOnPieces()) return "profit";
     return parts.some((group) => PIECE_GROUPS.has(group)) ? "profit" : "net";
   }
 

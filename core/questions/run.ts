@@ -8,14 +8,16 @@ import { isLimit, passes } from "./filters.ts";
 import { groupings, isTime, labelsBetween, spanOf, UNKNOWN } from "./groupings.ts";
 import { salePriceOf } from "./ledger-index.ts";
 import { type Measure, measures, salePrices } from "./measures.ts";
-import type { Figure, Grouping, Query, Side } from "./query.ts";
+import type { Figure, Filter, Grouping, Query, Side } from "./query.ts";
 import type { Result } from "./result.ts";
 import { quickTotal } from "./totals.ts";
 
 /** Asks that take each piece as one: the rest goes by notes. */
 function goesByPiece(query: Query): boolean {
   if (query.order?.of === "piece" || query.by === "piece" || query.list) return true;
-  return query.aggregate !== null;
+  // "Sales over 300" are sales, whatever was given back of them.
+  const isSales = query.measure === "proceeds" && query.filters.some(({ dimension }) => isLimit(dimension));
+  return query.aggregate !== null || isSales;
 }
 
 /** What the query is taken of, filtered. */
@@ -28,7 +30,9 @@ function subjectsOf(desk: Desk, query: Query): Subject[] {
   const kept = all.filter((subject) => passes(subject, plain, { desk, measure: query.measure, units: null }));
   const whole = goesByPiece(query) && !single ? byPiece(kept) : kept;
   return whole.filter((subject) =>
-    passes(subject, limits, { desk, measure: query.measure, units: boundOf(desk, query, subject) }),
+    limits.every((limit) =>
+      passes(subject, [limit], { desk, measure: query.measure, units: boundOf(desk, query, subject, limit) }),
+    ),
   );
 }
 
@@ -42,7 +46,17 @@ const WHOLE: ReadonlySet<Query["measure"]> = new Set([
 ]);
 
 /** What an amount is held against: the measure; where there is none, what the piece was sold or bought for. */
-function boundOf({ books, index }: Desk, query: Query, { piece, units }: Subject): number | null {
+function boundOf(
+  { books, index }: Desk,
+  query: Query,
+  { piece, units }: Subject,
+  { of }: Filter,
+): number | null {
+  if (of) {
+    if (!piece) return null;
+    if (of === "proceeds") return salePriceOf(books, index, piece);
+    return of === "asking" ? piece.listPrice : of === "cost" ? costOf(piece) : piece.price;
+  }
   if (query.measure !== "count") return WHOLE.has(query.measure) ? units * 100 : units;
   if (!piece) return null;
   if (query.counted === "sold") return salePriceOf(books, index, piece);
@@ -115,6 +129,7 @@ export function runQuery(desk: Desk, query: Query): Result {
 const RESULTS_KEPT = 200;
 
 function workOut(desk: Desk, query: Query): Result {
+  if (query.aggregate === "rate") return runRate(desk, query);
   if (query.beside.length > 0) return runBeside(desk, query);
   const measure = measures[query.measure];
   const subjects = subjectsOf(desk, query);
@@ -131,6 +146,17 @@ function workOut(desk: Desk, query: Query): Result {
   const by = query.by ?? (query.list ? "piece" : null);
   if (!by) return { value, rows: null, ...over };
   return { value, rows: arranged(rowsOf(desk, query, subjects, by), by), ...over };
+}
+
+/** The rows of what adds up, and their mean: those with nothing count as well. */
+function runRate(desk: Desk, query: Query): Result {
+  const sums = workOut(desk, { ...query, aggregate: null });
+  const rows = sums.rows ?? [];
+  const all = rows.reduce((sum, { value }) => sum.plus(value ?? 0), new Decimal(0));
+  if (rows.length === 0) return { ...sums, value: null };
+  const mean = all.div(rows.length);
+  const value = query.measure === "miles" ? mean.toDecimalPlaces(1).toString() : roundHalfUp(mean);
+  return { ...sums, value };
 }
 
 /** Pieces one by one, the longest here first, with what matters of their state: deposit, list price or cost. */

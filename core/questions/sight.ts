@@ -23,7 +23,7 @@ export function isOwnersView({ about }: ViewQuestion): boolean {
 const MONEY_KINDS: ReadonlySet<string> = new Set(["income", "pay", "loan", "statement"]);
 
 /** Whether a list of notes is one of payments and income alone. */
-export function isOwnersKinds(kinds: ReadonlySet<FactKind | "fee"> | null): boolean {
+export function isOwnersKinds(kinds: ReadonlySet<string> | null): boolean {
   return kinds !== null && [...kinds].some((kind) => MONEY_KINDS.has(kind));
 }
 

@@ -53,11 +53,12 @@ const BEHIND: ReadonlySet<Filter["dimension"]> = new Set(["source", "buyer", "pl
 export function titleOf(query: Query): string {
   const { measure, aggregate, filters, counted } = query;
   const about = filtersWords(filters);
+  const each = aggregate === "rate" ? ` a ${query.by} on average` : "";
   if (measure === "count") {
     const behind = filtersWords(filters.filter(({ dimension }) => BEHIND.has(dimension)));
     const what = filtersWords(filters.filter(({ dimension }) => !BEHIND.has(dimension)));
     const title = `${what || (counted === "notes" ? "notes" : "pieces")} ${COUNTED_TITLES[counted ?? "bought"]}`;
-    return capital(behind ? `${title} ${behind}` : title);
+    return `${capital(behind ? `${title} ${behind}` : title)}${each}`;
   }
   const single = measure === "proceeds" && (aggregate !== null || query.order?.of === "piece");
   const title = single
@@ -65,24 +66,32 @@ export function titleOf(query: Query): string {
     : measure === "net" && query.withIncome
       ? "Made with other income"
       : measures[measure].title;
-  const head = aggregate ? `${capital(aggregate)} ${title.toLowerCase()}` : title;
+  const mean = aggregate === "rate" ? null : aggregate;
+  const head = mean ? `${capital(mean)} ${title.toLowerCase()}` : title;
   if (
     measure === "spent" &&
     filters.some(({ dimension }) => dimension === "what" || dimension === "category")
   )
-    return aggregate ? `${capital(aggregate)} ${about}` : capital(about);
+    return mean ? `${capital(mean)} ${about}` : `${capital(about)}${each}`;
   const without =
     measure === "spent" && filters.some(({ dimension }) => dimension === "kind" || dimension === "piece")
       ? " without buying"
       : "";
-  return `${head}${about ? `, ${about}` : ""}${without}`;
+  return `${head}${about ? `, ${about}` : ""}${without}${each}`;
 }
 
 export function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-function valueWords({ dimension, values, not }: Filter): string {
+const OF_WORDS: Readonly<Record<NonNullable<Filter["of"]>, string>> = {
+  price: "bought",
+  cost: "that cost",
+  proceeds: "sold",
+  asking: "listed",
+};
+
+function valueWords({ dimension, values, not, of }: Filter): string {
   const said = values.map((value) => {
     if (dimension === "piece") return `#${value}`;
     return dimension === "kind" ? pluralOf(value) : value.startsWith("#") ? "yours" : value;
@@ -95,7 +104,7 @@ function valueWords({ dimension, values, not }: Filter): string {
     least: "at least",
     most: "at most",
   };
-  const limit = limits[dimension];
+  const limit = of && limits[dimension] ? `${OF_WORDS[of]} ${limits[dimension]}` : limits[dimension];
   const before: Partial<Record<Filter["dimension"], string>> = {
     source: "from",
     buyer: "to",

@@ -300,6 +300,7 @@ function sell(
   pieces.forEach((piece, index) => {
     const price = prices[index]!;
     const fee = fees[index]!;
+    const { holder } = piece;
     world.proceeds.push({ day: fact.day, units: price, piece });
     net(price - fee - piece.price - piece.spent, piece);
     if (fee > 0) world.fees.push({ day: fact.day, units: fee, piece });
@@ -314,7 +315,7 @@ function sell(
       gone: "sold",
       goneOn: fact.day,
       method: fact.data.method,
-      buyer: fact.data.buyer,
+      buyer: fact.data.buyer ?? holder,
     });
     world.sold.push({ day: fact.day, units: 1, piece });
   });

@@ -312,6 +312,10 @@ export const COMPARISONS: readonly string[] = [
   "next to",
   "beside",
   "side by side with",
+  "side by side",
+  "difference between",
+  "the difference between",
+  "gap between",
   "stacked up against",
   "up against",
   "relative to",
@@ -319,7 +323,12 @@ export const COMPARISONS: readonly string[] = [
   "rather than",
   "and not just",
 ];
-export const THAN: readonly string[] = ["than"];
+export const THAN: readonly string[] = [
+  "than",
+  ..."better worse higher lower bigger smaller more less faster slower"
+    .split(" ")
+    .map((word) => `${word} than`),
+];
 export const OR: readonly string[] = ["or"];
 export const AND: readonly string[] = [
   "and",
@@ -333,6 +342,11 @@ export const AND: readonly string[] = [
 ];
 /** Asks to compare where "or" or "and" stands between two. */
 export const COMPARING: readonly string[] = [
+  ...THAN,
+  "did i do better",
+  "did we do better",
+  "did i do worse",
+  "did we do worse",
   "which",
   "more",
   "better",
@@ -701,6 +715,10 @@ export const ORDERS: Readonly<
 > = {
   best: [
     "best",
+    "rank",
+    "ranked",
+    "rank my",
+    "ranking of",
     "top",
     "tops",
     "finest",

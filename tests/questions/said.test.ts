@@ -1,0 +1,64 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { answer } from "../../core/questions/ask.ts";
+import { type Chat, openChat } from "../bot/conversation/chat.ts";
+import { linesOf } from "./cases.ts";
+
+let chat: Chat;
+
+beforeAll(() => {
+  chat = openChat({ start: "2026-10-15T18:00:00Z" });
+  for (const note of linesOf("questions-ledger.txt")) chat.say(note);
+  for (const note of [
+    "lent the sander to mom 2026-10-01",
+    "mom bought a sideboard 20 from yard sale 2026-10-02",
+  ])
+    chat.say(note);
+});
+afterAll(() => chat.end());
+
+function asked(question: string) {
+  const { books } = chat.ledger;
+  return answer(question, {
+    books,
+    today: "2026-10-15",
+    currency: "USD",
+    people: [],
+    me: 1,
+    mileageRates: {},
+  });
+}
+
+test.each([
+  ["is walnut better than black", /^(?:Yes|No)\. Profit.*difference/],
+  ["do lamps sell faster than dressers", /^(?:Yes|No)\. Days to sell/],
+  ["did i do better in june or july", /^Made, side by side/],
+  ["compare lamps and dressers", /^Profit, ever: difference/],
+  ["difference between benches and desks", /^Profit, ever: difference/],
+  ["did i lose money in august", /^Yes\. Made, August: -/],
+  ["did i lose money on trashed pieces", /^Yes\. Profit, scrapped/],
+  ["did anything come back", /^Yes\. Pieces came back/],
+  ["did mom buy anything", /^Yes\. Pieces bought by mom, ever: 1/],
+  ["everything mom got", /^Bought, by mom, ever: 1 note/],
+  ["which pieces did i keep", /^Kept, ever: 1 note/],
+  ["what did i trash", /^Scrapped, ever: 2 notes/],
+  ["last 3 sales", /^Sold: 3 notes/],
+  ["what have i lent", /lent sander to mom/],
+  ["who has the sander", /lent sander to mom/],
+  ["gas a month on average", /^Gas a month on average, ever: 53\.62/],
+  ["how much do i come down", /^Come down from the first list price/],
+  ["what's been sitting the longest", /unsold, ever, most first/],
+  ["whats #20 at", /#20 oak dresser: listed at 120\.00/],
+  ["whats the small armoire at", /#27 small armoire: listed at/],
+  ["whats the hutch at", /#23 small hutch: listed at/],
+  ["who owes me", /^Owed by buyers, now/],
+  ["profit on pieces i paid over 40 for", /^Profit, bought over 40\.00/],
+  ["what sold for less than 80", /^Sale price|^Brought in, under 80\.00/],
+  ["how did i pay for #22", /paid by cash/],
+  ["is the hutch done", /^(?:Yes|No)/],
+  ["which pieces still need work", /^(?:Start|Finish) #/],
+  ["overhead this year", /^Spent, overhead/],
+])("%s", (question, told) => {
+  const { understood, text } = asked(question);
+  expect(text).toMatch(told);
+  expect(understood).toBe(true);
+});
