@@ -1,3 +1,4 @@
+import { percentOf } from "../money.ts";
 import type { Clause } from "./clause.ts";
 import { type Draft, draft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
@@ -53,6 +54,12 @@ function amountOf(clause: Clause, hedge: string): number | undefined {
   return token ? (centsIn(token) ?? undefined) : undefined;
 }
 
+/** "half now half later": what a share that a row has set aside comes to. */
+function shareOf({ tokens }: Clause, hedge: string, price: number | undefined): number | undefined {
+  const percent = tokens.find(({ roles, percent }) => roles.hedge === hedge && percent)?.percent;
+  return percent === undefined || price === undefined ? undefined : percentOf(percent, price);
+}
+
 type Offer = (held: Held) => Draft[];
 
 const soldOrHeld: Offer = (held) => {
@@ -66,7 +73,7 @@ const soldOrHeld: Offer = (held) => {
 const owedOrHeld: Offer = (held) => {
   const { made } = held;
   if (made?.kind !== "sell" || made.fields["price"] === undefined) return soldOrHeld(held);
-  const owed = { ...made, fields: { ...made.fields, owed: made.fields["owed"] ?? made.fields["price"] } };
+  const owed = changed(made, { owed: made.fields["owed"] ?? made.fields["price"] });
   return [owed, as("hold", {}, held)];
 };
 
@@ -82,8 +89,56 @@ const priceAndNet: Offer = (held) => {
   const net = amountOf(clause, "net");
   const price = made?.fields["price"] as number | undefined;
   if (!made || net === undefined || price === undefined) return [];
-  const withFee = (fee: number): Draft => ({ ...made, fields: { ...made.fields, fee } });
+  const withFee = (fee: number): Draft => changed(made, { fee });
   return net < price ? [withFee(price - net), withFee(net)] : [made];
+};
+
+/** The reading at hand with other amounts. */
+const changed = (made: Draft, fields: Record<string, unknown>): Draft => ({
+  ...made,
+  fields: { ...made.fields, ...fields },
+});
+
+/** What the reading has as its price, and the amount that a row has set aside; null where one of them is not said. */
+function priceAnd(
+  { made, clause }: Held,
+  hedge: string,
+): { made: Draft; price: number; beside: number } | null {
+  const price = made?.fields["price"] as number | undefined;
+  const beside = amountOf(clause, hedge) ?? shareOf(clause, hedge, price);
+  return made && price !== undefined && beside !== undefined ? { made, price, beside } : null;
+}
+
+/** "sold desk 140 paid 100": the rest is owed, or the other number is of something else. */
+const owedOrNot: Offer = (held) => {
+  const said = priceAnd(held, "part paid");
+  if (!said) return itself(held);
+  const { made, price, beside } = said;
+  return beside < price ? [changed(made, { owed: price - beside }), made] : [made];
+};
+
+const withExtra: Offer = (held) => {
+  const said = priceAnd(held, "extra");
+  // "140 + 20 for delivery" is added up already.
+  if (!said) return itself(held);
+  return [changed(said.made, { price: said.price + said.beside }), said.made];
+};
+
+const withLess: Offer = (held) => {
+  const said = priceAnd(held, "less");
+  if (!said || said.beside >= said.price) return [];
+  const { made, price, beside } = said;
+  return [
+    changed(made, { price: price - beside }),
+    made.kind === "sell" ? changed(made, { fee: beside }) : made,
+  ];
+};
+
+const feeInOrOff: Offer = (held) => {
+  const said = priceAnd(held, "after fee");
+  if (!said) return [];
+  const { made, price, beside: fee } = said;
+  return [changed(made, { price: price + fee, fee }), changed(made, { fee })];
 };
 
 const boughtListedSold: Offer = (held) => {
@@ -186,12 +241,17 @@ const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   offer: asSale,
   appointment: asSale,
   doubt: itself,
+  shareOfPrice: itself,
   twoKinds: itself,
   part: itself,
   pending: soldOrHeld,
   unpaid: owedOrHeld,
   deposit: depositOrPrice,
   net: priceAndNet,
+  "part paid": owedOrNot,
+  extra: withExtra,
+  less: withLess,
+  "after fee": feeInOrOff,
   noVerb: boughtListedSold,
   cutOrPrice,
   raiseBy: newPrice,

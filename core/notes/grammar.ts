@@ -66,6 +66,7 @@ export interface Trouble {
     | "twoKinds"
     | "unknown"
     | "percentUnsaid"
+    | "shareOfPrice"
     | "clockUnsaid"
     | "goalUnsaid"
     | "undoMore"

@@ -1,5 +1,4 @@
 import { type Day, weekdayOf } from "../calendar.ts";
-import { percentOf } from "../money.ts";
 import type { Choice } from "./choice.ts";
 import { chosen } from "./choice.ts";
 import type { Clause, Tok } from "./clause.ts";
@@ -8,11 +7,12 @@ import { couldBe } from "./could.ts";
 import type { Cut } from "./cut.ts";
 import { type Draft, draft, unclearDraft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
+import { fillFeeShare, fillOwed } from "./price-parts.ts";
 import { pastDay } from "./quantities/days.ts";
 import { questionOf } from "./questions.ts";
 import type { Kind, Mention, Reading } from "./reading.ts";
 import { HINTS } from "./sign-bits.ts";
-import { centsOfToken, pieceCount } from "./slots/money.ts";
+import { pieceCount } from "./slots/money.ts";
 import { hasCue, slots } from "./slots/slots.ts";
 import { hedgeTrouble, leftoverTrouble, leftWords } from "./trust.ts";
 import { whyOf } from "./unclear.ts";
@@ -144,9 +144,12 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
   const trouble = fill(made, grammar, clause);
   if (trouble) return troubled(clause, trouble, made);
   if (kind === "sell") fillOwed(made, clause);
+  const isFeeShare = kind === "sell" && fillFeeShare(made, clause);
   const isOwing = kind === "buy" && clause.tokens.some(({ roles }) => roles.owed === true);
   const judged = (grammar.judge?.(made.fields, clause as never) as Trouble | null | undefined) ?? null;
-  const ownTrouble: Trouble | null = isOwing ? { kind: "unpaid" } : judged;
+  const ownTrouble: Trouble | null = isOwing
+    ? { kind: "unpaid" }
+    : (judged ?? (isFeeShare ? { kind: "shareOfPrice" } : null));
   const left =
     ownTrouble ??
     (COUNTS_NOTHING.has(kind) ? null : someOfThem(clause)) ??
@@ -155,18 +158,6 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
     wholeTrouble(grammar, clause);
   if (left) return troubled(clause, left, made, left.kind === "left" ? leftWords(clause) : []);
   return made;
-}
-
-/** "50 still owed", "she owes me all of it": what a sale has still to bring. */
-function fillOwed(made: Draft, clause: Clause): void {
-  const token = clause.tokens.find(({ roles }) => roles.owed === true);
-  if (!token) return;
-  claim(token);
-  const found = token.amount ? centsOfToken(token) : null;
-  const price = made.fields["price"] as number | undefined;
-  const part = price === undefined ? undefined : percentOf(token.percent ?? "100", price);
-  const owed = found === null ? part : "cents" in found ? found.cents : undefined;
-  if (owed !== undefined) made.fields["owed"] = owed;
 }
 
 /** Kinds that ask how many, or to which it makes no difference. */

@@ -103,6 +103,8 @@ function mendFrom(
       return change(before, after, today, "either");
     case "denied":
       return change(before, after, today, "denied");
+    case "none":
+      return null;
   }
 }
 

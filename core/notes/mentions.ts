@@ -107,7 +107,13 @@ function isTrait(token: Tok | undefined): boolean {
 
 /** "sold to carol desk 90": the unknown word is whoever the preposition is about. */
 function isAfterPreposition(tokens: readonly Tok[], at: number): boolean {
-  return at > 0 && TOWARDS_SOMEBODY.has(tokens[at - 1]!.text);
+  const before = tokens[at - 1];
+  // "bought for bob dresser 40": right behind the verb "for" is about somebody.
+  return (
+    before !== undefined &&
+    (TOWARDS_SOMEBODY.has(before.text) ||
+      (before.text === "for" && tokens[at - 2]?.roles.heads !== undefined))
+  );
 }
 
 /** The describing words before a noun, and where they begin. */

@@ -53,6 +53,8 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
     const { hedge, heads } = token.roles;
     if (!hedge) continue;
     if (kind !== undefined && SETTINGS.has(kind) && WISHES.has(token.text)) continue;
+    // "100 now 40 later" of 140: both parts are settled.
+    if (hedge === "part paid" && token.claimed) continue;
     if (isTurned(token.roles)) return { kind: hedge === "vague" ? "vagueAmount" : hedge };
     if (
       token.claimed ||

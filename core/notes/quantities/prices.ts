@@ -53,10 +53,17 @@ function eachAfter(norms: readonly string[], at: number): number {
   if (word === "/")
     return EACH_WORDS.has(norms[at + 1] ?? "") || isSaidBefore(norms, at, norms[at + 1]) ? 2 : 0;
   if (word === "per" && (PERIODS.has(norms[at + 1] ?? "") || ACCORDING_TO.has(norms[at + 1] ?? ""))) return 0;
-  if (word === "per") return norms[at + 1] === undefined || !/^[a-z]/.test(norms[at + 1]!) ? 1 : 2;
+  if (word === "per") return perUnit(norms[at + 1]);
   if (/^an?$/.test(word) && isSaidBefore(norms, at, norms[at + 1])) return 2;
   return word === "for" && norms[at + 1] === "each" ? 2 : 0;
 }
+
+const UNITS =
+  /^(?:pieces?|pcs?|item|one|each|unit|set|pair|chair|table|lamp|stool|bench|desk|shelf|frame|mirror|box|can|bag|roll|sheet|pack|gallon|quart|foot|ft|yard|yd|lb|pound|hour|hr|knob|pull|drawer|leg|hinge|night)$/;
+
+/** "15 per chair" is for one; "140 per bob" is whoever said so. */
+const perUnit = (unit: string | undefined): number =>
+  unit === undefined || !/^[a-z]/.test(unit) ? 1 : UNITS.test(unit) ? 2 : 0;
 
 /** "4 chairs 15 a chair": the same noun again is the price of one. */
 function isSaidBefore(norms: readonly string[], at: number, noun: string | undefined): boolean {

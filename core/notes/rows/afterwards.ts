@@ -50,7 +50,7 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
   ["<sell> … $ [balance|remaining|outstanding $]", "unpaid", "sold desk 140 balance 100"],
   [
     "<sell> … $ [for delivery|gas|shipping|assembly|hauling|fuel|stairs|setup|gas_money]",
-    "net",
+    "extra",
     "sold desk 140 + 20 for delivery",
   ],
   ["<sell> … $ [knocked|took|shaved|dropped $ off]", "net", "sold desk 140 knocked 20 off"],

@@ -2,6 +2,7 @@ import { type Head, type Tok, textOf } from "../clause.ts";
 import { decimalText, wholeOf } from "../quantities/amounts.ts";
 import { isTurned, type Roles, rolesOf, turnedRoles } from "../roles.ts";
 import { NO_ROLES, wordToken } from "../token.ts";
+import type { Hedge } from "../words/hedges.ts";
 import type { TurnEffect } from "./afterwards.ts";
 import { type AsideEffect, asides } from "./asides.ts";
 import { type DayEffect, days } from "./days.ts";
@@ -34,12 +35,28 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   if (effect === "miles" || effect === "miles?") return driven(tokens, fired, effect === "miles?");
   if (effect === "piece") return numbered(tokens, fired);
   if (effect === "all") return countedAll(tokens, fired);
-  const isOwed = effect === "owed" || effect === "half owed" || effect === "all owed";
-  const token = joined(tokens, fired, rolesOf<Head>(isOwed ? { owed: true } : { hedge: effect }));
-  if (effect === "half owed") token.percent = HALF;
+  const token = joined(tokens, fired, rolesOfNumber(effect));
+  if (effect === "half owed" || effect === "half paid") token.percent = HALF;
   else if (effect !== "all owed")
     token.amount = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "amount")?.amount;
   return token;
+}
+
+const PRICE_PARTS: Readonly<Partial<Record<NumberEffect, Roles<Head>>>> = {
+  owed: { owed: true },
+  "half owed": { owed: true },
+  "all owed": { owed: true },
+  "part paid": { hedge: "part paid" },
+  "half paid": { hedge: "part paid" },
+  extra: { hedge: "extra" },
+  less: { hedge: "less" },
+  "after fee": { hedge: "after fee" },
+};
+
+/** What is a part of the price no later row reads once more. */
+function rolesOfNumber(effect: NumberEffect): Roles<Head> {
+  const part = PRICE_PARTS[effect];
+  return part ? turnedRoles<Head>(part) : rolesOf<Head>({ hedge: effect as Hedge });
 }
 
 /** "the stools 65 all 3": three stools. */

@@ -64,6 +64,18 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "15 min fixing drawer on dresser",
   ],
   ["<supply> $ [round_trip|roundtrip|both_ways|there_and_back|all_in]", "aside", "tolls 5 round trip"],
+  [
+    "[to|for flip|flipping|resell|resale|restore|refinish|redo|resto|upcycle|fix_up|practice|practice_on|parts it|them|on?]",
+    "aside",
+    "bought dresser 40 to flip",
+  ],
+  ["<supply> … [from|off|off_of <art>? <new>|<person>|<kin>]", "aside", "bought paint from bob 12"],
+  ["<labor> … <time> [with|w <art>? <new>|<person>|<kin>]", "aside", "sanded dresser 2h with bob"],
+  [
+    "[half|part|some|partly|mostly in? <method> and|,|&? half|part|some|rest|the_rest in|by? <method>]",
+    "aside",
+    "sold desk 140 half cash half check",
+  ],
   ["[too far gone|away]", "aside", "tossed the rack, too far gone"],
 ];
 

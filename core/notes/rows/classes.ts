@@ -5,6 +5,7 @@ import { MONTHS } from "../words/calendar.ts";
 import { ARTICLES_WIDE, THEY } from "../words/links.ts";
 import { PIECE_PARTS, SERVICES, THINGS, WORK_PARTS } from "../words/parts.ts";
 import { HOUSEHOLD, isOwner } from "../words/people.ts";
+import { OWN_SPOTS } from "../words/places.ts";
 import { CONTAINERS, GRITS } from "../words/supplies.ts";
 
 export type Test = (token: Tok) => boolean;
@@ -17,6 +18,8 @@ export interface Class {
 
 /** No picture or table top is given in less: "6x2" of a thing is a count and a price. */
 const SIDE_MIN = 10;
+/** A bare number below is no address. */
+const HOUSE_MIN = 100;
 
 export const isVerb: Test = (token) => headsOf(token).some(({ light }) => !light);
 const isWord = (token: Tok): boolean => token.kind === "word";
@@ -68,6 +71,14 @@ const CLASSES: Readonly<Record<string, Test>> = {
   number: ({ kind }) => kind === "number",
   size: ({ amount: said }) =>
     said?.factors?.every(({ digits, scale }) => scale === 0 && digits >= SIDE_MIN) === true,
+  /** "5th", bare: a street as often as a day. */
+  rank: ({ kind, text }) => (kind === "day" || kind === "word") && /^\d{1,3}(?:st|nd|rd|th)$/.test(text),
+  /** A number that is no price of a small thing: a house's. */
+  house: (token) => wholeNumber(token) && (wholeOf(token.amount!.exact) ?? 0) >= HOUSE_MIN,
+  cart: ({ kind, mention }) => kind === "piece" && mention!.name === "cart" && mention!.traits === undefined,
+  ofset: ({ kind, mention }) => kind === "piece" && mention!.set === true,
+  method: ({ kind, roles }) => kind === "word" && roles.method !== undefined,
+  ownspot: ({ kind, text }) => kind === "word" && OWN_SPOTS.has(text),
   grit: ({ kind, text }) => kind === "amount" && GRITS.has(text),
   /** "2x4": the cut of a board. */
   board: ({ kind, text }) => kind === "amount" && /^[1-6]x(?:[2-8]|10|12)$/.test(text),

@@ -7,7 +7,7 @@ import { tableOf } from "./table.ts";
  * follows; "told": so too, where both sides say enough; "denied": only where
  * the old is said beside the new; "to": what follows, up to its "to"; "rename": what follows
  * gets the name behind it. "either": a change, or a new note; "paid", "only": the new value and what it is of both follow,
- * with "only" it may be a new note.
+ * with "only" it may be a new note. "none": it only looks like one.
  */
 export type CorrectionEffect =
   | "remove"
@@ -19,9 +19,11 @@ export type CorrectionEffect =
   | "to"
   | "rename"
   | "paid"
-  | "only";
+  | "only"
+  | "none";
 
 const ROWS: readonly Row<CorrectionEffect>[] = [
+  ["[as is]", "none", "sold desk as is 140"],
   ["^ [rename|relabel] <any>", "rename", "rename #4 sideboard"],
   ["^ [call] <art>? <piece> <art>? <piece>|<word>", "rename", "call the desk a writing desk"],
   [

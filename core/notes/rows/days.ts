@@ -12,6 +12,7 @@ const ROWS: readonly Row<DayEffect>[] = [
     "wide",
     "bought dresser 40 at the sunday market",
   ],
+  ["<person>|<someone>|guy|lady [on <rank>]", "wide", "sold desk to someone on 5th 140"],
   ["[<day>] buyer|seller|experience|condition|customer", "word", "sold dresser 175 10/10 buyer"],
   ["<sell>|<buy> … $ [after|since|around|before <day>]", "wide", "sold desk 140 after the 3rd"],
   [

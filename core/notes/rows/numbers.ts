@@ -5,8 +5,10 @@ import { tableOf } from "./table.ts";
  * What a number is beside the amount of the note. "passing": it says nothing of money. "beside": so where another
  * amount stands in the line; alone it may be the amount after all. "amount": the amount of the note for certain,
  * whatever stands below. "vague": an amount that may not be written down as it stands. "net": what was left after fees.
- * "owed", "half owed", "all owed": what the buyer has still to pay.
- * "miles": how far it was; "miles?": so, most likely. "piece": the number of the piece. "all": how many the
+ * "part paid", "half paid": what the buyer has paid of it; "owed", "half owed", "all owed": what is still to pay.
+ * "extra": asked for on top of the price; "less": taken off it; "after fee": a fee of which it is not said whether
+ * the price is without it. "miles": how far it was; "miles?": so, most likely.
+ * "piece": the number of the piece. "all": how many the
  * pieces before it are.
  */
 export type NumberEffect =
@@ -18,6 +20,11 @@ export type NumberEffect =
   | "deposit"
   | "owed"
   | "half owed"
+  | "part paid"
+  | "half paid"
+  | "extra"
+  | "less"
+  | "after fee"
   | "all owed"
   | "piece"
   | "all"
@@ -37,6 +44,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "<time> [wait|waited|waiting|dry|drying|to_dry|cure|curing|between|till|until|for|dry_time|drying_time* <time>|<span>]",
     "passing",
     "painted dresser 1h dry 24h",
+  ],
+  [
+    "<verb> … [# doors|door|houses|house|blocks|streets|floors|towns|miles down|over|up|away|from_me|from_us|from_here|below|above]",
+    "beside",
+    "sold desk to the neighbor 2 doors down 140",
   ],
   ["[<time>] epoxy|glue|resin|filler", "passing", "5 min epoxy 7"],
   ["^ [miles|mileage|mi :? <bare>] ;", "miles", "miles 24"],
@@ -74,6 +86,8 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "passing",
     "sandpaper no. 2 8",
   ],
+  ["$ … at|on [<house> <new>]", "beside", "sold desk 140 at 412 elm"],
+  ["at|on [<house> <new>] … $", "beside", "bought desk at 412 elm for 40"],
   // Sizes, grits, ages, how many of something that is no piece.
   ["[<size>] <piece>", "passing", "bought 24x36 mirror 12"],
   [
@@ -234,6 +248,54 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "all owed",
     "sold desk 160 she owes me all of it",
   ],
+  [
+    "<sell> … $ … [half now|today|down|up_front|cash ,|and|&|-? half|rest|the_rest on? later|due|owed|next_week|<day>]",
+    "half paid",
+    "sold desk 140 half now half later",
+  ],
+  [
+    "<sell> … $ … [$ now|today|up_front|so_far|already|first|down] and|then|,|&|-? $|rest|the_rest",
+    "part paid",
+    "sold desk 140 100 now 40 later",
+  ],
+  [
+    "<sell> … $ … [$ later|to_come|to_go|due|left_to_pay|still_due|next_week|next_month|payday|tomorrow on|by|at|this|next? <day>|payday|pickup?]",
+    "owed",
+    "sold desk 140, 40 due friday",
+  ],
+  [
+    "<sell> … $ now|today|up_front|first|down and|then|,|&|-? [$ on|this|next? <day>]",
+    "owed",
+    "sold desk 140, 100 today 40 friday",
+  ],
+  [
+    "<sell> … $ ,|-|and|but? [he|she|they|buyer|guy|lady|<new>? has|only|already? paid|paid_me|got|gave|gave_me|handed_me|handed_over|sent|put|took|received|collected me? $ so_far|of_it|of_that|already|now|today|first|up_front?] !back|,|for|cash|change|to|toward|towards|on",
+    "part paid",
+    "sold desk 140 got 100 of it",
+  ],
+  [
+    "<sell> … $ ,? he|she|they? [got|paid|paid_me|gave_me $] cash|check|card|transfer ;",
+    "part paid",
+    "sold desk 140 got 100 cash",
+  ],
+  ["<sell> … <piece> … $ [$ now|so_far|up_front|already] ;", "part paid", "sold desk 140 100 now"],
+  // More or less than the number beside it.
+  [
+    "<sell> … $ [plus|+|and|&|w|with|,? <art>? $ for|in? delivery|shipping|assembly|hauling|gas_money|fuel|setup|tip|delivery_fee|delivery_charge|stairs]",
+    "extra",
+    "sold desk 140 plus 20 delivery",
+  ],
+  [
+    "<buy> … <piece> … $ [plus|+|and|&|w|with|,? <art>? $ for|in|sales? tip|tax|taxes|premium|buyers_premium]",
+    "extra",
+    "bought dresser 40 plus 3 tax",
+  ],
+  [
+    "<sell>|<buy> … $ [less|minus $ for? delivery|gas|tip|fuel|shipping|scratch|the_scratch?] ;",
+    "less",
+    "bought dresser 40 less 5",
+  ],
+  ["<sell> … $ [after <art>? $ fee|fees]", "after fee", "sold desk 140 after 14 fee"],
   // The bot's own number without its sign, where no number of money can stand.
   ["[<piece> #] done|finished|is|started|all_done", "piece", "dresser 47 finished"],
   [

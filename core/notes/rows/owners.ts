@@ -44,6 +44,17 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "sold",
     "came and got the desk 120",
   ],
+  [
+    "^ [<art>? <opinion>|<trait>* <person> from|with|at|in|down|across|by|on|over|next|named|i <art>? <any> <word>? <word>?] " +
+      GETS,
+    "buyer",
+    "lady from church took the lamp 20",
+  ],
+  [
+    "^ [me|i|we|us and|&|with <art>? <new>|<person>|<kin>] " + GETS,
+    "asked",
+    "me and bob bought a dresser 40",
+  ],
   ["^ [mr|mrs|ms|dr|miss|sir|mister .? <word>] " + GETS, "buyer", "mr jones bought desk 90"],
   [
     "^ [<art>? <opinion>|<trait>* <person>|<new>|<place> &|and? <new>|<person>?] " + GETS,
@@ -60,11 +71,6 @@ const ROWS: readonly Row<OwnerEffect>[] = [
       GETS,
     "buyer",
     "school bought desk 90",
-  ],
-  [
-    "<person> [from|with|in|by|on <art>? <word> <word>?] " + GETS,
-    "word",
-    "lady from church bought the desk 90",
   ],
   [
     "^ <art>? [<piece> picked_up|collected|claimed|fetched|snatched_up] !!from|at|off|by|<place>",
@@ -90,6 +96,44 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "[sale|deal of|on|for <art>?] <piece> … fell_through|fell_thru|is_off|is_dead|cancelled|canceled",
     "word",
     "sale of the vanity fell thru",
+  ],
+  [
+    "<ofset>|<several> … [,|but? without|minus|but_not|except|excluding|no <piece>]",
+    "asked",
+    "sold dining set minus 1 chair 180",
+  ],
+  // Which pieces it was not, where our own stand, what was fetched.
+  [
+    "<piece> … [,|but? without|minus|but_not|not|except|excluding|and_not|no <art>? <piece>]",
+    "word",
+    "sold desk 140 not the chair",
+  ],
+  [
+    "<sell> … [off|out|out_of|from of? <art>? <ownspot>] !loan|<new>",
+    "word",
+    "sold desk out of the truck 140",
+  ],
+  [
+    "<supply> $? [getting|fetching|grabbing|hauling|picking_up|pickup_of|delivering|dropping_off|returning|moving|to_get|to_fetch|to_grab|to_pick_up|to_haul|to_deliver|to_move|going_to_get|driving_to_get] <art>? <piece>",
+    "word",
+    "tolls 6.50 getting hutch",
+  ],
+  [
+    "[on|off|at|near|from|by|down|across|over|around|to? <art>? <rank> st|street|ave|avenue|av|rd|road|dr|drive|ln|lane|blvd|boulevard|ct|court|pl|place|hwy|highway|pkwy|terrace|circle|way]",
+    "word",
+    "sold desk 140 off 5th street",
+  ],
+  ["[on|off|at|near|from|by|down|over <rank> and|& <rank>|<new>]", "word", "sold desk 140 on 5th and main"],
+  [
+    "[on|off|at|near|by|down <art>? <new> st|street|ave|avenue|av|rd|road|dr|drive|ln|lane|blvd|boulevard|ct|court|pl|place|hwy|highway|pkwy|terrace|circle|way]",
+    "word",
+    "sold desk 140 on elm street",
+  ],
+  ["<sell> [<kin>|<person>] <art> <piece>", "buyer", "sold mom the desk 140"],
+  [
+    "<place> [on|off|near|down|over_on|out_on|up_on|in <art>? <new> <new>?]",
+    "word",
+    "bought dresser 40 yard sale on elm",
   ],
   // Somebody told by a piece, or by what they did.
   [

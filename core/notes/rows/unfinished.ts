@@ -44,6 +44,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "word",
     "sold desk 90 didnt even haggle",
   ],
+  ["[in|into <art>? <cart>|basket|wishlist]", "intention", "paint 12 in cart"],
   // A sale that is still to happen.
   [
     "<sell> … [pending|sale_pending|is_pending|pending_pickup|tentatively|provisionally <word>?]",

@@ -1,11 +1,11 @@
 import type { Cents } from "../../money.ts";
 import type { Clause, Tok } from "../clause.ts";
-import { claim, claimWords, freeTokens, isMark, placeBefore } from "../clause.ts";
+import { claim, claimWords, freeTokens, isMark, placeAfter, placeBefore } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import { centsOfExact, wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
 import { HINTS } from "../sign-bits.ts";
-import { WHOSE } from "../words/links.ts";
+import { BY, WHOSE } from "../words/links.ts";
 import { COUNTED_THINGS, LESS, PARTS_OF_IT, PAYS } from "../words/money.ts";
 import { CONTAINERS } from "../words/supplies.ts";
 import type { Fill, Filled } from "./filled.ts";
@@ -91,7 +91,7 @@ export const money: Fill = (clause) => {
   if (saysDay(clause) && isSharesOfThem(clause)) return trouble("twoNumbers");
   if (!first) return saysDay(clause) && isTwoForFifteen(clause) ? trouble("twoNumbers") : null;
   if (second) {
-    const agreed = sumOfEach(clause, amounts);
+    const agreed = sumOfEach(clause, amounts) ?? sumOfWays(clause, amounts);
     if (agreed) return agreed;
     const flawed = amounts.map(centsOfToken).find((found) => "trouble" in found);
     return flawed && "trouble" in flawed ? flawed : trouble("twoNumbers");
@@ -110,6 +110,19 @@ function sumOfEach(clause: Clause, amounts: readonly Tok[]): Filled {
     return null;
   claim(each, total);
   return { value: all.cents, each: true };
+}
+
+/** "100 cash 40 check": one price paid in two ways, whether or not the sum stands before them. */
+function sumOfWays({ tokens }: Clause, amounts: readonly Tok[]): Filled {
+  const methodOf = (token: Tok) => tokens[placeAfter(tokens, tokens.indexOf(token) + 1, BY)]?.roles.method;
+  const ways = amounts.filter((token) => methodOf(token) !== undefined && !token.each);
+  if (ways.length !== 2 || methodOf(ways[0]!) === methodOf(ways[1]!)) return null;
+  const parts = ways.map(centsIn);
+  const sum = parts[0] === null || parts[1] === null ? null : parts[0]! + parts[1]!;
+  const others = amounts.filter((token) => !ways.includes(token));
+  if (sum === null || others.length > 1 || others.some((token) => centsIn(token) !== sum)) return null;
+  claim(...amounts);
+  return { value: sum };
 }
 
 /** The amount at a place, where nothing beside it makes it something else. */
@@ -202,7 +215,7 @@ function countsOtherThings({ tokens, signs }: Clause, token: Tok, at: number): b
 function isDifference(tokens: readonly Tok[], at: number): boolean {
   const next = tokens[at + 1];
   if (!next || next.claimed) return false;
-  if (LESS.has(next.text)) return true;
+  if (LESS.has(next.text)) return tokens[at + 2]?.kind !== "percent";
   return (next.text === "off" || next.text === "more") && (tokens[at + 2]?.kind ?? "mark") === "mark";
 }
 
@@ -231,6 +244,8 @@ export const fee: Fill = (clause) => {
   // "sold hutch 220 fee 6.60" names the fee after the word; "220 minus 6.60 fee" before it.
   // "145 with 9.50 in fees"
   const linked = before?.text === "in" || before?.text === "of" ? clause.tokens[at - 2] : before;
+  // "10% fee": of a price that is not known yet.
+  if (after?.kind === "percent" || linked?.kind === "percent") return null;
   const token = after?.kind === "amount" ? after : linked?.kind === "amount" ? linked : undefined;
   claim(clause.tokens[at]!);
   if (!token || (freeTokens(clause, "amount").length < 2 && linked === token)) return trouble("unclaimed");

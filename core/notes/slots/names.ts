@@ -14,6 +14,7 @@ import {
   WHICH_STREAM,
   WHOM,
 } from "../words/names.ts";
+import { OWN_SPOTS } from "../words/places.ts";
 import type { Fill } from "./filled.ts";
 
 /** Where a name after a preposition ends: before a number, a day, a way of paying, a mark or another verb. */
@@ -25,12 +26,21 @@ function nameEnd(clause: Clause, start: number): number {
     if (token.kind === "mark" || (token.kind !== "word" && token.kind !== "piece")) break;
     if (token.kind === "piece" && !isInName(clause, at)) break;
     if (token.roles.method && at > start) break;
-    if (ENDS_SOURCE.has(token.text)) break;
+    if (ENDS_SOURCE.has(token.text) && !isAndSomebody(clause.tokens, at, start)) break;
     if (JOINS_NAME.has(token.text) && isEndAfter(clause, at)) break;
     if (token.roles.heads?.some((head) => !head.light) && at > start) break;
     if ((token.roles.hedge || token.roles.owed || SUBJECTS.has(token.text)) && at > start) break;
   }
   return at;
+}
+
+/** "bob and sue": a second name, and nothing else behind it. */
+function isAndSomebody(tokens: readonly Tok[], at: number, start: number): boolean {
+  if (at === start || !/^(?:and|&)$/.test(tokens[at]!.text)) return false;
+  const next = tokens[afterArticles(tokens, at + 1)];
+  const isName = next?.kind === "word" && (next.unknown === true || next.roles.person === true);
+  const isNamed = tokens[at - 1]!.unknown === true || tokens[at - 1]!.roles.person === true;
+  return isName && isNamed && !next.claimed;
 }
 
 /** The desk of "lady with the desk". */
@@ -76,6 +86,8 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
     if (
       first?.kind !== "word" ||
       first.claimed ||
+      // What leaves from our own garage names no buyer.
+      (word === "from" && prepositions === WHOM && OWN_SPOTS.has(first.text)) ||
       first.roles.pronoun ||
       first.roles.method ||
       first.roles.hedge ||
@@ -140,6 +152,7 @@ export const method: Fill = (clause) => {
       said.push(token.roles.method);
     } else if (token.text === "via" || token.text === "by") {
       const next = tokens[at + 1];
+      if (next?.roles.method) claim(token);
       if (!next || next.claimed || next.kind !== "word" || next.roles.method || BEFORE_NAME.has(next.text))
         return;
       // "by … card": what stands between is not understood.

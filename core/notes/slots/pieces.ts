@@ -2,6 +2,7 @@ import type { Clause, Tok } from "../clause.ts";
 import { claim, freeTokens, isMark } from "../clause.ts";
 import { unlistedMention } from "../mentions.ts";
 import { MONTHS } from "../words/calendar.ts";
+import { WHOM } from "../words/names.ts";
 import { PLAIN_NOUNS, PURPOSES, SEVERAL, THEM, WITH_PARTS } from "../words/pieces.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
@@ -159,6 +160,10 @@ const JOINED_WORDS_MAX = 2;
 function joinedAfter(tokens: readonly Tok[], and: number): Tok[] | null {
   const start = afterArticles(tokens, and + 1);
   let end = start;
+  // "sold desk to bob and sue 140"
+  const isBehindName =
+    tokens[and - 1]?.kind === "word" && WHOM.has(tokens[beforeArticles(tokens, and - 2)]?.text ?? "");
+  if (isBehindName) return null;
   while (tokens[end]?.unknown && isUnlistedNoun(tokens[end]!)) end += 1;
   const fits = end > start && end - start <= JOINED_WORDS_MAX && tokens[end]?.kind === "amount";
   return fits && tokens[and]!.text !== "," ? tokens.slice(start, end) : null;

@@ -44,6 +44,12 @@ export const WHOSE = wordSet("the her his their my that");
 /** What money was spent on follows. */
 export const SPENT_ON = wordSet("on for in");
 
+/** What may stand between a percent and its fee. */
+export const FEE_JOINTS = wordSet("of in for the a was is at selling listing platform");
+
+/** What a way of paying may stand behind. */
+export const BY = wordSet("by in via with w");
+
 /** "for the desk": what a sentence is about, before its verb. */
 export const BEFORE_TOPIC = wordSet("for on the my");
 

@@ -20,6 +20,9 @@ export const THESE = wordSet("the my our those these");
 /** Words beside a piece that do not describe it. */
 export const NO_TRAITS: ReadonlySet<string> = new Set([
   ...GROUPS,
+  ..."getting fetching grabbing hauling delivering returning moving loading bringing driving buying selling".split(
+    " ",
+  ),
   "pc",
   "pcs",
   "x",

@@ -110,3 +110,11 @@ export const FREE_PLACES: ReadonlySet<string> = new Set([
   "dump",
   "free pile",
 ]);
+
+/** Where a shop's own pieces stand: what leaves from there names no buyer and no seller. */
+export const OWN_SPOTS: ReadonlySet<string> = new Set(
+  (
+    "garage driveway porch basement attic shed carport patio yard backyard lawn truck van trailer pickup car suv storage unit " +
+    "locker workshop shop house home booth stall curb doorstep stoop deck"
+  ).split(" "),
+);

@@ -1,0 +1,41 @@
+import { percentOf } from "../money.ts";
+import { type Clause, claim, placeAfter, placeBefore } from "./clause.ts";
+import type { Draft } from "./draft.ts";
+import { centsOfToken } from "./slots/money.ts";
+import { FEE_JOINTS } from "./words/links.ts";
+
+/*
+ * Parts of a price, said beside it: what is still owed of it, and a fee that is a share of it.
+ */
+
+/** "50 still owed", "she owes me all of it": what a sale has still to bring. */
+export function fillOwed(made: Draft, clause: Clause): void {
+  const token = clause.tokens.find(({ roles }) => roles.owed === true);
+  if (!token) return;
+  claim(token);
+  const found = token.amount ? centsOfToken(token) : null;
+  const price = made.fields["price"] as number | undefined;
+  const share = price === undefined ? undefined : percentOf(token.percent ?? "100", price);
+  const owed = found === null ? share : "cents" in found ? found.cents : undefined;
+  if (owed !== undefined) made.fields["owed"] = owed;
+  const paid = clause.tokens.find(({ roles }) => roles.hedge === "part paid");
+  const part = paid?.amount && centsOfToken(paid);
+  if (part && "cents" in part && price !== undefined && part.cents + (owed ?? 0) === price) claim(paid!);
+}
+
+const FEE = /(?:^|\s)fees?$|^(?:commission|cut)$/;
+
+/** "10% fee", "fee of 10%": a share of the price; whether there is one. */
+export function fillFeeShare(made: Draft, { tokens }: Clause): boolean {
+  const price = made.fields["price"] as number | undefined;
+  const at = tokens.findIndex(({ kind, claimed }) => kind === "percent" && !claimed);
+  if (price === undefined || at < 0 || made.fields["fee"] !== undefined) return false;
+  const behind = placeAfter(tokens, at + 1, FEE_JOINTS);
+  const before = placeBefore(tokens, at - 1, FEE_JOINTS);
+  const word = [tokens[behind], tokens[before]].find((token) => FEE.test(token?.text ?? ""));
+  if (!word) return false;
+  claim(tokens[at]!, word);
+  for (const token of tokens) if (/^(?:minus|less|after)$/.test(token.text)) claim(token);
+  made.fields["fee"] = percentOf(tokens[at]!.percent!, price);
+  return true;
+}
