@@ -9,8 +9,8 @@ const QUIET: ReadonlySet<string> = new Set(["ask", "undo", "fix", "nudge", "goal
 export function heard(turn: Turn, text: string, readings: readonly Reading[]): void {
   const kinds = readings.map(({ kind }) => kind);
   if (kinds.length > 0 && kinds.every((kind) => QUIET.has(kind))) return;
-  for (const line of text.split("\n"))
-    if (line.trim() !== "") turn.heard.push({ text: line, kinds, root: turn.root });
+  for (const [line, words] of text.split("\n").entries())
+    if (words.trim() !== "") turn.heard.push({ text: words, line, kinds, root: turn.root });
 }
 
 /** The one caution of this turn, remembered so that it is not said too often; null where none is due. */
@@ -18,13 +18,17 @@ export function cautionOf(turn: Turn): string | null {
   const { books, settings } = turn.ledger;
   const facts = turn.recorded.map(({ fact, text }) => notedOf(fact, { text, books }));
   const pieces = new Map(facts.flatMap((fact) => fact.pieces.map((piece) => [piece.number, piece] as const)));
-  const typed = turn.heard.map(
-    (note): Noted => ({
-      ...note,
-      asTyped: true,
-      pieces: pieces.size === 1 && turn.heard.length === 1 ? [...pieces.values()] : [],
-    }),
-  );
+  // Of what was read and cannot be, such as a cost of a piece that is not there, nothing is done: no word of it.
+  const refused = new Set(turn.refused.flatMap(({ line, isRead }) => (isRead ? [line] : [])));
+  const typed = turn.heard
+    .filter(({ line }) => !refused.has(line))
+    .map(
+      (note): Noted => ({
+        ...note,
+        asTyped: true,
+        pieces: pieces.size === 1 && turn.heard.length === 1 ? [...pieces.values()] : [],
+      }),
+    );
   const noted = [...facts, ...typed];
   const { caution, given, waiting } = cautionFor(
     { noted, day: turn.today },

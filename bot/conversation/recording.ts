@@ -139,9 +139,9 @@ function offerOverhead(turn: Turn, facts: readonly Fact[]): void {
 }
 
 function refuse(turn: Turn, matter: Matter, why: string): void {
-  const { text, line } = matter.reading;
+  const { kind, text, line } = matter.reading;
   releaseAfter(turn, matter);
-  turn.refused.push({ text, line, why });
+  turn.refused.push({ text, line, why, ...(kind === "unclear" ? {} : { isRead: true }) });
   for (const waiting of matter.waiting) {
     turn.refused.push({
       text: waiting.text,

@@ -41,8 +41,9 @@ export interface Turn extends ConversationDeps {
   lines: number;
   recorded: Outcome[];
   /** The notes as typed, a line each, with the kinds that they were read as. */
-  heard: { text: string; kinds: readonly string[]; root: number }[];
-  refused: { text: string; line: number; why: string }[];
+  heard: { text: string; line: number; kinds: readonly string[]; root: number }[];
+  /** `isRead`: what it says is known, and cannot be. */
+  refused: { text: string; line: number; why: string; isRead?: true }[];
   /** Questions opened in this turn, oldest first. */
   asked: { id: number; token: string; ask: Ask; text: string }[];
   /** Whole answers and other words, each a block of its own. */

@@ -449,6 +449,25 @@ function ledgerReplies({ ledger }: Chat): string[] {
   return texts;
 }
 
+describe("a note that the books refuse brings no caution", () => {
+  test.each([
+    "bleach 6 for #9",
+    "sold #7 drop side crib 20",
+    "45 min sanding lead paint on #9",
+    "mineral spirits 8 for #12",
+    "returned crib 20",
+  ])("%s", (note) => {
+    const reply = replyTo(["bought nightstand 10", note]);
+    expect(reply).toMatch(/There is no|not sold|never|No /);
+    expect(saidIn(reply)).toEqual([]);
+  });
+
+  test("what is recorded in the same message keeps its own", () => {
+    const reply = replyTo(["bought desk 20", "danish oil 12 for desk\nbleach 6 for #9"]);
+    expect(saidIn(reply)).toEqual(["oily rags"]);
+  });
+});
+
 describe("ordinary notes bring no caution", () => {
   test.each([
     "bought dresser 30 yard sale",
