@@ -453,7 +453,7 @@ describe("a note that the books refuse brings no caution", () => {
   test.each([
     "bleach 6 for #9",
     "sold #7 drop side crib 20",
-    "45 min sanding lead paint on #9",
+    "2h sanding #9",
     "mineral spirits 8 for #12",
     "returned crib 20",
   ])("%s", (note) => {
