@@ -25,6 +25,9 @@ export function rulesOf<K extends FactKind>(kind: K): FactRules<K> {
   return rules as unknown as FactRules<K>;
 }
 
+/** Whether facts of that name tell of the loan or of other income; false for a name of no fact. */
+export const isOwnersAlone = (kind: string): boolean => rulesByKind.get(kind)?.ownersAlone === true;
+
 /** The books before the first fact. */
 export function emptyBooks(): BooksInHand {
   return new BooksInHand();

@@ -3,6 +3,12 @@ import type { FactData, FactKind, FactOf } from "./facts.ts";
 import type { BooksInHand } from "./hand.ts";
 import type { Problem } from "./problem.ts";
 
+/** What of a fact can be corrected; `amount` is its main one: of a sale the price, of a trade the worth. */
+export type MendField =
+  | ("amount" | "fee" | "owed" | "paid" | "received")
+  | ("date" | "minutes" | "miles" | "method")
+  | ("buyer" | "source" | "name" | "traits" | "pieces");
+
 /** What a kind of fact does to the books. Lives in the verb's own file. */
 export interface FactRules<K extends FactKind> {
   /**
@@ -12,6 +18,10 @@ export interface FactRules<K extends FactKind> {
   alone?: true;
   /** The shape of the fact's data, checked going into the database and coming out. */
   data: ZodType<FactData[K]>;
+  /** What of it can be corrected: its day and its pieces where nothing is said. */
+  mends?: readonly MendField[];
+  /** It tells of the loan or of other income, which may be the owner's alone to see. */
+  ownersAlone?: true;
   /** Checks everything first; changes the books in hand only where nothing is wrong. */
   apply(books: BooksInHand, fact: FactOf<K>): Problem | null;
 }

@@ -8,6 +8,7 @@ import type { FactRules } from "./rules.ts";
  * has no note: the import records it.
  */
 export const sent: FactRules<"sent"> = {
+  mends: [],
   data: z.strictObject({ loss: z.literal(true).optional() }),
   apply(books, fact) {
     const amount = fact.data.loss ? -amountOf(fact) : amountOf(fact);

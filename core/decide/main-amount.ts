@@ -1,28 +1,11 @@
 import { plainMiles } from "../mileage.ts";
 import type { Cents } from "../money.ts";
-import type { Kind, Missing, Reading } from "../notes/reading.ts";
-
-/** The one amount that a note of a kind is about: what "make that 35" corrects. */
-const MAIN: Partial<Record<Kind, Missing | "deposit">> = {
-  buy: "price",
-  sell: "price",
-  list: "price",
-  reprice: "price",
-  spend: "amount",
-  income: "amount",
-  pay: "amount",
-  refund: "amount",
-  collect: "amount",
-  trade: "worth",
-  hold: "deposit",
-  loan: "balance",
-  statement: "balance",
-  drive: "miles",
-};
+import type { Missing, Reading } from "../notes/reading.ts";
+import { language } from "../notes/verbs.ts";
 
 /** The field of a reading's main amount, said or missing; null where its kind has none, or more than one way to say it. */
 export function mainAmountOf(reading: Reading): string | null {
-  const field = MAIN[reading.kind];
+  const field = language().grammars.get(reading.kind)?.main;
   if (!field || reading.each || (reading.kind === "reprice" && reading.cut !== undefined)) return null;
   const isSaid = field in reading || reading.missing?.includes(field as Missing);
   return isSaid ? field : null;

@@ -1,6 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { Cents } from "../money.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
+import { bears } from "../notes/verbs.ts";
 import { mentionsOf } from "./counting.ts";
 import type { Ask, Choice, Decision, Desk } from "./decision.ts";
 import { cannotBe } from "./decision.ts";
@@ -15,9 +16,6 @@ import { namesOf } from "./echo.ts";
 interface Deciding {
   decide(reading: Reading, desk: Omit<Desk, "confirmed">): Decision;
 }
-
-/** Kinds that may be about a piece and need not. */
-const OPTIONAL: ReadonlySet<Reading["kind"]> = new Set(["spend", "drive"]);
 
 /** The reading with the pieces that the talk gives it; the same reading where it gives none. */
 export function talkedOf(reading: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): Reading {
@@ -90,7 +88,7 @@ function piecesMeant(
 ): number[] | undefined {
   if (!talk) return undefined;
   const isMissing = reading.missing?.includes("pieces") === true;
-  const isOpen = OPTIONAL.has(reading.kind) && !("pieces" in reading && reading.pieces);
+  const isOpen = bears(reading.kind, "piece or none") && !("pieces" in reading && reading.pieces);
   const isIt =
     "pieces" in reading &&
     Array.isArray(reading.pieces) &&

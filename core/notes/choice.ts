@@ -1,8 +1,9 @@
 import type { Clause, Said, Tok } from "./clause.ts";
+import type { Bearing } from "./grammar.ts";
 import { headsOf, isHead } from "./heads.ts";
 import type { Kind } from "./reading.ts";
 import { maskOf } from "./sign-bits.ts";
-import { language } from "./verbs.ts";
+import { bears, language } from "./verbs.ts";
 import { AFTER_VERB } from "./words/links.ts";
 import { HELPERS } from "./words/people.ts";
 
@@ -19,37 +20,33 @@ export interface Choice {
 const HEADS_MAX = 12;
 
 /** What a clause holds that rules kinds out: who it went to is no purchase, nor is a part of a piece. */
-const BARRED: readonly (readonly [(token: Tok) => boolean, readonly Kind[]])[] = [
-  [({ roles }) => roles.actor === "buyer" || roles.actor === "nobody", ["buy", "spend", "pay", "income"]],
-  [({ roles }) => roles.service === true, ["buy", "work", "finish", "list", "income"]],
-  [
-    ({ roles, mention }) => roles.supply !== undefined && mention !== undefined,
-    ["buy", "list", "finish", "start", "sell", "hold", "retire", "reprice", "trade"],
-  ],
+const BARS: readonly (readonly [Bearing, (token: Tok) => boolean])[] = [
+  ["not to a buyer", ({ roles }) => roles.actor === "buyer" || roles.actor === "nobody"],
+  ["not a service", ({ roles }) => roles.service === true],
+  ["not a part", ({ roles, mention }) => roles.supply !== undefined && mention !== undefined],
 ];
 
-function barredOf(tokens: readonly Tok[]): ReadonlySet<Kind> {
-  const barred = new Set<Kind>();
-  for (const token of tokens)
-    if (token.kind === "word" || token.roles.actor)
-      for (const [holds, kinds] of BARRED) if (holds(token)) for (const kind of kinds) barred.add(kind);
-  return barred;
+/** What rules out those kinds that bear it. */
+function barsOf(tokens: readonly Tok[]): readonly Bearing[] {
+  const told = tokens.filter(({ kind, roles }) => kind === "word" || roles.actor);
+  return BARS.filter(([, holds]) => told.some(holds)).map(([bearing]) => bearing);
 }
+
+const isBarred = (kind: Kind, bars: readonly Bearing[]): boolean => bars.some((bar) => bears(kind, bar));
 
 export function chosen(clause: Clause, repeats: Tok | undefined): Choice | null {
   const { tokens } = clause;
   const heads = headPlaces(tokens);
   if (heads.length > HEADS_MAX) return null;
-  const barred = barredOf(tokens);
+  const bars = barsOf(tokens);
   let best: Choice | null = null;
   for (const at of heads)
-    if (heads.length === 1 || !isAbsorbed(clause, at, heads))
-      best = better(best, clause, tokens[at]!, barred);
+    if (heads.length === 1 || !isAbsorbed(clause, at, heads)) best = better(best, clause, tokens[at]!, bars);
   if (best) return best;
-  if (repeats && heads.length === 0) return better(null, clause, repeats, barred);
+  if (repeats && heads.length === 0) return better(null, clause, repeats, bars);
   // A verb that was said and does not fit is not overruled by what the clause holds: "returned paint 20".
-  if (barred.size === 0 && heads.some((at) => saysMore(clause, tokens[at]!))) return null;
-  return unsaidChoice(clause.signs.mask, barred);
+  if (bars.length === 0 && heads.some((at) => saysMore(clause, tokens[at]!))) return null;
+  return unsaidChoice(clause.signs.mask, bars);
 }
 
 function headPlaces(tokens: readonly Tok[]): number[] {
@@ -59,11 +56,12 @@ function headPlaces(tokens: readonly Tok[]): number[] {
 }
 
 /** The saying without words that names most of what the clause holds. */
-function unsaidChoice(mask: number, barred: ReadonlySet<Kind>): Choice | null {
+function unsaidChoice(mask: number, bars: readonly Bearing[]): Choice | null {
   let best: Said | null = null;
   let most = -1;
   for (const said of language().unsaid) {
-    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0 || barred.has(said.kind)) continue;
+    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0 || isBarred(said.kind, bars))
+      continue;
     const score = Math.floor(said.weight);
     if (score <= most) continue;
     best = said;
@@ -96,12 +94,13 @@ function isAbsorbed(clause: Clause, at: number, heads: readonly number[]): boole
 }
 
 /** The better of a choice and what one verb word says: a plain verb before a light one, then the fuller saying. */
-function better(before: Choice | null, clause: Clause, token: Tok, barred: ReadonlySet<Kind>): Choice | null {
+function better(before: Choice | null, clause: Clause, token: Tok, bars: readonly Bearing[]): Choice | null {
   const after = maskAfter(clause, token);
   const mask = clause.signs.mask | after;
   let best = before;
   for (const { said, tail: words, light } of headsOf(token)) {
-    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0 || barred.has(said.kind)) continue;
+    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0 || isBarred(said.kind, bars))
+      continue;
     const length = token.to - token.from + words.length * 3;
     const score = (light ? 20 : 100) + length * 3 + said.weight;
     if (best && best.score >= score) continue;

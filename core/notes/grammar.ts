@@ -82,6 +82,34 @@ export interface Trouble {
     | Exclude<Hedge, "vague">;
 }
 
+/** What may stand in or beside a note of a kind, and what rules its kind out. */
+export type Bearing =
+  /** Somebody else may stand as the one who acts: a buyer backs out, puts money down, brings back. */
+  | "others act"
+  /** Another person may be whom it goes to. */
+  | "has a buyer"
+  /** It asks how many, or "some" makes no difference to it. */
+  | "any count"
+  /** A weekday far behind the verb is its day all the same. */
+  | "dated in passing"
+  /** A supply or a stream may stand beside what it records. */
+  | "things beside"
+  /** It says how it is to be: a wish is as good as a fact. */
+  | "wish"
+  /** It may be a standing note. */
+  | "repeats"
+  /** It is about an earlier note. */
+  | "corrects"
+  /** A day, source, method or buyer said once at the end holds for several in a row. */
+  | "one end for several"
+  /** Pieces named at the head of a line may be its own. */
+  | "of pieces"
+  /** It may be about a piece and need not. */
+  | "piece or none"
+  | "not to a buyer"
+  | "not a service"
+  | "not a part";
+
 /** The reading half of a verb: its words and slots. */
 export interface Grammar<K extends Kind> {
   says: readonly Saying<K>[];
@@ -94,6 +122,9 @@ export interface Grammar<K extends Kind> {
   whole?: true;
   /** It records no fact, so it takes no date. */
   dateless?: true;
+  bears?: readonly Bearing[];
+  /** The field of the one amount that a note of the kind is about: what "make that 35" corrects. */
+  main?: keyof ReadingFields[K] & string;
   judge?: Judge<K>;
 }
 

@@ -10,14 +10,14 @@ import type { Trouble } from "./grammar.ts";
 import { fillFeeShare, fillOwed } from "./price-parts.ts";
 import { pastDay } from "./quantities/days.ts";
 import { questionOf } from "./questions.ts";
-import type { Kind, Mention, Reading } from "./reading.ts";
+import type { Mention, Reading } from "./reading.ts";
 import { HINTS } from "./sign-bits.ts";
 import { pieceCount } from "./slots/money.ts";
 import { hasCue, slots } from "./slots/slots.ts";
 import { hedgeTrouble, leftoverTrouble, leftWords } from "./trust.ts";
 import { whyOf } from "./unclear.ts";
 import type { AnyGrammar, Field } from "./verbs.ts";
-import { language } from "./verbs.ts";
+import { bears, language } from "./verbs.ts";
 import { CLASHING_SHORT_FORMS } from "./words/furniture.ts";
 import { NAME_AROUND, NOBODY_NAMED } from "./words/names.ts";
 import { ANOTHER_TIME } from "./words/times.ts";
@@ -29,7 +29,8 @@ export function interpret(clause: Clause, { repeats, ambiguous }: Cut): Draft {
   if (asked) return asked;
   const actor = actorOf(clause);
   const choice = chosen(clause, repeats);
-  if (actor?.is === "sold" && (!choice || !TAKES_BUYER.has(choice.said.kind))) return soldTo(clause, actor);
+  if (actor?.is === "sold" && (!choice || !bears(choice.said.kind, "has a buyer")))
+    return soldTo(clause, actor);
   if (!choice) return troubled(clause, hedgeTrouble(clause) ?? noVerbTrouble(clause));
   const made = filledDraft(clause, choice);
   return actor ? withActor(made, actor) : made;
@@ -42,9 +43,6 @@ interface Actor {
   /** It left us, or we fetched it: the books know. */
   orBought?: true;
 }
-
-/** Kinds in which another person may be the one who acts. */
-const TAKES_BUYER: ReadonlySet<Kind> = new Set(["sell", "hold", "fallthrough", "refund", "collect", "trade"]);
 
 function actorOf(clause: Clause): Actor | null {
   const token = clause.tokens.find(({ roles }) => roles.actor !== undefined);
@@ -64,7 +62,9 @@ function withActor(made: Draft, { is, name }: Actor): Draft {
   if (name === undefined) return made;
   const field = is === "ours" ? "by" : "buyer";
   for (const each of [made, ...made.could])
-    if (field === "by" ? each.dated || each.trouble : TAKES_BUYER.has(each.kind) && each.kind !== "refund")
+    if (
+      field === "by" ? each.dated || each.trouble : bears(each.kind, "has a buyer") && each.kind !== "refund"
+    )
       each.fields[field] ??= name;
   return made;
 }
@@ -152,16 +152,13 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
     : (judged ?? (isFeeShare ? { kind: "shareOfPrice" } : null));
   const left =
     ownTrouble ??
-    (COUNTS_NOTHING.has(kind) ? null : someOfThem(clause)) ??
+    (bears(kind, "any count") ? null : someOfThem(clause)) ??
     hedgeTrouble(clause, kind) ??
     leftoverTrouble(kind, clause) ??
     wholeTrouble(grammar, clause);
   if (left) return troubled(clause, left, made, left.kind === "left" ? leftWords(clause) : []);
   return made;
 }
-
-/** Kinds that ask how many, or to which it makes no difference. */
-const COUNTS_NOTHING: ReadonlySet<Kind> = new Set(["buy", "spend", "work", "drive", "start", "goal"]);
 
 /** "sold half the chairs 60", "donated some lamps": which of them, and how many? */
 function someOfThem({ tokens }: Clause): Trouble | null {
@@ -221,7 +218,7 @@ function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | nu
   if (second && !isSameDay(first, second, clause.today)) return { kind: "vagueTime" };
   if (isDeadline(clause, first)) return { kind: "vagueTime" };
   if (second) claim(second);
-  if (!DATED_BY_THE_WAY.has(made.kind) && isDayToCome(clause, first)) return { kind: "vagueTime" };
+  if (!bears(made.kind, "dated in passing") && isDayToCome(clause, first)) return { kind: "vagueTime" };
   claim(first);
   const found = pastDay((second && first.said?.form === "weekday" ? second : first).said!, clause.today);
   if ("wrong" in found) return { kind: found.wrong === "future" ? "future" : "unrealDay" };
@@ -249,8 +246,6 @@ function isDeadline({ tokens }: Clause, day: Tok): boolean {
     day.said?.form === "weekday" || day.said?.form === "dayOfMonth" || day.said?.form === "monthDay";
   return isByWeekday && /^(?:by|until|till|til|before)$/.test(tokens[tokens.indexOf(day) - 1]?.text ?? "");
 }
-
-const DATED_BY_THE_WAY: ReadonlySet<Kind> = new Set(["drive", "work", "spend", "income", "ask"]);
 
 /** "sold desk 90 she pays friday": the friday of the payment, and not of the sale. */
 function isDayToCome({ tokens, head }: Clause, day: Tok): boolean {

@@ -23,7 +23,7 @@ import { wordsOf } from "./text.ts";
 import { togetherOf } from "./together.ts";
 import { meantBy, tokensOf } from "./tokens.ts";
 import { isBotWord, unclear } from "./unclear.ts";
-import { language } from "./verbs.ts";
+import { bears, language } from "./verbs.ts";
 
 /** Where a clause's tokens stand in the line as typed. */
 interface Typed {
@@ -164,8 +164,6 @@ function correctedOnly(readings: Reading[], text: string): Reading[] {
   return [{ ...fix, text }];
 }
 
-const REPEATABLE: ReadonlySet<string> = new Set(["spend", "pay", "income"]);
-
 /** "storage 60 every month", "storage is 65 from june", "stop the storage"; null where a line says none of it. */
 function standingReading(
   tokens: Tok[],
@@ -187,7 +185,7 @@ function standingReading(
   }
   const copies = rest.map((token) => ({ ...token }));
   const [note, ...others] = clausesOf(copies, unitsOf(copies), typed, today, place);
-  if (!note || others.length > 0 || !REPEATABLE.has(note.kind) || note.missing) return null;
+  if (!note || others.length > 0 || !bears(note.kind, "repeats") || note.missing) return null;
   repeatedIn(tokens, units, today, place.trace);
   const { text: _, line: __, ...plain } = note;
   const which = day === undefined ? {} : { day };
@@ -229,16 +227,11 @@ function draftOf(cut: Cut, typed: Typed, today: Day, before: Draft | undefined):
   return made;
 }
 
-const LOAN_KINDS: ReadonlySet<string> = new Set(["statement", "pay", "loan", "terms"]);
-
 /** "statement says 6251.08 on the van loan, paid 200 on it": the loan again. */
 function isPaidOnIt({ tokens, signs }: Clause, before: Draft): boolean {
   const isPaid = tokens.some(({ text }) => /^(?:paid|pd|payed|sent|put)$/.test(text));
-  return (
-    isPaid &&
-    LOAN_KINDS.has(before.kind) &&
-    signs.has("pronoun") &&
-    signs.has("number") &&
-    !signs.has("named")
-  );
+  const isOfLoan = language()
+    .grammars.get(before.kind)
+    ?.fields.some(({ slot }) => slot === "loan");
+  return isPaid && isOfLoan === true && signs.has("pronoun") && signs.has("number") && !signs.has("named");
 }

@@ -2,8 +2,9 @@ import type { Day } from "../calendar.ts";
 import { placeBefore, type Tok, textOf } from "./clause.ts";
 import { headsOf } from "./heads.ts";
 import { pastDay } from "./quantities/days.ts";
-import type { Kind, Mention, ReadingFields } from "./reading.ts";
+import type { Mention, ReadingFields } from "./reading.ts";
 import { centsOfToken } from "./slots/money.ts";
+import { bears } from "./verbs.ts";
 import { ARTICLES } from "./words/filler.ts";
 import { KIND_NOUNS } from "./words/kinds.ts";
 import { LABOR_NAMES } from "./words/labors.ts";
@@ -132,7 +133,7 @@ function takeWordOf(token: Tok, said: Side): boolean {
     return true;
   }
   const [head] = headsOf(token).filter(({ light, tail }) => !light && tail.length === 0);
-  if (head && !CORRECTING.has(head.kind)) {
+  if (head && !bears(head.kind, "corrects")) {
     of.kind ??= head.kind;
     said.isTold = true;
     return true;
@@ -140,8 +141,6 @@ function takeWordOf(token: Tok, said: Side): boolean {
   if (text === "loan") of.kind = "pay";
   return isSkipped(token) || text === "loan" || roles.method !== undefined;
 }
-
-const CORRECTING: ReadonlySet<Kind> = new Set<Kind>(["fix", "undo", "mend", "ask"]);
 
 /** Takes every token as part of what becomes of it. */
 export function takeTo(tokens: readonly Tok[], said: Side, today: Day): boolean {

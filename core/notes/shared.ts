@@ -1,8 +1,8 @@
 import type { Draft } from "./draft.ts";
+import { bears } from "./verbs.ts";
 
 /** Fields said once at the end of several buys or several sales, and meant for all of them. */
 const SHARED = ["date", "source", "method", "buyer"] as const;
-const SHARING = new Set(["buy", "sell"]);
 /** A leading day ("yesterday bought …, drove …") holds for every later fact of the line that names none. */
 function leadingDay(drafts: readonly Draft[]): void {
   const [first] = drafts;
@@ -46,7 +46,7 @@ export function sharedOver(drafts: readonly Draft[]): void {
   for (let at = 0; at < drafts.length; at += 1) takeFromNext(drafts[at]!, drafts[at - 1], drafts[at + 1]);
   for (const run of runs(drafts)) {
     const kind = run[0]!.kind;
-    const fields: readonly string[] = SHARING.has(kind)
+    const fields: readonly string[] = bears(kind, "one end for several")
       ? SHARED
       : kind === "spend"
         ? ["date", "pieces", "method"]

@@ -6,6 +6,7 @@ import type { Mention, Reading } from "./reading.ts";
 import { sharedOver } from "./shared.ts";
 import type { Sign } from "./sign-bits.ts";
 import { HINTS } from "./sign-bits.ts";
+import { bears } from "./verbs.ts";
 import { CONDITIONS } from "./words/doubts.ts";
 import { isEveryday } from "./words/everyday.ts";
 import { BEFORE_TOPIC } from "./words/links.ts";
@@ -77,7 +78,7 @@ function withTopic(drafts: readonly Draft[]): readonly Draft[] {
   const named = first ? topicOf(first.clause) : null;
   if (!first || !named) return drafts;
   for (const draft of others) {
-    if (draft.trouble || !ABOUT_PIECES.has(draft.kind) || draft.fields["pieces"] !== undefined) continue;
+    if (draft.trouble || !bears(draft.kind, "of pieces") || draft.fields["pieces"] !== undefined) continue;
     draft.fields["pieces"] = named.map((mention) => ({ ...mention }));
     draft.takesBefore = false;
   }
@@ -96,21 +97,6 @@ function topicOf({ tokens, line, spans }: Clause): Mention[] | null {
     return null;
   return tokens.slice(start, end).map(({ mention }) => mention!);
 }
-
-const ABOUT_PIECES: ReadonlySet<string> = new Set([
-  "spend",
-  "work",
-  "start",
-  "finish",
-  "list",
-  "reprice",
-  "hold",
-  "fallthrough",
-  "sell",
-  "refund",
-  "retire",
-  "drive",
-]);
 
 /** "found a bench at the thrift store and bought it for 6": one purchase, told in two clauses. */
 function withPriceLater(drafts: readonly Draft[]): readonly Draft[] {

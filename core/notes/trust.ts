@@ -3,6 +3,7 @@ import type { Trouble } from "./grammar.ts";
 import type { Kind } from "./reading.ts";
 import { isTurned } from "./roles.ts";
 import { NO_ROLES } from "./token.ts";
+import { bears } from "./verbs.ts";
 import { MONTHS } from "./words/calendar.ts";
 import { BECAUSE, NEAR_AMOUNT, PLANS, WISHES } from "./words/doubts.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
@@ -23,20 +24,6 @@ import { MONTHS_ALONE } from "./words/times.ts";
  *  8. Anything else is recorded as read.
  */
 
-/** Kinds in which somebody else may stand as the one who acts: a buyer backs out, puts money down, brings back. */
-const OTHERS_ACT: ReadonlySet<Kind> = new Set(["fallthrough", "hold", "refund", "income", "statement"]);
-/** Kinds in which a supply or a stream may stand beside what they record. */
-const MIXES: ReadonlySet<Kind> = new Set([
-  "spend",
-  "income",
-  "work",
-  "ask",
-  "start",
-  "finish",
-  "drive",
-  "undo",
-]);
-
 /** Rule 1. */
 export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
   const { tokens } = clause;
@@ -52,7 +39,7 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
     }
     const { hedge, heads } = token.roles;
     if (!hedge) continue;
-    if (kind !== undefined && SETTINGS.has(kind) && WISHES.has(token.text)) continue;
+    if (kind !== undefined && bears(kind, "wish") && WISHES.has(token.text)) continue;
     // "100 now 40 later" of 140: both parts are settled.
     if (hedge === "part paid" && token.claimed) continue;
     if (isTurned(token.roles)) return { kind: hedge === "vague" ? "vagueAmount" : hedge };
@@ -68,9 +55,6 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
   }
   return null;
 }
-
-/** Kinds that say how it is to be: a wish is as good as a fact. */
-const SETTINGS: ReadonlySet<Kind> = new Set(["goal", "taxrate", "nudge", "terms"]);
 
 /** "bought desk 40 needs paint": what is to become of it takes nothing from the purchase, or from its being done. */
 function isPlanForIt(tokens: readonly Tok[], at: number, said: "amount" | "word"): boolean {
@@ -113,7 +97,7 @@ export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
     if (trouble && (!found || RANK.indexOf(trouble) < RANK.indexOf(found))) found = trouble;
   }
   if (found) return { kind: found };
-  if (clause.signs.has("person") && !OTHERS_ACT.has(kind) && !isMyself(clause) && somebodyElse(clause))
+  if (clause.signs.has("person") && !bears(kind, "others act") && !isMyself(clause) && somebodyElse(clause))
     return { kind: "anotherPerson" };
   return clause.tokens.some(isLeft) ? { kind: "left" } : null;
 }
@@ -137,7 +121,12 @@ function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | nul
   if (token.kind !== "word") return token.kind === "day" ? "vagueTime" : "unclaimed";
   if (token.roles === NO_ROLES && isUnreadNumber(token.text)) return "unclaimed";
   if (EACH_WORDS.has(token.text) && !isEachOfAmount(clause, token)) return "eachOfUnknown";
-  if (!MIXES.has(kind) && isAnotherThing(token) && !isDescription(clause, token) && !isReason(clause, token))
+  if (
+    !bears(kind, "things beside") &&
+    isAnotherThing(token) &&
+    !isDescription(clause, token) &&
+    !isReason(clause, token)
+  )
     return "twoKinds";
   if (token.roles.vagueTime && token.text.includes("weekend") && saysWeekendDay(clause)) return null;
   return token.roles.vagueTime || isMonthAlone(clause, token) ? "vagueTime" : null;

@@ -1,5 +1,5 @@
 import type { Head, Said } from "./clause.ts";
-import type { Grammar, Saying, Slot } from "./grammar.ts";
+import type { Bearing, Grammar, Saying, Slot } from "./grammar.ts";
 import type { VerbFacts } from "./heads.ts";
 import { shorthands, tradeLexicon } from "./lexicon.ts";
 import { questionWords } from "./questions.ts";
@@ -80,6 +80,8 @@ export interface AnyGrammar {
   absorbs: ReadonlySet<string>;
   whole: boolean;
   dateless: boolean;
+  bears: ReadonlySet<Bearing>;
+  main: string | null;
   judge?: (fields: Record<string, unknown>, clause: never) => unknown;
 }
 
@@ -113,6 +115,10 @@ export function language(): Language {
   return built;
 }
 
+/** Whether a kind's own file says that of it. */
+export const bears = (kind: Kind, bearing: Bearing): boolean =>
+  language().grammars.get(kind)?.bears.has(bearing) === true;
+
 function grammarsOf(): Map<Kind, AnyGrammar> {
   const grammars = new Map<Kind, AnyGrammar>();
   for (const verb of verbs) {
@@ -128,6 +134,8 @@ function grammarsOf(): Map<Kind, AnyGrammar> {
       absorbs: new Set(reads.absorbs ?? []),
       whole: reads.whole ?? false,
       dateless: reads.dateless ?? false,
+      bears: new Set(reads.bears ?? []),
+      main: reads.main ?? null,
       ...(reads.judge ? { judge: reads.judge as AnyGrammar["judge"] } : {}),
     });
   }

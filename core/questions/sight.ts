@@ -1,4 +1,5 @@
 import type { FactKind } from "../books/facts.ts";
+import { isOwnersAlone } from "../books/fold.ts";
 import type { MeasureName, Query } from "./query.ts";
 import type { ViewQuestion } from "./views.ts";
 
@@ -20,14 +21,12 @@ export function isOwnersView({ about }: ViewQuestion): boolean {
   return MONEY_VIEWS.has(about);
 }
 
-const MONEY_KINDS: ReadonlySet<string> = new Set(["income", "pay", "loan", "statement"]);
-
 /** Whether a list of notes is one of payments and income alone. */
 export function isOwnersKinds(kinds: ReadonlySet<string> | null): boolean {
-  return kinds !== null && [...kinds].some((kind) => MONEY_KINDS.has(kind));
+  return kinds !== null && [...kinds].some(isOwnersAlone);
 }
 
 /** Whether a fact tells of the loan or of other income. */
 export function isOwnersFact(kind: FactKind): boolean {
-  return MONEY_KINDS.has(kind) || kind === "terms";
+  return isOwnersAlone(kind);
 }

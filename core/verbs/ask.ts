@@ -12,5 +12,5 @@ export const ask = defineVerb({
   kind: "ask",
   example: "how much this month",
   page: "slips",
-  reads: { says: [], slots: {}, dateless: true },
+  reads: { says: [], slots: {}, bears: ["dated in passing", "things beside", "corrects"], dateless: true },
 });

@@ -29,6 +29,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"buy"> = {
+  mends: ["amount", "date", "method", "source", "name", "traits", "pieces"],
   data: z.strictObject({
     made: madeShape,
     set: z.literal(true).optional(),
@@ -155,6 +156,8 @@ export const buy = defineVerb({
       },
     ],
     slots: { pieces: "bought", price: "money", method: "method", source: "source" },
+    bears: ["any count", "one end for several", "not to a buyer", "not a service", "not a part"],
+    main: "price",
     needs: ["pieces", "count", "price"],
     absorbs: [
       "paid",

@@ -37,6 +37,7 @@ declare module "../books/facts.ts" {
 }
 
 const rules: FactRules<"collect"> = {
+  mends: ["amount", "date", "method", "buyer", "pieces"],
   data: z.strictObject({ method: wordsShape.optional(), buyer: wordsShape.optional() }),
   apply(books, fact) {
     const problem = checkPieces(books, fact.pieces);
@@ -79,6 +80,8 @@ export const collect = defineVerb({
       },
     ],
     slots: { amount: "money", pieces: "pieces", method: "method" },
+    bears: ["has a buyer"],
+    main: "amount",
     absorbs: [
       "for",
       "owed",

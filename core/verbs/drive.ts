@@ -17,6 +17,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"drive"> = {
+  mends: ["miles", "date", "pieces"],
   alone: true,
   data: z.strictObject({ miles: decimalShape }),
   apply(books, fact) {
@@ -77,6 +78,8 @@ export const drive = defineVerb({
       },
     ],
     slots: { miles: "miles", pieces: "pieces" },
+    bears: ["any count", "dated in passing", "things beside", "of pieces", "piece or none"],
+    main: "miles",
     needs: ["miles"],
     absorbs: [
       "went",

@@ -29,6 +29,7 @@ function checkHeld(books: Books, numbers: readonly number[]): Problem | null {
 }
 
 const rules: FactRules<"fallthrough"> = {
+  mends: ["amount", "date", "pieces"],
   data: z.strictObject({ kept: z.literal(true).optional() }),
   apply(books, fact) {
     const problem = checkPieces(books, fact.pieces) ?? checkHeld(books, fact.pieces);
@@ -125,6 +126,7 @@ export const fallthrough = defineVerb({
       },
     ],
     slots: { pieces: "pieces" },
+    bears: ["others act", "has a buyer", "of pieces"],
     needs: ["pieces"],
     absorbs: [
       "sale of",

@@ -88,6 +88,7 @@ export const fix = defineVerb({
       })),
     ],
     slots: { amount: "money", minutes: "minutes", miles: "miles", percent: "percent" },
+    bears: ["corrects"],
     absorbs: [
       "no",
       "nope",

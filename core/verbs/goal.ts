@@ -13,6 +13,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"goal"> = {
+  mends: ["amount", "date"],
   data: z.strictObject({ per: z.enum(["month", "year"]), pieces: z.int().nonnegative().optional() }),
   apply(books, fact) {
     books.goals.push({
@@ -52,6 +53,7 @@ export const goal = defineVerb({
       },
     ],
     slots: {},
+    bears: ["any count", "wish"],
     needs: ["per"],
     absorbs: [
       "goal",

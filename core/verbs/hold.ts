@@ -25,6 +25,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"hold"> = {
+  mends: ["amount", "date", "method", "buyer", "pieces"],
   data: z.strictObject({
     buyer: wordsShape.optional(),
     until: dayShape.optional(),
@@ -107,6 +108,8 @@ export const hold = defineVerb({
       { say: ["pending", "is pending", "pending pickup", "sale pending"], with: ["piece"], light: true },
     ],
     slots: { pieces: "pieces", deposit: "money", method: "method", buyer: "buyer", until: "until" },
+    bears: ["others act", "has a buyer", "of pieces", "not a part"],
+    main: "deposit",
     needs: ["pieces"],
     absorbs: [
       "deposit",

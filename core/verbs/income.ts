@@ -16,6 +16,8 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"income"> = {
+  mends: ["amount", "date", "method"],
+  ownersAlone: true,
   alone: true,
   data: z.strictObject({ stream: wordsShape, method: wordsShape.optional() }),
   apply(books, fact) {
@@ -76,6 +78,8 @@ export const income = defineVerb({
       },
     ],
     slots: { amount: "money", stream: "stream", method: "method" },
+    bears: ["others act", "dated in passing", "things beside", "repeats", "not to a buyer", "not a service"],
+    main: "amount",
     needs: ["stream", "amount"],
     absorbs: [
       "got",

@@ -21,6 +21,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"list"> = {
+  mends: ["amount", "date", "pieces"],
   data: z.strictObject({ place: wordsShape.optional() }),
   apply(books, fact) {
     const problem = checkNotGone(books, fact.pieces);
@@ -97,6 +98,8 @@ export const list = defineVerb({
       },
     ],
     slots: { pieces: "pieces", price: "money", place: "place" },
+    bears: ["of pieces", "not a service", "not a part"],
+    main: "price",
     needs: ["pieces", "price"],
     absorbs: ["asking", "up for", "up", "put", "ask", "price"],
     // "put the desk on the truck" lists nothing.

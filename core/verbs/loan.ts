@@ -18,6 +18,8 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"loan"> = {
+  mends: ["amount", "date"],
+  ownersAlone: true,
   data: z.strictObject({ loan: wordsShape, rate: decimalShape, rateUnknown: z.literal(true).optional() }),
   apply(books, fact) {
     const { loan: name, rate, rateUnknown } = fact.data;
@@ -91,6 +93,7 @@ export const loan = defineVerb({
       { with: ["loan", "number", "percent"], without: ["piece"] },
     ],
     slots: { rate: "percent", loan: "loan", balance: "money" },
+    main: "balance",
     needs: ["balance"],
     absorbs: ["rate", "at", "interest", "balance", "owe", "interest rate", "apr", "called", "named"],
   },

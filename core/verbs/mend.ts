@@ -55,6 +55,7 @@ export const mend = defineVerb({
       { say: ["delete the last", "remove the last", "undo the last", "delete the", "remove the"] },
     ],
     slots: {},
+    bears: ["corrects"],
     absorbs: ["sold", "bought", "drove", "drive", "spent", "paid"],
     judge: judgeMend,
   },

@@ -55,6 +55,7 @@ export const nudge = defineVerb({
       { say: ["snooze", "snooze nudges", "snooze nudge", "snooze for", "snooze it"] },
     ],
     slots: {},
+    bears: ["wish"],
     absorbs: [
       "off",
       "on",

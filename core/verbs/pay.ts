@@ -20,6 +20,8 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"pay"> = {
+  mends: ["amount", "date"],
+  ownersAlone: true,
   data: z.strictObject({ loan: wordsShape.optional() }),
   apply(books, fact) {
     const { day, data } = fact;
@@ -85,6 +87,8 @@ export const pay = defineVerb({
       { with: ["loan", "number", "loanward"], without: ["piece", "percent"] },
     ],
     slots: { amount: "money", loan: "loan" },
+    bears: ["repeats", "not to a buyer"],
+    main: "amount",
     needs: ["amount"],
     absorbs: [
       "paid",

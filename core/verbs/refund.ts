@@ -87,6 +87,7 @@ function comeBack(piece: Piece, day: Day): void {
 }
 
 const rules: FactRules<"refund"> = {
+  mends: ["amount", "date", "pieces"],
   data: z
     .strictObject({ returned: z.literal(true).optional(), unpaid: z.literal(true).optional() })
     .refine(({ returned, unpaid }) => !(returned && unpaid), "a piece that came back has nothing owed on it"),
@@ -158,6 +159,8 @@ export const refund = defineVerb({
       { say: ["came back", "brought back", "returned"], means: { returned: true }, with: ["pronoun"] },
     ],
     slots: { pieces: "pieces", amount: "money" },
+    bears: ["others act", "has a buyer", "of pieces"],
+    main: "amount",
     needs: ["pieces", "amount"],
     absorbs: [
       "refunded",

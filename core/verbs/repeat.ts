@@ -55,6 +55,7 @@ const note = z.discriminatedUnion("kind", [
 ]);
 
 const rules: FactRules<"repeat"> = {
+  mends: ["amount"],
   data: z.union([
     z.strictObject({
       every: z.enum(["week", "month", "year"]),

@@ -42,6 +42,7 @@ function isEarlierCut(data: unknown): boolean {
 }
 
 const rules: FactRules<"reprice"> = {
+  mends: ["amount", "date", "pieces"],
   // In ledgers of before, a cut is called "by".
   data: z.preprocess(
     (data) => (isEarlierCut(data) ? { cut: true } : data),
@@ -131,6 +132,8 @@ export const reprice = defineVerb({
       { with: ["piece", "number", "off"], without: ["supply", "duration", "percent", "miles", "loan"] },
     ],
     slots: { pieces: "pieces" },
+    bears: ["of pieces", "not a part"],
+    main: "price",
     needs: ["pieces", "price"],
     absorbs: ["now", "down", "down to", "price", "the price", "is now", "to", "asking", "up", "up to", "off"],
     judge: judgePrice,

@@ -68,6 +68,7 @@ function checkOwed(books: Books, fact: FactOf<"sell">): Problem | null {
 }
 
 const rules: FactRules<"sell"> = {
+  mends: ["amount", "date", "method", "buyer", "fee", "owed", "pieces"],
   data: z.strictObject({
     fee: centsShape.optional(),
     method: wordsShape.optional(),
@@ -160,6 +161,8 @@ export const sell = defineVerb({
       },
     ],
     slots: { pieces: "pieces", price: "money", method: "method", fee: "fee", buyer: "buyer" },
+    bears: ["has a buyer", "one end for several", "of pieces", "not a part"],
+    main: "price",
     needs: ["pieces", "price"],
     absorbs: [
       "paid",

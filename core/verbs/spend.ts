@@ -21,6 +21,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"spend"> = {
+  mends: ["amount", "date", "method", "pieces"],
   alone: true,
   data: z.strictObject({ what: wordsShape, category: categoryShape, method: wordsShape.optional() }),
   apply(books, fact) {
@@ -89,6 +90,16 @@ export const spend = defineVerb({
       { say: ["charged", "charge"], with: ["supply", "number"] },
     ],
     slots: { what: "what", amount: "money", category: "category", pieces: "pieces", method: "method" },
+    bears: [
+      "any count",
+      "dated in passing",
+      "things beside",
+      "repeats",
+      "of pieces",
+      "piece or none",
+      "not to a buyer",
+    ],
+    main: "amount",
     needs: ["what", "amount"],
     absorbs: ["cost", "paid", "for free", "help move", "help moving"],
     judge: judgeSpending,

@@ -21,6 +21,8 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"statement"> = {
+  mends: ["amount", "date"],
+  ownersAlone: true,
   data: z.strictObject({ loan: wordsShape }),
   apply(books, fact) {
     const name = fact.data.loan;
@@ -80,6 +82,8 @@ export const statement = defineVerb({
       },
     ],
     slots: { loan: "loan", balance: "money" },
+    bears: ["others act"],
+    main: "balance",
     needs: ["balance"],
     absorbs: [
       "now",

@@ -12,6 +12,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"taxrate"> = {
+  mends: ["date"],
   data: z.strictObject({ percent: decimalShape }),
   apply(books, fact) {
     books.taxRates.push({ day: fact.day, percent: fact.data.percent });
@@ -57,6 +58,7 @@ export const taxrate = defineVerb({
       },
     ],
     slots: { percent: "percent" },
+    bears: ["wish"],
     needs: ["percent"],
     absorbs: [
       "tax",

@@ -15,6 +15,8 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"terms"> = {
+  mends: ["date"],
+  ownersAlone: true,
   data: z
     .strictObject({
       loan: wordsShape.optional(),
@@ -118,6 +120,7 @@ export const terms = defineVerb({
       },
     ],
     slots: { rate: "percent", loan: "loan" },
+    bears: ["wish"],
     absorbs: [
       "pay",
       "payments",

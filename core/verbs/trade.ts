@@ -61,6 +61,7 @@ function checkTrade(books: Books, fact: FactOf<"trade">): Problem | null {
 }
 
 const rules: FactRules<"trade"> = {
+  mends: ["amount", "date", "paid", "received", "name", "traits", "pieces"],
   data: z
     .strictObject({ made: madeShape, paid: centsShape.optional(), received: centsShape.optional() })
     .refine(({ paid, received }) => !(paid && received), "cash goes one way"),
@@ -114,6 +115,8 @@ export const trade = defineVerb({
       },
     ],
     slots: {},
+    bears: ["has a buyer", "not a part"],
+    main: "worth",
     absorbs: ["got", "paid", "gave", "gave me", "threw in", "received"],
     // The rows of deals tell a trade; what they leave has no two sides.
     judge: () => ({ kind: "twoNouns" }),

@@ -69,6 +69,7 @@ export const undo = defineVerb({
       },
     ],
     slots: {},
+    bears: ["things beside", "corrects"],
     absorbs: [
       "last",
       "one",

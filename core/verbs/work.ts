@@ -17,6 +17,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"work"> = {
+  mends: ["minutes", "date", "pieces"],
   alone: true,
   data: z.strictObject({ minutes: z.int().nonnegative(), what: wordsShape.optional() }),
   apply(books, fact) {
@@ -100,6 +101,7 @@ export const work = defineVerb({
       { with: ["labor", "piece"], without: ["number", "supply"] },
     ],
     slots: { minutes: "minutes", pieces: "pieces", what: "labor" },
+    bears: ["any count", "dated in passing", "things beside", "of pieces", "not a service"],
     needs: ["minutes", "pieces"],
     absorbs: [
       "working on",

@@ -6,7 +6,7 @@ import type { BooksInHand } from "../../core/books/hand.ts";
 import { statementOf } from "../../core/books/statement.ts";
 import { addDays } from "../../core/calendar.ts";
 import type { Desk } from "../../core/decide/decision.ts";
-import { canMend, MENDABLE, type MendTo } from "../../core/mending/fields.ts";
+import { canMend, type MendTo, mendFieldsOf } from "../../core/mending/fields.ts";
 import { decideMend } from "../../core/mending/mend.ts";
 import { runsOf, SEED } from "../runs.ts";
 import { histories, Teller } from "./histories.ts";
@@ -39,7 +39,7 @@ function wish(
   { what, amount, back }: Mend,
   today: string,
 ): { to: MendTo } | { removed: true } | null {
-  const fields = MENDABLE[fact.kind] ?? [];
+  const fields = mendFieldsOf(fact.kind) ?? [];
   const field = fields[what % (fields.length + 1)];
   if (field === undefined) return { removed: true };
   const day = addDays(fact.day, back);
