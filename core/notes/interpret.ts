@@ -10,7 +10,7 @@ import type { Trouble } from "./grammar.ts";
 import { fillFeeShare, fillOwed } from "./price-parts.ts";
 import { pastDay } from "./quantities/days.ts";
 import { questionOf } from "./questions.ts";
-import type { Mention, Reading } from "./reading.ts";
+import type { Kind, Mention, Reading } from "./reading.ts";
 import { HINTS } from "./sign-bits.ts";
 import { pieceCount } from "./slots/money.ts";
 import { hasCue, slots } from "./slots/slots.ts";
