@@ -1,6 +1,7 @@
 import { takeAnswer } from "../../core/decide/answer.ts";
 import { wholeLabel } from "../../core/decide/decide.ts";
 import { type Effect, newMatter, type Said } from "../../core/decide/decision.ts";
+import { namedAnswer } from "../../core/decide/named-answer.ts";
 import { answerWithin } from "../../core/decide/part-answer.ts";
 import { NONE_OF_THESE } from "../../core/decide/whole.ts";
 import type { Reading } from "../../core/notes/reading.ts";
@@ -26,7 +27,7 @@ export interface SaidNow extends Said {
  */
 export function answerOpen(turn: Turn, said: SaidNow, question: Question): boolean {
   const { text, readings, isReply } = said;
-  const effect = takeAnswer(question, said);
+  const effect = takeAnswer(question, said) ?? namedAnswer(question, readings, turn.ledger.books);
   if (!effect) return false;
   if (!isReply && isOlderThanNewest(turn, question)) {
     if (isCorrection(readings) && question.ask.wants !== "choice") return false;

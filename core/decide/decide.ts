@@ -1,10 +1,21 @@
 import type { FactKind } from "../books/facts.ts";
-import { showDay } from "../calendar.ts";
+import { addDays, type Day, showDay } from "../calendar.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
+import { whyOf } from "../notes/unclear.ts";
 import { verbs } from "../verbs/list.ts";
 import type { Verb } from "../verbs/verb.ts";
-import { confirmation, type Decision, type Desk, type Matter, newMatter } from "./decision.ts";
-import { type Fetched, fetchedOf, isHolder } from "./fetched.ts";
+import { mentionsOf } from "./counting.ts";
+import {
+  type Ask,
+  type Choice,
+  confirmation,
+  type Decision,
+  type Desk,
+  type Matter,
+  NEVER_MIND,
+  newMatter,
+} from "./decision.ts";
+import { backedOutOf, collectedOf, type Fetched, fetchedOf, isHolder } from "./fetched.ts";
 import { householdQuestion } from "./household.ts";
 import { askMissing } from "./missing.ts";
 import { deskOfItsDay } from "./own-day.ts";
@@ -71,10 +82,27 @@ const deciding: Deciding = { decide: decideWhole, verbOf };
 function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decision {
   const unclear = reading.kind === "unclear" ? reading : null;
   const why = unclear?.why ?? "I could not read that as a note.";
+  const dayless = why === whyOf({ kind: "whichDay" }) ? unclear?.could?.[0] : undefined;
+  if (dayless && decideWhole(dayless, desk).kind !== "refuse")
+    return { kind: "ask", ask: askDay(dayless, desk) };
   const standing = standingOf(unclear?.could ?? [], desk, deciding, unclear?.byBooks);
   if (standing.length === 0) return { kind: "refuse", why };
   const left = standing.length === 1 ? (unclear?.left ?? []) : [];
   return { kind: "ask", ask: askWhich(promptOf(why, unclear?.left ?? []), standing, { left }) };
+}
+
+/** "sold desk 90 the other day": the whole note, once its day is said. */
+function askDay(reading: Reading, { today }: Omit<Desk, "confirmed">): Ask {
+  const on = (label: string, date: Day): Choice => ({
+    label,
+    effect: { kind: "instead", readings: [{ ...reading, date }] },
+  });
+  return {
+    prompt: "Which day was that? Like sat or 3/14.",
+    wants: "day",
+    choices: [on("Yesterday", addDays(today, -1)), on("Today", today), NEVER_MIND],
+    first: [reading],
+  };
 }
 
 /** Why it is asked; how to say it otherwise is not needed beside buttons that do. */
@@ -91,6 +119,8 @@ export function meant(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
   const { reading } = matter;
   const fetched = fetchedAlone(reading, desk);
   if (fetched) return { ...matter, ...fetched };
+  const settled = backedOutOf(reading, desk) ?? paidOf(reading, desk);
+  if (settled) return { ...matter, reading: settled };
   if (reading.kind === "unclear") return { ...matter, ...onlyStanding(reading, desk) };
   const given = talkedOf(reading, desk, deciding);
   return given === reading ? matter : { ...matter, reading: given };
@@ -104,6 +134,13 @@ function fetchedAlone(reading: Reading, desk: Omit<Desk, "confirmed">): Fetched 
   return fetched?.confirmed.includes("whole price") ? fetched : null;
 }
 
+/** "ann paid 25": what she still owes, where that can be. */
+function paidOf(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+  if (reading.kind !== "unclear" || !reading.byBooks) return collectedOf(reading, desk);
+  const paid = (reading.could ?? []).flatMap((each) => collectedOf(each, desk) ?? []);
+  return paid[0] ?? null;
+}
+
 function onlyStanding(
   reading: ReadingOf<"unclear">,
   desk: Omit<Desk, "confirmed">,
@@ -115,6 +152,7 @@ function onlyStanding(
     could.length === 1 &&
     left.every((word) => desk.talk?.passed?.has(`${only!.kind} ${word}`));
   // "nell picked it up": the name is known by the deposit.
+  if (only && isNumbered(only, desk)) return { reading: only, confirmed: [] };
   const byBooks = reading.byBooks || isHolder(left, desk);
   if (!byBooks && !isPassed && !desk.talk?.replied) return {};
   const standing = standingOf(could, desk, deciding, byBooks);
@@ -123,6 +161,13 @@ function onlyStanding(
   const isOnly = (byBooks || isPassed) && others.length === 0;
   if (!isOnly && !isNextStep(reading, first.reading, desk)) return {};
   return { reading: first.reading, confirmed: first.confirmed };
+}
+
+/** "bench 2 listed 45" where #2 is a bench: the number is the piece's, and not the price. */
+function isNumbered(reading: Reading, desk: Omit<Desk, "confirmed">): boolean {
+  const mentions = mentionsOf(reading);
+  const isSaid = mentions.some(({ number, name }) => number !== undefined && name !== undefined);
+  return isSaid && !reading.text.includes("#") && decideWhole(reading, desk).kind === "record";
 }
 
 /** "armoire 180" in reply to its message: the likeliest by the books, where that is a listing of a piece not listed. */

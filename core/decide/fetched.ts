@@ -1,10 +1,11 @@
 import type { Books, Piece } from "../books/books.ts";
-import { depositOf, listPriceOf } from "../books/shares.ts";
+import { depositOf, listPriceOf, owedByBuyers } from "../books/shares.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import type { Desk } from "./decision.ts";
+import { piecesOf } from "./echo.ts";
 import { held } from "./fits.ts";
 import { matchMention } from "./match.ts";
-import { salesOwing } from "./owing.ts";
+import { owingPieces, salesOwing } from "./owing.ts";
 
 /** A held piece was fetched: the sale that this makes, with what needs no asking any more. */
 export interface Fetched {
@@ -49,6 +50,34 @@ export function fetchedOf(read: Reading, desk: Omit<Desk, "confirmed">): Fetched
     ...(isWhole ? {} : { fetched: true }),
   };
   return { reading: sale, confirmed: isWhole ? ["whole price"] : [] };
+}
+
+/**
+ * "ann paid 25" of somebody who still owes that much, for nothing named: what is owed comes in. Null where no one sale
+ * of theirs is meant.
+ */
+export function collectedOf(reading: Reading, { books }: Pick<Desk, "books">): Reading | null {
+  if (reading.kind !== "sell" || !reading.missing?.includes("pieces")) return null;
+  const { buyer, price } = reading;
+  if (buyer === undefined || price === undefined) return null;
+  const [sale, ...others] = salesOwing(books, { buyer, amount: price });
+  if (!sale || others.length > 0 || owedByBuyers(piecesOf(books, sale)) < price) return null;
+  const { kind: _, price: __, missing: ___, fee: ____, owed: _____, ...rest } = reading;
+  const pieces = owingPieces(books, sale).map(({ number }) => ({ number, count: 1 }));
+  return { ...rest, kind: "collect", amount: price, pieces };
+}
+
+/** "greg changed his mind": the only piece on hold, of those held for whoever is named. */
+export function backedOutOf(reading: Reading, { books }: Pick<Desk, "books">): Reading | null {
+  if (reading.kind !== "fallthrough" || !reading.missing?.includes("pieces")) return null;
+  const buyer = "buyer" in reading ? reading.buyer : undefined;
+  const all = [...books.pieces.values()].filter((piece) => held.allows(piece) && piece.gone === null);
+  const theirs = all.filter(({ hold }) => buyer === undefined || hold?.buyer === buyer);
+  const [first] = theirs;
+  if (!first || theirs.some(({ lot }) => theirs.length > 1 && (lot === null || lot !== first.lot)))
+    return null;
+  const missing = reading.missing.filter((field) => field !== "pieces");
+  return { ...reading, pieces: theirs.map(({ number }) => ({ number, count: 1 })), missing } as Reading;
 }
 
 /** "picked up, 120 cash" names nothing bought: of a held piece it is the sale. */

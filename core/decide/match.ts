@@ -3,6 +3,7 @@ import { statusOf } from "../books/piece.ts";
 import { isSetName } from "../notes/furniture.ts";
 import type { Mention } from "../notes/reading.ts";
 import { isNearSpelling } from "../notes/spelling.ts";
+import { SAME_THINGS } from "../notes/words/same.ts";
 
 /** For which pieces a verb makes sense: those it `allows`, and of these first those it `prefers`. */
 export interface Fit {
@@ -99,6 +100,13 @@ const levels: readonly Level[] = [
     sure: false,
     matches: (mention, piece) =>
       headOf(mention.name) === headOf(piece.name) && isSubset(wordsOf(piece), wordsOf(mention)),
+  },
+  // Another word for the same thing: a bookcase is a bookshelf to some.
+  {
+    sure: false,
+    matches: (mention, piece) =>
+      SAME_THINGS.some((names) => names.has(mention.name ?? "") && names.has(piece.name)) &&
+      isSubset(mention.traits, piece.traits),
   },
   // A white chair is no green chair, and a footstool hardly a stool; yet it may be what is meant.
   {

@@ -2,6 +2,7 @@ import type { Piece, Status } from "../books/books.ts";
 import { labelOf, numbersLabel, pluralOf } from "../books/label.ts";
 import { statusOf } from "../books/piece.ts";
 import { goneWords } from "../books/problem.ts";
+import { owedByBuyers } from "../books/shares.ts";
 import { showDay } from "../calendar.ts";
 import { type Cents, show } from "../money.ts";
 import { isSetName } from "../notes/furniture.ts";
@@ -185,9 +186,29 @@ function unfit(reading: WithPieces, index: number, pieces: number[], desk: Desk,
     words: ["the same", "same", "same one", "the same one", "the same ones"],
     effect: { kind: "drop" },
   };
-  const choices = [anotherOne(reading, index, desk, add), skip];
+  const choices = [...restOwed(reading, pieces, desk), anotherOne(reading, index, desk, add), skip];
   const prompt = `${what} ${same}, or ${another}?`;
   return { kind: "ask", ask: { prompt, wants: "choice", choices, misfit: true } };
+}
+
+/** "got 40 for the desk" where that much is still owed on it: the rest of its price, rather than another sale. */
+function restOwed(reading: WithPieces, pieces: readonly number[], { books }: Desk): Choice[] {
+  if (reading.kind !== "sell" || reading.price === undefined) return [];
+  const owing = pieces.filter((number) => books.pieces.get(number)!.owed > 0);
+  const owed = owedByBuyers(owing.map((number) => books.pieces.get(number)!));
+  if (owing.length === 0 || owed < reading.price) return [];
+  const { price, method, date, text, line } = reading;
+  const rest: Reading = {
+    kind: "collect",
+    amount: price,
+    pieces: owing.map((number) => ({ number, count: 1 })),
+    ...(method ? { method } : {}),
+    ...(date ? { date } : {}),
+    text,
+    line,
+  };
+  const label = `${show(price)} of what is owed on ${labelOf(books, owing)}`;
+  return [{ label, words: ["the rest", "rest", "owed"], effect: { kind: "instead", readings: [rest] } }];
 }
 
 function anotherOne(reading: WithPieces, index: number, desk: Desk, label: string): Choice {

@@ -28,6 +28,15 @@ export interface Standing {
 /** Buttons beside "None of these". */
 const OFFERED_MAX = 3;
 
+/** The words that pick a reading of that kind: "sold" after "desk 95". */
+const PICKED_BY: Partial<Record<Reading["kind"], readonly string[]>> = {
+  buy: ["bought", "bought it", "i bought it", "buy"],
+  list: ["listed", "listed it", "i listed it", "list"],
+  sell: ["sold", "sold it", "i sold it", "sell"],
+  hold: ["hold", "on hold", "held", "deposit"],
+  reprice: ["now", "new price", "the new price"],
+};
+
 export const NONE_OF_THESE: Choice = {
   label: "None of these",
   words: ["none", "none of these", "none of them", "neither", "no"],
@@ -72,7 +81,7 @@ export function askWhich(
     const left = aside.left ?? [];
     return {
       label,
-      ...(standing.length === 1 ? { words: ["yes"] } : {}),
+      words: [...(standing.length === 1 ? ["yes"] : []), ...(PICKED_BY[reading.kind] ?? [])],
       effect: { kind: "instead", readings: [reading], ...(left.length > 0 ? { passed: [...left] } : {}) },
     };
   });

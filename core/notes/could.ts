@@ -2,6 +2,7 @@ import { percentOf } from "../money.ts";
 import type { Clause } from "./clause.ts";
 import { type Draft, draft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
+import { wholeOf } from "./quantities/amounts.ts";
 import type { Kind, Mention } from "./reading.ts";
 import { centsIn } from "./slots/money.ts";
 import { language } from "./verbs.ts";
@@ -184,7 +185,7 @@ const eitherAmount: Offer = (held) => {
   if (!made || held.amounts.length < 2) return [];
   const field = ["price", "amount", "balance"].find((name) => made.needs.includes(name));
   if (!field) return [];
-  return [...new Set(held.amounts)].slice(0, 3).map((cents) => ({
+  const each = [...new Set(held.amounts)].slice(0, 3).map((cents) => ({
     ...made,
     fields: {
       ...made.fields,
@@ -192,7 +193,26 @@ const eitherAmount: Offer = (held) => {
       [field]: cents,
     },
   }));
+  const numbered = made.kind === "buy" ? null : pieceNumbered(held.clause);
+  return numbered
+    ? [{ ...made, fields: { ...made.fields, pieces: [numbered.mention], [field]: numbered.cents } }, ...each]
+    : each;
 };
+
+/** "bench 2 listed 45", "sold 3 for 45": the first of two numbers may be a piece's own. */
+function pieceNumbered({ tokens }: Clause): { mention: Mention; cents: number } | null {
+  const [first, second, ...more] = tokens.filter(({ kind }) => kind === "amount");
+  if (!first || !second || more.length > 0 || first.amount?.money || first.each || second.each) return null;
+  const number = wholeOf(first.amount?.exact ?? null);
+  const cents = centsIn(second);
+  const pieces = tokens.filter(({ kind }) => kind === "piece");
+  const before = tokens[tokens.indexOf(first) - 1];
+  if (number === null || number < 1 || cents === null || pieces.length > 1) return null;
+  if (pieces.length === 0) return { mention: { number, count: 1 }, cents };
+  const { plural, number: own, count } = pieces[0]!.mention!;
+  const isItsNumber = before === pieces[0] && !plural && own === undefined && count === 1;
+  return isItsNumber ? { mention: { ...pieces[0]!.mention!, number }, cents } : null;
+}
 
 /** "two fifty" is either of two amounts. */
 const eitherSpoken: Offer = ({ made, clause, pieces }) => {
@@ -260,6 +280,7 @@ const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   milesUnsaid: drivenMiles,
   twoNumbers: eitherAmount,
   vagueAmount: eitherSpoken,
+  whichDay: ({ made }) => (made ? [made] : []),
 };
 
 /** What a clause in trouble may mean; `made` is what its words would be without the trouble. */

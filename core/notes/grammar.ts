@@ -53,6 +53,7 @@ export interface Trouble {
     | "future"
     | "unrealDay"
     | "vagueTime"
+    | "whichDay"
     | "noVerb"
     | "loneNumber"
     | "milesUnsaid"

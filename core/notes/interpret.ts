@@ -7,7 +7,7 @@ import { couldBe } from "./could.ts";
 import type { Cut } from "./cut.ts";
 import { type Draft, draft, unclearDraft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
-import { fillFeeShare, fillOwed } from "./price-parts.ts";
+import { fillFeeShare, fillOwed, fillOwer } from "./price-parts.ts";
 import { pastDay } from "./quantities/days.ts";
 import { questionOf } from "./questions.ts";
 import type { Kind, Mention, Reading } from "./reading.ts";
@@ -141,6 +141,7 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
       if (token.kind === "word" && grammar.absorbs.has(token.text)) token.claimed = true;
   if (kind === "fix") claimDenied(clause);
   const made = draft(kind, { ...means }, clause, grammar);
+  if (kind === "sell") fillOwer(made, clause);
   const trouble = fill(made, grammar, clause);
   if (trouble) return troubled(clause, trouble, made);
   if (kind === "sell") fillOwed(made, clause);
@@ -182,8 +183,14 @@ function claimDenied({ tokens }: Clause): void {
 function fill(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | null {
   if (made.dated) {
     const trouble = fillDay(made, grammar, clause);
+    // The rest is read all the same: only the day is asked.
+    if (trouble?.kind === "whichDay") return fillFields(made, grammar, clause) ?? trouble;
     if (trouble) return trouble;
   }
+  return fillFields(made, grammar, clause);
+}
+
+function fillFields(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | null {
   for (const field of grammar.fields) {
     if (!hasCue(field.cues, clause) || made.fields[field.name] !== undefined) continue;
     const trouble = fillField(made, field, clause);
@@ -215,7 +222,10 @@ function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | nu
   } else claimPickup(clause);
   const [first, second] = clause.tokens.filter((token) => token.kind === "day" && !token.claimed);
   if (!first) return null;
-  if (second && !isSameDay(first, second, clause.today)) return { kind: "vagueTime" };
+  if (second && !isSameDay(first, second, clause.today)) {
+    claim(first, second);
+    return { kind: "whichDay" };
+  }
   if (isDeadline(clause, first)) return { kind: "vagueTime" };
   if (second) claim(second);
   if (!bears(made.kind, "dated in passing") && isDayToCome(clause, first)) return { kind: "vagueTime" };

@@ -231,9 +231,11 @@ function mentionAt(
   const token = tokens[at]!;
   if (token.kind === "number") {
     if (isOtherNumber(tokens, at)) return null;
-    const noun = tokens[at + 1]?.roles.noun;
+    // "#1 the dresser"
+    const next = tokens[at + 1]?.text === "the" ? at + 2 : at + 1;
+    const noun = tokens[next]?.roles.noun;
     const mention: Mention = { ...(noun ? { name: noun.name } : {}), count: 1, number: token.value! };
-    return { mention, from: at, to: at + (noun ? 2 : 1) };
+    return { mention, from: at, to: noun ? next + 1 : at + 1 };
   }
   const noun = token.roles.noun;
   if (!noun || token.kind !== "word") return null;

@@ -8,6 +8,21 @@ import { FEE_JOINTS } from "./words/links.ts";
  * Parts of a price, said beside it: what is still owed of it, and a fee that is a share of it.
  */
 
+/** "ann owes 40", "40 owed by ann": who bought it. */
+export function fillOwer(made: Draft, { tokens }: Clause): void {
+  const at = tokens.findIndex(({ roles }) => roles.owed === true);
+  if (at < 0) return;
+  const [before, ahead] = [tokens[at - 1], tokens[at - 2]];
+  const [by, behind] = [tokens[at + 1], tokens[at + 2]];
+  const isFirst = ahead !== undefined && (ahead.kind !== "word" || ahead.roles.filler === true);
+  const name =
+    before?.unknown && isFirst ? before : by?.text === "by" && behind?.unknown ? behind : undefined;
+  if (!name || made.fields["buyer"] !== undefined) return;
+  claim(name);
+  if (name === behind) claim(by!);
+  made.fields["buyer"] = name.text;
+}
+
 /** "50 still owed", "she owes me all of it": what a sale has still to bring. */
 export function fillOwed(made: Draft, clause: Clause): void {
   const token = clause.tokens.find(({ roles }) => roles.owed === true);

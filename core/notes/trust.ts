@@ -110,7 +110,7 @@ export function leftWords({ tokens }: Clause): string[] {
 const isLeft = ({ kind, claimed, unknown }: Tok): boolean => kind === "word" && !claimed && unknown === true;
 
 /** Of two things left over the same one is always named. */
-const RANK: readonly Trouble["kind"][] = ["unclaimed", "eachOfUnknown", "twoKinds", "vagueTime"];
+const RANK: readonly Trouble["kind"][] = ["unclaimed", "eachOfUnknown", "twoKinds", "vagueTime", "whichDay"];
 
 /** What one token that no slot took makes of the clause. */
 function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | null {
@@ -129,7 +129,7 @@ function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | nul
   )
     return "twoKinds";
   if (token.roles.vagueTime && token.text.includes("weekend") && saysWeekendDay(clause)) return null;
-  return token.roles.vagueTime || isMonthAlone(clause, token) ? "vagueTime" : null;
+  return token.roles.vagueTime || isMonthAlone(clause, token) ? "whichDay" : null;
 }
 
 /** "over the weekend, on saturday": the day is said. */

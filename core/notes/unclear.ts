@@ -14,6 +14,7 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   eachOfUnknown: "How many were there? Say it with the price of each.",
   future: "That day is still to come. Send it when it has happened.",
   unrealDay: "There is no such day. Say it like 3/14 or yesterday.",
+  whichDay: "Which day was that?",
   vagueTime: "Which day was that? Say it like yesterday, sat or 3/14.",
   intention: "Not done yet? Send it once it is.",
   offer: "An offer is no sale yet. Send it when it is sold.",

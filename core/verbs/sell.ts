@@ -159,6 +159,12 @@ export const sell = defineVerb({
         without: ["supply", "stream"],
         light: true,
       },
+      {
+        say: ["got … for", "got … out of", "took … for"],
+        with: ["moneyFirst", "pronoun"],
+        without: ["supply", "stream", "piece", "unknown"],
+        light: true,
+      },
     ],
     slots: { pieces: "pieces", price: "money", method: "method", fee: "fee", buyer: "buyer" },
     bears: ["has a buyer", "one end for several", "of pieces", "not a part"],

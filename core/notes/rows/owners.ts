@@ -27,6 +27,8 @@ export type OwnerEffect =
 const GETS =
   "bought|purchased|picked_up|pickd_up|took|grabbed|got|paid|collected|snagged|scooped_up|snatched_up|nabbed|claimed|came_for|came_to_get|buys|buying|is_buying|takes|taking|wants_to_buy|just_bought|scored|came_and_got|came_and_bought|came_and_picked_up|came_by_and_got|hauled_off|carried_off|drove_off_with|left_with|walked_off_with|ended_up_buying|ended_up_taking|ended_up_with";
 
+const COMES = "came|stopped|drove|swung|dropped|showed|stopped_by|came_by|came_over|swung_by|showed_up";
+
 const ROWS: readonly Row<OwnerEffect>[] = [
   // Who acts: kin for the shop, anybody else a buyer.
   ["^ [<art>? <kin> <verb> her|his|their] <piece>", "worker", "my sister sold her dresser 120"],
@@ -34,11 +36,26 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ["^ [its|it_is|this_is <art>? <kin>]", "ours", "its mom, bought desk 40"],
   ["^ [<kin> here|speaking|again|texting]", "ours", "uncle here, sold the trunk 65"],
   [
-    "^ [<art>? <person>|<new>|<place> <new>|<place>|<noun>|<person>|<trait>?] came|stopped|drove|swung|dropped|showed|stopped_by|came_by|came_over by|over|back|up|out|today? and|to|for? " +
+    "^ [<art>? <person>|<new>|<place> <new>|<place>|<noun>|<person>|<trait>? " +
+      COMES +
+      " by|over|back|up|out|today? and|to|for?] " +
       GETS,
     "buyer",
     "mike came by and bought the hutch 200",
   ],
+  [
+    "^ [<art>? <person>|<new> <new>|<person>? " + COMES + " by|over|back|up|out? for] <art>? <piece>",
+    "buyer",
+    "she came for the desk",
+  ],
+  [
+    "^ [<art>? <person>|<new> <new>?] put|left|gave|dropped|paid $ down|deposit|down_on|as_deposit|to_hold",
+    "buyer",
+    "marla put 30 down on the desk",
+  ],
+  ["^ [<art>? <person>|<new> " + COMES + " by|over|up? ,?] $", "buyer", "greg came by, 200"],
+  ["^ [<art>? <person>|<new> picked it|them|em up] $|,", "buyer", "greg picked it up 260 cash"],
+  ["^ [<art>? <person>|<new> picked it|them|em up] ;", "buyer", "they picked it up"],
   [
     "^ [came|stopped|stopped_by|came_by|came_over by|over|back? and] " + GETS,
     "sold",
