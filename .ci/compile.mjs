@@ -1,4 +1,4 @@
-import { cpSync, readdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
@@ -6,6 +6,33 @@ import { COMPILED, contentOf, fingerprint, STAMP, TOP } from "./compiled.mjs";
 
 /** Packages that stay outside: native code, files beside the code, or loaded only when used. */
 const EXTERNAL = ["better-sqlite3", "pino", "@resvg/resvg-js", "write-excel-file", "dejavu-fonts-ttf"];
+
+/**
+ * What packages bring along and nothing here uses: grammY a fetch for platforms without one (the bot has its own,
+ * bot/telegram/http.ts), zod its messages in fifty languages.
+ */
+const thinner = {
+  name: "thinner",
+  setup({ onResolve, onLoad }) {
+    const instead = {
+      "node-fetch": "exports.default = undefined;",
+      "abort-controller": "exports.AbortController = globalThis.AbortController;",
+      "../locales/index.js": 'export { default as en } from "../locales/en.js";',
+    };
+    onResolve(
+      { filter: /^(?:node-fetch|abort-controller|\.\.\/locales\/index\.js)$/ },
+      ({ path, resolveDir }) => ({
+        path,
+        namespace: "thin",
+        pluginData: resolveDir,
+      }),
+    );
+    onLoad({ filter: /./, namespace: "thin" }, ({ path, pluginData }) => ({
+      contents: instead[path],
+      resolveDir: pluginData,
+    }));
+  },
+};
 
 /** The bot and the tools, by the name that each is started under. */
 function programs() {
@@ -24,7 +51,7 @@ export async function compile() {
  */
 export async function compileInto(folder, entryPoints, stamp) {
   const unfinished = `${folder}.${process.pid}`;
-  await build({
+  const { outputFiles } = await build({
     absWorkingDir: TOP,
     entryPoints,
     outdir: unfinished,
@@ -41,12 +68,30 @@ export async function compileInto(folder, entryPoints, stamp) {
       js: 'import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);',
     },
     define: { COMPILED_FROM: JSON.stringify(contentOf(["core", "db"])) },
+    plugins: [thinner],
+    // The source of a program stays in memory as long as it runs.
+    minify: true,
+    legalComments: "none",
+    // Tells where a place in the stack of a logged fault stands; the programs themselves do not know of it.
+    sourcemap: "external",
+    sourcesContent: false,
+    write: false,
     logLevel: "warning",
     logOverride: { "direct-eval": "silent" },
   });
+  mkdirSync(unfinished);
+  for (const { path, text } of outputFiles) writeFileSync(path, path.endsWith(".map") ? text : inAscii(text));
   cpSync(join(TOP, "db/migrations"), join(unfinished, "migrations"), { recursive: true });
   writeFileSync(join(unfinished, STAMP), stamp);
   putInPlace(unfinished, folder);
+}
+
+/** One sign of another alphabet and the engine would keep all of the source in two bytes a sign. */
+function inAscii(source) {
+  return source.replace(
+    /(?<!\\)[^\x00-\x7f]/g,
+    (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, "0")}`,
+  );
 }
 
 function putInPlace(unfinished, folder) {
