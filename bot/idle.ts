@@ -6,6 +6,7 @@ import { failureText, type Log } from "./log.ts";
 
 /** Nothing heard for so long: there is time for what no note should wait for. */
 const QUIET_MS = 2_000;
+const WARM_UP_AFTER_MS = 300;
 
 /** Work for the moments between notes, and `also` other such work. `heard` is called after each note; `stop` ends it. */
 export function startIdleWork({ ledger, log, also }: { ledger: Ledger; log: Log; also?: () => void }): {
@@ -32,12 +33,15 @@ export function startIdleWork({ ledger, log, also }: { ledger: Ledger; log: Log;
 
 /**
  * Reads an example of each kind of note, one at a time between other work, so that the first note of a person
- * does not wait for the word tables to be built and the code to be compiled.
+ * does not wait for the word tables to be built and the code to be compiled. Begun once the first poll is under
+ * way, which would wait for it else. Gives the function that ends it.
  */
-export function warmUp(): void {
+export function warmUp(): () => void {
   const examples = verbs.map(({ example }) => example);
+  let isOver = false;
   const next = () => {
     const example = examples.pop();
+    if (isOver) return;
     if (example === undefined) {
       warmQuestions();
       return;
@@ -45,5 +49,8 @@ export function warmUp(): void {
     readMessage(example, "2026-05-09");
     setImmediate(next);
   };
-  setImmediate(next);
+  setTimeout(next, WARM_UP_AFTER_MS).unref();
+  return () => {
+    isOver = true;
+  };
 }

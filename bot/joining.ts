@@ -30,10 +30,10 @@ export function createJoiner(deps: {
 }): (chat: string) => void {
   const { ledger } = deps;
   return (chat) => {
-    const head = ledger.outbox.headOf(chat);
-    if (!head || !isJoinable(head, new Set())) return;
+    const few = ledger.outbox.waiting(chat, WAITING_MIN);
+    const [head] = few;
+    if (!head || few.length < WAITING_MIN || !isJoinable(head, new Set())) return;
     const waiting = ledger.outbox.waiting(chat, WAITING_MAX);
-    if (waiting.length < WAITING_MIN) return;
     const prompts = openPrompts(ledger);
     const rows = waiting.filter((row): row is TextRow => isJoinable(row, prompts));
     const first = rows[0];

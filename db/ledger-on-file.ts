@@ -65,18 +65,19 @@ export class LedgerOnFile implements Ledger {
     readonly connection: Connection,
     { onClose = () => {}, isTrusted = false, isWriter = false }: Ownership = {},
   ) {
-    const [settings, members, questions, notes] = [
+    const [settings, members, questions, notes, outbox] = [
       openSettings(connection, isWriter),
       openMembers(connection, isWriter),
       openQuestions(connection, isWriter),
       openNotes(connection, isWriter),
+      openOutbox(connection, isWriter),
     ];
     this.#factsOf = createMemory((root: number) => this.#facts.ofRoot(root), isWriter);
-    this.#kept = [settings, members, questions, notes, this.#factsOf];
+    this.#kept = [settings, members, questions, notes, outbox, this.#factsOf];
     this.settings = settings;
     this.members = members;
     this.pictures = openPictures(connection);
-    this.outbox = openOutbox(connection);
+    this.outbox = outbox;
     this.questions = questions;
     this.invitations = openInvitations(connection);
     this.reminders = openReminders(connection);
@@ -318,7 +319,7 @@ export class LedgerOnFile implements Ledger {
 
   #store(added: Fact[]): void {
     this.#facts.append(added);
-    for (const { root } of added) this.#factsOf.forget(root);
+    for (const { id, root } of added) this.#factsOf.change(root, (before) => [...before, id]);
     this.#next.fact += added.length;
     for (const { pieces } of added)
       this.#next.piece = Math.max(this.#next.piece, ...pieces.map((n) => n + 1));

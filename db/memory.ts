@@ -4,6 +4,8 @@
  */
 export interface Memory<K, V> {
   get(key: K): V;
+  /** What is remembered is now something else; what is not will be read when it is asked for. */
+  change(key: K, to: (before: V) => V): void;
   /** One of them, or all. */
   forget(key?: K): void;
 }
@@ -22,6 +24,10 @@ export function createMemory<K, V>(read: (key: K) => V, isKept: boolean): Memory
       const value = read(key);
       known.set(key, value);
       return value;
+    },
+    change(key, to) {
+      const before = known.get(key);
+      if (before !== undefined) known.set(key, to(before));
     },
     forget(key) {
       if (key === undefined) known.clear();

@@ -12,6 +12,8 @@ export type NoteState = Note["state"];
 export const MENDED = "mended";
 /** How many corrections an undo looks back over. */
 const MENDS_LOOKED_AT = 50;
+/** So many of the latest notes are remembered at the most. */
+const LATELY_MAX = 500;
 
 export interface NewNote {
   chat: string;
@@ -107,16 +109,20 @@ export function openNotes(connection: Connection, isKept = false): Notes & { for
         outcome: null,
       };
       write.run(row);
-      forget();
+      looked = null;
       next = id + 1;
       inHand = row;
+      if (lately && lately.rows.length < LATELY_MAX) lately.rows.unshift(row);
+      else lately = null;
       return id;
     },
-    setState(id, state, outcome) {
+    setState(id, state, of) {
+      const outcome = of ?? null;
       looked = null;
-      lately = null;
-      inHand = inHand?.id === id ? { ...inHand, state, outcome: outcome ?? null } : inHand;
-      setState.run(state, outcome ?? null, id);
+      const changed = (row: Note): Note => (row.id === id ? { ...row, state, outcome } : row);
+      inHand = inHand && changed(inHand);
+      if (lately) lately.rows = lately.rows.map(changed);
+      setState.run(state, outcome, id);
     },
     get: (id) => (isKept && inHand?.id === id ? { ...inHand } : (byId.get({ id }) ?? null)),
     find,

@@ -1,8 +1,10 @@
+import type { Statement } from "better-sqlite3";
 import { and, asc, desc, eq, inArray, isNull, like, sql } from "drizzle-orm";
 import { z } from "zod";
 import type { Instant } from "../core/calendar.ts";
 import type { Reply } from "../core/reply.ts";
 import { type Connection, withoutFlush } from "./connection.ts";
+import { createMemory } from "./memory.ts";
 import { notes, outbox } from "./schema.ts";
 import { rowWriter } from "./statements.ts";
 
@@ -60,6 +62,9 @@ export interface OutboxRow {
   gaveUp: string | null;
 }
 
+/** Of a row what stays as it is, whatever becomes of the sending. */
+export type Said = Pick<OutboxRow, "id" | "body" | "replyTo">;
+
 interface NewOutboxRow {
   chat: string;
   body: OutboxBody;
@@ -76,8 +81,6 @@ export interface Outbox {
   get(id: number): OutboxRow | null;
   /** The oldest chat head that may go now (of one chat, or of any): a chat whose head waits holds back only itself. */
   nextUnsent(now: Instant, chat?: string): OutboxRow | null;
-  /** When the earliest waiting chat head may go; null where nothing waits. 0: at once. */
-  nextAttempt(): Instant | null;
   /** `message`: the id the chat gave it; null where there is none, as for an edit. */
   markSent(id: number, message: string | null, now: Instant): void;
   putOff(id: number, notBefore: Instant, tries: number): void;
@@ -94,8 +97,8 @@ export interface Outbox {
   unreached(chat: string): OutboxRow[];
   /** To be sent after all, before whatever is queued from now on. */
   revive(id: number): void;
-  /** A chat's newest rows that were or will be sent, newest first. */
-  lately(chat: string, limit: number): OutboxRow[];
+  /** What a chat's newest rows that were or will be sent say, newest first, at most `LATELY_MAX`. */
+  lately(chat: string): readonly Said[];
   /** The first reply to any wording of a message (its root note): what a new wording of it may change. */
   answerOf(root: number): OutboxRow | null;
   /** The row that was sent as this message of a chat; one that tells of several answers no note. */
@@ -105,23 +108,23 @@ export interface Outbox {
 /** How the reason begins where a chat took nothing at all. */
 const UNREACHABLE = "unreachable: ";
 
+/** How many of a chat's rows are looked at after a note. */
+const LATELY_MAX = 40;
+
 const unsent = and(isNull(outbox.sent), isNull(outbox.gaveUp));
 
 /** What the bot owes its chats. */
-export function openOutbox(connection: Connection): Outbox {
+export function openOutbox(connection: Connection, isKept = false): Outbox & { forget(): void } {
   const { db, sqlite } = connection;
   const write = rowWriter(connection, outbox, "keep");
-  const heads = db
-    .select({ id: sql<number>`min(${outbox.id})`.as("head") })
+  // Of the columns beside a minimum SQLite gives those of its row (sqlite.org/lang_select.html#bareagg).
+  const heads = sqlite.prepare(
+    "select min(id) as id, chat, not_before as notBefore from outbox where sent is null and gave_up is null group by chat order by id",
+  ) as Statement<[], Pick<OutboxRow, "id" | "chat" | "notBefore">>;
+  const byId = db
+    .select()
     .from(outbox)
-    .where(unsent)
-    .groupBy(outbox.chat)
-    .as("heads");
-  const headsInOrder = db
-    .select({ row: outbox })
-    .from(outbox)
-    .innerJoin(heads, eq(outbox.id, heads.id))
-    .orderBy(asc(outbox.id))
+    .where(eq(outbox.id, sql.placeholder("id")))
     .prepare();
   const unsentOf = db
     .select()
@@ -131,33 +134,51 @@ export function openOutbox(connection: Connection): Outbox {
     .limit(sql.placeholder("limit"))
     .prepare();
   const markSent = sqlite.prepare("update outbox set sent = ?, message = ? where id = ?");
+  const lately = createMemory(
+    (chat: string) =>
+      decodedAll(
+        db
+          .select()
+          .from(outbox)
+          .where(and(eq(outbox.chat, chat), isNull(outbox.gaveUp)))
+          .orderBy(desc(outbox.id))
+          .limit(LATELY_MAX)
+          .all(),
+      ).map(({ id, body, replyTo }): Said => ({ id, body, replyTo })),
+    isKept,
+  );
   const change = (id: number, values: Partial<typeof outbox.$inferInsert>): void => {
+    lately.forget();
     db.update(outbox).set(values).where(eq(outbox.id, id)).run();
   };
+  const get = (id: number): OutboxRow | null => rowOf(byId.get({ id }));
   return {
+    forget: lately.forget,
     queue({ chat, body: content, about, replyTo, key }) {
-      const stored = JSON.stringify(body.parse(content));
+      const parsed = body.parse(content);
       const rest = { queued: Date.now(), tries: 0, notBefore: null, sent: null, message: null, gaveUp: null };
       const links = { note: about ?? null, replyTo: replyTo ?? null, key: key ?? null };
-      return write.run({ id: null, chat, body: stored, ...links, ...rest });
+      const id = write.run({ id: null, chat, body: JSON.stringify(parsed), ...links, ...rest });
+      if (id !== null)
+        lately.change(chat, (before) => [
+          { id, body: parsed, replyTo: links.replyTo },
+          ...before.slice(0, LATELY_MAX - 1),
+        ]);
+      return id;
     },
-    get: (id) => rowOf(db.select().from(outbox).where(eq(outbox.id, id)).get()),
-    nextUnsent: (now, chat) =>
-      rowOf(
-        headsInOrder
-          .all()
-          .find(({ row }) => (row.notBefore ?? 0) <= now && (chat === undefined || row.chat === chat))?.row,
-      ),
-    nextAttempt() {
-      const instants = headsInOrder.all().map(({ row }) => row.notBefore ?? 0);
-      return instants.length > 0 ? Math.min(...instants) : null;
+    get,
+    nextUnsent(now, chat) {
+      const isNext = (head: Pick<OutboxRow, "chat" | "notBefore">) =>
+        (head.notBefore ?? 0) <= now && (chat === undefined || head.chat === chat);
+      const head = heads.all().find(isNext);
+      return head ? get(head.id) : null;
     },
     // Lost in a power cut it is sent twice, which is allowed; a flush of the disk for each would cost more than it.
     markSent: (id, message, now) => withoutFlush(sqlite, () => markSent.run(now, message, id)),
     putOff: (id, notBefore, tries) => change(id, { notBefore, tries }),
     giveUp: (id, why, unreachable = false) =>
       change(id, { gaveUp: unreachable ? `${UNREACHABLE}${why}` : why }),
-    heads: () => headsInOrder.all().map(({ row: { id, chat, notBefore } }) => ({ id, chat, notBefore })),
+    heads: () => heads.all(),
     headOf: (chat) => decodedAll(unsentOf.all({ chat, limit: 1 }))[0] ?? null,
     waiting: (chat, limit) => decodedAll(unsentOf.all({ chat, limit })),
     join([first, ...others], content) {
@@ -175,16 +196,7 @@ export function openOutbox(connection: Connection): Outbox {
           .all(),
       ),
     revive: (id) => change(id, { gaveUp: null, tries: 0, notBefore: null }),
-    lately: (chat, limit) =>
-      decodedAll(
-        db
-          .select()
-          .from(outbox)
-          .where(and(eq(outbox.chat, chat), isNull(outbox.gaveUp)))
-          .orderBy(desc(outbox.id))
-          .limit(limit)
-          .all(),
-      ),
+    lately: lately.get,
     answerOf(root) {
       const [{ chat, message } = { chat: "", message: "" }] = db
         .select()
@@ -209,24 +221,10 @@ function rowOf(row: typeof outbox.$inferSelect | undefined): OutboxRow | null {
   return row ? decoded(row) : null;
 }
 
-/** The latest bodies as they were read: a chat's last messages are looked at again after every note. */
-const READ_MAX = 200;
-const readBodies = new Map<string, OutboxBody>();
-
-/** What is read may be shared by whoever asked: nobody changes it. */
-function bodyOf(text: string): OutboxBody {
-  const known = readBodies.get(text);
-  if (known) return known;
-  if (readBodies.size >= READ_MAX) readBodies.clear();
-  const read = body.parse(JSON.parse(text));
-  readBodies.set(text, read);
-  return read;
-}
-
 function decodedAll(rows: (typeof outbox.$inferSelect)[]): OutboxRow[] {
   return rows.map(decoded);
 }
 
 function decoded({ key: _, ...row }: typeof outbox.$inferSelect): OutboxRow {
-  return { ...row, body: bodyOf(row.body) };
+  return { ...row, body: body.parse(JSON.parse(row.body)) };
 }

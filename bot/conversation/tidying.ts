@@ -1,21 +1,21 @@
 import { earmarked } from "../../core/books/month.ts";
 import { statusOf } from "../../core/books/piece.ts";
 import type { Button, Reply } from "../../core/reply.ts";
-import type { OutboxRow } from "../../db/outbox.ts";
+import type { Said } from "../../db/outbox.ts";
 import { STEPS } from "./composing.ts";
 import { openQuestions } from "./questions.ts";
 import type { Turn } from "./turn.ts";
 
-/** Buttons further back than this stay: a press there is answered all the same. */
-const ROWS_LOOKED_AT = 40;
-
-/** Takes away the buttons in this chat that are used up, or that the books have overtaken. */
+/**
+ * Takes away the buttons in this chat that are used up, or that the books have overtaken. Those further back than the
+ * latest rows stay: a press there is answered all the same.
+ */
 export function tidyButtons(turn: Turn): void {
   const { ledger, chat } = turn;
   if (!turn.changed && !turn.closed && turn.pressed === null) return;
   const pressed = turn.pressed === null ? null : ledger.outbox.messageOf(chat, turn.pressed);
   const asked = new Set(openQuestions(turn).map(({ note }) => note));
-  for (const [outbox, { text, buttons = [] }] of shownReplies(ledger.outbox.lately(chat, ROWS_LOOKED_AT))) {
+  for (const [outbox, { text, buttons = [] }] of shownReplies(ledger.outbox.lately(chat))) {
     const isUsed = outbox === pressed?.id && isOnce(buttons);
     const left = buttons
       .map((row) => row.filter(({ press }) => !isUsed && !isStale(turn, press, asked)))
@@ -27,7 +27,7 @@ export function tidyButtons(turn: Turn): void {
 }
 
 /** What each of the bot's messages shows now, by the outbox row that sent it. `rows`: newest first. */
-function shownReplies(rows: readonly OutboxRow[]): Map<number, Reply> {
+function shownReplies(rows: readonly Said[]): Map<number, Reply> {
   const shown = new Map<number, Reply>();
   for (const { id, body } of rows) {
     if (body.kind === "file") continue;

@@ -35,11 +35,15 @@ export interface ScheduleDeps {
 export interface Schedule {
   /** Does what is due now. Never throws: what fails is logged and tried again at a later tick. */
   tick(): void;
+  /** Everything that waited to be heard has been: what was due and waited for that is done now. */
+  caughtUp(): void;
   stop(): void;
 }
 
 const TICK_MS = 20_000;
 const BACKUP_RETRY_MS = 3_600_000;
+/** Where messages may wait, the first copy comes after the first look at them. */
+const FIRST_COPY_MS = 1000;
 /** A small ledger is copied and checked sooner than another process is begun. */
 const FACTS_COPIED_AT_ONCE = 300;
 
@@ -55,19 +59,34 @@ const FACTS_COPIED_AT_ONCE = 300;
 export function startSchedule(deps: ScheduleDeps): Schedule {
   const backup = nightlyBackup(deps);
   const retelling = monthRetelling();
-  const tick = () => {
-    attempt(deps, "backup", backup);
-    if (deps.heardAll?.() === false) return;
+  const copy = () => attempt(deps, "backup", backup);
+  let isWithheld = false;
+  const tell = () => {
+    isWithheld = deps.heardAll?.() === false;
+    if (isWithheld) return;
     attempt(deps, "standing notes", keepStanding);
     attempt(deps, "recap", tellMonths);
     attempt(deps, "recap again", retelling);
     attempt(deps, "nudge", nudge);
     attempt(deps, "members told", tellOfMembers);
   };
-  tick();
-  const timer = setInterval(tick, TICK_MS);
-  timer.unref();
-  return { tick, stop: () => clearInterval(timer) };
+  const tick = () => {
+    copy();
+    tell();
+  };
+  const mayWait = deps.heardAll?.() === false;
+  const first = mayWait ? setTimeout(tick, FIRST_COPY_MS).unref() : undefined;
+  if (mayWait) tell();
+  else tick();
+  const timer = setInterval(tick, TICK_MS).unref();
+  return {
+    tick,
+    caughtUp: () => isWithheld && tell(),
+    stop() {
+      clearTimeout(first);
+      clearInterval(timer);
+    },
+  };
 }
 
 export interface Moment {
@@ -101,10 +120,11 @@ function momentOf({ ledger, zone, now }: ScheduleDeps): Moment {
  * which there is nothing to say is taken too: a piece finished later that evening waits for tomorrow.
  */
 function nudge({ ledger }: ScheduleDeps, { instant, today, time, chat }: Moment): boolean {
-  const { settings } = ledger;
+  const { settings, reminders } = ledger;
   if (chat === null || settings.get("nudgeOff") || time < nudgeTime(settings)) return false;
+  if (reminders.has(today, "nudge")) return false;
   return ledger.transaction(() => {
-    if (!ledger.reminders.claim(today, "nudge", instant)) return false;
+    if (!reminders.claim(today, "nudge", instant)) return false;
     const byItself = untold(ledger, today);
     const reply = nudgeFor({
       books: ledger.books,
@@ -125,10 +145,10 @@ function nudge({ ledger }: ScheduleDeps, { instant, today, time, chat }: Moment)
 function tellOfMembers({ ledger }: ScheduleDeps, { today, time, chat }: Moment): boolean {
   const { settings } = ledger;
   if (chat === null || settings.get("tellOwner") === false || time < nudgeTime(settings)) return false;
+  const told = membersTold(ledger, today);
+  if (!told) return false;
   const key = `members:${today}`;
   return ledger.transaction(() => {
-    const told = membersTold(ledger, today);
-    if (!told) return false;
     const body = { kind: "text" as const, reply: { text: told.text }, silent: true as const };
     if (ledger.outbox.queue({ chat, body, key }) === null) return false;
     settings.set("toldThrough", told.through);

@@ -78,19 +78,20 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
   const onPaired = (name: string) =>
     deps.show(`${name} is the owner now; the answer is on the phone. Ctrl+C stops the bot.`);
   const handled = addHandlers(bot, { ...deps, returning, stopping, onStored, onPaired });
-  const catchingUp = createCatchingUp(now, () => schedule.tick());
+  const catchingUp = createCatchingUp(now, () => schedule.caughtUp());
   const schedule = deps.startSchedule({ wake: sender.wake, heardAll: catchingUp.isDone });
   const onPolled = () => {
     health.polled();
     sender.wake();
   };
+  let endWarmUp = () => {};
   const onStarted = (username: string) => {
     log.info("polling", { bot: username });
     introduce(deps, username);
     // The first poll may wait half a minute for its answer; that Telegram was reached is known now.
     onPolled();
     void publishCommands(bot.api, log);
-    warmUp();
+    endWarmUp = warmUp();
     receipts.look();
   };
   try {
@@ -102,6 +103,7 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
     end();
     schedule.stop();
     idle.stop();
+    endWarmUp();
     await stopPolling(bot);
     await Promise.race([handled(), after(HANDLER_MS_MAX)]);
     await sender.stop(SEND_MS_MAX);

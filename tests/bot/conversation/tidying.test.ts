@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import type { OutboxRow } from "../../../db/outbox.ts";
+import type { Said } from "../../../db/outbox.ts";
 import { type Chat, openChat } from "./chat.ts";
 
 let chat: Chat;
@@ -8,11 +8,11 @@ beforeEach(() => {
 });
 afterEach(() => chat.end());
 
-const rows = () => chat.ledger.outbox.lately("home", 100);
+const rows = () => chat.ledger.outbox.lately("home");
 /** The labels that the bot's message shows now. */
 function labelsUnder(message: string): string[] {
   const id = Number(message.replace("bot-", ""));
-  const isOf = ({ id: own, body }: OutboxRow) => own === id || (body.kind === "edit" && body.outbox === id);
+  const isOf = ({ id: own, body }: Said) => own === id || (body.kind === "edit" && body.outbox === id);
   const newest = rows().find(isOf)!;
   return newest.body.kind === "file"
     ? []

@@ -143,7 +143,7 @@ export async function startWorkbench(options: WorkbenchOptions = {}): Promise<Wo
     ledger,
     conversation: options.hears ?? conversation,
     makeFile: options.makeFile ?? (async ({ name }) => ({ name, bytes: Buffer.from(`made ${name}`) })),
-    startSchedule: options.startSchedule ?? (() => ({ tick: () => {}, stop: () => {} })),
+    startSchedule: options.startSchedule ?? (() => ({ tick: () => {}, caughtUp: () => {}, stop: () => {} })),
     zone: () => "America/Chicago",
     stopping: stopping.signal,
     now: options.now ?? Date.now,
