@@ -48,6 +48,11 @@ const shapes = {
     z.string(),
     z.strictObject({ note: z.number().int(), day, pieces: z.array(z.number().int().positive()) }),
   ),
+  /** A member's last question, by member id, and how many of its rows were shown: for "more" and "and in june?". */
+  lastQuestion: z.record(
+    z.string(),
+    z.strictObject({ day, question: z.string(), shown: z.number().int().nonnegative() }),
+  ),
   /** Notes of many lines that are not handled to their end: the first line that is left, by note id. */
   longNotes: z.record(z.string(), z.number().int().nonnegative()),
   /** The day on which this ledger was put in place from a copy: earlier copies may well hold more. */

@@ -2,9 +2,12 @@ import type { Reading } from "../../core/notes/reading.ts";
 import type { Answered } from "../../core/questions/answered.ts";
 import { answer } from "../../core/questions/ask.ts";
 import type { QuestionDesk } from "../../core/questions/desk.ts";
+import { followedBy, soundsFollowing } from "../../core/questions/follow-up.ts";
 import { soundsAsked } from "../../core/questions/sounds.ts";
+import { ROWS_MAX } from "../../core/questions/words-of-answers.ts";
 import { chartBody } from "../files/bodies.ts";
 import { keepWhatWasAsked, showBeside } from "./asking.ts";
+import { asksMore, keepQuestion, lastQuestion, moreButton } from "./last-question.ts";
 import { lettered } from "./lettered.ts";
 import { NOT_SHOWN, seesMoney } from "./sight.ts";
 import type { Turn } from "./turn.ts";
@@ -78,7 +81,9 @@ export function answerAsked(
   readings: readonly Reading[],
   replyRoot?: number,
 ): boolean {
-  if (turn.lines !== 1 || readings.length === 0) return false;
+  if (turn.lines !== 1) return false;
+  if (followsUp(turn, text, readings)) return true;
+  if (readings.length === 0) return false;
   const sounds = soundsAsked(text);
   // Most messages are whole notes: they cost no look at the questions.
   if (!readings.every(mayAsk)) return false;
@@ -93,17 +98,60 @@ export function answerAsked(
     answered.understood && readings.every(({ kind }) => kind === "unclear") && hasFigure(answered);
   if (!isAsked && !asks && !isTold) return false;
   if (!answered.understood && !(isAsked && answered.words?.length)) return false;
-  tell(turn, answered);
+  tell(turn, answered, text);
   for (const reading of readings) keepWhatWasAsked(turn, reading);
   return true;
 }
 
-/** Asks a question that a button holds. */
-export function answerPressed(turn: Turn, question: string): void {
-  tell(turn, answer(question, questionDesk(turn)));
+/** Takes "more" and "and in june?", right behind a question; false where the words are anything else. */
+function followsUp(turn: Turn, text: string, readings: readonly Reading[]): boolean {
+  const last = lastQuestion(turn);
+  if (!last || !readings.every(mayAsk)) return false;
+  if (asksMore(text)) return tellMore(turn, last.question, last.shown);
+  const desk = questionDesk(turn);
+  const question = followedBy(last.question, text, desk);
+  if (question === null) return false;
+  // "may" alone asks for that month, "and may" for the same of it.
+  if (!soundsFollowing(text) && answer(text, desk).understood) return false;
+  const answered = answer(question, desk);
+  if (!answered.understood) return false;
+  tell(turn, answered, question);
+  return true;
 }
 
-function tell(turn: Turn, answered: Answered): void {
+/** The next rows of an answer that did not show all of them; false where it did. */
+function tellMore(turn: Turn, question: string, shown: number): boolean {
+  const answered = answer(question, questionDesk(turn));
+  const { rest = [], noted = [] } = answered;
+  const left = rest.slice(shown - ROWS_MAX);
+  if (answered.isOwners && !seesMoney(turn.ledger, turn.person)) turn.spoken.push(NOT_SHOWN);
+  else if (left.length === 0) turn.spoken.push("That was all of it.");
+  else {
+    const [head = ""] = answered.text.split("\n");
+    const lines = left.slice(0, ROWS_MAX);
+    const places = `${shown + 1} to ${shown + lines.length} of ${rest.length + ROWS_MAX}`;
+    const told = [`${head.replace(/:.*$/, "")}, ${places}:`, ...lines].join("\n");
+    const facts = noted.slice(shown, shown + lines.length);
+    turn.spoken.push(facts.length > 0 ? lettered(turn, told, facts) : told);
+    keepQuestion(turn, question, shown + lines.length);
+    if (left.length > lines.length) turn.buttons.push([moreButton(question, shown + lines.length)]);
+  }
+  return true;
+}
+
+/** Shows more rows: of the question that the button holds, else of the last one. */
+export function pressMore(turn: Turn, shown: number, held: string): void {
+  const question = held === "" ? (lastQuestion(turn)?.question ?? "") : held;
+  tellMore(turn, question, Math.max(ROWS_MAX, shown || 0));
+}
+
+/** Asks a question that a button holds. */
+export function answerPressed(turn: Turn, question: string): void {
+  tell(turn, answer(question, questionDesk(turn)), question);
+}
+
+function tell(turn: Turn, answered: Answered, question: string): void {
+  if (answered.understood) keepQuestion(turn, question, ROWS_MAX);
   if (answered.isOwners && !seesMoney(turn.ledger, turn.person)) {
     turn.spoken.push(NOT_SHOWN);
     return;
@@ -113,7 +161,8 @@ function tell(turn: Turn, answered: Answered): void {
     turn.files.push(chartBody(answered.chart, answered.text));
     return;
   }
-  const { noted = [] } = answered;
+  const { noted = [], rest = [] } = answered;
   turn.spoken.push(noted.length > 0 ? lettered(turn, answered.text, noted) : answered.text);
+  if (rest.length > 0) turn.buttons.push([moreButton(question, ROWS_MAX)]);
   showBeside(turn, answered);
 }

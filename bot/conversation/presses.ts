@@ -9,7 +9,7 @@ import { show } from "../../core/money.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
 import { afterRecap } from "./after-recap.ts";
 import { applyEffect } from "./answering.ts";
-import { answerPressed } from "./asked.ts";
+import { answerPressed, pressMore } from "./asked.ts";
 import { answerQuestion } from "./asking.ts";
 import { makeOverhead } from "./fixing.ts";
 import { pressLead } from "./leading.ts";
@@ -32,6 +32,7 @@ export function handlePress(turn: Turn, press: string): void {
   else if (kind === "ui") takeBackInstance(turn, Number(rest[0]));
   else if (kind === "um") takeBackMend(turn, Number(rest[0]));
   else if (kind === "ask") answerPressed(turn, rest.join(":"));
+  else if (kind === "more") pressMore(turn, Number(rest[0]), rest.slice(1).join(":"));
   else if (kind === "n" && isStep(rest[0])) takeStep(turn, rest[0], piece);
   else if (kind === "r") recapOf(turn, rest[0] ?? "");
   else if (kind === "ra" || kind === "rg" || kind === "rs") afterRecap(turn, kind, rest[0] ?? "");
@@ -66,10 +67,12 @@ function closePrompt(turn: Turn, row: number | null, label: string): void {
   turn.ledger.outbox.queue({ chat: asked.chat, body: { kind: "edit", outbox: asked.id, reply } });
 }
 
-type Step = "start" | "finish" | "list" | "sell";
+/** The next steps of a piece, and whether they need a price. */
+const STEPS = { start: false, finish: false, list: true, sell: true } as const;
+type Step = keyof typeof STEPS;
 
 function isStep(word: string | undefined): word is Step {
-  return word === "start" || word === "finish" || word === "list" || word === "sell";
+  return Object.hasOwn(STEPS, word ?? "");
 }
 
 function takeStep(turn: Turn, step: Step, number: number): void {
@@ -78,13 +81,12 @@ function takeStep(turn: Turn, step: Step, number: number): void {
     turn.spoken.push(`There is no #${number} on the books any more.`);
     return;
   }
-  const needsPrice = step === "list" || step === "sell";
   const reading = {
     kind: step,
     pieces: [mentionOf(piece)],
     text: `${step} ${labelOf(turn.ledger.books, [number])}`,
     line: 0,
-    ...(needsPrice ? { missing: ["price"] } : {}),
+    ...(STEPS[step] ? { missing: ["price"] } : {}),
   } as Reading;
   decideAll(turn, [newMatter(reading, turn.today)], { root: turn.note });
 }

@@ -10,7 +10,7 @@ import { factLine, type PieceFact } from "./piece-facts.ts";
 import type { Filter, Period } from "./query.ts";
 import type { NotesQuestion } from "./read-lists.ts";
 import type { PieceQuestion } from "./read-pieces.ts";
-import { capital, filtersWords, ROWS_MAX } from "./words-of-answers.ts";
+import { capital, cut, filtersWords, nameOf, restOf } from "./words-of-answers.ts";
 
 type Pieces = readonly Readonly<Piece>[];
 
@@ -23,13 +23,6 @@ function none(filters: readonly Filter[]): Answered {
     period: null,
     text: `No ${what || "piece"} on the books.`,
   };
-}
-
-/** Lines for the first few, and how many more there are. */
-export function cut(lines: readonly string[]): string[] {
-  return lines.length > ROWS_MAX
-    ? [...lines.slice(0, ROWS_MAX), `and ${lines.length - ROWS_MAX} more`]
-    : [...lines];
 }
 
 /** One fact of each piece meant: of one, just that; of several those that have it, a row each. */
@@ -48,6 +41,7 @@ export function answerFact(
       value: having.length === 0 ? null : fact.of(only!, desk),
       period: null,
       text: cut(lines).join("\n"),
+      ...restOf(lines),
       ...story(told),
     };
   return {
@@ -56,6 +50,7 @@ export function answerFact(
     rows: told.map((piece) => row(piece, fact.of(piece, desk))),
     period: null,
     text: cut(lines).join("\n"),
+    ...restOf(lines),
   };
 }
 
@@ -101,7 +96,7 @@ export function answerYesNo(desk: Desk, question: Extract<PieceQuestion, { kind:
       understood: true,
       value: "no",
       period: period ? { from: period.from, to: period.to } : null,
-      text: `No: no ${filtersWords(filters) || "piece"} ${state.told}${period ? `, ${period.name}` : ""}.`,
+      text: `No: no ${filtersWords(filters) || "piece"} ${state.told}${period ? `, ${nameOf(period, desk.today)}` : ""}.`,
     };
   const lines = yes
     ? soMeant.map(
@@ -115,6 +110,7 @@ export function answerYesNo(desk: Desk, question: Extract<PieceQuestion, { kind:
     value: yes ? "yes" : "no",
     ...(meant.length > 1 ? { rows: meant.map((piece) => row(piece, isSo(piece) ? "yes" : "no")) } : {}),
     period: period ? { from: period.from, to: period.to } : null,
+    ...restOf(lines),
     text: [`${yes ? "Yes" : "No"}${some}. ${first ?? ""}`.trim(), ...more].join("\n"),
     ...story(meant),
   };
@@ -131,7 +127,8 @@ export function answerNotes(desk: Desk, { asked, title }: NotesQuestion): Answer
   const sum = lines.reduce((total, { value }) => total + (value ?? 0), 0);
   const isMoney = asked.kinds !== null && lines.some(({ value }) => value !== null);
   const about = filtersWords(asked.filters);
-  const when = asked.last !== null ? "" : `, ${asked.period?.name ?? "ever"}`;
+  const when = asked.last !== null ? "" : `, ${asked.period ? nameOf(asked.period, desk.today) : "ever"}`;
+  const told = lines.map((line) => `  ${showNoteLine(line, desk.today)}`);
   const head = `${title}${about ? `, ${about}` : ""}${when}: ${counted(lines.length, "note")}${isMoney ? `, ${show(sum)}` : ""}`;
   return {
     understood: true,
@@ -144,6 +141,7 @@ export function answerNotes(desk: Desk, { asked, title }: NotesQuestion): Answer
     text:
       lines.length === 0
         ? `${capital(title.toLowerCase())}${about ? `, ${about}` : ""}${when}: nothing noted`
-        : [head, ...cut(lines.map((line) => `  ${showNoteLine(line, desk.today)}`))].join("\n"),
+        : [head, ...cut(told)].join("\n"),
+    ...restOf(told),
   };
 }

@@ -27,6 +27,8 @@ export interface Answered {
   rows?: readonly PrintedRow[];
   /** Both days counted; null for all of it. */
   period?: { from: string | null; to: string | null } | null;
+  /** The lines beyond those shown: "more" shows them. */
+  rest?: readonly string[];
   buttons?: Button[][];
   /** The facts that a list of notes shows, in its order: they can be spoken of by letter. */
   noted?: readonly number[];

@@ -1,4 +1,5 @@
 import { emptyBooks } from "../books/fold.ts";
+import type { Button } from "../reply.ts";
 import { answerFact, answerNotes, answerYesNo } from "./answer-pieces.ts";
 import { answerSuppose } from "./answer-suppose.ts";
 import { type Answered, type PrintedRow, printedValue } from "./answered.ts";
@@ -24,7 +25,7 @@ import { isOwnersKinds, isOwnersQuery, isOwnersView } from "./sight.ts";
 import { answerTodo, readTodo, type TodoQuestion } from "./todo.ts";
 import { answerView, readView, type ViewQuestion } from "./views.ts";
 import { vocabularyFor } from "./vocabulary.ts";
-import { showValue, wordsOf } from "./words-of-answers.ts";
+import { linesOf, restOf, showValue, wordsOf } from "./words-of-answers.ts";
 import { answerWorth, readWorth, type WorthQuestion } from "./worth.ts";
 
 /** What a question turned out to be. */
@@ -204,6 +205,7 @@ function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
   const result = runQuery(desk, query);
   const words = wordsOf(desk, query, result, correctedWords(parts.marks));
   const { unit } = measures[query.measure];
+  const state = stateText(desk, query);
   const period =
     query.period && (query.period.from !== null || query.period.to !== null) ? query.period : null;
   const rows = result.rows?.map(
@@ -221,17 +223,26 @@ function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
       query.yesNo && query.beside.length === 0 ? yesOrNo(query, result) : printedValue(result.value, unit),
     ...(rows ? { rows } : {}),
     period: period ? { from: period.from, to: period.to } : null,
-    text: `${query.yesNo ? `${yesOrNo(query, result) === "yes" ? "Yes" : "No"}. ` : ""}${stateText(desk, query) ?? words}`,
+    text: `${query.yesNo ? `${yesOrNo(query, result) === "yes" ? "Yes" : "No"}. ` : ""}${state ?? words}`,
+    ...(state === null ? restOf(linesOf(result.rows ?? [], result.rowUnit ?? unit)) : {}),
     ...(query.picture && result.rows ? { chart: barsOf(headOf(words), result.rows, unit, showValue) } : {}),
     query,
     isOwners: isOwnersQuery(query),
-    ...buttonsOf(query),
+    ...buttonsOf(query, desk),
   };
 }
 
-function buttonsOf(query: Query): Pick<Answered, "buttons"> {
-  const next = nextButtons(query);
+function buttonsOf(query: Query, { today }: Desk): Pick<Answered, "buttons"> {
+  const next = [...nextButtons(query, today), ...storyButton(query)];
   return next.length > 0 ? { buttons: [next] } : {};
+}
+
+/** The story of the one piece that a question is about, one tap away. */
+function storyButton({ filters }: Query): Button[] {
+  const numbers = filters.flatMap(({ dimension, values, not }) =>
+    dimension === "piece" && !not ? values : [],
+  );
+  return numbers.length === 1 ? [{ label: "Its story", press: `ask:show #${numbers[0]}` }] : [];
 }
 
 /** Whether there is anything: more than nothing is a yes, or less where a loss is asked for. */

@@ -1,9 +1,18 @@
 import { pluralOf } from "../books/label.ts";
-import { addDays, addMonths, firstDayOf, lastDayOf, monthName, monthOf, showMonth } from "../calendar.ts";
+import {
+  addDays,
+  addMonths,
+  type Day,
+  firstDayOf,
+  lastDayOf,
+  monthName,
+  monthOf,
+  showMonth,
+} from "../calendar.ts";
 import { amountText } from "../money.ts";
 import type { Button } from "../reply.ts";
 import { isLimit } from "./filters.ts";
-import { isTime } from "./groupings.ts";
+import { isState } from "./measures.ts";
 import type { Counted, Filter, Grouping, MeasureName, Period, Query } from "./query.ts";
 
 /*
@@ -102,7 +111,8 @@ function filterWords({ dimension, values, not }: Filter): string {
 
 function periodWords(period: Period | null): string {
   if (!period || (period.from === null && period.to === null)) return "";
-  const { from, to } = period;
+  const { from, to, name } = period;
+  if (name === "this year") return name;
   if (from !== null && to !== null) {
     const month = monthOf(from);
     if (from === firstDayOf(month) && to === lastDayOf(month)) return showMonth(month).toLowerCase();
@@ -141,26 +151,43 @@ export function askingButton(label: string, question: string | null): Button | n
   return isPlain ? { label, press: `ask:${question}` } : null;
 }
 
-/** The same by another period, one tap away: the month before, or month by month. */
-export function nextButtons(query: Query): Button[] {
-  const { period } = query;
-  const buttons: (Button | null)[] = [];
-  if (
-    period?.from &&
-    period.to &&
-    monthOf(period.from) === monthOf(period.to) &&
-    period.from.endsWith("-01")
-  ) {
-    const before = addMonths(monthOf(period.from), -1);
-    const earlier = { from: firstDayOf(before), to: lastDayOf(before), name: monthName(before) };
-    buttons.push(askingButton(monthName(before), questionOf({ ...query, period: earlier, yesNo: false })));
-  }
+/** The same by another period, one tap away: the one before, this year, ever, month by month. Three at most. */
+export function nextButtons(query: Query, today: Day): Button[] {
+  const asked = (label: string, change: Partial<Query>): Button | null =>
+    askingButton(label, questionOf({ ...query, yesNo: false, ...change }));
+  const before = periodBefore(query.period);
   const isSum = !query.by && query.aggregate === null && SUMS.has(query.measure);
-  if (isSum) buttons.push(askingButton("By month", questionOf({ ...query, by: "month", yesNo: false })));
-  if (query.by && !isTime(query.by) && period)
-    buttons.push(askingButton("Ever", questionOf({ ...query, period: null })));
-  return buttons.filter((button) => button !== null);
+  const year = { from: `${today.slice(0, 4)}-01-01`, to: today, name: "this year" };
+  const isStock = STOCKS.has(query.measure) || isState(query.counted);
+  const buttons = [
+    before ? asked(before.name, { period: before }) : null,
+    isSum ? asked("By month", { by: "month" }) : null,
+    isStock || isSamePeriod(query.period, year) ? null : asked("This year", { period: year }),
+    query.period && !isStock ? asked("Ever", { period: null }) : null,
+  ];
+  return buttons.filter((button) => button !== null).slice(0, 3);
 }
+
+function isSamePeriod(a: Period | null, b: Period): boolean {
+  return a?.from === b.from;
+}
+
+/** The month or the year before one of these; null for other stretches. */
+function periodBefore(period: Period | null): Period | null {
+  if (!period?.from || !period.to) return null;
+  const { from, to } = period;
+  if (monthOf(from) === monthOf(to) && from.endsWith("-01")) {
+    const month = addMonths(monthOf(from), -1);
+    return { from: firstDayOf(month), to: lastDayOf(month), name: monthName(month) };
+  }
+  if (!from.endsWith("-01-01") || from.slice(0, 4) !== to.slice(0, 4) || monthOf(to).endsWith("-01"))
+    return null;
+  const year = String(Number(from.slice(0, 4)) - 1);
+  return { from: `${year}-01-01`, to: `${year}-12-31`, name: year };
+}
+
+/** As things stand, whenever that is asked. */
+const STOCKS: ReadonlySet<MeasureName> = new Set(["tied up", "asking", "deposits", "owed"]);
 
 /** Measures that months can be told of one by one. */
 const SUMS: ReadonlySet<MeasureName> = new Set([

@@ -5,7 +5,7 @@ import { showMinutes } from "../decide/echo.ts";
 import { show } from "../money.ts";
 import type { Desk } from "./desk.ts";
 import { isState, measures } from "./measures.ts";
-import type { Counted, Figure, Filter, Query, Unit } from "./query.ts";
+import type { Counted, Figure, Filter, Period, Query, Unit } from "./query.ts";
 import type { Result } from "./result.ts";
 
 /** Rows that a phone shows before "and 7 more". */
@@ -137,7 +137,12 @@ export function periodWords(query: Query, today: string): string {
   const { period, measure } = query;
   if (!period || (period.from === null && period.to === null))
     return measures[measure].stock || isState(query.counted) ? "now" : "ever";
-  return period.name.replace(new RegExp(`,? ${today.slice(0, 4)}$`), "");
+  return nameOf(period, today);
+}
+
+/** A period's name, without the running year. */
+export function nameOf({ name }: Period, today: string): string {
+  return name.replace(new RegExp(`,? ${today.slice(0, 4)}$`), "");
 }
 
 /** How much went into a figure: "4 notes", "2 pieces". */
@@ -193,10 +198,25 @@ function emptyWords(query: Query): string {
   return unit === "money" ? "nothing (0.00)" : "none";
 }
 
+/** A line a row. */
+export function linesOf(rows: readonly Figure[], unit: Unit): string[] {
+  return rows.map(({ label, value }) => `  ${rowLabel(label)}: ${showValue(value, unit)}`);
+}
+
 function rowLines(rows: readonly Figure[], unit: Unit): string[] {
-  const shown = rows.length > ROWS_MAX ? rows.slice(0, ROWS_MAX) : rows;
-  const lines = shown.map(({ label, value }) => `  ${rowLabel(label)}: ${showValue(value, unit)}`);
-  return rows.length > shown.length ? [...lines, `and ${rows.length - shown.length} more`] : lines;
+  return cut(linesOf(rows, unit));
+}
+
+/** Lines for the first few, and how many more there are. */
+export function cut(lines: readonly string[]): string[] {
+  return lines.length > ROWS_MAX
+    ? [...lines.slice(0, ROWS_MAX), `and ${lines.length - ROWS_MAX} more`]
+    : [...lines];
+}
+
+/** The lines that `cut` leaves out, for an answer to keep. */
+export function restOf(lines: readonly string[]): { rest?: readonly string[] } {
+  return lines.length > ROWS_MAX ? { rest: lines.slice(ROWS_MAX) } : {};
 }
 
 /** "2026-05" is read as May 2026; other labels as they are. */

@@ -1,0 +1,90 @@
+import { type Desk, type QuestionDesk, withIndex } from "./desk.ts";
+import { type Mark, marksOf, WORDS_MAX } from "./marks.ts";
+import { type Item, type Parts, partsOf } from "./parts.ts";
+import { vocabularyFor } from "./vocabulary.ts";
+
+/*
+ * What is asked right behind a question, "and in june?", "what about chairs", "by month": the question before with
+ * those words in the place of its own. It is put together as words, so that every sort of question can be followed up,
+ * and is then read like any other.
+ */
+
+const LEADS = /^\s*(?:and|what about|how about|same|also|then|now|ok|but|just)\b/i;
+
+/** Whether words open like something asked right behind a question. */
+export function soundsFollowing(text: string): boolean {
+  return LEADS.test(text);
+}
+
+/** The words that mean nothing by themselves beside what is put in. */
+const BESIDE: ReadonlySet<string> = new Set(
+  "and what about how same also then now ok okay but just for in on with by with only thing question the a of to from per is it was so instead".split(
+    " ",
+  ),
+);
+
+/** The question before with what follows put in; null where the words are more than that. */
+export function followedBy(before: string, text: string, on: QuestionDesk): string | null {
+  const desk = withIndex(on);
+  const next = read(text, desk);
+  const { items, periods, groups } = next;
+  if (items.length + periods.length + groups.length === 0 || !isOnlyThese(next)) return null;
+  const first = read(before, desk);
+  const said = first.marks.map(({ typed }) => typed);
+  for (const { at } of periods) put(said, first.periods[0]?.at, next.marks[at]!.typed);
+  if (periods.length > 0) for (const { at } of first.periods.slice(1)) said[at] = "";
+  for (const item of items) {
+    const place = first.items.find((other) => isSameSort(other, item));
+    put(said, place?.at, place ? typedOf(item, next) : `${item.link ?? "on"} ${typedOf(item, next)}`);
+  }
+  for (const { at } of groups) {
+    const place = first.groups.find(({ parted }) => parted);
+    put(said, place?.at, place ? next.marks[at]!.typed : `by ${next.marks[at]!.typed}`);
+  }
+  const whole = said.filter((word) => word !== "").join(" ");
+  return whole.split(" ").length > WORDS_MAX ? null : whole;
+}
+
+function read(text: string, desk: Desk): Parts {
+  return partsOf(marksOf(text, vocabularyFor(desk), desk.today));
+}
+
+/** In the place of what stood there, or at the end. */
+function put(said: string[], at: number | undefined, words: string): void {
+  if (at === undefined) said.push(words);
+  else said[at] = words;
+}
+
+function typedOf({ mark, not }: Item, { marks }: Parts): string {
+  const typed = marks.find(({ at }) => at === mark.at)!.typed;
+  return not ? `not ${typed}` : typed;
+}
+
+function isOnlyThese({ marks, items, periods, groups, unknown, adrift, leads }: Parts): boolean {
+  if (unknown.length > 0 || adrift) return false;
+  const taken = new Set([...leads, ...[...items, ...periods, ...groups].map(({ at }) => at)]);
+  return marks.every(
+    (mark, at) => taken.has(at) || mark.text.split(" ").every((word) => BESIDE.has(word)) || isNegation(mark),
+  );
+}
+
+const isNegation = ({ senses }: Mark): boolean => senses.flags.has("negation");
+
+/** Both are pieces, both things bought, both people …: one may stand where the other stood. */
+function isSameSort(a: Item, b: Item): boolean {
+  const sorts = sortsOf(b);
+  return [...sortsOf(a)].some((sort) => sorts.has(sort));
+}
+
+function sortsOf({ mark: { number, senses } }: Item): Set<string> {
+  const { thing, own } = senses;
+  const sorts = own.map(({ dimension }): string => dimension);
+  if (number !== undefined || thing?.noun !== undefined) sorts.push("kind");
+  if (thing?.trait) sorts.push("trait");
+  if (thing?.supply !== undefined) sorts.push("what");
+  if (thing?.method !== undefined) sorts.push("method");
+  if (thing?.stream !== undefined) sorts.push("stream");
+  if (thing?.place !== undefined) sorts.push("source");
+  if (thing?.person) sorts.push("person");
+  return new Set(sorts.map((sort) => (sort === "category" ? "what" : sort)));
+}
