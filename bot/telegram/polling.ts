@@ -33,6 +33,8 @@ export interface PollingDeps {
   onStarted(username: string): void;
   /** Called once, when Telegram first says that another program polls with the same token. */
   onConflict(): void;
+  /** Called once, where Telegram cannot be reached at the start. */
+  onUnreachable(): void;
   conflict?: { milliseconds: number; pauseMilliseconds: number };
 }
 
@@ -79,11 +81,12 @@ export async function stopPolling(bot: Bot): Promise<void> {
  * and not made at all once stopping: grammY's stop would confirm an update that may not be stored yet. Calls
  * at start are tried again at short intervals, where grammY would wait up to twenty minutes after an outage.
  */
-function superviseCalls({ bot, stopping, log, onPolled, catchingUp }: PollingDeps): void {
+function superviseCalls(deps: PollingDeps): void {
+  const { bot, stopping, log, onPolled, catchingUp } = deps;
   let isReachable = true;
   bot.api.config.use(async (call, method, payload, signal) => {
     if (method === "getMe" || method === "deleteWebhook") {
-      return patiently(() => call(method, payload, signal), stopping, log);
+      return patiently(() => call(method, payload, signal), deps);
     }
     if (method !== "getUpdates") return call(method, payload, signal);
     if (stopping.aborted) return { ok: true, result: [] as never };
@@ -112,8 +115,7 @@ function superviseCalls({ bot, stopping, log, onPolled, catchingUp }: PollingDep
 
 async function patiently<T extends { ok: boolean }>(
   call: () => Promise<T & { error_code?: number; parameters?: { retry_after?: number } }>,
-  stopping: AbortSignal,
-  log: Log,
+  { stopping, log, onUnreachable }: Pick<PollingDeps, "stopping" | "log" | "onUnreachable">,
 ): Promise<T> {
   for (let tries = 1; ; tries++) {
     let asked: number | undefined;
@@ -124,7 +126,8 @@ async function patiently<T extends { ok: boolean }>(
       asked = answer.parameters?.retry_after;
     } catch (error) {
       if (stopping.aborted) throw error;
-      log.warn("Telegram cannot be reached", { tries, why: failureText(error) });
+      if (tries === 1) onUnreachable();
+      log.info("Telegram cannot be reached", { tries, why: failureText(error) });
     }
     await pause((asked ?? Math.min(waitSeconds(tries), START_UP_WAIT_SECONDS_MAX)) * 1000, stopping);
   }

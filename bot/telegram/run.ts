@@ -23,6 +23,7 @@ import { createReturning } from "./returning.ts";
 const HANDLER_MS_MAX = 2000;
 const SEND_MS_MAX = 2000;
 
+const UNREACHABLE = "Telegram cannot be reached. See that this computer is online: I go on trying.";
 const ANOTHER_COPY =
   "Another copy of this bot is running with the same token. I wait a minute for it to stop.";
 
@@ -97,7 +98,9 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
   try {
     await deps.conversation.goOn(() => stopping.aborted);
     const onConflict = () => deps.show(ANOTHER_COPY);
-    const polling = poll({ ...deps, bot, stopping, catchingUp, onPolled, onStarted, onConflict });
+    const onUnreachable = () => deps.show(UNREACHABLE);
+    const on = { onPolled, onStarted, onConflict, onUnreachable };
+    const polling = poll({ ...deps, ...on, bot, stopping, catchingUp });
     return await Promise.race([polling, aborted(stopping)]);
   } finally {
     end();

@@ -1,5 +1,5 @@
 import { afterAll, describe, expect, it } from "vitest";
-import { OWNER } from "../../standin/standin.ts";
+import { OWNER, startStandin } from "../../standin/standin.ts";
 import { type Workbench, workbenches } from "./workbench.ts";
 
 const { bench, closeAll } = workbenches();
@@ -173,6 +173,17 @@ describe.concurrent("the line to Telegram", () => {
     standin.fail("getUpdates", { kind: "status", code: 409 }, 1000);
     standin.say("second");
     expect(await started.end).toEqual({ kind: "conflict" });
+  });
+
+  it("a start without the network says so in one plain line, and goes on by itself", async () => {
+    const standin = await startStandin();
+    standin.fail("getMe", { kind: "dropped" }, 2);
+    const { shown, close } = await bench({ standin });
+    standin.say("first");
+    await standin.waitForReply("heard: first");
+    expect(shown).toEqual(["Telegram cannot be reached. See that this computer is online: I go on trying."]);
+    await close();
+    await standin.close();
   });
 
   it("a token that Telegram does not know ends the bot", async () => {

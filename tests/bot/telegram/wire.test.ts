@@ -156,6 +156,7 @@ it("a poll: only the updates that the bot reads, and the next offset confirms", 
     catchingUp: createCatchingUp(Date.now, () => {}),
     onPolled: () => {},
     onConflict: () => {},
+    onUnreachable: () => {},
     onStarted: (username) => {
       started = username;
     },
