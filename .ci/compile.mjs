@@ -1,11 +1,14 @@
-import { cpSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { spawnSync } from "node:child_process";
+import { cpSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { COMPILED, contentOf, fingerprint, STAMP, TOP } from "./compiled.mjs";
 
 /** Packages that stay outside: native code, files beside the code, or loaded only when used. */
-const EXTERNAL = ["better-sqlite3", "pino", "@resvg/resvg-js", "write-excel-file", "dejavu-fonts-ttf"];
+const EXTERNAL = ["better-sqlite3", "@resvg/resvg-js", "write-excel-file", "dejavu-fonts-ttf"];
+
+const DEFINED = { COMPILED_FROM: JSON.stringify(contentOf(["core", "db"])) };
 
 /**
  * What packages bring along and nothing here uses: grammY a fetch for platforms without one (the bot has its own,
@@ -34,40 +37,68 @@ const thinner = {
   },
 };
 
-/** The bot and the tools, by the name that each is started under. */
-function programs() {
-  const tools = readdirSync(join(TOP, "bot/commands")).filter((name) => name.endsWith(".ts"));
-  return ["bot/main.ts", ...tools.map((name) => `bot/commands/${name}`)];
+/** The tools, each by the name that it is started under. */
+function tools() {
+  const names = readdirSync(join(TOP, "bot/commands")).filter((name) => name.endsWith(".ts"));
+  return names.map((name) => `bot/commands/${name}`);
 }
 
 /** Compiles the programs, and puts the fingerprint of their sources beside them. */
 export async function compile() {
-  await compileInto(COMPILED, programs(), fingerprint());
+  await compileInto(COMPILED, tools(), fingerprint(), addBot);
+}
+
+/** The bot itself, in the older module form, since only of that the engine's own code can be kept. */
+async function addBot(folder) {
+  const url = 'require("node:url").pathToFileURL(__filename).href';
+  await bundle(["bot/main.ts"], folder, {
+    format: "cjs",
+    outExtension: { ".js": ".cjs" },
+    define: { ...DEFINED, "import.meta.url": "fileUrl" },
+    banner: { js: `const fileUrl = ${url};` },
+  });
+  cpSync(join(TOP, ".ci/run-cached.mjs"), join(folder, "main.js"));
+  // Settings that it refuses: it is loaded, says so and ends.
+  const env = { ...process.env, CURRENCY: "none", DATA_DIR: folder };
+  const { scripts } = JSON.parse(readFileSync(join(TOP, "package.json"), "utf8"));
+  // Kept code is good for the same flags only.
+  const flags = scripts.start.match(/--\S+/g) ?? [];
+  spawnSync(process.execPath, [...flags, join(folder, "main.js"), "keep-code"], { env, stdio: "ignore" });
 }
 
 /**
  * Compiles programs into one folder, whole or not at all: into a folder of its own first, so that neither a
  * kill nor a second start at the same time leaves half of it behind.
  */
-export async function compileInto(folder, entryPoints, stamp) {
+export async function compileInto(folder, entryPoints, stamp, addMore = async () => {}) {
   const unfinished = `${folder}.${process.pid}`;
-  const { outputFiles } = await build({
-    absWorkingDir: TOP,
-    entryPoints,
-    outdir: unfinished,
-    entryNames: "[name]",
-    bundle: true,
-    // No parts shared between programs: they would be run in another order than the sources are.
-    splitting: false,
+  mkdirSync(unfinished);
+  await bundle(entryPoints, unfinished, {
     format: "esm",
-    platform: "node",
-    target: "node20",
-    external: EXTERNAL,
+    define: DEFINED,
     // Packages in the older module form look for the builtin modules through "require".
     banner: {
       js: 'import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);',
     },
-    define: { COMPILED_FROM: JSON.stringify(contentOf(["core", "db"])) },
+  });
+  await addMore(unfinished);
+  cpSync(join(TOP, "db/migrations"), join(unfinished, "migrations"), { recursive: true });
+  writeFileSync(join(unfinished, STAMP), stamp);
+  putInPlace(unfinished, folder);
+}
+
+async function bundle(entryPoints, outdir, form) {
+  const { outputFiles } = await build({
+    absWorkingDir: TOP,
+    entryPoints,
+    outdir,
+    entryNames: "[name]",
+    bundle: true,
+    // No parts shared between programs: they would be run in another order than the sources are.
+    splitting: false,
+    platform: "node",
+    target: "node20",
+    external: EXTERNAL,
     plugins: [thinner],
     // The source of a program stays in memory as long as it runs.
     minify: true,
@@ -78,12 +109,9 @@ export async function compileInto(folder, entryPoints, stamp) {
     write: false,
     logLevel: "warning",
     logOverride: { "direct-eval": "silent" },
+    ...form,
   });
-  mkdirSync(unfinished);
   for (const { path, text } of outputFiles) writeFileSync(path, path.endsWith(".map") ? text : inAscii(text));
-  cpSync(join(TOP, "db/migrations"), join(unfinished, "migrations"), { recursive: true });
-  writeFileSync(join(unfinished, STAMP), stamp);
-  putInPlace(unfinished, folder);
 }
 
 /** One sign of another alphabet and the engine would keep all of the source in two bytes a sign. */

@@ -12,7 +12,9 @@ export const STAMP = "compiled-from";
 export function fingerprint() {
   const digest = createHash("sha256");
   const sources = ["bot", "core", "db"].flatMap((room) => filesIn(join(TOP, room)));
-  const also = ["package-lock.json", ".ci/compile.mjs"].map((name) => join(TOP, name));
+  const also = ["package.json", "package-lock.json", ".ci/compile.mjs", ".ci/run-cached.mjs"].map((name) =>
+    join(TOP, name),
+  );
   for (const path of [...sources, ...also].sort()) {
     const { size, mtimeMs } = statSync(path);
     digest.update(`${path} ${size} ${mtimeMs}\n`);

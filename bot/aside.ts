@@ -55,8 +55,8 @@ function failed(error: unknown): { answer: Answer } {
 /** Where the program lies: beside this one where both are compiled, else among the sources. */
 function program(): string[] {
   const own = fileURLToPath(import.meta.url);
-  if (own.endsWith(".js")) return [join(dirname(own), "aside.js")];
-  return ["--import", "tsx", join(dirname(own), "commands", "aside.ts")];
+  if (own.endsWith(".ts")) return ["--import", "tsx", join(dirname(own), "commands", "aside.ts")];
+  return [join(dirname(own), "aside.js")];
 }
 
 async function run(directory: string, task: Task): Promise<{ answer: Answer; bytes: Buffer }> {

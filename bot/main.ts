@@ -85,13 +85,13 @@ function endRequested(log: Log): AbortSignal {
   return request.signal;
 }
 
-const found = withToken(readEnvironment());
-const read =
-  "problem" in found
-    ? { kind: "refused" as const, problems: [found.problem] }
-    : readSettings(found.environment, { isTerminal: process.stderr.isTTY === true });
-if (read.kind === "refused") refuse(read.problems.join("\n"));
-else {
+async function main(): Promise<void> {
+  const found = withToken(readEnvironment());
+  const read =
+    "problem" in found
+      ? { kind: "refused" as const, problems: [found.problem] }
+      : readSettings(found.environment, { isTerminal: process.stderr.isTTY === true });
+  if (read.kind === "refused") return refuse(read.problems.join("\n"));
   const { settings } = read;
   const log = openLog(settings.level, settings.mode === "telegram" ? [settings.token] : []);
   // A bug: said once, without payloads, and the process ends; what was committed is safe.
@@ -105,3 +105,5 @@ else {
   // A poll that is being broken off, or a wait inside the chat library, must not hold the process up.
   if (settings.mode === "telegram") process.exit();
 }
+
+void main();

@@ -19,6 +19,8 @@ export function zoneNamed(zone: string): string {
 
 /** Whether this machine knows the time zone; offsets such as "+05:00" are none, since they know no summer. */
 export function isZone(value: string): boolean {
+  // Older names are none of these, and valid all the same; to try one takes a start a while.
+  if (Intl.supportedValuesOf("timeZone").includes(value)) return true;
   try {
     new Intl.DateTimeFormat("en-US", { timeZone: value });
     return /^[A-Za-z]/.test(value);
