@@ -149,10 +149,10 @@ function holds(
   { words, piece, doing, spentOn }: Trigger,
   on: { words: string; piece: string; noted: Noted },
 ): boolean {
-  if (words && !words.test(on.words)) return false;
-  if (piece && !piece.test(on.piece)) return false;
+  // The patterns last: most notes need none of them.
   if (spentOn && on.noted.spentOn !== spentOn) return false;
-  return !doing || isDone(doing, on.words, on.noted);
+  if (doing && !isDone(doing, on.words, on.noted)) return false;
+  return (!piece || piece.test(on.piece)) && (!words || words.test(on.words));
 }
 
 /** Where a note as typed was not understood, its words say what is being done. */

@@ -92,7 +92,7 @@ export async function runTelegram(deps: RunDeps): Promise<PollingEnd> {
     // The first poll may wait half a minute for its answer; that Telegram was reached is known now.
     onPolled();
     void publishCommands(bot.api, log);
-    endWarmUp = warmUp();
+    endWarmUp = warmUp(ledger);
     receipts.look();
   };
   try {
