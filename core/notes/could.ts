@@ -1,5 +1,6 @@
 import { percentOf } from "../money.ts";
-import type { Clause } from "./clause.ts";
+import type { Clause, Tok } from "./clause.ts";
+import { daysMeant } from "./days-meant.ts";
 import { type Draft, draft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
 import { wholeOf } from "./quantities/amounts.ts";
@@ -251,6 +252,19 @@ const asSale: Offer = (held) => {
       : [];
 };
 
+const MEASURED: ReadonlySet<string> = new Set(["amount", "duration", "miles"]);
+
+/** "the other day", "last weekend", "fri or sat": each day that it may have been. */
+const eachDay: Offer = ({ made, clause }) => {
+  const isOpen = made?.needs.some((field) => field !== "count" && made.fields[field] === undefined);
+  const isLeft = ({ kind, claimed }: Tok): boolean => !claimed && MEASURED.has(kind);
+  if (!made?.dated || isOpen || clause.tokens.some(isLeft)) return [];
+  return daysMeant(clause).map((date) => {
+    const { date: _, ...fields } = made.fields;
+    return { ...made, fields: date === clause.today ? fields : { ...fields, date } };
+  });
+};
+
 const itself: Offer = ({ made }) => (made ? [made] : []);
 
 const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
@@ -281,6 +295,7 @@ const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   twoNumbers: eitherAmount,
   vagueAmount: eitherSpoken,
   whichDay: ({ made }) => (made ? [made] : []),
+  vagueTime: eachDay,
 };
 
 /** What a clause in trouble may mean; `made` is what its words would be without the trouble. */

@@ -172,31 +172,25 @@ function someOfThem({ tokens }: Clause): Trouble | null {
   return isSome ? { kind: "eachOfUnknown" } : null;
 }
 
+const DENIED_VALUES: ReadonlySet<string> = new Set(["amount", "duration", "miles"]);
+
 /** "meant 35 not 53": the amount that is denied is none to record. */
 function claimDenied({ tokens }: Clause): void {
   tokens.forEach((token, at) => {
     const next = tokens[at + 1];
-    if (token.text === "not" && next?.kind === "amount") claim(token, next);
+    if (token.text === "not" && next && DENIED_VALUES.has(next.kind)) claim(token, next);
   });
 }
 
 function fill(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | null {
-  if (made.dated) {
-    const trouble = fillDay(made, grammar, clause);
-    // The rest is read all the same: only the day is asked.
-    if (trouble?.kind === "whichDay") return fillFields(made, grammar, clause) ?? trouble;
-    if (trouble) return trouble;
-  }
-  return fillFields(made, grammar, clause);
-}
-
-function fillFields(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | null {
+  // What is wrong with the day is told, but the rest is filled in: each day that it may be is offered with it.
+  const ofDay = made.dated ? fillDay(made, grammar, clause) : null;
   for (const field of grammar.fields) {
     if (!hasCue(field.cues, clause) || made.fields[field.name] !== undefined) continue;
     const trouble = fillField(made, field, clause);
-    if (trouble) return trouble;
+    if (trouble) return ofDay && ofDay.kind !== "whichDay" ? ofDay : trouble;
   }
-  return null;
+  return ofDay;
 }
 
 function fillField(made: Draft, { name, fill: take }: Field, clause: Clause): Trouble | null {

@@ -70,6 +70,8 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   if (standing) return [standing];
   const mend = isShort ? mendOf(tokens, units, today, trace) : null;
   if (mend?.isSure) return [{ kind: "mend", ...mend.mend, ...place }];
+  if (mend?.isAsked)
+    return [{ ...unclear({ kind: "newOrOld" }, place), could: [{ kind: "mend", ...mend.mend, ...place }] }];
   const noted = notesOf(tokens, units, typed, today, at);
   return mend ? mendOr({ kind: "mend", ...mend.mend, ...place }, noted) : noted;
 }

@@ -19,7 +19,7 @@ import { type CorrectionEffect, corrections } from "./rows/corrections.ts";
 import type { Trace } from "./rows/trace.ts";
 import type { Units } from "./rows/units.ts";
 import { centsOfToken } from "./slots/money.ts";
-import { EXCUSES, OLD, RENAMING, SELLING, VALUE_TOLD } from "./words/mending.ts";
+import { EXCUSES, OLD, RENAMING, SELLING, SURELY_NEWEST, VALUE_TOLD } from "./words/mending.ts";
 
 /*
  * Corrections of an earlier note: what they speak of on one side of a few words, what becomes of it on the other.
@@ -30,6 +30,8 @@ import { EXCUSES, OLD, RENAMING, SELLING, VALUE_TOLD } from "./words/mending.ts"
 export interface Correction {
   mend: Mend;
   isSure: boolean;
+  /** It is offered, and never taken at once. */
+  isAsked?: true;
 }
 
 /** A correction of an earlier note that a whole line says; null where it says none. */
@@ -38,9 +40,9 @@ export function mendOf(line: readonly Tok[], units: Units, today: Day, trace?: T
   const tokens = apart(line);
   let doubtful: Correction | null = null;
   for (const fired of corrections.fired(tokens, tokens === line ? units : undefined)) {
-    const made = mendFrom(fired.effect, tokens.slice(0, fired.from), tokens.slice(fired.to), today);
-    if (!made) continue;
     const words = tokens.slice(fired.from, fired.to).map(({ text }) => text);
+    const made = mendFrom(fired.effect, tokens.slice(0, fired.from), tokens.slice(fired.to), words, today);
+    if (!made) continue;
     made.mend.of = withKindOf(made.mend, words);
     trace?.push({ table: "corrections", row: fired.row, words: words.join(" ") });
     if (made.isSure) return made;
@@ -80,6 +82,7 @@ function mendFrom(
   effect: CorrectionEffect,
   before: readonly Tok[],
   after: readonly Tok[],
+  words: readonly string[],
   today: Day,
 ): Correction | null {
   switch (effect) {
@@ -98,7 +101,9 @@ function mendFrom(
     case "change":
       return change(before, after, today, "certain");
     case "told":
-      return change(before, after, today, "told");
+      return change(before, after, today, isPresent(words) ? "present" : "told");
+    case "newest":
+      return ofNewest(before, after, words, today);
     case "either":
       return change(before, after, today, "either");
     case "denied":
@@ -180,7 +185,7 @@ function change(
   before: readonly Tok[],
   after: readonly Tok[],
   today: Day,
-  how: "certain" | "told" | "either" | "denied",
+  how: "certain" | "told" | "present" | "either" | "denied",
 ): Correction | null {
   const said = side();
   if (!takeOf(before, said, today)) return null;
@@ -193,9 +198,35 @@ function change(
   if (!isNamed(said.of) && !said.isFee) return null;
   if (how === "denied" && !isDenied) return null;
   if (how === "either" && said.to.buyer === undefined && said.to.source === undefined) return null;
-  const isSure = how === "certain" || isDenied || (how === "told" && saysEnough(said));
-  if (!isSure && how === "told" && !pointsOut(before) && !isOldBesideNew(said)) return null;
+  // "loan payment is 110", "desk is worth 140": what it is by now corrects nothing that was noted.
+  if (how === "present" && !isDenied && said.to.amount !== undefined) return null;
+  const isSaid = how === "told" || how === "present";
+  const isSure = how === "certain" || isDenied || (isSaid && saysEnough(said));
+  if (!isSure && isSaid && !pointsOut(before) && !isOldBesideNew(said)) return null;
   return { mend: { of: said.of, to: said.to }, isSure };
+}
+
+const isPresent = ([word]: readonly string[]): boolean => word === "is" || word === "are";
+
+/** "that was for the hutch", "it was cash": of the newest note of this person, what is said becomes of it. */
+function ofNewest(
+  before: readonly Tok[],
+  after: readonly Tok[],
+  words: readonly string[],
+  today: Day,
+): Correction | null {
+  const said = side();
+  if (!before.every(isSkipped) || !takeTo(after, said, today)) return null;
+  const { pieces, method, name, traits } = said.to;
+  const to = pieces
+    ? { pieces }
+    : name
+      ? { pieces: [{ name, count: 1, ...(traits ? { traits } : {}) }] }
+      : { method };
+  if (Object.keys(said.to).length === 0 || (to.method === undefined && to.pieces === undefined)) return null;
+  const mend = { of: { back: 1 }, to: to as Mend["to"] & object };
+  // "meant the desk", "it was cash": of which note, the person has to say.
+  return to.pieces && SURELY_NEWEST.has(words[0]!) ? sure(mend) : { mend, isSure: false, isAsked: true };
 }
 
 /** "sander 59 was 79": mended, or marked down? */
@@ -227,6 +258,7 @@ function saysEnough({ of, to, points, isFee, isTold }: Side): boolean {
 /** "24 not 20", "4 chairs not 3", "on the 2nd not the 4th": what it was names the note. */
 function notThat(tokens: readonly Tok[], today: Day): Correction | null {
   const at = tokens.findIndex(({ text }) => text === "not");
+  if (at >= 0 && tokens.slice(0, at).every(isSkipped)) return notThisBut(tokens.slice(at + 1), today);
   const behind = tokens.findIndex((token, place) => place > at && !isSkipped(token));
   const then = tokens[behind];
   const nowAt = nowBefore(tokens, at, then);
@@ -244,7 +276,19 @@ function notThat(tokens: readonly Tok[], today: Day): Correction | null {
   const isCount = said.of.pieces === undefined && now.kind === "piece" && said.of.amount === undefined;
   if (isCount) said.to.pieces = [now.mention!];
   const of = isCount ? countOf(now, then) : oldValue(now, then, said, today);
-  return of && sure({ of: { ...said.of, ...of }, to: said.to });
+  const whole = of && { ...said.of, ...of };
+  // "paid 45 for the desk not 40": what was paid for a piece bought it.
+  if (whole?.kind === "spend" && whole.pieces && whole.what === undefined) whole.kind = "buy";
+  return whole && sure({ of: whole, to: said.to });
+}
+
+/** "not 35, 25", "not cash, card": the old one first. */
+function notThisBut(rest: readonly Tok[], today: Day): Correction | null {
+  const [then, now, ...others] = rest.filter((token) => !isSkipped(token) && token.text !== "but");
+  const said = side();
+  if (!then || !now || others.length > 0 || then.kind !== now.kind) return null;
+  const of = oldValue(now, then, said, today);
+  return of && sure({ of: Object.keys(of).length === 0 ? { back: 1 } : of, to: said.to });
 }
 
 /** Where the new value stands: right before "not", or the one amount of "paid 45 for the desk not 40". */
@@ -264,6 +308,10 @@ function countOf(now: Tok, then: Tok): Of | null {
 
 function oldValue(now: Tok, then: Tok, said: Side, today: Day): Of | null {
   const old = side();
+  if (now.roles.method !== undefined && then.roles.method !== undefined) {
+    said.to.method = now.roles.method;
+    return Object.keys(said.of).length === 0 ? { back: 1 } : {};
+  }
   if (now.kind === "duration" || now.kind === "miles") {
     const isAlike = then.kind === now.kind || then.kind === "amount";
     return isAlike && takeOf([now], said, today) && takeTo([now], said, today) ? {} : null;

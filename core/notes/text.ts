@@ -18,6 +18,8 @@ const BLANK = /(?:\s|\u200b|\u200c|\u200d|\ufe0f)+/uy;
 const DIGITS_MAX = 32;
 const DIGITS = /[-−]?[$€£]?[-−]?(?:\d|\.\d|[½¼¾])[\da-z.,:/×*+$€£%½¼¾"'@-]{0,31}/iuy;
 const COUNT_X = /x\d{1,3}(?![\p{L}\d.])/iuy;
+/** "b4" is "before". */
+const BEFORE = /b4(?![\p{L}\d])/iuy;
 const LETTERS = /\p{L}[\p{L}\p{M}'’‘]{0,47}/uy;
 const MARK = /->|=>|[→,.;:!?&+*×\-–—@#()~=/$|…%]/uy;
 
@@ -102,6 +104,7 @@ function wordAt(
     return isGlued(words, apart) ? { ...word, doubtful: true } : word;
   }
   const count = matchAt(COUNT_X, line, at);
+  if (matchAt(BEFORE, line, at)) return { kind: "letters", norm: "before", start: at, end: at + 2, apart };
   const text = count ?? matchAt(LETTERS, line, at);
   if (text)
     return {

@@ -245,7 +245,7 @@ function couldBeDay(norms: readonly string[], at: number): boolean {
     const code = word.charCodeAt(place);
     if (code === 47 || code === 45 || ORDINAL_LETTERS.includes(word[place]!)) return true;
   }
-  return AFTER_DAYS.has(norms[at + 1] ?? "");
+  return AFTER_DAYS.has(norms[at + 1] ?? "") || norms[at + 2] === "ago";
 }
 
 /** "one dresser", "one of the chairs"; "the last one" counts nothing. */

@@ -68,7 +68,18 @@ export const fix = defineVerb({
       {
         say: [
           ...["that was", "it was", "make that", "make it", "should be", "that should be"],
-          ...["it should be", "i meant", "meant"],
+          ...[
+            "it should be",
+            "i meant",
+            "meant",
+            "actually",
+            "no",
+            "oops",
+            "sorry",
+            "wrong day",
+            "wrong date",
+          ],
+          ...["date was", "the date was", "day was", "wait", "no wait", "it happened", "that happened"],
         ],
         with: ["day"],
         without: ["named", "number", "piece", "loan", "supply", "stream", "duration", "miles", "unknown"],

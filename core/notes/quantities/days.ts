@@ -2,11 +2,11 @@ import type { Day } from "../../calendar.ts";
 import { addDays, addMonths, daysBetween, isDay, lastDayOf, monthOf, weekdayOf } from "../../calendar.ts";
 import { MONTHS, ORDINALS, WEEKDAYS } from "../words/calendar.ts";
 
-/** A day as said, before it is known which way it counts. */
+/** A day as said, before it is known which way it counts; `weeks` more before the last such weekday. */
 export type DaySaid =
   | { form: "ago"; days: number }
   | { form: "monthsAgo"; months: number }
-  | { form: "weekday"; weekday: number; which?: "last" | "next" | "before last" }
+  | { form: "weekday"; weekday: number; which?: "last" | "next" | "before last"; weeks?: number }
   | { form: "dayOfMonth"; day: number }
   | { form: "monthDay"; month: number; day: number }
   | { form: "full"; day: Day }
@@ -100,6 +100,14 @@ function weekAgoAt(words: readonly string[]): Found | null {
   return { said: { form: "weekday", weekday, which: "before last" }, words: at + 1 };
 }
 
+/** "two saturdays ago" */
+function weekdaysAgoAt([first = "", second = "", third]: readonly string[]): Found | null {
+  const count = /^\d$/.test(first) ? Number(first) : AGO_COUNTS[first];
+  const weekday = WEEKDAYS[second];
+  if (third !== "ago" || !count || weekday === undefined) return null;
+  return { said: { form: "weekday", weekday, which: "last", weeks: count - 1 }, words: 3 };
+}
+
 function weekdayAt(words: readonly string[]): Found | null {
   const which = words[0] === "last" || words[0] === "next" ? words[0] : undefined;
   const at = which || words[0] === "this" || words[0] === "past" ? 1 : 0;
@@ -153,7 +161,8 @@ export function dayAt(words: readonly string[]): Found | null {
   }
   if (first === "last" && /^(?:night|nite|nght)$/.test(second))
     return { said: { form: "ago", days: 1 }, words: 2 };
-  const found = weekAgoAt(words) ?? agoAt(words) ?? weekdayAt(words) ?? monthAt(words);
+  const found =
+    weekAgoAt(words) ?? agoAt(words) ?? weekdaysAgoAt(words) ?? weekdayAt(words) ?? monthAt(words);
   if (found) return found;
   const skip = first === "the" ? 1 : 0;
   // An ordinal in words needs "the": "second dresser" is no date.
@@ -192,7 +201,7 @@ export function pastDay(said: DaySaid, today: Day): DayFound {
       if (said.which === "next") return { wrong: "future" };
       const back = (weekdayOf(today) - said.weekday + 7) % 7;
       const last = back === 0 && said.which ? 7 : back;
-      return { day: addDays(today, -(said.which === "before last" ? last + 7 : last)) };
+      return { day: addDays(today, -(last + 7 * (said.weeks ?? (said.which === "before last" ? 1 : 0)))) };
     }
     case "dayOfMonth":
       return { day: nearestDayOfMonth(said.day, today, -1) };

@@ -95,8 +95,14 @@ function numbered(tokens: readonly Tok[], fired: Fired): Tok {
 const NO_DAY = rolesOf<Head>({ plain: true, trait: true });
 const WIDE = turnedRoles<Head>({ vagueTime: true });
 
-const ofDay = (effect: DayEffect, tokens: readonly Tok[], fired: Fired): Tok =>
-  joined(tokens, fired, effect === "word" ? NO_DAY : WIDE);
+function ofDay(effect: DayEffect, tokens: readonly Tok[], fired: Fired): Tok {
+  if (effect !== "place") return joined(tokens, fired, effect === "word" ? NO_DAY : WIDE);
+  return joined(
+    tokens,
+    fired,
+    rolesOf<Head>({ place: textOf(tokens.slice(fired.from, fired.to)), plain: true }),
+  );
+}
 
 /** What each effect makes of its words; a "name" stays a word that nobody knows. */
 const OWNER_ROLES: Readonly<Record<OwnerEffect, Roles<Head>>> = {

@@ -7,7 +7,8 @@ import { tableOf } from "./table.ts";
  * follows; "told": so too, where both sides say enough; "denied": only where
  * the old is said beside the new; "to": what follows, up to its "to"; "rename": what follows
  * gets the name behind it. "either": a change, or a new note; "paid", "only": the new value and what it is of both follow,
- * with "only" it may be a new note. "none": it only looks like one.
+ * with "only" it may be a new note. "none": it only looks like one. "newest": what follows becomes of the newest
+ * note.
  */
 export type CorrectionEffect =
   | "remove"
@@ -20,7 +21,8 @@ export type CorrectionEffect =
   | "rename"
   | "paid"
   | "only"
-  | "none";
+  | "none"
+  | "newest";
 
 const ROWS: readonly Row<CorrectionEffect>[] = [
   ["[as is]", "none", "sold desk as is 140"],
@@ -45,6 +47,18 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "^ so|well|no|oh|wait? i|we? [actually|really paid|spent|gave] $ for|on",
     "paid",
     "i actually paid 65 for the hutch",
+  ],
+  ["^ [that|it|this|those was|is|were for|on] <art>? <piece> ;", "newest", "that was for the hutch"],
+  ["^ no|oops|sorry|wait|actually* [i? meant|ment for|on?] <art>? <piece> ;", "newest", "i meant the hutch"],
+  [
+    "^ [wrong piece|one|desk|dresser|item .|,|- it? was|is|should_be?] <art>? <piece> ;",
+    "newest",
+    "wrong piece, hutch",
+  ],
+  [
+    "^ [that|it was|is|should_be|should_have_been by|with|in?] cash|card|check|transfer|credit|debit ;",
+    "newest",
+    "it was cash",
   ],
   ["^ [actually] <supply> … was|were|is|cost $", "paid", "actually paint was 14"],
   ["^ <art>? <supply> [actually|really] $ ;", "change", "paint actually 14"],

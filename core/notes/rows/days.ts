@@ -1,14 +1,30 @@
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
-/** "word": what looks like a day is none. "wide": a time that is no one day, and is asked about. */
-export type DayEffect = "word" | "wide";
+/** "word": what looks like a day is none. "wide": a time that is no one day, and is asked about. "place": a
+ * market that is named for its day. */
+export type DayEffect = "word" | "wide" | "place";
 
 const ROWS: readonly Row<DayEffect>[] = [
   // Names that hold a day.
   ["[<sunsat> city|valley|beach|porch|lounger|set|screen]", "word", "bought dresser 40 from sun city"],
   [
-    "at|from the|a|this? [<day>] market|flea|flea_market|swap|swap_meet|bazaar|auction|trade_days",
+    "at|from|to* the|a|this* [first|second|third|last|1st|2nd? <day> market|flea|flea_market|swap|swap_meet|bazaar|auction|trade_days|trade_day] … <day>|today|yesterday|this_morning",
+    "place",
+    "bought desk 40 at the sunday market today",
+  ],
+  [
+    "<day>|today|yesterday|this_morning … [first|second|third|last|1st|2nd? <day> market|flea|flea_market|swap|swap_meet|bazaar|auction|trade_days|trade_day]",
+    "place",
+    "yesterday bought desk 40 at first monday trade days",
+  ],
+  [
+    "[first|second|third|last|1st|2nd? <day> trade_days|trade_day|market|swap_meet|bazaar]",
+    "wide",
+    "bought desk 40 first monday trade days",
+  ],
+  [
+    "at|from the|a|this? [first|second|third|last|1st|2nd? <day> market|flea|flea_market|swap|swap_meet|bazaar|auction|trade_days|trade_day]",
     "wide",
     "bought dresser 40 at the sunday market",
   ],

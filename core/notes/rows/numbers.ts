@@ -139,7 +139,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ],
   ["<~buy>|<~sell>|got|paid|<list> … [<span>|<time> later]", "passing", "sold couch 180 3 days later"],
   [
-    "[dry|dried|drying|cure|cured|curing|set|sit|sat|soak|soaked|wait|waited|let|lets it|dry|sit|cure|set|soak|time? for|about|is|of? <time>|<span>]",
+    "[dry|dried|drying|cure|cured|curing|set|sit|soak|soaked|wait|waited|let|lets it|dry|sit|cure|set|soak|time? for|about|is|of? <time>|<span>]",
     "passing",
     "sanded desk 2h let dry 24h",
   ],

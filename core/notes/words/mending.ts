@@ -29,6 +29,8 @@ export const FIELDS: Readonly<Record<string, "buyer" | "source">> = {
   source: "source",
   seller: "source",
 };
+/** "that was for the hutch": they open what becomes of the newest note. */
+export const SURELY_NEWEST: ReadonlySet<string> = new Set(["that", "it", "this", "those"]);
 /** Behind them stands what it was. */
 export const OLD: ReadonlySet<string> = new Set(["not", "instead", "rather"]);
 /** Between a piece and its new name. */
