@@ -310,6 +310,8 @@ function oldValue(now: Tok, then: Tok, said: Side, today: Day): Of | null {
   const old = side();
   if (now.roles.method !== undefined && then.roles.method !== undefined) {
     said.to.method = now.roles.method;
+    // "sold desk 140 cash not card" is a sale, and says how it was paid.
+    if (said.isTold && said.of.amount !== undefined) return null;
     return Object.keys(said.of).length === 0 ? { back: 1 } : {};
   }
   if (now.kind === "duration" || now.kind === "miles") {

@@ -149,7 +149,7 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
   ["<supply> [was|were $ got|paid|bought it|them? for? $]", "doubt", "paint was 20 got it for 12"],
   // Time that is no work of its own.
   ["[took <time> to sell|pick_up|move|load|deliver|list|photograph]", "doubt", "desk took 2h to sell"],
-  ["loan|payment|payments [is|are|will_be|should_be] $", "doubt", "loan payment is 110"],
+  ["payment|payments [is|are|will_be|should_be] $", "doubt", "loan payment is 110"],
   ["<time> [till|until|til|before|from_now|remaining|more_to_go]", "doubt", "2h till desk is dry"],
   [
     "took|spent|another? <time> to [sand|strip|paint|prime|stain|refinish|clean|fix|repair|glue|wax|buff|scrape|patch|polish|assemble|reupholster|seal] <art>? <piece>",
