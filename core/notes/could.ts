@@ -194,7 +194,7 @@ const eitherAmount: Offer = (held) => {
       [field]: cents,
     },
   }));
-  const numbered = made.kind === "buy" ? null : pieceNumbered(held.clause);
+  const numbered = made.kind === "buy" || !made.wantsPieces ? null : pieceNumbered(held.clause);
   return numbered
     ? [{ ...made, fields: { ...made.fields, pieces: [numbered.mention], [field]: numbered.cents } }, ...each]
     : each;
