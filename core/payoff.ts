@@ -1,90 +1,165 @@
 import { Decimal } from "decimal.js";
+import type { Books, Loan } from "./books/books.ts";
+import { accruedOn, allocatePayment, balanceOn, bringForward } from "./books/loan.ts";
+import type { Day } from "./calendar.ts";
+import { sameDayIn } from "./calendar.ts";
 import type { Cents } from "./money.ts";
-import { roundHalfUp } from "./money.ts";
-import type { PaymentOrder } from "./notes/reading.ts";
-import { splitByWeight } from "./split.ts";
 
-/** What a projection needs of a loan: cents, and the yearly percent as a plain decimal. */
-interface Debt {
-  principal: Cents;
-  /** Interest due already; it earns none itself. */
-  accrued: Cents;
-  rate: string;
+/** What a supposition may do each month and once, in cents. */
+export interface Supposed {
+  monthly: Cents;
+  /** Paid today, before the first month. */
+  now: Cents;
+  /** The day of each monthly payment, counted from 1; unsaid: today's day of each month to come. */
+  payday?(month: number): Day;
 }
 
-type Payoff =
-  /** The payment does not outrun the interest, or not in a hundred years: `interest` is the first month's, in cents. */
-  | { kind: "never"; interest: Cents }
-  /** `payments` monthly ones, the last trimmed to `last`; interest from now on and all that is paid, in cents. */
-  | { kind: "paid"; payments: number; last: Cents; interest: Cents; total: Cents };
+/** How it ends: the day of the last payment of each loan, or never. */
+export type Payoff =
+  | {
+      kind: "paid";
+      payments: number;
+      last: Day;
+      /** Of it all; and of what is paid, the last payment and the whole. */
+      interest: Cents;
+      lastAmount: Cents;
+      total: Cents;
+      loans: readonly { name: string; last: Day }[];
+    }
+  /** The payments do not outrun the interest, or not in a hundred years. */
+  | { kind: "never" };
 
-/** A projection longer than this many months says nothing useful: it counts as never. */
+/** A projection longer than this many months says nothing useful. */
 const MONTHS_MAX = 1_200;
 
+type Debts = Loan[];
+
+function copies(books: Books): Debts {
+  return [...books.loans.values()].map((loan) => ({ ...loan, stretches: [...loan.stretches] }));
+}
+
+function owed(loans: Debts, day: Day): Cents {
+  return loans.reduce((sum, loan) => sum + balanceOn(loan, day), 0);
+}
+
+/** One payment by the rules of the books; gives the interest in it. */
+function payOn(loans: Debts, amount: Cents, day: Day, order: Books["order"]): Cents {
+  let interest = 0;
+  for (const share of allocatePayment({ loans, amount, day, order })) {
+    const loan = loans.find(({ name }) => name === share.loan)!;
+    bringForward(loan, day);
+    loan.accrued -= share.interest;
+    loan.principal -= share.principal;
+    interest += share.interest;
+  }
+  return interest;
+}
+
 /**
- * Projects level monthly payments until nothing is owed: interest of a twelfth of the yearly rate, half up
- * each month, interest first, then principal in the loans' order. The loans themselves run on simple daily
- * interest, so the result is an estimate, good to some dollars.
+ * Level monthly payments from today's day of next month on, by the books' own rules: simple daily interest, rounded
+ * at each payment, interest first, then principal in the order of the loans. An estimate: who pays on other days
+ * pays other interest.
  */
-export function projectPayoff(debts: readonly Debt[], payment: Cents, order: PaymentOrder): Payoff {
-  const never: Payoff = { kind: "never", interest: sumOf(debts.map(monthsInterest)) };
-  let owed = debts.map((debt) => ({ ...debt }));
-  let interestTotal = 0;
-  let total = 0;
-  for (let month = 1; month <= MONTHS_MAX; month++) {
-    const interest = owed.map(monthsInterest);
-    const added = sumOf(interest);
-    if (payment <= added) return never;
-    interestTotal += added;
-    const due = owed.map((debt, index) => ({ ...debt, accrued: debt.accrued + interest[index]! }));
-    const balance = due.reduce((sum, debt) => sum + debt.principal + debt.accrued, 0);
-    if (balance <= payment) {
-      return {
-        kind: "paid",
-        payments: month,
-        last: balance,
-        interest: interestTotal,
-        total: total + balance,
-      };
+export function project(
+  books: Books,
+  { monthly, now, payday = (month) => sameDayIn(today, month) }: Supposed,
+  today: Day,
+  only?: string,
+): Payoff {
+  const loans = copies(books).filter(({ name }) => only === undefined || name === only);
+  let total = Math.min(now, owed(loans, today));
+  let lastAmount = total;
+  let interest = total > 0 ? payOn(loans, total, today, books.order) : 0;
+  const ends = new Map<string, Day>();
+  const note = (day: Day): void => {
+    for (const loan of loans)
+      if (balanceOn(loan, day) === 0 && !ends.has(loan.name)) ends.set(loan.name, day);
+  };
+  note(today);
+  const done = (last: Day, payments: number): Payoff => ({
+    kind: "paid",
+    payments,
+    last,
+    interest,
+    lastAmount,
+    total,
+    loans: [...ends].map(([name, end]) => ({ name, last: end })),
+  });
+  if (owed(loans, today) === 0) return done(today, 0);
+  let before = Number.POSITIVE_INFINITY;
+  for (let month = 1; month <= MONTHS_MAX; month += 1) {
+    const day = payday(month);
+    const left = owed(loans, day);
+    if (left >= before && month > 12) return { kind: "never" };
+    if (month % 12 === 1) before = left;
+    lastAmount = Math.min(monthly, left);
+    total += lastAmount;
+    interest += payOn(loans, lastAmount, day, books.order);
+    note(day);
+    if (owed(loans, day) === 0) return done(day, month);
+  }
+  return { kind: "never" };
+}
+
+/** The least whole cents a month with which nothing is owed after the payment on or before a day; null: too soon. */
+export function neededBy(books: Books, by: Day, today: Day, only?: string): Cents | null {
+  if (sameDayIn(today, 1) > by) return null;
+  const inTime = (monthly: Cents): boolean => {
+    const payoff = project(books, { monthly, now: 0 }, today, only);
+    return payoff.kind === "paid" && payoff.last <= by;
+  };
+  let low = 0;
+  let high =
+    owed(
+      copies(books).filter(({ name }) => only === undefined || name === only),
+      by,
+    ) + 1;
+  if (!inTime(high)) return null;
+  while (low + 1 < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (inTime(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
+}
+
+/** Which loan to serve first: the highest rate, and what that saves against the lowest first, in cents of interest. */
+export function firstLoan(
+  books: Books,
+  monthly: Cents,
+  today: Day,
+): { name: string; saves: Cents | null } | null {
+  const open = copies(books).filter((loan) => loan.principal + accruedOn(loan, today) > 0);
+  const byRate = [...open].sort((a, b) => new Decimal(b.rate).comparedTo(a.rate));
+  const [first] = byRate;
+  if (!first) return null;
+  if (open.length === 1) return { name: first.name, saves: null };
+  const best = servedInOrder(byRate, monthly, today);
+  const worst = servedInOrder([...byRate].reverse(), monthly, today);
+  return { name: first.name, saves: best === null || worst === null ? null : worst - best };
+}
+
+/** All interest until nothing is owed where the loans are served in full one after another; null: never. */
+function servedInOrder(loans: readonly Loan[], monthly: Cents, today: Day): Cents | null {
+  const debts = loans.map((loan) => ({ ...loan, stretches: [...loan.stretches] }));
+  let interest = 0;
+  for (let month = 1; month <= MONTHS_MAX; month += 1) {
+    const day = sameDayIn(today, month);
+    let left = monthly;
+    for (const loan of debts) {
+      const due = accruedOn(loan, day);
+      bringForward(loan, day);
+      const paid = Math.min(left, due);
+      loan.accrued = due - paid;
+      interest += paid;
+      left -= paid;
     }
-    total += payment;
-    owed = afterPayment(due, payment, order);
+    for (const loan of debts) {
+      const paid = Math.min(left, loan.principal);
+      loan.principal -= paid;
+      left -= paid;
+    }
+    if (debts.every((loan) => loan.principal + loan.accrued === 0)) return interest;
   }
-  return never;
-}
-
-function sumOf(amounts: readonly Cents[]): Cents {
-  return amounts.reduce((a, b) => a + b, 0);
-}
-
-function monthsInterest(debt: Debt): Cents {
-  return roundHalfUp(new Decimal(debt.rate).times(debt.principal).div(1_200));
-}
-
-/** Interest of all loans first, by highest rate where it does not reach, then principal in the order. */
-function afterPayment(debts: readonly Debt[], payment: Cents, order: PaymentOrder): Debt[] {
-  const paid = debts.map((debt) => ({ ...debt }));
-  const byRate = [...paid].sort((a, b) => new Decimal(b.rate).cmp(a.rate));
-  let left = payment;
-  for (const debt of byRate) {
-    const share = Math.min(debt.accrued, left);
-    debt.accrued -= share;
-    left -= share;
-  }
-  if (order === "prorata") {
-    const shares = splitByWeight(
-      left,
-      paid.map((debt) => debt.principal),
-    );
-    paid.forEach((debt, index) => {
-      debt.principal -= shares[index]!;
-    });
-    return paid;
-  }
-  for (const debt of byRate) {
-    const share = Math.min(debt.principal, left);
-    debt.principal -= share;
-    left -= share;
-  }
-  return paid;
+  return null;
 }

@@ -7,7 +7,7 @@ import type { Day } from "../calendar.ts";
 import { addMonths, daysInYear, monthOf, showMonth } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import { roundHalfUp, show } from "../money.ts";
-import { projectPayoff } from "../payoff.ts";
+import { project } from "../payoff.ts";
 import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
 import { readyWords } from "./lines.ts";
@@ -134,20 +134,17 @@ function payoffLines(books: Books, loans: readonly Readonly<Loan>[], today: Day)
   if (owedOn(books, today) === 0) return ["All paid off"];
   const pace = paceOf(books, today);
   if (pace === null) return ["No pace yet: nothing paid in the last 3 full months"];
-  const debts = loans.map((each) => ({
-    principal: each.principal,
-    accrued: accruedOn(each, today),
-    rate: each.rate,
-  }));
-  const due = debts.reduce((sum, debt) => sum + debt.accrued, 0);
-  const payoff = projectPayoff(debts, pace.cents, books.order);
+  const payoff = project(books, { monthly: pace.cents, now: 0 }, today);
   const pacing = `At ${show(pace.cents)} a month (${pace.of}):`;
-  if (payoff.kind === "never")
-    return [pacing, `  not paid off in 100 years: interest is ${show(payoff.interest)} a month`];
+  if (payoff.kind === "never") {
+    const aDay = loans.reduce((sum, each) => sum.plus(interestADay(each, today)), new Decimal(0));
+    const aMonth = show(roundHalfUp(aDay.times(365).div(12)));
+    return [pacing, `  not paid off in 100 years: interest is ${aMonth} a month`];
+  }
   return [
     pacing,
-    `  paid off about ${showMonth(addMonths(monthOf(today), payoff.payments))}`,
-    `  interest until then about ${show(payoff.interest + due)} (estimate)`,
+    `  paid off about ${showMonth(monthOf(payoff.last))}`,
+    `  interest until then about ${show(payoff.interest)} (estimate)`,
   ];
 }
 

@@ -5,10 +5,10 @@ import { loanWords } from "../books/problem.ts";
 import type { Day } from "../calendar.ts";
 import { monthOf, showMonth } from "../calendar.ts";
 import { amountText, type Cents, show } from "../money.ts";
+import { firstLoan, neededBy, type Payoff, project } from "../payoff.ts";
 import type { Answered } from "./answered.ts";
 import type { Desk } from "./desk.ts";
 import type { LoanQuestion } from "./read-suppose.ts";
-import { firstLoan, neededBy, type Payoff, project } from "./suppose.ts";
 
 /** Answers what a question supposes about loans. Everything here is an estimate, and says so. */
 export function answerSuppose(desk: Desk, question: LoanQuestion): Answered {

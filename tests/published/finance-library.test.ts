@@ -1,6 +1,6 @@
 import { nper, pmt } from "financial";
 import { expect } from "vitest";
-import { projectPayoff } from "../../core/payoff.ts";
+import { projected } from "./projected.ts";
 import { publishedTable, rowIds } from "./table.ts";
 
 const LIBRARY = "npm financial 0.2 (a port of NumPy Financial)";
@@ -12,7 +12,7 @@ function expectNear(actual: number, expected: number): void {
 
 /** Our count of payments must be the library's, rounded up. */
 function expectSameCount(principal: number, rate: number, payment: number): void {
-  const payoff = projectPayoff([{ principal, accrued: 0, rate: String(rate) }], payment, "highest");
+  const payoff = projected([{ principal, rate: String(rate) }], payment);
   expect(payoff).toMatchObject({ kind: "paid", payments: Math.ceil(nper(rate / 1200, -payment, principal)) });
 }
 
@@ -27,7 +27,7 @@ publishedTable(
     row("F-03", "NumPy Financial reference, example; npm financial 0.2", () => {
       expectNear(pmt(0.075 / 12, 180, 200_000), -1_854.0247200054619);
       // A payment a cent above the library's level one ends within its count of months.
-      const payoff = projectPayoff([{ principal: 20_000_000, accrued: 0, rate: "7.5" }], 185_403, "highest");
+      const payoff = projected([{ principal: 20_000_000, rate: "7.5" }], 185_403);
       expect(payoff).toMatchObject({ kind: "paid", payments: 180 });
     });
     row("F-04", LIBRARY, () => {
@@ -50,10 +50,9 @@ publishedTable(
     for (const [id, rate, months, principal, payment] of levels) {
       row(id, LIBRARY, () => {
         expectNear(pmt(rate / 1200, months, principal), -payment);
-        const payoff = projectPayoff(
-          [{ principal: principal * 100, accrued: 0, rate: String(rate) }],
+        const payoff = projected(
+          [{ principal: principal * 100, rate: String(rate) }],
           Math.ceil(payment * 100),
-          "highest",
         );
         expect(payoff).toMatchObject({ kind: "paid", payments: months });
         // Rounding by the month moves the sum by less than a cent for each payment.
@@ -68,7 +67,7 @@ publishedTable(
     });
     row("F-11", LIBRARY, () => {
       expect((nper(0.07 / 12, -150, 8_000) * 150).toFixed(2)).toBe("9611.00");
-      const payoff = projectPayoff([{ principal: 800_000, accrued: 0, rate: "7" }], 15_000, "highest");
+      const payoff = projected([{ principal: 800_000, rate: "7" }], 15_000);
       expect(payoff).toMatchObject({ total: 961_106 });
     });
   },

@@ -2,8 +2,8 @@ import { nper, pmt } from "financial";
 import { expect } from "vitest";
 import { accruedOn } from "../../core/books/loan.ts";
 import { addDays } from "../../core/calendar.ts";
-import { projectPayoff } from "../../core/payoff.ts";
 import { Ledger } from "../books/ledger.ts";
+import { projected } from "./projected.ts";
 import { publishedTable, rowIds } from "./table.ts";
 
 const COMPUTED = "computed";
@@ -16,7 +16,7 @@ interface Level {
 
 /** A schedule of level payments of one loan that does end. */
 function schedule({ principal, rate, payment }: Level) {
-  const payoff = projectPayoff([{ principal, accrued: 0, rate }], payment, "highest");
+  const payoff = projected([{ principal, rate }], payment);
   if (payoff.kind === "never") throw new Error("never paid off");
   return payoff;
 }
@@ -161,10 +161,7 @@ publishedTable(
       });
     });
     row("A-17", COMPUTED, () => {
-      expect(projectPayoff([{ principal: 1_000_000, accrued: 0, rate: "6" }], 5_000, "highest")).toEqual({
-        kind: "never",
-        interest: 5_000,
-      });
+      expect(projected([{ principal: 1_000_000, rate: "6" }], 5_000)).toEqual({ kind: "never" });
     });
   },
 );

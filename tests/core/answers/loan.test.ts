@@ -31,11 +31,12 @@ describe("loan", () => {
       ledger.add("pay", day, { amount: 30_000, data: {} });
     }
     ledger.add("terms", "2026-04-01", { data: { rate: "5.5", loan: "loan" } });
-    // 12,000.00 at 5.5 % and 300.00 a month: 45 payments, interest 1,286.63 (check A-13 of tests/published).
+    // 12,000.00 at 5.5 % and 300.00 a month: 45 payments; by twelfths of a year 1,286.63 of interest (check A-13 of
+    // tests/published), by the days of each month 1,288.69.
     expect(linesOf(ledger.books(), "2026-04-01", "loan").slice(-3)).toEqual([
       "At 300.00 a month (last 3 full months):",
       "  paid off about January 2030",
-      "  interest until then about 1,286.63 (estimate)",
+      "  interest until then about 1,288.69 (estimate)",
     ]);
   });
 

@@ -1,7 +1,9 @@
 import { nper } from "financial";
 import { expect, test } from "vitest";
-import { neededBy, project } from "../../../core/questions/suppose.ts";
+import { neededBy, project } from "../../../core/payoff.ts";
+import { answer } from "../../../core/questions/ask.ts";
 import { Ledger } from "../../books/ledger.ts";
+import { linesOf } from "../answers/asking.ts";
 
 function loanOf(balance: number, rate: string) {
   const ledger = new Ledger();
@@ -37,4 +39,30 @@ test("what is needed by a day is enough, and a cent less is not", () => {
 
 test("a payment that does not outrun the interest never ends", () => {
   expect(project(loanOf(1_425_000, "5.5"), { monthly: 6_000, now: 0 }, "2026-01-01").kind).toBe("never");
+});
+
+test("the loan's own view and a supposition at the same pace tell the same month and interest", () => {
+  for (let run = 0; run < 40; run += 1) {
+    const ledger = new Ledger();
+    const names = run % 3 === 0 ? ["grad", "car"] : ["loan"];
+    for (const [index, loan] of names.entries()) {
+      const amount = 90_000 + 37_123 * run + 50_000 * index;
+      ledger.add("loan", "2026-01-05", { amount, data: { loan, rate: `${3 + (run % 7)}.${index + 1}` } });
+    }
+    for (const day of ["2026-02-11", "2026-03-08", "2026-04-20"])
+      ledger.add("pay", day, { amount: 9_000 + 511 * run, data: {} });
+    const books = ledger.books();
+    const today = `2026-05-${String((run % 28) + 1).padStart(2, "0")}`;
+    const view = linesOf(books, today, "loan").join("\n");
+    const supposed = answer("when is it all gone at this pace", {
+      books,
+      today,
+      currency: "USD",
+      people: [],
+      me: null,
+      mileageRates: {},
+    }).text;
+    expect(view).toContain(`paid off about ${/gone about (\w+ \d{4})/.exec(supposed)![1]}\n`);
+    expect(view).toContain(`about ${/interest about ([\d.,]+) /.exec(supposed)![1]} (estimate)`);
+  }
 });
