@@ -1,3 +1,4 @@
+import { titled } from "../../core/answers/wording.ts";
 import type { Fact } from "../../core/books/facts.ts";
 import type { Effect } from "../../core/decide/decision.ts";
 import { asNew } from "../../core/mending/changed.ts";
@@ -51,7 +52,7 @@ export function amendFacts(
   const gone = said.filter((_, index) => !facts.some(({ replaces }) => replaces === voids[index]));
   const isChange = gone.length === 0;
   keepOutcome(turn, isChange ? result.facts : [], { text: reading.text }, isChange ? said : []);
-  if (!isChange) turn.spoken.push(["Taken out:", ...gone].join(gone.length === 1 ? " " : "\n"));
+  if (!isChange) turn.spoken.push(titled("Taken out", gone));
 }
 
 /** Takes back one correction: what it changed or took out stands again as it was. */
@@ -85,8 +86,8 @@ export function takeBackMend(turn: Turn, mend: number): void {
   turn.changed = true;
   const again = result.facts.map((fact) => saidOf(turn, fact));
   tellOwner(turn, `took back a correction: ${[...again, ...said].join("; ")}`);
-  if (said.length > 0) turn.spoken.push(["Taken back:", ...said].join(said.length === 1 ? " " : "\n"));
-  if (again.length > 0) turn.spoken.push(["Stands again:", ...again].join(again.length === 1 ? " " : "\n"));
+  if (said.length > 0) turn.spoken.push(titled("Taken back", said));
+  if (again.length > 0) turn.spoken.push(titled("Stands again", again));
 }
 
 /** Something other than this correction's own fact stands in the place by now. */

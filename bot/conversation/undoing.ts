@@ -1,3 +1,4 @@
+import { titled } from "../../core/answers/wording.ts";
 import type { Fact } from "../../core/books/facts.ts";
 import { type Effect, NEVER_MIND, newMatter } from "../../core/decide/decision.ts";
 import { MENDED } from "../../db/notes.ts";
@@ -58,7 +59,7 @@ export function takeBack(turn: Turn, root: number, own: boolean): void {
     }
     turn.changed = true;
     tellOwner(turn, `took back ${before.join("; ")}`);
-    turn.spoken.push(["Taken back:", ...before].join(before.length === 1 ? " " : "\n"));
+    turn.spoken.push(titled("Taken back", before));
   }
   const dropped = closeQuestionsOf(turn, root).map(({ matter }) => matter.reading);
   if (dropped.length > 0) {

@@ -16,6 +16,11 @@ export function counted(count: number, noun: string): string {
   return `${count} ${noun}${count === 1 ? "" : "s"}`;
 }
 
+/** A title with what it is about: one on its line, several below it. */
+export function titled(title: string, lines: readonly string[]): string {
+  return [`${title}:`, ...lines].join(lines.length === 1 ? " " : "\n");
+}
+
 /** The middle of whole amounts; of an even count the mean of the two in the middle, half up. */
 export function medianOf(amounts: readonly Cents[]): Cents {
   const sorted = [...amounts].sort((a, b) => a - b);

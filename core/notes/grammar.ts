@@ -1,4 +1,3 @@
-import type { Day, Month } from "../calendar.ts";
 import type { Clause } from "./clause.ts";
 import type { Kind, Missing, ReadingFields } from "./reading.ts";
 import type { Sign } from "./sign-bits.ts";
@@ -138,11 +137,4 @@ export interface QuestionGrammar {
   phrases: readonly string[];
   /** Asked only where the words are the whole clause, fillers aside. */
   whole?: readonly string[];
-}
-
-/** What a question names beside its words. */
-export interface QuestionTime {
-  month?: Month;
-  year?: string;
-  today: Day;
 }

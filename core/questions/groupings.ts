@@ -22,13 +22,28 @@ function quarterOf(day: Day): string {
   return `${day.slice(0, 4)}-Q${Math.ceil(Number(day.slice(5, 7)) / 3)}`;
 }
 
+/** Stretches of time, by any day in them. Their rows stand in their order; those in between show nothing as zero. */
+export const TIMES = {
+  day: (day: Day) => day,
+  week: weekOf,
+  month: monthOf,
+  quarter: quarterOf,
+  year: (day: Day) => day.slice(0, 4),
+} as const;
+export type Time = keyof typeof TIMES;
+
+const timed =
+  (time: Time): LabelOf =>
+  ({ day }) =>
+    TIMES[time](day);
+
 /** One entry for each way to part an answer into rows. */
 export const groupings: Readonly<Record<Grouping, LabelOf>> = {
-  day: ({ day }) => day,
-  week: ({ day }) => weekOf(day),
-  month: ({ day }) => monthOf(day),
-  quarter: ({ day }) => quarterOf(day),
-  year: ({ day }) => day.slice(0, 4),
+  day: timed("day"),
+  week: timed("week"),
+  month: timed("month"),
+  quarter: timed("quarter"),
+  year: timed("year"),
   kind: ({ piece }) => (piece ? kindOf(piece.name) : null),
   source: ({ piece }) => piece?.source ?? null,
   person: ({ fact }, desk) => personOf(desk, fact),
@@ -42,17 +57,13 @@ export const groupings: Readonly<Record<Grouping, LabelOf>> = {
   piece: ({ piece }) => (piece ? String(piece.number) : null),
 };
 
-/** Rows of these are stretches of time, in their order; those in between show nothing as zero. */
-const TIMES: ReadonlySet<Grouping> = new Set(["day", "week", "month", "quarter", "year"]);
-
-export function isTime(grouping: Grouping): boolean {
-  return TIMES.has(grouping);
+export function isTime(grouping: Grouping): grouping is Time {
+  return Object.hasOwn(TIMES, grouping);
 }
 
 /** Every label from the first to the last day, for months, quarters, weeks and years; days only where something was. */
-export function labelsBetween(grouping: Grouping, from: Day, to: Day): string[] {
-  const label = groupings[grouping];
-  const at = (day: Day): string => label({ day, piece: null, fact: null, units: 0 }, {} as Desk, "net")!;
+export function labelsBetween(grouping: Time, from: Day, to: Day): string[] {
+  const at = TIMES[grouping];
   const labels: string[] = [];
   if (grouping === "day" || from > to) return labels;
   if (grouping === "week") {

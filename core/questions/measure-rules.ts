@@ -42,7 +42,6 @@ interface Rule {
   measure: MeasureName;
   when(f: Features): boolean;
   takes: readonly Cue[];
-  counted?: Counted;
 }
 
 const MUCH: readonly Cue[] = ["money", "total", "average", "median", "have", "which", "list"];

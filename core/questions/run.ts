@@ -191,8 +191,8 @@ function rowsOf(desk: Desk, query: Query, subjects: readonly Subject[], by: Grou
     if (part) part.push(subject);
     else parts.set(name, [subject]);
   }
-  const span = isTime(by) && !measure.mean ? spanOf(query.period, desk) : null;
-  for (const name of span ? labelsBetween(by, span.from, span.to) : [])
+  const span = measure.mean ? null : spanOf(query.period, desk);
+  for (const name of span && isTime(by) ? labelsBetween(by, span.from, span.to) : [])
     if (!parts.has(name)) parts.set(name, []);
   if (by === "piece") parts.delete(UNKNOWN);
   return [...parts].map(([name, part]) => figureOf(desk, query, by, name, part));

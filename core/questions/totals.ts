@@ -1,7 +1,7 @@
 import type { Day } from "../calendar.ts";
 import { addDays } from "../calendar.ts";
 import type { Desk } from "./desk.ts";
-import { groupings, isTime, labelsBetween, spanOf } from "./groupings.ts";
+import { isTime, labelsBetween, spanOf, TIMES, type Time } from "./groupings.ts";
 import { type Journal, placesIn } from "./ledger-index.ts";
 import type { Figure, MeasureName, Query } from "./query.ts";
 import type { Result } from "./result.ts";
@@ -33,7 +33,7 @@ export function quickTotal(desk: Desk, query: Query): Result | null {
   const result = { value: whole.sum, over: whole.over, pieces: 0 };
   if (query.by === null) return { ...result, rows: null };
   const span = spanOf(query.period, desk);
-  return { ...result, rows: span ? rowsOf(desk, query, journals, span) : [] };
+  return { ...result, rows: span ? rowsOf(desk, query.by, journals, span) : [] };
 }
 
 function sumOf(
@@ -54,15 +54,9 @@ function sumOf(
 }
 
 /** A row for each month (week, year …) of the span, empty ones too. */
-function rowsOf(
-  desk: Desk,
-  { by }: Query,
-  journals: readonly Journal[],
-  span: { from: Day; to: Day },
-): Figure[] {
-  const labels = labelsBetween(by!, span.from, span.to);
-  const label = groupings[by!];
-  const labelOf = (day: Day): string => label({ day, piece: null, fact: null, units: 0 }, desk, "net")!;
+function rowsOf(desk: Desk, by: Time, journals: readonly Journal[], span: { from: Day; to: Day }): Figure[] {
+  const labels = labelsBetween(by, span.from, span.to);
+  const labelOf = TIMES[by];
   let from = span.from;
   return labels.map((name) => {
     const to = lastOf(name, from, span.to, labelOf);

@@ -97,20 +97,6 @@ export const PLACES: readonly string[] = [
   "barn",
 ];
 
-/** Places where what lies there costs nothing, when it was found. */
-export const FREE_PLACES: ReadonlySet<string> = new Set([
-  "curb",
-  "curbside",
-  "roadside",
-  "side of the road",
-  "side of road",
-  "alley",
-  "dumpster",
-  "trash",
-  "dump",
-  "free pile",
-]);
-
 /** Where a shop's own pieces stand: what leaves from there names no buyer and no seller. */
 export const OWN_SPOTS: ReadonlySet<string> = new Set(
   (
