@@ -18,6 +18,10 @@ function slipsAllowed(length: number): number {
   return length >= 6 ? WRONG : length === 5 ? LETTER : VOWEL;
 }
 
+/** A known word with two vowels that stand together left out: "bookcase" is typed "bkcase" as well. */
+const withoutVowelPairs = (word: string): string[] =>
+  [...word.matchAll(/(?<=.)[aeiou]{2}/g)].map(({ index }) => word.slice(0, index) + word.slice(index + 2));
+
 /** The word with each one letter left out, and the word itself. */
 function deletions(word: string): string[] {
   const all = [word];
@@ -25,12 +29,32 @@ function deletions(word: string): string[] {
   return all;
 }
 
-/** What a slip of the thumb weighs: swaps and lost vowels are commonest, a wrong letter rarest. */
+/** What a slip of the thumb weighs: swaps and lost vowels are commonest, a wrong letter from afar rarest. */
 const SWAP = 8;
 const VOWEL = 9;
 const LETTER = 10;
+const NEIGHBOUR = 11;
 const WRONG = 12;
-const isVowel = (letter: string): boolean => "aeiou".includes(letter);
+const isVowel = (letter: string | undefined): boolean => letter !== undefined && "aeiou".includes(letter);
+
+const KEYS = ["qwertyuiop", "asdfghjkl", "zxcvbnm"];
+
+/** Keys that touch on a phone's keyboard, as pairs of letters. */
+const TOUCHING: ReadonlySet<string> = new Set(
+  KEYS.flatMap((row, at) =>
+    [...row].flatMap((key, place) => {
+      const below = KEYS[at + 1] ?? "";
+      const others = [row[place + 1], below[place - 1], below[place]].filter((other) => other !== undefined);
+      return others.flatMap((other) => [key + other, other + key]);
+    }),
+  ),
+);
+
+/** What it weighs that a known letter was not typed: the second of two vowels goes with the first. */
+function lostWeight(known: string, at: number): number {
+  if (!isVowel(known[at])) return known[at] === known[at - 1] ? VOWEL : LETTER;
+  return at > 1 && isVowel(known[at - 1]) ? 0 : VOWEL;
+}
 
 /**
  * The weight of the slips between a typed and a known word: edit distance that counts a swap of neighbours as
@@ -39,14 +63,14 @@ const isVowel = (letter: string): boolean => "aeiou".includes(letter);
 export function slipsBetween(typed: string, known: string): number {
   let beforeLast: number[] = [];
   let last = [0];
-  for (let j = 1; j <= known.length; j += 1)
-    last.push(last[j - 1]! + (isVowel(known[j - 1]!) ? VOWEL : LETTER));
+  for (let j = 1; j <= known.length; j += 1) last.push(last[j - 1]! + lostWeight(known, j - 1));
   for (let i = 1; i <= typed.length; i += 1) {
     const row = [i * LETTER];
     for (let j = 1; j <= known.length; j += 1) {
       const same = typed[i - 1] === known[j - 1];
-      const lost = row[j - 1]! + (isVowel(known[j - 1]!) || known[j - 1] === known[j - 2] ? VOWEL : LETTER);
-      let cost = Math.min(last[j]! + LETTER, lost, last[j - 1]! + (same ? 0 : WRONG));
+      const wrong = TOUCHING.has(typed[i - 1]! + known[j - 1]!) ? NEIGHBOUR : WRONG;
+      const lost = row[j - 1]! + lostWeight(known, j - 1);
+      let cost = Math.min(last[j]! + LETTER, lost, last[j - 1]! + (same ? 0 : wrong));
       if (i > 1 && j > 1 && typed[i - 1] === known[j - 2] && typed[i - 2] === known[j - 1])
         cost = Math.min(cost, beforeLast[j - 2]! + SWAP);
       row.push(cost);
@@ -55,6 +79,22 @@ export function slipsBetween(typed: string, known: string): number {
     last = row;
   }
   return last[known.length]!;
+}
+
+/** A word's letters without the vowels behind the first letter: "dresser" is "drssr". */
+const skeletonOf = (word: string): string =>
+  word[0]! + [...word.slice(1)].filter((each) => !isVowel(each)).join("");
+
+const withoutDoubles = (word: string): string => word.replace(/(.)\1/g, "$1");
+
+const SKELETON_MIN = 4;
+/** One vowel may have stayed in a word of so many letters. */
+const ONE_VOWEL_LENGTH_MIN = 6;
+
+/** Whether a word is written without its vowels, nearly: "wshstnd", "reclnr". */
+function isShortened(word: string): boolean {
+  const vowels = [...word.slice(1)].filter(isVowel).length;
+  return vowels === 0 || (vowels === 1 && word.length >= ONE_VOWEL_LENGTH_MIN);
 }
 
 /** Whether a typed word is likely a known one mistyped; short words are hardly forgiven anything. */
@@ -73,12 +113,13 @@ export function makeSpeller(vocabulary: Iterable<string>, ordinary: ReadonlySet<
   const near = new Map<string, string[]>();
   for (const word of known) {
     if (word.length < LENGTH_MIN) continue;
-    for (const key of new Set(deletions(word))) {
+    for (const key of new Set([...deletions(word), ...withoutVowelPairs(word)])) {
       const list = near.get(key);
       if (list) list.push(word);
       else near.set(key, [word]);
     }
   }
+  const bySkeleton = skeletonsOf(known);
   const remembered = new Map<string, string | null>();
   const search = (word: string): string | null => {
     const limit = slipsAllowed(word.length);
@@ -106,7 +147,7 @@ export function makeSpeller(vocabulary: Iterable<string>, ordinary: ReadonlySet<
       if (word.length < LENGTH_MIN || word.length > LENGTH_MAX || settled.has(word)) return null;
       const before = remembered.get(word);
       if (before !== undefined) return before;
-      const found = search(word);
+      const found = search(word) ?? (isShortened(word) ? (bySkeleton.get(skeletonOf(word)) ?? null) : null);
       // A bounded memory: whatever is typed, it never grows past a few thousand words.
       if (remembered.size > 4000) remembered.clear();
       remembered.set(word, found);
@@ -120,4 +161,22 @@ function samePlain(a: string | null, b: string): string | null {
   if (a === null) return null;
   if (a.startsWith(b)) return b;
   return b.startsWith(a) ? a : null;
+}
+
+/** Known words by what is left of them without vowels, or without one more letter; null where that may be several. */
+function skeletonsOf(known: Iterable<string>): ReadonlyMap<string, string | null> {
+  const whole = new Map<string, string | null>();
+  const nearly = new Map<string, string | null>();
+  const add = (map: Map<string, string | null>, key: string, word: string) => {
+    const before = map.get(key);
+    if (key.length >= SKELETON_MIN && before !== word)
+      map.set(key, before === undefined ? word : samePlain(before, word));
+  };
+  for (const word of known) {
+    if (word.length < LENGTH_MIN) continue;
+    const skeleton = skeletonOf(word);
+    for (const key of new Set([skeleton, withoutDoubles(skeleton)])) add(whole, key, word);
+    for (const shorter of deletions(skeleton).slice(2)) add(nearly, shorter, word);
+  }
+  return new Map([...nearly, ...whole]);
 }
