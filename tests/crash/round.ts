@@ -1,9 +1,10 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import Database from "better-sqlite3";
 import { addDays, dayOfInstant } from "../../core/calendar.ts";
 import { examine } from "../../db/doctor.ts";
-import { openLedger, openReader } from "../../db/open.ts";
+import { ledgerPath, openLedger } from "../../db/open.ts";
 import { OWNER, type Standin, startStandin } from "../standin/standin.ts";
 import { type BotProcess, startBot } from "./bot-process.ts";
 import type { Random } from "./random.ts";
@@ -19,10 +20,11 @@ export const SCRIPT = [
   { text: "month", fact: null },
 ] as const;
 
-/** No call for this long: the bot has nothing left to do. The chat library waits three seconds after a failed poll. */
-const QUIET_MS = 3500;
-/** A look of the schedule that finds the network down leaves its work to one of the next, each 20 seconds later. */
-const SETTLED_MS = 90_000;
+/** Idle for so long without a call: the bot has nothing left to do, and its step does not come. */
+const IDLE_MS = 500;
+/** Only a bot that hangs needs it: no load of the machine may make a round fail. */
+const HANGING_MS = 600_000;
+const LOOK_MS = 25;
 
 export interface RoundPlan {
   /** Steps at which the process dies, one start after another; the start after the last one lives. */
@@ -37,10 +39,12 @@ export interface RoundPlan {
 export async function playRound(plan: RoundPlan): Promise<{ deaths: number; problems: string[] }> {
   const directory = mkdtempSync(join(tmpdir(), "tailgate-crash-"));
   const standin = await startStandin();
+  let ledger: Looking | undefined;
   let bot: BotProcess | undefined;
   let deaths = 0;
   try {
     const due = setUpStanding(directory);
+    ledger = look(directory, due);
     const messages: number[] = [];
     const sayNext = () => {
       const line = SCRIPT[messages.length];
@@ -51,7 +55,7 @@ export async function playRound(plan: RoundPlan): Promise<{ deaths: number; prob
     for (const { step, from } of plan.crashes) {
       sayNext();
       bot = startBot(standin, directory, { CRASH_STEP: String(step), CRASH_FROM: from });
-      await endOf(bot, standin, sayNext);
+      await endOf(bot, standin, { ledger, sayNext });
       if (bot.exit?.signal === "SIGKILL") deaths++;
       else await bot.kill();
       // A crash loses the confirmation of what was handled last, so it is delivered again.
@@ -59,17 +63,22 @@ export async function playRound(plan: RoundPlan): Promise<{ deaths: number; prob
     }
     bot = startBot(standin, directory);
     while (messages.length < SCRIPT.length) sayNext();
-    await settled(standin, directory, messages, due);
+    await settled(bot, standin, { ledger, messages });
     const { code } = await bot.stop();
     const atExit = code === 0 ? [] : [`exit code ${code}: ${bot.output}`];
     return {
       deaths,
-      problems: [...atExit, ...problemsOf(directory, standin, messages), ...standingProblems(directory, due)],
+      problems: [
+        ...atExit,
+        ...problemsOf(directory, ledger, standin, messages),
+        ...ledger.standingProblems(),
+      ],
     };
   } catch (error) {
     return { deaths, problems: [`${error instanceof Error ? error.message : error}\n${bot?.output ?? ""}`] };
   } finally {
     if (bot && !bot.exit) await bot.kill();
+    ledger?.close();
     await standin.close();
     rmSync(directory, { recursive: true, force: true });
   }
@@ -110,66 +119,94 @@ function setUpStanding(directory: string): string[] {
     .sort();
 }
 
-/** Every standing fact that a standing note recorded, as its kind and day. */
-function standingDays(directory: string): string[] {
-  const rows = readRows(
-    directory,
-    "select kind, day from facts where repeat is not null and id not in (select fact from voids)",
-  );
-  return rows.map(({ kind, day }) => `${String(kind)} ${String(day)}`).sort();
+/** A look into the ledger beside the bot, opened once for the round: to open it anew each time costs more than the bot. */
+interface Looking {
+  rows(query: string): Record<string, unknown>[];
+  /** All replies are out, and all that was due by itself is recorded. */
+  isDone(): boolean;
+  standingProblems(): string[];
+  close(): void;
 }
 
-function standingProblems(directory: string, due: readonly string[]): string[] {
-  const got = standingDays(directory);
-  return JSON.stringify(got) === JSON.stringify(due) ? [] : [`recorded by itself: ${got.join(", ")}`];
+function look(directory: string, due: readonly string[]): Looking {
+  const sqlite = new Database(ledgerPath(directory), { readonly: true });
+  const rows = (query: string) => sqlite.prepare(query).all() as Record<string, unknown>[];
+  /** Every standing fact that a standing note recorded, as its kind and day. */
+  const standingDays = () =>
+    rows("select kind, day from facts where repeat is not null and id not in (select fact from voids)")
+      .map(({ kind, day }) => `${String(kind)} ${String(day)}`)
+      .sort();
+  return {
+    rows,
+    isDone: () =>
+      rows("select id from outbox where sent is null and gave_up is null").length === 0 &&
+      standingDays().length >= due.length,
+    standingProblems() {
+      const got = standingDays();
+      return JSON.stringify(got) === JSON.stringify(due) ? [] : [`recorded by itself: ${got.join(", ")}`];
+    },
+    close: () => sqlite.close(),
+  };
 }
 
 /** Feeds messages until the process has died at its step, or has lived through all there was to do. */
-async function endOf(bot: BotProcess, standin: Standin, sayNext: () => void): Promise<void> {
-  const deadline = Date.now() + 30_000;
-  let calls = standin.calls.length;
-  let quietSince = Number.POSITIVE_INFINITY;
-  while (!bot.exit && Date.now() < deadline && Date.now() - quietSince < QUIET_MS) {
-    if (standin.calls.length !== calls) quietSince = Date.now();
+async function endOf(
+  bot: BotProcess,
+  standin: Standin,
+  { ledger, sayNext }: { ledger: Looking; sayNext: () => void },
+): Promise<void> {
+  const deadline = Date.now() + HANGING_MS;
+  const before = standin.calls.length;
+  let calls = before;
+  let idleSince = Date.now();
+  while (!bot.exit && Date.now() < deadline) {
+    const isPolling = standin.calls.length > before && standin.calls.at(-1)?.method === "getUpdates";
+    const isNew = standin.calls.length !== calls;
     calls = standin.calls.length;
-    const isPolling = standin.calls.at(-1)?.method === "getUpdates";
     if (isPolling && standin.waiting === 0) sayNext();
-    await new Promise((resolve) => setTimeout(resolve, 15));
+    if (isNew || !isPolling || !standin.isPolled || standin.waiting > 0 || !ledger.isDone())
+      idleSince = Date.now();
+    else if (Date.now() - idleSince >= IDLE_MS) return;
+    await pause(LOOK_MS);
   }
 }
 
 /** Until every message is confirmed, every reply sent, and nothing more comes. */
 async function settled(
+  bot: BotProcess,
   standin: Standin,
-  directory: string,
-  messages: readonly number[],
-  due: readonly string[],
+  { ledger, messages }: { ledger: Looking; messages: readonly number[] },
 ): Promise<void> {
-  const isDone = () => {
-    if (standin.waiting > 0) return undefined;
-    const rows = readRows(directory, "select note, sent, gave_up from outbox");
-    const notes = readRows(directory, "select id from notes where message not glob '*:*'");
-    if (standingDays(directory).length < due.length) return undefined;
-    const isSent = rows.every(({ sent, gave_up }) => sent !== null || gave_up !== null);
-    return (isSent && notes.length >= messages.length) || undefined;
-  };
-  await standin.waitFor(
-    isDone,
-    SETTLED_MS,
-    () =>
-      `quiet; ${standin.waiting} updates and ${JSON.stringify(readRows(directory, "select * from outbox where sent is null"))} wait`,
-  );
+  const deadline = Date.now() + HANGING_MS;
+  const isDone = () =>
+    standin.waiting === 0 &&
+    ledger.isDone() &&
+    ledger.rows("select id from notes where message not glob '*:*'").length >= messages.length;
+  while (!isDone()) {
+    if (bot.exit) throw new Error("it ended by itself");
+    if (Date.now() > deadline)
+      throw new Error(
+        `${standin.waiting} updates and ${JSON.stringify(ledger.rows("select * from outbox where sent is null"))} wait`,
+      );
+    await pause(LOOK_MS);
+  }
 }
 
-function problemsOf(directory: string, standin: Standin, messages: readonly number[]): string[] {
+function pause(milliseconds: number): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, milliseconds));
+}
+
+function problemsOf(
+  directory: string,
+  { rows }: Looking,
+  standin: Standin,
+  messages: readonly number[],
+): string[] {
   const problems = (examine(directory)?.findings ?? [{ check: "file", detail: "no ledger" }]).map(
     ({ check, detail }) => `${check}: ${detail}`,
   );
-  const notes = readRows(directory, "select id, message, state, text from notes order by id");
-  const facts = readRows(
-    directory,
-    "select kind, amount, note from facts where id not in (select fact from voids)",
-  );
+  const notes = rows("select id, message, state, text from notes order by id");
+  const facts = rows("select kind, amount, note from facts where id not in (select fact from voids)");
   messages.forEach((message, index) => {
     const line = SCRIPT[index]!;
     const own = notes.filter((note) => note["message"] === String(message));
@@ -182,23 +219,16 @@ function problemsOf(directory: string, standin: Standin, messages: readonly numb
       problems.push(`"${line.text}" made ${JSON.stringify(got)} (${String(note?.["state"])})`);
     }
     // By itself, or told in another row together with others.
-    const replies = readRows(
-      directory,
-      `select told.message from outbox own join outbox told
+    const replies = rows(`select told.message from outbox own join outbox told
          on told.id = own.id or own.gave_up = 'told in row ' || told.id
-         where own.note = ${Number(note?.["id"])} and told.sent is not null`,
-    );
+         where own.note = ${Number(note?.["id"])} and told.sent is not null`);
     const isAnswered = replies.some(({ message: id }) =>
       standin.sent().some((sent) => String(sent.message) === id),
     );
     if (!isAnswered) problems.push(`"${line.text}" was never answered`);
   });
-  const known = new Set(
-    readRows(directory, "select message from outbox").map(({ message }) => String(message)),
-  );
-  const texts = new Set(
-    readRows(directory, "select body from outbox").flatMap(({ body }) => textsIn(String(body))),
-  );
+  const known = new Set(rows("select message from outbox").map(({ message }) => String(message)));
+  const texts = new Set(rows("select body from outbox").flatMap(({ body }) => textsIn(String(body))));
   for (const { message, text, chat } of standin.sent()) {
     if (chat !== OWNER.id) problems.push(`said to ${chat}: ${text}`);
     // A message whose sending was not marked before the crash has no row of its own, but its words have.
@@ -211,16 +241,6 @@ function problemsOf(directory: string, standin: Standin, messages: readonly numb
 function textsIn(body: string): string[] {
   const { reply, joined } = JSON.parse(body) as { reply?: { text: string }; joined?: string };
   return [reply?.text, joined].flatMap((text) => text?.trimEnd() ?? []);
-}
-
-function readRows(directory: string, query: string): Record<string, unknown>[] {
-  const opened = openReader(directory);
-  if (opened.kind !== "open") return [];
-  try {
-    return opened.reader.connection.sqlite.prepare(query).all() as Record<string, unknown>[];
-  } finally {
-    opened.reader.close();
-  }
 }
 
 /** A plan drawn by chance: where the process dies, how often, and what the network does meanwhile. */

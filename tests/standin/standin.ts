@@ -184,6 +184,11 @@ export class Standin {
     return this.#updates.waiting;
   }
 
+  /** Whether a poll waits here for an update. */
+  get isPolled(): boolean {
+    return this.#poll !== undefined;
+  }
+
   // ── What the bot did ────────────────────────────────────────────────────────────────────────────────
 
   sent(): Sent[] {
