@@ -13,6 +13,12 @@ export function folded(line: string): string[] {
   return first === undefined || rest === undefined ? [line] : [first, ...folded(rest)];
 }
 
+/** The same for a line of a list: what is broken off stands under it, as far in. */
+export function foldedUnder(line: string): string[] {
+  const margin = /^ */.exec(line)?.[0] ?? "";
+  return folded(line).map((part, index) => (index === 0 ? part : `${margin}  ${part}`));
+}
+
 /** A dot or a comma goes, a bracket opens the second part, any other mark closes the first. */
 function partsAt(line: string): (joint: RegExpExecArray) => [first: string, rest: string] {
   return ({ 0: joint, index }) => {

@@ -6,6 +6,8 @@ import type { Reading } from "../../core/notes/reading.ts";
 import type { Recorded } from "../../db/ledger.ts";
 import type { Turn } from "./turn.ts";
 
+const BEFORE_MAX = 10;
+
 /** Notes what was recorded, in the verb's words, with what stood `before`. */
 export function keepOutcome(
   turn: Turn,
@@ -21,7 +23,16 @@ export function keepOutcome(
     const old = isOne && before.length > 0 && !isSame ? [`Before: ${before.join("; ")}`] : [];
     turn.recorded.push({ fact, text, lines: [first ?? fact.kind, ...old, ...more] });
   }
-  if (!isOne && before.length > 0) turn.spoken.push(["Before:", ...before].join("\n"));
+  if (!isOne && before.length > 0) turn.spoken.push(["Before:", ...shortened(turn, before)].join("\n"));
+}
+
+/** Of a long message only what is no more said of it, and of that no page. */
+function shortened({ recorded }: Turn, before: readonly string[]): readonly string[] {
+  if (before.length <= BEFORE_MAX) return before;
+  const now = new Set(recorded.map(({ lines }) => lines[0]));
+  const gone = before.filter((line) => !now.has(line));
+  const more = gone.length > BEFORE_MAX ? [`and ${gone.length - BEFORE_MAX} more`] : [];
+  return gone.length > 0 ? [...gone.slice(0, BEFORE_MAX), ...more] : ["the same"];
 }
 
 /** What the fact's verb says of it, on the books as they stand. */

@@ -3,6 +3,7 @@ import { costOf, pieceLabel, profitOf, statusOf } from "../books/piece.ts";
 import type { Day } from "../calendar.ts";
 import { showDay } from "../calendar.ts";
 import { show } from "../money.ts";
+import { foldedUnder } from "../phone.ts";
 import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
 import { unsoldPieces } from "./stock.ts";
@@ -59,7 +60,10 @@ function answerPieces({ books, today }: Asked): Answer {
       ...fitted(alike, LIST_LINES_MAX, unsoldLine, (left) => `  and ${left.length} more`),
     ];
   });
-  return reply([`${unsold.length} unsold`, ...byStatus, ...goneLines(books, today)]);
+  return reply([
+    `${unsold.length} unsold`,
+    ...[...byStatus, ...goneLines(books, today)].flatMap(foldedUnder),
+  ]);
 }
 
 function unsoldLine(piece: Readonly<Piece>): string {

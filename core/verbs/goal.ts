@@ -30,6 +30,8 @@ export const goal = defineVerb({
   kind: "goal",
   example: "goal 100 pieces this year",
   page: "slips",
+  listed: ({ data: { pieces, per } }) =>
+    pieces === undefined ? `goal for a ${per}` : `goal: ${pieces} pieces a ${per}`,
   books: rules,
   reads: {
     says: [

@@ -24,6 +24,7 @@ export const taxrate = defineVerb({
   kind: "taxrate",
   example: "set aside 20% for tax",
   page: "slips",
+  listed: ({ data: { percent } }) => `${percent}% set aside for tax`,
   books: rules,
   reads: {
     says: [

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { checkLoan } from "../books/check.ts";
 import { changeTerms } from "../books/loan.ts";
+import { loanWords } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { daysInYearShape, decimalShape, wordsShape } from "../books/shapes.ts";
 import { dayWords } from "../decide/echo.ts";
@@ -42,6 +43,8 @@ export const terms = defineVerb({
   kind: "terms",
   example: "loan rate 6.8%",
   page: "costs",
+  listed: ({ data: { loan, rate } }) =>
+    rate === undefined ? "how the loan counts" : `${loanWords(loan ?? "loan")} at ${rate}%`,
   books: rules,
   reads: {
     says: [

@@ -2,7 +2,7 @@
 export const SMALL_TALK: ReadonlySet<string> = new Set(
   [
     "lol lmao rofl ha haha hahaha hehe heh ok okay k kk cool nice great good awesome sweet perfect yay woohoo hooray",
-    "wow whoa omg aww hmm hm neat super amazing best word bet aight alright gotcha noted roger understood congrats",
+    "wow whoa omg aww hmm hm neat super amazing word bet aight alright gotcha noted roger understood congrats",
     "welcome np nite gn bye goodbye later ugh phew yikes oops whoops fine sure yes yeah yep yup well right",
   ]
     .join(" ")

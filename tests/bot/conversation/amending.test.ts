@@ -400,3 +400,16 @@ describe("an edited message", () => {
     expect(chat.say("bought lamp 3").text).not.toContain("still waiting");
   });
 });
+
+test("of an edited block of many notes only what is no more said of it is told as it was", () => {
+  const notes = Array.from({ length: 14 }, (_, index) => `bought lamp ${index + 1}`);
+  chat.say(notes.join("\n"), { message: "block" });
+  notes[3] = "bought lamp 44";
+  const { text } = chat.say(notes.join("\n"), { message: "block", edited: true });
+  expect(text.split("\n").filter((line) => line.includes("Bought #4"))).toEqual([
+    "Bought #4 lamp, 44.00",
+    "Bought #4 lamp, 4.00",
+  ]);
+  expect(text).toContain("Before:\nBought #4 lamp, 4.00");
+  expect(text.split("Before:")[1]).not.toContain("#5");
+});
