@@ -33,14 +33,14 @@ export interface Aside {
  * Long work on the ledger of a data directory, each in a process of its own that gives way to the bot: notes are
  * heard and answered meanwhile.
  */
-export function createAside(directory: string): Aside {
+export function createAside(directory: string, program = ownProgram()): Aside {
   return {
     async copy(today) {
-      const { answer } = await run(directory, { what: "copy", today }).catch(failed);
+      const { answer } = await run(program, directory, { what: "copy", today }).catch(failed);
       return answer.kind === "file" ? { kind: "failed", why: "the copy gave no word of itself" } : answer;
     },
     async make(make) {
-      const { answer, bytes } = await run(directory, { what: "make", make });
+      const { answer, bytes } = await run(program, directory, { what: "make", make });
       if (answer.kind !== "file")
         throw new Error(answer.kind === "failed" ? answer.why : "no file came of it");
       return { name: answer.name, bytes };
@@ -53,15 +53,19 @@ function failed(error: unknown): { answer: Answer } {
 }
 
 /** Where the program lies: beside this one where both are compiled, else among the sources. */
-function program(): string[] {
+function ownProgram(): string[] {
   const own = fileURLToPath(import.meta.url);
   if (own.endsWith(".ts")) return ["--import", "tsx", join(dirname(own), "commands", "aside.ts")];
   return [join(dirname(own), "aside.js")];
 }
 
-async function run(directory: string, task: Task): Promise<{ answer: Answer; bytes: Buffer }> {
+async function run(
+  program: string[],
+  directory: string,
+  task: Task,
+): Promise<{ answer: Answer; bytes: Buffer }> {
   const { BOT_TOKEN: _, ...env } = process.env;
-  const child = spawn(process.execPath, [...program(), directory, JSON.stringify(task)], {
+  const child = spawn(process.execPath, [...program, directory, JSON.stringify(task)], {
     env,
     stdio: ["ignore", "pipe", "pipe"],
     timeout: MINUTES_MAX * 60_000,

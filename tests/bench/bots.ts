@@ -10,7 +10,7 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { programPath, TOP } from "../programs.ts";
+import { startOfBot, TOP } from "../programs.ts";
 import { medianOf } from "./notes.ts";
 import { type BenchServer, openBenchServer } from "./server.ts";
 
@@ -46,7 +46,7 @@ interface Running {
 export async function benchBots(): Promise<{ ours: BotFigures; bare: BotFigures }> {
   const folder = bareFolder();
   const kinds: [Kind, Kind] = [
-    { name: "ours", node: [...flagsOfStart(), programPath("main")], npm: { folder: TOP } },
+    { name: "ours", node: startOfBot(), npm: { folder: TOP } },
     { name: "bare", node: [join(folder, "bare-bot.mjs")], npm: { folder } },
   ];
   try {
@@ -56,14 +56,6 @@ export async function benchBots(): Promise<{ ours: BotFigures; bare: BotFigures 
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
-}
-
-/** What npm start tells the engine. */
-function flagsOfStart(): string[] {
-  const { scripts } = JSON.parse(readFileSync(join(TOP, "package.json"), "utf8")) as {
-    scripts: Record<string, string>;
-  };
-  return scripts["start"]?.match(/--\S+/g) ?? [];
 }
 
 /** The bare bot as a package of its own, on this project's packages. */

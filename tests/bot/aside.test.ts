@@ -6,13 +6,16 @@ import { exportBodies, monthPictureBody } from "../../bot/files/bodies.ts";
 import { makeFile } from "../../bot/files/make.ts";
 import { examineFile } from "../../db/doctor.ts";
 import { buy, clearLedgers, dataDirectory, ledgerWithOwner, record, sell } from "../db/ledgers.ts";
+import { programPath } from "../programs.ts";
 
 afterEach(clearLedgers);
+
+const asideOf = (directory: string) => createAside(directory, [programPath("aside")]);
 
 test("a copy made beside the bot is the ledger, while the bot has it open", async () => {
   const { ledger, directory } = ledgerWithOwner();
   record(ledger, buy(ledger, 3000));
-  const copied = await createAside(directory).copy("2026-05-09");
+  const copied = await asideOf(directory).copy("2026-05-09");
   const path = join(directory, "backups", "ledger-2026-05-09.sqlite");
   expect(copied).toEqual({ kind: "made", backup: { day: "2026-05-09", path } });
   expect(examineFile(path)).toMatchObject({ findings: [], counts: { facts: 1 } });
@@ -28,7 +31,7 @@ test("files made beside the bot are those that the bot makes", async () => {
   );
   const picture = monthPictureBody(ledger.books, { ...asked, month: "2026-05" });
   for (const { make } of [pieces!, picture!]) {
-    const [own, aside] = [await makeFile(ledger, make), await createAside(directory).make(make)];
+    const [own, aside] = [await makeFile(ledger, make), await asideOf(directory).make(make)];
     expect(aside.name).toBe(own.name);
     expect(Buffer.from(own.bytes).equals(aside.bytes)).toBe(true);
   }
@@ -36,11 +39,11 @@ test("files made beside the bot are those that the bot makes", async () => {
 
 test("what goes wrong beside the bot comes back as words", async () => {
   const directory = dataDirectory();
-  const copied = await createAside(directory).copy("2026-05-09");
+  const copied = await asideOf(directory).copy("2026-05-09");
   expect(copied).toEqual({ kind: "failed", why: "there is no ledger" });
   expect(existsSync(directory)).toBe(false);
   const { directory: other } = ledgerWithOwner();
   const make = { what: "picture" as const, name: "a.png", args: {} };
-  await expect(createAside(other).make(make)).rejects.toThrow("not made anew");
+  await expect(asideOf(other).make(make)).rejects.toThrow("not made anew");
   expect(readFileSync(join(other, "ledger.sqlite")).length).toBeGreaterThan(0);
 });

@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { join } from "node:path";
-import { programPath, TOP } from "../programs.ts";
+import { programPath, startOfBot, TOP } from "../programs.ts";
 import type { Standin } from "../standin/standin.ts";
 import { OWNER } from "../standin/standin.ts";
 
@@ -89,7 +89,8 @@ export function startBot(
 export function startProgram(name: string, environment: Record<string, string>, user?: number): BotProcess {
   const preload = Object.keys(environment).some((name) => /^(?:CRASH|FULL|STEP)_/.test(name));
   const imports = preload ? ["--import", PRELOAD] : [];
-  const child = spawn(process.execPath, [...imports, programPath(name)], {
+  const program = name === "main" ? startOfBot() : [programPath(name)];
+  const child = spawn(process.execPath, [...imports, ...program], {
     cwd: TOP,
     // An empty token: a developer's own settings file in this folder must not send a test to Telegram.
     env: { PATH: process.env["PATH"] ?? "", HOME: process.env["HOME"] ?? "", BOT_TOKEN: "", ...environment },

@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, expect, test } from "vitest";
 import type { Statement } from "../../core/books/statement.ts";
-import { programPath, TOP } from "../programs.ts";
+import { programPath, startOfBot, TOP } from "../programs.ts";
 import { OWNER, startStandin } from "../standin/standin.ts";
 import { octoberEnd, octoberFigures, octoberNotes } from "./october.ts";
 
@@ -41,7 +41,7 @@ function statementThrough(directory: string, day: string): Statement {
 
 /** The chat at a terminal without one: its input is a pipe, and what it has printed so far is kept. */
 function openTerminal(directory: string) {
-  const chat = spawn(process.execPath, [programPath("main")], {
+  const chat = spawn(process.execPath, startOfBot(), {
     cwd: TOP,
     env: environment(directory),
     stdio: ["pipe", "pipe", "inherit"],
@@ -103,7 +103,7 @@ test("the same month through a Bot API server gives the same statement", async (
 
 function startBot(directory: string, root: string, token: string): ChildProcess {
   const more = { BOT_TOKEN: token, OWNER_ID: String(OWNER.id), TELEGRAM_API_ROOT: root };
-  const bot = spawn(process.execPath, [programPath("main")], {
+  const bot = spawn(process.execPath, startOfBot(), {
     cwd: TOP,
     env: environment(directory, more),
     stdio: ["ignore", "ignore", "inherit"],
