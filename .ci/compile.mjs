@@ -55,7 +55,9 @@ async function addBot(folder) {
     format: "cjs",
     outExtension: { ".js": ".cjs" },
     define: { ...DEFINED, "import.meta.url": "fileUrl" },
-    banner: { js: `const fileUrl = ${url};` },
+    // As Node wraps such a module; the whole of the file, so that its source is not held twice.
+    banner: { js: `(function (exports, require, module, __filename, __dirname) { const fileUrl = ${url};` },
+    footer: { js: "})" },
   });
   cpSync(join(TOP, ".ci/run-cached.mjs"), join(folder, "main.js"));
   // Settings that it refuses: it is loaded, says so and ends.

@@ -1,5 +1,5 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
-import { createRequire, Module } from "node:module";
+import { createRequire } from "node:module";
 import { dirname } from "node:path";
 import { fileURLToPath } from "node:url";
 import { constants, Script } from "node:vm";
@@ -9,7 +9,7 @@ import { constants, Script } from "node:vm";
 
 const path = fileURLToPath(new URL("./main.cjs", import.meta.url));
 const cache = `${path}.cache`;
-const script = new Script(Module.wrap(readFileSync(path, "latin1")), {
+const script = new Script(readFileSync(path, "latin1"), {
   filename: path,
   ...(existsSync(cache) ? { cachedData: readFileSync(cache) } : {}),
   importModuleDynamically: constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,

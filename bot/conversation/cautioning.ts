@@ -13,6 +13,15 @@ export function heard(turn: Turn, text: string, readings: readonly Reading[]): v
     if (words.trim() !== "") turn.heard.push({ text: words, line, kinds, root: turn.root });
 }
 
+/** Whether a fact calls for all that the note as typed can call for: the same words of the same kind, about the same. */
+function isSaidBy(fact: Noted, { text, kinds, pieces }: Noted): boolean {
+  return (
+    fact.text === text &&
+    kinds.every((kind) => fact.kinds.includes(kind)) &&
+    fact.pieces.length === pieces.length
+  );
+}
+
 /** The one caution of this turn, remembered so that it is not said too often; null where none is due. */
 export function cautionOf(turn: Turn): string | null {
   const { books, settings } = turn.ledger;
@@ -29,7 +38,7 @@ export function cautionOf(turn: Turn): string | null {
         pieces: pieces.size === 1 && turn.heard.length === 1 ? [...pieces.values()] : [],
       }),
     );
-  const noted = [...facts, ...typed];
+  const noted = [...facts, ...typed.filter((note) => !facts.some((fact) => isSaidBy(fact, note)))];
   const { caution, given, waiting } = cautionFor(
     { noted, day: turn.today },
     {

@@ -54,20 +54,20 @@ export interface Senses {
   own: readonly Own[];
 }
 
-interface Draft extends Omit<Senses, "cues" | "flags" | "own"> {
-  cues: Cue[];
-  flags: Set<Flag>;
-  own: Own[];
-}
+type Draft = { -readonly [K in keyof Senses]: Senses[K] };
+
+/** Of some ten thousand words most have no sense of a kind, and few have words after them. */
+const NONE: readonly never[] = [];
+const NO_FLAGS: ReadonlySet<Flag> = new Set();
 
 interface Node {
-  next: Map<string, Node>;
+  next?: Map<string, Node>;
   senses: Draft | null;
 }
 
 /** Phrases by their words; the longest from a place is found. */
 export class Phrases {
-  readonly #root: Node = { next: new Map(), senses: null };
+  readonly #root: Node = { senses: null };
   readonly words = new Set<string>();
 
   /** What is kept of a phrase, to add to. */
@@ -75,14 +75,15 @@ export class Phrases {
     let node = this.#root;
     for (const word of phrase.split(" ")) {
       this.words.add(word);
+      node.next ??= new Map();
       let next = node.next.get(word);
       if (!next) {
-        next = { next: new Map(), senses: null };
+        next = { senses: null };
         node.next.set(word, next);
       }
       node = next;
     }
-    node.senses ??= { cues: [], flags: new Set(), own: [] };
+    node.senses ??= { cues: NONE, flags: NO_FLAGS, own: NONE };
     return node.senses;
   }
 
@@ -90,7 +91,7 @@ export class Phrases {
     let node: Node | undefined = this.#root;
     let found: { senses: Senses; words: number } | null = null;
     for (let index = at; index < words.length; index += 1) {
-      node = node.next.get(words[index]!);
+      node = node.next?.get(words[index]!);
       if (!node) break;
       if (node.senses) found = { senses: node.senses, words: index - at + 1 };
     }
@@ -99,7 +100,10 @@ export class Phrases {
 }
 
 function flagAll(phrases: Phrases, words: readonly string[], flag: Flag): void {
-  for (const word of words) phrases.at(word).flags.add(flag);
+  for (const word of words) {
+    const senses = phrases.at(word);
+    senses.flags = new Set([...senses.flags, flag]);
+  }
 }
 
 /** "who bought" asks for somebody as well, where no rows are wanted. */
@@ -113,7 +117,7 @@ function addGroups(phrases: Phrases): void {
       const senses = phrases.at(word);
       senses.group ??= group as Grouping;
       if (/^(?:who|where|how) /.test(word) && senses.cues.length === 0)
-        senses.cues.push(...cuesOfWords(phrases, word));
+        senses.cues = cuesOfWords(phrases, word);
     }
     for (const word of whole) {
       const senses = phrases.at(word);
@@ -145,7 +149,10 @@ export function commonPhrases(): Phrases {
   if (common) return common;
   const phrases = new Phrases();
   for (const [cue, words] of Object.entries(CUES))
-    for (const word of words) phrases.at(word).cues.push(cue as Cue);
+    for (const word of words) {
+      const senses = phrases.at(word);
+      senses.cues = [...senses.cues, cue as Cue];
+    }
   const flags: [readonly string[], Flag][] = [
     [FILLERS, "filler"],
     [GENERIC, "generic"],
@@ -188,7 +195,7 @@ function addCategories(phrases: Phrases): void {
     for (const word of words) {
       const senses = phrases.at(word);
       delete senses.thing;
-      senses.own.push({ dimension: "category", value: category });
+      senses.own = [...senses.own, { dimension: "category", value: category }];
     }
 }
 
@@ -205,7 +212,7 @@ export function ownPhrases(words: readonly Own[]): Phrases {
     for (const form of forms) {
       const senses = phrases.at(form.replaceAll("-", " "));
       if (!senses.own.some((each) => each.dimension === own.dimension && each.value === own.value))
-        senses.own.push(own);
+        senses.own = [...senses.own, own];
     }
   }
   return phrases;
