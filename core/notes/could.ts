@@ -7,6 +7,7 @@ import { wholeOf } from "./quantities/amounts.ts";
 import type { Kind, Mention } from "./reading.ts";
 import { centsIn } from "./slots/money.ts";
 import { language } from "./verbs.ts";
+import { NO_SALE, PRICE_TO, SALE_SAID } from "./words/deals.ts";
 
 /*
  * What an unclear clause may mean, as whole readings, likeliest first. Each is made of the person's own words; a
@@ -80,6 +81,8 @@ const owedOrHeld: Offer = (held) => {
 };
 
 const depositOrPrice: Offer = (held) => {
+  // "hold desk 20 for bob"
+  if (held.made?.kind === "hold") return [held.made, changed(held.made, { deposit: undefined })];
   const deposit = amountOf(held.clause, "deposit") ?? 0;
   const hold = as("hold", { deposit }, held);
   const price = held.made?.fields["price"] as number | undefined;
@@ -116,8 +119,15 @@ const owedOrNot: Offer = (held) => {
   const said = priceAnd(held, "part paid");
   if (!said) return itself(held);
   const { made, price, beside } = said;
-  return beside < price ? [changed(made, { owed: price - beside }), made] : [made];
+  if (beside >= price) return [made];
+  // "got 102" of 110 may as well be what was left after a fee.
+  const isNearly = beside >= price * NEARLY_ALL;
+  const rest = price - beside;
+  return [changed(made, { owed: rest }), ...(isNearly ? [changed(made, { fee: rest })] : []), made];
 };
+
+/** No fee takes more than the rest of it. */
+const NEARLY_ALL = 0.75;
 
 const withExtra: Offer = (held) => {
   const said = priceAnd(held, "extra");
@@ -143,9 +153,21 @@ const feeInOrOff: Offer = (held) => {
   return [changed(made, { price: price + fee, fee }), changed(made, { fee })];
 };
 
+/** Words of a sale that say too little to record one: "accepted 140 for the desk". */
+const isSaleSaid = ({ tokens }: Clause): boolean => tokens.some(({ text }) => SALE_SAID.has(text));
+
+/** "desk 165 to 140": the price behind "to" is the new one. */
+const isLowered = ({ tokens }: Clause): boolean =>
+  tokens.some(
+    ({ kind }, at) =>
+      kind === "amount" && at > 1 && tokens[at - 2]!.kind === "amount" && PRICE_TO.has(tokens[at - 1]!.text),
+  );
+
 const boughtListedSold: Offer = (held) => {
-  const [price] = held.amounts;
+  const [price, other] = held.amounts;
   if (!held.pieces || price === undefined) return [];
+  if (other !== undefined && isLowered(held.clause)) return [as("reprice", { price: other }, held)];
+  if (isSaleSaid(held.clause)) return [as("sell", { price }, held), as("hold", { deposit: price }, held)];
   const isNew = held.pieces.every(({ number }) => number === undefined);
   return [
     ...(isNew ? [as("buy", { price }, held)] : []),
@@ -241,9 +263,34 @@ const correction: Offer = (held) => {
     : [];
 };
 
+/** "almost bought a dresser 40", "bob wants 60 to sand desk": nothing of it is a sale. */
+function isNoSale({ made, clause }: Held): boolean {
+  const { head } = made?.clause ?? {};
+  const isPurchase = made?.kind === "buy" && head?.roles.heads?.some(({ light }) => !light) === true;
+  return isPurchase || clause.signs.has("labor") || clause.tokens.some(({ text }) => NO_SALE.has(text));
+}
+
+/** "bob sold me a dresser 40": what was sold to us was bought. */
+const theirsOrOurs: Offer = (held) => {
+  const { tokens } = held.clause;
+  const at = tokens.findIndex(({ text }) => text === "me" || text === "us");
+  const isToUs = held.made?.kind === "sell" && at > 0 && tokens[at - 1] === held.clause.head;
+  return isToUs ? [as("buy", { price: held.made!.fields["price"] }, held)] : itself(held);
+};
+
+/** "returned sander 59": what was bought is taken back out of the books. */
+const takenBack: Offer = ({ clause, amounts }) => {
+  const bought = clause.tokens.filter(({ roles }) => roles.supply !== undefined);
+  if (bought.length !== 1) return [];
+  const [amount] = amounts;
+  const of = { kind: "spend", what: bought[0]!.text, ...(amount === undefined ? {} : { amount }) };
+  return [draft("mend", { of, removed: true }, clause)];
+};
+
 /** What was only planned or offered: what its own words say, else the sale that it would be. */
 const asSale: Offer = (held) => {
   if (held.made && held.made.kind !== "buy") return [held.made];
+  if (isNoSale(held)) return [];
   const [price] = held.amounts;
   return held.pieces && held.amounts.length === 1
     ? [as("sell", { price }, held)]
@@ -270,7 +317,9 @@ const itself: Offer = ({ made }) => (made ? [made] : []);
 const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   left: itself,
   buyer: itself,
-  anotherPerson: itself,
+  anotherPerson: theirsOrOurs,
+  gone: itself,
+  moneyBack: takenBack,
   intention: asSale,
   offer: asSale,
   appointment: asSale,

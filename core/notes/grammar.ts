@@ -67,6 +67,8 @@ export interface Trouble {
     | "unknown"
     | "percentUnsaid"
     | "shareOfPrice"
+    | "gone"
+    | "moneyBack"
     | "clockUnsaid"
     | "goalUnsaid"
     | "undoMore"

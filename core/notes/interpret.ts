@@ -19,6 +19,7 @@ import { whyOf } from "./unclear.ts";
 import type { AnyGrammar, Field } from "./verbs.ts";
 import { bears, language } from "./verbs.ts";
 import { CLASHING_SHORT_FORMS } from "./words/furniture.ts";
+import { TAKEN_BACK } from "./words/money.ts";
 import { NAME_AROUND, NOBODY_NAMED } from "./words/names.ts";
 import { ANOTHER_TIME } from "./words/times.ts";
 
@@ -299,6 +300,8 @@ function noVerbTrouble(clause: Clause): Trouble {
   const { signs } = clause;
   const meaningful = clause.tokens.filter((token) => !(token.kind === "mark" || token.roles.filler));
   if (signs.has("loan") && signs.has("number")) return { kind: "loanAlone" };
+  if (signs.has("supply") && clause.tokens.some(({ text }) => TAKEN_BACK.has(text)))
+    return { kind: "moneyBack" };
   if (signs.has("piece") && signs.has("number")) return { kind: "noVerb" };
   if (meaningful.length === 1 && meaningful[0]!.kind === "amount") return { kind: "loneNumber" };
   return { kind: "unknown" };

@@ -8,6 +8,7 @@ import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
 import type { Part, Token } from "./token.ts";
 import { NO_ROLES, partToken, wordToken } from "./token.ts";
+import { BEFORE_NAMES } from "./words/names.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
 import { DAY_STARTERS, NUMBER_STARTERS, STARTERS } from "./words/starters.ts";
 import { AFTER_DAYS, FRACTIONS, HOURS, NUMBER_WORDS } from "./words/units.ts";
@@ -33,6 +34,7 @@ export function meantBy<Head>(line: string, typed: readonly Word[], lexer: Lexer
     const { kind, norm } = typed[at]!;
     if (kind !== "letters") norms.push(norm);
     else if (norm === "an" && isAndMeant(typed[at + 1])) norms.push("and");
+    else if (norm === "too" && BEFORE_NAMES.has(typed[at + 1]?.norm ?? "")) norms.push("to");
     else if (isNounIs(line, typed, norms, at, lexicon)) norms.push(norm.slice(0, -1));
     else {
       const known = speller.settled(norm) ?? shorthands.get(norm);

@@ -33,6 +33,8 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   twoKinds: "A piece and something else: what did each cost?",
   unknown: 'I do not know what that means. "help" shows what to text.',
   milesUnsaid: "Are those miles?",
+  gone: "Is it gone for good?",
+  moneyBack: "Money that came back is no spending: it changes what was bought.",
   shareOfPrice: "Is that much of the price the fee?",
   percentUnsaid: "Is that a percent? Add the sign.",
   clockUnsaid: "Say the time with am or pm.",

@@ -32,6 +32,18 @@ const rules: FactRules<"retire"> = {
   },
 };
 
+/** It is gone, and may yet turn up or be mended. */
+const LOST = [
+  "got stolen",
+  "was stolen",
+  "got smashed",
+  "was smashed",
+  "got ruined",
+  "was ruined",
+  "broke in half",
+  "fell apart",
+];
+
 export const retire = defineVerb({
   kind: "retire",
   example: "donated the chair",
@@ -59,6 +71,7 @@ export const retire = defineVerb({
           "giving … away",
           "gifted",
           "gave … to",
+          "let … have",
           "dropped … off at",
         ],
         without: ["number"],
@@ -89,12 +102,19 @@ export const retire = defineVerb({
           "hauled … to the dump",
           "took … to the curb",
           "put … on the curb",
+          "put … out on the curb",
+          "set … on the curb",
+          "set … out on the curb",
+          "left … on the curb",
+          "put … out for the trash",
+          "curbed",
           "burned",
           "chucked",
           "binned",
           "pitched",
           "parted out",
           "broke up",
+          ...LOST,
         ],
         without: ["number"],
         means: { how: "scrapped" },
@@ -110,9 +130,11 @@ export const retire = defineVerb({
     needs: ["pieces"],
     absorbs: ["for myself", "for me", "for us", "keep", "away"],
     judge: (_, clause) =>
-      says(clause, /^deposit$/) || isKeptForAnother(clause) || isKeptDoing(clause)
-        ? { kind: "unknown" }
-        : null,
+      LOST.includes(clause.head?.text ?? "")
+        ? { kind: "gone" }
+        : says(clause, /^deposit$/) || isKeptForAnother(clause) || isKeptDoing(clause)
+          ? { kind: "unknown" }
+          : null,
   },
 
   offered({ how }, names) {

@@ -75,7 +75,7 @@ export const spend = defineVerb({
       { say: ["paid", "pd", "payed", "tipped"], with: ["helper", "number"], without: ["loan"] },
       {
         say: ["gave … to help", "gave … for helping", "gave … to move", "gave … to load", "gave … for help"],
-        with: ["number", "person"],
+        with: ["number"],
         without: ["loan"],
         means: { category: "help" },
       },

@@ -1,7 +1,8 @@
 import type { Clause } from "../clause.ts";
-import { says } from "../clause.ts";
+import { claim, says } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
+import { NOBODY_NAMED } from "../words/names.ts";
 
 /** A number in a hold is a deposit only where "deposit" or "down" is said: it could be the price. */
 export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Trouble | null {
@@ -9,7 +10,7 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
     fields.deposit !== undefined &&
     !says(clause, /(?:^|\b)(?:deposits?|deposited|depost|down|money down|to hold)(?:\b|$)/)
   )
-    return { kind: "twoNumbers" };
+    return { kind: "deposit" };
   if (fields.deposit !== undefined && isOfPiece(clause)) return { kind: "twoNumbers" };
   if (says(clause, /^(?:returned|refunded|gave back|kept|back)$/)) return { kind: "unknown" };
   if (fields.deposit !== undefined && isOwnDeposit(clause)) return { kind: "anotherPerson" };
@@ -39,16 +40,26 @@ function isOwnDeposit(clause: Clause): boolean {
   return isShop || clause.tokens.some((token) => token.text === "paid" || token.text === "i");
 }
 
+/** Verbs of somebody who wants a piece held. */
+const WANTS =
+  /^(?:wants|wanted|asked|put|left|gave|sent|paid|dropped|texted|called|picking up|picks up|will|coming|comes|is|said|needs|gets|getting)(?: |$)/;
+
 /** "lady put 40 down on the hutch": whoever stands before the verb. */
 function nameFirst(fields: ReadingFields["hold"], clause: Clause): void {
   const end = clause.head ? clause.tokens.indexOf(clause.head) : 0;
   const first = clause.tokens
     .slice(0, end)
-    .find(
-      (token) =>
-        token.kind === "word" &&
-        token.roles.person &&
-        !/^(?:he|she|they|buyer|someone|somebody|hes|shes|who|you|your|his|her|their)$/.test(token.text),
-    );
+    .find((token) => token.kind === "word" && token.roles.person && !NOBODY_NAMED.has(token.text));
   if (first && /^(?:put|left|put down)$/.test(clause.head?.text ?? "")) fields.buyer = first.text;
+  if (fields.buyer !== undefined) return;
+  const name = clause.tokens.find(
+    (token, at) =>
+      token.unknown === true &&
+      !token.claimed &&
+      token.kind === "word" &&
+      WANTS.test(clause.tokens[at + 1]?.text ?? ""),
+  );
+  if (!name) return;
+  claim(name);
+  fields.buyer = name.text;
 }

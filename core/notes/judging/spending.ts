@@ -79,7 +79,7 @@ function isBoughtTogether({ tokens, signs }: Clause): boolean {
 /** What spending on hands, "spent 18", and words that are also work come to. */
 export function judgeSpending(fields: ReadingFields["spend"], clause: Clause): Trouble | null {
   if (isWorkOnPiece(clause)) return { kind: "unclaimed" };
-  if (isMoneyBack(clause)) return { kind: "unknown" };
+  if (isMoneyBack(clause)) return { kind: "moneyBack" };
   if (isBoughtTogether(clause)) return { kind: "twoKinds" };
   if (isPriceOfOne(clause)) return { kind: "twoNumbers" };
   if (clause.head?.text.startsWith("gave") && says(clause, /^off$/)) return { kind: "cutOrPrice" };

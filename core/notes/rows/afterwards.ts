@@ -140,7 +140,7 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
   ],
   // Money or things given back to somebody by name.
   ["[paid|pay !her|him|them <word> back] $", "doubt", "paid bob back 40"],
-  ["[paid|pay|gave back <new>|<person>|<kin>] $", "doubt", "paid back bob 40"],
+  ["[paid|pay|gave back !her|his|their|the <new>|<person>|<kin>] $", "doubt", "paid back bob 40"],
   [
     "<supply> $ [,|and|but? returned|took|brought|got $|some|half|one of? it|them|back*]",
     "doubt",

@@ -65,9 +65,26 @@ const ROWS: readonly Row<AsideEffect>[] = [
   ],
   ["<supply> $ [round_trip|roundtrip|both_ways|there_and_back|all_in]", "aside", "tolls 5 round trip"],
   [
-    "[to|for flip|flipping|resell|resale|restore|refinish|redo|resto|upcycle|fix_up|practice|practice_on|parts it|them|on?]",
+    "<buy> … [to flip|reupholster|repaint|rehab|recane|strip|sand|clean_up|fix|sell|list|resell|restore|refinish|redo|resto|upcycle|fix_up|practice|practice_on|parts it|them|on?]",
     "aside",
     "bought dresser 40 to flip",
+  ],
+  ["<buy> … [for parts|resale|flipping|resell]", "aside", "bought dresser 40 for parts"],
+  [
+    "<refund> … $ [for|over|due_to <art>? <opinion>|<trait>|<plain>* <part>|scratch|scratches|crack|dent|chip|damage|stain|wobble|smell|finish|drawer|leg|shade] ;",
+    "aside",
+    "refunded 15 for the broken shade",
+  ],
+  [
+    "<retire> … [no|zero takers|interest|bites|buyers|offers|one_wanted_it]",
+    "aside",
+    "gave away the table no takers",
+  ],
+  ["$ [kept <art>? change|tip]", "aside", "sold stool 30 kept change"],
+  [
+    "$ [,|-? split|half_and_half <method> and|&|,? <method>]",
+    "aside",
+    "sold stools 100 split cash and check",
   ],
   ["<supply> … [from|off|off_of <art>? <new>|<person>|<kin>]", "aside", "bought paint from bob 12"],
   ["<labor> … <time> [with|w <art>? <new>|<person>|<kin>]", "aside", "sanded dresser 2h with bob"],

@@ -256,6 +256,11 @@ const ROWS: readonly Row<DealEffect>[] = [
     "collect",
     "final payment on the wardrobe 100 check",
   ],
+  [
+    "got|received|collected [the|that|his|her|their $] from|off <new>|<person>|<kin>",
+    "collect",
+    "got the 30 from tom",
+  ],
   ["[settled|squared up]", "collect", "buyer settled up on the bookcase 30 cash"],
   [
     "^ <art>? <person>|<kin>|<someone>|<new> [paid|payed up|me_back|us_back]",

@@ -76,7 +76,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "picked up desk 40 at 1420 old mill rd",
   ],
   [
-    "in|at|from|to|of|by|near|the apt|apartment|unit|booth|suite|room|space|aisle|row|exit|gate|building|bldg|stall|spot|lot|locker [#]",
+    "in|at|from|to|for|of|by|near|the apt|apartment|unit|booth|suite|room|space|aisle|row|exit|gate|building|bldg|stall|spot|lot|locker [#]",
     "passing",
     "sold desk 90 to the guy in booth 14",
   ],
@@ -118,6 +118,14 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "paint 12 normally 20",
   ],
   ["$ [after <art>? <percent> off|discount|coupon]", "passing", "paint 14 after 20% off"],
+  ["[on # sites|boards|apps|pages|groups|places|sheets]", "beside", "posted vanity at 140 on two sites"],
+  [
+    "<stream> … [# students|people|kids|folks|attendees|participants|clients|customers]",
+    "beside",
+    "workshop 80 cash two students",
+  ],
+  ["<list>|now … $ [was|from|previously $] ;", "beside", "desk now 140 was 165"],
+  ["[with|w # photos|pics|pictures|photo|pic]", "beside", "listed desk at 140 with 2 photos"],
   ["<~buy>|<~sell>|got|paid … [down from $]", "beside", "sold desk 90, down from 110"],
   ["<~buy>|<~sell>|got|paid … [instead of $]", "beside", "sold desk 90 instead of 110"],
   [
@@ -294,6 +302,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "<sell>|<buy> … $ [less|minus $ for? delivery|gas|tip|fuel|shipping|scratch|the_scratch?] ;",
     "less",
     "bought dresser 40 less 5",
+  ],
+  [
+    "<sell> … $ [after|and|,? <someone>|they|app|site|it? took|takes|take|taking|kept|keep out? <art>? $ in|for|of|as? fee|fees|cut|commission]",
+    "after fee",
+    "sold desk 140 after they took 8 in fees",
   ],
   ["<sell> … $ [after <art>? $ fee|fees]", "after fee", "sold desk 140 after 14 fee"],
   // The bot's own number without its sign, where no number of money can stand.

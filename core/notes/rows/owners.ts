@@ -1,42 +1,39 @@
 import { BACKED_OUT } from "../words/deals.ts";
+import { HANDS, type OwnerEffect } from "./hands.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
-
-/**
- * What is not the verb's own. "part": a part of a piece, spending on it; "supply": things for a piece; "service":
- * what somebody does to a piece for money; "buyer": who it went to; "sold": it left us, to nobody named;
- * "left": a piece that
- * was fetched; "ours": who of the household did it; "worker": somebody else's work; "fee": paid for a listing; "cost": of
- * other work; "name": words of a name; "asked": what it is has to be asked; "word": nothing.
- */
-export type OwnerEffect =
-  | "part"
-  | "supply"
-  | "service"
-  | "buyer"
-  | "sold"
-  | "ours"
-  | "worker"
-  | "fee"
-  | "left"
-  | "cost"
-  | "name"
-  | "asked"
-  | "word";
 
 const GETS =
   "bought|purchased|picked_up|pickd_up|took|grabbed|got|paid|collected|snagged|scooped_up|snatched_up|nabbed|claimed|came_for|came_to_get|buys|buying|is_buying|takes|taking|wants_to_buy|just_bought|scored|came_and_got|came_and_bought|came_and_picked_up|came_by_and_got|hauled_off|carried_off|drove_off_with|left_with|walked_off_with|ended_up_buying|ended_up_taking|ended_up_with";
 
 const COMES = "came|stopped|drove|swung|dropped|showed|stopped_by|came_by|came_over|swung_by|showed_up";
+/** Behind a name. */
+const NOW = "finally|just|then|also|already|actually";
 
 const ROWS: readonly Row<OwnerEffect>[] = [
+  ["^ [<art>? <kin>|<new>|<person>] gave me|us", "word", "bob gave me a dresser"],
+  [
+    "^ [<new>|<person>] got|gets $ for help|helping|loading|moving|hauling|carrying",
+    "word",
+    "kyle got 20 for helping with hutch",
+  ],
+  [
+    "^ <new>|<person> got|gets $ for [help|helping|loading|moving|hauling|carrying]",
+    "service",
+    "kyle got 20 for helping with hutch",
+  ],
+  [
+    "^ <new>|<person> took|grabbed|bought|got|picked_up <art>? <piece> [,|and|for? paid|paid_me|gave_me|gave|pd] $",
+    "word",
+    "kim took bench paid 40 cash",
+  ],
   // Who acts: kin for the shop, anybody else a buyer.
   ["^ [<art>? <kin> <verb> her|his|their] <piece>", "worker", "my sister sold her dresser 120"],
   ["^ [<art>? <kin> <new>?] " + GETS + "|<verb>|<light>", "ours", "dad picked up a bookcase 25"],
   ["^ [its|it_is|this_is <art>? <kin>]", "ours", "its mom, bought desk 40"],
   ["^ [<kin> here|speaking|again|texting]", "ours", "uncle here, sold the trunk 65"],
   [
-    "^ [<art>? <person>|<new>|<place> <new>|<place>|<noun>|<person>|<trait>? " +
+    "^ [<art>? <person>|<new>|<place> <new>|<place>|<noun>|<person>|<trait>? finally|just? " +
       COMES +
       " by|over|back|up|out|today? and|to|for?] " +
       GETS,
@@ -73,6 +70,23 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "me and bob bought a dresser 40",
   ],
   ["^ [mr|mrs|ms|dr|miss|sir|mister .? <word>] " + GETS, "buyer", "mr jones bought desk 90"],
+  [
+    "^ [<art>? <opinion>|<trait>* <person> next_door|across_the_street|down_the_street|down_the_road|up_the_street|upstairs|downstairs] " +
+      GETS,
+    "buyer",
+    "the couple next door bought the hutch 200",
+  ],
+  [
+    "^ [<art>? <new>|<person>] came|stopped|swung by|over? for <art>? <piece>",
+    "buyer",
+    "kim came for the bench 40",
+  ],
+  [
+    "^ [<art>? <new>|<person>] sent|paid|wired|mailed|transferred <art>? money|cash|payment for <art>? <piece> $",
+    "buyer",
+    "kim sent the money for bench 40",
+  ],
+  [`^ [<new>|<person>|<kin>] ${NOW} ${GETS}`, "buyer", "bob finally came for the hutch 200"],
   [
     "^ [<art>? <opinion>|<trait>* <person>|<new>|<place> &|and? <new>|<person>?] " + GETS,
     "buyer",
@@ -243,10 +257,41 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "got dresser painted 60",
   ],
   ["got|had <art>? <piece> [done|redone] for? $", "service", "got the settee done 60"],
+  [
+    "^ [<art>? <new>|<person>] returned|brought|sent|gave <art>? <piece>",
+    "word",
+    "bob returned the desk, refunded 140",
+  ],
+  [
+    "let [<art>? <opinion>|<trait>|<plain>|<new>* <new>|<person>|<kin>] have",
+    "word",
+    "let bob have the chair",
+  ],
+  [
+    "gave|gifted|giving <art>? <piece> to [<art>? <opinion>|<trait>* <new>|<person>|<kin> <new>?] ;",
+    "word",
+    "gave chair to bob",
+  ],
+  [
+    "refunded|gave|returned|sent|handed [<new>|<kin>] $|her|his|their back|deposit",
+    "word",
+    "gave bob 20 back for the desk",
+  ],
+  ["refunded [<new>|<kin>] $ on|off|for", "word", "refunded bob 20 on desk"],
+  [
+    "<stream> … to|from <art>? [<person> who|that bought|got|has|took <art>? <piece>]",
+    "word",
+    "tips 12 from the lady who bought desk",
+  ],
+  [
+    "gave|sent|returned … back to <art>? [<person> who|that bought|got|has|took] <art>? <piece>",
+    "word",
+    "gave 15 back to the lady who bought the lamp",
+  ],
   ["paid|gave|pd [<new>|<person>] $ to|for <service>|<labor>", "word", "paid len 35 to fix the settee leg"],
   ["paid|pd|spent|gave|cost … $ … <art>? <piece> [<service>]", "service", "paid 60 for desk refinishing"],
   [
-    "paid|pd|spent|gave|cost … $ … to|for have|get? [<service>] <art>? <piece>",
+    "paid|pd|spent|gave|cost … $ … to|for have|get? [<service>|<labor>] <art>? <piece>",
     "service",
     "paid 60 to reupholster chair",
   ],
@@ -257,8 +302,8 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ],
   ["<piece> [went|gone|left home|out with|to]", "sold", "desk went home with a nice couple 120"],
   [
-    "<piece> [went|gone|left with|to] <art>? <opinion>|<trait>* <person> $",
-    "sold",
+    "<piece> [went|gone|left|going with|to <art>? <opinion>|<trait>* <new>|<person>|<kin>] for|at? $",
+    "buyer",
     "hutch went to a nice family 200",
   ],
   ["<piece> !<supply> [<service>] $ ;", "service", "desk delivery 20"],
@@ -284,4 +329,4 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ["<~buy> <art>|<trait>|some|clear|wood* [finish] for|$", "supply", "bought finish for desk 12"],
 ];
 
-export const owners = tableOf(ROWS);
+export const owners = tableOf([...ROWS, ...HANDS]);

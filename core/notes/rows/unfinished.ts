@@ -45,6 +45,36 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "sold desk 90 didnt even haggle",
   ],
   ["[in|into <art>? <cart>|basket|wishlist]", "intention", "paint 12 in cart"],
+  [
+    "<sell>|<list> … [for|under|over|at|below|above|near|full|my|the* asking price?]",
+    "word",
+    "dresser sold for asking 190",
+  ],
+  [
+    "<sell> … $ [less|more than i|we|he|she|they|what wanted|hoped|asked|paid|listed|i_wanted|we_wanted|asking|expected|planned?]",
+    "word",
+    "sold bench 40 less than i wanted",
+  ],
+  [
+    "<sell>|<buy> … $ [,? <person>|<someone> haggled|talked|negotiated|beat me|us|it|him|her?] <grain>|down",
+    "word",
+    "sold bench 40, dude haggled me down from 55",
+  ],
+  [
+    "<hold> … [bal|balance|rest|remainder|other_half $? due|owed|comes|is_due? on|at|by|when|this|next? <day>|pickup|delivery]",
+    "word",
+    "took 50 down on dresser bal due sat",
+  ],
+  [
+    "<sell> … $ [and|but|,? <art>? <person>|<someone>|buyer also|too|now? wants|wanted|asked_about|asked_for|is_interested_in <art>? <piece> too|also?]",
+    "word",
+    "sold bench 40 and she also wants the table",
+  ],
+  [
+    "<sell> <art>? <piece> [but|and|, kept|keeping <art>? <part>|cushion|cushions|<piece>]",
+    "word",
+    "sold the bench but kept the cushion 40",
+  ],
   // A sale that is still to happen.
   [
     "<sell> … [pending|sale_pending|is_pending|pending_pickup|tentatively|provisionally <word>?]",

@@ -9,9 +9,20 @@ import { trouble } from "./filled.ts";
 import { afterArticles, beforeArticles } from "./names.ts";
 import { isUnlistedNoun, unlisted } from "./unlisted.ts";
 
+/** "the oak chairs, 4 of them": the count is theirs. */
+function countedLater(tokens: Tok[]): Tok[] {
+  const [named, counted] = tokens;
+  if (tokens.length !== 2 || !named!.mention!.plural || !counted!.mention!.it || !counted!.mention!.count)
+    return tokens;
+  const { plural: _, ...mention } = named!.mention!;
+  named!.mention = { ...mention, count: counted!.mention!.count };
+  claim(counted!);
+  return [named!];
+}
+
 /** All pieces named; where none is, words nobody listed, or "it". */
 export const pieces: Fill = (clause) => {
-  const tokens = freeTokens(clause, "piece");
+  const tokens = countedLater(freeTokens(clause, "piece"));
   if (tokens.length > 0) {
     claim(...tokens);
     if (areSideBySide(tokens)) return trouble("twoNouns");

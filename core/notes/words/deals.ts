@@ -79,3 +79,12 @@ export const DEAL_WORDS: ReadonlySet<string> = new Set(
 export const NOBODY = wordSet(
   "he she they him her hers them his their who you your buyer guy lady person somebody someone man woman dude people",
 );
+
+/** Words that say a sale and not whether it is through. */
+export const SALE_SAID = wordSet("accepted pocketed went gone left bagged delivered cleared netted fetched");
+
+/** From an old price to a new one. */
+export const PRICE_TO = wordSet("to -> > → down_to");
+
+/** Words beside a price that is none of a sale. */
+export const NO_SALE = wordSet("bid bidding bids wish quote quoted quotes estimate estimated almost nearly");

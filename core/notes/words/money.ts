@@ -46,3 +46,6 @@ export const SAYS_MONEY = /^(?:spent|spend|spending|paid|pd|payed|cost|blew|char
 export const UNCOUNTED = wordSet(
   "supplies tools materials mineral_spirits mineral spirits chemicals odds and ends finishes",
 );
+
+/** A thing was brought back to where it was bought. */
+export const TAKEN_BACK = wordSet("returned took_back brought_back exchanged return");

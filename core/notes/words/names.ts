@@ -5,7 +5,7 @@ import { wordSet } from "./words.ts";
 
 /** What stands around a name in the words of its row. */
 export const NAME_AROUND =
-  /^(?:(?:its|it is|this is|by|the|a|an|my|our|some) )+| (?:here|speaking|again|texting)$| (?:came|stopped|drove|swung|dropped|showed|picked)\b.*$/g;
+  /^(?:(?:its|it is|this is|by|the|a|an|my|our|some|went|gone|left|going|with|to) )+| (?:here|speaking|again|texting)$| (?:finally|just|came|stopped|drove|swung|dropped|showed|picked)\b.*$/g;
 
 /** Somebody without a name. */
 export const NOBODY_NAMED = wordSet("he she they someone somebody who buyer guy lady person");
@@ -39,7 +39,7 @@ export const DESCRIBES = wordSet("with w in near by behind");
 
 /** Words that no source or buyer goes past. */
 export const ENDS_SOURCE = wordSet(
-  "for until till til thru through via by today fee fees minus each plus sold now because bc cuz and then",
+  "for until till til thru through via by today fee fees minus each plus sold now because bc cuz and then gave paid pays owes will half me us gave_me",
 );
 
 /** Whoever they are, another sentence begins: "sold desk 140 to mike he owes me 40". */
@@ -58,7 +58,7 @@ export const ENDS_BEFORE_PIECE = wordSet("on at from to");
 export const BEFORE_NAME = wordSet("the a an my our this that some");
 
 /** Words that are no buyer and no source. */
-export const NO_NAMES = wordSet("sale free parts now today asking full half cheap double less more");
+export const NO_NAMES = wordSet("loan sale free parts now today asking full half cheap double less more");
 
 /** From whom or where a piece came. */
 export const WHENCE = wordSet("from at off off_of outta out_of");

@@ -1,0 +1,89 @@
+import type { Row } from "./table.ts";
+
+/**
+ * What is not the verb's own. "part": a part of a piece, spending on it; "supply": things for a piece; "service":
+ * what somebody does to a piece for money; "buyer": who it went to; "sold": it left us, to nobody named;
+ * "left": a piece that
+ * was fetched; "ours": who of the household did it; "worker": somebody else's work; "fee": paid for a listing; "cost": of
+ * other work; "name": words of a name; "asked": what it is has to be asked; "word": nothing.
+ */
+export type OwnerEffect =
+  | "part"
+  | "supply"
+  | "service"
+  | "buyer"
+  | "sold"
+  | "ours"
+  | "worker"
+  | "fee"
+  | "left"
+  | "cost"
+  | "name"
+  | "asked"
+  | "word";
+
+const WHAT_FOR =
+  "help|helping|labor|<supply>|<labor>|<service>|gas|move|haul|load|carry|moving|loading|hauling";
+const CARRYING = "delivery|shipping|hauling|pickup|assembly|transport";
+const BOARD = "app|apps|site|sites|website|group|page|board|boards|forum|classifieds|internet|web";
+const BEHIND_SERVICE = "fee|charge|cost?";
+
+/** Hands that are paid, what they do to a piece, and through what a piece went. */
+export const HANDS: readonly Row<OwnerEffect>[] = [
+  [`paid|gave|pd|slipped|handed|tipped [<new>] $ for|to|on|in ${WHAT_FOR}`, "word", "gave bob 15 for gas"],
+  [
+    `paid|gave|pd|slipped|handed $ [to <new>|<kin>|<person>] for|to|on|in ${WHAT_FOR}`,
+    "word",
+    "paid 15 to bob for moving hutch",
+  ],
+  [`^ $ [to <new>|<kin>|<person>] for|to ${WHAT_FOR}`, "word", "20 to kyle for loading hutch"],
+  [
+    "^ $ to <new>|<kin>|<person> for|to [helping|loading|moving|hauling|<labor>]",
+    "service",
+    "20 to kyle for loading hutch",
+  ],
+  [
+    "got|received|made $ for [<labor>|<service>] <art>? <piece>",
+    "worker",
+    "got 40 for fixing a chair for june",
+  ],
+  [
+    `<piece> [<service>|delivery|shipping cost|was|ran|came_to me|us?] $`,
+    "service",
+    "desk delivery cost me 20",
+  ],
+  [
+    `^ <art>? [${CARRYING} ${BEHIND_SERVICE}] $ for|on|of|to <art>? <piece>`,
+    "service",
+    "delivery 20 for desk",
+  ],
+  [
+    `^ <art>? [${CARRYING} ${BEHIND_SERVICE}] for|on|of|to <art>? <piece> $`,
+    "service",
+    "delivery on desk 20",
+  ],
+  [
+    `paid|pd|spent|gave $ for|on <art>? [${CARRYING}] of|on|for <art>? <piece>`,
+    "service",
+    "paid 15 for delivery of desk",
+  ],
+  ["[key|keys|glass|foam|board made|cut|copied|recut]", "supply", "got key cut for desk 12"],
+  [
+    "^ [<new>|<person> charged|billed me|us?] $ to|for <service>|<labor>",
+    "word",
+    "bob charged 60 to reupholster chair",
+  ],
+  [
+    "charged|billed me|us? $ to|for [<service>|<labor>] <art>? <piece>",
+    "service",
+    "bob charged 60 to reupholster chair",
+  ],
+  [
+    "$ to cut|make|build|weld|turn|<labor> <art>? [<piece> for] <art>? <piece>",
+    "word",
+    "welder charged 35 to cut a shelf for the hutch",
+  ],
+  [`<sell>|<buy>|<supply> … [on|thru|through|over|off <art>? ${BOARD}]`, "word", "sold desk 140 on the app"],
+  ["<supply> $ [put|used|went on|for|into] <art>? <piece>", "word", "bought knobs 22.50 put on vanity"],
+  ["[rented|renting|hired|leased] <art>? <supply>", "word", "rented a truck 45 to get the hutch"],
+];
