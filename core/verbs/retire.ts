@@ -166,7 +166,11 @@ function isKeptForAnother({ tokens, head }: Clause): boolean {
   if (!/^(?:keep|kept)/.test(head?.text ?? "")) return false;
   return tokens.some((token, at) => {
     const next = tokens[at + 1];
-    return token.text === "for" && next?.roles.person === true && !/^(?:my|me|us|our)/.test(next.text);
+    return (
+      token.text === "for" &&
+      (next?.roles.person === true || next?.unknown === true) &&
+      !/^(?:my|me|us|our)/.test(next.text)
+    );
   });
 }
 

@@ -8,7 +8,8 @@ import { NOBODY_NAMED } from "../words/names.ts";
 export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Trouble | null {
   if (
     fields.deposit !== undefined &&
-    !says(clause, /(?:^|\b)(?:deposits?|deposited|depost|down|money down|to hold)(?:\b|$)/)
+    !says(clause, /(?:^|\b)(?:deposits?|deposited|depost|down|money down|to hold)(?:\b|$)/) &&
+    !isPutDown(clause)
   )
     return { kind: "deposit" };
   if (fields.deposit !== undefined && isOfPiece(clause)) return { kind: "twoNumbers" };
@@ -22,6 +23,13 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
   if (fields.buyer === undefined) nameFirst(fields, clause);
   return null;
 }
+
+/** "chest is on hold, marge left 25": money that somebody left for it. */
+const isPutDown = ({ tokens }: Clause): boolean =>
+  tokens.some(
+    ({ kind }, at) =>
+      kind === "amount" && /^(?:left|put|left me|gave me|sent me)$/.test(tokens[at - 1]?.text ?? ""),
+  );
 
 /** "deposit on the 150 couch": what the couch is to cost. */
 function isOfPiece({ tokens }: Clause): boolean {

@@ -93,6 +93,13 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "aside",
     "sold desk 140 half cash half check",
   ],
+  [
+    "<list>|<sell> … [with|w|incl|including|plus free|local delivery|pickup]",
+    "aside",
+    "listed footstool 15 w/ free delivery",
+  ],
+  ["$ … [same|the_same day|night|week|morning|afternoon]", "aside", "bought footstool 6 sold 15 same day"],
+  ["<stream> … [from <art>? <new>|<person>|<kin>]", "aside", "tip 5 from marge"],
   ["[too far gone|away]", "aside", "tossed the rack, too far gone"],
 ];
 

@@ -30,13 +30,14 @@ const BEHIND_SERVICE = "fee|charge|cost?";
 
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
 export const HANDS: readonly Row<OwnerEffect>[] = [
+  ["^ [<new>|<person>] tipped me|us", "word", "marge tipped me 5"],
   [`paid|gave|pd|slipped|handed|tipped [<new>] $ for|to|on|in ${WHAT_FOR}`, "word", "gave bob 15 for gas"],
   [
     `paid|gave|pd|slipped|handed $ [to <new>|<kin>|<person>] for|to|on|in ${WHAT_FOR}`,
     "word",
     "paid 15 to bob for moving hutch",
   ],
-  [`^ $ [to <new>|<kin>|<person>] for|to ${WHAT_FOR}`, "word", "20 to kyle for loading hutch"],
+  [`^ $ <method>? [to <new>|<kin>|<person>] for|to ${WHAT_FOR}`, "word", "20 to kyle for loading hutch"],
   [
     "^ $ to <new>|<kin>|<person> for|to [helping|loading|moving|hauling|<labor>]",
     "service",

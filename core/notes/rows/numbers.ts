@@ -86,8 +86,13 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "passing",
     "sandpaper no. 2 8",
   ],
+  [
+    "[at|on|by|near? <art>? corner of? <any> and|& <any>]",
+    "passing",
+    "bought footstool at the corner of 9th and vine 6",
+  ],
   ["$ … at|on [<house> <new>]", "beside", "sold desk 140 at 412 elm"],
-  ["at|on [<house> <new>] … $", "beside", "bought desk at 412 elm for 40"],
+  ["at|on [<house> <new>] for $", "beside", "bought desk at 412 elm for 40"],
   // Sizes, grits, ages, how many of something that is no piece.
   ["[<size>] <piece>", "passing", "bought 24x36 mirror 12"],
   [
@@ -126,6 +131,12 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ],
   ["<list>|now … $ [was|from|previously $] ;", "beside", "desk now 140 was 165"],
   ["[with|w # photos|pics|pictures|photo|pic]", "beside", "listed desk at 140 with 2 photos"],
+  [
+    "<~buy>|<~sell> … $ … [haggled|talked|negotiated|came_down from $]",
+    "beside",
+    "sold chest 95 she haggled from 110",
+  ],
+  ["<piece> [was|were|marked|tagged $] ,? got|bought|paid", "beside", "footstool was 10 got it for 6"],
   ["<~buy>|<~sell>|got|paid … [down from $]", "beside", "sold desk 90, down from 110"],
   ["<~buy>|<~sell>|got|paid … [instead of $]", "beside", "sold desk 90 instead of 110"],
   [
@@ -242,6 +253,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "sold desk 200, 50 still owed",
   ],
   [
+    "<sell> … $ ,? [<new>|<kin> still? owes|owe me|us? $ still|yet|on_it?]",
+    "owed",
+    "sold chest 95 marge owes 20 still",
+  ],
+  [
     "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it? till|until|til|by|on|next* <day>|payday|next_week|next_month]",
     "owed",
     "sold desk 200 owes me 50 till friday",
@@ -289,7 +305,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["<sell> … <piece> … $ [$ now|so_far|up_front|already] ;", "part paid", "sold desk 140 100 now"],
   // More or less than the number beside it.
   [
-    "<sell> … $ [plus|+|and|&|w|with|,? <art>? $ for|in? delivery|shipping|assembly|hauling|gas_money|fuel|setup|tip|delivery_fee|delivery_charge|stairs]",
+    "<sell> … $ [plus|+|and|&|w|with|,? <art>? $ for|in? delivery|shipping|assembly|hauling|gas_money|fuel|setup|tip|delivery_fee|delivery_charge|stairs|delivering|dropping_it_off it?]",
     "extra",
     "sold desk 140 plus 20 delivery",
   ],

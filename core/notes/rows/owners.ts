@@ -11,6 +11,12 @@ const COMES = "came|stopped|drove|swung|dropped|showed|stopped_by|came_by|came_o
 const NOW = "finally|just|then|also|already|actually";
 
 const ROWS: readonly Row<OwnerEffect>[] = [
+  ["^ !<kin> [<new>|<person>] got $ for <art>? <piece>", "worker", "bob got 40 for the desk"],
+  [
+    "^ !<kin> [<new>|<person>] gave|handed|sent me|us $ for <art>? <piece>",
+    "buyer",
+    "bob gave me 40 for the desk",
+  ],
   ["^ [<art>? <kin>|<new>|<person>] gave me|us", "word", "bob gave me a dresser"],
   [
     "^ [<new>|<person>] got|gets $ for help|helping|loading|moving|hauling|carrying",
@@ -75,11 +81,6 @@ const ROWS: readonly Row<OwnerEffect>[] = [
       GETS,
     "buyer",
     "the couple next door bought the hutch 200",
-  ],
-  [
-    "^ [<art>? <new>|<person>] came|stopped|swung by|over? for <art>? <piece>",
-    "buyer",
-    "kim came for the bench 40",
   ],
   [
     "^ [<art>? <new>|<person>] sent|paid|wired|mailed|transferred <art>? money|cash|payment for <art>? <piece> $",

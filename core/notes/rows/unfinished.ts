@@ -75,6 +75,8 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "word",
     "sold the bench but kept the cushion 40",
   ],
+  ["<sell>|<buy> [somebody|someone|anybody] <piece>", "other", "sold somebody else's dresser 90"],
+  ["kept|keeping <art>? <piece> [for <new>|<kin>]", "doubt", "kept desk for bob"],
   // A sale that is still to happen.
   [
     "<sell> … [pending|sale_pending|is_pending|pending_pickup|tentatively|provisionally <word>?]",

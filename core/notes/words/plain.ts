@@ -92,7 +92,7 @@ const BYSTANDERS =
 
 /** Numbers of nothing, and words that only hold a sentence together. */
 const SMALL =
-  "thing things stuff bit lot tons ton loads bunch heap pile piles handful kind kinds sort sorts type types way ways part-time " +
+  "came near collapsed thing things stuff bit lot tons ton loads bunch heap pile piles handful kind kinds sort sorts type types way ways part-time " +
   "reason reasons idea ideas plan-b point case-closed fact matter truth thought thoughts mind heart soul life world day-off days-off time " +
   "times moment minute-man second-nature today-only tonight-only while-back course sure-thing rest-easy though although however yet-another " +
   "that-said than such same such-a both-ways every each-time own himself herself themselves itself yourself myself ourselves whatever whoever " +

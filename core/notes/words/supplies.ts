@@ -631,7 +631,6 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
       "welder",
       "glazier",
       "glass guy",
-      "glass shop",
     ],
     ...[
       "carpenter",
