@@ -36,6 +36,7 @@ export function featuresOf(parts: Parts): Features {
       (item) => !item.link && item.mark.senses.own.some(({ dimension }) => dimension === "buyer"),
     ),
     yesNo: parts.yesNo,
+    limit: parts.limits.length > 0,
     generic: parts.marks.some(({ senses }) => senses.flags.has("generic")),
     average: parts.cues.has("average") || parts.cues.has("median"),
   };

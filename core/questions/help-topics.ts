@@ -14,7 +14,7 @@ export const HELP_TOPICS: readonly HelpTopic[] = [
     lines: [
       "how much did i make in may",
       "profit on dressers this year",
-      "paint since june",
+      "paint since june · and in may?",
       "best source",
       "profit by kind",
       "may vs june",

@@ -57,6 +57,7 @@ export function plainWords(text: string): string[] {
     .normalize("NFKD")
     .replace(/\p{M}/gu, "")
     .replace(/[’'`´]/g, "")
+    .replace(/\bcompare (?!to\b|with\b).*/, (all) => all.replace(/ (?:to|with) /g, " versus "))
     .replace(/\bw\/o\b/g, " without ")
     .replace(/\bw\//g, " with ")
     .replace(/\b(?:no\.|number|num|nr|piece) ?#? ?(\d{1,5})\b(?! ?(?:pieces|chairs|notes))/g, " #$1 ")

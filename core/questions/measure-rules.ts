@@ -25,6 +25,8 @@ export interface Features {
   /** "in the hutch". */
   inPiece: boolean;
   generic: boolean;
+  /** "over 100". */
+  limit: boolean;
   /** "whats the hutch at". */
   endsAt: boolean;
   /** Someone who buys is named with no word before: "what has the coworker spent". */
@@ -158,6 +160,7 @@ export const RULES: readonly Rule[] = [
       "fared",
       "howMany",
       "finished",
+      "sat",
     ],
   },
   {
@@ -399,7 +402,7 @@ export const RULES: readonly Rule[] = [
         (f.has("sale") && (f.order || f.average || f.has("money", "total") || !f.by)) ||
         (f.has("sale") && f.by) ||
         (f.has("sold") && f.has("money", "paid", "total") && !f.has("earn", "net", "asking")) ||
-        (f.has("sold") && f.average)) &&
+        (f.has("sold") && (f.average || (f.limit && !f.by && !f.yesNo)))) &&
       !f.has("earn", "net", "asking"),
     takes: [
       ...MUCH,

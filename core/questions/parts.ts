@@ -217,8 +217,11 @@ class Sorter {
     } else if (this.#parted !== null && mark.senses.group) return this.#word(mark, at);
     this.#parted = null;
     if (this.#negation && mark.senses.cues.length > 0) this.#negation = null;
+    // "non oak chairs" are chairs; "not oak or walnut" turns both.
+    const isAlone = this.#negation?.text === "non";
     this.#negation = null;
     this.parts.items.push({ mark, at, link: this.#link, not: this.#not });
+    if (isAlone) this.#not = false;
     this.#inItems = true;
     this.#keepCues(mark, at);
     return at + 1;

@@ -72,7 +72,6 @@ const STATUS_CUES: readonly (readonly [Cue, string])[] = [
 
 /** What each measure says of the state of its pieces by itself. */
 const OWN_STATUS: Partial<Record<MeasureName, readonly string[]>> = {
-  profit: ["finished"],
   net: ["sold", "finished", "listed"],
   proceeds: ["sold", "listed"],
   fees: ["sold", "listed"],
@@ -199,7 +198,7 @@ class Reader {
     return (
       this.read.measure === "proceeds" &&
       limits.length > 0 &&
-      /^(?:what|whats|which|show|list)$/.test(first) &&
+      /^(?:what|whats|which|show|list|sold)$/.test(first) &&
       !this.f.has("money", "total", "revenue")
     );
   }
@@ -399,9 +398,9 @@ class Reader {
       );
       return { beside, shared: read.found.map(({ filter }) => filter), isPeriods: true };
     }
-    const dimensions = [...new Set(read.found.map(({ filter }) => filter.dimension))];
+    const dimensions = [...new Set(read.found.map(({ filter }) => sideSort(filter)))];
     const split = dimensions.find((dimension) => {
-      const places = read.found.filter(({ filter }) => filter.dimension === dimension);
+      const places = read.found.filter(({ filter }) => sideSort(filter) === dimension);
       return new Set(places.map(({ item }) => sideOf(item.at))).size > 1;
     });
     if (!split)
@@ -413,12 +412,12 @@ class Reader {
     const { found } = this.read;
     const sides = new Map<number, Filter[]>();
     const shared: Filter[] = [];
-    const sideFilters = found.filter(({ filter }) => filter.dimension === split);
+    const sideFilters = found.filter(({ filter }) => sideSort(filter) === split);
     for (const { filter, item } of found) {
       const near = sideFilters.some(
         (other) => sideOf(other.item.at) === sideOf(item.at) && Math.abs(other.item.at - item.at) <= 1,
       );
-      if (filter.dimension === split || (filter.dimension === "trait" && near)) {
+      if (sideSort(filter) === split || (filter.dimension === "trait" && near)) {
         const side = sideOf(item.at);
         sides.set(side, [...(sides.get(side) ?? []), filter]);
       } else shared.push(filter);
@@ -472,6 +471,11 @@ function both(a: Period, b: Period): Period | null {
   if (a.from === null || a.to === null || b.from === null || b.to === null)
     return { from, to, name: `${a.name}, ${b.name}` };
   return null;
+}
+
+/** "gas or storage": a thing bought stands beside a category as beside another thing. */
+function sideSort({ dimension }: Filter): Filter["dimension"] {
+  return dimension === "category" ? "what" : dimension;
 }
 
 /** "june, july and august": those that follow on one another as one; null where something lies between. */

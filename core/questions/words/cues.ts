@@ -251,6 +251,9 @@ export const CUES = {
   ],
   sale: ["sale", "sales"],
   sold: [
+    "sell the most of",
+    "sold the most of",
+    "sell most of",
     "sold",
     "sell",
     "selling",
@@ -295,6 +298,8 @@ export const CUES = {
     "went to",
   ],
   bought: [
+    "buy the most of",
+    "bought the most of",
     "came home",
     "come home",
     "came into the shop",
@@ -1124,6 +1129,11 @@ export const CUES = {
   ],
   principal: ["principal"],
   howMany: [
+    "buy the most of",
+    "bought the most of",
+    "sell the most of",
+    "sold the most of",
+    "sell most of",
     "total pieces",
     "pieces total",
     "pieces in total",
