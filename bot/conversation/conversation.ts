@@ -5,6 +5,7 @@ import { isNothing, smallTalk } from "../../core/decide/smalltalk.ts";
 import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Ledger } from "../../db/ledger.ts";
+import { createMemory } from "../../db/memory.ts";
 import { MENDED, type Note } from "../../db/notes.ts";
 import type { OutboxBody } from "../../db/outbox.ts";
 import type { Question } from "../../db/questions.ts";
@@ -270,9 +271,11 @@ function hasRecorded({ ledger }: Turn, { root }: Note): boolean {
   return ledger.standingFactsOf(root).length > 0;
 }
 
+/** The words of a message without what may differ in a second one. In a flood each is compared with all of the last minutes. */
+const plainWords = createMemory((text: string) => text.trim().toLowerCase().replace(/\s+/g, " "), true);
+
 function sameWords(a: string, b: string): boolean {
-  const plain = (text: string) => text.trim().toLowerCase().replace(/\s+/g, " ");
-  return plain(a) === plain(b);
+  return plainWords.get(a) === plainWords.get(b);
 }
 
 function hearPress(deps: ConversationDeps, press: Press): void {
