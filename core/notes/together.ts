@@ -2,13 +2,13 @@ import type { Clause, Tok } from "./clause.ts";
 import { placeAfter } from "./clause.ts";
 import { type Draft, readingOf, unclearDraft } from "./draft.ts";
 import { settleEach } from "./interpret.ts";
+import { saysNothing } from "./passing.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { sharedOver } from "./shared.ts";
 import type { Sign } from "./sign-bits.ts";
 import { HINTS } from "./sign-bits.ts";
 import { bears } from "./verbs.ts";
 import { CONDITIONS } from "./words/doubts.ts";
-import { isEveryday } from "./words/everyday.ts";
 import { BEFORE_TOPIC } from "./words/links.ts";
 
 /**
@@ -62,14 +62,6 @@ function isChatter({ trouble, clause }: Draft): boolean {
   if (!trouble || !IN_PASSING.has(trouble.kind) || (clause.signs.hints & HINTS.day) !== 0) return false;
   if (MEASURES.some((sign) => clause.signs.has(sign))) return false;
   return clause.tokens.every(saysNothing);
-}
-
-/** A mark, or a word that neither says a verb of the books nor turns one round. */
-function saysNothing({ kind, text, roles, unknown }: Tok): boolean {
-  if (kind === "mark" || kind === "grain") return true;
-  if (kind !== "word" || roles.hedge || roles.vagueTime) return false;
-  if (roles.heads?.some((head) => !head.light && head.tail.length === 0)) return false;
-  return !unknown || isEveryday(text);
 }
 
 /** "hutch: sanding 1h, paint 12": every clause behind the colon is about the hutch. */

@@ -1,5 +1,6 @@
 import type { Clause, Tok } from "./clause.ts";
 import type { Trouble } from "./grammar.ts";
+import { passingFrom } from "./passing.ts";
 import type { Kind } from "./reading.ts";
 import { isTurned } from "./roles.ts";
 import { NO_ROLES } from "./token.ts";
@@ -99,12 +100,19 @@ export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
   if (found) return { kind: found };
   if (clause.signs.has("person") && !bears(kind, "others act") && !isMyself(clause) && somebodyElse(clause))
     return { kind: "anotherPerson" };
-  return clause.tokens.some(isLeft) ? { kind: "left" } : null;
+  return leftTokens(clause).length > 0 ? { kind: "left" } : null;
 }
 
 /** The words of a clause that no slot took and nobody knows. */
-export function leftWords({ tokens }: Clause): string[] {
-  return tokens.flatMap((token) => (isLeft(token) ? [token.text] : []));
+export function leftWords(clause: Clause): string[] {
+  return leftTokens(clause).map(({ text }) => text);
+}
+
+function leftTokens({ tokens }: Clause): Tok[] {
+  const left = tokens.filter(isLeft);
+  if (left.length === 0) return left;
+  const passing = tokens.slice(passingFrom(tokens));
+  return left.filter((token) => !passing.includes(token));
 }
 
 const isLeft = ({ kind, claimed, unknown }: Tok): boolean => kind === "word" && !claimed && unknown === true;

@@ -72,7 +72,7 @@ export const finish = defineVerb({
           "cured",
         ],
         with: ["piece"],
-        without: ["duration"],
+        without: ["duration", "labor"],
         light: true,
       },
       {

@@ -143,6 +143,11 @@ export const sell = defineVerb({
       },
       { say: "sale of", with: ["number"], light: true },
       {
+        say: ["out the door", "went out the door", "rolled out the door"],
+        with: ["piece", "number"],
+        light: true,
+      },
+      {
         say: [
           "found a new home",
           "found a home",

@@ -15,10 +15,10 @@ export function gluedDuration(word: string): number | null {
   return minutes ? Number(minutes[1]) : null;
 }
 
-/** "an hour and 15", "1 hr 10 priming": minutes, where no word of money follows; null where it may be anything else. */
-function bareMinutes(exact: Exact | null, next: string | undefined, isLinked: boolean): number | null {
+/** "an hour and 15", "1 hr 10 priming", "1h 40" at the end: minutes, where no word of money follows; else null. */
+function bareMinutes(exact: Exact | null, next: string | undefined, endsAlone: boolean): number | null {
   if (!exact || exact.scale !== 0 || exact.digits < 5 || exact.digits > 59) return null;
-  if (next === undefined) return isLinked ? exact.digits : null;
+  if (next === undefined) return endsAlone ? exact.digits : null;
   return (next === "on" || /^[a-z]{3,}$/.test(next)) && !NO_MINUTES.has(next) ? exact.digits : null;
 }
 
@@ -35,8 +35,12 @@ export function minutesAfterHours(
   const glued = gluedDuration(norms[at] ?? "");
   if (glued !== null && glued < 60 && /m/.test(norms[at]!)) return { minutes: glued, words: at + 1 - start };
   const number = at < norms.length ? numberAt({ norms, at }) : null;
+  // "parking 2 hours 6" is six dollars.
+  const endsAlone = link > 0 || /^(?:[\d.]*hr?s?)$/.test(norms[start - 1] ?? "");
   const bare =
-    number && number.words <= 2 ? bareMinutes(number.amount.exact, norms[at + number.words], link > 0) : null;
+    number && number.words <= 2
+      ? bareMinutes(number.amount.exact, norms[at + number.words], endsAlone)
+      : null;
   if (bare !== null) return { minutes: bare, words: at + number!.words - start };
   if (number?.amount.exact && MINUTES.has(norms[at + number.words] ?? ""))
     return {

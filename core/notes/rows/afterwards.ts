@@ -1,4 +1,5 @@
 import type { Hedge } from "../words/hedges.ts";
+import { TO_WORK } from "../words/labors.ts";
 import type { Row } from "./table.ts";
 
 /** What makes of a clause no fact yet, or none at all; "labor": only a part of the work is done; "word": nothing of it. */
@@ -151,16 +152,24 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
   ["[took <time> to sell|pick_up|move|load|deliver|list|photograph]", "doubt", "desk took 2h to sell"],
   ["payment|payments [is|are|will_be|should_be] $", "doubt", "loan payment is 110"],
   ["<time> [till|until|til|before|from_now|remaining|more_to_go]", "doubt", "2h till desk is dry"],
-  [
-    "took|spent|another? <time> to [sand|strip|paint|prime|stain|refinish|clean|fix|repair|glue|wax|buff|scrape|patch|polish|assemble|reupholster|seal] <art>? <piece>",
-    "labor",
-    "took 2h to sand desk",
-  ],
+  [`took|spent|another? <time> to [${TO_WORK}] <art>? <piece>`, "labor", "took 2h to sand desk"],
+  [`<time> [${TO_WORK}] ;`, "labor", "desk: 2h sand"],
+  [`<time> [${TO_WORK}] on|for? <art>? <piece>`, "labor", "2h strip on the desk"],
   ["[total <time>]", "doubt", "dresser total 5h"],
   ["<time> [all_in|in_total|total|in_all|altogether|in_on|to_go|to_date|left]", "doubt", "dresser 5h all in"],
   ["^ [me|myself|i and|& <kin>|<word>] <labor>", "doubt", "me and dad sanded dresser 2h"],
   // A part of the work, or a part of the piece.
   ["^ [<supply>|<workpart>] <piece> <~finish>", "labor", "top coat desk done"],
+  [
+    "^ <art>? [one|other|first|second|third|last|final|next|1st|2nd|3rd|left|right|top|base|prime|clear? <workpart>|<supply>|<labor>|<part>] on|of|for|to <art>? <piece> is|are|was|were|now|all|finally* <~finish>",
+    "labor",
+    "first coat on the buffet is done",
+  ],
+  [
+    "^ <art>? [one|other|first|second|third|last|final|next|1st|2nd|3rd|left|right|top|base|prime|clear? <workpart>|<supply>|<labor>|<part> is|are|was|all|finally* <~finish>] on|of|for <art>? <piece>",
+    "labor",
+    "base coat done on hutch",
+  ],
   ["<~finish> <art>? [<supply>|<workpart>] <piece>", "labor", "finished the base coat desk"],
   ["<~finish> [for now|today|tonight|the_day|the_night]", "part", "desk done for now"],
   ["^ [finishing|finishing_up] <art>? <piece> !!<time>", "part", "finishing dresser"],

@@ -95,5 +95,15 @@ const STEMS: readonly (readonly [string, string])[] = [
 
 export const LABORS: readonly string[] = STEMS.flat();
 
-/** The name of the work, whichever form was typed: "sanded" is "sanding". */
-export const LABOR_NAMES: ReadonlyMap<string, string> = new Map(STEMS.map(([name, past]) => [past, name]));
+/** What is done to a piece, as one says it of work to do, as alternatives of a row. */
+export const TO_WORK =
+  "sand|strip|paint|prime|stain|refinish|clean|fix|repair|glue|wax|buff|scrape|patch|polish|assemble|reupholster|seal";
+
+const nameOfWork = (base: string): string =>
+  STEMS.find(([name]) => name.startsWith(base.replace(/e$/, "")))?.[0] ?? base;
+
+/** The name of the work, whichever form was typed: "sanded" and "sand" are "sanding". */
+export const LABOR_NAMES: ReadonlyMap<string, string> = new Map([
+  ...STEMS.map(([name, past]) => [past, name] as const),
+  ...TO_WORK.split("|").map((base) => [base, nameOfWork(base)] as const),
+]);
