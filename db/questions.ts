@@ -1,5 +1,5 @@
 import { randomBytes } from "node:crypto";
-import { type and, asc, eq, isNull } from "drizzle-orm";
+import { asc, eq, isNull } from "drizzle-orm";
 import { z } from "zod";
 import type { Instant } from "../core/calendar.ts";
 import type { Ask, Matter } from "../core/decide/decision.ts";
@@ -62,8 +62,6 @@ export function openQuestions({ db }: Connection, isKept = false): Questions & {
     open.forget();
     db.update(questions).set(values).where(eq(questions.id, id)).run();
   };
-  const select = (condition: ReturnType<typeof and>): Question[] =>
-    db.select().from(questions).where(condition).orderBy(asc(questions.id)).all().map(decoded);
   return {
     forget: open.forget,
     open({ matter, ask, ...rest }) {
@@ -77,7 +75,10 @@ export function openQuestions({ db }: Connection, isKept = false): Questions & {
     // Read out of the text each time: whoever has asked may change what they got.
     allOpen: (person) => open.get("all").flatMap((row) => (row.person === person ? [decoded(row)] : [])),
     everyOpen: () => open.get("all").map(decoded),
-    byToken: (token) => select(eq(questions.token, token))[0] ?? null,
+    byToken(token) {
+      const row = db.select().from(questions).where(eq(questions.token, token)).get();
+      return row ? decoded(row) : null;
+    },
     close: (id, now) => change(id, { closed: now }),
   };
 }

@@ -25,7 +25,7 @@ const ROWS_TOGETHER_MAX = 8;
 export function rowWriter<T extends SQLiteTable>(
   { db, sqlite }: Connection,
   table: T,
-  onConflict: "fail" | "keep" | { replace: SQLiteColumn | SQLiteColumn[] } = "fail",
+  onConflict: "fail" | "keep" | { replace: SQLiteColumn } = "fail",
 ): RowWriter<T> {
   const columns = getTableColumns(table) as Record<string, SQLiteColumn>;
   const places = Object.fromEntries(Object.keys(columns).map((name) => [name, sql.placeholder(name)]));
@@ -35,7 +35,7 @@ export function rowWriter<T extends SQLiteTable>(
     const set: Record<string, SQL> = {};
     for (const [name, column] of Object.entries(columns))
       set[name] = sql`excluded.${sql.identifier(column.name)}`;
-    insert.onConflictDoUpdate({ target: onConflict.replace as SQLiteColumn[], set: set as never });
+    insert.onConflictDoUpdate({ target: onConflict.replace, set: set as never });
   }
   const { sql: text, params } = insert.toSQL();
   const names = params.map(placeName);
