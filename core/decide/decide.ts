@@ -82,9 +82,9 @@ const deciding: Deciding = { decide: decideWhole, verbOf };
 function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decision {
   const unclear = reading.kind === "unclear" ? reading : null;
   const why = unclear?.why ?? "I could not read that as a note.";
-  const dayless = why === whyOf({ kind: "whichDay" }) ? unclear?.could?.[0] : undefined;
+  const [dayless, ...dated] = why === whyOf({ kind: "whichDay" }) ? (unclear?.could ?? []) : [];
   if (dayless && decideWhole(dayless, desk).kind !== "refuse")
-    return { kind: "ask", ask: askDay(dayless, desk) };
+    return { kind: "ask", ask: askDay(dayless, dated, desk) };
   const standing = standingOf(unclear?.could ?? [], desk, deciding, unclear?.byBooks);
   if (standing.length === 0) return { kind: "refuse", why };
   const left = standing.length === 1 ? (unclear?.left ?? []) : [];
@@ -92,15 +92,18 @@ function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decisio
 }
 
 /** "sold desk 90 the other day": the whole note, once its day is said. */
-function askDay(reading: Reading, { today }: Omit<Desk, "confirmed">): Ask {
+function askDay(reading: Reading, dated: readonly Reading[], { today }: Omit<Desk, "confirmed">): Ask {
   const on = (label: string, date: Day): Choice => ({
     label,
     effect: { kind: "instead", readings: [{ ...reading, date }] },
   });
+  // "last weekend": its days.
+  const days = dated.flatMap(({ date }) => (date === undefined ? [] : [on(showDay(date, today), date)]));
+  const near = days.length > 0 ? days : [on("Yesterday", addDays(today, -1)), on("Today", today)];
   return {
     prompt: "Which day was that? Like sat or 3/14.",
     wants: "day",
-    choices: [on("Yesterday", addDays(today, -1)), on("Today", today), NEVER_MIND],
+    choices: [...near, NEVER_MIND],
     first: [reading],
   };
 }

@@ -159,10 +159,17 @@ function isAnother(part: readonly Tok[], at: number, before: readonly Tok[], ope
   const token = part[at]!;
   if (opens) return ownNumber(part, at, before);
   const next = part[at + 1];
+  if (token.roles.labor && before.some(({ kind }) => kind === "miles")) return isWork(part.slice(at + 1));
   if (!before.some(isPiece) || !before.some(isMeasure)) return false;
   if (token.roles.labor && token.kind === "word")
     return (next?.kind === "piece" || before.some(({ roles }) => roles.labor)) && ownNumber(part, at, before);
   return isMeasure(token) && before.some(({ kind }) => kind === token.kind) && opensWork(part.slice(at + 1));
+}
+
+/** "drove 24 miles sanded desk 1h": a piece, and the time it took. */
+function isWork(after: readonly Tok[]): boolean {
+  const number = after.find((token) => isMeasure(token) || isAmount(token));
+  return number?.kind === "duration" && after.some(isPiece);
 }
 
 /** What follows a measure names what it was on or for before any other number. */

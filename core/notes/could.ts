@@ -202,13 +202,23 @@ function loanIn({ tokens }: Clause): string | undefined {
   return before?.unknown ? before.text : undefined;
 }
 
+/** "6 knobs at 2.50": what all of them cost, and what one of them would be. */
+function ofOneAndAll({ tokens, what }: Clause): number[] | null {
+  const [count, price, ...more] = tokens.filter(({ kind }) => kind === "amount");
+  const link = tokens[tokens.indexOf(price!) - 1]?.text;
+  if (!what || !count || !price || more.length > 0 || (link !== "at" && link !== "@")) return null;
+  const [times, cents] = [wholeOf(count.amount?.exact ?? null), centsIn(price)];
+  return times === null || cents === null || count.amount?.money ? null : [times * cents, cents];
+}
+
 /** Each amount of the clause as the one that was asked for. */
 const eitherAmount: Offer = (held) => {
   const { made } = held;
   if (!made || held.amounts.length < 2) return [];
   const field = ["price", "amount", "balance"].find((name) => made.needs.includes(name));
   if (!field) return [];
-  const each = [...new Set(held.amounts)].slice(0, 3).map((cents) => ({
+  const amounts = ofOneAndAll(held.clause) ?? held.amounts;
+  const each = [...new Set(amounts)].slice(0, 3).map((cents) => ({
     ...made,
     fields: {
       ...made.fields,
@@ -301,7 +311,7 @@ const asSale: Offer = (held) => {
 
 const MEASURED: ReadonlySet<string> = new Set(["amount", "duration", "miles"]);
 
-/** "the other day", "last weekend", "fri or sat": each day that it may have been. */
+/** "last weekend", "fri or sat", "sunday market": each day that it may have been. */
 const eachDay: Offer = ({ made, clause }) => {
   const isOpen = made?.needs.some((field) => field !== "count" && made.fields[field] === undefined);
   const isLeft = ({ kind, claimed }: Tok): boolean => !claimed && MEASURED.has(kind);
@@ -343,8 +353,7 @@ const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   milesUnsaid: drivenMiles,
   twoNumbers: eitherAmount,
   vagueAmount: eitherSpoken,
-  whichDay: ({ made }) => (made ? [made] : []),
-  vagueTime: eachDay,
+  whichDay: (held) => (held.made ? [held.made, ...eachDay(held)] : []),
 };
 
 /** What a clause in trouble may mean; `made` is what its words would be without the trouble. */

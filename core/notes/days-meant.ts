@@ -2,7 +2,6 @@ import { addDays, type Day, weekdayOf } from "../calendar.ts";
 import type { Clause, Tok } from "./clause.ts";
 import { pastDay } from "./quantities/days.ts";
 import { WEEKDAYS } from "./words/calendar.ts";
-import { DAYS_WIDE } from "./words/times.ts";
 
 const WEEK = 7;
 
@@ -14,8 +13,7 @@ export function daysMeant({ tokens, today }: Clause): Day[] {
   const words = wide.split(" ");
   if (words.some((word) => word.startsWith("weekend"))) return weekendBefore(today);
   const days = words.flatMap((word) => WEEKDAYS[word] ?? []);
-  if (days.length > 0) return [...new Set(days.map((day) => latest(day, today)))];
-  return (DAYS_WIDE[wide] ?? []).map((back) => addDays(today, -back));
+  return [...new Set(days.map((day) => latest(day, today)))];
 }
 
 /** "sat a week ago": a week before sat, or that sat itself. */

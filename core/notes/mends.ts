@@ -13,7 +13,7 @@ import {
   takeOld,
   takeTo,
 } from "./mended.ts";
-import { wholeOf } from "./quantities/amounts.ts";
+import { decimalText, wholeOf } from "./quantities/amounts.ts";
 import type { ReadingFields } from "./reading.ts";
 import { type CorrectionEffect, corrections } from "./rows/corrections.ts";
 import type { Trace } from "./rows/trace.ts";
@@ -44,6 +44,7 @@ export function mendOf(line: readonly Tok[], units: Units, today: Day, trace?: T
     const made = mendFrom(fired.effect, tokens.slice(0, fired.from), tokens.slice(fired.to), words, today);
     if (!made) continue;
     made.mend.of = withKindOf(made.mend, words);
+    inMiles(made.mend);
     trace?.push({ table: "corrections", row: fired.row, words: words.join(" ") });
     if (made.isSure) return made;
     doubtful ??= made;
@@ -60,6 +61,14 @@ function withKindOf({ of = {}, to = {} }: Mend, words: readonly string[]): Of {
   if (isOfPiece && to.source !== undefined) return { ...of, kind: "buy" };
   if (isOfPiece && to.amount !== undefined && words.includes("cost")) return { ...of, kind: "buy" };
   return isOfPiece && words[0] === "listed" ? { ...of, kind: "list" } : of;
+}
+
+/** "the drive was 31 not 13": no money is told of a drive. */
+function inMiles({ of, to }: Mend): void {
+  if (of?.kind !== "drive" || to?.amount === undefined) return;
+  to.miles = decimalText({ digits: to.amount, scale: 2 });
+  delete to.amount;
+  delete of.amount;
 }
 
 const VALUE_TOKENS_MAX = 6;

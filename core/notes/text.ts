@@ -21,7 +21,7 @@ const COUNT_X = /x\d{1,3}(?![\p{L}\d.])/iuy;
 /** "b4" is "before". */
 const BEFORE = /b4(?![\p{L}\d])/iuy;
 const LETTERS = /\p{L}[\p{L}\p{M}'’‘]{0,47}/uy;
-const MARK = /->|=>|[→,.;:!?&+*×\-–—@#()~=/$|…%]/uy;
+const MARK = /->|=>|[→≈<>,.;:!?&+*×\-–—@#()~=/$|…%]/uy;
 
 function normalize(text: string): string {
   const lower = text.toLowerCase().replace(/['’‘]/g, "");
@@ -125,7 +125,16 @@ function wordAt(
   return { kind: "mark", norm: PLAIN_MARKS[mark] ?? mark, start: at, end: at + mark.length, apart };
 }
 
-const PLAIN_MARKS: Readonly<Record<string, string>> = { "–": "-", "—": "-", "…": ".", "->": "→", "=>": "→" };
+const PLAIN_MARKS: Readonly<Record<string, string>> = {
+  "–": "-",
+  "—": "-",
+  "…": ".",
+  "->": "→",
+  "=>": "→",
+  "≈": "~",
+  "<": "~",
+  ">": "~",
+};
 
 /** "mid-century" is two words. */
 function isHyphen(mark: string, line: string, at: number, words: readonly Word[], apart: boolean): boolean {

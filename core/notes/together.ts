@@ -67,7 +67,7 @@ function isChatter({ trouble, clause }: Draft): boolean {
 /** "hutch: sanding 1h, paint 12": every clause behind the colon is about the hutch. */
 function withTopic(drafts: readonly Draft[]): readonly Draft[] {
   const [first, ...others] = drafts;
-  const named = first ? topicOf(first.clause) : null;
+  const named = first ? topicOf(first.clause, drafts.length) : null;
   if (!first || !named) return drafts;
   for (const draft of others) {
     if (draft.trouble || !bears(draft.kind, "of pieces") || draft.fields["pieces"] !== undefined) continue;
@@ -81,12 +81,13 @@ function withTopic(drafts: readonly Draft[]): readonly Draft[] {
 }
 
 /** The pieces that a clause names before a mark and nothing else; null where it does not. */
-function topicOf({ tokens, line, spans }: Clause): Mention[] | null {
+function topicOf({ tokens, line, spans }: Clause, clauses: number): Mention[] | null {
   const start = placeAfter(tokens, 0, BEFORE_TOPIC);
   let end = start;
   while (tokens[end]?.kind === "piece") end += 1;
-  if (end === start || !/^\s*(?::|[-–—,]\s)/.test(line.slice(spans[tokens[end - 1]!.to - 1]!.end)))
-    return null;
+  // "desk, paint 12, hutch, stain 9" is no list under one heading.
+  const heading = clauses === 2 ? /^\s*(?::|[-–—,]\s)/ : /^\s*(?::|[-–—]\s)/;
+  if (end === start || !heading.test(line.slice(spans[tokens[end - 1]!.to - 1]!.end))) return null;
   return tokens.slice(start, end).map(({ mention }) => mention!);
 }
 

@@ -268,7 +268,12 @@ function slashIsFraction<Head>(norms: readonly string[], at: number, lexer: Lexe
   if (!FRACTIONS.has(norms[at]!)) return false;
   const next = norms[at + 1] ?? "";
   if (isOfSupply(norms, at, lexer)) return true;
-  return HOURS.has(next) || /^(?:an?|of|inch|off|in|gallon|quart|price|pint|yard)$/.test(next);
+  return (
+    HOURS.has(next) ||
+    /^(?:an?|of|inch|off|in|gallon|quart|price|pint|yard|done|finished|sanded|painted|stripped|through|full|complete)$/.test(
+      next,
+    )
+  );
 }
 
 /** "the 3rd dresser" counts dressers, not days. */

@@ -112,6 +112,9 @@ export const drive = defineVerb({
       "estimate",
       "pickup",
       "to the dump",
+      "delivery",
+      "deliveries",
+      "errands",
     ],
   },
 

@@ -18,6 +18,7 @@ export const undo = defineVerb({
           "undo that",
           "undo last",
           "undo it",
+          ...["scrap that", "scrap that last one", "scrap the last one"],
           ...["strike last", "strike the last", "strike the last one", "strike last one", "strike it"],
           ...[
             "dup",

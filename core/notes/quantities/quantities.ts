@@ -1,5 +1,5 @@
 import type { Cursor, Part } from "../token.ts";
-import { CURRENCY_WORDS, FOREIGN_WORDS } from "../words/numbers.ts";
+import { CURRENCY_WORDS, FOREIGN_WORDS, TENS } from "../words/numbers.ts";
 import { AFTER_NUMBER, SPOKEN_SECOND } from "../words/starters.ts";
 import { CLOCK_WORDS, GRAINS, PERCENT, SPAN_DAYS, YEARS } from "../words/units.ts";
 import type { Amount } from "./amounts.ts";
@@ -43,7 +43,11 @@ const MAY_BE_RANGE = /-| (?:to|till|til|until|am|pm)$/;
 function numberOrMeasureAt(cursor: Cursor): Part | null {
   const { norms, at } = cursor;
   const spoken =
-    SPOKEN_SECOND.has(norms[at + 1] ?? "") || norms[at + 2] === "and" ? spokenAt(norms, at) : null;
+    SPOKEN_SECOND.has(norms[at + 1] ?? "") ||
+    norms[at + 2] === "and" ||
+    TENS[norms[at + 2] ?? ""] !== undefined
+      ? spokenAt(norms, at)
+      : null;
   if (spoken) return spoken;
   const word = norms[at]!;
   const code = word.charCodeAt(0);

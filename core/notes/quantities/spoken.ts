@@ -60,6 +60,9 @@ function andPartAt(norms: readonly string[], at: number): Part | null {
   const part = PARTS[norms[at + words + 2] ?? ""];
   const isTime = /^(?:hours?|hrs?|h|an|of|miles?|mi|inch)$/.test(norms[at + words + 3] ?? "");
   if (part === undefined || isTime) return null;
+  const spoken = Math.round((value + part) * 100);
+  // "two and a quarter" of a hutch is more likely 225.
+  if (typed === null && value < 10) return eitherOf(spoken, [spoken * 100, spoken], words + 3);
   if (scale === undefined) return money(value + part, words + 3);
   // A quarter beside a hundred is one of its own: 25.
   return part === 0.25 && scale === 100 ? money(125, words + 3) : vague(words + 3);
@@ -93,10 +96,23 @@ const eitherOf = (exact: number, either: [number, number], words: number): Part 
   words,
 });
 
+/** "thirty one fifty": dollars and cents, of paint. */
+function fortyAt(norms: readonly string[], at: number): Part | null {
+  const whole = TENS[norms[at] ?? ""] === undefined ? null : smallNumberAt(norms, at);
+  const next = at + 2;
+  if (whole?.words !== 2 || TENS[norms[next] ?? ""] === undefined) return null;
+  const small = smallNumberAt(norms, next)!;
+  const after = norms[next + small.words] ?? "";
+  if (SCALES[after] !== undefined || CURRENCY_WORDS.has(after)) return null;
+  const digits = whole.value * 100 + small.value;
+  return eitherOf(digits, [digits, digits * 100], 2 + small.words);
+}
+
 /** "two fifty", "one twenty": dollars and cents, or hundreds; "twelve fifty" of paint is 12.50. */
 function eitherAt(norms: readonly string[], at: number): Part | null {
   const unit = UNITS[norms[at] ?? ""];
-  if (unit === undefined || unit < 1) return null;
+  if (unit === undefined) return fortyAt(norms, at);
+  if (unit < 1) return null;
   const small = TENS[norms[at + 1] ?? ""] === undefined ? null : smallNumberAt(norms, at + 1);
   if (!small || SCALES[norms[at + 1 + small.words] ?? ""] !== undefined) return null;
   if (CURRENCY_WORDS.has(norms[at + 1 + small.words] ?? "")) return null;

@@ -100,6 +100,9 @@ const ROWS: readonly Row<AsideEffect>[] = [
   ],
   ["$ … [same|the_same day|night|week|morning|afternoon]", "aside", "bought footstool 6 sold 15 same day"],
   ["<stream> … [from <art>? <new>|<person>|<kin>]", "aside", "tip 5 from marge"],
+  ["<supply> … [came_to|comes_to|totaled|totalled|ran_to|rang_up_at] $", "aside", "hardware came to 27"],
+  ["<supply> $ [used|secondhand|second_hand|refurbished]", "aside", "belt sander 45 used"],
+  ["<supply> [<container>] $", "aside", "plywood sheet 38"],
   ["[too far gone|away]", "aside", "tossed the rack, too far gone"],
 ];
 

@@ -41,7 +41,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["^ !i|we|ive <word> [put|left $ on|down|for] <art>? <piece>", "deposit", "bob put 20 on desk"],
   ["[$ each_way|one_way|per_trip|per_crossing]", "vague", "tolls 2.50 each way"],
   [
-    "<time> [wait|waited|waiting|dry|drying|to_dry|cure|curing|between|till|until|for|dry_time|drying_time* <time>|<span>]",
+    "<time> [wait|waited|waiting|dry|drying|to_dry|cure|curing|dry_time|drying_time for|between|about? <time>|<span>]",
     "passing",
     "painted dresser 1h dry 24h",
   ],
@@ -158,7 +158,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ],
   ["<~buy>|<~sell>|got|paid|<list> … [<span>|<time> later]", "passing", "sold couch 180 3 days later"],
   [
-    "[dry|dried|drying|cure|cured|curing|set|sit|soak|soaked|wait|waited|let|lets it|dry|sit|cure|set|soak|time? for|about|is|of? <time>|<span>]",
+    "[dry|dries|dried|drying|cure|cures|cured|curing|set|sit|soak|soaked|wait|waited|let|lets it|dry|sit|cure|set|soak|time? for|about|is|of|in? <time>|<span>]",
     "passing",
     "sanded desk 2h let dry 24h",
   ],
@@ -177,6 +177,8 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["[$ something|some|odd|ish|ballpark|max|tops|minimum]", "vague", "sold desk 90 something"],
   ["[$ daily|nightly|quarterly]", "vague", "ads 15 daily"],
   ["[$ half|halves] ;", "vague", "gas 80 half"],
+  ["[$ +] ;", "vague", "paint 12+"],
+  ["$ [after tax|taxes|coupon|coupons|discount|discounts|everything]", "passing", "paint 12 after coupon"],
   ["[$ + tax]", "vague", "bought desk 40 + tax"],
   ["[$ plus|before|without|w|with tax|taxes]", "vague", "bought desk 40 plus tax"],
   ["[sales? tax|taxes $]", "vague", "sold desk 90 sales tax 6.30"],

@@ -308,6 +308,8 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "hutch went to a nice family 200",
   ],
   ["<piece> !<supply> [<service>] $ ;", "service", "desk delivery 20"],
+  ["<labor> <art>? <piece> [<part> <part>?] <time>", "word", "glued chair leg 20m"],
+  ["<time> <labor> <art>? <piece> [<part> <part>?] ;", "word", "20 min gluing chair leg"],
   // What is named by its size, its grit or a word that is a verb elsewhere.
   ["[<boards>]", "supply", "2x4s 6"],
   ["^ #|some|a? [<board> <supply>|<new>?] $|for", "supply", "2x4 6"],

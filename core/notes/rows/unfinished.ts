@@ -16,6 +16,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "labor",
     "first coat on the bed frame, 1 hr",
   ],
+  [
+    "^ [<art>? first|second|third|1st|2nd|3rd|last|final|base|top? coat|coats] <art>? <time>|<piece> … <time>|<piece>",
+    "labor",
+    "second coat 30 min desk",
+  ],
   // Things said of needs that take nothing from the fact before them.
   [
     "<~finish> <art>? <piece> [needs|need|gonna|going_to|will|ill|want_to|plan_to <word>* <word>]",

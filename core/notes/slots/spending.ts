@@ -30,7 +30,7 @@ export const what: Fill = (clause) => {
   countedAfter(clause, last);
   while (isWhatWord(tokens[first - 1]) && !tokens[first - 1]!.roles.person && !isContainer(tokens[first - 1]))
     first -= 1;
-  countedSupply(clause, first);
+  countedSupply(clause, first, last);
   clause.what = tokens.slice(first, last + 1);
   claim(...clause.what);
   return { value: asMeant(clause, clause.what) };
@@ -46,7 +46,7 @@ function joinsSupplies(tokens: readonly Tok[], last: number, at: number): boolea
 }
 
 /** "2 cans of primer 36", "8 knobs 20": a count of supplies is no amount where an amount stands beside it. */
-function countedSupply(clause: Clause, first: number): void {
+function countedSupply(clause: Clause, first: number, last: number): void {
   let at = first - 1;
   if (clause.tokens[at]?.text === "of") at -= 1;
   const contained = isContainer(clause.tokens[at]);
@@ -63,6 +63,8 @@ function countedSupply(clause: Clause, first: number): void {
   const other = others[0]!;
   const count = wholeOf(token.amount?.exact ?? null);
   if (count === null) return;
+  // "two cans of lacquer at 8.99": of one, or of both?
+  if (contained && !other.each && /^(?:at|@)$/.test(clause.tokens[last + 1]?.text ?? "")) return;
   claim(token);
   if (other.each && other.amount?.exact) multiply(other, count);
 }

@@ -17,18 +17,3 @@ export const PICKUP = wordSet("pickup pick_up picking_up coming collecting picks
 export const MONTHS_ALONE = wordSet(
   "jan feb mar apr jun jul aug sep sept oct nov dec january february april june july august september october november december",
 );
-
-/** Times of a few days, each with the days back that it may be. */
-export const DAYS_WIDE: Readonly<Record<string, readonly number[]>> = {
-  "the other day": [1, 2, 3],
-  "other day": [1, 2, 3],
-  "the other night": [1, 2, 3],
-  "other night": [1, 2, 3],
-  "the other evening": [1, 2, 3],
-  "a few days ago": [2, 3, 4],
-  "few days ago": [2, 3, 4],
-  "some days ago": [2, 3, 4],
-  "couple days ago": [2, 3],
-  recently: [1, 2, 3],
-  "week ago": [7],
-};
