@@ -56,7 +56,10 @@ export function mendOf(line: readonly Tok[], units: Units, today: Day, trace?: T
 function withKindOf({ of = {}, to = {} }: Mend, words: readonly string[]): Of {
   if (of.kind !== undefined) return of;
   const isOfPiece = of.pieces !== undefined || of.number !== undefined;
-  const isOfSale = SELLING.has(words[0]!) || to.method !== undefined || to.buyer !== undefined;
+  const isOfSale =
+    words.some((word) => SELLING.has(word.split(" ", 1)[0]!)) ||
+    to.method !== undefined ||
+    to.buyer !== undefined;
   if (to.fee !== undefined || (isOfPiece && isOfSale)) return { ...of, kind: "sell" };
   if (isOfPiece && to.source !== undefined) return { ...of, kind: "buy" };
   if (isOfPiece && to.amount !== undefined && words.includes("cost")) return { ...of, kind: "buy" };

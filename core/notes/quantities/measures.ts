@@ -1,5 +1,5 @@
 import type { Cursor, Part } from "../token.ts";
-import { HOURS, MILES, MINUTES, NO_MINUTES, PAID_UNDERWAY, QUARTERS } from "../words/units.ts";
+import { HOURS, MILES, MINUTES, MORE_OF, NO_MINUTES, PAID_UNDERWAY, QUARTERS } from "../words/units.ts";
 import type { Amount, Exact } from "./amounts.ts";
 import { decimalText, exactOf, times } from "./amounts.ts";
 import { numberAt, whole } from "./numbers.ts";
@@ -96,6 +96,8 @@ export function durationAfter(number: { amount: Amount; words: number }, { norms
   // "3x20 min": as often as the first factor says.
   const value = exact.digits / 10 ** exact.scale;
   let next = at + number.words;
+  const unit = norms[next + 1] ?? "";
+  if (MORE_OF.has(norms[next] ?? "") && (HOURS.has(unit) || MINUTES.has(unit))) next += 1;
   const fraction = fractionAfter(norms, next);
   if (fraction.part > 0 && HOURS.has(norms[next + fraction.words] ?? "")) {
     next += fraction.words;

@@ -149,10 +149,13 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
   ],
   ["<supply> [was|were $ got|paid|bought it|them? for? $]", "doubt", "paint was 20 got it for 12"],
   // Time that is no work of its own.
-  ["[took <time> to sell|pick_up|move|load|deliver|list|photograph]", "doubt", "desk took 2h to sell"],
+  [
+    "[took <time> to sell|pick_up|move|load|deliver|list|photograph|find|get|buy|haul|fetch|reach|choose]",
+    "doubt",
+    "desk took 2h to sell",
+  ],
   ["<time> of work|<labor> [left|to_go|remaining|needed]", "doubt", "4 hours of work left on settee"],
   ["payment|payments [is|are|will_be|should_be] $", "doubt", "loan payment is 110"],
-  ["<time> [till|until|til|before|from_now|remaining|more_to_go]", "doubt", "2h till desk is dry"],
   [`took|spent|another? <time> to [${TO_WORK}] <art>? <piece>`, "labor", "took 2h to sand desk"],
   [`<time> [${TO_WORK}] ;`, "labor", "desk: 2h sand"],
   [`<time> [${TO_WORK}] on|for? <art>? <piece>`, "labor", "2h strip on the desk"],
@@ -160,11 +163,6 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "<time> [till|until|til|before|away|late|early|from_now|remaining|more_to_go]",
     "doubt",
     "2h till desk is dry",
-  ],
-  [
-    "took|spent|another? <time> to [sand|strip|paint|prime|stain|refinish|clean|fix|repair|glue|wax|buff|scrape|patch|polish|assemble|reupholster|seal] <art>? <piece>",
-    "labor",
-    "took 2h to sand desk",
   ],
   ["[total <time>]", "doubt", "dresser total 5h"],
   ["<time> [all_in|in_total|total|in_all|altogether|in_on|to_go|to_date|left]", "doubt", "dresser 5h all in"],

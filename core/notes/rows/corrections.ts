@@ -96,7 +96,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "change the paint to 14",
   ],
   [
-    "^ [delete|remove|undo|scratch|strike|erase|cancel|void|take_back|take_out|ditch|reverse] !off|by|to|on|in|$|price|waiting <any>",
+    "^ [delete|remove|undo|scratch|strike|erase|cancel|void|take_back|take_out|ditch|reverse] !off|by|to|on|in|one|$|price|waiting <any>",
     "remove",
     "delete the drive",
   ],

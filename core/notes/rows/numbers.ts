@@ -62,6 +62,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["drove|drived [<bare>] for <art>? <piece>", "miles?", "drove 24 for dresser"],
   ["^ drove <miles> ,|and? [<time>] ;", "passing", "drove 24 miles 40 min"],
   ["<supply> [# <container>] $", "passing", "paint 2 cans 24"],
+  ["[size #] <supply>", "passing", "size 10 screws 4"],
   ["^ [# x|×] <supply>", "vague", "3 x paint 12"],
   ["<~buy>|<sell> … [$ of $] ;", "vague", "bought dresser 40 of 50"],
   // Addresses, rooms, ranks.

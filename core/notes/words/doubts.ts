@@ -4,9 +4,11 @@ import { wordSet } from "./words.ts";
 
 /** Words by which a note takes back what it has just said: nobody can say how much of it. */
 export const TAKEN_BACK =
-  /^(?:(?:no )?i mean|i meant|scratch that|strike that|wait no|no wait|make that|correction)\b/;
+  /^(?:(?:no )?i mean|i meant|scratch that|strike that|wait no|no wait|make that|correction|(?:i )?(?:sent|texted|entered) (?:it |that |this )?twice|dupe?|duplicate)\b/;
 
-export const OPENS_TAKEN_BACK = wordSet("no i scratch strike wait make correction");
+export const OPENS_TAKEN_BACK = wordSet(
+  "no i scratch strike wait make correction sent texted entered dup dupe duplicate",
+);
 
 /** "bought lamp 12 actually it mightve been 15" */
 export const DOUBTED = wordSet(

@@ -11,7 +11,18 @@ import {
   TENS,
   UNITS,
 } from "./numbers.ts";
-import { CLOCK_WORDS, GRAINS, HOURS, MILES, MINUTES, PERCENT, QUARTERS, SPAN_DAYS, YEARS } from "./units.ts";
+import {
+  CLOCK_WORDS,
+  GRAINS,
+  HOURS,
+  MILES,
+  MINUTES,
+  MORE_OF,
+  PERCENT,
+  QUARTERS,
+  SPAN_DAYS,
+  YEARS,
+} from "./units.ts";
 import { wordSet } from "./words.ts";
 
 export const DAY_STARTERS = new Set([
@@ -68,6 +79,7 @@ export const AFTER_NUMBER: ReadonlySet<string> = new Set([
   ...FOREIGN_WORDS,
   ...GRAINS,
   ...YEARS,
+  ...MORE_OF,
   ...wordSet("x2 x3 x4 x5 x6 x7 x8 x9 x10 x12 x15 x16 x18 x20 x24"),
   ...wordSet("and & a an rt round $ k + x × * @ / per for"),
 ]);

@@ -16,6 +16,9 @@ export const NO_MINUTES = wordSet(
 /** "tolls 2.50 each way", "gas 12 round trip": before a number it is what was paid, and no miles. */
 export const PAID_UNDERWAY = wordSet("toll tolls gas fuel diesel parking ferry bridge fare paid spent");
 
+/** "2 more hours", "3 solid hours" */
+export const MORE_OF = wordSet("more extra full solid whole additional");
+
 /** Behind a time of day. */
 export const CLOCK_WORDS = wordSet("am pm a p oclock");
 
