@@ -1,0 +1,144 @@
+import type { Row } from "./table.ts";
+
+/**
+ * What a number is beside the amount of the note. "passing": it says nothing of money. "beside": so where another
+ * amount stands in the line; alone it may be the amount after all. "amount": the amount of the note for certain,
+ * whatever stands below. "vague": an amount that may not be written down as it stands. "net": what was left after fees.
+ * "part paid", "half paid": what the buyer has paid of it; "owed", "half owed", "all owed": what is still to pay.
+ * "extra": asked for on top of the price; "less": taken off it; "after fee": a fee of which it is not said whether
+ * the price is without it. "miles": how far it was; "miles?": so, most likely.
+ * "piece": the number of the piece. "all": how many the
+ * pieces before it are.
+ */
+export type NumberEffect =
+  | "passing"
+  | "beside"
+  | "amount"
+  | "vague"
+  | "net"
+  | "deposit"
+  | "owed"
+  | "half owed"
+  | "part paid"
+  | "half paid"
+  | "extra"
+  | "less"
+  | "after fee"
+  | "all owed"
+  | "piece"
+  | "all"
+  | "miles"
+  | "miles?";
+
+/** What is still owed of a price, what came in beside it, and what is more or less than it. */
+export const OWED: readonly Row<NumberEffect>[] = [
+  // What is still owed of a sale, and what came in beside it.
+  [
+    "<~sell>|bought|let|flipped … [paid|paid_me|got|gave|gave_me|put|cash|with $ down|cash|now|today|so_far|up_front?] … owes|owe|owed|owing|outstanding",
+    "beside",
+    "sold #4 120 paid 70 owes 50",
+  ],
+  [
+    "<~sell>|bought|let|flipped … $ … [$ down|cash|now|today|deposit|up_front] … owes|owe|owed|owing|outstanding",
+    "beside",
+    "sold coffee table 95, 45 down 50 owed",
+  ],
+  [
+    "<~sell>|let|flipped … [<art>? half of? it? is|still? owed|owing|outstanding|unpaid|to_come]",
+    "half owed",
+    "sold lamp 40, half owed",
+  ],
+  [
+    "<~sell>|let|flipped … [she|he|they|still* owes|owe me|us? half of? it?]",
+    "half owed",
+    "sold lamp 40, he owes me half",
+  ],
+  [
+    "<~sell>|let|flipped … [with? all|everything|the_whole_thing|the_full_amount|it_all of? it|that? is|still? owed|owing|outstanding|unpaid|to_come]",
+    "all owed",
+    "sold the trunk for 90 all of it owed",
+  ],
+  [
+    "[with|and? <art>? other|last|remaining|rest|another? $ is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid till|until|til|by|on|next|this* <day>|payday|next_week|next_month]",
+    "owed",
+    "sold both chairs 130, 30 owed till friday",
+  ],
+  [
+    "[with|and? <art>? other|last|remaining|rest|another? $ is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid to? me|us?]",
+    "owed",
+    "sold desk 200, 50 still owed",
+  ],
+  [
+    "<sell> … $ ,? [<new>|<kin> still? owes|owe me|us? $ still|yet|on_it?]",
+    "owed",
+    "sold chest 95 marge owes 20 still",
+  ],
+  [
+    "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it? till|until|til|by|on|next* <day>|payday|next_week|next_month]",
+    "owed",
+    "sold desk 200 owes me 50 till friday",
+  ],
+  [
+    "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it? yet|still?]",
+    "owed",
+    "sold desk 200 she owes me 50",
+  ],
+  [
+    "<~sell>|let|flipped … [she|he|they|buyer|guy|lady? owes|owe|owed|still_owes me|us? all|everything|the_whole_thing|the_full_amount|it_all|all_of_it of? it?]",
+    "all owed",
+    "sold desk 160 she owes me all of it",
+  ],
+  [
+    "<sell> … $ … [half now|today|down|up_front|cash ,|and|&|-? half|rest|the_rest on? later|due|owed|next_week|<day>]",
+    "half paid",
+    "sold desk 140 half now half later",
+  ],
+  [
+    "<sell> … $ … [$ now|today|up_front|so_far|already|first|down] and|then|,|&|-? $|rest|the_rest",
+    "part paid",
+    "sold desk 140 100 now 40 later",
+  ],
+  [
+    "<sell> … $ … [$ later|to_come|to_go|due|left_to_pay|still_due|next_week|next_month|payday|tomorrow on|by|at|this|next? <day>|payday|pickup?]",
+    "owed",
+    "sold desk 140, 40 due friday",
+  ],
+  [
+    "<sell> … $ now|today|up_front|first|down and|then|,|&|-? [$ on|this|next? <day>]",
+    "owed",
+    "sold desk 140, 100 today 40 friday",
+  ],
+  [
+    "<sell> … $ ,|-|and|but? [he|she|they|buyer|guy|lady|<new>? has|only|already? paid|paid_me|got|gave|gave_me|handed_me|handed_over|sent|put|took|received|collected me? $ so_far|of_it|of_that|already|now|today|first|up_front?] !back|,|for|cash|change|to|toward|towards|on",
+    "part paid",
+    "sold desk 140 got 100 of it",
+  ],
+  [
+    "<sell> … $ ,? he|she|they? [got|paid|paid_me|gave_me $] cash|check|card|transfer ;",
+    "part paid",
+    "sold desk 140 got 100 cash",
+  ],
+  ["<sell> … <piece> … $ [$ now|so_far|up_front|already] ;", "part paid", "sold desk 140 100 now"],
+  // More or less than the number beside it.
+  [
+    "<sell> … $ [plus|+|and|&|w|with|,? <art>? $ for|in? delivery|shipping|assembly|hauling|gas_money|fuel|setup|tip|delivery_fee|delivery_charge|stairs|delivering|dropping_it_off it?]",
+    "extra",
+    "sold desk 140 plus 20 delivery",
+  ],
+  [
+    "<buy> … <piece> … $ [plus|+|and|&|w|with|,? <art>? $ for|in|sales? tip|tax|taxes|premium|buyers_premium]",
+    "extra",
+    "bought dresser 40 plus 3 tax",
+  ],
+  [
+    "<sell>|<buy> … $ [less|minus $ for? delivery|gas|tip|fuel|shipping|scratch|the_scratch?] ;",
+    "less",
+    "bought dresser 40 less 5",
+  ],
+  [
+    "<sell> … $ [after|and|,? <someone>|they|app|site|it? took|takes|take|taking|kept|keep out? <art>? $ in|for|of|as? fee|fees|cut|commission]",
+    "after fee",
+    "sold desk 140 after they took 8 in fees",
+  ],
+  ["<sell> … $ [after <art>? $ fee|fees]", "after fee", "sold desk 140 after 14 fee"],
+];

@@ -1,0 +1,137 @@
+import type { OwnerEffect } from "./hands.ts";
+import type { Row } from "./table.ts";
+
+/** Parts of a piece, things for it, services on it and who gets money for them; supplies named by their size. */
+export const PARTS: readonly Row<OwnerEffect>[] = [
+  [
+    "[<piece> mounting|mount|repair|assembly|hanging|replacement|touch_up kit|kits|hardware|set]",
+    "part",
+    "bought mirror mounting kit 9",
+  ],
+  ["bought|buy|ordered <art>? [<piece> back|backs] $", "part", "bought dresser back 12"],
+  ["<sell>|<list> <art>? [<piece> <part> <part>?] !<piece>", "asked", "sold desk legs 12"],
+  [
+    "<sell>|<list> <art>? [<part>|<things>|<supply>|<piece> of|off|off_of|from <art>? <piece>]",
+    "asked",
+    "sold the mirror off the dresser 30",
+  ],
+  ["[<piece> <part> <part>?] !<piece>", "part", "bought desk drawer 12"],
+  ["[<part> <part>? of|off <art>? <piece>]", "part", "bought base of a dresser 20"],
+  [
+    "<~buy>|<spend>|got|paid|ordered <art>? [<trait>|<plain>|<opinion>|replacement|new|used|spare|matching|extra|some|more* <part> <part>?] for|to|on <art>? <piece>",
+    "supply",
+    "bought seat for chair 20",
+  ],
+  [
+    "<~buy>|<spend>|got|paid|ordered <art>? [some|more|a_few|few|other? <things>] for|to|on <art>? <piece>",
+    "supply",
+    "bought stuff for desk 20",
+  ],
+  [
+    "^ <art>? [<trait>|<plain>|back|replacement|new|used|spare|matching|extra* <part> <part>?] for|to|on <art>? <piece>",
+    "supply",
+    "new back panel for the armoire 11.25",
+  ],
+  ["for|to|on <art>? <piece> [back|backs|<part> <part>?]", "word", "hardboard 6 for the bench back"],
+  ["[<supply> <word>? kit|kits|set|pack|refill|refills]", "supply", "wax refill kit 6"],
+  ["[<piece> fee|fees|ad|listing_fee|boost|bump]", "fee", "desk listing fee 3"],
+  ["[bounced|returned|bad|nsf check|chk|payment? fee|fees|charge|charges]", "fee", "bounced check fee 12"],
+  [
+    "[renewed|boosted|promoted|promoting|renewing|boosting|featured|bumped <art>? listing|ad|post for|on? <art>? <piece>]",
+    "fee",
+    "boosted listing dresser 5",
+  ],
+  [
+    "[renewed|boosted|promoted|promoting|renewing|boosting|featured|bumped <art>? <piece> listing|ad|post]",
+    "fee",
+    "boosted dresser listing 5",
+  ],
+  [
+    "paid|spent $ to|on|for [feature|boost|promote|renew|bump|featuring|boosting|promoting|renewing|bumping <art>? listing|ad|post? for? <art>? <piece> listing|ad|post?]",
+    "fee",
+    "paid 6 to feature the settee listing",
+  ],
+  [
+    "[renewed|boosted|bumped|promoted|promoting|featured|renewing|boosting|pushed|refreshed|upgraded <art>? listing|ad|post]",
+    "fee",
+    "boosted the ad 5",
+  ],
+  [
+    "got|had|getting|having|gotten <art>? <piece> professionally|finally|all? [<done>]",
+    "service",
+    "got dresser painted 60",
+  ],
+  ["got|had <art>? <piece> [done|redone] for? $", "service", "got the settee done 60"],
+  [
+    "^ [<art>? <new>|<person>] returned|brought|sent|gave <art>? <piece>",
+    "word",
+    "bob returned the desk, refunded 140",
+  ],
+  [
+    "let [<art>? <opinion>|<trait>|<plain>|<new>* <new>|<person>|<kin>] have",
+    "word",
+    "let bob have the chair",
+  ],
+  [
+    "gave|gifted|giving <art>? <piece> to [<art>? <opinion>|<trait>* <new>|<person>|<kin> <new>?] ;",
+    "word",
+    "gave chair to bob",
+  ],
+  [
+    "refunded|gave|returned|sent|handed [<new>|<kin>] $|her|his|their back|deposit",
+    "word",
+    "gave bob 20 back for the desk",
+  ],
+  ["refunded [<new>|<kin>] $ on|off|for", "word", "refunded bob 20 on desk"],
+  [
+    "<stream> … to|from <art>? [<person> who|that bought|got|has|took <art>? <piece>]",
+    "word",
+    "tips 12 from the lady who bought desk",
+  ],
+  [
+    "gave|sent|returned … back to <art>? [<person> who|that bought|got|has|took] <art>? <piece>",
+    "word",
+    "gave 15 back to the lady who bought the lamp",
+  ],
+  ["paid|gave|pd [<new>|<person>] $ to|for <service>|<labor>", "word", "paid len 35 to fix the settee leg"],
+  ["paid|pd|spent|gave|cost … $ … <art>? <piece> [<service>]", "service", "paid 60 for desk refinishing"],
+  [
+    "paid|pd|spent|gave|cost … $ … to|for have|get? [<service>|<labor>] <art>? <piece>",
+    "service",
+    "paid 60 to reupholster chair",
+  ],
+  [
+    "[she|he|they|buyer|guy|lady|couple <word>? paid|gave|pd me|us?] $ for <art>? <piece>",
+    "buyer",
+    "sold dresser 175 she paid 60 for a lamp",
+  ],
+  ["<piece> [went|gone|left home|out with|to]", "sold", "desk went home with a nice couple 120"],
+  [
+    "<piece> [went|gone|left|going with|to <art>? <opinion>|<trait>* <new>|<person>|<kin>] for|at? $",
+    "buyer",
+    "hutch went to a nice family 200",
+  ],
+  ["<piece> !<supply> [<service>] $ ;", "service", "desk delivery 20"],
+  ["<labor> <art>? <piece> [<part> <part>?] <time>", "word", "glued chair leg 20m"],
+  ["<time> <labor> <art>? <piece> [<part> <part>?] ;", "word", "20 min gluing chair leg"],
+  // What is named by its size, its grit or a word that is a verb elsewhere.
+  ["[<boards>]", "supply", "2x4s 6"],
+  ["^ #|some|a? [<board> <supply>|<new>?] $|for", "supply", "2x4 6"],
+  ["<~buy>|spent|<piece> #|some|a|$|on|for? [<board> <supply>|<new>?] $|for", "supply", "bought 2x4 8"],
+  [
+    "[<board> post|posts|stud|studs|board|boards|lumber|pine|fir|cedar|oak|poplar]",
+    "supply",
+    "desk 4x4 post 18",
+  ],
+  [
+    "^ #|some|a? [<gritty> paper|papers|disc|discs|disk|disks|pad|pads|sheet|sheets|sponge|sponges|belt|belts|block?] $|for",
+    "supply",
+    "120 grit 6",
+  ],
+  [
+    "<~buy> #|some|a? [<gritty> paper|papers|disc|discs|disk|disks|pad|pads|sheet|sheets|sponge|sponges|belt|belts|block?] $|for",
+    "supply",
+    "got 80 grit discs 11",
+  ],
+  ["<~buy> <art>|<trait>|some|clear|wood* [finish] for|$", "supply", "bought finish for desk 12"],
+];
