@@ -18,17 +18,6 @@ function slipsAllowed(length: number): number {
   return length >= 6 ? WRONG : length === 5 ? LETTER : VOWEL;
 }
 
-/** A known word with two vowels that stand together left out: "bookcase" is typed "bkcase" as well. */
-const withoutVowelPairs = (word: string): string[] =>
-  [...word.matchAll(/(?<=.)[aeiou]{2}/g)].map(({ index }) => word.slice(0, index) + word.slice(index + 2));
-
-/** The word with each one letter left out, and the word itself. */
-function deletions(word: string): string[] {
-  const all = [word];
-  for (let index = 0; index < word.length; index += 1) all.push(word.slice(0, index) + word.slice(index + 1));
-  return all;
-}
-
 /** What a slip of the thumb weighs: swaps and lost vowels are commonest, a wrong letter from afar rarest. */
 const SWAP = 8;
 const VOWEL = 9;
@@ -50,11 +39,9 @@ const TOUCHING: ReadonlySet<string> = new Set(
   ),
 );
 
-/** What it weighs that a known letter was not typed: the second of two vowels goes with the first. */
-function lostWeight(known: string, at: number): number {
-  if (!isVowel(known[at])) return known[at] === known[at - 1] ? VOWEL : LETTER;
-  return at > 1 && isVowel(known[at - 1]) ? 0 : VOWEL;
-}
+/** What it weighs that a known letter was not typed. */
+const lostWeight = (known: string, at: number): number =>
+  isVowel(known[at]) || known[at] === known[at - 1] ? VOWEL : LETTER;
 
 /**
  * The weight of the slips between a typed and a known word: edit distance that counts a swap of neighbours as
@@ -104,41 +91,37 @@ export function isNearSpelling(typed: string, known: string): boolean {
   return typed[0] === known[0] && slipsBetween(typed, known) <= slipsAllowed(typed.length);
 }
 
+/** By how many letters a known word may be shorter or longer. */
+const LENGTHS_APART_MAX = 1;
+
+/** A known word with two vowels that stand together left out: "bookcase" is typed "bkcase" as well. */
+const withoutVowelPairs = (word: string): string[] =>
+  [...word.matchAll(/(?<=.)[aeiou]{2}/g)].map(({ index }) => word.slice(0, index) + word.slice(index + 2));
+
+/** The weight of the slips to a known word of about the same length, two vowels together lost as one; infinite beyond. */
+function slipsTo(known: string, typed: string): number {
+  const whole = areOfALength(typed, known) ? slipsBetween(typed, known) : Number.POSITIVE_INFINITY;
+  if (known.length <= typed.length) return whole;
+  const shortened = withoutVowelPairs(known).filter((word) => areOfALength(typed, word));
+  return Math.min(whole, ...shortened.map((word) => VOWEL + slipsBetween(typed, word)));
+}
+
+const areOfALength = (a: string, b: string): boolean => Math.abs(a.length - b.length) <= LENGTHS_APART_MAX;
+
 /**
- * A speller over the words of the lexicon. Words are found by leaving letters out on both sides, so a look-up
- * costs the word's length, not the vocabulary's. The first letter must be right: slips there make other words.
+ * A speller over the words of the lexicon. The first letter must be right: slips there make other words, and only
+ * the known words of that letter are looked through. What was found is remembered, since people type alike again.
  */
 export function makeSpeller(vocabulary: Iterable<string>, ordinary: ReadonlySet<string>): Speller {
   const known = new Set(vocabulary);
-  const near = new Map<string, string[]>();
+  const byLetter = new Map<string, string[]>();
   for (const word of known) {
     if (word.length < LENGTH_MIN) continue;
-    for (const key of new Set([...deletions(word), ...withoutVowelPairs(word)])) {
-      const list = near.get(key);
-      if (list) list.push(word);
-      else near.set(key, [word]);
-    }
+    const list = byLetter.get(word[0]!);
+    if (list) list.push(word);
+    else byLetter.set(word[0]!, [word]);
   }
-  const bySkeleton = skeletonsOf(known);
   const remembered = new Map<string, string | null>();
-  const search = (word: string): string | null => {
-    const limit = slipsAllowed(word.length);
-    let best: string | null = null;
-    let fewest = limit + 1;
-    const seen = new Set<string>();
-    for (const key of deletions(word)) {
-      for (const candidate of near.get(key) ?? []) {
-        if (seen.has(candidate) || candidate[0] !== word[0]) continue;
-        seen.add(candidate);
-        const slips = slipsBetween(word, candidate);
-        if (slips < fewest) {
-          best = candidate;
-          fewest = slips;
-        } else if (slips === fewest && best !== candidate) best = samePlain(best, candidate);
-      }
-    }
-    return best;
-  };
   // Strings out of one list are compared at a glance, those cut out of a line letter by letter.
   const settled = new Map([...known, ...ordinary].map((word) => [word, word]));
   return {
@@ -147,7 +130,8 @@ export function makeSpeller(vocabulary: Iterable<string>, ordinary: ReadonlySet<
       if (word.length < LENGTH_MIN || word.length > LENGTH_MAX || settled.has(word)) return null;
       const before = remembered.get(word);
       if (before !== undefined) return before;
-      const found = search(word) ?? (isShortened(word) ? (bySkeleton.get(skeletonOf(word)) ?? null) : null);
+      const candidates = byLetter.get(word[0]!) ?? [];
+      const found = nearest(word, candidates) ?? (isShortened(word) ? fullOf(word, candidates) : null);
       // A bounded memory: whatever is typed, it never grows past a few thousand words.
       if (remembered.size > 4000) remembered.clear();
       remembered.set(word, found);
@@ -156,27 +140,46 @@ export function makeSpeller(vocabulary: Iterable<string>, ordinary: ReadonlySet<
   };
 }
 
+/** The known word that the fewest slips lead to; null where none is near, or two are as near. */
+function nearest(word: string, candidates: readonly string[]): string | null {
+  let best: string | null = null;
+  let fewest = slipsAllowed(word.length) + 1;
+  for (const candidate of candidates) {
+    const slips = slipsTo(candidate, word);
+    if (slips < fewest) {
+      best = candidate;
+      fewest = slips;
+    } else if (slips === fewest && best !== candidate) best = samePlain(best, candidate);
+  }
+  return best;
+}
+
+/** The known word that was written without its vowels, or else without one more letter; null where it may be several. */
+function fullOf(word: string, candidates: readonly string[]): string | null {
+  const typed = skeletonOf(word);
+  if (typed.length < SKELETON_MIN) return null;
+  const full = candidates.filter((known) => {
+    const skeleton = skeletonOf(known);
+    return skeleton === typed || withoutDoubles(skeleton) === typed;
+  });
+  const nearly = () => candidates.filter((known) => lacksOneLetter(typed, skeletonOf(known)));
+  return onlyOne(full.length > 0 ? full : nearly());
+}
+
+/** Whether a word is another one with a letter left out behind the first. */
+function lacksOneLetter(shorter: string, longer: string): boolean {
+  if (longer.length !== shorter.length + 1) return false;
+  let at = 1;
+  while (at < shorter.length && shorter[at] === longer[at]) at += 1;
+  return shorter.slice(at) === longer.slice(at + 1);
+}
+
+const onlyOne = (words: readonly string[]): string | null =>
+  words.length === 0 ? null : words.reduce<string | null>((one, word) => samePlain(one, word), words[0]!);
+
 /** Two candidates as near as each other settle nothing, unless one only goes on from the other ("deposit", "deposits"). */
 function samePlain(a: string | null, b: string): string | null {
   if (a === null) return null;
   if (a.startsWith(b)) return b;
   return b.startsWith(a) ? a : null;
-}
-
-/** Known words by what is left of them without vowels, or without one more letter; null where that may be several. */
-function skeletonsOf(known: Iterable<string>): ReadonlyMap<string, string | null> {
-  const whole = new Map<string, string | null>();
-  const nearly = new Map<string, string | null>();
-  const add = (map: Map<string, string | null>, key: string, word: string) => {
-    const before = map.get(key);
-    if (key.length >= SKELETON_MIN && before !== word)
-      map.set(key, before === undefined ? word : samePlain(before, word));
-  };
-  for (const word of known) {
-    if (word.length < LENGTH_MIN) continue;
-    const skeleton = skeletonOf(word);
-    for (const key of new Set([skeleton, withoutDoubles(skeleton)])) add(whole, key, word);
-    for (const shorter of deletions(skeleton).slice(2)) add(nearly, shorter, word);
-  }
-  return new Map([...nearly, ...whole]);
 }
