@@ -36,7 +36,7 @@ const commands: readonly Command[] = [
   { says: /^settings?$/, run: tellSettings },
   { says: /^(?:what'?s )?(?:still )?waiting$/, run: askWaiting },
   {
-    says: /^(?:clear (?:all|waiting|everything|what'?s waiting)|(?:never ?mind|nvm|forget|drop|cancel) (?:all|everything|it all)|clear)$/,
+    says: /^(?:clear (?:all|waiting|everything|what'?s waiting)|(?:never ?mind|nvm|forget|drop|cancel) (?:all|everything|it all|all of (?:it|them|those)|them all|those)|clear)$/,
     run: clearWaiting,
   },
   { says: /^(?:show|see)(?: me)? (\S[\S ]{0,60} before (?:and|&) after)$/, run: showBeforeAndAfter },

@@ -4,6 +4,7 @@ import { mattersOf } from "../../core/decide/decide.ts";
 import { isNothing, smallTalk } from "../../core/decide/smalltalk.ts";
 import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
+import type { Reading } from "../../core/notes/reading.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import { createMemory } from "../../db/memory.ts";
 import { MENDED, type Note } from "../../db/notes.ts";
@@ -177,7 +178,9 @@ function takeWords(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | 
   }
   const readings = readMessage(text, turn.today);
   const said = { text, today: turn.today, readings, isReply: replyTo !== undefined };
-  if (turn.lines === 1 && answersOne(turn, said, questionsFor(turn, open, { replyTo, replyRoot }))) return;
+  const questions = questionsFor(turn, open, { replyTo, replyRoot });
+  if (turn.lines === 1 && answersOne(turn, said, questions)) return;
+  if (turn.lines === 1 && answersFirst(turn, said, questions)) return;
   if (yesNo !== null) {
     const [newest] = open;
     turn.spoken.push(newest ? "That needs more than a yes or no." : "Nothing is waiting for an answer.");
@@ -197,13 +200,23 @@ function answersOne(turn: Turn, said: SaidNow, questions: readonly Question[]): 
   );
 }
 
+/** "40, and paint 12 for it": a value that answers, and notes of their own behind it. */
+function answersFirst(turn: Turn, said: SaidNow, questions: readonly Question[]): boolean {
+  const [first, ...rest] = said.readings;
+  if (!first || first.kind !== "unclear" || first.could || rest.length === 0) return false;
+  if (rest.some(({ kind }) => kind === "unclear" || kind === "ask")) return false;
+  if (!answersOne(turn, { ...said, text: first.text, readings: [first] }, questions)) return false;
+  decideAll(turn, mattersOf(rest, turn.today), { root: turn.root });
+  return true;
+}
+
 /** "last 3 notes" is no answer, whatever was asked. */
 const asksForNotes = (text: string): boolean =>
   /^\s*(?:my |the )?(?:last|latest|recent|today'?s)\b.*\bnotes?\s*$/i.test(text);
 
 function readNotes(turn: Turn, { text, readings }: SaidNow, replyRoot: number | undefined): void {
   heard(turn, text, readings);
-  const isUnclear = turn.lines === 1 && readings.every(({ kind }) => kind === "unclear");
+  const isUnclear = turn.lines === 1 && readings.every(isOpenToCorrection);
   const correction = isUnclear ? mendOfAfterthought(turn, text, replyRoot) : null;
   if (correction) {
     decideAll(turn, mattersOf([correction], turn.today), { root: turn.root, replyRoot });
@@ -219,6 +232,11 @@ function readNotes(turn: Turn, { text, readings }: SaidNow, replyRoot: number | 
     turn.spoken.push("Nothing there for the books. Like:\nbought dresser 30");
   else if (twin) askWhetherAgain(turn, readings, twin);
   else decideAll(turn, mattersOf(readings, turn.today), { root: turn.root, replyRoot });
+}
+
+/** It says no fact by itself: nothing clear, or only who did something ("mom bought it"). */
+function isOpenToCorrection({ kind, by, missing = [] }: Reading): boolean {
+  return kind === "unclear" || (by !== undefined && missing.includes("pieces") && missing.length > 1);
 }
 
 /** A long message sent again within minutes is not recorded a second time, since nobody can be asked about all of it. */

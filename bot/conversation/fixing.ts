@@ -31,7 +31,7 @@ export function fixingOf(turn: Turn, reading: ReadingOf<"fix">, replyRoot?: numb
     turn.spoken.push(notYours(turn, root));
     return null;
   }
-  const choices = root === null ? [] : fixesOf(turn, root, reading.amount!, replyRoot === undefined);
+  const choices = root === null ? [] : fixesOf(turn, root, reading, replyRoot === undefined);
   const [only, ...others] = choices;
   if (!only) {
     const { text, line } = reading;
@@ -46,11 +46,14 @@ export function fixingOf(turn: Turn, reading: ReadingOf<"fix">, replyRoot?: numb
 }
 
 /** Everything in a message that the amount could be. */
-function fixesOf(turn: Turn, root: number, amount: Cents, own: boolean): FixChoice[] {
+function fixesOf(turn: Turn, root: number, reading: ReadingOf<"fix">, own: boolean): FixChoice[] {
+  const { amount = 0, each } = reading;
   const facts = factsOf(turn, root, own).filter(isFixable);
   const questions = openQuestions(turn).filter(({ note }) => note === root);
   return [
-    ...facts.flatMap((fact) => factChoices(turn, fact, amount)),
+    ...facts.flatMap((fact) =>
+      factChoices(turn, fact, each ? amount * Math.max(1, fact.pieces.length) : amount, each),
+    ),
     ...questions.flatMap((question) => questionChoices(question, amount)),
   ];
 }
@@ -59,13 +62,14 @@ function isFixable(fact: Fact): boolean {
   return fact.amount !== undefined || fact.kind === "drive";
 }
 
-function factChoices(turn: Turn, fact: Fact, amount: Cents): FixChoice[] {
+function factChoices(turn: Turn, fact: Fact, amount: Cents, isEach = false): FixChoice[] {
   const choice = (label: string, words: string[], cents: Cents): FixChoice => ({
     label,
     words,
     effect: { kind: "fix", fact: fact.id, amount: cents },
   });
   const all = choice(`${show(amount)} in all`, ["in all", "all", "whole"], amount);
+  if (isEach) return [choice(saidOf(turn, fact), [], amount)];
   const count = eachCount(turn, fact);
   const other = count > 1 ? null : notTheAmount(fact, amount);
   if (other) return [other, all];

@@ -18,6 +18,7 @@ import { completeReading, dayOfAnswer, isPart } from "./completion.ts";
 import { doubtedAnswer, mentionsOf, withCount } from "./counting.ts";
 import type { Ask, Choice, Effect, Matter, Said } from "./decision.ts";
 import { pricedFor } from "./each.ts";
+import { pointedAt } from "./pointed-at.ts";
 
 /** An open question and what it is about, as far as an answer needs them. */
 export interface Asked {
@@ -203,6 +204,8 @@ function fillPieces(
   const said = only ?? candidateSaid(text);
   const picked = said && mentions.length < 2 ? pickByWords(said, ask.choices) : null;
   if (picked) return picked;
+  const pointed = only?.name === undefined ? pointedAt(text, ask.choices) : null;
+  if (pointed) return pointed;
   if (!only || (only.name === undefined && only.number === undefined)) return null;
   const old = mentionsOf(reading);
   // The answer takes the place of what was in doubt; the other pieces of the note stay as they were said.

@@ -18,6 +18,7 @@ import {
 import { backedOutOf, collectedOf, type Fetched, fetchedOf, isHolder } from "./fetched.ts";
 import { householdQuestion } from "./household.ts";
 import { askMissing } from "./missing.ts";
+import { orBefore } from "./or-before.ts";
 import { deskOfItsDay } from "./own-day.ts";
 import { talkedOf, withSpokenOf } from "./talk.ts";
 import { askWhich, type Deciding, labelOfWhole, standingOf } from "./whole.ts";
@@ -124,6 +125,8 @@ export function meant(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
   if (fetched) return { ...matter, ...fetched };
   const settled = backedOutOf(reading, desk) ?? paidOf(reading, desk);
   if (settled) return { ...matter, reading: settled };
+  const doubted = orBefore(reading, desk);
+  if (doubted) return { ...matter, reading: doubted };
   if (reading.kind === "unclear") return { ...matter, ...onlyStanding(reading, desk) };
   const given = talkedOf(reading, desk, deciding);
   return given === reading ? matter : { ...matter, reading: given };

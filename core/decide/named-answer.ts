@@ -30,7 +30,8 @@ export function namedAnswer(
   const amount = amountFor(asked, said, ask.wants, books);
   if (amount === null) return null;
   const missing = asked.missing.filter((field) => field !== ask.wants);
-  const change = { [ask.wants]: amount, missing } as Partial<Reading>;
+  const method = said.kind === "mend" && said.to?.method ? { method: said.to.method } : {};
+  const change = { [ask.wants]: amount, ...method, missing } as Partial<Reading>;
   if (ask.first) return { kind: "instead", readings: [{ ...asked, ...change } as Reading, ...rest] };
   return { kind: "settle", change };
 }
@@ -41,9 +42,11 @@ function amountFor(asked: Reading, said: Reading, wants: Wanted, books: Books): 
   if (said.kind === "mend") {
     const { of = {}, to = {} } = said;
     const isOnBooks = names.some((mention) => matchMention(mention, books, ever, new Set()).kind !== "none");
-    const isOfIt = areSame(of.pieces ?? [], names) && (of.kind === undefined || of.kind === asked.kind);
-    const isAmount = Object.keys(to).join() === "amount";
-    return isOfIt && isAmount && !(asked.kind === "buy" && isOnBooks) ? to.amount! : null;
+    const isOfIt =
+      areSame(of.pieces ?? [], names) &&
+      (of.kind === undefined || of.kind === asked.kind || to.method !== undefined);
+    const isAmount = Object.keys(to).every((field) => field === "amount" || field === "method");
+    return isOfIt && isAmount && !(asked.kind === "buy" && isOnBooks) ? (to.amount ?? null) : null;
   }
   if (said.kind !== "unclear") return null;
   const same = (said.could ?? []).find(

@@ -73,11 +73,13 @@ function settledBy(mention: Mention, { talk, books }: Omit<Desk, "confirmed">): 
     return spoken.length > (count ?? 0) && names.length === 0 ? [{ name, count: count! }] : null;
   }
   if (names.length > 0) return null;
-  const others = [...books.pieces.values()].filter(
-    (piece) => piece.name === name && piece.gone === null && !spoken.includes(piece.number),
-  );
+  const alike = [...books.pieces.values()].filter((piece) => piece.name === name && piece.gone === null);
+  const besides = alike.filter((piece) => !spoken.includes(piece.number));
+  // "sold another", with all of them spoken of just now: one of those.
+  const others = besides.length > 0 ? besides : alike;
   const isAll = others.length > 0 && (count === undefined || count === others.length);
-  return isAll ? numbered(others.map(({ number }) => number)) : null;
+  if (isAll) return numbered(others.map(({ number }) => number));
+  return count !== undefined && others.length > count ? [{ name, count }] : null;
 }
 
 const numbered = (numbers: readonly number[]): Mention[] => numbers.map((number) => ({ number, count: 1 }));

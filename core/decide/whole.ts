@@ -32,7 +32,7 @@ const OFFERED_MAX = 3;
 const PICKED_BY: Partial<Record<Reading["kind"], readonly string[]>> = {
   buy: ["bought", "bought it", "i bought it", "buy"],
   list: ["listed", "listed it", "i listed it", "list"],
-  sell: ["sold", "sold it", "i sold it", "sell"],
+  sell: ["sold", "sold it", "i sold it", "it sold", "its sold", "it's sold", "sell"],
   hold: ["hold", "on hold", "held", "deposit"],
   reprice: ["now", "new price", "the new price"],
 };

@@ -75,8 +75,11 @@ function changeIn(told: readonly Tok[], today: Day): To | null {
 function householdIn(told: readonly Tok[]): string | null {
   const named = told.filter(({ text }) => text !== "by" && text !== "my");
   const [only, ...more] = named;
-  const isOne = only !== undefined && more.every(({ text }) => ACTED.has(text));
-  return isOne && HOUSEHOLD.has(only.text) ? only.text : null;
+  if (!only || !HOUSEHOLD.has(only.text)) return null;
+  const own = more.filter(({ text }) => !ACTED.has(text));
+  // "uncle joe"
+  if (own.length > 1 || own.some(({ unknown }) => !unknown)) return null;
+  return [only, ...own].map(({ text }) => text).join(" ");
 }
 
 /** "an estate sale", "the thrift store": where it came from. */
@@ -118,6 +121,6 @@ function undone(tokens: readonly Tok[]): Afterthought["removed"] | null {
 /** "yesterday", "cash", "to ana", "for the hutch": enough without a word before it. */
 function canBeBare(to: To, told: readonly Tok[]): boolean {
   if (to.pieces) return told[0]!.text === "for" || told[0]!.text === "on";
-  if (to.by) return told[0]!.text === "by";
+  if (to.by) return told[0]!.text === "by" || told.some(({ text }) => ACTED.has(text));
   return to.fee === undefined || FORGOTTEN.has(told[0]!.text);
 }

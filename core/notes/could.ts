@@ -235,12 +235,16 @@ const eitherAmount: Offer = (held) => {
 /** "bench 2 listed 45", "sold 3 for 45": the first of two numbers may be a piece's own. */
 function pieceNumbered({ tokens }: Clause): { mention: Mention; cents: number } | null {
   const [first, second, ...more] = tokens.filter(({ kind }) => kind === "amount");
-  if (!first || !second || more.length > 0 || first.amount?.money || first.each || second.each) return null;
-  const number = wholeOf(first.amount?.exact ?? null);
-  const cents = centsIn(second);
+  if (!first || !second || more.length > 0 || first.each || second.each) return null;
   const pieces = tokens.filter(({ kind }) => kind === "piece");
-  const before = tokens[tokens.indexOf(first) - 1];
-  if (number === null || number < 1 || cents === null || pieces.length > 1) return null;
+  // "paint 7 for mirror 2": the number stands behind its piece.
+  const isBehind = tokens[tokens.indexOf(second) - 1] === pieces[0] && !second.amount?.money;
+  const [numeral, price] = isBehind ? [second, first] : [first, second];
+  const number = wholeOf(numeral.amount?.exact ?? null);
+  const cents = centsIn(price);
+  const before = tokens[tokens.indexOf(numeral) - 1];
+  if (numeral.amount?.money || number === null || number < 1 || cents === null || pieces.length > 1)
+    return null;
   if (pieces.length === 0) return { mention: { number, count: 1 }, cents };
   const { plural, number: own, count } = pieces[0]!.mention!;
   const isItsNumber = before === pieces[0] && !plural && own === undefined && count === 1;

@@ -123,6 +123,7 @@ export function settleEach(made: Draft, pieces: readonly Mention[], clause: Clau
   const count = pieceCount(pieces);
   // "listed them 25 each" with nothing before it: counted once it is known what they are.
   if (count === null && made.takesBefore && made.takesSeveral && COUNTED_LATER.has(made.kind)) return made;
+  if (made.kind === "fix" && count === null) return made;
   if (!made.eachOf || count === null) return unclearDraft(clause, { kind: "eachOfUnknown" });
   made.fields[made.eachOf] = (made.fields[made.eachOf] as number) * count;
   return made;

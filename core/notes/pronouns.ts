@@ -2,7 +2,7 @@ import type { Tok } from "./clause.ts";
 import { countOf } from "./mentions.ts";
 import type { Mention } from "./reading.ts";
 import { pieceToken } from "./token.ts";
-import { ONE, POINTS_OUT, SEVERAL } from "./words/pieces.ts";
+import { ONE, PAID_WORDS, POINTS_OUT, REFERS, SEVERAL } from "./words/pieces.ts";
 
 /*
  * Pieces told without their noun: "4 of them", "both", "the other one", "the white one". Which they are is for the
@@ -21,12 +21,7 @@ const TRAITS_MAX = 3;
 
 /** Joins the words of each such mention into one token. */
 export function withPronouns(tokens: Tok[]): Tok[] {
-  if (
-    !tokens.some(
-      ({ text }) => ONE.has(text) || SEVERAL.has(text) || text === "both" || text.startsWith("other"),
-    )
-  )
-    return tokens;
+  if (!tokens.some(({ text }) => ONE.has(text) || SEVERAL.has(text) || REFERS.has(text))) return tokens;
   const joined: Tok[] = [];
   for (let at = 0; at < tokens.length; ) {
     const found = countedOf(tokens, at) ?? both(tokens, at) ?? others(tokens, at) ?? described(tokens, at);
@@ -57,6 +52,8 @@ function both(tokens: readonly Tok[], at: number): Found | null {
 
 /** "the other one", "the other 3", "the others". */
 function others(tokens: readonly Tok[], at: number): Found | null {
+  const left = remaining(tokens, at);
+  if (left) return left;
   const from = POINTS_OUT.has(tokens[at]!.text) ? at + 1 : at;
   const word = tokens[from]?.text;
   if (word === "others" && from > at) return { mention: { other: true, plural: true }, to: from + 1 };
@@ -69,6 +66,28 @@ function others(tokens: readonly Tok[], at: number): Found | null {
   const isCounted = tokens[from + 2] === undefined ? isSpelled(next!) : tokens[from + 2]!.kind === "amount";
   return isCount && isCounted ? { mention: { other: true, count }, to: from + 2 } : null;
 }
+
+/** "sold the last three 70", "marked the rest down to 25", "sold another 12": of those spoken of, what is left. */
+function remaining(tokens: readonly Tok[], at: number): Found | null {
+  const isTold = tokens[at - 1]?.roles.heads?.some(({ kind }) => OF_PIECES.has(kind)) === true;
+  if (!isTold || PAID_WORDS.has(tokens[at - 1]!.text)) return null;
+  const { text } = tokens[at]!;
+  if (text === "another" && tokens[at + 1]?.kind === "amount")
+    return { mention: { other: true, count: 1 }, to: at + 1 };
+  if (text !== "the") return null;
+  const next = tokens[at + 1]?.text;
+  if (next === "rest") return { mention: { other: true, plural: true }, to: at + 2 };
+  if (next !== "last" && next !== "remaining") return null;
+  const behind = tokens[at + 2];
+  if (behind?.text === "one") return { mention: { other: true, count: 1 }, to: at + 3 };
+  const count = countOf(behind);
+  const isCount = count !== null && count > 1 && count <= OTHERS_MAX;
+  const isAll = tokens[at + 3] === undefined || tokens[at + 3]!.kind === "amount";
+  return isCount && isAll ? { mention: { other: true, count }, to: at + 3 } : null;
+}
+
+/** Kinds told of pieces that stand on the books already. */
+const OF_PIECES: ReadonlySet<string> = new Set(["sell", "list", "reprice", "finish", "start", "retire"]);
 
 const isSpelled = (token: Tok): boolean => /^[a-z]/.test(token?.text ?? "");
 

@@ -93,6 +93,8 @@ export interface ReadingCommon {
   each?: true;
   /** The pieces were said as "it", "them" or "that", or left out: they are those of the clause before. */
   follows?: true;
+  /** It was picked as a note of its own, where it might have been about an earlier one. */
+  asNew?: true;
   /** They were said as "it": one piece, or a set. */
   one?: true;
   /** Day and month were said without a year and lie more than nine months back: asked about first. */

@@ -1,6 +1,6 @@
 import type { Day } from "../calendar.ts";
 import { decideMend } from "../mending/mend.ts";
-import type { Cents } from "../money.ts";
+import { type Cents, show } from "../money.ts";
 import { judgeMend } from "../notes/judging/mending.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -58,6 +58,9 @@ export const mend = defineVerb({
     bears: ["corrects"],
     absorbs: ["sold", "bought", "drove", "drive", "spent", "paid"],
     judge: judgeMend,
+  },
+  offered({ to = {}, text }) {
+    return to.amount === undefined ? text : `Change the earlier one to ${show(to.amount)}`;
   },
   decide: decideMend,
 });

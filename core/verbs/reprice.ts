@@ -133,6 +133,12 @@ export const reprice = defineVerb({
         without: ["supply", "duration", "stream", "loan", "miles"],
         light: true,
       },
+      {
+        say: ["down to", "now down to", "price is now", "now at"],
+        with: ["number"],
+        without: ["supply", "duration", "stream", "loan", "miles", "piece", "unknown", "percent"],
+        light: true,
+      },
       { with: ["piece", "number", "off"], without: ["supply", "duration", "percent", "miles", "loan"] },
     ],
     slots: { pieces: "pieces" },

@@ -4,6 +4,7 @@ import { contextCases, type Outcome, RIGHT, stillMisread, tryCase } from "./cont
 /** How many of a file's messages are right, at once or after one tap; what is wrong is asked or refused, never recorded. */
 const FILES: readonly { name: string; right: number; wrong: readonly string[] }[] = [
   { name: "context.jsonl", right: 0.85, wrong: ["who12", "part13", "fix30"] },
+  { name: "dialogues.jsonl", right: 0.98, wrong: [] },
   {
     name: "siblings.jsonl",
     right: 0.75,

@@ -80,10 +80,17 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["<verb> … [worth $]", "passing", "donated 3 chairs worth 60"],
   ["$ [of <art>? $]", "beside", "refunded 15 of the 90"],
   [
-    "<~buy>|<~sell>|got|paid … [was|they|were|it|i|had|he|she|for? was|were|had? asking|tagged|priced|marked|ticketed|listed|retails|retail at|for|it? $]",
+    "<~buy>|<~sell>|got|paid … [was|they|were|it|i|had|he|she|for? was|were|had? asking|tagged|priced|marked|ticketed|retails|retail at|for|it? $]",
     "beside",
     "bought armoire tagged 80 for 50",
   ],
+  // "bought trunk 20, finished it, listed it 70" is a listing of ours.
+  [
+    "<~buy>|<~sell>|got|paid … [was|were|they|he|she|had was|were|had? it? listed at|for|it? $]",
+    "beside",
+    "bought desk 50, they had it listed 80",
+  ],
+  ["<~buy>|<~sell>|got <art>? <piece> [listed at|for $]", "beside", "bought desk listed at 80 for 50"],
   [
     "<~buy>|<~sell>|got|paid … [they|was|i|he|she? asked|wanted|wants for? $]",
     "beside",

@@ -1,6 +1,7 @@
 import { BACKED_OUT } from "../words/deals.ts";
 import { HANDS, type OwnerEffect } from "./hands.ts";
 import { PARTS } from "./parts.ts";
+import { NAMES_THAT_ARE_WORDS } from "../words/people.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
@@ -93,6 +94,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "^ [<art>? <opinion>|<trait>* <person>|<new>|<place> &|and? <new>|<person>?] " + GETS,
     "buyer",
     "bob bought the desk 120",
+  ],
+  [
+    "^ [" + NAMES_THAT_ARE_WORDS.join("|") + "] " + GETS + " the|<piece>|it",
+    "buyer",
+    "joy grabbed the vanity, paid 150",
   ],
   [
     "^ [<art>? <new>|<place>|<plain> <new>|<person>?] " + BACKED_OUT + "|noshowed",

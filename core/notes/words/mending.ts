@@ -56,7 +56,7 @@ export const OPENERS: ReadonlySet<string> = new Set([
 ]);
 /** Words between such an opening and the value. */
 export const LINKS: ReadonlySet<string> = new Set(
-  "it its it's it’s thats that's i they he she was were is are been be really just by the a an my and in".split(
+  "oh ah hmm um uh ok well it its it's it’s thats that's i they he she was were is are been be really just by the a an my and in".split(
     " ",
   ),
 );

@@ -155,3 +155,9 @@ export const PAYING: ReadonlySet<string> = new Set(
     " ",
   ),
 );
+
+/** Given names that are words of their own as well. */
+export const NAMES_THAT_ARE_WORDS: readonly string[] =
+  "joy grace hope faith rose lily daisy ivy violet june april may autumn summer dawn eve mark bill will rob art drew grant chase frank gene jack jean pat ray rich rusty sandy skip sonny ty".split(
+    " ",
+  );

@@ -76,4 +76,8 @@ export const WITH_PARTS = wordSet("mirror hutch headboard footboard shelf");
 
 /** "the white one": before and behind what tells a piece. */
 export const POINTS_OUT = wordSet("the that my");
+/** Behind them "the rest" is money. */
+export const PAID_WORDS = wordSet("paid pays got sent collected owes gave took brought received");
+/** Words by which pieces are told without their noun. */
+export const REFERS = wordSet("both other others another rest last remaining");
 export const ONE = wordSet("one ones");

@@ -1,0 +1,51 @@
+import { factsMeant } from "../mending/meant.ts";
+import type { Reading } from "../notes/reading.ts";
+import { whyOf } from "../notes/unclear.ts";
+import { mentionsOf } from "./counting.ts";
+import type { Desk } from "./decision.ts";
+import { fetchedOf } from "./fetched.ts";
+import { held } from "./fits.ts";
+import { matchMention } from "./match.ts";
+
+/*
+ * Notes that read as something new and, by the books, are rather about something noted before: asked, with both.
+ */
+
+const TOLD = /\b(?:was|were)\b/i;
+const FETCHED = /\b(?:picked|pickd|collected|fetched)\b/i;
+
+/** The note with the other thing that the books make of it; null where they make nothing else of it. */
+export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+  if (reading.asNew) return null;
+  const before = costBefore(reading, desk) ?? saleOfHeld(reading, desk);
+  if (!before) return null;
+  const { text, line } = reading;
+  const why = whyOf({ kind: before.kind === "mend" ? "newOrOld" : "anotherPerson" });
+  return { kind: "unclear", why, could: [before, { ...reading, asNew: true }], text, line };
+}
+
+/** "desk paint was 13.50" where paint for the desk is on the books: another price for it, or more of it? */
+function costBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {
+  if (reading.kind !== "spend" || !past || !TOLD.test(reading.text) || reading.amount === undefined)
+    return null;
+  const { what, pieces, amount, text, line } = reading;
+  const of = { kind: "spend" as const, ...(what ? { what } : {}), ...(pieces ? { pieces } : {}) };
+  if (!what || factsMeant(of, { ...desk, confirmed: [] }, past).length === 0) return null;
+  return { kind: "mend", of, to: { amount }, text, line };
+}
+
+/** "picked up both lamps, 25" of pieces that are on hold: they were fetched from us, or others bought. */
+function saleOfHeld(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+  if (reading.kind !== "buy" || reading.source !== undefined || !FETCHED.test(reading.text)) return null;
+  const mentions = mentionsOf(reading);
+  const isHeld = mentions.every(
+    (mention) => matchMention(mention, desk.books, held, new Set()).kind === "found",
+  );
+  if (mentions.length === 0 || !isHeld) return null;
+  const sale = {
+    ...reading,
+    kind: "sell",
+    missing: reading.missing?.filter((field) => field !== "count") ?? [],
+  } as Reading;
+  return fetchedOf(sale, desk)?.reading ?? sale;
+}
