@@ -234,9 +234,13 @@ function readNotes(turn: Turn, { text, readings }: SaidNow, replyRoot: number | 
   else decideAll(turn, mattersOf(readings, turn.today), { root: turn.root, replyRoot });
 }
 
-/** It says no fact by itself: nothing clear, or only who did something ("mom bought it"). */
-function isOpenToCorrection({ kind, by, missing = [] }: Reading): boolean {
-  return kind === "unclear" || (by !== undefined && missing.includes("pieces") && missing.length > 1);
+/** It says no fact by itself: nothing clear, a fee of nothing named, or only who did something ("mom bought it"). */
+function isOpenToCorrection(reading: Reading): boolean {
+  const { kind, by, missing = [] } = reading;
+  const isFee = kind === "spend" && reading.category === "fees" && !reading.pieces;
+  return (
+    kind === "unclear" || isFee || (by !== undefined && missing.includes("pieces") && missing.length > 1)
+  );
 }
 
 /** A long message sent again within minutes is not recorded a second time, since nobody can be asked about all of it. */
