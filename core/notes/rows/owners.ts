@@ -1,7 +1,7 @@
 import { BACKED_OUT } from "../words/deals.ts";
+import { NAMES_THAT_ARE_WORDS } from "../words/people.ts";
 import { HANDS, type OwnerEffect } from "./hands.ts";
 import { PARTS } from "./parts.ts";
-import { NAMES_THAT_ARE_WORDS } from "../words/people.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
