@@ -3,21 +3,30 @@ import { type Clause, claim, placeAfter, placeBefore } from "./clause.ts";
 import type { Draft } from "./draft.ts";
 import { centsOfToken } from "./slots/money.ts";
 import { FEE_JOINTS } from "./words/links.ts";
+import { NOBODY_NAMED } from "./words/names.ts";
 
 /*
  * Parts of a price, said beside it: what is still owed of it, and a fee that is a share of it.
  */
 
+const OWER = /^([a-z]+) (?:still )?owes?\b/;
+
 /** "ann owes 40", "40 owed by ann": who bought it. */
 export function fillOwer(made: Draft, { tokens }: Clause): void {
   const at = tokens.findIndex(({ roles }) => roles.owed === true);
-  if (at < 0) return;
+  if (at < 0 || made.fields["buyer"] !== undefined) return;
+  // The name may stand in the words of what is owed themselves.
+  const [, own] = OWER.exec(tokens[at]!.text) ?? [];
+  if (own && own !== "still" && !NOBODY_NAMED.has(own)) {
+    made.fields["buyer"] = own;
+    return;
+  }
   const [before, ahead] = [tokens[at - 1], tokens[at - 2]];
   const [by, behind] = [tokens[at + 1], tokens[at + 2]];
   const isFirst = ahead !== undefined && (ahead.kind !== "word" || ahead.roles.filler === true);
   const name =
     before?.unknown && isFirst ? before : by?.text === "by" && behind?.unknown ? behind : undefined;
-  if (!name || made.fields["buyer"] !== undefined) return;
+  if (!name) return;
   claim(name);
   if (name === behind) claim(by!);
   made.fields["buyer"] = name.text;
