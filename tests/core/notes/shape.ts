@@ -9,13 +9,17 @@ const oneWord = z.string().regex(/^\S+$/);
 const mention = z
   .strictObject({
     it: z.literal(true).optional(),
+    other: z.literal(true).optional(),
     name: words.optional(),
     count: z.number().int().positive().optional(),
     traits: z.array(words).min(1).optional(),
     number: z.number().int().nonnegative().optional(),
     plural: z.literal(true).optional(),
   })
-  .refine(({ name, number, it }) => (it ?? name ?? number) !== undefined, "a name, a number or it");
+  .refine(
+    ({ name, number, it, other, traits }) => (it ?? other ?? name ?? number ?? traits) !== undefined,
+    "a name, a number, it, the other one, or what tells it apart",
+  );
 const pieces = z.array(mention).min(1).optional();
 const missing = z
   .array(
@@ -198,6 +202,14 @@ export const printedReading = z.discriminatedUnion("kind", [
     pieces,
     buyer: words.optional(),
     method: oneWord.optional(),
+    ...dated,
+  }),
+  z.strictObject({
+    kind: z.literal("lent"),
+    what: words.optional(),
+    pieces,
+    to: words.optional(),
+    returned: z.literal(true).optional(),
     ...dated,
   }),
   z.strictObject({
