@@ -47,6 +47,13 @@ export interface Caution {
   line: string;
 }
 
+/** What the notes of a message call for, as far as they were looked at. */
+export interface Calls {
+  called: Called[];
+  /** The pieces that stay: what waits for one of these may be said now. */
+  numbers: Set<number>;
+}
+
 interface Called {
   hazard: Pick<Hazard, "id" | "line" | "of" | "weight">;
   /** Numbers of the pieces it is about; none: the piece is not known, or it is no piece's. */
@@ -63,19 +70,26 @@ const MESSAGE_DAYS = 60;
 /** What nobody will use again harms nobody. */
 const THROWN_AWAY = /\b(?:trash\w*|dump\w*|scrap\w*|toss\w*|junk\w*|burn\w*)\b/;
 
+/** Looks at notes of a message, behind those looked at `before`: a long one is gone through in parts. */
+export function callsOf(noted: readonly Noted[], before?: Calls): Calls {
+  const { called, numbers } = before ?? { called: [], numbers: new Set() };
+  // What is to be done with a piece before it goes is no use once it is gone.
+  const staying = noted.filter(({ kinds }) => !kinds.some((kind) => kind === "sell" || kind === "retire"));
+  for (const { pieces } of staying) for (const { number } of pieces) numbers.add(number);
+  addCalled(called, noted);
+  return { called, numbers };
+}
+
 /**
  * At most one caution for a message: the worst that is due. Those of its pieces that were called for and not said
  * wait for a later note of the piece. What is remembered from now on comes back only where it has changed.
  */
 export function cautionFor(
-  { noted, day }: { noted: readonly Noted[]; day: Day },
+  { noted, day, before }: { noted: readonly Noted[]; day: Day; before?: Calls },
   memory: Memory,
 ): { caution: Caution | null; given?: Named; waiting?: Named } {
-  // What is to be done with a piece before it goes is no use once it is gone.
-  const staying = noted.filter(({ kinds }) => !kinds.some((kind) => kind === "sell" || kind === "retire"));
-  const numbers = new Set(staying.flatMap(({ pieces }) => pieces.map(({ number }) => number)));
+  const { called, numbers } = callsOf(noted, before);
   const waiting = numbers.size > 0 ? memory.waiting() : {};
-  const called = calledFor(noted);
   const all = [...called, ...waitingFor(numbers, waiting)];
   if (all.length === 0) return { caution: null };
   const given = memory.given();
@@ -108,9 +122,8 @@ function waitingAfter(
   return { waiting: Object.fromEntries([...kept, ...left.map((name) => [name, day] as const)]) };
 }
 
-/** Every hazard that the notes call for, each once, with all its pieces. */
-function calledFor(noted: readonly Noted[]): Called[] {
-  const called: Called[] = [];
+/** Adds every hazard that the notes call for, each once, with all its pieces. */
+function addCalled(called: Called[], noted: readonly Noted[]): void {
   for (const each of noted) {
     const deposit = keptTooMuch(each);
     if (deposit) called.push(deposit);
@@ -126,10 +139,12 @@ function calledFor(noted: readonly Noted[]): Called[] {
       const same = called.find((other) => other.hazard.id === hazard.id);
       // A note as typed says again what its facts said; only a fact brings more pieces.
       if (!same) called.push({ hazard, pieces, root: each.root, asTyped: each.asTyped === true });
-      else if (!each.asTyped) same.pieces = [...new Set([...same.pieces, ...pieces])];
+      else if (!each.asTyped) {
+        same.pieces = [...new Set([...same.pieces, ...pieces])];
+        same.asTyped = false;
+      }
     }
   }
-  return called;
 }
 
 /** The pieces that a hazard is about in a note; null where nothing calls for it. `named`: the words of each piece. */

@@ -1,4 +1,4 @@
-import { asc, eq, getTableColumns } from "drizzle-orm";
+import { asc, getTableColumns } from "drizzle-orm";
 import type { SQLiteTable } from "drizzle-orm/sqlite-core";
 import type { Books, Loan, Piece } from "../core/books/books.ts";
 import type { Changes } from "../core/books/hand.ts";
@@ -28,44 +28,45 @@ export interface DerivedTables {
 
 /** The tables that hold what the facts give. */
 export function openDerivedTables(connection: Connection): DerivedTables {
-  const { db } = connection;
+  const { db, sqlite } = connection;
   const writePiece = rowWriter(connection, pieces, { replace: pieces.number });
   const writeLoan = rowWriter(connection, loans, { replace: loans.name });
   const writePosting = rowWriter(connection, postings);
-  const writePostings = (rows: PostingRow[] = []) => writePosting.runAll(rows);
-  const dropPostings = (fact: number) => db.delete(postings).where(eq(postings.fact, fact)).run();
-  const putPiece = (number: number, row: PieceRow | undefined) => {
-    if (row) writePiece.run(row);
-    else db.delete(pieces).where(eq(pieces.number, number)).run();
+  // By a list of keys: an import or its undo drops thousands.
+  const dropping = (table: string, key: string) => {
+    const drop = sqlite.prepare(`delete from ${table} where ${key} in (select value from json_each(?))`);
+    return (keys: readonly unknown[]) => keys.length > 0 && drop.run(JSON.stringify(keys));
   };
-  const putLoan = (name: string, row: LoanRow | undefined) => {
-    if (row) writeLoan.run(row);
-    else db.delete(loans).where(eq(loans.name, name)).run();
-  };
+  const [dropPieces, dropLoans, dropPostings] = [
+    dropping("pieces", "number"),
+    dropping("loans", "name"),
+    dropping("postings", "fact"),
+  ];
   return {
     write(books, changes) {
       for (const number of changes.pieces) {
         const piece = books.pieces.get(number);
-        putPiece(number, piece && pieceRow(piece));
+        if (piece) writePiece.run(pieceRow(piece));
       }
+      dropPieces(changes.pieces.filter((number) => !books.pieces.has(number)));
       for (const name of changes.loans) {
         const loan = books.loans.get(name);
-        putLoan(name, loan && loanRow(loan));
+        if (loan) writeLoan.run(loanRow(loan));
       }
-      for (const fact of changes.facts) {
-        if (changes.mayReplace) dropPostings(fact);
-        writePostings(books.postings.get(fact)?.map(postingRow));
-      }
+      dropLoans(changes.loans.filter((name) => !books.loans.has(name)));
+      if (changes.mayReplace) dropPostings(changes.facts);
+      for (const fact of changes.facts) writePosting.runAll(books.postings.get(fact)?.map(postingRow) ?? []);
     },
     replace(stored, books) {
       const rows = rowsOf(books);
       const changed = differences(stored, rows);
-      for (const number of changed.pieces) putPiece(number, rows.pieces.get(number));
-      for (const name of changed.loans) putLoan(name, rows.loans.get(name));
-      for (const fact of changed.postings) {
-        if (stored.postings.has(fact)) dropPostings(fact);
-        writePostings(rows.postings.get(fact));
-      }
+      dropPieces(changed.pieces);
+      dropLoans(changed.loans);
+      dropPostings(changed.postings);
+      for (const number of changed.pieces)
+        if (rows.pieces.has(number)) writePiece.run(rows.pieces.get(number)!);
+      for (const name of changed.loans) if (rows.loans.has(name)) writeLoan.run(rows.loans.get(name)!);
+      for (const fact of changed.postings) writePosting.runAll(rows.postings.get(fact) ?? []);
       return changed.pieces.length + changed.loans.length + changed.postings.length;
     },
     stored: () => storedRows(db),

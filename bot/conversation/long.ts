@@ -2,7 +2,7 @@ import { mattersOf } from "../../core/decide/decide.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import type { Note } from "../../db/notes.ts";
-import { heard } from "./cautioning.ts";
+import { heard, lookForCautions } from "./cautioning.ts";
 import { closeQuestion } from "./questions.ts";
 import { decideAll } from "./recording.ts";
 import { type ConversationDeps, newTurn, type Turn } from "./turn.ts";
@@ -91,13 +91,14 @@ function takeLines(turn: Turn, lines: readonly string[], from: number): number {
     if (next[0]?.follows !== true) break;
     readings.push(...next);
   }
-  heard(turn, lines.slice(from, line).join("\n"), readings);
+  heard(turn, lines.slice(from, line).join("\n"), readings, from);
   const asked = turn.asked.length;
   if (readings.length > 0) decideAll(turn, mattersOf(readings, turn.today), { root: turn.root });
   for (const { id, text } of turn.asked.splice(Math.max(asked, ASKED_MAX))) {
     closeQuestion(turn, id);
     turn.refused.push({ text, line: from, why: "I would have to ask about it: send it by itself." });
   }
+  lookForCautions(turn);
   return line;
 }
 

@@ -17,6 +17,9 @@ export interface Asked {
   ask: Ask;
 }
 
+/** Facts not written yet are numbered from here: beyond any id ever given, with room for whatever a message holds. */
+const FIRST_ID = 2 ** 52;
+
 type Redone = { kind: "redone"; facts: NewFact[]; asked: Asked[] } | { kind: "unusable"; why: string };
 
 /** A message being decided anew, on the books as they stood before it first recorded anything. */
@@ -119,7 +122,7 @@ function keep(redoing: Redoing, fact: NewFact): Fact {
   const made = "made" in fact.data ? fact.data.made : [];
   const numbers = redoing.numbers.take(made).map((kept) => kept ?? redoing.nextPiece++);
   const pieces = [...fact.pieces.slice(0, fact.pieces.length - made.length), ...numbers];
-  const id = Number.MAX_SAFE_INTEGER - 1000 + done.length;
+  const id = FIRST_ID + done.length;
   const of = { author: turn.person, note: turn.note, root: standing[0]!.root };
   const whole = { ...fact, pieces, id, place: id, ...of } as Fact;
   done.push(whole);

@@ -1,6 +1,7 @@
 import { type Figures, figuresOf } from "../../core/answers/lines.ts";
 import type { Fact } from "../../core/books/facts.ts";
 import { type Day, dayOfInstant, type Instant } from "../../core/calendar.ts";
+import { type Calls, callsOf } from "../../core/cautions.ts";
 import type { Ask, Desk, Matter } from "../../core/decide/decision.ts";
 import type { Button } from "../../core/reply.ts";
 import type { Ledger } from "../../db/ledger.ts";
@@ -42,6 +43,8 @@ export interface Turn extends ConversationDeps {
   recorded: Outcome[];
   /** The notes as typed, a line each, with the kinds that they were read as. */
   heard: { text: string; line: number; kinds: readonly string[]; root: number }[];
+  /** How much of these was looked at for cautions, and what they call for. */
+  looked: { recorded: number; heard: number; calls: Calls };
   /** `isRead`: what it says is known, and cannot be. */
   refused: { text: string; line: number; why: string; isRead?: true }[];
   /** Questions opened in this turn, oldest first. */
@@ -89,6 +92,7 @@ export function newTurn(
     tellsWaiting: false,
     changed: false,
     leadOn: false,
+    looked: { recorded: 0, heard: 0, calls: callsOf([]) },
     mended: false,
     pressed: null,
   };

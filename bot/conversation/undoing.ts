@@ -12,6 +12,10 @@ import type { Turn } from "./turn.ts";
 /** A block of more facts than this is taken back only after a yes. */
 const UNDO_FACTS_MAX = 5;
 
+/** Of more facts than this only the first few are said: a file of past pieces would fill many messages. */
+const SAID_MAX = 40;
+const SAID_FEW = 10;
+
 /** Takes back a message: the one replied to, or this person's last one. */
 export function undoNote(turn: Turn, replyRoot?: number): void {
   const { ledger, person } = turn;
@@ -49,7 +53,11 @@ export function undoRoot(turn: Turn, root: number, own: boolean): void {
 /** Voids what stands of a message and drops what it still asks. */
 export function takeBack(turn: Turn, root: number, own: boolean): void {
   const facts = factsOf(turn, root, own);
-  const before = facts.map((fact) => saidOf(turn, fact));
+  const said = facts
+    .slice(0, facts.length > SAID_MAX ? SAID_FEW : SAID_MAX)
+    .map((fact) => saidOf(turn, fact));
+  const more = facts.length - said.length;
+  const before = more > 0 ? [...said, `and ${more.toLocaleString("en-US")} more`] : said;
   if (facts.length > 0) {
     const voids = facts.map((fact) => fact.id);
     const result = turn.ledger.amend({ note: turn.note, author: turn.person, voids, facts: [] });

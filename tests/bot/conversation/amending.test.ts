@@ -413,3 +413,15 @@ test("of an edited block of many notes only what is no more said of it is told a
   expect(text).toContain("Before:\nBought #4 lamp, 4.00");
   expect(text.split("Before:")[1]).not.toContain("#5");
 });
+
+test("an edit may leave more than a thousand facts", () => {
+  const lamps = (price: number) => Array.from({ length: 1010 }, () => `bought lamp ${price}`).join("\n");
+  const numbers = Array.from({ length: 10 }, (_, index) => 1001 + index);
+  const sold = numbers.map((number) => `sold lamp #${number} for 9`).join("\n");
+  chat.say(lamps(3), { message: "long" });
+  chat.say(`${lamps(4)}\n${sold}`, { message: "long", edited: true });
+  const { pieces } = chat.statement();
+  expect(pieces).toHaveLength(1010);
+  expect(new Set(pieces.map(({ price }) => price))).toEqual(new Set(["4.00"]));
+  expect(pieces.filter(({ status }) => status === "sold").map(({ number }) => number)).toEqual(numbers);
+});

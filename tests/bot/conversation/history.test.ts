@@ -61,3 +61,16 @@ test("a row that was taken out since does not come back with the same file, nor 
   chat.say("yes");
   expect(chat.statement().pieces.map(({ name }) => name)).toEqual(["dresser", "bench"]);
 });
+
+test("taking back a long file is said in a few lines", () => {
+  const rows = Array.from({ length: 50 }, (_, index) => `lamp,2026-01-03,${index + 1},,,`);
+  chat.say(`name,bought on,price,materials,sold on,sold for\n${rows.join("\n")}\n`, {
+    document: { name: "past.csv" },
+  });
+  chat.say("yes");
+  chat.say("undo");
+  const back = chat.say("yes").text.split("\n");
+  expect(back.slice(0, 2)).toEqual(["Taken back:", "Bought #1 lamp, 1.00 on Sat Jan 3"]);
+  expect(back).toContain("and 40 more");
+  expect(chat.statement().pieces).toHaveLength(0);
+});

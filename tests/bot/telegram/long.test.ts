@@ -33,6 +33,18 @@ describe("a file of many notes", () => {
     expect(longest).toBeLessThan(200);
   });
 
+  it("of one line two thousand times is no different", async () => {
+    const { standin, ledger } = await bench();
+    standin.document("warm.txt", lamps(60).join("\n"));
+    await standin.waitForReply("Recorded 60 notes");
+    const longest = await longestTurn(async () => {
+      standin.document("same.txt", Array(2000).fill("bought lamp 3").join("\n"));
+      await standin.waitForReply("Recorded 2000 notes: 2000 bought", 170_000);
+    });
+    expect(ledger.books.pieces.size).toBe(2060);
+    expect(longest).toBeLessThan(200);
+  });
+
   it("of 40,000 is sent back in plain words, as fast", async () => {
     const { standin, ledger } = await bench();
     const longest = await longestTurn(async () => {
