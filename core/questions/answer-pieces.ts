@@ -121,13 +121,34 @@ function printedNote({ date, label, numbers, value }: NoteLine): PrintedRow {
   return { date, label, ...pieces, value: value === null ? null : amountText(value) };
 }
 
+/** "when did i last sell a vanity": the day, with the note of it. */
+function answerDay(
+  desk: Desk,
+  from: "newest" | "oldest",
+  title: string,
+  lines: readonly NoteLine[],
+  about: string,
+): Answered {
+  const [line] = lines;
+  const head = `${title}${about ? `, ${about}` : ""}, ${from === "newest" ? "last" : "first"}`;
+  return {
+    understood: true,
+    value: line?.date ?? null,
+    period: null,
+    text: line ? `${head}:\n  ${showNoteLine(line, desk.today)}` : `${head}: nothing noted`,
+    asks: true,
+  };
+}
+
 /** Dated lines, newest first, with what they come to. */
 export function answerNotes(desk: Desk, { asked, title }: NotesQuestion): Answered {
   const lines = listNotes(desk, asked);
   const sum = lines.reduce((total, { value }) => total + (value ?? 0), 0);
   const isMoney = asked.kinds !== null && lines.some(({ value }) => value !== null);
   const about = filtersWords(asked.filters);
-  const when = asked.last !== null ? "" : `, ${asked.period ? nameOf(asked.period, desk.today) : "ever"}`;
+  if (asked.ends?.asksDay) return answerDay(desk, asked.ends.from, title, lines, about);
+  const when =
+    asked.last !== null || asked.ends ? "" : `, ${asked.period ? nameOf(asked.period, desk.today) : "ever"}`;
   const told = lines.map((line) => `  ${showNoteLine(line, desk.today)}`);
   const head = `${title}${about ? `, ${about}` : ""}${when}: ${counted(lines.length, "note")}${isMoney ? `, ${show(sum)}` : ""}`;
   return {
@@ -136,7 +157,7 @@ export function answerNotes(desk: Desk, { asked, title }: NotesQuestion): Answer
     rows: lines.map(printedNote),
     noted: lines.map(({ fact }) => fact.id),
     // "last 5 notes" asks by itself.
-    ...(asked.last === null ? {} : { asks: true }),
+    ...(asked.last === null && !asked.ends ? {} : { asks: true }),
     period: asked.period ? { from: asked.period.from, to: asked.period.to } : null,
     text:
       lines.length === 0

@@ -44,12 +44,26 @@ export function answer(text: string, on: QuestionDesk): Answered {
   const topic = helpTopicFor(text);
   if (topic) return { understood: true, value: null, period: null, text: helpText(topic), asks: true };
   const desk = withIndex(on);
+  const numbered = bareNumber(text, desk);
+  if (numbered) return numbered;
   const answered = answerWords(text, desk);
   if (answered.understood) return answered;
   const spoken = desk.it === undefined ? null : withPiece(text, desk.it);
   const meant = spoken === null ? null : answerWords(spoken, desk);
   if (meant?.understood) return meant;
   return answered.words?.length ? withNearest(answered, text, desk) : answered;
+}
+
+/** "22": an amount or a piece, nobody can tell; the piece of that number is one tap away. */
+function bareNumber(text: string, { books }: Desk): Answered | null {
+  const [, digits] = /^\s*(\d{1,5})\s*\??\s*$/.exec(text) ?? [];
+  if (digits === undefined || !books.pieces.has(Number(digits))) return null;
+  const number = `#${Number(digits)}`;
+  return {
+    understood: false,
+    text: "A number alone tells too little.",
+    buttons: [[{ label: number, press: `ask:show ${number}` }]],
+  };
 }
 
 /** Builds the tables of words, so that the first question does not wait for them. */

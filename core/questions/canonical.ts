@@ -54,6 +54,7 @@ const COUNTED_WORDS: Readonly<Record<Counted, string>> = {
   started: "started",
   held: "on hold",
   unlisted: "unlisted",
+  unfinished: "unfinished",
   "on the market": "are listed now",
   owing: "owe me",
   kept: "kept",
@@ -126,7 +127,7 @@ function periodWords(period: Period | null): string {
 export function questionOf(query: Query): string | null {
   if (query.order || query.beside.length > 0 || query.list || query.withIncome) return null;
   if (query.aggregate === "rate") return null;
-  if (query.filters.some(({ of, dimension }) => of || dimension === "shop")) return null;
+  if (query.filters.some(({ of, name, dimension }) => of || name || dimension === "shop")) return null;
   const isCount = query.measure === "count";
   const words = [
     query.aggregate ?? "",

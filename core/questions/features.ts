@@ -35,6 +35,9 @@ export function featuresOf(parts: Parts): Features {
     buyer: items.some(
       (item) => !item.link && item.mark.senses.own.some(({ dimension }) => dimension === "buyer"),
     ),
+    habit: /\b(?:do|does an?) \w+ (?:usually |normally |typically )?(?:sit|stay|last|hang|stick)\b/.test(
+      parts.marks.map(({ text }) => text).join(" "),
+    ),
     yesNo: parts.yesNo,
     limit: parts.limits.length > 0,
     generic: parts.marks.some(({ senses }) => senses.flags.has("generic")),

@@ -101,6 +101,8 @@ export function hasStatus({ index }: Pick<Desk, "index">, piece: Readonly<Piece>
       return !piece.gone && piece.listed !== null;
     case "unlisted":
       return statusOf(piece) === "finished";
+    case "unfinished":
+      return !piece.gone && piece.finished === null;
     case "finished":
       return piece.finished !== null;
     case "started":
@@ -120,6 +122,12 @@ const spendOf = ({ fact }: Subject) => (fact?.kind === "spend" ? fact.data : nul
 const whatOf = ({ fact }: Subject) =>
   fact?.kind === "spend" || fact?.kind === "lent" ? fact.data.what : undefined;
 
+/** Whether a day lies between the two of `value`, which may be open: "2026-06-01..". */
+function isWithinDays(day: string | null | undefined, value: string): boolean {
+  const [from = "", to = ""] = value.split("..");
+  return Boolean(day) && day! >= from && (to === "" || day! <= to);
+}
+
 /** One entry for each thing that can narrow a question. */
 export const filters: Readonly<Record<Exclude<Dimension, "over" | "under" | "least" | "most">, Holds>> = {
   piece: ({ piece }, value) => piece?.number === Number(value),
@@ -138,6 +146,9 @@ export const filters: Readonly<Record<Exclude<Dimension, "over" | "under" | "lea
   stream: ({ fact }, value) => fact?.kind === "income" && namesSame(fact.data.stream, value),
   loan: ({ loan }, value) => loan === value,
   shop: ({ piece }) => piece === null,
+  "bought on": ({ piece }, value) => isWithinDays(piece?.bought, value),
+  "finished on": ({ piece }, value) => isWithinDays(piece?.finished, value),
+  "listed on": ({ piece }, value) => isWithinDays(piece?.listed, value),
   status: ({ piece }, value, desk) => piece !== null && hasStatus(desk, piece, value),
 };
 

@@ -61,6 +61,7 @@ export function plainWords(text: string): string[] {
     .replace(/\bw\/o\b/g, " without ")
     .replace(/\bw\//g, " with ")
     .replace(/\b(?:no\.|number|num|nr|piece) ?#? ?(\d{1,5})\b(?! ?(?:pieces|chairs|notes))/g, " #$1 ")
+    .replace(/\$\$+(?!\d)/g, " money ")
     .replace(/#\s+(\d)/g, "#$1")
     .replace(/(#\d+)s\b/g, "$1")
     .replace(/(\d),(?=\d{3}\b)/g, "$1")

@@ -33,6 +33,8 @@ export interface Features {
   buyer: boolean;
   /** One period, or one sort of piece, beside another. */
   beside: boolean;
+  /** "How long does a chair sit": of chairs in general. */
+  habit: boolean;
   /** It opens like a question that is answered with yes or no. */
   yesNo: boolean;
   /** Rows or an order by one of these. */
@@ -66,6 +68,7 @@ const REACHED: readonly Cue[] = [
 /** What a count counts, by the cue that says it; the first that is said. */
 const COUNTED: readonly (readonly [Cue, Counted])[] = [
   ["unlisted", "unlisted"],
+  ["unfinished", "unfinished"],
   ["unsold", "unsold"],
   ["held", "held"],
   ["returned", "returned"],
@@ -92,6 +95,7 @@ const COUNTED: readonly (readonly [Cue, Counted])[] = [
 export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   const found = COUNTED.find(([cue]) => f.has(cue));
   if (found) return { counted: found[1], cue: found[0] };
+  if (f.groups("buyer")) return { counted: "sold", cue: "sold" };
   return f.source ? { counted: "bought", cue: "bought" } : null;
 }
 
@@ -116,9 +120,9 @@ export const RULES: readonly Rule[] = [
     // What buyers spend comes in.
     measure: "proceeds",
     when: (f) =>
-      (f.groups("buyer") || (f.buyer && !f.piece && !f.supply)) &&
+      (f.groups("buyer") || (f.buyer && !f.supply)) &&
       f.has("spent", "paid") &&
-      (f.has("money", "total", "spent") || f.groups("buyer")) &&
+      (f.has("money", "total", "spent") || f.yesNo || f.groups("buyer")) &&
       !f.has("bought", "price"),
     takes: [...MUCH, ...SALES, "spent", "paid", "got"],
   },
@@ -159,7 +163,6 @@ export const RULES: readonly Rule[] = [
       "got",
       "fared",
       "howMany",
-      "finished",
       "sat",
     ],
   },
@@ -274,15 +277,18 @@ export const RULES: readonly Rule[] = [
     when: (f) =>
       !f.number &&
       ((f.has("tiedUp") && !f.has("spent", "interest")) ||
-        (f.has("cost", "spent", "sat") && f.has("unsold") && !f.has("howMany", "asking", "howLong")) ||
+        (f.has("cost", "spent", "sat") &&
+          f.has("unsold", "unfinished") &&
+          !f.has("howMany", "asking", "howLong")) ||
         (f.has("money") &&
-          f.has("unsold") &&
+          f.has("unsold", "unfinished") &&
           !f.has("howMany", "asking", "earn", "net", "owed", "revenue", "soldFor"))),
     takes: [
       ...MUCH,
       "got",
       "tiedUp",
       "cost",
+      "unfinished",
       "unsold",
       "spent",
       "sat",
@@ -313,7 +319,7 @@ export const RULES: readonly Rule[] = [
     when: (f) =>
       f.has("withoutBuying", "overhead") ||
       (f.groups("category", "what") && !f.has("earn", "net", "revenue", "howMany", "sold")) ||
-      (f.supply && !f.has("howMany", "soldFor", "net")),
+      (f.supply && !f.has("howMany", "soldFor", "net", "earn")),
     takes: [
       ...MUCH,
       "spent",
@@ -346,6 +352,7 @@ export const RULES: readonly Rule[] = [
         f.has("spent", "paid", "cost") &&
         !f.has("howMany", "earn", "net", "revenue", "sold", "sale")) ||
       (f.has("purchases") && f.by && !f.has("howMany")) ||
+      (f.order && f.groups("source") && f.has("paid", "spent") && !f.has("earn", "net", "revenue")) ||
       // "how much went to yard sales"
       (f.source && f.has("spent") && !f.piece && !f.has("howMany", "earn", "net", "revenue", "sold")) ||
       (f.has("paid") &&
@@ -422,7 +429,21 @@ export const RULES: readonly Rule[] = [
   {
     measure: "count",
     when: (f) => f.has("howMany") && countedBy(f) !== null,
-    takes: [...MUCH, "howMany", "gone", "unsold", "have", "had", "got", "paid", "fared", "free"],
+    takes: [
+      ...MUCH,
+      "howMany",
+      "gone",
+      "unsold",
+      "unfinished",
+      "have",
+      "had",
+      "got",
+      "paid",
+      "fared",
+      "free",
+      "takes",
+      "took",
+    ],
   },
   {
     measure: "profit",

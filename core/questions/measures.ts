@@ -249,6 +249,7 @@ const STATES: Partial<Record<Counted, (piece: Readonly<Piece>) => boolean>> = {
   held: (piece) => !piece.gone && piece.hold !== null,
   unlisted: (piece) => statusOf(piece) === "finished",
   "on the market": (piece) => !piece.gone && piece.listed !== null,
+  unfinished: (piece) => !piece.gone && piece.finished === null,
   owing: (piece) => piece.owed > 0,
 };
 

@@ -98,6 +98,8 @@ function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Plain | nu
   // "made off the student", whom the ledger knows as a buyer alone.
   if (item.link === "from" && isOwn("buyer") && !isOwn("source"))
     return allowed.includes("buyer") ? "buyer" : null;
+  // "The student loan" is no student.
+  if (found.has("loan") && allowed.includes("loan")) return "loan";
   const linked = item.link ? (BY_LINK[item.link] ?? []) : [];
   for (const dimension of linked) if (found.has(dimension) && allowed.includes(dimension)) return dimension;
   const isBuying = parts.cues.has("bought") || parts.cues.has("price") || parts.cues.has("got");
@@ -113,6 +115,7 @@ function personal(
   { isBuying, isSelling }: { isBuying: boolean; isSelling: boolean },
 ): Plain | null {
   const own = new Set(item.mark.senses.own.map(({ dimension }) => dimension));
+  if (own.has("person") && !own.has("source") && !own.has("buyer")) return "person";
   if (isBuying && !isSelling)
     return own.has("source") && !own.has("buyer") && item.link === "from"
       ? "source"

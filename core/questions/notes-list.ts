@@ -33,6 +33,8 @@ export interface NotesAsked {
   period: Period | null;
   /** Only so many of the last recorded; null: all, by their days. */
   last: number | null;
+  /** Only so many from one end by their days, or the day of that one: "my first 3 sales", "when did i last sell". */
+  ends?: { from: "newest" | "oldest"; count: number; asksDay: boolean };
 }
 
 /** What a fact tells, in a few words. */
@@ -95,7 +97,10 @@ export function listNotes(desk: Desk, asked: NotesAsked): NoteLine[] {
     else keepLatest(found, fact, last);
     if (last !== null && found.length >= last) least = found.at(-1)!.place;
   }
-  return found.map((fact) => lineOf(desk.books, fact, isFee(fact, kinds) && !kinds?.has("sell")));
+  const { ends } = asked;
+  if (ends?.from === "oldest") found.reverse();
+  const kept = ends ? found.slice(0, ends.count) : found;
+  return kept.map((fact) => lineOf(desk.books, fact, isFee(fact, kinds) && !kinds?.has("sell")));
 }
 
 /** Puts a fact among the last recorded ones, of which only so many are kept. */

@@ -1,6 +1,6 @@
 import type { Cents } from "../money.ts";
 import type { Mark } from "./marks.ts";
-import type { Limit, Link, OrderWord } from "./phrases.ts";
+import type { Limit, Link, OrderWord, Own } from "./phrases.ts";
 import type { Grouping, Period } from "./query.ts";
 import type { Cue } from "./words/cues.ts";
 
@@ -46,6 +46,8 @@ export interface Parts {
   first: string;
 }
 
+const FEES: Own = { dimension: "category", value: "fees" };
+
 type Building = { -readonly [K in keyof Parts]: Parts[K] extends readonly (infer T)[] ? T[] : Parts[K] };
 
 const AUXILIARIES: ReadonlySet<string> = new Set(
@@ -66,7 +68,11 @@ function isItem(marks: readonly Mark[], at: number): boolean {
   if (order && senses.thing?.trait)
     return marks.slice(at + 1, at + 3).some((next) => next.senses.thing?.noun);
   if (flags.has("generic")) return false;
-  if (flags.has("filler")) return at > 0 && (Boolean(senses.thing?.method) || senses.own.length > 0);
+  if (flags.has("filler")) {
+    // "Can you check the profit" pays by no check.
+    const isAsked = /\b(?:you|u|ya|to|please|pls|plz|lets|could|can)$/.test(marks[at - 1]?.text ?? "");
+    return at > 0 && !isAsked && (Boolean(senses.thing?.method) || senses.own.length > 0);
+  }
   if (senses.link || flags.has("negation")) return senses.own.length > 0;
   if (cues.length === 0 || cues.includes("loan")) return !cues.includes("loan");
   return (
@@ -174,7 +180,7 @@ class Sorter {
     const { limit } = this.marks[at]!.senses;
     // "over the summer" is in it.
     const next = this.marks.slice(at + 1).find(({ senses }) => !senses.flags.has("filler"));
-    if (limit && next?.period) {
+    if (limit && next?.period && !this.marks[at]!.senses.flags.has("than")) {
       this.#link = "in";
       this.parts.leads.push(at);
       return at + 1;
@@ -263,6 +269,9 @@ class Sorter {
   }
 
   #word(mark: Mark, at: number): number {
+    // "Spending except fees": those noted as spent, which alone could be among it.
+    if (this.#negation && mark.senses.cues.includes("fees"))
+      return this.#item({ ...mark, senses: { cues: [], flags: new Set(), own: [FEES] } }, at);
     const { senses } = mark;
     const { flags } = senses;
     if (senses.order) return this.#order(mark, at);
@@ -312,7 +321,9 @@ class Sorter {
 
 /** "do you know how much": no yes or no is wanted. */
 export function asksFigure({ marks }: Parts): boolean {
-  return marks.some(({ text }) => /\b(?:how|what|whats|which|show|list|tell|give)\b/.test(text));
+  return marks.some(({ text }) =>
+    /\b(?:how|what|whats|which|show|list|tell|give|check|find|pull|look)\b/.test(text),
+  );
 }
 
 /** Where "versus" or "than" parts two things; else "or" or "and", where something asks to compare them. */

@@ -116,7 +116,7 @@ function addGroups(phrases: Phrases): void {
     for (const word of words) {
       const senses = phrases.at(word);
       senses.group ??= group as Grouping;
-      if (/^(?:who|where|how) /.test(word) && senses.cues.length === 0)
+      if (/^(?:who|where|how|bought|sold) /.test(word) && senses.cues.length === 0)
         senses.cues = cuesOfWords(phrases, word);
     }
     for (const word of whole) {

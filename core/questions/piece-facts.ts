@@ -138,6 +138,7 @@ export const PIECE_FACTS: readonly PieceFact[] = [
     name: "days had",
     when: (f) =>
       f.has("howLong") &&
+      !f.habit &&
       f.has("had", "have", "bought", "unsold", "sat") &&
       !f.has("sold", "takes", "listed"),
     takes: [...ALWAYS, "howLong", "had", "bought", "unsold", "sat", "got"],

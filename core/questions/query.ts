@@ -25,6 +25,9 @@ export type Dimension =
   | "loan"
   | "status"
   | "shop"
+  | "bought on"
+  | "finished on"
+  | "listed on"
   | "over"
   | "under"
   | "least"
@@ -37,6 +40,8 @@ export interface Filter {
   not?: true;
   /** Of a limit: what the amount is held against, where it is not the measure asked for. */
   of?: "price" | "cost" | "proceeds" | "asking";
+  /** Of the days of something done: the period as said. */
+  name?: string;
 }
 
 export type Grouping =
@@ -91,6 +96,7 @@ export type Counted =
   | "started"
   | "held"
   | "unlisted"
+  | "unfinished"
   | "on the market"
   | "owing"
   | "kept"

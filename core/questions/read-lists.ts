@@ -43,6 +43,7 @@ const KINDS: readonly (readonly [Cue, readonly NoteKind[], MeasureName, string])
 /** States whose pieces are listed, likeliest first, with the value that each row shows. */
 const STATES: readonly (readonly [Cue, Counted])[] = [
   ["unlisted", "unlisted"],
+  ["unfinished", "unfinished"],
   ["owed", "owing"],
   ["held", "held"],
   ["unsold", "unsold"],
@@ -56,7 +57,7 @@ const LIST_WORDS: ReadonlySet<string> = new Set(
 
 /** Whether rows are wanted: "show …", "list …", "what did i …", "which …". */
 function isListing(parts: Parts, f: Features): boolean {
-  return LIST_WORDS.has(parts.first) || f.has("list", "did", "notes", "last");
+  return LIST_WORDS.has(parts.first) || f.has("list", "did", "notes", "last", "first");
 }
 
 /** Notes or pieces one by one, or null where no list is asked for. */
@@ -80,7 +81,7 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
   if (f.order || f.by || parts.besideAt.length > 0 || parts.limits.length > 0) return null;
   if (f.has("money", "total") && !f.has("list")) return null;
   if (f.has("deposits") || (f.has("owed") && f.has("who", "whose"))) return null;
-  const state = isEvent(parts, f) ? undefined : STATES.find(([cue]) => f.has(cue));
+  const state = isEvent(parts, f) ? undefined : (STATES.find(([cue]) => f.has(cue)) ?? placed(parts, f));
   if (state && !isCommandOnly(parts, state[0])) return stateList(parts, state, desk);
   if (!isListing(parts, f) && !isWhatDid(parts, f) && !(f.has("who") && f.supply)) return null;
   // "show #5" asks for the piece's story, not for its notes one by one.
@@ -92,6 +93,16 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
   )
     return null;
   return notesAsked(parts, f, desk);
+}
+
+/** "which pieces are on the noticeboard": what is listed there, where nothing else is asked. */
+function placed({ items, cues }: Parts, f: Features): (typeof STATES)[number] | undefined {
+  const isAtPlace = items.some(
+    ({ mark, link }) =>
+      (link === "on" || link === "at") && mark.senses.own.some(({ dimension }) => dimension === "place"),
+  );
+  const isBare = [...cues.keys()].every((cue) => cue === "which" || cue === "list" || cue === "have");
+  return isAtPlace && isBare && (f.generic || f.piece) ? ["listed", "on the market"] : undefined;
 }
 
 /** "what did i list", "which chairs did i sell": something done, no state. */
@@ -192,13 +203,20 @@ function filtersOf(found: readonly Narrowing[]): Filter[] {
 function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refusal {
   // "Who has the sander": a thing that is no piece was lent.
   const isLent = f.has("lent") || (f.has("who") && f.supply && !f.has("sold", "bought", "spent", "paid"));
-  const kind = KINDS.find(([cue]) => (isLent ? cue === "lent" : f.has(cue) && !isCommandOnly(parts, cue)));
+  const isPaid = f.loan && f.has("paid");
+  const kind = KINDS.find(([cue]) =>
+    isPaid ? cue === "loanPaid" : isLent ? cue === "lent" : f.has(cue) && !isCommandOnly(parts, cue),
+  );
   const isSupply = f.supply || kind?.[0] === "spent";
   const measure: MeasureName = f.stream ? "income" : isSupply ? "spent" : (kind?.[2] ?? "spent");
   const found = narrowed(parts, measure, desk);
   if ("kind" in found) return found;
-  const last = lastOf(parts);
+  const last = lastOf(parts, "last") ?? lastOf(parts, "first");
   if (last && "kind" in last) return last;
+  const asksDay = last !== null && f.has("when");
+  const isFirst = f.has("first");
+  if (isFirst && (kind === undefined || f.has("last")))
+    return refusal(parts.marks[parts.cues.get("first")![0]!]!);
   const taken: Cue[] = [
     "list",
     "did",
@@ -213,6 +231,7 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
     "gone",
     "loan",
     ...(isLent ? (["who", "where"] as const) : []),
+    ...(asksDay ? (["when"] as const) : []),
     ...(kind ? [kind[0]] : []),
   ];
   const extra: Cue[] =
@@ -229,17 +248,20 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
       kinds: kinds ? new Set([...kinds, ...withBuys]) : null,
       filters: [...filtersOf(found), ...mineOnly(parts, desk)],
       period: said?.period ?? null,
-      last: last?.count ?? null,
+      last: asksDay || isFirst ? null : (last?.count ?? null),
+      ...(last && (asksDay || isFirst)
+        ? { ends: { from: isFirst ? "oldest" : "newest", count: last.count, asksDay } as const }
+        : {}),
     },
     title: f.stream ? "Other income" : isSpent ? "Spent" : (kind?.[3] ?? "Noted"),
   };
 }
 
-/** "last 5 notes", "the 3 latest sales". */
-function lastOf(parts: Parts): { count: number; used: Set<number> } | Refusal | null {
-  const at = parts.cues.get("last")?.[0];
+/** "last 5 notes", "the 3 latest sales", "my first sale". */
+function lastOf(parts: Parts, cue: "last" | "first"): { count: number; used: Set<number> } | Refusal | null {
+  const at = parts.cues.get(cue)?.[0];
   const [amount, more] = parts.amounts;
-  if (at === undefined) return amount ? refusal(parts.marks[amount.at]!) : null;
+  if (at === undefined) return amount && cue === "first" ? refusal(parts.marks[amount.at]!) : null;
   if (more) return refusal(parts.marks[more.at]!);
   if (!amount) return { count: 1, used: new Set([at]) };
   if (Math.abs(amount.at - at) > 2 || amount.cents % 100 !== 0) return refusal(parts.marks[amount.at]!);

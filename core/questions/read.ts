@@ -60,6 +60,7 @@ const STATUS_CUES: readonly (readonly [Cue, string])[] = [
   ["unsold", "unsold"],
   ["held", "held"],
   ["unlisted", "unlisted"],
+  ["unfinished", "unfinished"],
   ["listed", "listed"],
   ["finished", "finished"],
   ["started", "started"],
@@ -100,6 +101,23 @@ const LIMITED: readonly (readonly [Cue, NonNullable<Filter["of"]>])[] = [
   ["listed", "asking"],
 ];
 
+/** What was done to a piece on a day, which a question about what came of the piece may name. */
+const DONE = { bought: "bought on", finished: "finished on", listed: "listed on" } as const;
+
+/** Measures of what came of a piece: a day of its life may narrow them. */
+const OF_LIVES: ReadonlySet<MeasureName> = new Set([
+  "profit",
+  "net",
+  "proceeds",
+  "count",
+  "hourly",
+  "reached",
+  "come down",
+  "days to sell",
+  "minutes",
+  "fees",
+]);
+
 /** What adds up over time. */
 const RATED: ReadonlySet<MeasureName> = new Set([
   "profit",
@@ -130,6 +148,9 @@ const JOINING = ["negation", "parted", "or"] as const;
 const COMPARING = ["compare", "than", "comparing"] as const;
 
 class Reader {
+  /** Where the word for what was done in the period stands. */
+  #doneAt: number | null = null;
+
   constructor(
     private readonly parts: Parts,
     private readonly f: Features,
@@ -142,12 +163,14 @@ class Reader {
     if (group && "kind" in group) return group;
     const sides = this.#sides();
     if (sides && "kind" in sides) return sides;
-    const period = sides?.isPeriods ? null : this.#period();
+    const done = sides ? null : this.#doneIn();
+    const period = sides?.isPeriods || done ? null : this.#period();
     if (period && "kind" in period) return period;
     const filters = [
       ...(sides?.shared ?? read.found.map(({ filter }) => filter)),
       ...this.#limits(),
-      ...this.#statuses(),
+      ...(done ? [done] : []),
+      ...this.#statuses().filter(({ values }) => done?.dimension !== `${values[0]} on`),
       ...(read.measure === "spent" && this.f.has("overhead")
         ? [{ dimension: "shop" as const, values: ["overhead"] }]
         : []),
@@ -198,7 +221,7 @@ class Reader {
     return (
       this.read.measure === "proceeds" &&
       limits.length > 0 &&
-      /^(?:what|whats|which|show|list|sold)$/.test(first) &&
+      /^(?:what|whats|which|show|list|sold|pieces|ones|anything|everything)$/.test(first) &&
       !this.f.has("money", "total", "revenue")
     );
   }
@@ -303,6 +326,19 @@ class Reader {
     return { by: null, order: { of, first: first as Order["first"], top } };
   }
 
+  /** "profit on chairs i bought in june": the days are those of the buying, whenever the chairs went. */
+  #doneIn(): Filter | null {
+    const { parts, read } = this;
+    const [said, more] = parts.periods;
+    if (!said || more || read.measure === "price" || read.measure === "cost") return null;
+    const before = parts.marks.slice(0, said.at).findLast(({ senses }) => !senses.flags.has("filler"));
+    const done = before?.senses.cues.find((cue) => cue in DONE) as keyof typeof DONE | undefined;
+    if (!before || !done || read.counted === done || !OF_LIVES.has(read.measure)) return null;
+    this.#doneAt = parts.marks.indexOf(before);
+    const { from, to, name } = said.period;
+    return { dimension: DONE[done], values: [`${from ?? ""}..${to ?? ""}`], name };
+  }
+
   /** The period said; several only where one takes in the other. */
   #period(): Period | Refusal | null {
     const said = this.parts.periods.filter(({ period }) => period.from !== null || period.to !== null);
@@ -338,7 +374,10 @@ class Reader {
     // "What has been sitting" is still here, "what sat" may have gone.
     const isHere = measure === "days listed" && this.parts.marks.some(({ text }) => /\bbeen\b/.test(text));
     const here: Filter[] = isHere ? [{ dimension: "status", values: ["unsold"] }] : [];
-    return [...here, ...this.#saidStatuses(own)];
+    const said = this.#saidStatuses(own);
+    if (measure !== "hourly" || said.length > 0) return [...here, ...said];
+    // What was kept, given or scrapped earns nothing by the hour: it counts where all of them are asked for.
+    return [{ dimension: "status", values: [this.#saysAllPieces() ? "gone" : "sold"] }];
   }
 
   #saidStatuses(own: readonly string[]): Filter[] {
@@ -349,6 +388,12 @@ class Reader {
       if (counted === status || (measure === "count" && status !== "free")) return [];
       return [{ dimension: "status", values: [status] }];
     });
+  }
+
+  /** "my hourly over all pieces". */
+  #saysAllPieces(): boolean {
+    const said = this.parts.marks.map(({ text }) => text).join(" ");
+    return /\b(?:all|every) (?:the |my |of my )?(?:pieces?|furniture|of them)\b/.test(said);
   }
 
   /** A word that says nothing else, so that it must mean the state. */
@@ -443,6 +488,7 @@ class Reader {
     const used = new Set(this.parts.leads);
     for (const { at } of [...items, ...periods, ...groups, ...orders]) used.add(at);
     for (const { at } of limits) used.add(at).add(at + 1);
+    if (this.#doneAt !== null) used.add(this.#doneAt);
     for (const { at, top } of orders) if (top !== null) used.add(at + 1);
     return used;
   }

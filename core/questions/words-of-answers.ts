@@ -37,6 +37,7 @@ const COUNTED_TITLES: Readonly<Record<Counted, string>> = {
   started: "started",
   held: "on hold",
   unlisted: "finished, not listed",
+  unfinished: "unfinished",
   "on the market": "up for sale",
   owing: "with money owed",
   kept: "kept",
@@ -47,7 +48,15 @@ const COUNTED_TITLES: Readonly<Record<Counted, string>> = {
 };
 
 /** What is said behind what was done: "lamps sold to the neighbor". */
-const BEHIND: ReadonlySet<Filter["dimension"]> = new Set(["source", "buyer", "place", "person"]);
+const BEHIND: ReadonlySet<Filter["dimension"]> = new Set([
+  "source",
+  "buyer",
+  "place",
+  "person",
+  "bought on",
+  "finished on",
+  "listed on",
+]);
 
 /** What the figure is, in a few words: "Profit on oak chairs", "Pieces sold". */
 export function titleOf(query: Query): string {
@@ -91,7 +100,8 @@ const OF_WORDS: Readonly<Record<NonNullable<Filter["of"]>, string>> = {
   asking: "listed",
 };
 
-function valueWords({ dimension, values, not, of }: Filter): string {
+function valueWords({ dimension, values, not, of, name }: Filter): string {
+  if (name) return `${dimension.replace(/ on$/, "")} ${name}`;
   const said = values.map((value) => {
     if (dimension === "piece") return `#${value}`;
     return dimension === "kind" ? pluralOf(value) : value.startsWith("#") ? "yours" : value;
@@ -124,10 +134,12 @@ const FILTER_ORDER =
     " ",
   );
 
-/** All filters in the order in which people say them: "oak chairs from yard sale". */
+/** All filters in the order in which people say them: "oak chairs from yard sale bought July". */
 export function filtersWords(filters: readonly Filter[]): string {
+  const place = ({ dimension, name }: Filter) =>
+    name ? FILTER_ORDER.length : FILTER_ORDER.indexOf(dimension);
   return [...filters]
-    .sort((a, b) => FILTER_ORDER.indexOf(a.dimension) - FILTER_ORDER.indexOf(b.dimension))
+    .sort((a, b) => place(a) - place(b))
     .map(valueWords)
     .join(" ");
 }

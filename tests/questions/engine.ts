@@ -511,7 +511,9 @@ function movesOf(world: World, { measure, counted, agg, best }: Spec, today: str
           : null,
       );
     case "hourly":
-      return of((piece) => (piece.gone && piece.minutes > 0 ? [piece.goneOn, profit(piece)] : null));
+      return of((piece) =>
+        piece.gone === "sold" && piece.minutes > 0 ? [piece.goneOn, profit(piece)] : null,
+      );
     case "reached":
       return of((piece) =>
         piece.sold && piece.first ? [piece.sold, (piece.lastSale * 100) / piece.first] : null,

@@ -24,6 +24,11 @@ export const FILLERS: readonly string[] = [
   ..."into onto in on at for to by from up down over out off as than then too via through"
     .split(" ")
     .filter((word) => !["over", "by", "from", "to", "than", "via", "off"].includes(word)),
+  "if you could tell me",
+  "if you can tell me",
+  "if you know",
+  "if you could",
+  "wht",
   "for buyers",
   "by buyers",
   "for a buyer",
@@ -249,6 +254,13 @@ export const NEGATIONS: readonly string[] = [
   "besides",
   "but not",
   "not counting",
+  "somebody other than",
+  "someone other than",
+  "anyone other than",
+  "anybody other than",
+  "people other than",
+  "anyone but",
+  "anybody but",
   "not including",
   "leaving out",
   "leave out",
@@ -325,7 +337,7 @@ export const COMPARISONS: readonly string[] = [
 ];
 export const THAN: readonly string[] = [
   "than",
-  ..."better worse higher lower bigger smaller more less faster slower"
+  ..."better worse higher lower bigger smaller more less fewer faster slower"
     .split(" ")
     .map((word) => `${word} than`),
 ];
@@ -356,6 +368,7 @@ export const COMPARING: readonly string[] = [
   "compared",
   "comparing",
   "less",
+  "fewer",
   "worse",
   "bigger",
   "higher",
@@ -369,7 +382,7 @@ export const COMPARING: readonly string[] = [
 
 /** What stands before a thing and says which part it plays. */
 export const LINKS: Readonly<Record<string, readonly string[]>> = {
-  from: ["from", "off", "out of", "off of"],
+  from: ["from", "bought from", "purchased from", "picked up from", "off", "out of", "off of"],
   at: ["at"],
   to: ["to"],
   on: ["on", "up on", "over on"],
@@ -768,6 +781,7 @@ export const ORDERS: Readonly<
   ],
   most: [
     "most",
+    "busiest",
     "biggest",
     "highest",
     "largest",
