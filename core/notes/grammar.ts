@@ -106,6 +106,10 @@ export type Bearing =
   | "one end for several"
   /** Pieces named at the head of a line may be its own. */
   | "of pieces"
+  /** It is told of pieces that stand on the books already. */
+  | "standing pieces"
+  /** A price of each may wait until it is known which pieces they are. */
+  | "counted later"
   /** It may be about a piece and need not. */
   | "piece or none"
   | "not to a buyer"

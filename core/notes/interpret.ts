@@ -10,7 +10,7 @@ import type { Trouble } from "./grammar.ts";
 import { fillFeeShare, fillOwed, fillOwer } from "./price-parts.ts";
 import { pastDay } from "./quantities/days.ts";
 import { questionOf } from "./questions.ts";
-import type { Kind, Mention, Reading } from "./reading.ts";
+import type { Mention, Reading } from "./reading.ts";
 import { HINTS } from "./sign-bits.ts";
 import { pieceCount } from "./slots/money.ts";
 import { hasCue, slots } from "./slots/slots.ts";
@@ -115,14 +115,12 @@ export function questionReading(clause: Clause, line: number): Reading {
     : ({ kind: "unclear", why: whyOf(hedgeTrouble(clause) ?? { kind: "question" }), ...place } as Reading);
 }
 
-/** Kinds whose price of each may wait until it is known which pieces they are. */
-const COUNTED_LATER: ReadonlySet<Kind> = new Set(["list", "sell", "reprice"]);
-
 /** Multiplies a price of each by the count of the pieces that the clause before named; unclear where it named none. */
 export function settleEach(made: Draft, pieces: readonly Mention[], clause: Clause): Draft {
   const count = pieceCount(pieces);
   // "listed them 25 each" with nothing before it: counted once it is known what they are.
-  if (count === null && made.takesBefore && made.takesSeveral && COUNTED_LATER.has(made.kind)) return made;
+  if (count === null && made.takesBefore && made.takesSeveral && bears(made.kind, "counted later"))
+    return made;
   if (made.kind === "fix" && count === null) return made;
   if (!made.eachOf || count === null) return unclearDraft(clause, { kind: "eachOfUnknown" });
   made.fields[made.eachOf] = (made.fields[made.eachOf] as number) * count;

@@ -2,6 +2,7 @@ import type { Tok } from "./clause.ts";
 import { countOf } from "./mentions.ts";
 import type { Mention } from "./reading.ts";
 import { pieceToken } from "./token.ts";
+import { bears } from "./verbs.ts";
 import { ONE, PAID_WORDS, POINTS_OUT, REFERS, SEVERAL } from "./words/pieces.ts";
 
 /*
@@ -69,7 +70,7 @@ function others(tokens: readonly Tok[], at: number): Found | null {
 
 /** "sold the last three 70", "marked the rest down to 25", "sold another 12": of those spoken of, what is left. */
 function remaining(tokens: readonly Tok[], at: number): Found | null {
-  const isTold = tokens[at - 1]?.roles.heads?.some(({ kind }) => OF_PIECES.has(kind)) === true;
+  const isTold = tokens[at - 1]?.roles.heads?.some(({ kind }) => bears(kind, "standing pieces")) === true;
   if (!isTold || PAID_WORDS.has(tokens[at - 1]!.text)) return null;
   const { text } = tokens[at]!;
   if (text === "another" && tokens[at + 1]?.kind === "amount")
@@ -85,9 +86,6 @@ function remaining(tokens: readonly Tok[], at: number): Found | null {
   const isAll = tokens[at + 3] === undefined || tokens[at + 3]!.kind === "amount";
   return isCount && isAll ? { mention: { other: true, count }, to: at + 3 } : null;
 }
-
-/** Kinds told of pieces that stand on the books already. */
-const OF_PIECES: ReadonlySet<string> = new Set(["sell", "list", "reprice", "finish", "start", "retire"]);
 
 const isSpelled = (token: Tok): boolean => /^[a-z]/.test(token?.text ?? "");
 

@@ -88,7 +88,7 @@ export const finish = defineVerb({
       },
     ],
     slots: { pieces: "pieces" },
-    bears: ["things beside", "of pieces", "not a service", "not a part"],
+    bears: ["standing pieces", "things beside", "of pieces", "not a service", "not a part"],
     needs: ["pieces"],
     absorbs: ["done", "finished", "ready"],
   },

@@ -98,7 +98,7 @@ export const list = defineVerb({
       },
     ],
     slots: { pieces: "pieces", price: "money", place: "place" },
-    bears: ["of pieces", "not a service", "not a part"],
+    bears: ["standing pieces", "counted later", "of pieces", "not a service", "not a part"],
     main: "price",
     needs: ["pieces", "price"],
     absorbs: ["asking", "up for", "up", "put", "ask", "price"],

@@ -142,7 +142,7 @@ export const reprice = defineVerb({
       { with: ["piece", "number", "off"], without: ["supply", "duration", "percent", "miles", "loan"] },
     ],
     slots: { pieces: "pieces" },
-    bears: ["of pieces", "not a part"],
+    bears: ["standing pieces", "counted later", "of pieces", "not a part"],
     main: "price",
     needs: ["pieces", "price"],
     absorbs: ["now", "down", "down to", "price", "the price", "is now", "to", "asking", "up", "up to", "off"],

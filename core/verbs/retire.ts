@@ -126,7 +126,7 @@ export const retire = defineVerb({
       },
     ],
     slots: { pieces: "pieces" },
-    bears: ["of pieces", "not a part"],
+    bears: ["standing pieces", "of pieces", "not a part"],
     needs: ["pieces"],
     absorbs: ["for myself", "for me", "for us", "keep", "away"],
     judge: (_, clause) =>

@@ -173,7 +173,14 @@ export const sell = defineVerb({
       },
     ],
     slots: { pieces: "pieces", price: "money", method: "method", fee: "fee", buyer: "buyer" },
-    bears: ["has a buyer", "one end for several", "of pieces", "not a part"],
+    bears: [
+      "standing pieces",
+      "counted later",
+      "has a buyer",
+      "one end for several",
+      "of pieces",
+      "not a part",
+    ],
     main: "price",
     needs: ["pieces", "price"],
     absorbs: [
