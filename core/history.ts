@@ -3,6 +3,6 @@
  * profit has already gone to the loan, `historyFacts` gives the facts to record, all or nothing.
  */
 export { dryRunText } from "./history/dry-run.ts";
-export { asksWhetherSent, historyFacts } from "./history/facts.ts";
+export { asksWhetherSent, historyFacts, sentFact } from "./history/facts.ts";
 export type { HistoryDesk, HistoryPlan, HistoryProblem, HistoryRow } from "./history/plan.ts";
-export { planHistory } from "./history/plan.ts";
+export { planHistory, planning } from "./history/plan.ts";

@@ -26,6 +26,8 @@ export function openToWrite(path: string): Connection {
     ...(isNew ? { page_size: PAGE_BYTES } : {}),
     journal_mode: "wal",
     synchronous: 2,
+    // What is laid aside needs no file.
+    temp_store: 2,
     foreign_keys: 1,
     wal_autocheckpoint: WAL_PAGES_MAX,
   });

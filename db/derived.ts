@@ -3,6 +3,7 @@ import type { SQLiteTable } from "drizzle-orm/sqlite-core";
 import type { Books, Loan, Piece } from "../core/books/books.ts";
 import type { Changes } from "../core/books/hand.ts";
 import type { Posting } from "../core/books/postings.ts";
+import type { Steps } from "../core/steps.ts";
 import type { Connection } from "./connection.ts";
 import { loans, pieces, postings } from "./schema.ts";
 import { rowWriter, type WholeRow } from "./statements.ts";
@@ -21,6 +22,9 @@ export interface DerivedRows {
 export interface DerivedTables {
   /** After the history changed: writes what is not the same any more. */
   write(books: Books, changes: Changes): void;
+  /** Lays aside the rows of books whose pieces and facts are all new, one at each step; written together later. */
+  layAside(books: Books): Steps<void>;
+  takeAside(): void;
   /** After a refold: writes what differs between the rows stored so far and those of `books`; gives how many. */
   replace(stored: DerivedRows, books: Books): number;
   stored(): DerivedRows;
@@ -56,6 +60,20 @@ export function openDerivedTables(connection: Connection): DerivedTables {
       dropLoans(changes.loans.filter((name) => !books.loans.has(name)));
       if (changes.mayReplace) dropPostings(changes.facts);
       for (const fact of changes.facts) writePosting.runAll(books.postings.get(fact)?.map(postingRow) ?? []);
+    },
+    *layAside(books) {
+      for (const each of [writePiece, writePosting]) each.dropAside();
+      for (const piece of books.pieces.values()) {
+        writePiece.layAside([pieceRow(piece)]);
+        yield;
+      }
+      for (const legs of books.postings.values()) {
+        writePosting.layAside(legs.map(postingRow));
+        yield;
+      }
+    },
+    takeAside() {
+      for (const each of [writePiece, writePosting]) each.takeAside();
     },
     replace(stored, books) {
       const rows = rowsOf(books);

@@ -3,6 +3,7 @@ import { and, asc, desc, eq, isNull, ne, notExists, or, sql } from "drizzle-orm"
 import type { Fact, FactKind } from "../core/books/facts.ts";
 import { rulesOf } from "../core/books/fold.ts";
 import { assertCents } from "../core/money.ts";
+import type { Steps } from "../core/steps.ts";
 import type { Connection } from "./connection.ts";
 import type { Note } from "./notes.ts";
 import { factPieces, facts, notes, voids } from "./schema.ts";
@@ -11,6 +12,9 @@ import { rowWriter } from "./statements.ts";
 export interface FactStore {
   /** Writes facts as they are, ids and places included. */
   append(facts: readonly Fact[]): void;
+  /** The same in two parts: new facts are laid aside, one at each step, and written together later. */
+  layAside(facts: readonly Fact[]): Steps<void>;
+  takeAside(): void;
   void(facts: readonly number[], by: { note: number; author: number; voided: number }): void;
   /** Every standing fact, in no order; checked by its kind unless what is stored is trusted. */
   standing(isTrusted: boolean): Fact[];
@@ -106,8 +110,19 @@ export function openFactStore(connection: Connection): FactStore {
     append(added) {
       for (const fact of added) {
         writeFact.run(rowOf(fact));
-        writePiece.runAll(fact.pieces.map((piece, position) => ({ fact: fact.id, position, piece })));
+        writePiece.runAll(linksOf(fact));
       }
+    },
+    *layAside(added) {
+      for (const each of [writeFact, writePiece]) each.dropAside();
+      for (const fact of added) {
+        writeFact.layAside([rowOf(fact)]);
+        writePiece.layAside(linksOf(fact));
+        yield;
+      }
+    },
+    takeAside() {
+      for (const each of [writeFact, writePiece]) each.takeAside();
     },
     void(ids, by) {
       for (const fact of ids) writeVoid.run({ fact, ...by });
@@ -131,6 +146,10 @@ export function openFactStore(connection: Connection): FactStore {
     lastRootOf: (author) => lastRoot.get({ author })?.root ?? null,
     next: () => ({ fact: (lastFact.get()?.id ?? 0) + 1, piece: (lastPiece.get()?.number ?? 0) + 1 }),
   };
+}
+
+function linksOf({ id, pieces }: Fact) {
+  return pieces.map((piece, position) => ({ fact: id, position, piece }));
 }
 
 function piecesByFact(links: { fact: number; piece: number }[]): Map<number, number[]> {

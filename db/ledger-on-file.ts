@@ -1,15 +1,16 @@
 import "../core/lists.ts";
 import type { Books } from "../core/books/books.ts";
-import { type Change, changeFacts } from "../core/books/change.ts";
+import { type Change, changeFacts, makeChange, working } from "../core/books/change.ts";
 import { type Fact, inFoldOrder, recordedAs, recordedInPlaceOf } from "../core/books/facts.ts";
 import { emptyBooks, foldFacts, foldsLast, recordFact } from "../core/books/fold.ts";
 import type { BooksInHand } from "../core/books/hand.ts";
 import { type Problem, problemText } from "../core/books/problem.ts";
+import type { Steps } from "../core/steps.ts";
 import type { Connection } from "./connection.ts";
 import { type DerivedTables, openDerivedTables } from "./derived.ts";
 import { type FactStore, openFactStore } from "./facts.ts";
 import { type Invitations, openInvitations } from "./invitations.ts";
-import type { Amendment, Ledger, Recorded, Recording } from "./ledger.ts";
+import type { Amendment, Ledger, Prepared, Recorded, Recording } from "./ledger.ts";
 import { type Members, openMembers } from "./members.ts";
 import { createMemory, type Memory } from "./memory.ts";
 import { type NewNote, type Note, type NoteState, type Notes, openNotes } from "./notes.ts";
@@ -58,6 +59,8 @@ export class LedgerOnFile implements Ledger {
   readonly #kept: { forget(): void }[];
   #books: BooksInHand | null = null;
   #next = { fact: 1, piece: 1 };
+  /** Goes up with each change of the books. */
+  #age = 0;
   /** A write that threw half way: its transaction may not commit even where the error was caught. */
   #broken: unknown = null;
 
@@ -131,16 +134,40 @@ export class LedgerOnFile implements Ledger {
     return this.#writing(() => this.#seen.claim(key));
   }
 
-  record({ note, author, facts, root: of }: Recording): Recorded {
+  record(recording: Recording): Recorded {
     return this.#writing(() => {
-      const { root } = this.#noteOf(of ?? note);
       const books = this.#loaded();
-      const added = facts.map((fact, index): Fact => {
-        return recordedAs(fact, { id: this.#next.fact + index, author, note }, root);
-      });
+      const added = this.#asRecorded(recording);
       const [only] = added;
       const isAppend = only && added.length === 1 && foldsLast(books, only);
       return isAppend ? this.#append(only) : this.#change({ removed: [], added });
+    });
+  }
+
+  *prepare(recording: Recording): Steps<Prepared> {
+    const books = this.#loaded();
+    const age = this.#age;
+    const facts = this.#asRecorded(recording);
+    const worked = yield* working(books, { removed: [], added: facts });
+    if (worked.kind === "worked") {
+      if (worked.isLedgerWide || worked.part.facts.length > facts.length)
+        throw new Error("only facts of new pieces are prepared");
+      yield* this.#facts.layAside(facts);
+      yield* this.#derived.layAside(worked.part);
+    }
+    return { facts, worked, books, age };
+  }
+
+  recordPrepared({ facts, worked, books, age }: Prepared): Recorded | null {
+    return this.#writing(() => {
+      const now = this.#loaded();
+      if (now !== books || this.#age !== age) return null;
+      const changed = makeChange(now, worked);
+      if (changed.kind === "impossible") return changed;
+      this.#facts.takeAside();
+      this.#derived.takeAside();
+      this.#count(facts);
+      return { kind: "recorded", facts };
     });
   }
 
@@ -317,9 +344,24 @@ export class LedgerOnFile implements Ledger {
     return { kind: "recorded", facts: added };
   }
 
+  #asRecorded({ note, author, facts, root: of }: Recording): Fact[] {
+    const { root } = this.#noteOf(of ?? note);
+    const { fact: first } = this.#next;
+    return facts.map((fact, index) => recordedAs(fact, { id: first + index, author, note }, root));
+  }
+
   #store(added: Fact[]): void {
     this.#facts.append(added);
-    for (const { id, root } of added) this.#factsOf.change(root, (before) => [...before, id]);
+    this.#count(added);
+  }
+
+  /** Keeps in mind what was written. */
+  #count(added: readonly Fact[]): void {
+    this.#age += 1;
+    for (const root of new Set(added.map((fact) => fact.root))) {
+      const ids = added.filter((fact) => fact.root === root).map(({ id }) => id);
+      this.#factsOf.change(root, (before) => [...before, ...ids]);
+    }
     this.#next.fact += added.length;
     for (const { pieces } of added)
       this.#next.piece = Math.max(this.#next.piece, ...pieces.map((n) => n + 1));

@@ -1,6 +1,8 @@
 import type { Books } from "../core/books/books.ts";
+import type { Worked } from "../core/books/change.ts";
 import type { Fact, NewFact } from "../core/books/facts.ts";
 import type { Problem } from "../core/books/problem.ts";
+import type { Steps } from "../core/steps.ts";
 import type { Connection } from "./connection.ts";
 import type { Invitations } from "./invitations.ts";
 import type { Members } from "./members.ts";
@@ -24,6 +26,14 @@ export interface Recording {
   facts: NewFact[];
   /** The message that the facts are a part of, where `note` only answered a question about it. */
   root?: number;
+}
+
+/** Facts to be recorded, with all that they change, as worked out on books of some age. */
+export interface Prepared {
+  facts: Fact[];
+  worked: Worked;
+  books: Books;
+  age: number;
 }
 
 export interface Amendment {
@@ -89,6 +99,13 @@ export interface Ledger extends LedgerReader {
   setNoteState(id: number, state: NoteState, outcome?: string): void;
   record(recording: Recording): Recorded;
   amend(amendment: Amendment): Recorded;
+  /**
+   * Works out what recording many facts of new pieces changes, a little at each step, outside of a transaction; nothing
+   * is written. One at a time.
+   */
+  prepare(recording: Recording): Steps<Prepared>;
+  /** Records what was prepared; null where the books have changed since, so that it is to be prepared again. */
+  recordPrepared(prepared: Prepared): Recorded | null;
   /** Marks a delivery as handled; false where it was before. */
   claimUpdate(key: string): boolean;
   /** Moves what is in the -wal into the file, as far as no reader is in the way: for a moment with nothing to do. */

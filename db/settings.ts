@@ -55,6 +55,18 @@ const shapes = {
   ),
   /** Notes of many lines that are not handled to their end: the first line that is left, by note id. */
   longNotes: z.record(z.string(), z.number().int().nonnegative()),
+  /**
+   * Files of past pieces to be offered (`sent` null) or recorded, each by the note of its file, and the message whose
+   * button said so: by the note that asks for it.
+   */
+  pastWaiting: z.record(
+    z.string(),
+    z.strictObject({
+      file: z.number().int().positive(),
+      sent: z.boolean().nullable(),
+      pressed: z.string().nullable(),
+    }),
+  ),
   /** The day on which this ledger was put in place from a copy: earlier copies may well hold more. */
   restoredOn: day,
   /** The day on which each caution was called for that waits for a later note of its piece. */

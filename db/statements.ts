@@ -1,5 +1,12 @@
 import type Database from "better-sqlite3";
-import { getTableColumns, type InferInsertModel, Placeholder, type SQL, sql } from "drizzle-orm";
+import {
+  getTableColumns,
+  getTableName,
+  type InferInsertModel,
+  Placeholder,
+  type SQL,
+  sql,
+} from "drizzle-orm";
 import type { SQLiteColumn, SQLiteTable } from "drizzle-orm/sqlite-core";
 import type { Connection } from "./connection.ts";
 
@@ -13,6 +20,11 @@ interface RowWriter<T extends SQLiteTable> {
   run(row: WholeRow<T>): number | null;
   /** Writes several rows, by one statement where they are few. For a writer that fails on a conflict. */
   runAll(rows: readonly WholeRow<T>[]): void;
+  /** Lays rows aside in memory, to be written later: nothing of them is in the file yet. For rows that are new. */
+  layAside(rows: readonly WholeRow<T>[]): void;
+  /** Writes the rows laid aside, by one statement. */
+  takeAside(): void;
+  dropAside(): void;
 }
 
 /** One statement is kept for each count of rows; more than these are written one by one. */
@@ -47,7 +59,27 @@ export function rowWriter<T extends SQLiteTable>(
     byCount[count] ??= sqlite.prepare(`${text}${group.repeat(count - 1)}`);
     return byCount[count];
   };
+  const name = getTableName(table);
+  const aside = `temp.aside_${name}`;
+  let layRow: Database.Statement | null = null;
+  const openAside = (): Database.Statement => {
+    const own = names.map((each) => columns[each]!.name).map((each) => `"${each}"`);
+    sqlite.exec(`create temp table if not exists aside_${name} as select ${own} from ${name} where 0`);
+    return sqlite.prepare(`insert into ${aside} values (${names.map(() => "?").join(", ")})`);
+  };
   return {
+    layAside(rows) {
+      layRow ??= openAside();
+      for (const row of rows) layRow.run(valuesOf(row));
+    },
+    takeAside() {
+      if (!layRow) return;
+      const own = names.map((each) => `"${columns[each]!.name}"`).join(", ");
+      sqlite.exec(`insert into main.${name} (${own}) select ${own} from ${aside}; delete from ${aside}`);
+    },
+    dropAside() {
+      if (layRow) sqlite.exec(`delete from ${aside}`);
+    },
     run(row) {
       const result = statementFor(1).run(valuesOf(row));
       return result.changes === 0 ? null : Number(result.lastInsertRowid);

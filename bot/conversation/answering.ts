@@ -7,7 +7,7 @@ import { NONE_OF_THESE } from "../../core/decide/whole.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { whyOf } from "../../core/notes/unclear.ts";
 import type { Question } from "../../db/questions.ts";
-import { recordHistory } from "./history.ts";
+import { leaveHistory } from "./history.ts";
 import { asksOldOrNew, isOlderThanNewest } from "./old-or-new.ts";
 import { closeQuestion, openQuestion, releaseAfter, textsOf } from "./questions.ts";
 import { applyFix, settleQuestion } from "./recording.ts";
@@ -98,7 +98,7 @@ export function applyEffect(turn: Turn, question: Question, effect: Effect): voi
       applyFix(turn, effect);
       break;
     case "history":
-      recordHistory(turn, effect.note, effect.sent);
+      leaveHistory(turn, { file: effect.note, sent: effect.sent });
       break;
   }
   turn.ledger.setNoteState(root, effect.kind === "drop" ? "refused" : "answered");

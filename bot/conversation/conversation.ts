@@ -5,6 +5,7 @@ import { isNothing, smallTalk } from "../../core/decide/smalltalk.ts";
 import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
+import { allAtOnce, type Steps } from "../../core/steps.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import { createMemory } from "../../db/memory.ts";
 import { MENDED, type Note } from "../../db/notes.ts";
@@ -17,11 +18,11 @@ import { runCommand } from "./commands.ts";
 import { composeReply } from "./composing.ts";
 import { editNote } from "./editing.ts";
 import { mendOfAfterthought } from "./fixing-other.ts";
-import { offerHistory } from "./history.ts";
+import { handleHistory, historiesLeft, leaveHistory } from "./history.ts";
 import type { Conversation, Incoming, Press } from "./incoming.ts";
 import { nextLead, readLed } from "./leading.ts";
 import { changeLettered } from "./lettered.ts";
-import { goOnWithLong, keepPlace, unfinishedNotes } from "./long.ts";
+import { goOnWithLong, inTurns, keepPlace, unfinishedNotes } from "./long.ts";
 import { filePicture, keepPicture } from "./pictures.ts";
 import { handlePress } from "./presses.ts";
 import { askAgain, askWhetherAgain, closeQuestionsOf, dropOld, openQuestions } from "./questions.ts";
@@ -44,16 +45,18 @@ const TOGETHER_MS = 15_000;
  */
 export function createConversation(deps: ConversationDeps): Conversation {
   return {
-    hear(incoming) {
+    hear(incoming, how) {
       orFail(deps, incoming, incoming.text, () => hearNote(deps, incoming));
+      if (!how?.leavesLong) allAtOnce(goOnWithHistories(deps));
     },
     async hearLong(incoming, isStopping) {
       orFail(deps, incoming, incoming.text, () => hearNote(deps, incoming, { inSlices: true }));
       await goOnWithAll(deps, isStopping);
     },
     goOn: (isStopping) => goOnWithAll(deps, isStopping),
-    press(press) {
+    press(press, how) {
       orFail(deps, { ...press, message: pressName(press) }, press.press, () => hearPress(deps, press));
+      if (!how?.leavesLong) allAtOnce(goOnWithHistories(deps));
     },
   };
 }
@@ -81,9 +84,14 @@ function storeFailed(deps: ConversationDeps, delivery: Delivery, text: string, w
   deps.ledger.outbox.queue({ chat, body: { kind: "text", reply }, about: note });
 }
 
-/** Goes on with stored notes of many lines that are not handled to their end, oldest first. */
+/** Goes on with what was stored and is not handled to its end, oldest first. */
 async function goOnWithAll(deps: ConversationDeps, isStopping: () => boolean): Promise<void> {
   for (const left of unfinishedNotes(deps)) await goOnWithLong(deps, left, { finish, isStopping });
+  await inTurns(goOnWithHistories(deps), isStopping);
+}
+
+function* goOnWithHistories(deps: ConversationDeps): Steps<void> {
+  for (const left of historiesLeft(deps)) yield* handleHistory(deps, left, finish);
 }
 
 function hearNote(deps: ConversationDeps, incoming: Incoming, { inSlices = false } = {}): void {
@@ -104,7 +112,7 @@ function hearNote(deps: ConversationDeps, incoming: Incoming, { inSlices = false
     const { file, unique: uniqueFile } = picture;
     deps.ledger.pictures.add({ note, file, uniqueFile, taken: said });
   }
-  finish(turn);
+  if (!turn.isLeft) finish(turn);
 }
 
 /** Keeps what was said. Null where it was handled before, or a newer wording of the same message was. */
@@ -154,7 +162,7 @@ function handleNote(turn: Turn, incoming: Incoming): void {
   const replyRoot = rootOfReply(turn, incoming.replyTo);
   if (picture && text.trim() === "")
     keepPicture(turn, picture, { replyRoot, isFollower: incoming.follows === true });
-  else if (isTable(incoming)) offerHistory(turn, text);
+  else if (isTable(incoming)) leaveHistory(turn, { file: turn.note, sent: null });
   else if (text.trim() === "") turn.spoken.push("That was empty. Send a note, like: bought dresser 30");
   else takeWords(turn, incoming, replyRoot);
 }
@@ -319,7 +327,7 @@ function hearPress(deps: ConversationDeps, press: Press): void {
   // A choice and an undo know by themselves that they were made before; a next step does not.
   if (isAgain && press.press.startsWith("n")) turn.spoken.push("That button was used already.");
   else handlePress(turn, press.press);
-  finish(turn);
+  if (!turn.isLeft) finish(turn);
 }
 
 /** A press is kept as a note of its own, under a name that no message has. */

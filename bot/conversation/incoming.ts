@@ -36,12 +36,17 @@ export interface Press {
   update?: string;
 }
 
+/** `leavesLong`: what takes long, such as recording a file of past pieces, is only stored, and left for `goOn`. */
+interface How {
+  leavesLong: boolean;
+}
+
 /** The conversation: each call is one transaction, and its replies are in the outbox when it returns. */
 export interface Conversation {
-  hear(incoming: Incoming): void;
-  press(press: Press): void;
+  hear(incoming: Incoming, how?: How): void;
+  press(press: Press, how?: How): void;
   /** The same as `hear` for a message of many lines: stored first, then handled in slices that let others go first. */
   hearLong(incoming: Incoming, isStopping: () => boolean): Promise<void>;
-  /** Goes on with messages of many lines that an earlier process left half handled. */
+  /** Goes on, in slices, with what was left or what an earlier process left half handled. */
   goOn(isStopping: () => boolean): Promise<void>;
 }

@@ -1,6 +1,7 @@
 import { mattersOf } from "../../core/decide/decide.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
+import type { Steps } from "../../core/steps.ts";
 import type { Note } from "../../db/notes.ts";
 import { heard, lookForCautions } from "./cautioning.ts";
 import { closeQuestion } from "./questions.ts";
@@ -59,6 +60,19 @@ export async function goOnWithLong(
       return;
     }
     if (from >= lines.length) return;
+    await new Promise((resolve) => setImmediate(resolve));
+  }
+}
+
+/** Goes through work a slice of steps at a time, and lets everything else go first in between. */
+export async function inTurns(steps: Steps<void>, isStopping: () => boolean): Promise<void> {
+  while (!isStopping()) {
+    const end = performance.now() + SLICE_MS;
+    let isDone: boolean;
+    do {
+      isDone = steps.next().done === true;
+    } while (!isDone && performance.now() < end);
+    if (isDone) return;
     await new Promise((resolve) => setImmediate(resolve));
   }
 }

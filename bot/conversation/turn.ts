@@ -66,6 +66,8 @@ export interface Turn extends ConversationDeps {
   changed: boolean;
   /** The bot's message whose button was pressed, by the chat's own id; null for a message. */
   pressed: string | null;
+  /** What takes long is left for `goOn`, which ends the turn. */
+  isLeft: boolean;
   /** A step that the newcomer was led to is done: the next may follow. */
   leadOn: boolean;
   /** The money figures before anything came of the message. */
@@ -92,6 +94,7 @@ export function newTurn(
     tellsWaiting: false,
     changed: false,
     leadOn: false,
+    isLeft: false,
     looked: { recorded: 0, heard: 0, calls: callsOf([]) },
     mended: false,
     pressed: null,

@@ -33,7 +33,7 @@ export interface HearingDeps {
 
 interface Hearing {
   message(message: Message, update: Update): Promise<void>;
-  press(query: CallbackQuery, update: Update): void;
+  press(query: CallbackQuery, update: Update): Promise<void>;
 }
 
 /** Takes messages and presses from members to the conversation, and answers honestly for what is no note. */
@@ -60,8 +60,10 @@ export function createHearing(deps: HearingDeps): Hearing {
     const isTooLong = incoming.text.length > TEXT_LENGTH_MAX && !incoming.document;
     if (isTooLong) answerUnheard(ledger, incoming, "too long");
     else if (isOfManyLines(incoming)) await conversation.hearLong(incoming, () => stopping.aborted);
-    else if (incoming.text.trim() !== "" || incoming.picture) conversation.hear(incoming);
-    else if (isMedia(message) && !incoming.edited) answerUnheard(ledger, incoming, "not text");
+    else if (incoming.text.trim() !== "" || incoming.picture) {
+      conversation.hear(incoming, { leavesLong: true });
+      await conversation.goOn(() => stopping.aborted);
+    } else if (isMedia(message) && !incoming.edited) answerUnheard(ledger, incoming, "not text");
   }
 
   /** The incoming with the text of the file that came with it, or why that file became no text. */
@@ -101,7 +103,7 @@ export function createHearing(deps: HearingDeps): Hearing {
         else await hear(message, whole);
       });
     },
-    press(query, update) {
+    async press(query, update) {
       direct.once("answer press", () => deps.api.answerCallbackQuery(query.id));
       const { message, data, from } = query;
       if (message?.chat.id !== from.id || data === undefined) return;
@@ -115,9 +117,10 @@ export function createHearing(deps: HearingDeps): Hearing {
         said: now(),
         update: updateKey(update),
       };
-      void guarded(message.chat.id, () => {
+      await guarded(message.chat.id, async () => {
         returning.back(press.chat);
-        conversation.press(press);
+        conversation.press(press, { leavesLong: true });
+        await conversation.goOn(() => stopping.aborted);
       });
     },
   };

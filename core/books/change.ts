@@ -1,8 +1,9 @@
 import type { Day } from "../calendar.ts";
+import { allAtOnce, type Steps } from "../steps.ts";
 import type { Books } from "./books.ts";
-import { copyOf, exchange, firstIndex } from "./exchange.ts";
+import { copyOf, type Exchange, exchange, firstIndex } from "./exchange.ts";
 import { type Fact, inFoldOrder } from "./facts.ts";
-import { type Folded, foldFacts, rulesOf } from "./fold.ts";
+import { type Folded, foldFacts, folding, rulesOf } from "./fold.ts";
 import { BooksInHand, type Changes } from "./hand.ts";
 import type { Problem } from "./problem.ts";
 
@@ -12,11 +13,15 @@ export interface Change {
   added: readonly Fact[];
 }
 
+/** The first fact in fold order that cannot stand then, and why: nothing was changed. */
+type Impossible = { kind: "impossible"; fact: Fact; problem: Problem };
+
 type Changed =
   /** The books are as a fold of all facts would give them; `changes`: what is not the same any more. */
-  | { kind: "changed"; changes: Changes }
-  /** The first fact in fold order that cannot stand then, and why: nothing was changed. */
-  | { kind: "impossible"; fact: Fact; problem: Problem };
+  { kind: "changed"; changes: Changes } | Impossible;
+
+/** A change that was worked out and not made yet. Good as long as the books stay as they are. */
+export type Worked = ({ kind: "worked" } & Exchange) | Impossible;
 
 /**
  * Changes the history under the books. A fact leans on the facts of its pieces and on nothing else, or, where it
@@ -24,14 +29,21 @@ type Changed =
  * anew, whatever the age of either. Ten years of notes cost no more than one.
  */
 export function changeFacts(books: BooksInHand, change: Change): Changed {
+  return makeChange(books, allAtOnce(working(books, change)));
+}
+
+/** Works out a change, a fact at each step. */
+export function* working(books: BooksInHand, change: Change): Steps<Worked> {
   const { facts, pieces, isLedgerWide } = reachOf(books, change);
-  const folded = foldFacts(facts);
+  const folded = yield* folding(facts);
   if (folded.kind === "impossible") return folded;
-  const { removed } = change;
-  return {
-    kind: "changed",
-    changes: exchange(books, { removed, part: folded.books, pieces, isLedgerWide }),
-  };
+  return { kind: "worked", removed: change.removed, part: folded.books, pieces, isLedgerWide };
+}
+
+/** Makes a change that was worked out on these books. */
+export function makeChange(books: BooksInHand, worked: Worked): Changed {
+  if (worked.kind === "impossible") return worked;
+  return { kind: "changed", changes: exchange(books, worked) };
 }
 
 /** The books without some of their facts, to be changed at will. Impossible where a later fact leans on one. */

@@ -157,7 +157,7 @@ function isTouched(books: BooksInHand, month: Month): boolean {
   }
 }
 
-/** So many facts are taken out one by one; for more of them the whole list is gone through once. */
+/** So many are taken out or put in one by one; for more of them the whole list is gone through once. */
 const FEW = 50;
 
 function placeFacts(books: BooksInHand, removed: readonly Fact[], added: readonly Fact[]): void {
@@ -169,7 +169,8 @@ function placeFacts(books: BooksInHand, removed: readonly Fact[], added: readonl
       facts.filter((fact) => !gone.has(fact.id)),
     );
   } else for (const fact of removed) facts.splice(placeIn(facts, fact), 1);
-  for (const fact of added) facts.splice(placeIn(facts, fact), 0, fact);
+  if (added.length > FEW) fill(facts, [...facts, ...added].sort(inFoldOrder));
+  else for (const fact of added) facts.splice(placeIn(facts, fact), 0, fact);
 }
 
 function placeIn(facts: readonly Fact[], fact: Fact): number {
@@ -199,12 +200,16 @@ function originOf(books: BooksInHand, number: number): string | null {
   return fact ? `${fact.day} ${fact.repeat} ${fact.place} ${fact.pieces.indexOf(number)}` : null;
 }
 
-/** Whether a piece came onto the books before another. */
-function comesBefore(books: BooksInHand, number: number, other: number): boolean {
+/** The order in which pieces came onto the books. */
+function inOrderOfOrigin(books: BooksInHand, number: number, other: number): number {
   const [one, two] = [firstFactOf(books, number), firstFactOf(books, other)];
-  if (!one || !two) return false;
-  return (inFoldOrder(one, two) || one.pieces.indexOf(number) - two.pieces.indexOf(other)) < 0;
+  if (!one || !two) return 0;
+  return inFoldOrder(one, two) || one.pieces.indexOf(number) - two.pieces.indexOf(other);
 }
+
+/** Whether a piece came onto the books before another. */
+const comesBefore = (books: BooksInHand, number: number, other: number): boolean =>
+  inOrderOfOrigin(books, number, other) < 0;
 
 /** A message edited into several facts has them all in one place. */
 function sharesItsPlace(books: BooksInHand, number: number): boolean {
@@ -217,10 +222,14 @@ function sharesItsPlace(books: BooksInHand, number: number): boolean {
 function orderPieces(books: BooksInHand, numbers: readonly number[]): void {
   const placed = new Set(numbers);
   const inOrder = [...books.pieces.values()].filter((piece) => !placed.has(piece.number));
-  for (const number of placed) {
-    const index = firstIndex(inOrder, (other) => comesBefore(books, number, other.number));
-    inOrder.splice(index, 0, books.pieces.get(number)!);
-  }
+  if (placed.size > FEW) {
+    for (const number of placed) inOrder.push(books.pieces.get(number)!);
+    inOrder.sort((one, other) => inOrderOfOrigin(books, one.number, other.number));
+  } else
+    for (const number of placed) {
+      const index = firstIndex(inOrder, (other) => comesBefore(books, number, other.number));
+      inOrder.splice(index, 0, books.pieces.get(number)!);
+    }
   books.pieces.clear();
   for (const piece of inOrder) books.pieces.set(piece.number, piece);
 }
@@ -251,6 +260,7 @@ function setOrDelete<K, V>(map: Map<K, V>, key: K, value: V | undefined): void {
 }
 
 function isSame(one: unknown, other: unknown): boolean {
+  if (one === undefined || other === undefined) return one === other;
   return JSON.stringify(one) === JSON.stringify(other);
 }
 

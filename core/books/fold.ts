@@ -1,4 +1,5 @@
 import type { Day } from "../calendar.ts";
+import { allAtOnce, type Steps } from "../steps.ts";
 import { type Fact, type FactKind, inFoldOrder, newPiecesOf } from "./facts.ts";
 import { BooksInHand } from "./hand.ts";
 import type { Problem } from "./problem.ts";
@@ -59,11 +60,17 @@ export type Folded =
 
 /** Folds standing facts, in whatever order they are given, into the books. */
 export function foldFacts(facts: readonly Fact[]): Folded {
+  return allAtOnce(folding(facts));
+}
+
+/** The same, a fact at each step. */
+export function* folding(facts: readonly Fact[]): Steps<Folded> {
   const books = emptyBooks();
   const ordered = [...facts].sort(inFoldOrder);
   for (const fact of ordered) {
     const problem = recordFact(books, fact);
     if (problem) return { kind: "impossible", fact, problem: explainEarly(problem, ordered) };
+    yield;
   }
   return { kind: "folded", books };
 }

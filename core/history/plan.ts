@@ -2,6 +2,7 @@ import Papa from "papaparse";
 import type { Piece } from "../books/books.ts";
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
+import { allAtOnce, type Steps } from "../steps.ts";
 import { readRow, wrong } from "./cells.ts";
 import type { Column } from "./columns.ts";
 import { columnsOf, missingColumns } from "./columns.ts";
@@ -39,6 +40,11 @@ const ROWS_MAX = 5000;
  * plan with problems.
  */
 export function planHistory(csvText: string, desk: HistoryDesk): HistoryPlan {
+  return allAtOnce(planning(csvText, desk));
+}
+
+/** The same, a row at each step. */
+export function* planning(csvText: string, desk: HistoryDesk): Steps<HistoryPlan> {
   const text = csvText.replace(/^\u{FEFF}/u, "");
   const { data, errors } = Papa.parse<string[]>(text, { delimiter: delimiterOf(text) });
   const quotes = errors.find((error) => error.type === "Quotes");
@@ -46,10 +52,10 @@ export function planHistory(csvText: string, desk: HistoryDesk): HistoryPlan {
     const why = 'a quotation mark (") is opened and not closed, or stands inside a cell';
     return planOf([], [{ row: (quotes.row ?? 0) + 1, why }], { cautions: [], ignored: [] });
   }
-  return planLines(data, desk);
+  return yield* planLines(data, desk);
 }
 
-function planLines(data: readonly string[][], desk: HistoryDesk): HistoryPlan {
+function* planLines(data: readonly string[][], desk: HistoryDesk): Steps<HistoryPlan> {
   const lines = data
     .map((cells, index) => ({ row: index + 1, cells: cells.map((cell) => cell.trim()) }))
     .filter(({ cells }) => cells.some((cell) => cell !== ""));
@@ -73,9 +79,10 @@ function planLines(data: readonly string[][], desk: HistoryDesk): HistoryPlan {
     const read = tooLong ? wrong("more cells than the heading has") : readRow(cell, desk);
     if (read.kind === "wrong") problems.push({ row: line.row, why: read.why });
     else rows.push({ row: line.row, ...read.value });
+    yield;
   }
   if (lines.length === 0) problems.push({ row: 0, why: "There are no rows under the heading." });
-  const fresh = withoutThose(rows, recordedBefore(desk));
+  const fresh = withoutThose(rows, yield* recordedBefore(desk));
   const again = rows.length - fresh.length;
   if (again > 0 && fresh.length === 0 && problems.length === 0)
     problems.push({ row: 0, why: "All of its rows were recorded from a file before." });
@@ -84,8 +91,10 @@ function planLines(data: readonly string[][], desk: HistoryDesk): HistoryPlan {
 }
 
 /** Every row of the files before, as often as it stood there. */
-function recordedBefore({ before = [], ...desk }: HistoryDesk): string[] {
-  return before.flatMap((text) => planHistory(text, desk).rows.map(rowKey));
+function* recordedBefore({ before = [], ...desk }: HistoryDesk): Steps<string[]> {
+  const keys: string[] = [];
+  for (const text of before) for (const row of (yield* planning(text, desk)).rows) keys.push(rowKey(row));
+  return keys;
 }
 
 function withoutThose(rows: readonly HistoryRow[], known: readonly string[]): HistoryRow[] {

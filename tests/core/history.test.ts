@@ -2,7 +2,14 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { foldFacts } from "../../core/books/fold.ts";
 import { earmarked } from "../../core/books/month.ts";
-import { asksWhetherSent, dryRunText, historyFacts, planHistory } from "../../core/history.ts";
+import {
+  asksWhetherSent,
+  dryRunText,
+  type HistoryPlan,
+  historyFacts,
+  planHistory,
+  sentFact,
+} from "../../core/history.ts";
 import { Ledger } from "../books/ledger.ts";
 
 const TODAY = "2026-05-09";
@@ -14,6 +21,12 @@ function plan(...rows: string[]) {
 
 function whyOf(row: string): string | undefined {
   return plan(row).problems[0]?.why;
+}
+
+/** All facts of a file, where its profit is all that comes to the loan. */
+function factsOf(made: HistoryPlan, how: { declaredSent: boolean; nextPiece: number }) {
+  const sent = sentFact(made, { ...how, added: Math.max(0, made.profit) });
+  return [...historyFacts(made, how.nextPiece), ...(sent ? [sent] : [])];
 }
 
 function booksOf(facts: ReturnType<typeof historyFacts>) {
@@ -35,7 +48,7 @@ test("a good file: totals, facts on their own days, and books that say the same"
   expect(good.problems).toEqual([]);
   expect(good).toMatchObject({ pieces: 3, soldPieces: 2, from: "2025-03-01", to: "2025-05-01" });
   expect(good).toMatchObject({ spent: 6250, proceeds: 120500, profit: 114250, lastSale: "2025-04-10" });
-  const facts = historyFacts(good, { declaredSent: true, nextPiece: 7 });
+  const facts = factsOf(good, { declaredSent: true, nextPiece: 7 });
   expect(facts.map(({ kind, day, pieces, amount }) => ({ kind, day, pieces, amount }))).toEqual([
     { kind: "buy", day: "2025-03-01", pieces: [7], amount: 3000 },
     { kind: "spend", day: "2025-03-01", pieces: [7], amount: 1250 },
@@ -50,7 +63,7 @@ test("a good file: totals, facts on their own days, and books that say the same"
 
 test("not declared as sent, the profit is due to the loan", () => {
   const good = plan("desk,2025-03-05,20,5,2025-04-02,90");
-  expect(earmarked(booksOf(historyFacts(good, { declaredSent: false, nextPiece: 1 })), TODAY)).toBe(6500);
+  expect(earmarked(booksOf(factsOf(good, { declaredSent: false, nextPiece: 1 })), TODAY)).toBe(6500);
 });
 
 test.each([
@@ -80,7 +93,7 @@ test("one wrong row and nothing can be recorded", () => {
   expect(mixed.problems).toEqual([
     { row: 3, why: '"bought on" "soon" is no day: write 2026-03-14 or 3/14/2026' },
   ]);
-  expect(() => historyFacts(mixed, { declaredSent: true, nextPiece: 1 })).toThrow();
+  expect(() => factsOf(mixed, { declaredSent: true, nextPiece: 1 })).toThrow();
   expect(asksWhetherSent(mixed)).toBe(false);
   expect(dryRunText(mixed, TODAY)).toMatch(/^Nothing is recorded yet\.\nOne thing is wrong:\nRow 3: /);
 });
@@ -160,7 +173,7 @@ test("a name that says a count or a set makes as many pieces for the one price",
     mentionOf: () => mention,
   });
   expect(chairs.pieces).toBe(4);
-  const books = booksOf(historyFacts(chairs, { declaredSent: false, nextPiece: 1 }));
+  const books = booksOf(factsOf(chairs, { declaredSent: false, nextPiece: 1 }));
   expect([...books.pieces.values()].map(({ price, sales, set }) => ({ price, sales, set }))).toEqual(
     Array.from({ length: 4 }, () => ({ price: 1000, sales: 4000, set: true })),
   );
@@ -184,7 +197,7 @@ test("the dry run fits a phone and asks where the profit went", () => {
 test("a loss cannot have gone to the loan: that is not asked, and no entry is made", () => {
   const loss = plan("desk,2025-03-05,90,,2025-04-02,20");
   expect(dryRunText(loss, TODAY)).toMatch(/Record it\?$/);
-  const facts = historyFacts(loss, { declaredSent: true, nextPiece: 1 });
+  const facts = factsOf(loss, { declaredSent: true, nextPiece: 1 });
   expect(facts.map(({ kind }) => kind)).toEqual(["buy", "sell"]);
 });
 
@@ -204,7 +217,7 @@ test("any text gives a plan, never a throw", () => {
       const body = rows.map((cells) => cells.join(delimiter)).join("\n");
       const made = planHistory(headed ? `${HEADING}\n${body}` : body, { today: TODAY });
       dryRunText(made, TODAY);
-      if (made.problems.length === 0) booksOf(historyFacts(made, { declaredSent: true, nextPiece: 1 }));
+      if (made.problems.length === 0) booksOf(factsOf(made, { declaredSent: true, nextPiece: 1 }));
     }),
   );
 });

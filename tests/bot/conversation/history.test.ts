@@ -1,4 +1,8 @@
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { createConversation } from "../../../bot/conversation/conversation.ts";
+import { handleHistory, historiesLeft } from "../../../bot/conversation/history.ts";
+import type { NewFact } from "../../../core/books/facts.ts";
+import type { LedgerOnFile } from "../../../db/ledger-on-file.ts";
 import { type Chat, openChat } from "./chat.ts";
 
 const PAST = `name,bought on,price,materials,sold on,sold for
@@ -6,11 +10,20 @@ oak dresser,2026-01-03,30,12.50,2026-02-01,190
 lamp,2026-02-20,10,,,
 `;
 
+const NOW = Date.parse("2026-05-09T16:00:00Z");
+
 let chat: Chat;
 beforeEach(() => {
   chat = openChat();
 });
 afterEach(() => chat.end());
+
+const quiet = { debug() {}, info() {}, warn() {}, error: console.error };
+const depsOf = ({ ledger }: Chat) => ({
+  ...{ ledger, currency: "USD", log: quiet },
+  zone: () => "America/Chicago",
+  now: () => NOW,
+});
 
 test("a file of past pieces is one question, whatever its rows, and is recorded after the answer", () => {
   const asked = chat.say(PAST, { document: { name: "past.csv" } });
@@ -73,4 +86,82 @@ test("taking back a long file is said in a few lines", () => {
   expect(back.slice(0, 2)).toEqual(["Taken back:", "Bought #1 lamp, 1.00 on Sat Jan 3"]);
   expect(back).toContain("and 40 more");
   expect(chat.statement().pieces).toHaveLength(0);
+});
+
+describe("what is left of a file", () => {
+  /** Sixty pieces, before and behind which others were bought. */
+  const many = Array.from({ length: 60 }, (_, index) => {
+    const day = String(1 + ((index * 7) % 28)).padStart(2, "0");
+    return `oak chair,2026-02-${day},${index + 1},2.50,${index % 2 ? `2026-03-${day},${index + 40}` : ","}`;
+  });
+  const FILE = ["name,bought on,price,materials,sold on,sold for", ...many].join("\n");
+  const conversation = () => createConversation(depsOf(chat));
+  const yes = () => ({ person: 1, chat: "home", message: "yes", text: "yes", said: NOW });
+
+  function offered(): void {
+    chat.say("bought desk 30 on jan 2");
+    chat.say("bought mirror 9 today");
+    chat.say(FILE, { document: { name: "past.csv" } });
+    conversation().hear(yes(), { leavesLong: true });
+    expect(chat.statement().pieces).toHaveLength(2);
+  }
+
+  /** The books are those that the facts give, in the file as in memory. */
+  function isWhole(): void {
+    const order = [...chat.ledger.books.pieces.keys()];
+    const told = chat.statement();
+    expect((chat.ledger as LedgerOnFile).rederive()).toBe(0);
+    chat.restart();
+    expect(chat.statement()).toEqual(told);
+    expect([...chat.ledger.books.pieces.keys()]).toEqual(order);
+  }
+
+  test("is gone on with after a stop, and recorded once", async () => {
+    offered();
+    chat.restart();
+    await conversation().goOn(() => true);
+    expect(chat.statement().pieces).toHaveLength(2);
+    await conversation().goOn(() => false);
+    await conversation().goOn(() => false);
+    conversation().hear(yes());
+    expect(chat.statement().pieces).toHaveLength(62);
+    expect(chat.statement().earmarked).toBe("0.00");
+    isWhole();
+    expect(chat.say("undo").text).toContain("151 notes");
+    chat.say("yes");
+    expect(chat.statement().pieces).toHaveLength(2);
+    isWhole();
+  });
+
+  test("is worked out again where something is recorded meanwhile", () => {
+    offered();
+    const [left] = historiesLeft(chat);
+    const steps = handleHistory(depsOf(chat), left!, () => {});
+    for (let index = 0; index < 400; index += 1) steps.next();
+    const { ledger } = chat;
+    const data = { made: [{ name: "stool", traits: [] }] };
+    const facts: NewFact[] = [
+      { kind: "buy", data, day: "2026-02-10", pieces: [ledger.nextPiece], amount: 700 },
+    ];
+    ledger.transaction(() => ledger.record({ note: 1, author: 1, facts }));
+    while (!steps.next().done);
+    expect(chat.statement().pieces).toHaveLength(63);
+    expect(historiesLeft(chat)).toEqual([]);
+    isWhole();
+  });
+
+  test("that goes wrong leaves nothing in the books, and is told", () => {
+    offered();
+    const [left] = historiesLeft(chat);
+    const deps = depsOf(chat);
+    const steps = handleHistory({ ...deps, log: { ...deps.log, error() {} } }, left!, () => {
+      throw new Error("broken");
+    });
+    while (!steps.next().done);
+    expect(chat.statement().pieces).toHaveLength(2);
+    expect(historiesLeft(chat)).toEqual([]);
+    expect(chat.ledger.note(left!.note.id)).toMatchObject({ state: "failed" });
+    expect(chat.say("bought lamp 3").text).toContain("nothing of the file is in the books");
+    isWhole();
+  });
 });

@@ -20,6 +20,39 @@ async function longestTurn(work: () => Promise<unknown>): Promise<number> {
 
 const lamps = (count: number) => Array.from({ length: count }, (_, index) => `bought lamp ${index + 1}`);
 
+describe("a file of past pieces", () => {
+  const HEADING = "name,bought on,price,materials,sold on,sold for";
+  const rows = Array.from({ length: 1999 }, (_, index) => {
+    const [month, day] = [1 + (index % 12), 1 + (index % 28)].map((part) => String(part).padStart(2, "0"));
+    const sold = index % 5 ? `2025-01-${day},${90 + index}` : ",";
+    return `${["oak dresser", "lamp", "2 chairs"][index % 3]},2024-${month}-${day},${index},12.50,${sold}`;
+  });
+
+  it("is offered, recorded and taken back, and nothing waits for longer than 200 ms meanwhile", async () => {
+    const { standin, ledger } = await bench();
+    standin.document("warm.csv", [HEADING, ...rows.slice(0, 40)].join("\n"));
+    await standin.waitForReply("This would record");
+    standin.say("yes");
+    await standin.waitForReply("Recorded");
+    const longest = await longestTurn(async () => {
+      standin.document("past.csv", [HEADING, ...rows].join("\n"));
+      await standin.waitForReply("Left out, recorded from a file before: 40 rows", 170_000);
+      standin.say("yes");
+      await standin.waitForReply("Recorded 2612 past pieces", 170_000);
+    });
+    expect(ledger.books.pieces.size).toBe(2665);
+    expect(longest).toBeLessThan(200);
+    const takingBack = await longestTurn(async () => {
+      standin.say("undo");
+      await standin.waitForReply("Take all of them back?");
+      standin.say("yes");
+      await standin.waitForReply("Taken back:");
+    });
+    expect(ledger.books.pieces.size).toBe(53);
+    expect(takingBack).toBeLessThan(200);
+  });
+});
+
 describe("a file of many notes", () => {
   it("is recorded whole, and nothing waits for longer than 200 ms meanwhile", async () => {
     const { standin, ledger } = await bench();
