@@ -66,6 +66,8 @@ function isYearAlone(text: string): boolean {
   );
 }
 
+const isNumber = (text: string): boolean => /^\s*\d+\s*$/.test(text);
+
 /** Whether the answer has something to show: a figure above nothing, or rows. */
 function hasFigure({ value, rows = [] }: Answered): boolean {
   return rows.length > 0 || (value != null && Number(value) !== 0);
@@ -88,6 +90,8 @@ export function answerAsked(
   // Most messages are whole notes: they cost no look at the questions.
   if (!readings.every(mayAsk)) return false;
   const answered = answer(text, questionDesk(turn, replyRoot));
+  // "22": what the number is for is asked as of any note, with the piece of that number beside it.
+  if (!sounds && isNumber(text)) showBeside(turn, answered);
   // Words that ask by the way, and of which the books know nothing, are rather a note.
   const isOfNothing = answered.understood && answered.measure !== undefined && !hasFigure(answered);
   const asks = sounds || (answered.understood && answered.asks === true && !isOfNothing);

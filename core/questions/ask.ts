@@ -62,6 +62,7 @@ function bareNumber(text: string, { books }: Desk): Answered | null {
   return {
     understood: false,
     text: "A number alone tells too little.",
+    words: [digits],
     buttons: [[{ label: number, press: `ask:show ${number}` }]],
   };
 }

@@ -35,6 +35,12 @@ export function featuresOf(parts: Parts): Features {
     buyer: items.some(
       (item) => !item.link && item.mark.senses.own.some(({ dimension }) => dimension === "buyer"),
     ),
+    mostOf: orders.some(({ at }) => {
+      const [mark, next] = parts.marks.slice(at, at + 2);
+      const isMany =
+        next?.senses.thing?.plural || (next?.senses.flags.has("generic") && /s$/.test(next.text));
+      return /\b(?:most|least|fewest)$/.test(mark!.text) && Boolean(isMany);
+    }),
     habit: /\b(?:do|does an?) \w+ (?:usually |normally |typically )?(?:sit|stay|last|hang|stick)\b/.test(
       parts.marks.map(({ text }) => text).join(" "),
     ),

@@ -33,6 +33,8 @@ export interface Features {
   buyer: boolean;
   /** One period, or one sort of piece, beside another. */
   beside: boolean;
+  /** "The most pieces": how many is put in order. */
+  mostOf: boolean;
   /** "How long does a chair sit": of chairs in general. */
   habit: boolean;
   /** It opens like a question that is answered with yes or no. */
@@ -198,7 +200,7 @@ export const RULES: readonly Rule[] = [
   },
   {
     measure: "miles",
-    when: (f) => f.has("miles") && !f.supply,
+    when: (f) => f.has("miles") && !f.supply && !f.has("times"),
     takes: [
       ...MUCH,
       "miles",
@@ -256,7 +258,7 @@ export const RULES: readonly Rule[] = [
   },
   {
     measure: "minutes",
-    when: (f) => f.has("minutes") && !f.supply && !f.has("miles", "price", "inDays"),
+    when: (f) => f.has("minutes") && !f.supply && !f.has("miles", "price", "inDays", "times"),
     takes: [
       ...MUCH,
       "minutes",
@@ -362,7 +364,7 @@ export const RULES: readonly Rule[] = [
       (f.has("bought") &&
         (f.has("money", "total", "paid", "spent", "cost") ||
           f.average ||
-          (f.order && !f.has("sold", "count" as Cue))) &&
+          (f.order && !f.has("sold") && !f.mostOf)) &&
         !f.has("howMany", "earn", "net", "revenue", "soldFor", "sold", "sale")),
     takes: [...MUCH, "price", "paid", "bought", "got", "spent", "cost", "unsold", "when"],
   },

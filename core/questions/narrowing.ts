@@ -102,11 +102,20 @@ function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Plain | nu
   if (found.has("loan") && allowed.includes("loan")) return "loan";
   const linked = item.link ? (BY_LINK[item.link] ?? []) : [];
   for (const dimension of linked) if (found.has(dimension) && allowed.includes(dimension)) return dimension;
+  // "Dressers with mirrors" are not dressers and mirrors.
+  if (item.link === "via" && isWith(item, parts) && (found.has("kind") || found.has("what"))) return null;
   const isBuying = parts.cues.has("bought") || parts.cues.has("price") || parts.cues.has("got");
   const isSelling = parts.cues.has("sold") || parts.cues.has("revenue") || parts.cues.has("soldFor");
   if (found.has("buyer") && found.has("source") && !item.mark.senses.thing?.place)
     return personal(item, { isBuying, isSelling });
+  if (isOwn("buyer") && !isOwn("source") && !isBuying && allowed.includes("buyer")) return "buyer";
   return allowed.find((dimension) => found.has(dimension)) ?? null;
+}
+
+/** Whether "with" stands before an item and another item before that. */
+function isWith(item: Item, { marks, items }: Parts): boolean {
+  const before = items.filter(({ at }) => at < item.at).at(-1);
+  return before !== undefined && marks.slice(before.at, item.at).some(({ text }) => text === "with");
 }
 
 /** A person with no word before: who bought, or whom it was bought from, as the verb and the books have it. */

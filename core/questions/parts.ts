@@ -157,6 +157,10 @@ class Sorter {
 
   /** Nothing may be left hanging at the end. */
   end(): void {
+    const last = this.marks.length - 1;
+    // "The least i sold a mirror for" is a price.
+    if (this.marks[last]?.text === "for" && this.parts.orders.length > 0)
+      this.#addCues([this.parts.cues.has("sold") ? "soldFor" : "price"], last);
     if (this.#negation) this.parts.adrift ??= this.#negation;
     if (this.#parted !== null) this.parts.adrift ??= this.marks[this.#parted]!;
   }

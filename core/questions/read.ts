@@ -16,7 +16,8 @@ export function readQuery(parts: Parts, f: Features, desk: Desk): Query | Refusa
   if (!rule || /^(?:should|shall|must|would|could)$/.test(parts.first)) return null;
   // "how can i make money" asks for advice, not for a figure.
   const said = parts.marks.map(({ text }) => text).join(" ");
-  if (/\b(?:can|could|should|would|shall) (?:i|we) (?!see|get|have)/.test(said)) return null;
+  if (/\b(?:(?:can|could) (?:i|we) (?!see|get|have)|(?:should|would|shall) (?:i|we) (?!see))/.test(said))
+    return null;
   if (parts.unknown.length > 0) return refusal(...parts.unknown);
   if (parts.adrift) return refusal(parts.adrift);
   const counted = rule.measure === "count" ? countedNow(parts, f) : null;

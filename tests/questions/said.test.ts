@@ -56,6 +56,10 @@ test.each([
   ["whats the small armoire at", /#27 small armoire: listed at/],
   ["whats the hutch at", /#23 small hutch: listed at/],
   ["who owes me", /^Owed by buyers, now/],
+  ["least i sold a lamp for", /^Sale price, lamps, ever, lowest first/],
+  ["which month did i buy the most pieces", /^Pieces bought, ever, highest first/],
+  ["what month did i sell the fewest lamps", /^Lamps sold, ever, lowest first/],
+  ["days between buying and selling #22", /^Days to sell, #22/],
   ["profit on chairs i bought in july", /^Profit, chairs bought July 2026, ever/],
   ["how much did i make on pieces bought last year", /^Profit, bought 2025/],
   ["how many of the pieces i bought in august sold", /^Pieces sold bought August 2026, ever/],
@@ -83,4 +87,17 @@ test.each([
   const { understood, text } = asked(question);
   expect(text).toMatch(told);
   expect(understood).toBe(true);
+});
+
+test.each([
+  ["whats my profit margin", "profit margin"],
+  ["return on investment for lamps", "return on investment"],
+  ["how many times did i drive in june", "how many times"],
+  ["how many hutches should i have sold", "should"],
+  ["profit on dressers with lamps", "lamps"],
+  ["profit on paint", "paint"],
+  ["august profit without gas", "gas"],
+  ["how long did it take me to finish the small hutch", "finish"],
+])("%s: refused by the word", (question) => {
+  expect(asked(question).understood).toBe(false);
 });

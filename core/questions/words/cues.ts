@@ -20,7 +20,6 @@ export const CUES = {
     "our take",
     "my cut",
     "take from",
-    "profit margin on",
     "made",
     "make",
     "makes",
@@ -60,8 +59,6 @@ export const CUES = {
     "money makers",
     "return",
     "returns",
-    "margin",
-    "margins",
     "earned me",
     "made me",
     "make me",
@@ -441,6 +438,9 @@ export const CUES = {
   ],
   /** All that went into a piece. */
   cost: [
+    "stand at",
+    "stands at",
+    "standing at",
     "put into",
     "running me",
     "ran me",
@@ -508,6 +508,7 @@ export const CUES = {
     "basis",
   ],
   spent: [
+    "spended",
     "spent",
     "spend",
     "spends",
@@ -1132,6 +1133,21 @@ export const CUES = {
     "what can i ask",
     "halp",
   ],
+  /** Ratios that are not worked out: no measure takes them, so that they are refused by name. */
+  ratio: [
+    "margin",
+    "margins",
+    "profit margin",
+    "profit margins",
+    "return on investment",
+    "roi",
+    "markup",
+    "mark up",
+    "return on my money",
+    "percent return",
+  ],
+  /** What is done so and so often is counted, not summed. */
+  times: ["how many times", "how often", "how many time", "number of times", "times"],
   principal: ["principal"],
   howMany: [
     "buy the most of",
@@ -1247,6 +1263,10 @@ export const CUES = {
     "out there",
   ],
   unsold: [
+    "havent i sold",
+    "have i not sold yet",
+    "havent we sold",
+    "didnt i sell",
     "did i not sell",
     "did we not sell",
     "waiting to be sold",
@@ -1510,6 +1530,14 @@ export const CUES = {
     "still open on",
   ],
   daysToSell: [
+    "days between buying and selling",
+    "between buying and selling",
+    "from buying to selling",
+    "before it sold",
+    "before they sold",
+    "before it was sold",
+    "before selling it",
+    "before it sells",
     "faster than",
     "slower than",
     "sell faster than",

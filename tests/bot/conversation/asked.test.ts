@@ -64,3 +64,10 @@ test("scratch that with a value changes the newest note, and takes none back", (
   expect(chat.say("scratch that, it was 8").text).toContain("Bought #3 bench, 8.00");
   expect(chat.statement().pieces.find(({ number }) => number === 2)).toMatchObject({ price: "5.00" });
 });
+
+test("a number alone is asked about, with the piece of that number beside it", () => {
+  const said = chat.say("2");
+  expect(said.text).toBe("What is the number for?");
+  expect(said.buttons.map(({ label }) => label)).toContain("#2");
+  expect(chat.say("77").buttons.map(({ label }) => label)).not.toContain("#77");
+});
