@@ -44,6 +44,8 @@ export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   const isBehind = next.piece && before.piece && !next.headFirst && !before.headFirst;
   if (isBehind && next.head && before.head) return true;
   if (!next.amount) return false;
+  // "got stool 18 and listed 70": "got" alone would be taken up by the listing.
+  if (before.piece && before.amount && next.headFirst && isListing(next.head)) return true;
   // "hold #4 and #5 till fri 60 deposit" is one hold; "sold desk, paid 40 for lamp" a sale and a purchase.
   const isNamed = next.piece || next.unlisted;
   const another = isNamed && (before.piece ? before.amount || next.headFirst : !paid);
@@ -53,6 +55,9 @@ export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
 }
 
 const isTrade = (head: Tok): boolean => headsOf(head).some(({ kind }) => kind === "buy" || kind === "sell");
+
+const isListing = (head: Tok | undefined): boolean =>
+  head !== undefined && strongHeadsOf(head).some(({ kind }) => kind === "list");
 
 const isDeposit = (head: Tok | undefined): boolean =>
   head !== undefined && strongHeadsOf(head).some(({ kind }) => kind === "hold");

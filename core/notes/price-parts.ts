@@ -1,5 +1,5 @@
 import { percentOf } from "../money.ts";
-import { type Clause, claim, placeAfter, placeBefore } from "./clause.ts";
+import { type Clause, claim, placeAfter, placeBefore, type Tok } from "./clause.ts";
 import type { Draft } from "./draft.ts";
 import { centsOfToken } from "./slots/money.ts";
 import { FEE_JOINTS } from "./words/links.ts";
@@ -32,15 +32,18 @@ export function fillOwer(made: Draft, { tokens }: Clause): void {
   made.fields["buyer"] = name.text;
 }
 
+function owedBy(token: Tok, price: number | undefined): number | undefined {
+  const found = token.amount ? centsOfToken(token) : null;
+  if (found) return "cents" in found ? found.cents : undefined;
+  return price === undefined ? undefined : percentOf(token.percent ?? "100", price);
+}
+
 /** "50 still owed", "she owes me all of it": what a sale has still to bring. */
 export function fillOwed(made: Draft, clause: Clause): void {
   const token = clause.tokens.find(({ roles }) => roles.owed === true);
-  if (!token) return;
-  claim(token);
-  const found = token.amount ? centsOfToken(token) : null;
   const price = made.fields["price"] as number | undefined;
-  const share = price === undefined ? undefined : percentOf(token.percent ?? "100", price);
-  const owed = found === null ? share : "cents" in found ? found.cents : undefined;
+  const owed = token && owedBy(token, price);
+  if (token) claim(token);
   if (owed !== undefined) made.fields["owed"] = owed;
   const paid = clause.tokens.find(({ roles }) => roles.hedge === "part paid");
   const part = paid?.amount && centsOfToken(paid);

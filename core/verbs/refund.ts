@@ -134,6 +134,8 @@ export const refund = defineVerb({
           "partial refund",
           "gave … back",
           "gave back",
+          "handed … back",
+          "handed back",
           "money back",
           "sent … back",
           "paid back",

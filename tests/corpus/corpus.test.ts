@@ -26,6 +26,7 @@ const CORPORA = [
   "daily.jsonl",
   "deals.jsonl",
   "season.jsonl",
+  "siblings-of-rows.jsonl",
 ];
 
 describe.each(CORPORA)("%s", (name) => {

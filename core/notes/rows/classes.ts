@@ -63,6 +63,8 @@ const CLASSES: Readonly<Record<string, Test>> = {
   eachof: ({ kind, each }) => kind === "amount" && each === true,
   /** Words that are days as often as not. */
   sunsat: ({ kind, text }) => kind === "day" && (text === "sun" || text === "sat"),
+  /** "9/10": how good it was, more often than a day. */
+  outof: ({ kind, text }) => kind === "day" && /^\d+\/10$/.test(text),
   miles: ({ kind }) => kind === "miles",
   percent: ({ kind }) => kind === "percent",
   container: ({ kind, text }) => kind === "word" && CONTAINERS.has(text),

@@ -7,7 +7,7 @@ export type DayEffect = "word" | "wide" | "place";
 
 const ROWS: readonly Row<DayEffect>[] = [
   // Names that hold a day.
-  ["[<sunsat> city|valley|beach|porch|lounger|set|screen]", "word", "bought dresser 40 from sun city"],
+  ["[<sunsat> city|valley|beach|porch|set|screen]", "word", "bought dresser 40 from sun city"],
   [
     "at|from|to* the|a|this* [first|second|third|last|1st|2nd? <day> market|flea|flea_market|swap|swap_meet|bazaar|auction|trade_days|trade_day] … <day>|today|yesterday|this_morning",
     "place",
@@ -29,7 +29,7 @@ const ROWS: readonly Row<DayEffect>[] = [
     "bought dresser 40 at the sunday market",
   ],
   ["<person>|<someone>|guy|lady [on <rank>]", "wide", "sold desk to someone on 5th 140"],
-  ["[<day>] buyer|seller|experience|condition|customer", "word", "sold dresser 175 10/10 buyer"],
+  ["[<outof> buyer|seller|experience|condition|customer]", "word", "sold dresser 175 10/10 buyer"],
   ["<sell>|<buy> … $ [after|since|around|before <day>]", "wide", "sold desk 140 after the 3rd"],
   [
     "[<sunsat>] faded|bleached|damaged|burned|burnt|worn|room|porch|tan|lamp|rotted|dried|roasted",
@@ -37,11 +37,15 @@ const ROWS: readonly Row<DayEffect>[] = [
     "bought sun faded chair 40",
   ],
   [
-    "it|they|that|which|had|has|just|who|there [<sunsat>] in|at|on|for|out|outside|there|around|under|by|all|down|here|unused|empty|through",
+    "it|they|that|which|had|has|just|who|there [<sunsat> in|at|on|for|out|outside|there|around|under|by|all|down|here|unused|empty|through >]",
     "word",
     "bought desk 40 it sat in a barn",
   ],
-  ["<piece> [<sunsat>] in|at|out|outside|around|unused|there", "word", "bought desk 40, desk sat in a barn"],
+  [
+    "<piece> … [, <art>? <piece> <sunsat> in|at|out|outside|around|unused|there >]",
+    "word",
+    "bought desk 40, desk sat in a barn",
+  ],
   [
     "[early|late|mid|beginning_of|end_of|middle_of|start_of|around|sometime_in|back_in|in <month>]",
     "wide",

@@ -70,7 +70,11 @@ const ROWS: readonly Row<DealEffect>[] = [
     "unpaid",
     "check for the desk bounced",
   ],
-  ["[bounced|bad|nsf|returned on? <art>? check|checks|chk|payment]", "unpaid", "bad check on #4, 120"],
+  [
+    "[bounced|bad|nsf|returned on? <art>? check|checks|chk|payment] !fee|fees|charge|charges",
+    "unpaid",
+    "bad check on #4, 120",
+  ],
   [
     "[writing|wrote|write|written off|down] … " + OWED + "|" + REST + "|left",
     "unpaid",

@@ -33,13 +33,17 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
   ["^ [<new>|<person>] tipped me|us", "word", "marge tipped me 5"],
   [`paid|gave|pd|slipped|handed|tipped [<new>] $ for|to|on|in ${WHAT_FOR}`, "word", "gave bob 15 for gas"],
   [
-    `paid|gave|pd|slipped|handed $ [to <new>|<kin>|<person>] for|to|on|in ${WHAT_FOR}`,
+    `paid|gave|pd|slipped|handed $ [to <art>? <new>|<kin>|<person>] for|to|on|in ${WHAT_FOR}`,
     "word",
     "paid 15 to bob for moving hutch",
   ],
-  [`^ $ <method>? [to <new>|<kin>|<person>] for|to ${WHAT_FOR}`, "word", "20 to kyle for loading hutch"],
   [
-    "^ $ to <new>|<kin>|<person> for|to [helping|loading|moving|hauling|<labor>]",
+    `^ $ <method>? [to <art>? <new>|<kin>|<person>] for|to ${WHAT_FOR}`,
+    "word",
+    "20 to kyle for loading hutch",
+  ],
+  [
+    "^ $ <method>? to <art>? <new>|<kin>|<person> for|to [helping|loading|moving|hauling|<labor>]",
     "service",
     "20 to kyle for loading hutch",
   ],
@@ -80,7 +84,7 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "bob charged 60 to reupholster chair",
   ],
   [
-    "$ to cut|make|build|weld|turn|<labor> <art>? [<piece> for] <art>? <piece>",
+    "$ [to cut|make|build|weld|turn|<labor> <art>? <piece> for] <art>? <piece>",
     "word",
     "welder charged 35 to cut a shelf for the hutch",
   ],

@@ -52,7 +52,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "passing",
     "sold desk 90 to the guy in booth 14",
   ],
-  ["route|rt|highway|hwy|interstate [#]", "passing", "bought desk 40 off route 9"],
+  [
+    "[on|off|near|at|from|along|by|down route|rt|highway|hwy|interstate #]",
+    "passing",
+    "bought desk 40 off route 9",
+  ],
   [
     "sandpaper|unit|storage_unit|steel_wool|pencil|brush|filter|bit|blade|stain|color|shade|size|size_of|part|model|locker|check|lot|row [<number>|<numbered>]",
     "passing",
@@ -68,7 +72,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   // Sizes, grits, ages, how many of something that is no piece.
   ["[<size>] <piece>", "passing", "bought 24x36 mirror 12"],
   [
-    "[about|over|like|some|maybe? # people|guys|offers|messages|texts|calls|dogs|cats|kids|times|buyers|customers|folks|lookers|emails|likes|views|comments|questions|stops|flights|floors|stairs|steps|blocks|houses|sales|stores|trips|tries|weekends|days|nights asked|looked|messaged|called|offered|later?]",
+    "[about|over|like|some|maybe? # people|guys|offers|messages|texts|calls|dogs|cats|kids|times|buyers|customers|folks|lookers|emails|likes|views|comments|questions|stops|flights|floors|stairs|steps|blocks|houses|sales|stores|trips|tries|weekends|days|nights asked|looked|messaged|called|offered|later?] !premium",
     "beside",
     "sold desk 90 after 10 people asked",
   ],
@@ -124,7 +128,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "bought lamp 10 regularly 40",
   ],
   [
-    "<sell> … [including|includes|incl|counting|with <art>? $ deposit|deposits]",
+    "<sell> … [including|includes|incl|counting <art>? $ deposit|deposits]",
     "beside",
     "sold desk 150 total including the 40 deposit",
   ],
@@ -191,7 +195,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ],
   ["[no|without|zero|minus_any fee|fees]", "passing", "sold desk 138 no fees"],
   ["$ … [paid|paid_me in_full|up_front]", "passing", "sold desk 160 paid in full"],
-  ["^ unit|locker|bay|space [#]", "passing", "unit 2 storage rent 88"],
+  ["^ unit|bay|space [#]", "passing", "unit 2 storage rent 88"],
   [
     "<time> … on|for? [<art>? first|second|third|1st|2nd|3rd|last|final|base|top? coat|coats]",
     "passing",
@@ -209,7 +213,7 @@ const LAST: readonly Row<NumberEffect>[] = [
     "started desk 12",
   ],
   // Deposits beside a sale.
-  ["<sell> … [$ deposit|down]", "deposit", "sold lamp 20 down"],
+  ["<sell> … [$ deposit|down] !$", "deposit", "sold lamp 20 down"],
   ["<sell> … [deposit|down|deposit_of $]", "deposit", "sold lamp deposit 20"],
 ];
 

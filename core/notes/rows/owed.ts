@@ -136,7 +136,7 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "bought dresser 40 less 5",
   ],
   [
-    "<sell> … $ [after|and|,? <someone>|they|app|site|it? took|takes|take|taking|kept|keep out? <art>? $ in|for|of|as? fee|fees|cut|commission]",
+    "<sell> … $ [after|and|,? <art>? <someone>|they|app|site|it? took|takes|take|taking|kept|keep out? <art>? $ in|for|of|as? fee|fees|cut|commission]",
     "after fee",
     "sold desk 140 after they took 8 in fees",
   ],

@@ -13,15 +13,15 @@ const COMES = "came|stopped|drove|swung|dropped|showed|stopped_by|came_by|came_o
 const NOW = "finally|just|then|also|already|actually";
 
 const ROWS: readonly Row<OwnerEffect>[] = [
-  ["^ !<kin> [<new>|<person>] got $ for <art>? <piece>", "worker", "bob got 40 for the desk"],
+  ["^ [<art>? !<kin> <new>|<person>] got $ for <art>? <piece>", "worker", "bob got 40 for the desk"],
   [
-    "^ !<kin> [<new>|<person>] gave|handed|sent me|us $ for <art>? <piece>",
+    "^ [<art>? !<kin> <new>|<person>] gave|handed|sent me|us $ for <art>? <piece>",
     "buyer",
     "bob gave me 40 for the desk",
   ],
   ["^ [<art>? <kin>|<new>|<person>] gave me|us", "word", "bob gave me a dresser"],
   [
-    "^ [<new>|<person>] got|gets $ for help|helping|loading|moving|hauling|carrying",
+    "^ [<new>|<person> got|gets] $ for help|helping|loading|moving|hauling|carrying",
     "word",
     "kyle got 20 for helping with hutch",
   ],
@@ -49,7 +49,9 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "mike came by and bought the hutch 200",
   ],
   [
-    "^ [<art>? <person>|<new> <new>|<person>? " + COMES + " by|over|back|up|out? for] <art>? <piece>",
+    "^ [<art>? <person>|<new> <new>|<person>? finally|just? " +
+      COMES +
+      " by|over|back|up|out? for] <art>? <piece>",
     "buyer",
     "she came for the desk",
   ],
@@ -162,13 +164,17 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "word",
     "sold desk 140 off 5th street",
   ],
-  ["[on|off|at|near|from|by|down|over <rank> and|& <rank>|<new>]", "word", "sold desk 140 on 5th and main"],
+  [
+    "[on|off|at|near|from|by|down|over <rank> and|& <rank>|<new>|<trait>]",
+    "word",
+    "sold desk 140 on 5th and main",
+  ],
   [
     "[on|off|at|near|by|down <art>? <new> st|street|ave|avenue|av|rd|road|dr|drive|ln|lane|blvd|boulevard|ct|court|pl|place|hwy|highway|pkwy|terrace|circle|way]",
     "word",
     "sold desk 140 on elm street",
   ],
-  ["<sell> [<kin>|<person>] <art> <piece>", "buyer", "sold mom the desk 140"],
+  ["<sell> <art>? [<kin>|<person>] <art> <piece>", "buyer", "sold mom the desk 140"],
   [
     "<place> [on|off|near|down|over_on|out_on|up_on|in <art>? <new> <new>?]",
     "word",

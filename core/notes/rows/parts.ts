@@ -101,7 +101,7 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "paid 60 to reupholster chair",
   ],
   [
-    "[she|he|they|buyer|guy|lady|couple <word>? paid|gave|pd me|us?] $ for <art>? <piece>",
+    "[she|he|they|buyer|guy|lady|couple] <word>? paid|gave|pd me|us? $ for <art>? <piece>",
     "buyer",
     "sold dresser 175 she paid 60 for a lamp",
   ],

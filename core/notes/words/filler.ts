@@ -101,6 +101,7 @@ export const FILLER: readonly string[] = [
   "got around to",
   "got round to",
   "went ahead and",
+  "stopped",
   "omg",
   "my",
   "our",

@@ -92,6 +92,7 @@ export const FURNITURE: readonly (readonly string[])[] = [
   ["easy chair"],
   ["accent chair", "accnt chair"],
   ["lounge chair"],
+  ["sun lounger"],
   ["wing+back", "wingbak"],
   ["wing+back chair"],
   ["wing chair"],
