@@ -79,7 +79,6 @@ const ROWS: readonly Row<DayEffect>[] = [
     "sold desk 60 over the summer",
   ],
   ["[<span> before|after|earlier|prior]", "wide", "sold desk 60 two days before"],
-  ["[<day> or <day>]", "wide", "sold desk 60 fri or sat"],
   [
     "[<day> night|morning|afternoon|evening before_last|before]",
     "wide",

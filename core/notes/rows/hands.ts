@@ -31,7 +31,11 @@ const BEHIND_SERVICE = "fee|charge|cost?";
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
 export const HANDS: readonly Row<OwnerEffect>[] = [
   ["^ [<new>|<person>] tipped me|us", "word", "marge tipped me 5"],
-  [`paid|gave|pd|slipped|handed|tipped [<new>] $ for|to|on|in ${WHAT_FOR}`, "word", "gave bob 15 for gas"],
+  [
+    `paid|gave|pd|slipped|handed|tipped [<new>|<person>] $ for|to|on|in ${WHAT_FOR}`,
+    "word",
+    "gave bob 15 for gas",
+  ],
   [
     `paid|gave|pd|slipped|handed $ [to <art>? <new>|<kin>|<person>] for|to|on|in ${WHAT_FOR}`,
     "word",
@@ -79,14 +83,14 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "bob charged 60 to reupholster chair",
   ],
   [
+    "charged|billed me|us? $ [to cut|make|build|weld|turn|<labor> <art>? <piece>|<part> for] <art>? <piece>",
+    "word",
+    "welder charged 35 to cut a shelf for the hutch",
+  ],
+  [
     "charged|billed me|us? $ to|for [<service>|<labor>] <art>? <piece>",
     "service",
     "bob charged 60 to reupholster chair",
-  ],
-  [
-    "$ [to cut|make|build|weld|turn|<labor> <art>? <piece> for] <art>? <piece>",
-    "word",
-    "welder charged 35 to cut a shelf for the hutch",
   ],
   [`<sell>|<buy>|<supply> … [on|thru|through|over|off <art>? ${BOARD}]`, "word", "sold desk 140 on the app"],
   ["<supply> $ [put|used|went on|for|into] <art>? <piece>", "word", "bought knobs 22.50 put on vanity"],

@@ -93,7 +93,6 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "word",
     "gave 15 back to the lady who bought the lamp",
   ],
-  ["paid|gave|pd [<new>|<person>] $ to|for <service>|<labor>", "word", "paid len 35 to fix the settee leg"],
   ["paid|pd|spent|gave|cost … $ … <art>? <piece> [<service>]", "service", "paid 60 for desk refinishing"],
   [
     "paid|pd|spent|gave|cost … $ … to|for have|get? [<service>|<labor>] <art>? <piece>",
@@ -101,8 +100,8 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "paid 60 to reupholster chair",
   ],
   [
-    "[she|he|they|buyer|guy|lady|couple] <word>? paid|gave|pd me|us? $ for <art>? <piece>",
-    "buyer",
+    "[she|he|they|buyer|guy|lady|couple <word>? paid|gave|pd me|us?] $ for <art>? <piece>",
+    "asked",
     "sold dresser 175 she paid 60 for a lamp",
   ],
   ["<piece> [went|gone|left home|out with|to]", "sold", "desk went home with a nice couple 120"],
