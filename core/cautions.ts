@@ -124,17 +124,20 @@ function waitingAfter(
 
 /** Adds every hazard that the notes call for, each once, with all its pieces. */
 function addCalled(called: Called[], noted: readonly Noted[]): void {
+  // Each text once: all facts of an edited message have its whole text.
+  const [fits, plain] = [rememberingFits(), new Map<string, string>()];
   for (const each of noted) {
     const deposit = keptTooMuch(each);
     if (deposit) called.push(deposit);
-    const words = plainWords(each.text);
+    const words = plain.get(each.text) ?? plainWords(each.text);
+    plain.set(each.text, words);
     if (each.kinds.every((kind) => kind === "retire") && THROWN_AWAY.test(words)) continue;
     const named = each.pieces.map(({ number, traits, name }): [number, string] => [
       number,
       plainWords([...traits, name].join(" ")),
     ]);
     for (const hazard of HAZARDS) {
-      const pieces = piecesOf(hazard, { words, named, noted: each });
+      const pieces = piecesOf(hazard, { words, named, noted: each, fits });
       if (!pieces) continue;
       const same = called.find((other) => other.hazard.id === hazard.id);
       // A note as typed says again what its facts said; only a fact brings more pieces.
@@ -147,33 +150,60 @@ function addCalled(called: Called[], noted: readonly Noted[]): void {
   }
 }
 
+type Fits = (pattern: RegExp, text: string) => boolean;
+
+/** Whether patterns fit texts, each looked for once. */
+function rememberingFits(): Fits {
+  const known = new Map<string, Map<RegExp, boolean>>();
+  return (pattern, text) => {
+    let ofText = known.get(text);
+    if (!ofText) {
+      ofText = new Map();
+      known.set(text, ofText);
+    }
+    const before = ofText.get(pattern);
+    if (before !== undefined) return before;
+    const isFitting = pattern.test(text);
+    ofText.set(pattern, isFitting);
+    return isFitting;
+  };
+}
+
 /** The pieces that a hazard is about in a note; null where nothing calls for it. `named`: the words of each piece. */
 function piecesOf(
   { when, of }: Hazard,
-  { words, named, noted }: { words: string; named: readonly [number, string][]; noted: Noted },
+  {
+    words,
+    named,
+    noted,
+    fits,
+  }: { words: string; named: readonly [number, string][]; noted: Noted; fits: Fits },
 ): number[] | null {
-  const fits = (piece: string) => when.some((trigger) => holds(trigger, { words, piece, noted }));
-  const own = named.filter(([, piece]) => fits(piece));
+  const isFor = (piece: string) => when.some((trigger) => holds(trigger, { words, piece, noted, fits }));
+  const own = named.filter(([, piece]) => isFor(piece));
   if (own.length > 0) return of === "piece" ? own.map(([number]) => number) : [];
   // The words may describe the one piece better than its name on the books does.
-  if (named.length > 1 || !fits(words)) return null;
+  if (named.length > 1 || !isFor(words)) return null;
   return of === "piece" ? named.map(([number]) => number) : [];
 }
 
 function holds(
   { words, piece, doing, spentOn }: Trigger,
-  on: { words: string; piece: string; noted: Noted },
+  on: { words: string; piece: string; noted: Noted; fits: Fits },
 ): boolean {
   // The patterns last: most notes need none of them.
   if (spentOn && on.noted.spentOn !== spentOn) return false;
-  if (doing && !isDone(doing, on.words, on.noted)) return false;
-  return (!piece || piece.test(on.piece)) && (!words || words.test(on.words));
+  if (doing && !isDone(doing, on)) return false;
+  return (!piece || on.fits(piece, on.piece)) && (!words || on.fits(words, on.words));
 }
 
 /** Where a note as typed was not understood, its words say what is being done. */
-function isDone({ kinds, words }: Doing, text: string, { kinds: read, asTyped }: Noted): boolean {
+function isDone(
+  { kinds, words }: Doing,
+  { words: said, noted: { kinds: read, asTyped }, fits }: { words: string; noted: Noted; fits: Fits },
+): boolean {
   const isUnread = asTyped === true && read.every((kind) => kind === "unclear");
-  return isUnread ? words.test(text) : read.some((kind) => (kinds as readonly string[]).includes(kind));
+  return isUnread ? fits(words, said) : read.some((kind) => (kinds as readonly string[]).includes(kind));
 }
 
 /** What earlier notes of these pieces called for and nobody has said yet. */
