@@ -6,6 +6,7 @@ import { wholeOf } from "./quantities/amounts.ts";
 import type { Mention } from "./reading.ts";
 import { pieceToken } from "./token.ts";
 import { TOWARDS_SOMEBODY } from "./words/links.ts";
+import { COATS } from "./words/parts.ts";
 import {
   BETWEEN_SET_AND_PIECE,
   DESCRIBED_PARTS,
@@ -38,6 +39,9 @@ interface Counted {
   count?: number;
   set?: true;
 }
+
+/** No piece has more drawers, legs or shelves. */
+const PARTS_MAX = 24;
 
 /** A plain whole number that may count pieces. */
 export function countOf(token: Tok | undefined): number | null {
@@ -123,6 +127,8 @@ function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[];
   for (; at >= 0; at -= 1) {
     const token = tokens[at]!;
     const number = tokens[at - 1];
+    // "second coat dresser 1h"
+    if (COATS.has(token.text)) break;
     if (PARTS.has(token.text) && number?.kind === "amount" && !number.amount?.money) {
       traits.unshift(`${number.text} ${token.text}`);
       at -= 1;
@@ -202,7 +208,9 @@ function partOffset(tokens: readonly Tok[], at: number): number {
 /** "dresser, 3 drawer": drawers are no pieces and three no price. */
 function isPartCount(tokens: readonly Tok[], at: number): boolean {
   const from = at + partOffset(tokens, at);
-  return countOf(tokens[from]) !== null && DESCRIBED_PARTS.has(tokens[from + 1]?.text ?? "");
+  const count = countOf(tokens[from]);
+  // "hutch 90 legs are wobbly" is a price.
+  return count !== null && count <= PARTS_MAX && DESCRIBED_PARTS.has(tokens[from + 1]?.text ?? "");
 }
 
 /** "5 piece dining set" counts the pieces of the set. */

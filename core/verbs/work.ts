@@ -93,7 +93,7 @@ export const work = defineVerb({
         light: true,
       },
       {
-        say: ["finished", "done", "all done", "finished up"],
+        say: ["finished", "done", "all done", "finished up", "done with", "all done with", "finished with"],
         with: ["labor", "piece"],
         without: ["number"],
         light: true,

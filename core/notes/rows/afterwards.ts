@@ -18,7 +18,7 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "sold desk 140, pending",
   ],
   [
-    `<sell> … [${LINK} still in|at|here|there|with|sitting|sits <word>*]`,
+    `<sell> … [${LINK} still in|at|here|there|with|sitting|sits !good|great|perfect|nice|fine|decent|rough|<opinion> <word>*]`,
     "pending",
     "sold desk 140 still in my garage",
   ],
@@ -36,25 +36,33 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "sold desk 140 and she wants her money back",
   ],
   [
-    `<sell>|<buy> … [${LINK} i|we? changed|regret|regretted|undid <art>? mind|it|the_deal?]`,
+    `<sell>|<buy> … [${LINK} i|we? changed|undid <art>? mind|it|the_deal?]`,
     "denial",
     "bought dresser 40 changed my mind",
   ],
   [`<buy> … [${LINK} returned|returning it|them]`, "denial", "bought dresser 40 returned it"],
   // Money still to move.
   [
-    `<buy> … $ [${LINK} i|we|ill|will|gotta|have_to? still? owe|owed|owing|paying|pay|payable him|her|them|seller|rest|later|tomorrow|next <word>? $?]`,
+    `<~buy> … $ [${LINK} i|we|ill|will|gotta|have_to? still? owe|owed|owing|paying|pay|payable <art>? him|her|them|seller|rest|later|tomorrow|next <word>? $?]`,
     "unpaid",
     "bought dresser 40 owe him 20",
   ],
-  ["<buy> … [on credit|payments|installments|layaway|time]", "unpaid", "bought dresser 40 on credit"],
+  [
+    "<buy> … [on credit|payments|installments|layaway|time] !card|cards",
+    "unpaid",
+    "bought dresser 40 on credit",
+  ],
   ["<sell> … $ [balance|remaining|outstanding $]", "unpaid", "sold desk 140 balance 100"],
   [
     "<sell> … $ [for delivery|gas|shipping|assembly|hauling|fuel|stairs|setup|gas_money]",
     "extra",
     "sold desk 140 + 20 for delivery",
   ],
-  ["<sell> … $ [knocked|took|shaved|dropped $ off]", "net", "sold desk 140 knocked 20 off"],
+  [
+    "<sell> … $ [,|and|but|i|we* knocked|took|shaved|dropped|cut $ off]",
+    "net",
+    "sold desk 140 knocked 20 off",
+  ],
   ["<sell> … $ [bought|paid|cost for? $ for?] ;", "doubt", "sold desk 140 bought for 40"],
   // Told by somebody, or of a piece that it was not.
   [
@@ -72,12 +80,15 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
   ],
   // Talk about a piece of ours.
   [
-    "[got|had|have|received <word>? offers|offer|messages|message|calls|call|texts|text|inquiries|inquiry|questions|bids|bid|hits|bites|replies|views|lowball|lowballs] on|for|about <art>? <piece>",
+    "[got|had|have|received <word>? offers|offer|messages|message|calls|call|texts|text|inquiries|inquiry|questions|bids|bid|hits|bites|replies|views|lowball|lowballs|<grain>] on|for|about <art>? <piece>",
     "offer",
     "got an offer on the desk 140",
   ],
-  ["[got|had|have|received <grain>] on|for|about <art>? <piece>", "offer", "got 4 messages on desk 140"],
-  ["[picked_up|worked|took|got|covered a|an|extra? shift|overtime]", "other", "picked up a shift 120"],
+  [
+    "[picked_up|worked|took|got|covered a|an? extra|double|second|night|weekend? shift|overtime]",
+    "other",
+    "picked up a shift 120",
+  ],
   ["^ [borrowed] <supply>", "other", "borrowed sander"],
   [
     "[picked_up|got|collected <art>? <piece> back? from <art>? upholsterer|refinisher|restorer|welder|stripper|repairman|repair_shop|shop|caner|carpenter|painter]",
@@ -141,7 +152,7 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
   ],
   // Money or things given back to somebody by name.
   ["[paid|pay !her|him|them <word> back] $", "doubt", "paid bob back 40"],
-  ["[paid|pay|gave back !her|his|their|the <new>|<person>|<kin>] $", "doubt", "paid back bob 40"],
+  ["[paid|pay|gave back my|our? !her|his|their|the <new>|<person>|<kin>] $", "doubt", "paid back bob 40"],
   [
     "<supply> $ [,|and|but? returned|took|brought|got $|some|half|one of? it|them|back*]",
     "doubt",
@@ -175,11 +186,11 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "first coat on the buffet is done",
   ],
   [
-    "^ <art>? [one|other|first|second|third|last|final|next|1st|2nd|3rd|left|right|top|base|prime|clear? <workpart>|<supply>|<labor>|<part> is|are|was|all|finally* <~finish>] on|of|for <art>? <piece>",
+    "^ <art>? [one|other|first|second|third|last|final|next|1st|2nd|3rd|left|right|top|base|prime|clear? <workpart>|<supply>|<labor>|<part>] is|are|was|all|finally* <~finish> on|of|for <art>? <piece>",
     "labor",
     "base coat done on hutch",
   ],
-  ["<~finish> <art>? [<supply>|<workpart>] <piece>", "labor", "finished the base coat desk"],
+  ["<~finish> <art>? [<supply>|<workpart>] of|on? <art>? <piece>", "labor", "finished the base coat desk"],
   ["<~finish> [for now|today|tonight|the_day|the_night]", "part", "desk done for now"],
   ["^ [finishing|finishing_up] <art>? <piece> !!<time>", "part", "finishing dresser"],
   ["<piece> is|are? [ready for|to <supply>|<labor>|<workpart>]", "part", "bench ready for paint"],

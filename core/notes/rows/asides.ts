@@ -11,7 +11,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "aside",
     "sold desk 90 it was so heavy",
   ],
-  ["[what|such a|an <opinion>|<plain>* <plain>]", "aside", "sold desk 90 what a relief"],
+  ["[still|all? in <art>? <opinion>|<plain> shape|condition]", "aside", "sold desk 140 still in good shape"],
   [
     "[worth it|every_penny|the_wait|the_drive|the_trouble|the_money]",
     "aside",
@@ -71,7 +71,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
   ],
   ["<buy> … [for parts|resale|flipping|resell]", "aside", "bought dresser 40 for parts"],
   [
-    "<refund> … $ [for|over|due_to <art>? <opinion>|<trait>|<plain>* <part>|scratch|scratches|crack|dent|chip|damage|stain|wobble|smell|finish|drawer|leg|shade] ;",
+    "<refund> … $ … [for|over|due_to <art>? <opinion>|<trait>|<plain>* <part>|scratch|scratches|crack|dent|chip|damage|stain|wobble|smell|finish|drawer|leg|shade] ;",
     "aside",
     "refunded 15 for the broken shade",
   ],
@@ -99,7 +99,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "listed footstool 15 w/ free delivery",
   ],
   ["$ … [same|the_same day|night|week|morning|afternoon]", "aside", "bought footstool 6 sold 15 same day"],
-  ["<stream> … [from <art>? <new>|<person>|<kin>]", "aside", "tip 5 from marge"],
+  ["<stream> … [from <art>? <new>|<person>|<kin>|<supply>]", "aside", "tip 5 from marge"],
   ["<supply> … [came_to|comes_to|totaled|totalled|ran_to|rang_up_at] $", "aside", "hardware came to 27"],
   ["<supply> $ [used|secondhand|second_hand|refurbished]", "aside", "belt sander 45 used"],
   ["<supply> [<container>] $", "aside", "plywood sheet 38"],

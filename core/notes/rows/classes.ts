@@ -55,10 +55,8 @@ const CLASSES: Readonly<Record<string, Test>> = {
   coats: ({ kind, text }) => kind === "grain" && /coats?$/.test(text),
   eachway: ({ kind, text }) => kind === "miles" && text.endsWith("way"),
   /** "60 a month": how often, where no time passes. */
-  amonth: ({ kind, text }) =>
-    kind === "span" && (text === "a month" || text === "per month" || text === "one month"),
-  aweek: ({ kind, text }) =>
-    kind === "span" && (text === "a week" || text === "per week" || text === "one week"),
+  amonth: ({ kind, text }) => kind === "span" && (text === "a month" || text === "one month"),
+  aweek: ({ kind, text }) => kind === "span" && (text === "a week" || text === "one week"),
   /** "25 each" before what it is each of. */
   eachof: ({ kind, each }) => kind === "amount" && each === true,
   /** Words that are days as often as not. */

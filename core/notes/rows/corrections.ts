@@ -68,7 +68,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
   ["^ [actually i|we? paid|spent|gave] $", "paid", "actually i paid 14 for paint"],
   ["^ i|we? [paid|spent|gave actually|really] $ for|on", "paid", "i paid actually 65 for the hutch"],
   [
-    "^ i|we [only|just] drove|paid|spent|worked|sanded|got|sold|did",
+    "^ i|we [only|just] drove|paid|spent|worked|sanded|got|sold|did !!rest|balance|remainder|deposit",
     "only",
     "i only drove 18 miles on sunday",
   ],
@@ -87,7 +87,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "mistake",
     "second to last note is wrong, delete it",
   ],
-  ["[was|is sold|given] to", "either", "the desk was sold to the neighbor"],
+  ["[was|is sold] to", "either", "the desk was sold to the neighbor"],
   ["[came|was|is] from", "either", "the dresser came from an estate sale"],
   ["[was|were|got paid by|with|in|via]", "denied", "the hutch was paid by check not cash"],
   [
@@ -114,7 +114,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
   ],
   ["[isnt|is_not|wasnt mine|ours|real|there|right|a_thing]", "mistake", "#8 isnt mine"],
   [
-    "[was|is|were|are wrong|off|incorrect , it|that|and? should_be|should_have_been|shouldve_been|its|it_is|it_was|was|make_it|meant|actually]",
+    "[was|is|were|are wrong|off|incorrect ,? it|that|and? should_be|should_have_been|shouldve_been|its|it_is|it_was|was|make_it|meant|actually]",
     "change",
     "paint 12 was wrong, should be 10",
   ],

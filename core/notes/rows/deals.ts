@@ -136,7 +136,7 @@ const ROWS: readonly Row<DealEffect>[] = [
     "sold her hutch 200, kept 30",
   ],
   [
-    "<sell>|consigned|sold <art>? <piece> … for <art>? <kin>|<person>|<theirs> … [" +
+    "<sell>|consigned|sold <art>? <piece> … for <art>? <kin>|<person>|<theirs>|<new> … [" +
       KEPT +
       " <percent>? of|is|was|:|share|cut? $]",
     "commission",
@@ -261,7 +261,7 @@ const ROWS: readonly Row<DealEffect>[] = [
     "final payment on the wardrobe 100 check",
   ],
   [
-    "got|received|collected [the|that|his|her|their $] from|off <new>|<person>|<kin>",
+    "got|received|collected [the|that|his|her|their $] from|off my|our|the? <new>|<person>|<kin>",
     "collect",
     "got the 30 from tom",
   ],

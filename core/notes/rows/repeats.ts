@@ -7,14 +7,14 @@ export type RepeatEffect = "week" | "month" | "year" | "from" | "to come" | "sto
 
 const ROWS: readonly Row<RepeatEffect>[] = [
   [
-    "^ [stop|cancel|end|quit|pause|no_more <art>? monthly|weekly|yearly|recurring|repeating|standing|automatic?] <supply>|<stream>|loan|grad|<new>",
-    "stop",
-    "stop the storage",
-  ],
-  [
     "^ [stop|cancel|end|quit|pause|halt|no_more|dont|do_not|no_longer record|recording|repeat|repeating|log|logging|count|counting|charge|charging|do|doing|paying|adding|noting <art>? monthly|weekly|yearly|recurring|repeating|standing|automatic?] <supply>|<stream>|loan|grad|<new>|$",
     "stop",
     "stop paying the storage",
+  ],
+  [
+    "^ [stop|cancel|end|quit|pause|no_more <art>? monthly|weekly|yearly|recurring|repeating|standing|automatic?] <supply>|<stream>|loan|grad|<new>",
+    "stop",
+    "stop the storage",
   ],
   [
     "^ [stop|end|quit|pause|halt <art>? monthly|weekly|yearly|recurring|repeating|standing|automatic?] $",
@@ -46,10 +46,10 @@ const ROWS: readonly Row<RepeatEffect>[] = [
     "month",
     "storage 60 at the end of each month",
   ],
-  ["<supply>|<stream>|loan|payment … $ [<amonth>] ;", "month", "storage 60 a month"],
-  ["<supply>|<stream>|loan|payment … $ [<aweek>] ;", "week", "ads 15 a week"],
+  ["<supply>|<stream>|loan|payment … $ [<amonth>|per_month|per_mo|a_mo] ;", "month", "storage 60 a month"],
+  ["<supply>|<stream>|loan|payment … $ [<aweek>|per_week|per_wk|a_wk] ;", "week", "ads 15 a week"],
   [
-    "^ <art>? <supply>|<stream>|loan [payment? went|goes|is_going|has_gone|was_raised|is up|down? to] $",
+    "^ <art>? loan? <supply>|<stream>|payment|payments [went|goes|go|is_going|has_gone|was_raised|is|are up|down? to] $",
     "known",
     "storage went up to 65",
   ],
@@ -59,8 +59,8 @@ const ROWS: readonly Row<RepeatEffect>[] = [
     "known",
     "storage is 65 now",
   ],
-  ["$ [<amonth> on|by the? <day>]", "month", "storage unit 60 a month on the 1st"],
-  ["$ [<aweek> on|by <weekday>]", "week", "ads 15 a week on friday"],
+  ["$ [<amonth>|per_month|per_mo|a_mo on|by the? <day>]", "month", "storage unit 60 a month on the 1st"],
+  ["$ [<aweek>|per_week|per_wk|a_wk on|by <weekday>]", "week", "ads 15 a week on friday"],
   ["[monthly on|by the? <day>]", "month", "storage 60 monthly on the 1st"],
   ["[weekly on <weekday>]", "week", "booth rent 45 weekly on sat"],
   ["<eachof> [month|mo on? the? <monthday>]", "month", "phone 25 each month on the 1st"],

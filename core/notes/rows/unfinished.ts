@@ -27,8 +27,6 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "word",
     "finished desk needs photos",
   ],
-  ["$ for [later]", "word", "sandpaper 8 for later"],
-  [", [nothing <word>*]", "word", "drove 15 miles, nothing good out there"],
   [
     "[no rush|hurry|worries|problem|problems|issues|issue|haggling|haggle|questions|drama|biggie|complaints|regrets|big_deal|fuss|luck]",
     "word",
@@ -40,7 +38,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "sold desk 90 not mad",
   ],
   [
-    "[couldnt|cant|could_not|can_not resist|complain|believe|beat|pass|wait it|that|this|it_up|up?]",
+    "[couldnt|cant|could_not|can_not|regret|regretting it|resist|complain|believe|beat|pass|wait it|that|this|it_up|up?]",
     "word",
     "bought desk 40 couldnt resist",
   ],
@@ -56,7 +54,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "dresser sold for asking 190",
   ],
   [
-    "<sell> … $ [less|more than i|we|he|she|they|what wanted|hoped|asked|paid|listed|i_wanted|we_wanted|asking|expected|planned?]",
+    "<sell> … $ [less|more than i|we|he|she|they|what? wanted|hoped|asked|paid|listed|asking|expected|planned]",
     "word",
     "sold bench 40 less than i wanted",
   ],
@@ -229,7 +227,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "part",
     "desk almost finished",
   ],
-  ["[still] <~finish>|<labor>", "part", "still finishing dresser"],
+  ["[still] <~finish>|<labor> !!<time>", "part", "still finishing dresser"],
   ["<piece> [finishing|drying|curing] ;", "part", "desk finishing"],
   [
     "<~finish> [drying|curing|soaking|airing_out|gathering|moving|loading|unloading|photographing|cleaning_out] <art>? <piece>",
@@ -254,7 +252,6 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "refinanced loan 9000 at 4%",
   ],
   ["<retire> … <piece> [with|w|along_with <art>? <piece>]", "doubt", "gave away chair with desk"],
-  ["gave|given|giving <art>? <piece> [as|for? <art>? freebie|free|nothing]", "word", "gave chair as freebie"],
   [
     "<piece> [deal|sale|listing|ad|pickup|delivery|photos|paperwork] is|is_all? <~finish>",
     "other",

@@ -50,7 +50,7 @@ dived diver divers divide divided divides diviner diving doilies dolls domains d
 dotes downs downy dread dressed dresses dressier dressings dried drier driers drifting dripped dripping
 drivel drivels driven drives droll drone droop drooped drooping droppings droves drown drunks ducts dumpy
 duped dusts dying earner eases eclectic edged edger edges entertainments envelop enveloped envelopes
-envelops eras erased eraser erases estates evenings executives extensions extras failing fairy faked falling
+envelops eras erased eraser erases estates evenings exchange executives extensions extras failing fairy faked falling
 falter falters farce farces fared farms feces feeds feinting felled feller felling fells felts fender
 fenders ferns ferried fiends filed filet fillets filmed filming finds fined finer fired fires firs firsts
 fitter flair flairs flake flakes flamed flames flanked flapped flare flared flares flats flatting flawed

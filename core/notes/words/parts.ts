@@ -1,3 +1,4 @@
+import { wordSet } from "./words.ts";
 /** What a piece is made of or dressed with: said of a piece, money for it is spending on that piece. */
 export const PIECE_PARTS: ReadonlySet<string> = new Set(
   (
@@ -20,6 +21,9 @@ export const THINGS: ReadonlySet<string> = new Set(
     " ",
   ),
 );
+
+/** What goes onto a piece, and tells it from no other. */
+export const COATS: ReadonlySet<string> = wordSet("coat coats");
 
 /** What is done of a piece before all of it is done. */
 export const WORK_PARTS: ReadonlySet<string> = new Set(
