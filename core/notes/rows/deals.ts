@@ -25,6 +25,8 @@ const IN =
   "got|get|received|collected|collect|took|picked_up|brought|dropped_off|handed_over|handed_me|sent|sent_me|gave|gave_me|paid|paid_me|pays";
 const OWED = "owed|owes|owe|owing|outstanding";
 const REST = "other|last|remaining|final|rest|remainder|balance";
+const CAME =
+  "came|came_by|came_back|came_over|stopped_by|swung_by|dropped_by|drove_up|showed_up|pulled_up|back";
 const PROFIT = "profit|profits|earnings|gains|made|earned";
 const SPLIT =
   "split|splits|splitting|share|shared|sharing|divvy|divvied|divvying|divide|divided|dividing|halve|halved|halving";
@@ -264,6 +266,16 @@ const ROWS: readonly Row<DealEffect>[] = [
     "got|received|collected [the|that|his|her|their $] from|off my|our|the? <new>|<person>|<kin>",
     "collect",
     "got the 30 from tom",
+  ],
+  [
+    CAME + " [with|w <art>? " + REST + " half|payment|money|cash|check|part? ,|:? $]",
+    "collect",
+    "denise came by with the other 125",
+  ],
+  [
+    CAME + " [with|w <art>? rest|remainder|balance|other_half|last_half|second_half]",
+    "collect",
+    "he showed up with the balance",
   ],
   ["[settled|squared up]", "collect", "buyer settled up on the bookcase 30 cash"],
   [

@@ -56,6 +56,7 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "worker",
     "got 40 for fixing a chair for june",
   ],
+  ["^ i|we? had|got|have|getting it|them|that|these [<service>]", "service", "had it reupholstered, 140"],
   [
     `<piece> [<service>|delivery|shipping cost|was|ran|came_to me|us?] $`,
     "service",
