@@ -4,6 +4,7 @@ import type { VerbFacts } from "./heads.ts";
 import { shorthands, tradeLexicon } from "./lexicon.ts";
 import { questionWords } from "./questions.ts";
 import type { Kind } from "./reading.ts";
+import { WORDS_OF_ROWS } from "./rows/pattern.ts";
 import { maskOf } from "./sign-bits.ts";
 import type { Fill } from "./slots/filled.ts";
 import { knownPieces } from "./slots/pieces.ts";
@@ -165,7 +166,14 @@ function build(): Language {
   for (const word of LABORS) lexicon.add(word, { labor: true });
   for (const word of OPENINGS) lexicon.addOpening(word);
   const shorts = shorthands();
-  const ordinary = new Set([...ORDINARY, ...PARTS, ...KEYWORDS, ...questionWords(), ...lexicon.vocabulary]);
+  const ordinary = new Set([
+    ...WORDS_OF_ROWS,
+    ...ORDINARY,
+    ...PARTS,
+    ...KEYWORDS,
+    ...questionWords(),
+    ...lexicon.vocabulary,
+  ]);
   for (const short of shorts.keys()) ordinary.delete(short);
   const speller = makeSpeller(
     [...lexicon.targets, ...TIME_WORDS].filter((word) => !shorts.has(word)),

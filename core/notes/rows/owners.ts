@@ -6,7 +6,7 @@ import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
 const GETS =
-  "bought|purchased|picked_up|pickd_up|took|grabbed|got|paid|collected|snagged|scooped_up|snatched_up|nabbed|claimed|came_for|came_to_get|buys|buying|is_buying|takes|taking|wants_to_buy|just_bought|scored|came_and_got|came_and_bought|came_and_picked_up|came_by_and_got|hauled_off|carried_off|drove_off_with|left_with|walked_off_with|ended_up_buying|ended_up_taking|ended_up_with";
+  "bought|purchased|picked_up|took|grabbed|got|paid|collected|snagged|scooped_up|snatched_up|nabbed|claimed|came_for|came_to_get|buys|buying|is_buying|takes|taking|wants_to_buy|just_bought|scored|came_and_got|came_and_bought|came_and_picked_up|came_by_and_got|hauled_off|carried_off|drove_off_with|left_with|walked_off_with|ended_up_buying|ended_up_taking|ended_up_with";
 
 const COMES = "came|stopped|drove|swung|dropped|showed|stopped_by|came_by|came_over|swung_by|showed_up";
 /** Behind a name. */

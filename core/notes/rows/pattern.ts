@@ -43,6 +43,9 @@ const SPECIAL: Readonly<Record<string, Element["what"]>> = {
   ">": "rest",
 };
 
+/** Every word that a row names: taken as typed, never for a slip of another. */
+export const WORDS_OF_ROWS = new Set<string>();
+
 function elementOf(text: string): Element {
   const last = text.length > 1 ? text.at(-1)! : "";
   const least = last === "?" || last === "*" ? 0 : 1;
@@ -52,11 +55,13 @@ function elementOf(text: string): Element {
   if (core.length > 1 && core.startsWith("!")) return { ...elementOf(core.slice(1)), what: "not" };
   const what = SPECIAL[core] ?? "one";
   const parts = what === "one" ? core.split("|") : [];
+  const words = parts.filter((part) => !isClass(part)).map((part) => part.split("_"));
+  for (const word of words.flat()) WORDS_OF_ROWS.add(word);
   return {
     what,
     least,
     most,
-    words: parts.filter((part) => !isClass(part)).map((part) => part.split("_")),
+    words,
     tests: parts.filter(isClass).map(classOf),
   };
 }
