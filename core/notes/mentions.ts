@@ -310,6 +310,7 @@ export function withMentions(tokens: Tok[]): Tok[] {
       origins.pop();
       joined.pop();
     }
+    if (found.mention.plural) shareNoun(joined, found.mention);
     // An earlier mention may already hold these words: it keeps them.
     joined.push(
       joinedToken(tokens, Math.max(found.from, (origins.at(-1) ?? -1) + 1), found.to, found.mention),
@@ -318,6 +319,26 @@ export function withMentions(tokens: Tok[]): Tok[] {
     at = found.to;
   }
   return joined;
+}
+
+/** "the wide and narrow bookcases": what stands before "and" is told by the same noun. */
+function shareNoun(joined: Tok[], { name, traits }: Mention): void {
+  const [described, link] = joined.slice(-2);
+  if (
+    !traits ||
+    !link ||
+    (link.text !== "and" && link.text !== "&") ||
+    described?.kind !== "word" ||
+    !described.roles.trait
+  )
+    return;
+  const { text, from, to } = described;
+  joined[joined.length - 2] = pieceToken(
+    text,
+    from,
+    to,
+    ordered({ name: name!, traits: [text], plural: true }),
+  );
 }
 
 /** A mention from words nobody listed, where the verb makes them clear: "bought a whatnot 30". */

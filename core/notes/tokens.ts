@@ -257,10 +257,11 @@ function countsSomething<Head>(norms: readonly string[], at: number, lexer: Lexe
   return roles?.noun !== undefined || roles?.trait === true || roles?.supply !== undefined;
 }
 
-/** "1/2 plywood", "plywood 1/2": how thick it is. */
+/** "1/2 plywood", "plywood 1/2", "1/4 round trim": how thick it is. */
 function isOfSupply<Head>(norms: readonly string[], at: number, { lexicon }: Lexer<Head>): boolean {
   const isSupply = (place: number): boolean => lexicon.longest(norms, place)?.roles.supply !== undefined;
-  return isSupply(at + 1) || (at > 0 && isSupply(at - 1));
+  const isDescribed = lexicon.longest(norms, at + 1)?.roles.trait === true && isSupply(at + 2);
+  return isSupply(at + 1) || isDescribed || (at > 0 && isSupply(at - 1));
 }
 
 /** "1/2 hour" and "1/2 inch" are no first of February. */

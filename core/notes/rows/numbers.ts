@@ -57,7 +57,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "bought desk 40 off route 9",
   ],
   [
-    "sandpaper|unit|storage_unit|steel_wool|pencil|brush|filter|bit|blade|stain|color|shade|size|size_of|part|model|locker|check|lot|row [<number>|<numbered>]",
+    "sandpaper|unit|storage_unit|po_box|mailbox|steel_wool|pencil|brush|filter|bit|blade|stain|color|shade|size|size_of|part|model|locker|check|lot|row [<number>|<numbered>]",
     "passing",
     "sandpaper no. 2 8",
   ],

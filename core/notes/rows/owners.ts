@@ -9,6 +9,11 @@ const GETS =
   "bought|purchased|picked_up|took|grabbed|got|paid|collected|snagged|scooped_up|snatched_up|nabbed|claimed|came_for|came_to_get|buys|buying|is_buying|takes|taking|wants_to_buy|just_bought|scored|came_and_got|came_and_bought|came_and_picked_up|came_by_and_got|hauled_off|carried_off|drove_off_with|left_with|walked_off_with|ended_up_buying|ended_up_taking|ended_up_with";
 
 const COMES = "came|stopped|drove|swung|dropped|showed|stopped_by|came_by|came_over|swung_by|showed_up";
+/** Behind a piece: somebody who is known by it. */
+const FOLK =
+  "lady|ladies|guy|guys|man|woman|couple|person|people|dude|girl|kid|buyer|customer|client|collector|dealer|shopper";
+const ROUND_HERE =
+  "next_door|across_the_street|down_the_street|down_the_road|up_the_street|up_the_road|around_the_corner|round_the_corner|across_town|in_town|downtown|nearby";
 /** Behind a name. */
 const NOW = "finally|just|then|also|already|actually";
 
@@ -76,11 +81,17 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ],
   ["^ [mr|mrs|ms|dr|miss|sir|mister .? <word>] " + GETS, "buyer", "mr jones bought desk 90"],
   [
-    "^ [<art>? <opinion>|<trait>* <person> next_door|across_the_street|down_the_street|down_the_road|up_the_street|upstairs|downstairs] " +
-      GETS,
+    "^ [<art>? <opinion>|<trait>* <person> " + ROUND_HERE + "|upstairs|downstairs] " + GETS,
     "buyer",
     "the couple next door bought the hutch 200",
   ],
+  [
+    `^ [<art>? <place>|<new>|shop|store|school|church|office|hotel|restaurant|bakery|cafe|salon|dealer|business ${ROUND_HERE}] ${GETS}`,
+    "buyer",
+    "the shop down the street bought trunk 80",
+  ],
+  [`^ [<art>? <piece> ${FOLK}] ${GETS}`, "buyer", "lamp lady bought the armoire 220"],
+  ["<sell>|<list>|<finish>|<labor> … [by <art>? <kin>] !and|&", "ours", "trunk sold by dad 80"],
   [
     "^ [<art>? <new>|<person>] sent|paid|wired|mailed|transferred <art>? money|cash|payment for <art>? <piece> $",
     "buyer",
@@ -175,11 +186,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "bought dresser 40 yard sale on elm",
   ],
   // Somebody told by a piece, or by what they did.
-  [
-    "to|for|from|with <art>? [<piece> lady|ladies|guy|guys|man|woman|couple|person|people|dude|girl|kid|buyer]",
-    "name",
-    "sold desk to the dresser lady 60",
-  ],
+  [`to|for|from|with <art>? [<piece> ${FOLK}]`, "name", "sold desk to the dresser lady 60"],
   [
     "<person> [who|that|with|whod <word>? <art>? <piece>]",
     "name",
