@@ -4,6 +4,7 @@ import { type Effect, newMatter, type Said } from "../../core/decide/decision.ts
 import { namedAnswer } from "../../core/decide/named-answer.ts";
 import { answerWithin } from "../../core/decide/part-answer.ts";
 import { NONE_OF_THESE } from "../../core/decide/whole.ts";
+import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { whyOf } from "../../core/notes/unclear.ts";
 import type { Question } from "../../db/questions.ts";
@@ -36,6 +37,27 @@ export function answerOpen(turn: Turn, said: SaidNow, question: Question): boole
   applyEffect(turn, question, effect);
   turn.tellsWaiting = true;
   return true;
+}
+
+/** Plain amounts, one behind the other. */
+const AMOUNTS = /^\$?\d+(?:\.\d{1,2})?(?:(?:, ?| ?& ?|,? and | then )\$?\d+(?:\.\d{1,2})?)+$/;
+
+/** "8 and 6" where as many amounts are asked for, and nothing else: each in the order in which they were asked. */
+export function answersInTurn(turn: Turn, said: SaidNow, open: readonly Question[]): boolean {
+  const text = said.text.trim();
+  if (open.length < 2 || !AMOUNTS.test(text)) return false;
+  const values = text.match(/[\d.]+/g)!;
+  if (
+    values.length !== open.length ||
+    open.some(({ ask }) => ask.wants !== "amount" && ask.wants !== "price")
+  )
+    return false;
+  const asked = [...open].sort((one, other) => one.id - other.id);
+  return asked.every((question, at) => {
+    const value = values[at]!;
+    const readings = readMessage(value, turn.today);
+    return answerOpen(turn, { ...said, text: value, readings, isReply: true }, question);
+  });
 }
 
 function isCorrection(readings: readonly Reading[]): boolean {

@@ -11,13 +11,14 @@ import { createMemory } from "../../db/memory.ts";
 import { MENDED, type Note } from "../../db/notes.ts";
 import type { OutboxBody } from "../../db/outbox.ts";
 import type { Question } from "../../db/questions.ts";
-import { answerOpen, asksWithLeft, type SaidNow } from "./answering.ts";
+import { answerOpen, answersInTurn, asksWithLeft, type SaidNow } from "./answering.ts";
 import { answerAsked } from "./asked.ts";
 import { cautionOf, heard } from "./cautioning.ts";
 import { runCommand } from "./commands.ts";
 import { composeReply } from "./composing.ts";
 import { editNote } from "./editing.ts";
 import { mendOfAfterthought } from "./fixing-other.ts";
+import { goneOn } from "./going-on.ts";
 import { handleHistory, historiesLeft, leaveHistory } from "./history.ts";
 import type { Conversation, Incoming, Press } from "./incoming.ts";
 import { nextLead, readLed } from "./leading.ts";
@@ -188,6 +189,7 @@ function takeWords(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | 
   const said = { text, today: turn.today, readings, isReply: replyTo !== undefined };
   const questions = questionsFor(turn, open, { replyTo, replyRoot });
   if (turn.lines === 1 && answersOne(turn, said, questions)) return;
+  if (turn.lines === 1 && answersInTurn(turn, said, questions)) return;
   if (turn.lines === 1 && answersFirst(turn, said, questions)) return;
   if (yesNo !== null) {
     const [newest] = open;
@@ -222,7 +224,9 @@ function answersFirst(turn: Turn, said: SaidNow, questions: readonly Question[])
 const asksForNotes = (text: string): boolean =>
   /^\s*(?:my |the )?(?:last|latest|recent|today'?s)\b.*\bnotes?\s*$/i.test(text);
 
-function readNotes(turn: Turn, { text, readings }: SaidNow, replyRoot: number | undefined): void {
+function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): void {
+  const { text } = said;
+  const readings = goneOn(turn, text, said.readings, replyRoot) ?? said.readings;
   heard(turn, text, readings);
   const isUnclear = turn.lines === 1 && readings.every(isOpenToCorrection);
   const correction = isUnclear ? mendOfAfterthought(turn, text, replyRoot) : null;

@@ -55,7 +55,8 @@ function isSameAs(fact: Fact, { pieces = [] }: NonNullable<Mend["to"]>): boolean
   return fact.data.made.every(({ name }) => name === first.name) && fact.pieces.length === (first.count ?? 1);
 }
 
-function isOfToday(turn: Turn, { note }: Fact): boolean {
+/** Whether a fact was noted today, whatever day it is of. */
+export function isOfToday(turn: Turn, { note }: Fact): boolean {
   const said = turn.ledger.note(note)?.said;
   return said !== undefined && dayOfInstant(said, turn.zone()) === turn.today;
 }

@@ -15,7 +15,7 @@ import {
   NEVER_MIND,
   newMatter,
 } from "./decision.ts";
-import { backedOutOf, collectedOf, type Fetched, fetchedOf, isHolder } from "./fetched.ts";
+import { backedOutOf, collectedOf, type Fetched, fetchedOf, isHolder, owedCameIn } from "./fetched.ts";
 import { householdQuestion } from "./household.ts";
 import { askMissing } from "./missing.ts";
 import { orBefore } from "./or-before.ts";
@@ -142,6 +142,9 @@ function fetchedAlone(reading: Reading, desk: Omit<Desk, "confirmed">): Fetched 
 
 /** "ann paid 25": what she still owes, where that can be. */
 function paidOf(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+  const sold = reading.kind === "unclear" ? reading.could?.find(({ kind }) => kind === "sell") : reading;
+  const came = sold && owedCameIn(sold, desk);
+  if (came) return came;
   if (reading.kind !== "unclear" || !reading.byBooks) return collectedOf(reading, desk);
   const paid = (reading.could ?? []).flatMap((each) => collectedOf(each, desk) ?? []);
   return paid[0] ?? null;

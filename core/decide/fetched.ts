@@ -67,6 +67,30 @@ export function collectedOf(reading: Reading, { books }: Pick<Desk, "books">): R
   return { ...rest, kind: "collect", amount: price, pieces };
 }
 
+const GOT_WHAT_WAS_OWED =
+  /^(?:i |we )?(?:finally |just )?(?:got|received|have) (?:the|my|that|his|her|their) \$?\d/i;
+
+/** "got the 30 for the trunk" of just what is owed on a trunk, and none here: it came in. */
+export function owedCameIn(reading: Reading, { books }: Pick<Desk, "books">): Reading | null {
+  if (reading.kind !== "sell" || !GOT_WHAT_WAS_OWED.test(reading.text)) return null;
+  const { pieces: [said, ...others] = [], price } = reading;
+  if (said?.name === undefined || others.length > 0 || price === undefined) return null;
+  const { name } = said;
+  if ([...books.pieces.values()].some((piece) => piece.name === name && piece.gone === null)) return null;
+  const owing = salesOwing(books, { amount: price }).map((sale) => owingPieces(books, sale));
+  const fitting = owing.filter(
+    (pieces) => owedByBuyers(pieces) === price && pieces.some((piece) => piece.name === name),
+  );
+  if (fitting.length !== 1) return null;
+  const { kind: _, price: __, fee: ___, owed: ____, ...rest } = reading;
+  return {
+    ...rest,
+    kind: "collect",
+    amount: price,
+    pieces: fitting[0]!.map(({ number }) => ({ number, count: 1 })),
+  };
+}
+
 /** "greg changed his mind": the only piece on hold, of those held for whoever is named. */
 export function backedOutOf(reading: Reading, { books }: Pick<Desk, "books">): Reading | null {
   if (reading.kind !== "fallthrough" || !reading.missing?.includes("pieces")) return null;

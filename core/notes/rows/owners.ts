@@ -60,6 +60,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "buyer",
     "she came for the desk",
   ],
+  [
+    "^ [<art>? <person>|<new> <new>? paid|gave|gave_me|gave_us|sent|sent_me|handed_me] $ to_hold|to_save|to_reserve <art>? <piece>",
+    "buyer",
+    "lenny paid 30 to hold the bench",
+  ],
   ["^ [<art>? <person>|<new> " + COMES + " by|over|up? ,?] $", "buyer", "greg came by, 200"],
   ["^ [<art>? <person>|<new> picked it|them|em up] $|,", "buyer", "greg picked it up 260 cash"],
   ["^ [<art>? <person>|<new> picked it|them|em up] ;", "buyer", "they picked it up"],
