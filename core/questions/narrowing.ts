@@ -98,6 +98,8 @@ function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Plain | nu
   // "made off the student", whom the ledger knows as a buyer alone.
   if (item.link === "from" && isOwn("buyer") && !isOwn("source"))
     return allowed.includes("buyer") ? "buyer" : null;
+  // "Spent at the flea market on paint": where a thing was bought is not noted.
+  if (measure === "spent" && item.link === "at" && !found.has("place")) return null;
   // "The student loan" is no student.
   if (found.has("loan") && allowed.includes("loan")) return "loan";
   const linked = item.link ? (BY_LINK[item.link] ?? []) : [];

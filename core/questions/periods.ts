@@ -493,7 +493,22 @@ function rangeFrom(
   if (until === 0) return null;
   const end = spanAt(words, next + until, today) ?? sameMonthDay(words, next + until, start);
   if (!end) return null;
-  return { period: joined(start, end), words: start.words + until + end.words };
+  const from = dayOfLater(
+    words.slice(at, next),
+    start,
+    words.slice(next + until, next + until + end.words),
+    end,
+  );
+  return { period: joined(from, end), words: start.words + until + end.words };
+}
+
+/** "between the 5th and 20th of august": a day without its month is of the month said behind it. */
+function dayOfLater(said: readonly string[], start: Span, behind: readonly string[], end: Span): Span {
+  const day = dayNumber(said.at(-1));
+  const isMonth = (word: string): boolean => word in MONTH_NAMES;
+  if (day === null || !start.isDay || !end.isDay || said.some(isMonth) || !behind.some(isMonth)) return start;
+  const same = daySpan(`${monthOf(end.from)}-${pad(day)}`, start.words);
+  return same && same.from <= end.to ? same : start;
 }
 
 /** "june 5 to 20". */

@@ -204,8 +204,16 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
   // "Who has the sander": a thing that is no piece was lent.
   const isLent = f.has("lent") || (f.has("who") && f.supply && !f.has("sold", "bought", "spent", "paid"));
   const isPaid = f.loan && f.has("paid");
+  // What the nurse bought was sold to her.
+  const isTheirs = f.buyer && !f.person && f.has("bought", "got") && f.has("last", "first");
   const kind = KINDS.find(([cue]) =>
-    isPaid ? cue === "loanPaid" : isLent ? cue === "lent" : f.has(cue) && !isCommandOnly(parts, cue),
+    isTheirs
+      ? cue === "sold"
+      : isPaid
+        ? cue === "loanPaid"
+        : isLent
+          ? cue === "lent"
+          : f.has(cue) && !isCommandOnly(parts, cue),
   );
   const isSupply = f.supply || kind?.[0] === "spent";
   const measure: MeasureName = f.stream ? "income" : isSupply ? "spent" : (kind?.[2] ?? "spent");
@@ -233,6 +241,7 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
     ...(isLent ? (["who", "where"] as const) : []),
     ...(asksDay ? (["when"] as const) : []),
     ...(kind ? [kind[0]] : []),
+    ...(isTheirs ? (["bought"] as const) : []),
   ];
   const extra: Cue[] =
     kind?.[0] === "spent" ? ["bought", "price", "fees", "paid", "cost"] : ["price", "paid", "soldFor"];

@@ -2,6 +2,7 @@ import { addDays } from "../calendar.ts";
 import type { Desk } from "./desk.ts";
 import { isTime } from "./groupings.ts";
 import { leftOver } from "./left-over.ts";
+import type { Mark } from "./marks.ts";
 import { countedBy, type Features, RULES } from "./measure-rules.ts";
 import { measures } from "./measures.ts";
 import { mineOnly, type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
@@ -18,8 +19,13 @@ export function readQuery(parts: Parts, f: Features, desk: Desk): Query | Refusa
   const said = parts.marks.map(({ text }) => text).join(" ");
   if (/\b(?:(?:can|could) (?:i|we) (?!see|get|have)|(?:should|would|shall) (?:i|we) (?!see))/.test(said))
     return null;
+  // What is to come stands in no book.
+  const coming = parts.marks.find(({ text }) => /\b(?:will|gonna)\b/.test(text));
+  if (coming) return refusal(coming);
   if (parts.unknown.length > 0) return refusal(...parts.unknown);
   if (parts.adrift) return refusal(parts.adrift);
+  const wrong = notOfOne(parts, f) ?? ordinalAdrift(parts) ?? purse(parts, f);
+  if (wrong) return refusal(wrong);
   const counted = rule.measure === "count" ? countedNow(parts, f) : null;
   const isAmong = f.order || cutsOf(parts).length > 0;
   const taken: Cue[] = [
@@ -36,6 +42,55 @@ export function readQuery(parts: Parts, f: Features, desk: Desk): Query | Refusa
     taken,
     found,
   }).query();
+}
+
+/** An amount that is held against no single thing: "more than 3 chairs", "over 2 hours", "did i make over 5000". */
+function notOfOne({ marks, limits, orders, yesNo }: Parts, f: Features): Mark | null {
+  const counted = orders.find(({ top }) => top !== null);
+  if (yesNo && counted) return marks[counted.at]!;
+  for (const { at } of limits) {
+    const after = marks[at + 1]?.amount ? marks[at + 2] : undefined;
+    const isCount =
+      marks[at + 1]?.amount?.money === false &&
+      after !== undefined &&
+      (after.senses.thing?.plural ||
+        /^(?:pieces|things|items|flips|times)$/.test(after.text) ||
+        isTimeGroup(after) ||
+        after.senses.cues.some((cue) => cue === "minutes" || cue === "howLong" || cue === "daysToSell"));
+    const isOfSum =
+      yesNo && !f.generic && f.has("earn", "net", "spent", "revenue", "paid") && !f.has("soldFor");
+    if (isCount || isOfSum) return marks[at]!;
+  }
+  return null;
+}
+
+/** "How much money do i have left": what is in hand is not what lies in pieces. */
+function purse({ marks }: Parts, f: Features): Mark | null {
+  if (f.piece || f.generic || f.loan || f.supply || !f.has("money")) return null;
+  if (marks.some(({ text }) => /\b(?:tied|stuck|sitting|locked)\b/.test(text))) return null;
+  const last = marks.at(-1)!;
+  return last.text === "left" ? last : null;
+}
+
+const isTimeGroup = ({ senses }: Mark): boolean => senses.group !== undefined && isTime(senses.group);
+
+/** "the first hutch", "the 5th of each month": no day of this month. */
+function ordinalAdrift({ marks, periods }: Parts): Mark | null {
+  for (const { at } of periods) {
+    const { text } = marks[at]!;
+    if (!/^(?:on )?(?:the )?(?:first|second|third|fourth|fifth|\d+(?:st|nd|rd|th))$/.test(text)) continue;
+    const next = marks[at + 1];
+    if (!next) continue;
+    const { thing, flags } = next.senses;
+    if (
+      thing?.noun ||
+      flags.has("generic") ||
+      flags.has("parted") ||
+      marks[at + 2]?.senses.flags.has("parted")
+    )
+      return marks[at]!;
+  }
+  return null;
 }
 
 /** "How many are listed" asks for what is up now, "how many did i list" for what was done. */
@@ -301,6 +356,9 @@ class Reader {
   }
 
   #impliedGroup(): Grouping {
+    const said = this.parts.marks.map(({ text }) => text).join(" ");
+    // "Who sold the most" asks for one of ours.
+    if (this.f.has("who") && /\bwho (?:has )?sold\b(?!.* to\b)/.test(said)) return "person";
     if (this.f.has("who")) return "buyer";
     if (this.f.has("where")) return "source";
     if (this.f.has("when")) return "month";

@@ -1133,8 +1133,20 @@ export const CUES = {
     "what can i ask",
     "halp",
   ],
-  /** Ratios that are not worked out: no measure takes them, so that they are refused by name. */
-  ratio: [
+  /** What is not worked out, ratios and the cash in hand: no measure takes it, so that it is refused by name. */
+  unasked: [
+    "money do i have left",
+    "money have i got left",
+    "cash do i have left",
+    "money left",
+    "cash left",
+    "both",
+    "double the",
+    "twice the",
+    "triple the",
+    "half the",
+    "half my",
+    "half of",
     "margin",
     "margins",
     "profit margin",
@@ -1182,7 +1194,6 @@ export const CUES = {
     "nr of",
     "no of",
     "amount of pieces",
-    "how often",
     "how many times",
     "piece count",
   ],
