@@ -117,13 +117,20 @@ function priceAnd(
 /** "sold desk 140 paid 100": the rest is owed, or the other number is of something else. */
 const owedOrNot: Offer = (held) => {
   const said = priceAnd(held, "part paid");
-  if (!said) return itself(held);
+  if (!said) return sumOrItself(held);
   const { made, price, beside } = said;
   if (beside >= price) return [made];
   // "got 102" of 110 may as well be what was left after a fee.
   const isNearly = beside >= price * NEARLY_ALL;
   const rest = price - beside;
   return [changed(made, { owed: rest }), ...(isNearly ? [changed(made, { fee: rest })] : []), made];
+};
+
+/** "100 now 40 later": of 140, or of 100. */
+const sumOrItself: Offer = (held) => {
+  const { price, owed } = (held.made?.fields ?? {}) as { price?: number; owed?: number };
+  if (price === undefined || owed === undefined) return itself(held);
+  return [changed(held.made!, { price: price + owed }), held.made!];
 };
 
 /** No fee takes more than the rest of it. */

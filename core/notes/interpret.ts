@@ -7,7 +7,7 @@ import { couldBe } from "./could.ts";
 import type { Cut } from "./cut.ts";
 import { type Draft, draft, unclearDraft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
-import { fillFeeShare, fillOwed, fillOwer } from "./price-parts.ts";
+import { fillFeeShare, fillOwed, fillOwer, isPaidInParts } from "./price-parts.ts";
 import { pastDay } from "./quantities/days.ts";
 import { questionOf } from "./questions.ts";
 import type { Mention, Reading } from "./reading.ts";
@@ -145,12 +145,13 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
   const trouble = fill(made, grammar, clause);
   if (trouble) return troubled(clause, trouble, made);
   if (kind === "sell") fillOwed(made, clause);
+  const isInParts = kind === "sell" && isPaidInParts(made, clause);
   const isFeeShare = kind === "sell" && fillFeeShare(made, clause);
   const isOwing = kind === "buy" && clause.tokens.some(({ roles }) => roles.owed === true);
   const judged = (grammar.judge?.(made.fields, clause as never) as Trouble | null | undefined) ?? null;
   const ownTrouble: Trouble | null = isOwing
     ? { kind: "unpaid" }
-    : (judged ?? (isFeeShare ? { kind: "shareOfPrice" } : null));
+    : (judged ?? (isFeeShare ? { kind: "shareOfPrice" } : isInParts ? { kind: "part paid" } : null));
   const left =
     ownTrouble ??
     (bears(kind, "any count") ? null : someOfThem(clause)) ??

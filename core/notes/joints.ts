@@ -80,9 +80,11 @@ export function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): 
   const before = shapeOf(cut.tokens);
   const verb = before.head ?? cut.repeats;
   if (next.head) {
-    // "2 lamps 5 each, got em tues": the verb comes late.
-    const isLate = next.pronoun && !next.piece && !next.amount && !verb && before.piece && before.amount;
-    if (isLate && isTrade(next.head)) return "merge";
+    // "2 lamps 5 each, got em tues", "48 for the coffee table, listed": the verb comes late.
+    const isBare = !next.piece && !next.amount && !next.supply && !next.unlisted;
+    const isLate = isBare && !verb && before.piece && before.amount;
+    if (isLate && (isTrade(next.head) ? next.pronoun || !isLight(next.head) : isListing(next.head)))
+      return "merge";
     const paid = verb !== undefined && strongHeadsOf(verb).some((head) => facts.takes(head.kind, "money"));
     if (verb && absorbs(verb, next.head, facts) && !hasItsOwn(next, before, paid)) return "merge";
     return before.filling || isLeadIn(before, cut) || isWhatFor(before, next, facts) ? "merge" : "own";

@@ -157,6 +157,11 @@ function after(tokens: readonly Tok[], noun: number, mention: Mention, plural: b
     mention.count = next.value!;
     return to + 1;
   }
+  // "lamps both sold 18 each"
+  if (plural && mention.count === undefined && next.text === "both" && tokens[to + 1]?.text !== "for") {
+    mention.count = COUNT_WORDS[next.text]!;
+    return to + 1;
+  }
   if (mention.count === undefined && PAIRS.has(next.text)) {
     mention.count = 2;
     mention.set = true;

@@ -3,6 +3,7 @@ import { type Clause, claim, placeAfter, placeBefore, type Tok } from "./clause.
 import type { Draft } from "./draft.ts";
 import { centsOfToken } from "./slots/money.ts";
 import { FEE_JOINTS } from "./words/links.ts";
+import { PAID_NOW } from "./words/money.ts";
 import { NOBODY_NAMED } from "./words/names.ts";
 
 /*
@@ -48,6 +49,16 @@ export function fillOwed(made: Draft, clause: Clause): void {
   const paid = clause.tokens.find(({ roles }) => roles.hedge === "part paid");
   const part = paid?.amount && centsOfToken(paid);
   if (part && "cents" in part && price !== undefined && part.cents + (owed ?? 0) === price) claim(paid!);
+}
+
+/** "sold desk 100 now 40 later": the price is the sum of both, or the first. */
+export function isPaidInParts(made: Draft, { tokens }: Clause): boolean {
+  if (made.fields["price"] === undefined || !made.fields["owed"]) return false;
+  return tokens.some(({ kind }, at) => {
+    const [next, ahead] = [tokens[at + 1], tokens[at + 2]];
+    if (kind !== "amount" || !next) return false;
+    return PAID_NOW.has(next.text) || (next.roles.method !== undefined && ahead?.roles.owed === true);
+  });
 }
 
 const FEE = /(?:^|\s)fees?$|^(?:commission|cut)$/;

@@ -20,7 +20,7 @@ export function tradeOf({ tokens, who, date }: Taken, isTurned: boolean): Readin
   if (parting < 0) return null;
   const sideOf = (at: number): "gave" | "got" => (at < parting !== isTurned ? "gave" : "got");
   const sides: { gave: Mention[]; got: Mention[] } = { gave: [], got: [] };
-  for (const at of places) sides[sideOf(at)].push(tokens[at]!.mention!);
+  for (const at of places) if (!isNamedAgain(tokens, at)) sides[sideOf(at)].push(tokens[at]!.mention!);
   const cash = cashOf(tokens, parting, sideOf);
   if (!cash || sides.gave.length === 0 || sides.got.length === 0) return null;
   const by = who.isHousehold && who.leads ? { by: who.name! } : {};
@@ -33,6 +33,15 @@ export function tradeOf({ tokens, who, date }: Taken, isTurned: boolean): Readin
     text: "",
     line: 0,
   };
+}
+
+/** "swapped the lamp for a coat rack, lamp worth 20": what it is worth, of a piece that stands before. */
+function isNamedAgain(tokens: readonly Tok[], at: number): boolean {
+  const { name, number } = tokens[at]!.mention!;
+  const isWorth = tokens.slice(at + 1, at + TAKING).some(({ text }) => WORTH.has(text));
+  return (
+    isWorth && tokens.slice(0, at).some(({ mention }) => mention?.name === name && mention?.number === number)
+  );
 }
 
 /** The parting word between two pieces: told in turn, the last one, behind "in trade". */

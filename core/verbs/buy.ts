@@ -135,6 +135,14 @@ export const buy = defineVerb({
         with: ["moneyFirst", "named"],
         without: ["supply", "loan"],
       },
+      {
+        say: ["paid for"],
+        with: ["number", "piece"],
+        without: ["loan", "supplyFirst", "stream", "helper", "labor"],
+        light: true,
+      },
+      // A note in another's tongue, and one that begins like a line of a list.
+      { say: ["have buy", "i buy", "buy :"], with: ["piece", "number"], without: ["supplyFirst"] },
       { say: ["gave … for"], with: ["moneyFirst", "piece"], without: ["supply", "duration"], light: true },
       {
         say: [

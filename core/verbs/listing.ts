@@ -80,6 +80,8 @@ export const list = defineVerb({
           "uploading",
           "upload",
           "put … online",
+          "put … on internet",
+          "put … on the internet",
           "threw … up",
           "threw … up on",
           "stuck … up",
@@ -89,6 +91,11 @@ export const list = defineVerb({
         say: "put … on",
         with: ["piece", "number"],
         without: ["moneyFirst", "supply", "duration"],
+        light: true,
+      },
+      {
+        say: ["is online", "are online", "is on the internet", "went online", "is up online"],
+        with: ["piece", "number"],
         light: true,
       },
       {

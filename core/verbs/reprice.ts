@@ -113,6 +113,7 @@ export const reprice = defineVerb({
         with: ["piece"],
         without: ["duration", "supply"],
       },
+      { say: ["cutting … by", "cutting … to"], with: ["piece"], without: ["duration", "supply"] },
       { say: ["raised", "raise", "upped", "bumped", "bumped up", "increased", "marked up", "marked … up"] },
       {
         say: [

@@ -141,6 +141,8 @@ export const sell = defineVerb({
         ],
         with: ["number"],
       },
+      // A note in another's tongue.
+      { say: ["have sell", "i sell"], with: ["piece", "number"] },
       { say: "sale of", with: ["number"], light: true },
       {
         say: ["out the door", "went out the door", "rolled out the door"],

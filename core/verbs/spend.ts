@@ -45,6 +45,13 @@ const rules: FactRules<"spend"> = {
   },
 };
 
+/** Money handed to somebody for a hand with a piece. */
+const HELPED = ["gave", "paid", "pay", "pd", "handed"].flatMap((gave) =>
+  ["for help", "for helping", "to help", "to move", "to load", "to carry", "for carry"].map(
+    (what) => `${gave} … ${what}`,
+  ),
+);
+
 export const spend = defineVerb({
   kind: "spend",
   example: "paint 12.50 for dresser",
@@ -74,7 +81,7 @@ export const spend = defineVerb({
       },
       { say: ["paid", "pd", "payed", "tipped"], with: ["helper", "number"], without: ["loan"] },
       {
-        say: ["gave … to help", "gave … for helping", "gave … to move", "gave … to load", "gave … for help"],
+        say: HELPED,
         with: ["number"],
         without: ["loan"],
         means: { category: "help" },

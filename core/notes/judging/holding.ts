@@ -13,7 +13,8 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
   )
     return { kind: "deposit" };
   if (fields.deposit !== undefined && isOfPiece(clause)) return { kind: "twoNumbers" };
-  if (says(clause, /^(?:returned|refunded|gave back|kept|back)$/)) return { kind: "unknown" };
+  if (says(clause, /^(?:returned|refunded|gave back|kept)$/) || isGivenBack(clause))
+    return { kind: "unknown" };
   if (fields.deposit !== undefined && isOwnDeposit(clause)) return { kind: "anotherPerson" };
   // "hold desk friday": since friday, or until?
   const weekday = clause.tokens.some((token) => token.kind === "day" && token.said?.form === "weekday");
@@ -23,6 +24,10 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
   if (fields.buyer === undefined) nameFirst(fields, clause);
   return null;
 }
+
+/** "gave him the deposit back"; but "he is coming back saturday" is when it will be fetched. */
+const isGivenBack = ({ tokens }: Clause): boolean =>
+  tokens.some(({ text }, at) => text === "back" && !/^com(?:es?|ing)$/.test(tokens[at - 1]?.text ?? ""));
 
 /** "chest is on hold, marge left 25": money that somebody left for it. */
 const isPutDown = ({ tokens }: Clause): boolean =>

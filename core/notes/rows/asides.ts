@@ -103,6 +103,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
   ["<supply> … [came_to|comes_to|totaled|totalled|ran_to|rang_up_at] $", "aside", "hardware came to 27"],
   ["<supply> $ [used|secondhand|second_hand|refurbished]", "aside", "belt sander 45 used"],
   ["<supply> [<container>] $", "aside", "plywood sheet 38"],
+  [
+    "[cracked|snapped|split|broken|torn|ripped|bent|busted in half|two|pieces]",
+    "aside",
+    "headboard cracked in half, tossed it",
+  ],
   ["[too far gone|away]", "aside", "tossed the rack, too far gone"],
 ];
 

@@ -34,6 +34,11 @@ export type NumberEffect =
 export const OWED: readonly Row<NumberEffect>[] = [
   // What is still owed of a sale, and what came in beside it.
   [
+    "<sell> … $ <method> and|plus|&|+? [$ <method>? still|is? owed|owing|outstanding|due|later] !$",
+    "owed",
+    "sold desk 100 cash 40 check owed",
+  ],
+  [
     "<~sell>|bought|let|flipped … [paid|paid_me|got|gave|gave_me|put|cash|with $ down|cash|now|today|so_far|up_front?] … owes|owe|owed|owing|outstanding",
     "beside",
     "sold #4 120 paid 70 owes 50",
@@ -59,9 +64,14 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold the trunk for 90 all of it owed",
   ],
   [
-    "[with|and? <art>? other|last|remaining|rest|another? $ is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid till|until|til|by|on|next|this* <day>|payday|next_week|next_month]",
+    "[with|and? <art>? other|last|remaining|rest|another? $ is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid till|until|til|by|on next|this? <day>|payday|next_week|next_month]",
     "owed",
     "sold both chairs 130, 30 owed till friday",
+  ],
+  [
+    "[with|and? <art>? other|last|remaining|rest|another? $ is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid next|this? <weekday>|tomorrow|payday|next_week|next_month]",
+    "owed",
+    "sold both chairs 130, 30 owed friday",
   ],
   [
     "[with|and? <art>? other|last|remaining|rest|another? $ is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid to? me|us?]",
@@ -74,7 +84,7 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold chest 95 marge owes 20 still",
   ],
   [
-    "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it? till|until|til|by|on|next* <day>|payday|next_week|next_month]",
+    "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it? till|until|til|by|on|next next? <day>|payday|next_week|next_month]",
     "owed",
     "sold desk 200 owes me 50 till friday",
   ],

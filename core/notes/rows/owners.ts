@@ -191,6 +191,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "bought dresser 40 yard sale on elm",
   ],
   // Somebody told by a piece, or by what they did.
+  [
+    `<sell> … <piece> … to the|a|an|our|that [<word>? !and|&|plus|then|with|<verb> <word>? <piece>] !${FOLK}|in|from|at|near|by`,
+    "name",
+    "sold all 6 dining chairs for 210 to the wine bar",
+  ],
   [`to|for|from|with <art>? [<piece> ${FOLK}]`, "name", "sold desk to the dresser lady 60"],
   [
     "<person> [who|that|with|whod <word>? <art>? <piece>]",
@@ -211,6 +216,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "[by accident|text|phone|hand|lunch|dinner|noon|email|mail|surprise|myself|itself|chance|luck|weight|appointment|then|now|far|the_way|end_of_day|eod]",
     "word",
     "sold dresser 60 by phone",
+  ],
+  [
+    "[by|via|thru|through <word>? pickup|pick_up|delivery|dropoff|drop_off|courier|shipping|mail]",
+    "word",
+    "sold desk 90 by porch pickup",
   ],
   ["[gift|business|library|report|get_well|thank_you|birthday card]", "word", "sold desk 60 gift card"],
   ["[no|not|without cash|card|check|transfer]", "word", "sold desk 140 no cash"],

@@ -111,6 +111,16 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "buyer",
     "hutch went to a nice family 200",
   ],
+  [
+    "^ <art>? [<piece> <piece>|glass] replaced|recut|resilvered|fixed|repaired for? $",
+    "part",
+    "wardrobe mirror replaced 40",
+  ],
+  [
+    "$ [by <art>? <supply>|<word> shop|store|place|guy|man|lady] ;",
+    "word",
+    "mirror recut 40 by the glass shop",
+  ],
   ["<piece> !<supply> [<service>] $ ;", "service", "desk delivery 20"],
   ["<labor> <art>? <piece> [<part> <part>?] <time>", "word", "glued chair leg 20m"],
   ["<time> <labor> <art>? <piece> [<part> <part>?] ;", "word", "20 min gluing chair leg"],

@@ -70,6 +70,7 @@ const ROWS: readonly Row<RepeatEffect>[] = [
   ["[after this week|month|year]", "from", "stop storage after this month"],
   ["[on|by? the? <day> of? every|each|the month|mo]", "month", "250 to the loan on the 5th each month"],
   ["[every|each|per month|mo|mth on|by? the? <day>]", "month", "storage 60 every month on the 1st"],
+  ["[on|by? the? <day> ,? monthly]", "month", "storage 60 on the 15th, monthly"],
   ["[every|each month]", "month", "storage 60 every month"],
   ["[every|each the? <monthday>]", "month", "storage 60 every 1st"],
   ["[monthly]", "month", "storage 60 monthly"],

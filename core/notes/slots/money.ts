@@ -64,8 +64,10 @@ function timesCount(cents: Cents, clause: Clause): Filled {
 }
 
 /** "on the 28" could be the day or the price. */
-function couldBeDay({ tokens }: Clause, token: Tok, at: number): boolean {
+function couldBeDay({ tokens, head }: Clause, token: Tok, at: number): boolean {
   const last = tokens[at - 1]?.text;
+  // "sold three chairs at 20 each and a stool at 8": told as the one before.
+  if (last === "at" && tokens[at - 2]?.kind === "piece" && head && !tokens.includes(head)) return false;
   // "on the 28" could be a day, "at 5" an hour.
   const isDay = last === "the" && tokens[at - 2]?.text === "on";
   if (!(isDay || last === "at") || token.amount?.money || token.each || token.amount?.factors) return false;

@@ -1,10 +1,10 @@
 import { addDays } from "../../calendar.ts";
 import type { Clause, Tok } from "../clause.ts";
-import { claim, firstFree } from "../clause.ts";
+import { claim, firstFree, placeAfter } from "../clause.ts";
 import { comingDay } from "../quantities/days.ts";
 import { LABOR_NAMES } from "../words/labors.ts";
 import { EACH_WORDS } from "../words/numbers.ts";
-import { PICKUP, UNTIL } from "../words/times.ts";
+import { BEFORE_PICKUP_DAY, PICKUP, UNTIL } from "../words/times.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
 import { pieceCount } from "./money.ts";
@@ -45,13 +45,13 @@ function span(clause: Clause): Filled {
   return { value: addDays(clause.today, token.days!) };
 }
 
-/** "pickup sat" */
+/** "pickup sat", "coming back on saturday" */
 function pickupDay(clause: Clause): Filled {
-  const at = clause.tokens.findIndex(
-    (token, index) => PICKUP.has(token.text) && clause.tokens[index + 1]?.kind === "day",
-  );
+  const { tokens } = clause;
+  const dayAfter = (at: number): Tok | undefined => tokens[placeAfter(tokens, at + 1, BEFORE_PICKUP_DAY)];
+  const at = tokens.findIndex(({ text }, index) => PICKUP.has(text) && dayAfter(index)?.kind === "day");
   if (at < 0) return null;
-  const token = clause.tokens[at + 1]!;
+  const token = dayAfter(at)!;
   claim(clause.tokens[at]!, token);
   const day = comingDay(token.said!, clause.today);
   return day ? { value: day } : trouble("unrealDay");

@@ -49,3 +49,6 @@ export const UNCOUNTED = wordSet(
 
 /** A thing was brought back to where it was bought. */
 export const TAKEN_BACK = wordSet("returned took_back brought_back exchanged return");
+
+/** The amount before these is what came in at once. */
+export const PAID_NOW = wordSet("now down up_front upfront first");

@@ -11,7 +11,12 @@ export const ANOTHER_TIME = wordSet(
 export const UNTIL = wordSet("until till til thru through by before");
 
 /** Somebody fetches it. */
-export const PICKUP = wordSet("pickup pick_up picking_up coming collecting picks_up");
+export const PICKUP = wordSet(
+  "pickup pick_up picking_up picking_it_up picks_up picks_it_up coming comes come coming_back comes_back collecting fetching getting_it gets_it returning returns",
+);
+
+/** Between that and its day. */
+export const BEFORE_PICKUP_DAY = wordSet("back on for it this again");
 
 /** Months that a number behind them makes no day of: "mar 40". */
 export const MONTHS_ALONE = wordSet(
