@@ -3,6 +3,7 @@ import type { Clause, Tok } from "./clause.ts";
 import { daysMeant } from "./days-meant.ts";
 import { type Draft, draft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
+import { goodsIn } from "./judging/buying.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import type { Kind, Mention } from "./reading.ts";
 import { centsIn } from "./slots/money.ts";
@@ -163,21 +164,34 @@ const feeInOrOff: Offer = (held) => {
 /** Words of a sale that say too little to record one: "accepted 140 for the desk". */
 const isSaleSaid = ({ tokens }: Clause): boolean => tokens.some(({ text }) => SALE_SAID.has(text));
 
-/** "desk 165 to 140": the price behind "to" is the new one. */
+/** "desk 165 to 140", "#3 to 55": the price behind "to" is the new one. */
 const isLowered = ({ tokens }: Clause): boolean =>
   tokens.some(
     ({ kind }, at) =>
-      kind === "amount" && at > 1 && tokens[at - 2]!.kind === "amount" && PRICE_TO.has(tokens[at - 1]!.text),
+      kind === "amount" &&
+      at > 1 &&
+      /^(?:amount|piece)$/.test(tokens[at - 2]!.kind) &&
+      PRICE_TO.has(tokens[at - 1]!.text),
   );
+
+/** "45 at the thrift for a side table": where it was bought, if it was. */
+function sourceIn({ tokens }: Clause): { source?: string } {
+  const place = tokens.find(({ kind, roles }) => kind === "word" && roles.place && !roles.person);
+  return place ? { source: place.roles.place! } : {};
+}
 
 const boughtListedSold: Offer = (held) => {
   const [price, other] = held.amounts;
   if (!held.pieces || price === undefined) return [];
-  if (other !== undefined && isLowered(held.clause)) return [as("reprice", { price: other }, held)];
+  if (isLowered(held.clause))
+    return [
+      as("reprice", { price: other ?? price }, held),
+      ...(other === undefined ? [as("list", { price }, held)] : []),
+    ];
   if (isSaleSaid(held.clause)) return [as("sell", { price }, held), as("hold", { deposit: price }, held)];
   const isNew = held.pieces.every(({ number }) => number === undefined);
   return [
-    ...(isNew ? [as("buy", { price }, held)] : []),
+    ...(isNew ? [as("buy", { price, ...sourceIn(held.clause) }, held)] : []),
     as("list", { price }, held),
     as("sell", { price }, held),
   ];
@@ -333,10 +347,22 @@ const eachDay: Offer = ({ made, clause }) => {
   });
 };
 
+/** "bought a coke 2": what it cost the shop, or a piece. */
+const costOrPiece: Offer = (held) => {
+  const what = held.made && goodsIn(held.made.fields, held.clause);
+  const amount = held.made?.fields["price"] as number | undefined;
+  const pieces = held.made?.fields["pieces"] as Mention[] | undefined;
+  // "bought desk and a coke 42": what each was of it is not said.
+  if (!what || amount === undefined || (pieces && pieces.length > 1)) return itself(held);
+  const cost = as("spend", { what, category: "other", amount }, { ...held, pieces: undefined });
+  return pieces ? [cost, held.made!] : [cost];
+};
+
 const itself: Offer = ({ made }) => (made ? [made] : []);
 
 const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   left: itself,
+  pieceOrCost: costOrPiece,
   buyer: itself,
   anotherPerson: theirsOrOurs,
   gone: itself,

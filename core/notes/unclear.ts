@@ -59,6 +59,7 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   "after fee": "Was that the fee, or what was left after it?",
   part: "A part of the work is not the piece. Say the time: 45 min sanding the desk.",
   other: "That is about somebody else's piece or work.",
+  pieceOrCost: "A piece to sell, or a cost of the shop?",
   unclaimed: "I do not know what the number is for.",
 };
 

@@ -12,6 +12,7 @@ import { type Clause, says } from "../notes/clause.ts";
 import { isSetName } from "../notes/furniture.ts";
 import {
   couldBeCountAlone,
+  goodsIn,
   isCostOfSomething,
   isFreeForOthers,
   isMoneyFound,
@@ -193,6 +194,7 @@ export const buy = defineVerb({
       if (isMoneyFound(fields, clause)) return { kind: "loneNumber" };
       if (isMethodFetched(clause)) return { kind: "unknown" };
       if (isPaidForHelp(clause)) return { kind: "anotherPerson" };
+      if (goodsIn(fields, clause) !== null) return { kind: "pieceOrCost" };
       if (couldBeCountAlone(fields, clause) || isRestOfPrice(clause)) return { kind: "twoNumbers" };
       if (fields.price === undefined && says(clause, /^(?:free|for free|for nothing|freebie)$/))
         fields.price = 0;

@@ -56,6 +56,7 @@ export const goal = defineVerb({
     ],
     slots: {},
     bears: ["any count", "wish"],
+    dateless: true,
     needs: ["per"],
     absorbs: [
       "goal",

@@ -142,7 +142,7 @@ export const sell = defineVerb({
         with: ["number"],
       },
       // A note in another's tongue.
-      { say: ["have sell", "i sell"], with: ["piece", "number"] },
+      { say: ["have sell", "i sell", "is sell"], with: ["piece", "number"] },
       { say: "sale of", with: ["number"], light: true },
       {
         say: ["out the door", "went out the door", "rolled out the door"],
@@ -162,7 +162,7 @@ export const sell = defineVerb({
       { say: ["let go of", "let … go at", "let … go"], with: ["piece", "number"], without: ["supply"] },
       { say: ["flipped", "parted with", "got rid of"], with: ["piece", "number"], without: ["supply"] },
       {
-        say: ["got … for", "got … out of", "took … for", "got paid … for"],
+        say: ["got … for", "got … out of", "got … outta", "took … for", "got paid … for"],
         with: ["moneyFirst", "piece"],
         without: ["supply", "stream"],
         light: true,

@@ -2,6 +2,7 @@ import type { Clause } from "../clause.ts";
 import { placeBefore } from "../clause.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention, ReadingFields } from "../reading.ts";
+import { GOODS } from "../words/goods.ts";
 import { BEHIND_REMAINDER, BESIDE_REST, REMAINDERS, RESTS } from "../words/money.ts";
 
 /** "desk free today" may be given away; "free desk", or one that came from somewhere, was got. */
@@ -20,6 +21,13 @@ export function isCostOfSomething({ tokens, head }: Clause): boolean {
   if (!head || !/^(?:cost|ran|set me)/.test(head.text)) return false;
   const amount = tokens.findIndex(({ kind }) => kind === "amount");
   return /^(?:to|in|for|on)$/.test(tokens[amount + 1]?.text ?? "");
+}
+
+/** "bought a coke 2": what was bought that is seldom a piece to sell; null where there is no such thing. */
+export function goodsIn({ pieces }: { pieces?: Mention[] }, { tokens }: Clause): string | null {
+  if (pieces === undefined)
+    return tokens.find(({ kind, text }) => kind === "word" && GOODS.has(text))?.text ?? null;
+  return pieces.find(({ name }) => name !== undefined && GOODS.has(name))?.name ?? null;
 }
 
 /** "lamp got ruined": what became of it, and no purchase. */

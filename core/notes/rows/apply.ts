@@ -113,6 +113,7 @@ const OWNER_ROLES: Readonly<Record<OwnerEffect, Roles<Head>>> = {
   fee: rolesOf<Head>({ supply: "fees" }),
   service: rolesOf<Head>({ supply: "help", service: true }),
   cost: rolesOf<Head>({ supply: "other" }),
+  help: rolesOf<Head>({ supply: "help", service: true }),
   name: NO_ROLES,
   buyer: rolesOf<Head>({ actor: "buyer" }),
   sold: rolesOf<Head>({ actor: "nobody" }),
@@ -126,7 +127,8 @@ const OWNER_ROLES: Readonly<Record<OwnerEffect, Roles<Head>>> = {
 function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok {
   const token = joined(tokens, fired, OWNER_ROLES[effect]);
   if (effect === "name") token.unknown = true;
-  if (effect === "part" || effect === "fee" || effect === "left")
+  if (effect === "help") token.text = effect;
+  if (effect === "part" || effect === "fee" || effect === "left" || effect === "help")
     token.mention = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "piece")?.mention;
   if (effect === "left") token.kind = "piece";
   return token;

@@ -108,6 +108,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "aside",
     "headboard cracked in half, tossed it",
   ],
+  [
+    "^ [nobody|no_one|nobodys|noones|no_ones is|was? biting|buying|asking|interested it|them? ,|so*]",
+    "aside",
+    "nobodys biting so i dropped the hutch to 180",
+  ],
   ["[too far gone|away]", "aside", "tossed the rack, too far gone"],
 ];
 

@@ -68,7 +68,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
   ["^ [actually i|we? paid|spent|gave] $", "paid", "actually i paid 14 for paint"],
   ["^ i|we? [paid|spent|gave actually|really] $ for|on", "paid", "i paid actually 65 for the hutch"],
   [
-    "^ i|we [only|just] drove|paid|spent|worked|sanded|got|sold|did !!rest|balance|remainder|deposit",
+    "^ i|we [only] drove|paid|spent|worked|sanded|got|sold|did !!rest|balance|remainder|deposit",
     "only",
     "i only drove 18 miles on sunday",
   ],

@@ -5,7 +5,7 @@ import type { Row } from "./table.ts";
  * what somebody does to a piece for money; "buyer": who it went to; "sold": it left us, to nobody named;
  * "left": a piece that
  * was fetched; "ours": who of the household did it; "worker": somebody else's work; "fee": paid for a listing; "cost": of
- * other work; "name": words of a name; "asked": what it is has to be asked; "word": nothing.
+ * other work; "help": who lent a hand and was paid for it; "name": words of a name; "asked": what it is has to be asked; "word": nothing.
  */
 export type OwnerEffect =
   | "part"
@@ -18,6 +18,7 @@ export type OwnerEffect =
   | "fee"
   | "left"
   | "cost"
+  | "help"
   | "name"
   | "asked"
   | "word";
@@ -63,9 +64,14 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "desk delivery cost me 20",
   ],
   [
-    `^ <art>? [${CARRYING} ${BEHIND_SERVICE}] $ for|on|of|to <art>? <piece>`,
+    `^ <art>? [${CARRYING} ${BEHIND_SERVICE}] $ for|on|of|to? <art>? <piece>`,
     "service",
     "delivery 20 for desk",
+  ],
+  [
+    `^ $ [${CARRYING} ${BEHIND_SERVICE}] for|on|of|to <art>? <piece>`,
+    "service",
+    "35 delivery for the armoire",
   ],
   [
     `^ <art>? [${CARRYING} ${BEHIND_SERVICE}] for|on|of|to <art>? <piece> $`,

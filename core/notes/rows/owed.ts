@@ -89,6 +89,11 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold desk 200 owes me 50 till friday",
   ],
   [
+    "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it? next|this? <weekday>|tomorrow|payday|next_week|next_month]",
+    "owed",
+    "sold hutch 220 owes the last 60 next week",
+  ],
+  [
     "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it? yet|still?]",
     "owed",
     "sold desk 200 she owes me 50",
@@ -129,6 +134,7 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold desk 140 got 100 cash",
   ],
   ["<sell> … <piece> … $ [$ now|so_far|up_front|already] ;", "part paid", "sold desk 140 100 now"],
+  ["<buy> … <piece> [4] free", "passing", "scooped 3 chairs 4 free"],
   // More or less than the number beside it.
   [
     "<sell> … $ [plus|+|and|&|w|with|,? <art>? $ for|in? delivery|shipping|assembly|hauling|gas_money|fuel|setup|tip|delivery_fee|delivery_charge|stairs|delivering|dropping_it_off it?]",

@@ -14,10 +14,17 @@ const FOLK =
   "lady|ladies|guy|guys|man|woman|couple|person|people|dude|girl|kid|buyer|customer|client|collector|dealer|shopper";
 const ROUND_HERE =
   "next_door|across_the_street|down_the_street|down_the_road|up_the_street|up_the_road|around_the_corner|round_the_corner|across_town|in_town|downtown|nearby";
+const LENT_A_HAND =
+  "helped|helps|carried|loaded|unloaded|hauled|lifted|moved|delivered|pitched_in|lent_a_hand|gave_me_a_hand";
 /** Behind a name. */
 const NOW = "finally|just|then|also|already|actually";
 
 const ROWS: readonly Row<OwnerEffect>[] = [
+  [
+    `^ [<art>? <kin>|<person>|<new> in_law? ${LENT_A_HAND} … i|we|so|and|,* paid|gave|slid|slipped|handed|tossed|owed him|her|them] $ !back`,
+    "help",
+    "my nephew helped 2 hrs, gave him 20",
+  ],
   ["^ [<art>? !<kin> <new>|<person>] got $ for <art>? <piece>", "worker", "bob got 40 for the desk"],
   [
     "^ [<art>? !<kin> <new>|<person>] gave|handed|sent me|us $ for <art>? <piece>",
@@ -68,6 +75,21 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ["^ [<art>? <person>|<new> " + COMES + " by|over|up? ,?] $", "buyer", "greg came by, 200"],
   ["^ [<art>? <person>|<new> picked it|them|em up] $|,", "buyer", "greg picked it up 260 cash"],
   ["^ [<art>? <person>|<new> picked it|them|em up] ;", "buyer", "they picked it up"],
+  [
+    "^ !<kin> <art>? <opinion>|<trait>* <person>|<new> put|left|gave|paid|came|stopped … and|then [bought|took|grabbed|picked_up|paid_for] <art>? <piece>",
+    "sold",
+    "mike put 40 down on the sofa and bought the lamp for 15",
+  ],
+  [
+    "<sell>|<hold> … ,|and|&|.|then [he|she|they|who also|then|even? bought|took|grabbed|got|picked_up] <art>? <piece>",
+    "sold",
+    "sold desk 90 to a couple, they also bought the lamp 15",
+  ],
+  [
+    "^ [<art>? <opinion>|<trait>* <person> with|from|in|at|down|across <art>? <any> <word>? <word>?] gave|paid|handed|pd me|us $ for <art>? <piece>",
+    "buyer",
+    "the lady with the blue truck gave me fifty for the rocking chair",
+  ],
   [
     "^ [came|stopped|stopped_by|came_by|came_over by|over|back? and] " + GETS,
     "sold",

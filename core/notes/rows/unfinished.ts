@@ -27,6 +27,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "word",
     "finished desk needs photos",
   ],
+  ["[had_to|ended_up_having_to] <retire>|<reprice>|<refund>", "word", "had to toss the crib"],
   [
     "<~reprice>|<~list>|<~sell>|<retire> … ,|-? [since|because|bc|cuz|as? nobody|no_one|noone|none ever|really|even|is|was? wants|wanted|likes|liked|asked_about|asked_for|asking|asks|asked|bites|bit it|them|this|that|one?] !at|for|$",
     "word",

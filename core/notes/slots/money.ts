@@ -199,7 +199,8 @@ function couldBeCount({ tokens, signs, head }: Clause, token: Tok, at: number): 
   // "bought 10 for 40 chairs"
   const several = next.text === "for" && (tokens[at + 2]?.mention?.count ?? 1) > 1 && tokens[at - 1] === head;
   if (several && !PAYS.has(head?.text ?? "")) return true;
-  const isThing = next.kind === "piece" || (next.unknown === true && !signs.has("piece"));
+  const isThing =
+    (next.kind === "piece" && !next.text.startsWith("#")) || (next.unknown === true && !signs.has("piece"));
   const whole = isThing ? wholeOf(token.amount?.exact ?? null) : null;
   return whole !== null && whole <= 12;
 }

@@ -97,6 +97,8 @@ export const printedReading = z.discriminatedUnion("kind", [
     pieces,
     refunded: money.optional(),
     kept: money.optional(),
+    // As the corpora have it: "bob backed out of desk".
+    buyer: words.optional(),
     ...dated,
   }),
   z.strictObject({
