@@ -63,7 +63,9 @@ function rolesOfNumber(effect: NumberEffect): Roles<Head> {
 
 /** "the stools 65 all 3": three stools. */
 function countedAll(tokens: readonly Tok[], fired: Fired): Tok {
-  const pieces = tokens.slice(0, fired.from).findLast(({ kind }) => kind === "piece");
+  const pieces =
+    tokens.slice(0, fired.from).findLast(({ kind }) => kind === "piece") ??
+    tokens.slice(fired.to).find(({ kind }) => kind === "piece");
   const number = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "amount");
   const count = wholeOf(number?.amount?.exact ?? null);
   if (pieces?.mention?.plural && count !== null) {

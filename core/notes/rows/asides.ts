@@ -32,6 +32,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "aside",
     "raised the hutch to 165 she thinks its worth more",
   ],
+  [
+    ", [<art>? <part>|<piece>|<supply>|<new> s|is|are|was|were|has|have? cracked|shot|broken|torn|ripped|stained|chipped|scratched|warped|faded|worn|trashed] ;",
+    "aside",
+    "bought a vanity for 35, mirror's cracked",
+  ],
   ["[to see if|whether|how|what >] ;", "aside", "lowered sideboard by 15 to see if it moves"],
   [
     "[<art>? <part> sticks|sticking|stuck|wobbles|wobbled|broke|cracked|snapped|squeaks|jammed|split|warped|missing]",

@@ -9,6 +9,12 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "sold desk to 2 girls 140",
   ],
   ["^ !i|we|ive <word> [put|left $ on|down|for] <art>? <piece>", "deposit", "bob put 20 on desk"],
+  ["[#] free <trait>|<plain>|<opinion>* <several>", "all", "grabbed 4 free chairs"],
+  [
+    "paid|pd|gave|slipped|handed [#|two|three|four|both|the guys|men|boys|kids|friends|neighbors|teens|people|helpers|students <eachof>]",
+    "vague",
+    "paid two guys 30 each to move the hutch",
+  ],
   ["[$ each_way|one_way|per_trip|per_crossing]", "vague", "tolls 2.50 each way"],
   [
     "<time> [wait|waited|waiting|dry|drying|to_dry|cure|curing|dry_time|drying_time for|between|about? <time>|<span>]",

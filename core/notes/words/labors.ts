@@ -17,6 +17,8 @@ const STEMS: readonly (readonly [string, string])[] = [
   ["sealing", "sealed"],
   ["polishing", "polished"],
   ["scrubbing", "scrubbed"],
+  ["power washing", "power washed"],
+  ["pressure washing", "pressure washed"],
   ["prepping", "prepped"],
   ["assembling", "assembled"],
   ["disassembling", "disassembled"],

@@ -31,7 +31,7 @@ export const CARRIES_ON = wordSet(
 
 /** Words that no name goes past. */
 export const ENDS_NAME = wordSet(
-  "for until till til thru through via today fee fees minus each plus and then but because bc so",
+  "for until till til thru through via today fee fees minus each plus and then but because bc so lol lmao haha hahaha omg was were",
 );
 
 /** What a person or a place may be described by, though it is a piece: "lady with the dresser". */
@@ -39,7 +39,7 @@ export const DESCRIBES = wordSet("with w in near by behind");
 
 /** Words that no source or buyer goes past. */
 export const ENDS_SOURCE = wordSet(
-  "for until till til thru through via by today fee fees minus each plus sold now because bc cuz and then gave paid pays owes will half me us gave_me",
+  "for until till til thru through via by today fee fees minus each plus sold now because bc cuz and then gave paid pays owes will half me us gave_me lol lmao haha hahaha omg was were",
 );
 
 /** Whoever they are, another sentence begins: "sold desk 140 to mike he owes me 40". */

@@ -261,6 +261,7 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     "drawer liner",
     "liner",
     "shelf liner",
+    "lining paper",
     "lumber",
     "wood",
     "plywood",
