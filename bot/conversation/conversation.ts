@@ -213,7 +213,7 @@ function answersOne(turn: Turn, said: SaidNow, questions: readonly Question[]): 
 /** "40, and paint 12 for it": a value that answers, and notes of their own behind it. */
 function answersFirst(turn: Turn, said: SaidNow, questions: readonly Question[]): boolean {
   const [first, ...rest] = said.readings;
-  if (!first || first.kind !== "unclear" || first.could || rest.length === 0) return false;
+  if (first?.kind !== "unclear" || first.could || rest.length === 0) return false;
   if (rest.some(({ kind }) => kind === "unclear" || kind === "ask")) return false;
   if (!answersOne(turn, { ...said, text: first.text, readings: [first] }, questions)) return false;
   decideAll(turn, mattersOf(rest, turn.today), { root: turn.root });

@@ -17,7 +17,7 @@ export function gluedDuration(word: string): number | null {
 
 /** "an hour and 15", "1 hr 10 priming", "1h 40" at the end: minutes, where no word of money follows; else null. */
 function bareMinutes(exact: Exact | null, next: string | undefined, endsAlone: boolean): number | null {
-  if (!exact || exact.scale !== 0 || exact.digits < 5 || exact.digits > 59) return null;
+  if (exact?.scale !== 0 || exact.digits < 5 || exact.digits > 59) return null;
   if (next === undefined) return endsAlone ? exact.digits : null;
   return (next === "on" || /^[a-z]{3,}$/.test(next)) && !NO_MINUTES.has(next) ? exact.digits : null;
 }
