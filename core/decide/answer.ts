@@ -15,9 +15,10 @@ import {
 import { readMessage } from "../notes/read.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { completeReading, dayOfAnswer, isPart } from "./completion.ts";
-import { doubtedAnswer, mentionsOf, withCount } from "./counting.ts";
+import { doubtedAnswer, withCount } from "./counting.ts";
 import type { Ask, Choice, Effect, Matter, Said } from "./decision.ts";
 import { pricedFor } from "./each.ts";
+import { mentionsOf } from "./mentioned.ts";
 import { pointedAt } from "./pointed-at.ts";
 
 /** An open question and what it is about, as far as an answer needs them. */

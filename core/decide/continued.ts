@@ -5,6 +5,7 @@ import type { Day } from "../calendar.ts";
 import { show } from "../money.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading } from "../notes/reading.ts";
+import { nameWith } from "./pieces.ts";
 
 /*
  * Messages that only go on from the note before them ("same again", "now 200", "only 1h", "30 min on 2"): said in
@@ -34,9 +35,8 @@ export function continuedReadings(text: string, before: Before): Reading[] | nul
   if (both)
     return [{ kind: "unclear", why: "Sold for that, or taken off the price?", could: both, text, line: 0 }];
   const full = againInFull(said, before) ?? ofThePiece(said, before) ?? byNumber(said, before);
-  if (full === null) return null;
-  const read = readMessage(full, before.today);
-  return read.length === 1 && read[0]!.kind !== "unclear" ? [{ ...read[0]!, text }] : null;
+  const read = full === null ? null : one(full, before.today);
+  return read && [{ ...read, text }];
 }
 
 /** Words that point back, whatever else is said. */
@@ -80,8 +80,8 @@ function notForIt(said: string, { fact, books }: Before): Reading | null {
 }
 
 function namesOf(books: Books, number: number): string[] {
-  const { name, traits } = books.pieces.get(number)!;
-  return [name, pluralOf(name), [...traits, name].join(" ")];
+  const piece = books.pieces.get(number)!;
+  return [piece.name, pluralOf(piece.name), nameWith(piece)];
 }
 
 /** "same again", "another one 30", "the last one 10", "same for the bench": the newest note's kind once more. */
@@ -150,10 +150,9 @@ const spentOn = (of: string): string => (of === "" ? "" : ` for ${of}`);
 function wordsOf(pieces: readonly number[], books: Books, isWhole: boolean): string | null {
   const all = pieces.map((number) => books.pieces.get(number)!);
   const [first, ...others] = all;
-  const label = ({ traits, name }: Readonly<Piece>): string => [...traits, name].join(" ");
-  if (!first || others.some((piece) => label(piece) !== label(first))) return null;
-  if (!isWhole || others.length === 0) return label(first);
-  return `${all.length} ${[...first.traits, pluralOf(first.name)].join(" ")}`;
+  if (!first || others.some((piece) => nameWith(piece) !== nameWith(first))) return null;
+  if (!isWhole || others.length === 0) return nameWith(first);
+  return `${all.length} ${pluralOf(nameWith(first))}`;
 }
 
 /** The one piece spoken of, while it is here. */

@@ -2,6 +2,7 @@ import { show } from "../money.ts";
 import { readBareCount, readBareMention, readBareMoney } from "../notes/bare.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { type Ask, type Choice, type Effect, NEVER_MIND } from "./decision.ts";
+import { mentionsOf } from "./mentioned.ts";
 import { mentionLabel } from "./pieces.ts";
 
 /** More pieces than this in answer to "How many?" are rather a price. */
@@ -113,8 +114,4 @@ export function withCount(reading: Reading, text: string): Mention[] | null {
   const isOther = named !== undefined && mentions.every(({ name }) => name !== named);
   if (count === null || count < 1 || isOther) return null;
   return mentions.map((mention) => (mention.count === undefined ? { ...mention, count } : mention));
-}
-
-export function mentionsOf(reading: Reading): Mention[] {
-  return "pieces" in reading && Array.isArray(reading.pieces) ? reading.pieces : [];
 }

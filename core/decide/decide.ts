@@ -4,7 +4,6 @@ import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { verbs } from "../verbs/list.ts";
 import type { Verb } from "../verbs/verb.ts";
-import { mentionsOf } from "./counting.ts";
 import {
   type Ask,
   type Choice,
@@ -17,6 +16,7 @@ import {
 } from "./decision.ts";
 import { backedOutOf, collectedOf, type Fetched, fetchedOf, isHolder, owedCameIn } from "./fetched.ts";
 import { householdQuestion } from "./household.ts";
+import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { askMissing } from "./missing.ts";
 import { orBefore } from "./or-before.ts";
 import { deskOfItsDay } from "./own-day.ts";
@@ -209,7 +209,7 @@ export function followUp(matter: Matter, pieces: readonly number[]): Matter[] {
   if (!next) return [];
   // The clause before was recorded without a piece: this one has only its own words to go by.
   if (pieces.length === 0) return [{ reading: next, said: matter.said, confirmed: [], waiting }];
-  const mentions = pieces.map((number) => ({ number, count: 1 }));
+  const mentions = byNumbers(pieces);
   const missing = next.missing?.filter((field) => field !== "pieces") ?? [];
   const reading = { ...next, pieces: mentions, missing } as Reading;
   return [{ reading, said: matter.said, confirmed: [], waiting }];

@@ -1,6 +1,6 @@
 import type { Cents } from "../money.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
-import { mentionsOf } from "./counting.ts";
+import { mentionsOf } from "./mentioned.ts";
 
 /**
  * The whole price of pieces that were not known when a price of each was said ("listed them 25 each"). Nothing where

@@ -5,6 +5,7 @@ import type { Desk } from "./decision.ts";
 import { piecesOf } from "./echo.ts";
 import { held } from "./fits.ts";
 import { matchMention } from "./match.ts";
+import { byNumbers } from "./mentioned.ts";
 import { owingPieces, salesOwing } from "./owing.ts";
 
 /** A held piece was fetched: the sale that this makes, with what needs no asking any more. */
@@ -44,7 +45,7 @@ export function fetchedOf(read: Reading, desk: Omit<Desk, "confirmed">): Fetched
   const sale: ReadingOf<"sell"> = {
     ...kept,
     kind: "sell",
-    pieces: pieces.map(({ number }) => ({ number, count: 1 })),
+    pieces: byNumbers(pieces.map(({ number }) => number)),
     price,
     ...(left.length > 0 ? { missing: left } : {}),
     ...(isWhole ? {} : { fetched: true }),
@@ -63,7 +64,7 @@ export function collectedOf(reading: Reading, { books }: Pick<Desk, "books">): R
   const [sale, ...others] = salesOwing(books, { buyer, amount: price });
   if (!sale || others.length > 0 || owedByBuyers(piecesOf(books, sale)) < price) return null;
   const { kind: _, price: __, missing: ___, fee: ____, owed: _____, ...rest } = reading;
-  const pieces = owingPieces(books, sale).map(({ number }) => ({ number, count: 1 }));
+  const pieces = byNumbers(owingPieces(books, sale).map(({ number }) => number));
   return { ...rest, kind: "collect", amount: price, pieces };
 }
 
@@ -87,7 +88,7 @@ export function owedCameIn(reading: Reading, { books }: Pick<Desk, "books">): Re
     ...rest,
     kind: "collect",
     amount: price,
-    pieces: fitting[0]!.map(({ number }) => ({ number, count: 1 })),
+    pieces: byNumbers(fitting[0]!.map(({ number }) => number)),
   };
 }
 
@@ -101,7 +102,7 @@ export function backedOutOf(reading: Reading, { books }: Pick<Desk, "books">): R
   if (!first || theirs.some(({ lot }) => theirs.length > 1 && (lot === null || lot !== first.lot)))
     return null;
   const missing = reading.missing.filter((field) => field !== "pieces");
-  return { ...reading, pieces: theirs.map(({ number }) => ({ number, count: 1 })), missing } as Reading;
+  return { ...reading, pieces: byNumbers(theirs.map(({ number }) => number)), missing } as Reading;
 }
 
 /** "picked up, 120 cash" names nothing bought: of a held piece it is the sale. */

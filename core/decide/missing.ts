@@ -1,7 +1,7 @@
 import { pluralOf } from "../books/label.ts";
 import type { Missing, Reading } from "../notes/reading.ts";
-import { mentionsOf } from "./counting.ts";
 import { type Ask, NEVER_MIND } from "./decision.ts";
+import { mentionsOf } from "./mentioned.ts";
 
 /**
  * What a traded piece is worth is asked by its verb, with figures from the books.

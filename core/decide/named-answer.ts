@@ -1,10 +1,10 @@
 import type { Books } from "../books/books.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import type { Asked } from "./answer.ts";
-import { mentionsOf } from "./counting.ts";
 import type { Effect, Wanted } from "./decision.ts";
 import { ever } from "./fits.ts";
 import { matchMention } from "./match.ts";
+import { mentionsOf } from "./mentioned.ts";
 
 const MONEY: ReadonlySet<Wanted> = new Set(["price", "amount"]);
 

@@ -1,11 +1,11 @@
 import { factsMeant } from "../mending/meant.ts";
 import type { Reading } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
-import { mentionsOf } from "./counting.ts";
 import type { Desk } from "./decision.ts";
 import { fetchedOf } from "./fetched.ts";
 import { held } from "./fits.ts";
 import { matchMention } from "./match.ts";
+import { mentionsOf } from "./mentioned.ts";
 
 /*
  * Notes that read as something new and, by the books, are rather about something noted before: asked, with both.

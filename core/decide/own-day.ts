@@ -1,10 +1,10 @@
 import { booksThrough } from "../books/change.ts";
 import type { Day } from "../calendar.ts";
 import type { Reading } from "../notes/reading.ts";
-import { mentionsOf } from "./counting.ts";
 import type { Desk } from "./decision.ts";
 import { ever } from "./fits.ts";
 import { matchMention } from "./match.ts";
+import { mentionsOf } from "./mentioned.ts";
 
 /**
  * What a note may look at: the books as they stood at the end of its own day, where facts of later days have

@@ -10,6 +10,7 @@ import type { Mention, Reading } from "../notes/reading.ts";
 import { type Ask, type Choice, type Decision, type Desk, NEVER_MIND } from "./decision.ts";
 import { isSeveral } from "./echo.ts";
 import { type Fit, type Match, matchMention } from "./match.ts";
+import { byNumbers } from "./mentioned.ts";
 
 /** What a verb needs of its pieces. */
 interface PieceNeed {
@@ -201,7 +202,7 @@ function restOwed(reading: WithPieces, pieces: readonly number[], { books }: Des
   const rest: Reading = {
     kind: "collect",
     amount: price,
-    pieces: owing.map((number) => ({ number, count: 1 })),
+    pieces: byNumbers(owing),
     ...(method ? { method } : {}),
     ...(date ? { date } : {}),
     text,
@@ -339,7 +340,7 @@ function changeOf(before: WithPieces, after: WithPieces): Partial<Reading> {
 
 /** The reading with one of its mentions settled to these pieces. */
 function withNumbers<R extends WithPieces>(reading: R, index: number, numbers: readonly number[]): R {
-  const mentions: Mention[] = numbers.map((number) => ({ number, count: 1 }));
+  const mentions = byNumbers(numbers);
   const pieces = [...(reading.pieces ?? [])];
   pieces.splice(index, 1, ...mentions);
   // A price of each waited for their count.
@@ -387,7 +388,7 @@ function wordsOf(mention: Mention): string {
 }
 
 /** "tall white dresser": the traits, then the name, or the number where there is no name. */
-function nameWith({ traits = [], name, number }: Readonly<Piece> | Mention): string {
+export function nameWith({ traits = [], name, number }: Readonly<Piece> | Mention): string {
   return [...traits, name ?? (number === undefined ? "one" : `#${number}`)].join(" ");
 }
 

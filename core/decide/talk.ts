@@ -2,11 +2,11 @@ import type { Books } from "../books/books.ts";
 import type { Cents } from "../money.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { bears } from "../notes/verbs.ts";
-import { mentionsOf } from "./counting.ts";
 import type { Ask, Choice, Decision, Desk } from "./decision.ts";
 import { cannotBe } from "./decision.ts";
 import { pricedFor } from "./each.ts";
 import { namesOf } from "./echo.ts";
+import { byNumbers, mentionsOf } from "./mentioned.ts";
 
 /*
  * What a note leaves to the talk around it: "it" is the piece of the message replied to, else the one spoken of
@@ -26,7 +26,7 @@ export function talkedOf(reading: Reading, desk: Omit<Desk, "confirmed">, decidi
   if (reading.one && !isOneThing(numbers, desk.books)) return reading;
   // "them, 20 each" of one piece means others.
   if (reading.each && numbers.length === 1) return reading;
-  const pieces: Mention[] = numbers.map((number) => ({ number, count: 1 }));
+  const pieces = byNumbers(numbers);
   const { follows: _, one: __, missing, ...rest } = reading;
   const left = missing?.filter((field) => field !== "pieces") ?? [];
   const priced = pricedFor(reading, pieces);
@@ -69,7 +69,7 @@ function settledBy(mention: Mention, { talk, books }: Omit<Desk, "confirmed">): 
   if (name === undefined) return null;
   const { count, other } = mention;
   if (!other) {
-    if (spoken.length === count) return numbered(spoken);
+    if (spoken.length === count) return byNumbers(spoken);
     return spoken.length > (count ?? 0) && names.length === 0 ? [{ name, count: count! }] : null;
   }
   if (names.length > 0) return null;
@@ -78,11 +78,9 @@ function settledBy(mention: Mention, { talk, books }: Omit<Desk, "confirmed">): 
   // "sold another", with all of them spoken of just now: one of those.
   const others = besides.length > 0 ? besides : alike;
   const isAll = others.length > 0 && (count === undefined || count === others.length);
-  if (isAll) return numbered(others.map(({ number }) => number));
+  if (isAll) return byNumbers(others.map(({ number }) => number));
   return count !== undefined && others.length > count ? [{ name, count }] : null;
 }
-
-const numbered = (numbers: readonly number[]): Mention[] => numbers.map((number) => ({ number, count: 1 }));
 
 function piecesMeant(
   reading: Reading,
@@ -118,7 +116,7 @@ export function withSpokenOf(
   // "it" of several things is one of them.
   const groups = reading.one && !isOneThing(latest, desk.books) ? latest.map((number) => [number]) : [latest];
   const choices = groups.flatMap((numbers): Choice[] => {
-    const pieces = numbered(numbers);
+    const pieces = byNumbers(numbers);
     const missing = reading.missing?.filter((field) => field !== "pieces") ?? [];
     const change = { pieces, ...pricedFor(reading, pieces), missing };
     const decision = deciding.decide({ ...reading, ...change } as Reading, desk);

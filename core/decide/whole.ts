@@ -2,12 +2,12 @@ import type { Books, Piece } from "../books/books.ts";
 import { labelOf } from "../books/label.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import type { Verb } from "../verbs/verb.ts";
-import { mentionsOf } from "./counting.ts";
 import type { Ask, Choice, Decision, Desk } from "./decision.ts";
 import { cannotBe } from "./decision.ts";
 import { fetchedOf } from "./fetched.ts";
 import { here } from "./fits.ts";
 import { matchMention } from "./match.ts";
+import { mentionsOf } from "./mentioned.ts";
 import { mentionLabel } from "./pieces.ts";
 import { talkedOf } from "./talk.ts";
 

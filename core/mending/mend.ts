@@ -12,6 +12,7 @@ import {
   NEVER_MIND,
 } from "../decide/decision.ts";
 import { dayWords } from "../decide/echo.ts";
+import { byNumbers } from "../decide/mentioned.ts";
 import { type Cents, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { changed } from "./changed.ts";
@@ -112,7 +113,7 @@ function change(reading: MendReading, fact: Fact, desk: Desk, past: Past): Decis
 
 function whichPieces(reading: MendReading, groups: readonly number[][], { books }: Desk): Ask {
   const choices = groups.map((numbers): Choice => {
-    const pieces = numbers.map((number) => ({ number, count: 1 }));
+    const pieces = byNumbers(numbers);
     return {
       label: labelOf(books, numbers),
       effect: { kind: "settle", change: { to: { ...reading.to, pieces } } },

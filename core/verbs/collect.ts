@@ -16,6 +16,7 @@ import {
 } from "../decide/decision.ts";
 import { dayWords, methodWords, namesOf, piecesOf } from "../decide/echo.ts";
 import type { Fit } from "../decide/match.ts";
+import { byNumbers } from "../decide/mentioned.ts";
 import { salesOwing } from "../decide/owing.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { type Cents, show } from "../money.ts";
@@ -166,7 +167,7 @@ function whichSale(sales: readonly FactOf<"sell">[], { books, today }: Desk): As
   const choices = sales.map((sale): Choice => {
     const owed = owedByBuyers(piecesOf(books, sale));
     const buyer = sale.data.buyer ? ` by ${sale.data.buyer}` : "";
-    const mentions = sale.pieces.map((number) => ({ number, count: 1 }));
+    const mentions = byNumbers(sale.pieces);
     return {
       label: `${labelOf(books, sale.pieces)}: ${show(owed)} owed${buyer}${dayWords(sale, today)}`,
       effect: { kind: "settle", change: { pieces: mentions } },
@@ -179,7 +180,7 @@ function whichSale(sales: readonly FactOf<"sell">[], { books, today }: Desk): As
 function sellHeld(reading: ReadingOf<"collect">, numbers: readonly number[], desk: Desk): Decision {
   const { amount, buyer, method, date, text, line } = reading;
   const pieces = piecesOf(desk.books, { pieces: [...numbers] });
-  const mentions = numbers.map((number) => ({ number, count: 1 }));
+  const mentions = byNumbers(numbers);
   const deposit = depositOf(pieces);
   const listed = listPriceOf(pieces);
   const whole = amount === undefined ? listed : amount + deposit;

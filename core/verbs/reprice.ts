@@ -9,6 +9,7 @@ import type { FactRules } from "../books/rules.ts";
 import { confirmation } from "../decide/decision.ts";
 import { dayWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
+import { byNumbers } from "../decide/mentioned.ts";
 import { settlePieces, wholePrice } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
@@ -166,7 +167,7 @@ export const reprice = defineVerb({
     if (pieces.some((piece) => piece.listed === null)) {
       if (reading.price === undefined)
         return { kind: "refuse", why: `${names} is not listed, so there is no price to cut.` };
-      const mentions = settled.pieces.map((number) => ({ number, count: 1 }));
+      const mentions = byNumbers(settled.pieces);
       const { text, line } = reading;
       const listing = {
         kind: "list" as const,
