@@ -1,12 +1,11 @@
-import { helpPage } from "../../core/answers/help-pages.ts";
-import { answers } from "../../core/answers/list.ts";
+import { helpPageFor, helpText, pageNames } from "../../core/answers/help-pages.ts";
+import { exampleQuestions } from "../../core/answers/list.ts";
 import { counted } from "../../core/answers/wording.ts";
 import { goalsInForce } from "../../core/books/goals.ts";
 import { taxPercentOn } from "../../core/books/month.ts";
 import type { Day } from "../../core/calendar.ts";
 import { showDay, showTime } from "../../core/calendar.ts";
 import { show } from "../../core/money.ts";
-import { helpText, helpTopicFor, topicNames } from "../../core/questions/help-topics.ts";
 import { nudgeTime } from "../../db/settings.ts";
 import { inviteMember, membersCalled, membersText, removeMember } from "../members.ts";
 import { isZone, zoneNamed, zonesCalled } from "../zone.ts";
@@ -100,10 +99,12 @@ export function greetingFor(zone: string): string {
 }
 
 function tellHelp(turn: Turn, topic: string): void {
-  const questions = answers.filter(({ about }) => about !== "help").map(({ example }) => example);
-  const asked = helpTopicFor(`help ${topic}`);
-  const page = helpPage(topic, questions) ?? (asked ? helpText(asked) : null);
-  turn.spoken.push(page ?? `There is no page on ${topic}. There is one on ${topicNames()}.`);
+  const page = helpPageFor(`help ${topic}`);
+  turn.spoken.push(
+    page
+      ? helpText(page, exampleQuestions())
+      : `There is no page on ${topic}. There is one on ${pageNames()}.`,
+  );
 }
 
 /** The newest question once more; the line at the end of the reply tells how many others wait. */

@@ -1,6 +1,6 @@
 import type { Answer } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
-import { pageLines } from "./help-pages.ts";
+import { linesOfPage } from "./help-pages.ts";
 import { reply } from "./wording.ts";
 
 export const help = defineAnswer({
@@ -54,7 +54,7 @@ export const help = defineAnswer({
 });
 
 function answerHelp(): Answer {
-  return reply([...pageLines("notes"), ...MORE]);
+  return reply([...linesOfPage("notes"), ...MORE]);
 }
 
 const MORE = [

@@ -36,3 +36,8 @@ export const answers = [
   worth,
   help,
 ] as const;
+
+/** A note that asks for each view, for the help. */
+export function exampleQuestions(): string[] {
+  return answers.filter(({ about }) => about !== "help").map(({ example }) => example);
+}

@@ -1,3 +1,5 @@
+import { helpPageFor, helpText } from "../answers/help-pages.ts";
+import { exampleQuestions } from "../answers/list.ts";
 import { emptyBooks } from "../books/fold.ts";
 import type { Button } from "../reply.ts";
 import { answerFact, answerNotes, answerYesNo } from "./answer-pieces.ts";
@@ -7,7 +9,6 @@ import { askingButton, nextButtons, questionOf } from "./canonical.ts";
 import { answerLoanChart, barsOf } from "./chart.ts";
 import { type Desk, type QuestionDesk, withIndex } from "./desk.ts";
 import { featuresOf } from "./features.ts";
-import { helpText, helpTopicFor } from "./help-topics.ts";
 import { leftOver } from "./left-over.ts";
 import { type Mark, marksOf, plainWords, WORDS_MAX } from "./marks.ts";
 import type { Features } from "./measure-rules.ts";
@@ -41,8 +42,15 @@ type Read =
 
 /** Answers a question in plain words, or says which word stands in the way. Pure: same words, same books, same answer. */
 export function answer(text: string, on: QuestionDesk): Answered {
-  const topic = helpTopicFor(text);
-  if (topic) return { understood: true, value: null, period: null, text: helpText(topic), asks: true };
+  const page = helpPageFor(text);
+  if (page)
+    return {
+      understood: true,
+      value: null,
+      period: null,
+      text: helpText(page, exampleQuestions()),
+      asks: true,
+    };
   const desk = withIndex(on);
   const numbered = bareNumber(text, desk);
   if (numbered) return numbered;

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { HELP_PAGES, helpPageFor, helpText } from "../../../core/answers/help-pages.ts";
 import { answer } from "../../../core/questions/ask.ts";
-import { HELP_TOPICS, helpText, helpTopicFor } from "../../../core/questions/help-topics.ts";
 import { springLedger } from "../answers/asking.ts";
 
 const desk = {
@@ -12,23 +12,23 @@ const desk = {
   mileageRates: {},
 };
 
-test.each(HELP_TOPICS.map((topic) => [topic.name, topic] as const))("help %s fits a phone", (name, topic) => {
-  const lines = helpText(topic).split("\n");
+test.each(HELP_PAGES.map((page) => [page.name, page] as const))("help %s fits a phone", (name, page) => {
+  const lines = helpText(page).split("\n");
   expect(lines.length).toBeLessThanOrEqual(12);
   for (const line of lines) expect(line.length).toBeLessThanOrEqual(54);
-  expect(helpTopicFor(`help ${name}`)).toBe(topic);
+  expect(helpPageFor(`help ${name}`)).toBe(page);
 });
 
 test("a topic is found by what one wants to do", () => {
-  expect(helpTopicFor("how do I delete a note")?.name).toBe("slips");
-  expect(helpTopicFor("How can I get a buyer's deposit in?")?.name).toBe("deposits");
-  expect(helpTopicFor("how much did i make")).toBeNull();
-  expect(helpTopicFor("how are the chairs doing")).toBeNull();
+  expect(helpPageFor("how do I delete a note")?.name).toBe("slips");
+  expect(helpPageFor("How can I get a buyer's deposit in?")?.name).toBe("deposits");
+  expect(helpPageFor("how much did i make")).toBeNull();
+  expect(helpPageFor("how are the chairs doing")).toBeNull();
 });
 
 test("the questions that the help names are understood", () => {
-  const questions = HELP_TOPICS.find(({ name }) => name === "questions")!.lines.filter(
-    (line) => !line.includes("."),
+  const questions = HELP_PAGES.find(({ name }) => name === "questions")!.lines.filter(
+    (line) => !line.includes(".") && !line.startsWith("More"),
   );
   for (const question of questions.filter(
     (line) => !line.startsWith("who bought") && !line.startsWith("chart"),
