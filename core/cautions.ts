@@ -124,20 +124,20 @@ function waitingAfter(
 
 /** Adds every hazard that the notes call for, each once, with all its pieces. */
 function addCalled(called: Called[], noted: readonly Noted[]): void {
-  // Each text once: all facts of an edited message have its whole text.
-  const [fits, plain] = [rememberingFits(), new Map<string, string>()];
-  for (const each of noted) {
+  const worded = noted.map((each) => ({
+    each,
+    words: plainWords(each.text),
+    named: each.pieces.map(namedAs),
+  }));
+  const hazards = possibleIn(
+    worded.flatMap(({ words, named }) => [words, ...named.map(([, piece]) => piece)]),
+  );
+  for (const { each, words, named } of worded) {
     const deposit = keptTooMuch(each);
     if (deposit) called.push(deposit);
-    const words = plain.get(each.text) ?? plainWords(each.text);
-    plain.set(each.text, words);
     if (each.kinds.every((kind) => kind === "retire") && THROWN_AWAY.test(words)) continue;
-    const named = each.pieces.map(({ number, traits, name }): [number, string] => [
-      number,
-      plainWords([...traits, name].join(" ")),
-    ]);
-    for (const hazard of HAZARDS) {
-      const pieces = piecesOf(hazard, { words, named, noted: each, fits });
+    for (const hazard of hazards) {
+      const pieces = piecesOf(hazard, { words, named, noted: each });
       if (!pieces) continue;
       const same = called.find((other) => other.hazard.id === hazard.id);
       // A note as typed says again what its facts said; only a fact brings more pieces.
@@ -150,36 +150,28 @@ function addCalled(called: Called[], noted: readonly Noted[]): void {
   }
 }
 
-type Fits = (pattern: RegExp, text: string) => boolean;
+const namedAs = ({ number, traits, name }: NotedPiece): [number, string] => [
+  number,
+  plainWords([...traits, name].join(" ")),
+];
 
-/** Whether patterns fit texts, each looked for once. */
-function rememberingFits(): Fits {
-  const known = new Map<string, Map<RegExp, boolean>>();
-  return (pattern, text) => {
-    let ofText = known.get(text);
-    if (!ofText) {
-      ofText = new Map();
-      known.set(text, ofText);
-    }
-    const before = ofText.get(pattern);
-    if (before !== undefined) return before;
-    const isFitting = pattern.test(text);
-    ofText.set(pattern, isFitting);
-    return isFitting;
-  };
+/**
+ * The hazards of which something may hold in some texts. All of them are looked through at once, a line each, beyond
+ * which no pattern looks: most patterns fit nowhere in three hundred lines, and need not be tried with each.
+ */
+function possibleIn(texts: readonly string[]): Hazard[] {
+  const lines = [...new Set(texts)].join("\n");
+  const isPossible = ({ words, piece }: Trigger) =>
+    (!piece || piece.test(lines)) && (!words || words.test(lines));
+  return HAZARDS.filter(({ when }) => when.some(isPossible));
 }
 
 /** The pieces that a hazard is about in a note; null where nothing calls for it. `named`: the words of each piece. */
 function piecesOf(
   { when, of }: Hazard,
-  {
-    words,
-    named,
-    noted,
-    fits,
-  }: { words: string; named: readonly [number, string][]; noted: Noted; fits: Fits },
+  { words, named, noted }: { words: string; named: readonly [number, string][]; noted: Noted },
 ): number[] | null {
-  const isFor = (piece: string) => when.some((trigger) => holds(trigger, { words, piece, noted, fits }));
+  const isFor = (piece: string) => when.some((trigger) => holds(trigger, { words, piece, noted }));
   const own = named.filter(([, piece]) => isFor(piece));
   if (own.length > 0) return of === "piece" ? own.map(([number]) => number) : [];
   // The words may describe the one piece better than its name on the books does.
@@ -189,21 +181,21 @@ function piecesOf(
 
 function holds(
   { words, piece, doing, spentOn }: Trigger,
-  on: { words: string; piece: string; noted: Noted; fits: Fits },
+  on: { words: string; piece: string; noted: Noted },
 ): boolean {
   // The patterns last: most notes need none of them.
   if (spentOn && on.noted.spentOn !== spentOn) return false;
   if (doing && !isDone(doing, on)) return false;
-  return (!piece || on.fits(piece, on.piece)) && (!words || on.fits(words, on.words));
+  return (!piece || piece.test(on.piece)) && (!words || words.test(on.words));
 }
 
 /** Where a note as typed was not understood, its words say what is being done. */
 function isDone(
   { kinds, words }: Doing,
-  { words: said, noted: { kinds: read, asTyped }, fits }: { words: string; noted: Noted; fits: Fits },
+  { words: said, noted: { kinds: read, asTyped } }: { words: string; noted: Noted },
 ): boolean {
   const isUnread = asTyped === true && read.every((kind) => kind === "unclear");
-  return isUnread ? fits(words, said) : read.some((kind) => (kinds as readonly string[]).includes(kind));
+  return isUnread ? words.test(said) : read.some((kind) => (kinds as readonly string[]).includes(kind));
 }
 
 /** What earlier notes of these pieces called for and nobody has said yet. */
@@ -253,6 +245,7 @@ export function keptDepositMax(price: Cents): Cents {
 
 /** A buyer's money kept beyond that: the price is what the pieces are listed at. */
 function keptTooMuch({ kept = 0, pieces, root }: Noted): Called | null {
+  if (kept === 0) return null;
   const price = pieces.reduce((sum, piece) => sum + (piece.listPrice ?? 0), 0);
   const most = keptDepositMax(price);
   if (price === 0 || kept <= most) return null;

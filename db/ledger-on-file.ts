@@ -59,7 +59,7 @@ export class LedgerOnFile implements Ledger {
   readonly #kept: { forget(): void }[];
   #books: BooksInHand | null = null;
   #next = { fact: 1, piece: 1 };
-  /** Goes up with each change of the books. */
+  /** Goes up with each change of the books, and where one is rolled back. */
   #age = 0;
   /** A write that threw half way: its transaction may not commit even where the error was caught. */
   #broken: unknown = null;
@@ -96,6 +96,10 @@ export class LedgerOnFile implements Ledger {
     return this.#loaded();
   }
 
+  get age(): number {
+    return this.#age;
+  }
+
   get nextPiece(): number {
     this.#loaded();
     return this.#next.piece;
@@ -117,6 +121,7 @@ export class LedgerOnFile implements Ledger {
     } catch (error) {
       // Read again from what was committed, when next asked for.
       this.#books = null;
+      this.#age += 1;
       for (const each of this.#kept) each.forget();
       throw error;
     }
@@ -155,14 +160,13 @@ export class LedgerOnFile implements Ledger {
       yield* this.#facts.layAside(facts);
       yield* this.#derived.layAside(worked.part);
     }
-    return { facts, worked, books, age };
+    return { facts, worked, age };
   }
 
-  recordPrepared({ facts, worked, books, age }: Prepared): Recorded | null {
+  recordPrepared({ facts, worked, age }: Prepared): Recorded | null {
     return this.#writing(() => {
-      const now = this.#loaded();
-      if (now !== books || this.#age !== age) return null;
-      const changed = makeChange(now, worked);
+      if (this.#age !== age) return null;
+      const changed = makeChange(this.#loaded(), worked);
       if (changed.kind === "impossible") return changed;
       this.#facts.takeAside();
       this.#derived.takeAside();

@@ -32,7 +32,6 @@ export interface Recording {
 export interface Prepared {
   facts: Fact[];
   worked: Worked;
-  books: Books;
   age: number;
 }
 
@@ -57,6 +56,8 @@ export interface Amendment {
 export interface LedgerReader {
   /** The books of all standing facts. Changed in place as facts are recorded: read it, do not keep it. */
   readonly books: Books;
+  /** Changes with each change of the books: what was worked out at an age is good as long as it is this. */
+  readonly age: number;
   /** One more than the highest piece number ever given. */
   readonly nextPiece: number;
   note(id: number): Note | null;

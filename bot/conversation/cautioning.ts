@@ -9,8 +9,12 @@ const QUIET: ReadonlySet<string> = new Set(["ask", "undo", "fix", "nudge", "goal
 export function heard(turn: Turn, text: string, readings: readonly Reading[], from = 0): void {
   const kinds = readings.map(({ kind }) => kind);
   if (kinds.length > 0 && kinds.every((kind) => QUIET.has(kind))) return;
-  for (const [line, words] of text.split("\n").entries())
-    if (words.trim() !== "") turn.heard.push({ text: words, line: from + line, kinds, root: turn.root });
+  for (const [index, words] of text.split("\n").entries()) {
+    if (words.trim() === "") continue;
+    const line = from + index;
+    const own = readings.filter((reading) => reading.line === line).map(({ kind }) => kind);
+    turn.heard.push({ text: words, line, kinds: own.length > 0 ? own : kinds, root: turn.root });
+  }
 }
 
 /** The notes for which no fact calls for all that they can call for: the same words of the same kind, about as many. */

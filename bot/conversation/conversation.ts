@@ -16,7 +16,7 @@ import { answerAsked } from "./asked.ts";
 import { cautionOf, heard } from "./cautioning.ts";
 import { runCommand } from "./commands.ts";
 import { composeReply } from "./composing.ts";
-import { editNote } from "./editing.ts";
+import { editNote, type WorkedEdit, workingEdit } from "./editing.ts";
 import { mendOfAfterthought } from "./fixing-other.ts";
 import { goneOn } from "./going-on.ts";
 import { handleHistory, historiesLeft, leaveHistory } from "./history.ts";
@@ -51,7 +51,8 @@ export function createConversation(deps: ConversationDeps): Conversation {
       if (!how?.leavesLong) allAtOnce(goOnWithHistories(deps));
     },
     async hearLong(incoming, isStopping) {
-      orFail(deps, incoming, incoming.text, () => hearNote(deps, incoming, { inSlices: true }));
+      const edit = await workedOut(deps, incoming, isStopping);
+      orFail(deps, incoming, incoming.text, () => hearNote(deps, incoming, { inSlices: true, edit }));
       await goOnWithAll(deps, isStopping);
     },
     goOn: (isStopping) => goOnWithAll(deps, isStopping),
@@ -95,20 +96,43 @@ function* goOnWithHistories(deps: ConversationDeps): Steps<void> {
   for (const left of historiesLeft(deps)) yield* handleHistory(deps, left, finish);
 }
 
-function hearNote(deps: ConversationDeps, incoming: Incoming, { inSlices = false } = {}): void {
+/** An edit of many lines, as far as it can be worked out in slices; null: it is all done where it is recorded. */
+async function workedOut(
+  deps: ConversationDeps,
+  incoming: Incoming,
+  isStopping: () => boolean,
+): Promise<WorkedEdit | null> {
+  const { person, chat, text } = incoming;
+  const { before, isOld } = placeOf(deps.ledger, incoming);
+  if (!before || isOld) return null;
+  const turn = newTurn(deps, { person, chat, note: before.id, said: before.said, lines: 1 });
+  try {
+    return await inTurns(workingEdit(turn, text), isStopping);
+  } catch {
+    // It throws once more where it is recorded, and is stored as failed.
+    return null;
+  }
+}
+
+function hearNote(
+  deps: ConversationDeps,
+  incoming: Incoming,
+  { inSlices = false, edit = null }: { inSlices?: boolean; edit?: WorkedEdit | null } = {},
+): void {
   const stored = storeNote(deps, incoming);
   if (!stored) return;
   const { person, chat, text, picture } = incoming;
   const { note, said, before } = stored;
   const lines = isTable(incoming) ? 1 : text.split("\n").filter((line) => line.trim() !== "").length;
   const turn = newTurn(deps, { person, chat, note, said, lines });
-  const isLong = inSlices && !before && !isTable(incoming);
+  const isDone = before !== null && editNote(turn, text, before, edit);
+  const isLong = !isDone && inSlices && !isTable(incoming);
   const isTwin = isLong && tellOfTwin(turn, text);
   if (isLong && !isTwin) {
     keepPlace(deps, note, 0);
     return;
   }
-  if (!isTwin && (!before || !editNote(turn, text, before))) handleNote(turn, incoming);
+  if (!isDone && !isTwin) handleNote(turn, incoming);
   if (picture && text.trim() !== "") {
     const { file, unique: uniqueFile } = picture;
     deps.ledger.pictures.add({ note, file, uniqueFile, taken: said });

@@ -1,23 +1,48 @@
 import type { Fact } from "../../core/books/facts.ts";
+import type { Day } from "../../core/calendar.ts";
 import { mattersOf } from "../../core/decide/decide.ts";
 import type { Matter } from "../../core/decide/decision.ts";
 import { readBareMoney } from "../../core/notes/bare.ts";
-import { readMessage } from "../../core/notes/read.ts";
+import { readingMessage, readMessage } from "../../core/notes/read.ts";
+import type { Reading } from "../../core/notes/reading.ts";
+import { allAtOnce, type Steps } from "../../core/steps.ts";
 import type { Note } from "../../db/notes.ts";
 import { heard } from "./cautioning.ts";
 import { fixFact } from "./fixing.ts";
 import { impossibleText, keepOutcome, saidOf } from "./outcome.ts";
 import { closeQuestionsOf, openQuestion } from "./questions.ts";
-import { type Asked, isCovered, redo } from "./redoing.ts";
+import { type Asked, isCovered, type Redone, redo } from "./redoing.ts";
 import type { Turn } from "./turn.ts";
+
+/** New words of a message, read and decided on books of some age. */
+export interface WorkedEdit {
+  readings: Reading[];
+  /** Null where nothing of the message stands. */
+  redone: Redone | null;
+  today: Day;
+  age: number;
+}
+
+/** Reads and decides the new words of a message, a little at each step; nothing is written. */
+export function* workingEdit(turn: Turn, text: string): Steps<WorkedEdit> {
+  const { ledger, root, today } = turn;
+  const { age } = ledger;
+  const readings = yield* readingMessage(text, today);
+  const standing = ledger.standingFactsOf(root);
+  const redone = standing.length > 0 ? yield* redo(turn, standing, mattersOf(readings, today)) : null;
+  return { readings, redone, today, age };
+}
 
 /**
  * An edited message is a correction: what it recorded is voided, and what it says now stands in its place.
- * False where nothing stands of it: then it is taken as if it had been sent now.
+ * False where nothing stands of it: then it is taken as if it had been sent now. `early`: worked out before, and good
+ * where nothing has changed since.
  */
-export function editNote(turn: Turn, text: string, before: Note): boolean {
-  const readings = readMessage(text, turn.today);
-  if (amendNote(turn, turn.root, mattersOf(readings, turn.today), text)) {
+export function editNote(turn: Turn, text: string, before: Note, early: WorkedEdit | null): boolean {
+  const isGood = early?.age === turn.ledger.age && early.today === turn.today;
+  const { readings, redone } = isGood ? early : allAtOnce(workingEdit(turn, text));
+  if (redone) {
+    amendStanding(turn, turn.root, redone, mattersOf(readings, turn.today).length);
     heard(turn, text, readings);
     return true;
   }
@@ -59,26 +84,24 @@ function nothingChanged(turn: Turn, why: string): void {
  * Puts what was decided anew in the place of what a message recorded; what it leaves open is asked first. False
  * where nothing of the message stands: there is nothing to amend.
  */
-export function amendNote(turn: Turn, root: number, matters: readonly Matter[], text: string): boolean {
+export function amendNote(turn: Turn, root: number, matters: readonly Matter[]): boolean {
   const standing = turn.ledger.standingFactsOf(root);
-  if (standing.length > 0) amendStanding(turn, { root, standing, text }, matters);
-  return standing.length > 0;
+  if (standing.length === 0) return false;
+  amendStanding(turn, root, allAtOnce(redo(turn, standing, matters)), matters.length);
+  return true;
 }
 
-function amendStanding(
-  turn: Turn,
-  { root, standing, text }: { root: number; standing: readonly Fact[]; text: string },
-  matters: readonly Matter[],
-): void {
-  const redone = redo(turn, standing, matters);
+/** `of`: so many matters were decided. */
+function amendStanding(turn: Turn, root: number, redone: Redone, of: number): void {
+  const standing = turn.ledger.standingFactsOf(root);
   if (redone.kind === "unusable") {
     nothingChanged(turn, redone.why);
     return;
   }
-  const { facts, asked } = redone;
+  const { facts, said, asked } = redone;
   const [first] = asked;
   if (first && !isCovered(standing, facts)) {
-    if (matters.length === 1) askBeforeEdit(turn, root, first);
+    if (of === 1) askBeforeEdit(turn, root, first);
     else nothingChanged(turn, `It leaves a question: ${first.ask.prompt}`);
     return;
   }
@@ -94,7 +117,7 @@ function amendStanding(
     return;
   }
   closeQuestionsOf(turn, root);
-  keepOutcome(turn, result.facts, { text }, before);
+  keepOutcome(turn, result.facts, said, before);
   for (const { matter, ask } of asked) openQuestion(turn, matter, ask, root);
 }
 

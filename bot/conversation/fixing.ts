@@ -152,7 +152,7 @@ export function fixFact(turn: Turn, id: number, amount: Cents): void {
     turn.spoken.push(`Nothing changed. ${impossibleText(turn, result)}`);
     return;
   }
-  keepOutcome(turn, result.facts, { text: "" }, [before ?? fact.kind]);
+  keepOutcome(turn, result.facts, "", [before ?? fact.kind]);
 }
 
 /** "Not for the armoire": the cost stays, and belongs to no piece. */
@@ -165,7 +165,7 @@ export function makeOverhead(turn: Turn, id: number): void {
   const facts = [{ fact: { ...asNew(fact), pieces: [] }, replaces: fact.id }];
   const result = turn.ledger.amend({ note: turn.note, author: turn.person, voids: [fact.id], facts });
   if (result.kind === "impossible") turn.spoken.push(`Nothing changed. ${impossibleText(turn, result)}`);
-  else keepOutcome(turn, result.facts, { text: "" });
+  else keepOutcome(turn, result.facts, "");
 }
 
 /** The same fact with its main amount changed: of a drive, its miles. */

@@ -64,17 +64,20 @@ export async function goOnWithLong(
   }
 }
 
-/** Goes through work a slice of steps at a time, and lets everything else go first in between. */
-export async function inTurns(steps: Steps<void>, isStopping: () => boolean): Promise<void> {
+/**
+ * Goes through work a slice of steps at a time, and lets everything else go first in between. Null where it was to
+ * stop before the end.
+ */
+export async function inTurns<T>(steps: Steps<T>, isStopping: () => boolean): Promise<T | null> {
   while (!isStopping()) {
     const end = performance.now() + SLICE_MS;
-    let isDone: boolean;
     do {
-      isDone = steps.next().done === true;
-    } while (!isDone && performance.now() < end);
-    if (isDone) return;
+      const step = steps.next();
+      if (step.done) return step.value;
+    } while (performance.now() < end);
     await new Promise((resolve) => setImmediate(resolve));
   }
+  return null;
 }
 
 /** Handles lines until the slice's time is over; gives the first line that is left. */

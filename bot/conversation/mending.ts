@@ -51,7 +51,7 @@ export function amendFacts(
   turn.buttons.push([{ label: "Undo", press: `um:${note}` }]);
   const gone = said.filter((_, index) => !facts.some(({ replaces }) => replaces === voids[index]));
   const isChange = gone.length === 0;
-  keepOutcome(turn, isChange ? result.facts : [], { text: reading.text }, isChange ? said : []);
+  keepOutcome(turn, isChange ? result.facts : [], reading.text, isChange ? said : []);
   if (!isChange) turn.spoken.push(titled("Taken out", gone));
 }
 

@@ -2,22 +2,25 @@ import type { Fact } from "../../core/books/facts.ts";
 import { problemWords } from "../../core/books/problem.ts";
 import { verbOf } from "../../core/decide/decide.ts";
 import { show } from "../../core/money.ts";
-import type { Reading } from "../../core/notes/reading.ts";
 import type { Recorded } from "../../db/ledger.ts";
 import type { Turn } from "./turn.ts";
 
 const BEFORE_MAX = 10;
 
-/** Notes what was recorded, in the verb's words, with what stood `before`. */
+/**
+ * Notes what was recorded, in the verb's words, with what stood `before`. `said`: the clause that said so, or that of
+ * each fact.
+ */
 export function keepOutcome(
   turn: Turn,
   facts: readonly Fact[],
-  { text }: Pick<Reading, "text">,
+  said: string | readonly string[],
   before: readonly string[] = [],
 ): void {
   turn.changed = true;
   const isOne = facts.length === 1;
-  for (const fact of facts) {
+  for (const [index, fact] of facts.entries()) {
+    const text = typeof said === "string" ? said : said[index]!;
     const [first, ...more] = echoOf(turn, fact);
     const isSame = before.length === 1 && before[0] === first;
     const old = isOne && before.length > 0 && !isSame ? [`Before: ${before.join("; ")}`] : [];

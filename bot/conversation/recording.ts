@@ -116,7 +116,7 @@ function decideFact(turn: Turn, asSaid: Matter, belonging: Belonging): number[] 
         refuse(turn, matter, impossibleText(turn, result));
         return null;
       }
-      keepOutcome(turn, result.facts, reading);
+      keepOutcome(turn, result.facts, reading.text);
       if (isGuessedCost(asSaid.reading, reading)) offerOverhead(turn, result.facts);
       for (const fact of result.facts) recordFirst(turn, fact);
       releaseAfter(turn, matter);
@@ -159,8 +159,7 @@ export function settleQuestion(
 ): void {
   closeQuestion(turn, id);
   const matters = settle(matter, effect);
-  const isAmended =
-    matter.amends !== undefined && amendNote(turn, matter.amends, matters, matter.reading.text);
+  const isAmended = matter.amends !== undefined && amendNote(turn, matter.amends, matters);
   if (!isAmended) decideAll(turn, matters, { root: matter.amends ?? root });
   turn.ledger.setNoteState(root, "answered");
 }

@@ -8,6 +8,7 @@ import { type Ask, type Effect, type Matter, newMatter, type Talk } from "../../
 import { settle } from "../../core/decide/settle.ts";
 import { asNew } from "../../core/mending/changed.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
+import type { Steps } from "../../core/steps.ts";
 import { type NumbersKept, numbersKept } from "./numbers-kept.ts";
 import type { Turn } from "./turn.ts";
 
@@ -20,7 +21,9 @@ export interface Asked {
 /** Facts not written yet are numbered from here: beyond any id ever given, with room for whatever a message holds. */
 const FIRST_ID = 2 ** 52;
 
-type Redone = { kind: "redone"; facts: NewFact[]; asked: Asked[] } | { kind: "unusable"; why: string };
+export type Redone =
+  /** `said`: the clause of each fact. */
+  { kind: "redone"; facts: NewFact[]; said: string[]; asked: Asked[] } | { kind: "unusable"; why: string };
 
 /** A message being decided anew, on the books as they stood before it first recorded anything. */
 interface Redoing {
@@ -29,6 +32,8 @@ interface Redoing {
   /** The books of what was recorded before the message, and of `done`. */
   books: BooksInHand;
   done: Fact[];
+  /** The clause of each of these. */
+  said: string[];
   /** Why what is done cannot stand. */
   problem: Problem | null;
   numbers: NumbersKept;
@@ -37,15 +42,15 @@ interface Redoing {
   asked: Asked[];
 }
 
-/** Decides the new words of a message; nothing is written yet. */
-export function redo(turn: Turn, standing: readonly Fact[], matters: readonly Matter[]): Redone {
+/** Decides the new words of a message, one matter at each step; nothing is written yet. */
+export function* redo(turn: Turn, standing: readonly Fact[], matters: readonly Matter[]): Steps<Redone> {
   const { books, nextPiece } = turn.ledger;
   const place = Math.min(...standing.map((fact) => fact.place));
   const folded = booksWithout(books, turn.ledger.standingFactsSince(place));
   if (folded.kind === "impossible")
     return { kind: "unusable", why: problemWords(folded.problem, turn.ledger.books, turn.today) };
   const numbers = numbersKept(standing, matters);
-  const before = { books: folded.books, done: [], problem: null };
+  const before = { books: folded.books, done: [], said: [], problem: null };
   const redoing: Redoing = { turn, standing, ...before, numbers, nextPiece, asked: [] };
   const queue = [...matters];
   if (queue.length === 0)
@@ -55,8 +60,10 @@ export function redo(turn: Turn, standing: readonly Fact[], matters: readonly Ma
     if (step.kind === "unusable") return step;
     if (step.kind === "ask") redoing.asked.push({ matter, ask: step.ask });
     else queue.unshift(...step.next);
+    yield;
   }
-  return { kind: "redone", facts: redoing.done.map(asNew), asked: redoing.asked };
+  const { done, said, asked } = redoing;
+  return { kind: "redone", facts: done.map(asNew), said, asked };
 }
 
 /** Whether nothing that stands would go without a fact of its kind to take its place. */
@@ -88,7 +95,7 @@ function redoOne(redoing: Redoing, asSaid: Matter): Step {
     const effect = answeredBefore(redoing, matter.reading, decision.ask);
     return effect ? { kind: "on", next: settle(matter, effect) } : { kind: "ask", ask: decision.ask };
   }
-  const facts = decision.facts.map((fact) => keep(redoing, fact));
+  const facts = decision.facts.map((fact) => keep(redoing, fact, reading.text));
   if (decision.ask) answerAgain(redoing, decision.ask);
   return {
     kind: "on",
@@ -112,13 +119,13 @@ function answerAgain(redoing: Redoing, { reading, ask }: { reading: Reading; ask
   const told = redoing.standing.find((fact) => fact.kind === "terms" && cameOfAnswer(redoing.turn, fact));
   if (told?.kind === "terms" && reading.kind === "terms" && reading.loan && reading.date) {
     const data = { ...told.data, loan: reading.loan };
-    keep(redoing, { kind: "terms", day: reading.date, pieces: [], data });
+    keep(redoing, { kind: "terms", day: reading.date, pieces: [], data }, reading.text);
   } else redoing.asked.push({ matter: newMatter(reading, redoing.turn.today), ask });
 }
 
 /** The fact as it would be recorded after the others, new pieces with the numbers that they had. */
-function keep(redoing: Redoing, fact: NewFact): Fact {
-  const { turn, done, standing } = redoing;
+function keep(redoing: Redoing, fact: NewFact, text: string): Fact {
+  const { turn, done, said, standing } = redoing;
   const made = "made" in fact.data ? fact.data.made : [];
   const numbers = redoing.numbers.take(made).map((kept) => kept ?? redoing.nextPiece++);
   const pieces = [...fact.pieces.slice(0, fact.pieces.length - made.length), ...numbers];
@@ -126,6 +133,7 @@ function keep(redoing: Redoing, fact: NewFact): Fact {
   const of = { author: turn.person, note: turn.note, root: standing[0]!.root };
   const whole = { ...fact, pieces, id, place: id, ...of } as Fact;
   done.push(whole);
+  said.push(text);
   const changed = changeFacts(redoing.books, { removed: [], added: [whole] });
   if (changed.kind === "impossible") redoing.problem ??= changed.problem;
   return whole;

@@ -15,7 +15,7 @@ export function recordFirst(turn: Turn, setUp: Fact): void {
   for (const due of dueThrough(ledger, today)) {
     if (due.standing.place !== setUp.place || !claimDue(ledger, due, turn.now())) continue;
     const kept = recordInstance(ledger, due, { note, author, root: setUp.root, today });
-    if (kept.kind === "recorded") keepOutcome(turn, kept.facts, { text: "" });
+    if (kept.kind === "recorded") keepOutcome(turn, kept.facts, "");
     else {
       const why = kept.kind === "ask" ? kept.ask.prompt : kept.why;
       turn.spoken.push(

@@ -126,8 +126,8 @@ export function createHearing(deps: HearingDeps): Hearing {
   };
 }
 
-function isOfManyLines({ text, edited, document }: Incoming): boolean {
-  if (edited || document?.name.toLowerCase().endsWith(".csv")) return false;
+function isOfManyLines({ text, document }: Incoming): boolean {
+  if (document?.name.toLowerCase().endsWith(".csv")) return false;
   return (
     text.length > TEXT_LENGTH_MAX || text.split(/\r\n|\r|\n/, LINES_WHOLE_MAX + 2).length > LINES_WHOLE_MAX
   );

@@ -1,4 +1,5 @@
 import type { Day } from "../calendar.ts";
+import { allAtOnce, type Steps } from "../steps.ts";
 import { readLine } from "./line.ts";
 import type { Reading } from "./reading.ts";
 
@@ -10,6 +11,16 @@ export { printReading } from "./print.ts";
  * relative days count from.
  */
 export function readMessage(text: string, today: Day): Reading[] {
+  return allAtOnce(readingMessage(text, today));
+}
+
+/** The same, a line at each step. */
+export function* readingMessage(text: string, today: Day): Steps<Reading[]> {
   if (!text.includes("\n") && !text.includes("\r")) return readLine(text, today, 0);
-  return text.split(/\r\n|\r|\n/).flatMap((line, index) => readLine(line, today, index));
+  const readings: Reading[] = [];
+  for (const [index, line] of text.split(/\r\n|\r|\n/).entries()) {
+    readings.push(...readLine(line, today, index));
+    yield;
+  }
+  return readings;
 }

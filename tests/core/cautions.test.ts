@@ -19,6 +19,13 @@ function said(each: Noted, { day = "2026-03-02", given = {} as Named } = {}): st
   return cautionFor({ noted: [each], day }, memoryOf(given)).caution?.hazard;
 }
 
+test("no pattern looks beyond a line: many lines are looked through at once first", () => {
+  const patterns = HAZARDS.flatMap(({ when }) => when.flatMap(({ words, piece }) => [words, piece]));
+  const far = patterns.filter((pattern) => pattern && /\\[sSWD]|\[\^|(?<!\\)[$^]|\\n/.test(pattern.source));
+  expect(far).toEqual([]);
+  expect(patterns.filter((pattern) => pattern && pattern.flags !== "")).toEqual([]);
+});
+
 describe("when a caution comes again", () => {
   it("never for a piece, once a year for what is no piece's", () => {
     const listing = noted({ text: "listed dresser 190", kinds: ["list"], pieces: [chest] });

@@ -425,3 +425,32 @@ test("an edit may leave more than a thousand facts", () => {
   expect(new Set(pieces.map(({ price }) => price))).toEqual(new Set(["4.00"]));
   expect(pieces.filter(({ status }) => status === "sold").map(({ number }) => number)).toEqual(numbers);
 });
+
+describe("an edit of many lines is worked out before it is written", () => {
+  const lamps = (count: number, from: number) =>
+    Array.from({ length: count }, (_, index) => `bought lamp ${index + from}`).join("\n");
+
+  test("and once more where something was recorded meanwhile", async () => {
+    await chat.hearLong({ text: lamps(30, 1), message: "long" });
+    const edited = chat.hearLong({ text: `${lamps(30, 2)}\nbought chair 9`, message: "long", edited: true });
+    chat.say("bought desk 40");
+    expect((await edited).text).toContain("Recorded 31 notes: 31 bought");
+    const { pieces, unsoldCost } = chat.statement();
+    expect(pieces.slice(30).map(({ number, name }) => [number, name])).toEqual([
+      [31, "desk"],
+      [32, "chair"],
+    ]);
+    expect(unsoldCost).toBe(`${(30 * 31) / 2 + 30 + 9 + 40}.00`);
+  });
+
+  test("where nothing of the message stands, it is taken as a new one of as many lines", async () => {
+    await chat.hearLong({ text: lamps(30, 1), message: "long" });
+    chat.say("undo");
+    chat.say("yes");
+    expect(chat.statement().pieces).toHaveLength(0);
+    const { text } = await chat.hearLong({ text: lamps(30, 2), message: "long", edited: true });
+    expect(text).toContain("Recorded 30 notes: 30 bought");
+    expect(chat.statement().pieces.map(({ price }) => price)[0]).toBe("2.00");
+    expect(chat.ledger.settings.get("longNotes")).toEqual({});
+  });
+});

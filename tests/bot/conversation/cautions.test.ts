@@ -415,6 +415,19 @@ describe("once for each piece", () => {
       "crib",
     ]);
   });
+
+  test("no line of an edited block speaks for the piece of another line", () => {
+    const listing = ["bought kids desk 20", "bought lamp 5", "listed lamp 40"];
+    chat = openChat();
+    const asNew = chat.say(listing.join("\n"), { message: "new" }).text;
+    expect(saidIn(asNew)).toEqual(["children's piece"]);
+    chat.end();
+    chat = openChat();
+    chat.say("bought desk 20\nbought lamp 5\nlisted lamp 40", { message: "block" });
+    expect(saidIn(chat.say(listing.join("\n"), { message: "block", edited: true }).text)).toEqual(
+      saidIn(asNew),
+    );
+  });
 });
 
 describe("one line a reply, and never in the way of the money", () => {

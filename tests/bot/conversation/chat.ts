@@ -49,6 +49,8 @@ export interface Chat {
   ): Said;
   /** Hands in a message as a transport would. */
   hear(incoming: Partial<Incoming> & { text: string }): Said;
+  /** The same for many lines, which let others go first in between. */
+  hearLong(incoming: Partial<Incoming> & { text: string }): Promise<Said>;
   /** Presses the newest button of that label. */
   press(label: string | RegExp): Said;
   /** Presses any button, however old, as anybody. */
@@ -158,6 +160,12 @@ export function openChat({
     hear(incoming) {
       now += 1000;
       conversation.hear({ person, chat: "home", message: `m${++count}`, said: now, ...incoming });
+      return collect();
+    },
+    async hearLong(incoming) {
+      now += 1000;
+      const whole = { person, chat: "home", message: `m${++count}`, said: now, ...incoming };
+      await conversation.hearLong(whole, () => false);
       return collect();
     },
     tap,

@@ -54,21 +54,21 @@ describe("a file of past pieces", () => {
 });
 
 describe("an edit of a long message", () => {
-  it("keeps nobody waiting for longer than 200 ms", async () => {
+  it("keeps nobody waiting for longer than 200 ms, the first after a start either", async () => {
     const { standin, ledger } = await bench();
     const wording = (more: number) =>
-      Array.from({ length: 230 }, (_, index) => `bought lamp ${index + more}`).join("\n");
+      Array.from({ length: 300 }, (_, index) => `got fan ${index + more}`).join("\n");
     const highest = () => Math.max(...[...ledger.books.pieces.values()].map(({ price }) => price));
     const message = standin.say(wording(1));
-    await standin.waitForReply("Recorded 230 notes");
-    standin.edit(message, wording(2));
-    await standin.waitFor(() => highest() === 231_00 || undefined);
-    const longest = await longestTurn(async () => {
-      standin.edit(message, wording(3));
-      await standin.waitFor(() => highest() === 232_00 || undefined);
-    });
-    expect(ledger.books.pieces.size).toBe(230);
-    expect(longest).toBeLessThan(200);
+    await standin.waitForReply("Recorded 300 notes");
+    for (const more of [2, 3]) {
+      const longest = await longestTurn(async () => {
+        standin.edit(message, wording(more));
+        await standin.waitFor(() => highest() === (299 + more) * 100 || undefined);
+      });
+      expect(longest).toBeLessThan(200);
+    }
+    expect(ledger.books.pieces.size).toBe(300);
   });
 });
 
