@@ -12,38 +12,15 @@ import {
 import { amountText } from "../money.ts";
 import type { Button } from "../reply.ts";
 import { isLimit } from "./filters.ts";
-import { isState } from "./measures.ts";
-import type { Counted, Filter, Grouping, MeasureName, Period, Query } from "./query.ts";
+import { groupings } from "./groupings.ts";
+import { measures } from "./measures.ts";
+import type { Counted, Filter, MeasureName, Period, Query } from "./query.ts";
+import { isState } from "./subjects.ts";
 
 /*
  * A query as a question that reads as itself: what a button asks when it is pressed. Short, since a press holds
  * sixty bytes.
  */
-
-const MEASURE_WORDS: Readonly<Record<MeasureName, string>> = {
-  profit: "profit",
-  net: "net profit",
-  proceeds: "revenue",
-  price: "purchase price",
-  cost: "total cost",
-  spent: "spent",
-  fees: "fees",
-  miles: "miles",
-  minutes: "hours",
-  income: "other income",
-  paid: "loan payments",
-  interest: "interest",
-  count: "how many",
-  "tied up": "tied up",
-  asking: "asking price",
-  deposits: "deposits",
-  owed: "owed to me",
-  "days to sell": "days to sell",
-  "days listed": "days listed",
-  hourly: "hourly",
-  reached: "percent of asking",
-  "come down": "come down",
-};
 
 const COUNTED_WORDS: Readonly<Record<Counted, string>> = {
   bought: "bought",
@@ -62,25 +39,6 @@ const COUNTED_WORDS: Readonly<Record<Counted, string>> = {
   scrapped: "scrapped",
   returned: "came back",
   notes: "notes",
-};
-
-const GROUP_WORDS: Readonly<Record<Grouping, string>> = {
-  day: "day",
-  week: "week",
-  month: "month",
-  quarter: "quarter",
-  year: "year",
-  kind: "kind",
-  source: "source",
-  person: "person",
-  buyer: "buyer",
-  method: "payment method",
-  stream: "stream",
-  category: "category",
-  what: "item",
-  place: "place listed",
-  loan: "loan",
-  piece: "piece",
 };
 
 const CATEGORIES: Readonly<Record<string, string>> = { materials: "supplies", other: "misc" };
@@ -131,12 +89,12 @@ export function questionOf(query: Query): string | null {
   const isCount = query.measure === "count";
   const words = [
     query.aggregate ?? "",
-    MEASURE_WORDS[query.measure],
+    measures[query.measure].asked,
     ...(query.measure === "profit" && query.filters.length === 0 ? ["on pieces"] : []),
     ...(isCount ? [COUNTED_WORDS[query.counted ?? "bought"]] : []),
     ...query.filters.map(filterWords),
     periodWords(query.period),
-    query.by ? `by ${GROUP_WORDS[query.by]}` : "",
+    query.by ? `by ${groupings[query.by].asked}` : "",
     query.period || query.by || query.filters.length > 0 ? "" : "ever",
   ];
   return words.filter((word) => word !== "").join(" ");
@@ -159,7 +117,7 @@ export function nextButtons(query: Query, today: Day): Button[] {
   const before = periodBefore(query.period);
   const isSum = !query.by && query.aggregate === null && SUMS.has(query.measure);
   const year = { from: `${today.slice(0, 4)}-01-01`, to: today, name: "this year" };
-  const isStock = STOCKS.has(query.measure) || isState(query.counted);
+  const isStock = measures[query.measure].stock || isState(query.counted);
   const buttons = [
     before ? asked(before.name, { period: before }) : null,
     isSum ? asked("By month", { by: "month" }) : null,
@@ -186,9 +144,6 @@ function periodBefore(period: Period | null): Period | null {
   const year = String(Number(from.slice(0, 4)) - 1);
   return { from: `${year}-01-01`, to: `${year}-12-31`, name: year };
 }
-
-/** As things stand, whenever that is asked. */
-const STOCKS: ReadonlySet<MeasureName> = new Set(["tied up", "asking", "deposits", "owed"]);
 
 /** Measures that months can be told of one by one. */
 const SUMS: ReadonlySet<MeasureName> = new Set([

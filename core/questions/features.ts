@@ -42,7 +42,7 @@ export function featuresOf(parts: Parts): Features {
       return /\b(?:most|least|fewest)$/.test(mark!.text) && Boolean(isMany);
     }),
     habit: /\b(?:do|does an?) \w+ (?:usually |normally |typically )?(?:sit|stay|last|hang|stick)\b/.test(
-      parts.marks.map(({ text }) => text).join(" "),
+      parts.said,
     ),
     yesNo: parts.yesNo,
     limit: parts.limits.length > 0,

@@ -3,6 +3,7 @@ import type { Fact } from "../books/facts.ts";
 import { statusOf } from "../books/piece.ts";
 import type { Desk, Subject } from "./desk.ts";
 import { kindOf, singularOf } from "./lexicon.ts";
+import { measures } from "./measures.ts";
 import type { Limit } from "./phrases.ts";
 import type { Dimension, Filter, MeasureName } from "./query.ts";
 
@@ -60,19 +61,9 @@ export function placeOf(desk: Desk, piece: Readonly<Piece>): string | null {
   return list?.kind === "list" ? (list.data.place ?? null) : null;
 }
 
-/** Measures whose method is the sale's; for all others it is the note's own. */
-const BY_SALE: ReadonlySet<MeasureName> = new Set([
-  "profit",
-  "proceeds",
-  "hourly",
-  "reached",
-  "come down",
-  "days to sell",
-]);
-
 export function methodOf(desk: Desk, measure: MeasureName, subject: Subject): string | null {
   const { fact } = subject;
-  const isOfSale = BY_SALE.has(measure) || (measure === "count" && fact?.kind !== "buy");
+  const isOfSale = measures[measure].bySale || (measure === "count" && fact?.kind !== "buy");
   const noted = isOfSale || fact?.kind === "sell" ? saleOf(desk, subject) : fact;
   return (noted?.data as { method?: string } | undefined)?.method ?? null;
 }

@@ -37,24 +37,55 @@ const timed =
   ({ day }) =>
     TIMES[time](day);
 
+/** A way to part an answer into rows. */
+interface GroupRule {
+  /** How a button asks for it. */
+  asked: string;
+  label: LabelOf;
+  /** Only these can be parted by it. */
+  of?: readonly MeasureName[];
+  /** Only pieces have it: what is made goes by the piece there. */
+  ofPieces?: true;
+}
+
 /** One entry for each way to part an answer into rows. */
-export const groupings: Readonly<Record<Grouping, LabelOf>> = {
-  day: timed("day"),
-  week: timed("week"),
-  month: timed("month"),
-  quarter: timed("quarter"),
-  year: timed("year"),
-  kind: ({ piece }) => (piece ? kindOf(piece.name) : null),
-  source: ({ piece }) => piece?.source ?? null,
-  person: ({ fact }, desk) => personOf(desk, fact),
-  buyer: (subject, desk) => buyerOf(desk, subject),
-  method: (subject, desk, measure) => methodOf(desk, measure, subject),
-  stream: ({ fact }) => (fact?.kind === "income" ? fact.data.stream : null),
-  category: ({ fact }) => (fact?.kind === "spend" ? fact.data.category : null),
-  what: ({ fact }) => (fact?.kind === "spend" ? fact.data.what : null),
-  place: ({ piece }, desk) => (piece ? placeOf(desk, piece) : null),
-  loan: ({ loan }) => loan ?? null,
-  piece: ({ piece }) => (piece ? String(piece.number) : null),
+export const groupings: Readonly<Record<Grouping, GroupRule>> = {
+  day: { asked: "day", label: timed("day") },
+  week: { asked: "week", label: timed("week") },
+  month: { asked: "month", label: timed("month") },
+  quarter: { asked: "quarter", label: timed("quarter") },
+  year: { asked: "year", label: timed("year") },
+  kind: { asked: "kind", label: ({ piece }) => (piece ? kindOf(piece.name) : null), ofPieces: true },
+  source: { asked: "source", label: ({ piece }) => piece?.source ?? null, ofPieces: true },
+  person: { asked: "person", label: ({ fact }, desk) => personOf(desk, fact), ofPieces: true },
+  buyer: { asked: "buyer", label: (subject, desk) => buyerOf(desk, subject), ofPieces: true },
+  method: {
+    asked: "payment method",
+    label: (subject, desk, measure) => methodOf(desk, measure, subject),
+    ofPieces: true,
+  },
+  stream: {
+    asked: "stream",
+    label: ({ fact }) => (fact?.kind === "income" ? fact.data.stream : null),
+    of: ["income"],
+  },
+  category: {
+    asked: "category",
+    label: ({ fact }) => (fact?.kind === "spend" ? fact.data.category : null),
+    of: ["spent"],
+  },
+  what: {
+    asked: "item",
+    label: ({ fact }) => (fact?.kind === "spend" ? fact.data.what : null),
+    of: ["spent"],
+  },
+  place: {
+    asked: "place listed",
+    label: ({ piece }, desk) => (piece ? placeOf(desk, piece) : null),
+    ofPieces: true,
+  },
+  loan: { asked: "loan", label: ({ loan }) => loan ?? null, of: ["paid", "interest"] },
+  piece: { asked: "piece", label: ({ piece }) => (piece ? String(piece.number) : null), ofPieces: true },
 };
 
 export function isTime(grouping: Grouping): grouping is Time {

@@ -1,131 +1,96 @@
-import { Decimal } from "decimal.js";
-import type { Piece } from "../books/books.ts";
-import type { Fact } from "../books/facts.ts";
-import { costOf, profitOf, statusOf } from "../books/piece.ts";
+import { costOf, profitOf } from "../books/piece.ts";
 import { daysBetween } from "../calendar.ts";
-import { anHour, roundHalfUp, WideDecimal } from "../money.ts";
-import { type Desk, deskOn, isIn, type Subject } from "./desk.ts";
-import { entriesIn, type Journal, salePriceOf } from "./ledger-index.ts";
-import type { Counted, MeasureName, Period, Query, Unit } from "./query.ts";
+import { anHour } from "../money.ts";
+import type { Desk, Subject } from "./desk.ts";
+import type { Narrower } from "./phrases.ts";
+import type { MeasureName, Query, Unit } from "./query.ts";
+import {
+  countSubjects,
+  daysListedOf,
+  fromJournal,
+  goneBy,
+  inStock,
+  meanOf,
+  milesOf,
+  netSubjects,
+  ofPieces,
+  profitSubject,
+  reachedOf,
+  sumOf,
+} from "./subjects.ts";
 
-/** One measure: what it is taken of, and how single values make one. */
+/** One measure: what it is taken of, how single values make one, and what its words bear. */
 export interface Measure {
   unit: Unit;
   /** What it is in a first line: "Profit". */
   title: string;
+  /** How a button asks for it. */
+  asked: string;
   /** Every subject in the query's period, filters not yet applied. */
   subjects(desk: Desk, query: Query): Subject[];
   /** The one value of several subjects; null where none can be told. */
   combine(subjects: readonly Subject[]): number | string | null;
+  /** What can narrow it, likeliest first; the rest by pieces. */
+  narrowedBy?: readonly Narrower[];
+  /** The states that it says of its pieces by itself. */
+  implies?: readonly string[];
   /** As things stand on the last day of the period, not what happened in it. */
   stock?: true;
   /** Single values are days or shares: several make a mean. */
   mean?: true;
-}
-
-type Maker = (desk: Desk, query: Query) => Subject[];
-
-export function sumOf(subjects: readonly Subject[]): number {
-  let sum = 0;
-  for (const { units } of subjects) sum += units;
-  return sum;
-}
-
-function meanOf(subjects: readonly Subject[]): number | null {
-  if (subjects.length === 0) return null;
-  return roundHalfUp(new Decimal(sumOf(subjects)).div(subjects.length));
-}
-
-function fromJournal(journal: Journal): Maker {
-  return ({ books, index }, { period }) =>
-    entriesIn(index.journals[journal], period?.from ?? null, period?.to ?? null).map(
-      ({ fact, day, piece, units, miles, loan }) => ({
-        fact,
-        day,
-        piece: piece === null ? null : (books.pieces.get(piece) ?? null),
-        units,
-        ...(miles === undefined ? {} : { miles }),
-        ...(loan === undefined ? {} : { loan }),
-      }),
-    );
-}
-
-/** The pieces that may be meant: where they are named by number, only those are looked at. */
-function piecesFor({ books }: Desk, { filters }: Query): Iterable<Readonly<Piece>> {
-  const named = filters.find(({ dimension, not }) => dimension === "piece" && !not);
-  if (!named) return books.pieces.values();
-  return named.values.flatMap((value) => books.pieces.get(Number(value)) ?? []);
-}
-
-/** Subjects of single pieces, where `of` gives a day and a value. */
-function ofPieces(
-  of: (
-    piece: Readonly<Piece>,
-    desk: Desk,
-  ) => { day: string | null; units: number | null; fact?: Fact | null; per?: number },
-): Maker {
-  return (desk, query) => {
-    const { period } = query;
-    const subjects: Subject[] = [];
-    for (const piece of piecesFor(desk, query)) {
-      const { day, units, fact = null, per } = of(piece, desk);
-      if (day === null || units === null || !isIn(period, day)) continue;
-      subjects.push({ day, piece, fact, units, ...(per === undefined ? {} : { per }) });
-    }
-    return subjects;
-  };
-}
-
-/** The fact by which a piece went. */
-function goneBy(piece: Readonly<Piece>, desk: Desk): Fact | null {
-  if (piece.gone === "sold") return desk.index.of(piece.number).sell;
-  return null;
-}
-
-function profitSubject(piece: Readonly<Piece>, desk: Desk) {
-  return { day: piece.goneOn, units: profitOf(piece), fact: goneBy(piece, desk) };
-}
-
-/** All pieces as they stand on the last day of the period. */
-function inStock(of: (piece: Readonly<Piece>, desk: Desk) => number | null): Maker {
-  return (desk, query) => {
-    const then = deskOn(desk, query.period?.to ?? null);
-    const subjects: Subject[] = [];
-    for (const piece of piecesFor(then, query)) {
-      const units = of(piece, then);
-      if (units === null) continue;
-      subjects.push({ day: piece.bought, piece, fact: then.index.of(piece.number).buy, units });
-    }
-    return subjects;
-  };
+  /** It adds up over time: so much a month. */
+  adds?: true;
+  /** It is of what came of a piece: a day of its life may narrow it. */
+  ofLives?: true;
+  /** It is taken of notes, and told of so many of them. */
+  byNotes?: true;
+  /** Its units are whole things: an amount is held against them in hundredths, as it was read. */
+  whole?: true;
+  /** Its method of payment is the sale's, for all others the note's own. */
+  bySale?: true;
+  /** Its averages are over sold pieces. */
+  overSold?: true;
 }
 
 const money = { unit: "money", combine: sumOf } as const;
 
-/** What a sold piece's sale price is of what it was first listed at, in percent. */
-function reachedOf(piece: Readonly<Piece>, desk: Desk) {
-  const sold = salePriceOf(desk.books, desk.index, piece);
-  const asked = piece.firstListPrice;
-  const units = sold === null || !asked ? null : new Decimal(sold).times(100).div(asked).toNumber();
-  return { day: piece.sold, units, fact: goneBy(piece, desk) };
-}
-
-function daysListedOf(piece: Readonly<Piece>, desk: Desk) {
-  const since = desk.index.of(piece.number).listedSince;
-  if (since === null || (piece.gone !== null && piece.gone !== "sold")) return { day: null, units: null };
-  if (piece.sold === null && piece.listed === null) return { day: null, units: null };
-  const end = piece.sold ?? desk.today;
-  return { day: end, units: daysBetween(since, end), fact: desk.index.of(piece.number).list };
-}
-
 /** One entry for each thing that can be measured. */
 export const measures: Readonly<Record<MeasureName, Measure>> = {
-  profit: { ...money, title: "Profit", subjects: ofPieces(profitSubject) },
-  net: { ...money, title: "Made", subjects: netSubjects },
-  proceeds: { ...money, title: "Brought in", subjects: fromJournal("proceeds") },
+  profit: {
+    ...money,
+    title: "Profit",
+    asked: "profit",
+    ofLives: true,
+    adds: true,
+    bySale: true,
+    overSold: true,
+    subjects: ofPieces(profitSubject),
+  },
+  net: {
+    ...money,
+    title: "Made",
+    asked: "net profit",
+    implies: ["sold", "finished", "listed"],
+    ofLives: true,
+    adds: true,
+    subjects: netSubjects,
+  },
+  proceeds: {
+    ...money,
+    title: "Brought in",
+    asked: "revenue",
+    implies: ["sold", "listed"],
+    ofLives: true,
+    bySale: true,
+    overSold: true,
+    subjects: fromJournal("proceeds"),
+  },
   price: {
     ...money,
     title: "Paid for pieces",
+    asked: "purchase price",
+    narrowedBy: ["kind", "trait", "source", "method", "person", "place", "buyer"],
+    implies: ["listed", "finished"],
     subjects: ofPieces((piece, { index }) => ({
       day: piece.bought,
       units: piece.price,
@@ -135,41 +100,123 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
   cost: {
     ...money,
     title: "Cost",
+    asked: "total cost",
     subjects: ofPieces((piece, { index }) => ({
       day: piece.bought,
       units: costOf(piece),
       fact: index.of(piece.number).buy,
     })),
   },
-  spent: { ...money, title: "Spent", subjects: fromJournal("spent") },
-  fees: { ...money, title: "Fees", subjects: fromJournal("fees") },
-  miles: { unit: "miles", title: "Miles", subjects: fromJournal("miles"), combine: milesOf },
-  minutes: { unit: "minutes", title: "Time", subjects: fromJournal("minutes"), combine: sumOf },
-  income: { ...money, title: "Other income", subjects: fromJournal("income") },
-  paid: { ...money, title: "Paid to loans", subjects: fromJournal("paid") },
-  interest: { ...money, title: "Interest paid", subjects: fromJournal("interest") },
-  count: { unit: "count", title: "Pieces", subjects: countSubjects, combine: sumOf },
+  spent: {
+    ...money,
+    title: "Spent",
+    asked: "spent",
+    narrowedBy: ["category", "what", "kind", "trait", "method", "source", "person", "place", "buyer"],
+    adds: true,
+    byNotes: true,
+    subjects: fromJournal("spent"),
+  },
+  fees: {
+    ...money,
+    title: "Fees",
+    asked: "fees",
+    narrowedBy: ["kind", "trait", "source", "method", "buyer", "person", "place"],
+    implies: ["sold", "listed"],
+    ofLives: true,
+    adds: true,
+    byNotes: true,
+    subjects: fromJournal("fees"),
+  },
+  miles: {
+    unit: "miles",
+    title: "Miles",
+    asked: "miles",
+    narrowedBy: ["kind", "trait", "source", "person", "buyer", "place"],
+    adds: true,
+    byNotes: true,
+    subjects: fromJournal("miles"),
+    combine: milesOf,
+  },
+  minutes: {
+    unit: "minutes",
+    title: "Time",
+    asked: "hours",
+    narrowedBy: ["kind", "trait", "source", "person", "buyer", "place"],
+    ofLives: true,
+    adds: true,
+    byNotes: true,
+    whole: true,
+    subjects: fromJournal("minutes"),
+    combine: sumOf,
+  },
+  income: {
+    ...money,
+    title: "Other income",
+    asked: "other income",
+    narrowedBy: ["stream", "method", "person"],
+    implies: ["sold"],
+    adds: true,
+    byNotes: true,
+    subjects: fromJournal("income"),
+  },
+  paid: {
+    ...money,
+    title: "Paid to loans",
+    asked: "loan payments",
+    narrowedBy: ["loan", "person"],
+    adds: true,
+    byNotes: true,
+    subjects: fromJournal("paid"),
+  },
+  interest: {
+    ...money,
+    title: "Interest paid",
+    asked: "interest",
+    narrowedBy: ["loan"],
+    adds: true,
+    byNotes: true,
+    subjects: fromJournal("interest"),
+  },
+  count: {
+    unit: "count",
+    title: "Pieces",
+    asked: "how many",
+    ofLives: true,
+    adds: true,
+    subjects: countSubjects,
+    combine: sumOf,
+  },
   "tied up": {
     ...money,
     title: "Tied up",
+    asked: "tied up",
+    narrowedBy: ["kind", "trait", "source", "person", "place"],
+    implies: ["unsold", "listed"],
     stock: true,
     subjects: inStock((piece) => (piece.gone ? null : costOf(piece))),
   },
   asking: {
     ...money,
     title: "Asking",
+    asked: "asking price",
+    narrowedBy: ["kind", "trait", "source", "person", "place"],
+    implies: ["unsold", "listed"],
     stock: true,
     subjects: inStock((piece) => (piece.gone || piece.listed === null ? null : piece.listPrice)),
   },
   deposits: {
     ...money,
     title: "Deposits held",
+    asked: "deposits",
+    implies: ["held", "unsold"],
     stock: true,
     subjects: inStock((piece) => (piece.deposit > 0 ? piece.deposit : null)),
   },
   owed: {
     ...money,
     title: "Owed by buyers",
+    asked: "owed to me",
+    implies: ["sold", "unsold"],
     stock: true,
     subjects: inStock((piece) => {
       const owed = piece.owed;
@@ -179,6 +226,11 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
   "days to sell": {
     unit: "days",
     title: "Days to sell",
+    asked: "days to sell",
+    implies: ["sold", "held", "unsold", "finished", "listed"],
+    ofLives: true,
+    whole: true,
+    bySale: true,
     mean: true,
     combine: meanOf,
     subjects: ofPieces((piece, desk) => ({
@@ -190,6 +242,9 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
   "days listed": {
     unit: "days",
     title: "Days listed",
+    asked: "days listed",
+    implies: ["listed"],
+    whole: true,
     mean: true,
     combine: meanOf,
     subjects: ofPieces(daysListedOf),
@@ -197,6 +252,10 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
   hourly: {
     unit: "money",
     title: "An hour",
+    asked: "hourly",
+    implies: ["sold"],
+    ofLives: true,
+    bySale: true,
     subjects: ofPieces((piece, desk) => ({
       ...profitSubject(piece, desk),
       units: piece.gone && piece.minutes > 0 ? profitOf(piece) : null,
@@ -210,6 +269,11 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
   reached: {
     unit: "percent",
     title: "Reached of the first list price",
+    asked: "percent of asking",
+    implies: ["sold", "listed"],
+    ofLives: true,
+    whole: true,
+    bySale: true,
     mean: true,
     combine: meanOf,
     subjects: ofPieces(reachedOf),
@@ -217,6 +281,11 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
   "come down": {
     unit: "percent",
     title: "Come down from the first list price",
+    asked: "come down",
+    implies: ["sold", "listed"],
+    ofLives: true,
+    whole: true,
+    bySale: true,
     mean: true,
     combine: (subjects) => {
       const reached = meanOf(subjects);
@@ -225,80 +294,3 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
     subjects: ofPieces(reachedOf),
   },
 };
-
-function netSubjects(desk: Desk, query: Query): Subject[] {
-  const net = fromJournal("net")(desk, query);
-  return query.withIncome ? [...net, ...fromJournal("income")(desk, query)] : net;
-}
-
-function milesOf(subjects: readonly Subject[]): string {
-  const sum = subjects.reduce((total, { miles = "0" }) => total.plus(miles), new WideDecimal(0));
-  return sum.toDecimalPlaces(6).toFixed();
-}
-
-/** What each sold piece sold for: the subjects of an average, a median or the highest sale. */
-export const salePrices: Maker = ofPieces((piece, desk) => ({
-  day: piece.sold,
-  units: salePriceOf(desk.books, desk.index, piece),
-  fact: goneBy(piece, desk),
-}));
-
-/** Pieces in a state on the last day of the period. */
-const STATES: Partial<Record<Counted, (piece: Readonly<Piece>) => boolean>> = {
-  unsold: (piece) => !piece.gone,
-  held: (piece) => !piece.gone && piece.hold !== null,
-  unlisted: (piece) => statusOf(piece) === "finished",
-  "on the market": (piece) => !piece.gone && piece.listed !== null,
-  unfinished: (piece) => !piece.gone && piece.finished === null,
-  owing: (piece) => piece.owed > 0,
-};
-
-/** Whether what is counted is a state and not something that happened. */
-export function isState(counted: Counted | null): boolean {
-  return counted !== null && STATES[counted] !== undefined;
-}
-
-function countSubjects(desk: Desk, query: Query): Subject[] {
-  const counted = query.counted ?? "bought";
-  const state = STATES[counted];
-  if (state) return inStock((piece) => (state(piece) ? 1 : null))(desk, query);
-  switch (counted) {
-    case "sold":
-      return fromJournal("sold")(desk, query);
-    case "bought":
-      return ofPieces((piece, { index }) => ({
-        day: piece.bought,
-        units: 1,
-        fact: index.of(piece.number).buy,
-      }))(desk, query);
-    case "finished":
-      return ofPieces((piece) => ({ day: piece.finished, units: 1 }))(desk, query);
-    case "started":
-      return ofPieces((piece) => ({ day: piece.started, units: 1 }))(desk, query);
-    case "listed":
-      return listedIn(desk, query.period);
-    case "returned":
-      return fromJournal("sold")(desk, query)
-        .filter(({ units }) => units < 0)
-        .map((subject) => ({ ...subject, units: 1 }));
-    case "notes":
-      return desk.books.facts
-        .filter((fact) => isIn(query.period, fact.day))
-        .map((fact) => ({ day: fact.day, piece: null, fact, units: 1 }));
-    default:
-      return ofPieces((piece) => ({ day: piece.gone === counted ? piece.goneOn : null, units: 1 }))(
-        desk,
-        query,
-      );
-  }
-}
-
-/** Every piece that was listed in the period, once, at its first listing there. */
-function listedIn(desk: Desk, period: Period | null): Subject[] {
-  const subjects: Subject[] = [];
-  for (const piece of desk.books.pieces.values()) {
-    const listing = desk.index.of(piece.number).listings.find(({ day }) => isIn(period, day));
-    if (listing) subjects.push({ ...listing, piece, units: 1 });
-  }
-  return subjects;
-}

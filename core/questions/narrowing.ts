@@ -2,8 +2,9 @@ import type { Desk } from "./desk.ts";
 import { isOfKind } from "./filters.ts";
 import { singularOf } from "./lexicon.ts";
 import type { Mark } from "./marks.ts";
+import { measures } from "./measures.ts";
 import { cutsOf, type Item, type Parts } from "./parts.ts";
-import type { Own } from "./phrases.ts";
+import type { Narrower } from "./phrases.ts";
 import type { Dimension, Filter, MeasureName } from "./query.ts";
 
 /** Why a question is not answered: the words that nobody could place, or a plain reason. */
@@ -25,10 +26,8 @@ export interface Narrowing {
   item: Item;
 }
 
-type Plain = Own["dimension"] | "piece";
-
 /** What an item may be, likeliest first where no measure has its own wish. */
-const LIKELY: readonly Plain[] = [
+const LIKELY: readonly Narrower[] = [
   "kind",
   "trait",
   "source",
@@ -42,22 +41,8 @@ const LIKELY: readonly Plain[] = [
   "loan",
 ];
 
-/** What each measure can be narrowed by, likeliest first; the rest by pieces. */
-const BY_MEASURE: Partial<Record<MeasureName, readonly Plain[]>> = {
-  spent: ["category", "what", "kind", "trait", "method", "source", "person", "place", "buyer"],
-  income: ["stream", "method", "person"],
-  paid: ["loan", "person"],
-  interest: ["loan"],
-  miles: ["kind", "trait", "source", "person", "buyer", "place"],
-  price: ["kind", "trait", "source", "method", "person", "place", "buyer"],
-  "tied up": ["kind", "trait", "source", "person", "place"],
-  asking: ["kind", "trait", "source", "person", "place"],
-  minutes: ["kind", "trait", "source", "person", "buyer", "place"],
-  fees: ["kind", "trait", "source", "method", "buyer", "person", "place"],
-};
-
 /** What a word before the item makes of it. */
-const BY_LINK: Readonly<Record<string, readonly Plain[]>> = {
+const BY_LINK: Readonly<Record<string, readonly Narrower[]>> = {
   from: ["source", "stream"],
   at: ["source", "place"],
   to: ["buyer", "loan"],
@@ -67,13 +52,13 @@ const BY_LINK: Readonly<Record<string, readonly Plain[]>> = {
 };
 
 /** Everything an item may be, by dimension. */
-function candidates({ mark }: Item): Map<Plain, string> {
-  const found = new Map<Plain, string>();
+function candidates({ mark }: Item): Map<Narrower, string> {
+  const found = new Map<Narrower, string>();
   const { thing, own } = mark.senses;
   if (mark.number !== undefined) found.set("piece", String(mark.number));
   for (const { dimension, value } of own) if (!found.has(dimension)) found.set(dimension, value);
   if (!thing) return found;
-  const add = (dimension: Plain, value: string | undefined): void => {
+  const add = (dimension: Narrower, value: string | undefined): void => {
     if (value !== undefined && !found.has(dimension)) found.set(dimension, value);
   };
   add("kind", thing.noun);
@@ -88,12 +73,13 @@ function candidates({ mark }: Item): Map<Plain, string> {
 }
 
 /** The dimension that an item narrows by under a measure; null where it can narrow nothing there. */
-function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Plain | null {
+function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Narrower | null {
   const found = candidates(item);
   if (found.has("piece")) return "piece";
   const allowed =
-    BY_MEASURE[measure] ?? LIKELY.filter((dimension) => !/category|what|stream|loan/.test(dimension));
-  const isOwn = (dimension: Plain): boolean =>
+    measures[measure].narrowedBy ??
+    LIKELY.filter((dimension) => !/category|what|stream|loan/.test(dimension));
+  const isOwn = (dimension: Narrower): boolean =>
     item.mark.senses.own.some((own) => own.dimension === dimension);
   // "made off the student", whom the ledger knows as a buyer alone.
   if (item.link === "from" && isOwn("buyer") && !isOwn("source"))
@@ -124,7 +110,7 @@ function isWith(item: Item, { marks, items }: Parts): boolean {
 function personal(
   item: Item,
   { isBuying, isSelling }: { isBuying: boolean; isSelling: boolean },
-): Plain | null {
+): Narrower | null {
   const own = new Set(item.mark.senses.own.map(({ dimension }) => dimension));
   if (own.has("person") && !own.has("source") && !own.has("buyer")) return "person";
   if (isBuying && !isSelling)
@@ -140,7 +126,7 @@ function personal(
 
 /** The filters that the items of a question make under a measure, or the words that make none. */
 export function narrowed(parts: Parts, measure: MeasureName, desk: Desk): Narrowing[] | Refusal {
-  const found: { dimension: Plain; value: string; item: Item }[] = [];
+  const found: { dimension: Narrower; value: string; item: Item }[] = [];
   for (const item of parts.items) {
     const dimension = dimensionOf(item, measure, parts);
     // "How much cash is tied up": money, where nothing is paid in one way or another.
@@ -192,8 +178,8 @@ function isParted(parts: Parts, before: Item, item: Item): boolean {
 }
 
 function isNameOfNumber(
-  found: readonly { dimension: Plain; item: Item }[],
-  dimension: Plain,
+  found: readonly { dimension: Narrower; item: Item }[],
+  dimension: Narrower,
   item: Item,
 ): boolean {
   if (dimension !== "kind" && dimension !== "trait") return false;
@@ -202,7 +188,7 @@ function isNameOfNumber(
 
 /** A number that is not on the books, or is another piece than the one named with it. */
 function numberFault(
-  found: readonly { dimension: Plain; value: string; item: Item }[],
+  found: readonly { dimension: Narrower; value: string; item: Item }[],
   desk: Desk,
 ): Refusal | null {
   for (const { dimension, value, item } of found) {
@@ -222,7 +208,7 @@ function numberFault(
 }
 
 /** A trait beside several kinds: of which of them it is said, nobody can tell. */
-function mixedTrait(found: readonly { dimension: Plain; value: string; item: Item }[]): Item | null {
+function mixedTrait(found: readonly { dimension: Narrower; value: string; item: Item }[]): Item | null {
   const kinds = new Set(found.filter(({ dimension }) => dimension === "kind").map(({ value }) => value));
   const trait = found.find(({ dimension }) => dimension === "trait");
   return kinds.size > 1 && trait ? trait.item : null;

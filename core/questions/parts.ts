@@ -1,4 +1,5 @@
 import type { Cents } from "../money.ts";
+import { isTime } from "./groupings.ts";
 import type { Mark } from "./marks.ts";
 import type { Limit, Link, OrderWord, Own } from "./phrases.ts";
 import type { Grouping, Period } from "./query.ts";
@@ -44,6 +45,8 @@ export interface Parts {
   yesNo: boolean;
   /** The first word that says something. */
   first: string;
+  /** All of it, as meant. */
+  said: string;
 }
 
 const FEES: Own = { dimension: "category", value: "fees" };
@@ -110,6 +113,7 @@ export function partsOf(marks: readonly Mark[]): Parts {
     adrift: null,
     yesNo: false,
     first: firstOf(marks),
+    said: marks.map(({ text }) => text).join(" "),
   };
   parts.yesNo = AUXILIARIES.has(parts.first);
   const sorter = new Sorter(marks, parts);
@@ -341,4 +345,9 @@ export function cutsOf({ items, periods, besideAt, orAt, andAt, comparing }: Par
   if (or.length > 0) return or;
   const and = besideAt.length > 0 ? parting(andAt) : [];
   return and.length > 0 ? and : besideAt;
+}
+
+/** Whether a word names a stretch of time: "months". */
+export function isTimeGroup({ senses }: Mark): boolean {
+  return senses.group !== undefined && isTime(senses.group);
 }

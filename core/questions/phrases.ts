@@ -40,6 +40,9 @@ export interface Own {
   value: string;
 }
 
+/** What an item may narrow by. */
+export type Narrower = Own["dimension"] | "piece";
+
 /** Everything that one phrase may be. */
 export interface Senses {
   cues: readonly Cue[];

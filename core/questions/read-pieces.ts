@@ -96,7 +96,7 @@ function factOf(parts: Parts, f: Features): PieceFact | null {
     };
   }
   // "What was #39 listed at": the last price of a piece that is gone as well.
-  const said = parts.marks.map(({ text }) => text).join(" ");
+  const { said } = parts;
   if (f.has("asking") && /\b(?:was|were|did)\b/.test(said) && !f.has("sold", "soldFor", "howLong"))
     return named("last list price");
   const found = PIECE_FACTS.find((each) => each.when(f));

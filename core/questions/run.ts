@@ -7,9 +7,10 @@ import type { Desk, Subject } from "./desk.ts";
 import { isLimit, passes } from "./filters.ts";
 import { groupings, isTime, labelsBetween, spanOf, UNKNOWN } from "./groupings.ts";
 import { salePriceOf } from "./ledger-index.ts";
-import { type Measure, measures, salePrices } from "./measures.ts";
+import { type Measure, measures } from "./measures.ts";
 import type { Figure, Filter, Grouping, Query, Side } from "./query.ts";
 import type { Result } from "./result.ts";
+import { salePrices } from "./subjects.ts";
 import { quickTotal } from "./totals.ts";
 
 /** Asks that take each piece as one: the rest goes by notes. */
@@ -36,15 +37,6 @@ function subjectsOf(desk: Desk, query: Query): Subject[] {
   );
 }
 
-/** Measures whose units are whole things: an amount is held against them in hundredths, as it was read. */
-const WHOLE: ReadonlySet<Query["measure"]> = new Set([
-  "minutes",
-  "days to sell",
-  "days listed",
-  "reached",
-  "come down",
-]);
-
 /** What an amount is held against: the measure; where there is none, what the piece was sold or bought for. */
 function boundOf(
   { books, index }: Desk,
@@ -57,7 +49,7 @@ function boundOf(
     if (of === "proceeds") return salePriceOf(books, index, piece);
     return of === "asking" ? piece.listPrice : of === "cost" ? costOf(piece) : piece.price;
   }
-  if (query.measure !== "count") return WHOLE.has(query.measure) ? units * 100 : units;
+  if (query.measure !== "count") return measures[query.measure].whole ? units * 100 : units;
   if (!piece) return null;
   if (query.counted === "sold") return salePriceOf(books, index, piece);
   return query.counted === "on the market" || query.counted === "listed" ? piece.listPrice : piece.price;
@@ -83,15 +75,10 @@ function byPiece(subjects: readonly Subject[]): Subject[] {
   return [...pieces.values(), ...others];
 }
 
-/** Averages and medians are over sold pieces, where the measure is one of what came of them. */
-const OVER_SOLD: ReadonlySet<Query["measure"]> = new Set(["profit", "proceeds"]);
-
 function figureValue(query: Query, measure: Measure, subjects: readonly Subject[]): number | string | null {
   const { aggregate } = query;
   if (aggregate !== null) {
-    const counted = OVER_SOLD.has(query.measure)
-      ? subjects.filter(({ piece }) => piece?.gone === "sold")
-      : subjects;
+    const counted = measure.overSold ? subjects.filter(({ piece }) => piece?.gone === "sold") : subjects;
     const single = counted.filter(
       ({ piece }) => piece !== null || query.measure === "income" || query.measure === "paid",
     );
@@ -183,7 +170,7 @@ function isOfOne({ measure, filters, order, by }: Query): boolean {
 /** One row a label, unordered. */
 function rowsOf(desk: Desk, query: Query, subjects: readonly Subject[], by: Grouping): Figure[] {
   const measure = measures[query.measure];
-  const label = groupings[by];
+  const { label } = groupings[by];
   const parts = new Map<string, Subject[]>();
   for (const subject of subjects) {
     const name = label(subject, desk, query.measure) ?? UNKNOWN;

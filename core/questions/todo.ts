@@ -43,7 +43,7 @@ export function readTodo(parts: Parts, f: Features): TodoQuestion | Refusal | nu
   ]);
   if (fault) return fault;
   if (parts.amounts.length > 0 || parts.limits.length > 0) return null;
-  const said = parts.marks.map(({ text }) => text).join(" ");
+  const { said } = parts;
   const weekend = parts.periods.some(({ period }) => period.name.includes("weekend"));
   return { kind: "todo", scope: scopeOf(said), weekend };
 }

@@ -4,9 +4,10 @@ import { showMonth } from "../calendar.ts";
 import { showMinutes } from "../decide/echo.ts";
 import { show } from "../money.ts";
 import type { Desk } from "./desk.ts";
-import { isState, measures } from "./measures.ts";
+import { measures } from "./measures.ts";
 import type { Counted, Figure, Filter, Period, Query, Unit } from "./query.ts";
 import type { Result } from "./result.ts";
+import { isState } from "./subjects.ts";
 
 /** Rows that a phone shows before "and 7 more". */
 export const ROWS_MAX = 10;
@@ -160,7 +161,7 @@ export function nameOf({ name }: Period, today: string): string {
 /** How much went into a figure: "4 notes", "2 pieces". */
 function overWords(query: Query, { over, pieces }: Result): string {
   if (query.measure === "count" || over === 0) return "";
-  const byNotes = ["spent", "income", "paid", "interest", "miles", "minutes", "fees"].includes(query.measure);
+  const byNotes = measures[query.measure].byNotes === true;
   if (!byNotes && pieces > 0) return ` (${countedWords(pieces, "piece")})`;
   return byNotes ? ` (${countedWords(over, "note")})` : "";
 }

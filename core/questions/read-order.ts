@@ -1,0 +1,72 @@
+import { groupings } from "./groupings.ts";
+import { type Refusal, refusal } from "./narrowing.ts";
+import { cutsOf, type Parts } from "./parts.ts";
+import type { Grouping, MeasureName, Order } from "./query.ts";
+import type { Reading } from "./reading.ts";
+
+/** Rows by something, or something put in order. */
+export function groupOf(reading: Reading): { by: Grouping | null; order: Order | null } | Refusal | null {
+  const { parts, measure, f } = reading;
+  const { groups, eachItem } = parts;
+  // "Which did better" beside "or" compares and puts nothing in order.
+  const isBeside = cutsOf(parts).length > 0;
+  const orders = parts.orders.filter(
+    ({ at }) => !(isBeside && parts.marks[at]!.senses.flags.has("comparing")),
+  );
+  const parted = groups.find((group) => group.parted);
+  const named = groups.find((group) => !group.parted && group.group !== parted?.group);
+  if (groups.length > 1 && parted && named && orders.length === 0) return refusal(parts.marks[named.at]!);
+  if (groups.filter((group) => group.parted).length > 1) return refusal(parts.marks[groups.at(-1)!.at]!);
+  const [first] = orders;
+  const wrong = groups.find(({ group }) => !isGroupOf(measure, group));
+  if (wrong) return refusal(parts.marks[wrong.at]!);
+  if (first) return orderOf(reading, first, parted?.group ?? named?.group ?? impliedGroup(reading));
+  if (parted) return { by: parted.group, order: null };
+  if (eachItem) return { by: "piece", order: null };
+  if (!named) return null;
+  // "which kinds make money" puts kinds in order; a group that nothing asks for is refused.
+  if (f.has("which") || /^(?:what|whats|which)$/.test(parts.first))
+    return { by: null, order: { of: named.group, first: "most", top: null } };
+  return refusal(parts.marks[named.at]!);
+}
+
+/** What an order is of where that is not said; the first that fits. */
+const IMPLIED: readonly (readonly [when: (reading: Reading) => boolean, of: Grouping])[] = [
+  // "Who sold the most" asks for one of ours.
+  [({ f, parts }) => f.has("who") && /\bwho (?:has )?sold\b(?!.* to\b)/.test(parts.said), "person"],
+  [({ f }) => f.has("who"), "buyer"],
+  [({ f }) => f.has("where"), "source"],
+  [({ f }) => f.has("when"), "month"],
+  [({ f, measure }) => measure === "spent" && !f.piece, "what"],
+  [({ measure }) => measure === "income", "stream"],
+  [({ measure }) => measure === "paid" || measure === "interest", "month"],
+  [() => true, "piece"],
+];
+
+function impliedGroup(reading: Reading): Grouping {
+  return IMPLIED.find(([when]) => when(reading))![1];
+}
+
+function orderOf(
+  { parts, measure }: Reading,
+  said: Parts["orders"][number],
+  of: Grouping,
+): { by: null; order: Order } | Refusal {
+  const { orders } = parts;
+  const isDays = measure === "days to sell" || measure === "days listed";
+  const ends = orders.map(({ order }) => {
+    if (order === "fastest") return "least";
+    if (order === "slowest" || order === "most") return "most";
+    if (order === "least") return "least";
+    return (order === "best") === isDays ? "least" : "most";
+  });
+  if (new Set(ends).size > 1 && !orders.some(({ order }) => order === "best"))
+    return refusal(parts.marks[orders[1]!.at]!);
+  const top = orders.find((order) => order.top !== null)?.top ?? null;
+  const first = orders.length > 1 && said.order === "best" ? ends[1]! : ends[0]!;
+  return { by: null, order: { of, first: first as Order["first"], top } };
+}
+
+function isGroupOf(measure: MeasureName, group: Grouping): boolean {
+  return groupings[group].of?.includes(measure) ?? true;
+}

@@ -1,0 +1,63 @@
+import { addDays } from "../calendar.ts";
+import { measures } from "./measures.ts";
+import { type Refusal, refusal } from "./narrowing.ts";
+import type { Filter, Period } from "./query.ts";
+import type { Reading } from "./reading.ts";
+
+/** What was done to a piece on a day, which a question about what came of the piece may name. */
+const DONE = { bought: "bought on", finished: "finished on", listed: "listed on" } as const;
+
+/** "profit on chairs i bought in june": the days are those of the buying, whenever the chairs went. */
+export function doneIn(reading: Reading): { filter: Filter; at: number } | null {
+  const { parts, measure, counted } = reading;
+  const [said, more] = parts.periods;
+  if (!said || more || measure === "price" || measure === "cost") return null;
+  const before = parts.marks.slice(0, said.at).findLast(({ senses }) => !senses.flags.has("filler"));
+  const done = before?.senses.cues.find((cue) => cue in DONE) as keyof typeof DONE | undefined;
+  if (!before || !done || counted === done || !measures[measure].ofLives) return null;
+  const { from, to, name } = said.period;
+  return {
+    filter: { dimension: DONE[done], values: [`${from ?? ""}..${to ?? ""}`], name },
+    at: parts.marks.indexOf(before),
+  };
+}
+
+/** The period said; several only where one takes in the other. */
+export function periodOf({ parts }: Reading): Period | Refusal | null {
+  const said = parts.periods.filter(({ period }) => period.from !== null || period.to !== null);
+  const [first, second, third] = said;
+  if (!first) return null;
+  if (!second) return first.period;
+  if (parts.andAt.some((at) => at > first.at && at < said.at(-1)!.at)) {
+    const joined = inOne(said.map(({ period }) => period));
+    if (joined) return joined;
+  }
+  if (third) return refusal(parts.marks[third.at]!);
+  return both(first.period, second.period) ?? refusal(parts.marks[second.at]!);
+}
+
+/** The stretch that two periods share, where one lies in the other: "summer, june through august". */
+function both(a: Period, b: Period): Period | null {
+  const from = a.from === null ? b.from : b.from === null || a.from > b.from ? a.from : b.from;
+  const to = a.to === null ? b.to : b.to === null || a.to < b.to ? a.to : b.to;
+  if (from !== null && to !== null && from > to) return null;
+  if (from === a.from && to === a.to) return a;
+  if (from === b.from && to === b.to) return b;
+  // An open end takes the other's: "since june, before september".
+  if (a.from === null || a.to === null || b.from === null || b.to === null)
+    return { from, to, name: `${a.name}, ${b.name}` };
+  return null;
+}
+
+/** "june, july and august": those that follow on one another as one; null where something lies between. */
+function inOne(periods: readonly Period[]): Period | null {
+  const [first, ...more] = [...periods].sort((a, b) => ((a.from ?? "") < (b.from ?? "") ? -1 : 1));
+  let { to } = first!;
+  for (const next of more) {
+    if (to === null || next.from === null || addDays(to, 1) !== next.from) return null;
+    to = next.to;
+  }
+  const year = / \d{4}$/.exec(more.at(-1)!.name)?.[0] ?? "";
+  const names = [first!, ...more].map(({ name }) => name.replace(year, ""));
+  return { from: first!.from, to, name: `${names.slice(0, -1).join(", ")} and ${names.at(-1)}${year}` };
+}

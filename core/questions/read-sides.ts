@@ -1,0 +1,80 @@
+import { type Narrowing, type Refusal, refusal } from "./narrowing.ts";
+import { cutsOf } from "./parts.ts";
+import type { Filter, Period, Side } from "./query.ts";
+import type { Reading } from "./reading.ts";
+
+/** What is put beside each other, and the filters that all sides share. */
+export interface Sides {
+  beside: Side[];
+  shared: Filter[];
+  isPeriods: boolean;
+}
+
+/** Both sides of a comparison: the one thing that stands on each side, all else held by both. */
+export function sidesOf({ parts, found }: Reading): Sides | Refusal | null {
+  const joint = cutsOf(parts);
+  if (joint.length === 0) return null;
+  const periods = parts.periods.filter(({ period }) => period.from !== null || period.to !== null);
+  const sideOf = (at: number): number => joint.filter((cut) => cut < at).length;
+  if (periods.length === joint.length + 1 && new Set(periods.map(({ at }) => sideOf(at))).size > 1) {
+    const beside = periods.map(({ period }): Side => ({ filters: [], period, label: labelOfPeriod(period) }));
+    return { beside, shared: found.map(({ filter }) => filter), isPeriods: true };
+  }
+  const dimensions = [...new Set(found.map(({ filter }) => sideSort(filter)))];
+  const split = dimensions.find((dimension) => {
+    const places = found.filter(({ filter }) => sideSort(filter) === dimension);
+    return new Set(places.map(({ item }) => sideOf(item.at))).size > 1;
+  });
+  if (!split) return joint.length > 0 && parts.besideAt.length > 0 ? refusal(parts.marks[joint[0]!]!) : null;
+  return { ...sidesBy(found, split, sideOf), isPeriods: false };
+}
+
+function sidesBy(
+  found: readonly Narrowing[],
+  split: Filter["dimension"],
+  sideOf: (at: number) => number,
+): { beside: Side[]; shared: Filter[] } {
+  const sides = new Map<number, Filter[]>();
+  const shared: Filter[] = [];
+  const sideFilters = found.filter(({ filter }) => sideSort(filter) === split);
+  for (const { filter, item } of found) {
+    const near = sideFilters.some(
+      (other) => sideOf(other.item.at) === sideOf(item.at) && Math.abs(other.item.at - item.at) <= 1,
+    );
+    if (sideSort(filter) === split || (filter.dimension === "trait" && near)) {
+      const side = sideOf(item.at);
+      sides.set(side, [...(sides.get(side) ?? []), filter]);
+    } else shared.push(filter);
+  }
+  const beside = [...sides].map(
+    ([, filters]): Side => ({ filters, period: null, label: labelOfFilters(filters) }),
+  );
+  return { beside, shared };
+}
+
+/** "gas or storage": a thing bought stands beside a category as beside another thing. */
+function sideSort({ dimension }: Filter): Filter["dimension"] {
+  return dimension === "category" ? "what" : dimension;
+}
+
+function labelOfPeriod({ from, to, name }: Period): string {
+  if (
+    from !== null &&
+    to !== null &&
+    from.slice(0, 7) === to.slice(0, 7) &&
+    from.endsWith("-01") &&
+    to >= `${from.slice(0, 7)}-28`
+  )
+    return from.slice(0, 7);
+  return name;
+}
+
+function labelOfFilters(filters: readonly Filter[]): string {
+  return [...filters]
+    .sort((a) => (a.dimension === "trait" ? -1 : 0))
+    .map(
+      ({ dimension, values, not }) =>
+        `${not ? "not " : ""}${dimension === "piece" ? values.map((value) => `#${value}`).join(", ") : values.join(" and ")}`,
+    )
+    .join(" ");
+}

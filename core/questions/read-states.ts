@@ -1,0 +1,58 @@
+import { measures } from "./measures.ts";
+import type { Parts } from "./parts.ts";
+import type { Filter } from "./query.ts";
+import type { Reading } from "./reading.ts";
+import type { Cue } from "./words/cues.ts";
+
+/** Cues that narrow where they are not what is asked: "profit on sold chairs". */
+const STATUS_CUES: readonly (readonly [Cue, string])[] = [
+  ["sold", "sold"],
+  ["unsold", "unsold"],
+  ["held", "held"],
+  ["unlisted", "unlisted"],
+  ["unfinished", "unfinished"],
+  ["listed", "listed"],
+  ["finished", "finished"],
+  ["started", "started"],
+  ["kept", "kept"],
+  ["given", "given"],
+  ["scrapped", "scrapped"],
+  ["returned", "returned"],
+  ["free", "free"],
+];
+
+/** The states that narrow a question: said, and not already meant by its measure. */
+export function statesOf(reading: Reading): Filter[] {
+  const { measure, parts, found } = reading;
+  const isPlaced = found.some(({ filter }) => filter.dimension === "place");
+  const own = [...(measures[measure].implies ?? []), ...(isPlaced ? ["listed"] : [])];
+  // "What has been sitting" is still here, "what sat" may have gone.
+  const isHere = measure === "days listed" && /\bbeen\b/.test(parts.said);
+  const here: Filter[] = isHere ? [{ dimension: "status", values: ["unsold"] }] : [];
+  const said = saidStates(reading, own);
+  if (measure !== "hourly" || said.length > 0) return [...here, ...said];
+  // What was kept, given or scrapped earns nothing by the hour: it counts where all of them are asked for.
+  return [{ dimension: "status", values: [saysAllPieces(parts) ? "gone" : "sold"] }];
+}
+
+function saidStates(reading: Reading, own: readonly string[]): Filter[] {
+  const { measure, counted, taken, parts } = reading;
+  return STATUS_CUES.flatMap(([cue, status]): Filter[] => {
+    const places = (parts.cues.get(cue) ?? []).filter((at) => isOnlyCue(reading, at, cue));
+    if (places.length === 0 || own.includes(status) || !taken.includes(cue)) return [];
+    if (counted === status || (measure === "count" && status !== "free")) return [];
+    return [{ dimension: "status", values: [status] }];
+  });
+}
+
+/** "my hourly over all pieces". */
+function saysAllPieces({ said }: Parts): boolean {
+  return /\b(?:all|every) (?:the |my |of my )?(?:pieces?|furniture|of them)\b/.test(said);
+}
+
+/** A word that says nothing else, so that it must mean the state. */
+function isOnlyCue({ parts, taken }: Reading, at: number, cue: Cue): boolean {
+  const { cues, flags } = parts.marks[at]!.senses;
+  if (flags.has("generic") || flags.has("filler")) return false;
+  return cues.every((other) => other === cue || !taken.includes(other));
+}
