@@ -51,7 +51,12 @@ const shapes = {
   /** A member's last question, by member id, and how many of its rows were shown: for "more" and "and in june?". */
   lastQuestion: z.record(
     z.string(),
-    z.strictObject({ day, question: z.string(), shown: z.number().int().nonnegative() }),
+    z.strictObject({
+      day,
+      question: z.string(),
+      shown: z.number().int().nonnegative(),
+      note: z.number().int().optional(),
+    }),
   ),
   /** Notes of many lines that are not handled to their end: the first line that is left, by note id. */
   longNotes: z.record(z.string(), z.number().int().nonnegative()),

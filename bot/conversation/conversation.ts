@@ -4,7 +4,6 @@ import { mattersOf } from "../../core/decide/decide.ts";
 import { isNothing, smallTalk } from "../../core/decide/smalltalk.ts";
 import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
-import type { Reading } from "../../core/notes/reading.ts";
 import { allAtOnce, type Steps } from "../../core/steps.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import { createMemory } from "../../db/memory.ts";
@@ -17,7 +16,6 @@ import { cautionOf, heard } from "./cautioning.ts";
 import { runCommand } from "./commands.ts";
 import { composeReply } from "./composing.ts";
 import { editNote, type WorkedEdit, workingEdit } from "./editing.ts";
-import { mendOfAfterthought } from "./fixing-other.ts";
 import { goneOn } from "./going-on.ts";
 import { handleHistory, historiesLeft, leaveHistory } from "./history.ts";
 import type { Conversation, Incoming, Press } from "./incoming.ts";
@@ -250,14 +248,8 @@ const asksForNotes = (text: string): boolean =>
 
 function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): void {
   const { text } = said;
-  const readings = goneOn(turn, text, said.readings, replyRoot) ?? said.readings;
+  const readings = goneOn(turn, said.readings, replyRoot);
   heard(turn, text, readings);
-  const isUnclear = turn.lines === 1 && readings.every(isOpenToCorrection);
-  const correction = isUnclear ? mendOfAfterthought(turn, text, replyRoot) : null;
-  if (correction) {
-    decideAll(turn, mattersOf([correction], turn.today), { root: turn.root, replyRoot });
-    return;
-  }
   if (answerAsked(turn, text, readings, replyRoot)) return;
   const twins = twinsOf(turn, text);
   // Words repeated before anything came of them are taken anew in place of the first, not doubted.
@@ -268,15 +260,6 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
     turn.spoken.push("Nothing there for the books. Like:\nbought dresser 30");
   else if (twin) askWhetherAgain(turn, readings, twin);
   else decideAll(turn, mattersOf(readings, turn.today), { root: turn.root, replyRoot });
-}
-
-/** It says no fact by itself: nothing clear, a fee of nothing named, or only who did something ("mom bought it"). */
-function isOpenToCorrection(reading: Reading): boolean {
-  const { kind, by, missing = [] } = reading;
-  const isFee = kind === "spend" && reading.category === "fees" && !reading.pieces;
-  return (
-    kind === "unclear" || isFee || (by !== undefined && missing.includes("pieces") && missing.length > 1)
-  );
 }
 
 /** A long message sent again within minutes is not recorded a second time, since nobody can be asked about all of it. */

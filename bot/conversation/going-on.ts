@@ -1,25 +1,48 @@
-import { continuedReadings, mayGoOn } from "../../core/decide/continued.ts";
+import type { Fact } from "../../core/books/facts.ts";
+import { onward } from "../../core/decide/decide.ts";
+import type { Desk } from "../../core/decide/decision.ts";
+import type { Past } from "../../core/mending/past.ts";
 import type { Reading } from "../../core/notes/reading.ts";
-import { isOfToday } from "./fixing-other.ts";
-import { newestFact, talkOf } from "./talk.ts";
-import type { Turn } from "./turn.ts";
+import { lastQuestion } from "./last-question.ts";
+import { saidOf } from "./outcome.ts";
+import { isOfToday, newestFact, talkOf } from "./talk.ts";
+import { deskOf, type Turn } from "./turn.ts";
+import { lastRoot } from "./undoing.ts";
 
-/** "same again", "now 200": what a message says that only goes on from the note before, or the one replied to. */
+/** The desk with all that was said before. */
+export function talkingDesk(turn: Turn, replyRoot: number | undefined): Omit<Desk, "confirmed"> {
+  return { ...deskOf(turn), talk: talkOf(turn, replyRoot), past: pastOf(turn, replyRoot) };
+}
+
+/** What a message means by what was said before it, or by the message replied to, where it says little by itself. */
 export function goneOn(
   turn: Turn,
-  text: string,
   readings: readonly Reading[],
   replyRoot: number | undefined,
-): Reading[] | null {
-  if (turn.lines > 1 || !mayGoOn(text, readings)) return null;
-  const { replied, latest = [] } = talkOf(turn, replyRoot);
-  const newest = newestFact(turn, ({ root }) => replyRoot === undefined || root === replyRoot);
-  const isBefore = newest && (replyRoot !== undefined || isOfToday(turn, newest));
-  const { ledger, today } = turn;
-  return continuedReadings(text, {
-    fact: isBefore ? newest : undefined,
-    pieces: replied ?? latest,
-    books: ledger.books,
-    today,
-  });
+): readonly Reading[] {
+  const [reading, ...others] = readings;
+  if (!reading?.back || others.length > 0 || turn.lines > 1) return readings;
+  const on = onward(reading, talkingDesk(turn, replyRoot));
+  return on ? [on] : readings;
+}
+
+/** What a message that corrects an earlier note, or goes on from it, may look at beside the books. */
+function pastOf(turn: Turn, replyRoot: number | undefined): Past {
+  const newest = (fits: (fact: Fact) => boolean = () => true) =>
+    newestFact(turn, (fact) => (replyRoot === undefined || fact.root === replyRoot) && fits(fact));
+  return {
+    person: turn.person,
+    replied: replyRoot ?? null,
+    touched: () => replyRoot ?? lastRoot(turn),
+    newest,
+    isToday: (fact) => isOfToday(turn, fact),
+    before(isLast = false) {
+      const fact = newest();
+      if (!fact || replyRoot !== undefined) return fact;
+      const isSince = isLast && (lastQuestion(turn)?.note ?? 0) > fact.note;
+      return isOfToday(turn, fact) && !isSince ? fact : undefined;
+    },
+    echo: (fact) => saidOf(turn, fact),
+    nameOf: (author) => turn.ledger.members.byId(author)?.name ?? "Someone",
+  };
 }

@@ -2,15 +2,23 @@ import type { Button } from "../../core/reply.ts";
 import type { Turn } from "./turn.ts";
 
 /** What a person asked last that day, and how many of its rows they have seen; null where they asked nothing. */
-export function lastQuestion({ ledger, person, today }: Turn): { question: string; shown: number } | null {
+export function lastQuestion({
+  ledger,
+  person,
+  today,
+}: Turn): { question: string; shown: number; note?: number } | null {
   const last = ledger.settings.get("lastQuestion")?.[person];
   return last?.day === today ? last : null;
 }
 
 /** Keeps a question for "more" and for what is asked right behind it. */
-export function keepQuestion({ ledger, person, today: day }: Turn, question: string, shown: number): void {
+export function keepQuestion(
+  { ledger, person, note, today: day }: Turn,
+  question: string,
+  shown: number,
+): void {
   const { settings } = ledger;
-  settings.set("lastQuestion", { ...settings.get("lastQuestion"), [person]: { day, question, shown } });
+  settings.set("lastQuestion", { ...settings.get("lastQuestion"), [person]: { day, question, shown, note } });
 }
 
 /** Whether a message asks for the rows that were not shown. */

@@ -2,21 +2,10 @@ import { titled } from "../../core/answers/wording.ts";
 import type { Fact } from "../../core/books/facts.ts";
 import type { Effect } from "../../core/decide/decision.ts";
 import { asNew } from "../../core/mending/changed.ts";
-import type { Past } from "../../core/mending/past.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { impossibleText, keepOutcome, saidOf } from "./outcome.ts";
 import { isOwner, mayChange, notYours, tellOwner } from "./rights.ts";
 import type { Turn } from "./turn.ts";
-
-/** What a correction may look at beside the books. */
-export function pastOf(turn: Turn, replyRoot: number | undefined): Past {
-  return {
-    person: turn.person,
-    replied: replyRoot ?? null,
-    echo: (fact) => saidOf(turn, fact),
-    nameOf: (author) => turn.ledger.members.byId(author)?.name ?? "Someone",
-  };
-}
 
 /** Changes or takes out earlier facts as decided, and says what stood before. */
 export function amendFacts(

@@ -5,20 +5,20 @@ import { type Effect, type Matter, newMatter } from "../../core/decide/decision.
 import { mainAmountOf } from "../../core/decide/main-amount.ts";
 import { settle } from "../../core/decide/settle.ts";
 import { isGuessedCost } from "../../core/decide/talk.ts";
+import { mendOfFix } from "../../core/mending/newest.ts";
 import { show } from "../../core/money.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
 import { answerQuestion, setNudge } from "./asking.ts";
 import { amendNote } from "./editing.ts";
 import { type Fixing, fixFact, fixingOf } from "./fixing.ts";
-import { mendOfFix, mendOfMeasure, percentFix } from "./fixing-other.ts";
-import { amendFacts, pastOf } from "./mending.ts";
+import { talkingDesk } from "./going-on.ts";
+import { amendFacts } from "./mending.ts";
 import { impossibleText, keepOutcome } from "./outcome.ts";
 import { closeQuestion, openQuestion, openQuestions, releaseAfter } from "./questions.ts";
 import { closeSettled } from "./settled.ts";
 import { recordFirst } from "./standing.ts";
-import { talkOf } from "./talk.ts";
-import { deskOf, type Turn } from "./turn.ts";
+import type { Turn } from "./turn.ts";
 import { undoNote } from "./undoing.ts";
 import { asksOfDepositFirst } from "./waiting-deposit.ts";
 
@@ -55,14 +55,11 @@ function decideOne(turn: Turn, matter: Matter, belonging: Belonging): number[] |
       undoNote(turn, belonging.replyRoot);
       return null;
     case "fix": {
-      if (reading.amount === undefined) return decideOtherFix(turn, matter, belonging);
+      if (reading.amount === undefined || reading.fact !== undefined)
+        return decideOtherFix(turn, matter, reading, belonging);
       const fixing = fixingOf(turn, reading, belonging.replyRoot);
       if (fixing) applyFix(turn, fixing);
       return null;
-    }
-    case "mend": {
-      const measure = mendOfMeasure(turn, reading);
-      return decideFact(turn, measure ? { ...matter, reading: measure } : matter, belonging);
     }
     case "nudge":
       setNudge(turn, reading);
@@ -73,15 +70,13 @@ function decideOne(turn: Turn, matter: Matter, belonging: Belonging): number[] |
 }
 
 /** A correction of time, miles, day or percent goes the way of any other change of an earlier note. */
-function decideOtherFix(turn: Turn, matter: Matter, belonging: Belonging): number[] | null {
-  const reading = matter.reading as ReadingOf<"fix">;
-  const { percent } = reading;
-  const effect = percent === undefined ? null : percentFix(turn, percent, belonging.replyRoot);
-  if (effect) {
-    amendFacts(turn, effect, reading);
-    return null;
-  }
-  const mend = mendOfFix(turn, reading, belonging.replyRoot);
+function decideOtherFix(
+  turn: Turn,
+  matter: Matter,
+  reading: ReadingOf<"fix">,
+  belonging: Belonging,
+): number[] | null {
+  const mend = mendOfFix(reading, talkingDesk(turn, belonging.replyRoot));
   if (mend) return decideFact(turn, { ...matter, reading: mend }, belonging);
   refuse(turn, matter, "I see nothing of yours that this corrects.");
   return null;
@@ -89,12 +84,7 @@ function decideOtherFix(turn: Turn, matter: Matter, belonging: Belonging): numbe
 
 function decideFact(turn: Turn, asSaid: Matter, belonging: Belonging): number[] | null {
   const { said } = asSaid;
-  const desk = {
-    ...deskOf(turn),
-    today: said,
-    talk: talkOf(turn, belonging.replyRoot),
-    past: pastOf(turn, belonging.replyRoot),
-  };
+  const desk = { ...talkingDesk(turn, belonging.replyRoot), today: said };
   const matter = meant(asSaid, desk);
   const { reading } = matter;
   const decision = decide(matter, desk);

@@ -33,8 +33,13 @@ function latestPieces(turn: Turn): number[] | undefined {
   const asked = ledger.settings.get("askedOf")?.[person];
   if (asked && asked.day === today && asked.note > (fact?.note ?? 0)) return asked.pieces;
   if (!fact) return undefined;
-  const said = ledger.note(fact.note)?.said;
-  return said !== undefined && dayOfInstant(said, turn.zone()) === today ? fact.pieces : undefined;
+  return isOfToday(turn, fact) ? fact.pieces : undefined;
+}
+
+/** Whether a fact was noted today, whatever day it is of. */
+export function isOfToday(turn: Turn, { note }: Fact): boolean {
+  const said = turn.ledger.note(note)?.said;
+  return said !== undefined && dayOfInstant(said, turn.zone()) === turn.today;
 }
 
 /** What this person recorded last and still stands. */

@@ -15,6 +15,7 @@ import {
   newMatter,
 } from "./decision.ts";
 import { backedOutOf, collectedOf, type Fetched, fetchedOf, isHolder, owedCameIn } from "./fetched.ts";
+import { goneOn } from "./going-on.ts";
 import { householdQuestion } from "./household.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { askMissing } from "./missing.ts";
@@ -73,6 +74,10 @@ export function decideWhole(
 export function wholeLabel(reading: Reading, desk: Omit<Desk, "confirmed">): string {
   return labelOfWhole(reading, decideWhole(reading, desk), desk, deciding);
 }
+
+/** The reading that a message is by what stood before it, where it says little by itself; null where nothing fits. */
+export const onward = (reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null =>
+  goneOn(reading, desk, deciding);
 
 const deciding: Deciding = { decide: decideWhole, verbOf };
 

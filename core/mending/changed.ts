@@ -11,6 +11,9 @@ import { recounted } from "./recounted.ts";
 /** Fields that stand in a fact's data under the same name. */
 const IN_DATA = ["minutes", "miles", "method", "buyer", "source", "fee", "owed", "paid", "received"] as const;
 
+/** The fields that hold a percent. */
+const PERCENTS = ["percent", "rate"] as const;
+
 /** The same fact with what is to be changed changed; what it does not say stays. */
 export function changed(fact: Fact, to: MendTo, of: MendOf, desk: Desk): Changed {
   const next = { ...asNew(fact), ...(to.date === undefined ? {} : { day: to.date }) } as NewFact;
@@ -19,6 +22,12 @@ export function changed(fact: Fact, to: MendTo, of: MendOf, desk: Desk): Changed
   if (to.by !== undefined) next.by = to.by;
   const data: Record<string, unknown> = { ...next.data };
   for (const field of IN_DATA) if (to[field] !== undefined) data[field] = to[field];
+  if (to.percent !== undefined) {
+    const field = PERCENTS.find((each) => each in data);
+    if (!field) return { why: "There is no percent in that note." };
+    data[field] = to.percent;
+    delete data["rateUnknown"];
+  }
   // A fee of nothing is none.
   if (to.fee === 0) delete data["fee"];
   // Cash of a trade goes one way: what is said now takes the place of what was said of the other.

@@ -18,5 +18,7 @@ export const mendFieldsOf = (kind: FactKind): readonly MendField[] => rulesOf(ki
 /** Whether all that is to be changed belongs to facts of that kind. */
 export function canMend(kind: FactKind, to: MendTo): boolean {
   const fields = mendFieldsOf(kind);
-  return Object.keys(to).every((field) => field === "by" || fields.includes(field as MendField));
+  return Object.keys(to).every(
+    (field) => field === "by" || fields.includes((field === "more" ? "amount" : field) as MendField),
+  );
 }

@@ -16,9 +16,10 @@ import { byNumbers } from "../decide/mentioned.ts";
 import { type Cents, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { changed } from "./changed.ts";
-import { canMend } from "./fields.ts";
+import { canMend, mendFieldsOf } from "./fields.ts";
 import { factsMeant } from "./meant.ts";
 import { type Amendment, withoutPieces } from "./mistake.ts";
+import { asMeasure } from "./newest.ts";
 import type { Past } from "./past.ts";
 
 type MendReading = ReadingOf<"mend">;
@@ -29,8 +30,9 @@ const OFFERED_MAX = 3;
 const SHOWN_MAX = 5;
 
 /** What a correction does to the books: it changes or takes out the fact it speaks of, or asks which one that is. */
-export function decideMend(reading: MendReading, desk: Desk): Decision {
+export function decideMend(said: MendReading, desk: Desk): Decision {
   const { past } = desk;
+  const reading = asMeasure(said, desk);
   if (!past)
     return { kind: "refuse", why: "That corrects an earlier note, so it cannot stand in a note's place." };
   const { of = {}, to = {}, removed } = reading;
@@ -47,6 +49,8 @@ export function decideMend(reading: MendReading, desk: Desk): Decision {
   const [only, ...others] = fitting;
   if (!only) return { kind: "refuse", why: noneWords(meant, past) };
   if (others.length > 0) return { kind: "ask", ask: whichOne(reading, fitting, desk, past) };
+  if (reading.isWrong && !desk.confirmed.includes("wrong"))
+    return { kind: "ask", ask: whatInstead(reading, only, past) };
   if (removed) return remove(reading, only, desk, past);
   if (only.kind === "trade" && of.kind === "buy" && to.amount !== undefined)
     return { kind: "ask", ask: worthOrCash(reading, only, to.amount) };
@@ -57,6 +61,26 @@ function noneWords(meant: readonly Fact[], past: Past): string {
   const [first] = meant;
   if (first) return `That cannot be changed there: ${past.echo(first)}`;
   return 'I find no note like that. "last 5 notes" shows what I have.';
+}
+
+/** "The paint is wrong": what it should be, or that it goes. */
+function whatInstead({ text, line }: MendReading, fact: Fact, past: Past): Ask {
+  const wants = (["amount", "minutes", "miles", "percent"] as const).find((field) =>
+    mendFieldsOf(fact.kind).includes(field),
+  );
+  const out: Choice = {
+    label: "Take it out",
+    words: ["take it out", "delete it", "remove it"],
+    effect: { kind: "settle", confirm: "wrong" },
+  };
+  const prompt = `${past.echo(fact)}. ${wants ? "What should it be?" : "Take it out?"}`;
+  if (!wants) return { prompt, wants: "choice", choices: [out, NEVER_MIND] };
+  return {
+    prompt,
+    wants,
+    choices: [out, NEVER_MIND],
+    first: [{ kind: "fix", fact: fact.id, missing: [wants], text, line }],
+  };
 }
 
 /** A button each, the newest first. */

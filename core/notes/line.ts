@@ -1,4 +1,5 @@
 import type { Day } from "../calendar.ts";
+import { backOf } from "./back.ts";
 import type { Clause, Tok } from "./clause.ts";
 import { cutsOf } from "./clauses.ts";
 import type { Cut } from "./cut.ts";
@@ -8,9 +9,10 @@ import { interpret, questionReading } from "./interpret.ts";
 import { mendOf, valueSaid } from "./mends.ts";
 import { withMentions } from "./mentions.ts";
 import { withNames } from "./names.ts";
+import { newestMended } from "./newest.ts";
 import { withPronouns } from "./pronouns.ts";
 import { isQuestion } from "./questions.ts";
-import type { Reading } from "./reading.ts";
+import type { Reading, ReadingOf } from "./reading.ts";
 import { repeatedIn, standingOf } from "./repeated.ts";
 import { withRows } from "./rows/apply.ts";
 import type { Trace } from "./rows/trace.ts";
@@ -70,11 +72,37 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   if (standing) return [standing];
   const mend = isShort ? mendOf(tokens, units, today, trace) : null;
   if (mend?.isSure) return [{ kind: "mend", ...mend.mend, ...place }];
-  if (mend?.isAsked)
-    return [{ ...unclear({ kind: "newOrOld" }, place), could: [{ kind: "mend", ...mend.mend, ...place }] }];
-  const noted = notesOf(tokens, units, typed, today, at);
+  const noted = withBack(notesOf(tokens, units, typed, today, at), typed, today, at);
   return mend ? mendOr({ kind: "mend", ...mend.mend, ...place }, noted) : noted;
 }
+
+/** What says little by itself may go on from what was said before, or correct it. */
+function withBack(readings: Reading[], typed: Typed, today: Day, place: Place): Reading[] {
+  const [reading, ...others] = readings;
+  if (!reading || others.length > 0 || typed.spans.length > BACK_WORDS_MAX) return readings;
+  const isOpen = reading.kind === "unclear" || reading.missing?.includes("pieces");
+  const mayCorrect = isOpenToCorrection(reading) || /\bonly\b/i.test(typed.line);
+  if (!isOpen && !mayCorrect) return readings;
+  const { text, line } = place;
+  const tokens = lexed(typed.line);
+  const read = (other: Tok[]) => clausesOf(other, unitsOf(other), typed, today, { text, line });
+  const on = isOpen ? backOf(tokens, { text, line, today, read }) : null;
+  const mend = on || !mayCorrect ? null : newestMended(tokens, today);
+  const back = on ?? (mend && { mend: { ...mend, text, line } as ReadingOf<"mend" | "fix"> });
+  return back ? [{ ...reading, back }] : readings;
+}
+
+/** It says no fact by itself: nothing clear, a fee of nothing named, or only who did something ("mom bought it"). */
+function isOpenToCorrection(reading: Reading): boolean {
+  const { kind, by, missing = [] } = reading;
+  const isFee = kind === "spend" && reading.category === "fees" && !reading.pieces;
+  return (
+    kind === "unclear" || isFee || (by !== undefined && missing.includes("pieces") && missing.length > 1)
+  );
+}
+
+/** Words that only go on from others are few. */
+const BACK_WORDS_MAX = 12;
 
 /** "the primer was 18" may correct a note, or be one: asked, with both. */
 function mendOr(mend: Reading, noted: Reading[]): Reading[] {

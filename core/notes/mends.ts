@@ -19,7 +19,7 @@ import { type CorrectionEffect, corrections } from "./rows/corrections.ts";
 import type { Trace } from "./rows/trace.ts";
 import type { Units } from "./rows/units.ts";
 import { centsOfToken } from "./slots/money.ts";
-import { EXCUSES, OLD, RENAMING, SELLING, SURELY_NEWEST, VALUE_TOLD } from "./words/mending.ts";
+import { EXCUSES, OLD, RENAMING, SELLING, VALUE_TOLD } from "./words/mending.ts";
 
 /*
  * Corrections of an earlier note: what they speak of on one side of a few words, what becomes of it on the other.
@@ -30,8 +30,6 @@ import { EXCUSES, OLD, RENAMING, SELLING, SURELY_NEWEST, VALUE_TOLD } from "./wo
 export interface Correction {
   mend: Mend;
   isSure: boolean;
-  /** It is offered, and never taken at once. */
-  isAsked?: true;
 }
 
 /** A correction of an earlier note that a whole line says; null where it says none. */
@@ -101,7 +99,10 @@ function mendFrom(
     case "remove":
       return sure(removal(before, after, today));
     case "mistake":
-      return sure(removal(after, before, today));
+    case "wrong": {
+      const mend = removal(after, before, today);
+      return sure(mend && effect === "wrong" ? { ...mend, isWrong: true } : mend);
+    }
     case "rename":
       return sure(renamed(after));
     case "to":
@@ -115,7 +116,7 @@ function mendFrom(
     case "told":
       return change(before, after, today, isPresent(words) ? "present" : "told");
     case "newest":
-      return ofNewest(before, after, words, today);
+      return ofNewest(before, after, today);
     case "either":
       return change(before, after, today, "either");
     case "denied":
@@ -220,25 +221,12 @@ function change(
 
 const isPresent = ([word]: readonly string[]): boolean => word === "is" || word === "are";
 
-/** "that was for the hutch", "it was cash": of the newest note of this person, what is said becomes of it. */
-function ofNewest(
-  before: readonly Tok[],
-  after: readonly Tok[],
-  words: readonly string[],
-  today: Day,
-): Correction | null {
+/** "that was for the hutch": of the newest note of this person, what is said becomes of it. */
+function ofNewest(before: readonly Tok[], after: readonly Tok[], today: Day): Correction | null {
   const said = side();
   if (!before.every(isSkipped) || !takeTo(after, said, today)) return null;
-  const { pieces, method, name, traits } = said.to;
-  const to = pieces
-    ? { pieces }
-    : name
-      ? { pieces: [{ name, count: 1, ...(traits ? { traits } : {}) }] }
-      : { method };
-  if (Object.keys(said.to).length === 0 || (to.method === undefined && to.pieces === undefined)) return null;
-  const mend = { of: { back: 1 }, to: to as Mend["to"] & object };
-  // "meant the desk", "it was cash": of which note, the person has to say.
-  return to.pieces && SURELY_NEWEST.has(words[0]!) ? sure(mend) : { mend, isSure: false, isAsked: true };
+  const { pieces } = said.to;
+  return pieces ? sure({ of: { back: 1 }, to: { pieces } }) : null;
 }
 
 /** "sander 59 was 79": mended, or marked down? */

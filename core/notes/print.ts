@@ -18,7 +18,18 @@ const MONEY = new Set([
 ]);
 const MENTIONS = new Set(["pieces", "gave", "got"]);
 /** Kept on a reading for the conversation, and no part of its documented shape. */
-const INNER = new Set(["kind", "text", "line", "each", "follows", "one", "asNew", "longAgo", "byBooks"]);
+const INNER = new Set([
+  "kind",
+  "text",
+  "line",
+  "each",
+  "follows",
+  "one",
+  "asNew",
+  "longAgo",
+  "byBooks",
+  "back",
+]);
 
 function printMention({ name, count, traits, number, plural, it, other }: Mention): object {
   return {

@@ -75,6 +75,16 @@ export type Missing =
   | "worth"
   | "per";
 
+/**
+ * How a line goes on from what stood before it: the newest note once more with these values in the place of its own
+ * ("too": its amount is another one, and asked), or whole readings of the piece spoken of, likeliest first. `isEither`:
+ * which of them, only the person knows. "mend": a correction of the newest note, where it can be one.
+ */
+export type Back =
+  | { again: { how: "again" | "more" | "other" | "too"; to: NonNullable<ReadingFields["mend"]["to"]> } }
+  | { could: Reading[]; isEither: boolean }
+  | { mend: ReadingOf<"mend"> | ReadingOf<"fix"> };
+
 /** What every reading carries beside its fields. */
 export interface ReadingCommon {
   /** The day said; absent when the note names none (then it is the message's own day). */
@@ -97,6 +107,8 @@ export interface ReadingCommon {
   asNew?: true;
   /** They were said as "it": one piece, or a set. */
   one?: true;
+  /** What it may be by what stood before it, since it says little by itself. */
+  back?: Back;
   /** Day and month were said without a year and lie more than nine months back: asked about first. */
   longAgo?: true;
 }

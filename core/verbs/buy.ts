@@ -60,6 +60,7 @@ export const buy = defineVerb({
   },
   said: ({ data }) => data.source ?? null,
   books: rules,
+  goesOn: { pieces: "alike", carries: ({ amount, data: { method } }) => ({ price: amount, method }) },
   reads: {
     says: [
       {

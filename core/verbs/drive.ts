@@ -38,6 +38,7 @@ export const drive = defineVerb({
     `drove ${showMiles(new WideDecimal(data.miles))} miles${pieces ? ` for ${pieces}` : ""}`,
   story: ({ fact }) => `drove ${showMiles(shareOfMiles(fact.data.miles, fact.pieces.length))} miles`,
   books: rules,
+  goesOn: { pieces: "same", carries: ({ data: { miles } }) => ({ miles }) },
   reads: {
     says: [
       { with: ["miles"], without: ["number", "duration"] },

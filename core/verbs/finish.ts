@@ -29,6 +29,7 @@ export const finish = defineVerb({
   listed: (_, pieces) => `finished ${pieces}`,
   story: () => "finished",
   books: rules,
+  goesOn: { pieces: "alike", carries: () => ({}) },
   byItsDay: true,
   reads: {
     says: [

@@ -5,7 +5,14 @@ import { defineVerb } from "./verb.ts";
 declare module "../notes/reading.ts" {
   interface ReadingFields {
     /** One of them: what the newest note has in its place. */
-    fix: { amount?: Cents; minutes?: number; miles?: string; percent?: string };
+    fix: {
+      amount?: Cents;
+      minutes?: number;
+      miles?: string;
+      percent?: string;
+      /** The id of the fact, where it is another than the newest. */
+      fact?: number;
+    };
   }
 }
 

@@ -66,6 +66,10 @@ export const hold = defineVerb({
   },
   said: ({ data }) => data.buyer ?? null,
   books: rules,
+  goesOn: {
+    pieces: "alike",
+    carries: ({ amount, data: { until, buyer } }) => ({ deposit: amount, until, buyer }),
+  },
   byItsDay: true,
   reads: {
     says: [

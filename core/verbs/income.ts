@@ -34,6 +34,7 @@ export const income = defineVerb({
   page: "costs",
   listed: ({ data }) => data.stream,
   books: rules,
+  goesOn: { pieces: "same", carries: ({ amount, data }) => ({ ...data, amount }) },
   reads: {
     says: [
       { with: ["stream", "number"], without: ["piece", "loan", "supply"] },

@@ -52,6 +52,7 @@ export const list = defineVerb({
     return `listed ${show(shareOf(told, amount))}${data.place ? `, ${data.place}` : ""}`;
   },
   books: rules,
+  goesOn: { pieces: "alike", carries: ({ amount }) => ({ price: amount }) },
   byItsDay: true,
   reads: {
     says: [

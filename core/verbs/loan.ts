@@ -18,7 +18,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"loan"> = {
-  mends: ["amount", "date"],
+  mends: ["amount", "date", "percent"],
   ownersAlone: true,
   data: z.strictObject({ loan: wordsShape, rate: decimalShape, rateUnknown: z.literal(true).optional() }),
   apply(books, fact) {

@@ -16,13 +16,18 @@ declare module "../notes/reading.ts" {
         pieces?: Mention[];
         number?: number;
         back?: number;
+        /** It is of one of these kinds. */
+        kinds?: Kind[];
         /** The id of the fact, once it is known. */
         fact?: number;
       };
       /** What becomes of it; `amount` is the main one of its kind. */
       to?: {
         amount?: Cents;
+        /** So much is added to the amount, or taken off it. */
+        more?: Cents;
         date?: Day;
+        percent?: string;
         minutes?: number;
         miles?: string;
         method?: string;
@@ -40,6 +45,10 @@ declare module "../notes/reading.ts" {
         pieces?: Mention[];
       };
       removed?: true;
+      /** "The paint is wrong": it is taken out, or has another value. */
+      isWrong?: true;
+      /** Said without a word that corrects: it is of what was said just before, or none. */
+      bare?: true;
     };
   }
 }

@@ -55,6 +55,7 @@ export const pay = defineVerb({
   page: "costs",
   listed: ({ data }) => `paid to the ${loanWords(data.loan ?? "loan")}`,
   books: rules,
+  goesOn: { pieces: "same", carries: ({ amount, data: { loan } }) => ({ amount, loan }) },
   reads: {
     says: [
       {

@@ -51,6 +51,7 @@ export const retire = defineVerb({
   listed: ({ data }, pieces) => `${data.how === "given" ? "gave away" : data.how} ${pieces}`,
   story: ({ fact }) => (fact.data.how === "given" ? "given away" : fact.data.how),
   books: rules,
+  goesOn: { pieces: "alike", carries: ({ data: { how } }) => ({ how }) },
   reads: {
     says: [
       {

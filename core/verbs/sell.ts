@@ -111,6 +111,7 @@ export const sell = defineVerb({
   },
   said: ({ data }) => data.buyer ?? null,
   books: rules,
+  goesOn: { pieces: "alike", carries: ({ amount, data: { method } }) => ({ price: amount, method }) },
   reads: {
     says: [
       {

@@ -60,6 +60,7 @@ export const spend = defineVerb({
   story: (told) => `${told.fact.data.what} ${show(spentOn(told))}`,
   said: ({ data }) => data.what,
   books: rules,
+  goesOn: { pieces: "same", carries: ({ amount, data }) => ({ ...data, amount }) },
   reads: {
     says: [
       { with: ["supply", "number"], without: ["loan", "percent"] },

@@ -29,6 +29,7 @@ export const start = defineVerb({
   listed: (_, pieces) => `started ${pieces}`,
   story: () => "started",
   books: rules,
+  goesOn: { pieces: "alike", carries: () => ({}) },
   byItsDay: true,
   reads: {
     says: [

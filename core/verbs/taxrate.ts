@@ -12,7 +12,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"taxrate"> = {
-  mends: ["date"],
+  mends: ["date", "percent"],
   data: z.strictObject({ percent: decimalShape }),
   apply(books, fact) {
     books.taxRates.push({ day: fact.day, percent: fact.data.percent });

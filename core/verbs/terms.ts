@@ -16,7 +16,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"terms"> = {
-  mends: ["date"],
+  mends: ["date", "percent"],
   ownersAlone: true,
   data: z
     .strictObject({

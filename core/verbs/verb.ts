@@ -18,6 +18,14 @@ interface Echo<K extends FactKind> {
 /** The pages of the help, by what stands on them. */
 export type Page = "notes" | "costs" | "deals" | "slips";
 
+/** How a note goes on in the next: "same again", "another one 30", "same for the bench". */
+export interface GoesOn<K extends FactKind & Kind = FactKind & Kind> {
+  /** Without a piece named it is about the very pieces, or about one like them. */
+  pieces: "same" | "alike";
+  /** What the next note has of it where it says nothing else; the way of paying goes with its amount. */
+  carries(fact: FactOf<K>): { [F in keyof ReadingOf<K>]?: ReadingOf<K>[F] | undefined };
+}
+
 /** Everything about one kind of note: how it is read, what is decided, what it does to the books, what is said. */
 export interface Verb<K extends Kind = Kind> {
   kind: K;
@@ -31,6 +39,8 @@ export interface Verb<K extends Kind = Kind> {
   decide?(reading: ReadingOf<K>, desk: Desk): Decision;
   /** A whole reading on a button, `names` being its pieces as the books call them: "Sold #2 desk 140.00". */
   offered?(reading: ReadingOf<K>, names: string): string;
+  /** How it goes on in the next note; absent: it does not. */
+  goesOn?: K extends FactKind & Kind ? GoesOn<K> : never;
   /** A late note of this kind is tested against the pieces as they stood on its own day. */
   byItsDay?: true;
   /** What became of one of its pieces, in a few words of that piece's story; its sums are the piece's share. */

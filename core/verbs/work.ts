@@ -40,6 +40,7 @@ export const work = defineVerb({
     `${data.what ?? "work"} ${showMinutes(data.minutes)}${pieces ? ` on ${pieces}` : ""}`,
   story: (told) => `${told.fact.data.what ?? "work"} ${showMinutes(shareOf(told, told.fact.data.minutes))}`,
   books: rules,
+  goesOn: { pieces: "same", carries: ({ data: { minutes, what } }) => ({ minutes, what }) },
   reads: {
     says: [
       { with: ["duration", "labor"], without: ["miles"] },

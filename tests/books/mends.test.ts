@@ -49,6 +49,7 @@ function wish(
     date: day > today ? today : day,
     minutes: amount % 500,
     miles: String(amount % 90),
+    percent: String(amount % 30),
     method: "check",
     buyer: "neighbor",
     source: "curb",
@@ -73,7 +74,12 @@ function mended(
   const fact = standing.at(-1 - (mend.which % standing.length))!;
   const wanted = wish(fact, mend, today);
   if (!wanted || ("to" in wanted && !canMend(fact.kind, wanted.to))) return null;
-  const past = { person: 1, replied: null, echo: (each: Fact) => each.kind, nameOf: () => "Robin" };
+  const none = () => undefined;
+  const past = {
+    ...{ person: 1, replied: null, touched: () => null, newest: none, before: none, isToday: () => true },
+    echo: (each: Fact) => each.kind,
+    nameOf: () => "Robin",
+  };
   const desk: Desk = {
     books: folded(standing),
     today,

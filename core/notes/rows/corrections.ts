@@ -3,7 +3,8 @@ import { tableOf } from "./table.ts";
 
 /**
  * How a note speaks of an earlier one. The part in brackets parts what it speaks of from what becomes of it.
- * "remove": what follows is taken out; "mistake": what stands before is; "change": from what stands before to what
+ * "remove": what follows is taken out; "mistake": what stands before is; "wrong":
+ * it is, or another value is; "change": from what stands before to what
  * follows; "told": so too, where both sides say enough; "denied": only where
  * the old is said beside the new; "to": what follows, up to its "to"; "rename": what follows
  * gets the name behind it. "either": a change, or a new note; "paid", "only": the new value and what it is of both follow,
@@ -13,6 +14,7 @@ import { tableOf } from "./table.ts";
 export type CorrectionEffect =
   | "remove"
   | "mistake"
+  | "wrong"
   | "change"
   | "told"
   | "either"
@@ -49,17 +51,6 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "i actually paid 65 for the hutch",
   ],
   ["^ [that|it|this|those was|is|were for|on] <art>? <piece> ;", "newest", "that was for the hutch"],
-  ["^ no|oops|sorry|wait|actually* [i? meant|ment for|on?] <art>? <piece> ;", "newest", "i meant the hutch"],
-  [
-    "^ [wrong piece|one|desk|dresser|item .|,|- it? was|is|should_be?] <art>? <piece> ;",
-    "newest",
-    "wrong piece, hutch",
-  ],
-  [
-    "^ [that|it was|is|should_be|should_have_been by|with|in?] cash|card|check|transfer|credit|debit ;",
-    "newest",
-    "it was cash",
-  ],
   ["^ [actually] <supply> … was|were|is|cost $", "paid", "actually paint was 14"],
   ["^ <art>? <supply> [actually|really] $ ;", "change", "paint actually 14"],
   ["^ [make] the|my|that <supply> … $ ;", "paid", "make the paint 14"],
@@ -119,7 +110,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "paint 12 was wrong, should be 10",
   ],
   ["[, should_be|should_have_been|shouldve_been|make_it|make_that|not]", "change", "paint 12, should be 10"],
-  ["[is|was|were wrong|off|incorrect] ;", "mistake", "the paint is wrong"],
+  ["[is|was|were wrong|off|incorrect] ;", "wrong", "the paint is wrong"],
   [
     "[should|shouldve|shoulda|were_supposed|was_supposed|supposed|is_supposed have|to? be|been|say|read|cost]",
     "change",

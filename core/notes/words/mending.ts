@@ -29,8 +29,6 @@ export const FIELDS: Readonly<Record<string, "buyer" | "source">> = {
   source: "source",
   seller: "source",
 };
-/** "that was for the hutch": they open what becomes of the newest note. */
-export const SURELY_NEWEST: ReadonlySet<string> = new Set(["that", "it", "this", "those"]);
 /** Behind them stands what it was. */
 export const OLD: ReadonlySet<string> = new Set(["not", "instead", "rather"]);
 /** Between a piece and its new name. */
@@ -38,6 +36,15 @@ export const RENAMING: ReadonlySet<string> = new Set(["to", "as", "the", "a", "a
 /** Words before a value alone that correct the newest note: "i paid 25", "it took 2 hours". */
 export const VALUE_TOLD: ReadonlySet<string> = new Set([
   ...["i paid", "cost me", "it cost me", "it cost", "i gave", "it took", "took me", "it took me", "i spent"],
+  ...[
+    "with tax it was",
+    "it was with tax",
+    "with tax",
+    "it came to",
+    "came to",
+    "the total was",
+    "total was",
+  ],
 ]);
 /** What is said behind something to be taken out: "it was a mistake", "delete it". */
 export const EXCUSES: ReadonlySet<string> = new Set(
@@ -53,6 +60,7 @@ export const OPENERS: ReadonlySet<string> = new Set([
   ...["it was", "that was", "no it was", "actually it was", "it was actually", "was actually", "should be"],
   ...["that should be", "it should be", "should have been", "make that", "make it", "i meant", "no wait"],
   ...["wait no", "no actually", "no make that", "oops it was", "my bad", "i mean", "was supposed to be"],
+  ..."wrong only".split(" "),
 ]);
 /** Words between such an opening and the value. */
 export const LINKS: ReadonlySet<string> = new Set(

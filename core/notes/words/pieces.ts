@@ -32,6 +32,7 @@ export const NO_TRAITS: ReadonlySet<string> = new Set([
   "till",
   "until",
   "til",
+  "ditto",
 ]);
 
 /** Others of the same name. */

@@ -1,0 +1,101 @@
+import type { Books } from "../books/books.ts";
+import type { Fact } from "../books/facts.ts";
+import { mendOfNewest } from "../mending/newest.ts";
+import type { Back, Mention, Reading } from "../notes/reading.ts";
+import { type AnyGrammar, language } from "../notes/verbs.ts";
+import type { GoesOn } from "../verbs/verb.ts";
+import type { Desk } from "./decision.ts";
+import { byNumbers } from "./mentioned.ts";
+import { nameWith } from "./pieces.ts";
+import { type Deciding, standingOf } from "./whole.ts";
+
+/*
+ * Messages that only go on from what stood before them ("same again", "now 200", "30 min on 2"): the new reading is
+ * made of the old note, as its verb says, with what is said now in its place.
+ */
+
+type Again = Extract<Back, { again: object }>["again"];
+
+/** The reading that a message is by what stood before it; null where nothing there fits. */
+export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): Reading | null {
+  const { back, text, line } = reading;
+  if (!back) return null;
+  if ("mend" in back) return mendOfNewest(back.mend, desk);
+  if ("could" in back) return ofSpoken(reading, back, desk, deciding);
+  const fact = desk.past?.before(back.again.how === "too");
+  const fields = fact && onceMore(fact, back.again, desk.books, deciding);
+  return fields ? ({ ...fields, kind: fact.kind, text, line } as Reading) : null;
+}
+
+/** What the books leave of what may be said of a piece: the likeliest, or each on a button. */
+function ofSpoken(
+  { text, line }: Reading,
+  { could, isEither }: Extract<Back, { could: object }>,
+  desk: Omit<Desk, "confirmed">,
+  deciding: Deciding,
+): Reading | null {
+  const spoken = desk.talk?.replied ?? desk.talk?.latest ?? [];
+  const isHere = spoken.length === 1 && desk.books.pieces.get(spoken[0]!)?.gone === null;
+  if (!isHere && could.some(({ follows }) => follows)) return null;
+  const standing = standingOf(could, desk, deciding).map(({ reading }) => reading);
+  const whole = standing.filter((each) => deciding.decide(each, desk).kind === "record");
+  if (!isEither) return whole[0] ?? null;
+  return whole.length < 2
+    ? null
+    : { kind: "unclear", why: "Which of these is it?", could: whole, text, line };
+}
+
+/** The fields of the new note; null where its kind does not go on so, or something was said that it has no place for. */
+function onceMore(
+  fact: Fact,
+  { how, to: { pieces: named, date, ...values } }: Again,
+  books: Books,
+  { verbOf }: Deciding,
+): object | null {
+  if (fact.kind === "sent") return null;
+  const goesOn = verbOf(fact.kind)?.goesOn as GoesOn | undefined;
+  const grammar = language().grammars.get(fact.kind);
+  if (!goesOn || !grammar || (named && fact.pieces.length === 0)) return null;
+  const measure = measureOf(grammar);
+  const said = saidIn(grammar, measure, values);
+  const asThen =
+    goesOn.pieces === "same" ? byNumbers(fact.pieces) : alike(fact.pieces, how === "again", books);
+  const pieces = named ?? asThen;
+  if (!said || !pieces) return null;
+  const beside = { ...said, ...(pieces.length > 0 ? { pieces } : {}), ...(date ? { date } : {}) };
+  const { method, ...carried } = stripped(goesOn.carries(fact as never));
+  if (measure !== null && measure in said) return { ...carried, ...beside };
+  if (how === "more") return null;
+  if (how !== "too" || measure === null) return { ...carried, ...(method ? { method } : {}), ...beside };
+  const { [measure]: _, ...rest } = carried;
+  return { ...rest, ...beside, missing: [measure] };
+}
+
+const stripped = (fields: object): Record<string, unknown> =>
+  Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
+
+/** The field of the one amount, time or distance of a kind. */
+const measureOf = ({ main, needs }: AnyGrammar): string | null =>
+  main ?? (needs.includes("minutes") ? "minutes" : null);
+
+/** What was said, by the fields of the kind; null where it has none for it. */
+function saidIn(
+  { fields }: AnyGrammar,
+  measure: string | null,
+  { amount, ...others }: Again["to"],
+): Record<string, unknown> | null {
+  if (Object.keys(others).some((name) => !fields.some((field) => field.name === name))) return null;
+  if (amount === undefined) return others;
+  return measure === null || measure === "minutes" || measure === "miles"
+    ? null
+    : { ...others, [measure]: amount };
+}
+
+/** One of the same name, or as many as then; null where they go by several names. */
+function alike(numbers: readonly number[], isAll: boolean, books: Books): Mention[] | null {
+  const [first, ...others] = numbers.map((number) => books.pieces.get(number)!);
+  if (!first) return [];
+  if (others.some((piece) => nameWith(piece) !== nameWith(first))) return null;
+  const { name, traits } = first;
+  return [{ name, count: isAll ? numbers.length : 1, ...(traits.length > 0 ? { traits: [...traits] } : {}) }];
+}

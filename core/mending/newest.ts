@@ -1,0 +1,113 @@
+import type { Fact } from "../books/facts.ts";
+import type { Choice, Desk, Effect } from "../decide/decision.ts";
+import { mentionLabel } from "../decide/pieces.ts";
+import { type Cents, show } from "../money.ts";
+import type { Reading, ReadingOf } from "../notes/reading.ts";
+import { bears } from "../notes/verbs.ts";
+import { canMend, type MendTo } from "./fields.ts";
+import { isMeant } from "./meant.ts";
+
+/* Corrections of the newest note: which fact they are about, and what they make of it. */
+
+type Mend = ReadingOf<"mend">;
+type Fix = ReadingOf<"fix">;
+type Looking = Omit<Desk, "confirmed">;
+
+/** What corrects the newest note and names nothing of it, with the fact that it is about; null where it is about none. */
+export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null {
+  const { past } = desk;
+  if (!past) return null;
+  if (reading.kind === "fix") return isOwnValue(reading, past.before()) ? reading : null;
+  const { bare, to, ...rest } = reading;
+  const root = past.touched();
+  const fact = past.newest((each) => each.root === root && isAbout(each, reading, desk));
+  if (!fact || (bare && !past.isToday(fact))) return null;
+  const of = { fact: fact.id };
+  if (to?.more === undefined) return { ...rest, of, ...(to ? { to } : {}) };
+  const amount = (fact.amount ?? 0) + to.more;
+  return amount < 0 ? null : { ...rest, of, to: { amount } };
+}
+
+/** "only 1h": the note has such a value; "30 each": it is of several. */
+function isOwnValue({ amount, minutes, miles, each }: Fix, fact: Fact | undefined): boolean {
+  if (!fact || (each && fact.pieces.length < 2)) return false;
+  return amount === undefined ? canMend(fact.kind, valuesOf({ minutes, miles })) : fact.amount !== undefined;
+}
+
+function isAbout(fact: Fact, { of = {}, to, removed }: Mend, { books }: Looking): boolean {
+  if (removed) return of.kinds?.some((kind) => kind === fact.kind) === true;
+  if (!to || !canMend(fact.kind, to) || isSameAs(fact, to)) return false;
+  if (to.more !== undefined && fact.amount === undefined) return false;
+  if (
+    to.pieces?.length === 0 &&
+    (!bears(fact.kind as Reading["kind"], "piece or none") || fact.pieces.length === 0)
+  )
+    return false;
+  const pieces = fact.pieces.map((number) => books.pieces.get(number)!);
+  return (of.pieces ?? []).every((mention) => pieces.some((piece) => isMeant(mention, piece)));
+}
+
+/** A purchase that already is of what is said to be bought. */
+function isSameAs(fact: Fact, { pieces = [] }: MendTo): boolean {
+  const [first, ...others] = pieces;
+  if (!first || others.length > 0 || fact.kind !== "buy") return false;
+  return fact.data.made.every(({ name }) => name === first.name) && fact.pieces.length === (first.count ?? 1);
+}
+
+const valuesOf = (values: { [F in keyof MendTo]?: MendTo[F] | undefined }): MendTo =>
+  Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined));
+
+/** "make that 1 hour", "no 30 miles", "that was yesterday", "make that 22%": the newest note that it can be about. */
+export function mendOfFix(reading: Fix, { past, books }: Looking): Mend | null {
+  const { kind: _, amount, minutes, miles, percent, date, fact: id, ...rest } = reading;
+  const to = valuesOf({ minutes, miles, percent, date, ...(id === undefined ? {} : { amount }) });
+  const fits = (each: Fact) => canMend(each.kind, to);
+  // A rate of long ago is not what was meant.
+  const newest = percent === undefined ? past?.newest(fits) : past?.newest();
+  const fact = id === undefined ? newest : books.facts.find((each) => each.id === id);
+  return fact && fits(fact) && Object.keys(to).length > 0
+    ? { ...rest, kind: "mend", of: { fact: fact.id }, to }
+    : null;
+}
+
+/** A count above this is rather an amount. */
+const COUNT_MAX = 12;
+
+/** "30 not 24" where 24 were the miles, the minutes or the pieces of the newest note: no money, yet read like it. */
+export function asMeasure(reading: Mend, { past }: Looking): Mend {
+  const { of = {}, to = {} } = reading;
+  const isBare = Object.keys(of).join() === "amount" && Object.keys(to).join() === "amount";
+  const fact = isBare ? past?.newest() : undefined;
+  if (!fact || fact.amount === of.amount) return reading;
+  const [was, is] = [of.amount! / 100, to.amount! / 100];
+  const changed = (next: MendTo): Mend => ({ ...reading, of: { fact: fact.id }, to: next });
+  if (fact.kind === "drive" && Number(fact.data.miles) === was) return changed({ miles: String(is) });
+  if (!Number.isInteger(is)) return reading;
+  if (fact.kind === "work" && fact.data.minutes === was) return changed({ minutes: is });
+  const [first] = fact.kind === "buy" ? fact.data.made : [];
+  if (!first || fact.pieces.length !== was || is > COUNT_MAX) return reading;
+  return changed({ pieces: [{ ...first, count: is }] });
+}
+
+/**
+ * What a correction far below the amount rather means: how many pieces there were, or the fee of the sale. Null where
+ * the amount itself is meant.
+ */
+export function notTheAmount(
+  fact: Fact,
+  amount: Cents,
+): (Choice & { effect: Extract<Effect, { kind: "instead" }> }) | null {
+  if (fact.amount === undefined || amount * 2 > fact.amount) return null;
+  const mending = (label: string, to: MendTo) => {
+    const readings: Mend[] = [{ kind: "mend", of: { fact: fact.id }, to, text: label, line: 0 }];
+    return { label, effect: { kind: "instead" as const, readings } };
+  };
+  if (fact.kind === "sell" && fact.data.fee !== undefined)
+    return mending(`Fee ${show(amount)}`, { fee: amount });
+  const [first] = fact.kind === "buy" ? fact.data.made : [];
+  const count = amount / 100;
+  if (!first || fact.pieces.length < 2 || !Number.isInteger(count) || count > COUNT_MAX || count < 1)
+    return null;
+  const mention = { ...first, count };
+  return mending(`${mentionLabel(mention)}, ${show(fact.amount)} in all`, { pieces: [mention] });
+}

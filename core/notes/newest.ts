@@ -1,0 +1,175 @@
+import type { Day } from "../calendar.ts";
+import type { Cents } from "../money.ts";
+import type { Tok } from "./clause.ts";
+import { headsOf } from "./heads.ts";
+import { isSkipped, type Mend, type Of, side, type To, takeOld, takeTo } from "./mended.ts";
+import type { Kind } from "./reading.ts";
+import { amounts } from "./rows/amounts.ts";
+import { centsIn } from "./slots/money.ts";
+import {
+  ACTED,
+  BESIDE_FORGOTTEN,
+  DENIED_VERBS,
+  FORGOTTEN,
+  LINKS,
+  OLD,
+  OPENERS,
+  POINTING,
+  STILL_NOT,
+  UNDONE,
+} from "./words/mending.ts";
+import { HOUSEHOLD } from "./words/people.ts";
+import { OPINIONS } from "./words/traits.ts";
+
+/*
+ * What is sent right behind a note to correct it and names nothing of it: "no the hutch", "card not cash", "that was
+ * mom", "to ana", "it's not finished", "only 1h", "not for the hutch", "add 5 to that".
+ */
+
+/** What becomes of the newest note. */
+export type NewestMended =
+  | { kind: "fix"; amount?: Cents; minutes?: number; miles?: string; each?: true }
+  | ({ kind: "mend"; bare?: true } & Mend);
+
+const TOKENS_MAX = 9;
+
+/** A message as a correction of the newest note; null where a word of it says anything else. */
+export function newestMended(line: readonly Tok[], today: Day): NewestMended | null {
+  const tokens = line.filter(({ kind }) => kind !== "mark");
+  const isAsked = line.some(({ text }) => text === "?");
+  if (tokens.length === 0 || tokens.length > TOKENS_MAX || isAsked) return null;
+  const kinds = undone(tokens);
+  if (kinds) return { kind: "mend", of: { back: 1, kinds }, removed: true };
+  const [first, ...others] = tokens;
+  if (first?.each && others.length === 0) return eachWas(first);
+  const more = moreOrLess(tokens);
+  if (more !== null) return { kind: "mend", of: { back: 1 }, to: { more } };
+  const from = tokens.findIndex((token) => !isOpening(token));
+  if (from < 0) return null;
+  const [opening, told] = [tokens.slice(0, from), tokens.slice(from)];
+  if (opening.some(({ text }) => text === "only")) return onlyThat(told, today);
+  const change = otherPieces(told) ?? changeIn(told, today);
+  if (!change) return null;
+  const isBare = !opening.some(({ text: word }) => OPENERS.has(word) || POINTING.has(word));
+  if (isBare && !canBeBare(change, told)) return null;
+  return { kind: "mend", of: { ...change.of, back: 1 }, to: change.to, ...(isBare ? { bare: true } : {}) };
+}
+
+interface Change {
+  of?: Of;
+  to: To;
+}
+
+/** "only 1h", "it was only 6": the note's own measure. */
+function onlyThat(told: readonly Tok[], today: Day): NewestMended | null {
+  const said = side();
+  if (!takeTo(told, said, today) || told.some(({ each }) => each)) return null;
+  const { amount, minutes, miles, ...others } = said.to;
+  const values = [amount, minutes, miles].filter((value) => value !== undefined);
+  return values.length === 1 && Object.keys(others).length === 0
+    ? ({ kind: "fix", ...said.to } as NewestMended)
+    : null;
+}
+
+/** "30 each" alone: what was said of all was said of each. */
+function eachWas(token: Tok): NewestMended | null {
+  const amount = token.kind === "amount" ? centsIn(token) : null;
+  return amount === null ? null : { kind: "fix", amount, each: true };
+}
+
+/** "add 5 to that", "minus the 5 coupon": so much more or less than was said. */
+function moreOrLess(tokens: readonly Tok[]): Cents | null {
+  const [fired] = amounts.fired(tokens);
+  const amount = tokens.find(({ kind }) => kind === "amount");
+  const isWhole = fired && tokens.slice(0, fired.from).every(isOpening) && fired.to === tokens.length;
+  const cents = isWhole && amount && !amount.each ? centsIn(amount) : null;
+  return cents === null ? null : fired?.effect === "less" ? -cents : cents;
+}
+
+/** "not for the hutch", "not the desk, the hutch": the pieces that it was not of, and those that it was. */
+function otherPieces([first, ...rest]: readonly Tok[]): Change | null {
+  const [old, now, ...others] = rest.filter(({ kind }) => kind === "piece");
+  const isPlain = rest.every((token) => token.kind === "piece" || isSkipped(token) || token.text === "but");
+  if (first?.text !== "not" || !old || others.length > 0 || !isPlain) return null;
+  if (!now && !rest.some(({ text }) => text === "for" || text === "on")) return null;
+  return { of: { pieces: [old.mention!] }, to: { pieces: now ? [now.mention!] : [] } };
+}
+
+const isOpening = ({ text, kind }: Tok): boolean =>
+  kind === "word" && (OPENERS.has(text) || POINTING.has(text) || LINKS.has(text));
+
+function changeIn(told: readonly Tok[], today: Day): Change | null {
+  const by = householdIn(told);
+  if (by) return { to: { by } };
+  if (FORGOTTEN.has(told[0]!.text)) return forgotten(told.slice(1), today);
+  if (isNoFee(told)) return { to: { fee: 0 } };
+  const place = placeIn(told);
+  if (place) return { to: { source: place } };
+  if (told.some(isPraised)) return null;
+  const said = side();
+  const old = told.findIndex(({ text }) => OLD.has(text));
+  if (!takeTo(old < 0 ? told : told.slice(0, old), said, today)) return null;
+  if (old >= 0 && !takeOld(told.slice(old), said, today)) return null;
+  const { amount, minutes, miles, ...to } = said.to;
+  // Amounts and measures are read as corrections elsewhere.
+  const isValue = amount !== undefined || minutes !== undefined || miles !== undefined;
+  if (isValue || Object.keys(to).length === 0) return null;
+  return to.pieces && said.of.pieces ? { of: { pieces: said.of.pieces }, to } : { to };
+}
+
+/** "mom", "by my dad": somebody of the household did it. */
+function householdIn(told: readonly Tok[]): string | null {
+  const named = told.filter(({ text }) => text !== "by" && text !== "my");
+  const [only, ...more] = named;
+  if (!only || !HOUSEHOLD.has(only.text)) return null;
+  const own = more.filter(({ text }) => !ACTED.has(text));
+  // "uncle joe"
+  if (own.length > 1 || own.some(({ unknown }) => !unknown)) return null;
+  return [only, ...own].map(({ text }) => text).join(" ");
+}
+
+/** "an estate sale", "the thrift store": where it came from. */
+function placeIn(told: readonly Tok[]): string | null {
+  const [only, ...more] = told.filter((token) => !isSkipped(token) && !LINKS.has(token.text));
+  return only?.kind === "word" && more.length === 0 ? (only.roles.place ?? null) : null;
+}
+
+/** "that was a good desk" tells what it was like. */
+const isPraised = ({ kind, text }: Tok): boolean =>
+  kind === "piece" && text.split(" ").some((word) => OPINIONS.has(word));
+
+/** "forgot the fee, 5": what the newest note left out. */
+function forgotten(told: readonly Tok[], today: Day): Change | null {
+  const said = side();
+  const rest = told.filter(({ text }) => !BESIDE_FORGOTTEN.has(text) && !isFee(text));
+  said.isFee = told.some(({ text }) => isFee(text));
+  return said.isFee && takeTo(rest, said, today) && said.to.fee !== undefined
+    ? { to: { fee: said.to.fee } }
+    : null;
+}
+
+const isFee = (word: string): boolean => word === "fee" || word === "fees";
+
+const isNoFee = (told: readonly Tok[]): boolean => told.length === 1 && isFee(told[0]!.text);
+
+/** "didn't sell after all", "it's not finished": what was noted did not happen. */
+function undone(tokens: readonly Tok[]): Kind[] | null {
+  const at = tokens.findIndex(({ text }) => UNDONE.has(text));
+  if (at < 0) return null;
+  const rest = tokens.filter(
+    (token, place) => place !== at && !STILL_NOT.has(token.text) && !isOpening(token),
+  );
+  const [verb, ...more] = rest;
+  if (verb === undefined || more.some((token) => !isSkipped(token))) return null;
+  const denied = DENIED_VERBS[verb.text];
+  const kinds = [...(denied ? [denied] : []), ...headsOf(verb).map(({ kind }) => kind)];
+  return verb.kind === "word" && kinds.length > 0 ? kinds : null;
+}
+
+/** "yesterday", "cash", "to ana", "for the hutch": enough without a word before it. */
+function canBeBare({ of, to }: Change, told: readonly Tok[]): boolean {
+  if (of) return true;
+  if (to.pieces) return told[0]!.text === "for" || told[0]!.text === "on";
+  if (to.by) return told[0]!.text === "by" || told.some(({ text }) => ACTED.has(text));
+  return to.fee === undefined || FORGOTTEN.has(told[0]!.text);
+}

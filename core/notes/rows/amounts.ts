@@ -1,0 +1,19 @@
+import type { Row } from "./table.ts";
+import { tableOf } from "./table.ts";
+
+const COUPON = "coupon|discount|rebate|voucher";
+
+/** The amount of the newest note was so much "more" or "less"; the part in brackets is the whole line. */
+const ROWS: readonly Row<"more" | "less">[] = [
+  ["^ [add $ to|on that|it|the_price|the_total] ;", "more", "add 5 to that"],
+  ["^ [add|plus the? $ for|in? the? tax|sales_tax] ;", "more", "plus 2 tax"],
+  ["^ [add $ tax to|on that|it] ;", "more", "add 2.50 tax to it"],
+  ["^ [it_was|that_was? $ more_than that|it|i_said] ;", "more", "5 more than that"],
+  ["^ [it_was|that_was $ more] ;", "more", "it was 5 more"],
+  ["^ [it_was|that_was? $ less_than that|it|i_said] ;", "less", "2 less than that"],
+  ["^ [it_was|that_was $ less] ;", "less", "it was 5 less"],
+  [`^ [minus|less the|a|my? $ for|with|from? a|the|my? ${COUPON}] ;`, "less", "minus the 5 coupon"],
+  [`^ [$ off|less with|from|for a|the|my? ${COUPON}] ;`, "less", "5 off with the coupon"],
+];
+
+export const amounts = tableOf(ROWS);

@@ -1,0 +1,39 @@
+import type { Row } from "./table.ts";
+import { tableOf } from "./table.ts";
+
+/**
+ * How a line goes on from what was said before it. Of the newest note: "again": once more as it was; "more": one more,
+ * with a value of its own; "other": the same of another piece; "too": its verb alone, its amount asked. Of the one
+ * piece spoken of: "listed", "lowered", "took". The part in brackets says so, and every other word has to be a value, a
+ * piece or nothing. "numbered": the part in brackets is the bare number of a piece.
+ */
+export type GoingOn = ("again" | "more" | "other" | "too") | ("listed" | "lowered" | "took") | "numbered";
+
+const ROWS: readonly Row<GoingOn>[] = [
+  ["^ [then|oh|plus* the? same|same_thing|same_one|ditto again]", "again", "same again"],
+  ["^ [same|same_thing|ditto] ;", "again", "ditto"],
+  [
+    "^ [then|oh|plus* another|another_one|one_more|the_last_one|last_one for|at?] $|<time>",
+    "more",
+    "another one 30",
+  ],
+  [
+    "^ [then|oh|plus* the? same|same_thing|ditto again? for|with|on|to] <art>? <piece>",
+    "other",
+    "same for the bench",
+  ],
+  ["^ [ditto] <art>? <piece>", "other", "ditto desk"],
+  ["^ <art>? <piece> [too|as_well|also] ;", "too", "and the desk too"],
+  ["^ [again|once_more today?] ;", "too", "again today"],
+  ["^ [its|it_is? up|posted|online|live now? for|at] $ ;", "listed", "up for 220"],
+  [
+    "^ [its|it_is? now|now_at|down_to|dropped_to|lowered_to|cut_to|reduced_to|marked_down_to] $ ;",
+    "lowered",
+    "now 200",
+  ],
+  ["^ [they|he|she|i|we? took] $ ;", "took", "took 200"],
+  ["^ [#] is|all* done|finished|started ;", "numbered", "1 done"],
+  ["<time> <labor>? on|for [#] ;", "numbered", "30 min on 2"],
+];
+
+export const goingOn = tableOf(ROWS);
