@@ -5,10 +5,16 @@ import type { Fit } from "./match.ts";
 /** Pieces that are still here. */
 export const here: Fit = { allows: (piece) => piece.gone === null };
 
-/** Still here, first those that are not in that state yet. */
-export function hereBut(done: (piece: Readonly<Piece>) => boolean): Fit {
-  return { allows: here.allows, prefers: (piece) => !done(piece) };
+/** Still here, first those that are not in that state yet; likeliest those that are in the one `before` it. */
+export function hereBut(
+  done: (piece: Readonly<Piece>) => boolean,
+  before: (piece: Readonly<Piece>) => boolean = () => false,
+): Fit {
+  return { allows: here.allows, prefers: (piece) => (done(piece) ? 0 : before(piece) ? 2 : 1) };
 }
+
+/** What can be sold, likeliest what is offered. */
+export const forSale: Fit = { allows: here.allows, prefers: (piece) => (piece.listed !== null ? 2 : 1) };
 
 /** Any piece that ever was, first those still here: late spending follows a piece that is gone. */
 export const ever: Fit = { allows: () => true, prefers: (piece) => piece.gone === null };

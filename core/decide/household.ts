@@ -48,7 +48,7 @@ function boughtOrSold(reading: Buy, by: string, { books, today }: Omit<Desk, "co
 function piecesOfOurs(mention: Mention, books: Desk["books"]): number[] {
   const match = matchMention(mention, books, here, new Set());
   if (match.kind === "found") return match.pieces;
-  return match.kind === "several" && match.sure ? match.groups[0]! : [];
+  return match.kind === "several" && match.trust === "sure" ? match.groups[0]! : [];
 }
 
 /** Their own money into our loan is no payment of the shop's. */

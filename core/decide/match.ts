@@ -5,17 +5,20 @@ import type { Mention } from "../notes/reading.ts";
 import { isNearSpelling } from "../notes/spelling.ts";
 import { SAME_THINGS } from "../notes/words/same.ts";
 
-/** For which pieces a verb makes sense: those it `allows`, and of these first those it `prefers`. */
+/** For which pieces a verb makes sense: those it `allows`, and of these only those it `prefers`, if any; the more, the earlier asked about. */
 export interface Fit {
   allows(piece: Readonly<Piece>): boolean;
-  prefers?(piece: Readonly<Piece>): boolean;
+  prefers?(piece: Readonly<Piece>): boolean | number;
 }
+
+/** How far a likeness goes: taken without asking; asked, but of a piece that is replied to; always asked. */
+type Trust = "sure" | "likely" | "odd";
 
 /** What a mention may mean on the books. Piece numbers, lowest first. */
 export type Match =
   | { kind: "found"; pieces: number[] }
-  /** Any of these groups; `sure: false` where even a single group is only a guess. */
-  | { kind: "several"; groups: number[][]; sure: boolean }
+  /** Any of these groups; where it is not `sure`, even a single group is only a guess. */
+  | { kind: "several"; groups: number[][]; trust: Trust }
   | { kind: "too few"; pieces: number[] }
   /** Pieces of that name exist, but the verb fits none of them. */
   | { kind: "unfit"; pieces: number[] }
@@ -24,6 +27,8 @@ export type Match =
   | { kind: "at odds"; pieces: number[]; named: number[] }
   | { kind: "none" };
 
+type Pieces = readonly Readonly<Piece>[];
+
 /** Matches one mention to the books, leaving out the pieces that the note has already named. */
 export function matchMention(mention: Mention, books: Books, fit: Fit, taken: ReadonlySet<number>): Match {
   if (mention.number !== undefined)
@@ -31,22 +36,55 @@ export function matchMention(mention: Mention, books: Books, fit: Fit, taken: Re
   const pieces = [...books.pieces.values()].filter((piece) => !taken.has(piece.number));
   const fitting = pieces.filter((piece) => fit.allows(piece));
   if (mention.name === undefined) return matchTraits(mention, fitting, fit);
-  for (const level of levels) {
-    const allowed = fitting.filter((piece) => level.matches(mention, piece));
-    if (allowed.length === 0) continue;
-    const preferred = fit.prefers ? allowed.filter((piece) => fit.prefers!(piece)) : allowed;
-    return pick(mention, preferred.length > 0 ? preferred : allowed, level.sure);
+  const level = levels.find(({ matches }) => fitting.some((piece) => matches(mention, piece)));
+  if (level) {
+    const closest = fitting.filter((piece) => level.matches(mention, piece));
+    if (level.matches === isNamed) return matchNamed(mention, closest, fitting, fit);
+    return pick(mention, preferredOf(mention, closest, fit), level.trust);
   }
-  const unfit = pieces.filter((piece) => levels[0]!.matches(mention, piece));
-  return unfit.length > 0 ? { kind: "unfit", pieces: numbersOf(unfit) } : { kind: "none" };
+  const sure = levels.filter(({ trust }) => trust === "sure");
+  const unfit = sure.map(({ matches }) => pieces.filter((piece) => matches(mention, piece)));
+  const [first] = unfit.filter((group) => group.length > 0);
+  return first ? { kind: "unfit", pieces: numbersOf(first) } : { kind: "none" };
+}
+
+/** Pieces of that very name, and those that go by its head noun as well where these may be what is meant. */
+function matchNamed(mention: Mention, named: Pieces, fitting: Pieces, fit: Fit): Match {
+  const others = fitting.filter((piece) => !named.includes(piece) && isOfHead(mention, piece));
+  const isPlain = named.some((piece) => sameSet(wordsOf(mention), wordsOf(piece)));
+  // "the chest" is a cedar chest or a blanket chest.
+  if (!isPlain) return pick(mention, preferredOf(mention, [...named, ...others], fit), "sure");
+  const likely = fit.prefers ? others.filter((piece) => fit.prefers!(piece)) : [];
+  if (likely.length === 0 || named.some((piece) => fit.prefers!(piece)))
+    return pick(mention, preferredOf(mention, named, fit), "sure");
+  // A table that is sold or finished, and a coffee table that is not: asked, unless that came after the other had gone.
+  const rivals = named.filter(({ goneOn }) =>
+    likely.some(({ bought }) => goneOn === null || goneOn >= bought),
+  );
+  if (rivals.length === 0) return pick(mention, likely, "sure");
+  const groups = [likely, rivals].flatMap((each) => {
+    const found = groupsOf(mention, each);
+    return found === "too few" ? [] : found;
+  });
+  return groups.length > 0
+    ? { kind: "several", groups, trust: "sure" }
+    : { kind: "too few", pieces: numbersOf(likely) };
+}
+
+/** Those that the verb prefers, likeliest first; all that it allows where these are fewer than are said. */
+function preferredOf(mention: Mention, allowed: Pieces, { prefers }: Fit): Pieces {
+  if (!prefers) return allowed;
+  const liking = (piece: Readonly<Piece>) => Number(prefers(piece));
+  const liked = allowed.filter((piece) => liking(piece) > 0).sort((a, b) => liking(b) - liking(a));
+  const count = mention.plural ? 1 : (mention.count ?? 1);
+  return liked.length >= count ? liked : allowed;
 }
 
 /** "the white one": whatever is white, of those that the verb fits. */
-function matchTraits(mention: Mention, fitting: readonly Readonly<Piece>[], { prefers }: Fit): Match {
+function matchTraits(mention: Mention, fitting: Pieces, fit: Fit): Match {
   const allowed = mention.traits ? fitting.filter((piece) => isSubset(mention.traits, wordsOf(piece))) : [];
   if (allowed.length === 0) return { kind: "none" };
-  const preferred = prefers ? allowed.filter((piece) => prefers(piece)) : allowed;
-  return pick(mention, preferred.length > 0 ? preferred : allowed, true);
+  return pick(mention, preferredOf(mention, allowed, fit), "sure");
 }
 
 function matchNumber(number: number, books: Books, fit: Fit): Match {
@@ -59,10 +97,8 @@ function matchNumber(number: number, books: Books, fit: Fit): Match {
 function atOdds({ number, ...named }: Mention, books: Books, fit: Fit): Match | null {
   if (named.name === undefined) return null;
   const piece = books.pieces.get(number!);
-  if (piece && levels.some(({ matches }) => matches(named, piece))) return null;
-  const others = [...books.pieces.values()].filter(
-    (other) => fit.allows(other) && levels[0]!.matches(named, other),
-  );
+  if (piece && levels.some(({ trust, matches }) => trust !== "odd" && matches(named, piece))) return null;
+  const others = [...books.pieces.values()].filter((other) => fit.allows(other) && isNamed(named, other));
   if (!piece && others.length === 0) return null;
   const numbers = piece && fit.allows(piece) ? [piece.number] : [];
   return { kind: "at odds", pieces: numbers, named: numbersOf(others) };
@@ -71,63 +107,65 @@ function atOdds({ number, ...named }: Mention, books: Books, fit: Fit): Match | 
 interface Level {
   matches(mention: Mention, piece: Readonly<Piece>): boolean;
   /** Whether a single piece found this way is taken without asking. */
-  sure: boolean;
+  trust: Trust;
+}
+
+/** That very name; or "kitchen table" said of a table with the trait "kitchen", and the other way round. */
+function isNamed(mention: Mention, piece: Readonly<Piece>): boolean {
+  const isOfName = piece.name === mention.name && isSubset(mention.traits, piece.traits);
+  return isOfName || sameSet(wordsOf(mention), wordsOf(piece));
+}
+
+/** Less is said than the books know: "table" of an oak end table, "chair" of an armchair. */
+function isOfHead(mention: Mention, piece: Readonly<Piece>): boolean {
+  if (mention.name === undefined) return false;
+  const isShort = headOf(mention.name) === headOf(piece.name) && isSubset(wordsOf(mention), wordsOf(piece));
+  return isShort || (isTailOf(mention.name, piece.name) && isSubset(mention.traits, piece.traits));
 }
 
 /** From the closest likeness to the loosest; the first level at which anything fits decides. */
 const levels: readonly Level[] = [
+  { trust: "sure", matches: isNamed },
   {
-    sure: true,
-    matches: (mention, piece) => piece.name === mention.name && isSubset(mention.traits, piece.traits),
-  },
-  // "kitchen table" said of a table with the trait "kitchen", and the other way round.
-  { sure: true, matches: (mention, piece) => sameSet(wordsOf(mention), wordsOf(piece)) },
-  {
-    sure: true,
+    trust: "sure",
     matches: (mention, piece) =>
-      mention.name !== undefined &&
-      isNearSpelling(mention.name, piece.name) &&
-      isSubset(mention.traits, piece.traits),
+      isNearSpelling(mention.name!, piece.name) && isSubset(mention.traits, piece.traits),
   },
-  // Less is said than the books know: "table" of an "end table". It may be another table: asked.
-  {
-    sure: false,
-    matches: (mention, piece) =>
-      headOf(mention.name) === headOf(piece.name) && isSubset(wordsOf(mention), wordsOf(piece)),
-  },
+  { trust: "sure", matches: isOfHead },
   // More is said of the piece than the books know: an office chair is not just any chair, asked.
   {
-    sure: false,
+    trust: "likely",
     matches: (mention, piece) =>
-      headOf(mention.name) === headOf(piece.name) && isSubset(wordsOf(piece), wordsOf(mention)),
+      headOf(mention.name!) === headOf(piece.name) && isSubset(wordsOf(piece), wordsOf(mention)),
   },
   // Another word for the same thing: a bookcase is a bookshelf to some.
   {
-    sure: false,
+    trust: "likely",
     matches: (mention, piece) =>
-      SAME_THINGS.some((names) => names.has(mention.name ?? "") && names.has(piece.name)) &&
+      SAME_THINGS.some((names) => names.has(mention.name!) && names.has(piece.name)) &&
       isSubset(mention.traits, piece.traits),
   },
   // A white chair is no green chair, and a footstool hardly a stool; yet it may be what is meant.
   {
-    sure: false,
-    matches: (mention, piece) =>
-      mention.name !== undefined &&
-      (mention.name === piece.name || (piece.name.length > 3 && mention.name.endsWith(piece.name))),
+    trust: "odd",
+    matches: ({ name = "" }, piece) =>
+      name === piece.name || name === headOf(piece.name) || isTailOf(piece.name, name),
   },
 ];
 
-function pick(mention: Mention, candidates: readonly Readonly<Piece>[], sure: boolean): Match {
-  const groups = isSetName(mention.name ?? "")
-    ? setGroups(mention, candidates)
-    : countGroups(mention, candidates);
+function pick(mention: Mention, candidates: Pieces, trust: Trust): Match {
+  const groups = groupsOf(mention, candidates);
   if (groups === "too few") return { kind: "too few", pieces: numbersOf(candidates) };
-  if (groups.length === 1 && sure) return { kind: "found", pieces: groups[0]! };
-  return { kind: "several", groups, sure };
+  if (groups.length === 1 && trust === "sure") return { kind: "found", pieces: groups[0]! };
+  return { kind: "several", groups, trust };
+}
+
+function groupsOf(mention: Mention, candidates: Pieces): number[][] | "too few" {
+  return isSetName(mention.name ?? "") ? setGroups(mention, candidates) : countGroups(mention, candidates);
 }
 
 /** A set's name means all of it that is left; a smaller count than that is one of two readings. */
-function setGroups(mention: Mention, candidates: readonly Readonly<Piece>[]): number[][] {
+function setGroups(mention: Mention, candidates: Pieces): number[][] {
   const lots = new Map<number, number[]>();
   for (const piece of candidates) {
     const lot = piece.lot ?? piece.number;
@@ -140,8 +178,8 @@ function setGroups(mention: Mention, candidates: readonly Readonly<Piece>[]): nu
   return whole;
 }
 
-function countGroups(mention: Mention, candidates: readonly Readonly<Piece>[]): number[][] | "too few" {
-  if (mention.plural) return [numbersOf(candidates)];
+function countGroups(mention: Mention, candidates: Pieces): number[][] | "too few" {
+  if (mention.plural) return pluralGroups(candidates);
   const count = mention.count ?? 1;
   if (candidates.length < count) return "too few";
   if (candidates.length === count) return [numbersOf(candidates)];
@@ -156,8 +194,17 @@ function countGroups(mention: Mention, candidates: readonly Readonly<Piece>[]): 
   return wide.map((group) => numbersOf(group).slice(0, count));
 }
 
+/** All of them; where only some go by one name, these are another thing that may be meant. */
+function pluralGroups(candidates: Pieces): number[][] {
+  const names = [...new Set(candidates.map(({ name }) => name))];
+  const several = names
+    .map((name) => candidates.filter((piece) => piece.name === name))
+    .filter((group) => group.length > 1 && group.length < candidates.length);
+  return [candidates, ...several].map(numbersOf);
+}
+
 /** Pieces alike in name, traits, lot, state and list price stand for each other; one bought alone is like no other. */
-function alikeClasses(candidates: readonly Readonly<Piece>[]): Readonly<Piece>[][] {
+function alikeClasses(candidates: Pieces): Readonly<Piece>[][] {
   const classes = new Map<string, Readonly<Piece>[]>();
   for (const piece of candidates) {
     const lot = piece.lot === null ? `alone ${piece.number}` : `lot ${piece.lot}`;
@@ -167,7 +214,7 @@ function alikeClasses(candidates: readonly Readonly<Piece>[]): Readonly<Piece>[]
   return [...classes.values()];
 }
 
-function numbersOf(pieces: readonly Readonly<Piece>[]): number[] {
+function numbersOf(pieces: Pieces): number[] {
   return pieces.map((piece) => piece.number).sort((a, b) => a - b);
 }
 
@@ -175,8 +222,18 @@ function wordsOf(thing: { name?: string; traits?: readonly string[] }): string[]
   return [...(thing.traits ?? []), ...(thing.name?.split(" ") ?? [])];
 }
 
-function headOf(name: string | undefined): string | undefined {
-  return name?.split(" ").at(-1);
+/** The noun that says what it is: "table" of "coffee table", "chest" of "chest of drawers". */
+function headOf(name: string): string {
+  const [kind] = name.split(" of ");
+  return kind!.slice(kind!.lastIndexOf(" ") + 1);
+}
+
+const TAIL_LENGTH_MIN = 5;
+
+/** Whether a name is written together with the other one's head: "stool" and "footstool". */
+function isTailOf(tail: string, name: string): boolean {
+  const head = headOf(name);
+  return tail.length >= TAIL_LENGTH_MIN && tail.length < head.length && head.endsWith(tail);
 }
 
 function isSubset(small: readonly string[] | undefined, large: readonly string[]): boolean {

@@ -35,11 +35,28 @@ export function settlePieces(reading: WithPieces, desk: Desk, need: PieceNeed): 
   const taken = new Set<number>();
   const mentions = reading.pieces ?? [];
   for (const [index, mention] of mentions.entries()) {
-    const match = matchMention(mention, desk.books, need.fit, taken);
+    const match =
+      repliedTo(mention, desk, need.fit, taken) ?? matchMention(mention, desk.books, need.fit, taken);
     if (match.kind !== "found") return ask(reading, index, match, desk, need);
     for (const number of match.pieces) taken.add(number);
   }
   return { kind: "settled", pieces: [...taken] };
+}
+
+/** The piece of the message replied to, where the words are its own: "the chest" in reply to one of two chests. */
+function repliedTo(
+  mention: Mention,
+  { books, talk }: Desk,
+  fit: Fit,
+  taken: ReadonlySet<number>,
+): Match | null {
+  const { replied } = talk ?? {};
+  if (!replied || mention.number !== undefined) return null;
+  const allows = (piece: Readonly<Piece>) => replied.includes(piece.number) && fit.allows(piece);
+  const match = matchMention(mention, books, { ...fit, allows }, taken);
+  if (match.kind === "found") return match;
+  const [group, ...others] = match.kind === "several" && match.trust === "likely" ? match.groups : [];
+  return group && others.length === 0 ? { kind: "found", pieces: group } : null;
 }
 
 function ask(
@@ -56,7 +73,7 @@ function ask(
     case "at odds":
       return { kind: "ask", ask: numberOrName(reading, index, match, desk) };
     case "several":
-      return { kind: "ask", ask: whichOne(reading, index, match.groups, match.sure, desk, need) };
+      return { kind: "ask", ask: whichOne(reading, index, match.groups, match.trust === "sure", desk, need) };
     case "too few":
       return { kind: "ask", ask: tooFew(reading, index, match.pieces, desk) };
     case "unfit":
@@ -115,7 +132,7 @@ function numberOrName(
     : `There is no #${mention.number}`;
   return {
     misfit: true,
-    prompt: `${is}, not ${aPiece(mention.name!)}. Which is it?`,
+    prompt: `${is}, not ${aPiece(nameWith(mention))}. Which is it?`,
     wants: "pieces",
     mention: index,
     choices: [...choices, NEVER_MIND],

@@ -237,6 +237,19 @@ const isOtherNumber = (tokens: readonly Tok[], at: number): boolean =>
     SIZED.has(tokens[at - 1]?.text ?? "") ||
     SIZED.has(tokens[at + 1]?.text ?? ""));
 
+/** "#1", "#1 the dresser", "#4 tall white hutch": the number, and what is called by it. */
+function numberedMention(tokens: readonly Tok[], at: number): { mention: Mention; from: number; to: number } {
+  const first = tokens[at + 1]?.text === "the" ? at + 2 : at + 1;
+  let next = first;
+  while (tokens[next]?.roles.trait && !tokens[next]!.roles.noun) next += 1;
+  const noun = tokens[next]?.roles.noun;
+  const number = tokens[at]!.value!;
+  if (!noun) return { mention: { count: 1, number }, from: at, to: at + 1 };
+  const traits = tokens.slice(first, next).map(({ text }) => text);
+  const mention = { name: noun.name, count: 1, number, ...(traits.length > 0 ? { traits } : {}) };
+  return { mention: ordered(mention), from: at, to: next + 1 };
+}
+
 function mentionAt(
   tokens: readonly Tok[],
   at: number,
@@ -244,11 +257,7 @@ function mentionAt(
   const token = tokens[at]!;
   if (token.kind === "number") {
     if (isOtherNumber(tokens, at)) return null;
-    // "#1 the dresser"
-    const next = tokens[at + 1]?.text === "the" ? at + 2 : at + 1;
-    const noun = tokens[next]?.roles.noun;
-    const mention: Mention = { ...(noun ? { name: noun.name } : {}), count: 1, number: token.value! };
-    return { mention, from: at, to: noun ? next + 1 : at + 1 };
+    return numberedMention(tokens, at);
   }
   const noun = token.roles.noun;
   if (!noun || token.kind !== "word") return null;

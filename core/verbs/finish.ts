@@ -97,7 +97,10 @@ export const finish = defineVerb({
   offered: (_, names) => `Finished ${names}`,
 
   decide(reading, desk) {
-    const fit = hereBut((piece) => piece.finished !== null);
+    const fit = hereBut(
+      (piece) => piece.finished !== null,
+      (piece) => piece.started !== null,
+    );
     const settled = settlePieces(reading, desk, { fit, question: "is finished", unknown: "add" });
     if (settled.kind !== "settled") return settled;
     const day = reading.date ?? desk.today;

@@ -120,7 +120,10 @@ export const list = defineVerb({
   offered: ({ price }, names) => `Listed ${names}${price === undefined ? "" : ` at ${show(price)}`}`,
 
   decide(reading, desk) {
-    const fit = hereBut((piece) => piece.listed !== null);
+    const fit = hereBut(
+      (piece) => piece.listed !== null,
+      (piece) => piece.finished !== null,
+    );
     const settled = settlePieces(reading, desk, { fit, question: "did you list", unknown: "add" });
     if (settled.kind !== "settled") return settled;
     const data = reading.place ? { place: reading.place } : {};

@@ -10,7 +10,7 @@ import { centsShape, wordsShape } from "../books/shapes.ts";
 import { depositOf, dueOf, sharesOfSale } from "../books/shares.ts";
 import { sellOne } from "../books/sold.ts";
 import { dayWords, methodWords, namesOf, piecesOf, profitLines, sharesWords } from "../decide/echo.ts";
-import { here } from "../decide/fits.ts";
+import { forSale } from "../decide/fits.ts";
 import { settlePieces, wholePrice } from "../decide/pieces.ts";
 import { depositFate, doubtOfSale } from "../decide/selling.ts";
 import { type Cents, show } from "../money.ts";
@@ -217,7 +217,7 @@ export const sell = defineVerb({
   },
 
   decide(reading, desk) {
-    const settled = settlePieces(reading, desk, { fit: here, question: "did you sell", unknown: "add" });
+    const settled = settlePieces(reading, desk, { fit: forSale, question: "did you sell", unknown: "add" });
     if (settled.kind !== "settled") return settled;
     const pieces = piecesOf(desk.books, settled);
     const price = wholePrice(reading, settled.pieces)!;

@@ -217,10 +217,17 @@ describe("the pieces a note means", () => {
     expect(chat.say("sold whirlygig 50").text).toContain("Sold #1 whirligig");
   });
 
-  test("a looser name is asked about, not guessed", () => {
+  test("a head noun alone is the one piece that goes by it; where two do, it is asked", () => {
     chat.say("bought end table 20");
-    const asked = chat.say("sold table 50");
-    expect(asked.text).toContain("Which table");
+    expect(chat.say("started the table").text).toContain("#1 end table is started");
+    chat.say("bought coffee table 30");
+    expect(chat.say("sold table 50").text).toContain("Which table");
+    expect(chat.statement().pieces[0]?.sold).toBeNull();
+  });
+
+  test("a word that means much the same is asked about, not guessed", () => {
+    chat.say("bought bookcase 20");
+    expect(chat.say("sold bookshelf 50").text).toContain("Which bookshelf");
     expect(chat.statement().pieces[0]?.sold).toBeNull();
   });
 
