@@ -29,6 +29,7 @@ export type CorrectionEffect =
 const ROWS: readonly Row<CorrectionEffect>[] = [
   ["[as is]", "none", "sold desk as is 140"],
   ["^ [rename|relabel] <any>", "rename", "rename #4 sideboard"],
+  ["^ [call] <numbered> ;", "rename", "call #4 the big hutch"],
   ["^ [call] <art>? <piece> <art>? <piece>|<word>", "rename", "call the desk a writing desk"],
   [
     "^ [scrap|trash|remove|delete|kill <art>? note|entry|record about|on|for|of|saying?] <any>",
