@@ -1,3 +1,5 @@
+import type { SeenByRows } from "./rows/words.ts";
+
 /** What a clause may hold, as far as it helps to tell which kind of note it is. */
 export type Sign =
   | "piece"
@@ -71,6 +73,8 @@ export const HINTS = { preposition: 1, until: 2, fee: 4, method: 8, on: 16, day:
 export interface OwnSigns {
   signs: number;
   hints: number;
+  /** What it is to the rows, once one has asked. */
+  byRows: SeenByRows | undefined;
 }
 
 /** What a clause holds, for telling its kind. */

@@ -4,7 +4,7 @@ import type { VerbFacts } from "./heads.ts";
 import { shorthands, tradeLexicon } from "./lexicon.ts";
 import { questionWords } from "./questions.ts";
 import type { Kind } from "./reading.ts";
-import { WORDS_OF_ROWS } from "./rows/pattern.ts";
+import { wordsOfRows } from "./rows/words.ts";
 import { maskOf } from "./sign-bits.ts";
 import type { Fill } from "./slots/filled.ts";
 import { knownPieces } from "./slots/pieces.ts";
@@ -167,7 +167,7 @@ function build(): Language {
   for (const word of OPENINGS) lexicon.addOpening(word);
   const shorts = shorthands();
   const ordinary = new Set([
-    ...WORDS_OF_ROWS,
+    ...wordsOfRows(),
     ...ORDINARY,
     ...PARTS,
     ...KEYWORDS,

@@ -1,8 +1,10 @@
 import type { Tok } from "../clause.ts";
 import { CLAUSE_MARKS, GAP_MARKS, INTERJECTIONS, JOINTS } from "../words/links.ts";
+import { meet } from "./bits.ts";
 import { isVerb } from "./classes.ts";
 import type { Element, Pattern } from "./pattern.ts";
 import type { Unit, Units } from "./units.ts";
+import type { RowWord } from "./words.ts";
 
 export interface Match {
   from: number;
@@ -14,19 +16,19 @@ const GAP_MAX = 8;
 const REST_MAX = 30;
 
 /** How many units the words of a literal take from `at` on, 0 where they do not stand there. */
-function literalAt(units: readonly Unit[], at: number, words: readonly string[]): number {
+function literalAt(units: readonly Unit[], at: number, words: readonly RowWord[]): number {
   for (let place = 0; place < words.length; place += 1)
     if (units[at + place]?.word !== words[place]) return 0;
   return words.length;
 }
 
-function takes({ tokens, units }: Units, at: number, element: Element): number {
+function takes({ units }: Units, at: number, element: Element): number {
   const unit = units[at];
   if (!unit) return 0;
   let most = 0;
-  for (const words of element.words) most = Math.max(most, literalAt(units, at, words));
-  if (most > 0) return most;
-  return unit.span > 0 && element.tests.some(({ test }) => test(tokens[unit.token]!)) ? unit.span : 0;
+  if ((unit.word.sieve & element.sieve) !== 0)
+    for (const words of element.words) most = Math.max(most, literalAt(units, at, words));
+  return most > 0 ? most : meet(unit.bits, element.bits) ? unit.span : 0;
 }
 
 const endsSentence = (token: Tok | undefined): boolean =>

@@ -1,4 +1,6 @@
-import { type Class, classOf, isClass } from "./classes.ts";
+import { type Bits, bitsOf } from "./bits.ts";
+import { isClass, placeOf } from "./classes.ts";
+import { type RowWord, rowWord, sieveOf } from "./words.ts";
 
 /*
  * The language of the rows. A pattern is words and classes with a blank between; the part in brackets is what the
@@ -18,9 +20,14 @@ export interface Element {
   what: "one" | "gap" | "start" | "end" | "not" | "absent" | "rest";
   least: number;
   most: number;
-  /** The words that it may be, and the classes. */
-  words: readonly (readonly string[])[];
-  tests: readonly Class[];
+  /** The words that it may be. */
+  words: readonly (readonly RowWord[])[];
+  /** The places of the classes that it may be of. */
+  classes: readonly number[];
+  /** The first of its words, with their bits, and the bits of its classes. */
+  firsts: readonly RowWord[];
+  sieve: number;
+  bits: Bits;
 }
 
 export interface Pattern {
@@ -29,9 +36,11 @@ export interface Pattern {
   from: number;
   to: number;
   /** First words that a match may begin with; null where it begins with a class. */
-  opens: ReadonlySet<string> | null;
-  /** What a line must hold somewhere for the pattern to stand in it: one of these words, or one of these classes. */
-  needs: readonly { words: readonly string[]; tests: readonly Class[] }[];
+  opens: ReadonlySet<RowWord> | null;
+  /** What a line must hold somewhere for the pattern to stand in it: all of these classes and all these bits of words. */
+  must: { bits: Bits; sieve: number };
+  /** The elements of which a line must hold a word or a class each, where that is more than one class. */
+  needs: readonly Element[];
 }
 
 const REPEAT_MAX = 4;
@@ -43,9 +52,6 @@ const SPECIAL: Readonly<Record<string, Element["what"]>> = {
   ">": "rest",
 };
 
-/** Every word that a row names: taken as typed, never for a slip of another. */
-export const WORDS_OF_ROWS = new Set<string>();
-
 function elementOf(text: string): Element {
   const last = text.length > 1 ? text.at(-1)! : "";
   const least = last === "?" || last === "*" ? 0 : 1;
@@ -55,15 +61,10 @@ function elementOf(text: string): Element {
   if (core.length > 1 && core.startsWith("!")) return { ...elementOf(core.slice(1)), what: "not" };
   const what = SPECIAL[core] ?? "one";
   const parts = what === "one" ? core.split("|") : [];
-  const words = parts.filter((part) => !isClass(part)).map((part) => part.split("_"));
-  for (const word of words.flat()) WORDS_OF_ROWS.add(word);
-  return {
-    what,
-    least,
-    most,
-    words,
-    tests: parts.filter(isClass).map(classOf),
-  };
+  const words = parts.filter((part) => !isClass(part)).map((part) => part.split("_").map(rowWord));
+  const firsts = words.map(([first]) => first!);
+  const classes = parts.filter(isClass).map(placeOf);
+  return { what, least, most, words, classes, firsts, sieve: sieveOf(firsts), bits: bitsOf(classes) };
 }
 
 /** A pattern from its text; throws where a bracket is missing, which a test of every row would show. */
@@ -84,18 +85,28 @@ export function patternOf(text: string): Pattern {
   }
   if (from < 0 || to <= from) throw new Error(`a row without its part in brackets: ${text}`);
   const needed = elements.filter(({ what, least }) => what === "one" && least > 0);
-  const needs = needed.map(({ words, tests }) => ({ words: words.map(([first]) => first!), tests }));
-  // Classes first: whether a line holds one is found out once for all the rows.
-  needs.sort((a, b) => a.words.length - b.words.length);
-  return { elements, from, to, opens: opensOf(elements), needs };
+  const classes = needed.filter(isOneClass).flatMap(({ classes: [place] }) => place!);
+  const words = needed.filter(isOneWord).flatMap(({ firsts }) => firsts);
+  const must = { bits: bitsOf(classes), sieve: sieveOf(words) };
+  return {
+    elements,
+    from,
+    to,
+    opens: opensOf(elements),
+    must,
+    needs: needed.filter((need) => !isOneClass(need)),
+  };
 }
 
-function opensOf(elements: readonly Element[]): Set<string> | null {
-  const words = new Set<string>();
+const isOneClass = ({ firsts, classes }: Element): boolean => firsts.length === 0 && classes.length === 1;
+const isOneWord = ({ firsts, classes }: Element): boolean => firsts.length === 1 && classes.length === 0;
+
+function opensOf(elements: readonly Element[]): Set<RowWord> | null {
+  const words = new Set<RowWord>();
   for (const element of elements) {
     if (element.what === "start" || element.what === "not" || element.what === "absent") continue;
-    if (element.what !== "one" || element.tests.length > 0) return null;
-    for (const [first] of element.words) words.add(first!);
+    if (element.what !== "one" || element.classes.length > 0) return null;
+    for (const first of element.firsts) words.add(first);
     if (element.least > 0) return words;
   }
   return null;

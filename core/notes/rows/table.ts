@@ -1,7 +1,8 @@
 import type { Tok } from "../clause.ts";
 import { matchAt } from "./match.ts";
-import { type Pattern, patternOf } from "./pattern.ts";
-import { bitOf, couldStand, type Units, unitsOf } from "./units.ts";
+import { type Element, type Pattern, patternOf } from "./pattern.ts";
+import { couldStand, type Units, unitsOf } from "./units.ts";
+import { type RowWord, tableBit } from "./words.ts";
 
 /** A row: the pattern, what it makes of the part in brackets, and the note that shows it. */
 export type Row<Effect extends string> = readonly [pattern: string, effect: Effect, note: string];
@@ -30,24 +31,40 @@ export interface Table<Effect extends string> {
   every(tokens: readonly Tok[], line?: Units): Fired<Effect>[];
 }
 
-/** A table of rows ready to run. Nearly every row needs one of a few words: only those found in a line are tried. */
-export function tableOf<Effect extends string>(rows: readonly Row<Effect>[]): Table<Effect> {
-  const byWord = new Map<string, Compiled<Effect>[]>();
+/** Rows by the place of the word that they are looked up by, and those without one. */
+interface Lookup<Effect extends string> {
+  /** The bit of the table. */
+  bit: number;
+  byWord: readonly (readonly Compiled<Effect>[] | undefined)[];
+  always: readonly Compiled<Effect>[];
+}
+
+function lookupOf<Effect extends string>(rows: readonly Row<Effect>[]): Lookup<Effect> {
+  const byWord: Compiled<Effect>[][] = [];
   const always: Compiled<Effect>[] = [];
+  const keys = new Set<RowWord>();
   rows.forEach((row, order) => {
     const compiled = { row, pattern: patternOf(row[0]), order };
     const words = rarestOf(compiled.pattern);
     if (!words) always.push(compiled);
-    else for (const word of words) byWord.set(word, [...(byWord.get(word) ?? []), compiled]);
+    for (const word of words ?? []) {
+      keys.add(word);
+      byWord[word.id] ??= [];
+      byWord[word.id]!.push(compiled);
+    }
   });
-  const bit = bitOf(byWord.keys());
-  const candidates = (line: Units) =>
-    (line.tables & bit) === 0 && always.length === 0 ? NONE : candidatesOf(line, bit, byWord, always);
+  return { bit: tableBit(keys), byWord, always };
+}
+
+/** A table of rows ready to run. Nearly every row needs one of a few words: only those found in a line are tried. */
+export function tableOf<Effect extends string>(rows: readonly Row<Effect>[]): Table<Effect> {
+  const lookup = lookupOf(rows);
   return {
     rows,
-    fired: (tokens, line = unitsOf(tokens)) => firedOf(line, candidates(line)),
-    every: (tokens, line = unitsOf(tokens)) => candidates(line).flatMap((row) => matchesOf(line, row)),
-    mayFire: (line) => candidates(line).length > 0,
+    fired: (tokens, line = unitsOf(tokens)) => firedOf(line, candidatesOf(line, lookup)),
+    every: (tokens, line = unitsOf(tokens)) =>
+      candidatesOf(line, lookup).flatMap((row) => matchesOf(line, row)),
+    mayFire: (line) => candidatesOf(line, lookup).length > 0,
   };
 }
 
@@ -71,28 +88,24 @@ const COMMON = new Set(
 );
 const COMMON_WEIGHT = 30;
 
-const weightOf = (words: readonly string[]): number =>
-  words.reduce((sum, word) => sum + (COMMON.has(word) ? COMMON_WEIGHT : 1), 0);
+const weightOf = ({ firsts }: Element): number =>
+  firsts.reduce((sum, { text }) => sum + (COMMON.has(text) ? COMMON_WEIGHT : 1), 0);
 
 /** The rarest words of which a line must hold one; null where only classes are needed. */
-function rarestOf({ needs }: Pattern): readonly string[] | null {
-  const worded = needs.filter(({ tests }) => tests.length === 0).map(({ words }) => words);
-  return worded.length === 0 ? null : worded.reduce((a, b) => (weightOf(b) < weightOf(a) ? b : a));
+function rarestOf({ needs }: Pattern): readonly RowWord[] | null {
+  const worded = needs.filter(({ classes }) => classes.length === 0);
+  return worded.length === 0 ? null : worded.reduce((a, b) => (weightOf(b) < weightOf(a) ? b : a)).firsts;
 }
-
-const NONE: readonly never[] = [];
 
 function candidatesOf<Effect extends string>(
   line: Units,
-  bit: number,
-  byWord: ReadonlyMap<string, readonly Compiled<Effect>[]>,
-  always: readonly Compiled<Effect>[],
+  { bit, byWord, always }: Lookup<Effect>,
 ): readonly Compiled<Effect>[] {
   const found: Compiled<Effect>[] = [];
   if ((line.tables & bit) !== 0)
     for (let at = 0; at < line.units.length; at += 1) {
-      const { word, tables } = line.units[at]!;
-      if ((tables & bit) !== 0) addStanding(found, byWord.get(word), line);
+      const { word } = line.units[at]!;
+      if ((word.tables & bit) !== 0) addStanding(found, byWord[word.id]!, line);
     }
   addStanding(found, always, line);
   return found.length > 1 ? found.sort(inOrder) : found;
@@ -102,10 +115,9 @@ const inOrder = (a: { order: number }, b: { order: number }): number => a.order 
 
 function addStanding<Effect extends string>(
   found: Compiled<Effect>[],
-  rows: readonly Compiled<Effect>[] | undefined,
+  rows: readonly Compiled<Effect>[],
   line: Units,
 ): void {
-  if (!rows) return;
   for (let at = 0; at < rows.length; at += 1) {
     const row = rows[at]!;
     if (couldStand(row.pattern, line) && !found.includes(row)) found.push(row);

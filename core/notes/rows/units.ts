@@ -1,14 +1,15 @@
 import type { Tok } from "../clause.ts";
-import { type Class, classCount } from "./classes.ts";
-import type { Pattern } from "./pattern.ts";
+import { addBits, type Bits, hasAll, meet, noBits } from "./bits.ts";
+import { bitsOfToken } from "./classes.ts";
+import type { Element, Pattern } from "./pattern.ts";
+import { NO_WORD, type RowWord, type SeenByRows, wordInRows } from "./words.ts";
 
 /** One word of a line as patterns see it: tokens of several words are several units, each a place of its own. */
 export interface Unit {
-  word: string;
-  /** The tables that know it, as bits. */
-  tables: number;
-  /** The place of its token, and how many units of that token are still to come, itself included; 0 within one. */
+  word: RowWord;
+  /** The place of its token, the token's classes, and how many units of it are still to come, itself included; 0 within one. */
   token: number;
+  bits: Bits;
   span: number;
 }
 
@@ -16,71 +17,59 @@ export interface Unit {
 export interface Units {
   tokens: readonly Tok[];
   units: readonly Unit[];
-  /** The tables that know any of its words, as bits. */
+  /** The classes that any of its tokens is in. */
+  bits: Bits;
+  /** The bits of its words, and of the tables that look rows up by any of them. */
+  sieve: number;
   tables: number;
-  /** Which classes the line holds at all, by their place: 1 yes, 2 no, found when first asked. */
-  holds: Uint8Array;
 }
 
-/** Words to the tables that look rows up by them, as bits. */
-const TABLES_OF = new Map<string, number>();
-let tables = 0;
+const PIECE_WORDS: readonly RowWord[] = [NO_WORD];
 
-/** A bit for one more table, set for each word that it looks rows up by. */
-export function bitOf(words: Iterable<string>): number {
-  const bit = 1 << tables;
-  tables += 1;
-  for (const word of words) TABLES_OF.set(word, (TABLES_OF.get(word) ?? 0) | bit);
-  return bit;
+function seen(token: Tok): SeenByRows {
+  const { kind, text } = token;
+  const words =
+    kind === "piece"
+      ? PIECE_WORDS
+      : kind === "word" && text.includes(" ")
+        ? text.split(" ").map(wordInRows)
+        : [wordInRows(text)];
+  return { words, bits: bitsOfToken(token) };
+}
+
+/** A phrase of the lexicon is looked at once, and any other token each time. */
+function seenOf(token: Tok): SeenByRows {
+  const { own } = token.roles;
+  if (!own || token.kind !== "word" || token.unknown) return seen(token);
+  own.byRows ??= seen(token);
+  return own.byRows;
 }
 
 export function unitsOf(tokens: readonly Tok[]): Units {
-  const units: Unit[] = [];
-  let known = 0;
+  const line = { tokens, units: [] as Unit[], bits: noBits(), sieve: 0, tables: 0 };
   for (let at = 0; at < tokens.length; at += 1) {
-    const { kind, text } = tokens[at]!;
-    if (kind !== "word" || !text.includes(" ")) {
-      const word = kind === "piece" ? "" : text;
-      const bits = TABLES_OF.get(word) ?? 0;
-      units.push({ word, tables: bits, token: at, span: 1 });
-      known |= bits;
-      continue;
+    const { words, bits } = seenOf(tokens[at]!);
+    addBits(line.bits, bits);
+    for (let place = 0; place < words.length; place += 1) {
+      const word = words[place]!;
+      line.sieve |= word.sieve;
+      line.tables |= word.tables;
+      line.units.push({ word, token: at, bits, span: place === 0 ? words.length : 0 });
     }
-    const words = text.split(" ");
-    words.forEach((word, place) => {
-      const bits = TABLES_OF.get(word) ?? 0;
-      units.push({ word, tables: bits, token: at, span: place === 0 ? words.length : 0 });
-      known |= bits;
-    });
   }
-  return { tokens, units, tables: known, holds: new Uint8Array(classCount()) };
+  return line;
 }
 
 /** Whether a line holds all that a pattern needs; most rows are set aside here. */
-export function couldStand({ needs }: Pattern, line: Units): boolean {
-  for (let need = 0; need < needs.length; need += 1) {
-    const { words, tests } = needs[need]!;
-    let is = false;
-    for (let at = 0; at < tests.length && !is; at += 1) is = holds(line, tests[at]!);
-    for (let at = 0; at < words.length && !is; at += 1) is = hasWord(line, words[at]!);
-    if (!is) return false;
-  }
+export function couldStand({ must, needs }: Pattern, line: Units): boolean {
+  if ((must.sieve & ~line.sieve) !== 0 || !hasAll(line.bits, must.bits)) return false;
+  for (let at = 0; at < needs.length; at += 1) if (!isThere(needs[at]!, line)) return false;
   return true;
 }
 
-function hasWord({ units }: Units, word: string): boolean {
-  for (let at = 0; at < units.length; at += 1) if (units[at]!.word === word) return true;
+function isThere({ bits, firsts, sieve }: Element, line: Units): boolean {
+  if (meet(bits, line.bits)) return true;
+  if ((sieve & line.sieve) === 0) return false;
+  for (let at = 0; at < line.units.length; at += 1) if (firsts.includes(line.units[at]!.word)) return true;
   return false;
-}
-
-const YES = 1;
-const NO = 2;
-
-function holds({ tokens, holds: known }: Units, { test, place }: Class): boolean {
-  if (known[place] === 0) {
-    let is = false;
-    for (let at = 0; at < tokens.length && !is; at += 1) is = test(tokens[at]!);
-    known[place] = is ? YES : NO;
-  }
-  return known[place] === YES;
 }
