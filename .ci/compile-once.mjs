@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { compile, compileInto } from "./compile.mjs";
-import { stateOfCompiled, TOP } from "./compiled.mjs";
+import { stateOfCompiled, TOP } from "./compiled.cjs";
 
 /** Programs of the tests that are run as processes of their own. */
 const OF_TESTS = ["tests/db/writer.ts", "tests/db/copier.ts"];

@@ -1,12 +1,27 @@
-import { spawnSync } from "node:child_process";
-import { cpSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { spawn } from "node:child_process";
+import {
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
+import { createServer } from "node:http";
+import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
-import { COMPILED, contentOf, fingerprint, STAMP, TOP } from "./compiled.mjs";
+import { COMPILED, contentOf, fingerprint, STAMP, TOP } from "./compiled.cjs";
 
 /** Packages that stay outside: native code, files beside the code, or loaded only when used. */
 const EXTERNAL = ["better-sqlite3", "@resvg/resvg-js", "write-excel-file", "dejavu-fonts-ttf"];
+
+/** How long the bot is left to warm up, and how long it may take in all, where its code is kept. */
+const WARM_UP_MS = 2_000;
+const KEEP_CODE_MS_MAX = 30_000;
 
 const DEFINED = { COMPILED_FROM: JSON.stringify(contentOf(["core", "db"])) };
 
@@ -53,19 +68,47 @@ async function addBot(folder) {
   const url = 'require("node:url").pathToFileURL(__filename).href';
   await bundle(["bot/main.ts"], folder, {
     format: "cjs",
+    entryNames: "bot",
     outExtension: { ".js": ".cjs" },
     define: { ...DEFINED, "import.meta.url": "fileUrl" },
     // As Node wraps such a module; the whole of the file, so that its source is not held twice.
     banner: { js: `(function (exports, require, module, __filename, __dirname) { const fileUrl = ${url};` },
     footer: { js: "})" },
   });
-  cpSync(join(TOP, ".ci/run-cached.mjs"), join(folder, "main.js"));
-  // Settings that it refuses: it is loaded, says so and ends.
-  const env = { ...process.env, CURRENCY: "none", DATA_DIR: folder };
+  cpSync(join(TOP, ".ci/run-cached.cjs"), join(folder, "main.cjs"));
+  await keepCode(join(folder, "main.cjs"));
+}
+
+/**
+ * Runs the bot once, on a ledger of nobody's and a chat platform on loopback that has no messages, until it has warmed
+ * up: what the engine compiled meanwhile is kept. Where that cannot be done, starts are slower and nothing else.
+ */
+async function keepCode(program) {
+  const directory = mkdtempSync(join(tmpdir(), "tailgate-compile-"));
+  const server = createServer((request, response) => {
+    // A poll without news takes its time; this one is the last.
+    if (request.url.endsWith("/getUpdates")) return setTimeout(() => child.kill(), WARM_UP_MS);
+    const result = request.url.endsWith("/getMe")
+      ? { id: 1, is_bot: true, first_name: "-", username: "-" }
+      : true;
+    response.setHeader("content-type", "application/json").end(JSON.stringify({ ok: true, result }));
+  });
+  await new Promise((resolve) => server.listen(0, "127.0.0.1", resolve));
   const { scripts } = JSON.parse(readFileSync(join(TOP, "package.json"), "utf8"));
   // Kept code is good for the same flags only.
   const flags = scripts.start.match(/--\S+/g) ?? [];
-  spawnSync(process.execPath, [...flags, join(folder, "main.js"), "keep-code"], { env, stdio: "ignore" });
+  const child = spawn(process.execPath, [...flags, program, "keep-code"], {
+    env: {
+      ...{ DATA_DIR: directory, OWNER_ID: "1", TIME_ZONE: "UTC", LOG_LEVEL: "silent" },
+      ...{ BOT_TOKEN: `1:${"-".repeat(35)}`, TELEGRAM_API_ROOT: `http://127.0.0.1:${server.address().port}` },
+    },
+    stdio: "ignore",
+    timeout: KEEP_CODE_MS_MAX,
+  });
+  await new Promise((resolve) => child.once("close", resolve));
+  server.closeAllConnections();
+  server.close();
+  rmSync(directory, { recursive: true, force: true });
 }
 
 /**
@@ -83,8 +126,8 @@ export async function compileInto(folder, entryPoints, stamp, addMore = async ()
       js: 'import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);',
     },
   });
-  await addMore(unfinished);
   cpSync(join(TOP, "db/migrations"), join(unfinished, "migrations"), { recursive: true });
+  await addMore(unfinished);
   writeFileSync(join(unfinished, STAMP), stamp);
   putInPlace(unfinished, folder);
 }

@@ -1,4 +1,3 @@
-import { spawn } from "node:child_process";
 import { setPriority } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -64,6 +63,8 @@ async function run(
   directory: string,
   task: Task,
 ): Promise<{ answer: Answer; bytes: Buffer }> {
+  // Loaded with the first of such work, not with the start.
+  const { spawn } = await import("node:child_process");
   const { BOT_TOKEN: _, ...env } = process.env;
   const child = spawn(process.execPath, [...program, directory, JSON.stringify(task)], {
     env,

@@ -14,5 +14,5 @@ export function startOfBot(): string[] {
   const { scripts } = JSON.parse(readFileSync(join(TOP, "package.json"), "utf8")) as {
     scripts: Record<string, string>;
   };
-  return [...(scripts["start"]?.match(/--\S+/g) ?? []), programPath("main")];
+  return [...(scripts["start"]?.match(/--\S+/g) ?? []), join(TOP, ".build/main.cjs")];
 }

@@ -145,7 +145,7 @@ function peakMegabytes(pid: number): number | null {
 
 /** Compiles where the sources are newer, as any start does. */
 export function ensureCompiled(): void {
-  spawnSync(process.execPath, [join(TOP, ".ci/start.mjs"), "health"], {
+  spawnSync(process.execPath, [join(TOP, ".ci/start.cjs"), "health"], {
     env: { ...process.env, DATA_DIR: tmpdir() },
   });
 }

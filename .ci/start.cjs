@@ -1,16 +1,22 @@
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
-import { COMPILED, stateOfCompiled } from "./compiled.mjs";
+const { existsSync } = require("node:fs");
+const { join } = require("node:path");
+const { pathToFileURL } = require("node:url");
+const { COMPILED, stateOfCompiled } = require("./compiled.cjs");
 
-// Starts a program of the project: node .ci/start.mjs main. The programs are compiled at install; where the
+// Starts a program of the project: node .ci/start.cjs main. The programs are compiled at install; where the
 // sources have changed since, that is said in a line and they are compiled now.
 
 const [name] = process.argv.splice(2, 1);
 const state = stateOfCompiled();
-if (state !== "current") await bringUpToDate();
-const program = join(COMPILED, `${name}.js`);
-process.argv[1] = program;
-await import(pathToFileURL(program).href);
+if (state === "current") run();
+else bringUpToDate().then(run);
+
+function run() {
+  const bot = join(COMPILED, `${name}.cjs`);
+  process.argv[1] = existsSync(bot) ? bot : join(COMPILED, `${name}.js`);
+  if (process.argv[1] === bot) require(bot);
+  else import(pathToFileURL(process.argv[1]).href);
+}
 
 async function bringUpToDate() {
   const said =
