@@ -1,5 +1,8 @@
-import { describe, expect, it } from "vitest";
-import { contextCases, type Outcome, RIGHT, stillMisread, tryCase } from "./context.ts";
+import { afterAll, describe, expect, it } from "vitest";
+import { contextCases, type Outcome, RIGHT, Stage, stillMisread, tryCase } from "./context.ts";
+
+const stage = new Stage();
+afterAll(() => stage.end());
 
 /** How many of a file's messages are right, at once or after one tap; what is wrong is asked or refused, never recorded. */
 const FILES: readonly { name: string; right: number; wrong: readonly string[] }[] = [
@@ -17,7 +20,7 @@ describe.each(FILES)("$name", ({ name, right, wrong }) => {
   it("is right at once or after one tap, and wrong without a word in nothing new", {
     timeout: 900_000,
   }, () => {
-    const results = contextCases(name).map(tryCase);
+    const results = contextCases(name).map((one) => tryCase(stage, one));
     const count = (outcome: Outcome) => results.filter((result) => result.outcome === outcome).length;
     console.log(
       `${name}: ${count("right at once")} at once, ${count("right after one tap")} after one tap, of ${results.length}`,
@@ -46,6 +49,6 @@ const READ_AS_BEFORE = [
 ];
 
 it("no note that was once recorded wrongly is answered so again", { timeout: 600_000 }, () => {
-  const left = stillMisread("misread-in-chat.jsonl").map(({ note }) => note.line);
+  const left = stillMisread(stage, "misread-in-chat.jsonl").map(({ note }) => note.line);
   expect(left.filter((line) => !READ_AS_BEFORE.includes(line))).toEqual([]);
 });

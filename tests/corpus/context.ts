@@ -80,11 +80,48 @@ interface Played {
   open: number;
 }
 
-/** A chat that was played up to the message, and the message sent; `tap`: then this button of the reply. */
-function play({ before, line, replyTo, on }: ContextCase, tap?: number): Played {
-  const chat = openChat({ start: `${on}T15:00:00Z` });
-  try {
-    const replies = before.map((text) => sent(chat, text));
+/** What was replied to the messages before, and the way back to where they led. */
+interface Scene {
+  replies: readonly (Said | null)[];
+  back: () => void;
+}
+
+/** A chat in which case after case is played: one of its own for each would be most of the work. */
+export class Stage {
+  readonly #chat = openChat();
+  readonly #toFresh = this.#chat.keep();
+  readonly #scenes = new Map<string, Scene>();
+
+  end(): void {
+    this.#chat.end();
+  }
+
+  /** Brings about what was sent before a message: once for all cases that begin alike. */
+  #standBehind(before: readonly string[], on: string): Scene {
+    const key = JSON.stringify([on, before]);
+    const known = this.#scenes.get(key);
+    known?.back();
+    const scene = known ?? this.#playedBehind(before, on);
+    this.#scenes.set(key, scene);
+    return scene;
+  }
+
+  #playedBehind(before: readonly string[], on: string): Scene {
+    const last = before.at(-1);
+    if (last === undefined) {
+      this.#toFresh();
+      this.#chat.at(`${on}T15:00:00Z`);
+      return { replies: [], back: this.#chat.keep() };
+    }
+    const { replies } = this.#standBehind(before.slice(0, -1), on);
+    return { replies: [...replies, sent(this.#chat, last)], back: this.#chat.keep() };
+  }
+
+  /** Plays up to the message and sends it; `tap`: then this button of the reply. */
+  play(one: ContextCase, tap?: number): Played {
+    const { before, on, line, replyTo } = one;
+    const { replies } = this.#standBehind(before, on);
+    const chat = this.#chat;
     const stood = [...chat.ledger.books.facts];
     const open = new Set(chat.ledger.questions.everyOpen().map(({ id }) => id));
     const to = replyTo === undefined ? undefined : replies[replyTo]?.message;
@@ -95,8 +132,6 @@ function play({ before, line, replyTo, on }: ContextCase, tap?: number): Played 
     const button = tap === undefined ? undefined : said.buttons[tap];
     if (button) chat.tap({ message: said.message, press: button.press });
     return { said, change: changeOf(stood, chat.ledger.books), asked, refused, open: left.length };
-  } finally {
-    chat.end();
   }
 }
 
@@ -176,13 +211,13 @@ function isUnchanged({ added, removed }: Change): boolean {
   return added.length === 0 && removed.length === 0;
 }
 
-function outcomeOf(one: ContextCase, played: Played): Outcome {
-  const outcome = outcomeOfFacts(one, played);
+function outcomeOf(stage: Stage, one: ContextCase, played: Played): Outcome {
+  const outcome = outcomeOfFacts(stage, one, played);
   const isAsWanted = one.open === undefined || one.open === played.open;
   return outcome === "right at once" && !isAsWanted ? "leaves the wrong questions open" : outcome;
 }
 
-function outcomeOfFacts(one: ContextCase, played: Played): Outcome {
+function outcomeOfFacts(stage: Stage, one: ContextCase, played: Played): Outcome {
   if (!isUnchanged(played.change)) {
     if (!isRight(one, played.change)) return "wrong silently";
     return one.ask === true && !played.asked ? "right, though it should have asked" : "right at once";
@@ -193,15 +228,19 @@ function outcomeOfFacts(one: ContextCase, played: Played): Outcome {
     return played.refused ? "refused needlessly" : "right at once";
   }
   if (!played.asked && played.said.buttons.length === 0) return "refused needlessly";
-  const fits = played.said.buttons.some((_, index) => isRight(one, play(one, index).change));
+  const fits = played.said.buttons.some((_, index) => isRight(one, stage.play(one, index).change));
   if (!fits) return "asked without the right answer";
   return one.ask === false ? "asked needlessly" : "right after one tap";
 }
 
-export function tryCase(one: ContextCase): Result {
-  const played = play(one);
+export function tryCase(stage: Stage, one: ContextCase): Result {
+  const played = stage.play(one);
   const buttons = played.said.buttons.map(({ label }) => `[${label}]`).join(" ");
-  return { case: one, outcome: outcomeOf(one, played), reply: `${played.said.text}\n${buttons}`.trim() };
+  return {
+    case: one,
+    outcome: outcomeOf(stage, one, played),
+    reply: `${played.said.text}\n${buttons}`.trim(),
+  };
 }
 
 /** A note that was once recorded wrongly without a word, and what was then replied. */
@@ -214,13 +253,13 @@ interface Misread {
 }
 
 /** The misread notes of a file that are still answered with what was wrong. */
-export function stillMisread(name: string): { note: Misread; reply: string }[] {
+export function stillMisread(stage: Stage, name: string): { note: Misread; reply: string }[] {
   const notes = (rowsOf(new URL(`./${name}`, import.meta.url)) as Misread[]).filter(
     ({ before, replied }) => before && replied,
   );
   return notes.flatMap((note) => {
     const { before = [], line, replied = "" } = note;
-    const { said, change } = play({
+    const { said, change } = stage.play({
       id: "",
       class: note.class,
       on: "2026-05-09",
@@ -247,8 +286,8 @@ function printClass(name: string, results: readonly Result[]): void {
   }
 }
 
-function printFile(name: string): void {
-  const results = contextCases(name).map(tryCase);
+function printFile(stage: Stage, name: string): void {
+  const results = contextCases(name).map((one) => tryCase(stage, one));
   const counts = new Map<string, number>();
   for (const { outcome } of results) counts.set(outcome, (counts.get(outcome) ?? 0) + 1);
   for (const each of new Set(results.map((result) => result.case.class)))
@@ -262,11 +301,13 @@ function printFile(name: string): void {
 
 if (import.meta.url === pathToFileURL(argv[1] ?? "").href) {
   const files = argv.slice(2);
+  const stage = new Stage();
   for (const name of files.length > 0 ? files : ["context.jsonl", "siblings.jsonl", "misread-in-chat.jsonl"])
     if (name.includes("misread")) {
-      const left = stillMisread(name);
+      const left = stillMisread(stage, name);
       for (const { note, reply } of left)
         console.log(`- ${note.line}: ${reply.split("\n")[0]} (${note.right})`);
       console.log(`${name}: ${left.length} still answered as before`);
-    } else printFile(name);
+    } else printFile(stage, name);
+  stage.end();
 }

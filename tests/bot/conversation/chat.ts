@@ -11,6 +11,7 @@ import type { Ledger } from "../../../db/ledger.ts";
 import { openLedger } from "../../../db/open.ts";
 import type { OutboxBody } from "../../../db/outbox.ts";
 import { beginLedger } from "../../fresh.ts";
+import { keepRows } from "./rows-kept.ts";
 
 const silent = {
   debug() {},
@@ -58,6 +59,8 @@ export interface Chat {
   statement(): Statement;
   /** Closes the ledger and opens it again, as after a restart. */
   restart(): void;
+  /** Keeps how everything stands. Gives a way back to that, again and again, far cheaper than a chat of its own. */
+  keep(): () => void;
   end(): void;
 }
 
@@ -179,6 +182,14 @@ export function openChat({
       return tap({ message: last.message, press: button.press });
     },
     statement: () => statementOf(ledger.books, { through: dayOfInstant(now, zoneNow()), currency: "USD" }),
+    keep() {
+      const at = now;
+      const back = keepRows(ledger);
+      return () => {
+        back();
+        now = at;
+      };
+    },
     restart() {
       ledger.close();
       ledger = open(directory, now);
