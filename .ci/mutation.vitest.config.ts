@@ -9,11 +9,16 @@ export default defineConfig({
     include: [
       "tests/core/{split,money,signs}.test.ts",
       "tests/core/books/*.test.ts",
+      "tests/core/questions/sight.test.ts",
       "tests/core/answers/{tax,month,loan}.test.ts",
-      "tests/books/worked-month.test.ts",
+      "tests/books/{random,worked-month}.test.ts",
       "tests/published/{deposits,finance-library,loan-interest,payoff,split,tax,worked-month}.test.ts",
     ],
+    // A few random histories tell as much as many, which a mutant would run through a thousand times.
+    env: { RUNS: "16" },
     testNamePattern: "^(?!.*in a moment)",
+    // One import of the product for all the files of a run.
+    isolate: false,
     testTimeout: 60_000,
   },
 });

@@ -77,6 +77,7 @@ describe("folding", () => {
     expect(recordFact(books, ledger.facts[0]!)).toBeNull();
     expect(foldsLast(books, ledger.facts[1]!)).toBe(false);
     expect(() => recordFact(books, ledger.facts[1]!)).toThrow("does not fold last");
+    expect(() => recordFact(books, ledger.facts[0]!)).toThrow("does not fold last");
   });
 
   it("tells what changed since it was last asked, each once", () => {
@@ -103,14 +104,35 @@ describe("folding", () => {
     expect(() => ledger.books()).toThrow("names a piece twice");
   });
 
+  const tips = new Ledger().add("income", "2026-05-01", { amount: 5, data: { stream: "tips" } });
+
   it("legs that do not sum to zero throw", () => {
-    const fact = { id: 1, kind: "income", day: "2026-05-01", place: 1, pieces: [], data: { stream: "ads" } };
     const oneLeg = () =>
-      emptyBooks().record(fact as unknown as Fact, (books) => {
+      emptyBooks().record(tips, (books) => {
         books.post("cash", 5);
         return null;
       });
     expect(oneLeg).toThrow("sum to 5");
+  });
+
+  it("rules that post and then refuse, or post outside of a fact, are a bug and throw", () => {
+    const afterwards = () =>
+      emptyBooks().record(tips, (books) => {
+        books.post("cash", 5);
+        return { kind: "no loan" };
+      });
+    expect(afterwards).toThrow("posted and refused");
+    expect(() => emptyBooks().post("cash", 5)).toThrow("no fact in hand");
+  });
+
+  it("rules that change what is not there are a bug and throw", () => {
+    expect(() => emptyBooks().piece(9)).toThrow("no piece 9");
+    expect(() => emptyBooks().loan("grad")).toThrow('no loan "grad"');
+  });
+
+  it("a fact of a kind that no verb has is a bug and throws", () => {
+    const fact = { ...tips, kind: "wish" } as unknown as Fact;
+    expect(() => foldFacts([fact])).toThrow("no rules for facts of kind wish");
   });
 });
 

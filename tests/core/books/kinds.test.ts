@@ -69,6 +69,7 @@ describe("buy", () => {
     const ledger = new Ledger();
     ledger.buy("2026-05-01", ["desk"], 0, { source: "curb" });
     expect(legsOf(ledger)).toEqual([]);
+    expect(ledger.books().postings.size).toBe(0);
     expect(ledger.piece(1)).toMatchObject({ price: 0, source: "curb" });
   });
 

@@ -189,6 +189,16 @@ describe("a payment", () => {
     expect(balanceOn(loanOf(ledger), "2027-01-01")).toBe(0);
   });
 
+  it("to a loan that opens only later is refused by its name and day, whatever was opened before", () => {
+    const ledger = twoLoans();
+    ledger.add("loan", "2026-04-02", { amount: 1_000, data: { loan: "car", rate: "5" } });
+    expect(pay(ledger, "2026-03-21", 100, "car").problem()).toEqual({
+      kind: "loan not open yet",
+      name: "car",
+      opened: "2026-04-02",
+    });
+  });
+
   it("with no loan, to no such loan or before it was opened is refused", () => {
     expect(pay(new Ledger(), "2026-03-21", 100).problem()).toEqual({ kind: "no loan" });
     expect(pay(twoLoans(), "2026-03-21", 100, "c").problem()).toEqual({ kind: "no such loan", name: "c" });

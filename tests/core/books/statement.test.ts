@@ -71,6 +71,20 @@ describe("the statement", () => {
     const statement = statementOf(folded.books, { through: "2026-05-09", currency: "EUR" });
     expect(statement.pieces[0]).toMatchObject({ status: "bought", sold: null, profit: null });
     expect(statement).toMatchObject({ currency: "EUR", unsoldCost: "12.00", earmarked: "0.00" });
+    expect(factsThrough(ledger.facts, "2026-05-10")).toHaveLength(2);
+  });
+
+  it("has its pieces by number, whenever they were bought", () => {
+    const ledger = new Ledger();
+    for (const day of ["2026-05-09", "2026-05-02", "2026-05-11", "2026-05-01"])
+      ledger.buy(day, ["desk"], 100);
+    const { pieces } = ledger.statement("2026-05-31");
+    expect(pieces.map(({ number, bought }) => [number, bought])).toEqual([
+      [1, "2026-05-09"],
+      [2, "2026-05-02"],
+      [3, "2026-05-11"],
+      [4, "2026-05-01"],
+    ]);
   });
 
   it("leaves an undone buy out and never shows its number again", () => {
