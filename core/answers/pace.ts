@@ -97,6 +97,19 @@ function yearLines(goal: Goal, done: Done, today: Day): string[] {
   ];
 }
 
+/** Whether every goal in force is reached if it goes on like this; null where none is set. */
+export function isOnTrack(books: Books, today: Day): boolean | null {
+  const goals = goalsInForce(books, today);
+  if (goals.length === 0) return null;
+  return goals.every((goal) => {
+    const done = doneIn(books, goal.per === "month" ? monthOf(today) : today.slice(0, 4), today);
+    const want = goal.pieces ?? goal.amount ?? 0;
+    if (goal.per !== "month") return atThisPace(goal, done, today) >= want;
+    const have = goal.pieces === null ? done.amount : done.pieces;
+    return have * Number(lastDayOf(monthOf(today)).slice(8)) >= want * Number(today.slice(8));
+  });
+}
+
 function progressOf(goal: Goal, done: Done): { have: string; want: string; need: number } {
   if (goal.pieces !== null) {
     return {

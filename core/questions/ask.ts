@@ -21,7 +21,7 @@ import { type NotesQuestion, readLists } from "./read-lists.ts";
 import { type PieceQuestion, readPieces } from "./read-pieces.ts";
 import { type LoanQuestion, readSuppose } from "./read-suppose.ts";
 import type { Result } from "./result.ts";
-import { runQuery } from "./run.ts";
+import { isHeld, runQuery } from "./run.ts";
 import { isOwnersKinds, isOwnersQuery, isOwnersView } from "./sight.ts";
 import { answerTodo, readTodo, type TodoQuestion } from "./todo.ts";
 import { answerView, readView, type ViewQuestion } from "./views.ts";
@@ -243,7 +243,9 @@ function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
     // The rest of what was reached.
     measure: query.measure === "come down" ? "reached" : query.measure,
     value:
-      query.yesNo && query.beside.length === 0 ? yesOrNo(query, result) : printedValue(result.value, unit),
+      query.yesNo && query.beside.length === 0
+        ? yesOrNo(query, result)
+        : printedValue(result.value, query.share ? "percent" : unit),
     ...(rows ? { rows } : {}),
     period: period ? { from: period.from, to: period.to } : null,
     text: `${query.yesNo ? `${yesOrNo(query, result) === "yes" ? "Yes" : "No"}. ` : ""}${state ?? words}`,
@@ -269,15 +271,22 @@ function storyButton({ filters }: Query): Button[] {
 }
 
 /** Whether there is anything: more than nothing is a yes, or less where a loss is asked for. */
-function yesOrNo({ asksLess }: Query, { value }: Result): "yes" | "no" {
+function yesOrNo(query: Query, { value, rows }: Result): "yes" | "no" {
+  const { asksLess, against } = query;
+  if (against) return (query.order ? (rows ?? []).length > 0 : isHeld(query, value ?? 0)) ? "yes" : "no";
+  if (query.list) return (rows ?? []).length > 0 ? "yes" : "no";
   return Number(value ?? 0) * (asksLess ? -1 : 1) > 0 ? "yes" : "no";
 }
 
+/** Words that a refusal names. */
+const WORDS_NAMED = 3;
+
 function refused({ words, why }: Refusal): Answered {
   if (why) return { understood: false, text: why };
-  const [first] = words;
-  const text = first
-    ? `I don't know "${first}" here, so I'd rather not guess.`
-    : "I can't tell what you ask for.";
+  const named = words.slice(0, WORDS_NAMED).map((word) => `"${word}"`);
+  const text =
+    named.length > 0
+      ? `I don't know ${named.join(" or ")} here, so I'd rather not guess.`
+      : "I can't tell what you ask for.";
   return { understood: false, text, words };
 }

@@ -38,6 +38,7 @@ const COUNTED_WORDS: Readonly<Record<Counted, string>> = {
   given: "given away",
   scrapped: "scrapped",
   returned: "came back",
+  gone: "gone",
   notes: "notes",
 };
 
@@ -48,6 +49,7 @@ function filterWords({ dimension, values, not }: Filter): string {
     if (dimension === "piece") return `#${value}`;
     if (dimension === "kind") return pluralOf(value);
     if (dimension === "category") return CATEGORIES[value] ?? value;
+    if (dimension === "weekday") return value === "workday" ? "weekdays" : `${value}s`;
     return value;
   });
   const joined = spoken.join(" or ");
@@ -57,6 +59,7 @@ function filterWords({ dimension, values, not }: Filter): string {
     method: "via ",
     place: "on ",
     person: "by ",
+    weekday: "on ",
     over: "over ",
     under: "under ",
     least: "at least ",
@@ -84,7 +87,7 @@ function periodWords(period: Period | null): string {
 /** The question that a query answers, in few plain words; null where it has no short form (orders, comparisons). */
 export function questionOf(query: Query): string | null {
   if (query.order || query.beside.length > 0 || query.list || query.withIncome) return null;
-  if (query.aggregate === "rate") return null;
+  if (query.aggregate === "rate" || query.against || query.share) return null;
   if (query.filters.some(({ of, name, dimension }) => of || name || dimension === "shop")) return null;
   const isCount = query.measure === "count";
   const words = [

@@ -1,6 +1,8 @@
 import type { Mark } from "./marks.ts";
 import type { Features } from "./measure-rules.ts";
-import { cutsOf, type Parts } from "./parts.ts";
+import { asksFigure, cutsOf, type Parts } from "./parts.ts";
+import type { Cue } from "./words/cues.ts";
+import { LISTERS } from "./words/plain.ts";
 
 /** What the words hold, for the rules that tell the measure. */
 export function featuresOf(parts: Parts): Features {
@@ -46,14 +48,61 @@ export function featuresOf(parts: Parts): Features {
     ),
     yesNo: parts.yesNo,
     limit: parts.limits.length > 0,
+    unit: (...units) => parts.limits.some(({ unit }) => unit !== undefined && units.includes(unit)),
+    acting: items.some(({ acting }) => acting),
+    lists:
+      (LISTERS.has(parts.first) || parts.marks[0]?.senses.thing?.plural === true) &&
+      !(["money", "total", "average", "median", "howMany"] as const).some((cue) => parts.cues.has(cue)),
+    opens: parts.marks.length > 1 && opensWithEvent(parts),
+    now: /\b(?:now|currently|at the moment|today|these days)\b/.test(parts.said),
+    told: isTold(parts),
+    longest: orders.some(({ at }) => /\b(?:longest|oldest)\b/.test(parts.marks[at]!.text)),
     generic: parts.marks.some(({ senses }) => senses.flags.has("generic")),
     average: parts.cues.has("average") || parts.cues.has("median"),
   };
 }
 
+/** "did i make money in may", but not "do you know how much i made". */
+export function isYesNo(parts: Parts, f: Features): boolean {
+  if (!parts.yesNo || f.has("howMany", "which", "when", "where", "who", "howLong") || ordersRows(parts))
+    return false;
+  return !asksFigure(parts);
+}
+
+/** Something is put in order, and not only compared with another ("better than"). */
+function ordersRows(parts: Parts): boolean {
+  const { orders, marks, besideAt } = parts;
+  return orders.some(({ at }) => besideAt.length === 0 || !marks[at]!.senses.flags.has("comparing"));
+}
+
+const DONE: readonly Cue[] = ["sold", "bought", "finished", "listed", "started", "kept", "given", "scrapped"];
+
+/** "Finished #46": what was done to one piece, and nothing asked. */
+function isTold({ marks, items, yesNo, periods }: Parts): boolean {
+  const [only, more] = items;
+  const isOne = only?.mark.number !== undefined && more === undefined && periods.length === 0;
+  return !yesNo && isOne && marks[0]!.senses.cues.some((cue) => DONE.includes(cue));
+}
+
+/** "Sold to the teacher since june": what was done, and then to whom or when. */
+function opensWithEvent({ marks, items, periods }: Parts): boolean {
+  const [first, second] = marks;
+  const isDone = first!.senses.cues.some(
+    (cue) => cue === "sold" || cue === "bought" || cue === "finished" || cue === "listed",
+  );
+  const isLed =
+    second?.senses.link !== undefined ||
+    second?.period !== undefined ||
+    Boolean(second?.senses.flags.has("filler"));
+  return isDone && isLed && /(?:ed|t|d)$/.test(first!.text) && items.length + periods.length > 0;
+}
+
 /** "truck loan": the loan of that name, no truck. */
-function isLoan({ senses }: Mark, parts: Parts): boolean {
-  return parts.cues.has("loan") && senses.own.some(({ dimension }) => dimension === "loan");
+function isLoan({ senses }: Mark, { cues }: Parts): boolean {
+  const isOfLoans = (["loan", "payoff", "loanPaid", "suppose", "owe", "interest"] as const).some((cue) =>
+    cues.has(cue),
+  );
+  return isOfLoans && senses.own.some(({ dimension }) => dimension === "loan");
 }
 
 function isSource({ mark, link }: Parts["items"][number]): boolean {
@@ -108,7 +157,9 @@ function isLinkedGeneric({ marks, cues }: Parts): boolean {
     const before = marks.slice(Math.max(0, at - 2), at);
     if (before.some(({ senses }) => senses.flags.has("parted") && !senses.link)) return false;
     return before.some(
-      ({ senses, text: said }) => links.includes(senses.link ?? "") || / (?:on|into)$/.test(said),
+      ({ senses, text: said }) =>
+        links.includes(senses.link ?? "") ||
+        (cues.has("paid") ? / (?:on|into|for)$/ : / (?:on|into)$/).test(said),
     );
   });
 }

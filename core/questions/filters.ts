@@ -1,6 +1,7 @@
 import type { Piece } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
 import { statusOf } from "../books/piece.ts";
+import { type Day, weekdayOf } from "../calendar.ts";
 import type { Desk, Subject } from "./desk.ts";
 import { kindOf, singularOf } from "./lexicon.ts";
 import { measures } from "./measures.ts";
@@ -140,8 +141,23 @@ export const filters: Readonly<Record<Exclude<Dimension, "over" | "under" | "lea
   "bought on": ({ piece }, value) => isWithinDays(piece?.bought, value),
   "finished on": ({ piece }, value) => isWithinDays(piece?.finished, value),
   "listed on": ({ piece }, value) => isWithinDays(piece?.listed, value),
+  weekday: ({ day }, value) => isOnWeekday(day, value),
   status: ({ piece }, value, desk) => piece !== null && hasStatus(desk, piece, value),
 };
+
+const WEEKDAY_NAMES = ["sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday"] as const;
+
+/** The name of a day's weekday: "saturday". */
+export function dayName(day: Day): string {
+  return WEEKDAY_NAMES[weekdayOf(day)]!;
+}
+
+/** Whether a day is of a name, or of the weekend or the working week. */
+function isOnWeekday(day: Day, said: string): boolean {
+  const isWeekend = weekdayOf(day) === 0 || weekdayOf(day) === 6;
+  if (said === "weekend") return isWeekend;
+  return said === "workday" ? !isWeekend : dayName(day) === said;
+}
 
 /** Noted by a member, and put down to nobody else. */
 function isBy(fact: Fact | null, member: number): boolean {
@@ -153,7 +169,8 @@ export function isLimit(dimension: Dimension): dimension is Limit {
   return dimension === "over" || dimension === "under" || dimension === "least" || dimension === "most";
 }
 
-function isWithin(dimension: Dimension, units: number, bound: number): boolean {
+/** Whether an amount is over, under, at least or at most another. */
+export function isWithin(dimension: Dimension, units: number, bound: number): boolean {
   if (dimension === "over") return units > bound;
   if (dimension === "under") return units < bound;
   return dimension === "least" ? units >= bound : units <= bound;

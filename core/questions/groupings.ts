@@ -1,7 +1,7 @@
 import type { Day } from "../calendar.ts";
 import { addDays, addMonths, daysBetween, monthOf, weekdayOf } from "../calendar.ts";
 import type { Desk, Subject } from "./desk.ts";
-import { buyerOf, methodOf, personOf, placeOf } from "./filters.ts";
+import { buyerOf, dayName, methodOf, personOf, placeOf } from "./filters.ts";
 import { kindOf } from "./lexicon.ts";
 import type { Grouping, MeasureName, Period } from "./query.ts";
 
@@ -51,6 +51,7 @@ interface GroupRule {
 /** One entry for each way to part an answer into rows. */
 export const groupings: Readonly<Record<Grouping, GroupRule>> = {
   day: { asked: "day", label: timed("day") },
+  weekday: { asked: "weekday", label: ({ day }) => dayName(day) },
   week: { asked: "week", label: timed("week") },
   month: { asked: "month", label: timed("month") },
   quarter: { asked: "quarter", label: timed("quarter") },

@@ -59,7 +59,8 @@ export function plainWords(text: string): string[] {
     .replace(/[’'`´]/g, "")
     .replace(/\bcompare (?!to\b|with\b).*/, (all) => all.replace(/ (?:to|with) /g, " versus "))
     .replace(/\bw\/o\b/g, " without ")
-    .replace(/\bw\//g, " with ")
+    .replace(/\bw\/|\bw\b(?= )/g, " with ")
+    .replace(/\b(this|last) (year|month|week|quarter)['’]?s\b(?= \w)/g, "$1 $2")
     .replace(/\b(?:no\.|number|num|nr|piece) ?#? ?(\d{1,5})\b(?! ?(?:pieces|chairs|notes))/g, " #$1 ")
     .replace(/\$\$+(?!\d)/g, " money ")
     .replace(/#\s+(\d)/g, "#$1")
@@ -190,13 +191,35 @@ function markAt(
   const number = /^#(\d{1,6})$/.exec(words[at]!);
   if (number) return { words: 1, senses: NOTHING, number: Number(number[1]) };
   const period = periodAt(words, at, today);
-  const phrase = phraseMark(words, at, vocabulary);
+  const phrase = beforePeriod(words, at, phraseMark(words, at, vocabulary), { vocabulary, today });
   if (period && period.words >= (phrase?.words ?? 0) && !isAmountYear(words, at))
     return { words: period.words, senses: NOTHING, period: period.period };
   const amount = amountMark(words, at);
   if (amount && amount.words >= (phrase?.words ?? 0)) return { ...amount, senses: NOTHING };
   if (phrase) return { words: phrase.words, senses: phrase.senses };
   return { words: 1, senses: NOTHING, unknown: true };
+}
+
+const LED = /^(?:in|on|for|from|to|at|since)$/;
+
+/** "Took in cash in january": the last word of a phrase that leads to a period belongs to the period. */
+function beforePeriod(
+  words: readonly string[],
+  at: number,
+  phrase: { senses: Senses; words: number } | null,
+  { vocabulary, today }: { vocabulary: Vocabulary; today: Day },
+): { senses: Senses; words: number } | null {
+  // "Took in june" came in.
+  if (
+    !phrase ||
+    phrase.words < 2 ||
+    phrase.senses.cues.includes("revenue") ||
+    !LED.test(words[at + phrase.words - 1]!)
+  )
+    return phrase;
+  if (!periodAt(words, at + phrase.words, today)) return phrase;
+  const shorter = phraseMark(words.slice(0, at + phrase.words - 1), at, vocabulary);
+  return shorter?.words === phrase.words - 1 ? shorter : phrase;
 }
 
 /** "over 2000": an amount, no year. */

@@ -1,3 +1,4 @@
+import type { Limited } from "./parts.ts";
 import type { Counted, Grouping, MeasureName } from "./query.ts";
 import type { Cue } from "./words/cues.ts";
 
@@ -27,6 +28,20 @@ export interface Features {
   generic: boolean;
   /** "over 100". */
   limit: boolean;
+  /** The amount is of one of these: "over 5 hours". */
+  unit(...units: readonly NonNullable<Limited["unit"]>[]): boolean;
+  /** One who buys does it: "what did the student pay". */
+  acting: boolean;
+  /** Things are wanted one by one: "which pieces", "what sold". */
+  lists: boolean;
+  /** It opens with what was done: "sold to the teacher". */
+  opens: boolean;
+  /** As it stands: "now", "currently". */
+  now: boolean;
+  /** "Finished #46": a note, and no question. */
+  told: boolean;
+  /** "The longest". */
+  longest: boolean;
   /** "whats the hutch at". */
   endsAt: boolean;
   /** Someone who buys is named with no word before: "what has the coworker spent". */
@@ -48,6 +63,8 @@ interface Rule {
   measure: MeasureName;
   when(f: Features): boolean;
   takes: readonly Cue[];
+  /** A row for each piece. */
+  list?: true;
 }
 
 const MUCH: readonly Cue[] = ["money", "total", "average", "median", "have", "which", "list"];
@@ -57,6 +74,7 @@ const REACHED: readonly Cue[] = [
   ...MUCH,
   ...SALES,
   "reached",
+  "share",
   "comeDown",
   "asking",
   "soldFor",
@@ -92,13 +110,23 @@ const COUNTED: readonly (readonly [Cue, Counted])[] = [
   ["owed", "owing"],
   ["free", "bought"],
   ["have", "unsold"],
+  ["loss", "gone"],
+  ["earn", "gone"],
+  ["net", "gone"],
+  ["gone", "gone"],
 ];
 
 export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
-  const found = COUNTED.find(([cue]) => f.has(cue));
+  // What a buyer buys is sold.
+  const isBuyers = f.acting || (f.has("who") && !f.person);
+  if (isBuyers && f.has("bought", "got", "took"))
+    return { counted: "sold", cue: f.has("bought") ? "bought" : f.has("got") ? "got" : "took" };
+  // "How many have more than 2 hours in them": gone ones too.
+  const isOfWork = f.unit("minutes", "miles");
+  const found = COUNTED.find(([cue]) => f.has(cue) && !(isOfWork && cue === "have"));
   if (found) return { counted: found[1], cue: found[0] };
   if (f.groups("buyer")) return { counted: "sold", cue: "sold" };
-  return f.source ? { counted: "bought", cue: "bought" } : null;
+  return f.source || f.unit("minutes", "days", "miles") ? { counted: "bought", cue: "bought" } : null;
 }
 
 /** What is counted where nothing else is asked of it: "pieces sold in july". */
@@ -119,6 +147,187 @@ const HAPPENED: readonly Cue[] = [
 /** The measures in the order in which they are tried: the telling words first, the common ones last. */
 export const RULES: readonly Rule[] = [
   {
+    // "Did i lose money on anything", "which pieces lost money"
+    measure: "profit",
+    when: (f) =>
+      f.has("loss") &&
+      !f.order &&
+      !f.beside &&
+      !f.has("howMany") &&
+      ((f.lists && (f.generic || f.piece)) || (f.yesNo && f.generic)) &&
+      !f.by,
+    takes: [
+      ...MUCH,
+      ...SALES,
+      "earn",
+      "loss",
+      "net",
+      "gone",
+      "kept",
+      "given",
+      "scrapped",
+      "returned",
+      "free",
+      "bought",
+      "finished",
+    ],
+    list: true,
+  },
+  {
+    measure: "minutes",
+    when: (f) => f.lists && f.unit("minutes"),
+    takes: ["which", "list", "minutes", "have", "takes", "took", "got", "cost", "loanPaid", "spent"],
+    list: true,
+  },
+  {
+    measure: "days to sell",
+    when: (f) =>
+      f.lists && f.unit("days") && f.has("sold", "takes", "took", "daysToSell") && !f.has("daysListed"),
+    takes: ["which", "list", "sold", "takes", "took", "daysToSell", "sat", "unsold"],
+    list: true,
+  },
+  {
+    measure: "days here",
+    when: (f) =>
+      f.lists && f.unit("days") && f.has("unsold", "have", "had", "sat") && !f.has("daysListed", "listed"),
+    takes: ["which", "list", "unsold", "have", "had", "sat", "gone"],
+    list: true,
+  },
+  {
+    measure: "days here",
+    when: (f) =>
+      (f.longest || (f.average && f.has("howLong"))) &&
+      f.has("had", "unsold") &&
+      !f.has("sat", "listed", "daysListed", "sold", "minutes"),
+    takes: [...MUCH, "had", "unsold", "have", "howLong", "which"],
+  },
+  {
+    // "Which pieces did i pay over 60 for", "bought for under 10"
+    measure: "price",
+    when: (f) =>
+      f.lists &&
+      f.limit &&
+      f.has("paid", "price") &&
+      !f.has("earn", "net", "soldFor", "sold", "loan") &&
+      !f.supply,
+    takes: ["which", "list", "paid", "price", "bought", "got"],
+    list: true,
+  },
+  {
+    measure: "asking",
+    when: (f) =>
+      f.lists && f.limit && f.has("listed", "asking") && !f.has("sold", "soldFor", "earn", "daysListed"),
+    takes: ["which", "list", "listed", "asking", "have", "unsold"],
+    list: true,
+  },
+  {
+    measure: "cost",
+    when: (f) => f.lists && f.limit && f.has("cost") && !f.has("sold", "soldFor", "earn", "spent"),
+    takes: ["which", "list", "cost", "have", "unsold"],
+    list: true,
+  },
+  {
+    measure: "profit",
+    when: (f) => f.lists && f.limit && f.has("earn", "net") && (f.generic || f.piece) && !f.order && !f.by,
+    takes: ["which", "list", "earn", "net", "got", "sold", "which", "money"],
+    list: true,
+  },
+  {
+    // "How many pieces did i put more than 3 hours into"
+    measure: "count",
+    when: (f) => f.has("howMany") && f.unit("minutes", "days", "miles"),
+    takes: [
+      ...MUCH,
+      ...SALES,
+      "howMany",
+      "minutes",
+      "loanPaid",
+      "cost",
+      "had",
+      "sat",
+      "takes",
+      "took",
+      "daysToSell",
+      "bought",
+      "unsold",
+    ],
+  },
+  {
+    // "Sold to the teacher since june", "bought in the last two months"
+    measure: "count",
+    when: (f) =>
+      f.opens &&
+      !f.has(
+        "money",
+        "total",
+        "when",
+        "where",
+        "who",
+        "earn",
+        "net",
+        "average",
+        "median",
+        "soldFor",
+        "price",
+        "paid",
+        "sale",
+        "howMany",
+      ) &&
+      !f.limit &&
+      !f.by &&
+      !f.order &&
+      !f.beside &&
+      !f.number,
+    takes: ["list", "got", "gone"],
+    list: true,
+  },
+  {
+    measure: "refunds",
+    when: (f) =>
+      f.has("refunds") &&
+      !f.has("deposits", "loan", "when", "who", "howMany", "list", "notes", "did", "earn", "net") &&
+      (f.period || f.has("money", "total") || f.by || f.piece),
+    takes: [...MUCH, "refunds", "returned", "given", "sold", "paid", "loanPaid"],
+  },
+  {
+    measure: "deposits kept",
+    when: (f) => f.has("depositsKept") && !f.has("who", "whose", "when"),
+    takes: [...MUCH, "depositsKept", "earn"],
+  },
+  {
+    // "What's the price on the armoire now"
+    measure: "asking",
+    when: (f) =>
+      f.has("price") &&
+      f.now &&
+      !f.period &&
+      f.piece &&
+      !f.has("paid", "bought", "sold", "soldFor", "asking", "advice", "askFor"),
+    takes: [...MUCH, "price", "asking", "listed"],
+  },
+  {
+    // What a buyer pays is what pieces went for.
+    measure: "proceeds",
+    when: (f) =>
+      (f.acting || f.groups("buyer") || f.has("who")) &&
+      f.has("paid", "spent") &&
+      (f.average || f.order) &&
+      !f.has("bought", "price", "loan"),
+    takes: [...MUCH, ...SALES, "spent", "paid", "who", "got"],
+  },
+  {
+    // "How many times did the neighbor buy", "did the teacher buy anything"
+    measure: "count",
+    when: (f) =>
+      (f.acting && f.has("bought", "got", "took") && (f.has("howMany", "times") || f.yesNo)) ||
+      (f.has("who") &&
+        f.order &&
+        f.has("bought", "took") &&
+        !f.has("price", "paid", "money", "spent") &&
+        !f.person),
+    takes: [...MUCH, ...SALES, "bought", "got", "took", "howMany", "times", "gone", "who"],
+  },
+  {
     // What buyers spend comes in.
     measure: "proceeds",
     when: (f) =>
@@ -135,7 +344,7 @@ export const RULES: readonly Rule[] = [
   },
   {
     measure: "reached",
-    when: (f) => f.has("reached"),
+    when: (f) => f.has("reached") || (f.has("share") && f.has("asking")),
     takes: REACHED,
   },
   {
@@ -258,7 +467,11 @@ export const RULES: readonly Rule[] = [
   },
   {
     measure: "minutes",
-    when: (f) => f.has("minutes") && !f.supply && !f.has("miles", "price", "inDays", "times"),
+    when: (f) =>
+      f.has("minutes") &&
+      !(f.unit("minutes") && f.has("earn", "net", "revenue", "soldFor", "sale", "price", "cost")) &&
+      !f.supply &&
+      !f.has("miles", "price", "inDays", "times"),
     takes: [
       ...MUCH,
       "minutes",
@@ -311,7 +524,7 @@ export const RULES: readonly Rule[] = [
     measure: "price",
     when: (f) =>
       f.has("price") &&
-      !f.has("withoutBuying", "howMany") &&
+      !f.has("withoutBuying", "howMany", "earn", "net") &&
       !(f.supply && f.has("spent")) &&
       !(f.has("soldFor") && !f.has("bought", "paid")),
     takes: [...MUCH, "price", "paid", "bought", "got", "spent", "cost", "unsold", "sold", "when"],
@@ -370,7 +583,10 @@ export const RULES: readonly Rule[] = [
   },
   {
     measure: "cost",
-    when: (f) => f.has("cost") && f.piece && !f.has("howMany", "earn", "spent"),
+    when: (f) =>
+      f.has("cost") &&
+      (f.piece || (f.order && (f.generic || f.groups("piece", "kind")))) &&
+      !f.has("howMany", "earn", "spent"),
     takes: [
       ...MUCH,
       "cost",
@@ -500,6 +716,7 @@ export const RULES: readonly Rule[] = [
     when: (f) =>
       !f.has("money", "when", "where", "who") &&
       f.has(...HAPPENED) &&
+      !f.told &&
       (f.piece || f.generic || f.source || f.person) &&
       (f.period || f.piece || f.source || f.yesNo),
     takes: [...MUCH, "gone", "got", "have"],

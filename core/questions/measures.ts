@@ -14,6 +14,7 @@ import {
   milesOf,
   netSubjects,
   ofPieces,
+  proceedsOf,
   profitSubject,
   reachedOf,
   sumOf,
@@ -48,6 +49,8 @@ export interface Measure {
   whole?: true;
   /** Its method of payment is the sale's, for all others the note's own. */
   bySale?: true;
+  /** The best is the least of it. */
+  lessIsBetter?: true;
   /** Its averages are over sold pieces. */
   overSold?: true;
 }
@@ -89,6 +92,7 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
     ...money,
     title: "Paid for pieces",
     asked: "purchase price",
+    lessIsBetter: true,
     narrowedBy: ["kind", "trait", "source", "method", "person", "place", "buyer"],
     implies: ["listed", "finished"],
     subjects: ofPieces((piece, { index }) => ({
@@ -101,6 +105,7 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
     ...money,
     title: "Cost",
     asked: "total cost",
+    lessIsBetter: true,
     subjects: ofPieces((piece, { index }) => ({
       day: piece.bought,
       units: costOf(piece),
@@ -111,6 +116,7 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
     ...money,
     title: "Spent",
     asked: "spent",
+    lessIsBetter: true,
     narrowedBy: ["category", "what", "kind", "trait", "method", "source", "person", "place", "buyer"],
     adds: true,
     byNotes: true,
@@ -120,6 +126,7 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
     ...money,
     title: "Fees",
     asked: "fees",
+    lessIsBetter: true,
     narrowedBy: ["kind", "trait", "source", "method", "buyer", "person", "place"],
     implies: ["sold", "listed"],
     ofLives: true,
@@ -172,6 +179,7 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
     ...money,
     title: "Interest paid",
     asked: "interest",
+    lessIsBetter: true,
     narrowedBy: ["loan"],
     adds: true,
     byNotes: true,
@@ -227,6 +235,7 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
     unit: "days",
     title: "Days to sell",
     asked: "days to sell",
+    lessIsBetter: true,
     implies: ["sold", "held", "unsold", "finished", "listed"],
     ofLives: true,
     whole: true,
@@ -243,11 +252,46 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
     unit: "days",
     title: "Days listed",
     asked: "days listed",
+    lessIsBetter: true,
     implies: ["listed"],
     whole: true,
     mean: true,
     combine: meanOf,
     subjects: ofPieces(daysListedOf),
+  },
+  "days here": {
+    unit: "days",
+    title: "Days here",
+    asked: "days here",
+    lessIsBetter: true,
+    implies: ["unsold", "listed", "finished"],
+    stock: true,
+    mean: true,
+    whole: true,
+    combine: meanOf,
+    subjects: ofPieces((piece, { index, today }) => ({
+      day: piece.gone ? null : piece.bought,
+      units: daysBetween(piece.bought, today),
+      fact: index.of(piece.number).buy,
+    })),
+  },
+  refunds: {
+    ...money,
+    title: "Refunded",
+    asked: "refunds",
+    lessIsBetter: true,
+    byNotes: true,
+    bySale: true,
+    adds: true,
+    subjects: (desk, query) => proceedsOf(desk, query, "refund"),
+  },
+  "deposits kept": {
+    ...money,
+    title: "Deposits kept",
+    asked: "kept deposits",
+    byNotes: true,
+    adds: true,
+    subjects: (desk, query) => proceedsOf(desk, query, "fallthrough"),
   },
   hourly: {
     unit: "money",
@@ -282,6 +326,7 @@ export const measures: Readonly<Record<MeasureName, Measure>> = {
     unit: "percent",
     title: "Come down from the first list price",
     asked: "come down",
+    lessIsBetter: true,
     implies: ["sold", "listed"],
     ofLives: true,
     whole: true,

@@ -76,6 +76,9 @@ function candidates({ mark }: Item): Map<Narrower, string> {
 function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Narrower | null {
   const found = candidates(item);
   if (found.has("piece")) return "piece";
+  // "On saturdays" is said of whatever has a day.
+  if (found.has("weekday")) return measures[measure].stock ? null : "weekday";
+  if (item.acting && found.has("buyer")) return "buyer";
   const allowed =
     measures[measure].narrowedBy ??
     LIKELY.filter((dimension) => !/category|what|stream|loan/.test(dimension));

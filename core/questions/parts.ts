@@ -1,9 +1,9 @@
 import type { Cents } from "../money.ts";
-import { isTime } from "./groupings.ts";
 import type { Mark } from "./marks.ts";
 import type { Limit, Link, OrderWord, Own } from "./phrases.ts";
 import type { Grouping, Period } from "./query.ts";
 import type { Cue } from "./words/cues.ts";
+import { COUNTABLE, UNIT_DAYS, UNIT_MINUTES } from "./words/plain.ts";
 
 /** A thing that may narrow the question: a piece, a supply, a person, a place … Which one it is, the measure decides. */
 export interface Item {
@@ -12,6 +12,18 @@ export interface Item {
   at: number;
   link: Link | null;
   not: boolean;
+  /** One who buys and does it: "what did the student pay". */
+  acting?: true;
+}
+
+/** An amount with what it is held against: `unit` where it is no money; hours are in minutes, weeks in days. */
+export interface Limited {
+  limit: Limit;
+  cents: Cents;
+  /** Its first place, and how many it takes up. */
+  at: number;
+  words: number;
+  unit?: "count" | "minutes" | "days" | "miles";
 }
 
 /** A question sorted by what its marks are for. */
@@ -24,7 +36,7 @@ export interface Parts {
   /** `parted`: "by month"; else the group was only named ("best month"). */
   groups: readonly { group: Grouping; parted: boolean; at: number }[];
   orders: readonly { order: OrderWord; top: number | null; at: number }[];
-  limits: readonly { limit: Limit; cents: Cents; at: number }[];
+  limits: readonly Limited[];
   /** Numbers that nothing has taken up. */
   amounts: readonly { cents: Cents; money: boolean; at: number }[];
   /** Where "versus" or "than" stands, and where "or" and "and" do. */
@@ -38,6 +50,8 @@ export interface Parts {
   eachItem: boolean;
   /** Words that only lead to a period: "over the summer". */
   leads: readonly number[];
+  /** States turned round: "that werent free". */
+  notCues: readonly Cue[];
   /** Words that nobody knows, and a negation that turns nothing that can be turned. */
   unknown: readonly Mark[];
   adrift: Mark | null;
@@ -52,6 +66,12 @@ export interface Parts {
 const FEES: Own = { dimension: "category", value: "fees" };
 
 type Building = { -readonly [K in keyof Parts]: Parts[K] extends readonly (infer T)[] ? T[] : Parts[K] };
+
+/** Cues of a state that a negation right before may turn. */
+const TURNED: ReadonlySet<Cue> = new Set(["free", "held", "kept", "given", "scrapped", "returned"]);
+
+/** Words that are cues as well, and groups where something is put in order: "the day i sold the most". */
+const ALSO_GROUPS: ReadonlySet<Cue> = new Set(["when", "howPaid", "which"]);
 
 const AUXILIARIES: ReadonlySet<string> = new Set(
   "is are was were am do does did has have had can could will would should any isnt arent wasnt werent dont doesnt didnt hasnt havent".split(
@@ -92,7 +112,8 @@ function isSpending(marks: readonly Mark[]): boolean {
 }
 
 /** Sorts the marks of a question. */
-export function partsOf(marks: readonly Mark[]): Parts {
+export function partsOf(said: readonly Mark[]): Parts {
+  const marks = said.map((_, at) => meantBeside(said, at));
   const parts: Building = {
     marks: [...marks],
     cues: new Map(),
@@ -109,6 +130,7 @@ export function partsOf(marks: readonly Mark[]): Parts {
     mine: null,
     eachItem: false,
     leads: [],
+    notCues: [],
     unknown: [],
     adrift: null,
     yesNo: false,
@@ -119,7 +141,40 @@ export function partsOf(marks: readonly Mark[]): Parts {
   const sorter = new Sorter(marks, parts);
   for (let at = 0; at < marks.length; at = sorter.take(at));
   sorter.end();
+  for (const item of parts.items) if (isActing(item, marks)) item.acting = true;
   return parts;
+}
+
+/** A mark as the ones beside it have it. */
+function meantBeside(marks: readonly Mark[], at: number): Mark {
+  const mark = marks[at]!;
+  const { senses } = mark;
+  // "Sold for cash" is no price.
+  if (senses.cues.includes("soldFor") && marks[at + 1]?.senses.thing?.method !== undefined)
+    return { ...mark, senses: { ...senses, cues: ["sold"] } };
+  // "For a piece" means no average.
+  if (mark.text === "a piece" && / (?:for|on|of|from)$|^(?:for|on|of|from)$/.test(marks[at - 1]?.text ?? ""))
+    return { ...mark, text: "piece", senses: { cues: [], flags: new Set(["generic"]), own: [] } };
+  // "With ads and tips": all of them are taken in.
+  const before = marks[at - 1]?.senses.flags.has("and") ? marks[at - 2] : undefined;
+  if (senses.thing?.stream !== undefined && before?.senses.cues.includes("everything"))
+    return { ...mark, senses: { cues: ["everything"], flags: new Set(), own: [] } };
+  return mark;
+}
+
+/** The verbs of somebody who buys: "the student paid". */
+const OF_BUYERS: readonly Cue[] = ["paid", "spent", "bought", "got", "took"];
+
+/** Whether a buyer is named with no word before, and what buyers do follows, not done by "i". */
+function isActing({ mark, at, link }: Item, marks: readonly Mark[]): boolean {
+  const owns = (dimension: string): boolean => mark.senses.own.some((own) => own.dimension === dimension);
+  if (link || !owns("buyer") || owns("person")) return false;
+  const behind = marks.slice(at + 1, at + 4);
+  const verb = behind.findIndex(
+    ({ senses, period }) => !period && !senses.cues.includes("average") && !senses.flags.has("filler"),
+  );
+  if (verb < 0 || !behind[verb]!.senses.cues.some((cue) => OF_BUYERS.includes(cue))) return false;
+  return !behind.slice(0, verb).some(({ text }) => /\b(?:i|we)\b/.test(text));
 }
 
 function firstOf(marks: readonly Mark[]): string {
@@ -195,9 +250,23 @@ class Sorter {
     }
     const amount = this.marks[at + 1]?.amount;
     if (!limit || !amount) return null;
-    this.parts.limits.push({ limit: this.#turned(limit), cents: amount.cents, at });
+    return this.#limited(this.#turned(limit), { at, amountAt: at + 1, words: 2 });
+  }
+
+  /** An amount with its limit, and the unit behind it: "over 5 hours", "more than 3 chairs". */
+  #limited(limit: Limit, { at, amountAt, words }: { at: number; amountAt: number; words: number }): number {
+    const amount = this.marks[amountAt]!.amount!;
+    const after = amount.money ? undefined : this.marks[at + words];
+    const unit = after ? unitOf(after) : null;
+    this.parts.limits.push({
+      limit,
+      cents: amount.cents * (unit?.times ?? 1),
+      at,
+      words: words + (unit && unit.name !== "count" ? 1 : 0),
+      ...(unit ? { unit: unit.name } : {}),
+    });
     this.#inItems = false;
-    return at + 2;
+    return at + this.parts.limits.at(-1)!.words;
   }
 
   /** "not over 100" is at most that. */
@@ -213,8 +282,7 @@ class Sorter {
     const order = this.marks[at + 1]?.senses.order;
     const amount = mark.amount!;
     if ((after === "least" || after === "most") && !this.marks[at + 2]?.amount) {
-      this.parts.limits.push({ limit: after, cents: amount.cents, at });
-      return at + 2;
+      return this.#limited(after, { at, amountAt: at, words: 2 });
     }
     if (order && amount.cents % 100 === 0) {
       this.parts.orders.push({ order, top: amount.cents / 100, at });
@@ -270,7 +338,9 @@ class Sorter {
       this.#link = null;
       return true;
     }
-    if (flags.has("generic") || flags.has("filler") || cues.length > 0) return false;
+    const isOrdered =
+      this.marks.some(({ senses }) => senses.order) && cues.every((cue) => ALSO_GROUPS.has(cue));
+    if (flags.has("generic") || flags.has("filler") || (cues.length > 0 && !isOrdered)) return false;
     this.parts.groups.push({ group, parted: false, at });
     this.#inItems = false;
     return true;
@@ -286,7 +356,9 @@ class Sorter {
     if (flags.has("parted") && this.#opensRows(at)) this.#parted = at;
     // "per mile" asks for a quotient that nobody works out.
     else if (mark.text === "per") this.parts.adrift ??= mark;
-    if (flags.has("compare") || flags.has("than")) this.parts.besideAt.push(at);
+    // "Sell faster than" says both what is measured and that two things are.
+    if (flags.has("compare") || flags.has("than") || mark.text.endsWith(" than"))
+      this.parts.besideAt.push(at);
     if (flags.has("or")) this.parts.orAt.push(at);
     if (flags.has("and")) this.parts.andAt.push(at);
     if (flags.has("mine")) this.parts.mine = at;
@@ -299,10 +371,17 @@ class Sorter {
       return at + 1;
     }
     if (!this.#negation) this.#not = false;
+    else if (senses.cues.some((cue) => TURNED.has(cue))) this.#turnState(mark);
     else if (senses.cues.length > 0 && !senses.link) this.parts.adrift ??= this.#negation;
     this.#inItems = false;
     if (!senses.link) this.#link = null;
     return at + 1;
+  }
+
+  #turnState({ senses }: Mark): void {
+    this.parts.notCues.push(...senses.cues.filter((cue) => TURNED.has(cue)));
+    this.#negation = null;
+    this.#not = false;
   }
 
   /** Whether a group or an item follows "by", with nothing but fillers between. */
@@ -334,6 +413,17 @@ export function asksFigure({ marks }: Parts): boolean {
   );
 }
 
+/** What the word behind an amount makes of it. */
+function unitOf({ text, senses }: Mark): { name: NonNullable<Limited["unit"]>; times: number } | null {
+  const [word = ""] = text.split(" ");
+  const minutes = senses.cues.includes("minutes") ? UNIT_MINUTES[word] : undefined;
+  if (minutes) return { name: "minutes", times: minutes };
+  if (senses.cues.includes("miles")) return { name: "miles", times: 1 };
+  const days = UNIT_DAYS[word];
+  if (days) return { name: "days", times: days };
+  return senses.thing?.plural || COUNTABLE.has(text) ? { name: "count", times: 1 } : null;
+}
+
 /** Where "versus" or "than" parts two things; else "or" or "and", where something asks to compare them. */
 export function cutsOf({ items, periods, besideAt, orAt, andAt, comparing }: Parts): readonly number[] {
   const places = [...items, ...periods].map(({ at }) => at);
@@ -345,9 +435,4 @@ export function cutsOf({ items, periods, besideAt, orAt, andAt, comparing }: Par
   if (or.length > 0) return or;
   const and = besideAt.length > 0 ? parting(andAt) : [];
   return and.length > 0 ? and : besideAt;
-}
-
-/** Whether a word names a stretch of time: "months". */
-export function isTimeGroup({ senses }: Mark): boolean {
-  return senses.group !== undefined && isTime(senses.group);
 }

@@ -443,7 +443,18 @@ function turnedAt(words: readonly string[], at: number, today: Day): PeriodFound
       words: since + span.words,
     };
   }
-  return edgeAt(words, at, today);
+  return momentAt(words, at, today) ?? edgeAt(words, at, today);
+}
+
+const MOMENTS: readonly string[] = ["the end of", "end of", "as of"];
+
+/** "At the end of june", "as of the 3rd": how things stood then. */
+function momentAt(words: readonly string[], at: number, today: Day): PeriodFound | null {
+  const taken = phraseLength(words, at, MOMENTS);
+  const span = taken > 0 ? spanAt(words, at + taken, today) : null;
+  if (!span) return null;
+  const name = words[at] === "as" ? `as of ${span.name}` : `end of ${span.name}`;
+  return { period: { from: null, to: span.to, name, moment: true }, words: taken + span.words };
 }
 
 /** An end alone: "before june", "up to august", "after the 3rd". */
@@ -530,6 +541,15 @@ function joined(start: Span, end: Span): Period {
     ? `${monthName(monthOf(from))} to ${showMonth(monthOf(to))}`
     : `${showDate(from)} to ${showDate(to)}`;
   return { from, to, name };
+}
+
+/** The same stretch a year before, of whole months: "november" in "this november and last november". */
+export function yearBefore({ from, to, name }: Period): Period {
+  if (from === null || to === null) return { from, to, name };
+  const first = firstDayOf(addMonths(monthOf(from), -12));
+  const last = lastDayOf(addMonths(monthOf(to), -12));
+  const before = name.replace(/\d{4}/, (year) => String(Number(year) - 1)).replace(/ so far$/, "");
+  return { from: first, to: last, name: before };
 }
 
 /** The running month up to today: what a bare "how much did i make" asks for. */

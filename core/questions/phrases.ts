@@ -17,6 +17,7 @@ import {
   ORDERS,
   PARTED,
   THAN,
+  WEEKLY,
 } from "./words/plain.ts";
 
 export type Link = "from" | "at" | "to" | "on" | "by" | "for" | "in" | "via";
@@ -36,7 +37,7 @@ export type Flag =
 
 /** What the ledger itself means by a word. */
 export interface Own {
-  dimension: Exclude<Dimension, "over" | "under" | "least" | "most" | "status" | "piece" | "lot" | "shop">;
+  dimension: Exclude<Dimension, Limit | "status" | "piece" | "lot" | "shop">;
   value: string;
 }
 
@@ -119,7 +120,7 @@ function addGroups(phrases: Phrases): void {
     for (const word of words) {
       const senses = phrases.at(word);
       senses.group ??= group as Grouping;
-      if (/^(?:who|where|how|bought|sold) /.test(word) && senses.cues.length === 0)
+      if (/^(?:who|where|how|what|bought|sold) /.test(word) && senses.cues.length === 0)
         senses.cues = cuesOfWords(phrases, word);
     }
     for (const word of whole) {
@@ -178,6 +179,8 @@ export function commonPhrases(): Phrases {
   addGroups(phrases);
   addThings(phrases);
   addCategories(phrases);
+  for (const [value, words] of Object.entries(WEEKLY))
+    for (const word of words) phrases.at(word).own = [{ dimension: "weekday", value }];
   common = phrases;
   return phrases;
 }

@@ -6,6 +6,8 @@ export interface Period {
   to: Day | null;
   /** As a person says it: "August", "last 30 days". */
   name: string;
+  /** Its last day is meant: "at the end of june". */
+  moment?: true;
 }
 
 /** What a filter looks at. */
@@ -28,10 +30,14 @@ export type Dimension =
   | "bought on"
   | "finished on"
   | "listed on"
+  | "weekday"
   | "over"
   | "under"
   | "least"
   | "most";
+
+/** What an amount may be held against beside the measure: the piece's prices, what came of it, hours, days, miles. */
+export type LimitOf = "price" | "cost" | "proceeds" | "asking" | "profit" | "minutes" | "days" | "miles";
 
 /** A narrowing of the question: one of `values` must hold, or none of them where `not`. */
 export interface Filter {
@@ -39,13 +45,14 @@ export interface Filter {
   values: readonly string[];
   not?: true;
   /** Of a limit: what the amount is held against, where it is not the measure asked for. */
-  of?: "price" | "cost" | "proceeds" | "asking";
+  of?: LimitOf;
   /** Of the days of something done: the period as said. */
   name?: string;
 }
 
 export type Grouping =
   | "day"
+  | "weekday"
   | "week"
   | "month"
   | "quarter"
@@ -82,6 +89,9 @@ export type MeasureName =
   | "owed"
   | "days to sell"
   | "days listed"
+  | "days here"
+  | "refunds"
+  | "deposits kept"
   | "hourly"
   | "reached"
   | "come down";
@@ -103,6 +113,7 @@ export type Counted =
   | "given"
   | "scrapped"
   | "returned"
+  | "gone"
   | "notes";
 
 /** `rate`: what comes on average in each of the months, weeks … that rows go by. */
@@ -135,6 +146,8 @@ export interface Query {
   beside: readonly Side[];
   /** Net with other income taken in. */
   withIncome: boolean;
+  /** What each of the pieces sold for, whatever was given back: "what did #4 sell for". */
+  salePrice?: true;
   /** Answered with yes or no before the figure. */
   yesNo: boolean;
   /** Whether it was lost, or less than another, is asked: yes where the figure is below nothing. */
@@ -143,6 +156,10 @@ export interface Query {
   list: boolean;
   /** A picture of the rows was asked for. */
   picture: boolean;
+  /** An amount that the whole is held against, or each row: "did i make over 5000", "which months made over 800". */
+  against?: Filter;
+  /** The share of the whole that these make is asked for, in percent. */
+  share?: readonly Filter[];
 }
 
 /** How the units of a measure are told. */

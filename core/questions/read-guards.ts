@@ -1,6 +1,7 @@
+import { isTime } from "./groupings.ts";
 import type { Mark } from "./marks.ts";
 import type { Features } from "./measure-rules.ts";
-import { isTimeGroup, type Parts } from "./parts.ts";
+import type { Parts } from "./parts.ts";
 
 /** Words that ask for what no measure is: each names the word that stands in the way. */
 type Guard = (parts: Parts, f: Features) => Mark | null;
@@ -10,24 +11,23 @@ function toCome({ marks }: Parts): Mark | null {
   return marks.find(({ text }) => /\b(?:will|gonna)\b/.test(text)) ?? null;
 }
 
-/** An amount that is held against no single thing: "more than 3 chairs", "over 2 hours", "did i make over 5000". */
-function notOfOne({ marks, limits, orders, yesNo }: Parts, f: Features): Mark | null {
+/** "Did i sell the best 3": so many are no yes or no. */
+function countedOrder({ marks, orders, yesNo }: Parts): Mark | null {
   const counted = orders.find(({ top }) => top !== null);
-  if (yesNo && counted) return marks[counted.at]!;
-  for (const { at } of limits) {
-    const after = marks[at + 1]?.amount ? marks[at + 2] : undefined;
-    const isCount =
-      marks[at + 1]?.amount?.money === false &&
-      after !== undefined &&
-      (after.senses.thing?.plural ||
-        /^(?:pieces|things|items|flips|times)$/.test(after.text) ||
-        isTimeGroup(after) ||
-        after.senses.cues.some((cue) => cue === "minutes" || cue === "howLong" || cue === "daysToSell"));
-    const isOfSum =
-      yesNo && !f.generic && f.has("earn", "net", "spent", "revenue", "paid") && !f.has("soldFor");
-    if (isCount || isOfSum) return marks[at]!;
-  }
-  return null;
+  return yesNo && counted ? marks[counted.at]! : null;
+}
+
+/** "What day did i sell the best desk", "the month of the biggest sale": one thing is put in order there, not the days. */
+function orderOfOne({ marks, orders, groups }: Parts): Mark | null {
+  if (!groups.some(({ group, parted }) => !parted && isTime(group))) return null;
+  const wrong = orders.find(({ at }) => {
+    const next = marks[at + 1];
+    return (
+      next !== undefined &&
+      ((next.senses.thing?.noun !== undefined && !next.senses.thing.plural) || next.text === "sale")
+    );
+  });
+  return wrong ? marks[wrong.at]! : null;
 }
 
 /** "How much money do i have left": what is in hand is not what lies in pieces. */
@@ -59,9 +59,9 @@ function ordinalAdrift({ marks, periods }: Parts): Mark | null {
 
 const GUARDS: readonly Guard[] = [
   toCome,
-  ({ unknown }) => unknown[0] ?? null,
   ({ adrift }) => adrift,
-  notOfOne,
+  countedOrder,
+  orderOfOne,
   ordinalAdrift,
   purse,
 ];

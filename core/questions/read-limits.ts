@@ -1,30 +1,121 @@
-import type { Filter } from "./query.ts";
+import { isYesNo } from "./features.ts";
+import type { Mark } from "./marks.ts";
+import { measures } from "./measures.ts";
+import type { Limited, Parts } from "./parts.ts";
+import type { Filter, LimitOf } from "./query.ts";
 import type { Reading } from "./reading.ts";
 import type { Cue } from "./words/cues.ts";
 
 /** What an amount behind these is of. */
-const LIMITED: readonly (readonly [Cue, NonNullable<Filter["of"]>])[] = [
+const LIMITED: readonly (readonly [Cue, LimitOf])[] = [
   ["soldFor", "proceeds"],
   ["sold", "proceeds"],
+  ["sale", "proceeds"],
   ["price", "price"],
   ["paid", "price"],
   ["bought", "price"],
   ["cost", "cost"],
   ["asking", "asking"],
   ["listed", "asking"],
+  ["earn", "profit"],
+  ["net", "profit"],
+  ["loss", "profit"],
 ];
 
-/** The amounts that are held against each thing: "over 100", of what stands before it. */
-export function limitsOf(reading: Reading): Filter[] {
-  return reading.parts.limits.map(({ limit, cents, at }) => {
-    const of = limited(reading, at);
-    return { dimension: limit, values: [String(cents)], ...(of ? { of } : {}) };
-  });
+/** The amounts of a question: those that each thing is held against, and the one that the whole is. */
+export interface Limits {
+  filters: readonly Filter[];
+  against: Filter | null;
+  /** The places of the words that say what they are of. */
+  used: readonly number[];
 }
 
-/** "profit on pieces that i paid over 50 for": the amount is of what stands right before it. */
-function limited({ parts, measure }: Reading, at: number): Filter["of"] {
-  const before = parts.marks.slice(0, at).findLast(({ senses }) => !senses.flags.has("filler"));
+/** "Pieces over 100", "did i make over 5000", "which months made over 800", "which pieces lost money". */
+export function limitsOf(reading: Reading, isRows: boolean): Limits | Mark {
+  const { parts, f } = reading;
+  const filters: Filter[] = [];
+  const used: number[] = [];
+  let against: Filter | null = null;
+  const bare = bareAmount(reading);
+  used.push(...bare.map(({ at }) => at));
+  for (const limited of [...parts.limits, ...bare]) {
+    const filter = filterOf(reading, limited, used);
+    if (!isOfWhole(reading, limited, filter, isRows)) {
+      // "Over 3 pieces" is held against no single one.
+      if (limited.unit === "count") return parts.marks[limited.at]!;
+      filters.push(filter);
+    } else if (against) return parts.marks[limited.at]!;
+    else against = plain(filter);
+  }
+  if (f.has("loss") && parts.limits.length === 0) {
+    const lost: Filter = { dimension: "under", values: ["0"], of: "profit" };
+    if (isRows && !f.order) against = plain(lost);
+    else if (reading.list || reading.measure === "count" || isOfAny(reading)) filters.push(lost);
+  }
+  return { filters, against, used };
+}
+
+/** "Did i lose money on anything": one of them is enough. */
+function isOfAny({ parts, f }: Reading): boolean {
+  return parts.yesNo && f.generic;
+}
+
+function plain({ dimension, values }: Filter): Filter {
+  return { dimension, values };
+}
+
+/** "Have i cleared 2k this year": an amount alone is what is to be reached. */
+function bareAmount({ parts, f }: Reading): Limited[] {
+  const [only, more] = parts.amounts;
+  if (!only || more || !parts.yesNo || parts.limits.length > 0 || f.has("soldFor", "price")) return [];
+  const after = parts.marks[only.at + 1];
+  const isCount =
+    !only.money && after !== undefined && (after.senses.thing?.plural || after.senses.flags.has("generic"));
+  if (!only.money && !isCount) return [];
+  return [
+    { limit: "least", cents: only.cents, at: only.at, words: 1, ...(isCount ? { unit: "count" } : {}) },
+  ];
+}
+
+function filterOf(reading: Reading, { limit, cents, at, unit }: Limited, used: number[]): Filter {
+  const { parts, measure } = reading;
+  const values = [String(cents)];
+  // "Over 2 hours of work" says it twice.
+  if (unit === "minutes") used.push(...(parts.cues.get("minutes") ?? []));
+  if (unit === "minutes" || unit === "days" || unit === "miles")
+    return { dimension: limit, values, ...(isUnitOf(unit, reading) ? {} : { of: unit }) };
+  const place = parts.marks
+    .slice(0, at)
+    .findLastIndex(({ senses }) => !senses.flags.has("filler") && (!senses.link || senses.cues.length > 0));
+  const before = parts.marks[place];
   const said = LIMITED.find(([cue]) => before?.senses.cues.includes(cue));
-  return said && said[1] !== measure && measure !== "count" ? said[1] : undefined;
+  const isOfNotes = measures[measure].byNotes && said?.[0] === "paid";
+  if (!said || isOfNotes || said[1] === measure) return { dimension: limit, values };
+  used.push(place);
+  return { dimension: limit, values, of: said[1] };
+}
+
+/** Whether a measure is counted in the unit itself. */
+function isUnitOf(unit: "minutes" | "days" | "miles", { measure }: Reading): boolean {
+  return measures[measure].unit === unit;
+}
+
+/** Whether an amount is held against the whole (or each row) and not against single things. */
+function isOfWhole(reading: Reading, { unit }: Limited, { of }: Filter, isRows: boolean): boolean {
+  const { parts, f, measure } = reading;
+  if (unit === "count") return (isYesNo(parts, f) || isRows) && measure === "count";
+  if (unit) return of === undefined && (isYesNo(parts, f) || isRows);
+  if (isRows) return of === undefined || of === "profit";
+  return (
+    isYesNo(parts, f) &&
+    !saysSingle(parts) &&
+    !f.has("soldFor") &&
+    (of === undefined || of === "profit") &&
+    measure !== "count"
+  );
+}
+
+/** "Did any chair make over 300", "did i spend over 50 on one thing". */
+function saysSingle({ said }: Parts): boolean {
+  return /\b(?:any|anything|one|single|something|ever .* for)\b/.test(said);
 }

@@ -78,12 +78,14 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
     f.has("chart")
   )
     return null;
-  if (f.order || f.by || parts.besideAt.length > 0 || parts.limits.length > 0) return null;
+  if (f.order || f.by || parts.besideAt.length > 0) return null;
+  if (parts.limits.length > 0 && !isListedSales(parts, f)) return null;
   if (f.has("money", "total") && !f.has("list")) return null;
   if (f.has("deposits") || (f.has("owed") && f.has("who", "whose"))) return null;
   const state = isEvent(parts, f) ? undefined : (STATES.find(([cue]) => f.has(cue)) ?? placed(parts, f));
   if (state && !isCommandOnly(parts, state[0])) return stateList(parts, state, desk);
-  if (!isListing(parts, f) && !isWhatDid(parts, f) && !(f.has("who") && f.supply)) return null;
+  if (!isListing(parts, f) && !isWhatDid(parts, f) && !isWhatWasDone(parts, f) && !(f.has("who") && f.supply))
+    return null;
   // "show #5" asks for the piece's story, not for its notes one by one.
   if (
     f.piece &&
@@ -93,6 +95,17 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
   )
     return null;
   return notesAsked(parts, f, desk);
+}
+
+/** "show me sales over 200": notes, each held against the amount. */
+function isListedSales({ first, limits }: Parts, f: Features): boolean {
+  return (
+    LIST_WORDS.has(first) &&
+    f.has("sale") &&
+    limits.length === 1 &&
+    limits[0]!.unit === undefined &&
+    !f.has("earn", "net", "money")
+  );
 }
 
 /** "which pieces are on the noticeboard": what is listed there, where nothing else is asked. */
@@ -120,6 +133,16 @@ function isCommandOnly(parts: Parts, cue: Cue): boolean {
   if (cue !== "listed") return false;
   const places = parts.cues.get("listed") ?? [];
   return places.length === 1 && places[0] === 0 && parts.marks[0]!.text === "list";
+}
+
+/** "stuff i bought last month", "everything we sold in may" */
+function isWhatWasDone({ first, said, periods }: Parts, f: Features): boolean {
+  return (
+    /^(?:stuff|things|items|everything|anything|all)$/.test(first) &&
+    /\b(?:i|we|ive|weve)\b/.test(said) &&
+    periods.length > 0 &&
+    f.has("bought", "sold", "listed", "finished")
+  );
 }
 
 function isWhatDid(parts: Parts, f: Features): boolean {
@@ -196,6 +219,10 @@ function stateList(
   };
 }
 
+function limitFilters({ limits }: Parts): Filter[] {
+  return limits.map(({ limit, cents }) => ({ dimension: limit, values: [String(cents)] }));
+}
+
 function filtersOf(found: readonly Narrowing[]): Filter[] {
   return found.map(({ filter }) => filter);
 }
@@ -205,7 +232,8 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
   const isLent = f.has("lent") || (f.has("who") && f.supply && !f.has("sold", "bought", "spent", "paid"));
   const isPaid = f.loan && f.has("paid");
   // What the nurse bought was sold to her.
-  const isTheirs = f.buyer && !f.person && f.has("bought", "got") && f.has("last", "first");
+  const isTheirs =
+    f.buyer && !f.person && f.has("bought", "got", "took") && (f.has("last", "first") || f.acting);
   const kind = KINDS.find(([cue]) =>
     isTheirs
       ? cue === "sold"
@@ -241,11 +269,15 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
     ...(isLent ? (["who", "where"] as const) : []),
     ...(asksDay ? (["when"] as const) : []),
     ...(kind ? [kind[0]] : []),
-    ...(isTheirs ? (["bought"] as const) : []),
+    ...(isTheirs ? (["bought", "took"] as const) : []),
   ];
   const extra: Cue[] =
     kind?.[0] === "spent" ? ["bought", "price", "fees", "paid", "cost"] : ["price", "paid", "soldFor"];
-  const fault = leftOver(parts, [...taken, ...extra], last ? { used: last.used } : {});
+  const used = new Set([
+    ...(last?.used ?? []),
+    ...parts.limits.flatMap(({ at, words }) => Array.from({ length: words }, (_, word) => at + word)),
+  ]);
+  const fault = leftOver(parts, [...taken, ...extra], { used });
   if (fault) return fault;
   const isSpent = f.supply && !isLent;
   const kinds = f.stream ? ["income" as const] : isSpent ? ["spend" as const] : (kind?.[1] ?? null);
@@ -255,7 +287,7 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
     kind: "notes",
     asked: {
       kinds: kinds ? new Set([...kinds, ...withBuys]) : null,
-      filters: [...filtersOf(found), ...mineOnly(parts, desk)],
+      filters: [...filtersOf(found), ...limitFilters(parts), ...mineOnly(parts, desk)],
       period: said?.period ?? null,
       last: asksDay || isFirst ? null : (last?.count ?? null),
       ...(last && (asksDay || isFirst)

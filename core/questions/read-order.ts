@@ -1,4 +1,5 @@
 import { groupings } from "./groupings.ts";
+import { measures } from "./measures.ts";
 import { type Refusal, refusal } from "./narrowing.ts";
 import { cutsOf, type Parts } from "./parts.ts";
 import type { Grouping, MeasureName, Order } from "./query.ts";
@@ -25,8 +26,9 @@ export function groupOf(reading: Reading): { by: Grouping | null; order: Order |
   if (eachItem) return { by: "piece", order: null };
   if (!named) return null;
   // "which kinds make money" puts kinds in order; a group that nothing asks for is refused.
-  if (f.has("which") || /^(?:what|whats|which)$/.test(parts.first))
-    return { by: null, order: { of: named.group, first: "most", top: null } };
+  const isAny = parts.yesNo && (f.limit || f.has("loss"));
+  if (isAny || f.has("which") || /^(?:what|whats|which)$/.test(parts.first))
+    return { by: null, order: { of: named.group, first: f.has("loss") ? "least" : "most", top: null } };
   return refusal(parts.marks[named.at]!);
 }
 
@@ -48,17 +50,18 @@ function impliedGroup(reading: Reading): Grouping {
 }
 
 function orderOf(
-  { parts, measure }: Reading,
+  { parts, measure, f }: Reading,
   said: Parts["orders"][number],
   of: Grouping,
 ): { by: null; order: Order } | Refusal {
   const { orders } = parts;
-  const isDays = measure === "days to sell" || measure === "days listed";
-  const ends = orders.map(({ order }) => {
-    if (order === "fastest") return "least";
-    if (order === "slowest" || order === "most") return "most";
-    if (order === "least") return "least";
-    return (order === "best") === isDays ? "least" : "most";
+  const ends = orders.map(({ order, at }) => {
+    if (order === "fastest" || order === "least") return "least";
+    if (order === "slowest") return "most";
+    // "What do i lose the most on" looks for the least profit.
+    if (order === "most") return f.has("loss") && measure === "profit" ? "least" : "most";
+    const isLess = measures[measure].lessIsBetter && !/\btops?\b/.test(parts.marks[at]!.text);
+    return (order === "best") === Boolean(isLess) ? "least" : "most";
   });
   if (new Set(ends).size > 1 && !orders.some(({ order }) => order === "best"))
     return refusal(parts.marks[orders[1]!.at]!);

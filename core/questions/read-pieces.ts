@@ -119,7 +119,7 @@ function readFact(parts: Parts, fact: PieceFact, desk: Desk): PieceQuestion | Re
 
 function readYesNo(parts: Parts, f: Features, desk: Desk): PieceQuestion | Refusal | null {
   const state = STATES.find(({ cue }) => f.has(cue));
-  if (!state || !(parts.yesNo || f.number)) return null;
+  if (!state || f.told || !(parts.yesNo || f.number)) return null;
   const found = narrowed(parts, "profit", desk);
   if ("kind" in found) return found;
   const fault = leftOver(parts, [

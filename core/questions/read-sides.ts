@@ -1,5 +1,6 @@
 import { type Narrowing, type Refusal, refusal } from "./narrowing.ts";
 import { cutsOf } from "./parts.ts";
+import { yearBefore } from "./periods.ts";
 import type { Filter, Period, Side } from "./query.ts";
 import type { Reading } from "./reading.ts";
 
@@ -17,7 +18,15 @@ export function sidesOf({ parts, found }: Reading): Sides | Refusal | null {
   const periods = parts.periods.filter(({ period }) => period.from !== null || period.to !== null);
   const sideOf = (at: number): number => joint.filter((cut) => cut < at).length;
   if (periods.length === joint.length + 1 && new Set(periods.map(({ at }) => sideOf(at))).size > 1) {
-    const beside = periods.map(({ period }): Side => ({ filters: [], period, label: labelOfPeriod(period) }));
+    const beside = periods.map(({ period, at }): Side => {
+      // "This november and last november": the same name, a year apart.
+      const isSame = periods.some(
+        (other) => other.at !== at && other.period.from === period.from && other.period.to === period.to,
+      );
+      const isLast = /^(?:last|previous|prior) /.test(parts.marks[at]!.text);
+      const meant = isSame && isLast ? yearBefore(period) : period;
+      return { filters: [], period: meant, label: labelOfPeriod(meant) };
+    });
     return { beside, shared: found.map(({ filter }) => filter), isPeriods: true };
   }
   const dimensions = [...new Set(found.map(({ filter }) => sideSort(filter)))];
@@ -63,7 +72,7 @@ function labelOfPeriod({ from, to, name }: Period): string {
     to !== null &&
     from.slice(0, 7) === to.slice(0, 7) &&
     from.endsWith("-01") &&
-    to >= `${from.slice(0, 7)}-28`
+    (to >= `${from.slice(0, 7)}-28` || name.endsWith("so far"))
   )
     return from.slice(0, 7);
   return name;

@@ -39,7 +39,10 @@ function saidStates(reading: Reading, own: readonly string[]): Filter[] {
   const { measure, counted, taken, parts } = reading;
   return STATUS_CUES.flatMap(([cue, status]): Filter[] => {
     const places = (parts.cues.get(cue) ?? []).filter((at) => isOnlyCue(reading, at, cue));
-    if (places.length === 0 || own.includes(status) || !taken.includes(cue)) return [];
+    const isTurned = parts.notCues.includes(cue);
+    if (places.length === 0 || !taken.includes(cue)) return [];
+    if (isTurned) return [{ dimension: "status", values: [status], not: true }];
+    if (own.includes(status)) return [];
     if (counted === status || (measure === "count" && status !== "free")) return [];
     return [{ dimension: "status", values: [status] }];
   });

@@ -1,25 +1,29 @@
 import type { Desk } from "./desk.ts";
+import { isYesNo } from "./features.ts";
 import { groupings, isTime } from "./groupings.ts";
 import { leftOver } from "./left-over.ts";
 import { countedBy, type Features, RULES } from "./measure-rules.ts";
 import { measures } from "./measures.ts";
 import { mineOnly, narrowed, type Refusal, refusal } from "./narrowing.ts";
-import { asksFigure, cutsOf, type Parts } from "./parts.ts";
+import { cutsOf, type Parts } from "./parts.ts";
 import { thisMonth } from "./periods.ts";
 import type { Filter, Grouping, MeasureName, Order, Query, Side } from "./query.ts";
 import { asksAdvice, guarded } from "./read-guards.ts";
 import { limitsOf } from "./read-limits.ts";
 import { groupOf } from "./read-order.ts";
 import { doneIn, periodOf } from "./read-period.ts";
+import { shareIn } from "./read-share.ts";
 import { sidesOf } from "./read-sides.ts";
 import { statesOf } from "./read-states.ts";
 import type { Reading } from "./reading.ts";
+import { isState } from "./subjects.ts";
 import type { Cue } from "./words/cues.ts";
 
 /** A question that asks for a measure, as a query; or why it is none. Null: no measure is asked for. */
 export function readQuery(parts: Parts, f: Features, desk: Desk): Query | Refusal | null {
   const rule = RULES.find((each) => each.when(f));
   if (!rule || asksAdvice(parts)) return null;
+  if (parts.unknown.length > 0) return refusal(...parts.unknown);
   const wrong = guarded(parts, f);
   if (wrong) return refusal(wrong);
   const counted = rule.measure === "count" ? countedNow(parts, f) : null;
@@ -39,6 +43,7 @@ export function readQuery(parts: Parts, f: Features, desk: Desk): Query | Refusa
     counted: counted?.counted ?? null,
     taken,
     found,
+    list: rule.list === true,
   });
 }
 
@@ -65,18 +70,30 @@ function composed(reading: Reading): Query | Refusal {
   const done = sides ? null : doneIn(reading);
   const period = sides?.isPeriods || done ? null : periodOf(reading);
   if (period && "kind" in period) return period;
+  // Only what stands can be told of a moment.
+  if (period?.moment && !measures[asked].stock && !isState(reading.counted))
+    return refusal(parts.marks[parts.periods[0]!.at]!);
+  const limits = limitsOf(reading, isOfRows(group, parts));
+  if ("senses" in limits) return refusal(limits);
+  const share = shareIn(reading, limits.filters);
+  if (share && "senses" in share) return refusal(share);
   const filters = [
-    ...(sides?.shared ?? found.map(({ filter }) => filter)),
-    ...limitsOf(reading),
+    ...(share?.whole ?? [...(sides?.shared ?? found.map(({ filter }) => filter)), ...limits.filters]),
     ...(done ? [done.filter] : []),
     ...statesOf(reading).filter(({ values }) => done?.filter.dimension !== `${values[0]} on`),
     ...(asked === "spent" && f.has("overhead") ? [{ dimension: "shop" as const, values: ["overhead"] }] : []),
     ...mineOnly(parts, desk),
   ];
-  const measure = measureFor(reading, filters, group?.by ?? null, group?.order ?? null, sides?.beside ?? []);
-  const fault = leftOverOf(reading, Boolean(sides), done?.at ?? null);
+  const measure = measureFor(
+    reading,
+    [...filters, ...(share?.part ?? [])],
+    group?.by ?? null,
+    group?.order ?? null,
+    sides?.beside ?? [],
+  );
+  const fault = leftOverOf(reading, Boolean(sides), [...limits.used, ...(done ? [done.at] : [])]);
   if (fault) return fault;
-  const isBare = filters.length === 0 && !group && !sides && !f.average;
+  const isBare = filters.length === 0 && !group && !sides && !f.average && !share && !limits.against;
   const query: Query = {
     measure,
     counted: reading.counted,
@@ -99,12 +116,20 @@ function composed(reading: Reading): Query | Refusal {
     beside: sides?.beside ?? [],
     withIncome: f.has("everything") && measure === "net",
     // "May or june" wants to know which.
-    yesNo: isYesNo(reading) && !(sides && parts.orAt.length > 0),
+    yesNo: isYesNo(parts, f) && !(sides && parts.orAt.length > 0),
     asksLess: f.has("loss") || (sides !== null && saysLess(parts)),
-    list: isListOfSales(reading),
+    list: reading.list || isListOfSales(reading),
     picture: f.has("chart"),
+    ...(limits.against ? { against: limits.against } : {}),
+    ...(share ? { share: share.part } : {}),
+    ...(isSalePrice(reading) ? { salePrice: true as const } : {}),
   };
   return query;
+}
+
+/** "Which months made over 800", "did any month lose money": each row is held against the amount. */
+function isOfRows(group: { by: Grouping | null; order: Order | null } | null, { groups }: Parts): boolean {
+  return group?.order != null && group.order.of !== "piece" && groups.some(({ parted }) => !parted);
 }
 
 /** A chart of one figure is one of its months. */
@@ -123,17 +148,21 @@ function isListOfSales({ parts, f, measure }: Reading): boolean {
   );
 }
 
+/** "What did #4 sell for": its price, and not what was left of it after a refund. */
+function isSalePrice({ f, measure, parts }: Reading): boolean {
+  return (
+    measure === "proceeds" &&
+    f.number &&
+    f.has("soldFor", "sold") &&
+    !f.has("revenue", "paid") &&
+    parts.periods.length === 0
+  );
+}
+
 /** "whose deposits", "who owes me": a row for each of them. */
 function byWhom({ f, measure }: Reading): Grouping | null {
   const isOfBuyers = measure === "deposits" || measure === "owed";
   return isOfBuyers && f.has("who", "whose") ? "buyer" : null;
-}
-
-/** "did i make money in may", but not "do you know how much i made". */
-function isYesNo({ parts, f }: Reading): boolean {
-  if (!parts.yesNo || f.has("howMany", "which", "when", "where", "who", "howLong") || parts.orders.length > 0)
-    return false;
-  return !asksFigure(parts);
 }
 
 /** "is oak worse than walnut", "do lamps sell faster than desks": yes where the first is less. */
@@ -191,22 +220,22 @@ function saysOnPieces({ marks }: Parts): boolean {
 }
 
 /** The first word that nothing takes up. */
-function leftOverOf({ parts, taken }: Reading, isBeside: boolean, doneAt: number | null): Refusal | null {
-  if (parts.amounts.length > 0) return refusal(parts.marks[parts.amounts[0]!.at]!);
-  return leftOver(parts, [...taken, "chart", "which", "total", "everything"], {
-    used: usedPlaces(parts, doneAt),
+function leftOverOf({ parts, taken }: Reading, isBeside: boolean, used: readonly number[]): Refusal | null {
+  const adrift = parts.amounts.find(({ at }) => !used.includes(at));
+  if (adrift) return refusal(parts.marks[adrift.at]!);
+  return leftOver(parts, [...taken, "chart", "which", "total", "everything", "share"], {
+    used: usedPlaces(parts, used),
     passed: isBeside ? [...JOINING, ...COMPARING] : JOINING,
   });
 }
 
 function usedPlaces(
   { items, periods, groups, orders, limits, leads }: Parts,
-  doneAt: number | null,
+  more: readonly number[],
 ): Set<number> {
-  const used = new Set(leads);
+  const used = new Set([...leads, ...more]);
   for (const { at } of [...items, ...periods, ...groups, ...orders]) used.add(at);
-  for (const { at } of limits) used.add(at).add(at + 1);
-  if (doneAt !== null) used.add(doneAt);
+  for (const { at, words } of limits) for (let word = 0; word < words; word += 1) used.add(at + word);
   for (const { at, top } of orders) if (top !== null) used.add(at + 1);
   return used;
 }

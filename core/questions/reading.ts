@@ -16,4 +16,6 @@ export interface Reading {
   taken: readonly Cue[];
   /** What its items narrow it by. */
   found: readonly Narrowing[];
+  /** Its pieces are wanted one by one. */
+  list: boolean;
 }

@@ -1,10 +1,11 @@
 import { Decimal } from "decimal.js";
 import { medianOf } from "../answers/wording.ts";
 import type { Piece } from "../books/books.ts";
-import { costOf, pieceLabel } from "../books/piece.ts";
+import { costOf, pieceLabel, profitOf } from "../books/piece.ts";
+import { type Day, daysBetween } from "../calendar.ts";
 import { roundHalfUp } from "../money.ts";
 import type { Desk, Subject } from "./desk.ts";
-import { isLimit, passes } from "./filters.ts";
+import { isLimit, isWithin, passes } from "./filters.ts";
 import { groupings, isTime, labelsBetween, spanOf, UNKNOWN } from "./groupings.ts";
 import { salePriceOf } from "./ledger-index.ts";
 import { type Measure, measures } from "./measures.ts";
@@ -15,7 +16,7 @@ import { quickTotal } from "./totals.ts";
 
 /** Asks that take each piece as one: the rest goes by notes. */
 function goesByPiece(query: Query): boolean {
-  if (query.order?.of === "piece" || query.by === "piece" || query.list) return true;
+  if (query.order?.of === "piece" || query.by === "piece" || query.list || query.salePrice) return true;
   // "Sales over 300" are sales, whatever was given back of them.
   const isSales = query.measure === "proceeds" && query.filters.some(({ dimension }) => isLimit(dimension));
   return query.aggregate !== null || isSales;
@@ -37,9 +38,25 @@ function subjectsOf(desk: Desk, query: Query): Subject[] {
   );
 }
 
+/** What an amount is held against where that is said; hours, days and miles in hundredths, as it was read. */
+const BOUNDS: Readonly<
+  Record<
+    Exclude<NonNullable<Filter["of"]>, "proceeds">,
+    (piece: Readonly<Piece>, today: Day) => number | null
+  >
+> = {
+  price: ({ price }) => price,
+  cost: costOf,
+  asking: ({ listPrice }) => listPrice,
+  profit: (piece) => (piece.gone ? profitOf(piece) : null),
+  minutes: ({ minutes }) => minutes * 100,
+  days: ({ bought, sold, gone }, today) => (gone && !sold ? null : daysBetween(bought, sold ?? today) * 100),
+  miles: ({ miles }) => new Decimal(miles).times(100).toNumber(),
+};
+
 /** What an amount is held against: the measure; where there is none, what the piece was sold or bought for. */
 function boundOf(
-  { books, index }: Desk,
+  { books, index, today }: Desk,
   query: Query,
   { piece, units }: Subject,
   { of }: Filter,
@@ -47,7 +64,7 @@ function boundOf(
   if (of) {
     if (!piece) return null;
     if (of === "proceeds") return salePriceOf(books, index, piece);
-    return of === "asking" ? piece.listPrice : of === "cost" ? costOf(piece) : piece.price;
+    return BOUNDS[of](piece, today);
   }
   if (query.measure !== "count") return measures[query.measure].whole ? units * 100 : units;
   if (!piece) return null;
@@ -117,6 +134,7 @@ const RESULTS_KEPT = 200;
 
 function workOut(desk: Desk, query: Query): Result {
   if (query.aggregate === "rate") return runRate(desk, query);
+  if (query.share) return runShare(desk, query, query.share);
   if (query.beside.length > 0) return runBeside(desk, query);
   const measure = measures[query.measure];
   const subjects = subjectsOf(desk, query);
@@ -124,15 +142,42 @@ function workOut(desk: Desk, query: Query): Result {
   const pieces = new Set(subjects.flatMap(({ piece }) => (piece ? [piece.number] : []))).size;
   const over = { over: subjects.length, pieces };
   if (query.order) {
-    const rows = ordered(rowsOf(desk, query, subjects, query.order.of), query);
+    const rows = ordered(rowsOf(desk, query, subjects, query.order.of), query).filter(
+      ({ value }) => !query.against || isHeld(query, value),
+    );
     return { value: rows[0]?.value ?? null, rows, ...over };
   }
   const value = figureValue(query, measure, subjects);
   if (query.list && query.measure === "count")
-    return { value, rows: pieceRows(subjects, query.counted), rowUnit: "money", ...over };
+    return { value, rows: pieceRows(desk, subjects, query.counted), rowUnit: "money", ...over };
   const by = query.by ?? (query.list ? "piece" : null);
   if (!by) return { value, rows: null, ...over };
-  return { value, rows: arranged(rowsOf(desk, query, subjects, by), by), ...over };
+  const rows = arranged(rowsOf(desk, query, subjects, by), by);
+  // What lost most stands first where losses are asked for.
+  return { value, rows: query.asksLess && !isTime(by) ? rows.reverse() : rows, ...over };
+}
+
+/** Whether a figure holds against the amount of the question. */
+export function isHeld({ against, measure }: Query, value: Figure["value"]): boolean {
+  if (!against || value === null) return false;
+  const isMoney = measures[measure].unit === "money";
+  return isWithin(against.dimension, Number(value) * (isMoney ? 1 : 100), Number(against.values[0]));
+}
+
+/** What the part comes to in percent of the whole. */
+function runShare(desk: Desk, query: Query, part: readonly Filter[]): Result {
+  const { share: _, ...plain } = query;
+  const whole = runQuery(desk, plain);
+  const some = runQuery(desk, { ...plain, filters: [...query.filters, ...part] });
+  const of = Number(whole.value ?? 0);
+  const value = of > 0 ? roundHalfUp(new Decimal(Number(some.value ?? 0)).times(100).div(of)) : null;
+  return {
+    value,
+    rows: null,
+    over: some.over,
+    pieces: some.pieces,
+    shareOf: { part: some.value, whole: whole.value },
+  };
 }
 
 /** The rows of what adds up, and their mean: those with nothing count as well. */
@@ -147,11 +192,15 @@ function runRate(desk: Desk, query: Query): Result {
 }
 
 /** Pieces one by one, the longest here first, with what matters of their state: deposit, list price or cost. */
-function pieceRows(subjects: readonly Subject[], counted: Query["counted"]): Figure[] {
+function pieceRows(desk: Desk, subjects: readonly Subject[], counted: Query["counted"]): Figure[] {
   return subjects
     .flatMap(({ piece }) => (piece ? [piece] : []))
     .sort((a, b) => a.number - b.number)
-    .map((piece) => ({ label: pieceLabel(piece), number: piece.number, value: stateValue(piece, counted) }));
+    .map((piece) => ({
+      label: pieceLabel(piece),
+      number: piece.number,
+      value: counted === "sold" ? salePriceOf(desk.books, desk.index, piece) : stateValue(piece, counted),
+    }));
 }
 
 function stateValue(piece: Readonly<Piece>, counted: Query["counted"]): number | null {

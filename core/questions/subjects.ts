@@ -115,6 +115,13 @@ export function milesOf(subjects: readonly Subject[]): string {
   return sum.toDecimalPlaces(6).toFixed();
 }
 
+/** What came in, or went back, by one kind of note, as an amount above nothing. */
+export function proceedsOf(desk: Desk, query: Query, kind: "refund" | "fallthrough"): Subject[] {
+  return fromJournal("proceeds")(desk, query)
+    .filter(({ fact }) => fact?.kind === kind)
+    .map((subject) => ({ ...subject, units: Math.abs(subject.units) }));
+}
+
 /** What each sold piece sold for: the subjects of an average, a median or the highest sale. */
 export const salePrices: Maker = ofPieces((piece, desk) => ({
   day: piece.sold,
@@ -164,6 +171,11 @@ export function countSubjects(desk: Desk, query: Query): Subject[] {
       return desk.books.facts
         .filter((fact) => isIn(query.period, fact.day))
         .map((fact) => ({ day: fact.day, piece: null, fact, units: 1 }));
+    case "gone":
+      return ofPieces((piece, desk) => ({ day: piece.goneOn, units: 1, fact: goneBy(piece, desk) }))(
+        desk,
+        query,
+      );
     default:
       return ofPieces((piece) => ({ day: piece.gone === counted ? piece.goneOn : null, units: 1 }))(
         desk,

@@ -50,7 +50,7 @@ export function readTodo(parts: Parts, f: Features): TodoQuestion | Refusal | nu
 
 function scopeOf(said: string): TodoScope {
   if (/\blist|\bpost/.test(said)) return "list";
-  if (/\bdrop|\blower|\bmark/.test(said)) return "drop";
+  if (/\bdrop|\blower|\bmark|\bcut/.test(said)) return "drop";
   return /\bfinish|\bstart|\bwork/.test(said) ? "work" : "all";
 }
 

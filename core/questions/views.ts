@@ -1,4 +1,5 @@
 import { answers } from "../answers/list.ts";
+import { isOnTrack } from "../answers/pace.ts";
 import { balanceOn, owedOn } from "../books/loan.ts";
 import { monthRow } from "../books/month.ts";
 import { addMonths, lastDayOf, type Month, monthOf } from "../calendar.ts";
@@ -6,6 +7,7 @@ import { amountText, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import type { Answered } from "./answered.ts";
 import type { Desk } from "./desk.ts";
+import { isYesNo } from "./features.ts";
 import { leftOver } from "./left-over.ts";
 import type { Features } from "./measure-rules.ts";
 import { narrowed, type Refusal } from "./narrowing.ts";
@@ -24,6 +26,8 @@ export interface ViewQuestion {
   year?: string;
   pieces: readonly number[];
   loan: string | null;
+  /** Yes or no is wanted: "am i on track". */
+  yesNo?: true;
 }
 
 /** When a view is asked for, and the cues that it takes up. */
@@ -149,7 +153,8 @@ export function readView(parts: Parts, f: Features, desk: Desk): ViewQuestion | 
       ({ mark }) => !mark.senses.own.some(({ dimension }) => dimension === "loan"),
     );
     if (others.length > 0) return { kind: "refused", words: others.map(({ mark }) => mark.typed) };
-    return { kind: "view", about: yearly(rule.about, time), ...time, pieces: [], loan };
+    const yesNo = rule.about === "pace" && isYesNo(parts, f) ? { yesNo: true as const } : {};
+    return { kind: "view", about: yearly(rule.about, time), ...time, pieces: [], loan, ...yesNo };
   }
   const found = narrowed(parts, "profit", desk);
   if ("kind" in found) return found;
@@ -195,6 +200,14 @@ export function answerView(desk: Desk, question: ViewQuestion): Answered {
   const { books, today, currency, mileageRates } = desk;
   if (about === "loan" && loan !== null) return answerOneLoan(desk, loan);
   const told = rule.answer({ question: asked, books, today, currency, pieces, mileageRates });
+  const onTrack = question.yesNo ? isOnTrack(books, today) : null;
+  if (onTrack !== null)
+    return {
+      understood: true,
+      value: onTrack ? "yes" : "no",
+      period: null,
+      text: `${onTrack ? "Yes" : "No"}. ${told.text}`,
+    };
   return {
     understood: true,
     ...figureOf(desk, { ...question, ...(told.monthPicture ? { month: told.monthPicture } : {}) }),

@@ -45,6 +45,7 @@ const COUNTED_TITLES: Readonly<Record<Counted, string>> = {
   given: "given away",
   scrapped: "scrapped",
   returned: "came back",
+  gone: "gone",
   notes: "noted",
 };
 
@@ -57,7 +58,12 @@ const BEHIND: ReadonlySet<Filter["dimension"]> = new Set([
   "bought on",
   "finished on",
   "listed on",
+  "weekday",
 ]);
+
+function isBehind({ dimension, of }: Filter): boolean {
+  return of !== undefined || BEHIND.has(dimension);
+}
 
 /** What the figure is, in a few words: "Profit on oak chairs", "Pieces sold". */
 export function titleOf(query: Query): string {
@@ -65,12 +71,13 @@ export function titleOf(query: Query): string {
   const about = filtersWords(filters);
   const each = aggregate === "rate" ? ` a ${query.by} on average` : "";
   if (measure === "count") {
-    const behind = filtersWords(filters.filter(({ dimension }) => BEHIND.has(dimension)));
-    const what = filtersWords(filters.filter(({ dimension }) => !BEHIND.has(dimension)));
+    const behind = filtersWords(filters.filter(isBehind));
+    const what = filtersWords(filters.filter((filter) => !isBehind(filter)));
     const title = `${what || (counted === "notes" ? "notes" : "pieces")} ${COUNTED_TITLES[counted ?? "bought"]}`;
     return `${capital(behind ? `${title} ${behind}` : title)}${each}`;
   }
-  const single = measure === "proceeds" && (aggregate !== null || query.order?.of === "piece");
+  const single =
+    measure === "proceeds" && (aggregate !== null || query.order?.of === "piece" || query.salePrice);
   const title = single
     ? "Sale price"
     : measure === "net" && query.withIncome
@@ -99,28 +106,35 @@ const OF_WORDS: Readonly<Record<NonNullable<Filter["of"]>, string>> = {
   cost: "that cost",
   proceeds: "sold",
   asking: "listed",
+  profit: "with a profit",
+  minutes: "with",
+  days: "in",
+  miles: "with",
 };
 
 function valueWords({ dimension, values, not, of, name }: Filter): string {
   if (name) return `${dimension.replace(/ on$/, "")} ${name}`;
   const said = values.map((value) => {
     if (dimension === "piece") return `#${value}`;
+    if (dimension === "weekday") return value === "workday" ? "weekdays" : `${value}s`;
     return dimension === "kind" ? pluralOf(value) : value.startsWith("#") ? "yours" : value;
   });
   const joined = said.join(not ? " or " : " and ");
-  const amount = (word: string): string => `${word} ${show(Number(values[0]))}`;
+  const amount = (word: string): string => `${word} ${boundWords(of, Number(values[0]))}`;
   const limits: Partial<Record<Filter["dimension"], string>> = {
     over: "over",
     under: "under",
     least: "at least",
     most: "at most",
   };
+  if (of === "profit" && values[0] === "0") return dimension === "under" ? "at a loss" : "at a gain";
   const limit = of && limits[dimension] ? `${OF_WORDS[of]} ${limits[dimension]}` : limits[dimension];
   const before: Partial<Record<Filter["dimension"], string>> = {
     source: "from",
     buyer: "to",
     place: "listed on",
     person: "by",
+    weekday: "on",
   };
   const plain = limit
     ? amount(limit)
@@ -130,8 +144,15 @@ function valueWords({ dimension, values, not, of, name }: Filter): string {
   return not ? `not ${plain}` : plain;
 }
 
+/** An amount in the unit of what it is held against. */
+function boundWords(of: Filter["of"], amount: number): string {
+  if (of === "minutes") return showMinutes(amount / 100);
+  if (of === "days") return countedWords(amount / 100, "day");
+  return of === "miles" ? `${amount / 100} miles` : show(amount);
+}
+
 const FILTER_ORDER =
-  "status trait kind piece lot what category stream loan source buyer method place person over under least most".split(
+  "status trait kind piece lot what category stream loan source buyer method place person weekday over under least most".split(
     " ",
   );
 
@@ -166,6 +187,24 @@ function overWords(query: Query, { over, pieces }: Result): string {
   return byNotes ? ` (${countedWords(over, "note")})` : "";
 }
 
+/** "Profit, ever: curb is 29% (2,345.00 of 8,123.00)". */
+function shareWords(
+  query: Query,
+  { value, shareOf }: Result,
+  { head, unit }: { head: string; unit: Unit },
+): string {
+  const part = `${filtersWords(query.share ?? [])} `;
+  if (value === null) return `${head}: ${part}${showValue(null, unit)}`;
+  return `${head}: ${part}${value}% (${showValue(shareOf!.part, unit)} of ${showValue(shareOf!.whole, unit)})`;
+}
+
+/** "over 5,000.00", "at least 3". */
+function limitWords({ dimension, values }: Filter, unit: Unit): string {
+  const word = dimension === "least" || dimension === "most" ? `at ${dimension}` : dimension;
+  const amount = Number(values[0]);
+  return `${word} ${unit === "money" ? show(amount) : showValue(amount / 100, unit)}`;
+}
+
 function isEmpty(query: Query, result: Result): boolean {
   return (
     result.over === 0 && (result.value === null || Number(result.value) === 0) && query.beside.length === 0
@@ -185,9 +224,17 @@ export function wordsOf(desk: Desk, query: Query, result: Result, corrected: rea
   }
   if (isEmpty(query, result) && !result.rows?.length)
     return [`${head}: ${emptyWords(query)}`, ...said].join("\n");
+  const bound = query.against ? limitWords(query.against, unit) : null;
+  if (query.order && result.rows?.length === 0)
+    return [`${head}: none ${bound ?? ""}`.trim(), ...said].join("\n");
   if (query.order)
-    return [`${head}${orderWords(query)}:`, ...rowLines(result.rows ?? [], unit), ...said].join("\n");
-  const figure = showValue(result.value, unit);
+    return [
+      `${head}${bound ? `, ${bound}` : ""}${orderWords(query)}:`,
+      ...rowLines(result.rows ?? [], unit),
+      ...said,
+    ].join("\n");
+  if (result.shareOf) return [shareWords(query, result, { head, unit }), ...said].join("\n");
+  const figure = `${showValue(result.value, unit)}${bound ? ` (${bound})` : ""}`;
   return [
     `${head}: ${figure}${overWords(query, result)}`,
     ...rowLines(result.rows ?? [], result.rowUnit ?? unit),
@@ -197,7 +244,7 @@ export function wordsOf(desk: Desk, query: Query, result: Result, corrected: rea
 
 function orderWords({ order, measure }: Query): string {
   if (!order) return "";
-  const days = measure === "days to sell" || measure === "days listed";
+  const days = measures[measure].unit === "days";
   if (days) return order.first === "least" ? ", fewest first" : ", most first";
   return order.first === "most" ? ", highest first" : ", lowest first";
 }

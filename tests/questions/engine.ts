@@ -376,6 +376,7 @@ const MONEY = new Set([
   "tiedup",
   "asking",
   "deposits",
+  "refunds",
   "hourly",
   "sale",
 ]);
@@ -392,6 +393,10 @@ interface Spec {
   to: string;
   by?: string;
   best?: { of: string; least: boolean; top: number };
+  /** The whole, or each row, is held against it: "is:over/5000". */
+  is?: { key: string; bound: number };
+  /** In percent, what these make of the whole: "share:s=curb". */
+  share?: { key: string; value: string };
   agg?: string;
   sides?: string[];
 }
@@ -410,7 +415,13 @@ function specOf(text: string): Spec {
         .map((day, index) => day || (index ? "9999" : "0000"));
     else if (head === "by") spec.by = value;
     else if (head === "agg") spec.agg = value;
-    else if (head === "count") Object.assign(spec, { measure: "count", counted: value });
+    else if (head === "is") {
+      const [key = "", bound = "0"] = value.split("/");
+      spec.is = { key, bound: Number(bound) };
+    } else if (head === "share") {
+      const [key = "", part = ""] = value.split("=");
+      spec.share = { key, value: part };
+    } else if (head === "count") Object.assign(spec, { measure: "count", counted: value });
     else if (head === "best" || head === "worst") {
       const [of = "", top = "0"] = value.split("/");
       spec.best = { of, least: head === "worst", top: Number(top) };
@@ -452,6 +463,10 @@ function isCut(move: Move, key: string, value: string, measure: string): boolean
       return move.category === value;
     case "st":
       return move.stream === value;
+    case "free":
+      return piece?.price === 0;
+    case "wd":
+      return value === "weekend" ? /^s/.test(weekday(move.day)) : weekday(move.day) === value;
     case "l":
       return move.loan === value;
     case "state":
@@ -460,6 +475,9 @@ function isCut(move: Move, key: string, value: string, measure: string): boolean
       throw new Error(`no cut ${key}`);
   }
 }
+
+const WEEKDAYS = ["sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday"];
+const weekday = (day: string): string => WEEKDAYS[new Date(`${day}T12:00:00Z`).getUTCDay()]!;
 
 function methodOf(move: Move, measure: string): string | undefined {
   if (measure === "price" || move.buy) return (move.piece as unknown as { buyMethod?: string })?.buyMethod;
@@ -500,6 +518,10 @@ function movesOf(world: World, { measure, counted, agg, best }: Spec, today: str
       return of((piece) => (piece.gone ? null : [piece.bought, piece.price + piece.spent]));
     case "asking":
       return of((piece) => (piece.gone || !piece.listed ? null : [piece.listed, piece.ask ?? 0]));
+    case "dayshere":
+      return of((piece) => (piece.gone ? null : [piece.bought, days(piece.bought, today)]));
+    case "refunds":
+      return world.proceeds.filter(({ units }) => units < 0).map((move) => ({ ...move, units: -move.units }));
     case "deposits":
       return of((piece) => (piece.deposit > 0 ? [piece.held, piece.deposit] : null));
     case "daystosell":
@@ -545,6 +567,8 @@ function countOf(
       return world.returned;
     case "bought":
       return of((piece) => [piece.bought, 1]).map((move) => ({ ...move, buy: true }));
+    case "gone":
+      return of((piece) => [piece.goneOn, 1]);
     case "finished":
       return of((piece) => [piece.finished, 1]);
     case "started":
@@ -556,8 +580,8 @@ function countOf(
   }
 }
 
-const MEAN = new Set(["daystosell", "dayslisted", "reached"]);
-const STOCK = new Set(["tiedup", "asking", "deposits", "unsold", "held", "unlisted", "market"]);
+const MEAN = new Set(["daystosell", "dayshere", "dayslisted", "reached"]);
+const STOCK = new Set(["tiedup", "asking", "deposits", "dayshere", "unsold", "held", "unlisted", "market"]);
 
 function figureOf(spec: Spec, moves: Move[]): string | null {
   const isMoney = MONEY.has(spec.measure);
@@ -602,6 +626,8 @@ function singled(spec: Spec, moves: Move[]): Move[] {
 
 function labelOf(by: string, move: Move, measure: string): string {
   const found: Record<string, string | undefined> = {
+    day: move.day,
+    weekday: weekday(move.day),
     month: move.day.slice(0, 7),
     year: move.day.slice(0, 4),
     kind: move.piece && kind(move.piece.name),
@@ -623,21 +649,41 @@ function selected(world: World, spec: Spec, today: string): Move[] {
   const moves = movesOf(world, spec, today).filter(
     ({ day }) => isStock || (day >= spec.from && day <= spec.to),
   );
-  const limits = spec.cuts.filter(({ key }) => key === "over" || key === "under");
-  const cuts = spec.cuts.filter(({ key }) => key !== "over" && key !== "under");
+  const isLimit = ({ key }: { key: string }) => /^(?:over|under)(?:@|$)/.test(key);
+  const limits = spec.cuts.filter(isLimit);
+  const cuts = spec.cuts.filter((each) => !isLimit(each));
   const cut = moves.filter((move) =>
     cuts.every(
       ({ key, values, not }) => values.some((value) => isCut(move, key, value, spec.measure)) !== not,
     ),
   );
   return singled(spec, cut).filter((move) =>
-    limits.every(({ key, values }) => isWithin(spec, move, key, Number(values[0]))),
+    limits.every(({ key, values }) => isWithin(spec, move, { key, bound: Number(values[0]), today })),
   );
 }
 
-function isWithin(spec: Spec, { units, piece }: Move, key: string, bound: number): boolean {
-  const held = spec.measure !== "count" ? units : spec.counted === "sold" ? piece!.lastSale : piece!.price;
-  return key === "over" ? held > bound : held < bound;
+function isWithin(
+  spec: Spec,
+  { units, piece }: Move,
+  { key, bound, today }: { key: string; bound: number; today: string },
+): boolean {
+  const [side, of] = key.split("@");
+  const held = of
+    ? ofPiece(piece!, of, today)
+    : spec.measure !== "count"
+      ? units
+      : spec.counted === "sold"
+        ? piece!.lastSale
+        : piece!.price;
+  return held !== null && (side === "over" ? held > bound : held < bound);
+}
+
+function ofPiece(piece: Piece, of: string, today: string): number | null {
+  if (of === "profit") return piece.gone ? profit(piece) : null;
+  if (of === "minutes") return piece.minutes;
+  if (of === "price") return piece.price;
+  if (of === "cost") return piece.price + piece.spent;
+  return piece.sold ? days(piece.bought, piece.sold) : piece.gone ? null : days(piece.bought, today);
 }
 
 /** What a line of meaning comes to on these facts, on a day. */
@@ -648,7 +694,17 @@ export function wantedOf(facts: readonly Fact[], meaning: string, today: string)
   const spec = specOf(meaning);
   const moves = selected(world, spec, today);
   if (spec.counted && /^list /.test(meaning)) return {};
+  if (spec.share) {
+    const { share, ...whole } = spec;
+    const part = { ...whole, cuts: [...whole.cuts, { key: share.key, values: [share.value], not: false }] };
+    const sum = (all: Move[]): number => all.reduce((total, { units }) => total + units, 0);
+    return { value: String(half((sum(selected(world, part, today)) * 100) / sum(moves))) };
+  }
   const by = spec.best?.of ?? spec.by;
+  if (spec.is && !by) {
+    const sum = moves.reduce((total, { units }) => total + units, 0);
+    return { value: (spec.is.key === "over" ? sum > spec.is.bound : sum < spec.is.bound) ? "yes" : "no" };
+  }
   const ofOne = spec.cuts.some(({ key, not }) => key === "n" && !not);
   if (ofOne && spec.measure === "profit" && moves.length === 0) return { value: null };
   if (!by) return { value: figureOf(spec, moves) };

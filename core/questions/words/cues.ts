@@ -5,6 +5,12 @@
 export const CUES = {
   /** What came out of it. */
   earn: [
+    "pays off better",
+    "pay off better",
+    "pays off best",
+    "pays better",
+    "pays off the best",
+    "pays out better",
     "mke",
     "profit or loss",
     "profit and loss",
@@ -720,6 +726,14 @@ export const CUES = {
     "streams",
   ],
   everything: [
+    "and everything",
+    "n everything",
+    "with tips",
+    "with tips and ads",
+    "and all that",
+    "with all my income",
+    "with the ads",
+    "with tips and all",
     "with ads and all",
     "in all",
     "with everything",
@@ -743,6 +757,11 @@ export const CUES = {
     "plus ads",
   ],
   loanPaid: [
+    "throwing",
+    "hit",
+    "hitting",
+    "chuck",
+    "chucking",
     "put",
     "puts",
     "putting",
@@ -797,6 +816,10 @@ export const CUES = {
   ],
   loan: ["loan", "loans", "debt", "debts", "lender", "lenders", "loan company"],
   interest: [
+    "save in interest",
+    "save on interest",
+    "saves in interest",
+    "saved in interest",
     "interest",
     "intrest",
     "interest paid",
@@ -1012,6 +1035,11 @@ export const CUES = {
     "list price for",
   ],
   todo: [
+    "price cut",
+    "price cuts",
+    "a price cut",
+    "marked down",
+    "marking down",
     "next",
     "what should i do",
     "what to do",
@@ -1163,10 +1191,49 @@ export const CUES = {
     "return on my money",
     "percent return",
   ],
+  /** So much of a whole. */
+  share: [
+    ..."share percent percentage fraction part portion proportion pct chunk slice"
+      .split(" ")
+      .flatMap((word) => [
+        `${word} of`,
+        `what ${word}`,
+        `what ${word} of`,
+        `which ${word} of`,
+        `how many ${word} of`,
+        `how big a ${word} of`,
+        `how much ${word} of`,
+      ]),
+    "% of",
+    "what % of",
+    "how many percent",
+  ],
+  /** What went back to buyers. */
+  refunds: [
+    "refunds",
+    "refunded",
+    "money back",
+    "gave back",
+    "given back",
+    "paid back to buyers",
+    "returned money",
+  ],
+  depositsKept: [
+    "kept deposits",
+    "deposits kept",
+    "deposits i kept",
+    "deposits we kept",
+    "forfeited deposits",
+    "deposits forfeited",
+  ],
   /** What is done so and so often is counted, not summed. */
   times: ["how many times", "how often", "how many time", "number of times", "times"],
   principal: ["principal"],
   howMany: [
+    "hw many",
+    "hw mny",
+    "mny",
+    "many",
     "buy the most of",
     "bought the most of",
     "sell the most of",
@@ -1461,6 +1528,12 @@ export const CUES = {
     "pending",
   ],
   unlisted: [
+    "not up",
+    "but not up",
+    "finished but not up",
+    "done but not up",
+    "but not listed",
+    "but not posted",
     "unlisted",
     "not listed",
     "not posted",
@@ -1879,6 +1952,10 @@ export const CUES = {
     "in the red",
   ],
   howLong: [
+    "how long til",
+    "how long till",
+    "how long until",
+    "how long before",
     "how long",
     "how many days",
     "how long ago",
@@ -2143,6 +2220,8 @@ export const CUES = {
     "held onto",
   ],
   money: [
+    "for how much",
+    "for what",
     "how many money",
     "how much money did",
     "how many dollars",

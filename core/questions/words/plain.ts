@@ -310,6 +310,10 @@ export const NEGATIONS: readonly string[] = [
   "that werent",
   "that wasnt",
   "which arent",
+  "that hasnt",
+  "that havent",
+  "that didnt",
+  "that wont",
 ];
 
 /** Puts one thing beside another. */
@@ -451,9 +455,26 @@ export const PARTED: readonly string[] = [
   "broken up by",
 ];
 
+/** Days of the week that come again and again: no one day, but all of that name. */
+export const WEEKLY: Readonly<Record<string, readonly string[]>> = {
+  ...Object.fromEntries(
+    "monday tuesday wednesday thursday friday saturday sunday"
+      .split(" ")
+      .map((day) => [day, [day, `${day}s`]]),
+  ),
+  weekend: ["weekend", "weekends", "the weekends"],
+  workday: ["weekdays", "week days", "workdays", "during the week"],
+};
+
 /** What rows may go by, and the words for it; those of `whole` say all of it by themselves. */
 export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?: readonly string[] }>> = {
-  day: { words: ["day", "days", "date"], whole: ["daily", "day by day", "a day"] },
+  day: {
+    words: ["day", "days", "date", "what day", "which day", "what date", "which date"],
+    whole: ["daily", "day by day", "a day"],
+  },
+  weekday: {
+    words: ["weekday", "day of the week", "day of week", "days of the week", "week day"],
+  },
   week: {
     words: ["week", "weeks", "wk"],
     whole: ["weekly", "week by week", "week on week", "week for week", "week over week", "a week"],
@@ -572,6 +593,10 @@ export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?:
     words: [
       "buyer",
       "buyers",
+      "which buyer",
+      "what buyer",
+      "which customer",
+      "which buyers",
       "customer",
       "customers",
       "who bought",
@@ -915,6 +940,34 @@ export const LIMITS: Readonly<Record<"over" | "under" | "least" | "most", readon
   least: ["at least", "no less than", "or more", "minimum of", "not under", "not less than"],
   most: ["at most", "no more than", "up to", "or less", "maximum of", "not over", "not more than"],
 };
+
+/** Units of an amount that is no money, in minutes and in days. */
+export const UNIT_MINUTES: Readonly<Record<string, number>> = {
+  hours: 60,
+  hour: 60,
+  hrs: 60,
+  minutes: 1,
+  mins: 1,
+};
+export const UNIT_DAYS: Readonly<Record<string, number>> = {
+  days: 1,
+  day: 1,
+  weeks: 7,
+  week: 7,
+  wks: 7,
+  months: 30,
+};
+/** Behind a number: so many of them. */
+export const COUNTABLE: ReadonlySet<string> = new Set(
+  "pieces things items flips times sales buyers furniture finds".split(" "),
+);
+
+/** They open a question for things one by one. */
+export const LISTERS: ReadonlySet<string> = new Set(
+  "which what whats show list pieces piece things stuff items ones furniture anything everything sold bought".split(
+    " ",
+  ),
+);
 
 /** Whose facts: the one who asks. */
 export const MINE: readonly string[] = [
