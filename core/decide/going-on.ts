@@ -1,7 +1,8 @@
 import type { Books } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
 import { mendOfNewest } from "../mending/newest.ts";
-import type { Back, Mention, Reading } from "../notes/reading.ts";
+import type { Again, Back, Mention, Reading } from "../notes/reading.ts";
+import { whyOf } from "../notes/unclear.ts";
 import { type AnyGrammar, language } from "../notes/verbs.ts";
 import type { GoesOn } from "../verbs/verb.ts";
 import type { Desk } from "./decision.ts";
@@ -14,17 +15,24 @@ import { type Deciding, standingOf } from "./whole.ts";
  * made of the old note, as its verb says, with what is said now in its place.
  */
 
-type Again = Extract<Back, { again: object }>["again"];
-
 /** The reading that a message is by what stood before it; null where nothing there fits. */
 export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): Reading | null {
   const { back, text, line } = reading;
   if (!back) return null;
   if ("mend" in back) return mendOfNewest(back.mend, desk);
   if ("could" in back) return ofSpoken(reading, back, desk, deciding);
-  const fact = desk.past?.before(back.again.how === "too");
-  const fields = fact && onceMore(fact, back.again, desk.books, deciding);
-  return fields ? ({ ...fields, kind: fact.kind, text, line } as Reading) : null;
+  const { again } = back;
+  const fact = desk.past?.before(again.how === "too");
+  const fields = fact && onceMore(fact, again, desk.books, deciding);
+  if (!fields) return null;
+  const once = { ...fields, kind: fact.kind, text, line } as Reading;
+  const { count = 1, each } = again;
+  if (count === 1 && !each) return once;
+  if (!("price" in once) || once.price === undefined) return null;
+  const times = { ...once, price: once.price * count };
+  if (each) return times;
+  // "2 more at 30": in all, or of each.
+  return { kind: "unclear", why: whyOf({ kind: "priceOfBoth" }), could: [once, times], text, line };
 }
 
 /** What the books leave of what may be said of a piece: the likeliest, or each on a button. */
@@ -42,13 +50,13 @@ function ofSpoken(
   if (!isEither) return whole[0] ?? null;
   return whole.length < 2
     ? null
-    : { kind: "unclear", why: "Which of these is it?", could: whole, text, line };
+    : { kind: "unclear", why: whyOf({ kind: "eitherOf" }), could: whole, text, line };
 }
 
 /** The fields of the new note; null where its kind does not go on so, or something was said that it has no place for. */
 function onceMore(
   fact: Fact,
-  { how, to: { pieces: named, date, ...values } }: Again,
+  { how, count, to: { pieces: named, date, ...values } }: Again,
   books: Books,
   { verbOf }: Deciding,
 ): object | null {
@@ -58,8 +66,8 @@ function onceMore(
   if (!goesOn || !grammar || (named && fact.pieces.length === 0)) return null;
   const measure = measureOf(grammar);
   const said = saidIn(grammar, measure, values);
-  const asThen =
-    goesOn.pieces === "same" ? byNumbers(fact.pieces) : alike(fact.pieces, how === "again", books);
+  const many = how === "again" ? fact.pieces.length : (count ?? 1);
+  const asThen = goesOn.pieces === "same" ? byNumbers(fact.pieces) : alike(fact.pieces, many, books);
   const pieces = named ?? asThen;
   if (!said || !pieces) return null;
   const beside = { ...said, ...(pieces.length > 0 ? { pieces } : {}), ...(date ? { date } : {}) };
@@ -91,11 +99,11 @@ function saidIn(
     : { ...others, [measure]: amount };
 }
 
-/** One of the same name, or as many as then; null where they go by several names. */
-function alike(numbers: readonly number[], isAll: boolean, books: Books): Mention[] | null {
+/** So many of the same name; null where they go by several. */
+function alike(numbers: readonly number[], count: number, books: Books): Mention[] | null {
   const [first, ...others] = numbers.map((number) => books.pieces.get(number)!);
   if (!first) return [];
   if (others.some((piece) => nameWith(piece) !== nameWith(first))) return null;
   const { name, traits } = first;
-  return [{ name, count: isAll ? numbers.length : 1, ...(traits.length > 0 ? { traits: [...traits] } : {}) }];
+  return [{ name, count, ...(traits.length > 0 ? { traits: [...traits] } : {}) }];
 }

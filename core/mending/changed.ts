@@ -79,6 +79,7 @@ function moved(fact: NewFact, mentions: readonly Mention[], { books }: Desk): Ch
   for (const mention of mentions) {
     const match = matchMention(mention, books, ever, taken);
     if (match.kind === "several") return { several: match.groups };
+    if (mention.it) return { why: "Which pieces? Say their names or numbers." };
     if (match.kind !== "found")
       return { why: `There is no ${mention.name ?? `#${mention.number}`} on the books.` };
     for (const number of match.pieces) taken.add(number);

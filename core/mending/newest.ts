@@ -2,7 +2,8 @@ import type { Fact } from "../books/facts.ts";
 import type { Choice, Desk, Effect } from "../decide/decision.ts";
 import { mentionLabel } from "../decide/pieces.ts";
 import { type Cents, show } from "../money.ts";
-import type { Reading, ReadingOf } from "../notes/reading.ts";
+import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
+import { whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
 import { canMend, type MendTo } from "./fields.ts";
 import { isMeant } from "./meant.ts";
@@ -23,15 +24,39 @@ export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null
   const fact = past.newest((each) => each.root === root && isAbout(each, reading, desk));
   if (!fact || (bare && !past.isToday(fact))) return null;
   const of = { fact: fact.id };
+  if (fact.kind === "buy" && to?.pieces?.some(({ it }) => it)) return otherCount(reading, fact, to.pieces);
   if (to?.more === undefined) return { ...rest, of, ...(to ? { to } : {}) };
   const amount = (fact.amount ?? 0) + to.more;
   return amount < 0 ? null : { ...rest, of, to: { amount } };
 }
 
-/** "only 1h": the note has such a value; "30 each": it is of several. */
+/** "two of them": as many of what was bought, for what was paid in all or for each. */
+function otherCount(
+  { text, line }: Mend,
+  fact: Extract<Fact, { kind: "buy" }>,
+  said: readonly Mention[],
+): Reading | null {
+  const [first] = fact.data.made;
+  const [{ count = 0 } = {}, ...others] = said;
+  if (!first || others.length > 0 || fact.data.made.some(({ name }) => name !== first.name)) return null;
+  const mention = { ...first, count };
+  const mend = (amount: Cents): Mend => ({
+    kind: "mend",
+    of: { fact: fact.id },
+    to: { pieces: [mention], amount },
+    text: `${mentionLabel(mention)}, ${show(amount)} in all`,
+    line,
+  });
+  const paid = fact.amount ?? 0;
+  const each = fact.pieces.length === 1 && paid > 0 ? [mend(paid * count)] : [];
+  return { kind: "unclear", why: whyOf({ kind: "priceOfBoth" }), could: [mend(paid), ...each], text, line };
+}
+
+/** "only 1h": the note has such a value, be it miles said as "30"; "30 each": it is of several. */
 function isOwnValue({ amount, minutes, miles, each }: Fix, fact: Fact | undefined): boolean {
   if (!fact || (each && fact.pieces.length < 2)) return false;
-  return amount === undefined ? canMend(fact.kind, valuesOf({ minutes, miles })) : fact.amount !== undefined;
+  if (amount === undefined) return canMend(fact.kind, valuesOf({ minutes, miles }));
+  return fact.amount !== undefined || canMend(fact.kind, { miles: "" });
 }
 
 function isAbout(fact: Fact, { of = {}, to, removed }: Mend, { books }: Looking): boolean {

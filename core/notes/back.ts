@@ -1,9 +1,9 @@
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import type { Tok } from "./clause.ts";
-import { side, type To, takeTo } from "./mended.ts";
+import { side, takeTo } from "./mended.ts";
 import { wholeOf } from "./quantities/amounts.ts";
-import type { Back, Reading } from "./reading.ts";
+import type { Again, Back, Reading } from "./reading.ts";
 import { type GoingOn, goingOn } from "./rows/going-on.ts";
 import { pieceToken } from "./token.ts";
 
@@ -13,6 +13,12 @@ interface Line {
   line: number;
   today: Day;
   read(tokens: Tok[]): Reading[];
+}
+
+/** The words that go on, and those beside them: values and pieces, or it goes on from nothing. */
+interface Told {
+  words: readonly Tok[];
+  beside: readonly Tok[];
 }
 
 /** The price said of the piece spoken of, and what it may be; the books know which. */
@@ -37,30 +43,30 @@ export function backOf(tokens: readonly Tok[], line: Line): Back | null {
     const back =
       effect === "numbered"
         ? ofNumber(tokens, from, line)
-        : made(effect, [...tokens.slice(0, from), ...tokens.slice(to)], line);
+        : made(effect, { words: tokens.slice(from, to), beside: tokens.toSpliced(from, to - from) }, line);
     if (back) return back;
   }
   return null;
 }
 
-function made(effect: Exclude<GoingOn, "numbered">, rest: readonly Tok[], line: Line): Back | null {
-  const to = valuesOf(rest, line.today);
+function made(effect: Exclude<GoingOn, "numbered">, told: Told, { text, line, today }: Line): Back | null {
+  const said = side();
+  if (!takeTo(told.beside, said, today)) return null;
+  const { to } = said;
   const spoken = SPOKEN[effect];
-  if (!to || !spoken) return to && { again: { how: effect as "again", to } };
-  const { text, line: place } = line;
-  const could = to.amount === undefined ? [] : spoken(to.amount);
+  const each = told.beside.some((token) => token.each) ? { each: true as const } : {};
+  if (!spoken) return { again: { how: effect as Again["how"], to, ...countIn(told.words), ...each } };
+  const could = to.amount === undefined || each.each ? [] : spoken(to.amount);
   return {
     isEither: effect === "took",
-    could: could.map(
-      (fields) => ({ ...fields, missing: ["pieces"], follows: true, text, line: place }) as Reading,
-    ),
+    could: could.map((fields) => ({ ...fields, missing: ["pieces"], follows: true, text, line }) as Reading),
   };
 }
 
-/** What is said beside the words that go on; null where anything else is. */
-function valuesOf(tokens: readonly Tok[], today: Day): To | null {
-  const said = side();
-  return tokens.some(({ each }) => each) || !takeTo(tokens, said, today) ? null : said.to;
+function countIn(words: readonly Tok[]): { count?: number } {
+  const amount = words.find(({ kind }) => kind === "amount")?.amount;
+  const count = amount && wholeOf(amount.exact);
+  return count ? { count } : {};
 }
 
 /** "1 done": the number is a piece's. */

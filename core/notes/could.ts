@@ -6,6 +6,7 @@ import type { Trouble } from "./grammar.ts";
 import { goodsIn } from "./judging/buying.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import type { Kind, Mention } from "./reading.ts";
+import { slippedIn } from "./slipped.ts";
 import { centsIn } from "./slots/money.ts";
 import { language } from "./verbs.ts";
 import { NO_SALE, PRICE_TO, SALE_SAID } from "./words/deals.ts";
@@ -25,8 +26,9 @@ interface Held {
 
 function heldIn(clause: Clause, made: Draft | undefined): Held {
   const pieces = clause.tokens.flatMap(({ kind, mention }) => (kind === "piece" && mention ? [mention] : []));
+  const slipped = slippedIn(clause);
   const amounts = clause.tokens
-    .filter(({ kind, amount }) => kind === "amount" && amount !== undefined)
+    .filter((token) => token.kind === "amount" && token.amount !== undefined && !slipped.includes(token))
     .flatMap((token) => centsIn(token) ?? []);
   return { pieces: pieces.length > 0 ? pieces : undefined, amounts, made, clause };
 }

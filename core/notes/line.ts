@@ -6,10 +6,10 @@ import type { Cut } from "./cut.ts";
 import { dealOf } from "./deals.ts";
 import type { Draft } from "./draft.ts";
 import { interpret, questionReading } from "./interpret.ts";
-import { mendOf, valueSaid } from "./mends.ts";
+import { mendOf } from "./mends.ts";
 import { withMentions } from "./mentions.ts";
 import { withNames } from "./names.ts";
-import { newestMended } from "./newest.ts";
+import { newestMended, valueSaid } from "./newest.ts";
 import { withPronouns } from "./pronouns.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading, ReadingOf } from "./reading.ts";
@@ -26,6 +26,7 @@ import { togetherOf } from "./together.ts";
 import { meantBy, tokensOf } from "./tokens.ts";
 import { isBotWord, unclear } from "./unclear.ts";
 import { bears, language } from "./verbs.ts";
+import { BEHIND } from "./words/mending.ts";
 
 /** Where a clause's tokens stand in the line as typed. */
 interface Typed {
@@ -72,16 +73,22 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   if (standing) return [standing];
   const mend = isShort ? mendOf(tokens, units, today, trace) : null;
   if (mend?.isSure) return [{ kind: "mend", ...mend.mend, ...place }];
-  const noted = withBack(notesOf(tokens, units, typed, today, at), typed, today, at);
+  const noted = withBack(notesOf(tokens, units, typed, today, at), tokens, typed, today, at);
   return mend ? mendOr({ kind: "mend", ...mend.mend, ...place }, noted) : noted;
 }
 
 /** What says little by itself may go on from what was said before, or correct it. */
-function withBack(readings: Reading[], typed: Typed, today: Day, place: Place): Reading[] {
+function withBack(
+  readings: Reading[],
+  said: readonly Tok[],
+  typed: Typed,
+  today: Day,
+  place: Place,
+): Reading[] {
   const [reading, ...others] = readings;
   if (!reading || others.length > 0 || typed.spans.length > BACK_WORDS_MAX) return readings;
   const isOpen = reading.kind === "unclear" || reading.missing?.includes("pieces");
-  const mayCorrect = isOpenToCorrection(reading) || /\bonly\b/i.test(typed.line);
+  const mayCorrect = isOpenToCorrection(reading) || said.some(correctsByItself);
   if (!isOpen && !mayCorrect) return readings;
   const { text, line } = place;
   const tokens = lexed(typed.line);
@@ -91,6 +98,10 @@ function withBack(readings: Reading[], typed: Typed, today: Day, place: Place): 
   const back = on ?? (mend && { mend: { ...mend, text, line } as ReadingOf<"mend" | "fix"> });
   return back ? [{ ...reading, back }] : readings;
 }
+
+/** "only 90 min", "45 min, sorry": no measure of its own. */
+const correctsByItself = ({ text }: Tok, at: number, { length }: { length: number }): boolean =>
+  text === "only" || (at === length - 1 && BEHIND.has(text));
 
 /** It says no fact by itself: nothing clear, a fee of nothing named, or only who did something ("mom bought it"). */
 function isOpenToCorrection(reading: Reading): boolean {

@@ -14,12 +14,10 @@ import {
   takeTo,
 } from "./mended.ts";
 import { decimalText, wholeOf } from "./quantities/amounts.ts";
-import type { ReadingFields } from "./reading.ts";
 import { type CorrectionEffect, corrections } from "./rows/corrections.ts";
 import type { Trace } from "./rows/trace.ts";
 import type { Units } from "./rows/units.ts";
-import { centsOfToken } from "./slots/money.ts";
-import { EXCUSES, OLD, RENAMING, SELLING, VALUE_TOLD } from "./words/mending.ts";
+import { EXCUSES, OLD, RENAMING, SELLING } from "./words/mending.ts";
 
 /*
  * Corrections of an earlier note: what they speak of on one side of a few words, what becomes of it on the other.
@@ -70,20 +68,6 @@ function inMiles({ of, to }: Mend): void {
   to.miles = decimalText({ digits: to.amount, scale: 2 });
   delete to.amount;
   delete of.amount;
-}
-
-const VALUE_TOKENS_MAX = 6;
-
-/** "i paid 25", "it took 2 hours" as the whole line: the value of the newest note; null where it says anything else. */
-export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
-  if (line.length > VALUE_TOKENS_MAX) return null;
-  const value = line.find(({ kind }) => kind === "amount" || kind === "duration");
-  if (!value || value.each) return null;
-  const rest = line.filter((token) => token !== value && token.kind !== "mark");
-  if (!VALUE_TOLD.has(textOf(rest))) return null;
-  if (value.kind === "duration") return value.minutes === undefined ? null : { minutes: value.minutes };
-  const found = centsOfToken(value);
-  return "cents" in found ? { amount: found.cents } : null;
 }
 
 const sure = (mend: Mend | null): Correction | null => mend && { mend, isSure: true };

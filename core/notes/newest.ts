@@ -1,13 +1,14 @@
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
-import type { Tok } from "./clause.ts";
+import { type Tok, textOf } from "./clause.ts";
 import { headsOf } from "./heads.ts";
 import { isSkipped, type Mend, type Of, side, type To, takeOld, takeTo } from "./mended.ts";
-import type { Kind } from "./reading.ts";
+import type { Kind, ReadingFields } from "./reading.ts";
 import { amounts } from "./rows/amounts.ts";
 import { centsIn } from "./slots/money.ts";
 import {
   ACTED,
+  BEHIND,
   BESIDE_FORGOTTEN,
   DENIED_VERBS,
   FORGOTTEN,
@@ -17,6 +18,7 @@ import {
   POINTING,
   STILL_NOT,
   UNDONE,
+  VALUE_TOLD,
 } from "./words/mending.ts";
 import { HOUSEHOLD } from "./words/people.ts";
 import { OPINIONS } from "./words/traits.ts";
@@ -46,11 +48,17 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
   if (more !== null) return { kind: "mend", of: { back: 1 }, to: { more } };
   const from = tokens.findIndex((token) => !isOpening(token));
   if (from < 0) return null;
-  const [opening, told] = [tokens.slice(0, from), tokens.slice(from)];
-  if (opening.some(({ text }) => text === "only")) return onlyThat(told, today);
+  // "the hutch, sorry", "25 i mean": the word that corrects may stand behind.
+  const to = tokens.findLastIndex((token) => !BEHIND.has(token.text)) + 1;
+  const [opening, told] = [[...tokens.slice(0, from), ...tokens.slice(to)], tokens.slice(from, to)];
+  if (to < tokens.length || opening.some(({ text }) => text === "only")) {
+    const value = valueAlone(told, today);
+    if (value) return value;
+  }
   const change = otherPieces(told) ?? changeIn(told, today);
   if (!change) return null;
-  const isBare = !opening.some(({ text: word }) => OPENERS.has(word) || POINTING.has(word));
+  const isBare =
+    to === tokens.length && !opening.some(({ text: word }) => OPENERS.has(word) || POINTING.has(word));
   if (isBare && !canBeBare(change, told)) return null;
   return { kind: "mend", of: { ...change.of, back: 1 }, to: change.to, ...(isBare ? { bare: true } : {}) };
 }
@@ -61,7 +69,7 @@ interface Change {
 }
 
 /** "only 1h", "it was only 6": the note's own measure. */
-function onlyThat(told: readonly Tok[], today: Day): NewestMended | null {
+function valueAlone(told: readonly Tok[], today: Day): NewestMended | null {
   const said = side();
   if (!takeTo(told, said, today) || told.some(({ each }) => each)) return null;
   const { amount, minutes, miles, ...others } = said.to;
@@ -75,6 +83,20 @@ function onlyThat(told: readonly Tok[], today: Day): NewestMended | null {
 function eachWas(token: Tok): NewestMended | null {
   const amount = token.kind === "amount" ? centsIn(token) : null;
   return amount === null ? null : { kind: "fix", amount, each: true };
+}
+
+const VALUE_TOKENS_MAX = 6;
+
+/** "i paid 25", "it took 2 hours" as the whole line: the value of the newest note; null where it says anything else. */
+export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
+  if (line.length > VALUE_TOKENS_MAX) return null;
+  const value = line.find(({ kind }) => kind === "amount" || kind === "duration");
+  if (!value || value.each) return null;
+  const rest = line.filter((token) => token !== value && token.kind !== "mark");
+  if (!VALUE_TOLD.has(textOf(rest))) return null;
+  if (value.kind === "duration") return value.minutes === undefined ? null : { minutes: value.minutes };
+  const amount = centsIn(value);
+  return amount === null ? null : { amount };
 }
 
 /** "add 5 to that", "minus the 5 coupon": so much more or less than was said. */
@@ -130,6 +152,7 @@ function householdIn(told: readonly Tok[]): string | null {
 
 /** "an estate sale", "the thrift store": where it came from. */
 function placeIn(told: readonly Tok[]): string | null {
+  if (told[0]!.text === "to") return null;
   const [only, ...more] = told.filter((token) => !isSkipped(token) && !LINKS.has(token.text));
   return only?.kind === "word" && more.length === 0 ? (only.roles.place ?? null) : null;
 }
@@ -169,6 +192,7 @@ function undone(tokens: readonly Tok[]): Kind[] | null {
 /** "yesterday", "cash", "to ana", "for the hutch": enough without a word before it. */
 function canBeBare({ of, to }: Change, told: readonly Tok[]): boolean {
   if (of) return true;
+  if (to.pieces?.every(({ it }) => it)) return true;
   if (to.pieces) return told[0]!.text === "for" || told[0]!.text === "on";
   if (to.by) return told[0]!.text === "by" || told.some(({ text }) => ACTED.has(text));
   return to.fee === undefined || FORGOTTEN.has(told[0]!.text);

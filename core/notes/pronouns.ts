@@ -3,7 +3,7 @@ import { countOf } from "./mentions.ts";
 import type { Mention } from "./reading.ts";
 import { pieceToken } from "./token.ts";
 import { bears } from "./verbs.ts";
-import { ONE, PAID_WORDS, POINTS_OUT, REFERS, SEVERAL } from "./words/pieces.ts";
+import { ANOTHER, ONE, PAID_WORDS, POINTS_OUT, REFERS, SEVERAL } from "./words/pieces.ts";
 
 /*
  * Pieces told without their noun: "4 of them", "both", "the other one", "the white one". Which they are is for the
@@ -73,7 +73,7 @@ function remaining(tokens: readonly Tok[], at: number): Found | null {
   const isTold = tokens[at - 1]?.roles.heads?.some(({ kind }) => bears(kind, "standing pieces")) === true;
   if (!isTold || PAID_WORDS.has(tokens[at - 1]!.text)) return null;
   const { text } = tokens[at]!;
-  if (text === "another" && tokens[at + 1]?.kind === "amount")
+  if (ANOTHER.has(text) && tokens[at + 1]?.kind === "amount")
     return { mention: { other: true, count: 1 }, to: at + 1 };
   if (text !== "the") return null;
   const next = tokens[at + 1]?.text;

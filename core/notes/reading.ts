@@ -75,13 +75,21 @@ export type Missing =
   | "worth"
   | "per";
 
+export interface Again {
+  how: "again" | "more" | "other" | "too";
+  to: NonNullable<ReadingFields["mend"]["to"]>;
+  /** So many more. */
+  count?: number;
+  each?: true;
+}
+
 /**
  * How a line goes on from what stood before it: the newest note once more with these values in the place of its own
  * ("too": its amount is another one, and asked), or whole readings of the piece spoken of, likeliest first. `isEither`:
  * which of them, only the person knows. "mend": a correction of the newest note, where it can be one.
  */
 export type Back =
-  | { again: { how: "again" | "more" | "other" | "too"; to: NonNullable<ReadingFields["mend"]["to"]> } }
+  | { again: Again }
   | { could: Reading[]; isEither: boolean }
   | { mend: ReadingOf<"mend"> | ReadingOf<"fix"> };
 

@@ -21,7 +21,7 @@ function slipsAllowed(length: number): number {
 /** What a slip of the thumb weighs: swaps and lost vowels are commonest, a wrong letter from afar rarest. */
 const SWAP = 8;
 const VOWEL = 9;
-const LETTER = 10;
+export const LETTER = 10;
 const NEIGHBOUR = 11;
 const WRONG = 12;
 const isVowel = (letter: string | undefined): boolean => letter !== undefined && "aeiou".includes(letter);

@@ -69,7 +69,7 @@ export const mend = defineVerb({
     judge: judgeMend,
   },
   offered({ to = {}, text }) {
-    return to.amount === undefined ? text : `Change the earlier one to ${show(to.amount)}`;
+    return to.amount === undefined || to.pieces ? text : `Change the earlier one to ${show(to.amount)}`;
   },
   decide: decideMend,
 });

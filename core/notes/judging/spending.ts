@@ -48,7 +48,7 @@ function isPaidForNothingSaid(clause: Clause): boolean {
 function isPriceOfOne({ tokens }: Clause): boolean {
   return tokens.some((token, at) => {
     const link = tokens[at + 1]?.text;
-    if (token.roles.supply === undefined || (link !== "at" && link !== "@")) return false;
+    if (token.roles.supply === undefined || link !== "at") return false;
     const count = tokens[at - 1];
     const isCounted = count?.kind === "amount" && !count.amount?.money && count.amount?.exact?.digits !== 1;
     const price = tokens[at + 2];

@@ -6,7 +6,7 @@ const COUPON = "coupon|discount|rebate|voucher";
 /** The amount of the newest note was so much "more" or "less"; the part in brackets is the whole line. */
 const ROWS: readonly Row<"more" | "less">[] = [
   ["^ [add $ to|on that|it|the_price|the_total] ;", "more", "add 5 to that"],
-  ["^ [add|plus the? $ for|in? the? tax|sales_tax] ;", "more", "plus 2 tax"],
+  ["^ [add|plus|and the? $ for|in? the? tax|sales_tax] ;", "more", "plus 2 tax"],
   ["^ [add $ tax to|on that|it] ;", "more", "add 2.50 tax to it"],
   ["^ [it_was|that_was? $ more_than that|it|i_said] ;", "more", "5 more than that"],
   ["^ [it_was|that_was $ more] ;", "more", "it was 5 more"],

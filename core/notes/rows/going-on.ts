@@ -3,15 +3,18 @@ import { tableOf } from "./table.ts";
 
 /**
  * How a line goes on from what was said before it. Of the newest note: "again": once more as it was; "more": one more,
- * with a value of its own; "other": the same of another piece; "too": its verb alone, its amount asked. Of the one
- * piece spoken of: "listed", "lowered", "took". The part in brackets says so, and every other word has to be a value, a
- * piece or nothing. "numbered": the part in brackets is the bare number of a piece.
+ * or as many as the number in brackets, with a value of its own; "other": the same of another piece; "too": its verb
+ * alone, its amount asked. Of the one piece spoken of: "listed", "lowered", "took". The part in brackets says so, and
+ * every other word has to be a value, a piece or nothing. "numbered": the part in brackets is the bare number of a piece.
  */
 export type GoingOn = ("again" | "more" | "other" | "too") | ("listed" | "lowered" | "took") | "numbered";
 
 const ROWS: readonly Row<GoingOn>[] = [
   ["^ [then|oh|plus* the? same|same_thing|same_one|ditto again]", "again", "same again"],
   ["^ [same|same_thing|ditto] ;", "again", "ditto"],
+  ["^ [same|same_thing|ditto] <day>|<method> ;", "again", "same yesterday"],
+  ["^ [then|oh|plus* another # more? for|at?] $", "more", "another 2 for 30"],
+  ["^ [then|oh|plus* # more|others for|at?] $", "more", "2 more for 30"],
   [
     "^ [then|oh|plus* another|another_one|one_more|the_last_one|last_one for|at?] $|<time>",
     "more",

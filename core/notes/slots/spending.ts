@@ -64,9 +64,12 @@ function countedSupply(clause: Clause, first: number, last: number): void {
   const count = wholeOf(token.amount?.exact ?? null);
   if (count === null) return;
   // "two cans of lacquer at 8.99": of one, or of both?
-  if (contained && !other.each && /^(?:at|@)$/.test(clause.tokens[last + 1]?.text ?? "")) return;
+  const link = clause.tokens[last + 1]?.text;
+  if (contained && !other.each && link === "at") return;
+  // "2 for 5 brushes": five of them for 2, or two for 5?
+  if (clause.tokens[at - 1]?.text === "for" && isFewer(other, count)) return;
   claim(token);
-  if (other.each && other.amount?.exact) multiply(other, count);
+  if ((other.each || link === "@") && other.amount?.exact) multiply(other, count);
 }
 
 /** "4 casters", "got 2 brushes": so many of them; "20 supplies" and "18 tolls" are amounts. */
@@ -78,16 +81,29 @@ function isCountOfThem({ tokens, head }: Clause, first: number): boolean {
 
 const COUNTABLE: ReadonlySet<string> = new Set(["materials", "tools"]);
 
-/** "drawer pulls 6 at 3.50" is six of them; "knobs 6 for 15" is fifteen for all. */
+/** "drawer pulls 6 at 3.50", "spray paint 3 cans 5.97 each" are so many of them; "knobs 6 for 15" is fifteen for all. */
 function countedAfter(clause: Clause, last: number): void {
-  const [count, link, price] = clause.tokens.slice(last + 1, last + 4);
-  if (count?.kind !== "amount" || price?.kind !== "amount" || count.amount?.money) return;
-  if (!link || !/^(?:at|@|for)$/.test(link.text)) return;
-  const whole = wholeOf(count.amount?.exact ?? null);
-  if (whole === null || !price.amount?.exact || (link.text === "for" && isFewer(price, whole))) return;
-  claim(count);
-  if (link.text !== "for") multiply(price, whole);
+  const [count, ...rest] = clause.tokens.slice(last + 1, last + 5);
+  const container = isContainer(rest[0]) ? rest.shift() : undefined;
+  const link = /^(?:at|@|for)$/.test(rest[0]?.text ?? "") ? rest.shift() : undefined;
+  const [price] = rest;
+  if (!count || price?.kind !== "amount" || (!link && !price.each)) return;
+  // "sandpaper 4 packs at 3.99": of one, or of all four?
+  if (container && link?.text === "at" && !price.each) return;
+  const whole = countIn(count, price);
+  if (whole === null || !price.amount?.exact || (link?.text === "for" && isFewer(price, whole))) return;
+  claim(count, ...(container ? [container] : []));
+  if (link?.text !== "for" || price.each) multiply(price, whole);
 }
+
+/** How many it says; "2 gal" counts where the price is that of each. */
+function countIn({ kind, amount, text }: Tok, price: Tok): number | null {
+  if (kind === "amount") return amount!.money ? null : wholeOf(amount!.exact);
+  const counted = kind === "grain" && price.each ? COUNTED.exec(text) : null;
+  return counted && Number(counted[1]);
+}
+
+const COUNTED = /^(\d{1,3}) (?!(?:grits?|coats?)$)/;
 
 /** "paint 36 for 2": two of them for 36, or 36 for two dollars? */
 const isFewer = ({ amount }: Tok, count: number): boolean =>

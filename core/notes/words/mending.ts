@@ -1,4 +1,5 @@
 import type { Kind } from "../reading.ts";
+import { wordSet } from "./words.ts";
 
 /** Words of a correction that tell nothing of the note. */
 export const SKIPPED: ReadonlySet<string> = new Set(
@@ -62,9 +63,11 @@ export const OPENERS: ReadonlySet<string> = new Set([
   ...["wait no", "no actually", "no make that", "oops it was", "my bad", "i mean", "was supposed to be"],
   ..."wrong only".split(" "),
 ]);
+/** Those that may stand behind the value: "the hutch, sorry", "25 i mean". */
+export const BEHIND = wordSet("sorry actually oops i mean meant my_bad i_mean i_meant rather instead");
 /** Words between such an opening and the value. */
 export const LINKS: ReadonlySet<string> = new Set(
-  "oh ah hmm um uh ok well it its it's it’s thats that's i they he she was were is are been be really just by the a an my and in".split(
+  "oh ah hmm um uh ok well it its it's it’s thats that's i they he she was were is are been be there really just by the a an my and in".split(
     " ",
   ),
 );

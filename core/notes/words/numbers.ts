@@ -1,3 +1,5 @@
+import { wordSet } from "./words.ts";
+
 /** Number words, each to its value. */
 export const UNITS: Readonly<Record<string, number>> = {
   zero: 0,
@@ -87,3 +89,12 @@ export const NOTE_WORDS: Readonly<Record<string, number>> = {
 export const CENT_WORDS: ReadonlySet<string> = new Set(["cents", "cent"]);
 /** After an amount: it is the price of one. */
 export const EACH_WORDS: ReadonlySet<string> = new Set(["each", "ea", "apiece", "eah", "eech"]);
+
+/** Every word that an amount may be spelled with. */
+export const NUMBER_WORDS: readonly string[] = [
+  ...[UNITS, TENS, SCALES].flatMap((words) => Object.keys(words)),
+  ...["half", "quarter"],
+];
+
+/** Between the words of one amount: "twelve and a half". */
+export const BESIDE_SPELLED = wordSet("and a &");

@@ -1,0 +1,28 @@
+import { type Clause, placeAfter, placeBefore, type Tok } from "./clause.ts";
+import { LETTER, slipsBetween } from "./spelling.ts";
+import { BESIDE_SPELLED, NUMBER_WORDS } from "./words/numbers.ts";
+
+/* An amount with a slip beside it is read whole or not at all: 12.00 is no part of "twelve and a haf". */
+
+const LENGTH_MIN = 3;
+
+/** A word that nobody knows, one slip away from that of a number. */
+const isSlip = ({ unknown, text }: Tok): boolean =>
+  unknown === true &&
+  text.length >= LENGTH_MIN &&
+  !NUMBER_WORDS.includes(text) &&
+  NUMBER_WORDS.some((known) => known[0] === text[0] && slipsBetween(text, known) <= LETTER);
+
+const isAmount = (token: Tok | undefined): boolean => token?.kind === "amount";
+
+/** The words of an amount that is not read whole; none where every amount is. */
+export function slippedIn({ tokens }: Pick<Clause, "tokens">): Tok[] {
+  return tokens.flatMap((token, at) => {
+    if (!isSlip(token)) return [];
+    const before = tokens[placeBefore(tokens, at - 1, BESIDE_SPELLED)];
+    const after = tokens[placeAfter(tokens, at + 1, BESIDE_SPELLED)];
+    // "to sven 50" is somebody.
+    const isSpelled = isAmount(after) && !/\d/.test(after!.text);
+    return [...(isAmount(before) ? [before!, token] : []), ...(isSpelled ? [token, after!] : [])];
+  });
+}
