@@ -1,5 +1,6 @@
 import type { Day } from "../calendar.ts";
 import { backOf } from "./back.ts";
+import { withoutChatter } from "./chatter.ts";
 import type { Clause, Tok } from "./clause.ts";
 import { cutsOf } from "./clauses.ts";
 import type { Cut } from "./cut.ts";
@@ -64,9 +65,11 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   if (!typedWords.some((word) => word.kind !== "mark")) return [unclear({ kind: "unknown" }, place)];
   const { words, norms } = meantBy(line, typedWords, lexer);
   if (isBotWord(norms)) return [unclear({ kind: "botWord" }, place)];
-  const tokens = withNames(withPronouns(withMentions(withWorkClocks(tokensOf(words, norms, lexer)))));
+  const all = withNames(withPronouns(withMentions(withWorkClocks(tokensOf(words, norms, lexer)))));
   const typed: Typed = { line, spans: words };
-  const units = unitsOf(tokens);
+  const allUnits = unitsOf(all);
+  const tokens = withoutChatter(all, allUnits, trace);
+  const units = tokens === all ? allUnits : unitsOf(tokens);
   const at: Place = { text, line: index, trace };
   const isShort = tokens.length <= WHOLE_TOKENS_MAX;
   const standing = isShort ? standingReading(tokens, units, typed, today, at) : null;
