@@ -26,10 +26,17 @@ const BARS: readonly (readonly [Bearing, (token: Tok) => boolean])[] = [
   ["not a part", ({ roles, mention }) => roles.supply !== undefined && mention !== undefined],
 ];
 
+const NO_BARS: readonly Bearing[] = [];
+
 /** What rules out those kinds that bear it. */
 function barsOf(tokens: readonly Tok[]): readonly Bearing[] {
-  const told = tokens.filter(({ kind, roles }) => kind === "word" || roles.actor);
-  return BARS.filter(([, holds]) => told.some(holds)).map(([bearing]) => bearing);
+  let bars = NO_BARS;
+  for (let at = 0; at < tokens.length; at += 1) {
+    const token = tokens[at]!;
+    if (token.kind !== "word" && !token.roles.actor) continue;
+    for (const [bearing, holds] of BARS) if (holds(token)) bars = [...bars, bearing];
+  }
+  return bars;
 }
 
 const isBarred = (kind: Kind, bars: readonly Bearing[]): boolean => bars.some((bar) => bears(kind, bar));

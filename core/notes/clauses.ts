@@ -1,4 +1,4 @@
-import type { Tok } from "./clause.ts";
+import { type Tok, tokenBefore } from "./clause.ts";
 import type { Cut } from "./cut.ts";
 import type { VerbFacts } from "./heads.ts";
 import { absorbs, headOf, headsOf, isHead, isLight, takesSlot } from "./heads.ts";
@@ -38,7 +38,8 @@ function splitAtHeads(segment: Tok[], facts: VerbFacts): Tok[][] {
     if (!isHead(segment, at)) continue;
     if (headAt < 0) {
       // "gas 31 for 62 mile trip": the miles are the trip's.
-      const from = segment[at - 1]?.kind === "miles" && takesSlot(segment[at], "miles", facts) ? at - 1 : at;
+      const from =
+        tokenBefore(segment, at)?.kind === "miles" && takesSlot(segment[at], "miles", facts) ? at - 1 : at;
       if (from > start && isSaidWithoutVerb(segment.slice(start, from), segment.slice(from))) {
         parts.push(segment.slice(start, from));
         start = from;
@@ -297,11 +298,28 @@ function isPiecePriced(tokens: readonly Tok[]): boolean {
   return shape.piece && shape.amount && !shape.head;
 }
 
+/** One verb at the most, before one thing at the most, and nothing between clauses: nearly every note is so. */
+function isOneClause(tokens: readonly Tok[]): boolean {
+  if (tokens.length === 0 || tokens.length > SEGMENT_TOKENS_MAX) return false;
+  let isSaid = false;
+  let isNamed = false;
+  for (let at = 0; at < tokens.length; at += 1) {
+    const token = tokens[at]!;
+    const isVerb = headsOf(token).length > 0;
+    const isThing = opensThing(token) || isMeasure(token) || token.roles.labor === true;
+    if (isSeparator(token) || (isVerb && (isSaid || isNamed)) || (isThing && isNamed)) return false;
+    isSaid ||= isVerb;
+    isNamed ||= isThing;
+  }
+  return true;
+}
+
 /**
  * Cuts a line's tokens into clauses. Every token lands in one clause, is a separator between two, or stands before
  * a "but" that outweighs it.
  */
 export function cutsOf(tokens: readonly Tok[], facts: VerbFacts): Cut[] {
+  if (isOneClause(tokens)) return [{ tokens: tokens.slice() }];
   const cuts: Cut[] = [];
   const segments = segmentsOf(tokens);
   for (let index = 0; index < segments.length; index += 1) {

@@ -1,4 +1,5 @@
 import type { Head, Tok } from "./clause.ts";
+import { tokenBefore } from "./clause.ts";
 import type { Kind } from "./reading.ts";
 import { BEFORE_NOUN, TOWARDS_SOMEBODY } from "./words/links.ts";
 import { COUNTED } from "./words/verbs.ts";
@@ -18,8 +19,9 @@ export function headsOf(token: Tok): readonly Head[] {
 const isLoan = ({ text }: Tok): boolean => text.includes("loan");
 
 function isPurpose(tokens: readonly Tok[], at: number): boolean {
-  const previous = at > 0 ? tokens[at - 1]!.text : "";
-  if (tokens[at - 1]?.kind === "amount" && COUNTED.has(tokens[at]!.text)) return !tokens.some(isLoan);
+  if (at === 0) return false;
+  const { kind, text: previous } = tokens[at - 1]!;
+  if (kind === "amount" && COUNTED.has(tokens[at]!.text)) return !tokens.some(isLoan);
   if (tokens[at]!.text === "set" && BEFORE_NOUN.has(previous)) return true;
   if (isAfterPayment(tokens, at) || isForTrip(tokens, at)) return true;
   if (previous === "for") return /ing(?: |$)/.test(tokens[at]!.text);
@@ -30,7 +32,7 @@ function isPurpose(tokens: readonly Tok[], at: number): boolean {
 export function isAfterPayment(tokens: readonly Tok[], at: number): boolean {
   return (
     tokens[at]!.text.startsWith("payment") &&
-    (tokens[at - 2]?.text === "after" || tokens[at - 1]?.text === "after")
+    (tokenBefore(tokens, at - 1)?.text === "after" || tokenBefore(tokens, at)?.text === "after")
   );
 }
 

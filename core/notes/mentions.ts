@@ -1,5 +1,5 @@
 import type { Tok } from "./clause.ts";
-import { placeBefore } from "./clause.ts";
+import { placeBefore, tokenBefore } from "./clause.ts";
 import { isSetName } from "./furniture.ts";
 import { singularOf } from "./lexicon.ts";
 import { wholeOf } from "./quantities/amounts.ts";
@@ -55,7 +55,7 @@ export function countOf(token: Tok | undefined): number | null {
 /** The count before the words at `end`, whichever way it is said; `from` stays where there is none. */
 function countBefore(tokens: readonly Tok[], end: number, plural: boolean): Counted {
   const at = placeBefore(tokens, end - 1, BETWEEN_SET_AND_PIECE);
-  const token = tokens[at];
+  const token = at < 0 ? undefined : tokens[at];
   if (!token) return { from: end };
   const word = COUNT_WORDS[token.text];
   // "both the couch and loveseat" are two pieces, not two couches.
@@ -97,8 +97,8 @@ function someOf(tokens: readonly Tok[], all: number, most: number): Counted | nu
 
 /** "set of 4", "lot of 3", "all 3" before a count. */
 function setBefore(tokens: readonly Tok[], at: number): { from: number; set: boolean } {
-  const of = tokens[at - 1]?.text === "of" ? 2 : 1;
-  const word = tokens[at - of]?.text ?? "";
+  const of = tokenBefore(tokens, at)?.text === "of" ? 2 : 1;
+  const word = tokenBefore(tokens, at + 1 - of)?.text ?? "";
   if (GROUPS.has(word) || word === "all") return { from: at - of, set: word === "set" };
   return { from: at, set: false };
 }
@@ -126,7 +126,7 @@ function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[];
   let at = noun - 1;
   for (; at >= 0; at -= 1) {
     const token = tokens[at]!;
-    const number = tokens[at - 1];
+    const number = tokenBefore(tokens, at);
     // "second coat dresser 1h"
     if (COATS.has(token.text)) break;
     if (PARTS.has(token.text) && number?.kind === "amount" && !number.amount?.money) {
@@ -233,8 +233,8 @@ function joinedToken(tokens: readonly Tok[], from: number, to: number, mention: 
 
 const isOtherNumber = (tokens: readonly Tok[], at: number): boolean =>
   tokens[at]!.kind === "number" &&
-  (OTHER_NUMBERED.has(tokens[at - 1]?.text ?? "") ||
-    SIZED.has(tokens[at - 1]?.text ?? "") ||
+  (OTHER_NUMBERED.has(tokenBefore(tokens, at)?.text ?? "") ||
+    SIZED.has(tokenBefore(tokens, at)?.text ?? "") ||
     SIZED.has(tokens[at + 1]?.text ?? ""));
 
 /** "#1", "#1 the dresser", "#4 tall white hutch": the number, and what is called by it. */

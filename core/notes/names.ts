@@ -30,13 +30,18 @@ function endOfName(tokens: readonly Tok[], first: number): number {
 
 const takesName = ({ kind, text }: Tok): boolean => kind === "mark" || TAKES_NAME.has(text);
 
+/** A person or a place, which its name may follow. */
+const opensName = ({ kind, roles }: Tok): boolean =>
+  kind === "word" && (roles.person !== undefined || roles.place !== undefined) && !roles.pronoun;
+
 /** The words of a name are that and nothing else: the truck in "lady in the red truck" is no spending. */
 export function withNames(tokens: Tok[]): Tok[] {
+  if (!tokens.some(opensName)) return tokens;
   for (let at = -1; at + 1 < tokens.length; at += 1) {
     if (at >= 0 && !takesName(tokens[at]!)) continue;
     const first = placeAfter(tokens, at + 1, BEFORE_NAMES);
     const token = tokens[first];
-    if (token?.kind !== "word" || !(token.roles.person || token.roles.place) || token.roles.pronoun) continue;
+    if (!token || !opensName(token)) continue;
     const end = endOfName(tokens, first);
     for (let inside = first + 1; inside < end; inside += 1) {
       const { text, from, to } = tokens[inside]!;

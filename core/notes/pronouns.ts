@@ -3,7 +3,7 @@ import { countOf } from "./mentions.ts";
 import type { Mention } from "./reading.ts";
 import { pieceToken } from "./token.ts";
 import { bears } from "./verbs.ts";
-import { ANOTHER, ONE, PAID_WORDS, POINTS_OUT, REFERS, SEVERAL } from "./words/pieces.ts";
+import { ANOTHER, ONE, PAID_WORDS, POINTS_OUT, SEVERAL, STANDS_FOR_PIECES } from "./words/pieces.ts";
 
 /*
  * Pieces told without their noun: "4 of them", "both", "the other one", "the white one". Which they are is for the
@@ -22,7 +22,7 @@ const TRAITS_MAX = 3;
 
 /** Joins the words of each such mention into one token. */
 export function withPronouns(tokens: Tok[]): Tok[] {
-  if (!tokens.some(({ text }) => ONE.has(text) || SEVERAL.has(text) || REFERS.has(text))) return tokens;
+  if (!tokens.some(({ text }) => STANDS_FOR_PIECES.has(text))) return tokens;
   const joined: Tok[] = [];
   for (let at = 0; at < tokens.length; ) {
     const found = countedOf(tokens, at) ?? both(tokens, at) ?? others(tokens, at) ?? described(tokens, at);

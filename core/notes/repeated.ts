@@ -66,6 +66,7 @@ export function repeatedIn(
   trace?: Trace[],
 ): Repeated | null {
   const fired = repeats.fired(tokens, line);
+  if (fired.length === 0) return null;
   const known = fired.find(({ effect }) => effect === "known");
   const every = fired.find(({ effect }) => effect === "week" || effect === "month" || effect === "year");
   const from = fired.find(({ effect }) => effect === "from" || effect === "to come");

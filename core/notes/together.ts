@@ -23,7 +23,7 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
   let before: Mention[] | undefined;
   let run: Mention[] = [];
   let supposed = false;
-  const kept = drafts.filter((draft, at) => !isRepetition(draft, drafts[at - 1]));
+  const kept = drafts.filter((draft, at) => !isRepetition(draft, at > 0 ? drafts[at - 1] : undefined));
   return kept.map((draft, at) => {
     supposed &&= !isNewSentence(kept[at - 1]!.clause, draft.clause);
     if (supposed) return readingOf(unclearDraft(draft.clause, { kind: "intention" }), index);

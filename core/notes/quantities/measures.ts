@@ -174,6 +174,7 @@ export function milesAfter(number: { amount: Amount; words: number }, { norms, a
   const unit = norms[at + number.words] ?? "";
   const after = norms[at + number.words + 1] ?? "";
   if (MILES.has(unit)) return milesOf(exact, { norms, at }, number.words + 1);
+  if (unit !== "rt" && unit !== "round" && unit !== "each") return null;
   // "tolls 2.50 each way", "gas 12 round trip": what it cost.
   if (money || norms.slice(0, at).some((word) => PAID_UNDERWAY.has(word))) return null;
   if (unit === "rt" || (unit === "round" && after === "trip"))

@@ -19,8 +19,10 @@ export function moneyAfter(number: { amount: Amount; words: number }, { norms, a
     };
     words += 1;
   } else if (CURRENCY_WORDS.has(unit) || unit === "$" || (unit === "k" && amount.exact)) {
-    if (unit === "k" && amount.exact)
-      amount = { ...amount, exact: times(amount.exact, whole(1000)), flaw: undefined };
+    if (unit === "k" && amount.exact) {
+      const { flaw: _, ...rest } = amount;
+      amount = { ...rest, exact: times(amount.exact, whole(1000)) };
+    }
     amount = { ...amount, money: true };
     words += 1;
     const link = norms[at + words] === "and" ? 1 : 0;
@@ -34,15 +36,10 @@ export function moneyAfter(number: { amount: Amount; words: number }, { norms, a
   const each = eachAfter(norms, at + words);
   return {
     kind: "amount",
-    amount: withoutEmptyFlaw(amount),
+    amount,
     words: words + each,
     ...(each ? { each: true } : {}),
   };
-}
-
-function withoutEmptyFlaw(amount: Amount): Amount {
-  const { flaw, ...rest } = amount;
-  return flaw ? amount : rest;
 }
 
 function eachAfter(norms: readonly string[], at: number): number {

@@ -1,7 +1,7 @@
 import type { Cursor, Part } from "../token.ts";
 import { CURRENCY_WORDS, FOREIGN_WORDS, TENS } from "../words/numbers.ts";
 import { AFTER_NUMBER, SPOKEN_SECOND } from "../words/starters.ts";
-import { CLOCK_WORDS, GRAINS, PERCENT, SPAN_DAYS, YEARS } from "../words/units.ts";
+import { BETWEEN_HOURS, CLOCK_WORDS, GRAINS, PERCENT, SPAN_DAYS, YEARS } from "../words/units.ts";
 import type { Amount } from "./amounts.ts";
 import { decimalText, exactOf } from "./amounts.ts";
 import {
@@ -38,7 +38,8 @@ export function numericAt(cursor: Cursor): Part | null {
   return part?.kind === "duration" || part?.kind === "miles" ? repeatedMeasure(part, cursor) : part;
 }
 
-const MAY_BE_RANGE = /-| (?:to|till|til|until|am|pm)$/;
+const mayBeRange = (word: string, next: string): boolean =>
+  word.includes("-") || next.includes("-") || BETWEEN_HOURS.has(next);
 
 function numberOrMeasureAt(cursor: Cursor): Part | null {
   const { norms, at } = cursor;
@@ -51,7 +52,7 @@ function numberOrMeasureAt(cursor: Cursor): Part | null {
   if (spoken) return spoken;
   const word = norms[at]!;
   const code = word.charCodeAt(0);
-  if (code >= 48 && code <= 57 && MAY_BE_RANGE.test(`${word} ${norms[at + 1] ?? ""}`)) {
+  if (code >= 48 && code <= 57 && mayBeRange(word, norms[at + 1] ?? "")) {
     const range = clockRangeAt(cursor);
     if (range) return range;
   }

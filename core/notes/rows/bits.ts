@@ -34,7 +34,3 @@ export function addBits(into: Bits, { a, b, c, d }: Bits): void {
 /** Whether two have a class in common. */
 export const meet = (one: Bits, other: Bits): boolean =>
   ((one.a & other.a) | (one.b & other.b) | (one.c & other.c) | (one.d & other.d)) !== 0;
-
-/** Whether one has every class of another. */
-export const hasAll = (one: Bits, all: Bits): boolean =>
-  ((all.a & ~one.a) | (all.b & ~one.b) | (all.c & ~one.c) | (all.d & ~one.d)) === 0;

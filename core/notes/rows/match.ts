@@ -43,7 +43,7 @@ function isStart({ tokens, units }: Units, at: number): boolean {
   if (units[at]?.span === 0) return false;
   let before = (units[at]?.token ?? tokens.length) - 1;
   while (before >= 0 && isPassedOver(tokens[before]!)) before -= 1;
-  return endsSentence(tokens[before]);
+  return before < 0 || endsSentence(tokens[before]);
 }
 
 const isEnd = ({ tokens, units }: Units, at: number): boolean =>

@@ -1,7 +1,7 @@
 import type { Tok } from "../clause.ts";
 import { matchAt } from "./match.ts";
 import { type Element, type Pattern, patternOf } from "./pattern.ts";
-import { couldStand, type Units, unitsOf } from "./units.ts";
+import { hasNeeds, type Units, unitsOf } from "./units.ts";
 import { type RowWord, tableBit } from "./words.ts";
 
 /** A row: the pattern, what it makes of the part in brackets, and the note that shows it. */
@@ -31,29 +31,42 @@ export interface Table<Effect extends string> {
   every(tokens: readonly Tok[], line?: Units): Fired<Effect>[];
 }
 
+/** Rows that are looked up together, and what a line must hold for each: numbers side by side, since nearly all fail here. */
+interface Shelf<Effect extends string> {
+  rows: readonly Compiled<Effect>[];
+  musts: Int32Array;
+}
+
 /** Rows by the place of the word that they are looked up by, and those without one. */
 interface Lookup<Effect extends string> {
   /** The bit of the table. */
   bit: number;
-  byWord: readonly (readonly Compiled<Effect>[] | undefined)[];
-  always: readonly Compiled<Effect>[];
+  byWord: readonly (Shelf<Effect> | undefined)[];
+  always: Shelf<Effect>;
+}
+
+const MUSTS = 5;
+
+function shelfOf<Effect extends string>(rows: readonly Compiled<Effect>[]): Shelf<Effect> {
+  const musts = rows.flatMap(({ pattern: { must } }) => {
+    const { a, b, c, d } = must.bits;
+    return [a, b, c, d, must.sieve];
+  });
+  return { rows, musts: Int32Array.from(musts) };
 }
 
 function lookupOf<Effect extends string>(rows: readonly Row<Effect>[]): Lookup<Effect> {
-  const byWord: Compiled<Effect>[][] = [];
+  const byWord = new Map<RowWord, Compiled<Effect>[]>();
   const always: Compiled<Effect>[] = [];
-  const keys = new Set<RowWord>();
   rows.forEach((row, order) => {
     const compiled = { row, pattern: patternOf(row[0]), order };
     const words = rarestOf(compiled.pattern);
     if (!words) always.push(compiled);
-    for (const word of words ?? []) {
-      keys.add(word);
-      byWord[word.id] ??= [];
-      byWord[word.id]!.push(compiled);
-    }
+    for (const word of words ?? []) byWord.set(word, [...(byWord.get(word) ?? []), compiled]);
   });
-  return { bit: tableBit(keys), byWord, always };
+  const shelves: Shelf<Effect>[] = [];
+  for (const [word, of] of byWord) shelves[word.id] = shelfOf(of);
+  return { bit: tableBit(byWord.keys()), byWord: shelves, always: shelfOf(always) };
 }
 
 /** A table of rows ready to run. Nearly every row needs one of a few words: only those found in a line are tried. */
@@ -115,12 +128,20 @@ const inOrder = (a: { order: number }, b: { order: number }): number => a.order 
 
 function addStanding<Effect extends string>(
   found: Compiled<Effect>[],
-  rows: readonly Compiled<Effect>[],
+  { rows, musts }: Shelf<Effect>,
   line: Units,
 ): void {
+  const { sieve, bits } = line;
+  const { a, b, c, d } = bits;
   for (let at = 0; at < rows.length; at += 1) {
-    const row = rows[at]!;
-    if (couldStand(row.pattern, line) && !found.includes(row)) found.push(row);
+    const must = at * MUSTS;
+    const lacks =
+      (musts[must]! & ~a) |
+      (musts[must + 1]! & ~b) |
+      (musts[must + 2]! & ~c) |
+      (musts[must + 3]! & ~d) |
+      (musts[must + 4]! & ~sieve);
+    if (lacks === 0 && hasNeeds(rows[at]!.pattern, line) && !found.includes(rows[at]!)) found.push(rows[at]!);
   }
 }
 

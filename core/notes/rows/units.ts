@@ -1,5 +1,5 @@
 import type { Tok } from "../clause.ts";
-import { addBits, type Bits, hasAll, meet, noBits } from "./bits.ts";
+import { addBits, type Bits, meet, noBits } from "./bits.ts";
 import { bitsOfToken } from "./classes.ts";
 import type { Element, Pattern } from "./pattern.ts";
 import { NO_WORD, type RowWord, type SeenByRows, wordInRows } from "./words.ts";
@@ -60,9 +60,8 @@ export function unitsOf(tokens: readonly Tok[]): Units {
   return line;
 }
 
-/** Whether a line holds all that a pattern needs; most rows are set aside here. */
-export function couldStand({ must, needs }: Pattern, line: Units): boolean {
-  if ((must.sieve & ~line.sieve) !== 0 || !hasAll(line.bits, must.bits)) return false;
+/** Whether a line holds a word or a class of each element that a pattern needs. */
+export function hasNeeds({ needs }: Pattern, line: Units): boolean {
   for (let at = 0; at < needs.length; at += 1) if (!isThere(needs[at]!, line)) return false;
   return true;
 }

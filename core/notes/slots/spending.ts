@@ -28,7 +28,12 @@ export const what: Fill = (clause) => {
       last = joinsSupplies(tokens, last, at) ? at : last;
   });
   countedAfter(clause, last);
-  while (isWhatWord(tokens[first - 1]) && !tokens[first - 1]!.roles.person && !isContainer(tokens[first - 1]))
+  while (
+    first > 0 &&
+    isWhatWord(tokens[first - 1]) &&
+    !tokens[first - 1]!.roles.person &&
+    !isContainer(tokens[first - 1])
+  )
     first -= 1;
   countedSupply(clause, first, last);
   clause.what = tokens.slice(first, last + 1);
@@ -48,7 +53,8 @@ function joinsSupplies(tokens: readonly Tok[], last: number, at: number): boolea
 /** "2 cans of primer 36", "8 knobs 20": a count of supplies is no amount where an amount stands beside it. */
 function countedSupply(clause: Clause, first: number, last: number): void {
   let at = first - 1;
-  if (clause.tokens[at]?.text === "of") at -= 1;
+  if (at < 0) return;
+  if (clause.tokens[at]!.text === "of") at -= 1;
   const contained = isContainer(clause.tokens[at]);
   if (contained) {
     claim(clause.tokens[at]!);

@@ -85,3 +85,6 @@ export const REFERS = wordSet("both other others another another_one one_more re
 /** One more of those spoken of. */
 export const ANOTHER = wordSet("another another_one one_more");
 export const ONE = wordSet("one ones");
+
+/** Any word without which no pieces are told without their noun. */
+export const STANDS_FOR_PIECES: ReadonlySet<string> = new Set([...ONE, ...SEVERAL, ...REFERS]);

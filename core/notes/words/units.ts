@@ -22,6 +22,9 @@ export const MORE_OF = wordSet("more extra full solid whole additional");
 /** Behind a time of day. */
 export const CLOCK_WORDS = wordSet("am pm a p oclock");
 
+/** Behind the first of two hours: "2 to 4", "9 am to noon". */
+export const BETWEEN_HOURS = wordSet("to till til until am pm");
+
 /** "1.1k per month" is the price of no piece. */
 export const PERIODS = wordSet("day week wk month mo mth year yr");
 
