@@ -1,14 +1,9 @@
 import type { Fact } from "../books/facts.ts";
 import type { Day } from "../calendar.ts";
-import {
-  readBareDay,
-  readBareDuration,
-  readBareMention,
-  readBareMiles,
-  readBareMoney,
-} from "../notes/bare.ts";
+import { lexed } from "../notes/line.ts";
+import { inMiles, type Side, side, takeTo } from "../notes/mended.ts";
 import type { ReadingOf } from "../notes/reading.ts";
-import type { MendTo } from "./fields.ts";
+import { canMend, type MendTo } from "./fields.ts";
 
 /** The letters by which the lines of a list are spoken of, in order. */
 export const LETTERS = "abcdefghij";
@@ -37,21 +32,15 @@ export function letteredMend(
 ): ReadingOf<"mend"> | null {
   const of = { fact: fact.id };
   if (said === null) return { kind: "mend", of, removed: true, text, line: 0 };
-  const to = becoming(fact, said.replace(/^for\s+(?=\d)/, ""), today);
+  const to = becoming(fact, said, today);
   return to && { kind: "mend", of, to, text, line: 0 };
 }
 
-/** An amount, a day, a time, miles, or the pieces it was for: what fits the kind of note. */
+/** What the words say that it becomes, where a note of its kind can. */
 function becoming(fact: Fact, said: string, today: Day): MendTo | null {
-  const day = readBareDay(said.replace(/^on\s+/, ""), today);
-  if (day !== null) return { date: day };
-  const minutes = fact.kind === "work" ? readBareDuration(said) : null;
-  if (minutes !== null) return { minutes };
-  const miles = fact.kind === "drive" ? readBareMiles(said) : null;
-  if (miles !== null) return { miles };
-  const amount = readBareMoney(said);
-  if (amount !== null) return { amount };
-  const aimed = /^(?:for|on)\s+(.+)$/.exec(said);
-  const mention = aimed ? readBareMention(aimed[1]!) : null;
-  return mention ? { pieces: [mention] } : null;
+  const { of, to, ...rest } = side();
+  const made = { of: { kind: fact.kind }, to, ...rest } as Side;
+  if (!takeTo(lexed(said), made, today) || Object.keys(to).length === 0) return null;
+  inMiles(made);
+  return canMend(fact.kind, to) ? to : null;
 }

@@ -22,7 +22,7 @@ export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null
   const { bare, to, ...rest } = reading;
   const root = past.touched();
   const fact = past.newest((each) => each.root === root && isAbout(each, reading, desk));
-  if (!fact || (bare && !past.isToday(fact))) return null;
+  if (!fact || (bare && past.replied === null && !past.isToday(fact))) return null;
   const of = { fact: fact.id };
   if (fact.kind === "buy" && to?.pieces?.some(({ it }) => it)) return otherCount(reading, fact, to.pieces);
   if (to?.more === undefined) return { ...rest, of, ...(to ? { to } : {}) };

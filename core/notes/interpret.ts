@@ -10,9 +10,9 @@ import type { Trouble } from "./grammar.ts";
 import { fillFeeShare, fillOwed, fillOwer, isPaidInParts } from "./price-parts.ts";
 import { pastDay } from "./quantities/days.ts";
 import { questionOf } from "./questions.ts";
-import type { Mention, Missing, Reading } from "./reading.ts";
+import type { Mention, Reading } from "./reading.ts";
 import { HINTS } from "./sign-bits.ts";
-import { slippedIn } from "./slipped.ts";
+import { setSlippedAside } from "./slipped.ts";
 import { pieceCount } from "./slots/money.ts";
 import { hasCue, slots } from "./slots/slots.ts";
 import { hedgeTrouble, leftoverTrouble, leftWords } from "./trust.ts";
@@ -141,11 +141,7 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
     for (const token of clause.tokens)
       if (token.kind === "word" && grammar.absorbs.has(token.text)) token.claimed = true;
   if (kind === "fix") claimDenied(clause);
-  const slipped = slippedIn(clause);
-  // What it is not known of is asked, where the kind needs it.
-  if (slipped.length > 0 && !MONEY_NEEDED.some((field) => grammar.needs.includes(field)))
-    return unclearDraft(clause, { kind: "vagueAmount" });
-  claim(...slipped);
+  if (!setSlippedAside(clause, grammar.needs)) return unclearDraft(clause, { kind: "vagueAmount" });
   const made = draft(kind, { ...means }, clause, grammar);
   if (kind === "sell") fillOwer(made, clause);
   const trouble = fill(made, grammar, clause);
@@ -167,8 +163,6 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
   if (left) return troubled(clause, left, made, left.kind === "left" ? leftWords(clause) : []);
   return made;
 }
-
-const MONEY_NEEDED: readonly Missing[] = ["price", "amount", "balance"];
 
 /** "sold half the chairs 60", "donated some lamps": which of them, and how many? */
 function someOfThem({ tokens }: Clause): Trouble | null {

@@ -25,7 +25,7 @@ import type { Word } from "./text.ts";
 import { wordsOf } from "./text.ts";
 import { togetherOf } from "./together.ts";
 import { meantBy, tokensOf } from "./tokens.ts";
-import { isBotWord, unclear } from "./unclear.ts";
+import { isBotWord, tellsNoFact, unclear } from "./unclear.ts";
 import { bears, language } from "./verbs.ts";
 import { BEHIND } from "./words/mending.ts";
 
@@ -96,7 +96,8 @@ function withBack(
   const { text, line } = place;
   const tokens = lexed(typed.line);
   const read = (other: Tok[]) => clausesOf(other, unitsOf(other), typed, today, { text, line });
-  const on = isOpen ? backOf(tokens, { text, line, today, read }) : null;
+  const isNoFact = reading.kind === "unclear" && tellsNoFact(reading.why);
+  const on = isOpen && !isNoFact ? backOf(tokens, { text, line, today, read }) : null;
   const mend = on || !mayCorrect ? null : newestMended(tokens, today);
   const back = on ?? (mend && { mend: { ...mend, text, line } as ReadingOf<"mend" | "fix"> });
   return back ? [{ ...reading, back }] : readings;

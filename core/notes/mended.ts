@@ -1,6 +1,7 @@
 import type { Day } from "../calendar.ts";
 import { placeBefore, type Tok, textOf } from "./clause.ts";
 import { headsOf } from "./heads.ts";
+import { decimalText } from "./quantities/amounts.ts";
 import { pastDay } from "./quantities/days.ts";
 import type { Mention, ReadingFields } from "./reading.ts";
 import { centsOfToken } from "./slots/money.ts";
@@ -191,6 +192,14 @@ function takePieceTo(token: Tok, before: string, { of, to }: Side): void {
   if (isPieceAlone({ of }) && mention.number === undefined && before !== "for" && before !== "on")
     Object.assign(to, nameOf(mention));
   else to.pieces = [...(to.pieces ?? []), mention];
+}
+
+/** "the drive was 31 not 13": no money is told of a drive. */
+export function inMiles({ of, to }: Mend): void {
+  if (of?.kind !== "drive" || to?.amount === undefined) return;
+  to.miles = decimalText({ digits: to.amount, scale: 2 });
+  delete to.amount;
+  delete of.amount;
 }
 
 /** "not 12", "instead of the hutch": what it was, which tells which note is meant. */

@@ -2,6 +2,7 @@ import type { Day } from "../calendar.ts";
 import { apart } from "./apart.ts";
 import { type Tok, textOf } from "./clause.ts";
 import {
+  inMiles,
   isSkipped,
   type Mend,
   nameOf,
@@ -13,7 +14,7 @@ import {
   takeOld,
   takeTo,
 } from "./mended.ts";
-import { decimalText, wholeOf } from "./quantities/amounts.ts";
+import { notThat } from "./not-that.ts";
 import { type CorrectionEffect, corrections } from "./rows/corrections.ts";
 import type { Trace } from "./rows/trace.ts";
 import type { Units } from "./rows/units.ts";
@@ -45,7 +46,7 @@ export function mendOf(line: readonly Tok[], units: Units, today: Day, trace?: T
     if (made.isSure) return made;
     doubtful ??= made;
   }
-  return notThat(tokens, today) ?? doubtful;
+  return sure(notThat(tokens, today)) ?? doubtful;
 }
 
 /** "hutch cost 65" speaks of its purchase, "the desk sold for 120" and a fee of a sale. */
@@ -60,14 +61,6 @@ function withKindOf({ of = {}, to = {} }: Mend, words: readonly string[]): Of {
   if (isOfPiece && to.source !== undefined) return { ...of, kind: "buy" };
   if (isOfPiece && to.amount !== undefined && words.includes("cost")) return { ...of, kind: "buy" };
   return isOfPiece && words[0] === "listed" ? { ...of, kind: "list" } : of;
-}
-
-/** "the drive was 31 not 13": no money is told of a drive. */
-function inMiles({ of, to }: Mend): void {
-  if (of?.kind !== "drive" || to?.amount === undefined) return;
-  to.miles = decimalText({ digits: to.amount, scale: 2 });
-  delete to.amount;
-  delete of.amount;
 }
 
 const sure = (mend: Mend | null): Correction | null => mend && { mend, isSure: true };
@@ -237,72 +230,4 @@ function saysEnough({ of, to, points, isFee, isTold }: Side): boolean {
   return (
     to.amount !== undefined && (of.pieces !== undefined || of.number !== undefined) && of.kind === undefined
   );
-}
-
-/** "24 not 20", "4 chairs not 3", "on the 2nd not the 4th": what it was names the note. */
-function notThat(tokens: readonly Tok[], today: Day): Correction | null {
-  const at = tokens.findIndex(({ text }) => text === "not");
-  if (at >= 0 && tokens.slice(0, at).every(isSkipped)) return notThisBut(tokens.slice(at + 1), today);
-  const behind = tokens.findIndex((token, place) => place > at && !isSkipped(token));
-  const then = tokens[behind];
-  const nowAt = nowBefore(tokens, at, then);
-  const now = tokens[nowAt];
-  if (at < 1 || behind < 0 || !now || !then) return null;
-  const said = side();
-  if (
-    !takeOf(
-      [...tokens.slice(0, nowAt), ...tokens.slice(nowAt + 1, at), ...tokens.slice(behind + 1)],
-      said,
-      today,
-    )
-  )
-    return null;
-  const isCount = said.of.pieces === undefined && now.kind === "piece" && said.of.amount === undefined;
-  if (isCount) said.to.pieces = [now.mention!];
-  const of = isCount ? countOf(now, then) : oldValue(now, then, said, today);
-  const whole = of && { ...said.of, ...of };
-  // "paid 45 for the desk not 40": what was paid for a piece bought it.
-  if (whole?.kind === "spend" && whole.pieces && whole.what === undefined) whole.kind = "buy";
-  return whole && sure({ of: whole, to: said.to });
-}
-
-/** "not 35, 25", "not cash, card": the old one first. */
-function notThisBut(rest: readonly Tok[], today: Day): Correction | null {
-  const [then, now, ...others] = rest.filter((token) => !isSkipped(token) && token.text !== "but");
-  const said = side();
-  if (!then || !now || others.length > 0 || then.kind !== now.kind) return null;
-  const of = oldValue(now, then, said, today);
-  return of && sure({ of: Object.keys(of).length === 0 ? { back: 1 } : of, to: said.to });
-}
-
-/** Where the new value stands: right before "not", or the one amount of "paid 45 for the desk not 40". */
-function nowBefore(tokens: readonly Tok[], at: number, then: Tok | undefined): number {
-  if (then?.kind !== "amount" || tokens[at - 1]?.kind === "amount") return at - 1;
-  const amounts = tokens.flatMap(({ kind }, place) => (kind === "amount" && place < at ? [place] : []));
-  return amounts.length === 1 && tokens[at - 1]?.kind === "piece" ? amounts[0]! : at - 1;
-}
-
-/** The old count of "4 chairs not 3", with the new one put in what becomes of it. */
-function countOf(now: Tok, then: Tok): Of | null {
-  const count = then.kind === "amount" ? wholeOf(then.amount!.exact) : then.mention?.count;
-  const mention = now.mention!;
-  if (count == null || mention.count === undefined || mention.count === count) return null;
-  return { pieces: [{ ...mention, count }] };
-}
-
-function oldValue(now: Tok, then: Tok, said: Side, today: Day): Of | null {
-  const old = side();
-  if (now.roles.method !== undefined && then.roles.method !== undefined) {
-    said.to.method = now.roles.method;
-    // "sold desk 140 cash not card" is a sale, and says how it was paid.
-    if (said.isTold && said.of.amount !== undefined) return null;
-    return Object.keys(said.of).length === 0 ? { back: 1 } : {};
-  }
-  if (now.kind === "duration" || now.kind === "miles") {
-    const isAlike = then.kind === now.kind || then.kind === "amount";
-    return isAlike && takeOf([now], said, today) && takeTo([now], said, today) ? {} : null;
-  }
-  if (now.kind !== then.kind || (now.kind !== "amount" && now.kind !== "day")) return null;
-  if (!takeTo([now], said, today) || !takeOf([then], old, today)) return null;
-  return said.isFee ? {} : old.of;
 }

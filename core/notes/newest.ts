@@ -17,6 +17,7 @@ import {
   OPENERS,
   POINTING,
   STILL_NOT,
+  TOLD_OF_VALUE,
   UNDONE,
   VALUE_TOLD,
 } from "./words/mending.ts";
@@ -51,7 +52,7 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
   // "the hutch, sorry", "25 i mean": the word that corrects may stand behind.
   const to = tokens.findLastIndex((token) => !BEHIND.has(token.text)) + 1;
   const [opening, told] = [[...tokens.slice(0, from), ...tokens.slice(to)], tokens.slice(from, to)];
-  if (to < tokens.length || opening.some(({ text }) => text === "only")) {
+  if (to < tokens.length || tokens.some(({ text }) => text === "only")) {
     const value = valueAlone(told, today);
     if (value) return value;
   }
@@ -68,15 +69,14 @@ interface Change {
   to: To;
 }
 
-/** "only 1h", "it was only 6": the note's own measure. */
+/** "only 1h", "it took only 6": one value and nothing else, the note's own measure. */
 function valueAlone(told: readonly Tok[], today: Day): NewestMended | null {
+  const [value, ...others] = told.filter(({ text }) => text !== "only" && !TOLD_OF_VALUE.has(text));
   const said = side();
-  if (!takeTo(told, said, today) || told.some(({ each }) => each)) return null;
-  const { amount, minutes, miles, ...others } = said.to;
-  const values = [amount, minutes, miles].filter((value) => value !== undefined);
-  return values.length === 1 && Object.keys(others).length === 0
-    ? ({ kind: "fix", ...said.to } as NewestMended)
-    : null;
+  if (!value || others.length > 0 || value.each || !takeTo([value], said, today)) return null;
+  const { amount, minutes, miles } = said.to;
+  const isMeasure = amount !== undefined || minutes !== undefined || miles !== undefined;
+  return isMeasure ? ({ kind: "fix", ...said.to } as NewestMended) : null;
 }
 
 /** "30 each" alone: what was said of all was said of each. */

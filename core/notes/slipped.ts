@@ -1,4 +1,5 @@
-import { type Clause, placeAfter, placeBefore, type Tok } from "./clause.ts";
+import { type Clause, claim, placeAfter, placeBefore, type Tok } from "./clause.ts";
+import type { Missing } from "./reading.ts";
 import { LETTER, slipsBetween } from "./spelling.ts";
 import { BESIDE_SPELLED, NUMBER_WORDS } from "./words/numbers.ts";
 
@@ -25,4 +26,13 @@ export function slippedIn({ tokens }: Pick<Clause, "tokens">): Tok[] {
     const isSpelled = isAmount(after) && !/\d/.test(after!.text);
     return [...(isAmount(before) ? [before!, token] : []), ...(isSpelled ? [token, after!] : [])];
   });
+}
+
+const NEEDED: readonly Missing[] = ["price", "amount", "balance"];
+
+/** Sets aside an amount that is not read whole; false where the kind can do without one, and would be recorded so. */
+export function setSlippedAside(clause: Clause, needs: readonly string[]): boolean {
+  const slipped = slippedIn(clause);
+  claim(...slipped);
+  return slipped.length === 0 || NEEDED.some((field) => needs.includes(field));
 }

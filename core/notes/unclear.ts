@@ -67,6 +67,14 @@ export function whyOf(trouble: Trouble): string {
   return WHY[trouble.kind];
 }
 
+/** Reasons that hold whatever was said before: it has not happened, or nobody is sure that it has. */
+const NO_FACT: ReadonlySet<string> = new Set(
+  (["intention", "offer", "appointment", "denial", "doubt", "pending"] as const).map((kind) => WHY[kind]),
+);
+
+/** Whether a line was found to tell no fact, and not only too little of one. */
+export const tellsNoFact = (why: string | undefined): boolean => why !== undefined && NO_FACT.has(why);
+
 export function isBotWord(norms: readonly string[]): boolean {
   // A word and a mark or two: anything longer is no command.
   if (norms.length > 3) return false;

@@ -47,6 +47,8 @@ export const VALUE_TOLD: ReadonlySet<string> = new Set([
     "total was",
   ],
 ]);
+/** Beside "only" and a value: "it took only 1h". */
+export const TOLD_OF_VALUE = wordSet("took cost paid");
 /** What is said behind something to be taken out: "it was a mistake", "delete it". */
 export const EXCUSES: ReadonlySet<string> = new Set(
   "it that this was is were a an my mistake wrong typo error delete remove undo scratch erase drop cancel please pls oops sorry and so , . ! twice double duplicate the note them".split(
