@@ -31,7 +31,10 @@ export function answerFact(
   { fact, pieces, filters }: Extract<PieceQuestion, { kind: "fact" }>,
 ): Answered {
   if (pieces.length === 0) return none(filters);
-  const having = pieces.filter((piece) => fact.of(piece, desk) !== null);
+  const here = pieces.filter(({ gone }) => !gone);
+  // "How long have i had the table" speaks of the one that is still here.
+  const meant = fact.name === "days had" && here.length === 1 ? here : pieces;
+  const having = meant.filter((piece) => fact.of(piece, desk) !== null);
   const told: Pieces = having.length > 0 ? having : pieces;
   const lines = told.map((piece) => factLine(piece, fact, desk));
   const [only] = told;

@@ -11,7 +11,6 @@ import { type Desk, type QuestionDesk, withIndex } from "./desk.ts";
 import { featuresOf } from "./features.ts";
 import { leftOver } from "./left-over.ts";
 import { type Mark, marksOf, plainWords, WORDS_MAX } from "./marks.ts";
-import type { Features } from "./measure-rules.ts";
 import { measures } from "./measures.ts";
 import type { Refusal } from "./narrowing.ts";
 import { type Parts, partsOf } from "./parts.ts";
@@ -21,6 +20,7 @@ import { type NotesQuestion, readLists } from "./read-lists.ts";
 import { type PieceQuestion, readPieces } from "./read-pieces.ts";
 import { type LoanQuestion, readSuppose } from "./read-suppose.ts";
 import type { Result } from "./result.ts";
+import type { Features } from "./rule.ts";
 import { isHeld, runQuery } from "./run.ts";
 import { isOwnersKinds, isOwnersQuery, isOwnersView } from "./sight.ts";
 import { answerTodo, readTodo, type TodoQuestion } from "./todo.ts";
@@ -158,7 +158,8 @@ function isLoanChart(parts: Parts): boolean {
 function answerParts(parts: Parts, desk: Desk): Answered {
   if (isLoanChart(parts)) return answerLoanChart(desk);
   const read = readQuestion(parts, desk);
-  if (read === null) return refused({ kind: "refused", words: parts.unknown.map(({ typed }) => typed) });
+  if (read === null)
+    return whatAbout(parts) ?? refused({ kind: "refused", words: parts.unknown.map(({ typed }) => typed) });
   if (!("kind" in read)) return answerQuery(desk, read, parts);
   switch (read.kind) {
     case "fact":
@@ -179,6 +180,20 @@ function answerParts(parts: Parts, desk: Desk): Answered {
     default:
       return { ...answerSuppose(desk, read), isOwners: true };
   }
+}
+
+/** "Benches?": what is asked of them is one tap away. */
+function whatAbout({ marks, items, cues, unknown }: Parts): Answered | null {
+  const isOfPieces =
+    items.length > 0 && items.every(({ mark, not }) => mark.senses.thing?.noun !== undefined && !not);
+  if (!isOfPieces || cues.size > 0 || unknown.length > 0 || marks.length > items.length + 2) return null;
+  const named = items.map(({ mark }) => mark.text).join(" and ");
+  const buttons = [
+    askingButton("Profit", `profit on ${named}`),
+    askingButton("Sold", `how many ${named} sold`),
+    askingButton("Still here", `how many ${named} are left`),
+  ].filter((button) => button !== null);
+  return { understood: false, text: `What about ${named}?`, buttons: [buttons] };
 }
 
 /** Suppositions first, then single pieces, lists and views, then what can be measured: the more telling words win. */

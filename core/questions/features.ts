@@ -1,6 +1,6 @@
 import type { Mark } from "./marks.ts";
-import type { Features } from "./measure-rules.ts";
 import { asksFigure, cutsOf, type Parts } from "./parts.ts";
+import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
 import { LISTERS } from "./words/plain.ts";
 
@@ -23,7 +23,10 @@ export function featuresOf(parts: Parts): Features {
       items.length > 0 &&
       items.some(({ mark }) => isStream(mark)) &&
       items.every(({ mark }) => isStream(mark) || isMethod(mark)),
-    loan: parts.cues.has("loan") || own("loan") || parts.groups.some(({ group }) => group === "loan"),
+    loan:
+      parts.cues.has("loan") ||
+      items.some(({ mark }) => isLoan(mark, parts) || isOnlyLoan(mark)) ||
+      parts.groups.some(({ group }) => group === "loan"),
     person: own("person"),
     order: orders.length > 0,
     fast: orders.some(({ order }) => order === "fastest" || order === "slowest"),
@@ -54,6 +57,9 @@ export function featuresOf(parts: Parts): Features {
       (LISTERS.has(parts.first) || parts.marks[0]?.senses.thing?.plural === true) &&
       !(["money", "total", "average", "median", "howMany"] as const).some((cue) => parts.cues.has(cue)),
     opens: parts.marks.length > 1 && opensWithEvent(parts),
+    pricey: orders.some(({ at }) =>
+      /expensive|priciest|dearest|costliest|cheapest|priced/.test(parts.marks[at]!.text),
+    ),
     now: /\b(?:now|currently|at the moment|today|these days)\b/.test(parts.said),
     told: isTold(parts),
     longest: orders.some(({ at }) => /\b(?:longest|oldest)\b/.test(parts.marks[at]!.text)),
@@ -95,6 +101,12 @@ function opensWithEvent({ marks, items, periods }: Parts): boolean {
     second?.period !== undefined ||
     Boolean(second?.senses.flags.has("filler"));
   return isDone && isLed && /(?:ed|t|d)$/.test(first!.text) && items.length + periods.length > 0;
+}
+
+/** A loan's name that no buyer has: "from the student" is no loan. */
+function isOnlyLoan({ senses }: Mark): boolean {
+  const owns = (dimension: string): boolean => senses.own.some((own) => own.dimension === dimension);
+  return owns("loan") && !owns("buyer");
 }
 
 /** "truck loan": the loan of that name, no truck. */

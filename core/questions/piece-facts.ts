@@ -6,7 +6,7 @@ import { daysBetween, showDay } from "../calendar.ts";
 import { amountText, show } from "../money.ts";
 import type { Desk } from "./desk.ts";
 import { buyerOf, methodOf, personOf, placeOf } from "./filters.ts";
-import type { Features } from "./measure-rules.ts";
+import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
 
 /** One thing that can be asked of a piece: a day, a name or a number of days, and how it is told. */

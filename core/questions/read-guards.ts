@@ -1,7 +1,7 @@
 import { isTime } from "./groupings.ts";
 import type { Mark } from "./marks.ts";
-import type { Features } from "./measure-rules.ts";
 import type { Parts } from "./parts.ts";
+import type { Features } from "./rule.ts";
 
 /** Words that ask for what no measure is: each names the word that stands in the way. */
 type Guard = (parts: Parts, f: Features) => Mark | null;
@@ -26,6 +26,17 @@ function orderOfOne({ marks, orders, groups }: Parts): Mark | null {
       next !== undefined &&
       ((next.senses.thing?.noun !== undefined && !next.senses.thing.plural) || next.text === "sale")
     );
+  });
+  return wrong ? marks[wrong.at]! : null;
+}
+
+/** "How much did i lose on the losers": which ones those are, nobody can tell. */
+function orderOfSome({ marks, orders, cues }: Parts): Mark | null {
+  const wrong = orders.find(({ at }) => {
+    const isLinked = marks
+      .slice(Math.max(0, at - 2), at)
+      .some(({ senses }) => senses.link === "on" || senses.link === "from");
+    return cues.has("money") && isLinked && /(?:losers|winners|flops)$/.test(marks[at]!.text);
   });
   return wrong ? marks[wrong.at]! : null;
 }
@@ -62,6 +73,7 @@ const GUARDS: readonly Guard[] = [
   ({ adrift }) => adrift,
   countedOrder,
   orderOfOne,
+  orderOfSome,
   ordinalAdrift,
   purse,
 ];

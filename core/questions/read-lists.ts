@@ -1,10 +1,10 @@
 import type { Desk } from "./desk.ts";
 import { leftOver } from "./left-over.ts";
-import type { Features } from "./measure-rules.ts";
 import { mineOnly, type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { NoteKind, NotesAsked } from "./notes-list.ts";
 import { asksFigure, type Parts } from "./parts.ts";
 import type { Counted, Filter, MeasureName, Query } from "./query.ts";
+import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
 
 /** Notes one by one. */
@@ -81,6 +81,7 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
   if (f.order || f.by || parts.besideAt.length > 0) return null;
   if (parts.limits.length > 0 && !isListedSales(parts, f)) return null;
   if (f.has("money", "total") && !f.has("list")) return null;
+  if (/^(?:cost|costs|value)$/.test(parts.first)) return null;
   if (f.has("deposits") || (f.has("owed") && f.has("who", "whose"))) return null;
   const state = isEvent(parts, f) ? undefined : (STATES.find(([cue]) => f.has(cue)) ?? placed(parts, f));
   if (state && !isCommandOnly(parts, state[0])) return stateList(parts, state, desk);

@@ -2,11 +2,11 @@ import type { Piece } from "../books/books.ts";
 import type { Desk } from "./desk.ts";
 import { passes } from "./filters.ts";
 import { leftOver } from "./left-over.ts";
-import type { Features } from "./measure-rules.ts";
 import { narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import { PIECE_FACTS, type PieceFact, STATES } from "./piece-facts.ts";
 import type { Filter, Period } from "./query.ts";
+import type { Features } from "./rule.ts";
 
 /** A question about single pieces: one fact of each, or whether something is so. */
 export type PieceQuestion =

@@ -1,3 +1,4 @@
+import type { Mark } from "./marks.ts";
 import { type Narrowing, type Refusal, refusal } from "./narrowing.ts";
 import { cutsOf } from "./parts.ts";
 import { yearBefore } from "./periods.ts";
@@ -17,14 +18,20 @@ export function sidesOf({ parts, found }: Reading): Sides | Refusal | null {
   if (joint.length === 0) return null;
   const periods = parts.periods.filter(({ period }) => period.from !== null || period.to !== null);
   const sideOf = (at: number): number => joint.filter((cut) => cut < at).length;
-  if (periods.length === joint.length + 1 && new Set(periods.map(({ at }) => sideOf(at))).size > 1) {
+  const [first] = periods;
+  // "Tips this year vs lessons this year": the days are the same on both sides.
+  const areSame =
+    found.length > 1 &&
+    periods.every(({ period, at }) => isSamePeriod(period, first!.period) && !saysLast(parts.marks[at]!));
+  if (
+    !areSame &&
+    periods.length === joint.length + 1 &&
+    new Set(periods.map(({ at }) => sideOf(at))).size > 1
+  ) {
     const beside = periods.map(({ period, at }): Side => {
       // "This november and last november": the same name, a year apart.
-      const isSame = periods.some(
-        (other) => other.at !== at && other.period.from === period.from && other.period.to === period.to,
-      );
-      const isLast = /^(?:last|previous|prior) /.test(parts.marks[at]!.text);
-      const meant = isSame && isLast ? yearBefore(period) : period;
+      const isSame = periods.some((other) => other.at !== at && isSamePeriod(other.period, period));
+      const meant = isSame && saysLast(parts.marks[at]!) ? yearBefore(period) : period;
       return { filters: [], period: meant, label: labelOfPeriod(meant) };
     });
     return { beside, shared: found.map(({ filter }) => filter), isPeriods: true };
@@ -36,6 +43,14 @@ export function sidesOf({ parts, found }: Reading): Sides | Refusal | null {
   });
   if (!split) return joint.length > 0 && parts.besideAt.length > 0 ? refusal(parts.marks[joint[0]!]!) : null;
   return { ...sidesBy(found, split, sideOf), isPeriods: false };
+}
+
+function isSamePeriod(a: Period, b: Period): boolean {
+  return a.from === b.from && a.to === b.to;
+}
+
+function saysLast({ text }: Mark): boolean {
+  return /^(?:last|previous|prior) /.test(text);
 }
 
 function sidesBy(

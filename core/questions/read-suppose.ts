@@ -3,9 +3,9 @@ import { addMonths, lastDayOf, monthOf } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import type { Desk } from "./desk.ts";
 import { leftOver } from "./left-over.ts";
-import type { Features } from "./measure-rules.ts";
 import { type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
+import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
 
 /** A question about loans that supposes something. Amounts in cents. */

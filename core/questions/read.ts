@@ -1,8 +1,9 @@
+import { countedBy } from "./counted.ts";
 import type { Desk } from "./desk.ts";
 import { isYesNo } from "./features.ts";
 import { groupings, isTime } from "./groupings.ts";
 import { leftOver } from "./left-over.ts";
-import { countedBy, type Features, RULES } from "./measure-rules.ts";
+import { RULES } from "./measure-rules.ts";
 import { measures } from "./measures.ts";
 import { mineOnly, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import { cutsOf, type Parts } from "./parts.ts";
@@ -16,6 +17,7 @@ import { shareIn } from "./read-share.ts";
 import { sidesOf } from "./read-sides.ts";
 import { statesOf } from "./read-states.ts";
 import type { Reading } from "./reading.ts";
+import type { Features } from "./rule.ts";
 import { isState } from "./subjects.ts";
 import type { Cue } from "./words/cues.ts";
 
@@ -137,15 +139,9 @@ function isPlainChart({ f, measure }: Reading, isOrdered: boolean, isBeside: boo
   return f.has("chart") && !isOrdered && !isBeside && !measures[measure].stock;
 }
 
-/** "what sold for less than 300": the pieces, and not what they came to. */
+/** "what sold for less than 300", "chairs i sold for over 300": the pieces, and not what they came to. */
 function isListOfSales({ parts, f, measure }: Reading): boolean {
-  const { limits, first } = parts;
-  return (
-    measure === "proceeds" &&
-    limits.length > 0 &&
-    /^(?:what|whats|which|show|list|sold|pieces|ones|anything|everything)$/.test(first) &&
-    !f.has("money", "total", "revenue")
-  );
+  return measure === "proceeds" && parts.limits.length > 0 && f.lists && !f.has("revenue");
 }
 
 /** "What did #4 sell for": its price, and not what was left of it after a refund. */

@@ -1,8 +1,8 @@
 import type { Desk } from "./desk.ts";
-import type { Features } from "./measure-rules.ts";
 import type { Narrowing } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import type { Counted, MeasureName } from "./query.ts";
+import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
 
 /** A question whose measure is known, on its way to a query. */

@@ -9,10 +9,10 @@ import type { Answered } from "./answered.ts";
 import type { Desk } from "./desk.ts";
 import { entriesIn } from "./ledger-index.ts";
 import { leftOver } from "./left-over.ts";
-import type { Features } from "./measure-rules.ts";
 import type { Refusal } from "./narrowing.ts";
 import { historyFor, middleOf, type OwnHistory, quantile, TELLING_MIN } from "./own-history.ts";
 import type { Parts } from "./parts.ts";
+import type { Features } from "./rule.ts";
 
 /** Which part of the work is asked about. */
 export type TodoScope = "all" | "list" | "work" | "drop";

@@ -9,11 +9,11 @@ import type { Answered } from "./answered.ts";
 import type { Desk } from "./desk.ts";
 import { isYesNo } from "./features.ts";
 import { leftOver } from "./left-over.ts";
-import type { Features } from "./measure-rules.ts";
 import { narrowed, type Refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import type { Period } from "./query.ts";
 import { piecesOf } from "./read-pieces.ts";
+import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
 
 type About = NonNullable<ReadingOf<"ask">["about"]>;

@@ -8,11 +8,11 @@ import { suggestPrice } from "../past-sales.ts";
 import type { Answered } from "./answered.ts";
 import type { Desk } from "./desk.ts";
 import { leftOver } from "./left-over.ts";
-import type { Features } from "./measure-rules.ts";
 import { narrowed, type Refusal, refusal } from "./narrowing.ts";
 import { historyFor, middleOf, type OwnHistory, quantile, thinWords, usualHour } from "./own-history.ts";
 import type { Parts } from "./parts.ts";
 import { piecesOf } from "./read-pieces.ts";
+import type { Features } from "./rule.ts";
 
 /** What a piece is worth buying at, or what to ask for one. */
 export type WorthQuestion =

@@ -108,6 +108,18 @@ test.each([
   expect(understood).toBe(true);
 });
 
+test("a kind alone is asked back, what may be asked of it on buttons", () => {
+  const { understood, text, buttons } = asked("lamps?");
+  expect(understood).toBe(false);
+  expect(text).toBe("What about lamps?");
+  expect(buttons?.flat().map(({ press }) => press)).toEqual([
+    "ask:profit on lamps",
+    "ask:how many lamps sold",
+    "ask:how many lamps are left",
+  ]);
+  for (const { press } of buttons!.flat()) expect(asked(press.slice(4)).understood).toBe(true);
+});
+
 test.each([
   ["whats my profit margin", "profit margin"],
   ["return on investment for lamps", "return on investment"],

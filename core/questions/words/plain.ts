@@ -393,7 +393,7 @@ export const COMPARING: readonly string[] = [
 export const LINKS: Readonly<Record<string, readonly string[]>> = {
   from: ["from", "bought from", "purchased from", "picked up from", "off", "out of", "off of"],
   at: ["at"],
-  to: ["to"],
+  to: ["to", "toward", "towards"],
   on: ["on", "up on", "over on"],
   by: ["by", "per"],
   for: ["for"],
@@ -473,7 +473,15 @@ export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?:
     whole: ["daily", "day by day", "a day"],
   },
   weekday: {
-    words: ["weekday", "day of the week", "day of week", "days of the week", "week day"],
+    words: [
+      "weekday",
+      "day of the week",
+      "day of week",
+      "days of the week",
+      "week day",
+      "which day of the week",
+      "what day of the week",
+    ],
   },
   week: {
     words: ["week", "weeks", "wk"],

@@ -1,0 +1,48 @@
+import type { Counted } from "./query.ts";
+import type { Features } from "./rule.ts";
+import type { Cue } from "./words/cues.ts";
+
+/** What a count counts, by the cue that says it; the first that is said. */
+const COUNTED: readonly (readonly [Cue, Counted])[] = [
+  ["unlisted", "unlisted"],
+  ["unfinished", "unfinished"],
+  ["unsold", "unsold"],
+  ["held", "held"],
+  ["returned", "returned"],
+  ["kept", "kept"],
+  ["given", "given"],
+  ["scrapped", "scrapped"],
+  ["notes", "notes"],
+  ["started", "started"],
+  ["finished", "finished"],
+  ["listed", "listed"],
+  ["sold", "sold"],
+  ["sale", "sold"],
+  ["soldFor", "sold"],
+  ["took", "sold"],
+  ["revenue", "sold"],
+  ["bought", "bought"],
+  ["price", "bought"],
+  ["got", "bought"],
+  ["owed", "owing"],
+  ["free", "bought"],
+  ["have", "unsold"],
+  ["loss", "gone"],
+  ["earn", "gone"],
+  ["net", "gone"],
+  ["gone", "gone"],
+];
+
+/** What a count is of, and the cue that says so. */
+export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
+  // What a buyer buys is sold.
+  const isBuyers = f.acting || (f.has("who") && !f.person);
+  if (isBuyers && f.has("bought", "got", "took"))
+    return { counted: "sold", cue: f.has("bought") ? "bought" : f.has("got") ? "got" : "took" };
+  // "How many have more than 2 hours in them": gone ones too.
+  const isOfWork = f.unit("minutes", "miles");
+  const found = COUNTED.find(([cue]) => f.has(cue) && !(isOfWork && cue === "have"));
+  if (found) return { counted: found[1], cue: found[0] };
+  if (f.groups("buyer")) return { counted: "sold", cue: "sold" };
+  return f.source || f.unit("minutes", "days", "miles") ? { counted: "bought", cue: "bought" } : null;
+}

@@ -1,0 +1,75 @@
+import type { Limited } from "./parts.ts";
+import type { Grouping, MeasureName } from "./query.ts";
+import type { Cue } from "./words/cues.ts";
+
+/** What the question has, as far as it helps to tell its measure. */
+export interface Features {
+  has(...cues: readonly Cue[]): boolean;
+  /** A piece is named: by number, kind or trait. */
+  piece: boolean;
+  number: boolean;
+  /** A supply or a category of spending is named. */
+  supply: boolean;
+  stream: boolean;
+  /** A place where pieces come from. */
+  source: boolean;
+  loan: boolean;
+  person: boolean;
+  /** Something is put in order, or rows are wanted. */
+  order: boolean;
+  fast: boolean;
+  by: boolean;
+  period: boolean;
+  average: boolean;
+  /** "on pieces", "in furniture": pieces in general are what the money is about. */
+  onPieces: boolean;
+  /** "in the hutch". */
+  inPiece: boolean;
+  generic: boolean;
+  /** "over 100". */
+  limit: boolean;
+  /** The amount is of one of these: "over 5 hours". */
+  unit(...units: readonly NonNullable<Limited["unit"]>[]): boolean;
+  /** One who buys does it: "what did the student pay". */
+  acting: boolean;
+  /** Things are wanted one by one: "which pieces", "what sold". */
+  lists: boolean;
+  /** It opens with what was done: "sold to the teacher". */
+  opens: boolean;
+  /** "The most expensive", "the cheapest". */
+  pricey: boolean;
+  /** As it stands: "now", "currently". */
+  now: boolean;
+  /** "Finished #46": a note, and no question. */
+  told: boolean;
+  /** "The longest". */
+  longest: boolean;
+  /** "whats the hutch at". */
+  endsAt: boolean;
+  /** Someone who buys is named with no word before: "what has the coworker spent". */
+  buyer: boolean;
+  /** One period, or one sort of piece, beside another. */
+  beside: boolean;
+  /** "The most pieces": how many is put in order. */
+  mostOf: boolean;
+  /** "How long does a chair sit": of chairs in general. */
+  habit: boolean;
+  /** It opens like a question that is answered with yes or no. */
+  yesNo: boolean;
+  /** Rows or an order by one of these. */
+  groups(...groups: readonly Grouping[]): boolean;
+}
+
+/** One way to ask for a measure: when it is that, and the cues that it takes up. */
+export interface Rule {
+  measure: MeasureName;
+  when(f: Features): boolean;
+  takes: readonly Cue[];
+  /** A row for each piece. */
+  list?: true;
+}
+
+/** Words for any figure. */
+export const MUCH: readonly Cue[] = ["money", "total", "average", "median", "have", "which", "list"];
+/** Words for a sale. */
+export const SALES: readonly Cue[] = ["sold", "sale", "soldFor", "gone"];

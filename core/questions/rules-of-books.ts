@@ -1,0 +1,204 @@
+import { MUCH, type Rule, SALES } from "./rule.ts";
+import type { Cue } from "./words/cues.ts";
+
+const REACHED: readonly Cue[] = [
+  ...MUCH,
+  ...SALES,
+  "reached",
+  "share",
+  "comeDown",
+  "asking",
+  "soldFor",
+  "listed",
+  "price",
+  "fared",
+  "got",
+  "earn",
+];
+
+/** Measures that have words of their own. */
+export const OWN_RULES: readonly Rule[] = [
+  {
+    measure: "come down",
+    when: (f) => f.has("comeDown"),
+    takes: REACHED,
+  },
+  {
+    measure: "reached",
+    when: (f) => f.has("reached") || (f.has("share") && f.has("asking")),
+    takes: REACHED,
+  },
+  {
+    measure: "hourly",
+    when: (f) => f.has("hourly") && !f.has("price"),
+    takes: [...MUCH, ...SALES, "hourly", "earn", "net", "minutes", "fared", "paid", "revenue", "had"],
+  },
+  {
+    measure: "days to sell",
+    when: (f) =>
+      f.has("daysToSell") ||
+      (f.has("howLong") && f.has("sold", "takes") && !f.has("minutes", "daysListed", "listed", "loan")) ||
+      (f.has("howLong") && f.has("bought") && f.has("sold")) ||
+      (f.fast && f.has("sold", "sale", "daysToSell", "takes")) ||
+      (f.fast && !f.has("earn", "net", "revenue", "spent", "minutes")),
+    takes: [
+      ...MUCH,
+      ...SALES,
+      "daysToSell",
+      "takes",
+      "howLong",
+      "bought",
+      "held",
+      "had",
+      "minutes",
+      "unsold",
+      "got",
+      "fared",
+      "howMany",
+      "sat",
+    ],
+  },
+  {
+    measure: "days listed",
+    when: (f) =>
+      f.has("daysListed") || (f.has("howLong") && f.has("listed", "sat")) || (f.order && f.has("sat")),
+    takes: [
+      ...MUCH,
+      ...SALES,
+      "daysListed",
+      "sat",
+      "listed",
+      "howLong",
+      "unsold",
+      "had",
+      "howMany",
+      "asking",
+      "tiedUp",
+      "minutes",
+      "cost",
+    ],
+  },
+  {
+    measure: "interest",
+    when: (f) => f.has("interest"),
+    takes: [...MUCH, "interest", "loan", "loanPaid", "paid", "spent", "cost"],
+  },
+  {
+    measure: "fees",
+    when: (f) => f.has("fees") && !f.has("withoutBuying"),
+    takes: [...MUCH, ...SALES, "fees", "paid", "spent", "cost"],
+  },
+  {
+    measure: "miles",
+    when: (f) => f.has("miles") && !f.supply && !f.has("times"),
+    takes: [
+      ...MUCH,
+      "miles",
+      "howMany",
+      "did",
+      "notes",
+      "cost",
+      "loanPaid",
+      "fared",
+      "bought",
+      "got",
+      "spent",
+      "minutes",
+    ],
+  },
+  {
+    measure: "owed",
+    when: (f) => f.has("owed") && !f.loan && !f.has("interest"),
+    takes: [...MUCH, ...SALES, "owed", "owe", "who", "whose", "unsold", "paid", "howMany"],
+  },
+  {
+    measure: "deposits",
+    when: (f) => f.has("deposits"),
+    takes: [
+      ...MUCH,
+      "deposits",
+      "held",
+      "sat",
+      "whose",
+      "who",
+      "unsold",
+      "tiedUp",
+      "daysListed",
+      "loanPaid",
+      "had",
+      "cost",
+      "howMany",
+      "got",
+    ],
+  },
+  {
+    measure: "paid",
+    when: (f) =>
+      (f.loan || f.has("loanPaid")) &&
+      f.has("loanPaid", "paid", "spent", "gone", "took", "principal") &&
+      !f.supply &&
+      !f.piece &&
+      !f.has("owe"),
+    takes: [...MUCH, "loanPaid", "paid", "loan", "spent", "gone", "took", "fared", "howMany"],
+  },
+  {
+    measure: "income",
+    when: (f) => f.stream || (f.has("income") && !f.has("everything", "net", "sold", "sale") && !f.piece),
+    takes: [...MUCH, "income", "earn", "net", "revenue", "paid", "got", "fared", "sale", "everything"],
+  },
+  {
+    measure: "minutes",
+    when: (f) =>
+      f.has("minutes") &&
+      !(f.unit("minutes") && f.has("earn", "net", "revenue", "soldFor", "sale", "price", "cost")) &&
+      !f.supply &&
+      !f.has("miles", "price", "inDays", "times"),
+    takes: [
+      ...MUCH,
+      "minutes",
+      "howMany",
+      "howLong",
+      "spent",
+      "notes",
+      "cost",
+      "takes",
+      "paid",
+      "did",
+      "fared",
+      "earn",
+    ],
+  },
+  {
+    measure: "tied up",
+    when: (f) =>
+      !f.number &&
+      ((f.has("tiedUp") && !f.has("spent", "interest")) ||
+        (f.has("cost", "spent", "sat") &&
+          f.has("unsold", "unfinished") &&
+          !f.has("howMany", "asking", "howLong")) ||
+        (f.has("money") &&
+          f.has("unsold", "unfinished") &&
+          !f.has("howMany", "asking", "earn", "net", "owed", "revenue", "soldFor"))),
+    takes: [
+      ...MUCH,
+      "got",
+      "tiedUp",
+      "cost",
+      "unfinished",
+      "unsold",
+      "spent",
+      "sat",
+      "price",
+      "paid",
+      "gone",
+      "listed",
+      "had",
+    ],
+  },
+  {
+    measure: "asking",
+    when: (f) =>
+      f.has("asking") && !f.has("howMany", "revenue", "earn") && !(f.has("soldFor") || f.has("sold")),
+    takes: [...MUCH, "asking", "listed", "unsold", "have", "got", "price", "tiedUp", "fared"],
+  },
+];

@@ -1,0 +1,216 @@
+import { MUCH, type Rule, SALES } from "./rule.ts";
+
+/*
+ * Pieces one by one, by what an amount of theirs is held against, and what buyers do: the most telling words, tried first.
+ */
+export const PIECE_RULES: readonly Rule[] = [
+  {
+    // "Did i lose money on anything", "which pieces lost money"
+    measure: "profit",
+    when: (f) =>
+      f.has("loss") &&
+      !f.order &&
+      !f.beside &&
+      !f.has("howMany") &&
+      ((f.lists && (f.generic || f.piece)) || (f.yesNo && f.generic)) &&
+      !f.by,
+    takes: [
+      ...MUCH,
+      ...SALES,
+      "earn",
+      "loss",
+      "net",
+      "gone",
+      "kept",
+      "given",
+      "scrapped",
+      "returned",
+      "free",
+      "bought",
+      "finished",
+    ],
+    list: true,
+  },
+  {
+    measure: "minutes",
+    when: (f) => f.lists && f.unit("minutes"),
+    takes: ["which", "list", "minutes", "have", "takes", "took", "got", "cost", "loanPaid", "spent"],
+    list: true,
+  },
+  {
+    measure: "days to sell",
+    when: (f) =>
+      f.lists && f.unit("days") && f.has("sold", "takes", "took", "daysToSell") && !f.has("daysListed"),
+    takes: ["which", "list", "sold", "takes", "took", "daysToSell", "sat", "unsold"],
+    list: true,
+  },
+  {
+    measure: "days here",
+    when: (f) =>
+      f.lists && f.unit("days") && f.has("unsold", "have", "had", "sat") && !f.has("daysListed", "listed"),
+    takes: ["which", "list", "unsold", "have", "had", "sat", "gone"],
+    list: true,
+  },
+  {
+    measure: "days here",
+    when: (f) =>
+      (f.longest || (f.average && f.has("howLong"))) &&
+      f.has("had", "unsold") &&
+      !f.has("sat", "listed", "daysListed", "sold", "minutes"),
+    takes: [...MUCH, "had", "unsold", "have", "howLong", "which"],
+  },
+  {
+    // "Which pieces did i pay over 60 for", "bought for under 10"
+    measure: "price",
+    when: (f) =>
+      f.lists &&
+      f.limit &&
+      f.has("paid", "price") &&
+      !f.has("earn", "net", "soldFor", "sold", "loan") &&
+      !f.supply,
+    takes: ["which", "list", "paid", "price", "bought", "got"],
+    list: true,
+  },
+  {
+    measure: "asking",
+    when: (f) =>
+      f.lists && f.limit && f.has("listed", "asking") && !f.has("sold", "soldFor", "earn", "daysListed"),
+    takes: ["which", "list", "listed", "asking", "have", "unsold"],
+    list: true,
+  },
+  {
+    measure: "cost",
+    when: (f) => f.lists && f.limit && f.has("cost") && !f.has("sold", "soldFor", "earn", "spent"),
+    takes: ["which", "list", "cost", "have", "unsold"],
+    list: true,
+  },
+  {
+    measure: "profit",
+    when: (f) => f.lists && f.limit && f.has("earn", "net") && (f.generic || f.piece) && !f.order && !f.by,
+    takes: ["which", "list", "earn", "net", "got", "sold", "which", "money"],
+    list: true,
+  },
+  {
+    // "How many pieces did i put more than 3 hours into"
+    measure: "count",
+    when: (f) => f.has("howMany") && f.unit("minutes", "days", "miles"),
+    takes: [
+      ...MUCH,
+      ...SALES,
+      "howMany",
+      "minutes",
+      "loanPaid",
+      "cost",
+      "had",
+      "sat",
+      "takes",
+      "took",
+      "daysToSell",
+      "bought",
+      "unsold",
+    ],
+  },
+  {
+    // "Sold to the teacher since june", "bought in the last two months"
+    measure: "count",
+    when: (f) =>
+      f.opens &&
+      !f.has(
+        "money",
+        "total",
+        "when",
+        "where",
+        "who",
+        "earn",
+        "net",
+        "average",
+        "median",
+        "soldFor",
+        "price",
+        "paid",
+        "sale",
+        "howMany",
+      ) &&
+      !f.limit &&
+      !f.by &&
+      !f.order &&
+      !f.beside &&
+      !f.number,
+    takes: ["list", "got", "gone"],
+    list: true,
+  },
+  {
+    // "The most expensive chair i sold"
+    measure: "proceeds",
+    when: (f) =>
+      f.pricey && f.has("sold", "sale", "soldFor") && !f.has("bought", "price", "paid", "earn", "net"),
+    takes: [...MUCH, ...SALES],
+  },
+  {
+    // "Which month did i buy the fewest", "what day of the week do i buy the most"
+    measure: "count",
+    when: (f) =>
+      f.order &&
+      !f.pricey &&
+      f.has("bought") &&
+      f.groups("day", "weekday", "week", "month", "quarter", "year") &&
+      !f.has("money", "paid", "spent", "cost", "price", "sold", "earn", "net", "revenue"),
+    takes: [...MUCH, "bought", "when", "got"],
+  },
+  {
+    measure: "refunds",
+    when: (f) =>
+      f.has("refunds") &&
+      !f.has("deposits", "loan", "when", "who", "howMany", "list", "notes", "did", "earn", "net") &&
+      (f.period || f.has("money", "total") || f.by || f.piece),
+    takes: [...MUCH, "refunds", "returned", "given", "sold", "paid", "loanPaid"],
+  },
+  {
+    measure: "deposits kept",
+    when: (f) => f.has("depositsKept") && !f.has("who", "whose", "when"),
+    takes: [...MUCH, "depositsKept", "earn"],
+  },
+  {
+    // "What's the price on the armoire now"
+    measure: "asking",
+    when: (f) =>
+      f.has("price") &&
+      f.now &&
+      !f.period &&
+      f.piece &&
+      !f.has("paid", "bought", "sold", "soldFor", "asking", "advice", "askFor"),
+    takes: [...MUCH, "price", "asking", "listed"],
+  },
+  {
+    // What a buyer pays is what pieces went for.
+    measure: "proceeds",
+    when: (f) =>
+      (f.acting || f.groups("buyer") || f.has("who")) &&
+      f.has("paid", "spent") &&
+      (f.average || f.order) &&
+      !f.has("bought", "price", "loan"),
+    takes: [...MUCH, ...SALES, "spent", "paid", "who", "got"],
+  },
+  {
+    // "How many times did the neighbor buy", "did the teacher buy anything"
+    measure: "count",
+    when: (f) =>
+      (f.acting && f.has("bought", "got", "took") && (f.has("howMany", "times") || f.yesNo)) ||
+      (f.has("who") &&
+        f.order &&
+        f.has("bought", "took") &&
+        !f.has("price", "paid", "money", "spent") &&
+        !f.person),
+    takes: [...MUCH, ...SALES, "bought", "got", "took", "howMany", "times", "gone", "who"],
+  },
+  {
+    // What buyers spend comes in.
+    measure: "proceeds",
+    when: (f) =>
+      (f.groups("buyer") || (f.buyer && !f.supply)) &&
+      f.has("spent", "paid") &&
+      (f.has("money", "total", "spent") || f.yesNo || f.groups("buyer")) &&
+      !f.has("bought", "price"),
+    takes: [...MUCH, ...SALES, "spent", "paid", "got"],
+  },
+];
