@@ -1,7 +1,7 @@
 import { type Tok, tokenBefore } from "./clause.ts";
 import type { Cut } from "./cut.ts";
 import type { VerbFacts } from "./heads.ts";
-import { absorbs, headOf, headsOf, isHead, isLight, takesSlot } from "./heads.ts";
+import { absorbs, headOf, headsOf, isHead, isLight, strongHeadsOf, takesSlot } from "./heads.ts";
 import { asksSomething, hasItsOwn, isOutweighed, isPriceForBoth, isSomebodysDoing, joins } from "./joints.ts";
 import { isAmount, isStream, isSupply, shapeOf } from "./shape.ts";
 import { AND, PREPOSITIONS, SEPARATORS } from "./words/links.ts";
@@ -134,8 +134,9 @@ function splitAtThings(part: Tok[], facts: VerbFacts): Tok[][] {
     const before = thing && number ? part.slice(start, at) : null;
     const foreign =
       before && measure && !isPreposition(part[at - 1]) && isForeignMeasure(token, before, facts);
+    const isTimeOf = thing && !number && token.kind === "duration" && isTimeOfDone(part, start, at);
     const another = before && !isPreposition(part[at - 1]) && isAnother(part, at, before, opens);
-    if (foreign || another) {
+    if (foreign || another || isTimeOf) {
       parts ??= [];
       parts.push(part.slice(start, at));
       start = at;
@@ -150,6 +151,20 @@ function splitAtThings(part: Tok[], facts: VerbFacts): Tok[][] {
   parts.push(part.slice(start));
   return parts;
 }
+
+/** "finished the bench 2h": what was done has no time of its own, so that it is said how long was worked on it. */
+function isTimeOfDone(part: readonly Tok[], start: number, at: number): boolean {
+  const before = part.slice(start, at);
+  const head = headOf(before);
+  // "cured 24h" is no work, and "finishing desk 2h" nothing else.
+  if (!head || /^cured$|ing\b/.test(head.text)) return false;
+  const isDone = strongHeadsOf(head).every(({ kind }) => kind === "finish" || kind === "start");
+  const last = before.at(-1)!;
+  return isDone && (isPiece(last) || last === head) && part.slice(at + 1).every(isPassing);
+}
+
+const isPassing = ({ kind, roles }: Tok): boolean =>
+  kind === "mark" || kind === "day" || roles.filler === true;
 
 const isPiece = ({ kind }: Tok): boolean => kind === "piece";
 

@@ -1,5 +1,6 @@
 import { percentOf } from "../money.ts";
 import type { Clause, Tok } from "./clause.ts";
+import { placeAfter } from "./clause.ts";
 import { daysMeant } from "./days-meant.ts";
 import { type Draft, draft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
@@ -10,6 +11,7 @@ import { slippedIn } from "./slipped.ts";
 import { centsIn } from "./slots/money.ts";
 import { language } from "./verbs.ts";
 import { NO_SALE, PRICE_TO, SALE_SAID } from "./words/deals.ts";
+import { ARTICLES_WIDE } from "./words/links.ts";
 
 /*
  * What an unclear clause may mean, as whole readings, likeliest first. Each is made of the person's own words; a
@@ -126,7 +128,10 @@ const owedOrNot: Offer = (held) => {
   // "got 102" of 110 may as well be what was left after a fee.
   const isNearly = beside >= price * NEARLY_ALL;
   const rest = price - beside;
-  return [changed(made, { owed: rest }), ...(isNearly ? [changed(made, { fee: rest })] : []), made];
+  // "for 150, they took 12" is hardly what was paid of it.
+  const isSmall = beside <= price * (1 - NEARLY_ALL);
+  const fee = isNearly ? rest : isSmall ? beside : undefined;
+  return [changed(made, { owed: rest }), ...(fee ? [changed(made, { fee })] : []), made];
 };
 
 /** "100 now 40 later": of 140, or of 100. */
@@ -182,6 +187,22 @@ function sourceIn({ tokens }: Clause): { source?: string } {
   return place ? { source: place.roles.place! } : {};
 }
 
+/** "promo for the settee 8": words that nobody listed, before the piece that they were for. */
+function costFor(held: Held, amount: number): Draft[] {
+  const { tokens } = held.clause;
+  const to = tokens.findIndex(({ text }) => text === "for" || text === "on");
+  const isNamed = to > 0 && tokens[placeAfter(tokens, to + 1, ARTICLES_WIDE)]?.kind === "piece";
+  const words = isNamed
+    ? tokens.slice(0, to).filter((token) => token.kind === "word" && !isFilling(token))
+    : [];
+  const isThing = words.every(({ roles }) => !roles.hedge && !roles.person && !roles.heads && !roles.method);
+  const isOurs = !tokens.some(({ text, each }) => each || text === "from");
+  if (words.length === 0 || !isThing || !isOurs) return [];
+  return [as("spend", { what: words.map(({ text }) => text).join(" "), category: "other", amount }, held)];
+}
+
+const isFilling = ({ roles }: Tok): boolean => roles.filler === true;
+
 const boughtListedSold: Offer = (held) => {
   const [price, other] = held.amounts;
   if (!held.pieces || price === undefined) return [];
@@ -191,9 +212,11 @@ const boughtListedSold: Offer = (held) => {
       ...(other === undefined ? [as("list", { price }, held)] : []),
     ];
   if (isSaleSaid(held.clause)) return [as("sell", { price }, held), as("hold", { deposit: price }, held)];
+  const cost = costFor(held, price);
   const isNew = held.pieces.every(({ number }) => number === undefined);
   return [
-    ...(isNew ? [as("buy", { price, ...sourceIn(held.clause) }, held)] : []),
+    ...cost,
+    ...(isNew && cost.length === 0 ? [as("buy", { price, ...sourceIn(held.clause) }, held)] : []),
     as("list", { price }, held),
     as("sell", { price }, held),
   ];
@@ -250,6 +273,11 @@ const eitherAmount: Offer = (held) => {
     },
   }));
   const numbered = made.kind === "buy" || !made.wantsPieces ? null : pieceNumbered(held.clause);
+  const net = Math.min(...held.amounts);
+  const gross = Math.max(...held.amounts);
+  // "sold credenza 150 and 138 hit my account"
+  if (made.kind === "sell" && amounts.length === 2 && net < gross && net >= gross * NEARLY_ALL)
+    each.splice(1, 0, changed(each[0]!, { [field]: gross, fee: gross - net }));
   return numbered
     ? [{ ...made, fields: { ...made.fields, pieces: [numbered.mention], [field]: numbered.cents } }, ...each]
     : each;

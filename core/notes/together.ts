@@ -18,11 +18,12 @@ import { BEFORE_TOPIC } from "./words/links.ts";
 export function togetherOf(all: readonly Draft[], index: number): Reading[] {
   // Nearly every line is one clause, and has nobody to take from.
   if (all.length === 1) return [readingOf(settledBy(all[0]!, undefined), index)];
-  const drafts = withPriceLater(withTopic(withoutChatter(all)));
+  const drafts = withNeed(withTimeLater(withPriceLater(withTopic(withoutChatter(all)))));
   sharedOver(drafts);
   let before: Mention[] | undefined;
   let run: Mention[] = [];
   let supposed = false;
+  let isOfIt = false;
   const kept = drafts.filter((draft, at) => !isRepetition(draft, at > 0 ? drafts[at - 1] : undefined));
   return kept.map((draft, at) => {
     supposed &&= !isNewSentence(kept[at - 1]!.clause, draft.clause);
@@ -30,6 +31,9 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
     if (isBalanceOfSale(draft, kept[at - 1]))
       return readingOf(unclearDraft(draft.clause, { kind: "loanAlone" }), index);
     supposed = isSupposition(draft);
+    // "started on it and put in 45 min"
+    draft.takesBefore ||= isOfIt && !before && isLeftOut(draft) && draft.kind !== "buy";
+    isOfIt ||= draft.takesBefore;
     const several = draft.takesSeveral && before?.length === 1 && before[0]!.count === 1;
     const fetched = kept[at - 1]?.kind === "drive" && draft.kind === "buy";
     const settled = settledBy(draft, several ? run : before, fetched);
@@ -44,10 +48,9 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
 }
 
 /** What a clause may hold that is worth a question; without any of it, it is said in passing. */
-const MEASURES: readonly Sign[] = [
-  ...(["piece", "number", "supply", "loan", "stream", "duration", "miles", "percent", "tax"] as const),
-  ...(["clock", "span", "labor"] as const),
-];
+const MEASURED: readonly Sign[] = ["number", "loan", "stream", "duration", "miles", "percent", "tax"];
+const MEASURES: readonly Sign[] = [...MEASURED, "piece", "supply", "clock", "span", "labor"];
+
 /** "… and it was raining all day": small talk behind a fact says nothing, and asks for nothing. */
 function withoutChatter(drafts: readonly Draft[]): readonly Draft[] {
   const troubles = drafts.filter((draft) => draft.trouble !== undefined);
@@ -105,6 +108,31 @@ function withPriceLater(drafts: readonly Draft[]): readonly Draft[] {
   return kept;
 }
 
+/** "chairs need new seats, fabric 22": what a piece needs is no fact, and says what the cost behind it is for. */
+function withNeed(drafts: readonly Draft[]): readonly Draft[] {
+  return drafts.filter(({ trouble, clause }, at) => {
+    const cost = drafts[at + 1];
+    const pieces = piecesIn(clause);
+    const isNeed = trouble?.kind === "intention" && clause.tokens.some(({ text }) => /^needs?$/.test(text));
+    if (!isNeed || pieces.length === 0 || MEASURED.some((sign) => clause.signs.has(sign))) return true;
+    if (cost?.kind !== "spend" || cost.trouble || cost.fields["pieces"]) return true;
+    cost.fields["pieces"] = pieces.map((mention) => ({ ...mention }));
+    return false;
+  });
+}
+
+/** "finished sanding the bench, 50 min": how long it took, told behind what was done. */
+function withTimeLater(drafts: readonly Draft[]): readonly Draft[] {
+  return drafts.filter((draft, at) => {
+    const before = at > 0 ? drafts[at - 1] : undefined;
+    const { minutes, pieces, what } = draft.fields;
+    if (draft.kind !== "work" || draft.trouble || minutes === undefined || pieces || what) return true;
+    if (before?.kind !== "work" || before.trouble || before.fields["minutes"] !== undefined) return true;
+    before.fields["minutes"] = minutes;
+    return false;
+  });
+}
+
 /** A purchase in which one field is said and another is not. */
 function isOpenPurchase({ kind, trouble, eachOf, fields }: Draft, open: string, said: string): boolean {
   return (
@@ -149,10 +177,11 @@ function isNewSentence(before: Clause, next: Clause): boolean {
   return /[.;!]/.test(next.line.slice(end, next.spans[next.tokens[0]!.from]!.start));
 }
 
+const isLeftOut = ({ wantsPieces, fields }: Draft): boolean => wantsPieces && fields["pieces"] === undefined;
+
 function settledBy(draft: Draft, before: readonly Mention[] | undefined, fetched = false): Draft {
   // Nothing is bought that was already there: "bought it for 40" still asks what, but for a piece just fetched.
-  const leftOut = draft.wantsPieces && draft.fields["pieces"] === undefined;
-  if ((draft.takesBefore || leftOut) && before && (draft.kind !== "buy" || fetched)) {
+  if ((draft.takesBefore || isLeftOut(draft)) && before && (draft.kind !== "buy" || fetched)) {
     draft.fields["pieces"] = before.map((mention) => ({ ...mention }));
     draft.follows = true;
   }

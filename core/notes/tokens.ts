@@ -205,11 +205,12 @@ function phraseToken<Head>(norms: readonly string[], at: number, found: Found<He
   return wordToken("word", found.phrase, at, at + found.words, found.roles);
 }
 
-/** "no. 12", "number 12", "num 12": the bot's own numbers in words. */
+/** "no. 12", "number 12", "num 12", "on no 12": the bot's own numbers in words. */
 function pieceNumberAt(norms: readonly string[], at: number): Part | null {
   const word = norms[at]!;
   const dotted = word === "no" && norms[at + 1] === "." ? 2 : 0;
-  const skip = dotted || (/^(?:number|num|nbr)$/.test(word) ? 1 : 0);
+  const isBehind = word === "no" && /^(?:on|for)$/.test(norms[at - 1] ?? "");
+  const skip = dotted || (isBehind || /^(?:number|num|nbr|nr)$/.test(word) ? 1 : 0);
   if (skip === 0) return null;
   const sharp = norms[at + skip] === "#" ? 1 : 0;
   const typed = norms[at + skip + sharp] ?? "";

@@ -108,6 +108,8 @@ function ofDay(effect: DayEffect, tokens: readonly Tok[], fired: Fired): Tok {
   );
 }
 
+const LABOR = rolesOf<Head>({ labor: true });
+
 /** What each effect makes of its words; a "name" stays a word that nobody knows. */
 const OWNER_ROLES: Readonly<Record<OwnerEffect, Roles<Head>>> = {
   part: rolesOf<Head>({ supply: "materials" }),
@@ -123,6 +125,7 @@ const OWNER_ROLES: Readonly<Record<OwnerEffect, Roles<Head>>> = {
   ours: rolesOf<Head>({ actor: "ours" }),
   worker: rolesOf<Head>({ hedge: "other" }),
   asked: rolesOf<Head>({ hedge: "doubt" }),
+  labor: LABOR,
   word: PASSING,
 };
 
@@ -136,7 +139,6 @@ function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok
   return token;
 }
 
-const LABOR = rolesOf<Head>({ labor: true });
 function ofTurn(effect: TurnEffect, tokens: readonly Tok[], fired: Fired): Tok {
   if (effect === "word") return joined(tokens, fired, PASSING);
   return joined(tokens, fired, effect === "labor" ? LABOR : turnedRoles({ hedge: effect }));

@@ -21,6 +21,7 @@ export type OwnerEffect =
   | "help"
   | "name"
   | "asked"
+  | "labor"
   | "word";
 
 const WHAT_FOR =

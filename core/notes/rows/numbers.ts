@@ -182,6 +182,8 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "vague",
     "bought lamp 20 got second one free",
   ],
+  // What has only been started has no time from before.
+  ["<~start> … ,|-? <time> [so_far|already|now|in_all]", "passing", "started the chest, 40 min so far"],
   [
     "[is|are|at|took|taken|taking|needed|up? at|to|about? <time> so_far|already|now|total|altogether|in_all|in_total]",
     "vague",

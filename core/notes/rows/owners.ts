@@ -16,6 +16,9 @@ const ROUND_HERE =
   "next_door|across_the_street|down_the_street|down_the_road|up_the_street|up_the_road|around_the_corner|round_the_corner|across_town|in_town|downtown|nearby";
 const LENT_A_HAND =
   "helped|helps|carried|loaded|unloaded|hauled|lifted|moved|delivered|pitched_in|lent_a_hand|gave_me_a_hand";
+/** What is taken, without its name. */
+const THE_GOODS =
+  "<art>? it|them|em|everything|all|both|rest|lot|stuff|things|whole_lot|whole_thing of? it|them|those|these? all?";
 /** Behind a name. */
 const NOW = "finally|just|then|also|already|actually";
 
@@ -73,8 +76,13 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "lenny paid 30 to hold the bench",
   ],
   ["^ [<art>? <person>|<new> " + COMES + " by|over|up? ,?] $", "buyer", "greg came by, 200"],
-  ["^ [<art>? <person>|<new> picked it|them|em up] $|,", "buyer", "greg picked it up 260 cash"],
-  ["^ [<art>? <person>|<new> picked it|them|em up] ;", "buyer", "they picked it up"],
+  [`^ [<art>? <person>|<new> picked ${THE_GOODS} up] $|,`, "buyer", "greg picked it up 260 cash"],
+  [`^ [<art>? <person>|<new> picked ${THE_GOODS} up] ;`, "buyer", "they picked it up"],
+  [
+    "^ [<art>? <person>|<new>] picked|scooped|snapped|snatched <art>? <piece> up",
+    "buyer",
+    "maria picked the desk up 90",
+  ],
   [
     "^ !<kin> <art>? <opinion>|<trait>* <person>|<new> put|left|gave|paid|came|stopped … and|then [bought|took|grabbed|picked_up|paid_for] <art>? <piece>",
     "sold",

@@ -217,6 +217,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "labor",
     "finished first coat on dresser",
   ],
+  ["<piece> [<workpart>] <~finish>", "labor", "desk drawers are done"],
   ["<~finish> <art>? [<piece> of|on <art>?] <piece>", "labor", "finished the shelf of the hall tree"],
   [
     "<~finish> [half|most|part|some|one_side|the_outside|the_inside of|on?] <art>? <piece>",

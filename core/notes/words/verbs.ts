@@ -33,4 +33,4 @@ export const HELPING =
 
 /** What a person does behind whose name it stands: no noun of a piece. */
 export const SOMEBODY_DID =
-  /^(?:back|flaked|bailed|ghosted|cancel|never|no show|no call|noshow|didnt|did not|stood|changed|refund|return|gave|brought|took|put|deposit|hold|kept|keeping|tipped|paid)/;
+  /^(?:back|flaked|bailed|ghosted|cancel|never|no show|no call|noshow|didnt|did not|stood|changed|refund|return|gave|brought|took|put|deposit|hold|kept|keeping|tipped|paid|picked$)/;
