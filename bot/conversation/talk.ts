@@ -1,6 +1,10 @@
 import type { Fact } from "../../core/books/facts.ts";
-import { dayOfInstant } from "../../core/calendar.ts";
+import { dayOfInstant, type Instant } from "../../core/calendar.ts";
 import type { Talk } from "../../core/decide/decision.ts";
+import { ever } from "../../core/decide/fits.ts";
+import { matchMention } from "../../core/decide/match.ts";
+import { mentionsOf } from "../../core/decide/mentioned.ts";
+import type { Mention, Reading } from "../../core/notes/reading.ts";
 import type { Turn } from "./turn.ts";
 
 /** A word passed over this often beside a verb is no longer asked about. */
@@ -26,21 +30,42 @@ function piecesOfMessage(turn: Turn, root: number): number[] | undefined {
   return others.every((pieces) => pieces.join() === first.join()) ? first : undefined;
 }
 
-/** The pieces of this person's last recorded note or question, where that was today. */
+/**
+ * The pieces of this person's last recorded note or question, where that was today. Where a newer note of other pieces
+ * still waits, those: "it" is hardly what was spoken of before.
+ */
 function latestPieces(turn: Turn): number[] | undefined {
   const { ledger, person, today } = turn;
   const fact = newestFact(turn, ({ pieces }) => pieces.length > 0);
   const asked = ledger.settings.get("askedOf")?.[person];
+  const since = Math.max(fact?.note ?? 0, asked?.day === today ? asked.note : 0);
+  const waiting = ledger.questions.allOpen(person).findLast((question) => question.note > since);
+  const named = waiting && isSaidToday(turn, waiting.asked) ? mentionsIn(waiting.matter.reading) : [];
+  if (named.length > 0 && waiting!.note !== turn.note) return piecesNamed(named, turn);
   if (asked && asked.day === today && asked.note > (fact?.note ?? 0)) return asked.pieces;
   if (!fact) return undefined;
   return isOfToday(turn, fact) ? fact.pieces : undefined;
 }
 
+/** The pieces that a reading names, or the likeliest that an unclear one may be. */
+function mentionsIn(reading: Reading): Mention[] {
+  const [first] = reading.kind === "unclear" ? (reading.could ?? []) : [];
+  return mentionsOf(first ?? reading).filter(({ it }) => !it);
+}
+
+function piecesNamed(mentions: readonly Mention[], { ledger }: Turn): number[] | undefined {
+  const matches = mentions.map((mention) => matchMention(mention, ledger.books, ever, new Set()));
+  const found = matches.flatMap((match) => (match.kind === "found" ? match.pieces : []));
+  return found.length > 0 && matches.every(({ kind }) => kind === "found") ? found : undefined;
+}
+
 /** Whether a fact was noted today, whatever day it is of. */
 export function isOfToday(turn: Turn, { note }: Fact): boolean {
   const said = turn.ledger.note(note)?.said;
-  return said !== undefined && dayOfInstant(said, turn.zone()) === turn.today;
+  return said !== undefined && isSaidToday(turn, said);
 }
+
+const isSaidToday = (turn: Turn, said: Instant): boolean => dayOfInstant(said, turn.zone()) === turn.today;
 
 /** What this person recorded last and still stands. */
 export function newestFact(

@@ -2,6 +2,7 @@ import type { FactKind } from "../books/facts.ts";
 import { addDays, type Day, showDay } from "../calendar.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
+import { bears } from "../notes/verbs.ts";
 import { verbs } from "../verbs/list.ts";
 import type { Verb } from "../verbs/verb.ts";
 import {
@@ -21,6 +22,7 @@ import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { askMissing } from "./missing.ts";
 import { orBefore } from "./or-before.ts";
 import { deskOfItsDay } from "./own-day.ts";
+import { whichOrNone } from "./pieces.ts";
 import { talkedOf, withSpokenOf } from "./talk.ts";
 import { askWhich, type Deciding, labelOfWhole, standingOf } from "./whole.ts";
 
@@ -41,6 +43,8 @@ export function decide(matter: Matter, desk: Omit<Desk, "confirmed">): Decision 
   if (reading.kind === "unclear" || !verb?.decide) return decideUnclear(reading, desk);
   const missing = askMissing(reading);
   if (missing) return { kind: "ask", ask: withSpokenOf(missing, reading, desk, deciding) };
+  if (isOfNothing(reading))
+    return { kind: "ask", ask: withSpokenOf(whichOrNone(reading), reading, desk, deciding) };
   if (reading.longAgo && reading.date && !matter.confirmed.includes("long ago")) {
     const day = showDay(reading.date, desk.today);
     const prompt = `${day} is long ago. Is that the day you mean?`;
@@ -53,6 +57,15 @@ export function decide(matter: Matter, desk: Omit<Desk, "confirmed">): Decision 
   if (household) return { kind: "ask", ask: household };
   const itsDesk = verb.byItsDay ? deskOfItsDay(reading, desk) : desk;
   return doneBy(reading.by, verb.decide(reading as never, { ...itsDesk, confirmed: matter.confirmed }));
+}
+
+/** "fabric 30 for it", and nothing that it could be. */
+function isOfNothing(reading: Reading): boolean {
+  return (
+    reading.follows === true &&
+    bears(reading.kind, "piece or none") &&
+    !("pieces" in reading && reading.pieces)
+  );
 }
 
 /** What is recorded says who of the household did it. */

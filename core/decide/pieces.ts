@@ -29,6 +29,8 @@ type Settled = { kind: "settled"; pieces: number[] };
 type WithPieces = Extract<Reading, { pieces?: Mention[] }>;
 
 const CANDIDATES_SHOWN_MAX = 8;
+/** Pieces offered where the words tell none of them. */
+const OFFERED_MAX = 4;
 
 /** The pieces that a reading means, in the order said, or what has to be asked first. */
 export function settlePieces(reading: WithPieces, desk: Desk, need: PieceNeed): Settled | Decision {
@@ -79,17 +81,37 @@ function ask(
     case "unfit":
       return unfit(reading, index, match.pieces, desk, need);
     case "none":
-      if (mention.name === undefined) return { kind: "ask", ask: whichAtAll(index) };
+      if (mention.name === undefined) return { kind: "ask", ask: whichAtAll(reading, index, desk, need) };
       if (need.unknown === "refuse")
         return { kind: "refuse", why: `No ${wordsOf(mention)} on the books fits that. "pieces" lists them.` };
       return { kind: "ask", ask: addFirst(reading, index, desk, need.unknown === "add or leave out") };
   }
 }
 
-/** "the other one" of nothing that is known. */
-function whichAtAll(mention: number): Ask {
+/** "fabric 30 for it" of nothing that is known. */
+export function whichOrNone(reading: Reading): Ask {
+  const { follows: _, ...rest } = reading;
+  const prompt = "Which piece was it for? Say its name or number.";
+  return { prompt, wants: "pieces", choices: [withoutPiece(rest as WithPieces), NEVER_MIND] };
+}
+
+function withoutPiece(reading: WithPieces): Choice {
+  return {
+    label: reading.kind === "drive" ? "No piece: just the miles" : "No piece: shop cost",
+    words: ["shop", "no piece"],
+    effect: { kind: "instead", readings: [{ ...reading, pieces: [] }] },
+  };
+}
+
+/** "the other one", "the white one" of nothing that is known: whatever is here, where that is little. */
+function whichAtAll(reading: WithPieces, index: number, { books }: Desk, need: PieceNeed): Ask {
+  const here = [...books.pieces.values()].filter((piece) => piece.gone === null && need.fit.allows(piece));
+  const isOne = reading.pieces![index]!.count === 1 && here.length <= OFFERED_MAX;
+  const choices = isOne
+    ? here.map(({ number }) => meaning(reading, index, [number], labelOf(books, [number])))
+    : [];
   const prompt = "Which piece? Say its name or number.";
-  return { prompt, wants: "pieces", mention, choices: [NEVER_MIND], misfit: true };
+  return { prompt, wants: "pieces", mention: index, choices: [...choices, NEVER_MIND], misfit: true };
 }
 
 function whichOne(
@@ -296,16 +318,7 @@ function addFirst(reading: WithPieces, index: number, desk: Desk, mayLeaveOut: b
   const [buy, ...rest] = buyFirst(reading, index, desk) as [Reading, ...Reading[]];
   const free = { ...buy, price: 0, missing: [] } as Reading;
   // No piece at all, and none that was spoken of before.
-  const shop = { ...reading, pieces: [] };
-  const out: Choice[] = mayLeaveOut
-    ? [
-        {
-          label: reading.kind === "drive" ? "No piece: just the miles" : "No piece: shop cost",
-          words: ["shop", "no piece"],
-          effect: { kind: "instead", readings: [shop] },
-        },
-      ]
-    : [];
+  const out = mayLeaveOut ? [withoutPiece(reading)] : [];
   return {
     misfit: true,
     prompt: `No ${wordsOf(mention)} on the books. What did ${isOne(mention) ? "it" : "they"} cost? I add ${isOne(mention) ? "it" : "them"} first.`,

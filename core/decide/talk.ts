@@ -66,13 +66,16 @@ const isPointed = ({ it, other, count }: Mention): boolean =>
 function settledBy(mention: Mention, { talk, books }: Omit<Desk, "confirmed">): Mention[] | null {
   const spoken = talk?.replied ?? talk?.latest ?? [];
   const [name, ...names] = new Set(spoken.map((number) => books.pieces.get(number)?.name));
-  if (name === undefined) return null;
   const { count, other } = mention;
   if (!other) {
     if (spoken.length === count) return byNumbers(spoken);
-    return spoken.length > (count ?? 0) && names.length === 0 ? [{ name, count: count! }] : null;
+    // "both" of the only two there are.
+    const held = [...books.pieces.values()].filter(({ gone }) => gone === null);
+    if (held.length === count && count > spoken.length) return byNumbers(held.map(({ number }) => number));
+    const isOfOneName = name !== undefined && names.length === 0 && spoken.length > (count ?? 0);
+    return isOfOneName ? [{ name, count: count! }] : null;
   }
-  if (names.length > 0) return null;
+  if (name === undefined || names.length > 0) return null;
   const alike = [...books.pieces.values()].filter((piece) => piece.name === name && piece.gone === null);
   const besides = alike.filter((piece) => !spoken.includes(piece.number));
   // "sold another", with all of them spoken of just now: one of those.

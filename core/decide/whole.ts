@@ -4,7 +4,7 @@ import type { Mention, Reading } from "../notes/reading.ts";
 import type { Verb } from "../verbs/verb.ts";
 import type { Ask, Choice, Decision, Desk } from "./decision.ts";
 import { cannotBe } from "./decision.ts";
-import { fetchedOf } from "./fetched.ts";
+import { type Fetched, fetchedOf } from "./fetched.ts";
 import { here } from "./fits.ts";
 import { matchMention } from "./match.ts";
 import { mentionsOf } from "./mentioned.ts";
@@ -53,7 +53,9 @@ export function standingOf(
   const sale = isFetched
     ? could.map((option) => fetchedOf(option, desk)).find((each) => each !== null)
     : null;
-  const options = sale ? [sale] : could.map((option) => ({ reading: option, confirmed: [] }));
+  const options = sale
+    ? [sale]
+    : could.map((option) => restOf(option, desk) ?? { reading: option, confirmed: [] });
   const rated = options.flatMap(({ reading: option, confirmed }, index) => {
     const reading = talkedOf(option, desk, deciding);
     const decision = deciding.decide(reading, desk, confirmed);
@@ -69,6 +71,12 @@ export function standingOf(
     .sort((a, b) => a.rating - b.rating)
     .filter(({ label }) => !labels.has(label) && labels.add(label))
     .map(({ reading, label, confirmed }) => ({ reading, label, confirmed }));
+}
+
+/** "credenza's gone, 150 cash" where just that is left to pay beside its deposit: the sale at its whole price. */
+function restOf(option: Reading, desk: Omit<Desk, "confirmed">): Fetched | null {
+  const fetched = option.kind === "sell" ? fetchedOf(option, desk) : null;
+  return fetched?.confirmed.includes("whole price") ? fetched : null;
 }
 
 /** A question whose buttons are whole readings; pressing one records it. */

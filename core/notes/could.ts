@@ -335,11 +335,15 @@ function isNoSale({ made, clause }: Held): boolean {
   return isPurchase || clause.signs.has("labor") || clause.tokens.some(({ text }) => NO_SALE.has(text));
 }
 
+const HANDED = /^(?:gave|handed|paid|sent|slipped)$/;
+
 /** "bob sold me a dresser 40": what was sold to us was bought. */
 const theirsOrOurs: Offer = (held) => {
   const { tokens } = held.clause;
   const at = tokens.findIndex(({ text }) => text === "me" || text === "us");
-  const isToUs = held.made?.kind === "sell" && at > 0 && tokens[at - 1] === held.clause.head;
+  // "he handed me 150" is money, and nothing that was sold to us.
+  const isSold = at > 0 && tokens[at - 1] === held.clause.head && !HANDED.test(tokens[at - 1]!.text);
+  const isToUs = held.made?.kind === "sell" && isSold;
   return isToUs ? [as("buy", { price: held.made!.fields["price"] }, held)] : itself(held);
 };
 
@@ -354,6 +358,10 @@ const takenBack: Offer = ({ clause, amounts }) => {
 
 /** What was only planned or offered: what its own words say, else the sale that it would be. */
 const asSale: Offer = (held) => {
+  const down = held.clause.tokens.find(
+    ({ kind }, at, all) => kind === "amount" && all[at + 1]?.text === "down",
+  );
+  if (down && held.pieces) return [as("hold", { deposit: centsIn(down) ?? undefined }, held)];
   if (held.made && held.made.kind !== "buy") return [held.made];
   if (isNoSale(held)) return [];
   const [price] = held.amounts;

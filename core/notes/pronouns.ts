@@ -3,6 +3,7 @@ import { countOf } from "./mentions.ts";
 import type { Mention } from "./reading.ts";
 import { pieceToken } from "./token.ts";
 import { bears } from "./verbs.ts";
+import { BEFORE_PRICE } from "./words/links.ts";
 import { ANOTHER, ONE, PAID_WORDS, POINTS_OUT, SEVERAL, STANDS_FOR_PIECES } from "./words/pieces.ts";
 
 /*
@@ -65,13 +66,28 @@ function others(tokens: readonly Tok[], at: number): Found | null {
   const count = countOf(next);
   const isCount = count !== null && count > 1 && count <= OTHERS_MAX && from > at;
   const isCounted = tokens[from + 2] === undefined ? isSpelled(next!) : tokens[from + 2]!.kind === "amount";
-  return isCount && isCounted ? { mention: { other: true, count }, to: from + 2 } : null;
+  if (isCount && isCounted) return { mention: { other: true, count }, to: from + 2 };
+  const isAlone = from > at && isOtherAlone(tokens[at - 1], next);
+  return isAlone ? { mention: { other: true, count: 1 }, to: from + 1 } : null;
 }
+
+/** "painted the other 1h", "sold the other 65", "the other is done": no day, and no money still owed. */
+function isOtherAlone(before: Tok | undefined, next: Tok | undefined): boolean {
+  const isTold = before !== undefined && isOfStanding(before) && !PAID_WORDS.has(before.text);
+  if (isTold && next?.kind === "amount") return true;
+  if (before === undefined) return next !== undefined && isOfStanding(next);
+  const isEnd =
+    next === undefined || next.kind === "mark" || next.kind === "duration" || BEFORE_PRICE.has(next.text);
+  return isEnd && (isTold || before.roles.labor === true);
+}
+
+const isOfStanding = ({ roles }: Tok): boolean =>
+  roles.heads?.some(({ kind }) => bears(kind, "standing pieces")) === true;
 
 /** "sold the last three 70", "marked the rest down to 25", "sold another 12": of those spoken of, what is left. */
 function remaining(tokens: readonly Tok[], at: number): Found | null {
-  const isTold = tokens[at - 1]?.roles.heads?.some(({ kind }) => bears(kind, "standing pieces")) === true;
-  if (!isTold || PAID_WORDS.has(tokens[at - 1]!.text)) return null;
+  const before = tokens[at - 1];
+  if (!before || !isOfStanding(before) || PAID_WORDS.has(before.text)) return null;
   const { text } = tokens[at]!;
   if (ANOTHER.has(text) && tokens[at + 1]?.kind === "amount")
     return { mention: { other: true, count: 1 }, to: at + 1 };

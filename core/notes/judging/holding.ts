@@ -12,6 +12,7 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
     !isPutDown(clause)
   )
     return { kind: "deposit" };
+  if (isCut(clause)) return { kind: "cutOrPrice" };
   if (fields.deposit !== undefined && isOfPiece(clause)) return { kind: "twoNumbers" };
   if (says(clause, /^(?:returned|refunded|gave back|kept)$/) || isGivenBack(clause))
     return { kind: "unknown" };
@@ -24,6 +25,10 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
   if (fields.buyer === undefined) nameFirst(fields, clause);
   return null;
 }
+
+/** "desk down 20": what it is down by, or to; "desk 20 down" is money that was put down. */
+const isCut = ({ tokens, head }: Clause): boolean =>
+  head?.text === "down" && tokens[tokens.indexOf(head) - 1]?.kind !== "amount";
 
 /** "gave him the deposit back"; but "he is coming back saturday" is when it will be fetched. */
 const isGivenBack = ({ tokens }: Clause): boolean =>

@@ -151,6 +151,12 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ],
   ["<time> [dry|drying|cure|curing time|between_coats?]", "vague", "primed desk 2h dry"],
   ["<miles> [, <eachway>]", "passing", "drove 24 miles, 12 each way"],
+  [
+    "<miles> [,|(|-? # there|out|over|up|down ,|and|&|+? # back|home )?]",
+    "passing",
+    "drove 30 miles, 15 there 15 back",
+  ],
+  ["<miles> [,|(|- # and|&|+|plus # )?] ;", "passing", "drove 22 miles (11 and 11)"],
   // What is left after fees is no fee.
   [
     "<sell> … $ … [$ after|net_of|minus|less|before <art>? fees|fee|shipping|costs|cut|commission]",

@@ -75,7 +75,13 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "buyer",
     "lenny paid 30 to hold the bench",
   ],
-  ["^ [<art>? <person>|<new> " + COMES + " by|over|up? ,?] $", "buyer", "greg came by, 200"],
+  [
+    "^ [<art>? <person>|<new> finally|just? " +
+      COMES +
+      " by|over|up|out|early|late|today|instead|finally|already* ,|and|-? paid|paid_me|gave|gave_me|handed_me|with? the?] $",
+    "buyer",
+    "he came today instead, paid 200 cash",
+  ],
   [`^ [<art>? <person>|<new> picked ${THE_GOODS} up] $|,`, "buyer", "greg picked it up 260 cash"],
   [`^ [<art>? <person>|<new> picked ${THE_GOODS} up] ;`, "buyer", "they picked it up"],
   [

@@ -35,7 +35,7 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "new back panel for the armoire 11.25",
   ],
   [
-    "^ [some|more|a_few|few|other? <things>|odds_and_ends|odds_n_ends|odds_&_ends|bits_and_bobs|bits_and_pieces|this_and_that] for|to|on <art>? <piece>",
+    "^ [some|more|a_few|few|other? <things>] for|to|on <art>? <piece>",
     "supply",
     "stuff for the secretary 13",
   ],

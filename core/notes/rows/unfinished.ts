@@ -211,6 +211,12 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "own deposit",
     "i paid the rest on the desk 40",
   ],
+  // A part of the piece that was named before.
+  [
+    "<piece> … ,|and|then|& <labor> the|its|all? [<workpart>|<part>] !of|on|<piece>",
+    "word",
+    "started on the dresser, stripped the top",
+  ],
   // A part of the work.
   [
     "<~finish> [<art>? first|second|third|1st|2nd|3rd|one|another|last|final|base|top|prime|primer|clear? <workpart> of|on?] <art>? <piece>",

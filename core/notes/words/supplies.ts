@@ -3,6 +3,9 @@ import type { Category } from "../reading.ts";
 /** What money is spent on, by category. Plurals are made by rule; a supply is named back as said. */
 export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly string[]>> = {
   materials: [
+    "odds and ends",
+    "bits and pieces",
+    "bits and bobs",
     "gold leaf kit",
     "repair kit",
     "touch up kit",
