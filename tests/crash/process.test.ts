@@ -50,16 +50,23 @@ function rows(query: string): Record<string, unknown>[] {
 const facts = () => rows("select kind, amount, day from facts order by id");
 
 describe("starting", () => {
-  it.each([
-    [{ BOT_TOKEN: "nonsense" }, /BOT_TOKEN is not in the form/],
-    [{ OWNER_ID: "robin" }, /OWNER_ID must be/],
-    [{ TIME_ZONE: "Mars/Base" }, /TIME_ZONE must be/],
-    [{ CURRENCY: "JPY" }, /CURRENCY must have two decimals/],
-    [{ LOG_LEVEL: "loud" }, /LOG_LEVEL must be one of/],
-  ])("with %o says what is wrong and ends with 1", async (environment, said) => {
-    const bot = start(environment as Record<string, string>);
+  it("with settings that are wrong says of each what it must be, and ends with 1", async () => {
+    const bot = start({
+      BOT_TOKEN: "nonsense",
+      OWNER_ID: "robin",
+      TIME_ZONE: "Mars/Base",
+      CURRENCY: "JPY",
+      LOG_LEVEL: "loud",
+    });
     expect(await bot.exited).toEqual({ code: 1, signal: null });
-    expect(bot.output).toMatch(said);
+    for (const said of [
+      "BOT_TOKEN is not in the form",
+      "OWNER_ID must be",
+      "TIME_ZONE must be",
+      "CURRENCY must have two decimals",
+      "LOG_LEVEL must be one of",
+    ])
+      expect(bot.output).toContain(said);
   });
 
   it("without an owner shows the way to become it, once only", async () => {
@@ -130,19 +137,6 @@ describe("one writer", () => {
     await standin.waitForReply("190");
     expect(facts()).toHaveLength(2);
   });
-
-  it("data files are for their owner only", async () => {
-    start();
-    standin.say("bought dresser 30");
-    await standin.waitForReply("dresser");
-    const files = readdirSync(directory, { recursive: true, withFileTypes: true }).filter((each) =>
-      each.isFile(),
-    );
-    expect(files.length).toBeGreaterThan(3);
-    for (const { parentPath, name } of files) {
-      expect([name, statSync(join(parentPath, name)).mode & 0o777]).toEqual([name, 0o600]);
-    }
-  });
 });
 
 describe("ending", () => {
@@ -177,11 +171,18 @@ describe("ending", () => {
     expect(Date.now() - asked).toBeLessThan(5000);
   });
 
-  it("kill -9 right after a reply loses nothing", async () => {
+  it("kill -9 right after a reply loses nothing, and what it leaves is for its owner only", async () => {
     const bot = start();
     standin.say("bought dresser 30");
     await standin.waitForReply("dresser");
     await bot.kill();
+    const files = readdirSync(directory, { recursive: true, withFileTypes: true }).filter((each) =>
+      each.isFile(),
+    );
+    expect(files.length).toBeGreaterThan(3);
+    for (const { parentPath, name } of files) {
+      expect([name, statSync(join(parentPath, name)).mode & 0o777]).toEqual([name, 0o600]);
+    }
     expect(facts()).toMatchObject([{ kind: "buy", amount: 3000 }]);
     expect(examine(directory)?.findings).toEqual([]);
   });
@@ -204,21 +205,7 @@ describe("trouble while it runs", () => {
     expect(examine(directory)?.findings).toEqual([]);
   });
 
-  it("an outage: what was typed meanwhile lands on the day it was typed", async () => {
-    const bot = start({ TIME_ZONE: "America/Chicago" });
-    standin.say("bought dresser 30", { date: Date.UTC(2026, 3, 1, 18) });
-    await standin.waitForReply("dresser");
-    standin.outage(true);
-    // Half past eleven at night in Chicago on the 2nd; in Greenwich it is the 3rd by then.
-    standin.say("paint 12.50 for dresser", { date: Date.UTC(2026, 3, 3, 4, 30) });
-    standin.say("sold dresser 190 cash", { date: Date.UTC(2026, 3, 4, 18) });
-    await standin.waitFor(() => /cannot be reached/.test(bot.output) || undefined);
-    standin.outage(false);
-    await standin.waitForReply("190", 15_000);
-    expect(facts().map(({ day }) => day)).toEqual(["2026-04-01", "2026-04-02", "2026-04-04"]);
-  });
-
-  it("down for two days: the owner hears from when to when notes may be missing, and the rest is handled", async () => {
+  it("down for two days: the owner hears from when to when notes may be missing, and the rest is handled, behind another poller too", async () => {
     const first = start();
     standin.say("bought dresser 30");
     await standin.waitForReply("dresser");
@@ -229,35 +216,10 @@ describe("trouble while it runs", () => {
     ledger.transaction(() => ledger.settings.set("lastSeenUpdateAt", Date.now() - 2 * 86_400_000));
     ledger.close();
     standin.say("sold dresser 190 cash", { date: Date.now() - 3_600_000 });
-    start();
-    await standin.waitForReply(/out of reach from .* may be missing/s);
-    await standin.waitForReply("190");
-    expect(facts()).toHaveLength(2);
-  });
-
-  it("a poller with the same token is waited out", async () => {
     standin.fail("getUpdates", { kind: "status", code: 409 }, 1);
     start();
-    standin.say("bought dresser 30");
-    await standin.waitForReply("dresser", 15_000);
-  });
-
-  it("an edit, an undo by reply and a press reach the books", async () => {
-    start();
-    const bought = standin.say("bought dresser 30");
-    const reply = await standin.waitForReply("dresser");
-    standin.edit(bought, "bought dresser 35");
-    await standin.waitForReply("35");
-    const standing = () => rows("select kind, amount from facts where id not in (select fact from voids)");
-    expect(standing()).toEqual([{ kind: "buy", amount: 3500 }]);
-    const painted = standin.say("paint 12.50 for dresser");
-    await standin.waitForReply(/12\.50/);
-    standin.say("undo", { replyTo: painted });
-    await standin.waitForReply();
-    expect(standing()).toEqual([{ kind: "buy", amount: 3500 }]);
-    standin.press(reply, "Undo");
-    await standin.waitForReply();
-    await standin.waitFor(() => standing().length === 0 || undefined);
-    expect(examine(directory)?.findings).toEqual([]);
+    await standin.waitForReply(/out of reach from .* may be missing/s, 15_000);
+    await standin.waitForReply("190");
+    expect(facts()).toHaveLength(2);
   });
 });

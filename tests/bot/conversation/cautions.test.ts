@@ -1,4 +1,4 @@
-import { afterEach, describe, expect, it, test } from "vitest";
+import { afterAll, afterEach, beforeAll, describe, expect, it, test } from "vitest";
 import { HAZARDS } from "../../../core/cautions/hazards.ts";
 import { rowsOf } from "../../../core/phone.ts";
 import { type Chat, openChat } from "./chat.ts";
@@ -20,10 +20,18 @@ function saidIn(text: string): string[] {
   return HAZARDS.filter(({ line }) => text.includes(line)).map(({ id }) => id);
 }
 
+let stage: Chat;
+let toFresh: () => void;
+beforeAll(() => {
+  stage = openChat();
+  toFresh = stage.keep();
+});
+afterAll(() => stage.end());
+
 /** The last of the notes is the one whose reply is looked at. */
 function replyTo(notes: readonly string[]): string {
-  chat = openChat();
-  return notes.map((note) => chat!.say(note).text).at(-1)!;
+  toFresh();
+  return notes.map((note) => stage.say(note).text).at(-1)!;
 }
 
 interface Ways {

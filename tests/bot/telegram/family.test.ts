@@ -1,31 +1,22 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { afterEach, beforeEach, expect, it } from "vitest";
-import { openReader } from "../../../db/open.ts";
-import { type BotProcess, startBot } from "../../crash/bot-process.ts";
-import { OWNER, type Person, type Sent, type Standin, startStandin } from "../../standin/standin.ts";
+import type { Ledger } from "../../../db/ledger.ts";
+import { OWNER, type Person, type Sent, type Standin } from "../../standin/standin.ts";
+import { workbenches } from "./workbench.ts";
 
-// The whole bot, with its real conversation, as a household uses it.
+// The real conversation, as a household uses it.
 const WREN: Person = { id: 2002, first_name: "Wren" };
 
-let directory: string;
+const { talking: bench, closeAll } = workbenches();
 let standin: Standin;
-let bot: BotProcess;
+let ledger: Ledger;
+let shown: readonly string[];
 beforeEach(async () => {
-  directory = mkdtempSync(join(tmpdir(), "tailgate-family-"));
-  standin = await startStandin();
-  bot = startBot(standin, directory, { OWNER_ID: "" });
+  ({ standin, ledger, shown } = await bench({ owner: undefined }));
 });
-afterEach(async ({ task }) => {
-  if (!bot.exit) await bot.kill();
-  if (task.result?.state === "fail") console.log(bot.output);
-  await standin.close();
-  rmSync(directory, { recursive: true, force: true });
-});
+afterEach(closeAll);
 
 async function pairOwner(): Promise<void> {
-  standin.say(await standin.waitFor(() => /\/start [\w-]{32}/.exec(bot.output)?.[0]));
+  standin.say(await standin.waitFor(() => /\/start [\w-]{32}/.exec(shown.join("\n"))?.[0]));
   await standin.waitForReply("bought dresser 30");
 }
 
@@ -53,10 +44,7 @@ it("pairs, invites, and removes", async () => {
   await standin.waitForReply("Wren is out");
   standin.say("sold dresser 190 cash", { from: WREN });
   await standin.waitForReply("private bookkeeping bot");
-  const opened = openReader(directory);
-  if (opened.kind !== "open") throw new Error(opened.kind);
-  const facts = opened.reader.books.facts.map(({ kind, author }) => [kind, author]);
-  opened.reader.close();
+  const facts = ledger.books.facts.map(({ kind, author }) => [kind, author]);
   expect(facts).toEqual([["buy", 2]]);
 });
 
@@ -113,11 +101,5 @@ it("a file of notes is read line by line", async () => {
   await pairOwner();
   standin.document("march.txt", "bought dresser 30\nsold dresser 190 cash\n");
   await standin.waitForReply("dresser");
-  await standin.waitFor(() => {
-    const opened = openReader(directory);
-    if (opened.kind !== "open") return undefined;
-    const count = opened.reader.books.facts.length;
-    opened.reader.close();
-    return count === 2 || undefined;
-  });
+  await standin.waitFor(() => ledger.books.facts.length === 2 || undefined);
 });

@@ -78,6 +78,20 @@ describe("vehicle spending that the rate covers", () => {
     ledger.add("retire", "2026-02-06", { pieces, data: { how: "kept" } });
     expect(vehicleCostCovered(ledger.books(), YEAR)).toBe(0);
   });
+
+  it("counts it in the year of the sale or trade alone, whenever it was spent", () => {
+    const ledger = new Ledger();
+    const pieces = ledger.buy("2024-02-01", ["hutch", "desk", "lamp"], 3_000);
+    for (const [index, number] of pieces.entries())
+      spend(ledger, "2024-02-02", "gas", 100 * 10 ** index, [number]);
+    ledger.add("sell", "2024-12-31", { pieces: [pieces[0]!], amount: 9_000, data: {} });
+    ledger.add("sell", "2026-01-01", { pieces: [pieces[1]!], amount: 9_000, data: {} });
+    const made = [{ name: "mirror", traits: [] }];
+    ledger.add("trade", "2026-12-31", { pieces: [pieces[2]!, 4], amount: 5_000, data: { made } });
+    const ofYear = (year: number) =>
+      vehicleCostCovered(ledger.books(), { from: `${year}-01-01`, through: `${year}-12-31` });
+    expect([2023, 2024, 2025, 2026, 2027].map(ofYear)).toEqual([0, 100, 0, 1_000 + 10_000, 0]);
+  });
 });
 
 describe("estimated-tax days", () => {

@@ -2,8 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { printReading, readMessage } from "../../../core/notes/read.ts";
 import { language } from "../../../core/notes/verbs.ts";
+import { runsOf } from "../../runs.ts";
 
-const RUNS = Number(process.env["RUNS"] ?? 600);
+const RUNS = runsOf({ short: 300, long: 3000 });
 const DAY = "2026-05-14";
 
 type Printed = Record<string, unknown> & { kind: string };

@@ -4,9 +4,10 @@ import { amountText } from "../../../core/money.ts";
 import { printReading, readMessage } from "../../../core/notes/read.ts";
 import { verbs } from "../../../core/verbs/list.ts";
 import { casesOf } from "../../corpus/cases.ts";
+import { runsOf } from "../../runs.ts";
 import { printedReading } from "./shape.ts";
 
-fc.configureGlobal({ seed: 20_260_512, numRuns: 1500 });
+fc.configureGlobal({ seed: 20_260_512, numRuns: runsOf({ short: 500, long: 5000 }) });
 afterAll(() => fc.resetConfigureGlobal());
 const TODAY = "2026-05-12";
 const read = (text: string): object[] => readMessage(text, TODAY).map(printReading);
@@ -176,7 +177,7 @@ describe("a fact in any phrasing reads back as itself", () => {
           expect(read(`paid loan ${total}`)).toEqual([{ kind: "pay", amount: `${total}.00` }]);
         },
       ),
-      { numRuns: 300 },
+      { numRuns: runsOf({ short: 150, long: 1500 }) },
     );
   });
 
