@@ -15,7 +15,7 @@ export default defineConfig({
       "tests/published/{deposits,finance-library,loan-interest,payoff,split,tax,worked-month}.test.ts",
     ],
     // A few random histories tell as much as many, which a mutant would run through a thousand times.
-    env: { RUNS: "16" },
+    env: { RUNS: "16", SHRINK: "no" },
     testNamePattern: "^(?!.*in a moment)",
     // One import of the product for all the files of a run.
     isolate: false,

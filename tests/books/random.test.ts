@@ -8,12 +8,12 @@ import type { BooksInHand } from "../../core/books/hand.ts";
 import { proceedsOf } from "../../core/books/piece.ts";
 import { statementOf } from "../../core/books/statement.ts";
 import { addDays } from "../../core/calendar.ts";
-import { runsOf, SEED } from "../runs.ts";
+import { runsOf, SEED, SHRINKS } from "../runs.ts";
 import { histories, type Step, Teller } from "./histories.ts";
 import { modelProblem, modelStatement } from "./model.ts";
 
 const RUNS = runsOf({ short: 32, long: 3000 });
-const parameters = { seed: SEED, numRuns: RUNS, endOnFailure: false };
+const parameters = { seed: SEED, numRuns: RUNS, endOnFailure: !SHRINKS };
 const TIMEOUT_MS = 60_000 + RUNS * 200;
 
 function folded(facts: readonly Fact[]): BooksInHand {

@@ -7,7 +7,7 @@ import { casesOf } from "../../corpus/cases.ts";
 import { runsOf } from "../../runs.ts";
 import { printedReading } from "./shape.ts";
 
-fc.configureGlobal({ seed: 20_260_512, numRuns: runsOf({ short: 500, long: 5000 }) });
+fc.configureGlobal({ seed: 20_260_512, numRuns: runsOf({ short: 300, long: 5000 }) });
 afterAll(() => fc.resetConfigureGlobal());
 const TODAY = "2026-05-12";
 const read = (text: string): object[] => readMessage(text, TODAY).map(printReading);
