@@ -40,7 +40,7 @@ interface Stretch {
   to: number;
 }
 
-const CHAT = rolesOf<never>({ plain: true });
+const CHAT = rolesOf<never>({ plain: true, filler: true });
 
 /** The tokens of a line without what is told beside the note; the same ones where nothing is. */
 export function withoutChatter(tokens: Tok[], line: Units, trace?: Trace[]): Tok[] {

@@ -8,7 +8,7 @@ import { goodsIn } from "./judging/buying.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import type { Kind, Mention } from "./reading.ts";
 import { slippedIn } from "./slipped.ts";
-import { centsIn } from "./slots/money.ts";
+import { centsIn, pieceCount } from "./slots/money.ts";
 import { language } from "./verbs.ts";
 import { NO_SALE, PRICE_TO, SALE_SAID } from "./words/deals.ts";
 import { ARTICLES_WIDE } from "./words/links.ts";
@@ -31,7 +31,12 @@ function heldIn(clause: Clause, made: Draft | undefined): Held {
   const slipped = slippedIn(clause);
   const amounts = clause.tokens
     .filter((token) => token.kind === "amount" && token.amount !== undefined && !slipped.includes(token))
-    .flatMap((token) => centsIn(token) ?? []);
+    .flatMap((token) => {
+      const cents = centsIn(token);
+      // "gone, 85 each" of two is 170; of nobody knows how many it is no amount.
+      const count = token.each ? pieceCount(pieces) : 1;
+      return cents === null || count === null ? [] : cents * count;
+    });
   return { pieces: pieces.length > 0 ? pieces : undefined, amounts, made, clause };
 }
 
@@ -304,6 +309,10 @@ function pieceNumbered({ tokens }: Clause): { mention: Mention; cents: number } 
 
 /** "two fifty" is either of two amounts. */
 const eitherSpoken: Offer = ({ made, clause, pieces }) => {
+  // "about an hour on the desk"
+  const isNear = clause.tokens.some(({ roles }) => roles.hedge === "vague");
+  const isWhole = made?.needs.every((field) => field === "count" || made.fields[field] !== undefined);
+  if (made && isNear && isWhole) return [made];
   const token = clause.tokens.find(({ amount }) => amount?.either !== undefined);
   const field = ["price", "amount", "balance"].find((name) => made?.needs.includes(name));
   if (!token || !made || !field) return [];

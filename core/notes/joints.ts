@@ -59,6 +59,8 @@ const isTrade = (head: Tok): boolean => headsOf(head).some(({ kind }) => kind ==
 const isListing = (head: Tok | undefined): boolean =>
   head !== undefined && strongHeadsOf(head).some(({ kind }) => kind === "list");
 
+const isRetiring = (head: Tok): boolean => strongHeadsOf(head).some(({ kind }) => kind === "retire");
+
 const isDeposit = (head: Tok | undefined): boolean =>
   head !== undefined && strongHeadsOf(head).some(({ kind }) => kind === "hold");
 
@@ -87,6 +89,10 @@ export function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): 
       return "merge";
     const paid = verb !== undefined && strongHeadsOf(verb).some((head) => facts.takes(head.kind, "money"));
     if (verb && absorbs(verb, next.head, facts) && !hasItsOwn(next, before, paid)) return "merge";
+    // "the crib got wet and i had to throw it out"
+    const isLeft = !verb || (isLight(verb) && !before.headFirst);
+    const isTopic = before.piece && isLeft && !before.amount && !before.duration && !before.supply;
+    if (isTopic && next.pronoun && !next.piece && !next.amount && isRetiring(next.head)) return "merge";
     return before.filling || isLeadIn(before, cut) || isWhatFor(before, next, facts) ? "merge" : "own";
   }
   // "armchair and ottoman 35 min": one job on both.
@@ -98,7 +104,8 @@ export function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): 
   if (next.filling || (next.fee && verb && headsOf(verb).some((said) => facts.takes(said.kind, "fee"))))
     return "merge";
   if (next.loan && next.amount && before.loan && before.amount && verb) return "repeat";
-  if (standsAlone(next, { ...before, head: verb }, facts, comma)) return "own";
+  const isPriced = before.amount || before.free;
+  if (standsAlone(next, { ...before, amount: isPriced, head: verb }, facts, comma)) return "own";
   if (next.piece && next.amount && before.amount && verb && before.piece) return "repeat";
   if (next.piece && next.buyer && before.piece && before.buyer && verb) return "repeat";
   if (next.piece && next.amount && before.amount && !verb) return "own";

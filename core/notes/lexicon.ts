@@ -9,7 +9,7 @@ import { HEDGES, VAGUE_TIMES } from "./words/hedges.ts";
 import { METHODS } from "./words/methods.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
 import { PEOPLE } from "./words/people.ts";
-import { PLACES } from "./words/places.ts";
+import { PLACES, PLACES_IN_SHORT } from "./words/places.ts";
 import { PLAIN } from "./words/plain.ts";
 import { SHORTHANDS } from "./words/shorthand.ts";
 import { STREAMS } from "./words/streams.ts";
@@ -184,6 +184,7 @@ export function tradeLexicon<Head>(): Lexicon<Head> {
     // "yardsale", "fleamarket"
     if (place.split(" ").length === 2) lexicon.add(place.replace(" ", ""), { place });
   }
+  for (const [words, place] of Object.entries(PLACES_IN_SHORT)) lexicon.add(words, { place });
   for (const [words, method] of Object.entries(METHODS)) lexicon.add(words, { method });
   for (const [words, stream] of Object.entries(STREAMS)) lexicon.add(words, { stream });
   for (const [hedge, phrases] of Object.entries(HEDGES))

@@ -1,7 +1,7 @@
 import type { Tok } from "./clause.ts";
 import { headOf } from "./heads.ts";
 import { BEFORE_PRICE, BEFORE_UNLISTED, PREPOSITIONS } from "./words/links.ts";
-import { FEES } from "./words/money.ts";
+import { FEES, FOR_NOTHING } from "./words/money.ts";
 import { HELPERS } from "./words/people.ts";
 
 export const isAmount = (token: Tok): boolean => token.kind === "amount";
@@ -40,6 +40,8 @@ export interface Shape {
   prepositional: boolean;
   /** A noun nobody listed and an amount right behind it: "a globe 6". */
   unlisted: boolean;
+  /** It cost nothing. */
+  free: boolean;
   /** A supply first and an amount right behind it: "paint 12". */
   pricedSupply: boolean;
 }
@@ -64,6 +66,7 @@ export function shapeOf(tokens: readonly Tok[]): Shape {
     buyer: false,
     prepositional: tokens.length > 0 && PREPOSITIONS.has(tokens[0]!.text),
     unlisted: isUnlistedPriced(tokens),
+    free: false,
     pricedSupply: tokens.length > 1 && isSupply(tokens[0]!) && isAmount(tokens[1]!),
   };
   for (let at = 0; at < tokens.length; at += 1) addToShape(shape, tokens[at]!, tokens[at + 1]);
@@ -103,6 +106,7 @@ function addToShape(shape: Shape, token: Tok, next: Tok | undefined): void {
   else if (token.kind === "percent") shape.percent = true;
   if (token.kind !== "word") return;
   const { text, roles } = token;
+  if (FOR_NOTHING.has(text)) shape.free = true;
   if (roles.supply !== undefined && !roles.heads) shape.supply = true;
   if (roles.stream !== undefined) shape.stream = true;
   if (text === "loan" || text === "loans") shape.loan = true;

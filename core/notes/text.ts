@@ -1,4 +1,6 @@
+import { SOUNDS } from "./words/shorthand.ts";
 import { GLUED } from "./words/units.ts";
+
 /** A word, a number as typed, or a mark, with where it stood in the line. */
 export interface Word {
   kind: "letters" | "digits" | "mark";
@@ -18,8 +20,8 @@ const BLANK = /(?:\s|\u200b|\u200c|\u200d|\ufe0f)+/uy;
 const DIGITS_MAX = 32;
 const DIGITS = /[-−]?[$€£]?[-−]?(?:\d|\.\d|[½¼¾])[\da-z.,:/×*+$€£%½¼¾"'@-]{0,31}/iuy;
 const COUNT_X = /x\d{1,3}(?![\p{L}\d.])/iuy;
-/** "b4" is "before". */
-const BEFORE = /b4(?![\p{L}\d])/iuy;
+/** "b4", "2day": a digit that sounds like a part of a word. */
+const SOUNDED = /(?:b4|2day|2nite|2night|2moro|2morrow|l8r|gr8)(?![\p{L}\d])/iuy;
 const LETTERS = /\p{L}[\p{L}\p{M}'’‘]{0,47}/uy;
 const MARK = /->|=>|[→≈<>,.;:!?&+*×\-–—@#()~=/$|…%]/uy;
 
@@ -96,6 +98,11 @@ function wordAt(
   const plain = asciiLetters(line, at);
   if (plain > 0)
     return { kind: "letters", norm: lower.slice(at, at + plain), start: at, end: at + plain, apart };
+  const sounded = matchAt(SOUNDED, line, at);
+  if (sounded) {
+    const norm = SOUNDS[sounded.toLowerCase()]!;
+    return { kind: "letters", norm, start: at, end: at + sounded.length, apart };
+  }
   const digits = digitsAt(line, at);
   if (digits > 0) {
     const typed = lower.slice(at, at + digits);
@@ -104,7 +111,6 @@ function wordAt(
     return isGlued(words, apart) ? { ...word, doubtful: true } : word;
   }
   const count = matchAt(COUNT_X, line, at);
-  if (matchAt(BEFORE, line, at)) return { kind: "letters", norm: "before", start: at, end: at + 2, apart };
   const text = count ?? matchAt(LETTERS, line, at);
   if (text)
     return {

@@ -43,7 +43,10 @@ export function meantBy<Head>(line: string, typed: readonly Word[], lexer: Lexer
         if (parts) return meantBy(line, [...typed.slice(0, at), ...parts, ...typed.slice(at + 1)], lexer);
       }
       norms.push(
-        known ?? (isName(line, typed, at) ? norm : (speller.meant(norm) ?? withoutArticle(norm, lexicon))),
+        known ??
+          (isName(line, typed, at)
+            ? norm
+            : (speller.meant(norm) ?? unstretched(norm, speller) ?? withoutArticle(norm, lexicon))),
       );
     }
   }
@@ -70,6 +73,17 @@ function partsOf<Head>(word: Word, lexicon: Lexicon<Head>): [Word, Word] | null 
   }
   return null;
 }
+
+/** "cashhh", "sooold": a letter typed on and on. */
+function unstretched(norm: string, speller: Speller): string | null {
+  if (!STRETCHED.test(norm)) return null;
+  return (
+    speller.settled(norm.replace(STRETCHES, "$1")) ?? speller.settled(norm.replace(STRETCHES, "$1$1")) ?? null
+  );
+}
+
+const STRETCHED = /(.)\1\1/;
+const STRETCHES = /(.)\1{2,}/g;
 
 /** "soldthe": an article run on from its verb is dropped, as articles are. */
 function withoutArticle<Head>(norm: string, { entry }: Lexicon<Head>): string {

@@ -201,7 +201,7 @@ function isAnotherThing(token: Tok): boolean {
 function isMyself({ tokens, head }: Clause): boolean {
   if (!head) return false;
   const before = tokens[tokens.indexOf(head) - 1]?.text;
-  return before === "i" || before === "we" || /^gave (?:me|us)$/.test(head.text);
+  return before === "i" || before === "we" || /^(?:gave (?:me|us)|let (?:me|us) have)$/.test(head.text);
 }
 
 /** "lady bought the hutch", "he paid 40": before the verb stands someone who is not the owner. */

@@ -13,6 +13,7 @@ import { isSetName } from "../notes/furniture.ts";
 import {
   couldBeCountAlone,
   goodsIn,
+  isAskedFor,
   isCostOfSomething,
   isFreeForOthers,
   isMoneyFound,
@@ -145,6 +146,20 @@ export const buy = defineVerb({
       },
       // A note in another's tongue, and one that begins like a line of a list.
       { say: ["have buy", "i buy", "buy :"], with: ["piece", "number"], without: ["supplyFirst"] },
+      { say: ["let me have", "let us have"], with: ["piece", "number"], without: ["supplyFirst"] },
+      {
+        say: ["ended up paying", "wound up paying"],
+        with: ["number"],
+        without: ["loan", "supply", "stream", "helper"],
+      },
+      {
+        say: [
+          ...["managed to get", "managed to snag", "managed to buy", "managed to grab", "managed to pick up"],
+          ...["managed to score", "managed to find", "manage to get", "manage to snag", "manage to buy"],
+        ],
+        with: ["piece", "number"],
+        without: ["supplyFirst"],
+      },
       { say: ["gave … for"], with: ["moneyFirst", "piece"], without: ["supply", "duration"], light: true },
       {
         say: [
@@ -175,6 +190,7 @@ export const buy = defineVerb({
       "payed",
       "for free",
       "free",
+      "found",
       "got",
       "spent",
       "cost",
@@ -189,6 +205,7 @@ export const buy = defineVerb({
     ],
     judge(fields, clause) {
       if (isFreeForOthers(clause)) return { kind: "noVerb" };
+      if (isAskedFor(clause)) return { kind: "intention" };
       if (isNoGift(clause)) return { kind: "unknown" };
       if (isWhatBecameOfIt(fields, clause)) return { kind: "unknown" };
       if (isCostOfSomething(clause)) return { kind: "loneNumber" };

@@ -64,6 +64,7 @@ export const drive = defineVerb({
         with: ["miles"],
         without: ["number"],
       },
+      { say: ["driven", "were driven"], with: ["miles"], without: ["number"], light: true },
       { say: ["drove", "drove to", "drove out", "drove out to"], without: ["miles"] },
       {
         say: ["delivered", "dropped off", "hauled", "fetched"],

@@ -86,6 +86,8 @@ export const fallthrough = defineVerb({
           "bailed",
           "bailed out",
           "ghosted",
+          "vanished",
+          "disappeared",
           "ghosted me",
           "cancelled",
           "canceled",

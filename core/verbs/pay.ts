@@ -69,6 +69,8 @@ export const pay = defineVerb({
           "paying",
           "put",
           "threw",
+          "threw … at",
+          "threw another",
           "transferred",
           "paid off",
           "paid down",

@@ -142,6 +142,20 @@ export const sell = defineVerb({
         ],
         with: ["number"],
       },
+      {
+        say: [
+          ...["managed to sell", "manage to sell", "was able to sell", "were able to sell"],
+          ...["let him have", "let her have", "let them have"],
+        ],
+        with: ["piece", "number"],
+        without: ["supply"],
+      },
+      {
+        say: ["gone", "is gone", "are gone", "all gone", "both gone", "just gone"],
+        with: ["piece", "number"],
+        without: ["supply", "loan"],
+        light: true,
+      },
       // A note in another's tongue.
       { say: ["have sell", "i sell", "is sell"], with: ["piece", "number"] },
       { say: "sale of", with: ["number"], light: true },

@@ -47,9 +47,24 @@ const rules: FactRules<"spend"> = {
 
 /** Money handed to somebody for a hand with a piece. */
 const HELPED = ["gave", "paid", "pay", "pd", "handed"].flatMap((gave) =>
-  ["for help", "for helping", "to help", "to move", "to load", "to carry", "for carry"].map(
-    (what) => `${gave} … ${what}`,
-  ),
+  [
+    "for help",
+    "for helping",
+    "to help",
+    "to move",
+    "to load",
+    "to carry",
+    "for carry",
+    "to redo",
+    "for helping sand",
+    "for helping strip",
+    "for helping paint",
+    "for helping move",
+    "for helping load",
+    "to help sand",
+    "to help move",
+    "to help load",
+  ].map((what) => `${gave} … ${what}`),
 );
 
 export const spend = defineVerb({
@@ -95,6 +110,11 @@ export const spend = defineVerb({
         light: true,
       },
       { say: "put", with: ["supply", "number"], without: ["loan", "piece", "duration"], light: true },
+      {
+        say: ["put down", "mark down", "jot down", "write down", "note down", "put me down for"],
+        with: ["number", "supply"],
+        without: ["piece", "loan"],
+      },
       { say: ["charged", "charge"], with: ["supply", "number"] },
     ],
     slots: { what: "what", amount: "money", category: "category", pieces: "pieces", method: "method" },

@@ -5,6 +5,12 @@ import type { Mention, ReadingFields } from "../reading.ts";
 import { GOODS } from "../words/goods.ts";
 import { BEHIND_REMAINDER, BESIDE_REST, REMAINDERS, RESTS } from "../words/money.ts";
 
+/** "let me have the desk for 28" asks for it; "she let me have it" tells of it. */
+export function isAskedFor({ tokens, head }: Clause): boolean {
+  if (!head || !/^let (?:me|us) have$/.test(head.text)) return false;
+  return !tokens.slice(0, tokens.indexOf(head)).some(({ kind, roles }) => kind === "word" && !roles.filler);
+}
+
 /** "desk free today" may be given away; "free desk", or one that came from somewhere, was got. */
 export function isFreeForOthers({ tokens, head }: Clause): boolean {
   if (head?.text !== "free") return false;

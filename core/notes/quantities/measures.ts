@@ -1,7 +1,7 @@
 import type { Cursor, Part } from "../token.ts";
 import { HOURS, MILES, MINUTES, MORE_OF, NO_MINUTES, PAID_UNDERWAY, QUARTERS } from "../words/units.ts";
 import type { Amount, Exact } from "./amounts.ts";
-import { decimalText, exactOf, times } from "./amounts.ts";
+import { decimalText, exactOf, plus, times } from "./amounts.ts";
 import { numberAt, whole } from "./numbers.ts";
 
 /** "h30" and the like glued to a number: "2.5h", "1h30", "1h30m", "45m", "90min". */
@@ -171,6 +171,13 @@ function wholeTripWords(norms: readonly string[], at: number): number {
 export function milesAfter(number: { amount: Amount; words: number }, { norms, at }: Cursor): Part | null {
   const { exact, factors, sum, money } = number.amount;
   if (!exact || (money && exact.scale !== 2 && !sum && !factors)) return null;
+  const fraction = fractionAfter(norms, at + number.words);
+  if (fraction.part > 0 && MILES.has(norms[at + number.words + fraction.words] ?? ""))
+    return milesOf(
+      plus(exact, { digits: fraction.part * 100, scale: 2 }),
+      { norms, at },
+      number.words + fraction.words + 1,
+    );
   const unit = norms[at + number.words] ?? "";
   const after = norms[at + number.words + 1] ?? "";
   if (MILES.has(unit)) return milesOf(exact, { norms, at }, number.words + 1);

@@ -62,6 +62,7 @@ function andPartAt(norms: readonly string[], at: number): Part | null {
   if (part === undefined || isTime) return null;
   const spoken = Math.round((value + part) * 100);
   // "two and a quarter" of a hutch is more likely 225.
+  if (CURRENCY_WORDS.has(norms[at + words + 3] ?? "")) return money(value + part, words + 4);
   if (typed === null && value < 10) return eitherOf(spoken, [spoken * 100, spoken], words + 3);
   if (scale === undefined) return money(value + part, words + 3);
   // A quarter beside a hundred is one of its own: 25.
@@ -113,7 +114,9 @@ function eitherAt(norms: readonly string[], at: number): Part | null {
   const unit = UNITS[norms[at] ?? ""];
   if (unit === undefined) return fortyAt(norms, at);
   if (unit < 1) return null;
-  const small = TENS[norms[at + 1] ?? ""] === undefined ? null : smallNumberAt(norms, at + 1);
+  const second = norms[at + 1] ?? "";
+  const isSmall = TENS[second] !== undefined || (unit < 10 && (UNITS[second] ?? 0) > 9);
+  const small = isSmall ? smallNumberAt(norms, at + 1) : null;
   if (!small || SCALES[norms[at + 1 + small.words] ?? ""] !== undefined) return null;
   if (CURRENCY_WORDS.has(norms[at + 1 + small.words] ?? "")) return null;
   const whole = unit * 100 + small.value;

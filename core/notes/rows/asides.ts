@@ -7,7 +7,7 @@ export type AsideEffect = "aside";
 const ROWS: readonly Row<AsideEffect>[] = [
   ["<day> [night|evening|morning|afternoon|noon]", "aside", "sold desk 140 friday night"],
   [
-    "[it|they|that|this|its|he|she was|were|is|are|looks|looked|smells|smelled|feels|felt|came_out|turned_out|weighs|weighed so|too|very|really|super|pretty|all|kinda|a_bit? <opinion>|<trait>|<plain>]",
+    "[it|they|that|this|its|he|she was|were|is|are|look|looks|looked|smells|smelled|feels|felt|came_out|turned_out|weighs|weighed so|too|very|really|super|pretty|all|kinda|a_bit? <opinion>|<trait>|<plain>]",
     "aside",
     "sold desk 90 it was so heavy",
   ],
@@ -59,7 +59,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "bought desk 20, missing a drawer",
   ],
   [
-    "<retire> … [to|at|for <art>? <new>|<plain> <new>|<plain>?] ;",
+    "<retire> … [to|at|for <art>? <new>|<plain>|<trait>|<opinion> <new>|<plain>|<person>|<kin>? down_the_block|down_the_street|down_the_road|up_the_street|next_door|across_the_street|around_the_corner|with_kids|in_need?] ;",
     "aside",
     "donated desk to the womens shelter",
   ],

@@ -161,11 +161,15 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "running late for church, sold the crib 40",
   ],
   [
-    `[on <art>? way back|home|over|up? to|from|home_from ${PLACES_OF_LIFE}]`,
+    `[on the|my|our? way back|home|over|up? to|from|home_from ${PLACES_OF_LIFE}]`,
     "chat",
     "on the way to work i bought a stool 9",
   ],
-  ["[on <art>? way home|in|out|over|there] $|<~buy>|;|i|we", "chat", "on the way home i bought a stool 9"],
+  [
+    "[on the|my|our? way home|in|out|over|there] $|<~buy>|;|i|we",
+    "chat",
+    "on the way home i bought a stool 9",
+  ],
   [
     `^ [i|we|im|ill|well|will|gonna|going_to|were will|am|are|be|going_to|gonna* so|really|pretty|very? ${SORE} tomorrow|tonight|later|for_days|for_a_week|all_week|good|well|night|day|evening|one|like_a_baby|like_a_rock|like_a_log|it|in_the_morning*] ;`,
     "chat",
@@ -228,6 +232,16 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "chat",
     "my cousin keeps asking about it so im holding the lamp for her",
   ],
+  [
+    "[<art>? <kin>|<person>|<new> helped|helping|gave me|us|out|a_hand? to? load|carry|haul|lift|move|unload|drag|get|bring|fit|tie|strap|wrap|with it|them|everything|in|inside|up|out|home|into|down|over|onto|on|the|my|our|truck|van|car|house|garage|trailer|basement*] ;",
+    "chat",
+    "bought a piano bench 18 and our son helped me haul it inside",
+  ],
+  [
+    "[pics|photos|pictures|photo|pic are|were|all? taken|done|snapped|shot|edited|up|uploaded|ready|took_forever] ;",
+    "chat",
+    "credenza done, pics taken, listed 325 on the board",
+  ],
   // Losses, falls and gifts of the day.
   [
     "[almost|nearly|about? fell|falling|dozed|nodded|drifted|passed asleep|to_sleep|off_to_sleep|out_cold] ;",
@@ -284,9 +298,14 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "chat",
     "ran into my old boss, sold the crib 40",
   ],
+  [
+    "gas|diesel|lumber|parking|paint|wood|fabric [prices? is|are|gets|keeps|keep just? getting_worse|worse|insane|crazy|nuts|unreal|brutal|out_of_control|bonkers|ridiculous|a_racket|robbery|highway_robbery|too_much all_the_time|every_day|every_week|lately|these_days?]",
+    "chat",
+    "gas gets worse all the time, 47 today",
+  ],
   // Thanks, cries and openers.
   [
-    "^ [big|many|huge|special|lots_of|a_million|so_much? thanks|thank|shoutout|shout_out|kudos|hats_off|bless|god_bless to|for|you|the|my|our|her|his|him|them >] ;",
+    "^ [big|many|huge|special|lots_of|a_million|so_much? thanks|thank|shoutout|shout_out|kudos|hats_off|bless|god_bless to|for|you|the|my|our|her|his|him|them > about_it|about_this|about_that|about_them?] ;",
     "chat",
     "big thanks to my neighbor for telling me, sold the crib 40",
   ],
@@ -336,7 +355,7 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "what a sweetheart, sold the crib 40",
   ],
   [
-    "[prices|price|inflation|economy|traffic|weather|heat|cold|humidity|wind|rain|bugs|mosquitoes|pollen|gas|lumber|parking these_days|nowadays|i_tell_you|is|are|gets|keeps|keep|just* killing_me|insane|crazy|nuts|unreal|brutal|out_of_control|bonkers|getting_worse|worse|something_else|wild|murder all_the_time|every_day|every_week|lately|these_days|out_there?] ;",
+    "[prices|price|inflation|economy|traffic|weather|heat|cold|humidity|wind|rain|bugs|mosquitoes|pollen these_days|nowadays|i_tell_you|is|are|gets|keeps|keep|just* killing_me|insane|crazy|nuts|unreal|brutal|out_of_control|bonkers|getting_worse|worse|something_else|wild|murder all_the_time|every_day|every_week|lately|these_days|out_there?] ;",
     "chat",
     "this heat is killing me, sold the crib 40",
   ],

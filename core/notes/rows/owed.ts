@@ -63,17 +63,22 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold the trunk for 90 all of it owed",
   ],
   [
-    "[with|and? <art>? other|last|remaining|rest|another? $ is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid till|until|til|by|on next|this? <day>|payday|next_week|next_month]",
+    "<sell> … $ … [with|and|but? $ of_it|of_that|of_which still|is|was|to_be* due|paid|coming|comes on|by|next|this? <day>|later|tomorrow|payday|pickup]",
+    "owed",
+    "sold the trunk 80 with 20 of it due friday",
+  ],
+  [
+    "[with|and|but? <art>? other|last|remaining|rest|another|only? $ of_it|of_that|of_which|of_the_total|more? is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid|hasnt_been_paid|not_paid_yet|not_been_paid|yet_to_come till|until|til|by|on next|this? <day>|payday|next_week|next_month]",
     "owed",
     "sold both chairs 130, 30 owed till friday",
   ],
   [
-    "[with|and? <art>? other|last|remaining|rest|another? $ is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid next|this? <weekday>|tomorrow|payday|next_week|next_month]",
+    "[with|and|but? <art>? other|last|remaining|rest|another|only? $ of_it|of_that|of_which|of_the_total|more? is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid|hasnt_been_paid|not_paid_yet|not_been_paid|yet_to_come next|this? <weekday>|tomorrow|payday|next_week|next_month]",
     "owed",
     "sold both chairs 130, 30 owed friday",
   ],
   [
-    "[with|and? <art>? other|last|remaining|rest|another? $ is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid to? me|us?]",
+    "[with|and|but? <art>? other|last|remaining|rest|another|only? $ of_it|of_that|of_which|of_the_total|more? is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid|hasnt_been_paid|not_paid_yet|not_been_paid|yet_to_come to? me|us?]",
     "owed",
     "sold desk 200, 50 still owed",
   ],

@@ -201,6 +201,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "sold desk out of the truck 140",
   ],
   [
+    "<miles> [dropping_off|delivering|hauling|returning|picking_up|fetching|taking|bringing|getting|moving|to_drop_off|to_deliver|to_haul] <art>? <trait>* <piece>",
+    "word",
+    "19 miles dropping off the armoire",
+  ],
+  [
     "<supply> $? [getting|fetching|grabbing|hauling|picking_up|pickup_of|delivering|dropping_off|returning|moving|to_get|to_fetch|to_grab|to_pick_up|to_haul|to_deliver|to_move|going_to_get|driving_to_get] <art>? <piece>",
     "word",
     "tolls 6.50 getting hutch",

@@ -184,6 +184,16 @@ const ROWS: readonly Row<TurnEffect>[] = [
   ],
   ["<sell> <art>? [<theirs>] <piece>", "other", "sold the neighbors sofa 200"],
   [
+    "[saw|spotted|noticed|eyed|looked_at|stopped_to_look_at|went_to_look_at|went_to_see|came_to_look_at|went_and_looked_at] <art>? <trait>|<opinion>|<new>* <piece> and|then|so|, … <~buy>|ended_up|wound_up|paid|took_it|paying",
+    "word",
+    "looked at a hutch and bought it for 75",
+  ],
+  [
+    "[talked|haggled|negotiated|bargained <art>? <person>|seller|him|her|them|owner|price|it? down|a_bit|a_little|some|hard? to? $?] and|so|, … got|bought|paid|took|brought|grabbed",
+    "word",
+    "talked the seller down and got the desk for 55",
+  ],
+  [
     "[saw|seen|spotted|noticed|eyeing|eyed|looked_at|looking_at|passed_on|passed_up <art>? <piece>]",
     "offer",
     "saw hutch 90 yard sale",

@@ -14,6 +14,7 @@ import {
   WHICH_STREAM,
   WHOM,
 } from "../words/names.ts";
+import { SERVICES } from "../words/parts.ts";
 import { OWN_SPOTS } from "../words/places.ts";
 import type { Fill } from "./filled.ts";
 
@@ -159,7 +160,8 @@ export const method: Fill = (clause) => {
       if (next.text.includes(" ") || tokens[at + 2]?.roles.method) return;
       if (token.text === "by" && (next.roles.filler || next.roles.person)) return;
       claim(token, next);
-      said.push(next.text);
+      // "refinished by bob": who did it is no way of paying.
+      if (token.text !== "by" || !SERVICES.has(tokens[at - 1]?.text ?? "")) said.push(next.text);
     }
   });
   const [first, ...others] = said;

@@ -1,9 +1,10 @@
 import type { Clause, Tok } from "../clause.ts";
 import { claim, freeTokens } from "../clause.ts";
+import { strongHeadsOf } from "../heads.ts";
 import { COUNT_WORDS, unlistedMention } from "../mentions.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
-import { NO_NOUN_AFTER, NO_NOUNS } from "../words/names.ts";
+import { NO_NOUN_AFTER, NO_NOUN_IN_LISTING, NO_NOUNS } from "../words/names.ts";
 import { SOMEBODY_DID } from "../words/verbs.ts";
 import { beforeArticles } from "./names.ts";
 
@@ -23,6 +24,7 @@ function wordBefore(tokens: readonly Tok[], at: number): string {
 function unlistedRun(clause: Clause): { run: Tok[]; count: number | null } | null {
   const { tokens, head } = clause;
   const from = head ? tokens.indexOf(head) + 1 : 0;
+  const isListing = head !== undefined && strongHeadsOf(head).some(({ kind }) => kind === "list");
   // Before "backed out" or "refunded" stands whoever did it, not a piece.
   const before = head && SOMEBODY_DID.test(head.text) ? 0 : Math.max(0, from - 1);
   for (const [start, end] of [
@@ -34,7 +36,8 @@ function unlistedRun(clause: Clause): { run: Tok[]; count: number | null } | nul
       let to = at;
       while (to < end && isUnlistedNoun(tokens[to]!)) to += 1;
       const run = tokens.slice(at, to);
-      const named = !NO_NOUN_AFTER.has(wordBefore(tokens, at));
+      const behind = wordBefore(tokens, at);
+      const named = !NO_NOUN_AFTER.has(behind) && !(isListing && NO_NOUN_IN_LISTING.has(behind));
       if (named && run.some((token) => token.unknown)) {
         let link = at - 1;
         while (/^(?:of|the|my|our)$/.test(tokens[link]?.text ?? "")) link -= 1;

@@ -71,6 +71,8 @@ export const FILLER: readonly string[] = [
   "darn",
   "guess what",
   "had to",
+  "managed",
+  "i swear",
   "needed",
   "for nothing",
   "on hold with",

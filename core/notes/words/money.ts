@@ -23,6 +23,9 @@ export const MONEY_BACK = wordSet(
 export const ACCORDING_TO = wordSet("statement lender servicer bank receipt the");
 
 /** Fees by their names. */
+/** Nothing was paid. */
+export const FOR_NOTHING = wordSet("free for_free for_nothing freebie");
+
 export const FEES = wordSet("fee fees listing_fee listing_fees selling_fee selling_fees sale_fee sale_fees");
 
 /** "half of 40" is not 40. */

@@ -67,7 +67,7 @@ export const WHENCE = wordSet("from at off off_of outta out_of");
 export const WHOM = wordSet("to for from");
 
 /** Where it happened. */
-export const WHERE = wordSet("on in at");
+export const WHERE = wordSet("on in at via");
 
 /** Behind these, what an income is from. */
 export const WHICH_STREAM = wordSet("from for");
@@ -86,6 +86,9 @@ export const NO_NOUNS = wordSet(
 export const NO_NOUN_AFTER = wordSet(
   "from to at in off with w by via im i is are was were be been feel feeling so very too and & but",
 );
+
+/** Behind these, in a listing, stands the place where it is shown. */
+export const NO_NOUN_IN_LISTING = wordSet("on via");
 
 /** A name follows. */
 export const BEFORE_SOMEBODY = wordSet("with w to from give gave giving for traded swapped");

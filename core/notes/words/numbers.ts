@@ -52,6 +52,9 @@ export const CURRENCY_WORDS: ReadonlySet<string> = new Set([
   "dollas",
   "usd",
   "smackers",
+  "smackeroos",
+  "bones",
+  "clams",
 ]);
 /** After a number: money of another country, or notes of nobody knows what worth: no amount of these books. */
 export const FOREIGN_WORDS: ReadonlySet<string> = new Set([

@@ -104,3 +104,12 @@ export const OWN_SPOTS: ReadonlySet<string> = new Set(
     "locker workshop shop house home booth stall curb doorstep stoop deck"
   ).split(" "),
 );
+
+/** Places as they are shortened, each to its name. */
+export const PLACES_IN_SHORT: Readonly<Record<string, string>> = {
+  "est sale": "estate sale",
+  "gar sale": "garage sale",
+  "yd sale": "yard sale",
+  "rum sale": "rummage sale",
+  "flea mkt": "flea market",
+};

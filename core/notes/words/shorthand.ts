@@ -1,6 +1,14 @@
 /** Shorthand and slips too short or too far from the word for the speller. */
 export const SHORTHANDS: Readonly<Record<string, string>> = {
   mkt: "market",
+  drov: "drove",
+  drv: "drove",
+  cpl: "couple",
+  snagd: "snagged",
+  copt: "copped",
+  stayn: "stain",
+  refinishd: "refinished",
+  finishd: "finished",
   tge: "the",
   thw: "the",
   ths: "this",
@@ -98,4 +106,16 @@ export const SHORTHANDS: Readonly<Record<string, string>> = {
   fini: "finished",
   pntd: "painted",
   prchsd: "purchased",
+};
+
+/** Words with a digit that sounds like a part of them. */
+export const SOUNDS: Readonly<Record<string, string>> = {
+  b4: "before",
+  "2day": "today",
+  "2nite": "tonight",
+  "2night": "tonight",
+  "2moro": "tomorrow",
+  "2morrow": "tomorrow",
+  l8r: "later",
+  gr8: "great",
 };

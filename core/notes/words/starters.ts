@@ -90,4 +90,5 @@ export const SPOKEN_SECOND: ReadonlySet<string> = new Set([
   ...["1s", "2s", "5s", "10s", "20s", "50s", "100s"],
   ...Object.keys(NOTE_WORDS),
   ...Object.keys(TENS),
+  ...Object.keys(UNITS).filter((word) => UNITS[word]! > 9),
 ]);
