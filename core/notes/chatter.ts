@@ -6,7 +6,7 @@ import type { Fired } from "./rows/table.ts";
 import type { Trace } from "./rows/trace.ts";
 import { unfinished } from "./rows/unfinished.ts";
 import type { Units } from "./rows/units.ts";
-import { wordToken } from "./token.ts";
+import { NO_ROLES, wordToken } from "./token.ts";
 import {
   BEFORE_BUYER,
   BEFORE_SO_MUCH,
@@ -18,6 +18,7 @@ import {
   MOOD,
   NOT_US,
   OPENS_SLOT,
+  POINTS_AT,
   SAME_SUBJECT,
   STAYS,
   TRADES,
@@ -26,6 +27,7 @@ import {
   WRITES,
 } from "./words/chatter.ts";
 import { isEveryday } from "./words/everyday.ts";
+import { FILLER } from "./words/filler.ts";
 import { HOUSEHOLD, isOwner } from "./words/people.ts";
 
 /*
@@ -39,6 +41,8 @@ interface Stretch {
   from: number;
   to: number;
 }
+
+const FILLERS: ReadonlySet<string> = new Set(FILLER);
 
 const CHAT = rolesOf<never>({ plain: true, filler: true });
 
@@ -55,7 +59,7 @@ export function withoutChatter(tokens: Tok[], line: Units, trace?: Trace[]): Tok
       !isWhoDid(tokens, stretch, stretches[at + 1]) &&
       !isForNumber(tokens, stretches, at, named >= 0 && named < at),
   );
-  const beside = withoutTurns(dropped, tokens, line);
+  const beside = withoutTurns(dropped, tokens, line, fired);
   const isAll = beside.length === stretches.length;
   const kept = isAll ? tokens : without(tokens, beside);
   const left = new Set(kept);
@@ -73,12 +77,21 @@ export function withoutChatter(tokens: Tok[], line: Units, trace?: Trace[]): Tok
 }
 
 /** "fingers crossed" is told of the note: what a row says turns it is never passed over. */
-function withoutTurns(dropped: Stretch[], tokens: readonly Tok[], line: Units): Stretch[] {
+function withoutTurns(
+  dropped: Stretch[],
+  tokens: readonly Tok[],
+  line: Units,
+  fired: readonly Fired[],
+): Stretch[] {
   if (dropped.length === 0) return dropped;
+  const isInPhrase = (turn: Stretch): boolean =>
+    fired.some(({ from, to }) => from <= turn.from && to >= turn.to);
   const turns = unfinished
     .fired(tokens, line)
     .filter(({ effect }) => effect !== "word" && effect !== "labor");
-  return dropped.filter(({ from, to }) => !turns.some((turn) => turn.from < to && turn.to > from));
+  return dropped.filter(
+    ({ from, to }) => !turns.some((turn) => turn.from < to && turn.to > from && !isInPhrase(turn)),
+  );
 }
 
 /** A phrase within the clause of a fact is one word that says nothing. */
@@ -154,6 +167,8 @@ function isChat(
       continue;
     }
     const isBuyer = tokens[at]!.roles.person === true && BEFORE_BUYER.has(tokens[at - 1]?.text ?? "");
+    const isPointing = POINTS_AT.has(tokens[at]!.text) && at + 1 < to && isLife(tokens[at + 1]!.text);
+    if (isPointing) continue;
     if (isBuyer || !tell(told, tokens[at]!)) return false;
   }
   if (told.risky > 0 && (told.life === 0 || told.isOfOthers)) return false;
@@ -182,7 +197,8 @@ function tell(told: Told, token: Tok): boolean {
   const isMood = MOOD.has(text) || roles.opinion === true;
   told.isOfUs ||= US.has(text);
   if (isOfLife && !VAGUE_LIFE.has(text)) told.life += isMood && !told.isOfUs ? 0 : 1;
-  if (roles.filler || NOT_US.has(text)) return !TRADES.has(text);
+  const isFiller = roles.filler === true || (roles === NO_ROLES && FILLERS.has(text));
+  if (isFiller || NOT_US.has(text)) return !TRADES.has(text);
   told.isOfMood &&= isMood;
   const isOwn = roles.trait || roles.person || isOwner(text);
   told.isTold ||= isOfLife || isMood || !isOwn;

@@ -64,7 +64,12 @@ export const drive = defineVerb({
         with: ["miles"],
         without: ["number"],
       },
-      { say: ["driven", "were driven"], with: ["miles"], without: ["number"], light: true },
+      {
+        say: ["driven", "were driven", "clocked", "racked up"],
+        with: ["miles"],
+        without: ["number"],
+        light: true,
+      },
       { say: ["drove", "drove to", "drove out", "drove out to"], without: ["miles"] },
       {
         say: ["delivered", "dropped off", "hauled", "fetched"],

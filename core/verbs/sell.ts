@@ -167,6 +167,10 @@ export const sell = defineVerb({
       {
         say: [
           "found a new home",
+          "found a new owner",
+          "found its new owner",
+          "flew out the door",
+          "flew off the shelf",
           "found a home",
           "found its new home",
           "went to a new home",

@@ -46,7 +46,7 @@ const rules: FactRules<"spend"> = {
 };
 
 /** Money handed to somebody for a hand with a piece. */
-const HELPED = ["gave", "paid", "pay", "pd", "handed"].flatMap((gave) =>
+const HELPED = ["gave", "paid", "pay", "pd", "handed", "slipped", "tipped"].flatMap((gave) =>
   [
     "for help",
     "for helping",
@@ -108,6 +108,17 @@ export const spend = defineVerb({
         with: ["moneyFirst", "stream"],
         without: ["loan", "piece"],
         light: true,
+      },
+      {
+        say: [
+          "shelled out … for",
+          "forked over … for",
+          "coughed up … for",
+          "plunked down … for",
+          "dropped … for",
+        ],
+        with: ["moneyFirst", "supply"],
+        without: ["loan", "stream"],
       },
       { say: "put", with: ["supply", "number"], without: ["loan", "piece", "duration"], light: true },
       {

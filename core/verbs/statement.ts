@@ -81,7 +81,17 @@ export const statement = defineVerb({
         without: ["piece", "percent"],
       },
       {
-        say: ["owe", "still owe", "owed", "i owe", "left"],
+        say: [
+          "owe",
+          "still owe",
+          "owed",
+          "i owe",
+          "left",
+          "sits at",
+          "stands at",
+          "is sitting at",
+          "down to",
+        ],
         with: ["loan", "number"],
         without: ["piece", "percent"],
       },

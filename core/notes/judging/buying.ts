@@ -18,6 +18,7 @@ export function isFreeForOthers({ tokens, head }: Clause): boolean {
   const before = tokens.slice(0, at).some((token) => token.kind === "piece");
   return (
     before &&
+    !tokens.some(({ text }) => text === "gave me" || text === "gave us") &&
     !tokens.some((token) => token.roles.place !== undefined || /^(?:from|off|got)$/.test(token.text))
   );
 }

@@ -48,6 +48,8 @@ function claimOldPrice(clause: Clause, amounts: readonly Tok[]): Tok | undefined
 
 /** The new price ("to 160", "now 140") or a cut ("by 20", "20 off"); a bare number could be either. */
 export function judgePrice(fields: ReadingFields["reprice"], clause: Clause): Trouble | null {
+  // "made 60 off the bookcase" is no cut: a price, or what was left of it.
+  if (says(clause, /^(?:made|earned|cleared|profited|pulled in)$/)) return { kind: "noVerb" };
   const amounts = freeTokens(clause, "amount");
   const token = amounts.length === 1 ? amounts[0] : claimOldPrice(clause, amounts);
   if (!token) return amounts.length === 0 ? noAmount(clause) : { kind: "twoNumbers" };

@@ -118,6 +118,12 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "aside",
     "nobodys biting so i dropped the hutch to 180",
   ],
+  [
+    "^ [i|we? hit|hit_up|checked_out|browsed|raided|cruised|ran_to|ran_by|swung_by|popped_into|popped_by|dashed_to|stopped_at|stopped_by|stopped_in_at] <art>? <place>",
+    "aside",
+    "hit the estate sale and scored 2 lamps for 14",
+  ],
+  ["[odometer|trip_meter|gps|dash|app says|said|reads|shows|read]", "aside", "odometer says 18 miles"],
   ["[too far gone|away]", "aside", "tossed the rack, too far gone"],
 ];
 

@@ -133,6 +133,27 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "intention",
     "uploading the wardrobe tonight for 210",
   ],
+  [
+    "[gone|off|out to get|fetch|pick_up|see|buy|look|look_at|grab|collect|haul|deliver]",
+    "intention",
+    "gone to get the desk 90",
+  ],
+  [
+    "<sell>|<buy>|<hold> … [she|he|they|buyer|lady|guy|seller|wife|husband|mom|dad then|just? said|says|told_me no|nope|nah|never_mind|forget_it]",
+    "denial",
+    "sold desk 90, she said no",
+  ],
+  ["<sell>|<buy> … , [nope|nah|psych|not] ;", "denial", "sold desk 90, nope"],
+  [
+    "<sell> … [no|without_the cash|money|payment|check|dough yet|so_far|still|though?] ;",
+    "unpaid",
+    "sold desk 90, no cash yet",
+  ],
+  [
+    "<sell> … [ran|runs|took|drove|walked off|out_on_me|off_with_it|off_without_paying|away] ;",
+    "denial",
+    "sold desk 90, ran off",
+  ],
   // What became of it afterwards.
   [
     "<~sell>|<~buy>|<pay>|<hold> … [but|and|then|buyer|seller|guy|lady|she|he|they|it|who|deal|sale|check|payment? has|just|then? " +

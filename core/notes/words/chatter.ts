@@ -8,7 +8,7 @@ import { wordSet } from "./words.ts";
 
 /** Family and what they are up to. */
 const FAMILY =
-  "grandkid grandkids grandbaby grandbabies newborn infant twins triplets preschooler kindergartner tween " +
+  "law laws grandkid grandkids grandbaby grandbabies newborn infant twins triplets preschooler kindergartner tween " +
   "youngest eldest oldest hubs missus babysit babysat babysitter babysitting sitter daycare diaper diapers " +
   "nursery stroller potty bottle naptime bedtime storytime playdate playdates sleepover recess homework " +
   "carpool reunion visiting visited visit overnighter relatives inlaw godson goddaughter godmother nap " +
@@ -31,7 +31,7 @@ const HEALTH =
 
 /** Eating and drinking. */
 const FOOD =
-  "chili stew soup soups gumbo casserole lasagna spaghetti noodles pasta meatloaf brisket barbecue bbq " +
+  "brewed brewing brew pot truckload sundae cone popsicle popsicles dumplings ramen sushi cereal marinade leftovers crockpot lunchbox picnic chili stew soup soups gumbo casserole lasagna spaghetti noodles pasta meatloaf brisket barbecue bbq " +
   "roast potluck cookout leftovers takeout crockpot skillet pancakes waffles omelet omelette eggs bacon " +
   "sausage biscuits gravy toast oatmeal cereal yogurt smoothie bagel bagels muffin muffins croissant pastry " +
   "pastries danish bread sourdough dough baked baking bake cinnamon vanilla chocolate candy cupcake " +
@@ -48,7 +48,7 @@ const FOOD =
 
 /** Church, school, work. */
 const DUTIES =
-  "church mass sermon preacher pastor priest choir hymn hymns potlucks congregation bible prayer prayers " +
+  "preacher deacon judgement judgment honor roll honors potluck camp detention church mass sermon preacher pastor priest choir hymn hymns potlucks congregation bible prayer prayers " +
   "prayed praying worship vespers rosary volunteer volunteering volunteered scouts scout school class " +
   "classes classroom semester finals exam exams essay thesis professor principal tutor tutoring pta recital " +
   "recitals rehearsal rehearsals marching orchestra fundraiser work shift shifts overtime boss coworkers " +
@@ -80,7 +80,7 @@ const ROADS =
 
 /** Animals. */
 const ANIMALS =
-  "puppy puppies pups doggo doggy mutt hound beagle poodle terrier shepherd labrador lab corgi pug " +
+  "chewed chewing slippers knocking knocked cage aquarium goldfish litter catnip zoomies critters critter varmint puppy puppies pups doggo doggy mutt hound beagle poodle terrier shepherd labrador lab corgi pug " +
   "chihuahua kitten kittens kitty cats tabby hamster guinea bunny bunnies rabbit rabbits hen hens rooster " +
   "chickens goat goats sheep lamb cow cows pony horses donkey parrot parakeet goldfish vet leash kibble " +
   "treats paws paw tail tails wagging wagged fur furball drool drooling drooled drools shedding sheds " +
@@ -91,7 +91,7 @@ const ANIMALS =
 
 /** What one feels, and cries out. */
 const FEELINGS =
-  "happy happier happiest delighted delight thrilled overjoyed ecstatic giddy elated tickled pleased proud " +
+  "gods goodness crazy heck hell hallelujah happy happier happiest delighted delight thrilled overjoyed ecstatic giddy elated tickled pleased proud " +
   "prouder grateful thankful blessed content contented cheerful cheery chipper merry jolly joyful joyous " +
   "gleeful optimistic energized inspired motivated pumped psyched jazzed stoked hyped hyper stressed " +
   "stressful stress anxious anxiety worried worrywart grumpy cranky crabby grouchy moody blah meh blue " +
@@ -112,7 +112,7 @@ const FEELINGS =
 
 /** Weather and seasons. */
 const WEATHER =
-  "rained rains rainy raining rainstorm downpour drizzling drizzly drizzled sprinkling sprinkled misting " +
+  "moon cloud nine storm storms windchill sizzling steamy drizzle thunderclap heatwaves dust dusty rained rains rainy raining rainstorm downpour drizzling drizzly drizzled sprinkling sprinkled misting " +
   "soaked drenched sopping puddles muddy thunder thundering thunderstorm thunderstorms lightning hail " +
   "hailing hailed sleet sleeting blizzard flurries snowed snowing snowy snowstorm snowman icy frost frosty " +
   "frosted freezing frozen froze chilly chillier nippy brisk crisp cold colder coldest windy windier gusty " +
@@ -170,7 +170,7 @@ const FEASTS =
 
 /** Chores and the house. */
 const CHORES =
-  "laundry dishes dishwasher vacuuming vacuumed vacuum mopping mopped sweeping swept dusting dusted tidying " +
+  "jelly wi fi dust brushes knocking dishes fridge freezer stove microwave lightbulb gutters sprinkler sprinklers hose laundry dishes dishwasher vacuuming vacuumed vacuum mopping mopped sweeping swept dusting dusted tidying " +
   "tidied tidy decluttering decluttered cleaning scrubbing ironing ironed folding folded gardening garden " +
   "gardens weeding weeded weeds mowing mowed mow lawn lawns grass raking raked hedges pruning pruned " +
   "watering watered planting planted roses tulips daffodils lilacs blooming bloomed blooms compost " +
@@ -181,9 +181,9 @@ const CHORES =
 
 /** Verbs and small words of telling a day. */
 const TELLING =
-  "week weeks month months year years jelly moon wi fi stayed staying stay woke waking wake overslept oversleeping sleeping dozed dozing snoozed snoozing " +
+  "ran drew drawing something everything guess whoever whatever itchy hands feet arms legs back knees eyes ears nose smell smells looking tell quick note notes hello week weeks month months year years stayed staying stay woke waking wake overslept oversleeping sleeping dozed dozing snoozed snoozing " +
   "lounge sat sitting stood standing strolling wandered wandering wander waved waving wave hugged hugging " +
-  "hugs hug kissed kisses greeted bumped ran run runs sneaked snuck caved caving resisted resist splurged " +
+  "hugs hug kissed kisses greeted sneaked snuck caved caving resisted resist splurged " +
   "splurge treated treating treat treats indulged indulge deserved relaxed relaxing unwinding unwind " +
   "breathe breathing breather puttering puttered tinkering tinkered fiddling fiddled piddling piddled " +
   "goofing goofed messing messed fooling managed manage survived surviving survive endured suffered " +
@@ -269,12 +269,15 @@ export const TRADES = wordSet(
 /** Words of life that may as well be said of a deal: beside them a denial or a wish counts. */
 export const VAGUE_LIFE: ReadonlySet<string> = wordSet(`${TELLING} work shift visit present battery phone`);
 
+/** Before a word of life they only point at it: "this heat", "that storm". */
+export const POINTS_AT = wordSet("that this these those");
+
 /** Before somebody: whom a piece went to or came from. */
 export const BEFORE_BUYER = wordSet("for to from");
 
 /** Who comes may be who bought: "came by and got the desk". */
 export const COMES = wordSet(
-  "came come comes stopped stops showed shows arrived drove walked ran swung dropped popped called texted wandered strolled",
+  "came come comes stopped stops showed shows arrived drove walked swung dropped popped called texted wandered strolled",
 );
 
 /** Joints over which the one who does something stays the same. */
