@@ -42,15 +42,16 @@ function heldIn(clause: Clause, made: Draft | undefined): Held {
 
 /** A draft of a kind with the pieces of the clause and what the reading at hand says of day, method and people. */
 function as(kind: Kind, fields: Record<string, unknown>, { clause, made, pieces }: Held): Draft {
+  const grammar = language().grammars.get(kind) ?? null;
   const kept = Object.fromEntries(
     ["date", "method", "buyer", "by"].flatMap((field) => {
       const value = made?.fields[field];
-      return value === undefined || (field === "buyer" && kind !== "sell" && kind !== "hold")
-        ? []
-        : [[field, value]];
+      const isOfOthers =
+        (field === "method" && !grammar?.fields.some(({ name }) => name === "method")) ||
+        (field === "buyer" && kind !== "sell" && kind !== "hold");
+      return value === undefined || isOfOthers ? [] : [[field, value]];
     }),
   );
-  const grammar = language().grammars.get(kind) ?? null;
   return draft(
     kind,
     { ...(pieces ? { pieces: pieces.map((each) => ({ ...each })) } : {}), ...kept, ...fields },
