@@ -7,9 +7,10 @@ export default defineConfig({
     // As in the tests' own settings: a part of core by itself needs the lists of verbs and answers all the same.
     setupFiles: ["core/lists.ts"],
     include: [
-      "tests/core/{split,money,signs}.test.ts",
+      "tests/core/{split,money,signs,payoff}.test.ts",
       "tests/core/books/*.test.ts",
-      "tests/core/questions/sight.test.ts",
+      "tests/core/questions/{sight,suppose}.test.ts",
+      "tests/core/decide/deposit.test.ts",
       "tests/core/answers/{tax,month,loan}.test.ts",
       "tests/books/{random,worked-month}.test.ts",
       "tests/published/{deposits,finance-library,loan-interest,payoff,split,tax,worked-month}.test.ts",
