@@ -5,7 +5,7 @@ import type { Clause, Tok } from "./clause.ts";
 import { cutsOf } from "./clauses.ts";
 import type { Cut } from "./cut.ts";
 import { dealOf } from "./deals.ts";
-import type { Draft } from "./draft.ts";
+import { type Draft, draft } from "./draft.ts";
 import { interpret, questionReading } from "./interpret.ts";
 import { mendOf } from "./mends.ts";
 import { withMentions } from "./mentions.ts";
@@ -75,10 +75,18 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   const standing = isShort ? standingReading(tokens, units, typed, today, at) : null;
   if (standing) return [standing];
   const mend = isShort ? mendOf(tokens, units, today, trace) : null;
+  const told = mend && tokens.slice(0, -1).some(endsSentence) ? notesOf(tokens, units, typed, today, at) : [];
+  // "paint 12. hutch actually cost 65": a note, and a correction behind it.
+  if (told.length > 1 && told.some(isWholeNote)) return told;
   if (mend?.isSure) return [{ kind: "mend", ...mend.mend, ...place }];
   const noted = withBack(notesOf(tokens, units, typed, today, at), tokens, typed, today, at);
   return mend ? mendOr({ kind: "mend", ...mend.mend, ...place }, noted) : noted;
 }
+
+const endsSentence = ({ kind, text }: Tok): boolean => kind === "mark" && (text === "." || text === ";");
+
+const isWholeNote = ({ kind, missing }: Reading): boolean =>
+  kind !== "unclear" && !missing && !bears(kind, "corrects");
 
 /** What says little by itself may go on from what was said before, or correct it. */
 function withBack(
@@ -197,7 +205,8 @@ function clausesOf(
     for (const cut of cuts) trace.push({ table: "clause", words: cut.tokens.map(tokenShown).join(" ") });
   if (cuts.length > 1 && isJoke(tokens)) return [unclear({ kind: "denial" }, place)];
   const drafts: Draft[] = [];
-  for (const cut of cuts) drafts.push(draftOf(cut, typed, today, drafts.at(-1)));
+  for (const cut of cuts)
+    drafts.push(draftOf(cut, { typed, today, isOneOfSeveral: cuts.length > 1 }, drafts.at(-1)));
   if (drafts.length === 0) return [unclear({ kind: "unknown" }, place)];
   return correctedOnly(togetherOf(drafts, line), text);
 }
@@ -261,8 +270,14 @@ function startsAsQuestion(tokens: readonly Tok[]): boolean {
   return isQuestion(tokens);
 }
 
-function draftOf(cut: Cut, typed: Typed, today: Day, before: Draft | undefined): Draft {
+function draftOf(
+  cut: Cut,
+  { typed, today, isOneOfSeveral }: { typed: Typed; today: Day; isOneOfSeveral: boolean },
+  before: Draft | undefined,
+): Draft {
   const clause = clauseOf(cut.tokens, typed, today);
+  const mend = isOneOfSeveral ? mendOf(cut.tokens, unitsOf(cut.tokens), today) : null;
+  if (mend?.isSure) return draft("mend", { ...mend.mend }, clause);
   if (!before || !isPaidOnIt(clause, before)) return interpret(clause, cut);
   clause.signs.add("loan");
   const made = interpret(clause, cut);

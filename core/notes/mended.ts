@@ -79,6 +79,8 @@ function takeOneOf(token: Tok, next: Tok | undefined, said: Side, today: Day): b
   }
   const noun = KIND_NOUNS[text];
   if (noun && !(roles.supply && !next)) {
+    // "undo the last paint and bought lamp 5": another note.
+    if (of.kind !== undefined && of.kind !== noun && headsOf(token).some(({ light }) => !light)) return false;
     of.kind = noun;
     said.isTold ||= headsOf(token).some(({ light }) => !light);
     return true;
@@ -119,7 +121,9 @@ function takeWordOf(token: Tok, said: Side): boolean {
     return true;
   }
   if (roles.supply !== undefined) {
-    of.kind ??= "spend";
+    // "the purchase of paint" was spending; "sold lamp 20, the paint" are two notes.
+    if (of.kind === undefined || of.kind === "buy") of.kind = "spend";
+    if (of.kind !== "spend") return false;
     of.what = of.what === undefined ? text : `${of.what} ${text}`;
     return true;
   }

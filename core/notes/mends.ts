@@ -78,7 +78,7 @@ function mendFrom(
     case "mistake":
     case "wrong": {
       const mend = removal(after, before, today);
-      return sure(mend && effect === "wrong" ? { ...mend, isWrong: true } : mend);
+      return sure(mend && effect === "wrong" && after.length === 0 ? { ...mend, isWrong: true } : mend);
     }
     case "rename":
       return sure(renamed(after));

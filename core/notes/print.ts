@@ -29,6 +29,7 @@ const INNER = new Set([
   "longAgo",
   "byBooks",
   "back",
+  "isWrong",
 ]);
 
 function printMention({ name, count, traits, number, plural, it, other }: Mention): object {

@@ -1,7 +1,6 @@
 import type { Day } from "../calendar.ts";
 import { decideMend } from "../mending/mend.ts";
 import { type Cents, show } from "../money.ts";
-import { judgeMend } from "../notes/judging/mending.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -58,6 +57,7 @@ export const mend = defineVerb({
   example: "#8 was a mistake",
   page: "slips",
   reads: {
+    // These only part it from other clauses: any word of it may be of what it speaks of (notes/mends.ts).
     says: [
       { say: ["was a mistake", "were a mistake", "is a mistake", "was an error"], with: ["named"] },
       { say: ["actually cost", "actually paid"], with: ["piece", "number"] },
@@ -66,7 +66,7 @@ export const mend = defineVerb({
     slots: {},
     bears: ["corrects"],
     absorbs: ["sold", "bought", "drove", "drive", "spent", "paid"],
-    judge: judgeMend,
+    judge: () => ({ kind: "unknown" }),
   },
   offered({ to = {}, text }) {
     return to.amount === undefined || to.pieces ? text : `Change the earlier one to ${show(to.amount)}`;

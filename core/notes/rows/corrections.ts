@@ -106,7 +106,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
   ],
   ["[isnt|is_not|wasnt mine|ours|real|there|right|a_thing]", "mistake", "#8 isnt mine"],
   [
-    "[was|is|were|are wrong|off|incorrect ,? it|that|and? should_be|should_have_been|shouldve_been|its|it_is|it_was|was|make_it|meant|actually]",
+    "[was|is|were|are wrong|off|incorrect ,|.? it|that|and? should_be|should_have_been|shouldve_been|its|it_is|it_was|was|make_it|meant|actually]",
     "change",
     "paint 12 was wrong, should be 10",
   ],
