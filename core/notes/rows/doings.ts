@@ -133,4 +133,102 @@ export const DOINGS: readonly Row<ChatterEffect>[] = [
     "chat",
     "gas gets worse all the time, 47 today",
   ],
+  // What is said of the deal, the weather of the day and the drying paint.
+  [
+    "^ [could|couldnt be|have_been|get worse|better|prettier|cuter|hotter|colder] ;",
+    "chat",
+    "could be worse, sold the crib 40",
+  ],
+  [
+    "^ [would|id|wouldnt|wouldve happily|gladly? do it|that|this again|over|all_over_again|in_a_heartbeat|tomorrow] ;",
+    "chat",
+    "would do it again, 52 miles for the crib",
+  ],
+  [
+    "^ [never|not doing|trying|attempting it|that|this again|ever_again|twice|by_hand_again] ;",
+    "chat",
+    "never doing that again, stripped the crib 3 hours",
+  ],
+  [
+    "^ [i? should|shouldve|could|couldve have? bought|gotten|grabbed|taken two|both|more|them_all|another|the_set|them_both|the_pair] ;",
+    "chat",
+    "should have bought two, bought one lamp 6",
+  ],
+  [
+    "[didnt|hated|hate|did_not want? to? let|letting|see|seeing|part_with|parting_with it|her|him|this_one|that_one go?] but|;",
+    "chat",
+    "didnt want to let it go but the crib sold 40",
+  ],
+  [
+    "^ [you|yall should|shouldve have? seen|been_there|heard|smelled|felt >] ;",
+    "chat",
+    "you should have seen the line, sold the crib 40",
+  ],
+  [
+    "^ [ive? been? meaning to|i_meant_to tell|mention|say|log|write|text|note you|this|it|down*] ;",
+    "chat",
+    "ive been meaning to mention, sold the crib 40",
+  ],
+  [
+    "[can_i_just|can_i|let_me_just|i_just_want_to|just_wanna|just_want_to|have_to|gotta say|brag|vent|add] ;",
+    "chat",
+    "can i just say, sold the crib 40",
+  ],
+  [
+    "^ [in other|local|related|unrelated|happier|better|sad news] ;",
+    "chat",
+    "in other news, bought a crib 24",
+  ],
+  [
+    "^ [reminder|note|memo|notes to self|me|us|myself] ;",
+    "chat",
+    "reminder to self, the crib is listed at 60",
+  ],
+  [
+    "^ [wait till|til|until you|yall hear|see this|that|it] ;",
+    "chat",
+    "wait till you hear this, sold the crib 40",
+  ],
+  [
+    "[haggled|bargained|negotiated like a champ|pro|boss|lion|lawyer] ;",
+    "chat",
+    "haggled like a champ, got the crib for 22",
+  ],
+  [
+    "^ [first|second|third|final|last|another|the coat|coats|paint|stain|glue|poly is|are? drying|curing|setting] ;",
+    "chat",
+    "second coat drying, 30 min on the crib",
+  ],
+  [
+    "[waiting|while|watching on|for|the|my* paint|stain|glue|finish|poly|varnish|primer|it to? dry|dried|dries|drying|set|sets|cure|cured] !<piece>",
+    "chat",
+    "waiting on paint to dry, sold the crib 20",
+  ],
+  [
+    "^ [second|third times|time the|a|is_the|is_a charm] ;",
+    "chat",
+    "third times the charm, the crib finally sold 95",
+  ],
+  ["^ [early bird >] ;", "chat", "early bird gets the worm, bought a crib 10"],
+  ["^ [he|she|they drove|drives a hard bargain]", "chat", "he drove a hard bargain but the crib went for 85"],
+  [
+    "^ [slow|busy|good|great|bad|long|dead|rough|decent day|morning|night|afternoon] at|in|,|so|but",
+    "chat",
+    "slow day at the flea, sold a crib 10",
+  ],
+  [
+    "^ [went|fell|going|down|wandered down a|another|the* rabbit hole online|again?] ;",
+    "chat",
+    "went down a rabbit hole online, bought a crib 14",
+  ],
+  [
+    "[alarm|timer|phone didnt|never go_off|went_off|ring|rang] ;",
+    "chat",
+    "alarm didnt go off, sold the crib 40",
+  ],
+  [
+    "[i|we? came|come|had_to_come down a_bit|a_little|a_hair|a_touch|a_smidge on_price|on_the_price|in_price|but_whatever?] !$|to",
+    "chat",
+    "crib sold 225 cash, came down a bit",
+  ],
 ];

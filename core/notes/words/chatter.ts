@@ -8,7 +8,7 @@ import { wordSet } from "./words.ts";
 
 /** Family and what they are up to. */
 const FAMILY =
-  "law laws grandkid grandkids grandbaby grandbabies newborn infant twins triplets preschooler kindergartner tween " +
+  "laws splash pool law laws grandkid grandkids grandbaby grandbabies newborn infant twins triplets preschooler kindergartner tween " +
   "youngest eldest oldest hubs missus babysit babysat babysitter babysitting sitter daycare diaper diapers " +
   "nursery stroller potty bottle naptime bedtime storytime playdate playdates sleepover recess homework " +
   "carpool reunion visiting visited visit overnighter relatives inlaw godson goddaughter godmother nap " +
@@ -59,7 +59,7 @@ const DUTIES =
 
 /** Telephone, television, music, reading. */
 const PASTIMES =
-  "phone phones cellphone charger battery ringing rang buzzing buzzed voicemail voicemails scrolling " +
+  "binge phone phones cellphone charger battery ringing rang buzzing buzzed voicemail voicemails scrolling " +
   "scrolled selfie selfies streaming binge binged bingeing binging netless episode episodes series sitcom " +
   "sitcoms documentary documentaries thriller mystery mysteries whodunit westerns cartoon cartoons rerun " +
   "reruns remote audiobook audiobooks podcast podcasts radio stereo playlist album albums jazz blues polka " +
@@ -112,7 +112,7 @@ const FEELINGS =
 
 /** Weather and seasons. */
 const WEATHER =
-  "moon cloud nine storm storms windchill sizzling steamy drizzle thunderclap heatwaves dust dusty rained rains rainy raining rainstorm downpour drizzling drizzly drizzled sprinkling sprinkled misting " +
+  "hailstorm hailstorms dodged dodging mercury retrograde hallmark moon cloud nine storm storms windchill sizzling steamy drizzle thunderclap heatwaves dust dusty rained rains rainy raining rainstorm downpour drizzling drizzly drizzled sprinkling sprinkled misting " +
   "soaked drenched sopping puddles muddy thunder thundering thunderstorm thunderstorms lightning hail " +
   "hailing hailed sleet sleeting blizzard flurries snowed snowing snowy snowstorm snowman icy frost frosty " +
   "frosted freezing frozen froze chilly chillier nippy brisk crisp cold colder coldest windy windier gusty " +
@@ -125,7 +125,7 @@ const WEATHER =
 
 /** Luck, pride, and how it looks. */
 const LUCK =
-  "lucky luckier luckiest luckily luck fortune fortunate unlucky jinxed charm charmed charming streak " +
+  "drumroll worm charm auctioneer peace patience lucky luckier luckiest luckily luck fortune fortunate unlucky jinxed charm charmed charming streak " +
   "winning jackpot lottery miracle miracles miraculous providence fluke whim hunch brag bragging braggy " +
   "boast boasting humble humblebrag showoff genius genie wizard magician magic magical champ champion " +
   "rockstar superstar legend legendary hero heroes warrior beast machine unstoppable crushing nailed " +
@@ -170,7 +170,7 @@ const FEASTS =
 
 /** Chores and the house. */
 const CHORES =
-  "jelly wi fi dust brushes knocking dishes fridge freezer stove microwave lightbulb gutters sprinkler sprinklers hose laundry dishes dishwasher vacuuming vacuumed vacuum mopping mopped sweeping swept dusting dusted tidying " +
+  "laundry loads shower showered sewer oven jelly wi fi dust brushes knocking dishes fridge freezer stove microwave lightbulb gutters sprinkler sprinklers hose laundry dishes dishwasher vacuuming vacuumed vacuum mopping mopped sweeping swept dusting dusted tidying " +
   "tidied tidy decluttering decluttered cleaning scrubbing ironing ironed folding folded gardening garden " +
   "gardens weeding weeded weeds mowing mowed mow lawn lawns grass raking raked hedges pruning pruned " +
   "watering watered planting planted roses tulips daffodils lilacs blooming bloomed blooms compost " +
@@ -181,7 +181,7 @@ const CHORES =
 
 /** Verbs and small words of telling a day. */
 const TELLING =
-  "ran drew drawing something everything guess whoever whatever itchy hands feet arms legs back knees eyes ears nose smell smells looking tell quick note notes hello week weeks month months year years stayed staying stay woke waking wake overslept oversleeping sleeping dozed dozing snoozed snoozing " +
+  "ran drew drawing something everything guess whoever itchy hands feet arms legs back knees eyes ears nose smell smells looking tell quick note notes hello week weeks month months year years stayed staying stay woke waking wake overslept oversleeping sleeping dozed dozing snoozed snoozing " +
   "lounge sat sitting stood standing strolling wandered wandering wander waved waving wave hugged hugging " +
   "hugs hug kissed kisses greeted sneaked snuck caved caving resisted resist splurged " +
   "splurge treated treating treat treats indulged indulge deserved relaxed relaxing unwinding unwind " +
@@ -242,7 +242,7 @@ export const NOT_US = wordSet(
 
 /** What a slot, a standing note or another table may want of a clause of its own. */
 export const STAYS = wordSet(
-  "monthly weekly daily yearly annually biweekly autopay tax taxes speaking split price priced",
+  "monthly weekly daily yearly annually biweekly autopay tax taxes speaking split price priced whatever",
 );
 
 /** Behind one of ours: who writes. */
