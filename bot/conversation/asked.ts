@@ -58,11 +58,33 @@ function asksByItself(reading: Reading): boolean {
   return reading.kind === "ask" || reading.kind === "share" || (reading.kind === "unclear" && !reading.could);
 }
 
-/** "fees in 2026": the one number is a year, and no amount. */
+/** "fees in 2026", "gas 2026": the one number is a year, and no amount. */
 function isYearAlone(text: string): boolean {
+  return /(?:^|\s)20[12]\d(?:$|[\s?!.,])/.test(text) && text.replace(/\b20[12]\d\b/, "").search(/[\d$]/) < 0;
+}
+
+/** Kinds whose one amount a bare year is not: a piece may go for two thousand. */
+const OF_YEARS: ReadonlySet<Reading["kind"]> = new Set(["spend", "income", "drive", "work", "pay"]);
+
+/** "Gas 2026" asks for that year, whether or not there was any. */
+function asksYear(text: string, readings: readonly Reading[]): boolean {
+  return isYearAlone(text) && readings.every(({ kind }) => OF_YEARS.has(kind));
+}
+
+/** "Everything mom brought home", "time spent on dressers": what was done is asked for, and no amount is told. */
+function opensAsking(text: string): boolean {
+  const isDone =
+    /^(?:everything|stuff|things|anything|all) (?:that )?\w+ (?:bought|sold|listed|finished|brought|got|picked)\b/i;
+  const isCounted = /^(?:time|hours|hrs|money|miles) (?:spent|put|driven|worked|made|logged)\b/i;
+  return !/\d/.test(text) && (isDone.test(text.trim()) || isCounted.test(text.trim()));
+}
+
+/** "Hold #47 for who", "sold #22 for how much": what ends on a question word is no note. */
+function endsAsking(text: string): boolean {
   return (
-    /\b(?:in|for|of|during) 20\d\d\b/.test(text.toLowerCase()) &&
-    text.replace(/\b20\d\d\b/, "").search(/\d/) < 0
+    /\b(?:who|whom|how much(?: so far| all told| in all)?|how many|for what|when|where)\s*[?.!]*$/i.test(
+      text.trim(),
+    ) && /\s/.test(text.trim())
   );
 }
 
@@ -86,6 +108,15 @@ export function answerAsked(
   if (turn.lines !== 1) return false;
   if (followsUp(turn, text, readings)) return true;
   if (readings.length === 0) return false;
+  if (asksYear(text, readings) || endsAsking(text)) {
+    tell(turn, answer(text, questionDesk(turn, replyRoot)), text);
+    return true;
+  }
+  const told = opensAsking(text) ? answer(text, questionDesk(turn, replyRoot)) : null;
+  if (told?.understood) {
+    tell(turn, told, text);
+    return true;
+  }
   const sounds = soundsAsked(text);
   // Most messages are whole notes: they cost no look at the questions.
   if (!readings.every(mayAsk)) return false;
@@ -96,7 +127,12 @@ export function answerAsked(
   const isOfNothing = answered.understood && answered.measure !== undefined && !hasFigure(answered);
   const asks = sounds || (answered.understood && answered.asks === true && !isOfNothing);
   if (!asks && !readings.every(asksByItself)) return false;
-  const isAsked = sounds || readings.every(({ kind }) => kind === "ask");
+  // "Profit on glorbs" asks, and the word in the way is named.
+  const opens =
+    answered.opens === true &&
+    answered.words?.length === 1 &&
+    readings.every((reading) => reading.kind !== "share" && asksByItself(reading));
+  const isAsked = sounds || opens || readings.every(({ kind }) => kind === "ask");
   // Words that make no note and have an answer in the books are a question, whatever mark is missing.
   const isTold =
     answered.understood && readings.every(({ kind }) => kind === "unclear") && hasFigure(answered);

@@ -18,6 +18,8 @@ export interface Answered {
   text: string;
   /** The words ask by themselves, whatever mark is behind them. */
   asks?: boolean;
+  /** Its words name a figure: where one of them is not known, it is worth naming. */
+  opens?: boolean;
   /** Of a question that is not understood: the words that stand in the way, as typed. */
   words?: readonly string[];
   /** It tells of the month or the loan, which members may not be meant to see. */

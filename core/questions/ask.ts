@@ -26,6 +26,7 @@ import { isOwnersKinds, isOwnersQuery, isOwnersView } from "./sight.ts";
 import { answerTodo, readTodo, type TodoQuestion } from "./todo.ts";
 import { answerView, readView, type ViewQuestion } from "./views.ts";
 import { vocabularyFor } from "./vocabulary.ts";
+import type { Cue } from "./words/cues.ts";
 import { linesOf, restOf, showValue, wordsOf } from "./words-of-answers.ts";
 import { answerWorth, readWorth, type WorthQuestion } from "./worth.ts";
 
@@ -98,7 +99,8 @@ function withPiece(text: string, piece: number): string | null {
 function withNearest(answered: Answered, text: string, desk: Desk): Answered {
   const shorter = answered
     .words!.reduce((words, word) => words.replace(` ${word} `, " "), ` ${plainWords(text).join(" ")} `)
-    .trim();
+    .trim()
+    .replace(/ (?:for|on|in|from|to|of|by|at|with|since|during|the)$/, "");
   const nearest =
     shorter === "" || shorter === plainWords(text).join(" ") ? null : answerWords(shorter, desk);
   const question = nearest?.understood && nearest.query ? questionOf(nearest.query) : null;
@@ -120,7 +122,8 @@ function answerWords(text: string, desk: Desk): Answered {
   const marks = marksOf(text, vocabularyFor(desk), desk.today);
   const parts = partsOf(marks);
   const answered = answerParts(parts, desk);
-  return { ...answered, asks: answered.asks === true || asksSomething(parts) };
+  const opens = namesFigure(parts);
+  return { ...answered, asks: answered.asks === true || asksSomething(parts), ...(opens ? { opens } : {}) };
 }
 
 /** Cues that notes have as well: alone they make no question. */
@@ -140,6 +143,37 @@ function asksSomething({ cues, groups, orders, periods, items }: Parts): boolean
   )
     return true;
   return periods.length > 0 && items.length + cues.size > 0;
+}
+
+/** Cues of a figure that small talk seldom has. */
+const FIGURES: readonly Cue[] = [
+  "net",
+  "revenue",
+  "fees",
+  "miles",
+  "minutes",
+  "income",
+  "interest",
+  "tiedUp",
+  "hourly",
+  "average",
+  "median",
+  "share",
+  "daysToSell",
+  "reached",
+  "howMany",
+];
+
+/** Whether the words name a figure, so that a word in the way is worth naming: "profit on glorbs", "best month for gnomes". */
+function namesFigure({ cues, groups, orders, items, periods, said }: Parts): boolean {
+  const isOrdered = orders.length > 0 && groups.length > 0;
+  return (
+    FIGURES.some((cue) => cues.has(cue)) ||
+    /\b(?:profits?|earnings?|gains?|made on)\b/.test(said) ||
+    groups.some(({ parted }) => parted) ||
+    isOrdered ||
+    (items.length > 0 && periods.length > 0)
+  );
 }
 
 /** "loan chart", "picture of the loans": nothing but that. */
@@ -260,7 +294,7 @@ function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
     value:
       query.yesNo && query.beside.length === 0
         ? yesOrNo(query, result)
-        : printedValue(result.value, query.share ? "percent" : unit),
+        : printedValue(result.value, result.valueUnit ?? unit),
     ...(rows ? { rows } : {}),
     period: period ? { from: period.from, to: period.to } : null,
     text: `${query.yesNo ? `${yesOrNo(query, result) === "yes" ? "Yes" : "No"}. ` : ""}${state ?? words}`,

@@ -36,7 +36,7 @@ const COUNTED: readonly (readonly [Cue, Counted])[] = [
 /** What a count is of, and the cue that says so. */
 export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   // What a buyer buys is sold.
-  const isBuyers = f.acting || (f.has("who") && !f.person);
+  const isBuyers = f.acting || f.groups("buyer") || (f.has("who") && !f.person);
   if (isBuyers && f.has("bought", "got", "took"))
     return { counted: "sold", cue: f.has("bought") ? "bought" : f.has("got") ? "got" : "took" };
   // "How many have more than 2 hours in them": gone ones too.

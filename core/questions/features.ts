@@ -61,6 +61,7 @@ export function featuresOf(parts: Parts): Features {
       /expensive|priciest|dearest|costliest|cheapest|priced/.test(parts.marks[at]!.text),
     ),
     now: /\b(?:now|currently|at the moment|today|these days)\b/.test(parts.said),
+    tally: tallied(parts),
     told: isTold(parts),
     longest: orders.some(({ at }) => /\b(?:longest|oldest)\b/.test(parts.marks[at]!.text)),
     generic: parts.marks.some(({ senses }) => senses.flags.has("generic")),
@@ -73,6 +74,16 @@ export function isYesNo(parts: Parts, f: Features): boolean {
   if (!parts.yesNo || f.has("howMany", "which", "when", "where", "who", "howLong") || ordersRows(parts))
     return false;
   return !asksFigure(parts);
+}
+
+/** A group right behind "how many". */
+function tallied({ marks, cues, groups }: Parts): boolean {
+  const at = cues.get("howMany")?.[0];
+  if (at === undefined) return false;
+  const next = marks.findIndex(
+    (mark, place) => place > at && mark.text !== "different" && mark.text !== "of my",
+  );
+  return groups.some((group) => !group.parted && group.at === next);
 }
 
 /** Something is put in order, and not only compared with another ("better than"). */

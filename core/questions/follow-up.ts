@@ -34,7 +34,9 @@ export function followedBy(before: string, text: string, on: QuestionDesk): stri
   for (const { at } of periods) put(said, first.periods[0]?.at, next.marks[at]!.typed);
   if (periods.length > 0) for (const { at } of first.periods.slice(1)) said[at] = "";
   for (const item of items) {
-    const place = first.items.find((other) => isSameSort(other, item));
+    // Of a share the part is another: "what percent was gas", "and storage?".
+    const part = first.cues.has("share") ? first.items.at(-1) : undefined;
+    const place = first.items.find((other) => isSameSort(other, item)) ?? part;
     put(said, place?.at, place ? typedOf(item, next) : `${item.link ?? "on"} ${typedOf(item, next)}`);
   }
   for (const { at } of groups) {

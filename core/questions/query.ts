@@ -124,6 +124,8 @@ export interface Order {
   of: Grouping;
   first: "most" | "least";
   top: number | null;
+  /** Only what is known: "who spent the most". */
+  known?: true;
 }
 
 /** One side of a comparison: what it alone has. */
@@ -158,6 +160,8 @@ export interface Query {
   picture: boolean;
   /** An amount that the whole is held against, or each row: "did i make over 5000", "which months made over 800". */
   against?: Filter;
+  /** How many rows there are is asked: "how many months did i lose money". */
+  tally?: true;
   /** The share of the whole that these make is asked for, in percent. */
   share?: readonly Filter[];
 }

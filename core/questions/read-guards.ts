@@ -30,6 +30,12 @@ function orderOfOne({ marks, orders, groups }: Parts): Mark | null {
   return wrong ? marks[wrong.at]! : null;
 }
 
+/** "How many days did i sell something": days of ours are not those that a piece takes. */
+function daysOfOurs({ marks, said }: Parts): Mark | null {
+  if (!/\bhow many days (?:did|have|do) (?:i|we) (?!have|had|keep|need|own)/.test(said)) return null;
+  return marks.find(({ text }) => /\bdays\b/.test(text)) ?? null;
+}
+
 /** "How much did i lose on the losers": which ones those are, nobody can tell. */
 function orderOfSome({ marks, orders, cues }: Parts): Mark | null {
   const wrong = orders.find(({ at }) => {
@@ -74,6 +80,7 @@ const GUARDS: readonly Guard[] = [
   countedOrder,
   orderOfOne,
   orderOfSome,
+  daysOfOurs,
   ordinalAdrift,
   purse,
 ];

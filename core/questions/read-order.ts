@@ -26,7 +26,7 @@ export function groupOf(reading: Reading): { by: Grouping | null; order: Order |
   if (eachItem) return { by: "piece", order: null };
   if (!named) return null;
   // "which kinds make money" puts kinds in order; a group that nothing asks for is refused.
-  const isAny = parts.yesNo && (f.limit || f.has("loss"));
+  const isAny = reading.tally || (parts.yesNo && (f.limit || f.has("loss")));
   if (isAny || f.has("which") || /^(?:what|whats|which)$/.test(parts.first))
     return { by: null, order: { of: named.group, first: f.has("loss") ? "least" : "most", top: null } };
   return refusal(parts.marks[named.at]!);
@@ -67,7 +67,11 @@ function orderOf(
     return refusal(parts.marks[orders[1]!.at]!);
   const top = orders.find((order) => order.top !== null)?.top ?? null;
   const first = orders.length > 1 && said.order === "best" ? ends[1]! : ends[0]!;
-  return { by: null, order: { of, first: first as Order["first"], top } };
+  const isKnown = f.has("who") && (of === "buyer" || of === "person");
+  return {
+    by: null,
+    order: { of, first: first as Order["first"], top, ...(isKnown ? { known: true as const } : {}) },
+  };
 }
 
 function isGroupOf(measure: MeasureName, group: Grouping): boolean {

@@ -46,6 +46,7 @@ export function readQuery(parts: Parts, f: Features, desk: Desk): Query | Refusa
     taken,
     found,
     list: rule.list === true,
+    tally: rule.tally === true,
   });
 }
 
@@ -124,6 +125,7 @@ function composed(reading: Reading): Query | Refusal {
     picture: f.has("chart"),
     ...(limits.against ? { against: limits.against } : {}),
     ...(share ? { share: share.part } : {}),
+    ...(reading.tally ? { tally: true as const } : {}),
     ...(isSalePrice(reading) ? { salePrice: true as const } : {}),
   };
   return query;

@@ -18,4 +18,6 @@ export interface Reading {
   found: readonly Narrowing[];
   /** Its pieces are wanted one by one. */
   list: boolean;
+  /** How many rows there are is asked. */
+  tally: boolean;
 }

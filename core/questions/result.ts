@@ -10,6 +10,8 @@ export interface Result {
   pieces: number;
   /** Rows in another unit than the value: a list of pieces shows what each one is about. */
   rowUnit?: Unit;
+  /** The value in another unit than the measure: a share, or how many rows. */
+  valueUnit?: Unit;
   /** Of a share: what it is a share of, in the measure's unit. */
   shareOf?: { part: Figure["value"]; whole: Figure["value"] };
 }

@@ -34,6 +34,8 @@ export interface Features {
   acting: boolean;
   /** Things are wanted one by one: "which pieces", "what sold". */
   lists: boolean;
+  /** "How many months", "how many different buyers": the rows are counted. */
+  tally: boolean;
   /** It opens with what was done: "sold to the teacher". */
   opens: boolean;
   /** "The most expensive", "the cheapest". */
@@ -67,6 +69,8 @@ export interface Rule {
   takes: readonly Cue[];
   /** A row for each piece. */
   list?: true;
+  /** How many rows there are. */
+  tally?: true;
 }
 
 /** Words for any figure. */

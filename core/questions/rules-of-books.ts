@@ -20,7 +20,7 @@ const REACHED: readonly Cue[] = [
 export const OWN_RULES: readonly Rule[] = [
   {
     measure: "come down",
-    when: (f) => f.has("comeDown"),
+    when: (f) => f.has("comeDown") && !(f.lists && f.has("sold") && !f.average),
     takes: REACHED,
   },
   {

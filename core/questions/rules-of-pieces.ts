@@ -5,6 +5,30 @@ import { MUCH, type Rule, SALES } from "./rule.ts";
  */
 export const PIECE_RULES: readonly Rule[] = [
   {
+    // "How many months did i lose money", "how many weeks did i make over 200"
+    measure: "profit",
+    when: (f) => f.tally && (f.has("loss") || (f.limit && f.has("earn", "net"))) && !f.has("sold", "bought"),
+    takes: ["howMany", "loss", "earn", "net", "money"],
+    tally: true,
+  },
+  {
+    measure: "spent",
+    when: (f) => f.tally && f.limit && f.has("spent") && !f.has("sold", "bought", "earn"),
+    takes: ["howMany", "spent"],
+    tally: true,
+  },
+  {
+    // "How many kinds have i sold", "how many different buyers bought something"
+    measure: "count",
+    when: (f) =>
+      f.tally &&
+      !f.limit &&
+      f.has("sold", "bought", "finished") &&
+      !f.has("howLong", "takes", "daysToSell", "earn", "net", "spent", "paid"),
+    takes: ["howMany", "sold", "bought", "finished", "got"],
+    tally: true,
+  },
+  {
     // "Did i lose money on anything", "which pieces lost money"
     measure: "profit",
     when: (f) =>

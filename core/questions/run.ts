@@ -140,11 +140,12 @@ function workOut(desk: Desk, query: Query): Result {
   const subjects = subjectsOf(desk, query);
   if (subjects.length === 0 && isOfOne(query)) return { value: null, rows: null, over: 0, pieces: 0 };
   const pieces = new Set(subjects.flatMap(({ piece }) => (piece ? [piece.number] : []))).size;
-  const over = { over: subjects.length, pieces };
+  const over = { over: measure.byNotes ? notesOf(subjects) : subjects.length, pieces };
   if (query.order) {
     const rows = ordered(rowsOf(desk, query, subjects, query.order.of), query).filter(
       ({ value }) => !query.against || isHeld(query, value),
     );
+    if (query.tally) return tallyOf(query, rows, over);
     return { value: rows[0]?.value ?? null, rows, ...over };
   }
   const value = figureValue(query, measure, subjects);
@@ -155,6 +156,17 @@ function workOut(desk: Desk, query: Query): Result {
   const rows = arranged(rowsOf(desk, query, subjects, by), by);
   // What lost most stands first where losses are asked for.
   return { value, rows: query.asksLess && !isTime(by) ? rows.reverse() : rows, ...over };
+}
+
+/** How many notes these are of: one may stand for several pieces or loans. */
+function notesOf(subjects: readonly Subject[]): number {
+  return new Set(subjects.map(({ fact }) => fact?.id)).size;
+}
+
+/** How many rows there are; those with nothing count only where the amount says so. */
+function tallyOf(query: Query, all: Figure[], over: { over: number; pieces: number }): Result {
+  const rows = all.filter(({ value, label }) => label !== UNKNOWN && (query.against || Number(value) !== 0));
+  return { value: rows.length, rows, ...over, valueUnit: "count" };
 }
 
 /** Whether a figure holds against the amount of the question. */
@@ -173,6 +185,7 @@ function runShare(desk: Desk, query: Query, part: readonly Filter[]): Result {
   const value = of > 0 ? roundHalfUp(new Decimal(Number(some.value ?? 0)).times(100).div(of)) : null;
   return {
     value,
+    valueUnit: "percent",
     rows: null,
     over: some.over,
     pieces: some.pieces,
@@ -263,7 +276,7 @@ function compareLabels(a: Figure, b: Figure): number {
 }
 
 function ordered(rows: readonly Figure[], { order }: Query): Figure[] {
-  const known = rows.filter(({ value }) => value !== null);
+  const known = rows.filter(({ value, label }) => value !== null && !(order!.known && label === UNKNOWN));
   const turn = order!.first === "most" ? 1 : -1;
   known.sort((a, b) => turn * (numeric(b.value) - numeric(a.value)) || compareLabels(a, b));
   return order!.top === null ? known : known.slice(0, order!.top);

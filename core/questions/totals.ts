@@ -2,7 +2,7 @@ import type { Day } from "../calendar.ts";
 import { addDays } from "../calendar.ts";
 import type { Desk } from "./desk.ts";
 import { isTime, labelsBetween, spanOf, TIMES, type Time } from "./groupings.ts";
-import { type Journal, placesIn } from "./ledger-index.ts";
+import { type Entry, type Journal, placesIn } from "./ledger-index.ts";
 import type { Figure, MeasureName, Query } from "./query.ts";
 import type { Result } from "./result.ts";
 
@@ -36,6 +36,14 @@ export function quickTotal(desk: Desk, query: Query): Result | null {
   return { ...result, rows: span ? rowsOf(desk, query.by, journals, span) : [] };
 }
 
+/** Notes among some entries: the shares of one stand side by side. */
+function notesBetween(entries: readonly Entry[], start: number, end: number): number {
+  let count = 0;
+  for (let at = start; at < end; at += 1)
+    if (at === start || entries[at]!.fact !== entries[at - 1]!.fact) count += 1;
+  return count;
+}
+
 function sumOf(
   { index }: Desk,
   journals: readonly Journal[],
@@ -48,7 +56,7 @@ function sumOf(
     const { start, end } = placesIn(index.journals[journal], from, to);
     const sums = index.sumsOf(journal);
     sum += sums[end]! - sums[start]!;
-    over += end - start;
+    over += notesBetween(index.journals[journal], start, end);
   }
   return { sum, over };
 }

@@ -1,6 +1,6 @@
 import { counted as countedWords } from "../answers/wording.ts";
 import { pluralOf } from "../books/label.ts";
-import { showMonth } from "../calendar.ts";
+import { showDate, showMonth } from "../calendar.ts";
 import { showMinutes } from "../decide/echo.ts";
 import { show } from "../money.ts";
 import type { Desk } from "./desk.ts";
@@ -218,13 +218,22 @@ export function wordsOf(desk: Desk, query: Query, result: Result, corrected: rea
   const head = `${titleOf(query)}, ${query.beside.some(({ period }) => period) ? "side by side" : periodWords(query, desk.today)}`;
   if (query.beside.length > 0) {
     const rows = (result.rows ?? []).map((row) => `  ${row.label}: ${showValue(row.value, unit)}`);
+    // Of three and more no one difference can be told.
+    if (rows.length > 2) return [`${head}, side by side:`, ...rows, ...said].join("\n");
     const difference =
       result.value === null ? "no difference to tell" : `difference ${showValue(result.value, unit)}`;
     return [`${head}: ${difference}`, ...rows, ...said].join("\n");
   }
+  if (result.shareOf) return [shareWords(query, result, { head, unit }), ...said].join("\n");
   if (isEmpty(query, result) && !result.rows?.length)
     return [`${head}: ${emptyWords(query)}`, ...said].join("\n");
   const bound = query.against ? limitWords(query.against, unit) : null;
+  if (query.tally)
+    return [
+      `${head}${bound ? `, ${bound}` : ""}: ${countedWords(Number(result.value), query.order!.of)}`,
+      ...rowLines(result.rows ?? [], unit),
+      ...said,
+    ].join("\n");
   if (query.order && result.rows?.length === 0)
     return [`${head}: none ${bound ?? ""}`.trim(), ...said].join("\n");
   if (query.order)
@@ -233,7 +242,6 @@ export function wordsOf(desk: Desk, query: Query, result: Result, corrected: rea
       ...rowLines(result.rows ?? [], unit),
       ...said,
     ].join("\n");
-  if (result.shareOf) return [shareWords(query, result, { head, unit }), ...said].join("\n");
   const figure = `${showValue(result.value, unit)}${bound ? ` (${bound})` : ""}`;
   return [
     `${head}: ${figure}${overWords(query, result)}`,
@@ -281,5 +289,6 @@ export function restOf(lines: readonly string[]): { rest?: readonly string[] } {
 
 /** "2026-05" is read as May 2026; other labels as they are. */
 function rowLabel(label: string): string {
+  if (/^\d{4}-\d{2}-\d{2}$/.test(label)) return showDate(label);
   return /^\d{4}-\d{2}$/.test(label) ? showMonth(label) : label;
 }

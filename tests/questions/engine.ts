@@ -463,6 +463,8 @@ function isCut(move: Move, key: string, value: string, measure: string): boolean
       return move.category === value;
     case "st":
       return move.stream === value;
+    case "known":
+      return (piece?.gone === "sold" ? piece.buyer : piece?.holder) !== undefined;
     case "free":
       return piece?.price === 0;
     case "wd":

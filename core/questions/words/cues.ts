@@ -225,6 +225,9 @@ export const CUES = {
   ],
   /** What one piece was sold for. */
   soldFor: [
+    "has brought",
+    "has it brought",
+    "brought me",
     "sold for",
     "sell for",
     "sells for",
@@ -1035,6 +1038,10 @@ export const CUES = {
     "list price for",
   ],
   todo: [
+    "waiting on me",
+    "waiting for me",
+    "on my plate",
+    "is waiting on me",
     "price cut",
     "price cuts",
     "a price cut",
@@ -1402,6 +1409,8 @@ export const CUES = {
     "in the queue",
   ],
   tiedUp: [
+    "sitting in",
+    "money sitting in",
     "unsold value",
     "inventory value",
     "stock value",

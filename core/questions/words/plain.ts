@@ -34,6 +34,7 @@ export const FILLERS: readonly string[] = [
   "hw",
   "if you could",
   "wht",
+  "different",
   "for buyers",
   "by buyers",
   "for a buyer",

@@ -33,6 +33,45 @@ test("a word that is not understood is named, and the nearest question is one ta
   expect(chat.tap({ message: near.message, press: near.buttons[0]!.press }).text).toContain("77.50");
 });
 
+test("a question without its mark that opens like none of the notes names the word in the way as well", () => {
+  const near = chat.say("profit on haunted dressers");
+  expect(near.text).toContain('"haunted"');
+  expect(chat.tap({ message: near.message, press: near.buttons[0]!.press }).text).toContain("77.50");
+});
+
+test("an amount is held against the sum, and the share of a part is told", () => {
+  expect(chat.say("have i made over 50 on dressers").text).toMatch(
+    /^Yes\. Profit, dressers, ever: 77\.50 \(over 50\.00\)/,
+  );
+  expect(chat.say("what percent of my spending was gas").text).toBe("Spent, ever: gas 62% (20.00 of 32.50)");
+  expect(chat.say("and dressers?").text).toBe("Spent, ever: dressers 38% (12.50 of 32.50)");
+});
+
+test.each(["gas 2026", "paint 2025", "tips 2026", "fees in 2026", "miles 2026"])(
+  "%s: a year is no money",
+  (text) => {
+    const before = chat.ledger.books.facts.length;
+    expect(chat.say(text).text).toMatch(/, 202[56]: /);
+    expect(chat.ledger.books.facts.length).toBe(before);
+  },
+);
+
+test.each([
+  "deposit on #2 from who",
+  "hold #2 for who",
+  "sold #1 for how much",
+  "bought #1 for what",
+  "sold dresser to who",
+  "everything mom bought",
+  "time spent on dressers",
+  "stuff i bought last month",
+])("%s: what ends or opens like a question records nothing", (text) => {
+  const before = chat.ledger.books.facts.length;
+  const said = chat.say(text).text;
+  expect(chat.ledger.books.facts.length).toBe(before);
+  expect(said).not.toMatch(/What did|Who|How much|Which/);
+});
+
 test("it is the piece of the message replied to, or the last one spoken of", () => {
   expect(chat.say("how much did i pay for it?").text).toContain("5.00");
 });
