@@ -64,12 +64,16 @@ function isYearAlone(text: string): boolean {
 }
 
 /** Kinds whose one amount a bare year is not: a piece may go for two thousand. */
-const OF_YEARS: ReadonlySet<Reading["kind"]> = new Set(["spend", "income", "drive", "work", "pay"]);
+const OF_YEARS: ReadonlySet<Reading["kind"]> = new Set(["spend", "income", "drive", "work"]);
 
-/** "Gas 2026" asks for that year, whether or not there was any. */
+/** "Gas 2026" asks for that year, whether or not there was any; "paid 2024 to the loan" tells an amount. */
 function asksYear(text: string, readings: readonly Reading[]): boolean {
-  return isYearAlone(text) && readings.every(({ kind }) => OF_YEARS.has(kind));
+  const isLed = /\b(?:in|of|during) 20[12]\d\b/i.test(text);
+  const isNamed = /\s20[12]\d[\s?!.]*$/.test(text) && !TELLS.test(text);
+  return isYearAlone(text) && (isLed || isNamed) && readings.every(({ kind }) => OF_YEARS.has(kind));
 }
+
+const TELLS = /^(?:i |we |just )*(?:paid|spent|drove|worked|got|sent|earned|put|received|made|threw)\b/i;
 
 /** "Everything mom brought home", "time spent on dressers": what was done is asked for, and no amount is told. */
 function opensAsking(text: string): boolean {
@@ -79,13 +83,13 @@ function opensAsking(text: string): boolean {
   return !/\d/.test(text) && (isDone.test(text.trim()) || isCounted.test(text.trim()));
 }
 
-/** "Hold #47 for who", "sold #22 for how much": what ends on a question word is no note. */
+/** "Hold #47 for who", "sold #22 for how much": what ends on a question word and tells no amount is no note. */
 function endsAsking(text: string): boolean {
-  return (
-    /\b(?:who|whom|how much(?: so far| all told| in all)?|how many|for what|when|where)\s*[?.!]*$/i.test(
-      text.trim(),
-    ) && /\s/.test(text.trim())
-  );
+  const isOpen =
+    /\s(?:who|whom|how much(?: so far| all told| in all)?|how many|for what|when|where)[\s?.!]*$/i.test(text);
+  const isTold =
+    /\d/.test(text.replace(/#\d+/g, "")) || /\b(?:know\w*|idea|sure|remember|forg\w+)\b/i.test(text);
+  return isOpen && !isTold;
 }
 
 const isNumber = (text: string): boolean => /^\s*\d+\s*$/.test(text);

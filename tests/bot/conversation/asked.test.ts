@@ -72,6 +72,14 @@ test.each([
   expect(said).not.toMatch(/What did|Who|How much|Which/);
 });
 
+test.each([
+  ["sold lamp 40, no idea who", /Sold #2 lamp for 40\.00/],
+  ["sold lamp 40 to i forgot who", /Sold #2 lamp/],
+  ["spent 2024 on paint", /2,024\.00/],
+])("%s: a note that tells its amount stays one", (text, told) => {
+  expect(chat.say(text).text).toMatch(told);
+});
+
 test("it is the piece of the message replied to, or the last one spoken of", () => {
   expect(chat.say("how much did i pay for it?").text).toContain("5.00");
 });
