@@ -53,8 +53,10 @@ export function firstFree(clause: Clause, kind: Tok["kind"]): Tok | undefined {
   return clause.tokens.find((token) => token.kind === kind && !token.claimed);
 }
 
-export function freeTokens(clause: Clause, kind: Tok["kind"]): Tok[] {
-  return clause.tokens.filter((token) => token.kind === kind && !token.claimed);
+export function freeTokens({ tokens }: Clause, kind: Tok["kind"]): Tok[] {
+  const free: Tok[] = [];
+  for (const token of tokens) if (token.kind === kind && !token.claimed) free.push(token);
+  return free;
 }
 
 /** Whether the clause says any of these words (each one token). Claims nothing. */
@@ -94,7 +96,11 @@ export const tokenBefore = (tokens: readonly Tok[], at: number): Tok | undefined
   at > 0 ? tokens[at - 1] : undefined;
 
 /** The words of some tokens as the lexicon has them, single blanks. */
-export const textOf = (tokens: readonly Tok[]): string => tokens.map(({ text }) => text).join(" ");
+export function textOf(tokens: readonly Tok[]): string {
+  let text = "";
+  for (const token of tokens) text = text === "" ? token.text : `${text} ${token.text}`;
+  return text;
+}
 
 /** The words of some tokens as said: lower case, single blanks. */
 export function asSaid(clause: Clause, tokens: readonly Tok[]): string {

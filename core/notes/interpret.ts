@@ -46,8 +46,10 @@ interface Actor {
   orBought?: true;
 }
 
+const isActor = ({ roles }: Tok): boolean => roles.actor !== undefined;
+
 function actorOf(clause: Clause): Actor | null {
-  const token = clause.tokens.find(({ roles }) => roles.actor !== undefined);
+  const token = clause.tokens.find(isActor);
   if (!token) return null;
   const isFetched = token.kind === "piece";
   if (!isFetched) claim(token);
@@ -94,16 +96,19 @@ function troubled(clause: Clause, trouble: Trouble, made?: Draft, left: readonly
   return unclearDraft(clause, trouble, { could: couldBe(trouble, clause, made), left });
 }
 
+const isClashing = ({ unknown, text }: Tok): boolean => unknown === true && CLASHING_SHORT_FORMS.has(text);
+
 function earlyTrouble(clause: Clause): Trouble | null {
-  if (clause.tokens.some((token) => token.unknown && CLASHING_SHORT_FORMS.has(token.text)))
-    return { kind: "clashingWord" };
+  if (clause.tokens.some(isClashing)) return { kind: "clashingWord" };
   return null;
 }
+
+const isQuestionMark = (token: Tok): boolean => isMark(token, "?");
 
 function askedDraft(clause: Clause): Draft | null {
   const asked = questionOf(clause.tokens, clause.today);
   if (asked) return draft("ask", { ...asked }, clause);
-  const question = clause.tokens.some((token) => isMark(token, "?"));
+  const question = clause.tokens.some(isQuestionMark);
   return question ? unclearDraft(clause, { kind: "question" }) : null;
 }
 
@@ -128,6 +133,8 @@ export function settleEach(made: Draft, pieces: readonly Mention[], clause: Clau
   return made;
 }
 
+const isOwed = ({ roles }: Tok): boolean => roles.owed === true;
+
 function filledDraft(clause: Clause, choice: Choice): Draft {
   const { kind, means } = choice.said;
   const grammar = language().grammars.get(kind)!;
@@ -149,7 +156,7 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
   if (kind === "sell") fillOwed(made, clause);
   const isInParts = kind === "sell" && isPaidInParts(made, clause);
   const isFeeShare = kind === "sell" && fillFeeShare(made, clause);
-  const isOwing = kind === "buy" && clause.tokens.some(({ roles }) => roles.owed === true);
+  const isOwing = kind === "buy" && clause.tokens.some(isOwed);
   const judged = (grammar.judge?.(made.fields, clause as never) as Trouble | null | undefined) ?? null;
   const ownTrouble: Trouble | null = isOwing
     ? { kind: "unpaid" }

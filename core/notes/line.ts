@@ -55,6 +55,8 @@ export function lexed(line: string): Tok[] {
   return withNames(withPronouns(withMentions(withWorkClocks(tokensOf(words, norms, lexer)))));
 }
 
+const isMark = ({ kind }: Word): boolean => kind === "mark";
+
 /** The readings of one line; none for a blank one. */
 export function readLine(line: string, today: Day, index: number, trace?: Trace[]): Reading[] {
   const text = line.trim();
@@ -62,7 +64,7 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   const { lexer } = language();
   const typedWords = withoutBullet(wordsOf(line), line);
   const place = { text, line: index };
-  if (!typedWords.some((word) => word.kind !== "mark")) return [unclear({ kind: "unknown" }, place)];
+  if (typedWords.every(isMark)) return [unclear({ kind: "unknown" }, place)];
   const { words, norms } = meantBy(line, typedWords, lexer);
   if (isBotWord(norms)) return [unclear({ kind: "botWord" }, place)];
   const all = withNames(withPronouns(withMentions(withWorkClocks(tokensOf(words, norms, lexer)))));
@@ -246,9 +248,11 @@ function standingReading(
   return { kind: "repeat", every, ...which, ...since, note: { ...plain, ...at }, ...at } as Reading;
 }
 
+const isClock = ({ kind }: Tok): boolean => kind === "clock";
+
 /** "1:45 sanding the desk" is an hour and three quarters, "sanded 2-4pm" two hours, and neither a time of day. */
 function withWorkClocks(tokens: Tok[]): Tok[] {
-  if (!tokens.some(({ kind }) => kind === "clock")) return tokens;
+  if (!tokens.some(isClock)) return tokens;
   const works = tokens.some(
     (token) => token.roles.labor || token.roles.heads?.some((head) => head.kind === "work"),
   );

@@ -8,12 +8,13 @@ import { wholeOf } from "./quantities/amounts.ts";
 /** "24 not 20", "4 chairs not 3", "on the 2nd not the 4th": what it was names the note. */
 export function notThat(tokens: readonly Tok[], today: Day): Mend | null {
   const at = tokens.findIndex(({ text }) => text === "not");
-  if (at >= 0 && tokens.slice(0, at).every(isSkipped)) return notThisBut(tokens.slice(at + 1), today);
+  if (at < 0) return null;
+  if (tokens.slice(0, at).every(isSkipped)) return notThisBut(tokens.slice(at + 1), today);
   const behind = tokens.findIndex((token, place) => place > at && !isSkipped(token));
   const then = tokens[behind];
   const nowAt = nowBefore(tokens, at, then);
   const now = tokens[nowAt];
-  if (at < 1 || behind < 0 || !now || !then) return null;
+  if (behind < 0 || !now || !then) return null;
   const said = side();
   if (
     !takeOf(

@@ -44,5 +44,5 @@ export function ownSignsOf(text: string, roles: Roles): OwnSigns {
   if (roles.method) hints |= HINTS.method;
   if (roles.place) hints |= HINTS.place;
   if (text.endsWith("fee") || text.endsWith("fees")) hints |= HINTS.fee;
-  return { signs, hints, byRows: undefined };
+  return { signs, hints, units: undefined };
 }

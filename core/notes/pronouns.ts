@@ -23,7 +23,7 @@ const TRAITS_MAX = 3;
 
 /** Joins the words of each such mention into one token. */
 export function withPronouns(tokens: Tok[]): Tok[] {
-  if (!tokens.some(({ text }) => STANDS_FOR_PIECES.has(text))) return tokens;
+  if (!tokens.some(({ kind, text }) => kind !== "piece" && STANDS_FOR_PIECES.has(text))) return tokens;
   const joined: Tok[] = [];
   for (let at = 0; at < tokens.length; ) {
     const found = countedOf(tokens, at) ?? both(tokens, at) ?? others(tokens, at) ?? described(tokens, at);

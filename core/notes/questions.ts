@@ -103,7 +103,7 @@ export function isQuestion(tokens: readonly Tok[]): boolean {
   if (first?.kind !== "word" || isDoing(first, next)) return false;
   const space = first.text.indexOf(" ");
   const word = space < 0 ? first.text : first.text.slice(0, space);
-  if (!ASKING_CUES.has(word) && !ASKING_CUES.has(first.text)) return false;
+  if (!ASKING_CUES.has(word) && (space < 0 || !ASKING_CUES.has(first.text))) return false;
   return !first.roles.heads?.length || /^(?:list|show|how|what|is|are|do|did)/.test(word);
 }
 

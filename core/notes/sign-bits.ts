@@ -1,4 +1,4 @@
-import type { SeenByRows } from "./rows/words.ts";
+import type { Unit } from "./rows/words.ts";
 
 /** What a clause may hold, as far as it helps to tell which kind of note it is. */
 export type Sign =
@@ -74,7 +74,7 @@ export interface OwnSigns {
   signs: number;
   hints: number;
   /** What it is to the rows, once one has asked. */
-  byRows: SeenByRows | undefined;
+  units: readonly Unit[] | undefined;
 }
 
 /** What a clause holds, for telling its kind. */

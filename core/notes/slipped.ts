@@ -17,7 +17,8 @@ const isSlip = ({ unknown, text }: Tok): boolean =>
 const isAmount = (token: Tok | undefined): boolean => token?.kind === "amount";
 
 /** The words of an amount that is not read whole; none where every amount is. */
-export function slippedIn({ tokens }: Pick<Clause, "tokens">): Tok[] {
+export function slippedIn({ tokens, signs }: Clause): Tok[] {
+  if (!signs.has("unknown") || !signs.has("number")) return [];
   return tokens.flatMap((token, at) => {
     if (!isSlip(token)) return [];
     const before = tokens[placeBefore(tokens, at - 1, BESIDE_SPELLED)];

@@ -13,7 +13,7 @@ export function takesItselfBack(tokens: readonly Tok[]): boolean {
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
     const isValue = token.kind !== "word" && token.kind !== "mark";
-    if (isNoted && DOUBTED.has(token.text) && tokens[at + 1]?.kind === "amount") return true;
+    if (isNoted && tokens[at + 1]?.kind === "amount" && DOUBTED.has(token.text)) return true;
     if (isNoted && token.kind === "word" && OPENS_TAKEN_BACK.has(opening(token.text))) {
       const ahead = textOf(tokens.slice(at, at + 3));
       if (TAKEN_BACK.test(ahead)) return true;

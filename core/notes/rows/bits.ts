@@ -9,19 +9,17 @@ export interface Bits {
 /** So many classes have a bit. */
 export const BITS_MAX = 128;
 
-const PARTS = ["a", "b", "c", "d"] as const;
-
 export const noBits = (): Bits => ({ a: 0, b: 0, c: 0, d: 0 });
 
-export function addBit(into: Bits, place: number): void {
-  into[PARTS[place >> 5]!] |= 1 << (place & 31);
-}
+const NONE: Readonly<Bits> = noBits();
 
 /** The bits at some places. */
-export function bitsOf(places: readonly number[]): Bits {
-  const bits = noBits();
-  for (const place of places) addBit(bits, place);
-  return bits;
+export function bitsOf(places: readonly number[]): Readonly<Bits> {
+  if (places.length === 0) return NONE;
+  const parts = [0, 0, 0, 0] as [number, number, number, number];
+  for (const place of places) parts[place >> 5]! |= 1 << (place & 31);
+  const [a, b, c, d] = parts;
+  return { a, b, c, d };
 }
 
 export function addBits(into: Bits, { a, b, c, d }: Bits): void {
@@ -34,3 +32,6 @@ export function addBits(into: Bits, { a, b, c, d }: Bits): void {
 /** Whether two have a class in common. */
 export const meet = (one: Bits, other: Bits): boolean =>
   ((one.a & other.a) | (one.b & other.b) | (one.c & other.c) | (one.d & other.d)) !== 0;
+
+/** The numbers themselves, in their order. */
+export const partsOf = ({ a, b, c, d }: Bits): readonly number[] => [a, b, c, d];

@@ -8,7 +8,7 @@ import { PIECE_PARTS, SERVICES, THINGS, WORK_PARTS } from "../words/parts.ts";
 import { HOUSEHOLD, isOwner } from "../words/people.ts";
 import { OWN_SPOTS } from "../words/places.ts";
 import { CONTAINERS, GRITS } from "../words/supplies.ts";
-import { addBit, BITS_MAX, type Bits, noBits } from "./bits.ts";
+import { addBits, BITS_MAX, type Bits, bitsOf, noBits } from "./bits.ts";
 
 type Test = (token: Tok) => boolean;
 
@@ -129,29 +129,31 @@ function verbTest(name: string): Test {
     headsOf(token).some((head) => head.kind === kind && (isLoose || !head.light) && head.tail.length === 0);
 }
 
-/** The classes that rows name, each at its place. */
-const KNOWN: string[] = [];
+/** The classes that rows name, each with its place. */
+const KNOWN = new Map<string, number>();
 
 /** The place of a class among all that rows name. */
 export function placeOf(text: string): number {
   const name = text.startsWith("<") ? text.slice(1, -1) : text;
-  if (!KNOWN.includes(name)) KNOWN.push(name);
-  if (KNOWN.length > BITS_MAX) throw new Error("rows name more classes than there are bits");
-  return KNOWN.indexOf(name);
+  const known = KNOWN.get(name);
+  if (known !== undefined) return known;
+  if (KNOWN.size === BITS_MAX) throw new Error("rows name more classes than there are bits");
+  KNOWN.set(name, KNOWN.size);
+  return KNOWN.size - 1;
 }
 
 export const isClass = (text: string): boolean => text === "$" || text === "#" || text.startsWith("<");
 
-/** What a token may be, and the place of that class. */
+/** What a token may be, and the bit of that class. */
 interface Placed {
-  place: number;
+  bits: Bits;
   test: Test;
 }
 
 const placed = (testOf: (name: string) => Test | undefined): readonly Placed[] =>
-  KNOWN.flatMap((name, place) => {
+  [...KNOWN].flatMap(([name, place]) => {
     const test = testOf(name);
-    return test ? [{ place, test }] : [];
+    return test ? [{ bits: bitsOf([place]), test }] : [];
   });
 
 /** By the kind of token; made when the first token is looked at, by when every row has named its classes. */
@@ -169,9 +171,9 @@ function testsOf(kind: TokenKind): readonly Placed[] {
 /** The classes that a token is in. */
 export function bitsOfToken(token: Tok): Bits {
   const bits = noBits();
-  for (const { place, test } of testsOf(token.kind)) if (test(token)) addBit(bits, place);
+  for (const one of testsOf(token.kind)) if (one.test(token)) addBits(bits, one.bits);
   if (headsOf(token).length === 0) return bits;
   verbTests ??= placed((name) => (NAMES.has(name) ? undefined : verbTest(name)));
-  for (const { place, test } of verbTests) if (test(token)) addBit(bits, place);
+  for (const one of verbTests) if (one.test(token)) addBits(bits, one.bits);
   return bits;
 }

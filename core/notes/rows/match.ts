@@ -3,8 +3,8 @@ import { CLAUSE_MARKS, GAP_MARKS, INTERJECTIONS, JOINTS } from "../words/links.t
 import { meet } from "./bits.ts";
 import { isVerb } from "./classes.ts";
 import type { Element, Pattern } from "./pattern.ts";
-import type { Unit, Units } from "./units.ts";
-import type { RowWord } from "./words.ts";
+import type { Units } from "./units.ts";
+import type { RowWord, Unit } from "./words.ts";
 
 export interface Match {
   from: number;
@@ -39,15 +39,15 @@ const endsSentence = (token: Tok | undefined): boolean =>
 const isPassedOver = ({ kind, text, roles }: Tok): boolean =>
   kind === "word" && INTERJECTIONS.has(text) && !roles.heads;
 
-function isStart({ tokens, units }: Units, at: number): boolean {
+function isStart({ tokens, units, places }: Units, at: number): boolean {
   if (units[at]?.span === 0) return false;
-  let before = (units[at]?.token ?? tokens.length) - 1;
+  let before = (places[at] ?? tokens.length) - 1;
   while (before >= 0 && isPassedOver(tokens[before]!)) before -= 1;
   return before < 0 || endsSentence(tokens[before]);
 }
 
-const isEnd = ({ tokens, units }: Units, at: number): boolean =>
-  units[at]?.span !== 0 && endsSentence(units[at] ? tokens[units[at]!.token] : undefined);
+const isEnd = ({ tokens, units, places }: Units, at: number): boolean =>
+  at >= units.length || (units[at]!.span !== 0 && endsSentence(tokens[places[at]!]));
 
 interface Run {
   line: Units;
@@ -106,22 +106,21 @@ function followOne(run: Run, element: number, at: number): boolean {
 }
 
 function followGap(run: Run, element: number, at: number): boolean {
-  const { units, tokens } = run.line;
+  const { tokens, places } = run.line;
   for (let skipped = 0; skipped <= GAP_MAX; skipped += 1) {
     if (follow(run, element + 1, at + skipped)) return true;
-    const unit = units[at + skipped];
-    if (!unit) return false;
-    const token = tokens[unit.token]!;
+    if (at + skipped >= places.length) return false;
+    const token = tokens[places[at + skipped]!]!;
     if (token.kind === "mark" && !GAP_MARKS.has(token.text)) return false;
   }
   return false;
 }
 
 /** Where a reason ends: at the end of its sentence, or before what is no reason (a number, a verb, a turn). */
-function restFrom({ tokens, units }: Units, at: number): number {
+function restFrom({ tokens, units, places }: Units, at: number): number {
   let end = at;
   while (end < units.length && end - at < REST_MAX) {
-    const token = tokens[units[end]!.token]!;
+    const token = tokens[places[end]!]!;
     if (token.kind === "mark" && CLAUSE_MARKS.has(token.text)) break;
     const isPlain =
       (token.kind === "word" && (!token.roles.hedge || token.roles.hedge === "offer") && !isVerb(token)) ||
@@ -136,5 +135,5 @@ function restFrom({ tokens, units }: Units, at: number): number {
 export function matchAt(pattern: Pattern, line: Units, at: number): Match | null {
   const run: Run = { line, pattern, from: at, to: at };
   if (!follow(run, 0, at) || run.to <= run.from) return null;
-  return { from: line.units[run.from]!.token, to: line.units[run.to - 1]!.token + 1 };
+  return { from: line.places[run.from]!, to: line.places[run.to - 1]! + 1 };
 }

@@ -52,7 +52,18 @@ const SPECIAL: Readonly<Record<string, Element["what"]>> = {
   ">": "rest",
 };
 
+const ELEMENTS = new Map<string, Element>();
+
+/** An element from its text, one for all the rows that write it. */
 function elementOf(text: string): Element {
+  const known = ELEMENTS.get(text);
+  if (known) return known;
+  const element = madeElement(text);
+  ELEMENTS.set(text, element);
+  return element;
+}
+
+function madeElement(text: string): Element {
   const last = text.length > 1 ? text.at(-1)! : "";
   const least = last === "?" || last === "*" ? 0 : 1;
   const most = last === "*" ? REPEAT_MAX : 1;
@@ -85,7 +96,7 @@ export function patternOf(text: string): Pattern {
   }
   if (from < 0 || to <= from) throw new Error(`a row without its part in brackets: ${text}`);
   const needed = elements.filter(({ what, least }) => what === "one" && least > 0);
-  const classes = needed.filter(isOneClass).flatMap(({ classes: [place] }) => place!);
+  const classes = needed.filter(isOneClass).map(({ classes: [place] }) => place!);
   const words = needed.filter(isOneWord).flatMap(({ firsts }) => firsts);
   const must = { bits: bitsOf(classes), sieve: sieveOf(words) };
   return {

@@ -1,7 +1,8 @@
 import type { Tok } from "../clause.ts";
+import { partsOf } from "./bits.ts";
 import { matchAt } from "./match.ts";
 import { type Element, type Pattern, patternOf } from "./pattern.ts";
-import { hasNeeds, type Units, unitsOf } from "./units.ts";
+import { hasAll, type Units, unitsOf } from "./units.ts";
 import { type RowWord, tableBit } from "./words.ts";
 
 /** A row: the pattern, what it makes of the part in brackets, and the note that shows it. */
@@ -19,6 +20,8 @@ interface Compiled<Effect extends string> {
   row: Row<Effect>;
   pattern: Pattern;
   order: number;
+  /** What it needs beside the words that it is looked up by and the classes that are told by numbers. */
+  needs: readonly Element[];
 }
 
 export interface Table<Effect extends string> {
@@ -31,42 +34,56 @@ export interface Table<Effect extends string> {
   every(tokens: readonly Tok[], line?: Units): Fired<Effect>[];
 }
 
-/** Rows that are looked up together, and what a line must hold for each: numbers side by side, since nearly all fail here. */
-interface Shelf<Effect extends string> {
-  rows: readonly Compiled<Effect>[];
-  musts: Int32Array;
-}
-
-/** Rows by the place of the word that they are looked up by, and those without one. */
+/**
+ * Rows by the words that they are looked up by. Nearly all are set aside by what a line must hold for them, so that
+ * stands in numbers side by side: an object for each would cost more to fetch than to ask.
+ */
 interface Lookup<Effect extends string> {
   /** The bit of the table. */
   bit: number;
-  byWord: readonly (Shelf<Effect> | undefined)[];
-  always: Shelf<Effect>;
+  /** Where the rows of a word begin and end, by the place of the word. */
+  starts: Int32Array;
+  ends: Int32Array;
+  /** The rows; behind so many of them, those that no word looks up. */
+  rows: readonly Compiled<Effect>[];
+  worded: number;
+  musts: Int32Array;
 }
 
 const MUSTS = 5;
 
-function shelfOf<Effect extends string>(rows: readonly Compiled<Effect>[]): Shelf<Effect> {
-  const musts = rows.flatMap(({ pattern: { must } }) => {
-    const { a, b, c, d } = must.bits;
-    return [a, b, c, d, must.sieve];
-  });
-  return { rows, musts: Int32Array.from(musts) };
-}
-
-function lookupOf<Effect extends string>(rows: readonly Row<Effect>[]): Lookup<Effect> {
+function lookupOf<Effect extends string>(table: readonly Row<Effect>[]): Lookup<Effect> {
   const byWord = new Map<RowWord, Compiled<Effect>[]>();
   const always: Compiled<Effect>[] = [];
-  rows.forEach((row, order) => {
-    const compiled = { row, pattern: patternOf(row[0]), order };
-    const words = rarestOf(compiled.pattern);
-    if (!words) always.push(compiled);
-    for (const word of words ?? []) byWord.set(word, [...(byWord.get(word) ?? []), compiled]);
+  table.forEach((row, order) => {
+    const pattern = patternOf(row[0]);
+    const key = rarestOf(pattern);
+    const compiled = { row, pattern, order, needs: pattern.needs.filter((need) => need !== key) };
+    if (!key) always.push(compiled);
+    for (const word of new Set(key?.firsts)) {
+      const others = byWord.get(word);
+      if (others) others.push(compiled);
+      else byWord.set(word, [compiled]);
+    }
   });
-  const shelves: Shelf<Effect>[] = [];
-  for (const [word, of] of byWord) shelves[word.id] = shelfOf(of);
-  return { bit: tableBit(byWord.keys()), byWord: shelves, always: shelfOf(always) };
+  const bit = tableBit(byWord.keys());
+  const rows: Compiled<Effect>[] = [];
+  const starts: number[] = [];
+  const ends: number[] = [];
+  for (const [{ id }, of] of byWord) {
+    starts[id] = rows.length;
+    rows.push(...of);
+    ends[id] = rows.length;
+  }
+  const musts = [...rows, ...always].flatMap(({ pattern: { must } }) => [...partsOf(must.bits), must.sieve]);
+  return {
+    bit,
+    starts: Int32Array.from(starts),
+    ends: Int32Array.from(ends),
+    worded: rows.length,
+    rows: [...rows, ...always],
+    musts: Int32Array.from(musts),
+  };
 }
 
 /** A table of rows ready to run. Nearly every row needs one of a few words: only those found in a line are tried. */
@@ -105,35 +122,39 @@ const weightOf = ({ firsts }: Element): number =>
   firsts.reduce((sum, { text }) => sum + (COMMON.has(text) ? COMMON_WEIGHT : 1), 0);
 
 /** The rarest words of which a line must hold one; null where only classes are needed. */
-function rarestOf({ needs }: Pattern): readonly RowWord[] | null {
+function rarestOf({ needs }: Pattern): Element | null {
   const worded = needs.filter(({ classes }) => classes.length === 0);
-  return worded.length === 0 ? null : worded.reduce((a, b) => (weightOf(b) < weightOf(a) ? b : a)).firsts;
+  return worded.length === 0 ? null : worded.reduce((a, b) => (weightOf(b) < weightOf(a) ? b : a));
 }
 
 function candidatesOf<Effect extends string>(
   line: Units,
-  { bit, byWord, always }: Lookup<Effect>,
+  lookup: Lookup<Effect>,
 ): readonly Compiled<Effect>[] {
+  const { bit, starts, ends, worded, rows } = lookup;
   const found: Compiled<Effect>[] = [];
   if ((line.tables & bit) !== 0)
     for (let at = 0; at < line.units.length; at += 1) {
-      const { word } = line.units[at]!;
-      if ((word.tables & bit) !== 0) addStanding(found, byWord[word.id]!, line);
+      const { tables, id } = line.units[at]!.word;
+      if ((tables & bit) !== 0) addStanding(found, lookup, line, starts[id]!, ends[id]!);
     }
-  addStanding(found, always, line);
+  addStanding(found, lookup, line, worded, rows.length);
   return found.length > 1 ? found.sort(inOrder) : found;
 }
 
 const inOrder = (a: { order: number }, b: { order: number }): number => a.order - b.order;
 
+/** Adds the rows from one place to another of which a line holds all that they need. */
 function addStanding<Effect extends string>(
   found: Compiled<Effect>[],
-  { rows, musts }: Shelf<Effect>,
+  { rows, musts }: Lookup<Effect>,
   line: Units,
+  start: number,
+  end: number,
 ): void {
   const { sieve, bits } = line;
   const { a, b, c, d } = bits;
-  for (let at = 0; at < rows.length; at += 1) {
+  for (let at = start; at < end; at += 1) {
     const must = at * MUSTS;
     const lacks =
       (musts[must]! & ~a) |
@@ -141,7 +162,7 @@ function addStanding<Effect extends string>(
       (musts[must + 2]! & ~c) |
       (musts[must + 3]! & ~d) |
       (musts[must + 4]! & ~sieve);
-    if (lacks === 0 && hasNeeds(rows[at]!.pattern, line) && !found.includes(rows[at]!)) found.push(rows[at]!);
+    if (lacks === 0 && hasAll(rows[at]!.needs, line) && !found.includes(rows[at]!)) found.push(rows[at]!);
   }
 }
 

@@ -1,22 +1,15 @@
 import type { Tok } from "../clause.ts";
 import { addBits, type Bits, meet, noBits } from "./bits.ts";
 import { bitsOfToken } from "./classes.ts";
-import type { Element, Pattern } from "./pattern.ts";
-import { NO_WORD, type RowWord, type SeenByRows, wordInRows } from "./words.ts";
-
-/** One word of a line as patterns see it: tokens of several words are several units, each a place of its own. */
-export interface Unit {
-  word: RowWord;
-  /** The place of its token, the token's classes, and how many units of it are still to come, itself included; 0 within one. */
-  token: number;
-  bits: Bits;
-  span: number;
-}
+import type { Element } from "./pattern.ts";
+import { NO_WORD, type Unit, wordInRows } from "./words.ts";
 
 /** The words of a line's tokens, made once for all the rows of a table. */
 export interface Units {
   tokens: readonly Tok[];
   units: readonly Unit[];
+  /** The place of each unit's token. */
+  places: readonly number[];
   /** The classes that any of its tokens is in. */
   bits: Bits;
   /** The bits of its words, and of the tables that look rows up by any of them. */
@@ -24,44 +17,43 @@ export interface Units {
   tables: number;
 }
 
-const PIECE_WORDS: readonly RowWord[] = [NO_WORD];
-
-function seen(token: Tok): SeenByRows {
+function unitsOfToken(token: Tok): readonly Unit[] {
   const { kind, text } = token;
-  const words =
-    kind === "piece"
-      ? PIECE_WORDS
-      : kind === "word" && text.includes(" ")
-        ? text.split(" ").map(wordInRows)
-        : [wordInRows(text)];
-  return { words, bits: bitsOfToken(token) };
+  const bits = bitsOfToken(token);
+  if (kind === "piece") return [{ word: NO_WORD, bits, span: 1 }];
+  if (kind !== "word" || !text.includes(" ")) return [{ word: wordInRows(text), bits, span: 1 }];
+  return text
+    .split(" ")
+    .map((word, place, { length }) => ({ word: wordInRows(word), bits, span: place === 0 ? length : 0 }));
 }
 
-/** A phrase of the lexicon is looked at once, and any other token each time. */
-function seenOf(token: Tok): SeenByRows {
+/** A phrase of the lexicon is looked at once, whatever stands around it, and any other token each time. */
+function seen(token: Tok): readonly Unit[] {
   const { own } = token.roles;
-  if (!own || token.kind !== "word" || token.unknown) return seen(token);
-  own.byRows ??= seen(token);
-  return own.byRows;
+  if (!own || token.kind !== "word" || token.unknown) return unitsOfToken(token);
+  own.units ??= unitsOfToken(token);
+  return own.units;
 }
 
 export function unitsOf(tokens: readonly Tok[]): Units {
-  const line = { tokens, units: [] as Unit[], bits: noBits(), sieve: 0, tables: 0 };
+  const bits = noBits();
+  const line = { tokens, units: [] as Unit[], places: [] as number[], bits, sieve: 0, tables: 0 };
   for (let at = 0; at < tokens.length; at += 1) {
-    const { words, bits } = seenOf(tokens[at]!);
-    addBits(line.bits, bits);
-    for (let place = 0; place < words.length; place += 1) {
-      const word = words[place]!;
-      line.sieve |= word.sieve;
-      line.tables |= word.tables;
-      line.units.push({ word, token: at, bits, span: place === 0 ? words.length : 0 });
+    const units = seen(tokens[at]!);
+    addBits(bits, units[0]!.bits);
+    for (let place = 0; place < units.length; place += 1) {
+      const unit = units[place]!;
+      line.sieve |= unit.word.sieve;
+      line.tables |= unit.word.tables;
+      line.units.push(unit);
+      line.places.push(at);
     }
   }
   return line;
 }
 
-/** Whether a line holds a word or a class of each element that a pattern needs. */
-export function hasNeeds({ needs }: Pattern, line: Units): boolean {
+/** Whether a line holds a word or a class of each of some elements. */
+export function hasAll(needs: readonly Element[], line: Units): boolean {
   for (let at = 0; at < needs.length; at += 1) if (!isThere(needs[at]!, line)) return false;
   return true;
 }

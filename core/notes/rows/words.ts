@@ -11,10 +11,12 @@ export interface RowWord {
   tables: number;
 }
 
-/** What a phrase of the lexicon is to the rows, whatever stands around it: its words and its classes. */
-export interface SeenByRows {
-  words: readonly RowWord[];
+/** One word of a line as patterns see it: tokens of several words are several units, each a place of its own. */
+export interface Unit {
+  word: RowWord;
+  /** The classes of its token, and how many units of it are still to come, itself included; 0 within one. */
   bits: Bits;
+  span: number;
 }
 
 const WORDS = new Map<string, RowWord>();

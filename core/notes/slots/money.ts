@@ -54,8 +54,8 @@ function timesCount(cents: Cents, clause: Clause): Filled {
   if (named.length === 0) return { value: cents, each: true, pending: true };
   const count = pieceCount(named);
   // "table with 4 chairs 25 each", "lamp and 2 stools 15 each": each of the several, or of all?
-  const isWith = clause.tokens.some((token) => /^(?:with|w)$/.test(token.text));
-  const mixed = named.length > 1 && (isWith || named.some((mention) => mention.count !== 1));
+  const isWith = () => clause.tokens.some(({ text }) => text === "with" || text === "w");
+  const mixed = named.length > 1 && (isWith() || named.some((mention) => mention.count !== 1));
   // "bought stools 15 each": how many they are is asked, and the price waits for it.
   if (count === null && named.length === 1) return { value: cents, each: true, uncounted: true };
   if (count === null || mixed) return trouble("eachOfUnknown");

@@ -45,6 +45,11 @@ export const pieces: Fill = (clause) => {
   return found.length > 0 ? { value: found } : null;
 };
 
+const isPart = ({ kind, roles, mention }: Tok): boolean =>
+  kind === "word" && roles.supply !== undefined && mention !== undefined;
+
+const isThem = ({ kind, text, claimed }: Tok): boolean => kind === "word" && THEM.has(text) && !claimed;
+
 /** Pieces of other kinds of note that only help to place it: none is made up from unknown words. */
 export const knownPieces: Fill = (clause) => {
   const tokens = freeTokens(clause, "piece");
@@ -53,11 +58,9 @@ export const knownPieces: Fill = (clause) => {
     return { value: tokens.map((token) => token.mention!) };
   }
   // "desk drawer": what was paid for is of the desk.
-  const part = clause.tokens.find(({ kind, roles, mention }) => kind === "word" && roles.supply && mention);
+  const part = clause.tokens.find(isPart);
   if (part) return { value: [part.mention!] };
-  const pronoun = clause.tokens.find(
-    (token) => token.kind === "word" && THEM.has(token.text) && !token.claimed,
-  );
+  const pronoun = clause.tokens.find(isThem);
   if (!pronoun) return namedAfterFor(clause);
   claim(pronoun);
   return { value: [], follows: true };
