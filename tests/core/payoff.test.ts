@@ -62,7 +62,8 @@ describe("a projection", () => {
     for (const one of [GRAD, CAR]) {
       const alone = withLoans(one).books();
       expect(project(both, supposed, OPENED, one[0])).toEqual(project(alone, supposed, OPENED));
-      expect(neededBy(both, "2028-01-01", OPENED, one[0])).toBe(neededBy(alone, "2028-01-01", OPENED));
+      for (const by of ["2026-02-01", "2028-01-01"])
+        expect(neededBy(both, by, OPENED, one[0])).toBe(neededBy(alone, by, OPENED));
     }
   });
 
@@ -119,7 +120,16 @@ describe("the loan to serve first", () => {
     expect(firstLoan(ledger.books(), 10_000, "2026-02-01")).toBeNull();
   });
 
-  it("is known, and what it saves is not, where they are never paid", () => {
-    expect(firstLoan(withLoans(FREE, DEAR).books(), 100, OPENED)).toEqual({ name: "dear", saves: null });
+  it("is known, and what it saves is not, where they are never paid, or only in that order", () => {
+    const books = withLoans(FREE, DEAR).books();
+    for (const monthly of [100, 310])
+      expect(firstLoan(books, monthly, OPENED)).toEqual({ name: "dear", saves: null });
+    expect(project(books, { monthly: 310, now: 0 }, OPENED).kind).toBe("paid");
+  });
+
+  it("may be one of which nothing but interest is left", () => {
+    const ledger = withLoans(DEAR);
+    ledger.add("statement", "2026-01-31", { amount: 300, data: { loan: "dear" } });
+    expect(firstLoan(ledger.books(), 100, "2026-01-31")).toEqual({ name: "dear", saves: null });
   });
 });
