@@ -248,7 +248,7 @@ const asksForNotes = (text: string): boolean =>
 
 function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): void {
   const { text } = said;
-  const readings = goneOn(turn, said.readings, replyRoot);
+  const readings = goneOn(turn, text, said.readings, replyRoot);
   heard(turn, text, readings);
   if (answerAsked(turn, text, readings, replyRoot)) return;
   const twins = twinsOf(turn, text);

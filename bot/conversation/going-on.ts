@@ -1,6 +1,8 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { onward } from "../../core/decide/decide.ts";
 import type { Desk } from "../../core/decide/decision.ts";
+import { ofKnownBuyer } from "../../core/decide/known-buyer.ts";
+import { lentBack } from "../../core/decide/lent-back.ts";
 import type { Past } from "../../core/mending/past.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { lastQuestion } from "./last-question.ts";
@@ -17,13 +19,31 @@ export function talkingDesk(turn: Turn, replyRoot: number | undefined): Omit<Des
 /** What a message means by what was said before it, or by the message replied to, where it says little by itself. */
 export function goneOn(
   turn: Turn,
+  text: string,
   readings: readonly Reading[],
   replyRoot: number | undefined,
 ): readonly Reading[] {
+  if (turn.lines > 1) return readings;
+  const known = ofKnown(turn, text, readings, replyRoot);
+  if (known) return known;
   const [reading, ...others] = readings;
-  if (!reading?.back || others.length > 0 || turn.lines > 1) return readings;
+  if (!reading?.back || others.length > 0) return readings;
   const on = onward(reading, talkingDesk(turn, replyRoot));
   return on ? [on] : readings;
+}
+
+/** "got the sander back", "got 25 from gus": of a thing that was lent, or a buyer who is on the books. */
+function ofKnown(
+  turn: Turn,
+  text: string,
+  readings: readonly Reading[],
+  replyRoot: number | undefined,
+): Reading[] | null {
+  const { books } = turn.ledger;
+  const back = lentBack(text, { books, today: turn.today });
+  if (back) return back;
+  const newest = pastOf(turn, replyRoot).before();
+  return ofKnownBuyer(text, readings, { books, today: turn.today, recent: newest?.pieces ?? [] });
 }
 
 /** What a message that corrects an earlier note, or goes on from it, may look at beside the books. */

@@ -20,10 +20,11 @@ import { goneOn } from "./going-on.ts";
 import { householdQuestion } from "./household.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { askMissing } from "./missing.ts";
-import { orBefore } from "./or-before.ts";
+import { dayOfBefore, orBefore } from "./or-before.ts";
 import { deskOfItsDay } from "./own-day.ts";
 import { whichOrNone } from "./pieces.ts";
 import { talkedOf, withSpokenOf } from "./talk.ts";
+import { nextOfTwo, soldAtAsking, soldUnnamed, tradedIt, withoutPart } from "./unnamed.ts";
 import { askWhich, type Deciding, labelOfWhole, standingOf } from "./whole.ts";
 
 const verbByKind = new Map<string, Verb>(verbs.map((verb) => [verb.kind, verb as unknown as Verb]));
@@ -143,10 +144,17 @@ export function meant(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
   if (fetched) return { ...matter, ...fetched };
   const settled = backedOutOf(reading, desk) ?? paidOf(reading, desk);
   if (settled) return { ...matter, reading: settled };
+  const redated = dayOfBefore(reading, desk);
+  if (redated) return { ...matter, reading: redated };
   const doubted = orBefore(reading, desk);
   if (doubted) return { ...matter, reading: doubted };
   if (reading.kind === "unclear") return { ...matter, ...onlyStanding(reading, desk) };
-  const given = talkedOf(reading, desk, deciding);
+  const byBooks =
+    soldAtAsking(reading, desk) ??
+    soldUnnamed(reading, desk) ??
+    tradedIt(reading, desk) ??
+    nextOfTwo(reading, desk, verbOf(reading.kind));
+  const given = byBooks ?? talkedOf(withoutPart(reading, desk) ?? reading, desk, deciding);
   return given === reading ? matter : { ...matter, reading: given };
 }
 

@@ -56,11 +56,11 @@ function ofSpoken(
 /** The fields of the new note; null where its kind does not go on so, or something was said that it has no place for. */
 function onceMore(
   fact: Fact,
-  { how, count, to: { pieces: named, date, ...values } }: Again,
+  { how, of, count, to: { pieces: named, date, ...values } }: Again,
   books: Books,
   { verbOf }: Deciding,
 ): object | null {
-  if (fact.kind === "sent") return null;
+  if (fact.kind === "sent" || (of && fact.kind !== of)) return null;
   const goesOn = verbOf(fact.kind)?.goesOn as GoesOn | undefined;
   const grammar = language().grammars.get(fact.kind);
   if (!goesOn || !grammar || (named && fact.pieces.length === 0)) return null;

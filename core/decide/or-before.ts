@@ -34,6 +34,21 @@ function costBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">
   return { kind: "mend", of, to: { amount }, text, line };
 }
 
+const ACTUALLY = /\b(?:actually|really|not today)\b/i;
+
+/** "bought the buffet wednesday actually": another day of the note that stands; null where there is no one such note. */
+export function dayOfBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {
+  const { kind, date, missing = [], text, line } = reading;
+  const pieces = mentionsOf(reading);
+  const isOpen = missing.includes("price") && pieces.length > 0;
+  if (!past || !date || !isOpen || !ACTUALLY.test(text)) return null;
+  const of = { kind, pieces };
+  const [fact, ...others] = factsMeant(of, { ...desk, confirmed: [] }, past);
+  return fact && others.length === 0
+    ? { kind: "mend", of: { fact: fact.id }, to: { date }, text, line }
+    : null;
+}
+
 /** "picked up both lamps, 25" of pieces that are on hold: they were fetched from us, or others bought. */
 function saleOfHeld(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
   if (reading.kind !== "buy" || reading.source !== undefined || !FETCHED.test(reading.text)) return null;

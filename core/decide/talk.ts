@@ -7,6 +7,8 @@ import { cannotBe } from "./decision.ts";
 import { pricedFor } from "./each.ts";
 import { namesOf } from "./echo.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
+import { nameWith } from "./pieces.ts";
+import { allHere, allOfThem, likelySold, theOther } from "./unnamed.ts";
 
 /*
  * What a note leaves to the talk around it: "it" is the piece of the message replied to, else the one spoken of
@@ -20,12 +22,15 @@ interface Deciding {
 /** The reading with the pieces that the talk gives it; the same reading where it gives none. */
 export function talkedOf(reading: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): Reading {
   const pointed = pointedOut(reading, desk);
-  if (pointed) return cannotBe(deciding.decide(pointed, desk)) ? reading : pointed;
+  if (pointed && !cannotBe(deciding.decide(pointed, desk))) return pointed;
+  if (pointed && !mentionsOf(reading).some(({ alike }) => alike)) return reading;
+  // Of nothing that was spoken of, what is bought is still to say.
+  if (mentionsOf(reading).some(({ alike }) => alike)) return withoutPieces(reading);
   const numbers = piecesMeant(reading, desk);
   if (!numbers || numbers.length === 0) return reading;
   if (reading.one && !isOneThing(numbers, desk.books)) return reading;
-  // "them, 20 each" of one piece means others.
-  if (reading.each && numbers.length === 1) return reading;
+  // "sold them together 90" after one piece means others too.
+  if (numbers.length === 1 && (reading.each || saysSeveral(reading))) return reading;
   const pieces = byNumbers(numbers);
   const { follows: _, one: __, missing, ...rest } = reading;
   const left = missing?.filter((field) => field !== "pieces") ?? [];
@@ -35,6 +40,14 @@ export function talkedOf(reading: Reading, desk: Omit<Desk, "confirmed">, decidi
   if (cannotBe(decision)) return reading;
   return given;
 }
+
+function withoutPieces(reading: Reading): Reading {
+  const { pieces: _, missing = [], ...rest } = reading as Reading & { pieces?: Mention[] };
+  return { ...rest, missing: ["pieces", ...missing] } as Reading;
+}
+
+const saysSeveral = ({ kind, follows, one, text }: Reading): boolean =>
+  follows === true && !one && bears(kind, "counted later") && /\b(?:them|those|these)\b/i.test(text);
 
 /** "it" is a piece, or pieces that came together under one name. */
 function isOneThing(numbers: readonly number[], books: Books): boolean {
@@ -50,7 +63,7 @@ export function isGuessedCost(said: Reading, given: Reading): boolean {
 function pointedOut(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
   const said = mentionsOf(reading);
   if (!said.some(isPointed)) return null;
-  const pieces = said.map((mention) => (isPointed(mention) ? settledBy(mention, desk) : [mention]));
+  const pieces = said.map((mention) => (isPointed(mention) ? settledBy(mention, reading, desk) : [mention]));
   if (pieces.some((each) => each === null)) return null;
   const { follows: _, ...rest } = reading as Reading & { follows?: true; price?: Cents };
   const settled = pieces.flatMap((each) => each ?? []);
@@ -60,20 +73,28 @@ function pointedOut(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | 
   return { ...rest, pieces: settled, ...price } as Reading;
 }
 
-const isPointed = ({ it, other, count }: Mention): boolean =>
-  other === true || (it === true && count !== undefined);
+const isPointed = ({ it, other, besides, alike, count }: Mention): boolean =>
+  other === true || besides === true || alike === true || (it === true && count !== undefined);
 
-function settledBy(mention: Mention, { talk, books }: Omit<Desk, "confirmed">): Mention[] | null {
+function settledBy(
+  mention: Mention,
+  reading: Reading,
+  { talk, books }: Omit<Desk, "confirmed">,
+): Mention[] | null {
   const spoken = talk?.replied ?? talk?.latest ?? [];
+  if (mention.besides) {
+    const others = theOther(mention, spoken, books);
+    return others.length === (mention.count ?? others.length) ? byNumbers(others) : null;
+  }
   const [name, ...names] = new Set(spoken.map((number) => books.pieces.get(number)?.name));
   const { count, other } = mention;
+  if (mention.alike) return ofSameKind(spoken, count ?? 1, books);
   if (!other) {
     if (spoken.length === count) return byNumbers(spoken);
-    // "both" of the only two there are.
-    const held = [...books.pieces.values()].filter(({ gone }) => gone === null);
-    if (held.length === count && count > spoken.length) return byNumbers(held.map(({ number }) => number));
     const isOfOneName = name !== undefined && names.length === 0 && spoken.length > (count ?? 0);
-    return isOfOneName ? [{ name, count: count! }] : null;
+    if (isOfOneName) return [{ name, count: count! }];
+    const all = allOfThem(count!, reading, books);
+    return all && byNumbers(all);
   }
   if (name === undefined || names.length > 0) return null;
   const alike = [...books.pieces.values()].filter((piece) => piece.name === name && piece.gone === null);
@@ -83,6 +104,14 @@ function settledBy(mention: Mention, { talk, books }: Omit<Desk, "confirmed">): 
   const isAll = others.length > 0 && (count === undefined || count === others.length);
   if (isAll) return byNumbers(others.map(({ number }) => number));
   return count !== undefined && others.length > count ? [{ name, count }] : null;
+}
+
+/** So many of the name of what was spoken of; null where that has several. */
+function ofSameKind(spoken: readonly number[], count: number, books: Books): Mention[] | null {
+  const [first, ...others] = spoken.map((number) => books.pieces.get(number)!);
+  if (!first || others.some((piece) => nameWith(piece) !== nameWith(first))) return null;
+  const { name, traits } = first;
+  return [{ name, count, ...(traits.length > 0 ? { traits: [...traits] } : {}) }];
 }
 
 function piecesMeant(
@@ -115,9 +144,18 @@ export function withSpokenOf(
   deciding: Deciding,
 ): Ask {
   const latest = desk.talk?.latest ?? [];
-  if (ask.wants !== "pieces" || reading.kind === "buy" || latest.length === 0) return ask;
+  const isUnknown = latest.length === 0 && reading.kind !== "sell";
+  if (ask.wants !== "pieces" || reading.kind === "buy" || isUnknown) return ask;
   // "it" of several things is one of them.
-  const groups = reading.one && !isOneThing(latest, desk.books) ? latest.map((number) => [number]) : [latest];
+  const isOneOf = reading.one && !isOneThing(latest, desk.books);
+  const isOfPrice = reading.kind === "sell" && reading.price !== undefined && !reading.follows;
+  const all = saysSeveral(reading) ? allHere(desk.books) : [];
+  const groups = isOneOf
+    ? latest.map((number) => [number])
+    : isOfPrice
+      ? likelySold(reading.price!, latest, desk.books)
+      : [latest];
+  if (all.length > latest.length) groups.unshift(all);
   const choices = groups.flatMap((numbers): Choice[] => {
     const pieces = byNumbers(numbers);
     const missing = reading.missing?.filter((field) => field !== "pieces") ?? [];

@@ -17,6 +17,8 @@ export function factsMeant(of: MendOf, { books }: Desk, past: Past): Fact[] {
       isOfKind(fact, of, pieceOf) &&
       isAbout(fact, of.what) &&
       (of.amount === undefined || fact.amount === of.amount) &&
+      (of.minutes === undefined || (fact.kind === "work" && fact.data.minutes === of.minutes)) &&
+      (of.miles === undefined || (fact.kind === "drive" && fact.data.miles === of.miles)) &&
       (of.date === undefined || fact.day === of.date) &&
       (of.number === undefined || fact.pieces.includes(of.number)) &&
       (of.pieces ?? []).every((mention) => fact.pieces.some((number) => isMeant(mention, pieceOf(number)))),

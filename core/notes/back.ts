@@ -5,7 +5,12 @@ import { side, takeTo } from "./mended.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import type { Again, Back, Reading } from "./reading.ts";
 import { type GoingOn, goingOn } from "./rows/going-on.ts";
-import { pieceToken } from "./token.ts";
+import { pieceToken, wordToken } from "./token.ts";
+import { PLUS } from "./words/links.ts";
+import { LIST_WORDS, THROUGH } from "./words/pieces.ts";
+
+/** More numbers are no range of pieces. */
+const RANGE_MAX = 12;
 
 /** What is needed to read a line of which one token is another. */
 interface Line {
@@ -28,6 +33,7 @@ const SPOKEN: Partial<Record<GoingOn, (price: Cents) => object[]>> = {
     { kind: "reprice", price },
   ],
   lowered: (price) => [{ kind: "reprice", price }],
+  sold: (price) => [{ kind: "sell", price }],
   took: (price) => [
     { kind: "sell", price },
     { kind: "reprice", cut: price },
@@ -49,10 +55,64 @@ export function backOf(tokens: readonly Tok[], line: Line): Back | null {
   return null;
 }
 
+/** "3 and 4 are finished", "2h on #1, 2 and 3": several numbers of pieces, where no other list of numbers stands. */
+export function ofNumbers(tokens: readonly Tok[], { read }: Line): Back | null {
+  const first = tokens.findIndex((_, at) => listEnd(tokens, at) > at + 1);
+  if (first < 0) return null;
+  const end = listEnd(tokens, first);
+  const from = LIST_WORDS.has(tokens[first - 1]?.text ?? "") ? first - 1 : first;
+  const list = ranged(tokens.slice(first, end)).flatMap((token, at, all) => {
+    const number = numberOf(token);
+    if (number !== null) return [pieceToken(token.text, token.from, token.to, { number, count: 1 })];
+    return numberOf(all[at - 1]) === null
+      ? []
+      : [wordToken("word", "and", token.from, token.to, token.roles)];
+  });
+  const readings = read([...tokens.slice(0, from), ...list, ...tokens.slice(end)]);
+  const [only, ...others] = readings;
+  const isWhole = only && others.length === 0 && only.kind !== "unclear" && !only.missing;
+  return isWhole ? { could: readings, isEither: false } : null;
+}
+
+/** "1 through 3": all of them. */
+function ranged(list: readonly Tok[]): readonly Tok[] {
+  const [first, last] = [numberOf(list[0]), numberOf(list[2])];
+  if (list.length !== 3 || !THROUGH.has(list[1]!.text) || first === null || last === null) return list;
+  const { from, to } = list[1]!;
+  const between = Array.from({ length: Math.max(0, Math.min(last - first - 1, RANGE_MAX)) }, (_, at) =>
+    pieceToken(`${first + at + 1}`, from, to, { number: first + at + 1, count: 1 }),
+  );
+  const and = wordToken("word", "and", from, to, list[1]!.roles);
+  return [list[0]!, ...between.flatMap((piece) => [and, piece]), and, list[2]!];
+}
+
+/** The number of a piece, with its sign or without. */
+function numberOf(token: Tok | undefined): number | null {
+  if (token?.kind === "piece")
+    return token.mention!.name === undefined ? (token.mention!.number ?? null) : null;
+  if (token?.kind !== "amount" || token.each || token.amount!.money || token.amount!.flaw) return null;
+  return wholeOf(token.amount!.exact);
+}
+
+/** One behind the last number of a list that begins at `at`. */
+function listEnd(tokens: readonly Tok[], at: number): number {
+  if (numberOf(tokens[at]) === null) return at;
+  let end = at + 1;
+  for (;;) {
+    let next = end;
+    while (PLUS.has(tokens[next]?.text ?? "") || (next === at + 1 && THROUGH.has(tokens[next]?.text ?? "")))
+      next += 1;
+    if (next === end || numberOf(tokens[next]) === null) return end;
+    end = next + 1;
+  }
+}
+
 function made(effect: Exclude<GoingOn, "numbered">, told: Told, { text, line, today }: Line): Back | null {
   const said = side();
-  if (!takeTo(told.beside, said, today)) return null;
+  const inside = effect === "paid more" ? told.words.filter(({ kind }) => kind === "amount") : [];
+  if (!takeTo([...inside, ...told.beside], said, today)) return null;
   const { to } = said;
+  if (inside.length > 0) return { again: { how: "more", of: "pay", to } };
   const spoken = SPOKEN[effect];
   const each = told.beside.some((token) => token.each) ? { each: true as const } : {};
   if (!spoken) return { again: { how: effect as Again["how"], to, ...countIn(told.words), ...each } };

@@ -105,7 +105,10 @@ export function readingOf(made: Draft, line: number): Reading {
 function clearReading(made: Draft, line: number): Reading {
   const pieces = made.fields["pieces"] as Mention[] | undefined;
   // "bought the white one": what it is, is still to say.
-  if (made.kind === "buy" && pieces?.some(({ name, number }) => !name && number === undefined))
+  if (
+    made.kind === "buy" &&
+    pieces?.some(({ name, number, alike }) => !name && number === undefined && !alike)
+  )
     delete made.fields["pieces"];
   let missing: Missing[] | undefined;
   for (const field of made.needs as readonly Missing[]) {

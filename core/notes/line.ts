@@ -1,5 +1,5 @@
 import type { Day } from "../calendar.ts";
-import { backOf } from "./back.ts";
+import { backOf, ofNumbers } from "./back.ts";
 import { withoutChatter } from "./chatter.ts";
 import type { Clause, Tok } from "./clause.ts";
 import { cutsOf } from "./clauses.ts";
@@ -99,15 +99,19 @@ function withBack(
   place: Place,
 ): Reading[] {
   const [reading, ...others] = readings;
-  if (!reading || others.length > 0 || typed.spans.length > BACK_WORDS_MAX) return readings;
-  const isOpen = reading.kind === "unclear" || reading.missing?.includes("pieces");
-  const mayCorrect = isOpenToCorrection(reading) || said.some(correctsByItself);
-  if (!isOpen && !mayCorrect) return readings;
+  if (!reading || typed.spans.length > BACK_WORDS_MAX) return readings;
+  const isUnclear = readings.some(({ kind }) => kind === "unclear");
+  const isOpen = others.length === 0 && (isUnclear || reading.missing?.includes("pieces") === true);
+  const mayCorrect = others.length === 0 && (isOpenToCorrection(reading) || said.some(correctsByItself));
+  if (!isUnclear && !isOpen && !mayCorrect) return readings;
   const { text, line } = place;
   const tokens = lexed(typed.line);
   const read = (other: Tok[]) => clausesOf(other, unitsOf(other), typed, today, { text, line });
-  const isNoFact = reading.kind === "unclear" && tellsNoFact(reading.why);
-  const on = isOpen && !isNoFact ? backOf(tokens, { text, line, today, read }) : null;
+  const isNoFact = readings.some((each) => each.kind === "unclear" && tellsNoFact(each.why));
+  const numbers = isUnclear && !isNoFact ? ofNumbers(tokens, { text, line, today, read }) : null;
+  if (numbers && others.length > 0)
+    return [{ ...unclear({ kind: "unknown" }, { text, line }), back: numbers }];
+  const on = numbers ?? (isOpen && !isNoFact ? backOf(tokens, { text, line, today, read }) : null);
   const mend = on || !mayCorrect ? null : newestMended(tokens, today);
   const back = on ?? (mend && { mend: { ...mend, text, line } as ReadingOf<"mend" | "fix"> });
   return back ? [{ ...reading, back }] : readings;

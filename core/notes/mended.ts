@@ -100,8 +100,12 @@ function takeOneOf(token: Tok, next: Tok | undefined, said: Side, today: Day): b
       return "day" in found;
     }
     case "duration":
+      of.kind = "work";
+      if (token.minutes !== undefined) of.minutes = token.minutes;
+      return true;
     case "miles":
-      of.kind = kind === "miles" ? "drive" : "work";
+      of.kind = "drive";
+      if (token.miles !== undefined) of.miles = token.miles;
       return true;
     case "mark":
       return true;

@@ -279,6 +279,7 @@ function mentionAt(
   if (counted.count !== undefined) mention.count = counted.count;
   if (counted.set || noun.isSet) mention.set = true;
   if (traits.length > 0) mention.traits = traits;
+  if (isTheOther(tokens, traitsFrom, at)) mention.besides = true;
   const to = after(tokens, at, mention, noun.plural);
   if (mention.count === undefined) {
     if (noun.plural) mention.plural = true;
@@ -287,10 +288,24 @@ function mentionAt(
   return { mention: ordered(mention), from: Math.min(counted.from, traitsFrom), to };
 }
 
+/** "the other bookcase", "my other oak desk" */
+function isTheOther(tokens: readonly Tok[], from: number, noun: number): boolean {
+  const at = tokens.findIndex(({ text }, place) => place >= from && place < noun && text === "other");
+  return at > 0 && THESE.has(tokens[at - 1]!.text);
+}
+
 /** The fields of a mention that are there, in the order in which they are printed. */
-function ordered({ name, count, traits, number, plural, set }: Mention): Mention {
+function ordered({ name, count, traits, number, plural, set, besides }: Mention): Mention {
   // Nearly all mentions are a name and a count.
-  if (name !== undefined && count !== undefined && !traits && number === undefined && !plural && !set)
+  if (
+    name !== undefined &&
+    count !== undefined &&
+    !traits &&
+    number === undefined &&
+    !plural &&
+    !set &&
+    !besides
+  )
     return { name, count };
   const mention: Mention = {};
   if (name !== undefined) mention.name = name;
@@ -299,6 +314,7 @@ function ordered({ name, count, traits, number, plural, set }: Mention): Mention
   if (number !== undefined) mention.number = number;
   if (plural) mention.plural = true;
   if (set) mention.set = true;
+  if (besides) mention.besides = true;
   return mention;
 }
 

@@ -77,6 +77,10 @@ function asPrinted(reading: Reading): Reading {
   if (isOpen && fields.each)
     return { kind: "unclear", why: whyOf({ kind: "eachOfUnknown" }), text: reading.text, line: reading.line };
   if (isOpen) return { ...fields, pieces: [{ it: true }], ...left } as Reading;
+  if (Array.isArray(fields.pieces) && fields.pieces.some(({ alike }) => alike)) {
+    const { pieces: _, ...rest } = fields;
+    return { ...rest, missing: ["pieces", ...(fields.missing ?? [])] } as Reading;
+  }
   const isUncounted =
     fields.each && Array.isArray(fields.pieces) && fields.pieces.some(({ plural }) => plural);
   if (!isUncounted) return reading;

@@ -3,8 +3,21 @@ import { countOf } from "./mentions.ts";
 import type { Mention } from "./reading.ts";
 import { pieceToken } from "./token.ts";
 import { bears } from "./verbs.ts";
+import { ARTICLES } from "./words/filler.ts";
 import { BEFORE_PRICE } from "./words/links.ts";
-import { ANOTHER, ONE, PAID_WORDS, POINTS_OUT, SEVERAL, STANDS_FOR_PIECES } from "./words/pieces.ts";
+import {
+  ANOTHER,
+  LIKE_IT,
+  MORE,
+  ONE,
+  ONE_MORE,
+  ONTO,
+  PAID_WORDS,
+  POINTS_OUT,
+  SEVERAL,
+  STANDS_FOR_PIECES,
+  THAT_ONE,
+} from "./words/pieces.ts";
 
 /*
  * Pieces told without their noun: "4 of them", "both", "the other one", "the white one". Which they are is for the
@@ -26,7 +39,13 @@ export function withPronouns(tokens: Tok[]): Tok[] {
   if (!tokens.some(({ kind, text }) => kind !== "piece" && STANDS_FOR_PIECES.has(text))) return tokens;
   const joined: Tok[] = [];
   for (let at = 0; at < tokens.length; ) {
-    const found = countedOf(tokens, at) ?? both(tokens, at) ?? others(tokens, at) ?? described(tokens, at);
+    const found =
+      traded(tokens, at) ??
+      moreAlike(tokens, at) ??
+      countedOf(tokens, at) ??
+      both(tokens, at) ??
+      others(tokens, at) ??
+      described(tokens, at);
     const last = found && tokens[found.to - 1]!;
     if (found && last) {
       const text = tokens.slice(at, found.to).map((token) => token.text);
@@ -37,6 +56,37 @@ export function withPronouns(tokens: Tok[]): Tok[] {
   return joined;
 }
 
+/** "swapped it for a dresser": what is given in a trade. */
+function traded(tokens: readonly Tok[], at: number): Found | null {
+  if (!THAT_ONE.has(tokens[at]!.text) || !isHeadOf(tokens[at - 1], (kind) => kind === "trade")) return null;
+  return { mention: { it: true }, to: tokens[at + 1]?.text === "one" ? at + 2 : at + 1 };
+}
+
+/** "got another one just like it, 10", "bought 2 more 14". */
+function moreAlike(tokens: readonly Tok[], at: number): Found | null {
+  if (!isHeadOf(tokens[at - (ARTICLES.has(tokens[at - 1]?.text ?? "") ? 2 : 1)], (kind) => kind === "buy"))
+    return null;
+  const text = tokens[at]!.text;
+  const [first, ...words] = text.split(" ");
+  const isOne = ONE_MORE.has(first!) && (words.length === 0 || words.join(" ") === "one");
+  const count = isOne ? 1 : tokens[at + 1] && MORE.has(tokens[at + 1]!.text) ? countOf(tokens[at]) : null;
+  if (count === null) return null;
+  let to = at + (isOne ? 1 : 2);
+  while (LIKE_IT.has(tokens[to]?.text ?? "")) to += 1;
+  const isPlain = to === at + 1 && words.length === 0;
+  return isPlain || !isPriced(tokens, to) ? null : { mention: { alike: true, count }, to };
+}
+
+/** A price comes next. */
+function isPriced(tokens: readonly Tok[], from: number): boolean {
+  let at = from;
+  while (tokens[at]?.kind === "mark" || BEFORE_PRICE.has(tokens[at]?.text ?? "")) at += 1;
+  return tokens[at]?.kind === "amount";
+}
+
+const isHeadOf = (token: Tok | undefined, is: (kind: string) => boolean): boolean =>
+  token?.roles.heads?.some(({ kind }) => is(kind)) === true;
+
 /** "4 of them", "one of those". */
 function countedOf(tokens: readonly Tok[], at: number): Found | null {
   const count = countOf(tokens[at]);
@@ -45,11 +95,19 @@ function countedOf(tokens: readonly Tok[], at: number): Found | null {
   return { mention: { it: true, count }, to: at + 3 };
 }
 
-/** "sold both 110", "wax 8 for both": nothing that they are behind it. */
+/** "sold both 110", "wax 8 for both", "they both sold 58": nothing that they are behind it. */
 function both(tokens: readonly Tok[], at: number): Found | null {
-  const next = tokens[at + 1];
-  const isAlone = next === undefined || next.kind === "amount" || next.kind === "mark";
-  return tokens[at]!.text === "both" && isAlone ? { mention: { it: true, count: 2 }, to: at + 1 } : null;
+  const mention: Mention = { it: true, count: 2 };
+  if (tokens[at]!.text === "both of them") return { mention, to: at + 1 };
+  const from = tokens[at]!.text === "they" && tokens[at + 1]?.text === "both" ? at + 1 : at;
+  const next = tokens[from + 1];
+  const isVerb = next?.roles.heads?.some(({ kind }) => bears(kind, "standing pieces")) === true;
+  const isTold = (token: Tok | undefined): boolean => token !== undefined && isOfStanding(token);
+  const isAmount = next?.kind === "amount" || (isTold(tokens[from - 1]) && isPriced(tokens, from + 1));
+  const isAlone = next === undefined || next.kind === "mark" || isVerb || isAmount;
+  const isPair =
+    tokens[from]!.text === "pair" && tokens[from - 1]?.text === "the" && isTold(tokens[from - 2]);
+  return (isPair || tokens[from]!.text === "both") && isAlone ? { mention, to: from + 1 } : null;
 }
 
 /** "the other one", "the other 3", "the others". */
@@ -89,7 +147,9 @@ function remaining(tokens: readonly Tok[], at: number): Found | null {
   const before = tokens[at - 1];
   if (!before || !isOfStanding(before) || PAID_WORDS.has(before.text)) return null;
   const { text } = tokens[at]!;
-  if (ANOTHER.has(text) && tokens[at + 1]?.kind === "amount")
+  // "put another 75 on it"
+  const isMoney = ONTO.has(tokens[at + 2]?.text ?? "");
+  if (ANOTHER.has(text) && tokens[at + 1]?.kind === "amount" && !isMoney)
     return { mention: { other: true, count: 1 }, to: at + 1 };
   if (text !== "the") return null;
   const next = tokens[at + 1]?.text;

@@ -17,6 +17,10 @@ export interface Mention {
   it?: true;
   /** "the other one", "the others": alike to the pieces just spoken of, and not them. */
   other?: true;
+  /** "the other bookcase": one of the name that was not just spoken of. */
+  besides?: true;
+  /** "another one just like it": so many more of what was spoken of. */
+  alike?: true;
 }
 
 export type Category = "materials" | "tools" | "vehicle" | "fees" | "help" | "storage" | "other";
@@ -78,6 +82,8 @@ export type Missing =
 export interface Again {
   how: "again" | "more" | "other" | "too";
   to: NonNullable<ReadingFields["mend"]["to"]>;
+  /** Only where the newest note is of that kind. */
+  of?: Kind;
   /** So many more. */
   count?: number;
   each?: true;

@@ -92,6 +92,8 @@ export const drive = defineVerb({
       "went",
       "drove",
       "pick up",
+      "pick … up",
+      "pick",
       "picked up",
       "picking up",
       "get",

@@ -26,6 +26,7 @@ export const finish = defineVerb({
   kind: "finish",
   example: "finished dresser",
   page: "notes",
+  upon: "started",
   listed: (_, pieces) => `finished ${pieces}`,
   story: () => "finished",
   books: rules,

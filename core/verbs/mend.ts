@@ -15,6 +15,8 @@ declare module "../notes/reading.ts" {
         pieces?: Mention[];
         number?: number;
         back?: number;
+        minutes?: number;
+        miles?: string;
         /** It is of one of these kinds. */
         kinds?: Kind[];
         /** The id of the fact, once it is known. */

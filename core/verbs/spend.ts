@@ -71,6 +71,7 @@ export const spend = defineVerb({
   kind: "spend",
   example: "paint 12.50 for dresser",
   page: "costs",
+  upon: "started",
   listed: ({ data }, pieces) => `${data.what}${pieces ? ` for ${pieces}` : ""}`,
   story: (told) => `${told.fact.data.what} ${show(spentOn(told))}`,
   said: ({ data }) => data.what,

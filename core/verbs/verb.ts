@@ -1,4 +1,4 @@
-import type { Books } from "../books/books.ts";
+import type { Books, Status } from "../books/books.ts";
 import type { FactKind, FactOf } from "../books/facts.ts";
 import type { OfPiece } from "../books/posted.ts";
 import type { FactRules } from "../books/rules.ts";
@@ -43,6 +43,8 @@ export interface Verb<K extends Kind = Kind> {
   goesOn?: K extends FactKind & Kind ? GoesOn<K> : never;
   /** A late note of this kind is tested against the pieces as they stood on its own day. */
   byItsDay?: true;
+  /** How a piece stands of which it usually comes next. */
+  upon?: Status;
   /** What became of one of its pieces, in a few words of that piece's story; its sums are the piece's share. */
   story?: K extends FactKind ? (told: OfPiece<FactOf<K>>) => string : never;
   /** One note of this kind in a list, without its day and its amount, `pieces` by label: "sold #5 black bench". */

@@ -36,6 +36,7 @@ export const work = defineVerb({
   kind: "work",
   example: "2.5h sanding dresser",
   page: "costs",
+  upon: "started",
   listed: ({ data }, pieces) =>
     `${data.what ?? "work"} ${showMinutes(data.minutes)}${pieces ? ` on ${pieces}` : ""}`,
   story: (told) => `${told.fact.data.what ?? "work"} ${showMinutes(shareOf(told, told.fact.data.minutes))}`,

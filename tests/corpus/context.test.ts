@@ -9,6 +9,7 @@ const FILES: readonly { name: string; right: number; wrong: readonly string[] }[
   { name: "context.jsonl", right: 0.85, wrong: ["who12", "part13", "fix30"] },
   { name: "dialogues.jsonl", right: 0.98, wrong: [] },
   { name: "which-piece.jsonl", right: 0.95, wrong: [] },
+  { name: "spoken-of.jsonl", right: 0.98, wrong: [] },
   {
     name: "siblings.jsonl",
     right: 0.75,

@@ -168,7 +168,7 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
   ["<time> of work|<labor> [left|to_go|remaining|needed]", "doubt", "4 hours of work left on settee"],
   ["payment|payments [is|are|will_be|should_be] $", "doubt", "loan payment is 110"],
   [`took|spent|another? <time> to [${TO_WORK}] <art>? <piece>`, "labor", "took 2h to sand desk"],
-  [`took me|us? <time> to [${TO_WORK}] it|them|this? ;`, "labor", "buffet took me 3.5 hours to strip"],
+  [`took me|us|<kin>? <time> to [${TO_WORK}] it|them|this? ;`, "labor", "buffet took me 3.5 hours to strip"],
   [`<time> [${TO_WORK}] ;`, "labor", "desk: 2h sand"],
   [`<time> [${TO_WORK}] on|for? <art>? <piece>`, "labor", "2h strip on the desk"],
   [

@@ -27,6 +27,7 @@ export type CorrectionEffect =
   | "newest";
 
 const ROWS: readonly Row<CorrectionEffect>[] = [
+  ["^ [get_rid_of] the|that $ <any>", "remove", "get rid of the 8 paint"],
   ["[as is]", "none", "sold desk as is 140"],
   ["^ [rename|relabel] <any>", "rename", "rename #4 sideboard"],
   ["^ [call] <numbered> ;", "rename", "call #4 the big hutch"],

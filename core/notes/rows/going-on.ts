@@ -3,11 +3,14 @@ import { tableOf } from "./table.ts";
 
 /**
  * How a line goes on from what was said before it. Of the newest note: "again": once more as it was; "more": one more,
- * or as many as the number in brackets, with a value of its own; "other": the same of another piece; "too": its verb
- * alone, its amount asked. Of the one piece spoken of: "listed", "lowered", "took". The part in brackets says so, and
+ * or as many as the number in brackets, with a value of its own, "paid more" only of a payment; "other": the same of another piece; "too": its verb
+ * alone, its amount asked. Of the one piece spoken of: "listed", "lowered", "sold", "took". The part in brackets says so, and
  * every other word has to be a value, a piece or nothing. "numbered": the part in brackets is the bare number of a piece.
  */
-export type GoingOn = ("again" | "more" | "other" | "too") | ("listed" | "lowered" | "took") | "numbered";
+export type GoingOn =
+  | ("again" | "more" | "paid more" | "other" | "too")
+  | ("listed" | "lowered" | "sold" | "took")
+  | "numbered";
 
 const ROWS: readonly Row<GoingOn>[] = [
   ["^ [then|oh|plus* the? same|same_thing|same_one|ditto again]", "again", "same again"],
@@ -21,6 +24,16 @@ const ROWS: readonly Row<GoingOn>[] = [
     "another one 30",
   ],
   [
+    "^ [then|oh|plus|i|we* put|paid|sent|threw|added|gave another|an_extra $ to|on|at|toward|towards|into it|that] ;",
+    "paid more",
+    "put another 75 on it",
+  ],
+  [
+    "^ [then|oh|plus|i|we* put|paid|sent|threw|added|gave? $ more to|on|at|toward|towards|into? it|that?] ;",
+    "paid more",
+    "sent 40 more to it",
+  ],
+  [
     "^ [then|oh|plus* the? same|same_thing|ditto again? for|with|on|to] <art>? <piece>",
     "other",
     "same for the bench",
@@ -28,12 +41,19 @@ const ROWS: readonly Row<GoingOn>[] = [
   ["^ [ditto] <art>? <piece>", "other", "ditto desk"],
   ["^ <art>? <piece> [too|as_well|also] ;", "too", "and the desk too"],
   ["^ [again|once_more today?] ;", "too", "again today"],
+  ["^ [relisted|reposted|re_listed|listed_again it? for|at?] $ ;", "listed", "relisted at 195"],
   ["^ [its|it_is? up|posted|online|live now? for|at] $ ;", "listed", "up for 220"],
   [
     "^ [its|it_is? now|now_at|down_to|dropped_to|lowered_to|cut_to|reduced_to|marked_down_to] $ ;",
     "lowered",
     "now 200",
   ],
+  [
+    "^ [no bites|takers|nibbles|offers|luck|interest yet|still? ,|so|:? its|it_is? now|now_at|down_to|dropped_to|lowered_to] $ ;",
+    "lowered",
+    "no bites, now 185",
+  ],
+  ["^ $ [,? and? its|it_is gone|sold] ;", "sold", "200 and its gone"],
   ["^ [they|he|she|i|we? took] $ ;", "took", "took 200"],
   ["^ [#] is|all* done|finished|started ;", "numbered", "1 done"],
   ["<time> <labor>? on|for [#] ;", "numbered", "30 min on 2"],

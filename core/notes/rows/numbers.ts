@@ -9,6 +9,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "sold desk to 2 girls 140",
   ],
   ["^ !i|we|ive <word> [put|left $ on|down|for] <art>? <piece>", "deposit", "bob put 20 on desk"],
+  [
+    "^ !i|we|ive <art>? <person>|<new> [put|left $ on] it|them|this ;",
+    "deposit",
+    "the teacher left 20 on it",
+  ],
   ["[#] free <trait>|<plain>|<opinion>* <several>", "all", "grabbed 4 free chairs"],
   [
     "paid|pd|gave|slipped|handed [#|two|three|four|both|the guys|men|boys|kids|friends|neighbors|teens|people|helpers|students <eachof>]",
@@ -178,6 +183,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["$ [after tax|taxes|coupon|coupons|discount|discounts|everything]", "passing", "paint 12 after coupon"],
   ["[$ plus|+|before|without|w|with tax|taxes]", "vague", "bought desk 40 plus tax"],
   ["[sales? tax|taxes $]", "vague", "sold desk 90 sales tax 6.30"],
+  ["that|this [one for|at $]", "amount", "sold that one for 40"],
   ["[one for|at $]", "vague", "bought 2 lamps one for 20"],
   ["# at|@ [<several>]", "vague", "bought 2 at 20 lamps"],
   [

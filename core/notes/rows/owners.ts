@@ -28,6 +28,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "help",
     "my nephew helped 2 hrs, gave him 20",
   ],
+  [
+    "^ [<art>? !<kin> <person>|<new> <new>? paid|gave|left|put|sent|handed|dropped_off me|us?] $ to_hold|to_save|to_reserve it|them|this|that",
+    "buyer",
+    "neighbor left me 30 to hold it",
+  ],
   ["^ [<art>? !<kin> <new>|<person>] got $ for <art>? <piece>", "worker", "bob got 40 for the desk"],
   [
     "^ [<art>? !<kin> <new>|<person>] gave|handed|sent me|us $ for <art>? <piece>",
@@ -177,6 +182,8 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ],
   [GETS + " [from|off|off_of me|us]", "sold", "bought from me desk 90"],
   [GETS + " … <piece> [from|off|off_of me|us]", "sold", "pat bought desk from me 120"],
+  ["took|taking [<kin>] <time> to", "ours", "took dad 90 min to paint it"],
+  ["<labor> … [took|taking him|her|them] <time>", "word", "grandpa sanded it, took him 2h"],
   ["^ [<art>? <kin> <new>?] <labor>|worked|worked_on", "ours", "my brother sanded the bench 1h"],
   ["^ [<art>? <person>|<new>] <labor>|worked|worked_on|helped", "worker", "bob sanded dresser 2h"],
   [
@@ -242,6 +249,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "<person> [who|that|with|whod <word>? <art>? <piece>]",
     "name",
     "sold dresser to the guy who bought the desk 60",
+  ],
+  [
+    "<sell> … [for|at full|my|the|our* list|list_price|listing_price|asking|asking_price|full_price|full_ask|ask|what_i_asked] !$",
+    "word",
+    "sold it for list, card",
   ],
   // What a stream costs is no income.
   [

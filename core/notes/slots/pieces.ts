@@ -63,7 +63,7 @@ export const knownPieces: Fill = (clause) => {
   const pronoun = clause.tokens.find(isThem);
   if (!pronoun) return namedAfterFor(clause);
   claim(pronoun);
-  return { value: [], follows: true };
+  return { value: [], follows: true, ...(SEVERAL.has(pronoun.text) ? { several: true } : {}) };
 };
 
 const FOR_WORDS_MAX = 2;

@@ -5,7 +5,7 @@ import { wordSet } from "./words.ts";
 
 /** What stands around a name in the words of its row. */
 export const NAME_AROUND =
-  /^(?:(?:its|it is|this is|by|the|a|an|my|our|some|went|gone|left|going|with|to) )+| (?:here|speaking|again|texting)$| (?:finally|just|came|stopped|drove|swung|dropped|showed|picked|paid|gave|sent|handed)\b.*$/g;
+  /^(?:(?:its|it is|this is|by|the|a|an|my|our|some|went|gone|left|going|with|to) )+| (?:here|speaking|again|texting)$| (?:finally|just|came|stopped|drove|swung|dropped|showed|picked|paid|gave|sent|handed|left(?= (?:me|us)\b))\b.*$/g;
 
 /** Somebody without a name. */
 export const NOBODY_NAMED = wordSet("he she they someone somebody who buyer guy lady person");

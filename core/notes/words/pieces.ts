@@ -86,5 +86,34 @@ export const REFERS = wordSet("both other others another another_one one_more re
 export const ANOTHER = wordSet("another another_one one_more");
 export const ONE = wordSet("one ones");
 
+/** Before several numbers of pieces: "both 3 and 4". */
+export const LIST_WORDS = wordSet("both numbers number nos pieces items");
+
+/** A piece that is pointed at. */
+export const THAT_ONE = wordSet("it that this them those these");
+
+/** One more of the kind. */
+export const ONE_MORE = wordSet("another second 2nd third matching identical twin similar");
+
+/** That it is of the same kind. */
+export const LIKE_IT = wordSet(
+  "one ones just exactly like it that them those of the same to match for it kind more just_like_it like_it",
+);
+
+/** Between the first number and the last: "1 through 3". */
+export const THROUGH = wordSet("through thru");
+
+/** Where more money goes. */
+export const ONTO = wordSet("on to at toward towards into");
+
 /** Any word without which no pieces are told without their noun. */
-export const STANDS_FOR_PIECES: ReadonlySet<string> = new Set([...ONE, ...SEVERAL, ...REFERS]);
+export const STANDS_FOR_PIECES: ReadonlySet<string> = new Set([
+  ...ONE,
+  ...SEVERAL,
+  ...REFERS,
+  ...THAT_ONE,
+  ...MORE,
+  ...ANOTHER,
+  ...ONE_MORE,
+  ...PAIRS,
+]);

@@ -1,0 +1,174 @@
+import type { Books, Piece } from "../books/books.ts";
+import { statusOf } from "../books/piece.ts";
+import { listPriceOf } from "../books/shares.ts";
+import type { Cents } from "../money.ts";
+import { isSetName } from "../notes/furniture.ts";
+import type { Mention, Reading } from "../notes/reading.ts";
+import { PIECE_PARTS } from "../notes/words/parts.ts";
+import type { Verb } from "../verbs/verb.ts";
+import type { Desk } from "./decision.ts";
+import { ever, listed } from "./fits.ts";
+import { matchMention } from "./match.ts";
+import { byNumbers, mentionsOf } from "./mentioned.ts";
+
+/*
+ * Pieces that a note leaves to the books: the price of a sale alone, "the set", "both", "the dresser" of two.
+ */
+
+type Pieces = readonly Readonly<Piece>[];
+
+/** A price in this part of the asking one is what came of it; beyond, it is asked of which piece. */
+const NEAR_LEAST = 0.5;
+const NEAR_MOST = 1.25;
+
+/** "sold 165 card": the only piece that is listed, where it was spoken of last or nothing else is here; null else. */
+export function soldUnnamed(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+  if (reading.kind !== "sell" || !reading.missing?.includes("pieces") || reading.follows) return null;
+  if (desk.talk?.replied) return null;
+  const pieces = theSet(reading.text, desk.books) ?? onlyListed(reading.price, desk);
+  if (!pieces) return null;
+  const missing = reading.missing.filter((field) => field !== "pieces");
+  return { ...reading, pieces: byNumbers(pieces), missing };
+}
+
+const AT_ASKING =
+  /\b(?:(?:at|for|got|full|my) (?:the |my |full )?(?:asking|list|ask|listing)(?: price)?|full price|asking price|list price|what i asked)\b/i;
+
+/** "sold it at asking", "full price, cash": what the pieces are listed at. */
+export function soldAtAsking(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+  if (reading.kind !== "sell" || !reading.missing?.includes("price") || !AT_ASKING.test(reading.text))
+    return null;
+  const { books, talk } = desk;
+  const [mention, ...more] = mentionsOf(reading).filter(({ it }) => !it);
+  const match = mention && matchMention(mention, books, listed, new Set());
+  const spoken = talk?.replied ?? talk?.latest ?? [];
+  const numbers = match ? (match.kind === "found" ? match.pieces : []) : spoken;
+  const pieces = numbers.map((number) => books.pieces.get(number)!);
+  const price = listPriceOf(pieces);
+  if (more.length > 0 || pieces.length === 0 || pieces.some(({ gone }) => gone !== null) || price === null)
+    return null;
+  const { missing: _, follows: __, one: ___, ...rest } = reading;
+  return { ...rest, price, pieces: byNumbers(numbers) };
+}
+
+const THE_SET = /\b(?:the|that|this|my|our|whole|entire) (?:whole |entire |full )?set\b|^set\b/i;
+
+/** The pieces of the only set that is here, where a note speaks of "the set". */
+function theSet(text: string, books: Books): number[] | null {
+  if (!THE_SET.test(text)) return null;
+  const sets = groupsOf(hereOf(books).filter(({ name }) => isSetName(name)));
+  return sets.length === 1 ? numbersOf(sets[0]!) : null;
+}
+
+function onlyListed(price: Cents | undefined, { books, talk }: Omit<Desk, "confirmed">): number[] | null {
+  const all = hereOf(books);
+  const [pieces, ...others] = groupsOf(all.filter(({ listed }) => listed !== null));
+  if (!pieces || others.length > 0 || price === undefined) return null;
+  const asked = listPriceOf(pieces) ?? 0;
+  if (price < asked * NEAR_LEAST || price > asked * NEAR_MOST) return null;
+  const numbers = numbersOf(pieces);
+  const isSpokenOf = talk?.latest?.every((number) => numbers.includes(number)) === true;
+  return isSpokenOf || pieces.length === all.length ? numbers : null;
+}
+
+const OFFERED_MAX = 3;
+
+/** The pieces that a sale without one may be of, likeliest first: those spoken of, and those listed near its price. */
+export function likelySold(price: Cents, latest: readonly number[], books: Books): number[][] {
+  const all = hereOf(books);
+  const spoken = all.filter(({ number }) => latest.includes(number));
+  const listed = groupsOf(all.filter((piece) => piece.listed !== null && !latest.includes(piece.number)));
+  const groups = spoken.length > 0 ? [spoken, ...listed] : listed;
+  const far = (pieces: Pieces): number => {
+    const beside = listPriceOf(pieces) ?? pieces.reduce((sum, piece) => sum + piece.price, 0);
+    return price > 0 && beside > 0 ? Math.abs(Math.log(price / beside)) : 1;
+  };
+  return groups
+    .sort((a, b) => far(a) - far(b))
+    .slice(0, OFFERED_MAX)
+    .map(numbersOf);
+}
+
+/** "sold both 58" of pieces not spoken of together: just so many that are listed, or here; null where there are others. */
+export function allOfThem(count: number, reading: Reading, books: Books): number[] | null {
+  const all = hereOf(books);
+  const listed = all.filter((piece) => piece.listed !== null);
+  const groups =
+    reading.kind === "list" ? [all.filter((piece) => piece.listed === null), all] : [listed, all];
+  const found = groups.find((pieces) => pieces.length === count);
+  return found ? numbersOf(found) : null;
+}
+
+/** "started the other bookcase": those of the name that are here and were not spoken of last. */
+export function theOther(mention: Mention, spoken: readonly number[], books: Books): number[] {
+  const isOfName = (number: number) => books.pieces.get(number)?.name === mention.name;
+  const before = spoken.some(isOfName)
+    ? spoken
+    : (books.facts.findLast(({ pieces }) => pieces.some(isOfName))?.pieces ?? []);
+  const others = hereOf(books).filter((piece) => isOfName(piece.number) && !before.includes(piece.number));
+  return numbersOf(others);
+}
+
+/** "fabric 36 for the seats": those of what was spoken of last, where the books have no seats; null else. */
+export function withoutPart(reading: Reading, { books, talk }: Omit<Desk, "confirmed">): Reading | null {
+  const spoken = talk?.replied ?? talk?.latest ?? [];
+  const [mention, ...more] = mentionsOf(reading);
+  if (reading.kind !== "spend" || reading.category !== "materials" || spoken.length === 0) return null;
+  const part = mention?.name?.split(" ").at(-1);
+  if (!mention || !part || more.length > 0 || !PIECE_PARTS.has(part)) return null;
+  if (matchMention(mention, books, ever, new Set()).kind !== "none") return null;
+  const { pieces: _, ...rest } = reading;
+  return rest;
+}
+
+/** "swapped it for a dresser": what was spoken of is given. */
+export function tradedIt(reading: Reading, { books, talk }: Omit<Desk, "confirmed">): Reading | null {
+  if (reading.kind !== "trade" || !reading.gave?.some(({ it }) => it)) return null;
+  const spoken = talk?.replied ?? talk?.latest ?? [];
+  const isHere = spoken.length > 0 && spoken.every((number) => books.pieces.get(number)?.gone === null);
+  return isHere ? { ...reading, gave: byNumbers(spoken) } : null;
+}
+
+/**
+ * "finished the dresser" of two: the one spoken of last, where it stands just before what the verb says and no other
+ * of the name does.
+ */
+export function nextOfTwo(
+  reading: Reading,
+  { books, talk }: Omit<Desk, "confirmed">,
+  verb: Verb | undefined,
+): Reading | null {
+  const [mention, ...more] = mentionsOf(reading);
+  const [latest, ...others] = talk?.replied ?? talk?.latest ?? [];
+  if (!verb?.upon || !mention || more.length > 0 || latest === undefined || others.length > 0) return null;
+  const { name, number, traits, plural, besides, count } = mention;
+  if (number !== undefined || traits || plural || besides || (count ?? 1) > 1) return null;
+  const alike = hereOf(books).filter((piece) => piece.name === name);
+  const next = alike.filter((piece) => statusOf(piece) === verb.upon);
+  if (alike.length < 2 || next.length !== 1 || next[0]!.number !== latest) return null;
+  return { ...reading, pieces: byNumbers([latest]) } as Reading;
+}
+
+/** A few pieces are all meant together; more hardly ever. */
+const TOGETHER_MAX = 4;
+
+/** All pieces here, where they are few. */
+export function allHere(books: Books): number[] {
+  const all = numbersOf(hereOf(books));
+  return all.length <= TOGETHER_MAX ? all : [];
+}
+
+const hereOf = (books: Books): Readonly<Piece>[] =>
+  [...books.pieces.values()].filter((piece) => piece.gone === null);
+
+const numbersOf = (pieces: Pieces): number[] => pieces.map(({ number }) => number);
+
+/** Pieces of one lot and name stand together, any other alone. */
+function groupsOf(pieces: Pieces): Readonly<Piece>[][] {
+  const groups = new Map<string, Readonly<Piece>[]>();
+  for (const piece of pieces) {
+    const key = piece.lot === null ? `${piece.number}` : `${piece.lot} ${piece.name}`;
+    groups.set(key, [...(groups.get(key) ?? []), piece]);
+  }
+  return [...groups.values()];
+}
