@@ -52,10 +52,11 @@ export function withoutChatter(tokens: Tok[], line: Units, trace?: Trace[]): Tok
   if (fired.length === 0 && !tokens.some(isJoint)) return tokens;
   const phrasesAt = new Map(fired.map((one) => [one.from, one]));
   const stretches = stretchesOf(tokens, phrasesAt);
+  const firstOfNote = tokens.findIndex((token) => isThing(token) || isAmount(token));
   const named = stretches.findIndex(({ from, to }) => tokens.slice(from, to).some(isThing));
   const dropped = stretches.filter(
     (stretch, at) =>
-      isChat(tokens, stretch, phrasesAt) &&
+      isChat(tokens, stretch, phrasesAt, stretch.to <= firstOfNote) &&
       !isWhoDid(tokens, stretch, stretches[at + 1]) &&
       !isForNumber(tokens, stretches, at, named >= 0 && named < at),
   );
@@ -143,22 +144,31 @@ interface Told {
   /** How many words of life it has, and how many that say something only beside such a word. */
   life: number;
   risky: number;
+  /** Words of no list. */
+  strange: number;
   isTold: boolean;
   isOfUs: boolean;
   isOfOthers: boolean;
   isOfMood: boolean;
 }
 
-/** Whether a stretch says nothing but what is of no note, and more of it than words that mean nothing anywhere. */
+/**
+ * Whether a stretch says nothing but what is of no note, and more of it than words that mean nothing anywhere. Ahead of
+ * the note, one word in three may be of no list ("my sourdough died, drove 44 miles"): what turns a note comes behind it.
+ */
 function isChat(
   tokens: readonly Tok[],
   { from, to }: Stretch,
   phrasesAt: ReadonlyMap<number, Fired>,
+  isAhead: boolean,
 ): boolean {
   if (OPENS_SLOT.has(tokens[from]!.text) && !phrasesAt.has(from)) return false;
   const isOfKin = tokens.slice(from, from + 2).some(({ text }) => HOUSEHOLD.has(text));
   if (isOfKin && tokens.slice(from + 1, from + 3).some(({ text }) => WRITES.has(text))) return false;
-  const told: Told = { life: 0, risky: 0, isTold: false, isOfUs: false, isOfOthers: false, isOfMood: true };
+  const told: Told = {
+    ...{ life: 0, risky: 0, strange: 0 },
+    ...{ isTold: false, isOfUs: false, isOfOthers: false, isOfMood: true },
+  };
   for (let at = from; at < to; at += 1) {
     const phrase = phrasesAt.get(at);
     if (phrase) {
@@ -171,6 +181,8 @@ function isChat(
     if (isPointing) continue;
     if (isBuyer || !tell(told, tokens[at]!)) return false;
   }
+  const isLifeAhead = isAhead && told.life > 0 && !told.isOfOthers;
+  if (told.strange > 0 && (!isLifeAhead || told.strange * 3 > to - from)) return false;
   if (told.risky > 0 && (told.life === 0 || told.isOfOthers)) return false;
   return told.isTold && (told.isOfMood || isOfKin || !told.isOfOthers);
 }
@@ -201,13 +213,13 @@ function tell(told: Told, token: Tok): boolean {
   if (isFiller || NOT_US.has(text)) return !TRADES.has(text);
   told.isOfMood &&= isMood;
   const isOwn = roles.trait || roles.person || isOwner(text);
+  if (token.unknown === true && !isOwn && !isEveryday(text) && !isOfLife && !roles.plain && !roles.opinion) {
+    told.strange += 1;
+    return true;
+  }
   told.isTold ||= isOfLife || isMood || !isOwn;
   return (
-    isOfLife ||
-    roles.plain === true ||
-    roles.opinion === true ||
-    isOwn === true ||
-    (token.unknown === true && isEveryday(text))
+    isOfLife || roles.plain === true || roles.opinion === true || isOwn === true || token.unknown === true
   );
 }
 
