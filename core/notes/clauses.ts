@@ -292,7 +292,9 @@ function addPart(
     return;
   }
   const way =
-    (joint.length > 0 && asksSomething(part)) || (isGlued && shape.head && shapeOf(last.tokens).head)
+    isNextTopic(part, cuts, following) ||
+    (joint.length > 0 && asksSomething(part)) ||
+    (isGlued && shape.head && shapeOf(last.tokens).head)
       ? "own"
       : joins(shape, last, facts, joint[0]?.text === ",");
   const isDoubtful = way === "merge" && isPriceForBoth(last, shape, joint, facts);
@@ -305,6 +307,13 @@ function addPart(
   }
   const verb = headOf(last.tokens) ?? last.repeats;
   cuts.push({ tokens: part, ...(way !== "own" && verb ? { repeats: verb } : {}) });
+}
+
+/** "desk: paint 12, hutch: stain 9": a piece alone, as the line began, and behind it a cost or a job of its own. */
+function isNextTopic(part: readonly Tok[], cuts: readonly Cut[], following: Segment | undefined): boolean {
+  if (cuts.length < 2 || !following || !part.every(isPiece) || !cuts[0]!.tokens.every(isPiece)) return false;
+  const { piece, head, supply, amount, duration } = shapeOf(following.tokens);
+  return !piece && !head && (duration || (supply && amount));
 }
 
 /** "mirror 40", joined to what stands before it. */

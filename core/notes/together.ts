@@ -9,7 +9,7 @@ import type { Sign } from "./sign-bits.ts";
 import { HINTS } from "./sign-bits.ts";
 import { bears } from "./verbs.ts";
 import { CONDITIONS } from "./words/doubts.ts";
-import { BEFORE_TOPIC } from "./words/links.ts";
+import { AND, BEFORE_TOPIC } from "./words/links.ts";
 
 /**
  * The readings of a line's clauses, given what each takes from the others: shared days and sources, "it", pieces
@@ -67,31 +67,49 @@ function isChatter({ trouble, clause }: Draft): boolean {
   return clause.tokens.every(saysNothing);
 }
 
-/** "hutch: sanding 1h, paint 12": every clause behind the colon is about the hutch. */
+/** "hutch: sanding 1h, paint 12, desk: wax 9": every clause behind a piece and its mark is about that piece. */
 function withTopic(drafts: readonly Draft[]): readonly Draft[] {
   const [first, ...others] = drafts;
-  const named = first ? topicOf(first.clause, drafts.length) : null;
+  const isList = others.some(({ clause }) => isTopicAlone(clause));
+  let named = first ? topicOf(first.clause, isList || drafts.length === 2) : null;
   if (!first || !named) return drafts;
+  const facts: Draft[] = [];
   for (const draft of others) {
+    if (isTopicAlone(draft.clause)) {
+      named = piecesIn(draft.clause);
+      continue;
+    }
+    facts.push(draft);
     if (draft.trouble || !bears(draft.kind, "of pieces") || draft.fields["pieces"] !== undefined) continue;
     draft.fields["pieces"] = named.map((mention) => ({ ...mention }));
     draft.takesBefore = false;
   }
-  const isTopicAlone = first.clause.tokens.every(({ kind, text }) => {
-    return kind === "piece" || kind === "mark" || BEFORE_TOPIC.has(text);
-  });
-  return isTopicAlone ? others : drafts;
+  return isTopicAlone(first.clause) ? facts : [first, ...facts];
+}
+
+/** A clause that names pieces and nothing else. */
+function isTopicAlone({ tokens }: Clause): boolean {
+  return (
+    tokens.some(({ kind }) => kind === "piece") &&
+    tokens.every(
+      ({ kind, text }) => kind === "piece" || kind === "mark" || AND.has(text) || BEFORE_TOPIC.has(text),
+    )
+  );
 }
 
 /** The pieces that a clause names before a mark and nothing else; null where it does not. */
-function topicOf({ tokens, line, spans }: Clause, clauses: number): Mention[] | null {
+function topicOf({ tokens, line, spans }: Clause, isByComma: boolean): Mention[] | null {
   const start = placeAfter(tokens, 0, BEFORE_TOPIC);
   let end = start;
-  while (tokens[end]?.kind === "piece") end += 1;
-  // "desk, paint 12, hutch, stain 9" is no list under one heading.
-  const heading = clauses === 2 ? /^\s*(?::|[-–—,]\s)/ : /^\s*(?::|[-–—]\s)/;
+  while (tokens[end]?.kind === "piece" || (end > start && isBetweenPieces(tokens, end))) end += 1;
+  const heading = isByComma ? /^\s*(?::|[-–—,]\s)/ : /^\s*(?::|[-–—]\s)/;
   if (end === start || !heading.test(line.slice(spans[tokens[end - 1]!.to - 1]!.end))) return null;
-  return tokens.slice(start, end).map(({ mention }) => mention!);
+  return tokens.slice(start, end).flatMap(({ mention }) => (mention ? [mention] : []));
+}
+
+/** "desk, lamp: paint 12": both. */
+function isBetweenPieces(tokens: readonly Tok[], at: number): boolean {
+  return (tokens[at]?.text === "," || AND.has(tokens[at]?.text ?? "")) && tokens[at + 1]?.kind === "piece";
 }
 
 /** "found a bench at the thrift store and bought it for 6": one purchase, told in two clauses. */
