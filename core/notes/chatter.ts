@@ -56,6 +56,8 @@ export function withoutChatter(tokens: Tok[], line: Units, trace?: Trace[]): Tok
   const named = stretches.findIndex(({ from, to }) => tokens.slice(from, to).some(isThing));
   const dropped = stretches.filter(
     (stretch, at) =>
+      // All of a line is not beside it.
+      (stretches.length > 1 || fired.length > 0) &&
       isChat(tokens, stretch, phrasesAt, stretch.to <= firstOfNote) &&
       !isWhoDid(tokens, stretch, stretches[at + 1]) &&
       !isForNumber(tokens, stretches, at, named >= 0 && named < at),
@@ -163,11 +165,14 @@ function isChat(
   isAhead: boolean,
 ): boolean {
   if (OPENS_SLOT.has(tokens[from]!.text) && !phrasesAt.has(from)) return false;
-  const isOfKin = tokens.slice(from, from + 2).some(({ text }) => HOUSEHOLD.has(text));
-  if (isOfKin && tokens.slice(from + 1, from + 3).some(({ text }) => WRITES.has(text))) return false;
   const told: Told = {
-    ...{ life: 0, risky: 0, strange: 0 },
-    ...{ isTold: false, isOfUs: false, isOfOthers: false, isOfMood: true },
+    life: 0,
+    risky: 0,
+    strange: 0,
+    isTold: false,
+    isOfUs: false,
+    isOfOthers: false,
+    isOfMood: true,
   };
   for (let at = from; at < to; at += 1) {
     const phrase = phrasesAt.get(at);
@@ -181,6 +186,8 @@ function isChat(
     if (isPointing) continue;
     if (isBuyer || !tell(told, tokens[at]!)) return false;
   }
+  const isOfKin = tokens.slice(from, from + 2).some(({ text }) => HOUSEHOLD.has(text));
+  if (isOfKin && tokens.slice(from + 1, from + 3).some(({ text }) => WRITES.has(text))) return false;
   const isLifeAhead = isAhead && told.life > 0 && !told.isOfOthers;
   if (told.strange > 0 && (!isLifeAhead || told.strange * 3 > to - from)) return false;
   if (told.risky > 0 && (told.life === 0 || told.isOfOthers)) return false;
