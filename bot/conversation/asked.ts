@@ -84,7 +84,7 @@ function opensAsking(text: string): boolean {
 }
 
 /** "Hold #47 for who", "sold #22 for how much": what ends on a question word and tells no amount is no note. */
-function endsAsking(text: string): boolean {
+export function endsAsking(text: string): boolean {
   const isOpen =
     /\s(?:who|whom|how much(?: so far| all told| in all)?|how many|for what|when|where)[\s?.!]*$/i.test(text);
   const isTold =

@@ -11,7 +11,7 @@ import { MENDED, type Note } from "../../db/notes.ts";
 import type { OutboxBody } from "../../db/outbox.ts";
 import type { Question } from "../../db/questions.ts";
 import { answerOpen, answersInTurn, asksWithLeft, type SaidNow } from "./answering.ts";
-import { answerAsked } from "./asked.ts";
+import { answerAsked, endsAsking } from "./asked.ts";
 import { cautionOf, heard } from "./cautioning.ts";
 import { runCommand } from "./commands.ts";
 import { composeReply } from "./composing.ts";
@@ -249,7 +249,8 @@ const asksForNotes = (text: string): boolean =>
 function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): void {
   const { text } = said;
   const readings = goneOn(turn, text, said.readings, replyRoot);
-  heard(turn, text, readings);
+  // "sold the chest for how much": nothing is done that a caution could be for.
+  if (!endsAsking(text)) heard(turn, text, readings);
   if (answerAsked(turn, text, readings, replyRoot)) return;
   const twins = twinsOf(turn, text);
   // Words repeated before anything came of them are taken anew in place of the first, not doubted.

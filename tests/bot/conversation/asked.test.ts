@@ -118,3 +118,8 @@ test("a number alone is asked about, with the piece of that number beside it", (
   expect(said.buttons.map(({ label }) => label)).toContain("#2");
   expect(chat.say("77").buttons.map(({ label }) => label)).not.toContain("#77");
 });
+
+test("no caution stands under a question", () => {
+  const told = chat.say("sold the tall dresser for how much");
+  expect(told.text).not.toContain("anti-tip");
+});
