@@ -1,5 +1,6 @@
 import type { Books, Piece } from "../books/books.ts";
 import { depositOf, listPriceOf, owedByBuyers } from "../books/shares.ts";
+import type { Cents } from "../money.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import type { Desk } from "./decision.ts";
 import { piecesOf } from "./echo.ts";
@@ -63,9 +64,16 @@ export function collectedOf(reading: Reading, { books }: Pick<Desk, "books">): R
   if (buyer === undefined || price === undefined) return null;
   const [sale, ...others] = salesOwing(books, { buyer, amount: price });
   if (!sale || others.length > 0 || owedByBuyers(piecesOf(books, sale)) < price) return null;
-  const { kind: _, price: __, missing: ___, fee: ____, owed: _____, ...rest } = reading;
-  const pieces = byNumbers(owingPieces(books, sale).map(({ number }) => number));
-  return { ...rest, kind: "collect", amount: price, pieces };
+  return cameIn(reading, price, owingPieces(books, sale));
+}
+
+/** What is read as a sale, as money that came in for pieces sold before. */
+function cameIn(
+  { kind: _, price: __, missing: ___, fee: ____, owed: _____, ...rest }: ReadingOf<"sell">,
+  amount: Cents,
+  pieces: readonly Readonly<Piece>[],
+): Reading {
+  return { ...rest, kind: "collect", amount, pieces: byNumbers(pieces.map(({ number }) => number)) };
 }
 
 const GOT_WHAT_WAS_OWED =
@@ -82,14 +90,7 @@ export function owedCameIn(reading: Reading, { books }: Pick<Desk, "books">): Re
   const fitting = owing.filter(
     (pieces) => owedByBuyers(pieces) === price && pieces.some((piece) => piece.name === name),
   );
-  if (fitting.length !== 1) return null;
-  const { kind: _, price: __, fee: ___, owed: ____, ...rest } = reading;
-  return {
-    ...rest,
-    kind: "collect",
-    amount: price,
-    pieces: byNumbers(fitting[0]!.map(({ number }) => number)),
-  };
+  return fitting.length === 1 ? cameIn(reading, price, fitting[0]!) : null;
 }
 
 /** "greg changed his mind": the only piece on hold, of those held for whoever is named. */
