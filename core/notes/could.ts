@@ -408,8 +408,26 @@ const costOrPiece: Offer = (held) => {
 
 const itself: Offer = ({ made }) => (made ? [made] : []);
 
+/** Words that nobody knows around a thing and one measure: the notes that such a thing and measure make. */
+const byWhatItHolds: Offer = (held) => {
+  const { clause, pieces, amounts } = held;
+  const [measure, ...others] = clause.tokens.filter(({ kind }) => MEASURED.has(kind));
+  if (!measure || others.length > 0) return [];
+  if (measure.kind === "miles") return drivenMiles(held);
+  if (measure.kind === "duration") return pieces ? [as("work", { minutes: measure.minutes }, held)] : [];
+  if (clause.signs.has("loan")) return payOrBalance(held);
+  const supply = clause.tokens.find(({ roles }) => roles.supply !== undefined && !roles.heads);
+  if (supply && amounts.length === 1)
+    return [as("spend", { what: supply.text, category: supply.roles.supply, amount: amounts[0] }, held)];
+  const offered = boughtListedSold(held);
+  // "finished the desk 40": it has a verb, and is no purchase.
+  return held.made ? offered.filter(({ kind }) => kind !== "buy") : offered;
+};
+
 const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   left: itself,
+  unknown: byWhatItHolds,
+  unclaimed: byWhatItHolds,
   pieceOrCost: costOrPiece,
   buyer: itself,
   anotherPerson: theirsOrOurs,

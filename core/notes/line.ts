@@ -27,6 +27,7 @@ import { togetherOf } from "./together.ts";
 import { meantBy, tokensOf } from "./tokens.ts";
 import { isBotWord, tellsNoFact, unclear } from "./unclear.ts";
 import { bears, language } from "./verbs.ts";
+import { withNoteWithin } from "./within.ts";
 import { BEHIND } from "./words/mending.ts";
 
 /** Where a clause's tokens stand in the line as typed. */
@@ -82,7 +83,9 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   if (told.length > 1 && told.some(isWholeNote)) return told;
   if (mend?.isSure) return [{ kind: "mend", ...mend.mend, ...place }];
   const noted = withBack(notesOf(tokens, units, typed, today, at), tokens, typed, today, at);
-  return mend ? mendOr({ kind: "mend", ...mend.mend, ...place }, noted) : noted;
+  if (mend) return mendOr({ kind: "mend", ...mend.mend, ...place }, noted);
+  const readPart = (part: Tok[]) => clausesOf(part, unitsOf(part), typed, today, place);
+  return withNoteWithin(noted, () => lexed(line), place, readPart);
 }
 
 const endsSentence = ({ kind, text }: Tok): boolean => kind === "mark" && (text === "." || text === ";");
