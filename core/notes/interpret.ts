@@ -1,9 +1,9 @@
 import { type Day, weekdayOf } from "../calendar.ts";
+import { couldBe } from "./alternatives/could.ts";
 import type { Choice } from "./choice.ts";
 import { chosen } from "./choice.ts";
 import type { Clause, Tok } from "./clause.ts";
 import { claim, isMark } from "./clause.ts";
-import { couldBe } from "./could.ts";
 import type { Cut } from "./cut.ts";
 import { type Draft, draft, unclearDraft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";

@@ -2,11 +2,9 @@ import type { Clause, Tok } from "./clause.ts";
 import { placeAfter } from "./clause.ts";
 import { type Draft, readingOf, unclearDraft } from "./draft.ts";
 import { settleEach } from "./interpret.ts";
-import { saysNothing } from "./passing.ts";
+import { isMeasured, withoutPassing } from "./passing.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { sharedOver } from "./shared.ts";
-import type { Sign } from "./sign-bits.ts";
-import { HINTS } from "./sign-bits.ts";
 import { bears } from "./verbs.ts";
 import { CONDITIONS } from "./words/doubts.ts";
 import { AND, BEFORE_TOPIC } from "./words/links.ts";
@@ -18,7 +16,7 @@ import { AND, BEFORE_TOPIC } from "./words/links.ts";
 export function togetherOf(all: readonly Draft[], index: number): Reading[] {
   // Nearly every line is one clause, and has nobody to take from.
   if (all.length === 1) return [readingOf(settledBy(all[0]!, undefined), index)];
-  const drafts = withNeed(withTimeLater(withPriceLater(withTopic(withoutChatter(all)))));
+  const drafts = withNeed(withTimeLater(withPriceLater(withTopic(withoutPassing(all)))));
   sharedOver(drafts);
   let before: Mention[] | undefined;
   let run: Mention[] = [];
@@ -45,26 +43,6 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
     }
     return reading;
   });
-}
-
-/** What a clause may hold that is worth a question; without any of it, it is said in passing. */
-const MEASURED: readonly Sign[] = ["number", "loan", "stream", "duration", "miles", "percent", "tax"];
-const MEASURES: readonly Sign[] = [...MEASURED, "piece", "supply", "clock", "span", "labor"];
-
-/** "… and it was raining all day": small talk behind a fact says nothing, and asks for nothing. */
-function withoutChatter(drafts: readonly Draft[]): readonly Draft[] {
-  const troubles = drafts.filter((draft) => draft.trouble !== undefined);
-  if (troubles.length === 0 || troubles.length === drafts.length) return drafts;
-  return drafts.filter((draft) => draft.trouble === undefined || !isChatter(draft));
-}
-
-const IN_PASSING: ReadonlySet<string> = new Set(["unknown", "left", "anotherPerson"]);
-
-/** A clause that could record nothing, in words that everybody uses: it says nothing of the facts beside it. */
-function isChatter({ trouble, clause }: Draft): boolean {
-  if (!trouble || !IN_PASSING.has(trouble.kind) || (clause.signs.hints & HINTS.day) !== 0) return false;
-  if (MEASURES.some((sign) => clause.signs.has(sign))) return false;
-  return clause.tokens.every(saysNothing);
 }
 
 /** "hutch: sanding 1h, paint 12, desk: wax 9": every clause behind a piece and its mark is about that piece. */
@@ -132,7 +110,7 @@ function withNeed(drafts: readonly Draft[]): readonly Draft[] {
     const cost = drafts[at + 1];
     const pieces = piecesIn(clause);
     const isNeed = trouble?.kind === "intention" && clause.tokens.some(({ text }) => /^needs?$/.test(text));
-    if (!isNeed || pieces.length === 0 || MEASURED.some((sign) => clause.signs.has(sign))) return true;
+    if (!isNeed || pieces.length === 0 || isMeasured(clause)) return true;
     if (cost?.kind !== "spend" || cost.trouble || cost.fields["pieces"]) return true;
     cost.fields["pieces"] = pieces.map((mention) => ({ ...mention }));
     return false;

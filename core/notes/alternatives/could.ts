@@ -1,0 +1,72 @@
+import type { Clause } from "../clause.ts";
+import type { Draft } from "../draft.ts";
+import type { Trouble } from "../grammar.ts";
+import { heldIn, itself, type Offer } from "./held.ts";
+import {
+  asSale,
+  boughtListedSold,
+  byWhatItHolds,
+  correction,
+  costOrPiece,
+  drivenMiles,
+  payOrBalance,
+  takenBack,
+  theirsOrOurs,
+} from "./kinds.ts";
+import { cutOrPrice, eachDay, eitherAmount, eitherSpoken, newPrice } from "./numbers.ts";
+import {
+  depositOrPrice,
+  feeInOrOff,
+  owedOrHeld,
+  owedOrNot,
+  priceAndNet,
+  soldOrHeld,
+  withExtra,
+  withLess,
+} from "./prices.ts";
+
+/*
+ * What an unclear clause may mean, as whole readings, likeliest first. Each is made of the person's own words; a
+ * trouble that leaves nothing to offer offers nothing.
+ */
+
+const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
+  left: itself,
+  unknown: byWhatItHolds,
+  unclaimed: byWhatItHolds,
+  pieceOrCost: costOrPiece,
+  buyer: itself,
+  anotherPerson: theirsOrOurs,
+  gone: itself,
+  moneyBack: takenBack,
+  intention: asSale,
+  offer: asSale,
+  appointment: asSale,
+  doubt: itself,
+  shareOfPrice: itself,
+  twoKinds: itself,
+  part: itself,
+  pending: soldOrHeld,
+  unpaid: owedOrHeld,
+  deposit: depositOrPrice,
+  net: priceAndNet,
+  "part paid": owedOrNot,
+  extra: withExtra,
+  less: withLess,
+  "after fee": feeInOrOff,
+  noVerb: boughtListedSold,
+  cutOrPrice,
+  raiseBy: newPrice,
+  loanAlone: payOrBalance,
+  loneNumber: correction,
+  milesUnsaid: drivenMiles,
+  twoNumbers: eitherAmount,
+  vagueAmount: eitherSpoken,
+  whichDay: (held) => (held.made ? [held.made, ...eachDay(held)] : []),
+};
+
+/** What a clause in trouble may mean; `made` is what its words would be without the trouble. */
+export function couldBe(trouble: Trouble, clause: Clause, made: Draft | undefined): Draft[] {
+  const offer = OFFERS[trouble.kind];
+  return offer ? offer(heldIn(clause, made)).slice(0, 3) : [];
+}

@@ -1,0 +1,72 @@
+import type { Clause } from "../clause.ts";
+import { type Draft, draft } from "../draft.ts";
+import type { Kind, Mention } from "../reading.ts";
+import { slippedIn } from "../slipped.ts";
+import { centsIn, pieceCount } from "../slots/money.ts";
+import { language } from "../verbs.ts";
+
+/*
+ * What a clause in trouble holds, and how whole readings are put together from it.
+ */
+
+/** What a clause holds, for putting a reading together. */
+export interface Held {
+  pieces: Mention[] | undefined;
+  amounts: number[];
+  made: Draft | undefined;
+  clause: Clause;
+}
+
+export function heldIn(clause: Clause, made: Draft | undefined): Held {
+  const pieces = clause.tokens.flatMap(({ kind, mention }) => (kind === "piece" && mention ? [mention] : []));
+  const slipped = slippedIn(clause);
+  const amounts = clause.tokens
+    .filter((token) => token.kind === "amount" && token.amount !== undefined && !slipped.includes(token))
+    .flatMap((token) => {
+      const cents = centsIn(token);
+      // "gone, 85 each" of two is 170; of nobody knows how many it is no amount.
+      const count = token.each ? pieceCount(pieces) : 1;
+      return cents === null || count === null ? [] : cents * count;
+    });
+  return { pieces: pieces.length > 0 ? pieces : undefined, amounts, made, clause };
+}
+
+export type Offer = (held: Held) => Draft[];
+
+/** A draft of a kind with the pieces of the clause and what the reading at hand says of day, method and people. */
+export function as(kind: Kind, fields: Record<string, unknown>, { clause, made, pieces }: Held): Draft {
+  const grammar = language().grammars.get(kind) ?? null;
+  const kept = Object.fromEntries(
+    ["date", "method", "buyer", "by"].flatMap((field) => {
+      const value = made?.fields[field];
+      const isOfOthers =
+        (field === "method" && !grammar?.fields.some(({ name }) => name === "method")) ||
+        (field === "buyer" && kind !== "sell" && kind !== "hold");
+      return value === undefined || isOfOthers ? [] : [[field, value]];
+    }),
+  );
+  return draft(
+    kind,
+    { ...(pieces ? { pieces: pieces.map((each) => ({ ...each })) } : {}), ...kept, ...fields },
+    clause,
+    grammar,
+  );
+}
+
+/** The reading at hand with other amounts. */
+export const changed = (made: Draft, fields: Record<string, unknown>): Draft => ({
+  ...made,
+  fields: { ...made.fields, ...fields },
+});
+
+export const itself: Offer = ({ made }) => (made ? [made] : []);
+
+/** Amounts on the tokens that a row has set aside ("20 down", "126 after fees"). */
+export function amountOf(clause: Clause, hedge: string): number | undefined {
+  const token = clause.tokens.find(
+    ({ kind, roles, amount }) => kind === "word" && roles.hedge === hedge && amount,
+  );
+  return token ? (centsIn(token) ?? undefined) : undefined;
+}
+
+export const MEASURED: ReadonlySet<string> = new Set(["amount", "duration", "miles"]);

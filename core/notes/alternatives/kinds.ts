@@ -1,0 +1,168 @@
+import { type Clause, placeAfter, type Tok } from "../clause.ts";
+import { type Draft, draft } from "../draft.ts";
+import { goodsIn } from "../judging/buying.ts";
+import type { Mention } from "../reading.ts";
+import { centsIn } from "../slots/money.ts";
+import { NO_SALE, PRICE_TO, SALE_SAID } from "../words/deals.ts";
+import { ARTICLES_WIDE } from "../words/links.ts";
+import { as, type Held, itself, MEASURED, type Offer } from "./held.ts";
+
+/*
+ * Words that do not say which kind of note it is: the kinds that the thing and its number may make.
+ */
+
+/** Words of a sale that say too little to record one: "accepted 140 for the desk". */
+const isSaleSaid = ({ tokens }: Clause): boolean => tokens.some(({ text }) => SALE_SAID.has(text));
+
+/** "desk 165 to 140", "#3 to 55": the price behind "to" is the new one. */
+const isLowered = ({ tokens }: Clause): boolean =>
+  tokens.some(
+    ({ kind }, at) =>
+      kind === "amount" &&
+      at > 1 &&
+      /^(?:amount|piece)$/.test(tokens[at - 2]!.kind) &&
+      PRICE_TO.has(tokens[at - 1]!.text),
+  );
+
+/** "45 at the thrift for a side table": where it was bought, if it was. */
+function sourceIn({ tokens }: Clause): { source?: string } {
+  const place = tokens.find(({ kind, roles }) => kind === "word" && roles.place && !roles.person);
+  return place ? { source: place.roles.place! } : {};
+}
+
+/** "promo for the settee 8": words that nobody listed, before the piece that they were for. */
+function costFor(held: Held, amount: number): Draft[] {
+  const { tokens } = held.clause;
+  const to = tokens.findIndex(({ text }) => text === "for" || text === "on");
+  const isNamed = to > 0 && tokens[placeAfter(tokens, to + 1, ARTICLES_WIDE)]?.kind === "piece";
+  const words = isNamed
+    ? tokens.slice(0, to).filter((token) => token.kind === "word" && !isFilling(token))
+    : [];
+  const isThing = words.every(({ roles }) => !roles.hedge && !roles.person && !roles.heads && !roles.method);
+  const isOurs = !tokens.some(({ text, each }) => each || text === "from");
+  if (words.length === 0 || !isThing || !isOurs) return [];
+  return [as("spend", { what: words.map(({ text }) => text).join(" "), category: "other", amount }, held)];
+}
+
+const isFilling = ({ roles }: Tok): boolean => roles.filler === true;
+
+export const boughtListedSold: Offer = (held) => {
+  const [price, other] = held.amounts;
+  if (!held.pieces || price === undefined) return [];
+  if (isLowered(held.clause))
+    return [
+      as("reprice", { price: other ?? price }, held),
+      ...(other === undefined ? [as("list", { price }, held)] : []),
+    ];
+  if (isSaleSaid(held.clause)) return [as("sell", { price }, held), as("hold", { deposit: price }, held)];
+  const cost = costFor(held, price);
+  const isNew = held.pieces.every(({ number }) => number === undefined);
+  return [
+    ...cost,
+    ...(isNew && cost.length === 0 ? [as("buy", { price, ...sourceIn(held.clause) }, held)] : []),
+    as("list", { price }, held),
+    as("sell", { price }, held),
+  ];
+};
+
+export const payOrBalance: Offer = (held) => {
+  const [amount] = held.amounts;
+  if (amount === undefined) return [];
+  const loan = held.made?.fields["loan"] ?? loanIn(held.clause);
+  const named = loan ? { loan } : {};
+  return [
+    as("pay", { amount, ...named }, { ...held, pieces: undefined }),
+    as("statement", { balance: amount, ...named }, { ...held, pieces: undefined }),
+  ];
+};
+
+function loanIn({ tokens }: Clause): string | undefined {
+  const at = tokens.findIndex(({ text }) => text === "loan");
+  const before = tokens[at - 1];
+  return before?.unknown ? before.text : undefined;
+}
+
+/** "drove 24" */
+export const drivenMiles: Offer = (held) => {
+  const miles = held.clause.tokens.find(({ kind }) => kind === "miles")?.miles;
+  return miles === undefined ? [] : [as("drive", { miles }, held)];
+};
+
+/** "paid 25": the newest note's amount, perhaps. */
+export const correction: Offer = (held) => {
+  const isPaid = held.clause.tokens.some(({ text }) => /^(?:paid|pd|payed)$/.test(text));
+  return isPaid && held.amounts.length === 1
+    ? [as("fix", { amount: held.amounts[0] }, { ...held, pieces: undefined, made: undefined })]
+    : [];
+};
+
+/** Words that nobody knows around a thing and one measure: the notes that such a thing and measure make. */
+export const byWhatItHolds: Offer = (held) => {
+  const { clause, pieces, amounts } = held;
+  const [measure, ...others] = clause.tokens.filter(({ kind }) => MEASURED.has(kind));
+  if (!measure || others.length > 0) return [];
+  if (measure.kind === "miles") return drivenMiles(held);
+  if (measure.kind === "duration") return pieces ? [as("work", { minutes: measure.minutes }, held)] : [];
+  if (clause.signs.has("loan")) return payOrBalance(held);
+  const supply = clause.tokens.find(({ roles }) => roles.supply !== undefined && !roles.heads);
+  if (supply && amounts.length === 1)
+    return [as("spend", { what: supply.text, category: supply.roles.supply, amount: amounts[0] }, held)];
+  const offered = boughtListedSold(held);
+  // "finished the desk 40": it has a verb, and is no purchase.
+  return held.made ? offered.filter(({ kind }) => kind !== "buy") : offered;
+};
+
+/** "almost bought a dresser 40", "bob wants 60 to sand desk": nothing of it is a sale. */
+function isNoSale({ made, clause }: Held): boolean {
+  const { head } = made?.clause ?? {};
+  const isPurchase = made?.kind === "buy" && head?.roles.heads?.some(({ light }) => !light) === true;
+  return isPurchase || clause.signs.has("labor") || clause.tokens.some(({ text }) => NO_SALE.has(text));
+}
+
+const HANDED = /^(?:gave|handed|paid|sent|slipped)$/;
+
+/** "bob sold me a dresser 40": what was sold to us was bought. */
+export const theirsOrOurs: Offer = (held) => {
+  const { tokens } = held.clause;
+  const at = tokens.findIndex(({ text }) => text === "me" || text === "us");
+  // "he handed me 150" is money, and nothing that was sold to us.
+  const isSold = at > 0 && tokens[at - 1] === held.clause.head && !HANDED.test(tokens[at - 1]!.text);
+  const isToUs = held.made?.kind === "sell" && isSold;
+  return isToUs ? [as("buy", { price: held.made!.fields["price"] }, held)] : itself(held);
+};
+
+/** "returned sander 59": what was bought is taken back out of the books. */
+export const takenBack: Offer = ({ clause, amounts }) => {
+  const bought = clause.tokens.filter(({ roles }) => roles.supply !== undefined);
+  if (bought.length !== 1) return [];
+  const [amount] = amounts;
+  const of = { kind: "spend", what: bought[0]!.text, ...(amount === undefined ? {} : { amount }) };
+  return [draft("mend", { of, removed: true }, clause)];
+};
+
+/** What was only planned or offered: what its own words say, else the sale that it would be. */
+export const asSale: Offer = (held) => {
+  const down = held.clause.tokens.find(
+    ({ kind }, at, all) => kind === "amount" && all[at + 1]?.text === "down",
+  );
+  if (down && held.pieces) return [as("hold", { deposit: centsIn(down) ?? undefined }, held)];
+  if (held.made && held.made.kind !== "buy") return [held.made];
+  if (isNoSale(held)) return [];
+  const [price] = held.amounts;
+  return held.pieces && held.amounts.length === 1
+    ? [as("sell", { price }, held)]
+    : held.made
+      ? [held.made]
+      : [];
+};
+
+/** "bought a coke 2": what it cost the shop, or a piece. */
+export const costOrPiece: Offer = (held) => {
+  const what = held.made && goodsIn(held.made.fields, held.clause);
+  const amount = held.made?.fields["price"] as number | undefined;
+  const pieces = held.made?.fields["pieces"] as Mention[] | undefined;
+  // "bought desk and a coke 42": what each was of it is not said.
+  if (!what || amount === undefined || (pieces && pieces.length > 1)) return itself(held);
+  const cost = as("spend", { what, category: "other", amount }, { ...held, pieces: undefined });
+  return pieces ? [cost, held.made!] : [cost];
+};

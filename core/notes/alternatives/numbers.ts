@@ -1,0 +1,101 @@
+import type { Clause, Tok } from "../clause.ts";
+import { daysMeant } from "../days-meant.ts";
+import { wholeOf } from "../quantities/amounts.ts";
+import type { Mention } from "../reading.ts";
+import { centsIn } from "../slots/money.ts";
+import { as, changed, MEASURED, type Offer } from "./held.ts";
+import { NEARLY_ALL } from "./prices.ts";
+
+/*
+ * Several numbers, a number said in two ways, or several days: the reading with each of them.
+ */
+
+/** "6 knobs at 2.50": what all of them cost, and what one of them would be. */
+function ofOneAndAll({ tokens, what }: Clause): number[] | null {
+  const [count, price, ...more] = tokens.filter(({ kind }) => kind === "amount");
+  const link = tokens[tokens.indexOf(price!) - 1]?.text;
+  if (!what || !count || !price || more.length > 0 || (link !== "at" && link !== "@")) return null;
+  const [times, cents] = [wholeOf(count.amount?.exact ?? null), centsIn(price)];
+  return times === null || cents === null || count.amount?.money ? null : [times * cents, cents];
+}
+
+/** Each amount of the clause as the one that was asked for. */
+export const eitherAmount: Offer = (held) => {
+  const { made } = held;
+  if (!made || held.amounts.length < 2) return [];
+  const field = ["price", "amount", "balance"].find((name) => made.needs.includes(name));
+  if (!field) return [];
+  const amounts = ofOneAndAll(held.clause) ?? held.amounts;
+  const each = [...new Set(amounts)].slice(0, 3).map((cents) => ({
+    ...made,
+    fields: {
+      ...made.fields,
+      ...(made.fields["pieces"] || !held.pieces ? {} : { pieces: held.pieces }),
+      [field]: cents,
+    },
+  }));
+  const numbered = made.kind === "buy" || !made.wantsPieces ? null : pieceNumbered(held.clause);
+  const net = Math.min(...held.amounts);
+  const gross = Math.max(...held.amounts);
+  // "sold credenza 150 and 138 hit my account"
+  if (made.kind === "sell" && amounts.length === 2 && net < gross && net >= gross * NEARLY_ALL)
+    each.splice(1, 0, changed(each[0]!, { [field]: gross, fee: gross - net }));
+  return numbered
+    ? [{ ...made, fields: { ...made.fields, pieces: [numbered.mention], [field]: numbered.cents } }, ...each]
+    : each;
+};
+
+/** "bench 2 listed 45", "sold 3 for 45": the first of two numbers may be a piece's own. */
+function pieceNumbered({ tokens }: Clause): { mention: Mention; cents: number } | null {
+  const [first, second, ...more] = tokens.filter(({ kind }) => kind === "amount");
+  if (!first || !second || more.length > 0 || first.each || second.each) return null;
+  const pieces = tokens.filter(({ kind }) => kind === "piece");
+  // "paint 7 for mirror 2": the number stands behind its piece.
+  const isBehind = tokens[tokens.indexOf(second) - 1] === pieces[0] && !second.amount?.money;
+  const [numeral, price] = isBehind ? [second, first] : [first, second];
+  const number = wholeOf(numeral.amount?.exact ?? null);
+  const cents = centsIn(price);
+  const before = tokens[tokens.indexOf(numeral) - 1];
+  if (numeral.amount?.money || number === null || number < 1 || cents === null || pieces.length > 1)
+    return null;
+  if (pieces.length === 0) return { mention: { number, count: 1 }, cents };
+  const { plural, number: own, count } = pieces[0]!.mention!;
+  const isItsNumber = before === pieces[0] && !plural && own === undefined && count === 1;
+  return isItsNumber ? { mention: { ...pieces[0]!.mention!, number }, cents } : null;
+}
+
+/** "two fifty" is either of two amounts. */
+export const eitherSpoken: Offer = ({ made, clause, pieces }) => {
+  // "about an hour on the desk"
+  const isNear = clause.tokens.some(({ roles }) => roles.hedge === "vague");
+  const isWhole = made?.needs.every((field) => field === "count" || made.fields[field] !== undefined);
+  if (made && isNear && isWhole) return [made];
+  const token = clause.tokens.find(({ amount }) => amount?.either !== undefined);
+  const field = ["price", "amount", "balance"].find((name) => made?.needs.includes(name));
+  if (!token || !made || !field) return [];
+  const named = made.fields["pieces"] || !pieces ? {} : { pieces };
+  return token.amount!.either!.map((cents) => ({
+    ...made,
+    fields: { ...made.fields, ...named, [field]: cents },
+  }));
+};
+
+export const cutOrPrice: Offer = (held) => {
+  const [amount] = held.amounts;
+  if (amount === undefined || (!held.pieces && !held.made)) return [];
+  return [as("reprice", { price: amount }, held), as("reprice", { cut: amount }, held)];
+};
+
+export const newPrice: Offer = (held) =>
+  held.amounts.length === 1 ? [as("reprice", { price: held.amounts[0] }, held)] : [];
+
+/** "last weekend", "fri or sat", "sunday market": each day that it may have been. */
+export const eachDay: Offer = ({ made, clause }) => {
+  const isOpen = made?.needs.some((field) => field !== "count" && made.fields[field] === undefined);
+  const isLeft = ({ kind, claimed }: Tok): boolean => !claimed && MEASURED.has(kind);
+  if (!made?.dated || isOpen || clause.tokens.some(isLeft)) return [];
+  return daysMeant(clause).map((date) => {
+    const { date: _, ...fields } = made.fields;
+    return { ...made, fields: date === clause.today ? fields : { ...fields, date } };
+  });
+};
