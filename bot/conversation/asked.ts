@@ -3,7 +3,7 @@ import type { Answered } from "../../core/questions/answered.ts";
 import { answer } from "../../core/questions/ask.ts";
 import type { QuestionDesk } from "../../core/questions/desk.ts";
 import { followedBy, soundsFollowing } from "../../core/questions/follow-up.ts";
-import { soundsAsked } from "../../core/questions/sounds.ts";
+import { asksYear, endsAsking, isYearAlone, opensAsking, soundsAsked } from "../../core/questions/sounds.ts";
 import { ROWS_MAX } from "../../core/questions/words-of-answers.ts";
 import { chartBody } from "../files/bodies.ts";
 import { keepWhatWasAsked, showBeside } from "./asking.ts";
@@ -56,40 +56,6 @@ function mayAsk(reading: Reading): boolean {
  */
 function asksByItself(reading: Reading): boolean {
   return reading.kind === "ask" || reading.kind === "share" || (reading.kind === "unclear" && !reading.could);
-}
-
-/** "fees in 2026", "gas 2026": the one number is a year, and no amount. */
-function isYearAlone(text: string): boolean {
-  return /(?:^|\s)20[12]\d(?:$|[\s?!.,])/.test(text) && text.replace(/\b20[12]\d\b/, "").search(/[\d$]/) < 0;
-}
-
-/** Kinds whose one amount a bare year is not: a piece may go for two thousand. */
-const OF_YEARS: ReadonlySet<Reading["kind"]> = new Set(["spend", "income", "drive", "work"]);
-
-/** "Gas 2026" asks for that year, whether or not there was any; "paid 2024 to the loan" tells an amount. */
-function asksYear(text: string, readings: readonly Reading[]): boolean {
-  const isLed = /\b(?:in|of|during) 20[12]\d\b/i.test(text);
-  const isNamed = /\s20[12]\d[\s?!.]*$/.test(text) && !TELLS.test(text);
-  return isYearAlone(text) && (isLed || isNamed) && readings.every(({ kind }) => OF_YEARS.has(kind));
-}
-
-const TELLS = /^(?:i |we |just )*(?:paid|spent|drove|worked|got|sent|earned|put|received|made|threw)\b/i;
-
-/** "Everything mom brought home", "time spent on dressers": what was done is asked for, and no amount is told. */
-function opensAsking(text: string): boolean {
-  const isDone =
-    /^(?:everything|stuff|things|anything|all) (?:that )?\w+ (?:bought|sold|listed|finished|brought|got|picked)\b/i;
-  const isCounted = /^(?:time|hours|hrs|money|miles) (?:spent|put|driven|worked|made|logged)\b/i;
-  return !/\d/.test(text) && (isDone.test(text.trim()) || isCounted.test(text.trim()));
-}
-
-/** "Hold #47 for who", "sold #22 for how much": what ends on a question word and tells no amount is no note. */
-export function endsAsking(text: string): boolean {
-  const isOpen =
-    /\s(?:who|whom|how much(?: so far| all told| in all)?|how many|for what|when|where)[\s?.!]*$/i.test(text);
-  const isTold =
-    /\d/.test(text.replace(/#\d+/g, "")) || /\b(?:know\w*|idea|sure|remember|forg\w+)\b/i.test(text);
-  return isOpen && !isTold;
 }
 
 const isNumber = (text: string): boolean => /^\s*\d+\s*$/.test(text);

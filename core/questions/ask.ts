@@ -5,6 +5,7 @@ import type { Button } from "../reply.ts";
 import { answerFact, answerNotes, answerYesNo } from "./answer-pieces.ts";
 import { answerSuppose } from "./answer-suppose.ts";
 import { type Answered, type PrintedRow, printedValue } from "./answered.ts";
+import { asksSomething, namesFigure } from "./asks.ts";
 import { askingButton, nextButtons, questionOf } from "./canonical.ts";
 import { answerLoanChart, barsOf } from "./chart.ts";
 import { type Desk, type QuestionDesk, withIndex } from "./desk.ts";
@@ -13,7 +14,7 @@ import { leftOver } from "./left-over.ts";
 import { type Mark, marksOf, plainWords, WORDS_MAX } from "./marks.ts";
 import { measures } from "./measures.ts";
 import type { Refusal } from "./narrowing.ts";
-import { type Parts, partsOf } from "./parts.ts";
+import type { Parts } from "./parts.ts";
 import type { Query } from "./query.ts";
 import { readQuery } from "./read.ts";
 import { type NotesQuestion, readLists } from "./read-lists.ts";
@@ -23,10 +24,11 @@ import type { Result } from "./result.ts";
 import type { Features } from "./rule.ts";
 import { isHeld, runQuery } from "./run.ts";
 import { isOwnersKinds, isOwnersQuery, isOwnersView } from "./sight.ts";
+import { partsOf } from "./sorting.ts";
 import { answerTodo, readTodo, type TodoQuestion } from "./todo.ts";
+import { bareNumber, refused, whatAbout } from "./unanswered.ts";
 import { answerView, readView, type ViewQuestion } from "./views.ts";
 import { vocabularyFor } from "./vocabulary.ts";
-import type { Cue } from "./words/cues.ts";
 import { linesOf, restOf, showValue, wordsOf } from "./words-of-answers.ts";
 import { answerWorth, readWorth, type WorthQuestion } from "./worth.ts";
 
@@ -63,19 +65,6 @@ export function answer(text: string, on: QuestionDesk): Answered {
   return answered.words?.length ? withNearest(answered, text, desk) : answered;
 }
 
-/** "22": an amount or a piece, nobody can tell; the piece of that number is one tap away. */
-function bareNumber(text: string, { books }: Desk): Answered | null {
-  const [, digits] = /^\s*(\d{1,5})\s*\??\s*$/.exec(text) ?? [];
-  if (digits === undefined || !books.pieces.has(Number(digits))) return null;
-  const number = `#${Number(digits)}`;
-  return {
-    understood: false,
-    text: "A number alone tells too little.",
-    words: [digits],
-    buttons: [[{ label: number, press: `ask:show ${number}` }]],
-  };
-}
-
 /** Builds the tables of words, so that the first question does not wait for them. */
 export function warmQuestions(): void {
   const books = emptyBooks();
@@ -87,12 +76,6 @@ export function warmQuestions(): void {
     me: null,
     mileageRates: {},
   });
-}
-
-/** "how much did i make on it", where it is known which piece was spoken of. */
-function withPiece(text: string, piece: number): string | null {
-  const spoken = text.replace(/\b(?:this one|that one|it)\b/i, `#${piece}`);
-  return spoken === text ? null : spoken;
 }
 
 /** A question that is not understood for a word or two: the same without them, to tap where that was enough. */
@@ -116,6 +99,12 @@ function headOf(text: string): string {
   return line.slice(0, line.lastIndexOf(": ") > 0 ? line.lastIndexOf(": ") : 40);
 }
 
+/** "how much did i make on it", where it is known which piece was spoken of. */
+function withPiece(text: string, piece: number): string | null {
+  const spoken = text.replace(/\b(?:this one|that one|it)\b/i, `#${piece}`);
+  return spoken === text ? null : spoken;
+}
+
 function answerWords(text: string, desk: Desk): Answered {
   if (plainWords(text).length > WORDS_MAX)
     return refused({ kind: "refused", words: [], why: "That is too long for one question." });
@@ -124,56 +113,6 @@ function answerWords(text: string, desk: Desk): Answered {
   const answered = answerParts(parts, desk);
   const opens = namesFigure(parts);
   return { ...answered, asks: answered.asks === true || asksSomething(parts), ...(opens ? { opens } : {}) };
-}
-
-/** Cues that notes have as well: alone they make no question. */
-const OF_NOTES: ReadonlySet<string> = new Set(
-  (
-    "sold sale bought got paid price cost finished started listed kept given scrapped returned gone held took takes have money first " +
-    "last extra until once take free fared loan soldFor asking deposits minutes miles fees income loanPaid notes sat put withoutBuying"
-  ).split(" "),
-);
-
-/** Whether the words ask for themselves, without a mark or a word that opens a question. */
-function asksSomething({ cues, groups, orders, periods, items }: Parts): boolean {
-  if (
-    [...cues.keys()].some((cue) => !OF_NOTES.has(cue)) ||
-    groups.some(({ parted }) => parted) ||
-    orders.length > 0
-  )
-    return true;
-  return periods.length > 0 && items.length + cues.size > 0;
-}
-
-/** Cues of a figure that small talk seldom has. */
-const FIGURES: readonly Cue[] = [
-  "net",
-  "revenue",
-  "fees",
-  "miles",
-  "minutes",
-  "income",
-  "interest",
-  "tiedUp",
-  "hourly",
-  "average",
-  "median",
-  "share",
-  "daysToSell",
-  "reached",
-  "howMany",
-];
-
-/** Whether the words name a figure, so that a word in the way is worth naming: "profit on glorbs", "best month for gnomes". */
-function namesFigure({ cues, groups, orders, items, periods, said }: Parts): boolean {
-  const isOrdered = orders.length > 0 && groups.length > 0;
-  return (
-    FIGURES.some((cue) => cues.has(cue)) ||
-    /\b(?:profits?|earnings?|gains?|made on)\b/.test(said) ||
-    groups.some(({ parted }) => parted) ||
-    isOrdered ||
-    (items.length > 0 && periods.length > 0)
-  );
 }
 
 /** "loan chart", "picture of the loans": nothing but that. */
@@ -214,20 +153,6 @@ function answerParts(parts: Parts, desk: Desk): Answered {
     default:
       return { ...answerSuppose(desk, read), isOwners: true };
   }
-}
-
-/** "Benches?": what is asked of them is one tap away. */
-function whatAbout({ marks, items, cues, unknown }: Parts): Answered | null {
-  const isOfPieces =
-    items.length > 0 && items.every(({ mark, not }) => mark.senses.thing?.noun !== undefined && !not);
-  if (!isOfPieces || cues.size > 0 || unknown.length > 0 || marks.length > items.length + 2) return null;
-  const named = items.map(({ mark }) => mark.text).join(" and ");
-  const buttons = [
-    askingButton("Profit", `profit on ${named}`),
-    askingButton("Sold", `how many ${named} sold`),
-    askingButton("Still here", `how many ${named} are left`),
-  ].filter((button) => button !== null);
-  return { understood: false, text: `What about ${named}?`, buttons: [buttons] };
 }
 
 /** Suppositions first, then single pieces, lists and views, then what can be measured: the more telling words win. */
@@ -325,17 +250,4 @@ function yesOrNo(query: Query, { value, rows }: Result): "yes" | "no" {
   if (against) return (query.order ? (rows ?? []).length > 0 : isHeld(query, value ?? 0)) ? "yes" : "no";
   if (query.list) return (rows ?? []).length > 0 ? "yes" : "no";
   return Number(value ?? 0) * (asksLess ? -1 : 1) > 0 ? "yes" : "no";
-}
-
-/** Words that a refusal names. */
-const WORDS_NAMED = 3;
-
-function refused({ words, why }: Refusal): Answered {
-  if (why) return { understood: false, text: why };
-  const named = words.slice(0, WORDS_NAMED).map((word) => `"${word}"`);
-  const text =
-    named.length > 0
-      ? `I don't know ${named.join(" or ")} here, so I'd rather not guess.`
-      : "I can't tell what you ask for.";
-  return { understood: false, text, words };
 }

@@ -1,6 +1,7 @@
 import { type Desk, type QuestionDesk, withIndex } from "./desk.ts";
 import { type Mark, marksOf, WORDS_MAX } from "./marks.ts";
-import { type Item, type Parts, partsOf } from "./parts.ts";
+import type { Item, Parts } from "./parts.ts";
+import { partsOf } from "./sorting.ts";
 import { vocabularyFor } from "./vocabulary.ts";
 
 /*

@@ -1,0 +1,278 @@
+import type { Mark } from "./marks.ts";
+import type { Building, Limited } from "./parts.ts";
+import type { Limit, Link, Own } from "./phrases.ts";
+import type { Cue } from "./words/cues.ts";
+import { COUNTABLE, UNIT_DAYS, UNIT_MINUTES } from "./words/plain.ts";
+
+const FEES: Own = { dimension: "category", value: "fees" };
+
+/** Cues of a state that a negation right before may turn. */
+const TURNED: ReadonlySet<Cue> = new Set(["free", "held", "kept", "given", "scrapped", "returned"]);
+
+/** Words that are cues as well, and groups where something is put in order: "the day i sold the most". */
+const ALSO_GROUPS: ReadonlySet<Cue> = new Set(["when", "howPaid", "which"]);
+
+/** Whether an item stands here; a word that is a cue or a filler as well is one only where it is likelier. */
+function isItem(marks: readonly Mark[], at: number): boolean {
+  const { senses, number } = marks[at]!;
+  if (number !== undefined) return true;
+  if (!senses.thing && senses.own.length === 0) return false;
+  const { flags, cues, order } = senses;
+  if (order && senses.thing?.trait)
+    return marks.slice(at + 1, at + 3).some((next) => next.senses.thing?.noun);
+  if (flags.has("generic")) return false;
+  if (flags.has("filler")) {
+    // "Can you check the profit" pays by no check.
+    const isAsked = /\b(?:you|u|ya|to|please|pls|plz|lets|could|can)$/.test(marks[at - 1]?.text ?? "");
+    return at > 0 && !isAsked && (Boolean(senses.thing?.method) || senses.own.length > 0);
+  }
+  if (senses.link || flags.has("negation")) return senses.own.length > 0;
+  if (cues.length === 0 || cues.includes("loan")) return !cues.includes("loan");
+  return (
+    isSpending(marks) &&
+    Boolean(
+      senses.thing?.supply ??
+        senses.own.some(({ dimension }) => dimension === "what" || dimension === "category"),
+    )
+  );
+}
+
+function isSpending(marks: readonly Mark[]): boolean {
+  return marks.some(({ senses }) => senses.cues.includes("spent") || senses.cues.includes("paid"));
+}
+
+/** Goes over the marks of a question and puts each where it belongs. */
+export class Sorter {
+  #link: Link | null = null;
+  #negation: Mark | null = null;
+  #parted: number | null = null;
+  /** The last mark was an item, or joins two. */
+  #inItems = false;
+  #not = false;
+
+  constructor(
+    private readonly marks: readonly Mark[],
+    private readonly parts: Building,
+  ) {}
+
+  /** Takes the mark at a place; gives the place of the next one. */
+  take(at: number): number {
+    const mark = this.marks[at]!;
+    const { senses } = mark;
+    if (mark.unknown) return this.#leave(at, () => this.parts.unknown.push(mark));
+    if (mark.period) return this.#period(mark, at);
+    const limited = this.#limit(at);
+    if (limited) return limited;
+    if (mark.amount) return this.#amount(mark, at);
+    if (isItem(this.marks, at)) return this.#item(mark, at);
+    if (senses.flags.has("negation") && !(this.parts.yesNo && mark.text === this.parts.first)) {
+      this.#negation = mark;
+      this.#not = true;
+      return at + 1;
+    }
+    if (this.#group(mark, at)) return at + 1;
+    return this.#word(mark, at);
+  }
+
+  /** Nothing may be left hanging at the end. */
+  end(): void {
+    const last = this.marks.length - 1;
+    // "The least i sold a mirror for" is a price.
+    if (this.marks[last]?.text === "for" && this.parts.orders.length > 0)
+      this.#addCues([this.parts.cues.has("sold") ? "soldFor" : "price"], last);
+    if (this.#negation) this.parts.adrift ??= this.#negation;
+    if (this.#parted !== null) this.parts.adrift ??= this.marks[this.#parted]!;
+  }
+
+  #leave(at: number, act: () => void): number {
+    act();
+    this.#inItems = false;
+    this.#link = null;
+    return at + 1;
+  }
+
+  #period(mark: Mark, at: number): number {
+    if (this.#negation) this.parts.adrift ??= this.#negation;
+    this.#negation = null;
+    this.#not = false;
+    return this.#leave(at, () => this.parts.periods.push({ period: mark.period!, at }));
+  }
+
+  /** "over 100", "100 or more". */
+  #limit(at: number): number | null {
+    const { limit } = this.marks[at]!.senses;
+    // "over the summer" is in it.
+    const next = this.marks.slice(at + 1).find(({ senses }) => !senses.flags.has("filler"));
+    if (limit && next?.period && !this.marks[at]!.senses.flags.has("than")) {
+      this.#link = "in";
+      this.parts.leads.push(at);
+      return at + 1;
+    }
+    const amount = this.marks[at + 1]?.amount;
+    if (!limit || !amount) return null;
+    return this.#limited(this.#turned(limit), { at, amountAt: at + 1, words: 2 });
+  }
+
+  /** An amount with its limit, and the unit behind it: "over 5 hours", "more than 3 chairs". */
+  #limited(limit: Limit, { at, amountAt, words }: { at: number; amountAt: number; words: number }): number {
+    const amount = this.marks[amountAt]!.amount!;
+    const after = amount.money ? undefined : this.marks[at + words];
+    const unit = after ? unitOf(after) : null;
+    this.parts.limits.push({
+      limit,
+      cents: amount.cents * (unit?.times ?? 1),
+      at,
+      words: words + (unit && unit.name !== "count" ? 1 : 0),
+      ...(unit ? { unit: unit.name } : {}),
+    });
+    this.#inItems = false;
+    return at + this.parts.limits.at(-1)!.words;
+  }
+
+  /** "not over 100" is at most that. */
+  #turned(limit: Limit): Limit {
+    if (!this.#negation) return limit;
+    this.#negation = null;
+    this.#not = false;
+    return { over: "most", under: "least", least: "under", most: "over" }[limit] as Limit;
+  }
+
+  #amount(mark: Mark, at: number): number {
+    const after = this.marks[at + 1]?.senses.limit;
+    const order = this.marks[at + 1]?.senses.order;
+    const amount = mark.amount!;
+    if ((after === "least" || after === "most") && !this.marks[at + 2]?.amount) {
+      return this.#limited(after, { at, amountAt: at, words: 2 });
+    }
+    if (order && amount.cents % 100 === 0) {
+      this.parts.orders.push({ order, top: amount.cents / 100, at });
+      return at + 2;
+    }
+    this.parts.amounts.push({ ...amount, at });
+    return at + 1;
+  }
+
+  #item(mark: Mark, at: number): number {
+    if (this.#parted !== null && mark.senses.group === undefined && !this.#partsByLink(mark)) {
+      this.parts.eachItem = true;
+      this.#parted = null;
+    } else if (this.#parted !== null && mark.senses.group) return this.#word(mark, at);
+    this.#parted = null;
+    if (this.#negation && mark.senses.cues.length > 0) this.#negation = null;
+    // "non oak chairs" are chairs; "not oak or walnut" turns both.
+    const isAlone = this.#negation?.text === "non";
+    this.#negation = null;
+    this.parts.items.push({ mark, at, link: this.#link, not: this.#not });
+    if (isAlone) this.#not = false;
+    this.#inItems = true;
+    this.#keepCues(mark, at);
+    return at + 1;
+  }
+
+  /** "by dad", "by cash": no rows, but who or how. */
+  #partsByLink({ senses }: Mark): boolean {
+    const { thing, own } = senses;
+    if (this.#link !== "by") return false;
+    return Boolean(
+      thing?.person || thing?.method || own.some(({ dimension }) => /person|method|buyer/.test(dimension)),
+    );
+  }
+
+  #keepCues({ senses }: Mark, at: number): void {
+    if (senses.thing || senses.own.length > 0) return;
+    this.#addCues(senses.cues, at);
+  }
+
+  #addCues(cues: readonly Cue[], at: number): void {
+    const all = this.parts.cues as Map<Cue, number[]>;
+    for (const cue of cues) all.set(cue, [...(all.get(cue) ?? []), at]);
+  }
+
+  /** What rows go by: after "by", or named where something is put in order. */
+  #group(mark: Mark, at: number): boolean {
+    const { group, groupWhole, cues, flags } = mark.senses;
+    if (!group) return false;
+    if (groupWhole || this.#parted !== null) {
+      this.parts.groups.push({ group, parted: true, at });
+      this.#parted = null;
+      this.#link = null;
+      return true;
+    }
+    const isOrdered =
+      this.marks.some(({ senses }) => senses.order) && cues.every((cue) => ALSO_GROUPS.has(cue));
+    if (flags.has("generic") || flags.has("filler") || (cues.length > 0 && !isOrdered)) return false;
+    this.parts.groups.push({ group, parted: false, at });
+    this.#inItems = false;
+    return true;
+  }
+
+  #word(mark: Mark, at: number): number {
+    // "Spending except fees": those noted as spent, which alone could be among it.
+    if (this.#negation && mark.senses.cues.includes("fees"))
+      return this.#item({ ...mark, senses: { cues: [], flags: new Set(), own: [FEES] } }, at);
+    const { senses } = mark;
+    const { flags } = senses;
+    if (senses.order) return this.#order(mark, at);
+    if (flags.has("parted") && this.#opensRows(at)) this.#parted = at;
+    // "per mile" asks for a quotient that nobody works out.
+    else if (mark.text === "per") this.parts.adrift ??= mark;
+    // "Sell faster than" says both what is measured and that two things are.
+    if (flags.has("compare") || flags.has("than") || mark.text.endsWith(" than"))
+      this.parts.besideAt.push(at);
+    if (flags.has("or")) this.parts.orAt.push(at);
+    if (flags.has("and")) this.parts.andAt.push(at);
+    if (flags.has("mine")) this.parts.mine = at;
+    if (senses.link) this.#link = senses.link;
+    this.#addCues(senses.cues, at);
+    if (flags.has("and") || flags.has("or") || flags.has("filler")) return at + 1;
+    if (senses.link && senses.cues.length === 0) {
+      if (this.#inItems && !this.#negation) this.#not = false;
+      this.#inItems = false;
+      return at + 1;
+    }
+    if (!this.#negation) this.#not = false;
+    else if (senses.cues.some((cue) => TURNED.has(cue))) this.#turnState(mark);
+    else if (senses.cues.length > 0 && !senses.link) this.parts.adrift ??= this.#negation;
+    this.#inItems = false;
+    if (!senses.link) this.#link = null;
+    return at + 1;
+  }
+
+  #turnState({ senses }: Mark): void {
+    this.parts.notCues.push(...senses.cues.filter((cue) => TURNED.has(cue)));
+    this.#negation = null;
+    this.#not = false;
+  }
+
+  /** Whether a group or an item follows "by", with nothing but fillers between. */
+  #opensRows(at: number): boolean {
+    for (let next = at + 1; next < this.marks.length; next += 1) {
+      const { senses, number } = this.marks[next]!;
+      if (senses.group) return true;
+      if (number !== undefined || senses.thing || senses.own.length > 0)
+        return !this.marks[at]!.senses.link || Boolean(senses.thing?.noun);
+      if (!senses.flags.has("filler")) return false;
+    }
+    return false;
+  }
+
+  #order(mark: Mark, at: number): number {
+    const next = this.marks[at + 1];
+    const isCount = next?.amount && next.amount.cents % 100 === 0 && !next.amount.money;
+    this.parts.orders.push({ order: mark.senses.order!, top: isCount ? next.amount!.cents / 100 : null, at });
+    this.#addCues(mark.senses.cues, at);
+    if (mark.senses.flags.has("comparing")) this.parts.comparing = true;
+    return at + (isCount ? 2 : 1);
+  }
+}
+
+/** What the word behind an amount makes of it. */
+function unitOf({ text, senses }: Mark): { name: NonNullable<Limited["unit"]>; times: number } | null {
+  const [word = ""] = text.split(" ");
+  const minutes = senses.cues.includes("minutes") ? UNIT_MINUTES[word] : undefined;
+  if (minutes) return { name: "minutes", times: minutes };
+  if (senses.cues.includes("miles")) return { name: "miles", times: 1 };
+  const days = UNIT_DAYS[word];
+  if (days) return { name: "days", times: days };
+  return senses.thing?.plural || COUNTABLE.has(text) ? { name: "count", times: 1 } : null;
+}

@@ -1,0 +1,84 @@
+import type { Mark } from "./marks.ts";
+import type { Building, Item, Parts } from "./parts.ts";
+import { Sorter } from "./sorter.ts";
+import type { Cue } from "./words/cues.ts";
+
+const AUXILIARIES: ReadonlySet<string> = new Set(
+  "is are was were am do does did has have had can could will would should any isnt arent wasnt werent dont doesnt didnt hasnt havent".split(
+    " ",
+  ),
+);
+const OPENERS: ReadonlySet<string> = new Set(
+  "hey hi hello yo ok okay so and well um uh hm hmm oh please pls also but then bot now".split(" "),
+);
+
+/** Sorts the marks of a question. */
+export function partsOf(said: readonly Mark[]): Parts {
+  const marks = said.map((_, at) => meantBeside(said, at));
+  const parts: Building = {
+    marks: [...marks],
+    cues: new Map(),
+    items: [],
+    periods: [],
+    groups: [],
+    orders: [],
+    limits: [],
+    amounts: [],
+    besideAt: [],
+    orAt: [],
+    andAt: [],
+    comparing: marks.some(({ senses }) => senses.flags.has("comparing")),
+    mine: null,
+    eachItem: false,
+    leads: [],
+    notCues: [],
+    unknown: [],
+    adrift: null,
+    yesNo: false,
+    first: firstOf(marks),
+    said: marks.map(({ text }) => text).join(" "),
+  };
+  parts.yesNo = AUXILIARIES.has(parts.first);
+  const sorter = new Sorter(marks, parts);
+  for (let at = 0; at < marks.length; at = sorter.take(at));
+  sorter.end();
+  for (const item of parts.items) if (isActing(item, marks)) item.acting = true;
+  return parts;
+}
+
+/** A mark as the ones beside it have it. */
+function meantBeside(marks: readonly Mark[], at: number): Mark {
+  const mark = marks[at]!;
+  const { senses } = mark;
+  // "Sold for cash" is no price.
+  if (senses.cues.includes("soldFor") && marks[at + 1]?.senses.thing?.method !== undefined)
+    return { ...mark, senses: { ...senses, cues: ["sold"] } };
+  // "For a piece" means no average.
+  if (mark.text === "a piece" && / (?:for|on|of|from)$|^(?:for|on|of|from)$/.test(marks[at - 1]?.text ?? ""))
+    return { ...mark, text: "piece", senses: { cues: [], flags: new Set(["generic"]), own: [] } };
+  // "With ads and tips": all of them are taken in.
+  const before = marks[at - 1]?.senses.flags.has("and") ? marks[at - 2] : undefined;
+  if (senses.thing?.stream !== undefined && before?.senses.cues.includes("everything"))
+    return { ...mark, senses: { cues: ["everything"], flags: new Set(), own: [] } };
+  return mark;
+}
+
+/** The verbs of somebody who buys: "the student paid". */
+const OF_BUYERS: readonly Cue[] = ["paid", "spent", "bought", "got", "took"];
+
+/** Whether a buyer is named with no word before, and what buyers do follows, not done by "i". */
+function isActing({ mark, at, link }: Item, marks: readonly Mark[]): boolean {
+  const owns = (dimension: string): boolean => mark.senses.own.some((own) => own.dimension === dimension);
+  if (link || !owns("buyer") || owns("person")) return false;
+  const behind = marks.slice(at + 1, at + 4);
+  const verb = behind.findIndex(
+    ({ senses, period }) => !period && !senses.cues.includes("average") && !senses.flags.has("filler"),
+  );
+  if (verb < 0 || !behind[verb]!.senses.cues.some((cue) => OF_BUYERS.includes(cue))) return false;
+  return !behind.slice(0, verb).some(({ text }) => /\b(?:i|we)\b/.test(text));
+}
+
+function firstOf(marks: readonly Mark[]): string {
+  const words = marks.flatMap(({ text }) => text.split(" "));
+  return words.find((word) => !OPENERS.has(word)) ?? "";
+}

@@ -1,0 +1,246 @@
+import type { Day } from "../calendar.ts";
+import { addDays, addMonths, firstDayOf, lastDayOf, monthOf, sameDayIn } from "../calendar.ts";
+import {
+  dayOfMonthAt,
+  daySpan,
+  digitsAt,
+  mondayOf,
+  monthAt,
+  monthSpan,
+  ordinalOf,
+  pad,
+  phraseLength,
+  type Span,
+  weekdayAt,
+  yearAt,
+} from "./named-days.ts";
+import { LAST, SEASONS, SMALL_NUMBERS, THIS, UNITS } from "./words/periods.ts";
+
+function quarterSpan(year: number, quarter: number, words: number): Span {
+  const first = `${year}-${pad(quarter * 3 - 2)}`;
+  return {
+    from: firstDayOf(first),
+    to: lastDayOf(addMonths(first, 2)),
+    name: `Q${quarter} ${year}`,
+    words,
+  };
+}
+
+/** "the first half of the year", "second half of 2025", "h1". */
+function halfAt(words: readonly string[], at: number, today: Day): Span | null {
+  const the = words[at] === "the" ? 1 : 0;
+  const short = /^h([12])$/.exec(words[at] ?? "");
+  const word = words[at + the];
+  const ordinal = words[at + the + 1] === "half" ? (word === "last" ? 2 : ordinalOf(word)) : null;
+  const half = short ? Number(short[1]) : ordinal;
+  if (half !== 1 && half !== 2) return null;
+  let taken = short ? 1 : the + 2;
+  if (words[at + taken] === "of" || words[at + taken] === "in") taken += 1;
+  const said = spanAt(words, at + taken, today);
+  const year = said?.from.slice(0, 4) ?? today.slice(0, 4);
+  if (said && (said.from !== `${year}-01-01` || said.to < `${year}-07-01`)) return null;
+  if (!said && words[at + taken] === "the") return null;
+  const [from, to] = half === 1 ? [`${year}-01-01`, `${year}-06-30`] : [`${year}-07-01`, `${year}-12-31`];
+  const name = `${half === 1 ? "first" : "second"} half of ${year}`;
+  return { from, to, name, words: taken + (said?.words ?? (words[at + taken - 1] === "of" ? -1 : 0)) };
+}
+
+/** "q2", "second quarter of 2026". */
+function quarterAt(words: readonly string[], at: number, today: Day): Span | null {
+  const short = /^q([1-4])$/.exec(words[at] ?? "");
+  const the = words[at] === "the" ? 1 : 0;
+  const ordinal = words[at + the + 1] === "quarter" ? ordinalOf(words[at + the]) : null;
+  const quarter = short ? Number(short[1]) : ordinal;
+  if (quarter === null || quarter > 4) return null;
+  const taken = short ? 1 : the + 2;
+  const of = words[at + taken] === "of" ? 1 : 0;
+  const said = yearAt(words, at + taken + of);
+  if (said !== null) return quarterSpan(said, quarter, taken + of + 1);
+  const year = Number(today.slice(0, 4));
+  const here = quarterSpan(year, quarter, taken);
+  return here.from <= today ? here : quarterSpan(year - 1, quarter, taken);
+}
+
+/** "summer", "last winter", "summer of 2025". */
+function seasonAt(words: readonly string[], at: number, today: Day): Span | null {
+  const which =
+    words[at] === "this" || words[at] === "last" || words[at] === "the" || words[at] === "past" ? 1 : 0;
+  const word = words[at + which] ?? "";
+  const season = SEASONS[word];
+  const leading = /^(?:in|during|over|since|for|of|this|the|last)$/.test(words[at - 1] ?? "");
+  if (!season || (word === "fall" && which === 0 && !leading)) return null;
+  const of = words[at + which + 1] === "of" ? 1 : 0;
+  const said = yearAt(words, at + which + 1 + of);
+  const make = (year: number, taken: number): Span => {
+    const first = `${season === 12 ? year - 1 : year}-${pad(season)}`;
+    const name = `${word} ${year}`;
+    return { from: firstDayOf(first), to: lastDayOf(addMonths(first, 2)), name, words: taken };
+  };
+  if (said !== null) return make(said, which + 2 + of);
+  const year = Number(today.slice(0, 4)) + 1;
+  const all = [year, year - 1, year - 2, year - 3].map((each) => make(each, which + 1));
+  const begun = all.filter(({ from }) => from <= today);
+  // "Last summer" said in one is the one before.
+  return (words[at] === "last" && begun[0]!.to >= today ? begun[1] : begun[0]) ?? null;
+}
+
+/** "this month", "last week", "last 30 days", "past 3 months". */
+function unitAt(words: readonly string[], at: number, today: Day): Span | null {
+  const isThis = phraseLength(words, at, THIS);
+  const isLast = phraseLength(words, at, LAST);
+  const taken = isThis || isLast;
+  if (taken === 0) return null;
+  const which = isThis ? "this" : "last";
+  const word = words[at + taken] ?? "";
+  if (word === "weekend") return weekendSpan(which, taken + 1, today);
+  const unit = UNITS[word];
+  if (unit) return wholeUnit(which, unit, taken + 1, today);
+  if (isThis) return null;
+  const couple = word === "couple" ? (words[at + taken + 1] === "of" ? 2 : 1) : 0;
+  const count = couple ? 2 : /^\d{1,4}$/.test(word) ? Number(word) : (SMALL_NUMBERS[word] ?? 0);
+  const more = couple || 1;
+  const units = UNITS[words[at + taken + more] ?? ""];
+  return count > 0 && units ? rolling(count, units, taken + more + 1, today) : null;
+}
+
+/** "for the year": the running one. */
+function runningUnit(words: readonly string[], at: number, today: Day): Span | null {
+  const unit =
+    words[at] === "the" && /^(?:for|in|of|during|on)$/.test(words[at - 1] ?? "") ? words[at + 1] : undefined;
+  if (unit !== "year" && unit !== "month" && unit !== "week" && unit !== "quarter") return null;
+  return wholeUnit("this", unit, 2, today);
+}
+
+function weekendSpan(which: "this" | "last", words: number, today: Day): Span {
+  const saturday = addDays(mondayOf(today), which === "this" ? 5 : -2);
+  return { from: saturday, to: addDays(saturday, 1), name: `${which} weekend`, words };
+}
+
+/** The running week, month, quarter or year, or the one before it. */
+export function wholeUnit(which: "this" | "last", unit: string, words: number, today: Day): Span {
+  const back = which === "this" ? 0 : 1;
+  const year = Number(today.slice(0, 4));
+  switch (unit) {
+    case "day":
+      return { from: addDays(today, -back), to: addDays(today, -back), name: `${which} day`, words };
+    case "week": {
+      const monday = addDays(mondayOf(today), -7 * back);
+      return { from: monday, to: addDays(monday, 6), name: `${which} week`, words };
+    }
+    case "month": {
+      const span = monthSpan(addMonths(monthOf(today), -back), words);
+      return back === 0 ? { ...span, to: today, name: `${span.name} so far` } : span;
+    }
+    case "quarter": {
+      const first = addMonths(monthOf(today), -3 * back);
+      return quarterSpan(Number(first.slice(0, 4)), Math.ceil(Number(first.slice(5)) / 3), words);
+    }
+    default:
+      return {
+        from: `${year - back}-01-01`,
+        to: back === 0 ? today : `${year - 1}-12-31`,
+        name: back === 0 ? `${year} so far` : String(year - 1),
+        words,
+      };
+  }
+}
+
+/** Up to today, today included; months and years back by the calendar. */
+function rolling(count: number, unit: string, words: number, today: Day): Span {
+  const name = `last ${count} ${unit}${count === 1 ? "" : "s"}`;
+  const months = unit === "month" ? count : unit === "quarter" ? 3 * count : unit === "year" ? 12 * count : 0;
+  if (months === 0) {
+    const days = unit === "week" ? 7 * count : count;
+    return { from: addDays(today, 1 - days), to: today, name, words };
+  }
+  return { from: addDays(sameDayIn(today, -months), 1), to: today, name, words };
+}
+
+const STARTS: readonly string[] = [
+  "the start of",
+  "the beginning of",
+  "start of",
+  "beginning of",
+  "the first of",
+];
+
+/** "the start of the year". */
+function startAt(words: readonly string[], at: number, today: Day): Span | null {
+  const taken = phraseLength(words, at, STARTS);
+  if (taken === 0) return null;
+  const the = /^(?:the|this)$/.test(words[at + taken] ?? "") ? 1 : 0;
+  const word = words[at + taken + the] ?? "";
+  if (word === "year") return daySpan(`${today.slice(0, 4)}-01-01`, taken + the + 1);
+  if (word === "month") return daySpan(`${monthOf(today)}-01`, taken + the + 1);
+  if (word === "week") return daySpan(mondayOf(today), taken + the + 1);
+  const named = monthAt(words, at + taken, today);
+  return named && !named.isDay ? { ...daySpan(named.from, 0)!, words: taken + named.words } : null;
+}
+
+/** "3 days ago", "a week ago". */
+function agoAt(words: readonly string[], at: number, today: Day): Span | null {
+  const word = words[at] ?? "";
+  const count =
+    word === "a" || word === "an" ? 1 : /^\d{1,3}$/.test(word) ? Number(word) : SMALL_NUMBERS[word];
+  const unit = UNITS[words[at + 1] ?? ""];
+  if (count === undefined || !unit || words[at + 2] !== "ago") return null;
+  if (unit === "day" || unit === "week")
+    return daySpan(addDays(today, -count * (unit === "week" ? 7 : 1)), 3);
+  return null;
+}
+
+const DAY_WORDS: Readonly<Record<string, number>> = { today: 0, yesterday: 1, yday: 1, tonight: 0 };
+
+/** The stretch that the words name from `at` on, by its unit or its name; null where they name none. */
+export function spanAt(words: readonly string[], at: number, today: Day): Span | null {
+  const word = words[at] ?? "";
+  const named = DAY_WORDS[word];
+  if (named !== undefined) {
+    const day = addDays(today, -named);
+    return { from: day, to: day, name: named === 0 ? "today" : "yesterday", words: 1, isDay: true };
+  }
+  if (word === "ytd" || word === "mtd") return wholeUnit("this", word === "ytd" ? "year" : "month", 1, today);
+  if (
+    phraseLength(words, at, [
+      "year to date",
+      "month to date",
+      "the year to date",
+      "the year so far",
+      "the month so far",
+      "the week so far",
+    ]) > 0
+  ) {
+    const skip = word === "the" ? 1 : 0;
+    return wholeUnit("this", UNITS[words[at + skip]!]!, 3 + skip, today);
+  }
+  const found =
+    runningUnit(words, at, today) ??
+    halfAt(words, at, today) ??
+    unitAt(words, at, today) ??
+    startAt(words, at, today) ??
+    digitsAt(words, at, today) ??
+    agoAt(words, at, today) ??
+    quarterAt(words, at, today) ??
+    seasonAt(words, at, today) ??
+    weekdayAt(words, at, today) ??
+    monthAt(words, at, today) ??
+    dayOfMonthAt(words, at, today);
+  if (found) return found;
+  return lastNamed(words, at, today) ?? yearSpan(words, at);
+}
+
+/** "last june", "this october": the month itself. */
+function lastNamed(words: readonly string[], at: number, today: Day): Span | null {
+  const isMonthOf = words[at] === "month" && words[at + 1] === "of";
+  if (!isMonthOf && words[at] !== "last" && words[at] !== "this" && words[at] !== "past") return null;
+  const skip = isMonthOf ? 2 : 1;
+  const named = monthAt(words, at + skip, today);
+  return named && !named.isDay ? { ...named, words: named.words + skip } : null;
+}
+
+function yearSpan(words: readonly string[], at: number): Span | null {
+  const skip = words[at] === "year" || words[at] === "calendar" ? 1 : 0;
+  const year = yearAt(words, at + skip);
+  if (year === null) return null;
+  return { from: `${year}-01-01`, to: `${year}-12-31`, name: String(year), words: 1 + skip };
+}

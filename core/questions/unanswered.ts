@@ -1,0 +1,50 @@
+import type { Answered } from "./answered.ts";
+import { askingButton } from "./canonical.ts";
+import type { Desk } from "./desk.ts";
+import type { Refusal } from "./narrowing.ts";
+import type { Parts } from "./parts.ts";
+
+/*
+ * What is said where a question is not answered: the word in the way, and what could have been meant.
+ */
+
+/** "22": an amount or a piece, nobody can tell; the piece of that number is one tap away. */
+export function bareNumber(text: string, { books }: Desk): Answered | null {
+  const [, digits] = /^\s*(\d{1,5})\s*\??\s*$/.exec(text) ?? [];
+  if (digits === undefined || !books.pieces.has(Number(digits))) return null;
+  const number = `#${Number(digits)}`;
+  return {
+    understood: false,
+    text: "A number alone tells too little.",
+    words: [digits],
+    buttons: [[{ label: number, press: `ask:show ${number}` }]],
+  };
+}
+
+/** "Benches?": what is asked of them is one tap away. */
+export function whatAbout({ marks, items, cues, unknown }: Parts): Answered | null {
+  const isOfPieces =
+    items.length > 0 && items.every(({ mark, not }) => mark.senses.thing?.noun !== undefined && !not);
+  if (!isOfPieces || cues.size > 0 || unknown.length > 0 || marks.length > items.length + 2) return null;
+  const named = items.map(({ mark }) => mark.text).join(" and ");
+  const buttons = [
+    askingButton("Profit", `profit on ${named}`),
+    askingButton("Sold", `how many ${named} sold`),
+    askingButton("Still here", `how many ${named} are left`),
+  ].filter((button) => button !== null);
+  return { understood: false, text: `What about ${named}?`, buttons: [buttons] };
+}
+
+/** Words that a refusal names. */
+const WORDS_NAMED = 3;
+
+/** The answer that names what stands in the way. */
+export function refused({ words, why }: Refusal): Answered {
+  if (why) return { understood: false, text: why };
+  const named = words.slice(0, WORDS_NAMED).map((word) => `"${word}"`);
+  const text =
+    named.length > 0
+      ? `I don't know ${named.join(" or ")} here, so I'd rather not guess.`
+      : "I can't tell what you ask for.";
+  return { understood: false, text, words };
+}
