@@ -1,5 +1,4 @@
 import type { Fact } from "../../core/books/facts.ts";
-import { pluralOf } from "../../core/books/label.ts";
 import { decide, followUp, meant } from "../../core/decide/decide.ts";
 import { type Effect, type Matter, newMatter } from "../../core/decide/decision.ts";
 import { mainAmountOf } from "../../core/decide/main-amount.ts";
@@ -7,6 +6,7 @@ import { settle } from "../../core/decide/settle.ts";
 import { isGuessedCost } from "../../core/decide/talk.ts";
 import { mendOfFix } from "../../core/mending/newest.ts";
 import { show } from "../../core/money.ts";
+import { pluralOf } from "../../core/notes/plural.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
 import { answerQuestion, setNudge } from "./asking.ts";

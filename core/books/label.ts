@@ -1,4 +1,5 @@
 import { isSetName } from "../notes/furniture.ts";
+import { pluralOf } from "../notes/plural.ts";
 import type { Books, Piece } from "./books.ts";
 import { pieceLabel } from "./piece.ts";
 
@@ -34,14 +35,4 @@ export function numbersLabel(numbers: readonly number[]): string {
   const run = numbers.every((number, index) => index === 0 || number === numbers[index - 1]! + 1);
   if (run && numbers.length > 2) return `#${numbers[0]}–#${numbers.at(-1)}`;
   return numbers.map((number) => `#${number}`).join(", ");
-}
-
-/** The everyday English plural of a piece's name: bench → benches, chest of drawers → chests of drawers. */
-export function pluralOf(name: string): string {
-  const [, head, rest] = /^(.+?)( (?:of|with|on|for) .+)$/.exec(name) ?? [];
-  if (head && rest) return `${pluralOf(head)}${rest}`;
-  if (/(s|x|z|ch|sh)$/.test(name)) return `${name}es`;
-  if (/[^aeiou]y$/.test(name)) return `${name.slice(0, -1)}ies`;
-  if (/(shel|lea)f$/.test(name)) return `${name.slice(0, -1)}ves`;
-  return `${name}s`;
 }

@@ -1,7 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { FactOf } from "../books/facts.ts";
-import { pluralOf } from "../books/label.ts";
 import type { Day } from "../calendar.ts";
+import { pluralOf } from "../notes/plural.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading } from "../notes/reading.ts";
 import { BESIDE_HOME, COMES_HOME } from "../notes/words/settling.ts";

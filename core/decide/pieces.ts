@@ -1,11 +1,12 @@
 import type { Piece, Status } from "../books/books.ts";
-import { labelOf, numbersLabel, pluralOf } from "../books/label.ts";
+import { labelOf, numbersLabel } from "../books/label.ts";
 import { statusOf } from "../books/piece.ts";
 import { goneWords } from "../books/problem.ts";
 import { owedByBuyers } from "../books/shares.ts";
 import { showDay } from "../calendar.ts";
 import { type Cents, show } from "../money.ts";
 import { isSetName } from "../notes/furniture.ts";
+import { pluralOf } from "../notes/plural.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { type Ask, type Choice, type Decision, type Desk, NEVER_MIND } from "./decision.ts";
 import { isSeveral } from "./echo.ts";

@@ -1,5 +1,6 @@
 import { isSetName } from "./furniture.ts";
 import { ownSignsOf } from "./own-signs.ts";
+import { pluralOf } from "./plural.ts";
 import type { Category } from "./reading.ts";
 import { type Roles, rolesOf } from "./roles.ts";
 import { FILLER, PRONOUNS } from "./words/filler.ts";
@@ -102,26 +103,6 @@ export function longestFrom<Head>(
 
 function isTarget({ noun, supply, place, heads, method, labor }: Roles): boolean {
   return Boolean(noun || supply || place || heads || method || labor);
-}
-
-/** The plural of a name's last word (or of the "chest" of "chest of drawers"). */
-export function pluralOf(name: string): string {
-  const of = name.indexOf(" of ");
-  if (of > 0) return pluralOf(name.slice(0, of)) + name.slice(of);
-  if (/(?:s|x|z|ch|sh)$/.test(name)) return `${name}es`;
-  if (/[^aeiou]y$/.test(name)) return `${name.slice(0, -1)}ies`;
-  if (/knife$/.test(name)) return `${name.slice(0, -2)}ves`;
-  if (/(?:shelf|leaf)$/.test(name)) return `${name.slice(0, -1)}ves`;
-  return `${name}s`;
-}
-
-/** The singular of a noun nobody listed: "whatnots" → "whatnot". */
-export function singularOf(noun: string): string {
-  if (/(?:shelves|leaves)$/.test(noun)) return `${noun.slice(0, -3)}f`;
-  if (/ies$/.test(noun) && noun.length > 4) return `${noun.slice(0, -3)}y`;
-  if (/(?:ches|shes|sses|xes|zes)$/.test(noun)) return noun.slice(0, -2);
-  if (/[^su]s$/.test(noun) && noun.length > 3) return noun.slice(0, -1);
-  return noun;
 }
 
 /** The ways one listed spelling may be written: joined, apart, with a hyphen (read as apart). */

@@ -1,7 +1,7 @@
 import type { Tok } from "./clause.ts";
 import { placeBefore, tokenBefore } from "./clause.ts";
 import { isSetName } from "./furniture.ts";
-import { singularOf } from "./lexicon.ts";
+import { singularOf } from "./plural.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import type { Mention } from "./reading.ts";
 import { pieceToken } from "./token.ts";

@@ -1,4 +1,3 @@
-import { pluralOf } from "../books/label.ts";
 import {
   addDays,
   addMonths,
@@ -10,6 +9,7 @@ import {
   showMonth,
 } from "../calendar.ts";
 import { amountText } from "../money.ts";
+import { pluralOf } from "../notes/plural.ts";
 import type { Button } from "../reply.ts";
 import { isLimit } from "./filters.ts";
 import { groupings } from "./groupings.ts";

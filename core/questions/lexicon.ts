@@ -1,5 +1,6 @@
 import type { Entry } from "../notes/lexicon.ts";
-import { pluralOf, shorthands, singularOf, tradeLexicon } from "../notes/lexicon.ts";
+import { shorthands, tradeLexicon } from "../notes/lexicon.ts";
+import { pluralOf, singularOf } from "../notes/plural.ts";
 import type { Category } from "../notes/reading.ts";
 import type { Roles } from "../notes/roles.ts";
 import { isNearSpelling, slipsBetween } from "../notes/spelling.ts";

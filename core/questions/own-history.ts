@@ -1,9 +1,9 @@
 import { Decimal } from "decimal.js";
 import type { Piece } from "../books/books.ts";
-import { pluralOf } from "../books/label.ts";
 import { proceedsOf, profitOf } from "../books/piece.ts";
 import { daysBetween } from "../calendar.ts";
 import { anHour, type Cents, roundHalfUp } from "../money.ts";
+import { pluralOf } from "../notes/plural.ts";
 import type { Desk } from "./desk.ts";
 import { isOfKind } from "./filters.ts";
 import { salePriceOf } from "./ledger-index.ts";

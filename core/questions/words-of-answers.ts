@@ -1,8 +1,8 @@
 import { counted as countedWords } from "../answers/wording.ts";
-import { pluralOf } from "../books/label.ts";
 import { showDate, showMonth } from "../calendar.ts";
 import { showMinutes } from "../decide/echo.ts";
 import { show } from "../money.ts";
+import { pluralOf } from "../notes/plural.ts";
 import type { Desk } from "./desk.ts";
 import { measures } from "./measures.ts";
 import type { Counted, Figure, Filter, Period, Query, Unit } from "./query.ts";

@@ -1,6 +1,5 @@
 import { z } from "zod";
 import { amountOf, onlyPiece } from "../books/facts.ts";
-import { pluralOf } from "../books/label.ts";
 import { madeShape, takeIn } from "../books/made.ts";
 import { postedTo } from "../books/posted.ts";
 import type { FactRules } from "../books/rules.ts";
@@ -22,6 +21,7 @@ import {
   isRestOfPrice,
   isWhatBecameOfIt,
 } from "../notes/judging/buying.ts";
+import { pluralOf } from "../notes/plural.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {

@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { Books, Piece } from "../books/books.ts";
 import { checkNoDeposit, checkNotGone } from "../books/check.ts";
 import { amountOf, type FactOf } from "../books/facts.ts";
-import { labelOf, pluralOf } from "../books/label.ts";
+import { labelOf } from "../books/label.ts";
 import { type Made, madeShape, takeIn } from "../books/made.ts";
 import { costOf } from "../books/piece.ts";
 import { postedTo } from "../books/posted.ts";
@@ -16,6 +16,7 @@ import { dayWords, piecesOf, profitLines } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { type Cents, show } from "../money.ts";
+import { pluralOf } from "../notes/plural.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { defineVerb } from "./verb.ts";
 
