@@ -52,7 +52,7 @@ export function exchange(books: BooksInHand, { removed, part, pieces, isLedgerWi
   if (moved.length > 0 || !isLast) orderPieces(books, [...moved, ...newcomers]);
   if (isLedgerWide) {
     changed.loans = differingKeys(books.loans, part.loans);
-    takeLedgerWide(books, ledgerWideOf(part));
+    Object.assign(books, ledgerWideOf(part));
   }
   return changed;
 }
@@ -68,7 +68,7 @@ export function copyOf(books: BooksInHand): BooksInHand {
     const to: Map<number, unknown> = copy[name];
     for (const [key, value] of books[name]) to.set(key, value);
   }
-  takeLedgerWide(copy, structuredClone(ledgerWideOf(books)));
+  Object.assign(copy, structuredClone(ledgerWideOf(books)));
   return copy;
 }
 
@@ -141,7 +141,6 @@ function count(
   }: { legs: readonly Posting[] | undefined; flipped: number | undefined; declared: Cents },
   times: 1 | -1,
 ): void {
-  if (legs.length === 0 && flipped === 0 && fact.kind !== "sent") return;
   const sums = books.month(monthOf(fact.day));
   for (const leg of legs) addToMonth(sums, leg, fact.kind, times);
   sums.flipped += times * flipped;
@@ -234,19 +233,9 @@ function orderPieces(books: BooksInHand, numbers: readonly number[]): void {
   for (const piece of inOrder) books.pieces.set(piece.number, piece);
 }
 
-function ledgerWideOf(books: BooksInHand): [string, unknown][] {
-  return Object.entries(books).filter(([name]) => !KEPT_APART.has(name));
-}
-
-function takeLedgerWide(books: BooksInHand, fields: [string, unknown][]): void {
-  for (const [name, value] of fields) {
-    const own: unknown = Reflect.get(books, name);
-    if (own instanceof Map) {
-      own.clear();
-      for (const [key, each] of value as Map<unknown, unknown>) own.set(key, each);
-    } else if (Array.isArray(own)) fill(own, value as unknown[]);
-    else Reflect.set(books, name, value);
-  }
+/** What ledger-wide facts alone change. */
+function ledgerWideOf(books: BooksInHand): Record<string, unknown> {
+  return Object.fromEntries(Object.entries(books).filter(([name]) => !KEPT_APART.has(name)));
 }
 
 function fill<T>(list: T[], values: readonly T[]): void {
@@ -260,7 +249,6 @@ function setOrDelete<K, V>(map: Map<K, V>, key: K, value: V | undefined): void {
 }
 
 function isSame(one: unknown, other: unknown): boolean {
-  if (one === undefined || other === undefined) return one === other;
   return JSON.stringify(one) === JSON.stringify(other);
 }
 

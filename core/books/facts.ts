@@ -99,7 +99,7 @@ export type Recording = Pick<FactCommon, "id" | "author" | "note">;
 
 /** A new fact, last in the order of recording; `root`: the message that it is a part of. */
 export function recordedAs(fact: NewFact, by: Recording, root: number): Fact {
-  return alike(fact, by, { place: by.id, root });
+  return alike(fact, by, { place: by.id, root, repeat: fact.repeat });
 }
 
 /**
@@ -107,9 +107,9 @@ export function recordedAs(fact: NewFact, by: Recording, root: number): Fact {
  * look through ten years of them slow.
  */
 function alike(
-  { kind, day, pieces, data, amount, by: who, repeat }: NewFact,
+  { kind, day, pieces, data, amount, by: who }: NewFact,
   { id, author, note }: Recording,
-  { place, root }: Pick<FactCommon, "place" | "root">,
+  { place, root, repeat }: Pick<FactCommon, "place" | "root"> & { repeat: number | undefined },
 ): Fact {
   const fact: Record<string, unknown> = { id, kind, day, place, author, note, root, pieces, data };
   if (amount !== undefined) fact["amount"] = amount;
@@ -123,8 +123,7 @@ function alike(
  * note of the one before it. Its day is its own, so that another day sorts it by the order first recorded.
  */
 export function recordedInPlaceOf(before: Fact, fact: NewFact, by: Recording): Fact {
-  const repeat = before.repeat ?? fact.repeat;
-  return alike({ ...fact, ...(repeat === undefined ? {} : { repeat }) }, by, before);
+  return alike(fact, by, { ...before, repeat: before.repeat ?? fact.repeat });
 }
 
 /** The amount of a fact whose kind has one, in cents. Missing, negative or broken amounts are bugs and throw. */

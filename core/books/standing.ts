@@ -17,7 +17,7 @@ export function daysDue(standing: Readonly<Standing>, after: Day | null, through
   const days: Day[] = [];
   for (let index = 0; ; index += 1) {
     const day = dayOfInstance(standing, index);
-    if (day > through || (standing.stopped !== null && day >= standing.stopped)) return days;
+    if (day > through || isStopped(standing, day)) return days;
     if (after === null || day > after) days.push(day);
   }
 }
@@ -26,7 +26,7 @@ export function daysDue(standing: Readonly<Standing>, after: Day | null, through
 export function nextDue(standing: Readonly<Standing>, from: Day): Day | null {
   for (let index = 0; ; index += 1) {
     const day = dayOfInstance(standing, index);
-    if (standing.stopped !== null && day >= standing.stopped) return null;
+    if (isStopped(standing, day)) return null;
     if (day >= from) return day;
   }
 }
@@ -39,5 +39,9 @@ export function amountOnDay({ amounts }: Readonly<Standing>, day: Day): Cents {
 
 /** Standing notes that still have a day to come, oldest first. */
 export function standingOn(standing: Iterable<Readonly<Standing>>, today: Day): Readonly<Standing>[] {
-  return [...standing].filter(({ stopped }) => stopped === null || stopped > today);
+  return [...standing].filter((each) => !isStopped(each, today));
+}
+
+function isStopped({ stopped }: Readonly<Standing>, day: Day): boolean {
+  return stopped !== null && day >= stopped;
 }

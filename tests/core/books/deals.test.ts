@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { FactKind, FactOf } from "../../../core/books/facts.ts";
 import { monthRow } from "../../../core/books/month.ts";
 import { profitOf } from "../../../core/books/piece.ts";
-import { amountOnDay, daysDue, nextDue } from "../../../core/books/standing.ts";
+import { amountOnDay, daysDue, nextDue, standingOn } from "../../../core/books/standing.ts";
 import { Ledger } from "../../books/ledger.ts";
 
 const BOUGHT = "2026-05-01";
@@ -207,6 +207,34 @@ describe("a standing note", () => {
     ]);
     expect(nextDue(note, "2026-04-06")).toBeNull();
     expect(ledger.statement("2026-05-31").months).toEqual([]);
+  });
+
+  it("goes by the amount said last of those that have begun, from the very day on", () => {
+    const ledger = standing("2026-01-05");
+    for (const [amount, from] of [
+      [6_500, "2026-03-05"],
+      [7_000, "2026-04-05"],
+      [7_500, "2026-06-01"],
+    ] as const) {
+      ledger.add("repeat", "2026-02-01", { amount, data: { of: 1, from } });
+    }
+    const note = only(ledger);
+    const amounts = ["2026-02-05", "2026-03-05", "2026-04-05", "2026-05-05", "2026-06-05"];
+    expect(amounts.map((day) => amountOnDay(note, day))).toEqual([6_000, 6_500, 7_000, 7_000, 7_500]);
+  });
+
+  it("is due next on the day itself, and stops on the very day, before which it stands", () => {
+    const ledger = standing("2026-01-05");
+    expect(nextDue(only(ledger), "2026-03-05")).toBe("2026-03-05");
+    expect(nextDue(only(ledger), "2026-03-06")).toBe("2026-04-05");
+    ledger.add("repeat", "2026-02-01", { data: { of: 1, from: "2026-03-05", stop: true } });
+    const note = only(ledger);
+    expect(daysDue(note, null, "2026-12-31")).toEqual(["2026-01-05", "2026-02-05"]);
+    expect(nextDue(note, "2026-02-01")).toBe("2026-02-05");
+    expect(nextDue(note, "2026-02-06")).toBeNull();
+    expect(standingOn([note], "2026-03-04")).toEqual([note]);
+    expect(standingOn([note], "2026-03-05")).toEqual([]);
+    expect(standingOn([{ ...note, stopped: null }], "2036-01-01")).toHaveLength(1);
   });
 
   it("that is not there is changed by nobody", () => {

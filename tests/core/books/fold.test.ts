@@ -1,9 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { type Fact, type FactKind, recordedInPlaceOf } from "../../../core/books/facts.ts";
+import {
+  amountOf,
+  type Fact,
+  type FactKind,
+  recordedAs,
+  recordedInPlaceOf,
+} from "../../../core/books/facts.ts";
 import { emptyBooks, foldFacts, foldsLast, recordFact, rulesOf } from "../../../core/books/fold.ts";
 import { lotOf, lotTotals } from "../../../core/books/lot.ts";
-import { pieceLabel } from "../../../core/books/piece.ts";
-import { type Problem, problemText } from "../../../core/books/problem.ts";
 import { Ledger } from "../../books/ledger.ts";
 
 describe("folding", () => {
@@ -42,6 +46,34 @@ describe("folding", () => {
     } as const;
     const next = recordedInPlaceOf(old, { ...fact, pieces: [] }, { id: 8, author: 2, note: 6 });
     expect(next).toEqual({ ...fact, id: 8, place: 2, root: 3, repeat: 1, author: 2, note: 6 });
+  });
+
+  it("what a note was edited into stands in its one place by age, wherever a later fact of it was put in", () => {
+    const ledger = new Ledger();
+    for (const id of [6, 9, 4]) {
+      ledger.add("income", "2026-05-04", { id, place: 2, amount: 100, data: { stream: "tips" } });
+    }
+    expect(ledger.books().facts.map((fact) => fact.id)).toEqual([4, 6, 9]);
+  });
+
+  it("a fact is written out with no field that it has no value for, and with all that it has", () => {
+    const work = { kind: "work", day: "2026-05-04", pieces: [], data: { minutes: 5 } } as const;
+    const by = { id: 8, author: 2, note: 6 };
+    const fact = { ...work, pieces: [], place: 8, root: 5, ...by };
+    expect(recordedAs({ ...work, pieces: [] }, by, 5)).toStrictEqual(fact);
+    const more = { amount: 0, by: "dad", repeat: 3 };
+    expect(recordedAs({ ...work, pieces: [], ...more }, by, 5)).toStrictEqual({ ...fact, ...more });
+    expect(recordedInPlaceOf(fact, { ...work, pieces: [] }, { ...by, id: 9 })).toStrictEqual({
+      ...fact,
+      id: 9,
+    });
+  });
+
+  it("an amount that is missing or negative is a bug and throws", () => {
+    expect(amountOf({ ...tips, amount: 0 })).toBe(0);
+    expect(() => amountOf({ ...tips, amount: -1 })).toThrow("negative amount");
+    const { amount: _, ...without } = tips;
+    expect(() => amountOf(without)).toThrow("has no amount");
   });
 
   it("a replacement keeps its place", () => {
@@ -184,48 +216,6 @@ describe("a lot", () => {
       miles: "9",
     });
     expect(lotOf(ledger.books(), 9)).toEqual([]);
-  });
-});
-
-describe("the words for a problem", () => {
-  const ledger = new Ledger();
-  ledger.buy("2026-05-03", ["desk"], 1_000);
-  const books = ledger.books();
-  const number = 1;
-  const problems: Problem[] = [
-    { kind: "no such piece", number: 9 },
-    { kind: "not bought yet", number, bought: "2026-05-03" },
-    { kind: "piece gone", number, how: "scrapped", on: "2026-05-03" },
-    { kind: "piece not sold", number },
-    { kind: "piece not listed", number },
-    { kind: "cut below zero", number, listPrice: 4_000 },
-    { kind: "piece not held", number },
-    { kind: "deposit held", number, held: 4_500 },
-    { kind: "more than held", held: 4_500 },
-    { kind: "more than brought in", number, broughtIn: 123_456 },
-    { kind: "no loan" },
-    { kind: "no such loan", name: "grad" },
-    { kind: "loan name taken", name: "grad" },
-    { kind: "loan not open yet", name: "grad", opened: "2026-05-03" },
-    { kind: "more than owed", owed: 4_500 },
-    { kind: "below interest due", interest: 4_500 },
-  ];
-
-  it.each(problems)("$kind is told in at most two short sentences that name the figures", (problem) => {
-    const words = problemText(problem, books);
-    expect(words.length).toBeLessThan(160);
-    expect(words).toMatch(/[.?]$/);
-    if ("number" in problem) expect(words).toContain(`#${problem.number}`);
-    for (const cents of ["held", "owed", "interest", "listPrice"] as const) {
-      if (cents in problem) expect(words).toMatch(/45\.00|40\.00/);
-    }
-    if (problem.kind === "more than brought in") expect(words).toContain("1,234.56");
-  });
-
-  it("a piece is named by number, traits and name", () => {
-    expect(pieceLabel({ ...books.pieces.get(1)!, traits: ["tall", "white"], name: "dresser" })).toBe(
-      "#1 tall white dresser",
-    );
   });
 });
 

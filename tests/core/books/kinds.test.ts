@@ -85,6 +85,18 @@ describe("buy", () => {
     expect(ledger.piece(1)).toMatchObject({ set: false, lot: null });
   });
 
+  it("words for another count of pieces than it has numbers are a bug and throw", () => {
+    for (const pieces of [[1], [1, 2, 3]]) {
+      const ledger = new Ledger();
+      const made = [
+        { name: "desk", traits: [] },
+        { name: "lamp", traits: [] },
+      ];
+      ledger.add("buy", "2026-05-02", { pieces, amount: 100, data: { made } });
+      expect(() => ledger.books()).toThrow(`2 pieces for ${pieces.length} numbers`);
+    }
+  });
+
   it("a number given before is a bug and throws", () => {
     const ledger = withDesk();
     ledger.add("buy", "2026-05-02", {
