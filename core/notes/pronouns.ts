@@ -7,6 +7,7 @@ import { ARTICLES } from "./words/filler.ts";
 import { BEFORE_PRICE } from "./words/links.ts";
 import {
   ANOTHER,
+  FOR_ALL,
   LIKE_IT,
   MORE,
   ONE,
@@ -32,6 +33,8 @@ interface Found {
 
 /** A bare number behind "the other" counts no more than this. */
 const OTHERS_MAX = 6;
+/** "all 12" may be pieces, "all 40" is rather money. */
+const ALL_MAX = 12;
 const TRAITS_MAX = 3;
 
 /** Joins the words of each such mention into one token. */
@@ -44,6 +47,7 @@ export function withPronouns(tokens: Tok[]): Tok[] {
       moreAlike(tokens, at) ??
       countedOf(tokens, at) ??
       both(tokens, at) ??
+      allOf(tokens, at) ??
       others(tokens, at) ??
       described(tokens, at);
     const last = found && tokens[found.to - 1]!;
@@ -110,6 +114,24 @@ function both(tokens: readonly Tok[], at: number): Found | null {
   return (isPair || tokens[from]!.text === "both") && isAlone ? { mention, to: from + 1 } : null;
 }
 
+/** "sold all three 75", "fabric 9 for all 3", "all four of them are done". */
+function allOf(tokens: readonly Tok[], at: number): Found | null {
+  const before = tokens[at - 1];
+  const isTold = !before || before.kind === "mark" || FOR_ALL.has(before.text) || isToldOf(before);
+  const count = tokens[at]!.text === "all" && isTold ? countOf(tokens[at + 1]) : null;
+  if (count === null || count < 2 || count > ALL_MAX) return null;
+  const of = tokens[at + 2]?.text === "of" && SEVERAL.has(tokens[at + 3]?.text ?? "");
+  const to = at + (of ? 4 : 2);
+  const next = tokens[to];
+  const isAlone =
+    next === undefined ||
+    next.kind === "mark" ||
+    isOfStanding(next) ||
+    next.roles.method !== undefined ||
+    isPriced(tokens, to);
+  return isAlone ? { mention: { it: true, count }, to } : null;
+}
+
 /** "the other one", "the other 3", "the others". */
 function others(tokens: readonly Tok[], at: number): Found | null {
   const left = remaining(tokens, at);
@@ -122,8 +144,11 @@ function others(tokens: readonly Tok[], at: number): Found | null {
   if (next?.text === "ones") return { mention: { other: true, plural: true }, to: from + 2 };
   if (next?.text === "one") return { mention: { other: true, count: 1 }, to: from + 2 };
   const count = countOf(next);
-  const isCount = count !== null && count > 1 && count <= OTHERS_MAX && from > at;
-  const isCounted = tokens[from + 2] === undefined ? isSpelled(next!) : tokens[from + 2]!.kind === "amount";
+  const isFirst = at === 0 || tokens[at - 1]!.kind === "mark";
+  const isCount = count !== null && count > 1 && count <= OTHERS_MAX && (from > at || isFirst);
+  const behind = tokens[from + 2];
+  const isCounted =
+    behind === undefined ? isSpelled(next!) : behind.kind === "amount" || isOfStanding(behind);
   if (isCount && isCounted) return { mention: { other: true, count }, to: from + 2 };
   const isAlone = from > at && isOtherAlone(tokens[at - 1], next);
   return isAlone ? { mention: { other: true, count: 1 }, to: from + 1 } : null;
@@ -131,7 +156,7 @@ function others(tokens: readonly Tok[], at: number): Found | null {
 
 /** "painted the other 1h", "sold the other 65", "the other is done": no day, and no money still owed. */
 function isOtherAlone(before: Tok | undefined, next: Tok | undefined): boolean {
-  const isTold = before !== undefined && isOfStanding(before) && !PAID_WORDS.has(before.text);
+  const isTold = before !== undefined && isToldOf(before);
   if (isTold && next?.kind === "amount") return true;
   if (before === undefined) return next !== undefined && isOfStanding(next);
   const isEnd =
@@ -139,13 +164,16 @@ function isOtherAlone(before: Tok | undefined, next: Tok | undefined): boolean {
   return isEnd && (isTold || before.roles.labor === true);
 }
 
+/** A verb of what becomes of a piece, and no word of paying. */
+const isToldOf = (token: Tok): boolean => isOfStanding(token) && !PAID_WORDS.has(token.text);
+
 const isOfStanding = ({ roles }: Tok): boolean =>
   roles.heads?.some(({ kind }) => bears(kind, "standing pieces")) === true;
 
 /** "sold the last three 70", "marked the rest down to 25", "sold another 12": of those spoken of, what is left. */
 function remaining(tokens: readonly Tok[], at: number): Found | null {
   const before = tokens[at - 1];
-  if (!before || !isOfStanding(before) || PAID_WORDS.has(before.text)) return null;
+  if (!before || !isToldOf(before)) return null;
   const { text } = tokens[at]!;
   // "put another 75 on it"
   const isMoney = ONTO.has(tokens[at + 2]?.text ?? "");
@@ -165,12 +193,15 @@ function remaining(tokens: readonly Tok[], at: number): Found | null {
 
 const isSpelled = (token: Tok): boolean => /^[a-z]/.test(token?.text ?? "");
 
-/** "the white one", "that small oak one". */
+/** "the white one", "that small oak one", "listed tall one 70". */
 function described(tokens: readonly Tok[], at: number): Found | null {
-  if (!POINTS_OUT.has(tokens[at]!.text)) return null;
-  let to = at + 1;
+  const isPointedOut = POINTS_OUT.has(tokens[at]!.text);
+  const before = tokens[at - 1];
+  if (!isPointedOut && before && !isToldOf(before)) return null;
+  const start = isPointedOut ? at + 1 : at;
+  let to = start;
   while (tokens[to]?.kind === "word" && tokens[to]!.roles.trait) to += 1;
-  const traits = tokens.slice(at + 1, to).flatMap(({ text }) => text.split(" "));
+  const traits = tokens.slice(start, to).flatMap(({ text }) => text.split(" "));
   if (traits.length === 0 || traits.length > TRAITS_MAX || !ONE.has(tokens[to]?.text ?? "")) return null;
   const mention: Mention = tokens[to]!.text === "ones" ? { traits, plural: true } : { traits, count: 1 };
   return { mention, to: to + 1 };

@@ -64,11 +64,14 @@ function pieceNumbered({ tokens }: Clause): { mention: Mention; cents: number } 
   return isItsNumber ? { mention: { ...pieces[0]!.mention!, number }, cents } : null;
 }
 
+/** What the talk and the books may know: "took about 2 hours" is of the piece spoken of. */
+const NAMED_BY_BOOKS: ReadonlySet<string> = new Set(["count", "pieces"]);
+
 /** "two fifty" is either of two amounts. */
 export const eitherSpoken: Offer = ({ made, clause, pieces }) => {
   // "about an hour on the desk"
   const isNear = clause.tokens.some(({ roles }) => roles.hedge === "vague");
-  const isWhole = made?.needs.every((field) => field === "count" || made.fields[field] !== undefined);
+  const isWhole = made?.needs.every((field) => NAMED_BY_BOOKS.has(field) || made.fields[field] !== undefined);
   if (made && isNear && isWhole) return [made];
   const token = clause.tokens.find(({ amount }) => amount?.either !== undefined);
   const field = ["price", "amount", "balance"].find((name) => made?.needs.includes(name));

@@ -10,7 +10,10 @@ import { couldBeCountAlone, isRestOfPrice } from "./buying.ts";
 export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Trouble | null {
   const { tokens, head } = clause;
   const before = head ? tokens[tokens.indexOf(head) - 1]?.text : undefined;
-  if (before === "they" || before === "he" || before === "she") return { kind: "anotherPerson" };
+  // "they sold, 100" is of pieces spoken of, as "it sold": somebody who sells says what.
+  const isOfPieces = before === "they" && !tokens.some(({ kind }) => kind === "piece");
+  if (before === "he" || before === "she" || (before === "they" && !isOfPieces))
+    return { kind: "anotherPerson" };
   const next = head ? tokens[tokens.indexOf(head) + 1]?.text : undefined;
   if (next === "me" || next === "us") return { kind: "anotherPerson" };
   methodOfFee(fields, clause);

@@ -80,11 +80,14 @@ export const POINTS_OUT = wordSet("the that my");
 /** Behind them "the rest" is money. */
 export const PAID_WORDS = wordSet("paid pays got sent collected owes gave took brought received");
 /** Words by which pieces are told without their noun. */
-export const REFERS = wordSet("both other others another another_one one_more rest last remaining");
+export const REFERS = wordSet("both all other others another another_one one_more rest last remaining");
 
 /** One more of those spoken of. */
 export const ANOTHER = wordSet("another another_one one_more");
 export const ONE = wordSet("one ones");
+
+/** Before "all three": pieces that something was for or on. */
+export const FOR_ALL = wordSet("for on to");
 
 /** Before several numbers of pieces: "both 3 and 4". */
 export const LIST_WORDS = wordSet("both numbers number nos pieces items");
