@@ -2,6 +2,7 @@ import type { Clause } from "../clause.ts";
 import { saysOneOf } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
+import { BEFORE_PRICE } from "../words/links.ts";
 import { METHODS } from "../words/methods.ts";
 import { HOLDS } from "../words/verbs.ts";
 import { couldBeCountAlone, isRestOfPrice } from "./buying.ts";
@@ -10,11 +11,13 @@ import { couldBeCountAlone, isRestOfPrice } from "./buying.ts";
 export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Trouble | null {
   const { tokens, head } = clause;
   const before = head ? tokens[tokens.indexOf(head) - 1]?.text : undefined;
+  const behind = head ? tokens[tokens.indexOf(head) + 1] : undefined;
+  const next = behind?.text;
   // "they sold, 100" is of pieces spoken of, as "it sold": somebody who sells says what.
-  const isOfPieces = before === "they" && !tokens.some(({ kind }) => kind === "piece");
-  if (before === "he" || before === "she" || (before === "they" && !isOfPieces))
+  const isOfPieces = before === "they" && (!behind || behind.kind !== "word" || BEFORE_PRICE.has(next!));
+  const isNamed = tokens.some(({ kind }) => kind === "piece");
+  if (before === "he" || before === "she" || (before === "they" && (!isOfPieces || isNamed)))
     return { kind: "anotherPerson" };
-  const next = head ? tokens[tokens.indexOf(head) + 1]?.text : undefined;
   if (next === "me" || next === "us") return { kind: "anotherPerson" };
   methodOfFee(fields, clause);
   // "paid 50 got 20 back for desk": change, and no sale.
