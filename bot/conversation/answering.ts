@@ -60,6 +60,30 @@ export function answersInTurn(turn: Turn, said: SaidNow, open: readonly Question
   });
 }
 
+/** Between the answers to several questions: "2h, and the chest was 90". */
+const BETWEEN = /\s*(?:[,;.]\s+(?:and\s+)?|\s+and\s+)(?=\S)/;
+
+/** A message of as many parts as it answers questions, none of which is a note of its own. */
+export function answersEach(turn: Turn, said: SaidNow, open: readonly Question[]): boolean {
+  const parts = said.text.trim().split(BETWEEN);
+  // Bare amounts go in the order in which they were asked for.
+  if (open.length < 2 || parts.length < 2 || parts.length > open.length || AMOUNTS.test(said.text.trim()))
+    return false;
+  const left = [...open];
+  const answers = parts.map((text) => {
+    const part = { ...said, text, readings: readMessage(text, turn.today), isReply: true };
+    const at = left.findIndex(
+      (question) => takeAnswer(question, part) ?? namedAnswer(question, part.readings, turn.ledger.books),
+    );
+    const [question] = at < 0 ? [] : left.splice(at, 1);
+    return question && { part, question };
+  });
+  if (answers.some((answer) => !answer)) return false;
+  for (const { part, question } of answers as { part: SaidNow; question: Question }[])
+    answerOpen(turn, part, question);
+  return true;
+}
+
 function isCorrection(readings: readonly Reading[]): boolean {
   return readings.length > 0 && readings.every(({ kind }) => kind === "fix" || kind === "mend");
 }

@@ -1,7 +1,7 @@
 import type { Instant } from "../../core/calendar.ts";
 import { isChoice } from "../../core/decide/answer.ts";
 import { mattersOf } from "../../core/decide/decide.ts";
-import { isNothing, smallTalk } from "../../core/decide/smalltalk.ts";
+import { isNothing, smallTalk, whyNoFact } from "../../core/decide/smalltalk.ts";
 import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import { endsAsking } from "../../core/questions/sounds.ts";
@@ -11,7 +11,7 @@ import { createMemory } from "../../db/memory.ts";
 import { MENDED, type Note } from "../../db/notes.ts";
 import type { OutboxBody } from "../../db/outbox.ts";
 import type { Question } from "../../db/questions.ts";
-import { answerOpen, answersInTurn, asksWithLeft, type SaidNow } from "./answering.ts";
+import { answerOpen, answersEach, answersInTurn, asksWithLeft, type SaidNow } from "./answering.ts";
 import { answerAsked } from "./asked.ts";
 import { cautionOf, heard } from "./cautioning.ts";
 import { runCommand } from "./commands.ts";
@@ -211,9 +211,8 @@ function takeWords(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | 
   const readings = readMessage(text, turn.today);
   const said = { text, today: turn.today, readings, isReply: replyTo !== undefined };
   const questions = questionsFor(turn, open, { replyTo, replyRoot });
-  if (turn.lines === 1 && answersOne(turn, said, questions)) return;
-  if (turn.lines === 1 && answersInTurn(turn, said, questions)) return;
-  if (turn.lines === 1 && answersFirst(turn, said, questions)) return;
+  const answers = [answersEach, answersOne, answersInTurn, answersFirst];
+  if (turn.lines === 1 && answers.some((answer) => answer(turn, said, questions))) return;
   if (yesNo !== null) {
     const [newest] = open;
     turn.spoken.push(newest ? "That needs more than a yes or no." : "Nothing is waiting for an answer.");
@@ -258,8 +257,10 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
   const isRepeat = (note: Note) => note.author === turn.person && !hasRecorded(turn, note);
   const twin = twins.find((note) => !isRepeat(note));
   for (const { root } of twins.filter(isRepeat)) closeQuestionsOf(turn, root);
+  const noFact = whyNoFact(readings);
   if (readings.length === 0 || readings.every(isNothing))
     turn.spoken.push("Nothing there for the books. Like:\nbought dresser 30");
+  else if (noFact) turn.spoken.push(noFact);
   else if (twin) askWhetherAgain(turn, readings, twin);
   else decideAll(turn, mattersOf(readings, turn.today), { root: turn.root, replyRoot });
 }

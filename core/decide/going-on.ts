@@ -22,7 +22,9 @@ export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding
   if ("mend" in back) return mendOfNewest(back.mend, desk);
   if ("could" in back) return ofSpoken(reading, back, desk, deciding);
   const { again } = back;
-  const fact = desk.past?.before(again.how === "too");
+  const last = desk.past?.before(again.how === "too");
+  // What was asked about since, and not recorded, is what "same again" means.
+  const fact = last && desk.past?.touched() === last.root ? last : undefined;
   const fields = fact && onceMore(fact, again, desk.books, deciding);
   if (!fields) return null;
   const once = { ...fields, kind: fact.kind, text, line } as Reading;

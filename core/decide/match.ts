@@ -1,6 +1,6 @@
 import type { Books, Piece } from "../books/books.ts";
 import { statusOf } from "../books/piece.ts";
-import { isSetName } from "../notes/furniture.ts";
+import { isHeadNoun, isSetName } from "../notes/furniture.ts";
 import type { Mention } from "../notes/reading.ts";
 import { isNearSpelling } from "../notes/spelling.ts";
 import { SAME_THINGS } from "../notes/words/same.ts";
@@ -123,6 +123,13 @@ function isOfHead(mention: Mention, piece: Readonly<Piece>): boolean {
   return isShort || (isTailOf(mention.name, piece.name) && isSubset(mention.traits, piece.traits));
 }
 
+/** "the rolltop" of a rolltop desk, "the wingback" of a wingback chair: the word before its noun stands for it. */
+function isOfFront(mention: Mention, piece: Readonly<Piece>): boolean {
+  const { name } = mention;
+  if (name === undefined || name.includes(" ") || isHeadNoun(name)) return false;
+  return isSubset(wordsOf(mention), wordsOf(piece));
+}
+
 /** From the closest likeness to the loosest; the first level at which anything fits decides. */
 const levels: readonly Level[] = [
   { trust: "sure", matches: isNamed },
@@ -132,6 +139,7 @@ const levels: readonly Level[] = [
       isNearSpelling(mention.name!, piece.name) && isSubset(mention.traits, piece.traits),
   },
   { trust: "sure", matches: isOfHead },
+  { trust: "sure", matches: isOfFront },
   // More is said of the piece than the books know: an office chair is not just any chair, asked.
   {
     trust: "likely",

@@ -11,7 +11,7 @@ import { mentionsOf } from "./mentioned.ts";
  * Notes that read as something new and, by the books, are rather about something noted before: asked, with both.
  */
 
-const TOLD = /\b(?:was|were)\b/i;
+const TOLD = /\b(?:was|were|came to|ran(?: me)?|totall?ed|rang up)\b/i;
 const FETCHED = /\b(?:picked|pickd|collected|fetched)\b/i;
 
 /** The note with the other thing that the books make of it; null where they make nothing else of it. */

@@ -1,6 +1,14 @@
+import type { Tok } from "../notes/clause.ts";
+import { lexed } from "../notes/line.ts";
 import type { Reading } from "../notes/reading.ts";
-import { whyOf } from "../notes/unclear.ts";
-import { BESIDE_SMALL_TALK, GREETINGS, SMALL_TALK, THANKS } from "../notes/words/smalltalk.ts";
+import { tellsNoFact, whyOf } from "../notes/unclear.ts";
+import {
+  BESIDE_SMALL_TALK,
+  COUNTED_IN_TALK,
+  GREETINGS,
+  SMALL_TALK,
+  THANKS,
+} from "../notes/words/smalltalk.ts";
 
 /** What a person would say back to words that are no note, "" where nothing; null where it is no small talk. */
 export function smallTalk(text: string): string | null {
@@ -19,8 +27,23 @@ export function smallTalk(text: string): string | null {
   return words.some((word) => SMALL_TALK.has(word)) ? "" : null;
 }
 
-/** A sentence about the weather or the day: no number and nothing of the trade, so there is nothing to record. */
+/** A sentence about the weather or the day: no amount and nothing of the trade, so there is nothing to record. */
 export function isNothing(reading: Reading): boolean {
   if (reading.kind !== "unclear" || reading.could || reading.left) return false;
-  return reading.why === whyOf({ kind: "unknown" }) && !/\d/.test(reading.text);
+  return reading.why === whyOf({ kind: "unknown" }) && !lexed(reading.text).some(isMoney);
+}
+
+/** What the number before one of these counts is no money: "95 degrees", "2 flights of stairs". */
+const isMoney = ({ kind, text }: Tok, at: number, tokens: readonly Tok[]): boolean =>
+  kind === "amount" && !(/^\d+$/.test(text) && COUNTED_IN_TALK.has(tokens[at + 1]?.text ?? ""));
+
+/** What a message says that it understood as no fact ("not selling it for that"); null where it may tell one. */
+export function whyNoFact(readings: readonly Reading[]): string | null {
+  const whys = readings.map((reading) =>
+    reading.kind === "unclear" && !reading.could && !reading.left && tellsNoFact(reading.why)
+      ? reading.why
+      : null,
+  );
+  const [first] = whys;
+  return first && whys.every((why) => why === first) ? first : null;
 }

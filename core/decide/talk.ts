@@ -47,7 +47,7 @@ function withoutPieces(reading: Reading): Reading {
 }
 
 const saysSeveral = ({ kind, follows, one, text }: Reading): boolean =>
-  follows === true && !one && bears(kind, "counted later") && /\b(?:them|those|these)\b/i.test(text);
+  follows === true && !one && bears(kind, "counted later") && /\b(?:they|them|those|these)\b/i.test(text);
 
 /** "it" is a piece, or pieces that came together under one name. */
 function isOneThing(numbers: readonly number[], books: Books): boolean {

@@ -122,9 +122,13 @@ function namesFor(reading: Reading, decision: Decision, books: Books): string {
   return names === "" && reading.missing?.includes("pieces") ? "it" : names;
 }
 
+/** "and another chair 10": one that is not on the books. */
+const ONE_MORE = /^(?:and |oh |then |plus |also )*(?:another|\w+ more)\b/i;
+
 /** How unlikely the books make a reading: 0 where it is just what comes next for its pieces. */
 function unlikeliness(reading: Reading, decision: Decision, { books }: Pick<Desk, "books">): number {
-  if (reading.kind === "buy") return isKnown(reading.pieces ?? [], books) ? 2 : 0;
+  const isOneMore = ONE_MORE.test(reading.text);
+  if (reading.kind === "buy") return isKnown(reading.pieces ?? [], books) && !isOneMore ? 2 : 0;
   const pieces = decision.kind === "record" ? decision.facts.flatMap((fact) => fact.pieces) : [];
   const known = pieces.flatMap((number) => books.pieces.get(number) ?? []);
   const isListed = known.length > 0 && known.every((piece) => piece.listed !== null);

@@ -1,7 +1,7 @@
 import type { Fact } from "../books/facts.ts";
 import type { Day } from "../calendar.ts";
 import { lexed } from "../notes/line.ts";
-import { inMiles, type Side, side, takeTo } from "../notes/mended.ts";
+import { inMeasure, type Side, side, takeTo } from "../notes/mended.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { canMend, type MendTo } from "./fields.ts";
 
@@ -41,6 +41,6 @@ function becoming(fact: Fact, said: string, today: Day): MendTo | null {
   const { of, to, ...rest } = side();
   const made = { of: { kind: fact.kind }, to, ...rest } as Side;
   if (!takeTo(lexed(said), made, today) || Object.keys(to).length === 0) return null;
-  inMiles(made);
+  inMeasure(made);
   return canMend(fact.kind, to) ? to : null;
 }

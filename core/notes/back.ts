@@ -3,10 +3,10 @@ import type { Cents } from "../money.ts";
 import type { Tok } from "./clause.ts";
 import { side, takeTo } from "./mended.ts";
 import { wholeOf } from "./quantities/amounts.ts";
-import type { Again, Back, Reading } from "./reading.ts";
+import type { Again, Back, Kind, Reading } from "./reading.ts";
 import { type GoingOn, goingOn } from "./rows/going-on.ts";
 import { pieceToken, wordToken } from "./token.ts";
-import { PLUS } from "./words/links.ts";
+import { BESIDE_GOING_ON, PLUS } from "./words/links.ts";
 import { LIST_WORDS, THROUGH } from "./words/pieces.ts";
 
 /** More numbers are no range of pieces. */
@@ -107,12 +107,17 @@ function listEnd(tokens: readonly Tok[], at: number): number {
   }
 }
 
+/** One more of a kind. */
+const MORE_OF: Partial<Record<GoingOn, Kind>> = { "paid more": "pay", "sold more": "sell" };
+
 function made(effect: Exclude<GoingOn, "numbered">, told: Told, { text, line, today }: Line): Back | null {
   const said = side();
+  const of = MORE_OF[effect];
   const inside = effect === "paid more" ? told.words.filter(({ kind }) => kind === "amount") : [];
-  if (!takeTo([...inside, ...told.beside], said, today)) return null;
+  const beside = told.beside.filter(({ text: word }) => !BESIDE_GOING_ON.has(word));
+  if (!takeTo([...inside, ...beside], said, today)) return null;
   const { to } = said;
-  if (inside.length > 0) return { again: { how: "more", of: "pay", to } };
+  if (of) return { again: { how: "more", of, to } };
   const spoken = SPOKEN[effect];
   const each = told.beside.some((token) => token.each) ? { each: true as const } : {};
   if (!spoken) return { again: { how: effect as Again["how"], to, ...countIn(told.words), ...each } };

@@ -223,6 +223,9 @@ function clausesOf(
 /** "scratch that, it was 8": the note stands with the other value, and nothing is taken back beside it. */
 function correctedOnly(readings: Reading[], text: string): Reading[] {
   const [undo, fix, ...others] = readings;
+  // "i put it on the wrong one, it was for the bench": of what is not understood, and not of the newest note.
+  const isOfUnknown = undo?.kind === "unclear" && !undo.could && fix?.kind === "mend" && fix.of?.back === 1;
+  if (isOfUnknown && others.length === 0) return [{ ...undo, text }];
   if (undo?.kind !== "undo" || fix?.kind !== "fix" || others.length > 0) return readings;
   return [{ ...fix, text }];
 }

@@ -9,7 +9,7 @@ import { bears } from "./verbs.ts";
 import { ARTICLES } from "./words/filler.ts";
 import { KIND_NOUNS } from "./words/kinds.ts";
 import { LABOR_NAMES } from "./words/labors.ts";
-import { BACK, FIELDS, LAST, OLD, POINTING, SKIPPED } from "./words/mending.ts";
+import { BACK, ENTERED, FIELDS, LAST, OLD, POINTING, SAME_AS_BEFORE, SKIPPED } from "./words/mending.ts";
 
 /* The two sides of a correction: what it speaks of, and what becomes of it. */
 
@@ -141,6 +141,7 @@ function takeWordOf(token: Tok, said: Side): boolean {
     of.what = roles.stream;
     return true;
   }
+  if (ENTERED.has(text)) return true;
   const [head] = headsOf(token).filter(({ light, tail }) => !light && tail.length === 0);
   if (head && !bears(head.kind, "corrects")) {
     of.kind ??= head.kind;
@@ -154,6 +155,8 @@ function takeWordOf(token: Tok, said: Side): boolean {
 /** Takes every token as part of what becomes of it. */
 export function takeTo(tokens: readonly Tok[], said: Side, today: Day): boolean {
   const { to } = said;
+  // "to the same lady as last time": somebody whom only the person knows.
+  if (tokens.some(({ text }) => SAME_AS_BEFORE.has(text))) return false;
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
     const { kind, text, roles } = token;
@@ -202,10 +205,15 @@ function takePieceTo(token: Tok, before: string, { of, to }: Side): void {
   else to.pieces = [...(to.pieces ?? []), mention];
 }
 
-/** "the drive was 31 not 13": no money is told of a drive. */
-export function inMiles({ of, to }: Mend): void {
-  if (of?.kind !== "drive" || to?.amount === undefined) return;
-  to.miles = decimalText({ digits: to.amount, scale: 2 });
+/** A bare number of a work below this is of hours. */
+const HOURS_MAX = 10_00;
+
+/** "the drive was 31 not 13", "hours on the desk should be 2": no money is told of a drive or a work. */
+export function inMeasure({ of, to }: Mend): void {
+  if (to?.amount === undefined) return;
+  if (of?.kind === "drive") to.miles = decimalText({ digits: to.amount, scale: 2 });
+  else if (of?.kind === "work") to.minutes = Math.round((to.amount / 100) * (to.amount < HOURS_MAX ? 60 : 1));
+  else return;
   delete to.amount;
   delete of.amount;
 }

@@ -2,7 +2,7 @@ import type { Day } from "../calendar.ts";
 import { apart } from "./apart.ts";
 import { type Tok, textOf } from "./clause.ts";
 import {
-  inMiles,
+  inMeasure,
   isSkipped,
   type Mend,
   nameOf,
@@ -41,7 +41,7 @@ export function mendOf(line: readonly Tok[], units: Units, today: Day, trace?: T
     const made = mendFrom(fired.effect, tokens.slice(0, fired.from), tokens.slice(fired.to), words, today);
     if (!made) continue;
     made.mend.of = withKindOf(made.mend, words);
-    inMiles(made.mend);
+    inMeasure(made.mend);
     trace?.push({ table: "corrections", row: fired.row, words: words.join(" ") });
     if (made.isSure) return made;
     doubtful ??= made;

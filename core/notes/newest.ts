@@ -8,10 +8,13 @@ import { amounts } from "./rows/amounts.ts";
 import { centsIn } from "./slots/money.ts";
 import {
   ACTED,
+  ADDS_FEE,
   BEHIND,
+  BESIDE_FEE,
   BESIDE_FORGOTTEN,
   DENIED_VERBS,
   FORGOTTEN,
+  HOW_PAID,
   LINKS,
   OLD,
   OPENERS,
@@ -20,6 +23,7 @@ import {
   TOLD_OF_VALUE,
   UNDONE,
   VALUE_TOLD,
+  WRONG_ONES,
 } from "./words/mending.ts";
 import { HOUSEHOLD } from "./words/people.ts";
 import { OPINIONS } from "./words/traits.ts";
@@ -38,13 +42,18 @@ const TOKENS_MAX = 9;
 
 /** A message as a correction of the newest note; null where a word of it says anything else. */
 export function newestMended(line: readonly Tok[], today: Day): NewestMended | null {
-  const tokens = line.filter(({ kind }) => kind !== "mark");
+  const said = line.filter(({ kind }) => kind !== "mark");
+  // "wrong piece, that was the dresser"
+  const isWrongOne = said[0]?.text === "wrong" && WRONG_ONES.has(said[1]?.text ?? "");
+  const tokens = isWrongOne ? said.toSpliced(1, 1) : said;
   const isAsked = line.some(({ text }) => text === "?");
   if (tokens.length === 0 || tokens.length > TOKENS_MAX || isAsked) return null;
   const kinds = undone(tokens);
   if (kinds) return { kind: "mend", of: { back: 1, kinds }, removed: true };
   const [first, ...others] = tokens;
   if (first?.each && others.length === 0) return eachWas(first);
+  const fee = feeBeside(tokens);
+  if (fee !== null) return { kind: "mend", of: { back: 1 }, to: { fee } };
   const more = moreOrLess(tokens);
   if (more !== null) return { kind: "mend", of: { back: 1 }, to: { more } };
   const from = tokens.findIndex((token) => !isOpening(token));
@@ -90,6 +99,11 @@ const VALUE_TOKENS_MAX = 6;
 /** "i paid 25", "it took 2 hours" as the whole line: the value of the newest note; null where it says anything else. */
 export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
   if (line.length > VALUE_TOKENS_MAX) return null;
+  // "*34.15": what was typed wrong, put right.
+  if (line.length === 2 && line[0]!.text === "*" && line[1]!.kind === "amount" && !line[1]!.each) {
+    const meant = centsIn(line[1]!);
+    return meant === null ? null : { amount: meant };
+  }
   const value = line.find(({ kind }) => kind === "amount" || kind === "duration");
   if (!value || value.each) return null;
   const rest = line.filter((token) => token !== value && token.kind !== "mark");
@@ -97,6 +111,16 @@ export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
   if (value.kind === "duration") return value.minutes === undefined ? null : { minutes: value.minutes };
   const amount = centsIn(value);
   return amount === null ? null : { amount };
+}
+
+/** "and there was a 7.50 fee", "minus 5 in fees": what the note before left out; "fee 5" alone is a cost of its own. */
+function feeBeside(tokens: readonly Tok[]): Cents | null {
+  const amounts = tokens.filter(({ kind }) => kind === "amount");
+  const [amount, ...others] = amounts;
+  const words = tokens.filter((token) => token !== amount);
+  const isSaid = words.some(({ text }) => isFee(text)) && words.some(({ text }) => ADDS_FEE.has(text));
+  const isAll = words.every(({ text }) => isFee(text) || ADDS_FEE.has(text) || BESIDE_FEE.has(text));
+  return amount && others.length === 0 && !amount.each && isSaid && isAll ? centsIn(amount) : null;
 }
 
 /** "add 5 to that", "minus the 5 coupon": so much more or less than was said. */
@@ -124,6 +148,8 @@ function changeIn(told: readonly Tok[], today: Day): Change | null {
   const by = householdIn(told);
   if (by) return { to: { by } };
   if (FORGOTTEN.has(told[0]!.text)) return forgotten(told.slice(1), today);
+  const method = methodAlone(told);
+  if (method) return { to: { method } };
   if (isNoFee(told)) return { to: { fee: 0 } };
   const place = placeIn(told);
   if (place) return { to: { source: place } };
@@ -161,14 +187,33 @@ function placeIn(told: readonly Tok[]): string | null {
 const isPraised = ({ kind, text }: Tok): boolean =>
   kind === "piece" && text.split(" ").some((word) => OPINIONS.has(word));
 
-/** "forgot the fee, 5": what the newest note left out. */
+/** "paid by check", "she paid cash": how, and nothing else. */
+function methodAlone(told: readonly Tok[]): string | null {
+  const rest = told.filter((token) => !HOW_PAID.has(token.text) && !isSkipped(token));
+  const [only, ...more] = rest;
+  return only && more.length === 0 && rest.length < told.length ? (only.roles.method ?? null) : null;
+}
+
+/** "forgot the fee, 5", "forgot: cash", "forgot, it was to ana": what the newest note left out. */
 function forgotten(told: readonly Tok[], today: Day): Change | null {
   const said = side();
-  const rest = told.filter(({ text }) => !BESIDE_FORGOTTEN.has(text) && !isFee(text));
   said.isFee = told.some(({ text }) => isFee(text));
-  return said.isFee && takeTo(rest, said, today) && said.to.fee !== undefined
-    ? { to: { fee: said.to.fee } }
-    : null;
+  // "forgot to say": "to" before somebody is not of these.
+  const isBeside = ({ text }: Tok, at: number) =>
+    isFee(text) ||
+    (BESIDE_FORGOTTEN.has(text) && (text !== "to" || BESIDE_FORGOTTEN.has(told[at + 1]?.text ?? "")));
+  const rest = told.filter((token, at) => !isBeside(token, at));
+  const plain = rest.slice(
+    Math.max(
+      0,
+      rest.findIndex((token) => !isOpening(token)),
+    ),
+  );
+  if (!takeTo(plain, said, today)) return null;
+  const { fee, method, buyer, source, date } = said.to;
+  const left = { fee, method, buyer, source, date };
+  const known = Object.entries(left).filter(([, value]) => value !== undefined);
+  return known.length > 0 && known.length === Object.keys(said.to).length ? { to: said.to } : null;
 }
 
 const isFee = (word: string): boolean => word === "fee" || word === "fees";

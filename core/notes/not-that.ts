@@ -57,6 +57,8 @@ function countOf(now: Tok, then: Tok): Of | null {
   return { pieces: [{ ...mention, count }] };
 }
 
+const HOURS = /h/i;
+
 function oldValue(now: Tok, then: Tok, said: Side, today: Day): Of | null {
   const old = side();
   if (now.roles.method !== undefined && then.roles.method !== undefined) {
@@ -66,8 +68,14 @@ function oldValue(now: Tok, then: Tok, said: Side, today: Day): Of | null {
     return Object.keys(said.of).length === 0 ? { back: 1 } : {};
   }
   if (now.kind === "duration" || now.kind === "miles") {
-    const isAlike = then.kind === now.kind || then.kind === "amount";
-    return isAlike && takeOf([now], said, today) && takeTo([now], said, today) ? {} : null;
+    if (!takeTo([now], said, today)) return null;
+    if (then.kind === now.kind) return takeOf([then], said, today) ? {} : null;
+    // "3h not 2": hours again.
+    const was = then.kind === "amount" && then.amount!.exact;
+    if (!was) return null;
+    const value = was.digits / 10 ** was.scale;
+    if (now.kind === "miles") return { kind: "drive", miles: String(value) };
+    return { kind: "work", minutes: Math.round(value * (HOURS.test(now.text) ? 60 : 1)) };
   }
   if (now.kind !== then.kind || (now.kind !== "amount" && now.kind !== "day")) return null;
   if (!takeTo([now], said, today) || !takeOf([then], old, today)) return null;

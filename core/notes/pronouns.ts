@@ -4,9 +4,10 @@ import type { Mention } from "./reading.ts";
 import { pieceToken } from "./token.ts";
 import { bears } from "./verbs.ts";
 import { ARTICLES } from "./words/filler.ts";
-import { BEFORE_PRICE } from "./words/links.ts";
+import { AND, BEFORE_PRICE } from "./words/links.ts";
 import {
   ANOTHER,
+  BE,
   FOR_ALL,
   LIKE_IT,
   MORE,
@@ -51,7 +52,18 @@ export function withPronouns(tokens: Tok[]): Tok[] {
       others(tokens, at) ??
       described(tokens, at);
     const last = found && tokens[found.to - 1]!;
-    if (found && last) {
+    const before = found && ledBy(joined, tokens, at);
+    if (found && before) {
+      // "sold the desk to ana, the white one, 50"
+      const { mention } = before;
+      const traits = [...(mention!.traits ?? []), ...(found.mention.traits ?? [])];
+      joined.splice(
+        joined.indexOf(before),
+        1,
+        pieceToken(before.text, before.from, before.to, { ...mention!, traits }),
+      );
+      joined.pop();
+    } else if (found && last) {
       const text = tokens.slice(at, found.to).map((token) => token.text);
       joined.push(pieceToken(text.join(" "), tokens[at]!.from, last.to, found.mention));
     } else joined.push(tokens[at]!);
@@ -103,6 +115,8 @@ function countedOf(tokens: readonly Tok[], at: number): Found | null {
 function both(tokens: readonly Tok[], at: number): Found | null {
   const mention: Mention = { it: true, count: 2 };
   if (tokens[at]!.text === "both of them") return { mention, to: at + 1 };
+  // "sold them both for 170"
+  if (tokens[at]!.text === "them" && tokens[at + 1]?.text === "both") return { mention, to: at + 2 };
   const from = tokens[at]!.text === "they" && tokens[at + 1]?.text === "both" ? at + 1 : at;
   const next = tokens[from + 1];
   const isVerb = next?.roles.heads?.some(({ kind }) => bears(kind, "standing pieces")) === true;
@@ -173,6 +187,8 @@ const isOfStanding = ({ roles }: Tok): boolean =>
 /** "sold the last three 70", "marked the rest down to 25", "sold another 12": of those spoken of, what is left. */
 function remaining(tokens: readonly Tok[], at: number): Found | null {
   const before = tokens[at - 1];
+  const led = lastOnes(tokens, at);
+  if (led) return led;
   if (!before || !isToldOf(before)) return null;
   const { text } = tokens[at]!;
   // "put another 75 on it"
@@ -191,7 +207,35 @@ function remaining(tokens: readonly Tok[], at: number): Found | null {
   return isCount && isAll ? { mention: { other: true, count }, to: at + 3 } : null;
 }
 
+/** "the last two went for 50", "the rest sold for 30", "a shade for the last one": told before the verb, or as what a thing is for. */
+function lastOnes(tokens: readonly Tok[], at: number): Found | null {
+  if (tokens[at]!.text !== "the") return null;
+  const [word, next] = [tokens[at + 1]?.text, tokens[at + 2]];
+  const isFirst = tokens.slice(0, at).every(({ roles, kind }) => kind === "mark" || roles.filler === true);
+  const isTold = (token: Tok | undefined) =>
+    isFirst && token !== undefined && (isOfStanding(token) || BE.has(token.text));
+  if (word === "rest" && isTold(next)) return { mention: { other: true, plural: true }, to: at + 2 };
+  if ((word !== "last" && word !== "remaining" && word !== "other") || !next) return null;
+  const count = ONE.has(next.text) ? 1 : countOf(next);
+  const behind = tokens[at + 3];
+  const isFor = tokens[at - 1]?.text === "for" && (behind === undefined || behind.kind === "amount");
+  if (count === null || count > OTHERS_MAX || !(isTold(behind) || isFor)) return null;
+  return { mention: { other: true, count }, to: at + 3 };
+}
+
 const isSpelled = (token: Tok): boolean => /^[a-z]/.test(token?.text ?? "");
+
+/** The piece that "the white one" behind a comma describes. */
+function ledBy(joined: readonly Tok[], tokens: readonly Tok[], at: number): Tok | null {
+  if (joined.at(-1)?.text !== "," || described(tokens, at)?.mention.count !== 1) return null;
+  const from = joined.findLastIndex(({ kind }) => kind === "piece");
+  const { name, number, count } = joined[from]?.mention ?? {};
+  const isOne = name !== undefined && number === undefined && count === 1;
+  const isNext = joined
+    .slice(from + 1, -1)
+    .every(({ kind, text, roles }) => kind === "word" && !AND.has(text) && !roles.heads);
+  return isOne && isNext ? joined[from]! : null;
+}
 
 /** "the white one", "that small oak one", "listed tall one 70". */
 function described(tokens: readonly Tok[], at: number): Found | null {

@@ -1,5 +1,7 @@
 import { z } from "zod";
+import type { Books } from "../books/books.ts";
 import { checkPieces } from "../books/check.ts";
+import type { FactData } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { dayWords, namesOf } from "../decide/echo.ts";
@@ -30,6 +32,9 @@ const rules: FactRules<"lent"> = {
   }),
   apply: (books, fact) => checkPieces(books, fact.pieces),
 };
+
+const isLent = (what: string, { facts }: Books): boolean =>
+  facts.some(({ kind, data }) => kind === "lent" && (data as FactData["lent"]).what?.includes(what));
 
 export const lent = defineVerb({
   kind: "lent",
@@ -66,6 +71,9 @@ export const lent = defineVerb({
 
   decide(reading, desk) {
     const { what, to, returned } = reading;
+    // "i returned a brush" took it back to where it was bought.
+    if (returned && what && !isLent(what, desk.books))
+      return { kind: "refuse", why: `By the books nobody had the ${what}.` };
     const data = { ...(what ? { what } : {}), ...(to ? { to } : {}), ...(returned ? { returned } : {}) };
     const day = reading.date ?? desk.today;
     if (!reading.pieces) return { kind: "record", facts: [{ kind: "lent", day, pieces: [], data }] };

@@ -139,9 +139,11 @@ export const sell = defineVerb({
           "offloaded",
           "moved … for",
           "sold off",
+          "went together for",
         ],
         with: ["number"],
       },
+      { say: ["went too", "went as well", "went together"], with: ["piece", "number"], without: ["miles"] },
       {
         say: [
           ...["managed to sell", "manage to sell", "was able to sell", "were able to sell"],

@@ -53,6 +53,11 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "i actually paid 65 for the hutch",
   ],
   ["^ [that|it|this|those was|is|were for|on] <art>? <piece> ;", "newest", "that was for the hutch"],
+  [
+    "^ i|we? put|had|logged|noted|entered|wrote|recorded? <any> … [on|under|for|to the|a wrong <piece>|piece|one|item|thing ,|.? and? it_was|they_were|that_was|it_is|thats|was|should_be|goes|belongs for|on|with|to?]",
+    "change",
+    "i put the stain on the wrong piece, it was for the bench",
+  ],
   ["^ [actually] <supply> … was|were|is|cost $", "paid", "actually paint was 14"],
   ["^ <art>? <supply> [actually|really] $ ;", "change", "paint actually 14"],
   ["^ [make] the|my|that <supply> … $ ;", "paid", "make the paint 14"],

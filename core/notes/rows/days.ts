@@ -28,6 +28,11 @@ const ROWS: readonly Row<DayEffect>[] = [
     "wide",
     "bought dresser 40 at the sunday market",
   ],
+  [
+    "<sell> … to the|that|this <person>|<trait>|<opinion>* couple|lady|guy|woman|man|girl|family|kid|<person> [from <weekday>]",
+    "word",
+    "sold desk 140 to the couple from sunday",
+  ],
   ["<person>|<someone>|guy|lady [on <rank>]", "wide", "sold desk to someone on 5th 140"],
   ["[<outof> buyer|seller|experience|condition|customer]", "word", "sold dresser 175 10/10 buyer"],
   ["<sell>|<buy> … $ [after|since|around|before <day>]", "wide", "sold desk 140 after the 3rd"],

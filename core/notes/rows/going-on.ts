@@ -3,12 +3,12 @@ import { tableOf } from "./table.ts";
 
 /**
  * How a line goes on from what was said before it. Of the newest note: "again": once more as it was; "more": one more,
- * or as many as the number in brackets, with a value of its own, "paid more" only of a payment; "other": the same of another piece; "too": its verb
+ * or as many as the number in brackets, with a value of its own, "paid more" only of a payment, "sold more" of a sale; "other": the same of another piece; "too": its verb
  * alone, its amount asked. Of the one piece spoken of: "listed", "lowered", "sold", "took". The part in brackets says so, and
  * every other word has to be a value, a piece or nothing. "numbered": the part in brackets is the bare number of a piece.
  */
 export type GoingOn =
-  | ("again" | "more" | "paid more" | "other" | "too")
+  | ("again" | "more" | "paid more" | "sold more" | "other" | "too")
   | ("listed" | "lowered" | "sold" | "took")
   | "numbered";
 
@@ -18,6 +18,21 @@ const ROWS: readonly Row<GoingOn>[] = [
   ["^ [same|same_thing|ditto] <day>|<method> ;", "again", "same yesterday"],
   ["^ [then|oh|plus* another # more? for|at?] $", "more", "another 2 for 30"],
   ["^ [then|oh|plus* # more|others for|at?] $", "more", "2 more for 30"],
+  [
+    "^ [and|then|oh|plus|sold|just* another|another_one|one_more|the_last_one|last_one ,? is|just* gone|sold|went ,|for|at*] $",
+    "sold more",
+    "another one gone, 28 this time",
+  ],
+  [
+    "^ [and|then|oh|plus|sold|just* another|another_one|one_more|the_last_one|last_one ,? for|at? the? same price|money|amount]",
+    "again",
+    "sold another, same price",
+  ],
+  [
+    "^ [and|then|oh|plus* another|another_one|one_more|the_last_one|last_one ,] $|<time>",
+    "more",
+    "and one more, 30",
+  ],
   [
     "^ [then|oh|plus* another|another_one|one_more|the_last_one|last_one for|at?] $|<time>",
     "more",
@@ -54,6 +69,7 @@ const ROWS: readonly Row<GoingOn>[] = [
     "no bites, now 185",
   ],
   ["^ $ [,? and? its|it_is gone|sold] ;", "sold", "200 and its gone"],
+  ["^ [its|it_is|thats|finally|and? gone ,|!|.|for|at*] $ ;", "sold", "gone! 90"],
   ["^ [they|he|she|i|we? took] $ ;", "took", "took 200"],
   ["^ [#] is|all* done|finished|started ;", "numbered", "1 done"],
   ["<time> <labor>? on|for [#] ;", "numbered", "30 min on 2"],

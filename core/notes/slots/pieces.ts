@@ -3,7 +3,7 @@ import { claim, freeTokens, isMark } from "../clause.ts";
 import { unlistedMention } from "../mentions.ts";
 import { MONTHS } from "../words/calendar.ts";
 import { WHOM } from "../words/names.ts";
-import { PLAIN_NOUNS, PURPOSES, SEVERAL, THEM, WITH_PARTS } from "../words/pieces.ts";
+import { ALL_OF_THEM, PLAIN_NOUNS, PURPOSES, SEVERAL, THEM, WITH_PARTS } from "../words/pieces.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
 import { afterArticles, beforeArticles } from "./names.ts";
@@ -38,7 +38,7 @@ export const pieces: Fill = (clause) => {
   );
   if (pronoun) {
     claim(pronoun);
-    return { value: [], follows: true, ...(SEVERAL.has(pronoun.text) ? { several: true } : {}) };
+    return { value: [], follows: true, ...(ALL_OF_THEM.has(pronoun.text) ? { several: true } : {}) };
   }
   const found = unlisted(clause, true);
   clause.unlisted = found;

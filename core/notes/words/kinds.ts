@@ -26,4 +26,6 @@ export const KIND_NOUNS: Readonly<Record<string, Kind>> = {
   cut: "reprice",
   statement: "statement",
   work: "work",
+  hours: "work",
+  minutes: "work",
 };

@@ -72,3 +72,6 @@ export const JOINTS = wordSet("and then but so & also");
 export const INTERJECTIONS = wordSet(
   "ok okay so hey hi well um uh yes yep yeah oh yay finally today just now also btw fyi update note lol morning",
 );
+
+/** Words beside what goes on from a note before: "another one, 28 this time". */
+export const BESIDE_GOING_ON = wordSet("this_time this time again too also as_well today");

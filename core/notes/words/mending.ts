@@ -9,6 +9,8 @@ export const SKIPPED: ReadonlySet<string> = new Set(
     "off out books list ledger records about saying date day method"
   ).split(" "),
 );
+/** How a note came to be there. */
+export const ENTERED = wordSet("put had logged noted entered wrote recorded");
 /** "that sale", "those knobs": they point at something noted. */
 export const POINTING: ReadonlySet<string> = new Set(["that", "those", "these", "this"]);
 /** The newest note. */
@@ -30,6 +32,8 @@ export const FIELDS: Readonly<Record<string, "buyer" | "source">> = {
   source: "source",
   seller: "source",
 };
+/** Somebody or something as in a note before. */
+export const SAME_AS_BEFORE = wordSet("same");
 /** Behind them stands what it was. */
 export const OLD: ReadonlySet<string> = new Set(["not", "instead", "rather"]);
 /** Between a piece and its new name. */
@@ -45,6 +49,14 @@ export const VALUE_TOLD: ReadonlySet<string> = new Set([
     "came to",
     "the total was",
     "total was",
+    "receipt says",
+    "the receipt says",
+    "receipt said",
+    "the receipt said",
+    "hm receipt says",
+    "altogether",
+    "with tax altogether",
+    "plus tax altogether",
   ],
 ]);
 /** Beside "only" and a value: "it took only 1h". */
@@ -67,6 +79,8 @@ export const OPENERS: ReadonlySet<string> = new Set([
 ]);
 /** Those that may stand behind the value: "the hutch, sorry", "25 i mean". */
 export const BEHIND = wordSet("sorry actually oops i mean meant my_bad i_mean i_meant rather instead");
+/** What was wrong of the newest note. */
+export const WRONG_ONES = wordSet("piece one item thing");
 /** Words between such an opening and the value. */
 export const LINKS: ReadonlySet<string> = new Set(
   "oh ah hmm um uh ok well it its it's it’s thats that's i they he she was were is are been be there really just by the a an my and in".split(
@@ -75,6 +89,14 @@ export const LINKS: ReadonlySet<string> = new Set(
 );
 /** What was left out of the newest note. */
 export const FORGOTTEN: ReadonlySet<string> = new Set(["forgot", "forgotten", "left", "left out"]);
+/** What says that a fee came with the note before. */
+export const ADDS_FEE = wordSet("there_was was minus less plus with and took charged");
+/** Words beside it. */
+export const BESIDE_FEE = wordSet(
+  "there a the an in of oh also they he she it me for platform selling site app",
+);
+/** How it was paid is told behind them. */
+export const HOW_PAID = wordSet("paid payed pays pd");
 export const BESIDE_FORGOTTEN: ReadonlySet<string> = new Set(
   "out to about add mention say include".split(" "),
 );

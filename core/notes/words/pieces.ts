@@ -59,6 +59,9 @@ export const SIZED = wordSet(
 /** More than one, without a name. */
 export const SEVERAL = wordSet("them those these em both_of_them");
 
+/** Several, told by a pronoun. */
+export const ALL_OF_THEM: ReadonlySet<string> = new Set([...SEVERAL, "they"]);
+
 /** The pieces spoken of. */
 export const THEM = wordSet("it them those these");
 
@@ -88,6 +91,9 @@ export const ONE = wordSet("one ones");
 
 /** Before "all three": pieces that something was for or on. */
 export const FOR_ALL = wordSet("for on to");
+
+/** What stands between pieces and what became of them. */
+export const BE = wordSet("is are was were got just");
 
 /** Before several numbers of pieces: "both 3 and 4". */
 export const LIST_WORDS = wordSet("both numbers number nos pieces items");

@@ -30,3 +30,10 @@ export const GREETINGS: ReadonlyMap<string, string> = new Map([
   ["morning", "Good morning."],
   ["gm", "Good morning."],
 ]);
+
+/** What is counted where nothing of the trade is told. */
+export const COUNTED_IN_TALK: ReadonlySet<string> = new Set(
+  "degrees degree f lbs lb pounds pound flights flight stairs steps floors people folks guys kids views likes messages texts calls years yrs weeks days hours minutes blocks stores trips times am pm o'clock to".split(
+    " ",
+  ),
+);
