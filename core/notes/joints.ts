@@ -67,8 +67,14 @@ const isDeposit = (head: Tok | undefined): boolean =>
 /** "so i went to the estate sale and": nothing that could be recorded yet. */
 function isLeadIn(before: Shape, cut: Cut): boolean {
   const thing = before.amount || before.miles || before.duration;
-  if (thing || cut.repeats) return false;
+  if (thing || cut.repeats || isDoneAlone(cut)) return false;
   return !before.head || (isLight(before.head) && !before.piece && !before.supply);
+}
+
+/** "done and listed 110": that it is done is a note, though its piece is left out. */
+function isDoneAlone({ tokens }: Cut): boolean {
+  const said = tokens.filter(({ kind, roles }) => kind !== "mark" && (roles.heads || !roles.filler));
+  return said.length === 1 && headsOf(said[0]!).some(({ kind }) => kind === "finish");
 }
 
 /** "needed a new drill so i spent 60": what for, before how much. */
