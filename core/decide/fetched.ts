@@ -8,6 +8,7 @@ import { held } from "./fits.ts";
 import { matchMention } from "./match.ts";
 import { byNumbers } from "./mentioned.ts";
 import { owingPieces, salesOwing } from "./owing.ts";
+import { isAnother, toldApart } from "./whom.ts";
 
 /** A held piece was fetched: the sale that this makes, with what needs no asking any more. */
 export interface Fetched {
@@ -31,7 +32,7 @@ export function fetchedOf(read: Reading, desk: Omit<Desk, "confirmed">): Fetched
   const deposit = depositOf(pieces);
   if (pieces.length === 0 || deposit === 0) return null;
   // Another buyer than the one who left the deposit: what becomes of that is asked like of any sale.
-  if (reading.buyer && pieces.some(({ hold }) => hold?.buyer && hold.buyer !== reading.buyer)) return null;
+  if (pieces.some(({ hold }) => isAnother(reading.buyer, hold?.buyer))) return null;
   const listed = listPriceOf(pieces);
   const said = reading.kind === "sell" ? reading.price : reading.amount;
   if (said === undefined && listed === null) return null;
@@ -96,7 +97,7 @@ export function owedCameIn(reading: Reading, { books }: Pick<Desk, "books">): Re
 /** "greg changed his mind": the only piece on hold, of those held for whoever is named. */
 export function backedOutOf(reading: Reading, { books }: Pick<Desk, "books">): Reading | null {
   if (reading.kind !== "fallthrough" || !reading.missing?.includes("pieces")) return null;
-  const buyer = "buyer" in reading ? reading.buyer : undefined;
+  const buyer = toldApart(("buyer" in reading ? reading.buyer : undefined) as string | undefined);
   const all = [...books.pieces.values()].filter((piece) => held.allows(piece) && piece.gone === null);
   const theirs = all.filter(({ hold }) => buyer === undefined || hold?.buyer === buyer);
   const [first] = theirs;

@@ -4,6 +4,7 @@ import { pieceLabel } from "../books/piece.ts";
 import { owedByBuyers } from "../books/shares.ts";
 import { type Cents, show } from "../money.ts";
 import { piecesOf } from "./echo.ts";
+import { toldApart } from "./whom.ts";
 
 /**
  * The sales on which something is still owed, newest first: by the buyer named, where one is, and of at least the
@@ -15,7 +16,9 @@ export function salesOwing(books: Books, said: { amount?: Cents; buyer?: string 
     (fact): fact is FactOf<"sell"> =>
       fact.kind === "sell" && owedByBuyers(piecesOf(books, fact)) > 0 && isLastSale(books, fact),
   );
-  const fitting = owing.filter((sale) => said.buyer === undefined || sale.data.buyer === said.buyer);
+  const isTheirs = ({ data }: FactOf<"sell">): boolean => data.buyer === said.buyer;
+  const isAnybody = toldApart(said.buyer) === undefined && !owing.some(isTheirs);
+  const fitting = owing.filter((sale) => isAnybody || isTheirs(sale));
   const enough = fitting.filter((sale) => owedByBuyers(piecesOf(books, sale)) >= (said.amount ?? 0));
   return (enough.length > 0 ? enough : fitting).reverse();
 }

@@ -5,6 +5,7 @@ import { showDay } from "../calendar.ts";
 import { type Cents, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { type Ask, confirmation, type Decision, type Desk, NEVER_MIND } from "./decision.ts";
+import { isAnother } from "./whom.ts";
 
 type Pieces = readonly Readonly<Piece>[];
 
@@ -66,7 +67,7 @@ function depositQuestion(reading: ReadingOf<"sell">, pieces: Pieces, desk: Desk)
   const price = reading.price!;
   if (deposit === 0 || depositFate(desk) || desk.confirmed.includes("whole price")) return null;
   const [holder] = holdersOf(pieces);
-  if (holder && reading.buyer && holder !== reading.buyer && !desk.confirmed.includes("deposit applied")) {
+  if (holder && isAnother(reading.buyer, holder) && !desk.confirmed.includes("deposit applied")) {
     return otherBuyer(holder, deposit);
   }
   const listPrice = listPriceOf(pieces);

@@ -39,6 +39,10 @@ function barsOf(tokens: readonly Tok[]): readonly Bearing[] {
   return bars;
 }
 
+/** Whether a saying has all that it needs, and nothing that rules it out. */
+const isFitting = ({ needs, rulesOut }: Said, mask: number): boolean =>
+  (mask & needs) === needs && (mask & rulesOut) === 0;
+
 const isBarred = (kind: Kind, bars: readonly Bearing[]): boolean => bars.some((bar) => bears(kind, bar));
 
 export function chosen(clause: Clause, repeats: Tok | undefined): Choice | null {
@@ -67,8 +71,7 @@ function unsaidChoice(mask: number, bars: readonly Bearing[]): Choice | null {
   let best: Said | null = null;
   let most = -1;
   for (const said of language().unsaid) {
-    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0 || isBarred(said.kind, bars))
-      continue;
+    if (!isFitting(said, mask) || isBarred(said.kind, bars)) continue;
     const score = Math.floor(said.weight);
     if (score <= most) continue;
     best = said;
@@ -92,6 +95,8 @@ function isAbsorbed(clause: Clause, at: number, heads: readonly number[]): boole
       (head) =>
         !head.light &&
         facts.absorbs(head.kind, tokens[at]!.text) &&
+        // "put 20 toward the lamp": no loan is paid, so that nothing is a part of that.
+        isFitting(head.said, clause.signs.mask | maskAfter(clause, other)) &&
         tailOf(clause, other, head.tail) !== null,
     );
     if (!takes) return false;
@@ -106,8 +111,7 @@ function better(before: Choice | null, clause: Clause, token: Tok, bars: readonl
   const mask = clause.signs.mask | after;
   let best = before;
   for (const { said, tail: words, light } of headsOf(token)) {
-    if ((mask & said.needs) !== said.needs || (mask & said.rulesOut) !== 0 || isBarred(said.kind, bars))
-      continue;
+    if (!isFitting(said, mask) || isBarred(said.kind, bars)) continue;
     const length = token.to - token.from + words.length * 3;
     const score = (light ? 20 : 100) + length * 3 + said.weight;
     if (best && best.score >= score) continue;

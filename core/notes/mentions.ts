@@ -22,6 +22,9 @@ import {
 } from "./words/pieces.ts";
 import { PARTS } from "./words/traits.ts";
 
+/** So many pieces of a kind may be counted by a product of count and price. */
+const FACTOR_MAX = 1000;
+
 export const COUNT_WORDS: Readonly<Record<string, number>> = {
   both: 2,
   pair: 2,
@@ -170,7 +173,7 @@ function after(tokens: readonly Tok[], noun: number, mention: Mention, plural: b
   if (isPartCount(tokens, to)) return to + partOffset(tokens, to) + 2;
   const factor = wholeOf(next.amount?.factors?.[0] ?? null);
   // "chairs 2@10" counts them, and the product stays the price.
-  if (factor !== null && factor < 1000 && plural && mention.count === undefined) mention.count = factor;
+  if (factor !== null && factor < FACTOR_MAX && plural && mention.count === undefined) mention.count = factor;
   const open =
     next.kind === "mark" && (next.text === "(" || isCountAside(tokens, to, mention, plural)) ? 1 : 0;
   const count = countOf(tokens[to + open]);
@@ -279,6 +282,9 @@ function mentionAt(
   if (counted.count !== undefined) mention.count = counted.count;
   if (counted.set || noun.isSet) mention.set = true;
   if (traits.length > 0) mention.traits = traits;
+  // "4 @ 20 stools": the product stays the price.
+  const factor = wholeOf(tokens[counted.from - 1]?.amount?.factors?.[0] ?? null);
+  if (factor !== null && factor < FACTOR_MAX && noun.plural) mention.count ??= factor;
   if (isTheOther(tokens, traitsFrom, at)) mention.besides = true;
   const to = after(tokens, at, mention, noun.plural);
   if (mention.count === undefined) {

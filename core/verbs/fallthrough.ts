@@ -53,6 +53,25 @@ const rules: FactRules<"fallthrough"> = {
   },
 };
 
+/** How a buyer leaves a deal, or a deal its buyer. */
+const OUT_OF_IT = [
+  ...["pulled out", "pulled out of", "walked on", "walked away from", "lost the sale", "lost the buyer"],
+  ...["lost my buyer", "lost our buyer", "never came for", "never came to get", "never came by for"],
+  ...["never picked up", "never made it", "deal off", "deal is dead", "deals dead", "deal died", "deal dead"],
+  ...["sale is off", "sale off", "sales off", "sale is dead", "deal fell apart", "sale fell apart"],
+  ...["sale of … is off", "sale on … is off", "deal on … is off"],
+  ...["sale of … is dead", "deal on … is dead", "passed on … after all"],
+];
+
+/** That somebody wants a piece no more. */
+const WANT_NO_MORE = [
+  ...["doesnt want", "does not want", "dont want", "no longer wants", "no longer want", "didnt want"],
+  ...["isnt taking", "arent taking", "wont be taking", "wont take … after all", "cant take … after all"],
+  ...["not taking … after all", "cant do … after all", "isnt getting", "arent buying", "arent taking"],
+  ...["decided against", "decided not to buy", "decided not to take", "decided not to get"],
+  ...["lost interest in", "no longer interested in", "not interested in … anymore", "cant take"],
+];
+
 export const fallthrough = defineVerb({
   kind: "fallthrough",
   example: "buyer backed out of desk, refunded 30",
@@ -113,7 +132,17 @@ export const fallthrough = defineVerb({
           "isnt buying",
           "not buying",
           "walked away",
+          ...OUT_OF_IT,
         ],
+      },
+      { say: WANT_NO_MORE, with: ["piece"] },
+      {
+        say: [
+          ...["off hold", "took … off hold", "taking … off hold", "no longer on hold", "no longer holding"],
+          ...["hold is off", "hold … is off", "hold was cancelled", "cancelled … hold", "canceled … hold"],
+          ...["released … hold", "lifted … hold", "removed … hold", "ended … hold"],
+        ],
+        with: ["piece"],
       },
       {
         say: [
@@ -160,6 +189,13 @@ export const fallthrough = defineVerb({
       "got",
       "wants",
       "no show",
+      "deposit back",
+      "deposit refunded",
+      "deposit returned",
+      "hold",
+      "on hold",
+      "paid",
+      ...["stays", "anymore", "any more", "after all"],
     ],
     judge: judgeFallthrough,
   },

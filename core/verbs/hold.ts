@@ -11,6 +11,7 @@ import { confirmation } from "../decide/decision.ts";
 import { dayWords, methodWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
+import { isAnother, toldApart } from "../decide/whom.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgeHold } from "../notes/judging/holding.ts";
@@ -112,10 +113,32 @@ export const hold = defineVerb({
           "put down",
           "left … deposit",
           "money down",
+          ...["half down on", "half now on", "earnest money", "partial payment", "part payment"],
+          ...[
+            "first payment",
+            "put … toward",
+            "put … towards",
+            "nonrefundable deposit",
+            "non refundable deposit",
+          ],
         ],
         with: ["number"],
+        without: ["loan", "supply", "percent"],
+      },
+      {
+        say: [
+          ...["set … aside", "setting … aside", "put … aside", "putting … aside"],
+          ...["tucked … away for", "dibs on", "has dibs on", "called dibs on", "got dibs on"],
+        ],
+        with: ["piece"],
       },
       { say: "down", with: ["piece", "number"], light: true },
+      {
+        say: ["gave me … toward", "gave me … towards", "left … on"],
+        with: ["piece", "number"],
+        without: ["loan", "supply"],
+        light: true,
+      },
       { say: "saving", with: ["piece"], without: ["number"], light: true },
       { say: ["pending", "is pending", "pending pickup", "sale pending"], with: ["piece"], light: true },
     ],
@@ -159,6 +182,7 @@ export const hold = defineVerb({
       "sent me",
       "messaged",
       "emailed",
+      ...["wired", "layaway", "on layaway", "first payment", "half"],
     ],
     judge: judgeHold,
   },
@@ -170,11 +194,12 @@ export const hold = defineVerb({
   decide(reading, desk) {
     const settled = settlePieces(reading, desk, { fit: here, question: "is on hold", unknown: "add" });
     if (settled.kind !== "settled") return settled;
-    const { deposit, method, buyer } = reading;
+    const { deposit, method } = reading;
+    const pieces = piecesOf(desk.books, settled);
+    const isKnown = pieces.some(({ hold }) => hold?.buyer);
+    const buyer = isKnown ? toldApart(reading.buyer) : reading.buyer;
     const until = holdUntil(reading, desk.today);
-    const other = piecesOf(desk.books, settled).find(
-      (piece) => buyer && piece.hold?.buyer && piece.hold.buyer !== buyer,
-    );
+    const other = pieces.find((piece) => isAnother(buyer, piece.hold?.buyer));
     if (other && !desk.confirmed.includes("second buyer")) {
       const prompt = `It is already on hold for ${other.hold!.buyer}. Hold it for ${buyer} as well?`;
       return { kind: "ask", ask: confirmation(prompt, { label: "Yes, hold it", confirm: "second buyer" }) };

@@ -42,6 +42,19 @@ const rules: FactRules<"list"> = {
 const BOARDS =
   /^(?:classifieds?|boards?|online|sites?|market|list|listings|sale|apps?|pages?|groups?|websites?|forums?|web|internet)$/;
 
+/** "stuck the sideboard in the booth at 190": set out where it is for sale. */
+const SET_OUT = ["put", "stuck", "placed", "set", "hung"].flatMap((verb) =>
+  [
+    "in the booth",
+    "in my booth",
+    "at the booth",
+    "in the shop",
+    "in the store",
+    "in the window",
+    "at the mall",
+  ].map((place) => `${verb} … ${place}`),
+);
+
 export const list = defineVerb({
   kind: "list",
   example: "listed dresser 190",
@@ -87,7 +100,26 @@ export const list = defineVerb({
           "threw … up on",
           "put … up on",
           "stuck … up",
+          "put … for sale",
         ],
+      },
+      { say: SET_OUT, with: ["piece", "number"] },
+      {
+        say: [
+          ...[
+            "is up",
+            "are up",
+            "for sale",
+            "is for sale",
+            "are for sale",
+            "on the market",
+            "back on the market",
+          ],
+          ...["priced", "tagged", "put a … tag on", "price tag", "ad up for", "ad is up for", "ad up"],
+        ],
+        with: ["piece", "number"],
+        without: ["supply", "duration", "miles"],
+        light: true,
       },
       {
         say: "put … on",

@@ -141,6 +141,12 @@ export const reprice = defineVerb({
         without: ["supply", "duration", "stream", "loan", "miles", "piece", "unknown", "percent"],
         light: true,
       },
+      {
+        say: ["price to", "price at", "price down to", "price now", "less", "cheaper"],
+        with: ["piece", "number"],
+        without: ["supply", "duration", "stream", "loan", "miles", "percent"],
+        light: true,
+      },
       { with: ["piece", "number", "off"], without: ["supply", "duration", "percent", "miles", "loan"] },
     ],
     slots: { pieces: "pieces" },

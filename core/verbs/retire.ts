@@ -55,12 +55,27 @@ export const retire = defineVerb({
   reads: {
     says: [
       {
-        say: ["keeping", "keep", "kept", "decided to keep", "keeper"],
+        say: [
+          "keeping",
+          "keep",
+          "kept",
+          "decided to keep",
+          "keeper",
+          "not selling … keeping",
+          "not selling … keep",
+        ],
         with: ["named"],
         without: ["number"],
         means: { how: "kept" },
       },
       { say: ["keeping", "kept"], with: ["pronoun"], without: ["number", "named"], means: { how: "kept" } },
+      {
+        say: ["staying", "is staying", "are staying", "stays", "stays with us", "staying with us"],
+        with: ["piece"],
+        without: ["number", "duration", "supply"],
+        means: { how: "kept" },
+        light: true,
+      },
       {
         say: [
           "donated",
@@ -79,6 +94,16 @@ export const retire = defineVerb({
           "gave … as a freebie",
           "let … have",
           "dropped … off at",
+          ...["given to", "was given to", "given away", "put … free sign", "set … free sign"],
+          ...[
+            "put … on the curb free",
+            "put … out free",
+            "put … out on the curb with a free sign",
+            "put … on the curb with a free sign",
+            "put … on the curb for free",
+            "set … on the curb free",
+          ],
+          ...["dropped … donation center", "took … donation center", "dropped … donation bin"],
         ],
         without: ["number"],
         means: { how: "given" },
@@ -126,6 +151,7 @@ export const retire = defineVerb({
           "pitched",
           "parted out",
           "broke up",
+          ...["broke down … for lumber", "broke down … for wood", "broke down … for firewood"],
           ...LOST,
         ],
         without: ["number"],
@@ -143,6 +169,7 @@ export const retire = defineVerb({
           "is in the dumpster",
           "ended up in the dumpster",
           "ended up in the trash",
+          ...["in the dumpster", "dumpster :", "dump :"],
           "put … in the dumpster",
           "put … in the trash",
         ],
@@ -153,7 +180,10 @@ export const retire = defineVerb({
     slots: { pieces: "pieces" },
     bears: ["standing pieces", "of pieces", "not a part"],
     needs: ["pieces"],
-    absorbs: ["for myself", "for me", "for us", "keep", "away"],
+    absorbs: [
+      ...["for myself", "for me", "for us", "keep", "away", "free", "for free", "curb", "no charge"],
+      ...["free of charge", "donation", "center", "bin", "parts", "lumber", "firewood", "wood"],
+    ],
     judge: (_, clause) =>
       LOST.includes(clause.head?.text ?? "")
         ? { kind: "gone" }

@@ -160,6 +160,35 @@ export const sell = defineVerb({
       },
       // A note in another's tongue.
       { say: ["have sell", "i sell", "is sell"], with: ["piece", "number"] },
+      {
+        say: [
+          ...["ended up taking … for", "wound up taking … for", "ended up getting … for"],
+          ...["ended up letting … go", "wound up letting … go", "wound up getting … for"],
+        ],
+        with: ["piece", "number"],
+        without: ["supply"],
+      },
+      {
+        say: [
+          "made a sale",
+          "made another sale",
+          "got a sale",
+          "had a sale",
+          "another sale",
+          "first sale",
+          "first sale of the day",
+          "sale of the day",
+        ],
+        with: ["number"],
+        without: ["supply", "stream"],
+        light: true,
+      },
+      {
+        say: ["gone", "is gone", "all gone", "gone at last", "finally gone"],
+        with: ["number"],
+        without: ["supply", "stream", "loan", "unknown", "piece", "duration", "miles"],
+        light: true,
+      },
       { say: "sale of", with: ["number"], light: true },
       {
         say: ["out the door", "went out the door", "rolled out the door"],
@@ -226,6 +255,7 @@ export const sell = defineVerb({
       "guy paid",
       "delivered",
       "took out",
+      ...["accepted", "settled", "settled for", "settled on", "settled at", "sale"],
     ],
     judge: judgeSale,
   },

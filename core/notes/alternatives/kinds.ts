@@ -140,6 +140,10 @@ export const takenBack: Offer = ({ clause, amounts }) => {
   return [draft("mend", { of, removed: true }, clause)];
 };
 
+/** "asking 80 for the trunk": what it is listed at, where nobody else asks. */
+const isOurAsking = ({ tokens, signs }: Clause): boolean =>
+  !signs.has("person") && tokens.some(({ text }) => text === "asking");
+
 /** What was only planned or offered: what its own words say, else the sale that it would be. */
 export const asSale: Offer = (held) => {
   const down = held.clause.tokens.find(
@@ -150,7 +154,7 @@ export const asSale: Offer = (held) => {
   if (isNoSale(held)) return [];
   const [price] = held.amounts;
   return held.pieces && held.amounts.length === 1
-    ? [as("sell", { price }, held)]
+    ? [...(isOurAsking(held.clause) ? [as("list", { price }, held)] : []), as("sell", { price }, held)]
     : held.made
       ? [held.made]
       : [];

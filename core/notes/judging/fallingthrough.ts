@@ -10,13 +10,22 @@ function fate(clause: Clause, pattern: RegExp): boolean {
   return clause.tokens.some((token: Tok) => token.kind === "word" && pattern.test(token.text));
 }
 
+/** "15 back to him" */
+const isBackToThem = ({ tokens }: Clause): boolean =>
+  tokens.some(
+    ({ text }, at) =>
+      text === "back" &&
+      tokens[at - 1]?.kind === "amount" &&
+      /^(?:to|him|her|them)$/.test(tokens[at + 1]?.text ?? ""),
+  );
+
 /** What became of the deposit: an amount refunded or kept; kept whole is a refund of nothing. */
 export function judgeFallthrough(fields: ReadingFields["fallthrough"], clause: Clause): Trouble | null {
   // "backed out of the driveway": no piece that is known, and nobody who could back out of it.
   const isSaid = clause.signs.has("piece") || clause.signs.has("person") || clause.signs.has("pronoun");
   if (fields.pieces !== undefined && !isSaid && /^back/.test(clause.head?.text ?? ""))
     return { kind: "unknown" };
-  const refunded = fate(clause, GIVEN_BACK);
+  const refunded = fate(clause, GIVEN_BACK) || isBackToThem(clause);
   const kept = fate(clause, KEPT);
   const [amount, second] = freeTokens(clause, "amount");
   if (second) return { kind: "twoNumbers" };

@@ -1,14 +1,18 @@
-import type { Clause } from "../clause.ts";
+import type { Clause, Tok } from "../clause.ts";
 import { claim, says } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { NOBODY_NAMED } from "../words/names.ts";
+import { HOUSEHOLD } from "../words/people.ts";
 
 /** A number in a hold is a deposit only where "deposit" or "down" is said: it could be the price. */
 export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Trouble | null {
   if (
     fields.deposit !== undefined &&
-    !says(clause, /(?:^|\b)(?:deposits?|deposited|depost|down|money down|to hold)(?:\b|$)/) &&
+    !says(
+      clause,
+      /(?:^|\b)(?:deposits?|deposited|depost|down|money down|to hold|earnest money|(?:first|part|partial) payment|half now|towards?)(?:\b|$)/,
+    ) &&
     !isPutDown(clause)
   )
     return { kind: "deposit" };
@@ -17,6 +21,10 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
   if (says(clause, /^(?:returned|refunded|gave back|kept)$/) || isGivenBack(clause))
     return { kind: "unknown" };
   if (fields.deposit !== undefined && isOwnDeposit(clause)) return { kind: "anotherPerson" };
+  // "setting the bench aside for now": for whom?
+  const isForSomebody =
+    fields.buyer !== undefined || fields.until !== undefined || fields.deposit !== undefined;
+  if (!isForSomebody && says(clause, /^aside$/)) return { kind: "doubt" };
   // "hold desk friday": since friday, or until?
   const weekday = clause.tokens.some((token) => token.kind === "day" && token.said?.form === "weekday");
   if (weekday && fields.until === undefined && /^hold(?:ing)?\b/.test(clause.head?.text ?? ""))
@@ -51,9 +59,12 @@ function isOfPiece({ tokens }: Clause): boolean {
   );
 }
 
+const isBuyer = ({ text, roles }: Tok): boolean =>
+  roles.actor === "buyer" && !text.split(" ").some((word) => HOUSEHOLD.has(word));
+
 /** "paid 25 deposit on a hutch at the estate sale": the owner's own money, on a piece not bought yet. */
 function isOwnDeposit(clause: Clause): boolean {
-  if (clause.signs.has("person")) return false;
+  if (clause.signs.has("person") || clause.tokens.some(isBuyer)) return false;
   const isShop = clause.tokens.some((token) => token.roles.place !== undefined && !token.roles.person);
   return isShop || clause.tokens.some((token) => token.text === "paid" || token.text === "i");
 }

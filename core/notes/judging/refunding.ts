@@ -1,7 +1,8 @@
 import type { Clause } from "../clause.ts";
-import { says } from "../clause.ts";
+import { placeBefore, says } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
+import { BEFORE_RETURNED } from "../words/verbs.ts";
 
 /** A deposit given back belongs to a sale that fell through, and a supply returned is no refund to a buyer. */
 export function judgeRefund(fields: ReadingFields["refund"], clause: Clause): Trouble | null {
@@ -21,13 +22,22 @@ export function judgeRefund(fields: ReadingFields["refund"], clause: Clause): Tr
       /^(?:came back|brought back|returned|took back)$/.test(token.text),
     );
     const next = clause.tokens[returned + 1];
-    // "returned 30 on the desk" gives money back; "buyer returned the desk" the desk.
-    if (!(amount === returned + 1 || next?.kind === "amount")) fields.returned = true;
+    // "returned 30 on the desk" gives money back; "buyer returned the desk" and "desk returned 30" the desk.
+    const isMoney = amount === returned + 1 || next?.kind === "amount";
+    if (!isMoney || isPieceReturned(clause)) fields.returned = true;
   } else if (fields.returned && isMoneyReturned(clause)) delete fields.returned;
+  if (says(clause, /^(?:, |and |- )?(?:its|is|it is) back\b/)) fields.returned = true;
   return null;
 }
 
+/** "desk returned 140", "the lamp was returned, 20" */
+function isPieceReturned({ tokens }: Clause): boolean {
+  const at = tokens.findIndex(({ text }) => text === "returned");
+  return tokens[placeBefore(tokens, at - 1, BEFORE_RETURNED)]?.kind === "piece";
+}
+
 function isMoneyReturned(clause: Clause): boolean {
+  if (isPieceReturned(clause)) return false;
   const at = clause.tokens.findIndex((token) => token.text === "returned");
   if (at < 0) return false;
   const next = clause.tokens

@@ -2,7 +2,7 @@ import type { Clause, Tok } from "../clause.ts";
 import { claim, freeTokens, says } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
-import { centsOfToken, pieceCount } from "../slots/money.ts";
+import { centsIn, centsOfToken, pieceCount } from "../slots/money.ts";
 import { SEVERAL } from "../words/pieces.ts";
 import { RAISES, SETS_PRICE } from "../words/verbs.ts";
 
@@ -24,11 +24,11 @@ function after(clause: Clause, token: Tok): string {
 /** "from 150 to 120", "150 to 120": the old price is no amount to record. */
 function claimOldPrice(clause: Clause, amounts: readonly Tok[]): Tok | undefined {
   const [first, second] = amounts;
-  // "to 200 from 240"
+  // "to 200 from 240", "price cut, 240 from 275"
   if (
     amounts.length === 2 &&
     before(clause, second!) === "from" &&
-    /^(?:down )?to$/.test(before(clause, first!))
+    (/^(?:down )?to$/.test(before(clause, first!)) || isNearly(first!, second!))
   ) {
     claim(second!);
     return first;
@@ -46,6 +46,12 @@ function claimOldPrice(clause: Clause, amounts: readonly Tok[]): Tok | undefined
   return second;
 }
 
+/** "240 from 275": the one became of the other; "20 from 240" may be taken off. */
+function isNearly(now: Tok, old: Tok): boolean {
+  const [price, was] = [centsIn(now), centsIn(old)];
+  return price !== null && was !== null && price < was && price * 2 >= was;
+}
+
 /** The new price ("to 160", "now 140") or a cut ("by 20", "20 off"); a bare number could be either. */
 export function judgePrice(fields: ReadingFields["reprice"], clause: Clause): Trouble | null {
   // "made 60 off the bookcase" is no cut: a price, or what was left of it.
@@ -60,10 +66,11 @@ export function judgePrice(fields: ReadingFields["reprice"], clause: Clause): Tr
   const preposition = before(clause, token);
   // "40, change from 50": what came back, or what it was.
   if (preposition === "from") return { kind: "cutOrPrice" };
+  const isFromOld = amounts.length === 2 && after(clause, token) === "from";
   const raises = RAISES.test(head);
   const cut =
     preposition === "by" ||
-    after(clause, token) === "off" ||
+    /^(?:off|less|cheaper)$/.test(after(clause, token)) ||
     (/^(?:took|take|knocked|knock|shaved)/.test(head) &&
       clause.tokens.some((word) => word.text === "off" || word.text === "knocked off"));
   if (cut) {
@@ -73,7 +80,9 @@ export function judgePrice(fields: ReadingFields["reprice"], clause: Clause): Tr
     return null;
   }
   const sets =
-    /^(?:to|down to|up to|at|now|is now|are now|now at|=)$/.test(preposition) || SETS_PRICE.has(head);
+    isFromOld ||
+    /^(?:to|down to|up to|at|now|is now|are now|now at|=)$/.test(preposition) ||
+    SETS_PRICE.has(head);
   if (!sets) return { kind: raises ? "raiseBy" : "cutOrPrice" };
   return setPrice(fields, clause, token, found.cents);
 }

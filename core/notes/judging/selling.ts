@@ -10,15 +10,17 @@ import { couldBeCountAlone, isRestOfPrice } from "./buying.ts";
 /** "guy sold me a desk for 40" is a purchase told backwards: asked, never guessed. */
 export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Trouble | null {
   const { tokens, head } = clause;
-  const before = head ? tokens[tokens.indexOf(head) - 1]?.text : undefined;
-  const behind = head ? tokens[tokens.indexOf(head) + 1] : undefined;
+  const at = head ? tokens.indexOf(head) : tokens.length;
+  const [before, behind] = [tokens[at - 1]?.text, tokens[at + 1]];
   const next = behind?.text;
   // "they sold, 100" is of pieces spoken of, as "it sold": somebody who sells says what.
   const isOfPieces = before === "they" && (!behind || behind.kind !== "word" || BEFORE_PRICE.has(next!));
   const isNamed = tokens.some(({ kind }) => kind === "piece");
   if (before === "he" || before === "she" || (before === "they" && (!isOfPieces || isNamed)))
     return { kind: "anotherPerson" };
-  if (next === "me" || next === "us") return { kind: "anotherPerson" };
+  // "guy sold me a desk"; but "guy handed me 50 for the bench" is what a row says of a buyer.
+  const isToUs = next === "me" || next === "us";
+  if (isToUs && tokens[at - 1]?.roles.actor !== "buyer") return { kind: "anotherPerson" };
   methodOfFee(fields, clause);
   // "paid 50 got 20 back for desk": change, and no sale.
   if (head?.text === "got" && tokens.some(({ text }) => text === "back")) return { kind: "twoNumbers" };

@@ -37,7 +37,8 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   if (effect === "miles" || effect === "miles?") return driven(tokens, fired, effect === "miles?");
   if (effect === "piece") return numbered(tokens, fired);
   if (effect === "all") return countedAll(tokens, fired);
-  const token = joined(tokens, fired, rolesOfNumber(effect));
+  const token = joined(tokens, fired, effect === "fee" ? FEE : rolesOfNumber(effect));
+  if (effect === "fee") token.text = effect;
   if (effect === "half owed" || effect === "half paid") token.percent = HALF;
   else if (effect !== "all owed")
     token.amount = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "amount")?.amount;
@@ -55,6 +56,8 @@ const PRICE_PARTS: Readonly<Partial<Record<NumberEffect, Roles<Head>>>> = {
   "after fee": { hedge: "after fee" },
 };
 
+const FEE = rolesOf<Head>({ supply: "fees" });
+
 /** What is a part of the price no later row reads once more. */
 function rolesOfNumber(effect: NumberEffect): Roles<Head> {
   const part = PRICE_PARTS[effect];
@@ -66,8 +69,8 @@ function countedAll(tokens: readonly Tok[], fired: Fired): Tok {
   const pieces =
     tokens.slice(0, fired.from).findLast(({ kind }) => kind === "piece") ??
     tokens.slice(fired.to).find(({ kind }) => kind === "piece");
-  const number = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "amount");
-  const count = wholeOf(number?.amount?.exact ?? null);
+  const number = tokens.slice(fired.from, fired.to).find(({ amount, mention }) => amount ?? mention);
+  const count = number?.mention?.count ?? wholeOf(number?.amount?.exact ?? null);
   if (pieces?.mention?.plural && count !== null) {
     const { plural: _, ...mention } = pieces.mention;
     pieces.mention = { ...mention, count };

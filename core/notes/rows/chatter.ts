@@ -5,6 +5,16 @@ import { tableOf } from "./table.ts";
 
 /** What people say of the day, of others and of themselves, and what they cry out. */
 const ROWS: readonly Row<ChatterEffect>[] = [
+  [
+    "[just? to be_done|be_rid|get_rid|be_shut|get_it_over|get_done|get_it_done|be_over|get_it_out with|of|over it|that|them|with?] !<piece>",
+    "chat",
+    "let the crib go for 65 just to be done with it",
+  ],
+  [
+    "^ [took|snapped|got|grabbed some|new|the|its|good|better|a_few* pics|pictures|photos|pic|photo] ;",
+    "chat",
+    "took pics, sold the crib 40",
+  ],
   // What would have pleased somebody, what one could do for joy.
   [
     `[<art>? <kin>|<person> would|wouldve|wouldnt have|of? so|just|really|absolutely? ${LIKED} <art>? this|that|it|these|those|me|over|for? one|piece|thing|find|color|it?]`,

@@ -6,6 +6,7 @@ import { MONTHS } from "../words/calendar.ts";
 import { ARTICLES_WIDE, THEY } from "../words/links.ts";
 import { PIECE_PARTS, SERVICES, THINGS, WORK_PARTS } from "../words/parts.ts";
 import { HOUSEHOLD, isOwner } from "../words/people.ts";
+import { ALIKE } from "../words/pieces.ts";
 import { OWN_SPOTS } from "../words/places.ts";
 import { CONTAINERS, GRITS } from "../words/supplies.ts";
 import { addBits, BITS_MAX, type Bits, bitsOf, noBits } from "./bits.ts";
@@ -78,6 +79,10 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     numbered: ({ mention }) => mention!.number !== undefined,
     theirs: ({ mention }) => (mention!.traits ?? []).some(isOwner),
     cart: ({ mention }) => mention!.name === "cart" && mention!.traits === undefined,
+    /** One like it, and not the one. */
+    comp: ({ mention }) => (mention!.traits ?? []).some((trait) => ALIKE.has(trait)),
+    /** "3 of them" */
+    ofthem: ({ mention }) => mention!.it === true && mention!.count !== undefined,
     ofset: ({ mention }) => mention!.set === true,
   },
   amount: {

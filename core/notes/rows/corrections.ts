@@ -29,6 +29,7 @@ export type CorrectionEffect =
 const ROWS: readonly Row<CorrectionEffect>[] = [
   ["^ [get_rid_of] the|that $ <any>", "remove", "get rid of the 8 paint"],
   ["[as is]", "none", "sold desk as is 140"],
+  ["sale|deal|hold|layaway … [is|was off|dead]", "none", "sale of the lamp is off"],
   ["^ [rename|relabel] <any>", "rename", "rename #4 sideboard"],
   ["^ [call] <numbered> ;", "rename", "call #4 the big hutch"],
   ["^ [call] <art>? <piece> <art>? <piece>|<word>", "rename", "call the desk a writing desk"],

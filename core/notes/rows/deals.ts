@@ -22,7 +22,7 @@ export type DealEffect =
   | "trade back";
 
 const IN =
-  "got|get|received|collected|collect|took|picked_up|brought|dropped_off|handed_over|handed_me|sent|sent_me|gave|gave_me|paid|paid_me|pays";
+  "got|get|received|collected|collect|took|picked_up|brought|dropped_off|handed_over|handed_me|sent|sent_me|gave|gave_me|paid|paid_me|pays|brought_by|coughed_up|ponied_up|forked_over|recd|dropped_by";
 const OWED = "owed|owes|owe|owing|outstanding";
 const REST = "other|last|remaining|final|rest|remainder|balance";
 const CAME =
@@ -78,7 +78,7 @@ const ROWS: readonly Row<DealEffect>[] = [
     "bad check on #4, 120",
   ],
   [
-    "[writing|wrote|write|written off|down] … " + OWED + "|" + REST + "|left",
+    "[writing|wrote|write|written off|down] … " + OWED + "|" + REST + "|left|never",
     "unpaid",
     "writing off the 30 she owes on the lamp",
   ],
@@ -277,6 +277,17 @@ const ROWS: readonly Row<DealEffect>[] = [
     "collect",
     "he showed up with the balance",
   ],
+  [
+    `^ [<art>? ${REST} of <art>? money|payment|balance|price|cash] on|for|from`,
+    "collect",
+    "rest of the money for the dresser, 60",
+  ],
+  ["[$ more on|for|toward] … all? paid", "collect", "20 more on the trunk, all paid now"],
+  [
+    `${IN} … [$ he|she|they was|were short|shy]`,
+    "collect",
+    "lady brought by the 25 she was short on the bench",
+  ],
   ["[settled|squared up]", "collect", "buyer settled up on the bookcase 30 cash"],
   [
     "^ <art>? <person>|<kin>|<someone>|<new> [paid|payed up|me_back|us_back]",
@@ -289,6 +300,11 @@ const ROWS: readonly Row<DealEffect>[] = [
     "[$ for|on|from] … <piece> finally|just? came|arrived|landed|cleared",
     "collect or sell",
     "the 40 for the desk finally came",
+  ],
+  [
+    "<someone>|<person>|<new> finally|just? coughed_up|ponied_up|forked_over [the|that|my $] for|on",
+    "collect or sell",
+    "she finally coughed up the 35 for the vanity",
   ],
   [
     "got|received|collected [my|our $] for|from <art>? <piece>",

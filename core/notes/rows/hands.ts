@@ -101,6 +101,7 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "bob charged 60 to reupholster chair",
   ],
   [`<sell>|<buy>|<supply> … [on|thru|through|over|off <art>? ${BOARD}]`, "word", "sold desk 140 on the app"],
+  ["refunded|refunding|reimbursed [<new>|<person>|<kin>] $", "word", "refunded lucy 15 bench"],
   ["<supply> $ [put|used|went on|for|into] <art>? <piece>", "word", "bought knobs 22.50 put on vanity"],
   ["[rented|renting|hired|leased] <art>? <supply>", "word", "rented a truck 45 to get the hutch"],
 ];

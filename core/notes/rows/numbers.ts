@@ -2,6 +2,8 @@ import { type NumberEffect, OWED } from "./owed.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
+const WANTED = "asked|asking|wanted|hoping_for|hoped_for|was_asking|holding_out_for";
+
 const ROWS: readonly Row<NumberEffect>[] = [
   [
     "to|by [# girls|guys|kids|ladies|women|men|students|sisters|brothers|people|friends]",
@@ -93,15 +95,49 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["gave|handed|paid … $ … for <art> [$] <piece>", "amount", "gave him a 50 for the 30 dollar desk"],
   ["<art> [$] <piece>", "beside", "deposit 30 on the 150 couch"],
   ["<several> … [for|at? all|all_of # of? them?]", "all", "sold the stools 65 all 3"],
+  ["<several> … <eachof> ,? [<ofthem>]", "all", "sold the end tables at 25 each, 3 of them"],
+  ["$ [for|,? the # of_them?] ;", "passing", "sold desk + chair, 130 the two"],
+  ["<piece> … $ [for|,? <ofthem>] ;", "passing", "pair of lamps sold 40 for both"],
+  ["^ <sell> [one|another_one|another] for|at? $", "passing", "sold one for 45"],
   // What it was before, what was asked, what it is worth.
   ["<verb> … [worth $]", "passing", "donated 3 chairs worth 60"],
   ["$ [of <art>? $]", "beside", "refunded 15 of the 90"],
+  [
+    `<~sell> … [${WANTED} for|at|was? $ ,|but|and? got|took|accepted] $`,
+    "beside",
+    "sold the hutch, asked 250 got 210",
+  ],
+  [
+    `[${WANTED}|listed|posted for|at|was? $ ,|but|and? got|took|accepted] $`,
+    "beside",
+    "asked 90 got 75 for the vanity",
+  ],
+  [
+    `[${WANTED}|listed|posted for|at|was? $] ,|but|and? sold|went for? $`,
+    "beside",
+    "listed 120 sold 100 desk",
+  ],
+  [
+    `[${WANTED} $] for <art>? <piece> ,|but|and? got|took|accepted $`,
+    "beside",
+    "wanted 100 for the desk, got 85, sold",
+  ],
   [
     "<~buy>|<~sell>|got|paid … [was|they|were|it|i|had|he|she|for? was|were|had? asking|tagged|priced|marked|ticketed|retails|retail at|for|it? $]",
     "beside",
     "bought armoire tagged 80 for 50",
   ],
   // "bought trunk 20, finished it, listed it 70" is a listing of ours.
+  [
+    "had <art>? <piece> [listed|up|posted|priced|tagged|marked at|for? $] ,|but|and? it|they? sold|went",
+    "beside",
+    "had the bench up for 60 and it went for 50",
+  ],
+  [
+    "<piece> [was|were|is listed|up|posted|priced|tagged|marked at|for? $] ,|but|and* it|they? sold|went",
+    "beside",
+    "dresser was listed at 200, sold for 175",
+  ],
   [
     "<~buy>|<~sell>|got|paid … [was|were|they|he|she|had was|were|had? it? listed at|for|it? $]",
     "beside",
@@ -166,6 +202,12 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "drove 30 miles, 15 there 15 back",
   ],
   ["<miles> [,|(|- # and|&|+|plus # )?] ;", "passing", "drove 22 miles (11 and 11)"],
+  // What somebody takes of a sale.
+  [
+    "<sell> … $ ,|-|and|but? [<art>? booth|app|site|mall|shop|store|market|auction|consignment|consigner|platform takes|took|keeps|kept|charges|charged|gets|got|keep|take out?] $ !!fee|fees|cut|commission",
+    "fee",
+    "sold lamp 40 booth took 4",
+  ],
   // What is left after fees is no fee.
   [
     "<sell> … $ … [$ after|net_of|minus|less|before <art>? fees|fee|shipping|costs|cut|commission]",

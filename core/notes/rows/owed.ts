@@ -6,7 +6,7 @@ import type { Row } from "./table.ts";
  * whatever stands below. "vague": an amount that may not be written down as it stands. "net": what was left after fees.
  * "part paid", "half paid": what the buyer has paid of it; "owed", "half owed", "all owed": what is still to pay.
  * "extra": asked for on top of the price; "less": taken off it; "after fee": a fee of which it is not said whether
- * the price is without it. "miles": how far it was; "miles?": so, most likely.
+ * the price is without it; "fee": what follows is one. "miles": how far it was; "miles?": so, most likely.
  * "piece": the number of the piece. "all": how many the pieces before it are, or else those behind it.
  */
 export type NumberEffect =
@@ -23,6 +23,7 @@ export type NumberEffect =
   | "extra"
   | "less"
   | "after fee"
+  | "fee"
   | "all owed"
   | "piece"
   | "all"
@@ -41,6 +42,11 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "<~sell>|bought|let|flipped … [paid|paid_me|got|gave|gave_me|put|cash|with $ down|cash|now|today|so_far|up_front?] … owes|owe|owed|owing|outstanding",
     "beside",
     "sold #4 120 paid 70 owes 50",
+  ],
+  [
+    "<~sell> … $ … [paid|paid_me|got|gave|gave_me $ now|today|already?] ,|and|&? $ to_come|left_to_come|to_go|later",
+    "beside",
+    "sold bench 60, he paid 40, 20 to come",
   ],
   [
     "<~sell>|bought|let|flipped … $ … [$ down|cash|now|today|deposit|up_front] … owes|owe|owed|owing|outstanding",
@@ -108,6 +114,21 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold desk 160 she owes me all of it",
   ],
   [
+    "<~sell> … $ ,|-|and|but* [he|she|they|buyer|shes|hes|theyre|<new>|<person>? is|was|came_up|came? short|shy by? $] !of",
+    "owed",
+    "sold pew 120, she's short 20",
+  ],
+  [
+    "<~sell> … $ ,|-|and|but* [he|she|they|buyer|shes|hes|theyre|<new>|<person>? is|was|came_up|came? $ short|shy] !of",
+    "owed",
+    "sold hutch 200 but he was 30 short",
+  ],
+  [
+    "<~sell> … $ .|;|! [he|she|they|buyer? still? owes|owe me|us? $ of_it|on_it|still?]",
+    "owed",
+    "mirror sold 45. owes me 15",
+  ],
+  [
     "<sell> … $ … [half now|today|down|up_front|cash ,|and|&|-? half|rest|the_rest on? later|due|owed|next_week|<day>]",
     "half paid",
     "sold desk 140 half now half later",
@@ -118,7 +139,7 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold desk 140 100 now 40 later",
   ],
   [
-    "<sell> … $ … [$ later|to_come|to_go|due|left_to_pay|still_due|next_week|next_month|payday|tomorrow on|by|at|this|next? <day>|payday|pickup?]",
+    "<sell> … $ … [$ left? later|to_come|to_go|due|left_to_pay|still_due|next_week|next_month|payday|tomorrow on|by|at|this|next? <day>|payday|pickup?]",
     "owed",
     "sold desk 140, 40 due friday",
   ],

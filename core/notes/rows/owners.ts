@@ -8,6 +8,16 @@ import { tableOf } from "./table.ts";
 const GETS =
   "bought|purchased|picked_up|took|grabbed|got|paid|collected|snagged|scooped_up|snatched_up|nabbed|claimed|came_for|came_to_get|buys|buying|is_buying|takes|taking|wants_to_buy|just_bought|scored|came_and_got|came_and_bought|came_and_picked_up|came_by_and_got|hauled_off|carried_off|drove_off_with|left_with|walked_off_with|ended_up_buying|ended_up_taking|ended_up_with";
 
+const PUTS =
+  "put|puts|put_down|left|left_me|gave|gave_me|handed|handed_me|paid|paid_me|sent|sent_me|wired|dropped_off";
+const AS_DEPOSIT = "deposit|down|down_on|down_for|to_hold|toward|towards|to_save|to_reserve";
+/** How somebody wants a piece no more. */
+const LEAVES =
+  "doesnt_want|isnt_taking|isnt_getting|isnt_buying|no_longer_wants|cant_take|passed_on|decided_against|decided_not_to_buy|decided_not_to_take|wont_be_taking|lost_interest_in|walked_on";
+const MANY =
+  "guys|girls|boys|kids|ladies|men|women|students|dudes|teens|people|movers|friends|sisters|brothers";
+const DOES =
+  "waited|loved|liked|drove|walked|saw|stopped_in|called|texted|messaged|came_back|came_in|haggled|wanted|looked|measured|rode|fell_in_love_with|decided_on|stopped";
 const COMES = "came|stopped|drove|swung|dropped|showed|stopped_by|came_by|came_over|swung_by|showed_up";
 /** Behind a piece: somebody who is known by it. */
 const FOLK =
@@ -32,6 +42,21 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "^ [<art>? !<kin> <person>|<new> <new>? paid|gave|left|put|sent|handed|dropped_off me|us?] $ to_hold|to_save|to_reserve it|them|this|that",
     "buyer",
     "neighbor left me 30 to hold it",
+  ],
+  [
+    "^ [<art>? !<kin> <person>|<new> <new>? paid|gave|gave_me|gave_us|sent|sent_me|handed_me] $ to_hold|to_save|to_reserve <art>? <piece>",
+    "buyer",
+    "lenny paid 30 to hold the bench",
+  ],
+  [
+    `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person>|<new> <new>?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
+    "buyer",
+    "man left me 25 to hold the mirror",
+  ],
+  [
+    `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person> from|with|at|in|down|across|by|on|over|next|named <art>? <any> <word>? <word>? and?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
+    "buyer",
+    "the guy with the trailer put 50 down on the wardrobe",
   ],
   ["^ [<art>? !<kin> <new>|<person>] got $ for <art>? <piece>", "worker", "bob got 40 for the desk"],
   [
@@ -58,6 +83,27 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   // Who acts: kin for the shop, anybody else a buyer.
   ["^ [<art>? <kin> <verb> her|his|their] <piece>", "worker", "my sister sold her dresser 120"],
   ["^ [<art>? <kin> <new>?] " + GETS + "|<verb>|<light>", "ours", "dad picked up a bookcase 25"],
+  ["^ [<art>? <kin> <new>?] is|are <retire>", "ours", "hubby is keeping the workbench"],
+  [
+    `^ [# <word>|<trait>|<opinion>* ${MANY} in|with|from? <art>? <any>? <word>?] ${GETS}`,
+    "buyer",
+    "three college girls took the futon 50",
+  ],
+  [
+    `^ [<grain> in|with|from? <art>? <any>? <word>?] ${GETS}`,
+    "buyer",
+    "two guys in a van took the wardrobe for 120",
+  ],
+  [
+    `^ [<art>? <opinion>|<trait>|<plain>* !<kin> <person> ${DOES}] <art>? <piece> and|,|then paid|paid_me|gave|gave_me|handed|handed_me me|us? $`,
+    "buyer",
+    "lady loved the dresser and paid 190",
+  ],
+  [
+    `^ [<art>? <opinion>|<trait>|<plain>* !<kin> <person> ${DOES} … and|then] paid|paid_me|gave|gave_me|handed|handed_me me|us? $`,
+    "buyer",
+    "the lady waited for me and paid 75 for the trunk",
+  ],
   ["^ [its|it_is|this_is <art>? <kin>]", "ours", "its mom, bought desk 40"],
   ["^ [<kin> here|speaking|again|texting]", "ours", "uncle here, sold the trunk 65"],
   [
@@ -74,11 +120,6 @@ const ROWS: readonly Row<OwnerEffect>[] = [
       " by|over|back|up|out? for] <art>? <piece>",
     "buyer",
     "she came for the desk",
-  ],
-  [
-    "^ [<art>? <person>|<new> <new>? paid|gave|gave_me|gave_us|sent|sent_me|handed_me] $ to_hold|to_save|to_reserve <art>? <piece>",
-    "buyer",
-    "lenny paid 30 to hold the bench",
   ],
   [
     "^ [<art>? <person>|<new> finally|just? " +
@@ -155,7 +196,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "joy grabbed the vanity, paid 150",
   ],
   [
-    "^ [<art>? <new>|<place>|<plain> <new>|<person>?] " + BACKED_OUT + "|noshowed",
+    "^ [<art>? <new>|<place>|<plain> <new>|<person>?] " + BACKED_OUT + `|noshowed|${LEAVES}`,
     "buyer",
     "nurse backed out of the desk",
   ],
@@ -166,7 +207,12 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "school bought desk 90",
   ],
   [
-    "^ <art>? [<piece> picked_up|collected|claimed|fetched|snatched_up] !!from|at|off|by|<place>",
+    "<piece> [fetched|brought|brought_in|brought_me|pulled_in|earned_me|raked_in] $",
+    "sold",
+    "the pew fetched 205",
+  ],
+  [
+    "^ <art>? [<piece> picked_up|collected|claimed|snatched_up] !!from|at|off|by|<place>",
     "left",
     "desk picked up 90",
   ],
@@ -187,7 +233,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ["^ [<art>? <kin> <new>?] <labor>|worked|worked_on", "ours", "my brother sanded the bench 1h"],
   ["^ [<art>? <person>|<new>] <labor>|worked|worked_on|helped", "worker", "bob sanded dresser 2h"],
   [
-    "[sale|deal of|on|for <art>?] <piece> … fell_through|fell_thru|is_off|is_dead|cancelled|canceled",
+    "[sale|deal of|on|for <art>?] <piece> … fell_through|fell_thru|cancelled|canceled",
     "word",
     "sale of the vanity fell thru",
   ],

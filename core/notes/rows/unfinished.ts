@@ -189,7 +189,43 @@ const ROWS: readonly Row<TurnEffect>[] = [
   ],
   ["<piece> [and|& <trait>] ;", "doubt", "glue 7 for bench and oak"],
   ["[got|took|getting <art>? <supply> back]", "other", "got the sander back from dad"],
-  ["[got|took|getting <art>? <piece> back]", "doubt", "got the rocker back 90"],
+  [
+    "[got|took|getting <art>? <piece> back] !!refunded|refund|gave|gave_back|returned|paid_back|sent",
+    "doubt",
+    "got the rocker back 90",
+  ],
+  [
+    `gave_back|gave|sent|sent_back|returned|refunded|deposit … $|deposit … [,|and|- he|she|they|buyer|guy|lady|<person>|<new> has|just|then? ${GONE}]`,
+    "word",
+    "gave back the 45 deposit on the headboard, she backed out",
+  ],
+  [
+    "<piece> [is|was|are|got? <art>? total|real|just* lost_cause|goner|shot|toast|trash|junk|ruined|rotten|rotted|moldy|beyond_saving|beyond_repair|past_saving|broke|broken|collapsed|fell_apart|busted|unsalvageable i|we*] ,|and|so|-* i|we|had_to* <~retire>|threw|tossed|hauled|took",
+    "word",
+    "headboard is a goner, tossed it",
+  ],
+  [
+    "[not|no_longer|arent|isnt|wont_be selling] <art>? <piece> ,|and|- i|we|were|im|so|just* keeping|keep|kept",
+    "word",
+    "not selling the rocker, we're keeping it",
+  ],
+  [
+    "<retire>|gave|let … [,|-? no_charge|free_of_charge|at_no_charge|for_nothing|no_money]",
+    "word",
+    "gave the stool to the kid next door, no charge",
+  ],
+  [
+    "<refund> … $ … [,|and|-? its|is|it_is back in|at|home|here|on <word>*] ;",
+    "word",
+    "full refund on the crib 45, it's back in the shop",
+  ],
+  [
+    "<piece> staying|stays|is_staying|are_staying [in|at|with <art>? <word>]",
+    "word",
+    "lamp staying in the den",
+  ],
+  ["^ <art>? [<comp>] <~sell>", "other", "identical desk sold for 150 at the flea market"],
+
   [
     "[found|got|have|has|lined_up|found_me|think_i_have|might_have <art>? buyer|taker|bite|interest|someone_interested|somebody_interested for|on?]",
     "intention",
@@ -215,7 +251,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "talked the seller down and got the desk for 55",
   ],
   [
-    "[saw|seen|spotted|noticed|eyeing|eyed|looked_at|looking_at|passed_on|passed_up <art>? <piece>]",
+    "[saw|seen|spotted|noticed|eyeing|eyed|looked_at|looking_at|passed_on|passed_up <art>? <piece>] !!after_all",
     "offer",
     "saw hutch 90 yard sale",
   ],
@@ -300,6 +336,12 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "<piece> [deal|sale|listing|ad|pickup|delivery|photos|paperwork] is|is_all? <~finish>",
     "other",
     "desk deal is done",
+  ],
+  // A reason, where nothing else was said of it.
+  [
+    "<retire> … <piece>|it|them !!<piece> !!<part> !!only|just|but [,|- >] ;",
+    "word",
+    "tossed the dresser, mold",
   ],
 ];
 

@@ -126,3 +126,6 @@ export const STANDS_FOR_PIECES: ReadonlySet<string> = new Set([
   ...ONE_MORE,
   ...PAIRS,
 ]);
+
+/** Told of another piece that is like ours. */
+export const ALIKE = wordSet("similar identical comparable lookalike equivalent");

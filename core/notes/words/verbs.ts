@@ -7,10 +7,13 @@ export const COUNTED = wordSet("goals left change");
 
 /** A deposit was given back. */
 export const GIVEN_BACK =
-  /^(?:refunded|refund|refunding|gave back|gave|returned|returning|sent back|sent|paid back|gave (?:him|her|them) back)$/;
+  /^(?:(?:deposit )?(?:refunded|returned)|deposit back|refund|refunding|gave back|gave|returning|sent back|sent|paid back|gave (?:him|her|them) back)$/;
 
 /** It was kept. */
-export const KEPT = /^(?:kept|keeping|keep)$/;
+export const KEPT = /^(?:kept|keeping|keep|stays)$/;
+
+/** Between a piece and what became of it. */
+export const BEFORE_RETURNED = wordSet("was is got just been today");
 
 /** No more reminders. */
 export const NUDGES_OFF =
@@ -21,7 +24,7 @@ export const RAISES = /^(?:raised?|upped|bumped(?: up)?|increased|marked up)$/;
 
 /** The words themselves say that the number is the new price. */
 export const SETS_PRICE = wordSet(
-  "now is_now are_now price_is_now now_only now_at changed change changed_price changed_the_price new_price price_change set_price repriced reprice",
+  "now is_now are_now price_is_now now_only now_at changed change changed_price changed_the_price new_price price_change price_to price_at price_down_to price_now set_price repriced reprice",
 );
 
 /** "sold on hold" is no sale. */
