@@ -97,7 +97,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["<several> … [for|at? all|all_of # of? them?]", "all", "sold the stools 65 all 3"],
   ["<several> … <eachof> ,? [<ofthem>]", "all", "sold the end tables at 25 each, 3 of them"],
   ["$ [for|,? the # of_them?] ;", "passing", "sold desk + chair, 130 the two"],
-  ["<piece> … $ [for|,? <ofthem>] ;", "passing", "pair of lamps sold 40 for both"],
+  ["<piece> … $ [for|,? <ofthem>] ;", "all", "pair of lamps sold 40 for both"],
   ["^ <sell> [one|another_one|another] for|at? $", "passing", "sold one for 45"],
   // What it was before, what was asked, what it is worth.
   ["<verb> … [worth $]", "passing", "donated 3 chairs worth 60"],
