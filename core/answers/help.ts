@@ -19,6 +19,9 @@ export const help = defineAnswer({
       "commands",
       "what do you do",
       "what can i ask",
+      "what questions can i ask",
+      "what can you tell me",
+      "what can you answer",
       "how to",
       "what do i type",
       "what should i type",
@@ -53,8 +56,20 @@ export const help = defineAnswer({
   answer: answerHelp,
 });
 
+/** Whether words, plain and in lower case, ask for help and nothing else. */
+export function asksHelp(said: string): boolean {
+  const { whole = [], phrases = [] } = help.asks;
+  const words = said.replace(/ you$/, "");
+  return whole.includes(words) || phrases.includes(words);
+}
+
 function answerHelp(): Answer {
-  return reply([...linesOfPage("notes"), ...MORE]);
+  return reply(helpLines());
+}
+
+/** The first page of help, and what more there is. */
+export function helpLines(): string[] {
+  return [...linesOfPage("notes"), ...MORE];
 }
 
 const MORE = [

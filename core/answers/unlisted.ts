@@ -1,4 +1,5 @@
-import { costOf, pieceLabel } from "../books/piece.ts";
+import type { Books } from "../books/books.ts";
+import { costOf, pieceLabel, statusOf } from "../books/piece.ts";
 import { show } from "../money.ts";
 import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";
@@ -43,7 +44,11 @@ export const unlisted = defineAnswer({
 function answerUnlisted({ books, today }: Asked): Answer {
   const pieces = unlistedPieces(books);
   if (pieces.length === 0) {
-    return reply(["Nothing finished is waiting to be listed.", 'A note finishes one: "finished dresser"']);
+    return reply([
+      "Nothing finished is waiting to be listed.",
+      earlyLine(books),
+      'A note finishes one: "finished dresser"',
+    ]);
   }
   return reply([
     `${pieces.length} finished, not listed, ${show(costOfAll(pieces))} tied up`,
@@ -54,4 +59,10 @@ function answerUnlisted({ books, today }: Asked): Answer {
       (left) => `and ${left.length} more, ${show(costOfAll(left))}`,
     ),
   ]);
+}
+
+/** Where none is waiting: those that are not up either, since they are not finished. */
+function earlyLine(books: Books): string | null {
+  const early = [...books.pieces.values()].filter((piece) => /^(?:bought|started)$/.test(statusOf(piece)));
+  return early.length === 0 ? null : `${early.length} not listed either: not finished yet`;
 }

@@ -1,3 +1,4 @@
+import { asksHelp, helpLines } from "../answers/help.ts";
 import { helpPageFor, helpText } from "../answers/help-pages.ts";
 import { exampleQuestions } from "../answers/list.ts";
 import { emptyBooks } from "../books/fold.ts";
@@ -26,7 +27,7 @@ import { isHeld, runQuery } from "./run.ts";
 import { isOwnersKinds, isOwnersQuery, isOwnersView } from "./sight.ts";
 import { partsOf } from "./sorting.ts";
 import { answerTodo, readTodo, type TodoQuestion } from "./todo.ts";
-import { bareNumber, refused, whatAbout } from "./unanswered.ts";
+import { bareNumber, refused, whatAbout, wordsInTheWay } from "./unanswered.ts";
 import { answerView, readView, type ViewQuestion } from "./views.ts";
 import { vocabularyFor } from "./vocabulary.ts";
 import { linesOf, restOf, showValue, wordsOf } from "./words-of-answers.ts";
@@ -46,14 +47,8 @@ type Read =
 /** Answers a question in plain words, or says which word stands in the way. Pure: same words, same books, same answer. */
 export function answer(text: string, on: QuestionDesk): Answered {
   const page = helpPageFor(text);
-  if (page)
-    return {
-      understood: true,
-      value: null,
-      period: null,
-      text: helpText(page, exampleQuestions()),
-      asks: true,
-    };
+  if (page) return told(helpText(page, exampleQuestions()));
+  if (asksHelp(plainWords(text).join(" "))) return told(helpLines().join("\n"));
   const desk = withIndex(on);
   const numbered = bareNumber(text, desk);
   if (numbered) return numbered;
@@ -63,6 +58,10 @@ export function answer(text: string, on: QuestionDesk): Answered {
   const meant = spoken === null ? null : answerWords(spoken, desk);
   if (meant?.understood) return meant;
   return answered.words?.length ? withNearest(answered, text, desk) : answered;
+}
+
+function told(text: string): Answered {
+  return { understood: true, value: null, period: null, text, asks: true };
 }
 
 /** Builds the tables of words, so that the first question does not wait for them. */
@@ -131,8 +130,7 @@ function isLoanChart(parts: Parts): boolean {
 function answerParts(parts: Parts, desk: Desk): Answered {
   if (isLoanChart(parts)) return answerLoanChart(desk);
   const read = readQuestion(parts, desk);
-  if (read === null)
-    return whatAbout(parts) ?? refused({ kind: "refused", words: parts.unknown.map(({ typed }) => typed) });
+  if (read === null) return whatAbout(parts) ?? refused({ kind: "refused", words: wordsInTheWay(parts) });
   if (!("kind" in read)) return answerQuery(desk, read, parts);
   switch (read.kind) {
     case "fact":
@@ -159,10 +157,12 @@ function answerParts(parts: Parts, desk: Desk): Answered {
 const READERS = [readWorth, readTodo, readSuppose, readPieces, readLists, readQueryOf, readView] as const;
 
 function readQueryOf(parts: Parts, f: Features, desk: Desk): Read | null {
-  const isFaring = f.has("fared") && !f.has("earn", "net") && parts.items.length > 0;
-  // "hows the dresser doing" asks for its story, "how did the dressers do" for what they made.
+  const isFaring = f.has("fared") && !f.has("earn", "net", "revenue");
+  // "hows the dresser doing" asks for its story, "how did june go" for the month's, "how did the dressers do" for what
+  // they made.
   const story = isFaring ? readView(parts, f, desk) : null;
-  return story && story.kind === "view" ? story : readQuery(parts, f, desk);
+  const isStory = story?.kind === "view" && (parts.items.length > 0 || parts.periods.length > 0);
+  return isStory ? story : readQuery(parts, f, desk);
 }
 
 /** What the words ask: the first reader that takes them; a refusal only where none does. */

@@ -32,6 +32,7 @@ const COUNTED_WORDS: Readonly<Record<Counted, string>> = {
   held: "on hold",
   unlisted: "unlisted",
   unfinished: "unfinished",
+  unstarted: "not started",
   "on the market": "are listed now",
   owing: "owe me",
   kept: "kept",
@@ -59,6 +60,7 @@ function filterWords({ dimension, values, not }: Filter): string {
     method: "via ",
     place: "on ",
     person: "by ",
+    "bought by": "bought by ",
     weekday: "on ",
     over: "over ",
     under: "under ",
@@ -87,7 +89,7 @@ function periodWords(period: Period | null): string {
 /** The question that a query answers, in few plain words; null where it has no short form (orders, comparisons). */
 export function questionOf(query: Query): string | null {
   if (query.order || query.beside.length > 0 || query.list || query.withIncome) return null;
-  if (query.aggregate === "rate" || query.against || query.tally || query.share) return null;
+  if (query.aggregate === "rate" || query.against || query.tally || query.share || query.perMile) return null;
   if (query.filters.some(({ of, name, dimension }) => of || name || dimension === "shop")) return null;
   const isCount = query.measure === "count";
   const words = [

@@ -6,6 +6,7 @@ import type { Cue } from "./words/cues.ts";
 const COUNTED: readonly (readonly [Cue, Counted])[] = [
   ["unlisted", "unlisted"],
   ["unfinished", "unfinished"],
+  ["unstarted", "unstarted"],
   ["unsold", "unsold"],
   ["held", "held"],
   ["returned", "returned"],
@@ -44,5 +45,8 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   const found = COUNTED.find(([cue]) => f.has(cue) && !(isOfWork && cue === "have"));
   if (found) return { counted: found[1], cue: found[0] };
   if (f.groups("buyer")) return { counted: "sold", cue: "sold" };
-  return f.source || f.unit("minutes", "days", "miles") ? { counted: "bought", cue: "bought" } : null;
+  if (f.priced) return { counted: "sold", cue: "soldFor" };
+  return f.source || f.person || f.unit("minutes", "days", "miles")
+    ? { counted: "bought", cue: "bought" }
+    : null;
 }

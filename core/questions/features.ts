@@ -4,6 +4,9 @@ import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
 import { LISTERS } from "./words/plain.ts";
 
+/** Cues that ask for things one by one and for nothing of them. */
+const BARE: readonly Cue[] = ["got", "list", "which"];
+
 /** What the words hold, for the rules that tell the measure. */
 export function featuresOf(parts: Parts): Features {
   const { items, orders } = parts;
@@ -51,6 +54,19 @@ export function featuresOf(parts: Parts): Features {
     ),
     yesNo: parts.yesNo,
     limit: parts.limits.length > 0,
+    priced: parts.limits.some(({ at }) => parts.marks[at - 1]?.text === "for"),
+    fromBuyer: items.some(
+      ({ link, mark }) =>
+        link === "from" &&
+        mark.senses.own.some(({ dimension }) => dimension === "buyer") &&
+        !mark.senses.own.some(({ dimension }) => dimension === "source"),
+    ),
+    whoDid: /\bwho(?: has| have|ve|d)? (?:actually |originally )?(\w+)/.exec(parts.said)?.[1] ?? "",
+    whereabouts:
+      /\bwhere(?:s| is| are|d| did| has| have) (?!.*\b(?:come|came|from|buy|find|found|listed)\b)/.test(
+        `${parts.said} `,
+      ),
+    bare: [...parts.cues.keys()].every((cue) => BARE.includes(cue)),
     unit: (...units) => parts.limits.some(({ unit }) => unit !== undefined && units.includes(unit)),
     acting: items.some(({ acting }) => acting),
     lists:
@@ -121,11 +137,13 @@ function isOnlyLoan({ senses }: Mark): boolean {
 }
 
 /** "truck loan": the loan of that name, no truck. */
-function isLoan({ senses }: Mark, { cues }: Parts): boolean {
+function isLoan({ senses }: Mark, { cues, amounts, groups }: Parts): boolean {
+  // "500 a month on the truck"
+  const isMonthly = amounts.length > 0 && groups.some(({ group }) => group === "month");
   const isOfLoans = (["loan", "payoff", "loanPaid", "suppose", "owe", "interest"] as const).some((cue) =>
     cues.has(cue),
   );
-  return isOfLoans && senses.own.some(({ dimension }) => dimension === "loan");
+  return (isOfLoans || isMonthly) && senses.own.some(({ dimension }) => dimension === "loan");
 }
 
 function isSource({ mark, link }: Parts["items"][number]): boolean {

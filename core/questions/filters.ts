@@ -93,6 +93,12 @@ export function hasStatus({ index }: Pick<Desk, "index">, piece: Readonly<Piece>
       return !piece.gone && piece.listed !== null;
     case "unlisted":
       return statusOf(piece) === "finished";
+    case "unstarted":
+      return statusOf(piece) === "bought";
+    case "not listed":
+      return !piece.gone && piece.listed === null;
+    case "bought together":
+      return piece.lot !== null;
     case "unfinished":
       return !piece.gone && piece.finished === null;
     case "finished":
@@ -139,6 +145,8 @@ export const filters: Readonly<Record<Exclude<Dimension, "over" | "under" | "lea
   loan: ({ loan }, value) => loan === value,
   shop: ({ piece }) => piece === null,
   "bought on": ({ piece }, value) => isWithinDays(piece?.bought, value),
+  "bought by": ({ piece }, value, desk) =>
+    piece !== null && namesSame(personOf(desk, desk.index.of(piece.number).buy), value),
   "finished on": ({ piece }, value) => isWithinDays(piece?.finished, value),
   "listed on": ({ piece }, value) => isWithinDays(piece?.listed, value),
   weekday: ({ day }, value) => isOnWeekday(day, value),

@@ -4,7 +4,7 @@ import { singularOf } from "./lexicon.ts";
 import type { Mark } from "./marks.ts";
 import { measures } from "./measures.ts";
 import { cutsOf, type Item, type Parts } from "./parts.ts";
-import type { Narrower } from "./phrases.ts";
+import { type Narrower, possessiveOf } from "./phrases.ts";
 import type { Dimension, Filter, MeasureName } from "./query.ts";
 
 /** Why a question is not answered: the words that nobody could place, or a plain reason. */
@@ -76,14 +76,15 @@ function candidates({ mark }: Item): Map<Narrower, string> {
 function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Narrower | null {
   const found = candidates(item);
   if (found.has("piece")) return "piece";
+  const isOwn = (dimension: Narrower): boolean =>
+    item.mark.senses.own.some((own) => own.dimension === dimension);
+  if (isOwn("person") && !isOwn("buyer") && boughtIt(item, measure, parts)) return "bought by";
   // "On saturdays" is said of whatever has a day.
   if (found.has("weekday")) return measures[measure].stock ? null : "weekday";
   if (item.acting && found.has("buyer")) return "buyer";
   const allowed =
     measures[measure].narrowedBy ??
     LIKELY.filter((dimension) => !/category|what|stream|loan/.test(dimension));
-  const isOwn = (dimension: Narrower): boolean =>
-    item.mark.senses.own.some((own) => own.dimension === dimension);
   // "made off the student", whom the ledger knows as a buyer alone.
   if (item.link === "from" && isOwn("buyer") && !isOwn("source"))
     return allowed.includes("buyer") ? "buyer" : null;
@@ -101,6 +102,18 @@ function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Narrower |
     return personal(item, { isBuying, isSelling });
   if (isOwn("buyer") && !isOwn("source") && !isBuying && allowed.includes("buyer")) return "buyer";
   return allowed.find((dimension) => found.has(dimension)) ?? null;
+}
+
+/** "what mom bought", "dad's chairs": one of ours, who bought the pieces that something else is asked of. */
+function boughtIt({ mark, at }: Item, measure: MeasureName, { marks }: Parts): boolean {
+  if (measures[measure].byNotes || measure === "price" || measure === "cost") return false;
+  const isOf = (place: number): boolean =>
+    marks[place]?.senses.cues.some((cue) => cue === "bought" || cue === "got") ?? false;
+  const person = mark.senses.own.find(({ dimension }) => dimension === "person");
+  const isPossessive = person !== undefined && mark.text === possessiveOf(person.value.toLowerCase());
+  return (
+    isPossessive || isOf(at + 1) || (isOf(at - 2) && marks[at - 1]?.senses.link === "by") || isOf(at - 1)
+  );
 }
 
 /** Whether "with" stands before an item and another item before that. */
@@ -135,7 +148,8 @@ export function narrowed(parts: Parts, measure: MeasureName, desk: Desk): Narrow
     // "How much cash is tied up": money, where nothing is paid in one way or another.
     if (dimension === null && item.mark.text === "cash") continue;
     if (dimension === null) return refusal(item.mark);
-    found.push({ dimension, value: candidates(item).get(dimension)!, item });
+    const sort = dimension === "bought by" ? "person" : dimension;
+    found.push({ dimension, value: candidates(item).get(sort)!, item });
   }
   const wrong = numberFault(found, desk);
   if (wrong) return wrong;

@@ -47,6 +47,8 @@ export interface Parts {
   mine: number | null;
   /** "each chair": rows of single pieces. */
   eachItem: boolean;
+  /** Where "per mile" stands: a quotient is asked for. */
+  perMile: number | null;
   /** Words that only lead to a period: "over the summer". */
   leads: readonly number[];
   /** States turned round: "that werent free". */

@@ -205,6 +205,11 @@ function addCategories(phrases: Phrases): void {
     }
 }
 
+/** A name as it stands before what is somebody's. */
+export function possessiveOf(name: string): string {
+  return `${name}s`;
+}
+
 /** Words that the ledger adds, each with its plural: names, traits, places, people, what was bought, loans. */
 export function ownPhrases(words: readonly Own[]): Phrases {
   const phrases = new Phrases();
@@ -215,6 +220,8 @@ export function ownPhrases(words: readonly Own[]): Phrases {
       forms.add(pluralOf(spoken));
       if (own.dimension === "what") forms.add(singularOf(spoken));
     }
+    // "Dad's pieces": apostrophes are gone by then.
+    if (own.dimension === "person") forms.add(possessiveOf(spoken));
     for (const form of forms) {
       const senses = phrases.at(form.replaceAll("-", " "));
       if (!senses.own.some((each) => each.dimension === own.dimension && each.value === own.value))

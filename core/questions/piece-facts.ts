@@ -37,6 +37,29 @@ function day(
   };
 }
 
+/** Who of the household bought a piece: what "who bought" asks where nobody has bought it from us. */
+export const OURS: PieceFact = {
+  name: "ours",
+  when: () => false,
+  takes: [],
+  of: (piece, { index }) => (piece.gone === "sold" ? null : (index.of(piece.number).buy?.by ?? null)),
+  told: "bought by",
+};
+
+/** Where a piece is: in whose hands, or how far. */
+function standing(piece: Readonly<Piece>, desk: Desk): string {
+  const status = statusOf(piece);
+  const buyer = buyerOf(desk, { piece, fact: null });
+  if (status === "sold") return buyer ? `sold to ${buyer}` : "sold";
+  if (status === "held") return buyer ? `on hold for ${buyer}` : "on hold";
+  const place = status === "listed" ? placeOf(desk, piece) : null;
+  return place
+    ? `listed on ${place}`
+    : piece.gone
+      ? goneWords(piece.gone).replace(/^was /, "")
+      : `here, ${status}`;
+}
+
 /** The facts of a piece, the more telling first. */
 export const PIECE_FACTS: readonly PieceFact[] = [
   day("returned", "came back", (piece, { index }) => index.of(piece.number).returned),
@@ -53,6 +76,28 @@ export const PIECE_FACTS: readonly PieceFact[] = [
   day("started", "started", (piece) => piece.started),
   day("held", "on hold since", (piece) => piece.hold?.since ?? null),
   day("bought", "bought", (piece) => piece.bought, ["got", "price", "paid"]),
+  {
+    // "who sold the hutch", but "who was it sold to"
+    name: "noter of the sale",
+    when: (f) => /^(?:sold|sells?|moved|unloaded|flipped)$/.test(f.whoDid),
+    takes: [...ALWAYS, "who", "sold"],
+    of: (piece, desk) => (piece.sold === null ? null : personOf(desk, desk.index.of(piece.number).sell)),
+    told: "sold by",
+  },
+  {
+    name: "noter of the listing",
+    when: (f) => /^(?:listed|posted|lists|put)$/.test(f.whoDid) && f.has("listed"),
+    takes: [...ALWAYS, "who", "listed"],
+    of: (piece, desk) => personOf(desk, desk.index.of(piece.number).list),
+    told: "listed by",
+  },
+  {
+    name: "finder",
+    when: (f) => /^(?:found|scored|spotted|hauled|brought|snagged|dragged)$/.test(f.whoDid),
+    takes: [...ALWAYS, "who", "got", "bought", "revenue"],
+    of: (piece, desk) => personOf(desk, desk.index.of(piece.number).buy),
+    told: "bought by",
+  },
   {
     name: "buyer",
     when: (f) => f.has("buyerName"),
@@ -96,6 +141,15 @@ export const PIECE_FACTS: readonly PieceFact[] = [
     takes: [...ALWAYS, "where", "listed", "asking"],
     of: (piece, desk) => placeOf(desk, piece),
     told: "listed on",
+  },
+  {
+    // "where is the hutch", "where did it go"
+    name: "standing",
+    when: (f) =>
+      f.has("where") && f.whereabouts && !f.has("bought", "got", "price", "paid", "sold", "revenue"),
+    takes: [...ALWAYS, "where", "gone", "unsold", "fared"],
+    of: standing,
+    told: "is",
   },
   {
     name: "source",

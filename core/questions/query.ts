@@ -30,6 +30,7 @@ export type Dimension =
   | "bought on"
   | "finished on"
   | "listed on"
+  | "bought by"
   | "weekday"
   | "over"
   | "under"
@@ -107,6 +108,7 @@ export type Counted =
   | "held"
   | "unlisted"
   | "unfinished"
+  | "unstarted"
   | "on the market"
   | "owing"
   | "kept"
@@ -162,6 +164,8 @@ export interface Query {
   against?: Filter;
   /** How many rows there are is asked: "how many months did i lose money". */
   tally?: true;
+  /** So much for each mile driven meanwhile. */
+  perMile?: true;
   /** The share of the whole that these make is asked for, in percent. */
   share?: readonly Filter[];
 }

@@ -44,6 +44,7 @@ const KINDS: readonly (readonly [Cue, readonly NoteKind[], MeasureName, string])
 const STATES: readonly (readonly [Cue, Counted])[] = [
   ["unlisted", "unlisted"],
   ["unfinished", "unfinished"],
+  ["unstarted", "unstarted"],
   ["owed", "owing"],
   ["held", "held"],
   ["unsold", "unsold"],
@@ -57,7 +58,11 @@ const LIST_WORDS: ReadonlySet<string> = new Set(
 
 /** Whether rows are wanted: "show …", "list …", "what did i …", "which …". */
 function isListing(parts: Parts, f: Features): boolean {
-  return LIST_WORDS.has(parts.first) || f.has("list", "did", "notes", "last", "first");
+  return (
+    LIST_WORDS.has(parts.first) ||
+    f.has("list", "did", "notes", "last", "first") ||
+    isCommandOnly(parts, "listed")
+  );
 }
 
 /** Notes or pieces one by one, or null where no list is asked for. */
@@ -102,7 +107,7 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
 function isListedSales({ first, limits }: Parts, f: Features): boolean {
   return (
     LIST_WORDS.has(first) &&
-    f.has("sale") &&
+    f.has("sale", "sold") &&
     limits.length === 1 &&
     limits[0]!.unit === undefined &&
     !f.has("earn", "net", "money")
@@ -125,15 +130,16 @@ function isEvent(parts: Parts, f: Features): boolean {
     f.has("notes", "did") ||
     f.has("lent") ||
     (parts.marks.some(({ text }) => /\bdid (?:i|we)\b|\bhave (?:i|we)\b|^did$/.test(text)) &&
-      !f.has("unlisted", "have"))
+      !f.has("unlisted", "unfinished", "unstarted", "have"))
   );
 }
 
-/** "list" in "list expenses" is the order to do it and lists no listings. */
-function isCommandOnly(parts: Parts, cue: Cue): boolean {
+/** "list" in "list expenses" and "gas list" is the order to do it and lists no listings. */
+function isCommandOnly({ cues, marks }: Parts, cue: Cue): boolean {
   if (cue !== "listed") return false;
-  const places = parts.cues.get("listed") ?? [];
-  return places.length === 1 && places[0] === 0 && parts.marks[0]!.text === "list";
+  const [at, more] = cues.get("listed") ?? [];
+  const isOutside = at === 0 || (at === marks.length - 1 && marks.length > 1);
+  return more === undefined && isOutside && marks[at]!.text === "list";
 }
 
 /** "stuff i bought last month", "everything we sold in may" */

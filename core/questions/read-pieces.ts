@@ -4,7 +4,7 @@ import { passes } from "./filters.ts";
 import { leftOver } from "./left-over.ts";
 import { narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
-import { PIECE_FACTS, type PieceFact, STATES } from "./piece-facts.ts";
+import { OURS, PIECE_FACTS, type PieceFact, STATES } from "./piece-facts.ts";
 import type { Filter, Period } from "./query.ts";
 import type { Features } from "./rule.ts";
 
@@ -114,7 +114,10 @@ function readFact(parts: Parts, fact: PieceFact, desk: Desk): PieceQuestion | Re
   if (fault) return fault;
   if (parts.amounts.length > 0) return refusal(parts.marks[parts.amounts[0]!.at]!);
   const filters = found.map(({ filter }) => filter);
-  return { kind: "fact", fact, pieces: piecesOf(desk, filters), filters };
+  const pieces = piecesOf(desk, filters);
+  const has = (some: PieceFact): boolean => pieces.some((piece) => some.of(piece, desk) !== null);
+  const meant = fact.name === "buyer" && !has(fact) && has(OURS) ? OURS : fact;
+  return { kind: "fact", fact: meant, pieces, filters };
 }
 
 function readYesNo(parts: Parts, f: Features, desk: Desk): PieceQuestion | Refusal | null {

@@ -1,6 +1,6 @@
 import { measures } from "./measures.ts";
 import type { Parts } from "./parts.ts";
-import type { Filter } from "./query.ts";
+import type { Filter, MeasureName } from "./query.ts";
 import type { Reading } from "./reading.ts";
 import type { Cue } from "./words/cues.ts";
 
@@ -11,6 +11,8 @@ const STATUS_CUES: readonly (readonly [Cue, string])[] = [
   ["held", "held"],
   ["unlisted", "unlisted"],
   ["unfinished", "unfinished"],
+  ["unstarted", "unstarted"],
+  ["together", "bought together"],
   ["listed", "listed"],
   ["finished", "finished"],
   ["started", "started"],
@@ -21,6 +23,9 @@ const STATUS_CUES: readonly (readonly [Cue, string])[] = [
   ["free", "free"],
 ];
 
+/** Cues that say nothing but the state, whatever is asked. */
+export const ALWAYS: readonly Cue[] = ["together", "unstarted"];
+
 /** The states that narrow a question: said, and not already meant by its measure. */
 export function statesOf(reading: Reading): Filter[] {
   const { measure, parts, found } = reading;
@@ -29,7 +34,7 @@ export function statesOf(reading: Reading): Filter[] {
   // "What has been sitting" is still here, "what sat" may have gone.
   const isHere = measure === "days listed" && /\bbeen\b/.test(parts.said);
   const here: Filter[] = isHere ? [{ dimension: "status", values: ["unsold"] }] : [];
-  const said = saidStates(reading, own);
+  const said = saidStates(reading, own).map(meantIn(measure));
   if (measure !== "hourly" || said.length > 0) return [...here, ...said];
   // What was kept, given or scrapped earns nothing by the hour: it counts where all of them are asked for.
   return [{ dimension: "status", values: [saysAllPieces(parts) ? "gone" : "sold"] }];
@@ -40,12 +45,20 @@ function saidStates(reading: Reading, own: readonly string[]): Filter[] {
   return STATUS_CUES.flatMap(([cue, status]): Filter[] => {
     const places = (parts.cues.get(cue) ?? []).filter((at) => isOnlyCue(reading, at, cue));
     const isTurned = parts.notCues.includes(cue);
-    if (places.length === 0 || !taken.includes(cue)) return [];
+    if (places.length === 0 || !(taken.includes(cue) || ALWAYS.includes(cue))) return [];
     if (isTurned) return [{ dimension: "status", values: [status], not: true }];
     if (own.includes(status)) return [];
     if (counted === status || (measure === "count" && status !== "free")) return [];
     return [{ dimension: "status", values: [status] }];
   });
+}
+
+/** Money lies in whatever is not listed, finished or not. */
+function meantIn(measure: MeasureName): (filter: Filter) => Filter {
+  return (filter) =>
+    measures[measure].stock && filter.values[0] === "unlisted"
+      ? { ...filter, values: ["not listed"] }
+      : filter;
 }
 
 /** "my hourly over all pieces". */

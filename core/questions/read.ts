@@ -15,7 +15,7 @@ import { groupOf } from "./read-order.ts";
 import { doneIn, periodOf } from "./read-period.ts";
 import { shareIn } from "./read-share.ts";
 import { sidesOf } from "./read-sides.ts";
-import { statesOf } from "./read-states.ts";
+import { ALWAYS, statesOf } from "./read-states.ts";
 import type { Reading } from "./reading.ts";
 import type { Features } from "./rule.ts";
 import { isState } from "./subjects.ts";
@@ -78,6 +78,10 @@ function composed(reading: Reading): Query | Refusal {
     return refusal(parts.marks[parts.periods[0]!.at]!);
   const limits = limitsOf(reading, isOfRows(group, parts));
   if ("senses" in limits) return refusal(limits);
+  const { perMile } = parts;
+  const isQuotient = perMile !== null && measures[asked].adds && measures[asked].unit === "money";
+  if (perMile !== null && (!isQuotient || group || sides || f.average))
+    return refusal(parts.marks[perMile + 1]!);
   const share = shareIn(reading, limits.filters);
   if (share && "senses" in share) return refusal(share);
   const filters = [
@@ -96,7 +100,8 @@ function composed(reading: Reading): Query | Refusal {
   );
   const fault = leftOverOf(reading, Boolean(sides), [...limits.used, ...(done ? [done.at] : [])]);
   if (fault) return fault;
-  const isBare = filters.length === 0 && !group && !sides && !f.average && !share && !limits.against;
+  const isBare =
+    filters.length === 0 && !group && !sides && !f.average && !share && perMile === null && !limits.against;
   const query: Query = {
     measure,
     counted: reading.counted,
@@ -121,10 +126,11 @@ function composed(reading: Reading): Query | Refusal {
     // "May or june" wants to know which.
     yesNo: isYesNo(parts, f) && !(sides && parts.orAt.length > 0),
     asksLess: f.has("loss") || (sides !== null && saysLess(parts)),
-    list: reading.list || isListOfSales(reading),
+    list: reading.list || isListOfSales(reading) || asksPrices(reading),
     picture: f.has("chart"),
     ...(limits.against ? { against: limits.against } : {}),
     ...(share ? { share: share.part } : {}),
+    ...(perMile === null ? {} : { perMile: true as const }),
     ...(reading.tally ? { tally: true as const } : {}),
     ...(isSalePrice(reading) ? { salePrice: true as const } : {}),
   };
@@ -144,6 +150,21 @@ function isPlainChart({ f, measure }: Reading, isOrdered: boolean, isBeside: boo
 /** "what sold for less than 300", "chairs i sold for over 300": the pieces, and not what they came to. */
 function isListOfSales({ parts, f, measure }: Reading): boolean {
   return measure === "proceeds" && parts.limits.length > 0 && f.lists && !f.has("revenue");
+}
+
+/** "What have my dressers sold for": each of them, and what they came to. */
+function asksPrices({ parts, f, measure }: Reading): boolean {
+  const isOfSeveral = parts.items.some(({ mark }) => mark.senses.thing?.plural);
+  return (
+    measure === "proceeds" &&
+    f.has("soldFor") &&
+    isOfSeveral &&
+    /^what/.test(parts.first) &&
+    !f.has("money", "total", "average", "median", "revenue") &&
+    !f.order &&
+    !f.by &&
+    !f.beside
+  );
 }
 
 /** "What did #4 sell for": its price, and not what was left of it after a refund. */
@@ -174,8 +195,21 @@ function saysEver({ periods }: Parts): boolean {
 
 function aggregateOf(reading: Reading): Query["aggregate"] {
   if (reading.f.has("median")) return "median";
-  if (!reading.f.has("average")) return null;
+  if (!reading.f.has("average")) return isOfAny(reading) ? "average" : null;
   return isRate(reading) ? "rate" : "average";
+}
+
+/** Measures of pieces that are told of any one of a kind. */
+const OF_ANY: ReadonlySet<MeasureName> = new Set(["profit", "proceeds", "price", "cost", "minutes"]);
+
+/** "what does a dresser sell for", "how much do i make on a lamp": any one of them is meant, and none in particular. */
+function isOfAny({ parts, measure }: Reading): boolean {
+  const { marks, items, said, yesNo } = parts;
+  const [only, more] = items;
+  if (!only || more || yesNo || !OF_ANY.has(measure) || parts.periods.length > 0) return false;
+  const { noun, plural } = only.mark.senses.thing ?? {};
+  const isOne = noun !== undefined && !plural && /(?:^| )an?$/.test(marks[only.at - 1]?.text ?? "");
+  return isOne && /\b(?:do|does)\b/.test(said);
 }
 
 /** "gas per month on average": of what adds up, so much a month. */
@@ -221,17 +255,17 @@ function saysOnPieces({ marks }: Parts): boolean {
 function leftOverOf({ parts, taken }: Reading, isBeside: boolean, used: readonly number[]): Refusal | null {
   const adrift = parts.amounts.find(({ at }) => !used.includes(at));
   if (adrift) return refusal(parts.marks[adrift.at]!);
-  return leftOver(parts, [...taken, "chart", "which", "total", "everything", "share"], {
+  return leftOver(parts, [...taken, ...ALWAYS, "chart", "which", "total", "everything", "share"], {
     used: usedPlaces(parts, used),
     passed: isBeside ? [...JOINING, ...COMPARING] : JOINING,
   });
 }
 
 function usedPlaces(
-  { items, periods, groups, orders, limits, leads }: Parts,
+  { items, periods, groups, orders, limits, leads, perMile }: Parts,
   more: readonly number[],
 ): Set<number> {
-  const used = new Set([...leads, ...more]);
+  const used = new Set([...leads, ...more, ...(perMile === null ? [] : [perMile, perMile + 1])]);
   for (const { at } of [...items, ...periods, ...groups, ...orders]) used.add(at);
   for (const { at, words } of limits) for (let word = 0; word < words; word += 1) used.add(at + word);
   for (const { at, top } of orders) if (top !== null) used.add(at + 1);

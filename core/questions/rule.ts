@@ -28,6 +28,16 @@ export interface Features {
   generic: boolean;
   /** "over 100". */
   limit: boolean;
+  /** "for over 100". */
+  priced: boolean;
+  /** "from the student", who only ever bought. */
+  fromBuyer: boolean;
+  /** The verb behind "who": "sold" in "who sold the hutch". */
+  whoDid: string;
+  /** "where is it", "where did it go". */
+  whereabouts: boolean;
+  /** Nothing is asked but which things there are. */
+  bare: boolean;
   /** The amount is of one of these: "over 5 hours". */
   unit(...units: readonly NonNullable<Limited["unit"]>[]): boolean;
   /** One who buys does it: "what did the student pay". */

@@ -174,10 +174,10 @@ export const OWN_RULES: readonly Rule[] = [
       !f.number &&
       ((f.has("tiedUp") && !f.has("spent", "interest")) ||
         (f.has("cost", "spent", "sat") &&
-          f.has("unsold", "unfinished") &&
+          f.has("unsold", "unfinished", "unlisted", "unstarted") &&
           !f.has("howMany", "asking", "howLong")) ||
         (f.has("money") &&
-          f.has("unsold", "unfinished") &&
+          f.has("unsold", "unfinished", "unlisted", "unstarted") &&
           !f.has("howMany", "asking", "earn", "net", "owed", "revenue", "soldFor"))),
     takes: [
       ...MUCH,
@@ -185,6 +185,7 @@ export const OWN_RULES: readonly Rule[] = [
       "tiedUp",
       "cost",
       "unfinished",
+      "unlisted",
       "unsold",
       "spent",
       "sat",

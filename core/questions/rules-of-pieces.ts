@@ -1,9 +1,45 @@
 import { MUCH, type Rule, SALES } from "./rule.ts";
+import type { Cue } from "./words/cues.ts";
+
+/** Words for another figure than what came in. */
+const NO_PROCEEDS: readonly Cue[] = [
+  "howMany",
+  "earn",
+  "net",
+  "bought",
+  "price",
+  "deposits",
+  "owed",
+  "fees",
+  "sold",
+];
 
 /*
  * Pieces one by one, by what an amount of theirs is held against, and what buyers do: the most telling words, tried first.
  */
 export const PIECE_RULES: readonly Rule[] = [
+  {
+    // "Everything from the flea market", "what came from the church sale", "dad's pieces"
+    measure: "count",
+    when: (f) =>
+      f.bare &&
+      (f.source || f.person) &&
+      (f.has("got") || f.generic) &&
+      !f.supply &&
+      !f.limit &&
+      !f.by &&
+      !f.order &&
+      !f.beside &&
+      !f.yesNo,
+    takes: ["got", "list", "which"],
+    list: true,
+  },
+  {
+    // "Total from the student", "cash from the nurse"
+    measure: "proceeds",
+    when: (f) => f.fromBuyer && !f.supply && (f.bare || f.has("money", "total")) && !f.has(...NO_PROCEEDS),
+    takes: [...MUCH, "got"],
+  },
   {
     // "How many months did i lose money", "how many weeks did i make over 200"
     measure: "profit",
@@ -233,7 +269,7 @@ export const PIECE_RULES: readonly Rule[] = [
     when: (f) =>
       (f.groups("buyer") || (f.buyer && !f.supply)) &&
       f.has("spent", "paid") &&
-      (f.has("money", "total", "spent") || f.yesNo || f.groups("buyer")) &&
+      (f.has("money", "total", "spent") || f.yesNo || f.groups("buyer") || (f.acting && !f.piece)) &&
       !f.has("bought", "price"),
     takes: [...MUCH, ...SALES, "spent", "paid", "got"],
   },

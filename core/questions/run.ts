@@ -136,6 +136,7 @@ const RESULTS_KEPT = 200;
 function workOut(desk: Desk, query: Query): Result {
   if (query.aggregate === "rate") return runRate(desk, query);
   if (query.share) return runShare(desk, query, query.share);
+  if (query.perMile) return runPerMile(desk, query);
   if (query.beside.length > 0) return runBeside(desk, query);
   const measure = measures[query.measure];
   const subjects = subjectsOf(desk, query);
@@ -192,6 +193,27 @@ function runShare(desk: Desk, query: Query, part: readonly Filter[]): Result {
     pieces: some.pieces,
     shareOf: { part: some.value, whole: whole.value },
   };
+}
+
+/** What can be said of drives as well: which pieces they were for. */
+const OF_DRIVES: ReadonlySet<Filter["dimension"]> = new Set([
+  "piece",
+  "kind",
+  "trait",
+  "source",
+  "person",
+  "place",
+]);
+
+/** So much for each mile driven in the same time, for the same pieces. */
+function runPerMile(desk: Desk, query: Query): Result {
+  const { perMile: _, ...plain } = query;
+  const sum = runQuery(desk, plain);
+  const filters = query.filters.filter(({ dimension }) => OF_DRIVES.has(dimension));
+  const { value: miles } = runQuery(desk, { ...plain, measure: "miles", filters, counted: null });
+  const isDriven = Number(miles ?? 0) > 0;
+  const value = isDriven ? roundHalfUp(new Decimal(Number(sum.value ?? 0)).div(miles!)) : null;
+  return { ...sum, value, rows: null, shareOf: { part: sum.value, whole: miles } };
 }
 
 /** The rows of what adds up, and their mean: those with nothing count as well. */

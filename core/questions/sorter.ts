@@ -63,6 +63,10 @@ export class Sorter {
     if (mark.period) return this.#period(mark, at);
     const limited = this.#limit(at);
     if (limited) return limited;
+    if (this.#opensMile(at)) {
+      this.parts.perMile = at;
+      return at + 2;
+    }
     if (mark.amount) return this.#amount(mark, at);
     if (isItem(this.marks, at)) return this.#item(mark, at);
     if (senses.flags.has("negation") && !(this.parts.yesNo && mark.text === this.parts.first)) {
@@ -77,9 +81,13 @@ export class Sorter {
   /** Nothing may be left hanging at the end. */
   end(): void {
     const last = this.marks.length - 1;
-    // "The least i sold a mirror for" is a price.
-    if (this.marks[last]?.text === "for" && this.parts.orders.length > 0)
-      this.#addCues([this.parts.cues.has("sold") ? "soldFor" : "price"], last);
+    const { cues, orders, limits, items } = this.parts;
+    // "The least i sold a mirror for", "how many did i get over 100 for": a price.
+    if (this.marks[last]?.text === "for" && orders.length + limits.length > 0)
+      this.#addCues([cues.has("sold") || (limits.length > 0 && cues.has("got")) ? "soldFor" : "price"], last);
+    // "What did the stools sell for each"
+    if (/^(?:each|apiece)$/.test(this.marks[last]?.text ?? "") && items.length > 0)
+      this.parts.eachItem = true;
     if (this.#negation) this.parts.adrift ??= this.#negation;
     if (this.#parted !== null) this.parts.adrift ??= this.marks[this.#parted]!;
   }
@@ -214,7 +222,7 @@ export class Sorter {
     const { flags } = senses;
     if (senses.order) return this.#order(mark, at);
     if (flags.has("parted") && this.#opensRows(at)) this.#parted = at;
-    // "per mile" asks for a quotient that nobody works out.
+    // "per foot" asks for a quotient that nobody works out.
     else if (mark.text === "per") this.parts.adrift ??= mark;
     // "Sell faster than" says both what is measured and that two things are.
     if (flags.has("compare") || flags.has("than") || mark.text.endsWith(" than"))
@@ -242,6 +250,13 @@ export class Sorter {
     this.parts.notCues.push(...senses.cues.filter((cue) => TURNED.has(cue)));
     this.#negation = null;
     this.#not = false;
+  }
+
+  /** "gas per mile", "what does it cost me a mile". */
+  #opensMile(at: number): boolean {
+    return (
+      /^(?:per|a|each|every)$/.test(this.marks[at]!.text) && /^miles?$/.test(this.marks[at + 1]?.text ?? "")
+    );
   }
 
   /** Whether a group or an item follows "by", with nothing but fillers between. */

@@ -30,6 +30,7 @@ export function partsOf(said: readonly Mark[]): Parts {
     comparing: marks.some(({ senses }) => senses.flags.has("comparing")),
     mine: null,
     eachItem: false,
+    perMile: null,
     leads: [],
     notCues: [],
     unknown: [],
@@ -53,6 +54,13 @@ function meantBeside(marks: readonly Mark[], at: number): Mark {
   // "Sold for cash" is no price.
   if (senses.cues.includes("soldFor") && marks[at + 1]?.senses.thing?.method !== undefined)
     return { ...mark, senses: { ...senses, cues: ["sold"] } };
+  // "Does oak pay": what it brings, where nobody of ours pays.
+  const isPaying = /^pays?$/.test(mark.text) && at === marks.length - 1;
+  const isSomebody = ({ text, senses }: Mark): boolean =>
+    /\b(?:i|we|who|how|people|buyers?)\b/.test(text) ||
+    senses.own.some(({ dimension }) => dimension === "buyer" || dimension === "person");
+  if (isPaying && !marks.some(isSomebody))
+    return { ...mark, senses: { cues: ["earn"], flags: new Set(), own: [] } };
   // "For a piece" means no average.
   if (mark.text === "a piece" && / (?:for|on|of|from)$|^(?:for|on|of|from)$/.test(marks[at - 1]?.text ?? ""))
     return { ...mark, text: "piece", senses: { cues: [], flags: new Set(["generic"]), own: [] } };

@@ -136,6 +136,7 @@ const STATES: Partial<Record<Counted, (piece: Readonly<Piece>) => boolean>> = {
   unlisted: (piece) => statusOf(piece) === "finished",
   "on the market": (piece) => !piece.gone && piece.listed !== null,
   unfinished: (piece) => !piece.gone && piece.finished === null,
+  unstarted: (piece) => statusOf(piece) === "bought",
   owing: (piece) => piece.owed > 0,
 };
 

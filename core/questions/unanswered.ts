@@ -35,6 +35,14 @@ export function whatAbout({ marks, items, cues, unknown }: Parts): Answered | nu
   return { understood: false, text: `What about ${named}?`, buttons: [buttons] };
 }
 
+/** The words that nobody knows; else those that the trade knows and these books do not. */
+export function wordsInTheWay({ unknown, items }: Parts): string[] {
+  const strange = items.filter(({ mark }) => mark.number === undefined && mark.senses.own.length === 0);
+  return [...unknown, ...(unknown.length > 0 ? [] : strange.map(({ mark }) => mark))].map(
+    ({ typed }) => typed,
+  );
+}
+
 /** Words that a refusal names. */
 const WORDS_NAMED = 3;
 

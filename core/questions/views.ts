@@ -1,20 +1,23 @@
+import { readyWords } from "../answers/lines.ts";
 import { answers } from "../answers/list.ts";
 import { isOnTrack } from "../answers/pace.ts";
 import { balanceOn, owedOn } from "../books/loan.ts";
-import { monthRow } from "../books/month.ts";
-import { addMonths, lastDayOf, type Month, monthOf } from "../calendar.ts";
+import { earmarked, monthRow } from "../books/month.ts";
+import { loanWords } from "../books/problem.ts";
+import { addMonths, type Day, lastDayOf, type Month, monthOf } from "../calendar.ts";
 import { amountText, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import type { Answered } from "./answered.ts";
 import type { Desk } from "./desk.ts";
 import { isYesNo } from "./features.ts";
 import { leftOver } from "./left-over.ts";
-import { narrowed, type Refusal } from "./narrowing.ts";
+import { narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import type { Period } from "./query.ts";
 import { piecesOf } from "./read-pieces.ts";
 import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
+import { nameOf } from "./words-of-answers.ts";
 
 type About = NonNullable<ReadingOf<"ask">["about"]>;
 
@@ -28,18 +31,26 @@ export interface ViewQuestion {
   loan: string | null;
   /** Yes or no is wanted: "am i on track". */
   yesNo?: true;
+  /** One figure of the view alone. */
+  asks?: ViewFigure;
+  /** Of the tax: what was set aside in some months. */
+  period?: Period;
 }
+
+/** What a loan costs a year, and what is earned for the loans and not sent yet. */
+type ViewFigure = "rate" | "ready";
 
 /** When a view is asked for, and the cues that it takes up. */
 interface ViewRule {
   about: About;
   when(f: Features, parts: Parts): boolean;
   takes: readonly Cue[];
+  asks?: ViewFigure;
 }
 
 /** Words that may stand beside a period without asking for anything else. */
 const BARE = new Set(
-  "how hows howd was is are did for in of the so far what whats about and my i am we please show me now today till date to then".split(
+  "how hows howd was is are did for in of the so far what whats about and my i am we please show me now today till date to then come comes came add adds added up amount amounts amounted total totals tally shape work worked".split(
     " ",
   ),
 );
@@ -63,11 +74,23 @@ function isPeriodAlone({ marks, items, groups, limits, amounts, orders, besideAt
 const TALK: readonly Cue[] = ["money", "fared", "which", "have", "total", "list"];
 
 const VIEWS: readonly ViewRule[] = [
+  {
+    about: "loan",
+    asks: "rate",
+    when: (f) => f.has("rate") && !f.piece,
+    takes: [...TALK, "rate", "loan", "paid", "interest"],
+  },
+  {
+    about: "loan",
+    asks: "ready",
+    when: (f) => f.has("ready"),
+    takes: [...TALK, "ready", "loan", "owe", "unsold"],
+  },
   { about: "recap", when: (f) => f.has("recap"), takes: [...TALK, "recap", "when", "net", "earn"] },
   {
     about: "tax",
     when: (f) => f.has("tax"),
-    takes: [...TALK, "tax", "held", "owe", "paid", "take", "when", "spent", "deposits"],
+    takes: [...TALK, "tax", "held", "owe", "paid", "take", "when", "spent", "deposits", "loanPaid", "kept"],
   },
   {
     about: "pace",
@@ -143,6 +166,10 @@ export function readView(parts: Parts, f: Features, desk: Desk): ViewQuestion | 
   if (parts.amounts.length > 0 || parts.limits.length > 0) return null;
   const [said, more] = parts.periods;
   if (more) return null;
+  if (said && rule.about === "tax" && !isYear(said.period)) {
+    if (!isOfMonths(said.period, desk.today)) return refusal(parts.marks[said.at]!);
+    return { kind: "view", about: "tax", pieces: [], loan: null, period: said.period };
+  }
   const time = said ? timeOf(said.period, rule.about) : {};
   if (!time) return null;
   const loan =
@@ -154,7 +181,11 @@ export function readView(parts: Parts, f: Features, desk: Desk): ViewQuestion | 
     );
     if (others.length > 0) return { kind: "refused", words: others.map(({ mark }) => mark.typed) };
     const yesNo = rule.about === "pace" && isYesNo(parts, f) ? { yesNo: true as const } : {};
-    return { kind: "view", about: yearly(rule.about, time), ...time, pieces: [], loan, ...yesNo };
+    const asks = rule.asks ? { asks: rule.asks } : {};
+    // What is earned for the loans is for none of them alone.
+    if (asks.asks === "ready" && loan !== null)
+      return refusal(parts.items.find(({ mark }) => mark.senses.own.length > 0)!.mark);
+    return { kind: "view", about: yearly(rule.about, time), ...time, pieces: [], loan, ...yesNo, ...asks };
   }
   const found = narrowed(parts, "profit", desk);
   if ("kind" in found) return found;
@@ -167,6 +198,23 @@ export function readView(parts: Parts, f: Features, desk: Desk): ViewQuestion | 
 
 function yearly(about: About, { year }: { year?: string }): About {
   return about === "month" && year !== undefined ? "year" : about;
+}
+
+function isYear({ from, to }: Period): boolean {
+  return (
+    from !== null &&
+    to !== null &&
+    from.endsWith("-01-01") &&
+    from.slice(0, 4) === to.slice(0, 4) &&
+    to >= `${from.slice(0, 4)}-07`
+  );
+}
+
+/** Whole months, the running one as far as it has come. */
+function isOfMonths({ from, to }: Period, today: Day): boolean {
+  return (
+    from !== null && to !== null && from.endsWith("-01") && (to === lastDayOf(monthOf(to)) || to >= today)
+  );
 }
 
 /** A view's month or year; null where the period is neither. */
@@ -198,7 +246,10 @@ export function answerView(desk: Desk, question: ViewQuestion): Answered {
   };
   const rule = answers.find((each) => each.about === about)!;
   const { books, today, currency, mileageRates } = desk;
+  if (question.asks === "rate") return answerRates(desk, loan);
+  if (question.asks === "ready") return answerReady(desk);
   if (about === "loan" && loan !== null) return answerOneLoan(desk, loan);
+  if (about === "tax" && question.period) return answerSetAside(desk, question.period);
   const told = rule.answer({ question: asked, books, today, currency, pieces, mileageRates });
   const onTrack = question.yesNo ? isOnTrack(books, today) : null;
   if (onTrack !== null)
@@ -265,6 +316,46 @@ function monthsOf(year: string, today: string): Month[] {
   )
     months.push(month);
   return months;
+}
+
+/** The yearly rate of one loan, or of each. */
+function answerRates({ books }: Desk, name: string | null): Answered {
+  const loans = [...books.loans.values()].filter((each) => name === null || each.name === name);
+  const rows = loans.map((each) => ({ label: each.name, value: each.rate }));
+  const lines = loans.map((each) => `${loanWords(each.name)}: ${each.rate}% a year`);
+  const isOne = loans.length === 1;
+  return {
+    understood: true,
+    value: isOne ? loans[0]!.rate : null,
+    ...(isOne ? {} : { rows }),
+    period: null,
+    text: lines.join("\n") || "No loan on the books.",
+  };
+}
+
+/** What is ready for the loans today; below zero it was sent ahead or waits on buyers. */
+function answerReady({ books, today }: Desk): Answered {
+  return {
+    understood: true,
+    value: amountText(earmarked(books, today)),
+    period: null,
+    text: readyWords(books, today),
+  };
+}
+
+/** What some months set aside for tax. */
+function answerSetAside({ books, today }: Desk, period: Period): Answered {
+  const { from, to } = period as { from: Day; to: Day };
+  const months: Month[] = [];
+  for (let month = monthOf(from); month <= monthOf(to < today ? to : today); month = addMonths(month, 1))
+    months.push(month);
+  const sum = months.reduce((all, each) => all + monthRow(books, each, today).taxSetAside, 0);
+  return {
+    understood: true,
+    value: amountText(sum),
+    period: { from, to },
+    text: `Set aside for tax, ${nameOf(period, today)}: ${show(sum)} (an estimate)`,
+  };
 }
 
 function answerOneLoan({ books, today }: Desk, name: string): Answered {

@@ -39,6 +39,7 @@ const COUNTED_TITLES: Readonly<Record<Counted, string>> = {
   held: "on hold",
   unlisted: "finished, not listed",
   unfinished: "unfinished",
+  unstarted: "not started",
   "on the market": "up for sale",
   owing: "with money owed",
   kept: "kept",
@@ -55,6 +56,7 @@ const BEHIND: ReadonlySet<Filter["dimension"]> = new Set([
   "buyer",
   "place",
   "person",
+  "bought by",
   "bought on",
   "finished on",
   "listed on",
@@ -74,7 +76,9 @@ export function titleOf(query: Query): string {
     const behind = filtersWords(filters.filter(isBehind));
     const what = filtersWords(filters.filter((filter) => !isBehind(filter)));
     const title = `${what || (counted === "notes" ? "notes" : "pieces")} ${COUNTED_TITLES[counted ?? "bought"]}`;
-    return `${capital(behind ? `${title} ${behind}` : title)}${each}`;
+    // "Sold over 100.00" says once what was done.
+    const done = behind.replace(new RegExp(`^${COUNTED_TITLES[counted ?? "bought"]} `), "");
+    return `${capital(done ? `${title} ${done}` : title)}${each}`;
   }
   const single =
     measure === "proceeds" && (aggregate !== null || query.order?.of === "piece" || query.salePrice);
@@ -134,6 +138,7 @@ function valueWords({ dimension, values, not, of, name }: Filter): string {
     buyer: "to",
     place: "listed on",
     person: "by",
+    "bought by": "bought by",
     weekday: "on",
   };
   const plain = limit
@@ -152,8 +157,8 @@ function boundWords(of: Filter["of"], amount: number): string {
 }
 
 const FILTER_ORDER =
-  "status trait kind piece lot what category stream loan source buyer method place person weekday over under least most".split(
-    " ",
+  "status,trait,kind,piece,lot,what,category,stream,loan,source,buyer,method,place,person,bought by,weekday,over,under,least,most".split(
+    ",",
   );
 
 /** All filters in the order in which people say them: "oak chairs from yard sale bought July". */
@@ -182,7 +187,7 @@ export function nameOf({ name }: Period, today: string): string {
 /** How much went into a figure: "4 notes", "2 pieces". */
 function overWords(query: Query, { over, pieces }: Result): string {
   if (query.measure === "count" || over === 0) return "";
-  const byNotes = measures[query.measure].byNotes === true;
+  const byNotes = measures[query.measure].byNotes === true && (query.aggregate === null || pieces === 0);
   if (!byNotes && pieces > 0) return ` (${countedWords(pieces, "piece")})`;
   return byNotes ? ` (${countedWords(over, "note")})` : "";
 }
@@ -193,6 +198,8 @@ function shareWords(
   { value, shareOf }: Result,
   { head, unit }: { head: string; unit: Unit },
 ): string {
+  if (query.perMile)
+    return `${head.replace(/(?=, [^,]*$)/, " a mile")}: ${showValue(value, unit)} (${showValue(shareOf!.part, unit)} over ${shareOf!.whole ?? 0} miles)`;
   const part = `${filtersWords(query.share ?? [])} `;
   if (value === null) return `${head}: ${part}${showValue(null, unit)}`;
   return `${head}: ${part}${value}% (${showValue(shareOf!.part, unit)} of ${showValue(shareOf!.whole, unit)})`;

@@ -24,8 +24,14 @@ const SALES_MIN = 3;
 
 /** A question about a price to pay or to ask, or null. */
 export function readWorth(parts: Parts, f: Features, desk: Desk): WorthQuestion | Refusal | null {
+  const { said } = parts;
   const isAsking =
     f.has("askFor") ||
+    // "What would a lamp go for", "what should i list the vanity at"
+    (/\b(?:would|could|might)\b/.test(said) &&
+      f.has("soldFor", "revenue", "sold") &&
+      !f.has("bought", "paid")) ||
+    /\bshould (?:i|we) (?:list|post|sell|price)\b.* (?:at|for)$/.test(said) ||
     (f.has("asking") && parts.first === "what" && parts.marks.some(({ text }) => text.includes("should")));
   if (!f.piece || !(f.has("advice") || isAsking) || f.has("hourly")) return null;
   if (!isAsking && !isAboutBuying(parts)) return null;
@@ -54,6 +60,7 @@ export function readWorth(parts: Parts, f: Features, desk: Desk): WorthQuestion 
       "spent",
       "take",
       "have",
+      ...(isAsking ? (["soldFor", "revenue", "sold"] as const) : []),
     ],
     { used },
   );
@@ -114,14 +121,17 @@ function answerBuying(
       0.5,
     )} days to sell (median)`,
   ];
+  const margin = middleMargin(history);
+  // Where the usual hour leaves nothing to pay, what still gains is told beside it.
   const top =
-    hour === null
-      ? `Pay at most ${show(most)} to gain anything`
+    hour === null || (most === 0 && margin > 0)
+      ? `Pay less than ${show(Math.max(0, margin))} to gain anything`
       : `Pay at most ${show(most)} for your usual ${show(hour)} an hour`;
+  if (most === 0 && margin > 0) lines.push(`Your usual ${show(hour ?? 0)} an hour leaves nothing to pay`);
   if (price === null)
     return {
       understood: true,
-      value: amountText(most),
+      value: amountText(most === 0 ? Math.max(0, margin) : most),
       period: null,
       text: [`${top} (estimate)`, ...lines].join("\n"),
     };
@@ -141,12 +151,17 @@ function answerBuying(
   };
 }
 
-/** What is left of the median margin once the median hours are paid at the usual rate; never below nothing. */
-function mostToPay(hour: Cents | null, { sales }: OwnHistory): Cents {
-  const margin = quantile(
+function middleMargin({ sales }: OwnHistory): Cents {
+  return quantile(
     sales.map((sale) => sale.margin),
     0.5,
   );
+}
+
+/** What is left of the median margin once the median hours are paid at the usual rate; never below nothing. */
+function mostToPay(hour: Cents | null, history: OwnHistory): Cents {
+  const { sales } = history;
+  const margin = middleMargin(history);
   const minutes = middleOf(sales.map((sale) => sale.minutes));
   const labor =
     hour === null || minutes === null

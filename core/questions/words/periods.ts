@@ -137,4 +137,11 @@ export const EVER: readonly string[] = [
   "all along",
   "over the years",
   "career",
+  "to date",
+  "in all the time",
+  "since the first day",
+  "since i opened",
+  "the entire time",
+  "since we began",
+  "since it all started",
 ];
