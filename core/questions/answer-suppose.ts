@@ -72,7 +72,10 @@ function answerPayoff(
     text: [
       `${how}: gone about ${endOf(named?.last ?? payoff.last)}`,
       ...lines,
-      `${counted(payoff.payments, "payment")}, interest about ${show(payoff.interest)} (estimate)`,
+      // Payments and interest are of all the loans: of one among them only the day is told.
+      named && only === undefined && payoff.loans.length > 1
+        ? "Beside the others, in their order (estimate)"
+        : `${counted(payoff.payments, "payment")}, interest about ${show(payoff.interest)} (estimate)`,
     ].join("\n"),
   };
 }

@@ -11,6 +11,7 @@ import { askingButton, nextButtons, questionOf } from "./canonical.ts";
 import { answerLoanChart, barsOf } from "./chart.ts";
 import { type Desk, type QuestionDesk, withIndex } from "./desk.ts";
 import { featuresOf } from "./features.ts";
+import { standsFirst } from "./is-first.ts";
 import { leftOver } from "./left-over.ts";
 import { type Mark, marksOf, plainWords, WORDS_MAX } from "./marks.ts";
 import { measures } from "./measures.ts";
@@ -218,11 +219,11 @@ function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
     measure: query.measure === "come down" ? "reached" : query.measure,
     value:
       query.yesNo && query.beside.length === 0
-        ? yesOrNo(query, result)
+        ? yesOrNo(desk, query, result)
         : printedValue(result.value, result.valueUnit ?? unit),
     ...(rows ? { rows } : {}),
     period: period ? { from: period.from, to: period.to } : null,
-    text: `${query.yesNo ? `${yesOrNo(query, result) === "yes" ? "Yes" : "No"}. ` : ""}${state ?? words}`,
+    text: `${query.yesNo ? `${yesOrNo(desk, query, result) === "yes" ? "Yes" : "No"}. ` : ""}${state ?? words}`,
     ...(state === null ? restOf(linesOf(result.rows ?? [], result.rowUnit ?? unit)) : {}),
     ...(query.picture && result.rows ? { chart: barsOf(headOf(words), result.rows, unit, showValue) } : {}),
     query,
@@ -245,8 +246,10 @@ function storyButton({ filters }: Query): Button[] {
 }
 
 /** Whether there is anything: more than nothing is a yes, or less where a loss is asked for. */
-function yesOrNo(query: Query, { value, rows }: Result): "yes" | "no" {
+function yesOrNo(desk: Desk, query: Query, result: Result): "yes" | "no" {
   const { asksLess, against } = query;
+  const { value, rows } = result;
+  if (query.isFirst) return standsFirst(desk, query, result) ? "yes" : "no";
   if (against) return (query.order ? (rows ?? []).length > 0 : isHeld(query, value ?? 0)) ? "yes" : "no";
   if (query.list) return (rows ?? []).length > 0 ? "yes" : "no";
   return Number(value ?? 0) * (asksLess ? -1 : 1) > 0 ? "yes" : "no";

@@ -40,11 +40,16 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   const isBuyers = f.acting || f.groups("buyer") || (f.has("who") && !f.person);
   if (isBuyers && f.has("bought", "got", "took"))
     return { counted: "sold", cue: f.has("bought") ? "bought" : f.has("got") ? "got" : "took" };
+  // "List my sources" lists no listings.
+  if (f.commands && f.bare && f.groups("source")) return { counted: "bought", cue: "bought" };
+  if (f.commands && f.bare && f.groups("buyer")) return { counted: "sold", cue: "sold" };
   // "How many have more than 2 hours in them": gone ones too.
   const isOfWork = f.unit("minutes", "miles");
   const found = COUNTED.find(([cue]) => f.has(cue) && !(isOfWork && cue === "have"));
   if (found) return { counted: found[1], cue: found[0] };
   if (f.groups("buyer")) return { counted: "sold", cue: "sold" };
+  if (f.groups("source")) return { counted: "bought", cue: "bought" };
+  if (f.groups("place")) return { counted: "listed", cue: "listed" };
   if (f.priced) return { counted: "sold", cue: "soldFor" };
   return f.source || f.person || f.unit("minutes", "days", "miles")
     ? { counted: "bought", cue: "bought" }

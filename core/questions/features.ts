@@ -5,7 +5,7 @@ import type { Cue } from "./words/cues.ts";
 import { LISTERS } from "./words/plain.ts";
 
 /** Cues that ask for things one by one and for nothing of them. */
-const BARE: readonly Cue[] = ["got", "list", "which"];
+const BARE: readonly Cue[] = ["got", "list", "which", "listed"];
 
 /** What the words hold, for the rules that tell the measure. */
 export function featuresOf(parts: Parts): Features {
@@ -36,7 +36,10 @@ export function featuresOf(parts: Parts): Features {
     by: parts.groups.some(({ parted }) => parted),
     period: parts.periods.length > 0,
     onPieces: isLinkedGeneric(parts),
-    beside: cutsOf(parts).length > 0 && (parts.periods.length > 1 || items.filter(isPiece).length > 1),
+    beside:
+      cutsOf(parts).length > 0 &&
+      (parts.periods.length > 1 ||
+        items.filter((item) => isPiece(item) || isSource(item) || isCut(item.mark)).length > 1),
     groups: (...all) => parts.groups.some(({ group }) => all.includes(group)),
     inPiece: items.some((item) => item.link === "in" && isPiece(item)),
     endsAt: parts.marks.length > 1 && parts.marks.at(-1)!.senses.link === "at",
@@ -66,7 +69,10 @@ export function featuresOf(parts: Parts): Features {
       /\bwhere(?:s| is| are|d| did| has| have) (?!.*\b(?:come|came|from|buy|find|found|listed)\b)/.test(
         `${parts.said} `,
       ),
-    bare: [...parts.cues.keys()].every((cue) => BARE.includes(cue)),
+    commands: /^(?:list|show|gimme|give)$/.test(parts.first),
+    bare: [...parts.cues].every(
+      ([cue, places]) => BARE.includes(cue) && (cue !== "listed" || parts.marks[places[0]!]!.text === "list"),
+    ),
     unit: (...units) => parts.limits.some(({ unit }) => unit !== undefined && units.includes(unit)),
     acting: items.some(({ acting }) => acting),
     lists:
@@ -137,13 +143,13 @@ function isOnlyLoan({ senses }: Mark): boolean {
 }
 
 /** "truck loan": the loan of that name, no truck. */
-function isLoan({ senses }: Mark, { cues, amounts, groups }: Parts): boolean {
-  // "500 a month on the truck"
-  const isMonthly = amounts.length > 0 && groups.some(({ group }) => group === "month");
+function isLoan({ senses }: Mark, { cues, amounts }: Parts): boolean {
+  // "500 a month on the truck", "throw 500 at it"
+  const isSent = amounts.length > 0;
   const isOfLoans = (["loan", "payoff", "loanPaid", "suppose", "owe", "interest"] as const).some((cue) =>
     cues.has(cue),
   );
-  return (isOfLoans || isMonthly) && senses.own.some(({ dimension }) => dimension === "loan");
+  return (isOfLoans || isSent) && senses.own.some(({ dimension }) => dimension === "loan");
 }
 
 function isSource({ mark, link }: Parts["items"][number]): boolean {
@@ -152,6 +158,11 @@ function isSource({ mark, link }: Parts["items"][number]): boolean {
     thing?.place !== undefined ||
     ((link === "from" || link === "at") && own.some(({ dimension }) => dimension === "source"))
   );
+}
+
+/** Who bought, how it was paid or where it was listed: what pieces are told apart by. */
+function isCut({ senses }: Mark): boolean {
+  return senses.own.some(({ dimension }) => /^(?:buyer|source|place|method)$/.test(dimension));
 }
 
 const isMethod = ({ senses }: Mark) => senses.thing?.method !== undefined;

@@ -57,7 +57,10 @@ export function plainWords(text: string): string[] {
     .normalize("NFKD")
     .replace(/\p{M}/gu, "")
     .replace(/[’'`´]/g, "")
-    .replace(/\bcompare (?!to\b|with\b).*/, (all) => all.replace(/ (?:to|with) /g, " versus "))
+    .replace(/\bcompare (?!to\b|with\b).*/, (all) =>
+      all.replace(/ (?:to|with) (?!sell\b|finish\b|list\b)/g, " versus "),
+    )
+    .replace(/\b(?:wut|whut|wat|wht)\b/g, "what")
     .replace(/\bw\/o\b/g, " without ")
     .replace(/\bw\/|\bw\b(?= )/g, " with ")
     .replace(/\b(this|last) (year|month|week|quarter)['’]?s\b(?= \w)/g, "$1 $2")

@@ -207,7 +207,7 @@ export const RULES: readonly Rule[] = [
   {
     measure: "profit",
     when: (f) => f.order && !f.has("daysListed", "asking", "tiedUp", "howMany"),
-    takes: [...MUCH, ...SALES, "fared", "gone", "when", "where", "who", "bought"],
+    takes: [...MUCH, ...SALES, "fared", "gone", "when", "where", "who", "bought", "got"],
   },
   {
     measure: "cost",

@@ -181,6 +181,13 @@ export const PIECE_FACTS: readonly PieceFact[] = [
     told: "listed at",
   },
   {
+    name: "first list price",
+    when: (f) => f.has("firstAsked"),
+    takes: [...ALWAYS, "firstAsked", "listed", "asking"],
+    of: (piece) => (piece.firstListPrice === null ? null : amountText(piece.firstListPrice)),
+    told: "first listed at",
+  },
+  {
     // "whats the hutch at"
     name: "asking price",
     when: (f) => f.endsAt && !f.has("where", "when", "who"),

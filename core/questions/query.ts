@@ -164,6 +164,8 @@ export interface Query {
   against?: Filter;
   /** How many rows there are is asked: "how many months did i lose money". */
   tally?: true;
+  /** Whether this one stands first is asked: "is storage my biggest cost". */
+  isFirst?: Filter | Period;
   /** So much for each mile driven meanwhile. */
   perMile?: true;
   /** The share of the whole that these make is asked for, in percent. */

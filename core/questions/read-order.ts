@@ -25,6 +25,7 @@ export function groupOf(reading: Reading): { by: Grouping | null; order: Order |
   if (parted) return { by: parted.group, order: null };
   if (eachItem) return { by: "piece", order: null };
   if (!named) return null;
+  if (f.commands) return { by: named.group, order: null };
   // "which kinds make money" puts kinds in order; a group that nothing asks for is refused.
   const isAny = reading.tally || (parts.yesNo && (f.limit || f.has("loss")));
   if (isAny || f.has("which") || /^(?:what|whats|which)$/.test(parts.first))
@@ -56,8 +57,11 @@ function orderOf(
 ): { by: null; order: Order } | Refusal {
   const { orders } = parts;
   const ends = orders.map(({ order, at }) => {
-    if (order === "fastest" || order === "least") return "least";
-    if (order === "slowest") return "most";
+    // The fastest takes the fewest days, and the slowest month brings in the least.
+    const isOfSales = measure === "proceeds" || measure === "count";
+    if (order === "fastest") return isOfSales ? "most" : "least";
+    if (order === "slowest") return isOfSales ? "least" : "most";
+    if (order === "least") return "least";
     // "What do i lose the most on" looks for the least profit.
     if (order === "most") return f.has("loss") && measure === "profit" ? "least" : "most";
     const isLess = measures[measure].lessIsBetter && !/\btops?\b/.test(parts.marks[at]!.text);

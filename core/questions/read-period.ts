@@ -28,7 +28,9 @@ export function periodOf({ parts }: Reading): Period | Refusal | null {
   const [first, second, third] = said;
   if (!first) return null;
   if (!second) return first.period;
-  if (parts.andAt.some((at) => at > first.at && at < said.at(-1)!.at)) {
+  // "Gas june july" has no word between them.
+  const isRow = said.every(({ at }, place) => place === 0 || at === said[place - 1]!.at + 1);
+  if (isRow || parts.andAt.some((at) => at > first.at && at < said.at(-1)!.at)) {
     const joined = inOne(said.map(({ period }) => period));
     if (joined) return joined;
   }

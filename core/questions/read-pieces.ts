@@ -101,6 +101,8 @@ function factOf(parts: Parts, f: Features): PieceFact | null {
     return named("last list price");
   const found = PIECE_FACTS.find((each) => each.when(f));
   if (found) return found;
+  // "#7 buyer"
+  if (f.has("buyerName")) return named("buyer");
   // "who ended up with #22"
   const isBare =
     f.has("who") && [...parts.cues.keys()].every((cue) => cue === "who" || cue === "have" || cue === "got");
@@ -121,8 +123,12 @@ function readFact(parts: Parts, fact: PieceFact, desk: Desk): PieceQuestion | Re
 }
 
 function readYesNo(parts: Parts, f: Features, desk: Desk): PieceQuestion | Refusal | null {
-  const state = STATES.find(({ cue }) => f.has(cue));
-  if (!state || f.told || !(parts.yesNo || f.number)) return null;
+  // "Any dressers?", "got any tables?"
+  const isAny =
+    /^(?:(?:got|have|do i have|you got) )?any\b/.test(parts.said) &&
+    [...parts.cues.keys()].every((cue) => cue === "got" || cue === "have");
+  const state = STATES.find(({ cue }) => (isAny ? cue === "have" : f.has(cue)));
+  if (!state || f.told || !(parts.yesNo || f.number || isAny)) return null;
   const found = narrowed(parts, "profit", desk);
   if ("kind" in found) return found;
   const fault = leftOver(parts, [

@@ -1,5 +1,5 @@
 import type { Day } from "../calendar.ts";
-import { addMonths, lastDayOf, monthOf } from "../calendar.ts";
+import { addMonths, lastDayOf, monthOf, sameDayIn, showMonth } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import type { Desk } from "./desk.ts";
 import { leftOver } from "./left-over.ts";
@@ -7,6 +7,7 @@ import { type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
+import { COUNTABLE } from "./words/plain.ts";
 
 /** A question about loans that supposes something. Amounts in cents. */
 export type LoanQuestion =
@@ -20,6 +21,7 @@ export type LoanQuestion =
   | { kind: "first loan" };
 
 const TAKES: readonly Cue[] = [
+  "rate",
   "loan",
   "loanPaid",
   "paid",
@@ -61,7 +63,7 @@ const TAKES: readonly Cue[] = [
 
 /** What the question supposes about loans, or null where it supposes nothing. */
 export function readSuppose(parts: Parts, f: Features, desk: Desk): LoanQuestion | Refusal | null {
-  if (f.piece || f.supply) return null;
+  if (f.piece || f.supply || countsThings(parts)) return null;
   const isMonthlyEnd =
     parts.groups.some(({ group }) => group === "month") &&
     parts.amounts.length > 0 &&
@@ -77,6 +79,25 @@ export function readSuppose(parts: Parts, f: Features, desk: Desk): LoanQuestion
   if (!asked) return null;
   const fault = leftOver(parts, TAKES, { used: usedPlaces(parts), isItKnown: true });
   return fault ?? asked;
+}
+
+/** "When will i hit 30 pieces": so many of them, and no money. */
+function countsThings({ amounts, marks }: Parts): boolean {
+  return amounts.some(({ at, money }) => {
+    const next = marks[at + 1];
+    return !money && next !== undefined && (next.senses.thing?.plural === true || COUNTABLE.has(next.text));
+  });
+}
+
+/** "In 2 years", "within 18 months": how long from now, in months, and where that stands. */
+function lastingOf({ amounts, groups, marks }: Parts): { months: number; at: number; ends: number } | null {
+  for (const { at, cents, money } of amounts) {
+    const group = groups.find((each) => each.at === at + 1)?.group;
+    const isLed = /\b(?:in|within|over|inside)$/.test(marks[at - 1]?.text ?? "");
+    if (!money && isLed && cents % 100 === 0 && (group === "year" || group === "month"))
+      return { months: (cents / 100) * (group === "year" ? 12 : 1), at, ends: at + 1 };
+  }
+  return null;
 }
 
 function loanNamed(parts: Parts, { books }: Desk): string | null {
@@ -102,6 +123,10 @@ function questionOf(
   desk: Desk,
   loan: string | null,
 ): LoanQuestion | Refusal | null {
+  // "Which loan has the highest rate"
+  const isDearest =
+    f.has("rate", "cost") && parts.orders.length > 0 && parts.orders.every(({ order }) => order === "most");
+  if (isDearest && f.has("which") && parts.amounts.length === 0) return { kind: "first loan" };
   const isFirst = f.has("which") || /^(?:what|which)$/.test(parts.first);
   if (
     isFirst &&
@@ -111,6 +136,8 @@ function questionOf(
     f.has("first")
   )
     return { kind: "first loan" };
+  const lasting = lastingOf(parts);
+  if (lasting) return parts.amounts.length > 1 ? null : neededIn(desk, lasting.months, loan);
   const amounts = amountsOf(parts);
   if (amounts.length > 2) return refusal(parts.marks[amounts[2]!.at]!);
   const isMonthly = parts.groups.some(({ group }) => group === "month");
@@ -132,6 +159,11 @@ function questionOf(
   return isFuture ? { kind: "payoff", monthly: null, extra: 0, now: first.cents, loan } : null;
 }
 
+function neededIn({ today }: Desk, months: number, loan: string | null): LoanQuestion {
+  const by = sameDayIn(today, months);
+  return { kind: "needed", by, name: showMonth(monthOf(by)), loan };
+}
+
 function amountsOf(parts: Parts): { cents: Cents; at: number }[] {
   return [...parts.amounts, ...parts.limits].map(({ cents, at }) => ({ cents, at }));
 }
@@ -146,7 +178,9 @@ function withoutAmount(
     isMonthly && f.has("money", "howMany", "take") && f.has("payoff", "ends", "take", "loanPaid");
   if (said && isNeeded)
     return { kind: "needed", by: coming(said.period.to, desk.today), name: said.period.name, loan };
-  const asksWhen = f.has("when", "howLong") || parts.marks.some(({ text }) => text.includes("how long"));
+  const asksWhen =
+    f.has("when", "howLong") ||
+    parts.marks.some(({ text }) => /how long|payoff date|(?:last|final) payment|finish line/.test(text));
   if (said || !asksWhen) return null;
   if (f.has("pace") || (f.has("payoff", "ends", "loanPaid", "gone", "paid") && (f.loan || f.has("payoff"))))
     return { kind: "payoff", monthly: null, extra: 0, now: 0, loan };

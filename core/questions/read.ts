@@ -2,6 +2,7 @@ import { countedBy } from "./counted.ts";
 import type { Desk } from "./desk.ts";
 import { isYesNo } from "./features.ts";
 import { groupings, isTime } from "./groupings.ts";
+import { askedFirst } from "./is-first.ts";
 import { leftOver } from "./left-over.ts";
 import { RULES } from "./measure-rules.ts";
 import { measures } from "./measures.ts";
@@ -134,7 +135,8 @@ function composed(reading: Reading): Query | Refusal {
     ...(reading.tally ? { tally: true as const } : {}),
     ...(isSalePrice(reading) ? { salePrice: true as const } : {}),
   };
-  return query;
+  const first = sides ? null : askedFirst(parts, query.order, query.filters, query.period);
+  return first ? { ...query, ...first, yesNo: true } : query;
 }
 
 /** "Which months made over 800", "did any month lose money": each row is held against the amount. */

@@ -36,6 +36,8 @@ export interface Features {
   whoDid: string;
   /** "where is it", "where did it go". */
   whereabouts: boolean;
+  /** It opens with the order to show something. */
+  commands: boolean;
   /** Nothing is asked but which things there are. */
   bare: boolean;
   /** The amount is of one of these: "over 5 hours". */

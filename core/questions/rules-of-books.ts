@@ -1,4 +1,4 @@
-import { MUCH, type Rule, SALES } from "./rule.ts";
+import { type Features, MUCH, type Rule, SALES } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
 
 const REACHED: readonly Cue[] = [
@@ -16,8 +16,18 @@ const REACHED: readonly Cue[] = [
   "earn",
 ];
 
+const TIME = ["day", "weekday", "week", "month", "quarter", "year"] as const;
+
+/** "My slowest month": the one with the fewest sales. */
+const ofTime = (f: Features): boolean => f.groups(...TIME) && !f.has("sold", "daysToSell", "takes");
+
 /** Measures that have words of their own. */
 export const OWN_RULES: readonly Rule[] = [
+  {
+    measure: "proceeds",
+    when: (f) => f.fast && ofTime(f) && (f.bare || f.has("sale")),
+    takes: [...MUCH, "sale"],
+  },
   {
     measure: "come down",
     when: (f) => f.has("comeDown") && !(f.lists && f.has("sold") && !f.average),
@@ -39,8 +49,8 @@ export const OWN_RULES: readonly Rule[] = [
       f.has("daysToSell") ||
       (f.has("howLong") && f.has("sold", "takes") && !f.has("minutes", "daysListed", "listed", "loan")) ||
       (f.has("howLong") && f.has("bought") && f.has("sold")) ||
-      (f.fast && f.has("sold", "sale", "daysToSell", "takes")) ||
-      (f.fast && !f.has("earn", "net", "revenue", "spent", "minutes")),
+      (f.fast && !ofTime(f) && f.has("sold", "sale", "daysToSell", "takes")) ||
+      (f.fast && !ofTime(f) && !f.has("earn", "net", "revenue", "spent", "minutes")),
     takes: [
       ...MUCH,
       ...SALES,
@@ -199,7 +209,10 @@ export const OWN_RULES: readonly Rule[] = [
   {
     measure: "asking",
     when: (f) =>
-      f.has("asking") && !f.has("howMany", "revenue", "earn") && !(f.has("soldFor") || f.has("sold")),
+      f.has("asking") &&
+      !(f.yesNo && f.has("got")) &&
+      !f.has("howMany", "revenue", "earn") &&
+      !(f.has("soldFor") || f.has("sold")),
     takes: [...MUCH, "asking", "listed", "unsold", "have", "got", "price", "tiedUp", "fared"],
   },
 ];

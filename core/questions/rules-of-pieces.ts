@@ -19,6 +19,12 @@ const NO_PROCEEDS: readonly Cue[] = [
  */
 export const PIECE_RULES: readonly Rule[] = [
   {
+    // "List my buyers", "show sources"
+    measure: "count",
+    when: (f) => f.commands && f.bare && f.groups("buyer", "source", "place") && !f.order && !f.piece,
+    takes: ["list", "which", "listed"],
+  },
+  {
     // "Everything from the flea market", "what came from the church sale", "dad's pieces"
     measure: "count",
     when: (f) =>
@@ -59,9 +65,9 @@ export const PIECE_RULES: readonly Rule[] = [
     when: (f) =>
       f.tally &&
       !f.limit &&
-      f.has("sold", "bought", "finished") &&
+      (f.has("sold", "bought", "finished") || (f.groups("buyer", "source") && f.has("had"))) &&
       !f.has("howLong", "takes", "daysToSell", "earn", "net", "spent", "paid"),
-    takes: ["howMany", "sold", "bought", "finished", "got"],
+    takes: ["howMany", "sold", "bought", "finished", "got", "had", "have"],
     tally: true,
   },
   {
@@ -115,6 +121,7 @@ export const PIECE_RULES: readonly Rule[] = [
     measure: "days here",
     when: (f) =>
       (f.longest || (f.average && f.has("howLong"))) &&
+      !f.fast &&
       f.has("had", "unsold") &&
       !f.has("sat", "listed", "daysListed", "sold", "minutes"),
     takes: [...MUCH, "had", "unsold", "have", "howLong", "which"],

@@ -10,7 +10,7 @@ const FEES: Own = { dimension: "category", value: "fees" };
 const TURNED: ReadonlySet<Cue> = new Set(["free", "held", "kept", "given", "scrapped", "returned"]);
 
 /** Words that are cues as well, and groups where something is put in order: "the day i sold the most". */
-const ALSO_GROUPS: ReadonlySet<Cue> = new Set(["when", "howPaid", "which"]);
+const ALSO_GROUPS: ReadonlySet<Cue> = new Set(["when", "howPaid", "which", "buyerName"]);
 
 /** Whether an item stands here; a word that is a cue or a filler as well is one only where it is likelier. */
 function isItem(marks: readonly Mark[], at: number): boolean {

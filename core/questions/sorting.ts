@@ -12,6 +12,9 @@ const OPENERS: ReadonlySet<string> = new Set(
   "hey hi hello yo ok okay so and well um uh hm hmm oh please pls also but then bot now".split(" "),
 );
 
+/** "Sell faster" asks to compare as "faster" does. */
+const COMPARED = / (?:faster|slower|quicker|sooner|better|worse)$/;
+
 /** Sorts the marks of a question. */
 export function partsOf(said: readonly Mark[]): Parts {
   const marks = said.map((_, at) => meantBeside(said, at));
@@ -27,7 +30,7 @@ export function partsOf(said: readonly Mark[]): Parts {
     besideAt: [],
     orAt: [],
     andAt: [],
-    comparing: marks.some(({ senses }) => senses.flags.has("comparing")),
+    comparing: marks.some(({ senses, text }) => senses.flags.has("comparing") || COMPARED.test(text)),
     mine: null,
     eachItem: false,
     perMile: null,
@@ -61,6 +64,10 @@ function meantBeside(marks: readonly Mark[], at: number): Mark {
     senses.own.some(({ dimension }) => dimension === "buyer" || dimension === "person");
   if (isPaying && !marks.some(isSomebody))
     return { ...mark, senses: { cues: ["earn"], flags: new Set(), own: [] } };
+  // "The last truck payment" went to the loan of that name.
+  const isOfLoan = marks[at - 1]?.senses.own.some(({ dimension }) => dimension === "loan");
+  if (isOfLoan && /^payments?$/.test(mark.text))
+    return { ...mark, senses: { cues: ["loanPaid"], flags: new Set(), own: [] } };
   // "For a piece" means no average.
   if (mark.text === "a piece" && / (?:for|on|of|from)$|^(?:for|on|of|from)$/.test(marks[at - 1]?.text ?? ""))
     return { ...mark, text: "piece", senses: { cues: [], flags: new Set(["generic"]), own: [] } };

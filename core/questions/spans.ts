@@ -37,12 +37,28 @@ function halfAt(words: readonly string[], at: number, today: Day): Span | null {
   let taken = short ? 1 : the + 2;
   if (words[at + taken] === "of" || words[at + taken] === "in") taken += 1;
   const said = spanAt(words, at + taken, today);
+  if (said && said.to === lastDayOf(monthOf(said.from)) && said.from.endsWith("-01")) {
+    const middle = `${monthOf(said.from)}-${half === 1 ? "15" : "16"}`;
+    const name = `${half === 1 ? "first" : "second"} half of ${said.name}`;
+    const [from, to] = half === 1 ? [said.from, middle] : [middle, said.to];
+    return { from, to, name, words: taken + said.words };
+  }
   const year = said?.from.slice(0, 4) ?? today.slice(0, 4);
   if (said && (said.from !== `${year}-01-01` || said.to < `${year}-07-01`)) return null;
   if (!said && words[at + taken] === "the") return null;
   const [from, to] = half === 1 ? [`${year}-01-01`, `${year}-06-30`] : [`${year}-07-01`, `${year}-12-31`];
   const name = `${half === 1 ? "first" : "second"} half of ${year}`;
   return { from, to, name, words: taken + (said?.words ?? (words[at + taken - 1] === "of" ? -1 : 0)) };
+}
+
+/** "the week of october 12". */
+function weekAround(words: readonly string[], at: number, today: Day): Span | null {
+  const the = words[at] === "the" ? 1 : 0;
+  if (words[at + the] !== "week" || words[at + the + 1] !== "of") return null;
+  const said = spanAt(words, at + the + 2, today);
+  if (!said || said.from !== said.to) return null;
+  const monday = mondayOf(said.from);
+  return { from: monday, to: addDays(monday, 6), name: `week of ${said.name}`, words: the + 2 + said.words };
 }
 
 /** "q2", "second quarter of 2026". */
@@ -216,6 +232,7 @@ export function spanAt(words: readonly string[], at: number, today: Day): Span |
   const found =
     runningUnit(words, at, today) ??
     halfAt(words, at, today) ??
+    weekAround(words, at, today) ??
     unitAt(words, at, today) ??
     startAt(words, at, today) ??
     digitsAt(words, at, today) ??

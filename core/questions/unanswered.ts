@@ -36,7 +36,9 @@ export function whatAbout({ marks, items, cues, unknown }: Parts): Answered | nu
 }
 
 /** The words that nobody knows; else those that the trade knows and these books do not. */
-export function wordsInTheWay({ unknown, items }: Parts): string[] {
+export function wordsInTheWay({ unknown, items, marks }: Parts): string[] {
+  const unasked = marks.filter(({ senses }) => senses.cues.includes("unasked"));
+  if (unasked.length > 0) return unasked.map(({ typed }) => typed);
   const strange = items.filter(({ mark }) => mark.number === undefined && mark.senses.own.length === 0);
   return [...unknown, ...(unknown.length > 0 ? [] : strange.map(({ mark }) => mark))].map(
     ({ typed }) => typed,

@@ -101,6 +101,7 @@ const VIEWS: readonly ViewRule[] = [
     about: "loan",
     when: (f, parts) =>
       (f.loan || f.has("owe")) &&
+      !(f.has("principal") && f.has("paid")) &&
       parts.amounts.length === 0 &&
       !f.has("interest", "loanPaid", "suppose", "chart") &&
       !f.period,
@@ -123,7 +124,7 @@ const VIEWS: readonly ViewRule[] = [
     when: (f, parts) =>
       isOnePiece(parts) &&
       (f.has("whatStatus", "list", "fared") || parts.marks.length <= parts.items.length + 1),
-    takes: [...TALK, "whatStatus", "list"],
+    takes: [...TALK, "whatStatus", "list", "listed", "asking"],
   },
   {
     about: "month",

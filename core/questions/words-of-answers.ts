@@ -19,7 +19,7 @@ export function showValue(value: Figure["value"], unit: Unit): string {
     case "money":
       return show(Number(value));
     case "minutes":
-      return showMinutes(Number(value));
+      return Number(value) < 0 ? `-${showMinutes(-Number(value))}` : showMinutes(Number(value));
     case "days":
       return countedWords(Number(value), "day");
     case "percent":
@@ -181,7 +181,7 @@ export function periodWords(query: Query, today: string): string {
 
 /** A period's name, without the running year. */
 export function nameOf({ name }: Period, today: string): string {
-  return name.replace(new RegExp(`,? ${today.slice(0, 4)}$`), "");
+  return name.replace(new RegExp(`(?<!\\bof),? ${today.slice(0, 4)}$`), "");
 }
 
 /** How much went into a figure: "4 notes", "2 pieces". */
@@ -226,7 +226,8 @@ export function wordsOf(desk: Desk, query: Query, result: Result, corrected: rea
   if (query.beside.length > 0) {
     const rows = (result.rows ?? []).map((row) => `  ${row.label}: ${showValue(row.value, unit)}`);
     // Of three and more no one difference can be told.
-    if (rows.length > 2) return [`${head}, side by side:`, ...rows, ...said].join("\n");
+    const all = head.endsWith("side by side") ? head : `${head}, side by side`;
+    if (rows.length > 2) return [`${all}:`, ...rows, ...said].join("\n");
     const difference =
       result.value === null ? "no difference to tell" : `difference ${showValue(result.value, unit)}`;
     return [`${head}: ${difference}`, ...rows, ...said].join("\n");

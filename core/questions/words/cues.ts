@@ -113,6 +113,10 @@ export const CUES = {
     "after costs",
     "after everything",
     "total profit",
+    "break even",
+    "broke even",
+    "breaking even",
+    "breakeven",
   ],
   /** "How did the lamps do". */
   fared: [
@@ -289,6 +293,8 @@ export const CUES = {
     "buyer paid",
     "buyers paid",
     "buyers pay",
+    "fetching",
+    "brought me in",
   ],
   sale: ["sale", "sales"],
   sold: [
@@ -382,6 +388,7 @@ export const CUES = {
     "haul",
     "hauls",
     "came home with",
+    "buyin",
   ],
   purchases: ["purchases", "purchase", "buys", "acquisitions"],
   got: ["got", "get", "gotten", "found", "came from", "come from", "comes from"],
@@ -466,6 +473,15 @@ export const CUES = {
     "plunked down for",
     "gave for",
     "give for",
+    "shell out for",
+    "shelling out for",
+    "fork out for",
+    "forked out for",
+    "fork over for",
+    "hand over for",
+    "plunk down for",
+    "pony up for",
+    "ponied up for",
   ],
   paid: [
     "paid for",
@@ -549,6 +565,9 @@ export const CUES = {
     "im in for",
     "in deep",
     "basis",
+    "set us back",
+    "damage on",
+    "the damage on",
   ],
   spent: [
     "spended",
@@ -620,6 +639,18 @@ export const CUES = {
     "restoring",
     "redoing",
     "going to fix",
+    "where does my money go",
+    "where did my money go",
+    "where is my money going",
+    "where does the money go",
+    "where did the money go",
+    "wheres my money going",
+    "wheres the money going",
+    "where all the money went",
+    "where my money goes",
+    "what do i spend on",
+    "what do i spend my money on",
+    "what eats my money",
   ],
   /** Leaves the purchase out: what `spent` does anyway. */
   withoutBuying: [
@@ -871,6 +902,25 @@ export const CUES = {
     "finance charges",
     "interest part",
     "interest portion",
+  ],
+  /** What a piece was first listed at. */
+  firstAsked: [
+    "first listed at",
+    "first listed for",
+    "listed first at",
+    "originally listed at",
+    "originally listed for",
+    "first asking price",
+    "original asking price",
+    "original asking",
+    "original list price",
+    "first list price",
+    "starting price",
+    "start out at",
+    "started out at",
+    "originally asking",
+    "first ask",
+    "original price",
   ],
   /** What a loan costs a year. */
   rate: [
@@ -1287,6 +1337,11 @@ export const CUES = {
     "make my goal",
     "my goals",
     "to go",
+    "from my goal",
+    "to my goal",
+    "to the goal",
+    "to goal",
+    "making my goal",
   ],
   help: [
     "help",
@@ -1567,6 +1622,9 @@ export const CUES = {
     "not been sold",
     "havent been sold",
     "hasnt been sold",
+    "lft",
+    "still there",
+    "still got left",
   ],
   tiedUp: [
     "sitting in",
@@ -2158,6 +2216,7 @@ export const CUES = {
     "buyer name",
     "new owner of",
     "who owns",
+    "buyer",
   ],
   whose: ["whose"],
   /** Days are counted, and nothing else. */
@@ -2494,6 +2553,9 @@ export const CUES = {
     "in dollars",
     "much",
     "ammount",
+    "mch",
+    "hw much",
+    "hw mch",
   ],
 } as const satisfies Record<string, readonly string[]>;
 

@@ -9,6 +9,11 @@ export const MONTH_NAMES: Readonly<Record<string, number>> = {
   setember: 9,
   septmber: 9,
   octobr: 10,
+  jly: 7,
+  juli: 7,
+  augst: 8,
+  ocotber: 10,
+  novmber: 11,
 };
 
 /** First month of a season and how many it has; winter is the one that ends in the year said. */
