@@ -2,8 +2,8 @@ import { show } from "../money.ts";
 import { readBareCount, readBareMention, readBareMoney } from "../notes/bare.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { type Ask, type Choice, type Effect, NEVER_MIND } from "./decision.ts";
+import { mentionLabel } from "./mention-words.ts";
 import { mentionsOf } from "./mentioned.ts";
-import { mentionLabel } from "./pieces.ts";
 
 /** More pieces than this in answer to "How many?" are rather a price. */
 const COUNT_SURE_MAX = 12;

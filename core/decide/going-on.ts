@@ -6,8 +6,8 @@ import { whyOf } from "../notes/unclear.ts";
 import { type AnyGrammar, language } from "../notes/verbs.ts";
 import type { GoesOn } from "../verbs/verb.ts";
 import type { Desk } from "./decision.ts";
+import { nameWith } from "./mention-words.ts";
 import { byNumbers } from "./mentioned.ts";
-import { nameWith } from "./pieces.ts";
 import { type Deciding, standingOf } from "./whole.ts";
 
 /*

@@ -4,7 +4,7 @@ import type { Mention, Reading } from "../notes/reading.ts";
 import type { Ask, Desk, Matter } from "./decision.ts";
 import { here } from "./fits.ts";
 import { matchMention } from "./match.ts";
-import { mentionLabel } from "./pieces.ts";
+import { mentionLabel } from "./mention-words.ts";
 import { NONE_OF_THESE } from "./whole.ts";
 
 /** What somebody of the household did that may have been for the shop, or with it; null where nothing has to be asked. */

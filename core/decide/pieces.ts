@@ -1,33 +1,22 @@
-import type { Piece, Status } from "../books/books.ts";
+import type { Piece } from "../books/books.ts";
 import { labelOf, numbersLabel } from "../books/label.ts";
-import { statusOf } from "../books/piece.ts";
-import { goneWords } from "../books/problem.ts";
-import { owedByBuyers } from "../books/shares.ts";
-import { showDay } from "../calendar.ts";
-import { type Cents, show } from "../money.ts";
 import { isSetName } from "../notes/furniture.ts";
 import { pluralOf } from "../notes/plural.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { type Ask, type Choice, type Decision, type Desk, NEVER_MIND } from "./decision.ts";
-import { isSeveral } from "./echo.ts";
 import { type Fit, type Match, matchMention } from "./match.ts";
-import { byNumbers } from "./mentioned.ts";
-
-/** What a verb needs of its pieces. */
-interface PieceNeed {
-  fit: Fit;
-  /** As in "Which dresser did you sell?" */
-  question: string;
-  /** What to offer for a piece that is not on the books: to add it first, or to record without one. */
-  unknown: "add" | "add or leave out" | "refuse";
-  /** Of a piece that is here and does not fit, as in "#4 desk is listed, not on hold". */
-  lacks?: string;
-}
+import { aPiece, isOne, nameWith, wordsOf } from "./mention-words.ts";
+import {
+  anotherOne,
+  buyFirst,
+  meaning,
+  type PieceNeed,
+  type WithPieces,
+  withoutPiece,
+} from "./piece-choices.ts";
+import { describe, tooFew, unfit } from "./unfit.ts";
 
 type Settled = { kind: "settled"; pieces: number[] };
-
-/** A reading whose pieces may have to be found. */
-type WithPieces = Extract<Reading, { pieces?: Mention[] }>;
 
 const CANDIDATES_SHOWN_MAX = 8;
 /** Pieces offered where the words tell none of them. */
@@ -96,14 +85,6 @@ export function whichOrNone(reading: Reading): Ask {
   return { prompt, wants: "pieces", choices: [withoutPiece(rest as WithPieces), NEVER_MIND] };
 }
 
-function withoutPiece(reading: WithPieces): Choice {
-  return {
-    label: reading.kind === "drive" ? "No piece: just the miles" : "No piece: shop cost",
-    words: ["shop", "no piece"],
-    effect: { kind: "instead", readings: [{ ...reading, pieces: [] }] },
-  };
-}
-
 /** "the other one", "the white one" of nothing that is known: whatever is here, where that is little. */
 function whichAtAll(reading: WithPieces, index: number, { books }: Desk, need: PieceNeed): Ask {
   const here = [...books.pieces.values()].filter((piece) => piece.gone === null && need.fit.allows(piece));
@@ -162,10 +143,6 @@ function numberOrName(
   };
 }
 
-function aPiece(name: string): string {
-  return `${/^[aeiou]/.test(name) ? "an" : "a"} ${name}`;
-}
-
 /** The candidates where they are all the pieces of a name, alike in their words, or only some of these. */
 function wholeAndPart(groups: number[][], { books }: Desk): { whole: number[]; part: number[] } | null {
   const [part, whole, ...more] = [...groups].sort((a, b) => a.length - b.length);
@@ -197,122 +174,6 @@ function allOrPart(
   };
 }
 
-function tooFew(reading: WithPieces, index: number, pieces: number[], desk: Desk): Ask {
-  const mention = reading.pieces![index]!;
-  const said = `${mention.count} ${pluralOf(nameWith(mention))}`;
-  return {
-    misfit: true,
-    prompt: `You said ${said}; the books have only ${labelOf(desk.books, pieces)}.`,
-    wants: "choice",
-    choices: [
-      { ...meaning(reading, index, pieces, `Only ${labelOf(desk.books, pieces)}`), words: ["yes", "only"] },
-      { ...NEVER_MIND, words: ["no"] },
-    ],
-  };
-}
-
-/** All pieces of that name are gone (or not so far): by number refused, by name asked. */
-function unfit(reading: WithPieces, index: number, pieces: number[], desk: Desk, need: PieceNeed): Decision {
-  const mention = reading.pieces![index]!;
-  const what = describeUnfit(pieces, desk, need);
-  if (mention.number !== undefined || need.unknown === "refuse") {
-    const isGone = pieces.every((number) => desk.books.pieces.get(number)!.gone);
-    return { kind: "refuse", why: isGone ? `${what} Undo that first if it is wrong.` : what };
-  }
-  const [same, another, add] = isOne(mention)
-    ? ["The same one", "another", `Another ${mention.name}: add it`]
-    : ["The same ones", "others", `Other ${pluralOf(mention.name ?? "piece")}: add them`];
-  const skip: Choice = {
-    label: `${same}: skip`,
-    words: ["the same", "same", "same one", "the same one", "the same ones"],
-    effect: { kind: "drop" },
-  };
-  const choices = [...restOwed(reading, pieces, desk), anotherOne(reading, index, desk, add), skip];
-  const prompt = `${what} ${same}, or ${another}?`;
-  return { kind: "ask", ask: { prompt, wants: "choice", choices, misfit: true } };
-}
-
-/** "got 40 for the desk" where that much is still owed on it: the rest of its price, rather than another sale. */
-function restOwed(reading: WithPieces, pieces: readonly number[], { books }: Desk): Choice[] {
-  if (reading.kind !== "sell" || reading.price === undefined) return [];
-  const owing = pieces.filter((number) => books.pieces.get(number)!.owed > 0);
-  const owed = owedByBuyers(owing.map((number) => books.pieces.get(number)!));
-  if (owing.length === 0 || owed < reading.price) return [];
-  const { price, method, date, text, line } = reading;
-  const rest: Reading = {
-    kind: "collect",
-    amount: price,
-    pieces: byNumbers(owing),
-    ...(method ? { method } : {}),
-    ...(date ? { date } : {}),
-    text,
-    line,
-  };
-  const label = `${show(price)} of what is owed on ${labelOf(books, owing)}`;
-  return [{ label, words: ["the rest", "rest", "owed"], effect: { kind: "instead", readings: [rest] } }];
-}
-
-function anotherOne(reading: WithPieces, index: number, desk: Desk, label: string): Choice {
-  const readings = buyFirst(reading, index, desk);
-  const words = [
-    "another",
-    "another one",
-    "others",
-    "add it",
-    "add them",
-    "add",
-    `another ${reading.pieces![index]!.name}`,
-  ];
-  return { label, words, effect: { kind: "instead", readings } };
-}
-
-/** Why the verb fits none of them: what became of each, or what it lacks. Those of the same fate are told as one. */
-function describeUnfit(pieces: readonly number[], desk: Desk, need: PieceNeed): string {
-  const { books } = desk;
-  const fates = new Map<string, number[]>();
-  for (const number of pieces) {
-    const fate = fateOf(books.pieces.get(number)!, desk, need, "one");
-    fates.set(fate, [...(fates.get(fate) ?? []), number]);
-  }
-  if (fates.size > UNFIT_TOLD_MAX) {
-    const states = new Set(pieces.map((number) => STATES[statusOf(books.pieces.get(number)!)]));
-    return `All ${labelOf(books, pieces)} are ${[...states].join(" or ")}.`;
-  }
-  const told = [...fates.values()].map((numbers) => {
-    const names = labelOf(books, numbers);
-    const count = isSeveral(names) ? "several" : "one";
-    return `${names} ${fateOf(books.pieces.get(numbers[0]!)!, desk, need, count)}.`;
-  });
-  return told.join(" ");
-}
-
-function fateOf(
-  piece: Readonly<Piece>,
-  { today }: Desk,
-  { lacks }: PieceNeed,
-  count: "one" | "several",
-): string {
-  const { gone, goneOn } = piece;
-  if (!gone)
-    return `${count === "one" ? "is" : "are"} ${STATES[statusOf(piece)]}${lacks ? `, ${lacks}` : ""}`;
-  const day = goneOn === today ? "today" : `on ${showDay(goneOn!, today)}`;
-  return `${goneWords(gone, count === "one" ? "was" : "were")} ${day}`;
-}
-
-const UNFIT_TOLD_MAX = 3;
-
-const STATES: Record<Status, string> = {
-  bought: "bought",
-  started: "started",
-  finished: "finished",
-  listed: "listed",
-  held: "on hold",
-  sold: "sold",
-  kept: "kept for yourself",
-  given: "given away",
-  scrapped: "scrapped",
-};
-
 /** Nothing of that name on the books: asks its cost, adds it, and then goes on with the note. */
 function addFirst(reading: WithPieces, index: number, desk: Desk, mayLeaveOut: boolean): Ask {
   const mention = reading.pieces![index]!;
@@ -335,94 +196,4 @@ function addFirst(reading: WithPieces, index: number, desk: Desk, mayLeaveOut: b
     ],
     first: [buy, ...rest],
   };
-}
-
-/** The purchase that a note takes for granted, on the note's own day, and the note itself after it. */
-function buyFirst(reading: WithPieces, index: number, desk: Desk): Reading[] {
-  const mention = reading.pieces![index]!;
-  const bought: Mention = { ...mention, count: mention.count ?? 1 };
-  delete bought.plural;
-  const buy: Reading = {
-    kind: "buy",
-    pieces: [bought],
-    date: reading.date ?? desk.today,
-    missing: mention.plural ? ["count", "price"] : ["price"],
-    text: reading.text,
-    line: reading.line,
-  };
-  if (mention.plural) delete bought.count;
-  // Alone, the note goes on with the very piece just added; beside others, its name now finds the new one.
-  const after = reading.pieces!.length === 1 ? { ...reading, follows: true as const } : reading;
-  return [buy, { ...after, date: reading.date ?? desk.today }];
-}
-
-function meaning(reading: WithPieces, index: number, numbers: readonly number[], label: string): Choice {
-  return {
-    label,
-    effect: { kind: "settle", change: changeOf(reading, withNumbers(reading, index, numbers)) },
-  };
-}
-
-function changeOf(before: WithPieces, after: WithPieces): Partial<Reading> {
-  const price =
-    "price" in after && after.price !== (before as { price?: Cents }).price ? { price: after.price } : {};
-  return { pieces: after.pieces!, ...price } as Partial<Reading>;
-}
-
-/** The reading with one of its mentions settled to these pieces. */
-function withNumbers<R extends WithPieces>(reading: R, index: number, numbers: readonly number[]): R {
-  const mentions = byNumbers(numbers);
-  const pieces = [...(reading.pieces ?? [])];
-  pieces.splice(index, 1, ...mentions);
-  // A price of each waited for their count.
-  const price = reading.pieces?.[index]?.plural ? wholePrice(reading, numbers) : undefined;
-  return { ...reading, pieces, ...(price === undefined ? {} : { price }) };
-}
-
-/**
- * What the pieces come to together, in cents: a price said of each is that of one until the books have counted
- * them. Undefined where no price was said.
- */
-export function wholePrice(
-  reading: { pieces?: readonly Mention[]; price?: Cents; each?: true },
-  pieces: readonly number[],
-): Cents | undefined {
-  const isCounted = !reading.each || !reading.pieces?.some(({ plural }) => plural);
-  return reading.price === undefined || isCounted ? reading.price : reading.price * pieces.length;
-}
-
-/** What tells candidates apart on a button: number, words, and the state or price that they share. */
-function describe(group: readonly number[], desk: Desk): string {
-  const states = new Set(group.map((number) => stateOf(desk.books.pieces.get(number)!)));
-  const [state, ...others] = states;
-  const each = group.length > 1 && state?.startsWith("listed ") ? " each" : "";
-  const label = labelOf(desk.books, group);
-  return others.length > 0 ? label : `${label}, ${state}${each}`;
-}
-
-function stateOf(piece: Readonly<Piece>): string {
-  const status = statusOf(piece);
-  if (status !== "listed" || piece.listPrice === null) return STATES[status];
-  return `listed ${show(piece.listPrice).replace(/\.00$/, "")}`;
-}
-
-/** A mention as said: "2 stools", "#4 desk", "small dresser". */
-export function mentionLabel(mention: Mention): string {
-  const { count = 1, number, name } = mention;
-  if (number !== undefined) return name ? `#${number} ${nameWith(mention)}` : `#${number}`;
-  return count > 1 ? `${count} ${pluralOf(nameWith(mention))}` : wordsOf(mention);
-}
-
-function wordsOf(mention: Mention): string {
-  const words = nameWith(mention);
-  return isOne(mention) ? words : pluralOf(words);
-}
-
-/** "tall white dresser": the traits, then the name, or the number where there is no name. */
-export function nameWith({ traits = [], name, number }: Readonly<Piece> | Mention): string {
-  return [...traits, name ?? (number === undefined ? "one" : `#${number}`)].join(" ");
-}
-
-function isOne(mention: Mention): boolean {
-  return !mention.plural && (mention.count ?? 1) === 1;
 }

@@ -6,8 +6,8 @@ import type { Ask, Choice, Decision, Desk } from "./decision.ts";
 import { cannotBe } from "./decision.ts";
 import { pricedFor } from "./each.ts";
 import { namesOf } from "./echo.ts";
+import { nameWith } from "./mention-words.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
-import { nameWith } from "./pieces.ts";
 import { allHere, allOfThem, likelySold, theOther } from "./unnamed.ts";
 
 /*

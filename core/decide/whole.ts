@@ -7,8 +7,8 @@ import { cannotBe } from "./decision.ts";
 import { type Fetched, fetchedOf } from "./fetched.ts";
 import { here } from "./fits.ts";
 import { matchMention } from "./match.ts";
+import { mentionLabel } from "./mention-words.ts";
 import { mentionsOf } from "./mentioned.ts";
-import { mentionLabel } from "./pieces.ts";
 import { talkedOf } from "./talk.ts";
 
 /** What deciding lends to this file: it decides the readings that an unclear one may mean. */

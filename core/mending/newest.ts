@@ -1,6 +1,6 @@
 import type { Fact } from "../books/facts.ts";
 import type { Choice, Desk, Effect } from "../decide/decision.ts";
-import { mentionLabel } from "../decide/pieces.ts";
+import { mentionLabel } from "../decide/mention-words.ts";
 import { type Cents, show } from "../money.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
