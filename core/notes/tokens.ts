@@ -2,7 +2,7 @@ import type { Entry, Found, Lexicon } from "./lexicon.ts";
 import { longestFrom } from "./lexicon.ts";
 import type { DaySaid } from "./quantities/days.ts";
 import { dayAt } from "./quantities/days.ts";
-import { numericAt } from "./quantities/quantities.ts";
+import { bareAmountAt, numericAt } from "./quantities/quantities.ts";
 import { smallNumberAt } from "./quantities/spelled.ts";
 import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
@@ -238,6 +238,8 @@ function pieceNumberAt(norms: readonly string[], at: number): Part | null {
 function timedAt<Head>(word: Word, norms: readonly string[], at: number, lexer: Lexer<Head>): Part | null {
   const norm = norms[at]!;
   const digits = word.kind === "digits";
+  const bare = digits ? bareAmountAt(norms, at) : null;
+  if (bare) return bare;
   if (digits ? couldBeDay(norms, at) : DAY_STARTERS.has(norm)) {
     const ahead = norms.slice(at, at + 6);
     const isFraction = slashIsFraction(norms, at, lexer);

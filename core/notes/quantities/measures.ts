@@ -1,4 +1,5 @@
 import type { Cursor, Part } from "../token.ts";
+import { NUMBER_STARTERS } from "../words/starters.ts";
 import { HOURS, MILES, MINUTES, MORE_OF, NO_MINUTES, PAID_UNDERWAY, QUARTERS } from "../words/units.ts";
 import type { Amount, Exact } from "./amounts.ts";
 import { decimalText, exactOf, plus, times } from "./amounts.ts";
@@ -6,13 +7,13 @@ import { numberAt, whole } from "./numbers.ts";
 
 /** "h30" and the like glued to a number: "2.5h", "1h30", "1h30m", "45m", "90min". */
 export function gluedDuration(word: string): number | null {
-  const part = /^(\d{0,2})([½¼¾])(?:h|hr|hrs|hour|hours)$/.exec(word);
-  if (part) return Math.round((Number(part[1] || "0") + QUARTERS[part[2]!]!) * 60);
   const hours =
     /^(\d{1,2}(?:\.\d{1,2})?|\.\d{1,2})(?:h|hr|hrs|hour|hours)(?:(\d{1,2})(?:m|min|mins)?)?$/.exec(word);
   if (hours) return Math.round(Number(hours[1]) * 60) + Number(hours[2] ?? 0);
   const minutes = /^(\d{1,3})(?:m|min|mins|minute|minutes)$/.exec(word);
-  return minutes ? Number(minutes[1]) : null;
+  if (minutes) return Number(minutes[1]);
+  const part = /^(\d{0,2})([½¼¾])(?:h|hr|hrs|hour|hours)$/.exec(word);
+  return part ? Math.round((Number(part[1] || "0") + QUARTERS[part[2]!]!) * 60) : null;
 }
 
 /** "an hour and 15", "1 hr 10 priming", "1h 40" at the end: minutes, where no word of money follows; else null. */
@@ -28,11 +29,12 @@ export function minutesAfterHours(
   start: number,
 ): { minutes: number; words: number } {
   const link = norms[start] === "and" || norms[start] === "&" ? 1 : 0;
-  const article = /^an?$/.test(norms[start + link] ?? "") ? 1 : 0;
+  const article = isArticle(norms[start + link]) ? 1 : 0;
   const at = start + link + article;
   const part = link ? QUARTERS[norms[at] ?? ""] : undefined;
   if (part !== undefined) return { minutes: part * 60, words: link + article + 1 };
-  const glued = gluedDuration(norms[at] ?? "");
+  if (!mayBeNumber(norms[at])) return NO_MINUTES_MORE;
+  const glued = gluedDuration(norms[at]!);
   if (glued !== null && glued < 60 && /m/.test(norms[at]!)) return { minutes: glued, words: at + 1 - start };
   const number = at < norms.length ? numberAt({ norms, at }) : null;
   // "parking 2 hours 6" is six dollars.
@@ -47,24 +49,34 @@ export function minutesAfterHours(
       minutes: number.amount.exact.digits / 10 ** number.amount.exact.scale,
       words: at + number.words + 1 - start,
     };
-  return { minutes: 0, words: 0 };
+  return NO_MINUTES_MORE;
 }
+
+const NO_MINUTES_MORE = { minutes: 0, words: 0 };
+
+const isArticle = (word: string | undefined): boolean => word === "a" || word === "an";
+
+/** With any other word no number begins. */
+const mayBeNumber = (word: string | undefined): boolean =>
+  word !== undefined && (!isLetter(word.charCodeAt(0)) || NUMBER_STARTERS.has(word));
+
+const isLetter = (code: number): boolean => code >= 97 && code <= 122;
 
 /** Durations that begin with a word: "half an hour", "an hour and a half", "quarter hour", "couple hours". */
 export function wordedDuration({ norms, at }: Cursor): Part | null {
   let next = at;
-  if (/^an?$/.test(norms[next]!)) next += 1;
+  if (isArticle(norms[next])) next += 1;
   const part = QUARTERS[norms[next] ?? ""];
   if (part !== undefined) {
     next += 1;
     if (norms[next] === "of") next += 1;
-    if (/^an?$/.test(norms[next] ?? "")) next += 1;
+    if (isArticle(norms[next])) next += 1;
     return HOURS.has(norms[next] ?? "")
       ? { kind: "duration", minutes: part * 60, words: next + 1 - at }
       : null;
   }
   if (norms[next] === "three" && norms[next + 1] === "quarters" && norms[next + 2] === "of") {
-    const end = /^an?$/.test(norms[next + 3] ?? "") ? next + 4 : next + 3;
+    const end = isArticle(norms[next + 3]) ? next + 4 : next + 3;
     return HOURS.has(norms[end] ?? "") ? { kind: "duration", minutes: 45, words: end + 1 - at } : null;
   }
   let hours = 1;
@@ -85,7 +97,7 @@ export function wordedDuration({ norms, at }: Cursor): Part | null {
 /** "2 and a half hours", "1 1/2 hrs". */
 function fractionAfter(norms: readonly string[], at: number): { part: number; words: number } {
   const link = norms[at] === "and" || norms[at] === "&" ? 1 : 0;
-  const article = /^an?$/.test(norms[at + link] ?? "") ? 1 : 0;
+  const article = isArticle(norms[at + link]) ? 1 : 0;
   const part = QUARTERS[norms[at + link + article] ?? ""];
   return part === undefined ? { part: 0, words: 0 } : { part, words: link + article + 1 };
 }

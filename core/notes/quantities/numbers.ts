@@ -98,15 +98,22 @@ export function joinedAmount(
   return { amount: { exact: times(...pair), money: true, factors: pair }, words };
 }
 
-export const PLAIN_DIGITS = /^\d{1,9}(?:\.\d{1,2})?$/;
+const WHOLE_DIGITS_MAX = 9;
 
-/** Digits with at most two decimals, as PLAIN_DIGITS has checked. */
-export function plainAmount(word: string): Amount {
-  const point = word.indexOf(".");
-  if (point < 0) return { exact: { digits: Number(word), scale: 0 }, money: false };
-  const scale = word.length - point - 1;
-  return {
-    exact: { digits: Number(word.slice(0, point) + word.slice(point + 1)), scale },
-    money: scale === 2,
-  };
+/** Digits with at most two decimals ("35", "12.50"), by far the commonest number; null for any other. */
+export function plainAmount(word: string): Amount | null {
+  let digits = 0;
+  let point = -1;
+  for (let at = 0; at < word.length; at += 1) {
+    const code = word.charCodeAt(at);
+    if (code === POINT && point < 0) point = at;
+    else if (code >= ZERO && code <= NINE) digits = digits * 10 + (code - ZERO);
+    else return null;
+  }
+  const whole = point < 0 ? word.length : point;
+  const scale = word.length - whole - (point < 0 ? 0 : 1);
+  if (whole === 0 || whole > WHOLE_DIGITS_MAX || scale > 2 || (point >= 0 && scale === 0)) return null;
+  return { exact: { digits, scale }, money: scale === 2 };
 }
+
+const [POINT, ZERO, NINE] = [46, 48, 57];

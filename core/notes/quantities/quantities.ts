@@ -1,6 +1,6 @@
 import type { Cursor, Part } from "../token.ts";
 import { CURRENCY_WORDS, FOREIGN_WORDS, TENS } from "../words/numbers.ts";
-import { AFTER_NUMBER, SPOKEN_SECOND } from "../words/starters.ts";
+import { AFTER_DIGITS, AFTER_NUMBER, BEHIND_AFTER_DIGITS, SPOKEN_SECOND } from "../words/starters.ts";
 import { BETWEEN_HOURS, CLOCK_WORDS, GRAINS, PERCENT, SPAN_DAYS, YEARS } from "../words/units.ts";
 import type { Amount } from "./amounts.ts";
 import { decimalText, exactOf } from "./amounts.ts";
@@ -16,13 +16,25 @@ import {
   repeatedMeasure,
   wordedDuration,
 } from "./measures.ts";
-import { joinedAmount, numberAt, PLAIN_DIGITS, plainAmount, scaledDigits } from "./numbers.ts";
+import { joinedAmount, numberAt, plainAmount, scaledDigits } from "./numbers.ts";
 import { moneyAfter, vagueAmount } from "./prices.ts";
 import { spokenAt } from "./spoken.ts";
 
-function plainNumber(cursor: Cursor): Part | null {
-  const { norms, at } = cursor;
+/** Plain digits that are an amount, by what stands behind them, or one of each; null where that takes a longer look. */
+export function bareAmountAt(norms: readonly string[], at: number): Part | null {
   const amount = plainAmount(norms[at]!);
+  if (!amount) return null;
+  const next = norms[at + 1];
+  if (next === undefined) return { kind: "amount", amount, words: 1 };
+  const second = norms[at + 2];
+  if (next.includes("-") || (second !== undefined && BEHIND_AFTER_DIGITS.has(second))) return null;
+  if (!AFTER_DIGITS.has(next) || (next === "for" && second !== "each"))
+    return { kind: "amount", amount, words: 1 };
+  return next === "each" && second !== "way" ? { kind: "amount", amount, words: 2, each: true } : null;
+}
+
+function plainNumber(amount: Amount, cursor: Cursor): Part | null {
+  const { norms, at } = cursor;
   const next = norms[at + 1];
   if (next === undefined || !AFTER_NUMBER.has(next)) return { kind: "amount", amount, words: 1 };
   if (CLOCK_WORDS.has(next)) {
@@ -57,8 +69,10 @@ function numberOrMeasureAt(cursor: Cursor): Part | null {
     if (range) return range;
   }
   // Most numbers are digits and nothing else: no glued unit, no clock, no percent.
-  if (code >= 48 && code <= 57 && PLAIN_DIGITS.test(word)) return plainNumber(cursor);
+  const plain = code >= 48 && code <= 57 ? plainAmount(word) : null;
+  if (plain) return plainNumber(plain, cursor);
   if (CURRENCY_WORDS.has(word)) return vagueAmount(cursor);
+  if (TYPED_MONEY.test(word)) return withUnitOf(numberAt(cursor), cursor);
   const glued = gluedDuration(word);
   if (glued !== null) {
     const more = /m/.test(word) ? { minutes: 0, words: 0 } : minutesAfterHours(norms, at + 1);
@@ -91,9 +105,13 @@ function numberOrMeasureAt(cursor: Cursor): Part | null {
   const count = /^x(\d{1,3})$|^(\d{1,3})x$/.exec(word);
   if (count && !startsJoined(norms, at))
     return { kind: "count", value: Number(count[1] ?? count[2]), words: 1 };
-  const number = numberAt(cursor);
-  return number ? withUnit(number, cursor) : null;
+  return withUnitOf(numberAt(cursor), cursor);
 }
+
+/** "$30", "1.2k", "1,250": nothing but an amount has such a sign. */
+const TYPED_MONEY = /^(?:[$€£][\d,.]+|[\d,.]+[k$€£]|\d{1,3},[\d,.]+)$/;
+
+const withUnitOf = (number: Counted | null, cursor: Cursor): Part | null => number && withUnit(number, cursor);
 
 /** "4x 2.50" is a product with a blank in it. */
 function startsJoined(norms: readonly string[], at: number): boolean {
@@ -104,7 +122,13 @@ function startsJoined(norms: readonly string[], at: number): boolean {
 const isAge = (norms: readonly string[], at: number): boolean =>
   YEARS.has(norms[at] ?? "") && norms[at + 1] === "old";
 
-function withUnit(number: { amount: Amount; words: number }, cursor: Cursor): Part {
+/** An amount before its unit, and the words that say it. */
+interface Counted {
+  amount: Amount;
+  words: number;
+}
+
+function withUnit(number: Counted, cursor: Cursor): Part {
   const { norms, at } = cursor;
   const following = norms[at + number.words];
   if (following === undefined || !AFTER_NUMBER.has(following))

@@ -160,7 +160,9 @@ function run<Effect extends string>(
   line: Units,
   trace?: Trace[],
 ): Tok[] {
-  const fired = table.fired(tokens, line).filter((one) => one.effect !== "amount" && isTaken(one, tokens));
+  const all = table.fired(tokens, line);
+  if (all.length === 0) return tokens;
+  const fired = all.filter((one) => one.effect !== "amount" && isTaken(one, tokens));
   if (fired.length === 0) return tokens;
   const left: Tok[] = [];
   let at = 0;

@@ -38,7 +38,7 @@ const wholeNumber: Test = ({ amount: said, each }) =>
 /** "5th", bare: a street as often as a day. */
 const rank = spelled(/^\d{1,3}(?:st|nd|rd|th)$/);
 /** "2x4": the cut of a board. */
-const board = spelled(/^[1-6]x(?:[2-8]|10|12)$/);
+const board: Test = ({ text }) => text[1] === "x" && /^[1-6]x(?:[2-8]|10|12)$/.test(text);
 
 /** What a "<name>" may be, by the kind of token; a kind of note stands for its verbs besides. */
 const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>>>> = {
@@ -149,23 +149,28 @@ export function placeOf(text: string): number {
 
 export const isClass = (text: string): boolean => text === "$" || text === "#" || text.startsWith("<");
 
-/** What a token may be, and the bit of that class. */
+/** What a token may be, each with the bit of that class, and the bits of what any such token is. */
 interface Placed {
-  bits: Bits;
-  test: Test;
+  always: Bits;
+  tests: readonly { bits: Bits; test: Test }[];
 }
 
-const placed = (testOf: (name: string) => Test | undefined): readonly Placed[] =>
-  [...KNOWN].flatMap(([name, place]) => {
+function placed(testOf: (name: string) => Test | undefined): Placed {
+  const all = [...KNOWN].flatMap(([name, place]) => {
     const test = testOf(name);
-    return test ? [{ bits: bitsOf([place]), test }] : [];
+    return test ? [{ place, bits: bitsOf([place]), test }] : [];
   });
+  return {
+    always: bitsOf(all.flatMap(({ place, test }) => (test === always ? [place] : []))),
+    tests: all.filter(({ test }) => test !== always),
+  };
+}
 
 /** By the kind of token; made when the first token is looked at, by when every row has named its classes. */
-const TESTS = new Map<TokenKind, readonly Placed[]>();
-let verbTests: readonly Placed[] | undefined;
+const TESTS = new Map<TokenKind, Placed>();
+let verbTests: Placed | undefined;
 
-function testsOf(kind: TokenKind): readonly Placed[] {
+function testsOf(kind: TokenKind): Placed {
   const known = TESTS.get(kind);
   if (known) return known;
   const tests = placed((name) => (name === "any" ? always : CLASSES[kind]?.[name]));
@@ -176,9 +181,14 @@ function testsOf(kind: TokenKind): readonly Placed[] {
 /** The classes that a token is in. */
 export function bitsOfToken(token: Tok): Bits {
   const bits = noBits();
-  for (const one of testsOf(token.kind)) if (one.test(token)) addBits(bits, one.bits);
+  addPassed(bits, testsOf(token.kind), token);
   if (headsOf(token).length === 0) return bits;
   verbTests ??= placed((name) => (NAMES.has(name) ? undefined : verbTest(name)));
-  for (const one of verbTests) if (one.test(token)) addBits(bits, one.bits);
+  addPassed(bits, verbTests, token);
   return bits;
+}
+
+function addPassed(into: Bits, { always: all, tests }: Placed, token: Tok): void {
+  addBits(into, all);
+  for (let at = 0; at < tests.length; at += 1) if (tests[at]!.test(token)) addBits(into, tests[at]!.bits);
 }

@@ -27,7 +27,7 @@ interface Compiled<Effect extends string> {
 export interface Table<Effect extends string> {
   rows: readonly Row<Effect>[];
   /** The rows that fire, in the order of where they stand; of several for the same words the first of the table. */
-  fired(tokens: readonly Tok[], line?: Units): Fired<Effect>[];
+  fired(tokens: readonly Tok[], line?: Units): readonly Fired<Effect>[];
   /** Whether any row holds all that it needs; far cheaper than to see what fires. */
   mayFire(line: Units): boolean;
   /** Every match of every row, in the order of the table, whether or not they overlap. */
@@ -89,12 +89,17 @@ function lookupOf<Effect extends string>(table: readonly Row<Effect>[]): Lookup<
 /** A table of rows ready to run. Nearly every row needs one of a few words: only those found in a line are tried. */
 export function tableOf<Effect extends string>(rows: readonly Row<Effect>[]): Table<Effect> {
   const lookup = lookupOf(rows);
+  let last: { line: Units; candidates: readonly Compiled<Effect>[] } | undefined;
+  /** A table is often asked twice of the same line: whether it may fire, and what does. */
+  const candidates = (line: Units): readonly Compiled<Effect>[] => {
+    if (last?.line !== line) last = { line, candidates: candidatesOf(line, lookup) };
+    return last.candidates;
+  };
   return {
     rows,
-    fired: (tokens, line = unitsOf(tokens)) => firedOf(line, candidatesOf(line, lookup)),
-    every: (tokens, line = unitsOf(tokens)) =>
-      candidatesOf(line, lookup).flatMap((row) => matchesOf(line, row)),
-    mayFire: (line) => candidatesOf(line, lookup).length > 0,
+    fired: (tokens, line = unitsOf(tokens)) => firedOf(line, candidates(line)),
+    every: (tokens, line = unitsOf(tokens)) => candidates(line).flatMap((row) => matchesOf(line, row)),
+    mayFire: (line) => candidates(line).length > 0,
   };
 }
 
@@ -132,15 +137,18 @@ function candidatesOf<Effect extends string>(
   lookup: Lookup<Effect>,
 ): readonly Compiled<Effect>[] {
   const { bit, starts, ends, worded, rows } = lookup;
+  if ((line.tables & bit) === 0 && worded === rows.length) return NO_CANDIDATES;
   const found: Compiled<Effect>[] = [];
   if ((line.tables & bit) !== 0)
     for (let at = 0; at < line.units.length; at += 1) {
       const { tables, id } = line.units[at]!.word;
       if ((tables & bit) !== 0) addStanding(found, lookup, line, starts[id]!, ends[id]!);
     }
-  addStanding(found, lookup, line, worded, rows.length);
+  if (worded < rows.length) addStanding(found, lookup, line, worded, rows.length);
   return found.length > 1 ? found.sort(inOrder) : found;
 }
+
+const NO_CANDIDATES: readonly never[] = [];
 
 const inOrder = (a: { order: number }, b: { order: number }): number => a.order - b.order;
 
@@ -166,24 +174,20 @@ function addStanding<Effect extends string>(
   }
 }
 
-function firedOf<Effect extends string>(line: Units, rows: readonly Compiled<Effect>[]): Fired<Effect>[] {
-  if (rows.length === 0) return [];
+function firedOf<Effect extends string>(
+  line: Units,
+  rows: readonly Compiled<Effect>[],
+): readonly Fired<Effect>[] {
+  if (rows.length === 0) return NO_CANDIDATES;
   const found: Fired<Effect>[] = [];
-  const taken = new Set<number>();
   for (let at = 0; at < line.units.length; at += 1) {
     const { word, span } = line.units[at]!;
     for (const { row, pattern } of rows) {
       if (pattern.opens ? !pattern.opens.has(word) : span === 0) continue;
       const match = matchAt(pattern, line, at);
-      if (!match || isTaken(taken, match)) continue;
-      for (let place = match.from; place < match.to; place += 1) taken.add(place);
-      found.push({ effect: row[1], row, ...match });
+      if (!match || found.some((one) => one.from < match.to && one.to > match.from)) continue;
+      found.push({ effect: row[1], row, from: match.from, to: match.to });
     }
   }
-  return found.sort((a, b) => a.from - b.from);
-}
-
-function isTaken(taken: ReadonlySet<number>, { from, to }: { from: number; to: number }): boolean {
-  for (let place = from; place < to; place += 1) if (taken.has(place)) return true;
-  return false;
+  return found.length > 1 ? found.sort((a, b) => a.from - b.from) : found;
 }

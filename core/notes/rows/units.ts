@@ -1,4 +1,5 @@
 import type { Tok } from "../clause.ts";
+import { NO_ROLES } from "../token.ts";
 import { addBits, type Bits, meet, noBits } from "./bits.ts";
 import { bitsOfToken } from "./classes.ts";
 import type { Element } from "./pattern.ts";
@@ -29,11 +30,27 @@ function unitsOfToken(token: Tok): readonly Unit[] {
 
 /** A phrase of the lexicon is looked at once, whatever stands around it, and any other token each time. */
 function seen(token: Tok): readonly Unit[] {
+  if (token.kind !== "word") return unitsOfToken(token);
   const { own } = token.roles;
-  if (!own || token.kind !== "word" || token.unknown) return unitsOfToken(token);
-  own.units ??= unitsOfToken(token);
-  return own.units;
+  if (own && !token.unknown) {
+    own.units ??= unitsOfToken(token);
+    return own.units;
+  }
+  return token.unknown && token.roles === NO_ROLES ? unitsOfUnknown(token) : unitsOfToken(token);
 }
+
+/** A word that nobody listed is the same to every row each time; people use few of them, again and again. */
+function unitsOfUnknown(token: Tok): readonly Unit[] {
+  const known = UNKNOWN.get(token.text);
+  if (known) return known;
+  const units = unitsOfToken(token);
+  if (UNKNOWN.size === UNKNOWN_MAX) UNKNOWN.clear();
+  UNKNOWN.set(token.text, units);
+  return units;
+}
+
+const UNKNOWN = new Map<string, readonly Unit[]>();
+const UNKNOWN_MAX = 1000;
 
 export function unitsOf(tokens: readonly Tok[]): Units {
   const bits = noBits();
@@ -61,6 +78,9 @@ export function hasAll(needs: readonly Element[], line: Units): boolean {
 function isThere({ bits, firsts, sieve }: Element, line: Units): boolean {
   if (meet(bits, line.bits)) return true;
   if ((sieve & line.sieve) === 0) return false;
-  for (let at = 0; at < line.units.length; at += 1) if (firsts.includes(line.units[at]!.word)) return true;
+  for (let at = 0; at < line.units.length; at += 1) {
+    const { word } = line.units[at]!;
+    if ((word.sieve & sieve) !== 0 && firsts.includes(word)) return true;
+  }
   return false;
 }

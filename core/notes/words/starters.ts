@@ -12,6 +12,8 @@ import {
   UNITS,
 } from "./numbers.ts";
 import {
+  AFTER_DAYS,
+  BETWEEN_HOURS,
   CLOCK_WORDS,
   GRAINS,
   HOURS,
@@ -92,3 +94,14 @@ export const SPOKEN_SECOND: ReadonlySet<string> = new Set([
   ...Object.keys(TENS),
   ...Object.keys(UNITS).filter((word) => UNITS[word]! > 9),
 ]);
+
+/** The words that make plain digits right before them anything else than an amount of that many, or may. */
+export const AFTER_DIGITS: ReadonlySet<string> = new Set([
+  ...AFTER_NUMBER,
+  ...SPOKEN_SECOND,
+  ...BETWEEN_HOURS,
+  ...AFTER_DAYS,
+]);
+
+/** The same, with one word between. */
+export const BEHIND_AFTER_DIGITS: ReadonlySet<string> = new Set([...Object.keys(TENS), "and", "ago"]);
