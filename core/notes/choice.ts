@@ -19,22 +19,18 @@ export interface Choice {
 /** A clause with more verb words than this is no note, and comparing them all would take the square of their number. */
 const HEADS_MAX = 12;
 
-/** What a clause holds that rules kinds out: who it went to is no purchase, nor is a part of a piece. */
-const BARS: readonly (readonly [Bearing, (token: Tok) => boolean])[] = [
-  ["not to a buyer", ({ roles }) => roles.actor === "buyer" || roles.actor === "nobody"],
-  ["not a service", ({ roles }) => roles.service === true],
-  ["not a part", ({ roles, mention }) => roles.supply !== undefined && mention !== undefined],
-];
-
 const NO_BARS: readonly Bearing[] = [];
 
-/** What rules out those kinds that bear it. */
+/** What rules out those kinds that bear it: who it went to is no purchase, nor is a part of a piece. */
 function barsOf(tokens: readonly Tok[]): readonly Bearing[] {
   let bars = NO_BARS;
   for (let at = 0; at < tokens.length; at += 1) {
-    const token = tokens[at]!;
-    if (token.kind !== "word" && !token.roles.actor) continue;
-    for (const [bearing, holds] of BARS) if (holds(token)) bars = [...bars, bearing];
+    const { kind, roles, mention } = tokens[at]!;
+    const { actor, service, supply } = roles;
+    if (kind !== "word" && !actor) continue;
+    if (actor === "buyer" || actor === "nobody") bars = [...bars, "not to a buyer"];
+    if (service) bars = [...bars, "not a service"];
+    if (supply !== undefined && mention !== undefined) bars = [...bars, "not a part"];
   }
   return bars;
 }
@@ -43,7 +39,8 @@ function barsOf(tokens: readonly Tok[]): readonly Bearing[] {
 const isFitting = ({ needs, rulesOut }: Said, mask: number): boolean =>
   (mask & needs) === needs && (mask & rulesOut) === 0;
 
-const isBarred = (kind: Kind, bars: readonly Bearing[]): boolean => bars.some((bar) => bears(kind, bar));
+const isBarred = (kind: Kind, bars: readonly Bearing[]): boolean =>
+  bars.length > 0 && bars.some((bar) => bears(kind, bar));
 
 export function chosen(clause: Clause, repeats: Tok | undefined): Choice | null {
   const { tokens } = clause;

@@ -18,6 +18,7 @@ import {
   LINKS,
   OLD,
   OPENERS,
+  OPENS_VALUE,
   POINTING,
   STILL_NOT,
   TOLD_OF_VALUE,
@@ -96,6 +97,8 @@ function eachWas(token: Tok): NewestMended | null {
 
 const VALUE_TOKENS_MAX = 6;
 
+const isValue = ({ kind }: Tok): boolean => kind === "amount" || kind === "duration";
+
 /** "i paid 25", "it took 2 hours" as the whole line: the value of the newest note; null where it says anything else. */
 export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
   if (line.length > VALUE_TOKENS_MAX) return null;
@@ -104,8 +107,10 @@ export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
     const meant = centsIn(line[1]!);
     return meant === null ? null : { amount: meant };
   }
-  const value = line.find(({ kind }) => kind === "amount" || kind === "duration");
+  const value = line.find(isValue);
   if (!value || value.each) return null;
+  const first = line.find((token) => token !== value && token.kind !== "mark");
+  if (!first || !OPENS_VALUE.has(first.text.split(" ", 1)[0]!)) return null;
   const rest = line.filter((token) => token !== value && token.kind !== "mark");
   if (!VALUE_TOLD.has(textOf(rest))) return null;
   if (value.kind === "duration") return value.minutes === undefined ? null : { minutes: value.minutes };

@@ -1,4 +1,4 @@
-import type { Tok } from "./clause.ts";
+import { type Tok, tokenBefore } from "./clause.ts";
 import { countOf } from "./mentions.ts";
 import type { Mention } from "./reading.ts";
 import { pieceToken } from "./token.ts";
@@ -18,6 +18,7 @@ import {
   POINTS_OUT,
   SEVERAL,
   STANDS_FOR_PIECES,
+  STANDS_FOR_TRADED,
   THAT_ONE,
 } from "./words/pieces.ts";
 
@@ -40,7 +41,7 @@ const TRAITS_MAX = 3;
 
 /** Joins the words of each such mention into one token. */
 export function withPronouns(tokens: Tok[]): Tok[] {
-  if (!tokens.some(({ kind, text }) => kind !== "piece" && STANDS_FOR_PIECES.has(text))) return tokens;
+  if (!tokens.some(standsForPieces)) return tokens;
   const joined: Tok[] = [];
   for (let at = 0; at < tokens.length; ) {
     const found =
@@ -72,9 +73,17 @@ export function withPronouns(tokens: Tok[]): Tok[] {
   return joined;
 }
 
+/** "it" and its like stand for what is traded, and are else left to the clause. */
+function standsForPieces({ kind, text }: Tok, at: number, tokens: readonly Tok[]): boolean {
+  if (kind === "piece" || !STANDS_FOR_PIECES.has(text)) return false;
+  return !STANDS_FOR_TRADED.has(text) || isHeadOf(tokenBefore(tokens, at), isTrade);
+}
+
+const isTrade = (kind: string): boolean => kind === "trade";
+
 /** "swapped it for a dresser": what is given in a trade. */
 function traded(tokens: readonly Tok[], at: number): Found | null {
-  if (!THAT_ONE.has(tokens[at]!.text) || !isHeadOf(tokens[at - 1], (kind) => kind === "trade")) return null;
+  if (!THAT_ONE.has(tokens[at]!.text) || !isHeadOf(tokenBefore(tokens, at), isTrade)) return null;
   return { mention: { it: true }, to: tokens[at + 1]?.text === "one" ? at + 2 : at + 1 };
 }
 

@@ -44,6 +44,8 @@ interface Phrase {
   /** Beside any topic at hand a general phrase gives way to the one that names it. */
   weightBesideTopic: number;
   whole: boolean;
+  /** The bits of its parts: units that lack one of them do not hold the phrase. */
+  sieve: number;
 }
 
 const GENERAL: ReadonlySet<Question> = new Set(["month", "year", "recap"]);
@@ -58,7 +60,25 @@ function phraseOf(about: Question, text: string, whole: boolean): Phrase {
     whole ? 0.25 : 0,
   );
   const weightBesideTopic = GENERAL.has(about) ? weight / 10 : weight;
-  return { about, parts, weight, weightBesideTopic, whole };
+  const sieve = parts.reduce((bits, part) => (part === "…" ? bits : bits | bitOfPart(part)), 0);
+  return { about, parts, weight, weightBesideTopic, whole, sieve };
+}
+
+/** Each part of a phrase with one of 32 bits, shared with others. */
+const PART_BITS = new Map<string, number>();
+
+function bitOfPart(part: string): number {
+  const known = PART_BITS.get(part);
+  if (known !== undefined) return known;
+  const bit = 1 << (PART_BITS.size & 31);
+  PART_BITS.set(part, bit);
+  return bit;
+}
+
+function sieveOf(units: readonly Unit[]): number {
+  let sieve = 0;
+  for (const { keys } of units) for (const key of keys) sieve |= PART_BITS.get(key) ?? 0;
+  return sieve;
 }
 
 function phrases(): Map<string, Phrase[]> {
@@ -169,12 +189,13 @@ function best(units: readonly Unit[], cue: boolean): { phrase: Phrase; claimed: 
   let found: { phrase: Phrase; claimed: Set<Unit> } | null = null;
   let most = 0;
   const byFirst = phrases();
+  const sieve = sieveOf(units);
   const topics = units.some((unit) => TOPICS.has(unit.keys[0]!));
   for (let start = 0; start < units.length; start += 1) {
     for (const key of units[start]!.keys) {
       for (const phrase of byFirst.get(key) ?? NO_PHRASES) {
         const weight = topics ? phrase.weightBesideTopic : phrase.weight;
-        if (weight <= most || !matched(phrase, units, start)) continue;
+        if (weight <= most || (phrase.sieve & ~sieve) !== 0 || !matched(phrase, units, start)) continue;
         const isPieceAlone = phrase.whole && phrase.parts.length === 1 && phrase.parts[0] === "{piece}";
         if (isPieceAlone && !cue) continue;
         const claimed = new Set<Unit>();
@@ -259,7 +280,7 @@ let askingWords: Set<string> | undefined;
 
 /** Tells at the first word that no question has: without a cue, every word of a question belongs to its phrase. */
 function cannotAsk(tokens: readonly Tok[]): boolean {
-  askingWords ??= new Set(questionWords());
+  askingWords ??= new Set([...questionWords(), ...BESIDE_PHRASE, ...Object.keys(MONTHS)]);
   for (const token of tokens) {
     if (token.kind === "mark" || token.kind === "piece") continue;
     if (token.kind === "amount") {
@@ -270,7 +291,7 @@ function cannotAsk(tokens: readonly Tok[]): boolean {
     if (token.roles.vagueTime) continue;
     if (token.kind !== "word") return true;
     const first = token.to - token.from === 1 ? token.text : token.text.split(" ", 1)[0]!;
-    if (!askingWords.has(first) && !BESIDE_PHRASE.has(first) && MONTHS[first] === undefined) return true;
+    if (!askingWords.has(first)) return true;
   }
   return false;
 }

@@ -111,7 +111,8 @@ function numberOrMeasureAt(cursor: Cursor): Part | null {
 /** "$30", "1.2k", "1,250": nothing but an amount has such a sign. */
 const TYPED_MONEY = /^(?:[$€£][\d,.]+|[\d,.]+[k$€£]|\d{1,3},[\d,.]+)$/;
 
-const withUnitOf = (number: Counted | null, cursor: Cursor): Part | null => number && withUnit(number, cursor);
+const withUnitOf = (number: Counted | null, cursor: Cursor): Part | null =>
+  number && withUnit(number, cursor);
 
 /** "4x 2.50" is a product with a blank in it. */
 function startsJoined(norms: readonly string[], at: number): boolean {

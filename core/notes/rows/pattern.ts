@@ -27,6 +27,8 @@ export interface Element {
   /** The first of its words, with their bits, and the bits of its classes. */
   firsts: readonly RowWord[];
   sieve: number;
+  /** The bits of all the words of each: a line that lacks one does not hold those words. */
+  wholes: readonly number[];
   bits: Bits;
 }
 
@@ -75,7 +77,17 @@ function madeElement(text: string): Element {
   const words = parts.filter((part) => !isClass(part)).map((part) => part.split("_").map(rowWord));
   const firsts = words.map(([first]) => first!);
   const classes = parts.filter(isClass).map(placeOf);
-  return { what, least, most, words, classes, firsts, sieve: sieveOf(firsts), bits: bitsOf(classes) };
+  return {
+    what,
+    least,
+    most,
+    words,
+    classes,
+    firsts,
+    sieve: sieveOf(firsts),
+    wholes: words.map(sieveOf),
+    bits: bitsOf(classes),
+  };
 }
 
 /** A pattern from its text; throws where a bracket is missing, which a test of every row would show. */

@@ -3,7 +3,7 @@ import { NO_ROLES } from "../token.ts";
 import { addBits, type Bits, meet, noBits } from "./bits.ts";
 import { bitsOfToken } from "./classes.ts";
 import type { Element } from "./pattern.ts";
-import { NO_WORD, type Unit, wordInRows } from "./words.ts";
+import { NO_WORD, type RowWord, type Unit, wordInRows } from "./words.ts";
 
 /** The words of a line's tokens, made once for all the rows of a table. */
 export interface Units {
@@ -75,12 +75,15 @@ export function hasAll(needs: readonly Element[], line: Units): boolean {
   return true;
 }
 
-function isThere({ bits, firsts, sieve }: Element, line: Units): boolean {
+function isThere({ bits, firsts, sieve, wholes }: Element, line: Units): boolean {
   if (meet(bits, line.bits)) return true;
   if ((sieve & line.sieve) === 0) return false;
-  for (let at = 0; at < line.units.length; at += 1) {
-    const { word } = line.units[at]!;
-    if ((word.sieve & sieve) !== 0 && firsts.includes(word)) return true;
-  }
+  for (let at = 0; at < firsts.length; at += 1)
+    if ((wholes[at]! & ~line.sieve) === 0 && isWordIn(firsts[at]!, line)) return true;
+  return false;
+}
+
+function isWordIn(word: RowWord, { units }: Units): boolean {
+  for (let at = 0; at < units.length; at += 1) if (units[at]!.word === word) return true;
   return false;
 }

@@ -25,12 +25,12 @@ export const pieces: Fill = (clause) => {
   const tokens = countedLater(freeTokens(clause, "piece"));
   if (tokens.length > 0) {
     claim(...tokens);
-    if (areSideBySide(tokens)) return trouble("twoNouns");
-    if (isNumberRange(clause, tokens)) return trouble("range");
+    if (tokens.length > 1 && areSideBySide(tokens)) return trouble("twoNouns");
+    if (tokens.length > 1 && isNumberRange(clause, tokens)) return trouble("range");
     if (tokens.length > 1 && tokens.some((token) => isOwnedBesides(clause, token)))
       return trouble("twoNouns");
     if (isSetSpeltOut(clause, tokens)) return trouble("twoNouns");
-    if (couldBePriceBefore(tokens)) return trouble("twoNumbers");
+    if (tokens.length > 1 && couldBePriceBefore(tokens)) return trouble("twoNumbers");
     return withJoinedNouns(clause, withoutParts(clause, tokens));
   }
   const pronoun = clause.tokens.find(
@@ -101,7 +101,6 @@ function isPronounHere(clause: Clause, token: Tok): boolean {
 
 /** "vanity dresser": one piece by two names, or two? */
 function areSideBySide(tokens: readonly Tok[]): boolean {
-  if (tokens.length < 2) return false;
   const isList = tokens.length > 2 && tokens.at(-2)!.to < tokens.at(-1)!.from;
   return tokens.some((token, at) => {
     // "dresser nightstand and table": no such dresser describes another piece.

@@ -59,6 +59,11 @@ export const VALUE_TOLD: ReadonlySet<string> = new Set([
     "plus tax altogether",
   ],
 ]);
+
+/** The first words of these. */
+export const OPENS_VALUE: ReadonlySet<string> = new Set(
+  [...VALUE_TOLD].map((phrase) => phrase.split(" ", 1)[0]!),
+);
 /** Beside "only" and a value: "it took only 1h". */
 export const TOLD_OF_VALUE = wordSet("took cost paid");
 /** What is said behind something to be taken out: "it was a mistake", "delete it". */

@@ -101,6 +101,9 @@ export const LIST_WORDS = wordSet("both numbers number nos pieces items");
 /** A piece that is pointed at. */
 export const THAT_ONE = wordSet("it that this them those these");
 
+/** Of these, what stands for pieces only behind a trade. */
+export const STANDS_FOR_TRADED = wordSet("it that this");
+
 /** One more of the kind. */
 export const ONE_MORE = wordSet("another second 2nd third matching identical twin similar");
 
