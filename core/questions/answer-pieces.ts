@@ -144,7 +144,7 @@ function answerDay(
 }
 
 /** Dated lines, newest first, with what they come to. */
-export function answerNotes(desk: Desk, { asked, title }: NotesQuestion): Answered {
+export function answerNotes(desk: Desk, { asked, title, counts }: NotesQuestion): Answered {
   const lines = listNotes(desk, asked);
   const sum = lines.reduce((total, { value }) => total + (value ?? 0), 0);
   const isMoney = asked.kinds !== null && lines.some(({ value }) => value !== null);
@@ -156,7 +156,7 @@ export function answerNotes(desk: Desk, { asked, title }: NotesQuestion): Answer
   const head = `${title}${about ? `, ${about}` : ""}${when}: ${counted(lines.length, "note")}${isMoney ? `, ${show(sum)}` : ""}`;
   return {
     understood: true,
-    ...(isMoney ? { value: amountText(sum) } : { value: String(lines.length) }),
+    ...(isMoney && !counts ? { value: amountText(sum) } : { value: String(lines.length) }),
     rows: lines.map(printedNote),
     noted: lines.map(({ fact }) => fact.id),
     // "last 5 notes" asks by itself.

@@ -33,6 +33,8 @@ const COUNTED_WORDS: Readonly<Record<Counted, string>> = {
   unlisted: "unlisted",
   unfinished: "unfinished",
   unstarted: "not started",
+  "in progress": "in progress",
+  done: "finished now",
   "on the market": "are listed now",
   owing: "owe me",
   kept: "kept",

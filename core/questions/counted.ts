@@ -7,6 +7,7 @@ const COUNTED: readonly (readonly [Cue, Counted])[] = [
   ["unlisted", "unlisted"],
   ["unfinished", "unfinished"],
   ["unstarted", "unstarted"],
+  ["inProgress", "in progress"],
   ["unsold", "unsold"],
   ["held", "held"],
   ["returned", "returned"],
@@ -40,6 +41,7 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   const isBuyers = f.acting || f.groups("buyer") || (f.has("who") && !f.person);
   if (isBuyers && f.has("bought", "got", "took"))
     return { counted: "sold", cue: f.has("bought") ? "bought" : f.has("got") ? "got" : "took" };
+  if (f.has("payWays")) return { counted: "sold", cue: "payWays" };
   // "List my sources" lists no listings.
   if (f.commands && f.bare && f.groups("source")) return { counted: "bought", cue: "bought" };
   if (f.commands && f.bare && f.groups("buyer")) return { counted: "sold", cue: "sold" };

@@ -46,12 +46,14 @@ export function featuresOf(parts: Parts): Features {
     buyer: items.some(
       (item) => !item.link && item.mark.senses.own.some(({ dimension }) => dimension === "buyer"),
     ),
-    mostOf: orders.some(({ at }) => {
-      const [mark, next] = parts.marks.slice(at, at + 2);
-      const isMany =
-        next?.senses.thing?.plural || (next?.senses.flags.has("generic") && /s$/.test(next.text));
-      return /\b(?:most|least|fewest)$/.test(mark!.text) && Boolean(isMany);
-    }),
+    mostOf:
+      /\b(?:most|least|fewest) (?:often |commonly )?(?:bought|sold|listed|purchased)\b/.test(parts.said) ||
+      orders.some(({ at }) => {
+        const [mark, next] = parts.marks.slice(at, at + 2);
+        const isMany =
+          next?.senses.thing?.plural || (next?.senses.flags.has("generic") && /s$/.test(next.text));
+        return /\b(?:most|least|fewest)$/.test(mark!.text) && Boolean(isMany);
+      }),
     habit: /\b(?:do|does an?) \w+ (?:usually |normally |typically )?(?:sit|stay|last|hang|stick)\b/.test(
       parts.said,
     ),
@@ -69,6 +71,8 @@ export function featuresOf(parts: Parts): Features {
       /\bwhere(?:s| is| are|d| did| has| have) (?!.*\b(?:come|came|from|buy|find|found|listed)\b)/.test(
         `${parts.said} `,
       ),
+    method: items.some(({ mark }) => isMethod(mark)),
+    plain: [...parts.cues.keys()].every((cue) => cue === "total" || cue === "money"),
     commands: /^(?:list|show|gimme|give)$/.test(parts.first),
     bare: [...parts.cues].every(
       ([cue, places]) => BARE.includes(cue) && (cue !== "listed" || parts.marks[places[0]!]!.text === "list"),
@@ -82,7 +86,7 @@ export function featuresOf(parts: Parts): Features {
     pricey: orders.some(({ at }) =>
       /expensive|priciest|dearest|costliest|cheapest|priced/.test(parts.marks[at]!.text),
     ),
-    now: /\b(?:now|currently|at the moment|today|these days)\b/.test(parts.said),
+    now: /\b(?:now|current|currently|at the moment|today|these days)\b/.test(parts.said),
     tally: tallied(parts),
     told: isTold(parts),
     longest: orders.some(({ at }) => /\b(?:longest|oldest)\b/.test(parts.marks[at]!.text)),

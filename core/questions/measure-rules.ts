@@ -28,7 +28,7 @@ export const RULES: readonly Rule[] = [
     when: (f) =>
       f.has("price") &&
       !f.has("withoutBuying", "howMany", "earn", "net") &&
-      !(f.supply && f.has("spent")) &&
+      !(f.supply && (f.has("spent") || !(f.piece || f.onPieces || f.has("bought", "paid")))) &&
       !(f.has("soldFor") && !f.has("bought", "paid")),
     takes: [...MUCH, "price", "paid", "bought", "got", "spent", "cost", "unsold", "sold", "when"],
   },
@@ -170,7 +170,9 @@ export const RULES: readonly Rule[] = [
     measure: "profit",
     when: (f) =>
       f.has("earn", "net", "loss") ||
-      (f.has("fared") && !f.has("when", "who", "where") && (f.piece || f.period || f.by || f.order)),
+      (f.has("fared") &&
+        !f.has("when", "who", "where") &&
+        (f.piece || f.period || f.by || f.order || f.source || f.buyer)),
     takes: [
       ...MUCH,
       ...SALES,
@@ -223,6 +225,12 @@ export const RULES: readonly Rule[] = [
       (f.piece || f.generic || f.source || f.person) &&
       (f.period || f.piece || f.source || f.yesNo),
     takes: [...MUCH, "gone", "got", "have"],
+  },
+  {
+    // "Did i buy more in june than in july"
+    measure: "count",
+    when: (f) => f.beside && !f.has("money", "when", "where", "who", "sale") && f.has(...HAPPENED),
+    takes: [...MUCH, "gone", "got"],
   },
   {
     // "sold per month", "finished by kind"

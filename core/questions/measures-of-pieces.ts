@@ -44,6 +44,7 @@ export const PIECE_MEASURES = {
     asked: "revenue",
     implies: ["sold", "listed"],
     ofLives: true,
+    adds: true,
     bySale: true,
     overSold: true,
     subjects: fromJournal("proceeds"),

@@ -221,7 +221,7 @@ export function ownPhrases(words: readonly Own[]): Phrases {
       if (own.dimension === "what") forms.add(singularOf(spoken));
     }
     // "Dad's pieces": apostrophes are gone by then.
-    if (own.dimension === "person") forms.add(possessiveOf(spoken));
+    if (own.dimension === "person" || own.dimension === "buyer") forms.add(possessiveOf(spoken));
     for (const form of forms) {
       const senses = phrases.at(form.replaceAll("-", " "));
       if (!senses.own.some((each) => each.dimension === own.dimension && each.value === own.value))

@@ -109,6 +109,8 @@ export type Counted =
   | "unlisted"
   | "unfinished"
   | "unstarted"
+  | "in progress"
+  | "done"
   | "on the market"
   | "owing"
   | "kept"

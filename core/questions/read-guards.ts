@@ -74,7 +74,17 @@ function ordinalAdrift({ marks, periods }: Parts): Mark | null {
   return null;
 }
 
+/** "What wood sells best": what pieces are of is no way to part them. */
+function sortOfTrait({ marks }: Parts): Mark | null {
+  const at = marks.findIndex(
+    ({ text }, place) => SORTS.test(text) && /^(?:what|which|best|worst)$/.test(marks[place - 1]?.text ?? ""),
+  );
+  return at < 0 ? null : marks[at]!;
+}
+const SORTS = /^(?:woods?|colou?rs?|materials?|finish(?:es)?|styles?|brands?|sizes?)$/;
+
 const GUARDS: readonly Guard[] = [
+  sortOfTrait,
   toCome,
   ({ adrift }) => adrift,
   countedOrder,

@@ -12,6 +12,8 @@ export interface NotesQuestion {
   kind: "notes";
   asked: NotesAsked;
   title: string;
+  /** How many there are is asked. */
+  counts?: true;
 }
 
 /** Which notes a cue lists; what it narrows by is that measure's. */
@@ -45,6 +47,7 @@ const STATES: readonly (readonly [Cue, Counted])[] = [
   ["unlisted", "unlisted"],
   ["unfinished", "unfinished"],
   ["unstarted", "unstarted"],
+  ["inProgress", "in progress"],
   ["owed", "owing"],
   ["held", "held"],
   ["unsold", "unsold"],
@@ -67,6 +70,10 @@ function isListing(parts: Parts, f: Features): boolean {
 
 /** Notes or pieces one by one, or null where no list is asked for. */
 export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion | Query | Refusal | null {
+  if (countsNotes(parts) && !f.by && !f.order && parts.besideAt.length + parts.limits.length === 0) {
+    const asked = notesAsked(parts, f, desk);
+    return "asked" in asked ? { ...asked, counts: true } : asked;
+  }
   if (
     f.has(
       "howMany",
@@ -84,13 +91,20 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
   )
     return null;
   if (f.order || f.by || parts.besideAt.length > 0) return null;
+  if (isMonthShown(parts) || f.has("story")) return null;
   if (parts.limits.length > 0 && !isListedSales(parts, f)) return null;
   if (f.has("money", "total") && !f.has("list")) return null;
   if (/^(?:cost|costs|value)$/.test(parts.first)) return null;
   if (f.has("deposits") || (f.has("owed") && f.has("who", "whose"))) return null;
   const state = isEvent(parts, f) ? undefined : (STATES.find(([cue]) => f.has(cue)) ?? placed(parts, f));
   if (state && !isCommandOnly(parts, state[0])) return stateList(parts, state, desk);
-  if (!isListing(parts, f) && !isWhatDid(parts, f) && !isWhatWasDone(parts, f) && !(f.has("who") && f.supply))
+  if (
+    !isListing(parts, f) &&
+    !isWhatDid(parts, f) &&
+    !isWhatWasDone(parts, f) &&
+    !(f.has("who") && f.supply) &&
+    !asksDayOfBuying(f)
+  )
     return null;
   // "show #5" asks for the piece's story, not for its notes one by one.
   if (
@@ -114,6 +128,27 @@ function isListedSales({ first, limits }: Parts, f: Features): boolean {
   );
 }
 
+/** "when did i buy the sander": the last time where there were several. */
+function asksDayOfBuying(f: Features): boolean {
+  return f.supply && !f.piece && f.has("when") && f.has("bought", "got", "spent", "paid");
+}
+
+/** "how many trips in october", "number of expenses": so many notes, and not what they come to. */
+function countsNotes({ said }: Parts): boolean {
+  return /\b(?:how many|number of|count of) (?:of my |my )?(?:drives|trips|expenses|work sessions|loan payments)\b/.test(
+    said,
+  );
+}
+
+/** "show me august": the month's own answer. */
+function isMonthShown({ first, items, periods, cues, groups }: Parts): boolean {
+  const [said, more] = periods;
+  const { from, to } = said?.period ?? { from: null, to: null };
+  const isPlain =
+    items.length === 0 && groups.length === 0 && [...cues.keys()].every((cue) => cue === "list");
+  return isPlain && more === undefined && LIST_WORDS.has(first) && from?.slice(8) === "01" && to !== from;
+}
+
 /** "which pieces are on the noticeboard": what is listed there, where nothing else is asked. */
 function placed({ items, cues }: Parts, f: Features): (typeof STATES)[number] | undefined {
   const isAtPlace = items.some(
@@ -130,7 +165,7 @@ function isEvent(parts: Parts, f: Features): boolean {
     f.has("notes", "did") ||
     f.has("lent") ||
     (parts.marks.some(({ text }) => /\bdid (?:i|we)\b|\bhave (?:i|we)\b|^did$/.test(text)) &&
-      !f.has("unlisted", "unfinished", "unstarted", "have"))
+      !f.has("unlisted", "unfinished", "unstarted", "inProgress", "have"))
   );
 }
 
@@ -145,10 +180,10 @@ function isCommandOnly({ cues, marks }: Parts, cue: Cue): boolean {
 /** "stuff i bought last month", "everything we sold in may" */
 function isWhatWasDone({ first, said, periods }: Parts, f: Features): boolean {
   return (
-    /^(?:stuff|things|items|everything|anything|all)$/.test(first) &&
+    /^(?:stuff|things|items|pieces|everything|anything|all)$/.test(first) &&
     /\b(?:i|we|ive|weve)\b/.test(said) &&
-    periods.length > 0 &&
-    f.has("bought", "sold", "listed", "finished")
+    ((periods.length > 0 && f.has("bought", "sold", "listed", "finished")) ||
+      f.has("kept", "given", "scrapped"))
   );
 }
 
@@ -191,6 +226,7 @@ function stateList(
     "unsold",
     "listed",
     "finished",
+    "started",
     "who",
     "whose",
     "got",
@@ -205,15 +241,18 @@ function stateList(
   if (fault) return fault;
   if (parts.amounts.length > 0) return refusal(parts.marks[parts.amounts[0]!.at]!);
   const [said] = parts.periods;
-  const finished =
-    counted !== "unlisted" && parts.cues.has("finished")
-      ? [{ dimension: "status" as const, values: ["finished"] }]
-      : [];
+  // "Finished but not sold", "listed but not sold": both hold.
+  const also = (["finished", "started", "listed"] as const)
+    .filter(
+      (other) =>
+        other !== cue && counted !== "unlisted" && parts.cues.has(other) && !isCommandOnly(parts, other),
+    )
+    .map((other) => ({ dimension: "status" as const, values: [other] }));
   return {
     measure: "count",
     counted,
     aggregate: null,
-    filters: [...filtersOf(found), ...finished, ...mineOnly(parts, desk)],
+    filters: [...filtersOf(found), ...also, ...mineOnly(parts, desk)],
     period: said?.period ?? null,
     by: null,
     order: null,
@@ -254,13 +293,17 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
   const measure: MeasureName = f.stream ? "income" : isSupply ? "spent" : (kind?.[2] ?? "spent");
   const found = narrowed(parts, measure, desk);
   if ("kind" in found) return found;
-  const last = lastOf(parts, "last") ?? lastOf(parts, "first");
+  const last =
+    lastOf(parts, "last") ??
+    lastOf(parts, "first") ??
+    (asksDayOfBuying(f) ? { count: 1, used: new Set<number>() } : null);
   if (last && "kind" in last) return last;
   const asksDay = last !== null && f.has("when");
   const isFirst = f.has("first");
   if (isFirst && (kind === undefined || f.has("last")))
     return refusal(parts.marks[parts.cues.get("first")![0]!]!);
   const taken: Cue[] = [
+    ...(countsNotes(parts) ? (["howMany"] as const) : []),
     "list",
     "did",
     "notes",

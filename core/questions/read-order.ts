@@ -38,6 +38,8 @@ const IMPLIED: readonly (readonly [when: (reading: Reading) => boolean, of: Grou
   // "Who sold the most" asks for one of ours.
   [({ f, parts }) => f.has("who") && /\bwho (?:has )?sold\b(?!.* to\b)/.test(parts.said), "person"],
   [({ f }) => f.has("who"), "buyer"],
+  // "What do i sell the most of"
+  [({ parts, measure }) => measure === "count" && /\b(?:most|least) of\b/.test(parts.said), "kind"],
   [({ f }) => f.has("where"), "source"],
   [({ f }) => f.has("when"), "month"],
   [({ f, measure }) => measure === "spent" && !f.piece, "what"],

@@ -12,6 +12,7 @@ const STATUS_CUES: readonly (readonly [Cue, string])[] = [
   ["unlisted", "unlisted"],
   ["unfinished", "unfinished"],
   ["unstarted", "unstarted"],
+  ["inProgress", "started"],
   ["together", "bought together"],
   ["listed", "listed"],
   ["finished", "finished"],
@@ -24,7 +25,7 @@ const STATUS_CUES: readonly (readonly [Cue, string])[] = [
 ];
 
 /** Cues that say nothing but the state, whatever is asked. */
-export const ALWAYS: readonly Cue[] = ["together", "unstarted"];
+export const ALWAYS: readonly Cue[] = ["together", "unstarted", "inProgress"];
 
 /** The states that narrow a question: said, and not already meant by its measure. */
 export function statesOf(reading: Reading): Filter[] {

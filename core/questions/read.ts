@@ -9,7 +9,7 @@ import { measures } from "./measures.ts";
 import { mineOnly, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import { cutsOf, type Parts } from "./parts.ts";
 import { thisMonth } from "./periods.ts";
-import type { Filter, Grouping, MeasureName, Order, Query, Side } from "./query.ts";
+import type { Counted, Filter, Grouping, MeasureName, Order, Query, Side } from "./query.ts";
 import { asksAdvice, guarded } from "./read-guards.ts";
 import { limitsOf } from "./read-limits.ts";
 import { groupOf } from "./read-order.ts";
@@ -51,6 +51,13 @@ export function readQuery(parts: Parts, f: Features, desk: Desk): Query | Refusa
   });
 }
 
+/** What is so now where a word may tell of what was done as well. */
+const NOW: Partial<Record<Counted, Counted>> = {
+  listed: "on the market",
+  finished: "done",
+  started: "in progress",
+};
+
 /** "How many are listed" asks for what is up now, "how many did i list" for what was done. */
 function countedNow(parts: Parts, f: Features): ReturnType<typeof countedBy> {
   const counted = countedBy(f);
@@ -58,7 +65,8 @@ function countedNow(parts: Parts, f: Features): ReturnType<typeof countedBy> {
     /\b(?:are|is|now|currently|have)\b/.test(parts.said) &&
     !/\b(?:did|was|were)\b/.test(parts.said) &&
     !f.period;
-  return counted?.counted === "listed" && isNow ? { ...counted, counted: "on the market" } : counted;
+  const now = isNow ? NOW[counted?.counted ?? "bought"] : undefined;
+  return counted && now ? { ...counted, counted: now } : counted;
 }
 
 /** Words between sides and parts, which may stand in any question. */
@@ -180,9 +188,10 @@ function isSalePrice({ f, measure, parts }: Reading): boolean {
   );
 }
 
-/** "whose deposits", "who owes me": a row for each of them. */
+/** "whose deposits", "who owes me", "how do buyers pay": a row for each of them. */
 function byWhom({ f, measure }: Reading): Grouping | null {
   const isOfBuyers = measure === "deposits" || measure === "owed";
+  if (f.has("payWays")) return "method";
   return isOfBuyers && f.has("who", "whose") ? "buyer" : null;
 }
 
@@ -219,6 +228,8 @@ function isRate({ parts, f, measure }: Reading): boolean {
   return (
     f.has("average") &&
     measures[measure].adds === true &&
+    // "The average sale a month" is one sale's, "average sales a month" are all of them.
+    (measure !== "proceeds" || /\bsales\b/.test(parts.said) || f.has("revenue")) &&
     parts.groups.some(({ group, parted }) => parted && isTime(group)) &&
     /\b(?:(?:per|an?|each|every) (?:day|week|month|quarter|year)|daily|weekly|monthly|yearly)\b/.test(
       parts.said,

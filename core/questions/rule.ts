@@ -38,6 +38,10 @@ export interface Features {
   whereabouts: boolean;
   /** It opens with the order to show something. */
   commands: boolean;
+  /** How it was paid is named: "cash". */
+  method: boolean;
+  /** Nothing is asked but how much. */
+  plain: boolean;
   /** Nothing is asked but which things there are. */
   bare: boolean;
   /** The amount is of one of these: "over 5 hours". */

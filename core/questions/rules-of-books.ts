@@ -148,7 +148,7 @@ export const OWN_RULES: readonly Rule[] = [
       f.has("loanPaid", "paid", "spent", "gone", "took", "principal") &&
       !f.supply &&
       !f.piece &&
-      !f.has("owe"),
+      !f.has("owe", "minutes"),
     takes: [...MUCH, "loanPaid", "paid", "loan", "spent", "gone", "took", "fared", "howMany"],
   },
   {
@@ -166,6 +166,7 @@ export const OWN_RULES: readonly Rule[] = [
     takes: [
       ...MUCH,
       "minutes",
+      "loanPaid",
       "howMany",
       "howLong",
       "spent",

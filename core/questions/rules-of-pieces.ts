@@ -19,6 +19,11 @@ const NO_PROCEEDS: readonly Cue[] = [
  */
 export const PIECE_RULES: readonly Rule[] = [
   {
+    measure: "count",
+    when: (f) => f.has("payWays") && !f.number,
+    takes: ["payWays"],
+  },
+  {
     // "List my buyers", "show sources"
     measure: "count",
     when: (f) => f.commands && f.bare && f.groups("buyer", "source", "place") && !f.order && !f.piece,
@@ -113,7 +118,10 @@ export const PIECE_RULES: readonly Rule[] = [
   {
     measure: "days here",
     when: (f) =>
-      f.lists && f.unit("days") && f.has("unsold", "have", "had", "sat") && !f.has("daysListed", "listed"),
+      f.lists &&
+      f.unit("days") &&
+      (f.has("unsold", "have", "had", "sat") || f.bare) &&
+      !f.has("daysListed", "listed", "sold"),
     takes: ["which", "list", "unsold", "have", "had", "sat", "gone"],
     list: true,
   },
@@ -214,6 +222,13 @@ export const PIECE_RULES: readonly Rule[] = [
     takes: [...MUCH, ...SALES],
   },
   {
+    // "The priciest thing still here"
+    measure: "price",
+    when: (f) =>
+      f.pricey && f.has("unsold", "have") && !f.has("sold", "sale", "soldFor", "earn", "cost", "asking"),
+    takes: [...MUCH, "unsold", "have", "got", "price"],
+  },
+  {
     // "Which month did i buy the fewest", "what day of the week do i buy the most"
     measure: "count",
     when: (f) =>
@@ -229,7 +244,7 @@ export const PIECE_RULES: readonly Rule[] = [
     when: (f) =>
       f.has("refunds") &&
       !f.has("deposits", "loan", "when", "who", "howMany", "list", "notes", "did", "earn", "net") &&
-      (f.period || f.has("money", "total") || f.by || f.piece),
+      (f.period || f.has("money", "total") || f.by || f.piece || (f.yesNo && !f.has("returned"))),
     takes: [...MUCH, "refunds", "returned", "given", "sold", "paid", "loanPaid"],
   },
   {
@@ -269,6 +284,46 @@ export const PIECE_RULES: readonly Rule[] = [
         !f.has("price", "paid", "money", "spent") &&
         !f.person),
     takes: [...MUCH, ...SALES, "bought", "got", "took", "howMany", "times", "gone", "who"],
+  },
+  {
+    // "What pieces did the student get", "pieces the student took"
+    measure: "count",
+    when: (f) =>
+      f.acting && f.has("bought", "got", "took") && f.lists && f.generic && !f.limit && !f.order && !f.by,
+    takes: [...MUCH, ...SALES, "bought", "got", "took"],
+    list: true,
+  },
+  {
+    // "Doctor's total"
+    measure: "proceeds",
+    when: (f) => f.buyer && f.has("total", "money") && f.plain,
+    takes: [...MUCH],
+  },
+  {
+    // "Pieces i paid cash for", "cash purchases in june"
+    measure: "price",
+    when: (f) =>
+      f.method &&
+      !f.supply &&
+      !f.loan &&
+      ((f.lists && f.generic && f.has("paid")) || f.has("purchases")) &&
+      !f.has("howMany", "sold", "earn", "net", "revenue", "sale"),
+    takes: [...MUCH, "paid", "purchases", "bought", "price"],
+  },
+  {
+    // "What did the nurse pay for the hutch", "neighbor bought how much"
+    measure: "proceeds",
+    when: (f) =>
+      f.acting &&
+      ((f.has("paid") && f.piece) || (f.has("bought", "took", "got") && f.has("money", "total"))) &&
+      !f.has("howMany", "earn", "net", "price"),
+    takes: [...MUCH, ...SALES, "paid", "bought", "took", "got"],
+  },
+  {
+    // "What does the doctor owe"
+    measure: "owed",
+    when: (f) => f.buyer && f.has("owe") && !f.loan,
+    takes: [...MUCH, "owe", "owed"],
   },
   {
     // What buyers spend comes in.

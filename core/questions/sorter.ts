@@ -126,6 +126,8 @@ export class Sorter {
     const amount = this.marks[amountAt]!.amount!;
     const after = amount.money ? undefined : this.marks[at + words];
     const unit = after ? unitOf(after) : null;
+    // "Over 60 days old"
+    if (unit && after?.senses.cues.includes("had")) this.#addCues(["had"], at);
     this.parts.limits.push({
       limit,
       cents: amount.cents * (unit?.times ?? 1),

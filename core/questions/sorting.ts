@@ -64,9 +64,11 @@ function meantBeside(marks: readonly Mark[], at: number): Mark {
     senses.own.some(({ dimension }) => dimension === "buyer" || dimension === "person");
   if (isPaying && !marks.some(isSomebody))
     return { ...mark, senses: { cues: ["earn"], flags: new Set(), own: [] } };
-  // "The last truck payment" went to the loan of that name.
-  const isOfLoan = marks[at - 1]?.senses.own.some(({ dimension }) => dimension === "loan");
-  if (isOfLoan && /^payments?$/.test(mark.text))
+  // "The last truck payment", "payments to the truck" went to the loan of that name.
+  const isLoan = (mark: Mark | undefined): boolean =>
+    mark?.senses.own.some(({ dimension }) => dimension === "loan") ?? false;
+  const isLed = /^(?:to|on|for)/.test(marks[at + 1]?.text ?? "") && marks.slice(at + 1, at + 4).some(isLoan);
+  if ((isLoan(marks[at - 1]) || isLed) && /^payments?$/.test(mark.text))
     return { ...mark, senses: { cues: ["loanPaid"], flags: new Set(), own: [] } };
   // "For a piece" means no average.
   if (mark.text === "a piece" && / (?:for|on|of|from)$|^(?:for|on|of|from)$/.test(marks[at - 1]?.text ?? ""))

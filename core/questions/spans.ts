@@ -119,8 +119,11 @@ function unitAt(words: readonly string[], at: number, today: Day): Span | null {
   return count > 0 && units ? rolling(count, units, taken + more + 1, today) : null;
 }
 
-/** "for the year": the running one. */
+/** "for the year", "all year": the running one. */
 function runningUnit(words: readonly string[], at: number, today: Day): Span | null {
+  const all = words[at] === "all" ? words[at + 1] : undefined;
+  if (all === "year" || all === "month" || all === "week" || all === "quarter")
+    return wholeUnit("this", all, 2, today);
   const unit =
     words[at] === "the" && /^(?:for|in|of|during|on)$/.test(words[at - 1] ?? "") ? words[at + 1] : undefined;
   if (unit !== "year" && unit !== "month" && unit !== "week" && unit !== "quarter") return null;

@@ -136,6 +136,8 @@ const STATES: Partial<Record<Counted, (piece: Readonly<Piece>) => boolean>> = {
   unlisted: (piece) => statusOf(piece) === "finished",
   "on the market": (piece) => !piece.gone && piece.listed !== null,
   unfinished: (piece) => !piece.gone && piece.finished === null,
+  "in progress": (piece) => !piece.gone && piece.started !== null && piece.finished === null,
+  done: (piece) => !piece.gone && piece.finished !== null,
   unstarted: (piece) => statusOf(piece) === "bought",
   owing: (piece) => piece.owed > 0,
 };

@@ -123,8 +123,8 @@ const VIEWS: readonly ViewRule[] = [
     about: "piece",
     when: (f, parts) =>
       isOnePiece(parts) &&
-      (f.has("whatStatus", "list", "fared") || parts.marks.length <= parts.items.length + 1),
-    takes: [...TALK, "whatStatus", "list", "listed", "asking"],
+      (f.has("whatStatus", "story", "list", "fared") || parts.marks.length <= parts.items.length + 1),
+    takes: [...TALK, "whatStatus", "story", "list", "listed", "asking"],
   },
   {
     about: "month",

@@ -4,6 +4,7 @@ import { showMinutes } from "../decide/echo.ts";
 import { show } from "../money.ts";
 import { pluralOf } from "../notes/plural.ts";
 import type { Desk } from "./desk.ts";
+import { isLimit } from "./filters.ts";
 import { measures } from "./measures.ts";
 import type { Counted, Figure, Filter, Period, Query, Unit } from "./query.ts";
 import type { Result } from "./result.ts";
@@ -40,6 +41,8 @@ const COUNTED_TITLES: Readonly<Record<Counted, string>> = {
   unlisted: "finished, not listed",
   unfinished: "unfinished",
   unstarted: "not started",
+  "in progress": "in progress",
+  done: "finished and not gone",
   "on the market": "up for sale",
   owing: "with money owed",
   kept: "kept",
@@ -70,18 +73,23 @@ function isBehind({ dimension, of }: Filter): boolean {
 /** What the figure is, in a few words: "Profit on oak chairs", "Pieces sold". */
 export function titleOf(query: Query): string {
   const { measure, aggregate, filters, counted } = query;
-  const about = filtersWords(filters);
+  const { unit } = measures[measure];
+  const about = filtersWords(
+    filters,
+    unit === "days" || unit === "minutes" || unit === "miles" ? unit : undefined,
+  );
   const each = aggregate === "rate" ? ` a ${query.by} on average` : "";
   if (measure === "count") {
     const behind = filtersWords(filters.filter(isBehind));
-    const what = filtersWords(filters.filter((filter) => !isBehind(filter)));
-    const title = `${what || (counted === "notes" ? "notes" : "pieces")} ${COUNTED_TITLES[counted ?? "bought"]}`;
+    const what = counted === "notes" ? "notes" : piecesWords(filters.filter((filter) => !isBehind(filter)));
+    const title = `${what} ${COUNTED_TITLES[counted ?? "bought"]}`;
     // "Sold over 100.00" says once what was done.
     const done = behind.replace(new RegExp(`^${COUNTED_TITLES[counted ?? "bought"]} `), "");
     return `${capital(done ? `${title} ${done}` : title)}${each}`;
   }
   const single =
-    measure === "proceeds" && (aggregate !== null || query.order?.of === "piece" || query.salePrice);
+    measure === "proceeds" &&
+    ((aggregate !== null && aggregate !== "rate") || query.order?.of === "piece" || query.salePrice);
   const title = single
     ? "Sale price"
     : measure === "net" && query.withIncome
@@ -101,6 +109,15 @@ export function titleOf(query: Query): string {
   return `${head}${about ? `, ${about}` : ""}${without}${each}`;
 }
 
+/** "listed pieces", "oak chairs", "pieces over 100.00": what is counted, with its noun. */
+function piecesWords(filters: readonly Filter[]): string {
+  if (filters.some(({ dimension, not }) => !not && (dimension === "kind" || dimension === "piece")))
+    return filtersWords(filters);
+  const limits = filters.filter(({ dimension }) => isLimit(dimension));
+  const before = filters.filter((filter) => !limits.includes(filter));
+  return [filtersWords(before), "pieces", filtersWords(limits)].filter((word) => word !== "").join(" ");
+}
+
 export function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
@@ -116,7 +133,7 @@ const OF_WORDS: Readonly<Record<NonNullable<Filter["of"]>, string>> = {
   miles: "with",
 };
 
-function valueWords({ dimension, values, not, of, name }: Filter): string {
+function valueWords({ dimension, values, not, of, name }: Filter, unit: Filter["of"]): string {
   if (name) return `${dimension.replace(/ on$/, "")} ${name}`;
   const said = values.map((value) => {
     if (dimension === "piece") return `#${value}`;
@@ -124,7 +141,7 @@ function valueWords({ dimension, values, not, of, name }: Filter): string {
     return dimension === "kind" ? pluralOf(value) : value.startsWith("#") ? "yours" : value;
   });
   const joined = said.join(not ? " or " : " and ");
-  const amount = (word: string): string => `${word} ${boundWords(of, Number(values[0]))}`;
+  const amount = (word: string): string => `${word} ${boundWords(of ?? unit, Number(values[0]))}`;
   const limits: Partial<Record<Filter["dimension"], string>> = {
     over: "over",
     under: "under",
@@ -161,13 +178,13 @@ const FILTER_ORDER =
     ",",
   );
 
-/** All filters in the order in which people say them: "oak chairs from yard sale bought July". */
-export function filtersWords(filters: readonly Filter[]): string {
+/** All filters in the order in which people say them: "oak chairs from yard sale bought July"; `unit`: of plain amounts. */
+export function filtersWords(filters: readonly Filter[], unit?: Filter["of"]): string {
   const place = ({ dimension, name }: Filter) =>
     name ? FILTER_ORDER.length : FILTER_ORDER.indexOf(dimension);
   return [...filters]
     .sort((a, b) => place(a) - place(b))
-    .map(valueWords)
+    .map((filter) => valueWords(filter, unit))
     .join(" ");
 }
 
@@ -187,7 +204,8 @@ export function nameOf({ name }: Period, today: string): string {
 /** How much went into a figure: "4 notes", "2 pieces". */
 function overWords(query: Query, { over, pieces }: Result): string {
   if (query.measure === "count" || over === 0) return "";
-  const byNotes = measures[query.measure].byNotes === true && (query.aggregate === null || pieces === 0);
+  const isMean = query.aggregate === "average" || query.aggregate === "median";
+  const byNotes = measures[query.measure].byNotes === true && !(isMean && pieces > 0);
   if (!byNotes && pieces > 0) return ` (${countedWords(pieces, "piece")})`;
   return byNotes ? ` (${countedWords(over, "note")})` : "";
 }

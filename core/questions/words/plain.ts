@@ -216,6 +216,8 @@ export const FILLERS: readonly string[] = [
   "dude",
   "haha",
   "on the whole",
+  "current",
+  "todays",
 ];
 
 /** Pieces in general: they say that pieces are meant and none more than another. */
@@ -954,6 +956,8 @@ export const LIMITS: Readonly<Record<"over" | "under" | "least" | "most", readon
   over: [
     "over",
     "more than",
+    "older than",
+    "longer than",
     "above",
     "greater than",
     "higher than",
@@ -974,6 +978,7 @@ export const LIMITS: Readonly<Record<"over" | "under" | "least" | "most", readon
   under: [
     "under",
     "less than",
+    "newer than",
     "below",
     "lower than",
     "cheaper than",
