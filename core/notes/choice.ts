@@ -120,6 +120,8 @@ function better(before: Choice | null, clause: Clause, token: Tok, bars: readonl
 
 const MONEY_FIRST = maskOf(["moneyFirst"]);
 
+const PIECE_FIRST = maskOf(["pieceFirst"]);
+
 const HELPER = maskOf(["helper"]);
 
 const SUPPLY_FIRST = maskOf(["supplyFirst"]);
@@ -148,6 +150,7 @@ function nextMask({ tokens }: Clause, place: number): number {
   while (at < tokens.length && AFTER_VERB.has(tokens[at]!.text)) at += 1;
   const next = tokens[at];
   if (next?.kind === "amount") return MONEY_FIRST;
+  if (next?.kind === "piece") return PIECE_FIRST;
   return next?.kind === "word" && (HELPERS.has(next.text) || next.roles.supply === "help") ? HELPER : 0;
 }
 

@@ -144,7 +144,10 @@ function mendOr(mend: Reading, noted: Reading[]): Reading[] {
   if (isNothing) return [mend];
   const could = [mend, ...(note.kind === "unclear" ? note.could! : [note])];
   const at = { text: note.text, line: note.line };
-  return [{ ...unclear({ kind: "newOrOld" }, at), could: could.slice(0, COULD_MAX) }];
+  const asked = { ...unclear({ kind: "newOrOld" }, at), could: could.slice(0, COULD_MAX) };
+  // Where the books hold nothing that it could correct, a whole note is what it is.
+  const isWhole = note.kind === "spend" && !note.missing;
+  return [isWhole ? { ...asked, byBooks: true } : asked];
 }
 
 /** So many readings fit on buttons, with one more for none of them. */

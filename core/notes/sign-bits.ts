@@ -23,6 +23,8 @@ export type Sign =
   | "helper"
   /** The first thing after the verb is an amount: "got 85 for the lamp". */
   | "moneyFirst"
+  /** It is a piece: "took the desk off her hands". */
+  | "pieceFirst"
   /** The first thing that the verb is about is a supply, not a piece. */
   | "supplyFirst"
   /** An amount right before "off": "20 off the desk". */
@@ -52,6 +54,7 @@ const SIGNS: readonly Sign[] = [
   "unknown",
   "helper",
   "moneyFirst",
+  "pieceFirst",
   "supplyFirst",
   "off",
   "loanward",

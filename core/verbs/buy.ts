@@ -14,9 +14,11 @@ import {
   goodsIn,
   isAskedFor,
   isCostOfSomething,
+  isForSomethingElse,
   isFreeForOthers,
   isMoneyFound,
   isNoGift,
+  isOffPrice,
   isPaidForHelp,
   isRestOfPrice,
   isWhatBecameOfIt,
@@ -102,10 +104,40 @@ export const buy = defineVerb({
           "ended up with",
           "splurged on",
           "sprung for",
+          "winning bid",
+          "won the bid",
+          "won the bidding",
+          "won the auction",
+          "high bidder",
+          "highest bidder",
+          "top bidder",
         ],
         without: ["supplyFirst"],
       },
       { say: ["buying", "picking up", "grabbing", "snagging"], with: ["piece", "number"] },
+      // "auction win: lamp 20", "todays haul: lamp 6, rug 10": a heading that says what became of them.
+      {
+        say: [
+          ...["auction win", "auction wins", "auction buy", "new pickup", "new pickups", "new find", "new finds"],
+          ...["new buy", "new buys", "new purchase", "new purchases", "new piece", "new pieces", "haul", "hauls"],
+          ...["todays haul", "todays pickups", "todays finds", "todays find", "todays buys", "todays pickup"],
+        ],
+        with: ["piece", "number"],
+        without: ["supplyFirst", "duration", "miles"],
+        light: true,
+      },
+      // "took 25 off the desk" is a cut, "took the desk off her hands for 25" no less a purchase than any.
+      {
+        say: ["took … off", "took … off of"],
+        with: ["pieceFirst", "number"],
+        without: ["supplyFirst", "percent", "duration", "labor"],
+      },
+      {
+        say: ["inherited", "trash picked", "curb picked", "dumpster dived"],
+        with: ["named"],
+        without: ["number"],
+        means: { price: 0 },
+      },
       { say: ["gave me", "gave us"], with: ["piece"], without: ["number"], means: { price: 0 }, light: true },
       {
         say: ["got", "paid", "pd", "payed"],
@@ -134,9 +166,26 @@ export const buy = defineVerb({
         light: true,
       },
       {
-        say: ["shelled out … for", "forked over … for", "coughed up … for"],
+        say: [
+          ...["shelled out … for", "forked over … for", "coughed up … for", "handed over … for"],
+          ...["plunked down … for", "laid out … for", "ponied up … for"],
+        ],
         with: ["moneyFirst", "named"],
         without: ["supply", "loan"],
+      },
+      // On "the desk" it is spent for something; "a desk" is new.
+      {
+        say: ["spent", "dropped", "blew", "dropped another", "spent another"].flatMap((spent) =>
+          [`${spent} … on a`, `${spent} … on an`, `${spent} … on another`],
+        ),
+        with: ["moneyFirst", "piece"],
+        without: ["supply", "loan", "duration", "labor", "stream"],
+        light: true,
+      },
+      {
+        say: ["gave", "handed", "paid"].flatMap((gave) => [`${gave} … for a`, `${gave} … for an`]),
+        with: ["piece", "number"],
+        without: ["supply", "loan", "duration", "labor", "stream"],
       },
       {
         say: ["paid for"],
@@ -207,7 +256,9 @@ export const buy = defineVerb({
       if (isFreeForOthers(clause)) return { kind: "noVerb" };
       if (isAskedFor(clause)) return { kind: "intention" };
       if (isNoGift(clause)) return { kind: "unknown" };
+      if (isOffPrice(clause)) return { kind: "cutOrPrice" };
       if (isWhatBecameOfIt(fields, clause)) return { kind: "unknown" };
+      if (isForSomethingElse(clause)) return { kind: "twoKinds" };
       if (isCostOfSomething(clause)) return { kind: "loneNumber" };
       if (isMoneyFound(fields, clause)) return { kind: "loneNumber" };
       if (isMethodFetched(clause)) return { kind: "unknown" };

@@ -103,6 +103,34 @@ export const spend = defineVerb({
         without: ["loan"],
         means: { category: "help" },
       },
+      {
+        say: ["cost me", "cost us", "ran me", "ran us", "set me back", "set us back"],
+        with: ["supply", "number"],
+        without: ["loan", "duration"],
+        light: true,
+      },
+      // A full tank is named by what was done.
+      {
+        say: [
+          ...["filled up", "filled it up", "fueled up", "gassed up", "filled the tank", "filled the truck", "filled the van"],
+          ...["topped off the tank", "topped off the truck", "topped off the van", "topped up the tank", "fill up"],
+          ...["put … in the tank", "put … in the truck", "put … in the van", "filled up the truck", "filled up the van"],
+          ...["filled up the tank", "filled my tank", "filled my truck", "filled the car", "filled up the car"],
+        ],
+        with: ["number"],
+        without: ["piece", "loan", "duration", "stream"],
+        means: { what: "gas", category: "vehicle" },
+      },
+      {
+        say: ["paid … to park", "pd … to park"],
+        with: ["moneyFirst"],
+        means: { what: "parking", category: "vehicle" },
+      },
+      {
+        say: ["put … into", "sunk … into", "sank … into", "poured … into", "put another … into"],
+        with: ["supply", "number"],
+        without: ["loan", "duration"],
+      },
       { say: ["charged", "charged me"], with: ["supply", "number"], light: true },
       {
         say: ["paid … for", "pd … for", "spent … on", "spent … for"],

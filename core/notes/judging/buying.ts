@@ -3,7 +3,8 @@ import { placeBefore } from "../clause.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention, ReadingFields } from "../reading.ts";
 import { GOODS } from "../words/goods.ts";
-import { BEHIND_REMAINDER, BESIDE_REST, REMAINDERS, RESTS } from "../words/money.ts";
+import { SPENT_ON } from "../words/links.ts";
+import { ANOTHER, BEHIND_REMAINDER, BESIDE_REST, PAYS_FOR, REMAINDERS, RESTS, WHAT_FOR } from "../words/money.ts";
 
 /** "let me have the desk for 28" asks for it; "she let me have it" tells of it. */
 export function isAskedFor({ tokens, head }: Clause): boolean {
@@ -30,6 +31,15 @@ export function isCostOfSomething({ tokens, head }: Clause): boolean {
   return /^(?:to|in|for|on)$/.test(tokens[amount + 1]?.text ?? "");
 }
 
+/** "gave a guy 30 for a ride to get the stool", "spent 20 on a shelf for the hutch": what was paid for is no piece to sell. */
+export function isForSomethingElse({ tokens, head }: Clause): boolean {
+  if (!head || !PAYS_FOR.has(head.text)) return false;
+  const amount = tokens.findIndex(({ kind }) => kind === "amount");
+  const thing = tokens.findIndex(({ text }, at) => at > amount && ANOTHER.has(text) && SPENT_ON.has(tokens[at - 1]!.text));
+  const what = thing < 0 ? -1 : tokens.findIndex(({ text }, at) => at > thing && WHAT_FOR.has(text));
+  return what >= 0 && tokens.slice(what).some(({ kind }) => kind === "piece");
+}
+
 /** "bought a coke 2": what was bought that is seldom a piece to sell; null where there is no such thing. */
 export function goodsIn({ pieces }: { pieces?: Mention[] }, { tokens }: Clause): string | null {
   if (pieces === undefined)
@@ -42,6 +52,13 @@ export function isWhatBecameOfIt({ price, source }: ReadingFields["buy"], { toke
   if (head?.text !== "got" || price !== undefined || source !== undefined) return false;
   const piece = tokens.findLastIndex(({ kind }) => kind === "piece");
   return piece >= 0 && piece < tokens.indexOf(head);
+}
+
+/** "took the desk 10 off": off its price, where nobody is named whom it was taken off. */
+export function isOffPrice({ tokens, head }: Clause): boolean {
+  if (head?.text !== "took") return false;
+  const next = tokens[tokens.findLastIndex(({ text }) => text === "off" || text === "off of") + 1];
+  return next === undefined || next.kind !== "word";
 }
 
 /** "buyer gave me the desk back", "gave me a discount on the desk": only what is handed over at once is got. */

@@ -40,7 +40,7 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "stuff for the secretary 13",
   ],
   ["for|to|on <art>? <piece> [back|backs|<part> <part>?]", "word", "hardboard 6 for the bench back"],
-  ["[<supply> <word>? kit|kits|set|pack|refill|refills]", "supply", "wax refill kit 6"],
+  ["[<supply> <word>? kit|kits|set|pack|refill|refills] !me|us", "supply", "wax refill kit 6"],
   ["<list> <art>? <piece> [ad|listing|post] $", "asked", "uploaded wardrobe ad 210"],
   ["[<piece> fee|fees|ad|listing_fee|boost|bump]", "fee", "desk listing fee 3"],
   ["[bounced|returned|bad|nsf check|chk|payment? fee|fees|charge|charges]", "fee", "bounced check fee 12"],

@@ -34,6 +34,11 @@ export const PARTS_OF_IT = wordSet("part some most half bit portion chunk rest t
 /** Money changed hands. */
 export const PAYS = wordSet("paid pd got gave took spent");
 
+/** Money was given for something new, which is told behind an article; behind the last, what that was for. */
+export const PAYS_FOR = wordSet("spent dropped blew gave handed paid");
+export const ANOTHER = wordSet("a an another");
+export const WHAT_FOR = wordSet("for to");
+
 /** A number before these counts something other than money. */
 export const COUNTED_THINGS = wordSet(
   "times people guys buyers offers messages kids year years yr yrs old in inches inch feet ft foot drawer drawers door doors shelves legs percent degrees pounds lbs blocks away am pm oclock left change min_away",
