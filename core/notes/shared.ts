@@ -1,5 +1,7 @@
+import type { Tok } from "./clause.ts";
 import type { Draft } from "./draft.ts";
 import { bears } from "./verbs.ts";
+import { BEFORE_WRITER, WRITES } from "./words/chatter.ts";
 
 /** Fields said once at the end of several buys or several sales, and meant for all of them. */
 const SHARED = ["date", "source", "method", "buyer"] as const;
@@ -18,6 +20,22 @@ function leadingPlace(drafts: readonly Draft[]): void {
   for (const draft of drafts)
     if (draft.kind === "buy" && draft.fields["source"] === undefined)
       draft.fields["source"] = first.fields["source"];
+}
+
+/** "uncle here. sold the trunk 65 and bought a rug 10": who writes did all of it. */
+function leadingWriter(drafts: readonly Draft[]): void {
+  const [first] = drafts;
+  const by = first?.fields["by"];
+  if (by === undefined || !first!.clause.tokens.some(tellsWhoWrites)) return;
+  for (const draft of drafts)
+    for (const each of [draft, ...draft.could]) if (each.dated) each.fields["by"] ??= by;
+}
+
+/** "uncle here", "its mom" */
+function tellsWhoWrites({ roles, text }: Tok): boolean {
+  if (roles.actor !== "ours") return false;
+  const words = text.split(" ");
+  return WRITES.has(words.at(-1)!) || BEFORE_WRITER.has(words[0]!);
 }
 
 /** Runs of clauses of one kind, each at least two long. */
@@ -42,6 +60,7 @@ function takeFromNext(draft: Draft, before: Draft | undefined, next: Draft | und
 export function sharedOver(drafts: readonly Draft[]): void {
   if (drafts.length < 2) return;
   leadingDay(drafts);
+  leadingWriter(drafts);
   leadingPlace(drafts);
   for (let at = 0; at < drafts.length; at += 1) takeFromNext(drafts[at]!, drafts[at - 1], drafts[at + 1]);
   for (const run of runs(drafts)) {

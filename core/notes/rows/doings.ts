@@ -63,9 +63,14 @@ export const DOINGS: readonly Row<ChatterEffect>[] = [
     "since the fair is coming up i dropped the crib to 40",
   ],
   [
-    "^ [company|guests|relatives|in_laws|inlaws|grandkids|grandbabies|mom|dad|sister|brother|everyone|family is|are? all? coming_over|coming_to_town|coming_to_visit|coming_for_dinner|coming_for_lunch|coming_to_dinner|coming_home|coming|visiting|in_town|here to_dinner|for_dinner|for_lunch|for_the_weekend|tonight|tomorrow|soon|next_week|<day>|this_weekend?] ;",
+    "^ [company|guests|relatives|in_laws|inlaws|grandkids|grandbabies|mom|dad|sister|brother|everyone|family is|are? all? coming_over|coming_to_town|coming_to_visit|coming_for_dinner|coming_for_lunch|coming_to_dinner|coming_home|coming|visiting|in_town to_dinner|for_dinner|for_lunch|for_the_weekend|tonight|tomorrow|soon|next_week|<day>|this_weekend?] ;",
     "chat",
     "company coming for dinner, sold the crib 40",
+  ],
+  [
+    "^ [company|guests|relatives|in_laws|inlaws|grandkids|grandbabies|everyone|family is|are? all? here today|tonight?] ;",
+    "chat",
+    "family here, sold the crib 40",
   ],
   [
     "[think|might|may|could|must|im|feel be|im|i|like? coming_down_with|getting|catching something|a_cold|the_flu|sick|old|too_old|soft]",

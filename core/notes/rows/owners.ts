@@ -105,7 +105,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "the lady waited for me and paid 75 for the trunk",
   ],
   ["^ [its|it_is|this_is <art>? <kin>]", "ours", "its mom, bought desk 40"],
-  ["^ [<kin> here|speaking|again|texting]", "ours", "uncle here, sold the trunk 65"],
+  ["^ [<art>? <kin> here|speaking|again|texting]", "ours", "uncle here, sold the trunk 65"],
   [
     "^ [<art>? <person>|<new>|<place> <new>|<place>|<noun>|<person>|<trait>? finally|just? " +
       COMES +
@@ -178,7 +178,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "the shop down the street bought trunk 80",
   ],
   [`^ [<art>? <piece> ${FOLK}] ${GETS}`, "buyer", "lamp lady bought the armoire 220"],
-  ["<sell>|<list>|<finish>|<labor> … [by <art>? <kin>] !and|&", "ours", "trunk sold by dad 80"],
+  ["<sell>|<buy>|<list>|<finish>|<labor> … [by <art>? <kin>] !and|&", "ours", "trunk sold by dad 80"],
   [
     "^ [<art>? <new>|<person>] sent|paid|wired|mailed|transferred <art>? money|cash|payment for <art>? <piece> $",
     "buyer",
@@ -217,7 +217,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "desk picked up 90",
   ],
   [
-    "<piece> got|was|were|has_been|is|been|just? bought|purchased|picked_up|taken|grabbed|collected|claimed|fetched [by <art>? <word>]",
+    "<piece> $? got|was|were|has_been|is|been|just? bought|purchased|picked_up|taken|grabbed|collected|claimed|fetched [by <art>? !<kin>|<art> <word>]",
     "buyer",
     "desk bought by mike 120",
   ],

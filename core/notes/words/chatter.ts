@@ -245,8 +245,9 @@ export const STAYS = wordSet(
   "monthly weekly daily yearly annually biweekly autopay tax taxes speaking split price priced whatever",
 );
 
-/** Behind one of ours: who writes. */
+/** Behind one of ours, and before: who writes. */
 export const WRITES = wordSet("here again speaking texting typing writing");
+export const BEFORE_WRITER = wordSet("its it this");
 
 /** What a slot opens with: no stretch that begins so is passed over. */
 export const OPENS_SLOT = wordSet("from to for at via by off with w on in of all_from all");
