@@ -3,6 +3,7 @@ import type { Cut } from "./cut.ts";
 import type { VerbFacts } from "./heads.ts";
 import { absorbs, headOf, headsOf, isHead, isLight, strongHeadsOf, takesSlot } from "./heads.ts";
 import { asksSomething, hasItsOwn, isOutweighed, isPriceForBoth, isSomebodysDoing, joins } from "./joints.ts";
+import { wholeOf } from "./quantities/amounts.ts";
 import { isAmount, isStream, isSupply, shapeOf } from "./shape.ts";
 import { AND, PREPOSITIONS, SEPARATORS } from "./words/links.ts";
 
@@ -121,8 +122,32 @@ function pulledBack(segment: readonly Tok[], headAt: number, at: number): number
   return complete ? at - 1 : at;
 }
 
+/** "12 paint 9 primer 20 gas": every number before its thing. Whole where one of them may as well be how many. */
+function numbersFirst(part: Tok[]): Tok[][] | null {
+  const places = part.flatMap((token, at) => (isAmount(token) ? [at] : []));
+  if (places.length < 2 || !part.slice(0, places[0]).every(isPassing)) return null;
+  const things = places.map((at, index) =>
+    part.slice(at + 1, places[index + 1]).filter((token) => !isPassing(token)),
+  );
+  const isChain = things.every((own) => own.length === 1 && (isSupply(own[0]!) || isStream(own[0]!)));
+  if (!isChain) return null;
+  if (places.some((at, index) => couldCount(part[at]!, things[index]![0]!))) return [part];
+  return places.map((at, index) => part.slice(index === 0 ? 0 : at, places[index + 1]));
+}
+
+/** "2 brushes": as likely how many as how much. */
+const couldCount = ({ amount }: Tok, { text, roles: { supply } }: Tok): boolean =>
+  !amount!.money &&
+  (supply === "materials" || supply === "tools") &&
+  /[^s]s$/.test(text) &&
+  (wholeOf(amount!.exact) ?? 0) < COUNT_BELOW;
+
+const COUNT_BELOW = 13;
+
 /** "bought dresser 30 nightstand 18", "gas 20 tolls 5": each thing with its own number. */
 function splitAtThings(part: Tok[], facts: VerbFacts): Tok[][] {
+  const first = numbersFirst(part);
+  if (first) return first;
   let parts: Tok[][] | undefined;
   let start = 0;
   let thing = false;

@@ -1,11 +1,12 @@
 import { type Clause, placeAfter, type Tok } from "../clause.ts";
 import { type Draft, draft } from "../draft.ts";
 import { goodsIn } from "../judging/buying.ts";
+import { unpricedIn } from "../judging/spending.ts";
 import type { Mention } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
 import { NO_SALE, PRICE_TO, SALE_SAID } from "../words/deals.ts";
 import { ARTICLES_WIDE } from "../words/links.ts";
-import { as, type Held, itself, MEASURED, type Offer } from "./held.ts";
+import { as, changed, type Held, itself, MEASURED, type Offer } from "./held.ts";
 
 /*
  * Words that do not say which kind of note it is: the kinds that the thing and its number may make.
@@ -169,4 +170,12 @@ export const costOrPiece: Offer = (held) => {
   if (!what || amount === undefined || (pieces && pieces.length > 1)) return itself(held);
   const cost = as("spend", { what, category: "other", amount }, { ...held, pieces: undefined });
   return pieces ? [cost, held.made!] : [cost];
+};
+
+/** "paint 12 and primer": for both, or for the first alone. */
+export const forAllOrOne: Offer = (held) => {
+  const others = unpricedIn(held.clause);
+  const what = held.made?.fields["what"];
+  if (held.made?.kind !== "spend" || what === undefined || others.length === 0) return itself(held);
+  return [changed(held.made, { what: [what, ...others].join(" and ") }), held.made];
 };

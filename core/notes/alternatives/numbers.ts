@@ -3,6 +3,8 @@ import { daysMeant } from "../days-meant.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
+import { measuresIn } from "../slots/spending.ts";
+import { AT_PRICE } from "../words/money.ts";
 import { as, changed, MEASURED, type Offer } from "./held.ts";
 import { NEARLY_ALL } from "./prices.ts";
 
@@ -12,20 +14,23 @@ import { NEARLY_ALL } from "./prices.ts";
 
 /** "6 knobs at 2.50": what all of them cost, and what one of them would be. */
 function ofOneAndAll({ tokens, what }: Clause): number[] | null {
-  const [count, price, ...more] = tokens.filter(({ kind }) => kind === "amount");
-  const link = tokens[tokens.indexOf(price!) - 1]?.text;
-  if (!what || !count || !price || more.length > 0 || (link !== "at" && link !== "@")) return null;
-  const [times, cents] = [wholeOf(count.amount?.exact ?? null), centsIn(price)];
+  const measured = tokens.find((token) => token.kind === "grain" && measuresIn(token) !== null);
+  const amounts = tokens.filter(({ kind }) => kind === "amount");
+  const [count, price, ...more] = measured ? [measured, ...amounts] : amounts;
+  const link = tokens[tokens.indexOf(price!) - 1]?.text ?? "";
+  if (!what || !count || !price || more.length > 0 || !AT_PRICE.has(link)) return null;
+  const times = measured ? measuresIn(measured)!.count : wholeOf(count.amount?.exact ?? null);
+  const cents = centsIn(price);
   return times === null || cents === null || count.amount?.money ? null : [times * cents, cents];
 }
 
 /** Each amount of the clause as the one that was asked for. */
 export const eitherAmount: Offer = (held) => {
   const { made } = held;
-  if (!made || held.amounts.length < 2) return [];
-  const field = ["price", "amount", "balance"].find((name) => made.needs.includes(name));
-  if (!field) return [];
+  if (!made) return [];
   const amounts = ofOneAndAll(held.clause) ?? held.amounts;
+  const field = ["price", "amount", "balance"].find((name) => made.needs.includes(name));
+  if (!field || amounts.length < 2) return [];
   const each = [...new Set(amounts)].slice(0, 3).map((cents) => ({
     ...made,
     fields: {

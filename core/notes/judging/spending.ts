@@ -1,11 +1,12 @@
+import { measuresIn } from "../slots/spending.ts";
 import type { Clause } from "../clause.ts";
-import { says, saysOneOf } from "../clause.ts";
+import { placeBefore, says, saysOneOf } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
-import { IS, PLUS } from "../words/links.ts";
-import { MONEY_BACK } from "../words/money.ts";
+import { ARTICLES_WIDE, IS, PLUS } from "../words/links.ts";
+import { AT_PRICE, MONEY_BACK } from "../words/money.ts";
 import { HELPERS, SELLING_HANDS } from "../words/people.ts";
-import { SUPPLY_VERBS } from "../words/supplies.ts";
+import { SUPPLY_VERBS, VEHICLES } from "../words/supplies.ts";
 import { HELPING } from "../words/verbs.ts";
 
 /** Words that are work as much as supplies, right before a piece: "paint dresser 20" could be minutes. */
@@ -47,10 +48,13 @@ function isPaidForNothingSaid(clause: Clause): boolean {
 /** "6 knobs at 2.50": the price of one, or of all six? */
 function isPriceOfOne({ tokens }: Clause): boolean {
   return tokens.some((token, at) => {
-    const link = tokens[at + 1]?.text;
-    if (token.roles.supply === undefined || link !== "at") return false;
-    const count = tokens[at - 1];
-    const isCounted = count?.kind === "amount" && !count.amount?.money && count.amount?.exact?.digits !== 1;
+    const link = tokens[at + 1]?.text ?? "";
+    if (token.roles.supply === undefined || !AT_PRICE.has(link)) return false;
+    const count = tokens[at - 1]?.text === "of" ? tokens[at - 2] : tokens[at - 1];
+    const isNumber = count?.kind === "amount" && !count.amount?.money && count.amount?.exact?.digits !== 1;
+    const measured = count?.kind === "grain" ? measuresIn(count) : null;
+    const isMeasured = measured !== null && measured.count !== 1 && (link === "at" || !measured.isCounted);
+    const isCounted = isMeasured || (link === "at" && isNumber);
     const price = tokens[at + 2];
     return isCounted && price?.kind === "amount" && !price.each && !price.amount?.factors;
   });
@@ -76,11 +80,24 @@ function isBoughtTogether({ tokens, signs }: Clause): boolean {
   });
 }
 
+/** "gas 20 tolls", "paint 12 and primer": things behind the amount, of which nobody says what they cost. */
+export function unpricedIn({ tokens }: Clause): string[] {
+  const amount = tokens.findLastIndex(({ kind }) => kind === "amount");
+  return tokens.flatMap((token, at) => {
+    const { kind, text, roles, claimed } = token;
+    const isThing = kind === "word" && roles.supply !== undefined && !roles.heads && !claimed && !text.endsWith("ing");
+    if (amount < 0 || at < amount || !isThing || VEHICLES.has(text)) return [];
+    const before = tokens[placeBefore(tokens, at - 1, ARTICLES_WIDE)];
+    return before && (before.kind === "amount" || PLUS.has(before.text)) ? [text] : [];
+  });
+}
+
 /** What spending on hands, "spent 18", and words that are also work come to. */
 export function judgeSpending(fields: ReadingFields["spend"], clause: Clause): Trouble | null {
   if (isWorkOnPiece(clause)) return { kind: "unclaimed" };
   if (isMoneyBack(clause)) return { kind: "moneyBack" };
   if (isBoughtTogether(clause)) return { kind: "twoKinds" };
+  if (fields.what !== undefined && unpricedIn(clause).length > 0) return { kind: "priceOfBoth" };
   if (isPriceOfOne(clause)) return { kind: "twoNumbers" };
   if (clause.head?.text.startsWith("gave") && says(clause, /^off$/)) return { kind: "cutOrPrice" };
   if (!clause.head && isPriceOfPiece(clause)) return { kind: "noVerb" };

@@ -1,8 +1,8 @@
 import type { Cursor, Part } from "../token.ts";
 import { ACCORDING_TO } from "../words/money.ts";
-import { CENT_WORDS, CURRENCY_WORDS, EACH_WORDS } from "../words/numbers.ts";
+import { CENT_WORDS, CURRENCY_WORDS, DOLLAR_PARTS, EACH_WORDS, PART_OF_ELSE } from "../words/numbers.ts";
 import { PERIODS } from "../words/units.ts";
-import type { Amount } from "./amounts.ts";
+import type { Amount, Exact } from "./amounts.ts";
 import { plus, times } from "./amounts.ts";
 import { numberAt, whole } from "./numbers.ts";
 
@@ -25,6 +25,14 @@ export function moneyAfter(number: { amount: Amount; words: number }, { norms, a
     }
     amount = { ...amount, money: true };
     words += 1;
+    const part = partAfter(norms, at + words);
+    // "a hundred dollars and a quarter" could be 125 as well.
+    if (part && amount.exact) {
+      const isRound = amount.exact.scale === 0 && amount.exact.digits >= 100 && amount.exact.digits % 100 === 0;
+      return isRound
+        ? { kind: "amount", amount: { exact: null, flaw: "vague", money: true }, words: words + 3 }
+        : { kind: "amount", amount: { ...amount, exact: plus(amount.exact, part) }, words: words + 3 };
+    }
     const link = norms[at + words] === "and" ? 1 : 0;
     const cents = at + words + link < norms.length ? numberAt({ norms, at: at + words + link }) : null;
     if (cents?.amount.exact && amount.exact && CENT_WORDS.has(norms[at + words + link + cents.words] ?? "")) {
@@ -40,6 +48,14 @@ export function moneyAfter(number: { amount: Amount; words: number }, { norms, a
     words: words + each,
     ...(each ? { each: true } : {}),
   };
+}
+
+/** "six dollars and a quarter", "ten bucks and a half": the parts of a dollar behind whole ones. */
+function partAfter(norms: readonly string[], at: number): Exact | null {
+  if (norms[at] !== "and" || norms[at + 1] !== "a") return null;
+  const cents = DOLLAR_PARTS[norms[at + 2] ?? ""];
+  const isElse = PART_OF_ELSE.has(norms[at + 3] ?? "");
+  return cents === undefined || isElse ? null : { digits: cents, scale: 2 };
 }
 
 function eachAfter(norms: readonly string[], at: number): number {

@@ -1,5 +1,5 @@
 import type { Part } from "../token.ts";
-import { CURRENCY_WORDS, NOTE_WORDS, SCALES, TENS, UNITS } from "../words/numbers.ts";
+import { CURRENCY_WORDS, NOTE_WORDS, PART_OF_ELSE, SCALES, TENS, UNITS } from "../words/numbers.ts";
 import type { Exact } from "./amounts.ts";
 import { smallNumberAt } from "./spelled.ts";
 
@@ -58,8 +58,7 @@ function andPartAt(norms: readonly string[], at: number): Part | null {
   const words = typed !== null ? 1 : scale !== undefined ? 2 : (small?.words ?? 0);
   if (value === undefined || norms[at + words] !== "and" || norms[at + words + 1] !== "a") return null;
   const part = PARTS[norms[at + words + 2] ?? ""];
-  const isTime = /^(?:hours?|hrs?|h|an|of|miles?|mi|inch)$/.test(norms[at + words + 3] ?? "");
-  if (part === undefined || isTime) return null;
+  if (part === undefined || PART_OF_ELSE.has(norms[at + words + 3] ?? "")) return null;
   const spoken = Math.round((value + part) * 100);
   // "two and a quarter" of a hutch is more likely 225.
   if (CURRENCY_WORDS.has(norms[at + words + 3] ?? "")) return money(value + part, words + 4);

@@ -233,6 +233,16 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "vague",
     "3 yards fabric 10/yd",
   ],
+  [
+    "sandpaper|sanding_disc|sanding_discs|sanding_pad|sanding_pads|sanding_sponge|steel_wool|discs|paper [<grit> ,|and|&|/? <grit>? ,|and|&|/? <grit>?] ,|-? $",
+    "passing",
+    "sandpaper 120 and 220, 11 total",
+  ],
+  [
+    "^ [<grit> ,|and|&|/? <grit>? ,|and|&|/? <grit>] sandpaper|sanding_disc|sanding_discs|sanding_pad|sanding_pads|discs|paper $",
+    "passing",
+    "120 and 220 sandpaper 9",
+  ],
   ["sandpaper|sanding_disc|sanding_discs|sanding_pad|sanding_pads [<grit>] ;", "vague", "sandpaper 220"],
   ["<buy> … [# drawer|tier|shelf|door|leg|piece|pc $] ;", "vague", "bought 5 drawer 40"],
   [

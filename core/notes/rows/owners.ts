@@ -162,6 +162,12 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "lady from church took the lamp 20",
   ],
   [
+    "^ [someone_else|somebody_else|some_other_guy|some_other_lady|some_other_person|another_person|another_buyer] " +
+      GETS,
+    "sold",
+    "someone else bought the armoire 80",
+  ],
+  [
     "^ [me|i|we|us and|&|with <art>? <new>|<person>|<kin>] " + GETS,
     "asked",
     "me and bob bought a dresser 40",

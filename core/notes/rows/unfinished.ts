@@ -86,6 +86,17 @@ const ROWS: readonly Row<TurnEffect>[] = [
   ],
   ["<sell>|<buy> [somebody|someone|anybody] <piece>", "other", "sold somebody else's dresser 90"],
   ["kept|keeping <art>? <piece> [for <new>|<kin>]", "doubt", "kept desk for bob"],
+  // What things cost by now is no purchase.
+  [
+    "^ <art>? [price|prices|cost <word>? of|on|for <art>? <supply> went|has|is|are|jumped|dropped|keeps|rose up|down|gone_up|going_up? by|to?] $",
+    "other",
+    "price of paint went up 4 bucks",
+  ],
+  [
+    "^ <art>? <supply> [went_up|has_gone_up|is_up|are_up|jumped|rose|went_down|is_down|are_down|dropped by|to|another?] $",
+    "other",
+    "paint went up 4 bucks",
+  ],
   // A sale that is still to happen.
   [
     "<sell> … [pending|sale_pending|is_pending|pending_pickup|tentatively|provisionally <word>?]",

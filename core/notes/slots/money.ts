@@ -6,7 +6,7 @@ import { centsOfExact, wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
 import { HINTS } from "../sign-bits.ts";
 import { BY, WHOSE } from "../words/links.ts";
-import { COUNTED_THINGS, LESS, PARTS_OF_IT, PAYS } from "../words/money.ts";
+import { AT_PRICE, COUNTED_THINGS, LESS, PARTS_OF_IT, PAYS } from "../words/money.ts";
 import { CONTAINERS } from "../words/supplies.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
@@ -150,7 +150,7 @@ function oneAmount(clause: Clause, token: Tok, at: number): Filled {
 /** "gas 12 gal at 3.20": what one of them costs. */
 function isPriceOfGrain({ tokens }: Clause, at: number): boolean {
   const link = tokens[at - 1]?.text;
-  return (link === "at" || link === "@") && tokens[at - 2]?.kind === "grain";
+  return AT_PRICE.has(link ?? "") && tokens[at - 2]?.kind === "grain" && !tokens[at]!.amount?.factors;
 }
 
 /** "refunded part of the 90": how much of it? */
@@ -193,12 +193,15 @@ function isTwoForFifteen(clause: Clause): boolean {
 }
 
 /** "sold 8 lamp": eight lamps, or one for eight? */
-function couldBeCount({ tokens, signs, head }: Clause, token: Tok, at: number): boolean {
+function couldBeCount(clause: Clause, token: Tok, at: number): boolean {
+  const { tokens, signs, head } = clause;
   const next = tokens[at + 1];
   if (!next || token.amount?.money) return false;
   // "bought 10 for 40 chairs"
   const several = next.text === "for" && (tokens[at + 2]?.mention?.count ?? 1) > 1 && tokens[at - 1] === head;
   if (several && !PAYS.has(head?.text ?? "")) return true;
+  // "paint 12 desk": what it cost, behind what was paid for.
+  if (tokens[at - 1] === clause.what?.at(-1) && next.mention?.count === 1) return false;
   const isThing =
     (next.kind === "piece" && !next.text.startsWith("#")) || (next.unknown === true && !signs.has("piece"));
   const whole = isThing ? wholeOf(token.amount?.exact ?? null) : null;

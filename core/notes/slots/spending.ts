@@ -1,10 +1,13 @@
 import type { Clause, Tok } from "../clause.ts";
-import { asMeant, asSaid, claim, freeTokens } from "../clause.ts";
+import { asMeant, asSaid, claim, freeTokens, isMark } from "../clause.ts";
 import type { Exact } from "../quantities/amounts.ts";
 import { wholeOf } from "../quantities/amounts.ts";
+import { smallNumberAt } from "../quantities/spelled.ts";
 import type { Category } from "../reading.ts";
 import { SPENT_ON } from "../words/links.ts";
 import { SAYS_MONEY, UNCOUNTED } from "../words/money.ts";
+import { CONTAINERS } from "../words/supplies.ts";
+import { MEASURES, ONE_MEASURE } from "../words/units.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { isContainer } from "./money.ts";
 import { afterArticles } from "./names.ts";
@@ -61,6 +64,8 @@ function countedSupply(clause: Clause, first: number, last: number): void {
     at -= 1;
   }
   const token = clause.tokens[at];
+  const measured = token?.kind === "grain" ? measuresIn(token) : null;
+  if (measured?.isCounted) ofEachMeasure(clause, measured.count, last);
   if (token?.kind !== "amount" || token.amount?.money || token.each || token.claimed) return;
   const others = freeTokens(clause, "amount").filter((other) => other !== token);
   // "bought 3 cans of paint" counts them, and what they cost is asked.
@@ -78,6 +83,21 @@ function countedSupply(clause: Clause, first: number, last: number): void {
   if ((other.each || link === "@") && other.amount?.exact) multiply(other, count);
 }
 
+/** "2 gallons paint @ 30", "3 quarts of stain 9 each": the price of one measure is paid for all of them. */
+function ofEachMeasure(clause: Clause, count: number, last: number): void {
+  const [price, ...others] = freeTokens(clause, "amount");
+  const isOfOne = price?.each || clause.tokens[last + 1]?.text === "@";
+  if (price?.amount?.exact && others.length === 0 && isOfOne) multiply(price, count);
+}
+
+/** How many measures it says: "2 gallons"; a "5 gallon" pail is one, or five are counted. */
+export function measuresIn({ text }: Tok): { count: number; isCounted: boolean } | null {
+  const words = text.split(" ");
+  const unit = words.at(-1)!;
+  const count = Number(words[0]) || smallNumberAt(words, 0)?.value;
+  return count !== undefined && (MEASURES.has(unit) || CONTAINERS.has(unit)) ? { count, isCounted: !ONE_MEASURE.has(unit) } : null;
+}
+
 /** "4 casters", "got 2 brushes": so many of them; "20 supplies" and "18 tolls" are amounts. */
 function isCountOfThem({ tokens, head }: Clause, first: number): boolean {
   const { text, roles } = tokens[first]!;
@@ -89,27 +109,27 @@ const COUNTABLE: ReadonlySet<string> = new Set(["materials", "tools"]);
 
 /** "drawer pulls 6 at 3.50", "spray paint 3 cans 5.97 each" are so many of them; "knobs 6 for 15" is fifteen for all. */
 function countedAfter(clause: Clause, last: number): void {
-  const [count, ...rest] = clause.tokens.slice(last + 1, last + 5);
+  const comma = isMark(clause.tokens[last + 1], ",") ? 1 : 0;
+  const [count, ...rest] = clause.tokens.slice(last + 1 + comma, last + 5 + comma);
   const container = isContainer(rest[0]) ? rest.shift() : undefined;
   const link = /^(?:at|@|for)$/.test(rest[0]?.text ?? "") ? rest.shift() : undefined;
   const [price] = rest;
   if (!count || price?.kind !== "amount" || (!link && !price.each)) return;
   // "sandpaper 4 packs at 3.99": of one, or of all four?
   if (container && link?.text === "at" && !price.each) return;
-  const whole = countIn(count, price);
+  const whole = countIn(count, price, link?.text);
   if (whole === null || !price.amount?.exact || (link?.text === "for" && isFewer(price, whole))) return;
   claim(count, ...(container ? [container] : []));
   if (link?.text !== "for" || price.each) multiply(price, whole);
 }
 
 /** How many it says; "2 gal" counts where the price is that of each. */
-function countIn({ kind, amount, text }: Tok, price: Tok): number | null {
+function countIn(token: Tok, price: Tok, link: string | undefined): number | null {
+  const { kind, amount } = token;
   if (kind === "amount") return amount!.money ? null : wholeOf(amount!.exact);
-  const counted = kind === "grain" && price.each ? COUNTED.exec(text) : null;
-  return counted && Number(counted[1]);
+  const measured = kind === "grain" ? measuresIn(token) : null;
+  return measured && (price.each || (link === "@" && measured.isCounted)) ? measured.count : null;
 }
-
-const COUNTED = /^(\d{1,3}) (?!(?:grits?|coats?)$)/;
 
 /** "paint 36 for 2": two of them for 36, or 36 for two dollars? */
 const isFewer = ({ amount }: Tok, count: number): boolean =>

@@ -34,6 +34,9 @@ export const PARTS_OF_IT = wordSet("part some most half bit portion chunk rest t
 /** Money changed hands. */
 export const PAYS = wordSet("paid pd got gave took spent");
 
+/** Before the price of one, or of all. */
+export const AT_PRICE = wordSet("at @");
+
 /** Money was given for something new, which is told behind an article; behind the last, what that was for. */
 export const PAYS_FOR = wordSet("spent dropped blew gave handed paid");
 export const ANOTHER = wordSet("a an another");

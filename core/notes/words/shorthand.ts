@@ -105,6 +105,13 @@ export const SHORTHANDS: Readonly<Record<string, string>> = {
   fnshd: "finished",
   fini: "finished",
   pntd: "painted",
+  pnt: "paint",
+  pnts: "paints",
+  stn: "stain",
+  brsh: "brush",
+  brshs: "brushes",
+  glu: "glue",
+  knbs: "knobs",
   prchsd: "purchased",
 };
 

@@ -822,8 +822,14 @@ export const CONTAINERS: ReadonlySet<string> = new Set([
   "pcs",
 ]);
 
-/** The grits that sandpaper is sold in (common practice, no source): "sandpaper 220" names no price. */
+/** What is filled up or parked: "gas 20 truck". */
+export const VEHICLES: ReadonlySet<string> = new Set(["truck", "van", "car", "trailer", "pickup", "suv", "minivan"]);
+
+/** The grits that sandpaper and steel wool are sold in (common practice, no source): "sandpaper 220" names no price. */
 export const GRITS: ReadonlySet<string> = new Set([
+  "00",
+  "000",
+  "0000",
   "60",
   "80",
   "100",

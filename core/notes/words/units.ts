@@ -36,6 +36,12 @@ export const GRAINS = wordSet(
   "grit gallon gallons gal quart quarts qt pint pints oz ounce ounces inch inches ft foot feet coat coats pack pk ct yd yds yard yards lb lbs grits",
 );
 
+/** Those of them that are bought by the number, and the ones that as often tell the size of one thing. */
+export const ONE_MEASURE = wordSet("gallon quart pint pack yard ft foot");
+export const MEASURES = wordSet(
+  "gallon gallons gal quart quarts qt pint pints pack packs pk yd yds yard yards lb lbs ft foot feet",
+);
+
 /** After a number: a count of something that is neither money nor a day of the note. */
 export const YEARS = wordSet("year years yr yrs");
 
