@@ -4,7 +4,7 @@ import type { VerbFacts } from "./heads.ts";
 import { absorbs, headOf, headsOf, isHead, isLight, strongHeadsOf, takesSlot } from "./heads.ts";
 import { asksSomething, hasItsOwn, isOutweighed, isPriceForBoth, isSomebodysDoing, joins } from "./joints.ts";
 import { wholeOf } from "./quantities/amounts.ts";
-import { isAmount, isStream, isSupply, shapeOf } from "./shape.ts";
+import { isAmount, isStream, isSupply, type Shape, shapeOf } from "./shape.ts";
 import { AND, PREPOSITIONS, SEPARATORS } from "./words/links.ts";
 
 function isSeparator(token: Tok): boolean {
@@ -321,7 +321,9 @@ function addPart(
     (joint.length > 0 && asksSomething(part)) ||
     (isGlued && shape.head && shapeOf(last.tokens).head)
       ? "own"
-      : joins(shape, last, facts, joint[0]?.text === ",");
+      : isListedPrice(shape, joint, following) && isUnpriced(last, facts)
+        ? "repeat"
+        : joins(shape, last, facts, joint[0]?.text === ",");
   const isDoubtful = way === "merge" && isPriceForBoth(last, shape, joint, facts);
   // "lamp 8 and desk and mirror 40": the price of the desk is still to come.
   const isPricedLater = isDoubtful && following !== undefined && isPiecePriced(following.tokens);
@@ -338,7 +340,25 @@ function addPart(
 function isNextTopic(part: readonly Tok[], cuts: readonly Cut[], following: Segment | undefined): boolean {
   if (cuts.length < 2 || !following || !part.every(isPiece) || !cuts[0]!.tokens.every(isPiece)) return false;
   const { piece, head, supply, amount, duration } = shapeOf(following.tokens);
-  return !piece && !head && (duration || (supply && amount));
+  return !piece && (head ? amount : duration || (supply && amount));
+}
+
+const isComma = (joint: readonly Tok[]): boolean => joint.length === 1 && joint[0]!.text === ",";
+
+/** The trunk of "bought mirror, trunk 8, bench 15": in a list of prices each has its own. */
+const isListedPrice = (shape: Shape, joint: readonly Tok[], following: Segment | undefined): boolean =>
+  shape.piece &&
+  shape.amount &&
+  !shape.head &&
+  isComma(joint) &&
+  following !== undefined &&
+  isComma(following.joint) &&
+  isPiecePriced(following.tokens);
+
+/** "bought mirror": its price is not said yet. */
+function isUnpriced({ tokens }: Cut, facts: VerbFacts): boolean {
+  const { piece, amount, head, free } = shapeOf(tokens);
+  return piece && !amount && !free && takesSlot(head, "price", facts);
 }
 
 /** "mirror 40", joined to what stands before it. */

@@ -82,7 +82,7 @@ function placeLeads({ tokens, signs }: Clause): boolean {
   return place >= 0 && tokens.findIndex((token) => token.kind === "piece") > place;
 }
 
-const CERTAIN: ReadonlySet<string> = new Set(["buyer"]);
+const CERTAIN: ReadonlySet<string> = new Set(["buyer", "eitherOf"]);
 
 /** The reading of a draft; of an unclear one, with the readings that it may mean. */
 export function readingOf(made: Draft, line: number): Reading {

@@ -237,8 +237,13 @@ function joinedToken(tokens: readonly Tok[], from: number, to: number, mention: 
 const isOtherNumber = (tokens: readonly Tok[], at: number): boolean =>
   tokens[at]!.kind === "number" &&
   (OTHER_NUMBERED.has(tokenBefore(tokens, at)?.text ?? "") ||
-    SIZED.has(tokenBefore(tokens, at)?.text ?? "") ||
-    SIZED.has(tokens[at + 1]?.text ?? ""));
+    isSized(tokenBefore(tokens, at)) ||
+    isSized(tokens[at + 1]));
+
+/** "finish nails" */
+const isSized = (token: Tok | undefined): boolean =>
+  token !== undefined &&
+  (SIZED.has(token.text) || SIZED.has(token.text.slice(token.text.lastIndexOf(" ") + 1)));
 
 /** "#1", "#1 the dresser", "#4 tall white hutch": the number, and what is called by it. */
 function numberedMention(tokens: readonly Tok[], at: number): { mention: Mention; from: number; to: number } {

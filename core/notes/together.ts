@@ -48,9 +48,13 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
 /** "hutch: sanding 1h, paint 12, desk: wax 9": every clause behind a piece and its mark is about that piece. */
 function withTopic(drafts: readonly Draft[]): readonly Draft[] {
   const [first, ...others] = drafts;
+  if (!first || others.length === 0) return drafts;
+  const isAlone = isTopicAlone(first.clause);
+  if (first.trouble && !isAlone) return drafts;
   const isList = others.some(({ clause }) => isTopicAlone(clause));
-  let named = first ? topicOf(first.clause, isList || drafts.length === 2) : null;
-  if (!first || !named) return drafts;
+  const isByComma = !isList && drafts.length > 2;
+  let named = topicOf(first.clause, isAlone || isList || !isByComma);
+  if (!named) return drafts;
   const facts: Draft[] = [];
   for (const draft of others) {
     if (isTopicAlone(draft.clause)) {
@@ -58,7 +62,11 @@ function withTopic(drafts: readonly Draft[]): readonly Draft[] {
       continue;
     }
     facts.push(draft);
-    if (draft.trouble || !bears(draft.kind, "of pieces") || draft.fields["pieces"] !== undefined) continue;
+    if (draft.trouble || !bears(draft.kind, "of pieces")) continue;
+    // "desk, paint 12, hutch, sold 80, wax 9": behind another piece, nobody says which of them.
+    if (isByComma && draft.fields["pieces"] !== undefined) named = [];
+    if (draft.fields["pieces"] !== undefined || named.length === 0) continue;
+    if (isByComma && draft.kind === "spend" && draft.fields["category"] !== "materials") continue;
     draft.fields["pieces"] = named.map((mention) => ({ ...mention }));
     draft.takesBefore = false;
   }

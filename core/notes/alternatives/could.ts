@@ -14,7 +14,7 @@ import {
   takenBack,
   theirsOrOurs,
 } from "./kinds.ts";
-import { cutOrPrice, eachDay, eitherAmount, eitherSpoken, newPrice } from "./numbers.ts";
+import { cutOrPrice, eachDay, eitherAmount, eitherSpoken, newPrice, ofPieceOrSize } from "./numbers.ts";
 import {
   depositOrPrice,
   feeInOrOff,
@@ -47,6 +47,7 @@ const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   shareOfPrice: itself,
   twoKinds: itself,
   priceOfBoth: forAllOrOne,
+  eitherOf: ofPieceOrSize,
   part: itself,
   pending: soldOrHeld,
   unpaid: owedOrHeld,

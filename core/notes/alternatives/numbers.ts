@@ -1,11 +1,12 @@
 import type { Clause, Tok } from "../clause.ts";
 import { daysMeant } from "../days-meant.ts";
+import { sizeOrPiece } from "../judging/spending.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
 import { measuresIn } from "../slots/spending.ts";
 import { AT_PRICE } from "../words/money.ts";
-import { as, changed, MEASURED, type Offer } from "./held.ts";
+import { as, changed, itself, MEASURED, type Offer } from "./held.ts";
 import { NEARLY_ALL } from "./prices.ts";
 
 /*
@@ -106,4 +107,11 @@ export const eachDay: Offer = ({ made, clause }) => {
     const { date: _, ...fields } = made.fields;
     return { ...made, fields: date === clause.today ? fields : { ...fields, date } };
   });
+};
+
+/** "bolts #2 2.10": for the piece of that number, where there is one, or so big. */
+export const ofPieceOrSize: Offer = (held) => {
+  const number = sizeOrPiece(held.clause);
+  if (number === null || !held.made) return itself(held);
+  return [changed(held.made, { pieces: [{ number, count: 1 }] }), held.made];
 };

@@ -80,6 +80,12 @@ function isBoughtTogether({ tokens, signs }: Clause): boolean {
   });
 }
 
+/** "bolts #2 2.10": their size, or the piece that they are for; null where no number stands behind them. */
+export function sizeOrPiece({ tokens, what }: Clause): number | null {
+  const next = what && tokens[tokens.indexOf(what.at(-1)!) + 1];
+  return next?.kind === "grain" && next.value ? next.value : null;
+}
+
 /** "gas 20 tolls", "paint 12 and primer": things behind the amount, of which nobody says what they cost. */
 export function unpricedIn({ tokens }: Clause): string[] {
   const amount = tokens.findLastIndex(({ kind }) => kind === "amount");
@@ -96,6 +102,7 @@ export function unpricedIn({ tokens }: Clause): string[] {
 export function judgeSpending(fields: ReadingFields["spend"], clause: Clause): Trouble | null {
   if (isWorkOnPiece(clause)) return { kind: "unclaimed" };
   if (isMoneyBack(clause)) return { kind: "moneyBack" };
+  if (fields.pieces === undefined && sizeOrPiece(clause) !== null) return { kind: "eitherOf" };
   if (isBoughtTogether(clause)) return { kind: "twoKinds" };
   if (fields.what !== undefined && unpricedIn(clause).length > 0) return { kind: "priceOfBoth" };
   if (isPriceOfOne(clause)) return { kind: "twoNumbers" };

@@ -135,6 +135,8 @@ const OWNER_ROLES: Readonly<Record<OwnerEffect, Roles<Head>>> = {
 function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok {
   const token = joined(tokens, fired, OWNER_ROLES[effect]);
   if (effect === "name") token.unknown = true;
+  // "#5 hinges" are hinges, and #5 no part of their name.
+  if (effect === "part") token.text = token.text.replace(/^# \d+ /, "");
   if (effect === "help") token.text = effect;
   if (effect === "part" || effect === "fee" || effect === "left" || effect === "help")
     token.mention = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "piece")?.mention;

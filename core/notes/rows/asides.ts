@@ -87,7 +87,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
   ],
   ["$ [kept <art>? change|tip]", "aside", "sold stool 30 kept change"],
   [
-    "$ [,|-? split|half_and_half <method> and|&|,? <method>]",
+    "$ [,|-? split|half_and_half between|in|into|as? <method> and|&|,? <method>]",
     "aside",
     "sold stools 100 split cash and check",
   ],

@@ -102,6 +102,22 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
   ],
   [`<sell>|<buy>|<supply> … [on|thru|through|over|off <art>? ${BOARD}]`, "word", "sold desk 140 on the app"],
   ["refunded|refunding|reimbursed [<new>|<person>|<kin>] $", "word", "refunded lucy 15 bench"],
+  // One cost over several.
+  [
+    "<supply> … [,|-|(|and? split|divided|shared|spread|halved|used|goes it|them|that? evenly|equally|half_and_half|50/50|up? between|across|over|among|on|for|by|with both? :?] <art>? <piece>",
+    "word",
+    "knobs 18, split between the desk and the dresser",
+  ],
+  [
+    "<supply> … [,|-|(? half|half_of_it|half_of_them|some|part for|on|to|went_to|goes_to] <art>? <piece> ,|and|&* half|other_half|the|some|rest",
+    "word",
+    "paint 30 half for the desk and half for the hutch",
+  ],
+  [
+    "<supply> … <piece> [,|and|&|+* the? half|other_half|other|rest|some for|on|to|went_to|goes_to] <art>? <piece>",
+    "word",
+    "paint 30 half for the desk and half for the hutch",
+  ],
   ["<supply> $ [put|used|went on|for|into] <art>? <piece>", "word", "bought knobs 22.50 put on vanity"],
   ["[rented|renting|hired|leased] <art>? <supply>", "word", "rented a truck 45 to get the hutch"],
 ];

@@ -55,7 +55,7 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "boosted dresser listing 5",
   ],
   [
-    "paid|spent $ to|on|for [feature|boost|promote|renew|bump|featuring|boosting|promoting|renewing|bumping <art>? listing|ad|post? for? <art>? <piece> listing|ad|post?]",
+    "paid|spent $? to|on|for [feature|boost|promote|renew|bump|featuring|boosting|promoting|renewing|bumping <art>? listing|ad|post? for? <art>? <piece> listing|ad|post?]",
     "fee",
     "paid 6 to feature the settee listing",
   ],
