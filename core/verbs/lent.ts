@@ -24,6 +24,12 @@ declare module "../books/facts.ts" {
   }
 }
 
+/** Who has it stands before these, or within. */
+const BORROWING = [
+  ...["borrowed", "is borrowing", "has borrowed", "borrowing", "let … borrow", "letting … borrow"],
+  ...["let … use", "has my", "has our", "still has my", "still has our", "took home my"],
+];
+
 const rules: FactRules<"lent"> = {
   data: z.strictObject({
     what: wordsShape.optional(),
@@ -46,11 +52,9 @@ export const lent = defineVerb({
   reads: {
     says: [
       { say: ["lent", "lent out", "loaned out", "loaned", "lending"], without: ["loan", "number"] },
-      {
-        say: ["borrowed", "is borrowing", "has borrowed"],
-        with: ["supply"],
-        without: ["loan", "number", "unknown"],
-      },
+      { say: BORROWING, with: ["supply"], without: ["loan", "number"] },
+      { say: BORROWING, with: ["piece"], without: ["loan", "number", "supply"] },
+      { say: ["took … on loan", "on loan to", "out on loan to"], without: ["number"] },
       {
         say: ["came back", "is back", "brought … back", "gave … back", "returned"],
         with: ["supply"],

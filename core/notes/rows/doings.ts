@@ -6,6 +6,12 @@ export type ChatterEffect = "chat";
 
 /** What people did beside the deal, where they go, and what the day will bring. */
 export const DOINGS: readonly Row<ChatterEffect>[] = [
+  // How long it is lent.
+  [
+    "<lent>|let|borrowed|borrowing … [for|over|till|until|til|thru <art>? the_weekend|weekend|week|month|day|night|summer|party|wedding|shoot|photo_shoot|job|project|show|move|bit|while|few_days|couple_days|couple_of_days|<span>|<day>]",
+    "chat",
+    "lent uncle ray the clamps for the weekend",
+  ],
   // Wishes and plans of the day.
   [
     "^ [hope|hoping|trust youre|you|yall|everyones|everyone|everybody are|is|had|have|having|all|a|an|doing|feeling* well|good|great|nice|fun|lovely|fine|okay|ok|safe|healthy|better|warm|dry day|night|week|weekend|time|holiday|one|trip|vacation|out_there|too|and_well|today?] ;",
