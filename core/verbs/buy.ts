@@ -51,6 +51,9 @@ const rules: FactRules<"buy"> = {
 /** More pieces than this in one note are a slip of the thumb. */
 const PIECES_MAX = 60;
 
+const onSomethingNew = (...spent: string[]): string[] =>
+  spent.flatMap((verb) => [`${verb} … on a`, `${verb} … on an`, `${verb} … on another`]);
+
 export const buy = defineVerb({
   kind: "buy",
   example: "bought dresser 30",
@@ -133,6 +136,17 @@ export const buy = defineVerb({
         without: ["supplyFirst", "percent", "duration", "labor"],
       },
       {
+        say: ["picked", "pulled", "fished", "dug", "saved", "rescued", "grabbed", "took", "found", "got"].flatMap((took) =>
+          ["the trash", "the garbage", "the dumpster", "a dumpster", "the landfill"].flatMap((bin) => [
+            `${took} … out of ${bin}`,
+            `${took} … from ${bin}`,
+          ]),
+        ),
+        with: ["pieceFirst"],
+        without: ["number"],
+        means: { price: 0 },
+      },
+      {
         say: ["inherited", "trash picked", "curb picked", "dumpster dived"],
         with: ["named"],
         without: ["number"],
@@ -175,12 +189,15 @@ export const buy = defineVerb({
       },
       // On "the desk" it is spent for something; "a desk" is new.
       {
-        say: ["spent", "dropped", "blew", "dropped another", "spent another"].flatMap((spent) =>
-          [`${spent} … on a`, `${spent} … on an`, `${spent} … on another`],
-        ),
+        say: onSomethingNew("spent", "blew"),
         with: ["moneyFirst", "piece"],
         without: ["supply", "loan", "duration", "labor", "stream"],
         light: true,
+      },
+      {
+        say: onSomethingNew("dropped"),
+        with: ["moneyFirst", "piece"],
+        without: ["supply", "loan", "duration", "labor", "stream"],
       },
       {
         say: ["gave", "handed", "paid"].flatMap((gave) => [`${gave} … for a`, `${gave} … for an`]),
@@ -250,6 +267,7 @@ export const buy = defineVerb({
       "gave",
       "asking",
       "they were asking",
+      "trash",
       "marked",
     ],
     judge(fields, clause) {
