@@ -54,7 +54,8 @@ export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   return another || (next.hands && before.amount);
 }
 
-const isTrade = (head: Tok): boolean => headsOf(head).some(({ kind, tail }) => tail.length === 0 && (kind === "buy" || kind === "sell"));
+const isTrade = (head: Tok): boolean =>
+  headsOf(head).some(({ kind, tail }) => tail.length === 0 && (kind === "buy" || kind === "sell"));
 
 const isListing = (head: Tok | undefined): boolean =>
   head !== undefined && strongHeadsOf(head).some(({ kind }) => kind === "list");

@@ -121,8 +121,25 @@ export const buy = defineVerb({
       // "auction win: lamp 20", "todays haul: lamp 6, rug 10": a heading that says what became of them.
       {
         say: [
-          ...["auction win", "auction wins", "auction buy", "new pickup", "new pickups", "new find", "new finds"],
-          ...["new buy", "new buys", "new purchase", "new purchases", "new piece", "new pieces", "haul", "hauls"],
+          ...[
+            "auction win",
+            "auction wins",
+            "auction buy",
+            "new pickup",
+            "new pickups",
+            "new find",
+            "new finds",
+          ],
+          ...[
+            "new buy",
+            "new buys",
+            "new purchase",
+            "new purchases",
+            "new piece",
+            "new pieces",
+            "haul",
+            "hauls",
+          ],
           ...["todays haul", "todays pickups", "todays finds", "todays find", "todays buys", "todays pickup"],
         ],
         with: ["piece", "number"],
@@ -136,7 +153,18 @@ export const buy = defineVerb({
         without: ["supplyFirst", "percent", "duration", "labor"],
       },
       {
-        say: ["picked", "pulled", "fished", "dug", "saved", "rescued", "grabbed", "took", "found", "got"].flatMap((took) =>
+        say: [
+          "picked",
+          "pulled",
+          "fished",
+          "dug",
+          "saved",
+          "rescued",
+          "grabbed",
+          "took",
+          "found",
+          "got",
+        ].flatMap((took) =>
           ["the trash", "the garbage", "the dumpster", "a dumpster", "the landfill"].flatMap((bin) => [
             `${took} … out of ${bin}`,
             `${took} … from ${bin}`,

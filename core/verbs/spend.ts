@@ -112,10 +112,36 @@ export const spend = defineVerb({
       // A full tank is named by what was done.
       {
         say: [
-          ...["filled up", "filled it up", "fueled up", "gassed up", "filled the tank", "filled the truck", "filled the van"],
-          ...["topped off the tank", "topped off the truck", "topped off the van", "topped up the tank", "fill up"],
-          ...["put … in the tank", "put … in the truck", "put … in the van", "filled up the truck", "filled up the van"],
-          ...["filled up the tank", "filled my tank", "filled my truck", "filled the car", "filled up the car"],
+          ...[
+            "filled up",
+            "filled it up",
+            "fueled up",
+            "gassed up",
+            "filled the tank",
+            "filled the truck",
+            "filled the van",
+          ],
+          ...[
+            "topped off the tank",
+            "topped off the truck",
+            "topped off the van",
+            "topped up the tank",
+            "fill up",
+          ],
+          ...[
+            "put … in the tank",
+            "put … in the truck",
+            "put … in the van",
+            "filled up the truck",
+            "filled up the van",
+          ],
+          ...[
+            "filled up the tank",
+            "filled my tank",
+            "filled my truck",
+            "filled the car",
+            "filled up the car",
+          ],
         ],
         with: ["number"],
         without: ["piece", "loan", "duration", "stream"],

@@ -4,7 +4,15 @@ import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention, ReadingFields } from "../reading.ts";
 import { GOODS } from "../words/goods.ts";
 import { SPENT_ON } from "../words/links.ts";
-import { ANOTHER, BEHIND_REMAINDER, BESIDE_REST, PAYS_FOR, REMAINDERS, RESTS, WHAT_FOR } from "../words/money.ts";
+import {
+  ANOTHER,
+  BEHIND_REMAINDER,
+  BESIDE_REST,
+  PAYS_FOR,
+  REMAINDERS,
+  RESTS,
+  WHAT_FOR,
+} from "../words/money.ts";
 
 /** "let me have the desk for 28" asks for it; "she let me have it" tells of it. */
 export function isAskedFor({ tokens, head }: Clause): boolean {
@@ -35,7 +43,9 @@ export function isCostOfSomething({ tokens, head }: Clause): boolean {
 export function isForSomethingElse({ tokens, head }: Clause): boolean {
   if (!head || !PAYS_FOR.has(head.text)) return false;
   const amount = tokens.findIndex(({ kind }) => kind === "amount");
-  const thing = tokens.findIndex(({ text }, at) => at > amount && ANOTHER.has(text) && SPENT_ON.has(tokens[at - 1]!.text));
+  const thing = tokens.findIndex(
+    ({ text }, at) => at > amount && ANOTHER.has(text) && SPENT_ON.has(tokens[at - 1]!.text),
+  );
   const what = thing < 0 ? -1 : tokens.findIndex(({ text }, at) => at > thing && WHAT_FOR.has(text));
   return what >= 0 && tokens.slice(what).some(({ kind }) => kind === "piece");
 }

@@ -37,4 +37,3 @@ function borrowerOf(clause: Clause, head: Tok, isBehind: boolean): string | null
 
 const isNameWord = ({ kind, roles, unknown, claimed, text }: Tok): boolean =>
   kind === "word" && !claimed && (unknown === true || roles.person === true || isOwner(text));
-

@@ -1,8 +1,8 @@
-import { measuresIn } from "../slots/spending.ts";
 import type { Clause } from "../clause.ts";
 import { placeBefore, says, saysOneOf } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
+import { measuresIn } from "../slots/spending.ts";
 import { ARTICLES_WIDE, IS, PLUS } from "../words/links.ts";
 import { AT_PRICE, MONEY_BACK } from "../words/money.ts";
 import { HELPERS, SELLING_HANDS } from "../words/people.ts";
@@ -91,7 +91,8 @@ export function unpricedIn({ tokens }: Clause): string[] {
   const amount = tokens.findLastIndex(({ kind }) => kind === "amount");
   return tokens.flatMap((token, at) => {
     const { kind, text, roles, claimed } = token;
-    const isThing = kind === "word" && roles.supply !== undefined && !roles.heads && !claimed && !text.endsWith("ing");
+    const isThing =
+      kind === "word" && roles.supply !== undefined && !roles.heads && !claimed && !text.endsWith("ing");
     if (amount < 0 || at < amount || !isThing || VEHICLES.has(text)) return [];
     const before = tokens[placeBefore(tokens, at - 1, ARTICLES_WIDE)];
     return before && (before.kind === "amount" || PLUS.has(before.text)) ? [text] : [];

@@ -28,7 +28,8 @@ export function moneyAfter(number: { amount: Amount; words: number }, { norms, a
     const part = partAfter(norms, at + words);
     // "a hundred dollars and a quarter" could be 125 as well.
     if (part && amount.exact) {
-      const isRound = amount.exact.scale === 0 && amount.exact.digits >= 100 && amount.exact.digits % 100 === 0;
+      const isRound =
+        amount.exact.scale === 0 && amount.exact.digits >= 100 && amount.exact.digits % 100 === 0;
       return isRound
         ? { kind: "amount", amount: { exact: null, flaw: "vague", money: true }, words: words + 3 }
         : { kind: "amount", amount: { ...amount, exact: plus(amount.exact, part) }, words: words + 3 };

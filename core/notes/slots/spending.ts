@@ -95,7 +95,9 @@ export function measuresIn({ text }: Tok): { count: number; isCounted: boolean }
   const words = text.split(" ");
   const unit = words.at(-1)!;
   const count = Number(words[0]) || smallNumberAt(words, 0)?.value;
-  return count !== undefined && (MEASURES.has(unit) || CONTAINERS.has(unit)) ? { count, isCounted: !ONE_MEASURE.has(unit) } : null;
+  return count !== undefined && (MEASURES.has(unit) || CONTAINERS.has(unit))
+    ? { count, isCounted: !ONE_MEASURE.has(unit) }
+    : null;
 }
 
 /** "4 casters", "got 2 brushes": so many of them; "20 supplies" and "18 tolls" are amounts. */

@@ -823,7 +823,15 @@ export const CONTAINERS: ReadonlySet<string> = new Set([
 ]);
 
 /** What is filled up or parked: "gas 20 truck". */
-export const VEHICLES: ReadonlySet<string> = new Set(["truck", "van", "car", "trailer", "pickup", "suv", "minivan"]);
+export const VEHICLES: ReadonlySet<string> = new Set([
+  "truck",
+  "van",
+  "car",
+  "trailer",
+  "pickup",
+  "suv",
+  "minivan",
+]);
 
 /** The grits that sandpaper and steel wool are sold in (common practice, no source): "sandpaper 220" names no price. */
 export const GRITS: ReadonlySet<string> = new Set([
