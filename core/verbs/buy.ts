@@ -24,6 +24,7 @@ import {
   isWhatBecameOfIt,
 } from "../notes/judging/buying.ts";
 import { pluralOf } from "../notes/plural.ts";
+import { OUT_OF_BINS } from "../notes/words/places.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -153,26 +154,13 @@ export const buy = defineVerb({
         without: ["supplyFirst", "percent", "duration", "labor"],
       },
       {
-        say: [
-          "picked",
-          "pulled",
-          "fished",
-          "dug",
-          "saved",
-          "rescued",
-          "grabbed",
-          "took",
-          "found",
-          "got",
-        ].flatMap((took) =>
-          ["the trash", "the garbage", "the dumpster", "a dumpster", "the landfill"].flatMap((bin) => [
-            `${took} … out of ${bin}`,
-            `${took} … from ${bin}`,
-          ]),
+        say: ["picked", "fished", "dug", "saved", "rescued", "grabbed", "took", "found", "got"].flatMap(
+          (took) => OUT_OF_BINS.map((bin) => `${took} … ${bin}`),
         ),
         with: ["pieceFirst"],
         without: ["number"],
         means: { price: 0 },
+        light: true,
       },
       {
         say: ["inherited", "trash picked", "curb picked", "dumpster dived"],
@@ -295,7 +283,6 @@ export const buy = defineVerb({
       "gave",
       "asking",
       "they were asking",
-      "trash",
       "marked",
     ],
     judge(fields, clause) {

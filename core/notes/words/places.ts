@@ -105,8 +105,20 @@ export const OWN_SPOTS: ReadonlySet<string> = new Set(
   ).split(" "),
 );
 
+/** Where things lie that cost nothing. */
+export const OUT_OF_BINS: readonly string[] = [
+  "out of the trash",
+  "out of the garbage",
+  "out of the dumpster",
+  "out of a dumpster",
+  "out of the landfill",
+  "from the trash",
+  "from the landfill",
+];
+
 /** Places as they are shortened, each to its name. */
 export const PLACES_IN_SHORT: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(OUT_OF_BINS.map((bin) => [bin, bin.slice(bin.lastIndexOf(" ") + 1)])),
   "est sale": "estate sale",
   "gar sale": "garage sale",
   "yd sale": "yard sale",
