@@ -1,5 +1,5 @@
 import { takeAnswer } from "../../core/decide/answer.ts";
-import { wholeLabel } from "../../core/decide/decide.ts";
+import { mattersOf, wholeLabel } from "../../core/decide/decide.ts";
 import { type Effect, newMatter, type Said } from "../../core/decide/decision.ts";
 import { namedAnswer } from "../../core/decide/named-answer.ts";
 import { answerWithin } from "../../core/decide/part-answer.ts";
@@ -11,7 +11,7 @@ import type { Question } from "../../db/questions.ts";
 import { leaveHistory } from "./history.ts";
 import { asksOldOrNew, isOlderThanNewest } from "./old-or-new.ts";
 import { closeQuestion, openQuestion, releaseAfter, textsOf } from "./questions.ts";
-import { applyFix, settleQuestion } from "./recording.ts";
+import { applyFix, decideAll, settleQuestion } from "./recording.ts";
 import { passOver } from "./talk.ts";
 import { deskOf, type Turn } from "./turn.ts";
 import { takeBack } from "./undoing.ts";
@@ -63,7 +63,7 @@ export function answersInTurn(turn: Turn, said: SaidNow, open: readonly Question
 /** Between the answers to several questions: "2h, and the chest was 90". */
 const BETWEEN = /\s*(?:[,;.]\s+(?:and\s+)?|\s+and\s+)(?=\S)/;
 
-/** A message of as many parts as it answers questions, none of which is a note of its own. */
+/** A message of several parts, each of which answers a question or is a whole note. */
 export function answersEach(turn: Turn, said: SaidNow, open: readonly Question[]): boolean {
   const parts = said.text.trim().split(BETWEEN);
   // Bare amounts go in the order in which they were asked for.
@@ -76,11 +76,16 @@ export function answersEach(turn: Turn, said: SaidNow, open: readonly Question[]
       (question) => takeAnswer(question, part) ?? namedAnswer(question, part.readings, turn.ledger.books),
     );
     const [question] = at < 0 ? [] : left.splice(at, 1);
-    return question && { part, question };
+    return { part, question };
   });
-  if (answers.some((answer) => !answer)) return false;
-  for (const { part, question } of answers as { part: SaidNow; question: Question }[])
-    answerOpen(turn, part, question);
+  const isWhole = ({ readings }: SaidNow) =>
+    readings.length > 0 &&
+    readings.every(({ kind, missing, follows }) => kind !== "unclear" && !missing && !follows);
+  if (answers.every(({ question }) => !question)) return false;
+  if (answers.some(({ part, question }) => !question && !isWhole(part))) return false;
+  for (const { part, question } of answers)
+    if (question) answerOpen(turn, part, question);
+    else decideAll(turn, mattersOf(part.readings, turn.today), { root: turn.root });
   return true;
 }
 

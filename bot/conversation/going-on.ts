@@ -3,6 +3,7 @@ import { onward } from "../../core/decide/decide.ts";
 import type { Desk } from "../../core/decide/decision.ts";
 import { ofKnownBuyer } from "../../core/decide/known-buyer.ts";
 import { lentBack } from "../../core/decide/lent-back.ts";
+import { ofPastBuyer } from "../../core/mending/by-buyer.ts";
 import type { Past } from "../../core/mending/past.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { lastQuestion } from "./last-question.ts";
@@ -43,7 +44,11 @@ function ofKnown(
   const back = lentBack(text, { books, today: turn.today });
   if (back) return back;
   const newest = pastOf(turn, replyRoot).before();
-  return ofKnownBuyer(text, readings, { books, today: turn.today, recent: newest?.pieces ?? [] });
+  const desk = { books, today: turn.today };
+  return (
+    ofKnownBuyer(text, readings, { ...desk, recent: newest?.pieces ?? [] }) ??
+    ofPastBuyer(text, readings, desk)
+  );
 }
 
 /** What a message that corrects an earlier note, or goes on from it, may look at beside the books. */

@@ -1,6 +1,7 @@
 import { titled } from "../../core/answers/wording.ts";
 import type { Fact } from "../../core/books/facts.ts";
-import { type Effect, NEVER_MIND, newMatter } from "../../core/decide/decision.ts";
+import { type Choice, type Effect, NEVER_MIND, newMatter } from "../../core/decide/decision.ts";
+import type { Reading } from "../../core/notes/reading.ts";
 import { MENDED } from "../../db/notes.ts";
 import type { Question } from "../../db/questions.ts";
 import { takeBackMend } from "./mending.ts";
@@ -62,7 +63,10 @@ export function takeBack(turn: Turn, root: number, own: boolean): void {
     const voids = facts.map((fact) => fact.id);
     const result = turn.ledger.amend({ note: turn.note, author: turn.person, voids, facts: [] });
     if (result.kind === "impossible") {
-      turn.spoken.push(`Not taken back. ${impossibleText(turn, result)}`);
+      const [only, ...others] = facts;
+      const way = only && others.length === 0 ? turn.ledger.factById(result.fact.id) : null;
+      if (only && way && way.id !== only.id) askWayOut(turn, only, way);
+      else turn.spoken.push(`Not taken back. ${impossibleText(turn, result)}`);
       return;
     }
     turn.changed = true;
@@ -75,6 +79,20 @@ export function takeBack(turn: Turn, root: number, own: boolean): void {
     if (facts.length === 0) offerLast(turn);
     turn.spoken.push(`Dropped${nothing}: ${textsOf(dropped)}`);
   } else if (facts.length === 0) turn.spoken.push("That is taken back already.");
+}
+
+/** What needs a note that is to go is taken back first, after a tap. */
+function askWayOut(turn: Turn, fact: Fact, way: Fact): void {
+  const readings = [way, fact].map(
+    ({ id }): Reading => ({ kind: "mend", of: { fact: id }, removed: true, text: "undo", line: 0 }),
+  );
+  const matter = newMatter(readings[1]!, turn.today);
+  const prompt = `In the way: ${saidOf(turn, way)}`;
+  const choices: Choice[] = [
+    { label: "Take back both", words: ["yes", "both"], effect: { kind: "instead", readings } },
+    { ...NEVER_MIND, words: ["no"] },
+  ];
+  openQuestion(turn, matter, { prompt, wants: "choice", choices }, turn.note);
 }
 
 /** A reply to a correction is about what it corrected, as long as it recorded nothing of its own. */

@@ -2,6 +2,7 @@ import type { Day } from "../calendar.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading } from "../notes/reading.ts";
 import type { Ask, Effect, Matter, Said, Wanted } from "./decision.ts";
+import { mentionsOf } from "./mentioned.ts";
 
 /** What a reading carries beside what it says. */
 const ASIDE: ReadonlySet<string> = new Set([
@@ -27,6 +28,7 @@ export function completeReading(
 ): Effect | null {
   const { matter, ask } = asked;
   const { text, today } = said;
+  if (namesAnother(said.readings, ask.first?.[0] ?? matter.reading)) return null;
   const [first, ...rest] = ask.first ?? [matter.reading];
   const told =
     toldAlone(first!, ask.wants, said.readings) ?? toldTogether(first!, ask.wants, said, matter.said);
@@ -35,6 +37,17 @@ export function completeReading(
   const change = { ...dayOfAnswer(asked, text, today), ...told, missing } as Partial<Reading>;
   if (ask.first) return { kind: "instead", readings: [{ ...first!, ...change } as Reading, ...rest] };
   return { kind: "settle", change };
+}
+
+/** "12 for the table" is no price of a wardrobe. */
+function namesAnother(readings: readonly Reading[], asked: Reading): boolean {
+  const heads = (reading: Reading) =>
+    mentionsOf(reading).flatMap(({ name }) => name?.split(" ").at(-1) ?? []);
+  const own = heads(asked);
+  const said = readings.flatMap((reading) =>
+    reading.kind === "unclear" ? (reading.could ?? []).flatMap(heads) : heads(reading),
+  );
+  return own.length > 0 && said.some((head) => !own.includes(head));
 }
 
 /** "today" in an answer is the day of the answer, where that is another than the note's and the note named none. */

@@ -15,7 +15,15 @@ import {
   NEVER_MIND,
   newMatter,
 } from "./decision.ts";
-import { backedOutOf, collectedOf, type Fetched, fetchedOf, isHolder, owedCameIn } from "./fetched.ts";
+import {
+  backedOutOf,
+  collectedOf,
+  type Fetched,
+  fetchedOf,
+  isHolder,
+  isPastBuyer,
+  owedCameIn,
+} from "./fetched.ts";
 import { goneOn } from "./going-on.ts";
 import { householdQuestion } from "./household.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
@@ -148,7 +156,11 @@ export function meant(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
   if (redated) return { ...matter, reading: redated };
   const doubted = orBefore(reading, desk);
   if (doubted) return { ...matter, reading: doubted };
-  if (reading.kind === "unclear") return { ...matter, ...onlyStanding(reading, desk) };
+  if (reading.kind === "unclear") {
+    const only = onlyStanding(reading, desk);
+    const atAsking = only.reading && soldAtAsking(only.reading, desk);
+    return { ...matter, ...only, ...(atAsking ? { reading: atAsking } : {}) };
+  }
   const byBooks =
     soldAtAsking(reading, desk) ??
     soldUnnamed(reading, desk) ??
@@ -188,7 +200,7 @@ function onlyStanding(
     left.every((word) => desk.talk?.passed?.has(`${only!.kind} ${word}`));
   // "nell picked it up": the name is known by the deposit.
   if (only && isNumbered(only, desk)) return { reading: only, confirmed: [] };
-  const byBooks = reading.byBooks || isHolder(left, desk);
+  const byBooks = reading.byBooks || isHolder(left, desk) || isPastBuyer(left, could, desk);
   if (!byBooks && !isPassed && !desk.talk?.replied) return {};
   const standing = standingOf(could, desk, deciding, byBooks);
   const [first, ...others] = standing;
@@ -223,10 +235,15 @@ export function mattersOf(readings: readonly Reading[], said: string): Matter[] 
   const matters: Matter[] = [];
   for (const reading of readings) {
     const last = matters.findLast((matter) => hasPieces(matter.reading));
-    if (reading.follows && last) last.waiting.push(reading);
+    if (last && (reading.follows || isWorkOn(reading, last.reading))) last.waiting.push(reading);
     else matters.push(newMatter(reading, said));
   }
   return matters;
+}
+
+/** "started the desk", and on the next line "1.5h sanding". */
+function isWorkOn({ kind, missing, line }: Reading, before: Reading): boolean {
+  return kind === "work" && missing?.join() === "pieces" && line === before.line + 1;
 }
 
 /** What waited for "it", now that the pieces of the clause before are known (by number, in order). */

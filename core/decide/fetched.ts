@@ -6,7 +6,7 @@ import type { Desk } from "./decision.ts";
 import { piecesOf } from "./echo.ts";
 import { held } from "./fits.ts";
 import { matchMention } from "./match.ts";
-import { byNumbers } from "./mentioned.ts";
+import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { owingPieces, salesOwing } from "./owing.ts";
 import { isAnother, toldApart } from "./whom.ts";
 
@@ -112,6 +112,17 @@ function withoutPiece(reading: Reading): Reading {
   if (reading.kind !== "buy" || !reading.missing?.includes("pieces")) return reading;
   const { source: _, ...rest } = reading;
   return { ...rest, kind: "sell" };
+}
+
+/** Whether words that nobody knows are just whoever bought what comes back ("gwen"). */
+export function isPastBuyer(
+  left: readonly string[],
+  could: readonly Reading[],
+  { books }: Pick<Desk, "books">,
+): boolean {
+  const isBack = could.every((each) => each.kind === "refund" && mentionsOf(each).length > 0);
+  const buyers = new Set(books.facts.map((fact) => (fact.kind === "sell" ? fact.data.buyer : undefined)));
+  return isBack && left.length > 0 && left.every((word) => buyers.has(word));
 }
 
 /** Whether words that nobody knows are just who left a deposit ("nell"). */

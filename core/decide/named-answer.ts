@@ -36,6 +36,8 @@ export function namedAnswer(
   return { kind: "settle", change };
 }
 
+const OF_KNOWN = /\b(?:the|that|this|my)\b/i;
+
 function amountFor(asked: Reading, said: Reading, wants: Wanted, books: Books): number | null {
   const names = mentionsOf(asked);
   if (names.length === 0) return null;
@@ -48,6 +50,14 @@ function amountFor(asked: Reading, said: Reading, wants: Wanted, books: Books): 
     const isAmount = Object.keys(to).every((field) => field === "amount" || field === "method");
     return isOfIt && isAmount && !(asked.kind === "buy" && isOnBooks) ? (to.amount ?? null) : null;
   }
+  // "the table cost me 12": the one that is asked about.
+  if (
+    said.kind === "buy" &&
+    asked.kind === "buy" &&
+    OF_KNOWN.test(said.text) &&
+    areSame(mentionsOf(said), names)
+  )
+    return said.price ?? null;
   if (said.kind !== "unclear") return null;
   const same = (said.could ?? []).find(
     (each) => each.kind === asked.kind && areSame(mentionsOf(each), names),
@@ -61,7 +71,9 @@ function areSame(a: readonly Mention[], b: readonly Mention[]): boolean {
     a.length === b.length &&
     a.every(({ name, traits = [] }, index) => {
       const other = b[index]!;
-      return name === other.name && traits.every((word) => other.traits?.includes(word));
+      // "the table" of a side table: it is what is asked about.
+      const isName = name === other.name || (name !== undefined && other.name?.endsWith(` ${name}`) === true);
+      return isName && traits.every((word) => other.traits?.includes(word));
     })
   );
 }

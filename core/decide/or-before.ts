@@ -17,7 +17,7 @@ const FETCHED = /\b(?:picked|pickd|collected|fetched)\b/i;
 /** The note with the other thing that the books make of it; null where they make nothing else of it. */
 export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
   if (reading.asNew) return null;
-  const before = costBefore(reading, desk) ?? saleOfHeld(reading, desk);
+  const before = costBefore(reading, desk) ?? measureBefore(reading, desk) ?? saleOfHeld(reading, desk);
   if (!before) return null;
   const { text, line } = reading;
   const why = whyOf({ kind: before.kind === "mend" ? "newOrOld" : "anotherPerson" });
@@ -32,6 +32,18 @@ function costBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">
   const of = { kind: "spend" as const, ...(what ? { what } : {}), ...(pieces ? { pieces } : {}) };
   if (!what || factsMeant(of, { ...desk, confirmed: [] }, past).length === 0) return null;
   return { kind: "mend", of, to: { amount }, text, line };
+}
+
+const SAID_ANEW = /\b(?:drove|went|did|worked|put|spent|another|more|again|plus|extra|also|back)\b/i;
+
+/** "18 miles" in reply to a drive, "2h" to a work: what it rather was, or another one? */
+function measureBefore(reading: Reading, { past }: Omit<Desk, "confirmed">): Reading | null {
+  if (!past || past.replied === null || SAID_ANEW.test(reading.text)) return null;
+  const { kind, text, line } = reading;
+  const fact = past.newest((each) => each.kind === kind);
+  if (!fact || (kind !== "drive" && kind !== "work")) return null;
+  const to = kind === "drive" ? { miles: reading.miles } : { minutes: reading.minutes };
+  return { kind: "mend", of: { fact: fact.id }, to, text, line } as Reading;
 }
 
 const ACTUALLY = /\b(?:actually|really|not today)\b/i;

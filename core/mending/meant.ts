@@ -1,10 +1,23 @@
 import type { Piece } from "../books/books.ts";
 import { type Fact, newPiecesOf } from "../books/facts.ts";
 import type { Desk } from "../decide/decision.ts";
-import type { Mention } from "../notes/reading.ts";
+import type { Mention, Reading } from "../notes/reading.ts";
 import { isNearSpelling } from "../notes/spelling.ts";
+import { bears } from "../notes/verbs.ts";
 import type { MendOf } from "./fields.ts";
 import type { Past } from "./past.ts";
+
+/** Those whose amount is the piece's own: "the vanity was 40" is no cost that was put into it. */
+export function ofItsOwn(
+  facts: readonly Fact[],
+  { kind, what, amount, fact, back }: MendOf,
+): readonly Fact[] {
+  if (kind ?? what ?? amount ?? fact ?? back) return facts;
+  const own = facts.filter(
+    (each) => bears(each.kind as Reading["kind"], "standing pieces") || each.kind === "buy",
+  );
+  return own.length > 0 ? own : facts;
+}
 
 /** The standing facts that a correction may speak of, the one recorded last first. */
 export function factsMeant(of: MendOf, { books }: Desk, past: Past): Fact[] {
@@ -15,7 +28,7 @@ export function factsMeant(of: MendOf, { books }: Desk, past: Past): Fact[] {
   const fitting = (replied.length > 0 ? replied : all).filter(
     (fact) =>
       isOfKind(fact, of, pieceOf) &&
-      isAbout(fact, of.what) &&
+      isOfWhat(fact, of.what) &&
       (of.amount === undefined || fact.amount === of.amount) &&
       (of.minutes === undefined || (fact.kind === "work" && fact.data.minutes === of.minutes)) &&
       (of.miles === undefined || (fact.kind === "drive" && fact.data.miles === of.miles)) &&
@@ -45,7 +58,8 @@ function isOfKind(fact: Fact, { kind, number, pieces = [] }: MendOf, pieceOf: (n
   return named.some((each) => got.includes(each) === (kind === "buy"));
 }
 
-function isAbout(fact: Fact, said: string | undefined): boolean {
+/** Whether a fact is about a thing, labor or stream of that name. */
+export function isOfWhat(fact: Fact, said: string | undefined): boolean {
   if (said === undefined) return true;
   const is =
     fact.kind === "income"

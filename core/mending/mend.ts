@@ -17,7 +17,7 @@ import { type Cents, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { changed } from "./changed.ts";
 import { canMend, mendFieldsOf } from "./fields.ts";
-import { factsMeant } from "./meant.ts";
+import { factsMeant, ofItsOwn } from "./meant.ts";
 import { type Amendment, withoutPieces } from "./mistake.ts";
 import { asMeasure } from "./newest.ts";
 import type { Past } from "./past.ts";
@@ -44,8 +44,12 @@ export function decideMend(said: MendReading, desk: Desk): Decision {
     of.amount === undefined
   )
     return takeOut(reading, [of.number], desk, past);
-  const meant = factsMeant(of, desk, past);
-  const fitting = removed ? meant : meant.filter(({ kind }) => canMend(kind, to));
+  const named = factsMeant(of, desk, past);
+  // "the bench was paid by card" of one that is not sold: how we paid for it.
+  const isBought = named.length === 0 && of.kind === "sell" && to.method !== undefined;
+  const meant = isBought ? factsMeant({ ...of, kind: "buy" }, desk, past) : named;
+  const able = removed ? meant : meant.filter(({ kind }) => canMend(kind, to));
+  const fitting = to.amount === undefined ? able : ofItsOwn(able, of);
   const [only, ...others] = fitting;
   if (!only) return { kind: "refuse", why: noneWords(meant, past) };
   if (others.length > 0) return { kind: "ask", ask: whichOne(reading, fitting, desk, past) };

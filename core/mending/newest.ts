@@ -1,3 +1,4 @@
+import type { Books } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
 import type { Choice, Desk, Effect } from "../decide/decision.ts";
 import { mentionLabel } from "../decide/mention-words.ts";
@@ -6,7 +7,7 @@ import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
 import { canMend, type MendTo } from "./fields.ts";
-import { isMeant } from "./meant.ts";
+import { isMeant, isOfWhat } from "./meant.ts";
 
 /* Corrections of the newest note: which fact they are about, and what they make of it. */
 
@@ -21,7 +22,10 @@ export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null
   if (reading.kind === "fix") return isOwnValue(reading, past.before()) ? reading : null;
   const { bare, to, ...rest } = reading;
   const root = past.touched();
-  const fact = past.newest((each) => each.root === root && isAbout(each, reading, desk));
+  // "i never listed the trunk" names what it is about.
+  const isNamed = reading.removed === true && (reading.of?.pieces ?? reading.of?.what) !== undefined;
+  const isNear = (each: Fact) => (isNamed ? past.isToday(each) : each.root === root);
+  const fact = past.newest((each) => isNear(each) && isAbout(each, reading, desk));
   if (!fact || (bare && past.replied === null && !past.isToday(fact))) return null;
   const of = { fact: fact.id };
   if (fact.kind === "buy" && to?.pieces?.some(({ it }) => it)) return otherCount(reading, fact, to.pieces);
@@ -60,7 +64,10 @@ function isOwnValue({ amount, minutes, miles, each }: Fix, fact: Fact | undefine
 }
 
 function isAbout(fact: Fact, { of = {}, to, removed }: Mend, { books }: Looking): boolean {
-  if (removed) return of.kinds?.some((kind) => kind === fact.kind) === true;
+  if (removed && !of.kinds?.some((kind) => kind === fact.kind)) return false;
+  if (of.what !== undefined && !isOfWhat(fact, of.what)) return false;
+  if (of.amount !== undefined && of.amount !== fact.amount) return false;
+  if (removed) return isOfPieces(fact, of.pieces, books);
   if (!to || !canMend(fact.kind, to) || isSameAs(fact, to)) return false;
   if (to.more !== undefined && fact.amount === undefined) return false;
   if (
@@ -68,8 +75,12 @@ function isAbout(fact: Fact, { of = {}, to, removed }: Mend, { books }: Looking)
     (!bears(fact.kind as Reading["kind"], "piece or none") || fact.pieces.length === 0)
   )
     return false;
+  return isOfPieces(fact, of.pieces, books);
+}
+
+function isOfPieces(fact: Fact, said: readonly Mention[] | undefined, books: Books): boolean {
   const pieces = fact.pieces.map((number) => books.pieces.get(number)!);
-  return (of.pieces ?? []).every((mention) => pieces.some((piece) => isMeant(mention, piece)));
+  return (said ?? []).every((mention) => pieces.some((piece) => isMeant(mention, piece)));
 }
 
 /** A purchase that already is of what is said to be bought. */

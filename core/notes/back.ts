@@ -122,9 +122,12 @@ function made(effect: Exclude<GoingOn, "numbered">, told: Told, { text, line, to
   const each = told.beside.some((token) => token.each) ? { each: true as const } : {};
   if (!spoken) return { again: { how: effect as Again["how"], to, ...countIn(told.words), ...each } };
   const could = to.amount === undefined || each.each ? [] : spoken(to.amount);
+  const paid = effect === "sold" && to.method ? { method: to.method } : {};
   return {
     isEither: effect === "took",
-    could: could.map((fields) => ({ ...fields, missing: ["pieces"], follows: true, text, line }) as Reading),
+    could: could.map(
+      (fields) => ({ ...fields, ...paid, missing: ["pieces"], follows: true, text, line }) as Reading,
+    ),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Day } from "../calendar.ts";
+import type { Cents } from "../money.ts";
 import { backOf, ofNumbers } from "./back.ts";
 import { withoutChatter } from "./chatter.ts";
 import type { Clause, Tok } from "./clause.ts";
@@ -20,6 +21,7 @@ import type { Trace } from "./rows/trace.ts";
 import { type Units, unitsOf } from "./rows/units.ts";
 import { tokenShown } from "./shown.ts";
 import { signsOf } from "./signs.ts";
+import { centsIn } from "./slots/money.ts";
 import { isJoke, takesItselfBack } from "./takenback.ts";
 import type { Word } from "./text.ts";
 import { wordsOf } from "./text.ts";
@@ -28,7 +30,7 @@ import { meantBy, tokensOf } from "./tokens.ts";
 import { isBotWord, tellsNoFact, unclear } from "./unclear.ts";
 import { bears, language } from "./verbs.ts";
 import { withNoteWithin } from "./within.ts";
-import { BEHIND } from "./words/mending.ts";
+import { BEHIND, STILL_OWED } from "./words/mending.ts";
 
 /** Where a clause's tokens stand in the line as typed. */
 interface Typed {
@@ -122,7 +124,7 @@ function withBack(
 
 /** "only 90 min", "45 min, sorry": no measure of its own. */
 const correctsByItself = ({ text }: Tok, at: number, { length }: { length: number }): boolean =>
-  text === "only" || (at === length - 1 && BEHIND.has(text));
+  text === "only" || STILL_OWED.has(text) || (at === length - 1 && BEHIND.has(text));
 
 /** It says no fact by itself: nothing clear, a fee of nothing named, or only who did something ("mom bought it"). */
 function isOpenToCorrection(reading: Reading): boolean {
@@ -229,8 +231,19 @@ function correctedOnly(readings: Reading[], text: string): Reading[] {
   // "i put it on the wrong one, it was for the bench": of what is not understood, and not of the newest note.
   const isOfUnknown = undo?.kind === "unclear" && !undo.could && fix?.kind === "mend" && fix.of?.back === 1;
   if (isOfUnknown && others.length === 0) return [{ ...undo, text }];
+  const amount = fix?.kind === "fix" && others.length === 0 ? fix.amount : undefined;
+  const old = undo?.kind === "unclear" && amount !== undefined ? amountIn(undo) : null;
+  // "i typed 27, should've been 21": what it was tells which note is meant.
+  if (undo && old !== null && amount !== undefined)
+    return [{ kind: "mend", of: { amount: old }, to: { amount }, text, line: undo.line }];
   if (undo?.kind !== "undo" || fix?.kind !== "fix" || others.length > 0) return readings;
   return [{ ...fix, text }];
+}
+
+/** The one amount of a clause that says nothing else that is known. */
+function amountIn({ text }: Reading): Cents | null {
+  const [amount, ...others] = lexed(text).filter(({ kind }) => kind === "amount");
+  return amount && others.length === 0 ? centsIn(amount) : null;
 }
 
 /** "storage 60 every month", "storage is 65 from june", "stop the storage"; null where a line says none of it. */

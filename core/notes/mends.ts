@@ -14,11 +14,12 @@ import {
   takeOld,
   takeTo,
 } from "./mended.ts";
+import { isForOther } from "./newest.ts";
 import { notThat } from "./not-that.ts";
 import { type CorrectionEffect, corrections } from "./rows/corrections.ts";
 import type { Trace } from "./rows/trace.ts";
 import type { Units } from "./rows/units.ts";
-import { EXCUSES, OLD, RENAMING, SELLING } from "./words/mending.ts";
+import { EXCUSES, LISTING, OLD, RENAMING, SELLING } from "./words/mending.ts";
 
 /*
  * Corrections of an earlier note: what they speak of on one side of a few words, what becomes of it on the other.
@@ -35,6 +36,7 @@ export interface Correction {
 export function mendOf(line: readonly Tok[], units: Units, today: Day, trace?: Trace[]): Correction | null {
   if (!corrections.mayFire(units) && !line.some(({ text }) => text === "not")) return null;
   const tokens = apart(line);
+  if (isForOther(tokens)) return null;
   let doubtful: Correction | null = null;
   for (const fired of corrections.fired(tokens, tokens === line ? units : undefined)) {
     const words = tokens.slice(fired.from, fired.to).map(({ text }) => text);
@@ -60,7 +62,7 @@ function withKindOf({ of = {}, to = {} }: Mend, words: readonly string[]): Of {
   if (to.fee !== undefined || (isOfPiece && isOfSale)) return { ...of, kind: "sell" };
   if (isOfPiece && to.source !== undefined) return { ...of, kind: "buy" };
   if (isOfPiece && to.amount !== undefined && words.includes("cost")) return { ...of, kind: "buy" };
-  return isOfPiece && words[0] === "listed" ? { ...of, kind: "list" } : of;
+  return isOfPiece && LISTING.has(words[0]!) ? { ...of, kind: "list" } : of;
 }
 
 const sure = (mend: Mend | null): Correction | null => mend && { mend, isSure: true };
@@ -75,6 +77,10 @@ function mendFrom(
   switch (effect) {
     case "remove":
       return sure(removal(before, after, today));
+    case "unsure": {
+      const mend = removal(before, after, today);
+      return sure(mend && { ...mend, isWrong: true });
+    }
     case "mistake":
     case "wrong": {
       const mend = removal(after, before, today);
@@ -116,7 +122,11 @@ function removal(beside: readonly Tok[], told: readonly Tok[], today: Day): Mend
 /** "the note about #8, it was a mistake", "… delete it": said again. */
 function withoutExcuse(tokens: readonly Tok[]): readonly Tok[] {
   const at = tokens.findIndex(({ kind, text }) => kind === "mark" && text !== "#");
-  return at >= 0 && tokens.slice(at).every(({ text }) => EXCUSES.has(text)) ? tokens.slice(0, at) : tokens;
+  if (at < 0) return tokens;
+  const behind = tokens.slice(at);
+  // "delete the drive, dad drove": why, where it holds nothing that a note is made of.
+  const isReason = behind.every(({ kind }) => kind === "word" || kind === "mark") && tokens[at]!.text === ",";
+  return isReason || behind.every(({ text }) => EXCUSES.has(text)) ? tokens.slice(0, at) : tokens;
 }
 
 /** Something beside "the last one" is named. */
@@ -213,7 +223,7 @@ const isOldBesideNew = ({ of, to }: Side): boolean => of.amount !== undefined &&
 const pointsOut = ([first]: readonly Tok[]): boolean => first?.text === "the" || first?.text === "my";
 
 /** "that sale was yesterday", "the paint on the 3rd was 14": enough without "actually"; "fabric was 38" is a purchase. */
-function saysEnough({ of, to, points, isFee, isTold }: Side): boolean {
+function saysEnough({ of, to, points, isFee, isTold, field }: Side): boolean {
   const names = Object.keys(of).filter((field) => field !== "amount");
   if ((isTold && of.amount !== undefined) || (names.length === 0 && !isFee)) return false;
   const fields = Object.keys(to);
@@ -225,7 +235,7 @@ function saysEnough({ of, to, points, isFee, isTold }: Side): boolean {
   if (
     fields.every((field) => field === "date" || field === "pieces" || field === "method" || field === "buyer")
   )
-    return of.kind !== undefined || of.what !== undefined;
+    return of.kind !== undefined || of.what !== undefined || field !== undefined;
   if (of.kind !== undefined && of.what === undefined && of.kind !== "work") return true;
   return (
     to.amount !== undefined && (of.pieces !== undefined || of.number !== undefined) && of.kind === undefined

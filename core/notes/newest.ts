@@ -2,19 +2,18 @@ import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import { type Tok, textOf } from "./clause.ts";
 import { headsOf } from "./heads.ts";
-import { isSkipped, type Mend, type Of, side, type To, takeOld, takeTo } from "./mended.ts";
-import type { Kind, ReadingFields } from "./reading.ts";
+import { besideSale, type Change, forgotten, isFee, isOpening, methodAlone } from "./left-out.ts";
+import { isSkipped, type Mend, type Of, side, takeOld, takeTo } from "./mended.ts";
+import type { ReadingFields } from "./reading.ts";
 import { amounts } from "./rows/amounts.ts";
 import { centsIn } from "./slots/money.ts";
+import { ARTICLES } from "./words/filler.ts";
 import {
   ACTED,
-  ADDS_FEE,
   BEHIND,
-  BESIDE_FEE,
-  BESIDE_FORGOTTEN,
   DENIED_VERBS,
+  FOR_IT,
   FORGOTTEN,
-  HOW_PAID,
   LINKS,
   OLD,
   OPENERS,
@@ -49,12 +48,12 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
   const tokens = isWrongOne ? said.toSpliced(1, 1) : said;
   const isAsked = line.some(({ text }) => text === "?");
   if (tokens.length === 0 || tokens.length > TOKENS_MAX || isAsked) return null;
-  const kinds = undone(tokens);
-  if (kinds) return { kind: "mend", of: { back: 1, kinds }, removed: true };
+  const denied = undone(tokens);
+  if (denied) return { kind: "mend", of: { back: 1, ...denied }, removed: true };
   const [first, ...others] = tokens;
   if (first?.each && others.length === 0) return eachWas(first);
-  const fee = feeBeside(tokens);
-  if (fee !== null) return { kind: "mend", of: { back: 1 }, to: { fee } };
+  const left = besideSale(tokens);
+  if (left) return { kind: "mend", of: { ...left.of, back: 1 }, to: left.to };
   const more = moreOrLess(tokens);
   if (more !== null) return { kind: "mend", of: { back: 1 }, to: { more } };
   const from = tokens.findIndex((token) => !isOpening(token));
@@ -66,17 +65,12 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
     const value = valueAlone(told, today);
     if (value) return value;
   }
-  const change = otherPieces(told) ?? changeIn(told, today);
+  const change = forOther(told) ?? otherPieces(told) ?? changeIn(told, today);
   if (!change) return null;
   const isBare =
     to === tokens.length && !opening.some(({ text: word }) => OPENERS.has(word) || POINTING.has(word));
   if (isBare && !canBeBare(change, told)) return null;
   return { kind: "mend", of: { ...change.of, back: 1 }, to: change.to, ...(isBare ? { bare: true } : {}) };
-}
-
-interface Change {
-  of?: Of;
-  to: To;
 }
 
 /** "only 1h", "it took only 6": one value and nothing else, the note's own measure. */
@@ -118,16 +112,6 @@ export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
   return amount === null ? null : { amount };
 }
 
-/** "and there was a 7.50 fee", "minus 5 in fees": what the note before left out; "fee 5" alone is a cost of its own. */
-function feeBeside(tokens: readonly Tok[]): Cents | null {
-  const amounts = tokens.filter(({ kind }) => kind === "amount");
-  const [amount, ...others] = amounts;
-  const words = tokens.filter((token) => token !== amount);
-  const isSaid = words.some(({ text }) => isFee(text)) && words.some(({ text }) => ADDS_FEE.has(text));
-  const isAll = words.every(({ text }) => isFee(text) || ADDS_FEE.has(text) || BESIDE_FEE.has(text));
-  return amount && others.length === 0 && !amount.each && isSaid && isAll ? centsIn(amount) : null;
-}
-
 /** "add 5 to that", "minus the 5 coupon": so much more or less than was said. */
 function moreOrLess(tokens: readonly Tok[]): Cents | null {
   const [fired] = amounts.fired(tokens);
@@ -135,6 +119,22 @@ function moreOrLess(tokens: readonly Tok[]): Cents | null {
   const isWhole = fired && tokens.slice(0, fired.from).every(isOpening) && fired.to === tokens.length;
   const cents = isWhole && amount && !amount.each ? centsIn(amount) : null;
   return cents === null ? null : fired?.effect === "less" ? -cents : cents;
+}
+
+/** "for the hutch, not the rocker": what it was for, and not the name of a piece. */
+export function isForOther(line: readonly Tok[]): boolean {
+  const tokens = line.filter(({ kind }) => kind !== "mark");
+  return tokens.length <= TOKENS_MAX && forOther(tokens) !== null;
+}
+
+function forOther(tokens: readonly Tok[]): Change | null {
+  const told = tokens.slice(tokens.findIndex((token) => !isOpening(token)));
+  const [lead, ...rest] = told.filter(({ text }) => !ARTICLES.has(text));
+  const [now, not, ...behind] = rest;
+  const [old, ...more] = behind.filter(({ text }) => !FOR_IT.has(text));
+  const isOther = FOR_IT.has(lead?.text ?? "") && OLD.has(not?.text ?? "") && more.length === 0;
+  if (!isOther || now?.kind !== "piece" || old?.kind !== "piece") return null;
+  return { of: { pieces: [old.mention!] }, to: { pieces: [now.mention!] } };
 }
 
 /** "not for the hutch", "not the desk, the hutch": the pieces that it was not of, and those that it was. */
@@ -145,9 +145,6 @@ function otherPieces([first, ...rest]: readonly Tok[]): Change | null {
   if (!now && !rest.some(({ text }) => text === "for" || text === "on")) return null;
   return { of: { pieces: [old.mention!] }, to: { pieces: now ? [now.mention!] : [] } };
 }
-
-const isOpening = ({ text, kind }: Tok): boolean =>
-  kind === "word" && (OPENERS.has(text) || POINTING.has(text) || LINKS.has(text));
 
 function changeIn(told: readonly Tok[], today: Day): Change | null {
   const by = householdIn(told);
@@ -192,51 +189,26 @@ function placeIn(told: readonly Tok[]): string | null {
 const isPraised = ({ kind, text }: Tok): boolean =>
   kind === "piece" && text.split(" ").some((word) => OPINIONS.has(word));
 
-/** "paid by check", "she paid cash": how, and nothing else. */
-function methodAlone(told: readonly Tok[]): string | null {
-  const rest = told.filter((token) => !HOW_PAID.has(token.text) && !isSkipped(token));
-  const [only, ...more] = rest;
-  return only && more.length === 0 && rest.length < told.length ? (only.roles.method ?? null) : null;
-}
-
-/** "forgot the fee, 5", "forgot: cash", "forgot, it was to ana": what the newest note left out. */
-function forgotten(told: readonly Tok[], today: Day): Change | null {
-  const said = side();
-  said.isFee = told.some(({ text }) => isFee(text));
-  // "forgot to say": "to" before somebody is not of these.
-  const isBeside = ({ text }: Tok, at: number) =>
-    isFee(text) ||
-    (BESIDE_FORGOTTEN.has(text) && (text !== "to" || BESIDE_FORGOTTEN.has(told[at + 1]?.text ?? "")));
-  const rest = told.filter((token, at) => !isBeside(token, at));
-  const plain = rest.slice(
-    Math.max(
-      0,
-      rest.findIndex((token) => !isOpening(token)),
-    ),
-  );
-  if (!takeTo(plain, said, today)) return null;
-  const { fee, method, buyer, source, date } = said.to;
-  const left = { fee, method, buyer, source, date };
-  const known = Object.entries(left).filter(([, value]) => value !== undefined);
-  return known.length > 0 && known.length === Object.keys(said.to).length ? { to: said.to } : null;
-}
-
-const isFee = (word: string): boolean => word === "fee" || word === "fees";
-
 const isNoFee = (told: readonly Tok[]): boolean => told.length === 1 && isFee(told[0]!.text);
 
-/** "didn't sell after all", "it's not finished": what was noted did not happen. */
-function undone(tokens: readonly Tok[]): Kind[] | null {
+/** "didn't sell after all", "i never listed the trunk": what was noted did not happen. */
+function undone(tokens: readonly Tok[]): Of | null {
   const at = tokens.findIndex(({ text }) => UNDONE.has(text));
   if (at < 0) return null;
   const rest = tokens.filter(
     (token, place) => place !== at && !STILL_NOT.has(token.text) && !isOpening(token),
   );
   const [verb, ...more] = rest;
-  if (verb === undefined || more.some((token) => !isSkipped(token))) return null;
+  const [object, ...others] = more.filter((token) => !isSkipped(token));
+  if (verb?.kind !== "word" || others.length > 0) return null;
+  const pieces = object?.mention;
+  const what = object?.roles.supply === undefined ? undefined : object.text;
+  if (object && !pieces && what === undefined) return null;
   const denied = DENIED_VERBS[verb.text];
   const kinds = [...(denied ? [denied] : []), ...headsOf(verb).map(({ kind }) => kind)];
-  return verb.kind === "word" && kinds.length > 0 ? kinds : null;
+  if (kinds.length === 0) return null;
+  if (what !== undefined) return { kinds: [...kinds, "spend"], what };
+  return pieces ? { kinds, pieces: [pieces] } : { kinds };
 }
 
 /** "yesterday", "cash", "to ana", "for the hutch": enough without a word before it. */

@@ -218,6 +218,11 @@ function remaining(tokens: readonly Tok[], at: number): Found | null {
 
 /** "the last two went for 50", "the rest sold for 30", "a shade for the last one": told before the verb, or as what a thing is for. */
 function lastOnes(tokens: readonly Tok[], at: number): Found | null {
+  // "two more went for 10"
+  const more = MORE.has(tokens[at + 1]?.text ?? "") ? countOf(tokens[at]) : null;
+  const isMoreTold = tokens[at + 2] !== undefined && isOfStanding(tokens[at + 2]!);
+  if (more !== null && more <= OTHERS_MAX && isMoreTold && at === 0)
+    return { mention: { other: true, count: more }, to: at + 2 };
   if (tokens[at]!.text !== "the") return null;
   const [word, next] = [tokens[at + 1]?.text, tokens[at + 2]];
   const isFirst = tokens.slice(0, at).every(({ roles, kind }) => kind === "mark" || roles.filler === true);

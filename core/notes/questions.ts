@@ -132,6 +132,8 @@ function isDoing(first: Tok, next: Tok | undefined): boolean {
   // "what a day" asks nothing.
   if (first.text === "what") return /^an?(?: |$)/.test(next?.text ?? "");
   if (first.text.startsWith("what a ")) return true;
+  // "can of wax 11"
+  if (first.text === "can" && next?.text === "of") return true;
   if (first.text === "did") return next !== undefined && next.kind !== "word" && next.kind !== "piece";
   return first.text === "were" && next?.kind === "word" && next.roles.heads !== undefined;
 }

@@ -1,4 +1,5 @@
 import type { Day } from "../calendar.ts";
+import { showMinutes } from "../decide/echo.ts";
 import { decideMend } from "../mending/mend.ts";
 import { type Cents, show } from "../money.ts";
 import { defineVerb } from "./verb.ts";
@@ -71,7 +72,15 @@ export const mend = defineVerb({
     judge: () => ({ kind: "unknown" }),
   },
   offered({ to = {}, text }) {
-    return to.amount === undefined || to.pieces ? text : `Change the earlier one to ${show(to.amount)}`;
+    const value =
+      to.amount !== undefined
+        ? show(to.amount)
+        : to.miles !== undefined
+          ? `${to.miles} miles`
+          : to.minutes !== undefined
+            ? showMinutes(to.minutes)
+            : null;
+    return value === null || to.pieces ? text : `Change the earlier one to ${value}`;
   },
   decide: decideMend,
 });

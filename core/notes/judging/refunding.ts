@@ -1,7 +1,8 @@
-import type { Clause } from "../clause.ts";
+import type { Clause, Tok } from "../clause.ts";
 import { placeBefore, says } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
+import { ARTICLES } from "../words/filler.ts";
 import { BEFORE_RETURNED } from "../words/verbs.ts";
 
 /** A deposit given back belongs to a sale that fell through, and a supply returned is no refund to a buyer. */
@@ -25,6 +26,8 @@ export function judgeRefund(fields: ReadingFields["refund"], clause: Clause): Tr
     // "returned 30 on the desk" gives money back; "buyer returned the desk" and "desk returned 30" the desk.
     const isMoney = amount === returned + 1 || next?.kind === "amount";
     if (!isMoney || isPieceReturned(clause)) fields.returned = true;
+  } else if (fields.returned === undefined && isPieceSent(clause)) {
+    fields.returned = true;
   } else if (fields.returned && isMoneyReturned(clause)) delete fields.returned;
   if (says(clause, /^(?:, |and |- )?(?:its|is|it is) back\b/)) fields.returned = true;
   return null;
@@ -34,6 +37,17 @@ export function judgeRefund(fields: ReadingFields["refund"], clause: Clause): Tr
 function isPieceReturned({ tokens }: Clause): boolean {
   const at = tokens.findIndex(({ text }) => text === "returned");
   return tokens[placeBefore(tokens, at - 1, BEFORE_RETURNED)]?.kind === "piece";
+}
+
+/** "she sent the table back", "sent back the table": the piece, where "sent back 30" is money. */
+function isPieceSent({ tokens }: Clause): boolean {
+  const at = tokens.findIndex(({ text }) => /^(?:sent|gave|handed)(?: back)?$/.test(text));
+  if (at < 0) return false;
+  const rest = tokens.slice(at + 1).filter(({ text }) => !ARTICLES.has(text));
+  const [first, second] = rest;
+  const isThing = (token: Tok | undefined) => token?.kind === "piece" || token?.text === "it";
+  if (tokens[at]!.text.endsWith("back")) return isThing(first);
+  return first?.text === "back" ? isThing(second) : isThing(first) && second?.text === "back";
 }
 
 function isMoneyReturned(clause: Clause): boolean {

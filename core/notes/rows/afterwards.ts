@@ -177,6 +177,7 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "2h till desk is dry",
   ],
   ["[total <time>]", "doubt", "dresser total 5h"],
+  ["put|spent|logged <time> [in_on] <art>? <piece>", "word", "put 2h in on the desk"],
   ["<time> [all_in|in_total|total|in_all|altogether|in_on|to_go|to_date|left]", "doubt", "dresser 5h all in"],
   ["^ [me|myself|i and|& <kin>|<word>] <labor>", "doubt", "me and dad sanded dresser 2h"],
   // A part of the work, or a part of the piece.

@@ -3,7 +3,7 @@ import { tableOf } from "./table.ts";
 
 /**
  * How a note speaks of an earlier one. The part in brackets parts what it speaks of from what becomes of it.
- * "remove": what follows is taken out; "mistake": what stands before is; "wrong":
+ * "remove": what follows is taken out; "unsure": it is, or something on a piece is; "mistake": what stands before is; "wrong":
  * it is, or another value is; "change": from what stands before to what
  * follows; "told": so too, where both sides say enough; "denied": only where
  * the old is said beside the new; "to": what follows, up to its "to"; "rename": what follows
@@ -13,6 +13,7 @@ import { tableOf } from "./table.ts";
  */
 export type CorrectionEffect =
   | "remove"
+  | "unsure"
   | "mistake"
   | "wrong"
   | "change"
@@ -43,6 +44,22 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "remove",
     "take the sander off the books",
   ],
+  [
+    "^ please|pls? [take|strike|pull off|out] the|that|my|those <supply>|drive|trip|sale|listing",
+    "unsure",
+    "take off the hinges",
+  ],
+  [
+    "^ please|pls? [drop|lose|nix|skip|ignore|forget] the|that|those|my? <miles>",
+    "remove",
+    "drop the 12 miles",
+  ],
+  [
+    "^ please|pls? take|pull|leave the|that|my|those drive|trip|sale|listing|purchase|<supply> [out] ;",
+    "mistake",
+    "take the drive out",
+  ],
+  ["^ [unlist|delist] <any>", "remove", "unlist the trunk"],
   [
     "^ [never|didnt|did_not] <any> … , remove|delete|undo|scratch|erase it|that",
     "remove",
@@ -88,6 +105,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
   ],
   ["[was|is sold] to", "either", "the desk was sold to the neighbor"],
   ["[came|was|is] from", "either", "the dresser came from an estate sale"],
+  ["^ <art>? <piece> [was|were|got paid by|with|in|via?] <method> ;", "change", "the bench was paid by card"],
   ["[was|were|got paid by|with|in|via]", "denied", "the hutch was paid by check not cash"],
   [
     "^ [change|correct|fix|edit|update|amend|adjust|switch|move|set|reassign] !price|the_price|asking|the_asking|my_price <any> … to|into|as|from|onto",

@@ -6,11 +6,11 @@ export const SKIPPED: ReadonlySet<string> = new Set(
   (
     "the a an my our note notes entry entries expense cost costs thing one ones amount price from on for of at in with i it we this please pls oh oops " +
     "no nope wait sorry actually really and ok okay hey um uh just only all total purchase's record by as was were is are , . ! - : ; hours hour time " +
-    "off out books list ledger records about saying date day method"
+    "under off out books list ledger records about saying date day method"
   ).split(" "),
 );
 /** How a note came to be there. */
-export const ENTERED = wordSet("put had logged noted entered wrote recorded");
+export const ENTERED = wordSet("put had logged noted entered wrote recorded take pull leave");
 /** "that sale", "those knobs": they point at something noted. */
 export const POINTING: ReadonlySet<string> = new Set(["that", "those", "these", "this"]);
 /** The newest note. */
@@ -73,6 +73,8 @@ export const EXCUSES: ReadonlySet<string> = new Set(
   ),
 );
 
+/** What is said of a listing. */
+export const LISTING = wordSet("listed unlist delist");
 export const SELLING: ReadonlySet<string> = new Set(["sold", "went"]);
 /** Words that open a correction of what was just said. */
 export const OPENERS: ReadonlySet<string> = new Set([
@@ -84,6 +86,8 @@ export const OPENERS: ReadonlySet<string> = new Set([
 ]);
 /** Those that may stand behind the value: "the hutch, sorry", "25 i mean". */
 export const BEHIND = wordSet("sorry actually oops i mean meant my_bad i_mean i_meant rather instead");
+/** Before the piece that something was for. */
+export const FOR_IT = wordSet("for on");
 /** What was wrong of the newest note. */
 export const WRONG_ONES = wordSet("piece one item thing");
 /** Words between such an opening and the value. */
@@ -99,6 +103,12 @@ export const ADDS_FEE = wordSet("there_was was minus less plus with and took cha
 /** Words beside it. */
 export const BESIDE_FEE = wordSet(
   "there a the an in of oh also they he she it me for platform selling site app",
+);
+/** What is not paid yet. */
+export const STILL_OWED = wordSet("owes owe owed still_owes still_owed owing");
+/** Words beside it. */
+export const BESIDE_OWED = wordSet(
+  "she he they still only just gave paid got me us i and but so far of that on it the now oh also",
 );
 /** How it was paid is told behind them. */
 export const HOW_PAID = wordSet("paid payed pays pd");

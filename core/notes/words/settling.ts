@@ -4,7 +4,7 @@ import { wordSet } from "./words.ts";
 
 /** Money came in. */
 export const PAID_IN = wordSet(
-  "paid pay pays payed pd gave gives sent sends handed brought brings got get received collected came settled squared dropped dropped_off paid_up settled_up squared_up came_through came_in paid_off",
+  "paid pay pays payed pd gave gives sent sends handed brought brings got get received collected came settled squared dropped dropped_off paid_up settled_up squared_up came_through came_in paid_off with_the_money",
 );
 
 /** The one who paid: nobody by name. */
@@ -31,7 +31,7 @@ export const NEVER_PAYS = wordSet("never wont isnt not forget forgetting forgive
 
 /** They want the piece no more. */
 export const BACKS_OUT = wordSet(
-  "out backed flaked bailed ghosted cancelled canceled changed doesnt dont didnt mind backed_out flaked_out bailed_out",
+  "no_show noshow out backed flaked bailed ghosted cancelled canceled changed doesnt dont didnt mind backed_out flaked_out bailed_out",
 );
 
 /** Alone it is no more than a wish. */
@@ -48,7 +48,7 @@ export const FOR_THEM = wordSet("husband wife son daughter brother sister mom da
 
 /** What else stands in such a message. */
 export const BESIDE_SETTLING = wordSet(
-  "the a an and then i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already",
+  "the a an and then i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w show no_show noshow",
 );
 
 /** A thing that was lent is here again. */

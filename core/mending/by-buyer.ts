@@ -1,0 +1,51 @@
+import type { Books } from "../books/books.ts";
+import type { FactOf } from "../books/facts.ts";
+import type { Day } from "../calendar.ts";
+import { lexed } from "../notes/line.ts";
+import { isSkipped } from "../notes/mended.ts";
+import { pastDay } from "../notes/quantities/days.ts";
+import type { Reading } from "../notes/reading.ts";
+import { ACTED, HOW_PAID } from "../notes/words/mending.ts";
+import { BESIDE_SETTLING } from "../notes/words/settling.ts";
+import type { MendTo } from "./fields.ts";
+
+/** Longer messages say more than that. */
+const LENGTH_MAX = 60;
+
+/** "gwen paid by check btw", "gwen's sale was friday": of the newest sale to somebody, how or when it was; null else. */
+export function ofPastBuyer(
+  text: string,
+  readings: readonly Reading[],
+  { books, today }: { books: Books; today: Day },
+): Reading[] | null {
+  const isOpen = readings.every(({ kind, missing }) => kind === "unclear" || missing !== undefined);
+  if (text.length > LENGTH_MAX || text.includes("?") || !isOpen) return null;
+  const said = ` ${text.toLowerCase().replace(/['’]s\b/g, "")} `;
+  const sale = salesOf(books).findLast(({ data }) => said.includes(` ${data.buyer} `));
+  const to = sale && toldOf(said.replace(` ${sale.data.buyer} `, " "), today);
+  return to ? [{ kind: "mend", of: { fact: sale.id }, to, text, line: 0 }] : null;
+}
+
+function salesOf({ facts }: Books): FactOf<"sell">[] {
+  return facts.filter(
+    (fact): fact is FactOf<"sell"> => fact.kind === "sell" && fact.data.buyer !== undefined,
+  );
+}
+
+/** The one thing that the words tell, how it was paid or when. */
+function toldOf(text: string, today: Day): MendTo | null {
+  const told: MendTo[] = [];
+  for (const token of lexed(text)) {
+    const { kind, text: word, roles } = token;
+    if (kind === "day") {
+      const found = pastDay(token.said!, today);
+      if (!("day" in found)) return null;
+      told.push({ date: found.day });
+    } else if (kind === "word" && roles.method !== undefined) told.push({ method: roles.method });
+    else if (!isSkipped(token) && !isBeside(kind, word)) return null;
+  }
+  return told.length === 1 ? told[0]! : null;
+}
+
+const isBeside = (kind: string, word: string): boolean =>
+  kind === "word" && (HOW_PAID.has(word) || ACTED.has(word) || word === "sale" || BESIDE_SETTLING.has(word));
