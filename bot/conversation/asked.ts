@@ -2,7 +2,7 @@ import type { Reading } from "../../core/notes/reading.ts";
 import type { Answered } from "../../core/questions/answered.ts";
 import { answer } from "../../core/questions/ask.ts";
 import type { QuestionDesk } from "../../core/questions/desk.ts";
-import { followedBy, soundsFollowing } from "../../core/questions/follow-up.ts";
+import { followUps, soundsFollowing } from "../../core/questions/follow-up.ts";
 import { asksYear, endsAsking, isYearAlone, opensAsking, soundsAsked } from "../../core/questions/sounds.ts";
 import { ROWS_MAX } from "../../core/questions/words-of-answers.ts";
 import { chartBody } from "../files/bodies.ts";
@@ -119,14 +119,20 @@ function followsUp(turn: Turn, text: string, readings: readonly Reading[]): bool
   if (!last || !readings.every(mayAsk)) return false;
   if (asksMore(text)) return tellMore(turn, last.question, last.shown);
   const desk = questionDesk(turn);
-  const question = followedBy(last.question, text, desk);
-  if (question === null) return false;
+  const questions = followUps(last.question, text, desk);
   // "may" alone asks for that month, "and may" for the same of it.
-  if (!soundsFollowing(text) && answer(text, desk).understood) return false;
-  const answered = answer(question, desk);
-  if (!answered.understood) return false;
-  tell(turn, answered, question);
-  return true;
+  if (
+    questions.length === 0 ||
+    (!soundsFollowing(text, last.question, desk) && answer(text, desk).understood)
+  )
+    return false;
+  for (const question of questions) {
+    const answered = answer(question, desk);
+    if (!answered.understood) continue;
+    tell(turn, answered, question);
+    return true;
+  }
+  return false;
 }
 
 /** The next rows of an answer that did not show all of them; false where it did. */

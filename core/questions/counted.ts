@@ -37,6 +37,8 @@ const COUNTED: readonly (readonly [Cue, Counted])[] = [
 
 /** What a count is of, and the cue that says so. */
 export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
+  if (f.whom !== null)
+    return f.whom === "source" ? { counted: "bought", cue: "bought" } : { counted: "sold", cue: "sold" };
   // What a buyer buys is sold.
   const isBuyers = f.acting || f.groups("buyer") || (f.has("who") && !f.person);
   if (isBuyers && f.has("bought", "got", "took"))
@@ -52,6 +54,7 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   if (f.groups("buyer")) return { counted: "sold", cue: "sold" };
   if (f.groups("source")) return { counted: "bought", cue: "bought" };
   if (f.groups("place")) return { counted: "listed", cue: "listed" };
+  if (f.place) return { counted: "on the market", cue: "listed" };
   if (f.priced) return { counted: "sold", cue: "soldFor" };
   return f.source || f.person || f.unit("minutes", "days", "miles")
     ? { counted: "bought", cue: "bought" }

@@ -71,6 +71,12 @@ export function featuresOf(parts: Parts): Features {
       /\bwhere(?:s| is| are|d| did| has| have) (?!.*\b(?:come|came|from|buy|find|found|listed)\b)/.test(
         `${parts.said} `,
       ),
+    isPriced:
+      /\bhow much (?:is|are) (?:the|my|that|those) /.test(parts.said) &&
+      items.some(isPiece) &&
+      [...parts.cues.keys()].every((cue) => cue === "money"),
+    place: own("place"),
+    whom: whomOf(parts.said),
     method: items.some(({ mark }) => isMethod(mark)),
     plain: [...parts.cues.keys()].every((cue) => cue === "total" || cue === "money"),
     commands: /^(?:list|show|gimme|give)$/.test(parts.first),
@@ -93,6 +99,22 @@ export function featuresOf(parts: Parts): Features {
     generic: parts.marks.some(({ senses }) => senses.flags.has("generic")),
     average: parts.cues.has("average") || parts.cues.has("median"),
   };
+}
+
+/** "who did i sell to", "where did i buy stuff", "where have i sold things". */
+function whomOf(said: string): Features["whom"] {
+  if (
+    /^who(?:m| all)? (?:did|have|do) (?:i|we) (?:sell|sold) (?:stuff |pieces |things |furniture )?to\b/.test(
+      said,
+    )
+  )
+    return "buyer";
+  if (
+    /^(?:who|where)(?:m| all)? (?:did|have|do) (?:i|we) (?:buy|bought|get|got) /.test(`${said} `) &&
+    !/ it\b/.test(said)
+  )
+    return "source";
+  return /^where (?:did|have|do) (?:i|we) (?:sell|sold) /.test(`${said} `) ? "place" : null;
 }
 
 /** "did i make money in may", but not "do you know how much i made". */

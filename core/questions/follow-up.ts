@@ -10,11 +10,39 @@ import { vocabularyFor } from "./vocabulary.ts";
  * and is then read like any other.
  */
 
-const LEADS = /^\s*(?:and|what about|how about|same|also|then|now|ok|but|just)\b/i;
+const LEADS =
+  /^\s*(?:and|what about|how about|same|also|then|now|ok|but|just|in|for|during|since|only|with|without|not)\b/i;
 
-/** Whether words open like something asked right behind a question. */
-export function soundsFollowing(text: string): boolean {
-  return LEADS.test(text);
+/**
+ * Whether words open like something asked right behind a question; "worst?" behind an order asks for its other end.
+ */
+export function soundsFollowing(text: string, before: string, on: QuestionDesk): boolean {
+  if (LEADS.test(text)) return true;
+  const desk = withIndex(on);
+  const { orders, marks } = read(text, desk);
+  return orders.length > 0 && marks.length === orders.length && read(before, desk).orders.length > 0;
+}
+
+/** Everything that the words may ask behind the question before, the likeliest first. */
+export function followUps(before: string, text: string, on: QuestionDesk): string[] {
+  const desk = withIndex(on);
+  const whole = followedBy(before, text, desk);
+  const more = LEADS.test(text)
+    ? text
+        .trim()
+        .replace(/^(?:and|also|but|ok|now|then|just)\b/i, "")
+        .replace(/[?.!]+$/, "")
+        .trim()
+    : "";
+  if (more === "") return whole === null ? [] : [whole];
+  // "And gas?" behind what september made: another figure of the same days.
+  const { marks, periods } = read(before, desk);
+  const days = periods.map(({ at }) => marks[at]!.typed).join(" ");
+  const others = [
+    /^with|^without/.test(more) ? `${before.replace(/[?.!]+$/, "")} ${more}` : "",
+    days && whole !== null ? `${more} ${days}` : "",
+  ];
+  return [...(whole === null ? [] : [whole]), ...others.filter((question) => question !== "")];
 }
 
 /** The words that mean nothing by themselves beside what is put in. */
@@ -25,11 +53,10 @@ const BESIDE: ReadonlySet<string> = new Set(
 );
 
 /** The question before with what follows put in; null where the words are more than that. */
-export function followedBy(before: string, text: string, on: QuestionDesk): string | null {
-  const desk = withIndex(on);
+function followedBy(before: string, text: string, desk: Desk): string | null {
   const next = read(text, desk);
-  const { items, periods, groups } = next;
-  if (items.length + periods.length + groups.length === 0 || !isOnlyThese(next)) return null;
+  const { items, periods, groups, orders } = next;
+  if (items.length + periods.length + groups.length + orders.length === 0 || !isOnlyThese(next)) return null;
   const first = read(before, desk);
   const said = first.marks.map(({ typed }) => typed);
   for (const { at } of periods) put(said, first.periods[0]?.at, next.marks[at]!.typed);
@@ -44,6 +71,7 @@ export function followedBy(before: string, text: string, on: QuestionDesk): stri
     const place = first.groups.find(({ parted }) => parted);
     put(said, place?.at, place ? next.marks[at]!.typed : `by ${next.marks[at]!.typed}`);
   }
+  for (const { at } of orders) put(said, first.orders[0]?.at, next.marks[at]!.typed);
   const whole = said.filter((word) => word !== "").join(" ");
   return whole.split(" ").length > WORDS_MAX ? null : whole;
 }
@@ -63,9 +91,9 @@ function typedOf({ mark, not }: Item, { marks }: Parts): string {
   return not ? `not ${typed}` : typed;
 }
 
-function isOnlyThese({ marks, items, periods, groups, unknown, adrift, leads }: Parts): boolean {
+function isOnlyThese({ marks, items, periods, groups, orders, unknown, adrift, leads }: Parts): boolean {
   if (unknown.length > 0 || adrift) return false;
-  const taken = new Set([...leads, ...[...items, ...periods, ...groups].map(({ at }) => at)]);
+  const taken = new Set([...leads, ...[...items, ...periods, ...groups, ...orders].map(({ at }) => at)]);
   return marks.every(
     (mark, at) => taken.has(at) || mark.text.split(" ").every((word) => BESIDE.has(word)) || isNegation(mark),
   );

@@ -88,8 +88,13 @@ export const RULES: readonly Rule[] = [
     measure: "cost",
     when: (f) =>
       f.has("cost") &&
-      (f.piece || (f.order && (f.generic || f.groups("piece", "kind")))) &&
-      !f.has("howMany", "earn", "spent"),
+      (f.piece ||
+        (f.order && (f.generic || f.groups("piece", "kind"))) ||
+        (f.by && f.groups("kind", "source", "person", "place")) ||
+        (f.average && !f.groups("day", "week", "month", "quarter", "year") && !f.period) ||
+        (f.generic && f.has("sold", "unsold") && !f.period)) &&
+      !f.supply &&
+      !f.has("howMany", "earn", "spent", "overhead"),
     takes: [
       ...MUCH,
       "cost",

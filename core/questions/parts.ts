@@ -69,6 +69,11 @@ export type Building = {
   -readonly [K in keyof Parts]: Parts[K] extends readonly (infer T)[] ? T[] : Parts[K];
 };
 
+/** Whether "list" at a place is the order to do it ("list expenses", "gas list") and speaks of no listings. */
+export function isOrderToList({ marks }: Parts, at: number): boolean {
+  return marks[at]?.text === "list" && (at === 0 || (at === marks.length - 1 && marks.length > 1));
+}
+
 /** "do you know how much": no yes or no is wanted. */
 export function asksFigure({ marks }: Parts): boolean {
   return marks.some(({ text }) =>

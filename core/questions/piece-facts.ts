@@ -240,6 +240,11 @@ export const STATES: readonly State[] = [
   { cue: "given", since: (piece) => (piece.gone === "given" ? piece.goneOn : null), told: "given away" },
   { cue: "scrapped", since: (piece) => (piece.gone === "scrapped" ? piece.goneOn : null), told: "scrapped" },
   { cue: "unsold", since: (piece) => (piece.gone ? null : piece.bought), told: "still here" },
+  {
+    cue: "paidUp",
+    since: (piece) => (piece.gone === "sold" && piece.owed === 0 ? piece.sold : null),
+    told: "paid for",
+  },
   { cue: "sold", since: (piece) => piece.sold, told: "sold" },
   { cue: "gone", since: (piece) => piece.goneOn, told: "gone" },
   { cue: "finished", since: (piece) => piece.finished, told: "finished" },

@@ -2,7 +2,7 @@ import type { Desk } from "./desk.ts";
 import { leftOver } from "./left-over.ts";
 import { mineOnly, type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { NoteKind, NotesAsked } from "./notes-list.ts";
-import { asksFigure, type Parts } from "./parts.ts";
+import { asksFigure, isOrderToList, type Parts } from "./parts.ts";
 import type { Counted, Filter, MeasureName, Query } from "./query.ts";
 import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
@@ -96,7 +96,9 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
   if (f.has("money", "total") && !f.has("list")) return null;
   if (/^(?:cost|costs|value)$/.test(parts.first)) return null;
   if (f.has("deposits") || (f.has("owed") && f.has("who", "whose"))) return null;
-  const state = isEvent(parts, f) ? undefined : (STATES.find(([cue]) => f.has(cue)) ?? placed(parts, f));
+  const state = isEvent(parts, f)
+    ? undefined
+    : (piecesShown(parts, f) ?? STATES.find(([cue]) => f.has(cue)) ?? placed(parts, f));
   if (state && !isCommandOnly(parts, state[0])) return stateList(parts, state, desk);
   if (
     !isListing(parts, f) &&
@@ -149,14 +151,25 @@ function isMonthShown({ first, items, periods, cues, groups }: Parts): boolean {
   return isPlain && more === undefined && LIST_WORDS.has(first) && from?.slice(8) === "01" && to !== from;
 }
 
+/** "list dressers", "dresser list": those that are here. */
+function piecesShown(parts: Parts, f: Features): (typeof STATES)[number] | undefined {
+  const { first, items, periods } = parts;
+  const isShown = LIST_WORDS.has(first) || isCommandOnly(parts, "listed");
+  const isOfPieces = items.length > 0 && f.piece && !f.number && f.bare && periods.length === 0;
+  const isSeveral = items.some(({ mark }) => mark.senses.thing?.plural) || first !== "show";
+  return isShown && isOfPieces && isSeveral ? ["list", "unsold"] : undefined;
+}
+
 /** "which pieces are on the noticeboard": what is listed there, where nothing else is asked. */
-function placed({ items, cues }: Parts, f: Features): (typeof STATES)[number] | undefined {
+function placed({ items, cues, first }: Parts, f: Features): (typeof STATES)[number] | undefined {
   const isAtPlace = items.some(
     ({ mark, link }) =>
       (link === "on" || link === "at") && mark.senses.own.some(({ dimension }) => dimension === "place"),
   );
   const isBare = [...cues.keys()].every((cue) => cue === "which" || cue === "list" || cue === "have");
-  return isAtPlace && isBare && (f.generic || f.piece) ? ["listed", "on the market"] : undefined;
+  return isAtPlace && isBare && (f.generic || f.piece || /^whats?$/.test(first))
+    ? ["listed", "on the market"]
+    : undefined;
 }
 
 /** "what did i list", "which chairs did i sell": something done, no state. */
@@ -170,11 +183,10 @@ function isEvent(parts: Parts, f: Features): boolean {
 }
 
 /** "list" in "list expenses" and "gas list" is the order to do it and lists no listings. */
-function isCommandOnly({ cues, marks }: Parts, cue: Cue): boolean {
+function isCommandOnly(parts: Parts, cue: Cue): boolean {
   if (cue !== "listed") return false;
-  const [at, more] = cues.get("listed") ?? [];
-  const isOutside = at === 0 || (at === marks.length - 1 && marks.length > 1);
-  return more === undefined && isOutside && marks[at]!.text === "list";
+  const [at, more] = parts.cues.get("listed") ?? [];
+  return at !== undefined && more === undefined && isOrderToList(parts, at);
 }
 
 /** "stuff i bought last month", "everything we sold in may" */

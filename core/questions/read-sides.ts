@@ -1,9 +1,11 @@
+import type { Desk } from "./desk.ts";
 import type { Mark } from "./marks.ts";
 import { type Narrowing, type Refusal, refusal } from "./narrowing.ts";
-import { cutsOf } from "./parts.ts";
+import { cutsOf, type Parts } from "./parts.ts";
 import { yearBefore } from "./periods.ts";
 import type { Filter, Period, Side } from "./query.ts";
 import type { Reading } from "./reading.ts";
+import { wholeUnit } from "./spans.ts";
 
 /** What is put beside each other, and the filters that all sides share. */
 export interface Sides {
@@ -13,12 +15,14 @@ export interface Sides {
 }
 
 /** Both sides of a comparison: the one thing that stands on each side, all else held by both. */
-export function sidesOf({ parts, found }: Reading): Sides | Refusal | null {
+export function sidesOf({ parts, found, desk }: Reading): Sides | Refusal | null {
   const joint = cutsOf(parts);
   if (joint.length === 0) return null;
   const periods = parts.periods.filter(({ period }) => period.from !== null || period.to !== null);
   const sideOf = (at: number): number => joint.filter((cut) => cut < at).length;
   const [first] = periods;
+  const running = periods.length === 1 && found.length === 0 ? runningBeside(parts, first!, desk) : null;
+  if (running) return { beside: running, shared: [], isPeriods: true };
   // "Tips this year vs lessons this year": the days are the same on both sides.
   const areSame =
     found.length > 1 &&
@@ -43,6 +47,22 @@ export function sidesOf({ parts, found }: Reading): Sides | Refusal | null {
   });
   if (!split) return joint.length > 0 && parts.besideAt.length > 0 ? refusal(parts.marks[joint[0]!]!) : null;
   return { ...sidesBy(found, split, sideOf), isPeriods: false };
+}
+
+/** "Am i doing better than last month": the running one stands on the other side. */
+function runningBeside(
+  { marks, besideAt }: Parts,
+  { period, at }: Parts["periods"][number],
+  { today }: Desk,
+): Side[] | null {
+  const unit = /^(?:last|previous|prior) (week|month|quarter|year)$/.exec(marks[at]!.text)?.[1];
+  if (!unit || besideAt.length !== 1 || besideAt[0]! > at) return null;
+  const { from, to, name } = wholeUnit("this", unit, 0, today);
+  return [{ from, to, name }, period].map((each) => ({
+    filters: [],
+    period: each,
+    label: labelOfPeriod(each),
+  }));
 }
 
 function isSamePeriod(a: Period, b: Period): boolean {

@@ -1,5 +1,5 @@
 import { measures } from "./measures.ts";
-import type { Parts } from "./parts.ts";
+import { isOrderToList, type Parts } from "./parts.ts";
 import type { Filter, MeasureName } from "./query.ts";
 import type { Reading } from "./reading.ts";
 import type { Cue } from "./words/cues.ts";
@@ -69,6 +69,7 @@ function saysAllPieces({ said }: Parts): boolean {
 
 /** A word that says nothing else, so that it must mean the state. */
 function isOnlyCue({ parts, taken }: Reading, at: number, cue: Cue): boolean {
+  if (isOrderToList(parts, at)) return false;
   const { cues, flags } = parts.marks[at]!.senses;
   if (flags.has("generic") || flags.has("filler")) return false;
   return cues.every((other) => other === cue || !taken.includes(other));

@@ -135,7 +135,7 @@ function composed(reading: Reading): Query | Refusal {
     // "May or june" wants to know which.
     yesNo: isYesNo(parts, f) && !(sides && parts.orAt.length > 0),
     asksLess: f.has("loss") || (sides !== null && saysLess(parts)),
-    list: reading.list || isListOfSales(reading) || asksPrices(reading),
+    list: reading.list || isListOfSales(reading) || asksPrices(reading) || asksEach(reading),
     picture: f.has("chart"),
     ...(limits.against ? { against: limits.against } : {}),
     ...(share ? { share: share.part } : {}),
@@ -160,6 +160,17 @@ function isPlainChart({ f, measure }: Reading, isOrdered: boolean, isBeside: boo
 /** "what sold for less than 300", "chairs i sold for over 300": the pieces, and not what they came to. */
 function isListOfSales({ parts, f, measure }: Reading): boolean {
   return measure === "proceeds" && parts.limits.length > 0 && f.lists && !f.has("revenue");
+}
+
+/** "List the profit of every piece". */
+function asksEach({ parts, f, measure }: Reading): boolean {
+  return (
+    f.commands &&
+    measure !== "count" &&
+    /\b(?:every|each|all) (?:the |my )?pieces?\b/.test(parts.said) &&
+    !f.order &&
+    !f.by
+  );
 }
 
 /** "What have my dressers sold for": each of them, and what they came to. */
@@ -192,6 +203,8 @@ function isSalePrice({ f, measure, parts }: Reading): boolean {
 function byWhom({ f, measure }: Reading): Grouping | null {
   const isOfBuyers = measure === "deposits" || measure === "owed";
   if (f.has("payWays")) return "method";
+  if (measure === "count" && f.whom !== null) return f.whom;
+  if (measure === "proceeds" && f.has("who") && !f.order) return "buyer";
   return isOfBuyers && f.has("who", "whose") ? "buyer" : null;
 }
 
@@ -260,7 +273,7 @@ function saysOnPieces({ marks }: Parts): boolean {
     if (!senses.flags.has("generic") || senses.cues.length > 0) return false;
     return marks
       .slice(Math.max(0, at - 3), at)
-      .some((mark) => mark.senses.link === "on" || mark.senses.link === "from");
+      .some(({ senses: { link }, text }) => link === "on" || link === "from" || text === "of");
   });
 }
 

@@ -38,8 +38,14 @@ export interface Features {
   whereabouts: boolean;
   /** It opens with the order to show something. */
   commands: boolean;
+  /** Where pieces are listed is named. */
+  place: boolean;
   /** How it was paid is named: "cash". */
   method: boolean;
+  /** Whom we sold to, or whom or where we bought from, is asked: what rows go by. */
+  whom: "buyer" | "source" | "place" | null;
+  /** "How much is the hutch". */
+  isPriced: boolean;
   /** Nothing is asked but how much. */
   plain: boolean;
   /** Nothing is asked but which things there are. */

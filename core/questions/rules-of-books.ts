@@ -210,7 +210,7 @@ export const OWN_RULES: readonly Rule[] = [
   {
     measure: "asking",
     when: (f) =>
-      f.has("asking") &&
+      (f.has("asking") || f.isPriced) &&
       !(f.yesNo && f.has("got")) &&
       !f.has("howMany", "revenue", "earn") &&
       !(f.has("soldFor") || f.has("sold")),

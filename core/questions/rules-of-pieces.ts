@@ -286,6 +286,30 @@ export const PIECE_RULES: readonly Rule[] = [
     takes: [...MUCH, ...SALES, "bought", "got", "took", "howMany", "times", "gone", "who"],
   },
   {
+    // "Who bought the hutch and for how much"
+    measure: "proceeds",
+    when: (f) =>
+      f.has("who") &&
+      f.has("bought", "took", "got", "sold") &&
+      f.has("money", "soldFor") &&
+      f.piece &&
+      !f.person &&
+      !f.order,
+    takes: [...MUCH, ...SALES, "who", "bought", "took", "got"],
+  },
+  {
+    // "Who did i sell to in october", "where did i buy in june"
+    measure: "count",
+    when: (f) =>
+      f.whom !== null &&
+      !f.piece &&
+      !f.supply &&
+      !f.order &&
+      !f.by &&
+      !f.has("money", "total", "earn", "net", "howMany"),
+    takes: [...MUCH, "who", "where", "sold", "bought", "got", "did"],
+  },
+  {
     // "What pieces did the student get", "pieces the student took"
     measure: "count",
     when: (f) =>

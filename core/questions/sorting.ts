@@ -64,6 +64,15 @@ function meantBeside(marks: readonly Mark[], at: number): Mark {
     senses.own.some(({ dimension }) => dimension === "buyer" || dimension === "person");
   if (isPaying && !marks.some(isSomebody))
     return { ...mark, senses: { cues: ["earn"], flags: new Set(), own: [] } };
+  // "Is #22 paid for", "has the desk been paid"
+  const isOfPiece = marks.some((each) => each.number !== undefined || each.senses.thing?.noun !== undefined);
+  const isState = /^(?:been )?paid(?: for)?$/.test(mark.text) && at === marks.length - 1 && isOfPiece;
+  if (
+    isState &&
+    /^(?:is|are|was|has|have|isnt|hasnt)$/.test(firstOf(marks)) &&
+    !marks.some(({ text }) => /\b(?:i|we)\b/.test(text))
+  )
+    return { ...mark, senses: { cues: ["paidUp"], flags: new Set(), own: [] } };
   // "The last truck payment", "payments to the truck" went to the loan of that name.
   const isLoan = (mark: Mark | undefined): boolean =>
     mark?.senses.own.some(({ dimension }) => dimension === "loan") ?? false;

@@ -1411,6 +1411,18 @@ export const CUES = {
     "percent return",
     "too long",
     "too much time",
+    "cost of goods sold",
+    "cost of goods",
+    "cogs",
+    "going up",
+    "going down",
+    "growing",
+    "improving",
+    "trending",
+    "increasing",
+    "getting better",
+    "getting worse",
+    "cash flow",
   ],
   /** So much of a whole. */
   share: [
@@ -2278,6 +2290,9 @@ export const CUES = {
     "which place",
     "came from where",
     "provenance",
+    "which source did",
+    "what source did",
+    "from which source",
   ],
   who: [
     "whodve",
@@ -2319,6 +2334,10 @@ export const CUES = {
     "running costs",
     "fixed costs",
     "shop expenses",
+    "operating costs",
+    "operating expenses",
+    "operating cost",
+    "running expenses",
   ],
   /** What came out of it is below nothing. */
   loss: [
@@ -2581,6 +2600,8 @@ export const CUES = {
     "have left",
     "do i still have",
   ],
+  /** Nothing is owed on it any more. */
+  paidUp: ["been paid for", "been paid up", "paid up", "all paid up", "fully paid", "fully paid for"],
   /** In what ways buyers pay. */
   payWays: [
     "how do people usually pay",

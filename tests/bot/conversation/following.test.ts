@@ -28,6 +28,15 @@ test("what is asked right behind a question is the same of another time, thing o
   expect(first("and in may?")).toContain("Sold, May: 1 note");
 });
 
+test("the other end of an order, and another figure of the same days", () => {
+  expect(first("best kind")).toBe("Profit, ever, highest first:");
+  expect(first("worst?")).toBe("Profit, ever, lowest first:");
+  expect(first("how much did i make in may")).toMatch(/^Made, May: /);
+  expect(first("and wax?")).toBe("Wax, May: 3.00 (1 note)");
+  expect(first("paint in may")).toBe("Paint, May: 4.00 (1 note)");
+  expect(first("in april")).toBe("Paint, April: 12.50 (1 note)");
+});
+
 test("a note behind a question stays a note, and a question of its own one", () => {
   chat.say("how much on paint in april");
   const before = chat.ledger.books.facts.length;
