@@ -69,7 +69,7 @@ function withActor(made: Draft, { is, name }: Actor): Draft {
     if (
       field === "by" ? each.dated || each.trouble : bears(each.kind, "has a buyer") && each.kind !== "refund"
     )
-      each.fields[field] ??= name;
+      if (is === "sold" || each.fields[field] === undefined) each.fields[field] = name;
   return made;
 }
 

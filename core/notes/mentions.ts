@@ -72,6 +72,8 @@ function countBefore(tokens: readonly Tok[], end: number, plural: boolean): Coun
       ...(PAIRS.has(token.text) ? { set: true as const } : {}),
     };
   }
+  // "set the crib aside": a verb, and no set of cribs.
+  if (token.text === "set" && at < end - 1 && tokens[at + 1]!.text !== "of") return { from: end };
   if (GROUPS.has(token.text)) return { from: at, ...(token.text === "set" ? { set: true as const } : {}) };
   const count = countOf(token);
   if (count === null || (!plural && count > SLIP_COUNT_MAX)) return { from: end };

@@ -65,6 +65,7 @@ const OUT_OF_IT = [
 
 /** That somebody wants a piece no more. */
 const WANT_NO_MORE = [
+  ...["doesnt need", "does not need", "no longer needs"],
   ...["doesnt want", "does not want", "dont want", "no longer wants", "no longer want", "didnt want"],
   ...["isnt taking", "arent taking", "wont be taking", "wont take … after all", "cant take … after all"],
   ...["not taking … after all", "cant do … after all", "isnt getting", "arent buying", "arent taking"],
@@ -121,6 +122,9 @@ export const fallthrough = defineVerb({
           "changed his mind",
           "changed their mind",
           "changed mind",
+          "changed minds",
+          "changed their minds",
+          "got cold feet",
           "buyer disappeared",
           "deal is off",
           "deals off",
@@ -139,6 +143,8 @@ export const fallthrough = defineVerb({
       {
         say: [
           ...["off hold", "took … off hold", "taking … off hold", "no longer on hold", "no longer holding"],
+          ...["hold expired", "hold lapsed", "hold … expired", "hold is cancelled", "hold … is cancelled"],
+          ...["hold … was cancelled", "hold is over", "hold … is over"],
           ...["hold is off", "hold … is off", "hold was cancelled", "cancelled … hold", "canceled … hold"],
           ...["released … hold", "lifted … hold", "removed … hold", "ended … hold"],
         ],
@@ -146,6 +152,9 @@ export const fallthrough = defineVerb({
       },
       {
         say: [
+          "deposit forfeited",
+          "deposit … forfeited",
+          "forfeited … deposit",
           "kept … deposit",
           "keeping … deposit",
           "refunded … deposit",
@@ -153,6 +162,7 @@ export const fallthrough = defineVerb({
           "gave back … deposit",
           "gave … deposit back",
           "deposit … back",
+          "deposit back",
           "deposit refunded",
           "deposit returned",
           "deposit … refunded",
@@ -195,7 +205,7 @@ export const fallthrough = defineVerb({
       "hold",
       "on hold",
       "paid",
-      ...["stays", "anymore", "any more", "after all"],
+      ...["stays", "anymore", "any more", "after all", "half"],
     ],
     judge: judgeFallthrough,
   },

@@ -7,7 +7,9 @@ import { dayWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { show } from "../money.ts";
-import { type Clause, says } from "../notes/clause.ts";
+import { type Clause, placeAfter, says } from "../notes/clause.ts";
+import { ARTICLES_WIDE } from "../notes/words/links.ts";
+import { GIVEN_AWAY } from "../notes/words/verbs.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -44,6 +46,15 @@ const LOST = [
   "fell apart",
 ];
 
+/** "gave my niece the desk" gives it; "gave up on the desk" and "gave the lady a deal on it" give nothing. */
+function isNotGiven({ tokens, head }: Clause): boolean {
+  if (head?.text !== "gave" || tokens.some(({ text }) => GIVEN_AWAY.has(text))) return false;
+  const who = placeAfter(tokens, tokens.indexOf(head) + 1, ARTICLES_WIDE);
+  const what = placeAfter(tokens, who + 1, ARTICLES_WIDE);
+  const isNamed = tokens[who]?.roles.person === true && !/^(?:him|her|them)$/.test(tokens[who].text);
+  return !isNamed || tokens[what]?.kind !== "piece";
+}
+
 export const retire = defineVerb({
   kind: "retire",
   example: "donated the chair",
@@ -69,6 +80,13 @@ export const retire = defineVerb({
         means: { how: "kept" },
       },
       { say: ["keeping", "kept"], with: ["pronoun"], without: ["number", "named"], means: { how: "kept" } },
+      {
+        say: "gave … the",
+        with: ["piece", "person"],
+        without: ["number", "supply", "labor"],
+        means: { how: "given" },
+        light: true,
+      },
       {
         say: ["staying", "is staying", "are staying", "stays", "stays with us", "staying with us"],
         with: ["piece"],
@@ -169,7 +187,7 @@ export const retire = defineVerb({
           "is in the dumpster",
           "ended up in the dumpster",
           "ended up in the trash",
-          ...["in the dumpster", "dumpster :", "dump :"],
+          ...["in the dumpster", "dumpster :", "dump :", "in the burn pile", "to the burn pile"],
           "put … in the dumpster",
           "put … in the trash",
         ],
@@ -187,7 +205,7 @@ export const retire = defineVerb({
     judge: (_, clause) =>
       LOST.includes(clause.head?.text ?? "")
         ? { kind: "gone" }
-        : says(clause, /^deposit$/) || isKeptForAnother(clause) || isKeptDoing(clause)
+        : says(clause, /^deposit$/) || isNotGiven(clause) || isKeptForAnother(clause) || isKeptDoing(clause)
           ? { kind: "unknown" }
           : null,
   },

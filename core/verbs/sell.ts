@@ -163,6 +163,7 @@ export const sell = defineVerb({
       { say: ["have sell", "i sell", "is sell"], with: ["piece", "number"] },
       {
         say: [
+          ...["paid and gone", "paid for and gone", "paid and picked up"],
           ...["ended up taking … for", "wound up taking … for", "ended up getting … for"],
           ...["ended up letting … go", "wound up letting … go", "wound up getting … for"],
         ],
@@ -190,6 +191,7 @@ export const sell = defineVerb({
         without: ["supply", "stream", "loan", "unknown", "piece", "duration", "miles"],
         light: true,
       },
+      { say: "delivered … got", with: ["piece", "number"], without: ["supply"], light: true },
       { say: "sale of", with: ["number"], light: true },
       {
         say: ["out the door", "went out the door", "rolled out the door"],

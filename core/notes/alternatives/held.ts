@@ -38,7 +38,7 @@ export function as(kind: Kind, fields: Record<string, unknown>, { clause, made, 
   const grammar = language().grammars.get(kind) ?? null;
   const kept = Object.fromEntries(
     ["date", "method", "buyer", "by"].flatMap((field) => {
-      const value = made?.fields[field];
+      const value = made?.fields[field] ?? (field === "method" ? methodIn(clause) : undefined);
       const isOfOthers =
         (field === "method" && !grammar?.fields.some(({ name }) => name === "method")) ||
         (field === "buyer" && kind !== "sell" && kind !== "hold");
@@ -51,6 +51,12 @@ export function as(kind: Kind, fields: Record<string, unknown>, { clause, made, 
     clause,
     grammar,
   );
+}
+
+/** "moved the bookcase, 55 cash": how it was paid, where no verb has taken it. */
+function methodIn({ tokens }: Clause): string | undefined {
+  const [method, ...others] = new Set(tokens.flatMap(({ roles }) => roles.method ?? []));
+  return others.length === 0 ? method : undefined;
 }
 
 /** The reading at hand with other amounts. */

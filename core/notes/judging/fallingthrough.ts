@@ -1,13 +1,28 @@
 import type { Clause, Tok } from "../clause.ts";
-import { claim, freeTokens } from "../clause.ts";
+import { claim, freeTokens, placeAfter } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { centsOfToken } from "../slots/money.ts";
-import { GIVEN_BACK, KEPT } from "../words/verbs.ts";
+import { ARTICLES_WIDE } from "../words/links.ts";
+import { AFTER_REFUSAL, GIVEN_BACK, KEPT } from "../words/verbs.ts";
 
 /** The last of the words before `token` that says what became of the deposit. */
 function fate(clause: Clause, pattern: RegExp): boolean {
   return clause.tokens.some((token: Tok) => token.kind === "word" && pattern.test(token.text));
+}
+
+const WANTS_NOT =
+  /^(?:doesnt|does not|dont|didnt|isnt|arent|wont be|no longer|cant|decided not to) (?:want|need|take|taking|get|getting|buy|buying)s?$/;
+
+/** "doesn't need it delivered", "doesn't want the desk refinished": it is wanted all the same. */
+function isOfSomethingElse({ tokens, head }: Clause): boolean {
+  if (!head || !WANTS_NOT.test(head.text)) return false;
+  // "mom doesn't want the desk": nobody who would have bought it.
+  if (tokens.some(({ roles }) => roles.actor === "ours")) return true;
+  const at = placeAfter(tokens, tokens.indexOf(head) + 1, ARTICLES_WIDE);
+  const next = tokens[at + 1];
+  const isThing = tokens[at]?.kind === "piece" || tokens[at]?.roles.pronoun === true;
+  return !isThing || !(next === undefined || next.kind === "mark" || AFTER_REFUSAL.has(next.text));
 }
 
 /** "15 back to him" */
@@ -25,8 +40,11 @@ export function judgeFallthrough(fields: ReadingFields["fallthrough"], clause: C
   const isSaid = clause.signs.has("piece") || clause.signs.has("person") || clause.signs.has("pronoun");
   if (fields.pieces !== undefined && !isSaid && /^back/.test(clause.head?.text ?? ""))
     return { kind: "unknown" };
-  const refunded = fate(clause, GIVEN_BACK) || isBackToThem(clause);
-  const kept = fate(clause, KEPT);
+  if (isOfSomethingElse(clause)) return { kind: "denial" };
+  const isBack = isBackToThem(clause);
+  const refunded = fate(clause, GIVEN_BACK) || isBack;
+  // "kept half, 15 back to him"
+  const kept = fate(clause, KEPT) && !isBack;
   const [amount, second] = freeTokens(clause, "amount");
   if (second) return { kind: "twoNumbers" };
   if (!amount) {

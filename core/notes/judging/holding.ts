@@ -11,7 +11,7 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
     fields.deposit !== undefined &&
     !says(
       clause,
-      /(?:^|\b)(?:deposits?|deposited|depost|down|money down|to hold|earnest money|(?:first|part|partial) payment|half now|towards?)(?:\b|$)/,
+      /(?:^|\b)(?:deposits?|deposited|depost|down|money down|to hold|earnest money|(?:first|part|partial) payment|half now|up front on|up front for|towards?)(?:\b|$)/,
     ) &&
     !isPutDown(clause)
   )

@@ -295,6 +295,8 @@ const ROWS: readonly Row<DealEffect>[] = [
     "the neighbor paid up 50",
   ],
   ["[paid in_full|off now|today|finally?]", "collect or sell", "paid in full now, 45 for the bench"],
+  ["paid_me|gave_me|sent_me [the $] !for|on|to|down|deposit", "collect", "pete paid me the 45 finally"],
+  ["paid|paid_me|gave_me|sent_me [his|her|their $]", "collect", "dresser lady paid her 20"],
   ["[collected|collecting] $", "collect", "collected 40 from mike"],
   [
     "[$ for|on|from] … <piece> finally|just? came|arrived|landed|cleared",

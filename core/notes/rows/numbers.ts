@@ -98,7 +98,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["<several> … <eachof> ,? [<ofthem>]", "all", "sold the end tables at 25 each, 3 of them"],
   ["$ [for|,? the # of_them?] ;", "passing", "sold desk + chair, 130 the two"],
   ["<piece> … $ [for|,? <ofthem>] ;", "all", "pair of lamps sold 40 for both"],
-  ["^ <sell> [one|another_one|another] for|at? $", "passing", "sold one for 45"],
+  ["^ <sell> [one|another_one|another|something] for|at|,? $", "passing", "sold one for 45"],
   // What it was before, what was asked, what it is worth.
   ["<verb> … [worth $]", "passing", "donated 3 chairs worth 60"],
   ["$ [of <art>? $]", "beside", "refunded 15 of the 90"],
@@ -203,6 +203,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ],
   ["<miles> [,|(|- # and|&|+|plus # )?] ;", "passing", "drove 22 miles (11 and 11)"],
   // What somebody takes of a sale.
+  ["<sell> … $ and|,|&? [paid|cost_me|lost] $ in? fee|fees", "passing", "sold lamp 30 and paid 2 in fees"],
   [
     "<sell> … $ ,|-|and|but? [<art>? booth|app|site|mall|shop|store|market|auction|consignment|consigner|platform takes|took|keeps|kept|charges|charged|gets|got|keep|take out?] $ !!fee|fees|cut|commission",
     "fee",

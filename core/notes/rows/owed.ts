@@ -124,6 +124,11 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold hutch 200 but he was 30 short",
   ],
   [
+    "<~sell> … $ … [still? owes|owe|still_owes me|us? $ of_it|still|yet?]",
+    "owed",
+    "sold the trunk for 90, buyer paid 50 and owes 40",
+  ],
+  [
     "<~sell> … $ .|;|! [he|she|they|buyer? still? owes|owe me|us? $ of_it|on_it|still?]",
     "owed",
     "mirror sold 45. owes me 15",

@@ -13,7 +13,7 @@ const PUTS =
 const AS_DEPOSIT = "deposit|down|down_on|down_for|to_hold|toward|towards|to_save|to_reserve";
 /** How somebody wants a piece no more. */
 const LEAVES =
-  "doesnt_want|isnt_taking|isnt_getting|isnt_buying|no_longer_wants|cant_take|passed_on|decided_against|decided_not_to_buy|decided_not_to_take|wont_be_taking|lost_interest_in|walked_on";
+  "doesnt_want|doesnt_need|no_longer_needs|got_cold_feet|isnt_taking|isnt_getting|isnt_buying|no_longer_wants|cant_take|passed_on|decided_against|decided_not_to_buy|decided_not_to_take|wont_be_taking|lost_interest_in|walked_on";
 const MANY =
   "guys|girls|boys|kids|ladies|men|women|students|dudes|teens|people|movers|friends|sisters|brothers";
 const DOES =
@@ -54,7 +54,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "man left me 25 to hold the mirror",
   ],
   [
-    `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person> from|with|at|in|down|across|by|on|over|next|named <art>? <any> <word>? <word>? and?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
+    `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person> from|with|w|at|in|down|across|by|on|over|next|named <art>? <any> <word>? <word>? and?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
     "buyer",
     "the guy with the trailer put 50 down on the wardrobe",
   ],
@@ -146,7 +146,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "sold desk 90 to a couple, they also bought the lamp 15",
   ],
   [
-    "^ [<art>? <opinion>|<trait>* <person> with|from|in|at|down|across <art>? <any> <word>? <word>?] gave|paid|handed|pd me|us $ for <art>? <piece>",
+    "^ [<art>? <opinion>|<trait>|<plain>* <person> with|w|from|in|at|down|across <art>? <any> <word>? <word>?] gave|paid|handed|pd me|us $ for <art>? <piece>",
     "buyer",
     "the lady with the blue truck gave me fifty for the rocking chair",
   ],
@@ -156,7 +156,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "came and got the desk 120",
   ],
   [
-    "^ [<art>? <opinion>|<trait>* <person> from|with|at|in|down|across|by|on|over|next|named|i <art>? <any> <word>? <word>?] " +
+    "^ [<art>? <opinion>|<trait>|<plain>* <person> from|with|w|at|in|down|across|by|on|over|next|named|i <art>? <any> <word>? <word>?] " +
       GETS,
     "buyer",
     "lady from church took the lamp 20",
@@ -183,7 +183,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "buyer",
     "the shop down the street bought trunk 80",
   ],
-  [`^ [<art>? <piece> ${FOLK}] ${GETS}`, "buyer", "lamp lady bought the armoire 220"],
+  [`^ [<art>? <piece> ${FOLK}] !got_cold_feet ${GETS}`, "buyer", "lamp lady bought the armoire 220"],
   ["<sell>|<buy>|<list>|<finish>|<labor> … [by <art>? <kin>] !and|&", "ours", "trunk sold by dad 80"],
   [
     "^ [<art>? <new>|<person>] sent|paid|wired|mailed|transferred <art>? money|cash|payment for <art>? <piece> $",
@@ -213,6 +213,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "school bought desk 90",
   ],
   [
+    "<piece> [picked_up|collected|fetched and|& paid|paid_for]",
+    "sold",
+    "wardrobe picked up and paid for, 140",
+  ],
+  [
     "<piece> [fetched|brought|brought_in|brought_me|pulled_in|earned_me|raked_in] $",
     "sold",
     "the pew fetched 205",
@@ -239,7 +244,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ["^ [<art>? <kin> <new>?] <labor>|worked|worked_on", "ours", "my brother sanded the bench 1h"],
   ["^ [<art>? <person>|<new>] <labor>|worked|worked_on|helped", "worker", "bob sanded dresser 2h"],
   [
-    "[sale|deal of|on|for <art>?] <piece> … fell_through|fell_thru|cancelled|canceled",
+    "[sale|deal|hold of|on|for <art>?] <piece> … fell_through|fell_thru|cancelled|canceled",
     "word",
     "sale of the vanity fell thru",
   ],

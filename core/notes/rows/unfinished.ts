@@ -135,6 +135,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "sold desk 60 assuming he shows",
   ],
   [
+    "<sell> … [she|he|they|buyer? paid? half|part|some <method> and|,|&|+? half|part|rest|the_rest|other_half <method>]",
+    "word",
+    "sold desk to ana for 85 she paid half cash half check",
+  ],
+  [
     "<sell> … [deposit_only|partial|partially_paid|part_paid|paid_half|half_paid|paid_part|half_now|half_down|installments|in_installments|layaway|on_layaway|lay_away|payment_plan|on_payments|on_credit|on_account|iou|on_time]",
     "unpaid",
     "sold desk 60 partially paid",
@@ -219,6 +224,36 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "[not|no_longer|arent|isnt|wont_be selling] <art>? <piece> ,|and|- i|we|were|im|so|just* keeping|keep|kept",
     "word",
     "not selling the rocker, we're keeping it",
+  ],
+  [
+    "^ <art>? <piece> -|:|,? $ down|deposit [,|- pickup|picking_up|picks_up|getting_it|fetching_it|coming on|this? <day>]",
+    "word",
+    "desk - 40 down - picking up sat",
+  ],
+  [
+    "<hold> … [,|and|-? shes|hes|theyre|she|he|they|she_is|he_is is|are|will_be? back on? <day>]",
+    "word",
+    "20 to hold the crib, she's back on monday",
+  ],
+  [
+    "[gave|give|giving <art>? <kin>|<person>|<new> a|an|another ride|lift|deal|discount|break|tour|call|quote|price|look]",
+    "other",
+    "gave my brother a ride to get the hutch",
+  ],
+  [
+    "[couldnt|cant|could_not|unable_to|not_able_to|no_way_to save|salvage|fix|repair|rescue] <art>? <piece>|it|them",
+    "word",
+    "couldn't save the trunk so i tossed it",
+  ],
+  [
+    "<sell> … [after|with|without a_bit_of|a_little|some|much|lots_of|no? haggling|negotiating|bargaining]",
+    "word",
+    "sold dresser 160 after haggling",
+  ],
+  [
+    "<piece> [is|are|back* available|up_for_grabs|back_up_for_grabs again|now*]",
+    "word",
+    "carla backed out, trunk is available again",
   ],
   [
     "<retire>|gave|let … [,|-? no_charge|free_of_charge|at_no_charge|for_nothing|no_money]",

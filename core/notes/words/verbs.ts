@@ -10,7 +10,15 @@ export const GIVEN_BACK =
   /^(?:(?:deposit )?(?:refunded|returned)|deposit back|refund|refunding|gave back|gave|returning|sent back|sent|paid back|gave (?:him|her|them) back)$/;
 
 /** It was kept. */
-export const KEPT = /^(?:kept|keeping|keep|stays)$/;
+export const KEPT = /^(?:kept|keeping|keep|stays|(?:deposit )?forfeited)$/;
+
+/** Behind a piece that somebody does not want: nothing that is done to it. */
+export const AFTER_REFUSAL = wordSet(
+  "anymore any after now so and but because bc cuz since today either period then",
+);
+
+/** Behind "gave": that it was for nothing, or to whom. */
+export const GIVEN_AWAY = wordSet("to away free for_free for_nothing freebie as as_freebie as_a_freebie");
 
 /** Between a piece and what became of it. */
 export const BEFORE_RETURNED = wordSet("was is got just been today");
@@ -24,7 +32,7 @@ export const RAISES = /^(?:raised?|upped|bumped(?: up)?|increased|marked up)$/;
 
 /** The words themselves say that the number is the new price. */
 export const SETS_PRICE = wordSet(
-  "now is_now are_now price_is_now now_only now_at changed change changed_price changed_the_price new_price price_change price_to price_at price_down_to price_now set_price repriced reprice",
+  "now is_now are_now price_is_now now_only now_at changed change changed_price changed_the_price new_price price_change price_to price_at price_down_to price_now went_down_to price_went_down_to price_went_up_to set_price repriced reprice",
 );
 
 /** "sold on hold" is no sale. */
