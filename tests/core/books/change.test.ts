@@ -294,6 +294,11 @@ describe("books of another time", () => {
     expect(booksWithout(books, books.facts.slice(0, 4))).toMatchObject(impossible);
   });
 
+  it("come of books that are only there to be read as well", () => {
+    const { exactMiles, byId, flipped, ...read } = books;
+    expect(booksOf(booksWithout(read, [painted]))).toEqual(booksOf(booksWithout(books, [painted])));
+  });
+
   it("give the facts from one day through another, both counted", () => {
     const ids = (from: string, through: string) =>
       factsOf(books.facts, { from, through }).map((fact) => fact.id);
