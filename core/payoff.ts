@@ -32,10 +32,15 @@ export type Payoff =
 /** A projection longer than this many months says nothing useful. */
 const MONTHS_MAX = 1_200;
 
+/** After so many months the same lengths of months come again: what is owed only compares with what was owed then. */
+const LEAP_CYCLE = 48;
+
 type Debts = Loan[];
 
-function copies(books: Books): Debts {
-  return [...books.loans.values()].map((loan) => ({ ...loan, stretches: [...loan.stretches] }));
+function copies(books: Books, only?: string): Debts {
+  return [...books.loans.values()]
+    .filter(({ name }) => only === undefined || name === only)
+    .map((loan) => ({ ...loan, stretches: [...loan.stretches] }));
 }
 
 function owed(loans: Debts, day: Day): Cents {
@@ -66,10 +71,10 @@ export function project(
   today: Day,
   only?: string,
 ): Payoff {
-  const loans = copies(books).filter(({ name }) => only === undefined || name === only);
+  const loans = copies(books, only);
   let total = Math.min(now, owed(loans, today));
   let lastAmount = total;
-  let interest = total > 0 ? payOn(loans, total, today, books.order) : 0;
+  let interest = payOn(loans, total, today, books.order);
   const ends = new Map<string, Day>();
   const note = (day: Day): void => {
     for (const loan of loans)
@@ -90,8 +95,10 @@ export function project(
   for (let month = 1; month <= MONTHS_MAX; month += 1) {
     const day = payday(month);
     const left = owed(loans, day);
-    if (left >= before && month > 12) return { kind: "never" };
-    if (month % 12 === 1) before = left;
+    if (month % LEAP_CYCLE === 1) {
+      if (left >= before) return { kind: "never" };
+      before = left;
+    }
     lastAmount = Math.min(monthly, left);
     total += lastAmount;
     interest += payOn(loans, lastAmount, day, books.order);
@@ -109,12 +116,8 @@ export function neededBy(books: Books, by: Day, today: Day, only?: string): Cent
     return payoff.kind === "paid" && payoff.last <= by;
   };
   let low = 0;
-  let high =
-    owed(
-      copies(books).filter(({ name }) => only === undefined || name === only),
-      by,
-    ) + 1;
-  if (!inTime(high)) return null;
+  // All that is owed by then is enough with the first payment.
+  let high = owed(copies(books, only), by);
   while (low + 1 < high) {
     const middle = Math.floor((low + high) / 2);
     if (inTime(middle)) high = middle;

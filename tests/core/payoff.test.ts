@@ -15,11 +15,24 @@ function withLoans(...loans: readonly Owed[]): Ledger {
   return ledger;
 }
 
+interface Of {
+  monthly: number;
+  today: string;
+}
+
 /** A projection that ends. */
 function paid(...of: Parameters<typeof project>) {
   const payoff = project(...of);
   if (payoff.kind !== "paid") throw new Error(payoff.kind);
   return payoff;
+}
+
+/** Notes what a projection supposes payment by payment. */
+function notePayments(ledger: Ledger, { payments, lastAmount }: ReturnType<typeof paid>, of: Of): void {
+  for (let month = 1; month <= payments; month += 1) {
+    const amount = month < payments ? of.monthly : lastAmount;
+    ledger.add("pay", sameDayIn(of.today, month), { amount, data: {} });
+  }
 }
 
 describe("a projection", () => {
@@ -34,10 +47,7 @@ describe("a projection", () => {
       const ledger = withLoans(GRAD, CAR);
       const payoff = paid(ledger.books(), { monthly: 45_000, now }, today);
       if (now > 0) ledger.add("pay", today, { amount: now, data: {} });
-      for (let month = 1; month <= payoff.payments; month += 1) {
-        const amount = month < payoff.payments ? 45_000 : payoff.lastAmount;
-        ledger.add("pay", sameDayIn(today, month), { amount, data: {} });
-      }
+      notePayments(ledger, payoff, { monthly: 45_000, today });
       const books = ledger.books();
       const loans = [...books.loans.values()];
       expect(loans.map((loan) => balanceOn(loan, payoff.last))).toEqual([0, 0]);
@@ -55,6 +65,26 @@ describe("a projection", () => {
       }
     },
   );
+
+  // 10,000.00 at 9%: 900.00 of interest a year against 915.00; 76.44 in a month of 31 days and 69.04 in one of 28.
+  const LONG: Owed = ["long", 1_000_000, "9"];
+
+  it.each([OPENED, "2026-02-01", "2026-06-15", "2026-01-31"])(
+    "from %s of payments that outrun the interest of a year, though not that of every month, ends",
+    (today) => {
+      const ledger = withLoans(LONG);
+      const payoff = paid(ledger.books(), { monthly: 7_625, now: 0 }, today);
+      notePayments(ledger, payoff, { monthly: 7_625, today });
+      expect(balanceOn(ledger.books().loans.get("long")!, payoff.last)).toBe(0);
+      expect(payoff.total).toBe(1_000_000 + payoff.interest);
+    },
+  );
+
+  it("of payments that the interest of a year outruns or eats up never ends", () => {
+    const books = withLoans(LONG).books();
+    for (const monthly of [0, 7_450, 7_500])
+      expect(project(books, { monthly, now: 0 }, OPENED)).toEqual({ kind: "never" });
+  });
 
   it("of one of several loans is that of the loan by itself", () => {
     const both = withLoans(GRAD, CAR).books();
@@ -87,6 +117,14 @@ describe("what is needed by a day", () => {
     const books = withLoans(GRAD).books();
     expect(neededBy(books, "2026-02-01", OPENED)).toBe(501_911);
     expect(neededBy(books, "2026-01-31", OPENED)).toBeNull();
+  });
+
+  it("is nothing where nothing is owed, whatever is on another loan", () => {
+    const ledger = withLoans(GRAD, CAR);
+    ledger.add("pay", OPENED, { amount: GRAD[1], data: { loan: "grad" } });
+    expect(neededBy(ledger.books(), "2027-06-01", OPENED, "grad")).toBe(0);
+    ledger.add("pay", OPENED, { amount: CAR[1], data: { loan: "car" } });
+    expect(neededBy(ledger.books(), "2027-06-01", OPENED)).toBe(0);
   });
 
   it("is the least that will do", () => {
