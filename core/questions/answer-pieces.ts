@@ -1,7 +1,7 @@
 import { counted } from "../answers/wording.ts";
 import type { Piece } from "../books/books.ts";
 import { pieceLabel } from "../books/piece.ts";
-import { showDay } from "../calendar.ts";
+import { daysBetween, showDay } from "../calendar.ts";
 import { amountText, show } from "../money.ts";
 import type { Answered, PrintedRow } from "./answered.ts";
 import { type Desk, isIn } from "./desk.ts";
@@ -127,18 +127,21 @@ function printedNote({ date, label, numbers, value }: NoteLine): PrintedRow {
 /** "when did i last sell a vanity": the day, with the note of it. */
 function answerDay(
   desk: Desk,
-  from: "newest" | "oldest",
+  { from, isAge }: NonNullable<NotesQuestion["asked"]["ends"]>,
   title: string,
   lines: readonly NoteLine[],
   about: string,
 ): Answered {
   const [line] = lines;
   const head = `${title}${about ? `, ${about}` : ""}, ${from === "newest" ? "last" : "first"}`;
+  const days = line && isAge ? daysBetween(line.date, desk.today) : null;
   return {
     understood: true,
-    value: line?.date ?? null,
+    value: days === null ? (line?.date ?? null) : String(days),
     period: null,
-    text: line ? `${head}:\n  ${showNoteLine(line, desk.today)}` : `${head}: nothing noted`,
+    text: line
+      ? `${head}${days === null ? "" : `, ${counted(days, "day")} ago`}:\n  ${showNoteLine(line, desk.today)}`
+      : `${head}: nothing noted`,
     asks: true,
   };
 }
@@ -149,7 +152,7 @@ export function answerNotes(desk: Desk, { asked, title, counts }: NotesQuestion)
   const sum = lines.reduce((total, { value }) => total + (value ?? 0), 0);
   const isMoney = asked.kinds !== null && lines.some(({ value }) => value !== null);
   const about = filtersWords(asked.filters);
-  if (asked.ends?.asksDay) return answerDay(desk, asked.ends.from, title, lines, about);
+  if (asked.ends?.asksDay) return answerDay(desk, asked.ends, title, lines, about);
   const when =
     asked.last !== null || asked.ends ? "" : `, ${asked.period ? nameOf(asked.period, desk.today) : "ever"}`;
   const told = lines.map((line) => `  ${showNoteLine(line, desk.today)}`);

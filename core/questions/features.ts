@@ -1,5 +1,6 @@
 import type { Mark } from "./marks.ts";
 import { asksFigure, cutsOf, type Parts } from "./parts.ts";
+import type { Period } from "./query.ts";
 import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
 import { LISTERS } from "./words/plain.ts";
@@ -75,6 +76,12 @@ export function featuresOf(parts: Parts): Features {
       /\bhow much (?:is|are) (?:the|my|that|those) /.test(parts.said) &&
       items.some(isPiece) &&
       [...parts.cues.keys()].every((cue) => cue === "money"),
+    wordless:
+      parts.cues.size === 0 &&
+      items.length + parts.orders.length + parts.limits.length + parts.amounts.length === 0 &&
+      parts.besideAt.length === 0 &&
+      (parts.groups.length > 0 || parts.periods.every(({ period }) => !hasView(period))),
+    ranks: orders.length > 0 && orders.every(({ order }) => order === "best" || order === "worst"),
     place: own("place"),
     whom: whomOf(parts.said),
     method: items.some(({ mark }) => isMethod(mark)),
@@ -95,6 +102,7 @@ export function featuresOf(parts: Parts): Features {
     now: /\b(?:now|current|currently|at the moment|today|these days)\b/.test(parts.said),
     tally: tallied(parts),
     told: isTold(parts),
+    oldest: orders.some(({ at }) => parts.marks[at]!.text === "oldest"),
     longest: orders.some(({ at }) => /\b(?:longest|oldest)\b/.test(parts.marks[at]!.text)),
     generic: parts.marks.some(({ senses }) => senses.flags.has("generic")),
     average: parts.cues.has("average") || parts.cues.has("median"),
@@ -115,6 +123,17 @@ function whomOf(said: string): Features["whom"] {
   )
     return "source";
   return /^where (?:did|have|do) (?:i|we) (?:sell|sold) /.test(`${said} `) ? "place" : null;
+}
+
+/** A day, and a month or year, which answer with more than a figure. */
+function hasView({ from, to, name }: Period): boolean {
+  const isMonth = from?.slice(8) === "01" && from.slice(0, 7) === to?.slice(0, 7);
+  return (
+    from === to ||
+    isMonth ||
+    name.endsWith("so far") ||
+    Boolean(to?.endsWith("-12-31") && from?.endsWith("-01-01"))
+  );
 }
 
 /** "did i make money in may", but not "do you know how much i made". */

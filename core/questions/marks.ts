@@ -30,6 +30,10 @@ export interface Vocabulary {
   speller: Speller;
 }
 
+/** "aug-oct" */
+const MONTH_TO_MONTH =
+  /\b((?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*)\s?[-–]\s?((?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*)\b/g;
+
 const NOTHING: Senses = { cues: [], flags: new Set(), own: [] };
 
 let commonSpeller: Speller | undefined;
@@ -60,6 +64,7 @@ export function plainWords(text: string): string[] {
     .replace(/\bcompare (?!to\b|with\b).*/, (all) =>
       all.replace(/ (?:to|with) (?!sell\b|finish\b|list\b)/g, " versus "),
     )
+    .replace(MONTH_TO_MONTH, "$1 to $2")
     .replace(/\b(?:wut|whut|wat|wht)\b/g, "what")
     .replace(/\bw\/o\b/g, " without ")
     .replace(/\bw\/|\bw\b(?= )/g, " with ")

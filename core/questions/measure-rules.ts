@@ -1,6 +1,7 @@
 import { countedBy } from "./counted.ts";
 import { MUCH, type Rule, SALES } from "./rule.ts";
 import { OWN_RULES } from "./rules-of-books.ts";
+import { BUYER_RULES } from "./rules-of-buyers.ts";
 import { PIECE_RULES } from "./rules-of-pieces.ts";
 import type { Cue } from "./words/cues.ts";
 
@@ -22,6 +23,7 @@ const HAPPENED: readonly Cue[] = [
 /** The measures in the order in which they are tried: the telling words first, the common ones last. */
 export const RULES: readonly Rule[] = [
   ...PIECE_RULES,
+  ...BUYER_RULES,
   ...OWN_RULES,
   {
     measure: "price",
@@ -36,6 +38,7 @@ export const RULES: readonly Rule[] = [
     measure: "spent",
     when: (f) =>
       f.has("withoutBuying", "overhead") ||
+      (f.pricey && f.bare && f.groups("day", "week", "month", "quarter", "year")) ||
       (f.groups("category", "what") && !f.has("earn", "net", "revenue", "howMany", "sold")) ||
       (f.supply && !f.has("howMany", "soldFor", "net", "earn")),
     takes: [
@@ -70,6 +73,13 @@ export const RULES: readonly Rule[] = [
         f.has("spent", "paid", "cost") &&
         !f.has("howMany", "earn", "net", "revenue", "sold", "sale")) ||
       (f.has("purchases") && f.by && !f.has("howMany")) ||
+      // "The most i ever paid"
+      (f.order &&
+        f.has("paid") &&
+        !f.loan &&
+        !f.acting &&
+        !f.has("who", "sold", "sale", "earn", "howPaid") &&
+        !f.groups("buyer")) ||
       (f.order && f.groups("source") && f.has("paid", "spent") && !f.has("earn", "net", "revenue")) ||
       // "how much went to yard sales"
       (f.source && f.has("spent") && !f.piece && !f.has("howMany", "earn", "net", "revenue", "sold")) ||
@@ -80,7 +90,7 @@ export const RULES: readonly Rule[] = [
       (f.has("bought") &&
         (f.has("money", "total", "paid", "spent", "cost") ||
           f.average ||
-          (f.order && !f.has("sold") && !f.mostOf)) &&
+          (f.order && !f.has("sold") && !f.mostOf && !f.ranks)) &&
         !f.has("howMany", "earn", "net", "revenue", "soldFor", "sold", "sale")),
     takes: [...MUCH, "price", "paid", "bought", "got", "spent", "cost", "unsold", "when"],
   },
@@ -247,6 +257,12 @@ export const RULES: readonly Rule[] = [
     measure: "profit",
     when: (f) => f.beside && !f.has("howMany"),
     takes: [...MUCH, "fared"],
+  },
+  {
+    // "Q3", "the last 7 days", "october by week": what they made
+    measure: "net",
+    when: (f) => f.period && f.wordless,
+    takes: [],
   },
   {
     measure: "profit",

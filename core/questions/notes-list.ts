@@ -33,8 +33,8 @@ export interface NotesAsked {
   period: Period | null;
   /** Only so many of the last recorded; null: all, by their days. */
   last: number | null;
-  /** Only so many from one end by their days, or the day of that one: "my first 3 sales", "when did i last sell". */
-  ends?: { from: "newest" | "oldest"; count: number; asksDay: boolean };
+  /** Only so many from one end by their days, or the day of that one, or its age: "my first 3 sales", "when did i last sell". */
+  ends?: { from: "newest" | "oldest"; count: number; asksDay: boolean; isAge: boolean };
 }
 
 /** What a fact tells, in a few words. */

@@ -2,8 +2,9 @@ import type { Desk } from "./desk.ts";
 import { leftOver } from "./left-over.ts";
 import { mineOnly, type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { NoteKind, NotesAsked } from "./notes-list.ts";
-import { asksFigure, isOrderToList, type Parts } from "./parts.ts";
-import type { Counted, Filter, MeasureName, Query } from "./query.ts";
+import type { Parts } from "./parts.ts";
+import type { Filter, MeasureName, Query } from "./query.ts";
+import { isCommandOnly, LIST_WORDS, stateAsked, stateList } from "./read-standing.ts";
 import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
 
@@ -42,23 +43,6 @@ const KINDS: readonly (readonly [Cue, readonly NoteKind[], MeasureName, string])
   ["got", ["buy"], "price", "Bought"],
 ];
 
-/** States whose pieces are listed, likeliest first, with the value that each row shows. */
-const STATES: readonly (readonly [Cue, Counted])[] = [
-  ["unlisted", "unlisted"],
-  ["unfinished", "unfinished"],
-  ["unstarted", "unstarted"],
-  ["inProgress", "in progress"],
-  ["owed", "owing"],
-  ["held", "held"],
-  ["unsold", "unsold"],
-  ["listed", "on the market"],
-  ["have", "unsold"],
-];
-
-const LIST_WORDS: ReadonlySet<string> = new Set(
-  "show list see view display print pull bring give gimme".split(" "),
-);
-
 /** Whether rows are wanted: "show …", "list …", "what did i …", "which …". */
 function isListing(parts: Parts, f: Features): boolean {
   return (
@@ -96,16 +80,15 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
   if (f.has("money", "total") && !f.has("list")) return null;
   if (/^(?:cost|costs|value)$/.test(parts.first)) return null;
   if (f.has("deposits") || (f.has("owed") && f.has("who", "whose"))) return null;
-  const state = isEvent(parts, f)
-    ? undefined
-    : (piecesShown(parts, f) ?? STATES.find(([cue]) => f.has(cue)) ?? placed(parts, f));
+  const state = isEvent(parts, f) ? undefined : stateAsked(parts, f);
   if (state && !isCommandOnly(parts, state[0])) return stateList(parts, state, desk);
   if (
     !isListing(parts, f) &&
     !isWhatDid(parts, f) &&
     !isWhatWasDone(parts, f) &&
     !(f.has("who") && f.supply) &&
-    !asksDayOfBuying(f)
+    !asksDayOfBuying(f) &&
+    !f.has("ageOf")
   )
     return null;
   // "show #5" asks for the piece's story, not for its notes one by one.
@@ -151,42 +134,15 @@ function isMonthShown({ first, items, periods, cues, groups }: Parts): boolean {
   return isPlain && more === undefined && LIST_WORDS.has(first) && from?.slice(8) === "01" && to !== from;
 }
 
-/** "list dressers", "dresser list": those that are here. */
-function piecesShown(parts: Parts, f: Features): (typeof STATES)[number] | undefined {
-  const { first, items, periods } = parts;
-  const isShown = LIST_WORDS.has(first) || isCommandOnly(parts, "listed");
-  const isOfPieces = items.length > 0 && f.piece && !f.number && f.bare && periods.length === 0;
-  const isSeveral = items.some(({ mark }) => mark.senses.thing?.plural) || first !== "show";
-  return isShown && isOfPieces && isSeveral ? ["list", "unsold"] : undefined;
-}
-
-/** "which pieces are on the noticeboard": what is listed there, where nothing else is asked. */
-function placed({ items, cues, first }: Parts, f: Features): (typeof STATES)[number] | undefined {
-  const isAtPlace = items.some(
-    ({ mark, link }) =>
-      (link === "on" || link === "at") && mark.senses.own.some(({ dimension }) => dimension === "place"),
-  );
-  const isBare = [...cues.keys()].every((cue) => cue === "which" || cue === "list" || cue === "have");
-  return isAtPlace && isBare && (f.generic || f.piece || /^whats?$/.test(first))
-    ? ["listed", "on the market"]
-    : undefined;
-}
-
 /** "what did i list", "which chairs did i sell": something done, no state. */
 function isEvent(parts: Parts, f: Features): boolean {
   return (
     f.has("notes", "did") ||
     f.has("lent") ||
+    (f.has("last", "first", "ageOf") && f.has("listed")) ||
     (parts.marks.some(({ text }) => /\bdid (?:i|we)\b|\bhave (?:i|we)\b|^did$/.test(text)) &&
       !f.has("unlisted", "unfinished", "unstarted", "inProgress", "have"))
   );
-}
-
-/** "list" in "list expenses" and "gas list" is the order to do it and lists no listings. */
-function isCommandOnly(parts: Parts, cue: Cue): boolean {
-  if (cue !== "listed") return false;
-  const [at, more] = parts.cues.get("listed") ?? [];
-  return at !== undefined && more === undefined && isOrderToList(parts, at);
 }
 
 /** "stuff i bought last month", "everything we sold in may" */
@@ -217,64 +173,6 @@ function isWhatDid(parts: Parts, f: Features): boolean {
     "sale",
     "lent",
   );
-}
-
-/** Pieces in a state, a row each. */
-function stateList(
-  parts: Parts,
-  [cue, counted]: readonly [Cue, Counted],
-  desk: Desk,
-): Query | Refusal | null {
-  const found = narrowed(parts, "count", desk);
-  if ("kind" in found) return found;
-  const fault = leftOver(parts, [
-    cue,
-    "list",
-    "which",
-    "have",
-    "cost",
-    "held",
-    "deposits",
-    "unsold",
-    "listed",
-    "finished",
-    "started",
-    "who",
-    "whose",
-    "got",
-    "sat",
-    "gone",
-    "asking",
-    "owed",
-    "sold",
-    "total",
-    "money",
-  ]);
-  if (fault) return fault;
-  if (parts.amounts.length > 0) return refusal(parts.marks[parts.amounts[0]!.at]!);
-  const [said] = parts.periods;
-  // "Finished but not sold", "listed but not sold": both hold.
-  const also = (["finished", "started", "listed"] as const)
-    .filter(
-      (other) =>
-        other !== cue && counted !== "unlisted" && parts.cues.has(other) && !isCommandOnly(parts, other),
-    )
-    .map((other) => ({ dimension: "status" as const, values: [other] }));
-  return {
-    measure: "count",
-    counted,
-    aggregate: null,
-    filters: [...filtersOf(found), ...also, ...mineOnly(parts, desk)],
-    period: said?.period ?? null,
-    by: null,
-    order: null,
-    beside: [],
-    withIncome: false,
-    yesNo: parts.yesNo && !asksFigure(parts),
-    asksLess: false,
-    list: true,
-    picture: false,
-  };
 }
 
 function limitFilters({ limits }: Parts): Filter[] {
@@ -308,9 +206,10 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
   const last =
     lastOf(parts, "last") ??
     lastOf(parts, "first") ??
-    (asksDayOfBuying(f) ? { count: 1, used: new Set<number>() } : null);
+    (asksDayOfBuying(f) || f.has("ageOf") ? { count: 1, used: new Set<number>() } : null);
   if (last && "kind" in last) return last;
-  const asksDay = last !== null && f.has("when");
+  const asksDay = last !== null && f.has("when", "ageOf");
+  const isAge = f.has("ageOf");
   const isFirst = f.has("first");
   if (isFirst && (kind === undefined || f.has("last")))
     return refusal(parts.marks[parts.cues.get("first")![0]!]!);
@@ -329,7 +228,7 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
     "gone",
     "loan",
     ...(isLent ? (["who", "where"] as const) : []),
-    ...(asksDay ? (["when"] as const) : []),
+    ...(asksDay ? (["when", "ageOf"] as const) : []),
     ...(kind ? [kind[0]] : []),
     ...(isTheirs ? (["bought", "took"] as const) : []),
   ];
@@ -353,7 +252,7 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
       period: said?.period ?? null,
       last: asksDay || isFirst ? null : (last?.count ?? null),
       ...(last && (asksDay || isFirst)
-        ? { ends: { from: isFirst ? "oldest" : "newest", count: last.count, asksDay } as const }
+        ? { ends: { from: isFirst ? "oldest" : "newest", count: last.count, asksDay, isAge } as const }
         : {}),
     },
     title: f.stream ? "Other income" : isSpent ? "Spent" : (kind?.[3] ?? "Noted"),

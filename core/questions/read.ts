@@ -113,7 +113,7 @@ function composed(reading: Reading): Query | Refusal {
     filters.length === 0 && !group && !sides && !f.average && !share && perMile === null && !limits.against;
   const query: Query = {
     measure,
-    counted: reading.counted,
+    counted: share?.counted ?? reading.counted,
     aggregate: aggregateOf(reading),
     filters,
     period:

@@ -44,6 +44,10 @@ export interface Features {
   method: boolean;
   /** Whom we sold to, or whom or where we bought from, is asked: what rows go by. */
   whom: "buyer" | "source" | "place" | null;
+  /** Nothing is said but a stretch of time, and perhaps what rows go by. */
+  wordless: boolean;
+  /** "Best" and "worst", by what came of it. */
+  ranks: boolean;
   /** "How much is the hutch". */
   isPriced: boolean;
   /** Nothing is asked but how much. */
@@ -66,6 +70,8 @@ export interface Features {
   now: boolean;
   /** "Finished #46": a note, and no question. */
   told: boolean;
+  /** "The oldest". */
+  oldest: boolean;
   /** "The longest". */
   longest: boolean;
   /** "whats the hutch at". */

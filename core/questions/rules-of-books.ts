@@ -71,7 +71,10 @@ export const OWN_RULES: readonly Rule[] = [
   {
     measure: "days listed",
     when: (f) =>
-      f.has("daysListed") || (f.has("howLong") && f.has("listed", "sat")) || (f.order && f.has("sat")),
+      f.has("daysListed") ||
+      (f.has("howLong") && f.has("listed", "sat")) ||
+      (f.order && f.has("sat")) ||
+      (f.oldest && f.has("listed", "asking")),
     takes: [
       ...MUCH,
       ...SALES,

@@ -11,6 +11,7 @@ import { salePriceOf } from "./ledger-index.ts";
 import type { Measure } from "./measure.ts";
 import { measures } from "./measures.ts";
 import type { Figure, Filter, Grouping, Query, Side } from "./query.ts";
+import { runPerMile, runRate, runShare } from "./quotients.ts";
 import type { Result } from "./result.ts";
 import { salePrices } from "./subjects.ts";
 import { quickTotal } from "./totals.ts";
@@ -134,9 +135,9 @@ export function runQuery(desk: Desk, query: Query): Result {
 const RESULTS_KEPT = 200;
 
 function workOut(desk: Desk, query: Query): Result {
-  if (query.aggregate === "rate") return runRate(desk, query);
-  if (query.share) return runShare(desk, query, query.share);
-  if (query.perMile) return runPerMile(desk, query);
+  if (query.aggregate === "rate") return runRate(query, (plain) => workOut(desk, plain));
+  if (query.share) return runShare(query, query.share, (part) => runQuery(desk, part));
+  if (query.perMile) return runPerMile(query, (part) => runQuery(desk, part));
   if (query.beside.length > 0) return runBeside(desk, query);
   const measure = measures[query.measure];
   const subjects = subjectsOf(desk, query);
@@ -176,55 +177,6 @@ export function isHeld({ against, measure }: Query, value: Figure["value"]): boo
   if (!against || value === null) return false;
   const isMoney = measures[measure].unit === "money";
   return isWithin(against.dimension, Number(value) * (isMoney ? 1 : 100), Number(against.values[0]));
-}
-
-/** What the part comes to in percent of the whole. */
-function runShare(desk: Desk, query: Query, part: readonly Filter[]): Result {
-  const { share: _, ...plain } = query;
-  const whole = runQuery(desk, plain);
-  const some = runQuery(desk, { ...plain, filters: [...query.filters, ...part] });
-  const of = Number(whole.value ?? 0);
-  const value = of > 0 ? roundHalfUp(new Decimal(Number(some.value ?? 0)).times(100).div(of)) : null;
-  return {
-    value,
-    valueUnit: "percent",
-    rows: null,
-    over: some.over,
-    pieces: some.pieces,
-    shareOf: { part: some.value, whole: whole.value },
-  };
-}
-
-/** What can be said of drives as well: which pieces they were for. */
-const OF_DRIVES: ReadonlySet<Filter["dimension"]> = new Set([
-  "piece",
-  "kind",
-  "trait",
-  "source",
-  "person",
-  "place",
-]);
-
-/** So much for each mile driven in the same time, for the same pieces. */
-function runPerMile(desk: Desk, query: Query): Result {
-  const { perMile: _, ...plain } = query;
-  const sum = runQuery(desk, plain);
-  const filters = query.filters.filter(({ dimension }) => OF_DRIVES.has(dimension));
-  const { value: miles } = runQuery(desk, { ...plain, measure: "miles", filters, counted: null });
-  const isDriven = Number(miles ?? 0) > 0;
-  const value = isDriven ? roundHalfUp(new Decimal(Number(sum.value ?? 0)).div(miles!)) : null;
-  return { ...sum, value, rows: null, shareOf: { part: sum.value, whole: miles } };
-}
-
-/** The rows of what adds up, and their mean: those with nothing count as well. */
-function runRate(desk: Desk, query: Query): Result {
-  const sums = workOut(desk, { ...query, aggregate: null });
-  const rows = sums.rows ?? [];
-  const all = rows.reduce((sum, { value }) => sum.plus(value ?? 0), new Decimal(0));
-  if (rows.length === 0) return { ...sums, value: null };
-  const mean = all.div(rows.length);
-  const value = query.measure === "miles" ? mean.toDecimalPlaces(1).toString() : roundHalfUp(mean);
-  return { ...sums, value };
 }
 
 /** Pieces one by one, the longest here first, with what matters of their state: deposit, list price or cost. */

@@ -83,7 +83,9 @@ function seasonAt(words: readonly string[], at: number, today: Day): Span | null
     words[at] === "this" || words[at] === "last" || words[at] === "the" || words[at] === "past" ? 1 : 0;
   const word = words[at + which] ?? "";
   const season = SEASONS[word];
-  const leading = /^(?:in|during|over|since|for|of|this|the|last)$/.test(words[at - 1] ?? "");
+  const leading = /^(?:in|during|over|since|for|of|this|the|last|vs|versus|than|or|to|with)$/.test(
+    words[at - 1] ?? "",
+  );
   if (!season || (word === "fall" && which === 0 && !leading)) return null;
   const of = words[at + which + 1] === "of" ? 1 : 0;
   const said = yearAt(words, at + which + 1 + of);
@@ -175,6 +177,14 @@ function rolling(count: number, unit: string, words: number, today: Day): Span {
   return { from: addDays(sameDayIn(today, -months), 1), to: today, name, words };
 }
 
+/** "the month before last". */
+function beforeLast(words: readonly string[], at: number, today: Day): Span | null {
+  const the = words[at] === "the" ? 1 : 0;
+  if (words[at + the] !== "month" || words[at + the + 1] !== "before" || words[at + the + 2] !== "last")
+    return null;
+  return monthSpan(addMonths(monthOf(today), -2), the + 3);
+}
+
 const STARTS: readonly string[] = [
   "the start of",
   "the beginning of",
@@ -203,6 +213,7 @@ function agoAt(words: readonly string[], at: number, today: Day): Span | null {
     word === "a" || word === "an" ? 1 : /^\d{1,3}$/.test(word) ? Number(word) : SMALL_NUMBERS[word];
   const unit = UNITS[words[at + 1] ?? ""];
   if (count === undefined || !unit || words[at + 2] !== "ago") return null;
+  if (unit === "month" && count > 0) return monthSpan(addMonths(monthOf(today), -count), 3);
   if (unit === "day" || unit === "week")
     return daySpan(addDays(today, -count * (unit === "week" ? 7 : 1)), 3);
   return null;
@@ -240,6 +251,7 @@ export function spanAt(words: readonly string[], at: number, today: Day): Span |
     startAt(words, at, today) ??
     digitsAt(words, at, today) ??
     agoAt(words, at, today) ??
+    beforeLast(words, at, today) ??
     quarterAt(words, at, today) ??
     seasonAt(words, at, today) ??
     weekdayAt(words, at, today) ??

@@ -1,13 +1,5 @@
-import { readyWords } from "../answers/lines.ts";
-import { answers } from "../answers/list.ts";
-import { isOnTrack } from "../answers/pace.ts";
-import { balanceOn, owedOn } from "../books/loan.ts";
-import { earmarked, monthRow } from "../books/month.ts";
-import { loanWords } from "../books/problem.ts";
-import { addMonths, type Day, lastDayOf, type Month, monthOf } from "../calendar.ts";
-import { amountText, show } from "../money.ts";
+import { type Day, lastDayOf, type Month, monthOf } from "../calendar.ts";
 import type { ReadingOf } from "../notes/reading.ts";
-import type { Answered } from "./answered.ts";
 import type { Desk } from "./desk.ts";
 import { isYesNo } from "./features.ts";
 import { leftOver } from "./left-over.ts";
@@ -17,7 +9,6 @@ import type { Period } from "./query.ts";
 import { piecesOf } from "./read-pieces.ts";
 import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
-import { nameOf } from "./words-of-answers.ts";
 
 type About = NonNullable<ReadingOf<"ask">["about"]>;
 
@@ -171,7 +162,7 @@ export function readView(parts: Parts, f: Features, desk: Desk): ViewQuestion | 
     if (!isOfMonths(said.period, desk.today)) return refusal(parts.marks[said.at]!);
     return { kind: "view", about: "tax", pieces: [], loan: null, period: said.period };
   }
-  const time = said ? timeOf(said.period, rule.about) : {};
+  const time = said ? timeOf(said.period, rule.about, desk.today) : {};
   if (!time) return null;
   const loan =
     parts.items.flatMap(({ mark }) => mark.senses.own).find(({ dimension }) => dimension === "loan")?.value ??
@@ -219,7 +210,7 @@ function isOfMonths({ from, to }: Period, today: Day): boolean {
 }
 
 /** A view's month or year; null where the period is neither. */
-function timeOf({ from, to }: Period, about: About): { month?: Month; year?: string } | null {
+function timeOf({ from, to }: Period, about: About, today: Day): { month?: Month; year?: string } | null {
   if (from === null || to === null) return null;
   const month = monthOf(from);
   const isMonth =
@@ -228,148 +219,8 @@ function timeOf({ from, to }: Period, about: About): { month?: Month; year?: str
   if (
     from.endsWith("-01-01") &&
     from.slice(0, 4) === to.slice(0, 4) &&
-    (to.endsWith("-12-31") || monthOf(to) > month)
+    (to.endsWith("-12-31") || to === today)
   )
     return { year: from.slice(0, 4) };
   return null;
-}
-
-/** Answers with a view's own words; where the view has one figure, that is the value. */
-export function answerView(desk: Desk, question: ViewQuestion): Answered {
-  const { about, month, year, pieces, loan } = question;
-  const asked: ReadingOf<"ask"> = {
-    kind: "ask",
-    about,
-    text: about,
-    line: 0,
-    ...(month ? { month } : {}),
-    ...(year ? { year } : {}),
-  };
-  const rule = answers.find((each) => each.about === about)!;
-  const { books, today, currency, mileageRates } = desk;
-  if (question.asks === "rate") return answerRates(desk, loan);
-  if (question.asks === "ready") return answerReady(desk);
-  if (about === "loan" && loan !== null) return answerOneLoan(desk, loan);
-  if (about === "tax" && question.period) return answerSetAside(desk, question.period);
-  const told = rule.answer({ question: asked, books, today, currency, pieces, mileageRates });
-  const onTrack = question.yesNo ? isOnTrack(books, today) : null;
-  if (onTrack !== null)
-    return {
-      understood: true,
-      value: onTrack ? "yes" : "no",
-      period: null,
-      text: `${onTrack ? "Yes" : "No"}. ${told.text}`,
-    };
-  return {
-    understood: true,
-    ...figureOf(desk, { ...question, ...(told.monthPicture ? { month: told.monthPicture } : {}) }),
-    text: told.text,
-    ...(told.buttons ? { buttons: told.buttons } : {}),
-    ...(told.pictures ? { pictures: told.pictures } : {}),
-    ...(told.monthPicture ? { monthPicture: told.monthPicture } : {}),
-  };
-}
-
-function figureOf({ books, today }: Desk, { about, month, year, pieces }: ViewQuestion): Partial<Answered> {
-  const whole = { period: null };
-  if (about === "loan") {
-    const owed = owedOn(books, today);
-    const rows = [...books.loans.values()].map((each) => ({
-      label: each.name,
-      value: amountText(balanceOn(each, today)),
-    }));
-    return { ...whole, value: amountText(owed), ...(rows.length > 1 ? { rows } : {}) };
-  }
-  if (about === "piece")
-    return {
-      ...whole,
-      value: null,
-      rows: pieces.map((number) => ({ label: books.pieces.get(number)!.name, number, value: null })),
-    };
-  if (about === "tax")
-    return {
-      ...whole,
-      value: amountText(
-        monthsOf(year ?? today.slice(0, 4), today).reduce(
-          (sum, each) => sum + monthRow(books, each, today).taxSetAside,
-          0,
-        ),
-      ),
-    };
-  if (about === "pace") return { ...whole, value: null };
-  const months = year ? monthsOf(year, today) : [month ?? monthOf(today)];
-  const net = months.reduce((sum, each) => sum + monthRow(books, each, today).flipProfit, 0);
-  const last = lastDayOf(months.at(-1)!);
-  return {
-    measure: "net",
-    value: amountText(net),
-    period: { from: `${months[0]}-01`, to: last < today ? last : today },
-  };
-}
-
-/** The months of a year that have begun. */
-function monthsOf(year: string, today: string): Month[] {
-  const months: Month[] = [];
-  for (
-    let month = `${year}-01`;
-    month.startsWith(year) && month <= monthOf(today);
-    month = addMonths(month, 1)
-  )
-    months.push(month);
-  return months;
-}
-
-/** The yearly rate of one loan, or of each. */
-function answerRates({ books }: Desk, name: string | null): Answered {
-  const loans = [...books.loans.values()].filter((each) => name === null || each.name === name);
-  const rows = loans.map((each) => ({ label: each.name, value: each.rate }));
-  const lines = loans.map((each) => `${loanWords(each.name)}: ${each.rate}% a year`);
-  const isOne = loans.length === 1;
-  return {
-    understood: true,
-    value: isOne ? loans[0]!.rate : null,
-    ...(isOne ? {} : { rows }),
-    period: null,
-    text: lines.join("\n") || "No loan on the books.",
-  };
-}
-
-/** What is ready for the loans today; below zero it was sent ahead or waits on buyers. */
-function answerReady({ books, today }: Desk): Answered {
-  return {
-    understood: true,
-    value: amountText(earmarked(books, today)),
-    period: null,
-    text: readyWords(books, today),
-  };
-}
-
-/** What some months set aside for tax. */
-function answerSetAside({ books, today }: Desk, period: Period): Answered {
-  const { from, to } = period as { from: Day; to: Day };
-  const months: Month[] = [];
-  for (let month = monthOf(from); month <= monthOf(to < today ? to : today); month = addMonths(month, 1))
-    months.push(month);
-  const sum = months.reduce((all, each) => all + monthRow(books, each, today).taxSetAside, 0);
-  return {
-    understood: true,
-    value: amountText(sum),
-    period: { from, to },
-    text: `Set aside for tax, ${nameOf(period, today)}: ${show(sum)} (an estimate)`,
-  };
-}
-
-function answerOneLoan({ books, today }: Desk, name: string): Answered {
-  const loan = books.loans.get(name)!;
-  const balance = balanceOn(loan, today);
-  return {
-    understood: true,
-    value: amountText(balance),
-    period: null,
-    text: [
-      `${name} loan: ${show(balance)} left today`,
-      `  at ${loan.rate}%, paid so far ${show(loan.paid)}`,
-      `  of it interest ${show(loan.interestPaid)}`,
-    ].join("\n"),
-  };
 }

@@ -89,6 +89,9 @@ export const CUES = {
     "worth it to me",
     "returns on",
     "return on",
+    "banked",
+    "bank",
+    "banking",
   ],
   /** The same, said of a stretch of time. */
   net: [
@@ -296,6 +299,9 @@ export const CUES = {
     "buyers pay",
     "fetching",
     "brought me in",
+    "highest selling",
+    "lowest selling",
+    "top selling price",
   ],
   sale: ["sale", "sales"],
   sold: [
@@ -335,6 +341,11 @@ export const CUES = {
     "sold already",
     "changed hands",
     "seling",
+    "made a sale",
+    "make a sale",
+    "made any sales",
+    "had a sale",
+    "made my last sale",
   ],
   gone: ["go", "went", "goes", "gone", "left the garage", "left the shop", "no longer here", "out of here"],
   took: [
@@ -390,6 +401,10 @@ export const CUES = {
     "hauls",
     "came home with",
     "buyin",
+    "newest piece",
+    "latest piece",
+    "newest find",
+    "newest purchase",
   ],
   purchases: ["purchases", "purchase", "buys", "acquisitions"],
   got: ["got", "get", "gotten", "found", "came from", "come from", "comes from"],
@@ -663,6 +678,9 @@ export const CUES = {
     "outlaid",
     "go through on",
     "went through on",
+    "drop at",
+    "dropped at",
+    "blew at",
   ],
   /** Leaves the purchase out: what `spent` does anyway. */
   withoutBuying: [
@@ -2371,6 +2389,8 @@ export const CUES = {
     "how quick",
     "how quickly",
     "how fast",
+    "how old is",
+    "how old are",
   ],
   which: ["which", "which one", "which ones", "whichever"],
   /** All that there is to tell of a piece. */
@@ -2477,8 +2497,12 @@ export const CUES = {
     "recent",
     "past",
     "previous",
+    "newest piece",
+    "latest piece",
+    "newest find",
+    "newest purchase",
   ],
-  first: ["first time", "the first time", "first", "earliest", "oldest"],
+  first: ["first time", "the first time", "first", "earliest"],
   chart: [
     "chart",
     "chart of",
@@ -2602,6 +2626,19 @@ export const CUES = {
   ],
   /** Nothing is owed on it any more. */
   paidUp: ["been paid for", "been paid up", "paid up", "all paid up", "fully paid", "fully paid for"],
+  /** How long ago something was done the last time. */
+  ageOf: [
+    "days since",
+    "how many days since",
+    "how long since",
+    "how long ago did",
+    "how long ago was",
+    "how long ago",
+    "how long has it been since",
+    "been since",
+    "how long is it since",
+    "time since",
+  ],
   /** In what ways buyers pay. */
   payWays: [
     "how do people usually pay",
@@ -2660,6 +2697,9 @@ export const CUES = {
     "days old",
     "weeks old",
     "months old",
+    "how old",
+    "how old is",
+    "how old are",
   ],
   money: [
     "for how much",

@@ -875,6 +875,8 @@ export const ORDERS: Readonly<
     "longest",
     "heaviest",
     "highest priced",
+    "highest selling",
+    "oldest",
     "biggest chunk",
     "biggest single",
     "single biggest",
@@ -900,6 +902,7 @@ export const ORDERS: Readonly<
     "lowest ever",
     "smallest ever",
     "lowest priced",
+    "lowest selling",
     "tiniest",
   ],
   fastest: [

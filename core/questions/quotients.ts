@@ -1,0 +1,59 @@
+import { Decimal } from "decimal.js";
+import { roundHalfUp } from "../money.ts";
+import type { Filter, Query } from "./query.ts";
+import type { Result } from "./result.ts";
+
+/*
+ * One figure by another: a share of a whole, so much a mile, so much a month.
+ */
+
+type Run = (query: Query) => Result;
+
+/** What the part comes to in percent of the whole. */
+export function runShare(query: Query, part: readonly Filter[], run: Run): Result {
+  const { share: _, ...plain } = query;
+  const whole = run(plain);
+  const some = run({ ...plain, filters: [...query.filters, ...part] });
+  const of = Number(whole.value ?? 0);
+  const value = of > 0 ? roundHalfUp(new Decimal(Number(some.value ?? 0)).times(100).div(of)) : null;
+  return {
+    value,
+    valueUnit: "percent",
+    rows: null,
+    over: some.over,
+    pieces: some.pieces,
+    shareOf: { part: some.value, whole: whole.value },
+  };
+}
+
+/** What can be said of drives as well: which pieces they were for. */
+const OF_DRIVES: ReadonlySet<Filter["dimension"]> = new Set([
+  "piece",
+  "kind",
+  "trait",
+  "source",
+  "person",
+  "place",
+]);
+
+/** So much for each mile driven in the same time, for the same pieces. */
+export function runPerMile(query: Query, run: Run): Result {
+  const { perMile: _, ...plain } = query;
+  const sum = run(plain);
+  const filters = query.filters.filter(({ dimension }) => OF_DRIVES.has(dimension));
+  const { value: miles } = run({ ...plain, measure: "miles", filters, counted: null });
+  const isDriven = Number(miles ?? 0) > 0;
+  const value = isDriven ? roundHalfUp(new Decimal(Number(sum.value ?? 0)).div(miles!)) : null;
+  return { ...sum, value, rows: null, shareOf: { part: sum.value, whole: miles } };
+}
+
+/** The rows of what adds up, and their mean: those with nothing count as well. */
+export function runRate(query: Query, run: Run): Result {
+  const sums = run({ ...query, aggregate: null });
+  const rows = sums.rows ?? [];
+  const all = rows.reduce((sum, { value }) => sum.plus(value ?? 0), new Decimal(0));
+  if (rows.length === 0) return { ...sums, value: null };
+  const mean = all.div(rows.length);
+  const value = query.measure === "miles" ? mean.toDecimalPlaces(1).toString() : roundHalfUp(mean);
+  return { ...sums, value };
+}

@@ -1,0 +1,118 @@
+import type { Desk } from "./desk.ts";
+import { leftOver } from "./left-over.ts";
+import { mineOnly, narrowed, type Refusal, refusal } from "./narrowing.ts";
+import { asksFigure, isOrderToList, type Parts } from "./parts.ts";
+import type { Counted, Query } from "./query.ts";
+import type { Features } from "./rule.ts";
+import type { Cue } from "./words/cues.ts";
+
+/*
+ * Pieces as they stand, one by one: "what's on hold", "list dressers", "which are on the board".
+ */
+
+/** States whose pieces are listed, likeliest first, with the value that each row shows. */
+type State = readonly [Cue, Counted];
+
+const STATES: readonly State[] = [
+  ["unlisted", "unlisted"],
+  ["unfinished", "unfinished"],
+  ["unstarted", "unstarted"],
+  ["inProgress", "in progress"],
+  ["owed", "owing"],
+  ["held", "held"],
+  ["unsold", "unsold"],
+  ["listed", "on the market"],
+  ["have", "unsold"],
+];
+
+/** Words that order something to be shown. */
+export const LIST_WORDS: ReadonlySet<string> = new Set(
+  "show list see view display print pull bring give gimme".split(" "),
+);
+
+/** The state whose pieces are wanted, and the word that says so; undefined where none is. */
+export function stateAsked(parts: Parts, f: Features): State | undefined {
+  return piecesShown(parts, f) ?? STATES.find(([cue]) => f.has(cue)) ?? placed(parts, f);
+}
+
+/** "list dressers", "dresser list": those that are here. */
+function piecesShown(parts: Parts, f: Features): State | undefined {
+  const { first, items, periods } = parts;
+  const isShown = LIST_WORDS.has(first) || isCommandOnly(parts, "listed");
+  const isOfPieces = items.length > 0 && f.piece && !f.number && f.bare && periods.length === 0;
+  const isSeveral = items.some(({ mark }) => mark.senses.thing?.plural) || first !== "show";
+  return isShown && isOfPieces && isSeveral ? ["list", "unsold"] : undefined;
+}
+
+/** "which pieces are on the noticeboard": what is listed there, where nothing else is asked. */
+function placed({ items, cues, first }: Parts, f: Features): State | undefined {
+  const isAtPlace = items.some(
+    ({ mark, link }) =>
+      (link === "on" || link === "at") && mark.senses.own.some(({ dimension }) => dimension === "place"),
+  );
+  const isBare = [...cues.keys()].every((cue) => cue === "which" || cue === "list" || cue === "have");
+  return isAtPlace && isBare && (f.generic || f.piece || /^whats?$/.test(first))
+    ? ["listed", "on the market"]
+    : undefined;
+}
+
+/** "list" in "list expenses" and "gas list" is the order to do it and lists no listings. */
+export function isCommandOnly(parts: Parts, cue: Cue): boolean {
+  if (cue !== "listed") return false;
+  const [at, more] = parts.cues.get("listed") ?? [];
+  return at !== undefined && more === undefined && isOrderToList(parts, at);
+}
+
+/** Pieces in a state, a row each. */
+export function stateList(parts: Parts, [cue, counted]: State, desk: Desk): Query | Refusal | null {
+  const found = narrowed(parts, "count", desk);
+  if ("kind" in found) return found;
+  const fault = leftOver(parts, [
+    cue,
+    "list",
+    "which",
+    "have",
+    "cost",
+    "held",
+    "deposits",
+    "unsold",
+    "listed",
+    "finished",
+    "started",
+    "who",
+    "whose",
+    "got",
+    "sat",
+    "gone",
+    "asking",
+    "owed",
+    "sold",
+    "total",
+    "money",
+  ]);
+  if (fault) return fault;
+  if (parts.amounts.length > 0) return refusal(parts.marks[parts.amounts[0]!.at]!);
+  const [said] = parts.periods;
+  // "Finished but not sold", "listed but not sold": both hold.
+  const also = (["finished", "started", "listed"] as const)
+    .filter(
+      (other) =>
+        other !== cue && counted !== "unlisted" && parts.cues.has(other) && !isCommandOnly(parts, other),
+    )
+    .map((other) => ({ dimension: "status" as const, values: [other] }));
+  return {
+    measure: "count",
+    counted,
+    aggregate: null,
+    filters: [...found.map(({ filter }) => filter), ...also, ...mineOnly(parts, desk)],
+    period: said?.period ?? null,
+    by: null,
+    order: null,
+    beside: [],
+    withIncome: false,
+    yesNo: parts.yesNo && !asksFigure(parts),
+    asksLess: false,
+    list: true,
+    picture: false,
+  };
+}

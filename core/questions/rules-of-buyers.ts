@@ -1,0 +1,115 @@
+import { MUCH, type Rule, SALES } from "./rule.ts";
+import type { Cue } from "./words/cues.ts";
+
+/** Words for another figure than what came in. */
+const NO_PROCEEDS: readonly Cue[] = [
+  "howMany",
+  "earn",
+  "net",
+  "bought",
+  "price",
+  "deposits",
+  "owed",
+  "fees",
+  "sold",
+];
+
+/** What those who buy from us do: they pay, take, owe, and are found by what they took. */
+export const BUYER_RULES: readonly Rule[] = [
+  {
+    measure: "count",
+    when: (f) => f.has("payWays") && !f.number,
+    takes: ["payWays"],
+  },
+  {
+    // "Total from the student", "cash from the nurse"
+    measure: "proceeds",
+    when: (f) => f.fromBuyer && !f.supply && (f.bare || f.has("money", "total")) && !f.has(...NO_PROCEEDS),
+    takes: [...MUCH, "got"],
+  },
+  {
+    // What a buyer pays is what pieces went for.
+    measure: "proceeds",
+    when: (f) =>
+      (f.acting || f.groups("buyer") || f.has("who")) &&
+      f.has("paid", "spent") &&
+      (f.average || f.order) &&
+      !f.has("bought", "price", "loan"),
+    takes: [...MUCH, ...SALES, "spent", "paid", "who", "got"],
+  },
+  {
+    // "How many times did the neighbor buy", "did the teacher buy anything"
+    measure: "count",
+    when: (f) =>
+      (f.acting && f.has("bought", "got", "took") && (f.has("howMany", "times") || f.yesNo)) ||
+      (f.has("who") &&
+        f.order &&
+        f.has("bought", "took") &&
+        !f.has("price", "paid", "money", "spent") &&
+        !f.person),
+    takes: [...MUCH, ...SALES, "bought", "got", "took", "howMany", "times", "gone", "who"],
+  },
+  {
+    // "Who bought the hutch and for how much"
+    measure: "proceeds",
+    when: (f) =>
+      f.has("who") &&
+      f.has("bought", "took", "got", "sold") &&
+      f.has("money", "soldFor") &&
+      f.piece &&
+      !f.person &&
+      !f.order,
+    takes: [...MUCH, ...SALES, "who", "bought", "took", "got"],
+  },
+  {
+    // "Who did i sell to in october", "where did i buy in june"
+    measure: "count",
+    when: (f) =>
+      f.whom !== null &&
+      !f.piece &&
+      !f.supply &&
+      !f.order &&
+      !f.by &&
+      !f.has("money", "total", "earn", "net", "howMany"),
+    takes: [...MUCH, "who", "where", "sold", "bought", "got", "did"],
+  },
+  {
+    // "What pieces did the student get", "pieces the student took"
+    measure: "count",
+    when: (f) =>
+      f.acting && f.has("bought", "got", "took") && f.lists && f.generic && !f.limit && !f.order && !f.by,
+    takes: [...MUCH, ...SALES, "bought", "got", "took"],
+    list: true,
+  },
+  {
+    // "Doctor's total"
+    measure: "proceeds",
+    when: (f) => f.buyer && f.has("total", "money") && f.plain,
+    takes: [...MUCH],
+  },
+  {
+    // "What did the nurse pay for the hutch", "neighbor bought how much"
+    measure: "proceeds",
+    when: (f) =>
+      f.acting &&
+      ((f.has("paid") && f.piece) || (f.has("bought", "took", "got") && f.has("money", "total"))) &&
+      !f.has("howMany", "earn", "net", "price"),
+    takes: [...MUCH, ...SALES, "paid", "bought", "took", "got"],
+  },
+  {
+    // "What does the doctor owe"
+    measure: "owed",
+    when: (f) => f.buyer && f.has("owe") && !f.loan,
+    takes: [...MUCH, "owe", "owed"],
+  },
+  {
+    // What buyers spend comes in.
+    measure: "proceeds",
+    when: (f) =>
+      (f.groups("buyer") || (f.buyer && !f.supply)) &&
+      f.has("spent", "paid") &&
+      (f.has("money", "total", "spent") || f.yesNo || f.groups("buyer") || (f.acting && !f.piece)) &&
+      !f.has("bought", "price"),
+    takes: [...MUCH, ...SALES, "spent", "paid", "got"],
+  },
+];
