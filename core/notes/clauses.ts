@@ -184,7 +184,7 @@ function isTimeOfDone(part: readonly Tok[], start: number, at: number): boolean 
   // "cured 24h" is no work, and "finishing desk 2h" nothing else.
   if (!head || /^cured$|ing\b/.test(head.text)) return false;
   const isDone = strongHeadsOf(head).every(({ kind }) => kind === "finish" || kind === "start");
-  const last = before.at(-1)!;
+  const last = before.findLast(({ kind }) => kind !== "mark")!;
   return isDone && (isPiece(last) || last === head) && part.slice(at + 1).every(isPassing);
 }
 

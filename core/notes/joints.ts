@@ -5,6 +5,7 @@ import { absorbs, headOf, headsOf, isLight, strongHeadsOf, takesSlot } from "./h
 import { isQuestion } from "./questions.ts";
 import type { Shape } from "./shape.ts";
 import { isAmount, shapeOf } from "./shape.ts";
+import { CARRIED, TAKES_TIME } from "./words/times.ts";
 
 /** Whether a run without a verb says a kind of note by what it holds alone. */
 function standsAlone(shape: Shape, before: Shape, facts: VerbFacts, comma: boolean): boolean {
@@ -84,10 +85,23 @@ function isWhatFor(before: Shape, next: Shape, facts: VerbFacts): boolean {
   return isSupply && next.amount && !next.supply && !next.piece && takesSlot(next.head, "money", facts);
 }
 
+/** "poly on the desk, 1 hr", "did the first coat on it, took 50 min", "took the desk to the buyer, 17 miles": how long, or how far. */
+function isMeasureOfIt(next: Shape, before: Shape, verb: Tok | undefined, facts: VerbFacts): boolean {
+  const isMeasure =
+    next.duration !== next.miles && !next.piece && !next.amount && !next.supply && !next.pronoun;
+  const isOpen = before.piece && !before.amount && !before.duration && !before.miles;
+  if (!isMeasure || !isOpen || (next.miles && before.supply)) return false;
+  const isTook = next.duration && next.head !== undefined && TAKES_TIME.has(next.head.text);
+  if (next.head && !isTook) return false;
+  if (verb === undefined || (next.duration && before.labor)) return true;
+  return isTook ? takesSlot(verb, "minutes", facts) : next.miles && CARRIED.has(verb.text);
+}
+
 /** How a run of tokens goes on from the clause before it. */
 export function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): "merge" | "own" | "repeat" {
   const before = shapeOf(cut.tokens);
   const verb = before.head ?? cut.repeats;
+  if (isMeasureOfIt(next, before, verb, facts)) return "merge";
   if (next.head) {
     // "2 lamps 5 each, got em tues", "48 for the coffee table, listed": the verb comes late.
     const isBare = !next.piece && !next.amount && !next.supply && !next.unlisted;

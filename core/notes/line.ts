@@ -2,11 +2,12 @@ import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import { backOf, ofNumbers } from "./back.ts";
 import { withoutChatter } from "./chatter.ts";
-import type { Clause, Tok } from "./clause.ts";
+import type { Clause, Head, Tok } from "./clause.ts";
 import { cutsOf } from "./clauses.ts";
 import type { Cut } from "./cut.ts";
 import { dealOf } from "./deals.ts";
 import { type Draft, draft } from "./draft.ts";
+import { headsOf } from "./heads.ts";
 import { interpret, questionReading } from "./interpret.ts";
 import { mendOf } from "./mends.ts";
 import { withMentions } from "./mentions.ts";
@@ -16,6 +17,7 @@ import { withPronouns } from "./pronouns.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading, ReadingOf } from "./reading.ts";
 import { repeatedIn, standingOf } from "./repeated.ts";
+import { rolesOf } from "./roles.ts";
 import { withRows } from "./rows/apply.ts";
 import type { Trace } from "./rows/trace.ts";
 import { type Units, unitsOf } from "./rows/units.ts";
@@ -31,6 +33,7 @@ import { isBotWord, tellsNoFact, unclear } from "./unclear.ts";
 import { bears, language } from "./verbs.ts";
 import { withNoteWithin } from "./within.ts";
 import { BEHIND, STILL_OWED } from "./words/mending.ts";
+import { SAYS_HOUR } from "./words/times.ts";
 
 /** Where a clause's tokens stand in the line as typed. */
 interface Typed {
@@ -276,18 +279,42 @@ function standingReading(
 
 const isClock = ({ kind }: Tok): boolean => kind === "clock";
 
-/** "1:45 sanding the desk" is an hour and three quarters, "sanded 2-4pm" two hours, and neither a time of day. */
+const isWorkWord = ({ roles }: Tok): boolean =>
+  roles.labor === true || roles.heads?.some((head) => head.kind === "work") === true;
+
+/**
+ * "1:45 sanding the desk" is an hour and three quarters, "sanded 2-4pm" two hours, and neither a time of day. Without a
+ * word of work so is only what stands right before "on" and the piece, or behind "time".
+ */
 function withWorkClocks(tokens: Tok[]): Tok[] {
   if (!tokens.some(isClock)) return tokens;
-  const works = tokens.some(
-    (token) => token.roles.labor || token.roles.heads?.some((head) => head.kind === "work"),
-  );
-  if (!works) return tokens;
-  return tokens.map((token) => {
-    if (token.kind === "clock" && token.minutes !== undefined) return { ...token, kind: "duration" };
-    const clock = token.kind === "clock" ? /^(\d{1,2}):(\d{2})$/.exec(token.text) : null;
-    return clock ? { ...token, kind: "duration", minutes: Number(clock[1]) * 60 + Number(clock[2]) } : token;
+  const works = tokens.some(isWorkWord);
+  const isOther = !works && tokens.some((token) => headsOf(token).length > 0 || token.kind === "amount");
+  if (isOther || !tokens.some(({ kind }) => kind !== "clock")) return tokens;
+  return tokens.map((token, at) => {
+    if (SAYS_HOUR.has(tokens[at - 1]?.text ?? "")) return token;
+    const isSure = works || isOnPiece(tokens, at);
+    const time = isSure || token.minutes !== undefined ? workTime(token) : null;
+    if (time && !isSure) time.roles = UNSURE;
+    return time ?? token;
   });
+}
+
+/** "desk 10am-12:15pm" may be when somebody comes. */
+const UNSURE = rolesOf<Head>({ hedge: "vague" });
+
+function isOnPiece(tokens: readonly Tok[], at: number): boolean {
+  const around = [tokens[at - 1]?.text, tokens[at + 1]?.text];
+  if (around[1] === "on" || (around[0] === "from" && tokens[at]!.minutes !== undefined)) return true;
+  return tokens.slice(0, at).some(({ text }) => text === "time");
+}
+
+/** A time of day as how long it went on; null where it says none. */
+function workTime(token: Tok): Tok | null {
+  if (token.kind !== "clock") return null;
+  if (token.minutes !== undefined) return { ...token, kind: "duration" };
+  const clock = /^(\d{1,2}):(\d{2})$/.exec(token.text);
+  return clock && { ...token, kind: "duration", minutes: Number(clock[1]) * 60 + Number(clock[2]) };
 }
 
 /** A question runs on to its end, "and" and all, unless a sentence ends within it. */

@@ -1,4 +1,4 @@
-import { type Tok, tokenBefore } from "./clause.ts";
+import { placeBefore, type Tok, tokenBefore } from "./clause.ts";
 import { countOf } from "./mentions.ts";
 import type { Mention } from "./reading.ts";
 import { pieceToken } from "./token.ts";
@@ -120,6 +120,13 @@ function countedOf(tokens: readonly Tok[], at: number): Found | null {
   return { mention: { it: true, count }, to: at + 3 };
 }
 
+/** Two pieces joined by "and", right before. */
+function isPairBefore(tokens: readonly Tok[], at: number): boolean {
+  if (tokens[at - 1]?.kind !== "piece") return false;
+  const joint = placeBefore(tokens, at - 2, ARTICLES);
+  return AND.has(tokens[joint]?.text ?? "") && tokens[joint - 1]?.kind === "piece";
+}
+
 /** "sold both 110", "wax 8 for both", "they both sold 58": nothing that they are behind it. */
 function both(tokens: readonly Tok[], at: number): Found | null {
   const mention: Mention = { it: true, count: 2 };
@@ -129,6 +136,8 @@ function both(tokens: readonly Tok[], at: number): Found | null {
   const from = tokens[at]!.text === "they" && tokens[at + 1]?.text === "both" ? at + 1 : at;
   const next = tokens[from + 1];
   const isVerb = next?.roles.heads?.some(({ kind }) => bears(kind, "standing pieces")) === true;
+  // "dresser and desk both done": of those two.
+  if (tokens[at]!.text === "both" && isPairBefore(tokens, at)) return null;
   const isTold = (token: Tok | undefined): boolean => token !== undefined && isOfStanding(token);
   const isAmount = next?.kind === "amount" || (isTold(tokens[from - 1]) && isPriced(tokens, from + 1));
   const isAlone = next === undefined || next.kind === "mark" || isVerb || isAmount;

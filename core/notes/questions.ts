@@ -120,7 +120,7 @@ export function isQuestion(tokens: readonly Tok[]): boolean {
     } else if (first) next ??= token;
     else if (!BEFORE_QUESTION.has(token.text)) first = token;
   }
-  if (first?.kind !== "word" || isDoing(first, next)) return false;
+  if (first?.kind !== "word" || isDoing(first, next, tokens)) return false;
   const space = first.text.indexOf(" ");
   const word = space < 0 ? first.text : first.text.slice(0, space);
   if (!ASKING_CUES.has(word) && (space < 0 || !ASKING_CUES.has(first.text))) return false;
@@ -128,15 +128,25 @@ export function isQuestion(tokens: readonly Tok[]): boolean {
 }
 
 /** "what a day", "did 50 mins on the buffet" and "we're keeping it" (typed "were") tell, they do not ask. */
-function isDoing(first: Tok, next: Tok | undefined): boolean {
+function isDoing(first: Tok, next: Tok | undefined, tokens: readonly Tok[]): boolean {
   // "what a day" asks nothing.
   if (first.text === "what") return /^an?(?: |$)/.test(next?.text ?? "");
   if (first.text.startsWith("what a ")) return true;
   // "can of wax 11"
   if (first.text === "can" && next?.text === "of") return true;
-  if (first.text === "did") return next !== undefined && next.kind !== "word" && next.kind !== "piece";
+  // "did the first coat" is no question, "did the hutch sell" one.
+  if (first.text === "did")
+    return (next !== undefined && next.kind !== "word" && next.kind !== "piece") || namesJob(tokens);
   return first.text === "were" && next?.kind === "word" && next.roles.heads !== undefined;
 }
+
+/** "did the first coat", "did some sanding on the desk": how far the work may stand behind the verb. */
+const JOB_WITHIN = 6;
+
+const namesJob = (tokens: readonly Tok[]): boolean =>
+  tokens
+    .slice(0, JOB_WITHIN)
+    .some(({ text, roles }) => /coats?$|ing$/.test(text) && (roles.labor || !/ing$/.test(text)));
 
 function unitsOf(tokens: readonly Tok[]): Unit[] {
   const units: Unit[] = [];

@@ -78,6 +78,12 @@ export const drive = defineVerb({
         light: true,
       },
       {
+        say: ["ran", "took", "brought", "carried", "taking", "bringing", "running"],
+        with: ["miles"],
+        without: ["number", "duration"],
+        light: true,
+      },
+      {
         say: ["went", "went to", "went to the dump", "went to dump", "put"],
         with: ["miles"],
         without: ["number"],

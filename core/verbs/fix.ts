@@ -18,6 +18,8 @@ declare module "../notes/reading.ts" {
 
 /** Words that correct what was just said. */
 const CORRECTING = [
+  ...["i mean", "should say", "that should say", "it should say", "should read", "that should read"],
+  ...["was supposed to say", "supposed to say", "should have said", "shouldve said", "meant to type"],
   "make that",
   "make it",
   "meant",

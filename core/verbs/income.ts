@@ -53,6 +53,11 @@ export const income = defineVerb({
           "made … off",
           "earned … for",
           "paid me … for",
+          "paid us … for",
+          "sent me … for",
+          "sent us … for",
+          "gave me … for",
+          "gave us … for",
         ],
         with: ["number"],
         without: ["piece", "supply", "loan"],
@@ -67,6 +72,12 @@ export const income = defineVerb({
       {
         say: ["paid out", "came in", "payout"],
         with: ["stream"],
+        without: ["piece", "supply", "loan"],
+        light: true,
+      },
+      {
+        say: ["taught", "teaching", "led", "hosted", "ran", "held"],
+        with: ["stream", "number"],
         without: ["piece", "supply", "loan"],
         light: true,
       },
@@ -97,6 +108,11 @@ export const income = defineVerb({
       "left",
       "collected",
       "tipped",
+      "taught",
+      "teaching",
+      "led",
+      "hosted",
+      "ran",
     ],
     judge: (_, clause) =>
       says(clause, /^(?:spent|bought|took|attended)$/) || isPaidForStream(clause)

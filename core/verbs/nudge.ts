@@ -7,6 +7,31 @@ declare module "../notes/reading.ts" {
   }
 }
 
+/** "remind me every evening at", "ping me daily at" */
+const ASKED_FOR = ["remind me", "nudge me", "ping me", "text me", "message me", "buzz me"].flatMap((ask) =>
+  [
+    "every day",
+    "every night",
+    "every evening",
+    "every morning",
+    "each day",
+    "each night",
+    "each evening",
+    "each morning",
+  ]
+    .concat([
+      "daily",
+      "nightly",
+      "in the evening",
+      "in the morning",
+      "at night",
+      "mornings",
+      "evenings",
+      "nights",
+    ])
+    .map((often) => `${ask} ${often}`),
+);
+
 export const nudge = defineVerb({
   kind: "nudge",
   example: "nudge at 6:30pm",
@@ -50,6 +75,16 @@ export const nudge = defineVerb({
           "ping me at",
           "text me at",
           "nudging",
+          ...[
+            "quit reminding me",
+            "quit reminding me",
+            "quit nudging me",
+            "quit the nudges",
+            "quit with the nudges",
+            "no reminders",
+          ],
+          ...["dont remind me", "dont nudge me", "stop pinging me", "stop texting me"],
+          ...ASKED_FOR,
         ],
       },
       { say: ["snooze", "snooze nudges", "snooze nudge", "snooze for", "snooze it"] },

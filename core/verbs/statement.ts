@@ -103,6 +103,12 @@ export const statement = defineVerb({
         with: ["loan", "number"],
         without: ["piece", "percent"],
       },
+      {
+        say: ["remaining", "remaining on", "remains", "still left on", "outstanding", "outstanding on"],
+        with: ["loan", "number"],
+        without: ["piece", "percent"],
+        light: true,
+      },
     ],
     slots: { loan: "loan", balance: "money" },
     bears: ["others act"],

@@ -39,6 +39,18 @@ const rules: FactRules<"terms"> = {
   },
 };
 
+/** What a rate does on its way to another. */
+const RATE_MOVES = [
+  ...["is", "is now", "now", "now at", "is at", "to", "went to", "went up to", "went down to", "goes to"],
+  ...["changed to", "dropped to", "fell to", "rose to", "jumped to", "climbed to", "reset to", "adjusted to"],
+  ...["dropped", "changed", "went up", "went down", "lowered to", "bumped to", "moved to"],
+];
+
+/** "loan rate is now", "interest went up to" */
+const RATES_NOW = ["rate", "loan rate", "interest", "interest rate"].flatMap((rate) =>
+  RATE_MOVES.map((move) => `${rate} ${move}`),
+);
+
 export const terms = defineVerb({
   kind: "terms",
   example: "loan rate 6.8%",
@@ -56,21 +68,8 @@ export const terms = defineVerb({
           "loan interest",
           "apr",
           "new rate",
-          "rate is",
-          "rate is now",
-          "rate dropped to",
-          "rate went to",
-          "rate went up to",
-          "rate went down to",
-          "rate fell to",
-          "rate rose to",
-          "rate now",
-          "loan rate dropped to",
-          "loan rate went up to",
-          "loan rate went down to",
-          "loan rate is now",
+          ...RATES_NOW,
           "rate on",
-          "rate changed to",
           "changed rate",
         ],
         with: ["percent"],
@@ -139,6 +138,11 @@ export const terms = defineVerb({
       "all",
       "across",
       "is now",
+      "starting",
+      "effective",
+      "interest",
+      "interest rate",
+      ...RATE_MOVES,
       "first",
       "loan first",
       "the loan",

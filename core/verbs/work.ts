@@ -69,6 +69,25 @@ export const work = defineVerb({
       },
       {
         say: [
+          ...[
+            "killed",
+            "burned",
+            "burnt",
+            "blew",
+            "wasted",
+            "sank",
+            "sunk",
+            "invested",
+            "clocked",
+            "racked up",
+          ],
+          ...["squeezed in", "snuck in", "got in", "managed", "banged out", "knocked out", "ground out"],
+        ],
+        with: ["duration"],
+        without: ["number", "miles"],
+      },
+      {
+        say: [
           "few hours",
           "a few hours",
           "all day",
@@ -132,6 +151,9 @@ export const work = defineVerb({
       "into",
       "prep",
       "work",
+      "knocked out",
+      "took",
+      "took me",
     ],
     judge: judgeWork,
   },

@@ -76,7 +76,7 @@ const NAMED_BY_BOOKS: ReadonlySet<string> = new Set(["count", "pieces"]);
 /** "two fifty" is either of two amounts. */
 export const eitherSpoken: Offer = ({ made, clause, pieces }) => {
   // "about an hour on the desk"
-  const isNear = clause.tokens.some(({ roles }) => roles.hedge === "vague");
+  const isNear = clause.tokens.some(({ roles, text }) => roles.hedge === "vague" || text === "~");
   const isWhole = made?.needs.every((field) => NAMED_BY_BOOKS.has(field) || made.fields[field] !== undefined);
   if (made && isNear && isWhole) return [made];
   const token = clause.tokens.find(({ amount }) => amount?.either !== undefined);

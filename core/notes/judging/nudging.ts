@@ -1,9 +1,10 @@
-import type { Clause } from "../clause.ts";
+import type { Clause, Tok } from "../clause.ts";
 import { claim, claimWords, freeTokens, says } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
+import { timeOfDay } from "../quantities/clocks.ts";
 import { comingDay, daysUntil } from "../quantities/days.ts";
 import type { ReadingFields } from "../reading.ts";
-import { NUDGES_OFF } from "../words/verbs.ts";
+import { EVENINGS, MORNINGS, NUDGES_OFF } from "../words/verbs.ts";
 
 /** Longer than a year is no snooze: "nudge off" says that. */
 const SNOOZE_DAYS_MAX = 366;
@@ -25,13 +26,20 @@ function snoozeDays(clause: Clause): number | null {
   return days > 0 ? days : null;
 }
 
+/** "every evening at quarter past eight", "nightly at 9": the half of the day is said elsewhere; null where it is not. */
+function hourMeant(clause: Clause, token: Tok): string | null {
+  const half = says(clause, MORNINGS) ? "a" : says(clause, EVENINGS) ? "p" : null;
+  return half && timeOfDay(token.text.split(" "), half);
+}
+
 /** When the daily reminder comes, that it does not, or for how many days it rests. */
 export function judgeNudge(fields: ReadingFields["nudge"], clause: Clause): Trouble | null {
   const clock = clause.tokens.find((token) => token.kind === "clock");
   if (clock) {
     claim(clock);
-    if (clock.at === null || clock.at === undefined) return { kind: "clockUnsaid" };
-    fields.at = clock.at;
+    const at = clock.at ?? hourMeant(clause, clock);
+    if (at === null) return { kind: "clockUnsaid" };
+    fields.at = at;
     return null;
   }
   const days = snoozeDays(clause);
@@ -40,7 +48,14 @@ export function judgeNudge(fields: ReadingFields["nudge"], clause: Clause): Trou
     fields.days = days;
     return null;
   }
-  if (freeTokens(clause, "amount").length > 0) return { kind: "clockUnsaid" };
+  const [hour] = freeTokens(clause, "amount");
+  if (hour) {
+    claim(hour);
+    const at = hourMeant(clause, hour);
+    if (at === null) return { kind: "clockUnsaid" };
+    fields.at = at;
+    return null;
+  }
   if (says(clause, NUDGES_OFF)) {
     claimWords(clause, NUDGES_OFF);
     fields.off = true;

@@ -84,7 +84,7 @@ function agoAt(words: readonly string[]): Found | null {
   if (count === undefined || !unit || words[at + 1] !== "ago") return null;
   // "2 day ago" is a slip; the 200 of "sold hutch 200 week ago" is a price.
   if (count > AGO_SLIP_MAX && !unit.endsWith("s")) return null;
-  if (/^days?$/.test(unit)) return { said: { form: "ago", days: count }, words: at + 2 };
+  if (/^(?:days?|nights?)$/.test(unit)) return { said: { form: "ago", days: count }, words: at + 2 };
   if (/^(?:weeks?|wks?)$/.test(unit)) return { said: { form: "ago", days: count * 7 }, words: at + 2 };
   if (/^months?$/.test(unit)) return { said: { form: "monthsAgo", months: count }, words: at + 2 };
   return null;

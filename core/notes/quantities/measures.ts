@@ -95,7 +95,7 @@ export function wordedDuration({ norms, at }: Cursor): Part | null {
 }
 
 /** "2 and a half hours", "1 1/2 hrs". */
-function fractionAfter(norms: readonly string[], at: number): { part: number; words: number } {
+export function fractionAfter(norms: readonly string[], at: number): { part: number; words: number } {
   const link = norms[at] === "and" || norms[at] === "&" ? 1 : 0;
   const article = isArticle(norms[at + link]) ? 1 : 0;
   const part = QUARTERS[norms[at + link + article] ?? ""];
@@ -200,83 +200,4 @@ export function milesAfter(number: { amount: Amount; words: number }, { norms, a
     return { kind: "miles", miles: decimalText(exact), words: number.words + (unit === "rt" ? 1 : 2) };
   if (unit === "each" && after === "way") return milesOf(exact, { norms, at }, number.words);
   return null;
-}
-
-function clockText(hour: number, minute: number, half: string | undefined): string | null | undefined {
-  if (minute > 59 || hour > 24) return undefined;
-  if (half) {
-    if (hour < 1 || hour > 12) return undefined;
-    const turned = (hour % 12) + (half[0] === "p" ? 12 : 0);
-    return `${String(turned).padStart(2, "0")}:${String(minute).padStart(2, "0")}`;
-  }
-  if (hour === 24) return undefined;
-  // Without am or pm only 13:00 on, 0:00 and "08:15" say which half of the day.
-  return hour > 12 || hour === 0
-    ? `${String(hour).padStart(2, "0")}:${String(minute).padStart(2, "0")}`
-    : null;
-}
-
-export function clockAt({ norms, at }: Cursor): Part | null {
-  const word = norms[at]!;
-  if (word === "noon") return { kind: "clock", at: "12:00", words: 1 };
-  if (word === "midnight") return { kind: "clock", at: "00:00", words: 1 };
-  const typed = /^(\d{1,2})(?::(\d{2}))?(am|pm|a|p)?$/.exec(word);
-  if (!typed) return null;
-  let words = 1;
-  let half: string | undefined = typed[3];
-  const next = norms[at + 1] ?? "";
-  if (!half && /^(?:am|pm)$/.test(next)) {
-    half = next;
-    words = 2;
-  } else if (!half && /^[ap]$/.test(next) && norms[at + 2] === "." && norms[at + 3] === "m") {
-    half = next;
-    words = norms[at + 4] === "." ? 5 : 4;
-  }
-  if (!half && !typed[2]) return next === "oclock" ? { kind: "clock", at: null, words: 2 } : null;
-  const text = clockText(Number(typed[1]), Number(typed[2] ?? 0), half);
-  if (text === undefined) return null;
-  const leading = !half && word.startsWith("0") ? word.padStart(5, "0") : text;
-  return { kind: "clock", at: leading, words };
-}
-
-interface Hour {
-  minutes: number;
-  half: string | undefined;
-  isTyped: boolean;
-  words: number;
-}
-
-/** "2", "9:30", "2pm", "2 pm": an hour of a clock, whatever half of the day. */
-function hourOf(text: string, next: string | undefined): Hour | null {
-  const typed = /^(\d{1,2})(?::(\d{2}))?(am|pm|a|p)?$/.exec(text);
-  if (!typed || Number(typed[1]) > 12) return null;
-  const apart = typed[3] === undefined && (next === "am" || next === "pm") ? next : undefined;
-  return {
-    minutes: Number(typed[1]) * 60 + Number(typed[2] ?? 0),
-    half: (typed[3] ?? apart)?.[0],
-    isTyped: typed[2] !== undefined,
-    words: apart ? 2 : 1,
-  };
-}
-
-const HALF_DAY = 12 * 60;
-const RANGE_LINK = /^(?:to|till|til|until|-)$/;
-
-/** "2-4pm", "9:30-11", "2pm to 4pm", "from 2 to 4": how long it went on, as minutes on a time of day. */
-export function clockRangeAt({ norms, at }: Cursor): Part | null {
-  const [one = "", other] = norms[at]!.split(/[-–]/);
-  const from = hourOf(one, other === undefined ? norms[at + 1] : undefined);
-  if (!from) return null;
-  const link = other === undefined ? at + from.words : at;
-  if (other === undefined && !RANGE_LINK.test(norms[link] ?? "")) return null;
-  const end = link + 1;
-  const to = hourOf(other ?? norms[end] ?? "", norms[other === undefined ? end + 1 : end]);
-  if (!to) return null;
-  const words = other === undefined ? from.words + 1 + to.words : to.words;
-  const isClock = from.half ?? to.half ?? (from.isTyped || to.isTyped || undefined);
-  if (isClock === undefined && norms[at - 1] !== "from") return null;
-  const isAcross = from.half !== undefined && to.half !== undefined && from.half !== to.half;
-  const minutes = (to.minutes - from.minutes + HALF_DAY) % HALF_DAY;
-  const isLong = isAcross && to.minutes % HALF_DAY >= from.minutes % HALF_DAY;
-  return minutes === 0 || isLong ? null : { kind: "clock", at: null, minutes, words };
 }

@@ -69,6 +69,8 @@ function withPoint(
   };
 }
 
+const isLoan = (word: string): boolean => word === "loan" || word === "loans";
+
 /** "20 + 15" and "6 x 2.50" with blanks between, "2.50 x2". */
 export function joinedAmount(
   first: { amount: Amount; words: number },
@@ -86,6 +88,8 @@ export function joinedAmount(
   if (!second?.amount.exact || second.amount.flaw || second.amount.factors) return first;
   const words = first.words + 1 + second.words;
   const pair: [Exact, Exact] = [first.amount.exact, second.amount.exact];
+  // "loan 7300 @ 5.9": what is owed, and its rate.
+  if (sign === "@" && norms.slice(0, at).some(isLoan)) return first;
   if (sign === "+") {
     // "40 + 5 tip" is two things.
     const next = norms[at + words];

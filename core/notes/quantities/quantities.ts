@@ -1,13 +1,23 @@
 import type { Cursor, Part } from "../token.ts";
 import { CURRENCY_WORDS, FOREIGN_WORDS, TENS } from "../words/numbers.ts";
 import { AFTER_DIGITS, AFTER_NUMBER, BEHIND_AFTER_DIGITS, SPOKEN_SECOND } from "../words/starters.ts";
-import { BETWEEN_HOURS, CLOCK_WORDS, GRAINS, PERCENT, SPAN_DAYS, YEARS } from "../words/units.ts";
-import type { Amount } from "./amounts.ts";
-import { decimalText, exactOf } from "./amounts.ts";
 import {
-  clockAt,
-  clockRangeAt,
+  BETWEEN_HOURS,
+  BETWEEN_HOURS_OPEN,
+  CLOCK_WORDS,
+  GRAINS,
+  PAST_HOUR,
+  PERCENT,
+  PRICE_MOVED,
+  SPAN_DAYS,
+  YEARS,
+} from "../words/units.ts";
+import type { Amount } from "./amounts.ts";
+import { decimalText, exactOf, plus } from "./amounts.ts";
+import { clockAt, clockRangeAt } from "./clocks.ts";
+import {
   durationAfter,
+  fractionAfter,
   gluedDuration,
   MILES_GLUED,
   milesAfter,
@@ -50,11 +60,23 @@ export function numericAt(cursor: Cursor): Part | null {
   return part?.kind === "duration" || part?.kind === "miles" ? repeatedMeasure(part, cursor) : part;
 }
 
-const mayBeRange = (word: string, next: string): boolean =>
-  word.includes("-") || next.includes("-") || BETWEEN_HOURS.has(next);
+/** Whether a number may open "2-4pm", "2 to 4" or, behind "from", "nine thirty to eleven". */
+function mayBeRange({ norms, at }: Cursor): boolean {
+  const next = norms[at + 1] ?? "";
+  const before = norms[at - 1] ?? "";
+  const isOpen = BETWEEN_HOURS.has(next) || BETWEEN_HOURS_OPEN.has(before) || PAST_HOUR.has(next);
+  if (!isOpen) return norms[at]!.includes("-") || next.includes("-");
+  // "lowered it from 12 to 10"
+  return before !== "from" || !norms.slice(0, at).some((word) => PRICE_MOVED.has(word));
+}
 
 function numberOrMeasureAt(cursor: Cursor): Part | null {
   const { norms, at } = cursor;
+  const word = norms[at]!;
+  if (mayBeRange(cursor)) {
+    const range = clockRangeAt(cursor);
+    if (range) return range;
+  }
   const spoken =
     SPOKEN_SECOND.has(norms[at + 1] ?? "") ||
     norms[at + 2] === "and" ||
@@ -62,12 +84,7 @@ function numberOrMeasureAt(cursor: Cursor): Part | null {
       ? spokenAt(norms, at)
       : null;
   if (spoken) return spoken;
-  const word = norms[at]!;
   const code = word.charCodeAt(0);
-  if (code >= 48 && code <= 57 && mayBeRange(word, norms[at + 1] ?? "")) {
-    const range = clockRangeAt(cursor);
-    if (range) return range;
-  }
   // Most numbers are digits and nothing else: no glued unit, no clock, no percent.
   const plain = code >= 48 && code <= 57 ? plainAmount(word) : null;
   if (plain) return plainNumber(plain, cursor);
@@ -129,6 +146,19 @@ interface Counted {
   words: number;
 }
 
+/** "5%", "four and a half percent". */
+function percentAfter(
+  { amount: { exact }, words }: Counted,
+  norms: readonly string[],
+  at: number,
+): Part | null {
+  const fraction = fractionAfter(norms, at + words);
+  const all = words + fraction.words;
+  if (!exact || !PERCENT.has(norms[at + all] ?? "")) return null;
+  const value = fraction.part > 0 ? plus(exact, { digits: fraction.part * 100, scale: 2 }) : exact;
+  return { kind: "percent", percent: decimalText(value), words: all + 1 };
+}
+
 function withUnit(number: Counted, cursor: Cursor): Part {
   const { norms, at } = cursor;
   const following = norms[at + number.words];
@@ -146,8 +176,8 @@ function withUnit(number: Counted, cursor: Cursor): Part {
   if (!number.amount.money && isAge(norms, at + number.words))
     return { kind: "grain", words: number.words + 2 };
   if (!number.amount.money && YEARS.has(unit)) return { kind: "span", days: 0, words: number.words + 1 };
-  if (PERCENT.has(unit) && exact && !number.amount.factors)
-    return { kind: "percent", percent: decimalText(exact), words: number.words + 1 };
+  const percent = number.amount.factors ? null : percentAfter(number, norms, at);
+  if (percent) return percent;
   const days = SPAN_DAYS[unit];
   // "40 day before yesterday" is no span: more than one takes the plural.
   const counted = exact?.digits === 1 || /s$/.test(unit);

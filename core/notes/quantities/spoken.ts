@@ -114,6 +114,14 @@ function eitherAt(norms: readonly string[], at: number): Part | null {
   if (unit === undefined) return fortyAt(norms, at);
   if (unit < 1) return null;
   const second = norms[at + 1] ?? "";
+  const few = second === "oh" ? UNITS[norms[at + 2] ?? ""] : undefined;
+  // "one oh five": 105 of a desk, 1.05 of screws.
+  if (few !== undefined && few > 0 && few < 10) {
+    const whole = unit * 100 + few;
+    return unit > 9
+      ? eitherOf(whole, [whole, whole * 100], 3)
+      : eitherOf(whole * 100, [whole * 100, whole], 3);
+  }
   const isSmall = TENS[second] !== undefined || (unit < 10 && (UNITS[second] ?? 0) > 9);
   const small = isSmall ? smallNumberAt(norms, at + 1) : null;
   if (!small || SCALES[norms[at + 1 + small.words] ?? ""] !== undefined) return null;

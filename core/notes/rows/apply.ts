@@ -1,5 +1,5 @@
 import { type Head, type Tok, textOf } from "../clause.ts";
-import { decimalText, wholeOf } from "../quantities/amounts.ts";
+import { decimalText, type Exact, exactOf, plus, wholeOf } from "../quantities/amounts.ts";
 import { isTurned, type Roles, rolesOf, turnedRoles } from "../roles.ts";
 import { NO_ROLES, wordToken } from "../token.ts";
 import type { Hedge } from "../words/hedges.ts";
@@ -35,6 +35,9 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
     return token;
   }
   if (effect === "miles" || effect === "miles?") return driven(tokens, fired, effect === "miles?");
+  if (effect === "odometer" || effect === "both ways") return drivenFor(effect, tokens, fired);
+  if (effect === "minutes") return timed(tokens, fired);
+  if (effect === "percent") return rated(tokens, fired);
   if (effect === "piece") return numbered(tokens, fired);
   if (effect === "all") return countedAll(tokens, fired);
   const token = joined(tokens, fired, effect === "fee" ? FEE : rolesOfNumber(effect));
@@ -42,8 +45,15 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   if (effect === "half owed" || effect === "half paid") token.percent = HALF;
   else if (effect !== "all owed")
     token.amount = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "amount")?.amount;
+  const time = effect === "vague" ? tokens.slice(fired.from, fired.to).find(isTime) : undefined;
+  if (time) {
+    token.kind = time.kind;
+    token.minutes = time.minutes;
+  }
   return token;
 }
+
+const isTime = ({ kind }: Tok): boolean => kind === "duration";
 
 const PRICE_PARTS: Readonly<Partial<Record<NumberEffect, Roles<Head>>>> = {
   owed: { owed: true },
@@ -90,6 +100,53 @@ function driven(tokens: readonly Tok[], fired: Fired, isUnsaid: boolean): Tok {
   return token;
 }
 
+/** No trip of one note is longer; two numbers farther apart are no readings of it. */
+const TRIP_MILES_MAX = 2_000;
+
+/** "40210 to 40252", "18 miles there and 18 back": how far it was; without miles where the numbers say none. */
+function drivenFor(effect: "odometer" | "both ways", tokens: readonly Tok[], fired: Fired): Tok {
+  const token = joined(tokens, fired);
+  token.kind = "miles";
+  const [from, to] = tokens.slice(fired.from, fired.to).flatMap(distances);
+  if (!from || !to) return token;
+  const value = effect === "both ways" ? plus(from, to) : plus(to, { ...from, digits: -from.digits });
+  if (value.digits > 0 && value.digits <= TRIP_MILES_MAX * 10 ** value.scale)
+    token.miles = decimalText(value);
+  return token;
+}
+
+/** The numbers of a token: one, or both of "40210-40252". */
+function distances({ kind, miles, amount, text }: Tok): Exact[] {
+  if (kind !== "amount" && kind !== "miles") return [];
+  const said = amount?.exact ? [amount.exact] : (miles ?? text).split("-").map(exactOf);
+  return said.filter((exact) => exact !== null);
+}
+
+const HOURS_MAX = 12;
+const MINUTES_MIN = 5;
+
+/** "20 min on #1, 40 on #4": in the unit of the time before it, where so many of them are likely. */
+function timed(tokens: readonly Tok[], { from }: Fired): Tok {
+  const token = tokens[from]!;
+  const before = tokens.slice(0, from).findLast(({ kind }) => kind === "duration")!;
+  const { digits, scale } = token.amount!.exact!;
+  const value = digits / 10 ** scale;
+  const isHours = /h/.test(before.text) && value <= HOURS_MAX;
+  if (!isHours && (value < MINUTES_MIN || scale > 0)) return token;
+  return { ...token, kind: "duration", amount: undefined, minutes: Math.round(isHours ? value * 60 : value) };
+}
+
+/** No loan that a private person has costs more in a year. */
+const RATE_MAX = 40;
+
+/** "loan 9200 at 6.4": a number that may be the rate is. */
+function rated(tokens: readonly Tok[], { from }: Fired): Tok {
+  const token = tokens[from]!;
+  const { exact, factors, flaw } = token.amount!;
+  if (!exact || factors || flaw || exact.digits > RATE_MAX * 10 ** exact.scale) return token;
+  return { ...token, kind: "percent", amount: undefined, percent: decimalText(exact) };
+}
+
 /** "dresser 47": the piece of that number. */
 function numbered(tokens: readonly Tok[], fired: Fired): Tok {
   const token = joined(tokens, fired);
@@ -128,6 +185,9 @@ const OWNER_ROLES: Readonly<Record<OwnerEffect, Roles<Head>>> = {
   ours: rolesOf<Head>({ actor: "ours" }),
   worker: rolesOf<Head>({ hedge: "other" }),
   asked: rolesOf<Head>({ hedge: "doubt" }),
+  stream: NO_ROLES,
+  scrap: rolesOf<Head>({ stream: "scrap" }),
+  rental: rolesOf<Head>({ stream: "rental" }),
   labor: LABOR,
   word: PASSING,
 };
@@ -137,6 +197,10 @@ function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok
   if (effect === "name") token.unknown = true;
   // "#5 hinges" are hinges, and #5 no part of their name.
   if (effect === "part") token.text = token.text.replace(/^# \d+ /, "");
+  if (effect === "stream") {
+    const told = tokens.slice(fired.from, fired.to).find(({ roles }) => roles.stream)?.roles.stream;
+    token.roles = rolesOf<Head>({ stream: told ?? token.text });
+  }
   if (effect === "help") token.text = effect;
   if (effect === "part" || effect === "fee" || effect === "left" || effect === "help")
     token.mention = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "piece")?.mention;

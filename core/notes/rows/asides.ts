@@ -13,6 +13,36 @@ const ROWS: readonly Row<AsideEffect>[] = [
   ],
   ["[still|all? in <art>? <opinion>|<plain> shape|condition]", "aside", "sold desk 140 still in good shape"],
   [
+    "<piece> [took|takes|taking|is_taking|was_taking forever|ages|a_while|an_eternity|too_long|way_too_long|so_long|all_day]",
+    "aside",
+    "that chair took forever, 4 hours of stripping",
+  ],
+  [
+    "[to|from|over_to? the|my? dump|<place>|<supply>|<new>|<trait>|<plain> and back] <miles>",
+    "aside",
+    "to the dump and back 9 miles",
+  ],
+  [
+    "^ !!$ … [to|over_to|back_to|out_to|over|out|back* <art>? <opinion>|<trait>* <person>] ,? … <miles>",
+    "aside",
+    "ran the desk over to the buyer 17 miles",
+  ],
+  [
+    "^ !!$ <miles> … [to|over_to|back_to|out_to|over|out|back* <art>? <opinion>|<trait>* <person>] ;",
+    "aside",
+    "17 miles to deliver the desk to the buyer",
+  ],
+  [
+    "<miles> … [hitting|driving_around|cruising|checking_out|visiting <art>? <place>]",
+    "aside",
+    "26 miles hitting yard sales sat",
+  ],
+  [
+    "loan|balance|statement … [per|according_to <art>? website|site|app|statement|servicer|lender|bank|portal|letter|email|online]",
+    "aside",
+    "loan balance 8812.07 per the website",
+  ],
+  [
     "[worth it|every_penny|the_wait|the_drive|the_trouble|the_money]",
     "aside",
     "bought desk 90 worth every penny",

@@ -95,6 +95,8 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     /** A number that is no price of a small thing: a house's. */
     house: (token) => wholeNumber(token) && (wholeOf(token.amount!.exact) ?? 0) >= HOUSE_MIN,
     grit: oneOf(GRITS),
+    /** "40210-40252": what an odometer showed. */
+    readings: spelled(/^\d{3,6}-\d{3,6}$/),
     board,
     /** A number that is not of money, nor of each of something. */
     bare: ({ amount: said, each }) =>

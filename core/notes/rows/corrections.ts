@@ -108,7 +108,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
   ["^ <art>? <piece> [was|were|got paid by|with|in|via?] <method> ;", "change", "the bench was paid by card"],
   ["[was|were|got paid by|with|in|via]", "denied", "the hutch was paid by check not cash"],
   [
-    "^ [change|correct|fix|edit|update|amend|adjust|switch|move|set|reassign] !price|the_price|asking|the_asking|my_price <any> … to|into|as|from|onto",
+    "^ [change|correct|fix|edit|update|amend|adjust|switch|move|set|reassign] !price|the_price|asking|the_asking|my_price|nudge|the_nudge|my_nudge|nudges|reminder|the_reminder|reminders|my_reminder <any> … to|into|as|from|onto",
     "to",
     "change the paint to 14",
   ],

@@ -196,6 +196,21 @@ export const DOINGS: readonly Row<ChatterEffect>[] = [
     "reminder to self, the crib is listed at 60",
   ],
   [
+    "^ [quick|little? reminder|note|memo|notes|message to|for the? bot|bought|self|ledger|books|record|file that?]",
+    "chat",
+    "note to the bot i drove 38 miles for the crib",
+  ],
+  [
+    "^ [let_me|lets|let_us see|think|look|check_my_notes here|now?] i|we|<verb>|,|so|the|it|my",
+    "chat",
+    "let me see i spent 19.80 on primer",
+  ],
+  [
+    "^ [i|we|totally|completely|plumb? forgot to tell|mention|say|note|log|text|put|add|write you|this|it|that|in|down* before|on|during|from|after|since|last the|my|our|this? <any>? road_trip|trip|vacation|weekend|holiday|holidays|party|visit|game|church|dinner|lunch|bed|work|week|night|month|<day>] ;",
+    "chat",
+    "forgot to tell you before the road trip, sold the crib 40",
+  ],
+  [
     "^ [wait till|til|until you|yall hear|see this|that|it] ;",
     "chat",
     "wait till you hear this, sold the crib 40",

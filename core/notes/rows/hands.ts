@@ -5,7 +5,7 @@ import type { Row } from "./table.ts";
  * what somebody does to a piece for money; "buyer": who it went to; "sold": it left us, to nobody named;
  * "left": a piece that
  * was fetched; "ours": who of the household did it; "worker": somebody else's work; "fee": paid for a listing; "cost": of
- * other work; "help": who lent a hand and was paid for it; "name": words of a name; "asked": what it is has to be asked; "word": nothing.
+ * other work; "help": who lent a hand and was paid for it; "stream", "scrap", "rental": other money that came in; "name": words of a name; "asked": what it is has to be asked; "word": nothing.
  */
 export type OwnerEffect =
   | "part"
@@ -22,6 +22,9 @@ export type OwnerEffect =
   | "name"
   | "asked"
   | "labor"
+  | "stream"
+  | "scrap"
+  | "rental"
   | "word";
 
 const WHAT_FOR =
@@ -33,6 +36,14 @@ const BEHIND_SERVICE = "fee|charge|cost?";
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
 export const HANDS: readonly Row<OwnerEffect>[] = [
   ["^ [<new>|<person>] tipped me|us", "word", "marge tipped me 5"],
+  ["^ <art>? <trait>* <piece> [got] another|<time>", "word", "dresser got another 45 minutes today"],
+  ["^ [got] <time> on|in", "word", "got 2 hours in on the bookcase"],
+  ["<time>|<miles> … by [<art>? <kin>] ;", "ours", "2h on the desk by mom"],
+  [
+    "paid|pd|put|sent|threw|paying $ [down on|toward|towards] <art>? <any>? loan",
+    "word",
+    "paid 90 down on the loan",
+  ],
   [
     `paid|gave|pd|slipped|handed|tipped [<new>|<person>] $ for|to|on|in ${WHAT_FOR}`,
     "word",

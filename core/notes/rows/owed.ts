@@ -28,7 +28,11 @@ export type NumberEffect =
   | "piece"
   | "all"
   | "miles"
-  | "miles?";
+  | "miles?"
+  | "minutes"
+  | "odometer"
+  | "both ways"
+  | "percent";
 
 /** What is still owed of a price, what came in beside it, and what is more or less than it. */
 export const OWED: readonly Row<NumberEffect>[] = [

@@ -32,7 +32,69 @@ const THE_GOODS =
 /** Behind a name. */
 const NOW = "finally|just|then|also|already|actually";
 
+const METAL = "metal|brass|copper|iron|aluminum|steel|tin|wood|lumber";
+
 const ROWS: readonly Row<OwnerEffect>[] = [
+  // Money that comes in beside the pieces.
+  [
+    `^ [sold|cashed_in|turned_in|recycled|scrapped <art>|some|old|that* scrap ${METAL}? money?] … $`,
+    "scrap",
+    "sold scrap metal 14",
+  ],
+  [
+    `^ [sold|cashed_in|turned_in|recycled <art>|some|old|that* ${METAL} <art>? for_scrap|as_scrap] … $`,
+    "scrap",
+    "sold old brass for scrap 9",
+  ],
+  [`^ <art>? [scrap ${METAL}? money|cash|income|sales|proceeds|run|haul] $`, "scrap", "scrap money 14"],
+  [`^ <art>? [scrap ${METAL}] $`, "scrap", "scrap brass 14"],
+  [`$ [for|from <art>|some|old* scrap ${METAL}? yard|money?] ;`, "scrap", "14 for scrap brass"],
+  [
+    "^ <art>? [scrap_yard|scrapyard|recycler|recycling_center|metal_yard gave|paid me|us] $",
+    "scrap",
+    "scrap yard gave me 14",
+  ],
+  [
+    "[<art>|my|our|<trait>|<plain>* <supply>|truck|van|trailer|tool|equipment rental|rentals income|money|cash|payment] $",
+    "rental",
+    "sander rental income 25",
+  ],
+  [
+    "^ i|we|just? [rented|leased|loaned|lent out <art>|my|our|<trait>|<plain>* <supply>] … $",
+    "rental",
+    "rented out the sander 25",
+  ],
+  [
+    "^ i|we|just? [rented|leased <art>|my|our|<trait>|<plain>* <supply> out|to <art>? <person>|<new>?] … $",
+    "rental",
+    "rented the sander to a neighbor for 25",
+  ],
+  [
+    "^ <art>? [<person>|<new> rented|leased|borrowed the|my|our <trait>|<plain>* <supply>] for|and|,? paid? $",
+    "rental",
+    "neighbor rented the sander for 25",
+  ],
+  [
+    "got|made|received|earned $ [for|from|by renting|leasing|lending|loaning out? <art>|my|our|<trait>|<plain>* <supply> out?]",
+    "rental",
+    "got 30 for lending out the trailer",
+  ],
+  [
+    "got|made|received|earned $ [for|from|off the|my|our <trait>|<plain>* <supply> rental|rentals]",
+    "rental",
+    "got 25 from the sander rental",
+  ],
+  [
+    "got_paid|was_paid|were_paid|get_paid|getting_paid $ for|from <art>? <opinion>|<trait>? [<stream>]",
+    "stream",
+    "got paid 60 for a repair job",
+  ],
+  ["[<stream> fee|fees] $ received|came_in|paid_me|in", "stream", "consult fee 40 received"],
+  [
+    "^ [<art>? <opinion>|<trait>|<plain>* they|he|she|<person>|<new>|<place>] paid|gave|sent me|us $ … for|from <art>? <any>? <stream>",
+    "word",
+    "they paid me 90 for the class",
+  ],
   [
     `^ [<art>? <kin>|<person>|<new> in_law? ${LENT_A_HAND} … i|we|so|and|,* paid|gave|slid|slipped|handed|tossed|owed him|her|them] $ !back`,
     "help",

@@ -15,6 +15,12 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "asked",
     "sold the mirror off the dresser 30",
   ],
+  ["<~finish> <art>? [<part> <part>?] of|on <art>? <piece>", "labor", "finished the top of the desk 1h"],
+  [
+    "<labor> <art>? <piece> [<part> <part>?] !$ … <time>",
+    "word",
+    "reupholstered the bench seat myself, 3 hrs",
+  ],
   ["<~finish> <art>? <piece> [<workpart>] !$", "labor", "finished the desk legs"],
   ["[<piece> <part> <part>?] !<piece>|<~finish>", "part", "bought desk drawer 12"],
   ["<labor> <art>? [<part> <part>? of|on <art>?] <piece>", "word", "stripped the top of the desk, 2h"],
@@ -129,7 +135,6 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "mirror recut 40 by the glass shop",
   ],
   ["<piece> !<supply> [<service>] $ ;", "service", "desk delivery 20"],
-  ["<labor> <art>? <piece> [<part> <part>?] <time>", "word", "glued chair leg 20m"],
   ["<time> <labor> <art>? <piece> [<part> <part>?] ;", "word", "20 min gluing chair leg"],
   // What is named by its size, its grit or a word that is a verb elsewhere.
   ["[<boards>]", "supply", "2x4s 6"],

@@ -21,6 +21,81 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "labor",
     "second coat 30 min desk",
   ],
+  [
+    "[got|getting|get|took|taking|take <art>|all|most|of|old|original* <trait>|<plain>|<opinion>* finish|paint|varnish|stain|poly|lacquer|wallpaper|wax|veneer|rust|gunk off|off_of] <art>? <piece>",
+    "labor",
+    "got the old finish off the desk, 2 hrs",
+  ],
+  ["[<supply> coat|coats done|down|on] on <art>? <piece>", "labor", "primer coat done on the desk"],
+  [
+    "^ [halfway|half_way|most_of_the_way|partway|part_way thru|through|done_with|into|with? <art>?] <piece> … <time>",
+    "word",
+    "halfway through the buffet, 2 hrs in",
+  ],
+  [
+    "did|put|doing|got|putting [<art>? first|second|third|1st|2nd|3rd|last|final|base|top|another? coat|coats of? <supply>?] on|done_on <art>? <piece>",
+    "labor",
+    "did the first coat on the desk, took 50 minutes",
+  ],
+  ["<time> [in] ;", "word", "halfway through the buffet, 2 hrs in"],
+  [
+    "loan|loans [dropped|fell|rose|jumped|climbed|moved|changed|adjusted|went up|down|back? to?] <percent>",
+    "word",
+    "interest on the van loan dropped to 4.75%",
+  ],
+  // What was done, told beside the time and the piece.
+  [
+    "<time> … <piece> ,|-|(? mostly|mainly|just|only|all? [<labor> <art>? <trait>|<plain>|<opinion>* <new>|<supply>|<part>|<workpart> <part>?] )? ;",
+    "labor",
+    "50 min on the toy box, mostly filling gouges",
+  ],
+  [
+    "<piece> <time> ,|-|(? mostly|mainly|just|only|all? [<labor> <art>? <trait>|<plain>|<opinion>* <new>|<supply>|<part>|<workpart> <part>?] )? ;",
+    "labor",
+    "worked on the hutch 1h30 stripping the doors",
+  ],
+  [
+    "^ [rolled|brushed|sprayed|slapped|wiped|rubbed|applied|laid|smeared|put|got <art>? first|second|third|last|final|another|some? <trait>|<opinion>|<plain>* <supply>|coat] on|onto|over <art>? <piece> … <time>",
+    "labor",
+    "rolled primer on the bookcase, 35 min",
+  ],
+  [
+    "^ [swapped|switched|changed|replaced out|in? <art>? <trait>|<opinion>* <part>|<supply>] on|in|of <art>? <piece> … <time>",
+    "labor",
+    "swapped the hinges on the cabinet 20 min",
+  ],
+  [
+    "drove|ran|went|rode|headed out|over|off|up|down to [get|fetch|pick_up|see|buy|look|look_at|grab|collect|haul|deliver] <art>? <piece>",
+    "word",
+    "drove out to get #14, 45 miles",
+  ],
+  ["got|put|had <time> [in] on|<day>|;", "word", "got 2 hours in on the bookcase"],
+  // No time passed at it, and no time of ours.
+  [
+    "[no|zero|didnt_do_any|didnt_get_any|not_much|hardly_any|barely_any work|progress|movement|time|hours|<labor>] on|for|with|today|yet|done|to",
+    "denial",
+    "no work on the desk today",
+  ],
+  [
+    "[watched|watching|saw|streamed|listened_to <art>? <time>? long|how_to|great|good? <any>? video|videos|show|movie|podcast|tutorial|clip|episode|class_online]",
+    "other",
+    "watched a 2 hour video about stripping",
+  ],
+  [
+    "^ [its|it_is|theres|thats|is about|only|just|like|a? <miles>] to|away|from|each|one|out|there",
+    "offer",
+    "its 24 miles to the estate sale",
+  ],
+  [
+    "[<theirs>|his|her|their|hers|theirs|bobs <plain>|<new>|<trait>? loan|loans]",
+    "other",
+    "my brothers loan is 9200 at 6%",
+  ],
+  [
+    "[<stream> was|got|is|were|has_been cancelled|canceled|called_off|postponed|rained_out ,|so|and? no? $?]",
+    "denial",
+    "class was cancelled, no 90",
+  ],
   // Things said of needs that take nothing from the fact before them.
   [
     "<~finish> <art>? <piece> [needs|need|gonna|going_to|will|ill|want_to|plan_to <word>* <word>]",

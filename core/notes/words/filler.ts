@@ -124,6 +124,7 @@ export const FILLER: readonly string[] = [
   "not bad at all",
   "no complaints",
   "cant complain",
+  ...["bench time", "shop time", "garage time", "labor time"],
   "trash day",
   "got around to",
   "got round to",

@@ -2,6 +2,7 @@
 export const METHODS: Readonly<Record<string, string>> = {
   cash: "cash",
   "in cash": "cash",
+  "cash money": "cash",
   csh: "cash",
   card: "card",
   "credit card": "card",

@@ -92,7 +92,7 @@ export const NOTE_WORDS: Readonly<Record<string, number>> = {
 /** Parts of a dollar, in cents. */
 export const DOLLAR_PARTS: Readonly<Record<string, number>> = { quarter: 25, half: 50, dime: 10, nickel: 5 };
 /** Behind "and a half" these make it time or length: "ten dollars and a half hour later". */
-export const PART_OF_ELSE = wordSet("hour hours hr hrs h an of mile miles mi inch off");
+export const PART_OF_ELSE = wordSet("hour hours hr hrs h an of mile miles mi inch off percent pct %");
 export const CENT_WORDS: ReadonlySet<string> = new Set(["cents", "cent"]);
 /** After an amount: it is the price of one. */
 export const EACH_WORDS: ReadonlySet<string> = new Set(["each", "ea", "apiece", "eah", "eech"]);

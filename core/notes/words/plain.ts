@@ -73,7 +73,7 @@ const HOME =
 
 /** What people do beside the deal. */
 const DOINGS =
-  "helped helping help helps watched watching waited laughed laughing smiled smiling cried crying hugged waved chatted chatting talked " +
+  "mostly mainly helped helping help helps watched watching waited laughed laughing smiled smiling cried crying hugged waved chatted chatting talked " +
   "talking loved loving loves love liked likes adored enjoyed enjoying appreciated appreciate recommend recommended praised admired " +
   "thanked carried carrying lifted lifting lugged lugging dragged dragging hauled-out pushed pushing pulled-up pulling squeezed squeezing " +
   "fit fits fitted stuffed crammed loaded-up strapped wrapped tied bungeed rolled rolling climbed walked-over walking ran-over " +

@@ -78,6 +78,8 @@ export const SHORTHANDS: Readonly<Record<string, string>> = {
   yrd: "yard",
   grage: "garage",
   sandpapr: "sandpaper",
+  dun: "done",
+  drve: "drove",
   prmer: "primer",
   dwn: "down",
   finaly: "finally",

@@ -88,7 +88,7 @@ export const AFTER_NUMBER: ReadonlySet<string> = new Set([
 
 /** Words that may stand second in an amount as it is spoken: without one of them nothing is looked for. */
 export const SPOKEN_SECOND: ReadonlySet<string> = new Set([
-  ...["and", "a", "of", "couple", "hundred", "thousand", "grand", "buck", "bucks", "dollar", "dollars"],
+  ...["and", "a", "of", "oh", "couple", "hundred", "thousand", "grand", "buck", "bucks", "dollar", "dollars"],
   ...["1s", "2s", "5s", "10s", "20s", "50s", "100s"],
   ...Object.keys(NOTE_WORDS),
   ...Object.keys(TENS),

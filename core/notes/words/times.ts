@@ -18,6 +18,17 @@ export const PICKUP = wordSet(
 /** Between that and its day. */
 export const BEFORE_PICKUP_DAY = wordSet("back on for it this again");
 
+/** Before how long something went on. */
+export const TAKES_TIME = wordSet("took took_me it_took took_us took_about");
+
+/** Before how far it went: "took the desk to the buyer, 17 miles". */
+export const CARRIED = wordSet(
+  "took brought ran carried hauled delivered dropped_off drove delivery deliver returned",
+);
+
+/** Before a time of day that is one, whatever was worked: "its 2:30". */
+export const SAYS_HOUR = wordSet("its it_is at around by until till til since after before");
+
 /** Months that a number behind them makes no day of: "mar 40". */
 export const MONTHS_ALONE = wordSet(
   "jan feb mar apr jun jul aug sep sept oct nov dec january february april june july august september october november december",

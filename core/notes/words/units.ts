@@ -23,7 +23,19 @@ export const MORE_OF = wordSet("more extra full solid whole additional");
 export const CLOCK_WORDS = wordSet("am pm a p oclock");
 
 /** Behind the first of two hours: "2 to 4", "9 am to noon". */
-export const BETWEEN_HOURS = wordSet("to till til until am pm");
+export const BETWEEN_HOURS = wordSet("to till til until thru am pm");
+
+/** Before the first of two hours without am or pm: "from 2 to 4", "worked 6 to 8". */
+export const BETWEEN_HOURS_OPEN = wordSet("from between worked");
+
+/** Before "from 12 to 10" that is prices and no hours. */
+export const PRICE_MOVED = wordSet(
+  "lowered dropped cut reduced marked knocked raised bumped upped repriced price down went changed take took slashed",
+);
+
+/** "quarter past eight", "ten after two"; "quarter to nine" */
+export const PAST_HOUR = wordSet("past after");
+export const TO_HOUR = wordSet("to til till of before");
 
 /** "1.1k per month" is the price of no piece. */
 export const PERIODS = wordSet("day week wk month mo mth year yr");

@@ -25,7 +25,11 @@ export const BEFORE_RETURNED = wordSet("was is got just been today");
 
 /** No more reminders. */
 export const NUDGES_OFF =
-  /^(?:off|stop .*|no more .*|no nudges|mute|mute nudges|turn off.*|never|disable|pause|pause .*|quit|dont|anymore)$/;
+  /^(?:off|stop .*|quit .*|no more .*|no nudges|mute|mute nudges|turn off.*|never|disable|pause|pause .*|quit|dont|anymore)$/;
+
+/** Which half of the day an hour is of. */
+export const MORNINGS = /\b(?:mornings?|breakfast|sunrise)$/;
+export const EVENINGS = /\b(?:evenings?|nights?|nightly|tonight|afternoons?|supper|dinner|bedtime)$/;
 
 /** A price went up by what is said. */
 export const RAISES = /^(?:raised?|upped|bumped(?: up)?|increased|marked up)$/;
