@@ -85,7 +85,8 @@ function splitAtHeads(segment: Tok[], facts: VerbFacts): Tok[][] {
 /** "gas 30 drove 60 miles": what stands before the verb is a note already, and the verb has its own things. */
 function isSaidWithoutVerb(before: readonly Tok[], after: readonly Tok[]): boolean {
   const shape = shapeOf(before);
-  const complete = ((shape.supply || shape.stream) && shape.amount && !shape.piece) || shape.miles;
+  const isThing = (shape.supply || shape.stream) && !shape.piece && !shape.loan;
+  const complete = (isThing && shape.amount) || shape.miles;
   return (
     complete && after.some((token) => token.kind !== "word" && token.kind !== "mark" && token.kind !== "day")
   );

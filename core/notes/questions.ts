@@ -140,13 +140,17 @@ function isDoing(first: Tok, next: Tok | undefined, tokens: readonly Tok[]): boo
   return first.text === "were" && next?.kind === "word" && next.roles.heads !== undefined;
 }
 
-/** "did the first coat", "did some sanding on the desk": how far the work may stand behind the verb. */
+/** How far behind "did" the work may stand that was done. */
 const JOB_WITHIN = 6;
 
-const namesJob = (tokens: readonly Tok[]): boolean =>
-  tokens
-    .slice(0, JOB_WITHIN)
-    .some(({ text, roles }) => /coats?$|ing$/.test(text) && (roles.labor || !/ing$/.test(text)));
+/** "did the first coat", "did some sanding on the desk", "did the hardware on it, 25 min" tell; "did the hutch take 2h" asks. */
+function namesJob(tokens: readonly Tok[]): boolean {
+  const near = tokens.slice(0, JOB_WITHIN);
+  if (near.some(({ text, roles }) => /coats?$/.test(text) || (roles.labor && text.endsWith("ing"))))
+    return true;
+  const isAsked = near.some(({ text }) => /^(?:i|we|you|he|she|they|it|take|need|go|get)$/.test(text));
+  return !isAsked && tokens.some(({ kind }) => kind === "duration");
+}
 
 function unitsOf(tokens: readonly Tok[]): Unit[] {
   const units: Unit[] = [];

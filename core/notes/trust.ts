@@ -127,7 +127,8 @@ function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | nul
   if (token.kind === "piece") return "twoKinds";
   if (token.kind === "grain") return null;
   // "sold bookshelf 55 at 3pm": the hour of a fact is kept nowhere.
-  if (token.kind === "clock" && (clause.head || kind === "spend") && kind !== "nudge") return null;
+  if (token.kind === "clock" && (clause.head || kind === "spend" || kind === "work") && kind !== "nudge")
+    return null;
   if (token.kind !== "word") return token.kind === "day" ? "vagueTime" : "unclaimed";
   if (token.roles === NO_ROLES && isUnreadNumber(token.text)) return "unclaimed";
   if (EACH_WORDS.has(token.text) && !isEachOfAmount(clause, token)) return "eachOfUnknown";

@@ -78,6 +78,11 @@ export const drive = defineVerb({
         light: true,
       },
       {
+        say: ["dropped … off", "drop … off", "ran … over"],
+        with: ["miles"],
+        without: ["number", "duration"],
+      },
+      {
         say: ["ran", "took", "brought", "carried", "taking", "bringing", "running"],
         with: ["miles"],
         without: ["number", "duration"],

@@ -65,7 +65,14 @@ export const finish = defineVerb({
         say: [
           ...["knocked out", "polished off", "buttoned up", "put a bow on", "called it done on"],
           ...["put the finishing touches on", "put finishing touches on", "finishing touches on"],
-          ...["thats it for", "that does it for", "thats a wrap on", "a wrap on", "thats all for"],
+          ...[
+            "thats it for",
+            "that does it for",
+            "thats a wrap on",
+            "put a wrap on",
+            "a wrap on",
+            "thats all for",
+          ],
           ...["is wrapped up", "is all wrapped up", "all wrapped up", "stick a fork in", "through with"],
         ],
         with: ["piece"],

@@ -29,6 +29,7 @@ const CORRECTING = [
   "meant to put",
   "should be",
   "should have been",
+  "should of been",
   "shouldve been",
   "shoulda been",
   "was supposed to be",

@@ -86,7 +86,7 @@ export const loan = defineVerb({
       },
       { say: ["new", "add"], with: ["loan"], without: ["piece"], light: true },
       {
-        say: ["owe", "i owe", "still owe", "i still owe"],
+        say: ["owe", "i owe", "still owe", "i still owe", "owed", "owing", "outstanding"],
         with: ["loan", "number", "percent"],
         without: ["piece"],
       },
@@ -106,6 +106,9 @@ export const loan = defineVerb({
       "interest",
       "balance",
       "owe",
+      "owed",
+      "owing",
+      "outstanding",
       "interest rate",
       "loan rate",
       "loan balance",

@@ -115,6 +115,7 @@ export const nudge = defineVerb({
       "anymore",
       "reminders",
       "next",
+      "send",
     ],
     dateless: true,
     judge: judgeNudge,

@@ -104,7 +104,17 @@ export const statement = defineVerb({
         without: ["piece", "percent"],
       },
       {
-        say: ["remaining", "remaining on", "remains", "still left on", "outstanding", "outstanding on"],
+        say: [
+          "is what i owe",
+          "is what i still owe",
+          "is what we owe",
+          "remaining",
+          "remaining on",
+          "remains",
+          "still left on",
+          "outstanding",
+          "outstanding on",
+        ],
         with: ["loan", "number"],
         without: ["piece", "percent"],
         light: true,

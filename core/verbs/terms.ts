@@ -110,6 +110,11 @@ export const terms = defineVerb({
       {
         say: [
           "highest rate first",
+          ...["payments", "extra", "extra payments", "payments go"].flatMap((paid) => [
+            `${paid} to highest rate first`,
+            `${paid} to the highest rate first`,
+            `${paid} to the highest rate loan first`,
+          ]),
           "highest rate loan first",
           "highest first",
           "highest interest first",

@@ -69,23 +69,14 @@ export const work = defineVerb({
       },
       {
         say: [
-          ...[
-            "killed",
-            "burned",
-            "burnt",
-            "blew",
-            "wasted",
-            "sank",
-            "sunk",
-            "invested",
-            "clocked",
-            "racked up",
-          ],
-          ...["squeezed in", "snuck in", "got in", "managed", "banged out", "knocked out", "ground out"],
+          ...["killed", "blew", "wasted", "sank", "sunk", "invested", "clocked", "racked up", "ground out"],
+          ...["squeezed in", "snuck in", "got in", "managed", "banged out", "knocked out"],
         ],
         with: ["duration"],
         without: ["number", "miles"],
+        light: true,
       },
+      { say: ["burned", "burnt"], with: ["duration"], without: ["number", "miles"] },
       {
         say: [
           "few hours",

@@ -113,6 +113,14 @@ export function timeOfDay(words: readonly string[], half: "a" | "p"): string | n
   return clockText(Math.floor(hour.minutes / 60) || 12, hour.minutes % 60, hour.half ?? half) ?? null;
 }
 
+/** How long it is from one time of day to another, both as said; null where one is none. */
+export function minutesBetween(from: string, to: string): number | null {
+  const [start, end] = [from, to].map((text) => hourAt(text.split(" "), 0));
+  if (!start || !end) return null;
+  const minutes = (end.minutes - start.minutes + HALF_DAY) % HALF_DAY;
+  return minutes === 0 ? null : minutes;
+}
+
 const RANGE_LINK = /^(?:to|till|til|until|thru|-|→)$/;
 
 /** The two ends of "2-4pm" as one word, or of "2 to 4pm" as several. */

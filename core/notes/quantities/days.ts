@@ -140,6 +140,7 @@ const NAMED: Readonly<Record<string, number>> = {
   yest: 1,
   yesterdy: 1,
   yesturday: 1,
+  yesterdays: 1,
   tomorrow: -1,
   tmrw: -1,
   tomorow: -1,

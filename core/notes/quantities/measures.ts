@@ -20,7 +20,9 @@ export function gluedDuration(word: string): number | null {
 function bareMinutes(exact: Exact | null, next: string | undefined, endsAlone: boolean): number | null {
   if (exact?.scale !== 0 || exact.digits < 5 || exact.digits > 59) return null;
   if (next === undefined) return endsAlone ? exact.digits : null;
-  return (next === "on" || /^[a-z]{3,}$/.test(next)) && !NO_MINUTES.has(next) ? exact.digits : null;
+  return (next === "on" || next === "to" || /^[a-z]{3,}$/.test(next)) && !NO_MINUTES.has(next)
+    ? exact.digits
+    : null;
 }
 
 /** What follows "and" (or not) after some hours: half, a quarter, or minutes. */
@@ -44,7 +46,8 @@ export function minutesAfterHours(
       ? bareMinutes(number.amount.exact, norms[at + number.words], endsAlone)
       : null;
   if (bare !== null) return { minutes: bare, words: at + number!.words - start };
-  if (number?.amount.exact && MINUTES.has(norms[at + number.words] ?? ""))
+  const unit = number ? (norms[at + number.words] ?? "") : "";
+  if (number?.amount.exact && (MINUTES.has(unit) || unit === "m"))
     return {
       minutes: number.amount.exact.digits / 10 ** number.amount.exact.scale,
       words: at + number.words + 1 - start,

@@ -1,5 +1,6 @@
 import { type Head, type Tok, textOf } from "../clause.ts";
 import { decimalText, type Exact, exactOf, plus, wholeOf } from "../quantities/amounts.ts";
+import { minutesBetween } from "../quantities/clocks.ts";
 import { isTurned, type Roles, rolesOf, turnedRoles } from "../roles.ts";
 import { NO_ROLES, wordToken } from "../token.ts";
 import type { Hedge } from "../words/hedges.ts";
@@ -36,6 +37,7 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   }
   if (effect === "miles" || effect === "miles?") return driven(tokens, fired, effect === "miles?");
   if (effect === "odometer" || effect === "both ways") return drivenFor(effect, tokens, fired);
+  if (effect === "hours") return workedBetween(tokens, fired);
   if (effect === "minutes") return timed(tokens, fired);
   if (effect === "percent") return rated(tokens, fired);
   if (effect === "piece") return numbered(tokens, fired);
@@ -120,6 +122,15 @@ function distances({ kind, miles, amount, text }: Tok): Exact[] {
   if (kind !== "amount" && kind !== "miles") return [];
   const said = amount?.exact ? [amount.exact] : (miles ?? text).split("-").map(exactOf);
   return said.filter((exact) => exact !== null);
+}
+
+/** "started at 9 finished at 11:30": how long it went on; no time where those are no hours of a clock. */
+function workedBetween(tokens: readonly Tok[], fired: Fired): Tok {
+  const token = joined(tokens, fired);
+  const hours = tokens.slice(fired.from, fired.to).filter(({ kind }) => kind !== "word" && kind !== "mark");
+  token.kind = "duration";
+  token.minutes = minutesBetween(hours[0]!.text, hours[1]!.text) ?? undefined;
+  return token;
 }
 
 const HOURS_MAX = 12;

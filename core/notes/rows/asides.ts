@@ -5,6 +5,11 @@ import { tableOf } from "./table.ts";
 export type AsideEffect = "aside";
 
 const ROWS: readonly Row<AsideEffect>[] = [
+  [
+    "loan [company|people|folks|servicer|office|lender|place|guy|guys]",
+    "aside",
+    "mailed 150 to the loan company",
+  ],
   ["<day> [night|evening|morning|afternoon|noon]", "aside", "sold desk 140 friday night"],
   [
     "[it|they|that|this|its|he|she was|were|is|are|look|looks|looked|smells|smelled|feels|felt|came_out|turned_out|weighs|weighed so|too|very|really|super|pretty|all|kinda|a_bit? <opinion>|<trait>|<plain>]",

@@ -123,7 +123,7 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "still half asleep, listed the crib 40",
   ],
   [
-    "[<art>? <kin>|baby|babies|grandbabies|grandkids|twins|toddler|toddlers|kiddos|little_ones is|are finally|already|both|all? down for_a_nap|for_naps|for_the_night|asleep]",
+    "[<art>? <kin>|baby|babies|grandbabies|grandkids|twins|toddler|toddlers|kiddos|little_ones is|are finally|already|both|all? down for_a_nap|for_naps|for_their_nap|for_their_naps|for_her_nap|for_his_nap|for_the_night|asleep]",
     "chat",
     "the twins are down for a nap, sold the crib 40",
   ],

@@ -3,7 +3,8 @@ import type { Row } from "./table.ts";
 
 const ODOMETER = "odometer|odo|speedo|speedometer|mileage";
 const LINK = "to|thru|until|till|-|→";
-const RATE = "rate|interest|apr|interest_rate|loan_rate|new_rate";
+const RATE = "rate|apr|interest_rate|loan_rate|new_rate";
+const MOVES = "is|now|is_now|went|went_to|dropped|dropped_to|fell|rose|changed|changed_to";
 const IS_NOW =
   "is|now|is_now|:|=|at|of|to|went|went_to|up|down|changed|changed_to|dropped|dropped_to|fell|rose";
 
@@ -30,9 +31,21 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
     "passing",
     "store closes in 45 min",
   ],
+  [
+    "^ i|we? <labor> up|down? <art>? <any>? <piece> <part>? for [<bare>] ;",
+    "vague",
+    "cleaned up the mirror frame for 20",
+  ],
+  ["<time>|<miles> [4] the|my|our|this|that|a|an|<piece>", "passing", "drove 19 miles 4 the desk"],
+  // How often no standing note can be.
+  ["[every other|second|third|fourth|few|couple <any>]", "vague", "pay the loan 120 every other friday"],
+  ["[every <span>] !<amonth>", "vague", "storage 60 every 2 weeks"],
+  ["$ … [biweekly|bi_weekly|bimonthly|semimonthly|fortnightly]", "vague", "storage 60 biweekly"],
+  ["$ … [twice|two_times|three_times|four_times a|per month|week|year]", "vague", "ads 15 twice per week"],
+  ["$ … [twice|two_times|three_times|four_times <amonth>|<aweek>]", "vague", "ads 15 twice a week"],
   // By the odometer.
   [
-    `[${ODOMETER}|miles reading|readings|went|from|:|was|is|read|start|started|at* <bare> ${LINK}|then|and|, end|ended|ending|now|finish|at* <bare>]`,
+    `[${ODOMETER}|miles reading|readings|went|from|:|was|is|read|start|started|at* <bare> before|then|out? ${LINK}|then|and|, end|ended|ending|now|finish|at* <bare> after?]`,
     "odometer",
     "odometer 40210 to 40252",
   ],
@@ -40,9 +53,14 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
   [`[${ODOMETER}|miles from|:? <readings>]`, "odometer", "odo 40210-40252 hutch pickup"],
   [`[<readings> on|by? the? ${ODOMETER}|miles]`, "odometer", "40210-40252 on the odometer"],
   [
-    "[start|started|starting|begin|began|beginning|out :|at|miles|mileage? <bare> ,|-|and? end|ended|ending|finish|finished|back|stop :|at|miles|mileage? <bare>|<miles> miles?]",
+    "[start|started|starting|begin|began|beginning|out :|at|miles|mileage? <house> ,|-|and? end|ended|ending|finish|finished|back|stop :|at|miles|mileage? <house>|<miles> miles?]",
     "odometer",
     "start 40210 end 40252 miles",
+  ],
+  [
+    "[started|start|began|from|in at? <bare>|<clock>|<time> ,|-|and? finished|ended|done|quit|stopped|knocked_off|finish|end|out at|by? <bare>|<clock>|<time>]",
+    "hours",
+    "started at 9 finished at 11:30 on the buffet",
   ],
   // There and back, each said.
   [
@@ -56,18 +74,35 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
     "drove 15 there 15 back",
   ],
   ["[$ and|& some? change] !is", "vague", "primer was nineteen and change"],
+  // What is owed on a loan is no part of a price.
+  [
+    "loan ,? [$ still? owed|owing|outstanding|left|to_go|remaining]",
+    "amount",
+    "truck loan, 8800 owed, 5.25%",
+  ],
+  [
+    "[$ still? owed|owing|outstanding|left] on|for|to <art>? <any>? loan",
+    "amount",
+    "7000 outstanding on the grad loan",
+  ],
   // The rate of a loan, without its sign.
   ["^ !!<pay> … loan … $ at|@ [$] ;", "percent", "loan 9200 at 6.4"],
   [
-    `^ !!<pay> … loan … $ at|@ [$] on|for|since|from|as_of|,|.|<day>|and|${RATE}`,
+    `^ !!<pay> … loan … $ at|@ [$] on|for|since|from|as_of|,|.|<day>|and|interest|${RATE}`,
     "percent",
     "loan 9200 at 6.4 since may 1",
   ],
-  [`^ !!<pay> … loan … $ [$] ${RATE}|fixed|variable`, "percent", "grad loan 4100 6.8 apr"],
+  [`^ !!<pay> … loan … $ [$] interest|${RATE}|fixed|variable`, "percent", "grad loan 4100 6.8 apr"],
   [`^ !!<pay> … loan … ${RATE} ${IS_NOW}* [$]`, "percent", "loan rate is now 6.1"],
   [`^ !!<pay> … $ … loan at|@ [$] ;`, "percent", "i owe 7300 on the car loan at 5.9"],
   [`^ <art>? ${RATE} ${IS_NOW}? [$] on|for … loan`, "percent", "new rate 5.4 on the car loan"],
-  [`^ <art>? ${RATE} on|for|of … loan ${IS_NOW}* [$] ;`, "percent", "interest on the car loan is 5.4"],
+  [`^ !!<pay> … loan … interest ${MOVES} ${IS_NOW}* [$]`, "percent", "car loan interest is now 5.4"],
+  [
+    `^ <art>? interest on|for|of … loan ${MOVES} ${IS_NOW}* [$] ;`,
+    "percent",
+    "interest on the car loan is 5.4",
+  ],
+  [`^ <art>? ${RATE} on|for|of … loan ${IS_NOW}* [$] ;`, "percent", "rate on the car loan 5.4"],
   ["new|got|took_out|took|add|added|opened … loan … $ ,|@|at? [$] ;", "percent", "got a loan 3000 7.25"],
   ["^ !!<pay> … loan : $ @|at [$] ;", "percent", "car loan: 7300 @ 5.25"],
   ["tax rate|percent|percentage|set_aside is|now|:|=|to|at* [$] ;", "percent", "tax rate 15"],

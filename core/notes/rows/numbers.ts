@@ -35,7 +35,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "sold desk to the neighbor 2 doors down 140",
   ],
   ["[<time>] epoxy|glue|resin|filler", "passing", "5 min epoxy 7"],
-  ["^ [miles|mileage|mi :? <bare>] ;", "miles", "miles 24"],
+  ["^ <day>? [miles|mileage|mi :? <bare>] ;", "miles", "miles 24"],
   ["^ [miles|mileage|mi :? <bare>] for|to|<day>|,", "miles", "mileage 24 for the hutch"],
   ["drove|drived [<bare>] ;", "miles?", "drove 24"],
   [

@@ -30,6 +30,7 @@ export type NumberEffect =
   | "miles"
   | "miles?"
   | "minutes"
+  | "hours"
   | "odometer"
   | "both ways"
   | "percent";

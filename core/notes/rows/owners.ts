@@ -32,23 +32,45 @@ const THE_GOODS =
 /** Behind a name. */
 const NOW = "finally|just|then|also|already|actually";
 
-const METAL = "metal|brass|copper|iron|aluminum|steel|tin|wood|lumber";
+const METAL = "metal|brass|copper|iron|aluminum|steel|tin";
+const SCRAP = `${METAL}|wood|lumber`;
 
 const ROWS: readonly Row<OwnerEffect>[] = [
   // Money that comes in beside the pieces.
   [
-    `^ [sold|cashed_in|turned_in|recycled|scrapped <art>|some|old|that* scrap ${METAL}? money?] … $`,
+    "[<supply>|<labor>|<trait>|<part> <supply>? class|classes|workshop|workshops|lesson|lessons|course|courses]",
+    "stream",
+    "110 for teaching the chalk paint class",
+  ],
+  [
+    "[<stream> payout|payouts|payment|payments|deposit|money|revenue|proceeds|earnings] !down",
+    "stream",
+    "class payment 40",
+  ],
+  ["[<stream> check] came|arrived|in|hit|cleared|landed|of|for|,", "stream", "workshop check came 62.15"],
+  [
+    "paid|pd|spent $ for|on <art>? [repair|repairs|tune_up|tuneup|oil_change|inspection|fix] ;",
+    "cost",
+    "paid 55 for a repair",
+  ],
+  [
+    `^ [sold|cashed_in|turned_in|recycled|scrapped <art>|some|old|that* scrap ${SCRAP}? money?] … $`,
     "scrap",
     "sold scrap metal 14",
   ],
   [
-    `^ [sold|cashed_in|turned_in|recycled <art>|some|old|that* ${METAL} <art>? for_scrap|as_scrap] … $`,
+    `^ [sold|cashed_in|turned_in|recycled <art>|some|old|that* ${SCRAP} <art>? for_scrap|as_scrap] … $`,
     "scrap",
     "sold old brass for scrap 9",
   ],
-  [`^ <art>? [scrap ${METAL}? money|cash|income|sales|proceeds|run|haul] $`, "scrap", "scrap money 14"],
+  [`^ <art>? [scrap ${SCRAP}? money|cash|income|sales|proceeds|run|haul] $`, "scrap", "scrap money 14"],
+  [`<buy>|paid|spent … [scrap ${SCRAP}]`, "supply", "bought scrap wood 6"],
   [`^ <art>? [scrap ${METAL}] $`, "scrap", "scrap brass 14"],
-  [`$ [for|from <art>|some|old* scrap ${METAL}? yard|money?] ;`, "scrap", "14 for scrap brass"],
+  [
+    `^ i|we|got|made|received|earned* $ [for|from <art>|some|old* scrap ${SCRAP}? yard|money?] ;`,
+    "scrap",
+    "14 for scrap brass",
+  ],
   [
     "^ <art>? [scrap_yard|scrapyard|recycler|recycling_center|metal_yard gave|paid me|us] $",
     "scrap",
@@ -65,7 +87,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "rented out the sander 25",
   ],
   [
-    "^ i|we|just? [rented|leased <art>|my|our|<trait>|<plain>* <supply> out|to <art>? <person>|<new>?] … $",
+    "^ i|we|just? [rented|leased <art>|my|our|<trait>|<plain>* <supply> out|to_a|to_the|to_my|to_our <person>|<new>|<kin>?] … $",
     "rental",
     "rented the sander to a neighbor for 25",
   ],

@@ -1,3 +1,4 @@
+import { TO_WORK } from "../words/labors.ts";
 import type { OwnerEffect } from "./hands.ts";
 import type { Row } from "./table.ts";
 
@@ -17,13 +18,18 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
   ],
   ["<~finish> <art>? [<part> <part>?] of|on <art>? <piece>", "labor", "finished the top of the desk 1h"],
   [
-    "<labor> <art>? <piece> [<part> <part>?] !$ … <time>",
+    "<labor> up|down|out|off? <art>? <piece> [<part> <part>?] !$ … <time>",
     "word",
     "reupholstered the bench seat myself, 3 hrs",
   ],
   ["<~finish> <art>? <piece> [<workpart>] !$", "labor", "finished the desk legs"],
   ["[<piece> <part> <part>?] !<piece>|<~finish>", "part", "bought desk drawer 12"],
   ["<labor> <art>? [<part> <part>? of|on <art>?] <piece>", "word", "stripped the top of the desk, 2h"],
+  [
+    `<time> … to ${TO_WORK} <art>? [<part> <part>? of|on <art>?] <piece>`,
+    "word",
+    "it took me an hour and fifteen to fix the drawer on the desk",
+  ],
   ["[<part> <part>? of|off <art>? <piece>] !<~finish>", "part", "bought base of a dresser 20"],
   [
     "<~buy>|<spend>|got|paid|ordered <art>? [<trait>|<plain>|<opinion>|replacement|new|used|spare|matching|extra|some|more* <part> <part>?] for|to|on <art>? <piece>",

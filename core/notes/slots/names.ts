@@ -5,6 +5,7 @@ import {
   ENDS_BEFORE_PIECE,
   ENDS_SOURCE,
   JOINS_NAME,
+  LOAN_NAMES,
   NO_LOAN_NAMES,
   NO_NAMES,
   PLACES_PIECE,
@@ -196,6 +197,7 @@ function isLoanName(token: Tok): boolean {
   if (token.kind !== "word" || token.claimed || token.roles.heads || token.roles.hedge || token.roles.method)
     return false;
   if (NO_LOAN_NAMES.has(token.text)) return false;
+  if (LOAN_NAMES.has(token.text)) return true;
   return !token.roles.filler && !token.roles.opinion;
 }
 

@@ -67,6 +67,7 @@ const STEMS: readonly (readonly [string, string])[] = [
   ["stapling", "stapled"],
   ["buffing", "buffed"],
   ["deep cleaning", "deep cleaned"],
+  ["detail sanding", "detail sanded"],
   ["hand sanding", "hand sanded"],
   ["scuff sanding", "scuff sanded"],
   ["spot sanding", "spot sanded"],
@@ -99,7 +100,10 @@ const STEMS: readonly (readonly [string, string])[] = [
   ["carrying", "carried"],
 ];
 
-export const LABORS: readonly string[] = STEMS.flat();
+/** Work as a noun: "touch ups on the vanity". */
+const JOBS = ["touch ups", "touchups", "touch up work", "prep work", "assembly", "disassembly", "repairs"];
+
+export const LABORS: readonly string[] = [...STEMS.flat(), ...JOBS];
 
 /** What is done to a piece, as one says it of work to do, as alternatives of a row. */
 export const TO_WORK =

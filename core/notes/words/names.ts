@@ -74,8 +74,11 @@ export const WHICH_STREAM = wordSet("from for");
 
 /** Words around a loan that name none. */
 export const NO_LOAN_NAMES = wordSet(
-  "new the my our a an to on toward towards for of at balance payment payments rate extra is now this that all old from into in and principal interest owe owed still left pay paid made make sent send put add added opened open statement says uses use using has with remaining current got took out another split over across big only one called named took_out gets",
+  "new the my our a an to on toward towards for of at balance payment payments rate extra is now this that all old from into in and principal interest owe owed still left pay paid made make sent send put add added opened open statement says uses use using has with remaining current got took out another split over across big only one called named took_out gets company people folks servicer office lender place",
 );
+
+/** Words that elsewhere say nothing and name a loan: "new loan shop 6000". */
+export const LOAN_NAMES = wordSet("shop house home garage work business family");
 
 /** Words that are never the noun of a piece. */
 export const NO_NOUNS = wordSet(

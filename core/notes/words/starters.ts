@@ -31,7 +31,7 @@ export const DAY_STARTERS = new Set([
   ...Object.keys(WEEKDAYS),
   ...Object.keys(MONTHS),
   ...wordSet(
-    "yesterday yday yest yesterdy yesturday tomorrow tmrw tomorow tmw last next this past the day a couple two three one four five six seven",
+    "yesterday yesterdays yday yest yesterdy yesturday tomorrow tmrw tomorow tmw last next this past the day a couple two three one four five six seven",
   ),
 ]);
 
