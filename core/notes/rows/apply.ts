@@ -48,7 +48,8 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   else if (effect !== "all owed")
     token.amount = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "amount")?.amount;
   const time = effect === "vague" ? tokens.slice(fired.from, fired.to).find(isTime) : undefined;
-  if (time) {
+  // "30 min on the desk, so 2h total": the total is no time of its own.
+  if (time && tokens.filter(isTime).length === 1) {
     token.kind = time.kind;
     token.minutes = time.minutes;
   }
