@@ -295,7 +295,13 @@ export class LedgerOnFile implements Ledger {
   /** Those of some facts that stand, in fold order. */
   #standing(ids: readonly number[]): Fact[] {
     const { byId } = this.#loaded();
-    return ids.flatMap((id) => byId.get(id) ?? []).sort(inFoldOrder);
+    // Mostly one or none.
+    const facts: Fact[] = [];
+    for (const id of ids) {
+      const fact = byId.get(id);
+      if (fact) facts.push(fact);
+    }
+    return facts.length > 1 ? facts.sort(inFoldOrder) : facts;
   }
 
   #noteOf(id: number): Note {

@@ -1,6 +1,7 @@
 import { earmarked } from "../../core/books/month.ts";
 import { statusOf } from "../../core/books/piece.ts";
 import type { Button, Reply } from "../../core/reply.ts";
+import { createMemory } from "../../db/memory.ts";
 import type { Said } from "../../db/outbox.ts";
 import { STEPS } from "./composing.ts";
 import { openQuestions } from "./questions.ts";
@@ -17,13 +18,19 @@ export function tidyButtons(turn: Turn): void {
   const asked = new Set(openQuestions(turn).map(({ note }) => note));
   for (const [outbox, { text, buttons = [] }] of shownReplies(ledger.outbox.lately(chat))) {
     const isUsed = outbox === pressed?.id && isOnce(buttons);
-    const left = buttons
-      .map((row) => row.filter(({ press }) => !isUsed && !isStale(turn, press, asked)))
-      .filter((row) => row.length > 0);
-    if (left.flat().length === buttons.flat().length) continue;
+    const left = isUsed ? [] : leftOf(turn, buttons, asked);
+    if (left === buttons || buttons.length === 0) continue;
     const reply = left.length > 0 ? { text, buttons: left } : { text };
     ledger.outbox.queue({ chat, body: { kind: "edit", outbox, reply } });
   }
+}
+
+/** The buttons that are not stale; nearly always all of them. */
+function leftOf(turn: Turn, buttons: Button[][], asked: ReadonlySet<number>): Button[][] {
+  if (buttons.every((row) => row.every(({ press }) => !isStale(turn, press, asked)))) return buttons;
+  return buttons
+    .map((row) => row.filter(({ press }) => !isStale(turn, press, asked)))
+    .filter((row) => row.length > 0);
 }
 
 /** What each of the bot's messages shows now, by the outbox row that sent it. `rows`: newest first. */
@@ -42,10 +49,13 @@ function isOnce(buttons: readonly Button[][]): boolean {
   return buttons.flat().every(({ press }) => /^(?:[zgl]|p[fx]):/.test(press));
 }
 
+/** The same buttons are looked at after every note. */
+const partsOf = createMemory((press: string) => press.split(":"), true);
+
 /** Whether pressing a button could only be answered with a regret. */
 function isStale(turn: Turn, press: string, asked: ReadonlySet<number>): boolean {
   const { ledger } = turn;
-  const [kind, what = "", more = ""] = press.split(":");
+  const [kind, what = "", more = ""] = partsOf.get(press);
   switch (kind) {
     case "q":
       return ledger.questions.byToken(what)?.closed !== null;

@@ -264,13 +264,18 @@ function isForNumber(
   at: number,
   isNamed: boolean,
 ): boolean {
-  const said = ({ from, to }: Stretch): readonly Tok[] => tokens.slice(from, to);
-  const isBare = (stretch: Stretch | undefined): boolean =>
-    stretch !== undefined && said(stretch).some(isAmount) && !said(stretch).some(isThing);
-  const isNamedHere = said(stretches[at]!).some(isCost);
+  const { from, to } = stretches[at]!;
+  const isNamedHere = tokens.slice(from, to).some(isCost);
   return (
-    (isBare(stretches[at + 1]) && (isNamedHere || !isNamed)) || (isNamedHere && isBare(stretches[at - 1]))
+    (isBare(tokens, stretches[at + 1]) && (isNamedHere || !isNamed)) ||
+    (isNamedHere && at > 0 && isBare(tokens, stretches[at - 1]))
   );
+}
+
+/** A number, and nothing that it may be for. */
+function isBare(tokens: readonly Tok[], stretch: Stretch | undefined): boolean {
+  const said = stretch ? tokens.slice(stretch.from, stretch.to) : [];
+  return said.some(isAmount) && !said.some(isThing);
 }
 
 /** The tokens without some stretches and the joints that led to or from them. */

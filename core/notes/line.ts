@@ -89,8 +89,12 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   if (mend?.isSure) return [{ kind: "mend", ...mend.mend, ...place }];
   const noted = withBack(notesOf(tokens, units, typed, today, at), tokens, typed, today, at);
   if (mend) return mendOr({ kind: "mend", ...mend.mend, ...place }, noted);
-  const readPart = (part: Tok[]) => clausesOf(part, unitsOf(part), typed, today, place);
-  return withNoteWithin(noted, () => lexed(line), place, readPart);
+  return withNoteWithin(
+    noted,
+    () => lexed(line),
+    place,
+    (part) => clausesOf(part, unitsOf(part), typed, today, place),
+  );
 }
 
 const endsSentence = ({ kind, text }: Tok): boolean => kind === "mark" && (text === "." || text === ";");

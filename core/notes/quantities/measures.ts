@@ -131,10 +131,14 @@ export function durationAfter(number: { amount: Amount; words: number }, { norms
 
 const OFTEN: Readonly<Record<string, number>> = { twice: 2, thrice: 3 };
 
+/** The first letters of these, and of "x3". */
+const OPENS_TIMES = "tx×*";
+
 /** How often what stands before was done: "x 3", "x3", "3 times", "twice"; in how many words. */
 function timesAfter(norms: readonly string[], at: number): { times: number; words: number } | null {
   const first = norms[at] ?? "";
   const second = norms[at + 1] ?? "";
+  if (second !== "times" && !OPENS_TIMES.includes(first.charAt(0))) return null;
   const often = OFTEN[first];
   if (often !== undefined) return { times: often, words: 1 };
   const glued = /^[x×](\d{1,2})$/.exec(first);
@@ -147,11 +151,10 @@ function timesAfter(norms: readonly string[], at: number): { times: number; word
 
 /** "20 min x 3", "24 miles twice": a measure as often as it was done. */
 export function repeatedMeasure(part: Part, { norms, at }: Cursor): Part {
-  const isDriven = part.miles !== undefined;
   const often = timesAfter(norms, at + part.words);
-  // "drove 10 miles twice": both times together, or each of them?
-  if (isDriven && /^(?:twice|thrice)$|times/.test(norms[at + part.words] ?? "")) return part;
   if (!often || often.times < 2) return part;
+  // "drove 10 miles twice": both times together, or each of them?
+  if (part.miles !== undefined && /^(?:twice|thrice)$|times/.test(norms[at + part.words] ?? "")) return part;
   const words = part.words + often.words;
   if (part.minutes !== undefined) return { ...part, minutes: part.minutes * often.times, words };
   const exact = part.miles === undefined ? null : exactOf(part.miles);
@@ -178,7 +181,7 @@ export function milesOf(exact: Exact, { norms, at }: Cursor, words: number): Par
 /** "round trip", "there and back": the miles said are those of the whole drive. */
 function wholeTripWords(norms: readonly string[], at: number): number {
   const first = norms[at] ?? "";
-  if (/^(?:roundtrip|rt|total)$/.test(first)) return 1;
+  if (first === "roundtrip" || first === "rt" || first === "total") return 1;
   if (first === "round" && norms[at + 1] === "trip") return 2;
   return first === "there" && norms[at + 1] === "and" && norms[at + 2] === "back" ? 3 : 0;
 }

@@ -1,6 +1,12 @@
 import type { Cursor, Part } from "../token.ts";
-import { CURRENCY_WORDS, FOREIGN_WORDS, TENS } from "../words/numbers.ts";
-import { AFTER_DIGITS, AFTER_NUMBER, BEHIND_AFTER_DIGITS, SPOKEN_SECOND } from "../words/starters.ts";
+import { CURRENCY_WORDS, FOREIGN_WORDS } from "../words/numbers.ts";
+import {
+  AFTER_DIGITS,
+  AFTER_NUMBER,
+  BEHIND_AFTER_DIGITS,
+  NUMBER_STARTERS,
+  SPOKEN_SECOND,
+} from "../words/starters.ts";
 import {
   BETWEEN_HOURS,
   BETWEEN_HOURS_OPEN,
@@ -38,10 +44,14 @@ export function bareAmountAt(norms: readonly string[], at: number): Part | null 
   if (next === undefined) return { kind: "amount", amount, words: 1 };
   const second = norms[at + 2];
   if (next.includes("-") || (second !== undefined && BEHIND_AFTER_DIGITS.has(second))) return null;
-  if (!AFTER_DIGITS.has(next) || (next === "for" && second !== "each"))
+  if (!AFTER_DIGITS.has(next) || (next === "for" && second !== "each") || isBetweenThings(next, second))
     return { kind: "amount", amount, words: 1 };
   return next === "each" && second !== "way" ? { kind: "amount", amount, words: 2, each: true } : null;
 }
+
+/** "primer 16 and sandpaper": no half and no number follows. */
+const isBetweenThings = (link: string, next: string | undefined): boolean =>
+  (link === "and" || link === "&") && next !== undefined && /^[a-z]/.test(next) && !NUMBER_STARTERS.has(next);
 
 function plainNumber(amount: Amount, cursor: Cursor): Part | null {
   const { norms, at } = cursor;
@@ -78,9 +88,7 @@ function numberOrMeasureAt(cursor: Cursor): Part | null {
     if (range) return range;
   }
   const spoken =
-    SPOKEN_SECOND.has(norms[at + 1] ?? "") ||
-    norms[at + 2] === "and" ||
-    TENS[norms[at + 2] ?? ""] !== undefined
+    SPOKEN_SECOND.has(norms[at + 1] ?? "") || BEHIND_AFTER_DIGITS.has(norms[at + 2] ?? "")
       ? spokenAt(norms, at)
       : null;
   if (spoken) return spoken;
