@@ -20,6 +20,7 @@ import {
   MILES,
   MINUTES,
   MORE_OF,
+  PAST_HOUR,
   PERCENT,
   QUARTERS,
   SPAN_DAYS,
@@ -100,6 +101,7 @@ export const AFTER_DIGITS: ReadonlySet<string> = new Set([
   ...AFTER_NUMBER,
   ...SPOKEN_SECOND,
   ...BETWEEN_HOURS,
+  ...PAST_HOUR,
   ...AFTER_DAYS,
 ]);
 
