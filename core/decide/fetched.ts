@@ -77,12 +77,9 @@ function cameIn(
   return { ...rest, kind: "collect", amount, pieces: byNumbers(pieces.map(({ number }) => number)) };
 }
 
-const GOT_WHAT_WAS_OWED =
-  /^(?:i |we )?(?:finally |just )?(?:got|received|have) (?:the|my|that|his|her|their) \$?\d/i;
-
 /** "got the 30 for the trunk" of just what is owed on a trunk, and none here: it came in. */
 export function owedCameIn(reading: Reading, { books }: Pick<Desk, "books">): Reading | null {
-  if (reading.kind !== "sell" || !GOT_WHAT_WAS_OWED.test(reading.text)) return null;
+  if (reading.kind !== "sell" || !reading.isKnownSum) return null;
   const { pieces: [said, ...others] = [], price } = reading;
   if (said?.name === undefined || others.length > 0 || price === undefined) return null;
   const { name } = said;

@@ -1,27 +1,19 @@
 import type { Books, Piece } from "../books/books.ts";
 import { depositOf, listPriceOf, owedByBuyers } from "../books/shares.ts";
 import type { Day } from "../calendar.ts";
-import type { Cents } from "../money.ts";
-import { lexed } from "../notes/line.ts";
-import { pastDay } from "../notes/quantities/days.ts";
-import { readMessage } from "../notes/read.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
-import { centsIn } from "../notes/slots/money.ts";
+import { type Settling, settlingIn, type Told } from "../notes/settling.ts";
 import { whyOf } from "../notes/unclear.ts";
 import {
   ALL_OF_IT,
   BACKS_OUT,
-  BESIDE_SETTLING,
   FETCHED,
-  FOR_THEM,
   FROM_THEM,
   GIVES_BACK,
   KEEPS_IT,
   MORE_OF_IT,
   NEVER_PAYS,
   PAID_IN,
-  PAYER,
-  WANTS_IT,
 } from "../notes/words/settling.ts";
 import { matchMention } from "./match.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
@@ -29,7 +21,7 @@ import { owingPieces, salesOwing } from "./owing.ts";
 
 /*
  * Messages about somebody who is on the books already, as one who owes or who holds a piece: "got 25 from gus", "priya
- * picked it up, paid the other 300", "sol is out". Every word has to be of one of a few kinds; else it is read as any note.
+ * picked it up, paid the other 300", "sol is out".
  */
 
 interface Said {
@@ -39,58 +31,18 @@ interface Said {
   recent: readonly number[];
 }
 
-/** What a message of such words says. */
-interface Told {
-  who?: string;
-  /** "he", "the buyer", or that money came in: somebody other than us. */
-  isTheirs: boolean;
-  says: Set<ReadonlySet<string>>;
-  amounts: Cents[];
-  mention?: Mention;
-  method?: string;
-  date?: Day;
-}
-
 /** Pieces that one person owes on, or holds. */
 interface Dealing {
   of: "owed" | "held";
   pieces: readonly Readonly<Piece>[];
 }
 
-const KINDS = [
-  PAID_IN,
-  PAYER,
-  ALL_OF_IT,
-  MORE_OF_IT,
-  FETCHED,
-  FROM_THEM,
-  NEVER_PAYS,
-  BACKS_OUT,
-  GIVES_BACK,
-  KEEPS_IT,
-  WANTS_IT,
-  FOR_THEM,
-  BESIDE_SETTLING,
-];
-
-/** "she paid 12 for it": a price of what was spoken of. */
-const OF_IT = /\bfor (?:it|that|them)\b/;
-
-const LENGTH_MAX = 120;
-
-/** "…, gave him his 25 back and sold it to a student 150": what became of the piece then. */
-const NEXT_FACT =
-  /^(.+?)(?:,? and|,|[.;])(?: then)? ((?:sold|listed|relisted|reposted) (?:it|that|them)\b.*)$/i;
-
-const isAboutIt = ({ kind, follows }: Reading): boolean => kind !== "unclear" && follows === true;
-
 /** The readings of a message about a buyer on the books; null where it may say anything else. */
 export function ofKnownBuyer(text: string, readings: readonly Reading[], said: Said): Reading[] | null {
-  const { books } = said;
-  if (text.length > LENGTH_MAX || text.includes("?")) return null;
-  return readings.some((reading) => isOpen(reading) || isOfName(reading, books))
-    ? readFrom(text, said)
-    : null;
+  const { books, today } = said;
+  if (!readings.some((reading) => isOpen(reading) || isOfName(reading, books))) return null;
+  const settling = settlingIn(text, namesOn(books), today);
+  return settling && readFrom(settling, said);
 }
 
 /** It is not read as a whole note of its own, or names no piece. */
@@ -115,70 +67,18 @@ function isPiece(name: string, { pieces }: Books): boolean {
   return false;
 }
 
-function readFrom(text: string, { books, today, recent }: Said): Reading[] | null {
-  const [, first, next] = NEXT_FACT.exec(text) ?? [];
-  if (first && next) {
-    const before = readFrom(first, { books, today, recent });
-    const after =
-      before && before.every(({ kind }) => kind === "fallthrough") ? readMessage(next, today) : [];
-    return before && after.length > 0 && after.every(isAboutIt) ? [...before, ...after] : null;
-  }
-  const told = toldIn(text, books, today);
-  if (!told) return null;
+function readFrom({ told, text, after }: Settling, { books, recent }: Said): Reading[] | null {
   const dealings = dealingsOf(told, books);
   const latest = dealings.filter(({ pieces }) => pieces.some(({ number }) => recent.includes(number)));
   const meant = told.who === undefined && latest.length === 1 ? latest : dealings;
   const could = meant.flatMap((dealing) => readingsOf(told, dealing, text));
   const [only, ...others] = could;
   if (!only) return null;
-  return others.length === 0
-    ? [only]
-    : [{ kind: "unclear", why: whyOf({ kind: "eitherOf" }), could, text, line: 0 }];
-}
-
-function toldIn(text: string, books: Books, today: Day): Told | null {
-  const said = ` ${text
-    .toLowerCase()
-    .replace(/['’]s\b/g, "")
-    .replace(/\b(?:(?:got|came for) (?:it|them)|came (?:by |over )?(?:and got|to get))\b/g, "fetched")
-    .replace(/[.!,]+(?= |$)/g, " ")
-    .replace(/\s+/g, " ")} `;
-  const who = namesOn(books).find((name) => said.includes(` ${name} `));
-  const told: Told = { ...(who ? { who } : {}), isTheirs: who !== undefined, says: new Set(), amounts: [] };
-  for (const token of lexed(who ? said.replace(` ${who} `, " ") : said)) {
-    const { kind, text: word, roles } = token;
-    if (kind === "mark") continue;
-    if (kind === "piece" && !told.mention && !token.mention!.it) told.mention = token.mention!;
-    else if (kind === "amount" && !token.each) {
-      const cents = centsIn(token);
-      if (cents === null) return null;
-      told.amounts.push(cents);
-    } else if (kind === "day") {
-      const found = pastDay(token.said!, today);
-      if (!("day" in found)) return null;
-      told.date = found.day;
-    } else if (kind !== "word") return null;
-    else if (roles.method !== undefined) told.method = roles.method;
-    else if (!takes(told, word)) return null;
-  }
-  if (told.says.has(FOR_THEM) && who === undefined) return null;
-  if (told.says.has(WANTS_IT) && !told.says.has(BACKS_OUT)) return null;
-  const isOurs = /\b(?:i|we)\b/.test(said);
-  const isSum = told.amounts.length === (told.says.has(NEVER_PAYS) ? 1 : 2);
-  if (who === undefined && (isOurs || OF_IT.test(said))) return null;
-  told.isTheirs ||= told.says.has(PAYER) || told.says.has(FETCHED) || isSum;
-  return told;
-}
-
-/** Notes what a word, or each word of a phrase, tells; false where one is of none of the kinds. */
-function takes({ says }: Told, word: string): boolean {
-  const found = KINDS.filter((words) => words.has(word));
-  if (found.length > 0) {
-    for (const words of found) says.add(words);
-    return true;
-  }
-  const words = word.split(" ");
-  return words.length > 1 && words.every((one) => takes({ says } as Told, one));
+  if (others.length > 0)
+    return after.length > 0
+      ? null
+      : [{ kind: "unclear", why: whyOf({ kind: "eitherOf" }), could, text, line: 0 }];
+  return after.length > 0 && only.kind !== "fallthrough" ? null : [only, ...after];
 }
 
 /** Who owes something or holds a piece, longest names first. */

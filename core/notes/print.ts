@@ -30,6 +30,7 @@ const INNER = new Set([
   "byBooks",
   "back",
   "isWrong",
+  "isKnownSum",
 ]);
 
 function printMention({ name, count, traits, number, plural, it, other }: Mention): object {

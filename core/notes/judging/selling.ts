@@ -2,7 +2,7 @@ import type { Clause } from "../clause.ts";
 import { saysOneOf } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
-import { BEFORE_PRICE } from "../words/links.ts";
+import { BEFORE_PRICE, WHOSE } from "../words/links.ts";
 import { METHODS } from "../words/methods.ts";
 import { HOLDS } from "../words/verbs.ts";
 import { couldBeCountAlone, isRestOfPrice } from "./buying.ts";
@@ -22,6 +22,7 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
   const isToUs = next === "me" || next === "us";
   if (isToUs && tokens[at - 1]?.roles.actor !== "buyer") return { kind: "anotherPerson" };
   methodOfFee(fields, clause);
+  if (isKnownSum(clause)) fields.isKnownSum = true;
   // "paid 50 got 20 back for desk": change, and no sale.
   if (head?.text === "got" && tokens.some(({ text }) => text === "back")) return { kind: "twoNumbers" };
   // "took 25 from guy for bench to hold it" is a deposit, or the price.
@@ -33,6 +34,13 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
     isRestOfPrice(clause) ||
     isBesideDeposit(clause);
   return isDoubtful ? { kind: "twoNumbers" } : null;
+}
+
+/** "got the 30 for the trunk", "finally got my 25 …" */
+function isKnownSum({ tokens, head }: Clause): boolean {
+  if (!head || !/^(?:got|received|have)$/.test(head.text)) return false;
+  const at = tokens.indexOf(head);
+  return WHOSE.has(tokens[at + 1]?.text ?? "") && tokens[at + 2]?.kind === "amount";
 }
 
 /** "sold dresser 165 transfer fee 4.95": the fee says how it was paid. */
