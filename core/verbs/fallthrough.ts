@@ -59,6 +59,7 @@ const OUT_OF_IT = [
   ...["lost my buyer", "lost our buyer", "never came for", "never came to get", "never came by for"],
   ...["never picked up", "never made it", "deal off", "deal is dead", "deals dead", "deal died", "deal dead"],
   ...["sale is off", "sale off", "sales off", "sale is dead", "deal fell apart", "sale fell apart"],
+  ...["deal didnt work out", "sale didnt work out", "deal didnt go through", "sale didnt go through"],
   ...["sale of … is off", "sale on … is off", "deal on … is off"],
   ...["sale of … is dead", "deal on … is dead", "passed on … after all"],
 ];

@@ -11,7 +11,7 @@ import { wholePrice } from "../decide/piece-choices.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
-import { says } from "../notes/clause.ts";
+import { type Clause, says } from "../notes/clause.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -42,6 +42,13 @@ const rules: FactRules<"list"> = {
 /** Where a piece is put to be seen by buyers. */
 const BOARDS =
   /^(?:classifieds?|boards?|online|sites?|market|list|listings|sale|apps?|pages?|groups?|websites?|forums?|web|internet)$/;
+
+/** "desk is up 20", "is up to 120": by how much, or to what, and no listing. */
+function isUpBySomething({ tokens, head }: Clause): boolean {
+  if (!head || !/^(?:is|are) up$/.test(head.text)) return false;
+  const next = tokens[tokens.indexOf(head) + 1];
+  return next?.kind === "amount" || next?.text === "to";
+}
 
 /** "stuck the sideboard in the booth at 190": set out where it is for sale. */
 const SET_OUT = ["put", "stuck", "placed", "set", "hung"].flatMap((verb) =>
@@ -104,12 +111,25 @@ export const list = defineVerb({
           "put … for sale",
         ],
       },
+      {
+        say: ["got … up online", "got … up for sale"],
+        with: ["piece", "number"],
+        without: ["moneyFirst", "supply"],
+        light: true,
+      },
       { say: SET_OUT, with: ["piece", "number"] },
       {
         say: [
           ...[
+            "ad up for",
+            "ad is up for",
+            "ad up",
             "is up",
             "are up",
+            "in the booth at",
+            "in the booth for",
+            "in my booth at",
+            "in my booth for",
             "for sale",
             "is for sale",
             "are for sale",
@@ -126,9 +146,6 @@ export const list = defineVerb({
             "is now listed",
             "are now listed",
             "price tag",
-            "ad up for",
-            "ad is up for",
-            "ad up",
           ],
         ],
         with: ["piece", "number"],
@@ -180,7 +197,10 @@ export const list = defineVerb({
     absorbs: ["asking", "up for", "up", "put", "ask", "price"],
     // "put the desk on the truck" lists nothing.
     judge: (_, clause) =>
-      clause.head?.text === "put" && clause.tokens.some(({ text }) => text === "on") && !says(clause, BOARDS)
+      isUpBySomething(clause) ||
+      (clause.head?.text === "put" &&
+        clause.tokens.some(({ text }) => text === "on") &&
+        !says(clause, BOARDS))
         ? { kind: "noVerb" }
         : null,
   },

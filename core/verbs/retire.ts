@@ -9,7 +9,8 @@ import { settlePieces } from "../decide/pieces.ts";
 import { show } from "../money.ts";
 import { type Clause, placeAfter, says } from "../notes/clause.ts";
 import { ARTICLES_WIDE } from "../notes/words/links.ts";
-import { GIVEN_AWAY } from "../notes/words/verbs.ts";
+import { OWN_SPOTS } from "../notes/words/places.ts";
+import { GIVEN_AWAY, TO_DO_WITH_IT } from "../notes/words/verbs.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -46,8 +47,24 @@ const LOST = [
   "fell apart",
 ];
 
+/** "gave my friend the desk to sell", "lamp given to me", "the desk stays in the garage": it has gone to nobody. */
+function isForSomething(tokens: Clause["tokens"]): boolean {
+  return tokens.some(({ text }, at) => {
+    const next = tokens[at + 1];
+    // "chair in the dumpster at 5th st": where one was found.
+    if (text === "in the dumpster") return next !== undefined;
+    if (/^(?:is |are )?stay/.test(text))
+      return tokens
+        .slice(at + 1)
+        .some((token) => token.roles.place !== undefined || OWN_SPOTS.has(token.text));
+    if (!next || !/(?:^|given )to$/.test(text)) return false;
+    return next.roles.labor === true || next.roles.heads !== undefined || TO_DO_WITH_IT.has(next.text);
+  });
+}
+
 /** "gave my niece the desk" gives it; "gave up on the desk" and "gave the lady a deal on it" give nothing. */
 function isNotGiven({ tokens, head }: Clause): boolean {
+  if (isForSomething(tokens)) return true;
   if (head?.text !== "gave" || tokens.some(({ text }) => GIVEN_AWAY.has(text))) return false;
   const who = placeAfter(tokens, tokens.indexOf(head) + 1, ARTICLES_WIDE);
   const what = placeAfter(tokens, who + 1, ARTICLES_WIDE);
@@ -155,6 +172,7 @@ export const retire = defineVerb({
           "took … to the dump",
           "took … to dump",
           "hauled … to the dump",
+          ...["took … to the landfill", "hauled … to the landfill", "took … to the transfer station"],
           "took … to the curb",
           "put … on the curb",
           "put … out on the curb",
@@ -187,7 +205,7 @@ export const retire = defineVerb({
           "is in the dumpster",
           "ended up in the dumpster",
           "ended up in the trash",
-          ...["in the dumpster", "dumpster :", "dump :", "in the burn pile", "to the burn pile"],
+          ...["in the dumpster", "dumpster :", "dump :", "went in the burn pile", "to the burn pile"],
           "put … in the dumpster",
           "put … in the trash",
         ],

@@ -12,11 +12,17 @@ function fate(clause: Clause, pattern: RegExp): boolean {
 }
 
 const WANTS_NOT =
-  /^(?:doesnt|does not|dont|didnt|isnt|arent|wont be|no longer|cant|decided not to) (?:want|need|take|taking|get|getting|buy|buying)s?$/;
+  /^(?:(?:doesnt|does not|dont|didnt|isnt|arent|wont be|no longer|cant|decided not to) (?:want|need|take|taking|get|getting|buy|buying)s?|decided against|lost interest in|walked on)$/;
+
+/** Words that say it of a buyer only where somebody stands before them: "pulled out the dresser". */
+const NEEDS_SOMEBODY = /^(?:pulled out(?: of)?|walked on|decided against|lost interest in)$/;
 
 /** "doesn't need it delivered", "doesn't want the desk refinished": it is wanted all the same. */
 function isOfSomethingElse({ tokens, head }: Clause): boolean {
-  if (!head || !WANTS_NOT.test(head.text)) return false;
+  if (!head) return false;
+  const isSomebody = ({ roles }: Tok): boolean => roles.person === true || roles.actor === "buyer";
+  if (NEEDS_SOMEBODY.test(head.text) && !tokens.slice(0, tokens.indexOf(head)).some(isSomebody)) return true;
+  if (!WANTS_NOT.test(head.text)) return false;
   // "mom doesn't want the desk": nobody who would have bought it.
   if (tokens.some(({ roles }) => roles.actor === "ours")) return true;
   const at = placeAfter(tokens, tokens.indexOf(head) + 1, ARTICLES_WIDE);

@@ -21,6 +21,10 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
   if (says(clause, /^(?:returned|refunded|gave back|kept)$/) || isGivenBack(clause))
     return { kind: "unknown" };
   if (fields.deposit !== undefined && isOwnDeposit(clause)) return { kind: "anotherPerson" };
+  // "set aside for sanding", "up front for painting a desk"
+  const isForWork = ({ text, roles }: Tok): boolean =>
+    text === fields.buyer && (roles.labor || roles.supply) !== undefined;
+  if (clause.tokens.some(isForWork)) return { kind: "doubt" };
   // "setting the bench aside for now": for whom?
   const isForSomebody =
     fields.buyer !== undefined || fields.until !== undefined || fields.deposit !== undefined;

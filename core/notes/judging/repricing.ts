@@ -71,6 +71,8 @@ export function judgePrice(fields: ReadingFields["reprice"], clause: Clause): Tr
   const cut =
     preposition === "by" ||
     /^(?:off|less|cheaper)$/.test(after(clause, token)) ||
+    // "dropped the hutch another 20"
+    (!raises && clause.tokens[clause.tokens.indexOf(token) - 1]?.text === "another") ||
     (/^(?:took|take|knocked|knock|shaved)/.test(head) &&
       clause.tokens.some((word) => word.text === "off" || word.text === "knocked off"));
   if (cut) {

@@ -36,12 +36,9 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
   return isDoubtful ? { kind: "twoNumbers" } : null;
 }
 
-/** "got the 30 for the trunk", "finally got my 25 …" */
-function isKnownSum({ tokens, head }: Clause): boolean {
-  if (!head || !/^(?:got|received|have)$/.test(head.text)) return false;
-  const at = tokens.indexOf(head);
-  return WHOSE.has(tokens[at + 1]?.text ?? "") && tokens[at + 2]?.kind === "amount";
-}
+/** "got the 30 for the trunk", "she came by with her 25 for the desk" */
+const isKnownSum = ({ tokens }: Clause): boolean =>
+  tokens.some(({ kind }, at) => kind === "amount" && WHOSE.has(tokens[at - 1]?.text ?? ""));
 
 /** "sold dresser 165 transfer fee 4.95": the fee says how it was paid. */
 function methodOfFee(fields: ReadingFields["sell"], { tokens }: Clause): void {

@@ -74,7 +74,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
   ],
   ["[to see if|whether|how|what >] ;", "aside", "lowered sideboard by 15 to see if it moves"],
   [
-    "[<art>? <part> sticks|sticking|stuck|wobbles|wobbled|broke|cracked|snapped|squeaks|jammed|split|warped|missing]",
+    "[<art>? <part> is|was|are|were|kept|keeps|got? sticks|sticking|stuck|wobbles|wobbled|broke|cracked|snapped|squeaks|jammed|split|warped|missing]",
     "aside",
     "gave back 20 on desk, drawer sticks",
   ],

@@ -282,6 +282,11 @@ const ROWS: readonly Row<DealEffect>[] = [
     "collect",
     "rest of the money for the dresser, 60",
   ],
+  [
+    "^ <art>? [final|last|remaining|other $] for|on|from <art>? <piece> ;",
+    "collect",
+    "final 35 for the trunk",
+  ],
   ["[$ more on|for|toward] … all? paid", "collect", "20 more on the trunk, all paid now"],
   [
     `${IN} … [$ he|she|they was|were short|shy]`,
@@ -296,7 +301,11 @@ const ROWS: readonly Row<DealEffect>[] = [
   ],
   ["[paid in_full|off now|today|finally?]", "collect or sell", "paid in full now, 45 for the bench"],
   ["paid_me|gave_me|sent_me [the $] !for|on|to|down|deposit", "collect", "pete paid me the 45 finally"],
-  ["paid|paid_me|gave_me|sent_me [his|her|their $]", "collect", "dresser lady paid her 20"],
+  [
+    "^ <art>? !<kin> <person>|<new>|<piece> <person>? finally|just? paid|paid_me|gave_me|sent_me [his|her|their $]",
+    "collect",
+    "dresser lady paid her 20",
+  ],
   ["[collected|collecting] $", "collect", "collected 40 from mike"],
   [
     "[$ for|on|from] … <piece> finally|just? came|arrived|landed|cleared",

@@ -204,6 +204,16 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ],
   ["<miles> [,|(|- # and|&|+|plus # )?] ;", "passing", "drove 22 miles (11 and 11)"],
   // What somebody takes of a sale.
+  [
+    "<sell> … $ … $ [of_it|of_that? went_to|goes_to|lost_to|out_in fee|fees]",
+    "fee",
+    "sold coffee table 55, 5 of it went to fees",
+  ],
+  [
+    "[$ less|under|over|more|below|above than? asking|list_price|listed|full_price]",
+    "passing",
+    "sold rocking chair for 5 less than asking, 45",
+  ],
   ["<sell> … $ and|,|&? [paid|cost_me|lost] $ in? fee|fees", "passing", "sold lamp 30 and paid 2 in fees"],
   [
     "<sell> … $ ,|-|and|but? [<art>? booth|app|site|mall|shop|store|market|auction|consignment|consigner|platform takes|took|keeps|kept|charges|charged|gets|got|keep|take out?] $ !!fee|fees|cut|commission",

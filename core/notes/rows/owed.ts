@@ -129,6 +129,16 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold hutch 200 but he was 30 short",
   ],
   [
+    "<~sell> … $ … [paid|paid_me|got|gave|gave_me $ now|today|already?] … other|last|remaining|rest $",
+    "beside",
+    "sold settee 140 she gave me 100 and will bring the other 40",
+  ],
+  [
+    "<~sell> … $ … [he|she|they? will|gonna|going_to|is_bringing|bringing|brings|sending bring|pay|send|drop_off|give|get? me|us? <art>? other|last|remaining|rest $]",
+    "owed",
+    "sold bench 60, she paid 40 and will bring the last 20",
+  ],
+  [
     "<~sell> … $ … [still? owes|owe|still_owes me|us? $ of_it|still|yet?]",
     "owed",
     "sold the trunk for 90, buyer paid 50 and owes 40",

@@ -11,6 +11,9 @@ const GETS =
 const PUTS =
   "put|puts|put_down|left|left_me|gave|gave_me|handed|handed_me|paid|paid_me|sent|sent_me|wired|dropped_off";
 const AS_DEPOSIT = "deposit|down|down_on|down_for|to_hold|toward|towards|to_save|to_reserve";
+/** Houses and trades that buy, by no name. */
+const HOUSES =
+  "school|church|store|shop|office|hotel|motel|inn|restaurant|bakery|cafe|bar|brewery|winery|salon|spa|studio|gallery|museum|theater|library|daycare|preschool|clinic|company|firm|farm|charity|shelter|boutique|florist|antique_shop|antique_store|dealer|dealers|local|locals|regular|collector|decorator|designer|stager|contractor|realtor";
 /** How somebody wants a piece no more. */
 const LEAVES =
   "doesnt_want|doesnt_need|no_longer_needs|got_cold_feet|isnt_taking|isnt_getting|isnt_buying|no_longer_wants|cant_take|passed_on|decided_against|decided_not_to_buy|decided_not_to_take|wont_be_taking|lost_interest_in|walked_on";
@@ -252,6 +255,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "someone else bought the armoire 80",
   ],
   [
+    `^ [<art>? !<kin> <new>|<person> decided|says|said|told_me he|she|they] ${LEAVES}`,
+    "buyer",
+    "mike decided he doesn't want the bench",
+  ],
+  [
     "^ [me|i|we|us and|&|with <art>? <new>|<person>|<kin>] " + GETS,
     "asked",
     "me and bob bought a dresser 40",
@@ -291,11 +299,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "nurse backed out of the desk",
   ],
   [
-    "^ [next_door|across_the_street|down_the_street|upstairs|downstairs|school|church|store|shop|office|hotel|restaurant|bakery|cafe|dealer|dealers|local|locals|regular|collector|decorator|designer|stager|antique_shop|antique_store] " +
-      GETS,
+    `^ [next_door|across_the_street|down_the_street|upstairs|downstairs] ${GETS}`,
     "buyer",
-    "school bought desk 90",
+    "next door bought desk 90",
   ],
+  [`^ [<art>? ${HOUSES}] ` + GETS, "buyer", "school bought desk 90"],
   [
     "<piece> [picked_up|collected|fetched and|& paid|paid_for]",
     "sold",

@@ -296,7 +296,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "headboard is a goner, tossed it",
   ],
   [
-    "[not|no_longer|arent|isnt|wont_be selling] <art>? <piece> ,|and|- i|we|were|im|so|just* keeping|keep|kept",
+    "[not|no_longer|arent|isnt|wont_be selling] <art>? <piece> !!listed|posted|online|up ,|and|- i|we|were|im|so|just* keeping|keep|kept",
     "word",
     "not selling the rocker, we're keeping it",
   ],
@@ -341,7 +341,12 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "full refund on the crib 45, it's back in the shop",
   ],
   [
-    "<piece> staying|stays|is_staying|are_staying [in|at|with <art>? <word>]",
+    "<hold> … ,|-|with? [no|without|zero money|deposit|cash|payment down|yet?]",
+    "word",
+    "holding the bench for mike, no money down",
+  ],
+  [
+    "<piece> staying|stays|is_staying|are_staying [in <art>? den|kitchen|hall|hallway|living_room|bedroom|dining_room|house|family_room|office|nursery|entryway|foyer|bathroom]",
     "word",
     "lamp staying in the den",
   ],
@@ -370,6 +375,14 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "[talked|haggled|negotiated|bargained <art>? <person>|seller|him|her|them|owner|price|it? down|a_bit|a_little|some|hard? to? $?] and|so|, … got|bought|paid|took|brought|grabbed",
     "word",
     "talked the seller down and got the desk for 55",
+  ],
+  ["ad|ads … [costs|cost|ran|fee|is|was $]", "doubt", "ad up for the desk costs 5"],
+  ["[priced|pricing a|an|another|some|new]", "offer", "priced a new desk at 300"],
+  ["a|an|another <piece> [for_sale|on_the_market]", "offer", "a desk for sale for 60"],
+  [
+    "<piece> [for_sale|on_the_market … down_the_street|up_the_street|across_the_street|next_door|nearby|down_the_road|up_the_road|across_town]",
+    "offer",
+    "desk for sale down the street for 60",
   ],
   [
     "[saw|seen|spotted|noticed|eyeing|eyed|looked_at|looking_at|passed_on|passed_up <art>? <piece>] !!after_all",

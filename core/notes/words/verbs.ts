@@ -17,6 +17,11 @@ export const AFTER_REFUSAL = wordSet(
   "anymore any after now so and but because bc cuz since today either period then",
 );
 
+/** Behind "to": what somebody is to do with a piece, or that it came to us. */
+export const TO_DO_WITH_IT = wordSet(
+  "sell fix hold store watch borrow use move haul try photograph refinish me us",
+);
+
 /** Behind "gave": that it was for nothing, or to whom. */
 export const GIVEN_AWAY = wordSet("to away free for_free for_nothing freebie as as_freebie as_a_freebie");
 
