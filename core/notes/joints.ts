@@ -94,7 +94,8 @@ function isMeasureOfIt(next: Shape, before: Shape, verb: Tok | undefined, facts:
   const isTook = next.duration && next.head !== undefined && TAKES_TIME.has(next.head.text);
   if (next.head && !isTook) return false;
   if (verb === undefined || (next.duration && before.labor)) return true;
-  return isTook ? takesSlot(verb, "minutes", facts) : next.miles && CARRIED.has(verb.text);
+  if (isTook) return takesSlot(verb, "minutes", facts) || (isLight(verb) && !isTrade(verb));
+  return next.miles && CARRIED.has(verb.text);
 }
 
 /** How a run of tokens goes on from the clause before it. */
@@ -119,6 +120,9 @@ export function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): 
   // "armchair and ottoman 35 min": one job on both.
   const isPieceAlone = before.piece && !before.head && !before.amount && !before.duration && !before.supply;
   if (next.piece && next.duration && isPieceAlone && !cut.repeats) return "merge";
+  // "stain and final coat of poly on the crib 50 min"
+  const isSupplyAlone = before.supply && !before.head && !before.amount && !before.piece && !before.duration;
+  if (isSupplyAlone && next.duration && next.piece && !next.amount) return "merge";
   // "stripped and sanded desk 3h": one job, and its parts.
   if (isLeadIn(before, cut) && !before.piece && !before.supply && !before.stream && !before.loan)
     return "merge";

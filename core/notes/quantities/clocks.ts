@@ -118,8 +118,11 @@ export function minutesBetween(from: string, to: string): number | null {
   const [start, end] = [from, to].map((text) => hourAt(text.split(" "), 0));
   if (!start || !end) return null;
   const minutes = (end.minutes - start.minutes + HALF_DAY) % HALF_DAY;
-  return minutes === 0 ? null : minutes;
+  return minutes === 0 || minutes > SITTING_MAX ? null : minutes;
 }
+
+/** Nobody works longer than that at one go, and prices start and end too: "started at 12 ended at 8". */
+const SITTING_MAX = 6 * 60;
 
 const RANGE_LINK = /^(?:to|till|til|until|thru|-|→)$/;
 

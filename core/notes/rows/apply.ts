@@ -99,7 +99,8 @@ const UNSAID = rolesOf<Head>({ hedge: "doubt" });
 function driven(tokens: readonly Tok[], fired: Fired, isUnsaid: boolean): Tok {
   const token = joined(tokens, fired, isUnsaid ? UNSAID : NO_ROLES);
   token.kind = "miles";
-  token.miles = decimalText(tokens[fired.to - 1]!.amount!.exact!);
+  const said = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "amount");
+  token.miles = decimalText(said!.amount!.exact!);
   return token;
 }
 

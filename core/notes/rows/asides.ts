@@ -6,6 +6,12 @@ export type AsideEffect = "aside";
 
 const ROWS: readonly Row<AsideEffect>[] = [
   [
+    "drove|went|ran|drive|rode|trip|run … [to <word> <word>? <word>? and back]",
+    "aside",
+    "drove to mill creek and back for the armoire, 61 miles",
+  ],
+  ["[lump sum|sums|payment?]", "aside", "paid 1000 lump sum to the loan"],
+  [
     "loan [company|people|folks|servicer|office|lender|place|guy|guys]",
     "aside",
     "mailed 150 to the loan company",

@@ -37,12 +37,45 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
     "cleaned up the mirror frame for 20",
   ],
   ["<time>|<miles> [4] the|my|our|this|that|a|an|<piece>", "passing", "drove 19 miles 4 the desk"],
+  [
+    "<piece> pickup|pick_up|delivery|drop_off|dropoff|viewing|appointment … ,|-? [<time>]",
+    "vague",
+    "desk pickup, 2 hours",
+  ],
   // How often no standing note can be.
   ["[every other|second|third|fourth|few|couple <any>]", "vague", "pay the loan 120 every other friday"],
   ["[every <span>] !<amonth>", "vague", "storage 60 every 2 weeks"],
   ["$ … [biweekly|bi_weekly|bimonthly|semimonthly|fortnightly]", "vague", "storage 60 biweekly"],
   ["$ … [twice|two_times|three_times|four_times a|per month|week|year]", "vague", "ads 15 twice per week"],
   ["$ … [twice|two_times|three_times|four_times <amonth>|<aweek>]", "vague", "ads 15 twice a week"],
+  ["[<time> and|& some|a_bit|a_little? change|then_some]", "vague", "three hours and change on the hutch"],
+  [
+    "[talked|talking|chatted|slept|napped|browsed|haggled|stood|drove_around for? <time>]",
+    "passing",
+    "talked 2 hours",
+  ],
+  [
+    "<miles> … ,|( [round_trip|roundtrip|rt|there_and_back|total] )? ;",
+    "passing",
+    "61 miles, desk, round trip",
+  ],
+  [
+    "<stream> … $ ,|(|-? [$ of it|that|which was|were|is|from|in? <stream>]",
+    "passing",
+    "workshop 180, 40 of it tips",
+  ],
+  [
+    "^ <day>? [miles|mileage today|total|driven|for_today|this_morning :? <bare>] ;",
+    "miles",
+    "miles today 44.6",
+  ],
+  ["^ [business|biz|work|truck|van|shop miles|mileage :? <bare>] ;", "miles", "truck miles 18"],
+  [
+    "^ [business|biz|work|truck|van|shop miles|mileage :? <bare>] for|to|<day>|,",
+    "miles",
+    "business miles 18 for the hutch",
+  ],
+  ["[<bare> business|biz|work|truck|van|road|highway miles|mi]", "miles", "18 biz miles"],
   // By the odometer.
   [
     `[${ODOMETER}|miles reading|readings|went|from|:|was|is|read|start|started|at* <bare> before|then|out? ${LINK}|then|and|, end|ended|ending|now|finish|at* <bare> after?]`,

@@ -40,16 +40,14 @@ const SCRAP = `${METAL}|wood|lumber`;
 
 const ROWS: readonly Row<OwnerEffect>[] = [
   // Money that comes in beside the pieces.
+  ["[ran|running|placed|posted|took_out <art>? ads|ad] … $", "cost", "ran ads 15"],
   [
     "[<supply>|<labor>|<trait>|<part> <supply>? class|classes|workshop|workshops|lesson|lessons|course|courses]",
     "stream",
     "110 for teaching the chalk paint class",
   ],
-  [
-    "[<stream> payout|payouts|payment|payments|deposit|money|revenue|proceeds|earnings] !down",
-    "stream",
-    "class payment 40",
-  ],
+  ["[!ads|ad|videos|blog <stream> payment|payments]", "stream", "lessons payment 40"],
+  ["[<stream> payout|payouts|deposit|money|revenue|proceeds|earnings] !down", "stream", "class payout 40"],
   ["[<stream> check] came|arrived|in|hit|cleared|landed|of|for|,", "stream", "workshop check came 62.15"],
   [
     "paid|pd|spent $ for|on <art>? [repair|repairs|tune_up|tuneup|oil_change|inspection|fix] ;",

@@ -43,6 +43,26 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "word",
     "interest on the van loan dropped to 4.75%",
   ],
+  [
+    "<time> [( <new>|<labor>|<supply>|<part>|<plain>|<trait>|<opinion>* )] ;",
+    "word",
+    "worked on the desk 55 minutes (veneer repair)",
+  ],
+  [
+    "[<art>? first|second|third|1st|2nd|3rd|last|final|another|top|base|one coat|coats of? <supply>?] on <art>? <piece> … <time>",
+    "labor",
+    "clean up and first coat of wax on the sideboard 1h20",
+  ],
+  [
+    "[<art>? last|final|other <part>|<supply> is|are|went finally? on|in|back_on|back_in|attached|up] so|and|,",
+    "word",
+    "the last drawer is on so the dresser is done",
+  ],
+  [
+    "[<~finish> the|my|our|with* storage|storage_unit|unit|booth|phone|internet|insurance|membership|subscription|permit]",
+    "other",
+    "done with the storage unit, stop it",
+  ],
   // What was done, told beside the time and the piece.
   [
     "<time> … <piece> ,|-|(? mostly|mainly|just|only|all? [<labor> <art>? <trait>|<plain>|<opinion>* <new>|<supply>|<part>|<workpart> <part>?] )? ;",

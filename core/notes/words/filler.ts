@@ -125,6 +125,7 @@ export const FILLER: readonly string[] = [
   "no complaints",
   "cant complain",
   ...["bench time", "shop time", "garage time", "labor time"],
+  ...["time sheet", "timesheet", "time log", "work log", "time card"],
   "trash day",
   "got around to",
   "got round to",

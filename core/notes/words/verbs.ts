@@ -30,7 +30,7 @@ export const BEFORE_RETURNED = wordSet("was is got just been today");
 
 /** No more reminders. */
 export const NUDGES_OFF =
-  /^(?:off|stop .*|quit .*|no more .*|no nudges|mute|mute nudges|turn off.*|never|disable|pause|pause .*|quit|dont|anymore)$/;
+  /^(?:off|stop .*|quit .*|cancel .*|no more .*|no nudges|mute|mute nudges|turn off.*|never|disable|pause|pause .*|quit|dont|anymore)$/;
 
 /** Which half of the day an hour is of. */
 export const MORNINGS = /\b(?:mornings?|breakfast|sunrise)$/;
