@@ -28,6 +28,7 @@ export function answerView(desk: Desk, question: ViewQuestion): Answered {
   const { books, today, currency, mileageRates } = desk;
   if (question.asks === "rate") return answerRates(desk, loan);
   if (question.asks === "ready") return answerReady(desk);
+  if (about === "loan" && question.yesNo) return answerOwed(desk, question);
   if (about === "loan" && loan !== null) return answerOneLoan(desk, loan);
   if (about === "tax" && question.period) return answerSetAside(desk, question.period);
   const told = rule.answer({ question: asked, books, today, currency, pieces, mileageRates });
@@ -136,6 +137,14 @@ function answerSetAside({ books, today }: Desk, period: Period): Answered {
     period: { from, to },
     text: `Set aside for tax, ${nameOf(period, today)}: ${show(sum)} (an estimate)`,
   };
+}
+
+/** "Do i owe anything on the loan" */
+function answerOwed(desk: Desk, question: ViewQuestion): Answered {
+  const { yesNo: _, ...plain } = question;
+  const told = answerView(desk, plain);
+  const isOwed = Number(told.value ?? 0) > 0;
+  return { ...told, value: isOwed ? "yes" : "no", text: `${isOwed ? "Yes" : "No"}. ${told.text}` };
 }
 
 function answerOneLoan({ books, today }: Desk, name: string): Answered {

@@ -51,7 +51,7 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   const isOfWork = f.unit("minutes", "miles");
   const found = COUNTED.find(([cue]) => f.has(cue) && !(isOfWork && cue === "have"));
   if (found) return { counted: found[1], cue: found[0] };
-  if (f.groups("buyer")) return { counted: "sold", cue: "sold" };
+  if (f.groups("buyer") || (f.buyer && f.has("spent"))) return { counted: "sold", cue: "sold" };
   if (f.groups("source")) return { counted: "bought", cue: "bought" };
   if (f.groups("place")) return { counted: "listed", cue: "listed" };
   if (f.place) return { counted: "on the market", cue: "listed" };

@@ -139,7 +139,8 @@ export const filters: Readonly<Record<Exclude<Dimension, "over" | "under" | "lea
   place: ({ piece }, value, desk) => piece !== null && namesSame(placeOf(desk, piece), value),
   person: ({ fact }, value, desk) =>
     value.startsWith("#") ? isBy(fact, Number(value.slice(1))) : namesSame(personOf(desk, fact), value),
-  what: (subject, value) => isWhat(whatOf(subject) ?? "", value),
+  // A sort of spending may stand among things bought: "tools and gas".
+  what: (subject, value) => isWhat(whatOf(subject) ?? "", value) || spendOf(subject)?.category === value,
   category: (subject, value) => spendOf(subject)?.category === value,
   stream: ({ fact }, value) => fact?.kind === "income" && namesSame(fact.data.stream, value),
   loan: ({ loan }, value) => loan === value,

@@ -244,7 +244,7 @@ export const RULES: readonly Rule[] = [
   {
     // "Did i buy more in june than in july"
     measure: "count",
-    when: (f) => f.beside && !f.has("money", "when", "where", "who", "sale") && f.has(...HAPPENED),
+    when: (f) => f.beside && !f.has("money", "when", "where", "who", "sale") && f.has(...HAPPENED, "have"),
     takes: [...MUCH, "gone", "got"],
   },
   {

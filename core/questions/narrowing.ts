@@ -105,14 +105,21 @@ function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Narrower |
 }
 
 /** "what mom bought", "dad's chairs": one of ours, who bought the pieces that something else is asked of. */
-function boughtIt({ mark, at }: Item, measure: MeasureName, { marks }: Parts): boolean {
+function boughtIt({ mark, at, link }: Item, measure: MeasureName, { marks }: Parts): boolean {
   if (measures[measure].byNotes || measure === "price" || measure === "cost") return false;
   const isOf = (place: number): boolean =>
     marks[place]?.senses.cues.some((cue) => cue === "bought" || cue === "got") ?? false;
+  // "Mom pieces"
+  const next = marks[at + 1]?.senses;
+  const isTheirs = link === null && Boolean(next?.flags.has("generic") || next?.thing?.noun);
   const person = mark.senses.own.find(({ dimension }) => dimension === "person");
   const isPossessive = person !== undefined && mark.text === possessiveOf(person.value.toLowerCase());
   return (
-    isPossessive || isOf(at + 1) || (isOf(at - 2) && marks[at - 1]?.senses.link === "by") || isOf(at - 1)
+    isPossessive ||
+    isTheirs ||
+    isOf(at + 1) ||
+    (isOf(at - 2) && marks[at - 1]?.senses.link === "by") ||
+    isOf(at - 1)
   );
 }
 
@@ -173,7 +180,23 @@ export function narrowed(parts: Parts, measure: MeasureName, desk: Desk): Narrow
         item,
       });
   }
-  return narrowings;
+  return withCategories(narrowings, parts);
+}
+
+/** "Tools and gas": a sort of spending beside a thing bought; either is meant. */
+function withCategories(narrowings: Narrowing[], parts: Parts): Narrowing[] {
+  const { marks } = parts;
+  const of = (dimension: Dimension) =>
+    narrowings.find(({ filter }) => filter.dimension === dimension && !filter.not);
+  const [what, category] = [of("what"), of("category")];
+  if (!what || !category || isParted(parts, what.item, category.item)) return narrowings;
+  const [first, last] = [what.item.at, category.item.at].sort((a, b) => a - b) as [number, number];
+  const isJoined = marks
+    .slice(first + 1, last)
+    .some(({ senses }) => senses.flags.has("and") || senses.flags.has("or"));
+  if (!isJoined) return narrowings;
+  what.filter = { ...what.filter, values: [...what.filter.values, ...category.filter.values] };
+  return narrowings.filter((each) => each !== category);
 }
 
 /** "my sales": by whoever asks. */

@@ -92,7 +92,9 @@ function filterOf(reading: Reading, { limit, cents, at, unit }: Limited, used: n
   const isOfNotes = measures[measure].byNotes && said?.[0] === "paid";
   if (!said || isOfNotes || said[1] === measure) return { dimension: limit, values };
   used.push(place);
-  return { dimension: limit, values, of: said[1] };
+  // "Cost me over 50 to buy"
+  const of = said[1] === "cost" && /\bto buy\b/.test(parts.said) ? "price" : said[1];
+  return { dimension: limit, values, of };
 }
 
 /** Whether a measure is counted in the unit itself. */

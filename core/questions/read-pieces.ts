@@ -71,7 +71,9 @@ export function readPieces(parts: Parts, f: Features, desk: Desk): PieceQuestion
   );
   const fact = factOf(parts, f);
   const asksMuch = parts.marks.some(({ text }) => text.includes("how much"));
-  if (fact && !asksMuch && !f.has("howMany", "average", "median", "earn", "net"))
+  // "How much was i asking for the hutch" asks for a price, whatever the piece has come to since.
+  const isPrice = fact?.name === "last list price" || fact?.name === "first list price";
+  if (fact && (!asksMuch || isPrice) && !f.has("howMany", "average", "median", "earn", "net"))
     return readFact(parts, fact, desk);
   if (asksFigure || f.has("cost", "price", "soldFor", "daysToSell", "daysListed", "tiedUp", "interest"))
     return null;

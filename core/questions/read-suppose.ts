@@ -126,7 +126,7 @@ function questionOf(
   // "Which loan has the highest rate"
   const isDearest =
     f.has("rate", "cost") && parts.orders.length > 0 && parts.orders.every(({ order }) => order === "most");
-  if (isDearest && f.has("which") && parts.amounts.length === 0) return { kind: "first loan" };
+  if (isDearest && (f.has("which") || f.loan) && parts.amounts.length === 0) return { kind: "first loan" };
   const isFirst = f.has("which") || /^(?:what|which)$/.test(parts.first);
   if (
     isFirst &&

@@ -89,6 +89,14 @@ export const PIECE_RULES: readonly Rule[] = [
     list: true,
   },
   {
+    // "Anything listed more than 100 days"
+    measure: "days listed",
+    when: (f) =>
+      f.lists && f.unit("days") && f.has("listed", "daysListed") && !f.has("sold", "takes", "took"),
+    takes: ["which", "list", "listed", "daysListed", "have", "unsold", "sat"],
+    list: true,
+  },
+  {
     measure: "days here",
     when: (f) =>
       f.lists &&
@@ -122,7 +130,11 @@ export const PIECE_RULES: readonly Rule[] = [
   {
     measure: "asking",
     when: (f) =>
-      f.lists && f.limit && f.has("listed", "asking") && !f.has("sold", "soldFor", "earn", "daysListed"),
+      f.lists &&
+      f.limit &&
+      !f.unit("days") &&
+      f.has("listed", "asking") &&
+      !f.has("sold", "soldFor", "earn", "daysListed"),
     takes: ["which", "list", "listed", "asking", "have", "unsold"],
     list: true,
   },

@@ -59,6 +59,8 @@ export class Sorter {
   take(at: number): number {
     const mark = this.marks[at]!;
     const { senses } = mark;
+    const range = this.#range(at);
+    if (range) return range;
     if (mark.unknown) return this.#leave(at, () => this.parts.unknown.push(mark));
     if (mark.period) return this.#period(mark, at);
     const limited = this.#limit(at);
@@ -106,9 +108,20 @@ export class Sorter {
     return this.#leave(at, () => this.parts.periods.push({ period: mark.period!, at }));
   }
 
+  /** "between 50 and 100": both hold, the ends included. */
+  #range(at: number): number | null {
+    const [lead, low, and, high] = this.marks.slice(at, at + 4);
+    if (lead?.text !== "between" || !low?.amount || !/^(?:and|to)$/.test(and?.text ?? "") || !high?.amount)
+      return null;
+    this.#limited("least", { at, amountAt: at + 1, words: 2 });
+    return this.#limited("most", { at: at + 2, amountAt: at + 3, words: 2 });
+  }
+
   /** "over 100", "100 or more". */
   #limit(at: number): number | null {
-    const { limit } = this.marks[at]!.senses;
+    // "Sold within 30 days"
+    const isWithin = this.marks[at]!.text === "within" && this.marks[at + 1]?.amount !== undefined;
+    const limit = isWithin ? "most" : this.marks[at]!.senses.limit;
     // "over the summer" is in it.
     const next = this.marks.slice(at + 1).find(({ senses }) => !senses.flags.has("filler"));
     if (limit && next?.period && !this.marks[at]!.senses.flags.has("than")) {
@@ -204,6 +217,7 @@ export class Sorter {
     if (!group) return false;
     if (groupWhole || this.#parted !== null) {
       this.parts.groups.push({ group, parted: true, at });
+      if (groupWhole) this.#addCues(cues, at);
       this.#parted = null;
       this.#link = null;
       return true;

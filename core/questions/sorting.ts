@@ -13,7 +13,7 @@ const OPENERS: ReadonlySet<string> = new Set(
 );
 
 /** "Sell faster" asks to compare as "faster" does. */
-const COMPARED = / (?:faster|slower|quicker|sooner|better|worse)$/;
+const COMPARED = / (?:faster|slower|quicker|sooner|better|worse)$|\blonger to sell$/;
 
 /** Sorts the marks of a question. */
 export function partsOf(said: readonly Mark[]): Parts {
@@ -50,6 +50,9 @@ export function partsOf(said: readonly Mark[]): Parts {
   return parts;
 }
 
+/** What may be counted of pieces. */
+const OF_COUNTS: readonly Cue[] = ["bought", "sold", "finished", "listed", "unsold"];
+
 /** A mark as the ones beside it have it. */
 function meantBeside(marks: readonly Mark[], at: number): Mark {
   const mark = marks[at]!;
@@ -79,6 +82,16 @@ function meantBeside(marks: readonly Mark[], at: number): Mark {
   const isLed = /^(?:to|on|for)/.test(marks[at + 1]?.text ?? "") && marks.slice(at + 1, at + 4).some(isLoan);
   if ((isLoan(marks[at - 1]) || isLed) && /^payments?$/.test(mark.text))
     return { ...mark, senses: { cues: ["loanPaid"], flags: new Set(), own: [] } };
+  // "Total chairs bought": how many.
+  const next = marks[at + 1]?.senses;
+  const isMany = Boolean(next?.thing?.plural || (next?.flags.has("generic") && !next.flags.has("filler")));
+  const isDone = marks.some(({ senses }) => senses.cues.some((cue) => OF_COUNTS.includes(cue)));
+  if (mark.text === "total" && isMany && isDone)
+    return { ...mark, senses: { cues: ["howMany"], flags: new Set(), own: [] } };
+  // "Dressers minus desks": one beside the other, since no dresser is a desk.
+  const isKind = (each: Mark | undefined): boolean => each?.senses.thing?.noun !== undefined;
+  if (mark.text === "minus" && isKind(marks[at - 1]) && isKind(marks[at + 1]))
+    return { ...mark, senses: { cues: [], flags: new Set(["compare"]), own: [] } };
   // "For a piece" means no average.
   if (mark.text === "a piece" && / (?:for|on|of|from)$|^(?:for|on|of|from)$/.test(marks[at - 1]?.text ?? ""))
     return { ...mark, text: "piece", senses: { cues: [], flags: new Set(["generic"]), own: [] } };

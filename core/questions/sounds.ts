@@ -42,12 +42,18 @@ export function asksYear(text: string, readings: readonly Reading[]): boolean {
 
 const TELLS = /^(?:i |we |just )*(?:paid|spent|drove|worked|got|sent|earned|put|received|made|threw)\b/i;
 
-/** "Everything mom brought home", "time spent on dressers": what was done is asked for, and no amount is told. */
+/** "Everything mom brought home", "put 1000 on the loan, what do i save": asked for, if there is an answer to it. */
 export function opensAsking(text: string): boolean {
+  const isInside =
+    /\S\s.*\b(?:what|when|how (?:much|many|long|soon)) (?:do|does|would|will|did|is|am|are|can) (?:i|we|it|that|this|they|the)\b/i;
+  if (isInside.test(text)) return true;
   const isDone =
     /^(?:everything|stuff|things|anything|all) (?:that )?\w+ (?:bought|sold|listed|finished|brought|got|picked)\b/i;
   const isCounted = /^(?:time|hours|hrs|money|miles) (?:spent|put|driven|worked|made|logged)\b/i;
-  return !/\d/.test(text) && (isDone.test(text.trim()) || isCounted.test(text.trim()));
+  const isRate = /^(?:per|average|avg|median) \w/i;
+  return (
+    !/\d/.test(text) && (isRate.test(text.trim()) || isDone.test(text.trim()) || isCounted.test(text.trim()))
+  );
 }
 
 /** "Hold #47 for who", "sold #22 for how much": what ends on a question word and tells no amount is no note. */

@@ -172,7 +172,8 @@ export function readView(parts: Parts, f: Features, desk: Desk): ViewQuestion | 
       ({ mark }) => !mark.senses.own.some(({ dimension }) => dimension === "loan"),
     );
     if (others.length > 0) return { kind: "refused", words: others.map(({ mark }) => mark.typed) };
-    const yesNo = rule.about === "pace" && isYesNo(parts, f) ? { yesNo: true as const } : {};
+    const isAsked = rule.about === "pace" || (rule.about === "loan" && f.has("owe"));
+    const yesNo = isAsked && isYesNo(parts, f) ? { yesNo: true as const } : {};
     const asks = rule.asks ? { asks: rule.asks } : {};
     // What is earned for the loans is for none of them alone.
     if (asks.asks === "ready" && loan !== null)

@@ -114,8 +114,9 @@ function piecesWords(filters: readonly Filter[]): string {
   if (filters.some(({ dimension, not }) => !not && (dimension === "kind" || dimension === "piece")))
     return filtersWords(filters);
   const limits = filters.filter(({ dimension }) => isLimit(dimension));
-  const before = filters.filter((filter) => !limits.includes(filter));
-  return [filtersWords(before), "pieces", filtersWords(limits)].filter((word) => word !== "").join(" ");
+  const behind = filters.filter((filter) => filter.not || limits.includes(filter));
+  const before = filters.filter((filter) => !behind.includes(filter));
+  return [filtersWords(before), "pieces", filtersWords(behind)].filter((word) => word !== "").join(" ");
 }
 
 export function capital(words: string): string {

@@ -121,6 +121,13 @@ export const CUES = {
     "broke even",
     "breaking even",
     "breakeven",
+    "end up making",
+    "we end up with",
+    "i end up with",
+    "we ended up with",
+    "i ended up with",
+    "we wound up with",
+    "i wound up with",
   ],
   /** "How did the lamps do". */
   fared: [
@@ -259,6 +266,16 @@ export const CUES = {
     "handed over to me",
     "paid us",
     "given us",
+    "sales like",
+    "sales look like",
+    "sales been like",
+    "each buyer paid",
+    "each buyer pay",
+    "each buyer spent",
+    "each buyer has paid",
+    "each customer paid",
+    "every buyer paid",
+    "each buyer brought in",
   ],
   /** What one piece was sold for. */
   soldFor: [
@@ -588,6 +605,11 @@ export const CUES = {
     "it costs me in",
     "it costing me in",
     "it cost us in",
+    "in for on",
+    "am i in for",
+    "in for on this",
+    "am i in for on",
+    "into it for",
   ],
   spent: [
     "spended",
@@ -681,6 +703,8 @@ export const CUES = {
     "drop at",
     "dropped at",
     "blew at",
+    "run",
+    "runs",
   ],
   /** Leaves the purchase out: what `spent` does anyway. */
   withoutBuying: [
@@ -2098,6 +2122,17 @@ export const CUES = {
     "sell through time",
     "days from purchase to sale",
     "days from buying to sale",
+    "takes longer to sell",
+    "take longer to sell",
+    "took longer to sell",
+    "longer to sell",
+    "sells slower",
+    "take me to sell",
+    "takes me to sell",
+    "took me to sell",
+    "take us to sell",
+    "usually take me to sell",
+    "usually take to sell",
   ],
   takes: ["take", "takes", "took", "taken"],
   daysListed: [
@@ -2700,6 +2735,7 @@ export const CUES = {
     "how old",
     "how old is",
     "how old are",
+    "here",
   ],
   money: [
     "for how much",

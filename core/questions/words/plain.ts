@@ -251,6 +251,7 @@ export const GENERIC: readonly string[] = [
   "pieces of furniture",
   "finds",
   "wares",
+  "deals",
 ];
 
 /** Words that stand for something said before: they need it in the question, the last ones only behind a preposition. */
@@ -362,6 +363,10 @@ export const COMPARISONS: readonly string[] = [
 ];
 export const THAN: readonly string[] = [
   "than",
+  "beat",
+  "beats",
+  "outdo",
+  "outdid",
   ..."better worse higher lower bigger smaller more less fewer faster slower"
     .split(" ")
     .map((word) => `${word} than`),
@@ -552,6 +557,9 @@ export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?:
   source: {
     words: [
       "source",
+      "place to buy",
+      "place to buy from",
+      "place to find stuff",
       "sources",
       "where i bought",
       "where i bought them",
@@ -635,6 +643,15 @@ export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?:
       "who it went to",
       "purchaser",
       "who i sold it to",
+    ],
+    whole: [
+      "each buyer paid",
+      "each buyer pay",
+      "each buyer spent",
+      "each buyer has paid",
+      "each customer paid",
+      "every buyer paid",
+      "each buyer brought in",
     ],
   },
   method: {
@@ -739,6 +756,10 @@ export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?:
   place: {
     words: [
       "place",
+      "place to list",
+      "place to list on",
+      "site to list on",
+      "place to sell",
       "places",
       "where listed",
       "where i listed",

@@ -39,6 +39,15 @@ test("a question without its mark that opens like none of the notes names the wo
   expect(chat.tap({ message: near.message, press: near.buttons[0]!.press }).text).toContain("77.50");
 });
 
+test("what is asked behind an amount makes a question of it, and so much an hour is no hour worked", () => {
+  chat.say("new loan school 2000 at 5.5%");
+  const before = chat.ledger.books.facts.length;
+  expect(chat.say("put 1000 on the school loan now what do i save").text).toMatch(/No pace|saves/);
+  expect(chat.say("per hour on dressers").text).toContain("An hour");
+  expect(chat.say("average profit dressers").text).toContain("Average profit, dressers");
+  expect(chat.ledger.books.facts).toHaveLength(before);
+});
+
 test("an amount is held against the sum, and the share of a part is told", () => {
   expect(chat.say("have i made over 50 on dressers").text).toMatch(
     /^Yes\. Profit, dressers, ever: 77\.50 \(over 50\.00\)/,
