@@ -33,6 +33,7 @@ const COUNTED: readonly (readonly [Cue, Counted])[] = [
   ["earn", "gone"],
   ["net", "gone"],
   ["gone", "gone"],
+  ["had", "unsold"],
 ];
 
 /** What a count is of, and the cue that says so. */

@@ -25,7 +25,7 @@ export function featuresOf(parts: Parts): Features {
     source: items.some(isSource),
     stream:
       items.length > 0 &&
-      items.some(({ mark }) => isStream(mark)) &&
+      items.some(({ mark, not }) => isStream(mark) && !not) &&
       items.every(({ mark }) => isStream(mark) || isMethod(mark)),
     loan:
       parts.cues.has("loan") ||

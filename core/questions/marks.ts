@@ -64,6 +64,7 @@ export function plainWords(text: string): string[] {
     .replace(/\bcompare (?!to\b|with\b).*/, (all) =>
       all.replace(/ (?:to|with) (?!sell\b|finish\b|list\b)/g, " versus "),
     )
+    .replace(/\b(today|yesterday)s\b/g, "$1")
     .replace(MONTH_TO_MONTH, "$1 to $2")
     .replace(/\b(?:wut|whut|wat|wht)\b/g, "what")
     .replace(/\bw\/o\b/g, " without ")

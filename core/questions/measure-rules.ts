@@ -37,7 +37,8 @@ export const RULES: readonly Rule[] = [
   {
     measure: "spent",
     when: (f) =>
-      f.has("withoutBuying", "overhead") ||
+      f.has("withoutBuying") ||
+      (f.has("overhead") && !f.has("earn", "net")) ||
       (f.pricey && f.bare && f.groups("day", "week", "month", "quarter", "year")) ||
       (f.groups("category", "what") && !f.has("earn", "net", "revenue", "howMany", "sold")) ||
       (f.supply && !f.has("howMany", "soldFor", "net", "earn")),

@@ -83,7 +83,19 @@ function sortOfTrait({ marks }: Parts): Mark | null {
 }
 const SORTS = /^(?:woods?|colou?rs?|materials?|finish(?:es)?|styles?|brands?|sizes?)$/;
 
+/** "Profit on one dresser": which one, nobody can tell. */
+function oneOfThem({ marks }: Parts): Mark | null {
+  const at = marks.findIndex(
+    ({ text }, place) =>
+      text === "one" &&
+      marks[place + 1]?.senses.thing?.noun !== undefined &&
+      !marks[place + 1]!.senses.thing!.plural,
+  );
+  return at < 0 ? null : marks[at]!;
+}
+
 const GUARDS: readonly Guard[] = [
+  oneOfThem,
   sortOfTrait,
   toCome,
   ({ adrift }) => adrift,
@@ -108,6 +120,8 @@ export function guarded(parts: Parts, f: Features): Mark | null {
 export function asksAdvice({ first, said }: Parts): boolean {
   return (
     /^(?:should|shall|must|would|could)$/.test(first) ||
-    /\b(?:(?:can|could) (?:i|we) (?!see|get|have)|(?:should|would|shall) (?:i|we) (?!see))/.test(said)
+    /\b(?:could (?:i|we) have|(?:can|could) (?:i|we) (?!see|get|have)|(?:should|would|shall) (?:i|we) (?!see))/.test(
+      said,
+    )
   );
 }

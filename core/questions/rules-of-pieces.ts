@@ -14,7 +14,7 @@ export const PIECE_RULES: readonly Rule[] = [
     when: (f) =>
       f.bare &&
       (f.source || f.person) &&
-      (f.has("got") || f.generic) &&
+      (f.has("got") || f.generic || (f.person && f.piece)) &&
       !f.supply &&
       !f.limit &&
       !f.by &&

@@ -82,6 +82,12 @@ function meantBeside(marks: readonly Mark[], at: number): Mark {
   const isLed = /^(?:to|on|for)/.test(marks[at + 1]?.text ?? "") && marks.slice(at + 1, at + 4).some(isLoan);
   if ((isLoan(marks[at - 1]) || isLed) && /^payments?$/.test(mark.text))
     return { ...mark, senses: { cues: ["loanPaid"], flags: new Set(), own: [] } };
+  // "How much has gas run since august"
+  const isBought = ({ senses }: Mark): boolean =>
+    senses.thing?.supply !== undefined || senses.own.some(({ dimension }) => dimension === "what");
+  const isRunning = /^runs?$/.test(mark.text) && marks.slice(0, at).some(isBought);
+  if (isRunning && !marks.slice(at + 1).some(({ senses }) => senses.thing))
+    return { ...mark, unknown: undefined, senses: { cues: ["spent"], flags: new Set(), own: [] } } as Mark;
   // "Total chairs bought": how many.
   const next = marks[at + 1]?.senses;
   const isMany = Boolean(next?.thing?.plural || (next?.flags.has("generic") && !next.flags.has("filler")));

@@ -703,8 +703,6 @@ export const CUES = {
     "drop at",
     "dropped at",
     "blew at",
-    "run",
-    "runs",
   ],
   /** Leaves the purchase out: what `spent` does anyway. */
   withoutBuying: [

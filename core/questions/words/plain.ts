@@ -217,7 +217,9 @@ export const FILLERS: readonly string[] = [
   "haha",
   "on the whole",
   "current",
-  "todays",
+  "run me the numbers",
+  "run the numbers",
+  "give me the numbers",
 ];
 
 /** Pieces in general: they say that pieces are meant and none more than another. */
@@ -251,7 +253,6 @@ export const GENERIC: readonly string[] = [
   "pieces of furniture",
   "finds",
   "wares",
-  "deals",
 ];
 
 /** Words that stand for something said before: they need it in the question, the last ones only behind a preposition. */
