@@ -42,5 +42,6 @@ export function anHour(cents: Cents, minutes: number): Cents | null {
 
 /** `percent` (a plain decimal such as "22.5") of an amount in cents, rounded half up once. */
 export function percentOf(percent: string, cents: Cents): Cents {
+  if (percent === "0" || cents === 0) return 0;
   return roundHalfUp(new Decimal(percent).times(cents).div(100));
 }

@@ -119,9 +119,9 @@ export function openNotes(connection: Connection, isKept = false): Notes & { for
     setState(id, state, of) {
       const outcome = of ?? null;
       looked = null;
-      const changed = (row: Note): Note => (row.id === id ? { ...row, state, outcome } : row);
-      inHand = inHand && changed(inHand);
-      if (lately) lately.rows = lately.rows.map(changed);
+      if (inHand?.id === id) inHand = { ...inHand, state, outcome };
+      const place = lately?.rows.findIndex((row) => row.id === id) ?? -1;
+      if (lately && place >= 0) lately.rows[place] = { ...lately.rows[place]!, state, outcome };
       setState.run(state, outcome, id);
     },
     get: (id) => (isKept && inHand?.id === id ? { ...inHand } : (byId.get({ id }) ?? null)),

@@ -39,13 +39,25 @@ export function taxPercentOn(books: Pick<Books, "taxRates">, day: Day): string {
  */
 export function monthRow(books: Books, month: Month, through: Day): MonthRow {
   const sums = books.months.get(month) ?? emptyMonth();
+  return { month, ...sums, ...profitIn(sums, books, month, through) };
+}
+
+/** What follows from the sums of a month. */
+function profitIn(
+  sums: Readonly<MonthSums>,
+  books: Books,
+  month: Month,
+  through: Day,
+): Pick<MonthRow, "flipProfit" | "taxSetAside" | "forLoan"> {
   const flipProfit = sums.proceeds - sums.costOfSold - sums.fees - sums.overhead - sums.writtenOff;
   const income = flipProfit + sums.otherIncome;
-  const monthEnd = lastDayOf(month);
-  const percent = taxPercentOn(books, monthEnd < through ? monthEnd : through);
-  const taxSetAside = Math.max(0, percentOf(percent, income));
-  return { month, ...sums, flipProfit, taxSetAside, forLoan: income - taxSetAside };
+  const taxSetAside = income > 0 ? percentOf(percentIn(books, month, through), income) : 0;
+  return { flipProfit, taxSetAside, forLoan: income - taxSetAside };
 }
+
+/** The percent in force at a month's end, or at `through` while it runs. */
+const percentIn = (books: Books, month: Month, through: Day): string =>
+  taxPercentOn(books, month < monthOf(through) ? lastDayOf(month) : through);
 
 /** Every month from the earliest fact that stands (a standing note makes no month) to the month of `through`. */
 export function monthRows(books: Books, through: Day): MonthRow[] {
@@ -65,10 +77,11 @@ export function monthRows(books: Books, through: Day): MonthRow[] {
  */
 export function earmarked(books: Books, through: Day): Cents {
   let ready = 0;
-  for (const month of books.months.keys()) {
-    if (month > monthOf(through)) continue;
-    const row = monthRow(books, month, through);
-    ready += row.forLoan - row.paidToLoan - row.declaredSent - row.buyersOwe;
+  const last = monthOf(through);
+  for (const [month, sums] of books.months) {
+    if (month > last) continue;
+    const { forLoan } = profitIn(sums, books, month, through);
+    ready += forLoan - sums.paidToLoan - sums.declaredSent - sums.buyersOwe;
   }
   return ready;
 }

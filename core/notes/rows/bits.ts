@@ -11,11 +11,11 @@ export const BITS_MAX = 128;
 
 export const noBits = (): Bits => ({ a: 0, b: 0, c: 0, d: 0 });
 
-const NONE: Readonly<Bits> = noBits();
+export const NO_CLASSES: Readonly<Bits> = noBits();
 
 /** The bits at some places. */
 export function bitsOf(places: readonly number[]): Readonly<Bits> {
-  if (places.length === 0) return NONE;
+  if (places.length === 0) return NO_CLASSES;
   const parts = [0, 0, 0, 0] as [number, number, number, number];
   for (const place of places) parts[place >> 5]! |= 1 << (place & 31);
   const [a, b, c, d] = parts;

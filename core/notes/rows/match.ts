@@ -26,8 +26,10 @@ function takes({ units }: Units, at: number, element: Element): number {
   const unit = units[at];
   if (!unit) return 0;
   let most = 0;
+  const { firsts, words } = element;
   if ((unit.word.sieve & element.sieve) !== 0)
-    for (const words of element.words) most = Math.max(most, literalAt(units, at, words));
+    for (let place = 0; place < firsts.length; place += 1)
+      if (firsts[place] === unit.word) most = Math.max(most, literalAt(units, at, words[place]!));
   return most > 0 ? most : meet(unit.bits, element.bits) ? unit.span : 0;
 }
 

@@ -41,6 +41,8 @@ export interface Pattern {
   opens: ReadonlySet<RowWord> | null;
   /** What a line must hold somewhere for the pattern to stand in it: all of these classes and all these bits of words. */
   must: { bits: Bits; sieve: number };
+  /** The classes of which a line must hold two. */
+  twice: Bits;
   /** The elements of which a line must hold a word or a class each, where that is more than one class. */
   needs: readonly Element[];
 }
@@ -117,6 +119,7 @@ export function patternOf(text: string): Pattern {
     to,
     opens: opensOf(elements),
     must,
+    twice: bitsOf(classes.filter((place, at) => classes.indexOf(place) < at)),
     needs: needed.filter((need) => !isOneClass(need)),
   };
 }

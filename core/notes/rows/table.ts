@@ -1,8 +1,8 @@
 import type { Tok } from "../clause.ts";
-import { partsOf } from "./bits.ts";
+import { NO_CLASSES, partsOf } from "./bits.ts";
 import { matchAt } from "./match.ts";
 import { type Element, type Pattern, patternOf } from "./pattern.ts";
-import { hasAll, type Units, unitsOf } from "./units.ts";
+import { hasAll, hasTwo, type Units, unitsOf } from "./units.ts";
 import { type RowWord, tableBit } from "./words.ts";
 
 /** A row: the pattern, what it makes of the part in brackets, and the note that shows it. */
@@ -170,9 +170,12 @@ function addStanding<Effect extends string>(
       (musts[must + 2]! & ~c) |
       (musts[must + 3]! & ~d) |
       (musts[must + 4]! & ~sieve);
-    if (lacks === 0 && hasAll(rows[at]!.needs, line) && !found.includes(rows[at]!)) found.push(rows[at]!);
+    if (lacks === 0 && mayStand(rows[at]!, line) && !found.includes(rows[at]!)) found.push(rows[at]!);
   }
 }
+
+const mayStand = <Effect extends string>({ needs, pattern }: Compiled<Effect>, line: Units): boolean =>
+  hasAll(needs, line) && (pattern.twice === NO_CLASSES || hasTwo(pattern.twice, line));
 
 function firedOf<Effect extends string>(
   line: Units,

@@ -69,6 +69,14 @@ export function unitsOf(tokens: readonly Tok[]): Units {
   return line;
 }
 
+/** Whether two tokens of a line are in any of some classes. */
+export function hasTwo(bits: Bits, { units }: Units): boolean {
+  let found = 0;
+  for (let at = 0; at < units.length; at += 1)
+    if (units[at]!.span > 0 && meet(units[at]!.bits, bits)) found += 1;
+  return found > 1;
+}
+
 /** Whether a line holds a word or a class of each of some elements. */
 export function hasAll(needs: readonly Element[], line: Units): boolean {
   for (let at = 0; at < needs.length; at += 1) if (!isThere(needs[at]!, line)) return false;
