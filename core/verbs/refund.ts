@@ -185,6 +185,7 @@ export const refund = defineVerb({
       "brought back",
       "brought",
       "wanted",
+      "half",
       "return",
     ],
     judge: judgeRefund,

@@ -105,6 +105,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "donated desk to the womens shelter",
   ],
   [
+    "gave|giving|gifted … <piece> [to <art>? <new>|<plain>|<trait>|<opinion> <new>|<plain>|<person>|<kin>? as a|an|her|his? gift|present|freebie]",
+    "aside",
+    "gave the trunk to doris as a gift",
+  ],
+  [
     "<labor> … [<art>? drawer|drawers|door|doors|leg|legs|top|base|frame|arm|arms|seat|shelf|shelves|back|sides|joint|joints|corner|hinge|crack|hole|holes|chip|chips on|of|in|for|off?] <art>? <piece>",
     "aside",
     "15 min fixing drawer on dresser",

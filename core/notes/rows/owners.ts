@@ -1,26 +1,14 @@
 import { BACKED_OUT } from "../words/deals.ts";
 import { NAMES_THAT_ARE_WORDS } from "../words/people.ts";
+import { BUYERS, GETS, LEAVES } from "./buyers.ts";
 import { HANDS, type OwnerEffect } from "./hands.ts";
 import { PARTS } from "./parts.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
-const GETS =
-  "bought|purchased|picked_up|took|grabbed|got|paid|collected|snagged|scooped_up|snatched_up|nabbed|claimed|came_for|came_to_get|buys|buying|is_buying|takes|taking|wants_to_buy|just_bought|scored|came_and_got|came_and_bought|came_and_picked_up|came_by_and_got|hauled_off|carried_off|drove_off_with|left_with|walked_off_with|ended_up_buying|ended_up_taking|ended_up_with";
-
-const PUTS =
-  "put|puts|put_down|left|left_me|gave|gave_me|handed|handed_me|paid|paid_me|sent|sent_me|wired|dropped_off";
-const AS_DEPOSIT = "deposit|down|down_on|down_for|to_hold|toward|towards|to_save|to_reserve";
 /** Houses and trades that buy, by no name. */
 const HOUSES =
   "school|church|store|shop|office|hotel|motel|inn|restaurant|bakery|cafe|bar|brewery|winery|salon|spa|studio|gallery|museum|theater|library|daycare|preschool|clinic|company|firm|farm|charity|shelter|boutique|florist|antique_shop|antique_store|dealer|dealers|local|locals|regular|collector|decorator|designer|stager|contractor|realtor";
-/** How somebody wants a piece no more. */
-const LEAVES =
-  "doesnt_want|doesnt_need|no_longer_needs|got_cold_feet|isnt_taking|isnt_getting|isnt_buying|no_longer_wants|cant_take|passed_on|decided_against|decided_not_to_buy|decided_not_to_take|wont_be_taking|lost_interest_in|walked_on";
-const MANY =
-  "guys|girls|boys|kids|ladies|men|women|students|dudes|teens|people|movers|friends|sisters|brothers";
-const DOES =
-  "waited|loved|liked|drove|walked|saw|stopped_in|called|texted|messaged|came_back|came_in|haggled|wanted|looked|measured|rode|fell_in_love_with|decided_on|stopped";
 const COMES = "came|stopped|drove|swung|dropped|showed|stopped_by|came_by|came_over|swung_by|showed_up";
 /** Behind a piece: somebody who is known by it. */
 const FOLK =
@@ -123,26 +111,6 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "help",
     "my nephew helped 2 hrs, gave him 20",
   ],
-  [
-    "^ [<art>? !<kin> <person>|<new> <new>? paid|gave|left|put|sent|handed|dropped_off me|us?] $ to_hold|to_save|to_reserve it|them|this|that",
-    "buyer",
-    "neighbor left me 30 to hold it",
-  ],
-  [
-    "^ [<art>? !<kin> <person>|<new> <new>? paid|gave|gave_me|gave_us|sent|sent_me|handed_me] $ to_hold|to_save|to_reserve <art>? <piece>",
-    "buyer",
-    "lenny paid 30 to hold the bench",
-  ],
-  [
-    `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person>|<new> <new>?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
-    "buyer",
-    "man left me 25 to hold the mirror",
-  ],
-  [
-    `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person> from|with|w|at|in|down|across|by|on|over|next|named <art>? <any> <word>? <word>? and?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
-    "buyer",
-    "the guy with the trailer put 50 down on the wardrobe",
-  ],
   ["^ [<art>? !<kin> <new>|<person>] got $ for <art>? <piece>", "worker", "bob got 40 for the desk"],
   [
     "^ [<art>? !<kin> <new>|<person>] gave|handed|sent me|us $ for <art>? <piece>",
@@ -169,26 +137,6 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ["^ [<art>? <kin> <verb> her|his|their] <piece>", "worker", "my sister sold her dresser 120"],
   ["^ [<art>? <kin> <new>?] " + GETS + "|<verb>|<light>", "ours", "dad picked up a bookcase 25"],
   ["^ [<art>? <kin> <new>?] is|are <retire>", "ours", "hubby is keeping the workbench"],
-  [
-    `^ [# <word>|<trait>|<opinion>* ${MANY} in|with|from? <art>? <any>? <word>?] ${GETS}`,
-    "buyer",
-    "three college girls took the futon 50",
-  ],
-  [
-    `^ [<grain> in|with|from? <art>? <any>? <word>?] ${GETS}`,
-    "buyer",
-    "two guys in a van took the wardrobe for 120",
-  ],
-  [
-    `^ [<art>? <opinion>|<trait>|<plain>* !<kin> <person> ${DOES}] <art>? <piece> and|,|then paid|paid_me|gave|gave_me|handed|handed_me me|us? $`,
-    "buyer",
-    "lady loved the dresser and paid 190",
-  ],
-  [
-    `^ [<art>? <opinion>|<trait>|<plain>* !<kin> <person> ${DOES} … and|then] paid|paid_me|gave|gave_me|handed|handed_me me|us? $`,
-    "buyer",
-    "the lady waited for me and paid 75 for the trunk",
-  ],
   ["^ [its|it_is|this_is <art>? <kin>]", "ours", "its mom, bought desk 40"],
   ["^ [<art>? <kin> here|speaking|again|texting]", "ours", "uncle here, sold the trunk 65"],
   [
@@ -253,11 +201,6 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "someone else bought the armoire 80",
   ],
   [
-    `^ [<art>? !<kin> <new>|<person> decided|says|said|told_me he|she|they] ${LEAVES}`,
-    "buyer",
-    "mike decided he doesn't want the bench",
-  ],
-  [
     "^ [me|i|we|us and|&|with <art>? <new>|<person>|<kin>] " + GETS,
     "asked",
     "me and bob bought a dresser 40",
@@ -302,16 +245,6 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "next door bought desk 90",
   ],
   [`^ [<art>? ${HOUSES}] ` + GETS, "buyer", "school bought desk 90"],
-  [
-    "<piece> [picked_up|collected|fetched and|& paid|paid_for]",
-    "sold",
-    "wardrobe picked up and paid for, 140",
-  ],
-  [
-    "<piece> [fetched|brought|brought_in|brought_me|pulled_in|earned_me|raked_in] $",
-    "sold",
-    "the pew fetched 205",
-  ],
   [
     "^ <art>? [<piece> picked_up|collected|claimed|snatched_up] !!from|at|off|by|<place>",
     "left",
@@ -438,4 +371,4 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ],
 ];
 
-export const owners = tableOf([...ROWS, ...PARTS, ...HANDS]);
+export const owners = tableOf([...BUYERS, ...ROWS, ...PARTS, ...HANDS]);

@@ -1,0 +1,70 @@
+import type { OwnerEffect } from "./hands.ts";
+import type { Row } from "./table.ts";
+
+/** How somebody gets a piece. */
+export const GETS =
+  "bought|purchased|picked_up|took|grabbed|got|paid|collected|snagged|scooped_up|snatched_up|nabbed|claimed|came_for|came_to_get|buys|buying|is_buying|takes|taking|wants_to_buy|just_bought|scored|came_and_got|came_and_bought|came_and_picked_up|came_by_and_got|hauled_off|carried_off|drove_off_with|left_with|walked_off_with|ended_up_buying|ended_up_taking|ended_up_with";
+const PUTS =
+  "put|puts|put_down|left|left_me|gave|gave_me|handed|handed_me|paid|paid_me|sent|sent_me|wired|dropped_off";
+const AS_DEPOSIT = "deposit|down|down_on|down_for|to_hold|toward|towards|to_save|to_reserve";
+const MANY =
+  "guys|girls|boys|kids|ladies|men|women|students|dudes|teens|people|movers|friends|sisters|brothers";
+const DOES =
+  "waited|loved|liked|drove|walked|saw|stopped_in|called|texted|messaged|came_back|came_in|haggled|wanted|looked|measured|rode|fell_in_love_with|decided_on|stopped";
+/** How somebody wants a piece no more. */
+export const LEAVES =
+  "doesnt_want|doesnt_need|no_longer_needs|got_cold_feet|isnt_taking|isnt_getting|isnt_buying|no_longer_wants|cant_take|passed_on|decided_against|decided_not_to_buy|decided_not_to_take|wont_be_taking|lost_interest_in|walked_on";
+
+/** Buyers by what they are seen to do: leave money, come and pay, say no more; and a piece by what it brought. */
+export const BUYERS: readonly Row<OwnerEffect>[] = [
+  [
+    "^ [<art>? !<kin> <person>|<new> <new>? paid|gave|gave_me|gave_us|sent|sent_me|handed_me] $ to_hold|to_save|to_reserve <art>? <piece>",
+    "buyer",
+    "lenny paid 30 to hold the bench",
+  ],
+  [
+    `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person>|<new> <new>?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
+    "buyer",
+    "man left me 25 to hold the mirror",
+  ],
+  [
+    `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person> from|with|w|at|in|down|across|by|on|over|next|named <art>? <any> <word>? <word>? and?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
+    "buyer",
+    "the guy with the trailer put 50 down on the wardrobe",
+  ],
+  [
+    `^ [<art>? <opinion>|<trait>|<plain>* !<kin> <person> ${DOES}] <art>? <piece> and|,|then paid|paid_me|gave|gave_me|handed|handed_me me|us? $`,
+    "buyer",
+    "lady loved the dresser and paid 190",
+  ],
+  [
+    `^ [<art>? <opinion>|<trait>|<plain>* !<kin> <person> ${DOES} … and|then] paid|paid_me|gave|gave_me|handed|handed_me me|us? $`,
+    "buyer",
+    "the lady waited for me and paid 75 for the trunk",
+  ],
+  [
+    `^ [# <word>|<trait>|<opinion>* ${MANY} in|with|from? <art>? <any>? <word>?] ${GETS}`,
+    "buyer",
+    "three college girls took the futon 50",
+  ],
+  [
+    `^ [<grain> in|with|from? <art>? <any>? <word>?] ${GETS}`,
+    "buyer",
+    "two guys in a van took the wardrobe for 120",
+  ],
+  [
+    `^ [<art>? !<kin> <new>|<person> decided|says|said|told_me he|she|they] ${LEAVES}`,
+    "buyer",
+    "mike decided he doesn't want the bench",
+  ],
+  [
+    "<piece> [fetched|brought|brought_in|brought_me|pulled_in|earned_me|raked_in] $",
+    "sold",
+    "the pew fetched 205",
+  ],
+  [
+    "<piece> [picked_up|collected|fetched and|& paid|paid_for]",
+    "sold",
+    "wardrobe picked up and paid for, 140",
+  ],
+];

@@ -1,0 +1,89 @@
+import { BACKED_OUT } from "../words/deals.ts";
+import type { TurnEffect } from "./afterwards.ts";
+import type { Row } from "./table.ts";
+
+/** What a buyer does who does not come. */
+export const GONE = `${BACKED_OUT}|never_showed_up|no_show|noshow|didnt_show_up|fell_through|fell_thru|passed|walked|reneged|vanished|bounced`;
+
+/** What is said around a deposit, a gift, a return or a price, and turns it or takes nothing from it. */
+export const DEALING: readonly Row<TurnEffect>[] = [
+  [
+    "^ <art>? <piece> -|:|,? $ down|deposit [,|- pickup|picking_up|picks_up|getting_it|fetching_it|coming on|this? <day>]",
+    "word",
+    "desk - 40 down - picking up sat",
+  ],
+  [
+    "<hold> … [,|and|-? shes|hes|theyre|she|he|they|she_is|he_is is|are|will_be? back on? <day>]",
+    "word",
+    "20 to hold the crib, she's back on monday",
+  ],
+  [
+    "[gave|give|giving <art>? <kin>|<person>|<new> a|an|another ride|lift|deal|discount|break|tour|call|quote|price|look]",
+    "other",
+    "gave my brother a ride to get the hutch",
+  ],
+  [
+    "[couldnt|cant|could_not|unable_to|not_able_to|no_way_to save|salvage|fix|repair|rescue] <art>? <piece>|it|them",
+    "word",
+    "couldn't save the trunk so i tossed it",
+  ],
+  [
+    "<sell> … [she|he|they|buyer? paid? half|part|some <method> and|,|&|+? half|part|rest|the_rest|other_half <method>]",
+    "word",
+    "sold desk to ana for 85 she paid half cash half check",
+  ],
+  [
+    "<sell> … [after|with|without a_bit_of|a_little|some|much|lots_of|no? haggling|negotiating|bargaining]",
+    "word",
+    "sold dresser 160 after haggling",
+  ],
+  [
+    "<piece> [is|are|back* available|up_for_grabs|back_up_for_grabs again|now*]",
+    "word",
+    "carla backed out, trunk is available again",
+  ],
+  [
+    "<retire>|gave|let … [,|-? no_charge|free_of_charge|at_no_charge|for_nothing|no_money]",
+    "word",
+    "gave the stool to the kid next door, no charge",
+  ],
+  [
+    "<refund> … $ … [,|and|-? its|is|it_is back in|at|home|here|on <word>*] ;",
+    "word",
+    "full refund on the crib 45, it's back in the shop",
+  ],
+  ["^ <art>? [<comp>] <~sell>", "other", "identical desk sold for 150 at the flea market"],
+  [
+    "<piece> staying|stays|is_staying|are_staying [in <art>? den|kitchen|hall|hallway|living_room|bedroom|dining_room|house|family_room|office|nursery|entryway|foyer|bathroom]",
+    "word",
+    "lamp staying in the den",
+  ],
+  [
+    "<hold> … ,|-|with? [no|without|zero money|deposit|cash|payment down|yet?]",
+    "word",
+    "holding the bench for mike, no money down",
+  ],
+  [
+    "[not|no_longer|arent|isnt|wont_be selling] <art>? <piece> !!listed|posted|online|up ,|and|- i|we|were|im|so|just* keeping|keep|kept",
+    "word",
+    "not selling the rocker, we're keeping it",
+  ],
+  [
+    "<piece> [is|was|are|got? <art>? total|real|just* lost_cause|goner|shot|toast|trash|junk|ruined|rotten|rotted|moldy|beyond_saving|beyond_repair|past_saving|broke|broken|collapsed|fell_apart|busted|unsalvageable i|we*] ,|and|so|-* i|we|had_to* <~retire>|threw|tossed|hauled|took",
+    "word",
+    "headboard is a goner, tossed it",
+  ],
+  [
+    `gave_back|gave|sent|sent_back|returned|refunded|deposit … $|deposit … [,|and|- he|she|they|buyer|guy|lady|<person>|<new> has|just|then? ${GONE}]`,
+    "word",
+    "gave back the 45 deposit on the headboard, she backed out",
+  ],
+  ["ad|ads … [costs|cost|ran|fee|is|was $]", "doubt", "ad up for the desk costs 5"],
+  ["[priced|pricing a|an|another|some|new]", "offer", "priced a new desk at 300"],
+  ["a|an|another <piece> [for_sale|on_the_market]", "offer", "a desk for sale for 60"],
+  [
+    "<piece> [for_sale|on_the_market … down_the_street|up_the_street|across_the_street|next_door|nearby|down_the_road|up_the_road|across_town]",
+    "offer",
+    "desk for sale down the street for 60",
+  ],
+];
