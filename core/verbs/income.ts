@@ -76,7 +76,7 @@ export const income = defineVerb({
         light: true,
       },
       {
-        say: ["taught", "teaching", "led", "hosted", "ran", "held"],
+        say: ["taught", "teaching", "led", "hosted", "ran", "held", "netted", "cleared", "grossed"],
         with: ["stream", "number"],
         without: ["piece", "supply", "loan"],
         light: true,
@@ -108,6 +108,9 @@ export const income = defineVerb({
       "left",
       "collected",
       "tipped",
+      "netted",
+      "cleared",
+      "grossed",
       "taught",
       "teaching",
       "led",

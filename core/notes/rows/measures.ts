@@ -42,6 +42,11 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
     "vague",
     "desk pickup, 2 hours",
   ],
+  [
+    "^ [its|it_is|thats|theres|is about|only|just|like|almost* <time>] to|from|away|drive|til|till|until|before|out",
+    "passing",
+    "its an hour to the flea market",
+  ],
   // How often no standing note can be.
   ["[every other|second|third|fourth|few|couple <any>]", "vague", "pay the loan 120 every other friday"],
   ["[every <span>] !<amonth>", "vague", "storage 60 every 2 weeks"],

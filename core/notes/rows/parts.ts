@@ -4,6 +4,7 @@ import type { Row } from "./table.ts";
 
 /** Parts of a piece, things for it, services on it and who gets money for them; supplies named by their size. */
 export const PARTS: readonly Row<OwnerEffect>[] = [
+  ["^ <time> on|for? <art>? <piece> [<part>|hardware <part>?] ;", "word", "30 min dresser hardware"],
   [
     "[<piece> mounting|mount|repair|assembly|hanging|replacement|touch_up kit|kits|hardware|set]",
     "part",

@@ -61,6 +61,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "other",
     "done with the storage unit, stop it",
   ],
+  [
+    "loan … [sounds|seems|sounded|seemed so|too|pretty|like? <opinion>|<plain>|good|bad|high|low|fair|steep]",
+    "doubt",
+    "loan at 6% sounds good",
+  ],
   // What was done, told beside the time and the piece.
   [
     "<time> … <piece> ,|-|(? mostly|mainly|just|only|all? [<labor> <art>? <trait>|<plain>|<opinion>* <new>|<supply>|<part>|<workpart> <part>?] )? ;",
