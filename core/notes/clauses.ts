@@ -6,6 +6,7 @@ import { asksSomething, hasItsOwn, isOutweighed, isPriceForBoth, isSomebodysDoin
 import { wholeOf } from "./quantities/amounts.ts";
 import { isAmount, isStream, isSupply, type Shape, shapeOf } from "./shape.ts";
 import { AND, PREPOSITIONS, SEPARATORS } from "./words/links.ts";
+import { SUBJECTS } from "./words/names.ts";
 
 function isSeparator(token: Tok): boolean {
   return token.kind === "mark" ? SEPARATORS.has(token.text) : token.kind === "word" && AND.has(token.text);
@@ -115,7 +116,10 @@ function pulledBack(segment: readonly Tok[], headAt: number, at: number): number
   const previous = segment[at - 1];
   const hedge = hedgeBefore(segment, headAt, at);
   if (hedge !== null) return hedge;
-  if (previous?.kind !== "piece" || at - 1 <= headAt) return at;
+  if (!previous || at - 1 <= headAt) return at;
+  // "bought dresser 60 they threw in a mirror"
+  const isSubject = previous.roles.person === true && SUBJECTS.has(previous.text);
+  if (previous.kind !== "piece" && !isSubject) return at;
   const before = segment.slice(headAt + 1, at - 1);
   const complete =
     before.some(isAmount) &&

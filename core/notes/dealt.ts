@@ -83,12 +83,17 @@ function unpaid(taken: Taken): Reading | null {
   };
 }
 
+const HALF_OF_HUNDRED = 5000;
+
 /** Half where no other share is said. "gave dad half the profit, 20": the amount told may not be what the books say. */
 function shared(taken: Taken): Reading | null {
   const { tokens, pieces, who, amounts, bracket } = taken;
   // "dresser earnings to date" asks for them.
   if (who.name === undefined || who.name === "date" || pieces.length === 0) return null;
-  const [paid, ...others] = [...amounts, ...bracket];
+  const told = [...amounts, ...bracket];
+  // "50 50"
+  const isHalves = told.length === 2 && told.every((part) => part === HALF_OF_HUNDRED);
+  const [paid, ...others] = isHalves ? [] : told;
   if (others.length > 0) return null;
   const said = tokens.map(({ text }) => SHARES[text]).find((percent) => percent !== undefined);
   const percent = taken.percent ?? said ?? SHARES["half"]!;

@@ -78,6 +78,8 @@ export interface Trouble {
     | "newOrOld"
     | "eitherOf"
     | "unclaimed"
+    /** Digits that are no number: "31.7.5". */
+    | "unreadNumber"
     /** Bought, and seldom a piece to sell: a coke, a shirt. */
     | "pieceOrCost"
     /** A word that no slot takes and that is no known aside. */

@@ -22,6 +22,8 @@ function isPurpose(tokens: readonly Tok[], at: number): boolean {
   if (at === 0) return false;
   const { kind, text: previous } = tokens[at - 1]!;
   if (kind === "amount" && COUNTED.has(tokens[at]!.text)) return !tokens.some(isLoan);
+  // "bought a new drill": no loan is new.
+  if (tokens[at]!.text === "new" && !tokens.some(isLoan)) return true;
   if (tokens[at]!.text === "set" && BEFORE_NOUN.has(previous)) return true;
   if (isAfterPayment(tokens, at) || isForTrip(tokens, at)) return true;
   if (previous === "for") return /ing(?: |$)/.test(tokens[at]!.text);

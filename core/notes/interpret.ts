@@ -15,7 +15,7 @@ import { HINTS } from "./sign-bits.ts";
 import { setSlippedAside } from "./slipped.ts";
 import { pieceCount } from "./slots/money.ts";
 import { hasCue, slots } from "./slots/slots.ts";
-import { hedgeTrouble, leftoverTrouble, leftWords } from "./trust.ts";
+import { hedgeTrouble, isUnreadNumber, leftoverTrouble, leftWords } from "./trust.ts";
 import { whyOf } from "./unclear.ts";
 import type { AnyGrammar, Field } from "./verbs.ts";
 import { bears, language } from "./verbs.ts";
@@ -305,9 +305,14 @@ function wholeTrouble(grammar: AnyGrammar, clause: Clause): Trouble | null {
   return free ? { kind: "unknown" } : null;
 }
 
+/** "31.7.5" */
+const isSlippedNumber = ({ kind, text, unknown }: Tok): boolean =>
+  kind === "word" && unknown === true && /^[\d.]+$/.test(text) && isUnreadNumber(text);
+
 function noVerbTrouble(clause: Clause): Trouble {
   const { signs } = clause;
   const meaningful = clause.tokens.filter((token) => !(token.kind === "mark" || token.roles.filler));
+  if (!signs.has("number") && clause.tokens.some(isSlippedNumber)) return { kind: "unreadNumber" };
   if (signs.has("loan") && signs.has("number")) return { kind: "loanAlone" };
   if (signs.has("supply") && clause.tokens.some(({ text }) => TAKEN_BACK.has(text)))
     return { kind: "moneyBack" };

@@ -22,7 +22,9 @@ function endOfName(tokens: readonly Tok[], first: number): number {
     const next = placeAfter(tokens, at + 1, BEFORE_NAMES);
     const word = tokens[next];
     const described = word?.kind === "piece" && DESCRIBES.has(tokens[at]!.text);
-    if (!word || (word.kind !== "word" && !described) || word.roles.method || ENDS_NAME.has(word.text)) break;
+    // "32 at the hardware store on sandpaper"
+    const isBought = tokens[at]!.text === "on" && word?.roles.supply !== undefined;
+    if (!word || isBought || (word.kind !== "word" && !described) || word.roles.method || ENDS_NAME.has(word.text)) break;
     at = next + 1;
   }
   return at;

@@ -1,6 +1,7 @@
 import type { Tok } from "./clause.ts";
 import { DEAL_WORDS, NOBODY, TAKES_IN } from "./words/deals.ts";
 import { ARTICLES } from "./words/filler.ts";
+import { PREPOSITIONS } from "./words/links.ts";
 import { BEFORE_SOMEBODY, PLACING } from "./words/names.ts";
 import { HOUSEHOLD, isOwner, PAYING } from "./words/people.ts";
 
@@ -38,6 +39,8 @@ const isUnlisted = (tokens: readonly Tok[], at: number): boolean => {
 
 /** "lady with the truck", "guy from church": what tells somebody who is nobody by one word. */
 function isOfBuyer(tokens: readonly Tok[], at: number): boolean {
+  // "cut my brother in for 25%"
+  if (PREPOSITIONS.has(tokens[at]!.text) && !PLACING.has(tokens[at]!.text)) return false;
   for (let place = at; place > Math.max(0, at - 4); place -= 1) {
     const { text } = tokens[place]!;
     if (PLACING.has(text)) return isPerson(tokens[place - 1]!);

@@ -7,7 +7,7 @@ import type { Mention, Reading } from "./reading.ts";
 import { sharedOver } from "./shared.ts";
 import { bears } from "./verbs.ts";
 import { CONDITIONS } from "./words/doubts.ts";
-import { AND, BEFORE_TOPIC } from "./words/links.ts";
+import { ALL_OF_THEM, AND, BEFORE_TOPIC } from "./words/links.ts";
 
 /**
  * The readings of a line's clauses, given what each takes from the others: shared days and sources, "it", pieces
@@ -16,7 +16,7 @@ import { AND, BEFORE_TOPIC } from "./words/links.ts";
 export function togetherOf(all: readonly Draft[], index: number): Reading[] {
   // Nearly every line is one clause, and has nobody to take from.
   if (all.length === 1) return [readingOf(settledBy(all[0]!, undefined), index)];
-  const drafts = withNeed(withTimeLater(withPriceLater(withTopic(withoutPassing(all)))));
+  const drafts = withNeed(withTimeLater(withPriceLater(withTopic(withVerbOfAll(withoutPassing(all))))));
   sharedOver(drafts);
   let before: Mention[] | undefined;
   let run: Mention[] = [];
@@ -43,6 +43,22 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
     }
     return reading;
   });
+}
+
+/** "desk 30 and chair 10, both bought at the thrift store": the verb behind the last is that of all. */
+function withVerbOfAll(drafts: readonly Draft[]): readonly Draft[] {
+  const last = drafts.at(-1);
+  if (!last || last.trouble || !bears(last.kind, "one end for several")) return drafts;
+  if (!last.clause.tokens.some(({ text }) => ALL_OF_THEM.has(text))) return drafts;
+  const told = drafts.map((draft) =>
+    draft.trouble?.kind === "noVerb" ? (draft.could.find(({ kind }) => kind === last.kind) ?? draft) : draft,
+  );
+  const { price, pieces, ...said } = last.fields as { price?: number; pieces?: Mention[] };
+  if (price !== undefined || pieces?.some(({ name }) => name) || told.at(-2)?.kind !== last.kind) return told;
+  // "both sold sat" alone is what was said of them, and no sale more.
+  return told
+    .slice(0, -1)
+    .map((draft) => (draft.kind === last.kind ? { ...draft, fields: { ...said, ...draft.fields } } : draft));
 }
 
 /** "hutch: sanding 1h, paint 12, desk: wax 9": every clause behind a piece and its mark is about that piece. */

@@ -120,7 +120,7 @@ function leftTokens({ tokens }: Clause): Tok[] {
 const isLeft = ({ kind, claimed, unknown }: Tok): boolean => kind === "word" && !claimed && unknown === true;
 
 /** Of two things left over the same one is always named. */
-const RANK: readonly Trouble["kind"][] = ["unclaimed", "eachOfUnknown", "twoKinds", "vagueTime", "whichDay"];
+const RANK: readonly Trouble["kind"][] = ["unreadNumber", "unclaimed", "eachOfUnknown", "twoKinds", "vagueTime", "whichDay"];
 
 /** What one token that no slot took makes of the clause. */
 function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | null {
@@ -130,7 +130,7 @@ function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | nul
   if (token.kind === "clock" && (clause.head || kind === "spend" || kind === "work") && kind !== "nudge")
     return null;
   if (token.kind !== "word") return token.kind === "day" ? "vagueTime" : "unclaimed";
-  if (token.roles === NO_ROLES && isUnreadNumber(token.text)) return "unclaimed";
+  if (token.roles === NO_ROLES && isUnreadNumber(token.text)) return "unreadNumber";
   if (EACH_WORDS.has(token.text) && !isEachOfAmount(clause, token)) return "eachOfUnknown";
   if (
     !bears(kind, "things beside") &&
@@ -166,7 +166,7 @@ function isMonthAlone({ tokens }: Clause, token: Tok): boolean {
 }
 
 /** A number nobody could read ("1.2.3"); sizes and decades ("6ft", "1950s") say nothing about money. */
-function isUnreadNumber(text: string): boolean {
+export function isUnreadNumber(text: string): boolean {
   return /\d/.test(text) && !/^\d{1,4}(?:s|ft|in|inch|'|")$/.test(text);
 }
 
@@ -204,7 +204,7 @@ function isAnotherThing(token: Tok): boolean {
 function isMyself({ tokens, head }: Clause): boolean {
   if (!head) return false;
   const before = tokens[tokens.indexOf(head) - 1]?.text;
-  return before === "i" || before === "we" || /^(?:gave (?:me|us)|let (?:me|us) have)$/.test(head.text);
+  return before === "i" || before === "we" || /^(?:gave (?:me|us)|let (?:me|us) have|threw(?: in)?|tossed(?: in)?)$/.test(head.text);
 }
 
 /** "lady bought the hutch", "he paid 40": before the verb stands someone who is not the owner. */

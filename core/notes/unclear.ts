@@ -61,6 +61,7 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   other: "That is about somebody else's piece or work.",
   pieceOrCost: "A piece to sell, or a cost of the shop?",
   unclaimed: "I do not know what the number is for.",
+  unreadNumber: "I can't read that number. Send it again, like: gas 31.75",
 };
 
 export function whyOf(trouble: Trouble): string {

@@ -74,7 +74,12 @@ function pieceNumbered({ tokens }: Clause): { mention: Mention; cents: number } 
 const NAMED_BY_BOOKS: ReadonlySet<string> = new Set(["count", "pieces"]);
 
 /** "two fifty" is either of two amounts. */
-export const eitherSpoken: Offer = ({ made, clause, pieces }) => {
+export const eitherSpoken: Offer = (held) => {
+  const { made, clause, pieces } = held;
+  // "paid two guys 30 each": what both got.
+  const hands = clause.tokens.find(({ roles, amount }) => roles.hedge === "vague" && amount?.factors);
+  const sum = hands && centsIn(hands);
+  if (sum) return [as("spend", { what: "help", category: "help", amount: sum }, held)];
   // "about an hour on the desk"
   const isNear = clause.tokens.some(({ roles, text }) => roles.hedge === "vague" || text === "~");
   const isWhole = made?.needs.every((field) => NAMED_BY_BOOKS.has(field) || made.fields[field] !== undefined);

@@ -13,7 +13,7 @@ import { HELPING } from "../words/verbs.ts";
 function isWorkOnPiece({ tokens, head, signs }: Clause): boolean {
   if (head || !signs.has("piece")) return false;
   return tokens.some((token, at) => {
-    if (token.kind !== "word" || !SUPPLY_VERBS.has(token.text)) return false;
+    if (token.kind !== "word" || token.roles.service || !SUPPLY_VERBS.has(token.text)) return false;
     let next = at + 1;
     while (/^(?:the|my|a|an)$/.test(tokens[next]?.text ?? "")) next += 1;
     return tokens[next]?.kind === "piece";

@@ -101,6 +101,11 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "picked up my chair from bob after repair 90",
   ],
   // Somebody else's, or not for sale.
+  [
+    "^ !i|we|ive|weve|just <word> <~buy> … [for us|me|the_shop|the_business|the_store]",
+    "word",
+    "cousin picked up a piano bench for us, 25",
+  ],
   ["<sell> <art>? [<theirs>] !<piece>", "other", "sold moms desk 140"],
   [
     "<~buy> … <piece> $? [for my|our|the|his|her? <kin>|myself|us|me|house|home|bedroom|kitchen|bathroom|nursery|apartment|living_room|office|own_house|ourselves|friend|neighbor|neighbour|neighbors] ;",
@@ -136,6 +141,11 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "^ [sponsor|client|customer|landlord|boss|work paid|bought for?] <supply>",
     "other",
     "sponsor paid for paint 40",
+  ],
+  [
+    "^ i|we|was|were* [ran_out_of|run_out_of|out_of|low_on] <supply> so|and|, i|we? bought|got|grabbed|picked_up|ordered",
+    "word",
+    "ran out of wax so bought more 9",
   ],
   [
     "^ [priced|preordered|pre_ordered|out_of|ran_out_of|low_on|almost_out_of|returning|wishlisted] <supply>",

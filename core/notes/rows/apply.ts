@@ -42,6 +42,7 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   if (effect === "percent") return rated(tokens, fired);
   if (effect === "piece") return numbered(tokens, fired);
   if (effect === "all") return countedAll(tokens, fired);
+  if (effect === "hands") return handsPaid(tokens, fired);
   const token = joined(tokens, fired, effect === "fee" ? FEE : rolesOfNumber(effect));
   if (effect === "fee") token.text = effect;
   if (effect === "half owed" || effect === "half paid") token.percent = HALF;
@@ -90,6 +91,16 @@ function countedAll(tokens: readonly Tok[], fired: Fired): Tok {
   }
   const token = joined(tokens, fired);
   token.kind = "grain";
+  return token;
+}
+
+/** "paid two guys 30 each": sixty for both, if each got it. */
+function handsPaid(tokens: readonly Tok[], fired: Fired): Tok {
+  const [count, price] = tokens.slice(fired.from, fired.to).flatMap(({ amount }) => amount ?? []);
+  const [times, one] = [count!.exact!, price!.exact!];
+  const token = joined(tokens, fired, rolesOf<Head>({ hedge: "vague" }));
+  const exact = { digits: times.digits * one.digits, scale: times.scale + one.scale };
+  token.amount = { exact, money: true, factors: [times, one] };
   return token;
 }
 

@@ -131,6 +131,12 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "aside",
     "gave away the table no takers",
   ],
+  [
+    "$ [while|when|after|before i|we|was|were|out* picking|shopping|thrifting|hunting|sourcing|junking|driving|hauling|working|loading|waiting|moving|out|there|at_it]",
+    "aside",
+    "lunch 14 while picking",
+  ],
+  ["<piece> [ever|of_all_time|yet] for|$|,|;", "aside", "bought the cutest vanity ever for 40"],
   ["$ [kept <art>? change|tip]", "aside", "sold stool 30 kept change"],
   [
     "$ [,|-? split|half_and_half between|in|into|as? <method> and|&|,? <method>]",

@@ -4,7 +4,7 @@ import { wholeOf } from "../quantities/amounts.ts";
 import type { TokenKind } from "../token.ts";
 import { MONTHS } from "../words/calendar.ts";
 import { ARTICLES_WIDE, THEY } from "../words/links.ts";
-import { PIECE_PARTS, SERVICES, THINGS, WORK_PARTS } from "../words/parts.ts";
+import { PIECE_PARTS, SERVICES, SPARES, THINGS, WORK_PARTS } from "../words/parts.ts";
 import { HOUSEHOLD, isOwner } from "../words/people.ts";
 import { ALIKE } from "../words/pieces.ts";
 import { OWN_SPOTS } from "../words/places.ts";
@@ -78,6 +78,8 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     several: ({ mention }) => mention!.plural === true || (mention!.count ?? 1) > 1,
     numbered: ({ mention }) => mention!.number !== undefined,
     theirs: ({ mention }) => (mention!.traits ?? []).some(isOwner),
+    /** "replacement mirror": not for sale by itself. */
+    spare: ({ mention }) => (mention!.traits ?? []).some((trait) => SPARES.has(trait)),
     cart: ({ mention }) => mention!.name === "cart" && mention!.traits === undefined,
     /** One like it, and not the one. */
     comp: ({ mention }) => (mention!.traits ?? []).some((trait) => ALIKE.has(trait)),

@@ -176,6 +176,33 @@ const ROWS: readonly Row<DealEffect>[] = [
   ],
   ["[$ commission] , sold … <theirs>|<person>", "commission", "10 commission, sold a friend's bench"],
   // One piece for another.
+  ["my|our [two|three|four] for his|her|their <piece>", "none", "swapped chairs, my two for his rocker"],
+  [
+    "[gave|gave_up|giving|handed_over] <art>|<numbered> <piece>? and|plus|+|& $ for|to_get|and_got <art>? <piece>",
+    "trade",
+    "gave the lamp and 15 for a trunk",
+  ],
+  [
+    "gave|gave_up|giving|handed_over <art>? <piece> for <art>? <piece> ,? [even|even_up|straight_up|straight_across|no_cash]",
+    "trade",
+    "gave up the mirror for a trunk, even",
+  ],
+  [
+    "gave <art>? <person>|<new>|<someone>|him|them|her <art>? [<piece> and|plus|+|& $ ,|and|&* i|we? got|took|received] <art>? <piece>",
+    "trade",
+    "gave bob the lamp and 15, got a trunk",
+  ],
+  [
+    TOOK + " <art>? <piece> [for my|our] <piece> and|plus|+|& $",
+    "trade back",
+    "got a hutch for my desk and 40",
+  ],
+  [
+    TOOK + " … <piece> … [in|as <art>? trade|swap|exchange] ,|and|&|.* i|we? gave",
+    "trade back",
+    "took the desk in trade, gave the bench plus 20",
+  ],
+  ["^ [trade|swap|traded|swapped :|,|-?] <art>? <piece> out", "trade", "trade: chair out, table in"],
   [
     "gave|gave_up|giving … <piece> … for|to_get … <piece> … [in|as <art>? even|straight|fair? trade|swap|exchange]",
     "trade",

@@ -45,7 +45,7 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "paid 90 down on the loan",
   ],
   [
-    `paid|gave|pd|slipped|handed|tipped [<new>|<person>] $ for|to|on|in ${WHAT_FOR}`,
+    `paid|gave|pd|slipped|handed|tipped [<art>? <new>|<person>|<kin> next_door|down_the_street|across_the_street|down_the_road?] $ for|to|on|in ${WHAT_FOR}`,
     "word",
     "gave bob 15 for gas",
   ],
@@ -130,5 +130,16 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "paint 30 half for the desk and half for the hutch",
   ],
   ["<supply> $ [put|used|went on|for|into] <art>? <piece>", "word", "bought knobs 22.50 put on vanity"],
+  [
+    "[had|have|got|hired|paid <art>? <person>|<kin>|<new> <new>? to? weld|fix|repair|paint|sand|strip|refinish|reupholster|recane|cane|redo|clean|build|cut|move|haul|deliver|load] <art>? <piece> !done",
+    "help",
+    "had a guy weld the bar cart 35",
+  ],
+  ["paid|gave|pd|slipped|handed|tipped … $ for|to [!<supply> <labor>|<service>] ;", "service", "gave bob 15 for sanding"],
+  [
+    "dropped|dropped_off|took|brought|left|sent <art>? <piece> off? at|to|with <art>? [upholsterer|refinisher|restorer|welder|caner|glazier|glass_shop|frame_shop|machine_shop|upholstery_shop|stripper]",
+    "service",
+    "dropped the settee at the upholsterer, paid 150 up front",
+  ],
   ["[rented|renting|hired|leased] <art>? <supply>", "word", "rented a truck 45 to get the hutch"],
 ];

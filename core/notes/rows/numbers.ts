@@ -19,9 +19,14 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ],
   ["[#] free <trait>|<plain>|<opinion>* <several>", "all", "grabbed 4 free chairs"],
   [
-    "paid|pd|gave|slipped|handed [#|two|three|four|both|the guys|men|boys|kids|friends|neighbors|teens|people|helpers|students <eachof>]",
-    "vague",
+    "paid|pd|gave|slipped|handed|tipped [# guys|men|boys|kids|friends|neighbors|teens|people|helpers|students|movers|nephews|cousins <eachof>]",
+    "hands",
     "paid two guys 30 each to move the hutch",
+  ],
+  [
+    "paid|pd|gave|slipped|handed [both|the guys|men|boys|kids|friends|neighbors|teens|people|helpers|students <eachof>]",
+    "vague",
+    "paid the guys 30 each to move the hutch",
   ],
   ["[$ each_way|one_way|per_trip|per_crossing]", "vague", "tolls 2.50 each way"],
   [
@@ -47,6 +52,13 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["$ [4] the|my|our|this|that|a|an", "passing", "screws 11.42 4 the desk"],
   ["<supply> [4] the|my|our|this|that|a|an <trait>* <piece> $", "passing", "screws 4 the desk 11.42"],
   ["[half|a|couple? a? dozen of?] <supply>", "passing", "half a dozen clamps 42"],
+  ["[half|quarter of? a|an? <container> of?] <supply>", "passing", "half a gallon of stripper 26"],
+  ["<~buy> [# things|items] :|,|-", "passing", "bought 3 things: stool 5, mirror 12"],
+  [
+    "rent|storage|storage_rent|space_rent … on|for the|my|our unit|space|booth|stall|locker|spot|lot [$] ;",
+    "amount",
+    "paid rent on the unit 85",
+  ],
   ["parking|meter|garage $ [for|, <time>]", "passing", "parking 12.75 for two hours"],
   ["^ drove <miles> ,|and? [<time>] ;", "passing", "drove 24 miles 40 min"],
   ["<supply> [# <container>] $", "passing", "paint 2 cans 24"],

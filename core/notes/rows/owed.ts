@@ -10,6 +10,8 @@ import type { Row } from "./table.ts";
  * "piece": the number of the piece. "all": how many the pieces before it are, or else those behind it.
  */
 export type NumberEffect =
+  /** So many are paid that much each: asked, with the sum. */
+  | "hands"
   | "passing"
   | "beside"
   | "amount"

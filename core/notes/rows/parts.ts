@@ -47,6 +47,12 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "supply",
     "new back panel for the armoire 11.25",
   ],
+  ["^ <art>? [<spare>] for|to|on|in <art>? <piece>", "supply", "replacement mirror for the vanity 30"],
+  [
+    "<~buy>|<spend>|got|paid|ordered <art>? [<spare>] for|to|on|in <art>? <piece>",
+    "supply",
+    "bought a replacement mirror for the vanity 30",
+  ],
   [
     "^ [some|more|a_few|few|other? <things>] for|to|on <art>? <piece>",
     "supply",
@@ -55,6 +61,11 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
   ["for|to|on <art>? <piece> [back|backs|<part> <part>?]", "word", "hardboard 6 for the bench back"],
   ["[<supply> <word>? kit|kits|set|pack|refill|refills] !me|us", "supply", "wax refill kit 6"],
   ["<list> <art>? <piece> [ad|listing|post] $", "asked", "uploaded wardrobe ad 210"],
+  [
+    "^ <art>? [ad|ads|paper_ad|newspaper_ad|flyer|flyers|boost|promo|promotion|bump] for|on <art>? <piece> $",
+    "fee",
+    "ad for the dresser 12",
+  ],
   ["[<piece> fee|fees|ad|listing_fee|boost|bump]", "fee", "desk listing fee 3"],
   ["[bounced|returned|bad|nsf check|chk|payment? fee|fees|charge|charges]", "fee", "bounced check fee 12"],
   [

@@ -137,6 +137,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "sold desk 90 no problem",
   ],
   [
+    "[nothing wrong|broken|missing|fancy|special|major|big with|about|on it|them|her|him?]",
+    "word",
+    "bought a bed frame 35 nothing wrong with it",
+  ],
+  [
     "[not bad|too_bad|cheap|great|perfect|mad|complaining|sorry|much|far|worth|fun|easy]",
     "word",
     "sold desk 90 not mad",
@@ -184,6 +189,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
   ],
   ["<sell>|<buy> [somebody|someone|anybody] <piece>", "other", "sold somebody else's dresser 90"],
   ["kept|keeping <art>? <piece> [for <new>|<kin>]", "doubt", "kept desk for bob"],
+  ["<sell> … and|,|&|then* [threw|tossed in] <art>? <piece>", "doubt", "sold trunk 40 and tossed in a lamp"],
   // What things cost by now is no purchase.
   [
     "^ <art>? [price|prices|cost <word>? of|on|for <art>? <supply> went|has|is|are|jumped|dropped|keeps|rose up|down|gone_up|going_up? by|to?] $",
@@ -322,6 +328,16 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "[saw|spotted|noticed|eyed|looked_at|stopped_to_look_at|went_to_look_at|went_to_see|came_to_look_at|went_and_looked_at] <art>? <trait>|<opinion>|<new>* <piece> and|then|so|, … <~buy>|ended_up|wound_up|paid|took_it|paying",
     "word",
     "looked at a hutch and bought it for 75",
+  ],
+  [
+    "[talked|haggled|knocked|negotiated|bargained] <art>? <piece> down_to|down $ and|,|so* i|we|finally? bought|grabbed|got|picked_up|snagged|purchased it|them|that",
+    "word",
+    "haggled the trunk down to 30 and bought it",
+  ],
+  [
+    "got|talked|haggled|knocked|negotiated|bargained <art>? <piece> [down_to|down] $ and|,|so* i|we|finally? bought|grabbed|got|picked_up|snagged|purchased it|them|that",
+    "word",
+    "got the buffet down to 50 and bought it",
   ],
   [
     "[talked|haggled|negotiated|bargained <art>? <person>|seller|him|her|them|owner|price|it? down|a_bit|a_little|some|hard? to? $?] and|so|, … got|bought|paid|took|brought|grabbed",

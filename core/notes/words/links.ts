@@ -8,6 +8,9 @@ export const AFTER_VERB = wordSet("the a an my me back about out him only just l
 /** Words that may begin another note. */
 export const AND = wordSet("and then also plus but so & +");
 
+/** What was named before, all of it. */
+export const ALL_OF_THEM = wordSet("both all both_of_them all_of_them");
+
 /** Marks that may end a note. */
 export const SEPARATORS = wordSet(", . ; ! ? : & + - | /");
 

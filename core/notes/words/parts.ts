@@ -46,3 +46,6 @@ export const SERVICES: ReadonlySet<string> = new Set(
     "treated fumigated reframed resilvered rekeyed"
   ).split(" "),
 );
+
+/** What a piece is called that goes into another. */
+export const SPARES = wordSet("replacement spare");

@@ -77,6 +77,8 @@ export const PEOPLE: readonly string[] = [
   "family",
   "gentleman",
   "fellow",
+  "fella",
+  "feller",
   "gal",
   "chap",
   "bloke",

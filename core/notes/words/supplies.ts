@@ -682,6 +682,15 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
 
 /** Spending of category `other` that is plainly spending, verb or no verb. */
 export const OTHER_SPENDING: readonly string[] = [
+  "dump run",
+  "dumpster rental",
+  "early bird entry",
+  "early entry",
+  "entry",
+  "admission",
+  "sale entry",
+  "craft fair booth",
+  "craft show booth",
   "po box",
   "post office",
   "post office box",
@@ -765,6 +774,8 @@ export const SUPPLY_VERBS: ReadonlySet<string> = new Set([
 
 /** What a supply comes in: "2 cans of primer", "3 sheets sandpaper". */
 export const CONTAINERS: ReadonlySet<string> = new Set([
+  "pair",
+  "pairs",
   "can",
   "cans",
   "gallon",

@@ -3,7 +3,7 @@
 import { wordSet } from "./words.ts";
 
 /** Words between what is given and what is got. */
-export const PARTING = wordSet("for 4 into got took received in toward towards gave");
+export const PARTING = wordSet("for 4 into got took received in toward towards gave out");
 
 /** Words behind which an amount is what the given piece is worth, and behind which it came to us or was paid by us. */
 export const WORTH = wordSet("worth valued value call calling");
