@@ -24,7 +24,14 @@ function endOfName(tokens: readonly Tok[], first: number): number {
     const described = word?.kind === "piece" && DESCRIBES.has(tokens[at]!.text);
     // "32 at the hardware store on sandpaper"
     const isBought = tokens[at]!.text === "on" && word?.roles.supply !== undefined;
-    if (!word || isBought || (word.kind !== "word" && !described) || word.roles.method || ENDS_NAME.has(word.text)) break;
+    if (
+      !word ||
+      isBought ||
+      (word.kind !== "word" && !described) ||
+      word.roles.method ||
+      ENDS_NAME.has(word.text)
+    )
+      break;
     at = next + 1;
   }
   return at;

@@ -120,7 +120,14 @@ function leftTokens({ tokens }: Clause): Tok[] {
 const isLeft = ({ kind, claimed, unknown }: Tok): boolean => kind === "word" && !claimed && unknown === true;
 
 /** Of two things left over the same one is always named. */
-const RANK: readonly Trouble["kind"][] = ["unreadNumber", "unclaimed", "eachOfUnknown", "twoKinds", "vagueTime", "whichDay"];
+const RANK: readonly Trouble["kind"][] = [
+  "unreadNumber",
+  "unclaimed",
+  "eachOfUnknown",
+  "twoKinds",
+  "vagueTime",
+  "whichDay",
+];
 
 /** What one token that no slot took makes of the clause. */
 function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | null {
@@ -204,7 +211,11 @@ function isAnotherThing(token: Tok): boolean {
 function isMyself({ tokens, head }: Clause): boolean {
   if (!head) return false;
   const before = tokens[tokens.indexOf(head) - 1]?.text;
-  return before === "i" || before === "we" || /^(?:gave (?:me|us)|let (?:me|us) have|threw(?: in)?|tossed(?: in)?)$/.test(head.text);
+  return (
+    before === "i" ||
+    before === "we" ||
+    /^(?:gave (?:me|us)|let (?:me|us) have|threw(?: in)?|tossed(?: in)?)$/.test(head.text)
+  );
 }
 
 /** "lady bought the hutch", "he paid 40": before the verb stands someone who is not the owner. */

@@ -135,7 +135,11 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "help",
     "had a guy weld the bar cart 35",
   ],
-  ["paid|gave|pd|slipped|handed|tipped … $ for|to [!<supply> <labor>|<service>] ;", "service", "gave bob 15 for sanding"],
+  [
+    "paid|gave|pd|slipped|handed|tipped … $ for|to [!<supply> <labor>|<service>] ;",
+    "service",
+    "gave bob 15 for sanding",
+  ],
   [
     "dropped|dropped_off|took|brought|left|sent <art>? <piece> off? at|to|with <art>? [upholsterer|refinisher|restorer|welder|caner|glazier|glass_shop|frame_shop|machine_shop|upholstery_shop|stripper]",
     "service",

@@ -63,7 +63,11 @@ const ROWS: readonly Row<RepeatEffect>[] = [
   ["<supply>|<stream>|loan|payment … $ [/ wk|week on? <weekday>?]", "week", "booth rent 40/wk"],
   ["<supply>|<stream>|loan|payment … $ [/ yr|year]", "year", "insurance 120/yr"],
   ["$ [<amonth>|per_month|per_mo|a_mo on|by the? <day>]", "month", "storage unit 60 a month on the 1st"],
-  ["$ [<amonth>|per_month|per_mo|a_mo] starting|beginning|from|as_of|effective", "month", "storage 60 a month from june"],
+  [
+    "$ [<amonth>|per_month|per_mo|a_mo] starting|beginning|from|as_of|effective",
+    "month",
+    "storage 60 a month from june",
+  ],
   ["$ [/ month|mo|mth|m]", "month", "storage 60/mo"],
   ["$ [/ week|wk]", "week", "ads 15/wk"],
   ["$ [/ year|yr|y]", "year", "permit 40/yr"],
