@@ -2,6 +2,7 @@ import type { Head, Tok } from "./clause.ts";
 import { tokenBefore } from "./clause.ts";
 import type { Kind } from "./reading.ts";
 import { BEFORE_NOUN, TOWARDS_SOMEBODY } from "./words/links.ts";
+import { FEES } from "./words/money.ts";
 import { COUNTED } from "./words/verbs.ts";
 
 /** What the cutter needs to know of the verbs. */
@@ -24,6 +25,8 @@ function isPurpose(tokens: readonly Tok[], at: number): boolean {
   if (kind === "amount" && COUNTED.has(tokens[at]!.text)) return !tokens.some(isLoan);
   // "bought a new drill": no loan is new.
   if (tokens[at]!.text === "new" && !tokens.some(isLoan)) return true;
+  // "35 less 3 fee"
+  if (tokens[at]!.text === "less" && FEES.has(tokens[at + 2]?.text ?? "")) return true;
   if (tokens[at]!.text === "set" && BEFORE_NOUN.has(previous)) return true;
   if (isAfterPayment(tokens, at) || isForTrip(tokens, at)) return true;
   if (previous === "for") return /ing(?: |$)/.test(tokens[at]!.text);

@@ -157,6 +157,11 @@ export const spend = defineVerb({
         with: ["supply", "number"],
         without: ["loan", "duration"],
       },
+      {
+        say: ["restocked", "restocked on", "stocked up on", "reordered", "topped up on"],
+        with: ["supplyFirst", "number"],
+        without: ["loan", "piece"],
+      },
       { say: ["charged", "charged me"], with: ["supply", "number"], light: true },
       {
         say: ["paid … for", "pd … for", "spent … on", "spent … for"],

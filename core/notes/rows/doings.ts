@@ -12,6 +12,11 @@ export const DOINGS: readonly Row<ChatterEffect>[] = [
     "chat",
     "lent uncle ray the clamps for the weekend",
   ],
+  [
+    "^ [i|we? hit|hit_up|did|checked_out|browsed|raided|cruised|went_to|made_it_to #|two|three|four|a_few|a_couple|a_couple_of|some|all_the <place> today|yesterday|this_morning?] ,|and|so|-|;",
+    "chat",
+    "hit two yard sales, bought a rocker 15",
+  ],
   // Wishes and plans of the day.
   [
     "^ [hope|hoping|trust youre|you|yall|everyones|everyone|everybody are|is|had|have|having|all|a|an|doing|feeling* well|good|great|nice|fun|lovely|fine|okay|ok|safe|healthy|better|warm|dry day|night|week|weekend|time|holiday|one|trip|vacation|out_there|too|and_well|today?] ;",
@@ -238,7 +243,7 @@ export const DOINGS: readonly Row<ChatterEffect>[] = [
   ["^ [early bird >] ;", "chat", "early bird gets the worm, bought a crib 10"],
   ["^ [he|she|they drove|drives a hard bargain]", "chat", "he drove a hard bargain but the crib went for 85"],
   [
-    "^ [slow|busy|good|great|bad|long|dead|rough|decent day|morning|night|afternoon] at|in|,|so|but",
+    "^ [slow|busy|good|great|bad|long|dead|rough|decent day|morning|night|afternoon] at|in|,|so|but|:|-",
     "chat",
     "slow day at the flea, sold a crib 10",
   ],

@@ -113,6 +113,7 @@ const COUNTABLE: ReadonlySet<string> = new Set(["materials", "tools"]);
 function countedAfter(clause: Clause, last: number): void {
   const comma = isMark(clause.tokens[last + 1], ",") ? 1 : 0;
   const [count, ...rest] = clause.tokens.slice(last + 1 + comma, last + 5 + comma);
+  if (count?.kind === "count") claim(count);
   const container = isContainer(rest[0]) ? rest.shift() : undefined;
   const link = /^(?:at|@|for)$/.test(rest[0]?.text ?? "") ? rest.shift() : undefined;
   const [price] = rest;

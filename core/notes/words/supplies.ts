@@ -348,6 +348,12 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     "wood marker",
   ],
   tools: [
+    "shop vac",
+    "shop vac filter",
+    "vac filter",
+    "floor sander",
+    "drum sander",
+    "edge sander",
     "pocket hole jig",
     "extension pole",
     "headlamp",
