@@ -332,7 +332,9 @@ function addPart(
   const isDoubtful = way === "merge" && isPriceForBoth(last, shape, joint, facts);
   // "lamp 8 and desk and mirror 40": the price of the desk is still to come.
   const isPricedLater = isDoubtful && following !== undefined && isPiecePriced(following.tokens);
-  if (way === "merge" && !isPricedLater) {
+  // "sold stool, 10, bench, 40": its price stands behind one more comma.
+  const isPricedNext = isDoubtful && following?.tokens.every(isAmount) === true;
+  if (way === "merge" && !isPricedLater && !isPricedNext) {
     if (isDoubtful) last.ambiguous = true;
     last.tokens.push(...joint, ...part);
     return;

@@ -89,11 +89,21 @@ export function repeatedIn(
     const day = words.find(({ kind }) => kind === "day")?.said;
     const named = day ? dayOf(day, said.every, today) : dayInWords(words);
     if (named !== undefined) said.day = named;
+    else takeDayLater(said);
   }
   const back = from?.effect === "from" ? MONTHS_BACK_MAX : 0;
   const first = from ? fromDay(tokens.slice(from.from, from.to), today, back) : undefined;
   if (first !== undefined) said.from = first;
   return said;
+}
+
+/** "monthly booth 95 due on the 5th": the day of the month stands further on, and is none of the note's own. */
+function takeDayLater(said: Repeated): void {
+  const day =
+    said.every === "month" ? said.rest.find((token) => token.said?.form === "dayOfMonth") : undefined;
+  if (day?.said?.form !== "dayOfMonth") return;
+  said.day = day.said.day;
+  said.rest = said.rest.filter((token) => token !== day);
 }
 
 /** "25 each month" is no price of each. */

@@ -173,6 +173,11 @@ export const buy = defineVerb({
         means: { price: 0 },
         light: true,
       },
+      {
+        say: ["brought back … from", "came back with", "drove back with"],
+        with: ["piece", "number"],
+        without: ["person", "unknown", "supplyFirst"],
+      },
       // What came along with a purchase.
       {
         say: ["threw … in", "tossed … in", "threw … in free", "tossed … in free"],

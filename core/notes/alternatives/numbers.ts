@@ -1,3 +1,4 @@
+import { AMOUNT_CENTS_MAX } from "../../money.ts";
 import type { Clause, Tok } from "../clause.ts";
 import { daysMeant } from "../days-meant.ts";
 import { sizeOrPiece } from "../judging/spending.ts";
@@ -22,7 +23,8 @@ function ofOneAndAll({ tokens, what }: Clause): number[] | null {
   if (!what || !count || !price || more.length > 0 || !AT_PRICE.has(link)) return null;
   const times = measured ? measuresIn(measured)!.count : wholeOf(count.amount?.exact ?? null);
   const cents = centsIn(price);
-  return times === null || cents === null || count.amount?.money ? null : [times * cents, cents];
+  if (times === null || cents === null || count.amount?.money) return null;
+  return times * cents > AMOUNT_CENTS_MAX ? [cents] : [times * cents, cents];
 }
 
 /** Each amount of the clause as the one that was asked for. */

@@ -129,7 +129,6 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "word",
     "paint 30 half for the desk and half for the hutch",
   ],
-  ["<~buy> … [on <art>? marketplace]", "word", "found a buffet for 70 on the marketplace"],
   ["<supply> $ [put|used|went on|for|into] <art>? <piece>", "word", "bought knobs 22.50 put on vanity"],
   [
     "[had|have|got|hired|paid <art>? <person>|<kin>|<new> <new>? to? weld|fix|repair|paint|sand|strip|refinish|reupholster|recane|cane|redo|clean|build|cut|move|haul|deliver|load] <art>? <piece> !done",

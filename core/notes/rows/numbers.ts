@@ -52,7 +52,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["$ [4] the|my|our|this|that|a|an", "passing", "screws 11.42 4 the desk"],
   ["<supply> [4] the|my|our|this|that|a|an <trait>* <piece> $", "passing", "screws 4 the desk 11.42"],
   ["[half|a|couple? a? dozen of?] <supply>", "passing", "half a dozen clamps 42"],
-  ["[half|quarter of? a|an? <container> of?] <supply>", "passing", "half a gallon of stripper 26"],
+  [
+    "[half|quarter of? a|an? <container> of?] <trait>|<plain>* <supply>",
+    "passing",
+    "half a gallon of stripper 26",
+  ],
   ["[<span> of|worth_of?] <supply> $", "passing", "3 months of storage 180"],
   ["<~buy> [# things|items] :|,|-", "passing", "bought 3 things: stool 5, mirror 12"],
   [

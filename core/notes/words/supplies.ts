@@ -348,8 +348,7 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     "wood marker",
   ],
   tools: [
-    "shop vac",
-    "shop vac filter",
+    "wet vac",
     "vac filter",
     "floor sander",
     "drum sander",
