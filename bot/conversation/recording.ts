@@ -4,6 +4,7 @@ import { type Effect, type Matter, newMatter } from "../../core/decide/decision.
 import { mainAmountOf } from "../../core/decide/main-amount.ts";
 import { settle } from "../../core/decide/settle.ts";
 import { isGuessedCost } from "../../core/decide/talk.ts";
+import type { Fixing } from "../../core/mending/amounts.ts";
 import { mendOfFix } from "../../core/mending/newest.ts";
 import { show } from "../../core/money.ts";
 import { pluralOf } from "../../core/notes/plural.ts";
@@ -11,7 +12,7 @@ import type { ReadingOf } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
 import { answerQuestion, setNudge } from "./asking.ts";
 import { amendNote } from "./editing.ts";
-import { type Fixing, fixFact, fixingOf } from "./fixing.ts";
+import { fixFact, fixingOf } from "./fixing.ts";
 import { talkingDesk } from "./going-on.ts";
 import { amendFacts } from "./mending.ts";
 import { impossibleText, keepOutcome } from "./outcome.ts";
