@@ -26,7 +26,7 @@ export interface SaidNow extends Said {
  * Takes a message as the answer to an open question, if it is one: a bare value of the kind that it wants, or words
  * that only complete it. A whole note, a question or a correction of a newer note is read as itself.
  */
-export function answerOpen(turn: Turn, said: SaidNow, question: Question): boolean {
+function answerOpen(turn: Turn, said: SaidNow, question: Question): boolean {
   const { text, readings, isReply } = said;
   const effect = takeAnswer(question, said) ?? namedAnswer(question, readings, turn.ledger.books);
   if (!effect) return false;
@@ -39,11 +39,39 @@ export function answerOpen(turn: Turn, said: SaidNow, question: Question): boole
   return true;
 }
 
+/** Takes a message as the answer to what is asked: to several questions, to one, or to one with notes behind it. */
+export function answersAny(turn: Turn, said: SaidNow, open: readonly Question[]): boolean {
+  return [answersEach, answersOne, answersInTurn, answersFirst].some((answers) => answers(turn, said, open));
+}
+
+/** The newest question that a message fits, else none. */
+function answersOne(turn: Turn, said: SaidNow, questions: readonly Question[]): boolean {
+  if (!said.isReply && asksForNotes(said.text)) return false;
+  return (
+    questions.some((question) => answerOpen(turn, said, question)) ||
+    questions.some((question) => asksWithLeft(turn, said, question))
+  );
+}
+
+/** "40, and paint 12 for it": a value that answers, and notes of their own behind it. */
+function answersFirst(turn: Turn, said: SaidNow, questions: readonly Question[]): boolean {
+  const [first, ...rest] = said.readings;
+  if (first?.kind !== "unclear" || first.could || rest.length === 0) return false;
+  if (rest.some(({ kind }) => kind === "unclear" || kind === "ask")) return false;
+  if (!answersOne(turn, { ...said, text: first.text, readings: [first] }, questions)) return false;
+  decideAll(turn, mattersOf(rest, turn.today), { root: turn.root });
+  return true;
+}
+
+/** "last 3 notes" is no answer, whatever was asked. */
+const asksForNotes = (text: string): boolean =>
+  /^\s*(?:my |the )?(?:last|latest|recent|today'?s)\b.*\bnotes?\s*$/i.test(text);
+
 /** Plain amounts, one behind the other. */
 const AMOUNTS = /^\$?\d+(?:\.\d{1,2})?(?:(?:, ?| ?& ?|,? and | then )\$?\d+(?:\.\d{1,2})?)+$/;
 
 /** "8 and 6" where as many amounts are asked for, and nothing else: each in the order in which they were asked. */
-export function answersInTurn(turn: Turn, said: SaidNow, open: readonly Question[]): boolean {
+function answersInTurn(turn: Turn, said: SaidNow, open: readonly Question[]): boolean {
   const text = said.text.trim();
   if (open.length < 2 || !AMOUNTS.test(text)) return false;
   const values = text.match(/[\d.]+/g)!;
@@ -64,7 +92,7 @@ export function answersInTurn(turn: Turn, said: SaidNow, open: readonly Question
 const BETWEEN = /\s*(?:[,;.]\s+(?:and\s+)?|\s+and\s+)(?=\S)/;
 
 /** A message of several parts, each of which answers a question or is a whole note. */
-export function answersEach(turn: Turn, said: SaidNow, open: readonly Question[]): boolean {
+function answersEach(turn: Turn, said: SaidNow, open: readonly Question[]): boolean {
   const parts = said.text.trim().split(BETWEEN);
   // Bare amounts go in the order in which they were asked for.
   if (open.length < 2 || parts.length < 2 || parts.length > open.length || AMOUNTS.test(said.text.trim()))
@@ -97,7 +125,7 @@ function isCorrection(readings: readonly Reading[]): boolean {
  * Asks whether a value with words that nobody knows beside it is the answer; false where the message holds no such
  * value, or reads as something of its own.
  */
-export function asksWithLeft(turn: Turn, said: SaidNow, question: Question): boolean {
+function asksWithLeft(turn: Turn, said: SaidNow, question: Question): boolean {
   const { text, readings, isReply } = said;
   if (text.trim().endsWith("?") || (!isReply && !readings.every(isOpenToAnswer))) return false;
   const part = answerWithin(question, said);

@@ -1,0 +1,81 @@
+import { isChoice } from "../../core/decide/answer.ts";
+import { mattersOf } from "../../core/decide/decide.ts";
+import { isNothing, smallTalk, whyNoFact } from "../../core/decide/smalltalk.ts";
+import { readYesNo } from "../../core/notes/bare.ts";
+import { readMessage } from "../../core/notes/read.ts";
+import { endsAsking } from "../../core/questions/sounds.ts";
+import type { Note } from "../../db/notes.ts";
+import type { Question } from "../../db/questions.ts";
+import { answersAny, type SaidNow } from "./answering.ts";
+import { answerAsked } from "./asked.ts";
+import { heard } from "./cautioning.ts";
+import { runCommand } from "./commands.ts";
+import { goneOn } from "./going-on.ts";
+import type { Incoming } from "./incoming.ts";
+import { readLed } from "./leading.ts";
+import { changeLettered } from "./lettered.ts";
+import { filePicture } from "./pictures.ts";
+import { askAgain, askWhetherAgain, closeQuestionsOf, openQuestions } from "./questions.ts";
+import { decideAll } from "./recording.ts";
+import type { Turn } from "./turn.ts";
+import { hasRecorded, twinsOf } from "./twins.ts";
+
+/** Words to the bot, answers to what it asked, and the piece of a picture come before notes. */
+export function takeWords(turn: Turn, { text, replyTo }: Incoming, replyRoot: number | undefined): void {
+  if (runCommand(turn, text) || changeLettered(turn, text)) return;
+  const open = openQuestions(turn);
+  const yesNo = readYesNo(text);
+  // "ok" where nothing is asked: no answer, and nothing to say to it. A bare yes or no is told so.
+  const isNod = open.length === 0 && !/^\s*[yn]/i.test(text);
+  const chat = yesNo === null || isNod ? smallTalk(text) : null;
+  if (chat !== null && !open.some(({ ask }) => isChoice(ask, text))) {
+    if (chat !== "") turn.spoken.push(chat);
+    return;
+  }
+  const readings = readMessage(text, turn.today);
+  const said = { text, today: turn.today, readings, isReply: replyTo !== undefined };
+  const questions = questionsFor(turn, open, { replyTo, replyRoot });
+  if (turn.lines === 1 && answersAny(turn, said, questions)) return;
+  if (yesNo !== null) {
+    const [newest] = open;
+    turn.spoken.push(newest ? "That needs more than a yes or no." : "Nothing is waiting for an answer.");
+    if (newest) askAgain(turn, newest);
+    return;
+  }
+  if (replyRoot !== undefined && filePicture(turn, replyRoot, text)) return;
+  readNotes(turn, { ...said, readings: readLed(turn, said) ?? readings }, replyRoot);
+}
+
+/** The questions that a message may answer: without a reply any, the one asked last first; else the one replied to. */
+function questionsFor(
+  turn: Turn,
+  open: Question[],
+  { replyTo, replyRoot }: { replyTo: string | undefined; replyRoot: number | undefined },
+): Question[] {
+  const row = replyTo === undefined ? null : turn.ledger.outbox.messageOf(turn.chat, replyTo);
+  // A message that answers no note, such as the daily one, speaks of all that is open.
+  if (replyTo === undefined || row?.note === null) return open;
+  const replied =
+    open.find((question) => row !== null && question.prompt === row.id) ??
+    open.find((question) => question.note === replyRoot);
+  return replied ? [replied] : [];
+}
+
+function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): void {
+  const { text } = said;
+  const readings = goneOn(turn, text, said.readings, replyRoot);
+  // "sold the chest for how much": nothing is done that a caution could be for.
+  if (!endsAsking(text)) heard(turn, text, readings);
+  if (answerAsked(turn, text, readings, replyRoot)) return;
+  const twins = twinsOf(turn, text);
+  // Words repeated before anything came of them are taken anew in place of the first, not doubted.
+  const isRepeat = (note: Note) => note.author === turn.person && !hasRecorded(turn, note);
+  const twin = twins.find((note) => !isRepeat(note));
+  for (const { root } of twins.filter(isRepeat)) closeQuestionsOf(turn, root);
+  const noFact = whyNoFact(readings);
+  if (readings.length === 0 || readings.every(isNothing))
+    turn.spoken.push("Nothing there for the books. Like:\nbought dresser 30");
+  else if (noFact) turn.spoken.push(noFact);
+  else if (twin) askWhetherAgain(turn, readings, twin);
+  else decideAll(turn, mattersOf(readings, turn.today), { root: turn.root, replyRoot });
+}
