@@ -1,5 +1,6 @@
 import type { Books } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
+import { isOfWhat } from "../mending/meant.ts";
 import { mendOfNewest } from "../mending/newest.ts";
 import type { Again, Back, Mention, Reading } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
@@ -58,11 +59,11 @@ function ofSpoken(
 /** The fields of the new note; null where its kind does not go on so, or something was said that it has no place for. */
 function onceMore(
   fact: Fact,
-  { how, of, count, to: { pieces: named, date, ...values } }: Again,
+  { how, of, what, count, to: { pieces: named, date, ...values } }: Again,
   books: Books,
   { verbOf }: Deciding,
 ): object | null {
-  if (fact.kind === "sent" || (of && fact.kind !== of)) return null;
+  if (fact.kind === "sent" || (of && fact.kind !== of) || !isOfWhat(fact, what)) return null;
   const goesOn = verbOf(fact.kind)?.goesOn as GoesOn | undefined;
   const grammar = language().grammars.get(fact.kind);
   if (!goesOn || !grammar || (named && fact.pieces.length === 0)) return null;

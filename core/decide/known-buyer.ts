@@ -42,8 +42,26 @@ export function ofKnownBuyer(text: string, readings: readonly Reading[], said: S
   const { books, today } = said;
   if (!readings.some((reading) => isOpen(reading) || isOfName(reading, books))) return null;
   const settling = settlingIn(text, namesOn(books), today);
-  return settling && readFrom(settling, said);
+  const read = settling && readFrom(settling, said);
+  return read ?? (readings.some(tellsOfLoss) ? null : asksAtLast(text, said));
 }
+
+/** "vera can't make the stairs work, gave her 60 back": what is told at the end, asked, since nobody knows the rest. */
+function asksAtLast(text: string, said: Said): Reading[] | null {
+  const names = namesOn(said.books);
+  const who = names.find((name) => text.toLowerCase().startsWith(name));
+  const [first, ...rest] = text.split(/[,.;] /);
+  const last = rest.at(-1);
+  const settling = who && last ? settlingIn(`${who} ${last}`, names, said.today) : null;
+  const could = settling && readFrom(settling, said);
+  if (!who || !could || could.some(({ kind }) => kind !== "fallthrough")) return null;
+  const left = first!.slice(who.length).trim();
+  return [{ kind: "unclear", why: whyOf({ kind: "left" }), could, left: [left], text, line: 0 }];
+}
+
+const tellsOfLoss = (reading: Reading): boolean =>
+  reading.kind === "fallthrough" ||
+  (reading.kind === "unclear" && reading.could?.some(({ kind }) => kind === "fallthrough") === true);
 
 /** It is not read as a whole note of its own, or names no piece. */
 const isOpen = (reading: Reading): boolean =>

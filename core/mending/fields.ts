@@ -15,10 +15,13 @@ const PLACED: readonly MendField[] = ["date", "pieces"];
 /** What of a fact of that kind can be corrected. */
 export const mendFieldsOf = (kind: FactKind): readonly MendField[] => rulesOf(kind).mends ?? PLACED;
 
+/** What a change of the newest note comes to. */
+const MEANS: Readonly<Record<string, MendField>> = { more: "amount", also: "pieces" };
+
 /** Whether all that is to be changed belongs to facts of that kind. */
 export function canMend(kind: FactKind, to: MendTo): boolean {
   const fields = mendFieldsOf(kind);
   return Object.keys(to).every(
-    (field) => field === "by" || fields.includes((field === "more" ? "amount" : field) as MendField),
+    (field) => field === "by" || fields.includes((MEANS[field] ?? field) as MendField),
   );
 }

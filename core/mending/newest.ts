@@ -2,6 +2,7 @@ import type { Books } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
 import type { Choice, Desk, Effect } from "../decide/decision.ts";
 import { mentionLabel } from "../decide/mention-words.ts";
+import { byNumbers } from "../decide/mentioned.ts";
 import { type Cents, show } from "../money.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
@@ -29,6 +30,10 @@ export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null
   if (!fact || (bare && past.replied === null && !past.isToday(fact))) return null;
   const of = { fact: fact.id };
   if (fact.kind === "buy" && to?.pieces?.some(({ it }) => it)) return otherCount(reading, fact, to.pieces);
+  if (to?.also) {
+    const isOne = fact.pieces.length === 1;
+    return isOne ? { ...rest, of, to: { pieces: [...byNumbers(fact.pieces), to.also] } } : null;
+  }
   if (to?.more === undefined) return { ...rest, of, ...(to ? { to } : {}) };
   const amount = (fact.amount ?? 0) + to.more;
   return amount < 0 ? null : { ...rest, of, to: { amount } };

@@ -120,7 +120,10 @@ function made(effect: Exclude<GoingOn, "numbered">, told: Told, { text, line, to
   if (of) return { again: { how: "more", of, to } };
   const spoken = SPOKEN[effect];
   const each = told.beside.some((token) => token.each) ? { each: true as const } : {};
-  if (!spoken) return { again: { how: effect as Again["how"], to, ...countIn(told.words), ...each } };
+  const what = told.words.find(({ roles }) => roles.supply !== undefined)?.text;
+  const about = effect === "again" && what !== undefined ? { of: "spend" as const, what } : {};
+  if (!spoken)
+    return { again: { how: effect as Again["how"], to, ...about, ...countIn(told.words), ...each } };
   const could = to.amount === undefined || each.each ? [] : spoken(to.amount);
   const paid = effect === "sold" && to.method ? { method: to.method } : {};
   return {

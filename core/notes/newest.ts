@@ -4,7 +4,7 @@ import { type Tok, textOf } from "./clause.ts";
 import { headsOf } from "./heads.ts";
 import { besideSale, type Change, forgotten, isFee, isOpening, methodAlone } from "./left-out.ts";
 import { isSkipped, type Mend, type Of, side, takeOld, takeTo } from "./mended.ts";
-import type { ReadingFields } from "./reading.ts";
+import type { Mention, ReadingFields } from "./reading.ts";
 import { amounts } from "./rows/amounts.ts";
 import { centsIn } from "./slots/money.ts";
 import { ARTICLES } from "./words/filler.ts";
@@ -54,6 +54,8 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
   if (first?.each && others.length === 0) return eachWas(first);
   const left = besideSale(tokens);
   if (left) return { kind: "mend", of: { ...left.of, back: 1 }, to: left.to };
+  const also = halfFor(tokens);
+  if (also) return { kind: "mend", of: { back: 1 }, to: { also } };
   const more = moreOrLess(tokens);
   if (more !== null) return { kind: "mend", of: { back: 1 }, to: { more } };
   const from = tokens.findIndex((token) => !isOpening(token));
@@ -112,9 +114,16 @@ export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
   return amount === null ? null : { amount };
 }
 
+/** "half of that was for the stool": the stool too, in equal shares. */
+function halfFor(tokens: readonly Tok[]): Mention | null {
+  const fired = amounts.fired(tokens).find(({ effect }) => effect === "half");
+  const piece = tokens.at(-1);
+  return fired && piece?.kind === "piece" ? piece.mention! : null;
+}
+
 /** "add 5 to that", "minus the 5 coupon": so much more or less than was said. */
 function moreOrLess(tokens: readonly Tok[]): Cents | null {
-  const [fired] = amounts.fired(tokens);
+  const fired = amounts.fired(tokens).find(({ effect }) => effect !== "half");
   const amount = tokens.find(({ kind }) => kind === "amount");
   const isWhole = fired && tokens.slice(0, fired.from).every(isOpening) && fired.to === tokens.length;
   const cents = isWhole && amount && !amount.each ? centsIn(amount) : null;

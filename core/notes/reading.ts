@@ -84,6 +84,8 @@ export interface Again {
   to: NonNullable<ReadingFields["mend"]["to"]>;
   /** Only where the newest note is of that kind. */
   of?: Kind;
+  /** Only where the newest note is about that. */
+  what?: string;
   /** So many more. */
   count?: number;
   each?: true;

@@ -66,6 +66,9 @@ const KINDS = [
 /** "she paid 12 for it": a price of what was spoken of. */
 const OF_IT = /\bfor (?:it|that|them)\b/;
 
+/** "… me the 10", behind an unknown verb. */
+const SENT_SOMEHOW = /d (?:me|us|over) (?:the |his |her |their |another )?\$?\d/;
+
 const LENGTH_MAX = 120;
 
 /** "…, gave him his 25 back and sold it to a student 150": what became of the piece then. */
@@ -89,7 +92,10 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
   const said = ` ${text
     .toLowerCase()
     .replace(/['’]s\b/g, "")
-    .replace(/\b(?:(?:got|came for) (?:it|them)|came (?:by |over )?(?:and got|to get))\b/g, "fetched")
+    .replace(
+      /\b(?:(?:got|came for) (?:it|them)|came for(?= the )|came (?:by |over )?(?:and got|to get))\b/g,
+      "fetched",
+    )
     .replace(/[.!,]+(?= |$)/g, " ")
     .replace(/\s+/g, " ")} `;
   const who = names.find((name) => said.includes(` ${name} `));
@@ -108,6 +114,8 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
       told.date = found.day;
     } else if (kind !== "word") return null;
     else if (roles.method !== undefined) told.method = roles.method;
+    // "oscar wired me the 10": sent in some way or other.
+    else if (who && token.unknown && SENT_SOMEHOW.test(said) && /e?d$/.test(word)) told.says.add(PAID_IN);
     else if (!takes(told, word)) return null;
   }
   if (told.says.has(FOR_THEM) && who === undefined) return null;

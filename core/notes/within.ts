@@ -67,9 +67,17 @@ function noteWithin(tokens: readonly Tok[], read: (tokens: Tok[]) => Reading[]):
   for (const { from, to } of stretchesOf(starts, ends)) {
     if (from > first || to <= last || (from === 0 && to === tokens.length)) continue;
     const [note, ...others] = read(tokens.slice(from, to).map((token) => ({ ...token })));
-    if (note && others.length === 0 && isWhole(note)) return note;
+    if (note && others.length === 0 && isWhole(note))
+      return ofNamed(note, [...tokens.slice(0, from), ...tokens.slice(to)]);
   }
   return null;
+}
+
+/** "swapped a leg on chair #4, 3.50 in hardware": of the one piece that the other words name. */
+function ofNamed(note: Reading, beside: readonly Tok[]): Reading {
+  const [mention, ...others] = beside.flatMap(({ mention: named }) => (named && !named.it ? [named] : []));
+  const isOpen = bears(note.kind, "piece or none") && !("pieces" in note && note.pieces);
+  return mention && others.length === 0 && isOpen ? ({ ...note, pieces: [mention] } as Reading) : note;
 }
 
 /** A note that left one of them out would leave out what it says. */

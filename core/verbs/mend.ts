@@ -45,6 +45,8 @@ declare module "../notes/reading.ts" {
         name?: string;
         traits?: string[];
         pieces?: Mention[];
+        /** One more piece, in equal shares with the one that was said. */
+        also?: Mention;
       };
       removed?: true;
       /** "The paint is wrong": it is taken out, or has another value. */

@@ -3,8 +3,16 @@ import { tableOf } from "./table.ts";
 
 const COUPON = "coupon|discount|rebate|voucher";
 
-/** The amount of the newest note was so much "more" or "less"; the part in brackets is the whole line. */
-const ROWS: readonly Row<"more" | "less">[] = [
+/**
+ * The amount of the newest note was so much "more" or "less"; the part in brackets is the whole line. "half": that much
+ * of it was for the piece behind it.
+ */
+const ROWS: readonly Row<"more" | "less" | "half">[] = [
+  [
+    "^ [half of? that|thats|those|it|its|the|them|this <supply>? is|was|were|went|goes|go? for|on|to|with] <art>? <piece> ;",
+    "half",
+    "half of that was for the stool",
+  ],
   ["^ [add $ to|on that|it|the_price|the_total] ;", "more", "add 5 to that"],
   ["^ [add|plus|and the? $ for|in? the? tax|sales_tax] ;", "more", "plus 2 tax"],
   ["^ [add $ tax to|on that|it] ;", "more", "add 2.50 tax to it"],

@@ -29,6 +29,11 @@ const ROWS: readonly Row<GoingOn>[] = [
     "sold another, same price",
   ],
   [
+    "^ [and|then|oh|plus* another|one_more <container>? of? <supply> ,? for|at? the? same price|money|amount|again]",
+    "again",
+    "another can of wax, same price",
+  ],
+  [
     "^ [and|then|oh|plus* another|another_one|one_more|the_last_one|last_one ,] $|<time>",
     "more",
     "and one more, 30",

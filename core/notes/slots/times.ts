@@ -15,7 +15,7 @@ export const until: Fill = (clause) => {
     const next = tokens[index + 1];
     return (
       token.kind === "word" &&
-      UNTIL.has(token.text) &&
+      (UNTIL.has(token.text) || (token.text === "to" && next?.kind === "day")) &&
       next !== undefined &&
       (next.kind === "day" ||
         next.kind === "clock" ||

@@ -305,6 +305,8 @@ export const FILLER: readonly string[] = [
   "after",
   "before",
   "until now",
+  "in the end",
+  ...["in twenties", "in hundreds", "in fives", "in tens", "in small bills", "in ones"],
   "down",
   "get",
   "got",
