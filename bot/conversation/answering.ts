@@ -89,7 +89,7 @@ function answersInTurn(turn: Turn, said: SaidNow, open: readonly Question[]): bo
 }
 
 /** Between the answers to several questions: "2h, and the chest was 90". */
-const BETWEEN = /\s*(?:[,;.]\s+(?:and\s+)?|\s+and\s+)(?=\S)/;
+const BETWEEN = /\s*(?:[,;.]\s+(?:and\s+)?|\s+and\s+(?!an? (?:half|quarter)\b|half\b))(?=\S)/;
 
 /** A message of several parts, each of which answers a question or is a whole note. */
 function answersEach(turn: Turn, said: SaidNow, open: readonly Question[]): boolean {
@@ -144,7 +144,11 @@ function asksWithLeft(turn: Turn, said: SaidNow, question: Question): boolean {
 
 /** It says nothing by itself, or a piece and a number without a verb. */
 function isOpenToAnswer(reading: Reading): boolean {
-  return reading.kind === "unclear" && (!reading.could || reading.why === whyOf({ kind: "noVerb" }));
+  if (reading.kind !== "unclear") return false;
+  const { could = [], why } = reading;
+  // "hour and a half i think": of nothing that it names.
+  const isOfNothing = could.every(({ missing }) => missing?.includes("pieces"));
+  return isOfNothing || why === whyOf({ kind: "noVerb" });
 }
 
 /** Closes a question with what its answer does. */

@@ -83,8 +83,14 @@ export function forgotten(told: readonly Tok[], today: Day): Change | null {
   return known.length > 0 && known.length === Object.keys(said.to).length ? { to: said.to } : null;
 }
 
-export const isFee = (word: string): boolean => word === "fee" || word === "fees";
+export const isFee = (word: string): boolean => /^(?:\w+ )?fees?$/.test(word);
+
+/** A word that corrects what was just said, alone or in a phrase ("sorry it was"). */
+export const corrects = (text: string): boolean =>
+  OPENERS.has(text) || text.split(" ").some((word) => OPENERS.has(word));
 
 /** A word that only opens a correction. */
 export const isOpening = ({ text, kind }: Tok): boolean =>
-  kind === "word" && (OPENERS.has(text) || POINTING.has(text) || LINKS.has(text));
+  kind === "word" && (OPENERS.has(text) || text.split(" ").every(opens));
+
+const opens = (word: string): boolean => OPENERS.has(word) || POINTING.has(word) || LINKS.has(word);

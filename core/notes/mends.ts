@@ -40,7 +40,10 @@ export function mendOf(line: readonly Tok[], units: Units, today: Day, trace?: T
   let doubtful: Correction | null = null;
   for (const fired of corrections.fired(tokens, tokens === line ? units : undefined)) {
     const words = tokens.slice(fired.from, fired.to).map(({ text }) => text);
-    const made = mendFrom(fired.effect, tokens.slice(0, fired.from), tokens.slice(fired.to), words, today);
+    const [before, after] = [tokens.slice(0, fired.from), tokens.slice(fired.to)];
+    const made =
+      mendFrom(fired.effect, before, after, words, today) ??
+      (fired.effect === "remove" ? null : mendFrom(fired.effect, before, withoutReason(after), words, today));
     if (!made) continue;
     made.mend.of = withKindOf(made.mend, words);
     inMeasure(made.mend);
@@ -119,14 +122,22 @@ function removal(beside: readonly Tok[], told: readonly Tok[], today: Day): Mend
   return isNamed(said.of) ? { of: said.of, removed: true } : null;
 }
 
+/** "sconces cost 18, forgot the tax": what holds nothing that a note is made of only says why. */
+function withoutReason(tokens: readonly Tok[]): readonly Tok[] {
+  const at = tokens.findIndex(({ text }) => text === ",");
+  const isReason =
+    at >= 0 &&
+    tokens.slice(at).every(({ kind, roles }) => kind === "mark" || (kind === "word" && !roles.method));
+  return isReason ? tokens.slice(0, at) : tokens;
+}
+
 /** "the note about #8, it was a mistake", "… delete it": said again. */
 function withoutExcuse(tokens: readonly Tok[]): readonly Tok[] {
   const at = tokens.findIndex(({ kind, text }) => kind === "mark" && text !== "#");
   if (at < 0) return tokens;
-  const behind = tokens.slice(at);
-  // "delete the drive, dad drove": why, where it holds nothing that a note is made of.
-  const isReason = behind.every(({ kind }) => kind === "word" || kind === "mark") && tokens[at]!.text === ",";
-  return isReason || behind.every(({ text }) => EXCUSES.has(text)) ? tokens.slice(0, at) : tokens;
+  // "delete the drive, dad drove"
+  if (tokens.slice(at).every(({ text }) => EXCUSES.has(text))) return tokens.slice(0, at);
+  return withoutReason(tokens);
 }
 
 /** Something beside "the last one" is named. */

@@ -2,7 +2,7 @@ import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import { type Tok, textOf } from "./clause.ts";
 import { headsOf } from "./heads.ts";
-import { besideSale, type Change, forgotten, isFee, isOpening, methodAlone } from "./left-out.ts";
+import { besideSale, type Change, corrects, forgotten, isFee, isOpening, methodAlone } from "./left-out.ts";
 import { isSkipped, type Mend, type Of, side, takeOld, takeTo } from "./mended.ts";
 import type { Mention, ReadingFields } from "./reading.ts";
 import { amounts } from "./rows/amounts.ts";
@@ -16,7 +16,6 @@ import {
   FORGOTTEN,
   LINKS,
   OLD,
-  OPENERS,
   OPENS_VALUE,
   POINTING,
   STILL_NOT,
@@ -70,7 +69,7 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
   const change = forOther(told) ?? otherPieces(told) ?? changeIn(told, today);
   if (!change) return null;
   const isBare =
-    to === tokens.length && !opening.some(({ text: word }) => OPENERS.has(word) || POINTING.has(word));
+    to === tokens.length && !opening.some(({ text: word }) => corrects(word) || POINTING.has(word));
   if (isBare && !canBeBare(change, told)) return null;
   return { kind: "mend", of: { ...change.of, back: 1 }, to: change.to, ...(isBare ? { bare: true } : {}) };
 }

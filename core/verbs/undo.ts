@@ -32,7 +32,7 @@ export const undo = defineVerb({
           ...["thats a duplicate", "thats a double", "that was a duplicate", "that was a double"],
           ...["remove one", "dup remove one", "disregard", "disregard that", "ignore that one"],
           "scratch that",
-          "scratch this",
+          ...["scratch this", "remove", "remove this", "remove it", "delete"],
           "scratch last",
           "scratch the last",
           "scratch it",

@@ -10,6 +10,7 @@ const FILES: readonly { name: string; right: number; wrong: readonly string[] }[
   { name: "dialogues.jsonl", right: 0.98, wrong: [] },
   { name: "which-piece.jsonl", right: 0.95, wrong: [] },
   { name: "spoken-of.jsonl", right: 0.98, wrong: [] },
+  { name: "going-on.jsonl", right: 0.98, wrong: [] },
   {
     name: "siblings.jsonl",
     right: 0.75,

@@ -71,6 +71,8 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "sold desk 140 he says",
   ],
   ["[hold|held|holding off on]", "denial", "hold off on the desk"],
+  ["[hold|held|holding off] for|till|until", "denial", "hold off for now"],
+  ["[hold|held|holding off] ;", "denial", "somebody wants it for 280, holding off"],
   // Another piece, of which only a price is said.
   ["<sell> … $ [,|and|but? <art>? <piece> still is|at|for? $]", "offer", "sold desk 140, hutch still 220"],
   [

@@ -59,6 +59,11 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "mistake",
     "take the drive out",
   ],
+  [
+    "^ please|pls? take|pull the|that|my|those drive|trip|sale|listing|purchase|<supply> [off] ,",
+    "mistake",
+    "take the gas off, that was for the mower",
+  ],
   ["^ [unlist|delist] <any>", "remove", "unlist the trunk"],
   [
     "^ [never|didnt|did_not] <any> … , remove|delete|undo|scratch|erase it|that",

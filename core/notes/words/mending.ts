@@ -111,7 +111,7 @@ export const BESIDE_OWED = wordSet(
   "she he they still only just gave paid got me us i and but so far of that on it the now oh also",
 );
 /** How it was paid is told behind them. */
-export const HOW_PAID = wordSet("paid payed pays pd");
+export const HOW_PAID = wordSet("paid payed pays pd gave_me gave_us handed_me handed_us wrote_me");
 export const BESIDE_FORGOTTEN: ReadonlySet<string> = new Set(
   "out to about add mention say include".split(" "),
 );

@@ -12,7 +12,7 @@ export const PAYER = wordSet("he she they buyer guy lady");
 
 /** All that was still to come. */
 export const ALL_OF_IT = wordSet(
-  "rest other remaining remainder balance last final all full whole up off settled squared paid_up settled_up squared_up paid_off",
+  "rest other remaining remainder balance last final all full whole up off settled squared paid_up settled_up squared_up paid_off good even square",
 );
 
 /** More of what came before. */
@@ -38,7 +38,7 @@ export const BACKS_OUT = wordSet(
 export const WANTS_IT = wordSet("want wants");
 
 /** Their money goes back to them. */
-export const GIVES_BACK = wordSet("back refunded returned gave_back sent_back");
+export const GIVES_BACK = wordSet("back refunded returned gave_back sent_back mailed");
 
 /** It stays with us. */
 export const KEEPS_IT = wordSet("kept keeping keep");
