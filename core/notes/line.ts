@@ -113,7 +113,10 @@ function withBack(
   const [reading, ...others] = readings;
   if (!reading || typed.spans.length > BACK_WORDS_MAX) return readings;
   const isUnclear = readings.some(({ kind }) => kind === "unclear");
-  const isOpen = others.length === 0 && (isUnclear || reading.missing?.includes("pieces") === true);
+  // "200 and its gone" falls into parts of which none is read.
+  const isNoneRead = readings.every((each) => each.kind === "unclear" && !each.could);
+  const isOpen =
+    isNoneRead || (others.length === 0 && (isUnclear || reading.missing?.includes("pieces") === true));
   const mayCorrect = others.length === 0 && (isOpenToCorrection(reading) || said.some(correctsByItself));
   if (!isUnclear && !isOpen && !mayCorrect) return readings;
   const { text, line } = place;
@@ -126,6 +129,7 @@ function withBack(
   const on = numbers ?? (isOpen && !isNoFact ? backOf(tokens, { text, line, today, read }) : null);
   const mend = on || !mayCorrect ? null : newestMended(tokens, today);
   const back = on ?? (mend && { mend: { ...mend, text, line } as ReadingOf<"mend" | "fix"> });
+  if (back && others.length > 0) return [{ ...unclear({ kind: "unknown" }, { text, line }), back }];
   return back ? [{ ...reading, back }] : readings;
 }
 

@@ -156,7 +156,7 @@ export const sell = defineVerb({
         without: ["supply"],
       },
       {
-        say: ["gone", "is gone", "are gone", "all gone", "both gone", "just gone"],
+        say: ["gone", "is gone", "are gone", "all gone", "just gone"],
         with: ["piece", "number"],
         without: ["supply", "loan"],
         light: true,

@@ -130,7 +130,7 @@ export const spend = defineVerb({
           ],
           ...[
             "put … in the tank",
-            "another … in the tank",
+            "in the tank",
             "put … in the truck",
             "put … in the van",
             "filled up the truck",

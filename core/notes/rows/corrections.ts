@@ -44,10 +44,11 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "remove",
     "take the sander off the books",
   ],
+  ["^ please|pls? [take|strike|pull off|out] the|that|my|those <supply>", "unsure", "take off the hinges"],
   [
-    "^ please|pls? [take|strike|pull off|out] the|that|my|those <supply>|drive|trip|sale|listing",
-    "unsure",
-    "take off the hinges",
+    "^ please|pls? [take|strike|pull off|out] the|that|my|those drive|trip|sale|listing",
+    "remove",
+    "take out the drive of 12 miles",
   ],
   [
     "^ please|pls? [drop|lose|nix|skip|ignore|forget] the|that|those|my? <miles>",
