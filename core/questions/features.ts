@@ -45,7 +45,9 @@ export function featuresOf(parts: Parts): Features {
     inPiece: items.some((item) => item.link === "in" && isPiece(item)),
     endsAt: parts.marks.length > 1 && parts.marks.at(-1)!.senses.link === "at",
     buyer: items.some(
-      (item) => !item.link && item.mark.senses.own.some(({ dimension }) => dimension === "buyer"),
+      ({ link, mark }) =>
+        (!link || (link === "by" && !mark.senses.own.some(({ dimension }) => dimension === "person"))) &&
+        mark.senses.own.some(({ dimension }) => dimension === "buyer"),
     ),
     mostOf:
       /\b(?:most|least|fewest) (?:often |commonly )?(?:bought|sold|listed|purchased)\b/.test(parts.said) ||
@@ -122,6 +124,9 @@ function whomOf(said: string): Features["whom"] {
     !/ it\b/.test(said)
   )
     return "source";
+  const isOfTime =
+    /^who(?: all| has)? bought (?:stuff |something |anything |pieces )?(?:in|on|during|this|last|since|from me|today|yesterday)\b/;
+  if (isOfTime.test(said)) return "buyer";
   return /^where (?:did|have|do) (?:i|we) (?:sell|sold) /.test(`${said} `) ? "place" : null;
 }
 

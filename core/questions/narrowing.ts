@@ -92,6 +92,8 @@ function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Narrower |
   if (measure === "spent" && item.link === "at" && !found.has("place")) return null;
   // "The student loan" is no student.
   if (found.has("loan") && allowed.includes("loan")) return "loan";
+  // "Bought by the student", who only ever bought.
+  if (item.link === "by" && isOwn("buyer") && !isOwn("person") && allowed.includes("buyer")) return "buyer";
   const linked = item.link ? (BY_LINK[item.link] ?? []) : [];
   for (const dimension of linked) if (found.has(dimension) && allowed.includes(dimension)) return dimension;
   // "Dressers with mirrors" are not dressers and mirrors.

@@ -75,7 +75,7 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
   )
     return null;
   if (f.order || f.by || parts.besideAt.length > 0) return null;
-  if (isMonthShown(parts) || f.has("story")) return null;
+  if (isMonthShown(parts) || f.has("story") || f.whom !== null) return null;
   if (parts.limits.length > 0 && !isListedSales(parts, f)) return null;
   if (f.has("money", "total") && !f.has("list")) return null;
   if (/^(?:cost|costs|value)$/.test(parts.first)) return null;

@@ -9,7 +9,9 @@ const DONE = { bought: "bought on", finished: "finished on", listed: "listed on"
 
 /** "profit on chairs i bought in june": the days are those of the buying, whenever the chairs went. */
 export function doneIn(reading: Reading): { filter: Filter; at: number } | null {
-  const { parts, measure, counted } = reading;
+  const { parts, measure, counted, f } = reading;
+  // "Who bought in august": they, and not we.
+  if (f.acting || f.whom === "buyer") return null;
   const [said, more] = parts.periods;
   if (!said || more || measure === "price" || measure === "cost") return null;
   const before = parts.marks.slice(0, said.at).findLast(({ senses }) => !senses.flags.has("filler"));

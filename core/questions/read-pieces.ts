@@ -87,6 +87,9 @@ function factOf(parts: Parts, f: Features): PieceFact | null {
       ...PIECE_FACTS.find(({ name }) => name === "source")!,
       takes: ["who", "bought", "got", "have", "paid", "price"],
     };
+  // "When did the nurse buy the hutch": the day of our sale.
+  if (f.acting && f.has("when") && f.has("bought", "got", "took"))
+    return { ...PIECE_FACTS.find(({ name }) => name === "sold")!, takes: ["when", "bought", "got", "took"] };
   const isBuyer = f.has("who") && f.has("bought") && !f.person;
   if (isBuyer) return PIECE_FACTS.find(({ name }) => name === "buyer")!;
   const named = (name: string): PieceFact => PIECE_FACTS.find((each) => each.name === name)!;

@@ -51,7 +51,7 @@ function placed({ items, cues, first }: Parts, f: Features): State | undefined {
       (link === "on" || link === "at") && mark.senses.own.some(({ dimension }) => dimension === "place"),
   );
   const isBare = [...cues.keys()].every((cue) => cue === "which" || cue === "list" || cue === "have");
-  return isAtPlace && isBare && (f.generic || f.piece || /^whats?$/.test(first))
+  return isAtPlace && isBare && (f.generic || f.piece || /^(?:whats?|which)$/.test(first))
     ? ["listed", "on the market"]
     : undefined;
 }

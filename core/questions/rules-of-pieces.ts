@@ -207,6 +207,12 @@ export const PIECE_RULES: readonly Rule[] = [
     takes: [...MUCH, ...SALES],
   },
   {
+    // "The highest priced thing i have listed"
+    measure: "asking",
+    when: (f) => f.pricey && f.has("listed") && !f.has("sold", "sale", "bought", "earn", "cost"),
+    takes: [...MUCH, "listed", "unsold", "have", "got", "price"],
+  },
+  {
     // "The priciest thing still here"
     measure: "price",
     when: (f) =>

@@ -114,7 +114,10 @@ const OF_BUYERS: readonly Cue[] = ["paid", "spent", "bought", "got", "took"];
 /** Whether a buyer is named with no word before, and what buyers do follows, not done by "i". */
 function isActing({ mark, at, link }: Item, marks: readonly Mark[]): boolean {
   const owns = (dimension: string): boolean => mark.senses.own.some((own) => own.dimension === dimension);
-  if (link || !owns("buyer") || owns("person")) return false;
+  if (!owns("buyer") || owns("person")) return false;
+  // "Bought by the nurse"
+  if (link === "by") return marks.slice(0, at).some(({ senses }) => senses.cues.includes("bought"));
+  if (link) return false;
   const behind = marks.slice(at + 1, at + 4);
   const verb = behind.findIndex(
     ({ senses, period }) => !period && !senses.cues.includes("average") && !senses.flags.has("filler"),
