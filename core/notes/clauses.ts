@@ -129,8 +129,10 @@ function pulledBack(segment: readonly Tok[], headAt: number, at: number): number
 
 /** "12 paint 9 primer 20 gas": every number before its thing. Whole where one of them may as well be how many. */
 function numbersFirst(part: Tok[]): Tok[][] | null {
+  const first = part.find((token) => !isPassing(token));
+  if (!first || !isAmount(first)) return null;
   const places = part.flatMap((token, at) => (isAmount(token) ? [at] : []));
-  if (places.length < 2 || !part.slice(0, places[0]).every(isPassing)) return null;
+  if (places.length < 2) return null;
   const things = places.map((at, index) =>
     part.slice(at + 1, places[index + 1]).filter((token) => !isPassing(token)),
   );

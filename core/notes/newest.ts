@@ -131,6 +131,7 @@ function moreOrLess(tokens: readonly Tok[]): Cents | null {
 
 /** "for the hutch, not the rocker": what it was for, and not the name of a piece. */
 export function isForOther(line: readonly Tok[]): boolean {
+  if (!line.some(({ text }) => OLD.has(text))) return false;
   const tokens = line.filter(({ kind }) => kind !== "mark");
   return tokens.length <= TOKENS_MAX && forOther(tokens) !== null;
 }

@@ -89,11 +89,12 @@ export function sizeOrPiece({ tokens, what }: Clause): number | null {
 /** "gas 20 tolls", "paint 12 and primer": things behind the amount, of which nobody says what they cost. */
 export function unpricedIn({ tokens }: Clause): string[] {
   const amount = tokens.findLastIndex(({ kind }) => kind === "amount");
+  if (amount < 0 || amount === tokens.length - 1) return [];
   return tokens.flatMap((token, at) => {
     const { kind, text, roles, claimed } = token;
     const isThing =
       kind === "word" && roles.supply !== undefined && !roles.heads && !claimed && !text.endsWith("ing");
-    if (amount < 0 || at < amount || !isThing || VEHICLES.has(text)) return [];
+    if (at < amount || !isThing || VEHICLES.has(text)) return [];
     const before = tokens[placeBefore(tokens, at - 1, ARTICLES_WIDE)];
     return before && (before.kind === "amount" || PLUS.has(before.text)) ? [text] : [];
   });

@@ -83,15 +83,19 @@ export function hasAll(needs: readonly Element[], line: Units): boolean {
   return true;
 }
 
-function isThere({ bits, firsts, sieve, wholes }: Element, line: Units): boolean {
+function isThere({ bits, words, sieve, wholes }: Element, line: Units): boolean {
   if (meet(bits, line.bits)) return true;
   if ((sieve & line.sieve) === 0) return false;
-  for (let at = 0; at < firsts.length; at += 1)
-    if ((wholes[at]! & ~line.sieve) === 0 && isWordIn(firsts[at]!, line)) return true;
+  for (let at = 0; at < words.length; at += 1)
+    if ((wholes[at]! & ~line.sieve) === 0 && areIn(words[at]!, line)) return true;
   return false;
 }
 
-function isWordIn(word: RowWord, { units }: Units): boolean {
-  for (let at = 0; at < units.length; at += 1) if (units[at]!.word === word) return true;
-  return false;
+function areIn(words: readonly RowWord[], { units }: Units): boolean {
+  for (let place = 0; place < words.length; place += 1) {
+    let at = 0;
+    while (at < units.length && units[at]!.word !== words[place]) at += 1;
+    if (at === units.length) return false;
+  }
+  return true;
 }
