@@ -158,8 +158,8 @@ function mendOr(mend: Reading, noted: Reading[]): Reading[] {
   const could = [mend, ...(note.kind === "unclear" ? note.could! : [note])];
   const at = { text: note.text, line: note.line };
   const asked = { ...unclear({ kind: "newOrOld" }, at), could: could.slice(0, COULD_MAX) };
-  // Where the books hold nothing that it could correct, a whole note is what it is.
-  const isWhole = note.kind === "spend" && !note.missing;
+  // Where the books hold nothing that it could correct, a whole note that names its piece is what it is.
+  const isWhole = note.kind === "spend" && !note.missing && note.pieces !== undefined;
   return [isWhole ? { ...asked, byBooks: true } : asked];
 }
 

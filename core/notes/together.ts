@@ -8,6 +8,7 @@ import { sharedOver } from "./shared.ts";
 import { bears } from "./verbs.ts";
 import { CONDITIONS } from "./words/doubts.ts";
 import { ALL_OF_THEM, AND, BEFORE_TOPIC } from "./words/links.ts";
+import { THROWS } from "./words/verbs.ts";
 
 /**
  * The readings of a line's clauses, given what each takes from the others: shared days and sources, "it", pieces
@@ -16,7 +17,9 @@ import { ALL_OF_THEM, AND, BEFORE_TOPIC } from "./words/links.ts";
 export function togetherOf(all: readonly Draft[], index: number): Reading[] {
   // Nearly every line is one clause, and has nobody to take from.
   if (all.length === 1) return [readingOf(settledBy(all[0]!, undefined), index)];
-  const drafts = withNeed(withTimeLater(withPriceLater(withTopic(withVerbOfAll(withoutPassing(all))))));
+  const drafts = withNeed(
+    withTimeLater(withPriceLater(withTopic(withThrownIn(withVerbOfAll(withoutPassing(all)))))),
+  );
   sharedOver(drafts);
   let before: Mention[] | undefined;
   let run: Mention[] = [];
@@ -43,6 +46,19 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
     }
     return reading;
   });
+}
+
+/** "bought 3 stools 30, they tossed in a bench": one price for all of them, or for the stools alone. */
+function withThrownIn(drafts: readonly Draft[]): readonly Draft[] {
+  const at = drafts.findIndex(({ kind, clause }) => kind === "buy" && THROWS.has(clause.head?.text ?? ""));
+  const bought = at > 0 ? drafts[at - 1]! : undefined;
+  if (bought?.kind !== "buy" || bought.fields["price"] === undefined) return drafts;
+  const pieces = [bought, drafts[at]!].flatMap(
+    ({ fields }) => (fields["pieces"] as Mention[] | undefined) ?? [],
+  );
+  const lot = { ...bought, fields: { ...bought.fields, pieces } };
+  const asked = unclearDraft(bought.clause, { kind: "priceOfBoth" }, { could: [lot, bought] });
+  return [...drafts.slice(0, at - 1), asked, ...drafts.slice(at + 1)];
 }
 
 /** "desk 30 and chair 10, both bought at the thrift store": the verb behind the last is that of all. */

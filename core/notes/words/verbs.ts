@@ -5,6 +5,9 @@ import { wordSet } from "./words.ts";
 /** "scored 2 goals", "3 left", "10 change": counted things, no verbs, but for "3000 left on the loan". */
 export const COUNTED = wordSet("goals left change");
 
+/** What was thrown in cost nothing by itself. */
+export const THROWS = wordSet("threw tossed");
+
 /** A deposit was given back. */
 export const GIVEN_BACK =
   /^(?:(?:deposit )?(?:refunded|returned)|deposit back|refund|refunding|gave back|gave|returning|sent back|sent|paid back|gave (?:him|her|them) back)$/;
