@@ -1,5 +1,6 @@
 import { isChoice } from "../../core/decide/answer.ts";
 import { mattersOf } from "../../core/decide/decide.ts";
+import { mentionsOf } from "../../core/decide/mentioned.ts";
 import { isNothing, smallTalk, whyNoFact } from "../../core/decide/smalltalk.ts";
 import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
@@ -67,7 +68,9 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
   // "sold the chest for how much": nothing is done that a caution could be for.
   if (!endsAsking(text)) heard(turn, text, readings);
   if (answerAsked(turn, text, readings, replyRoot)) return;
-  const twins = twinsOf(turn, text);
+  // "finished it" of two people is about two things.
+  const isOfTalk = readings.some((reading) => reading.follows || mentionsOf(reading).some(({ it }) => it));
+  const twins = twinsOf(turn, text).filter(({ author }) => author === turn.person || !isOfTalk);
   // Words repeated before anything came of them are taken anew in place of the first, not doubted.
   const isRepeat = (note: Note) => note.author === turn.person && !hasRecorded(turn, note);
   const twin = twins.find((note) => !isRepeat(note));

@@ -181,3 +181,12 @@ describe("who may do what, by button", () => {
     expect(toldTo("1001").at(-1)).toContain("Wren took back Bought #2 lamp");
   });
 });
+
+test('"finished it" of two people is about two things, and of one person once', () => {
+  const wren = letIn("Wren");
+  chat.say("bought desk 30");
+  chat.say("bought lamp 5", { person: wren });
+  expect(chat.say("finished it", { person: wren }).text).toContain("lamp is finished");
+  expect(chat.say("finished it").text).toContain("desk is finished");
+  expect(chat.say("finished it").text).toContain("just now");
+});
