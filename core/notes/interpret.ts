@@ -54,7 +54,9 @@ function actorOf(clause: Clause): Actor | null {
   const isFetched = token.kind === "piece";
   if (!isFetched) claim(token);
   const { actor } = token.roles;
-  if (actor === "nobody") return { is: "sold", ...(isFetched ? { orBought: true } : {}) };
+  // "the desk was bought for 40": by whom is not said.
+  const isPassive = /^(?:was|were|has been)$/.test(token.text);
+  if (actor === "nobody") return { is: "sold", ...(isFetched || isPassive ? { orBought: true } : {}) };
   const name = token.text.replace(NAME_AROUND, "").trim();
   return {
     is: actor === "ours" ? "ours" : "sold",

@@ -10,6 +10,7 @@ import {
   ASKING_CUES,
   BEFORE_QUESTION,
   BESIDE_PHRASE,
+  ROUGHLY,
   SHORT_PERIODS,
   TOPICS,
 } from "./words/asking.ts";
@@ -136,7 +137,7 @@ function isDoing(first: Tok, next: Tok | undefined, tokens: readonly Tok[]): boo
   if (first.text === "can" && next?.text === "of") return true;
   // "did the first coat" is no question, "did the hutch sell" one.
   if (first.text === "did")
-    return (next !== undefined && next.kind !== "word" && next.kind !== "piece") || namesJob(tokens);
+    return (next !== undefined && ((next.kind !== "word" && next.kind !== "piece") || ROUGHLY.has(next.text))) || namesJob(tokens);
   return first.text === "were" && next?.kind === "word" && next.roles.heads !== undefined;
 }
 

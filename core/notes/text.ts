@@ -1,3 +1,4 @@
+import { TITLES } from "./words/people.ts";
 import { SOUNDS } from "./words/shorthand.ts";
 import { GLUED } from "./words/units.ts";
 
@@ -121,6 +122,13 @@ function wordAt(
       apart,
     };
   const mark = matchAt(MARK, line, at);
+  if (
+    mark === "." &&
+    !apart &&
+    TITLES.has(words.at(-1)?.norm ?? "") &&
+    /^ \p{L}/u.test(line.slice(at + 1, at + 3))
+  )
+    return null;
   // "w/" is "with".
   if (
     !mark ||

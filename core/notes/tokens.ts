@@ -8,8 +8,10 @@ import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
 import type { Part, Token } from "./token.ts";
 import { NO_ROLES, partToken, wordToken } from "./token.ts";
+import { MONTHS } from "./words/calendar.ts";
 import { BEFORE_NAMES } from "./words/names.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
+import { AFTER_FOR, BEFORE_COUNTS, BEFORE_FOR_PRICE } from "./words/shorthand.ts";
 import { DAY_STARTERS, NUMBER_STARTERS, STARTERS } from "./words/starters.ts";
 import { AFTER_DAYS, FRACTIONS, HOURS, NUMBER_WORDS } from "./words/units.ts";
 
@@ -27,8 +29,9 @@ export interface Meant {
 }
 
 /** What the words of a line are meant to be. A word that runs two together becomes those two. */
-export function meantBy<Head>(line: string, typed: readonly Word[], lexer: Lexer<Head>): Meant {
+export function meantBy<Head>(line: string, said: readonly Word[], lexer: Lexer<Head>): Meant {
   const { lexicon, speller, shorthands } = lexer;
+  const typed = withSoundedFor(said);
   const norms: string[] = [];
   for (let at = 0; at < typed.length; at += 1) {
     const { kind, norm } = typed[at]!;
@@ -51,6 +54,26 @@ export function meantBy<Head>(line: string, typed: readonly Word[], lexer: Lexer
     }
   }
   return { words: typed, norms };
+}
+
+/** "4 free", "9mi 4 the credenza", "dresser posted 4 130": the digit that sounds like "for". */
+function withSoundedFor(words: readonly Word[]): readonly Word[] {
+  if (!words.some(isFour)) return words;
+  return words.map((word, at) =>
+    isFour(word) && isForMeant(words, at) ? { ...word, kind: "letters", norm: "for" } : word,
+  );
+}
+
+const isFour = ({ kind, norm }: Word): boolean => kind === "digits" && norm === "4";
+
+function isForMeant(words: readonly Word[], at: number): boolean {
+  const [before, noun, next] = [words[at - 1], words[at - 2], words[at + 1]];
+  if (!before || !next || before.norm === "#" || BEFORE_COUNTS.has(before.norm)) return false;
+  if (AFTER_FOR.has(next.norm)) return true;
+  const isPriced = next.kind === "digits" && !/[a-z]/.test(next.norm);
+  return (
+    isPriced && BEFORE_FOR_PRICE.has(before.norm) && noun?.kind === "letters" && !noun.norm.endsWith("s")
+  );
 }
 
 /** Shorter words are never taken apart: too many others lie in them. */
@@ -238,7 +261,7 @@ function pieceNumberAt(norms: readonly string[], at: number): Part | null {
 function timedAt<Head>(word: Word, norms: readonly string[], at: number, lexer: Lexer<Head>): Part | null {
   const norm = norms[at]!;
   const digits = word.kind === "digits";
-  const bare = digits ? bareAmountAt(norms, at) : null;
+  const bare = digits && !isDayBeforeMonth(norms, at) ? bareAmountAt(norms, at) : null;
   if (bare) return bare;
   if (digits ? couldBeDay(norms, at) : DAY_STARTERS.has(norm)) {
     const ahead = norms.slice(at, at + 6);
@@ -264,7 +287,13 @@ function couldBeDay(norms: readonly string[], at: number): boolean {
     const code = word.charCodeAt(place);
     if (code === 47 || code === 45 || ORDINAL_LETTERS.includes(word[place]!)) return true;
   }
-  return AFTER_DAYS.has(norms[at + 1] ?? "") || norms[at + 2] === "ago";
+  return AFTER_DAYS.has(norms[at + 1] ?? "") || norms[at + 2] === "ago" || isDayBeforeMonth(norms, at);
+}
+
+/** "on 9 april", "9 april 2026": the day before its month; the 22 of "sold desk 22 april 9" is a price. */
+function isDayBeforeMonth(norms: readonly string[], at: number): boolean {
+  if (MONTHS[norms[at + 1] ?? ""] === undefined || norms[at]!.length > 2) return false;
+  return at === 0 || norms[at - 1] === "on" || /^20\d{2}$/.test(norms[at + 2] ?? "");
 }
 
 /** "one dresser", "one of the chairs"; "the last one" counts nothing. */

@@ -89,6 +89,7 @@ export const buy = defineVerb({
           "rescued",
           "found",
           "acquired",
+          "obtained",
           "bought up",
           "just bought",
           "nabbed",

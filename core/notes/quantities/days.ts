@@ -126,8 +126,8 @@ function monthAt(words: readonly string[]): Found | null {
     if (day === null) return null;
     return withYear(monthDay(month, day), words, skip + 1);
   }
-  // "the 3rd of may", "14th march"
-  const day = ordinalOf(words[0]);
+  // "the 3rd of may", "14th march", "on 9 april"
+  const day = dayNumberOf(words[0]);
   const at = words[1] === "of" ? 2 : 1;
   const named = MONTHS[words[at] ?? ""];
   if (day === null || named === undefined) return null;

@@ -179,6 +179,12 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "buyer",
     "desk bought by mike 120",
   ],
+  // What was got from a place was bought by us; at a market it may as well have been sold.
+  [
+    "<piece> [was|were|has_been|have_been] bought|purchased|acquired|obtained|collected|picked_up|rescued|salvaged from|off <art>? <place>",
+    "word",
+    "a loveseat was obtained from the curb for 5",
+  ],
   [
     "<piece> [got|was|were|has_been|is|just_got|finally_got] bought|purchased|picked_up|taken|grabbed|collected|claimed|fetched|snatched_up",
     "sold",

@@ -283,7 +283,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "sold desk 60 got scammed",
   ],
   [
-    "<pay>|<loan>|loan … [reversed|failed|bounced|returned|declined|rejected|didnt_go_through|did_not_go_through|cancelled|canceled|scheduled|pending|processing]",
+    "<pay>|<loan>|loan … [reversed|failed|bounced|returned|declined|rejected|didnt_go_through|did_not_go_through|cancelled|canceled|scheduled|pending|processing] !fee|fees|charge|charges",
     "denial",
     "loan payment 110 reversed",
   ],

@@ -24,4 +24,7 @@ export const BESIDE_PHRASE = wordSet(
 export const TOPICS = wordSet("goal goals pace track tax taxes loan loans miles mileage {piece}");
 
 /** Question words that may stand beside a phrase. */
+/** Between "did" and how long it took. */
+export const ROUGHLY = wordSet("like about around maybe roughly almost nearly over another some");
+
 export const ASKING = wordSet("whats what how hows show any");

@@ -1,3 +1,5 @@
+import { wordSet } from "./words.ts";
+
 /** Someone who is not the owner. Before "bought" or "paid" they make it another's doing, not a note. */
 export const PEOPLE: readonly string[] = [
   "buyer",
@@ -175,3 +177,6 @@ export const NAMES_THAT_ARE_WORDS: readonly string[] =
   "joy grace hope faith rose lily daisy ivy violet june april may autumn summer dawn eve mark bill will rob art drew grant chase frank gene jack jean pat ray rich rusty sandy skip sonny ty".split(
     " ",
   );
+
+/** Before a name; a point behind one ends no sentence. */
+export const TITLES = wordSet("mr mrs ms dr prof rev");

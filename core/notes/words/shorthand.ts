@@ -1,3 +1,5 @@
+import { wordSet } from "./words.ts";
+
 /** Shorthand and slips too short or too far from the word for the speller. */
 export const SHORTHANDS: Readonly<Record<string, string>> = {
   mkt: "market",
@@ -14,6 +16,12 @@ export const SHORTHANDS: Readonly<Record<string, string>> = {
   ths: "this",
   sild: "sold",
   soldd: "sold",
+  dun: "done",
+  truk: "truck",
+  vids: "videos",
+  vid: "video",
+  cary: "carry",
+  cust: "customer",
   dsk: "desk",
   lmp: "lamp",
   lmps: "lamps",
@@ -128,3 +136,14 @@ export const SOUNDS: Readonly<Record<string, string>> = {
   l8r: "later",
   gr8: "great",
 };
+
+/** Behind a "4" that is "for". */
+export const AFTER_FOR = wordSet("the my a an free sum some da");
+
+/** Before a "4" that counts. */
+export const BEFORE_COUNTS = wordSet("all these those of number no num x piece only just another other last");
+
+/** Before "4" and a price, behind one piece: "posted 4 130". */
+export const BEFORE_FOR_PRICE = wordSet(
+  "sold posted listed gone went up put relisted flipped bought got snagged grabbed scored paid",
+);
