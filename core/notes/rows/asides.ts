@@ -69,6 +69,21 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "refunded 25 on desk bc the leg wobbles",
   ],
   [
+    "[while|whilst|where|even_though|although|before|after !fee|fees|deposit|deposits|<day> >] ;",
+    "aside",
+    "sanded the desk 2h while listening to a show",
+  ],
+  [
+    "[with <art>? much|many|way|some|a_few|lots_of? better|nicer|new|good|great|fresh|more photos|photo|pics|pictures|light|lighting]",
+    "aside",
+    "listed the desk 120 with much nicer photos",
+  ],
+  [
+    ", [she|he|they loves|likes|collects|remind|reminds|reminded|lives|live|works|teaches|taught >] ;",
+    "aside",
+    "sold the lamp to my hairdresser 20, she collects ferns",
+  ],
+  [
     "[she|he|they|mom|dad|wife|buyer thinks|think|says|said|figures|figured|swears >] ;",
     "aside",
     "raised the hutch to 165 she thinks its worth more",
