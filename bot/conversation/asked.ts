@@ -100,6 +100,7 @@ export function answerAsked(
   // "Profit on glorbs" asks, and the word in the way is named.
   const opens =
     answered.opens === true &&
+    !/\d/.test(text) &&
     answered.words?.length === 1 &&
     readings.every((reading) => reading.kind !== "share" && asksByItself(reading));
   const isAsked = sounds || opens || readings.every(({ kind }) => kind === "ask");

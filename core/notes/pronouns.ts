@@ -133,7 +133,8 @@ function both(tokens: readonly Tok[], at: number): Found | null {
   if (tokens[at]!.text === "both of them") return { mention, to: at + 1 };
   // "sold them both for 170"
   if (tokens[at]!.text === "them" && tokens[at + 1]?.text === "both") return { mention, to: at + 2 };
-  const from = tokens[at]!.text === "they" && tokens[at + 1]?.text === "both" ? at + 1 : at;
+  const isThey = tokens[at]!.text === "they" || SEVERAL.has(tokens[at]!.text);
+  const from = isThey && tokens[at + 1]?.text === "both" ? at + 1 : at;
   const next = tokens[from + 1];
   const isVerb = next?.roles.heads?.some(({ kind }) => bears(kind, "standing pieces")) === true;
   // "dresser and desk both done": of those two.

@@ -54,6 +54,7 @@ export const work = defineVerb({
           "spent",
           "put",
           "put in",
+          "put another",
           "did",
           "logged",
           "finished",

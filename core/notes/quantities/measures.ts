@@ -1,6 +1,15 @@
 import type { Cursor, Part } from "../token.ts";
 import { NUMBER_STARTERS } from "../words/starters.ts";
-import { HOURS, MILES, MINUTES, MORE_OF, NO_MINUTES, PAID_UNDERWAY, QUARTERS } from "../words/units.ts";
+import {
+  BEFORE_HOUR,
+  HOURS,
+  MILES,
+  MINUTES,
+  MORE_OF,
+  NO_MINUTES,
+  PAID_UNDERWAY,
+  QUARTERS,
+} from "../words/units.ts";
 import type { Amount, Exact } from "./amounts.ts";
 import { decimalText, exactOf, plus, times } from "./amounts.ts";
 import { numberAt, whole } from "./numbers.ts";
@@ -68,7 +77,9 @@ const isLetter = (code: number): boolean => code >= 97 && code <= 122;
 /** Durations that begin with a word: "half an hour", "an hour and a half", "quarter hour", "couple hours". */
 export function wordedDuration({ norms, at }: Cursor): Part | null {
   let next = at;
-  if (isArticle(norms[next])) next += 1;
+  if (isArticle(norms[next]) || norms[next] === "another") next += 1;
+  // "a good hour", "another full hour"
+  if (next > at && BEFORE_HOUR.has(norms[next] ?? "")) next += 1;
   const part = QUARTERS[norms[next] ?? ""];
   if (part !== undefined) {
     next += 1;

@@ -288,6 +288,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ["[gift|business|library|report|get_well|thank_you|birthday card]", "word", "sold desk 60 gift card"],
   ["[no|not|without cash|card|check|transfer]", "word", "sold desk 140 no cash"],
   // "got" that only says that it is so.
+  [
+    "[got|have|had] it|them|em|those|these both|all? done|finished|all_done|ready !$|for|at",
+    "word",
+    "got em both done",
+  ],
   ["[got|have|had] <art>? <piece> done|finished|all_done|ready !$|for|at", "word", "got the desk done"],
   [
     "[got|have|had] the|my|our|both? <piece> ,|and|&|plus the|my|our|a? <piece> done|finished|all_done|ready !$|for|at",

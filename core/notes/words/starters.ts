@@ -39,7 +39,7 @@ export const DAY_STARTERS = new Set([
 export const NUMBER_STARTERS = new Set([
   ...Object.keys(UNITS),
   ...Object.keys(TENS),
-  ...wordSet("hundred a an half buck quarter hour hr couple noon midnight $ ½ ¼ ¾"),
+  ...wordSet("hundred a an another half buck quarter hour hr couple noon midnight $ ½ ¼ ¾"),
 ]);
 
 export const STARTERS: ReadonlySet<string> = new Set([...DAY_STARTERS, ...NUMBER_STARTERS]);

@@ -92,3 +92,6 @@ export const QUARTERS: Readonly<Record<string, number>> = {
 
 /** How thick or how wide a supply is. */
 export const FRACTIONS = wordSet("1/2 1/4 3/4 1/3 2/3 1/8 3/8 5/8 7/8 1/16 3/16 5/16");
+
+/** Between an article and an hour. */
+export const BEFORE_HOUR = wordSet("full solid good whole extra long quick last easy");
