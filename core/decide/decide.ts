@@ -32,7 +32,7 @@ import { dayOfBefore, orBefore } from "./or-before.ts";
 import { deskOfItsDay } from "./own-day.ts";
 import { whichOrNone } from "./pieces.ts";
 import { talkedOf, withSpokenOf } from "./talk.ts";
-import { nextOfTwo, soldAtAsking, soldUnnamed, tradedIt, withoutPart } from "./unnamed.ts";
+import { nextOfTwo, soldAtAsking, soldUnnamed, tradedIt, withAskingPrice, withoutPart } from "./unnamed.ts";
 import { askWhich, type Deciding, labelOfWhole, standingOf } from "./whole.ts";
 
 const verbByKind = new Map<string, Verb>(verbs.map((verb) => [verb.kind, verb as unknown as Verb]));
@@ -51,7 +51,10 @@ export function decide(matter: Matter, desk: Omit<Desk, "confirmed">): Decision 
   const verb = verbOf(reading.kind);
   if (reading.kind === "unclear" || !verb?.decide) return decideUnclear(reading, desk);
   const missing = askMissing(reading);
-  if (missing) return { kind: "ask", ask: withSpokenOf(missing, reading, desk, deciding) };
+  if (missing) {
+    const priced = withAskingPrice(missing, reading, desk);
+    return { kind: "ask", ask: withSpokenOf(priced, reading, desk, deciding) };
+  }
   if (isOfNothing(reading))
     return { kind: "ask", ask: withSpokenOf(whichOrNone(reading), reading, desk, deciding) };
   if (reading.longAgo && reading.date && !matter.confirmed.includes("long ago")) {

@@ -8,7 +8,7 @@ import { pricedFor } from "./each.ts";
 import { namesOf } from "./echo.ts";
 import { nameWith } from "./mention-words.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
-import { allHere, allOfThem, likelySold, theOther } from "./unnamed.ts";
+import { allHere, allOfThem, eachHere, likelySold, theOther } from "./unnamed.ts";
 
 /*
  * What a note leaves to the talk around it: "it" is the piece of the message replied to, else the one spoken of
@@ -156,13 +156,16 @@ export function withSpokenOf(
       ? likelySold(reading.price!, latest, desk.books)
       : [latest];
   if (all.length > latest.length) groups.unshift(all);
-  const choices = groups.flatMap((numbers): Choice[] => {
+  const offered = (numbers: number[]): Choice[] => {
     const pieces = byNumbers(numbers);
     const missing = reading.missing?.filter((field) => field !== "pieces") ?? [];
     const change = { pieces, ...pricedFor(reading, pieces), missing };
     const decision = deciding.decide({ ...reading, ...change } as Reading, desk);
     const label = namesOf(desk.books, { pieces: numbers });
     return cannotBe(decision) ? [] : [{ label, effect: { kind: "settle", change } }];
-  });
+  };
+  const fitting = groups.flatMap(offered);
+  // "it" cannot be what was spoken of: those that it can be, where they are few.
+  const choices = fitting.length > 0 || !reading.follows ? fitting : eachHere(desk.books).flatMap(offered);
   return { ...ask, choices: [...choices, ...ask.choices] };
 }

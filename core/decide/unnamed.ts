@@ -1,12 +1,12 @@
 import type { Books, Piece } from "../books/books.ts";
 import { statusOf } from "../books/piece.ts";
 import { listPriceOf } from "../books/shares.ts";
-import type { Cents } from "../money.ts";
+import { type Cents, show } from "../money.ts";
 import { isSetName } from "../notes/furniture.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { PIECE_PARTS } from "../notes/words/parts.ts";
 import type { Verb } from "../verbs/verb.ts";
-import type { Desk } from "./decision.ts";
+import type { Ask, Choice, Desk } from "./decision.ts";
 import { ever, listed } from "./fits.ts";
 import { matchMention } from "./match.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
@@ -38,7 +38,17 @@ const AT_ASKING =
 export function soldAtAsking(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
   if (reading.kind !== "sell" || !reading.missing?.includes("price") || !AT_ASKING.test(reading.text))
     return null;
-  const { books, talk } = desk;
+  const asked = askingPriceOf(reading, desk);
+  if (!asked) return null;
+  const { missing: _, follows: __, one: ___, ...rest } = reading;
+  return { ...rest, price: asked.price, pieces: byNumbers(asked.numbers) };
+}
+
+/** What the pieces of a sale are listed at together, named or spoken of; null where they are not, or are not sure. */
+function askingPriceOf(
+  reading: Reading,
+  { books, talk }: Omit<Desk, "confirmed">,
+): { price: Cents; numbers: number[] } | null {
   const [mention, ...more] = mentionsOf(reading).filter(({ it }) => !it);
   const match = mention && matchMention(mention, books, listed, new Set());
   const spoken = talk?.replied ?? talk?.latest ?? [];
@@ -47,8 +57,20 @@ export function soldAtAsking(reading: Reading, desk: Omit<Desk, "confirmed">): R
   const price = listPriceOf(pieces);
   if (more.length > 0 || pieces.length === 0 || pieces.some(({ gone }) => gone !== null) || price === null)
     return null;
-  const { missing: _, follows: __, one: ___, ...rest } = reading;
-  return { ...rest, price, pieces: byNumbers(numbers) };
+  return { price, numbers };
+}
+
+/** The question for a sale's price, with what its pieces are listed at on a button. */
+export function withAskingPrice(ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask {
+  const asked = ask.wants === "price" && reading.kind === "sell" ? askingPriceOf(reading, desk) : null;
+  if (!asked) return ask;
+  const missing = reading.missing?.filter((field) => field !== "price") ?? [];
+  const choice: Choice = {
+    label: `${show(asked.price)}, as listed`,
+    words: ["as listed", "asking", "at asking", "full price", "list price"],
+    effect: { kind: "settle", change: { price: asked.price, missing } as Partial<Reading> },
+  };
+  return { ...ask, choices: [choice, ...ask.choices] };
 }
 
 const THE_SET = /\b(?:the|that|this|my|our|whole|entire) (?:whole |entire |full )?set\b|^set\b/i;
@@ -147,6 +169,11 @@ export function nextOfTwo(
   const next = alike.filter((piece) => statusOf(piece) === verb.upon);
   if (alike.length < 2 || next.length !== 1 || next[0]!.number !== latest) return null;
   return { ...reading, pieces: byNumbers([latest]) } as Reading;
+}
+
+/** Each piece here by itself, where they are few. */
+export function eachHere(books: Books): number[][] {
+  return allHere(books).map((number) => [number]);
 }
 
 /** A few pieces are all meant together; more hardly ever. */
