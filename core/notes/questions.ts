@@ -137,7 +137,10 @@ function isDoing(first: Tok, next: Tok | undefined, tokens: readonly Tok[]): boo
   if (first.text === "can" && next?.text === "of") return true;
   // "did the first coat" is no question, "did the hutch sell" one.
   if (first.text === "did")
-    return (next !== undefined && ((next.kind !== "word" && next.kind !== "piece") || ROUGHLY.has(next.text))) || namesJob(tokens);
+    return (
+      (next !== undefined && ((next.kind !== "word" && next.kind !== "piece") || ROUGHLY.has(next.text))) ||
+      namesJob(tokens)
+    );
   return first.text === "were" && next?.kind === "word" && next.roles.heads !== undefined;
 }
 
