@@ -11,7 +11,7 @@ import { NO_ROLES, partToken, wordToken } from "./token.ts";
 import { MONTHS } from "./words/calendar.ts";
 import { BEFORE_NAMES } from "./words/names.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
-import { AFTER_FOR, BEFORE_COUNTS, BEFORE_FOR_PRICE } from "./words/shorthand.ts";
+import { BEFORE_COUNTS, BEFORE_FOR_PRICE } from "./words/shorthand.ts";
 import { DAY_STARTERS, NUMBER_STARTERS, STARTERS } from "./words/starters.ts";
 import { AFTER_DAYS, FRACTIONS, HOURS, NUMBER_WORDS } from "./words/units.ts";
 
@@ -56,7 +56,7 @@ export function meantBy<Head>(line: string, said: readonly Word[], lexer: Lexer<
   return { words: typed, norms };
 }
 
-/** "4 free", "9mi 4 the credenza", "dresser posted 4 130": the digit that sounds like "for". */
+/** "dresser posted 4 130": the digit that sounds like "for". */
 function withSoundedFor(words: readonly Word[]): readonly Word[] {
   if (!words.some(isFour)) return words;
   return words.map((word, at) =>
@@ -69,7 +69,6 @@ const isFour = ({ kind, norm }: Word): boolean => kind === "digits" && norm === 
 function isForMeant(words: readonly Word[], at: number): boolean {
   const [before, noun, next] = [words[at - 1], words[at - 2], words[at + 1]];
   if (!before || !next || before.norm === "#" || BEFORE_COUNTS.has(before.norm)) return false;
-  if (AFTER_FOR.has(next.norm)) return true;
   const isPriced = next.kind === "digits" && !/[a-z]/.test(next.norm);
   return (
     isPriced && BEFORE_FOR_PRICE.has(before.norm) && noun?.kind === "letters" && !noun.norm.endsWith("s")

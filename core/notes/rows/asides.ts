@@ -69,7 +69,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "refunded 25 on desk bc the leg wobbles",
   ],
   [
-    "[while|whilst|where|even_though|although|before|after !fee|fees|deposit|deposits|<day> >] ;",
+    "$|<piece>|<time>|<miles>|<place>|<supply>|<day>|<method>|<buyer>|<labor> [while|whilst|where|even_though|although|before|after !all|fee|fees|deposit|deposits|<day> >] ;",
     "aside",
     "sanded the desk 2h while listening to a show",
   ],

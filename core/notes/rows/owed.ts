@@ -181,7 +181,7 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold desk 140 got 100 cash",
   ],
   ["<sell> … <piece> … $ [$ now|so_far|up_front|already] ;", "part paid", "sold desk 140 100 now"],
-  ["<buy> … <piece> [4] free", "passing", "scooped 3 chairs 4 free"],
+  ["<~buy> … <piece> [4] free", "passing", "scooped 3 chairs 4 free"],
   // More or less than the number beside it.
   [
     "<sell> … $ [plus|+|and|&|w|with|,? <art>? $ for|in? delivery|shipping|assembly|hauling|gas_money|fuel|setup|tip|delivery_fee|delivery_charge|stairs|delivering|dropping_it_off it?]",

@@ -291,7 +291,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   [
     "[got|have|had] it|them|em|those|these both|all? done|finished|all_done|ready !$|for|at",
     "word",
-    "got em both done",
+    "got it done",
   ],
   ["[got|have|had] <art>? <piece> done|finished|all_done|ready !$|for|at", "word", "got the desk done"],
   [

@@ -16,7 +16,6 @@ export const SHORTHANDS: Readonly<Record<string, string>> = {
   ths: "this",
   sild: "sold",
   soldd: "sold",
-  dun: "done",
   truk: "truck",
   vids: "videos",
   vid: "video",
@@ -136,9 +135,6 @@ export const SOUNDS: Readonly<Record<string, string>> = {
   l8r: "later",
   gr8: "great",
 };
-
-/** Behind a "4" that is "for". */
-export const AFTER_FOR = wordSet("the my a an free sum some da");
 
 /** Before a "4" that counts. */
 export const BEFORE_COUNTS = wordSet("all these those of number no num x piece only just another other last");
