@@ -210,6 +210,8 @@ const HOURS_MAX = 10_00;
 
 /** "the drive was 31 not 13", "hours on the desk should be 2": no money is told of a drive or a work. */
 export function inMeasure({ of, to }: Mend): void {
+  // "3 hours not 2": the old number is of that measure as well.
+  if (to?.minutes !== undefined || to?.miles !== undefined) delete of?.amount;
   if (to?.amount === undefined) return;
   if (of?.kind === "drive") to.miles = decimalText({ digits: to.amount, scale: 2 });
   else if (of?.kind === "work") to.minutes = Math.round((to.amount / 100) * (to.amount < HOURS_MAX ? 60 : 1));

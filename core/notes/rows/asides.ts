@@ -69,11 +69,6 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "refunded 25 on desk bc the leg wobbles",
   ],
   [
-    "$|<piece>|<time>|<miles>|<place>|<supply>|<day>|<method>|<buyer>|<labor> [while|whilst|where|even_though|although|before|after !all|fee|fees|deposit|deposits|<day> >] ;",
-    "aside",
-    "sanded the desk 2h while listening to a show",
-  ],
-  [
     "[with <art>? much|many|way|some|a_few|lots_of? better|nicer|new|good|great|fresh|more photos|photo|pics|pictures|light|lighting]",
     "aside",
     "listed the desk 120 with much nicer photos",
@@ -192,6 +187,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
   ],
   ["[odometer|trip_meter|gps|dash|app says|said|reads|shows|read]", "aside", "odometer says 18 miles"],
   ["[too far gone|away]", "aside", "tossed the rack, too far gone"],
+  [
+    "$|<piece>|<time>|<miles>|<place>|<supply>|<day>|<method>|<buyer>|<labor> [while|whilst|where|even_though|although|before|after !all|fee|fees|deposit|deposits|<day> >] ;",
+    "aside",
+    "sanded the desk 2h while listening to a show",
+  ],
 ];
 
 export const asides = tableOf(ROWS);
