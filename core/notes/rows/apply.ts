@@ -160,13 +160,22 @@ function timed(tokens: readonly Tok[], { from }: Fired): Tok {
   return { ...token, kind: "duration", amount: undefined, minutes: Math.round(isHours ? value * 60 : value) };
 }
 
+const isAtRate = (token: Tok | undefined): boolean => token?.text === "at" || token?.text === "@";
+
+const OF_RATES = /\b(?:rate|rates|interest|apr|fixed|variable|percent|percentage|set aside)\b/;
+
 /** No loan that a private person has costs more in a year. */
 const RATE_MAX = 40;
 
-/** "loan 9200 at 6.4": a number that may be the rate is. */
+/**
+ * "loan 9200 at 6.4": a number that may be the rate is. A whole one may be a day, an hour or a number of months as well,
+ * unless a rate is spoken of.
+ */
 function rated(tokens: readonly Tok[], { from }: Fired): Tok {
   const token = tokens[from]!;
   const { exact, factors, flaw } = token.amount!;
+  const isNewAt = isAtRate(tokens[from - 1]) && tokens.some(({ text }) => /^new\b/.test(text));
+  if (exact?.scale === 0 && !isNewAt && !tokens.some(({ text }) => OF_RATES.test(text))) return token;
   if (!exact || factors || flaw || exact.digits > RATE_MAX * 10 ** exact.scale) return token;
   return { ...token, kind: "percent", amount: undefined, percent: decimalText(exact) };
 }
