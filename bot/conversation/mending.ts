@@ -37,7 +37,9 @@ export function amendFacts(
     turn,
     now.length > 0 ? `changed ${said.join("; ")} to ${now.join("; ")}` : `took out ${said.join("; ")}`,
   );
-  turn.buttons.push([{ label: "Undo", press: `um:${note}` }]);
+  const undo = { label: "Undo", press: `um:${note}` };
+  // Two changes of one note are taken back together.
+  if (!turn.buttons.some((row) => row.some(({ press }) => press === undo.press))) turn.buttons.push([undo]);
   const gone = said.filter((_, index) => !facts.some(({ replaces }) => replaces === voids[index]));
   const isChange = gone.length === 0;
   keepOutcome(turn, isChange ? result.facts : [], reading.text, isChange ? said : []);

@@ -65,7 +65,9 @@ export function takeBack(turn: Turn, root: number, own: boolean): void {
     if (result.kind === "impossible") {
       const [only, ...others] = facts;
       const way = only && others.length === 0 ? turn.ledger.factById(result.fact.id) : null;
-      if (only && way && way.id !== only.id) askWayOut(turn, only, way);
+      // Another's note is asked about first: then each is taken back by itself.
+      const isOwn = way?.author === turn.person && only?.author === turn.person;
+      if (only && way && way.id !== only.id && isOwn) askWayOut(turn, only, way);
       else turn.spoken.push(`Not taken back. ${impossibleText(turn, result)}`);
       return;
     }

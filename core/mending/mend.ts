@@ -1,4 +1,4 @@
-import { type Fact, newPiecesOf, recordedInPlaceOf } from "../books/facts.ts";
+import { type Fact, type NewFact, newPiecesOf, recordedInPlaceOf } from "../books/facts.ts";
 import { foldFacts, rulesOf } from "../books/fold.ts";
 import { labelOf } from "../books/label.ts";
 import { problemWords } from "../books/problem.ts";
@@ -136,7 +136,15 @@ function change(reading: MendReading, fact: Fact, desk: Desk, past: Past): Decis
   const next = changed(fact, to, of, desk);
   if ("why" in next) return { kind: "refuse", why: next.why };
   if ("several" in next) return { kind: "ask", ask: whichPieces(reading, next.several, desk) };
+  if (isAsBefore(fact, next.fact)) return { kind: "refuse", why: `So it stands: ${past.echo(fact)}.` };
   return amend(reading, { voids: [fact], facts: [{ fact: next.fact, replaces: fact.id }] }, desk, past);
+}
+
+/** The same correction a second time changes nothing. */
+function isAsBefore(before: Fact, after: NewFact): boolean {
+  const said = ({ day, pieces, amount, data, by }: Fact | NewFact): string =>
+    JSON.stringify([day, pieces, amount ?? null, Object.entries(data).sort(), by ?? null]);
+  return before.kind === after.kind && said(before) === said(after);
 }
 
 function whichPieces(reading: MendReading, groups: readonly number[][], { books }: Desk): Ask {

@@ -167,7 +167,7 @@ function check(table: Table, said: Said, before: ReadonlySet<number>, numbers: M
   // "um:" takes back the change of a fact, "u:" the facts of a note.
   const undo = said.buttons.find(({ press, label }) => label === "Undo" && /^um?:/.test(press));
   // What stands again after a change was taken back is as it was noted: that note's own reply has its Undo.
-  const isNew = added.length > 0 && !/^Stands again/m.test(said.text);
+  const isNew = (added.length > 0 && !/^Stands again/m.test(said.text)) || /^Taken out:/m.test(said.text);
   expect({ text: said.text, undo: undo !== undefined }).toEqual({ text: said.text, undo: isNew });
   if (undo?.press.startsWith("u:"))
     expect(ledger.standingFactsOf(Number(undo.press.slice(2))).length).toBeGreaterThan(0);
