@@ -63,6 +63,15 @@ const SET_OUT = ["put", "stuck", "placed", "set", "hung"].flatMap((verb) =>
   ].map((place) => `${verb} … ${place}`),
 );
 
+const HOURS_OF_DAY = 24_00;
+
+/** "up at 6" may be when somebody rose, and "gave up at 40" lists nothing. */
+function isUpAlone({ head, tokens }: Clause, price: Cents): boolean {
+  if (!head || !/\bup (?:at|for)$/.test(head.text)) return false;
+  const first = tokens.find(({ roles }) => roles.filler !== true || roles.heads !== undefined);
+  return first !== head || (head.text === "up at" && price <= HOURS_OF_DAY);
+}
+
 export const list = defineVerb({
   kind: "list",
   example: "listed dresser 190",
@@ -189,6 +198,22 @@ export const list = defineVerb({
         with: ["piece", "number"],
         light: true,
       },
+      // "desk done and up for 145": of the piece just told of.
+      {
+        say: [
+          "up for",
+          "up at",
+          "is up for",
+          "is up at",
+          "its up for",
+          "its up at",
+          "now up for",
+          "now up at",
+        ],
+        with: ["number"],
+        without: ["piece", "supply", "stream", "loan", "duration", "miles", "unknown"],
+        light: true,
+      },
     ],
     slots: { pieces: "pieces", price: "money", place: "place" },
     bears: ["standing pieces", "counted later", "of pieces", "not a service", "not a part"],
@@ -196,8 +221,9 @@ export const list = defineVerb({
     needs: ["pieces", "price"],
     absorbs: ["asking", "up for", "up", "put", "ask", "price"],
     // "put the desk on the truck" lists nothing.
-    judge: (_, clause) =>
+    judge: ({ pieces, price = 0 }, clause) =>
       isUpBySomething(clause) ||
+      (!pieces && isUpAlone(clause, price)) ||
       (clause.head?.text === "put" &&
         clause.tokens.some(({ text }) => text === "on") &&
         !says(clause, BOARDS))
