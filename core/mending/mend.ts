@@ -51,7 +51,10 @@ export function decideMend(said: MendReading, desk: Desk): Decision {
   const able = removed ? meant : meant.filter(({ kind }) => canMend(kind, to));
   const fitting = to.amount === undefined ? able : ofItsOwn(able, of);
   const [only, ...others] = fitting;
-  if (!only) return { kind: "refuse", why: noneWords(meant, past) };
+  if (!only) {
+    const drive = meant.length === 0 ? asNewDrive(reading) : null;
+    return drive ? { kind: "ask", ask: drive } : { kind: "refuse", why: noneWords(meant, past) };
+  }
   if (others.length > 0) return { kind: "ask", ask: whichOne(reading, fitting, desk, past) };
   if (reading.isWrong && !desk.confirmed.includes("wrong"))
     return { kind: "ask", ask: whatInstead(reading, only, past) };
@@ -59,6 +62,15 @@ export function decideMend(said: MendReading, desk: Desk): Decision {
   if (only.kind === "trade" && of.kind === "buy" && to.amount !== undefined)
     return { kind: "ask", ask: worthOrCash(reading, only, to.amount) };
   return change(reading, only, desk, past);
+}
+
+/** "and the drive was 42 miles" where none was noted: it may be told only now. */
+function asNewDrive({ of = {}, to = {}, text, line }: MendReading): Ask | null {
+  if (of.kind !== "drive" || to.miles === undefined) return null;
+  const drive: ReadingOf<"drive"> = { kind: "drive", miles: to.miles, text, line };
+  const effect: Choice["effect"] = { kind: "instead", readings: [drive] };
+  const choices: Choice[] = [{ label: `Note ${to.miles} miles`, words: ["yes"], effect }, NEVER_MIND];
+  return { prompt: "I find no drive like that. A new one?", wants: "choice", choices };
 }
 
 function noneWords(meant: readonly Fact[], past: Past): string {

@@ -12,6 +12,7 @@ import {
   ACTED,
   BEHIND,
   DENIED_VERBS,
+  EXCUSED,
   FOR_IT,
   FORGOTTEN,
   LINKS,
@@ -41,7 +42,7 @@ const TOKENS_MAX = 9;
 
 /** A message as a correction of the newest note; null where a word of it says anything else. */
 export function newestMended(line: readonly Tok[], today: Day): NewestMended | null {
-  const said = line.filter(({ kind }) => kind !== "mark");
+  const said = withoutExcuse(line.filter(({ kind }) => kind !== "mark"));
   // "wrong piece, that was the dresser"
   const isWrongOne = said[0]?.text === "wrong" && WRONG_ONES.has(said[1]?.text ?? "");
   const tokens = isWrongOne ? said.toSpliced(1, 1) : said;
@@ -72,6 +73,13 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
     to === tokens.length && !opening.some(({ text: word }) => corrects(word) || POINTING.has(word));
   if (isBare && !canBeBare(change, told)) return null;
   return { kind: "mend", of: { ...change.of, back: 1 }, to: change.to, ...(isBare ? { bare: true } : {}) };
+}
+
+/** "75 sorry fat fingers", "18 miles i mean lol": how it came to be wrong, behind the word that corrects. */
+function withoutExcuse(said: readonly Tok[]): readonly Tok[] {
+  const to = said.findLastIndex(({ text }) => BEHIND.has(text)) + 1;
+  const isExcuse = to > 0 && said.slice(to).every(({ text, roles }) => EXCUSED.has(text) || roles.opinion);
+  return isExcuse ? said.slice(0, to) : said;
 }
 
 /** "only 1h", "it took only 6": one value and nothing else, the note's own measure. */
@@ -155,10 +163,18 @@ function otherPieces([first, ...rest]: readonly Tok[]): Change | null {
   return { of: { pieces: [old.mention!] }, to: { pieces: now ? [now.mention!] : [] } };
 }
 
+/** "forgot", "forgot to say" */
+const isForgotten = ({ text }: Tok): boolean =>
+  FORGOTTEN.has(text) || FORGOTTEN.has(text.split(" ").find((word) => word !== "i")!);
+
 function changeIn(told: readonly Tok[], today: Day): Change | null {
   const by = householdIn(told);
   if (by) return { to: { by } };
-  if (FORGOTTEN.has(told[0]!.text)) return forgotten(told.slice(1), today);
+  if (isForgotten(told[0]!)) {
+    const left = told.slice(1);
+    const paid = methodAlone(left.filter((token) => !isOpening(token)));
+    return paid ? { to: { method: paid } } : forgotten(left, today);
+  }
   const method = methodAlone(told);
   if (method) return { to: { method } };
   if (isNoFee(told)) return { to: { fee: 0 } };

@@ -86,6 +86,10 @@ export const OPENERS: ReadonlySet<string> = new Set([
 ]);
 /** Those that may stand behind the value: "the hutch, sorry", "25 i mean". */
 export const BEHIND = wordSet("sorry actually oops i mean meant my_bad i_mean i_meant rather instead");
+/** Behind them: how it came to be wrong. */
+export const EXCUSED = wordSet(
+  "lol haha hah lmao oops ugh duh sigh fat fingers fat_fingers thumbs typo autocorrect keyboard phone my bad glasses again tired brain_fart darn",
+);
 /** Before the piece that something was for. */
 export const FOR_IT = wordSet("for on");
 /** What was wrong of the newest note. */
