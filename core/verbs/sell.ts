@@ -161,6 +161,18 @@ export const sell = defineVerb({
         without: ["supply", "loan"],
         light: true,
       },
+      // The whole message, in reply to a piece's: its price is asked, with the one listed on a button.
+      {
+        say: ["gone", "all gone", "its gone", "it is gone"],
+        without: ["named", "number", "duration", "labor", "supply", "unknown", "loan", "stream", "miles"],
+        light: true,
+      },
+      {
+        say: "gone",
+        with: ["number"],
+        without: ["named", "duration", "labor", "supply", "unknown", "loan", "stream", "miles"],
+        light: true,
+      },
       // A note in another's tongue.
       { say: ["have sell", "i sell", "is sell"], with: ["piece", "number"] },
       {

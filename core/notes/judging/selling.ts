@@ -1,10 +1,10 @@
-import type { Clause } from "../clause.ts";
+import type { Clause, Tok } from "../clause.ts";
 import { saysOneOf } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { BEFORE_PRICE, WHOSE } from "../words/links.ts";
 import { METHODS } from "../words/methods.ts";
-import { HOLDS } from "../words/verbs.ts";
+import { BESIDE_GONE, HOLDS } from "../words/verbs.ts";
 import { couldBeCountAlone, isRestOfPrice } from "./buying.ts";
 
 /** "guy sold me a desk for 40" is a purchase told backwards: asked, never guessed. */
@@ -21,6 +21,8 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
   // "guy sold me a desk"; but "guy handed me 50 for the bench" is what a row says of a buyer.
   const isToUs = next === "me" || next === "us";
   if (isToUs && tokens[at - 1]?.roles.actor !== "buyer") return { kind: "anotherPerson" };
+  if (fields.price === undefined && /\bgone$/.test(head?.text ?? "") && tokens.some(isMore(head)))
+    return { kind: "unknown" };
   methodOfFee(fields, clause);
   if (isKnownSum(clause)) fields.isKnownSum = true;
   // "paid 50 got 20 back for desk": change, and no sale.
@@ -39,6 +41,12 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
 /** "got the 30 for the trunk", "she came by with her 25 for the desk" */
 const isKnownSum = ({ tokens }: Clause): boolean =>
   tokens.some(({ kind }, at) => kind === "amount" && WHOSE.has(tokens[at - 1]?.text ?? ""));
+
+/** "gone home": with any more words it is no piece that is gone. */
+const isMore =
+  (head: Tok | undefined) =>
+  (token: Tok): boolean =>
+    token !== head && token.kind === "word" && !BESIDE_GONE.has(token.text);
 
 /** "sold dresser 165 transfer fee 4.95": the fee says how it was paid. */
 function methodOfFee(fields: ReadingFields["sell"], { tokens }: Clause): void {
