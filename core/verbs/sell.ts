@@ -163,7 +163,7 @@ export const sell = defineVerb({
       },
       // The whole message, in reply to a piece's: its price is asked, with the one listed on a button.
       {
-        say: ["gone", "all gone", "its gone", "it is gone"],
+        say: ["gone", "all gone"],
         without: ["named", "number", "duration", "labor", "supply", "unknown", "loan", "stream", "miles"],
         light: true,
       },
