@@ -59,4 +59,4 @@ export const SOMEBODY_DID =
   /^(?:back|flaked|bailed|ghosted|cancel|never|no show|no call|noshow|didnt|did not|stood|changed|refund|return|gave|brought|took|put|deposit|hold|kept|keeping|tipped|paid|picked$)/;
 
 /** Beside "gone" where it is all that is said. */
-export const BESIDE_GONE = wordSet("it its all now finally already just today is and yay woohoo");
+export const BESIDE_GONE = wordSet("all now finally already just today and yay woohoo");
