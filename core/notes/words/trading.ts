@@ -10,7 +10,7 @@ export const WORTH = wordSet("worth valued value call calling");
 
 export const RECEIVED = wordSet("got received back");
 
-export const PAID = wordSet("paid pay");
+export const PAID = wordSet("paid pay threw threw_in kicked kicked_in tossed_in chipped_in");
 
 /** Who gave it, or to whom it was given. */
 export const FROM_US = wordSet("i we my him her them");
