@@ -70,13 +70,12 @@ export async function goOnWithLong(
  */
 export async function inTurns<T>(steps: Steps<T>, isStopping: () => boolean): Promise<T | null> {
   while (!isStopping()) {
-    // Before the first slice as well: what led to it has had its turn.
-    await new Promise((resolve) => setImmediate(resolve));
     const end = performance.now() + SLICE_MS;
     do {
       const step = steps.next();
       if (step.done) return step.value;
     } while (performance.now() < end);
+    await new Promise((resolve) => setImmediate(resolve));
   }
   return null;
 }
