@@ -63,6 +63,9 @@ function storeFailed(deps: ConversationDeps, delivery: Delivery, text: string, w
 /** Goes on with what was stored and is not handled to its end, oldest first. */
 async function goOnWithAll(deps: ConversationDeps, isStopping: () => boolean): Promise<void> {
   for (const left of unfinishedNotes(deps)) await goOnWithLong(deps, left, { finish, isStopping });
+  if (historiesLeft(deps).length === 0) return;
+  // What led to it has had its turn: with the first slice it would hold the loop for too long.
+  await new Promise((resolve) => setImmediate(resolve));
   await inTurns(goOnWithHistories(deps), isStopping);
 }
 
