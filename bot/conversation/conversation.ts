@@ -4,7 +4,7 @@ import { editNote, type WorkedEdit, workingEdit } from "./editing.ts";
 import { finish } from "./finishing.ts";
 import { handleHistory, historiesLeft, leaveHistory } from "./history.ts";
 import type { Conversation, Incoming, Press } from "./incoming.ts";
-import { goOnWithLong, inTurns, keepPlace, unfinishedNotes } from "./long.ts";
+import { goOnWithLong, inTurns, keepPlace, letOthers, unfinishedNotes } from "./long.ts";
 import { keepPicture } from "./pictures.ts";
 import { handlePress } from "./presses.ts";
 import { type ConversationDeps, newTurn, type Turn } from "./turn.ts";
@@ -65,7 +65,7 @@ async function goOnWithAll(deps: ConversationDeps, isStopping: () => boolean): P
   for (const left of unfinishedNotes(deps)) await goOnWithLong(deps, left, { finish, isStopping });
   if (historiesLeft(deps).length === 0) return;
   // What led to it has had its turn: with the first slice it would hold the loop for too long.
-  await new Promise((resolve) => setImmediate(resolve));
+  await letOthers();
   await inTurns(goOnWithHistories(deps), isStopping);
 }
 

@@ -60,7 +60,7 @@ export async function goOnWithLong(
       return;
     }
     if (from >= lines.length) return;
-    await new Promise((resolve) => setImmediate(resolve));
+    await letOthers();
   }
 }
 
@@ -69,16 +69,22 @@ export async function goOnWithLong(
  * stop before the end.
  */
 export async function inTurns<T>(steps: Steps<T>, isStopping: () => boolean): Promise<T | null> {
-  while (!isStopping()) {
+  for (let slices = 1; !isStopping(); slices += 1) {
     const end = performance.now() + SLICE_MS;
     do {
       const step = steps.next();
-      if (step.done) return step.value;
+      if (!step.done) continue;
+      // Behind long work comes more of it, as its recording: in a turn of its own.
+      if (slices > 1) await letOthers();
+      return step.value;
     } while (performance.now() < end);
-    await new Promise((resolve) => setImmediate(resolve));
+    await letOthers();
   }
   return null;
 }
+
+/** Everything else that waits goes first. */
+export const letOthers = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
 
 /** Handles lines until the slice's time is over; gives the first line that is left. */
 function takeSlice(
