@@ -147,7 +147,7 @@ function answerDay(
 }
 
 /** Dated lines, newest first, with what they come to. */
-export function answerNotes(desk: Desk, { asked, title, counts }: NotesQuestion): Answered {
+export function answerNotes(desk: Desk, { asked, title, counts, yesNo }: NotesQuestion): Answered {
   const lines = listNotes(desk, asked);
   const sum = lines.reduce((total, { value }) => total + (value ?? 0), 0);
   const isMoney = asked.kinds !== null && lines.some(({ value }) => value !== null);
@@ -157,9 +157,15 @@ export function answerNotes(desk: Desk, { asked, title, counts }: NotesQuestion)
     asked.last !== null || asked.ends ? "" : `, ${asked.period ? nameOf(asked.period, desk.today) : "ever"}`;
   const told = lines.map((line) => `  ${showNoteLine(line, desk.today)}`);
   const head = `${title}${about ? `, ${about}` : ""}${when}: ${counted(lines.length, "note")}${isMoney ? `, ${show(sum)}` : ""}`;
+  const isAny = lines.length > 0 ? "yes" : "no";
+  const said = yesNo ? `${isAny === "yes" ? "Yes" : "No"}. ` : "";
   return {
     understood: true,
-    ...(isMoney && !counts ? { value: amountText(sum) } : { value: String(lines.length) }),
+    ...(yesNo
+      ? { value: isAny }
+      : isMoney && !counts
+        ? { value: amountText(sum) }
+        : { value: String(lines.length) }),
     rows: lines.map(printedNote),
     noted: lines.map(({ fact }) => fact.id),
     // "last 5 notes" asks by itself.
@@ -167,8 +173,8 @@ export function answerNotes(desk: Desk, { asked, title, counts }: NotesQuestion)
     period: asked.period ? { from: asked.period.from, to: asked.period.to } : null,
     text:
       lines.length === 0
-        ? `${capital(title.toLowerCase())}${about ? `, ${about}` : ""}${when}: nothing noted`
-        : [head, ...cut(told)].join("\n"),
+        ? `${said}${capital(title.toLowerCase())}${about ? `, ${about}` : ""}${when}: nothing noted`
+        : [`${said}${head}`, ...cut(told)].join("\n"),
     ...restOf(told),
   };
 }

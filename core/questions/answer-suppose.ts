@@ -1,10 +1,11 @@
+import { Decimal } from "decimal.js";
 import { paceOf } from "../answers/loan.ts";
 import { counted } from "../answers/wording.ts";
 import { owedOn } from "../books/loan.ts";
 import { loanWords } from "../books/problem.ts";
 import type { Day } from "../calendar.ts";
-import { monthOf, showMonth } from "../calendar.ts";
-import { amountText, type Cents, show } from "../money.ts";
+import { addMonths, monthOf, showMonth } from "../calendar.ts";
+import { amountText, type Cents, roundHalfUp, show } from "../money.ts";
 import { firstLoan, neededBy, type Payoff, project } from "../payoff.ts";
 import type { Answered } from "./answered.ts";
 import type { Desk } from "./desk.ts";
@@ -48,13 +49,15 @@ function answerPayoff(
   question: Asked<"payoff">,
   pace: { cents: Cents; of: string } | null,
 ): Answered {
-  const base = question.monthly ?? pace?.cents ?? null;
+  const own =
+    question.times && question.loan !== null ? paceOfLoan(desk, question.loan) : (pace?.cents ?? null);
+  const base = question.monthly ?? (own === null ? null : own * (question.times ?? 1));
   if (base === null && question.extra === 0) return noPace();
   const monthly = (base ?? 0) + question.extra;
   // An amount said for one loan goes to it alone; the pace of late goes to all in their order.
-  const only = question.monthly === null ? undefined : (question.loan ?? undefined);
+  const only = question.monthly === null && !question.times ? undefined : (question.loan ?? undefined);
   const payoff = project(desk.books, { monthly, now: question.now }, desk.today, only);
-  const how = waysOf(question, monthly, pace);
+  const how = waysOf(question, monthly, question.times ? null : pace);
   if (payoff.kind === "never") return plain(null, `${how}: never, the interest eats it (estimate)`);
   const named = payoff.loans.find(({ name }) => name === question.loan);
   const loans = named ? [named] : payoff.loans;
@@ -78,6 +81,18 @@ function answerPayoff(
         : `${counted(payoff.payments, "payment")}, interest about ${show(payoff.interest)} (estimate)`,
     ].join("\n"),
   };
+}
+
+/** What was paid to one loan in a mean month of the last three full ones. */
+function paceOfLoan({ books, index, today }: Desk, name: string): Cents | null {
+  const running = monthOf(today);
+  const opened = monthOf(books.loans.get(name)!.opened);
+  const months = [1, 2, 3].map((back) => addMonths(running, -back)).filter((month) => month >= opened);
+  const paid = index.journals.paid.reduce(
+    (sum, { loan, day, units }) => (loan === name && months.includes(monthOf(day)) ? sum + units : sum),
+    0,
+  );
+  return paid > 0 ? roundHalfUp(new Decimal(paid).div(months.length)) : null;
 }
 
 function waysOf(

@@ -26,9 +26,11 @@ export function answerView(desk: Desk, question: ViewQuestion): Answered {
   };
   const rule = answers.find((each) => each.about === about)!;
   const { books, today, currency, mileageRates } = desk;
-  if (question.asks === "rate") return answerRates(desk, loan);
+  if (question.asks === "rate") return answerRates(desk, question.loans ?? (loan === null ? null : [loan]));
+  if (question.asks === "number") return answerNumber(desk);
   if (question.asks === "ready") return answerReady(desk);
   if (about === "loan" && question.yesNo) return answerOwed(desk, question);
+  if (about === "loan" && question.loans) return answerSomeLoans(desk, question.loans);
   if (about === "loan" && loan !== null) return answerOneLoan(desk, loan);
   if (about === "tax" && question.period) return answerSetAside(desk, question.period);
   const told = rule.answer({ question: asked, books, today, currency, pieces, mileageRates });
@@ -100,8 +102,8 @@ function monthsOf(year: string, today: string): Month[] {
 }
 
 /** The yearly rate of one loan, or of each. */
-function answerRates({ books }: Desk, name: string | null): Answered {
-  const loans = [...books.loans.values()].filter((each) => name === null || each.name === name);
+function answerRates({ books }: Desk, names: readonly string[] | null): Answered {
+  const loans = [...books.loans.values()].filter(({ name }) => names === null || names.includes(name));
   const rows = loans.map((each) => ({ label: each.name, value: each.rate }));
   const lines = loans.map((each) => `${loanWords(each.name)}: ${each.rate}% a year`);
   const isOne = loans.length === 1;
@@ -145,6 +147,36 @@ function answerOwed(desk: Desk, question: ViewQuestion): Answered {
   const told = answerView(desk, plain);
   const isOwed = Number(told.value ?? 0) > 0;
   return { ...told, value: isOwed ? "yes" : "no", text: `${isOwed ? "Yes" : "No"}. ${told.text}` };
+}
+
+/** "What do i owe on the van and the school loan": what is left of each, and of them together. */
+function answerSomeLoans({ books, today }: Desk, names: readonly string[]): Answered {
+  const left = names.map((name) => ({ name, cents: balanceOn(books.loans.get(name)!, today) }));
+  const sum = left.reduce((all, { cents }) => all + cents, 0);
+  return {
+    understood: true,
+    value: amountText(sum),
+    rows: left.map(({ name, cents }) => ({ label: name, value: amountText(cents) })),
+    period: null,
+    text: [
+      `${names.join(" and ")} loan: ${show(sum)} left today`,
+      ...left.map(({ name, cents }) => `  ${name}: ${show(cents)}`),
+    ].join("\n"),
+  };
+}
+
+/** "How many loans do i have". */
+function answerNumber({ books, today }: Desk): Answered {
+  const loans = [...books.loans.values()];
+  return {
+    understood: true,
+    value: String(loans.length),
+    period: null,
+    text: [
+      `Loans: ${loans.length}`,
+      ...loans.map((each) => `  ${each.name}: ${show(balanceOn(each, today))} left today`),
+    ].join("\n"),
+  };
 }
 
 function answerOneLoan({ books, today }: Desk, name: string): Answered {

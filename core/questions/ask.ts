@@ -2,6 +2,7 @@ import { asksHelp, helpLines } from "../answers/help.ts";
 import { helpPageFor, helpText } from "../answers/help-pages.ts";
 import { exampleQuestions } from "../answers/list.ts";
 import { emptyBooks } from "../books/fold.ts";
+import { statusOf } from "../books/piece.ts";
 import type { Button } from "../reply.ts";
 import { answerFact, answerNotes, answerYesNo } from "./answer-pieces.ts";
 import { answerSuppose } from "./answer-suppose.ts";
@@ -16,23 +17,25 @@ import { standsFirst } from "./is-first.ts";
 import { leftOver } from "./left-over.ts";
 import { type Mark, marksOf, plainWords, WORDS_MAX } from "./marks.ts";
 import { measures } from "./measures.ts";
-import type { Refusal } from "./narrowing.ts";
+import { type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import type { Query } from "./query.ts";
 import { readQuery } from "./read.ts";
 import { type NotesQuestion, readLists } from "./read-lists.ts";
+import { answerMeasures, type MeasuresQuestion, readMeasures } from "./read-measures.ts";
 import { type PieceQuestion, readPieces } from "./read-pieces.ts";
 import { type LoanQuestion, readSuppose } from "./read-suppose.ts";
+import { readUnions } from "./read-unions.ts";
 import type { Result } from "./result.ts";
 import type { Features } from "./rule.ts";
 import { isHeld, runQuery } from "./run.ts";
 import { isOwnersKinds, isOwnersQuery, isOwnersView } from "./sight.ts";
 import { partsOf } from "./sorting.ts";
 import { answerTodo, readTodo, type TodoQuestion } from "./todo.ts";
-import { bareNumber, refused, whatAbout, wordsInTheWay } from "./unanswered.ts";
+import { bareNumber, refused, whatAbout, wholeRefusal, wordsInTheWay } from "./unanswered.ts";
 import { readView, type ViewQuestion } from "./views.ts";
 import { vocabularyFor } from "./vocabulary.ts";
-import { linesOf, restOf, showValue, wordsOf } from "./words-of-answers.ts";
+import { cut, linesOf, restOf, showValue, wordsOf } from "./words-of-answers.ts";
 import { answerWorth, readWorth, type WorthQuestion } from "./worth.ts";
 
 /** What a question turned out to be. */
@@ -44,6 +47,7 @@ type Read =
   | ViewQuestion
   | WorthQuestion
   | TodoQuestion
+  | MeasuresQuestion
   | Refusal;
 
 /** Answers a question in plain words, or says which word stands in the way. Pure: same words, same books, same answer. */
@@ -142,12 +146,14 @@ function answerParts(parts: Parts, desk: Desk): Answered {
     case "notes":
       return { ...answerNotes(desk, read), isOwners: isOwnersKinds(read.asked.kinds) };
     case "refused":
-      return refused(read);
+      return refused(wholeRefusal(read, parts));
     case "worth":
     case "ask for":
       return answerWorth(desk, read);
     case "todo":
       return answerTodo(desk, read);
+    case "measures":
+      return answerMeasures(desk, read);
     case "view":
       return { ...answerView(desk, read), isOwners: isOwnersView(read) };
     default:
@@ -156,7 +162,16 @@ function answerParts(parts: Parts, desk: Desk): Answered {
 }
 
 /** Suppositions first, then single pieces, lists and views, then what can be measured: the more telling words win. */
-const READERS = [readWorth, readTodo, readSuppose, readPieces, readLists, readQueryOf, readView] as const;
+const READERS = [
+  readWorth,
+  readTodo,
+  readSuppose,
+  readUnions,
+  readPieces,
+  readLists,
+  readQueryOf,
+  readView,
+] as const;
 
 function readQueryOf(parts: Parts, f: Features, desk: Desk): Read | null {
   const isFaring = f.has("fared") && !f.has("earn", "net", "revenue");
@@ -170,6 +185,9 @@ function readQueryOf(parts: Parts, f: Features, desk: Desk): Read | null {
 /** What the words ask: the first reader that takes them; a refusal only where none does. */
 function readQuestion(parts: Parts, desk: Desk): Read | null {
   const f = featuresOf(parts);
+  // "Both loans" are two.
+  const both = parts.marks.find(({ text, senses }) => text === "both" && senses.flags.has("filler"));
+  if (both && desk.books.loans.size !== 2) return refusal(both);
   let refused: Refusal | null = null;
   for (const read of READERS) {
     const found = read(parts, f, desk);
@@ -177,7 +195,7 @@ function readQuestion(parts: Parts, desk: Desk): Read | null {
     if (!("kind" in found) || found.kind !== "refused") return found;
     refused ??= found;
   }
-  return refused;
+  return readMeasures(parts, desk) ?? refused;
 }
 
 function correctedWords(marks: readonly Mark[]): string[] {
@@ -194,8 +212,13 @@ const STATE_VIEWS = {
   unsold: "unsold",
 } as const;
 
-function stateText(desk: Desk, { counted, list, filters, period }: Query): string | null {
+function stateText(desk: Desk, { counted, list, filters, period }: Query, { rows }: Result): string | null {
   const isPlain = list && filters.length === 0 && !period && counted !== null;
+  if (isPlain && counted === "not listed" && rows?.length) {
+    const ready = [...desk.books.pieces.values()].filter((piece) => statusOf(piece) === "finished").length;
+    const head = `${ready} finished, not listed; ${rows.length - ready} not finished or held`;
+    return [head, ...cut(linesOf(rows, "money"))].join("\n");
+  }
   const about = isPlain && counted in STATE_VIEWS ? STATE_VIEWS[counted as keyof typeof STATE_VIEWS] : null;
   return about ? answerView(desk, { kind: "view", about, pieces: [], loan: null }).text : null;
 }
@@ -204,7 +227,7 @@ function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
   const result = runQuery(desk, query);
   const words = wordsOf(desk, query, result, correctedWords(parts.marks));
   const { unit } = measures[query.measure];
-  const state = stateText(desk, query);
+  const state = stateText(desk, query, result);
   const period =
     query.period && (query.period.from !== null || query.period.to !== null) ? query.period : null;
   const rows = result.rows?.map(

@@ -31,6 +31,7 @@ const COUNTED_WORDS: Readonly<Record<Counted, string>> = {
   started: "started",
   held: "on hold",
   unlisted: "unlisted",
+  "not listed": "not listed",
   unfinished: "unfinished",
   unstarted: "not started",
   "in progress": "in progress",

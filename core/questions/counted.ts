@@ -1,3 +1,4 @@
+import type { Parts } from "./parts.ts";
 import type { Counted } from "./query.ts";
 import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
@@ -36,10 +37,23 @@ const COUNTED: readonly (readonly [Cue, Counted])[] = [
   ["had", "unsold"],
 ];
 
+/** "Not listed", "havent posted": finished or not, where "unlisted" and "to list" are those that could be. */
+export function saysNotListed({ marks }: Parts): boolean {
+  return marks.some(
+    ({ senses, text }) =>
+      senses.cues.includes("unlisted") &&
+      /\b(?:not|isnt|arent|havent|hasnt|never|without)\b/.test(text) &&
+      !/\b(?:finished|done|ready)\b/.test(text),
+  );
+}
+
 /** What a count is of, and the cue that says so. */
 export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   if (f.whom !== null)
     return f.whom === "source" ? { counted: "bought", cue: "bought" } : { counted: "sold", cue: "sold" };
+  // "How many buyers have i had"
+  if (f.tally && f.has("had") && f.groups("buyer", "source"))
+    return f.groups("buyer") ? { counted: "sold", cue: "had" } : { counted: "bought", cue: "had" };
   // What a buyer buys is sold.
   const isBuyers = f.acting || f.groups("buyer") || (f.has("who") && !f.person);
   if (isBuyers && f.has("bought", "got", "took"))

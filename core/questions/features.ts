@@ -51,6 +51,7 @@ export function featuresOf(parts: Parts): Features {
     ),
     mostOf:
       /\b(?:most|least|fewest) (?:often |commonly )?(?:bought|sold|listed|purchased)\b/.test(parts.said) ||
+      /\b(?:buy|bought|sell|sold) (?:from |to |at )?(?:the )?most(?: often)?$/.test(parts.said) ||
       orders.some(({ at }) => {
         const [mark, next] = parts.marks.slice(at, at + 2);
         const isMany =
@@ -65,7 +66,7 @@ export function featuresOf(parts: Parts): Features {
     priced: parts.limits.some(({ at }) => parts.marks[at - 1]?.text === "for"),
     fromBuyer: items.some(
       ({ link, mark }) =>
-        link === "from" &&
+        (link === "from" || link === "to") &&
         mark.senses.own.some(({ dimension }) => dimension === "buyer") &&
         !mark.senses.own.some(({ dimension }) => dimension === "source"),
     ),
@@ -76,6 +77,10 @@ export function featuresOf(parts: Parts): Features {
       ),
     isPriced:
       /\bhow much (?:is|are) (?:the|my|that|those) /.test(parts.said) &&
+      items.some(isPiece) &&
+      [...parts.cues.keys()].every((cue) => cue === "money"),
+    wasPriced:
+      /\bhow much (?:was|were) (?:the|my|that|those) /.test(parts.said) &&
       items.some(isPiece) &&
       [...parts.cues.keys()].every((cue) => cue === "money"),
     wordless:
@@ -102,6 +107,7 @@ export function featuresOf(parts: Parts): Features {
       /expensive|priciest|dearest|costliest|cheapest|priced/.test(parts.marks[at]!.text),
     ),
     now: /\b(?:now|current|currently|at the moment|today|these days)\b/.test(parts.said),
+    isBuy: orders.some(({ at }) => /^(?:buy|purchase|find)$/.test(parts.marks[at + 1]?.text ?? "")),
     tally: tallied(parts),
     told: isTold(parts),
     oldest: orders.some(({ at }) => parts.marks[at]!.text === "oldest"),
@@ -194,8 +200,9 @@ function isOnlyLoan({ senses }: Mark): boolean {
 
 /** "truck loan": the loan of that name, no truck. */
 function isLoan({ senses }: Mark, { cues, amounts }: Parts): boolean {
-  // "500 a month on the truck", "throw 500 at it"
-  const isSent = amounts.length > 0;
+  const isBought = senses.own.some(({ dimension }) => dimension === "what" || dimension === "kind");
+  // "500 a month on the truck", "throw 500 at it", "paid on the truck" where nothing was ever bought for one
+  const isSent = amounts.length > 0 || (!isBought && (cues.has("paid") || cues.has("spent")));
   const isOfLoans = (["loan", "payoff", "loanPaid", "suppose", "owe", "interest"] as const).some((cue) =>
     cues.has(cue),
   );

@@ -6,7 +6,7 @@ import { PIECE_RULES } from "./rules-of-pieces.ts";
 import type { Cue } from "./words/cues.ts";
 
 /** What is counted where nothing else is asked of it: "pieces sold in july". */
-const HAPPENED: readonly Cue[] = [
+export const HAPPENED: readonly Cue[] = [
   "sold",
   "bought",
   "finished",
@@ -180,6 +180,7 @@ export const RULES: readonly Rule[] = [
       "free",
       "takes",
       "took",
+      "loss",
     ],
   },
   {
@@ -219,7 +220,11 @@ export const RULES: readonly Rule[] = [
   },
   {
     measure: "count",
-    when: (f) => f.order && f.has("sold", "bought", "finished", "listed", "started", "returned"),
+    when: (f) =>
+      f.order &&
+      f.has("sold", "bought", "finished", "listed", "started", "returned") &&
+      // "Where do i find the best stuff" is asked by what came of it.
+      !(f.ranks && f.has("bought") && (f.has("where") || f.groups("source"))),
     takes: [...MUCH, "gone", "when", "where", "who"],
   },
   {

@@ -22,8 +22,8 @@ export interface NoteLine {
   value: Cents | null;
 }
 
-/** Kinds of fact; "fee" stands for what a sale cost in fees, and pieces go in three ways. */
-export type NoteKind = Exclude<FactKind, "retire"> | "fee" | RetireHow;
+/** Kinds of fact; "fee" stands for what a sale cost in fees, "return" for a piece come back; pieces go in three ways. */
+export type NoteKind = Exclude<FactKind, "retire"> | "fee" | "return" | RetireHow;
 
 /** Which notes are listed. */
 export interface NotesAsked {
@@ -53,7 +53,8 @@ function lineOf(books: Books, fact: Fact, isFee: boolean): NoteLine {
 /** Whether a fact is among those asked for, any of its pieces being enough. */
 function isAsked(desk: Desk, fact: Fact, { kinds, filters, period }: NotesAsked): boolean {
   const kind = fact.kind === "retire" ? fact.data.how : fact.kind;
-  if (kinds && !kinds.has(kind) && !isFee(fact, kinds)) return false;
+  const isReturn = kinds?.has("return") === true && fact.kind === "refund" && fact.data.returned === true;
+  if (kinds && !kinds.has(kind) && !isReturn && !isFee(fact, kinds)) return false;
   if (!isIn(period, fact.day)) return false;
   if (desk.hidesMoney && fact.author !== desk.me && isOwnersFact(fact.kind)) return false;
   if (filters.length === 0) return true;

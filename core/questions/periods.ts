@@ -26,7 +26,9 @@ export interface PeriodFound {
  */
 export function periodAt(words: readonly string[], at: number, today: Day): PeriodFound | null {
   const ever = phraseLength(words, at, EVER);
-  if (ever > 0) return { period: { from: null, to: null, name: "ever" }, words: ever };
+  // "Since the start of september" is no whole time.
+  if (ever > 0 && words[at + ever] !== "of")
+    return { period: { from: null, to: null, name: "ever" }, words: ever };
   const turned = turnedAt(words, at, today);
   if (turned) return turned;
   const span = spanAt(words, at, today);

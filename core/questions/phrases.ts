@@ -216,7 +216,7 @@ export function ownPhrases(words: readonly Own[]): Phrases {
   for (const own of words) {
     const spoken = own.value.toLowerCase();
     const forms = new Set([spoken]);
-    if (own.dimension === "kind" || own.dimension === "what" || own.dimension === "source") {
+    if (/^(?:kind|what|source|method)$/.test(own.dimension)) {
       forms.add(pluralOf(spoken));
       if (own.dimension === "what") forms.add(singularOf(spoken));
     }

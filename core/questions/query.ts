@@ -107,6 +107,7 @@ export type Counted =
   | "started"
   | "held"
   | "unlisted"
+  | "not listed"
   | "unfinished"
   | "unstarted"
   | "in progress"

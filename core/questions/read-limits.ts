@@ -77,13 +77,25 @@ function bareAmount({ parts, f }: Reading): Limited[] {
   ];
 }
 
-function filterOf(reading: Reading, { limit, cents, at, unit }: Limited, used: number[]): Filter {
+function filterOf(reading: Reading, { limit, cents, at, unit, words }: Limited, used: number[]): Filter {
   const { parts, measure } = reading;
   const values = [String(cents)];
   // "Over 2 hours of work" says it twice.
   if (unit === "minutes") used.push(...(parts.cues.get("minutes") ?? []));
   if (unit === "minutes" || unit === "days" || unit === "miles")
     return { dimension: limit, values, ...(isUnitOf(unit, reading) ? {} : { of: unit }) };
+  // "Over 50 profit", "more than 100 in profit"
+  const behind = parts.marks.findIndex(
+    ({ senses, text }, next) => next >= at + words && !senses.link && text !== "of",
+  );
+  if (
+    behind <= at + words + 1 &&
+    /^(?:profit|gain)$/.test(parts.marks[behind]?.text ?? "") &&
+    measure !== "profit"
+  ) {
+    used.push(behind);
+    return { dimension: limit, values, of: "profit" };
+  }
   const place = parts.marks
     .slice(0, at)
     .findLastIndex(({ senses }) => !senses.flags.has("filler") && (!senses.link || senses.cues.length > 0));

@@ -2,7 +2,7 @@ import type { Desk } from "./desk.ts";
 import { leftOver } from "./left-over.ts";
 import { mineOnly, type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { NoteKind, NotesAsked } from "./notes-list.ts";
-import type { Parts } from "./parts.ts";
+import { asksFigure, type Parts } from "./parts.ts";
 import type { Filter, MeasureName, Query } from "./query.ts";
 import { isCommandOnly, LIST_WORDS, stateAsked, stateList } from "./read-standing.ts";
 import type { Features } from "./rule.ts";
@@ -15,6 +15,8 @@ export interface NotesQuestion {
   title: string;
   /** How many there are is asked. */
   counts?: true;
+  /** Whether there are any is asked: "anything sold this month". */
+  yesNo?: true;
 }
 
 /** Which notes a cue lists; what it narrows by is that measure's. */
@@ -27,7 +29,9 @@ const KINDS: readonly (readonly [Cue, readonly NoteKind[], MeasureName, string])
   ["deposits", ["hold"], "deposits", "Deposits"],
   ["miles", ["drive"], "miles", "Drives"],
   ["minutes", ["work"], "minutes", "Work"],
-  ["returned", ["refund"], "profit", "Refunds"],
+  ["refunds", ["refund"], "profit", "Refunds"],
+  ["returned", ["return"], "profit", "Came back"],
+  ["traded", ["trade"], "profit", "Traded"],
   ["finished", ["finish"], "profit", "Finished"],
   ["started", ["start"], "profit", "Started"],
   ["sold", ["sell"], "profit", "Sold"],
@@ -47,14 +51,19 @@ const KINDS: readonly (readonly [Cue, readonly NoteKind[], MeasureName, string])
 function isListing(parts: Parts, f: Features): boolean {
   return (
     LIST_WORDS.has(parts.first) ||
-    f.has("list", "did", "notes", "last", "first") ||
+    f.has("list", "did", "notes", "last", "first", "traded") ||
     isCommandOnly(parts, "listed")
   );
 }
 
 /** Notes or pieces one by one, or null where no list is asked for. */
 export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion | Query | Refusal | null {
-  if (countsNotes(parts) && !f.by && !f.order && parts.besideAt.length + parts.limits.length === 0) {
+  if (
+    (countsNotes(parts) || countsSpending(f)) &&
+    !f.by &&
+    !f.order &&
+    parts.besideAt.length + parts.limits.length === 0
+  ) {
     const asked = notesAsked(parts, f, desk);
     return "asked" in asked ? { ...asked, counts: true } : asked;
   }
@@ -125,6 +134,12 @@ function countsNotes({ said }: Parts): boolean {
   );
 }
 
+/** "How many times did i buy gas": so many notes. */
+function countsSpending(f: Features): boolean {
+  const isOfLoan = f.loan && f.has("paid", "loanPaid");
+  return f.has("times") && !f.piece && (isOfLoan || (f.supply && f.has("bought", "got", "spent", "paid")));
+}
+
 /** "show me august": the month's own answer. */
 function isMonthShown({ first, items, periods, cues, groups }: Parts): boolean {
   const [said, more] = periods;
@@ -167,6 +182,7 @@ function isWhatDid(parts: Parts, f: Features): boolean {
     "started",
     "listed",
     "returned",
+    "traded",
     "kept",
     "given",
     "scrapped",
@@ -214,7 +230,8 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
   if (isFirst && (kind === undefined || f.has("last")))
     return refusal(parts.marks[parts.cues.get("first")![0]!]!);
   const taken: Cue[] = [
-    ...(countsNotes(parts) ? (["howMany"] as const) : []),
+    ...(countsNotes(parts) ? (["howMany", "earn"] as const) : []),
+    ...(countsSpending(f) ? (["howMany", "times", "spent", "paid"] as const) : []),
     "list",
     "did",
     "notes",
@@ -255,6 +272,7 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
         ? { ends: { from: isFirst ? "oldest" : "newest", count: last.count, asksDay, isAge } as const }
         : {}),
     },
+    ...(parts.yesNo && !asksFigure(parts) && !last ? { yesNo: true as const } : {}),
     title: f.stream ? "Other income" : isSpent ? "Spent" : (kind?.[3] ?? "Noted"),
   };
 }

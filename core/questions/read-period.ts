@@ -2,7 +2,9 @@ import { addDays } from "../calendar.ts";
 import { measures } from "./measures.ts";
 import { type Refusal, refusal } from "./narrowing.ts";
 import type { Filter, Period } from "./query.ts";
+import { boughtIn } from "./read-standing.ts";
 import type { Reading } from "./reading.ts";
+import { isState } from "./subjects.ts";
 
 /** What was done to a piece on a day, which a question about what came of the piece may name. */
 const DONE = { bought: "bought on", finished: "finished on", listed: "listed on" } as const;
@@ -14,9 +16,16 @@ export function doneIn(reading: Reading): { filter: Filter; at: number } | null 
   if (f.acting || f.whom === "buyer") return null;
   const [said, more] = parts.periods;
   if (!said || more || measure === "price" || measure === "cost") return null;
+  if (isState(counted) || measures[measure].stock) {
+    const origin = boughtIn(parts, said);
+    const bought = parts.cues.get("bought")?.findLast((at) => at < said.at);
+    if (origin) return { filter: origin, at: bought ?? said.at - 1 };
+  }
   const before = parts.marks.slice(0, said.at).findLast(({ senses }) => !senses.flags.has("filler"));
   const done = before?.senses.cues.find((cue) => cue in DONE) as keyof typeof DONE | undefined;
-  if (!before || !done || counted === done || !measures[measure].ofLives) return null;
+  // "Yard sale finds this summer" are no pieces found this summer.
+  if (!before || !done || before.senses.flags.has("generic")) return null;
+  if (counted === done || !measures[measure].ofLives) return null;
   const { from, to, name } = said.period;
   return {
     filter: { dimension: DONE[done], values: [`${from ?? ""}..${to ?? ""}`], name },

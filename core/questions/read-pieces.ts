@@ -87,6 +87,9 @@ function factOf(parts: Parts, f: Features): PieceFact | null {
       ...PIECE_FACTS.find(({ name }) => name === "source")!,
       takes: ["who", "bought", "got", "have", "paid", "price"],
     };
+  // "Who sold me the trunk" is asked of whom it was bought from.
+  if (f.has("who") && /\bsold (?:it to )?(?:me|us)\b|\bsold \S+(?: \S+)? to (?:me|us)\b/.test(parts.said))
+    return { ...PIECE_FACTS.find(({ name }) => name === "source")!, takes: ["who", "sold", "have"] };
   // "When did the nurse buy the hutch": the day of our sale.
   if (f.acting && f.has("when") && f.has("bought", "got", "took"))
     return { ...PIECE_FACTS.find(({ name }) => name === "sold")!, takes: ["when", "bought", "got", "took"] };
@@ -102,7 +105,8 @@ function factOf(parts: Parts, f: Features): PieceFact | null {
   }
   // "What was #39 listed at": the last price of a piece that is gone as well.
   const { said } = parts;
-  if (f.has("asking") && /\b(?:was|were|did)\b/.test(said) && !f.has("sold", "soldFor", "howLong"))
+  const isPut = f.has("listed") && f.endsAt;
+  if ((f.has("asking") || isPut) && /\b(?:was|were|did)\b/.test(said) && !f.has("sold", "soldFor", "howLong"))
     return named("last list price");
   const found = PIECE_FACTS.find((each) => each.when(f));
   if (found) return found;

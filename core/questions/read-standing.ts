@@ -1,8 +1,9 @@
+import { saysNotListed } from "./counted.ts";
 import type { Desk } from "./desk.ts";
 import { leftOver } from "./left-over.ts";
 import { mineOnly, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import { asksFigure, isOrderToList, type Parts } from "./parts.ts";
-import type { Counted, Query } from "./query.ts";
+import type { Counted, Filter, Query } from "./query.ts";
 import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
 
@@ -32,7 +33,9 @@ export const LIST_WORDS: ReadonlySet<string> = new Set(
 
 /** The state whose pieces are wanted, and the word that says so; undefined where none is. */
 export function stateAsked(parts: Parts, f: Features): State | undefined {
-  return piecesShown(parts, f) ?? STATES.find(([cue]) => f.has(cue)) ?? placed(parts, f);
+  const found =
+    piecesShown(parts, f) ?? STATES.find(([cue]) => f.has(cue)) ?? placed(parts, f) ?? stands(parts, f);
+  return found?.[1] === "unlisted" && saysNotListed(parts) ? [found[0], "not listed"] : found;
 }
 
 /** "list dressers", "dresser list": those that are here. */
@@ -42,6 +45,15 @@ function piecesShown(parts: Parts, f: Features): State | undefined {
   const isOfPieces = items.length > 0 && f.piece && !f.number && f.bare && periods.length === 0;
   const isSeveral = items.some(({ mark }) => mark.senses.thing?.plural) || first !== "show";
   return isShown && isOfPieces && isSeveral ? ["list", "unsold"] : undefined;
+}
+
+/** "which ones are finished", "what is started": as they stand, and not what was done. */
+function stands({ said, periods }: Parts, f: Features): State | undefined {
+  const isNow = /\b(?:are|is|whats)\b/.test(said) && !/\b(?:did|have|was|were|been|i|we)\b/.test(said);
+  if (!isNow || periods.length > 0 || f.has("money", "when", "who", "where", "last", "first"))
+    return undefined;
+  if (f.has("finished")) return ["finished", "done"];
+  return f.has("started") ? ["started", "in progress"] : undefined;
 }
 
 /** "which pieces are on the noticeboard": what is listed there, where nothing else is asked. */
@@ -61,6 +73,18 @@ export function isCommandOnly(parts: Parts, cue: Cue): boolean {
   if (cue !== "listed") return false;
   const [at, more] = parts.cues.get("listed") ?? [];
   return at !== undefined && more === undefined && isOrderToList(parts, at);
+}
+
+/** "Still unsold from june", "left of what i bought in june": the days are those of the buying. */
+export function boughtIn({ marks }: Parts, { period, at }: Parts["periods"][number]): Filter | null {
+  const before = marks.slice(0, at).findLast(({ senses }) => !senses.flags.has("filler"));
+  const isFrom = marks[at - 1]?.text === "from" || before?.senses.cues.includes("bought");
+  if (!isFrom || period.moment) return null;
+  return {
+    dimension: "bought on",
+    values: [`${period.from ?? ""}..${period.to ?? ""}`],
+    name: period.name,
+  };
 }
 
 /** Pieces in a state, a row each. */
@@ -89,23 +113,31 @@ export function stateList(parts: Parts, [cue, counted]: State, desk: Desk): Quer
     "sold",
     "total",
     "money",
+    "free",
+    ...(parts.periods.length > 0 ? (["bought"] as const) : []),
   ]);
   if (fault) return fault;
   if (parts.amounts.length > 0) return refusal(parts.marks[parts.amounts[0]!.at]!);
   const [said] = parts.periods;
   // "Finished but not sold", "listed but not sold": both hold.
-  const also = (["finished", "started", "listed"] as const)
+  const also = (["finished", "started", "listed", "free"] as const)
     .filter(
       (other) =>
         other !== cue && counted !== "unlisted" && parts.cues.has(other) && !isCommandOnly(parts, other),
     )
-    .map((other) => ({ dimension: "status" as const, values: [other] }));
+    .map((other): Filter => ({ dimension: "status", values: [other] }));
+  const origin = said ? boughtIn(parts, said) : null;
   return {
     measure: "count",
     counted,
     aggregate: null,
-    filters: [...found.map(({ filter }) => filter), ...also, ...mineOnly(parts, desk)],
-    period: said?.period ?? null,
+    filters: [
+      ...found.map(({ filter }) => filter),
+      ...also,
+      ...(origin ? [origin] : []),
+      ...mineOnly(parts, desk),
+    ],
+    period: origin ? null : (said?.period ?? null),
     by: null,
     order: null,
     beside: [],

@@ -35,7 +35,7 @@ export function statesOf(reading: Reading): Filter[] {
   // "What has been sitting" is still here, "what sat" may have gone.
   const isHere = measure === "days listed" && /\bbeen\b/.test(parts.said);
   const here: Filter[] = isHere ? [{ dimension: "status", values: ["unsold"] }] : [];
-  const said = saidStates(reading, own).map(meantIn(measure));
+  const said = joinedStates(parts, saidStates(reading, own).map(meantIn(measure)));
   if (measure !== "hourly" || said.length > 0) return [...here, ...said];
   // What was kept, given or scrapped earns nothing by the hour: it counts where all of them are asked for.
   return [{ dimension: "status", values: [saysAllPieces(parts) ? "gone" : "sold"] }];
@@ -52,6 +52,18 @@ function saidStates(reading: Reading, own: readonly string[]): Filter[] {
     if (counted === status || (measure === "count" && status !== "free")) return [];
     return [{ dimension: "status", values: [status] }];
   });
+}
+
+/** Ways in which a piece went: none went in two of them. */
+const WAYS: ReadonlySet<string> = new Set(["sold", "kept", "given", "scrapped"]);
+
+/** "Profit on kept and donated pieces": either is meant. */
+function joinedStates({ orAt, andAt }: Parts, said: readonly Filter[]): Filter[] {
+  const isWay = ({ values, not }: Filter): boolean => !not && WAYS.has(values[0]!);
+  const ways = said.filter(isWay);
+  if (ways.length < 2 || orAt.length + andAt.length === 0) return [...said];
+  const joined: Filter = { dimension: "status", values: ways.flatMap(({ values }) => values) };
+  return [...said.filter((filter) => !isWay(filter)), joined];
 }
 
 /** Money lies in whatever is not listed, finished or not. */

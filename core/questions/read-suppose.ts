@@ -5,14 +5,15 @@ import type { Desk } from "./desk.ts";
 import { leftOver } from "./left-over.ts";
 import { type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
+import type { Period } from "./query.ts";
 import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
 import { COUNTABLE } from "./words/plain.ts";
 
 /** A question about loans that supposes something. Amounts in cents. */
 export type LoanQuestion =
-  /** When it is gone at so much a month (`null`: at the pace of late), `extra` on top, `now` paid at once. */
-  | { kind: "payoff"; monthly: Cents | null; extra: Cents; now: Cents; loan: string | null }
+  /** When it is gone at so much a month (`null`: at the pace of late, or so many `times` of it), `extra` on top, `now` paid at once. */
+  | { kind: "payoff"; monthly: Cents | null; extra: Cents; now: Cents; loan: string | null; times?: number }
   /** How much a month it takes to be rid of it by a day. */
   | { kind: "needed"; by: Day; name: string; loan: string | null }
   /** How much interest an amount paid now, or more each month, saves at the pace of late. */
@@ -77,8 +78,15 @@ export function readSuppose(parts: Parts, f: Features, desk: Desk): LoanQuestion
   const asked =
     isAboutLoan || f.has("suppose", "loanPaid", "saves") ? questionOf(parts, f, desk, loan) : null;
   if (!asked) return null;
-  const fault = leftOver(parts, TAKES, { used: usedPlaces(parts), isItKnown: true });
+  const used = new Set([...usedPlaces(parts), ...(timesOf(parts)?.places ?? [])]);
+  const fault = leftOver(withoutTimes(parts), TAKES, { used, isItKnown: true });
   return fault ?? asked;
+}
+
+/** The words of "double" are known where a payment is doubled, and nowhere else. */
+function withoutTimes(parts: Parts): Parts {
+  const { places = [] } = timesOf(parts) ?? {};
+  return { ...parts, unknown: parts.unknown.filter((mark) => !places.includes(parts.marks.indexOf(mark))) };
 }
 
 /** "When will i hit 30 pieces": so many of them, and no money. */
@@ -106,6 +114,16 @@ function loanNamed(parts: Parts, { books }: Desk): string | null {
       if (own.dimension === "loan" && books.loans.has(own.value)) return own.value;
   return null;
 }
+
+/** "Double my payment", "pay twice as much": so many times the pace of late, and the places of the words. */
+function timesOf({ marks }: Parts): { times: number; places: number[] } | null {
+  const at = marks.findIndex(({ text }) => TIMES.test(text));
+  if (at < 0) return null;
+  const places = [at];
+  if (marks[at + 1]?.text === "as" || marks[at + 1]?.text === "that") places.push(at + 1);
+  return { times: /^(?:trebl|tripl|three)/.test(marks[at]!.text) ? 3 : 2, places };
+}
+const TIMES = /^(?:doubled?|doubling|twice|tripled?|three times)\b(?! up)/;
 
 /** Numbers, groups ("a month") and orders ("most") have their place in a supposition. */
 function usedPlaces(parts: Parts): Set<number> {
@@ -144,7 +162,9 @@ function questionOf(
   if (amounts.length === 0) return withoutAmount(parts, f, { isMonthly, loan, desk });
   const [first, second] = amounts as [{ cents: Cents; at: number }, { cents: Cents; at: number } | undefined];
   if (second) return null;
-  const isExtra = f.has("extra") || parts.limits.length > 0;
+  // "Raise it by 100"
+  const isRaise = parts.marks[first.at - 1]?.text === "by" && /\b(?:rais|bump|upp|increas)/.test(parts.said);
+  const isExtra = f.has("extra") || parts.limits.length > 0 || isRaise;
   if (f.has("saves") && (f.loan || f.has("interest") || f.has("extra")))
     return { kind: "saved", now: isMonthly ? 0 : first.cents, extra: isMonthly ? first.cents : 0, loan };
   if (isMonthly)
@@ -174,10 +194,13 @@ function withoutAmount(
   { isMonthly, loan, desk }: { isMonthly: boolean; loan: string | null; desk: Desk },
 ): LoanQuestion | null {
   const [said] = parts.periods;
+  const times = timesOf(parts);
+  if (times) return { kind: "payoff", monthly: null, extra: 0, now: 0, loan, times: times.times };
   const isNeeded =
-    isMonthly && f.has("money", "howMany", "take") && f.has("payoff", "ends", "take", "loanPaid");
-  if (said && isNeeded)
-    return { kind: "needed", by: coming(said.period.to, desk.today), name: said.period.name, loan };
+    (isMonthly || f.has("take")) &&
+    f.has("money", "howMany", "take") &&
+    f.has("payoff", "ends", "take", "loanPaid");
+  if (said && isNeeded) return neededBy(said.period, desk, loan);
   const asksWhen =
     f.has("when", "howLong") ||
     parts.marks.some(({ text }) => /how long|payoff date|(?:last|final) payment|finish line/.test(text));
@@ -185,6 +208,12 @@ function withoutAmount(
   if (f.has("pace") || (f.has("payoff", "ends", "loanPaid", "gone", "paid") && (f.loan || f.has("payoff"))))
     return { kind: "payoff", monthly: null, extra: 0, now: 0, loan };
   return null;
+}
+
+/** By the end of what was said, which is still to come: "by june" is the next one. */
+function neededBy({ to, name }: Period, { today }: Desk, loan: string | null): LoanQuestion {
+  const by = coming(to, today);
+  return { kind: "needed", by, name: by === to ? name : showMonth(monthOf(by)), loan };
 }
 
 /** A month or day without its year is the next one where the last one has passed. */

@@ -1,4 +1,4 @@
-import { countedBy } from "./counted.ts";
+import { countedBy, saysNotListed } from "./counted.ts";
 import type { Desk } from "./desk.ts";
 import { isYesNo } from "./features.ts";
 import { groupings, isTime } from "./groupings.ts";
@@ -14,6 +14,7 @@ import { asksAdvice, guarded } from "./read-guards.ts";
 import { limitsOf } from "./read-limits.ts";
 import { groupOf } from "./read-order.ts";
 import { doneIn, periodOf } from "./read-period.ts";
+import { piecesOf } from "./read-pieces.ts";
 import { shareIn } from "./read-share.ts";
 import { sidesOf } from "./read-sides.ts";
 import { ALWAYS, statesOf } from "./read-states.ts";
@@ -61,6 +62,7 @@ const NOW: Partial<Record<Counted, Counted>> = {
 /** "How many are listed" asks for what is up now, "how many did i list" for what was done. */
 function countedNow(parts: Parts, f: Features): ReturnType<typeof countedBy> {
   const counted = countedBy(f);
+  if (counted?.counted === "unlisted" && saysNotListed(parts)) return { ...counted, counted: "not listed" };
   const isNow =
     /\b(?:are|is|now|currently|have)\b/.test(parts.said) &&
     !/\b(?:did|was|were)\b/.test(parts.said) &&
@@ -96,7 +98,7 @@ function composed(reading: Reading): Query | Refusal {
   const filters = [
     ...(share?.whole ?? [...(sides?.shared ?? found.map(({ filter }) => filter)), ...limits.filters]),
     ...(done ? [done.filter] : []),
-    ...statesOf(reading).filter(({ values }) => done?.filter.dimension !== `${values[0]} on`),
+    ...statesOf(reading).filter(({ values }) => !isSaid(values[0]!, done?.filter ?? null, limits.filters)),
     ...(asked === "spent" && f.has("overhead") ? [{ dimension: "shop" as const, values: ["overhead"] }] : []),
     ...mineOnly(parts, desk),
   ];
@@ -109,6 +111,13 @@ function composed(reading: Reading): Query | Refusal {
   );
   const fault = leftOverOf(reading, Boolean(sides), [...limits.used, ...(done ? [done.at] : [])]);
   if (fault) return fault;
+  // "Profit on lamps with tips": no piece has a share in other income.
+  const income = parts.marks.find(
+    ({ senses, text }) =>
+      senses.cues.includes("everything") &&
+      !/^(?:in all|(?:and |n |counting |with )?everything.*)$/.test(text),
+  );
+  if (income && measure !== "net") return refusal(income);
   const isBare =
     filters.length === 0 && !group && !sides && !f.average && !share && perMile === null && !limits.against;
   const query: Query = {
@@ -145,6 +154,13 @@ function composed(reading: Reading): Query | Refusal {
   };
   const first = sides ? null : askedFirst(parts, query.order, query.filters, query.period);
   return first ? { ...query, ...first, yesNo: true } : query;
+}
+
+/** Whether another filter says the state already: "sold over 100", "bought in june". */
+function isSaid(state: string, done: Filter | null, limits: readonly Filter[]): boolean {
+  return (
+    done?.dimension === `${state} on` || (state === "sold" && limits.some(({ of }) => of === "proceeds"))
+  );
 }
 
 /** "Which months made over 800", "did any month lose money": each row is held against the amount. */
@@ -189,10 +205,16 @@ function asksPrices({ parts, f, measure }: Reading): boolean {
 }
 
 /** "What did #4 sell for": its price, and not what was left of it after a refund. */
-function isSalePrice({ f, measure, parts }: Reading): boolean {
+function isSalePrice({ f, measure, parts, found, desk }: Reading): boolean {
+  if (measure !== "proceeds" || f.order || f.by || parts.limits.length > 0) return false;
+  const isOne = (): boolean =>
+    parts.items.some(({ mark }) => mark.senses.thing?.noun && !mark.senses.thing.plural) &&
+    piecesOf(
+      desk,
+      found.map(({ filter }) => filter),
+    ).length === 1;
   return (
-    measure === "proceeds" &&
-    f.number &&
+    (f.number || isOne()) &&
     f.has("soldFor", "sold") &&
     !f.has("revenue", "paid") &&
     parts.periods.length === 0

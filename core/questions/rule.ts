@@ -50,6 +50,8 @@ export interface Features {
   ranks: boolean;
   /** "How much is the hutch". */
   isPriced: boolean;
+  /** "How much was the hutch": what was paid for it. */
+  wasPriced: boolean;
   /** Nothing is asked but how much. */
   plain: boolean;
   /** Nothing is asked but which things there are. */
@@ -66,6 +68,8 @@ export interface Features {
   opens: boolean;
   /** "The most expensive", "the cheapest". */
   pricey: boolean;
+  /** "The cheapest buy". */
+  isBuy: boolean;
   /** As it stands: "now", "currently". */
   now: boolean;
   /** "Finished #46": a note, and no question. */

@@ -31,7 +31,7 @@ export const BUYER_RULES: readonly Rule[] = [
     // "Total from the student", "cash from the nurse"
     measure: "proceeds",
     when: (f) => f.fromBuyer && !f.supply && (f.bare || f.has("money", "total")) && !f.has(...NO_PROCEEDS),
-    takes: [...MUCH, "got"],
+    takes: [...MUCH, "got", "sale"],
   },
   {
     // What a buyer pays is what pieces went for.

@@ -200,6 +200,12 @@ export const PIECE_RULES: readonly Rule[] = [
     list: true,
   },
   {
+    // "My cheapest buy that sold", "the most expensive purchase that sold over 200"
+    measure: "price",
+    when: (f) => f.pricey && f.isBuy && !f.has("earn", "net", "when", "where", "who"),
+    takes: [...MUCH, "bought", "price", "purchases", "sold", "unsold", "listed", "finished", "got"],
+  },
+  {
     // "The most expensive chair i sold"
     measure: "proceeds",
     when: (f) =>
@@ -253,6 +259,24 @@ export const PIECE_RULES: readonly Rule[] = [
       f.piece &&
       !f.has("paid", "bought", "sold", "soldFor", "asking", "advice", "askFor"),
     takes: [...MUCH, "price", "asking", "listed"],
+  },
+  {
+    measure: "price",
+    when: (f) => f.wasPriced && !f.order && !f.by,
+    takes: MUCH,
+  },
+  {
+    // "Pieces with a deposit", "which have deposits on them"
+    measure: "deposits",
+    when: (f) =>
+      f.lists &&
+      f.has("deposits") &&
+      f.generic &&
+      !f.has("money", "total", "owe", "who", "depositsKept") &&
+      !f.order &&
+      !f.by,
+    takes: [...MUCH, "deposits", "held", "list", "which"],
+    list: true,
   },
   {
     // "Pieces i paid cash for", "cash purchases in june"

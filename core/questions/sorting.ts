@@ -46,6 +46,8 @@ export function partsOf(said: readonly Mark[]): Parts {
   const sorter = new Sorter(marks, parts);
   for (let at = 0; at < marks.length; at = sorter.take(at));
   sorter.end();
+  // "Anything sold this month" asks whether, "anything over 100" asks which.
+  if (/^any(?:thing|one|body)$/.test(parts.first) && parts.limits.length === 0) parts.yesNo = true;
   for (const item of parts.items) if (isActing(item, marks)) item.acting = true;
   return parts;
 }
@@ -94,6 +96,20 @@ function meantBeside(marks: readonly Mark[], at: number): Mark {
   const isDone = marks.some(({ senses }) => senses.cues.some((cue) => OF_COUNTS.includes(cue)));
   if (mark.text === "total" && isMany && isDone)
     return { ...mark, senses: { cues: ["howMany"], flags: new Set(), own: [] } };
+  // "Total sold to the nurse" is what she paid.
+  const isTo = /^to\b/.test(marks[at + 1]?.text ?? "") && marks.slice(at + 2, at + 4).some(isBuyer);
+  if (mark.text === "total sold" && isTo)
+    return { ...mark, senses: { cues: ["total", "sold"], flags: new Set(), own: [] } };
+  // "Double my payment": no double dresser.
+  const isOfPayments = marks.slice(at + 1, at + 6).some(({ senses }) => senses.cues.includes("paid"));
+  if (/^(?:double|triple)$/.test(mark.text) && isOfPayments)
+    return { ...mark, senses: { cues: [], flags: new Set(["filler"]), own: [] } };
+  // "Both loans": all of them, as long as there are two.
+  if (mark.text === "both" && marks.slice(at + 1, at + 4).some(isOfLoans))
+    return { ...mark, senses: { cues: [], flags: new Set(["filler"]), own: [] } };
+  // "Hey bot" asks nothing, "how many did the robot sell" asks for what nobody knows.
+  if (/^(?:ro)?bot$/.test(mark.text) && /(?:^| )(?:the|a|my|our)$/.test(marks[at - 1]?.text ?? ""))
+    return { ...mark, unknown: true, senses: { cues: [], flags: new Set(), own: [] } };
   // "Dressers minus desks": one beside the other, since no dresser is a desk.
   const isKind = (each: Mark | undefined): boolean => each?.senses.thing?.noun !== undefined;
   if (mark.text === "minus" && isKind(marks[at - 1]) && isKind(marks[at + 1]))
@@ -101,11 +117,35 @@ function meantBeside(marks: readonly Mark[], at: number): Mark {
   // "For a piece" means no average.
   if (mark.text === "a piece" && / (?:for|on|of|from)$|^(?:for|on|of|from)$/.test(marks[at - 1]?.text ?? ""))
     return { ...mark, text: "piece", senses: { cues: [], flags: new Set(["generic"]), own: [] } };
+  // "Including tips", "counting workshops"
+  const isTaking = /^(?:including|counting|include|adding in|plus|with)$/;
+  const isStream = (each: Mark | undefined): boolean =>
+    each?.senses.thing?.stream !== undefined ||
+    Boolean(each?.senses.own.some(({ dimension }) => dimension === "stream"));
+  const isMade = marks.some(({ senses }) => senses.cues.includes("earn") || senses.cues.includes("net"));
+  const isTaken = isTaking.test(mark.text) && isStream(marks[at + 1]);
+  const isOfTaken = isStream(mark) && isTaking.test(marks[at - 1]?.text ?? "");
+  if (isMade && (isTaken || isOfTaken))
+    return {
+      ...mark,
+      unknown: undefined,
+      senses: { cues: ["everything"], flags: new Set(), own: [] },
+    } as Mark;
   // "With ads and tips": all of them are taken in.
   const before = marks[at - 1]?.senses.flags.has("and") ? marks[at - 2] : undefined;
-  if (senses.thing?.stream !== undefined && before?.senses.cues.includes("everything"))
+  const isMore =
+    before?.senses.cues.includes("everything") || (isMade && isTaking.test(marks[at - 3]?.text ?? ""));
+  if (isStream(mark) && before && isMore)
     return { ...mark, senses: { cues: ["everything"], flags: new Set(), own: [] } };
   return mark;
+}
+
+function isBuyer({ senses }: Mark): boolean {
+  return senses.own.some(({ dimension }) => dimension === "buyer");
+}
+
+function isOfLoans({ senses, text }: Mark): boolean {
+  return senses.cues.includes("loan") || /\bloans?\b/.test(text);
 }
 
 /** The verbs of somebody who buys: "the student paid". */

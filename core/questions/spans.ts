@@ -51,6 +51,22 @@ function halfAt(words: readonly string[], at: number, today: Day): Span | null {
   return { from, to, name, words: taken + (said?.words ?? (words[at + taken - 1] === "of" ? -1 : 0)) };
 }
 
+/** "the first week of june": its first seven days; "the last week of june": its last. */
+function weekOfMonth(words: readonly string[], at: number, today: Day): Span | null {
+  const the = words[at] === "the" ? 1 : 0;
+  const isLast = words[at + the] === "last";
+  const week = isLast ? 5 : ordinalOf(words[at + the]);
+  if (words[at + the + 1] !== "week" || !/^(?:of|in)$/.test(words[at + the + 2] ?? "") || week === null)
+    return null;
+  const said = spanAt(words, at + the + 3, today);
+  if (!said || !said.from.endsWith("-01") || monthOf(said.from) !== monthOf(said.to) || week > 5) return null;
+  const last = lastDayOf(monthOf(said.from));
+  const from = isLast ? addDays(last, -6) : addDays(said.from, 7 * (week - 1));
+  if (from > last) return null;
+  const to = isLast || addDays(from, 6) > last ? last : addDays(from, 6);
+  return { from, to, name: `${words[at + the]} week of ${said.name}`, words: the + 3 + said.words };
+}
+
 /** "the week of october 12". */
 function weekAround(words: readonly string[], at: number, today: Day): Span | null {
   const the = words[at] === "the" ? 1 : 0;
@@ -247,6 +263,7 @@ export function spanAt(words: readonly string[], at: number, today: Day): Span |
     runningUnit(words, at, today) ??
     halfAt(words, at, today) ??
     weekAround(words, at, today) ??
+    weekOfMonth(words, at, today) ??
     unitAt(words, at, today) ??
     startAt(words, at, today) ??
     digitsAt(words, at, today) ??

@@ -134,6 +134,7 @@ const STATES: Partial<Record<Counted, (piece: Readonly<Piece>) => boolean>> = {
   unsold: (piece) => !piece.gone,
   held: (piece) => !piece.gone && piece.hold !== null,
   unlisted: (piece) => statusOf(piece) === "finished",
+  "not listed": (piece) => !piece.gone && piece.listed === null,
   "on the market": (piece) => !piece.gone && piece.listed !== null,
   unfinished: (piece) => !piece.gone && piece.finished === null,
   "in progress": (piece) => !piece.gone && piece.started !== null && piece.finished === null,

@@ -58,3 +58,19 @@ export function refused({ words, why }: Refusal): Answered {
       : "I can't tell what you ask for.";
   return { understood: false, text, words };
 }
+
+/** Words that only lead to the one that stands in the way. */
+const LEADING = /^(?:after|before|per|during|while|when|until|with|by|for|if)$/;
+
+/** The word in the way with what it leads to, or with the trait before it: "after rent", "square foot". */
+export function wholeRefusal(refusal: Refusal, { marks }: Parts): Refusal {
+  const [only, more] = refusal.words;
+  if (more !== undefined || refusal.why) return refusal;
+  const at = marks.findIndex(({ typed }) => typed === only);
+  if (at < 0) return refusal;
+  const [before, next] = [marks[at - 1], marks[at + 1]];
+  if (LEADING.test(marks[at]!.text) && next && !next.period)
+    return { ...refusal, words: [`${only} ${next.typed}`] };
+  const isTrait = before?.senses.thing?.trait === true && before.senses.own.length === 0;
+  return isTrait ? { ...refusal, words: [`${before.typed} ${only}`] } : refusal;
+}

@@ -20,6 +20,8 @@ export interface ViewQuestion {
   year?: string;
   pieces: readonly number[];
   loan: string | null;
+  /** Several loans, told together. */
+  loans?: readonly string[];
   /** Yes or no is wanted: "am i on track". */
   yesNo?: true;
   /** One figure of the view alone. */
@@ -28,8 +30,8 @@ export interface ViewQuestion {
   period?: Period;
 }
 
-/** What a loan costs a year, and what is earned for the loans and not sent yet. */
-type ViewFigure = "rate" | "ready";
+/** What a loan costs a year, what is earned for the loans and not sent yet, and how many loans there are. */
+type ViewFigure = "rate" | "ready" | "number";
 
 /** When a view is asked for, and the cues that it takes up. */
 interface ViewRule {
@@ -76,6 +78,13 @@ const VIEWS: readonly ViewRule[] = [
     asks: "ready",
     when: (f) => f.has("ready"),
     takes: [...TALK, "ready", "loan", "owe", "unsold"],
+  },
+  {
+    about: "loan",
+    asks: "number",
+    when: (f) =>
+      f.loan && f.has("howMany", "inDays") && (f.has("have") || f.bare) && !f.has("paid", "loanPaid"),
+    takes: [...TALK, "howMany", "loan", "unsold"],
   },
   { about: "recap", when: (f) => f.has("recap"), takes: [...TALK, "recap", "when", "net", "earn"] },
   {
@@ -164,21 +173,34 @@ export function readView(parts: Parts, f: Features, desk: Desk): ViewQuestion | 
   }
   const time = said ? timeOf(said.period, rule.about, desk.today) : {};
   if (!time) return null;
-  const loan =
-    parts.items.flatMap(({ mark }) => mark.senses.own).find(({ dimension }) => dimension === "loan")?.value ??
-    null;
+  const named = new Set(
+    parts.items
+      .flatMap(({ mark }) => mark.senses.own)
+      .filter(({ dimension }) => dimension === "loan")
+      .map(({ value }) => value),
+  );
+  const [loan = null, ...others] = named;
   if (rule.about !== "piece") {
-    const others = parts.items.filter(
-      ({ mark }) => !mark.senses.own.some(({ dimension }) => dimension === "loan"),
+    const strange = parts.items.filter(
+      ({ mark, not }) => not || !mark.senses.own.some(({ dimension }) => dimension === "loan"),
     );
-    if (others.length > 0) return { kind: "refused", words: others.map(({ mark }) => mark.typed) };
+    if (strange.length > 0) return { kind: "refused", words: strange.map(({ mark }) => mark.typed) };
     const isAsked = rule.about === "pace" || (rule.about === "loan" && f.has("owe"));
     const yesNo = isAsked && isYesNo(parts, f) ? { yesNo: true as const } : {};
     const asks = rule.asks ? { asks: rule.asks } : {};
     // What is earned for the loans is for none of them alone.
     if (asks.asks === "ready" && loan !== null)
       return refusal(parts.items.find(({ mark }) => mark.senses.own.length > 0)!.mark);
-    return { kind: "view", about: yearly(rule.about, time), ...time, pieces: [], loan, ...yesNo, ...asks };
+    return {
+      kind: "view",
+      about: yearly(rule.about, time),
+      ...time,
+      pieces: [],
+      loan,
+      ...(others.length > 0 ? { loans: [...named] } : {}),
+      ...yesNo,
+      ...asks,
+    };
   }
   const found = narrowed(parts, "profit", desk);
   if ("kind" in found) return found;

@@ -39,6 +39,7 @@ const COUNTED_TITLES: Readonly<Record<Counted, string>> = {
   started: "started",
   held: "on hold",
   unlisted: "finished, not listed",
+  "not listed": "not listed",
   unfinished: "unfinished",
   unstarted: "not started",
   "in progress": "in progress",
@@ -83,6 +84,17 @@ export function titleOf(query: Query): string {
     const behind = filtersWords(filters.filter(isBehind));
     const what = counted === "notes" ? "notes" : piecesWords(filters.filter((filter) => !isBehind(filter)));
     const title = `${what} ${COUNTED_TITLES[counted ?? "bought"]}`;
+    const ways = counted === "gone" ? waysIn(filters) : null;
+    if (ways)
+      return capital(
+        [
+          piecesWords(filters.filter((filter) => !isBehind(filter) && filter !== ways)),
+          waysWords(ways),
+          behind,
+        ]
+          .filter(Boolean)
+          .join(" "),
+      );
     // "Sold over 100.00" says once what was done.
     const done = behind.replace(new RegExp(`^${COUNTED_TITLES[counted ?? "bought"]} `), "");
     return `${capital(done ? `${title} ${done}` : title)}${each}`;
@@ -107,6 +119,15 @@ export function titleOf(query: Query): string {
       ? " without buying"
       : "";
   return `${head}${about ? `, ${about}` : ""}${without}${each}`;
+}
+
+/** The ways in which pieces may have gone, where several are joined. */
+function waysIn(filters: readonly Filter[]): Filter | null {
+  return filters.find(({ dimension, values }) => dimension === "status" && values.length > 1) ?? null;
+}
+
+function waysWords({ values }: Filter): string {
+  return values.map((value) => COUNTED_TITLES[value as Counted] ?? value).join(" or ");
 }
 
 /** "listed pieces", "oak chairs", "pieces over 100.00": what is counted, with its noun. */
@@ -141,7 +162,7 @@ function valueWords({ dimension, values, not, of, name }: Filter, unit: Filter["
     if (dimension === "weekday") return value === "workday" ? "weekdays" : `${value}s`;
     return dimension === "kind" ? pluralOf(value) : value.startsWith("#") ? "yours" : value;
   });
-  const joined = said.join(not ? " or " : " and ");
+  const joined = said.join(not || dimension === "status" ? " or " : " and ");
   const amount = (word: string): string => `${word} ${boundWords(of ?? unit, Number(values[0]))}`;
   const limits: Partial<Record<Filter["dimension"], string>> = {
     over: "over",

@@ -220,6 +220,12 @@ export const FILLERS: readonly string[] = [
   "run me the numbers",
   "run the numbers",
   "give me the numbers",
+  "all told",
+  "break down",
+  "broken down",
+  "split up",
+  "break out",
+  "show me a breakdown of",
 ];
 
 /** Pieces in general: they say that pieces are meant and none more than another. */

@@ -1,0 +1,98 @@
+import type { Answered } from "./answered.ts";
+import { printedValue } from "./answered.ts";
+import type { Desk } from "./desk.ts";
+import { featuresOf } from "./features.ts";
+import type { Mark } from "./marks.ts";
+import { HAPPENED } from "./measure-rules.ts";
+import { measures } from "./measures.ts";
+import { asksFigure, type Parts } from "./parts.ts";
+import type { Period, Query } from "./query.ts";
+import { readQuery } from "./read.ts";
+import { runQuery } from "./run.ts";
+import { isOwnersQuery } from "./sight.ts";
+import { partsOf } from "./sorting.ts";
+import { capital, periodWords, showValue, titleOf } from "./words-of-answers.ts";
+
+/*
+ * Two figures beside each other that are measured in the same unit: "spent versus brought in in october", "did i spend
+ * more than i made". Each side is read as a question of its own; the days are those of both.
+ */
+
+/** Two measures side by side. */
+export interface MeasuresQuestion {
+  kind: "measures";
+  sides: readonly [Query, Query];
+  yesNo: boolean;
+  isLess: boolean;
+}
+
+/** A side as a query, with the days of the other one where it has none of its own. */
+function sideOf(marks: readonly Mark[], days: readonly Mark[], desk: Desk): Query | null {
+  const own = marks.filter(
+    ({ senses, text }) => !senses.flags.has("comparing") && !/^(?:did|do|difference)$/.test(text),
+  );
+  if (own.length === 0) return null;
+  const parts = partsOf(own.some(({ period }) => period) ? own : [...own, ...days]);
+  const plain = { ...parts, yesNo: false };
+  const read = readQuery(plain, featuresOf(plain), desk) ?? countOf(parts, desk);
+  if (!read || "kind" in read) return null;
+  const isPlain =
+    !read.by && !read.order && !read.list && read.beside.length === 0 && !read.share && !read.tally;
+  const period: Period | null = parts.periods.length > 0 ? read.period : null;
+  return isPlain ? { ...read, period, yesNo: false } : null;
+}
+
+const HOW_MANY: Mark = {
+  at: 0,
+  words: 1,
+  typed: "how many",
+  text: "how many",
+  senses: { cues: ["howMany"], flags: new Set(), own: [] },
+};
+
+/** "Bought versus sold": where no money is said, so many pieces. */
+function countOf({ marks, cues }: Parts, desk: Desk): ReturnType<typeof readQuery> {
+  if (![...cues.keys()].every((cue) => HAPPENED.includes(cue))) return null;
+  const counted = partsOf([HOW_MANY, ...marks]);
+  return readQuery(counted, featuresOf(counted), desk);
+}
+
+/** Both sides of a comparison of measures; null where it is none, or where one side alone is narrowed. */
+export function readMeasures(parts: Parts, desk: Desk): MeasuresQuestion | null {
+  const { marks, besideAt, periods, unknown, adrift } = parts;
+  const [cut, more] = besideAt;
+  if (cut === undefined || more !== undefined || unknown.length > 0 || adrift) return null;
+  const days = periods.map(({ at }) => marks[at]!);
+  if (days.length > 1) return null;
+  const first = sideOf(marks.slice(0, cut), days, desk);
+  const second = sideOf(marks.slice(cut + 1), days, desk);
+  if (!first || !second) return null;
+  const isSame = first.measure === second.measure && first.counted === second.counted;
+  const isMixed = measures[first.measure].unit !== measures[second.measure].unit;
+  // "Spent versus made on dressers": whether the first is of dressers too, nobody can tell.
+  const isUneven = (first.filters.length === 0) !== (second.filters.length === 0);
+  if (isSame || isMixed || isUneven) return null;
+  const isLess = marks.some(({ text }) => /\b(?:less|fewer|lower|smaller)\b/.test(text));
+  return { kind: "measures", sides: [first, second], yesNo: parts.yesNo && !asksFigure(parts), isLess };
+}
+
+/** The two figures and their difference, first less second. */
+export function answerMeasures(desk: Desk, { sides, yesNo, isLess }: MeasuresQuestion): Answered {
+  const { unit } = measures[sides[0].measure];
+  const rows = sides.map((query) => ({ label: titleOf(query), value: runQuery(desk, query).value }));
+  const [first, second] = rows.map(({ value }) => Number(value ?? 0)) as [number, number];
+  const isMore = isLess ? first < second : first > second;
+  const { period } = sides[0];
+  const said = yesNo ? (isMore ? "Yes. " : "No. ") : "";
+  return {
+    understood: true,
+    value: printedValue(first - second, unit),
+    rows: rows.map(({ label, value }) => ({ label: label.toLowerCase(), value: printedValue(value, unit) })),
+    period: period ? { from: period.from, to: period.to } : null,
+    isOwners: sides.some(isOwnersQuery),
+    text: [
+      `${said}${capital(rows.map(({ label }) => label.toLowerCase()).join(" against "))}, ${periodWords(sides[0], desk.today)}: difference ${showValue(first - second, unit)}`,
+      ...rows.map(({ label, value }) => `  ${label}: ${showValue(value, unit)}`),
+    ].join("\n"),
+  };
+}
