@@ -2,6 +2,7 @@ import { emptyBooks } from "../core/books/fold.ts";
 import { cautionFor } from "../core/cautions.ts";
 import { decide, mattersOf } from "../core/decide/decide.ts";
 import { readMessage } from "../core/notes/read.ts";
+import { makeNextTable } from "../core/notes/rows/words.ts";
 import { warmQuestions } from "../core/questions/ask.ts";
 import { verbs } from "../core/verbs/list.ts";
 import type { Ledger } from "../db/ledger.ts";
@@ -53,7 +54,7 @@ export function warmUp(ledger: Ledger): () => void {
   let isOver = false;
   const next = () => {
     if (isOver) return;
-    work.shift()?.();
+    if (!makeNextTable()) work.shift()?.();
     if (work.length > 0) setImmediate(next);
   };
   setTimeout(next, WARM_UP_AFTER_MS).unref();

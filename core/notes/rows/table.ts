@@ -3,7 +3,7 @@ import { NO_CLASSES, partsOf } from "./bits.ts";
 import { matchAt } from "./match.ts";
 import { type Element, type Pattern, patternOf } from "./pattern.ts";
 import { hasAll, hasTwo, type Units, unitsOf } from "./units.ts";
-import { type RowWord, tableBit } from "./words.ts";
+import { makeLater, type RowWord, tableBit } from "./words.ts";
 
 /** A row: the pattern, what it makes of the part in brackets, and the note that shows it. */
 export type Row<Effect extends string> = readonly [pattern: string, effect: Effect, note: string];
@@ -88,7 +88,10 @@ function lookupOf<Effect extends string>(table: readonly Row<Effect>[]): Lookup<
 
 /** A table of rows ready to run. Nearly every row needs one of a few words: only those found in a line are tried. */
 export function tableOf<Effect extends string>(rows: readonly Row<Effect>[]): Table<Effect> {
-  const lookup = lookupOf(rows);
+  let lookup: Lookup<Effect>;
+  makeLater(() => {
+    lookup = lookupOf(rows);
+  });
   let last: { line: Units; candidates: readonly Compiled<Effect>[] } | undefined;
   /** A table is often asked twice of the same line: whether it may fire, and what does. */
   const candidates = (line: Units): readonly Compiled<Effect>[] => {

@@ -3,7 +3,7 @@ import { NO_ROLES } from "../token.ts";
 import { addBits, type Bits, meet, noBits } from "./bits.ts";
 import { bitsOfToken } from "./classes.ts";
 import type { Element } from "./pattern.ts";
-import { NO_WORD, type RowWord, type Unit, wordInRows } from "./words.ts";
+import { makeNextTable, NO_WORD, type RowWord, type Unit, wordInRows } from "./words.ts";
 
 /** The words of a line's tokens, made once for all the rows of a table. */
 export interface Units {
@@ -53,6 +53,7 @@ const UNKNOWN = new Map<string, readonly Unit[]>();
 const UNKNOWN_MAX = 1000;
 
 export function unitsOf(tokens: readonly Tok[]): Units {
+  while (makeNextTable());
   const bits = noBits();
   const line = { tokens, units: [] as Unit[], places: [] as number[], bits, sieve: 0, tables: 0 };
   for (let at = 0; at < tokens.length; at += 1) {

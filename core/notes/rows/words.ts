@@ -42,7 +42,24 @@ export const sieveOf = (words: readonly RowWord[]): number =>
   words.reduce((bits, { sieve }) => bits | sieve, 0);
 
 /** Every word that a row names: taken as typed, never for a slip of another. */
-export const wordsOfRows = (): Iterable<string> => WORDS.keys();
+export function wordsOfRows(): Iterable<string> {
+  while (makeNextTable());
+  return WORDS.keys();
+}
+
+const toMake: (() => void)[] = [];
+
+/** Has a table made before the first line is looked at: a start does not wait for it. */
+export function makeLater(make: () => void): void {
+  toMake.push(make);
+}
+
+/** Makes one of the tables that are still to be made; false where there was none. */
+export function makeNextTable(): boolean {
+  if (toMake.length === 0) return false;
+  toMake.shift()!();
+  return true;
+}
 
 let tables = 0;
 
