@@ -12,7 +12,7 @@ import { startSchedule } from "./schedule/schedule.ts";
 import { readSettings, type Settings } from "./settings.ts";
 import { runTelegram } from "./telegram/run.ts";
 import { runTerminal } from "./terminal/terminal.ts";
-import { zoneInForce } from "./zone.ts";
+import { liveIn, zoneInForce } from "./zone.ts";
 
 /** After a request to end, the process is gone within five seconds whatever hangs; nothing stored is lost by it. */
 const STOP_MS_MAX = 4700;
@@ -40,7 +40,11 @@ async function start(settings: Settings, log: Log): Promise<void> {
 
 async function run(settings: Settings, ledger: Ledger, log: Log): Promise<void> {
   const { currency } = settings;
-  const zone = () => zoneInForce(settings.zone, ledger.settings);
+  const zone = () => {
+    const inForce = zoneInForce(settings.zone, ledger.settings);
+    liveIn(inForce);
+    return inForce;
+  };
   const deps = { ledger, currency, zone, now, log };
   if (settings.mode === "terminal") return runTerminal(deps);
   const aside = createAside(settings.directory);

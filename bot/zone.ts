@@ -1,8 +1,56 @@
+import { handInClock, type Instant } from "../core/calendar.ts";
 import type { SettingsReader } from "../db/settings.ts";
+
+const OWN_TZ = process.env["TZ"];
+let machine: string | undefined;
 
 /** The IANA name of the time zone that this machine is set to. */
 export function machineZone(): string {
-  return Intl.DateTimeFormat().resolvedOptions().timeZone;
+  machine ??= underOwnZone(() => Intl.DateTimeFormat().resolvedOptions().timeZone);
+  return machine;
+}
+
+/** Whether a zone is in force only since the machine is set to it: nobody said which. */
+export function isMachines(zone: string): boolean {
+  return zone === machine;
+}
+
+let lived: string | null = null;
+
+/**
+ * Has this process live in a zone: its days are told by the engine's own local time from then on. Names of which the
+ * system's rules for TZ might think otherwise, such as "Etc/GMT+5", are left to the formats.
+ */
+export function liveIn(zone: string): void {
+  if (zone === lived) return;
+  lived = zone;
+  const isPlain = /^[A-Za-z]+(?:[/_-][A-Za-z]+)+$/.test(zone);
+  const isLived = isPlain && Intl.supportedValuesOf("timeZone").includes(zone) && isHeeded();
+  if (isLived) process.env["TZ"] = zone;
+  const minutesAhead = (instant: Instant) => -new Date(instant).getTimezoneOffset();
+  handInClock(isLived ? { zone, minutesAhead } : null);
+}
+
+/** Whether the engine's local time goes by TZ, also where that changes: told by two zones that have no summer time. */
+function isHeeded(): boolean {
+  const aheadIn = (zone: string) => {
+    process.env["TZ"] = zone;
+    return -new Date(0).getTimezoneOffset();
+  };
+  return aheadIn("Asia/Tokyo") === 540 && aheadIn("Pacific/Honolulu") === -600;
+}
+
+function underOwnZone<T>(look: () => T): T {
+  const inForce = process.env["TZ"];
+  putTz(OWN_TZ);
+  const seen = look();
+  putTz(inForce);
+  return seen;
+}
+
+function putTz(zone: string | undefined): void {
+  if (zone === undefined) delete process.env["TZ"];
+  else process.env["TZ"] = zone;
 }
 
 /** The zone whose days count: the environment's, else the one set by chat, else the machine's. */

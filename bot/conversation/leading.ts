@@ -4,7 +4,7 @@ import { readBareLoan } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import type { Button, Reply } from "../../core/reply.ts";
-import { machineZone } from "../zone.ts";
+import { isMachines } from "../zone.ts";
 import type { SaidNow } from "./answering.ts";
 import { setZone } from "./commands.ts";
 import { decideAll } from "./recording.ts";
@@ -54,7 +54,7 @@ function isSettled({ ledger, today, chat, zone }: Turn, step: LeadStep): boolean
       return books.loans.size > 0;
     case "zone":
       // One that the bot was started with stands above what is stored.
-      return settings.get("timeZone") !== null || zone() !== machineZone();
+      return settings.get("timeZone") !== null || !isMachines(zone());
     case "goal":
       return goalsInForce(books, today).length > 0;
     case "asleep":
