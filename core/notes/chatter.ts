@@ -28,6 +28,7 @@ import {
 } from "./words/chatter.ts";
 import { isEveryday } from "./words/everyday.ts";
 import { FILLER } from "./words/filler.ts";
+import { FOR_NOTHING } from "./words/money.ts";
 import { HOUSEHOLD, isOwner } from "./words/people.ts";
 
 /*
@@ -198,7 +199,7 @@ function isChat(
 function tell(told: Told, token: Tok): boolean {
   const { kind, text, roles } = token;
   if (kind === "span") return true;
-  if (kind !== "word" || STAYS.has(text)) return false;
+  if (kind !== "word" || STAYS.has(text) || FOR_NOTHING.has(text)) return false;
   if (roles.vagueTime || roles.method || roles.stream || roles.place || roles.noun) return false;
   const isOfLife = isLife(text);
   const heads = headsOf(token);

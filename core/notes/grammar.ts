@@ -55,6 +55,8 @@ export interface Trouble {
     | "whichDay"
     | "noVerb"
     | "loneNumber"
+    /** Work on a piece and a number: minutes, or what somebody took for it. */
+    | "timeOrCost"
     | "milesUnsaid"
     | "cutOrPrice"
     | "raiseBy"

@@ -318,7 +318,8 @@ function noVerbTrouble(clause: Clause): Trouble {
   if (signs.has("loan") && signs.has("number")) return { kind: "loanAlone" };
   if (signs.has("supply") && clause.tokens.some(({ text }) => TAKEN_BACK.has(text)))
     return { kind: "moneyBack" };
-  if (signs.has("piece") && signs.has("number")) return { kind: "noVerb" };
+  if (signs.has("piece") && signs.has("number"))
+    return { kind: signs.has("labor") ? "timeOrCost" : "noVerb" };
   if (meaningful.length === 1 && meaningful[0]!.kind === "amount") return { kind: "loneNumber" };
   return { kind: "unknown" };
 }

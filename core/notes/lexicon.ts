@@ -8,6 +8,7 @@ import { CLASHING_SHORT_FORMS, FURNITURE } from "./words/furniture.ts";
 import type { Hedge } from "./words/hedges.ts";
 import { HEDGES, VAGUE_TIMES } from "./words/hedges.ts";
 import { METHODS } from "./words/methods.ts";
+import { AT_NO_COST } from "./words/money.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
 import { PEOPLE } from "./words/people.ts";
 import { PLACES, PLACES_IN_SHORT } from "./words/places.ts";
@@ -174,7 +175,7 @@ export function tradeLexicon<Head>(): Lexicon<Head> {
   for (const person of PEOPLE) lexicon.add(person, { person: true });
   for (const trait of TRAITS) lexicon.add(trait, { trait: true });
   for (const opinion of OPINIONS) lexicon.add(opinion, { opinion: true });
-  for (const word of [...PLAIN, ...FEE_VERBS, ...EACH_WORDS]) lexicon.add(word, { plain: true });
+  for (const word of [...PLAIN, ...FEE_VERBS, ...EACH_WORDS, ...AT_NO_COST]) lexicon.add(word, { plain: true });
   for (const filler of FILLER) lexicon.add(filler, { filler: true });
   for (const pronoun of PRONOUNS) lexicon.add(pronoun, { pronoun: true });
   return lexicon;

@@ -23,6 +23,7 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   doubt: "That sounds unsure. Send it again once you know.",
   noVerb: "Bought, listed or sold?",
   loneNumber: "What is the number for?",
+  timeOrCost: "Minutes of work, or what it cost?",
   cutOrPrice: 'Is that the new price, or how much came off? Say "to" or "by".',
   raiseBy: "Say the new price.",
   loanAlone: "A payment, the balance, or a new loan?",

@@ -24,6 +24,7 @@ import {
   isWhatBecameOfIt,
 } from "../notes/judging/buying.ts";
 import { pluralOf } from "../notes/plural.ts";
+import { FOR_NOTHING, GOT_FREE } from "../notes/words/money.ts";
 import { OUT_OF_BINS } from "../notes/words/places.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -269,8 +270,7 @@ export const buy = defineVerb({
       { say: ["gave … for"], with: ["moneyFirst", "piece"], without: ["supply", "duration"], light: true },
       {
         say: [
-          "free",
-          "freebie",
+          ...GOT_FREE,
           "curb find",
           "curb score",
           "curbside find",
@@ -294,8 +294,7 @@ export const buy = defineVerb({
       "paid",
       "pd",
       "payed",
-      "for free",
-      "free",
+      ...FOR_NOTHING,
       "found",
       "got",
       "spent",
@@ -322,7 +321,7 @@ export const buy = defineVerb({
       if (isPaidForHelp(clause)) return { kind: "anotherPerson" };
       if (goodsIn(fields, clause) !== null) return { kind: "pieceOrCost" };
       if (couldBeCountAlone(fields, clause) || isRestOfPrice(clause)) return { kind: "twoNumbers" };
-      if (fields.price === undefined && says(clause, /^(?:free|for free|for nothing|freebie)$/))
+      if (fields.price === undefined && clause.tokens.some(({ text }) => FOR_NOTHING.has(text)))
         fields.price = 0;
       if (fields.price === 0 && fields.source === undefined && says(clause, /^(?:curb|curbside)/))
         fields.source = "curb";

@@ -14,7 +14,7 @@ import {
   takenBack,
   theirsOrOurs,
 } from "./kinds.ts";
-import { cutOrPrice, eachDay, eitherAmount, eitherSpoken, newPrice, ofPieceOrSize } from "./numbers.ts";
+import { cutOrPrice, eachDay, eitherAmount, eitherSpoken, newPrice, ofPieceOrSize, timeOrCost } from "./numbers.ts";
 import {
   depositOrPrice,
   feeInOrOff,
@@ -58,6 +58,7 @@ const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   less: withLess,
   "after fee": feeInOrOff,
   noVerb: boughtListedSold,
+  timeOrCost,
   cutOrPrice,
   raiseBy: newPrice,
   loanAlone: payOrBalance,

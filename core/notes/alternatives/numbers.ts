@@ -6,6 +6,7 @@ import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
 import { measuresIn } from "../slots/spending.ts";
+import { LABOR_NAMES } from "../words/labors.ts";
 import { AT_PRICE } from "../words/money.ts";
 import { as, changed, itself, MEASURED, type Offer } from "./held.ts";
 import { NEARLY_ALL } from "./prices.ts";
@@ -94,6 +95,28 @@ export const eitherSpoken: Offer = (held) => {
     ...made,
     fields: { ...made.fields, ...named, [field]: cents },
   }));
+};
+
+/** Nobody tells a longer time in minutes without saying so. */
+const BARE_MINUTES_MAX = 600;
+
+/** "sanded the desk 45": how long it took, or what somebody took for it. */
+export const timeOrCost: Offer = (held) => {
+  const { clause, amounts } = held;
+  const number = clause.tokens.find(({ kind }) => kind === "amount")?.amount;
+  const labor = clause.tokens.find(({ roles }) => roles.labor);
+  if (!number || !labor || amounts.length !== 1) return [];
+  const what = LABOR_NAMES.get(labor.text) ?? labor.text;
+  const minutes = number.money ? null : wholeOf(number.exact ?? null);
+  const isTime = minutes !== null && minutes > 0 && minutes <= BARE_MINUTES_MAX;
+  return [
+    ...(isTime ? [as("work", { minutes, what }, held)] : []),
+    as("spend", { what, category: "help", amount: amounts[0] }, held),
+    // "refinished desk 90": such a desk, perhaps.
+    ...(clause.tokens[clause.tokens.indexOf(labor) + 1]?.kind === "piece"
+      ? [as("list", { price: amounts[0] }, held)]
+      : []),
+  ];
 };
 
 export const cutOrPrice: Offer = (held) => {

@@ -71,6 +71,16 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
   ],
   ["^ i|we? had|got|have|getting it|them|that|these [<service>]", "service", "had it reupholstered, 140"],
   [
+    "^ <art>? <piece> was|got|is? <service>|<labor> [by !hand|me|us|myself|brush <art>? <trait>* <new>|<person>|<plain>|neighbor|friend] for|,? $ ;",
+    "word",
+    "dresser painted by sam 40",
+  ],
+  [
+    "^ <art>? <piece> was|got|is? [<service>|<labor>] by !hand|me|us|myself|brush <art>? <trait>* <new>|<person>|<plain>|neighbor|friend for|,? $ ;",
+    "service",
+    "dresser painted by sam 40",
+  ],
+  [
     `<piece> [<service>|delivery|shipping cost|was|ran|came_to me|us?] $`,
     "service",
     "desk delivery cost me 20",

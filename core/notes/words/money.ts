@@ -22,10 +22,20 @@ export const MONEY_BACK = wordSet(
 /** "balance is 9,871.14 per statement" is no price of each. */
 export const ACCORDING_TO = wordSet("statement lender servicer bank receipt the");
 
-/** Fees by their names. */
-/** Nothing was paid. */
-export const FOR_NOTHING = wordSet("free for_free for_nothing freebie");
+/** Nothing was paid for it: enough to say that it was got. */
+export const GOT_FREE = wordSet(
+  "free freebie cost_nothing cost_me_nothing cost_us_nothing paid_nothing didnt_cost_a_thing didnt_cost_anything " +
+    "didnt_cost_me_anything didnt_cost_me_a_thing didnt_pay_anything didnt_pay_a_thing",
+);
 
+/** Nothing was paid, for it or for what was done to it. */
+export const AT_NO_COST = wordSet(
+  "for_free for_nothing gratis no_charge at_no_charge without_charge no_cost at_no_cost free_of_charge without_paying",
+);
+
+export const FOR_NOTHING: ReadonlySet<string> = new Set([...GOT_FREE, ...AT_NO_COST]);
+
+/** Fees by their names. */
 export const FEES = wordSet("fee fees listing_fee listing_fees selling_fee selling_fees sale_fee sale_fees");
 
 /** "half of 40" is not 40. */

@@ -2,9 +2,9 @@
 
 import { wordSet } from "./words.ts";
 
-export const HOURS = wordSet("h hr hrs hour hours hrz hourss");
+export const HOURS = wordSet("h hr hrs hour hours hrz hourss hrd hsr rhs hous horus");
 
-export const MINUTES = wordSet("min mins minute minutes minuts mns");
+export const MINUTES = wordSet("min mins minute minutes minuts mns mn mni mnis imn mintes minuets");
 
 export const MILES = wordSet("mi mile miles mis milse mils myles");
 
