@@ -1,9 +1,18 @@
+import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import type { Answered } from "../../core/questions/answered.ts";
 import { answer } from "../../core/questions/ask.ts";
 import type { QuestionDesk } from "../../core/questions/desk.ts";
 import { followUps, soundsFollowing } from "../../core/questions/follow-up.ts";
-import { asksYear, endsAsking, isYearAlone, opensAsking, soundsAsked } from "../../core/questions/sounds.ts";
+import {
+  askedApart,
+  asksYear,
+  endsAsking,
+  isYearAlone,
+  opensAsking,
+  soundsAsked,
+  speaksOfIt,
+} from "../../core/questions/sounds.ts";
 import { ROWS_MAX } from "../../core/questions/words-of-answers.ts";
 import { chartBody } from "../files/bodies.ts";
 import { keepWhatWasAsked, showBeside } from "./asking.ts";
@@ -113,6 +122,30 @@ export function answerAsked(
   for (const reading of readings) keepWhatWasAsked(turn, reading);
   return true;
 }
+
+/**
+ * Takes apart a message of several questions, or of a note with questions behind it, and answers each; `note` takes the
+ * note. False where it is one, or where one of its questions is not understood.
+ */
+export function answerApart(turn: Turn, text: string, note: (text: string) => void): boolean {
+  const parts = turn.lines === 1 ? askedApart(text) : null;
+  if (!parts) return false;
+  const desk = questionDesk(turn);
+  const [first = "", ...questions] = parts;
+  const isNote = readMessage(first, turn.today).every(({ kind }) => kind !== "ask" && kind !== "unclear");
+  if (isNote ? OPEN.test(first) : !answer(first, desk).understood || questions.some(speaksOfIt)) return false;
+  const mayTell = (question: string): boolean =>
+    (isNote && speaksOfIt(question)) || answer(question, desk).understood;
+  if (!questions.every(mayTell)) return false;
+  if (isNote) note(first);
+  // What was recorded just now counts.
+  for (const question of isNote ? questions : parts)
+    tell(turn, answer(question, questionDesk(turn)), question);
+  return true;
+}
+
+/** "should i sell the desk for 60": no note, whatever it reads like. */
+const OPEN = /^(?:should|if|suppose|say)\b/i;
 
 /** Takes "more" and "and in june?", right behind a question; false where the words are anything else. */
 function followsUp(turn: Turn, text: string, readings: readonly Reading[]): boolean {

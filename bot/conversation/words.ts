@@ -8,7 +8,7 @@ import { endsAsking } from "../../core/questions/sounds.ts";
 import type { Note } from "../../db/notes.ts";
 import type { Question } from "../../db/questions.ts";
 import { answersAny, type SaidNow } from "./answering.ts";
-import { answerAsked } from "./asked.ts";
+import { answerApart, answerAsked } from "./asked.ts";
 import { heard } from "./cautioning.ts";
 import { runCommand } from "./commands.ts";
 import { goneOn } from "./going-on.ts";
@@ -44,7 +44,10 @@ export function takeWords(turn: Turn, { text, replyTo }: Incoming, replyRoot: nu
     return;
   }
   if (replyRoot !== undefined && filePicture(turn, replyRoot, text)) return;
-  readNotes(turn, { ...said, readings: readLed(turn, said) ?? readings }, replyRoot);
+  const take = (note: SaidNow) =>
+    readNotes(turn, { ...note, readings: readLed(turn, note) ?? note.readings }, replyRoot);
+  const takeNote = (part: string) => take({ ...said, text: part, readings: readMessage(part, turn.today) });
+  if (!answerApart(turn, text, takeNote)) take(said);
 }
 
 /** The questions that a message may answer: without a reply any, the one asked last first; else the one replied to. */

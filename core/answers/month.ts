@@ -19,6 +19,8 @@ export const month = defineAnswer({
   asks: {
     phrases: [
       "hows … month",
+      "how is … month",
+      "how was … month",
       "how many did i flip",
       "how many have i flipped",
       "how many did i sell",

@@ -34,6 +34,11 @@ export const unlisted = defineAnswer({
       "can i list",
       "still … to list",
       "not yet listed",
+      ...["what", "whats", "which", "anything"].flatMap((opening) =>
+        ["not", "isnt", "arent", "hasnt been", "havent been", "never"].map(
+          (not) => `${opening} … ${not} … listed`,
+        ),
+      ),
       "hasnt been listed",
     ],
     whole: ["unlisted", "ready to list", "not listed"],

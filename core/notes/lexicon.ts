@@ -175,7 +175,8 @@ export function tradeLexicon<Head>(): Lexicon<Head> {
   for (const person of PEOPLE) lexicon.add(person, { person: true });
   for (const trait of TRAITS) lexicon.add(trait, { trait: true });
   for (const opinion of OPINIONS) lexicon.add(opinion, { opinion: true });
-  for (const word of [...PLAIN, ...FEE_VERBS, ...EACH_WORDS, ...AT_NO_COST]) lexicon.add(word, { plain: true });
+  for (const word of [...PLAIN, ...FEE_VERBS, ...EACH_WORDS, ...AT_NO_COST])
+    lexicon.add(word, { plain: true });
   for (const filler of FILLER) lexicon.add(filler, { filler: true });
   for (const pronoun of PRONOUNS) lexicon.add(pronoun, { pronoun: true });
   return lexicon;

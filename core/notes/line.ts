@@ -13,6 +13,7 @@ import { mendOf } from "./mends.ts";
 import { withMentions } from "./mentions.ts";
 import { withNames } from "./names.ts";
 import { newestMended, valueSaid } from "./newest.ts";
+import { inParts } from "./parts.ts";
 import { withPronouns } from "./pronouns.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading, ReadingOf } from "./reading.ts";
@@ -80,27 +81,36 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   const units = tokens === all ? allUnits : unitsOf(tokens);
   const at: Place = { text, line: index, trace };
   const isShort = tokens.length <= WHOLE_TOKENS_MAX;
+  const mend = isShort ? mendOf(tokens, units, today, trace) : null;
+  const inItsParts = () => (isShort ? inParts(all, (part) => partRead(part, typed, today, index)) : null);
+  const parts = mend || isQuestion(all) || repeatedIn(tokens, units, today) ? inItsParts() : null;
+  if (parts) return parts;
   const standing = isShort ? standingReading(tokens, units, typed, today, at) : null;
   if (standing) return [standing];
-  const mend = isShort ? mendOf(tokens, units, today, trace) : null;
-  const told = mend && tokens.slice(0, -1).some(endsSentence) ? notesOf(tokens, units, typed, today, at) : [];
-  // "paint 12. hutch actually cost 65": a note, and a correction behind it.
-  if (told.length > 1 && told.some(isWholeNote)) return told;
   if (mend?.isSure) return [{ kind: "mend", ...mend.mend, ...place }];
   const noted = withBack(notesOf(tokens, units, typed, today, at), tokens, typed, today, at);
   if (mend) return mendOr({ kind: "mend", ...mend.mend, ...place }, noted);
   return withNoteWithin(
-    noted,
+    (noted.some(isRefused) && inItsParts()) || noted,
     () => lexed(line),
     place,
     (part) => clausesOf(part, unitsOf(part), typed, today, place),
   );
 }
 
-const endsSentence = ({ kind, text }: Tok): boolean => kind === "mark" && (text === "." || text === ";");
+const isRefused = (reading: Reading): boolean => reading.kind === "unclear" && !reading.could;
 
-const isWholeNote = ({ kind, missing }: Reading): boolean =>
-  kind !== "unclear" && !missing && !bears(kind, "corrects");
+/** A part of a line, read as if it stood alone. */
+function partRead(part: Tok[], typed: Typed, today: Day, line: number): Reading[] {
+  const tokens = withoutChatter(part, unitsOf(part));
+  const units = unitsOf(tokens);
+  const place = { text: clauseOf(tokens, typed, today).text, line };
+  const standing = standingReading(tokens, units, typed, today, place);
+  if (standing) return [standing];
+  const mend = mendOf(tokens, units, today);
+  if (mend?.isSure) return [{ kind: "mend", ...mend.mend, ...place }];
+  return notesOf(tokens, units, typed, today, place);
+}
 
 /** What says little by itself may go on from what was said before, or correct it. */
 function withBack(

@@ -14,7 +14,15 @@ import {
   takenBack,
   theirsOrOurs,
 } from "./kinds.ts";
-import { cutOrPrice, eachDay, eitherAmount, eitherSpoken, newPrice, ofPieceOrSize, timeOrCost } from "./numbers.ts";
+import {
+  cutOrPrice,
+  eachDay,
+  eitherAmount,
+  eitherSpoken,
+  newPrice,
+  ofPieceOrSize,
+  timeOrCost,
+} from "./numbers.ts";
 import {
   depositOrPrice,
   feeInOrOff,

@@ -78,3 +78,6 @@ export const INTERJECTIONS = wordSet(
 
 /** Words beside what goes on from a note before: "another one, 28 this time". */
 export const BESIDE_GOING_ON = wordSet("this_time this time again too also as_well today");
+
+/** Marks between what stands for itself. */
+export const PARTED = wordSet(", . ; ? !");
