@@ -198,6 +198,9 @@ export function helpPageFor(text: string): HelpPage | null {
     .toLowerCase()
     .replace(/[’']/g, "")
     .replace(/[?.!]+$/, "");
+  const asksForQuestions =
+    /^(?:what|which) (?:questions |kinds? of questions |things |all )?(?:(?:can|could|may) (?:i|we) ask(?: you)?|can you answer)(?: for me)?$/;
+  if (asksForQuestions.test(said)) return HELP_PAGES.find(({ name }) => name === "questions")!;
   const topic =
     /^\/?(?:help|halp)(?: me)?(?: with| on| about| for)? (.{1,60})$/.exec(said)?.[1] ??
     /^(?:how (?:do|can|would|should) (?:i|we|you)|how to|whats the way to|can i|help me) (.{1,80})$/.exec(

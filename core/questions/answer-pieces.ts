@@ -153,10 +153,12 @@ export function answerNotes(desk: Desk, { asked, title, counts, yesNo }: NotesQu
   const isMoney = asked.kinds !== null && lines.some(({ value }) => value !== null);
   const about = filtersWords(asked.filters);
   if (asked.ends?.asksDay) return answerDay(desk, asked.ends, title, lines, about);
+  const from = asked.ends?.from;
+  const end = from === "highest" || from === "lowest" ? `, ${from}` : "";
   const when =
     asked.last !== null || asked.ends ? "" : `, ${asked.period ? nameOf(asked.period, desk.today) : "ever"}`;
   const told = lines.map((line) => `  ${showNoteLine(line, desk.today)}`);
-  const head = `${title}${about ? `, ${about}` : ""}${when}: ${counted(lines.length, "note")}${isMoney ? `, ${show(sum)}` : ""}`;
+  const head = `${title}${about ? `, ${about}` : ""}${end}${when}: ${counted(lines.length, "note")}${isMoney ? `, ${show(sum)}` : ""}`;
   const isAny = lines.length > 0 ? "yes" : "no";
   const said = yesNo ? `${isAny === "yes" ? "Yes" : "No"}. ` : "";
   return {

@@ -107,6 +107,13 @@ export function featuresOf(parts: Parts): Features {
       /expensive|priciest|dearest|costliest|cheapest|priced/.test(parts.marks[at]!.text),
     ),
     now: /\b(?:now|current|currently|at the moment|today|these days)\b/.test(parts.said),
+    settles:
+      /^(?:has|have) .*\bpaid(?: me| us)?(?: up| in full| everything| all of it| fully| off| yet)*$/.test(
+        parts.said,
+      ) ||
+      /^(?:did|has|is) .*\b(?:pay|paid)(?: me| us)? (?:up|in full|everything|all of it|fully)$/.test(
+        parts.said,
+      ),
     isBuy: orders.some(({ at }) => /^(?:buy|purchase|find)$/.test(parts.marks[at + 1]?.text ?? "")),
     tally: tallied(parts),
     told: isTold(parts),
@@ -203,8 +210,8 @@ function isLoan({ senses }: Mark, { cues, amounts }: Parts): boolean {
   const isBought = senses.own.some(({ dimension }) => dimension === "what" || dimension === "kind");
   // "500 a month on the truck", "throw 500 at it", "paid on the truck" where nothing was ever bought for one
   const isSent = amounts.length > 0 || (!isBought && (cues.has("paid") || cues.has("spent")));
-  const isOfLoans = (["loan", "payoff", "loanPaid", "suppose", "owe", "interest"] as const).some((cue) =>
-    cues.has(cue),
+  const isOfLoans = (["loan", "ends", "payoff", "loanPaid", "suppose", "owe", "interest"] as const).some(
+    (cue) => cues.has(cue),
   );
   return (isOfLoans || isSent) && senses.own.some(({ dimension }) => dimension === "loan");
 }
@@ -262,7 +269,7 @@ const PIECES: ReadonlySet<string> = new Set([
 function isLinkedGeneric({ marks, cues }: Parts): boolean {
   const links = cues.has("paid") ? ["on", "in", "from", "for"] : ["on", "in", "from"];
   return marks.some(({ text }, at) => {
-    if (!PIECES.has(text)) return false;
+    if (!PIECES.has(text) && !/^(?:her|his|their) \w+$/.test(text)) return false;
     const before = marks.slice(Math.max(0, at - 2), at);
     if (before.some(({ senses }) => senses.flags.has("parted") && !senses.link)) return false;
     return before.some(

@@ -218,6 +218,10 @@ function beforePeriod(
   phrase: { senses: Senses; words: number } | null,
   { vocabulary, today }: { vocabulary: Vocabulary; today: Day },
 ): { senses: Senses; words: number } | null {
+  // "Hows the year going"
+  const last = at + (phrase?.words ?? 0) - 1;
+  if (phrase && phrase.words > 1 && /^(?:the|my|our)$/.test(words[last]!) && periodAt(words, last, today))
+    return phraseMark(words.slice(0, last), at, vocabulary) ?? phrase;
   // "Took in june" came in.
   if (
     !phrase ||

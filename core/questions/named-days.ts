@@ -138,6 +138,12 @@ export function dayOfMonthAt(words: readonly string[], at: number, today: Day): 
   const word = words[at + the];
   const day = ordinalOf(word);
   if (day === null || (the === 0 && !/\d/.test(word!))) return null;
+  // "The first chair i sold" is no day of a month.
+  if (
+    !/\d/.test(word!) &&
+    !/^(?:|of|on|onwards?|to|till?|until|through|and|so|for|in|at|with)$/.test(words[at + the + 1] ?? "")
+  )
+    return null;
   if (the === 0 && UNITS[words[at + 1] ?? ""]) return null;
   if (!/\d/.test(word!) && (UNITS[words[at + the + 1] ?? ""] || words[at + the + 1] === "half")) return null;
   const inMonth = monthAt(words, at + the, today);

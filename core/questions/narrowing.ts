@@ -125,10 +125,12 @@ function boughtIt({ mark, at, link }: Item, measure: MeasureName, { marks }: Par
   );
 }
 
-/** Whether "with" stands before an item and another item before that. */
+/** Whether "with" stands before an item, or before the traits that lead to it, and another item before that. */
 function isWith(item: Item, { marks, items }: Parts): boolean {
-  const before = items.filter(({ at }) => at < item.at).at(-1);
-  return before !== undefined && marks.slice(before.at, item.at).some(({ text }) => text === "with");
+  const at = marks.findLastIndex(({ text }, place) => place < item.at && text === "with");
+  const isItem = (place: number): boolean => items.some((other) => other.at === place);
+  const isLed = marks.slice(at + 1, item.at).every((_, index) => isItem(at + 1 + index));
+  return at >= 0 && isLed && items.some((other) => other.at < at);
 }
 
 /** A person with no word before: who bought, or whom it was bought from, as the verb and the books have it. */

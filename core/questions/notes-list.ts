@@ -7,6 +7,7 @@ import { verbOf } from "../decide/decide.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import type { RetireHow } from "../notes/reading.ts";
+import { sidesOf } from "../verbs/trade.ts";
 import { type Desk, isIn, type Subject } from "./desk.ts";
 import { passes } from "./filters.ts";
 import type { Filter, Period } from "./query.ts";
@@ -34,7 +35,13 @@ export interface NotesAsked {
   /** Only so many of the last recorded; null: all, by their days. */
   last: number | null;
   /** Only so many from one end by their days, or the day of that one, or its age: "my first 3 sales", "when did i last sell". */
-  ends?: { from: "newest" | "oldest"; count: number; asksDay: boolean; isAge: boolean };
+  ends?: {
+    /** "Highest" and "lowest" go by the amount: "the biggest tip". */
+    from: "newest" | "oldest" | "highest" | "lowest";
+    count: number;
+    asksDay: boolean;
+    isAge: boolean;
+  };
 }
 
 /** What a fact tells, in a few words. */
@@ -44,22 +51,42 @@ function noteLabel(books: Books, fact: Fact): string {
   return label ?? `${fact.kind}${pieces ? ` ${pieces}` : ""}`;
 }
 
-function lineOf(books: Books, fact: Fact, isFee: boolean): NoteLine {
+/** The pieces of a fact that are asked of: of a trade those given where sales are, those got where purchases are. */
+function piecesAsked(fact: Fact, kinds: NotesAsked["kinds"]): readonly number[] {
+  if (fact.kind !== "trade" || !kinds || kinds.has("trade")) return fact.pieces;
+  const { gave, got } = sidesOf(fact);
+  return kinds.has("sell") ? gave : kinds.has("buy") && !kinds.has("spend") ? got : [];
+}
+
+/** A trade is a sale of what was given and a purchase of what was got. */
+function isTrade(fact: Fact, kinds: ReadonlySet<NoteKind>): boolean {
+  return fact.kind === "trade" && piecesAsked(fact, kinds).length > 0;
+}
+
+function lineOf(
+  books: Books,
+  fact: Fact,
+  { isFee, kinds }: { isFee: boolean; kinds: NotesAsked["kinds"] },
+): NoteLine {
+  const numbers = piecesAsked(fact, kinds);
   const fee = fact.kind === "sell" ? (fact.data.fee ?? 0) : 0;
   const label = isFee ? `fee on ${labelOf(books, fact.pieces)}` : noteLabel(books, fact);
-  return { fact, date: fact.day, label, numbers: fact.pieces, value: isFee ? fee : (fact.amount ?? null) };
+  const isGot = fact.kind === "trade" && kinds?.has("buy") === true && !kinds.has("trade");
+  const price = numbers.reduce((sum, number) => sum + (books.pieces.get(number)?.price ?? 0), 0);
+  const value = isFee ? fee : isGot ? price : (fact.amount ?? null);
+  return { fact, date: fact.day, label, numbers, value };
 }
 
 /** Whether a fact is among those asked for, any of its pieces being enough. */
 function isAsked(desk: Desk, fact: Fact, { kinds, filters, period }: NotesAsked): boolean {
   const kind = fact.kind === "retire" ? fact.data.how : fact.kind;
   const isReturn = kinds?.has("return") === true && fact.kind === "refund" && fact.data.returned === true;
-  if (kinds && !kinds.has(kind) && !isReturn && !isFee(fact, kinds)) return false;
+  if (kinds && !kinds.has(kind) && !isReturn && !isTrade(fact, kinds) && !isFee(fact, kinds)) return false;
   if (!isIn(period, fact.day)) return false;
   if (desk.hidesMoney && fact.author !== desk.me && isOwnersFact(fact.kind)) return false;
   if (filters.length === 0) return true;
-  const pieces =
-    fact.pieces.length > 0 ? fact.pieces.map((number) => desk.books.pieces.get(number) ?? null) : [null];
+  const numbers = piecesAsked(fact, kinds);
+  const pieces = numbers.length > 0 ? numbers.map((number) => desk.books.pieces.get(number) ?? null) : [null];
   const loan =
     fact.kind === "pay" || fact.kind === "statement" || fact.kind === "loan" ? fact.data.loan : undefined;
   return pieces.some((piece) => {
@@ -100,8 +127,14 @@ export function listNotes(desk: Desk, asked: NotesAsked): NoteLine[] {
   }
   const { ends } = asked;
   if (ends?.from === "oldest") found.reverse();
-  const kept = ends ? found.slice(0, ends.count) : found;
-  return kept.map((fact) => lineOf(desk.books, fact, isFee(fact, kinds) && !kinds?.has("sell")));
+  const lines = (some: readonly Fact[]): NoteLine[] =>
+    some.map((fact) => lineOf(desk.books, fact, { isFee: isFee(fact, kinds) && !kinds?.has("sell"), kinds }));
+  if (ends?.from !== "highest" && ends?.from !== "lowest")
+    return lines(ends ? found.slice(0, ends.count) : found);
+  const turn = ends.from === "highest" ? 1 : -1;
+  return lines(found)
+    .sort((a, b) => turn * ((b.value ?? 0) - (a.value ?? 0)))
+    .slice(0, ends.count);
 }
 
 /** Puts a fact among the last recorded ones, of which only so many are kept. */

@@ -75,10 +75,14 @@ export function isOrderToList({ marks }: Parts, at: number): boolean {
 }
 
 /** "do you know how much": no yes or no is wanted. */
-export function asksFigure({ marks }: Parts): boolean {
-  return marks.some(({ text }) =>
-    /\b(?:how|what|whats|which|show|list|tell|give|check|find|pull|look)\b/.test(text),
-  );
+export function asksFigure({ marks, first }: Parts): boolean {
+  // "Did i list anything": what was done, where "can you list" orders it.
+  const isDeed = /^(?:did|have|has|had|is|are|was|were|do|does|any|anything|anyone|anybody)$/.test(first);
+  const asking =
+    isDeed && !/\byou\b/.test(marks[0]?.text ?? "") && !marks.some(({ text }) => text === "know")
+      ? /\b(?:how|what|whats|which)\b/
+      : /\b(?:how|what|whats|which|show|list|tell|give|check|find|pull|look)\b/;
+  return marks.some(({ text }) => asking.test(text));
 }
 
 /** Where "versus" or "than" parts two things; else "or" or "and", where something asks to compare them. */

@@ -94,7 +94,30 @@ function oneOfThem({ marks }: Parts): Mark | null {
   return at < 0 ? null : marks[at]!;
 }
 
+/** "What does the nurse do on weekends": what others do stands in no book. */
+function doingsOfOthers({ marks, said }: Parts): Mark | null {
+  const isOfSome = marks.some(({ senses }) =>
+    senses.own.some(({ dimension }) => dimension === "buyer" || dimension === "person"),
+  );
+  if (!isOfSome || !/\bwhat (?:does|do|did) (?!i\b|we\b)(?:\S+ ){1,4}do\b/.test(said)) return null;
+  return marks.findLast(({ text }) => /^do\b/.test(text)) ?? null;
+}
+
+/** "How many did they sell": who that is, the question does not say. */
+function theirDeeds({ marks, items, said }: Parts): Mark | null {
+  if (
+    items.length > 0 ||
+    !/\b(?:did|do|have|had) they (?:sell|sold|buy|bought|list|listed|finish|make|spend|pay)\b(?! for)/.test(
+      said,
+    )
+  )
+    return null;
+  return marks.find(({ text }) => /\bthey$/.test(text)) ?? null;
+}
+
 const GUARDS: readonly Guard[] = [
+  theirDeeds,
+  doingsOfOthers,
   oneOfThem,
   sortOfTrait,
   toCome,

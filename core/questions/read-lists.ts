@@ -19,6 +19,8 @@ export interface NotesQuestion {
   yesNo?: true;
 }
 
+type Ends = NonNullable<NotesAsked["ends"]>;
+
 /** Which notes a cue lists; what it narrows by is that measure's. */
 const KINDS: readonly (readonly [Cue, readonly NoteKind[], MeasureName, string])[] = [
   ["spent", ["spend", "fee"], "spent", "Expenses"],
@@ -67,6 +69,8 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
     const asked = notesAsked(parts, f, desk);
     return "asked" in asked ? { ...asked, counts: true } : asked;
   }
+  const single = singleOf(parts, f);
+  if (single) return notesAsked(parts, f, desk, single);
   if (
     f.has(
       "howMany",
@@ -134,6 +138,30 @@ function countsNotes({ said }: Parts): boolean {
   );
 }
 
+/** "The biggest tip", "my smallest loan payment", "the largest single expense": one note, by its amount. */
+function singleOf({ marks, orders, groups, besideAt, limits }: Parts, f: Features): Ends | null {
+  const [said, more] = orders;
+  if (
+    !said ||
+    more ||
+    !/^(?:most|least)$/.test(said.order) ||
+    groups.length + besideAt.length + limits.length > 0
+  )
+    return null;
+  const behind = marks.slice(said.at + (said.top === null ? 1 : 2));
+  // "My smallest van payment"
+  const isOfLoan = behind[0]?.senses.own.some(({ dimension }) => dimension === "loan");
+  const next = behind[isOfLoan ? 1 : 0];
+  if (!next || next.text.endsWith("s") !== (said.top !== null && said.top > 1)) return null;
+  const isTip = f.stream && (next.senses.thing?.stream !== undefined || next.senses.own.length > 0);
+  const isPayment = /\bpayments?$/.test(next.text) && (f.loan || f.has("loanPaid"));
+  const isExpense =
+    /\bsingle\b/.test(marks[said.at]!.text) && /^(?:expense|expenditure|bill)s?$/.test(next.text);
+  if (!isTip && !isPayment && !isExpense) return null;
+  const from = said.order === "most" ? "highest" : "lowest";
+  return { from, count: said.top ?? 1, asksDay: false, isAge: false };
+}
+
 /** "How many times did i buy gas": so many notes. */
 function countsSpending(f: Features): boolean {
   const isOfLoan = f.loan && f.has("paid", "loanPaid");
@@ -155,8 +183,10 @@ function isEvent(parts: Parts, f: Features): boolean {
     f.has("notes", "did") ||
     f.has("lent") ||
     (f.has("last", "first", "ageOf") && f.has("listed")) ||
+    parts.marks.some(({ text }) => text === "been listed") ||
     (parts.marks.some(({ text }) => /\bdid (?:i|we)\b|\bhave (?:i|we)\b|^did$/.test(text)) &&
-      !f.has("unlisted", "unfinished", "unstarted", "inProgress", "have"))
+      !f.has("unlisted", "unfinished", "unstarted", "inProgress", "have") &&
+      !(f.has("unsold") && !f.has("sold", "bought", "listed")))
   );
 }
 
@@ -199,7 +229,12 @@ function filtersOf(found: readonly Narrowing[]): Filter[] {
   return found.map(({ filter }) => filter);
 }
 
-function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refusal {
+function notesAsked(
+  parts: Parts,
+  f: Features,
+  desk: Desk,
+  single: Ends | null = null,
+): NotesQuestion | Refusal {
   // "Who has the sander": a thing that is no piece was lent.
   const isLent = f.has("lent") || (f.has("who") && f.supply && !f.has("sold", "bought", "spent", "paid"));
   const isPaid = f.loan && f.has("paid");
@@ -253,6 +288,7 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
     kind?.[0] === "spent" ? ["bought", "price", "fees", "paid", "cost"] : ["price", "paid", "soldFor"];
   const used = new Set([
     ...(last?.used ?? []),
+    ...(single ? parts.orders.flatMap(({ at, top }) => (top === null ? [at] : [at, at + 1])) : []),
     ...parts.limits.flatMap(({ at, words }) => Array.from({ length: words }, (_, word) => at + word)),
   ]);
   const fault = leftOver(parts, [...taken, ...extra], { used });
@@ -268,6 +304,7 @@ function notesAsked(parts: Parts, f: Features, desk: Desk): NotesQuestion | Refu
       filters: [...filtersOf(found), ...limitFilters(parts), ...mineOnly(parts, desk)],
       period: said?.period ?? null,
       last: asksDay || isFirst ? null : (last?.count ?? null),
+      ...(single ? { ends: single } : {}),
       ...(last && (asksDay || isFirst)
         ? { ends: { from: isFirst ? "oldest" : "newest", count: last.count, asksDay, isAge } as const }
         : {}),

@@ -19,6 +19,8 @@ export function groupOf(reading: Reading): { by: Grouping | null; order: Order |
   if (groups.length > 1 && parted && named && orders.length === 0) return refusal(parts.marks[named.at]!);
   if (groups.filter((group) => group.parted).length > 1) return refusal(parts.marks[groups.at(-1)!.at]!);
   const [first] = orders;
+  // "Top months by pieces": what is put in order is one or the other.
+  if (first && parted && named && parted.at > named.at) return refusal(parts.marks[parted.at]!);
   const wrong = groups.find(({ group }) => !isGroupOf(measure, group));
   if (wrong) return refusal(parts.marks[wrong.at]!);
   if (first) return orderOf(reading, first, parted?.group ?? named?.group ?? impliedGroup(reading));

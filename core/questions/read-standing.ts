@@ -43,8 +43,10 @@ function piecesShown(parts: Parts, f: Features): State | undefined {
   const { first, items, periods } = parts;
   const isShown = LIST_WORDS.has(first) || isCommandOnly(parts, "listed");
   const isOfPieces = items.length > 0 && f.piece && !f.number && f.bare && periods.length === 0;
+  const isAre =
+    /^(?:which|what)$/.test(first) && f.generic && parts.marks.at(-1)?.senses.thing?.trait === true;
   const isSeveral = items.some(({ mark }) => mark.senses.thing?.plural) || first !== "show";
-  return isShown && isOfPieces && isSeveral ? ["list", "unsold"] : undefined;
+  return (isShown || isAre) && isOfPieces && isSeveral ? ["list", "unsold"] : undefined;
 }
 
 /** "which ones are finished", "what is started": as they stand, and not what was done. */

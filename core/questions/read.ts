@@ -147,6 +147,7 @@ function composed(reading: Reading): Query | Refusal {
     list: reading.list || isListOfSales(reading) || asksPrices(reading) || asksEach(reading),
     picture: f.has("chart"),
     ...(limits.against ? { against: limits.against } : {}),
+    ...(f.settles && measure === "owed" ? { against: { dimension: "most" as const, values: ["0"] } } : {}),
     ...(share ? { share: share.part } : {}),
     ...(perMile === null ? {} : { perMile: true as const }),
     ...(reading.tally ? { tally: true as const } : {}),

@@ -68,6 +68,8 @@ export interface Features {
   opens: boolean;
   /** "The most expensive", "the cheapest". */
   pricey: boolean;
+  /** "Has the nurse paid", "did the doctor pay in full". */
+  settles: boolean;
   /** "The cheapest buy". */
   isBuy: boolean;
   /** As it stands: "now", "currently". */

@@ -8,6 +8,7 @@ const REACHED: readonly Cue[] = [
   "share",
   "comeDown",
   "asking",
+  "firstAsked",
   "soldFor",
   "listed",
   "price",
@@ -35,7 +36,7 @@ export const OWN_RULES: readonly Rule[] = [
   },
   {
     measure: "reached",
-    when: (f) => f.has("reached") || (f.has("share") && f.has("asking")),
+    when: (f) => f.has("reached") || (f.has("share") && f.has("asking", "firstAsked")),
     takes: REACHED,
   },
   {

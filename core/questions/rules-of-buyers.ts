@@ -17,6 +17,12 @@ const NO_PROCEEDS: readonly Cue[] = [
 /** What those who buy from us do: they pay, take, owe, and are found by what they took. */
 export const BUYER_RULES: readonly Rule[] = [
   {
+    // "Has the doctor paid everything": nothing is owed any more
+    measure: "owed",
+    when: (f) => f.settles && (f.buyer || f.acting),
+    takes: [...MUCH, "paid", "everything", "owed", "paidUp", "payoff", "loanPaid"],
+  },
+  {
     // "How many went to the student"
     measure: "count",
     when: (f) => f.has("howMany") && f.buyer && f.has("spent", "gone") && !f.has("money", "paid"),

@@ -241,7 +241,7 @@ export const PIECE_RULES: readonly Rule[] = [
     when: (f) =>
       f.has("refunds") &&
       !f.has("deposits", "loan", "when", "who", "howMany", "list", "notes", "did", "earn", "net") &&
-      (f.period || f.has("money", "total") || f.by || f.piece || (f.yesNo && !f.has("returned"))),
+      (f.period || f.has("money", "total") || f.by || f.order || f.piece || (f.yesNo && !f.has("returned"))),
     takes: [...MUCH, "refunds", "returned", "given", "sold", "paid", "loanPaid"],
   },
   {
@@ -259,6 +259,30 @@ export const PIECE_RULES: readonly Rule[] = [
       f.piece &&
       !f.has("paid", "bought", "sold", "soldFor", "asking", "advice", "askFor"),
     takes: [...MUCH, "price", "asking", "listed"],
+  },
+  {
+    // "What cost me nothing", "pieces i got for free"
+    measure: "count",
+    when: (f) =>
+      f.lists &&
+      f.has("free") &&
+      !f.has("sold", "unsold", "listed", "earn", "net", "finished") &&
+      !f.limit &&
+      !f.order &&
+      !f.by,
+    takes: ["free", "list", "which", "got", "bought", "paid"],
+    list: true,
+  },
+  {
+    // "Did i get more than 200 for the hutch"
+    measure: "proceeds",
+    when: (f) =>
+      f.yesNo &&
+      f.limit &&
+      f.has("got") &&
+      f.piece &&
+      !f.has("earn", "net", "bought", "paid", "price", "sold"),
+    takes: [...MUCH, "got", "soldFor"],
   },
   {
     measure: "price",

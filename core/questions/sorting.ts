@@ -55,6 +55,19 @@ export function partsOf(said: readonly Mark[]): Parts {
 /** What may be counted of pieces. */
 const OF_COUNTS: readonly Cue[] = ["bought", "sold", "finished", "listed", "unsold"];
 
+/** What is done to pieces. */
+const OF_DEEDS: readonly Cue[] = [
+  "sold",
+  "finished",
+  "listed",
+  "started",
+  "returned",
+  "kept",
+  "given",
+  "scrapped",
+  "traded",
+];
+
 /** A mark as the ones beside it have it. */
 function meantBeside(marks: readonly Mark[], at: number): Mark {
   const mark = marks[at]!;
@@ -107,6 +120,48 @@ function meantBeside(marks: readonly Mark[], at: number): Mark {
   // "Both loans": all of them, as long as there are two.
   if (mark.text === "both" && marks.slice(at + 1, at + 4).some(isOfLoans))
     return { ...mark, senses: { cues: [], flags: new Set(["filler"]), own: [] } };
+  // "Top kinds by number sold", "months by pieces sold": by how many.
+  const isCounted = marks[at + 1]?.senses.cues.some((cue) => OF_COUNTS.includes(cue));
+  const isBy = marks[at - 1]?.senses.flags.has("parted") && /^(?:pieces|items|things|units)$/.test(mark.text);
+  if ((mark.text === "number" || isBy) && isCounted)
+    return { ...mark, senses: { cues: ["howMany"], flags: new Set(), own: [] } };
+  // "Which dressers have sold" asks for what was done, and not for what there is.
+  const behind = marks
+    .slice(at + 1)
+    .find(({ senses }) => !senses.flags.has("filler") || senses.cues.length > 0);
+  if (/^(?:have|has)$/.test(mark.text) && behind?.senses.cues.some((cue) => OF_DEEDS.includes(cue)))
+    return { ...mark, senses: { cues: [], flags: new Set(["filler"]), own: [] } };
+  if (
+    mark.text === "been listed" &&
+    /^(?:which|what)$/.test(firstOf(marks)) &&
+    !marks.some(({ senses }) => senses.order)
+  )
+    return { ...mark, senses: { cues: ["listed"], flags: new Set(), own: [] } };
+  // "Do dressers take longer than lamps to sell"
+  const isTaking2 =
+    marks.some(({ text }) => text === "longer than") &&
+    marks.some(({ senses }) => senses.cues.includes("takes"));
+  if (mark.text === "to sell" && isTaking2)
+    return { ...mark, senses: { cues: ["daysToSell"], flags: new Set(), own: [] } };
+  // "Which lamp made more" looks for the one that made the most.
+  const isLast = marks
+    .slice(at + 1)
+    .every(({ period, senses }) => period !== undefined || senses.link !== undefined);
+  const isOfTwo = marks.some(
+    ({ senses }) =>
+      senses.flags.has("or") ||
+      senses.flags.has("and") ||
+      senses.flags.has("compare") ||
+      senses.flags.has("than"),
+  );
+  if (/^(?:more|less)$/.test(mark.text) && isLast && !isOfTwo && /^(?:which|who)$/.test(firstOf(marks)))
+    return {
+      ...mark,
+      senses: { cues: [], flags: new Set(), own: [], order: mark.text === "more" ? "most" : "least" },
+    };
+  // "What did the bank say": no winnings.
+  if (mark.text === "bank" && /(?:^| )(?:the|my|our)$/.test(marks[at - 1]?.text ?? ""))
+    return { ...mark, unknown: true, senses: { cues: [], flags: new Set(), own: [] } };
   // "Hey bot" asks nothing, "how many did the robot sell" asks for what nobody knows.
   if (/^(?:ro)?bot$/.test(mark.text) && /(?:^| )(?:the|a|my|our)$/.test(marks[at - 1]?.text ?? ""))
     return { ...mark, unknown: true, senses: { cues: [], flags: new Set(), own: [] } };

@@ -142,8 +142,11 @@ function runningUnit(words: readonly string[], at: number, today: Day): Span | n
   const all = words[at] === "all" ? words[at + 1] : undefined;
   if (all === "year" || all === "month" || all === "week" || all === "quarter")
     return wholeUnit("this", all, 2, today);
-  const unit =
-    words[at] === "the" && /^(?:for|in|of|during|on)$/.test(words[at - 1] ?? "") ? words[at + 1] : undefined;
+  // "For the year", "hows my week going"
+  const isLed =
+    (words[at] === "the" && /^(?:for|in|of|during|on)$/.test(words[at - 1] ?? "")) ||
+    (/^(?:the|my|our)$/.test(words[at] ?? "") && /^(?:how|hows|is|was|did|has)$/.test(words[at - 1] ?? ""));
+  const unit = isLed && words[at + 2] !== "of" ? words[at + 1] : undefined;
   if (unit !== "year" && unit !== "month" && unit !== "week" && unit !== "quarter") return null;
   return wholeUnit("this", unit, 2, today);
 }
@@ -280,9 +283,10 @@ export function spanAt(words: readonly string[], at: number, today: Day): Span |
 
 /** "last june", "this october": the month itself. */
 function lastNamed(words: readonly string[], at: number, today: Day): Span | null {
-  const isMonthOf = words[at] === "month" && words[at + 1] === "of";
+  const the = words[at] === "the" ? 1 : 0;
+  const isMonthOf = words[at + the] === "month" && words[at + the + 1] === "of";
   if (!isMonthOf && words[at] !== "last" && words[at] !== "this" && words[at] !== "past") return null;
-  const skip = isMonthOf ? 2 : 1;
+  const skip = isMonthOf ? the + 2 : 1;
   const named = monthAt(words, at + skip, today);
   return named && !named.isDay ? { ...named, words: named.words + skip } : null;
 }

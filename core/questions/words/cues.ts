@@ -93,6 +93,7 @@ export const CUES = {
     "banked",
     "bank",
     "banking",
+    "gives me",
   ],
   /** The same, said of a stretch of time. */
   net: [
@@ -290,6 +291,9 @@ export const CUES = {
     "each customer paid",
     "every buyer paid",
     "each buyer brought in",
+    "brought",
+    "brought more",
+    "brings more",
   ],
   /** What one piece was sold for. */
   soldFor: [
@@ -643,6 +647,8 @@ export const CUES = {
     "purchase plus materials",
     "price plus supplies",
     "price plus spending",
+    "sink",
+    "sank",
   ],
   spent: [
     "spended",
@@ -2327,6 +2333,9 @@ export const CUES = {
     "of my first price",
     "of first asking",
     "of the first price",
+    "of the first asking price",
+    "of first asking price",
+    "of my first asking price",
   ],
   comeDown: [
     "come down",
@@ -2745,6 +2754,13 @@ export const CUES = {
     "freebie",
     "gratis",
     "cost nothing",
+    "cost me nothing",
+    "costs nothing",
+    "costs me nothing",
+    "paid nothing for",
+    "pay nothing for",
+    "didnt cost anything",
+    "didnt cost me anything",
   ],
   have: [
     "do i have",
@@ -2761,7 +2777,15 @@ export const CUES = {
     "do i still have",
   ],
   /** Nothing is owed on it any more. */
-  paidUp: ["been paid for", "been paid up", "paid up", "all paid up", "fully paid", "fully paid for"],
+  paidUp: [
+    "been paid for",
+    "been paid up",
+    "paid up",
+    "all paid up",
+    "fully paid",
+    "fully paid for",
+    "in full",
+  ],
   /** How long ago something was done the last time. */
   ageOf: [
     "days since",

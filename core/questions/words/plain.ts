@@ -226,6 +226,9 @@ export const FILLERS: readonly string[] = [
   "split up",
   "break out",
   "show me a breakdown of",
+  "alone",
+  "by itself",
+  "on its own",
 ];
 
 /** Pieces in general: they say that pieces are meant and none more than another. */
@@ -259,11 +262,32 @@ export const GENERIC: readonly string[] = [
   "pieces of furniture",
   "finds",
   "wares",
+  "her stuff",
+  "his stuff",
+  "their stuff",
+  "her pieces",
+  "his pieces",
+  "their pieces",
+  "her finds",
+  "his finds",
+  "their finds",
+  "her furniture",
+  "his furniture",
+  "her things",
+  "his things",
 ];
 
 /** Words that stand for something said before: they need it in the question, the last ones only behind a preposition. */
 export const PRONOUNS = {
-  always: new Set(["it", "its"]),
+  always: new Set([
+    "it",
+    "its",
+    ..."her his their"
+      .split(" ")
+      .flatMap((whose) =>
+        ["stuff", "pieces", "finds", "furniture", "things"].map((thing) => `${whose} ${thing}`),
+      ),
+  ]),
   linked: new Set(["they", "them", "em", "those", "these", "that", "this", "one", "ones"]),
 } as const;
 
@@ -377,6 +401,7 @@ export const THAN: readonly string[] = [
   ..."better worse higher lower bigger smaller more less fewer faster slower"
     .split(" ")
     .map((word) => `${word} than`),
+  "longer than",
 ];
 export const OR: readonly string[] = ["or"];
 export const AND: readonly string[] = [
@@ -901,6 +926,8 @@ export const ORDERS: Readonly<
     "highest ever",
     "biggest ever",
     "longest",
+    "furthest",
+    "farthest",
     "heaviest",
     "highest priced",
     "highest selling",
