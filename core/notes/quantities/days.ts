@@ -41,13 +41,17 @@ export function dayOfDigits(text: string): DaySaid | null {
 function ordinalOf(word: string | undefined): number | null {
   if (!word) return null;
   const match = /^(\d{1,2})(?:st|nd|rd|th)$/.exec(word);
-  if (match) return Number(match[1]) <= 31 ? Number(match[1]) : null;
-  return ORDINALS[word] ?? null;
+  return match ? dayNumber(match[1]!) : (ORDINALS[word] ?? null);
 }
 
 function dayNumberOf(word: string | undefined): number | null {
-  if (word && /^\d{1,2}$/.test(word)) return Number(word) >= 1 && Number(word) <= 31 ? Number(word) : null;
-  return ordinalOf(word);
+  return word && /^\d{1,2}$/.test(word) ? dayNumber(word) : ordinalOf(word);
+}
+
+/** "the 0th" is no day, and nor is the 32nd. */
+function dayNumber(digits: string): number | null {
+  const day = Number(digits);
+  return day >= 1 && day <= 31 ? day : null;
 }
 
 type Found = { said: DaySaid; words: number };
