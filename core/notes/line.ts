@@ -9,7 +9,7 @@ import { dealOf } from "./deals.ts";
 import { type Draft, draft } from "./draft.ts";
 import { headsOf } from "./heads.ts";
 import { interpret, questionReading } from "./interpret.ts";
-import { mendOf } from "./mends.ts";
+import { mayMend, mendOf } from "./mends.ts";
 import { withMentions } from "./mentions.ts";
 import { withNames } from "./names.ts";
 import { newestMended, valueSaid } from "./newest.ts";
@@ -81,7 +81,7 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   const units = tokens === all ? allUnits : unitsOf(tokens);
   const at: Place = { text, line: index, trace };
   const isShort = tokens.length <= WHOLE_TOKENS_MAX;
-  const mend = isShort ? mendOf(tokens, units, today, trace) : null;
+  const mend = isShort ? mendOf(units, today, trace) : null;
   const inItsParts = () => (isShort ? inParts(all, (part) => partRead(part, typed, today, index)) : null);
   const parts = mend || isQuestion(all) || repeatedIn(tokens, units, today) ? inItsParts() : null;
   if (parts) return parts;
@@ -107,7 +107,7 @@ function partRead(part: Tok[], typed: Typed, today: Day, line: number): Reading[
   const place = { text: clauseOf(tokens, typed, today).text, line };
   const standing = standingReading(tokens, units, typed, today, place);
   if (standing) return [standing];
-  const mend = mendOf(tokens, units, today);
+  const mend = mendOf(units, today);
   if (mend?.isSure) return [{ kind: "mend", ...mend.mend, ...place }];
   return notesOf(tokens, units, typed, today, place);
 }
@@ -235,13 +235,14 @@ function clausesOf(
   { text, line, trace }: Place,
 ): Reading[] {
   const place = { text, line };
-  const cuts = cutsOf(withRows(tokens, units, trace), language().facts);
+  const said = withRows(units, trace);
+  const cuts = cutsOf(said.tokens, language().facts);
   if (trace)
     for (const cut of cuts) trace.push({ table: "clause", words: cut.tokens.map(tokenShown).join(" ") });
   if (cuts.length > 1 && isJoke(tokens)) return [unclear({ kind: "denial" }, place)];
+  const around = { typed, today, isMending: cuts.length > 1 && mayMend(said) };
   const drafts: Draft[] = [];
-  for (const cut of cuts)
-    drafts.push(draftOf(cut, { typed, today, isOneOfSeveral: cuts.length > 1 }, drafts.at(-1)));
+  for (const cut of cuts) drafts.push(draftOf(cut, around, drafts.at(-1)));
   if (drafts.length === 0) return [unclear({ kind: "unknown" }, place)];
   return correctedOnly(togetherOf(drafts, line), text);
 }
@@ -345,13 +346,16 @@ function startsAsQuestion(tokens: readonly Tok[]): boolean {
   return isQuestion(tokens);
 }
 
-function draftOf(
-  cut: Cut,
-  { typed, today, isOneOfSeveral }: { typed: Typed; today: Day; isOneOfSeveral: boolean },
-  before: Draft | undefined,
-): Draft {
+interface Around {
+  typed: Typed;
+  today: Day;
+  /** One clause of several may correct an earlier note. */
+  isMending: boolean;
+}
+
+function draftOf(cut: Cut, { typed, today, isMending }: Around, before: Draft | undefined): Draft {
   const clause = clauseOf(cut.tokens, typed, today);
-  const mend = isOneOfSeveral ? mendOf(cut.tokens, unitsOf(cut.tokens), today) : null;
+  const mend = isMending ? mendOf(unitsOf(cut.tokens), today) : null;
   if (mend?.isSure) return draft("mend", { ...mend.mend }, clause);
   if (!before || !isPaidOnIt(clause, before)) return interpret(clause, cut);
   clause.signs.add("loan");

@@ -32,13 +32,18 @@ export interface Correction {
   isSure: boolean;
 }
 
+const isNot = ({ text }: Tok): boolean => text === "not";
+
+/** Whether a line, or a part of it, may say a correction; far cheaper than to see which. */
+export const mayMend = (line: Units): boolean => corrections.mayFire(line) || line.tokens.some(isNot);
+
 /** A correction of an earlier note that a whole line says; null where it says none. */
-export function mendOf(line: readonly Tok[], units: Units, today: Day, trace?: Trace[]): Correction | null {
-  if (!corrections.mayFire(units) && !line.some(({ text }) => text === "not")) return null;
-  const tokens = apart(line);
+export function mendOf(line: Units, today: Day, trace?: Trace[]): Correction | null {
+  if (!mayMend(line)) return null;
+  const tokens = apart(line.tokens);
   if (isForOther(tokens)) return null;
   let doubtful: Correction | null = null;
-  for (const fired of corrections.fired(tokens, tokens === line ? units : undefined)) {
+  for (const fired of corrections.fired(tokens, tokens === line.tokens ? line : undefined)) {
     const words = tokens.slice(fired.from, fired.to).map(({ text }) => text);
     const [before, after] = [tokens.slice(0, fired.from), tokens.slice(fired.to)];
     const made =

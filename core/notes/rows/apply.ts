@@ -255,14 +255,14 @@ function run<Effect extends string>(
   name: keyof typeof TABLES,
   table: Table<Effect>,
   make: Make<Effect>,
-  tokens: Tok[],
   line: Units,
   trace?: Trace[],
-): Tok[] {
+): Units {
+  const { tokens } = line;
   const all = table.fired(tokens, line);
-  if (all.length === 0) return tokens;
+  if (all.length === 0) return line;
   const fired = all.filter((one) => one.effect !== "amount" && isTaken(one, tokens));
-  if (fired.length === 0) return tokens;
+  if (fired.length === 0) return line;
   const left: Tok[] = [];
   let at = 0;
   for (const one of fired) {
@@ -270,7 +270,7 @@ function run<Effect extends string>(
     left.push(...tokens.slice(at, one.from), make(one.effect, tokens, one));
     at = one.to;
   }
-  return [...left, ...tokens.slice(at)];
+  return unitsOf([...left, ...tokens.slice(at)]);
 }
 
 const isAmount = ({ kind }: Tok): boolean => kind === "amount";
@@ -285,24 +285,11 @@ function isTaken(fired: Fired, tokens: readonly Tok[]): boolean {
   );
 }
 
-/** The tokens of a line with everything that a row says of them. Rows that fire are told to the trace. */
-export function withRows(tokens: Tok[], units: Units, trace?: Trace[]): Tok[] {
-  let made = tokens;
-  let line = units;
-  for (const step of STEPS) {
-    const next = step(made, line, trace);
-    if (next !== made) line = unitsOf(next);
-    made = next;
-  }
-  return made;
+/** A line with everything that a row says of it. Rows that fire are told to the trace. */
+export function withRows(line: Units, trace?: Trace[]): Units {
+  let made = run("numbers", numbers, ofNumber, line, trace);
+  made = run("days", days, ofDay, made, trace);
+  made = run("owners", owners, ofOwner, made, trace);
+  made = run("unfinished", unfinished, ofTurn, made, trace);
+  return run("asides", asides, ofAside, made, trace);
 }
-
-type Step = (tokens: Tok[], line: Units, trace?: Trace[]) => Tok[];
-
-const STEPS: readonly Step[] = [
-  (tokens, line, trace) => run("numbers", numbers, ofNumber, tokens, line, trace),
-  (tokens, line, trace) => run("days", days, ofDay, tokens, line, trace),
-  (tokens, line, trace) => run("owners", owners, ofOwner, tokens, line, trace),
-  (tokens, line, trace) => run("unfinished", unfinished, ofTurn, tokens, line, trace),
-  (tokens, line, trace) => run("asides", asides, ofAside, tokens, line, trace),
-];

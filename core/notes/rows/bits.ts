@@ -35,3 +35,11 @@ export const meet = (one: Bits, other: Bits): boolean =>
 
 /** The numbers themselves, in their order. */
 export const partsOf = ({ a, b, c, d }: Bits): readonly number[] => [a, b, c, d];
+
+/** How many numbers there are, and one of them. */
+export const BIT_PARTS = 4;
+export const partOf = ({ a, b, c, d }: Bits, part: number): number =>
+  part === 0 ? a : part === 1 ? b : part === 2 ? c : d;
+
+/** The place of the lowest bit that is set in a part. */
+export const placeIn = (part: number, bits: number): number => part * 32 + 31 - Math.clz32(bits & -bits);

@@ -90,21 +90,11 @@ function isAbsent(line: Units, from: number, element: Element): boolean {
 }
 
 /** Takes an element as often as it may, and once less where what follows does not fit. */
-function followOne(run: Run, element: number, at: number): boolean {
+function followOne(run: Run, element: number, at: number, times = 0): boolean {
   const next = run.pattern.elements[element]!;
-  const places = [at];
-  let place = at;
-  for (let times = 0; times < next.most; times += 1) {
-    const taken = takes(run.line, place, next);
-    if (taken === 0) break;
-    place += taken;
-    places.push(place);
-  }
-  for (let times = places.length - 1; times >= next.least; times -= 1) {
-    if (element === run.pattern.from) run.from = at;
-    if (follow(run, element + 1, places[times]!)) return true;
-  }
-  return false;
+  const taken = times < next.most ? takes(run.line, at, next) : 0;
+  if (taken > 0 && followOne(run, element, at + taken, times + 1)) return true;
+  return times >= next.least && follow(run, element + 1, at);
 }
 
 function followGap(run: Run, element: number, at: number): boolean {

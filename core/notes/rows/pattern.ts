@@ -1,6 +1,6 @@
 import { type Bits, bitsOf } from "./bits.ts";
 import { isClass, placeOf } from "./classes.ts";
-import { type RowWord, rowWord, sieveOf } from "./words.ts";
+import { OFTEN_SAID, type RowWord, rowWord, sieveOf } from "./words.ts";
 
 /*
  * The language of the rows. A pattern is words and classes with a blank between; the part in brackets is what the
@@ -26,10 +26,14 @@ export interface Element {
   classes: readonly number[];
   /** The first of its words, with their bits, and the bits of its classes. */
   firsts: readonly RowWord[];
+  /** The rarest word of each. */
+  rarest: readonly RowWord[];
   sieve: number;
   /** The bits of all the words of each: a line that lacks one does not hold those words. */
   wholes: readonly number[];
   bits: Bits;
+  /** How many of a hundred notes hold any of it, about. */
+  often: number;
 }
 
 export interface Pattern {
@@ -43,7 +47,9 @@ export interface Pattern {
   must: { bits: Bits; sieve: number };
   /** The classes of which a line must hold two. */
   twice: Bits;
-  /** The elements of which a line must hold a word or a class each, where that is more than one class. */
+  /** The rarest of all that a line must hold: a row is looked up by its words and classes. */
+  key: Element;
+  /** The other elements of which a line must hold a word or a class, where that is more than one class. */
   needs: readonly Element[];
 }
 
@@ -77,6 +83,7 @@ function madeElement(text: string): Element {
   const what = SPECIAL[core] ?? "one";
   const parts = what === "one" ? core.split("|") : [];
   const words = parts.filter((part) => !isClass(part)).map((part) => part.split("_").map(rowWord));
+  const rarest = words.map((all) => all.reduce((a, b) => (oftenOf(b.text) < oftenOf(a.text) ? b : a)));
   const firsts = words.map(([first]) => first!);
   const classes = parts.filter(isClass).map(placeOf);
   return {
@@ -86,11 +93,27 @@ function madeElement(text: string): Element {
     words,
     classes,
     firsts,
+    rarest,
     sieve: sieveOf(firsts),
     wholes: words.map(sieveOf),
     bits: bitsOf(classes),
+    often: [...rarest.map(({ text }) => text), ...parts.filter(isClass)].reduce(
+      (sum, part) => sum + oftenOf(part),
+      0,
+    ),
   };
 }
+
+/** How many of a hundred notes hold the commonest classes, about. */
+const OFTEN: Readonly<Record<string, number>> = {
+  ...{ "<any>": 99, "<word>": 98, "<light>": 75, $: 69, "<piece>": 68, "<verb>": 65, "<bare>": 61, "#": 61 },
+  ...{ "<art>": 45, "<new>": 24, "<~buy>": 20, "<~sell>": 18, "<sell>": 18, "<house>": 16, "<spend>": 15 },
+  ...{ "<supply>": 14, "<person>": 13, "<buy>": 12, "<plain>": 11, "<grit>": 10, "<day>": 8, "<done>": 7 },
+};
+const OFTEN_OF_OTHERS = 4;
+
+const oftenOf = (part: string): number =>
+  isClass(part) ? (OFTEN[part] ?? OFTEN_OF_OTHERS) : (OFTEN_SAID[part] ?? 1);
 
 /** A pattern from its text; throws where a bracket is missing, which a test of every row would show. */
 export function patternOf(text: string): Pattern {
@@ -110,9 +133,10 @@ export function patternOf(text: string): Pattern {
   }
   if (from < 0 || to <= from) throw new Error(`a row without its part in brackets: ${text}`);
   const needed = elements.filter(({ what, least }) => what === "one" && least > 0);
+  const key = needed.reduce((a, b) => (b.often < a.often ? b : a));
   const classes = needed.filter(isOneClass).map(({ classes: [place] }) => place!);
-  const words = needed.filter(isOneWord).flatMap(({ firsts }) => firsts);
-  const must = { bits: bitsOf(classes), sieve: sieveOf(words) };
+  const wholes = needed.filter(isOneWord).flatMap(({ wholes: [all] }) => all!);
+  const must = { bits: bitsOf(classes), sieve: wholes.reduce((sieve, all) => sieve | all, 0) };
   return {
     elements,
     from,
@@ -120,7 +144,8 @@ export function patternOf(text: string): Pattern {
     opens: opensOf(elements),
     must,
     twice: bitsOf(classes.filter((place, at) => classes.indexOf(place) < at)),
-    needs: needed.filter((need) => !isOneClass(need)),
+    key,
+    needs: needed.filter((need) => need !== key && !isOneClass(need)),
   };
 }
 
