@@ -4,6 +4,7 @@ import type { Button } from "../../core/reply.ts";
 import type { Outbox, OutboxBody, OutboxRow } from "../../db/outbox.ts";
 import { failureText, type Log } from "../log.ts";
 import type { Courier, Sending } from "../sender.ts";
+import { within } from "./deadline.ts";
 import { isRefusedEdit, isUnchanged, sendingOfFailure } from "./failure.ts";
 import { CAPTION_LENGTH_MAX, htmlParts } from "./markup.ts";
 
@@ -38,7 +39,9 @@ export function createCourier(deps: {
       const markup = isLast ? markupOf(buttons, log) : undefined;
       const replyTo = index === 0 ? replyParameters(row) : {};
       const options = { ...plain, ...sound, ...replyTo, ...(markup ? { reply_markup: markup } : {}) };
-      const sent = await api.sendMessage(row.chat, parts[index]!, options, within(signal, TEXT_SECONDS_MAX));
+      const sent = await within(TEXT_SECONDS_MAX, signal, (either) =>
+        api.sendMessage(row.chat, parts[index]!, options, either),
+      );
       message = sent.message_id;
       partsSent.set(row.id, index + 1);
     }
@@ -71,17 +74,19 @@ export function createCourier(deps: {
     if (!part) return;
     const markup = markupOf(body.reply.buttons ?? [], log);
     const options = { ...plain, ...(markup ? { reply_markup: markup } : {}) };
-    await api.editMessageText(row.chat, Number(message), part, options, within(signal, TEXT_SECONDS_MAX));
+    await within(TEXT_SECONDS_MAX, signal, (either) =>
+      api.editMessageText(row.chat, Number(message), part, options, either),
+    );
   }
 
   async function sendFile(row: OutboxRow, body: FileBody, signal: AbortSignal): Promise<number | null> {
     const [caption] = htmlParts(body.caption, CAPTION_LENGTH_MAX);
     const options = { parse_mode: "HTML" as const, ...(caption ? { caption } : {}), ...replyParameters(row) };
     const known = body.make.args["file"];
-    const limit = within(signal, FILE_SECONDS_MAX);
     // A picture that a person sent stays with Telegram and goes back out by its id there.
     if (body.make.what === "picture" && typeof known === "string") {
-      return (await api.sendPhoto(row.chat, known, options, limit)).message_id;
+      const sendAgain = (either: never) => api.sendPhoto(row.chat, known, options, either);
+      return (await within(FILE_SECONDS_MAX, signal, sendAgain)).message_id;
     }
     const made = await makeFile(body.make).catch((error: unknown) => {
       log.error("file not made", { row: row.id, what: body.make.what, why: failureText(error) });
@@ -90,10 +95,11 @@ export function createCourier(deps: {
     if (!made) return sendText(row, NOT_MADE, [], signal);
     const file = new InputFile("bytes" in made ? made.bytes : made.path, made.name);
     const isPicture = /\.(?:png|jpe?g)$/i.test(made.name);
-    const sent = isPicture
-      ? await api.sendPhoto(row.chat, file, options, limit)
-      : await api.sendDocument(row.chat, file, options, limit);
-    return sent.message_id;
+    const send = (either: never): Promise<{ message_id: number }> =>
+      isPicture
+        ? api.sendPhoto(row.chat, file, options, either)
+        : api.sendDocument(row.chat, file, options, either);
+    return (await within(FILE_SECONDS_MAX, signal, send)).message_id;
   }
 
   async function deliver(row: OutboxRow, signal: AbortSignal): Promise<number | null> {
@@ -122,12 +128,6 @@ export function createCourier(deps: {
 }
 
 const plain = { parse_mode: "HTML" as const, link_preview_options: { is_disabled: true } };
-
-/** Ends with the sender's own signal or after so many seconds, whichever comes first. */
-function within(signal: AbortSignal, seconds: number): never {
-  // grammY's type for a signal is that of a package for old platforms; it takes the platform's own.
-  return AbortSignal.any([signal, AbortSignal.timeout(seconds * 1000)]) as never;
-}
 
 function replyParameters(row: OutboxRow) {
   if (!row.replyTo || !/^\d+$/.test(row.replyTo)) return {};

@@ -4,6 +4,7 @@ import { failureText, type Log } from "../log.ts";
 import { waitSeconds } from "../sender.ts";
 import { ALLOWED_UPDATES } from "./bot.ts";
 import type { CatchingUp } from "./catching-up.ts";
+import { within } from "./deadline.ts";
 import { pause } from "./direct.ts";
 
 /** How long a poll waits at the server for an update, and how long until a poll without answer is broken off. */
@@ -93,10 +94,8 @@ function superviseCalls(deps: PollingDeps): void {
     catchingUp.asking();
     // While something may wait, the answer comes at once; else the poll waits for what comes.
     const asked = catchingUp.isDone() ? payload : { ...payload, timeout: 0 };
-    const timeout = AbortSignal.timeout(POLL_SECONDS_MAX * 1000);
-    const either = signal ? AbortSignal.any([signal as never, timeout]) : timeout;
     try {
-      const answer = await call(method, asked, either as never);
+      const answer = await within(POLL_SECONDS_MAX, signal as never, (either) => call(method, asked, either));
       if (answer.ok) catchingUp.answered((answer.result as unknown[]).length);
       else catchingUp.failed();
       if (answer.ok) onPolled();
