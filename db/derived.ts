@@ -135,13 +135,13 @@ function groupedByFact(legs: PostingRow[]): Map<number, PostingRow[]> {
   return grouped;
 }
 
-function pieceRow({ traits, hold, ...rest }: Readonly<Piece>): PieceRow {
-  const held = {
-    holdSince: hold?.since ?? null,
-    holdBuyer: hold?.buyer ?? null,
-    holdUntil: hold?.until ?? null,
-  };
-  return columnsOf(PIECE_COLUMNS, { ...rest, ...held, traits: JSON.stringify(traits) });
+function pieceRow(piece: Readonly<Piece>): PieceRow {
+  const row = columnsOf(PIECE_COLUMNS, piece as unknown as PieceRow);
+  row.traits = JSON.stringify(piece.traits);
+  row.holdSince = piece.hold?.since ?? null;
+  row.holdBuyer = piece.hold?.buyer ?? null;
+  row.holdUntil = piece.hold?.until ?? null;
+  return row;
 }
 
 function loanRow({ stretches, ...rest }: Readonly<Loan>): LoanRow {

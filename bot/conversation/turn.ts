@@ -74,16 +74,27 @@ export interface Turn extends ConversationDeps {
   before: Figures;
 }
 
-/** A turn in which nothing has come of the message yet. */
+/** A turn in which nothing has come of the message yet. Written out: spread together it would be a table and no shape. */
 export function newTurn(
   deps: ConversationDeps,
   of: Pick<Turn, "person" | "chat" | "note" | "said" | "lines">,
 ): Turn {
-  const today = dayOfInstant(of.said, deps.zone());
-  const root = deps.ledger.note(of.note)?.root ?? of.note;
-  const empty = {
+  return {
+    ledger: deps.ledger,
+    currency: deps.currency,
+    zone: deps.zone,
+    now: deps.now,
+    log: deps.log,
+    person: of.person,
+    chat: of.chat,
+    note: of.note,
+    root: deps.ledger.note(of.note)?.root ?? of.note,
+    said: of.said,
+    today: dayOfInstant(of.said, deps.zone()),
+    lines: of.lines,
     recorded: [],
     heard: [],
+    looked: { recorded: 0, heard: 0, calls: callsOf([]) },
     refused: [],
     asked: [],
     spoken: [],
@@ -91,15 +102,14 @@ export function newTurn(
     files: [],
     released: [],
     closed: false,
+    mended: false,
     tellsWaiting: false,
     changed: false,
-    leadOn: false,
-    isLeft: false,
-    looked: { recorded: 0, heard: 0, calls: callsOf([]) },
-    mended: false,
     pressed: null,
+    isLeft: false,
+    leadOn: false,
+    before: figuresNow(deps),
   };
-  return { ...deps, ...of, root, today, ...empty, before: figuresNow(deps) };
 }
 
 /** The money figures as of the moment of the reply, whenever the message was said. */
