@@ -1,8 +1,7 @@
 import { earmarked } from "../../core/books/month.ts";
 import { statusOf } from "../../core/books/piece.ts";
-import type { Button, Reply } from "../../core/reply.ts";
+import type { Button } from "../../core/reply.ts";
 import { createMemory } from "../../db/memory.ts";
-import type { Said } from "../../db/outbox.ts";
 import { STEPS } from "./composing.ts";
 import { openQuestions } from "./questions.ts";
 import type { Turn } from "./turn.ts";
@@ -16,10 +15,18 @@ export function tidyButtons(turn: Turn): void {
   if (!turn.changed && !turn.closed && turn.pressed === null) return;
   const pressed = turn.pressed === null ? null : ledger.outbox.messageOf(chat, turn.pressed);
   const asked = new Set(openQuestions(turn).map(({ note }) => note));
-  for (const [outbox, { text, buttons = [] }] of shownReplies(ledger.outbox.lately(chat))) {
+  const edited = new Set<number>();
+  for (const { id, body } of ledger.outbox.lately(chat)) {
+    if (body.kind === "file") continue;
+    // Newest first: what a message shows now is said by its last edit.
+    const outbox = body.kind === "edit" ? body.outbox : id;
+    if (edited.has(outbox)) continue;
+    if (body.kind === "edit") edited.add(outbox);
+    const { text, buttons } = body.reply;
+    if (!buttons || buttons.length === 0) continue;
     const isUsed = outbox === pressed?.id && isOnce(buttons);
     const left = isUsed ? [] : leftOf(turn, buttons, asked);
-    if (left === buttons || buttons.length === 0) continue;
+    if (left === buttons) continue;
     const reply = left.length > 0 ? { text, buttons: left } : { text };
     ledger.outbox.queue({ chat, body: { kind: "edit", outbox, reply } });
   }
@@ -27,21 +34,15 @@ export function tidyButtons(turn: Turn): void {
 
 /** The buttons that are not stale; nearly always all of them. */
 function leftOf(turn: Turn, buttons: Button[][], asked: ReadonlySet<number>): Button[][] {
-  if (buttons.every((row) => row.every(({ press }) => !isStale(turn, press, asked)))) return buttons;
+  if (!hasStale(turn, buttons, asked)) return buttons;
   return buttons
     .map((row) => row.filter(({ press }) => !isStale(turn, press, asked)))
     .filter((row) => row.length > 0);
 }
 
-/** What each of the bot's messages shows now, by the outbox row that sent it. `rows`: newest first. */
-function shownReplies(rows: readonly Said[]): Map<number, Reply> {
-  const shown = new Map<number, Reply>();
-  for (const { id, body } of rows) {
-    if (body.kind === "file") continue;
-    const of = body.kind === "edit" ? body.outbox : id;
-    if (!shown.has(of)) shown.set(of, body.reply);
-  }
-  return shown;
+function hasStale(turn: Turn, buttons: readonly Button[][], asked: ReadonlySet<number>): boolean {
+  for (const row of buttons) for (const { press } of row) if (isStale(turn, press, asked)) return true;
+  return false;
 }
 
 /** Whether any one press uses up all the buttons of a message: those that lead a newcomer, set a goal, or name the piece of a picture. */
@@ -49,30 +50,33 @@ function isOnce(buttons: readonly Button[][]): boolean {
   return buttons.flat().every(({ press }) => /^(?:[zgl]|p[fx]):/.test(press));
 }
 
-/** The same buttons are looked at after every note. */
-const partsOf = createMemory((press: string) => press.split(":"), true);
+/** What a press says, in shape for being looked at after every note. */
+const partsOf = createMemory((press: string) => {
+  const [kind, what = "", more = ""] = press.split(":");
+  return { kind, what, whatNumber: Number(what), moreNumber: Number(more) };
+}, true);
 
 /** Whether pressing a button could only be answered with a regret. */
 function isStale(turn: Turn, press: string, asked: ReadonlySet<number>): boolean {
   const { ledger } = turn;
-  const [kind, what = "", more = ""] = partsOf.get(press);
+  const { kind, what, whatNumber, moreNumber } = partsOf.get(press);
   switch (kind) {
     case "q":
       return ledger.questions.byToken(what)?.closed !== null;
     case "u":
-      return !asked.has(Number(what)) && ledger.standingFactsOf(Number(what)).length === 0;
+      return !asked.has(whatNumber) && !ledger.hasStandingFacts(whatNumber);
     case "n": {
-      const piece = ledger.books.pieces.get(Number(more));
+      const piece = ledger.books.pieces.get(moreNumber);
       return !piece || STEPS[what]?.of.includes(statusOf(piece)) !== true;
     }
     case "nl":
     case "nw":
     case "nx":
-      return isSettled(turn, kind, Number(what));
+      return isSettled(turn, kind, whatNumber);
     case "l":
       return what === "loan" && ledger.books.loans.size > 0;
     case "rs":
-      return earmarked(ledger.books, turn.today) !== Number(what);
+      return earmarked(ledger.books, turn.today) !== whatNumber;
     default:
       return false;
   }
