@@ -27,12 +27,12 @@ export function createJoiner(deps: {
   ledger: Ledger;
   zone: () => string;
   now: () => Instant;
-}): (chat: string) => void {
+}): (chat: string, waiting: number) => void {
   const { ledger } = deps;
-  return (chat) => {
-    const few = ledger.outbox.waiting(chat, WAITING_MIN);
-    const [head] = few;
-    if (!head || few.length < WAITING_MIN || !isJoinable(head, new Set())) return;
+  return (chat, count) => {
+    if (count < WAITING_MIN) return;
+    const head = ledger.outbox.headOf(chat);
+    if (!head || !isJoinable(head, new Set())) return;
     const waiting = ledger.outbox.waiting(chat, WAITING_MAX);
     const prompts = openPrompts(ledger);
     const rows = waiting.filter((row): row is TextRow => isJoinable(row, prompts));

@@ -1,5 +1,5 @@
 import type { Instant } from "../core/calendar.ts";
-import type { Outbox, OutboxRow } from "../db/outbox.ts";
+import type { Head, Outbox, OutboxRow } from "../db/outbox.ts";
 import { failureText, type Log } from "./log.ts";
 
 /** What came of handing one outbox row to a chat. */
@@ -30,8 +30,8 @@ interface SenderDeps {
   courier: Courier;
   now: () => Instant;
   log: Log;
-  /** Called before a chat's oldest row is sent: it may put what waits for that chat into fewer rows. */
-  join?: (chat: string) => void;
+  /** Called before a chat's oldest row is sent: it may put the rows that wait for that chat into fewer. */
+  join?: (chat: string, waiting: number) => void;
   /** Called when a chat would not take anything. */
   onUnreachable?: (chat: string) => void;
   /** Milliseconds of a clock that nobody can set. */
@@ -95,16 +95,16 @@ export function startSender(deps: SenderDeps): Sender {
   }
 
   /** What cannot be told together is told apart. */
-  function joinWaiting(chat: string): void {
+  function joinWaiting(chat: string, waiting: number): void {
     try {
-      join?.(chat);
+      join?.(chat, waiting);
     } catch (error) {
       log.error("not joined", { why: failureText(error) });
     }
   }
 
-  async function sendHead(chat: string): Promise<void> {
-    joinWaiting(chat);
+  async function sendHead({ chat, waiting }: Head): Promise<void> {
+    joinWaiting(chat, waiting);
     const row = outbox.headOf(chat);
     if (!row) return;
     const sending = unmarked.get(row.id) ?? (await courier.send(row, breakOff.signal).catch(bugSending(row)));
@@ -120,16 +120,16 @@ export function startSender(deps: SenderDeps): Sender {
     log.error("the outbox failed", { why: failureText(error) });
   }
 
-  async function sendOne(chat: string): Promise<void> {
+  async function sendOne(head: Head): Promise<void> {
     try {
-      await sendHead(chat);
+      await sendHead(head);
       failures = 0;
       failingSince = null;
     } catch (error) {
       onFailure(error);
       await alarm.rest(waitSeconds(failures) * 1000, "whatever comes");
     } finally {
-      inHand.delete(chat);
+      inHand.delete(head.chat);
       alarm.ring();
     }
   }
@@ -137,11 +137,11 @@ export function startSender(deps: SenderDeps): Sender {
   /** Starts a send in each chat whose oldest row may go; gives the milliseconds until the next one may. */
   function sendDue(): number {
     let next = LOOK_AGAIN_MS;
-    for (const { id, chat, notBefore } of outbox.heads()) {
-      if (inHand.has(chat)) continue;
-      const milliseconds = waits.left(id, notBefore);
+    for (const head of outbox.heads()) {
+      if (inHand.has(head.chat)) continue;
+      const milliseconds = waits.left(head.id, head.notBefore);
       if (milliseconds > 0) next = Math.min(next, milliseconds);
-      else inHand.set(chat, sendOne(chat));
+      else inHand.set(head.chat, sendOne(head));
     }
     return next;
   }

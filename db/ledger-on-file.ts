@@ -203,8 +203,12 @@ export class LedgerOnFile implements Ledger {
     return this.#notes.find(chat, message);
   }
 
-  recentNotes(author: number | null, since: number): Note[] {
-    return this.#notes.recent(author, since);
+  recentNotes(since: number, isMeant: (note: Note) => boolean): Note[] {
+    return this.#notes.recent(since, isMeant);
+  }
+
+  hasRecentNote(since: number, isMeant: (note: Note) => boolean): boolean {
+    return this.#notes.anyRecent(since, isMeant);
   }
 
   factById(id: number): Fact | null {
@@ -226,6 +230,11 @@ export class LedgerOnFile implements Ledger {
 
   standingFactsOf(root: number): Fact[] {
     return this.#standing(this.#factsOf.get(root));
+  }
+
+  hasStandingFacts(root: number): boolean {
+    const { byId } = this.#loaded();
+    return this.#factsOf.get(root).some((id) => byId.has(id));
   }
 
   standingFactsAnswered(root: number): Fact[] {

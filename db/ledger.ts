@@ -63,8 +63,10 @@ export interface LedgerReader {
   note(id: number): Note | null;
   /** The latest revision of a message; its `root` is the id of the first. */
   findNote(chat: string, message: string): Note | null;
-  /** Notes handled at or after an instant, newest first: a person's, or everybody's. */
-  recentNotes(author: number | null, since: number): Note[];
+  /** Notes handled at or after an instant that are meant, newest first. */
+  recentNotes(since: number, isMeant: (note: Note) => boolean): Note[];
+  /** Whether there is any of these. */
+  hasRecentNote(since: number, isMeant: (note: Note) => boolean): boolean;
   /** A fact, standing or voided. */
   factById(id: number): Fact | null;
   /** A fact that stands. */
@@ -73,6 +75,8 @@ export interface LedgerReader {
   newestFact(fits: (fact: Fact) => boolean): Fact | null;
   /** What stands of a message (by the id of its first revision), in fold order. */
   standingFactsOf(root: number): Fact[];
+  /** Whether anything stands of a message. */
+  hasStandingFacts(root: number): boolean;
   /** What stands that a message (by the id of its first revision) recorded only as an answer about another one. */
   standingFactsAnswered(root: number): Fact[];
   /** What stands that was recorded in a place (`place` of a fact) or after it; no order. */

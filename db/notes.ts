@@ -12,8 +12,9 @@ export type NoteState = Note["state"];
 export const MENDED = "mended";
 /** How many corrections an undo looks back over. */
 const MENDS_LOOKED_AT = 50;
-/** So many of the latest notes are remembered at the most. */
+/** So many of the latest notes are remembered at the most, and all of the last hour, which a flood would read again and again. */
 const LATELY_MAX = 500;
+const LATELY_MS = 3_600_000;
 
 export interface NewNote {
   chat: string;
@@ -36,8 +37,10 @@ export interface Notes {
   find(chat: string, message: string): Note | null;
   /** A person's latest messages that corrected earlier ones, newest first. */
   mendedBy(author: number): number[];
-  /** Notes handled at or after an instant, newest first: a person's, or everybody's. */
-  recent(author: number | null, since: Instant): Note[];
+  /** Notes handled at or after an instant that are meant, newest first. */
+  recent(since: Instant, isMeant: (note: Note) => boolean): Note[];
+  /** Whether there is any of these. */
+  anyRecent(since: Instant, isMeant: (note: Note) => boolean): boolean;
 }
 
 /** The messages of a ledger as they were typed. */
@@ -93,6 +96,10 @@ export function openNotes(connection: Connection, isKept = false): Notes & { for
     // A name taken by an earlier message of the chat goes on behind an "@", before a number; ":" sorts after it.
     return namedAgain.get({ chat, from: `${message}@`, to: `${message}@:` }) ?? first;
   };
+  const rowsSince = (since: Instant): readonly Note[] => {
+    if (!isKept || !lately || lately.since > since) lately = { since, rows: recent.all({ since }) };
+    return lately.rows;
+  };
   return {
     forget,
     add(note) {
@@ -112,8 +119,8 @@ export function openNotes(connection: Connection, isKept = false): Notes & { for
       looked = null;
       next = id + 1;
       inHand = row;
-      if (lately && lately.rows.length < LATELY_MAX) lately.rows.unshift(row);
-      else lately = null;
+      if (lately && lately.rows.length >= LATELY_MAX && isLongAgo(lately.rows.at(-1)!, row)) lately = null;
+      lately?.rows.unshift(row);
       return id;
     },
     setState(id, state, of) {
@@ -136,11 +143,9 @@ export function openNotes(connection: Connection, isKept = false): Notes & { for
         .limit(MENDS_LOOKED_AT)
         .all()
         .map(({ id }) => id),
-    recent(author, since) {
-      if (!isKept || !lately || lately.since > since) lately = { since, rows: recent.all({ since }) };
-      return lately.rows.filter(
-        (note) => note.handled >= since && (author === null || note.author === author),
-      );
-    },
+    recent: (since, isMeant) => rowsSince(since).filter((note) => note.handled >= since && isMeant(note)),
+    anyRecent: (since, isMeant) => rowsSince(since).some((note) => note.handled >= since && isMeant(note)),
   };
 }
+
+const isLongAgo = (before: Note, now: Note): boolean => before.handled < now.handled - LATELY_MS;

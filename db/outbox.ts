@@ -65,6 +65,9 @@ export interface OutboxRow {
 /** Of a row what stays as it is, whatever becomes of the sending. */
 export type Said = Pick<OutboxRow, "id" | "body" | "replyTo">;
 
+/** `waiting`: how many of the chat's rows are unsent, itself included. */
+export type Head = Pick<OutboxRow, "id" | "chat" | "notBefore"> & { waiting: number };
+
 interface NewOutboxRow {
   chat: string;
   body: OutboxBody;
@@ -87,7 +90,7 @@ export interface Outbox {
   /** `unreachable`: not for what it says, but because the chat takes nothing at all. */
   giveUp(id: number, why: string, unreachable?: boolean): void;
   /** Each chat's oldest unsent row, whether it may go yet or not. */
-  heads(): Pick<OutboxRow, "id" | "chat" | "notBefore">[];
+  heads(): Head[];
   headOf(chat: string): OutboxRow | null;
   /** A chat's oldest unsent rows, at most so many. */
   waiting(chat: string, limit: number): OutboxRow[];
@@ -119,8 +122,11 @@ export function openOutbox(connection: Connection, isKept = false): Outbox & { f
   const write = rowWriter(connection, outbox, "keep");
   // Of the columns beside a minimum SQLite gives those of its row (sqlite.org/lang_select.html#bareagg).
   const heads = sqlite.prepare(
-    "select min(id) as id, chat, not_before as notBefore from outbox where sent is null and gave_up is null group by chat order by id",
-  ) as Statement<[], Pick<OutboxRow, "id" | "chat" | "notBefore">>;
+    "select min(id) as id, chat, not_before as notBefore, count(*) as waiting from outbox where sent is null and gave_up is null group by chat order by id",
+  ) as Statement<[], Head>;
+  const headIdOf = sqlite
+    .prepare("select min(id) from outbox where chat = ? and sent is null and gave_up is null")
+    .pluck() as Statement<[string], number | null>;
   const byId = db
     .select()
     .from(outbox)
@@ -133,6 +139,8 @@ export function openOutbox(connection: Connection, isKept = false): Outbox & { f
     .orderBy(asc(outbox.id))
     .limit(sql.placeholder("limit"))
     .prepare();
+  // The row queued last, nearly always the next one to be sent.
+  let fresh: OutboxRow | null = null;
   const markSent = sqlite.prepare("update outbox set sent = ?, message = ? where id = ?");
   const lately = createMemory(
     (chat: string) =>
@@ -149,16 +157,21 @@ export function openOutbox(connection: Connection, isKept = false): Outbox & { f
   );
   const change = (id: number, values: Partial<typeof outbox.$inferInsert>): void => {
     lately.forget();
+    fresh = null;
     db.update(outbox).set(values).where(eq(outbox.id, id)).run();
   };
-  const get = (id: number): OutboxRow | null => rowOf(byId.get({ id }));
+  const get = (id: number): OutboxRow | null => (fresh?.id === id ? fresh : rowOf(byId.get({ id })));
   return {
-    forget: lately.forget,
+    forget() {
+      lately.forget();
+      fresh = null;
+    },
     queue({ chat, body: content, about, replyTo, key }) {
       const parsed = body.parse(content);
       const rest = { queued: Date.now(), tries: 0, notBefore: null, sent: null, message: null, gaveUp: null };
       const links = { note: about ?? null, replyTo: replyTo ?? null, key: key ?? null };
       const id = write.run({ id: null, chat, body: JSON.stringify(parsed), ...links, ...rest });
+      fresh = isKept && id !== null ? { id, chat, body: parsed, ...links, ...rest } : null;
       if (id !== null)
         lately.change(chat, (before) => [
           { id, body: parsed, replyTo: links.replyTo },
@@ -168,18 +181,24 @@ export function openOutbox(connection: Connection, isKept = false): Outbox & { f
     },
     get,
     nextUnsent(now, chat) {
-      const isNext = (head: Pick<OutboxRow, "chat" | "notBefore">) =>
+      const isNext = (head: Head) =>
         (head.notBefore ?? 0) <= now && (chat === undefined || head.chat === chat);
       const head = heads.all().find(isNext);
       return head ? get(head.id) : null;
     },
     // Lost in a power cut it is sent twice, which is allowed; a flush of the disk for each would cost more than it.
-    markSent: (id, message, now) => withoutFlush(sqlite, () => markSent.run(now, message, id)),
+    markSent(id, message, now) {
+      fresh = null;
+      withoutFlush(sqlite, () => markSent.run(now, message, id));
+    },
     putOff: (id, notBefore, tries) => change(id, { notBefore, tries }),
     giveUp: (id, why, unreachable = false) =>
       change(id, { gaveUp: unreachable ? `${UNREACHABLE}${why}` : why }),
     heads: () => heads.all(),
-    headOf: (chat) => decodedAll(unsentOf.all({ chat, limit: 1 }))[0] ?? null,
+    headOf(chat) {
+      const id = headIdOf.get(chat);
+      return typeof id === "number" ? get(id) : null;
+    },
     waiting: (chat, limit) => decodedAll(unsentOf.all({ chat, limit })),
     join([first, ...others], content) {
       const said = first.body.kind === "text" ? (first.body.joined ?? first.body.reply.text) : "";

@@ -55,7 +55,8 @@ function queueReply(turn: Turn, body: Extract<OutboxBody, { kind: "text" }>): nu
 function isOneOfSeveral({ ledger, person, root, said, now, pressed }: Turn): boolean {
   if (pressed !== null) return false;
   if (now() - said > TOGETHER_MS) return true;
-  return ledger
-    .recentNotes(person, now() - TOGETHER_MS)
-    .some((note) => note.root !== root && !note.message.startsWith("press:"));
+  return ledger.hasRecentNote(
+    now() - TOGETHER_MS,
+    (note) => note.author === person && note.root !== root && !note.message.startsWith("press:"),
+  );
 }

@@ -93,7 +93,7 @@ function noMoreLeft({ ledger }: ConversationDeps, { id }: Note): void {
 
 function planOf({ ledger, today }: Turn, file: number): Steps<HistoryPlan> {
   const { books, settings } = ledger;
-  const earlier = (settings.get("pastNotes") ?? []).filter((note) => ledger.standingFactsOf(note).length > 0);
+  const earlier = (settings.get("pastNotes") ?? []).filter((note) => ledger.hasStandingFacts(note));
   return planning(ledger.note(file)?.text ?? "", {
     today,
     pieces: books.pieces.values(),

@@ -19,19 +19,20 @@ export function tellOfTwin(turn: Turn, text: string): boolean {
 export function twinsOf(turn: Turn, text: string): Note[] {
   const { ledger } = turn;
   const isAsked = (note: Note) => ledger.questions.everyOpen().some((open) => open.note === note.root);
-  return ledger
-    .recentNotes(null, turn.now() - 2 * AGAIN_MS)
-    .filter(({ root, said }) => root !== turn.root && Math.abs(turn.said - said) <= AGAIN_MS)
-    .filter((note) => sameWords(note.text, text) && (hasRecorded(turn, note) || isAsked(note)));
+  const words = plainWords.get(text);
+  return ledger.recentNotes(
+    turn.now() - 2 * AGAIN_MS,
+    (note) =>
+      note.root !== turn.root &&
+      Math.abs(turn.said - note.said) <= AGAIN_MS &&
+      plainWords.get(note.text) === words &&
+      (hasRecorded(turn, note) || isAsked(note)),
+  );
 }
 
 export function hasRecorded({ ledger }: Turn, { root }: Note): boolean {
-  return ledger.standingFactsOf(root).length > 0;
+  return ledger.hasStandingFacts(root);
 }
 
 /** The words of a message without what may differ in a second one. In a flood each is compared with all of the last minutes. */
 const plainWords = createMemory((text: string) => text.trim().toLowerCase().replace(/\s+/g, " "), true);
-
-function sameWords(a: string, b: string): boolean {
-  return plainWords.get(a) === plainWords.get(b);
-}

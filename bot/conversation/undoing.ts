@@ -99,7 +99,7 @@ function askWayOut(turn: Turn, fact: Fact, way: Fact): void {
 
 /** A reply to a correction is about what it corrected, as long as it recorded nothing of its own. */
 function repliedMend({ ledger }: Turn, root: number): number | null {
-  return ledger.note(root)?.outcome === MENDED && ledger.standingFactsOf(root).length === 0 ? root : null;
+  return ledger.note(root)?.outcome === MENDED && !ledger.hasStandingFacts(root) ? root : null;
 }
 
 /** The note at which anything of this person's was last recorded or asked; 0: never. */

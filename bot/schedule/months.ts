@@ -92,7 +92,7 @@ export function monthRetelling(): Job {
       return JSON.stringify(now) === JSON.stringify(before) ? [] : [{ month, before, now }];
     });
     // Those still coming in may change it again.
-    if (changed.length > 0 && ledger.recentNotes(null, instant - QUIET_MS).length > 0) return false;
+    if (changed.length > 0 && ledger.hasRecentNote(instant - QUIET_MS, () => true)) return false;
     looked = { books, facts: books.facts.length };
     if (changed.length === 0) return false;
     return ledger.transaction(() => {

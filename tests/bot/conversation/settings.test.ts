@@ -25,7 +25,7 @@ test("each way to change them that is shown works as it stands", () => {
   const [, ways = ""] = text.split("To change them, send:\n");
   for (const way of ways.split(/\n| · /)) {
     const { text: reply } = chat.say(way);
-    const note = chat.ledger.recentNotes(null, 0)[0];
+    const note = chat.ledger.recentNotes(0, () => true)[0];
     expect([way, reply, note?.state]).toEqual([
       way,
       expect.any(String),
