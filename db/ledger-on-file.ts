@@ -31,6 +31,9 @@ export class ImpossibleHistory extends Error {
   }
 }
 
+/** Of so many of the latest facts it is remembered which pieces they changed. */
+const TOUCHED_MAX = 100;
+
 interface Ownership {
   onClose?: () => void;
   /** This release wrote the file itself, so its facts need no second look as they come out. */
@@ -61,6 +64,8 @@ export class LedgerOnFile implements Ledger {
   #next = { fact: 1, piece: 1 };
   /** Goes up with each change of the books, and where one is rolled back. */
   #age = 0;
+  /** The pieces that each of the latest facts changed, of those that fold behind all others. */
+  readonly #touched: { age: number; pieces: readonly number[] }[] = [];
   /** A write that threw half way: its transaction may not commit even where the error was caught. */
   #broken: unknown = null;
 
@@ -98,6 +103,12 @@ export class LedgerOnFile implements Ledger {
 
   get age(): number {
     return this.#age;
+  }
+
+  touchedSince(age: number): readonly number[] | null {
+    const since = this.#touched.filter((each) => each.age > age);
+    // What is no fact behind all others makes the books older without an entry here.
+    return since.length === this.#age - age ? since.flatMap(({ pieces }) => pieces) : null;
   }
 
   get nextPiece(): number {
@@ -234,7 +245,8 @@ export class LedgerOnFile implements Ledger {
 
   hasStandingFacts(root: number): boolean {
     const { byId } = this.#loaded();
-    return this.#factsOf.get(root).some((id) => byId.has(id));
+    for (const id of this.#factsOf.get(root)) if (byId.has(id)) return true;
+    return false;
   }
 
   standingFactsAnswered(root: number): Fact[] {
@@ -349,7 +361,10 @@ export class LedgerOnFile implements Ledger {
     const problem = recordFact(books, fact);
     if (problem) return { kind: "impossible", fact, problem };
     this.#store([fact]);
-    this.#derived.write(books, books.takeChanges());
+    const changes = books.takeChanges();
+    this.#derived.write(books, changes);
+    this.#touched.push({ age: this.#age, pieces: changes.pieces });
+    if (this.#touched.length > TOUCHED_MAX) this.#touched.shift();
     return { kind: "recorded", facts: [fact] };
   }
 

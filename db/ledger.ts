@@ -58,6 +58,8 @@ export interface LedgerReader {
   readonly books: Books;
   /** Changes with each change of the books: what was worked out at an age is good as long as it is this. */
   readonly age: number;
+  /** The pieces changed since an age by facts that fold behind all others; null where anything else may have changed. */
+  touchedSince(age: number): readonly number[] | null;
   /** One more than the highest piece number ever given. */
   readonly nextPiece: number;
   note(id: number): Note | null;

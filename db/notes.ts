@@ -131,7 +131,11 @@ export function openNotes(connection: Connection, isKept = false): Notes & { for
       if (lately && place >= 0) lately.rows[place] = { ...lately.rows[place]!, state, outcome };
       setState.run(state, outcome, id);
     },
-    get: (id) => (isKept && inHand?.id === id ? { ...inHand } : (byId.get({ id }) ?? null)),
+    get(id) {
+      if (!isKept) return byId.get({ id }) ?? null;
+      const known = inHand?.id === id ? inHand : lately?.rows[(lately.rows[0]?.id ?? 0) - id];
+      return known?.id === id ? { ...known } : (byId.get({ id }) ?? null);
+    },
     find,
     mendedBy: (author) =>
       db

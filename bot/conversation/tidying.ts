@@ -1,10 +1,21 @@
 import { earmarked } from "../../core/books/month.ts";
 import { statusOf } from "../../core/books/piece.ts";
 import type { Button } from "../../core/reply.ts";
+import type { Ledger } from "../../db/ledger.ts";
 import { createMemory } from "../../db/memory.ts";
+import type { OutboxBody, Said } from "../../db/outbox.ts";
 import { STEPS } from "./composing.ts";
 import { openQuestions } from "./questions.ts";
 import type { Turn } from "./turn.ts";
+
+/** How far a chat's buttons were looked through: by which age of the books, which row, and which notes being asked about. */
+interface Tidied {
+  age: number;
+  row: number;
+  asked: string;
+}
+
+const tidied = new WeakMap<Ledger, Map<string, Tidied>>();
 
 /**
  * Takes away the buttons in this chat that are used up, or that the books have overtaken. Those further back than the
@@ -15,21 +26,58 @@ export function tidyButtons(turn: Turn): void {
   if (!turn.changed && !turn.closed && turn.pressed === null) return;
   const pressed = turn.pressed === null ? null : ledger.outbox.messageOf(chat, turn.pressed);
   const asked = new Set(openQuestions(turn).map(({ note }) => note));
+  const isConcerned = concernedSince(turn, [...asked].join());
   const edited = new Set<number>();
-  for (const { id, body } of ledger.outbox.lately(chat)) {
+  for (const said of ledger.outbox.lately(chat)) {
+    const { id, body } = said;
     if (body.kind === "file") continue;
     // Newest first: what a message shows now is said by its last edit.
     const outbox = body.kind === "edit" ? body.outbox : id;
     if (edited.has(outbox)) continue;
     if (body.kind === "edit") edited.add(outbox);
     const { text, buttons } = body.reply;
-    if (!buttons || buttons.length === 0) continue;
+    if (!buttons || buttons.length === 0 || !isConcerned(said)) continue;
     const isUsed = outbox === pressed?.id && isOnce(buttons);
     const left = isUsed ? [] : leftOf(turn, buttons, asked);
     if (left === buttons) continue;
     const reply = left.length > 0 ? { text, buttons: left } : { text };
     ledger.outbox.queue({ chat, body: { kind: "edit", outbox, reply } });
   }
+}
+
+/**
+ * Which rows the books may have overtaken since the chat was last tidied. After notes that only add to the books these
+ * are the ones said since, those about the pieces of the notes, and those of which the books do not tell.
+ */
+function concernedSince(turn: Turn, asked: string): (said: Said) => boolean {
+  const { ledger, chat } = turn;
+  const chats = tidied.get(ledger) ?? new Map<string, Tidied>();
+  const before = chats.get(chat);
+  tidied.set(ledger, chats);
+  chats.set(chat, { age: ledger.age, row: ledger.outbox.lately(chat)[0]?.id ?? 0, asked });
+  const isSame = before?.asked === asked && !turn.closed && turn.pressed === null;
+  const touched = isSame ? ledger.touchedSince(before.age) : null;
+  if (!before || touched === null) return () => true;
+  return ({ id, body }) => {
+    const { pieces, isOfPieces } = subjectsOf(body);
+    return id > before.row || !isOfPieces || pieces.some((piece) => touched.includes(piece));
+  };
+}
+
+const subjects = new WeakMap<OutboxBody, { pieces: number[]; isOfPieces: boolean }>();
+
+/** The pieces that the buttons of a reply are about; `isOfPieces`: nothing else but a note makes one of them stale. */
+function subjectsOf(body: OutboxBody): { pieces: readonly number[]; isOfPieces: boolean } {
+  const known = subjects.get(body);
+  if (known) return known;
+  const buttons = body.kind === "file" ? [] : (body.reply.buttons ?? []);
+  const parts = buttons.flat().map(({ press }) => partsOf.get(press));
+  const of = {
+    pieces: parts.flatMap(({ kind, moreNumber }) => (kind === "n" ? [moreNumber] : [])),
+    isOfPieces: parts.every(({ kind }) => kind === "n" || kind === "u"),
+  };
+  subjects.set(body, of);
+  return of;
 }
 
 /** The buttons that are not stale; nearly always all of them. */
