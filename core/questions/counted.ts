@@ -71,6 +71,7 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   if (f.groups("place")) return { counted: "listed", cue: "listed" };
   if (f.place) return { counted: "on the market", cue: "listed" };
   if (f.priced) return { counted: "sold", cue: "soldFor" };
+  if (f.piece && f.plainCount && f.has("howMany") && !f.period) return { counted: "unsold", cue: "howMany" };
   return f.source || f.person || f.unit("minutes", "days", "miles")
     ? { counted: "bought", cue: "bought" }
     : null;

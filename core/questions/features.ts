@@ -70,6 +70,7 @@ export function featuresOf(parts: Parts): Features {
         mark.senses.own.some(({ dimension }) => dimension === "buyer") &&
         !mark.senses.own.some(({ dimension }) => dimension === "source"),
     ),
+    fromSource: items.some((item) => item.link === "from" && isSource(item)),
     whoDid: /\bwho(?: has| have|ve|d)? (?:actually |originally )?(\w+)/.exec(parts.said)?.[1] ?? "",
     whereabouts:
       /\bwhere(?:s| is| are|d| did| has| have) (?!.*\b(?:come|came|from|buy|find|found|listed)\b)/.test(
@@ -92,7 +93,15 @@ export function featuresOf(parts: Parts): Features {
     place: own("place"),
     whom: whomOf(parts.said),
     method: items.some(({ mark }) => isMethod(mark)),
-    plain: [...parts.cues.keys()].every((cue) => cue === "total" || cue === "money"),
+    plain: [...parts.cues].every(
+      ([cue, places]) =>
+        cue === "total" ||
+        cue === "money" ||
+        places.every((at) => parts.marks[at]!.senses.flags.has("generic")),
+    ),
+    plainCount:
+      items.some(({ mark }) => mark.senses.thing?.noun !== undefined) &&
+      [...parts.cues.keys()].every((cue) => cue === "howMany" || cue === "total"),
     commands: /^(?:list|show|gimme|give)$/.test(parts.first),
     bare: [...parts.cues].every(
       ([cue, places]) => BARE.includes(cue) && (cue !== "listed" || parts.marks[places[0]!]!.text === "list"),
@@ -115,6 +124,13 @@ export function featuresOf(parts: Parts): Features {
         parts.said,
       ),
     isBuy: orders.some(({ at }) => /^(?:buy|purchase|find)$/.test(parts.marks[at + 1]?.text ?? "")),
+    topped:
+      parts.groups.length === 0 &&
+      orders.some(
+        ({ at }) =>
+          /^(?:the )?(?:highest|lowest)\b/.test(parts.marks[at]!.text) ||
+          /\bfor the (?:most|least)$/.test(parts.said),
+      ),
     tally: tallied(parts),
     told: isTold(parts),
     oldest: orders.some(({ at }) => parts.marks[at]!.text === "oldest"),
@@ -269,7 +285,7 @@ const PIECES: ReadonlySet<string> = new Set([
 function isLinkedGeneric({ marks, cues }: Parts): boolean {
   const links = cues.has("paid") ? ["on", "in", "from", "for"] : ["on", "in", "from"];
   return marks.some(({ text }, at) => {
-    if (!PIECES.has(text) && !/^(?:her|his|their) \w+$/.test(text)) return false;
+    if (!PIECES.has(text) && !/^(?:(?:her|his|their)|what (?:he|she|they)) \w+/.test(text)) return false;
     const before = marks.slice(Math.max(0, at - 2), at);
     if (before.some(({ senses }) => senses.flags.has("parted") && !senses.link)) return false;
     return before.some(

@@ -220,7 +220,7 @@ function beforePeriod(
 ): { senses: Senses; words: number } | null {
   // "Hows the year going"
   const last = at + (phrase?.words ?? 0) - 1;
-  if (phrase && phrase.words > 1 && /^(?:the|my|our)$/.test(words[last]!) && periodAt(words, last, today))
+  if (phrase && phrase.words > 1 && /^(?:the|my|our|all)$/.test(words[last]!) && periodAt(words, last, today))
     return phraseMark(words.slice(0, last), at, vocabulary) ?? phrase;
   // "Took in june" came in.
   if (

@@ -81,7 +81,11 @@ export const RULES: readonly Rule[] = [
         !f.acting &&
         !f.has("who", "sold", "sale", "earn", "howPaid") &&
         !f.groups("buyer")) ||
-      (f.order && f.groups("source") && f.has("paid", "spent") && !f.has("earn", "net", "revenue")) ||
+      ((f.order || f.by) &&
+        f.groups("source") &&
+        f.has("paid", "spent") &&
+        !f.supply &&
+        !f.has("earn", "net", "revenue", "withoutBuying", "overhead")) ||
       // "how much went to yard sales"
       (f.source && f.has("spent") && !f.piece && !f.has("howMany", "earn", "net", "revenue", "sold")) ||
       (f.has("paid") &&
@@ -184,6 +188,12 @@ export const RULES: readonly Rule[] = [
     ],
   },
   {
+    // "How many dressers": those that are here, and the answer says so
+    measure: "count",
+    when: (f) => f.has("howMany") && f.piece && f.plainCount && !f.period && !f.order && !f.limit,
+    takes: [...MUCH, "howMany"],
+  },
+  {
     measure: "profit",
     when: (f) =>
       f.has("earn", "net", "loss") ||
@@ -243,7 +253,7 @@ export const RULES: readonly Rule[] = [
       !f.has("money", "when", "where", "who") &&
       f.has(...HAPPENED) &&
       !f.told &&
-      (f.piece || f.generic || f.source || f.person) &&
+      (f.piece || f.generic || f.source || f.person || f.unit("count")) &&
       (f.period || f.piece || f.source || f.yesNo),
     takes: [...MUCH, "gone", "got", "have"],
   },

@@ -2,11 +2,12 @@ import { Decimal } from "decimal.js";
 import type { Piece } from "../books/books.ts";
 import { proceedsOf, profitOf } from "../books/piece.ts";
 import { daysBetween } from "../calendar.ts";
-import { anHour, type Cents, roundHalfUp } from "../money.ts";
+import { anHour, type Cents, roundHalfUp, show } from "../money.ts";
 import { pluralOf } from "../notes/plural.ts";
 import type { Desk } from "./desk.ts";
 import { isOfKind } from "./filters.ts";
 import { salePriceOf } from "./ledger-index.ts";
+import { singularOf } from "./lexicon.ts";
 
 /** Fewer sales of a kind than this say little: the wider kind speaks for it, and the answer says so. */
 export const TELLING_MIN = 5;
@@ -30,7 +31,7 @@ export interface OwnHistory {
   /** "walnut dressers", "dressers", "pieces". */
   name: string;
   /** How many there are of what was asked, where that was too few. */
-  tooFew: { name: string; count: number } | null;
+  tooFew: { name: string; prices: readonly Cents[] } | null;
 }
 
 function saleOf(desk: Desk, piece: Readonly<Piece>): Sale {
@@ -61,8 +62,12 @@ export function historyFor(desk: Desk, kind: string | null, traits: readonly str
     { name: "pieces", pieces: sold },
   ];
   const chosen = cuts.find(({ pieces }) => pieces.length >= TELLING_MIN) ?? cuts.at(-1)!;
-  const [asked] = cuts as [(typeof cuts)[number]];
-  const tooFew = chosen.name === asked.name ? null : { name: asked.name, count: asked.pieces.length };
+  const narrower = cuts.slice(0, cuts.indexOf(chosen));
+  // "No oak desks sold", where a plain desk was, would be half of it.
+  const few = narrower.find(({ pieces }) => pieces.length > 0) ?? narrower[0];
+  const tooFew = few
+    ? { name: few.name, prices: few.pieces.map((piece) => salePriceOf(desk.books, desk.index, piece) ?? 0) }
+    : null;
   return { sales: chosen.pieces.map((piece) => saleOf(desk, piece)), name: chosen.name, tooFew };
 }
 
@@ -87,10 +92,17 @@ export function usualHour(desk: Desk): Cents | null {
   return middleOf(sales.map(({ profit, minutes }) => anHour(profit, minutes ?? 0)));
 }
 
-/** "Only 2 walnut dressers sold: going by all 14 pieces". */
+/** Sales that are few enough to be told one by one. */
+const TOLD_MAX = 3;
+
+/** "Only 2 walnut dressers sold (140.00, 175.00): going by all 14 sold". */
 export function thinWords({ tooFew, name, sales }: OwnHistory): string | null {
   if (!tooFew) return null;
   const all = name === "pieces" ? `all ${sales.length} sold` : `${sales.length} ${name}`;
-  const few = tooFew.count === 0 ? `No ${tooFew.name} sold yet` : `Only ${tooFew.count} ${tooFew.name} sold`;
+  const { prices } = tooFew;
+  const count = prices.length;
+  const what = count === 1 ? singularOf(tooFew.name) : tooFew.name;
+  const told = count <= TOLD_MAX ? ` (${prices.map(show).join(", ")})` : "";
+  const few = count === 0 ? `No ${tooFew.name} sold yet` : `Only ${count} ${what} sold${told}`;
   return `${few}: going by ${all}`;
 }

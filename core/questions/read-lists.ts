@@ -54,7 +54,9 @@ function isListing(parts: Parts, f: Features): boolean {
   return (
     LIST_WORDS.has(parts.first) ||
     f.has("list", "did", "notes", "last", "first", "traded") ||
-    isCommandOnly(parts, "listed")
+    isCommandOnly(parts, "listed") ||
+    // "What were my van payments"
+    (f.has("loanPaid") && /^(?:what (?:were|are)|which) .*\bpayments\b/.test(parts.said))
   );
 }
 
@@ -282,6 +284,8 @@ function notesAsked(
     ...(isLent ? (["who", "where"] as const) : []),
     ...(asksDay ? (["when", "ageOf"] as const) : []),
     ...(kind ? [kind[0]] : []),
+    // "Which loan payments have i made"
+    ...(kind?.[0] === "loanPaid" ? (["earn"] as const) : []),
     ...(isTheirs ? (["bought", "took"] as const) : []),
   ];
   const extra: Cue[] =

@@ -79,7 +79,14 @@ export function readSuppose(parts: Parts, f: Features, desk: Desk): LoanQuestion
     isAboutLoan || f.has("suppose", "loanPaid", "saves") ? questionOf(parts, f, desk, loan) : null;
   if (!asked) return null;
   const used = new Set([...usedPlaces(parts), ...(timesOf(parts)?.places ?? [])]);
-  const fault = leftOver(withoutTimes(parts), TAKES, { used, isItKnown: true });
+  // "Van or school loan, which one first": all of them are meant.
+  const named = new Set(
+    parts.items.flatMap(({ mark }) =>
+      mark.senses.own.filter(({ dimension }) => dimension === "loan").map(({ value }) => value),
+    ),
+  );
+  const isAll = !("words" in asked) && asked.kind === "first loan" && named.size === desk.books.loans.size;
+  const fault = leftOver(withoutTimes(parts), TAKES, { used, passed: isAll ? ["or"] : [], isItKnown: true });
   return fault ?? asked;
 }
 
@@ -147,8 +154,8 @@ function questionOf(
   if (isDearest && (f.has("which") || f.loan) && parts.amounts.length === 0) return { kind: "first loan" };
   const isFirst = f.has("which") || /^(?:what|which)$/.test(parts.first);
   if (
-    isFirst &&
-    f.has("loan") &&
+    (isFirst || parts.orAt.length > 0) &&
+    f.loan &&
     f.has("first", "payoff", "loanPaid", "paid") &&
     parts.amounts.length === 0 &&
     f.has("first")
@@ -164,7 +171,8 @@ function questionOf(
   if (second) return null;
   // "Raise it by 100"
   const isRaise = parts.marks[first.at - 1]?.text === "by" && /\b(?:rais|bump|upp|increas)/.test(parts.said);
-  const isExtra = f.has("extra") || parts.limits.length > 0 || isRaise;
+  const isAdded = /\b(?:add|adding|added|(?:throw|threw|kick|kicked|chip|chipped) in)\b/.test(parts.said);
+  const isExtra = f.has("extra") || parts.limits.length > 0 || isRaise || isAdded;
   if (f.has("saves") && (f.loan || f.has("interest") || f.has("extra")))
     return { kind: "saved", now: isMonthly ? 0 : first.cents, extra: isMonthly ? first.cents : 0, loan };
   if (isMonthly)

@@ -32,6 +32,8 @@ export interface Features {
   priced: boolean;
   /** "from the student", who only ever bought. */
   fromBuyer: boolean;
+  /** "Off the estate sale stuff". */
+  fromSource: boolean;
   /** The verb behind "who": "sold" in "who sold the hutch". */
   whoDid: string;
   /** "where is it", "where did it go". */
@@ -54,6 +56,8 @@ export interface Features {
   wasPriced: boolean;
   /** Nothing is asked but how much. */
   plain: boolean;
+  /** Nothing is asked but how many. */
+  plainCount: boolean;
   /** Nothing is asked but which things there are. */
   bare: boolean;
   /** The amount is of one of these: "over 5 hours". */
@@ -72,6 +76,8 @@ export interface Features {
   settles: boolean;
   /** "The cheapest buy". */
   isBuy: boolean;
+  /** "The highest" or "lowest" of things, and no stretch of time. */
+  topped: boolean;
   /** As it stands: "now", "currently". */
   now: boolean;
   /** "Finished #46": a note, and no question. */

@@ -75,7 +75,8 @@ export const OWN_RULES: readonly Rule[] = [
       f.has("daysListed") ||
       (f.has("howLong") && f.has("listed", "sat")) ||
       (f.order && f.has("sat")) ||
-      (f.oldest && f.has("listed", "asking")),
+      (f.oldest && f.has("listed", "asking")) ||
+      (f.longest && f.has("listed") && f.has("had", "have")),
     takes: [
       ...MUCH,
       ...SALES,
@@ -181,6 +182,7 @@ export const OWN_RULES: readonly Rule[] = [
       "did",
       "fared",
       "earn",
+      "took",
     ],
   },
   {

@@ -40,6 +40,12 @@ export const BUYER_RULES: readonly Rule[] = [
     takes: [...MUCH, "got", "sale"],
   },
   {
+    // "How much off the estate sale stuff"
+    measure: "profit",
+    when: (f) => f.fromSource && f.has("money") && f.plain && !f.order && !f.by && !f.supply,
+    takes: MUCH,
+  },
+  {
     // What a buyer pays is what pieces went for.
     measure: "proceeds",
     when: (f) =>

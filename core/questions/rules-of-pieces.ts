@@ -215,7 +215,10 @@ export const PIECE_RULES: readonly Rule[] = [
   {
     // "The highest priced thing i have listed"
     measure: "asking",
-    when: (f) => f.pricey && f.has("listed") && !f.has("sold", "sale", "bought", "earn", "cost"),
+    when: (f) =>
+      (f.pricey || f.topped) &&
+      f.has("listed") &&
+      !f.has("sold", "sale", "bought", "earn", "cost", "daysListed", "when", "who"),
     takes: [...MUCH, "listed", "unsold", "have", "got", "price"],
   },
   {

@@ -199,9 +199,20 @@ function rolling(count: number, unit: string, words: number, today: Day): Span {
 /** "the month before last". */
 function beforeLast(words: readonly string[], at: number, today: Day): Span | null {
   const the = words[at] === "the" ? 1 : 0;
-  if (words[at + the] !== "month" || words[at + the + 1] !== "before" || words[at + the + 2] !== "last")
-    return null;
-  return monthSpan(addMonths(monthOf(today), -2), the + 3);
+  if (words[at + the] !== "month" || words[at + the + 1] !== "before") return null;
+  if (words[at + the + 2] === "last") return monthSpan(addMonths(monthOf(today), -2), the + 3);
+  // "October versus the month before": before the one said earlier.
+  const said = at === 0 ? null : monthSaid(words.slice(0, at), today);
+  return said ? monthSpan(addMonths(monthOf(said.from), -1), the + 2) : null;
+}
+
+/** The last whole month that some words say. */
+function monthSaid(words: readonly string[], today: Day): Span | null {
+  for (let at = words.length - 1; at >= 0; at -= 1) {
+    const said = spanAt(words, at, today);
+    if (said?.from.endsWith("-01") && monthOf(said.from) === monthOf(said.to)) return said;
+  }
+  return null;
 }
 
 const STARTS: readonly string[] = [

@@ -1,3 +1,5 @@
+import { BUYERS_PAID, MONEY_GOES } from "./whole.ts";
+
 /**
  * Words that neither narrow nor turn a question. A word that stands nowhere is not one of these: the question is
  * refused for it.
@@ -229,6 +231,15 @@ export const FILLERS: readonly string[] = [
   "alone",
   "by itself",
   "on its own",
+  "is killing me",
+  "are killing me",
+  "killing me",
+  "back in the",
+  "way back",
+  "finally",
+  "eventually",
+  "at last",
+  "the thing",
 ];
 
 /** Pieces in general: they say that pieces are meant and none more than another. */
@@ -262,6 +273,9 @@ export const GENERIC: readonly string[] = [
   "pieces of furniture",
   "finds",
   "wares",
+  ...["he", "she", "they"].flatMap((who) =>
+    ["got", "bought", "found", "picked up"].map((did) => `what ${who} ${did}`),
+  ),
   "her stuff",
   "his stuff",
   "their stuff",
@@ -280,6 +294,9 @@ export const GENERIC: readonly string[] = [
 /** Words that stand for something said before: they need it in the question, the last ones only behind a preposition. */
 export const PRONOUNS = {
   always: new Set([
+    ..."he she they"
+      .split(" ")
+      .flatMap((who) => ["got", "bought", "found", "picked up"].map((did) => `what ${who} ${did}`)),
     "it",
     "its",
     ..."her his their"
@@ -440,6 +457,17 @@ export const COMPARING: readonly string[] = [
   "side by side",
   "difference",
   "gap between",
+  "who wins",
+  "which wins",
+  "wins",
+  "who won",
+  "which won",
+  "comes out on top",
+  "came out on top",
+  "who comes out on top",
+  "which comes out on top",
+  "who comes out ahead",
+  "which comes out ahead",
 ];
 
 /** What stands before a thing and says which part it plays. */
@@ -450,7 +478,18 @@ export const LINKS: Readonly<Record<string, readonly string[]>> = {
   on: ["on", "up on", "over on"],
   by: ["by", "per"],
   for: ["for"],
-  in: ["in", "into", "inside", "during", "over the course of", "throughout", "through", "within"],
+  in: [
+    "back in",
+    "way back in",
+    "in",
+    "into",
+    "inside",
+    "during",
+    "over the course of",
+    "throughout",
+    "through",
+    "within",
+  ],
   via: ["via", "paid", "paying", "using", "with", "pay", "pays"],
 };
 
@@ -591,6 +630,15 @@ export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?:
       "source",
       "place to buy",
       "place to buy from",
+      "place i buy",
+      "places i buy",
+      "place we buy",
+      "places i buy from",
+      "place i shop",
+      "places i shop",
+      "place i get stuff",
+      "places i get stuff from",
+      "place i find stuff",
       "place to find stuff",
       "sources",
       "where i bought",
@@ -676,15 +724,7 @@ export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?:
       "purchaser",
       "who i sold it to",
     ],
-    whole: [
-      "each buyer paid",
-      "each buyer pay",
-      "each buyer spent",
-      "each buyer has paid",
-      "each customer paid",
-      "every buyer paid",
-      "each buyer brought in",
-    ],
+    whole: [...BUYERS_PAID],
   },
   method: {
     words: [
@@ -749,20 +789,7 @@ export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?:
       "buckets",
       "expense kind",
     ],
-    whole: [
-      "where does my money go",
-      "where did my money go",
-      "where is my money going",
-      "where does the money go",
-      "where did the money go",
-      "wheres my money going",
-      "wheres the money going",
-      "where all the money went",
-      "where my money goes",
-      "what do i spend on",
-      "what do i spend my money on",
-      "what eats my money",
-    ],
+    whole: [...MONEY_GOES],
   },
   what: {
     words: [
@@ -807,6 +834,11 @@ export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?:
       "where it was listed",
       "where they were listed",
       "place listed",
+      "place i sell",
+      "places i sell",
+      "place i sell on",
+      "place we sell",
+      "place i list on",
       "where i posted",
       "where i posted them",
       "listing location",

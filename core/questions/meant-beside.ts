@@ -1,0 +1,285 @@
+import type { Mark } from "./marks.ts";
+import type { Flag, Senses } from "./phrases.ts";
+import type { Cue } from "./words/cues.ts";
+
+/*
+ * Words that mean something else beside certain others: "sold for cash" is no price, "which have sold" is no having.
+ */
+
+/** A word and those around it. */
+interface Beside {
+  marks: readonly Mark[];
+  at: number;
+  mark: Mark;
+  before: Mark | undefined;
+  next: Mark | undefined;
+  /** The first word of the question that says something. */
+  first: string;
+}
+
+/** One word turned: which, beside what, and into what; `unknown` is a word that nobody knows there. */
+interface Turn {
+  of: RegExp;
+  when(beside: Beside): boolean;
+  as: Partial<Omit<Senses, "flags">> & { flags?: readonly Flag[]; text?: string; unknown?: true };
+}
+
+/** What may be counted of pieces. */
+export const OF_COUNTS: readonly Cue[] = ["bought", "sold", "finished", "listed", "unsold"];
+
+/** What is done to pieces. */
+const OF_DEEDS: readonly Cue[] = [
+  "sold",
+  "finished",
+  "listed",
+  "started",
+  "returned",
+  "kept",
+  "given",
+  "scrapped",
+  "traded",
+];
+
+const OPENERS: ReadonlySet<string> = new Set(
+  "hey hi hello yo ok okay so and well um uh hm hmm oh please pls also but then bot now remind tell me let know lemme".split(
+    " ",
+  ),
+);
+
+/** The first word of some marks that says something. */
+export function firstOf(marks: readonly Mark[]): string {
+  for (const { text } of marks) for (const word of text.split(" ")) if (!OPENERS.has(word)) return word;
+  return "";
+}
+
+const has = (mark: Mark | undefined, ...cues: readonly Cue[]): boolean =>
+  mark?.senses.cues.some((cue) => cues.includes(cue)) ?? false;
+const owns = (mark: Mark | undefined, dimension: string): boolean =>
+  mark?.senses.own.some((own) => own.dimension === dimension) ?? false;
+const isOfLoans = (mark: Mark): boolean => has(mark, "loan") || /\bloans?\b/.test(mark.text);
+const isBought = (mark: Mark): boolean => mark.senses.thing?.supply !== undefined || owns(mark, "what");
+const isStream = (mark: Mark | undefined): boolean =>
+  mark?.senses.thing?.stream !== undefined || owns(mark, "stream");
+const isSomebody = (mark: Mark): boolean =>
+  /\b(?:i|we|who|how|people|buyers?)\b/.test(mark.text) || owns(mark, "buyer") || owns(mark, "person");
+const follows = (beside: Beside, words: RegExp): boolean => words.test(beside.before?.text ?? "");
+const isMade = ({ marks }: Beside): boolean => marks.some((mark) => has(mark, "earn", "net"));
+const isJoining = ({ senses: { flags } }: Mark): boolean =>
+  flags.has("or") || flags.has("and") || flags.has("compare") || flags.has("than");
+
+const TAKING = /^(?:including|counting|include|adding in|plus|with)$/;
+const ARTICLE = /(?:^| )(?:the|an?|my|our)$/;
+
+/** "Paint and hinges and all": whether so many things bought lead up to "and all" at the end. */
+function isAndAll({ marks, at }: Beside): boolean {
+  const end = marks.length - 2;
+  if (marks[end]?.text !== "and" || marks[end + 1]?.text !== "all") return false;
+  return marks.slice(at, end).every((mark) => isBought(mark) || mark.senses.flags.has("and"));
+}
+
+/** Only a stretch of time and small words follow. */
+function endsHere({ marks, at }: Beside): boolean {
+  return marks.slice(at + 1).every(({ period, senses }) => period !== undefined || senses.link !== undefined);
+}
+
+const TURNS: readonly Turn[] = [
+  {
+    // "Sold for cash" is no price.
+    of: / (?:for|at)$/,
+    when: ({ mark, next }) => has(mark, "soldFor") && next?.senses.thing?.method !== undefined,
+    as: { cues: ["sold"] },
+  },
+  {
+    // "Does oak pay": what it brings, where nobody of ours pays.
+    of: /^pays?$/,
+    when: ({ marks, at }) => at === marks.length - 1 && !marks.some(isSomebody),
+    as: { cues: ["earn"] },
+  },
+  {
+    // "Is #22 paid for", "has the desk been paid"
+    of: /^(?:been )?paid(?: for)?$/,
+    when: ({ marks, at, first }) =>
+      at === marks.length - 1 &&
+      /^(?:is|are|was|has|have|isnt|hasnt)$/.test(first) &&
+      marks.some(({ number, senses }) => number !== undefined || senses.thing?.noun !== undefined) &&
+      !marks.some(({ text }) => /\b(?:i|we)\b/.test(text)),
+    as: { cues: ["paidUp"] },
+  },
+  {
+    // "The last truck payment", "payments to the truck" went to the loan of that name.
+    of: /^payments?$/,
+    when: ({ marks, at, before, next }) =>
+      owns(before, "loan") ||
+      (/^(?:to|on|for)/.test(next?.text ?? "") &&
+        marks.slice(at + 1, at + 4).some((mark) => owns(mark, "loan"))),
+    as: { cues: ["loanPaid"] },
+  },
+  {
+    // "How much has gas run since august"
+    of: /^runs?$/,
+    when: ({ marks, at }) =>
+      marks.slice(0, at).some(isBought) && !marks.slice(at + 1).some(({ senses }) => senses.thing),
+    as: { cues: ["spent"] },
+  },
+  {
+    // "Total chairs bought": how many.
+    of: /^total$/,
+    when: ({ marks, next }) =>
+      Boolean(
+        next?.senses.thing?.plural || (next?.senses.flags.has("generic") && !next.senses.flags.has("filler")),
+      ) && marks.some((mark) => has(mark, ...OF_COUNTS)),
+    as: { cues: ["howMany"] },
+  },
+  {
+    // "Total sold to the nurse" is what she paid.
+    of: /^total sold$/,
+    when: ({ marks, at, next }) =>
+      /^to\b/.test(next?.text ?? "") && marks.slice(at + 2, at + 4).some((mark) => owns(mark, "buyer")),
+    as: { cues: ["total", "sold"] },
+  },
+  {
+    // "Double my payment": no double dresser.
+    of: /^(?:double|triple)$/,
+    when: ({ marks, at }) => marks.slice(at + 1, at + 6).some((mark) => has(mark, "paid")),
+    as: { flags: ["filler"] },
+  },
+  {
+    // "Both loans": all of them, as long as there are two.
+    of: /^both$/,
+    when: ({ marks, at }) => marks.slice(at + 1, at + 4).some(isOfLoans),
+    as: { flags: ["filler"] },
+  },
+  {
+    // "Top kinds by number sold", "months by pieces sold": by how many.
+    of: /^(?:number|pieces|items|things|units)$/,
+    when: ({ mark, before, next }) =>
+      has(next, ...OF_COUNTS) && (mark.text === "number" || Boolean(before?.senses.flags.has("parted"))),
+    as: { cues: ["howMany"] },
+  },
+  {
+    // "Which dressers have sold" asks for what was done, and not for what there is.
+    of: /^(?:have|has)$/,
+    when: ({ marks, at }) =>
+      has(
+        marks.slice(at + 1).find(({ senses }) => !senses.flags.has("filler") || senses.cues.length > 0),
+        ...OF_DEEDS,
+      ),
+    as: { flags: ["filler"] },
+  },
+  {
+    of: /^been listed$/,
+    when: ({ marks, first }) => /^(?:which|what)$/.test(first) && !marks.some(({ senses }) => senses.order),
+    as: { cues: ["listed"] },
+  },
+  {
+    // "Do dressers take longer than lamps to sell"
+    of: /^to sell$/,
+    when: ({ marks }) =>
+      marks.some(({ text }) => text === "longer than") && marks.some((mark) => has(mark, "takes")),
+    as: { cues: ["daysToSell"] },
+  },
+  {
+    // "Which lamp made more" looks for the one that made the most.
+    of: /^more$/,
+    when: (beside) => isOfOne(beside),
+    as: { order: "most" },
+  },
+  { of: /^less$/, when: (beside) => isOfOne(beside), as: { order: "least" } },
+  {
+    // "What did the bank say": no winnings. "Hey bot" asks nothing, "how many did the robot sell" what nobody knows.
+    of: /^(?:bank|bot|robot)$/,
+    when: (beside) => follows(beside, ARTICLE),
+    as: { unknown: true },
+  },
+  {
+    // "A better flip than the desk": a thing, and nothing done.
+    of: /^(?:flip|sell|seller)$/,
+    when: (beside) =>
+      follows(beside, /(?:^| )(?:an?|better|worse|my|the)$/) &&
+      beside.marks.some(({ text }) => /^(?:better|worse)/.test(text)),
+    as: { flags: ["generic"] },
+  },
+  {
+    // "How many have gone to the landlord": to a buyer, and to no loan.
+    of: /^(?:gone|went|go) to$/,
+    when: ({ marks, at }) => {
+      const whom = marks.slice(at + 1, at + 3).find((mark) => owns(mark, "buyer") || isOfLoans(mark));
+      return whom !== undefined && !isOfLoans(whom);
+    },
+    as: { cues: ["sold"] },
+  },
+  {
+    // "What is in the hutch, paint and all"
+    of: /./,
+    when: (beside) =>
+      isBought(beside.mark) && isAndAll(beside) && beside.marks.some((mark) => has(mark, "cost")),
+    as: { flags: ["filler"] },
+  },
+  {
+    // "Break my spending down by month"
+    of: /^(?:break|split|divide)$/,
+    when: ({ at }) => at === 0,
+    as: { flags: ["filler"] },
+  },
+  {
+    // "What took the longest to fix up": by the hours in it.
+    of: /^(?:to )?(?:work on|worked on|fix(?:ing)?(?: up)?|do up|refinish|restore|redo)$/,
+    when: ({ marks }) => marks.some(({ text, senses }) => senses.order && /\blongest$/.test(text)),
+    as: { cues: ["minutes"] },
+  },
+  {
+    // "Dressers minus desks": one beside the other, since no dresser is a desk.
+    of: /^minus$/,
+    when: ({ before, next }) =>
+      before?.senses.thing?.noun !== undefined && next?.senses.thing?.noun !== undefined,
+    as: { flags: ["compare"] },
+  },
+  {
+    // "For a piece" means no average.
+    of: /^a piece$/,
+    when: (beside) => follows(beside, /(?:^| )(?:for|on|of|from)$/),
+    as: { text: "piece", flags: ["generic"] },
+  },
+  {
+    // "Including tips", "counting workshops"
+    of: TAKING,
+    when: (beside) => isMade(beside) && isStream(beside.next),
+    as: { cues: ["everything"] },
+  },
+  {
+    // "With ads and tips": all of them are taken in.
+    of: /./,
+    when: (beside) => {
+      if (!isStream(beside.mark)) return false;
+      const { marks, at, before } = beside;
+      if (isMade(beside) && follows(beside, TAKING)) return true;
+      const other = before?.senses.flags.has("and") ? marks[at - 2] : undefined;
+      return (
+        other !== undefined &&
+        (has(other, "everything") || (isMade(beside) && TAKING.test(marks[at - 3]?.text ?? "")))
+      );
+    },
+    as: { cues: ["everything"] },
+  },
+];
+
+/** "Which lamp made more": nothing stands beside what is asked of. */
+function isOfOne(beside: Beside): boolean {
+  return /^(?:which|who)$/.test(beside.first) && endsHere(beside) && !beside.marks.some(isJoining);
+}
+
+/** A mark as the ones beside it have it. */
+export function meantBeside(marks: readonly Mark[], at: number, first: string): Mark {
+  const mark = marks[at]!;
+  const beside: Beside = { marks, at, mark, before: marks[at - 1], next: marks[at + 1], first };
+  const turn = TURNS.find(({ of, when }) => of.test(mark.text) && when(beside));
+  if (!turn) return mark;
+  const { flags = [], text = mark.text, unknown, ...senses } = turn.as;
+  const { unknown: _, ...known } = mark;
+  return {
+    ...known,
+    text,
+    senses: { cues: [], own: [], ...senses, flags: new Set(flags) },
+    ...(unknown ? { unknown } : {}),
+  };
+}
