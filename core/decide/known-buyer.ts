@@ -4,17 +4,6 @@ import type { Day } from "../calendar.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { type Settling, settlingIn, type Told } from "../notes/settling.ts";
 import { whyOf } from "../notes/unclear.ts";
-import {
-  ALL_OF_IT,
-  BACKS_OUT,
-  FETCHED,
-  FROM_THEM,
-  GIVES_BACK,
-  KEEPS_IT,
-  MORE_OF_IT,
-  NEVER_PAYS,
-  PAID_IN,
-} from "../notes/words/settling.ts";
 import { matchMention } from "./match.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { owingPieces, salesOwing } from "./owing.ts";
@@ -42,21 +31,7 @@ export function ofKnownBuyer(text: string, readings: readonly Reading[], said: S
   const { books, today } = said;
   if (!readings.some((reading) => isOpen(reading) || isOfName(reading, books))) return null;
   const settling = settlingIn(text, namesOn(books), today);
-  const read = settling && readFrom(settling, said);
-  return read ?? (readings.some(tellsOfLoss) ? null : asksAtLast(text, said));
-}
-
-/** "vera can't make the stairs work, gave her 60 back": what is told at the end, asked, since nobody knows the rest. */
-function asksAtLast(text: string, said: Said): Reading[] | null {
-  const names = namesOn(said.books);
-  const who = names.find((name) => text.toLowerCase().startsWith(name));
-  const [first, ...rest] = text.split(/[,.;] /);
-  const last = rest.at(-1);
-  const settling = who && last ? settlingIn(`${who} ${last}`, names, said.today) : null;
-  const could = settling && readFrom(settling, said);
-  if (!who || !could || could.some(({ kind }) => kind !== "fallthrough")) return null;
-  const left = first!.slice(who.length).trim();
-  return [{ kind: "unclear", why: whyOf({ kind: "left" }), could, left: [left], text, line: 0 }];
+  return settling && readFrom(settling, said, readings);
 }
 
 const tellsOfLoss = (reading: Reading): boolean =>
@@ -74,30 +49,62 @@ const isOpen = (reading: Reading): boolean =>
 const isForBooks = ({ byBooks, could = [] }: ReadingOf<"unclear">): boolean =>
   byBooks === true && could.some((each) => mentionsOf(each).length > 0);
 
-/** "gave sol his 25 back": somebody on the books was taken for a piece. */
-const isOfName = (reading: Reading, books: Books): boolean =>
-  mentionsOf(reading).some(
-    ({ name }) => name !== undefined && !isPiece(name, books) && namesOn(books).includes(name),
-  );
+/** "gave sol his 25 back", "got dana's last 100": somebody on the books was taken for a piece, or for a part of a name. */
+function isOfName(reading: Reading, books: Books): boolean {
+  const names = namesOn(books);
+  const isNamed = (words: string): boolean =>
+    words
+      .split(" ")
+      .some((word) => names.includes(word) || (word.endsWith("s") && names.includes(word.slice(0, -1))));
+  const all = [reading, ...(reading.kind === "unclear" ? (reading.could ?? []) : [])];
+  return all.some((each) => {
+    const { buyer } = each as { buyer?: string };
+    if (buyer !== undefined && !names.includes(buyer) && isNamed(buyer)) return true;
+    return mentionsOf(each).some(
+      ({ name, traits = [] }) =>
+        name !== undefined && !isPiece(name, books) && isNamed([...traits, name].join(" ")),
+    );
+  });
+}
 
 function isPiece(name: string, { pieces }: Books): boolean {
   for (const piece of pieces.values()) if (piece.name === name) return true;
   return false;
 }
 
-function readFrom({ told, text, after }: Settling, { books, recent }: Said): Reading[] | null {
+function readFrom(
+  { told, text, after }: Settling,
+  { books, recent }: Said,
+  readings: readonly Reading[],
+): Reading[] | null {
   const dealings = dealingsOf(told, books);
   const latest = dealings.filter(({ pieces }) => pieces.some(({ number }) => recent.includes(number)));
   const meant = told.who === undefined && latest.length === 1 ? latest : dealings;
   const could = meant.flatMap((dealing) => readingsOf(told, dealing, text));
   const [only, ...others] = could;
   if (!only) return null;
+  const left = told.left.filter(
+    (word) => !meant.some(({ pieces }) => pieces.some(({ name }) => name === word)),
+  );
+  // "vera can't make the stairs work, gave her 60 back": the rest of it is told by no word of these.
+  if (left.length > 0) {
+    const isSure = others.length === 0 && after.length === 0 && saysMuch(only, told);
+    return isSure && !readings.some(tellsOfLoss)
+      ? [{ kind: "unclear", why: whyOf({ kind: "left" }), could, left, text, line: 0 }]
+      : null;
+  }
   if (others.length > 0)
     return after.length > 0
       ? null
       : [{ kind: "unclear", why: whyOf({ kind: "eitherOf" }), could, text, line: 0 }];
   return after.length > 0 && only.kind !== "fallthrough" ? null : [only, ...after];
 }
+
+/** Whether it would be told by what it says, whatever the other words mean. */
+const saysMuch = (reading: Reading, { amounts, says }: Told): boolean =>
+  reading.kind === "fallthrough"
+    ? says.has("back") || says.has("kept")
+    : amounts.length === 1 && !reading.missing;
 
 /** Who owes something or holds a piece, longest names first. */
 function namesOn(books: Books): string[] {
@@ -106,7 +113,7 @@ function namesOn(books: Books): string[] {
   return [...new Set([...holders, ...owing])].sort((a, b) => b.length - a.length);
 }
 
-function dealingsOf({ who, mention, isTheirs }: Told, books: Books): Dealing[] {
+function dealingsOf({ who, mention, isTheirs, left }: Told, books: Books): Dealing[] {
   const all: (Dealing & { buyer?: string | null | undefined })[] = salesOwing(books).map((sale) => ({
     of: "owed",
     pieces: owingPieces(books, sale),
@@ -118,8 +125,11 @@ function dealingsOf({ who, mention, isTheirs }: Told, books: Books): Dealing[] {
     if (beside) beside.pieces = [...beside.pieces, piece];
     else all.push({ of: "held", pieces: [piece], buyer: piece.hold.buyer });
   }
-  const isMeant = ({ pieces }: Dealing): boolean => {
-    if (!mention) return isTheirs;
+  // A piece may go by a word that nobody listed.
+  const named = all.filter(({ pieces }) => pieces.some(({ name }) => left.includes(name)));
+  const isMeant = (dealing: Dealing): boolean => {
+    const { pieces } = dealing;
+    if (!mention) return isTheirs && (named.length === 0 || named.includes(dealing));
     const fit = { allows: (piece: Readonly<Piece>) => pieces.includes(piece) };
     return matchMention(mention, books, fit, new Set()).kind === "found";
   };
@@ -134,13 +144,13 @@ function readingsOf(told: Told, { of, pieces }: Dealing, text: string): Reading[
   const place = { pieces: byNumbers(pieces.map(({ number }) => number)), text, line: 0 };
   const at = { ...place, ...(date ? { date } : {}) };
   const paid = { ...at, ...(method ? { method } : {}) };
-  const isLost = [BACKS_OUT, GIVES_BACK, KEEPS_IT].some((words) => says.has(words));
+  const isLost = says.has("out") || says.has("back") || says.has("kept");
   if (of === "held") {
-    if (isLost) return says.has(NEVER_PAYS) ? [] : backsOut(told, pieces, at);
-    return says.has(NEVER_PAYS) ? [] : paysForHeld(told, pieces, paid);
+    if (isLost) return says.has("never") ? [] : backsOut(told, pieces, at);
+    return says.has("never") ? [] : paysForHeld(told, pieces, paid);
   }
-  if (isLost || says.has(FETCHED)) return [];
-  return says.has(NEVER_PAYS) ? neverPays(told, pieces, at) : paysWhatIsOwed(told, pieces, paid);
+  if (isLost || says.has("fetched")) return [];
+  return says.has("never") ? neverPays(told, pieces, at) : paysWhatIsOwed(told, pieces, paid);
 }
 
 type Place = Pick<Reading, "text" | "line" | "date"> & { pieces: Mention[]; method?: string };
@@ -150,27 +160,28 @@ type Pieces = Dealing["pieces"];
 function backsOut({ who, says, amounts }: Told, pieces: Pieces, at: Place): Reading[] {
   const [amount, ...others] = amounts;
   if (who === undefined || others.length > 0) return [];
-  const isBack = says.has(GIVES_BACK);
-  if (isBack === says.has(KEEPS_IT) && (isBack || amount !== undefined)) return [];
+  const isBack = says.has("back");
+  if (isBack === says.has("kept") && (isBack || amount !== undefined)) return [];
   const sum = amount ?? depositOf(pieces);
-  const told = isBack ? { refunded: sum } : says.has(KEEPS_IT) ? { kept: sum } : {};
+  const told = isBack ? { refunded: sum } : says.has("kept") ? { kept: sum } : {};
   return [{ kind: "fallthrough", ...told, ...at }];
 }
 
 /** "priya picked it up, paid the other 300": sold; "another 35 from the neighbor": more of a deposit. */
-function paysForHeld({ says, amounts }: Told, pieces: Pieces, paid: Place): Reading[] {
+function paysForHeld({ who, says, amounts }: Told, pieces: Pieces, paid: Place): Reading[] {
   const [amount, ...others] = amounts;
-  const isFetched = says.has(FETCHED);
-  if (others.length > 0 || !(isFetched || says.has(PAID_IN) || says.has(FROM_THEM))) return [];
+  const isFetched = says.has("fetched");
+  const buyer = who === undefined ? {} : { buyer: who };
+  if (others.length > 0 || !(isFetched || says.has("paid") || says.has("from"))) return [];
   const listed = listPriceOf(pieces);
-  const isRest = says.has(ALL_OF_IT);
+  const isRest = says.has("all");
   const isWhole = listed !== null && (amount === undefined || amount + depositOf(pieces) === listed);
-  if (isWhole && (isFetched || isRest)) return [{ kind: "sell", price: listed, ...paid }];
+  if (isWhole && (isFetched || isRest)) return [{ kind: "sell", price: listed, ...buyer, ...paid }];
   if (amount === undefined) return [];
-  const sale: Reading = { kind: "sell", price: amount, fetched: true, ...paid };
+  const sale: Reading = { kind: "sell", price: amount, fetched: true, ...buyer, ...paid };
   if (isFetched || isRest) return [sale];
   const more: Reading = { kind: "hold", deposit: amount, ...paid };
-  return says.has(MORE_OF_IT) ? [more] : [more, sale];
+  return says.has("more") ? [more] : [more, sale];
 }
 
 /** "got 25 from gus", "the cafe paid up" */
@@ -178,14 +189,14 @@ function paysWhatIsOwed({ says, amounts }: Told, pieces: Pieces, paid: Place): R
   const owed = owedByBuyers(pieces);
   const [amount, of, ...others] = amounts;
   if (others.length > 0 || (of !== undefined && of !== owed)) return [];
-  if (!says.has(PAID_IN) && (amount === undefined || !says.has(FROM_THEM))) return [];
-  const sum = amount ?? (says.has(ALL_OF_IT) ? owed : undefined);
+  if (!says.has("paid") && (amount === undefined || !(says.has("from") || says.has("all")))) return [];
+  const sum = amount ?? (says.has("half") ? Math.round(owed / 2) : says.has("all") ? owed : undefined);
   return [{ kind: "collect", ...(sum === undefined ? {} : { amount: sum }), ...paid }];
 }
 
 function neverPays({ says, amounts }: Told, pieces: Pieces, at: Place): Reading[] {
   const [amount, ...others] = amounts;
-  if (amount === undefined && !says.has(PAID_IN)) return [];
+  if (amount === undefined && !says.has("paid")) return [];
   if (others.length > 0 || (amount !== undefined && amount > owedByBuyers(pieces))) return [];
   return [{ kind: "refund", unpaid: true, ...(amount === undefined ? {} : { amount }), ...at }];
 }

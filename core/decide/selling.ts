@@ -70,6 +70,7 @@ function depositQuestion(reading: ReadingOf<"sell">, pieces: Pieces, desk: Desk)
   if (holder && isAnother(reading.buyer, holder) && !desk.confirmed.includes("deposit applied")) {
     return otherBuyer(holder, deposit);
   }
+  if (reading.whole && price >= deposit) return null;
   const listPrice = listPriceOf(pieces);
   const more: Ask["choices"][number] = {
     label: `${show(price)} today, ${show(price + deposit)} in all`,

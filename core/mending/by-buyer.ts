@@ -5,6 +5,7 @@ import { lexed } from "../notes/line.ts";
 import { isSkipped } from "../notes/mended.ts";
 import { pastDay } from "../notes/quantities/days.ts";
 import type { Reading } from "../notes/reading.ts";
+import { besideName } from "../notes/settling.ts";
 import { ACTED, HOW_PAID } from "../notes/words/mending.ts";
 import { BESIDE_SETTLING } from "../notes/words/settling.ts";
 import type { MendTo } from "./fields.ts";
@@ -20,9 +21,13 @@ export function ofPastBuyer(
 ): Reading[] | null {
   const isOpen = readings.every(({ kind, missing }) => kind === "unclear" || missing !== undefined);
   if (text.length > LENGTH_MAX || text.includes("?") || !isOpen) return null;
-  const said = ` ${text.toLowerCase().replace(/['’]s\b/g, "")} `;
-  const sale = salesOf(books).findLast(({ data }) => said.includes(` ${data.buyer} `));
-  const to = sale && toldOf(said.replace(` ${sale.data.buyer} `, " "), today);
+  const sales = salesOf(books).reverse();
+  const { who, rest } = besideName(
+    text,
+    sales.map(({ data }) => data.buyer!),
+  );
+  const sale = sales.find(({ data }) => data.buyer === who);
+  const to = sale && toldOf(rest, today);
   return to ? [{ kind: "mend", of: { fact: sale.id }, to, text, line: 0 }] : null;
 }
 

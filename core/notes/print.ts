@@ -31,6 +31,7 @@ const INNER = new Set([
   "back",
   "isWrong",
   "isKnownSum",
+  "whole",
 ]);
 
 function printMention({ name, count, traits, number, plural, it, other }: Mention): object {

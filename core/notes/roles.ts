@@ -25,6 +25,8 @@ export interface Roles<Head = unknown> {
   service?: true;
   /** What is still to be paid: the amount of the token, or all of it. */
   owed?: true;
+  /** The price beside it holds the deposit. */
+  whole?: true;
   /** Who did it: a buyer, a buyer nobody named, or one of the household. */
   actor?: "buyer" | "nobody" | "ours";
   /** What the phrase tells of a clause that holds it; absent for words that nobody listed. */
@@ -52,6 +54,7 @@ export function rolesOf<Head>(roles: Roles<Head>, over: Roles<Head> = {}): Roles
     plain: over.plain ?? roles.plain,
     service: over.service ?? roles.service,
     owed: over.owed ?? roles.owed,
+    whole: over.whole ?? roles.whole,
     actor: over.actor ?? roles.actor,
     own: undefined,
   };

@@ -1,27 +1,13 @@
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
+import type { Tok } from "./clause.ts";
 import { lexed } from "./line.ts";
 import { pastDay } from "./quantities/days.ts";
 import { readMessage } from "./read.ts";
 import type { Mention, Reading } from "./reading.ts";
+import { settlings } from "./rows/settling.ts";
 import { centsIn } from "./slots/money.ts";
-import {
-  ALL_OF_IT,
-  BACKS_OUT,
-  BESIDE_HOME,
-  BESIDE_SETTLING,
-  COMES_HOME,
-  FETCHED,
-  FOR_THEM,
-  FROM_THEM,
-  GIVES_BACK,
-  KEEPS_IT,
-  MORE_OF_IT,
-  NEVER_PAYS,
-  PAID_IN,
-  PAYER,
-  WANTS_IT,
-} from "./words/settling.ts";
+import { BEFORE_SUM, BESIDE_HOME, BESIDE_SETTLING, COMES_HOME, type Says, saysOf } from "./words/settling.ts";
 
 /*
  * Messages that settle what stands: about somebody who owes or who holds a piece, or a thing that was lent. They are told
@@ -33,11 +19,13 @@ export interface Told {
   who?: string;
   /** "he", "the buyer", or that money came in: somebody other than us. */
   isTheirs: boolean;
-  says: Set<ReadonlySet<string>>;
+  says: Set<Says>;
   amounts: Cents[];
   mention?: Mention;
   method?: string;
   date?: Day;
+  /** Words that are of none of the kinds. */
+  left: string[];
 }
 
 /** What is told, in which words, and what became of the piece then. */
@@ -47,28 +35,6 @@ export interface Settling {
   after: Reading[];
 }
 
-const KINDS = [
-  PAID_IN,
-  PAYER,
-  ALL_OF_IT,
-  MORE_OF_IT,
-  FETCHED,
-  FROM_THEM,
-  NEVER_PAYS,
-  BACKS_OUT,
-  GIVES_BACK,
-  KEEPS_IT,
-  WANTS_IT,
-  FOR_THEM,
-  BESIDE_SETTLING,
-];
-
-/** "she paid 12 for it": a price of what was spoken of. */
-const OF_IT = /\bfor (?:it|that|them)\b/;
-
-/** "… me the 10", behind an unknown verb. */
-const SENT_SOMEHOW = /d (?:me|us|over) (?:the |his |her |their |another )?\$?\d/;
-
 const LENGTH_MAX = 120;
 
 /** "…, gave him his 25 back and sold it to a student 150": what became of the piece then. */
@@ -76,6 +42,17 @@ const NEXT_FACT =
   /^(.+?)(?:,? and|,|[.;])(?: then)? ((?:sold|listed|relisted|reposted) (?:it|that|them)\b.*)$/i;
 
 const isAboutIt = ({ kind, follows }: Reading): boolean => kind !== "unclear" && follows === true;
+
+/** The words of a message, and those beside the first of the names that stands in it. */
+export function besideName(text: string, names: readonly string[]): { who?: string; rest: string } {
+  const said = ` ${text
+    .toLowerCase()
+    .replace(/['’]s\b/g, "")
+    .replace(/[.!,]+(?= |$)/g, " ")
+    .replace(/\s+/g, " ")} `;
+  const who = names.find((name) => said.includes(` ${name} `));
+  return who === undefined ? { rest: said } : { who, rest: said.replace(` ${who} `, " ") };
+}
 
 /** A message about one of the names, or about a buyer who needs none; null where it may say anything else. */
 export function settlingIn(text: string, names: readonly string[], today: Day): Settling | null {
@@ -89,53 +66,70 @@ export function settlingIn(text: string, names: readonly string[], today: Day): 
 }
 
 function toldIn(text: string, names: readonly string[], today: Day): Told | null {
-  const said = ` ${text
-    .toLowerCase()
-    .replace(/['’]s\b/g, "")
-    .replace(
-      /\b(?:(?:got|came for) (?:it|them)|came for(?= the )|came (?:by |over )?(?:and got|to get))\b/g,
-      "fetched",
-    )
-    .replace(/[.!,]+(?= |$)/g, " ")
-    .replace(/\s+/g, " ")} `;
-  const who = names.find((name) => said.includes(` ${name} `));
-  const told: Told = { ...(who ? { who } : {}), isTheirs: who !== undefined, says: new Set(), amounts: [] };
-  for (const token of lexed(who ? said.replace(` ${who} `, " ") : said)) {
-    const { kind, text: word, roles } = token;
-    if (kind === "mark") continue;
-    if (kind === "piece" && !told.mention && !token.mention!.it) told.mention = token.mention!;
-    else if (kind === "amount" && !token.each) {
-      const cents = centsIn(token);
-      if (cents === null) return null;
-      told.amounts.push(cents);
-    } else if (kind === "day") {
-      const found = pastDay(token.said!, today);
-      if (!("day" in found)) return null;
-      told.date = found.day;
-    } else if (kind !== "word") return null;
-    else if (roles.method !== undefined) told.method = roles.method;
-    // "oscar wired me the 10": sent in some way or other.
-    else if (who && token.unknown && SENT_SOMEHOW.test(said) && /e?d$/.test(word)) told.says.add(PAID_IN);
-    else if (!takes(told, word)) return null;
-  }
-  if (told.says.has(FOR_THEM) && who === undefined) return null;
-  if (told.says.has(WANTS_IT) && !told.says.has(BACKS_OUT)) return null;
-  const isOurs = /\b(?:i|we)\b/.test(said);
-  const isSum = told.amounts.length === (told.says.has(NEVER_PAYS) ? 1 : 2);
-  if (who === undefined && (isOurs || OF_IT.test(said))) return null;
-  told.isTheirs ||= told.says.has(PAYER) || told.says.has(FETCHED) || isSum;
+  const { who, rest } = besideName(text, names);
+  const told: Told = {
+    ...(who ? { who } : {}),
+    isTheirs: who !== undefined,
+    says: new Set(),
+    amounts: [],
+    left: [],
+  };
+  const tokens = lexed(rest);
+  const fired = settlings.fired(tokens);
+  for (const { effect } of fired) told.says.add(effect);
+  const isRead = tokens.every(
+    (_, at) => fired.some(({ from, to }) => at >= from && at < to) || takes(told, tokens, at, today),
+  );
+  const { says, amounts } = told;
+  if (!isRead || (says.has("theirs") && who === undefined) || (says.has("wants") && !says.has("out")))
+    return null;
+  // "i", "we", and "she paid 12 for it", a price of what was spoken of.
+  if (who === undefined && (told.left.length > 0 || /\b(?:i|we)\b|\bfor (?:it|that|them)\b/.test(rest)))
+    return null;
+  told.isTheirs ||=
+    says.has("payer") || says.has("fetched") || amounts.length === (says.has("never") ? 1 : 2);
   return told;
 }
 
-/** Notes what a word, or each word of a phrase, tells; false where one is of none of the kinds. */
-function takes({ says }: Told, word: string): boolean {
-  const found = KINDS.filter((words) => words.has(word));
-  if (found.length > 0) {
-    for (const words of found) says.add(words);
-    return true;
+/** Notes what a token tells; false where a message with it may say anything else. */
+function takes(told: Told, tokens: readonly Tok[], at: number, today: Day): boolean {
+  const token = tokens[at]!;
+  const { kind, text: word, roles } = token;
+  if (kind === "mark") return true;
+  if (kind === "piece" && !told.mention && !token.mention!.it) told.mention = token.mention!;
+  else if (kind === "amount" && !token.each) {
+    const cents = centsIn(token);
+    if (cents === null) return false;
+    told.amounts.push(cents);
+  } else if (kind === "day") {
+    const found = pastDay(token.said!, today);
+    if (!("day" in found)) return false;
+    told.date = found.day;
+  } else if (kind !== "word") return false;
+  else if (roles.method !== undefined) told.method = roles.method;
+  // "oscar wired me the 10": sent in some way or other.
+  else if (told.who && token.unknown && isSentSomehow(tokens, at)) told.says.add("paid");
+  else if (!takesWord(told, word)) {
+    if (roles.hedge || told.who === undefined) return false;
+    told.left.push(word);
   }
+  return true;
+}
+
+/** "… me the 10", behind an unknown verb. */
+function isSentSomehow(tokens: readonly Tok[], at: number): boolean {
+  if (!/e?d$/.test(tokens[at]!.text)) return false;
+  const next = tokens.findIndex(({ text }, place) => place > at && !BEFORE_SUM.has(text));
+  return next > at + 1 && tokens[next]?.kind === "amount";
+}
+
+/** Notes what a word, or each word of a phrase, tells; false where one is of none of the kinds. */
+function takesWord({ says }: Told, word: string): boolean {
+  const found = saysOf(word);
+  for (const each of found) says.add(each);
+  if (found.length > 0 || BESIDE_SETTLING.has(word)) return true;
   const words = word.split(" ");
-  return words.length > 1 && words.every((one) => takes({ says } as Told, one));
+  return words.length > 1 && words.every((one) => takesWord({ says } as Told, one));
 }
 
 const NEXT_NOTE = /^(.+?)(?:,? and|,|[.;])(?: then)? (.+)$/i;
@@ -166,26 +160,14 @@ export function homeIn(
 }
 
 function whichIsHome(text: string, lent: readonly Lent[]): number | null {
-  const said = ` ${text
-    .toLowerCase()
-    .replace(/['’]s\b/g, "")
-    .replace(/[.!,]+(?= |$)/g, "")
-    .replace(/\s+/g, " ")} `;
   for (const [which, { names, to }] of lent.entries()) {
-    const thing = names.find((name) => said.includes(` ${name} `));
-    if (thing === undefined) continue;
-    const words = withoutName(said.replace(` ${thing} `, " "), to)
-      .trim()
-      .split(" ");
+    const thing = besideName(text, names);
+    if (thing.who === undefined) continue;
+    // Who had it, by all of the name or its last word: "uncle ray", "ray".
+    const { rest } = besideName(thing.rest, to === undefined ? [] : [to, to.split(" ").at(-1)!]);
+    const words = rest.trim().split(" ");
     const isHome = words.some((word) => COMES_HOME.has(word));
     if (isHome && words.every((word) => COMES_HOME.has(word) || BESIDE_HOME.has(word))) return which;
   }
   return null;
-}
-
-/** Who had it, by all of the name or its last word: "uncle ray", "ray". */
-function withoutName(said: string, to: string | undefined): string {
-  if (to === undefined) return said;
-  const name = [to, to.split(" ").at(-1)!].find((each) => said.includes(` ${each} `));
-  return name === undefined ? said : said.replace(` ${name} `, " ");
 }

@@ -31,6 +31,8 @@ declare module "../notes/reading.ts" {
       owed?: Cents;
       /** A piece on hold was picked up: the amount may be the price or the rest of it. */
       fetched?: true;
+      /** The deposit is part of the price, as said. */
+      whole?: true;
       /** "got the 30": a sum that was spoken of before, so that it may be what was owed. */
       isKnownSum?: true;
     };

@@ -16,15 +16,18 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
   // "they sold, 100" is of pieces spoken of, as "it sold": somebody who sells says what.
   const isOfPieces = before === "they" && (!behind || behind.kind !== "word" || BEFORE_PRICE.has(next!));
   const isNamed = tokens.some(({ kind }) => kind === "piece");
-  if (before === "he" || before === "she" || (before === "they" && (!isOfPieces || isNamed)))
-    return { kind: "anotherPerson" };
+  const isBuyer = tokens[at - 1]?.roles.actor === "buyer";
+  const isOther = before === "he" || before === "she" || (before === "they" && (!isOfPieces || isNamed));
+  // "he paid 50 for the lamp" may be what he owes for another piece.
+  if (isOther && (!isBuyer || /^paid\b/.test(head?.text ?? ""))) return { kind: "anotherPerson" };
   // "guy sold me a desk"; but "guy handed me 50 for the bench" is what a row says of a buyer.
   const isToUs = next === "me" || next === "us";
-  if (isToUs && tokens[at - 1]?.roles.actor !== "buyer") return { kind: "anotherPerson" };
+  if (isToUs && !isBuyer) return { kind: "anotherPerson" };
   if (fields.price === undefined && /\bgone$/.test(head?.text ?? "") && tokens.some(isMore(head)))
     return { kind: "unknown" };
   methodOfFee(fields, clause);
   if (isKnownSum(clause)) fields.isKnownSum = true;
+  if (tokens.some(({ roles }) => roles.whole)) fields.whole = true;
   // "paid 50 got 20 back for desk": change, and no sale.
   if (head?.text === "got" && tokens.some(({ text }) => text === "back")) return { kind: "twoNumbers" };
   // "took 25 from guy for bench to hold it" is a deposit, or the price.

@@ -27,6 +27,8 @@ function joined(tokens: readonly Tok[], { from, to }: Fired, roles: Roles<Head> 
 
 const PASSING = rolesOf<Head>({ plain: true });
 
+const WHOLE = rolesOf<Head>({ plain: true, whole: true });
+
 const HALF = "50";
 
 function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): Tok {
@@ -35,6 +37,7 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
     token.kind = "grain";
     return token;
   }
+  if (effect === "whole") return joined(tokens, fired, WHOLE);
   if (effect === "miles" || effect === "miles?") return driven(tokens, fired, effect === "miles?");
   if (effect === "odometer" || effect === "both ways") return drivenFor(effect, tokens, fired);
   if (effect === "hours") return workedBetween(tokens, fired);

@@ -195,9 +195,24 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "bought lamp 10 regularly 40",
   ],
   [
-    "<sell> … [including|includes|incl|counting <art>? $ deposit|deposits]",
-    "beside",
+    "<sell>|$ … [including|includes|incl|counting <art>|what|he|she|they|already|$* deposit|deposits|down|down_payment|put_down|put|left]",
+    "whole",
     "sold desk 150 total including the 40 deposit",
+  ],
+  [
+    "$ total|in_total|altogether|all_told|all_in|in_all|in_the_end [with <art>? $? deposit|deposits|down_payment]",
+    "whole",
+    "they got the table, 190 total with the deposit",
+  ],
+  [
+    "$ [with|and|, <art>? $? deposit|deposits|down_payment included|counted|counted_in]",
+    "whole",
+    "dresser went to pete for 150, deposit included",
+  ],
+  [
+    "$ in_the_end|all_in|total|altogether [with|and|, <art>? $? deposit|deposits|down_payment included|counted|counted_in]",
+    "whole",
+    "sold the trunk 90 all in, deposit included",
   ],
   // Times that are no work.
   ["[<time> ago]", "passing", "bought desk 40 15 min ago"],

@@ -1,7 +1,7 @@
 import type { Row } from "./table.ts";
 
 /**
- * What a number is beside the amount of the note. "passing": it says nothing of money. "beside": so where another
+ * "whole": the price beside it holds the deposit. What a number is beside the amount of the note. "passing": it says nothing of money. "beside": so where another
  * amount stands in the line; alone it may be the amount after all. "amount": the amount of the note for certain,
  * whatever stands below. "vague": an amount that may not be written down as it stands. "net": what was left after fees.
  * "part paid", "half paid": what the buyer has paid of it; "owed", "half owed", "all owed": what is still to pay.
@@ -14,6 +14,7 @@ export type NumberEffect =
   | "hands"
   | "passing"
   | "beside"
+  | "whole"
   | "amount"
   | "vague"
   | "net"

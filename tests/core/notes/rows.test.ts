@@ -9,9 +9,10 @@ import { deals } from "../../../core/notes/rows/deals.ts";
 import { goingOn } from "../../../core/notes/rows/going-on.ts";
 import { patternOf } from "../../../core/notes/rows/pattern.ts";
 import { repeats } from "../../../core/notes/rows/repeats.ts";
+import { settlings } from "../../../core/notes/rows/settling.ts";
 import type { Trace } from "../../../core/notes/rows/trace.ts";
 
-const all = { ...TABLES, amounts, chatter, corrections, deals, goingOn, repeats };
+const all = { ...TABLES, amounts, chatter, corrections, deals, goingOn, repeats, settlings };
 
 describe.each(Object.entries(all))("the rows of %s", (_table, { rows, fired }) => {
   it.each(rows.map((row) => [row[2], row] as const))("%s", (note, row) => {
