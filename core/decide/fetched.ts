@@ -30,12 +30,11 @@ export function fetchedOf(read: Reading, desk: Omit<Desk, "confirmed">): Fetched
     return null;
   const pieces = heldMeant(reading, desk);
   const deposit = depositOf(pieces);
-  const said = reading.kind === "sell" ? reading.price : reading.amount;
-  // Without a deposit nothing of a price is told by an amount: it is the price.
-  if (pieces.length === 0 || (deposit === 0 && said !== undefined)) return null;
+  if (pieces.length === 0 || deposit === 0) return null;
   // Another buyer than the one who left the deposit: what becomes of that is asked like of any sale.
   if (pieces.some(({ hold }) => isAnother(reading.buyer, hold?.buyer))) return null;
   const listed = listPriceOf(pieces);
+  const said = reading.kind === "sell" ? reading.price : reading.amount;
   if (said === undefined && listed === null) return null;
   const whole = said === undefined || said + deposit === listed ? listed! : said;
   const isWhole = whole === listed;

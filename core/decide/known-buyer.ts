@@ -1,7 +1,7 @@
 import type { Books, Piece } from "../books/books.ts";
 import { depositOf, listPriceOf, owedByBuyers } from "../books/shares.ts";
 import type { Day } from "../calendar.ts";
-import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
+import type { Mention, Reading } from "../notes/reading.ts";
 import { type Settling, settlingIn, type Told } from "../notes/settling.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { matchMention } from "./match.ts";
@@ -29,9 +29,12 @@ interface Dealing {
 /** The readings of a message about a buyer on the books; null where it may say anything else. */
 export function ofKnownBuyer(text: string, readings: readonly Reading[], said: Said): Reading[] | null {
   const { books, today } = said;
-  if (!readings.some((reading) => isOpen(reading) || isOfName(reading, books))) return null;
-  const settling = settlingIn(text, namesOn(books), today);
-  return settling && readFrom(settling, said, readings);
+  const names = namesOn(books);
+  const isOpen = readings.some((reading) => reading.kind === "unclear" || saysLittle(reading));
+  if (!isOpen && !readings.some((reading) => isOfName(reading, books, names))) return null;
+  const settling = settlingIn(text, names, today);
+  if (!settling || (settling.told.who === undefined && readings.every(isForBooks))) return null;
+  return readFrom(settling, said, readings);
 }
 
 const tellsOfLoss = (reading: Reading): boolean =>
@@ -39,19 +42,19 @@ const tellsOfLoss = (reading: Reading): boolean =>
   (reading.kind === "unclear" && reading.could?.some(({ kind }) => kind === "fallthrough") === true);
 
 /** It is not read as a whole note of its own, or names no piece. */
-const isOpen = (reading: Reading): boolean =>
-  (reading.kind === "unclear" && !isForBooks(reading)) ||
+const saysLittle = (reading: Reading): boolean =>
   reading.missing !== undefined ||
   reading.follows === true ||
   (reading.kind === "collect" && !reading.pieces);
 
 /** "denise came and got the trunk": the books settle what the piece makes of it. */
-const isForBooks = ({ byBooks, could = [] }: ReadingOf<"unclear">): boolean =>
-  byBooks === true && could.some((each) => mentionsOf(each).length > 0);
+const isForBooks = (reading: Reading): boolean =>
+  reading.kind === "unclear" &&
+  reading.byBooks === true &&
+  reading.could?.some((each) => mentionsOf(each).length > 0) === true;
 
 /** "gave sol his 25 back", "got dana's last 100": somebody on the books was taken for a piece, or for a part of a name. */
-function isOfName(reading: Reading, books: Books): boolean {
-  const names = namesOn(books);
+function isOfName(reading: Reading, books: Books, names: readonly string[]): boolean {
   const isNamed = (words: string): boolean =>
     words
       .split(" ")
@@ -101,10 +104,10 @@ function readFrom(
 }
 
 /** Whether it would be told by what it says, whatever the other words mean. */
-const saysMuch = (reading: Reading, { amounts, says }: Told): boolean =>
+const saysMuch = (reading: Reading, { amounts, says, isDoubtful }: Told): boolean =>
   reading.kind === "fallthrough"
     ? says.has("back") || says.has("kept")
-    : amounts.length === 1 && !reading.missing;
+    : amounts.length === 1 && !reading.missing && !isDoubtful;
 
 /** Who owes something or holds a piece, longest names first. */
 function namesOn(books: Books): string[] {

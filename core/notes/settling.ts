@@ -26,6 +26,8 @@ export interface Told {
   date?: Day;
   /** Words that are of none of the kinds. */
   left: string[];
+  /** One of them turns what is told: "says", "will". */
+  isDoubtful?: boolean;
 }
 
 /** What is told, in which words, and what became of the piece then. */
@@ -110,8 +112,9 @@ function takes(told: Told, tokens: readonly Tok[], at: number, today: Day): bool
   // "oscar wired me the 10": sent in some way or other.
   else if (told.who && token.unknown && isSentSomehow(tokens, at)) told.says.add("paid");
   else if (!takesWord(told, word)) {
-    if (roles.hedge || told.who === undefined) return false;
+    if (told.who === undefined) return false;
     told.left.push(word);
+    told.isDoubtful ||= roles.hedge !== undefined;
   }
   return true;
 }

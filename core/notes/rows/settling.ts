@@ -3,7 +3,7 @@ import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
 const ROWS: readonly Row<Says>[] = [
-  ["[got it|them] !back|from|for", "fetched", "pete came over and got it"],
+  ["[got it|them] !back|from|for", "fetched", "pete got it this morning"],
   [
     "[came|came_by|came_over|stopped_by|swung_by and|to got|get|grabbed|collect|took|picked_up|pick_up]",
     "fetched",
