@@ -79,6 +79,12 @@ function decideOtherFix(
 ): number[] | null {
   const mend = mendOfFix(reading, talkingDesk(turn, belonging.replyRoot));
   if (mend) return decideFact(turn, { ...matter, reading: mend }, belonging);
+  const { minutes, isTold, text, line } = reading;
+  // "took me 2 hours" behind what was no work yet.
+  if (isTold && minutes !== undefined) {
+    const work: ReadingOf<"work"> = { kind: "work", minutes, missing: ["pieces"], text, line };
+    return decideFact(turn, { ...matter, reading: work }, belonging);
+  }
   refuse(turn, matter, "I see nothing of yours that this corrects.");
   return null;
 }

@@ -23,19 +23,33 @@ export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding
   if ("mend" in back) return mendOfNewest(back.mend, desk);
   if ("could" in back) return ofSpoken(reading, back, desk, deciding);
   const { again } = back;
-  const last = desk.past?.before(again.how === "too");
-  // What was asked about since, and not recorded, is what "same again" means.
-  const fact = last && desk.past?.touched() === last.root ? last : undefined;
+  const fact = meantAgain(again, desk);
   const fields = fact && onceMore(fact, again, desk.books, deciding);
   if (!fields) return null;
   const once = { ...fields, kind: fact.kind, text, line } as Reading;
-  const { count = 1, each } = again;
+  const { count = 1, each, to } = again;
+  // "another lamp, same price" of two bought together: as much as both, or as each of them.
+  const now = to.pieces?.reduce((sum, { count: many = 1 }) => sum + many, 0) ?? fact.pieces.length;
+  if ("price" in once && once.price !== undefined && to.amount === undefined && now !== fact.pieces.length) {
+    const share = { ...once, price: Math.round((once.price * now) / fact.pieces.length) } as Reading;
+    return { kind: "unclear", why: whyOf({ kind: "priceOfBoth" }), could: [share, once], text, line };
+  }
   if (count === 1 && !each) return once;
   if (!("price" in once) || once.price === undefined) return null;
   const times = { ...once, price: once.price * count };
   if (each) return times;
   // "2 more at 30": in all, or of each.
   return { kind: "unclear", why: whyOf({ kind: "priceOfBoth" }), could: [once, times], text, line };
+}
+
+/** The newest note of today of the kind and thing said; where neither is, the newest, with nothing asked since. */
+function meantAgain({ how, kinds, what }: Again, { past }: Pick<Desk, "past">): Fact | undefined {
+  const isSaid = (fact: Fact): boolean =>
+    (!kinds || kinds.some((kind) => kind === fact.kind)) && isOfWhat(fact, what);
+  if (how === "again" && (kinds ?? what)) return past?.newest((fact) => past.isToday(fact) && isSaid(fact));
+  const last = past?.before(how === "too");
+  // What was asked about since, and not recorded, is what "same again" means.
+  return last && past?.touched() === last.root && isSaid(last) ? last : undefined;
 }
 
 /** What the books leave of what may be said of a piece: the likeliest, or each on a button. */
@@ -59,11 +73,11 @@ function ofSpoken(
 /** The fields of the new note; null where its kind does not go on so, or something was said that it has no place for. */
 function onceMore(
   fact: Fact,
-  { how, of, what, count, to: { pieces: named, date, ...values } }: Again,
+  { how, count, to: { pieces: named, date, ...values } }: Again,
   books: Books,
   { verbOf }: Deciding,
 ): object | null {
-  if (fact.kind === "sent" || (of && fact.kind !== of) || !isOfWhat(fact, what)) return null;
+  if (fact.kind === "sent") return null;
   const goesOn = verbOf(fact.kind)?.goesOn as GoesOn | undefined;
   const grammar = language().grammars.get(fact.kind);
   if (!goesOn || !grammar || (named && fact.pieces.length === 0)) return null;

@@ -1,6 +1,6 @@
 import type { Books } from "../books/books.ts";
 import type { Cents } from "../money.ts";
-import type { Mention, Reading } from "../notes/reading.ts";
+import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { bears } from "../notes/verbs.ts";
 import type { Ask, Choice, Decision, Desk } from "./decision.ts";
 import { cannotBe } from "./decision.ts";
@@ -130,10 +130,20 @@ function piecesMeant(
   if (reading.kind === "buy") return undefined;
   if (talk.replied) return talk.replied;
   if (reading.follows || isIt) return talk.latest;
-  if (reading.kind !== "spend" || reading.category !== "materials") return undefined;
+  if (!bears(reading.kind, "at work") || (reading.kind === "spend" && reading.category !== "materials"))
+    return undefined;
   const isThatDay = reading.date === undefined || reading.date === today;
   const isHere = talk.latest?.every((number) => books.pieces.get(number)?.gone === null);
-  return isThatDay && isHere ? talk.latest : undefined;
+  if (!isThatDay || !isHere) return undefined;
+  return reading.kind !== "work" || isInHand(talk.latest!, reading, books) ? talk.latest : undefined;
+}
+
+/** Whether these were worked on last, or are all that is here; behind a cost of theirs it is said what was done. */
+function isInHand(numbers: readonly number[], { what }: ReadingOf<"work">, books: Books): boolean {
+  const last = books.facts.findLast(({ pieces }) => pieces.some((number) => numbers.includes(number)));
+  const isAtWork = last !== undefined && bears(last.kind as Reading["kind"], "at work");
+  if (isAtWork && (last.kind !== "spend" || what !== undefined)) return true;
+  return last?.kind !== "spend" && allHere(books).length === numbers.length;
 }
 
 /** The question for the piece, with the one spoken of last on a button where the note may be about it. */

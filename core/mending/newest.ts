@@ -100,11 +100,11 @@ const valuesOf = (values: { [F in keyof MendTo]?: MendTo[F] | undefined }): Mend
 
 /** "make that 1 hour", "no 30 miles", "that was yesterday", "make that 22%": the newest note that it can be about. */
 export function mendOfFix(reading: Fix, { past, books }: Looking): Mend | null {
-  const { kind: _, amount, minutes, miles, percent, date, fact: id, ...rest } = reading;
+  const { kind: _, amount, minutes, miles, percent, date, fact: id, isTold, ...rest } = reading;
   const to = valuesOf({ minutes, miles, percent, date, ...(id === undefined ? {} : { amount }) });
   const fits = (each: Fact) => canMend(each.kind, to);
   // A rate of long ago is not what was meant.
-  const newest = percent === undefined ? past?.newest(fits) : past?.newest();
+  const newest = isTold ? past?.before() : percent === undefined ? past?.newest(fits) : past?.newest();
   const fact = id === undefined ? newest : books.facts.find((each) => each.id === id);
   return fact && fits(fact) && Object.keys(to).length > 0
     ? { ...rest, kind: "mend", of: { fact: fact.id }, to }

@@ -5,6 +5,7 @@ import { side, takeTo } from "./mended.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import type { Again, Back, Kind, Reading } from "./reading.ts";
 import { type GoingOn, goingOn } from "./rows/going-on.ts";
+import { sameAsBefore } from "./same.ts";
 import { pieceToken, wordToken } from "./token.ts";
 import { BESIDE_GOING_ON, PLUS } from "./words/links.ts";
 import { LIST_WORDS, THROUGH } from "./words/pieces.ts";
@@ -52,7 +53,8 @@ export function backOf(tokens: readonly Tok[], line: Line): Back | null {
         : made(effect, { words: tokens.slice(from, to), beside: tokens.toSpliced(from, to - from) }, line);
     if (back) return back;
   }
-  return null;
+  const again = sameAsBefore(tokens, line.today);
+  return again && { again };
 }
 
 /** "3 and 4 are finished", "2h on #1, 2 and 3": several numbers of pieces, where no other list of numbers stands. */
@@ -117,11 +119,11 @@ function made(effect: Exclude<GoingOn, "numbered">, told: Told, { text, line, to
   const beside = told.beside.filter(({ text: word }) => !BESIDE_GOING_ON.has(word));
   if (!takeTo([...inside, ...beside], said, today)) return null;
   const { to } = said;
-  if (of) return { again: { how: "more", of, to } };
+  if (of) return { again: { how: "more", kinds: [of], to } };
   const spoken = SPOKEN[effect];
   const each = told.beside.some((token) => token.each) ? { each: true as const } : {};
   const what = told.words.find(({ roles }) => roles.supply !== undefined)?.text;
-  const about = effect === "again" && what !== undefined ? { of: "spend" as const, what } : {};
+  const about = effect === "again" && what !== undefined ? { kinds: ["spend"] as const, what } : {};
   if (!spoken)
     return { again: { how: effect as Again["how"], to, ...about, ...countIn(told.words), ...each } };
   const could = to.amount === undefined || each.each ? [] : spoken(to.amount);

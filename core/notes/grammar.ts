@@ -104,6 +104,8 @@ export type Bearing =
   | "things beside"
   /** It says how it is to be: a wish is as good as a fact. */
   | "wish"
+  /** It is done to the piece in hand, and leaves it there: what is said next is likely of it too. */
+  | "at work"
   /** It may be a standing note. */
   | "repeats"
   /** It is about an earlier note. */

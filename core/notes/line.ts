@@ -22,6 +22,7 @@ import { rolesOf } from "./roles.ts";
 import { withRows } from "./rows/apply.ts";
 import type { Trace } from "./rows/trace.ts";
 import { type Units, unitsOf } from "./rows/units.ts";
+import { saysSame } from "./same.ts";
 import { tokenShown } from "./shown.ts";
 import { signsOf } from "./signs.ts";
 import { centsIn } from "./slots/money.ts";
@@ -126,7 +127,9 @@ function withBack(
   // "200 and its gone" falls into parts of which none is read.
   const isNoneRead = readings.every((each) => each.kind === "unclear" && !each.could);
   const isOpen =
-    isNoneRead || (others.length === 0 && (isUnclear || reading.missing?.includes("pieces") === true));
+    isNoneRead ||
+    (others.length === 0 && reading.missing !== undefined && said.some(saysSame)) ||
+    (others.length === 0 && (isUnclear || reading.missing?.includes("pieces") === true));
   const mayCorrect = others.length === 0 && (isOpenToCorrection(reading) || said.some(correctsByItself));
   if (!isUnclear && !isOpen && !mayCorrect) return readings;
   const { text, line } = place;

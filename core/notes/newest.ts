@@ -116,7 +116,8 @@ export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
   if (!first || !OPENS_VALUE.has(first.text.split(" ", 1)[0]!)) return null;
   const rest = line.filter((token) => token !== value && token.kind !== "mark");
   if (!VALUE_TOLD.has(textOf(rest))) return null;
-  if (value.kind === "duration") return value.minutes === undefined ? null : { minutes: value.minutes };
+  if (value.kind === "duration")
+    return value.minutes === undefined ? null : { minutes: value.minutes, isTold: true };
   const amount = centsIn(value);
   return amount === null ? null : { amount };
 }

@@ -32,6 +32,7 @@ const INNER = new Set([
   "isWrong",
   "isKnownSum",
   "whole",
+  "isTold",
 ]);
 
 function printMention({ name, count, traits, number, plural, it, other }: Mention): object {

@@ -93,7 +93,8 @@ function moreAlike(tokens: readonly Tok[], at: number): Found | null {
     return null;
   const text = tokens[at]!.text;
   const [first, ...words] = text.split(" ");
-  const isOne = ONE_MORE.has(first!) && (words.length === 0 || words.join(" ") === "one");
+  const isOne =
+    text === "one more" || (ONE_MORE.has(first!) && (words.length === 0 || words.join(" ") === "one"));
   const count = isOne ? 1 : tokens[at + 1] && MORE.has(tokens[at + 1]!.text) ? countOf(tokens[at]) : null;
   if (count === null) return null;
   let to = at + (isOne ? 1 : 2);

@@ -82,9 +82,8 @@ export type Missing =
 export interface Again {
   how: "again" | "more" | "other" | "too";
   to: NonNullable<ReadingFields["mend"]["to"]>;
-  /** Only where the newest note is of that kind. */
-  of?: Kind;
-  /** Only where the newest note is about that. */
+  /** The newest note of one of these kinds, and about that; where neither is said, the newest. */
+  kinds?: readonly Kind[];
   what?: string;
   /** So many more. */
   count?: number;

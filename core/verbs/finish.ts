@@ -107,7 +107,7 @@ export const finish = defineVerb({
       },
     ],
     slots: { pieces: "pieces" },
-    bears: ["standing pieces", "things beside", "of pieces", "not a service", "not a part"],
+    bears: ["at work", "standing pieces", "things beside", "of pieces", "not a service", "not a part"],
     needs: ["pieces"],
     absorbs: ["done", "finished", "ready"],
   },

@@ -10,6 +10,8 @@ declare module "../notes/reading.ts" {
       minutes?: number;
       miles?: string;
       percent?: string;
+      /** Told without a word that corrects: of the note right before it, or a fact of its own. */
+      isTold?: true;
       /** The id of the fact, where it is another than the newest. */
       fact?: number;
     };

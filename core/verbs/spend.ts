@@ -197,6 +197,7 @@ export const spend = defineVerb({
       "repeats",
       "of pieces",
       "piece or none",
+      "at work",
       "not to a buyer",
     ],
     main: "amount",

@@ -67,7 +67,7 @@ export const start = defineVerb({
       { say: ["working on", "workin on", "work on"], without: ["duration"], light: true },
     ],
     slots: { pieces: "pieces" },
-    bears: ["standing pieces", "any count", "things beside", "of pieces", "not a part"],
+    bears: ["at work", "standing pieces", "any count", "things beside", "of pieces", "not a part"],
     needs: ["pieces"],
     absorbs: ["working on", "now", "work on"],
   },

@@ -128,7 +128,7 @@ export const work = defineVerb({
       { with: ["labor", "piece"], without: ["number", "supply"] },
     ],
     slots: { minutes: "minutes", pieces: "pieces", what: "labor" },
-    bears: ["any count", "dated in passing", "things beside", "of pieces", "not a service"],
+    bears: ["at work", "any count", "dated in passing", "things beside", "of pieces", "not a service"],
     needs: ["minutes", "pieces"],
     absorbs: [
       "working on",

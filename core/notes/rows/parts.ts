@@ -38,6 +38,18 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "bought seat for chair 20",
   ],
   [
+    "<~buy>|<spend>|got|ordered|needed <art>? [<trait>|<plain>|<opinion>|replacement|new|used|spare|matching|extra|some|more* <part>|<spare> <part>?] for it|them",
+    "supply",
+    "bought a new shade for it 14",
+  ],
+  [
+    "^ i|we? <~buy>|ordered|needed|installed|put|added? <art>|some|#? [new|fresh|replacement|spare <part> <part>?] ,|was|were|for|at|cost|came_to|ran* $",
+    "supply",
+    "fresh shade was 12",
+  ],
+  ["^ i|we? [replaced <art>? <part> <part>?] ,|for|was* $", "part", "replaced the shade, 12"],
+  ["<supply> for <art>|its|that [<part> <part>?] !<part>", "word", "foam for the seat too, 9"],
+  [
     "<~buy>|<spend>|got|paid|ordered <art>? [some|more|a_few|few|other? <things>] for|to|on <art>? <piece>",
     "supply",
     "bought stuff for desk 20",

@@ -193,6 +193,7 @@ export const FILLER: readonly string[] = [
   "all",
   "all in",
   "in all",
+  "all told",
   "only",
   "even",
   "myself",

@@ -1,0 +1,20 @@
+/* Words of a message that is the note before once more: "got another lamp, same price". */
+
+import { wordSet } from "./words.ts";
+
+/** As it was. */
+export const SAME = wordSet("same ditto same_thing same_one same_again identical");
+
+/** One more of what there was. */
+export const ANOTHER_ONE = wordSet("another another_one one_more more again too as_well also");
+
+/** The piece that the note before was not about. */
+export const THE_OTHER = wordSet("other second 2nd");
+
+/** What else stands in such a message: what is the same of it, and small words. */
+export const BESIDE_SAME = wordSet(
+  "price money amount deal cost thing one of for at with on last time paid it was the a an and then oh plus just i we this that them there from place story just_like_it like",
+);
+
+/** Between what is the same and what it is measured by. */
+export const COMPARES = wordSet("as than");
