@@ -3,6 +3,7 @@ import { labelOf } from "../books/label.ts";
 import type { Desk } from "../decide/decision.ts";
 import { ever } from "../decide/fits.ts";
 import { matchMention } from "../decide/match.ts";
+import { allHere } from "../decide/unnamed.ts";
 import type { Mention } from "../notes/reading.ts";
 import type { Changed, MendOf, MendTo } from "./fields.ts";
 import { isMeant } from "./meant.ts";
@@ -77,6 +78,12 @@ function isNamed(of: MendOf, number: number, matches: (mention: Mention) => bool
 function moved(fact: NewFact, mentions: readonly Mention[], { books }: Desk): Changed {
   const taken = new Set<number>();
   for (const mention of mentions) {
+    const all = mention.it && mention.count ? allHere(books) : [];
+    // "for both": where that many are here, it is those.
+    if (all.length > 0 && all.length === mention.count) {
+      for (const number of all) taken.add(number);
+      continue;
+    }
     const match = matchMention(mention, books, ever, taken);
     if (match.kind === "several") return { several: match.groups };
     if (mention.it) return { why: "Which pieces? Say their names or numbers." };

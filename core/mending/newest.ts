@@ -29,7 +29,10 @@ export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null
   const fact = past.newest((each) => isNear(each) && isAbout(each, reading, desk));
   if (!fact || (bare && past.replied === null && !past.isToday(fact))) return null;
   const of = { fact: fact.id };
-  if (fact.kind === "buy" && to?.pieces?.some(({ it }) => it)) return otherCount(reading, fact, to.pieces);
+  const isCount = to?.pieces?.some(({ it }) => it) === true;
+  if (isCount && fact.kind === "buy") return otherCount(reading, fact, to!.pieces!);
+  // "two of them" alone tells what it was for of nothing.
+  if (isCount && bare) return null;
   if (to?.also) {
     const isOne = fact.pieces.length === 1;
     return isOne ? { ...rest, of, to: { pieces: [...byNumbers(fact.pieces), to.also] } } : null;
@@ -69,7 +72,7 @@ function isOwnValue({ amount, minutes, miles, each }: Fix, fact: Fact | undefine
 }
 
 function isAbout(fact: Fact, { of = {}, to, removed }: Mend, { books }: Looking): boolean {
-  if (removed && !of.kinds?.some((kind) => kind === fact.kind)) return false;
+  if ((removed || of.kinds) && !of.kinds?.some((kind) => kind === fact.kind)) return false;
   if (of.what !== undefined && !isOfWhat(fact, of.what)) return false;
   if (of.amount !== undefined && of.amount !== fact.amount) return false;
   if (removed) return isOfPieces(fact, of.pieces, books);

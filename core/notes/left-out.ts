@@ -12,7 +12,9 @@ import {
   LINKS,
   OPENERS,
   POINTING,
+  POINTING_BACK,
   STILL_OWED,
+  STILL_TO_COME,
 } from "./words/mending.ts";
 
 /* What the newest note left out, told right behind it: its fee, what is still owed, how it was paid, to whom. */
@@ -28,18 +30,28 @@ function feeBeside(tokens: readonly Tok[]): Cents | null {
   const amounts = tokens.filter(({ kind }) => kind === "amount");
   const [amount, ...others] = amounts;
   const words = tokens.filter((token) => token !== amount);
-  const isSaid = words.some(({ text }) => isFee(text)) && words.some(({ text }) => ADDS_FEE.has(text));
-  const isAll = words.every(({ text }) => isFee(text) || ADDS_FEE.has(text) || BESIDE_FEE.has(text));
+  const isSaid =
+    words.some(({ text }) => isFee(text)) &&
+    words.some(({ text }) => text.split(" ").some((word) => ADDS_FEE.has(word)));
+  const isAll = words.every(
+    ({ text }) => isFee(text) || text.split(" ").every((word) => ADDS_FEE.has(word) || BESIDE_FEE.has(word)),
+  );
   return amount && others.length === 0 && !amount.each && isSaid && isAll ? centsIn(amount) : null;
 }
 
 /** "she still owes 25", "she only gave me 200, still owes 25": of a sale noted as paid, which says the sum. */
 function owedBeside(tokens: readonly Tok[]): Change | null {
   const amounts = tokens.filter(({ kind }) => kind === "amount");
-  const owes = tokens.findIndex(({ text }) => STILL_OWED.has(text));
+  const isPart = tokens.some(
+    ({ text }, at) => text === "of" && POINTING_BACK.has(tokens[at + 1]?.text ?? ""),
+  );
+  const owes = tokens.findIndex(({ text }) => STILL_OWED.has(text) || (isPart && STILL_TO_COME.has(text)));
   const isAll = tokens.every(
     ({ kind, text }) =>
-      kind === "amount" || STILL_OWED.has(text) || text.split(" ").every((word) => BESIDE_OWED.has(word)),
+      kind === "amount" ||
+      (kind === "day" && isPart) ||
+      STILL_OWED.has(text) ||
+      text.split(" ").every((word) => BESIDE_OWED.has(word)),
   );
   const [first, second, ...others] = amounts;
   if (!first || owes < 0 || !isAll || others.length > 0 || amounts.some(({ each }) => each)) return null;

@@ -9,6 +9,7 @@ import { dealOf } from "./deals.ts";
 import { type Draft, draft } from "./draft.ts";
 import { headsOf } from "./heads.ts";
 import { interpret, questionReading } from "./interpret.ts";
+import { corrects } from "./left-out.ts";
 import { mayMend, mendOf } from "./mends.ts";
 import { withMentions } from "./mentions.ts";
 import { withNames } from "./names.ts";
@@ -34,7 +35,7 @@ import { meantBy, tokensOf } from "./tokens.ts";
 import { isBotWord, tellsNoFact, unclear } from "./unclear.ts";
 import { bears, language } from "./verbs.ts";
 import { withNoteWithin } from "./within.ts";
-import { BEHIND, STILL_OWED } from "./words/mending.ts";
+import { BEHIND, BESIDE_MISREAD, MISREAD, STILL_OWED } from "./words/mending.ts";
 import { SAYS_HOUR } from "./words/times.ts";
 
 /** Where a clause's tokens stand in the line as typed. */
@@ -130,7 +131,10 @@ function withBack(
     isNoneRead ||
     (others.length === 0 && reading.missing !== undefined && said.some(saysSame)) ||
     (others.length === 0 && (isUnclear || reading.missing?.includes("pieces") === true));
-  const mayCorrect = others.length === 0 && (isOpenToCorrection(reading) || said.some(correctsByItself));
+  // "wrong one, it was the vanity i sold" falls into parts.
+  const isCut = others.length > 0 && corrects(said[0]!.text) && !readings.some(isWholeNote);
+  const mayCorrect =
+    isCut || (others.length === 0 && (isOpenToCorrection(reading) || said.some(correctsByItself)));
   if (!isUnclear && !isOpen && !mayCorrect) return readings;
   const { text, line } = place;
   const tokens = lexed(typed.line);
@@ -184,6 +188,9 @@ function notesOf(tokens: Tok[], units: Units, typed: Typed, today: Day, place: P
   const { text, line, trace } = place;
   const value = tokens.length <= WHOLE_TOKENS_MAX ? valueSaid(tokens) : null;
   if (value) return [{ kind: "fix", ...value, text, line }];
+  const behind = behindMisread(tokens);
+  const [fix, ...more] = behind ? clausesOf(behind, unitsOf(behind), typed, today, { text, line }) : [];
+  if (fix?.kind === "fix" && more.length === 0) return [{ ...fix, text }];
   if (takesItselfBack(tokens)) return [unclear({ kind: "range" }, { text, line })];
   const deal = dealsOf(tokens, units, typed, today, place);
   if (deal) return deal;
@@ -263,6 +270,16 @@ function correctedOnly(readings: Reading[], text: string): Reading[] {
     return [{ kind: "mend", of: { amount: old }, to: { amount }, text, line: undo.line }];
   if (undo?.kind !== "undo" || fix?.kind !== "fix" || others.length > 0) return readings;
   return [{ ...fix, text }];
+}
+
+/** "i read it wrong, it was 45": what it was, behind words that only say that it was wrong; null where it opens with none. */
+function behindMisread(tokens: readonly Tok[]): Tok[] | null {
+  const at = tokens.findIndex(({ kind }) => kind === "mark");
+  const words = tokens.slice(0, at).flatMap(({ text }) => text.split(" "));
+  const isMisread = words.some((word) => MISREAD.has(word));
+  return at > 0 && isMisread && words.every((word) => MISREAD.has(word) || BESIDE_MISREAD.has(word))
+    ? tokens.slice(at + 1)
+    : null;
 }
 
 /** The one amount of a clause that says nothing else that is known. */

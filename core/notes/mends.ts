@@ -216,6 +216,9 @@ function change(
   if (how === "either" && said.to.buyer === undefined && said.to.source === undefined) return null;
   // "loan payment is 110", "desk is worth 140": what it is by now corrects nothing that was noted.
   if (how === "present" && !isDenied && said.to.amount !== undefined) return null;
+  // "desk was yesterday": the newest note of it.
+  const isDayOf = said.of.pieces !== undefined && Object.keys(said.of).length === 1;
+  if (how === "told" && isDayOf && Object.keys(said.to).join() === "date") said.of.back = 1;
   const isSaid = how === "told" || how === "present";
   const isSure = how === "certain" || isDenied || (isSaid && saysEnough(said));
   if (!isSure && isSaid && !pointsOut(before) && !isOldBesideNew(said)) return null;

@@ -4,23 +4,29 @@ import { type Tok, textOf } from "./clause.ts";
 import { headsOf } from "./heads.ts";
 import { besideSale, type Change, corrects, forgotten, isFee, isOpening, methodAlone } from "./left-out.ts";
 import { isSkipped, type Mend, type Of, side, takeOld, takeTo } from "./mended.ts";
-import type { Mention, ReadingFields } from "./reading.ts";
-import { amounts } from "./rows/amounts.ts";
+import type { ReadingFields } from "./reading.ts";
+import { newest } from "./rows/newest.ts";
 import { centsIn } from "./slots/money.ts";
 import { ARTICLES } from "./words/filler.ts";
+import { THEY } from "./words/links.ts";
 import {
   ACTED,
+  ALSO,
   BEHIND,
+  COMES_TO,
   DENIED_VERBS,
   EXCUSED,
+  EXTRAS,
   FOR_IT,
   FORGOTTEN,
+  IN_CLAUSE,
   LINKS,
   OLD,
-  OPENS_VALUE,
   POINTING,
   STILL_NOT,
+  TELLS_TOTAL,
   TOLD_OF_VALUE,
+  TOTAL_SAID,
   UNDONE,
   VALUE_TOLD,
   WRONG_ONES,
@@ -54,17 +60,16 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
   if (first?.each && others.length === 0) return eachWas(first);
   const left = besideSale(tokens);
   if (left) return { kind: "mend", of: { ...left.of, back: 1 }, to: left.to };
-  const also = halfFor(tokens);
-  if (also) return { kind: "mend", of: { back: 1 }, to: { also } };
-  const more = moreOrLess(tokens);
-  if (more !== null) return { kind: "mend", of: { back: 1 }, to: { more } };
+  const row = byRow(tokens);
+  if (row) return row;
   const from = tokens.findIndex((token) => !isOpening(token));
   if (from < 0) return null;
   // "the hutch, sorry", "25 i mean": the word that corrects may stand behind.
   const to = tokens.findLastIndex((token) => !BEHIND.has(token.text)) + 1;
-  const [opening, told] = [[...tokens.slice(0, from), ...tokens.slice(to)], tokens.slice(from, to)];
+  const opening = [...tokens.slice(0, from), ...tokens.slice(to)];
+  const told = withoutClause(tokens.slice(from, to));
   if (to < tokens.length || tokens.some(({ text }) => text === "only")) {
-    const value = valueAlone(told, today);
+    const value = valueAlone(told, today, opening.some(isOther));
     if (value) return value;
   }
   const change = forOther(told) ?? otherPieces(told) ?? changeIn(told, today);
@@ -82,12 +87,27 @@ function withoutExcuse(said: readonly Tok[]): readonly Tok[] {
   return isExcuse ? said.slice(0, to) : said;
 }
 
+/** "the vanity i sold", "the vanity that sold": the piece. */
+function withoutClause(told: readonly Tok[]): readonly Tok[] {
+  const at = told.findLastIndex(({ kind }) => kind === "piece");
+  const [verb, ...before] = told.slice(at + 1).reverse();
+  const isClause =
+    at >= 0 && verb && headsOf(verb).length > 0 && before.every(({ text }) => IN_CLAUSE.has(text));
+  return isClause ? told.slice(0, at + 1) : told;
+}
+
+/** "she", "they": not us. */
+const isOther = ({ text }: Tok): boolean => text.split(" ").some((word) => THEY.has(word));
+
 /** "only 1h", "it took only 6": one value and nothing else, the note's own measure. */
-function valueAlone(told: readonly Tok[], today: Day): NewestMended | null {
+function valueAlone(told: readonly Tok[], today: Day, byOther: boolean): NewestMended | null {
   const [value, ...others] = told.filter(({ text }) => text !== "only" && !TOLD_OF_VALUE.has(text));
   const said = side();
   if (!value || others.length > 0 || value.each || !takeTo([value], said, today)) return null;
   const { amount, minutes, miles } = said.to;
+  // "she only gave me 190" is told of what came in.
+  if (byOther && amount !== undefined)
+    return { kind: "mend", of: { kinds: ["sell", "collect", "hold"], back: 1 }, to: { amount } };
   const isMeasure = amount !== undefined || minutes !== undefined || miles !== undefined;
   return isMeasure ? ({ kind: "fix", ...said.to } as NewestMended) : null;
 }
@@ -98,11 +118,11 @@ function eachWas(token: Tok): NewestMended | null {
   return amount === null ? null : { kind: "fix", amount, each: true };
 }
 
-const VALUE_TOKENS_MAX = 6;
+const VALUE_TOKENS_MAX = 9;
 
 const isValue = ({ kind }: Tok): boolean => kind === "amount" || kind === "duration";
 
-/** "i paid 25", "it took 2 hours" as the whole line: the value of the newest note; null where it says anything else. */
+/** "i paid 25", "it took 2 hours", "plus tax so 21.35 all in" as the whole line: the value of the newest note; null where it says anything else. */
 export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
   if (line.length > VALUE_TOKENS_MAX) return null;
   // "*34.15": what was typed wrong, put right.
@@ -110,32 +130,55 @@ export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
     const meant = centsIn(line[1]!);
     return meant === null ? null : { amount: meant };
   }
-  const value = line.find(isValue);
-  if (!value || value.each) return null;
-  const first = line.find((token) => token !== value && token.kind !== "mark");
-  if (!first || !OPENS_VALUE.has(first.text.split(" ", 1)[0]!)) return null;
-  const rest = line.filter((token) => token !== value && token.kind !== "mark");
-  if (!VALUE_TOLD.has(textOf(rest))) return null;
+  const [value, ...others] = withoutExtra(line).filter(isValue);
+  if (!value || others.length > 0 || value.each) return null;
+  const rest = line.filter(({ kind }) => kind === "word");
+  const isTotal = value.kind === "amount" && isOfTotal(rest) && rest.length + 3 >= line.length;
+  if (!isTotal && !VALUE_TOLD.has(textOf(rest))) return null;
+  if (line.some((token) => !isValue(token) && token.kind !== "mark" && token.kind !== "word")) return null;
   if (value.kind === "duration")
     return value.minutes === undefined ? null : { minutes: value.minutes, isTold: true };
   const amount = centsIn(value);
   return amount === null ? null : { amount };
 }
 
-/** "half of that was for the stool": the stool too, in equal shares. */
-function halfFor(tokens: readonly Tok[]): Mention | null {
-  const fired = amounts.fired(tokens).find(({ effect }) => effect === "half");
-  const piece = tokens.at(-1);
-  return fired && piece?.kind === "piece" ? piece.mention! : null;
-}
+/** "plus 3 tax so 43 all in": 43. */
+const withoutExtra = (line: readonly Tok[]): readonly Tok[] =>
+  line.filter(({ kind }, at) => kind !== "amount" || !EXTRAS.has(line[at + 1]?.text ?? ""));
 
-/** "add 5 to that", "minus the 5 coupon": so much more or less than was said. */
-function moreOrLess(tokens: readonly Tok[]): Cents | null {
-  const fired = amounts.fired(tokens).find(({ effect }) => effect !== "half");
-  const amount = tokens.find(({ kind }) => kind === "amount");
-  const isWhole = fired && tokens.slice(0, fired.from).every(isOpening) && fired.to === tokens.length;
-  const cents = isWhole && amount && !amount.each ? centsIn(amount) : null;
-  return cents === null ? null : fired?.effect === "less" ? -cents : cents;
+/** What it came to in the end, in words of nothing else. */
+const isOfTotal = (rest: readonly Tok[]): boolean => {
+  const words = rest.flatMap(({ text }) => text.split(" "));
+  const isTold = words.some((word) => TELLS_TOTAL.has(word));
+  // "plus tax 2" is no total.
+  const isWithExtra = words.some((word) => EXTRAS.has(word)) && words.some((word) => COMES_TO.has(word));
+  return words.every((word) => TOTAL_SAID.has(word) || EXTRAS.has(word)) && (isTold || isWithExtra);
+};
+
+/** What a row makes of the newest note by the whole line; null where none does. */
+function byRow(tokens: readonly Tok[]): NewestMended | null {
+  const [fired] = newest.fired(tokens);
+  if (!fired) return null;
+  const { effect, from, to } = fired;
+  const beside = [...tokens.slice(0, from), ...tokens.slice(to)];
+  if (effect === "undone")
+    return beside.length === 0 ? { kind: "mend", of: { kinds: ["sell"], back: 1 }, removed: true } : null;
+  if (effect === "more" || effect === "less") {
+    const amount = tokens.find(({ kind }) => kind === "amount");
+    const cents = beside.every(isOpening) && amount && !amount.each ? centsIn(amount) : null;
+    const more = effect === "less" ? -(cents ?? 0) : cents;
+    return cents === null || more === null ? null : { kind: "mend", of: { back: 1 }, to: { more } };
+  }
+  const said = beside.flatMap(({ mention }) => mention ?? []);
+  const isAll = beside.every((token) => token.kind === "piece" || isSkipped(token) || ALSO.has(token.text));
+  const [piece, ...others] = said;
+  if (!isAll || !piece) return null;
+  // "split it between the two": of one piece there is nothing to split.
+  if (effect === "split")
+    return others.length > 0 || piece.it
+      ? { kind: "mend", of: { back: 1 }, to: { pieces: said.map((each) => ({ ...each })) } }
+      : null;
+  return others.length > 0 ? null : { kind: "mend", of: { back: 1 }, to: { also: piece } };
 }
 
 /** "for the hutch, not the rocker": what it was for, and not the name of a piece. */

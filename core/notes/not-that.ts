@@ -2,6 +2,7 @@ import type { Day } from "../calendar.ts";
 import type { Tok } from "./clause.ts";
 import { isSkipped, type Mend, type Of, type Side, side, takeOf, takeTo } from "./mended.ts";
 import { wholeOf } from "./quantities/amounts.ts";
+import { SELLING } from "./words/mending.ts";
 
 /* The old value beside the new one: "24 not 20", "not cash, card". What it was names the note. */
 
@@ -9,6 +10,7 @@ import { wholeOf } from "./quantities/amounts.ts";
 export function notThat(tokens: readonly Tok[], today: Day): Mend | null {
   const at = tokens.findIndex(({ text }) => text === "not");
   if (at < 0) return null;
+  if (tokens[at + 1]?.text === "today") return dayNotToday(tokens, at, today);
   if (tokens.slice(0, at).every(isSkipped)) return notThisBut(tokens.slice(at + 1), today);
   const behind = tokens.findIndex((token, place) => place > at && !isSkipped(token));
   const then = tokens[behind];
@@ -31,6 +33,26 @@ export function notThat(tokens: readonly Tok[], today: Day): Mend | null {
   // "paid 45 for the desk not 40": what was paid for a piece bought it.
   if (whole?.kind === "spend" && whole.pieces && whole.what === undefined) whole.kind = "buy";
   return whole && { of: whole, to: said.to };
+}
+
+/** "sold the desk monday, not today", "monday, not today": noted as of today, and of another day. */
+function dayNotToday(tokens: readonly Tok[], at: number, today: Day): Mend | null {
+  const [day, ...others] = tokens.filter(({ kind }) => kind === "day");
+  const said = side();
+  if (!day || others.length > 0 || tokens.indexOf(day) > at || !takeTo([day], said, today)) return null;
+  const rest = tokens.filter((token, place) => token !== day && place !== at && place !== at + 1);
+  // "the desk went yesterday": it was sold.
+  const isSold = rest.some(({ text }) => SELLING.has(text));
+  if (
+    !takeOf(
+      rest.filter(({ text }) => !SELLING.has(text)),
+      said,
+      today,
+    )
+  )
+    return null;
+  const of = { ...said.of, ...(isSold ? { kind: "sell" as const } : {}) };
+  return { of: Object.keys(of).length === 0 ? { back: 1 } : { ...of, date: today }, to: said.to };
 }
 
 /** "not 35, 25", "not cash, card": the old one first. */

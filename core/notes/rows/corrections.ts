@@ -44,6 +44,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "remove",
     "take the sander off the books",
   ],
+  ["^ please|pls? [take|strike|pull out] the|that|my <supply> ;", "remove", "take out the gas"],
   ["^ please|pls? [take|strike|pull off|out] the|that|my|those <supply>", "unsure", "take off the hinges"],
   [
     "^ please|pls? [take|strike|pull off|out] the|that|my|those drive|trip|sale|listing",
@@ -82,6 +83,22 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "change",
     "i put the stain on the wrong piece, it was for the bench",
   ],
+  [
+    "^ i|we? put|had|logged|noted|entered|wrote|recorded|said|typed $ for|on|as|under|down_for <any> <any>? [,|.|but|and* it_was|that_was|they_were|its|it_is|should_be|it_should_be|should_have_been|meant really|actually?] $ ;",
+    "change",
+    "i put 20 for gas, it was 24",
+  ],
+  [
+    "^ <art>? <supply>|<piece> [was|were|is for|on|my|our|the|own|car|truck|house|personal|mine|home|a|mistake* ,|.|so* delete|remove|scratch|undo|erase|ignore|take_out|take|drop it|that out|off?] ;",
+    "mistake",
+    "the gas was for my own car, delete it",
+  ],
+  [
+    "^ <art>? <supply> [was|were personal|mine|for_me|for_myself|not_for_the_shop|not_for_the_business|for_home|for_our_house|for_my_house] ;",
+    "mistake",
+    "that gas was personal",
+  ],
+  ["^ [ignore|disregard|nix the|that|my] <supply>|<piece>", "remove", "ignore the gas, that was personal"],
   ["^ [actually] <supply> … was|were|is|cost $", "paid", "actually paint was 14"],
   ["^ <art>? <supply> [actually|really] $ ;", "change", "paint actually 14"],
   ["^ [make] the|my|that <supply> … $ ;", "paid", "make the paint 14"],

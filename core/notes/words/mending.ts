@@ -6,7 +6,7 @@ export const SKIPPED: ReadonlySet<string> = new Set(
   (
     "the a an my our note notes entry entries expense cost costs thing one ones amount price from on for of at in with i it we this please pls oh oops " +
     "no nope wait sorry actually really and ok okay hey um uh just only all total purchase's record by as was were is are , . ! - : ; hours hour time " +
-    "under off out books list ledger records about saying date day method correction correct correcting typo"
+    "morning afternoon evening earlier before under off out books list ledger records about saying date day method correction correct correcting typo"
   ).split(" "),
 );
 /** How a note came to be there. */
@@ -39,33 +39,21 @@ export const OLD: ReadonlySet<string> = new Set(["not", "instead", "rather"]);
 /** Between a piece and its new name. */
 export const RENAMING: ReadonlySet<string> = new Set(["to", "as", "the", "a", "an", "into", "my", "it"]);
 /** Words before a value alone that correct the newest note: "i paid 25", "it took 2 hours". */
-export const VALUE_TOLD: ReadonlySet<string> = new Set([
-  ...["i paid", "cost me", "it cost me", "it cost", "i gave", "it took", "took me", "it took me", "i spent"],
-  ...[
-    "with tax it was",
-    "it was with tax",
-    "with tax",
-    "it came to",
-    "came to",
-    "the total was",
-    "total was",
-    "receipt says",
-    "the receipt says",
-    "receipt said",
-    "the receipt said",
-    "hm receipt says",
-    "altogether",
-    "with tax altogether",
-    "plus tax altogether",
-  ],
-]);
-
-/** The first words of these. */
-export const OPENS_VALUE: ReadonlySet<string> = new Set(
-  [...VALUE_TOLD].map((phrase) => phrase.split(" ", 1)[0]!),
+export const VALUE_TOLD = wordSet(
+  "i_paid cost_me it_cost_me it_cost i_gave it_took took_me it_took_me i_spent it_came_to came_to",
 );
+/** What is put on top of a price: "plus 3 tax". */
+export const EXTRAS = wordSet("tax taxes");
+/** Words of what a note came to in the end: "plus tax so 21.35 all in". */
+export const TOTAL_SAID = wordSet(
+  "plus with so it was the that thats its came comes come to out says said hm receipt total altogether all in told up ended rang and after including ran me",
+);
+/** Those that tell so. */
+export const TELLS_TOTAL = wordSet("receipt total altogether");
+/** Those that tell so beside what was put on top. */
+export const COMES_TO = wordSet("with after so was came comes all up out");
 /** Beside "only" and a value: "it took only 1h". */
-export const TOLD_OF_VALUE = wordSet("took cost paid");
+export const TOLD_OF_VALUE = wordSet("took cost paid gave gave_me me us got had handed handed_me for");
 /** What is said behind something to be taken out: "it was a mistake", "delete it". */
 export const EXCUSES: ReadonlySet<string> = new Set(
   "it that this was is were a an my mistake wrong typo error delete remove undo scratch erase drop cancel please pls oops sorry and so , . ! twice double duplicate the note them".split(
@@ -92,6 +80,15 @@ export const EXCUSED = wordSet(
 );
 /** Before the piece that something was for. */
 export const FOR_IT = wordSet("for on");
+/** Between a piece and what was done to it: "the vanity that we sold". */
+export const IN_CLAUSE = wordSet("i we that which who actually i_actually");
+/** Behind the piece that something was for as well. */
+export const ALSO = wordSet("too as_well also and");
+/** How the newest note came to be wrong: "i read it wrong, it was 45". */
+export const MISREAD = wordSet("wrong wrongly misread mistyped misheard misremembered");
+export const BESIDE_MISREAD = wordSet(
+  "i we read typed wrote heard remembered got had it that the tag sticker receipt price number one",
+);
 /** What was wrong of the newest note. */
 export const WRONG_ONES = wordSet("piece one item thing");
 /** Words between such an opening and the value. */
@@ -106,13 +103,17 @@ export const FORGOTTEN: ReadonlySet<string> = new Set(["forgot", "forgotten", "l
 export const ADDS_FEE = wordSet("there_was was minus less plus with and took charged");
 /** Words beside it. */
 export const BESIDE_FEE = wordSet(
-  "there a the an in of oh also they he she it me for platform selling site app",
+  "there a the an in of oh also they he she it me for platform selling site app that",
 );
 /** What is not paid yet. */
 export const STILL_OWED = wordSet("owes owe owed still_owes still_owed owing");
+/** The price that was said. */
+export const POINTING_BACK = wordSet("it that which this");
+/** What is to come of it, where it is said that it is a part. */
+export const STILL_TO_COME = wordSet("comes coming due later to_come next_week is_coming comes_later");
 /** Words beside it. */
 export const BESIDE_OWED = wordSet(
-  "she he they still only just gave paid got me us i and but so far of that on it the now oh also",
+  "she he they still only just gave paid got me us i and but so far of that on it the now oh also is by till until next week month comes coming due later to come",
 );
 /** How it was paid is told behind them. */
 export const HOW_PAID = wordSet("paid payed pays pd gave_me gave_us handed_me handed_us wrote_me");
@@ -124,12 +125,15 @@ export const UNDONE: ReadonlySet<string> = new Set(
   "not isnt wasnt arent werent didnt hasnt havent never isn't wasn't didn't hasn't".split(" "),
 );
 /** Words beside them. */
-export const STILL_NOT: ReadonlySet<string> = new Set("after all yet actually quite even really".split(" "));
+export const STILL_NOT = wordSet("after all yet actually quite even really end up end_up");
 /** Verbs as they stand behind "didn't": "didn't sell after all". */
 export const DENIED_VERBS: Readonly<Record<string, Kind>> = {
   sell: "sell",
   buy: "buy",
   get: "buy",
+  getting: "buy",
+  buying: "buy",
+  selling: "sell",
   list: "list",
   post: "list",
   finish: "finish",

@@ -1,0 +1,65 @@
+import { BACKED_OUT } from "../words/deals.ts";
+import type { Row } from "./table.ts";
+import { tableOf } from "./table.ts";
+
+const COUPON = "coupon|discount|rebate|voucher";
+const OFF = "never_mind|nevermind|nvm|nope|no|oh|ugh|well|sorry|scratch_that|actually";
+
+/**
+ * What a whole line makes of the newest note, the part in brackets being all that it says beside pieces. Its amount was
+ * so much "more" or "less"; "half" of it was for the piece behind it; it was for that piece "also"; it is "split" over
+ * the pieces said; what was sold is "undone".
+ */
+const ROWS: readonly Row<"more" | "less" | "half" | "also" | "split" | "undone">[] = [
+  [
+    "^ [half of? that|thats|those|it|its|the|them|this <supply>? is|was|were|went|goes|go? for|on|to|with] <art>? <piece> ;",
+    "half",
+    "half of that was for the stool",
+  ],
+  [
+    "^ [i|we? used|put|also? some|it|that|the_rest|rest? of? it|that? on|for|in] <art>? <piece> too|as_well|also ;",
+    "also",
+    "used it on the vanity too",
+  ],
+  [
+    "^ [that|it|those|this was|were|is|goes|went for|on] <art>? <piece> too|as_well|also ;",
+    "also",
+    "that was for the vanity too",
+  ],
+  [
+    "^ [split|divide|share|spread it|that|those|them|this|the? <supply>? evenly|equally|up|half_and_half|50/50? between|across|over|among|on|with|for|to]",
+    "split",
+    "split it between the desk and the vanity",
+  ],
+  ["^ [add $ to|on that|it|the_price|the_total] ;", "more", "add 5 to that"],
+  ["^ [add|plus|and the? $ for|in? the? tax|sales_tax] ;", "more", "plus 2 tax"],
+  ["^ [add $ tax to|on that|it] ;", "more", "add 2.50 tax to it"],
+  ["^ [it_was|that_was? $ more_than that|it|i_said] ;", "more", "5 more than that"],
+  ["^ [it_was|that_was $ more] ;", "more", "it was 5 more"],
+  ["^ [it_was|that_was? $ less_than that|it|i_said] ;", "less", "2 less than that"],
+  ["^ [it_was|that_was $ less] ;", "less", "it was 5 less"],
+  [`^ [minus|less the|a|my? $ for|with|from? a|the|my? ${COUPON}] ;`, "less", "minus the 5 coupon"],
+  [`^ [$ off|less with|from|for a|the|my? ${COUPON}] ;`, "less", "5 off with the coupon"],
+  [
+    `^ [${OFF}* the? she|he|they|buyer|guy|lady ${BACKED_OUT} >] ;`,
+    "undone",
+    "never mind, she changed her mind at the door",
+  ],
+  [
+    "^ [it|that|sale|deal? didnt|did_not|never happen|happened|go_through|close ,|.|-? the|that? sale|deal|it|she|he|they fell_through|fell_apart|fell|backed_out|flaked|bailed through|apart?] ;",
+    "undone",
+    "didn't happen, deal fell apart",
+  ],
+  [
+    `^ [${OFF}* it|that|this|sale|deal|the_sale? didnt|did_not|never happen|happened|go_through|close after_all?] ;`,
+    "undone",
+    "didn't happen",
+  ],
+  [
+    `^ [${OFF}* the|that? sale|deal|it fell_through|fell_apart|fell|is_off|got_cancelled|got_canceled through|apart?] ;`,
+    "undone",
+    "deal fell apart",
+  ],
+];
+
+export const newest = tableOf(ROWS);
