@@ -114,6 +114,8 @@ function partRead(part: Tok[], typed: Typed, today: Day, line: number): Reading[
   return notesOf(tokens, units, typed, today, place);
 }
 
+const isWholeNote = ({ kind, missing }: Reading): boolean => kind !== "unclear" && !missing;
+
 /** What says little by itself may go on from what was said before, or correct it. */
 function withBack(
   readings: Reading[],
