@@ -32,7 +32,15 @@ import { dayOfBefore, orBefore } from "./or-before.ts";
 import { deskOfItsDay } from "./own-day.ts";
 import { whichOrNone } from "./pieces.ts";
 import { talkedOf, withSpokenOf } from "./talk.ts";
-import { nextOfTwo, soldAtAsking, soldUnnamed, tradedIt, withAskingPrice, withoutPart } from "./unnamed.ts";
+import {
+  nextOfTwo,
+  nextSpokenOf,
+  soldAtAsking,
+  soldUnnamed,
+  tradedIt,
+  withAskingPrice,
+  withoutPart,
+} from "./unnamed.ts";
 import { askWhich, type Deciding, labelOfWhole, standingOf } from "./whole.ts";
 
 const verbByKind = new Map<string, Verb>(verbs.map((verb) => [verb.kind, verb as unknown as Verb]));
@@ -168,7 +176,8 @@ export function meant(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
     soldAtAsking(reading, desk) ??
     soldUnnamed(reading, desk) ??
     tradedIt(reading, desk) ??
-    nextOfTwo(reading, desk, verbOf(reading.kind));
+    nextOfTwo(reading, desk, verbOf(reading.kind)) ??
+    nextSpokenOf(reading, desk, verbOf(reading.kind));
   const given = byBooks ?? talkedOf(withoutPart(reading, desk) ?? reading, desk, deciding);
   return given === reading ? matter : { ...matter, reading: given };
 }

@@ -130,7 +130,12 @@ function piecesMeant(
   if (reading.kind === "buy") return undefined;
   if (talk.replied) return talk.replied;
   if (reading.follows || isIt) return talk.latest;
-  if (!bears(reading.kind, "at work") || (reading.kind === "spend" && reading.category !== "materials"))
+  const isDone = bears(reading.kind, "standing pieces");
+  if (
+    !bears(reading.kind, "at work") ||
+    isDone ||
+    (reading.kind === "spend" && reading.category !== "materials")
+  )
     return undefined;
   const isThatDay = reading.date === undefined || reading.date === today;
   const isHere = talk.latest?.every((number) => books.pieces.get(number)?.gone === null);

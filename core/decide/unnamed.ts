@@ -171,6 +171,20 @@ export function nextOfTwo(
   return { ...reading, pieces: byNumbers([latest]) } as Reading;
 }
 
+/** "listed 110" behind what was just finished, "took 10 off" behind a listing: what stands just before it, spoken of last. */
+export function nextSpokenOf(
+  reading: Reading,
+  { books, talk }: Omit<Desk, "confirmed">,
+  verb: Verb | undefined,
+): Reading | null {
+  const { missing, follows } = reading;
+  if (!verb?.upon || missing?.join() !== "pieces" || follows || talk?.replied) return null;
+  const pieces = (talk?.latest ?? []).map((number) => books.pieces.get(number)!);
+  const isNext = (piece: Readonly<Piece>): boolean => statusOf(piece) === verb.upon;
+  if (pieces.length === 0 || !pieces.every(isNext) || groupsOf(pieces).length > 1) return null;
+  return { ...reading, pieces: byNumbers(numbersOf(pieces)), missing: [] } as Reading;
+}
+
 /** Each piece here by itself, where they are few. */
 export function eachHere(books: Books): number[][] {
   return allHere(books).map((number) => [number]);

@@ -72,6 +72,7 @@ export const hold = defineVerb({
     carries: ({ amount, data: { until, buyer } }) => ({ deposit: amount, until, buyer }),
   },
   byItsDay: true,
+  upon: "listed",
   reads: {
     says: [
       {

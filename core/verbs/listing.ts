@@ -84,6 +84,7 @@ export const list = defineVerb({
   books: rules,
   goesOn: { pieces: "alike", carries: ({ amount }) => ({ price: amount }) },
   byItsDay: true,
+  upon: "finished",
   reads: {
     says: [
       {

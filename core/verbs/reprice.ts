@@ -73,6 +73,7 @@ export const reprice = defineVerb({
   },
   books: rules,
   byItsDay: true,
+  upon: "listed",
   reads: {
     says: [
       {
