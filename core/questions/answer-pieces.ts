@@ -8,9 +8,10 @@ import { type Desk, isIn } from "./desk.ts";
 import { listNotes, type NoteLine, showNoteLine } from "./notes-list.ts";
 import { factLine, type PieceFact } from "./piece-facts.ts";
 import type { Filter, Period } from "./query.ts";
-import type { NotesQuestion } from "./read-lists.ts";
+import type { NotesQuestion } from "./read-notes.ts";
 import type { PieceQuestion } from "./read-pieces.ts";
-import { capital, cut, filtersWords, nameOf, restOf } from "./words-of-answers.ts";
+import { capital, filtersWords, nameOf } from "./titles.ts";
+import { cut, restOf } from "./words-of-answers.ts";
 
 type Pieces = readonly Readonly<Piece>[];
 

@@ -10,8 +10,8 @@ import type { ReadingOf } from "../notes/reading.ts";
 import type { Answered } from "./answered.ts";
 import type { Desk } from "./desk.ts";
 import type { Period } from "./query.ts";
+import { nameOf } from "./titles.ts";
 import type { ViewQuestion } from "./views.ts";
-import { nameOf } from "./words-of-answers.ts";
 
 /** Answers with a view's own words; where the view has one figure, that is the value. */
 export function answerView(desk: Desk, question: ViewQuestion): Answered {

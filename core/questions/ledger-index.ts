@@ -1,12 +1,13 @@
 import type { Books, Piece } from "../books/books.ts";
 import { firstIndex } from "../books/exchange.ts";
-import { type Fact, type FactOf, newPiecesOf } from "../books/facts.ts";
+import type { Fact, FactOf } from "../books/facts.ts";
 import type { Posting } from "../books/postings.ts";
 import { shareOfMiles } from "../books/shares.ts";
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import { splitEvenly } from "../split.ts";
 import { sidesOf } from "../verbs/trade.ts";
+import { LedgerWords } from "./ledger-words.ts";
 
 /** What one fact did to one piece (or to none), in the unit of the journal it stands in. */
 export interface Entry {
@@ -48,33 +49,6 @@ export interface PieceFacts {
   holder: string | null;
 }
 
-/** What the ledger itself calls things, beside the words of the trade: each with how often it stands. */
-export interface LedgerWords {
-  names: Set<string>;
-  traits: Set<string>;
-  sources: Set<string>;
-  buyers: Set<string>;
-  methods: Set<string>;
-  places: Set<string>;
-  whats: Set<string>;
-  streams: Set<string>;
-  people: Set<string>;
-}
-
-function noWords(): LedgerWords {
-  return {
-    names: new Set(),
-    traits: new Set(),
-    sources: new Set(),
-    buyers: new Set(),
-    methods: new Set(),
-    places: new Set(),
-    whats: new Set(),
-    streams: new Set(),
-    people: new Set(),
-  };
-}
-
 const NET_ACCOUNTS: Readonly<Partial<Record<Posting["account"], true>>> = {
   sales: true,
   "deposits kept": true,
@@ -109,9 +83,7 @@ export class LedgerIndex {
   /** The sale that a refund goes back on, by refund and piece. */
   readonly undone = new Map<string, Fact>();
   readonly pieceFacts = new Map<number, PieceFacts>();
-  readonly words = noWords();
-  /** Grows whenever a word of the ledger is new. */
-  wordsRevision = 0;
+  readonly words = new LedgerWords();
   /** Answers worked out since the last note. */
   readonly results = new Map<string, unknown>();
   readonly #sums = new Map<Journal, number[]>();
@@ -163,7 +135,7 @@ export class LedgerIndex {
   #take(books: Books, fact: Fact): void {
     this.#facts.push(fact);
     this.places.push(fact.place);
-    this.#learn(books, fact);
+    this.words.learn(books, fact);
     for (const number of fact.pieces) this.#note(number, fact);
     const postings = books.postings.get(fact.id) ?? [];
     for (const posting of postings) this.#post(fact, posting);
@@ -257,30 +229,6 @@ export class LedgerIndex {
         of.returned = fact.day;
         of.listedSince = null;
     }
-  }
-
-  #learn(books: Books, fact: Fact): void {
-    const words = this.words;
-    const data = fact.data as { method?: string; source?: string; buyer?: string; place?: string };
-    if (data.method) this.#word(words.methods, data.method);
-    if (data.source) this.#word(words.sources, data.source);
-    if (data.buyer) this.#word(words.buyers, data.buyer);
-    if (data.place) this.#word(words.places, data.place);
-    if (fact.kind === "spend") this.#word(words.whats, fact.data.what);
-    if (fact.kind === "income") this.#word(words.streams, fact.data.stream);
-    if (fact.by) this.#word(words.people, fact.by);
-    for (const number of newPiecesOf(fact)) {
-      const piece = books.pieces.get(number);
-      if (!piece) continue;
-      this.#word(words.names, piece.name);
-      for (const trait of piece.traits) this.#word(words.traits, trait);
-    }
-  }
-
-  #word(words: Set<string>, word: string): void {
-    if (words.has(word)) return;
-    words.add(word);
-    this.wordsRevision += 1;
   }
 }
 

@@ -2,6 +2,7 @@ import { countedBy } from "./counted.ts";
 import { MUCH, type Rule, SALES } from "./rule.ts";
 import { OWN_RULES } from "./rules-of-books.ts";
 import { BUYER_RULES } from "./rules-of-buyers.ts";
+import { LIST_RULES } from "./rules-of-lists.ts";
 import { PIECE_RULES } from "./rules-of-pieces.ts";
 import type { Cue } from "./words/cues.ts";
 
@@ -22,6 +23,7 @@ export const HAPPENED: readonly Cue[] = [
 
 /** The measures in the order in which they are tried: the telling words first, the common ones last. */
 export const RULES: readonly Rule[] = [
+  ...LIST_RULES,
   ...PIECE_RULES,
   ...BUYER_RULES,
   ...OWN_RULES,

@@ -11,7 +11,8 @@ import { readQuery } from "./read.ts";
 import { runQuery } from "./run.ts";
 import { isOwnersQuery } from "./sight.ts";
 import { partsOf } from "./sorting.ts";
-import { capital, periodWords, showValue, titleOf } from "./words-of-answers.ts";
+import { capital, periodWords, titleOf } from "./titles.ts";
+import { showValue } from "./words-of-answers.ts";
 
 /*
  * Two figures beside each other that are measured in the same unit: "spent versus brought in in october", "did i spend

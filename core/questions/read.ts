@@ -1,7 +1,7 @@
 import { countedBy, saysNotListed } from "./counted.ts";
 import type { Desk } from "./desk.ts";
 import { isYesNo } from "./features.ts";
-import { groupings, isTime } from "./groupings.ts";
+import { groupings } from "./groupings.ts";
 import { askedFirst } from "./is-first.ts";
 import { leftOver } from "./left-over.ts";
 import { RULES } from "./measure-rules.ts";
@@ -14,13 +14,25 @@ import { asksAdvice, guarded } from "./read-guards.ts";
 import { limitsOf } from "./read-limits.ts";
 import { groupOf } from "./read-order.ts";
 import { doneIn, periodOf } from "./read-period.ts";
-import { piecesOf } from "./read-pieces.ts";
 import { shareIn } from "./read-share.ts";
 import { sidesOf } from "./read-sides.ts";
 import { ALWAYS, statesOf } from "./read-states.ts";
 import type { Reading } from "./reading.ts";
 import type { Features } from "./rule.ts";
 import { isState } from "./subjects.ts";
+import {
+  aggregateOf,
+  asksEach,
+  asksPrices,
+  byWhom,
+  isListOfSales,
+  isOfRows,
+  isPlainChart,
+  isRate,
+  isSalePrice,
+  saysEver,
+  saysLess,
+} from "./wanted.ts";
 import type { Cue } from "./words/cues.ts";
 
 /** A question that asks for a measure, as a query; or why it is none. Null: no measure is asked for. */
@@ -161,115 +173,6 @@ function composed(reading: Reading): Query | Refusal {
 function isSaid(state: string, done: Filter | null, limits: readonly Filter[]): boolean {
   return (
     done?.dimension === `${state} on` || (state === "sold" && limits.some(({ of }) => of === "proceeds"))
-  );
-}
-
-/** "Which months made over 800", "did any month lose money": each row is held against the amount. */
-function isOfRows(group: { by: Grouping | null; order: Order | null } | null, { groups }: Parts): boolean {
-  return group?.order != null && group.order.of !== "piece" && groups.some(({ parted }) => !parted);
-}
-
-/** A chart of one figure is one of its months. */
-function isPlainChart({ f, measure }: Reading, isOrdered: boolean, isBeside: boolean): boolean {
-  return f.has("chart") && !isOrdered && !isBeside && !measures[measure].stock;
-}
-
-/** "what sold for less than 300", "chairs i sold for over 300": the pieces, and not what they came to. */
-function isListOfSales({ parts, f, measure }: Reading): boolean {
-  return measure === "proceeds" && parts.limits.length > 0 && f.lists && !f.has("revenue");
-}
-
-/** "List the profit of every piece". */
-function asksEach({ parts, f, measure }: Reading): boolean {
-  return (
-    f.commands &&
-    measure !== "count" &&
-    /\b(?:every|each|all) (?:the |my )?pieces?\b/.test(parts.said) &&
-    !f.order &&
-    !f.by
-  );
-}
-
-/** "What have my dressers sold for": each of them, and what they came to. */
-function asksPrices({ parts, f, measure }: Reading): boolean {
-  const isOfSeveral = parts.items.some(({ mark }) => mark.senses.thing?.plural);
-  return (
-    measure === "proceeds" &&
-    f.has("soldFor") &&
-    isOfSeveral &&
-    /^what/.test(parts.first) &&
-    !f.has("money", "total", "average", "median", "revenue") &&
-    !f.order &&
-    !f.by &&
-    !f.beside
-  );
-}
-
-/** "What did #4 sell for": its price, and not what was left of it after a refund. */
-function isSalePrice({ f, measure, parts, found, desk }: Reading): boolean {
-  if (measure !== "proceeds" || f.order || f.by || parts.limits.length > 0) return false;
-  const isOne = (): boolean =>
-    parts.items.some(({ mark }) => mark.senses.thing?.noun && !mark.senses.thing.plural) &&
-    piecesOf(
-      desk,
-      found.map(({ filter }) => filter),
-    ).length === 1;
-  return (
-    (f.number || isOne()) &&
-    f.has("soldFor", "sold") &&
-    !f.has("revenue", "paid") &&
-    parts.periods.length === 0
-  );
-}
-
-/** "whose deposits", "who owes me", "how do buyers pay": a row for each of them. */
-function byWhom({ f, measure }: Reading): Grouping | null {
-  const isOfBuyers = measure === "deposits" || measure === "owed";
-  if (f.has("payWays")) return "method";
-  if (measure === "count" && f.whom !== null) return f.whom;
-  if (measure === "proceeds" && f.has("who") && !f.order) return "buyer";
-  return isOfBuyers && f.has("who", "whose") ? "buyer" : null;
-}
-
-/** "is oak worse than walnut", "do lamps sell faster than desks": yes where the first is less. */
-function saysLess({ said }: Parts): boolean {
-  return /\b(?:worse|lower|less|smaller|fewer|cheaper|faster|quicker|sooner)\b/.test(said);
-}
-
-function saysEver({ periods }: Parts): boolean {
-  return periods.some(({ period }) => period.from === null && period.to === null);
-}
-
-function aggregateOf(reading: Reading): Query["aggregate"] {
-  if (reading.f.has("median")) return "median";
-  if (!reading.f.has("average")) return isOfAny(reading) ? "average" : null;
-  return isRate(reading) ? "rate" : "average";
-}
-
-/** Measures of pieces that are told of any one of a kind. */
-const OF_ANY: ReadonlySet<MeasureName> = new Set(["profit", "proceeds", "price", "cost", "minutes"]);
-
-/** "what does a dresser sell for", "how much do i make on a lamp": any one of them is meant, and none in particular. */
-function isOfAny({ parts, measure }: Reading): boolean {
-  const { marks, items, said, yesNo } = parts;
-  const [only, more] = items;
-  if (!only || more || yesNo || !OF_ANY.has(measure) || parts.periods.length > 0) return false;
-  const { noun, plural } = only.mark.senses.thing ?? {};
-  const isOne = noun !== undefined && !plural && /(?:^| )an?$/.test(marks[only.at - 1]?.text ?? "");
-  return isOne && /\b(?:do|does)\b/.test(said);
-}
-
-/** "gas per month on average": of what adds up, so much a month. */
-function isRate({ parts, f, measure }: Reading): boolean {
-  return (
-    f.has("average") &&
-    measures[measure].adds === true &&
-    // "The average sale a month" is one sale's, "average sales a month" are all of them.
-    (measure !== "proceeds" || /\bsales\b/.test(parts.said) || f.has("revenue")) &&
-    parts.groups.some(({ group, parted }) => parted && isTime(group)) &&
-    /\b(?:(?:per|an?|each|every) (?:day|week|month|quarter|year)|daily|weekly|monthly|yearly)\b/.test(
-      parts.said,
-    )
   );
 }
 

@@ -1,8 +1,8 @@
+import { isItem, unitOf } from "./items.ts";
 import type { Mark } from "./marks.ts";
-import type { Building, Limited } from "./parts.ts";
+import type { Building } from "./parts.ts";
 import type { Limit, Link, Own } from "./phrases.ts";
 import type { Cue } from "./words/cues.ts";
-import { COUNTABLE, UNIT_DAYS, UNIT_MINUTES } from "./words/plain.ts";
 
 const FEES: Own = { dimension: "category", value: "fees" };
 
@@ -11,35 +11,6 @@ const TURNED: ReadonlySet<Cue> = new Set(["free", "held", "kept", "given", "scra
 
 /** Words that are cues as well, and groups where something is put in order: "the day i sold the most". */
 const ALSO_GROUPS: ReadonlySet<Cue> = new Set(["when", "howPaid", "which", "buyerName"]);
-
-/** Whether an item stands here; a word that is a cue or a filler as well is one only where it is likelier. */
-function isItem(marks: readonly Mark[], at: number): boolean {
-  const { senses, number } = marks[at]!;
-  if (number !== undefined) return true;
-  if (!senses.thing && senses.own.length === 0) return false;
-  const { flags, cues, order } = senses;
-  if (order && senses.thing?.trait)
-    return marks.slice(at + 1, at + 3).some((next) => next.senses.thing?.noun);
-  if (flags.has("generic")) return false;
-  if (flags.has("filler")) {
-    // "Can you check the profit" pays by no check.
-    const isAsked = /\b(?:you|u|ya|to|please|pls|plz|lets|could|can)$/.test(marks[at - 1]?.text ?? "");
-    return at > 0 && !isAsked && (Boolean(senses.thing?.method) || senses.own.length > 0);
-  }
-  if (senses.link || flags.has("negation")) return senses.own.length > 0;
-  if (cues.length === 0 || cues.includes("loan")) return !cues.includes("loan");
-  return (
-    isSpending(marks) &&
-    Boolean(
-      senses.thing?.supply ??
-        senses.own.some(({ dimension }) => dimension === "what" || dimension === "category"),
-    )
-  );
-}
-
-function isSpending(marks: readonly Mark[]): boolean {
-  return marks.some(({ senses }) => senses.cues.includes("spent") || senses.cues.includes("paid"));
-}
 
 /** Goes over the marks of a question and puts each where it belongs. */
 export class Sorter {
@@ -295,15 +266,4 @@ export class Sorter {
     if (mark.senses.flags.has("comparing")) this.parts.comparing = true;
     return at + (isCount ? 2 : 1);
   }
-}
-
-/** What the word behind an amount makes of it. */
-function unitOf({ text, senses }: Mark): { name: NonNullable<Limited["unit"]>; times: number } | null {
-  const [word = ""] = text.split(" ");
-  const minutes = senses.cues.includes("minutes") ? UNIT_MINUTES[word] : undefined;
-  if (minutes) return { name: "minutes", times: minutes };
-  if (senses.cues.includes("miles")) return { name: "miles", times: 1 };
-  const days = UNIT_DAYS[word];
-  if (days) return { name: "days", times: days };
-  return senses.thing?.plural || COUNTABLE.has(text) ? { name: "count", times: 1 } : null;
 }

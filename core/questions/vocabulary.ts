@@ -38,7 +38,7 @@ const kept = new WeakMap<LedgerIndex, Kept>();
 /** The vocabulary of a ledger, made anew only when a word is new. */
 export function vocabularyFor(desk: Desk): Vocabulary {
   const { index, books, people } = desk;
-  const key = [index.wordsRevision, ...books.loans.keys(), "|", ...people.map(({ name }) => name)].join(" ");
+  const key = [index.words.revision, ...books.loans.keys(), "|", ...people.map(({ name }) => name)].join(" ");
   const before = kept.get(index);
   if (before?.key === key) return before.vocabulary;
   const vocabulary = vocabularyOf(ownPhrases(ownWords(desk)));

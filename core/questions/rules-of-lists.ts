@@ -1,0 +1,153 @@
+import { MUCH, type Rule, SALES } from "./rule.ts";
+
+/** Pieces one by one, and groups that are counted. */
+export const LIST_RULES: readonly Rule[] = [
+  {
+    // "List my buyers", "show sources"
+    measure: "count",
+    when: (f) => f.commands && f.bare && f.groups("buyer", "source", "place") && !f.order && !f.piece,
+    takes: ["list", "which", "listed"],
+  },
+  {
+    // "Everything from the flea market", "what came from the church sale", "dad's pieces"
+    measure: "count",
+    when: (f) =>
+      f.bare &&
+      (f.source || f.person) &&
+      (f.has("got") || f.generic || (f.person && f.piece)) &&
+      !f.supply &&
+      !f.limit &&
+      !f.by &&
+      !f.order &&
+      !f.beside &&
+      !f.yesNo,
+    takes: ["got", "list", "which"],
+    list: true,
+  },
+  {
+    // "How many months did i lose money", "how many weeks did i make over 200"
+    measure: "profit",
+    when: (f) => f.tally && (f.has("loss") || (f.limit && f.has("earn", "net"))) && !f.has("sold", "bought"),
+    takes: ["howMany", "loss", "earn", "net", "money"],
+    tally: true,
+  },
+  {
+    measure: "spent",
+    when: (f) => f.tally && f.limit && f.has("spent") && !f.has("sold", "bought", "earn"),
+    takes: ["howMany", "spent"],
+    tally: true,
+  },
+  {
+    // "How many kinds have i sold", "how many different buyers bought something"
+    measure: "count",
+    when: (f) =>
+      f.tally &&
+      !f.limit &&
+      (f.has("sold", "bought", "finished") || (f.groups("buyer", "source") && f.has("had"))) &&
+      !f.has("howLong", "takes", "daysToSell", "earn", "net", "spent", "paid"),
+    takes: ["howMany", "sold", "bought", "finished", "got", "had", "have"],
+    tally: true,
+  },
+  {
+    // "Did i lose money on anything", "which pieces lost money"
+    measure: "profit",
+    when: (f) =>
+      f.has("loss") &&
+      !f.order &&
+      !f.beside &&
+      !f.has("howMany") &&
+      ((f.lists && (f.generic || f.piece)) || (f.yesNo && f.generic)) &&
+      !f.by,
+    takes: [
+      ...MUCH,
+      ...SALES,
+      "earn",
+      "loss",
+      "net",
+      "gone",
+      "kept",
+      "given",
+      "scrapped",
+      "returned",
+      "free",
+      "bought",
+      "finished",
+    ],
+    list: true,
+  },
+  {
+    measure: "minutes",
+    when: (f) => f.lists && f.unit("minutes"),
+    takes: ["which", "list", "minutes", "have", "takes", "took", "got", "cost", "loanPaid", "spent"],
+    list: true,
+  },
+  {
+    measure: "days to sell",
+    when: (f) =>
+      f.lists && f.unit("days") && f.has("sold", "takes", "took", "daysToSell") && !f.has("daysListed"),
+    takes: ["which", "list", "sold", "takes", "took", "daysToSell", "sat", "unsold"],
+    list: true,
+  },
+  {
+    // "Anything listed more than 100 days"
+    measure: "days listed",
+    when: (f) =>
+      f.lists && f.unit("days") && f.has("listed", "daysListed") && !f.has("sold", "takes", "took"),
+    takes: ["which", "list", "listed", "daysListed", "have", "unsold", "sat"],
+    list: true,
+  },
+  {
+    measure: "days here",
+    when: (f) =>
+      f.lists &&
+      f.unit("days") &&
+      (f.has("unsold", "have", "had", "sat") || f.bare) &&
+      !f.has("daysListed", "listed", "sold"),
+    takes: ["which", "list", "unsold", "have", "had", "sat", "gone"],
+    list: true,
+  },
+  {
+    measure: "days here",
+    when: (f) =>
+      (f.longest || (f.average && f.has("howLong"))) &&
+      !f.fast &&
+      (f.has("had", "unsold") || f.oldest) &&
+      !f.has("sat", "listed", "daysListed", "sold", "minutes"),
+    takes: [...MUCH, "had", "unsold", "have", "howLong", "which"],
+  },
+  {
+    // "Which pieces did i pay over 60 for", "bought for under 10"
+    measure: "price",
+    when: (f) =>
+      f.lists &&
+      f.limit &&
+      f.has("paid", "price") &&
+      !f.has("earn", "net", "soldFor", "sold", "loan") &&
+      !f.supply,
+    takes: ["which", "list", "paid", "price", "bought", "got"],
+    list: true,
+  },
+  {
+    measure: "asking",
+    when: (f) =>
+      f.lists &&
+      f.limit &&
+      !f.unit("days") &&
+      f.has("listed", "asking") &&
+      !f.has("sold", "soldFor", "earn", "daysListed"),
+    takes: ["which", "list", "listed", "asking", "have", "unsold"],
+    list: true,
+  },
+  {
+    measure: "cost",
+    when: (f) => f.lists && f.limit && f.has("cost") && !f.has("sold", "soldFor", "earn", "spent"),
+    takes: ["which", "list", "cost", "have", "unsold"],
+    list: true,
+  },
+  {
+    measure: "profit",
+    when: (f) => f.lists && f.limit && f.has("earn", "net") && (f.generic || f.piece) && !f.order && !f.by,
+    takes: ["which", "list", "earn", "net", "got", "sold", "which", "money"],
+    list: true,
+  },
+];
