@@ -1,5 +1,6 @@
 import { existsSync, statfsSync } from "node:fs";
 import { defineConfig } from "vitest/config";
+import { LongestFirst } from "./longest-first.ts";
 
 /** Files that stay by themselves: they put something else in the place of a module, or catch every call. */
 const APART = ["tests/bot/schedule/**/*.test.ts", "tests/bot/telegram/wire.test.ts"];
@@ -26,6 +27,7 @@ export default defineConfig({
     // better-sqlite3 is a native add-on: a process for each worker, never a thread.
     pool: "forks",
     maxWorkers: 2,
+    sequence: { sequencer: LongestFirst },
     // So long that no load of the machine makes a test fail.
     testTimeout: 180_000,
     hookTimeout: 180_000,

@@ -1,3 +1,4 @@
+import { setMaxListeners } from "node:events";
 import type { Instant } from "../core/calendar.ts";
 import type { Head, Outbox, OutboxRow } from "../db/outbox.ts";
 import { failureText, type Log } from "./log.ts";
@@ -66,6 +67,8 @@ export function startSender(deps: SenderDeps): Sender {
   const waits = createWaits(deps.elapsed ?? (() => performance.now()), now);
   const alarm = createAlarm();
   const breakOff = new AbortController();
+  // One send in each chat listens to it at a time, however many chats there are.
+  setMaxListeners(0, breakOff.signal);
   const unmarked = new Map<number, Sending>();
   const inHand = new Map<string, Promise<void>>();
   let isStopping = false;

@@ -27,7 +27,8 @@ export class BotProcess {
       this.#output += String(chunk);
     });
     this.exited = new Promise((resolve) => {
-      child.on("exit", (code, signal) => {
+      // Not before all that it wrote has been read.
+      child.on("close", (code, signal) => {
         this.exit = { code, signal };
         resolve(this.exit);
       });
