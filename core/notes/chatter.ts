@@ -6,12 +6,11 @@ import type { Fired } from "./rows/table.ts";
 import type { Trace } from "./rows/trace.ts";
 import { unfinished } from "./rows/unfinished.ts";
 import type { Units } from "./rows/units.ts";
+import { HINTS } from "./sign-bits.ts";
 import { NO_ROLES, wordToken } from "./token.ts";
 import {
   BEFORE_BUYER,
   BEFORE_SO_MUCH,
-  CHAT_JOINTS,
-  CHAT_MARKS,
   COMES,
   HARMLESS_HEDGES,
   LIFE,
@@ -121,8 +120,8 @@ function withPhrases(kept: readonly Tok[], tokens: readonly Tok[], phrases: read
 }
 
 function isJoint(token: Tok, at: number, tokens: readonly Tok[]): boolean {
-  if (token.kind === "mark") return token.text === "?" || CHAT_MARKS.has(token.text);
-  if (token.kind !== "word" || !CHAT_JOINTS.has(token.text)) return false;
+  if (token.kind === "mark") return (token.hints & HINTS.markByChat) !== 0;
+  if (token.kind !== "word" || (token.hints & HINTS.wordByChat) === 0) return false;
   return token.text !== "so" || !BEFORE_SO_MUCH.has(tokens[at - 1]?.text ?? "");
 }
 

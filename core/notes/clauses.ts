@@ -5,11 +5,13 @@ import { absorbs, headOf, headsOf, isHead, isLight, strongHeadsOf, takesSlot } f
 import { asksSomething, hasItsOwn, isOutweighed, isPriceForBoth, isSomebodysDoing, joins } from "./joints.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import { isAmount, isStream, isSupply, type Shape, shapeOf } from "./shape.ts";
-import { AND, PREPOSITIONS, SEPARATORS } from "./words/links.ts";
+import { HINTS } from "./sign-bits.ts";
+import { PREPOSITIONS } from "./words/links.ts";
 import { SUBJECTS } from "./words/names.ts";
 
 function isSeparator(token: Tok): boolean {
-  return token.kind === "mark" ? SEPARATORS.has(token.text) : token.kind === "word" && AND.has(token.text);
+  if (token.kind === "mark") return (token.hints & HINTS.markBetween) !== 0;
+  return token.kind === "word" && (token.hints & HINTS.wordBetween) !== 0;
 }
 
 /** Whether a head's words are finished by words further on that hold this token ("put … on hold"). */

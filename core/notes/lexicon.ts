@@ -1,5 +1,4 @@
 import { isSetName } from "./furniture.ts";
-import { ownSignsOf } from "./own-signs.ts";
 import { pluralOf } from "./plural.ts";
 import type { Category } from "./reading.ts";
 import { type Roles, rolesOf } from "./roles.ts";
@@ -65,7 +64,6 @@ function makeLexicon<Head>(): Lexicon<Head> {
       if (isTarget(roles)) targets.add(word);
     }
     entry.roles = rolesOf(roles, entry.roles);
-    entry.roles.own = ownSignsOf(phrase, entry.roles);
   };
   const addOpening = (word: string): void => {
     entryIn(root, word, word).opens = true;

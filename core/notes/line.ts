@@ -25,6 +25,7 @@ import type { Trace } from "./rows/trace.ts";
 import { type Units, unitsOf } from "./rows/units.ts";
 import { saysSame } from "./same.ts";
 import { tokenShown } from "./shown.ts";
+import { HINTS } from "./sign-bits.ts";
 import { signsOf } from "./signs.ts";
 import { centsIn } from "./slots/money.ts";
 import { isJoke, takesItselfBack } from "./takenback.ts";
@@ -35,7 +36,7 @@ import { meantBy, tokensOf } from "./tokens.ts";
 import { isBotWord, tellsNoFact, unclear } from "./unclear.ts";
 import { bears, language } from "./verbs.ts";
 import { withNoteWithin } from "./within.ts";
-import { BEHIND, BESIDE_MISREAD, MISREAD, STILL_OWED } from "./words/mending.ts";
+import { BESIDE_MISREAD, MISREAD } from "./words/mending.ts";
 import { SAYS_HOUR } from "./words/times.ts";
 
 /** Where a clause's tokens stand in the line as typed. */
@@ -153,8 +154,8 @@ function withBack(
 }
 
 /** "only 90 min", "45 min, sorry": no measure of its own. */
-const correctsByItself = ({ text }: Tok, at: number, { length }: { length: number }): boolean =>
-  text === "only" || STILL_OWED.has(text) || (at === length - 1 && BEHIND.has(text));
+const correctsByItself = ({ hints }: Tok, at: number, { length }: { length: number }): boolean =>
+  (hints & HINTS.corrects) !== 0 || (at === length - 1 && (hints & HINTS.behind) !== 0);
 
 /** It says no fact by itself: nothing clear, a fee of nothing named, or only who did something ("mom bought it"). */
 function isOpenToCorrection(reading: Reading): boolean {

@@ -6,6 +6,7 @@ import { besideSale, type Change, corrects, forgotten, isFee, isOpening, methodA
 import { isSkipped, type Mend, type Of, side, takeOld, takeTo } from "./mended.ts";
 import type { ReadingFields } from "./reading.ts";
 import { newest } from "./rows/newest.ts";
+import { HINTS } from "./sign-bits.ts";
 import { centsIn } from "./slots/money.ts";
 import { ARTICLES } from "./words/filler.ts";
 import { THEY } from "./words/links.ts";
@@ -183,7 +184,7 @@ function byRow(tokens: readonly Tok[]): NewestMended | null {
 
 /** "for the hutch, not the rocker": what it was for, and not the name of a piece. */
 export function isForOther(line: readonly Tok[]): boolean {
-  if (!line.some(({ text }) => OLD.has(text))) return false;
+  if (!line.some(({ hints }) => (hints & HINTS.old) !== 0)) return false;
   const tokens = line.filter(({ kind }) => kind !== "mark");
   return tokens.length <= TOKENS_MAX && forOther(tokens) !== null;
 }

@@ -1,6 +1,7 @@
 import { placeBefore, type Tok, tokenBefore } from "./clause.ts";
 import { countOf } from "./mentions.ts";
 import type { Mention } from "./reading.ts";
+import { HINTS } from "./sign-bits.ts";
 import { pieceToken } from "./token.ts";
 import { bears } from "./verbs.ts";
 import { ARTICLES } from "./words/filler.ts";
@@ -17,7 +18,6 @@ import {
   PAID_WORDS,
   POINTS_OUT,
   SEVERAL,
-  STANDS_FOR_PIECES,
   STANDS_FOR_TRADED,
   THAT_ONE,
 } from "./words/pieces.ts";
@@ -74,8 +74,8 @@ export function withPronouns(tokens: Tok[]): Tok[] {
 }
 
 /** "it" and its like stand for what is traded, and are else left to the clause. */
-function standsForPieces({ kind, text }: Tok, at: number, tokens: readonly Tok[]): boolean {
-  if (kind === "piece" || !STANDS_FOR_PIECES.has(text)) return false;
+function standsForPieces({ kind, text, hints }: Tok, at: number, tokens: readonly Tok[]): boolean {
+  if (kind === "piece" || (hints & HINTS.standsForPieces) === 0) return false;
   return !STANDS_FOR_TRADED.has(text) || isHeadOf(tokenBefore(tokens, at), isTrade);
 }
 

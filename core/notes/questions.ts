@@ -4,16 +4,9 @@ import type { Tok } from "./clause.ts";
 import type { QuestionGrammar } from "./grammar.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import type { Mention, Question } from "./reading.ts";
+import { HINTS } from "./sign-bits.ts";
 import { centsOfToken } from "./slots/money.ts";
-import {
-  ASKING,
-  ASKING_CUES,
-  BEFORE_QUESTION,
-  BESIDE_PHRASE,
-  ROUGHLY,
-  SHORT_PERIODS,
-  TOPICS,
-} from "./words/asking.ts";
+import { ASKING, BESIDE_PHRASE, ROUGHLY, SHORT_PERIODS, TOPICS } from "./words/asking.ts";
 import { MONTHS } from "./words/calendar.ts";
 
 /** What the reader needs of an answer: what it is about and how it is asked. */
@@ -119,13 +112,11 @@ export function isQuestion(tokens: readonly Tok[]): boolean {
     if (token.kind === "mark") {
       if (token.text === "?") return true;
     } else if (first) next ??= token;
-    else if (!BEFORE_QUESTION.has(token.text)) first = token;
+    else if ((token.hints & HINTS.beforeAsking) === 0) first = token;
   }
-  if (first?.kind !== "word" || isDoing(first, next, tokens)) return false;
-  const space = first.text.indexOf(" ");
-  const word = space < 0 ? first.text : first.text.slice(0, space);
-  if (!ASKING_CUES.has(word) && (space < 0 || !ASKING_CUES.has(first.text))) return false;
-  return !first.roles.heads?.length || /^(?:list|show|how|what|is|are|do|did)/.test(word);
+  if (first?.kind !== "word" || (first.hints & HINTS.asks) === 0 || isDoing(first, next, tokens))
+    return false;
+  return !first.roles.heads?.length || /^(?:list|show|how|what|is|are|do|did)/.test(first.text);
 }
 
 /** "what a day", "did 50 mins on the buffet" and "we're keeping it" (typed "were") tell, they do not ask. */

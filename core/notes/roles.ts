@@ -29,7 +29,7 @@ export interface Roles<Head = unknown> {
   whole?: true;
   /** Who did it: a buyer, a buyer nobody named, or one of the household. */
   actor?: "buyer" | "nobody" | "ours";
-  /** What the phrase tells of a clause that holds it; absent for words that nobody listed. */
+  /** What the phrase tells of a clause that holds it, once it was said; absent for words that nobody listed. */
   own?: OwnSigns;
 }
 

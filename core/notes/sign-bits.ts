@@ -70,8 +70,37 @@ export function maskOf(signs: readonly Sign[] | undefined): number {
   return (signs ?? []).reduce((mask, sign) => mask | BITS[sign], 0);
 }
 
-/** Words that a slot begins from; a clause without any of them spares the slot its search. */
-export const HINTS = { preposition: 1, until: 2, fee: 4, method: 8, on: 16, day: 32, place: 64 } as const;
+/**
+ * Words that a slot or a reader begins from: a clause without any of them spares it its search. Each token has those of
+ * its own words, so that none is looked up in one list of words after another.
+ */
+export const HINTS = {
+  preposition: 1 << 0,
+  until: 1 << 1,
+  fee: 1 << 2,
+  method: 1 << 3,
+  on: 1 << 4,
+  day: 1 << 5,
+  place: 1 << 6,
+  /** Its first word opens a question, or stands before one. */
+  asks: 1 << 7,
+  beforeAsking: 1 << 8,
+  /** A mark or a word that may stand between two clauses, or beside what is told of the day. */
+  markBetween: 1 << 9,
+  wordBetween: 1 << 10,
+  markByChat: 1 << 11,
+  wordByChat: 1 << 12,
+  standsForPieces: 1 << 13,
+  /** It takes back what was just said: its first word, or what is said right before the other amount. */
+  takesBack: 1 << 14,
+  doubted: 1 << 15,
+  joke: 1 << 16,
+  /** "not", before what it was. */
+  old: 1 << 17,
+  /** It corrects the note before by itself, or behind all that is said. */
+  corrects: 1 << 18,
+  behind: 1 << 19,
+} as const;
 /** What a word or phrase tells by itself, as bits. */
 export interface OwnSigns {
   signs: number;

@@ -40,8 +40,9 @@ export function signsOf(tokens: readonly Tok[]): Signs {
   return signs;
 }
 
-function addWordSigns({ roles, text, unknown }: Tok, tokens: readonly Tok[], at: number, into: Signs): void {
-  const { signs, hints } = roles.own ?? ownSignsOf(text, roles);
+function addWordSigns(token: Tok, tokens: readonly Tok[], at: number, into: Signs): void {
+  const { roles, text, unknown, hints } = token;
+  const signs = roles.own?.signs ?? ownSignsOf(text, roles);
   into.mask |= signs;
   into.hints |= hints;
   if (unknown && text.length > 1) into.mask |= BITS.named | BITS.unknown;

@@ -1,11 +1,6 @@
 import { type Tok, textOf } from "./clause.ts";
-import { DOUBTED, JOKES, OPENS_TAKEN_BACK, TAKEN_BACK } from "./words/doubts.ts";
-
-/** The first word of a phrase. */
-function opening(text: string): string {
-  const end = text.indexOf(" ");
-  return end < 0 ? text : text.slice(0, end);
-}
+import { HINTS } from "./sign-bits.ts";
+import { TAKEN_BACK } from "./words/doubts.ts";
 
 /** "bought desk 40 scratch that 45", "2h no 3h on the desk", "sold the hutch i mean the bench 90". */
 export function takesItselfBack(tokens: readonly Tok[]): boolean {
@@ -13,8 +8,8 @@ export function takesItselfBack(tokens: readonly Tok[]): boolean {
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
     const isValue = token.kind !== "word" && token.kind !== "mark";
-    if (isNoted && tokens[at + 1]?.kind === "amount" && DOUBTED.has(token.text)) return true;
-    if (isNoted && token.kind === "word" && OPENS_TAKEN_BACK.has(opening(token.text))) {
+    if (isNoted && (token.hints & HINTS.doubted) !== 0 && tokens[at + 1]?.kind === "amount") return true;
+    if (isNoted && token.kind === "word" && (token.hints & HINTS.takesBack) !== 0) {
       const ahead = textOf(tokens.slice(at, at + 3));
       if (TAKEN_BACK.test(ahead)) return true;
       const [before, next] = [tokens[at - 1], tokens[at + 1]];
@@ -29,5 +24,5 @@ export function takesItselfBack(tokens: readonly Tok[]): boolean {
 
 /** "sold desk 90, just kidding": nothing of it happened. */
 export function isJoke(tokens: readonly Tok[]): boolean {
-  return tokens.some(({ text }) => JOKES.has(text));
+  return tokens.some(({ hints }) => (hints & HINTS.joke) !== 0);
 }

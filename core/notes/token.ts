@@ -1,3 +1,5 @@
+import type { Found } from "./lexicon.ts";
+import { hintsOf, ownOf } from "./own-signs.ts";
 import type { Amount } from "./quantities/amounts.ts";
 import type { DaySaid } from "./quantities/days.ts";
 import type { Mention } from "./reading.ts";
@@ -26,6 +28,8 @@ export interface Token<Head = unknown> {
   from: number;
   to: number;
   roles: Roles<Head>;
+  /** What its words are for those who look for them (`HINTS` of `sign-bits.ts`). */
+  hints: number;
   /** The word was corrected or is known to nobody. */
   unknown?: true;
   amount?: Amount;
@@ -59,12 +63,31 @@ export function wordToken<Head>(
   roles: Roles<Head>,
   unknown?: true,
 ): Token<Head> {
+  return tokenOf(kind, text, from, to, roles, hintsOf(text, roles), unknown);
+}
+
+/** A token of a phrase of the lexicon. */
+export function phraseToken<Head>({ phrase, roles, words }: Found<Head>, from: number): Token<Head> {
+  roles.own ??= ownOf(phrase, roles);
+  return tokenOf("word", phrase, from, from + words, roles, roles.own.hints, undefined);
+}
+
+function tokenOf<Head>(
+  kind: TokenKind,
+  text: string,
+  from: number,
+  to: number,
+  roles: Roles<Head>,
+  hints: number,
+  unknown: true | undefined,
+): Token<Head> {
   return {
     kind,
     text,
     from,
     to,
     roles,
+    hints,
     unknown,
     amount: undefined,
     each: undefined,
@@ -126,4 +149,4 @@ export interface Cursor {
   at: number;
 }
 
-export type Part = Omit<Token, "text" | "from" | "to" | "roles" | "claimed"> & { words: number };
+export type Part = Omit<Token, "text" | "from" | "to" | "roles" | "hints" | "claimed"> & { words: number };

@@ -7,7 +7,7 @@ import { smallNumberAt } from "./quantities/spelled.ts";
 import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
 import type { Part, Token } from "./token.ts";
-import { NO_ROLES, partToken, wordToken } from "./token.ts";
+import { NO_ROLES, partToken, phraseToken, wordToken } from "./token.ts";
 import { MONTHS } from "./words/calendar.ts";
 import { BEFORE_NAMES } from "./words/names.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
@@ -186,7 +186,7 @@ function tokenAt<Head>(
   if (word.kind === "letters") {
     const entry = lexer.lexicon.entry(norm);
     if (!entry) return wordToken<Head>("word", norm, at, at + 1, NO_ROLES, true);
-    if (!entry.opens) return phraseToken(norms, at, longestFrom(entry, norms, at));
+    if (!entry.opens) return wordOrPhrase(norms, at, longestFrom(entry, norms, at));
     return openingToken(word, norms, at, entry, lexer);
   }
   if (word.doubtful && !isPlainlyApart(norms, at, lexer)) return made(DOUBTFUL, norms, at);
@@ -229,16 +229,16 @@ function openingToken<Head>(
     const least = found?.roles.vagueTime || found?.roles.hedge ? found.words : 0;
     if (timed && timed.words >= least) return made(timed, norms, at);
   }
-  return phraseToken(norms, at, found);
+  return wordOrPhrase(norms, at, found);
 }
 
 /** "a day bed" is no day long. */
 const isLongNoun = <Head>(found: Found<Head> | null): boolean =>
   found !== null && found.words > 1 && found.roles.noun !== undefined;
 
-function phraseToken<Head>(norms: readonly string[], at: number, found: Found<Head> | null): Token<Head> {
+function wordOrPhrase<Head>(norms: readonly string[], at: number, found: Found<Head> | null): Token<Head> {
   if (!found) return wordToken<Head>("word", norms[at]!, at, at + 1, NO_ROLES, true);
-  return wordToken("word", found.phrase, at, at + found.words, found.roles);
+  return phraseToken(found, at);
 }
 
 /** "no. 12", "number 12", "num 12", "on no 12": the bot's own numbers in words. */

@@ -1,9 +1,10 @@
 import type { Tok } from "./clause.ts";
 import { headsOf } from "./heads.ts";
 import type { Reading } from "./reading.ts";
+import { HINTS } from "./sign-bits.ts";
 import { unclear } from "./unclear.ts";
 import { bears } from "./verbs.ts";
-import { CHAT_JOINTS, CHAT_MARKS, US } from "./words/chatter.ts";
+import { US } from "./words/chatter.ts";
 
 /*
  * A note told within other words, where the line as a whole is not read: "the twins are asleep, so 50 minutes on the toy
@@ -92,8 +93,8 @@ function stretchesOf(starts: readonly number[], ends: readonly number[]): Stretc
 /** Each is read: some of a millisecond. */
 const STRETCHES_MAX = 40;
 
-const isJoint = ({ kind, text }: Tok): boolean =>
-  kind === "mark" ? CHAT_MARKS.has(text) || text === "?" : kind === "word" && CHAT_JOINTS.has(text);
+const isJoint = ({ kind, hints }: Tok): boolean =>
+  kind === "mark" ? (hints & HINTS.markByChat) !== 0 : kind === "word" && (hints & HINTS.wordByChat) !== 0;
 
 /** Where a note may begin: the line, behind a joint, where one of us speaks, at a verb. */
 function startsOf(tokens: readonly Tok[]): number[] {

@@ -20,8 +20,12 @@ import { type Units, unitsOf } from "./units.ts";
 export const TABLES = { numbers, days, owners, unfinished, asides } as const;
 
 /** Words with one meaning given by a row: one token in place of those of its bracket, of the same shape as any. */
-function joined(tokens: readonly Tok[], { from, to }: Fired, roles: Roles<Head> = NO_ROLES): Tok {
-  const text = textOf(tokens.slice(from, to));
+function joined(
+  tokens: readonly Tok[],
+  { from, to }: Fired,
+  roles: Roles<Head> = NO_ROLES,
+  text = textOf(tokens.slice(from, to)),
+): Tok {
   return wordToken("word", text, tokens[from]!.from, tokens[to - 1]!.to, roles);
 }
 
@@ -46,8 +50,8 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   if (effect === "piece") return numbered(tokens, fired);
   if (effect === "all") return countedAll(tokens, fired);
   if (effect === "hands") return handsPaid(tokens, fired);
-  const token = joined(tokens, fired, effect === "fee" ? FEE : rolesOfNumber(effect));
-  if (effect === "fee") token.text = effect;
+  const token =
+    effect === "fee" ? joined(tokens, fired, FEE, effect) : joined(tokens, fired, rolesOfNumber(effect));
   if (effect === "half owed" || effect === "half paid") token.percent = HALF;
   else if (effect !== "all owed")
     token.amount = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "amount")?.amount;
@@ -229,15 +233,15 @@ const OWNER_ROLES: Readonly<Record<OwnerEffect, Roles<Head>>> = {
 };
 
 function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok {
-  const token = joined(tokens, fired, OWNER_ROLES[effect]);
-  if (effect === "name") token.unknown = true;
+  const said = textOf(tokens.slice(fired.from, fired.to));
   // "#5 hinges" are hinges, and #5 no part of their name.
-  if (effect === "part") token.text = token.text.replace(/^# \d+ /, "");
+  const text = effect === "help" ? effect : effect === "part" ? said.replace(/^# \d+ /, "") : said;
+  const token = joined(tokens, fired, OWNER_ROLES[effect], text);
+  if (effect === "name") token.unknown = true;
   if (effect === "stream") {
     const told = tokens.slice(fired.from, fired.to).find(({ roles }) => roles.stream)?.roles.stream;
     token.roles = rolesOf<Head>({ stream: told ?? token.text });
   }
-  if (effect === "help") token.text = effect;
   if (effect === "part" || effect === "fee" || effect === "left" || effect === "help")
     token.mention = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "piece")?.mention;
   if (effect === "left") token.kind = "piece";
