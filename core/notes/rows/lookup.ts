@@ -1,7 +1,7 @@
 import { BIT_PARTS, type Bits, bitsOf, NO_CLASSES, partOf, partsOf, placeIn } from "./bits.ts";
-import type { Element, Pattern } from "./pattern.ts";
+import type { Pattern } from "./pattern.ts";
 import { hasAll, hasTwo, type Units } from "./units.ts";
-import { makeLater, type RowWord, sieveOf } from "./words.ts";
+import { makeLater, type RowWord, secondOf, sieveOf } from "./words.ts";
 
 /** A row of a table as lines look it up. */
 export interface Candidate {
@@ -12,26 +12,31 @@ export interface Candidate {
 }
 
 /**
- * The rows of all tables, those of a word or a class side by side. Nearly all are set aside by what a line must hold for
- * them, so that stands in numbers: an object for each would cost more to fetch than to ask.
+ * The rows of all tables, by the words and classes that look them up. Nearly all are set aside by what a line must hold
+ * for them, so that stands in numbers, once for each row: an object for each would cost more to fetch than to ask.
  */
 interface Lookup {
   rows: readonly Candidate[];
-  musts: Int32Array;
+  /** Where the numbers of the rows of each word or class begin in `told`, side by side. */
+  places: Int32Array;
+  told: Int32Array;
   /** The classes that rows are looked up by, and where those of each begin and end. */
   classes: Bits;
   starts: readonly number[];
   ends: readonly number[];
 }
 
-const MUSTS = 10;
-
-/** What a line must hold any of: the rarest of what is needed, where it needs more than one. */
-function anyOf(needs: readonly Element[]): readonly number[] {
-  if (needs.length === 0) return [-1, -1, -1, -1, -1];
-  const { bits, rarest } = needs.reduce((a, b) => (b.often < a.often ? b : a));
-  return [...partsOf(bits), sieveOf(rarest)];
+/** The number of a row, how many numbers its needs take, what it must hold, and of what it needs any, need by need. */
+function numbersOf({ pattern: { must, needs } }: Candidate, place: number): readonly number[] {
+  const any = needs
+    .toSorted((a, b) => a.often - b.often)
+    .flatMap(({ bits, rarest }) => [...partsOf(bits), sieveOf(rarest), secondOf(rarest)]);
+  return [place, any.length, ...partsOf(must.bits), sieveOf(must.words), secondOf(must.words), ...any];
 }
+
+/** Behind the number of a row and of its needs, and how many numbers a need has. */
+const BEFORE_MUST = 2;
+const PARTS = 6;
 
 /** The rows of each table, by its number. */
 type Standing = readonly (readonly Candidate[])[];
@@ -52,34 +57,33 @@ export function handInRows(madeFor: (table: number) => readonly Candidate[]): nu
 }
 
 function lookupOf(): Lookup {
-  const byKey = new Map<RowWord | number, Candidate[]>();
-  for (const row of all)
+  const byKey = new Map<RowWord | number, number[]>();
+  const told: number[] = [];
+  all.forEach((row, place) => {
+    const at = told.length;
+    told.push(...numbersOf(row, place));
     for (const key of new Set([...row.pattern.key.rarest, ...row.pattern.key.classes])) {
       const others = byKey.get(key);
-      if (others) others.push(row);
-      else byKey.set(key, [row]);
+      if (others) others.push(at);
+      else byKey.set(key, [at]);
     }
-  const rows: Candidate[] = [];
+  });
+  const places: number[] = [];
   const starts: number[] = [];
   const ends: number[] = [];
   for (const [key, of] of byKey) {
-    const start = rows.length;
-    rows.push(...of);
+    const start = places.length;
+    places.push(...of);
     if (typeof key === "number") {
       starts[key] = start;
-      ends[key] = rows.length;
+      ends[key] = places.length;
     } else {
       key.rowsFrom = start;
-      key.rowsTo = rows.length;
+      key.rowsTo = places.length;
     }
   }
-  const musts = rows.flatMap(({ pattern: { must, needs } }) => [
-    ...partsOf(must.bits),
-    must.sieve,
-    ...anyOf(needs),
-  ]);
   const classes = bitsOf([...byKey.keys()].filter((key) => typeof key === "number"));
-  return { rows, musts: Int32Array.from(musts), classes, starts, ends };
+  return { rows: all, places: Int32Array.from(places), told: Int32Array.from(told), classes, starts, ends };
 }
 
 let last: { line: Units; standing: Standing } | undefined;
@@ -110,36 +114,44 @@ function standingIn(line: Units): Standing {
 /** With the rows from one place to another of which a line holds all that they need. */
 function withStanding(
   before: Candidate[][] | undefined,
-  { rows, musts }: Lookup,
+  { rows, places, told }: Lookup,
   line: Units,
   start: number,
   end: number,
 ): Candidate[][] | undefined {
   let standing = before;
-  const { sieve, bits } = line;
-  const { a, b, c, d } = bits;
   for (let at = start; at < end; at += 1) {
-    const must = at * MUSTS;
-    const lacks =
-      (musts[must]! & ~a) |
-      (musts[must + 1]! & ~b) |
-      (musts[must + 2]! & ~c) |
-      (musts[must + 3]! & ~d) |
-      (musts[must + 4]! & ~sieve);
-    if (lacks !== 0) continue;
-    const any =
-      (musts[must + 5]! & a) |
-      (musts[must + 6]! & b) |
-      (musts[must + 7]! & c) |
-      (musts[must + 8]! & d) |
-      (musts[must + 9]! & sieve);
-    if (any === 0 || !mayStand(rows[at]!, line)) continue;
-    const row = rows[at]!;
+    const place = places[at]!;
+    if (!holds(line, told, place)) continue;
+    const row = rows[told[place]!]!;
+    if (!mayStand(row, line)) continue;
     standing ??= none.slice();
     if (standing[row.table]!.length === 0) standing[row.table] = [row];
     else insert(standing[row.table]!, row);
   }
   return standing;
+}
+
+/** Whether a line may hold what the numbers of a row tell. */
+function holds({ bits, sieve, second }: Units, told: Int32Array, place: number): boolean {
+  const { a, b, c, d } = bits;
+  const must = place + BEFORE_MUST;
+  const lacks =
+    (told[must]! & ~a) |
+    (told[must + 1]! & ~b) |
+    (told[must + 2]! & ~c) |
+    (told[must + 3]! & ~d) |
+    (told[must + 4]! & ~sieve) |
+    (told[must + 5]! & ~second);
+  if (lacks !== 0) return false;
+  const end = must + PARTS + told[place + 1]!;
+  for (let need = must + PARTS; need < end; need += PARTS) {
+    const isOfClass =
+      (told[need]! & a) | (told[need + 1]! & b) | (told[need + 2]! & c) | (told[need + 3]! & d);
+    if (isOfClass === 0 && ((told[need + 4]! & sieve) === 0 || (told[need + 5]! & second) === 0))
+      return false;
+  }
+  return true;
 }
 
 const mayStand = ({ pattern }: Candidate, line: Units): boolean =>

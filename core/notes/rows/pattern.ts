@@ -44,7 +44,7 @@ export interface Pattern {
   /** First words that a match may begin with; null where it begins with a class. */
   opens: ReadonlySet<RowWord> | null;
   /** What a line must hold somewhere for the pattern to stand in it: all of these classes and all these bits of words. */
-  must: { bits: Bits; sieve: number };
+  must: { bits: Bits; words: readonly RowWord[] };
   /** The classes of which a line must hold two. */
   twice: Bits;
   /** The rarest of all that a line must hold: a row is looked up by its words and classes. */
@@ -135,8 +135,10 @@ export function patternOf(text: string): Pattern {
   const needed = elements.filter(({ what, least }) => what === "one" && least > 0);
   const key = needed.reduce((a, b) => (b.often < a.often ? b : a));
   const classes = needed.filter(isOneClass).map(({ classes: [place] }) => place!);
-  const wholes = needed.filter(isOneWord).flatMap(({ wholes: [all] }) => all!);
-  const must = { bits: bitsOf(classes), sieve: wholes.reduce((sieve, all) => sieve | all, 0) };
+  const must = {
+    bits: bitsOf(classes),
+    words: needed.filter(isOneWord).flatMap(({ words }) => words.flat()),
+  };
   return {
     elements,
     from,
@@ -145,9 +147,12 @@ export function patternOf(text: string): Pattern {
     must,
     twice: bitsOf(classes.filter((place, at) => classes.indexOf(place) < at)),
     key,
-    needs: needed.filter((need) => need !== key && !isOneClass(need)),
+    needs: needed.filter((need) => !isOneClass(need) && (need !== key || need.words.some(isPhrase))),
   };
 }
+
+/** That one of its words stands in a line is not enough. */
+const isPhrase = ({ length }: readonly RowWord[]): boolean => length > 1;
 
 const isOneClass = ({ firsts, classes }: Element): boolean => firsts.length === 0 && classes.length === 1;
 const isOneWord = ({ firsts, classes }: Element): boolean => firsts.length === 1 && classes.length === 0;

@@ -13,8 +13,9 @@ export interface Units {
   places: readonly number[];
   /** The classes that any of its tokens is in. */
   bits: Bits;
-  /** The bits of its words. */
+  /** The bits of its words, and the second bits. */
   sieve: number;
+  second: number;
 }
 
 function unitsOfToken(token: Tok): readonly Unit[] {
@@ -54,13 +55,14 @@ const UNKNOWN_MAX = 1000;
 export function unitsOf(tokens: readonly Tok[]): Units {
   while (makeNextTable());
   const bits = noBits();
-  const line = { tokens, units: [] as Unit[], places: [] as number[], bits, sieve: 0 };
+  const line = { tokens, units: [] as Unit[], places: [] as number[], bits, sieve: 0, second: 0 };
   for (let at = 0; at < tokens.length; at += 1) {
     const units = seen(tokens[at]!);
     addBits(bits, units[0]!.bits);
     for (let place = 0; place < units.length; place += 1) {
       const unit = units[place]!;
       line.sieve |= unit.word.sieve;
+      line.second |= unit.word.second;
       line.units.push(unit);
       line.places.push(at);
     }

@@ -5,6 +5,8 @@ export interface RowWord {
   text: string;
   /** One of 32 bits, shared with others unless it is common: what has not that bit has not the word. */
   sieve: number;
+  /** One of 32 others, shared with other words. */
+  second: number;
   /** Where the rows that it looks up begin and end (`lookup.ts`). */
   rowsFrom: number;
   rowsTo: number;
@@ -27,13 +29,14 @@ export const OFTEN_SAID: Readonly<Record<string, number>> = {
 const WORDS = new Map<string, RowWord>();
 
 /** What stands for every word that no row names. */
-export const NO_WORD: RowWord = { text: "", sieve: 0, rowsFrom: 0, rowsTo: 0 };
+export const NO_WORD: RowWord = { text: "", sieve: 0, second: 0, rowsFrom: 0, rowsTo: 0 };
 
 /** A word as a row names it. */
 export function rowWord(text: string): RowWord {
   let word = WORDS.get(text);
   if (!word) {
-    word = { text, sieve: sieveAt(WORDS.size), rowsFrom: 0, rowsTo: 0 };
+    const place = WORDS.size;
+    word = { text, sieve: sieveAt(place), second: secondAt(place), rowsFrom: 0, rowsTo: 0 };
     WORDS.set(text, word);
   }
   return word;
@@ -44,6 +47,9 @@ const OWN_BITS = Object.keys(OFTEN_SAID).length;
 const sieveAt = (place: number): number =>
   1 << (place < OWN_BITS ? place : OWN_BITS + (place % (32 - OWN_BITS)));
 
+/** All common words share one, and those that share the first have another. */
+const secondAt = (place: number): number => 1 << (place < OWN_BITS ? 0 : 1 + (Math.floor(place / 16) % 31));
+
 for (const text in OFTEN_SAID) rowWord(text);
 
 /** A word of a line, as rows know it. */
@@ -52,6 +58,10 @@ export const wordInRows = (text: string): RowWord => WORDS.get(text) ?? NO_WORD;
 /** The bits of several words together. */
 export const sieveOf = (words: readonly RowWord[]): number =>
   words.reduce((bits, { sieve }) => bits | sieve, 0);
+
+/** Their second bits. */
+export const secondOf = (words: readonly RowWord[]): number =>
+  words.reduce((bits, { second }) => bits | second, 0);
 
 /** Every word that a row names: taken as typed, never for a slip of another. */
 export function wordsOfRows(): Iterable<string> {
