@@ -210,6 +210,8 @@ function onlyStanding(
     left.length > 0 &&
     could.length === 1 &&
     left.every((word) => desk.talk?.passed?.has(`${only!.kind} ${word}`));
+  const counted = countedOf(could, desk);
+  if (counted) return { reading: counted, confirmed: [] };
   // "nell picked it up": the name is known by the deposit.
   if (only && isNumbered(only, desk)) return { reading: only, confirmed: [] };
   const byBooks = reading.byBooks || isHolder(left, desk) || isPastBuyer(left, could, desk);
@@ -220,6 +222,17 @@ function onlyStanding(
   const isOnly = (byBooks || isPassed) && others.length === 0;
   if (!isOnly && !isNextStep(reading, first.reading, desk)) return {};
   return { reading: first.reading, confirmed: first.confirmed };
+}
+
+/** "sold 4 for 160" behind the purchase of six of a kind: four of them. */
+function countedOf(could: readonly Reading[], desk: Omit<Desk, "confirmed">): Reading | null {
+  const { talk, books } = desk;
+  const [first] = could;
+  const [mention, ...others] = first ? mentionsOf(first) : [];
+  const spoken = (talk?.replied ?? talk?.latest ?? []).map((number) => books.pieces.get(number)!);
+  const isOfKind = spoken.every(({ name, gone }) => name === spoken[0]!.name && gone === null);
+  const isCounted = mention?.it === true && (mention.count ?? 0) > 1 && others.length === 0;
+  return isCounted && isOfKind && spoken.length >= mention.count! ? talkedOf(first!, desk, deciding) : null;
 }
 
 /** "bench 2 listed 45" where #2 is a bench: the number is the piece's, and not the price. */

@@ -4,6 +4,7 @@ import type { Day } from "../calendar.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { type Settling, settlingIn, type Told } from "../notes/settling.ts";
 import { whyOf } from "../notes/unclear.ts";
+import type { Says } from "../notes/words/settling.ts";
 import { matchMention } from "./match.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { owingPieces, salesOwing } from "./owing.ts";
@@ -83,7 +84,9 @@ function readFrom(
   const dealings = dealingsOf(told, books);
   const latest = dealings.filter(({ pieces }) => pieces.some(({ number }) => recent.includes(number)));
   const meant = told.who === undefined && latest.length === 1 ? latest : dealings;
-  const could = meant.flatMap((dealing) => readingsOf(told, dealing, text));
+  // "she passed" of the one hold that was spoken of last.
+  const isOfOne = told.who !== undefined || (told.says.has("payer") && latest.length === 1);
+  const could = meant.flatMap((dealing) => readingsOf(told, dealing, text, isOfOne));
   const [only, ...others] = could;
   if (!only) return null;
   const left = told.left.filter(
@@ -142,14 +145,14 @@ function dealingsOf({ who, mention, isTheirs, left }: Told, books: Books): Deali
 const isOneHold = (one: Readonly<Piece>, other: Readonly<Piece>): boolean =>
   one.lot !== null && one.lot === other.lot && one.hold?.buyer === other.hold?.buyer;
 
-function readingsOf(told: Told, { of, pieces }: Dealing, text: string): Reading[] {
+function readingsOf(told: Told, { of, pieces }: Dealing, text: string, isOfOne: boolean): Reading[] {
   const { says, method, date } = told;
   const place = { pieces: byNumbers(pieces.map(({ number }) => number)), text, line: 0 };
   const at = { ...place, ...(date ? { date } : {}) };
   const paid = { ...at, ...(method ? { method } : {}) };
   const isLost = says.has("out") || says.has("back") || says.has("kept");
   if (of === "held") {
-    if (isLost) return says.has("never") ? [] : backsOut(told, pieces, at);
+    if (isLost) return says.has("never") ? [] : isOfOne ? backsOut(told, pieces, at) : [];
     return says.has("never") ? [] : paysForHeld(told, pieces, paid);
   }
   if (isLost || says.has("fetched")) return [];
@@ -160,9 +163,9 @@ type Place = Pick<Reading, "text" | "line" | "date"> & { pieces: Mention[]; meth
 type Pieces = Dealing["pieces"];
 
 /** "sol is out, gave him his 25 back", "kept her deposit" */
-function backsOut({ who, says, amounts }: Told, pieces: Pieces, at: Place): Reading[] {
+function backsOut({ says, amounts }: Told, pieces: Pieces, at: Place): Reading[] {
   const [amount, ...others] = amounts;
-  if (who === undefined || others.length > 0) return [];
+  if (others.length > 0) return [];
   const isBack = says.has("back");
   if (isBack === says.has("kept") && (isBack || amount !== undefined)) return [];
   const sum = amount ?? depositOf(pieces);
@@ -175,16 +178,20 @@ function paysForHeld({ who, says, amounts }: Told, pieces: Pieces, paid: Place):
   const [amount, ...others] = amounts;
   const isFetched = says.has("fetched");
   const buyer = who === undefined ? {} : { buyer: who };
-  if (others.length > 0 || !(isFetched || says.has("paid") || says.has("from"))) return [];
+  if (others.length > 0 || !["fetched", "paid", "from", "down"].some((each) => says.has(each as Says)))
+    return [];
   const listed = listPriceOf(pieces);
   const isRest = says.has("all");
   const isWhole = listed !== null && (amount === undefined || amount + depositOf(pieces) === listed);
-  if (isWhole && (isFetched || isRest)) return [{ kind: "sell", price: listed, ...buyer, ...paid }];
+  const isMore = says.has("more") || says.has("down");
+  // Just what is left to pay.
+  const isAllOfIt = isFetched || isRest || (amount !== undefined && !isMore);
+  if (isWhole && isAllOfIt) return [{ kind: "sell", price: listed, ...buyer, ...paid }];
   if (amount === undefined) return [];
   const sale: Reading = { kind: "sell", price: amount, fetched: true, ...buyer, ...paid };
   if (isFetched || isRest) return [sale];
-  const more: Reading = { kind: "hold", deposit: amount, ...paid };
-  return says.has("more") ? [more] : [more, sale];
+  const more: Reading = { kind: "hold", deposit: amount, ...buyer, ...paid };
+  return isMore ? [more] : [more, sale];
 }
 
 /** "got 25 from gus", "the cafe paid up" */

@@ -73,8 +73,11 @@ function pointedOut(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | 
   return { ...rest, pieces: settled, ...price } as Reading;
 }
 
-const isPointed = ({ it, other, besides, alike, count }: Mention): boolean =>
-  other === true || besides === true || alike === true || (it === true && count !== undefined);
+const isPointed = ({ it, other, besides, alike, count, half }: Mention): boolean =>
+  other === true ||
+  besides === true ||
+  alike === true ||
+  (it === true && (count !== undefined || half === true));
 
 function settledBy(
   mention: Mention,
@@ -87,7 +90,10 @@ function settledBy(
     return others.length === (mention.count ?? others.length) ? byNumbers(others) : null;
   }
   const [name, ...names] = new Set(spoken.map((number) => books.pieces.get(number)?.name));
-  const { count, other } = mention;
+  const { other } = mention;
+  // Half of an odd number is none.
+  const count = mention.half ? (spoken.length % 2 === 0 ? spoken.length / 2 : undefined) : mention.count;
+  if (mention.half && !count) return null;
   if (mention.alike) return ofSameKind(spoken, count ?? 1, books);
   if (!other) {
     if (spoken.length === count) return byNumbers(spoken);

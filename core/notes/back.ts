@@ -119,7 +119,10 @@ function made(effect: Exclude<GoingOn, "numbered">, told: Told, { text, line, to
   const beside = told.beside.filter(({ text: word }) => !BESIDE_GOING_ON.has(word));
   if (!takeTo([...inside, ...beside], said, today)) return null;
   const { to } = said;
-  if (of) return { again: { how: "more", kinds: [of], to } };
+  const { count } = countIn(told.words);
+  // "last two 70 cash"
+  const left = of === "sell" && count ? { pieces: [{ other: true as const, count }] } : {};
+  if (of) return { again: { how: "more", kinds: [of], to: { ...to, ...left } } };
   const spoken = SPOKEN[effect];
   const each = told.beside.some((token) => token.each) ? { each: true as const } : {};
   const what = told.words.find(({ roles }) => roles.supply !== undefined)?.text;

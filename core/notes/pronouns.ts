@@ -113,12 +113,26 @@ function isPriced(tokens: readonly Tok[], from: number): boolean {
 const isHeadOf = (token: Tok | undefined, is: (kind: string) => boolean): boolean =>
   token?.roles.heads?.some(({ kind }) => is(kind)) === true;
 
-/** "4 of them", "one of those". */
+/** "4 of them", "one of those", "half of them", "one is done". */
 function countedOf(tokens: readonly Tok[], at: number): Found | null {
+  const { text } = tokens[at]!;
+  if (text === "half of" && SEVERAL.has(tokens[at + 1]?.text ?? ""))
+    return { mention: { it: true, half: true }, to: at + 2 };
+  if (text === "one") return oneOfThem(tokens, at);
   const count = countOf(tokens[at]);
   if (count === null || tokens[at + 1]?.text !== "of" || !SEVERAL.has(tokens[at + 2]?.text ?? ""))
     return null;
   return { mention: { it: true, count }, to: at + 3 };
+}
+
+/** "one is done", "trashed one, legs were rotten": one of those spoken of, and nothing that it is one of. */
+function oneOfThem(tokens: readonly Tok[], at: number): Found | null {
+  const [before, next] = [tokens[at - 1], tokens[at + 1]];
+  const isFirst = tokens.slice(0, at).every(({ kind, roles }) => kind === "mark" || roles.filler === true);
+  const isLed = isFirst && next !== undefined && isOfStanding(next);
+  const isEnd = next === undefined || (next.kind === "mark" && !isPriced(tokens, at + 1));
+  const isBehind = before !== undefined && isToldOf(before) && isEnd;
+  return isLed || isBehind ? { mention: { it: true, count: 1 }, to: at + 1 } : null;
 }
 
 /** Two pieces joined by "and", right before. */

@@ -15,6 +15,8 @@ export interface Mention {
   set?: true;
   /** "it", "that", "them" with nothing before it in the line; with a count so many of them. */
   it?: true;
+  /** "half of them" */
+  half?: true;
   /** "the other one", "the others": alike to the pieces just spoken of, and not them. */
   other?: true;
   /** "the other bookcase": one of the name that was not just spoken of. */

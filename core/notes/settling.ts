@@ -7,6 +7,7 @@ import { readMessage } from "./read.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { settlings } from "./rows/settling.ts";
 import { centsIn } from "./slots/money.ts";
+import { INTERJECTIONS } from "./words/links.ts";
 import { BEFORE_SUM, BESIDE_HOME, BESIDE_SETTLING, COMES_HOME, type Says, saysOf } from "./words/settling.ts";
 
 /*
@@ -52,8 +53,16 @@ export function besideName(text: string, names: readonly string[]): { who?: stri
     .replace(/['’]s\b/g, "")
     .replace(/[.!,]+(?= |$)/g, " ")
     .replace(/\s+/g, " ")} `;
-  const who = names.find((name) => said.includes(` ${name} `));
-  return who === undefined ? { rest: said } : { who, rest: said.replace(` ${who} `, " ") };
+  for (const who of names)
+    for (const called of [who, ...calledElse(who)])
+      if (said.includes(` ${called} `)) return { who, rest: said.replace(` ${called} `, " ") };
+  return { rest: said };
+}
+
+/** "lady in the red truck" is also "red truck lady" and "truck lady". */
+function calledElse(name: string): string[] {
+  const [, head, of] = /^(\S+) (?:in|with|from|at|of|w) (?:the |a |an |my |her |his )?(.+)$/.exec(name) ?? [];
+  return head && of ? [`${of} ${head}`, `${of.split(" ").at(-1)} ${head}`] : [];
 }
 
 /** A message about one of the names, or about a buyer who needs none; null where it may say anything else. */
@@ -111,7 +120,7 @@ function takes(told: Told, tokens: readonly Tok[], at: number, today: Day): bool
   else if (roles.method !== undefined) told.method = roles.method;
   // "oscar wired me the 10": sent in some way or other.
   else if (told.who && token.unknown && isSentSomehow(tokens, at)) told.says.add("paid");
-  else if (!takesWord(told, word)) {
+  else if (!takesWord(told, word) && !roles.opinion) {
     if (told.who === undefined) return false;
     told.left.push(word);
     told.isDoubtful ||= roles.hedge !== undefined;
@@ -130,7 +139,7 @@ function isSentSomehow(tokens: readonly Tok[], at: number): boolean {
 function takesWord({ says }: Told, word: string): boolean {
   const found = saysOf(word);
   for (const each of found) says.add(each);
-  if (found.length > 0 || BESIDE_SETTLING.has(word)) return true;
+  if (found.length > 0 || BESIDE_SETTLING.has(word) || INTERJECTIONS.has(word)) return true;
   const words = word.split(" ");
   return words.length > 1 && words.every((one) => takesWord({ says } as Told, one));
 }

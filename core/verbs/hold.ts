@@ -78,6 +78,7 @@ export const hold = defineVerb({
       {
         say: ["deposit", "deposits", "deposited", "depost", "took deposit", "got deposit", "holding deposit"],
       },
+      { say: "holds", with: ["piece"], without: ["supply"], light: true },
       {
         say: [
           "hold",

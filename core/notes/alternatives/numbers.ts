@@ -49,10 +49,24 @@ export const eitherAmount: Offer = (held) => {
   // "sold credenza 150 and 138 hit my account"
   if (made.kind === "sell" && amounts.length === 2 && net < gross && net >= gross * NEARLY_ALL)
     each.splice(1, 0, changed(each[0]!, { [field]: gross, fee: gross - net }));
+  const several = numbered && made.kind !== "list" ? severalCounted(numbered.mention) : null;
   return numbered
-    ? [{ ...made, fields: { ...made.fields, pieces: [numbered.mention], [field]: numbered.cents } }, ...each]
+    ? [
+        ...(several
+          ? [{ ...made, fields: { ...made.fields, pieces: [several], [field]: numbered.cents } }]
+          : []),
+        { ...made, fields: { ...made.fields, pieces: [numbered.mention], [field]: numbered.cents } },
+        ...each,
+      ]
     : each;
 };
+
+/** No more than this are counted without a word for them. */
+const SEVERAL_MAX = 12;
+
+/** "sold 4 for 160": so many of those spoken of. */
+const severalCounted = ({ number = 0, name }: Mention): Mention | null =>
+  name === undefined && number > 1 && number <= SEVERAL_MAX ? { it: true, count: number } : null;
 
 /** "bench 2 listed 45", "sold 3 for 45": the first of two numbers may be a piece's own. */
 function pieceNumbered({ tokens }: Clause): { mention: Mention; cents: number } | null {

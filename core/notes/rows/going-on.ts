@@ -24,6 +24,11 @@ const ROWS: readonly Row<GoingOn>[] = [
     "another one gone, 28 this time",
   ],
   [
+    "^ [and|then|oh|plus|sold|just* the? last|other|remaining # ,? is|are|gone|sold|went? ,|for|at*] $",
+    "sold more",
+    "last two 70 cash",
+  ],
+  [
     "^ [and|then|oh|plus|sold|just* another|another_one|one_more|the_last_one|last_one ,? for|at? the? same price|money|amount]",
     "again",
     "sold another, same price",
@@ -74,6 +79,7 @@ const ROWS: readonly Row<GoingOn>[] = [
     "no bites, now 185",
   ],
   ["^ $ <method>? [,? and? its|it_is gone|sold] ;", "sold", "200 and its gone"],
+  ["^ [its|it_is? back|up|back_up|up_again to|at] $ ;", "lowered", "back up to 180"],
   ["^ its|it_is|theyre $ [now] ;", "lowered", "it's 65 now"],
   [
     "^ [its|it_is|thats|this_ones|this_one_is|that_ones|that_one_is|finally|and? gone ,|!|.|for|at*] $ <method>? ;",

@@ -26,6 +26,7 @@ const ROWS: readonly Row<Says>[] = [
   ],
   ["[passed on it|that|them?]", "out", "the neighbor passed on the bench"],
   ["[no_longer wants|needs|interested]", "out", "pete no longer wants it"],
+  ["she|he|they [passed] ;", "out", "she passed"],
   ["[changed his|her|their mind|minds]", "out", "pete's wife changed her mind, sent the 25 back"],
   [
     "[deposit|money|that|it|its is|was? mine|ours|stays|stays_with_me|stays_here]",

@@ -73,7 +73,7 @@ export const JOINTS = wordSet("and then but so & also");
 
 /** Passed over at the beginning of a sentence. */
 export const INTERJECTIONS = wordSet(
-  "ok okay so hey hi well um uh yes yep yeah oh yay finally today just now also btw fyi update note lol morning",
+  "ok okay so hey hi well um uh yes yep yeah oh yay finally today just now also btw fyi update note lol morning ugh welp woohoo yay oh_well",
 );
 
 /** Words beside what goes on from a note before: "another one, 28 this time". */

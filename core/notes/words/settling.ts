@@ -5,11 +5,11 @@ import { wordSet } from "./words.ts";
 /**
  * "paid": money came in. "payer": the one who paid, nobody by name. "all": all that was still to come; "half" of it;
  * "more" of what came before. "owed": it is a part of that, or all of it. "fetched": the piece left with its buyer.
- * "from": whose the money was. "never": it will not come. "out": they want the piece no more; "wants": a wish alone.
+ * "from": whose the money was. "down": it is put on a piece. "never": it will not come. "out": they want the piece no more; "wants": a wish alone.
  * "back": their money goes back to them; "kept": it stays with us. "theirs": somebody who came for the one named.
  */
 export type Says =
-  | ("paid" | "payer" | "all" | "half" | "more" | "owed" | "fetched" | "from" | "never")
+  | ("paid" | "payer" | "all" | "half" | "more" | "owed" | "fetched" | "from" | "down" | "never")
   | ("out" | "wants" | "back" | "kept" | "theirs");
 
 const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
@@ -25,6 +25,7 @@ const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
     "picked picks took takes grabbed loaded hauled fetched home gone left_with carried collected picked_up took_home drove_off hauled_off",
   ),
   from: wordSet("from with"),
+  down: wordSet("put down put_down deposited"),
   never: wordSet("never wont isnt not forget forgetting forgive forgave forgiving"),
   out: wordSet(
     "no_show noshow no_showed out backed flaked bailed ghosted cancelled canceled changed doesnt dont didnt mind backed_out flaked_out bailed_out passed",
