@@ -2,6 +2,7 @@ import type { Fact } from "../../core/books/facts.ts";
 import { onward } from "../../core/decide/decide.ts";
 import type { Desk } from "../../core/decide/decision.ts";
 import { ofKnownBuyer } from "../../core/decide/known-buyer.ts";
+import { toKnownLoan } from "../../core/decide/known-loan.ts";
 import { lentBack } from "../../core/decide/lent-back.ts";
 import { ofPastBuyer } from "../../core/mending/by-buyer.ts";
 import type { Past } from "../../core/mending/past.ts";
@@ -41,7 +42,8 @@ function ofKnown(
   replyRoot: number | undefined,
 ): Reading[] | null {
   const { books } = turn.ledger;
-  const back = lentBack(text, { books, today: turn.today });
+  const back =
+    lentBack(text, { books, today: turn.today }) ?? toKnownLoan(text, { books, today: turn.today });
   if (back) return back;
   const newest = pastOf(turn, replyRoot).before();
   const desk = { books, today: turn.today };

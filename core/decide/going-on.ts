@@ -6,9 +6,12 @@ import type { Again, Back, Mention, Reading } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { type AnyGrammar, language } from "../notes/verbs.ts";
 import type { GoesOn } from "../verbs/verb.ts";
-import type { Desk } from "./decision.ts";
+import { cannotBe, type Desk } from "./decision.ts";
+import { here } from "./fits.ts";
+import { matchMention } from "./match.ts";
 import { nameWith } from "./mention-words.ts";
-import { byNumbers } from "./mentioned.ts";
+import { byNumbers, mentionsOf } from "./mentioned.ts";
+import { talkedOf } from "./talk.ts";
 import { type Deciding, standingOf } from "./whole.ts";
 
 /*
@@ -28,6 +31,7 @@ export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding
   if (!fields) return null;
   const once = { ...fields, kind: fact.kind, text, line } as Reading;
   const { count = 1, each, to } = again;
+  if (again.how === "next") return isNext(once, desk, deciding) ? once : null;
   // "another lamp, same price" of two bought together: as much as both, or as each of them.
   const now = to.pieces?.reduce((sum, { count: many = 1 }) => sum + many, 0) ?? fact.pieces.length;
   if ("price" in once && once.price !== undefined && to.amount === undefined && now !== fact.pieces.length) {
@@ -40,6 +44,19 @@ export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding
   if (each) return times;
   // "2 more at 30": in all, or of each.
   return { kind: "unclear", why: whyOf({ kind: "priceOfBoth" }), could: [once, times], text, line };
+}
+
+/** "and a mirror for 10" behind a purchase, "and the other one 140" behind a listing: where it can be one more of these. */
+function isNext(once: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): boolean {
+  const isOurs = mentionsOf(once).some(
+    (mention) => mention.other || matchMention(mention, desk.books, here, new Set()).kind !== "none",
+  );
+  return (
+    "price" in once &&
+    (once.kind === "buy"
+      ? !isOurs
+      : isOurs && !cannotBe(deciding.decide(talkedOf(once, desk, deciding), desk)))
+  );
 }
 
 /** The newest note of today of the kind and thing said; where neither is, the newest, with nothing asked since. */

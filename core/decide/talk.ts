@@ -165,7 +165,7 @@ export function withSpokenOf(
   deciding: Deciding,
 ): Ask {
   const latest = desk.talk?.latest ?? [];
-  const isUnknown = latest.length === 0 && reading.kind !== "sell";
+  const isUnknown = latest.length === 0 && reading.kind !== "sell" && !reading.follows;
   if (ask.wants !== "pieces" || reading.kind === "buy" || isUnknown) return ask;
   // "it" of several things is one of them.
   const isOneOf = reading.one && !isOneThing(latest, desk.books);

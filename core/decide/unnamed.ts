@@ -31,13 +31,9 @@ export function soldUnnamed(reading: Reading, desk: Omit<Desk, "confirmed">): Re
   return { ...reading, pieces: byNumbers(pieces), missing };
 }
 
-const AT_ASKING =
-  /\b(?:(?:at|for|got|full|my) (?:the |my |full )?(?:asking|list|ask|listing)(?: price)?|full price|asking price|list price|what i asked)\b/i;
-
 /** "sold it at asking", "full price, cash": what the pieces are listed at. */
 export function soldAtAsking(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
-  if (reading.kind !== "sell" || !reading.missing?.includes("price") || !AT_ASKING.test(reading.text))
-    return null;
+  if (reading.kind !== "sell" || !reading.missing?.includes("price") || !reading.atAsking) return null;
   const asked = askingPriceOf(reading, desk);
   if (!asked) return null;
   const { missing: _, follows: __, one: ___, ...rest } = reading;

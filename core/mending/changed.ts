@@ -1,3 +1,4 @@
+import type { Books } from "../books/books.ts";
 import { type Fact, type NewFact, newPiecesOf } from "../books/facts.ts";
 import { labelOf } from "../books/label.ts";
 import type { Desk } from "../decide/decision.ts";
@@ -10,7 +11,18 @@ import { isMeant } from "./meant.ts";
 import { recounted } from "./recounted.ts";
 
 /** Fields that stand in a fact's data under the same name. */
-const IN_DATA = ["minutes", "miles", "method", "buyer", "source", "fee", "owed", "paid", "received"] as const;
+const IN_DATA = [
+  "minutes",
+  "miles",
+  "method",
+  "buyer",
+  "source",
+  "loan",
+  "fee",
+  "owed",
+  "paid",
+  "received",
+] as const;
 
 /** The fields that hold a percent. */
 const PERCENTS = ["percent", "rate"] as const;
@@ -78,7 +90,11 @@ function isNamed(of: MendOf, number: number, matches: (mention: Mention) => bool
 function moved(fact: NewFact, mentions: readonly Mention[], { books }: Desk): Changed {
   const taken = new Set<number>();
   for (const mention of mentions) {
-    const all = mention.it && mention.count ? allHere(books) : [];
+    const all = mention.other
+      ? otherThan(fact.pieces, books)
+      : mention.it && mention.count
+        ? allHere(books)
+        : [];
     // "for both": where that many are here, it is those.
     if (all.length > 0 && all.length === mention.count) {
       for (const number of all) taken.add(number);
@@ -92,4 +108,12 @@ function moved(fact: NewFact, mentions: readonly Mention[], { books }: Desk): Ch
     for (const number of match.pieces) taken.add(number);
   }
   return { fact: { ...fact, pieces: [...taken] } };
+}
+
+/** Those here of the names of these, and none of them. */
+function otherThan(numbers: readonly number[], books: Books): number[] {
+  const names = new Set(numbers.map((number) => books.pieces.get(number)!.name));
+  return [...books.pieces.values()]
+    .filter(({ number, name, gone }) => names.has(name) && gone === null && !numbers.includes(number))
+    .map(({ number }) => number);
 }

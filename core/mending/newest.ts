@@ -1,5 +1,6 @@
 import type { Books } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
+import type { MendField } from "../books/rules.ts";
 import type { Choice, Desk, Effect } from "../decide/decision.ts";
 import { mentionLabel } from "../decide/mention-words.ts";
 import { byNumbers } from "../decide/mentioned.ts";
@@ -7,7 +8,7 @@ import { type Cents, show } from "../money.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
-import { canMend, type MendTo } from "./fields.ts";
+import { canMend, type MendTo, mendFieldsOf } from "./fields.ts";
 import { isMeant, isOfWhat } from "./meant.ts";
 
 /* Corrections of the newest note: which fact they are about, and what they make of it. */
@@ -29,6 +30,7 @@ export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null
   const fact = past.newest((each) => isNear(each) && isAbout(each, reading, desk));
   if (!fact || (bare && past.replied === null && !past.isToday(fact))) return null;
   const of = { fact: fact.id };
+  if (to?.swap) return { ...rest, of, to: { [nameField(fact, to.swap.then)!]: to.swap.now } };
   const isCount = to?.pieces?.some(({ it }) => it) === true;
   if (isCount && fact.kind === "buy") return otherCount(reading, fact, to!.pieces!);
   // "two of them" alone tells what it was for of nothing.
@@ -40,6 +42,12 @@ export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null
   if (to?.more === undefined) return { ...rest, of, ...(to ? { to } : {}) };
   const amount = (fact.amount ?? 0) + to.more;
   return amount < 0 ? null : { ...rest, of, to: { amount } };
+}
+
+/** The field of a note that holds that name. */
+function nameField(fact: Fact, name: string): MendField | undefined {
+  const data = fact.data as Record<string, unknown>;
+  return mendFieldsOf(fact.kind).find((field) => data[field] === name);
 }
 
 /** "two of them": as many of what was bought, for what was paid in all or for each. */
@@ -76,6 +84,7 @@ function isAbout(fact: Fact, { of = {}, to, removed }: Mend, { books }: Looking)
   if (of.what !== undefined && !isOfWhat(fact, of.what)) return false;
   if (of.amount !== undefined && of.amount !== fact.amount) return false;
   if (removed) return isOfPieces(fact, of.pieces, books);
+  if (to?.swap) return nameField(fact, to.swap.then) !== undefined;
   if (!to || !canMend(fact.kind, to) || isSameAs(fact, to)) return false;
   if (to.more !== undefined && fact.amount === undefined) return false;
   if (

@@ -54,7 +54,10 @@ function owedBeside(tokens: readonly Tok[]): Change | null {
       text.split(" ").every((word) => BESIDE_OWED.has(word)),
   );
   const [first, second, ...others] = amounts;
-  if (!first || owes < 0 || !isAll || others.length > 0 || amounts.some(({ each }) => each)) return null;
+  // "got 40 they owed": it came.
+  const hasCome = tokens.some(({ text }) => text === "owed") && tokens[0]!.text === "got";
+  if (!first || owes < 0 || hasCome || !isAll || others.length > 0 || amounts.some(({ each }) => each))
+    return null;
   const [given, left] = second ? [centsIn(first), centsIn(second)] : [null, centsIn(first)];
   if (left === null || (second && given === null)) return null;
   return { ...(given === null ? {} : { of: { amount: given + left } }), to: { owed: left } };

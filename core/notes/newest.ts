@@ -13,6 +13,7 @@ import { THEY } from "./words/links.ts";
 import {
   ACTED,
   ALSO,
+  BEFORE_NAME,
   BEHIND,
   COMES_TO,
   DENIED_VERBS,
@@ -30,6 +31,7 @@ import {
   TOTAL_SAID,
   UNDONE,
   VALUE_TOLD,
+  WHO,
   WRONG_ONES,
 } from "./words/mending.ts";
 import { HOUSEHOLD } from "./words/people.ts";
@@ -59,6 +61,8 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
   if (denied) return { kind: "mend", of: { back: 1, ...denied }, removed: true };
   const [first, ...others] = tokens;
   if (first?.each && others.length === 0) return eachWas(first);
+  const swap = nameForName(tokens);
+  if (swap) return { kind: "mend", of: { back: 1 }, to: { swap } };
   const left = besideSale(tokens);
   if (left) return { kind: "mend", of: { ...left.of, back: 1 }, to: left.to };
   const row = byRow(tokens);
@@ -156,6 +160,22 @@ const isOfTotal = (rest: readonly Tok[]): boolean => {
   return words.every((word) => TOTAL_SAID.has(word) || EXTRAS.has(word)) && (isTold || isWithExtra);
 };
 
+/** "lena not ana", "yard sale not thrift store": one name for another; of what, the note tells. */
+function nameForName(tokens: readonly Tok[]): { now: string; then: string } | null {
+  const said = tokens.slice(
+    Math.max(
+      0,
+      tokens.findIndex((token) => !isOpening(token)),
+    ),
+  );
+  const not = said.findIndex(({ text }) => OLD.has(text));
+  const [now, then] = [said.slice(0, not), said.slice(not + 1)].map((part) =>
+    textOf(part.filter(({ text }) => !ARTICLES.has(text) && !BEFORE_NAME.has(text))),
+  );
+  const isWords = said.every(({ kind, roles }) => kind === "word" && roles.method === undefined);
+  return not > 0 && isWords && now && then ? { now, then } : null;
+}
+
 /** What a row makes of the newest note by the whole line; null where none does. */
 function byRow(tokens: readonly Tok[]): NewestMended | null {
   const [fired] = newest.fired(tokens);
@@ -164,6 +184,13 @@ function byRow(tokens: readonly Tok[]): NewestMended | null {
   const beside = [...tokens.slice(0, from), ...tokens.slice(to)];
   if (effect === "undone")
     return beside.length === 0 ? { kind: "mend", of: { kinds: ["sell"], back: 1 }, removed: true } : null;
+  if (effect === "buyer") {
+    const who = tokens.findIndex(({ text }) => WHO.has(text));
+    const buyer = tokens[who - 1]?.text;
+    return buyer === undefined
+      ? null
+      : { kind: "mend", of: { kinds: ["sell", "hold"], back: 1 }, to: { buyer } };
+  }
   if (effect === "more" || effect === "less") {
     const amount = tokens.find(({ kind }) => kind === "amount");
     const cents = beside.every(isOpening) && amount && !amount.each ? centsIn(amount) : null;
@@ -256,8 +283,8 @@ function placeIn(told: readonly Tok[]): string | null {
 }
 
 /** "that was a good desk" tells what it was like. */
-const isPraised = ({ kind, text }: Tok): boolean =>
-  kind === "piece" && text.split(" ").some((word) => OPINIONS.has(word));
+const isPraised = ({ kind, text, mention }: Tok): boolean =>
+  kind === "piece" && !mention!.other && text.split(" ").some((word) => OPINIONS.has(word));
 
 const isNoFee = (told: readonly Tok[]): boolean => told.length === 1 && isFee(told[0]!.text);
 

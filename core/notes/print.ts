@@ -31,6 +31,7 @@ const INNER = new Set([
   "back",
   "isWrong",
   "isKnownSum",
+  "atAsking",
   "whole",
   "isTold",
 ]);

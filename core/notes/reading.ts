@@ -82,7 +82,7 @@ export type Missing =
   | "per";
 
 export interface Again {
-  how: "again" | "more" | "other" | "too";
+  how: "again" | "next" | "more" | "other" | "too";
   to: NonNullable<ReadingFields["mend"]["to"]>;
   /** The newest note of one of these kinds, and about that; where neither is said, the newest. */
   kinds?: readonly Kind[];

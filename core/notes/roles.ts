@@ -25,6 +25,8 @@ export interface Roles<Head = unknown> {
   service?: true;
   /** What is still to be paid: the amount of the token, or all of it. */
   owed?: true;
+  /** What the piece was listed at, as its price. */
+  asking?: true;
   /** The price beside it holds the deposit. */
   whole?: true;
   /** Who did it: a buyer, a buyer nobody named, or one of the household. */
@@ -54,6 +56,7 @@ export function rolesOf<Head>(roles: Roles<Head>, over: Roles<Head> = {}): Roles
     plain: over.plain ?? roles.plain,
     service: over.service ?? roles.service,
     owed: over.owed ?? roles.owed,
+    asking: over.asking ?? roles.asking,
     whole: over.whole ?? roles.whole,
     actor: over.actor ?? roles.actor,
     own: undefined,

@@ -174,10 +174,13 @@ export function homeIn(
 function whichIsHome(text: string, lent: readonly Lent[]): number | null {
   for (const [which, { names, to }] of lent.entries()) {
     const thing = besideName(text, names);
-    if (thing.who === undefined) continue;
     // Who had it, by all of the name or its last word: "uncle ray", "ray".
-    const { rest } = besideName(thing.rest, to === undefined ? [] : [to, to.split(" ").at(-1)!]);
+    const { who, rest } = besideName(thing.rest, to === undefined ? [] : [to, to.split(" ").at(-1)!]);
     const words = rest.trim().split(" ");
+    // "joe brought it back", where joe has one thing of ours.
+    const isIt =
+      who !== undefined && words.includes("it") && lent.filter((other) => other.to === to).length === 1;
+    if (thing.who === undefined && !isIt) continue;
     const isHome = words.some((word) => COMES_HOME.has(word));
     if (isHome && words.every((word) => COMES_HOME.has(word) || BESIDE_HOME.has(word))) return which;
   }

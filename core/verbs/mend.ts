@@ -45,6 +45,9 @@ declare module "../notes/reading.ts" {
         name?: string;
         traits?: string[];
         pieces?: Mention[];
+        /** One name in the place of another: whose or of what, the note tells that has it. */
+        swap?: { now: string; then: string };
+        loan?: string;
         /** One more piece, in equal shares with the one that was said. */
         also?: Mention;
       };

@@ -20,7 +20,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"pay"> = {
-  mends: ["amount", "date"],
+  mends: ["amount", "date", "loan"],
   ownersAlone: true,
   data: z.strictObject({ loan: wordsShape.optional() }),
   apply(books, fact) {

@@ -33,6 +33,8 @@ declare module "../notes/reading.ts" {
       fetched?: true;
       /** The deposit is part of the price, as said. */
       whole?: true;
+      /** "at asking", "for the full price": it sold for what it was listed at. */
+      atAsking?: true;
       /** "got the 30": a sum that was spoken of before, so that it may be what was owed. */
       isKnownSum?: true;
     };

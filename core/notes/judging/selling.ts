@@ -28,6 +28,7 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
   methodOfFee(fields, clause);
   if (isKnownSum(clause)) fields.isKnownSum = true;
   if (tokens.some(({ roles }) => roles.whole)) fields.whole = true;
+  if (fields.price === undefined && tokens.some(({ roles }) => roles.asking)) fields.atAsking = true;
   // "paid 50 got 20 back for desk": change, and no sale.
   if (head?.text === "got" && tokens.some(({ text }) => text === "back")) return { kind: "twoNumbers" };
   // "took 25 from guy for bench to hold it" is a deposit, or the price.

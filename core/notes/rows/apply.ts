@@ -33,6 +33,8 @@ const PASSING = rolesOf<Head>({ plain: true });
 
 const WHOLE = rolesOf<Head>({ plain: true, whole: true });
 
+const ASKING = rolesOf<Head>({ plain: true, asking: true });
+
 const HALF = "50";
 
 function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): Tok {
@@ -41,6 +43,7 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
     token.kind = "grain";
     return token;
   }
+  if (effect === "asking") return joined(tokens, fired, ASKING);
   if (effect === "whole") return joined(tokens, fired, WHOLE);
   if (effect === "miles" || effect === "miles?") return driven(tokens, fired, effect === "miles?");
   if (effect === "odometer" || effect === "both ways") return drivenFor(effect, tokens, fired);

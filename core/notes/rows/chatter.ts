@@ -15,6 +15,17 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "chat",
     "took pics, sold the crib 40",
   ],
+  // How it went, and why something was needed.
+  [
+    "^ [it? took|ran|was? way|much|a_lot|lot|a_bit|bit|far|a_little|little* longer|more|less|faster|quicker|harder|shorter|easier|heavier|worse|better than i|we|it? thought|expected|planned|figured|hoped|bargained_for] ;",
+    "chat",
+    "2h on the crib, way longer than i thought",
+  ],
+  [
+    "^ [the|my|our? old one|ones|pair|set|can|blade|brush? died|broke|quit|gave_out|wore_out|fell_apart|went_bad|dried_out|dried_up|was|were|is|are shot|dead|junk|toast|worn_out|dull?] ;",
+    "chat",
+    "sander 59, old one died",
+  ],
   // What would have pleased somebody, what one could do for joy.
   [
     `[<art>? <kin>|<person> would|wouldve|wouldnt have|of? so|just|really|absolutely? ${LIKED} <art>? this|that|it|these|those|me|over|for? one|piece|thing|find|color|it?]`,

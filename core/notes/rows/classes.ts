@@ -83,6 +83,8 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     cart: ({ mention }) => mention!.name === "cart" && mention!.traits === undefined,
     /** One like it, and not the one. */
     comp: ({ mention }) => (mention!.traits ?? []).some((trait) => ALIKE.has(trait)),
+    /** "the other one" */
+    other: ({ mention }) => mention!.other === true,
     /** "3 of them" */
     ofthem: ({ mention }) => mention!.it === true && mention!.count !== undefined,
     ofset: ({ mention }) => mention!.set === true,

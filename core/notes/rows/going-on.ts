@@ -2,13 +2,13 @@ import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
 /**
- * How a line goes on from what was said before it. Of the newest note: "again": once more as it was; "more": one more,
+ * "next": the same was done to the piece named, at that price. How a line goes on from what was said before it. Of the newest note: "again": once more as it was; "more": one more,
  * or as many as the number in brackets, with a value of its own, "paid more" only of a payment, "sold more" of a sale; "other": the same of another piece; "too": its verb
  * alone, its amount asked. Of the one piece spoken of: "listed", "lowered", "sold", "took". The part in brackets says so, and
  * every other word has to be a value, a piece or nothing. "numbered": the part in brackets is the bare number of a piece.
  */
 export type GoingOn =
-  | ("again" | "more" | "paid more" | "sold more" | "other" | "too")
+  | ("again" | "next" | "more" | "paid more" | "sold more" | "other" | "too")
   | ("listed" | "lowered" | "sold" | "took")
   | "numbered";
 
@@ -64,6 +64,9 @@ const ROWS: readonly Row<GoingOn>[] = [
     "same for the bench",
   ],
   ["^ [ditto] <art>? <piece>", "other", "ditto desk"],
+  ["^ [and|then|oh|plus|also*] <other> ,|for|at|is|was* $ <method>? ;", "next", "and the other one 140"],
+  ["^ [and|plus|also|then] <art>? <piece> ,|for|at|was* $ <method>? ;", "next", "and a mirror for 10"],
+  ["^ [oh|ok and|plus|also] <art>? <piece> ,|for|at|was* $ <method>? ;", "next", "oh and a mirror for 10"],
   ["^ <art>? <piece> [too|as_well|also] ;", "too", "and the desk too"],
   ["^ [again|once_more today?] ;", "too", "again today"],
   ["^ [relisted|reposted|re_listed|listed_again it? for|at?] $ ;", "listed", "relisted at 195"],

@@ -50,6 +50,11 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "gave bob 15 for gas",
   ],
   [
+    "paid|gave|pd|slipped|handed|tipped <art>? <new>|<person>|<kin>? $ to [haul|move|carry|load|lift|deliver|transport] it|them|that",
+    "service",
+    "paid joe 20 to haul it",
+  ],
+  [
     `paid|gave|pd|slipped|handed $ [to <art>? <new>|<kin>|<person>] for|to|on|in ${WHAT_FOR}`,
     "word",
     "paid 15 to bob for moving hutch",

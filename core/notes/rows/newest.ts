@@ -8,9 +8,9 @@ const OFF = "never_mind|nevermind|nvm|nope|no|oh|ugh|well|sorry|scratch_that|act
 /**
  * What a whole line makes of the newest note, the part in brackets being all that it says beside pieces. Its amount was
  * so much "more" or "less"; "half" of it was for the piece behind it; it was for that piece "also"; it is "split" over
- * the pieces said; what was sold is "undone".
+ * the pieces said; what was sold is "undone", or its "buyer" was another.
  */
-const ROWS: readonly Row<"more" | "less" | "half" | "also" | "split" | "undone">[] = [
+const ROWS: readonly Row<"more" | "less" | "half" | "also" | "split" | "undone" | "buyer">[] = [
   [
     "^ [half of? that|thats|those|it|its|the|them|this <supply>? is|was|were|went|goes|go? for|on|to|with] <art>? <piece> ;",
     "half",
@@ -31,6 +31,11 @@ const ROWS: readonly Row<"more" | "less" | "half" | "also" | "split" | "undone">
     "split",
     "split it between the desk and the vanity",
   ],
+  [
+    "^ [it_was|that_was|it|that was? the|my|a? <new>|<person>|<kin> who|that bought|took|got|grabbed|purchased|picked_up it|that|them? >] ;",
+    "buyer",
+    "it was joe who bought it, mixed them up",
+  ],
   ["^ [add $ to|on that|it|the_price|the_total] ;", "more", "add 5 to that"],
   ["^ [add|plus|and the? $ for|in? the? tax|sales_tax] ;", "more", "plus 2 tax"],
   ["^ [add $ tax to|on that|it] ;", "more", "add 2.50 tax to it"],
@@ -41,7 +46,7 @@ const ROWS: readonly Row<"more" | "less" | "half" | "also" | "split" | "undone">
   [`^ [minus|less the|a|my? $ for|with|from? a|the|my? ${COUPON}] ;`, "less", "minus the 5 coupon"],
   [`^ [$ off|less with|from|for a|the|my? ${COUPON}] ;`, "less", "5 off with the coupon"],
   [
-    `^ [${OFF}* the? she|he|they|buyer|guy|lady ${BACKED_OUT} >] ;`,
+    `^ [${OFF}* the? she|he|they|buyer|guy|lady ${BACKED_OUT} at_the_door|last_minute|at_the_last_minute|after_all|again|in_the_end|on_me?] ;`,
     "undone",
     "never mind, she changed her mind at the door",
   ],

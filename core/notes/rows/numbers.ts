@@ -214,6 +214,22 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "whole",
     "sold the trunk 90 all in, deposit included",
   ],
+  [
+    "<~sell>|went|gone|took|paid|got … [at|for the|my|full* asking|list|ask|listing price?] !$",
+    "asking",
+    "sold the hutch at asking",
+  ],
+  [
+    "<~sell>|went|gone|took|paid|got … [full|my|the asking|list|ask price?] !$",
+    "asking",
+    "got full asking for the hutch",
+  ],
+  [
+    "<~sell>|went|gone|took|paid|got … [at|for? full_price|asking_price|list_price|the_full_price|what_i_asked|what_i_was_asking] !$",
+    "asking",
+    "sold it full price",
+  ],
+  ["^ <sell> it|them? [at|for that|that_price] ;", "asking", "sold at that"],
   // Times that are no work.
   ["[<time> ago]", "passing", "bought desk 40 15 min ago"],
   [

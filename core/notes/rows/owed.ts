@@ -1,7 +1,7 @@
 import type { Row } from "./table.ts";
 
 /**
- * "whole": the price beside it holds the deposit. What a number is beside the amount of the note. "passing": it says nothing of money. "beside": so where another
+ * "whole": the price beside it holds the deposit. "asking": the price is what the piece was listed at. What a number is beside the amount of the note. "passing": it says nothing of money. "beside": so where another
  * amount stands in the line; alone it may be the amount after all. "amount": the amount of the note for certain,
  * whatever stands below. "vague": an amount that may not be written down as it stands. "net": what was left after fees.
  * "part paid", "half paid": what the buyer has paid of it; "owed", "half owed", "all owed": what is still to pay.
@@ -15,6 +15,7 @@ export type NumberEffect =
   | "passing"
   | "beside"
   | "whole"
+  | "asking"
   | "amount"
   | "vague"
   | "net"

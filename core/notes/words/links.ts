@@ -41,6 +41,11 @@ export const BEFORE_PRICE = wordSet("for at @ by to");
 /** Where a payment to a loan goes. */
 export const LOANWARD = wordSet("to toward towards on onto into at");
 
+/** What stands beside an amount and the name of a loan. */
+export const BESIDE_LOAN = wordSet(
+  "to toward towards on onto into at the my loan more another an extra paid pay put sent threw dropped payment of i just again and also then",
+);
+
 /** "the price", "her money". */
 export const WHOSE = wordSet("the her his their my that");
 

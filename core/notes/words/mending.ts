@@ -40,7 +40,7 @@ export const OLD: ReadonlySet<string> = new Set(["not", "instead", "rather"]);
 export const RENAMING: ReadonlySet<string> = new Set(["to", "as", "the", "a", "an", "into", "my", "it"]);
 /** Words before a value alone that correct the newest note: "i paid 25", "it took 2 hours". */
 export const VALUE_TOLD = wordSet(
-  "i_paid cost_me it_cost_me it_cost i_gave it_took took_me it_took_me i_spent it_came_to came_to",
+  "was i_paid cost_me it_cost_me it_cost i_gave it_took took_me it_took_me i_spent it_came_to came_to",
 );
 /** What is put on top of a price: "plus 3 tax". */
 export const EXTRAS = wordSet("tax taxes");
@@ -82,6 +82,10 @@ export const EXCUSED = wordSet(
 export const FOR_IT = wordSet("for on");
 /** Between a piece and what was done to it: "the vanity that we sold". */
 export const IN_CLAUSE = wordSet("i we that which who actually i_actually");
+/** Before the name that is another one: "to lena not ana". */
+export const BEFORE_NAME = wordSet("to from at for of");
+/** Behind somebody who is pointed out: "it was joe who bought it". */
+export const WHO = wordSet("who that who_bought who_took who_got that_bought");
 /** Behind the piece that something was for as well. */
 export const ALSO = wordSet("too as_well also and");
 /** How the newest note came to be wrong: "i read it wrong, it was 45". */
