@@ -18,8 +18,10 @@ export function isItem(marks: readonly Mark[], at: number): boolean {
   }
   if (senses.link || flags.has("negation")) return senses.own.length > 0;
   if (cues.length === 0 || cues.includes("loan")) return !cues.includes("loan");
+  // "What did the help cost" asks for no help.
+  const isHelp = cues.includes("help") && marks.some((other) => other.senses.cues.includes("cost"));
   return (
-    isSpending(marks) &&
+    (isSpending(marks) || isHelp) &&
     Boolean(
       senses.thing?.supply ??
         senses.own.some(({ dimension }) => dimension === "what" || dimension === "category"),

@@ -97,7 +97,8 @@ function amountMark(words: readonly string[], at: number): Pick<Mark, "amount" |
   const match = AMOUNT.exec(word);
   if (!match) {
     const small = SMALL_NUMBERS[word];
-    return small !== undefined && small > 1
+    const isBound = /^(?:than|over|least|under)$/.test(words[at - 1] ?? "");
+    return small !== undefined && (small > 1 || isBound)
       ? { amount: { cents: small * 100, money: false }, words: 1 }
       : null;
   }

@@ -131,6 +131,27 @@ const TURNS: readonly Turn[] = [
     as: { cues: ["howMany"] },
   },
   {
+    // "Walnut pieces total profit"
+    of: /^(?:(?:pieces|flips) total|total (?:pieces|flips))$/,
+    when: ({ marks, at }) =>
+      marks.slice(at + 1).some((mark) => has(mark, "earn", "net", "revenue", "sale", "cost", "spent")),
+    as: { cues: ["total"], flags: ["generic"] },
+  },
+  {
+    // "What did the student take home": no pay of ours.
+    of: /^(?:take|took|takes) home$/,
+    when: ({ marks, at }) => marks.slice(0, at).some((mark) => owns(mark, "buyer")),
+    as: { cues: ["took"] },
+  },
+  {
+    // "Outlay on inventory": on what was bought, and not on what is left of it.
+    of: /^(?:inventory|stock)$/,
+    when: ({ marks, before }) =>
+      /(?:^| )(?:on|into)$/.test(before?.text ?? "") && marks.some((mark) => has(mark, "spent", "paid")),
+    as: { flags: ["generic"] },
+  },
+  { of: /^age of$/, when: () => true, as: { cues: ["howLong", "had"] } },
+  {
     // "Total sold to the nurse" is what she paid.
     of: /^total sold$/,
     when: ({ marks, at, next }) =>
@@ -231,7 +252,8 @@ const TURNS: readonly Turn[] = [
     // "Dressers minus desks": one beside the other, since no dresser is a desk.
     of: /^minus$/,
     when: ({ before, next }) =>
-      before?.senses.thing?.noun !== undefined && next?.senses.thing?.noun !== undefined,
+      (before?.senses.thing?.noun !== undefined && next?.senses.thing?.noun !== undefined) ||
+      (before?.period !== undefined && next?.period !== undefined),
     as: { flags: ["compare"] },
   },
   {

@@ -107,7 +107,8 @@ function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Narrower |
 }
 
 /** "what mom bought", "dad's chairs": one of ours, who bought the pieces that something else is asked of. */
-function boughtIt({ mark, at, link }: Item, measure: MeasureName, { marks }: Parts): boolean {
+function boughtIt({ mark, at, link }: Item, measure: MeasureName, parts: Parts): boolean {
+  const { marks, items } = parts;
   if (measures[measure].byNotes || measure === "price" || measure === "cost") return false;
   const isOf = (place: number): boolean =>
     marks[place]?.senses.cues.some((cue) => cue === "bought" || cue === "got") ?? false;
@@ -116,7 +117,14 @@ function boughtIt({ mark, at, link }: Item, measure: MeasureName, { marks }: Par
   const isTheirs = link === null && Boolean(next?.flags.has("generic") || next?.thing?.noun);
   const person = mark.senses.own.find(({ dimension }) => dimension === "person");
   const isPossessive = person !== undefined && mark.text === possessiveOf(person.value.toLowerCase());
+  // "Mom and dad's pieces"
+  const behind = marks[at + 1]?.senses.flags;
+  const other =
+    behind?.has("and") || behind?.has("or") ? items.find((each) => each.at === at + 2) : undefined;
+  const isWithOther =
+    other?.mark.senses.own.some(({ dimension }) => dimension === "person") && boughtIt(other, measure, parts);
   return (
+    isWithOther ||
     isPossessive ||
     isTheirs ||
     isOf(at + 1) ||

@@ -66,6 +66,7 @@ export const PIECE_FACTS: readonly PieceFact[] = [
   day("kept", "kept", (piece) => (piece.gone === "kept" ? piece.goneOn : null)),
   day("scrapped", "scrapped", (piece) => (piece.gone === "scrapped" ? piece.goneOn : null)),
   day("given", "given away", (piece) => (piece.gone === "given" ? piece.goneOn : null)),
+  day("held", "on hold since", (piece) => piece.hold?.since ?? null),
   {
     ...day("listed", "listed", (piece) => piece.listed, ["daysListed", "asking"]),
     when: (f) =>
@@ -74,7 +75,6 @@ export const PIECE_FACTS: readonly PieceFact[] = [
   day("sold", "sold", (piece) => piece.sold, ["sale", "soldFor", "gone"]),
   day("finished", "finished", (piece) => piece.finished),
   day("started", "started", (piece) => piece.started),
-  day("held", "on hold since", (piece) => piece.hold?.since ?? null),
   day("bought", "bought", (piece) => piece.bought, ["got", "price", "paid"]),
   {
     // "who sold the hutch", but "who was it sold to"

@@ -115,7 +115,19 @@ function theirDeeds({ marks, items, said }: Parts): Mark | null {
   return marks.find(({ text }) => /\bthey$/.test(text)) ?? null;
 }
 
+/** "Whats in the barn": what is in nothing that the books know. */
+function costOfNowhere({ marks }: Parts, f: Features): Mark | null {
+  if (f.piece || f.generic || f.supply || f.order || f.by) return null;
+  return (
+    marks.find(
+      ({ text, senses }) =>
+        senses.cues.includes("cost") && /^(?:what ?s?|what is|is) in(?: the)?$/.test(text),
+    ) ?? null
+  );
+}
+
 const GUARDS: readonly Guard[] = [
+  costOfNowhere,
   theirDeeds,
   doingsOfOthers,
   oneOfThem,

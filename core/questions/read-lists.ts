@@ -133,14 +133,20 @@ function isEvent(parts: Parts, f: Features): boolean {
     f.has("lent") ||
     (f.has("last", "first", "ageOf") && f.has("listed")) ||
     parts.marks.some(({ text }) => text === "been listed") ||
-    (parts.marks.some(({ text }) => /\bdid (?:i|we)\b|\bhave (?:i|we)\b|^did$/.test(text)) &&
+    (/\bdid\b|\bhave (?:i|we)\b(?! got\b| still got\b)/.test(parts.said) &&
       !f.has("unlisted", "unfinished", "unstarted", "inProgress", "have") &&
       !(f.has("unsold") && !f.has("sold", "bought", "listed")))
   );
 }
 
 /** "stuff i bought last month", "everything we sold in may" */
-function isWhatWasDone({ first, said, periods }: Parts, f: Features): boolean {
+function isWhatWasDone({ first, said, periods, items, marks }: Parts, f: Features): boolean {
+  // "Walnut stuff i sold", "chairs i bought in june"
+  const isPlain =
+    f.piece && items[0]?.at === 0 && (f.generic || items.some(({ mark }) => mark.senses.thing?.plural));
+  const isOurs =
+    /\b(?:i|we|ive|weve) (?:ve |have )?(?:sold|bought|listed|finished|kept|donated|trashed)\b/.test(said);
+  if (isPlain && isOurs && marks.length > 2) return true;
   return (
     /^(?:stuff|things|items|pieces|everything|anything|all)$/.test(first) &&
     /\b(?:i|we|ive|weve)\b/.test(said) &&
@@ -153,7 +159,7 @@ function isWhatDid(parts: Parts, f: Features): boolean {
   if (!/^(?:what|whatd|whats|which|everything|anything|who)$/.test(parts.first)) return false;
   if (f.has("withoutBuying", "spent", "cost")) return false;
   // "everything dad got"
-  if (f.has("got") && f.person) return true;
+  if ((f.has("got") && f.person) || (f.acting && f.has("took"))) return true;
   return f.has(
     "sold",
     "bought",

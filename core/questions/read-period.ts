@@ -21,6 +21,11 @@ export function doneIn(reading: Reading): { filter: Filter; at: number } | null 
     const bought = parts.cues.get("bought")?.findLast((at) => at < said.at);
     if (origin) return { filter: origin, at: bought ?? said.at - 1 };
   }
+  const next = parts.marks[said.at + 1]?.text ?? "";
+  if (/^(?:buys|purchases|pickups|finds|haul)$/.test(next) && measures[measure].ofLives) {
+    const origin = boughtIn(parts, said);
+    if (origin) return { filter: origin, at: said.at + 1 };
+  }
   const before = parts.marks.slice(0, said.at).findLast(({ senses }) => !senses.flags.has("filler"));
   const done = before?.senses.cues.find((cue) => cue in DONE) as keyof typeof DONE | undefined;
   // "Yard sale finds this summer" are no pieces found this summer.

@@ -113,9 +113,8 @@ function factOf(parts: Parts, f: Features): PieceFact | null {
   // "#7 buyer"
   if (f.has("buyerName")) return named("buyer");
   // "who ended up with #22"
-  const isBare =
-    f.has("who") && [...parts.cues.keys()].every((cue) => cue === "who" || cue === "have" || cue === "got");
-  return isBare ? { ...named("buyer"), takes: ["who", "have", "got"] } : null;
+  const isBare = f.has("who") && [...parts.cues.keys()].every((cue) => /^(?:who|have|got|once)$/.test(cue));
+  return isBare ? { ...named("buyer"), takes: ["who", "have", "got", "once"] } : null;
 }
 
 function readFact(parts: Parts, fact: PieceFact, desk: Desk): PieceQuestion | Refusal {

@@ -80,7 +80,11 @@ export function isCommandOnly(parts: Parts, cue: Cue): boolean {
 /** "Still unsold from june", "left of what i bought in june": the days are those of the buying. */
 export function boughtIn({ marks }: Parts, { period, at }: Parts["periods"][number]): Filter | null {
   const before = marks.slice(0, at).findLast(({ senses }) => !senses.flags.has("filler"));
-  const isFrom = marks[at - 1]?.text === "from" || before?.senses.cues.includes("bought");
+  const isFrom =
+    marks[at - 1]?.text === "from" ||
+    before?.senses.cues.includes("bought") ||
+    // "The june buys"
+    /^(?:buys|purchases|pickups|finds|haul)$/.test(marks[at + 1]?.text ?? "");
   if (!isFrom || period.moment) return null;
   return {
     dimension: "bought on",
@@ -116,7 +120,7 @@ export function stateList(parts: Parts, [cue, counted]: State, desk: Desk): Quer
     "total",
     "money",
     "free",
-    ...(parts.periods.length > 0 ? (["bought"] as const) : []),
+    ...(parts.periods.length > 0 ? (["bought", "purchases"] as const) : []),
   ]);
   if (fault) return fault;
   if (parts.amounts.length > 0) return refusal(parts.marks[parts.amounts[0]!.at]!);

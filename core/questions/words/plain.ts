@@ -613,6 +613,7 @@ export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?:
       "furniture type",
       "furniture kind",
       "piece type",
+      "piece types",
       "kinds of pieces",
       "kinds of furniture",
       "types of furniture",
@@ -624,6 +625,7 @@ export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?:
       "piece kind",
       "kind of thing",
     ],
+    whole: ["per piece type", "per type of piece", "per furniture type", "per kind of piece"],
   },
   source: {
     words: [
@@ -1107,7 +1109,7 @@ export const COUNTABLE: ReadonlySet<string> = new Set(
 
 /** They open a question for things one by one. */
 export const LISTERS: ReadonlySet<string> = new Set(
-  "which what whats show list pieces piece things stuff items ones furniture anything everything sold bought".split(
+  "which what whats unsold unlisted unfinished show list pieces piece things stuff items ones furniture anything everything sold bought".split(
     " ",
   ),
 );
