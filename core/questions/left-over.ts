@@ -35,6 +35,17 @@ export function leftOver(
   return left ? refusal(left) : null;
 }
 
+/** What may stand between items besides: "or" where it joins two of them, a negation where it turns them and no state. */
+export function joiningItems({ items, orAt, notCues, marks }: Parts): readonly Flag[] {
+  const isItem = (at: number): boolean => items.some((item) => item.at === at);
+  const isJoin = (at: number): boolean =>
+    isItem(at - 1) && marks.slice(at + 1, at + 3).some((_, index) => isItem(at + 1 + index));
+  return [
+    ...(orAt.every(isJoin) ? (["or"] as const) : []),
+    ...(notCues.length === 0 ? (["negation"] as const) : []),
+  ];
+}
+
 /** Whether a word stands for something that the question does not hold. */
 function isPronounAdrift({ marks, items }: Parts, at: number): boolean {
   const { text, senses } = marks[at]!;

@@ -201,13 +201,28 @@ function markAt(
   const number = /^#(\d{1,6})$/.exec(words[at]!);
   if (number) return { words: 1, senses: NOTHING, number: Number(number[1]) };
   const period = periodAt(words, at, today);
-  const phrase = beforePeriod(words, at, phraseMark(words, at, vocabulary), { vocabulary, today });
+  const found = isOnBench(words, at, vocabulary)
+    ? phraseMark(words.slice(0, at + 1), at, vocabulary)
+    : phraseMark(words, at, vocabulary);
+  const phrase = beforePeriod(words, at, found, { vocabulary, today });
   if (period && period.words >= (phrase?.words ?? 0) && !isAmountYear(words, at))
     return { words: period.words, senses: NOTHING, period: period.period };
   const amount = amountMark(words, at);
   if (amount && amount.words >= (phrase?.words ?? 0)) return { ...amount, senses: NOTHING };
   if (phrase) return { words: phrase.words, senses: phrase.senses };
   return { words: 1, senses: NOTHING, unknown: true };
+}
+
+/** "Profit on the bench", where there is one: that piece, and none that is worked on. */
+function isOnBench(words: readonly string[], at: number, { own }: Vocabulary): boolean {
+  if (words[at] !== "on" || words[at + 1] !== "the" || words[at + 2] !== "bench" || !own.words.has("bench"))
+    return false;
+  return (
+    at > 0 &&
+    !/^(?:whats|is|are|pieces|stuff|things|ones|anything|everything|now|currently|still|sitting|have|got)$/.test(
+      words[at - 1]!,
+    )
+  );
 }
 
 const LED = /^(?:in|on|for|from|to|at|since)$/;

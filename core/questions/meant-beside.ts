@@ -150,6 +150,24 @@ const TURNS: readonly Turn[] = [
       /(?:^| )(?:on|into)$/.test(before?.text ?? "") && marks.some((mark) => has(mark, "spent", "paid")),
     as: { flags: ["generic"] },
   },
+  {
+    // "How many thrift store finds do i still have": pieces, and nothing that is found
+    of: /^finds$/,
+    when: ({ marks }) =>
+      marks.some((mark) =>
+        has(mark, "have", "unsold", "sold", "earn", "net", "revenue", "soldFor", "listed", "asking"),
+      ),
+    as: { flags: ["generic"] },
+  },
+  {
+    // "The price of the bench when i bought it"
+    of: /^when$/,
+    when: ({ marks, at, next, first }) =>
+      first !== "when" &&
+      /^(?:i|we)\b/.test(next?.text ?? "") &&
+      marks.slice(0, at).some((mark) => has(mark, "price", "paid", "cost")),
+    as: { flags: ["filler"] },
+  },
   { of: /^age of$/, when: () => true, as: { cues: ["howLong", "had"] } },
   {
     // "Total sold to the nurse" is what she paid.

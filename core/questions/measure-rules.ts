@@ -34,7 +34,7 @@ export const RULES: readonly Rule[] = [
       !f.has("withoutBuying", "howMany", "earn", "net") &&
       !(f.supply && (f.has("spent") || !(f.piece || f.onPieces || f.has("bought", "paid")))) &&
       !(f.has("soldFor") && !f.has("bought", "paid")),
-    takes: [...MUCH, "price", "paid", "bought", "got", "spent", "cost", "unsold", "sold", "when"],
+    takes: [...MUCH, "price", "paid", "bought", "got", "spent", "cost", "unsold", "sold", "when", "free"],
   },
   {
     measure: "spent",
@@ -92,14 +92,14 @@ export const RULES: readonly Rule[] = [
       (f.source && f.has("spent") && !f.piece && !f.has("howMany", "earn", "net", "revenue", "sold")) ||
       (f.has("paid") &&
         !f.loan &&
-        (f.piece || f.source || f.has("bought")) &&
+        (f.piece || f.source || f.has("bought", "free")) &&
         !f.has("howMany", "sold", "sale", "earn", "net", "revenue")) ||
       (f.has("bought") &&
         (f.has("money", "total", "paid", "spent", "cost") ||
           f.average ||
           (f.order && !f.has("sold") && !f.mostOf && !f.ranks)) &&
         !f.has("howMany", "earn", "net", "revenue", "soldFor", "sold", "sale")),
-    takes: [...MUCH, "price", "paid", "bought", "got", "spent", "cost", "unsold", "when"],
+    takes: [...MUCH, "price", "paid", "bought", "got", "spent", "cost", "unsold", "when", "free"],
   },
   {
     measure: "cost",
@@ -167,6 +167,8 @@ export const RULES: readonly Rule[] = [
       "earn",
       "price",
       "bought",
+      "free",
+      "listed",
     ],
   },
   {

@@ -155,6 +155,8 @@ export interface Query {
   withIncome: boolean;
   /** What each of the pieces sold for, whatever was given back: "what did #4 sell for". */
   salePrice?: true;
+  /** Narrowed to one piece by its name: "profit on the hutch". */
+  ofOne?: true;
   /** Answered with yes or no before the figure. */
   yesNo: boolean;
   /** Whether it was lost, or less than another, is asked: yes where the figure is below nothing. */

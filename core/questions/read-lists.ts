@@ -157,7 +157,11 @@ function isWhatWasDone({ first, said, periods, items, marks }: Parts, f: Feature
 
 function isWhatDid(parts: Parts, f: Features): boolean {
   if (!/^(?:what|whatd|whats|which|everything|anything|who)$/.test(parts.first)) return false;
-  if (f.has("withoutBuying", "spent", "cost")) return false;
+  if (
+    f.has("withoutBuying", "spent", "cost") ||
+    /^what (?:did (?:i|we) pay|was the price)\b/.test(parts.said)
+  )
+    return false;
   // "everything dad got"
   if ((f.has("got") && f.person) || (f.acting && f.has("took"))) return true;
   return f.has(

@@ -1,9 +1,10 @@
 import type { Desk } from "./desk.ts";
-import { leftOver } from "./left-over.ts";
+import { joiningItems, leftOver } from "./left-over.ts";
 import { mineOnly, type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { NoteKind, NotesAsked } from "./notes-list.ts";
 import { asksFigure, type Parts } from "./parts.ts";
 import type { Filter, MeasureName } from "./query.ts";
+import { periodOf } from "./read-period.ts";
 import { isCommandOnly } from "./read-standing.ts";
 import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
@@ -141,18 +142,19 @@ export function notesAsked(
     ...(single ? parts.orders.flatMap(({ at, top }) => (top === null ? [at] : [at, at + 1])) : []),
     ...parts.limits.flatMap(({ at, words }) => Array.from({ length: words }, (_, word) => at + word)),
   ]);
-  const fault = leftOver(parts, [...taken, ...extra], { used });
+  const fault = leftOver(parts, [...taken, ...extra], { used, passed: joiningItems(parts) });
   if (fault) return fault;
   const isSpent = f.supply && !isLent;
   const kinds = f.stream ? ["income" as const] : isSpent ? ["spend" as const] : (kind?.[1] ?? null);
   const withBuys = kind?.[0] === "spent" && (f.has("bought") || f.has("price")) ? ["buy" as const] : [];
-  const [said] = parts.periods;
+  const period = periodOf(parts);
+  if (period && "kind" in period) return period;
   return {
     kind: "notes",
     asked: {
       kinds: kinds ? new Set([...kinds, ...withBuys]) : null,
       filters: [...filtersOf(found), ...limitFilters(parts), ...mineOnly(parts, desk)],
-      period: said?.period ?? null,
+      period,
       last: asksDay || isFirst ? null : (last?.count ?? null),
       ...(single ? { ends: single } : {}),
       ...(last && (asksDay || isFirst)

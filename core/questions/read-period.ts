@@ -1,8 +1,8 @@
 import { addDays } from "../calendar.ts";
 import { measures } from "./measures.ts";
 import { type Refusal, refusal } from "./narrowing.ts";
+import type { Parts } from "./parts.ts";
 import type { Filter, Period } from "./query.ts";
-import { boughtIn } from "./read-standing.ts";
 import type { Reading } from "./reading.ts";
 import { isState } from "./subjects.ts";
 
@@ -38,8 +38,24 @@ export function doneIn(reading: Reading): { filter: Filter; at: number } | null 
   };
 }
 
+/** "Still unsold from june", "left of what i bought in june": the days are those of the buying. */
+export function boughtIn({ marks }: Parts, { period, at }: Parts["periods"][number]): Filter | null {
+  const before = marks.slice(0, at).findLast(({ senses }) => !senses.flags.has("filler"));
+  const isFrom =
+    marks[at - 1]?.text === "from" ||
+    before?.senses.cues.includes("bought") ||
+    // "The june buys"
+    /^(?:buys|purchases|pickups|finds|haul)$/.test(marks[at + 1]?.text ?? "");
+  if (!isFrom || period.moment) return null;
+  return {
+    dimension: "bought on",
+    values: [`${period.from ?? ""}..${period.to ?? ""}`],
+    name: period.name,
+  };
+}
+
 /** The period said; several only where one takes in the other. */
-export function periodOf({ parts }: Reading): Period | Refusal | null {
+export function periodOf(parts: Parts): Period | Refusal | null {
   const said = parts.periods.filter(({ period }) => period.from !== null || period.to !== null);
   const [first, second, third] = said;
   if (!first) return null;

@@ -6,6 +6,7 @@ import { narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import { OURS, PIECE_FACTS, type PieceFact, STATES } from "./piece-facts.ts";
 import type { Filter, Period } from "./query.ts";
+import { periodOf } from "./read-period.ts";
 import type { Features } from "./rule.ts";
 
 /** A question about single pieces: one fact of each, or whether something is so. */
@@ -152,7 +153,8 @@ function readYesNo(parts: Parts, f: Features, desk: Desk): PieceQuestion | Refus
   ]);
   if (fault) return fault;
   if (parts.amounts.length > 0 || parts.limits.length > 0) return null;
-  const [period = null] = parts.periods.map((said) => said.period);
+  const period = periodOf(parts);
+  if (period && "kind" in period) return period;
   const filters = found.map(({ filter }) => filter);
   const any = parts.marks.some(({ text }) => /\b(?:any|an?)\b/.test(text)) || period !== null;
   return { kind: "yes or no", state, pieces: piecesOf(desk, filters), period, filters, any };

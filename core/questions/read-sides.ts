@@ -45,6 +45,10 @@ export function sidesOf({ parts, found, desk }: Reading): Sides | Refusal | null
     const places = found.filter(({ filter }) => sideSort(filter) === dimension);
     return new Set(places.map(({ item }) => sideOf(item.at))).size > 1;
   });
+  const ownSides = new Set(found.map(({ item }) => sideOf(item.at)));
+  // "Oak pieces versus tables": each side is narrowed in its own way.
+  if (!split && ownSides.size === joint.length + 1 && ownSides.size > 1)
+    return { ...mixedSides(found, sideOf), isPeriods: false };
   if (!split) return joint.length > 0 && parts.besideAt.length > 0 ? refusal(parts.marks[joint[0]!]!) : null;
   return { ...sidesBy(found, split, sideOf), isPeriods: false };
 }
@@ -94,6 +98,20 @@ function sidesBy(
     ([, filters]): Side => ({ filters, period: null, label: labelOfFilters(filters) }),
   );
   return { beside, shared };
+}
+
+/** What is said on each side, all of it that side's own. */
+function mixedSides(
+  found: readonly Narrowing[],
+  sideOf: (at: number) => number,
+): { beside: Side[]; shared: Filter[] } {
+  const sides = new Map<number, Filter[]>();
+  for (const { filter, item } of found)
+    sides.set(sideOf(item.at), [...(sides.get(sideOf(item.at)) ?? []), filter]);
+  const beside = [...sides.values()].map(
+    (filters): Side => ({ filters, period: null, label: labelOfFilters(filters) }),
+  );
+  return { beside, shared: [] };
 }
 
 /** "gas or storage": a thing bought stands beside a category as beside another thing. */

@@ -1,9 +1,10 @@
 import { saysNotListed } from "./counted.ts";
 import type { Desk } from "./desk.ts";
-import { leftOver } from "./left-over.ts";
+import { joiningItems, leftOver } from "./left-over.ts";
 import { mineOnly, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import { asksFigure, isOrderToList, type Parts } from "./parts.ts";
 import type { Counted, Filter, Query } from "./query.ts";
+import { boughtIn, periodOf } from "./read-period.ts";
 import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
 
@@ -77,53 +78,43 @@ export function isCommandOnly(parts: Parts, cue: Cue): boolean {
   return at !== undefined && more === undefined && isOrderToList(parts, at);
 }
 
-/** "Still unsold from june", "left of what i bought in june": the days are those of the buying. */
-export function boughtIn({ marks }: Parts, { period, at }: Parts["periods"][number]): Filter | null {
-  const before = marks.slice(0, at).findLast(({ senses }) => !senses.flags.has("filler"));
-  const isFrom =
-    marks[at - 1]?.text === "from" ||
-    before?.senses.cues.includes("bought") ||
-    // "The june buys"
-    /^(?:buys|purchases|pickups|finds|haul)$/.test(marks[at + 1]?.text ?? "");
-  if (!isFrom || period.moment) return null;
-  return {
-    dimension: "bought on",
-    values: [`${period.from ?? ""}..${period.to ?? ""}`],
-    name: period.name,
-  };
-}
-
 /** Pieces in a state, a row each. */
 export function stateList(parts: Parts, [cue, counted]: State, desk: Desk): Query | Refusal | null {
   const found = narrowed(parts, "count", desk);
   if ("kind" in found) return found;
-  const fault = leftOver(parts, [
-    cue,
-    "list",
-    "which",
-    "have",
-    "cost",
-    "held",
-    "deposits",
-    "unsold",
-    "listed",
-    "finished",
-    "started",
-    "who",
-    "whose",
-    "got",
-    "sat",
-    "gone",
-    "asking",
-    "owed",
-    "sold",
-    "total",
-    "money",
-    "free",
-    ...(parts.periods.length > 0 ? (["bought", "purchases"] as const) : []),
-  ]);
+  const fault = leftOver(
+    parts,
+    [
+      cue,
+      "list",
+      "which",
+      "have",
+      "cost",
+      "held",
+      "deposits",
+      "unsold",
+      "listed",
+      "finished",
+      "started",
+      "who",
+      "whose",
+      "got",
+      "sat",
+      "gone",
+      "asking",
+      "owed",
+      "sold",
+      "total",
+      "money",
+      "free",
+      ...(parts.periods.length > 0 ? (["bought", "purchases"] as const) : []),
+    ],
+    { passed: joiningItems(parts) },
+  );
   if (fault) return fault;
   if (parts.amounts.length > 0) return refusal(parts.marks[parts.amounts[0]!.at]!);
+  const period = periodOf(parts);
+  if (period && "kind" in period) return period;
   const [said] = parts.periods;
   // "Finished but not sold", "listed but not sold": both hold.
   const also = (["finished", "started", "listed", "free"] as const)
@@ -132,7 +123,7 @@ export function stateList(parts: Parts, [cue, counted]: State, desk: Desk): Quer
         other !== cue && counted !== "unlisted" && parts.cues.has(other) && !isCommandOnly(parts, other),
     )
     .map((other): Filter => ({ dimension: "status", values: [other] }));
-  const origin = said ? boughtIn(parts, said) : null;
+  const origin = said && period ? boughtIn(parts, { period, at: said.at }) : null;
   return {
     measure: "count",
     counted,
@@ -143,7 +134,7 @@ export function stateList(parts: Parts, [cue, counted]: State, desk: Desk): Quer
       ...(origin ? [origin] : []),
       ...mineOnly(parts, desk),
     ],
-    period: origin ? null : (said?.period ?? null),
+    period: origin ? null : period,
     by: null,
     order: null,
     beside: [],

@@ -3,6 +3,7 @@ import { leftOver } from "./left-over.ts";
 import { mineOnly, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import { asksFigure, type Parts } from "./parts.ts";
 import type { Counted, Filter, Query } from "./query.ts";
+import { periodOf } from "./read-period.ts";
 import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
 
@@ -117,15 +118,16 @@ export function readUnions(parts: Parts, f: Features, desk: Desk): Query | Refus
   });
   const fault = leftOver(plain, TAKEN, { used, passed: ["or"] });
   if (fault) return fault;
-  const [said, more] = parts.periods;
-  const extra = more ?? parts.amounts[0];
+  const period = periodOf(parts);
+  if (period && "kind" in period) return period;
+  const [extra] = parts.amounts;
   if (extra) return refusal(parts.marks[extra.at]!);
   return {
     measure: "count",
     counted: union.counted,
     aggregate: null,
     filters: [...found.map(({ filter }) => filter), ...union.filters, ...mineOnly(parts, desk)],
-    period: said?.period ?? null,
+    period,
     by: null,
     order: null,
     beside: [],

@@ -27,6 +27,7 @@ import {
   byWhom,
   isListOfSales,
   isOfRows,
+  isOnePiece,
   isPlainChart,
   isRate,
   isSalePrice,
@@ -59,7 +60,7 @@ export function readQuery(parts: Parts, f: Features, desk: Desk): Query | Refusa
     counted: counted?.counted ?? null,
     taken,
     found,
-    list: rule.list === true,
+    list: rule.list === true || wantsRows(parts, f, rule.measure),
     tally: rule.tally === true,
   });
 }
@@ -83,6 +84,20 @@ function countedNow(parts: Parts, f: Features): ReturnType<typeof countedBy> {
   return counted && now ? { ...counted, counted: now } : counted;
 }
 
+/** "Which pieces not from yard sales did i sell": they, and not how many. */
+function wantsRows(parts: Parts, f: Features, measure: MeasureName): boolean {
+  const isListed = f.lists && (f.generic || f.piece) && /^(?:which|what|show|list)\b/.test(parts.first);
+  return (
+    measure === "count" &&
+    isListed &&
+    !f.has("howMany") &&
+    !f.order &&
+    !f.by &&
+    !f.beside &&
+    parts.groups.length === 0
+  );
+}
+
 /** Words between sides and parts, which may stand in any question. */
 const JOINING = ["negation", "parted", "or"] as const;
 const COMPARING = ["compare", "than", "comparing"] as const;
@@ -94,7 +109,7 @@ function composed(reading: Reading): Query | Refusal {
   const sides = sidesOf(reading);
   if (sides && "kind" in sides) return sides;
   const done = sides ? null : doneIn(reading);
-  const period = sides?.isPeriods || done ? null : periodOf(reading);
+  const period = sides?.isPeriods || done ? null : periodOf(reading.parts);
   if (period && "kind" in period) return period;
   // Only what stands can be told of a moment.
   if (period?.moment && !measures[asked].stock && !isState(reading.counted))
@@ -163,6 +178,7 @@ function composed(reading: Reading): Query | Refusal {
     ...(share ? { share: share.part } : {}),
     ...(perMile === null ? {} : { perMile: true as const }),
     ...(reading.tally ? { tally: true as const } : {}),
+    ...(!sides && isOnePiece(reading) ? { ofOne: true as const } : {}),
     ...(isSalePrice(reading) ? { salePrice: true as const } : {}),
   };
   const first = sides ? null : askedFirst(parts, query.order, query.filters, query.period);

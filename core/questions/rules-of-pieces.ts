@@ -122,6 +122,7 @@ export const PIECE_RULES: readonly Rule[] = [
       f.lists &&
       f.has("free") &&
       !f.has("sold", "unsold", "listed", "earn", "net", "finished") &&
+      !f.has("revenue", "sale", "soldFor", "spent", "cost", "price", "paid", "minutes", "miles") &&
       !f.limit &&
       !f.order &&
       !f.by,

@@ -199,8 +199,8 @@ function stateValue(piece: Readonly<Piece>, counted: Query["counted"]): number |
 }
 
 /** A figure of single pieces that none of them has (yet) is not zero: it is none. */
-function isOfOne({ measure, filters, order, by }: Query): boolean {
-  const named = filters.some(({ dimension, not }) => dimension === "piece" && !not);
+function isOfOne({ measure, filters, order, by, ofOne }: Query): boolean {
+  const named = ofOne || filters.some(({ dimension, not }) => dimension === "piece" && !not);
   return named && !order && !by && (measure === "profit" || measure === "hourly" || measure === "asking");
 }
 

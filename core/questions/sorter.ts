@@ -108,7 +108,7 @@ export class Sorter {
   /** An amount with its limit, and the unit behind it: "over 5 hours", "more than 3 chairs". */
   #limited(limit: Limit, { at, amountAt, words }: { at: number; amountAt: number; words: number }): number {
     const amount = this.marks[amountAt]!.amount!;
-    const after = amount.money ? undefined : this.marks[at + words];
+    const after = amount.money ? undefined : this.#countedAfter(at + words);
     const unit = after ? unitOf(after) : null;
     // "Over 60 days old"
     if (unit && after?.senses.cues.includes("had")) this.#addCues(["had"], at);
@@ -121,6 +121,20 @@ export class Sorter {
     });
     this.#inItems = false;
     return at + this.parts.limits.at(-1)!.words;
+  }
+
+  /** What an amount is of: "more than 5 walnut or oak pieces" are pieces. */
+  #countedAfter(at: number): Mark | undefined {
+    const isTelling = ({ senses, link }: { senses: Mark["senses"]; link?: unknown }): boolean =>
+      link === undefined &&
+      Boolean(senses.thing?.trait || senses.own.some(({ dimension }) => dimension === "trait"));
+    const isSmall = ({ text }: Mark): boolean => /^(?:or|and|non|not)$/.test(text);
+    for (let next = at; next < this.marks.length; next += 1) {
+      const mark = this.marks[next]!;
+      if (!isTelling(mark) && !isSmall(mark)) return mark;
+      if (mark.senses.thing?.plural) return mark;
+    }
+    return this.marks[at];
   }
 
   /** "not over 100" is at most that. */

@@ -13,6 +13,16 @@ const AUXILIARIES: ReadonlySet<string> = new Set(
 /** "Sell faster" asks to compare as "faster" does. */
 const COMPARED = / (?:faster|slower|quicker|sooner|better|worse)$|\blonger to sell$/;
 
+/** Whether a word asks to compare; "more than 50" holds against an amount, "which oak or pine pieces" asks for either. */
+function isComparing(marks: readonly Mark[], at: number): boolean {
+  const { senses, text } = marks[at]!;
+  const next = marks[at + 1];
+  if (senses.limit && next?.amount) return false;
+  const isOfThem =
+    text === "which" && next !== undefined && (next.senses.thing ?? next.senses.own[0]) !== undefined;
+  return !isOfThem && (senses.flags.has("comparing") || COMPARED.test(text));
+}
+
 /** Sorts the marks of a question. */
 export function partsOf(said: readonly Mark[]): Parts {
   const first = firstOf(said);
@@ -29,7 +39,7 @@ export function partsOf(said: readonly Mark[]): Parts {
     besideAt: [],
     orAt: [],
     andAt: [],
-    comparing: marks.some(({ senses, text }) => senses.flags.has("comparing") || COMPARED.test(text)),
+    comparing: marks.some((_, at) => isComparing(marks, at)),
     mine: null,
     eachItem: false,
     perMile: null,

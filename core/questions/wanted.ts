@@ -53,17 +53,23 @@ export function asksPrices({ parts, f, measure }: Reading): boolean {
   );
 }
 
-/** "What did #4 sell for": its price, and not what was left of it after a refund. */
-export function isSalePrice({ f, measure, parts, found, desk }: Reading): boolean {
-  if (measure !== "proceeds" || f.order || f.by || parts.limits.length > 0) return false;
-  const isOne = (): boolean =>
+/** "The hutch", where there is but one. */
+export function isOnePiece({ parts, found, desk }: Reading): boolean {
+  return (
     parts.items.some(({ mark }) => mark.senses.thing?.noun && !mark.senses.thing.plural) &&
     piecesOf(
       desk,
       found.map(({ filter }) => filter),
-    ).length === 1;
+    ).length === 1
+  );
+}
+
+/** "What did #4 sell for": its price, and not what was left of it after a refund. */
+export function isSalePrice(reading: Reading): boolean {
+  const { f, measure, parts } = reading;
+  if (measure !== "proceeds" || f.order || f.by || parts.limits.length > 0) return false;
   return (
-    (f.number || isOne()) &&
+    (f.number || isOnePiece(reading)) &&
     f.has("soldFor", "sold") &&
     !f.has("revenue", "paid") &&
     parts.periods.length === 0

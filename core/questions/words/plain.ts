@@ -1104,7 +1104,7 @@ export const UNIT_DAYS: Readonly<Record<string, number>> = {
 };
 /** Behind a number: so many of them. */
 export const COUNTABLE: ReadonlySet<string> = new Set(
-  "pieces things items flips times sales buyers furniture finds".split(" "),
+  "pieces things items flips times sales buyers furniture finds stuff".split(" "),
 );
 
 /** They open a question for things one by one. */
