@@ -1,3 +1,4 @@
+import { setMaxListeners } from "node:events";
 import { type Api, GrammyError } from "grammy";
 import { failureText, type Log } from "../log.ts";
 import { waitSeconds } from "../sender.ts";
@@ -26,6 +27,8 @@ export function createDirectTalk({
   signal: AbortSignal;
 }): DirectTalk {
   let pending = 0;
+  // Each call listens to it while it is under way.
+  setMaxListeners(0, signal);
 
   async function insist(chat: number, text: string): Promise<void> {
     for (let tries = 1; tries <= TRIES_MAX && !signal.aborted; tries++) {
