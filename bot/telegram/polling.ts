@@ -30,7 +30,7 @@ export interface PollingDeps {
   onPolled(): void;
   /** Told of each poll, so that it is known when all that waited has been handled. */
   catchingUp: CatchingUp;
-  /** Called once, when the bot's own name is known. */
+  /** Called once, when the bot's own name is known and the first poll is on its way, which would wait for it else. */
   onStarted(username: string): void;
   /** Called once, when Telegram first says that another program polls with the same token. */
   onConflict(): void;
@@ -41,17 +41,14 @@ export interface PollingDeps {
 
 /** Polls until told to stop, through whatever the network does. Resolves with why it ended; rejects on a bug. */
 export async function poll(deps: PollingDeps): Promise<PollingEnd> {
-  const { bot, stopping, now, log, onStarted } = deps;
+  const { bot, stopping, now, log } = deps;
   const limit = deps.conflict ?? { milliseconds: CONFLICT_MS_MAX, pauseMilliseconds: CONFLICT_PAUSE_MS };
   let conflictSince: Instant | null = null;
   let lastConflict: Instant = Number.NEGATIVE_INFINITY;
-  let isStarted = false;
   superviseCalls(deps);
   while (!stopping.aborted) {
     try {
       await bot.init(stopping as never);
-      if (!isStarted) onStarted(bot.botInfo.username);
-      isStarted = true;
       await bot.start({ allowed_updates: ALLOWED_UPDATES, timeout: POLL_SECONDS });
     } catch (error) {
       if (stopping.aborted) break;
@@ -83,8 +80,12 @@ export async function stopPolling(bot: Bot): Promise<void> {
  * at start are tried again at short intervals, where grammY would wait up to twenty minutes after an outage.
  */
 function superviseCalls(deps: PollingDeps): void {
-  const { bot, stopping, log, onPolled, catchingUp } = deps;
+  const { bot, stopping, log, onPolled, onStarted, catchingUp } = deps;
   let isReachable = true;
+  let isStarted = false;
+  const start = () => {
+    if (!stopping.aborted) onStarted(bot.botInfo.username);
+  };
   bot.api.config.use(async (call, method, payload, signal) => {
     if (method === "getMe" || method === "deleteWebhook") {
       return patiently(() => call(method, payload, signal), deps);
@@ -94,6 +95,8 @@ function superviseCalls(deps: PollingDeps): void {
     catchingUp.asking();
     // While something may wait, the answer comes at once; else the poll waits for what comes.
     const asked = catchingUp.isDone() ? payload : { ...payload, timeout: 0 };
+    if (!isStarted) setImmediate(start);
+    isStarted = true;
     try {
       const answer = await within(POLL_SECONDS_MAX, signal as never, (either) => call(method, asked, either));
       if (answer.ok) catchingUp.answered((answer.result as unknown[]).length);
