@@ -27,7 +27,7 @@ const DEFINED = { COMPILED_FROM: JSON.stringify(contentOf(["core", "db"])) };
 
 /**
  * What packages bring along and nothing here uses: grammY a fetch for platforms without one (the bot has its own,
- * bot/telegram/http.ts), zod its messages in fifty languages.
+ * bot/telegram/http.ts), zod its messages in fifty languages, pino logs written by threads.
  */
 const thinner = {
   name: "thinner",
@@ -36,9 +36,10 @@ const thinner = {
       "node-fetch": "exports.default = undefined;",
       "abort-controller": "exports.AbortController = globalThis.AbortController;",
       "../locales/index.js": 'export { default as en } from "../locales/en.js";',
+      "thread-stream": "",
     };
     onResolve(
-      { filter: /^(?:node-fetch|abort-controller|\.\.\/locales\/index\.js)$/ },
+      { filter: /^(?:node-fetch|abort-controller|thread-stream|\.\.\/locales\/index\.js)$/ },
       ({ path, resolveDir }) => ({
         path,
         namespace: "thin",

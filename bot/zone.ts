@@ -15,6 +15,14 @@ export function isMachines(zone: string): boolean {
   return zone === machine;
 }
 
+let known: readonly string[] | undefined;
+
+/** Every zone by the name that the engine knows it by. */
+function zones(): readonly string[] {
+  known ??= Intl.supportedValuesOf("timeZone");
+  return known;
+}
+
 let lived: string | null = null;
 
 /**
@@ -25,7 +33,7 @@ export function liveIn(zone: string): void {
   if (zone === lived) return;
   lived = zone;
   const isPlain = /^[A-Za-z]+(?:[/_-][A-Za-z]+)+$/.test(zone);
-  const isLived = isPlain && Intl.supportedValuesOf("timeZone").includes(zone) && isHeeded();
+  const isLived = isPlain && zones().includes(zone) && isHeeded();
   if (isLived) process.env["TZ"] = zone;
   const minutesAhead = (instant: Instant) => -new Date(instant).getTimezoneOffset();
   handInClock(isLived ? { zone, minutesAhead } : null);
@@ -68,7 +76,7 @@ export function zoneNamed(zone: string): string {
 /** Whether this machine knows the time zone; offsets such as "+05:00" are none, since they know no summer. */
 export function isZone(value: string): boolean {
   // Older names are none of these, and valid all the same; to try one takes a start a while.
-  if (Intl.supportedValuesOf("timeZone").includes(value)) return true;
+  if (zones().includes(value)) return true;
   try {
     new Intl.DateTimeFormat("en-US", { timeZone: value });
     return /^[A-Za-z]/.test(value);
@@ -99,5 +107,5 @@ export function zonesCalled(words: string): string[] {
   if (spoken) return [spoken];
   if (plain === "") return [];
   const city = plain.replaceAll(" ", "_");
-  return Intl.supportedValuesOf("timeZone").filter((zone) => zone.toLowerCase().split("/").at(-1) === city);
+  return zones().filter((zone) => zone.toLowerCase().split("/").at(-1) === city);
 }

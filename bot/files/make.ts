@@ -1,4 +1,4 @@
-import { readFile } from "node:fs/promises";
+import { promises as files } from "node:fs";
 import { basename, dirname } from "node:path";
 import { z } from "zod";
 import { type Day, dayOfInstant, isDay } from "../../core/calendar.ts";
@@ -100,5 +100,5 @@ async function freshCopy(ledger: LedgerReader, today: Day): Promise<MadeFile> {
   const isWhole = ({ path }: { path: string }) => examineFile(path).findings.length === 0;
   const backup = made.kind === "made" ? made.backup : listBackups(directory).reverse().find(isWhole);
   if (!backup) throw new Error(made.kind === "failed" ? made.why : "no copy");
-  return { name: basename(backup.path), bytes: await readFile(backup.path) };
+  return { name: basename(backup.path), bytes: await files.readFile(backup.path) };
 }

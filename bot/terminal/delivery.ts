@@ -1,5 +1,4 @@
-import { existsSync } from "node:fs";
-import { writeFile } from "node:fs/promises";
+import { existsSync, promises as files } from "node:fs";
 import { dirname, join } from "node:path";
 import type { Instant } from "../../core/calendar.ts";
 import { createPrivateFolder } from "../../db/connection.ts";
@@ -74,7 +73,7 @@ async function saved(ledger: Ledger, { make, caption }: FileBody): Promise<strin
     createPrivateFolder(folder);
     // A copy of the ledger lies in its folder already: it is only shown where.
     const path = make.what === "backup" ? join(folder, file.name) : unusedPath(folder, file.name);
-    if (make.what !== "backup") await writeFile(path, file.bytes, { mode: 0o600, flag: "wx" });
+    if (make.what !== "backup") await files.writeFile(path, file.bytes, { mode: 0o600, flag: "wx" });
     return [caption, `Saved as ${path}`].filter((line) => line !== "").join("\n");
   } catch (error) {
     return `${make.name} could not be saved: ${failureText(error)}`;
