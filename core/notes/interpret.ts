@@ -19,7 +19,6 @@ import { hedgeTrouble, isUnreadNumber, leftoverTrouble, leftWords } from "./trus
 import { whyOf } from "./unclear.ts";
 import type { AnyGrammar, Field } from "./verbs.ts";
 import { bears, language } from "./verbs.ts";
-import { CLASHING_SHORT_FORMS } from "./words/furniture.ts";
 import { TAKEN_BACK } from "./words/money.ts";
 import { NAME_AROUND, NOBODY_NAMED } from "./words/names.ts";
 import { ANOTHER_TIME } from "./words/times.ts";
@@ -49,6 +48,7 @@ interface Actor {
 const isActor = ({ roles }: Tok): boolean => roles.actor !== undefined;
 
 function actorOf(clause: Clause): Actor | null {
+  if ((clause.signs.hints & HINTS.actor) === 0) return null;
   const token = clause.tokens.find(isActor);
   if (!token) return null;
   const isFetched = token.kind === "piece";
@@ -98,11 +98,11 @@ function troubled(clause: Clause, trouble: Trouble, made?: Draft, left: readonly
   return unclearDraft(clause, trouble, { could: couldBe(trouble, clause, made), left });
 }
 
-const isClashing = ({ unknown, text }: Tok): boolean => unknown === true && CLASHING_SHORT_FORMS.has(text);
+const isClashing = ({ unknown, hints }: Tok): boolean => unknown === true && (hints & HINTS.clashing) !== 0;
 
-function earlyTrouble(clause: Clause): Trouble | null {
-  if (clause.tokens.some(isClashing)) return { kind: "clashingWord" };
-  return null;
+function earlyTrouble({ tokens, signs }: Clause): Trouble | null {
+  const isAny = (signs.hints & HINTS.clashing) !== 0;
+  return isAny && tokens.some(isClashing) ? { kind: "clashingWord" } : null;
 }
 
 const isQuestionMark = (token: Tok): boolean => isMark(token, "?");
@@ -110,7 +110,7 @@ const isQuestionMark = (token: Tok): boolean => isMark(token, "?");
 function askedDraft(clause: Clause): Draft | null {
   const asked = questionOf(clause.tokens, clause.today);
   if (asked) return draft("ask", { ...asked }, clause);
-  const question = clause.tokens.some(isQuestionMark);
+  const question = (clause.signs.hints & HINTS.questionMark) !== 0 && clause.tokens.some(isQuestionMark);
   return question ? unclearDraft(clause, { kind: "question" }) : null;
 }
 
@@ -152,20 +152,21 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
   if (kind === "fix") claimDenied(clause);
   if (!setSlippedAside(clause, grammar.needs)) return unclearDraft(clause, { kind: "vagueAmount" });
   const made = draft(kind, { ...means }, clause, grammar);
-  if (kind === "sell") fillOwer(made, clause);
+  const isInDebt = (clause.signs.hints & HINTS.owed) !== 0;
+  if (kind === "sell" && isInDebt) fillOwer(made, clause);
   const trouble = fill(made, grammar, clause);
   if (trouble) return troubled(clause, trouble, made);
-  if (kind === "sell") fillOwed(made, clause);
+  if (kind === "sell" && isInDebt) fillOwed(made, clause);
   const isInParts = kind === "sell" && isPaidInParts(made, clause);
   const isFeeShare = kind === "sell" && fillFeeShare(made, clause);
-  const isOwing = kind === "buy" && clause.tokens.some(isOwed);
+  const isOwing = kind === "buy" && isInDebt && clause.tokens.some(isOwed);
   const judged = (grammar.judge?.(made.fields, clause as never) as Trouble | null | undefined) ?? null;
   const ownTrouble: Trouble | null = isOwing
     ? { kind: "unpaid" }
     : (judged ?? (isFeeShare ? { kind: "shareOfPrice" } : isInParts ? { kind: "part paid" } : null));
   const left =
     ownTrouble ??
-    (bears(kind, "any count") ? null : someOfThem(clause)) ??
+    (grammar.bears.has("any count") ? null : someOfThem(clause)) ??
     hedgeTrouble(clause, kind) ??
     leftoverTrouble(kind, clause) ??
     wholeTrouble(grammar, clause);
@@ -174,14 +175,14 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
 }
 
 /** "sold half the chairs 60", "donated some lamps": which of them, and how many? */
-function someOfThem({ tokens }: Clause): Trouble | null {
-  const isSome = tokens.some((token, at) => {
-    if (!token.mention?.plural) return false;
-    let before = at - 1;
-    while (/^(?:the|my|our|of|those|these)$/.test(tokens[before]?.text ?? "")) before -= 1;
-    return /^(?:half|some|few|several|most|first|part|bunch|lot|lots)$/.test(tokens[before]?.text ?? "");
-  });
-  return isSome ? { kind: "eachOfUnknown" } : null;
+const someOfThem = ({ tokens }: Clause): Trouble | null =>
+  tokens.some(isSomeOfThem) ? { kind: "eachOfUnknown" } : null;
+
+function isSomeOfThem({ mention }: Tok, at: number, tokens: readonly Tok[]): boolean {
+  if (!mention?.plural) return false;
+  let before = at - 1;
+  while (/^(?:the|my|our|of|those|these)$/.test(tokens[before]?.text ?? "")) before -= 1;
+  return /^(?:half|some|few|several|most|first|part|bunch|lot|lots)$/.test(tokens[before]?.text ?? "");
 }
 
 const DENIED_VALUES: ReadonlySet<string> = new Set(["amount", "duration", "miles"]);
@@ -234,7 +235,7 @@ function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | nu
   }
   if (isDeadline(clause, first)) return { kind: "vagueTime" };
   if (second) claim(second);
-  if (!bears(made.kind, "dated in passing") && isDayToCome(clause, first)) return { kind: "vagueTime" };
+  if (!grammar.bears.has("dated in passing") && isDayToCome(clause, first)) return { kind: "vagueTime" };
   claim(first);
   const found = pastDay((second && first.said?.form === "weekday" ? second : first).said!, clause.today);
   if ("wrong" in found) return { kind: found.wrong === "future" ? "future" : "unrealDay" };

@@ -127,6 +127,9 @@ const VALUE_TOKENS_MAX = 9;
 
 const isValue = ({ kind }: Tok): boolean => kind === "amount" || kind === "duration";
 
+const isWordOrValue = ({ kind }: Tok): boolean =>
+  kind === "word" || kind === "mark" || kind === "amount" || kind === "duration";
+
 /** "i paid 25", "it took 2 hours", "plus tax so 21.35 all in" as the whole line: the value of the newest note; null where it says anything else. */
 export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
   if (line.length > VALUE_TOKENS_MAX) return null;
@@ -135,12 +138,12 @@ export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
     const meant = centsIn(line[1]!);
     return meant === null ? null : { amount: meant };
   }
+  if (!line.every(isWordOrValue)) return null;
   const [value, ...others] = withoutExtra(line).filter(isValue);
   if (!value || others.length > 0 || value.each) return null;
   const rest = line.filter(({ kind }) => kind === "word");
   const isTotal = value.kind === "amount" && isOfTotal(rest) && rest.length + 3 >= line.length;
   if (!isTotal && !VALUE_TOLD.has(textOf(rest))) return null;
-  if (line.some((token) => !isValue(token) && token.kind !== "mark" && token.kind !== "word")) return null;
   if (value.kind === "duration")
     return value.minutes === undefined ? null : { minutes: value.minutes, isTold: true };
   const amount = centsIn(value);
@@ -153,12 +156,15 @@ const withoutExtra = (line: readonly Tok[]): readonly Tok[] =>
 
 /** What it came to in the end, in words of nothing else. */
 const isOfTotal = (rest: readonly Tok[]): boolean => {
+  if (!rest.every(({ text }) => text.includes(" ") || isSaidOfTotal(text))) return false;
   const words = rest.flatMap(({ text }) => text.split(" "));
   const isTold = words.some((word) => TELLS_TOTAL.has(word));
   // "plus tax 2" is no total.
   const isWithExtra = words.some((word) => EXTRAS.has(word)) && words.some((word) => COMES_TO.has(word));
-  return words.every((word) => TOTAL_SAID.has(word) || EXTRAS.has(word)) && (isTold || isWithExtra);
+  return words.every(isSaidOfTotal) && (isTold || isWithExtra);
 };
+
+const isSaidOfTotal = (word: string): boolean => TOTAL_SAID.has(word) || EXTRAS.has(word);
 
 /** "lena not ana", "yard sale not thrift store": one name for another; of what, the note tells. */
 function nameForName(tokens: readonly Tok[]): { now: string; then: string } | null {

@@ -1,8 +1,10 @@
 import type { Roles } from "./roles.ts";
 import { BITS, HINTS, type OwnSigns } from "./sign-bits.ts";
 import { ASKING_CUES, BEFORE_QUESTION } from "./words/asking.ts";
+import { MONTHS } from "./words/calendar.ts";
 import { CHAT_JOINTS, CHAT_MARKS } from "./words/chatter.ts";
 import { DOUBTED, JOKES, OPENS_TAKEN_BACK } from "./words/doubts.ts";
+import { CLASHING_SHORT_FORMS } from "./words/furniture.ts";
 import { AND, SEPARATORS } from "./words/links.ts";
 import { BEHIND, OLD, STILL_OWED } from "./words/mending.ts";
 import { STANDS_FOR_PIECES } from "./words/pieces.ts";
@@ -28,6 +30,9 @@ const WORDS: readonly (readonly [hints: number, words: Iterable<string>])[] = [
   [HINTS.old, OLD],
   [HINTS.corrects, ["only", ...STILL_OWED]],
   [HINTS.behind, BEHIND],
+  [HINTS.questionMark, ["?"]],
+  [HINTS.clashing, CLASHING_SHORT_FORMS],
+  [HINTS.month, Object.keys(MONTHS)],
 ];
 
 const HINT_OF = new Map<string, number>();
@@ -38,7 +43,7 @@ for (const [hints, words] of WORDS)
 const OF_FIRST = HINTS.asks | HINTS.takesBack;
 
 /** The hints of a word or phrase, whatever stands around it. */
-export function hintsOf(text: string, { heads, method, place }: Roles): number {
+export function hintsOf(text: string, { heads, method, place, actor, owed, hedge }: Roles): number {
   let hints = HINT_OF.get(text) ?? 0;
   const blank = text.indexOf(" ");
   if (blank > 0) {
@@ -47,6 +52,8 @@ export function hintsOf(text: string, { heads, method, place }: Roles): number {
   }
   if (method) hints |= HINTS.method;
   if (place) hints |= HINTS.place;
+  if (actor) hints |= HINTS.actor;
+  if (owed || hedge === "part paid") hints |= HINTS.owed;
   if (text.endsWith("fee") || text.endsWith("fees")) hints |= HINTS.fee;
   return hints;
 }

@@ -11,12 +11,14 @@ export { printReading } from "./print.ts";
  * relative days count from.
  */
 export function readMessage(text: string, today: Day): Reading[] {
-  return allAtOnce(readingMessage(text, today));
+  return isOneLine(text) ? readLine(text, today, 0) : allAtOnce(readingMessage(text, today));
 }
+
+const isOneLine = (text: string): boolean => !text.includes("\n") && !text.includes("\r");
 
 /** The same, a line at each step. */
 export function* readingMessage(text: string, today: Day): Steps<Reading[]> {
-  if (!text.includes("\n") && !text.includes("\r")) return readLine(text, today, 0);
+  if (isOneLine(text)) return readLine(text, today, 0);
   const readings: Reading[] = [];
   let heading: Heading | null = null;
   for (const [index, line] of text.split(/\r\n|\r|\n/).entries()) {

@@ -100,6 +100,13 @@ export const HINTS = {
   /** It corrects the note before by itself, or behind all that is said. */
   corrects: 1 << 18,
   behind: 1 << 19,
+  questionMark: 1 << 20,
+  /** A short form of two words. */
+  clashing: 1 << 21,
+  /** What a row found: who did it, and what is owed or paid in part. */
+  actor: 1 << 22,
+  owed: 1 << 23,
+  month: 1 << 24,
 } as const;
 /** What a word or phrase tells by itself, as bits. */
 export interface OwnSigns {

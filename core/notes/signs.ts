@@ -10,6 +10,7 @@ export function signsOf(tokens: readonly Tok[]): Signs {
   const signs = new Signs();
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
+    signs.hints |= token.hints;
     switch (token.kind) {
       case "word":
         addWordSigns(token, tokens, at, signs);
@@ -41,10 +42,9 @@ export function signsOf(tokens: readonly Tok[]): Signs {
 }
 
 function addWordSigns(token: Tok, tokens: readonly Tok[], at: number, into: Signs): void {
-  const { roles, text, unknown, hints } = token;
+  const { roles, text, unknown } = token;
   const signs = roles.own?.signs ?? ownSignsOf(text, roles);
   into.mask |= signs;
-  into.hints |= hints;
   if (unknown && text.length > 1) into.mask |= BITS.named | BITS.unknown;
   if (text === "off" && tokens[at - 1]?.kind === "amount") into.mask |= BITS.off;
   if ((signs & BITS.loan) === 0) return;

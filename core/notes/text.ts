@@ -23,6 +23,8 @@ const DIGITS = /[-−]?[$€£]?[-−]?(?:\d|\.\d|[½¼¾])[\da-z.,:/×*+$€£%
 const COUNT_X = /x\d{1,3}(?![\p{L}\d.])/iuy;
 /** "b4", "2day": a digit that sounds like a part of a word. */
 const SOUNDED = /(?:b4|2day|2nite|2night|2moro|2morrow|l8r|gr8)(?![\p{L}\d])/iuy;
+/** What these begin with. */
+const SOUNDED_FIRST = "b2lg";
 const LETTERS = /\p{L}[\p{L}\p{M}'’‘]{0,47}/uy;
 const MARK = /->|=>|[→≈<>,.;:!?&+*×\-–—@#()~=/$|…%]/uy;
 
@@ -99,7 +101,7 @@ function wordAt(
   const plain = asciiLetters(line, at);
   if (plain > 0)
     return { kind: "letters", norm: lower.slice(at, at + plain), start: at, end: at + plain, apart };
-  const sounded = matchAt(SOUNDED, line, at);
+  const sounded = SOUNDED_FIRST.includes(lower[at]!) ? matchAt(SOUNDED, line, at) : null;
   if (sounded) {
     const norm = SOUNDS[sounded.toLowerCase()]!;
     return { kind: "letters", norm, start: at, end: at + sounded.length, apart };

@@ -291,8 +291,10 @@ function couldBeDay(norms: readonly string[], at: number): boolean {
 
 /** "on 9 april", "9 april 2026": the day before its month; the 22 of "sold desk 22 april 9" is a price. */
 function isDayBeforeMonth(norms: readonly string[], at: number): boolean {
-  if (MONTHS[norms[at + 1] ?? ""] === undefined || norms[at]!.length > 2) return false;
-  return at === 0 || norms[at - 1] === "on" || /^20\d{2}$/.test(norms[at + 2] ?? "");
+  const next = norms[at + 1];
+  if (next === undefined || norms[at]!.length > 2) return false;
+  const isLed = at === 0 || norms[at - 1] === "on" || /^20\d{2}$/.test(norms[at + 2] ?? "");
+  return isLed && MONTHS[next] !== undefined;
 }
 
 /** "one dresser", "one of the chairs"; "the last one" counts nothing. */

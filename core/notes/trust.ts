@@ -3,9 +3,9 @@ import type { Trouble } from "./grammar.ts";
 import { passingFrom } from "./passing.ts";
 import type { Kind } from "./reading.ts";
 import { isTurned } from "./roles.ts";
+import { HINTS } from "./sign-bits.ts";
 import { NO_ROLES } from "./token.ts";
 import { bears } from "./verbs.ts";
-import { MONTHS } from "./words/calendar.ts";
 import { BECAUSE, NEAR_AMOUNT, PLANS, WISHES } from "./words/doubts.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
 import { MONTHS_ALONE } from "./words/times.ts";
@@ -140,8 +140,8 @@ function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | nul
   if (token.roles === NO_ROLES && isUnreadNumber(token.text)) return "unreadNumber";
   if (EACH_WORDS.has(token.text) && !isEachOfAmount(clause, token)) return "eachOfUnknown";
   if (
-    !bears(kind, "things beside") &&
     isAnotherThing(token) &&
+    !bears(kind, "things beside") &&
     !isDescription(clause, token) &&
     !isReason(clause, token)
   )
@@ -165,7 +165,7 @@ function isEachOfAmount({ tokens }: Clause, token: Tok): boolean {
 
 /** "ads 240 june": a month is no day; "may" and "march" are months only after "in" and the like. */
 function isMonthAlone({ tokens }: Clause, token: Tok): boolean {
-  if (MONTHS[token.text] === undefined) return false;
+  if ((token.hints & HINTS.month) === 0) return false;
   return (
     !/^(?:may|mar|march|sep|dec|jan)$/.test(token.text) ||
     /^(?:in|for|of|since|during|from)$/.test(tokens[tokens.indexOf(token) - 1]?.text ?? "")

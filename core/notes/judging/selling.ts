@@ -1,5 +1,5 @@
 import type { Clause, Tok } from "../clause.ts";
-import { saysOneOf } from "../clause.ts";
+import { saysOneOf, tokenBefore } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { BEFORE_PRICE, WHOSE } from "../words/links.ts";
@@ -11,12 +11,12 @@ import { couldBeCountAlone, isRestOfPrice } from "./buying.ts";
 export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Trouble | null {
   const { tokens, head } = clause;
   const at = head ? tokens.indexOf(head) : tokens.length;
-  const [before, behind] = [tokens[at - 1]?.text, tokens[at + 1]];
+  const [before, behind] = [tokenBefore(tokens, at)?.text, tokens[at + 1]];
   const next = behind?.text;
   // "they sold, 100" is of pieces spoken of, as "it sold": somebody who sells says what.
   const isOfPieces = before === "they" && (!behind || behind.kind !== "word" || BEFORE_PRICE.has(next!));
   const isNamed = tokens.some(({ kind }) => kind === "piece");
-  const isBuyer = tokens[at - 1]?.roles.actor === "buyer";
+  const isBuyer = tokenBefore(tokens, at)?.roles.actor === "buyer";
   const isOther = before === "he" || before === "she" || (before === "they" && (!isOfPieces || isNamed));
   // "he paid 50 for the lamp" may be what he owes for another piece.
   if (isOther && (!isBuyer || /^paid\b/.test(head?.text ?? ""))) return { kind: "anotherPerson" };

@@ -100,7 +100,7 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     house: (token) => wholeNumber(token) && (wholeOf(token.amount!.exact) ?? 0) >= HOUSE_MIN,
     grit: oneOf(GRITS),
     /** "40210-40252": what an odometer showed. */
-    readings: spelled(/^\d{3,6}-\d{3,6}$/),
+    readings: ({ text }) => text.includes("-") && /^\d{3,6}-\d{3,6}$/.test(text),
     board,
     /** A number that is not of money, nor of each of something. */
     bare: ({ amount: said, each }) =>
