@@ -278,9 +278,10 @@ function correctedOnly(readings: Reading[], text: string): Reading[] {
 /** "i read it wrong, it was 45": what it was, behind words that only say that it was wrong; null where it opens with none. */
 function behindMisread(tokens: readonly Tok[]): Tok[] | null {
   const at = tokens.findIndex(({ kind }) => kind === "mark");
+  if (at < 1) return null;
   const words = tokens.slice(0, at).flatMap(({ text }) => text.split(" "));
   const isMisread = words.some((word) => MISREAD.has(word));
-  return at > 0 && isMisread && words.every((word) => MISREAD.has(word) || BESIDE_MISREAD.has(word))
+  return isMisread && words.every((word) => MISREAD.has(word) || BESIDE_MISREAD.has(word))
     ? tokens.slice(at + 1)
     : null;
 }
