@@ -116,6 +116,7 @@ export function featuresOf(parts: Parts): Features {
       /expensive|priciest|dearest|costliest|cheapest|priced/.test(parts.marks[at]!.text),
     ),
     now: /\b(?:now|current|currently|at the moment|today|these days)\b/.test(parts.said),
+    fixes: /\b(?:fix|refinish|restor|redo|repair)/.test(parts.said),
     settles:
       /^(?:has|have) .*\bpaid(?: me| us)?(?: up| in full| everything| all of it| fully| off| yet)*$/.test(
         parts.said,

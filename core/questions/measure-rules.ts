@@ -89,7 +89,11 @@ export const RULES: readonly Rule[] = [
         !f.supply &&
         !f.has("earn", "net", "revenue", "withoutBuying", "overhead")) ||
       // "how much went to yard sales"
-      (f.source && f.has("spent") && !f.piece && !f.has("howMany", "earn", "net", "revenue", "sold")) ||
+      (f.source &&
+        f.has("spent") &&
+        !f.fixes &&
+        !f.piece &&
+        !f.has("howMany", "earn", "net", "revenue", "sold")) ||
       (f.has("paid") &&
         !f.loan &&
         (f.piece || f.source || f.has("bought", "free")) &&
@@ -244,7 +248,7 @@ export const RULES: readonly Rule[] = [
   {
     measure: "profit",
     when: (f) => f.order && !f.has("daysListed", "asking", "tiedUp", "howMany"),
-    takes: [...MUCH, ...SALES, "fared", "gone", "when", "where", "who", "bought", "got"],
+    takes: [...MUCH, ...SALES, "fared", "gone", "when", "where", "who", "bought", "got", "free"],
   },
   {
     measure: "cost",

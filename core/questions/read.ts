@@ -6,7 +6,7 @@ import { askedFirst } from "./is-first.ts";
 import { leftOver } from "./left-over.ts";
 import { RULES } from "./measure-rules.ts";
 import { measures } from "./measures.ts";
-import { mineOnly, narrowed, type Refusal, refusal } from "./narrowing.ts";
+import { mineOnly, type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import { cutsOf, type Parts } from "./parts.ts";
 import { thisMonth } from "./periods.ts";
 import type { Counted, Filter, Grouping, MeasureName, Order, Query, Side } from "./query.ts";
@@ -98,6 +98,15 @@ function wantsRows(parts: Parts, f: Features, measure: MeasureName): boolean {
   );
 }
 
+/** "Spent on pieces other than dressers": on pieces, where a turned filter alone would let the shop's costs in. */
+function saysOfPieces({ marks }: Parts, found: readonly Narrowing[]): boolean {
+  return (
+    found.some(({ filter }) => filter.not) &&
+    // "Spent on pieces" is one phrase.
+    marks.some(({ text }) => /(?:^| )(?:pieces|furniture|stuff|finds)$/.test(text))
+  );
+}
+
 /** Words between sides and parts, which may stand in any question. */
 const JOINING = ["negation", "parted", "or"] as const;
 const COMPARING = ["compare", "than", "comparing"] as const;
@@ -126,6 +135,9 @@ function composed(reading: Reading): Query | Refusal {
     ...(share?.whole ?? [...(sides?.shared ?? found.map(({ filter }) => filter)), ...limits.filters]),
     ...(done ? [done.filter] : []),
     ...statesOf(reading).filter(({ values }) => !isSaid(values[0]!, done?.filter ?? null, limits.filters)),
+    ...(asked === "spent" && saysOfPieces(parts, found)
+      ? [{ dimension: "shop" as const, values: ["overhead"], not: true as const }]
+      : []),
     ...(asked === "spent" && f.has("overhead") ? [{ dimension: "shop" as const, values: ["overhead"] }] : []),
     ...mineOnly(parts, desk),
   ];

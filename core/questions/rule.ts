@@ -74,6 +74,8 @@ export interface Features {
   pricey: boolean;
   /** "Has the nurse paid", "did the doctor pay in full". */
   settles: boolean;
+  /** "Fixing", "refinishing": what was spent on it, and not for it. */
+  fixes: boolean;
   /** "The cheapest buy". */
   isBuy: boolean;
   /** "The highest" or "lowest" of things, and no stretch of time. */

@@ -127,7 +127,11 @@ export class Sorter {
   #countedAfter(at: number): Mark | undefined {
     const isTelling = ({ senses, link }: { senses: Mark["senses"]; link?: unknown }): boolean =>
       link === undefined &&
-      Boolean(senses.thing?.trait || senses.own.some(({ dimension }) => dimension === "trait"));
+      Boolean(
+        senses.thing?.trait ||
+          senses.thing?.place ||
+          senses.own.some(({ dimension }) => /^(?:trait|source|person|buyer)$/.test(dimension)),
+      );
     const isSmall = ({ text }: Mark): boolean => /^(?:or|and|non|not)$/.test(text);
     for (let next = at; next < this.marks.length; next += 1) {
       const mark = this.marks[next]!;

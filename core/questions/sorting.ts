@@ -13,13 +13,18 @@ const AUXILIARIES: ReadonlySet<string> = new Set(
 /** "Sell faster" asks to compare as "faster" does. */
 const COMPARED = / (?:faster|slower|quicker|sooner|better|worse)$|\blonger to sell$/;
 
+const isNamed = ({ senses }: Mark): boolean => (senses.thing ?? senses.own[0]) !== undefined;
+
 /** Whether a word asks to compare; "more than 50" holds against an amount, "which oak or pine pieces" asks for either. */
 function isComparing(marks: readonly Mark[], at: number): boolean {
   const { senses, text } = marks[at]!;
   const next = marks[at + 1];
   if (senses.limit && next?.amount) return false;
-  const isOfThem =
-    text === "which" && next !== undefined && (next.senses.thing ?? next.senses.own[0]) !== undefined;
+  const named =
+    /^of (?:the|my|our|all)/.test(next?.text ?? "") || next?.text === "of"
+      ? marks.slice(at + 2).find(isNamed)
+      : next;
+  const isOfThem = text === "which" && named !== undefined && isNamed(named);
   return !isOfThem && (senses.flags.has("comparing") || COMPARED.test(text));
 }
 
