@@ -26,6 +26,7 @@ import {
 } from "./fetched.ts";
 import { goneOn } from "./going-on.ts";
 import { householdQuestion } from "./household.ts";
+import { likelyOf } from "./likely.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { askMissing } from "./missing.ts";
 import { dayOfBefore, orBefore } from "./or-before.ts";
@@ -125,7 +126,12 @@ function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decisio
   if (dayless && decideWhole(dayless, desk).kind !== "refuse")
     return { kind: "ask", ask: askDay(dayless, dated, desk) };
   const standing = standingOf(unclear?.could ?? [], desk, deciding, unclear?.byBooks);
-  if (standing.length === 0) return { kind: "refuse", why };
+  if (standing.length === 0) {
+    const likely = unclear ? standingOf(likelyOf(unclear, desk), desk, deciding) : [];
+    return likely.length > 0
+      ? { kind: "ask", ask: askWhich(promptOf(why, []), likely) }
+      : { kind: "refuse", why };
+  }
   const left = standing.length === 1 ? (unclear?.left ?? []) : [];
   return { kind: "ask", ask: askWhich(promptOf(why, unclear?.left ?? []), standing, { left }) };
 }

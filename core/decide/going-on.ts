@@ -77,7 +77,9 @@ function ofSpoken(
   deciding: Deciding,
 ): Reading | null {
   const spoken = desk.talk?.replied ?? desk.talk?.latest ?? [];
-  const isHere = spoken.length === 1 && desk.books.pieces.get(spoken[0]!)?.gone === null;
+  const pieces = spoken.map((number) => desk.books.pieces.get(number)!);
+  const isHere =
+    pieces.length > 0 && pieces.every(({ name, gone }) => gone === null && name === pieces[0]!.name);
   if (!isHere && could.some(({ follows }) => follows)) return null;
   const standing = standingOf(could, desk, deciding).map(({ reading }) => reading);
   const whole = standing.filter((each) => deciding.decide(each, desk).kind === "record");

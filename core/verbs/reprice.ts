@@ -109,6 +109,12 @@ export const reprice = defineVerb({
         ],
         without: ["duration", "supply", "labor"],
       },
+      {
+        say: ["off each", "off of each"],
+        with: ["number"],
+        without: ["duration", "supply", "labor"],
+        light: true,
+      },
       { say: ["took … off", "take … off"], without: ["duration", "supply", "labor", "pieceFirst"] },
       {
         say: ["dropped", "lowered", "reduced", "cut", "slashed", "marked", "marked down"],

@@ -96,7 +96,12 @@ export const retire = defineVerb({
         without: ["number"],
         means: { how: "kept" },
       },
-      { say: ["keeping", "kept"], with: ["pronoun"], without: ["number", "named"], means: { how: "kept" } },
+      {
+        say: ["keeping", "kept", "decided to keep", "going to keep", "gonna keep"],
+        with: ["pronoun"],
+        without: ["number", "named"],
+        means: { how: "kept" },
+      },
       {
         say: "gave … the",
         with: ["piece", "person"],
@@ -125,6 +130,7 @@ export const retire = defineVerb({
           "giving … to",
           "gave … free",
           "gave … for free",
+          ...["took … no charge", "took … for free", "took … for nothing"],
           "gave … for nothing",
           "gave … as freebie",
           "gave … as a freebie",

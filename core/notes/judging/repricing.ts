@@ -53,7 +53,10 @@ function isNearly(now: Tok, old: Tok): boolean {
 }
 
 /** The new price ("to 160", "now 140") or a cut ("by 20", "20 off"); a bare number could be either. */
-export function judgePrice(fields: ReadingFields["reprice"], clause: Clause): Trouble | null {
+export function judgePrice(
+  fields: ReadingFields["reprice"] & { each?: true; follows?: true },
+  clause: Clause,
+): Trouble | null {
   // "made 60 off the bookcase" is no cut: a price, or what was left of it.
   if (says(clause, /^(?:made|earned|cleared|profited|pulled in)$/)) return { kind: "noVerb" };
   const amounts = freeTokens(clause, "amount");
@@ -70,7 +73,7 @@ export function judgePrice(fields: ReadingFields["reprice"], clause: Clause): Tr
   const raises = RAISES.test(head);
   const cut =
     preposition === "by" ||
-    /^(?:off|less|cheaper)$/.test(after(clause, token)) ||
+    /^(?:off|less|cheaper)(?: each|$)/.test(after(clause, token)) ||
     // "dropped the hutch another 20"
     (!raises && clause.tokens[clause.tokens.indexOf(token) - 1]?.text === "another") ||
     (/^(?:took|take|knocked|knock|shaved)/.test(head) &&
@@ -79,7 +82,8 @@ export function judgePrice(fields: ReadingFields["reprice"], clause: Clause): Tr
     if (token.each) return { kind: "twoNumbers" };
     if (raises) return { kind: "raiseBy" };
     fields.cut = found.cents;
-    return null;
+    const each = clause.tokens.filter(({ text }) => /(?:^| )each$|^apiece$/.test(text));
+    return each.length > 0 ? cutOfEach(fields, clause, each) : null;
   }
   const sets =
     isFromOld ||
@@ -87,6 +91,24 @@ export function judgePrice(fields: ReadingFields["reprice"], clause: Clause): Tr
     SETS_PRICE.has(head);
   if (!sets) return { kind: raises ? "raiseBy" : "cutOrPrice" };
   return setPrice(fields, clause, token, found.cents);
+}
+
+/** "knocked 10 off each": how many they are is for the books to count where nothing is named. */
+function cutOfEach(
+  fields: ReadingFields["reprice"] & { each?: true; follows?: true },
+  clause: Clause,
+  each: readonly Tok[],
+): Trouble | null {
+  claim(...each);
+  fields.each = true;
+  const mentions = clause.tokens.flatMap(({ mention }) => (mention ? [mention] : []));
+  if (mentions.length === 0) fields.follows = true;
+  else {
+    const count = pieceCount(mentions);
+    if (count === null) return { kind: "eachOfUnknown" };
+    fields.cut = (fields.cut ?? 0) * count;
+  }
+  return null;
 }
 
 function setPrice(

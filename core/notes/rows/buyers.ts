@@ -48,6 +48,21 @@ export const BUYERS: readonly Row<OwnerEffect>[] = [
     "three college girls took the futon 50",
   ],
   [
+    `^ [<art>? <opinion>|<trait>* !<kin> <person> <grain>] ${GETS}`,
+    "buyer",
+    "a guy two streets over bought it for 100",
+  ],
+  [
+    "^ [<art>? <opinion>|<trait>* !<kin> <person>] hauled|carried|took|drove it|them|<piece> away|off|home",
+    "buyer",
+    "some man hauled it away for 110",
+  ],
+  [
+    "^ [<art>? <opinion>|<trait>* !<kin> <person> with|w|in <art>? <any> <word>?] hauled|carried|took|drove it|them|<piece> away|off|home",
+    "buyer",
+    "man with a pickup hauled it away for 110",
+  ],
+  [
     `^ [<grain> in|with|from? <art>? <any>? <word>?] ${GETS}`,
     "buyer",
     "two guys in a van took the wardrobe for 120",

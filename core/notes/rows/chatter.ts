@@ -15,6 +15,16 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "chat",
     "took pics, sold the crib 40",
   ],
+  [
+    "^ [<art>? <person>|he|she|they|buyer|both_of_us|we loaded|carried|hauled|moved|lifted|wrestled it|them|that up|out|down|in? himself|herself|themselves|by_himself|by_herself|by_hand|together|upstairs|downstairs|alone] ;",
+    "chat",
+    "sold the crib 40, guy loaded it himself",
+  ],
+  [
+    "[<art>? <kin>|<person>|<word> is|are|were|was|kept? driving|drives|drove me|us nuts|crazy|insane|batty|mad|bonkers|up_the_wall]",
+    "chat",
+    "kids are driving me nuts, paint 13.20",
+  ],
   // How it went, and why something was needed.
   [
     "^ [it? took|ran|was? way|much|a_lot|lot|a_bit|bit|far|a_little|little* longer|more|less|faster|quicker|harder|shorter|easier|heavier|worse|better than i|we|it? thought|expected|planned|figured|hoped|bargained_for] ;",

@@ -65,12 +65,51 @@ const ROWS: readonly Row<GoingOn>[] = [
   ],
   ["^ [ditto] <art>? <piece>", "other", "ditto desk"],
   ["^ [and|then|oh|plus|also*] <other> ,|for|at|is|was* $ <method>? ;", "next", "and the other one 140"],
-  ["^ [and|plus|also|then] <art>? <piece> ,|for|at|was* $ <method>? ;", "next", "and a mirror for 10"],
-  ["^ [oh|ok and|plus|also] <art>? <piece> ,|for|at|was* $ <method>? ;", "next", "oh and a mirror for 10"],
+  [
+    "^ [same|the_same guy|lady|seller|place|sale|house|people|trip also? had|was_selling|sold_me|also_had] <art>? <piece> ,|for|at|was* $ <method>? ;",
+    "next",
+    "same guy also had a mirror, 12",
+  ],
+  [
+    "^ [and|plus|also|then] <art>? <piece> ,|for|at|was* $ <method>? ,? same|the_same? place|sale|guy|seller|lady|spot|trip? ;",
+    "next",
+    "and a mirror for 10",
+  ],
+  [
+    "^ [oh|ok and|plus|also] <art>? <piece> ,|for|at|was* $ <method>? ,? same|the_same? place|sale|guy|seller|lady|spot|trip? ;",
+    "next",
+    "oh and a mirror for 10",
+  ],
   ["^ <art>? <piece> [too|as_well|also] ;", "too", "and the desk too"],
   ["^ [again|once_more today?] ;", "too", "again today"],
   ["^ [relisted|reposted|re_listed|listed_again it? for|at?] $ ;", "listed", "relisted at 195"],
   ["^ [its|it_is? up|posted|online|live now? for|at] $ ;", "listed", "up for 220"],
+  [
+    "^ [its|it_is|theyre on|up_on|live_on <new> now|already|finally? ,|for|at*] $ ;",
+    "listed",
+    "its on flipspot now, 120",
+  ],
+  [
+    "^ [put|threw|stuck|posted|got it|them|both on|up_on <new> ,|for|at*] $ ;",
+    "listed",
+    "put it on flipspot 95",
+  ],
+  [
+    "^ [put|threw|stuck|posted|got it|them|both on|up_on|up <new>? ,|for|at*] $ for the pair|two|both|set ;",
+    "listed",
+    "put them on flipspot 95 for the pair",
+  ],
+  ["^ [asking] $ for|on? it|them|that? ;", "listed", "asking 120 for it"],
+  [
+    "^ [they|both|it|that_one|this_one both|all? finally|just|already? went|sold|left ,|for|at*] $ <method>? ;",
+    "sold",
+    "they both went, 90",
+  ],
+  [
+    "^ [they|both|it|that_one|this_one both|all? finally|just|already? went|sold|left ,|for|at*] $ for the two|pair|both|lot|set ;",
+    "sold",
+    "they both went, 90 for the two",
+  ],
   [
     "^ [its|it_is? now|now_at|down_to|dropped_to|lowered_to|cut_to|reduced_to|marked_down_to] $ ;",
     "lowered",

@@ -230,6 +230,12 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "sold it full price",
   ],
   ["^ <sell> it|them? [at|for that|that_price] ;", "asking", "sold at that"],
+  // How far off somebody lives.
+  [
+    "[#|a streets|blocks|doors|houses|towns|farms|street|block|door over|down|away|up]",
+    "passing",
+    "a guy two streets over bought it for 100",
+  ],
   // Times that are no work.
   ["[<time> ago]", "passing", "bought desk 40 15 min ago"],
   [

@@ -153,6 +153,16 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "mirror sold 45. owes me 15",
   ],
   [
+    "<~sell>|took|bought|got|grabbed … $ … [but|and? only had|gave|paid|brought $ on|with|for her|him|them|me|us|it*]",
+    "part paid",
+    "sold the lamp 90 but she only had 60 on her",
+  ],
+  [
+    "<~sell>|went|took|gone … $ ,|with|and* [$ of_it|of_that next_week|next_month|later|friday|payday|tomorrow|monday|to_come|when_they_can]",
+    "owed",
+    "sold the lamp to kim ninety, thirty of it next week",
+  ],
+  [
     "<sell> … $ … [half now|today|down|up_front|cash ,|and|&|-? half|rest|the_rest on? later|due|owed|next_week|<day>]",
     "half paid",
     "sold desk 140 half now half later",

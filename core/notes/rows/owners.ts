@@ -206,6 +206,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "asked",
     "sold dining set minus 1 chair 180",
   ],
+  [
+    "!!<time> [is|are|all* <labor>|<done> up|over? and|&] <~finish> ;",
+    "word",
+    "the hutch is painted up and done",
+  ],
   // Which pieces it was not, where our own stand, what was fetched.
   [
     "<piece> … [,|but? without|minus|but_not|not|except|excluding|and_not|no <art>? <piece>]",

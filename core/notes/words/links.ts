@@ -82,7 +82,9 @@ export const INTERJECTIONS = wordSet(
 );
 
 /** Words beside what goes on from a note before: "another one, 28 this time". */
-export const BESIDE_GOING_ON = wordSet("this_time this time again too also as_well today");
+export const BESIDE_GOING_ON = wordSet(
+  "this_time this time again too also as_well today same the_same place sale guy seller lady spot trip pair both two set lot",
+);
 
 /** Marks between what stands for itself. */
 export const PARTED = wordSet(", . ; ? !");
