@@ -26,8 +26,7 @@ const isFilling = (token: Tok): boolean =>
 
 function tokensOfAnswer(text: string): Tok[] {
   const { lexer } = language();
-  const { words, norms } = meantBy(text, wordsOf(text), lexer);
-  return withMentions(tokensOf(words, norms, lexer));
+  return withMentions(tokensOf(meantBy(text, wordsOf(text), lexer), lexer));
 }
 
 /** The one token that is no filler and fits; null where anything else is said. */

@@ -24,6 +24,8 @@ export interface Entry<Head = unknown> {
   roles: Roles<Head> | undefined;
   /** The word may also open a number, a count or a day. */
   opens: boolean;
+  /** The word is taken as typed, and for no slip of another. */
+  isSettled: boolean;
 }
 
 /** A phrase found: what it is, and how many words it has. */
@@ -38,6 +40,8 @@ export interface Lexicon<Head = unknown> {
   add(phrase: string, roles: Roles<Head>): void;
   /** Notes that a word may also open a number, a count or a day. */
   addOpening(word: string): void;
+  /** Notes that a word is known, or ordinary, and taken as typed. */
+  settle(word: string): void;
   /** What begins with a word; undefined where nothing does. */
   entry(word: string): Entry<Head> | undefined;
   /** The longest phrase that begins at `at`. */
@@ -68,17 +72,20 @@ function makeLexicon<Head>(): Lexicon<Head> {
   const addOpening = (word: string): void => {
     entryIn(root, word, word).opens = true;
   };
+  const settle = (word: string): void => {
+    entryIn(root, word, word).isSettled = true;
+  };
   const longest = (norms: readonly string[], at: number): Found<Head> | null => {
     const first = at < norms.length ? root.get(norms[at]!) : undefined;
     return first ? longestFrom(first, norms, at) : null;
   };
-  return { add, addOpening, entry: (word) => root.get(word), longest, vocabulary, targets };
+  return { add, addOpening, settle, entry: (word) => root.get(word), longest, vocabulary, targets };
 }
 
 function entryIn<Head>(entries: Map<string, Entry<Head>>, word: string, phrase: string): Entry<Head> {
   let entry = entries.get(word);
   if (!entry) {
-    entry = { phrase, next: undefined, roles: undefined, opens: false };
+    entry = { phrase, next: undefined, roles: undefined, opens: false, isSettled: false };
     entries.set(word, entry);
   }
   return entry;

@@ -61,8 +61,8 @@ function withoutBullet(words: Word[], line: string): Word[] {
 /** The tokens of a line as the tables of whole lines see them. */
 export function lexed(line: string): Tok[] {
   const { lexer } = language();
-  const { words, norms } = meantBy(line, wordsOf(line), lexer);
-  return withNames(withPronouns(withMentions(withWorkClocks(tokensOf(words, norms, lexer)))));
+  const meant = meantBy(line, wordsOf(line), lexer);
+  return withNames(withPronouns(withMentions(withWorkClocks(tokensOf(meant, lexer)))));
 }
 
 const isMark = ({ kind }: Word): boolean => kind === "mark";
@@ -75,10 +75,10 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   const typedWords = withoutBullet(wordsOf(line), line);
   const place = { text, line: index };
   if (typedWords.every(isMark)) return [unclear({ kind: "unknown" }, place)];
-  const { words, norms } = meantBy(line, typedWords, lexer);
-  if (isBotWord(norms)) return [unclear({ kind: "botWord" }, place)];
-  const all = withNames(withPronouns(withMentions(withWorkClocks(tokensOf(words, norms, lexer)))));
-  const typed: Typed = { line, spans: words };
+  const meant = meantBy(line, typedWords, lexer);
+  if (isBotWord(meant.norms)) return [unclear({ kind: "botWord" }, place)];
+  const all = withNames(withPronouns(withMentions(withWorkClocks(tokensOf(meant, lexer)))));
+  const typed: Typed = { line, spans: meant.words };
   const allUnits = unitsOf(all);
   const tokens = withoutChatter(all, allUnits, trace);
   const units = tokens === all ? allUnits : unitsOf(tokens);

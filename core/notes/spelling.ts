@@ -1,7 +1,5 @@
 /** Finds the one known word that a typed word is a slip away from. */
 export interface Speller {
-  /** A word that is known or ordinary, and taken as it is: one string for every time it is said. */
-  settled(word: string): string | undefined;
   /** The known word meant, or null: known already, too short, an ordinary word, or more than one would do. */
   meant(word: string): string | null;
 }
@@ -112,7 +110,7 @@ const areOfALength = (a: string, b: string): boolean => Math.abs(a.length - b.le
  * A speller over the words of the lexicon. The first letter must be right: slips there make other words, and only
  * the known words of that letter are looked through. What was found is remembered, since people type alike again.
  */
-export function makeSpeller(vocabulary: Iterable<string>, ordinary: ReadonlySet<string>): Speller {
+export function makeSpeller(vocabulary: Iterable<string>, isSettled: (word: string) => boolean): Speller {
   const known = new Set(vocabulary);
   const byLetter = new Map<string, string[]>();
   for (const word of known) {
@@ -122,12 +120,9 @@ export function makeSpeller(vocabulary: Iterable<string>, ordinary: ReadonlySet<
     else byLetter.set(word[0]!, [word]);
   }
   const remembered = new Map<string, string | null>();
-  // Strings out of one list are compared at a glance, those cut out of a line letter by letter.
-  const settled = new Map([...known, ...ordinary].map((word) => [word, word]));
   return {
-    settled: (word) => settled.get(word),
     meant(word) {
-      if (word.length < LENGTH_MIN || word.length > LENGTH_MAX || settled.has(word)) return null;
+      if (word.length < LENGTH_MIN || word.length > LENGTH_MAX || isSettled(word)) return null;
       const before = remembered.get(word);
       if (before !== undefined) return before;
       const candidates = byLetter.get(word[0]!) ?? [];

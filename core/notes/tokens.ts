@@ -23,37 +23,52 @@ export interface Lexer<Head> {
 }
 
 /** The words of a line as typed, and as they are meant: each corrected where one known word is. */
-export interface Meant {
+export interface Meant<Head> {
   words: readonly Word[];
-  norms: string[];
+  norms: readonly string[];
+  /** What begins with each in the lexicon. */
+  entries: readonly (Entry<Head> | undefined)[];
 }
 
 /** What the words of a line are meant to be. A word that runs two together becomes those two. */
-export function meantBy<Head>(line: string, said: readonly Word[], lexer: Lexer<Head>): Meant {
+export function meantBy<Head>(line: string, said: readonly Word[], lexer: Lexer<Head>): Meant<Head> {
   const { lexicon, speller, shorthands } = lexer;
   const typed = withSoundedFor(said);
   const norms: string[] = [];
+  const entries: (Entry<Head> | undefined)[] = [];
+  const take = (norm: string, entry = lexicon.entry(norm)): void => {
+    norms.push(norm);
+    entries.push(entry);
+  };
   for (let at = 0; at < typed.length; at += 1) {
     const { kind, norm } = typed[at]!;
-    if (kind !== "letters") norms.push(norm);
-    else if (norm === "an" && isAndMeant(typed[at + 1])) norms.push("and");
-    else if (norm === "too" && BEFORE_NAMES.has(typed[at + 1]?.norm ?? "")) norms.push("to");
-    else if (isNounIs(line, typed, norms, at, lexicon)) norms.push(norm.slice(0, -1));
+    if (kind !== "letters") {
+      norms.push(norm);
+      entries.push(undefined);
+    } else if (norm === "an" && isAndMeant(typed[at + 1])) take("and");
+    else if (norm === "too" && BEFORE_NAMES.has(typed[at + 1]?.norm ?? "")) take("to");
+    else if (isNounIs(line, typed, norms, at, lexicon)) take(norm.slice(0, -1));
     else {
-      const known = speller.settled(norm) ?? shorthands.get(norm);
+      const entry = lexicon.entry(norm);
+      // One string for every time that a word is said: such are compared at a glance, others letter by letter.
+      if (entry?.isSettled) {
+        take(entry.phrase, entry);
+        continue;
+      }
+      const known = shorthands.get(norm);
       if (known === undefined && isGluable(typed[at]!)) {
         const parts = partsOf(typed[at]!, lexicon);
         if (parts) return meantBy(line, [...typed.slice(0, at), ...parts, ...typed.slice(at + 1)], lexer);
       }
-      norms.push(
+      take(
         known ??
           (isName(line, typed, at)
             ? norm
-            : (speller.meant(norm) ?? unstretched(norm, speller) ?? withoutArticle(norm, lexicon))),
+            : (speller.meant(norm) ?? unstretched(norm, lexicon) ?? withoutArticle(norm, lexicon))),
       );
     }
   }
-  return { words: typed, norms };
+  return { words: typed, norms, entries };
 }
 
 /** "dresser posted 4 130": the digit that sounds like "for". */
@@ -97,11 +112,10 @@ function partsOf<Head>(word: Word, lexicon: Lexicon<Head>): [Word, Word] | null 
 }
 
 /** "cashhh", "sooold": a letter typed on and on. */
-function unstretched(norm: string, speller: Speller): string | null {
+function unstretched<Head>(norm: string, { entry }: Lexicon<Head>): string | null {
   if (!STRETCHED.test(norm)) return null;
-  return (
-    speller.settled(norm.replace(STRETCHES, "$1")) ?? speller.settled(norm.replace(STRETCHES, "$1$1")) ?? null
-  );
+  const meant = [norm.replace(STRETCHES, "$1"), norm.replace(STRETCHES, "$1$1")];
+  return meant.find((word) => entry(word)?.isSettled) ?? null;
 }
 
 const STRETCHED = /(.)\1\1/;
@@ -144,15 +158,11 @@ function isName(line: string, words: readonly Word[], at: number): boolean {
 }
 
 /** Words to typed tokens, left to right, the longest meaning first. Linear: every look ahead is bounded. */
-export function tokensOf<Head>(
-  words: readonly Word[],
-  norms: readonly string[],
-  lexer: Lexer<Head>,
-): Token<Head>[] {
+export function tokensOf<Head>(meant: Meant<Head>, lexer: Lexer<Head>): Token<Head>[] {
   const tokens: Token<Head>[] = [];
   let at = 0;
-  while (at < words.length) {
-    const token = tokenAt(words, norms, at, lexer);
+  while (at < meant.words.length) {
+    const token = tokenAt(meant, at, lexer);
     const before = tokens.at(-1);
     // "3 desks each 40" is 40 for one, as "40 each" is.
     if (token.kind === "amount" && before?.kind === "word" && EACH_WORDS.has(before.text)) token.each = true;
@@ -175,16 +185,11 @@ const DOUBTFUL: Part = { kind: "amount", amount: { exact: null, flaw: "vague", m
 /** Words that may open something else than a phrase of the lexicon; any other is looked up and done with. */
 export const OPENINGS: readonly string[] = [...STARTERS, "x", "no", "number", "num", "nbr"];
 
-function tokenAt<Head>(
-  words: readonly Word[],
-  norms: readonly string[],
-  at: number,
-  lexer: Lexer<Head>,
-): Token<Head> {
+function tokenAt<Head>({ words, norms, entries }: Meant<Head>, at: number, lexer: Lexer<Head>): Token<Head> {
   const word = words[at]!;
   const norm = norms[at]!;
   if (word.kind === "letters") {
-    const entry = lexer.lexicon.entry(norm);
+    const entry = entries[at];
     if (!entry) return wordToken<Head>("word", norm, at, at + 1, NO_ROLES, true);
     if (!entry.opens) return wordOrPhrase(norms, at, longestFrom(entry, norms, at));
     return openingToken(word, norms, at, entry, lexer);

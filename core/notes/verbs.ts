@@ -175,10 +175,9 @@ function build(): Language {
     ...lexicon.vocabulary,
   ]);
   for (const short of shorts.keys()) ordinary.delete(short);
-  const speller = makeSpeller(
-    [...lexicon.targets, ...TIME_WORDS].filter((word) => !shorts.has(word)),
-    ordinary,
-  );
+  const meant = [...lexicon.targets, ...TIME_WORDS].filter((word) => !shorts.has(word));
+  for (const word of [...meant, ...ordinary]) lexicon.settle(word);
+  const speller = makeSpeller(meant, (word) => lexicon.entry(word)?.isSettled === true);
   return {
     lexer: { lexicon, speller, shorthands: shorts },
     facts: factsOf(grammars),

@@ -26,16 +26,20 @@ interface Lookup {
   ends: readonly number[];
 }
 
-/** The number of a row, how many numbers its needs take, what it must hold, and of what it needs any, need by need. */
-function numbersOf({ pattern: { must, needs } }: Candidate, place: number): readonly number[] {
+/**
+ * The number of a row, how many numbers its needs take, whether it needs two of a class, what it must hold, and of what
+ * it needs any, need by need.
+ */
+function numbersOf({ pattern: { must, needs, twice } }: Candidate, place: number): readonly number[] {
   const any = needs
     .toSorted((a, b) => a.often - b.often)
     .flatMap(({ bits, rarest }) => [...partsOf(bits), sieveOf(rarest), secondOf(rarest)]);
-  return [place, any.length, ...partsOf(must.bits), sieveOf(must.words), secondOf(must.words), ...any];
+  const words = [sieveOf(must.words), secondOf(must.words)];
+  return [place, any.length, twice === NO_CLASSES ? 0 : 1, ...partsOf(must.bits), ...words, ...any];
 }
 
-/** Behind the number of a row and of its needs, and how many numbers a need has. */
-const BEFORE_MUST = 2;
+/** How many numbers stand before what it must hold, and how many a need has. */
+const BEFORE_MUST = 3;
 const PARTS = 6;
 
 /** The rows of each table, by its number. */
@@ -122,9 +126,10 @@ function withStanding(
   let standing = before;
   for (let at = start; at < end; at += 1) {
     const place = places[at]!;
-    if (!holds(line, told, place)) continue;
+    const held = heldOf(line, told, place);
+    if (held === "not") continue;
     const row = rows[told[place]!]!;
-    if (!mayStand(row, line)) continue;
+    if (held === "maybe" && !mayStand(row, line)) continue;
     standing ??= none.slice();
     if (standing[row.table]!.length === 0) standing[row.table] = [row];
     else insert(standing[row.table]!, row);
@@ -132,8 +137,8 @@ function withStanding(
   return standing;
 }
 
-/** Whether a line may hold what the numbers of a row tell. */
-function holds({ bits, sieve, second }: Units, told: Int32Array, place: number): boolean {
+/** Whether a line holds what the numbers of a row tell; maybe where it holds words that share their bits. */
+function heldOf({ bits, sieve, second }: Units, told: Int32Array, place: number): "not" | "maybe" | "all" {
   const { a, b, c, d } = bits;
   const must = place + BEFORE_MUST;
   const lacks =
@@ -143,15 +148,17 @@ function holds({ bits, sieve, second }: Units, told: Int32Array, place: number):
     (told[must + 3]! & ~d) |
     (told[must + 4]! & ~sieve) |
     (told[must + 5]! & ~second);
-  if (lacks !== 0) return false;
+  if (lacks !== 0) return "not";
+  let held: "maybe" | "all" = told[place + 2] === 0 ? "all" : "maybe";
   const end = must + PARTS + told[place + 1]!;
   for (let need = must + PARTS; need < end; need += PARTS) {
     const isOfClass =
       (told[need]! & a) | (told[need + 1]! & b) | (told[need + 2]! & c) | (told[need + 3]! & d);
-    if (isOfClass === 0 && ((told[need + 4]! & sieve) === 0 || (told[need + 5]! & second) === 0))
-      return false;
+    if (isOfClass !== 0) continue;
+    if ((told[need + 4]! & sieve) === 0 || (told[need + 5]! & second) === 0) return "not";
+    held = "maybe";
   }
-  return true;
+  return held;
 }
 
 const mayStand = ({ pattern }: Candidate, line: Units): boolean =>
