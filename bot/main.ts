@@ -11,6 +11,7 @@ import { notOpenedText } from "./not-opened.ts";
 import { startSchedule } from "./schedule/schedule.ts";
 import { readSettings, type Settings } from "./settings.ts";
 import { runTelegram } from "./telegram/run.ts";
+import { runTerminal } from "./terminal/terminal.ts";
 import { liveIn, zoneInForce } from "./zone.ts";
 
 /** After a request to end, the process is gone within five seconds whatever hangs; nothing stored is lost by it. */
@@ -45,7 +46,7 @@ async function run(settings: Settings, ledger: Ledger, log: Log): Promise<void> 
     return inForce;
   };
   const deps = { ledger, currency, zone, now, log };
-  if (settings.mode === "terminal") return (await import("./terminal/terminal.ts")).runTerminal(deps);
+  if (settings.mode === "terminal") return runTerminal(deps);
   const aside = createAside(settings.directory);
   const end = await runTelegram({
     ...deps,

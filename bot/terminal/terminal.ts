@@ -1,4 +1,3 @@
-import { createInterface } from "node:readline";
 import { dayOfInstant } from "../../core/calendar.ts";
 import { greetingFor } from "../conversation/commands.ts";
 import { type ConversationDeps, createConversation } from "../conversation/conversation.ts";
@@ -17,6 +16,8 @@ import { type Choices, missedChoice } from "./screen.ts";
 export async function runTerminal(deps: ConversationDeps): Promise<void> {
   const isChat = process.stdin.isTTY === true && process.stdout.isTTY === true;
   const chat = openChat(deps);
+  // Not loaded where the chat is another one.
+  const { createInterface } = await import("node:readline");
   const lines = createInterface({
     input: process.stdin,
     output: isChat ? process.stdout : undefined,
