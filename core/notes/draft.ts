@@ -24,6 +24,8 @@ export interface Draft {
   /** "them": where the clause before named one piece, those of its whole run are meant. */
   takesSeveral: boolean;
   follows: boolean;
+  /** Its verb is that of the clause before, said once for both. */
+  repeats: boolean;
   /** The field that holds the price of one of the pieces of the clause before. */
   eachOf: string | undefined;
   /** Why it is unclear. */
@@ -55,6 +57,7 @@ export function draft(
     takesBefore: false,
     takesSeveral: false,
     follows: false,
+    repeats: false,
     eachOf: undefined,
     trouble: undefined,
     could: [],

@@ -133,6 +133,9 @@ export function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): 
   if (standsAlone(next, { ...before, amount: isPriced, head: verb }, facts, comma)) return "own";
   if (next.piece && next.amount && before.amount && verb && before.piece) return "repeat";
   if (next.piece && next.buyer && before.piece && before.buyer && verb) return "repeat";
+  // "bought a rocker at the thrift store and a lamp 8 at the yard sale": two places, two purchases.
+  if (next.piece && next.place && before.piece && before.place && verb && takesSlot(verb, "price", facts))
+    return "repeat";
   if (next.piece && next.amount && before.amount && !verb) return "own";
   if (next.unlisted && before.amount && before.piece && verb) return "repeat";
   return "merge";

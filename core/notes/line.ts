@@ -381,7 +381,8 @@ function draftOf(cut: Cut, { typed, today, isMending }: Around, before: Draft | 
   const clause = clauseOf(cut.tokens, typed, today);
   const mend = isMending ? mendOf(unitsOf(cut.tokens), today) : null;
   if (mend?.isSure) return draft("mend", { ...mend.mend }, clause);
-  if (!before || !isPaidOnIt(clause, before)) return interpret(clause, cut);
+  if (!before || !isPaidOnIt(clause, before))
+    return { ...interpret(clause, cut), repeats: cut.repeats !== undefined };
   clause.signs.add("loan");
   const made = interpret(clause, cut);
   const name = before.fields["loan"];

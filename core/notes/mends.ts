@@ -16,10 +16,11 @@ import {
 } from "./mended.ts";
 import { isForOther } from "./newest.ts";
 import { notThat } from "./not-that.ts";
+import { isVerb } from "./rows/classes.ts";
 import { type CorrectionEffect, corrections } from "./rows/corrections.ts";
 import type { Trace } from "./rows/trace.ts";
 import type { Units } from "./rows/units.ts";
-import { EXCUSES, LISTING, OLD, RENAMING, SELLING } from "./words/mending.ts";
+import { EXCUSES, IT_WAS, LISTING, OLD, RENAMING, SELLING } from "./words/mending.ts";
 
 /*
  * Corrections of an earlier note: what they speak of on one side of a few words, what becomes of it on the other.
@@ -105,7 +106,7 @@ function mendFrom(
     case "change":
       return change(before, after, today, "certain");
     case "told":
-      return change(before, after, today, isPresent(words) ? "present" : "told");
+      return isToldLater(before) ? null : change(before, after, today, isPresent(words) ? "present" : "told");
     case "newest":
       return ofNewest(before, after, today);
     case "either":
@@ -223,6 +224,13 @@ function change(
   const isSure = how === "certain" || isDenied || (isSaid && saysEnough(said));
   if (!isSure && isSaid && !pointsOut(before) && !isOldBesideNew(said)) return null;
   return { mend: { of: said.of, to: said.to }, isSure };
+}
+
+/** "sold the bench, it was 60 cash": the note goes on to tell its own value. */
+function isToldLater(before: readonly Tok[]): boolean {
+  const [mark, it] = before.slice(-2);
+  const opens = before.findIndex((token) => !isSkipped(token));
+  return mark?.kind === "mark" && IT_WAS.has(it?.text ?? "") && opens >= 0 && isVerb(before[opens]!);
 }
 
 const isPresent = ([word]: readonly string[]): boolean => word === "is" || word === "are";

@@ -9,7 +9,14 @@ import type { Trace } from "./rows/trace.ts";
 import type { Units } from "./rows/units.ts";
 import { centsOfToken } from "./slots/money.ts";
 import { MONTHS } from "./words/calendar.ts";
-import { BESIDE_STANDING, CHANGED, MONTH_DAYS, SETTING_UP } from "./words/repeating.ts";
+import {
+  BALANCE_SAID,
+  BESIDE_STANDING,
+  CHANGED,
+  MONTH_DAYS,
+  PAYMENTS,
+  SETTING_UP,
+} from "./words/repeating.ts";
 
 /** When a line's note repeats, and the line without the words that say so. */
 export interface Repeated {
@@ -48,10 +55,15 @@ export function standingOf(
     else if (token.unknown && kind === "word") of.loan = text;
     else if (kind !== "mark" && !roles.filler) return null;
   }
+  if (of.kind === "pay" && !stops && rest.some(tellsBalance) && !rest.some(({ text }) => PAYMENTS.has(text)))
+    return null;
   if (of.kind === undefined || (of.loan !== undefined && of.kind !== "pay") || !changes) return null;
   if (stops) return { of: amount === undefined ? of : { ...of, amount } };
   return amount === undefined ? null : { of, amount };
 }
+
+/** "the loan is 6800 now", "loan balance was 7000 as of the 3rd": what is owed, and no payment. */
+const tellsBalance = ({ text }: Tok): boolean => BALANCE_SAID.has(text);
 
 /** "from january", said in may: this year's; said in june, the next. */
 const MONTHS_BACK_MAX = 4;

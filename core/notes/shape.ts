@@ -38,6 +38,8 @@ export interface Shape {
   /** "for" somebody, as in a hold. */
   buyer: boolean;
   prepositional: boolean;
+  /** Where it was. */
+  place: boolean;
   /** A noun nobody listed and an amount right behind it: "a globe 6". */
   unlisted: boolean;
   /** It cost nothing. */
@@ -65,6 +67,7 @@ export function shapeOf(tokens: readonly Tok[]): Shape {
     headFirst: false,
     buyer: false,
     prepositional: tokens.length > 0 && PREPOSITIONS.has(tokens[0]!.text),
+    place: false,
     unlisted: isUnlistedPriced(tokens),
     free: false,
     pricedSupply: tokens.length > 1 && isSupply(tokens[0]!) && isAmount(tokens[1]!),
@@ -109,6 +112,7 @@ function addToShape(shape: Shape, token: Tok, next: Tok | undefined): void {
   if (FOR_NOTHING.has(text)) shape.free = true;
   if (roles.supply !== undefined && !roles.heads) shape.supply = true;
   if (roles.stream !== undefined) shape.stream = true;
+  if (roles.place !== undefined) shape.place = true;
   if (text === "loan" || text === "loans") shape.loan = true;
   if (text === "paid" || text === "pd" || text === "payed") shape.hands = true;
   if (text === "for" && next?.kind === "word") shape.buyer = true;

@@ -1,7 +1,8 @@
 import type { Tok } from "./clause.ts";
 import type { Draft } from "./draft.ts";
-import { bears } from "./verbs.ts";
+import { bears, language } from "./verbs.ts";
 import { BEFORE_WRITER, WRITES } from "./words/chatter.ts";
+import { ALL_OF_THEM } from "./words/links.ts";
 
 /** Fields said once at the end of several buys or several sales, and meant for all of them. */
 const SHARED = ["date", "source", "method", "buyer"] as const;
@@ -20,6 +21,29 @@ function leadingPlace(drafts: readonly Draft[]): void {
   for (const draft of drafts)
     if (draft.kind === "buy" && draft.fields["source"] === undefined)
       draft.fields["source"] = first.fields["source"];
+}
+
+/** "20 down on the desk, 15 down on the lamp, both cash": the day and the method of all, whatever their verbs. */
+function ofAll(drafts: readonly Draft[]): void {
+  const last = drafts.at(-1)!;
+  if (!last.clause.tokens.some(({ text }) => ALL_OF_THEM.has(text))) return;
+  const { method, date } = last.fields;
+  for (const draft of drafts) {
+    if (method !== undefined && takesMethod(draft)) draft.fields["method"] ??= method;
+    if (date !== undefined && draft.dated) draft.fields["date"] ??= date;
+  }
+}
+
+const takesMethod = ({ kind }: Draft): boolean =>
+  language()
+    .grammars.get(kind)
+    ?.fields.some(({ name }) => name === "method") === true;
+
+/** "paint 12 and wax 8 for it": a pronoun behind the last cost is of all of them. */
+function withPronounOfAll(run: readonly Draft[]): void {
+  const last = run.at(-1)!;
+  if (last.kind !== "spend" || !last.takesBefore || run.some(({ fields }) => fields["pieces"])) return;
+  for (const draft of run) draft.takesBefore = true;
 }
 
 /** "uncle here. sold the trunk 65 and bought a rug 10": who writes did all of it. */
@@ -62,8 +86,10 @@ export function sharedOver(drafts: readonly Draft[]): void {
   leadingDay(drafts);
   leadingWriter(drafts);
   leadingPlace(drafts);
+  ofAll(drafts);
   for (let at = 0; at < drafts.length; at += 1) takeFromNext(drafts[at]!, drafts[at - 1], drafts[at + 1]);
   for (const run of runs(drafts)) {
+    withPronounOfAll(run);
     const kind = run[0]!.kind;
     const fields: readonly string[] = bears(kind, "one end for several")
       ? SHARED

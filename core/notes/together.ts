@@ -1,11 +1,14 @@
 import type { Clause, Tok } from "./clause.ts";
 import { placeAfter } from "./clause.ts";
-import { type Draft, readingOf, unclearDraft } from "./draft.ts";
+import { type Draft, draft as madeDraft, readingOf, unclearDraft } from "./draft.ts";
+import { headsOf } from "./heads.ts";
 import { settleEach } from "./interpret.ts";
 import { isMeasured, withoutPassing } from "./passing.ts";
 import type { Mention, Reading } from "./reading.ts";
+import { withSameDoing } from "./same-doing.ts";
 import { sharedOver } from "./shared.ts";
-import { bears } from "./verbs.ts";
+import { centsIn } from "./slots/money.ts";
+import { bears, language } from "./verbs.ts";
 import { CONDITIONS } from "./words/doubts.ts";
 import { ALL_OF_THEM, AND, BEFORE_TOPIC } from "./words/links.ts";
 import { THROWS } from "./words/verbs.ts";
@@ -18,7 +21,11 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
   // Nearly every line is one clause, and has nobody to take from.
   if (all.length === 1) return [readingOf(settledBy(all[0]!, undefined), index)];
   const drafts = withNeed(
-    withTimeLater(withPriceLater(withTopic(withThrownIn(withVerbOfAll(withoutPassing(all)))))),
+    withTimeLater(
+      withValueLater(
+        withPriceLater(withTopic(withThrownIn(withVerbOfAll(withSameDoing(withoutPassing(all)))))),
+      ),
+    ),
   );
   sharedOver(drafts);
   let before: Mention[] | undefined;
@@ -169,6 +176,53 @@ function withTimeLater(drafts: readonly Draft[]): readonly Draft[] {
     return false;
   });
 }
+
+/** "sold the bench, it was 60 cash", "bought a hutch 40, it was 19 miles": what "it was" tells in a note that has just begun. */
+function withValueLater(drafts: readonly Draft[]): readonly Draft[] {
+  const kept: Draft[] = [];
+  for (const draft of drafts) {
+    const before = kept.at(-1);
+    const value = before && !before.trouble ? valueIn(draft) : null;
+    const told = before && value ? toldOf(before, draft, value) : draft;
+    if (told) kept.push(told);
+  }
+  return kept;
+}
+
+/** The value that "it was" tells: alone, or with how it was paid and where. */
+function valueIn({ kind, fields, trouble, clause }: Draft): Draft["fields"] | null {
+  if (kind === "fix") return fields;
+  const isFix = clause.head !== undefined && headsOf(clause.head).some((head) => head.kind === "fix");
+  if (!trouble || !isFix) return null;
+  const [value, ...others] = clause.tokens.filter((token) => token !== clause.head && !isBesideValue(token));
+  const amount = value?.kind === "amount" && others.length === 0 ? centsIn(value) : null;
+  return amount === null ? null : { amount };
+}
+
+const isBesideValue = ({ kind, roles }: Tok): boolean =>
+  kind === "mark" ||
+  (kind === "word" && Boolean(roles.filler || roles.method || roles.place) && !roles.hedge);
+
+/** What a value said of the note before it makes: nothing of its own where it fills that note, else a note. */
+function toldOf(before: Draft, draft: Draft, { amount, minutes, miles }: Draft["fields"]): Draft | null {
+  const open = before.needs.find((field) => OPEN_VALUES.has(field) && before.fields[field] === undefined);
+  const value = open === "minutes" ? minutes : amount;
+  if (open && value !== undefined) {
+    before.fields[open] = value;
+    for (const { roles } of draft.clause.tokens) {
+      if (roles.method) before.fields["method"] ??= roles.method;
+      if (roles.place && before.kind === "buy") before.fields["source"] ??= roles.place;
+    }
+    return null;
+  }
+  const of = (kind: "drive" | "work", fields: Record<string, unknown>): Draft =>
+    madeDraft(kind, fields, draft.clause, language().grammars.get(kind));
+  if (miles !== undefined && before.kind !== "drive") return of("drive", { miles });
+  if (minutes !== undefined && before.kind !== "work" && before.wantsPieces) return of("work", { minutes });
+  return draft;
+}
+
+const OPEN_VALUES: ReadonlySet<string> = new Set(["price", "amount", "minutes"]);
 
 /** A purchase in which one field is said and another is not. */
 function isOpenPurchase({ kind, trouble, eachOf, fields }: Draft, open: string, said: string): boolean {

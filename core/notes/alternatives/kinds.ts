@@ -4,7 +4,7 @@ import { goodsIn } from "../judging/buying.ts";
 import { unpricedIn } from "../judging/spending.ts";
 import type { Mention } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
-import { NO_SALE, PRICE_TO, SALE_SAID } from "../words/deals.ts";
+import { INTENDED, NO_SALE, PRICE_TO, SALE_SAID } from "../words/deals.ts";
 import { ARTICLES_WIDE } from "../words/links.ts";
 import { as, changed, type Held, itself, MEASURED, type Offer } from "./held.ts";
 
@@ -152,8 +152,10 @@ export const asSale: Offer = (held) => {
   );
   if (down && held.pieces) return [as("hold", { deposit: centsIn(down) ?? undefined }, held)];
   if (held.made && held.made.kind !== "buy") return [held.made];
-  if (isNoSale(held)) return [];
   const [price] = held.amounts;
+  const meant = held.clause.tokens.flatMap(({ text }) => INTENDED[text] ?? [])[0];
+  if (meant && !held.made && held.pieces && held.amounts.length === 1) return [as(meant, { price }, held)];
+  if (isNoSale(held)) return [];
   return held.pieces && held.amounts.length === 1
     ? [...(isOurAsking(held.clause) ? [as("list", { price }, held)] : []), as("sell", { price }, held)]
     : held.made

@@ -141,6 +141,16 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "wanted 100 for the desk, got 85, sold",
   ],
   [
+    "^ [<art>? <person>|they|he|she|seller|owner wanted|wants|asked|was_asking|were_asking $ for] <art>? <piece> ,|but|and* i|we? got|paid|took|snagged|grabbed|gave it|them|her|him for? $",
+    "beside",
+    "seller wanted 80 for the highboy, got it for 55",
+  ],
+  [
+    "<~buy>|<~sell>|got|paid … [it|they|that was|were $ new|retail|in_the_store|in_stores|in_store]",
+    "beside",
+    "bought desk 30, it was 150 new",
+  ],
+  [
     "<~buy>|<~sell>|got|paid … [was|they|were|it|i|had|he|she|for? was|were|had? asking|tagged|priced|marked|ticketed|retails|retail at|for|it? $]",
     "beside",
     "bought armoire tagged 80 for 50",

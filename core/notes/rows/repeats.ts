@@ -32,7 +32,7 @@ const ROWS: readonly Row<RepeatEffect>[] = [
     "raise the storage to 65",
   ],
   [
-    "^ [change|update|set] <art>? storage|storage_unit|unit|rent|booth|booth_rent|phone|internet|insurance|membership|subscription|<stream>|loan|monthly|weekly … to $",
+    "^ [change|update|set] <art>? storage|storage_unit|unit|rent|booth|booth_rent|phone|internet|insurance|membership|subscription|<stream>|loan_payment|loan_payments|payment|payments|monthly|weekly … to $",
     "known",
     "change the loan payment to 300 each month",
   ],
@@ -53,9 +53,13 @@ const ROWS: readonly Row<RepeatEffect>[] = [
     "known",
     "storage went up to 65",
   ],
-  ["^ <art>? <supply>|<stream>|loan payment? [is|are now] $", "known", "storage is now 65"],
   [
-    "^ <art>? <supply>|<stream>|loan payment? is|are $ [now|from_now_on|going_forward]",
+    "^ <art>? <supply>|<stream>|loan_payment|loan_payments|payment|payments [is|are now] $",
+    "known",
+    "storage is now 65",
+  ],
+  [
+    "^ <art>? <supply>|<stream>|loan_payment|loan_payments|payment|payments is|are $ [now|from_now_on|going_forward]",
     "known",
     "storage is 65 now",
   ],

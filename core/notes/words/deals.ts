@@ -83,6 +83,16 @@ export const NOBODY = wordSet(
 /** Words that say a sale and not whether it is through. */
 export const SALE_SAID = wordSet("accepted pocketed went gone left bagged delivered cleared netted fetched");
 
+/** What is only meant to be done: the note that it would be. */
+export const INTENDED: Readonly<Record<string, "buy" | "list" | "sell">> = {
+  buy: "buy",
+  get: "buy",
+  grab: "buy",
+  list: "list",
+  post: "list",
+  sell: "sell",
+};
+
 /** From an old price to a new one. */
 export const PRICE_TO = wordSet("to -> > → down_to");
 

@@ -147,3 +147,6 @@ export const DENIED_VERBS: Readonly<Record<string, Kind>> = {
 };
 /** What somebody did, behind their name: "mom did". */
 export const ACTED: ReadonlySet<string> = new Set("did bought sold paid it that".split(" "));
+
+/** Before "was", for what has just been told. */
+export const IT_WAS = wordSet("it that this");

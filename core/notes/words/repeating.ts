@@ -1,3 +1,5 @@
+import { wordSet } from "./words.ts";
+
 /** Words by which a standing note gets another amount. */
 export const CHANGED: ReadonlySet<string> = new Set([
   ...[
@@ -160,3 +162,8 @@ export const MONTH_DAYS: Readonly<Record<string, number>> = {
   middle: 15,
   mid: 15,
 };
+
+/** Beside a loan and no payment: how much of it is left. */
+export const BALANCE_SAID = wordSet("is was are now balance left owe owed stands");
+
+export const PAYMENTS = wordSet("payment payments paying pay");

@@ -1,0 +1,64 @@
+import type { Clause } from "./clause.ts";
+import type { Draft } from "./draft.ts";
+import { unclearDraft } from "./draft.ts";
+import type { Trouble } from "./grammar.ts";
+
+/*
+ * Clauses that share one verb share who did it and whether it has happened: "mom sold the rocker 40 and the rack 15",
+ * "tomorrow I will list the bench 75 and the lamp 20", "sold the desk 140 and the lamp 20, pending pickup".
+ */
+
+/** What is said before the verb holds for all that follows it. */
+const AHEAD: ReadonlySet<Trouble["kind"]> = new Set([
+  "intention",
+  "offer",
+  "appointment",
+  "future",
+  "doubt",
+  "denial",
+]);
+
+/** What is said behind the last of several holds for those before it. */
+const BEHIND: ReadonlySet<Trouble["kind"]> = new Set(["pending", "unpaid"]);
+
+/** The clauses, each with what the verb that it shares says of it. */
+export function withSameDoing(drafts: readonly Draft[]): readonly Draft[] {
+  const told = [...drafts];
+  for (let at = 1; at < told.length; at += 1) told[at] = after(told[at - 1]!, told[at]!);
+  let ofAll: Trouble | undefined;
+  for (let at = told.length - 1; at > 0; at -= 1) {
+    const { repeats, trouble, clause } = told[at]!;
+    const before = told[at - 1]!;
+    if (trouble && isOfAll(trouble, clause)) ofAll = trouble;
+    if (!repeats || before.kind !== "sell") ofAll = undefined;
+    if (ofAll) told[at - 1] = notDone(before, ofAll);
+  }
+  return told;
+}
+
+/** Behind a mark, or said of several: "…, pending pickup", "but they havent paid"; "lamp 20 pending" is of the lamp. */
+function isOfAll({ kind }: Trouble, { tokens }: Clause): boolean {
+  if (kind === "denial") return tokens.some(({ text }) => text === "they" || text === "both");
+  return (
+    BEHIND.has(kind) && tokens.some(({ roles, text }) => roles.hedge !== undefined && text.startsWith(","))
+  );
+}
+
+function after(before: Draft, draft: Draft): Draft {
+  const sharesVerb = draft.repeats || draft.trouble?.kind === "noVerb";
+  if (!sharesVerb) return draft;
+  if (before.trouble && AHEAD.has(before.trouble.kind))
+    return notDone(draft, before.trouble, before.could[0]);
+  const by = before.fields["by"];
+  if (by === undefined || !draft.repeats) return draft;
+  for (const each of [draft, ...draft.could]) if (each.dated) each.fields["by"] ??= by;
+  return draft;
+}
+
+/** The clause as one that has not happened, with what it would be: the like of what the one before it would be. */
+function notDone(draft: Draft, trouble: Trouble, like?: Draft): Draft {
+  const meant = draft.trouble ? draft.could : [draft];
+  const alike = like ? meant.filter(({ kind }) => kind === like.kind) : meant;
+  const could = trouble.kind === "denial" ? [] : alike.length > 0 ? alike : meant.slice(0, 1);
+  return { ...unclearDraft(draft.clause, trouble, { could }), repeats: draft.repeats };
+}
