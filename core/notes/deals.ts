@@ -58,8 +58,9 @@ export function dealOf(line: readonly Tok[], units: Units, today: Day, trace?: T
   return null;
 }
 
-/** A deal that names no piece belongs to the clause beside it, if there is one. */
+/** A deal that names no piece belongs to the clause beside it, if there is one; a share is of what was told before it. */
 function standsAlone(reading: Reading, { from, to }: Run, length: number): boolean {
+  if (reading.kind === "share" && !reading.pieces) return from > 0;
   return (
     (from === 0 && to === length) ||
     ("pieces" in reading && reading.pieces !== undefined) ||

@@ -89,7 +89,7 @@ const HALF_OF_HUNDRED = 5000;
 function shared(taken: Taken): Reading | null {
   const { tokens, pieces, who, amounts, bracket } = taken;
   // "dresser earnings to date" asks for them.
-  if (who.name === undefined || who.name === "date" || pieces.length === 0) return null;
+  if (who.name === undefined || who.name === "date") return null;
   const told = [...amounts, ...bracket];
   // "50 50"
   const isHalves = told.length === 2 && told.every((part) => part === HALF_OF_HUNDRED);
@@ -99,7 +99,7 @@ function shared(taken: Taken): Reading | null {
   const percent = taken.percent ?? said ?? SHARES["half"]!;
   const share: Reading = {
     kind: "share",
-    pieces: [...pieces],
+    ...withPieces(pieces),
     with: who.name,
     percent,
     ...withDate(taken),
@@ -107,7 +107,7 @@ function shared(taken: Taken): Reading | null {
   };
   if (paid === undefined) return share;
   const help = { kind: "spend", what: `share for ${who.name}`, category: "help", amount: paid } as const;
-  return asked([{ ...help, pieces: [...pieces], ...withDate(taken), ...PLACE }, share]);
+  return asked([{ ...help, ...withPieces(pieces), ...withDate(taken), ...PLACE }, share]);
 }
 
 const asked = (could: Reading[]): Reading => ({

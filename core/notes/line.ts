@@ -216,7 +216,17 @@ function dealsOf(tokens: Tok[], units: Units, typed: Typed, today: Day, place: P
   const [before, behind] = around.map((part) => besideDeal(part, typed, today, place));
   const told = tokens.filter(({ from, to }) => from >= deal.from && to <= deal.to);
   const at = { text: clauseOf(told, typed, today).text, line: place.line };
-  return [...before!, placed(deal.reading, at), ...behind!];
+  const said = deal.reading.kind === "share" ? shareOf(deal.reading, before!) : deal.reading;
+  return said && [...before!, placed(said, at), ...behind!];
+}
+
+/** "sold the buffet 160, splitting the profit with dad": of the piece told before it; null where none is. */
+function shareOf(share: ReadingOf<"share">, before: readonly Reading[]): Reading | null {
+  if (share.pieces) return share;
+  const told = before.at(-1);
+  return told && "pieces" in told && Array.isArray(told.pieces)
+    ? { ...share, pieces: told.pieces, follows: true }
+    : null;
 }
 
 function besideDeal(part: Tok[], typed: Typed, today: Day, place: Place): Reading[] {

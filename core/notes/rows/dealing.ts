@@ -52,6 +52,16 @@ export const DEALING: readonly Row<TurnEffect>[] = [
     "word",
     "full refund on the crib 45, it's back in the shop",
   ],
+  [
+    "deposit|<fallthrough> … returned|refunded|back … [because|since|cause|bc|cuz|as|after he|she|they|the_buyer changed her|his|their mind|minds]",
+    "word",
+    "deposit of 40 on the sofa was returned because she changed her mind",
+  ],
+  [
+    "gave|sent|handed|paid|gave_him|gave_her|gave_them back <art>? $ [he|she|they|that|buyer* had? put|left|paid down|on_it] on|for",
+    "word",
+    "gave him back the 20 he put down on the dresser",
+  ],
   ["^ <art>? [<comp>] <~sell>", "other", "identical desk sold for 150 at the flea market"],
   [
     "<piece> staying|stays|is_staying|are_staying [in <art>? den|kitchen|hall|hallway|living_room|bedroom|dining_room|house|family_room|office|nursery|entryway|foyer|bathroom]",

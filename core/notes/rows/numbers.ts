@@ -5,7 +5,31 @@ import { tableOf } from "./table.ts";
 
 const WANTED = "asked|asking|wanted|hoping_for|hoped_for|was_asking|holding_out_for";
 
+/** Before how much it is by now. */
+const MAKES = "makes|making|thats|that_makes|that_is|for|its|now";
+
 const ROWS: readonly Row<NumberEffect>[] = [
+  [
+    `<time> … [,|-|and|so* ${MAKES} <time> so_far|total|altogether|in_all|all_told|overall|in_total now*]`,
+    "passing",
+    "45 more min on the desk, makes 3h so far",
+  ],
+  [
+    "<time> … [,|-|and|so* that? brings|bringing|makes|making it|us|that|the_total? to|at? <time> now|total|altogether?]",
+    "passing",
+    "2h sanding the table, brings it to 6 hours",
+  ],
+  [`<time> … [,|-|and|so* ${MAKES} <time> now|on_it|in_it]`, "passing", "30 min on the desk, thats 4 hours now"],
+  [
+    `<supply> … ,|-|and|so* [${MAKES} $ so_far|in_it|into_it|in_it_now|in_it_so_far]`,
+    "passing",
+    "paint 12 for the desk, makes 40 so far",
+  ],
+  [
+    `<supply> … ,|-|and|so* [${MAKES} $ in|into <art>? <piece> now|so_far|total?]`,
+    "passing",
+    "12 on paint, thats 40 in the desk now",
+  ],
   [
     "to|by [# girls|guys|kids|ladies|women|men|students|sisters|brothers|people|friends]",
     "passing",

@@ -4,6 +4,7 @@ import { strongHeadsOf } from "../heads.ts";
 import { COUNT_WORDS, unlistedMention } from "../mentions.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
+import { isEveryday } from "../words/everyday.ts";
 import { NO_NOUN_AFTER, NO_NOUN_IN_LISTING, NO_NOUNS } from "../words/names.ts";
 import { SOMEBODY_DID } from "../words/verbs.ts";
 import { beforeArticles } from "./names.ts";
@@ -38,7 +39,9 @@ function unlistedRun(clause: Clause): { run: Tok[]; count: number | null } | nul
       const run = tokens.slice(at, to);
       const behind = wordBefore(tokens, at);
       const named = !NO_NOUN_AFTER.has(behind) && !(isListing && NO_NOUN_IN_LISTING.has(behind));
-      if (named && run.some((token) => token.unknown)) {
+      // "makes 3h": without a verb beside it, a word that everybody uses is no piece's name.
+      const isName = head !== undefined || !isEveryday(run.at(-1)!.text);
+      if (named && isName && run.some((token) => token.unknown)) {
         let link = at - 1;
         while (/^(?:of|the|my|our)$/.test(tokens[link]?.text ?? "")) link -= 1;
         const several = COUNT_WORDS[tokens[link]?.text ?? ""];

@@ -242,7 +242,7 @@ export const NOT_US = wordSet(
 
 /** What a slot, a standing note or another table may want of a clause of its own. */
 export const STAYS = wordSet(
-  "monthly weekly daily yearly annually biweekly autopay tax taxes speaking split price priced whatever",
+  "monthly weekly daily yearly annually biweekly autopay tax taxes speaking split splitting halves profit profits price priced whatever",
 );
 
 /** Behind one of ours, and before: who writes. */

@@ -10,7 +10,7 @@ export const THROWS = wordSet("threw tossed");
 
 /** A deposit was given back. */
 export const GIVEN_BACK =
-  /^(?:(?:deposit )?(?:refunded|returned)|deposit back|refund|refunding|gave back|gave|returning|sent back|sent|paid back|gave (?:him|her|them) back)$/;
+  /^(?:(?:deposit |(?:was|were|got) )?(?:refunded|returned)|deposit back|(?:was )?(?:given|handed) back|went(?: back)?|refund|refunding|gave back|gave|returning|sent back|sent|paid back|gave (?:him|her|them) back)$/;
 
 /** It was kept. */
 export const KEPT = /^(?:kept|keeping|keep|stays|(?:deposit )?forfeited)$/;
