@@ -32,6 +32,7 @@ export const help = defineAnswer({
       "what can i do",
       "instructions",
       "what do you know",
+      ...["type", "text", "write", "tell you", "log", "record"].map((tell) => `what can i ${tell}`),
       "what can i send",
       "how does it work",
       "how do i use",

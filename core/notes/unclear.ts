@@ -52,6 +52,7 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   pending: "That is not through yet.",
   unpaid: "Was that paid?",
   deposit: "Is that a deposit, or the price?",
+  "own money": "Is that their own money, or the shop's?",
   "own deposit": "Is that your own down payment? Send it again with what was paid.",
   net: "Was that the fee, or what was left after it?",
   "part paid": "Is the rest still owed?",

@@ -100,6 +100,7 @@ export const drive = defineVerb({
     main: "miles",
     needs: ["miles"],
     absorbs: [
+      ...["fetching", "collecting", "fetch", "retrieving"],
       "went",
       "drove",
       "pick up",

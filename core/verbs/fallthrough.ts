@@ -167,7 +167,15 @@ export const fallthrough = defineVerb({
           "deposit refunded",
           "deposit returned",
           ...["deposit", "down payment"].flatMap((put) => [
-            ...["refunded", "returned", "was refunded", "was returned", "went back", "given back", "sent back"].map((back) => `${put} … ${back}`),
+            ...[
+              "refunded",
+              "returned",
+              "was refunded",
+              "was returned",
+              "went back",
+              "given back",
+              "sent back",
+            ].map((back) => `${put} … ${back}`),
           ]),
         ],
         with: ["piece"],

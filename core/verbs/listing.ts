@@ -169,7 +169,10 @@ export const list = defineVerb({
         light: true,
       },
       {
-        say: ["is online", "are online", "is on the internet", "went online", "is up online"],
+        say: [
+          ...["is live", "are live", "its live", "went live", "goes live", "live now", "now live", "up live"],
+          ...["is online", "are online", "is on the internet", "went online", "is up online"],
+        ],
         with: ["piece", "number"],
         light: true,
       },

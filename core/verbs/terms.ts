@@ -129,6 +129,7 @@ export const terms = defineVerb({
     slots: { rate: "percent", loan: "loan" },
     bears: ["wish"],
     absorbs: [
+      ...["use", "uses", "using", "switch", "switched", "change", "set", "to"],
       "pay",
       "payments",
       "payment",

@@ -58,6 +58,7 @@ const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   eitherOf: ofPieceOrSize,
   part: itself,
   pending: soldOrHeld,
+  "own money": itself,
   unpaid: owedOrHeld,
   deposit: depositOrPrice,
   net: priceAndNet,

@@ -3,6 +3,7 @@ import { decimalText, type Exact, exactOf, plus, wholeOf } from "../quantities/a
 import { minutesBetween } from "../quantities/clocks.ts";
 import { isTurned, type Roles, rolesOf, turnedRoles } from "../roles.ts";
 import { NO_ROLES, wordToken } from "../token.ts";
+import { NOBODY } from "../words/deals.ts";
 import type { Hedge } from "../words/hedges.ts";
 import type { TurnEffect } from "./afterwards.ts";
 import { type AsideEffect, asides } from "./asides.ts";
@@ -222,6 +223,7 @@ const OWNER_ROLES: Readonly<Record<OwnerEffect, Roles<Head>>> = {
   cost: rolesOf<Head>({ supply: "other" }),
   help: rolesOf<Head>({ supply: "help", service: true }),
   name: NO_ROLES,
+  giver: NO_ROLES,
   buyer: rolesOf<Head>({ actor: "buyer" }),
   sold: rolesOf<Head>({ actor: "nobody" }),
   left: rolesOf<Head>({ actor: "nobody" }),
@@ -235,12 +237,18 @@ const OWNER_ROLES: Readonly<Record<OwnerEffect, Roles<Head>>> = {
   word: PASSING,
 };
 
+const OPENING_ARTICLE = /^(?:a|an|the|my|our|some) /;
+
 function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok {
   const said = textOf(tokens.slice(fired.from, fired.to));
   // "#5 hinges" are hinges, and #5 no part of their name.
   const text = effect === "help" ? effect : effect === "part" ? said.replace(/^# \d+ /, "") : said;
   const token = joined(tokens, fired, OWNER_ROLES[effect], text);
   if (effect === "name") token.unknown = true;
+  if (effect === "giver") {
+    const place = said.replace(OPENING_ARTICLE, "");
+    token.roles = NOBODY.has(place) ? PASSING : rolesOf({ place });
+  }
   if (effect === "stream") {
     const told = tokens.slice(fired.from, fired.to).find(({ roles }) => roles.stream)?.roles.stream;
     token.roles = rolesOf<Head>({ stream: told ?? token.text });

@@ -62,6 +62,13 @@ export const DEALING: readonly Row<TurnEffect>[] = [
     "word",
     "gave him back the 20 he put down on the dresser",
   ],
+  ["^ <art>? [<piece> as mine|ours] <~sell>", "other", "same hutch as mine sold for 300 across town"],
+  [
+    "^ <art>? [one|another just|exactly|a_lot|pretty_much? like|identical_to|similar_to] my|our|this|the <any>? <piece> <~sell>",
+    "other",
+    "one like my dresser went for 200 online",
+  ],
+  ["^ <art>? [<comp> to|with mine|ours|my|our] <~sell>", "other", "identical desk to mine sold for 50"],
   ["^ <art>? [<comp>] <~sell>", "other", "identical desk sold for 150 at the flea market"],
   [
     "<piece> staying|stays|is_staying|are_staying [in <art>? den|kitchen|hall|hallway|living_room|bedroom|dining_room|house|family_room|office|nursery|entryway|foyer|bathroom]",

@@ -5,7 +5,7 @@ import type { Row } from "./table.ts";
  * what somebody does to a piece for money; "buyer": who it went to; "sold": it left us, to nobody named;
  * "left": a piece that
  * was fetched; "ours": who of the household did it; "worker": somebody else's work; "fee": paid for a listing; "cost": of
- * other work; "help": who lent a hand and was paid for it; "stream", "scrap", "rental": other money that came in; "name": words of a name; "asked": what it is has to be asked; "word": nothing.
+ * other work; "help": who lent a hand and was paid for it; "stream", "scrap", "rental": other money that came in; "name": words of a name; "giver": who gave us a piece; "asked": what it is has to be asked; "word": nothing.
  */
 export type OwnerEffect =
   | "part"
@@ -20,6 +20,7 @@ export type OwnerEffect =
   | "cost"
   | "help"
   | "name"
+  | "giver"
   | "asked"
   | "labor"
   | "stream"
@@ -128,6 +129,9 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
   ],
   [`<sell>|<buy>|<supply> … [on|thru|through|over|off <art>? ${BOARD}]`, "word", "sold desk 140 on the app"],
   ["refunded|refunding|reimbursed [<new>|<person>|<kin>] $", "word", "refunded lucy 15 bench"],
+  ["<sell> … $ ,? [less] <art>? $ in? fee|fees|commission", "word", "sold dresser 210 less a 6.30 fee"],
+  ["<sell> … $ ,? [less] <art>? fee|fees of|: $", "word", "sold dresser 210 less fees of 6.30"],
+  ["paid|spent $ at <art>? [dump|landfill|transfer_station|tip]", "cost", "paid 12 at the dump"],
   // One cost over several.
   [
     "<supply> … [,|-|(|and? split|divided|shared|spread|halved|used|goes it|them|that? evenly|equally|half_and_half|50/50|up? between|across|over|among|on|for|by|with both? :?] <art>? <piece>",

@@ -19,7 +19,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "passing",
     "2h sanding the table, brings it to 6 hours",
   ],
-  [`<time> … [,|-|and|so* ${MAKES} <time> now|on_it|in_it]`, "passing", "30 min on the desk, thats 4 hours now"],
+  [
+    `<time> … [,|-|and|so* ${MAKES} <time> now|on_it|in_it]`,
+    "passing",
+    "30 min on the desk, thats 4 hours now",
+  ],
   [
     `<supply> … ,|-|and|so* [${MAKES} $ so_far|in_it|into_it|in_it_now|in_it_so_far]`,
     "passing",

@@ -41,7 +41,12 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "buyer",
     "bob gave me 40 for the desk",
   ],
-  ["^ [<art>? <kin>|<new>|<person>] gave me|us", "word", "bob gave me a dresser"],
+  [
+    "^ [<art>? <kin>|<new>|<person>|<place>] gave me|us <art>? <any>? <piece>",
+    "giver",
+    "bob gave me a dresser",
+  ],
+  ["^ [<art>? <kin>|<new>|<person>] gave me|us", "word", "bob gave me 20"],
   [
     "^ [<new>|<person> got|gets] $ for help|helping|loading|moving|hauling|carrying",
     "word",

@@ -359,6 +359,12 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "intention",
     "keeping desk for now",
   ],
+  // Money of one of ours, and not the shop's.
+  [
+    "<kin> … $ … [of|from|out_of his|her|their own? own|money|paycheck|pay|pocket|wallet|savings|check|account money|pocket?]",
+    "own money",
+    "mom put 200 of her own on my loan",
+  ],
   // The owner's own deposit.
   [
     "[put|left|gave|paid|placed|made <art>? $? <art>? deposit|down|down_payment of? $? down? on|for] a|an|another <piece>",

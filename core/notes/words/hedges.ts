@@ -4,6 +4,7 @@ export type Hedge =
   | "unpaid"
   | "deposit"
   | "own deposit"
+  | "own money"
   | "net"
   | "part paid"
   | "extra"
