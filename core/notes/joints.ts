@@ -13,6 +13,8 @@ function standsAlone(shape: Shape, before: Shape, facts: VerbFacts, comma: boole
   if (shape.miles) return before.miles || !takesSlot(head, "miles", facts);
   // "sanded dresser and desk 2h": one job on both.
   if (shape.duration && before.labor && !before.duration && !head && !shape.labor) return false;
+  // "spent 12 on wax and 2 hours waxing the hutch"
+  if (shape.duration && before.amount && before.supply && !before.duration) return true;
   if (shape.duration) return before.duration || !takesSlot(head, "minutes", facts);
   if (shape.stream && shape.amount) return true;
   if (shape.supply && shape.amount) {
@@ -41,6 +43,10 @@ export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   // "deposit 45 on desk, hold hutch": the same kind of note again, of another piece.
   if (next.head && before.head && next.headFirst && before.piece && saysTheSame(next.head, before.head))
     return true;
+  // "car loan balance 5210 and grad loan balance 2980"
+  const isTwice =
+    next.head && before.head && next.amount && before.amount && saysTheSame(next.head, before.head);
+  if (isTwice && strongHeadsOf(next.head!).some(({ kind }) => kind === "statement")) return true;
   // "wardrobe done, sideboard started": each piece with its own verb behind it.
   const isBehind = next.piece && before.piece && !next.headFirst && !before.headFirst;
   if (isBehind && next.head && before.head) return true;
@@ -129,6 +135,8 @@ export function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): 
   if (next.filling || (next.fee && verb && headsOf(verb).some((said) => facts.takes(said.kind, "fee"))))
     return "merge";
   if (next.loan && next.amount && before.loan && before.amount && verb) return "repeat";
+  // "bench is done, asking 80"
+  if (next.asking && next.amount && !next.piece && verb && !takesSlot(verb, "price", facts)) return "own";
   const isPriced = before.amount || before.free;
   if (standsAlone(next, { ...before, amount: isPriced, head: verb }, facts, comma)) return "own";
   if (next.piece && next.amount && before.amount && verb && before.piece) return "repeat";

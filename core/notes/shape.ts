@@ -38,6 +38,8 @@ export interface Shape {
   /** "for" somebody, as in a hold. */
   buyer: boolean;
   prepositional: boolean;
+  /** What is asked for it: "asking 80". */
+  asking: boolean;
   /** Where it was. */
   place: boolean;
   /** A noun nobody listed and an amount right behind it: "a globe 6". */
@@ -67,6 +69,7 @@ export function shapeOf(tokens: readonly Tok[]): Shape {
     headFirst: false,
     buyer: false,
     prepositional: tokens.length > 0 && PREPOSITIONS.has(tokens[0]!.text),
+    asking: false,
     place: false,
     unlisted: isUnlistedPriced(tokens),
     free: false,
@@ -113,6 +116,7 @@ function addToShape(shape: Shape, token: Tok, next: Tok | undefined): void {
   if (roles.supply !== undefined && !roles.heads) shape.supply = true;
   if (roles.stream !== undefined) shape.stream = true;
   if (roles.place !== undefined) shape.place = true;
+  if (text === "asking") shape.asking = true;
   if (text === "loan" || text === "loans") shape.loan = true;
   if (text === "paid" || text === "pd" || text === "payed") shape.hands = true;
   if (text === "for" && next?.kind === "word") shape.buyer = true;

@@ -10,7 +10,7 @@ import { sharedOver } from "./shared.ts";
 import { centsIn } from "./slots/money.ts";
 import { bears, language } from "./verbs.ts";
 import { CONDITIONS } from "./words/doubts.ts";
-import { ALL_OF_THEM, AND, BEFORE_TOPIC } from "./words/links.ts";
+import { ALL_OF_THEM, AND, BEFORE_TOPIC, SUMS_UP } from "./words/links.ts";
 import { THROWS } from "./words/verbs.ts";
 
 /**
@@ -20,13 +20,7 @@ import { THROWS } from "./words/verbs.ts";
 export function togetherOf(all: readonly Draft[], index: number): Reading[] {
   // Nearly every line is one clause, and has nobody to take from.
   if (all.length === 1) return [readingOf(settledBy(all[0]!, undefined), index)];
-  const drafts = withNeed(
-    withTimeLater(
-      withValueLater(
-        withPriceLater(withTopic(withThrownIn(withVerbOfAll(withSameDoing(withoutPassing(all)))))),
-      ),
-    ),
-  );
+  const drafts = TAKINGS.reduce<readonly Draft[]>((told, take) => take(told), all);
   sharedOver(drafts);
   let before: Mention[] | undefined;
   let run: Mention[] = [];
@@ -54,6 +48,20 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
     return reading;
   });
 }
+
+/** What clauses take from each other before their pieces are settled, one after the other. */
+const TAKINGS: readonly ((drafts: readonly Draft[]) => readonly Draft[])[] = [
+  withoutPassing,
+  withSameDoing,
+  withVerbOfAll,
+  withThrownIn,
+  withTopic,
+  withPriceLater,
+  withValueLater,
+  withOneSum,
+  withTimeLater,
+  withNeed,
+];
 
 /** "bought 3 stools 30, they tossed in a bench": one price for all of them, or for the stools alone. */
 function withThrownIn(drafts: readonly Draft[]): readonly Draft[] {
@@ -224,6 +232,24 @@ function toldOf(before: Draft, draft: Draft, { amount, minutes, miles }: Draft["
 
 const OPEN_VALUES: ReadonlySet<string> = new Set(["price", "amount", "minutes"]);
 
+/** "8 knobs for the dresser and 2 hinges for the hutch, 31 total": one sum for all of it. */
+function withOneSum(drafts: readonly Draft[]): readonly Draft[] {
+  const last = drafts.at(-1);
+  const isSum = last?.clause.tokens.some(({ text }) => SUMS_UP.has(text));
+  if (!last || !isSum || last.kind !== "spend" || last.fields["amount"] === undefined) return drafts;
+  const from = drafts.findIndex(
+    ({ kind, fields, trouble }) => kind === "spend" && !trouble && fields["amount"] === undefined,
+  );
+  const run = from < 0 ? [] : drafts.slice(from);
+  if (run.length < 2 || run.some((draft) => draft.kind !== "spend" || draft.trouble)) return drafts;
+  if (run.slice(0, -1).some(({ fields }) => fields["amount"] !== undefined)) return drafts;
+  const all = (field: string): unknown[] => run.flatMap(({ fields }) => (fields[field] ?? []) as unknown[]);
+  const pieces = all("pieces");
+  const what = [...new Set(all("what"))].join(" and ");
+  const one = { ...last, fields: { ...last.fields, what, ...(pieces.length > 0 ? { pieces } : {}) } };
+  return [...drafts.slice(0, from), one];
+}
+
 /** A purchase in which one field is said and another is not. */
 function isOpenPurchase({ kind, trouble, eachOf, fields }: Draft, open: string, said: string): boolean {
   return (
@@ -271,6 +297,8 @@ function isNewSentence(before: Clause, next: Clause): boolean {
 const isLeftOut = ({ wantsPieces, fields }: Draft): boolean => wantsPieces && fields["pieces"] === undefined;
 
 function settledBy(draft: Draft, before: readonly Mention[] | undefined, fetched = false): Draft {
+  for (const meant of draft.could)
+    if (before && meant.takesBefore && isLeftOut(meant)) settledBy(meant, before);
   // Nothing is bought that was already there: "bought it for 40" still asks what, but for a piece just fetched.
   if ((draft.takesBefore || isLeftOut(draft)) && before && (draft.kind !== "buy" || fetched)) {
     draft.fields["pieces"] = before.map((mention) => ({ ...mention }));

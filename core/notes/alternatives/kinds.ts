@@ -156,6 +156,8 @@ export const asSale: Offer = (held) => {
   const meant = held.clause.tokens.flatMap(({ text }) => INTENDED[text] ?? [])[0];
   if (meant && !held.made && held.pieces && held.amounts.length === 1) return [as(meant, { price }, held)];
   if (isNoSale(held)) return [];
+  if (!held.pieces && price !== undefined && isOurAsking(held.clause))
+    return [{ ...as("list", { price }, held), takesBefore: true }];
   return held.pieces && held.amounts.length === 1
     ? [...(isOurAsking(held.clause) ? [as("list", { price }, held)] : []), as("sell", { price }, held)]
     : held.made

@@ -100,8 +100,8 @@ function weekAgoAt(words: readonly string[]): Found | null {
   if (ago?.said.form !== "ago" || ago.said.days % 7 !== 0) return null;
   const at = ago.words + (words[ago.words] === "on" || words[ago.words] === "this" ? 1 : 0);
   const weekday = WEEKDAYS[words[at] ?? ""];
-  if (weekday === undefined || ago.said.days !== 7) return null;
-  return { said: { form: "weekday", weekday, which: "before last" }, words: at + 1 };
+  if (weekday === undefined) return null;
+  return { said: { form: "weekday", weekday, weeks: ago.said.days / 7 }, words: at + 1 };
 }
 
 /** "two saturdays ago" */
@@ -228,7 +228,7 @@ export function comingDay(said: DaySaid, today: Day): Day | null {
     case "ago":
       return said.days <= 0 ? addDays(today, -said.days) : null;
     case "weekday": {
-      if (said.which === "last" || said.which === "before last") return null;
+      if (said.which === "last" || said.which === "before last" || said.weeks) return null;
       const ahead = (said.weekday - weekdayOf(today) + 7) % 7;
       return addDays(today, ahead === 0 && said.which === "next" ? 7 : ahead);
     }

@@ -36,6 +36,17 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "chat",
     "sander 59, old one died",
   ],
+  ["^ [next one|up|item|thing? is|was?] ,|:|-|. <any>", "chat", "next one, sold the crib 40"],
+  [
+    "^ [im? dictating|typing|texting|writing|talking this? while|as i|im? drive|driving|walk|walking|cook|cooking|eat|eating|wait|waiting|load|loading]",
+    "chat",
+    "dictating while i drive, bought two chairs 20",
+  ],
+  [
+    "^ [<art>? seller|owner|lady|man|woman|guy|couple|family|people|folks|they|he|she was|were so|very|super|really|just|such|a|the* nice|sweet|kind|lovely|friendly|nicest|sweetest|sweetheart|delight|gem lady|man|guy|person|people|couple?] ,|.|!|-|and|so",
+    "chat",
+    "the seller was so nice, bought the wingback for 25",
+  ],
   // What would have pleased somebody, what one could do for joy.
   [
     `[<art>? <kin>|<person> would|wouldve|wouldnt have|of? so|just|really|absolutely? ${LIKED} <art>? this|that|it|these|those|me|over|for? one|piece|thing|find|color|it?]`,

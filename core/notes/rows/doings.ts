@@ -243,7 +243,12 @@ export const DOINGS: readonly Row<ChatterEffect>[] = [
   ["^ [early bird >] ;", "chat", "early bird gets the worm, bought a crib 10"],
   ["^ [he|she|they drove|drives a hard bargain]", "chat", "he drove a hard bargain but the crib went for 85"],
   [
-    "^ [slow|busy|good|great|bad|long|dead|rough|decent day|morning|night|afternoon] at|in|,|so|but|:|-",
+    "^ [beautiful|lovely|nice|perfect|gorgeous|good|great|bad day|morning|weekend|weather for <art>? <place>] ,|so|and|-",
+    "chat",
+    "beautiful day for yard sales, bought a bench 15",
+  ],
+  [
+    "^ [slow|busy|beautiful|lovely|nice|perfect|gorgeous|good|great|bad|long|dead|rough|decent day|morning|night|afternoon] at|in|,|so|but|:|-",
     "chat",
     "slow day at the flea, sold a crib 10",
   ],

@@ -38,7 +38,8 @@ const BEHIND_SERVICE = "fee|charge|cost?";
 export const HANDS: readonly Row<OwnerEffect>[] = [
   ["^ [<new>|<person>] tipped me|us", "word", "marge tipped me 5"],
   ["^ <art>? <trait>* <piece> [got] another|<time>", "word", "dresser got another 45 minutes today"],
-  ["^ [got] <time> on|in", "word", "got 2 hours in on the bookcase"],
+  ["^ but|so|and|then* i|we? [got] <time> on|in", "word", "got 2 hours in on the bookcase"],
+  ["<time> … [with <art>? <kin>]", "word", "desk 5 hrs with dad"],
   ["<time>|<miles> … by [<art>? <kin>] ;", "ours", "2h on the desk by mom"],
   [
     "paid|pd|put|sent|threw|paying $ [down on|toward|towards] <art>? <any>? loan",

@@ -20,6 +20,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "2h sanding the table, brings it to 6 hours",
   ],
   [
+    "<time> … [,|-|and|so* <time> between_us|combined|between_the_two_of_us|between_both_of_us]",
+    "vague",
+    "2 hours on the table with dad, so 4 hours between us",
+  ],
+  [
     `<time> … [,|-|and|so* ${MAKES} <time> now|on_it|in_it]`,
     "passing",
     "30 min on the desk, thats 4 hours now",

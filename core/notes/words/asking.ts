@@ -9,7 +9,7 @@ export const ASKING_CUES = wordSet(
 
 /** Passed over before one. */
 export const BEFORE_QUESTION = wordSet(
-  "so ok okay hey hi um uh and please pls also well yo but oh the a an my me just lol hmm hm then",
+  "so ok okay hey hi um uh and please pls also well yo but oh the a an my me just lol hmm hm then there quick question alright",
 );
 
 /** Short forms of the periods that are asked about. */

@@ -77,6 +77,8 @@ export const FILLER: readonly string[] = [
   "oopsie",
   "shoot",
   "darn",
+  "rn",
+  "atm",
   "guess what",
   "had to",
   "ps",

@@ -88,3 +88,6 @@ export const BESIDE_GOING_ON = wordSet(
 
 /** Marks between what stands for itself. */
 export const PARTED = wordSet(", . ; ? !");
+
+/** Behind one sum for all that was named. */
+export const SUMS_UP = wordSet("total altogether in_all all_told in_total all_together for_both for_all");
