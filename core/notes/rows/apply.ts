@@ -239,16 +239,18 @@ const OWNER_ROLES: Readonly<Record<OwnerEffect, Roles<Head>>> = {
 
 const OPENING_ARTICLE = /^(?:a|an|the|my|our|some) /;
 
+/** "the neighbor gave me a bench" tells where it came from, "he gave me a bench" does not. */
+function rolesOfGiver(said: string): Roles<Head> {
+  const place = said.replace(OPENING_ARTICLE, "");
+  return NOBODY.has(place) ? PASSING : rolesOf<Head>({ place });
+}
+
 function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok {
   const said = textOf(tokens.slice(fired.from, fired.to));
   // "#5 hinges" are hinges, and #5 no part of their name.
   const text = effect === "help" ? effect : effect === "part" ? said.replace(/^# \d+ /, "") : said;
-  const token = joined(tokens, fired, OWNER_ROLES[effect], text);
+  const token = joined(tokens, fired, effect === "giver" ? rolesOfGiver(said) : OWNER_ROLES[effect], text);
   if (effect === "name") token.unknown = true;
-  if (effect === "giver") {
-    const place = said.replace(OPENING_ARTICLE, "");
-    token.roles = NOBODY.has(place) ? PASSING : rolesOf({ place });
-  }
   if (effect === "stream") {
     const told = tokens.slice(fired.from, fired.to).find(({ roles }) => roles.stream)?.roles.stream;
     token.roles = rolesOf<Head>({ stream: told ?? token.text });
