@@ -2,6 +2,7 @@ import type { Clause } from "./clause.ts";
 import type { Draft } from "./draft.ts";
 import { unclearDraft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
+import { NOT_DONE } from "./unclear.ts";
 
 /*
  * Clauses that share one verb share who did it and whether it has happened: "mom sold the rocker 40 and the rack 15",
@@ -9,14 +10,7 @@ import type { Trouble } from "./grammar.ts";
  */
 
 /** What is said before the verb holds for all that follows it. */
-const AHEAD: ReadonlySet<Trouble["kind"]> = new Set([
-  "intention",
-  "offer",
-  "appointment",
-  "future",
-  "doubt",
-  "denial",
-]);
+const AHEAD: ReadonlySet<Trouble["kind"]> = new Set([...NOT_DONE, "future" as const]);
 
 /** What is said behind the last of several holds for those before it. */
 const BEHIND: ReadonlySet<Trouble["kind"]> = new Set(["pending", "unpaid"]);

@@ -70,10 +70,11 @@ export function whyOf(trouble: Trouble): string {
   return WHY[trouble.kind];
 }
 
+/** It has not happened, or nobody is sure that it has. */
+export const NOT_DONE = ["intention", "offer", "appointment", "denial", "doubt"] as const;
+
 /** Reasons that hold whatever was said before: it has not happened, or nobody is sure that it has. */
-const NO_FACT: ReadonlySet<string> = new Set(
-  (["intention", "offer", "appointment", "denial", "doubt", "pending"] as const).map((kind) => WHY[kind]),
-);
+const NO_FACT: ReadonlySet<string> = new Set([...NOT_DONE, "pending" as const].map((kind) => WHY[kind]));
 
 /** Whether a line was found to tell no fact, and not only too little of one. */
 export const tellsNoFact = (why: string | undefined): boolean => why !== undefined && NO_FACT.has(why);
