@@ -106,8 +106,8 @@ export class LedgerOnFile implements Ledger {
   }
 
   touchedSince(age: number): readonly number[] | null {
-    const since = this.#touched.filter((each) => each.age > age);
     // What is no fact behind all others makes the books older without an entry here.
+    const since = this.#touched.slice(this.#touched.findLastIndex((each) => each.age <= age) + 1);
     return since.length === this.#age - age ? since.flatMap(({ pieces }) => pieces) : null;
   }
 
@@ -139,7 +139,10 @@ export class LedgerOnFile implements Ledger {
   }
 
   addNote(note: NewNote): number {
-    return this.#writing(() => this.#notes.add(note));
+    const id = this.#writing(() => this.#notes.add(note));
+    // No fact comes of a new message before it is stored.
+    if (this.#notes.get(id)?.root === id) this.#factsOf.put(id, []);
+    return id;
   }
 
   setNoteState(id: number, state: NoteState, outcome?: string): void {

@@ -6,6 +6,8 @@ export interface Memory<K, V> {
   get(key: K): V;
   /** What is remembered is now something else; what is not will be read when it is asked for. */
   change(key: K, to: (before: V) => V): void;
+  /** Remembers what need not be read: the writer knows it. */
+  put(key: K, value: V): void;
   /** One of them, or all. */
   forget(key?: K): void;
 }
@@ -15,14 +17,18 @@ const KEPT_MAX = 2_000;
 /** Remembers what `read` gave by its key; remembers nothing where `isKept` is false. */
 export function createMemory<K, V>(read: (key: K) => V, isKept: boolean): Memory<K, V> {
   const known = new Map<K, V>();
+  const put = (key: K, value: V) => {
+    if (!isKept) return;
+    if (known.size >= KEPT_MAX) known.clear();
+    known.set(key, value);
+  };
   return {
+    put,
     get(key) {
-      if (!isKept) return read(key);
       const before = known.get(key);
       if (before !== undefined || known.has(key)) return before as V;
-      if (known.size >= KEPT_MAX) known.clear();
       const value = read(key);
-      known.set(key, value);
+      put(key, value);
       return value;
     },
     change(key, to) {

@@ -3,16 +3,19 @@ import { statusOf } from "../../core/books/piece.ts";
 import type { Button } from "../../core/reply.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import { createMemory } from "../../db/memory.ts";
-import type { OutboxBody, Said } from "../../db/outbox.ts";
 import { STEPS } from "./composing.ts";
 import { openQuestions } from "./questions.ts";
 import type { Turn } from "./turn.ts";
 
-/** How far a chat's buttons were looked through: by which age of the books, which row, and which notes being asked about. */
+/** How far a chat's buttons were looked through, and what those that are left are about. */
 interface Tidied {
+  /** The books' age, the newest row, the notes that were asked about. */
   age: number;
   row: number;
   asked: string;
+  /** The pieces; `isOfPieces`: the books tell all that can make one of the buttons stale. */
+  pieces: Set<number>;
+  isOfPieces: boolean;
 }
 
 const tidied = new WeakMap<Ledger, Map<string, Tidied>>();
@@ -26,19 +29,27 @@ export function tidyButtons(turn: Turn): void {
   if (!turn.changed && !turn.closed && turn.pressed === null) return;
   const pressed = turn.pressed === null ? null : ledger.outbox.messageOf(chat, turn.pressed);
   const asked = new Set(openQuestions(turn).map(({ note }) => note));
-  const isConcerned = concernedSince(turn, [...asked].join());
+  const chats = tidied.get(ledger) ?? new Map<string, Tidied>();
+  tidied.set(ledger, chats);
+  const rows = ledger.outbox.lately(chat);
+  const now = { age: ledger.age, row: rows[0]?.id ?? 0, asked: [...asked].join() };
+  const before = chats.get(chat);
+  const isAdded = before !== undefined && isOnlyAddedTo(turn, before, now.asked);
+  const about = isAdded ? before : { pieces: new Set<number>(), isOfPieces: true };
+  chats.set(chat, { ...now, pieces: about.pieces, isOfPieces: about.isOfPieces });
   const edited = new Set<number>();
-  for (const said of ledger.outbox.lately(chat)) {
-    const { id, body } = said;
+  for (const { id, body } of rows) {
+    if (isAdded && id <= before.row) break;
     if (body.kind === "file") continue;
     // Newest first: what a message shows now is said by its last edit.
     const outbox = body.kind === "edit" ? body.outbox : id;
     if (edited.has(outbox)) continue;
     if (body.kind === "edit") edited.add(outbox);
     const { text, buttons } = body.reply;
-    if (!buttons || buttons.length === 0 || !isConcerned(said)) continue;
+    if (!buttons || buttons.length === 0) continue;
     const isUsed = outbox === pressed?.id && isOnce(buttons);
     const left = isUsed ? [] : leftOf(turn, buttons, asked);
+    noteSubjects(chats.get(chat)!, left);
     if (left === buttons) continue;
     const reply = left.length > 0 ? { text, buttons: left } : { text };
     ledger.outbox.queue({ chat, body: { kind: "edit", outbox, reply } });
@@ -46,38 +57,25 @@ export function tidyButtons(turn: Turn): void {
 }
 
 /**
- * Which rows the books may have overtaken since the chat was last tidied. After notes that only add to the books these
- * are the ones said since, those about the pieces of the notes, and those of which the books do not tell.
+ * Whether the books were only added to since a chat was tidied, by notes about none of the pieces that its buttons are
+ * about: then only what was said since may be stale.
  */
-function concernedSince(turn: Turn, asked: string): (said: Said) => boolean {
-  const { ledger, chat } = turn;
-  const chats = tidied.get(ledger) ?? new Map<string, Tidied>();
-  const before = chats.get(chat);
-  tidied.set(ledger, chats);
-  chats.set(chat, { age: ledger.age, row: ledger.outbox.lately(chat)[0]?.id ?? 0, asked });
-  const isSame = before?.asked === asked && !turn.closed && turn.pressed === null;
-  const touched = isSame ? ledger.touchedSince(before.age) : null;
-  if (!before || touched === null) return () => true;
-  return ({ id, body }) => {
-    const { pieces, isOfPieces } = subjectsOf(body);
-    return id > before.row || !isOfPieces || pieces.some((piece) => touched.includes(piece));
-  };
+function isOnlyAddedTo({ ledger, closed, pressed }: Turn, before: Tidied, asked: string): boolean {
+  if (closed || pressed !== null || !before.isOfPieces || before.asked !== asked) return false;
+  const touched = ledger.touchedSince(before.age);
+  return touched !== null && !touched.some((piece) => before.pieces.has(piece));
 }
 
-const subjects = new WeakMap<OutboxBody, { pieces: number[]; isOfPieces: boolean }>();
+/** What can make a button stale beside its note and its piece: a question closed, a loan, a day, a setting. */
+const OTHERWISE: ReadonlySet<string | undefined> = new Set(["q", "l", "rs", "nl", "nw", "nx"]);
 
-/** The pieces that the buttons of a reply are about; `isOfPieces`: nothing else but a note makes one of them stale. */
-function subjectsOf(body: OutboxBody): { pieces: readonly number[]; isOfPieces: boolean } {
-  const known = subjects.get(body);
-  if (known) return known;
-  const buttons = body.kind === "file" ? [] : (body.reply.buttons ?? []);
-  const parts = buttons.flat().map(({ press }) => partsOf.get(press));
-  const of = {
-    pieces: parts.flatMap(({ kind, moreNumber }) => (kind === "n" ? [moreNumber] : [])),
-    isOfPieces: parts.every(({ kind }) => kind === "n" || kind === "u"),
-  };
-  subjects.set(body, of);
-  return of;
+function noteSubjects(about: Tidied, buttons: readonly Button[][]): void {
+  for (const row of buttons)
+    for (const { press } of row) {
+      const { kind, moreNumber } = partsOf.get(press);
+      if (kind === "n") about.pieces.add(moreNumber);
+      else if (OTHERWISE.has(kind)) about.isOfPieces = false;
+    }
 }
 
 /** The buttons that are not stale; nearly always all of them. */

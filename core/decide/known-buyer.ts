@@ -114,9 +114,10 @@ const saysMuch = (reading: Reading, { amounts, says, isDoubtful }: Told): boolea
 
 /** Who owes something or holds a piece, longest names first. */
 function namesOn(books: Books): string[] {
-  const holders = [...books.pieces.values()].flatMap(({ hold }) => hold?.buyer ?? []);
-  const owing = salesOwing(books).flatMap(({ data }) => data.buyer ?? []);
-  return [...new Set([...holders, ...owing])].sort((a, b) => b.length - a.length);
+  const names = new Set<string>();
+  for (const { hold } of books.pieces.values()) if (hold?.buyer) names.add(hold.buyer);
+  for (const { data } of salesOwing(books)) if (data.buyer) names.add(data.buyer);
+  return [...names].sort((a, b) => b.length - a.length);
 }
 
 function dealingsOf({ who, mention, isTheirs, left }: Told, books: Books): Dealing[] {

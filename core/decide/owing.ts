@@ -11,8 +11,7 @@ import { toldApart } from "./whom.ts";
  * amount that came in, where any owes so much.
  */
 export function salesOwing(books: Books, said: { amount?: Cents; buyer?: string } = {}): FactOf<"sell">[] {
-  const isOwed = [...books.pieces.values()].some((piece) => piece.owed > 0);
-  const owing = (isOwed ? books.facts : []).filter(
+  const owing = (isOwedAny(books) ? books.facts : []).filter(
     (fact): fact is FactOf<"sell"> =>
       fact.kind === "sell" && owedByBuyers(piecesOf(books, fact)) > 0 && isLastSale(books, fact),
   );
@@ -21,6 +20,11 @@ export function salesOwing(books: Books, said: { amount?: Cents; buyer?: string 
   const fitting = owing.filter((sale) => isAnybody || isTheirs(sale));
   const enough = fitting.filter((sale) => owedByBuyers(piecesOf(books, sale)) >= (said.amount ?? 0));
   return (enough.length > 0 ? enough : fitting).reverse();
+}
+
+function isOwedAny({ pieces }: Books): boolean {
+  for (const { owed } of pieces.values()) if (owed > 0) return true;
+  return false;
 }
 
 /** What of a sale is still owed, and by whom: "#4 desk: 50.00 by neighbor". */
