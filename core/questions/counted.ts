@@ -52,8 +52,8 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   if (f.whom !== null)
     return f.whom === "source" ? { counted: "bought", cue: "bought" } : { counted: "sold", cue: "sold" };
   // "How many buyers have i had"
-  if (f.tally && f.has("had") && f.groups("buyer", "source"))
-    return f.groups("buyer") ? { counted: "sold", cue: "had" } : { counted: "bought", cue: "had" };
+  if (f.tally && (f.has("had") || f.plainCues) && f.groups("buyer", "source"))
+    return { counted: f.groups("buyer") ? "sold" : "bought", cue: f.has("had") ? "had" : "howMany" };
   // What a buyer buys is sold.
   const isBuyers = f.acting || f.groups("buyer") || (f.has("who") && !f.person);
   if (isBuyers && f.has("bought", "got", "took"))

@@ -99,6 +99,7 @@ export function featuresOf(parts: Parts): Features {
         cue === "money" ||
         places.every((at) => parts.marks[at]!.senses.flags.has("generic")),
     ),
+    plainCues: [...parts.cues.keys()].every((cue) => cue === "howMany" || cue === "total"),
     plainCount:
       items.some(({ mark }) => mark.senses.thing?.noun !== undefined) &&
       [...parts.cues.keys()].every((cue) => cue === "howMany" || cue === "total"),
@@ -284,7 +285,8 @@ const PIECES: ReadonlySet<string> = new Set([
 
 /** "on pieces", "to buying furniture": what the money went on or came of is pieces in general. */
 function isLinkedGeneric({ marks, cues }: Parts): boolean {
-  const links = cues.has("paid") ? ["on", "in", "from", "for"] : ["on", "in", "from"];
+  const isOut = marks.some(({ text }) => /^(?:went|gone|going|paid) out$/.test(text));
+  const links = cues.has("paid") || isOut ? ["on", "in", "from", "for"] : ["on", "in", "from"];
   return marks.some(({ text }, at) => {
     if (!PIECES.has(text) && !/^(?:(?:her|his|their)|what (?:he|she|they)) \w+/.test(text)) return false;
     const before = marks.slice(Math.max(0, at - 2), at);

@@ -64,13 +64,14 @@ export function plainWords(text: string): string[] {
     .replace(/\bcompare (?!to\b|with\b).*/, (all) =>
       all.replace(/ (?:to|with) (?!sell\b|finish\b|list\b)/g, " versus "),
     )
+    .replace(/\bdifference in (.{1,40}?) between\b/g, "$1 difference between")
     .replace(/\b(today|yesterday)s\b/g, "$1")
     .replace(MONTH_TO_MONTH, "$1 to $2")
     .replace(/\b(?:wut|whut|wat|wht)\b/g, "what")
     .replace(/\bw\/o\b/g, " without ")
     .replace(/\bw\/|\bw\b(?= )/g, " with ")
     .replace(/\b(this|last) (year|month|week|quarter)['’]?s\b(?= \w)/g, "$1 $2")
-    .replace(/\b(?:no\.|number|num|nr|piece) ?#? ?(\d{1,5})\b(?! ?(?:pieces|chairs|notes))/g, " #$1 ")
+    .replace(/\b(?:no\.|number|num|nr|piece) ?#? ?(\d{1,5})s?\b(?! ?(?:pieces|chairs|notes))/g, " #$1 ")
     .replace(/\$\$+(?!\d)/g, " money ")
     .replace(/#\s+(\d)/g, "#$1")
     .replace(/(#\d+)s\b/g, "$1")

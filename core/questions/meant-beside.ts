@@ -168,6 +168,24 @@ const TURNS: readonly Turn[] = [
       marks.slice(0, at).some((mark) => has(mark, "price", "paid", "cost")),
     as: { flags: ["filler"] },
   },
+  {
+    // "What brought in the most cash": money, however it was paid
+    of: /^cash$/,
+    when: ({ before }) => before?.senses.order !== undefined,
+    as: { cues: ["money"] },
+  },
+  {
+    // "What kind of money did i make"
+    of: /^kind$/,
+    when: ({ marks, at, next }) => next?.text === "of" && has(marks[at + 2], "money"),
+    as: { flags: ["filler"] },
+  },
+  {
+    // "October take"
+    of: /^take$/,
+    when: ({ marks, at, before }) => before?.period !== undefined && at === marks.length - 1,
+    as: { cues: ["earn"] },
+  },
   { of: /^age of$/, when: () => true, as: { cues: ["howLong", "had"] } },
   {
     // "Total sold to the nurse" is what she paid.

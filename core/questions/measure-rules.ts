@@ -262,7 +262,7 @@ export const RULES: readonly Rule[] = [
       f.has(...HAPPENED) &&
       !f.told &&
       (f.piece || f.generic || f.source || f.person || f.unit("count")) &&
-      (f.period || f.piece || f.source || f.yesNo),
+      (f.period || f.piece || f.source || f.yesNo || f.fromBuyer),
     takes: [...MUCH, "gone", "got", "have"],
   },
   {

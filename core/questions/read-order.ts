@@ -39,6 +39,11 @@ export function groupOf(reading: Reading): { by: Grouping | null; order: Order |
 const IMPLIED: readonly (readonly [when: (reading: Reading) => boolean, of: Grouping])[] = [
   // "Who sold the most" asks for one of ours.
   [({ f, parts }) => f.has("who") && /\bwho (?:has )?sold\b(?!.* to\b)/.test(parts.said), "person"],
+  [
+    ({ f, parts }) =>
+      f.has("who") && /\b(?:i|we) (?:buy|get|find)s? .*\bfrom\b|\b(?:buy|bought) from\b/.test(parts.said),
+    "source",
+  ],
   [({ f }) => f.has("who"), "buyer"],
   // "What do i sell the most of"
   [({ parts, measure }) => measure === "count" && /\b(?:most|least) of\b/.test(parts.said), "kind"],

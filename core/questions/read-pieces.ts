@@ -156,6 +156,6 @@ function readYesNo(parts: Parts, f: Features, desk: Desk): PieceQuestion | Refus
   const period = periodOf(parts);
   if (period && "kind" in period) return period;
   const filters = found.map(({ filter }) => filter);
-  const any = parts.marks.some(({ text }) => /\b(?:any|an?)\b/.test(text)) || period !== null;
+  const any = parts.marks.some(({ text }) => /\b(?:any|an?)\b/.test(text)) || parts.periods.length > 0;
   return { kind: "yes or no", state, pieces: piecesOf(desk, filters), period, filters, any };
 }

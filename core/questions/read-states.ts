@@ -49,6 +49,14 @@ function saidStates(reading: Reading, own: readonly string[]): Filter[] {
     if (places.length === 0 || !(taken.includes(cue) || ALWAYS.includes(cue))) return [];
     if (isTurned) return [{ dimension: "status", values: [status], not: true }];
     if (own.includes(status)) return [];
+    // "What is left of it after costs": money, where no piece is left.
+    if (
+      status === "unsold" &&
+      measure === "profit" &&
+      parts.cues.has("net") &&
+      places.every((at) => /left/.test(parts.marks[at]!.text))
+    )
+      return [];
     if (counted === status || (measure === "count" && status !== "free")) return [];
     return [{ dimension: "status", values: [status] }];
   });

@@ -86,7 +86,8 @@ function countedNow(parts: Parts, f: Features): ReturnType<typeof countedBy> {
 
 /** "Which pieces not from yard sales did i sell": they, and not how many. */
 function wantsRows(parts: Parts, f: Features, measure: MeasureName): boolean {
-  const isListed = f.lists && (f.generic || f.piece) && /^(?:which|what|show|list)\b/.test(parts.first);
+  const isListed =
+    f.lists && (f.generic || f.piece) && /^(?:which|what|show|list|pieces|stuff|things)\b/.test(parts.first);
   return (
     measure === "count" &&
     isListed &&
@@ -99,9 +100,9 @@ function wantsRows(parts: Parts, f: Features, measure: MeasureName): boolean {
 }
 
 /** "Spent on pieces other than dressers": on pieces, where a turned filter alone would let the shop's costs in. */
-function saysOfPieces({ marks }: Parts, found: readonly Narrowing[]): boolean {
+function saysOfPieces({ marks, cues }: Parts, found: readonly Narrowing[]): boolean {
   return (
-    found.some(({ filter }) => filter.not) &&
+    (found.some(({ filter }) => filter.not) || cues.has("withoutBuying")) &&
     // "Spent on pieces" is one phrase.
     marks.some(({ text }) => /(?:^| )(?:pieces|furniture|stuff|finds)$/.test(text))
   );

@@ -56,7 +56,9 @@ export interface Features {
   wasPriced: boolean;
   /** Nothing is asked but how much. */
   plain: boolean;
-  /** Nothing is asked but how many. */
+  /** No word asks anything but "how many". */
+  plainCues: boolean;
+  /** Nothing is asked but how many of a kind. */
   plainCount: boolean;
   /** Nothing is asked but which things there are. */
   bare: boolean;

@@ -17,6 +17,13 @@ const NO_PROCEEDS: readonly Cue[] = [
 /** What those who buy from us do: they pay, take, owe, and are found by what they took. */
 export const BUYER_RULES: readonly Rule[] = [
   {
+    // "Student or teacher, who bought more"
+    measure: "count",
+    when: (f) =>
+      f.beside && f.has("who") && f.has("bought", "took") && !f.has("money", "paid", "spent", "earn"),
+    takes: [...MUCH, "who", "bought", "took"],
+  },
+  {
     // "Has the doctor paid everything": nothing is owed any more
     measure: "owed",
     when: (f) => f.settles && (f.buyer || f.acting),

@@ -43,7 +43,8 @@ export const LIST_RULES: readonly Rule[] = [
     when: (f) =>
       f.tally &&
       !f.limit &&
-      (f.has("sold", "bought", "finished") || (f.groups("buyer", "source") && f.has("had"))) &&
+      (f.has("sold", "bought", "finished") ||
+        (f.groups("buyer", "source") && (f.has("had") || (f.period && f.plainCues)))) &&
       !f.has("howLong", "takes", "daysToSell", "earn", "net", "spent", "paid"),
     takes: ["howMany", "sold", "bought", "finished", "got", "had", "have"],
     tally: true,

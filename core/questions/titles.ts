@@ -138,6 +138,7 @@ const OF_WORDS: Readonly<Record<NonNullable<Filter["of"]>, string>> = {
 
 function valueWords({ dimension, values, not, of, name }: Filter, unit: Filter["of"]): string {
   if (name) return `${dimension.replace(/ on$/, "")} ${name}`;
+  if (dimension === "shop" && not) return "on pieces";
   const said = values.map((value) => {
     if (dimension === "piece") return `#${value}`;
     if (dimension === "weekday") return value === "workday" ? "weekdays" : `${value}s`;

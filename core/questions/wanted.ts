@@ -80,6 +80,9 @@ export function isSalePrice(reading: Reading): boolean {
 export function byWhom({ f, measure }: Reading): Grouping | null {
   const isOfBuyers = measure === "deposits" || measure === "owed";
   if (f.has("payWays")) return "method";
+  // "Who bought how many"
+  if (measure === "count" && f.has("who") && f.has("howMany") && f.has("bought", "took") && !f.order)
+    return "buyer";
   if (measure === "count" && f.whom !== null) return f.whom;
   if (measure === "proceeds" && f.has("who") && !f.order) return "buyer";
   return isOfBuyers && f.has("who", "whose") ? "buyer" : null;

@@ -94,6 +94,9 @@ export const CUES = {
     "bank",
     "banking",
     "gives me",
+    "ended up in my pocket",
+    "in my pocket",
+    "into my pocket",
   ],
   /** The same, said of a stretch of time. */
   net: [
@@ -298,6 +301,14 @@ export const CUES = {
     "brought",
     "brought more",
     "brings more",
+    "people pay me",
+    "people paid me",
+    "people have paid me",
+    "buyers pay me",
+    "buyers paid me",
+    "received",
+    "receive",
+    "money received",
   ],
   /** What one piece was sold for. */
   soldFor: [
@@ -416,6 +427,8 @@ export const CUES = {
     "got it in the end",
     "took it",
     "went to",
+    "account for",
+    "accounted for",
   ],
   bought: [
     "buy the most of",
@@ -662,6 +675,7 @@ export const CUES = {
     "sink",
     "sank",
     "in it",
+    "cost wise",
   ],
   spent: [
     "spended",
@@ -753,6 +767,7 @@ export const CUES = {
     "eating",
     "eating up",
     "swallowed",
+    "use",
   ],
   /** Leaves the purchase out: what `spent` does anyway. */
   withoutBuying: [
@@ -815,6 +830,11 @@ export const CUES = {
     "except pieces",
     "aside from furniture",
     "without furniture",
+    "besides buying them",
+    "other than buying them",
+    "apart from buying them",
+    "besides buying",
+    "after buying them",
   ],
   fees: [
     "fees",
@@ -2363,6 +2383,8 @@ export const CUES = {
     "per hr",
     "an hr",
     "each hour of work",
+    "worth my time",
+    "worth the time",
   ],
   reached: [
     "percent of list price",
@@ -2479,6 +2501,9 @@ export const CUES = {
     "totalling",
     "running total",
     "running totals",
+    "tally up",
+    "tallied up",
+    "tot up",
   ],
   when: [
     "whend",

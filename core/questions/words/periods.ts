@@ -63,6 +63,12 @@ export const LAST: readonly string[] = [
   "the past",
   "the previous",
   "lst",
+  "last full",
+  "the last full",
+  "last whole",
+  "the last whole",
+  "last complete",
+  "the last complete",
 ];
 /** Before a period: from its first day on, up to its last, before its first, after its last. */
 export const SINCE: readonly string[] = ["since", "starting", "starting in", "beginning", "from"];

@@ -240,6 +240,8 @@ export const FILLERS: readonly string[] = [
   "eventually",
   "at last",
   "the thing",
+  "nothing but",
+  "none but",
 ];
 
 /** Pieces in general: they say that pieces are meant and none more than another. */
