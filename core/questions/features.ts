@@ -118,6 +118,7 @@ export function featuresOf(parts: Parts): Features {
     ),
     now: /\b(?:now|current|currently|at the moment|today|these days)\b/.test(parts.said),
     fixes: /\b(?:fix|refinish|restor|redo|repair)/.test(parts.said),
+    payingOut: /\b(?:i|we) (?:pay|paid|spend|spent)\b|\b(?:paid for|spent on|spend on)\b/.test(parts.said),
     settles:
       /^(?:has|have) .*\bpaid(?: me| us)?(?: up| in full| everything| all of it| fully| off| yet)*$/.test(
         parts.said,

@@ -154,8 +154,10 @@ const TURNS: readonly Turn[] = [
     // "How many thrift store finds do i still have": pieces, and nothing that is found
     of: /^finds$/,
     when: ({ marks }) =>
-      marks.some((mark) =>
-        has(mark, "have", "unsold", "sold", "earn", "net", "revenue", "soldFor", "listed", "asking"),
+      marks.some(
+        (mark) =>
+          /\b(?:fix|refinish|restor)/.test(mark.text) ||
+          has(mark, "have", "unsold", "sold", "earn", "net", "revenue", "soldFor", "listed", "asking"),
       ),
     as: { flags: ["generic"] },
   },

@@ -43,7 +43,10 @@ export const RULES: readonly Rule[] = [
       (f.has("overhead") && !f.has("earn", "net")) ||
       (f.pricey && f.bare && f.groups("day", "week", "month", "quarter", "year")) ||
       (f.groups("category", "what") && !f.has("earn", "net", "revenue", "howMany", "sold")) ||
-      (f.supply && !f.has("howMany", "soldFor", "net", "earn")),
+      (f.supply &&
+        !f.has("howMany", "soldFor", "net", "earn") &&
+        // "Hours on paint" asks for no money.
+        (!f.has("minutes", "miles") || f.has("spent", "paid", "cost", "money", "total"))),
     takes: [
       ...MUCH,
       "spent",

@@ -106,7 +106,10 @@ export const PIECE_MEASURES = {
     asked: "deposits",
     implies: ["held", "unsold"],
     stock: true,
-    subjects: inStock((piece) => (piece.deposit > 0 ? piece.deposit : null)),
+    subjects: inStock(
+      (piece) => (piece.deposit > 0 ? piece.deposit : null),
+      ({ hold, bought }) => hold?.since ?? bought,
+    ),
   },
   owed: {
     ...money,
@@ -114,10 +117,13 @@ export const PIECE_MEASURES = {
     asked: "owed to me",
     implies: ["sold", "unsold"],
     stock: true,
-    subjects: inStock((piece) => {
-      const owed = piece.owed;
-      return owed > 0 ? owed : null;
-    }),
+    subjects: inStock(
+      (piece) => {
+        const owed = piece.owed;
+        return owed > 0 ? owed : null;
+      },
+      ({ sold, bought }) => sold ?? bought,
+    ),
   },
   "days to sell": {
     unit: "days",

@@ -165,7 +165,7 @@ export function narrowed(parts: Parts, measure: MeasureName, desk: Desk): Narrow
   for (const item of parts.items) {
     const dimension = dimensionOf(item, measure, parts);
     // "How much cash is tied up": money, where nothing is paid in one way or another.
-    if (dimension === null && item.mark.text === "cash") continue;
+    if (dimension === null && item.mark.text === "cash" && measures[measure].unit === "money") continue;
     if (dimension === null) return refusal(item.mark);
     const sort = dimension === "bought by" ? "person" : dimension;
     found.push({ dimension, value: candidates(item).get(sort)!, item });

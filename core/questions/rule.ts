@@ -78,6 +78,8 @@ export interface Features {
   settles: boolean;
   /** "Fixing", "refinishing": what was spent on it, and not for it. */
   fixes: boolean;
+  /** "What did i pay for it": money of ours. */
+  payingOut: boolean;
   /** "The cheapest buy". */
   isBuy: boolean;
   /** "The highest" or "lowest" of things, and no stretch of time. */

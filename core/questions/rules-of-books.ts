@@ -158,7 +158,9 @@ export const OWN_RULES: readonly Rule[] = [
   },
   {
     measure: "income",
-    when: (f) => f.stream || (f.has("income") && !f.has("everything", "net", "sold", "sale") && !f.piece),
+    when: (f) =>
+      (f.stream && !f.payingOut) ||
+      (f.has("income") && !f.has("everything", "net", "sold", "sale") && !f.piece),
     takes: [...MUCH, "income", "earn", "net", "revenue", "paid", "got", "fared", "sale", "everything"],
   },
   {

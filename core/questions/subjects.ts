@@ -2,7 +2,7 @@ import { Decimal } from "decimal.js";
 import type { Piece } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
 import { profitOf, statusOf } from "../books/piece.ts";
-import { daysBetween } from "../calendar.ts";
+import { type Day, daysBetween } from "../calendar.ts";
 import { roundHalfUp, WideDecimal } from "../money.ts";
 import { type Desk, deskOn, isIn, type Subject } from "./desk.ts";
 import { entriesIn, type Journal, salePriceOf } from "./ledger-index.ts";
@@ -75,15 +75,18 @@ export function profitSubject(piece: Readonly<Piece>, desk: Desk) {
   return { day: piece.goneOn, units: profitOf(piece), fact: goneBy(piece, desk) };
 }
 
-/** All pieces as they stand on the last day of the period. */
-export function inStock(of: (piece: Readonly<Piece>, desk: Desk) => number | null): Maker {
+/** All pieces as they stand on the last day of the period, each under the day since when it is so: of its buying where that is not said. */
+export function inStock(
+  of: (piece: Readonly<Piece>, desk: Desk) => number | null,
+  since: (piece: Readonly<Piece>) => Day = ({ bought }) => bought,
+): Maker {
   return (desk, query) => {
     const then = deskOn(desk, query.period?.to ?? null);
     const subjects: Subject[] = [];
     for (const piece of piecesFor(then, query)) {
       const units = of(piece, then);
       if (units === null) continue;
-      subjects.push({ day: piece.bought, piece, fact: then.index.of(piece.number).buy, units });
+      subjects.push({ day: since(piece), piece, fact: then.index.of(piece.number).buy, units });
     }
     return subjects;
   };
