@@ -88,8 +88,9 @@ export function middleOf(amounts: readonly (number | null)[]): number | null {
 
 /** What an hour usually brings: the median over all sold pieces with time logged, in cents; null without any. */
 export function usualHour(desk: Desk): Cents | null {
-  const { sales } = historyFor(desk, null, []);
-  return middleOf(sales.map(({ profit, minutes }) => anHour(profit, minutes ?? 0)));
+  // Of all pieces only these two are asked for: working out their sales as well takes ten times as long.
+  const sold = [...desk.books.pieces.values()].filter(({ gone }) => gone === "sold");
+  return middleOf(sold.map((piece) => anHour(profitOf(piece) ?? 0, piece.minutes)));
 }
 
 /** Sales that are few enough to be told one by one. */
