@@ -166,7 +166,7 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
     : (judged ?? (isFeeShare ? { kind: "shareOfPrice" } : isInParts ? { kind: "part paid" } : null));
   const left =
     ownTrouble ??
-    (grammar.bears.has("any count") ? null : someOfThem(clause)) ??
+    someOfThem(clause, grammar) ??
     hedgeTrouble(clause, kind) ??
     leftoverTrouble(kind, clause) ??
     wholeTrouble(grammar, clause);
@@ -175,8 +175,8 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
 }
 
 /** "sold half the chairs 60", "donated some lamps": which of them, and how many? */
-const someOfThem = ({ tokens }: Clause): Trouble | null =>
-  tokens.some(isSomeOfThem) ? { kind: "eachOfUnknown" } : null;
+const someOfThem = ({ tokens }: Clause, { bears: borne }: AnyGrammar): Trouble | null =>
+  tokens.some(isSomeOfThem) && !borne.has("any count") ? { kind: "eachOfUnknown" } : null;
 
 function isSomeOfThem({ mention }: Tok, at: number, tokens: readonly Tok[]): boolean {
   if (!mention?.plural) return false;

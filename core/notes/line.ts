@@ -85,8 +85,9 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   const at: Place = { text, line: index, trace };
   const isShort = tokens.length <= WHOLE_TOKENS_MAX;
   const mend = isShort ? mendOf(units, today, trace) : null;
-  const inItsParts = () => (isShort ? inParts(all, (part) => partRead(part, typed, today, index)) : null);
-  const parts = mend || isQuestion(all) || repeatedIn(tokens, units, today) ? inItsParts() : null;
+  const mayBeParts =
+    isShort && (mend !== null || isQuestion(all) || repeatedIn(tokens, units, today) !== null);
+  const parts = mayBeParts ? partsRead(all, typed, today, index) : null;
   if (parts) return parts;
   const standing = isShort ? standingReading(tokens, units, typed, today, at) : null;
   if (standing) return [standing];
@@ -94,7 +95,7 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   const noted = withBack(notesOf(tokens, units, typed, today, at), tokens, typed, today, at);
   if (mend) return mendOr({ kind: "mend", ...mend.mend, ...place }, noted);
   return withNoteWithin(
-    (noted.some(isRefused) && inItsParts()) || noted,
+    (isShort && noted.some(isRefused) && partsRead(all, typed, today, index)) || noted,
     () => lexed(line),
     place,
     (part) => clausesOf(part, unitsOf(part), typed, today, place),
@@ -102,6 +103,9 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
 }
 
 const isRefused = (reading: Reading): boolean => reading.kind === "unclear" && !reading.could;
+
+const partsRead = (tokens: readonly Tok[], typed: Typed, today: Day, line: number): Reading[] | null =>
+  inParts(tokens, (part) => partRead(part, typed, today, line));
 
 /** A part of a line, read as if it stood alone. */
 function partRead(part: Tok[], typed: Typed, today: Day, line: number): Reading[] {

@@ -7,6 +7,8 @@ import { DOUBTED, JOKES, OPENS_TAKEN_BACK } from "./words/doubts.ts";
 import { CLASHING_SHORT_FORMS } from "./words/furniture.ts";
 import { AND, SEPARATORS } from "./words/links.ts";
 import { BEHIND, OLD, STILL_OWED } from "./words/mending.ts";
+import { REMAINDERS, RESTS } from "./words/money.ts";
+import { EACH_WORDS } from "./words/numbers.ts";
 import { STANDS_FOR_PIECES } from "./words/pieces.ts";
 
 const PICKUPS = ["pickup", "pick up", "picking up", "picks up", "picking it up", "coming", "collecting"];
@@ -33,6 +35,8 @@ const WORDS: readonly (readonly [hints: number, words: Iterable<string>])[] = [
   [HINTS.questionMark, ["?"]],
   [HINTS.clashing, CLASHING_SHORT_FORMS],
   [HINTS.month, Object.keys(MONTHS)],
+  [HINTS.rest, ["full", ...REMAINDERS, ...RESTS]],
+  [HINTS.each, EACH_WORDS],
 ];
 
 const HINT_OF = new Map<string, number>();

@@ -107,6 +107,9 @@ export const HINTS = {
   actor: 1 << 22,
   owed: 1 << 23,
   month: 1 << 24,
+  /** "the rest", "in full": of a price. */
+  rest: 1 << 25,
+  each: 1 << 26,
 } as const;
 /** What a word or phrase tells by itself, as bits. */
 export interface OwnSigns {

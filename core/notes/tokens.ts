@@ -4,13 +4,13 @@ import type { DaySaid } from "./quantities/days.ts";
 import { dayAt } from "./quantities/days.ts";
 import { bareAmountAt, numericAt } from "./quantities/quantities.ts";
 import { smallNumberAt } from "./quantities/spelled.ts";
+import { HINTS } from "./sign-bits.ts";
 import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
 import type { Part, Token } from "./token.ts";
 import { NO_ROLES, partToken, phraseToken, wordToken } from "./token.ts";
 import { MONTHS } from "./words/calendar.ts";
 import { BEFORE_NAMES } from "./words/names.ts";
-import { EACH_WORDS } from "./words/numbers.ts";
 import { BEFORE_COUNTS, BEFORE_FOR_PRICE } from "./words/shorthand.ts";
 import { DAY_STARTERS, NUMBER_STARTERS, STARTERS } from "./words/starters.ts";
 import { AFTER_DAYS, FRACTIONS, HOURS, NUMBER_WORDS } from "./words/units.ts";
@@ -32,43 +32,43 @@ export interface Meant<Head> {
 
 /** What the words of a line are meant to be. A word that runs two together becomes those two. */
 export function meantBy<Head>(line: string, said: readonly Word[], lexer: Lexer<Head>): Meant<Head> {
-  const { lexicon, speller, shorthands } = lexer;
+  const { lexicon, shorthands } = lexer;
   const typed = withSoundedFor(said);
   const norms: string[] = [];
   const entries: (Entry<Head> | undefined)[] = [];
-  const take = (norm: string, entry = lexicon.entry(norm)): void => {
-    norms.push(norm);
-    entries.push(entry);
-  };
   for (let at = 0; at < typed.length; at += 1) {
-    const { kind, norm } = typed[at]!;
-    if (kind !== "letters") {
-      norms.push(norm);
-      entries.push(undefined);
-    } else if (norm === "an" && isAndMeant(typed[at + 1])) take("and");
-    else if (norm === "too" && BEFORE_NAMES.has(typed[at + 1]?.norm ?? "")) take("to");
-    else if (isNounIs(line, typed, norms, at, lexicon)) take(norm.slice(0, -1));
-    else {
-      const entry = lexicon.entry(norm);
-      // One string for every time that a word is said: such are compared at a glance, others letter by letter.
-      if (entry?.isSettled) {
-        take(entry.phrase, entry);
-        continue;
-      }
-      const known = shorthands.get(norm);
-      if (known === undefined && isGluable(typed[at]!)) {
-        const parts = partsOf(typed[at]!, lexicon);
-        if (parts) return meantBy(line, [...typed.slice(0, at), ...parts, ...typed.slice(at + 1)], lexer);
-      }
-      take(
-        known ??
-          (isName(line, typed, at)
-            ? norm
-            : (speller.meant(norm) ?? unstretched(norm, lexicon) ?? withoutArticle(norm, lexicon))),
-      );
-    }
+    const word = typed[at]!;
+    const entry = word.kind === "letters" ? lexicon.entry(word.norm) : undefined;
+    const isKnown = word.kind !== "letters" || entry?.isSettled === true || shorthands.has(word.norm);
+    const parts = !isKnown && isGluable(word) ? partsOf(word, lexicon) : null;
+    if (parts) return meantBy(line, [...typed.slice(0, at), ...parts, ...typed.slice(at + 1)], lexer);
+    const norm = word.kind === "letters" ? meantAt(line, typed, norms, at, entry, lexer) : word.norm;
+    const isAsTyped = norm === word.norm;
+    // One string for every time that a word is said: such are compared at a glance, others letter by letter.
+    norms.push(isAsTyped && entry ? entry.phrase : norm);
+    entries.push(isAsTyped ? entry : lexicon.entry(norm));
   }
   return { words: typed, norms, entries };
+}
+
+/** What one word of letters is meant to be. */
+function meantAt<Head>(
+  line: string,
+  typed: readonly Word[],
+  norms: readonly string[],
+  at: number,
+  entry: Entry<Head> | undefined,
+  { lexicon, speller, shorthands }: Lexer<Head>,
+): string {
+  const { norm } = typed[at]!;
+  if (norm === "an" && isAndMeant(typed[at + 1])) return "and";
+  if (norm === "too" && BEFORE_NAMES.has(typed[at + 1]?.norm ?? "")) return "to";
+  if (isNounIs(line, typed, norms, at, lexicon)) return norm.slice(0, -1);
+  if (entry?.isSettled) return norm;
+  const known = shorthands.get(norm);
+  if (known !== undefined) return known;
+  if (isName(line, typed, at)) return norm;
+  return speller.meant(norm) ?? unstretched(norm, lexicon) ?? withoutArticle(norm, lexicon);
 }
 
 /** "dresser posted 4 130": the digit that sounds like "for". */
@@ -165,7 +165,8 @@ export function tokensOf<Head>(meant: Meant<Head>, lexer: Lexer<Head>): Token<He
     const token = tokenAt(meant, at, lexer);
     const before = tokens.at(-1);
     // "3 desks each 40" is 40 for one, as "40 each" is.
-    if (token.kind === "amount" && before?.kind === "word" && EACH_WORDS.has(before.text)) token.each = true;
+    if (token.kind === "amount" && before?.kind === "word" && (before.hints & HINTS.each) !== 0)
+      token.each = true;
     tokens.push(token);
     at = token.to;
   }

@@ -7,7 +7,6 @@ import { HINTS } from "./sign-bits.ts";
 import { NO_ROLES } from "./token.ts";
 import { bears } from "./verbs.ts";
 import { BECAUSE, NEAR_AMOUNT, PLANS, WISHES } from "./words/doubts.ts";
-import { EACH_WORDS } from "./words/numbers.ts";
 import { MONTHS_ALONE } from "./words/times.ts";
 
 /*
@@ -138,7 +137,7 @@ function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | nul
     return null;
   if (token.kind !== "word") return token.kind === "day" ? "vagueTime" : "unclaimed";
   if (token.roles === NO_ROLES && isUnreadNumber(token.text)) return "unreadNumber";
-  if (EACH_WORDS.has(token.text) && !isEachOfAmount(clause, token)) return "eachOfUnknown";
+  if ((token.hints & HINTS.each) !== 0 && !isEachOfAmount(clause, token)) return "eachOfUnknown";
   if (
     isAnotherThing(token) &&
     !bears(kind, "things beside") &&

@@ -2,6 +2,7 @@ import type { Clause } from "../clause.ts";
 import { placeBefore } from "../clause.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention, ReadingFields } from "../reading.ts";
+import { HINTS } from "../sign-bits.ts";
 import { GOODS } from "../words/goods.ts";
 import { SPENT_ON } from "../words/links.ts";
 import {
@@ -88,7 +89,8 @@ export function isMoneyFound({ pieces }: { pieces?: Mention[] }, { head, signs }
 }
 
 /** "the remaining 110 for the dresser", "paid in full 190": money for a piece that was settled before. */
-export function isRestOfPrice({ tokens }: Clause): boolean {
+export function isRestOfPrice({ tokens, signs }: Clause): boolean {
+  if ((signs.hints & HINTS.rest) === 0) return false;
   return tokens.some(({ text, kind }, at) => {
     if (text === "full") return tokens[at - 1]?.text === "in";
     // "mike paid the rest of #5 75"
