@@ -32,6 +32,18 @@ describe("buttons", () => {
     expect(labelsUnder(bought.message)).toEqual([]);
   });
 
+  test("go as well where notes about other pieces came in between, and where what they are about is taken back", () => {
+    const bought = chat.say("bought dresser 30");
+    const lamp = chat.say("bought lamp 5", { message: "lamp" });
+    for (const other of ["bought bench 6", "bought stool 7"]) chat.say(other);
+    chat.say("started dresser");
+    expect(labelsUnder(bought.message)).toEqual(["Undo"]);
+    for (const other of ["bought mirror 8", "bought trunk 9"]) chat.say(other);
+    expect(labelsUnder(lamp.message)).toEqual(["Undo", "Start it"]);
+    chat.say("undo", { replyTo: "lamp" });
+    expect(labelsUnder(lamp.message)).toEqual([]);
+  });
+
   test("of a question go when it is answered in words", () => {
     chat.say("bought tall dresser 30");
     chat.say("bought white dresser 40");

@@ -1,18 +1,19 @@
-import { afterEach, describe, expect, it } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import { statementOf } from "../../../core/books/statement.ts";
 import type { Ledger } from "../../../db/ledger.ts";
 import { OWNER } from "../../standin/standin.ts";
 import { workbenches } from "./workbench.ts";
 
 const { talking: bench, closeAll } = workbenches();
-afterEach(closeAll);
+afterAll(closeAll);
 
 const notesIn = (ledger: Ledger) =>
   ledger.connection.sqlite.prepare("select count(*) from notes").pluck().get() as number;
 const piecesIn = (ledger: Ledger) =>
   statementOf(ledger.books, { through: "2100-01-01", currency: "USD" }).pieces.length;
 
-describe("a flood of notes", () => {
+// Each has a bot of its own, and some wait as long as they are told to.
+describe.concurrent("a flood of notes", () => {
   it("of a second is stored whole, and answered in few messages", async () => {
     const { standin, ledger } = await bench();
     const date = Date.now();
@@ -76,7 +77,7 @@ describe("a flood of notes", () => {
   }, 120_000);
 });
 
-describe("a chat that would take nothing", () => {
+describe.concurrent("a chat that would take nothing", () => {
   it("is told what it missed when its person is back", async () => {
     const { standin, ledger } = await bench();
     standin.fail(

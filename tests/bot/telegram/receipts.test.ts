@@ -1,10 +1,10 @@
 import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
-import { afterEach, describe, expect, it } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import { workbenches } from "./workbench.ts";
 
 const { talking: bench, closeAll } = workbenches();
-afterEach(closeAll);
+afterAll(closeAll);
 
 const PICTURE = Buffer.from("the bytes of a receipt");
 const kept = (directory: string) => {
@@ -12,7 +12,8 @@ const kept = (directory: string) => {
   return existsSync(folder) ? readdirSync(folder) : [];
 };
 
-describe("the picture of a receipt", () => {
+// Each has a bot of its own and mostly waits until that has nothing else to do.
+describe.concurrent("the picture of a receipt", () => {
   it("is kept beside the ledger, privately; a piece's picture stays in the chat", async () => {
     const { standin, directory } = await bench();
     standin.photo("piece", { caption: "bought dresser 30", bytes: Buffer.from("a dresser") });

@@ -1,12 +1,12 @@
 import { dirname } from "node:path";
-import { afterEach, expect, it } from "vitest";
+import { afterAll, expect, it } from "vitest";
 import { examine } from "../../../db/doctor.ts";
 import { workbenches } from "./workbench.ts";
 
 const { talking: bench, closeAll } = workbenches();
-afterEach(closeAll);
+afterAll(closeAll);
 
-it("what was typed while the line was down lands on the day it was typed", async () => {
+it.concurrent("what was typed while the line was down lands on the day it was typed", async () => {
   const { standin, ledger, logged } = await bench();
   standin.say("bought dresser 30", { date: Date.UTC(2026, 3, 1, 18) });
   await standin.waitForReply("dresser");
@@ -20,7 +20,7 @@ it("what was typed while the line was down lands on the day it was typed", async
   expect(ledger.books.facts.map(({ day }) => day)).toEqual(["2026-04-01", "2026-04-02", "2026-04-04"]);
 });
 
-it("an edit, an undo by reply and a press reach the books", async () => {
+it.concurrent("an edit, an undo by reply and a press reach the books", async () => {
   const { standin, ledger } = await bench();
   const standing = () => ledger.books.facts.map(({ kind, amount }) => [kind, amount]);
   const bought = standin.say("bought dresser 30");
