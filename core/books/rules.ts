@@ -7,7 +7,7 @@ import type { Problem } from "./problem.ts";
 export type MendField =
   | ("amount" | "fee" | "owed" | "paid" | "received")
   | ("date" | "minutes" | "miles" | "percent" | "method")
-  | ("buyer" | "source" | "loan" | "name" | "traits" | "pieces");
+  | ("buyer" | "source" | "loan" | "how" | "name" | "traits" | "pieces");
 
 /** What a kind of fact does to the books. Lives in the verb's own file. */
 export interface FactRules<K extends FactKind> {

@@ -25,7 +25,7 @@ import {
   owedCameIn,
 } from "./fetched.ts";
 import { goneOn } from "./going-on.ts";
-import { householdQuestion } from "./household.ts";
+import { byTheSame, householdQuestion } from "./household.ts";
 import { likelyOf } from "./likely.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { askMissing } from "./missing.ts";
@@ -169,6 +169,8 @@ export function meant(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
   if (fetched) return { ...matter, ...fetched };
   const settled = backedOutOf(reading, desk) ?? paidOf(reading, desk);
   if (settled) return { ...matter, reading: settled };
+  const ours = byTheSame(reading, desk);
+  if (ours) return { ...matter, reading: ours };
   const redated = dayOfBefore(reading, desk);
   if (redated) return { ...matter, reading: redated };
   const doubted = orBefore(reading, desk);

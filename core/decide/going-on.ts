@@ -1,7 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
 import { isOfWhat } from "../mending/meant.ts";
-import { mendOfNewest } from "../mending/newest.ts";
+import { mendOfNewest, mendOfRestated } from "../mending/newest.ts";
 import type { Again, Back, Mention, Reading } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { type AnyGrammar, language } from "../notes/verbs.ts";
@@ -24,6 +24,7 @@ export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding
   const { back, text, line } = reading;
   if (!back) return null;
   if ("mend" in back) return mendOfNewest(back.mend, desk);
+  if ("restated" in back) return mendOfRestated(reading, desk);
   if ("could" in back) return ofSpoken(reading, back, desk, deciding);
   const { again } = back;
   const fact = meantAgain(again, desk);

@@ -1,10 +1,12 @@
 import { labelOf } from "../books/label.ts";
 import { show } from "../money.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
+import { THEY } from "../notes/words/links.ts";
 import type { Ask, Desk, Matter } from "./decision.ts";
 import { here } from "./fits.ts";
 import { matchMention } from "./match.ts";
 import { mentionLabel } from "./mention-words.ts";
+import { mentionsOf } from "./mentioned.ts";
 import { NONE_OF_THESE } from "./whole.ts";
 
 /** What somebody of the household did that may have been for the shop, or with it; null where nothing has to be asked. */
@@ -62,4 +64,19 @@ function whoseMoney(reading: Extract<Reading, { kind: "pay" }>, by: string): Ask
       NONE_OF_THESE,
     ],
   };
+}
+
+/** "he listed it too, 55" behind what dad did: whatever it may be, he did it; null where nobody of the household did the note before. */
+export function byTheSame(reading: Reading, { books, past }: Omit<Desk, "confirmed">): Reading | null {
+  const fact = past?.before();
+  const [first] = reading.kind === "unclear" ? (reading.could ?? []) : [];
+  const isSomebody = THEY.has(reading.text.toLowerCase().split(" ", 1)[0]!);
+  if (!fact?.by || !first || !isSomebody) return null;
+  const isNew = mentionsOf(first).every(
+    (mention) => !mention.it && matchMention(mention, books, here, new Set()).kind === "none",
+  );
+  // "he also got a lamp for 5": bought, as the bench was.
+  const isBought = first.kind === "sell" && fact.kind === "buy" && mentionsOf(first).length > 0 && isNew;
+  const { buyer: _, ...rest } = first as Reading & { buyer?: string };
+  return { ...rest, ...(isBought ? { kind: "buy" } : {}), by: fact.by } as Reading;
 }

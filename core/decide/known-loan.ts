@@ -5,7 +5,7 @@ import { pastDay } from "../notes/quantities/days.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { besideName } from "../notes/settling.ts";
 import { centsIn } from "../notes/slots/money.ts";
-import { BESIDE_LOAN, LOANWARD } from "../notes/words/links.ts";
+import { BESIDE_LOAN, LOAN_MEANT, LOANWARD } from "../notes/words/links.ts";
 import { UNNAMED_LOAN } from "./loans.ts";
 
 const TOKENS_MAX = 8;
@@ -14,6 +14,10 @@ const TOKENS_MAX = 8;
 export function toKnownLoan(text: string, { books, today }: { books: Books; today: Day }): Reading[] | null {
   const names = [...books.loans.keys()].filter((name) => name !== UNNAMED_LOAN);
   const { who: loan, rest } = names.length > 0 ? besideName(text, names) : {};
+  const meant = loan === undefined ? null : rest!.trim();
+  // "that was for grad": the payment noted before.
+  if (meant && meant.split(" ").every((word) => LOAN_MEANT.has(word)))
+    return [{ kind: "mend", of: { kind: "pay", back: 1 }, to: { loan: loan! }, text, line: 0 }];
   const tokens = loan === undefined ? [] : lexed(rest!);
   const amounts = tokens.filter(({ kind }) => kind === "amount");
   const [amount, ...others] = amounts.map((token) => (token.each ? null : centsIn(token)));

@@ -9,7 +9,11 @@ import { byNumbers } from "./mentioned.ts";
 /** "got the sander back", and a whole note behind it; null where nothing was lent, or anything else is said. */
 export function lentBack(text: string, { books, today }: { books: Books; today: Day }): Reading[] | null {
   const lent = standing(books);
-  const things = lent.map((fact) => ({ names: namesOf(fact, books), to: fact.data.to }));
+  const things = lent.map((fact) => ({
+    names: namesOf(fact, books),
+    to: fact.data.to,
+    isNewest: fact === books.facts.at(-1),
+  }));
   const home = homeIn(text, things, today);
   if (!home) return null;
   const { data, pieces } = lent[home.which]!;

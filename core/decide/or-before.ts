@@ -1,3 +1,4 @@
+import { canMend } from "../mending/fields.ts";
 import { factsMeant } from "../mending/meant.ts";
 import type { Reading } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
@@ -17,11 +18,26 @@ const FETCHED = /\b(?:picked|pickd|collected|fetched)\b/i;
 /** The note with the other thing that the books make of it; null where they make nothing else of it. */
 export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
   if (reading.asNew) return null;
+  const told = toldBefore(reading, desk);
+  if (told) return told;
   const before = costBefore(reading, desk) ?? measureBefore(reading, desk) ?? saleOfHeld(reading, desk);
   if (!before) return null;
   const { text, line } = reading;
   const why = whyOf({ kind: before.kind === "mend" ? "newOrOld" : "anotherPerson" });
   return { kind: "unclear", why, could: [before, { ...reading, asNew: true }], text, line };
+}
+
+const POINTS_OUT = /^(?:oh |hm+ |no |oops |actually |wait |and )*(?:the|that|my) /i;
+
+/** "oh the paint was 16" of the one paint that was noted today: another price for it. */
+function toldBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {
+  const mend =
+    reading.kind === "unclear" && reading.why === whyOf({ kind: "newOrOld" })
+      ? reading.could?.find(({ kind }) => kind === "mend")
+      : costBefore(reading, { ...desk, ...(past ? { past } : {}) });
+  if (!past || mend?.kind !== "mend" || !POINTS_OUT.test(reading.text)) return null;
+  const [fact, ...others] = factsMeant(mend.of ?? {}, { ...desk, confirmed: [] }, past);
+  return fact && others.length === 0 && past.isToday(fact) && canMend(fact.kind, mend.to ?? {}) ? mend : null;
 }
 
 /** "desk paint was 13.50" where paint for the desk is on the books: another price for it, or more of it? */

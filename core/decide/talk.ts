@@ -96,7 +96,8 @@ function settledBy(
   if (mention.half && !count) return null;
   if (mention.alike) return ofSameKind(spoken, count ?? 1, books);
   if (!other) {
-    if (spoken.length === count) return byNumbers(spoken);
+    // "sold one 15" behind a single piece is hardly that one.
+    if (spoken.length === count) return count > 1 ? byNumbers(spoken) : null;
     const isOfOneName = name !== undefined && names.length === 0 && spoken.length > (count ?? 0);
     if (isOfOneName) return [{ name, count: count! }];
     const all = allOfThem(count!, reading, books);
@@ -130,7 +131,7 @@ function piecesMeant(
   const isIt =
     "pieces" in reading &&
     Array.isArray(reading.pieces) &&
-    reading.pieces.some(({ it, count }) => it && count === undefined);
+    reading.pieces.some(({ it, count, half }) => it && count === undefined && !half);
   if (!isMissing && !isOpen && !isIt) return undefined;
   // A purchase makes its own pieces.
   if (reading.kind === "buy") return undefined;

@@ -18,6 +18,7 @@ const IN_DATA = [
   "buyer",
   "source",
   "loan",
+  "how",
   "fee",
   "owed",
   "paid",
@@ -96,7 +97,7 @@ function moved(fact: NewFact, mentions: readonly Mention[], { books }: Desk): Ch
         ? allHere(books)
         : [];
     // "for both": where that many are here, it is those.
-    if (all.length > 0 && all.length === mention.count) {
+    if (all.length > 0 && all.length === (mention.count ?? all.length)) {
       for (const number of all) taken.add(number);
       continue;
     }
@@ -111,7 +112,7 @@ function moved(fact: NewFact, mentions: readonly Mention[], { books }: Desk): Ch
 }
 
 /** Those here of the names of these, and none of them. */
-function otherThan(numbers: readonly number[], books: Books): number[] {
+export function otherThan(numbers: readonly number[], books: Books): number[] {
   const names = new Set(numbers.map((number) => books.pieces.get(number)!.name));
   return [...books.pieces.values()]
     .filter(({ number, name, gone }) => names.has(name) && gone === null && !numbers.includes(number))

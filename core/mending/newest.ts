@@ -3,11 +3,12 @@ import type { Fact } from "../books/facts.ts";
 import type { MendField } from "../books/rules.ts";
 import type { Choice, Desk, Effect } from "../decide/decision.ts";
 import { mentionLabel } from "../decide/mention-words.ts";
-import { byNumbers } from "../decide/mentioned.ts";
+import { byNumbers, mentionsOf } from "../decide/mentioned.ts";
 import { type Cents, show } from "../money.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
-import { bears } from "../notes/verbs.ts";
+import { bears, language } from "../notes/verbs.ts";
+import { otherThan } from "./changed.ts";
 import { canMend, type MendTo, mendFieldsOf } from "./fields.ts";
 import { isMeant, isOfWhat } from "./meant.ts";
 
@@ -48,6 +49,41 @@ export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null
 function nameField(fact: Fact, name: string): MendField | undefined {
   const data = fact.data as Record<string, unknown>;
   return mendFieldsOf(fact.kind).find((field) => data[field] === name);
+}
+
+/** "no wait we kept it", "no the other one's done": what of the newest note is another, where that is of the same kind. */
+export function mendOfRestated(reading: Reading, { past, books }: Looking): Reading | null {
+  const fact = past?.before();
+  if (!fact || fact.kind !== reading.kind) return null;
+  const { text, line, date } = reading;
+  const said = reading as unknown as Record<string, unknown>;
+  const had = fact.data as Record<string, unknown>;
+  const main = language().grammars.get(reading.kind)?.main;
+  const amount = main ? (said[main] as Cents | undefined) : undefined;
+  const isOther = amount !== undefined && amount !== fact.amount;
+  const pieces = mentionsOf(reading).filter(({ it }) => !it);
+  const named = pieces.filter(({ other }) => !other);
+  const isSame = isOfPieces(fact, named, books);
+  const fields = (["how", "method"] as const).filter(
+    (field) => said[field] !== undefined && said[field] !== had[field],
+  );
+  const to: MendTo = {
+    ...(isOther ? { amount } : {}),
+    ...(date === undefined ? {} : { date }),
+    ...(pieces.length > 0 && !(isSame && named.length > 0) ? { pieces } : {}),
+    ...Object.fromEntries(fields.map((field) => [field, said[field]])),
+  };
+  if (Object.keys(to).length === 0 || !canMend(fact.kind, to)) return null;
+  const mend: Mend = { kind: "mend", of: { fact: fact.id }, to, text, line };
+  if (isSame) return mend;
+  // "no, sold the desk 90": the desk in the place of the chest, or the desk as well.
+  return {
+    kind: "unclear",
+    why: whyOf({ kind: "newOrOld" }),
+    could: [mend, { ...reading, asNew: true }],
+    text,
+    line,
+  };
 }
 
 /** "two of them": as many of what was bought, for what was paid in all or for each. */
@@ -127,7 +163,7 @@ export function mendOfFix(reading: Fix, { past, books }: Looking): Mend | null {
 const COUNT_MAX = 12;
 
 /** "30 not 24" where 24 were the miles, the minutes or the pieces of the newest note: no money, yet read like it. */
-export function asMeasure(reading: Mend, { past }: Looking): Mend {
+export function asMeasure(reading: Mend, { past, books }: Looking): Mend {
   const { of = {}, to = {} } = reading;
   const isBare = Object.keys(of).join() === "amount" && Object.keys(to).join() === "amount";
   const fact = isBare ? past?.newest() : undefined;
@@ -137,9 +173,12 @@ export function asMeasure(reading: Mend, { past }: Looking): Mend {
   if (fact.kind === "drive" && Number(fact.data.miles) === was) return changed({ miles: String(is) });
   if (!Number.isInteger(is)) return reading;
   if (fact.kind === "work" && fact.data.minutes === was) return changed({ minutes: is });
+  if (fact.pieces.length !== was || is > COUNT_MAX) return reading;
   const [first] = fact.kind === "buy" ? fact.data.made : [];
-  if (!first || fact.pieces.length !== was || is > COUNT_MAX) return reading;
-  return changed({ pieces: [{ ...first, count: is }] });
+  if (first) return changed({ pieces: [{ ...first, count: is }] });
+  // "three not two" of what was sold: of the same name, those of the note first.
+  const all = [...fact.pieces, ...otherThan(fact.pieces, books)];
+  return all.length < is ? reading : changed({ pieces: byNumbers(all.slice(0, is)) });
 }
 
 /**

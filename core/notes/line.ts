@@ -36,7 +36,7 @@ import { meantBy, tokensOf } from "./tokens.ts";
 import { isBotWord, tellsNoFact, unclear } from "./unclear.ts";
 import { bears, language } from "./verbs.ts";
 import { withNoteWithin } from "./within.ts";
-import { BESIDE_MISREAD, MISREAD } from "./words/mending.ts";
+import { BESIDE_MISREAD, MISREAD, REDOES } from "./words/mending.ts";
 import { SAYS_HOUR } from "./words/times.ts";
 
 /** Where a clause's tokens stand in the line as typed. */
@@ -142,6 +142,9 @@ function withBack(
   const isCut = others.length > 0 && corrects(said[0]!.text) && !readings.some(isWholeNote);
   const mayCorrect =
     isCut || (others.length === 0 && (isOpenToCorrection(reading) || said.some(correctsByItself)));
+  // "no wait we kept it": the note before, told anew.
+  if (others.length === 0 && !isUnclear && REDOES.has(said[0]!.text))
+    return [{ ...reading, back: { restated: true } }];
   if (!isUnclear && !isOpen && !mayCorrect) return readings;
   const { text, line } = place;
   const tokens = lexed(typed.line);

@@ -16,6 +16,7 @@ import {
   ONE_MORE,
   ONTO,
   PAID_WORDS,
+  PIECES,
   POINTS_OUT,
   SEVERAL,
   STANDS_FOR_TRADED,
@@ -118,19 +119,27 @@ function countedOf(tokens: readonly Tok[], at: number): Found | null {
   const { text } = tokens[at]!;
   if (text === "half of" && SEVERAL.has(tokens[at + 1]?.text ?? ""))
     return { mention: { it: true, half: true }, to: at + 2 };
-  if (text === "one") return oneOfThem(tokens, at);
-  const count = countOf(tokens[at]);
-  if (count === null || tokens[at + 1]?.text !== "of" || !SEVERAL.has(tokens[at + 2]?.text ?? ""))
-    return null;
-  return { mention: { it: true, count }, to: at + 3 };
+  const dozen = text === "half" && tokens[at + 1]?.text === "a" && tokens[at + 2]?.text === "dozen";
+  const end = dozen ? at + 3 : PIECES.has(tokens[at + 1]?.text ?? "") ? at + 2 : at + 1;
+  const count = dozen ? 6 : (countOf(tokens[at]) ?? (text === "one" ? 1 : null));
+  const isOfThem =
+    tokens[end]?.text === "of" && (SEVERAL.has(tokens[end + 1]?.text ?? "") || isWhole(tokens, at, end));
+  if (count !== null && isOfThem) return { mention: { it: true, count }, to: end + 2 };
+  return text === "one" ? oneOfThem(tokens, at) : null;
 }
+
+/** "one piece of it": of a set. */
+const isWhole = (tokens: readonly Tok[], at: number, end: number): boolean =>
+  end === at + 2 && tokens[end + 1]?.text === "it";
 
 /** "one is done", "trashed one, legs were rotten": one of those spoken of, and nothing that it is one of. */
 function oneOfThem(tokens: readonly Tok[], at: number): Found | null {
   const [before, next] = [tokens[at - 1], tokens[at + 1]];
   const isFirst = tokens.slice(0, at).every(({ kind, roles }) => kind === "mark" || roles.filler === true);
   const isLed = isFirst && next !== undefined && isOfStanding(next);
-  const isEnd = next === undefined || (next.kind === "mark" && !isPriced(tokens, at + 1));
+  // "sold one 20"; "sold one for 45" may be any.
+  const isEnd =
+    next === undefined || next.kind === "amount" || (next.kind === "mark" && !isPriced(tokens, at + 1));
   const isBehind = before !== undefined && isToldOf(before) && isEnd;
   return isLed || isBehind ? { mention: { it: true, count: 1 }, to: at + 1 } : null;
 }
@@ -248,6 +257,9 @@ function lastOnes(tokens: readonly Tok[], at: number): Found | null {
   const isMoreTold = tokens[at + 2] !== undefined && isOfStanding(tokens[at + 2]!);
   if (more !== null && more <= OTHERS_MAX && isMoreTold && at === 0)
     return { mention: { other: true, count: more }, to: at + 2 };
+  const isOneMoreTold = tokens[at + 1] !== undefined && isOfStanding(tokens[at + 1]!);
+  if (tokens[at]!.text === "one more" && isOneMoreTold && at === 0)
+    return { mention: { other: true, count: 1 }, to: at + 1 };
   if (tokens[at]!.text !== "the") return null;
   const [word, next] = [tokens[at + 1]?.text, tokens[at + 2]];
   const isFirst = tokens.slice(0, at).every(({ roles, kind }) => kind === "mark" || roles.filler === true);

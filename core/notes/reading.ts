@@ -95,11 +95,12 @@ export interface Again {
 /**
  * How a line goes on from what stood before it: the newest note once more with these values in the place of its own
  * ("too": its amount is another one, and asked), or whole readings of the piece spoken of, likeliest first. `isEither`:
- * which of them, only the person knows. "mend": a correction of the newest note, where it can be one.
+ * which of them, only the person knows. "restated": the newest note told anew, where it is of that kind. "mend": a correction of the newest note, where it can be one.
  */
 export type Back =
   | { again: Again }
   | { could: Reading[]; isEither: boolean }
+  | { restated: true }
   | { mend: ReadingOf<"mend"> | ReadingOf<"fix"> };
 
 /** What every reading carries beside its fields. */

@@ -150,6 +150,8 @@ const NEXT_NOTE = /^(.+?)(?:,? and|,|[.;])(?: then)? (.+)$/i;
 export interface Lent {
   names: readonly string[];
   to: string | undefined;
+  /** Nothing was noted since. */
+  isNewest?: boolean;
 }
 
 /** Which of the things lent are back, by the order given, and the whole note behind it; null where anything else is said. */
@@ -172,14 +174,16 @@ export function homeIn(
 }
 
 function whichIsHome(text: string, lent: readonly Lent[]): number | null {
-  for (const [which, { names, to }] of lent.entries()) {
+  for (const [which, { names, to, isNewest }] of lent.entries()) {
     const thing = besideName(text, names);
     // Who had it, by all of the name or its last word: "uncle ray", "ray".
     const { who, rest } = besideName(thing.rest, to === undefined ? [] : [to, to.split(" ").at(-1)!]);
     const words = rest.trim().split(" ");
     // "joe brought it back", where joe has one thing of ours.
-    const isIt =
-      who !== undefined && words.includes("it") && lent.filter((other) => other.to === to).length === 1;
+    const isAlone = lent.filter((other) => other.to === to).length === 1;
+    // "she gave it back" right behind the loan.
+    const isTheirs = isNewest && words.some((word) => saysOf(word).includes("payer"));
+    const isIt = words.includes("it") && isAlone && (who !== undefined || isTheirs);
     if (thing.who === undefined && !isIt) continue;
     const isHome = words.some((word) => COMES_HOME.has(word));
     if (isHome && words.every((word) => COMES_HOME.has(word) || BESIDE_HOME.has(word))) return which;

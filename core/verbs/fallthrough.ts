@@ -285,7 +285,15 @@ function depositQuestion({ refunded, kept }: ReadingOf<"fallthrough">, deposit: 
     choices: [
       {
         label: `Gave back ${show(deposit)}`,
-        words: ["all", "everything"],
+        words: [
+          "all",
+          "everything",
+          "gave it back",
+          "gave it all back",
+          "i gave it back",
+          "all of it",
+          "refunded",
+        ],
         effect: { kind: "settle", change: { refunded: deposit } },
       },
       {

@@ -48,6 +48,7 @@ declare module "../notes/reading.ts" {
         /** One name in the place of another: whose or of what, the note tells that has it. */
         swap?: { now: string; then: string };
         loan?: string;
+        how?: RetireHow;
         /** One more piece, in equal shares with the one that was said. */
         also?: Mention;
       };

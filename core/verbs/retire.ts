@@ -20,6 +20,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"retire"> = {
+  mends: ["date", "pieces", "how"],
   data: z.strictObject({ how: z.enum(["kept", "given", "scrapped"]) }),
   apply(books, fact) {
     const problem = checkNotGone(books, fact.pieces) ?? checkNoDeposit(books, fact.pieces);

@@ -32,9 +32,9 @@ function joined(
 
 const PASSING = rolesOf<Head>({ plain: true });
 
-const WHOLE = rolesOf<Head>({ plain: true, whole: true });
+const WHOLE = turnedRoles<Head>({ plain: true, whole: true });
 
-const ASKING = rolesOf<Head>({ plain: true, asking: true });
+const ASKING = turnedRoles<Head>({ plain: true, asking: true });
 
 const HALF = "50";
 

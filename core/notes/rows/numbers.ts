@@ -44,6 +44,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "passing",
     "sold desk to 2 girls 140",
   ],
+  [
+    "^ !i|we|ive <word> [gave_us|gave_me|gave|handed_me|paid_me|left $ down] ;",
+    "deposit",
+    "pete gave us 20 down",
+  ],
   ["^ !i|we|ive <word> [put|left $ on|down|for] <art>? <piece>", "deposit", "bob put 20 on desk"],
   [
     "^ !i|we|ive <art>? <person>|<new> [put|left $ on] it|them|this ;",
@@ -278,6 +283,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "[#|a streets|blocks|doors|houses|towns|farms|street|block|door over|down|away|up]",
     "passing",
     "a guy two streets over bought it for 100",
+  ],
+  [
+    "<time> [right? before|after <art>? dinner|lunch|breakfast|supper|bed|bedtime|church|school|work|nap|coffee]",
+    "passing",
+    "sanded the crib an hour before dinner",
   ],
   // Times that are no work.
   ["[<time> ago]", "passing", "bought desk 40 15 min ago"],

@@ -216,6 +216,16 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "word",
     "the hutch is painted up and done",
   ],
+  [
+    "^ [<art>? <kin> says|said|texted|told_me|tells_me|called that?] it|the|<piece>",
+    "word",
+    "mom says it sold, 75",
+  ],
+  [
+    "^ [nobody|no_one wants|wanted|is_asking_about|asked_about|messaged_about|is_interested_in|was_interested_in] <art>? <piece>|it|them … knocked|dropped|lowered|marked|cut|took|reduced",
+    "word",
+    "nobody wants the hutch, knocked 20 off it",
+  ],
   // Which pieces it was not, where our own stand, what was fetched.
   [
     "<piece> … [,|but? without|minus|but_not|not|except|excluding|and_not|no <art>? <piece>]",

@@ -46,6 +46,11 @@ export const BESIDE_LOAN = wordSet(
   "to toward towards on onto into at the my loan more another an extra paid pay put sent send threw throw thrown dropped drop tossed toss chucked chuck transferred moved payment of i just again and also then",
 );
 
+/** Words around the loan that a payment was meant for. */
+export const LOAN_MEANT = wordSet(
+  "that it this was is were for to on the loan should be have been went meant no oops sorry wait i actually",
+);
+
 /** "the price", "her money". */
 export const WHOSE = wordSet("the her his their my that");
 

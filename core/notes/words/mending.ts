@@ -72,6 +72,8 @@ export const OPENERS: ReadonlySet<string> = new Set([
   ...["wait no", "no actually", "no make that", "oops it was", "my bad", "i mean", "was supposed to be"],
   ..."wrong only".split(" "),
 ]);
+/** Words that open the newest note told anew. */
+export const REDOES = wordSet("no nope nah oops wait no_wait wait_no no_actually actually");
 /** Those that may stand behind the value: "the hutch, sorry", "25 i mean". */
 export const BEHIND = wordSet("sorry actually oops i mean meant my_bad i_mean i_meant rather instead");
 /** Behind them: how it came to be wrong. */
@@ -97,7 +99,7 @@ export const BESIDE_MISREAD = wordSet(
 export const WRONG_ONES = wordSet("piece one item thing");
 /** Words between such an opening and the value. */
 export const LINKS: ReadonlySet<string> = new Set(
-  "oh ah hmm um uh ok well it its it's it’s thats that's i they he she was were is are been be there really just by the a an my and in".split(
+  "oh ah hm hmm um uh ok well it its it's it’s thats that's i they he she was were is are been be there really just by the a an my and in".split(
     " ",
   ),
 );
