@@ -64,6 +64,10 @@ export function plainWords(text: string): string[] {
     .replace(/\bcompare (?!to\b|with\b).*/, (all) =>
       all.replace(/ (?:to|with) (?!sell\b|finish\b|list\b)/g, " versus "),
     )
+    .replace(
+      /\bthis (month|week|quarter|year)\b(.*\b(?:than|to|vs|versus|against|with)) last$/,
+      "this $1$2 last $1",
+    )
     .replace(/\bdifference in (.{1,40}?) between\b/g, "$1 difference between")
     .replace(/\b(today|yesterday)s\b/g, "$1")
     .replace(MONTH_TO_MONTH, "$1 to $2")

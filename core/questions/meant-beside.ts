@@ -188,6 +188,15 @@ const TURNS: readonly Turn[] = [
     when: ({ marks, at, before }) => before?.period !== undefined && at === marks.length - 1,
     as: { cues: ["earn"] },
   },
+  {
+    // "Best selling kind by count"
+    of: /^count$/,
+    when: ({ marks, at, before }) =>
+      Boolean(before?.senses.flags.has("parted")) &&
+      endsHere({ marks, at } as Beside) &&
+      marks.some(({ text }) => /\bsell/.test(text)),
+    as: { cues: ["howMany", "sold"] },
+  },
   { of: /^age of$/, when: () => true, as: { cues: ["howLong", "had"] } },
   {
     // "Total sold to the nurse" is what she paid.

@@ -114,7 +114,8 @@ function boughtIt({ mark, at, link }: Item, measure: MeasureName, parts: Parts):
     marks[place]?.senses.cues.some((cue) => cue === "bought" || cue === "got") ?? false;
   // "Mom pieces"
   const next = marks[at + 1]?.senses;
-  const isTheirs = link === null && Boolean(next?.flags.has("generic") || next?.thing?.noun);
+  const isTheirs =
+    (link === null || link === "on") && Boolean(next?.flags.has("generic") || next?.thing?.noun);
   const person = mark.senses.own.find(({ dimension }) => dimension === "person");
   const isPossessive = person !== undefined && mark.text === possessiveOf(person.value.toLowerCase());
   // "Mom and dad's pieces"

@@ -91,6 +91,11 @@ function factOf(parts: Parts, f: Features): PieceFact | null {
   // "Who sold me the trunk" is asked of whom it was bought from.
   if (f.has("who") && /\bsold (?:it to )?(?:me|us)\b|\bsold \S+(?: \S+)? to (?:me|us)\b/.test(parts.said))
     return { ...PIECE_FACTS.find(({ name }) => name === "source")!, takes: ["who", "sold", "have"] };
+  if (/^(?:which|what) (?:buyer|customer)\b/.test(parts.said) && f.has("bought", "got", "took"))
+    return {
+      ...PIECE_FACTS.find(({ name }) => name === "buyer")!,
+      takes: ["which", "bought", "got", "took"],
+    };
   // "When did the nurse buy the hutch": the day of our sale.
   if (f.acting && f.has("when") && f.has("bought", "got", "took"))
     return { ...PIECE_FACTS.find(({ name }) => name === "sold")!, takes: ["when", "bought", "got", "took"] };
@@ -121,7 +126,8 @@ function factOf(parts: Parts, f: Features): PieceFact | null {
 function readFact(parts: Parts, fact: PieceFact, desk: Desk): PieceQuestion | Refusal {
   const found = narrowed(parts, "profit", desk);
   if ("kind" in found) return found;
-  const fault = leftOver(parts, fact.takes);
+  const used = new Set(fact.takes.includes("which") ? parts.groups.map(({ at }) => at) : []);
+  const fault = leftOver(parts, fact.takes, { used });
   if (fault) return fault;
   if (parts.amounts.length > 0) return refusal(parts.marks[parts.amounts[0]!.at]!);
   const filters = found.map(({ filter }) => filter);

@@ -35,7 +35,12 @@ export const LIST_WORDS: ReadonlySet<string> = new Set(
 /** The state whose pieces are wanted, and the word that says so; undefined where none is. */
 export function stateAsked(parts: Parts, f: Features): State | undefined {
   const found =
-    piecesShown(parts, f) ?? STATES.find(([cue]) => f.has(cue)) ?? placed(parts, f) ?? stands(parts, f);
+    piecesShown(parts, f) ??
+    STATES.find(
+      ([cue]) => f.has(cue) && !(cue === "owed" && f.piece && /\bowed (?:on|for)\b/.test(parts.said)),
+    ) ??
+    placed(parts, f) ??
+    stands(parts, f);
   return found?.[1] === "unlisted" && saysNotListed(parts) ? [found[0], "not listed"] : found;
 }
 

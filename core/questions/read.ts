@@ -104,7 +104,10 @@ function saysOfPieces({ marks, cues }: Parts, found: readonly Narrowing[]): bool
   return (
     (found.some(({ filter }) => filter.not) || cues.has("withoutBuying")) &&
     // "Spent on pieces" is one phrase.
-    marks.some(({ text }) => /(?:^| )(?:pieces|furniture|stuff|finds)$/.test(text))
+    marks.some(
+      ({ text, senses }) =>
+        /(?:^| )(?:pieces|furniture|stuff|finds)$/.test(text) && !senses.cues.includes("withoutBuying"),
+    )
   );
 }
 

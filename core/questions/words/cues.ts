@@ -309,6 +309,8 @@ export const CUES = {
     "received",
     "receive",
     "money received",
+    "gives us",
+    "give us",
   ],
   /** What one piece was sold for. */
   soldFor: [
@@ -1723,6 +1725,11 @@ export const CUES = {
     "whats in progress",
     "what is in progress",
     "whats in the works",
+    "started but not finished",
+    "started and not finished",
+    "started but havent finished",
+    "started but not yet finished",
+    "started but unfinished",
   ],
   unfinished: [
     "unfinished",
@@ -2346,6 +2353,7 @@ export const CUES = {
     "sit listed",
     "listing time",
     "days posted",
+    "time listed",
   ],
   sat: [
     "been sitting",
