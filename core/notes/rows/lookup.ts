@@ -47,6 +47,7 @@ type Standing = readonly (readonly Candidate[])[];
 
 const all: Candidate[] = [];
 const none: Candidate[][] = [];
+let made = 0;
 let lookup: Lookup | undefined;
 
 /** Hands in one more table, whose rows are made later, and gives its number: they are looked up with all others. */
@@ -55,7 +56,9 @@ export function handInRows(madeFor: (table: number) => readonly Candidate[]): nu
   none.push([]);
   makeLater(() => {
     all.push(...madeFor(table));
-    lookup = undefined;
+    made += 1;
+    // With the last of them, so that the first line does not wait for it.
+    lookup = made === none.length ? lookupOf() : undefined;
   });
   return table;
 }
@@ -66,10 +69,10 @@ function lookupOf(): Lookup {
   all.forEach((row, place) => {
     const at = told.length;
     told.push(...numbersOf(row, place));
-    for (const key of new Set([...row.pattern.key.rarest, ...row.pattern.key.classes])) {
+    for (const key of [...row.pattern.key.rarest, ...row.pattern.key.classes]) {
       const others = byKey.get(key);
-      if (others) others.push(at);
-      else byKey.set(key, [at]);
+      if (!others) byKey.set(key, [at]);
+      else if (others.at(-1) !== at) others.push(at);
     }
   });
   const places: number[] = [];
