@@ -72,6 +72,8 @@ async function addBot(folder) {
     entryNames: "bot",
     outExtension: { ".js": ".cjs" },
     define: { ...DEFINED, "import.meta.url": "fileUrl" },
+    // What is kept of the code does not know how to import: what is loaded late is required.
+    supported: { "dynamic-import": false },
     // As Node wraps such a module; the whole of the file, so that its source is not held twice.
     banner: { js: `(function (exports, require, module, __filename, __dirname) { const fileUrl = ${url};` },
     footer: { js: "})" },

@@ -1,7 +1,7 @@
 const { existsSync, readFileSync, writeFileSync } = require("node:fs");
 const { createRequire } = require("node:module");
 const { join } = require("node:path");
-const { constants, Script } = require("node:vm");
+const { Script } = require("node:vm");
 
 // Stands in the compiled folder as main.cjs: it runs bot.cjs with what the engine made of that source before, so that
 // a start need not do it again. Where that is missing, or another engine's, the start is slower and nothing else.
@@ -11,7 +11,6 @@ const cache = `${path}.cache`;
 const script = new Script(readFileSync(path, "latin1"), {
   filename: path,
   ...(existsSync(cache) ? { cachedData: readFileSync(cache) } : {}),
-  importModuleDynamically: constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
 });
 if (process.argv[2] === "keep-code")
   process.on("exit", () => writeFileSync(cache, script.createCachedData()));

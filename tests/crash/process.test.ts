@@ -123,6 +123,22 @@ describe.concurrent("starting", () => {
   });
 });
 
+describe.concurrent("while it runs", () => {
+  it("files come from the bot itself and pictures from a process beside it", async ({ place }) => {
+    place.start();
+    place.standin.say("bought dresser 30");
+    await place.standin.waitForReply("dresser");
+    place.standin.say("export");
+    const files = () => place.standin.sent().flatMap(({ file }) => file ?? []);
+    const workbook = await place.standin.waitFor(() => files()[0]);
+    expect(workbook).toMatchObject({ name: expect.stringMatching(/\.xlsx$/) });
+    place.standin.say("chart of spending by month");
+    const isPicture = ({ method }: { method: string }) => method === "sendPhoto";
+    await place.standin.waitFor(() => place.standin.sent().find(isPicture));
+    expect(place.bots[0]?.output).not.toContain("file not made");
+  });
+});
+
 describe.concurrent("one writer", () => {
   it("a second one refuses and says why; readers run beside; a killed one frees the place", async ({
     place,
