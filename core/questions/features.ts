@@ -2,6 +2,7 @@ import type { Mark } from "./marks.ts";
 import { asksFigure, cutsOf, type Parts } from "./parts.ts";
 import type { Period } from "./query.ts";
 import type { Features } from "./rule.ts";
+import { whomOf } from "./whom.ts";
 import type { Cue } from "./words/cues.ts";
 import { LISTERS } from "./words/plain.ts";
 
@@ -141,25 +142,6 @@ export function featuresOf(parts: Parts): Features {
     generic: parts.marks.some(({ senses }) => senses.flags.has("generic")),
     average: parts.cues.has("average") || parts.cues.has("median"),
   };
-}
-
-/** "who did i sell to", "where did i buy stuff", "where have i sold things". */
-function whomOf(said: string): Features["whom"] {
-  if (
-    /^who(?:m| all)? (?:did|have|do) (?:i|we) (?:sell|sold) (?:stuff |pieces |things |furniture )?to\b/.test(
-      said,
-    )
-  )
-    return "buyer";
-  if (
-    /^(?:who|where)(?:m| all)? (?:did|have|do) (?:i|we) (?:buy|bought|get|got) /.test(`${said} `) &&
-    !/ it\b/.test(said)
-  )
-    return "source";
-  const isOfTime =
-    /^who(?: all| has)? bought (?:stuff |something |anything |pieces )?(?:in|on|during|this|last|since|from me|today|yesterday)\b/;
-  if (isOfTime.test(said)) return "buyer";
-  return /^where (?:did|have|do) (?:i|we) (?:sell|sold) /.test(`${said} `) ? "place" : null;
 }
 
 /** A day, and a month or year, which answer with more than a figure. */

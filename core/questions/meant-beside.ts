@@ -1,86 +1,27 @@
+import {
+  ARTICLE,
+  type Beside,
+  endsHere,
+  follows,
+  has,
+  isAndAll,
+  isBought,
+  isMade,
+  isOfLoans,
+  isOfOne,
+  isSomebody,
+  isStream,
+  OF_COUNTS,
+  OF_DEEDS,
+  owns,
+  TAKING,
+  type Turn,
+} from "./beside.ts";
 import type { Mark } from "./marks.ts";
-import type { Flag, Senses } from "./phrases.ts";
-import type { Cue } from "./words/cues.ts";
 
 /*
  * Words that mean something else beside certain others: "sold for cash" is no price, "which have sold" is no having.
  */
-
-/** A word and those around it. */
-interface Beside {
-  marks: readonly Mark[];
-  at: number;
-  mark: Mark;
-  before: Mark | undefined;
-  next: Mark | undefined;
-  /** The first word of the question that says something. */
-  first: string;
-}
-
-/** One word turned: which, beside what, and into what; `unknown` is a word that nobody knows there. */
-interface Turn {
-  of: RegExp;
-  when(beside: Beside): boolean;
-  as: Partial<Omit<Senses, "flags">> & { flags?: readonly Flag[]; text?: string; unknown?: true };
-}
-
-/** What may be counted of pieces. */
-export const OF_COUNTS: readonly Cue[] = ["bought", "sold", "finished", "listed", "unsold"];
-
-/** What is done to pieces. */
-const OF_DEEDS: readonly Cue[] = [
-  "sold",
-  "finished",
-  "listed",
-  "started",
-  "returned",
-  "kept",
-  "given",
-  "scrapped",
-  "traded",
-];
-
-const OPENERS: ReadonlySet<string> = new Set(
-  "hey hi hello yo ok okay so and well um uh hm hmm oh please pls also but then bot now remind tell me let know lemme".split(
-    " ",
-  ),
-);
-
-/** The first word of some marks that says something. */
-export function firstOf(marks: readonly Mark[]): string {
-  for (const { text } of marks) for (const word of text.split(" ")) if (!OPENERS.has(word)) return word;
-  return "";
-}
-
-const has = (mark: Mark | undefined, ...cues: readonly Cue[]): boolean =>
-  mark?.senses.cues.some((cue) => cues.includes(cue)) ?? false;
-const owns = (mark: Mark | undefined, dimension: string): boolean =>
-  mark?.senses.own.some((own) => own.dimension === dimension) ?? false;
-const isOfLoans = (mark: Mark): boolean => has(mark, "loan") || /\bloans?\b/.test(mark.text);
-const isBought = (mark: Mark): boolean => mark.senses.thing?.supply !== undefined || owns(mark, "what");
-const isStream = (mark: Mark | undefined): boolean =>
-  mark?.senses.thing?.stream !== undefined || owns(mark, "stream");
-const isSomebody = (mark: Mark): boolean =>
-  /\b(?:i|we|who|how|people|buyers?)\b/.test(mark.text) || owns(mark, "buyer") || owns(mark, "person");
-const follows = (beside: Beside, words: RegExp): boolean => words.test(beside.before?.text ?? "");
-const isMade = ({ marks }: Beside): boolean => marks.some((mark) => has(mark, "earn", "net"));
-const isJoining = ({ senses: { flags } }: Mark): boolean =>
-  flags.has("or") || flags.has("and") || flags.has("compare") || flags.has("than");
-
-const TAKING = /^(?:including|counting|include|adding in|plus|with)$/;
-const ARTICLE = /(?:^| )(?:the|an?|my|our)$/;
-
-/** "Paint and hinges and all": whether so many things bought lead up to "and all" at the end. */
-function isAndAll({ marks, at }: Beside): boolean {
-  const end = marks.length - 2;
-  if (marks[end]?.text !== "and" || marks[end + 1]?.text !== "all") return false;
-  return marks.slice(at, end).every((mark) => isBought(mark) || mark.senses.flags.has("and"));
-}
-
-/** Only a stretch of time and small words follow. */
-function endsHere({ marks, at }: Beside): boolean {
-  return marks.slice(at + 1).every(({ period, senses }) => period !== undefined || senses.link !== undefined);
-}
 
 const TURNS: readonly Turn[] = [
   {
@@ -331,11 +272,6 @@ const TURNS: readonly Turn[] = [
     as: { cues: ["everything"] },
   },
 ];
-
-/** "Which lamp made more": nothing stands beside what is asked of. */
-function isOfOne(beside: Beside): boolean {
-  return /^(?:which|who)$/.test(beside.first) && endsHere(beside) && !beside.marks.some(isJoining);
-}
 
 /** A mark as the ones beside it have it. */
 export function meantBeside(marks: readonly Mark[], at: number, first: string): Mark {

@@ -1,5 +1,6 @@
+import { firstOf, OF_COUNTS } from "./beside.ts";
 import type { Mark } from "./marks.ts";
-import { firstOf, meantBeside, OF_COUNTS } from "./meant-beside.ts";
+import { meantBeside } from "./meant-beside.ts";
 import type { Building, Item, Parts } from "./parts.ts";
 import { Sorter } from "./sorter.ts";
 import type { Cue } from "./words/cues.ts";
