@@ -165,7 +165,7 @@ describe.concurrent("the line to Telegram", () => {
   });
 
   it("another poller is waited out for a while, then the bot gives up", async () => {
-    const started = await bench({ conflict: { milliseconds: 400, pauseMilliseconds: 20 } });
+    const started = await bench({ conflict: { milliseconds: 1_500, pauseMilliseconds: 20 } });
     const { standin } = started;
     standin.fail("getUpdates", { kind: "status", code: 409 }, 3);
     standin.say("first");
