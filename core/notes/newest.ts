@@ -175,8 +175,13 @@ function nameForName(tokens: readonly Tok[]): { now: string; then: string } | nu
     ),
   );
   const not = said.findIndex(({ text }) => OLD.has(text));
+  // "the hold is for nell not rosa": the name stands behind its preposition.
   const [now, then] = [said.slice(0, not), said.slice(not + 1)].map((part) =>
-    textOf(part.filter(({ text }) => !ARTICLES.has(text) && !BEFORE_NAME.has(text))),
+    textOf(
+      part
+        .slice(part.findLastIndex(({ text }) => BEFORE_NAME.has(text)) + 1)
+        .filter(({ text }) => !ARTICLES.has(text)),
+    ),
   );
   const isWords = said.every(({ kind, roles }) => kind === "word" && roles.method === undefined);
   return not > 0 && isWords && now && then ? { now, then } : null;

@@ -287,7 +287,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ],
   // What a stream costs is no income.
   [
-    "[<stream> cost|costs|order|ticket|tickets|art|supplies|fee|fees|signup|registration|materials|booth|table] <art>? $",
+    "[<stream> cost|costs|cost_me|cost_us|order|ticket|tickets|art|supplies|fee|fees|signup|registration|materials|booth|table] <art>? $",
     "cost",
     "workshop ticket 50",
   ],
