@@ -77,7 +77,10 @@ export type NewFact = {
   [K in FactKind]: { kind: K; data: FactData[K] } & Pick<
     FactCommon,
     "day" | "pieces" | "amount" | "by" | "repeat"
-  >;
+  > & {
+      /** A replacement that stands last on its day: what it is about came on the books after the one before it. */
+      last?: true;
+    };
 }[FactKind];
 
 /**
@@ -123,7 +126,8 @@ function alike(
  * note of the one before it. Its day is its own, so that another day sorts it by the order first recorded.
  */
 export function recordedInPlaceOf(before: Fact, fact: NewFact, by: Recording): Fact {
-  return alike(fact, by, { ...before, repeat: before.repeat ?? fact.repeat });
+  const place = fact.last ? by.id : before.place;
+  return alike(fact, by, { ...before, place, repeat: before.repeat ?? fact.repeat });
 }
 
 /** The amount of a fact whose kind has one, in cents. Missing, negative or broken amounts are bugs and throw. */

@@ -206,8 +206,18 @@ function amend(reading: MendReading, amendment: Amendment, desk: Desk, past: Pas
   const odd = facts.some(({ fact }) => !rulesOf(fact.kind).data.safeParse(fact.data).success);
   if (odd) return { kind: "refuse", why: "That does not go together with the rest of that note." };
   const folded = foldFacts(standingAfter(amendment, desk));
-  if (folded.kind === "folded")
-    return { kind: "act", effect: { kind: "amend", voids: voids.map(({ id }) => id), facts } };
+  const done = (made: Amendment["facts"]): Decision => ({
+    kind: "act",
+    effect: { kind: "amend", voids: voids.map(({ id }) => id), facts: made },
+  });
+  if (folded.kind === "folded") return done(facts);
+  // "those hinges were for the bench", which was bought later that day.
+  const later = facts.map((each) => ({ ...each, fact: { ...each.fact, last: true as const } }));
+  if (
+    folded.problem.kind === "not bought yet" &&
+    foldFacts(standingAfter({ ...amendment, facts: later }, desk)).kind === "folded"
+  )
+    return done(later);
   const why = problemWords(folded.problem, desk.books, desk.today);
   const inTheWay = desk.books.facts.find(({ id }) => id === folded.fact.id);
   if (!inTheWay) return { kind: "refuse", why };

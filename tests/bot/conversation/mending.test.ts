@@ -43,6 +43,14 @@ describe("a correction in plain words", () => {
     expect(chat.statement().pieces).toEqual([]);
   });
 
+  test("moves a cost to a piece that was bought later that day, and back", () => {
+    for (const note of ["bought trunk 25", "hinges 9 for trunk", "bought bench 14"]) chat.say(note);
+    expect(chat.say("those hinges were for the bench").text).toContain("Hinges 9.00 for #2 bench");
+    expect([piece(1)?.materials, piece(2)?.materials]).toEqual(["0.00", "9.00"]);
+    chat.say("undo");
+    expect([piece(1)?.materials, piece(2)?.materials]).toEqual(["9.00", "0.00"]);
+  });
+
   test("takes a fact out, and brings it back", () => {
     chat.say("bought desk 30");
     chat.say("drove 24 miles");
