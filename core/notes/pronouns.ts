@@ -207,7 +207,7 @@ function others(tokens: readonly Tok[], at: number): Found | null {
   const isCounted =
     behind === undefined ? isSpelled(next!) : behind.kind === "amount" || isOfStanding(behind);
   if (isCount && isCounted) return { mention: { other: true, count }, to: from + 2 };
-  const isAlone = from > at && isOtherAlone(tokens[at - 1], next);
+  const isAlone = from > at && (isOtherAlone(tokens[at - 1], next) || isSubject(tokens, at, from + 1));
   return isAlone ? { mention: { other: true, count: 1 }, to: from + 1 } : null;
 }
 
@@ -219,6 +219,17 @@ function isOtherAlone(before: Tok | undefined, next: Tok | undefined): boolean {
   const isEnd =
     next === undefined || next.kind === "mark" || next.kind === "duration" || BEFORE_PRICE.has(next.text);
   return isEnd && (isTold || before.roles.labor === true);
+}
+
+/** "sold one 35 and the other is on hold": what a clause behind a joint begins with, before its verb. */
+function isSubject(tokens: readonly Tok[], at: number, verb: number): boolean {
+  const before = tokens[at - 1];
+  if (before && before.kind !== "mark" && !AND.has(before.text)) return false;
+  const next = tokens[verb];
+  if (!next) return false;
+  const isBe =
+    BE.has(next.text) && tokens[verb + 1]?.roles.heads?.some(({ kind }) => bears(kind, "of pieces")) === true;
+  return isOfStanding(next) || isBe;
 }
 
 /** A verb of what becomes of a piece, and no word of paying. */
@@ -263,8 +274,9 @@ function lastOnes(tokens: readonly Tok[], at: number): Found | null {
   if (tokens[at]!.text !== "the") return null;
   const [word, next] = [tokens[at + 1]?.text, tokens[at + 2]];
   const isFirst = tokens.slice(0, at).every(({ roles, kind }) => kind === "mark" || roles.filler === true);
+  const opens = isFirst || tokens[at - 1]!.kind === "mark" || AND.has(tokens[at - 1]!.text);
   const isTold = (token: Tok | undefined) =>
-    isFirst && token !== undefined && (isOfStanding(token) || BE.has(token.text));
+    opens && token !== undefined && (isOfStanding(token) || BE.has(token.text));
   if (word === "rest" && isTold(next)) return { mention: { other: true, plural: true }, to: at + 2 };
   if ((word !== "last" && word !== "remaining" && word !== "other") || !next) return null;
   const count = ONE.has(next.text) ? 1 : countOf(next);
