@@ -41,7 +41,7 @@ function latestPieces(turn: Turn): number[] | undefined {
   const since = Math.max(fact?.note ?? 0, asked?.day === today ? asked.note : 0);
   const waiting = ledger.questions.allOpen(person).findLast((question) => question.note > since);
   const named = waiting && isSaidToday(turn, waiting.asked) ? mentionsIn(waiting.matter.reading) : [];
-  if (named.length > 0 && waiting!.note !== turn.note) return piecesNamed(named, turn);
+  if (named.length > 0) return piecesNamed(named, turn);
   if (asked && asked.day === today && asked.note > (fact?.note ?? 0)) return asked.pieces;
   if (!fact) return undefined;
   return isOfToday(turn, fact) ? fact.pieces : undefined;

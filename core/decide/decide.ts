@@ -170,7 +170,7 @@ export function meant(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
   const settled = backedOutOf(reading, desk) ?? paidOf(reading, desk);
   if (settled) return { ...matter, reading: settled };
   const ours = byTheSame(reading, desk);
-  if (ours) return { ...matter, reading: ours };
+  if (ours) return { ...matter, reading: talkedOf(ours, desk, deciding) };
   const redated = dayOfBefore(reading, desk);
   if (redated) return { ...matter, reading: redated };
   const doubted = orBefore(reading, desk);
