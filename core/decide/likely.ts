@@ -1,4 +1,5 @@
 import { statusOf } from "../books/piece.ts";
+import type { Tok } from "../notes/clause.ts";
 import { lexed } from "../notes/line.ts";
 import type { Kind, Reading, ReadingOf } from "../notes/reading.ts";
 import { centsIn } from "../notes/slots/money.ts";
@@ -31,7 +32,10 @@ export function likelyOf(
   const tokens = lexed(text);
   const [amount, ...others] = tokens.filter(({ kind }) => kind === "amount");
   const isOfOther = tokens.some(({ kind, text: word }) => MEASURES.has(kind) || word === "?");
-  const cents = amount && others.length === 0 && !isOfOther && !amount.each ? centsIn(amount) : null;
+  // "3 no shows in a row", "14 views"
+  const isCount = !amount?.amount?.money && isCounted(tokens[tokens.indexOf(amount!) + 1]);
+  const cents =
+    amount && !isCount && others.length === 0 && !isOfOther && !amount.each ? centsIn(amount) : null;
   if (cents === null || cents === 0) return [];
   const spoken = (talk?.replied ?? talk?.latest ?? []).map((number) => books.pieces.get(number)!);
   const [first] = spoken;
@@ -47,6 +51,10 @@ export function likelyOf(
     fact && isNear ? [{ kind: "mend", of: { fact: fact.id }, to: { amount: cents }, text, line }] : [];
   return [...ofPieces, ...mend];
 }
+
+/** What stands behind a number that counts it. */
+const isCounted = (next: Tok | undefined): boolean =>
+  next?.kind === "word" && next.roles.filler !== true && next.roles.method === undefined;
 
 /** Tokens of something else than an amount of money: it is told of another thing. */
 const MEASURES: ReadonlySet<string> = new Set(["piece", "duration", "miles", "percent", "clock", "grain"]);

@@ -25,7 +25,9 @@ export function factsMeant(of: MendOf, { books }: Desk, past: Past): Fact[] {
   const all = books.facts.filter((fact) => fact.kind !== "sent").sort((a, b) => b.place - a.place);
   const replied = all.filter((fact) => fact.root === past.replied);
   const pieceOf = (number: number) => books.pieces.get(number)!;
-  const fitting = (replied.length > 0 ? replied : all).filter(
+  // "monday, not today" in reply to what is still asked about is of no other note.
+  const isOfReply = replied.length > 0 || (past.replied !== null && of.back !== undefined);
+  const fitting = (isOfReply ? replied : all).filter(
     (fact) =>
       isOfKind(fact, of, pieceOf) &&
       isOfWhat(fact, of.what) &&
@@ -81,6 +83,10 @@ export function isMeant(mention: Mention, piece: Readonly<Piece>): boolean {
   if (mention.it) return true;
   if (mention.number !== undefined) return mention.number === piece.number;
   if (mention.name === undefined) return false;
+  const [kind] = piece.name.split(" of ");
+  // "the chest" of a chest of drawers.
+  if (mention.name === kind && kind !== piece.name)
+    return (mention.traits ?? []).every((trait) => piece.traits.includes(trait));
   const words = [...piece.traits, ...piece.name.split(" ")];
   const said = [...(mention.traits ?? []), ...mention.name.split(" ")];
   if (said.at(-1) === words.at(-1)) return said.every((word) => words.includes(word));

@@ -9,7 +9,17 @@ import { bears } from "./verbs.ts";
 import { ARTICLES } from "./words/filler.ts";
 import { KIND_NOUNS } from "./words/kinds.ts";
 import { LABOR_NAMES } from "./words/labors.ts";
-import { BACK, ENTERED, FIELDS, LAST, OLD, POINTING, SAME_AS_BEFORE, SKIPPED } from "./words/mending.ts";
+import {
+  BACK,
+  ENTERED,
+  FIELDS,
+  LAST,
+  OLD,
+  POINTING,
+  SAME_AS_BEFORE,
+  SKIPPED,
+  TRIPS,
+} from "./words/mending.ts";
 
 /* The two sides of a correction: what it speaks of, and what becomes of it. */
 
@@ -180,6 +190,8 @@ export function takeTo(tokens: readonly Tok[], said: Side, today: Day): boolean 
       to.source = restOf(tokens, at);
     else if (to.buyer !== undefined || to.source !== undefined) continue;
     else if (kind === "word" && roles.trait && isPieceAlone(said)) to.traits = [...(to.traits ?? []), text];
+    // "gas was for the buffet trip"
+    else if (to.pieces !== undefined && TRIPS.has(text)) continue;
     else if (!isSkipped(token) && text !== "to" && text !== "for") return false;
   }
   return true;

@@ -32,6 +32,8 @@ export const FIELDS: Readonly<Record<string, "buyer" | "source">> = {
   source: "source",
   seller: "source",
 };
+/** Behind the piece that something was for: "the buffet trip". */
+export const TRIPS = wordSet("trip run job project pickup delivery");
 /** Somebody or something as in a note before. */
 export const SAME_AS_BEFORE = wordSet("same");
 /** Behind them stands what it was. */
