@@ -137,6 +137,9 @@ function piecesMeant(
   if (reading.kind === "buy") return undefined;
   if (talk.replied) return talk.replied;
   if (reading.follows || isIt) return talk.latest;
+  // "gave back 15, it had a scratch": of the sale just told.
+  const isSold = talk.latest?.every((number) => books.pieces.get(number)?.gone === "sold") === true;
+  if (isMissing && isSold && bears(reading.kind, "behind a sale")) return talk.latest;
   const isDone = bears(reading.kind, "standing pieces");
   if (
     !bears(reading.kind, "at work") ||

@@ -106,6 +106,8 @@ export type Bearing =
   | "wish"
   /** It is done to the piece in hand, and leaves it there: what is said next is likely of it too. */
   | "at work"
+  /** Without a piece it is of the sale spoken of last. */
+  | "behind a sale"
   /** It may be a standing note. */
   | "repeats"
   /** It is about an earlier note. */

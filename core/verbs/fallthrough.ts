@@ -55,6 +55,9 @@ const rules: FactRules<"fallthrough"> = {
 
 /** How a buyer leaves a deal, or a deal its buyer. */
 const OUT_OF_IT = [
+  ...["cant make it", "wont make it", "cant come", "isnt going to make it", "not going to make it"].flatMap(
+    (no) => [`${no} anymore`, `${no} after all`],
+  ),
   ...["pulled out", "pulled out of", "walked on", "walked away from", "lost the sale", "lost the buyer"],
   ...["lost my buyer", "lost our buyer", "never came for", "never came to get", "never came by for"],
   ...["never picked up", "never made it", "deal off", "deal is dead", "deals dead", "deal died", "deal dead"],

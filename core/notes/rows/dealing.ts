@@ -38,7 +38,7 @@ export const DEALING: readonly Row<TurnEffect>[] = [
     "sold dresser 160 after haggling",
   ],
   [
-    "<piece> [is|are|back* available|up_for_grabs|back_up_for_grabs again|now*]",
+    "<piece> [is|are|back* available|open|up_for_grabs|back_up_for_grabs again|now*]",
     "word",
     "carla backed out, trunk is available again",
   ],

@@ -116,7 +116,7 @@ const ROWS: readonly Row<GoingOn>[] = [
     "now 200",
   ],
   [
-    "^ [no bites|takers|nibbles|offers|luck|interest yet|still? ,|so|:? its|it_is? now|now_at|down_to|dropped_to|lowered_to] $ ;",
+    "^ [still? no bites|takers|nibbles|offers|luck|interest yet|still? ,|so|:? its|it_is? now|now_at|down_to|dropped_to|lowered_to] $ ;",
     "lowered",
     "no bites, now 185",
   ],

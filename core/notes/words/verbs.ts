@@ -56,7 +56,7 @@ export const HELPING =
 
 /** What a person does behind whose name it stands: no noun of a piece. */
 export const SOMEBODY_DID =
-  /^(?:back|flaked|bailed|ghosted|cancel|never|no show|no call|noshow|didnt|did not|stood|changed|refund|return|gave|brought|took|put|deposit|hold|kept|keeping|tipped|paid|picked$)/;
+  /^(?:(?:cant|wont) (?:make it|come)|(?:isnt|not) going to make it|back|flaked|bailed|ghosted|cancel|never|no show|no call|noshow|didnt|did not|stood|changed|refund|return|gave|brought|took|put|deposit|hold|kept|keeping|tipped|paid|picked$)/;
 
 /** Beside "gone" where it is all that is said. */
 export const BESIDE_GONE = wordSet("all now finally already just today and yay woohoo");
