@@ -4,6 +4,7 @@ import { pluralOf, singularOf } from "../notes/plural.ts";
 import type { Category } from "../notes/reading.ts";
 import type { Roles } from "../notes/roles.ts";
 import { isNearSpelling, slipsBetween } from "../notes/spelling.ts";
+import { isEveryday } from "../notes/words/everyday.ts";
 import { ORDINARY } from "../notes/words/ordinary.ts";
 
 /*
@@ -35,7 +36,7 @@ export function spellerOf(vocabulary: Iterable<string>): Speller {
     if (list) list.push(word);
     else byLetter.set(word[0] ?? "", [word]);
   }
-  const isSettled = (word: string): boolean => known.has(word) || ORDINARY.has(word);
+  const isSettled = (word: string): boolean => known.has(word) || ORDINARY.has(word) || isEveryday(word);
   const meant = (word: string): string | null => {
     if (isSettled(word)) return null;
     let best: string | null = null;

@@ -1,6 +1,6 @@
-/** Given names, and words of coming by, that lie one slip from a word of the trade. */
+/** Given names, words of coming by and of smell, that lie one slip from a word of the trade. */
 const GIVEN =
-  "logan carl carla stan brenda cheryl chuck dale marla marty paula pauline benny bess glenda mabel stella walt wanda tess stopped stopping";
+  "logan carl carla stan brenda cheryl chuck dale marla marty paula pauline benny bess glenda mabel stella walt wanda tess stopped stopping smell smells smelled smeller swells";
 
 /**
  * Ordinary words that lie one slip from a word of the trade ("cold" from "sold"): each is taken as typed, never
