@@ -95,6 +95,8 @@ function mendFrom(
       const mend = removal(after, before, today);
       return sure(mend && effect === "wrong" && after.length === 0 ? { ...mend, isWrong: true } : mend);
     }
+    case "off":
+      return takenOff(before, after, today);
     case "rename":
       return sure(renamed(after));
     case "to":
@@ -116,6 +118,14 @@ function mendFrom(
     case "none":
       return null;
   }
+}
+
+/** "the paint wasnt for the hutch": a cost that stays, and of no piece. */
+function takenOff(before: readonly Tok[], after: readonly Tok[], today: Day): Correction | null {
+  const said = side();
+  const piece = after.find(({ kind }) => kind === "piece")?.mention;
+  if (!piece || !takeOf(before, said, today) || said.of.what === undefined) return null;
+  return sure({ of: { ...said.of, kind: "spend", pieces: [piece] }, to: { pieces: [] } });
 }
 
 /** What is named is taken out; the other side says nothing. */

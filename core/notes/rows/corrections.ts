@@ -8,7 +8,7 @@ import { tableOf } from "./table.ts";
  * follows; "told": so too, where both sides say enough; "denied": only where
  * the old is said beside the new; "to": what follows, up to its "to"; "rename": what follows
  * gets the name behind it. "either": a change, or a new note; "paid", "only": the new value and what it is of both follow,
- * with "only" it may be a new note. "none": it only looks like one. "newest": what follows becomes of the newest
+ * with "only" it may be a new note. "off": what stands before was not of the piece behind. "none": it only looks like one. "newest": what follows becomes of the newest
  * note.
  */
 export type CorrectionEffect =
@@ -24,12 +24,18 @@ export type CorrectionEffect =
   | "rename"
   | "paid"
   | "only"
+  | "off"
   | "none"
   | "newest";
 
 const ROWS: readonly Row<CorrectionEffect>[] = [
   ["^ [get_rid_of] the|that $ <any>", "remove", "get rid of the 8 paint"],
   ["[as is]", "none", "sold desk as is 140"],
+  [
+    "<supply> [wasnt|werent|was_not|were_not|isnt|arent|is_not|are_not for|on] <art>? <piece> ;",
+    "off",
+    "the paint wasnt for the hutch",
+  ],
   ["sale|deal|hold|layaway … [is|was off|dead]", "none", "sale of the lamp is off"],
   ["^ [rename|relabel] <any>", "rename", "rename #4 sideboard"],
   ["^ [call] <numbered> ;", "rename", "call #4 the big hutch"],

@@ -287,10 +287,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ],
   // What a stream costs is no income.
   [
-    "[<stream> cost|costs|cost_me|cost_us|order|ticket|tickets|art|supplies|fee|fees|signup|registration|materials|booth|table] <art>? $",
+    "[<stream> cost|costs|order|ticket|tickets|art|supplies|fee|fees|signup|registration|materials|booth|table] <art>? $",
     "cost",
     "workshop ticket 50",
   ],
+  ["^ <art>? [<stream>] cost_me|cost_us $", "cost", "ads cost me 20"],
   ["[signed_up|registered|enrolled for|in|to <art>? <word>? <stream>]", "cost", "signed up for workshop 120"],
   ["paid|spent $ for|to|on <art>? [<labor>|<word>? <stream>]", "cost", "paid 60 for a refinishing class"],
   ["bought|ordered|paid_for|buying|took <art>? [<stream>]", "cost", "bought ads for the booth 30"],
