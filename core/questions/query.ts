@@ -177,6 +177,21 @@ export interface Query {
   share?: readonly Filter[];
 }
 
+/** Which pieces are in a state, or how many: a query that asks nothing else of them. */
+export const piecesCounted = (
+  of: Pick<Query, "counted" | "filters" | "period" | "yesNo" | "list">,
+): Query => ({
+  measure: "count",
+  aggregate: null,
+  by: null,
+  order: null,
+  beside: [],
+  withIncome: false,
+  asksLess: false,
+  picture: false,
+  ...of,
+});
+
 /** How the units of a measure are told. */
 export type Unit = "money" | "count" | "miles" | "minutes" | "days" | "percent";
 

@@ -3,7 +3,7 @@ import type { Desk } from "./desk.ts";
 import { joiningItems, leftOver } from "./left-over.ts";
 import { mineOnly, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import { asksFigure, isOrderToList, type Parts } from "./parts.ts";
-import type { Counted, Filter, Query } from "./query.ts";
+import { type Counted, type Filter, piecesCounted, type Query } from "./query.ts";
 import { boughtIn, periodOf } from "./read-period.ts";
 import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
@@ -129,10 +129,8 @@ export function stateList(parts: Parts, [cue, counted]: State, desk: Desk): Quer
     )
     .map((other): Filter => ({ dimension: "status", values: [other] }));
   const origin = said && period ? boughtIn(parts, { period, at: said.at }) : null;
-  return {
-    measure: "count",
+  return piecesCounted({
     counted,
-    aggregate: null,
     filters: [
       ...found.map(({ filter }) => filter),
       ...also,
@@ -140,13 +138,7 @@ export function stateList(parts: Parts, [cue, counted]: State, desk: Desk): Quer
       ...mineOnly(parts, desk),
     ],
     period: origin ? null : period,
-    by: null,
-    order: null,
-    beside: [],
-    withIncome: false,
     yesNo: parts.yesNo && !asksFigure(parts),
-    asksLess: false,
     list: true,
-    picture: false,
-  };
+  });
 }

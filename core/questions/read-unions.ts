@@ -2,7 +2,7 @@ import type { Desk } from "./desk.ts";
 import { leftOver } from "./left-over.ts";
 import { mineOnly, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import { asksFigure, type Parts } from "./parts.ts";
-import type { Counted, Filter, Query } from "./query.ts";
+import { type Counted, type Filter, piecesCounted, type Query } from "./query.ts";
 import { periodOf } from "./read-period.ts";
 import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
@@ -122,21 +122,13 @@ export function readUnions(parts: Parts, f: Features, desk: Desk): Query | Refus
   if (period && "kind" in period) return period;
   const [extra] = parts.amounts;
   if (extra) return refusal(parts.marks[extra.at]!);
-  return {
-    measure: "count",
+  return piecesCounted({
     counted: union.counted,
-    aggregate: null,
     filters: [...found.map(({ filter }) => filter), ...union.filters, ...mineOnly(parts, desk)],
     period,
-    by: null,
-    order: null,
-    beside: [],
-    withIncome: false,
     yesNo: parts.yesNo && !asksFigure(parts),
-    asksLess: false,
     list: !f.has("howMany"),
-    picture: false,
-  };
+  });
 }
 
 const STATE_FIRST =
