@@ -18,7 +18,7 @@ import { inParts } from "./parts.ts";
 import { withPronouns } from "./pronouns.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading, ReadingOf } from "./reading.ts";
-import { repeatedIn, standingOf } from "./repeated.ts";
+import { type Repeated, repeatedIn, standingOf } from "./repeated.ts";
 import { rolesOf } from "./roles.ts";
 import { withRows } from "./rows/apply.ts";
 import type { Trace } from "./rows/trace.ts";
@@ -85,11 +85,11 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
   const at: Place = { text, line: index, trace };
   const isShort = tokens.length <= WHOLE_TOKENS_MAX;
   const mend = isShort ? mendOf(units, today, trace) : null;
-  const mayBeParts =
-    isShort && (mend !== null || isQuestion(all) || repeatedIn(tokens, units, today) !== null);
+  const repeated = isShort ? repeatedIn(tokens, units, today) : null;
+  const mayBeParts = isShort && (mend !== null || repeated !== null || isQuestion(all));
   const parts = mayBeParts ? partsRead(all, typed, today, index) : null;
   if (parts) return parts;
-  const standing = isShort ? standingReading(tokens, units, typed, today, at) : null;
+  const standing = repeated && standingReading(repeated, tokens, units, typed, today, at);
   if (standing) return [standing];
   if (mend?.isSure) return [{ kind: "mend", ...mend.mend, ...place }];
   const noted = withBack(notesOf(tokens, units, typed, today, at), tokens, typed, today, at);
@@ -112,7 +112,8 @@ function partRead(part: Tok[], typed: Typed, today: Day, line: number): Reading[
   const tokens = withoutChatter(part, unitsOf(part));
   const units = unitsOf(tokens);
   const place = { text: clauseOf(tokens, typed, today).text, line };
-  const standing = standingReading(tokens, units, typed, today, place);
+  const repeated = repeatedIn(tokens, units, today);
+  const standing = repeated && standingReading(repeated, tokens, units, typed, today, place);
   if (standing) return [standing];
   const mend = mendOf(units, today);
   if (mend?.isSure) return [{ kind: "mend", ...mend.mend, ...place }];
@@ -311,14 +312,13 @@ function amountIn({ text }: Reading): Cents | null {
 
 /** "storage 60 every month", "storage is 65 from june", "stop the storage"; null where a line says none of it. */
 function standingReading(
+  said: Repeated,
   tokens: Tok[],
   units: Units,
   typed: Typed,
   today: Day,
   place: Place,
 ): Reading | null {
-  const said = repeatedIn(tokens, units, today);
-  if (!said) return null;
   const { rest, every, day, from, stop, known } = said;
   const at = { text: place.text, line: place.line };
   const since = from === undefined ? {} : { from };
