@@ -133,14 +133,17 @@ export function answerApart(turn: Turn, text: string, note: (text: string) => vo
   const desk = questionDesk(turn);
   const [first = "", ...questions] = parts;
   const isNote = readMessage(first, turn.today).every(({ kind }) => kind !== "ask" && kind !== "unclear");
-  if (isNote ? OPEN.test(first) : !answer(first, desk).understood || questions.some(speaksOfIt)) return false;
-  const mayTell = (question: string): boolean =>
-    (isNote && speaksOfIt(question)) || answer(question, desk).understood;
-  if (!questions.every(mayTell)) return false;
-  if (isNote) note(first);
+  if (!isNote) {
+    const answers = questions.some(speaksOfIt) ? [] : parts.map((part) => answer(part, desk));
+    if (answers.length === 0 || !answers.every(({ understood }) => understood)) return false;
+    for (const [at, answered] of answers.entries()) tell(turn, answered, parts[at]!);
+    return true;
+  }
+  const mayTell = (question: string): boolean => speaksOfIt(question) || answer(question, desk).understood;
+  if (OPEN.test(first) || !questions.every(mayTell)) return false;
+  note(first);
   // What was recorded just now counts.
-  for (const question of isNote ? questions : parts)
-    tell(turn, answer(question, questionDesk(turn)), question);
+  for (const question of questions) tell(turn, answer(question, questionDesk(turn)), question);
   return true;
 }
 
