@@ -1,6 +1,8 @@
 import type { Day } from "../calendar.ts";
+import { saysNoOther } from "../notes/bare.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading } from "../notes/reading.ts";
+import { tellsNoFact } from "../notes/unclear.ts";
 import type { Ask, Effect, Matter, Said, Wanted } from "./decision.ts";
 import { mentionsOf } from "./mentioned.ts";
 
@@ -28,6 +30,7 @@ export function completeReading(
 ): Effect | null {
   const { matter, ask } = asked;
   const { text, today } = said;
+  if (said.readings.some((each) => each.kind === "unclear" && tellsNoFact(each.why))) return null;
   if (namesAnother(said.readings, ask.first?.[0] ?? matter.reading)) return null;
   const [first, ...rest] = ask.first ?? [matter.reading];
   const told =
@@ -85,7 +88,7 @@ function toldTogether(
 ): Fields | null {
   const day = reading.date === undefined ? today : asked;
   const alone = day === today ? readings : readMessage(text, day);
-  if (!alone.every((each) => isPart(each, reading))) return null;
+  if (!alone.every((each) => isPart(each, reading)) || !saysNoOther(text, reading.kind)) return null;
   const [before] = readMessage(reading.text, day);
   const [whole, ...more] = readMessage(`${reading.text} ${text}`, day);
   if (!before || !whole || more.length > 0 || whole.kind !== reading.kind || before.kind !== whole.kind)

@@ -1,7 +1,8 @@
 import { labelOf } from "../books/label.ts";
 import { show } from "../money.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
-import { THEY } from "../notes/words/links.ts";
+import { tellsNoFact } from "../notes/unclear.ts";
+import { THE_SAME } from "../notes/words/links.ts";
 import type { Ask, Desk, Matter } from "./decision.ts";
 import { here } from "./fits.ts";
 import { matchMention } from "./match.ts";
@@ -66,12 +67,15 @@ function whoseMoney(reading: Extract<Reading, { kind: "pay" }>, by: string): Ask
   };
 }
 
-/** "he listed it too, 55" behind what dad did: whatever it may be, he did it; null where nobody of the household did the note before. */
+/**
+ * "he listed it too, 55" behind what dad did: whatever it may be, he did it. Null where nobody of the household did the
+ * note before, where it is anybody ("someone asked …"), or where nothing has happened yet.
+ */
 export function byTheSame(reading: Reading, { books, past }: Omit<Desk, "confirmed">): Reading | null {
   const fact = past?.before();
   const [first] = reading.kind === "unclear" ? (reading.could ?? []) : [];
-  const isSomebody = THEY.has(reading.text.toLowerCase().split(" ", 1)[0]!);
-  if (!fact?.by || !first || !isSomebody) return null;
+  const isThem = THE_SAME.has(reading.text.toLowerCase().split(" ", 1)[0]!);
+  if (!fact?.by || !first || !isThem || (reading.kind === "unclear" && tellsNoFact(reading.why))) return null;
   const isNew = mentionsOf(first).every(
     (mention) => !mention.it && matchMention(mention, books, here, new Set()).kind === "none",
   );

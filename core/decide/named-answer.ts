@@ -1,4 +1,5 @@
 import type { Books } from "../books/books.ts";
+import { isNamedMoney } from "../notes/bare.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import type { Asked } from "./answer.ts";
 import type { Effect, Wanted } from "./decision.ts";
@@ -58,7 +59,8 @@ function amountFor(asked: Reading, said: Reading, wants: Wanted, books: Books): 
     areSame(mentionsOf(said), names)
   )
     return said.price ?? null;
-  if (said.kind !== "unclear") return null;
+  // "somebody may come get the hutch for 180" is no price of the hutch, whatever was asked.
+  if (said.kind !== "unclear" || !isNamedMoney(said.text)) return null;
   const same = (said.could ?? []).find(
     (each) => each.kind === asked.kind && areSame(mentionsOf(each), names),
   ) as Record<string, unknown> | undefined;

@@ -4,7 +4,7 @@ import type { Tok } from "./clause.ts";
 import { withMentions } from "./mentions.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import { comingDay, pastDay } from "./quantities/days.ts";
-import type { Mention } from "./reading.ts";
+import type { Kind, Mention } from "./reading.ts";
 import { centsIn } from "./slots/money.ts";
 import { wordsOf } from "./text.ts";
 import { meantBy, tokensOf } from "./tokens.ts";
@@ -47,6 +47,18 @@ export function readBareMoney(text: string): Cents | null {
   return centsIn(token);
 }
 
+/** "lamp 6", "the hutch was 180 cash": a piece and its money, and nothing else that could turn them. */
+export function isNamedMoney(text: string): boolean {
+  const said = tokensOfAnswer(text).filter(
+    (token) => !isFilling(token) && !(token.kind === "word" && token.roles.method),
+  );
+  return (
+    said.length === 2 &&
+    said.some(({ kind }) => kind === "piece") &&
+    said.some(({ kind }) => kind === "amount")
+  );
+}
+
 /** How it was paid, where a bare amount says so: "12.50 cash". */
 export function readBareMethod(text: string): string | null {
   const said = tokensOfAnswer(text).flatMap((token) =>
@@ -78,6 +90,13 @@ function traitsAlone(tokens: readonly Tok[]): Mention | null {
   );
   if (rest.length > 0 || words.length === 0 || (!pointed && known.length !== words.length)) return null;
   return { traits: words.map((token) => token.text) };
+}
+
+/** Whether a text says what a kind of note says, or no verb at all: "pending at 180" gives no price to a purchase. */
+export function saysNoOther(text: string, kind: Kind): boolean {
+  return tokensOfAnswer(text).every(
+    ({ roles: { heads } }) => !heads || heads.some((head) => head.kind === kind),
+  );
 }
 
 /** A day as an answer: "yesterday", "sat", "3/14"; the latest not after today, or the one to come where only that fits. */

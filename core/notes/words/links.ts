@@ -72,6 +72,9 @@ export const ARTICLES_WIDE = wordSet("the a an my our this that his her their so
 /** Words of a row's <someone>. */
 export const THEY = wordSet("he she they somebody someone who");
 
+/** Who stands for the person just spoken of, and for nobody else. */
+export const THE_SAME = wordSet("he she they");
+
 /** Marks that end a sentence as rows see it. */
 export const CLAUSE_MARKS = wordSet(", . ; ! ? : - ( )");
 
