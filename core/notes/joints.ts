@@ -85,6 +85,15 @@ function isDoneAlone({ tokens }: Cut): boolean {
   return said.length === 1 && headsOf(said[0]!).some(({ kind }) => kind === "finish");
 }
 
+/** "45 min", "took 3 hrs": how long, and no verb that says more. */
+const isTimeAlone = ({ head, labor }: Shape): boolean => !labor && (!head || TAKES_TIME.has(head.text));
+
+/** "sanded, sealed and done": the last word says that nothing is left to do. */
+function isSaidDone(tokens: readonly Tok[]): boolean {
+  const last = tokens.findLast(({ kind }) => kind !== "mark");
+  return last !== undefined && !last.roles.labor && headsOf(last).some(({ kind }) => kind === "finish");
+}
+
 /** "needed a new drill so i spent 60": what for, before how much. */
 function isWhatFor(before: Shape, next: Shape, facts: VerbFacts): boolean {
   const isSupply = before.supply && !before.amount && (!before.head || isLight(before.head));
@@ -108,6 +117,8 @@ function isMeasureOfIt(next: Shape, before: Shape, verb: Tok | undefined, facts:
 export function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): "merge" | "own" | "repeat" {
   const before = shapeOf(cut.tokens);
   const verb = before.head ?? cut.repeats;
+  // "cleaned up and done, 45 min": the work, and that it is done.
+  if (next.duration && isTimeAlone(next) && before.piece && isSaidDone(cut.tokens)) return "own";
   if (isMeasureOfIt(next, before, verb, facts)) return "merge";
   if (next.head) {
     // "2 lamps 5 each, got em tues", "48 for the coffee table, listed": the verb comes late.
@@ -139,7 +150,8 @@ export function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): 
   if (next.asking && next.amount && !next.piece && verb && !takesSlot(verb, "price", facts)) return "own";
   const isPriced = before.amount || before.free;
   if (standsAlone(next, { ...before, amount: isPriced, head: verb }, facts, comma)) return "own";
-  if (next.piece && next.amount && before.amount && verb && before.piece) return "repeat";
+  // "bought desk 20, 3 stools 5 each and a lamp for nothing"
+  if (next.piece && (next.amount || next.free) && isPriced && verb && before.piece) return "repeat";
   if (next.piece && next.buyer && before.piece && before.buyer && verb) return "repeat";
   // "bought a rocker at the thrift store and a lamp 8 at the yard sale": two places, two purchases.
   if (next.piece && next.place && before.piece && before.place && verb && takesSlot(verb, "price", facts))
@@ -152,7 +164,15 @@ export function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): 
 /** "bought dresser 30 and nightstand": was the nightstand in the 30? */
 export function isPriceForBoth(cut: Cut, next: Shape, joint: readonly Tok[], facts: VerbFacts): boolean {
   const head = headOf(cut.tokens) ?? cut.repeats;
-  if (!next.piece || next.amount || next.head || next.prepositional || !head || joint.length === 0)
+  if (
+    !next.piece ||
+    next.amount ||
+    next.free ||
+    next.head ||
+    next.prepositional ||
+    !head ||
+    joint.length === 0
+  )
     return false;
   const price = cut.tokens.findLastIndex(isAmount);
   const piece = cut.tokens.findIndex((token) => token.kind === "piece");

@@ -73,6 +73,9 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
   ["[hold|held|holding off on]", "denial", "hold off on the desk"],
   ["[hold|held|holding off] for|till|until", "denial", "hold off for now"],
   ["[hold|held|holding off] ;", "denial", "somebody wants it for 280, holding off"],
+  ["[hold|held|holding|stand|standing|stay|staying firm]", "denial", "im holding firm on the dresser"],
+  ["[hold|held|holding out for]", "denial", "holding out for 180 on the hutch"],
+  ["[stick|sticking|stuck to|at|with] $", "denial", "sticking to 180 on the hutch"],
   // Another piece, of which only a price is said.
   ["<sell> … $ [,|and|but? <art>? <piece> still is|at|for? $]", "offer", "sold desk 140, hutch still 220"],
   [

@@ -217,6 +217,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "the hutch is painted up and done",
   ],
   [
+    "[is|are|all* <labor> <labor>|<done>|,|up|over* and|&|,] <~finish> ,|- took|took_me? <time> ;",
+    "word",
+    "nightstands cleaned up and done, 45 min",
+  ],
+  [
     "^ [<art>? <kin> says|said|texted|told_me|tells_me|called that?] it|the|<piece>",
     "word",
     "mom says it sold, 75",
@@ -310,18 +315,22 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ["[no|not|without cash|card|check|transfer]", "word", "sold desk 140 no cash"],
   // "got" that only says that it is so.
   [
-    "[got|have|had] it|them|em|those|these both|all? done|finished|all_done|ready !$|for|at",
+    "[got|have|had] it|them|em|those|these both|all? totally|completely|fully|finally* <~finish>|ready !$|for|at",
     "word",
     "got it done",
   ],
-  ["[got|have|had] <art>? <piece> done|finished|all_done|ready !$|for|at", "word", "got the desk done"],
   [
-    "[got|have|had] the|my|our|both? <piece> ,|and|&|plus the|my|our|a? <piece> done|finished|all_done|ready !$|for|at",
+    "[got|have|had] <art>? <piece> totally|completely|fully|finally* <~finish>|ready !$|for|at",
+    "word",
+    "got the desk all done",
+  ],
+  [
+    "[got|have|had] the|my|our|both? <piece> ,|and|&|plus the|my|our|a? <piece> totally|completely|fully|finally* <~finish>|ready !$|for|at",
     "word",
     "got the desk and the bench done",
   ],
   [
-    "[got|have|had] the|my|our|both? <piece> ,|and|& the|my|our? <piece> ,? and|&|plus the|my|our|a? <piece> done|finished|all_done|ready !$|for|at",
+    "[got|have|had] the|my|our|both? <piece> ,|and|& the|my|our? <piece> ,? and|&|plus the|my|our|a? <piece> totally|completely|fully|finally* <~finish>|ready !$|for|at",
     "word",
     "got the desk, the bench and a stool done",
   ],

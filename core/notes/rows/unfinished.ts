@@ -10,6 +10,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "free rocker off the curb, needs a new seat",
   ],
   [
+    "<time> … [and|but|it|they|still|just* needs|need|could_use|wants|has_to|have_to|needs_to|need_to <word>* <word>|<coats>] ;",
+    "word",
+    "stripped the end table 1.5 hr and it still needs stain",
+  ],
+  [
     "^ [<art>? first|second|third|1st|2nd|3rd|last|final|base|top? coat|coats] on <art>? <piece>",
     "labor",
     "first coat on the bed frame, 1 hr",
@@ -18,6 +23,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "^ [<art>? first|second|third|1st|2nd|3rd|last|final|base|top? coat|coats] <art>? <time>|<piece> … <time>|<piece>",
     "labor",
     "second coat 30 min desk",
+  ],
+  [
+    "^ [<art>? another|first|second|third|1st|2nd|3rd|last|final|base|top|clear|<supply>* coat|coats of? <supply>? on|done|down|went_on?] ,|-? took? <time>",
+    "labor",
+    "second coat, 1 hr",
   ],
   [
     "[got|getting|get|took|taking|take <art>|all|most|of|old|original* <trait>|<plain>|<opinion>* finish|paint|varnish|stain|poly|lacquer|wallpaper|wax|veneer|rust|gunk off|off_of] <art>? <piece>",
