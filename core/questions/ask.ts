@@ -150,6 +150,7 @@ function answerParts(parts: Parts, desk: Desk): Answered {
       return refused(wholeRefusal(read, parts));
     case "worth":
     case "ask for":
+    case "offer":
       return answerWorth(desk, read);
     case "todo":
       return answerTodo(desk, read);

@@ -91,7 +91,14 @@ export function isAndAll({ marks, at }: Beside): boolean {
 
 /** Only a stretch of time and small words follow. */
 export function endsHere({ marks, at }: Beside): boolean {
-  return marks.slice(at + 1).every(({ period, senses }) => period !== undefined || senses.link !== undefined);
+  return marks
+    .slice(at + 1)
+    .every(
+      ({ period, senses }) =>
+        period !== undefined ||
+        senses.link !== undefined ||
+        (senses.flags.has("generic") && senses.cues.length === 0),
+    );
 }
 
 /** "Which lamp made more": nothing stands beside what is asked of. */

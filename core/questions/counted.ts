@@ -20,6 +20,8 @@ const COUNTED: readonly (readonly [Cue, Counted])[] = [
   ["finished", "finished"],
   ["listed", "listed"],
   ["sold", "sold"],
+  ["fullPrice", "sold"],
+  ["overAsking", "sold"],
   ["sale", "sold"],
   ["soldFor", "sold"],
   ["took", "sold"],
@@ -72,6 +74,7 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   if (f.place) return { counted: "on the market", cue: "listed" };
   if (f.priced) return { counted: "sold", cue: "soldFor" };
   if (f.piece && f.plainCount && f.has("howMany") && !f.period) return { counted: "unsold", cue: "howMany" };
+  if (f.has("share")) return { counted: "bought", cue: "share" };
   return f.source || f.person || f.unit("minutes", "days", "miles")
     ? { counted: "bought", cue: "bought" }
     : null;

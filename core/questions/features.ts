@@ -41,6 +41,7 @@ export function featuresOf(parts: Parts): Features {
     beside:
       cutsOf(parts).length > 0 &&
       (parts.periods.length > 1 ||
+        (parts.cues.has("rest") && items.length > 0) ||
         items.filter((item) => isPiece(item) || isSource(item) || isCut(item.mark)).length > 1),
     groups: (...all) => parts.groups.some(({ group }) => all.includes(group)),
     inPiece: items.some((item) => item.link === "in" && isPiece(item)),
@@ -52,7 +53,9 @@ export function featuresOf(parts: Parts): Features {
     ),
     mostOf:
       /\b(?:most|least|fewest) (?:often |commonly )?(?:bought|sold|listed|purchased)\b/.test(parts.said) ||
-      /\b(?:buy|bought|sell|sold) (?:from |to |at )?(?:the )?most(?: often)?$/.test(parts.said) ||
+      /\b(?:buys?|bought|sells?|sold|finds?|found|gets?) (?:from |to |at )?(?:the )?most(?: often)?$/.test(
+        parts.said,
+      ) ||
       orders.some(({ at }) => {
         const [mark, next] = parts.marks.slice(at, at + 2);
         const isMany =
@@ -139,6 +142,9 @@ export function featuresOf(parts: Parts): Features {
     told: isTold(parts),
     oldest: orders.some(({ at }) => parts.marks[at]!.text === "oldest"),
     longest: orders.some(({ at }) => /\b(?:longest|oldest)\b/.test(parts.marks[at]!.text)),
+    onlyAverage:
+      items.length + parts.limits.length + orders.length === 0 &&
+      [...parts.cues.keys()].every((cue) => cue === "average" || cue === "median" || cue === "money"),
     generic: parts.marks.some(({ senses }) => senses.flags.has("generic")),
     average: parts.cues.has("average") || parts.cues.has("median"),
   };

@@ -37,8 +37,11 @@ function plainName(name: string): string {
 function isWhat(recorded: string, said: string): boolean {
   const a = plainName(recorded);
   const b = plainName(said);
-  return a === b || a.endsWith(` ${b}`) || a.replaceAll(" ", "") === b.replaceAll(" ", "");
+  // "The booth" costs a booth fee.
+  const isCharge = a.startsWith(`${b} `) && CHARGES.test(a.slice(b.length + 1));
+  return isCharge || a === b || a.endsWith(` ${b}`) || a.replaceAll(" ", "") === b.replaceAll(" ", "");
 }
+const CHARGES = /^(?:fee|rent|rental|cost|bill|charge|money)$/;
 
 /** The sale that something about a piece belongs to: its own, the one it goes back on, else the piece's last; or none. */
 function saleOf(desk: Desk, { piece, fact }: Pick<Subject, "piece" | "fact">): Fact | null {

@@ -85,7 +85,7 @@ export const groupings: Readonly<Record<Grouping, GroupRule>> = {
     label: ({ piece }, desk) => (piece ? placeOf(desk, piece) : null),
     ofPieces: true,
   },
-  loan: { asked: "loan", label: ({ loan }) => loan ?? null, of: ["paid", "interest"] },
+  loan: { asked: "loan", label: ({ loan }) => loan ?? null, of: ["paid", "interest", "principal"] },
   piece: { asked: "piece", label: ({ piece }) => (piece ? String(piece.number) : null), ofPieces: true },
 };
 

@@ -47,6 +47,8 @@ export interface PieceFacts {
   listings: { day: Day; fact: Fact }[];
   /** Whom it is held for. */
   holder: string | null;
+  /** The last day a deposit was put on it; null: never. */
+  deposited: Day | null;
 }
 
 const NET_ACCOUNTS: Readonly<Partial<Record<Posting["account"], true>>> = {
@@ -126,6 +128,7 @@ export class LedgerIndex {
         listedSince: null,
         listings: [],
         holder: null,
+        deposited: null,
       };
       this.pieceFacts.set(piece, facts);
     }
@@ -209,6 +212,7 @@ export class LedgerIndex {
         return;
       case "hold":
         of.holder = fact.data.buyer ?? of.holder;
+        if (fact.amount) of.deposited = fact.day;
         return;
       case "fallthrough":
         of.holder = null;

@@ -4,6 +4,7 @@ import { periodAt } from "./periods.ts";
 import { commonPhrases, type Phrases, type Senses } from "./phrases.ts";
 import type { Period } from "./query.ts";
 import { MONTH_NAMES, SMALL_NUMBERS, UNITS } from "./words/periods.ts";
+import { REWRITES } from "./words/rewrites.ts";
 
 /** Words of a question with one meaning each: a phrase, a period, a number, or a word that nobody knows. */
 export interface Mark {
@@ -56,11 +57,12 @@ export function vocabularyOf(own: Phrases): Vocabulary {
 
 /** A question in plain words: lower case, apostrophes and end marks gone, numbers whole. */
 export function plainWords(text: string): string[] {
-  const lower = text
+  const plain = text
     .toLowerCase()
     .normalize("NFKD")
     .replace(/\p{M}/gu, "")
-    .replace(/[’'`´]/g, "")
+    .replace(/[’'`´]/g, "");
+  const lower = REWRITES.reduce((said, [from, to]) => said.replace(from, to), plain)
     .replace(/\bcompare (?!to\b|with\b).*/, (all) =>
       all.replace(/ (?:to|with) (?!sell\b|finish\b|list\b)/g, " versus "),
     )

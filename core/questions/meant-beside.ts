@@ -18,6 +18,7 @@ import {
   type Turn,
 } from "./beside.ts";
 import type { Mark } from "./marks.ts";
+import { FIGURE_TURNS } from "./turns-of-figures.ts";
 
 /*
  * Words that mean something else beside certain others: "sold for cash" is no price, "which have sold" is no having.
@@ -273,11 +274,13 @@ const TURNS: readonly Turn[] = [
   },
 ];
 
+const ALL_TURNS: readonly Turn[] = [...TURNS, ...FIGURE_TURNS];
+
 /** A mark as the ones beside it have it. */
 export function meantBeside(marks: readonly Mark[], at: number, first: string): Mark {
   const mark = marks[at]!;
   const beside: Beside = { marks, at, mark, before: marks[at - 1], next: marks[at + 1], first };
-  const turn = TURNS.find(({ of, when }) => of.test(mark.text) && when(beside));
+  const turn = ALL_TURNS.find(({ of, when }) => of.test(mark.text) && when(beside));
   if (!turn) return mark;
   const { flags = [], text = mark.text, unknown, ...senses } = turn.as;
   const { unknown: _, ...known } = mark;

@@ -1,25 +1,9 @@
 import { countedBy } from "./counted.ts";
-import { MUCH, type Rule, SALES } from "./rule.ts";
+import { HAPPENED, MUCH, type Rule, SALES } from "./rule.ts";
 import { OWN_RULES } from "./rules-of-books.ts";
 import { BUYER_RULES } from "./rules-of-buyers.ts";
 import { LIST_RULES } from "./rules-of-lists.ts";
 import { PIECE_RULES } from "./rules-of-pieces.ts";
-import type { Cue } from "./words/cues.ts";
-
-/** What is counted where nothing else is asked of it: "pieces sold in july". */
-export const HAPPENED: readonly Cue[] = [
-  "sold",
-  "bought",
-  "finished",
-  "started",
-  "listed",
-  "returned",
-  "unsold",
-  "held",
-  "kept",
-  "given",
-  "scrapped",
-];
 
 /** The measures in the order in which they are tried: the telling words first, the common ones last. */
 export const RULES: readonly Rule[] = [
@@ -243,7 +227,8 @@ export const RULES: readonly Rule[] = [
     measure: "count",
     when: (f) =>
       f.order &&
-      f.has("sold", "bought", "finished", "listed", "started", "returned") &&
+      (f.has("sold", "bought", "finished", "listed", "started", "returned") ||
+        (f.has("got") && f.groups("person"))) &&
       // "Where do i find the best stuff" is asked by what came of it.
       !(f.ranks && f.has("bought") && (f.has("where") || f.groups("source"))),
     takes: [...MUCH, "gone", "when", "where", "who"],
@@ -271,7 +256,8 @@ export const RULES: readonly Rule[] = [
   {
     // "Did i buy more in june than in july"
     measure: "count",
-    when: (f) => f.beside && !f.has("money", "when", "where", "who", "sale") && f.has(...HAPPENED, "have"),
+    when: (f) =>
+      f.beside && !f.ranks && !f.has("money", "when", "where", "who", "sale") && f.has(...HAPPENED, "have"),
     takes: [...MUCH, "gone", "got"],
   },
   {
@@ -283,7 +269,7 @@ export const RULES: readonly Rule[] = [
   {
     measure: "profit",
     when: (f) => f.beside && !f.has("howMany"),
-    takes: [...MUCH, "fared"],
+    takes: [...MUCH, "fared", "bought", "got"],
   },
   {
     // "Q3", "the last 7 days", "october by week": what they made

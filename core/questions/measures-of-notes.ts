@@ -77,6 +77,19 @@ export const NOTE_MEASURES = {
     byNotes: true,
     subjects: fromJournal("interest"),
   },
+  principal: {
+    ...money,
+    title: "Principal paid",
+    asked: "principal paid",
+    lessIsBetter: true,
+    narrowedBy: ["loan"],
+    adds: true,
+    byNotes: true,
+    subjects: (desk, query) => [
+      ...fromJournal("paid")(desk, query),
+      ...fromJournal("interest")(desk, query).map((subject) => ({ ...subject, units: -subject.units })),
+    ],
+  },
   refunds: {
     ...money,
     title: "Refunded",

@@ -147,6 +147,7 @@ export const PIECE_MEASURES = {
     title: "Days listed",
     asked: "days listed",
     lessIsBetter: true,
+    overSold: true,
     implies: ["listed"],
     whole: true,
     mean: true,

@@ -82,7 +82,8 @@ export function asksFigure({ marks, first }: Parts): boolean {
     isDeed && !/\byou\b/.test(marks[0]?.text ?? "") && !marks.some(({ text }) => text === "know")
       ? /\b(?:how|what|whats|which)\b/
       : /\b(?:how|what|whats|which|show|list|tell|give|check|find|pull|look)\b/;
-  return marks.some(({ text }) => asking.test(text));
+  // "Did i get many tips? total"
+  return marks.some(({ text }) => asking.test(text)) || (isDeed && marks.at(-1)?.text === "total");
 }
 
 /** Where "versus" or "than" parts two things; else "or" or "and", where something asks to compare them. */

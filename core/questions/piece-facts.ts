@@ -3,6 +3,7 @@ import { costOf, pieceLabel, statusOf } from "../books/piece.ts";
 import { goneWords } from "../books/problem.ts";
 import type { Day } from "../calendar.ts";
 import { daysBetween, showDay } from "../calendar.ts";
+import { showMinutes } from "../decide/echo.ts";
 import { amountText, show } from "../money.ts";
 import type { Desk } from "./desk.ts";
 import { buyerOf, methodOf, personOf, placeOf } from "./filters.ts";
@@ -44,6 +45,15 @@ export const OURS: PieceFact = {
   takes: [],
   of: (piece, { index }) => (piece.gone === "sold" ? null : (index.of(piece.number).buy?.by ?? null)),
   told: "bought by",
+};
+
+/** How long a piece that is still here took so far: "how long did the vanity take". */
+export const TOOK: PieceFact = {
+  name: "time worked",
+  when: () => false,
+  takes: [...ALWAYS, "howLong", "takes", "took", "minutes"],
+  of: ({ minutes, gone }) => (gone || minutes === 0 ? null : String(minutes)),
+  told: "minutes",
 };
 
 /** Where a piece is: in whose hands, or how far. */
@@ -235,6 +245,11 @@ export const STATES: readonly State[] = [
     since: (piece) => (piece.deposit > 0 ? (piece.hold?.since ?? piece.bought) : null),
     told: "has a deposit",
   },
+  {
+    cue: "hadDeposit",
+    since: (piece, { index }) => index.of(piece.number).deposited,
+    told: "had a deposit",
+  },
   { cue: "returned", since: (piece, { index }) => index.of(piece.number).returned, told: "came back" },
   { cue: "kept", since: (piece) => (piece.gone === "kept" ? piece.goneOn : null), told: "kept" },
   { cue: "given", since: (piece) => (piece.gone === "given" ? piece.goneOn : null), told: "given away" },
@@ -260,6 +275,8 @@ export function factLine(piece: Readonly<Piece>, fact: PieceFact, desk: Desk): s
   const value = fact.of(piece, desk);
   if (value === null) return `${pieceLabel(piece)}: ${unknownWords(piece, fact, desk)}`;
   const shown = /^\d{4}-\d{2}-\d{2}$/.test(value) ? showDay(value, desk.today) : value;
+  if (fact.told === "minutes")
+    return `${pieceLabel(piece)}: ${showMinutes(Number(value))} of work so far, not sold`;
   return fact.told === "days"
     ? `${pieceLabel(piece)}: ${shown} days`
     : `${pieceLabel(piece)}: ${fact.told} ${shown}`;
@@ -273,6 +290,7 @@ function unknownWords(piece: Readonly<Piece>, fact: PieceFact, desk: Desk): stri
     if (piece.gone !== "sold" || fact.name === "asking price")
       return `${goneWords(piece.gone)} ${showDay(piece.goneOn!, desk.today)}`;
   }
+  if (fact.name === "time worked") return "no hours noted, not sold";
   return fact.told === "to" || fact.told === "from" || fact.told === "paid by"
     ? "not noted"
     : `not ${fact.told}`;

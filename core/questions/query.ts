@@ -37,8 +37,18 @@ export type Dimension =
   | "least"
   | "most";
 
-/** What an amount may be held against beside the measure: the piece's prices, what came of it, hours, days, miles. */
-export type LimitOf = "price" | "cost" | "proceeds" | "asking" | "profit" | "minutes" | "days" | "miles";
+/** What an amount may be held against beside the measure: the piece's prices, what came of it, hours, days, miles, the share of the first list price. */
+export type LimitOf =
+  | "price"
+  | "cost"
+  | "proceeds"
+  | "asking"
+  | "profit"
+  | "minutes"
+  | "days"
+  | "days listed"
+  | "miles"
+  | "reached";
 
 /** A narrowing of the question: one of `values` must hold, or none of them where `not`. */
 export interface Filter {
@@ -83,6 +93,7 @@ export type MeasureName =
   | "income"
   | "paid"
   | "interest"
+  | "principal"
   | "count"
   | "tied up"
   | "asking"

@@ -1,6 +1,6 @@
 import { Decimal } from "decimal.js";
 import { roundHalfUp } from "../money.ts";
-import type { Filter, Query } from "./query.ts";
+import type { Figure, Filter, Query } from "./query.ts";
 import type { Result } from "./result.ts";
 
 /*
@@ -14,16 +14,26 @@ export function runShare(query: Query, part: readonly Filter[], run: Run): Resul
   const { share: _, ...plain } = query;
   const whole = run(plain);
   const some = run({ ...plain, filters: [...query.filters, ...part] });
-  const of = Number(whole.value ?? 0);
-  const value = of > 0 ? roundHalfUp(new Decimal(Number(some.value ?? 0)).times(100).div(of)) : null;
+  const value = percentOf(some.value, whole.value);
+  // Rows are shares of all, or of their own where a part of each is asked for.
+  const rows = whole.rows?.map(({ label, value: of }): Figure => {
+    const own = some.rows?.find((row) => row.label === label)?.value ?? 0;
+    return { label, value: part.length > 0 ? percentOf(own, of) : percentOf(of, whole.value) };
+  });
   return {
     value,
     valueUnit: "percent",
-    rows: null,
+    rows: rows ?? null,
+    ...(rows ? { rowUnit: "percent" as const } : {}),
     over: some.over,
     pieces: some.pieces,
     shareOf: { part: some.value, whole: whole.value },
   };
+}
+
+function percentOf(part: Figure["value"], whole: Figure["value"]): number | null {
+  const of = Number(whole ?? 0);
+  return of > 0 ? roundHalfUp(new Decimal(Number(part ?? 0)).times(100).div(of)) : null;
 }
 
 /** What can be said of drives as well: which pieces they were for. */

@@ -52,7 +52,16 @@ export function limitsOf(reading: Reading, isRows: boolean): Limits | Mark {
     if (isRows && !f.order) against = plain(lost);
     else if (reading.list || reading.measure === "count" || isOfAny(reading)) filters.push(lost);
   }
+  filters.push(...askingLimits(reading));
   return { filters, against, used };
+}
+
+/** "Sold at full price", "over asking", "what sold under asking": held against what was first asked. */
+function askingLimits({ f, measure }: Reading): Filter[] {
+  const values = ["10000"];
+  if (f.has("overAsking")) return [{ dimension: "over", values, of: "reached" }];
+  if (f.has("fullPrice")) return [{ dimension: "least", values, of: "reached" }];
+  return f.has("comeDown") && measure === "count" ? [{ dimension: "under", values, of: "reached" }] : [];
 }
 
 /** "Did i lose money on anything": one of them is enough. */

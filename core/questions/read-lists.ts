@@ -57,9 +57,10 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
   if (f.order || f.by || parts.besideAt.length > 0) return null;
   if (isMonthShown(parts) || f.has("story") || f.whom !== null) return null;
   if (parts.limits.length > 0 && !isListedSales(parts, f)) return null;
-  if (f.has("money", "total") && !f.has("list")) return null;
+  // "How much was the last gas" is asked of that note.
+  if (f.has("money", "total") && !f.has("list", "last", "first")) return null;
   if (/^(?:cost|costs|value)$/.test(parts.first)) return null;
-  if (f.has("deposits") || (f.has("owed") && f.has("who", "whose"))) return null;
+  if ((f.has("deposits") && !f.commands) || (f.has("owed") && f.has("who", "whose"))) return null;
   const state = isEvent(parts, f) ? undefined : stateAsked(parts, f);
   if (state && !isCommandOnly(parts, state[0])) return stateList(parts, state, desk);
   if (
@@ -148,10 +149,12 @@ function isWhatWasDone({ first, said, periods, items, marks }: Parts, f: Feature
     /\b(?:i|we|ive|weve) (?:ve |have )?(?:sold|bought|listed|finished|kept|donated|trashed)\b/.test(said);
   if (isPlain && isOurs && marks.length > 2) return true;
   return (
-    /^(?:stuff|things|items|pieces|everything|anything|all)$/.test(first) &&
-    /\b(?:i|we|ive|weve)\b/.test(said) &&
-    ((periods.length > 0 && f.has("bought", "sold", "listed", "finished")) ||
-      f.has("kept", "given", "scrapped"))
+    /^(?:stuff|things|items|pieces|furniture|everything|anything|all)$/.test(first) &&
+    ((/\b(?:i|we|ive|weve)\b/.test(said) &&
+      ((periods.length > 0 && f.has("bought", "sold", "listed", "finished")) ||
+        f.has("kept", "given", "scrapped"))) ||
+      // "Stuff dad bought"
+      (f.person && f.has("bought", "got", "sold", "listed", "finished")))
   );
 }
 

@@ -40,6 +40,7 @@ export const KINDS: readonly (readonly [Cue, readonly NoteKind[], MeasureName, s
   ["started", ["start"], "profit", "Started"],
   ["sold", ["sell"], "profit", "Sold"],
   ["sale", ["sell"], "profit", "Sold"],
+  ["soldFor", ["sell"], "profit", "Sold"],
   ["bought", ["buy"], "price", "Bought"],
   ["price", ["buy"], "price", "Bought"],
   ["listed", ["list"], "profit", "Listed"],

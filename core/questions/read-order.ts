@@ -12,9 +12,15 @@ export function groupOf(reading: Reading): { by: Grouping | null; order: Order |
   // "Which did better" beside "or" compares and puts nothing in order.
   const isBeside = cutsOf(parts).length > 0;
   const orders = parts.orders.filter(
-    ({ at }) => !(isBeside && parts.marks[at]!.senses.flags.has("comparing")),
+    ({ at }) =>
+      !(
+        isBeside &&
+        (parts.marks[at]!.senses.flags.has("comparing") || parts.items.every((item) => item.at < at))
+      ),
   );
   const parted = groups.find((group) => group.parted);
+  // Rows of what stands beside each other are more than one answer can show.
+  if (isBeside && parted) return refusal(parts.marks[parted.at]!);
   const named = groups.find((group) => !group.parted && group.group !== parted?.group);
   if (groups.length > 1 && parted && named && orders.length === 0) return refusal(parts.marks[named.at]!);
   if (groups.filter((group) => group.parted).length > 1) return refusal(parts.marks[groups.at(-1)!.at]!);
@@ -25,9 +31,15 @@ export function groupOf(reading: Reading): { by: Grouping | null; order: Order |
   if (wrong) return refusal(parts.marks[wrong.at]!);
   if (first) return orderOf(reading, first, parted?.group ?? named?.group ?? impliedGroup(reading));
   if (parted) return { by: parted.group, order: null };
-  if (eachItem) return { by: "piece", order: null };
+  // "Dressers and desks, profit each"
+  const kinds = reading.found.flatMap(({ filter }) => (filter.dimension === "kind" ? filter.values : []));
+  if (eachItem) return { by: kinds.length > 1 ? "kind" : "piece", order: null };
   if (!named) return null;
-  if (f.commands) return { by: named.group, order: null };
+  // "List buyers over 1 piece"
+  if (f.commands)
+    return f.limit
+      ? { by: null, order: { of: named.group, first: "most", top: null, known: true } }
+      : { by: named.group, order: null };
   // "which kinds make money" puts kinds in order; a group that nothing asks for is refused.
   const isAny = reading.tally || (parts.yesNo && (f.limit || f.has("loss")));
   if (isAny || f.has("which") || /^(?:what|whats|which)$/.test(parts.first))

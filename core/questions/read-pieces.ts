@@ -4,7 +4,7 @@ import { passes } from "./filters.ts";
 import { leftOver } from "./left-over.ts";
 import { narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
-import { OURS, PIECE_FACTS, type PieceFact, STATES } from "./piece-facts.ts";
+import { OURS, PIECE_FACTS, type PieceFact, STATES, TOOK } from "./piece-facts.ts";
 import type { Filter, Period } from "./query.ts";
 import { periodOf } from "./read-period.ts";
 import type { Features } from "./rule.ts";
@@ -70,7 +70,10 @@ export function readPieces(parts: Parts, f: Features, desk: Desk): PieceQuestion
     "list",
     "notes",
   );
-  const fact = factOf(parts, f);
+  // "How long did the vanity take": nothing that is still here took its days to sell.
+  const took =
+    f.has("howLong") && f.has("takes", "took") && !f.has("daysToSell", "sold", "listed", "loan", "average");
+  const fact = took && isHere(parts, desk) ? TOOK : factOf(parts, f);
   const asksMuch = parts.marks.some(({ text }) => text.includes("how much"));
   // "How much was i asking for the hutch" asks for a price, whatever the piece has come to since.
   const isPrice = fact?.name === "last list price" || fact?.name === "first list price";
@@ -80,6 +83,17 @@ export function readPieces(parts: Parts, f: Features, desk: Desk): PieceQuestion
     return null;
   if (f.has("money") || f.has("when", "where", "who", "howLong", "which")) return null;
   return readYesNo(parts, f, desk);
+}
+
+/** Whether one piece is named, and all that may be meant is still here. */
+function isHere(parts: Parts, desk: Desk): boolean {
+  const found = narrowed(parts, "profit", desk);
+  if ("kind" in found || parts.items.some(({ mark }) => mark.senses.thing?.plural)) return false;
+  const pieces = piecesOf(
+    desk,
+    found.map(({ filter }) => filter),
+  );
+  return pieces.length > 0 && pieces.every(({ gone }) => !gone);
 }
 
 function factOf(parts: Parts, f: Features): PieceFact | null {

@@ -40,6 +40,8 @@ export function sidesOf({ parts, found, desk }: Reading): Sides | Refusal | null
     });
     return { beside, shared: found.map(({ filter }) => filter), isPeriods: true };
   }
+  const rest = besideRest(parts, found, sideOf);
+  if (rest) return { ...rest, isPeriods: false };
   const dimensions = [...new Set(found.map(({ filter }) => sideSort(filter)))];
   const split = dimensions.find((dimension) => {
     const places = found.filter(({ filter }) => sideSort(filter) === dimension);
@@ -51,6 +53,24 @@ export function sidesOf({ parts, found, desk }: Reading): Sides | Refusal | null
     return { ...mixedSides(found, sideOf), isPeriods: false };
   if (!split) return joint.length > 0 && parts.besideAt.length > 0 ? refusal(parts.marks[joint[0]!]!) : null;
   return { ...sidesBy(found, split, sideOf), isPeriods: false };
+}
+
+/** "Yard sales versus everything else": what is named, and all that is not of it. */
+function besideRest(
+  { cues }: Parts,
+  found: readonly Narrowing[],
+  sideOf: (at: number) => number,
+): { beside: Side[]; shared: Filter[] } | null {
+  const at = cues.get("rest")?.[0];
+  if (at === undefined) return null;
+  const [named, more] = found.filter(({ item }) => sideOf(item.at) !== sideOf(at));
+  if (!named || more) return null;
+  const { filter } = named;
+  const other: Filter = { ...filter, not: true };
+  const beside = [filter, other].map(
+    (one): Side => ({ filters: [one], period: null, label: labelOfFilters([one]) }),
+  );
+  return { beside, shared: found.filter((each) => each !== named).map((each) => each.filter) };
 }
 
 /** "Am i doing better than last month": the running one stands on the other side. */

@@ -165,7 +165,11 @@ function questionOf(
   if (lasting) return parts.amounts.length > 1 ? null : neededIn(desk, lasting.months, loan);
   const amounts = amountsOf(parts);
   if (amounts.length > 2) return refusal(parts.marks[amounts[2]!.at]!);
-  const isMonthly = parts.groups.some(({ group }) => group === "month");
+  // "Payoff date at 175"
+  const isAtRate =
+    amounts.some(({ at }) => parts.marks[at - 1]?.text === "at") &&
+    f.has("payoff", "ends", "when", "howLong");
+  const isMonthly = isAtRate || parts.groups.some(({ group }) => group === "month");
   if (amounts.length === 0) return withoutAmount(parts, f, { isMonthly, loan, desk });
   const [first, second] = amounts as [{ cents: Cents; at: number }, { cents: Cents; at: number } | undefined];
   if (second) return null;

@@ -133,7 +133,7 @@ function composed(reading: Reading): Query | Refusal {
   const isQuotient = perMile !== null && measures[asked].adds && measures[asked].unit === "money";
   if (perMile !== null && (!isQuotient || group || sides || f.average))
     return refusal(parts.marks[perMile + 1]!);
-  const share = shareIn(reading, limits.filters);
+  const share = shareIn(reading, limits.filters, group?.by != null);
   if (share && "senses" in share) return refusal(share);
   const filters = [
     ...(share?.whole ?? [...(sides?.shared ?? found.map(({ filter }) => filter)), ...limits.filters]),
@@ -187,7 +187,7 @@ function composed(reading: Reading): Query | Refusal {
     // "May or june" wants to know which.
     yesNo: isYesNo(parts, f) && !(sides && parts.orAt.length > 0),
     asksLess: f.has("loss") || (sides !== null && saysLess(parts)),
-    list: reading.list || isListOfSales(reading) || asksPrices(reading) || asksEach(reading),
+    list: !share && (reading.list || isListOfSales(reading) || asksPrices(reading) || asksEach(reading)),
     picture: f.has("chart"),
     ...(limits.against ? { against: limits.against } : {}),
     ...(f.settles && measure === "owed" ? { against: { dimension: "most" as const, values: ["0"] } } : {}),
@@ -239,10 +239,23 @@ function saysOnPieces({ marks }: Parts): boolean {
 function leftOverOf({ parts, taken }: Reading, isBeside: boolean, used: readonly number[]): Refusal | null {
   const adrift = parts.amounts.find(({ at }) => !used.includes(at));
   if (adrift) return refusal(parts.marks[adrift.at]!);
-  return leftOver(parts, [...taken, ...ALWAYS, "chart", "which", "total", "everything", "share"], {
-    used: usedPlaces(parts, used),
-    passed: isBeside ? [...JOINING, ...COMPARING] : JOINING,
-  });
+  return leftOver(
+    parts,
+    [
+      ...taken,
+      ...ALWAYS,
+      ...(isBeside ? (["rest"] as const) : []),
+      "chart",
+      "which",
+      "total",
+      "everything",
+      "share",
+    ],
+    {
+      used: usedPlaces(parts, used),
+      passed: isBeside ? [...JOINING, ...COMPARING] : JOINING,
+    },
+  );
 }
 
 function usedPlaces(

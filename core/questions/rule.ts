@@ -21,6 +21,8 @@ export interface Features {
   by: boolean;
   period: boolean;
   average: boolean;
+  /** Nothing is asked for but a mean, and nothing narrows it. */
+  onlyAverage: boolean;
   /** "on pieces", "in furniture": pieces in general are what the money is about. */
   onPieces: boolean;
   /** "in the hutch". */
@@ -123,3 +125,17 @@ export interface Rule {
 export const MUCH: readonly Cue[] = ["money", "total", "average", "median", "have", "which", "list"];
 /** Words for a sale. */
 export const SALES: readonly Cue[] = ["sold", "sale", "soldFor", "gone"];
+/** What is counted where nothing else is asked of it: "pieces sold in july". */
+export const HAPPENED: readonly Cue[] = [
+  "sold",
+  "bought",
+  "finished",
+  "started",
+  "listed",
+  "returned",
+  "unsold",
+  "held",
+  "kept",
+  "given",
+  "scrapped",
+];

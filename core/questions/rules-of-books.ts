@@ -25,6 +25,12 @@ const ofTime = (f: Features): boolean => f.groups(...TIME) && !f.has("sold", "da
 /** Measures that have words of their own. */
 export const OWN_RULES: readonly Rule[] = [
   {
+    // "Average per month", "what do i average a week"
+    measure: "net",
+    when: (f) => f.average && f.by && f.groups(...TIME) && f.onlyAverage,
+    takes: MUCH,
+  },
+  {
     measure: "proceeds",
     when: (f) => f.fast && ofTime(f) && (f.bare || f.has("sale")),
     takes: [...MUCH, "sale"],
@@ -47,7 +53,8 @@ export const OWN_RULES: readonly Rule[] = [
   {
     measure: "days to sell",
     when: (f) =>
-      f.has("daysToSell") ||
+      // "Days listed before it sells" begin with the listing.
+      (f.has("daysToSell") && !f.has("daysListed", "listed")) ||
       (f.has("howLong") && f.has("sold", "takes") && !f.has("minutes", "daysListed", "listed", "loan")) ||
       (f.has("howLong") && f.has("bought") && f.has("sold")) ||
       (f.fast && !ofTime(f) && f.has("sold", "sale", "daysToSell", "takes")) ||
@@ -73,14 +80,17 @@ export const OWN_RULES: readonly Rule[] = [
     measure: "days listed",
     when: (f) =>
       f.has("daysListed") ||
-      (f.has("howLong") && f.has("listed", "sat")) ||
-      (f.order && f.has("sat")) ||
+      (f.has("howLong", "daysToSell") && f.has("listed")) ||
+      (f.has("howLong") && f.has("sat")) ||
+      (f.order && f.has("sat") && !f.has("unlisted")) ||
       (f.oldest && f.has("listed", "asking")) ||
       (f.longest && f.has("listed") && f.has("had", "have")),
     takes: [
       ...MUCH,
       ...SALES,
       "daysListed",
+      "daysToSell",
+      "takes",
       "sat",
       "listed",
       "howLong",
@@ -92,6 +102,12 @@ export const OWN_RULES: readonly Rule[] = [
       "minutes",
       "cost",
     ],
+  },
+  {
+    // "How much principal have i paid", "what went to principal"
+    measure: "principal",
+    when: (f) => f.has("principal") && f.has("paid", "loanPaid", "gone", "spent", "took"),
+    takes: [...MUCH, "principal", "loan", "loanPaid", "paid", "spent", "gone", "took", "interest"],
   },
   {
     measure: "interest",
@@ -119,6 +135,8 @@ export const OWN_RULES: readonly Rule[] = [
       "got",
       "spent",
       "minutes",
+      "sold",
+      "unsold",
     ],
   },
   {
@@ -160,7 +178,10 @@ export const OWN_RULES: readonly Rule[] = [
     measure: "income",
     when: (f) =>
       (f.stream && !f.payingOut) ||
-      (f.has("income") && !f.has("everything", "net", "sold", "sale") && !f.piece),
+      (f.has("income") &&
+        !(f.has("everything") && f.has("earn", "revenue")) &&
+        !f.has("net", "sold", "sale") &&
+        !f.piece),
     takes: [...MUCH, "income", "earn", "net", "revenue", "paid", "got", "fared", "sale", "everything"],
   },
   {
@@ -185,6 +206,10 @@ export const OWN_RULES: readonly Rule[] = [
       "fared",
       "earn",
       "took",
+      "sold",
+      "unsold",
+      "finished",
+      "listed",
     ],
   },
   {

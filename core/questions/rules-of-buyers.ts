@@ -67,9 +67,11 @@ export const BUYER_RULES: readonly Rule[] = [
     measure: "count",
     when: (f) =>
       (f.acting && f.has("bought", "got", "took") && (f.has("howMany", "times") || f.yesNo)) ||
-      (f.has("who") &&
-        f.order &&
-        f.has("bought", "took") &&
+      // "Who took the most", "which buyer got the most pieces"
+      (f.order &&
+        ((f.has("who") && f.has("bought", "took")) ||
+          (f.groups("buyer") && f.has("bought", "took", "got"))) &&
+        !f.has("earn", "net", "revenue") &&
         !f.has("price", "paid", "money", "spent") &&
         !f.person),
     takes: [...MUCH, ...SALES, "bought", "got", "took", "howMany", "times", "gone", "who"],

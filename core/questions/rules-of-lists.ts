@@ -3,6 +3,45 @@ import { MUCH, type Rule, SALES } from "./rule.ts";
 /** Pieces one by one, and groups that are counted. */
 export const LIST_RULES: readonly Rule[] = [
   {
+    // "What percent of pieces came from yard sales", "what fraction of what i bought is sold"
+    measure: "count",
+    when: (f) =>
+      f.has("share") &&
+      (f.has("sold", "unsold", "bought", "kept", "given", "scrapped") ||
+        ((f.generic || f.piece) && !f.has("money"))) &&
+      !f.supply &&
+      !f.stream &&
+      !f.loan &&
+      !f.has(
+        "earn",
+        "net",
+        "revenue",
+        "spent",
+        "cost",
+        "price",
+        "paid",
+        "fees",
+        "miles",
+        "minutes",
+        "income",
+      ) &&
+      !f.has("asking", "firstAsked", "reached", "tiedUp", "interest", "sale", "soldFor", "hourly"),
+    takes: [...MUCH, "share", "sold", "unsold", "bought", "got", "gone", "kept", "given", "scrapped"],
+  },
+  {
+    // "What sold for its asking price", "anything sell over asking", "how many went under asking"
+    measure: "count",
+    when: (f) =>
+      (f.has("fullPrice", "overAsking") || (f.has("comeDown") && f.has("sold"))) &&
+      (f.lists || f.yesNo || f.has("howMany")) &&
+      !f.average &&
+      !f.order &&
+      !f.by &&
+      !f.has("earn", "net", "money"),
+    takes: [...MUCH, ...SALES, "fullPrice", "overAsking", "comeDown", "got", "howMany"],
+    list: true,
+  },
+  {
     // "List my buyers", "show sources"
     measure: "count",
     when: (f) => f.commands && f.bare && f.groups("buyer", "source", "place") && !f.order && !f.piece,
@@ -42,7 +81,7 @@ export const LIST_RULES: readonly Rule[] = [
     measure: "count",
     when: (f) =>
       f.tally &&
-      !f.limit &&
+      (!f.limit || f.unit("count")) &&
       (f.has("sold", "bought", "finished") ||
         (f.groups("buyer", "source") && (f.has("had") || (f.period && f.plainCues)))) &&
       !f.has("howLong", "takes", "daysToSell", "earn", "net", "spent", "paid"),
@@ -83,6 +122,13 @@ export const LIST_RULES: readonly Rule[] = [
     list: true,
   },
   {
+    // "What sold within 7 days of listing"
+    measure: "days listed",
+    when: (f) => f.lists && f.unit("days") && f.has("sold") && f.has("listed", "daysListed"),
+    takes: ["which", "list", "sold", "listed", "daysListed"],
+    list: true,
+  },
+  {
     measure: "days to sell",
     when: (f) =>
       f.lists && f.unit("days") && f.has("sold", "takes", "took", "daysToSell") && !f.has("daysListed"),
@@ -112,9 +158,10 @@ export const LIST_RULES: readonly Rule[] = [
     when: (f) =>
       (f.longest || (f.average && f.has("howLong"))) &&
       !f.fast &&
-      (f.has("had", "unsold") || f.oldest) &&
-      !f.has("sat", "listed", "daysListed", "sold", "minutes"),
-    takes: [...MUCH, "had", "unsold", "have", "howLong", "which"],
+      (f.has("had", "unsold", "unlisted") || f.oldest) &&
+      (!f.has("sat") || f.has("unlisted")) &&
+      !f.has("listed", "daysListed", "sold", "minutes"),
+    takes: [...MUCH, "sat", "unlisted", "had", "unsold", "have", "howLong", "which"],
   },
   {
     // "Which pieces did i pay over 60 for", "bought for under 10"
@@ -122,7 +169,8 @@ export const LIST_RULES: readonly Rule[] = [
     when: (f) =>
       f.lists &&
       f.limit &&
-      f.has("paid", "price") &&
+      (f.has("paid", "price") ||
+        (f.bare && f.generic && !f.unit("count", "minutes", "days", "miles") && !f.buyer)) &&
       !f.has("earn", "net", "soldFor", "sold", "loan") &&
       !f.supply,
     takes: ["which", "list", "paid", "price", "bought", "got"],

@@ -81,6 +81,16 @@ export const PIECE_RULES: readonly Rule[] = [
     takes: [...MUCH, "unsold", "have", "got", "price"],
   },
   {
+    // "Where did i get the most dressers", "which source gave me the most chairs"
+    measure: "count",
+    when: (f) =>
+      f.mostOf &&
+      (f.has("where") || f.groups("source")) &&
+      f.has("bought", "got", "given") &&
+      !f.has("money", "paid", "spent", "cost", "price", "sold", "earn", "net", "revenue"),
+    takes: [...MUCH, "bought", "where", "got", "given"],
+  },
+  {
     // "Which month did i buy the fewest", "what day of the week do i buy the most"
     measure: "count",
     when: (f) =>

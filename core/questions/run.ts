@@ -13,7 +13,7 @@ import { measures } from "./measures.ts";
 import type { Figure, Filter, Grouping, Query, Side } from "./query.ts";
 import { runPerMile, runRate, runShare } from "./quotients.ts";
 import type { Result } from "./result.ts";
-import { salePrices } from "./subjects.ts";
+import { daysListedOf, reachedOf, salePrices } from "./subjects.ts";
 import { quickTotal } from "./totals.ts";
 
 /** Asks that take each piece as one: the rest goes by notes. */
@@ -43,7 +43,7 @@ function subjectsOf(desk: Desk, query: Query): Subject[] {
 /** What an amount is held against where that is said; hours, days and miles in hundredths, as it was read. */
 const BOUNDS: Readonly<
   Record<
-    Exclude<NonNullable<Filter["of"]>, "proceeds">,
+    Exclude<NonNullable<Filter["of"]>, "proceeds" | "reached" | "days listed">,
     (piece: Readonly<Piece>, today: Day) => number | null
   >
 > = {
@@ -57,15 +57,13 @@ const BOUNDS: Readonly<
 };
 
 /** What an amount is held against: the measure; where there is none, what the piece was sold or bought for. */
-function boundOf(
-  { books, index, today }: Desk,
-  query: Query,
-  { piece, units }: Subject,
-  { of }: Filter,
-): number | null {
+function boundOf(desk: Desk, query: Query, { piece, units }: Subject, { of }: Filter): number | null {
+  const { books, index, today } = desk;
   if (of) {
     if (!piece) return null;
     if (of === "proceeds") return salePriceOf(books, index, piece);
+    if (of === "reached") return inHundredths(reachedOf(piece, desk).units);
+    if (of === "days listed") return inHundredths(daysListedOf(piece, desk).units);
     return BOUNDS[of](piece, today);
   }
   if (query.measure !== "count") return measures[query.measure].whole ? units * 100 : units;
@@ -73,6 +71,8 @@ function boundOf(
   if (query.counted === "sold") return salePriceOf(books, index, piece);
   return query.counted === "on the market" || query.counted === "listed" ? piece.listPrice : piece.price;
 }
+
+const inHundredths = (units: number | null): number | null => (units === null ? null : units * 100);
 
 /** Several subjects of one piece as one: a dresser's three coats of paint are one dresser's spending. */
 function byPiece(subjects: readonly Subject[]): Subject[] {
@@ -94,14 +94,23 @@ function byPiece(subjects: readonly Subject[]): Subject[] {
   return [...pieces.values(), ...others];
 }
 
+/** What a mean is of: single things, of lives only those of sold pieces. */
+function meantBy(query: Query, subjects: readonly Subject[]): readonly Subject[] {
+  const { overSold } = measures[query.measure];
+  const isOfUnsold = query.filters.some(
+    ({ dimension, values, not }) => dimension === "status" && values.includes("unsold") && !not,
+  );
+  const counted = overSold && !isOfUnsold ? subjects.filter(({ piece }) => piece?.gone === "sold") : subjects;
+  const single = counted.filter(
+    ({ piece }) => piece !== null || query.measure === "income" || query.measure === "paid",
+  );
+  return single.length > 0 ? single : counted;
+}
+
 function figureValue(query: Query, measure: Measure, subjects: readonly Subject[]): number | string | null {
   const { aggregate } = query;
   if (aggregate !== null) {
-    const counted = measure.overSold ? subjects.filter(({ piece }) => piece?.gone === "sold") : subjects;
-    const single = counted.filter(
-      ({ piece }) => piece !== null || query.measure === "income" || query.measure === "paid",
-    );
-    const known = single.length > 0 ? single : counted;
+    const known = meantBy(query, subjects);
     if (known.length === 0) return null;
     if (query.measure === "hourly" && aggregate === "average") return measure.combine(known);
     const units = known.map((subject) => unitsOf(query, subject));
@@ -142,8 +151,9 @@ function workOut(desk: Desk, query: Query): Result {
   const measure = measures[query.measure];
   const subjects = subjectsOf(desk, query);
   if (subjects.length === 0 && isOfOne(query)) return { value: null, rows: null, over: 0, pieces: 0 };
-  const pieces = new Set(subjects.flatMap(({ piece }) => (piece ? [piece.number] : []))).size;
-  const over = { over: measure.byNotes ? notesOf(subjects) : subjects.length, pieces };
+  const meant = query.aggregate === null ? subjects : meantBy(query, subjects);
+  const pieces = new Set(meant.flatMap(({ piece }) => (piece ? [piece.number] : []))).size;
+  const over = { over: measure.byNotes ? notesOf(subjects) : meant.length, pieces };
   if (query.order) {
     const rows = ordered(rowsOf(desk, query, subjects, query.order.of), query).filter(
       ({ value }) => !query.against || isHeld(query, value),

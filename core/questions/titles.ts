@@ -133,6 +133,8 @@ const OF_WORDS: Readonly<Record<NonNullable<Filter["of"]>, string>> = {
   profit: "with a profit",
   minutes: "with",
   days: "in",
+  "days listed": "listed",
+  reached: "that reached",
   miles: "with",
 };
 
@@ -173,7 +175,8 @@ function valueWords({ dimension, values, not, of, name }: Filter, unit: Filter["
 /** An amount in the unit of what it is held against. */
 function boundWords(of: Filter["of"], amount: number): string {
   if (of === "minutes") return showMinutes(amount / 100);
-  if (of === "days") return countedWords(amount / 100, "day");
+  if (of === "days" || of === "days listed") return countedWords(amount / 100, "day");
+  if (of === "reached") return `${amount / 100}% of asking`;
   return of === "miles" ? `${amount / 100} miles` : show(amount);
 }
 

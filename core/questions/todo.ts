@@ -49,7 +49,7 @@ export function readTodo(parts: Parts, f: Features): TodoQuestion | Refusal | nu
 }
 
 function scopeOf(said: string): TodoScope {
-  if (/\blist|\bpost/.test(said)) return "list";
+  if (/\blist|\bpost|\b(?:closest|nearest|almost|nearly) /.test(said)) return "list";
   if (/\bdrop|\blower|\bmark|\bcut/.test(said)) return "drop";
   return /\bfinish|\bstart|\bwork/.test(said) ? "work" : "all";
 }
@@ -159,6 +159,10 @@ function isFirstOfSet(piece: Readonly<Piece>, seen: Set<string>): boolean {
   return true;
 }
 
+/** Things to do that a phone shows. */
+const TASKS_SHOWN = 5;
+
+/** What is to be done, the most worth first, with the reason. */
 export function answerTodo(desk: Desk, { scope, weekend }: TodoQuestion): Answered {
   const seen = new Set<string>();
   const unsold = [...desk.books.pieces.values()].filter((piece) => !piece.gone && isFirstOfSet(piece, seen));
@@ -170,12 +174,17 @@ export function answerTodo(desk: Desk, { scope, weekend }: TodoQuestion): Answer
   };
   const tasks = unsold
     .map((piece) => taskOf(desk, piece, historyOf(piece.name)))
-    .filter((task) => task !== null && (scope === "all" || task.scope === scope))
-    .sort((a, b) => b!.perDay - a!.perDay || a!.piece.number - b!.piece.number) as Task[];
+    .filter((task) => task !== null)
+    .filter((task) => scope === "all" || task.scope === scope || (scope === "list" && task.scope === "work"))
+    .sort((a, b) => inOrder(scope, a, b));
   if (tasks.length === 0)
     return { understood: true, value: null, rows: [], period: null, text: "Nothing waits for you there." };
-  const lines = tasks.slice(0, 5).map(({ act, piece, why }) => `${act} ${pieceLabel(piece)}: ${why}`);
-  const more = tasks.length > lines.length ? [`and ${tasks.length - lines.length} more`] : [];
+  const isNoneReady = scope === "list" && tasks[0]!.scope === "work";
+  const lines = [
+    ...(isNoneReady ? ["Nothing finished is waiting to be listed; nearest to it:"] : []),
+    ...tasks.slice(0, TASKS_SHOWN).map(({ act, piece, why }) => `${act} ${pieceLabel(piece)}: ${why}`),
+  ];
+  const more = tasks.length > TASKS_SHOWN ? [`and ${tasks.length - TASKS_SHOWN} more`] : [];
   const [first] = tasks as [Task];
   return {
     understood: true,
@@ -190,6 +199,12 @@ export function answerTodo(desk: Desk, { scope, weekend }: TodoQuestion): Answer
       .filter((line) => line !== null)
       .join("\n"),
   };
+}
+
+/** Money a day first; what could be listed goes by how near it is to that. */
+function inOrder(scope: TodoScope, a: Task, b: Task): number {
+  const nearer = scope === "list" ? a.minutes - b.minutes : 0;
+  return nearer || b.perDay - a.perDay || a.piece.number - b.piece.number;
 }
 
 function thinLine(desk: Desk): string | null {

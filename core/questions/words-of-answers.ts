@@ -45,6 +45,8 @@ function shareWords(
 ): string {
   if (query.perMile)
     return `${head.replace(/(?=, [^,]*$)/, " a mile")}: ${showValue(value, unit)} (${showValue(shareOf!.part, unit)} over ${shareOf!.whole ?? 0} miles)`;
+  // Each row is a share of all.
+  if (query.share?.length === 0) return `${head}, shares of ${showValue(shareOf!.whole, unit)}:`;
   const part = `${filtersWords(query.share ?? [])} `;
   if (value === null) return `${head}: ${part}${showValue(null, unit)}`;
   return `${head}: ${part}${value}% (${showValue(shareOf!.part, unit)} of ${showValue(shareOf!.whole, unit)})`;
@@ -77,7 +79,12 @@ export function wordsOf(desk: Desk, query: Query, result: Result, corrected: rea
       result.value === null ? "no difference to tell" : `difference ${showValue(result.value, unit)}`;
     return [`${head}: ${difference}`, ...rows, ...said].join("\n");
   }
-  if (result.shareOf) return [shareWords(query, result, { head, unit }), ...said].join("\n");
+  if (result.shareOf)
+    return [
+      shareWords(query, result, { head, unit }),
+      ...rowLines(result.rows ?? [], result.rowUnit ?? unit),
+      ...said,
+    ].join("\n");
   if (isEmpty(query, result) && !result.rows?.length)
     return [`${head}: ${emptyWords(query)}`, ...said].join("\n");
   const bound = query.against ? limitWords(query.against, unit) : null;

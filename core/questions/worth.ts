@@ -9,6 +9,7 @@ import type { Answered } from "./answered.ts";
 import type { Desk } from "./desk.ts";
 import { leftOver } from "./left-over.ts";
 import { narrowed, type Refusal, refusal } from "./narrowing.ts";
+import { answerOffer, whichOne } from "./offered.ts";
 import { historyFor, middleOf, type OwnHistory, quantile, thinWords, usualHour } from "./own-history.ts";
 import type { Parts } from "./parts.ts";
 import { piecesOf } from "./read-pieces.ts";
@@ -17,7 +18,9 @@ import type { Features } from "./rule.ts";
 /** What a piece is worth buying at, or what to ask for one. */
 export type WorthQuestion =
   | { kind: "worth"; kindOf: string; traits: readonly string[]; price: Cents | null; tooMuch: boolean }
-  | { kind: "ask for"; pieces: readonly Readonly<Piece>[]; kindOf: string | null; traits: readonly string[] };
+  | { kind: "ask for"; pieces: readonly Readonly<Piece>[]; kindOf: string | null; traits: readonly string[] }
+  /** Whether to take so much for a piece of ours; null: how low to go. */
+  | { kind: "offer"; pieces: readonly Readonly<Piece>[]; price: Cents | null };
 
 /** Fewer sales than this are no history at all. */
 const SALES_MIN = 3;
@@ -32,9 +35,11 @@ export function readWorth(parts: Parts, f: Features, desk: Desk): WorthQuestion 
       f.has("soldFor", "revenue", "sold") &&
       !f.has("bought", "paid")) ||
     /\bshould (?:i|we) (?:list|post|sell|price)\b.* (?:at|for)$/.test(said) ||
+    asksWorth(parts) ||
     (f.has("asking") && parts.first === "what" && parts.marks.some(({ text }) => text.includes("should")));
-  if (!f.piece || !(f.has("advice") || isAsking) || f.has("hourly")) return null;
-  if (!isAsking && !isAboutBuying(parts)) return null;
+  const isOffer = f.has("offered") && parts.limits.length === 0 && parts.amounts.length < 2;
+  if (!f.piece || !(f.has("advice") || isAsking || isOffer) || f.has("hourly")) return null;
+  if (!isAsking && !isOffer && !isAboutBuying(parts)) return null;
   const found = narrowed(parts, "profit", desk);
   if ("kind" in found) return found;
   const used = new Set([...parts.amounts, ...parts.limits].flatMap(({ at }) => [at, at + 1]));
@@ -46,6 +51,7 @@ export function readWorth(parts: Parts, f: Features, desk: Desk): WorthQuestion 
     [
       "advice",
       "askFor",
+      ...(isOffer ? (["offered", "takes", "took"] as const) : []),
       "bought",
       "paid",
       "price",
@@ -73,17 +79,29 @@ export function readWorth(parts: Parts, f: Features, desk: Desk): WorthQuestion 
     ({ filter }) => !["kind", "trait", "piece"].includes(filter.dimension) || filter.not,
   );
   if (other) return refusal(other.item.mark);
-  if (isAsking) {
+  if (isAsking || isOffer) {
     const pieces = piecesOf(
       desk,
       found.map(({ filter }) => filter),
     ).filter((piece) => !piece.gone);
-    return { kind: "ask for", pieces, kindOf, traits };
+    if (isOffer) return { kind: "offer", pieces, price: parts.amounts[0]?.cents ?? null };
+    // "Whats a dresser worth" is asked of none in particular.
+    const isAny = asksWorth(parts) && /\ban? (?:\w+ )?\w+ worth\b/.test(said);
+    return { kind: "ask for", pieces: isAny ? [] : pieces, kindOf, traits };
   }
   const amounts = [...parts.amounts, ...parts.limits];
   if (kindOf === null || amounts.length > 1) return null;
   const tooMuch = parts.marks.some(({ text }) => text === "too much" || text === "overpriced");
   return { kind: "worth", kindOf, traits, price: amounts[0]?.cents ?? null, tooMuch };
+}
+
+/** "What is the oak desk worth", "value of the vanity": what it would bring. */
+function asksWorth({ said, amounts, limits }: Parts): boolean {
+  if (amounts.length + limits.length > 0) return false;
+  return (
+    /^(?:so |and )?(?:what|whats|how much)\b.* worth$/.test(said) ||
+    /^(?:the )?(?:value|worth) of\b/.test(said)
+  );
 }
 
 /** An amount to pay, or words that look for one. */
@@ -93,6 +111,7 @@ function isAboutBuying(parts: Parts): boolean {
 }
 
 export function answerWorth(desk: Desk, question: WorthQuestion): Answered {
+  if (question.kind === "offer") return answerOffer(desk, question);
   return question.kind === "worth" ? answerBuying(desk, question) : answerAsking(desk, question);
 }
 
@@ -178,16 +197,7 @@ function answerAsking(
   { pieces, kindOf, traits }: Extract<WorthQuestion, { kind: "ask for" }>,
 ): Answered {
   const [piece, other] = pieces;
-  if (other) {
-    const names = pieces.slice(0, 5).map(pieceLabel).join(", ");
-    return {
-      understood: true,
-      value: null,
-      rows: pieces.map(({ number }) => ({ label: String(number), number, value: null })),
-      period: null,
-      text: `Which one: ${names}?`,
-    };
-  }
+  if (other) return whichOne(pieces);
   const kind = piece?.name ?? kindOf;
   const history = historyFor(desk, kind, piece?.traits ?? traits);
   if (history.sales.length < SALES_MIN) return tooThin(history);
