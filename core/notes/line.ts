@@ -27,6 +27,7 @@ import { saysSame } from "./same.ts";
 import { tokenShown } from "./shown.ts";
 import { HINTS } from "./sign-bits.ts";
 import { signsOf } from "./signs.ts";
+import { withSlipsMeant } from "./slips.ts";
 import { centsIn } from "./slots/money.ts";
 import { isJoke, takesItselfBack } from "./takenback.ts";
 import type { Word } from "./text.ts";
@@ -69,6 +70,12 @@ const isMark = ({ kind }: Word): boolean => kind === "mark";
 
 /** The readings of one line; none for a blank one. */
 export function readLine(line: string, today: Day, index: number, trace?: Trace[]): Reading[] {
+  const readings = asTyped(line, today, index, trace);
+  return withSlipsMeant(readings, line, (meant) => asTyped(meant, today, index));
+}
+
+/** The readings of one line, its words taken for no others than the speller does. */
+function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Reading[] {
   const text = line.trim();
   if (text === "") return [];
   const { lexer } = language();

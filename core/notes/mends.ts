@@ -236,11 +236,12 @@ function change(
   return { mend: { of: said.of, to: said.to }, isSure };
 }
 
-/** "sold the bench, it was 60 cash": the note goes on to tell its own value. */
+/** "sold the bench, it was 60 cash", "bought a desk it was forty bucks": the note goes on to tell its own value. */
 function isToldLater(before: readonly Tok[]): boolean {
-  const [mark, it] = before.slice(-2);
+  const [last, it] = before.slice(-2);
   const opens = before.findIndex((token) => !isSkipped(token));
-  return mark?.kind === "mark" && IT_WAS.has(it?.text ?? "") && opens >= 0 && isVerb(before[opens]!);
+  const isBehindNote = last?.kind === "mark" || last?.kind === "piece";
+  return isBehindNote && IT_WAS.has(it?.text ?? "") && opens >= 0 && isVerb(before[opens]!);
 }
 
 const isPresent = ([word]: readonly string[]): boolean => word === "is" || word === "are";

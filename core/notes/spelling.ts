@@ -2,6 +2,8 @@
 export interface Speller {
   /** The known word meant, or null: known already, too short, an ordinary word, or more than one would do. */
   meant(word: string): string | null;
+  /** The known words that lie so near, the nearest first, ordinary as the word may be. */
+  near(word: string, slips: number): string[];
 }
 
 /** Words shorter than this are never corrected: too many others lie near. */
@@ -21,7 +23,7 @@ const SWAP = 8;
 const VOWEL = 9;
 export const LETTER = 10;
 const NEIGHBOUR = 11;
-const WRONG = 12;
+export const WRONG = 12;
 const isVowel = (letter: string | undefined): boolean => letter !== undefined && "aeiou".includes(letter);
 
 const KEYS = ["qwertyuiop", "asdfghjkl", "zxcvbnm"];
@@ -36,6 +38,9 @@ const TOUCHING: ReadonlySet<string> = new Set(
     }),
   ),
 );
+
+/** What it weighs that a letter was typed which is not in the word; one typed twice is as common as one lost. */
+const typedWeight = (typed: string, at: number): number => (typed[at] === typed[at - 1] ? VOWEL : LETTER);
 
 /** What it weighs that a known letter was not typed. */
 const lostWeight = (known: string, at: number): number =>
@@ -55,7 +60,7 @@ export function slipsBetween(typed: string, known: string): number {
       const same = typed[i - 1] === known[j - 1];
       const wrong = TOUCHING.has(typed[i - 1]! + known[j - 1]!) ? NEIGHBOUR : WRONG;
       const lost = row[j - 1]! + lostWeight(known, j - 1);
-      let cost = Math.min(last[j]! + LETTER, lost, last[j - 1]! + (same ? 0 : wrong));
+      let cost = Math.min(last[j]! + typedWeight(typed, i - 1), lost, last[j - 1]! + (same ? 0 : wrong));
       if (i > 1 && j > 1 && typed[i - 1] === known[j - 2] && typed[i - 2] === known[j - 1])
         cost = Math.min(cost, beforeLast[j - 2]! + SWAP);
       row.push(cost);
@@ -101,7 +106,7 @@ function slipsTo(known: string, typed: string): number {
   const whole = areOfALength(typed, known) ? slipsBetween(typed, known) : Number.POSITIVE_INFINITY;
   if (known.length <= typed.length) return whole;
   const shortened = withoutVowelPairs(known).filter((word) => areOfALength(typed, word));
-  return Math.min(whole, ...shortened.map((word) => VOWEL + slipsBetween(typed, word)));
+  return Math.min(whole, ...shortened.map((word) => LETTER + slipsBetween(typed, word)));
 }
 
 const areOfALength = (a: string, b: string): boolean => Math.abs(a.length - b.length) <= LENGTHS_APART_MAX;
@@ -131,6 +136,14 @@ export function makeSpeller(vocabulary: Iterable<string>, isSettled: (word: stri
       if (remembered.size > 4000) remembered.clear();
       remembered.set(word, found);
       return found;
+    },
+    near(word, slips) {
+      if (word.length < LENGTH_MIN || word.length > LENGTH_MAX) return [];
+      return (byLetter.get(word[0]!) ?? [])
+        .map((candidate) => ({ candidate, weight: candidate === word ? Infinity : slipsTo(candidate, word) }))
+        .filter(({ weight }) => weight <= slips)
+        .sort((a, b) => a.weight - b.weight)
+        .map(({ candidate }) => candidate);
     },
   };
 }

@@ -11,6 +11,7 @@ import { centsIn } from "./slots/money.ts";
 import { bears, language } from "./verbs.ts";
 import { CONDITIONS } from "./words/doubts.ts";
 import { ALL_OF_THEM, AND, BEFORE_TOPIC, SUMS_UP } from "./words/links.ts";
+import { BUYERS_SAID } from "./words/names.ts";
 import { THROWS } from "./words/verbs.ts";
 
 /**
@@ -51,6 +52,7 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
 
 /** What clauses take from each other before their pieces are settled, one after the other. */
 const TAKINGS: readonly ((drafts: readonly Draft[]) => readonly Draft[])[] = [
+  withUndone,
   withoutPassing,
   withSameDoing,
   withVerbOfAll,
@@ -62,6 +64,24 @@ const TAKINGS: readonly ((drafts: readonly Draft[]) => readonly Draft[])[] = [
   withTimeLater,
   withNeed,
 ];
+
+/** "sold the desk 60 to a guy from work, he never came back for it": what did not come about is no sale of that line. */
+function withUndone(drafts: readonly Draft[]): readonly Draft[] {
+  const at = drafts.findIndex((draft, place) => place > 0 && isUndoing(draft, drafts[place - 1]!));
+  if (at < 0) return drafts;
+  const sold = drafts[at - 1]!;
+  const asked = unclearDraft(sold.clause, { kind: "denial" }, { could: [sold] });
+  return [...drafts.slice(0, at - 1), asked, ...drafts.slice(at + 1)];
+}
+
+/** They did not, of the sale told right before and of nothing else. */
+function isUndoing({ kind, trouble, fields, clause }: Draft, before: Draft): boolean {
+  if (before.kind !== "sell" || before.trouble || isMeasured(clause) || piecesIn(clause).length > 0)
+    return false;
+  if (kind === "fallthrough")
+    return !trouble && fields["refunded"] === undefined && fields["kept"] === undefined;
+  return trouble?.kind === "denial" && clause.tokens.some(({ text }) => BUYERS_SAID.has(text));
+}
 
 /** "bought 3 stools 30, they tossed in a bench": one price for all of them, or for the stools alone. */
 function withThrownIn(drafts: readonly Draft[]): readonly Draft[] {

@@ -208,10 +208,15 @@ function tokenAt<Head>({ words, norms, entries }: Meant<Head>, at: number, lexer
     : wordToken<Head>("word", norm, at, at + 1, NO_ROLES, true);
 }
 
-/** "paid$45", "drove15mi": no sign and no verb grows into a number, but a piece's name may ("dresser14"). */
+/**
+ * "paid$45", "drove15mi", "gas20", "paint12.50": no sign, no verb and no cost of the road grows into a number, and two
+ * decimals are money; but a piece's name may ("dresser14"), and a supply's ("grit120").
+ */
 function isPlainlyApart<Head>(norms: readonly string[], at: number, { lexicon }: Lexer<Head>): boolean {
-  const roles = lexicon.entry(norms[at - 1]!)?.roles;
-  return norms[at]!.startsWith("$") || (roles?.heads !== undefined && roles.noun === undefined);
+  const { heads, noun, stream, supply } = lexicon.entry(norms[at - 1]!)?.roles ?? {};
+  const isOfThing = stream !== undefined || supply === "vehicle";
+  if (norms[at]!.startsWith("$") || (heads !== undefined && noun === undefined) || isOfThing) return true;
+  return (noun !== undefined || supply !== undefined) && /^\d+\.\d\d$/.test(norms[at]!);
 }
 
 /** A word that may open a number, a count or a day: whichever of that and the lexicon's phrase says more. */

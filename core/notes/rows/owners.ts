@@ -148,6 +148,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   [`^ [<art>? <piece> ${FOLK}] !got_cold_feet ${GETS}`, "buyer", "lamp lady bought the armoire 220"],
   ["<sell>|<buy>|<list>|<finish>|<labor> … [by <art>? <kin>] !and|&", "ours", "trunk sold by dad 80"],
   [
+    "<piece> … <sell>|<list> [by <art>? !<kin> <opinion>|<trait>* <person>|<new>] !and|&",
+    "asked",
+    "the desk was sold by the neighbor for 60",
+  ],
+  [
     "^ [<art>? <new>|<person>] sent|paid|wired|mailed|transferred <art>? money|cash|payment for <art>? <piece> $",
     "buyer",
     "kim sent the money for bench 40",

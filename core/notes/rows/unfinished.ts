@@ -326,6 +326,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "found a buyer for the desk 60",
   ],
   // Somebody else's.
+  [
+    "picked_up|took|grabbed|got|hauled … <piece> … [to haul|dump|junk away|off|it|them?]",
+    "other",
+    "picked up an old couch to haul away for 40",
+  ],
   ["[comp|comps|competitor|competitors|competition|competing|rival] … <sell>", "other", "comp sold desk 120"],
   ["<piece> [like ours|mine|this|this_one|that|that_one|it|the_one]", "other", "desk like ours sold for 120"],
   [

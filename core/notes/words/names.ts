@@ -45,6 +45,9 @@ export const ENDS_SOURCE = wordSet(
 /** Whoever they are, another sentence begins: "sold desk 140 to mike he owes me 40". */
 export const SUBJECTS = wordSet("he she they i we");
 
+/** Who did not, where a sale has not come about. */
+export const BUYERS_SAID = wordSet("he she they buyer guy lady nobody");
+
 /** Prepositions within a name, or at its end: "lady at the yellow house". */
 export const JOINS_NAME = wordSet("at on in with from to");
 
