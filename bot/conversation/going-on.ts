@@ -42,11 +42,10 @@ function ofKnown(
   replyRoot: number | undefined,
 ): Reading[] | null {
   const { books } = turn.ledger;
-  const back =
-    lentBack(text, { books, today: turn.today }) ?? toKnownLoan(text, { books, today: turn.today });
-  if (back) return back;
   const newest = pastOf(turn, replyRoot).before();
   const desk = { books, today: turn.today };
+  const back = lentBack(text, desk) ?? toKnownLoan(text, { ...desk, newest });
+  if (back) return back;
   return (
     ofKnownBuyer(text, readings, { ...desk, recent: newest?.pieces ?? [] }) ??
     ofPastBuyer(text, readings, desk)

@@ -23,6 +23,7 @@ import {
   isHolder,
   isPastBuyer,
   owedCameIn,
+  refundedTo,
 } from "./fetched.ts";
 import { goneOn } from "./going-on.ts";
 import { byTheSame, householdQuestion } from "./household.ts";
@@ -36,9 +37,11 @@ import { talkedOf, withSpokenOf } from "./talk.ts";
 import {
   nextOfTwo,
   nextSpokenOf,
+  refundedInFull,
   soldAtAsking,
   soldUnnamed,
   tradedIt,
+  withAllOfIt,
   withAskingPrice,
   withoutPart,
 } from "./unnamed.ts";
@@ -61,7 +64,7 @@ export function decide(matter: Matter, desk: Omit<Desk, "confirmed">): Decision 
   if (reading.kind === "unclear" || !verb?.decide) return decideUnclear(reading, desk);
   const missing = askMissing(reading);
   if (missing) {
-    const priced = withAskingPrice(missing, reading, desk);
+    const priced = withAllOfIt(withAskingPrice(missing, reading, desk), reading, desk);
     return { kind: "ask", ask: withSpokenOf(priced, reading, desk, deciding) };
   }
   if (isOfNothing(reading))
@@ -182,6 +185,8 @@ export function meant(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
   }
   const byBooks =
     soldAtAsking(reading, desk) ??
+    refundedInFull(reading, desk) ??
+    refundedTo(reading, desk) ??
     soldUnnamed(reading, desk) ??
     tradedIt(reading, desk) ??
     nextOfTwo(reading, desk, verbOf(reading.kind)) ??

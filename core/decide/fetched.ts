@@ -1,7 +1,9 @@
 import type { Books, Piece } from "../books/books.ts";
+import type { Fact } from "../books/facts.ts";
 import { depositOf, listPriceOf, owedByBuyers } from "../books/shares.ts";
 import type { Cents } from "../money.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
+import { whyOf } from "../notes/unclear.ts";
 import type { Desk } from "./decision.ts";
 import { piecesOf } from "./echo.ts";
 import { held } from "./fits.ts";
@@ -77,18 +79,27 @@ function cameIn(
   return { ...rest, kind: "collect", amount, pieces: byNumbers(pieces.map(({ number }) => number)) };
 }
 
-/** "got the 30 for the trunk" of just what is owed on a trunk, and none here: it came in. */
+/**
+ * "got the 30 for the trunk" of just what is owed on a trunk: it came in. With another trunk here, "the 30" may be its
+ * price as well: which of the two, only the person knows.
+ */
 export function owedCameIn(reading: Reading, { books }: Pick<Desk, "books">): Reading | null {
   if (reading.kind !== "sell" || !reading.isKnownSum) return null;
   const { pieces: [said, ...others] = [], price } = reading;
   if (said?.name === undefined || others.length > 0 || price === undefined) return null;
   const { name } = said;
-  if ([...books.pieces.values()].some((piece) => piece.name === name && piece.gone === null)) return null;
+  const isHere = [...books.pieces.values()].some((piece) => piece.name === name && piece.gone === null);
   const owing = salesOwing(books, { amount: price }).map((sale) => owingPieces(books, sale));
   const fitting = owing.filter(
     (pieces) => owedByBuyers(pieces) === price && pieces.some((piece) => piece.name === name),
   );
-  return fitting.length === 1 ? cameIn(reading, price, fitting[0]!) : null;
+  if (fitting.length !== 1) return null;
+  const came = cameIn(reading, price, fitting[0]!);
+  const { isKnownSum: _, ...sale } = reading;
+  const { text, line } = reading;
+  return isHere
+    ? { kind: "unclear", why: whyOf({ kind: "eitherOf" }), could: [came, sale], text, line }
+    : came;
 }
 
 /** "greg changed his mind": the only piece on hold, of those held for whoever is named. */
@@ -115,11 +126,33 @@ function withoutPiece(reading: Reading): Reading {
 export function isPastBuyer(
   left: readonly string[],
   could: readonly Reading[],
-  { books }: Pick<Desk, "books">,
+  { books, talk }: Omit<Desk, "confirmed">,
 ): boolean {
-  const isBack = could.every((each) => each.kind === "refund" && mentionsOf(each).length > 0);
-  const buyers = new Set(books.facts.map((fact) => (fact.kind === "sell" ? fact.data.buyer : undefined)));
+  const isBack = could.every((each) => each.kind === "refund");
+  // "rita brought it back": what was spoken of was sold to her.
+  const isOfIt = could.some((each) => mentionsOf(each).length === 0);
+  const spoken = talk?.replied ?? talk?.latest ?? [];
+  const sales = isOfIt ? salesOf(spoken, books) : books.facts;
+  const buyers = new Set(sales.map((fact) => (fact.kind === "sell" ? fact.data.buyer : undefined)));
   return isBack && left.length > 0 && left.every((word) => buyers.has(word));
+}
+
+const salesOf = (numbers: readonly number[], { facts }: Books): Fact[] =>
+  facts.filter(({ kind, pieces }) => kind === "sell" && pieces.join() === numbers.join());
+
+/** "had to give rita 25 back": of the one sale to somebody who was taken for a piece; null where there is no one such sale. */
+export function refundedTo(reading: Reading, { books }: Pick<Desk, "books">): Reading | null {
+  const [said, ...others] = reading.kind === "refund" ? (reading.pieces ?? []) : [];
+  const { name, traits, number } = said ?? {};
+  if (name === undefined || traits || number !== undefined || others.length > 0) return null;
+  if ([...books.pieces.values()].some((piece) => piece.name === name)) return null;
+  const sales = books.facts.filter(
+    (fact) =>
+      fact.kind === "sell" &&
+      fact.data.buyer === name &&
+      fact.pieces.every((each) => books.pieces.get(each)!.gone === "sold"),
+  );
+  return sales.length === 1 ? ({ ...reading, pieces: byNumbers(sales[0]!.pieces) } as Reading) : null;
 }
 
 /** Whether words that nobody knows are just who left a deposit ("nell"). */

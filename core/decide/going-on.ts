@@ -12,6 +12,7 @@ import { matchMention } from "./match.ts";
 import { nameWith } from "./mention-words.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { talkedOf } from "./talk.ts";
+import { soldAtAsking } from "./unnamed.ts";
 import { type Deciding, standingOf } from "./whole.ts";
 
 /*
@@ -82,7 +83,8 @@ function ofSpoken(
   const isHere =
     pieces.length > 0 && pieces.every(({ name, gone }) => gone === null && name === pieces[0]!.name);
   if (!isHere && could.some(({ follows }) => follows)) return null;
-  const standing = standingOf(could, desk, deciding).map(({ reading }) => reading);
+  const priced = could.map((each) => soldAtAsking(each, desk) ?? each);
+  const standing = standingOf(priced, desk, deciding).map(({ reading }) => reading);
   const whole = standing.filter((each) => deciding.decide(each, desk).kind === "record");
   if (!isEither) return whole[0] ?? null;
   return whole.length < 2

@@ -1,35 +1,87 @@
 import type { Books } from "../books/books.ts";
+import type { Fact } from "../books/facts.ts";
 import type { Day } from "../calendar.ts";
+import type { Cents } from "../money.ts";
+import type { Tok } from "../notes/clause.ts";
 import { lexed } from "../notes/line.ts";
 import { pastDay } from "../notes/quantities/days.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { besideName } from "../notes/settling.ts";
 import { centsIn } from "../notes/slots/money.ts";
-import { BESIDE_LOAN, LOAN_MEANT, LOANWARD } from "../notes/words/links.ts";
+import {
+  BESIDE_BALANCE,
+  BESIDE_LOAN,
+  LOAN_MEANT,
+  LOAN_STANDS,
+  LOANWARD,
+  OTHER_LOAN,
+} from "../notes/words/links.ts";
 import { UNNAMED_LOAN } from "./loans.ts";
 
 const TOKENS_MAX = 8;
 
-/** "150 to van", "50 more to the class loan": a payment to a loan that is on the books under that name; null else. */
-export function toKnownLoan(text: string, { books, today }: { books: Books; today: Day }): Reading[] | null {
+/** What was said before: the loan of the payment noted last, by its own name. */
+interface Said {
+  books: Books;
+  today: Day;
+  newest?: Fact | undefined;
+}
+
+/**
+ * "150 to van", "50 more to the class loan": a payment to a loan that is on the books under that name, or to "the other
+ * one" of two; "van one is at 2300": what its statement says; null else.
+ */
+export function toKnownLoan(text: string, { books, today, newest }: Said): Reading[] | null {
   const names = [...books.loans.keys()].filter((name) => name !== UNNAMED_LOAN);
-  const { who: loan, rest } = names.length > 0 ? besideName(text, names) : {};
-  const meant = loan === undefined ? null : rest!.trim();
+  const said = names.length > 0 ? besideName(text, names) : null;
+  const other = said?.who === undefined ? otherLoan(names, newest) : undefined;
+  const loan = said?.who ?? other;
+  if (!said || loan === undefined) return null;
+  const meant = said.rest.trim();
   // "that was for grad": the payment noted before.
-  if (meant && meant.split(" ").every((word) => LOAN_MEANT.has(word)))
-    return [{ kind: "mend", of: { kind: "pay", back: 1 }, to: { loan: loan! }, text, line: 0 }];
-  const tokens = loan === undefined ? [] : lexed(rest!);
-  const amounts = tokens.filter(({ kind }) => kind === "amount");
-  const [amount, ...others] = amounts.map((token) => (token.each ? null : centsIn(token)));
-  const isPaid = tokens.some(({ text: word }) => LOANWARD.has(word));
-  if (loan === undefined || amount == null || others.length > 0 || !isPaid || tokens.length > TOKENS_MAX)
-    return null;
+  if (said.who && meant.split(" ").every((word) => LOAN_MEANT.has(word)))
+    return [{ kind: "mend", of: { kind: "pay", back: 1 }, to: { loan }, text, line: 0 }];
+  const tokens = lexed(said.rest);
+  const isOther = tokens.some(({ text: words }) => words.split(" ").some((word) => OTHER_LOAN.has(word)));
+  if (tokens.length > TOKENS_MAX || isOther !== (other !== undefined)) return null;
+  return payIn(tokens, loan, text, today) ?? balanceIn(tokens, loan, text);
+}
+
+/** The other one of two loans, beside that of the newest note. */
+function otherLoan(names: readonly string[], newest: Fact | undefined): string | undefined {
+  const paid = newest?.kind === "pay" ? newest.data.loan : undefined;
+  const others = names.filter((name) => name !== paid);
+  return paid !== undefined && others.length === 1 ? others[0] : undefined;
+}
+
+/** The one amount that is told; null where there is none, or more. */
+function amountIn(tokens: readonly Tok[]): Cents | null {
+  const [amount, ...others] = tokens.filter(({ kind }) => kind === "amount");
+  return amount && others.length === 0 && !amount.each ? centsIn(amount) : null;
+}
+
+function payIn(tokens: readonly Tok[], loan: string, text: string, today: Day): Reading[] | null {
+  const amount = amountIn(tokens);
+  if (amount === null || !tokens.some(({ text: word }) => LOANWARD.has(word))) return null;
   const pay: ReadingOf<"pay"> = { kind: "pay", amount, loan, text, line: 0 };
-  for (const { kind, text: word, said } of tokens) {
+  for (const { kind, text: words, said } of tokens) {
     const day = kind === "day" ? pastDay(said!, today) : null;
     if (day && "day" in day) pay.date = day.day;
-    else if (kind !== "amount" && kind !== "mark" && !word.split(" ").every((one) => BESIDE_LOAN.has(one)))
-      return null;
+    else if (kind !== "amount" && kind !== "mark" && !isAllOf(words, BESIDE_LOAN)) return null;
   }
   return [pay];
 }
+
+function balanceIn(tokens: readonly Tok[], loan: string, text: string): Reading[] | null {
+  const balance = amountIn(tokens);
+  const words = tokens
+    .filter(({ kind }) => kind !== "amount" && kind !== "mark")
+    .map(({ text: word }) => word);
+  const isTold = words.some((word) => word.split(" ").some((one) => LOAN_STANDS.has(one)));
+  if (balance === null || !isTold || !words.every((word) => isAllOf(word, BESIDE_BALANCE))) return null;
+  return [{ kind: "statement", balance, loan, text, line: 0 }];
+}
+
+/** Every word of it stands beside a loan; "the other one" is a loan here. */
+const isAllOf = (words: string, beside: ReadonlySet<string>): boolean =>
+  words.split(" ").every((word) => beside.has(word) || OTHER_LOAN.has(word));

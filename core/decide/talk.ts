@@ -1,4 +1,5 @@
 import type { Books } from "../books/books.ts";
+import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { bears } from "../notes/verbs.ts";
@@ -70,10 +71,15 @@ function pointedOut(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | 
   // "the others, 20 each" are counted now.
   const isCounted = reading.each && said.some(({ plural }) => plural) && rest.price !== undefined;
   const price = isCounted ? { price: rest.price! * settled.length } : {};
-  return { ...rest, pieces: settled, ...price } as Reading;
+  // "1h on each": as long as all of them took.
+  const isTimed = reading.kind === "work" && reading.minutes !== undefined && said.some(({ each }) => each);
+  const minutes = isTimed ? { minutes: reading.minutes! * settled.length } : {};
+  return { ...rest, pieces: settled, ...price, ...minutes } as Reading;
 }
 
-const isPointed = ({ it, other, besides, alike, count, half }: Mention): boolean =>
+const isPointed = ({ it, other, besides, alike, count, half, place, each }: Mention): boolean =>
+  place !== undefined ||
+  each === true ||
   other === true ||
   besides === true ||
   alike === true ||
@@ -82,9 +88,14 @@ const isPointed = ({ it, other, besides, alike, count, half }: Mention): boolean
 function settledBy(
   mention: Mention,
   reading: Reading,
-  { talk, books }: Omit<Desk, "confirmed">,
+  { talk, books, today }: Omit<Desk, "confirmed">,
 ): Mention[] | null {
   const spoken = talk?.replied ?? talk?.latest ?? [];
+  if (mention.place) return atPlace(mention.place, mention.name, talk, books, today);
+  if (mention.each) {
+    const all = eachMeant(spoken, books, today);
+    return all && byNumbers(all);
+  }
   if (mention.besides) {
     const others = theOther(mention, spoken, books);
     return others.length === (mention.count ?? others.length) ? byNumbers(others) : null;
@@ -106,12 +117,47 @@ function settledBy(
   if (name === undefined || names.length > 0) return null;
   const alike = [...books.pieces.values()].filter((piece) => piece.name === name && piece.gone === null);
   const besides = alike.filter((piece) => !spoken.includes(piece.number));
+  if (besides.length === 0 && spoken.length === 1 && !mention.last)
+    return onlyOther(spoken[0]!, count, books);
   // "sold another", with all of them spoken of just now: one of those.
   const others = besides.length > 0 ? besides : alike;
   const isAll = others.length > 0 && (count === undefined || count === others.length);
   if (isAll) return byNumbers(others.map(({ number }) => number));
   return count !== undefined && others.length > count ? [{ name, count }] : null;
 }
+
+/** "the other one" beside a single piece: the only other piece here, whatever it is. */
+function onlyOther(spoken: number, count: number | undefined, books: Books): Mention[] | null {
+  const others = [...books.pieces.values()].filter(({ number, gone }) => gone === null && number !== spoken);
+  return others.length === 1 && count === 1 ? byNumbers([others[0]!.number]) : null;
+}
+
+/** "the second one" of what was spoken of together, else of what came today; "the second chair" of the chairs here. */
+function atPlace(
+  place: number,
+  name: string | undefined,
+  talk: Desk["talk"],
+  books: Books,
+  today: Day,
+): Mention[] | null {
+  const spoken = talk?.replied ?? talk?.latest ?? [];
+  const isHere = (number: number): boolean => books.pieces.get(number)?.gone === null;
+  const named = [...books.pieces.values()].filter((piece) => piece.name === name).map(({ number }) => number);
+  const together = spoken.length > 1 ? spoken : boughtOn(today, books);
+  const all = (name === undefined ? together : named).filter(isHere);
+  return all.length > 1 && place <= all.length ? byNumbers([all[place - 1]!]) : null;
+}
+
+/** What "each" means: the pieces spoken of together, else the two that came today. */
+function eachMeant(spoken: readonly number[], books: Books, today: Day): readonly number[] | null {
+  if (spoken.length > 1) return spoken;
+  const here = allHere(books);
+  const all = boughtOn(today, books).filter((number) => here.includes(number));
+  return all.length === 2 && here.length === 2 ? all : null;
+}
+
+const boughtOn = (day: Day, books: Books): number[] =>
+  books.facts.flatMap((fact) => (fact.kind === "buy" && fact.day === day ? fact.pieces : []));
 
 /** So many of the name of what was spoken of; null where that has several. */
 function ofSameKind(spoken: readonly number[], count: number, books: Books): Mention[] | null {

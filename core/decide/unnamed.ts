@@ -1,5 +1,5 @@
 import type { Books, Piece } from "../books/books.ts";
-import { statusOf } from "../books/piece.ts";
+import { proceedsOf, statusOf } from "../books/piece.ts";
 import { listPriceOf } from "../books/shares.ts";
 import { type Cents, show } from "../money.ts";
 import { isSetName } from "../notes/furniture.ts";
@@ -7,7 +7,7 @@ import type { Mention, Reading } from "../notes/reading.ts";
 import { PIECE_PARTS } from "../notes/words/parts.ts";
 import type { Verb } from "../verbs/verb.ts";
 import type { Ask, Choice, Desk } from "./decision.ts";
-import { ever, listed } from "./fits.ts";
+import { ever, listed, paidFor } from "./fits.ts";
 import { matchMention } from "./match.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
 
@@ -54,6 +54,42 @@ function askingPriceOf(
   if (more.length > 0 || pieces.length === 0 || pieces.some(({ gone }) => gone !== null) || price === null)
     return null;
   return { price, numbers };
+}
+
+/** Sold pieces that a refund names, or that were spoken of last; none where that is not sure. */
+function refundedPieces(reading: Reading, { books, talk }: Omit<Desk, "confirmed">): Readonly<Piece>[] {
+  const [mention, ...more] = mentionsOf(reading).filter(({ it }) => !it);
+  const match = mention && matchMention(mention, books, paidFor, new Set());
+  const spoken = talk?.replied ?? talk?.latest ?? [];
+  const numbers = match ? (match.kind === "found" ? match.pieces : []) : spoken;
+  const pieces = numbers.map((number) => books.pieces.get(number)!);
+  return more.length > 0 || pieces.some(({ gone }) => gone !== "sold") ? [] : pieces;
+}
+
+const broughtInBy = (pieces: Pieces): Cents =>
+  pieces.reduce((sum, piece) => sum + proceedsOf(piece) - piece.owed, 0);
+
+/** "took it back and gave a full refund": all that it brought in. */
+export function refundedInFull(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+  if (reading.kind !== "refund" || !reading.missing?.includes("amount") || !reading.inFull) return null;
+  const pieces = refundedPieces(reading, desk);
+  if (pieces.length === 0) return null;
+  const { missing: _, follows: __, one: ___, ...rest } = reading;
+  return { ...rest, amount: broughtInBy(pieces), pieces: byNumbers(numbersOf(pieces)) };
+}
+
+/** The question for what was given back, with all that it brought in on a button. */
+export function withAllOfIt(ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask {
+  const pieces = ask.wants === "amount" && reading.kind === "refund" ? refundedPieces(reading, desk) : [];
+  if (pieces.length === 0) return ask;
+  const amount = broughtInBy(pieces);
+  const missing = reading.missing?.filter((field) => field !== "amount") ?? [];
+  const choice: Choice = {
+    label: `All of it, ${show(amount)}`,
+    words: ["all", "everything", "all of it"],
+    effect: { kind: "settle", change: { amount, missing } as Partial<Reading> },
+  };
+  return { ...ask, choices: [choice, ...ask.choices] };
 }
 
 /** The question for a sale's price, with what its pieces are listed at on a button. */
@@ -174,11 +210,16 @@ export function nextSpokenOf(
   verb: Verb | undefined,
 ): Reading | null {
   const { missing, follows } = reading;
-  if (!verb?.upon || missing?.join() !== "pieces" || follows || talk?.replied) return null;
+  // "sold!" behind a listing: its price is asked, with the one listed on a button.
+  const isSale = reading.kind === "sell" && missing?.join() === "pieces,price";
+  const upon = isSale ? "listed" : verb?.upon;
+  const isOpen = isSale || missing?.join() === "pieces";
+  if (!upon || !isOpen || follows || talk?.replied) return null;
   const pieces = (talk?.latest ?? []).map((number) => books.pieces.get(number)!);
-  const isNext = (piece: Readonly<Piece>): boolean => statusOf(piece) === verb.upon;
+  const isNext = (piece: Readonly<Piece>): boolean => statusOf(piece) === upon;
   if (pieces.length === 0 || !pieces.every(isNext) || groupsOf(pieces).length > 1) return null;
-  return { ...reading, pieces: byNumbers(numbersOf(pieces)), missing: [] } as Reading;
+  const left = missing!.filter((field) => field !== "pieces");
+  return { ...reading, pieces: byNumbers(numbersOf(pieces)), missing: left } as Reading;
 }
 
 /** Each piece here by itself, where they are few. */

@@ -10,6 +10,22 @@ import { pieceToken, wordToken } from "./token.ts";
 import { BESIDE_GOING_ON, PLUS } from "./words/links.ts";
 import { LIST_WORDS, THROUGH } from "./words/pieces.ts";
 
+/** "full price, cash": the piece spoken of, sold at what it was listed at. */
+const soldAsListed = ({ words }: Told, { text, line: at }: Pick<Line, "text" | "line">): Back | null => {
+  const method = words.find(({ roles }) => roles.method !== undefined)?.roles.method;
+  const paid = method === undefined ? {} : { method };
+  const sale = {
+    kind: "sell",
+    atAsking: true,
+    ...paid,
+    missing: ["pieces", "price"],
+    follows: true,
+    text,
+    line: at,
+  };
+  return { could: [sale as Reading], isEither: false };
+};
+
 /** More numbers are no range of pieces. */
 const RANGE_MAX = 12;
 
@@ -113,6 +129,7 @@ function listEnd(tokens: readonly Tok[], at: number): number {
 const MORE_OF: Partial<Record<GoingOn, Kind>> = { "paid more": "pay", "sold more": "sell" };
 
 function made(effect: Exclude<GoingOn, "numbered">, told: Told, { text, line, today }: Line): Back | null {
+  if (effect === "at asking") return told.beside.length > 0 ? null : soldAsListed(told, { text, line });
   const said = side();
   const of = MORE_OF[effect];
   const inside = effect === "paid more" ? told.words.filter(({ kind }) => kind === "amount") : [];

@@ -7,6 +7,7 @@ import { wholeOf } from "./quantities/amounts.ts";
 import { isAmount, isStream, isSupply, type Shape, shapeOf } from "./shape.ts";
 import { HINTS } from "./sign-bits.ts";
 import { PREPOSITIONS } from "./words/links.ts";
+import { ASKS_FOR } from "./words/money.ts";
 import { SUBJECTS } from "./words/names.ts";
 
 function isSeparator(token: Tok): boolean {
@@ -39,6 +40,12 @@ function splitAtHeads(segment: Tok[], facts: VerbFacts): Tok[][] {
   let start = 0;
   let headAt = -1;
   for (let at = 0; at < segment.length; at += 1) {
+    // "chest is done asking 150 for it"
+    if (headAt >= start && isDone(segment[headAt]!) && asksAt(segment, at)) {
+      parts.push(segment.slice(start, at));
+      start = at;
+      headAt = -1;
+    }
     if (!isHead(segment, at)) continue;
     if (headAt < 0) {
       // "gas 31 for 62 mile trip": the miles are the trip's.
@@ -84,6 +91,12 @@ function splitAtHeads(segment: Tok[], facts: VerbFacts): Tok[][] {
   parts.push(segment.slice(start));
   return parts;
 }
+
+const isDone = (head: Tok): boolean => headsOf(head).some(({ kind }) => kind === "finish");
+
+/** What is asked for a piece begins here. */
+const asksAt = (tokens: readonly Tok[], at: number): boolean =>
+  ASKS_FOR.has(tokens[at]!.text) && tokens[at + 1]?.kind === "amount";
 
 /** "gas 30 drove 60 miles": what stands before the verb is a note already, and the verb has its own things. */
 function isSaidWithoutVerb(before: readonly Tok[], after: readonly Tok[]): boolean {

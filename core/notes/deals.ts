@@ -1,6 +1,6 @@
 import type { Day } from "../calendar.ts";
 import { apart } from "./apart.ts";
-import { type Tok, textOf } from "./clause.ts";
+import { placeBefore, type Tok, textOf } from "./clause.ts";
 import { dealReading } from "./dealt.ts";
 import { pastDay } from "./quantities/days.ts";
 import type { Reading } from "./reading.ts";
@@ -12,7 +12,9 @@ import { centsIn } from "./slots/money.ts";
 import { isSomebody, whoIn } from "./somebody.ts";
 import type { Taken } from "./taken.ts";
 import { COLLECT_WORDS, COMMISSION_WORDS, SHARE_WORDS, TRADE_WORDS, UNPAID_WORDS } from "./words/deals.ts";
+import { ARTICLES } from "./words/filler.ts";
 import { BETWEEN_CLAUSES } from "./words/links.ts";
+import { BEFORE_PLACE } from "./words/places.ts";
 
 /*
  * Deals that a clause tells in any order of words: a row tells which, and every other word from one joint of the line
@@ -107,7 +109,11 @@ function isTakeable(tokens: readonly Tok[], at: number, effect: Dealt): boolean 
   if (VALUES.has(kind) || WORDS[effect].has(text)) return true;
   if (kind === "day") return true;
   if (kind !== "word") return false;
-  return roles.filler === true || roles.method !== undefined || isSomebody(tokens, at);
+  // "got the other 30 at church"
+  const isWhere =
+    (roles.place !== undefined || roles.plain === true) &&
+    BEFORE_PLACE.has(tokens[placeBefore(tokens, at - 1, ARTICLES)]?.text ?? "");
+  return roles.filler === true || roles.method !== undefined || isWhere || isSomebody(tokens, at);
 }
 
 /** What a run of words holds, each taken once; null where it holds what no deal can say. */

@@ -6,6 +6,7 @@ import type { Taken } from "./taken.ts";
 import { tradeOf } from "./traded.ts";
 import { whyOf } from "./unclear.ts";
 import { SHARES } from "./words/deals.ts";
+import { saysOf } from "./words/settling.ts";
 
 /** The text and the line are the caller's to fill in. */
 const PLACE = { text: "", line: 0 } as const;
@@ -42,6 +43,7 @@ function collected(taken: Taken): Reading | null {
   const person = who.name === undefined ? {} : isTakenInFor(who) ? { by: who.name } : { buyer: who.name };
   const amount = amounts[0] === undefined ? {} : { amount: amounts[0] };
   const paid = method === undefined ? {} : { method };
+  const isAll = amounts.length === 0 && taken.tokens.some(({ text }) => saysOf(text).includes("all"));
   return {
     kind: "collect",
     ...amount,
@@ -49,6 +51,7 @@ function collected(taken: Taken): Reading | null {
     ...paid,
     ...person,
     ...withDate(taken),
+    ...(isAll ? { all: true as const } : {}),
     ...PLACE,
   };
 }

@@ -85,7 +85,7 @@ function placeLeads({ tokens, signs }: Clause): boolean {
   return place >= 0 && tokens.findIndex((token) => token.kind === "piece") > place;
 }
 
-const CERTAIN: ReadonlySet<string> = new Set(["buyer", "eitherOf"]);
+const CERTAIN: ReadonlySet<string> = new Set(["buyer", "eitherOf", "asking"]);
 
 /** The reading of a draft; of an unclear one, with the readings that it may mean. */
 export function readingOf(made: Draft, line: number): Reading {

@@ -64,6 +64,8 @@ export interface Trouble {
     | "botWord"
     | "anotherPerson"
     | "question"
+    /** What we want for a piece, and no offer. */
+    | "asking"
     | "clashingWord"
     | "twoKinds"
     | "unknown"

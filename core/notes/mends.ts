@@ -96,7 +96,8 @@ function mendFrom(
       return sure(mend && effect === "wrong" && after.length === 0 ? { ...mend, isWrong: true } : mend);
     }
     case "off":
-      return takenOff(before, after, today);
+    case "moved":
+      return takenOff(before, after, today, effect === "moved" ? 2 : 1);
     case "rename":
       return sure(renamed(after));
     case "to":
@@ -120,12 +121,18 @@ function mendFrom(
   }
 }
 
-/** "the paint wasnt for the hutch": a cost that stays, and of no piece. */
-function takenOff(before: readonly Tok[], after: readonly Tok[], today: Day): Correction | null {
+/** "the paint wasnt for the hutch": a cost that stays, and of no piece, or of the one said behind it. */
+function takenOff(
+  before: readonly Tok[],
+  after: readonly Tok[],
+  today: Day,
+  pieces: 1 | 2,
+): Correction | null {
   const said = side();
-  const piece = after.find(({ kind }) => kind === "piece")?.mention;
-  if (!piece || !takeOf(before, said, today) || said.of.what === undefined) return null;
-  return sure({ of: { ...said.of, kind: "spend", pieces: [piece] }, to: { pieces: [] } });
+  const [old, now, ...others] = after.flatMap(({ mention }) => mention ?? []);
+  const isSaid = others.length === 0 && (now !== undefined) === (pieces === 2);
+  if (!old || !isSaid || !takeOf(before, said, today) || said.of.what === undefined) return null;
+  return sure({ of: { ...said.of, kind: "spend", pieces: [old] }, to: { pieces: now ? [now] : [] } });
 }
 
 /** What is named is taken out; the other side says nothing. */

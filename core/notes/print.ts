@@ -34,6 +34,8 @@ const INNER = new Set([
   "atAsking",
   "whole",
   "isTold",
+  "all",
+  "inFull",
 ]);
 
 function printMention({ name, count, traits, number, plural, it, other }: Mention): object {

@@ -9,6 +9,7 @@ import { AND, BEFORE_PRICE } from "./words/links.ts";
 import {
   ANOTHER,
   BE,
+  EACH_ONE,
   FOR_ALL,
   LIKE_IT,
   MORE,
@@ -17,10 +18,14 @@ import {
   ONTO,
   PAID_WORDS,
   PIECES,
+  PLACES,
   POINTS_OUT,
   SEVERAL,
   STANDS_FOR_TRADED,
   THAT_ONE,
+  WAS,
+  WHEN,
+  WORKED_ON,
 } from "./words/pieces.ts";
 
 /*
@@ -52,6 +57,8 @@ export function withPronouns(tokens: Tok[]): Tok[] {
       both(tokens, at) ??
       allOf(tokens, at) ??
       others(tokens, at) ??
+      placed(tokens, at) ??
+      eachOf(tokens, at) ??
       described(tokens, at);
     const last = found && tokens[found.to - 1]!;
     const before = found && ledBy(joined, tokens, at);
@@ -76,7 +83,8 @@ export function withPronouns(tokens: Tok[]): Tok[] {
 
 /** "it" and its like stand for what is traded, and are else left to the clause. */
 function standsForPieces({ kind, text, hints }: Tok, at: number, tokens: readonly Tok[]): boolean {
-  if (kind === "piece" || (hints & HINTS.standsForPieces) === 0) return false;
+  if (kind === "piece") return PLACES[text.slice(0, Math.max(0, text.indexOf(" ")))] !== undefined;
+  if ((hints & HINTS.standsForPieces) === 0) return false;
   return !STANDS_FOR_TRADED.has(text) || isHeadOf(tokenBefore(tokens, at), isTrade);
 }
 
@@ -136,7 +144,8 @@ const isWhole = (tokens: readonly Tok[], at: number, end: number): boolean =>
 function oneOfThem(tokens: readonly Tok[], at: number): Found | null {
   const [before, next] = [tokens[at - 1], tokens[at + 1]];
   const isFirst = tokens.slice(0, at).every(({ kind, roles }) => kind === "mark" || roles.filler === true);
-  const isLed = isFirst && next !== undefined && isOfStanding(next);
+  // "one was broken, tossed it"
+  const isLed = isFirst && next !== undefined && (isOfStanding(next) || WAS.has(next.text));
   // "sold one 20"; "sold one for 45" may be any.
   const isEnd =
     next === undefined || next.kind === "amount" || (next.kind === "mark" && !isPriced(tokens, at + 1));
@@ -165,7 +174,8 @@ function both(tokens: readonly Tok[], at: number): Found | null {
   if (tokens[at]!.text === "both" && isPairBefore(tokens, at)) return null;
   const isTold = (token: Tok | undefined): boolean => token !== undefined && isOfStanding(token);
   const isAmount = next?.kind === "amount" || (isTold(tokens[from - 1]) && isPriced(tokens, from + 1));
-  const isAlone = next === undefined || next.kind === "mark" || isVerb || isAmount;
+  const isTime = next !== undefined && (next.kind === "day" || WHEN.has(next.text));
+  const isAlone = next === undefined || next.kind === "mark" || isVerb || isAmount || isTime;
   const isPair =
     tokens[from]!.text === "pair" && tokens[from - 1]?.text === "the" && isTold(tokens[from - 2]);
   return (isPair || tokens[from]!.text === "both") && isAlone ? { mention, to: from + 1 } : null;
@@ -175,7 +185,8 @@ function both(tokens: readonly Tok[], at: number): Found | null {
 function allOf(tokens: readonly Tok[], at: number): Found | null {
   const before = tokens[at - 1];
   const isTold = !before || before.kind === "mark" || FOR_ALL.has(before.text) || isToldOf(before);
-  const count = tokens[at]!.text === "all" && isTold ? countOf(tokens[at + 1]) : null;
+  const isAll = tokens[at]!.text === "all" || (SEVERAL.has(tokens[at]!.text) && before !== undefined);
+  const count = isAll && isTold ? countOf(tokens[at + 1]) : null;
   if (count === null || count < 2 || count > ALL_MAX) return null;
   const of = tokens[at + 2]?.text === "of" && SEVERAL.has(tokens[at + 3]?.text ?? "");
   const to = at + (of ? 4 : 2);
@@ -238,6 +249,9 @@ const isToldOf = (token: Tok): boolean => isOfStanding(token) && !PAID_WORDS.has
 const isOfStanding = ({ roles }: Tok): boolean =>
   roles.heads?.some(({ kind }) => bears(kind, "standing pieces")) === true;
 
+/** The last that is left, or that came. */
+const LAST = { last: true } as const;
+
 /** "sold the last three 70", "marked the rest down to 25", "sold another 12": of those spoken of, what is left. */
 function remaining(tokens: readonly Tok[], at: number): Found | null {
   const before = tokens[at - 1];
@@ -254,11 +268,12 @@ function remaining(tokens: readonly Tok[], at: number): Found | null {
   if (next === "rest") return { mention: { other: true, plural: true }, to: at + 2 };
   if (next !== "last" && next !== "remaining") return null;
   const behind = tokens[at + 2];
-  if (behind?.text === "one") return { mention: { other: true, count: 1 }, to: at + 3 };
+  const last = next === "last" ? LAST : {};
+  if (behind?.text === "one") return { mention: { other: true, count: 1, ...last }, to: at + 3 };
   const count = countOf(behind);
   const isCount = count !== null && count > 1 && count <= OTHERS_MAX;
   const isAll = tokens[at + 3] === undefined || tokens[at + 3]!.kind === "amount";
-  return isCount && isAll ? { mention: { other: true, count }, to: at + 3 } : null;
+  return isCount && isAll ? { mention: { other: true, count, ...last }, to: at + 3 } : null;
 }
 
 /** "the last two went for 50", "the rest sold for 30", "a shade for the last one": told before the verb, or as what a thing is for. */
@@ -283,7 +298,40 @@ function lastOnes(tokens: readonly Tok[], at: number): Found | null {
   const behind = tokens[at + 3];
   const isFor = tokens[at - 1]?.text === "for" && (behind === undefined || behind.kind === "amount");
   if (count === null || count > OTHERS_MAX || !(isTold(behind) || isFor)) return null;
-  return { mention: { other: true, count }, to: at + 3 };
+  return { mention: { other: true, count, ...(word === "last" ? LAST : {}) }, to: at + 3 };
+}
+
+/** "sanded the first one", "finished the second chair", "first one sold": which of several, and no purchase. */
+function placed(tokens: readonly Tok[], at: number): Found | null {
+  const isPointedOut = POINTS_OUT.has(tokens[at]!.text);
+  if (!isPointedOut && at > 0) return null;
+  const from = isPointedOut ? at + 1 : at;
+  const [word = ""] = tokens[from]?.text.split(" ") ?? [];
+  const place = PLACES[word];
+  const isBought = isHeadOf(tokens[at - 1], (kind) => kind === "buy") && !isToldOf(tokens[at - 1]!);
+  if (place === undefined || isBought) return null;
+  const { mention } = tokens[from]!;
+  if (mention?.name !== undefined) {
+    const { traits = [], ...rest } = mention;
+    const others = traits.filter((trait) => trait !== word);
+    const isOne = isPointedOut && mention.count === 1 && mention.number === undefined;
+    const named = { ...rest, ...(others.length > 0 ? { traits: others } : {}), place };
+    return isOne ? { mention: named, to: from + 1 } : null;
+  }
+  return tokens[from + 1]?.text === "one" ? { mention: { it: true, count: 1, place }, to: from + 2 } : null;
+}
+
+/** "1h on each", "30 min on each of them": time that each of those spoken of took. */
+function eachOf(tokens: readonly Tok[], at: number): Found | null {
+  const [time, on] = [tokens[at - 2], tokens[at - 1]];
+  const isOnEach =
+    EACH_ONE.has(tokens[at]!.text) && WORKED_ON.has(on?.text ?? "") && time?.kind === "duration";
+  if (!isOnEach) return null;
+  const isOf = tokens[at + 1]?.text === "of" && SEVERAL.has(tokens[at + 2]?.text ?? "");
+  const to = isOf ? at + 3 : at + 1;
+  return tokens[to] === undefined || tokens[to]!.kind === "mark"
+    ? { mention: { it: true, plural: true, each: true }, to }
+    : null;
 }
 
 const isSpelled = (token: Tok): boolean => /^[a-z]/.test(token?.text ?? "");

@@ -19,10 +19,16 @@ export interface Mention {
   half?: true;
   /** "the other one", "the others": alike to the pieces just spoken of, and not them. */
   other?: true;
+  /** "the last one": of the others, or the one that came last. */
+  last?: true;
   /** "the other bookcase": one of the name that was not just spoken of. */
   besides?: true;
   /** "another one just like it": so many more of what was spoken of. */
   alike?: true;
+  /** "the first one", "the second chair": which of several, from 1. */
+  place?: number;
+  /** "1h on each": all that were spoken of, each by itself. */
+  each?: true;
 }
 
 export type Category = "materials" | "tools" | "vehicle" | "fees" | "help" | "storage" | "other";

@@ -1,7 +1,7 @@
 import type { Tok } from "./clause.ts";
 import { headOf } from "./heads.ts";
 import { BEFORE_PRICE, BEFORE_UNLISTED, PREPOSITIONS } from "./words/links.ts";
-import { FEES, FOR_NOTHING } from "./words/money.ts";
+import { ASKS_FOR, FEES, FOR_NOTHING } from "./words/money.ts";
 import { HELPERS } from "./words/people.ts";
 
 export const isAmount = (token: Tok): boolean => token.kind === "amount";
@@ -116,7 +116,7 @@ function addToShape(shape: Shape, token: Tok, next: Tok | undefined): void {
   if (roles.supply !== undefined && !roles.heads) shape.supply = true;
   if (roles.stream !== undefined) shape.stream = true;
   if (roles.place !== undefined) shape.place = true;
-  if (text === "asking") shape.asking = true;
+  if (ASKS_FOR.has(text)) shape.asking = true;
   if (text === "loan" || text === "loans") shape.loan = true;
   if (text === "paid" || text === "pd" || text === "payed") shape.hands = true;
   if (text === "for" && next?.kind === "word") shape.buyer = true;

@@ -7,6 +7,8 @@ import { HINTS } from "./sign-bits.ts";
 import { NO_ROLES } from "./token.ts";
 import { bears } from "./verbs.ts";
 import { BECAUSE, NEAR_AMOUNT, PLANS, WISHES } from "./words/doubts.ts";
+import { AND, INTERJECTIONS, THEY } from "./words/links.ts";
+import { ASKS_FOR } from "./words/money.ts";
 import { MONTHS_ALONE } from "./words/times.ts";
 
 /*
@@ -53,9 +55,20 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
       (kind === "finish" && isPlanForIt(tokens, at, "word"))
     )
       continue;
+    if (hedge === "offer" && isOurAsking(clause, at)) return { kind: "asking" };
     return { kind: hedge === "vague" ? "vagueAmount" : hedge };
   }
   return null;
+}
+
+/** "desk done, asking 120 for it": nobody else who asks stands before it, or pays. */
+function isOurAsking({ tokens, signs }: Clause, at: number): boolean {
+  if (!ASKS_FOR.has(tokens[at]!.text) || tokens[at + 1]?.kind !== "amount" || signs.has("person"))
+    return false;
+  const isBare = ({ kind, text }: Tok) => kind === "mark" || INTERJECTIONS.has(text) || AND.has(text);
+  const isBehind = ({ kind, text, roles }: Tok) =>
+    kind === "piece" || kind === "mark" || (kind === "word" && roles.filler === true && !THEY.has(text));
+  return tokens.slice(0, at).every(isBare) && tokens.slice(at + 2).every(isBehind);
 }
 
 /** "bought desk 40 needs paint": what is to become of it takes nothing from the purchase, or from its being done. */

@@ -18,6 +18,7 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   vagueTime: "Which day was that? Say it like yesterday, sat or 3/14.",
   intention: "Not done yet? Send it once it is.",
   offer: "An offer is no sale yet. Send it when it is sold.",
+  asking: "Is that what you ask for it?",
   appointment: "Send it when they have come.",
   denial: "So it did not happen: nothing is recorded.",
   doubt: "That sounds unsure. Send it again once you know.",

@@ -26,7 +26,14 @@ import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
   interface ReadingFields {
-    collect: { amount?: Cents; pieces?: Mention[]; buyer?: string; method?: string };
+    collect: {
+      amount?: Cents;
+      pieces?: Mention[];
+      buyer?: string;
+      method?: string;
+      /** "the rest": all that is owed. */
+      all?: true;
+    };
   }
 }
 
@@ -100,6 +107,8 @@ export const collect = defineVerb({
     ],
   },
 
+  offered: ({ amount }, names) => `Got ${amount === undefined ? "the rest" : show(amount)} for ${names}`,
+
   decide(reading, desk) {
     if (reading.pieces?.length) return collectNamed(reading, desk);
     const sales = salesOwing(desk.books, reading);
@@ -138,7 +147,7 @@ function collectNamed(reading: ReadingOf<"collect">, desk: Desk): Decision {
 function collectOn(reading: ReadingOf<"collect">, pieces: readonly number[], desk: Desk): Decision {
   const owed = owedByBuyers(piecesOf(desk.books, { pieces: [...pieces] }));
   const names = labelOf(desk.books, pieces);
-  if (reading.amount === undefined && !desk.confirmed.includes("all of it")) {
+  if (reading.amount === undefined && !reading.all && !desk.confirmed.includes("all of it")) {
     const ask = confirmation(`${show(owed)} is owed on ${names}. Did all of it come in?`, {
       label: `Yes, ${show(owed)}`,
       confirm: "all of it",

@@ -49,6 +49,7 @@ export const finish = defineVerb({
           "all finished with",
           "finished with",
           "wrapped up",
+          "wrapped … up",
           "all finished up",
           "done w",
           "all done w",

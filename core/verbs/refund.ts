@@ -30,6 +30,8 @@ declare module "../notes/reading.ts" {
       returned?: true;
       /** What was owed never comes: no cash goes out. */
       unpaid?: true;
+      /** "a full refund": all that it brought in. */
+      inFull?: true;
     };
   }
 }

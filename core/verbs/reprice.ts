@@ -151,6 +151,7 @@ export const reprice = defineVerb({
       {
         say: [
           "price to",
+          "price on",
           "price at",
           "price down to",
           "price now",

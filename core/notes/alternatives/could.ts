@@ -50,6 +50,7 @@ const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   moneyBack: takenBack,
   intention: asSale,
   offer: asSale,
+  asking: (held) => asSale(held).slice(0, 1),
   appointment: asSale,
   doubt: itself,
   shareOfPrice: itself,

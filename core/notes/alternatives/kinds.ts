@@ -6,6 +6,7 @@ import type { Mention } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
 import { INTENDED, NO_SALE, PRICE_TO, SALE_SAID } from "../words/deals.ts";
 import { ARTICLES_WIDE } from "../words/links.ts";
+import { ASKS_FOR } from "../words/money.ts";
 import { as, changed, type Held, itself, MEASURED, type Offer } from "./held.ts";
 
 /*
@@ -143,7 +144,7 @@ export const takenBack: Offer = ({ clause, amounts }) => {
 
 /** "asking 80 for the trunk": what it is listed at, where nobody else asks. */
 const isOurAsking = ({ tokens, signs }: Clause): boolean =>
-  !signs.has("person") && tokens.some(({ text }) => text === "asking");
+  !signs.has("person") && tokens.some(({ text }) => ASKS_FOR.has(text));
 
 /** What was only planned or offered: what its own words say, else the sale that it would be. */
 export const asSale: Offer = (held) => {

@@ -1,9 +1,9 @@
 import type { Clause, Tok } from "../clause.ts";
-import { placeBefore, says } from "../clause.ts";
+import { placeBefore, says, saysOneOf } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { ARTICLES } from "../words/filler.ts";
-import { BEFORE_RETURNED } from "../words/verbs.ts";
+import { BEFORE_RETURNED, IN_FULL } from "../words/verbs.ts";
 
 /** A deposit given back belongs to a sale that fell through, and a supply returned is no refund to a buyer. */
 export function judgeRefund(fields: ReadingFields["refund"], clause: Clause): Trouble | null {
@@ -30,6 +30,7 @@ export function judgeRefund(fields: ReadingFields["refund"], clause: Clause): Tr
     fields.returned = true;
   } else if (fields.returned && isMoneyReturned(clause)) delete fields.returned;
   if (says(clause, /^(?:, |and |- )?(?:its|is|it is) back\b/)) fields.returned = true;
+  if (fields.amount === undefined && saysOneOf(clause, IN_FULL)) fields.inFull = true;
   return null;
 }
 
@@ -41,7 +42,7 @@ function isPieceReturned({ tokens }: Clause): boolean {
 
 /** "she sent the table back", "sent back the table": the piece, where "sent back 30" is money. */
 function isPieceSent({ tokens }: Clause): boolean {
-  const at = tokens.findIndex(({ text }) => /^(?:sent|gave|handed)(?: back)?$/.test(text));
+  const at = tokens.findIndex(({ text }) => /^(?:sent|gave|handed|took|brought)(?: back)?$/.test(text));
   if (at < 0) return false;
   const rest = tokens.slice(at + 1).filter(({ text }) => !ARTICLES.has(text));
   const [first, second] = rest;

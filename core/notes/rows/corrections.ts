@@ -8,7 +8,7 @@ import { tableOf } from "./table.ts";
  * follows; "told": so too, where both sides say enough; "denied": only where
  * the old is said beside the new; "to": what follows, up to its "to"; "rename": what follows
  * gets the name behind it. "either": a change, or a new note; "paid", "only": the new value and what it is of both follow,
- * with "only" it may be a new note. "off": what stands before was not of the piece behind. "none": it only looks like one. "newest": what follows becomes of the newest
+ * with "only" it may be a new note. "off": what stands before was not of the piece behind; "moved": but of another one. "none": it only looks like one. "newest": what follows becomes of the newest
  * note.
  */
 export type CorrectionEffect =
@@ -25,12 +25,18 @@ export type CorrectionEffect =
   | "paid"
   | "only"
   | "off"
+  | "moved"
   | "none"
   | "newest";
 
 const ROWS: readonly Row<CorrectionEffect>[] = [
   ["^ [get_rid_of] the|that $ <any>", "remove", "get rid of the 8 paint"],
   ["[as is]", "none", "sold desk as is 140"],
+  [
+    "<supply> [wasnt|werent|was_not|were_not|isnt|arent|is_not|are_not for|on] <art>? <piece> ,|.|but|and* it|they|that? was|were|is|are|its|theyre|thats? for|on <art>? <piece> ;",
+    "moved",
+    "the paint wasnt for the hutch, it was for the desk",
+  ],
   [
     "<supply> [wasnt|werent|was_not|were_not|isnt|arent|is_not|are_not for|on] <art>? <piece> ;",
     "off",

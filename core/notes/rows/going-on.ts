@@ -9,7 +9,7 @@ import { tableOf } from "./table.ts";
  */
 export type GoingOn =
   | ("again" | "next" | "more" | "paid more" | "sold more" | "other" | "too")
-  | ("listed" | "lowered" | "sold" | "took")
+  | ("listed" | "lowered" | "sold" | "took" | "at asking")
   | "numbered";
 
 const ROWS: readonly Row<GoingOn>[] = [
@@ -99,7 +99,7 @@ const ROWS: readonly Row<GoingOn>[] = [
     "listed",
     "put them on flipspot 95 for the pair",
   ],
-  ["^ [asking] $ for|on? it|them|that? ;", "listed", "asking 120 for it"],
+  ["^ [asking] $ for|on? it|them|that? now|today? ;", "listed", "asking 120 for it"],
   [
     "^ [they|both|it|that_one|this_one both|all? finally|just|already? went|sold|left ,|for|at*] $ <method>? ;",
     "sold",
@@ -129,6 +129,11 @@ const ROWS: readonly Row<GoingOn>[] = [
     "gone! 90",
   ],
   ["^ [they|he|she|i|we? took] $ ;", "took", "took 200"],
+  [
+    "^ [at|for|got* full_price|asking_price|list_price|full_ask|full_asking|asking ,? <method>?] ;",
+    "at asking",
+    "full price, cash",
+  ],
   ["^ [#] is|all* done|finished|started ;", "numbered", "1 done"],
   ["<time> <labor>? on|for [#] ;", "numbered", "30 min on 2"],
 ];

@@ -63,6 +63,8 @@ export const minutes: Fill = (clause) => {
   claim(token);
   if (token.minutes === undefined || token.minutes <= 0) return trouble("unclaimed");
   const next = clause.tokens[clause.tokens.indexOf(token) + 1];
+  // "1h on each": how many they are, the talk knows.
+  if (clause.tokens.some(({ mention }) => mention?.each)) return { value: token.minutes, each: true };
   if (!next || !EACH_WORDS.has(next.text)) return { value: token.minutes };
   claim(next);
   // "30 min each on both nightstands" is an hour.

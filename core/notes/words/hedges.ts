@@ -126,6 +126,7 @@ export const HEDGES: Readonly<Partial<Record<Hedge, readonly string[]>>> = {
     "offered",
     "offering",
     "asking",
+    "wanting",
     "ask",
     "asks",
     "asked",

@@ -43,13 +43,24 @@ export const LOANWARD = wordSet("to toward towards on onto into at");
 
 /** What stands beside an amount and the name of a loan. */
 export const BESIDE_LOAN = wordSet(
-  "to toward towards on onto into at the my loan more another an extra paid pay put sent send threw throw thrown dropped drop tossed toss chucked chuck transferred moved payment of i just again and also then",
+  "to toward towards on onto into at the my loan one more another an extra paid pay put sent send threw throw thrown dropped drop tossed toss chucked chuck transferred moved payment of i just again and also then",
 );
 
 /** Words around the loan that a payment was meant for. */
 export const LOAN_MEANT = wordSet(
-  "that it this was is were for to on the loan should be have been went meant no oops sorry wait i actually",
+  "that it this was is were for to on the loan one should be have been went meant no oops sorry wait i actually",
 );
+
+/** Words of what is owed on a loan by now: "van one is at 2300". */
+export const LOAN_STANDS = wordSet("is stands sits balance");
+
+/** What stands beside that. */
+export const BESIDE_BALANCE = wordSet(
+  "is at now the my loan one on to down balance stands sits statement says of it today just still only",
+);
+
+/** "the other one" of two loans. */
+export const OTHER_LOAN = wordSet("other");
 
 /** "the price", "her money". */
 export const WHOSE = wordSet("the her his their my that");
@@ -91,7 +102,7 @@ export const INTERJECTIONS = wordSet(
 
 /** Words beside what goes on from a note before: "another one, 28 this time". */
 export const BESIDE_GOING_ON = wordSet(
-  "this_time this time again too also as_well today same the_same place sale guy seller lady spot trip pair both two set lot",
+  "this_time this time again too also as_well today now same the_same place sale guy seller lady spot trip pair both two set lot",
 );
 
 /** Marks between what stands for itself. */

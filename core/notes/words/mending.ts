@@ -75,7 +75,7 @@ export const OPENERS: ReadonlySet<string> = new Set([
   ..."wrong only".split(" "),
 ]);
 /** Words that open the newest note told anew. */
-export const REDOES = wordSet("no nope nah oops wait no_wait wait_no no_actually actually");
+export const REDOES = wordSet("no nope nah oops wait no_wait wait_no no_actually actually sorry");
 /** Those that may stand behind the value: "the hutch, sorry", "25 i mean". */
 export const BEHIND = wordSet("sorry actually oops i mean meant my_bad i_mean i_meant rather instead");
 /** Behind them: how it came to be wrong. */

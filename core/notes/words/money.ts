@@ -73,3 +73,6 @@ export const TAKEN_BACK = wordSet("returned took_back brought_back exchanged ret
 
 /** The amount before these is what came in at once. */
 export const PAID_NOW = wordSet("now down up_front upfront first");
+
+/** Before what somebody wants for a piece. */
+export const ASKS_FOR = wordSet("asking wanting");

@@ -95,6 +95,14 @@ export const FOR_ALL = wordSet("for on to");
 /** What stands between pieces and what became of them. */
 export const BE = wordSet("is are was were got just");
 
+/** What one of several was like. */
+export const WAS = wordSet("was had has is came");
+
+/** When something was done to those before it: "started both this morning". */
+export const WHEN = wordSet(
+  "this_morning this_afternoon this_evening tonight today now already too last_night",
+);
+
 /** Before several numbers of pieces: "both 3 and 4". */
 export const LIST_WORDS = wordSet("both numbers number nos pieces items");
 
@@ -107,6 +115,22 @@ export const STANDS_FOR_TRADED = wordSet("it that this");
 /** One more of the kind. */
 export const ONE_MORE = wordSet("another second 2nd third matching identical twin similar");
 
+/** Which of several it is. */
+export const PLACES: Readonly<Record<string, number>> = {
+  first: 1,
+  "1st": 1,
+  second: 2,
+  "2nd": 2,
+  third: 3,
+  "3rd": 3,
+};
+
+/** Every one of those spoken of. */
+export const EACH_ONE = wordSet("each each_one each_piece");
+
+/** What a time was spent on stands behind it. */
+export const WORKED_ON = wordSet("on");
+
 /** That it is of the same kind. */
 export const LIKE_IT = wordSet(
   "one ones just exactly like it that them those of the same to match for it kind more just_like_it like_it",
@@ -116,7 +140,7 @@ export const LIKE_IT = wordSet(
 export const THROUGH = wordSet("through thru");
 
 /** Where more money goes. */
-export const ONTO = wordSet("on to at toward towards into");
+export const ONTO = wordSet("on to at toward towards into off");
 
 /** Any word without which no pieces are told without their noun. */
 export const STANDS_FOR_PIECES: ReadonlySet<string> = new Set([
@@ -128,6 +152,7 @@ export const STANDS_FOR_PIECES: ReadonlySet<string> = new Set([
   ...ANOTHER,
   ...ONE_MORE,
   ...PAIRS,
+  ...EACH_ONE,
 ]);
 
 /** Told of another piece that is like ours. */

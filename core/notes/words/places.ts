@@ -1,3 +1,5 @@
+import { wordSet } from "./words.ts";
+
 /** Where pieces come from; each is known on its own, without "from" or "at". */
 export const PLACES: readonly string[] = [
   "hardware store",
@@ -141,3 +143,6 @@ export const PLACES_IN_SHORT: Readonly<Record<string, string>> = {
   "rum sale": "rummage sale",
   "flea mkt": "flea market",
 };
+
+/** Before the place where something was done. */
+export const BEFORE_PLACE = wordSet("at in");

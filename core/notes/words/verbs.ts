@@ -28,6 +28,9 @@ export const TO_DO_WITH_IT = wordSet(
 /** Behind "gave": that it was for nothing, or to whom. */
 export const GIVEN_AWAY = wordSet("to away free for_free for_nothing freebie as as_freebie as_a_freebie");
 
+/** All that was paid goes back. */
+export const IN_FULL = wordSet("full in_full all all_of_it everything whole");
+
 /** Between a piece and what became of it. */
 export const BEFORE_RETURNED = wordSet("was is got just been today");
 
@@ -44,7 +47,7 @@ export const RAISES = /^(?:raised?|upped|bumped(?: up)?|increased|marked up)$/;
 
 /** The words themselves say that the number is the new price. */
 export const SETS_PRICE = wordSet(
-  "now is_now are_now price_is_now now_only now_at changed change changed_price changed_the_price new_price price_change price_to price_at price_down_to price_now went_down_to price_went_down_to price_went_up_to set_price repriced reprice",
+  "now is_now are_now price_is_now now_only now_at changed change changed_price changed_the_price new_price price_change price_to price_at price_on price_down_to price_now went_down_to price_went_down_to price_went_up_to set_price repriced reprice",
 );
 
 /** "sold on hold" is no sale. */
