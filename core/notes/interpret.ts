@@ -85,7 +85,7 @@ function soldTo(clause: Clause, actor: Actor): Draft {
     score: 0,
     mask: 0,
   });
-  if (made.trouble) return made;
+  if (made.trouble) return withActor(made, actor);
   const sold = troubled(clause, { kind: "buyer" }, withActor(made, actor));
   if (actor.orBought) {
     const { buyer: _, owed: __, fee: ___, ...fields } = made.fields;

@@ -184,7 +184,12 @@ function both(tokens: readonly Tok[], at: number): Found | null {
 /** "sold all three 75", "fabric 9 for all 3", "all four of them are done". */
 function allOf(tokens: readonly Tok[], at: number): Found | null {
   const before = tokens[at - 1];
-  const isTold = !before || before.kind === "mark" || FOR_ALL.has(before.text) || isToldOf(before);
+  const isTold =
+    !before ||
+    before.kind === "mark" ||
+    FOR_ALL.has(before.text) ||
+    isToldOf(before) ||
+    before.roles.labor !== undefined;
   const isAll = tokens[at]!.text === "all" || (SEVERAL.has(tokens[at]!.text) && before !== undefined);
   const count = isAll && isTold ? countOf(tokens[at + 1]) : null;
   if (count === null || count < 2 || count > ALL_MAX) return null;
@@ -194,6 +199,7 @@ function allOf(tokens: readonly Tok[], at: number): Found | null {
   const isAlone =
     next === undefined ||
     next.kind === "mark" ||
+    next.kind === "duration" ||
     isOfStanding(next) ||
     next.roles.method !== undefined ||
     isPriced(tokens, to);

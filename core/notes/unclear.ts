@@ -58,6 +58,7 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   net: "Was that the fee, or what was left after it?",
   "part paid": "Is the rest still owed?",
   extra: "Is that part of the price?",
+  "money in": "Did that come in, or did you spend it?",
   less: "Was that taken off the price?",
   "after fee": "Was that the fee, or what was left after it?",
   part: "A part of the work is not the piece. Say the time: 45 min sanding the desk.",

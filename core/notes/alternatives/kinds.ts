@@ -90,6 +90,16 @@ export const drivenMiles: Offer = (held) => {
   return miles === undefined ? [] : [as("drive", { miles }, held)];
 };
 
+/** "she gave me 10 for gas": money that came in, or what somebody's money was spent on. */
+export const inOrOut: Offer = (held) => {
+  const { clause, amounts, made } = held;
+  const [amount] = amounts;
+  const what = clause.tokens.findLast(({ kind, roles }) => kind === "word" && (roles.supply || roles.labor));
+  if (amount === undefined) return itself(held);
+  const income = as("income", { amount, stream: what?.text ?? "help" }, { ...held, pieces: undefined });
+  return made?.kind === "spend" ? [income, made] : [income];
+};
+
 /** "paid 25": the newest note's amount, perhaps. */
 export const correction: Offer = (held) => {
   const isPaid = held.clause.tokens.some(({ text }) => /^(?:paid|pd|payed)$/.test(text));
@@ -97,6 +107,20 @@ export const correction: Offer = (held) => {
     ? [as("fix", { amount: held.amounts[0] }, { ...held, pieces: undefined, made: undefined })]
     : [];
 };
+
+const NEW_WORDS_MAX = 3;
+
+/** "cedar chips 11.99": a thing that nobody listed and what it cost, and nothing else. */
+function costOfNew(held: Held): Draft[] {
+  const { tokens } = held.clause;
+  const said = tokens.slice(placeAfter(tokens, 0, ARTICLES_WIDE));
+  const [amount] = held.amounts;
+  const words = said.slice(0, -1);
+  const isThing = words.every(({ unknown, roles }) => unknown || roles.trait) && words.at(-1)?.unknown;
+  if (!isThing || words.length > NEW_WORDS_MAX || said.at(-1)?.kind !== "amount" || amount === undefined)
+    return [];
+  return [as("spend", { what: words.map(({ text }) => text).join(" "), category: "other", amount }, held)];
+}
 
 /** Words that nobody knows around a thing and one measure: the notes that such a thing and measure make. */
 export const byWhatItHolds: Offer = (held) => {
@@ -109,6 +133,7 @@ export const byWhatItHolds: Offer = (held) => {
   const supply = clause.tokens.find(({ roles }) => roles.supply !== undefined && !roles.heads);
   if (supply && amounts.length === 1)
     return [as("spend", { what: supply.text, category: supply.roles.supply, amount: amounts[0] }, held)];
+  if (!pieces) return costOfNew(held);
   const offered = boughtListedSold(held);
   // "finished the desk 40": it has a verb, and is no purchase.
   return held.made ? offered.filter(({ kind }) => kind !== "buy") : offered;

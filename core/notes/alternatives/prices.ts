@@ -19,7 +19,7 @@ export const owedOrHeld: Offer = (held) => {
   const { made } = held;
   if (made?.kind !== "sell" || made.fields["price"] === undefined) return soldOrHeld(held);
   const owed = changed(made, { owed: made.fields["owed"] ?? made.fields["price"] });
-  return [owed, as("hold", {}, held)];
+  return [owed, { ...as("hold", {}, held), ...(made.takesBefore ? { takesBefore: true } : {}) }];
 };
 
 export const depositOrPrice: Offer = (held) => {

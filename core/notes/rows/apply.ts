@@ -224,6 +224,7 @@ const OWNER_ROLES: Readonly<Record<OwnerEffect, Roles<Head>>> = {
   help: rolesOf<Head>({ supply: "help", service: true }),
   name: NO_ROLES,
   giver: NO_ROLES,
+  given: rolesOf<Head>({ hedge: "money in" }),
   buyer: rolesOf<Head>({ actor: "buyer" }),
   sold: rolesOf<Head>({ actor: "nobody" }),
   left: rolesOf<Head>({ actor: "nobody" }),

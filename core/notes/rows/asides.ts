@@ -137,7 +137,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "refunded 15 for the broken shade",
   ],
   [
-    "<retire> … [no|zero takers|interest|bites|buyers|offers|one_wanted_it]",
+    "<retire>|<~reprice>|<~list> … [,|-? still? no|zero takers|interest|bites|nibbles|buyers|offers|luck|one_wanted_it yet?]",
     "aside",
     "gave away the table no takers",
   ],
@@ -147,6 +147,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "lunch 14 while picking",
   ],
   ["<piece> [ever|of_all_time|yet] for|$|,|;", "aside", "bought the cutest vanity ever for 40"],
+  [
+    "<sell> … [,|-|.|!* met|meeting|met_up_with him|her|them|<art>? buyer|guy|lady|up|with* at|in|by|outside|behind|near >] ;",
+    "aside",
+    "sold the trunk 70, met her at the gas station",
+  ],
   ["$ [kept <art>? change|tip]", "aside", "sold stool 30 kept change"],
   [
     "$ [,|-? split|half_and_half between|in|into|as? <method> and|&|,? <method>]",

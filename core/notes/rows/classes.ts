@@ -47,6 +47,8 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     supply: ({ roles }) => roles.supply !== undefined && !roles.heads,
     labor: role("labor"),
     person: role("person"),
+    /** Whom an earlier row found to be the one who buys. */
+    buyer: ({ roles }) => roles.actor === "buyer",
     kin: oneOf(HOUSEHOLD),
     /** Somebody else's: "moms lamp", "the neighbors". */
     theirs: ({ text }) => isOwner(text),

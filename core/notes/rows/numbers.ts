@@ -337,7 +337,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["<sell> … $ … [net|netted|cleared|kept|pocketed $]", "net", "sold desk 140 netted 126"],
   ["<sell> … $ … [less|minus|after fees|fee $]", "net", "sold desk 140 less fees 126"],
   // An amount that may not be written down as it stands.
-  ["[$ something|some|odd|ish|ballpark|max|tops|minimum]", "vague", "sold desk 90 something"],
+  ["[$ something|some|odd|ballpark|max|tops|minimum]", "vague", "sold desk 90 something"],
   ["[$ daily|nightly|quarterly]", "vague", "ads 15 daily"],
   ["[$ half|halves] ;", "vague", "gas 80 half"],
   ["[$ +] ;", "vague", "paint 12+"],

@@ -24,6 +24,10 @@ const THE_GOODS =
 /** Behind a name. */
 const NOW = "finally|just|then|also|already|actually";
 
+/** What somebody pays us for beside a piece. */
+const FOR_WORK =
+  "for|to|toward|towards <art>|my|the? <supply>|<labor>|<service>|help|helping|trouble|time|loading|carrying|hauling|moving|parking|tolls";
+
 const ROWS: readonly Row<OwnerEffect>[] = [
   [
     "^ [<art>? <opinion>|<trait>|<plain>* they|he|she|<person>|<new>|<place>] paid|gave|sent me|us $ … for|from <art>? <any>? <stream>",
@@ -34,6 +38,17 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     `^ [<art>? <kin>|<person>|<new> in_law? ${LENT_A_HAND} … i|we|so|and|,* paid|gave|slid|slipped|handed|tossed|owed him|her|them] $ !back`,
     "help",
     "my nephew helped 2 hrs, gave him 20",
+  ],
+  [
+    `^ oh|and|so|plus|also|,* [he|she|they|buyer|<art>? <kin>|<person>|<new> gave|slipped|handed|paid|threw|tossed|sent|chipped_in me|us] $ extra|more? ${FOR_WORK}`,
+    "given",
+    "she gave me 10 for gas",
+  ],
+  ["<supply> [rental|rentals|hire]", "word", "carpet cleaner rental 35"],
+  [
+    `got|received $ [from <art>? him|her|them|<person>|<kin>|<new>] ${FOR_WORK}`,
+    "given",
+    "got 10 from her for gas",
   ],
   ["^ [<art>? !<kin> <new>|<person>] got $ for <art>? <piece>", "worker", "bob got 40 for the desk"],
   [

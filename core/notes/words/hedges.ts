@@ -8,6 +8,7 @@ export type Hedge =
   | "net"
   | "part paid"
   | "extra"
+  | "money in"
   | "less"
   | "after fee"
   | "part"
@@ -285,6 +286,7 @@ export const HEDGES: Readonly<Partial<Record<Hedge, readonly string[]>>> = {
     "supposedly",
     "apparently",
     "or so",
+    "ish",
     "or something",
     "somewhere",
     "either",

@@ -72,6 +72,7 @@ export const PLACES: readonly string[] = [
   "storage auction",
   "curb",
   "curbside",
+  "curb alert",
   "roadside",
   "side of the road",
   "side of road",
