@@ -106,15 +106,28 @@ function answersEach(turn: Turn, said: SaidNow, open: readonly Question[]): bool
     const [question] = at < 0 ? [] : left.splice(at, 1);
     return { part, question };
   });
+  // What is no answer is the note that the whole message holds: cut off from the rest it may read as another.
   const isWhole = ({ readings }: SaidNow) =>
     readings.length > 0 &&
-    readings.every(({ kind, missing, follows }) => kind !== "unclear" && !missing && !follows);
+    readings.every(
+      (reading) =>
+        reading.kind !== "unclear" &&
+        !reading.missing &&
+        !reading.follows &&
+        said.readings.some((each) => isSameNote(each, reading)),
+    );
   if (answers.every(({ question }) => !question)) return false;
   if (answers.some(({ part, question }) => !question && !isWhole(part))) return false;
   for (const { part, question } of answers)
     if (question) answerOpen(turn, part, question);
     else decideAll(turn, mattersOf(part.readings, turn.today), { root: turn.root });
   return true;
+}
+
+/** Whether two readings say the same, wherever they stand. */
+function isSameNote(one: Reading, other: Reading): boolean {
+  const fieldsOf = ({ text: _, line: __, ...fields }: Reading) => Object.entries(fields).sort();
+  return JSON.stringify(fieldsOf(one)) === JSON.stringify(fieldsOf(other));
 }
 
 function isCorrection(readings: readonly Reading[]): boolean {

@@ -5,7 +5,7 @@ import { accruedOn, balanceOn, bringForward } from "../books/loan.ts";
 import { loanWords } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
-import { type Ask, NEVER_MIND } from "../decide/decision.ts";
+import { type Ask, confirmation, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords } from "../decide/echo.ts";
 import { settleLoan } from "../decide/loans.ts";
 import type { Cents } from "../money.ts";
@@ -171,6 +171,12 @@ export const statement = defineVerb({
       const prompt = `Interest of ${show(interest)} is due already, more than ${show(balance)}. What is the whole balance?`;
       return { kind: "ask", ask: { prompt, wants: "balance", choices: [NEVER_MIND] } };
     }
+    const known = balanceOn(desk.books.loans.get(settled.loan)!, day);
+    if (isFarOff(balance, known) && !desk.confirmed.includes("far off")) {
+      const prompt = `The books have ${show(known)} left on the ${loanWords(settled.loan)}. Is it really ${show(balance)}?`;
+      const yes = { label: `Yes, ${show(balance)} is left`, confirm: "far off" };
+      return { kind: "ask", ask: { ...confirmation(prompt, yes), wants: "balance" } };
+    }
     const data = { loan: settled.loan };
     return { kind: "record", facts: [{ kind: "statement", day, pieces: [], amount: balance, data }] };
   },
@@ -188,6 +194,10 @@ export const statement = defineVerb({
     return [`${name} balance ${show(fact.amount ?? 0)}${dayWords(fact, today)}: ${how}`, ...now];
   },
 });
+
+/** A statement moves a loan by little: less than half, or more than twice, is rather another number ("balance 75" of a sale). */
+const isFarOff = (balance: Cents, known: Cents): boolean =>
+  known > 0 && (balance < known / 2 || balance > known * 2);
 
 function newLoan(reading: ReadingOf<"statement">): Ask {
   const { balance, loan, date, text, line } = reading;
