@@ -206,7 +206,7 @@ export function helpPageFor(text: string): HelpPage | null {
     /^(?:how (?:do|can|would|should) (?:i|we|you)|how to|whats the way to|can i|help me) (.{1,80})$/.exec(
       said,
     )?.[1];
-  if (topic === undefined || /^(?:doing|know|make money)\b/.test(topic)) return null;
+  if (topic === undefined || /^(?:doing|know|make money|be)\b/.test(topic)) return null;
   const named = HELP_PAGES.find(({ name }) => name === topic || name === `${topic}s`);
   return named ?? HELP_PAGES.find(({ asked }) => asked.test(topic)) ?? null;
 }

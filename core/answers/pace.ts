@@ -64,6 +64,17 @@ function answerPace({ books, today }: Asked): Answer {
   ]);
 }
 
+/** How near a goal would be that nobody has set: "will i make 30 pieces this year". */
+export function progressTo(
+  books: Books,
+  today: Day,
+  goal: Goal,
+): { onTrack: boolean; need: number; lines: string[] } {
+  const done = doneIn(books, goal.per === "month" ? monthOf(today) : today.slice(0, 4), today);
+  const lines = goal.per === "month" ? monthLines(goal, done, today) : yearLines(goal, done, today);
+  return { onTrack: isReached(books, today, goal), need: Math.max(0, progressOf(goal, done).need), lines };
+}
+
 /** Sums over a month ("2026-05") or a year ("2026") through today. */
 function doneIn(books: Books, span: string, today: Day): Done {
   const rows =
@@ -101,13 +112,15 @@ function yearLines(goal: Goal, done: Done, today: Day): string[] {
 export function isOnTrack(books: Books, today: Day): boolean | null {
   const goals = goalsInForce(books, today);
   if (goals.length === 0) return null;
-  return goals.every((goal) => {
-    const done = doneIn(books, goal.per === "month" ? monthOf(today) : today.slice(0, 4), today);
-    const want = goal.pieces ?? goal.amount ?? 0;
-    if (goal.per !== "month") return atThisPace(goal, done, today) >= want;
-    const have = goal.pieces === null ? done.amount : done.pieces;
-    return have * Number(lastDayOf(monthOf(today)).slice(8)) >= want * Number(today.slice(8));
-  });
+  return goals.every((goal) => isReached(books, today, goal));
+}
+
+function isReached(books: Books, today: Day, goal: Goal): boolean {
+  const done = doneIn(books, goal.per === "month" ? monthOf(today) : today.slice(0, 4), today);
+  const want = goal.pieces ?? goal.amount ?? 0;
+  if (goal.per !== "month") return atThisPace(goal, done, today) >= want;
+  const have = goal.pieces === null ? done.amount : done.pieces;
+  return have * Number(lastDayOf(monthOf(today)).slice(8)) >= want * Number(today.slice(8));
 }
 
 function progressOf(goal: Goal, done: Done): { have: string; want: string; need: number } {

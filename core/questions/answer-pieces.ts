@@ -95,7 +95,8 @@ export function answerYesNo(desk: Desk, question: Extract<PieceQuestion, { kind:
       : pieces;
   const soMeant = meant.filter(isSo);
   const yes = any ? so.length > 0 : soMeant.length === meant.length;
-  if (any && !yes)
+  const isOne = filters.some(({ dimension }) => dimension === "piece");
+  if (any && !yes && !isOne)
     return {
       understood: true,
       value: "no",

@@ -32,6 +32,7 @@ import type { Features } from "./rule.ts";
 import { isHeld, runQuery } from "./run.ts";
 import { isOwnersKinds, isOwnersQuery, isOwnersView } from "./sight.ts";
 import { partsOf } from "./sorting.ts";
+import { answerTarget, readTarget, type TargetQuestion } from "./target.ts";
 import { answerTodo, readTodo, type TodoQuestion } from "./todo.ts";
 import { bareNumber, refused, whatAbout, wholeRefusal, wordsInTheWay } from "./unanswered.ts";
 import { readView, type ViewQuestion } from "./views.ts";
@@ -48,6 +49,7 @@ type Read =
   | ViewQuestion
   | WorthQuestion
   | TodoQuestion
+  | TargetQuestion
   | MeasuresQuestion
   | Refusal;
 
@@ -154,6 +156,8 @@ function answerParts(parts: Parts, desk: Desk): Answered {
       return answerWorth(desk, read);
     case "todo":
       return answerTodo(desk, read);
+    case "target":
+      return answerTarget(desk, read);
     case "measures":
       return answerMeasures(desk, read);
     case "view":
@@ -167,6 +171,7 @@ function answerParts(parts: Parts, desk: Desk): Answered {
 const READERS = [
   readWorth,
   readTodo,
+  readTarget,
   readSuppose,
   readUnions,
   readPieces,
@@ -180,7 +185,8 @@ function readQueryOf(parts: Parts, f: Features, desk: Desk): Read | null {
   // "hows the dresser doing" asks for its story, "how did june go" for the month's, "how did the dressers do" for what
   // they made.
   const story = isFaring ? readView(parts, f, desk) : null;
-  const isStory = story?.kind === "view" && (parts.items.length > 0 || parts.periods.length > 0);
+  const isPast = parts.items.length > 0 && /\bhow did .* do$/.test(parts.said);
+  const isStory = !isPast && story?.kind === "view" && (parts.items.length > 0 || parts.periods.length > 0);
   return isStory ? story : readQuery(parts, f, desk);
 }
 
@@ -243,10 +249,7 @@ function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
     understood: true,
     // The rest of what was reached.
     measure: query.measure === "come down" ? "reached" : query.measure,
-    value:
-      query.yesNo && query.beside.length === 0
-        ? yesOrNo(desk, query, result)
-        : printedValue(result.value, result.valueUnit ?? unit),
+    value: query.yesNo ? yesOrNo(desk, query, result) : printedValue(result.value, result.valueUnit ?? unit),
     ...(rows ? { rows } : {}),
     period: period ? { from: period.from, to: period.to } : null,
     text: `${query.yesNo ? `${yesOrNo(desk, query, result) === "yes" ? "Yes" : "No"}. ` : ""}${state ?? words}`,

@@ -74,6 +74,7 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   if (f.place) return { counted: "on the market", cue: "listed" };
   if (f.priced) return { counted: "sold", cue: "soldFor" };
   if (f.piece && f.plainCount && f.has("howMany") && !f.period) return { counted: "unsold", cue: "howMany" };
+  if (f.has("common")) return { counted: f.groups("source") ? "bought" : "sold", cue: "common" };
   if (f.has("share")) return { counted: "bought", cue: "share" };
   return f.source || f.person || f.unit("minutes", "days", "miles")
     ? { counted: "bought", cue: "bought" }

@@ -142,6 +142,7 @@ export function featuresOf(parts: Parts): Features {
     told: isTold(parts),
     oldest: orders.some(({ at }) => parts.marks[at]!.text === "oldest"),
     longest: orders.some(({ at }) => /\b(?:longest|oldest)\b/.test(parts.marks[at]!.text)),
+    paidFor: /\bpaid for\b/.test(parts.said),
     onlyAverage:
       items.length + parts.limits.length + orders.length === 0 &&
       [...parts.cues.keys()].every((cue) => cue === "average" || cue === "median" || cue === "money"),
@@ -233,7 +234,7 @@ function isSource({ mark, link }: Parts["items"][number]): boolean {
 
 /** Who bought, how it was paid or where it was listed: what pieces are told apart by. */
 function isCut({ senses }: Mark): boolean {
-  return senses.own.some(({ dimension }) => /^(?:buyer|source|place|method)$/.test(dimension));
+  return senses.own.some(({ dimension }) => /^(?:buyer|source|place|method|person)$/.test(dimension));
 }
 
 const isMethod = ({ senses }: Mark) => senses.thing?.method !== undefined;

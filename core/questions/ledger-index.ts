@@ -47,6 +47,8 @@ export interface PieceFacts {
   listings: { day: Day; fact: Fact }[];
   /** Whom it is held for. */
   holder: string | null;
+  /** The last day its list price was changed; null: never. */
+  repriced: Day | null;
   /** The last day a deposit was put on it; null: never. */
   deposited: Day | null;
 }
@@ -129,6 +131,7 @@ export class LedgerIndex {
         listings: [],
         holder: null,
         deposited: null,
+        repriced: null,
       };
       this.pieceFacts.set(piece, facts);
     }
@@ -226,6 +229,9 @@ export class LedgerIndex {
         of.list = fact;
         of.listedSince ??= fact.day;
         of.listings.push({ day: fact.day, fact });
+        return;
+      case "reprice":
+        of.repriced = fact.day;
         return;
       case "refund":
         if (of.sell) this.undone.set(`${fact.id} ${number}`, of.sell);

@@ -5,6 +5,7 @@ import { commonPhrases, type Phrases, type Senses } from "./phrases.ts";
 import type { Period } from "./query.ts";
 import { MONTH_NAMES, SMALL_NUMBERS, UNITS } from "./words/periods.ts";
 import { REWRITES } from "./words/rewrites.ts";
+import { TEXTED } from "./words/texted.ts";
 
 /** Words of a question with one meaning each: a phrase, a period, a number, or a word that nobody knows. */
 export interface Mark {
@@ -62,12 +63,13 @@ export function plainWords(text: string): string[] {
     .normalize("NFKD")
     .replace(/\p{M}/gu, "")
     .replace(/[’'`´]/g, "");
-  const lower = REWRITES.reduce((said, [from, to]) => said.replace(from, to), plain)
+  const spelled = plain.replace(/[a-z0-9]+/g, (word) => TEXTED[word] ?? word);
+  const lower = REWRITES.reduce((said, [from, to]) => said.replace(from, to), spelled)
     .replace(/\bcompare (?!to\b|with\b).*/, (all) =>
       all.replace(/ (?:to|with) (?!sell\b|finish\b|list\b)/g, " versus "),
     )
     .replace(
-      /\bthis (month|week|quarter|year)\b(.*\b(?:than|to|vs|versus|against|with)) last$/,
+      /\bthis (month|week|quarter|year)\b(.*\b(?:than|to|vs|versus|against|with)) last(?=$|[,.?!]| on | in | for )/,
       "this $1$2 last $1",
     )
     .replace(/\bdifference in (.{1,40}?) between\b/g, "$1 difference between")

@@ -83,7 +83,7 @@ export const RULES: readonly Rule[] = [
         !f.has("howMany", "earn", "net", "revenue", "sold")) ||
       (f.has("paid") &&
         !f.loan &&
-        (f.piece || f.source || f.has("bought", "free")) &&
+        (f.piece || f.source || f.has("bought", "free") || (f.beside && f.person)) &&
         !f.has("howMany", "sold", "sale", "earn", "net", "revenue")) ||
       (f.has("bought") &&
         (f.has("money", "total", "paid", "spent", "cost") ||
@@ -180,6 +180,9 @@ export const RULES: readonly Rule[] = [
       "takes",
       "took",
       "loss",
+      "finished",
+      "listed",
+      "started",
     ],
   },
   {
@@ -235,7 +238,8 @@ export const RULES: readonly Rule[] = [
   },
   {
     measure: "profit",
-    when: (f) => f.order && !f.has("daysListed", "asking", "tiedUp", "howMany"),
+    // What stood longest is asked for in days.
+    when: (f) => f.order && !f.longest && !f.has("daysListed", "asking", "tiedUp", "howMany", "common"),
     takes: [...MUCH, ...SALES, "fared", "gone", "when", "where", "who", "bought", "got", "free"],
   },
   {

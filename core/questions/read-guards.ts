@@ -126,7 +126,27 @@ function costOfNowhere({ marks }: Parts, f: Features): Mark | null {
   );
 }
 
+/** "How much did my neighbor make": what others earn stands in no book. */
+function earningsOfOthers({ marks, said }: Parts): Mark | null {
+  if (
+    !/\b(?:did|does|do|has|have) (?:\S+ ){1,2}(?:make|made|earn|earned|clear|profit)\b(?! me| us)/.test(said)
+  )
+    return null;
+  const at = marks.findIndex(
+    ({ senses }, place) =>
+      senses.own.some(({ dimension }) => dimension === "buyer" || dimension === "source") &&
+      (senses.thing === undefined || senses.thing.person === true) &&
+      !senses.own.some(
+        ({ dimension }) => dimension === "person" || dimension === "kind" || dimension === "trait",
+      ) &&
+      /\b(?:did|does|do|has|have|my|the|our)$/.test(marks[place - 1]?.text ?? "") &&
+      /^(?:make|made|earn|earned|clear|profit)\b/.test(marks[place + 1]?.text ?? ""),
+  );
+  return at < 0 ? null : marks[at]!;
+}
+
 const GUARDS: readonly Guard[] = [
+  earningsOfOthers,
   costOfNowhere,
   theirDeeds,
   doingsOfOthers,

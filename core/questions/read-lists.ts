@@ -59,6 +59,9 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
   if (parts.limits.length > 0 && !isListedSales(parts, f)) return null;
   // "How much was the last gas" is asked of that note.
   if (f.has("money", "total") && !f.has("list", "last", "first")) return null;
+  // "Whats sunk into the things still sitting around" asks for a sum.
+  const isSum = f.has("cost") && f.has("unsold") && !f.has("which");
+  if (isSum && !LIST_WORDS.has(parts.first) && /^(?:what|whats|how)$/.test(parts.first)) return null;
   if (/^(?:cost|costs|value)$/.test(parts.first)) return null;
   if ((f.has("deposits") && !f.commands) || (f.has("owed") && f.has("who", "whose"))) return null;
   const state = isEvent(parts, f) ? undefined : stateAsked(parts, f);
@@ -180,5 +183,6 @@ function isWhatDid(parts: Parts, f: Features): boolean {
     "scrapped",
     "sale",
     "lent",
+    "priceCut",
   );
 }

@@ -36,6 +36,7 @@ export const KINDS: readonly (readonly [Cue, readonly NoteKind[], MeasureName, s
   ["refunds", ["refund"], "profit", "Refunds"],
   ["returned", ["return"], "profit", "Came back"],
   ["traded", ["trade"], "profit", "Traded"],
+  ["priceCut", ["reprice"], "profit", "Repriced"],
   ["finished", ["finish"], "profit", "Finished"],
   ["started", ["start"], "profit", "Started"],
   ["sold", ["sell"], "profit", "Sold"],

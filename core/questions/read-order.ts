@@ -61,8 +61,14 @@ const IMPLIED: readonly (readonly [when: (reading: Reading) => boolean, of: Grou
   [({ parts, measure }) => measure === "count" && /\b(?:most|least) of\b/.test(parts.said), "kind"],
   [({ f }) => f.has("where"), "source"],
   [({ f }) => f.has("when"), "month"],
-  // "What piece ate the most paint"
-  [({ parts, measure }) => measure === "spent" && /\b(?:which|what) pieces?\b/.test(parts.said), "piece"],
+  // "June july august, which was best"
+  [({ f, parts }) => f.has("which") && parts.periods.length > 1, "month"],
+  // "What piece ate the most paint", "piece with the most paint"
+  [
+    ({ parts, measure }) =>
+      measure === "spent" && /\b(?:which|what) pieces?\b|^(?:the )?pieces? (?:with|that)\b/.test(parts.said),
+    "piece",
+  ],
   [({ f, measure }) => measure === "spent" && !f.piece, "what"],
   [({ measure }) => measure === "income", "stream"],
   [({ measure }) => measure === "paid" || measure === "interest", "month"],

@@ -4,7 +4,8 @@ import { passes } from "./filters.ts";
 import { leftOver } from "./left-over.ts";
 import { narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
-import { OURS, PIECE_FACTS, type PieceFact, STATES, TOOK } from "./piece-facts.ts";
+import { OURS, PIECE_FACTS, type PieceFact, TOOK } from "./piece-facts.ts";
+import { type PieceState, STATES } from "./piece-states.ts";
 import type { Filter, Period } from "./query.ts";
 import { periodOf } from "./read-period.ts";
 import type { Features } from "./rule.ts";
@@ -14,7 +15,7 @@ export type PieceQuestion =
   | { kind: "fact"; fact: PieceFact; pieces: readonly Readonly<Piece>[]; filters: readonly Filter[] }
   | {
       kind: "yes or no";
-      state: (typeof STATES)[number];
+      state: PieceState;
       pieces: readonly Readonly<Piece>[];
       period: Period | null;
       filters: readonly Filter[];
@@ -117,7 +118,7 @@ function factOf(parts: Parts, f: Features): PieceFact | null {
   if (isBuyer) return PIECE_FACTS.find(({ name }) => name === "buyer")!;
   const named = (name: string): PieceFact => PIECE_FACTS.find((each) => each.name === name)!;
   if (parts.first === "how" && f.has("paid", "howPaid") && !f.has("money", "howMany")) {
-    const isMine = parts.marks.some(({ text }) => /\bdid (?:i|we)\b/.test(text));
+    const isMine = f.has("bought") || parts.marks.some(({ text }) => /\bdid (?:i|we)\b/.test(text));
     return {
       ...named(isMine ? "buying method" : "method"),
       takes: ["paid", "howPaid", "have", "price", "bought"],
@@ -147,7 +148,8 @@ function readFact(parts: Parts, fact: PieceFact, desk: Desk): PieceQuestion | Re
   const filters = found.map(({ filter }) => filter);
   const pieces = piecesOf(desk, filters);
   const has = (some: PieceFact): boolean => pieces.some((piece) => some.of(piece, desk) !== null);
-  const meant = fact.name === "buyer" && !has(fact) && has(OURS) ? OURS : fact;
+  const isSold = parts.cues.has("sold");
+  const meant = fact.name === "buyer" && !isSold && !has(fact) && has(OURS) ? OURS : fact;
   return { kind: "fact", fact: meant, pieces, filters };
 }
 
@@ -157,7 +159,9 @@ function readYesNo(parts: Parts, f: Features, desk: Desk): PieceQuestion | Refus
     /^(?:(?:got|have|do i have|you got) )?any\b/.test(parts.said) &&
     [...parts.cues.keys()].every((cue) => cue === "got" || cue === "have");
   const state = STATES.find(({ cue }) => (isAny ? cue === "have" : f.has(cue)));
-  if (!state || f.told || !(parts.yesNo || f.number || isAny)) return null;
+  // "What did i refund on #16" is no yes or no.
+  const isOpen = state?.cue === "returned" && /^(?:what|how)$/.test(parts.first);
+  if (!state || f.told || isOpen || !(parts.yesNo || f.number || isAny)) return null;
   const found = narrowed(parts, "profit", desk);
   if ("kind" in found) return found;
   const fault = leftOver(parts, [

@@ -24,6 +24,9 @@ const STATUS_CUES: readonly (readonly [Cue, string])[] = [
   ["free", "free"],
 ];
 
+/** States that a piece which is here may be in. */
+const STANDS: ReadonlySet<string> = new Set(["finished", "started", "listed"]);
+
 /** Cues that say nothing but the state, whatever is asked. */
 export const ALWAYS: readonly Cue[] = ["together", "unstarted", "inProgress"];
 
@@ -33,7 +36,14 @@ export function statesOf(reading: Reading): Filter[] {
   const isPlaced = found.some(({ filter }) => filter.dimension === "place");
   const own = [...(measures[measure].implies ?? []), ...(isPlaced ? ["listed"] : [])];
   // "What has been sitting" is still here, "what sat" may have gone.
-  const isHere = measure === "days listed" && /\bbeen\b/.test(parts.said);
+  const isHere =
+    (measure === "days listed" && /\b(?:been|now|currently)\b/.test(parts.said)) ||
+    // "The cheapest thing i own"
+    (measure === "price" &&
+      reading.f.order &&
+      parts.cues.has("have") &&
+      !parts.cues.has("paid") &&
+      !parts.cues.has("bought"));
   const here: Filter[] = isHere ? [{ dimension: "status", values: ["unsold"] }] : [];
   const said = joinedStates(parts, saidStates(reading, own).map(meantIn(measure)));
   if (measure !== "hourly" || said.length > 0) return [...here, ...said];
@@ -57,7 +67,9 @@ function saidStates(reading: Reading, own: readonly string[]): Filter[] {
       places.every((at) => /left/.test(parts.marks[at]!.text))
     )
       return [];
-    if (counted === status || (measure === "count" && status !== "free")) return [];
+    // "How many are finished but not sold"
+    const isBoth = counted === "unsold" && STANDS.has(status);
+    if (counted === status || (measure === "count" && status !== "free" && !isBoth)) return [];
     return [{ dimension: "status", values: [status] }];
   });
 }

@@ -21,6 +21,8 @@ export interface Features {
   by: boolean;
   period: boolean;
   average: boolean;
+  /** "Paid for by check": what was given for it. */
+  paidFor: boolean;
   /** Nothing is asked for but a mean, and nothing narrows it. */
   onlyAverage: boolean;
   /** "on pieces", "in furniture": pieces in general are what the money is about. */

@@ -48,7 +48,7 @@ export const OWN_RULES: readonly Rule[] = [
   {
     measure: "hourly",
     when: (f) => f.has("hourly") && !f.has("price"),
-    takes: [...MUCH, ...SALES, "hourly", "earn", "net", "minutes", "fared", "paid", "revenue", "had"],
+    takes: [...MUCH, ...SALES, "hourly", "earn", "net", "minutes", "fared", "paid", "revenue", "had", "got"],
   },
   {
     measure: "days to sell",
@@ -84,7 +84,7 @@ export const OWN_RULES: readonly Rule[] = [
       (f.has("howLong") && f.has("sat")) ||
       (f.order && f.has("sat") && !f.has("unlisted")) ||
       (f.oldest && f.has("listed", "asking")) ||
-      (f.longest && f.has("listed") && f.has("had", "have")),
+      (f.longest && f.has("listed") && !f.has("minutes", "bought", "sold")),
     takes: [
       ...MUCH,
       ...SALES,

@@ -3,6 +3,12 @@ import { MUCH, type Rule, SALES } from "./rule.ts";
 /** Pieces one by one, and groups that are counted. */
 export const LIST_RULES: readonly Rule[] = [
   {
+    // "The most common source", "the method most used by buyers"
+    measure: "count",
+    when: (f) => f.has("common") && !f.has("money", "earn", "net", "revenue", "spent"),
+    takes: [...MUCH, ...SALES, "common", "bought", "got"],
+  },
+  {
     // "What percent of pieces came from yard sales", "what fraction of what i bought is sold"
     measure: "count",
     when: (f) =>
@@ -170,6 +176,7 @@ export const LIST_RULES: readonly Rule[] = [
       f.lists &&
       f.limit &&
       (f.has("paid", "price") ||
+        (f.generic && f.has("bought")) ||
         (f.bare && f.generic && !f.unit("count", "minutes", "days", "miles") && !f.buyer)) &&
       !f.has("earn", "net", "soldFor", "sold", "loan") &&
       !f.supply,

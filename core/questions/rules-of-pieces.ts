@@ -35,6 +35,7 @@ export const PIECE_RULES: readonly Rule[] = [
         "who",
         "earn",
         "net",
+        "revenue",
         "average",
         "median",
         "soldFor",
@@ -175,7 +176,7 @@ export const PIECE_RULES: readonly Rule[] = [
       f.method &&
       !f.supply &&
       !f.loan &&
-      ((f.lists && f.generic && f.has("paid")) || f.has("purchases")) &&
+      ((f.generic && f.has("paid") && (f.lists || f.onPieces || f.paidFor)) || f.has("purchases")) &&
       !f.has("howMany", "sold", "earn", "net", "revenue", "sale"),
     takes: [...MUCH, "paid", "purchases", "bought", "price"],
   },

@@ -12,7 +12,7 @@ const AUXILIARIES: ReadonlySet<string> = new Set(
 );
 
 /** "Sell faster" asks to compare as "faster" does. */
-const COMPARED = / (?:faster|slower|quicker|sooner|better|worse)$|\blonger to sell$/;
+const COMPARED = / (?:faster|slower|quicker|sooner|better|worse)$|\blonger to sell$|\bt(?:akes?|ook) longer$/;
 
 const isNamed = ({ senses }: Mark): boolean => (senses.thing ?? senses.own[0]) !== undefined;
 

@@ -1,4 +1,4 @@
-import { has, type Turn } from "./beside.ts";
+import { has, isOfLoans, isSomebody, owns, type Turn } from "./beside.ts";
 import type { Mark } from "./marks.ts";
 
 /*
@@ -36,6 +36,68 @@ export const FIGURE_TURNS: readonly Turn[] = [
       /^(?:did|was|were|had)$/.test(first) &&
       marks.some(({ number, senses }) => number !== undefined || senses.thing?.noun !== undefined),
     as: { cues: ["hadDeposit"] },
+  },
+  {
+    // "Is the vanity up": listed
+    of: /^up$/,
+    when: ({ marks, at, first }) =>
+      /^(?:is|are|isnt|arent)$/.test(first) &&
+      marks.slice(at + 1).every(({ senses, period }) => period !== undefined || senses.flags.has("filler")),
+    as: { cues: ["listed"] },
+  },
+  {
+    // "Which kind pays the best"
+    of: /^pays?$/,
+    when: ({ marks, at }) =>
+      marks.slice(at + 1, at + 4).some(({ senses }) => senses.order === "best" || senses.order === "worst") &&
+      !marks.some(isSomebody),
+    as: { cues: ["earn"] },
+  },
+  {
+    // "My unsold stuff is worth what"
+    of: /^worth$/,
+    when: ({ marks }) =>
+      marks.some((mark) => has(mark, "unsold")) && !marks.some(({ number }) => number !== undefined),
+    as: { cues: ["tiedUp"] },
+  },
+  {
+    // "The biggest sale ive had"
+    of: /^(?:ive had|weve had|i had|we had|have i had|had|i ever had)$/,
+    when: ({ marks, at }) =>
+      marks.slice(0, at).some(({ senses }) => senses.order !== undefined) &&
+      marks.slice(0, at).some((mark) => has(mark, "sale", "sold", "earn")) &&
+      !marks.some((mark) => has(mark, "howLong")),
+    as: { flags: ["filler"] },
+  },
+  {
+    // "If i toss 100 extra at the loans"
+    of: /^(?:toss|tossing|tossed|dump|dumping|dumped|fling|flung|slap|shove|shovel|chip in|kick in|drop|burn)$/,
+    when: ({ marks, at }) =>
+      marks.slice(at + 1).some(({ amount }) => amount !== undefined) && marks.some(isOfLoans),
+    as: { cues: ["loanPaid"] },
+  },
+  {
+    // "How many did the landlord take"
+    of: /^takes?$/,
+    when: ({ marks, at }) =>
+      marks.slice(Math.max(0, at - 3), at).some((mark) => owns(mark, "buyer")) &&
+      !marks.some((mark) => has(mark, "howLong")),
+    as: { cues: ["took"] },
+  },
+  {
+    // "Best day of the week to sell"
+    of: /^to sell$/,
+    when: ({ marks, at }) =>
+      at === marks.length - 1 &&
+      marks.slice(0, at).some(({ senses }) => senses.order !== undefined) &&
+      marks.slice(0, at).some(({ senses }) => senses.group !== undefined && senses.group !== "kind"),
+    as: { cues: ["sold"] },
+  },
+  {
+    // "Which loan has the higher rate"
+    of: /^(?:higher|bigger)$/,
+    when: ({ marks }) => marks.some((mark) => has(mark, "rate")) && marks.some(isOfLoans),
+    as: { order: "most" },
   },
   {
     // "Sold for its asking price": for no less

@@ -212,7 +212,7 @@ export function readView(parts: Parts, f: Features, desk: Desk): ViewQuestion | 
 }
 
 function yearly(about: About, { year }: { year?: string }): About {
-  return about === "month" && year !== undefined ? "year" : about;
+  return (about === "month" || about === "recap") && year !== undefined ? "year" : about;
 }
 
 function isYear({ from, to }: Period): boolean {

@@ -5,6 +5,22 @@ import { BUYERS_PAID, MONEY_GOES } from "./whole.ts";
  * refused for it.
  */
 export const FILLERS: readonly string[] = [
+  "thrown in",
+  "added in",
+  "counted in",
+  "factored in",
+  "figured in",
+  "included",
+  "anyways",
+  "anyway",
+  "honestly",
+  "for the record",
+  "just so i know",
+  "for my own sake",
+  "not gonna lie",
+  "ngl",
+  "tbh",
+  "fr",
   ..."the a an i me my we our us ours ive im id ill weve were you your u ya bot robot hey hi hello yo ok okay please pls plz plse thanks thx ty".split(
     " ",
   ),
@@ -937,6 +953,12 @@ export const ORDERS: Readonly<
     "least successful",
   ],
   most: [
+    "most common",
+    "most popular",
+    "most used",
+    "most frequent",
+    "commonest",
+    "most often used",
     "most",
     "busiest",
     "biggest",
@@ -979,6 +1001,7 @@ export const ORDERS: Readonly<
     "most of",
   ],
   least: [
+    "least common",
     "least",
     "smallest",
     "lowest",

@@ -3,9 +3,57 @@
  * in lower case, without apostrophes.
  */
 export const REWRITES: readonly (readonly [from: RegExp, to: string])[] = [
+  // What is said before and behind a question, and asks nothing.
+  [
+    /^(?:omg|lol|bored|ugh|wow|man|dang|geez|ok so|okay so|alright|right|listen|dude|bro|hon|honey|random|random question|dumb question|stupid question|silly question|serious question|quick one|quick q|question|honestly|seriously|heads up|sorry|jw|just wondering|just curious|curious|cant remember|i forget|i forgot|remind me|real talk)[,:. -]+(?=\S)/,
+    "",
+  ],
+  [/^(?:im|i am|were|we are) (?:so |just |a bit |feeling |getting )?\w+, (?=\S)/, ""],
+  [/ (?:you|do you|ya|would you|d you) (?:reckon|think|figure|guess|say|suppose)[.?! ]*$/, ""],
+  [/ (?:of|out of) (?:the|this|that) (?:bunch|lot|whole lot|pile|batch)[.?! ]*$/, ""],
+  [
+    /(?<=\S \S+),? (?:and |so )?(?:which|what)(?: one| ones| day| month| week| kind)? (?:was|is|were|are) (?:it|that|they|those)[.?! ]*$/,
+    "",
+  ],
+  [
+    /,? (?:and |so )?(?:whats|what does|what did|what do) (?:it|that|they|those|all that|it all|that all) (?:all )?(?:come to|add up to|work out to|amount to|total)[.?! ]*$/,
+    " total",
+  ],
+  // "Count em for me": how many
+  [/^(.+?),? count (?:em|them|those|it)(?: up)?(?: for me)?[.?! ]*$/, "how many $1"],
+  // "Paid anything on the loan this month", "tall bookcase gone yet"
+  [
+    /^(paid|sold|bought|listed|finished|spent|made|sent|drove|worked|started|returned) (anything|any|something)\b/,
+    "did i $1 $2",
+  ],
+  [
+    /^(?!(?:is|are|has|have|did|was|were|what|which|how|who|when|where|why|do|does|any|anything|list|show|so|and|whats|wheres)\b)((?:the |my |our )?(?:[\w#]+ ){0,2}[\w#]*[^s\s]) (gone|sold|listed|finished|done|started|posted|up)(?: yet[.?! ]*| already[.?! ]*|\?+ ?)$/,
+    "is $1 $2",
+  ],
+  [/^hows (.+) do[.?! ]*$/, "how did $1 do"],
+  [/\b(profit|money|sales|cost|time|price|dollar|spending)wise\b/, "$1 wise"],
+  [/\b(?:that |which )?(?:didnt|did not|never) (?:come|came|get bought|come in) (from|off) /, "not from "],
+  [
+    /\b(?:that |which )?(?:didnt|did not|never) (?:go|went|sell|sold|get sold) (?:through|via|on|over) /,
+    "not on ",
+  ],
+  [
+    /\bwith (?:the|my|all the|our) (?=(?:tips|workshops?|ads|lessons|classes|side (?:money|income)|other income)\b)/,
+    "with ",
+  ],
+  // "Chairs other than dining ones"
+  [
+    /\b(chairs|tables|lamps|stools|benches|bookcases|mirrors)\b(.*)\b(dining|end|coffee|side|bar|floor|rocking|office|kitchen) ones\b/,
+    "$1$2$3 $1",
+  ],
+  [/\bin a (year|month)(?=[.?! ]*$)/, "in 1 $1"],
+  [
+    /\bcan (?:i|we) be (debt free|loan free|out of debt|rid of (?:it|the loans?|the debts?)) (?:by|in|before) /,
+    "how much a month to be $1 by ",
+  ],
   // "Loan payments since june, list them"
   [
-    /^(.+?),? (?:and |please |pls |can you )?(?:list|show)(?: me)? (?:them|it|those|em)(?: all)?[.?! ]*$/,
+    /^(.+?),? (?:and |please |pls |can you )?(?:list|show|name|give)(?: me)? (?:them|it|those|em)(?: all)?(?: out| up| off| for me| please| pls)*[.?! ]*$/,
     "list $1",
   ],
   [/\bwho (?:are|were|r) (?:my|our|the|all my) (?:buyers|customers|clients)\b/, "list buyers"],
