@@ -1,3 +1,4 @@
+import { dueAtPickup } from "./books/agreed.ts";
 import type { Books, Piece } from "./books/books.ts";
 import { costOf, pieceLabel, statusOf } from "./books/piece.ts";
 import type { Day } from "./calendar.ts";
@@ -197,7 +198,10 @@ function overdueLines(view: NudgeView): string[] {
     if (statusOf(piece) !== "held" || until === null || until >= view.today || isHushed(view, piece))
       continue;
     const buyer = piece.hold?.buyer ? ` for ${piece.hold.buyer}` : "";
-    lines.push({ until, text: `${pieceLabel(piece)}${buyer}: was till ${showDay(until, view.today)}` });
+    const due = dueAtPickup([piece]);
+    const rest = due === null ? "" : `, ${show(due)} at pickup`;
+    const text = `${pieceLabel(piece)}${buyer}: was till ${showDay(until, view.today)}${rest}`;
+    lines.push({ until, text });
   }
   return lines.sort((a, b) => (a.until < b.until ? -1 : 1)).map(({ text }) => text);
 }

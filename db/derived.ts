@@ -141,6 +141,7 @@ function pieceRow(piece: Readonly<Piece>): PieceRow {
   row.holdSince = piece.hold?.since ?? null;
   row.holdBuyer = piece.hold?.buyer ?? null;
   row.holdUntil = piece.hold?.until ?? null;
+  row.holdAgreed = piece.hold?.agreed ?? null;
   return row;
 }
 

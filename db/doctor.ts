@@ -179,6 +179,7 @@ function pieceFindings(piece: Readonly<Piece>): Finding[] {
     [piece.goneOn !== null && piece.goneOn < piece.bought, "is gone before it was bought"],
     [piece.gone !== null && piece.hold !== null, "is gone and on hold"],
     [piece.deposit !== 0 && piece.hold === null, "has a deposit and is not on hold"],
+    [(piece.hold?.agreed ?? 0) < 0, "is held at less than nothing"],
     [piece.deposit < 0 || piece.depositsKept < 0, "has less than no deposit"],
     [piece.price < 0 || piece.materials < 0, "cost less than nothing"],
     [piece.refunds > piece.sales + piece.depositsKept, "gave back more than it brought in"],

@@ -204,6 +204,7 @@ export const pieces = sqliteTable(
     minutes: integer("minutes").notNull(),
     miles: text("miles").notNull(),
     owed: integer("owed").notNull().default(0),
+    holdAgreed: integer("hold_agreed"),
   },
   (table) => [
     check("pieces_traits", isJson(table.traits)),

@@ -1,3 +1,4 @@
+import { dueAtPickup } from "../books/agreed.ts";
 import type { Books, Piece } from "../books/books.ts";
 import { pieceLabel } from "../books/piece.ts";
 import { owedByBuyers } from "../books/shares.ts";
@@ -86,8 +87,10 @@ function owedLines(books: Books, today: Day): string[] {
 
 function heldLine(piece: Readonly<Piece>, today: Day): string {
   const { buyer, since, until } = piece.hold!;
+  const due = dueAtPickup([piece]);
   const parts = [
     piece.deposit === 0 ? "no deposit" : show(piece.deposit),
+    due === null ? null : `${show(due)} at pickup`,
     buyer ? `for ${buyer}` : null,
     until
       ? `until ${showDay(until, today)}${until < today ? ", past" : ""}`

@@ -166,9 +166,10 @@ function spanOfToday(each: Readonly<Piece>): string {
 
 function holdLines(each: Readonly<Piece>, today: Day): string[] {
   if (!each.hold || each.gone) return [];
-  const { buyer, until } = each.hold;
+  const { buyer, until, agreed } = each.hold;
   const words = [
     buyer ? ` for ${buyer}` : "",
+    agreed === null ? "" : ` at ${show(agreed)}`,
     until ? ` until ${showDay(until, today)}${until < today ? " (past)" : ""}` : "",
     each.deposit === 0 ? "" : `, deposit ${show(each.deposit)}`,
   ];

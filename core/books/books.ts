@@ -11,6 +11,8 @@ export interface Hold {
   since: Day;
   buyer: string | null;
   until: Day | null;
+  /** Its share of the price that was agreed on with the buyer. */
+  agreed: Cents | null;
 }
 
 /** A physical piece as the facts leave it. Cents; days local; null: not (yet) so. */

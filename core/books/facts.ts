@@ -17,7 +17,8 @@ export interface FactData {
   finish: Record<never, never>;
   list: { place?: string };
   reprice: { cut?: true };
-  hold: { buyer?: string; until?: Day; method?: string };
+  /** `agreed`: the whole price that the buyer is to pay, deposit included. */
+  hold: { buyer?: string; until?: Day; method?: string; agreed?: Cents };
   fallthrough: { kept?: true };
   /** `owed`: what of the price is still to come. */
   sell: {

@@ -70,6 +70,16 @@ export function shareOfMiles(miles: string, count: number): Decimal {
   return new WideDecimal(miles).div(count);
 }
 
+/** What was agreed on for held pieces together, in cents; null unless for each. */
+export function agreedPriceOf(pieces: readonly Readonly<Piece>[]): Cents | null {
+  let sum = 0;
+  for (const { hold } of pieces) {
+    if (hold === null || hold.agreed === null) return null;
+    sum += hold.agreed;
+  }
+  return sum;
+}
+
 /** What pieces are listed at together, in cents; null unless each has a price. */
 export function listPriceOf(pieces: readonly Readonly<Piece>[]): Cents | null {
   if (pieces.some((piece) => piece.listPrice === null)) return null;

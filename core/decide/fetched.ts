@@ -1,6 +1,7 @@
+import { goingPrice } from "../books/agreed.ts";
 import type { Books, Piece } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
-import { depositOf, listPriceOf, owedByBuyers } from "../books/shares.ts";
+import { depositOf, owedByBuyers } from "../books/shares.ts";
 import type { Cents } from "../money.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
@@ -19,8 +20,8 @@ export interface Fetched {
 }
 
 /**
- * "Picked up", "he paid the rest": of a piece on hold it is the sale. Deposit and amount that make the list price, or
- * no amount at all, are the whole price; anything else is asked with both totals. Null where no held piece is meant.
+ * "Picked up", "he paid the rest": of a piece on hold it is the sale. Deposit and amount that make the price agreed on
+ * (the list price where none was), or no amount at all, are the whole price; anything else is asked with both totals. Null where no held piece is meant.
  */
 export function fetchedOf(read: Reading, desk: Omit<Desk, "confirmed">): Fetched | null {
   const reading = withoutPiece(read);
@@ -32,15 +33,15 @@ export function fetchedOf(read: Reading, desk: Omit<Desk, "confirmed">): Fetched
     return null;
   const pieces = heldMeant(reading, desk);
   const deposit = depositOf(pieces);
-  if (pieces.length === 0 || deposit === 0) return null;
+  if (pieces.length === 0 || (deposit === 0 && pieces.some(({ hold }) => hold!.agreed === null))) return null;
   // Another buyer than the one who left the deposit: what becomes of that is asked like of any sale.
   if (pieces.some(({ hold }) => isAnother(reading.buyer, hold?.buyer))) return null;
-  const listed = listPriceOf(pieces);
+  const going = goingPrice(desk.books, pieces);
   const said = reading.kind === "sell" ? reading.price : reading.amount;
-  if (said === undefined && listed === null) return null;
-  const whole = said === undefined || said + deposit === listed ? listed! : said;
-  const isWhole = whole === listed;
-  // Another sum than the list price is asked about, with both totals.
+  if (said === undefined && going === null) return null;
+  const whole = said === undefined || said + deposit === going ? going! : said;
+  const isWhole = whole === going;
+  // Another sum is asked about, with both totals.
   if (reading.kind === "collect" && !isWhole) return null;
   const price = whole;
   const { kind: _, missing, follows: __, ...rest } = reading as ReadingOf<"sell"> & { amount?: number };

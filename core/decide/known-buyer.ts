@@ -1,5 +1,6 @@
+import { agreedTogether, goingPrice } from "../books/agreed.ts";
 import type { Books, Piece } from "../books/books.ts";
-import { depositOf, listPriceOf, owedByBuyers } from "../books/shares.ts";
+import { depositOf, owedByBuyers } from "../books/shares.ts";
 import type { Day } from "../calendar.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { type Settling, settlingIn, type Told } from "../notes/settling.ts";
@@ -86,7 +87,7 @@ function readFrom(
   const meant = told.who === undefined && latest.length === 1 ? latest : dealings;
   // "she passed" of the one hold that was spoken of last.
   const isOfOne = told.who !== undefined || (told.says.has("payer") && latest.length === 1);
-  const could = meant.flatMap((dealing) => readingsOf(told, dealing, text, isOfOne));
+  const could = meant.flatMap((dealing) => readingsOf(told, dealing, text, isOfOne, books));
   const [only, ...others] = could;
   if (!only) return null;
   const left = told.left.filter(
@@ -128,7 +129,7 @@ function dealingsOf({ who, mention, isTheirs, left }: Told, books: Books): Deali
   }));
   for (const piece of books.pieces.values()) {
     if (!piece.hold || piece.gone !== null) continue;
-    const beside = all.find(({ of, pieces }) => of === "held" && isOneHold(pieces[0]!, piece));
+    const beside = all.find(({ of, pieces }) => of === "held" && isOneHold(pieces[0]!, piece, books));
     if (beside) beside.pieces = [...beside.pieces, piece];
     else all.push({ of: "held", pieces: [piece], buyer: piece.hold.buyer });
   }
@@ -143,10 +144,17 @@ function dealingsOf({ who, mention, isTheirs, left }: Told, books: Books): Deali
   return all.filter((dealing) => (who === undefined || dealing.buyer === who) && isMeant(dealing));
 }
 
-const isOneHold = (one: Readonly<Piece>, other: Readonly<Piece>): boolean =>
-  one.lot !== null && one.lot === other.lot && one.hold?.buyer === other.hold?.buyer;
+const isOneHold = (one: Readonly<Piece>, other: Readonly<Piece>, books: Books): boolean =>
+  one.hold?.buyer === other.hold?.buyer &&
+  ((one.lot !== null && one.lot === other.lot) || agreedTogether(books, one).includes(other.number));
 
-function readingsOf(told: Told, { of, pieces }: Dealing, text: string, isOfOne: boolean): Reading[] {
+function readingsOf(
+  told: Told,
+  { of, pieces }: Dealing,
+  text: string,
+  isOfOne: boolean,
+  books: Books,
+): Reading[] {
   const { says, method, date } = told;
   const place = { pieces: byNumbers(pieces.map(({ number }) => number)), text, line: 0 };
   const at = { ...place, ...(date ? { date } : {}) };
@@ -154,7 +162,7 @@ function readingsOf(told: Told, { of, pieces }: Dealing, text: string, isOfOne: 
   const isLost = says.has("out") || says.has("back") || says.has("kept");
   if (of === "held") {
     if (isLost) return says.has("never") ? [] : isOfOne ? backsOut(told, pieces, at) : [];
-    return says.has("never") ? [] : paysForHeld(told, pieces, paid);
+    return says.has("never") ? [] : paysForHeld(told, pieces, paid, books);
   }
   if (isLost || says.has("fetched")) return [];
   return says.has("never") ? neverPays(told, pieces, at) : paysWhatIsOwed(told, pieces, paid);
@@ -175,19 +183,19 @@ function backsOut({ says, amounts }: Told, pieces: Pieces, at: Place): Reading[]
 }
 
 /** "priya picked it up, paid the other 300": sold; "another 35 from the neighbor": more of a deposit. */
-function paysForHeld({ who, says, amounts }: Told, pieces: Pieces, paid: Place): Reading[] {
+function paysForHeld({ who, says, amounts }: Told, pieces: Pieces, paid: Place, books: Books): Reading[] {
   const [amount, ...others] = amounts;
   const isFetched = says.has("fetched");
   const buyer = who === undefined ? {} : { buyer: who };
   if (others.length > 0 || !["fetched", "paid", "from", "down"].some((each) => says.has(each as Says)))
     return [];
-  const listed = listPriceOf(pieces);
+  const going = goingPrice(books, pieces);
   const isRest = says.has("all");
-  const isWhole = listed !== null && (amount === undefined || amount + depositOf(pieces) === listed);
+  const isWhole = going !== null && (amount === undefined || amount + depositOf(pieces) === going);
   const isMore = says.has("more") || says.has("down");
   // Just what is left to pay.
   const isAllOfIt = isFetched || isRest || (amount !== undefined && !isMore);
-  if (isWhole && isAllOfIt) return [{ kind: "sell", price: listed, ...buyer, ...paid }];
+  if (isWhole && isAllOfIt) return [{ kind: "sell", price: going, ...buyer, ...paid }];
   if (amount === undefined) return [];
   const sale: Reading = { kind: "sell", price: amount, fetched: true, ...buyer, ...paid };
   if (isFetched || isRest) return [sale];

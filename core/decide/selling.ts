@@ -1,3 +1,4 @@
+import { goingPrice } from "../books/agreed.ts";
 import type { Piece } from "../books/books.ts";
 import { costOf } from "../books/piece.ts";
 import { depositOf, listPriceOf } from "../books/shares.ts";
@@ -71,7 +72,7 @@ function depositQuestion(reading: ReadingOf<"sell">, pieces: Pieces, desk: Desk)
     return otherBuyer(holder, deposit);
   }
   if (reading.whole && price >= deposit) return null;
-  const listPrice = listPriceOf(pieces);
+  const going = goingPrice(desk.books, pieces) ?? listPriceOf(pieces);
   const more: Ask["choices"][number] = {
     label: `${show(price)} today, ${show(price + deposit)} in all`,
     words: ["rest", "the rest", "today"],
@@ -82,8 +83,8 @@ function depositQuestion(reading: ReadingOf<"sell">, pieces: Pieces, desk: Desk)
     const prompt = `A deposit of ${show(deposit)} is held, more than ${show(price)}. Which is it?`;
     return { prompt, wants: "choice", choices: [more, settleWhole(whole), NEVER_MIND] };
   }
-  const isRestDoubted = reading.fetched && price !== listPrice;
-  if (!isRestDoubted && (listPrice === null || price > listPrice - deposit)) return null;
+  const isRestDoubted = reading.fetched && price !== going;
+  if (!isRestDoubted && (going === null || price > going - deposit)) return null;
   const prompt = `${show(deposit)} deposit is held. Is ${show(price)} the whole price, or the rest?`;
   return { prompt, wants: "choice", choices: [settleWhole(`${show(price)} in all`), more, NEVER_MIND] };
 }

@@ -1,6 +1,7 @@
+import { goingPrice } from "../books/agreed.ts";
 import type { Books, Piece } from "../books/books.ts";
 import { proceedsOf, statusOf } from "../books/piece.ts";
-import { listPriceOf } from "../books/shares.ts";
+import { agreedPriceOf, listPriceOf } from "../books/shares.ts";
 import { type Cents, show } from "../money.ts";
 import { isSetName } from "../notes/furniture.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
@@ -34,26 +35,27 @@ export function soldUnnamed(reading: Reading, desk: Omit<Desk, "confirmed">): Re
 /** "sold it at asking", "full price, cash": what the pieces are listed at. */
 export function soldAtAsking(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
   if (reading.kind !== "sell" || !reading.missing?.includes("price") || !reading.atAsking) return null;
-  const asked = askingPriceOf(reading, desk);
+  const asked = askingPriceOf(reading, desk, listPriceOf);
   if (!asked) return null;
   const { missing: _, follows: __, one: ___, ...rest } = reading;
   return { ...rest, price: asked.price, pieces: byNumbers(asked.numbers) };
 }
 
-/** What the pieces of a sale are listed at together, named or spoken of; null where they are not, or are not sure. */
+/** What the pieces of a sale are to bring together, named or spoken of; null where they are not, or are not sure. */
 function askingPriceOf(
   reading: Reading,
   { books, talk }: Omit<Desk, "confirmed">,
-): { price: Cents; numbers: number[] } | null {
+  priceOf: (pieces: Pieces) => Cents | null,
+): { price: Cents; numbers: number[]; isAgreed: boolean } | null {
   const [mention, ...more] = mentionsOf(reading).filter(({ it }) => !it);
   const match = mention && matchMention(mention, books, listed, new Set());
   const spoken = talk?.replied ?? talk?.latest ?? [];
   const numbers = match ? (match.kind === "found" ? match.pieces : []) : spoken;
   const pieces = numbers.map((number) => books.pieces.get(number)!);
-  const price = listPriceOf(pieces);
+  const price = priceOf(pieces);
   if (more.length > 0 || pieces.length === 0 || pieces.some(({ gone }) => gone !== null) || price === null)
     return null;
-  return { price, numbers };
+  return { price, numbers, isAgreed: price === agreedPriceOf(pieces) };
 }
 
 /** Sold pieces that a refund names, or that were spoken of last; none where that is not sure. */
@@ -92,14 +94,24 @@ export function withAllOfIt(ask: Ask, reading: Reading, desk: Omit<Desk, "confir
   return { ...ask, choices: [choice, ...ask.choices] };
 }
 
-/** The question for a sale's price, with what its pieces are listed at on a button. */
+const AS_AGREED: readonly string[] = [
+  "as agreed",
+  "agreed",
+  "agreed price",
+  "what we agreed",
+  "as we agreed",
+];
+const AS_LISTED: readonly string[] = ["as listed", "asking", "at asking", "full price", "list price"];
+
+/** The question for a sale's price, with what was agreed on for its pieces, or what they are listed at, on a button. */
 export function withAskingPrice(ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask {
-  const asked = ask.wants === "price" && reading.kind === "sell" ? askingPriceOf(reading, desk) : null;
+  const isAsked = ask.wants === "price" && reading.kind === "sell";
+  const asked = isAsked && askingPriceOf(reading, desk, (pieces) => goingPrice(desk.books, pieces));
   if (!asked) return ask;
   const missing = reading.missing?.filter((field) => field !== "price") ?? [];
   const choice: Choice = {
-    label: `${show(asked.price)}, as listed`,
-    words: ["as listed", "asking", "at asking", "full price", "list price"],
+    label: `${show(asked.price)}, as ${asked.isAgreed ? "agreed" : "listed"}`,
+    words: [...(asked.isAgreed ? AS_AGREED : AS_LISTED)],
     effect: { kind: "settle", change: { price: asked.price, missing } as Partial<Reading> },
   };
   return { ...ask, choices: [choice, ...ask.choices] };

@@ -129,7 +129,7 @@ function taskOf(desk: Desk, piece: Readonly<Piece>, history: OwnHistory): Task |
           });
     }
     case "held":
-      return heldTask(desk, piece, price, task);
+      return heldTask(desk, piece, piece.hold?.agreed ?? price, task);
     default:
       return null;
   }

@@ -1,11 +1,12 @@
 import { z } from "zod";
+import { goingPrice } from "../books/agreed.ts";
 import { checkPieces } from "../books/check.ts";
 import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
 import { labelOf } from "../books/label.ts";
 import { postedTo } from "../books/posted.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
-import { depositOf, listPriceOf, owedByBuyers, sharesOfOwed } from "../books/shares.ts";
+import { depositOf, owedByBuyers, sharesOfOwed } from "../books/shares.ts";
 import {
   type Ask,
   type Choice,
@@ -185,14 +186,14 @@ function whichSale(sales: readonly FactOf<"sell">[], { books, today }: Desk): As
   return { prompt: "Which one was paid?", wants: "pieces", choices: [...choices, NEVER_MIND] };
 }
 
-/** "Paid the rest, 120" for a held piece is its sale, at deposit and rest together where that is the list price. */
+/** "Paid the rest, 120" for a held piece is its sale, at deposit and rest together where that is the price agreed on, or listed. */
 function sellHeld(reading: ReadingOf<"collect">, numbers: readonly number[], desk: Desk): Decision {
   const { amount, buyer, method, date, text, line } = reading;
   const pieces = piecesOf(desk.books, { pieces: [...numbers] });
   const mentions = byNumbers(numbers);
   const deposit = depositOf(pieces);
-  const listed = listPriceOf(pieces);
-  const whole = amount === undefined ? listed : amount + deposit;
+  const going = goingPrice(desk.books, pieces);
+  const whole = amount === undefined ? going : amount + deposit;
   const saleAt = (price: Cents): ReadingOf<"sell"> => ({
     kind: "sell",
     pieces: mentions,
@@ -204,7 +205,7 @@ function sellHeld(reading: ReadingOf<"collect">, numbers: readonly number[], des
     ...(date ? { date } : {}),
   });
   const confirmed = [...desk.confirmed, "whole price"];
-  if (whole !== null && (amount === undefined || whole === listed))
+  if (whole !== null && (amount === undefined || whole === going))
     return sell.decide!(saleAt(whole), { ...desk, confirmed });
   const names = labelOf(desk.books, numbers);
   if (amount === undefined)

@@ -1,13 +1,14 @@
 import { z } from "zod";
-import type { Books } from "../books/books.ts";
+import { dueAtPickup } from "../books/agreed.ts";
+import type { Books, Hold } from "../books/books.ts";
 import { checkNotGone } from "../books/check.ts";
 import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
 import { postedBy, postedTo } from "../books/posted.ts";
 import type { FactRules } from "../books/rules.ts";
-import { dayShape, wordsShape } from "../books/shapes.ts";
+import { centsShape, dayShape, wordsShape } from "../books/shapes.ts";
 import { depositOf } from "../books/shares.ts";
 import { addDays, type Day, showDay } from "../calendar.ts";
-import { confirmation } from "../decide/decision.ts";
+import { type Ask, confirmation, type Desk } from "../decide/decision.ts";
 import { dayWords, methodWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
@@ -21,7 +22,15 @@ import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
   interface ReadingFields {
-    hold: { pieces?: Mention[]; deposit?: Cents; method?: string; buyer?: string; until?: Day };
+    hold: {
+      pieces?: Mention[];
+      deposit?: Cents;
+      method?: string;
+      buyer?: string;
+      until?: Day;
+      /** The whole price that was agreed on, deposit included. */
+      agreed?: Cents;
+    };
   }
 }
 
@@ -31,6 +40,7 @@ const rules: FactRules<"hold"> = {
     buyer: wordsShape.optional(),
     until: dayShape.optional(),
     method: wordsShape.optional(),
+    agreed: centsShape.optional(),
   }),
   apply(books, fact) {
     const problem = checkNotGone(books, fact.pieces);
@@ -38,6 +48,7 @@ const rules: FactRules<"hold"> = {
     const deposit = fact.amount === undefined ? 0 : amountOf(fact);
     const shares = splitEvenly(deposit, fact.pieces.length);
     const { buyer, until } = fact.data;
+    const agreed = fact.data.agreed && splitEvenly(fact.data.agreed, fact.pieces.length);
     fact.pieces.forEach((number, index) => {
       const piece = books.piece(number);
       // A second deposit on a held piece adds up; what it does not say stays as it was.
@@ -46,6 +57,7 @@ const rules: FactRules<"hold"> = {
         since: hold?.since ?? fact.day,
         buyer: buyer ?? hold?.buyer ?? null,
         until: until ?? hold?.until ?? null,
+        agreed: agreed ? agreed[index]! : agreedBefore(hold, buyer),
       };
       piece.deposit += shares[index]!;
       books.post("deposits held", -shares[index]!, { piece: number });
@@ -55,6 +67,12 @@ const rules: FactRules<"hold"> = {
   },
 };
 
+/** What was agreed on stays until another price is said, or another buyer. */
+function agreedBefore(hold: Hold | null, buyer: string | undefined): Cents | null {
+  const isAnothers = buyer !== undefined && hold !== null && hold.buyer !== null && hold.buyer !== buyer;
+  return isAnothers ? null : (hold?.agreed ?? null);
+}
+
 export const hold = defineVerb({
   kind: "hold",
   example: "deposit 45 on desk transfer",
@@ -62,14 +80,14 @@ export const hold = defineVerb({
   listed: (_, pieces) => `held ${pieces}`,
   story: (told) => {
     const deposit = postedTo(told, "deposits held");
-    const { buyer } = told.fact.data;
-    return `held${buyer ? ` for ${buyer}` : ""}${deposit === 0 ? "" : `, deposit ${show(-deposit)}`}`;
+    const { buyer, agreed } = told.fact.data;
+    return `held${buyer ? ` for ${buyer}` : ""}${agreed ? ` at ${show(agreed)}` : ""}${deposit === 0 ? "" : `, deposit ${show(-deposit)}`}`;
   },
   said: ({ data }) => data.buyer ?? null,
   books: rules,
   goesOn: {
     pieces: "alike",
-    carries: ({ amount, data: { until, buyer } }) => ({ deposit: amount, until, buyer }),
+    carries: ({ amount, data: { until, buyer, agreed } }) => ({ deposit: amount, until, buyer, agreed }),
   },
   byItsDay: true,
   upon: "listed",
@@ -198,8 +216,8 @@ export const hold = defineVerb({
     judge: judgeHold,
   },
 
-  offered({ deposit, buyer }, names) {
-    return `Hold ${names}${buyer ? ` for ${buyer}` : ""}${deposit ? `, deposit ${show(deposit)}` : ""}`;
+  offered({ deposit, buyer, agreed }, names) {
+    return `Hold ${names}${buyer ? ` for ${buyer}` : ""}${agreed ? ` at ${show(agreed)}` : ""}${deposit ? `, deposit ${show(deposit)}` : ""}`;
   },
 
   decide(reading, desk) {
@@ -215,22 +233,42 @@ export const hold = defineVerb({
       const prompt = `It is already on hold for ${other.hold!.buyer}. Hold it for ${buyer} as well?`;
       return { kind: "ask", ask: confirmation(prompt, { label: "Yes, hold it", confirm: "second buyer" }) };
     }
-    const data = { ...(buyer ? { buyer } : {}), ...(until ? { until } : {}), ...(method ? { method } : {}) };
+    const { agreed } = reading;
+    const doubt =
+      agreed === undefined ? null : doubtOfPrice(agreed, depositOf(pieces) + (deposit ?? 0), desk);
+    if (doubt) return { kind: "ask", ask: doubt };
+    const data = {
+      ...(buyer ? { buyer } : {}),
+      ...(until ? { until } : {}),
+      ...(method ? { method } : {}),
+      ...(agreed ? { agreed } : {}),
+    };
     const amount = deposit ? { amount: deposit } : {};
     const day = reading.date ?? desk.today;
     return { kind: "record", facts: [{ kind: "hold", day, pieces: settled.pieces, ...amount, data }] };
   },
   echo({ fact, books, today }) {
     const buyer = fact.data.buyer ? ` for ${fact.data.buyer}` : "";
+    const agreed = fact.data.agreed ? ` at ${show(fact.data.agreed)}` : "";
     const until = fact.data.until ? ` until ${showDay(fact.data.until, today)}` : "";
-    const first = `${subjectOf(books, fact)} on hold${buyer}${until}${dayWords(fact, today)}`;
+    const first = `${subjectOf(books, fact)} on hold${buyer}${agreed}${until}${dayWords(fact, today)}`;
     if (!fact.amount) return [first];
     const deposit = `deposit ${show(fact.amount)}${methodWords(fact.data.method)}`;
     const sale = saleAfter(books, fact);
-    const held = `${show(depositOf(piecesOf(books, fact)))} held: owed, not earned yet`;
+    const pieces = piecesOf(books, fact);
+    const due = dueAtPickup(pieces);
+    const rest = due === null ? "" : `; ${show(due)} at pickup`;
+    const held = `${show(depositOf(pieces))} held: owed, not earned yet${rest}`;
     return [`${first}, ${deposit}`, sale ?? held];
   },
 });
+
+/** A price below what has been paid already is hardly the whole of it. */
+function doubtOfPrice(agreed: Cents, deposit: Cents, desk: Desk): Ask | null {
+  if (agreed >= deposit || desk.confirmed.includes("agreed price")) return null;
+  const prompt = `${show(deposit)} deposit is more than ${show(agreed)} in all. Is that right?`;
+  return confirmation(prompt, { label: `Yes, ${show(agreed)} in all`, confirm: "agreed price" });
+}
 
 const A_WEEKDAY = /\b(?:mon|tue|wed|thu|fri|sat|sun)/i;
 

@@ -253,7 +253,14 @@ export class Teller {
       case "reprice":
         return onPieces(variant % 2 ? { cut: true } : {});
       case "hold":
-        return onPieces({}, variant % 3 > 0);
+        return onPieces(
+          {
+            ...(variant % 4 === 1 && { buyer: "ann" }),
+            ...(variant % 4 === 2 && { buyer: "ben" }),
+            ...(variant > 4 && { agreed: 1 + step.amount }),
+          },
+          variant % 3 > 0,
+        );
       case "fallthrough":
         return onPieces(variant % 3 === 0 ? { kept: true } : {}, variant % 4 > 0);
       case "sell": {

@@ -133,6 +133,20 @@ class PieceReader {
     return all.slice(lastEnd + 1).flatMap(({ fact }) => (fact.kind === "hold" ? [fact] : []));
   }
 
+  /** Its share of the last price agreed on with whoever holds it now. */
+  agreed(at: number, piece: number): number | null {
+    const holds = this.openHolds(at, piece) as FactOf<"hold">[];
+    const last = holds.findLastIndex(({ data }) => data.agreed !== undefined);
+    if (last < 0) return null;
+    const buyers = new Set(holds.slice(last + 1).flatMap(({ data }) => data.buyer ?? []));
+    const whose = holds
+      .slice(0, last + 1)
+      .flatMap(({ data }) => data.buyer ?? [])
+      .at(-1);
+    const isAnothers = [...buyers].some((buyer) => whose !== undefined && buyer !== whose) || buyers.size > 1;
+    return isAnothers ? null : this.even(holds[last]!, piece, holds[last]!.data.agreed);
+  }
+
   deposit(at: number, piece: number): number {
     return this.openHolds(at, piece).reduce((sum, fact) => sum + this.even(fact, piece), 0);
   }
@@ -664,6 +678,17 @@ function opensLater(facts: Fact[], fact: Fact, problem: Problem["kind"]): Proble
     fact.kind === "pay" || fact.kind === "terms" || fact.kind === "statement" ? fact.data.loan : undefined;
   const opens = facts.some((each) => each.kind === "loan" && (name === undefined || each.data.loan === name));
   return opens ? "loan not open yet" : problem;
+}
+
+/** What was agreed on for each piece that is held, as of a day. */
+export function modelAgreed(facts: readonly Fact[], through: string): [number, number][] {
+  const ordered = facts.filter((fact) => fact.day <= through).sort(order);
+  const reader = new PieceReader(ordered);
+  const pieces = [...new Set(ordered.flatMap((fact) => fact.pieces))].sort((a, b) => a - b);
+  return pieces.flatMap((piece): [number, number][] => {
+    const agreed = reader.agreed(ordered.length, piece);
+    return agreed === null ? [] : [[piece, agreed]];
+  });
 }
 
 /** The statement as of a day, from facts that can stand; facts after the day do not count. */

@@ -10,7 +10,7 @@ import { statementOf } from "../../core/books/statement.ts";
 import { addDays } from "../../core/calendar.ts";
 import { runsOf, SEED, SHRINKS } from "../runs.ts";
 import { histories, type Step, Teller } from "./histories.ts";
-import { modelProblem, modelStatement } from "./model.ts";
+import { modelAgreed, modelProblem, modelStatement } from "./model.ts";
 
 const RUNS = runsOf({ short: 32, long: 3000 });
 const parameters = { seed: SEED, numRuns: RUNS, endOnFailure: !SHRINKS };
@@ -88,8 +88,13 @@ describe("random histories", () => {
       const property = fc.property(histories, fc.nat(80), (steps, daysBefore) => {
         const { standing, last } = standingOf(steps, judge);
         for (const through of [addDays(last, 40), addDays(last, -daysBefore)]) {
-          const ours = statementOf(folded(factsThrough(standing, through)), { through, currency: "USD" });
+          const books = folded(factsThrough(standing, through));
+          const ours = statementOf(books, { through, currency: "USD" });
           expect(ours).toEqual(modelStatement(standing, through));
+          const agreed = [...books.pieces].flatMap(([number, { hold }]) =>
+            hold === null || hold.agreed === null ? [] : [[number, hold.agreed]],
+          );
+          expect(agreed.sort(([a], [b]) => a! - b!)).toEqual(modelAgreed(standing, through));
         }
       });
       fc.assert(property, parameters);

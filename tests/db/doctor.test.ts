@@ -57,7 +57,7 @@ describe("the doctor", () => {
     ["another price on a piece", "update pieces set price = 1 where number = 2", "rebuild", "piece #2"],
     [
       "a piece too many",
-      "insert into pieces select 9, name, traits, lot, `set`, source, bought, started, finished, listed, list_price, first_list_price, first_listed, hold_since, hold_buyer, hold_until, sold, gone, gone_on, price, materials, fees, deposit, deposits_kept, sales, refunds, minutes, miles, owed from pieces where number = 2",
+      "insert into pieces select 9, name, traits, lot, `set`, source, bought, started, finished, listed, list_price, first_list_price, first_listed, hold_since, hold_buyer, hold_until, sold, gone, gone_on, price, materials, fees, deposit, deposits_kept, sales, refunds, minutes, miles, owed, hold_agreed from pieces where number = 2",
       "rebuild",
       "piece #9",
     ],

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { dueAtPickup, goingPrice } from "../../../core/books/agreed.ts";
 import type { FactKind, FactOf } from "../../../core/books/facts.ts";
 import { earmarked, monthRow } from "../../../core/books/month.ts";
 import { profitOf, statusOf } from "../../../core/books/piece.ts";
@@ -279,7 +280,12 @@ describe("hold and fallthrough", () => {
       "cash +1000",
     ]);
     expect(month(ledger)).toMatchObject({ proceeds: 0, cashIn: 1_000 });
-    expect(ledger.piece(2).hold).toEqual({ since: "2026-05-20", buyer: "neighbor", until: "2026-05-25" });
+    expect(ledger.piece(2).hold).toEqual({
+      since: "2026-05-20",
+      buyer: "neighbor",
+      until: "2026-05-25",
+      agreed: null,
+    });
   });
 
   it("without a deposit no money moves, and a second deposit adds up", () => {
@@ -289,8 +295,30 @@ describe("hold and fallthrough", () => {
     on(ledger, "hold", [DESK], 500, { until: "2026-05-30" }, "2026-05-22");
     expect(ledger.piece(DESK)).toMatchObject({
       deposit: 1_500,
-      hold: { since: "2026-05-20", buyer: "neighbor", until: "2026-05-30" },
+      hold: { since: "2026-05-20", buyer: "neighbor", until: "2026-05-30", agreed: null },
     });
+  });
+
+  it("a price agreed on is split evenly to the cent, stays until another is said, and goes with its hold", () => {
+    const ledger = on(withDesk({ chairs: true }), "hold", CHAIRS, 1_000, { buyer: "ann", agreed: 10_000 });
+    expect(CHAIRS.map((chair) => ledger.piece(chair).hold!.agreed)).toEqual([3_334, 3_333, 3_333]);
+    expect(
+      goingPrice(
+        ledger.books(),
+        CHAIRS.map((chair) => ledger.piece(chair)),
+      ),
+    ).toBe(10_000);
+    // What some of them come to, nobody said.
+    expect(goingPrice(ledger.books(), [ledger.piece(2)])).toBeNull();
+    on(ledger, "hold", [2], 500, { buyer: "ann" }, "2026-05-21");
+    expect(ledger.piece(2).hold).toMatchObject({ agreed: 3_334 });
+    on(ledger, "hold", [2], undefined, { agreed: 4_000 }, "2026-05-21");
+    expect(goingPrice(ledger.books(), [ledger.piece(2)])).toBe(4_000);
+    expect(dueAtPickup([ledger.piece(2)])).toBe(3_166);
+    on(ledger, "hold", [2], undefined, { buyer: "ben" }, "2026-05-22");
+    expect(ledger.piece(2).hold).toMatchObject({ buyer: "ben", agreed: null });
+    on(ledger, "fallthrough", [3], undefined, {}, "2026-05-22");
+    expect(ledger.piece(3).hold).toBeNull();
   });
 
   it("a held piece may be listed or finished, and returns to that", () => {
