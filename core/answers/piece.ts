@@ -120,11 +120,10 @@ function wholeStory(
 /** The piece's state and since when, or what it is waiting at. */
 function stateOf(each: Readonly<Piece>, today: Day): string {
   if (each.gone) return `${each.gone === "given" ? "given away" : each.gone} ${showDay(each.goneOn!, today)}`;
-  const asking = each.listPrice === null ? "" : ` at ${show(each.listPrice)}`;
+  const price = each.hold?.agreed ?? each.listPrice;
+  const asking = price === null ? "" : ` at ${show(price)}`;
   const status = statusOf(each);
-  return status === "listed"
-    ? `listed${asking}, ${showAge(each.listed!, today)}`
-    : `${status}${each.listed ? asking : ""}`;
+  return status === "listed" ? `listed${asking}, ${showAge(each.listed!, today)}` : `${status}${asking}`;
 }
 
 function moneyLines(each: Readonly<Piece>): string[] {

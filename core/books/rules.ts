@@ -5,7 +5,7 @@ import type { Problem } from "./problem.ts";
 
 /** What of a fact can be corrected; `amount` is its main one: of a sale the price, of a trade the worth. */
 export type MendField =
-  | ("amount" | "fee" | "owed" | "paid" | "received")
+  | ("amount" | "fee" | "owed" | "agreed" | "paid" | "received")
   | ("date" | "minutes" | "miles" | "percent" | "method")
   | ("buyer" | "source" | "loan" | "how" | "name" | "traits" | "pieces");
 

@@ -135,13 +135,18 @@ function dealingsOf({ who, mention, isTheirs, left }: Told, books: Books): Deali
   }
   // A piece may go by a word that nobody listed.
   const named = all.filter(({ pieces }) => pieces.some(({ name }) => left.includes(name)));
-  const isMeant = (dealing: Dealing): boolean => {
-    const { pieces } = dealing;
-    if (!mention) return isTheirs && (named.length === 0 || named.includes(dealing));
+  const theirs = all.filter(({ buyer }) => who === undefined || buyer === who);
+  if (!mention) return theirs.filter((each) => isTheirs && (named.length === 0 || named.includes(each)));
+  return theirs.flatMap((dealing) => {
+    const { of, pieces } = dealing;
     const fit = { allows: (piece: Readonly<Piece>) => pieces.includes(piece) };
-    return matchMention(mention, books, fit, new Set()).kind === "found";
-  };
-  return all.filter((dealing) => (who === undefined || dealing.buyer === who) && isMeant(dealing));
+    const match = matchMention(mention, books, fit, new Set());
+    if (match.kind !== "found") return [];
+    // "kim picked up one of the chairs" of two that are held for her.
+    return of === "owed"
+      ? [dealing]
+      : [{ of, pieces: pieces.filter(({ number }) => match.pieces.includes(number)) }];
+  });
 }
 
 const isOneHold = (one: Readonly<Piece>, other: Readonly<Piece>, books: Books): boolean =>

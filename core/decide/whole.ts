@@ -132,6 +132,9 @@ function unlikeliness(reading: Reading, decision: Decision, { books }: Pick<Desk
   const pieces = decision.kind === "record" ? decision.facts.flatMap((fact) => fact.pieces) : [];
   const known = pieces.flatMap((number) => books.pieces.get(number) ?? []);
   const isListed = known.length > 0 && known.every((piece) => piece.listed !== null);
+  // Hardly anybody puts down most of the price.
+  const asked = known.reduce((sum, { listPrice }) => sum + (listPrice ?? 0), 0);
+  if (reading.kind === "hold" && asked > 0 && (reading.deposit ?? 0) > asked / 2) return 1;
   const order = (reading.kind === "sell" && !isListed) || (reading.kind === "list" && isListed) ? 1 : 0;
   return order + distance(reading, known);
 }
@@ -148,7 +151,8 @@ function distance(reading: Reading, pieces: readonly Readonly<Piece>[]): number 
     pieces.reduce((total, piece) => total + (of(piece) ?? 0), 0);
   const listed = sum((piece) => piece.listPrice);
   const cut = "cut" in reading && reading.cut !== undefined ? listed - reading.cut : undefined;
-  const price = cut ?? ("price" in reading ? reading.price : undefined);
+  const price =
+    cut ?? ("price" in reading ? reading.price : "agreed" in reading ? reading.agreed : undefined);
   const cost = sum((piece) => piece.price);
   const beside = listed > 0 ? listed : cost;
   if (price === undefined || beside <= 0 || pieces.length === 0) return 0;

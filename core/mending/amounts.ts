@@ -41,7 +41,9 @@ export function amountsMeant(
   message: Corrected,
   desk: Looking,
 ): FixChoice[] {
-  const facts = message.facts.filter(({ amount: was, kind }) => was !== undefined || kind === "drive");
+  const facts = message.facts.filter(
+    (fact) => fact.amount !== undefined || fact.kind === "drive" || agreedOf(fact) !== undefined,
+  );
   return [
     ...facts.flatMap((fact) =>
       each
@@ -60,6 +62,8 @@ const choice = (label: string, { id }: Fact, amount: Cents, words: string[] = []
 
 function choicesOf(fact: Fact, amount: Cents, message: Corrected, desk: Looking): FixChoice[] {
   const all = choice(`${show(amount)} in all`, fact, amount, ["in all", "all", "whole"]);
+  const agreed = depositOrAgreed(fact, amount);
+  if (agreed) return agreed;
   const texts = message.wordsOf(fact);
   const count = eachCount(fact, texts, desk);
   const other = count > 1 ? null : notTheAmount(fact, amount);
@@ -76,6 +80,28 @@ function choicesOf(fact: Fact, amount: Cents, message: Corrected, desk: Looking)
   }
   return [choice(message.echo(fact), fact, amount)];
 }
+
+/** Of a hold that tells both: what was put down, or the price agreed on, the nearer one first; null of any other. */
+function depositOrAgreed(fact: Fact, amount: Cents): FixChoice[] | null {
+  const was = agreedOf(fact);
+  if (was === undefined) return null;
+  const label = `${show(amount)} in all, as agreed`;
+  const mend: Reading = {
+    kind: "mend",
+    of: { fact: fact.id },
+    to: { agreed: amount },
+    text: label,
+    line: 0,
+  };
+  const price: FixChoice = { label, words: AGREED_WORDS, effect: { kind: "instead", readings: [mend] } };
+  const deposit = choice(`Deposit ${show(amount)}`, fact, amount, ["deposit", "the deposit"]);
+  if (fact.amount === undefined) return [price];
+  return amount * 2 > fact.amount + was ? [price, deposit] : [deposit, price];
+}
+
+const agreedOf = (fact: Fact): Cents | undefined => (fact.kind === "hold" ? fact.data.agreed : undefined);
+
+const AGREED_WORDS = ["agreed", "as agreed", "the price", "agreed price", "in all"];
 
 /**
  * By the rule of a sale: a new price is the whole price, unless a sale at it would be asked about or the old one

@@ -21,6 +21,7 @@ const IN_DATA = [
   "how",
   "fee",
   "owed",
+  "agreed",
   "paid",
   "received",
 ] as const;

@@ -208,6 +208,13 @@ function byRow(tokens: readonly Tok[]): NewestMended | null {
     const more = effect === "less" ? -(cents ?? 0) : cents;
     return cents === null || more === null ? null : { kind: "mend", of: { back: 1 }, to: { more } };
   }
+  if (effect === "agreed") {
+    const [now] = tokens.filter(({ kind }) => kind === "amount");
+    const agreed = now && !now.each && beside.length === 0 ? centsIn(now) : null;
+    return agreed === null || agreed === undefined
+      ? null
+      : { kind: "mend", of: { kinds: ["hold"], back: 1 }, to: { agreed } };
+  }
   const said = beside.flatMap(({ mention }) => mention ?? []);
   const isAll = beside.every((token) => token.kind === "piece" || isSkipped(token) || ALSO.has(token.text));
   const [piece, ...others] = said;

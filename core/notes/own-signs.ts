@@ -47,7 +47,7 @@ for (const [hints, words] of WORDS)
 const OF_FIRST = HINTS.asks | HINTS.takesBack;
 
 /** The hints of a word or phrase, whatever stands around it. */
-export function hintsOf(text: string, { heads, method, place, actor, owed, hedge }: Roles): number {
+export function hintsOf(text: string, { heads, method, place, actor, owed, agreed, hedge }: Roles): number {
   let hints = HINT_OF.get(text) ?? 0;
   const blank = text.indexOf(" ");
   if (blank > 0) {
@@ -57,7 +57,7 @@ export function hintsOf(text: string, { heads, method, place, actor, owed, hedge
   if (method) hints |= HINTS.method;
   if (place) hints |= HINTS.place;
   if (actor) hints |= HINTS.actor;
-  if (owed || hedge === "part paid") hints |= HINTS.owed;
+  if (owed || agreed || hedge === "part paid") hints |= HINTS.owed;
   if (text.endsWith("fee") || text.endsWith("fees")) hints |= HINTS.fee;
   return hints;
 }

@@ -1,13 +1,16 @@
 import { percentOf } from "../money.ts";
 import { type Clause, claim, placeAfter, placeBefore, type Tok } from "./clause.ts";
 import type { Draft } from "./draft.ts";
-import { centsOfToken } from "./slots/money.ts";
+import type { Trouble } from "./grammar.ts";
+import { comingDay } from "./quantities/days.ts";
+import type { Mention } from "./reading.ts";
+import { centsIn, centsOfToken, pieceCount } from "./slots/money.ts";
 import { FEE_JOINTS } from "./words/links.ts";
 import { PAID_NOW } from "./words/money.ts";
 import { NOBODY_NAMED } from "./words/names.ts";
 
 /*
- * Parts of a price, said beside it: what is still owed of it, and a fee that is a share of it.
+ * Parts of a price, said beside it: what is still owed of it, and a fee that is a share of it. Of what is held, its whole price.
  */
 
 const OWER = /^([a-z]+) (?:still )?owes?\b/;
@@ -59,6 +62,40 @@ export function isPaidInParts(made: Draft, { tokens }: Clause): boolean {
     if (kind !== "amount" || !next) return false;
     return PAID_NOW.has(next.text) || (next.roles.method !== undefined && ahead?.roles.owed === true);
   });
+}
+
+/** "40 down, agreed on 150", "40 down, 110 at pickup": the whole price of what is held; what is wrong with it. */
+export function fillAgreed(made: Draft, { tokens, today }: Clause): Trouble | null {
+  const told = tokens.filter(({ roles }) => roles.agreed === true);
+  const rest = tokens.filter(({ roles }) => roles.owed === true);
+  const deposit = made.fields["deposit"] as number | undefined;
+  claim(...told, ...rest);
+  const prices = told.flatMap((token) => wholePrice(token, made) ?? []);
+  if (rest.length > 0 && deposit === undefined) return { kind: "twoNumbers" };
+  for (const token of rest) {
+    const owed = owedBy(token, undefined);
+    if (owed === undefined || couldCount(token, owed)) return { kind: "twoNumbers" };
+    prices.push(owed + deposit!);
+  }
+  const [agreed, ...others] = new Set(prices);
+  if (agreed === undefined || others.length > 0 || agreed < (deposit ?? 0)) return { kind: "twoNumbers" };
+  made.fields["agreed"] = agreed;
+  // "he pays the other 110 friday": it is held so long.
+  const said = rest.find(({ said: day }) => day)?.said;
+  if (said && made.fields["until"] === undefined) made.fields["until"] = comingDay(said, today) ?? undefined;
+  return null;
+}
+
+/** "3 left" may be others of the kind. */
+const couldCount = ({ amount }: Tok, cents: number): boolean => !amount?.money && cents <= COUNT_MAX;
+
+const COUNT_MAX = 12_00;
+
+/** The price of all the pieces, where it was said of each. */
+function wholePrice(token: Tok, made: Draft): number | null {
+  const cents = centsIn(token);
+  const count = token.each ? pieceCount((made.fields["pieces"] as Mention[] | undefined) ?? []) : 1;
+  return cents === null || count === null ? null : cents * count;
 }
 
 const FEE = /(?:^|\s)fees?$|^(?:commission|cut)$/;

@@ -6,6 +6,7 @@ const MONEY = new Set([
   "price",
   "amount",
   "deposit",
+  "agreed",
   "refunded",
   "kept",
   "fee",

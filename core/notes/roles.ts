@@ -25,6 +25,8 @@ export interface Roles<Head = unknown> {
   service?: true;
   /** What is still to be paid: the amount of the token, or all of it. */
   owed?: true;
+  /** The price agreed on for what is held: the amount of the token. */
+  agreed?: true;
   /** What the piece was listed at, as its price. */
   asking?: true;
   /** The price beside it holds the deposit. */
@@ -56,6 +58,7 @@ export function rolesOf<Head>(roles: Roles<Head>, over: Roles<Head> = {}): Roles
     plain: over.plain ?? roles.plain,
     service: over.service ?? roles.service,
     owed: over.owed ?? roles.owed,
+    agreed: over.agreed ?? roles.agreed,
     asking: over.asking ?? roles.asking,
     whole: over.whole ?? roles.whole,
     actor: over.actor ?? roles.actor,

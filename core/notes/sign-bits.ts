@@ -103,7 +103,7 @@ export const HINTS = {
   questionMark: 1 << 20,
   /** A short form of two words. */
   clashing: 1 << 21,
-  /** What a row found: who did it, and what is owed or paid in part. */
+  /** What a row found: who did it, and what is owed, paid in part or agreed on. */
   actor: 1 << 22,
   owed: 1 << 23,
   month: 1 << 24,

@@ -148,6 +148,8 @@ function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | nul
   // "sold bookshelf 55 at 3pm": the hour of a fact is kept nowhere.
   if (token.kind === "clock" && (clause.head || kind === "spend" || kind === "work") && kind !== "nudge")
     return null;
+  // What is still to pay, or was agreed on, of no sale and of nothing held.
+  if (token.roles.agreed || (token.roles.owed && token.amount)) return "unclaimed";
   if (token.kind !== "word") return token.kind === "day" ? "vagueTime" : "unclaimed";
   if (token.roles === NO_ROLES && isUnreadNumber(token.text)) return "unreadNumber";
   if ((token.hints & HINTS.each) !== 0 && !isEachOfAmount(clause, token)) return "eachOfUnknown";

@@ -35,7 +35,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"hold"> = {
-  mends: ["amount", "date", "method", "buyer", "pieces"],
+  mends: ["amount", "agreed", "date", "method", "buyer", "pieces"],
   data: z.strictObject({
     buyer: wordsShape.optional(),
     until: dayShape.optional(),

@@ -39,6 +39,7 @@ declare module "../notes/reading.ts" {
         by?: string;
         fee?: Cents;
         owed?: Cents;
+        agreed?: Cents;
         /** Cash of a trade, paid by us or to us. */
         paid?: Cents;
         received?: Cents;

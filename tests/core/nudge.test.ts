@@ -141,6 +141,14 @@ test("holds past their day, pieces not started for a month, and open questions h
   expect(reply?.buttons).toEqual([[{ label: "Leave out #2", press: "nx:2" }]]);
 });
 
+test("a hold past its day tells what is left to pay of the price agreed on", () => {
+  const ledger = new Ledger();
+  const [hutch] = ledger.buy("2026-05-01", ["hutch"], 2000);
+  const data = { until: "2026-05-15", agreed: 9_000 };
+  ledger.add("hold", "2026-05-10", { pieces: [hutch!], amount: 2_000, data });
+  expect(nudge(ledger)?.text).toContain("#1 hutch: was till Fri May 15, 70.00 at pickup");
+});
+
 test("on its own day a hold is not past", () => {
   const ledger = new Ledger();
   const [hutch] = ledger.buy("2026-05-01", ["hutch"], 2000);

@@ -166,7 +166,7 @@ function flat(fact: Fact, books: Books): Record<string, unknown> {
   else if (kind !== "fallthrough") told["amount"] = said;
   if (kind === "buy") told["name"] = data.made[0]?.name;
   if (kind === "reprice" && !data.cut) told["listPrice"] = said;
-  for (const field of ["fee", "owed"]) {
+  for (const field of ["fee", "owed", "agreed"]) {
     const cents = told[field];
     if (typeof cents === "number") told[field] = plain(cents);
   }

@@ -61,6 +61,12 @@ describe("the doctor", () => {
       "rebuild",
       "piece #9",
     ],
+    [
+      "a price that nobody agreed on",
+      "update pieces set hold_agreed = 100 where number = 2",
+      "rebuild",
+      "piece #2",
+    ],
     ["a piece too few", "delete from pieces where number = 2", "rebuild", "piece #2"],
     ["another balance on a loan", "update loans set principal = principal - 1", "rebuild", 'loan "loan"'],
     [

@@ -171,8 +171,22 @@ export const takenBack: Offer = ({ clause, amounts }) => {
 const isOurAsking = ({ tokens, signs }: Clause): boolean =>
   !signs.has("person") && tokens.some(({ text }) => ASKS_FOR.has(text));
 
+const AGREES = /^(?:agreed|agrees|settled)\b/;
+
+/** "she agreed to 250 for the dresser": what it is held at, or has gone for; null where nobody agreed. */
+function asAgreed(held: Held): Draft[] | null {
+  const { clause, amounts, pieces, made } = held;
+  const [price, ...others] = amounts;
+  const isAgreed = clause.tokens.some(({ text, roles }) => roles.hedge === "intention" && AGREES.test(text));
+  if (!isAgreed || price === undefined || others.length > 0 || made?.kind === "buy") return null;
+  const offered = [as("hold", { agreed: price }, held), as("sell", { price }, held)];
+  return pieces ? offered : offered.map((each) => ({ ...each, takesBefore: true }));
+}
+
 /** What was only planned or offered: what its own words say, else the sale that it would be. */
 export const asSale: Offer = (held) => {
+  const agreed = asAgreed(held);
+  if (agreed) return agreed;
   const down = held.clause.tokens.find(
     ({ kind }, at, all) => kind === "amount" && all[at + 1]?.text === "down",
   );

@@ -22,9 +22,19 @@ export const owedOrHeld: Offer = (held) => {
   return [owed, { ...as("hold", {}, held), ...(made.takesBefore ? { takesBefore: true } : {}) }];
 };
 
+/** "hold desk for ben at 150", "hold desk 20 for bob": what was put down, or what it goes for. */
+function depositOrAgreed(made: Draft, { tokens }: Clause): Draft[] {
+  const { deposit, agreed } = made.fields;
+  const none = changed(made, { deposit: undefined });
+  if (agreed !== undefined) return [made, none];
+  const price = changed(none, { agreed: deposit });
+  const isAt = tokens.some(({ kind }, at) => kind === "amount" && tokens[at - 1]?.text === "at");
+  return isAt ? [price, made, none] : [made, price, none];
+}
+
 export const depositOrPrice: Offer = (held) => {
   // "hold desk 20 for bob"
-  if (held.made?.kind === "hold") return [held.made, changed(held.made, { deposit: undefined })];
+  if (held.made?.kind === "hold") return depositOrAgreed(held.made, held.clause);
   const deposit = amountOf(held.clause, "deposit") ?? 0;
   const hold = as("hold", { deposit }, held);
   const price = held.made?.fields["price"] as number | undefined;

@@ -9,6 +9,7 @@ import { HOUSEHOLD } from "../words/people.ts";
 export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Trouble | null {
   if (
     fields.deposit !== undefined &&
+    fields.agreed === undefined &&
     !says(
       clause,
       /(?:^|\b)(?:deposits?|deposited|depost|down|money down|to hold|earnest money|(?:first|part|partial) payment|half now|up front on|up front for|towards?)(?:\b|$)/,

@@ -3,6 +3,7 @@ import { decimalText, type Exact, exactOf, plus, wholeOf } from "../quantities/a
 import { minutesBetween } from "../quantities/clocks.ts";
 import { isTurned, type Roles, rolesOf, turnedRoles } from "../roles.ts";
 import { NO_ROLES, wordToken } from "../token.ts";
+import { language } from "../verbs.ts";
 import { NOBODY } from "../words/deals.ts";
 import type { Hedge } from "../words/hedges.ts";
 import type { TurnEffect } from "./afterwards.ts";
@@ -54,11 +55,11 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   if (effect === "piece") return numbered(tokens, fired);
   if (effect === "all") return countedAll(tokens, fired);
   if (effect === "hands") return handsPaid(tokens, fired);
+  if (effect === "down") return putDown(tokens, fired);
   const token =
     effect === "fee" ? joined(tokens, fired, FEE, effect) : joined(tokens, fired, rolesOfNumber(effect));
   if (effect === "half owed" || effect === "half paid") token.percent = HALF;
-  else if (effect !== "all owed")
-    token.amount = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "amount")?.amount;
+  else if (effect !== "all owed") withAmount(token, tokens.slice(fired.from, fired.to));
   const time = effect === "vague" ? tokens.slice(fired.from, fired.to).find(isTime) : undefined;
   // "30 min on the desk, so 2h total": the total is no time of its own.
   if (time && tokens.filter(isTime).length === 1) {
@@ -68,11 +69,25 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   return token;
 }
 
+function withAmount(token: Tok, said: readonly Tok[]): void {
+  const number = said.find(({ kind }) => kind === "amount");
+  token.amount = number?.amount;
+  if (token.roles.agreed) token.each = number?.each;
+  token.said = said.find(({ kind }) => kind === "day")?.said;
+}
+
+/** "settled at 140 for the desk, he left 40": says a deposit, as no other word does. */
+function putDown(tokens: readonly Tok[], fired: Fired): Tok {
+  const heads = language().lexer.lexicon.entry("deposit")?.roles?.heads;
+  return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}));
+}
+
 const isTime = ({ kind }: Tok): boolean => kind === "duration";
 
 const PRICE_PARTS: Readonly<Partial<Record<NumberEffect, Roles<Head>>>> = {
   owed: { owed: true },
   "half owed": { owed: true },
+  agreed: { agreed: true },
   "all owed": { owed: true },
   "part paid": { hedge: "part paid" },
   "half paid": { hedge: "part paid" },

@@ -8,9 +8,9 @@ const OFF = "never_mind|nevermind|nvm|nope|no|oh|ugh|well|sorry|scratch_that|act
 /**
  * What a whole line makes of the newest note, the part in brackets being all that it says beside pieces. Its amount was
  * so much "more" or "less"; "half" of it was for the piece behind it; it was for that piece "also"; it is "split" over
- * the pieces said; what was sold is "undone", or its "buyer" was another.
+ * the pieces said; what was sold is "undone", or its "buyer" was another; what is held goes for another price, as "agreed".
  */
-const ROWS: readonly Row<"more" | "less" | "half" | "also" | "split" | "undone" | "buyer">[] = [
+const ROWS: readonly Row<"more" | "less" | "half" | "also" | "split" | "undone" | "buyer" | "agreed">[] = [
   [
     "^ [half of? that|thats|those|it|its|the|them|this <supply>? is|was|were|went|goes|go? for|on|to|with] <art>? <piece> ;",
     "half",
@@ -35,6 +35,16 @@ const ROWS: readonly Row<"more" | "less" | "half" | "also" | "split" | "undone" 
     "^ [it_was|that_was|it|that was? the|my|a? <new>|<person>|<kin> who|that bought|took|got|grabbed|purchased|picked_up it|that|them? >] ;",
     "buyer",
     "it was joe who bought it, mixed them up",
+  ],
+  [
+    "^ [no|nope|wait|actually|sorry|oops|well|ok|and* the|our* we|he|she|they|you|both|ive? agreed|agreed_on|agreed_to|agreed_at|settled_on|settled_at price|on|to|at|was|is|for|a|of|should_be* $ total|in_total|all_in|altogether? not|instead_of? $?] ;",
+    "agreed",
+    "the agreed price was 240 not 250",
+  ],
+  [
+    "^ [no|nope|wait|actually|sorry|oops|well* we|i|she|he|they said $ total|in_total|all_in|altogether|for_it? not|instead_of? $?] ;",
+    "agreed",
+    "no we said 240",
   ],
   ["^ [add $ to|on that|it|the_price|the_total] ;", "more", "add 5 to that"],
   ["^ [add|plus|and the? $ for|in? the? tax|sales_tax] ;", "more", "plus 2 tax"],

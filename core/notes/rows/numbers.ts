@@ -1,3 +1,4 @@
+import { HELD } from "./agreed.ts";
 import { MEASURES } from "./measures.ts";
 import { type NumberEffect, OWED } from "./owed.ts";
 import type { Row } from "./table.ts";
@@ -407,4 +408,4 @@ const LAST: readonly Row<NumberEffect>[] = [
   ["<sell> … [deposit|down|deposit_of $]", "deposit", "sold lamp deposit 20"],
 ];
 
-export const numbers = tableOf([...MEASURES, ...ROWS, ...OWED, ...LAST]);
+export const numbers = tableOf([...MEASURES, ...HELD, ...ROWS, ...OWED, ...LAST]);

@@ -7,6 +7,7 @@ import type { Row } from "./table.ts";
  * "part paid", "half paid": what the buyer has paid of it; "owed", "half owed", "all owed": what is still to pay.
  * "extra": asked for on top of the price; "less": taken off it; "after fee": a fee of which it is not said whether
  * the price is without it; "fee": what follows is one. "miles": how far it was; "miles?": so, most likely.
+ * "agreed": the price agreed on for what is held; "down": the word before money that was left for it.
  * "piece": the number of the piece. "all": how many the pieces before it are, or else those behind it.
  */
 export type NumberEffect =
@@ -22,6 +23,8 @@ export type NumberEffect =
   | "deposit"
   | "owed"
   | "half owed"
+  | "agreed"
+  | "down"
   | "part paid"
   | "half paid"
   | "extra"

@@ -77,8 +77,9 @@ function couldBeDay({ tokens, head }: Clause, token: Tok, at: number): boolean {
 
 /** "at 412 elm": a number between "at" and a word that nobody knows is a house's. */
 function couldBeAddress({ tokens }: Clause, token: Tok, at: number): boolean {
-  const last = tokens[at - 1]?.text;
-  return (last === "at" || last === "on") && !token.amount?.money && tokens[at + 1]?.unknown === true;
+  const [last, next] = [tokens[at - 1]?.text, tokens[at + 1]];
+  const isNamed = next?.unknown === true && !next.claimed;
+  return (last === "at" || last === "on") && !token.amount?.money && isNamed;
 }
 
 /** "sold desk 190 hutch": nobody can say whether the price was for both. */

@@ -31,7 +31,11 @@ function nameEnd(clause: Clause, start: number): number {
     if (ENDS_SOURCE.has(token.text) && !isAndSomebody(clause.tokens, at, start)) break;
     if (JOINS_NAME.has(token.text) && isEndAfter(clause, at)) break;
     if (token.roles.heads?.some((head) => !head.light) && at > start) break;
-    if ((token.roles.hedge || token.roles.owed || SUBJECTS.has(token.text)) && at > start) break;
+    if (
+      (token.roles.hedge || token.roles.owed || token.roles.agreed || SUBJECTS.has(token.text)) &&
+      at > start
+    )
+      break;
   }
   return at;
 }

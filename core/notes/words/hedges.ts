@@ -120,6 +120,7 @@ export const HEDGES: Readonly<Partial<Record<Hedge, readonly string[]>>> = {
     "agreed to buy",
     "promised",
     "agreed",
+    ...["agrees", "agreed on", "agreed to", "agreed at", "settled on", "settled at"],
   ],
   offer: [
     "offer",

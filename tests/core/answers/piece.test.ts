@@ -47,6 +47,20 @@ describe("piece", () => {
     expect(lines).toContain("7 days since buying, no time logged");
   });
 
+  it("shows a hold at the price agreed on, and not at the list price", () => {
+    const ledger = new Ledger();
+    const pieces = ledger.buy("2026-04-01", ["desk"], 3_000);
+    ledger.add("list", "2026-04-02", { pieces, amount: 16_500, data: {} });
+    ledger.add("hold", "2026-04-03", { pieces, amount: 4_500, data: { buyer: "kim", agreed: 15_000 } });
+    const lines = linesOf(ledger.books(), TODAY, "piece", {}, { pieces });
+    expect(lines[0]).toBe("#1 desk: held at 150.00");
+    expect(lines).toContain("On hold for kim at 150.00, deposit 45.00");
+    expect(lines.at(-1)).toContain("held for kim at 150.00, deposit 45.00");
+    expect(linesOf(ledger.books(), TODAY, "held")[1]).toBe(
+      "#1 desk: 45.00, 105.00 at pickup, for kim, held 5 days",
+    );
+  });
+
   it("shares what several pieces had together", () => {
     const ledger = new Ledger();
     const pieces = ledger.buy("2026-04-01", ["chair", "chair", "chair"], 1_000, { set: true });

@@ -87,6 +87,7 @@ export const printedReading = z.discriminatedUnion("kind", [
     kind: z.literal("hold"),
     pieces,
     deposit: money.optional(),
+    agreed: money.optional(),
     method: oneWord.optional(),
     buyer: words.optional(),
     until: day.optional(),

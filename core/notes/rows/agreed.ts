@@ -1,0 +1,182 @@
+import type { NumberEffect } from "./owed.ts";
+import type { Row } from "./table.ts";
+
+/*
+ * What a hold tells beside its deposit: the price that was agreed on, or what of it is still to pay ("owed").
+ * "down": the word before money that was left for a piece, where no verb of a hold says so.
+ */
+
+const H = "<~hold>|put|left|gave_me";
+const HOLDING = "hold|held|holding|reserved|reserve|reserving|spoken_for";
+const WHO = "we|they|he|she|i|you|both|<person>";
+const AGREES = "agreed|agrees|agree|settled|shook|shook_hands";
+const TO = "on|to|at|upon|for|pay|paying|a|the|price|of";
+const SAID = "final|full|total|sale|sales|selling|whole";
+const IN_ALL = "total|in_total|altogether|all_told|in_all|all_in|for_it|for_everything|for_all";
+const ALL_OF_THEM = "pair|set|both|both_of_them|all_of_them|all_of_it|whole_thing|lot";
+const OPENS = ",|-|(|.|and|but|with|at|for|a|an|the|our|is|was|it|its|thats|price";
+const REST = "balance|rest|remaining|remainder|other|another|last|final";
+const OWES =
+  "owes|owe|owing|pays|brings|bringing|paying|will_pay|will_bring|gonna_pay|gonna_bring|to_pay|to_bring";
+const WHEN = "at|on|upon|when|once|by|this|next|due|still|left";
+const PICKUP =
+  "pickup|pick_up|picking_up|collection|delivery|he|she|they|gets|picks|collects|comes|grabs|it|up|them|<day>|tomorrow|later|payday|next_week|next_month";
+const LATER = "<day>|tomorrow|later|payday|next_week|next_month";
+const STILL_DUE =
+  "due|left|remaining|to_go|to_come|still_due|still_owed|owed|owing|outstanding|to_pay|more|more_due|more_to_come";
+const NOW = "now|today|down|up_front|deposit";
+
+/** A deposit said before: its verb first, or its money. */
+const DEPOSIT = [`${H} … $`, `$ ${NOW}`] as const;
+
+/** A row for each way in which a deposit is said, with a note of each. */
+const behindDeposit = (
+  pattern: string,
+  effect: NumberEffect,
+  notes: readonly [verbFirst: string, moneyFirst: string],
+): Row<NumberEffect>[] => DEPOSIT.map((deposit, at) => [`${deposit} … ${pattern}`, effect, notes[at]!]);
+
+export const HELD: readonly Row<NumberEffect>[] = [
+  // The price that was agreed on.
+  [
+    `${H} … [${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}? )?]`,
+    "agreed",
+    "hold the desk for ben, agreed on 150",
+  ],
+  [
+    `$ ${NOW} … [${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}? )?]`,
+    "agreed",
+    "took a 50 deposit on the dresser, agreed on 225 total",
+  ],
+  [
+    `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … deposit|down|put|left|gave_me $`,
+    "agreed",
+    "agreed at 100 for both chairs, he put 20 down",
+  ],
+  [
+    `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … $ deposit|down|now|up_front`,
+    "agreed",
+    "agreed 100 for both chairs, 20 down",
+  ],
+  [`${H} … [${OPENS}* ${SAID} price of|is|was|:? $ )?]`, "agreed", "held the bench for tina, final price 85"],
+  [
+    `${H} … [,|-|(|at|for* $ agreed|agreed_on|agreed_price|as_agreed|was_agreed )?]`,
+    "agreed",
+    "desk held for ben, 150 agreed",
+  ],
+  [
+    `${H} … [,|-|(|and* ${WHO} said $ ${IN_ALL}?] … $ deposit|down`,
+    "agreed",
+    "hold the trunk for sam, we said 95, 15 down",
+  ],
+  [
+    `${HOLDING} … [for|at? $] ,|-|and|with|.* <any>* put|left|gave_me $ down|deposit ;`,
+    "agreed",
+    "desk on hold for 150, ben put 40 down",
+  ],
+  [
+    `${HOLDING} … [for|at? $] ,|-|and|with* <art>? $ deposit|down`,
+    "agreed",
+    "reserved the desk for ben at 150, 40 down",
+  ],
+  [
+    `${HOLDING} … [for|at? $] ,|-|and|with* <art>? deposit|deposit_of|down_payment of? $`,
+    "agreed",
+    "reserved the vanity for ana at 180, deposit 40",
+  ],
+  // "60 total now" may be all that was put down.
+  [
+    `another|second|more|extra … $ … [$ ${IN_ALL} now|so_far?]`,
+    "vague",
+    "another 20 down on the desk, 60 total",
+  ],
+  [
+    `${H} … another|second|more|extra … $ … [$ ${IN_ALL} now|so_far?]`,
+    "vague",
+    "ben put another 20 down on the desk, 60 total",
+  ],
+  ...behindDeposit(`[$ ${IN_ALL} now|so_far|already]`, "vague", [
+    "put 20 down on the desk, 60 total now",
+    "20 down on the desk, 60 total so far",
+  ]),
+  // Of two amounts the one that is the whole.
+  ...behindDeposit(`[,|-|(|and* ${WHO} said $ ${IN_ALL}? )?]`, "agreed", [
+    "deposit 15 on the trunk, we said 95",
+    "15 down on the trunk, we said 95",
+  ]),
+  ...behindDeposit(`[,|-|(|and|for|at* $ ${IN_ALL} )?]`, "agreed", [
+    "desk deposit 40 cash, 150 total",
+    "40 deposit on the desk, 150 in all",
+  ]),
+  ...behindDeposit("[,|-|(|and|for|at* total|total_of|total_is :? $ )?]", "agreed", [
+    "desk deposit 40, total 150",
+    "40 down on the desk, total 150",
+  ]),
+  ...behindDeposit(`[,|-|(|and|the|a* ${SAID}? price of|is|was|:? $ )?]`, "agreed", [
+    "deposit 40 for the desk, price 150",
+    "40 down on the desk, price is 150",
+  ]),
+  ...behindDeposit("<piece> <method>? [of|out_of|toward|towards $]", "agreed", [
+    "deposit 40 on desk of 150",
+    "40 down on the desk out of 150",
+  ]),
+  ...behindDeposit("[,|-|and* selling|going|its|it_is it|to_him|to_her* for|at $]", "agreed", [
+    "put 40 down on the desk, selling for 150",
+    "took 40 deposit on the desk, selling for 150",
+  ]),
+  ...behindDeposit(`[,|-|and|for* $ for|on <art>? ${ALL_OF_THEM}]`, "agreed", [
+    "hold both chairs for kim, deposit 20, 90 for the pair",
+    "20 deposit on both chairs, 90 for the pair",
+  ]),
+  // What of it is still to pay.
+  ...behindDeposit(
+    `[,|-|(|and|with* he|she|they|will|still* ${OWES} me|us|still|the|his|her|another* ${REST}? $ ${WHEN}* ${PICKUP}* )?]`,
+    "owed",
+    [
+      "she put 30 down on the mirror and owes 60 at pickup",
+      "40 deposit on the desk, he pays the other 110 friday",
+    ],
+  ),
+  ...behindDeposit(
+    `[,|-|(|and|with|a|the|his|her|their* ${REST} of|is|:|will_be|due* $ ${STILL_DUE}? ${WHEN}* ${PICKUP}* )?]`,
+    "owed",
+    ["put 50 down on the dresser, balance of 200 at pickup", "50 down on the dresser, rest of 200 on pickup"],
+  ),
+  ...behindDeposit(
+    `[,|-|(|and|with|plus|then|a|the|his|her|their* ${REST}? $ ${STILL_DUE} ${WHEN}* ${PICKUP}* )?]`,
+    "owed",
+    ["deposit 40 on desk, 110 due at pickup", "desk: 40 deposit, 110 remaining"],
+  ),
+  ...behindDeposit(
+    `[,|-|(|and|with|plus|then|the|his|her|their* ${REST}? $ ${WHEN} ${PICKUP} ${PICKUP}* )?]`,
+    "owed",
+    ["hold dresser, deposit 50 and 200 at pickup", "dresser on hold, 50 down and 200 on pickup"],
+  ),
+  [
+    `${H} … $ now|today|down|up_front [,|and|then* <art>? ${REST}? $ ${LATER}]`,
+    "owed",
+    "ben reserved the desk, 40 now 110 friday",
+  ],
+  [
+    `<~hold> … $ [now|today|up_front] ,|and|then* <art>? ${REST}? $ ${LATER}`,
+    "passing",
+    "ben reserved the desk, 40 now 110 friday",
+  ],
+  // Money that was left, behind the price agreed on.
+  [
+    `${AGREES} … $ … [,|-|and|.*] <any>? left|put|gave_me|dropped|paid $ deposit|down? !for|toward|towards`,
+    "passing",
+    "settled at 140 for the desk, he left 40",
+  ],
+  [
+    `${AGREES} … $ … ,|-|and|.* <any>? [left|put|gave_me|dropped|paid] $ ;`,
+    "down",
+    "settled at 140 for the desk, he left 40",
+  ],
+  [
+    `<new>|<person>|he|she|they [left|put|gave_me] $ on|for|toward|towards <art>? <piece> … ${REST}? $ ${STILL_DUE}`,
+    "down",
+    "ben left 40 on the desk, another 110 to come",
+  ],
+  [`${AGREES} … $ … <piece> [,|-|and|.*] $ down|deposit`, "passing", "agreed 100 for both chairs, 20 down"],
+];
