@@ -48,7 +48,10 @@ const shapes = {
     z.string(),
     z.strictObject({ note: z.number().int(), day, pieces: z.array(z.number().int().positive()) }),
   ),
-  /** A member's last question, by member id, and how many of its rows were shown: for "more" and "and in june?". */
+  /**
+   * A member's last question, by member id, and how many of its rows were shown: for "more" and "and in june?"; and what
+   * was told of that day, for "it" and "those" in the next one: the pieces, and those of the answer before, or the loan.
+   */
   lastQuestion: z.record(
     z.string(),
     z.strictObject({
@@ -56,6 +59,14 @@ const shapes = {
       question: z.string(),
       shown: z.number().int().nonnegative(),
       note: z.number().int().optional(),
+      of: z
+        .strictObject({
+          note: z.number().int(),
+          pieces: z.array(z.number().int().positive()),
+          before: z.array(z.number().int().positive()).optional(),
+          loan: z.literal(true).optional(),
+        })
+        .optional(),
     }),
   ),
   /** Notes of many lines that are not handled to their end: the first line that is left, by note id. */

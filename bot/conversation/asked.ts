@@ -10,6 +10,7 @@ import {
   endsAsking,
   isYearAlone,
   opensAsking,
+  opensWithAsking,
   soundsAsked,
   speaksOfIt,
 } from "../../core/questions/sounds.ts";
@@ -19,6 +20,8 @@ import { keepWhatWasAsked, showBeside } from "./asking.ts";
 import { asksMore, keepQuestion, lastQuestion, moreButton } from "./last-question.ts";
 import { lettered } from "./lettered.ts";
 import { NOT_SHOWN, seesMoney } from "./sight.ts";
+import { spokenOf } from "./spoken.ts";
+import { keepAsked } from "./talk.ts";
 import type { Turn } from "./turn.ts";
 
 /** What a question may look at in this turn. */
@@ -26,7 +29,6 @@ function questionDesk(turn: Turn, replyRoot?: number): QuestionDesk {
   const { ledger, today, currency, person } = turn;
   const people = ledger.members.list().map(({ id, name }) => ({ id, name }));
   const mileageRates = ledger.settings.get("mileageRates") ?? {};
-  const it = spokenOf(turn, replyRoot);
   return {
     books: ledger.books,
     today,
@@ -34,20 +36,8 @@ function questionDesk(turn: Turn, replyRoot?: number): QuestionDesk {
     people,
     me: person,
     mileageRates,
-    ...(it === null ? {} : { it }),
+    spoken: spokenOf(turn, replyRoot),
   };
-}
-
-/** The one piece of the message replied to, else of this person's last note today; null where there is none. */
-function spokenOf({ ledger, person, today }: Turn, replyRoot: number | undefined): number | null {
-  const said =
-    replyRoot === undefined
-      ? ledger.books.facts.findLast(
-          (fact) => fact.day === today && fact.author === person && fact.pieces.length > 0,
-        )?.pieces
-      : ledger.standingFactsOf(replyRoot).flatMap((fact) => fact.pieces);
-  const pieces = new Set(said);
-  return pieces.size === 1 ? [...pieces][0]! : null;
 }
 
 /** A whole note is never taken for a question; one that says too little may be, where its words ask. */
@@ -58,6 +48,10 @@ function mayAsk(reading: Reading): boolean {
   const isWord = !/\s/.test(reading.text.trim());
   return !isWord && (missing.length > 0 || isYearAlone(reading.text));
 }
+
+/** "How many of #2 and #3 are left" gives no piece another name. */
+const renames = (reading: Reading): boolean =>
+  reading.kind === "mend" && (reading.to?.traits ?? reading.to?.name) !== undefined;
 
 /**
  * No words need ask here: there is no note that it may be. A share of a profit is only shown at first, and "earnings
@@ -98,7 +92,8 @@ export function answerAsked(
   }
   const sounds = soundsAsked(text);
   // Most messages are whole notes: they cost no look at the questions.
-  if (!readings.every(mayAsk)) return false;
+  const asksOfNames = opensWithAsking(text) && readings.some(renames);
+  if (!readings.every((reading) => mayAsk(reading) || (asksOfNames && renames(reading)))) return false;
   const answered = answer(text, questionDesk(turn, replyRoot));
   // "22": what the number is for is asked as of any note, with the piece of that number beside it.
   if (!sounds && isNumber(text)) showBeside(turn, answered);
@@ -113,11 +108,14 @@ export function answerAsked(
     answered.words?.length === 1 &&
     readings.every((reading) => reading.kind !== "share" && asksByItself(reading));
   const isAsked = sounds || opens || readings.every(({ kind }) => kind === "ask");
-  // Words that make no note and have an answer in the books are a question, whatever mark is missing.
+  // Words that make no note and have an answer in the books are a question, whatever mark is missing; where they name a
+  // figure, nothing is an answer too.
   const isTold =
-    answered.understood && readings.every(({ kind }) => kind === "unclear") && hasFigure(answered);
+    answered.understood &&
+    readings.every(({ kind }) => kind === "unclear") &&
+    (hasFigure(answered) || (answered.opens === true && !/\d/.test(text)));
   if (!isAsked && !asks && !isTold) return false;
-  if (!answered.understood && !(isAsked && answered.words?.length)) return false;
+  if (!answered.understood && !(isAsked && answered.words?.length) && !asksOfNames) return false;
   tell(turn, answered, text);
   for (const reading of readings) keepWhatWasAsked(turn, reading);
   return true;
@@ -204,7 +202,12 @@ export function answerPressed(turn: Turn, question: string): void {
 }
 
 function tell(turn: Turn, answered: Answered, question: string): void {
-  if (answered.understood) keepQuestion(turn, question, ROWS_MAX);
+  if (answered.understood) {
+    keepQuestion(turn, answered.asked ?? question, ROWS_MAX, answered.of);
+    const { pieces, isList } = answered.of ?? { pieces: [] };
+    // A note's "it" may be what was asked about by name; of a list it is nothing.
+    if (pieces.length > 0 && !isList) keepAsked(turn, [...pieces]);
+  }
   if (answered.isOwners && !seesMoney(turn.ledger, turn.person)) {
     turn.spoken.push(NOT_SHOWN);
     return;

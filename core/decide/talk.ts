@@ -51,7 +51,7 @@ const saysSeveral = ({ kind, follows, one, text }: Reading): boolean =>
   follows === true && !one && bears(kind, "counted later") && /\b(?:they|them|those|these)\b/i.test(text);
 
 /** "it" is a piece, or pieces that came together under one name. */
-function isOneThing(numbers: readonly number[], books: Books): boolean {
+export function isOneThing(numbers: readonly number[], books: Books): boolean {
   return new Set(numbers.map((number) => books.pieces.get(number)?.name)).size === 1;
 }
 

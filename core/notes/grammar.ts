@@ -124,6 +124,8 @@ export type Bearing =
   | "counted later"
   /** It may be about a piece and need not. */
   | "piece or none"
+  /** A loan is what is spoken of. */
+  | "of loans"
   | "not to a buyer"
   | "not a service"
   | "not a part";

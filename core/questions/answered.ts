@@ -24,6 +24,10 @@ export interface Answered {
   words?: readonly string[];
   /** It tells of the month or the loan, which members may not be meant to see. */
   isOwners?: boolean;
+  /** The question with what its "it" or "those" means, where it had such a word. */
+  asked?: string;
+  /** The pieces it tells of, or the loan: what is spoken of right behind it. */
+  of?: { pieces: readonly number[]; loan?: true; isList?: true };
   measure?: string;
   value?: string | null;
   rows?: readonly PrintedRow[];

@@ -19,17 +19,18 @@ import { type Mark, marksOf, plainWords, WORDS_MAX } from "./marks.ts";
 import { measures } from "./measures.ts";
 import { type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
+import { pointedIn } from "./pointed.ts";
 import type { Query } from "./query.ts";
 import { readQuery } from "./read.ts";
 import { readLists } from "./read-lists.ts";
 import { answerMeasures, type MeasuresQuestion, readMeasures } from "./read-measures.ts";
 import type { NotesQuestion } from "./read-notes.ts";
-import { type PieceQuestion, readPieces } from "./read-pieces.ts";
+import { type PieceQuestion, piecesOf, readPieces } from "./read-pieces.ts";
 import { type LoanQuestion, readSuppose } from "./read-suppose.ts";
 import { readUnions } from "./read-unions.ts";
 import type { Result } from "./result.ts";
 import type { Features } from "./rule.ts";
-import { isHeld, runQuery } from "./run.ts";
+import { isHeld, piecesIn, runQuery } from "./run.ts";
 import { isOwnersKinds, isOwnersQuery, isOwnersView } from "./sight.ts";
 import { partsOf } from "./sorting.ts";
 import { answerTarget, readTarget, type TargetQuestion } from "./target.ts";
@@ -40,6 +41,8 @@ import { vocabularyFor } from "./vocabulary.ts";
 import { cut, linesOf, restOf, showValue, wordsOf } from "./words-of-answers.ts";
 import { answerWorth, readWorth, type WorthQuestion } from "./worth.ts";
 
+import { answerWouldMake, readWouldMake, type WouldMake } from "./would-make.ts";
+
 /** What a question turned out to be. */
 type Read =
   | Query
@@ -48,6 +51,7 @@ type Read =
   | LoanQuestion
   | ViewQuestion
   | WorthQuestion
+  | WouldMake
   | TodoQuestion
   | TargetQuestion
   | MeasuresQuestion
@@ -61,11 +65,11 @@ export function answer(text: string, on: QuestionDesk): Answered {
   const desk = withIndex(on);
   const numbered = bareNumber(text, desk);
   if (numbered) return numbered;
-  const answered = answerWords(text, desk);
+  const pointed = pointedIn(text, readParts(text, desk), desk);
+  if (pointed?.question === null) return refused({ kind: "refused", words: [pointed.word] });
+  const answered = answerWords(pointed?.question ?? text, desk);
+  if (pointed?.question) return { ...answered, asked: pointed.question };
   if (answered.understood) return answered;
-  const spoken = desk.it === undefined ? null : withPiece(text, desk.it);
-  const meant = spoken === null ? null : answerWords(spoken, desk);
-  if (meant?.understood) return meant;
   return answered.words?.length ? withNearest(answered, text, desk) : answered;
 }
 
@@ -107,17 +111,14 @@ function headOf(text: string): string {
   return line.slice(0, line.lastIndexOf(": ") > 0 ? line.lastIndexOf(": ") : 40);
 }
 
-/** "how much did i make on it", where it is known which piece was spoken of. */
-function withPiece(text: string, piece: number): string | null {
-  const spoken = text.replace(/\b(?:this one|that one|it)\b/i, `#${piece}`);
-  return spoken === text ? null : spoken;
+function readParts(text: string, desk: Desk): Parts {
+  return partsOf(marksOf(text, vocabularyFor(desk), desk.today));
 }
 
 function answerWords(text: string, desk: Desk): Answered {
   if (plainWords(text).length > WORDS_MAX)
     return refused({ kind: "refused", words: [], why: "That is too long for one question." });
-  const marks = marksOf(text, vocabularyFor(desk), desk.today);
-  const parts = partsOf(marks);
+  const parts = readParts(text, desk);
   const answered = answerParts(parts, desk);
   const opens = namesFigure(parts);
   return { ...answered, asks: answered.asks === true || asksSomething(parts), ...(opens ? { opens } : {}) };
@@ -143,9 +144,9 @@ function answerParts(parts: Parts, desk: Desk): Answered {
   if (!("kind" in read)) return answerQuery(desk, read, parts);
   switch (read.kind) {
     case "fact":
-      return answerFact(desk, read);
+      return { ...answerFact(desk, read), of: ofPieces(read) };
     case "yes or no":
-      return answerYesNo(desk, read);
+      return { ...answerYesNo(desk, read), of: ofPieces(read) };
     case "notes":
       return { ...answerNotes(desk, read), isOwners: isOwnersKinds(read.asked.kinds) };
     case "refused":
@@ -154,6 +155,8 @@ function answerParts(parts: Parts, desk: Desk): Answered {
     case "ask for":
     case "offer":
       return answerWorth(desk, read);
+    case "would make":
+      return answerWouldMake(read);
     case "todo":
       return answerTodo(desk, read);
     case "target":
@@ -161,15 +164,16 @@ function answerParts(parts: Parts, desk: Desk): Answered {
     case "measures":
       return answerMeasures(desk, read);
     case "view":
-      return { ...answerView(desk, read), isOwners: isOwnersView(read) };
+      return { ...answerView(desk, read), isOwners: isOwnersView(read), ...ofView(read) };
     default:
-      return { ...answerSuppose(desk, read), isOwners: true };
+      return { ...answerSuppose(desk, read), isOwners: true, of: OF_LOAN };
   }
 }
 
 /** Suppositions first, then single pieces, lists and views, then what can be measured: the more telling words win. */
 const READERS = [
   readWorth,
+  readWouldMake,
   readTodo,
   readTarget,
   readSuppose,
@@ -256,9 +260,38 @@ function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
     ...(state === null ? restOf(linesOf(result.rows ?? [], result.rowUnit ?? unit)) : {}),
     ...(query.picture && result.rows ? { chart: barsOf(headOf(words), result.rows, unit, showValue) } : {}),
     query,
+    of: spokenIn(desk, query, rows),
     isOwners: isOwnersQuery(query),
     ...buttonsOf(query, desk),
   };
+}
+
+const OF_LOAN = { pieces: [], loan: true } as const;
+
+function ofPieces({ pieces }: PieceQuestion): NonNullable<Answered["of"]> {
+  return { pieces: pieces.map(({ number }) => number) };
+}
+
+function ofView({ about, pieces }: ViewQuestion): Pick<Answered, "of"> {
+  if (about === "loan") return { of: OF_LOAN };
+  return about === "piece" ? { of: { pieces } } : {};
+}
+
+/** What a figure is of: the pieces it names, else those of its rows. */
+function spokenIn(desk: Desk, query: Query, rows: readonly PrintedRow[] = []): NonNullable<Answered["of"]> {
+  if (query.measure === "paid" || query.measure === "interest") return OF_LOAN;
+  const isNamed = query.filters.some(
+    ({ dimension, not }) => !not && (dimension === "piece" || dimension === "kind"),
+  );
+  if (isNamed && !query.order && query.beside.length === 0) {
+    const counted = piecesIn(desk, query);
+    return {
+      pieces: counted.length > 0 ? counted : piecesOf(desk, query.filters).map(({ number }) => number),
+    };
+  }
+  const numbers = rows.flatMap(({ number }) => number ?? []);
+  // What stands first in an order is what was asked for.
+  return { pieces: query.order ? numbers.slice(0, 1) : numbers, isList: true };
 }
 
 function buttonsOf(query: Query, { today }: Desk): Pick<Answered, "buttons"> {

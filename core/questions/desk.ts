@@ -11,6 +11,20 @@ export interface Person {
   name: string;
 }
 
+/** What was spoken of right before a question, as piece numbers. */
+export interface Spoken {
+  /** What "it" means: one piece, or pieces of one name that came together. */
+  it: readonly number[];
+  /** What "they" means. */
+  all: readonly number[];
+  /** The two spoken of last, one by one: "both". */
+  lastTwo: readonly number[];
+  /** The loan was spoken of, and no piece since. */
+  loan?: true;
+}
+
+export const NOTHING_SPOKEN: Spoken = { it: [], all: [], lastTwo: [] };
+
 /** What a question may look at. Pure data: the same question on the same books gives the same answer. */
 export interface QuestionDesk {
   books: Books;
@@ -25,8 +39,8 @@ export interface QuestionDesk {
   mileageRates: Readonly<Record<string, string>>;
   /** Lists leave out payments and other income noted by others. */
   hidesMoney?: boolean;
-  /** The piece that was spoken of last, where "it" may mean one. */
-  it?: number;
+  /** What was spoken of right before, where that is known. */
+  spoken?: Spoken;
 }
 
 /** The desk with the facts sorted for asking. */

@@ -45,7 +45,10 @@ export function featuresOf(parts: Parts): Features {
         items.filter((item) => isPiece(item) || isSource(item) || isCut(item.mark)).length > 1),
     groups: (...all) => parts.groups.some(({ group }) => all.includes(group)),
     inPiece: items.some((item) => item.link === "in" && isPiece(item)),
-    endsAt: parts.marks.length > 1 && parts.marks.at(-1)!.senses.link === "at",
+    endsAt:
+      parts.marks.length > 1 &&
+      parts.marks.findLast(({ text }) => !/^(?:now|right now|currently|today|these days)$/.test(text))?.senses
+        .link === "at",
     buyer: items.some(
       ({ link, mark }) =>
         (!link || (link === "by" && !mark.senses.own.some(({ dimension }) => dimension === "person"))) &&

@@ -76,6 +76,12 @@ export function plainWords(text: string): string[] {
     .replace(/\b(today|yesterday)s\b/g, "$1")
     .replace(MONTH_TO_MONTH, "$1 to $2")
     .replace(/\b(?:wut|whut|wat|wht)\b/g, "what")
+    // What it would make "if it sells for 150" is what it would make at 150.
+    .replace(
+      /^((?:so )?(?:what|how much|whats)\b.*\b(?:would|will|could|do) (?:i|we) .+?) (?:if|when|once) (?:(?:i|we) (?:let|sell|sold) )?(.{2,30}?) (?:sells?|goes|go)(?: (?:at|for) (.+))?$/,
+      (_, asked: string, what: string, price = "list price") =>
+        `${asked.replace(/\bdo (?=i\b|we\b)/, "would ")} on ${what} at ${/^\$?\d/.test(price) ? price : "list price"}`,
+    )
     .replace(/\bw\/o\b/g, " without ")
     .replace(/\bw\/|\bw\b(?= )/g, " with ")
     .replace(/\b(this|last) (year|month|week|quarter)['’]?s\b(?= \w)/g, "$1 $2")

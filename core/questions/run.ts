@@ -40,6 +40,11 @@ function subjectsOf(desk: Desk, query: Query): Subject[] {
   );
 }
 
+/** The pieces that a query is taken of, by number. */
+export function piecesIn(desk: Desk, query: Query): number[] {
+  return [...new Set(subjectsOf(desk, query).flatMap(({ piece }) => piece?.number ?? []))];
+}
+
 /** What an amount is held against where that is said; hours, days and miles in hundredths, as it was read. */
 const BOUNDS: Readonly<
   Record<

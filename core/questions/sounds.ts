@@ -13,15 +13,24 @@ const OPENERS = new Set(
 );
 const BEFORE = new Set("hey hi so ok okay and um uh well please pls just also yo oh hmm now".split(" "));
 
-/** Whether a message sounds like a question: it ends with the mark or begins like one. */
-export function soundsAsked(text: string): boolean {
-  const line = text.trim().toLowerCase();
-  if (/\?\s*$/.test(line)) return true;
-  const words = line
+const firstWord = (text: string): string | undefined =>
+  text
+    .trim()
+    .toLowerCase()
     .replace(/[’']/g, "")
     .split(/[^\p{L}\p{N}]+/u)
-    .filter((word) => word !== "");
-  const first = words.find((word) => !BEFORE.has(word));
+    .find((word) => word !== "" && !BEFORE.has(word));
+
+/** Whether a message opens with a word that only asks: "how many", "which of". */
+export const opensWithAsking = (text: string): boolean =>
+  /^(?:how|howmany|howmuch|hows|whats?|which|when|where|wheres|who|whos|whose|why)$/.test(
+    firstWord(text) ?? "",
+  );
+
+/** Whether a message sounds like a question: it ends with the mark or begins like one. */
+export function soundsAsked(text: string): boolean {
+  if (/\?\s*$/.test(text)) return true;
+  const first = firstWord(text);
   return first !== undefined && OPENERS.has(first);
 }
 

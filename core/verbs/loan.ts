@@ -98,6 +98,7 @@ export const loan = defineVerb({
       { with: ["loan", "number", "percent"], without: ["piece"] },
     ],
     slots: { rate: "percent", loan: "loan", balance: "money" },
+    bears: ["of loans"],
     main: "balance",
     needs: ["balance"],
     absorbs: [

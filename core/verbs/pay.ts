@@ -124,7 +124,7 @@ export const pay = defineVerb({
       { with: ["loan", "number", "loanward"], without: ["piece", "percent"] },
     ],
     slots: { amount: "money", loan: "loan" },
-    bears: ["repeats", "not to a buyer"],
+    bears: ["repeats", "of loans", "not to a buyer"],
     main: "amount",
     needs: ["amount"],
     absorbs: [

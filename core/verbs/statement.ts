@@ -121,7 +121,7 @@ export const statement = defineVerb({
       },
     ],
     slots: { loan: "loan", balance: "money" },
-    bears: ["others act"],
+    bears: ["others act", "of loans"],
     main: "balance",
     needs: ["balance"],
     absorbs: [

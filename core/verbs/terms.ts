@@ -127,7 +127,7 @@ export const terms = defineVerb({
       },
     ],
     slots: { rate: "percent", loan: "loan" },
-    bears: ["wish"],
+    bears: ["wish", "of loans"],
     absorbs: [
       ...["use", "uses", "using", "switch", "switched", "change", "set", "to"],
       "pay",
