@@ -49,7 +49,7 @@ describe("one piece just spoken of", () => {
 describe("several pieces just spoken of", () => {
   test.each([
     ["whats my profit on those", "Profit, #2 and #3, ever: 112.50"],
-    ["how did they do", "#3 lamp: sold"],
+    ["how did they do", "112.50"],
     ["what did they cost me", "Cost, #2 and #3, ever: 62.50"],
     ["how much did i make on the pair", "112.50"],
     ["what did the two of them bring in", "175.00"],
