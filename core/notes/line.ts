@@ -405,10 +405,13 @@ function draftOf(cut: Cut, { typed, today, isMending }: Around, before: Draft | 
   const clause = clauseOf(cut.tokens, typed, today);
   const mend = isMending ? mendOf(unitsOf(cut.tokens), today) : null;
   if (mend?.isSure) return draft("mend", { ...mend.mend }, clause);
-  if (!before || !isPaidOnIt(clause, before))
-    return { ...interpret(clause, cut), repeats: cut.repeats !== undefined };
-  clause.signs.add("loan");
+  const isOfLoan = before !== undefined && isPaidOnIt(clause, before);
+  if (isOfLoan) clause.signs.add("loan");
   const made = interpret(clause, cut);
+  if (!isOfLoan) {
+    made.repeats = cut.repeats !== undefined;
+    return made;
+  }
   const name = before.fields["loan"];
   if (made.kind === "pay" && made.fields["loan"] === undefined && name !== undefined)
     made.fields["loan"] = name;

@@ -105,14 +105,19 @@ function tokenOf<Head>(
 
 /** A token of pieces in place of the words that name them. */
 export function pieceToken(text: string, from: number, to: number, mention: Mention): Token<never> {
-  const token = wordToken("piece", text, from, to, NO_ROLES);
+  const token = tokenOf<never>("piece", text, from, to, NO_ROLES, 0, undefined);
   token.mention = mention;
   return token;
 }
 
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+
 /** A token of a number, a measure or a day. Each kind fills the fields that are its own. */
 export function partToken(part: Part, text: string, from: number): Token<never> {
-  const token = wordToken(part.kind, text, from, from + part.words, NO_ROLES);
+  // A number in digits says nothing else; "one" and "2nd" may stand for pieces.
+  const isNumber = part.kind !== "day" && isDigit(text.charCodeAt(0));
+  const hints = isNumber ? 0 : hintsOf(text, NO_ROLES);
+  const token = tokenOf<never>(part.kind, text, from, from + part.words, NO_ROLES, hints, undefined);
   switch (part.kind) {
     case "amount":
       token.amount = part.amount;

@@ -13,12 +13,11 @@ export interface Candidate {
 
 /**
  * The rows of all tables, by the words and classes that look them up. Nearly all are set aside by what a line must hold
- * for them, so that stands in numbers, once for each row: an object for each would cost more to fetch than to ask.
+ * for them, so that stands in numbers, those of the rows of one word or class side by side: an object for each would
+ * cost more to fetch than to ask.
  */
 interface Lookup {
   rows: readonly Candidate[];
-  /** Where the numbers of the rows of each word or class begin in `told`, side by side. */
-  places: Int32Array;
   told: Int32Array;
   /** The classes that rows are looked up by, and where those of each begin and end. */
   classes: Bits;
@@ -38,9 +37,10 @@ function numbersOf({ pattern: { must, needs, twice } }: Candidate, place: number
   return [place, any.length, twice === NO_CLASSES ? 0 : 1, ...partsOf(must.bits), ...words, ...any];
 }
 
-/** How many numbers stand before what it must hold, and how many a need has. */
+/** How many numbers stand before what it must hold, how many a need has, and how many stand before its needs. */
 const BEFORE_MUST = 3;
 const PARTS = 6;
+const BEFORE_NEEDS = BEFORE_MUST + PARTS;
 
 /** The rows of each table, by its number. */
 type Standing = readonly (readonly Candidate[])[];
@@ -64,33 +64,30 @@ export function handInRows(madeFor: (table: number) => readonly Candidate[]): nu
 }
 
 function lookupOf(): Lookup {
-  const byKey = new Map<RowWord | number, number[]>();
-  const told: number[] = [];
-  all.forEach((row, place) => {
-    const at = told.length;
-    told.push(...numbersOf(row, place));
-    for (const key of [...row.pattern.key.rarest, ...row.pattern.key.classes]) {
-      const others = byKey.get(key);
-      if (!others) byKey.set(key, [at]);
-      else if (others.at(-1) !== at) others.push(at);
+  const byKey = new Map<RowWord | number, Set<number>>();
+  all.forEach(({ pattern: { key } }, place) => {
+    for (const each of [...key.rarest, ...key.classes]) {
+      const others = byKey.get(each);
+      if (others) others.add(place);
+      else byKey.set(each, new Set([place]));
     }
   });
-  const places: number[] = [];
+  const told: number[] = [];
   const starts: number[] = [];
   const ends: number[] = [];
-  for (const [key, of] of byKey) {
-    const start = places.length;
-    places.push(...of);
+  for (const [key, places] of byKey) {
+    const start = told.length;
+    for (const place of places) told.push(...numbersOf(all[place]!, place));
     if (typeof key === "number") {
       starts[key] = start;
-      ends[key] = places.length;
+      ends[key] = told.length;
     } else {
       key.rowsFrom = start;
-      key.rowsTo = places.length;
+      key.rowsTo = told.length;
     }
   }
   const classes = bitsOf([...byKey.keys()].filter((key) => typeof key === "number"));
-  return { rows: all, places: Int32Array.from(places), told: Int32Array.from(told), classes, starts, ends };
+  return { rows: all, told: Int32Array.from(told), classes, starts, ends };
 }
 
 let last: { line: Units; standing: Standing } | undefined;
@@ -121,17 +118,16 @@ function standingIn(line: Units): Standing {
 /** With the rows from one place to another of which a line holds all that they need. */
 function withStanding(
   before: Candidate[][] | undefined,
-  { rows, places, told }: Lookup,
+  { rows, told }: Lookup,
   line: Units,
   start: number,
   end: number,
 ): Candidate[][] | undefined {
   let standing = before;
-  for (let at = start; at < end; at += 1) {
-    const place = places[at]!;
-    const held = heldOf(line, told, place);
+  for (let at = start; at < end; at += BEFORE_NEEDS + told[at + 1]!) {
+    const held = heldOf(line, told, at);
     if (held === "not") continue;
-    const row = rows[told[place]!]!;
+    const row = rows[told[at]!]!;
     if (held === "maybe" && !mayStand(row, line)) continue;
     standing ??= none.slice();
     if (standing[row.table]!.length === 0) standing[row.table] = [row];
@@ -153,8 +149,9 @@ function heldOf({ bits, sieve, second }: Units, told: Int32Array, place: number)
     (told[must + 5]! & ~second);
   if (lacks !== 0) return "not";
   let held: "maybe" | "all" = told[place + 2] === 0 ? "all" : "maybe";
-  const end = must + PARTS + told[place + 1]!;
-  for (let need = must + PARTS; need < end; need += PARTS) {
+  const first = place + BEFORE_NEEDS;
+  const end = first + told[place + 1]!;
+  for (let need = first; need < end; need += PARTS) {
     const isOfClass =
       (told[need]! & a) | (told[need + 1]! & b) | (told[need + 2]! & c) | (told[need + 3]! & d);
     if (isOfClass !== 0) continue;
