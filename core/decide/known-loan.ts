@@ -3,7 +3,7 @@ import type { Fact } from "../books/facts.ts";
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import type { Tok } from "../notes/clause.ts";
-import { lexed } from "../notes/line.ts";
+import { lexed } from "../notes/lexed.ts";
 import { pastDay } from "../notes/quantities/days.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { besideName } from "../notes/settling.ts";

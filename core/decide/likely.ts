@@ -1,6 +1,6 @@
 import { statusOf } from "../books/piece.ts";
 import type { Tok } from "../notes/clause.ts";
-import { lexed } from "../notes/line.ts";
+import { lexed } from "../notes/lexed.ts";
 import type { Kind, Reading, ReadingOf } from "../notes/reading.ts";
 import { centsIn } from "../notes/slots/money.ts";
 import { whyOf } from "../notes/unclear.ts";

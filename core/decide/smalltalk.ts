@@ -1,5 +1,5 @@
 import type { Tok } from "../notes/clause.ts";
-import { lexed } from "../notes/line.ts";
+import { lexed } from "../notes/lexed.ts";
 import type { Reading } from "../notes/reading.ts";
 import { tellsNoFact, whyOf } from "../notes/unclear.ts";
 import {

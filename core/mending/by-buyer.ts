@@ -1,7 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { FactOf } from "../books/facts.ts";
 import type { Day } from "../calendar.ts";
-import { lexed } from "../notes/line.ts";
+import { lexed } from "../notes/lexed.ts";
 import { isSkipped } from "../notes/mended.ts";
 import { pastDay } from "../notes/quantities/days.ts";
 import type { Reading } from "../notes/reading.ts";

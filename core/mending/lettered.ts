@@ -1,6 +1,6 @@
 import type { Fact } from "../books/facts.ts";
 import type { Day } from "../calendar.ts";
-import { lexed } from "../notes/line.ts";
+import { lexed } from "../notes/lexed.ts";
 import { inMeasure, type Side, side, takeTo } from "../notes/mended.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { canMend, type MendTo } from "./fields.ts";

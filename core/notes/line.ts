@@ -2,25 +2,26 @@ import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import { backOf, ofNumbers } from "./back.ts";
 import { withoutChatter } from "./chatter.ts";
-import type { Clause, Head, Tok } from "./clause.ts";
+import type { Clause, Tok } from "./clause.ts";
 import { cutsOf } from "./clauses.ts";
 import type { Cut } from "./cut.ts";
 import { dealOf } from "./deals.ts";
 import { type Draft, draft } from "./draft.ts";
-import { headsOf } from "./heads.ts";
 import { interpret, questionReading } from "./interpret.ts";
 import { corrects } from "./left-out.ts";
+import { lexed, lexedOf } from "./lexed.ts";
 import { mayMend, mendOf } from "./mends.ts";
-import { withMentions } from "./mentions.ts";
-import { withNames } from "./names.ts";
 import { newestMended, valueSaid } from "./newest.ts";
 import { inParts } from "./parts.ts";
-import { withPronouns } from "./pronouns.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading, ReadingOf } from "./reading.ts";
 import { type Repeated, repeatedIn, standingOf } from "./repeated.ts";
-import { rolesOf } from "./roles.ts";
 import { withRows } from "./rows/apply.ts";
+import { chatter } from "./rows/chatter.ts";
+import { corrections } from "./rows/corrections.ts";
+import { deals } from "./rows/deals.ts";
+import { standingIn } from "./rows/lookup.ts";
+import { repeats } from "./rows/repeats.ts";
 import type { Trace } from "./rows/trace.ts";
 import { type Units, unitsOf } from "./rows/units.ts";
 import { saysSame } from "./same.ts";
@@ -33,12 +34,11 @@ import { isJoke, takesItselfBack } from "./takenback.ts";
 import type { Word } from "./text.ts";
 import { wordsOf } from "./text.ts";
 import { togetherOf } from "./together.ts";
-import { meantBy, tokensOf } from "./tokens.ts";
+import { meantBy } from "./tokens.ts";
 import { isBotWord, tellsNoFact, unclear } from "./unclear.ts";
 import { bears, language } from "./verbs.ts";
 import { withNoteWithin } from "./within.ts";
 import { BESIDE_MISREAD, MISREAD, REDOES } from "./words/mending.ts";
-import { SAYS_HOUR } from "./words/times.ts";
 
 /** Where a clause's tokens stand in the line as typed. */
 interface Typed {
@@ -59,14 +59,26 @@ function withoutBullet(words: Word[], line: string): Word[] {
   return /^\s{0,20}\d{1,3}[.)]\s{1,20}\p{L}/u.test(line) ? words.slice(2) : words;
 }
 
-/** The tokens of a line as the tables of whole lines see them. */
-export function lexed(line: string): Tok[] {
-  const { lexer } = language();
-  const meant = meantBy(line, wordsOf(line), lexer);
-  return withNames(withPronouns(withMentions(withWorkClocks(tokensOf(meant, lexer)))));
-}
-
 const isMark = ({ kind }: Word): boolean => kind === "mark";
+
+/**
+ * What makes a line more than notes told plainly: a row of these tables that may stand in it, or a word for any of
+ * these. Nearly every line has none, and is spared the search for each.
+ */
+const TURNING = {
+  tables: chatter.bit | corrections.bit | repeats.bit | deals.bit,
+  hints:
+    HINTS.mark |
+    HINTS.wordByChat |
+    HINTS.asks |
+    HINTS.takesBack |
+    HINTS.doubted |
+    HINTS.joke |
+    HINTS.old |
+    HINTS.corrects |
+    HINTS.behind |
+    HINTS.redoes,
+};
 
 /** The readings of one line; none for a blank one. */
 export function readLine(line: string, today: Day, index: number, trace?: Trace[]): Reading[] {
@@ -78,36 +90,59 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
 function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Reading[] {
   const text = line.trim();
   if (text === "") return [];
-  const { lexer } = language();
   const typedWords = withoutBullet(wordsOf(line), line);
   const place = { text, line: index };
   if (typedWords.every(isMark)) return [unclear({ kind: "unknown" }, place)];
-  const meant = meantBy(line, typedWords, lexer);
+  const meant = meantBy(line, typedWords, language().lexer);
   if (isBotWord(meant.norms)) return [unclear({ kind: "botWord" }, place)];
-  const all = withNames(withPronouns(withMentions(withWorkClocks(tokensOf(meant, lexer)))));
+  const { tokens, hints } = lexedOf(meant);
   const typed: Typed = { line, spans: meant.words };
-  const allUnits = unitsOf(all);
+  const units = unitsOf(tokens);
+  const at: Place = { text, line: index, trace };
+  const isPlain = (hints & TURNING.hints) === 0 && (standingIn(units).tables & TURNING.tables) === 0;
+  return isPlain ? plainlyTold(tokens, units, typed, today, at) : turned(tokens, units, typed, today, at);
+}
+
+/** The readings of a line that holds nothing but notes. */
+function plainlyTold(tokens: Tok[], units: Units, typed: Typed, today: Day, at: Place): Reading[] {
+  const noted = valueRead(tokens, at) ?? clausesOf(tokens, units, typed, today, at);
+  if (noted.length === 1 && isWholeNote(noted[0]!) && !isFeeOfNothing(noted[0]!)) return noted;
+  const told = withBack(noted, tokens, typed, today, at);
+  return isShortLine(tokens) ? withParts(told, tokens, typed, today, at) : withWithin(told, typed, today, at);
+}
+
+/** The readings of a line that may hold chatter, a correction, a standing note, a question or a deal. */
+function turned(all: Tok[], allUnits: Units, typed: Typed, today: Day, at: Place): Reading[] {
+  const { trace, ...place } = at;
   const tokens = withoutChatter(all, allUnits, trace);
   const units = tokens === all ? allUnits : unitsOf(tokens);
-  const at: Place = { text, line: index, trace };
-  const isShort = tokens.length <= WHOLE_TOKENS_MAX;
+  const isShort = isShortLine(tokens);
   const mend = isShort ? mendOf(units, today, trace) : null;
   const repeated = isShort ? repeatedIn(tokens, units, today) : null;
   const mayBeParts = isShort && (mend !== null || repeated !== null || isQuestion(all));
-  const parts = mayBeParts ? partsRead(all, typed, today, index) : null;
+  const parts = mayBeParts ? partsRead(all, typed, today, at.line) : null;
   if (parts) return parts;
   const standing = repeated && standingReading(repeated, tokens, units, typed, today, at);
   if (standing) return [standing];
   if (mend?.isSure) return [{ kind: "mend", ...mend.mend, ...place }];
   const noted = withBack(notesOf(tokens, units, typed, today, at), tokens, typed, today, at);
   if (mend) return mendOr({ kind: "mend", ...mend.mend, ...place }, noted);
-  return withNoteWithin(
-    (isShort && noted.some(isRefused) && partsRead(all, typed, today, index)) || noted,
-    () => lexed(line),
-    place,
-    (part) => clausesOf(part, unitsOf(part), typed, today, place),
-  );
+  return isShort ? withParts(noted, all, typed, today, at) : withWithin(noted, typed, today, at);
 }
+
+/** With what its parts say, or words within it, where not all of a line is understood. */
+function withParts(noted: Reading[], all: readonly Tok[], typed: Typed, today: Day, at: Place): Reading[] {
+  const parts = noted.some(isRefused) ? partsRead(all, typed, today, at.line) : null;
+  return withWithin(parts ?? noted, typed, today, at);
+}
+
+const withWithin = (noted: Reading[], typed: Typed, today: Day, { text, line }: Place): Reading[] =>
+  withNoteWithin(
+    noted,
+    () => lexed(typed.line),
+    { text, line },
+    (part) => clausesOf(part, unitsOf(part), typed, today, { text, line }),
+  );
 
 const isRefused = (reading: Reading): boolean => reading.kind === "unclear" && !reading.could;
 
@@ -175,11 +210,15 @@ const correctsByItself = ({ hints }: Tok, at: number, { length }: { length: numb
 /** It says no fact by itself: nothing clear, a fee of nothing named, or only who did something ("mom bought it"). */
 function isOpenToCorrection(reading: Reading): boolean {
   const { kind, by, missing = [] } = reading;
-  const isFee = kind === "spend" && reading.category === "fees" && !reading.pieces;
   return (
-    kind === "unclear" || isFee || (by !== undefined && missing.includes("pieces") && missing.length > 1)
+    kind === "unclear" ||
+    isFeeOfNothing(reading) ||
+    (by !== undefined && missing.includes("pieces") && missing.length > 1)
   );
 }
+
+const isFeeOfNothing = (reading: Reading): boolean =>
+  reading.kind === "spend" && reading.category === "fees" && !reading.pieces;
 
 /** Words that only go on from others are few. */
 const BACK_WORDS_MAX = 12;
@@ -201,11 +240,17 @@ function mendOr(mend: Reading, noted: Reading[]): Reading[] {
 /** So many readings fit on buttons, with one more for none of them. */
 const COULD_MAX = 3;
 
+/** "it took 2h": the one value that a line says. */
+function valueRead(tokens: readonly Tok[], { text, line }: Place): Reading[] | null {
+  const value = valueSaid(tokens);
+  return value && [{ kind: "fix", ...value, text, line }];
+}
+
 /** The notes of a line that is no correction. */
 function notesOf(tokens: Tok[], units: Units, typed: Typed, today: Day, place: Place): Reading[] {
   const { text, line, trace } = place;
-  const value = tokens.length <= WHOLE_TOKENS_MAX ? valueSaid(tokens) : null;
-  if (value) return [{ kind: "fix", ...value, text, line }];
+  const value = valueRead(tokens, place);
+  if (value) return value;
   const behind = behindMisread(tokens);
   const [fix, ...more] = behind ? clausesOf(behind, unitsOf(behind), typed, today, { text, line }) : [];
   if (fix?.kind === "fix" && more.length === 0) return [{ ...fix, text }];
@@ -217,6 +262,8 @@ function notesOf(tokens: Tok[], units: Units, typed: Typed, today: Day, place: P
 }
 
 /** A correction or a standing note is a short line. */
+const isShortLine = ({ length }: readonly Tok[]): boolean => length <= WHOLE_TOKENS_MAX;
+
 const WHOLE_TOKENS_MAX = 40;
 
 /** Beyond, a line is a list of notes, each in the words of its verb. */
@@ -342,46 +389,6 @@ function standingReading(
   const { text: _, line: __, ...plain } = note;
   const which = day === undefined ? {} : { day };
   return { kind: "repeat", every, ...which, ...since, note: { ...plain, ...at }, ...at } as Reading;
-}
-
-const isClock = ({ kind }: Tok): boolean => kind === "clock";
-
-const isWorkWord = ({ roles }: Tok): boolean =>
-  roles.labor === true || roles.heads?.some((head) => head.kind === "work") === true;
-
-/**
- * "1:45 sanding the desk" is an hour and three quarters, "sanded 2-4pm" two hours, and neither a time of day. Without a
- * word of work so is only what stands right before "on" and the piece, or behind "time".
- */
-function withWorkClocks(tokens: Tok[]): Tok[] {
-  if (!tokens.some(isClock)) return tokens;
-  const works = tokens.some(isWorkWord);
-  const isOther = !works && tokens.some((token) => headsOf(token).length > 0 || token.kind === "amount");
-  if (isOther || !tokens.some(({ kind }) => kind !== "clock")) return tokens;
-  return tokens.map((token, at) => {
-    if (SAYS_HOUR.has(tokens[at - 1]?.text ?? "")) return token;
-    const isSure = works || isOnPiece(tokens, at);
-    const time = isSure || token.minutes !== undefined ? workTime(token) : null;
-    if (time && !isSure) time.roles = UNSURE;
-    return time ?? token;
-  });
-}
-
-/** "desk 10am-12:15pm" may be when somebody comes. */
-const UNSURE = rolesOf<Head>({ hedge: "vague" });
-
-function isOnPiece(tokens: readonly Tok[], at: number): boolean {
-  const around = [tokens[at - 1]?.text, tokens[at + 1]?.text];
-  if (around[1] === "on" || (around[0] === "from" && tokens[at]!.minutes !== undefined)) return true;
-  return tokens.slice(0, at).some(({ text }) => text === "time");
-}
-
-/** A time of day as how long it went on; null where it says none. */
-function workTime(token: Tok): Tok | null {
-  if (token.kind !== "clock") return null;
-  if (token.minutes !== undefined) return { ...token, kind: "duration" };
-  const clock = /^(\d{1,2}):(\d{2})$/.exec(token.text);
-  return clock && { ...token, kind: "duration", minutes: Number(clock[1]) * 60 + Number(clock[2]) };
 }
 
 /** A question runs on to its end, "and" and all, unless a sentence ends within it. */

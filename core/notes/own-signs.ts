@@ -6,7 +6,7 @@ import { CHAT_JOINTS, CHAT_MARKS } from "./words/chatter.ts";
 import { DOUBTED, JOKES, OPENS_TAKEN_BACK } from "./words/doubts.ts";
 import { CLASHING_SHORT_FORMS } from "./words/furniture.ts";
 import { AND, SEPARATORS } from "./words/links.ts";
-import { BEHIND, OLD, STILL_OWED } from "./words/mending.ts";
+import { BEHIND, OLD, REDOES, STILL_OWED } from "./words/mending.ts";
 import { REMAINDERS, RESTS } from "./words/money.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
 import { STANDS_FOR_PIECES } from "./words/pieces.ts";
@@ -37,6 +37,7 @@ const WORDS: readonly (readonly [hints: number, words: Iterable<string>])[] = [
   [HINTS.month, Object.keys(MONTHS)],
   [HINTS.rest, ["full", ...REMAINDERS, ...RESTS]],
   [HINTS.each, EACH_WORDS],
+  [HINTS.redoes, REDOES],
 ];
 
 const HINT_OF = new Map<string, number>();
@@ -47,7 +48,8 @@ for (const [hints, words] of WORDS)
 const OF_FIRST = HINTS.asks | HINTS.takesBack;
 
 /** The hints of a word or phrase, whatever stands around it. */
-export function hintsOf(text: string, { heads, method, place, actor, owed, agreed, hedge }: Roles): number {
+export function hintsOf(text: string, roles: Roles): number {
+  const { heads, method, place, person, actor, owed, agreed, hedge } = roles;
   let hints = HINT_OF.get(text) ?? 0;
   const blank = text.indexOf(" ");
   if (blank > 0) {
@@ -56,6 +58,7 @@ export function hintsOf(text: string, { heads, method, place, actor, owed, agree
   }
   if (method) hints |= HINTS.method;
   if (place) hints |= HINTS.place;
+  if (person) hints |= HINTS.person;
   if (actor) hints |= HINTS.actor;
   if (owed || agreed || hedge === "part paid") hints |= HINTS.owed;
   if (text.endsWith("fee") || text.endsWith("fees")) hints |= HINTS.fee;

@@ -1,7 +1,7 @@
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import type { Tok } from "./clause.ts";
-import { lexed } from "./line.ts";
+import { lexed } from "./lexed.ts";
 import { pastDay } from "./quantities/days.ts";
 import { readMessage } from "./read.ts";
 import type { Mention, Reading } from "./reading.ts";

@@ -110,6 +110,11 @@ export const HINTS = {
   /** "the rest", "in full": of a price. */
   rest: 1 << 25,
   each: 1 << 26,
+  mark: 1 << 27,
+  clock: 1 << 28,
+  person: 1 << 29,
+  /** It tells the note before anew. */
+  redoes: 1 << 30,
 } as const;
 /** What a word or phrase tells by itself, as bits. */
 export interface OwnSigns {

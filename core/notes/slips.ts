@@ -26,7 +26,9 @@ type Read = (line: string) => Reading[];
 export function withSlipsMeant(readings: Reading[], line: string, read: Read): Reading[] {
   if (readings.length > NOTES_MAX) return readings;
   return readings.map((reading, at) => {
-    const words = slippedWords(reading).flatMap((word) => wordsMeant(word, line));
+    const slipped = slippedWords(reading);
+    if (slipped.length === 0 && reading.kind !== "unclear") return reading;
+    const words = slipped.flatMap((word) => wordsMeant(word, line));
     const meant = [...numbersMeant(reading, line), ...words].slice(0, TRIED_MAX);
     const offers = meant.flatMap((typed) => wholeAt(at, readings, read(typed)));
     return offers.length > 0 ? asked(reading, offers) : reading;
@@ -70,6 +72,8 @@ function distinct(readings: readonly Reading[]): Reading[] {
   return readings.filter((_, at) => said.indexOf(said[at]!) === at).slice(0, COULD_MAX);
 }
 
+const NO_WORDS: readonly Slipped[] = [];
+
 interface Slipped {
   word: string;
   /** What is meant: a piece, a supply, what stands beside those, or whatever is near. */
@@ -78,7 +82,7 @@ interface Slipped {
 }
 
 /** The words of a reading that may be slips: left over, the name of a piece or of what was bought, or in a piece's place. */
-function slippedWords(reading: Reading): Slipped[] {
+function slippedWords(reading: Reading): readonly Slipped[] {
   const { kind, missing, text } = reading;
   if (kind === "unclear") {
     const { left = [], could } = reading;
@@ -96,7 +100,7 @@ function slippedWords(reading: Reading): Slipped[] {
   // Of "this one" the piece is told by what was said before.
   const isOpen =
     missing?.includes("pieces") && missing.length === 1 && "price" in reading && !reading.follows;
-  if (!isOpen) return [];
+  if (!isOpen) return NO_WORDS;
   return wordsIn(text, saysNothing).map((word) => ({ word, role: "noun", slips: WRONG }));
 }
 

@@ -4,6 +4,7 @@ import type { Amount } from "./quantities/amounts.ts";
 import type { DaySaid } from "./quantities/days.ts";
 import type { Mention } from "./reading.ts";
 import { type Roles, rolesOf } from "./roles.ts";
+import { HINTS } from "./sign-bits.ts";
 
 export type TokenKind =
   | "word"
@@ -63,7 +64,8 @@ export function wordToken<Head>(
   roles: Roles<Head>,
   unknown?: true,
 ): Token<Head> {
-  return tokenOf(kind, text, from, to, roles, hintsOf(text, roles), unknown);
+  const hints = hintsOf(text, roles);
+  return tokenOf(kind, text, from, to, roles, kind === "mark" ? hints | HINTS.mark : hints, unknown);
 }
 
 /** A token of a phrase of the lexicon. */
@@ -140,6 +142,7 @@ export function partToken(part: Part, text: string, from: number): Token<never> 
       token.percent = part.percent;
       break;
     case "clock":
+      token.hints |= HINTS.clock;
       token.at = part.at;
       token.minutes = part.minutes;
       break;

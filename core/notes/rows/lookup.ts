@@ -42,11 +42,15 @@ const BEFORE_MUST = 3;
 const PARTS = 6;
 const BEFORE_NEEDS = BEFORE_MUST + PARTS;
 
-/** The rows of each table, by its number. */
-type Standing = readonly (readonly Candidate[])[];
+/** The rows that may stand in a line: those of each table by its number, and a bit for each table that has any. */
+export interface Standing {
+  tables: number;
+  rows: readonly (readonly Candidate[])[];
+}
 
 const all: Candidate[] = [];
 const none: Candidate[][] = [];
+const NOTHING: Standing = { tables: 0, rows: none };
 let made = 0;
 let lookup: Lookup | undefined;
 
@@ -90,50 +94,51 @@ function lookupOf(): Lookup {
   return { rows: all, told: Int32Array.from(told), classes, starts, ends };
 }
 
-let last: { line: Units; standing: Standing } | undefined;
-
-/** The rows of a table that may stand in a line, in their order. One table after another asks it of the same line. */
-export function candidatesIn(line: Units, table: number): readonly Candidate[] {
-  if (last?.line !== line) last = { line, standing: standingIn(line) };
-  return last.standing[table]!;
+/** The rows of all tables that may stand in a line, looked up once; those of each table in their order. */
+export function standingIn(line: Units): Standing {
+  line.standing ??= lookedUp(line);
+  return line.standing;
 }
 
-function standingIn(line: Units): Standing {
+function lookedUp(line: Units): Standing {
   lookup ??= lookupOf();
-  let standing: Candidate[][] | undefined;
+  let rows: Candidate[][] | undefined;
   const { units, bits } = line;
   for (let at = 0; at < units.length; at += 1) {
     const { rowsFrom, rowsTo } = units[at]!.word;
-    if (rowsFrom < rowsTo) standing = withStanding(standing, lookup, line, rowsFrom, rowsTo);
+    if (rowsFrom < rowsTo) rows = withStanding(rows, lookup, line, rowsFrom, rowsTo);
   }
   const { classes, starts, ends } = lookup;
   for (let part = 0; part < BIT_PARTS; part += 1)
     for (let left = partOf(bits, part) & partOf(classes, part); left !== 0; left &= left - 1) {
       const place = placeIn(part, left);
-      standing = withStanding(standing, lookup, line, starts[place]!, ends[place]!);
+      rows = withStanding(rows, lookup, line, starts[place]!, ends[place]!);
     }
-  return standing ?? none;
+  return rows ? { tables: tablesOf(rows), rows } : NOTHING;
 }
+
+const tablesOf = (rows: readonly (readonly Candidate[])[]): number =>
+  rows.reduce((tables, { length }, table) => (length > 0 ? tables | (1 << table) : tables), 0);
 
 /** With the rows from one place to another of which a line holds all that they need. */
 function withStanding(
   before: Candidate[][] | undefined,
-  { rows, told }: Lookup,
+  { rows: all, told }: Lookup,
   line: Units,
   start: number,
   end: number,
 ): Candidate[][] | undefined {
-  let standing = before;
+  let rows = before;
   for (let at = start; at < end; at += BEFORE_NEEDS + told[at + 1]!) {
     const held = heldOf(line, told, at);
     if (held === "not") continue;
-    const row = rows[told[at]!]!;
+    const row = all[told[at]!]!;
     if (held === "maybe" && !mayStand(row, line)) continue;
-    standing ??= none.slice();
-    if (standing[row.table]!.length === 0) standing[row.table] = [row];
-    else insert(standing[row.table]!, row);
+    rows ??= none.slice();
+    if (rows[row.table]!.length === 0) rows[row.table] = [row];
+    else insert(rows[row.table]!, row);
   }
-  return standing;
+  return rows;
 }
 
 /** Whether a line holds what the numbers of a row tell; maybe where it holds words that share their bits. */

@@ -1,5 +1,5 @@
 import type { Tok } from "../clause.ts";
-import { type Candidate, candidatesIn, handInRows } from "./lookup.ts";
+import { type Candidate, handInRows, standingIn } from "./lookup.ts";
 import { matchAt } from "./match.ts";
 import { patternOf } from "./pattern.ts";
 import { type Units, unitsOf } from "./units.ts";
@@ -21,6 +21,8 @@ interface Compiled<Effect extends string> extends Candidate {
 
 export interface Table<Effect extends string> {
   rows: readonly Row<Effect>[];
+  /** Its bit among the tables of which a row may stand in a line. */
+  bit: number;
   /** The rows that fire, in the order of where they stand; of several for the same words the first of the table. */
   fired(tokens: readonly Tok[], line?: Units): readonly Fired<Effect>[];
   /** Whether any row holds all that it needs; far cheaper than to see what fires. */
@@ -34,12 +36,14 @@ export function tableOf<Effect extends string>(rows: readonly Row<Effect>[]): Ta
   const table = handInRows((number) =>
     rows.map((row, order) => ({ row, order, table: number, pattern: patternOf(row[0]) })),
   );
-  const candidates = (line: Units) => candidatesIn(line, table) as readonly Compiled<Effect>[];
+  const bit = 1 << table;
+  const candidates = (line: Units) => standingIn(line).rows[table] as readonly Compiled<Effect>[];
   return {
     rows,
+    bit,
     fired: (tokens, line = unitsOf(tokens)) => firedOf(line, candidates(line)),
     every: (tokens, line = unitsOf(tokens)) => candidates(line).flatMap((row) => matchesOf(line, row)),
-    mayFire: (line) => candidates(line).length > 0,
+    mayFire: (line) => (standingIn(line).tables & bit) !== 0,
   };
 }
 

@@ -2,6 +2,7 @@ import type { Tok } from "../clause.ts";
 import { NO_ROLES } from "../token.ts";
 import { addBits, type Bits, meet, noBits } from "./bits.ts";
 import { bitsOfToken } from "./classes.ts";
+import type { Standing } from "./lookup.ts";
 import type { Element } from "./pattern.ts";
 import { makeNextTable, NO_WORD, type RowWord, type Unit, wordInRows } from "./words.ts";
 
@@ -16,6 +17,8 @@ export interface Units {
   /** The bits of its words, and the second bits. */
   sieve: number;
   second: number;
+  /** The rows that may stand in it, once a table has asked. */
+  standing: Standing | undefined;
 }
 
 function unitsOfToken(token: Tok): readonly Unit[] {
@@ -55,16 +58,18 @@ const UNKNOWN_MAX = 1000;
 export function unitsOf(tokens: readonly Tok[]): Units {
   while (makeNextTable());
   const bits = noBits();
-  const line = { tokens, units: [] as Unit[], places: [] as number[], bits, sieve: 0, second: 0 };
+  const units: Unit[] = [];
+  const places: number[] = [];
+  const line: Units = { tokens, units, places, bits, sieve: 0, second: 0, standing: undefined };
   for (let at = 0; at < tokens.length; at += 1) {
-    const units = seen(tokens[at]!);
-    addBits(bits, units[0]!.bits);
-    for (let place = 0; place < units.length; place += 1) {
-      const unit = units[place]!;
+    const own = seen(tokens[at]!);
+    addBits(bits, own[0]!.bits);
+    for (let place = 0; place < own.length; place += 1) {
+      const unit = own[place]!;
       line.sieve |= unit.word.sieve;
       line.second |= unit.word.second;
-      line.units.push(unit);
-      line.places.push(at);
+      units.push(unit);
+      places.push(at);
     }
   }
   return line;

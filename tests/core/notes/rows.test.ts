@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { apart } from "../../../core/notes/apart.ts";
-import { lexed, readLine } from "../../../core/notes/line.ts";
+import { lexed } from "../../../core/notes/lexed.ts";
+import { readLine } from "../../../core/notes/line.ts";
 import { TABLES } from "../../../core/notes/rows/apply.ts";
 import { chatter } from "../../../core/notes/rows/chatter.ts";
 import { corrections } from "../../../core/notes/rows/corrections.ts";

@@ -1,0 +1,71 @@
+import type { Head, Tok } from "./clause.ts";
+import { headsOf } from "./heads.ts";
+import { withMentions } from "./mentions.ts";
+import { withNames } from "./names.ts";
+import { withPronouns } from "./pronouns.ts";
+import { rolesOf } from "./roles.ts";
+import { HINTS } from "./sign-bits.ts";
+import { wordsOf } from "./text.ts";
+import { type Meant, meantBy, tokensOf } from "./tokens.ts";
+import { language } from "./verbs.ts";
+import { SAYS_HOUR } from "./words/times.ts";
+
+/** The tokens of a line, and what its words are for in all (`HINTS`). */
+export interface Lexed {
+  tokens: Tok[];
+  hints: number;
+}
+
+/** The tokens of a line as the tables of whole lines see them. */
+export function lexed(line: string): Tok[] {
+  return lexedOf(meantBy(line, wordsOf(line), language().lexer)).tokens;
+}
+
+/** The same of words whose meaning is known. Each step is taken where the line holds what it begins from. */
+export function lexedOf(meant: Meant<Head>): Lexed {
+  let tokens: Tok[] = tokensOf(meant, language().lexer);
+  let hints = 0;
+  for (let at = 0; at < tokens.length; at += 1) hints |= tokens[at]!.hints;
+  if ((hints & HINTS.clock) !== 0) tokens = withWorkClocks(tokens);
+  tokens = withMentions(tokens);
+  if ((hints & HINTS.standsForPieces) !== 0) tokens = withPronouns(tokens);
+  if ((hints & (HINTS.person | HINTS.place)) !== 0) tokens = withNames(tokens);
+  return { tokens, hints };
+}
+
+const isWorkWord = ({ roles }: Tok): boolean =>
+  roles.labor === true || roles.heads?.some((head) => head.kind === "work") === true;
+
+/**
+ * "1:45 sanding the desk" is an hour and three quarters, "sanded 2-4pm" two hours, and neither a time of day. Without a
+ * word of work so is only what stands right before "on" and the piece, or behind "time".
+ */
+function withWorkClocks(tokens: Tok[]): Tok[] {
+  const works = tokens.some(isWorkWord);
+  const isOther = !works && tokens.some((token) => headsOf(token).length > 0 || token.kind === "amount");
+  if (isOther || !tokens.some(({ kind }) => kind !== "clock")) return tokens;
+  return tokens.map((token, at) => {
+    if (SAYS_HOUR.has(tokens[at - 1]?.text ?? "")) return token;
+    const isSure = works || isOnPiece(tokens, at);
+    const time = isSure || token.minutes !== undefined ? workTime(token) : null;
+    if (time && !isSure) time.roles = UNSURE;
+    return time ?? token;
+  });
+}
+
+/** "desk 10am-12:15pm" may be when somebody comes. */
+const UNSURE = rolesOf<Head>({ hedge: "vague" });
+
+function isOnPiece(tokens: readonly Tok[], at: number): boolean {
+  const around = [tokens[at - 1]?.text, tokens[at + 1]?.text];
+  if (around[1] === "on" || (around[0] === "from" && tokens[at]!.minutes !== undefined)) return true;
+  return tokens.slice(0, at).some(({ text }) => text === "time");
+}
+
+/** A time of day as how long it went on; null where it says none. */
+function workTime(token: Tok): Tok | null {
+  if (token.kind !== "clock") return null;
+  if (token.minutes !== undefined) return { ...token, kind: "duration" };
+  const clock = /^(\d{1,2}):(\d{2})$/.exec(token.text);
+  return clock && { ...token, kind: "duration", minutes: Number(clock[1]) * 60 + Number(clock[2]) };
+}
