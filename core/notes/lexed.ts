@@ -28,7 +28,7 @@ export function lexedOf(meant: Meant<Head>): Lexed {
   for (let at = 0; at < tokens.length; at += 1) hints |= tokens[at]!.hints;
   if ((hints & HINTS.clock) !== 0) tokens = withWorkClocks(tokens);
   tokens = withMentions(tokens);
-  if ((hints & HINTS.standsForPieces) !== 0) tokens = withPronouns(tokens);
+  if ((hints & (HINTS.standsForPieces | HINTS.rank)) !== 0) tokens = withPronouns(tokens);
   if ((hints & (HINTS.person | HINTS.place)) !== 0) tokens = withNames(tokens);
   return { tokens, hints };
 }

@@ -9,7 +9,7 @@ import { AND, SEPARATORS } from "./words/links.ts";
 import { BEHIND, OLD, REDOES, STILL_OWED } from "./words/mending.ts";
 import { REMAINDERS, RESTS } from "./words/money.ts";
 import { EACH_WORDS } from "./words/numbers.ts";
-import { STANDS_FOR_PIECES } from "./words/pieces.ts";
+import { PLACES, STANDS_FOR_PIECES } from "./words/pieces.ts";
 
 const PICKUPS = ["pickup", "pick up", "picking up", "picks up", "picking it up", "coming", "collecting"];
 
@@ -38,6 +38,7 @@ const WORDS: readonly (readonly [hints: number, words: Iterable<string>])[] = [
   [HINTS.rest, ["full", ...REMAINDERS, ...RESTS]],
   [HINTS.each, EACH_WORDS],
   [HINTS.redoes, REDOES],
+  [HINTS.rank, Object.keys(PLACES)],
 ];
 
 const HINT_OF = new Map<string, number>();
@@ -45,7 +46,7 @@ for (const [hints, words] of WORDS)
   for (const word of words) HINT_OF.set(word, (HINT_OF.get(word) ?? 0) | hints);
 
 /** What the first word of a phrase tells of all of it, and the last of one that says a verb ("hold for"). */
-const OF_FIRST = HINTS.asks | HINTS.takesBack;
+const OF_FIRST = HINTS.asks | HINTS.takesBack | HINTS.rank;
 
 /** The hints of a word or phrase, whatever stands around it. */
 export function hintsOf(text: string, roles: Roles): number {

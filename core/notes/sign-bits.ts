@@ -115,6 +115,8 @@ export const HINTS = {
   person: 1 << 29,
   /** It tells the note before anew. */
   redoes: 1 << 30,
+  /** "the first one": it, or its first word, tells which of several. */
+  rank: 1 << 31,
 } as const;
 /** What a word or phrase tells by itself, as bits. */
 export interface OwnSigns {

@@ -116,9 +116,9 @@ const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 
 /** A token of a number, a measure or a day. Each kind fills the fields that are its own. */
 export function partToken(part: Part, text: string, from: number): Token<never> {
-  // A number in digits says nothing else; "one" and "2nd" may stand for pieces.
-  const isNumber = part.kind !== "day" && isDigit(text.charCodeAt(0));
-  const hints = isNumber ? 0 : hintsOf(text, NO_ROLES);
+  // An amount in digits says nothing else; "one" and "2nd" may stand for pieces.
+  const isInDigits = part.kind === "amount" && isDigit(text.charCodeAt(0));
+  const hints = isInDigits ? 0 : hintsOf(text, NO_ROLES);
   const token = tokenOf<never>(part.kind, text, from, from + part.words, NO_ROLES, hints, undefined);
   switch (part.kind) {
     case "amount":
