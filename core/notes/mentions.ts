@@ -303,8 +303,9 @@ function mentionAt(
 
 /** "the other bookcase", "my other oak desk" */
 function isTheOther(tokens: readonly Tok[], from: number, noun: number): boolean {
-  const at = tokens.findIndex(({ text }, place) => place >= from && place < noun && text === "other");
-  return at > 0 && THESE.has(tokens[at - 1]!.text);
+  let at = from;
+  while (at < noun && tokens[at]!.text !== "other") at += 1;
+  return at > 0 && at < noun && THESE.has(tokens[at - 1]!.text);
 }
 
 /** The fields of a mention that are there, in the order in which they are printed. */

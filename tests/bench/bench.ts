@@ -1,9 +1,9 @@
 import { cpus, totalmem } from "node:os";
 import { type AgedTimes, benchAged } from "./aged.ts";
 import { benchBots, ensureCompiled } from "./bots.ts";
+import { benchReading } from "./compiled-reading.ts";
 import { benchNotes } from "./notes.ts";
 import { benchPause } from "./pause.ts";
-import { benchReading } from "./reading.ts";
 
 /**
  * Prints what the figures of DEVELOPERS.md come from. Ratios beside a bare counterpart in the same run travel
@@ -105,7 +105,7 @@ tell({
   unit: "ms",
   bound: { most: 50 },
 });
-const { ratio, linesPerSecond, chronoLinesPerSecond } = benchReading();
+const { ratio, linesPerSecond, chronoLinesPerSecond } = await benchReading();
 const lines = `${linesPerSecond} to ${chronoLinesPerSecond} lines a second`;
 tell({
   what: "reading, beside a date library's parse alone",

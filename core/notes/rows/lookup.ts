@@ -1,15 +1,7 @@
 import { BIT_PARTS, type Bits, bitsOf, NO_CLASSES, partOf, partsOf, placeIn } from "./bits.ts";
-import type { Pattern } from "./pattern.ts";
+import type { Candidate, Standing } from "./standing.ts";
 import { hasAll, hasTwo, type Units } from "./units.ts";
 import { makeLater, type RowWord, secondOf, sieveOf } from "./words.ts";
-
-/** A row of a table as lines look it up. */
-export interface Candidate {
-  /** The number of its table, and its place there. */
-  table: number;
-  order: number;
-  pattern: Pattern;
-}
 
 /**
  * The rows of all tables, by the words and classes that look them up. Nearly all are set aside by what a line must hold
@@ -41,12 +33,6 @@ function numbersOf({ pattern: { must, needs, twice } }: Candidate, place: number
 const BEFORE_MUST = 3;
 const PARTS = 6;
 const BEFORE_NEEDS = BEFORE_MUST + PARTS;
-
-/** The rows that may stand in a line: those of each table by its number, and a bit for each table that has any. */
-export interface Standing {
-  tables: number;
-  rows: readonly (readonly Candidate[])[];
-}
 
 const all: Candidate[] = [];
 const none: Candidate[][] = [];

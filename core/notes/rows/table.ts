@@ -1,7 +1,8 @@
 import type { Tok } from "../clause.ts";
-import { type Candidate, handInRows, standingIn } from "./lookup.ts";
+import { handInRows, standingIn } from "./lookup.ts";
 import { matchAt } from "./match.ts";
 import { patternOf } from "./pattern.ts";
+import type { Candidate } from "./standing.ts";
 import { type Units, unitsOf } from "./units.ts";
 
 /** A row: the pattern, what it makes of the part in brackets, and the note that shows it. */

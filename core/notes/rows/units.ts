@@ -2,8 +2,8 @@ import type { Tok } from "../clause.ts";
 import { NO_ROLES } from "../token.ts";
 import { addBits, type Bits, meet, noBits } from "./bits.ts";
 import { bitsOfToken } from "./classes.ts";
-import type { Standing } from "./lookup.ts";
 import type { Element } from "./pattern.ts";
+import type { Standing } from "./standing.ts";
 import { makeNextTable, NO_WORD, type RowWord, type Unit, wordInRows } from "./words.ts";
 
 /** The words of a line's tokens, made once for all the rows of a table. */
