@@ -2,7 +2,7 @@ import type { Clause, Said, Tok } from "./clause.ts";
 import type { Bearing } from "./grammar.ts";
 import { headsOf, isHead } from "./heads.ts";
 import type { Kind } from "./reading.ts";
-import { maskOf } from "./sign-bits.ts";
+import { HINTS, maskOf } from "./sign-bits.ts";
 import { bears, language } from "./verbs.ts";
 import { AFTER_VERB } from "./words/links.ts";
 import { HELPERS } from "./words/people.ts";
@@ -22,8 +22,10 @@ const HEADS_MAX = 12;
 const NO_BARS: readonly Bearing[] = [];
 
 /** What rules out those kinds that bear it: who it went to is no purchase, nor is a part of a piece. */
-function barsOf(tokens: readonly Tok[]): readonly Bearing[] {
+function barsOf({ tokens, signs }: Clause): readonly Bearing[] {
   let bars = NO_BARS;
+  // Who it went to is told by a row, and a service or a part is a supply.
+  if ((signs.hints & HINTS.actor) === 0 && !signs.has("supply")) return bars;
   for (let at = 0; at < tokens.length; at += 1) {
     const { kind, roles, mention } = tokens[at]!;
     const { actor, service, supply } = roles;
@@ -46,7 +48,7 @@ export function chosen(clause: Clause, repeats: Tok | undefined): Choice | null 
   const { tokens } = clause;
   const heads = headPlaces(tokens);
   if (heads.length > HEADS_MAX) return null;
-  const bars = barsOf(tokens);
+  const bars = barsOf(clause);
   let best: Choice | null = null;
   for (const at of heads)
     if (heads.length === 1 || !isAbsorbed(clause, at, heads)) best = better(best, clause, tokens[at]!, bars);

@@ -249,7 +249,7 @@ const isPreposition = (token: Tok | undefined): boolean =>
 
 /** "sold hutch 220 fee 6.60": the fee of the sale before it. */
 function isOwnFee(token: Tok, part: readonly Tok[], start: number, at: number, facts: VerbFacts): boolean {
-  if (token.kind !== "word" || !/fees?$|^commission$/.test(token.text)) return false;
+  if (token.kind !== "word" || (token.hints & HINTS.fee) === 0) return false;
   const head = headOf(part.slice(start, at));
   return head !== undefined && headsOf(head).some((said) => facts.takes(said.kind, "fee"));
 }

@@ -427,9 +427,9 @@ function draftOf(cut: Cut, { typed, today, isMending }: Around, before: Draft | 
 
 /** "statement says 6251.08 on the van loan, paid 200 on it": the loan again. */
 function isPaidOnIt({ tokens, signs }: Clause, before: Draft): boolean {
-  const isPaid = tokens.some(({ text }) => /^(?:paid|pd|payed|sent|put)$/.test(text));
+  if (!signs.has("pronoun") || !signs.has("number") || signs.has("named")) return false;
   const isOfLoan = language()
     .grammars.get(before.kind)
     ?.fields.some(({ slot }) => slot === "loan");
-  return isPaid && isOfLoan === true && signs.has("pronoun") && signs.has("number") && !signs.has("named");
+  return isOfLoan === true && tokens.some(({ text }) => /^(?:paid|pd|payed|sent|put)$/.test(text));
 }

@@ -290,7 +290,7 @@ function mentionAt(
   if (counted.set || noun.isSet) mention.set = true;
   if (traits.length > 0) mention.traits = traits;
   // "4 @ 20 stools": the product stays the price.
-  const factor = wholeOf(tokens[counted.from - 1]?.amount?.factors?.[0] ?? null);
+  const factor = wholeOf(tokenBefore(tokens, counted.from)?.amount?.factors?.[0] ?? null);
   if (factor !== null && factor < FACTOR_MAX && noun.plural) mention.count ??= factor;
   if (isTheOther(tokens, traitsFrom, at)) mention.besides = true;
   const to = after(tokens, at, mention, noun.plural);

@@ -74,8 +74,8 @@ function runs(drafts: readonly Draft[]): Draft[][] {
 }
 
 /** "started and finished the lamp": a verb alone is about the pieces of the next. */
-function takeFromNext(draft: Draft, before: Draft | undefined, next: Draft | undefined): void {
-  if (before || !next || !draft.wantsPieces || draft.kind === "buy" || !next.wantsPieces) return;
+function takeFromNext(draft: Draft, next: Draft | undefined): void {
+  if (!next || !draft.wantsPieces || draft.kind === "buy" || !next.wantsPieces) return;
   if (Object.keys(draft.fields).length === 0 && next.fields["pieces"] !== undefined)
     draft.fields["pieces"] = next.fields["pieces"];
 }
@@ -87,7 +87,7 @@ export function sharedOver(drafts: readonly Draft[]): void {
   leadingWriter(drafts);
   leadingPlace(drafts);
   ofAll(drafts);
-  for (let at = 0; at < drafts.length; at += 1) takeFromNext(drafts[at]!, drafts[at - 1], drafts[at + 1]);
+  takeFromNext(drafts[0]!, drafts[1]);
   for (const run of runs(drafts)) {
     withPronounOfAll(run);
     const kind = run[0]!.kind;

@@ -29,22 +29,23 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
   let isOfIt = false;
   const kept = drafts.filter((draft, at) => !isRepetition(draft, at > 0 ? drafts[at - 1] : undefined));
   return kept.map((draft, at) => {
-    supposed &&= !isNewSentence(kept[at - 1]!.clause, draft.clause);
+    const last = at > 0 ? kept[at - 1] : undefined;
+    supposed &&= !isNewSentence(last!.clause, draft.clause);
     if (supposed) return readingOf(unclearDraft(draft.clause, { kind: "intention" }), index);
-    if (isBalanceOfSale(draft, kept[at - 1]))
+    if (isBalanceOfSale(draft, last))
       return readingOf(unclearDraft(draft.clause, { kind: "loanAlone" }), index);
     supposed = isSupposition(draft);
     // "started on it and put in 45 min"
     draft.takesBefore ||= isOfIt && !before && isLeftOut(draft) && draft.kind !== "buy";
     isOfIt ||= draft.takesBefore;
     const several = draft.takesSeveral && before?.length === 1 && before[0]!.count === 1;
-    const fetched = kept[at - 1]?.kind === "drive" && draft.kind === "buy";
+    const fetched = last?.kind === "drive" && draft.kind === "buy";
     const settled = settledBy(draft, several ? run : before, fetched);
     const reading = readingOf(settled, index);
     const named = draft.trouble ? piecesIn(draft.clause) : (reading as { pieces?: Mention[] }).pieces;
     if (Array.isArray(named) && named.length > 0) {
       before = named;
-      run = kept[at - 1]?.kind === draft.kind ? [...run, ...named] : named;
+      run = last?.kind === draft.kind ? [...run, ...named] : named;
     }
     return reading;
   });

@@ -73,7 +73,7 @@ export function numericAt(cursor: Cursor): Part | null {
 /** Whether a number may open "2-4pm", "2 to 4" or, behind "from", "nine thirty to eleven". */
 function mayBeRange({ norms, at }: Cursor): boolean {
   const next = norms[at + 1] ?? "";
-  const before = norms[at - 1] ?? "";
+  const before = at > 0 ? norms[at - 1]! : "";
   const isOpen = BETWEEN_HOURS.has(next) || BETWEEN_HOURS_OPEN.has(before) || PAST_HOUR.has(next);
   if (!isOpen) return norms[at]!.includes("-") || next.includes("-");
   // "lowered it from 12 to 10"
