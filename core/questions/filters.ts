@@ -38,8 +38,15 @@ function isWhat(recorded: string, said: string): boolean {
   const a = plainName(recorded);
   const b = plainName(said);
   // "The booth" costs a booth fee.
-  const isCharge = a.startsWith(`${b} `) && CHARGES.test(a.slice(b.length + 1));
-  return isCharge || a === b || a.endsWith(` ${b}`) || a.replaceAll(" ", "") === b.replaceAll(" ", "");
+  const isCharge = (one: string, other: string): boolean =>
+    one.startsWith(`${other} `) && CHARGES.test(one.slice(other.length + 1));
+  return (
+    isCharge(a, b) ||
+    isCharge(b, a) ||
+    a === b ||
+    a.endsWith(` ${b}`) ||
+    a.replaceAll(" ", "") === b.replaceAll(" ", "")
+  );
 }
 const CHARGES = /^(?:fee|rent|rental|cost|bill|charge|money)$/;
 

@@ -253,6 +253,9 @@ function beforePeriod(
   const last = at + (phrase?.words ?? 0) - 1;
   if (phrase && phrase.words > 1 && /^(?:the|my|our|all)$/.test(words[last]!) && periodAt(words, last, today))
     return phraseMark(words.slice(0, last), at, vocabulary) ?? phrase;
+  // "Sold at least 20"
+  if (phrase && phrase.words > 1 && words[last] === "at" && /^(?:least|most)$/.test(words[last + 1] ?? ""))
+    return phraseMark(words.slice(0, last), at, vocabulary) ?? phrase;
   // "Took in june" came in.
   if (
     !phrase ||

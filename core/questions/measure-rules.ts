@@ -237,6 +237,12 @@ export const RULES: readonly Rule[] = [
     takes: [...MUCH, "gone", "when", "where", "who"],
   },
   {
+    // "The priciest dresser": what was paid for it
+    measure: "price",
+    when: (f) => f.pricey && !f.by && !f.has("daysListed", "asking", "tiedUp", "howMany", "who", "listed"),
+    takes: [...MUCH, "bought", "got", "free", "when", "where"],
+  },
+  {
     measure: "profit",
     // What stood longest is asked for in days.
     when: (f) => f.order && !f.longest && !f.has("daysListed", "asking", "tiedUp", "howMany", "common"),

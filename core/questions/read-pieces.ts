@@ -118,7 +118,7 @@ function factOf(parts: Parts, f: Features): PieceFact | null {
   if (isBuyer) return PIECE_FACTS.find(({ name }) => name === "buyer")!;
   const named = (name: string): PieceFact => PIECE_FACTS.find((each) => each.name === name)!;
   if (parts.first === "how" && f.has("paid", "howPaid") && !f.has("money", "howMany")) {
-    const isMine = f.has("bought") || parts.marks.some(({ text }) => /\bdid (?:i|we)\b/.test(text));
+    const isMine = f.has("bought", "price") || parts.marks.some(({ text }) => /\bdid (?:i|we)\b/.test(text));
     return {
       ...named(isMine ? "buying method" : "method"),
       takes: ["paid", "howPaid", "have", "price", "bought"],

@@ -209,7 +209,9 @@ function withoutAmount(
   const times = timesOf(parts);
   if (times) return { kind: "payoff", monthly: null, extra: 0, now: 0, loan, times: times.times };
   const isNeeded =
-    (isMonthly || f.has("take")) &&
+    (isMonthly ||
+      f.has("take") ||
+      (f.loan && f.has("money") && f.has("payoff", "ends") && !/\b(?:did|have|has)\b/.test(parts.said))) &&
     f.has("money", "howMany", "take") &&
     f.has("payoff", "ends", "take", "loanPaid");
   if (said && isNeeded) return neededBy(said.period, desk, loan);

@@ -111,7 +111,7 @@ export const BUYER_RULES: readonly Rule[] = [
   {
     // "Doctor's total"
     measure: "proceeds",
-    when: (f) => f.buyer && f.has("total", "money") && f.plain,
+    when: (f) => (f.buyer || (f.by && f.groups("buyer"))) && f.has("total", "money") && f.plain,
     takes: [...MUCH],
   },
   {

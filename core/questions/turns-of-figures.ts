@@ -41,9 +41,24 @@ export const FIGURE_TURNS: readonly Turn[] = [
     // "Is the vanity up": listed
     of: /^up$/,
     when: ({ marks, at, first }) =>
-      /^(?:is|are|isnt|arent)$/.test(first) &&
+      (/^(?:is|are|isnt|arent|any|anything|whats|what|which)$/.test(first) ||
+        marks.slice(0, at).some(({ senses }) => senses.order !== undefined)) &&
+      !marks.some((mark) => has(mark, "daysListed", "sat")) &&
       marks.slice(at + 1).every(({ senses, period }) => period !== undefined || senses.flags.has("filler")),
     as: { cues: ["listed"] },
+  },
+  {
+    // "Did i get paid for the dresser": whether it is paid
+    of: /^paid for$/,
+    when: ({ before, first }) =>
+      /^(?:did|have|has)$/.test(first) && /\b(?:get|got|gotten)$/.test(before?.text ?? ""),
+    as: { cues: ["paidUp"] },
+  },
+  {
+    // "What came in the door moneywise": money, and no piece
+    of: /^(?:came|come|comes) (?:in|into) (?:in )?the (?:door|shop)$/,
+    when: ({ marks }) => marks.some((mark) => has(mark, "money")),
+    as: { cues: ["revenue"] },
   },
   {
     // "Which kind pays the best"

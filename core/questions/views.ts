@@ -43,7 +43,7 @@ interface ViewRule {
 
 /** Words that may stand beside a period without asking for anything else. */
 const BARE = new Set(
-  "how hows howd was is are did for in of the so far what whats about and my i am we please show me now today till date to then come comes came add adds added up amount amounts amounted total totals tally shape work worked".split(
+  "how hows howd was is are did for in of the so far what whats about and my i am we please pls plz thx ty show me now today till date to then come comes came add adds added up amount amounts amounted total totals tally shape work worked".split(
     " ",
   ),
 );

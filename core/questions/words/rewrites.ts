@@ -30,6 +30,31 @@ export const REWRITES: readonly (readonly [from: RegExp, to: string])[] = [
     /^(?!(?:is|are|has|have|did|was|were|what|which|how|who|when|where|why|do|does|any|anything|list|show|so|and|whats|wheres)\b)((?:the |my |our )?(?:[\w#]+ ){0,2}[\w#]*[^s\s]) (gone|sold|listed|finished|done|started|posted|up)(?: yet[.?! ]*| already[.?! ]*|\?+ ?)$/,
     "is $1 $2",
   ],
+  [
+    /^(made|sold|bought|listed|finished|spent|paid) (more than|over|at least|less than|under) (\$?\d+.*)\?\s*$/,
+    "did i $1 $2 $3",
+  ],
+  [
+    /^have (?:i|we) (sold|bought|finished|listed|flipped) (\d+)(?: yet| already| so far)*(?=$|[,.?! ]*$)/,
+    "have i $1 at least $2 pieces",
+  ],
+  [/\bis (\$?\d+) (?:ok|okay|alright|fair|good|reasonable) for\b/, "is $1 a good price for"],
+  // "The mirror, is it on hold"
+  [
+    /^((?:the |my )?(?:[\w#]+ ){0,2}[\w#]+), ((?:is|was|did|has|does|when|where|who|what|how)\b.*?) (?:it|that one|that)\b(.*)$/,
+    "$2 $1$3",
+  ],
+  [/^(year|month|week|quarter) so far\b/, "this $1 so far"],
+  [/\bwhat (?:%|percent|percentage) off\b/, "how much discount"],
+  [/\b(best|worst|top|favorite) spots?\b/, "$1 place"],
+  [
+    /\bdid (.+?) (?:go up|rise|increase|grow|climb) from (.+?) to (.+?)[.?! ]*$/,
+    "was $1 more in $3 than in $2",
+  ],
+  [
+    /\bdid (.+?) (?:go down|fall|decrease|shrink|drop) from (.+?) to (.+?)[.?! ]*$/,
+    "was $1 less in $3 than in $2",
+  ],
   [/^hows (.+) do[.?! ]*$/, "how did $1 do"],
   [/\b(profit|money|sales|cost|time|price|dollar|spending)wise\b/, "$1 wise"],
   [/\b(?:that |which )?(?:didnt|did not|never) (?:come|came|get bought|come in) (from|off) /, "not from "],
