@@ -100,8 +100,10 @@ function withThrownIn(drafts: readonly Draft[]): readonly Draft[] {
 /** "desk 30 and chair 10, both bought at the thrift store": the verb behind the last is that of all. */
 function withVerbOfAll(drafts: readonly Draft[]): readonly Draft[] {
   const last = drafts.at(-1);
-  if (!last || last.trouble || !bears(last.kind, "one end for several")) return drafts;
-  if (!last.clause.tokens.some(({ text }) => ALL_OF_THEM.has(text))) return drafts;
+  if (!last || last.trouble) return drafts;
+  const isSaidOfAll =
+    bears(last.kind, "one end for several") && last.clause.tokens.some(({ text }) => ALL_OF_THEM.has(text));
+  if (!isSaidOfAll && !isVerbLast(last)) return drafts;
   const told = drafts.map((draft) =>
     draft.trouble?.kind === "noVerb" ? (draft.could.find(({ kind }) => kind === last.kind) ?? draft) : draft,
   );
@@ -112,6 +114,10 @@ function withVerbOfAll(drafts: readonly Draft[]): readonly Draft[] {
     .slice(0, -1)
     .map((draft) => (draft.kind === last.kind ? { ...draft, fields: { ...said, ...draft.fields } } : draft));
 }
+
+/** "table 160, bench 55 listed": the verb that ends a list of prices is that of all of them. */
+const isVerbLast = ({ clause: { tokens, head }, fields }: Draft): boolean =>
+  head !== undefined && tokens.at(-1) === head && fields["price"] !== undefined;
 
 /** "hutch: sanding 1h, paint 12, desk: wax 9": every clause behind a piece and its mark is about that piece. */
 function withTopic(drafts: readonly Draft[]): readonly Draft[] {

@@ -57,7 +57,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "bob gave me 40 for the desk",
   ],
   [
-    "^ [<art>? <kin>|<new>|<person>|<place>] gave me|us <art>? <any>? <piece>",
+    "^ [<art>? <kin>|<new>|<person>|<place> at|from|in|down? <art>? <place>|<plain>?] gave me|us <art>? <any>? <piece>",
     "giver",
     "bob gave me a dresser",
   ],

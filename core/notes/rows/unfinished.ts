@@ -10,6 +10,22 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "free rocker off the curb, needs a new seat",
   ],
   [
+    "^ … <~buy>|<~sell>|<~list> [# things|pieces|items|stuff|things_today|pieces_today|more|of_them today|this_morning|tonight|yesterday|so_far? :|-]",
+    "word",
+    "sold 3 things today: lamp 20, chair 35, mirror 15",
+  ],
+  // What somebody else was rid of, and we took.
+  [
+    "<~buy> … <piece> [that|which|someone|somebody|they|he|she|people|<art>|<person>|<new>* was|were|had|is|are|wanted_to? <~retire>|throwing|getting_rid_of|putting|leaving|left out|away|behind|on|at|by|<art>|<place>*] ;",
+    "word",
+    "husband brought home a table someone was throwing out",
+  ],
+  [
+    "^ [someone|somebody|they|he|she|people|<art>? <person>|<new>|<place> was|were|is|are|had <~retire>|throwing|getting_rid_of|putting|leaving out|away?] <art>? <piece> … <~buy>",
+    "word",
+    "someone was throwing out a desk, grabbed it",
+  ],
+  [
     "<time> … [and|but|it|they|still|just* needs|need|could_use|wants|has_to|have_to|needs_to|need_to <word>* <word>|<coats>] ;",
     "word",
     "stripped the end table 1.5 hr and it still needs stain",

@@ -5,7 +5,7 @@ import { wordSet } from "./words.ts";
 export const SKIPPED: ReadonlySet<string> = new Set(
   (
     "the a an my our note notes entry entries expense cost costs thing one ones amount price from on for of at in with i it we this please pls oh oops " +
-    "no nope wait sorry actually really and ok okay hey um uh just only all total purchase's record by as was were is are , . ! - : ; hours hour time " +
+    "hmm hm oof ugh no nope wait sorry actually really and ok okay hey um uh just only all total purchase's record by as was were is are , . ! - : ; hours hour time " +
     "morning afternoon evening earlier before under off out books list ledger records about saying date day method correction correct correcting typo"
   ).split(" "),
 );
