@@ -45,7 +45,7 @@ import {
   withAskingPrice,
   withoutPart,
 } from "./unnamed.ts";
-import { askWhich, type Deciding, labelOfWhole, standingOf } from "./whole.ts";
+import { askOfList, askWhich, type Deciding, labelOfWhole, standingOf } from "./whole.ts";
 
 const verbByKind = new Map<string, Verb>(verbs.map((verb) => [verb.kind, verb as unknown as Verb]));
 
@@ -136,6 +136,7 @@ function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decisio
       : { kind: "refuse", why };
   }
   const left = standing.length === 1 ? (unclear?.left ?? []) : [];
+  if (unclear?.rest?.length) return { kind: "ask", ask: askOfList(promptOf(why, []), standing, unclear) };
   return { kind: "ask", ask: askWhich(promptOf(why, unclear?.left ?? []), standing, { left }) };
 }
 
@@ -271,13 +272,31 @@ function isNextStep(
  */
 export function mattersOf(readings: readonly Reading[], said: string): Matter[] {
   const matters: Matter[] = [];
-  for (const reading of readings) {
+  for (const reading of listsOf(readings)) {
     const last = matters.findLast((matter) => hasPieces(matter.reading));
     if (last && (reading.follows || isWorkOn(reading, last.reading))) last.waiting.push(reading);
     else matters.push(newMatter(reading, said));
   }
   return matters;
 }
+
+/** "rummage sale: chair 15, 2 lamps 3 each": what has no verb in one line is asked about once, and not piece by piece. */
+function listsOf(readings: readonly Reading[]): Reading[] {
+  const lists: Reading[] = [];
+  for (const reading of readings) {
+    const first = lists.at(-1);
+    if (first && isVerbless(first) && isVerbless(reading) && first.line === reading.line)
+      lists[lists.length - 1] = { ...first, rest: [...(first.rest ?? []), reading] };
+    else lists.push(reading);
+  }
+  return lists;
+}
+
+const isVerbless = (reading: Reading): reading is ReadingOf<"unclear"> =>
+  reading.kind === "unclear" &&
+  reading.why === whyOf({ kind: "noVerb" }) &&
+  reading.could !== undefined &&
+  reading.rest?.length !== 0;
 
 /** "started the desk", and on the next line "1.5h sanding". */
 function isWorkOn({ kind, missing, line }: Reading, before: Reading): boolean {

@@ -1,6 +1,6 @@
 import type { Books, Piece } from "../books/books.ts";
 import { labelOf } from "../books/label.ts";
-import type { Mention, Reading } from "../notes/reading.ts";
+import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import type { Verb } from "../verbs/verb.ts";
 import type { Ask, Choice, Decision, Desk } from "./decision.ts";
 import { cannotBe } from "./decision.ts";
@@ -95,6 +95,41 @@ export function askWhich(
   });
   return { prompt, wants: "choice", choices: [...choices, NONE_OF_THESE] };
 }
+
+/** Buttons for a whole list, beside "One by one" and "None of these". */
+const LISTS_MAX = 2;
+
+/** Whether all of a list was bought, listed or sold; the last resort asks of each by itself. */
+export function askOfList(prompt: string, standing: readonly Standing[], list: ReadingOf<"unclear">): Ask {
+  const { rest = [], ...first } = list;
+  const all = standing.slice(0, LISTS_MAX).map(({ reading, label }): Choice => {
+    const others = rest.map((each) => alike(each, reading));
+    const words = PICKED_BY[reading.kind] ?? [];
+    return {
+      label: `${label}, and ${rest.length} more`,
+      words: [...words, ...words.map((word) => `${word} all`), "all"],
+      effect: { kind: "instead", readings: [reading, ...others] },
+    };
+  });
+  const apart: Choice = {
+    label: "One by one",
+    words: ["one by one", "each", "separately"],
+    effect: { kind: "instead", readings: [first, ...rest].map((each) => ({ ...each, rest: [] }) as Reading) },
+  };
+  return { prompt, wants: "choice", choices: [...all, apart, NONE_OF_THESE] };
+}
+
+/** One of a list, read as the first was, on its day and from its place. */
+function alike(each: Reading, first: Reading): Reading {
+  const options = each.kind === "unclear" ? (each.could ?? []) : [];
+  const same = options.find(({ kind }) => kind === first.kind);
+  if (!same) return each;
+  const shared = Object.entries(first).filter(([field]) => SHARED.has(field));
+  return { ...Object.fromEntries(shared), ...same } as Reading;
+}
+
+/** What is said of a list once, and holds for all of it. */
+const SHARED: ReadonlySet<string> = new Set(["date", "source", "by", "method", "buyer", "place"]);
 
 /** "Sold #2 desk 140.00": a reading in words of the books. */
 export function labelOfWhole(

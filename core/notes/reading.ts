@@ -67,6 +67,8 @@ export interface ReadingFields {
     left?: string[];
     /** Nothing is left over: where the books leave one of them standing, it is that. */
     byBooks?: true;
+    /** The rest of a list that says no verb: pieces with their prices, unclear in the same way; empty: asked by itself. */
+    rest?: Reading[];
   };
 }
 

@@ -287,3 +287,36 @@ describe("what cannot be recorded is said plainly and changes nothing", () => {
     expect(chat.statement()).toEqual(before);
   });
 });
+
+describe("a list that says no verb", () => {
+  test("is asked about once, and one press records all of it from the place said first", () => {
+    const asked = chat.say("rummage sale: wingback chair 15, 2 lamps 3 each, plant stand 4");
+    expect(asked.buttons.map(({ label }) => label)).toEqual([
+      "Bought wingback chair 15.00, rummage sale, and 2 more",
+      "One by one",
+      "None of these",
+    ]);
+    chat.press(/2 more/);
+    const pieces = [...chat.ledger.books.pieces.values()];
+    expect(pieces.map(({ name, price, source }) => [name, price, source])).toEqual([
+      ["wingback chair", 1500, "rummage sale"],
+      ["lamp", 300, "rummage sale"],
+      ["lamp", 300, "rummage sale"],
+      ["plant stand", 400, "rummage sale"],
+    ]);
+    expect(chat.ledger.questions.everyOpen()).toEqual([]);
+  });
+
+  test("is asked about piece by piece where that is wanted", () => {
+    chat.say("bought desk 30");
+    chat.say("desk 120, stool 8");
+    chat.press("One by one");
+    chat.press("Listed #1 desk at 120.00");
+    chat.press("Bought stool 8.00");
+    const pieces = [...chat.ledger.books.pieces.values()];
+    expect(pieces.map(({ name, listPrice }) => [name, listPrice])).toEqual([
+      ["desk", 12000],
+      ["stool", null],
+    ]);
+  });
+});
