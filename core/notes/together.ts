@@ -34,6 +34,8 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
     if (supposed) return readingOf(unclearDraft(draft.clause, { kind: "intention" }), index);
     if (isBalanceOfSale(draft, last))
       return readingOf(unclearDraft(draft.clause, { kind: "loanAlone" }), index);
+    if (isOwnDeposit(draft, kept[at - 1]))
+      return readingOf(unclearDraft(draft.clause, { kind: "own deposit" }), index);
     supposed = isSupposition(draft);
     // "started on it and put in 45 min"
     draft.takesBefore ||= isOfIt && !before && isLeftOut(draft) && draft.kind !== "buy";
@@ -312,6 +314,12 @@ function isBalanceOfSale({ kind, clause }: Draft, before: Draft | undefined): bo
   return (
     kind === "statement" && !clause.signs.has("loan") && (before?.kind === "hold" || before?.kind === "sell")
   );
+}
+
+/** "bought a dresser, put 40 down": the owner's own money. */
+function isOwnDeposit({ kind, fields, clause }: Draft, before: Draft | undefined): boolean {
+  const isOpen = before?.kind === "buy" && before.fields["price"] === undefined;
+  return kind === "hold" && isOpen && fields["pieces"] === undefined && !clause.signs.has("person");
 }
 
 const isFiller = ({ roles }: Tok): boolean => roles.filler === true && roles.hedge === undefined;

@@ -72,6 +72,14 @@ function standing(piece: Readonly<Piece>, desk: Desk): string {
 
 /** The facts of a piece, the more telling first. */
 export const PIECE_FACTS: readonly PieceFact[] = [
+  {
+    // "what is the desk held at", "what did kim agree to pay for it"
+    name: "agreed price",
+    when: (f) => f.has("agreed"),
+    takes: [...ALWAYS, "agreed", "held", "asking", "listed", "price", "paid", "sold", "fared"],
+    of: ({ hold, gone }) => (gone || hold === null || hold.agreed === null ? null : amountText(hold.agreed)),
+    told: "agreed at",
+  },
   day("returned", "came back", (piece, { index }) => index.of(piece.number).returned),
   day("kept", "kept", (piece) => (piece.gone === "kept" ? piece.goneOn : null)),
   day("scrapped", "scrapped", (piece) => (piece.gone === "scrapped" ? piece.goneOn : null)),
@@ -245,6 +253,8 @@ function unknownWords(piece: Readonly<Piece>, fact: PieceFact, desk: Desk): stri
     if (piece.gone !== "sold" || fact.name === "asking price")
       return `${goneWords(piece.gone)} ${showDay(piece.goneOn!, desk.today)}`;
   }
+  if (fact.name === "agreed price")
+    return piece.gone ? goneWords(piece.gone).replace(/^was /, "") : "no price agreed on";
   if (fact.name === "time worked") return "no hours noted, not sold";
   return fact.told === "to" || fact.told === "from" || fact.told === "paid by"
     ? "not noted"

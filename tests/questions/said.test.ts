@@ -477,3 +477,17 @@ test.each([
 ])("%s: refused by the word", (question) => {
   expect(asked(question).understood).toBe(false);
 });
+
+test.each([
+  ["what is #1 held at", "#1 dresser: agreed at 250.00"],
+  ["what did kim agree to pay for the dresser", "#1 dresser: agreed at 250.00"],
+  ["whats the agreed price on the dresser", "#1 dresser: agreed at 250.00"],
+  ["what is the lamp held at", "#2 lamp: no price agreed on"],
+])("the price agreed on: %s", (question, told) => {
+  const own = openChat();
+  for (const note of ["bought dresser 60", "listed dresser 275", "bought lamp 8", "listed lamp 40"])
+    own.say(note);
+  own.say("kim put 50 down on the dresser, agreed on 250");
+  expect(own.say(question).text).toBe(told);
+  own.end();
+});

@@ -1,11 +1,11 @@
-import { type Clause, placeAfter, type Tok } from "../clause.ts";
+import { type Clause, placeAfter, placeBefore, type Tok } from "../clause.ts";
 import { type Draft, draft } from "../draft.ts";
 import { goodsIn } from "../judging/buying.ts";
 import { unpricedIn } from "../judging/spending.ts";
 import type { Mention } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
 import { INTENDED, NO_SALE, PRICE_TO, SALE_SAID } from "../words/deals.ts";
-import { ARTICLES_WIDE } from "../words/links.ts";
+import { ARTICLES_WIDE, BEFORE_AGREED } from "../words/links.ts";
 import { ASKS_FOR } from "../words/money.ts";
 import { as, changed, type Held, itself, MEASURED, type Offer } from "./held.ts";
 
@@ -173,12 +173,23 @@ const isOurAsking = ({ tokens, signs }: Clause): boolean =>
 
 const AGREES = /^(?:agreed|agrees|settled)\b/;
 
+/** "agreed to 250", "a price of 250 was agreed": and not to split it, or to come at 5. */
+function isAgreedPrice({ text, roles }: Tok, at: number, tokens: readonly Tok[]): boolean {
+  if (roles.hedge !== "intention" || !AGREES.test(text)) return false;
+  if (tokens[at + 1]?.text === "price") return true;
+  const [behind, before] = [
+    placeAfter(tokens, at + 1, BEFORE_AGREED),
+    placeBefore(tokens, at - 1, BEFORE_AGREED),
+  ];
+  return tokens[behind]?.kind === "amount" || tokens[before]?.kind === "amount";
+}
+
 /** "she agreed to 250 for the dresser": what it is held at, or has gone for; null where nobody agreed. */
 function asAgreed(held: Held): Draft[] | null {
   const { clause, amounts, pieces, made } = held;
   const [price, ...others] = amounts;
-  const isAgreed = clause.tokens.some(({ text, roles }) => roles.hedge === "intention" && AGREES.test(text));
-  if (!isAgreed || price === undefined || others.length > 0 || made?.kind === "buy") return null;
+  if (!clause.tokens.some(isAgreedPrice) || price === undefined || others.length > 0 || made?.kind === "buy")
+    return null;
   const offered = [as("hold", { agreed: price }, held), as("sell", { price }, held)];
   return pieces ? offered : offered.map((each) => ({ ...each, takesBefore: true }));
 }

@@ -21,7 +21,8 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
   if (fields.deposit !== undefined && isOfPiece(clause)) return { kind: "twoNumbers" };
   if (says(clause, /^(?:returned|refunded|gave back|kept)$/) || isGivenBack(clause))
     return { kind: "unknown" };
-  if (fields.deposit !== undefined && isOwnDeposit(clause)) return { kind: "anotherPerson" };
+  if (fields.deposit !== undefined && isOwnDeposit(clause) && !isTheirs(fields, clause))
+    return { kind: "anotherPerson" };
   // "set aside for sanding", "up front for painting a desk"
   const isForWork = ({ text, roles }: Tok): boolean =>
     text === fields.buyer && (roles.labor || roles.supply) !== undefined;
@@ -66,6 +67,12 @@ function isOfPiece({ tokens }: Clause): boolean {
 
 const isBuyer = ({ text, roles }: Tok): boolean =>
   roles.actor === "buyer" && !text.split(" ").some((word) => HOUSEHOLD.has(word));
+
+/** "bench reserved for dana at 85, paid 20 deposit": for whom it is held agreed on a price, and paid. */
+const isTheirs = ({ buyer, agreed }: ReadingFields["hold"], { head }: Clause): boolean =>
+  buyer !== undefined &&
+  agreed !== undefined &&
+  /^(?:on hold|hold|held|reserved|spoken)\b/.test(head?.text ?? "");
 
 /** "paid 25 deposit on a hutch at the estate sale": the owner's own money, on a piece not bought yet. */
 function isOwnDeposit(clause: Clause): boolean {

@@ -13,7 +13,7 @@ const AGREES = "agreed|agrees|agree|settled|shook|shook_hands";
 const TO = "on|to|at|upon|for|pay|paying|a|the|price|of";
 const SAID = "final|full|total|sale|sales|selling|whole";
 const IN_ALL = "total|in_total|altogether|all_told|in_all|all_in|for_it|for_everything|for_all";
-const ALL_OF_THEM = "pair|set|both|both_of_them|all_of_them|all_of_it|whole_thing|lot";
+const ALL_OF_THEM = "pair|set|both|both_of_them|all_of_them|all_of_it|whole_thing|lot|<ofthem>";
 const OPENS = ",|-|(|.|and|but|with|at|for|a|an|the|our|is|was|it|its|thats|price";
 const REST = "balance|rest|remaining|remainder|other|another|last|final";
 const OWES =
@@ -24,7 +24,8 @@ const PICKUP =
 const LATER = "<day>|tomorrow|later|payday|next_week|next_month";
 const STILL_DUE =
   "due|left|remaining|to_go|to_come|still_due|still_owed|owed|owing|outstanding|to_pay|more|more_due|more_to_come";
-const NOW = "now|today|down|up_front|deposit";
+const NOW = "now|today|down|up_front|deposit|holding|earnest|earnest_money|down_payment";
+const OF_DEPOSITS = "in|deposit|deposits|held|so_far";
 
 /** A deposit said before: its verb first, or its money. */
 const DEPOSIT = [`${H} … $`, `$ ${NOW}`] as const;
@@ -70,20 +71,22 @@ export const HELD: readonly Row<NumberEffect>[] = [
     "hold the trunk for sam, we said 95, 15 down",
   ],
   [
-    `${HOLDING} … [for|at? $] ,|-|and|with|.* <any>* put|left|gave_me $ down|deposit ;`,
+    `${HOLDING} … [for|at? $ for|on? <art>? ${ALL_OF_THEM}?] ,|-|and|with|.* <any>* put|left|paid|gave_me|took $ down|deposit? ;`,
     "agreed",
     "desk on hold for 150, ben put 40 down",
   ],
   [
-    `${HOLDING} … [for|at? $] ,|-|and|with* <art>? $ deposit|down`,
+    `${HOLDING} … [for|at? $ for|on? <art>? ${ALL_OF_THEM}?] ,|-|and|with* <art>? $ deposit|down`,
     "agreed",
     "reserved the desk for ben at 150, 40 down",
   ],
   [
-    `${HOLDING} … [for|at? $] ,|-|and|with* <art>? deposit|deposit_of|down_payment of? $`,
+    `${HOLDING} … [for|at? $ for|on? <art>? ${ALL_OF_THEM}?] ,|-|and|with* <art>? deposit|deposit_of|down_payment of? $`,
     "agreed",
     "reserved the vanity for ana at 180, deposit 40",
   ],
+  [`${H} $ [of|out_of <art>? $]`, "agreed", "deposit 45 of 165 on desk"],
+  [`$ ${NOW} [of|out_of <art>? $]`, "agreed", "45 down of 165 on the desk"],
   // "60 total now" may be all that was put down.
   [
     `another|second|more|extra … $ … [$ ${IN_ALL} now|so_far?]`,
@@ -99,16 +102,25 @@ export const HELD: readonly Row<NumberEffect>[] = [
     "put 20 down on the desk, 60 total now",
     "20 down on the desk, 60 total so far",
   ]),
+  ...behindDeposit("[,|-|and* total|all|both deposits|deposit|down of|is|now|so_far|:* $]", "vague", [
+    "deposit 20 on lamp, total deposits 65",
+    "20 down on lamp, total deposits 65",
+  ]),
+  ...behindDeposit("[,|-|and|a|total|total_of|now|makes|thats* $ in|of deposits|deposit]", "vague", [
+    "deposit 20 on lamp, total of 65 in deposits now",
+    "20 down on lamp, thats 65 in deposits",
+  ]),
   // Of two amounts the one that is the whole.
   ...behindDeposit(`[,|-|(|and* ${WHO} said $ ${IN_ALL}? )?]`, "agreed", [
     "deposit 15 on the trunk, we said 95",
     "15 down on the trunk, we said 95",
   ]),
-  ...behindDeposit(`[,|-|(|and|for|at* $ ${IN_ALL} )?]`, "agreed", [
-    "desk deposit 40 cash, 150 total",
-    "40 deposit on the desk, 150 in all",
-  ]),
-  ...behindDeposit("[,|-|(|and|for|at* total|total_of|total_is :? $ )?]", "agreed", [
+  ...behindDeposit(
+    `[,|-|(|and|for|at|she|he|they|shes|hes|theyre|is|will|pays|pay|paying* $ ${IN_ALL} )?] !${OF_DEPOSITS}`,
+    "agreed",
+    ["desk deposit 40 cash, 150 total", "40 deposit on the desk, 150 in all"],
+  ),
+  ...behindDeposit(`[,|-|(|and|for|at|a* total|total_of|total_is :? $ )?] !${OF_DEPOSITS}`, "agreed", [
     "desk deposit 40, total 150",
     "40 down on the desk, total 150",
   ]),
@@ -130,7 +142,7 @@ export const HELD: readonly Row<NumberEffect>[] = [
   ]),
   // What of it is still to pay.
   ...behindDeposit(
-    `[,|-|(|and|with* he|she|they|will|still* ${OWES} me|us|still|the|his|her|another* ${REST}? $ ${WHEN}* ${PICKUP}* )?]`,
+    `[,|-|(|and|with* he|she|they|will|still* ${OWES} me|us|still|the|his|her|another* ${REST}? $ <method>? ${WHEN}* ${PICKUP}* )?]`,
     "owed",
     [
       "she put 30 down on the mirror and owes 60 at pickup",
@@ -138,7 +150,7 @@ export const HELD: readonly Row<NumberEffect>[] = [
     ],
   ),
   ...behindDeposit(
-    `[,|-|(|and|with|a|the|his|her|their* ${REST} of|is|:|will_be|due* $ ${STILL_DUE}? ${WHEN}* ${PICKUP}* )?]`,
+    `[,|-|(|and|with|a|the|his|her|their* ${REST} of|is|:|will_be|due* $ <method>? ${STILL_DUE}? ${WHEN}* ${PICKUP}* )?]`,
     "owed",
     ["put 50 down on the dresser, balance of 200 at pickup", "50 down on the dresser, rest of 200 on pickup"],
   ),
@@ -148,7 +160,7 @@ export const HELD: readonly Row<NumberEffect>[] = [
     ["deposit 40 on desk, 110 due at pickup", "desk: 40 deposit, 110 remaining"],
   ),
   ...behindDeposit(
-    `[,|-|(|and|with|plus|then|the|his|her|their* ${REST}? $ ${WHEN} ${PICKUP} ${PICKUP}* )?]`,
+    `[,|-|(|and|with|plus|then|the|his|her|their* ${REST}? $ <method>? ${WHEN} ${PICKUP} ${PICKUP}* )?]`,
     "owed",
     ["hold dresser, deposit 50 and 200 at pickup", "dresser on hold, 50 down and 200 on pickup"],
   ),
@@ -177,6 +189,11 @@ export const HELD: readonly Row<NumberEffect>[] = [
     `<new>|<person>|he|she|they [left|put|gave_me] $ on|for|toward|towards <art>? <piece> … ${REST}? $ ${STILL_DUE}`,
     "down",
     "ben left 40 on the desk, another 110 to come",
+  ],
+  [
+    `<new>|<person>|he|she|they [left|put|gave_me] $ on|for|toward|towards <art>? <piece> … ${REST}|${OWES} $`,
+    "down",
+    "jo put 20 on the lamp and will pay the remaining 45 saturday",
   ],
   [`${AGREES} … $ … <piece> [,|-|and|.*] $ down|deposit`, "passing", "agreed 100 for both chairs, 20 down"],
 ];

@@ -35,6 +35,9 @@ export const PREPOSITIONS = wordSet("for on to from at off with w of in by");
 /** What may stand before a noun that nobody listed. */
 export const BEFORE_UNLISTED = wordSet("a an the my some i we also");
 
+/** What may stand between "agreed" and the price. */
+export const BEFORE_AGREED = wordSet("on to at upon for pay a the price of was is");
+
 /** What may stand between such a noun and its price. */
 export const BEFORE_PRICE = wordSet("for at @ by to");
 

@@ -2223,6 +2223,11 @@ export const CUES = {
     "if i sold it all at list",
     "if i sold all of it at asking",
   ],
+  agreed: [
+    ...["agreed price", "price agreed", "price we agreed on", "price agreed on", "agreed"],
+    ...["agree on", "agreed on", "agree to", "agreed to", "agree to pay", "agreed to pay", "agree to for"],
+    ...["held at", "hold at", "on hold at", "held for how much", "settle on", "settled on"],
+  ],
   deposits: [
     "whose money",
     "whose cash",
