@@ -345,7 +345,7 @@ function addPart(
       ? "own"
       : isListedPrice(shape, joint, following) && isUnpriced(last, facts)
         ? "repeat"
-        : joins(shape, last, facts, joint[0]?.text === ",");
+        : joins(shape, last, facts, joint[0]?.text);
   const isDoubtful = way === "merge" && isPriceForBoth(last, shape, joint, facts);
   // "lamp 8 and desk and mirror 40": the price of the desk is still to come.
   const isPricedLater = isDoubtful && following !== undefined && isPiecePriced(following.tokens);

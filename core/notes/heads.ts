@@ -8,7 +8,7 @@ import { COUNTED } from "./words/verbs.ts";
 /** What the cutter needs to know of the verbs. */
 export interface VerbFacts {
   absorbs(kind: Kind, text: string): boolean;
-  takes(kind: Kind, slot: "money" | "pieces" | "minutes" | "miles" | "fee" | "price"): boolean;
+  takes(kind: Kind, slot: "money" | "pieces" | "minutes" | "miles" | "fee" | "price" | "what"): boolean;
 }
 
 const NO_HEADS: readonly Head[] = [];

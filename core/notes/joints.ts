@@ -8,7 +8,7 @@ import { isAmount, shapeOf } from "./shape.ts";
 import { CARRIED, TAKES_TIME } from "./words/times.ts";
 
 /** Whether a run without a verb says a kind of note by what it holds alone. */
-function standsAlone(shape: Shape, before: Shape, facts: VerbFacts, comma: boolean): boolean {
+function standsAlone(shape: Shape, before: Shape, facts: VerbFacts, joint: string | undefined): boolean {
   const { head } = before;
   if (shape.miles) return before.miles || !takesSlot(head, "miles", facts);
   // "sanded dresser and desk 2h": one job on both.
@@ -20,10 +20,12 @@ function standsAlone(shape: Shape, before: Shape, facts: VerbFacts, comma: boole
   if (shape.supply && shape.amount) {
     const waits = takesSlot(head, "money", facts) || takesSlot(head, "price", facts);
     // "bought armoire, paint 12": after a comma, and the number right behind it.
-    const isPricedAlone = comma && shape.pricedSupply && before.piece;
+    const isPricedAlone = joint === "," && shape.pricedSupply && before.piece;
     // "spent 2h on the desk and 14 on paint"
     const isWorked = before.duration && !before.supply;
-    return before.amount || isWorked || isPricedAlone || !(before.supply || waits);
+    // "lent the sander to bob, and screws 4": what is lent has no price.
+    const isOpen = before.supply && !takesSlot(head, "what", facts);
+    return before.amount || isWorked || isPricedAlone || joint === "." || !(isOpen || waits);
   }
   return shape.loan && shape.amount;
 }
@@ -114,7 +116,12 @@ function isMeasureOfIt(next: Shape, before: Shape, verb: Tok | undefined, facts:
 }
 
 /** How a run of tokens goes on from the clause before it. */
-export function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): "merge" | "own" | "repeat" {
+export function joins(
+  next: Shape,
+  cut: Cut,
+  facts: VerbFacts,
+  joint: string | undefined,
+): "merge" | "own" | "repeat" {
   const before = shapeOf(cut.tokens);
   const verb = before.head ?? cut.repeats;
   // "cleaned up and done, 45 min": the work, and that it is done.
@@ -149,7 +156,7 @@ export function joins(next: Shape, cut: Cut, facts: VerbFacts, comma: boolean): 
   // "bench is done, asking 80"
   if (next.asking && next.amount && !next.piece && verb && !takesSlot(verb, "price", facts)) return "own";
   const isPriced = before.amount || before.free;
-  if (standsAlone(next, { ...before, amount: isPriced, head: verb }, facts, comma)) return "own";
+  if (standsAlone(next, { ...before, amount: isPriced, head: verb }, facts, joint)) return "own";
   // "bought desk 20, 3 stools 5 each and a lamp for nothing"
   if (next.piece && (next.amount || next.free) && isPriced && verb && before.piece) return "repeat";
   if (next.piece && next.buyer && before.piece && before.buyer && verb) return "repeat";

@@ -10,7 +10,7 @@ import { type Draft, draft } from "./draft.ts";
 import { interpret, questionReading } from "./interpret.ts";
 import { corrects } from "./left-out.ts";
 import { lexed, lexedOf } from "./lexed.ts";
-import { mayMend, mendOf } from "./mends.ts";
+import { mayMend, mendOf, withoutReason } from "./mends.ts";
 import { newestMended, valueSaid } from "./newest.ts";
 import { inParts } from "./parts.ts";
 import { isQuestion } from "./questions.ts";
@@ -377,7 +377,9 @@ function standingReading(
   const at = { text: place.text, line: place.line };
   const since = from === undefined ? {} : { from };
   if (stop || known || every === undefined) {
-    const meant = standingOf(rest, stop === true, known === true);
+    // "cancel the sandpaper, returned it" takes back what was noted.
+    const isStopped = stop === true && tokens[0]!.text !== "cancel";
+    const meant = standingOf(isStopped ? withoutReason(rest) : rest, stop === true, known === true);
     if (!meant) return null;
     repeatedIn(tokens, units, today, place.trace);
     return { kind: "repeat", ...meant, ...(stop ? { stop } : {}), ...since, ...at } as Reading;

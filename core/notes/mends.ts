@@ -146,7 +146,7 @@ function removal(beside: readonly Tok[], told: readonly Tok[], today: Day): Mend
 }
 
 /** "sconces cost 18, forgot the tax": what holds nothing that a note is made of only says why. */
-function withoutReason(tokens: readonly Tok[]): readonly Tok[] {
+export function withoutReason(tokens: readonly Tok[]): readonly Tok[] {
   const at = tokens.findIndex(({ text }) => text === ",");
   const isReason =
     at >= 0 &&

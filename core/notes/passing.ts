@@ -26,13 +26,22 @@ const IN_PASSING: ReadonlySet<string> = new Set(["unknown", "left", "anotherPers
 
 /** A clause that could record nothing, in words that everybody uses: it says nothing of the facts beside it. */
 function isInPassing({ trouble, clause }: Draft): boolean {
-  if (!trouble || !IN_PASSING.has(trouble.kind) || (clause.signs.hints & HINTS.day) !== 0) return false;
-  return !MEASURES.some((sign) => clause.signs.has(sign)) && clause.tokens.every(saysNothing);
+  if (!trouble || !IN_PASSING.has(trouble.kind)) return false;
+  // "thats it for today" tells no day of what stands beside it.
+  const isOfOtherDay = (clause.signs.hints & HINTS.day) !== 0 && !clause.tokens.every(isOfToday);
+  if (isOfOtherDay) return false;
+  const isOthers = clause.tokens[0]!.roles.person === true;
+  return (
+    !MEASURES.some((sign) => clause.signs.has(sign) && !(isOthers && sign === "supply")) &&
+    clause.tokens.every(saysNothing)
+  );
 }
+
+const isOfToday = ({ kind, text }: Tok): boolean => kind !== "day" || text === "today";
 
 /** A mark, or a word that neither says a verb of the books nor turns one round. */
 export function saysNothing({ kind, text, roles, unknown }: Tok): boolean {
-  if (kind === "mark" || kind === "grain") return true;
+  if (kind === "mark" || kind === "grain" || kind === "day") return true;
   if (kind !== "word" || roles.hedge || roles.vagueTime) return false;
   if (roles.heads?.some((head) => !head.light && head.tail.length === 0)) return false;
   return !unknown || isEveryday(text);

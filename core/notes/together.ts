@@ -329,11 +329,23 @@ function isNewSentence(before: Clause, next: Clause): boolean {
   return /[.;!]/.test(next.line.slice(end, next.spans[next.tokens[0]!.from]!.start));
 }
 
+/** "bought 6 chairs 10 each, sold 2 of em 25 each": two of those chairs. */
+function nameThose(fields: Draft["fields"], before: readonly Mention[]): void {
+  const [one] = (fields["pieces"] as Mention[] | undefined) ?? [];
+  const [told, ...others] = before;
+  const { it, count, name } = one ?? {};
+  if (!it || count === undefined || name !== undefined || !told || others.length > 0 || told.it) return;
+  if (told.number !== undefined || (told.count ?? count) < count) return;
+  const { plural: _, set: __, ...mention } = told;
+  fields["pieces"] = [{ ...mention, count }];
+}
+
 const isLeftOut = ({ wantsPieces, fields }: Draft): boolean => wantsPieces && fields["pieces"] === undefined;
 
 function settledBy(draft: Draft, before: readonly Mention[] | undefined, fetched = false): Draft {
   for (const meant of draft.could)
     if (before && meant.takesBefore && isLeftOut(meant)) settledBy(meant, before);
+  if (before) nameThose(draft.fields, before);
   // Nothing is bought that was already there: "bought it for 40" still asks what, but for a piece just fetched.
   if ((draft.takesBefore || isLeftOut(draft)) && before && (draft.kind !== "buy" || fetched)) {
     draft.fields["pieces"] = before.map((mention) => ({ ...mention }));

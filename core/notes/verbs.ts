@@ -188,6 +188,7 @@ function build(): Language {
 
 const SLOTS_OF: Readonly<Record<string, readonly Slot[]>> = {
   money: ["money"],
+  what: ["what"],
   pieces: ["pieces", "bought"],
   minutes: ["minutes"],
   miles: ["miles"],

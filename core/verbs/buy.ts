@@ -241,7 +241,9 @@ export const buy = defineVerb({
         without: ["supply", "loan", "duration", "labor", "stream"],
       },
       {
-        say: ["gave", "handed", "paid"].flatMap((gave) => [`${gave} … for a`, `${gave} … for an`]),
+        say: ["gave", "handed", "paid"].flatMap((gave) =>
+          ["a", "an", "his", "her", "their"].map((whose) => `${gave} … for ${whose}`),
+        ),
         with: ["piece", "number"],
         without: ["supply", "loan", "duration", "labor", "stream"],
       },

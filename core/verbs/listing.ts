@@ -224,12 +224,13 @@ export const list = defineVerb({
     main: "price",
     needs: ["pieces", "price"],
     absorbs: ["asking", "up for", "up", "put", "ask", "price"],
-    // "put the desk on the truck" lists nothing.
-    judge: ({ pieces, price = 0 }, clause) =>
+    // "put the desk on the truck" lists nothing, "put it up for 240 on swapcircle" does.
+    judge: ({ pieces, price }, clause) =>
       isUpBySomething(clause) ||
-      (!pieces && isUpAlone(clause, price)) ||
+      (!pieces && isUpAlone(clause, price ?? 0)) ||
       (clause.head?.text === "put" &&
         clause.tokens.some(({ text }) => text === "on") &&
+        !(price !== undefined && says(clause, /^up(?: for| at)?$/)) &&
         !says(clause, BOARDS))
         ? { kind: "noVerb" }
         : null,

@@ -139,6 +139,7 @@ export const refund = defineVerb({
           ...["for a", "for an", "for the"].map((why) => `gave … back ${why}`),
           "gave back",
           "handed … back",
+          ...["had to give … back", "had to hand … back"],
           "handed back",
           "money back",
           "sent … back",

@@ -180,6 +180,12 @@ export const retire = defineVerb({
           "took … to the dump",
           "took … to dump",
           "hauled … to the dump",
+          ...[
+            "dropped … at the dump",
+            "dropped … off at the dump",
+            "left … at the dump",
+            "left … at the landfill",
+          ],
           ...["took … to the landfill", "hauled … to the landfill", "took … to the transfer station"],
           "took … to the curb",
           "put … on the curb",

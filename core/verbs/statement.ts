@@ -65,6 +65,13 @@ export const statement = defineVerb({
           "servicer says",
           "bank says",
           "bank says i owe",
+          ...[
+            "site says i owe",
+            "app says i owe",
+            "website says i owe",
+            "lender says i owe",
+            "portal says i owe",
+          ],
           "loan says",
           "loan website says",
           "loan site says",

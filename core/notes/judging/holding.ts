@@ -52,7 +52,7 @@ const isGivenBack = ({ tokens }: Clause): boolean =>
 const isPutDown = ({ tokens }: Clause): boolean =>
   tokens.some(
     ({ kind }, at) =>
-      kind === "amount" && /^(?:left|put|left me|gave me|sent me)$/.test(tokens[at - 1]?.text ?? ""),
+      kind === "amount" && /^(?:left|put|gave|left me|gave me|sent me)$/.test(tokens[at - 1]?.text ?? ""),
   );
 
 /** "deposit on the 150 couch": what the couch is to cost. */

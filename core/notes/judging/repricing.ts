@@ -87,7 +87,7 @@ export function judgePrice(
   }
   const sets =
     isFromOld ||
-    /^(?:to|down to|up to|at|now|is now|are now|now at|=)$/.test(preposition) ||
+    /^(?:(?:price )?(?:to|down to|up to|at|now)|is now|are now|now at|=)$/.test(preposition) ||
     SETS_PRICE.has(head);
   if (!sets) return { kind: raises ? "raiseBy" : "cutOrPrice" };
   return setPrice(fields, clause, token, found.cents);

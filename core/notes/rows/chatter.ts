@@ -25,6 +25,28 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "chat",
     "kids are driving me nuts, paint 13.20",
   ],
+  [
+    "^ [<plain>|<opinion>|<trait>|<new>|bills|loan|market|laundry|paint|long|slow|<word> day] ,|.|:|!|-",
+    "chat",
+    "bills day.. paid 190 on the car loan",
+  ],
+  [
+    "^ [curb_alert|curb_shopping|curb_watching|patience|persistence|early_start|waiting|haggling paid_off|pays_off]",
+    "chat",
+    "curb alert paid off: free rocker",
+  ],
+  ["^ [payday|pay_day] !on|for", "chat", "payday! 250 to the loan"],
+  [
+    "[and|so? thats|that_is|thats_it|that_was all|it|everything|the_lot? for|from now|today|tonight|me|us?] ;",
+    "chat",
+    "gloves 6.25, that's all for today",
+  ],
+  ["^ [too|so many|much !$ <any> <word>?] ;", "chat", "hutch is now 225, too many lowballers"],
+  [
+    "^ [i|we? went_to_the_dump|went_to_dump] ,|.|and",
+    "chat",
+    "went to the dump, fee 12, tossed the recliner",
+  ],
   // How it went, and why something was needed.
   [
     "^ [it? took|ran|was? way|much|a_lot|lot|a_bit|bit|far|a_little|little* longer|more|less|faster|quicker|harder|shorter|easier|heavier|worse|better than i|we|it? thought|expected|planned|figured|hoped|bargained_for] ;",

@@ -31,6 +31,12 @@ export type CorrectionEffect =
 
 const ROWS: readonly Row<CorrectionEffect>[] = [
   ["^ [get_rid_of] the|that $ <any>", "remove", "get rid of the 8 paint"],
+  [
+    "^ [get_rid_of] the|that|my drive|trip|sale|purchase|listing|note|entry",
+    "remove",
+    "get rid of that drive from friday",
+  ],
+  ["^ [get_rid_of] the|that|my <supply> from|on <day>", "remove", "get rid of the paint from friday"],
   ["[as is]", "none", "sold desk as is 140"],
   [
     "<supply> [wasnt|werent|was_not|were_not|isnt|arent|is_not|are_not for|on] <art>? <piece> ,|.|but|and* it|they|that? was|were|is|are|its|theyre|thats? for|on <art>? <piece> ;",

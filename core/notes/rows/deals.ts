@@ -224,7 +224,7 @@ const ROWS: readonly Row<DealEffect>[] = [
     "did a trade: lamp for mirror",
   ],
   [
-    "^ [even|straight|fair|traded_up|traded|swapped|swap|trade|swap_deal|a? trade|swap|deal|up? ,|:|-?] … <piece> … for|4|into|to_get|and_got|got|toward|towards … <piece>",
+    "^ [even|straight|fair|a? traded_up|traded|swapped|swap_deal|swap|trade|deal up? ,|:|-?] … <piece> … for|4|into|to_get|and_got|got|toward|towards … <piece>",
     "trade",
     "swap: desk for hutch",
   ],

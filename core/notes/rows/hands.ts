@@ -40,7 +40,7 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
   ["^ [<new>|<person>] tipped me|us", "word", "marge tipped me 5"],
   ["^ <art>? <trait>* <piece> [got] another|<time>", "word", "dresser got another 45 minutes today"],
   ["^ but|so|and|then* i|we? [got] <time> on|in", "word", "got 2 hours in on the bookcase"],
-  ["<time> … [with <art>? <kin>]", "word", "desk 5 hrs with dad"],
+  ["<time> … [with|w <art>? <kin>]", "word", "desk 5 hrs with dad"],
   ["<time>|<miles> … by [<art>? <kin>] ;", "ours", "2h on the desk by mom"],
   [
     "paid|pd|put|sent|threw|paying $ [down on|toward|towards] <art>? <any>? loan",
@@ -48,7 +48,7 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "paid 90 down on the loan",
   ],
   [
-    `paid|gave|pd|slipped|handed|tipped [<art>? <new>|<person>|<kin> next_door|down_the_street|across_the_street|down_the_road?] $ for|to|on|in ${WHAT_FOR}`,
+    `paid|gave|pd|slipped|handed|tipped|tossed [<art>? <new>|<person>|<kin> <new>|<person>? next_door|down_the_street|across_the_street|down_the_road?] $ for|to|on|in ${WHAT_FOR}`,
     "word",
     "gave bob 15 for gas",
   ],
@@ -157,7 +157,12 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "had a guy weld the bar cart 35",
   ],
   [
-    "paid|gave|pd|slipped|handed|tipped … $ for|to [!<supply> <labor>|<service>] ;",
+    "paid|gave|pd|slipped|handed|tipped|tossed … $ for|to [loading|hauling|carrying|moving|lifting|unloading|lugging] <art>? <piece>",
+    "service",
+    "slipped my cousin 20 for loading the hutch",
+  ],
+  [
+    "paid|gave|pd|slipped|handed|tipped|tossed … $ for|to [!<supply> <labor>|<service>] ;",
     "service",
     "gave bob 15 for sanding",
   ],

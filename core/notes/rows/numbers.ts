@@ -105,7 +105,9 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ],
   ["parking|meter|garage $ [for|, <time>]", "passing", "parking 12.75 for two hours"],
   ["^ drove <miles> ,|and? [<time>] ;", "passing", "drove 24 miles 40 min"],
-  ["<supply> [# <container>] $", "passing", "paint 2 cans 24"],
+  ["<supply> [,? # <container> ,?] $", "passing", "paint 2 cans 24"],
+  ["<supply> [, half? a? dozen|half_dozen ,?] $", "passing", "knobs, half a dozen, 21 bucks"],
+  ["<supply> [,? <ofthem> ,?] $", "passing", "knobs, eight of them, 20"],
   ["[size #] <supply>", "passing", "size 10 screws 4"],
   ["^ [# x|×] <supply>", "vague", "3 x paint 12"],
   ["<~buy>|<sell> … [$ of $] ;", "vague", "bought dresser 40 of 50"],
@@ -155,6 +157,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["<several> … <eachof> ,? [<ofthem>]", "all", "sold the end tables at 25 each, 3 of them"],
   ["$ [for|,? the # of_them?] ;", "passing", "sold desk + chair, 130 the two"],
   ["<piece> … $ [for|,? <ofthem>] ;", "all", "pair of lamps sold 40 for both"],
+  ["<piece> … $ [for <ofthem>] ,|.|and|but", "all", "bought a bureau and a stool 70 for both, drove 19 mi"],
   ["^ <sell> [one|another_one|another|something] for|at|,? $", "passing", "sold one for 45"],
   // What it was before, what was asked, what it is worth.
   ["<verb> … [worth $]", "passing", "donated 3 chairs worth 60"],
@@ -229,6 +232,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "workshop 80 cash two students",
   ],
   ["<list>|now … $ [was|from|previously $] ;", "beside", "desk now 140 was 165"],
+  [
+    "<list>|<reprice>|now|is_now|down_to … $ [,? it? was|were|used_to_be|formerly|previously|instead_of|originally at? $]",
+    "beside",
+    "the hutch is now 225, was 260",
+  ],
   ["[with|w # photos|pics|pictures|photo|pic]", "beside", "listed desk at 140 with 2 photos"],
   [
     "<~buy>|<~sell> … $ … [haggled|talked|negotiated|came_down from $]",
@@ -291,6 +299,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "sanded the crib an hour before dinner",
   ],
   // Times that are no work.
+  [
+    "^ [hauled|made|did|took|ran # loads|trips|runs|stops|rounds]",
+    "passing",
+    "hauled 3 loads, 88 miles total, 40 in gas",
+  ],
   ["[<time> ago]", "passing", "bought desk 40 15 min ago"],
   [
     "<~buy>|<~sell>|got|paid … [after|within|in|took|only|just|lasted|under <time>|<span>]",
@@ -364,6 +377,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "120 and 220 sandpaper 9",
   ],
   ["sandpaper|sanding_disc|sanding_discs|sanding_pad|sanding_pads [<grit>] ;", "vague", "sandpaper 220"],
+  [
+    "<piece> … [# drawer|drawers|tier|tiers|door|doors|leg|legs] $",
+    "passing",
+    "sold dresser 48 inch 6 drawer 165",
+  ],
   ["<buy> … [# drawer|tier|shelf|door|leg|piece|pc $] ;", "vague", "bought 5 drawer 40"],
   [
     "<buy> … $ … [second|2nd|another|other|got|one one|another? free]",

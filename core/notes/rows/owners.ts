@@ -77,6 +77,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "word",
     "kim took bench paid 40 cash",
   ],
+  [
+    "^ [<art>? <kin>|<person>|<new> <new>? bought|got|made|brought|treated|took me|us|everybody|everyone out? to|for? <art>? lunch|dinner|breakfast|supper|brunch|coffee|donuts|pizza|tacos|ice_cream|drinks|drink|beer|beers|burger|burgers|sandwich|sandwiches] !$",
+    "word",
+    "my sister bought me lunch. glue 5 for the desk",
+  ],
   // Who acts: kin for the shop, anybody else a buyer.
   ["^ [<art>? <kin> <verb> her|his|their] <piece>", "worker", "my sister sold her dresser 120"],
   ["^ [<art>? <kin> <new>?] " + GETS + "|<verb>|<light>", "ours", "dad picked up a bookcase 25"],
@@ -320,6 +325,27 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ["[signed_up|registered|enrolled for|in|to <art>? <word>? <stream>]", "cost", "signed up for workshop 120"],
   ["paid|spent $ for|to|on <art>? [<labor>|<word>? <stream>]", "cost", "paid 60 for a refinishing class"],
   ["bought|ordered|paid_for|buying|took <art>? [<stream>]", "cost", "bought ads for the booth 30"],
+  [
+    "<time> … <labor> <art>? [<part>|<supply> off|off_of|out_of|from] <art>? <piece>",
+    "word",
+    "45 min scraping veneer off the buffet",
+  ],
+  [
+    "^ [pulled|dragged|hauled|rescued|saved] <art>? <trait>|<opinion>* <piece> off|from|out_of <art>? curb|alley|dumpster|trash|roadside",
+    "word",
+    "pulled the sectional off the curb w my brother, free",
+  ],
+  [
+    "bought|got|grabbed him|her|them|everybody|everyone|us <art>? [!<piece> <word>] $",
+    "cost",
+    "bought him a burger 11.50",
+  ],
+  ["to|for <art>? [mom|dad|grandma|couple|family of #]", "name", "bunk bed sold to a mom of three, 155"],
+  [
+    "^ had_to|have_to|gotta|i|we* give|gave|hand|handed|send|sent [<new>|<person>|<kin>] $ back",
+    "word",
+    "had to give nell 20 back on the dresser",
+  ],
   // The way of paying, and what only looks like it.
   [
     "[by accident|text|phone|hand|lunch|dinner|noon|email|mail|surprise|myself|itself|chance|luck|weight|appointment|then|now|far|the_way|end_of_day|eod]",

@@ -118,7 +118,17 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "word",
     "drove out to get #14, 45 miles",
   ],
+  [
+    "[cut|cutting|trimmed|trimming|shortened|shortening|leveled|evened|tightened|tightening down|off|up|out? the|its|all|loose* <part> down|off|up|out?] on|of <art>? <piece> ,? <time>",
+    "labor",
+    "cut the legs down on the coffee table 25 min",
+  ],
   ["got|put|had <time> [in] on|<day>|;", "word", "got 2 hours in on the bookcase"],
+  [
+    "<time> … [,|-|(|. mostly|mainly|just|all <part>|<supply>|<word>* repair|repairs|work|prep|cleanup|touchups]",
+    "word",
+    "3 hrs on the buffet w dad, mostly veneer repair, veneer was 22",
+  ],
   // No time passed at it, and no time of ours.
   [
     "[no|zero|didnt_do_any|didnt_get_any|not_much|hardly_any|barely_any work|progress|movement|time|hours|<labor>] on|for|with|today|yet|done|to",
@@ -144,6 +154,26 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "[<stream> was|got|is|were|has_been cancelled|canceled|called_off|postponed|rained_out ,|so|and? no? $?]",
     "denial",
     "class was cancelled, no 90",
+  ],
+  [
+    "<retire>|<refund>|back … [,|-|bc|because|since|cause|as? it|they|that|he|she? didnt|wouldnt|doesnt|did_not|would_not|couldnt fit|match|work|go_with|like|want|need it|them|anything|her|his|the|up|down? <word>?]",
+    "word",
+    "daybed came back bc it wouldnt fit upstairs, gave em 140 back",
+  ],
+  [
+    "<retire> … [,|-|cause|because|bc|since? its|it_is|theyre|it|they was|were|is|are? just|way? too <opinion>|<trait>|<plain>|<new> to sell|part_with|let_go|give_up]",
+    "word",
+    "keeping the quilt rack, its too pretty to sell",
+  ],
+  [
+    "<sell> … [,|and|but|.? he|she|they wants|want|wanted|asked_for|would_like|is_looking_for more|others|another|other stuff|things|pieces|of|like|that|those|these|this|them|it*]",
+    "word",
+    "sold both end tables to a stager, 95, she wants more stuff like that",
+  ],
+  [
+    "<list>|<supply>|<reprice> … [,|and|. already|just? somebody|someone|people|folks|lady|guy|<bare> people|messages? already|just? messaged|texted|wrote|called|asked|is_asking|emailed already|me|us|about_it|right_away*]",
+    "word",
+    "boosted the armoire listing for 7 and somebody messaged already",
   ],
   // Things said of needs that take nothing from the fact before them.
   [

@@ -14,8 +14,10 @@ import {
   WHERE,
   WHICH_STREAM,
   WHOM,
+  WITH,
 } from "../words/names.ts";
 import { SERVICES } from "../words/parts.ts";
+import { HOUSEHOLD } from "../words/people.ts";
 import { OWN_SPOTS } from "../words/places.ts";
 import type { Fill } from "./filled.ts";
 
@@ -28,6 +30,8 @@ function nameEnd(clause: Clause, start: number): number {
     if (token.kind === "mark" || (token.kind !== "word" && token.kind !== "piece")) break;
     if (token.kind === "piece" && !isInName(clause, at)) break;
     if (token.roles.method && at > start) break;
+    // "at the church sale it was 12", "off the curb w my brother": the note goes on.
+    if (at > start && (IT_WAS_SAID.test(token.text) || isWithKin(clause.tokens, at))) break;
     if (ENDS_SOURCE.has(token.text) && !isAndSomebody(clause.tokens, at, start)) break;
     if (JOINS_NAME.has(token.text) && isEndAfter(clause, at)) break;
     if (token.roles.heads?.some((head) => !head.light) && at > start) break;
@@ -39,6 +43,11 @@ function nameEnd(clause: Clause, start: number): number {
   }
   return at;
 }
+
+const IT_WAS_SAID = /^it (?:was|is)$/;
+
+const isWithKin = (tokens: readonly Tok[], at: number): boolean =>
+  WITH.has(tokens[at]!.text) && HOUSEHOLD.has(tokens[afterArticles(tokens, at + 1)]?.text ?? "");
 
 /** "bob and sue": a second name, and nothing else behind it. */
 function isAndSomebody(tokens: readonly Tok[], at: number, start: number): boolean {

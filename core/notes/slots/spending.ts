@@ -47,10 +47,7 @@ export const what: Fill = (clause) => {
 function joinsSupplies(tokens: readonly Tok[], last: number, at: number): boolean {
   return tokens
     .slice(last + 1, at)
-    .every(
-      (token) =>
-        token.kind === "mark" || /^(?:and|&|,|some|the|a|more)$/.test(token.text) || isWhatWord(token),
-    );
+    .every((token) => /^(?:and|&|[+,/]|some|the|a|more)$/.test(token.text) || isWhatWord(token));
 }
 
 /** "2 cans of primer 36", "8 knobs 20": a count of supplies is no amount where an amount stands beside it. */

@@ -25,6 +25,7 @@ const STEMS: readonly (readonly [string, string])[] = [
   ["building", "built"],
   ["rebuilding", "rebuilt"],
   ["scraping", "scraped"],
+  ["peeling", "peeled"],
   ["patching", "patched"],
   ["filling", "filled"],
   ["drilling", "drilled"],

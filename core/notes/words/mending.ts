@@ -42,7 +42,7 @@ export const OLD: ReadonlySet<string> = new Set(["not", "instead", "rather"]);
 export const RENAMING: ReadonlySet<string> = new Set(["to", "as", "the", "a", "an", "into", "my", "it"]);
 /** Words before a value alone that correct the newest note: "i paid 25", "it took 2 hours". */
 export const VALUE_TOLD = wordSet(
-  "was i_paid cost_me it_cost_me it_cost i_gave it_took took_me it_took_me i_spent it_came_to came_to",
+  "was i_paid cost_me it_cost_me it_cost i_gave it_took took_me it_took_me i_spent it_came_to came_to no_i_mean no_i_meant nope_i_mean nope_i_meant",
 );
 /** What is put on top of a price: "plus 3 tax". */
 export const EXTRAS = wordSet("tax taxes");

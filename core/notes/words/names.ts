@@ -101,3 +101,6 @@ export const BEFORE_SOMEBODY = wordSet("with w to from give gave giving for trad
 
 /** What may end where somebody is placed: "the lady with the truck". */
 export const PLACING = wordSet("with in from on at");
+
+/** In whose company something was done. */
+export const WITH = wordSet("with w");
