@@ -157,7 +157,6 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["<several> … <eachof> ,? [<ofthem>]", "all", "sold the end tables at 25 each, 3 of them"],
   ["$ [for|,? the # of_them?] ;", "passing", "sold desk + chair, 130 the two"],
   ["<piece> … $ [for|,? <ofthem>] ;", "all", "pair of lamps sold 40 for both"],
-  ["<piece> … $ [for <ofthem>] ,|.|and|but", "all", "bought a bureau and a stool 70 for both, drove 19 mi"],
   ["^ <sell> [one|another_one|another|something] for|at|,? $", "passing", "sold one for 45"],
   // What it was before, what was asked, what it is worth.
   ["<verb> … [worth $]", "passing", "donated 3 chairs worth 60"],

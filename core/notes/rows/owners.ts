@@ -342,7 +342,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ],
   ["to|for <art>? [mom|dad|grandma|couple|family of #]", "name", "bunk bed sold to a mom of three, 155"],
   [
-    "^ had_to|have_to|gotta|i|we* give|gave|hand|handed|send|sent [<new>|<person>|<kin>] $ back",
+    "^ had_to|have_to|gotta|i|we* give|hand|send [<new>|<person>|<kin>] $ back",
     "word",
     "had to give nell 20 back on the dresser",
   ],

@@ -5,6 +5,11 @@ import { tableOf } from "./table.ts";
 
 const ROWS: readonly Row<TurnEffect>[] = [
   [
+    "<~buy> … $ … [,|and|but <art>? <piece> needs|need|could_use|wants <word>* <word>] ,|;",
+    "word",
+    "bought a bureau and a stool 70 for both, bureau needs new feet, drove 19 mi",
+  ],
+  [
     "<~buy> … <piece> … [needs|need|could_use|wants <word>* <word>] ;",
     "word",
     "free rocker off the curb, needs a new seat",
