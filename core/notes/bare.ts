@@ -9,7 +9,7 @@ import { centsIn } from "./slots/money.ts";
 import { wordsOf } from "./text.ts";
 import { meantBy, tokensOf } from "./tokens.ts";
 import { language } from "./verbs.ts";
-import { NEVER_MIND, NO, YES } from "./words/replies.ts";
+import { NEVER_MIND, NO, OF_ASKING, YES } from "./words/replies.ts";
 
 /*
  * Answers to an open question. Each reader claims the whole text, fillers aside, or gives null: then the text
@@ -42,6 +42,7 @@ function onlyToken(
 
 /** "35", "$35", "35 bucks", "thirty five", "12.50 cash": whole cents; "free" is 0 only where that is offered. */
 export function readBareMoney(text: string): Cents | null {
+  if (tokensOfAnswer(text).some((word) => OF_ASKING.has(word.text))) return null;
   const token = onlyToken(text, "amount", (word) => word.kind === "word" && word.roles.method !== undefined);
   if (!token || token.each) return null;
   return centsIn(token);

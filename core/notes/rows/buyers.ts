@@ -17,6 +17,12 @@ export const LEAVES =
 
 /** Buyers by what they are seen to do: leave money, come and pay, say no more; and a piece by what it brought. */
 export const BUYERS: readonly Row<OwnerEffect>[] = [
+  // What was asked of us, before what we paid.
+  [
+    "^ [<art>? <person>|they|he|she|seller|owner? wanted|wants|asked|asking|was_asking|were_asking was? $] ,|but|and* i|we? got_it_for|paid|bought|gave_him|gave_her|gave_them|talked_him_down_to|talked_her_down_to",
+    "word",
+    "he wanted 60 i paid 45 for a table",
+  ],
   [
     "^ [<art>? !<kin> <person>|<new> <new>? paid|gave|gave_me|gave_us|sent|sent_me|handed_me] $ to_hold|to_save|to_reserve <art>? <piece>",
     "buyer",

@@ -187,6 +187,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "seller wanted 80 for the highboy, got it for 55",
   ],
   [
+    "<~buy>|paid $ [,|-|but|,? he|she|they|seller|it? asking|asked|wanted|was_asking|were_asking was|price? $]",
+    "beside",
+    "paid 35 asking was 50, sideboard",
+  ],
+  [
     "<~buy>|<~sell>|got|paid … [it|they|that was|were $ new|retail|in_the_store|in_stores|in_store]",
     "beside",
     "bought desk 30, it was 150 new",

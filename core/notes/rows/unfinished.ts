@@ -19,6 +19,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "word",
     "sold 3 things today: lamp 20, chair 35, mirror 15",
   ],
+  [
+    "<~buy> … <piece> [that|which? i|we was|were|had|have|been|told|mentioned|wanted|saw|texted|looked* you|u? eyeing|wanting|watching|looking|told|talking|mentioned|seen|about|at|all_week|for_weeks|last_week|earlier|before*] $|,|;",
+    "word",
+    "bought that dresser i told you about 40",
+  ],
   // What somebody else was rid of, and we took.
   [
     "<~buy> … <piece> [that|which|someone|somebody|they|he|she|people|<art>|<person>|<new>* was|were|had|is|are|wanted_to? <~retire>|throwing|getting_rid_of|putting|leaving|left out|away|behind|on|at|by|<art>|<place>*] ;",
