@@ -1,5 +1,6 @@
 import type { Fact } from "../../core/books/facts.ts";
-import { decide, followUp, meant } from "../../core/decide/decide.ts";
+import { boughtLater } from "../../core/decide/bought-later.ts";
+import { decide, followUp, meant, wholeLabel } from "../../core/decide/decide.ts";
 import { type Effect, type Matter, newMatter } from "../../core/decide/decision.ts";
 import { mainAmountOf } from "../../core/decide/main-amount.ts";
 import { settle } from "../../core/decide/settle.ts";
@@ -110,6 +111,12 @@ function decideFact(turn: Turn, asSaid: Matter, belonging: Belonging): number[] 
       const { person: author, note } = turn;
       const result = turn.ledger.record({ note, author, facts: decision.facts, root: belonging.root });
       if (result.kind === "impossible") {
+        const dayDesk = { books: turn.ledger.books, today: turn.today };
+        const ask = boughtLater(reading, result.problem, dayDesk, (each) => wholeLabel(each, desk));
+        if (ask) {
+          openQuestion(turn, matter, ask, belonging.root);
+          return null;
+        }
         refuse(turn, matter, impossibleText(turn, result));
         return null;
       }

@@ -233,10 +233,15 @@ function onlyStanding(
   const standing = standingOf(could, desk, deciding, byBooks);
   const [first, ...others] = standing;
   if (!first) return {};
-  const isOnly = (byBooks || isPassed) && others.length === 0;
+  // "lamp to 22" of a lamp that is listed: its new price.
+  const isNewPrice = reading.byBooks === true && standing.every((each) => PRICINGS.has(each.reading.kind));
+  const isOnly = (byBooks || isPassed) && (others.length === 0 || isNewPrice);
   if (!isOnly && !isNextStep(reading, first.reading, desk)) return {};
   return { reading: first.reading, confirmed: first.confirmed };
 }
+
+/** Kinds of note that only say what is asked for a piece. */
+const PRICINGS: ReadonlySet<Reading["kind"]> = new Set(["reprice", "list"]);
 
 /** "sold 4 for 160" behind the purchase of six of a kind: four of them. */
 function countedOf(could: readonly Reading[], desk: Omit<Desk, "confirmed">): Reading | null {

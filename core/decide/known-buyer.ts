@@ -165,6 +165,17 @@ function readingsOf(
   const at = { ...place, ...(date ? { date } : {}) };
   const paid = { ...at, ...(method ? { method } : {}) };
   const isLost = says.has("out") || says.has("back") || says.has("kept");
+  if (says.has("comes") || says.has("moved"))
+    return of === "held" && isOtherDay(told, pieces)
+      ? [
+          {
+            kind: "hold",
+            until: told.until!,
+            ...(told.who === undefined ? {} : { buyer: told.who }),
+            ...place,
+          },
+        ]
+      : [];
   if (of === "held") {
     if (isLost) return says.has("never") ? [] : isOfOne ? backsOut(told, pieces, at) : [];
     return says.has("never") ? [] : paysForHeld(told, pieces, paid, books);
@@ -172,6 +183,11 @@ function readingsOf(
   if (isLost || says.has("fetched")) return [];
   return says.has("never") ? neverPays(told, pieces, at) : paysWhatIsOwed(told, pieces, paid);
 }
+
+/** "nell now comes saturday", "nell comes saturday" where she had said another day: kept for her until then. */
+const isOtherDay = ({ says, until }: Told, pieces: Pieces): boolean =>
+  until !== undefined &&
+  (says.has("moved") || pieces.some(({ hold }) => hold?.until && hold.until !== until));
 
 type Place = Pick<Reading, "text" | "line" | "date"> & { pieces: Mention[]; method?: string };
 type Pieces = Dealing["pieces"];
@@ -212,7 +228,9 @@ function paysForHeld({ who, says, amounts }: Told, pieces: Pieces, paid: Place, 
 function paysWhatIsOwed({ says, amounts }: Told, pieces: Pieces, paid: Place): Reading[] {
   const owed = owedByBuyers(pieces);
   const [amount, of, ...others] = amounts;
-  if (others.length > 0 || (of !== undefined && of !== owed)) return [];
+  // "20 of the 60", "another 20 from dana, 40 to go"
+  const isOfOwed = of === undefined || of === owed || (amount !== undefined && amount + of === owed);
+  if (others.length > 0 || !isOfOwed) return [];
   if (!says.has("paid") && (amount === undefined || !(says.has("from") || says.has("all")))) return [];
   const sum = amount ?? (says.has("half") ? Math.round(owed / 2) : says.has("all") ? owed : undefined);
   return [{ kind: "collect", ...(sum === undefined ? {} : { amount: sum }), ...paid }];

@@ -1,7 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
 import type { Day } from "../calendar.ts";
-import type { Cents } from "../money.ts";
+import { amountText, type Cents } from "../money.ts";
 import type { Tok } from "../notes/clause.ts";
 import { lexed } from "../notes/lexed.ts";
 import { pastDay } from "../notes/quantities/days.ts";
@@ -14,6 +14,7 @@ import {
   LOAN_MEANT,
   LOAN_STANDS,
   LOANWARD,
+  MEANT_BEFORE,
   OTHER_LOAN,
 } from "../notes/words/links.ts";
 import { UNNAMED_LOAN } from "./loans.ts";
@@ -37,9 +38,12 @@ export function toKnownLoan(text: string, { books, today, newest }: Said): Readi
   const other = said?.who === undefined ? otherLoan(names, newest) : undefined;
   const loan = said?.who ?? other;
   if (!said || loan === undefined) return null;
-  const meant = said.rest.trim();
-  // "that was for grad": the payment noted before.
-  if (said.who && meant.split(" ").every((word) => LOAN_MEANT.has(word)))
+  // "that was for grad", "that 150 was supposed to go to grad": the payment noted before.
+  const words = said.rest.trim().split(" ");
+  const sum = newest?.kind === "pay" && newest.amount !== undefined ? amountText(newest.amount) : "";
+  const isPast = words.some((word) => MEANT_BEFORE.has(word));
+  const told = isPast ? words.filter((word) => word.replace("$", "") !== sum.replace(/\.00$/, "")) : words;
+  if (said.who && told.every((word) => LOAN_MEANT.has(word)))
     return [{ kind: "mend", of: { kind: "pay", back: 1 }, to: { loan }, text, line: 0 }];
   const tokens = lexed(said.rest);
   const isOther = tokens.some(({ text: words }) => words.split(" ").some((word) => OTHER_LOAN.has(word)));

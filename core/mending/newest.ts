@@ -8,6 +8,7 @@ import { type Cents, show } from "../money.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { bears, language } from "../notes/verbs.ts";
+import { HOUSEHOLD } from "../notes/words/people.ts";
 import { otherThan } from "./changed.ts";
 import { canMend, type MendTo, mendFieldsOf } from "./fields.ts";
 import { isMeant, isOfWhat } from "./meant.ts";
@@ -26,11 +27,13 @@ export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null
   const { bare, to, ...rest } = reading;
   const root = past.touched();
   // "i never listed the trunk" names what it is about.
-  const isNamed = reading.removed === true && (reading.of?.pieces ?? reading.of?.what) !== undefined;
+  const isSaid = reading.removed === true || to?.by !== undefined;
+  const isNamed = isSaid && (reading.of?.pieces ?? reading.of?.what) !== undefined;
   const isNear = (each: Fact) => (isNamed ? past.isToday(each) : each.root === root);
   const fact = past.newest((each) => isNear(each) && isAbout(each, reading, desk));
   if (!fact || (bare && past.replied === null && !past.isToday(fact))) return null;
   const of = { fact: fact.id };
+  if (to?.who !== undefined) return { ...rest, of, to: whoIn(fact, to.who)! };
   if (to?.swap) return { ...rest, of, to: { [nameField(fact, to.swap.then)!]: to.swap.now } };
   const isCount = to?.pieces?.some(({ it }) => it) === true;
   if (isCount && fact.kind === "buy") return otherCount(reading, fact, to!.pieces!);
@@ -43,6 +46,12 @@ export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null
   if (to?.more === undefined) return { ...rest, of, ...(to ? { to } : {}) };
   const amount = (fact.amount ?? 0) + to.more;
   return amount < 0 ? null : { ...rest, of, to: { amount } };
+}
+
+/** "it was dad who bought it": whom it was sold to or is held for, else who of the household bought it. */
+function whoIn({ kind }: Fact, who: string): MendTo | null {
+  if (kind === "sell" || kind === "hold") return { buyer: who };
+  return kind === "buy" && HOUSEHOLD.has(who) ? { by: who } : null;
 }
 
 /** The field of a note that holds that name. */
@@ -121,6 +130,7 @@ function isAbout(fact: Fact, { of = {}, to, removed }: Mend, { books }: Looking)
   if (of.amount !== undefined && of.amount !== fact.amount) return false;
   if (removed) return isOfPieces(fact, of.pieces, books);
   if (to?.swap) return nameField(fact, to.swap.then) !== undefined;
+  if (to?.who !== undefined) return whoIn(fact, to.who) !== null;
   if (!to || !canMend(fact.kind, to) || isSameAs(fact, to)) return false;
   if (to.more !== undefined && fact.amount === undefined) return false;
   if (

@@ -85,6 +85,10 @@ function placeLeads({ tokens, signs }: Clause): boolean {
   return place >= 0 && tokens.findIndex((token) => token.kind === "piece") > place;
 }
 
+/** "lamp to 22": another price, or its first one. */
+const isOfPrice = (could: readonly Reading[]): boolean =>
+  could.length === 2 && could[0]!.kind === "reprice" && could[1]!.kind === "list";
+
 const CERTAIN: ReadonlySet<string> = new Set(["buyer", "eitherOf", "asking"]);
 
 /** The reading of a draft; of an unclear one, with the readings that it may mean. */
@@ -101,7 +105,7 @@ export function readingOf(made: Draft, line: number): Reading {
   if (could.length > 0) reading.could = could;
   if (made.left.length > 0) reading.left = [...made.left];
   // Nothing is left over: where the books leave one of them, it is that.
-  if (could.length > 0 && CERTAIN.has(made.trouble.kind)) reading.byBooks = true;
+  if (could.length > 0 && (CERTAIN.has(made.trouble.kind) || isOfPrice(could))) reading.byBooks = true;
   return reading as Reading;
 }
 

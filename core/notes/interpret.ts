@@ -291,7 +291,7 @@ function claimPickup({ tokens }: Clause): void {
     const next = tokens[at + 1];
     if (
       next?.kind === "day" &&
-      /^(?:pickup|pick up|picking up|picks up|picking it up|collecting)$/.test(token.text)
+      /(?:^| )(?:pickup|pick up|picking up|picks up|picking it up|collecting)$/.test(token.text)
     )
       claim(next);
   });

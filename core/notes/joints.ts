@@ -106,7 +106,9 @@ function isWhatFor(before: Shape, next: Shape, facts: VerbFacts): boolean {
 function isMeasureOfIt(next: Shape, before: Shape, verb: Tok | undefined, facts: VerbFacts): boolean {
   const isMeasure =
     next.duration !== next.miles && !next.piece && !next.amount && !next.supply && !next.pronoun;
-  const isOpen = before.piece && !before.amount && !before.duration && !before.miles;
+  // "hauled it home, 14 mi"
+  const isOf = before.piece || (before.pronoun && next.miles);
+  const isOpen = isOf && !before.amount && !before.duration && !before.miles;
   if (!isMeasure || !isOpen || (next.miles && before.supply)) return false;
   const isTook = next.duration && next.head !== undefined && TAKES_TIME.has(next.head.text);
   if (next.head && !isTook) return false;
@@ -155,6 +157,8 @@ export function joins(
   if (next.loan && next.amount && before.loan && before.amount && verb) return "repeat";
   // "bench is done, asking 80"
   if (next.asking && next.amount && !next.piece && verb && !takesSlot(verb, "price", facts)) return "own";
+  // "knobs 8.50 for the desk, chair was junk so trashed it"
+  if (next.piece && next.told && !next.amount && before.amount && before.piece) return "own";
   const isPriced = before.amount || before.free;
   if (standsAlone(next, { ...before, amount: isPriced, head: verb }, facts, joint)) return "own";
   // "bought desk 20, 3 stools 5 each and a lamp for nothing"

@@ -30,7 +30,7 @@ import { HINTS } from "./sign-bits.ts";
 import { signsOf } from "./signs.ts";
 import { withSlipsMeant } from "./slips.ts";
 import { centsIn } from "./slots/money.ts";
-import { isJoke, takesItselfBack } from "./takenback.ts";
+import { isJoke, takesItselfBack, withoutSlip } from "./takenback.ts";
 import type { Word } from "./text.ts";
 import { wordsOf } from "./text.ts";
 import { togetherOf } from "./together.ts";
@@ -127,6 +127,7 @@ function turned(all: Tok[], allUnits: Units, typed: Typed, today: Day, at: Place
   if (mend?.isSure) return [{ kind: "mend", ...mend.mend, ...place }];
   const noted = withBack(notesOf(tokens, units, typed, today, at), tokens, typed, today, at);
   if (mend) return mendOr({ kind: "mend", ...mend.mend, ...place }, noted);
+  if (noted.length === 1 && noted[0]!.back) return noted;
   return isShort ? withParts(noted, all, typed, today, at) : withWithin(noted, typed, today, at);
 }
 
@@ -182,7 +183,8 @@ function withBack(
     (others.length === 0 && reading.missing !== undefined && said.some(saysSame)) ||
     (others.length === 0 && (isUnclear || reading.missing?.includes("pieces") === true));
   // "wrong one, it was the vanity i sold" falls into parts.
-  const isCut = others.length > 0 && corrects(said[0]!.text) && !readings.some(isWholeNote);
+  const saysMore = readings.some(isWholeNote) && !said.some(isWrongPiece);
+  const isCut = others.length > 0 && (corrects(said[0]!.text) || isWrongPiece(said[0]!)) && !saysMore;
   const mayCorrect =
     isCut || (others.length === 0 && (isOpenToCorrection(reading) || said.some(correctsByItself)));
   // "no wait we kept it": the note before, told anew.
@@ -202,6 +204,9 @@ function withBack(
   if (back && others.length > 0) return [{ ...unclear({ kind: "unknown" }, { text, line }), back }];
   return back ? [{ ...reading, back }] : readings;
 }
+
+/** "oops wrong desk, i finished the pine one": no note beside the correction. */
+const isWrongPiece = ({ kind, text }: Tok): boolean => kind === "piece" && text.startsWith("wrong ");
 
 /** "only 90 min", "45 min, sorry": no measure of its own. */
 const correctsByItself = ({ hints }: Tok, at: number, { length }: { length: number }): boolean =>
@@ -254,7 +259,12 @@ function notesOf(tokens: Tok[], units: Units, typed: Typed, today: Day, place: P
   const behind = behindMisread(tokens);
   const [fix, ...more] = behind ? clausesOf(behind, unitsOf(behind), typed, today, { text, line }) : [];
   if (fix?.kind === "fix" && more.length === 0) return [{ ...fix, text }];
-  if (takesItselfBack(tokens)) return [unclear({ kind: "range" }, { text, line })];
+  if (takesItselfBack(tokens)) {
+    const kept = withoutSlip(tokens);
+    const [meant, ...others] = kept ? clausesOf(kept, unitsOf(kept), typed, today, { text, line }) : [];
+    const isWhole = meant !== undefined && others.length === 0 && meant.kind !== "unclear";
+    return [{ ...unclear({ kind: "range" }, { text, line }), ...(isWhole ? { could: [meant] } : {}) }];
+  }
   const deal = dealsOf(tokens, units, typed, today, place);
   if (deal) return deal;
   if (startsAsQuestion(tokens)) return [questionReading(clauseOf(tokens, typed, today), line)];

@@ -229,6 +229,9 @@ function change(
   const isDenied = old >= 0;
   if (isDenied && !takeOld(after.slice(old), said, today)) return null;
   if (Object.keys(said.to).length === 0) return null;
+  // "it was 4 chairs not 3": so many, and no other pieces.
+  const [counted, ...more] = said.to.pieces ?? [];
+  if (isDenied && (counted?.count ?? 0) > 1 && more.length === 0 && said.of.amount !== undefined) return null;
   if (!isNamed(said.of) && !said.isFee) return null;
   if (how === "denied" && !isDenied) return null;
   if (how === "either" && said.to.buyer === undefined && said.to.source === undefined) return null;

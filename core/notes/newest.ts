@@ -3,8 +3,8 @@ import type { Cents } from "../money.ts";
 import { type Tok, textOf } from "./clause.ts";
 import { headsOf } from "./heads.ts";
 import { besideSale, type Change, corrects, forgotten, isFee, isOpening, methodAlone } from "./left-out.ts";
-import { isSkipped, type Mend, type Of, side, takeOld, takeTo } from "./mended.ts";
-import type { ReadingFields } from "./reading.ts";
+import { isSkipped, type Mend, type Of, side, type To, takeOld, takeTo } from "./mended.ts";
+import type { Mention, ReadingFields } from "./reading.ts";
 import { newest } from "./rows/newest.ts";
 import { HINTS } from "./sign-bits.ts";
 import { centsIn } from "./slots/money.ts";
@@ -19,10 +19,13 @@ import {
   DENIED_VERBS,
   EXCUSED,
   EXTRAS,
+  FIELDS,
   FOR_IT,
   FORGOTTEN,
   IN_CLAUSE,
+  IS_NAMED,
   LINKS,
+  NOT_US,
   OLD,
   POINTING,
   STILL_NOT,
@@ -56,11 +59,15 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
   const isWrongOne = said[0]?.text === "wrong" && WRONG_ONES.has(said[1]?.text ?? "");
   const tokens = isWrongOne ? said.toSpliced(1, 1) : said;
   const isAsked = line.some(({ text }) => text === "?");
+  const right = isAsked ? null : rightPiece(said);
+  if (right) return { kind: "mend", of: { back: 1 }, to: { pieces: [right] } };
   if (tokens.length === 0 || tokens.length > TOKENS_MAX || isAsked) return null;
   const denied = undone(tokens);
   if (denied) return { kind: "mend", of: { back: 1, ...denied }, removed: true };
   const [first, ...others] = tokens;
   if (first?.each && others.length === 0) return eachWas(first);
+  const named = fieldNamed(tokens);
+  if (named) return { kind: "mend", of: { back: 1 }, to: named };
   const swap = nameForName(tokens);
   if (swap) return { kind: "mend", of: { back: 1 }, to: { swap } };
   const left = besideSale(tokens);
@@ -83,6 +90,16 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
     to === tokens.length && !opening.some(({ text: word }) => corrects(word) || POINTING.has(word));
   if (isBare && !canBeBare(change, told)) return null;
   return { kind: "mend", of: { ...change.of, back: 1 }, to: change.to, ...(isBare ? { bare: true } : {}) };
+}
+
+/** "oops wrong chair, i sold the pine one": the piece that it was; null where it is not said, or more is. */
+function rightPiece(said: readonly Tok[]): Mention | null {
+  const [wrong, ...rest] = said.slice(said.findIndex((token) => !isOpening(token)));
+  if (wrong?.kind !== "piece" || !wrong.text.startsWith("wrong ")) return null;
+  const [right, ...others] = rest.filter(
+    (token) => !isSkipped(token) && !isOpening(token) && headsOf(token).length === 0,
+  );
+  return right?.mention && others.length === 0 ? right.mention : null;
 }
 
 /** "75 sorry fat fingers", "18 miles i mean lol": how it came to be wrong, behind the word that corrects. */
@@ -180,12 +197,27 @@ function nameForName(tokens: readonly Tok[]): { now: string; then: string } | nu
     textOf(
       part
         .slice(part.findLastIndex(({ text }) => BEFORE_NAME.has(text)) + 1)
-        .filter(({ text }) => !ARTICLES.has(text)),
+        .filter(({ text }) => !ARTICLES.has(text) && !FIELDS[text] && !IS_NAMED.has(text)),
     ),
   );
   const isWords = said.every(({ kind, roles }) => kind === "word" && roles.method === undefined);
   return not > 0 && isWords && now && then ? { now, then } : null;
 }
+
+/** "the buyer was iris", "customer's name is bo": the name in a field of the newest note; null where it says more. */
+function fieldNamed(tokens: readonly Tok[]): To | null {
+  const said = tokens.filter(({ text }, at) => !(at === 0 && ARTICLES.has(text)));
+  const field = FIELDS[said[0]?.text ?? ""];
+  const from = said.findIndex(({ text }, at) => at > 0 && !IS_NAMED.has(text));
+  const name = from > 1 ? said.slice(from) : [];
+  const isName = name.length > 0 && name.length <= NAME_WORDS_MAX && name.every(isWordOfName);
+  return field && isName ? { [field]: textOf(name) } : null;
+}
+
+const NAME_WORDS_MAX = 2;
+
+const isWordOfName = ({ kind, unknown, roles }: Tok): boolean =>
+  kind === "word" && (unknown === true || roles.person === true);
 
 /** What a row makes of the newest note by the whole line; null where none does. */
 function byRow(tokens: readonly Tok[]): NewestMended | null {
@@ -198,9 +230,7 @@ function byRow(tokens: readonly Tok[]): NewestMended | null {
   if (effect === "buyer") {
     const who = tokens.findIndex(({ text }) => WHO.has(text));
     const buyer = tokens[who - 1]?.text;
-    return buyer === undefined
-      ? null
-      : { kind: "mend", of: { kinds: ["sell", "hold"], back: 1 }, to: { buyer } };
+    return buyer === undefined ? null : { kind: "mend", of: { back: 1 }, to: { who: buyer } };
   }
   if (effect === "more" || effect === "less") {
     const amount = tokens.find(({ kind }) => kind === "amount");
@@ -259,7 +289,8 @@ const isForgotten = ({ text }: Tok): boolean =>
 
 function changeIn(told: readonly Tok[], today: Day): Change | null {
   const by = householdIn(told);
-  if (by) return { to: { by } };
+  const pieces = told.flatMap(({ mention }) => (mention && !mention.it ? [mention] : []));
+  if (by) return { ...(pieces.length > 0 ? { of: { pieces } } : {}), to: { by } };
   if (isForgotten(told[0]!)) {
     const left = told.slice(1);
     const paid = methodAlone(left.filter((token) => !isOpening(token)));
@@ -287,7 +318,14 @@ function householdIn(told: readonly Tok[]): string | null {
   const named = told.filter(({ text }) => text !== "by" && text !== "my");
   const [only, ...more] = named;
   if (!only || !HOUSEHOLD.has(only.text)) return null;
-  const own = more.filter(({ text }) => !ACTED.has(text));
+  // "it was mom who bought the stool, not me"
+  const isWho = more.some(({ text }) => WHO.has(text));
+  const own = more.filter(
+    (token) =>
+      token.kind !== "piece" &&
+      ![ACTED, WHO, NOT_US].some((words) => words.has(token.text)) &&
+      !(isWho && headsOf(token).length > 0),
+  );
   // "uncle joe"
   if (own.length > 1 || own.some(({ unknown }) => !unknown)) return null;
   return [only, ...own].map(({ text }) => text).join(" ");

@@ -1,4 +1,4 @@
-import { placeBefore, type Tok, tokenBefore } from "./clause.ts";
+import { placeAfter, placeBefore, type Tok, tokenBefore } from "./clause.ts";
 import { countOf } from "./mentions.ts";
 import type { Mention } from "./reading.ts";
 import { HINTS } from "./sign-bits.ts";
@@ -8,6 +8,7 @@ import { ARTICLES } from "./words/filler.ts";
 import { AND, BEFORE_PRICE } from "./words/links.ts";
 import {
   ANOTHER,
+  AS_ONE,
   BE,
   EACH_ONE,
   FOR_ALL,
@@ -56,6 +57,7 @@ export function withPronouns(tokens: Tok[]): Tok[] {
       countedOf(tokens, at) ??
       both(tokens, at) ??
       allOf(tokens, at) ??
+      restOf(tokens, at) ??
       others(tokens, at) ??
       placed(tokens, at) ??
       eachOf(tokens, at) ??
@@ -175,11 +177,20 @@ function both(tokens: readonly Tok[], at: number): Found | null {
   const isTold = (token: Tok | undefined): boolean => token !== undefined && isOfStanding(token);
   const isAmount = next?.kind === "amount" || (isTold(tokens[from - 1]) && isPriced(tokens, from + 1));
   const isTime = next !== undefined && (next.kind === "day" || WHEN.has(next.text));
+  // "listed both, desk 90 hutch 160" goes on to name them.
+  const isMarked = next?.kind === "mark" || (isTime && tokens[from + 2]?.kind === "mark");
+  const isNamed =
+    isListing(tokens[at - 1]) && tokens.slice(from + 1).filter(({ kind }) => kind === "piece").length > 1;
   const isAlone = next === undefined || next.kind === "mark" || isVerb || isAmount || isTime;
   const isPair =
     tokens[from]!.text === "pair" && tokens[from - 1]?.text === "the" && isTold(tokens[from - 2]);
-  return (isPair || tokens[from]!.text === "both") && isAlone ? { mention, to: from + 1 } : null;
+  return (isPair || tokens[from]!.text === "both") && isAlone && !(isMarked && isNamed)
+    ? { mention, to: from + 1 }
+    : null;
 }
+
+const isListing = (token: Tok | undefined): boolean =>
+  isHeadOf(token, (kind) => kind === "list" || kind === "sell");
 
 /** "sold all three 75", "fabric 9 for all 3", "all four of them are done". */
 function allOf(tokens: readonly Tok[], at: number): Found | null {
@@ -200,6 +211,9 @@ function allOf(tokens: readonly Tok[], at: number): Found | null {
     next === undefined ||
     next.kind === "mark" ||
     next.kind === "duration" ||
+    next.kind === "day" ||
+    WHEN.has(next.text) ||
+    AS_ONE.has(next.text) ||
     isOfStanding(next) ||
     next.roles.method !== undefined ||
     isPriced(tokens, to);
@@ -305,6 +319,26 @@ function lastOnes(tokens: readonly Tok[], at: number): Found | null {
   const isFor = tokens[at - 1]?.text === "for" && (behind === undefined || behind.kind === "amount");
   if (count === null || count > OTHERS_MAX || !(isTold(behind) || isFor)) return null;
   return { mention: { other: true, count, ...(word === "last" ? LAST : {}) }, to: at + 3 };
+}
+
+/** "the rest of the stools", "rest of the chairs sold": those of the name that were not just spoken of. */
+function restOf(tokens: readonly Tok[], at: number): Found | null {
+  const from = POINTS_OUT.has(tokens[at]!.text) ? at + 1 : at;
+  if (tokens[from]?.text !== "rest" || tokens[from + 1]?.text !== "of") return null;
+  const before = at === 0 ? undefined : tokens[at - 1]!;
+  const isTold =
+    before === undefined ||
+    before.kind === "mark" ||
+    AND.has(before.text) ||
+    FOR_ALL.has(before.text) ||
+    before.roles.labor === true ||
+    isToldOf(before);
+  // "got the rest of the chairs 40": theirs, or the rest of their money.
+  if (!isTold) return null;
+  const of = placeAfter(tokens, from + 2, ARTICLES);
+  const { name, plural, traits } = tokens[of]?.mention ?? {};
+  if (name === undefined || !plural) return null;
+  return { mention: { name, plural, ...(traits ? { traits } : {}), besides: true }, to: of + 1 };
 }
 
 /** "sanded the first one", "finished the second chair", "first one sold": which of several, and no purchase. */

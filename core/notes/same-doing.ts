@@ -2,7 +2,10 @@ import type { Clause } from "./clause.ts";
 import type { Draft } from "./draft.ts";
 import { unclearDraft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
+import { centsIn } from "./slots/money.ts";
 import { NOT_DONE } from "./unclear.ts";
+import { ARTICLES } from "./words/filler.ts";
+import { AND } from "./words/links.ts";
 
 /*
  * Clauses that share one verb share who did it and whether it has happened: "mom sold the rocker 40 and the rack 15",
@@ -38,7 +41,27 @@ function isOfAll({ kind }: Trouble, { tokens }: Clause): boolean {
   );
 }
 
+/** "pulls for the hutch 18, the desk 12": the same thing for another piece, told in the same order. */
+function sameThing(before: Draft, draft: Draft): Draft | null {
+  const { what, category, by, date } = before.fields;
+  if (before.kind !== "spend" || before.trouble || what === undefined || draft.trouble?.kind !== "noVerb")
+    return null;
+  const [thing, of, price] = ["word", "piece", "amount"].map((kind) =>
+    before.clause.tokens.findIndex(
+      (token) => token.kind === kind && (kind !== "word" || !token.roles.filler),
+    ),
+  );
+  const [article, piece, amount, ...others] = draft.clause.tokens.filter(({ text }) => !AND.has(text));
+  const isTold = thing! < of! && of! < price! && ARTICLES.has(article?.text ?? "") && others.length === 0;
+  const cents = amount?.kind === "amount" && !amount.each ? centsIn(amount) : null;
+  if (!isTold || piece?.kind !== "piece" || cents === null) return null;
+  const said = { what, category, ...(by ? { by } : {}), ...(date ? { date } : {}) };
+  return { ...before, clause: draft.clause, fields: { ...said, pieces: [piece.mention!], amount: cents } };
+}
+
 function after(before: Draft, draft: Draft): Draft {
+  const same = sameThing(before, draft);
+  if (same) return same;
   const sharesVerb = draft.repeats || draft.trouble?.kind === "noVerb";
   if (!sharesVerb) return draft;
   if (before.trouble && AHEAD.has(before.trouble.kind))

@@ -2,7 +2,7 @@ import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import type { Tok } from "./clause.ts";
 import { lexed } from "./lexed.ts";
-import { pastDay } from "./quantities/days.ts";
+import { comingDay, pastDay } from "./quantities/days.ts";
 import { readMessage } from "./read.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { settlings } from "./rows/settling.ts";
@@ -25,6 +25,8 @@ export interface Told {
   mention?: Mention;
   method?: string;
   date?: Day;
+  /** The day on which they come. */
+  until?: Day;
   /** Words that are of none of the kinds. */
   left: string[];
   /** One of them turns what is told: "says", "will". */
@@ -54,7 +56,7 @@ export function besideName(text: string, names: readonly string[]): { who?: stri
     .replace(/[.!,]+(?= |$)/g, " ")
     .replace(/\s+/g, " ")} `;
   for (const who of names)
-    for (const called of [who, ...calledElse(who)])
+    for (const called of [who, `${who}s`, ...calledElse(who)])
       if (said.includes(` ${called} `)) return { who, rest: said.replace(` ${called} `, " ") };
   return { rest: said };
 }
@@ -87,12 +89,23 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
   };
   const tokens = lexed(rest);
   const fired = settlings.fired(tokens);
-  for (const { effect } of fired) told.says.add(effect);
+  for (const { effect, from, to } of fired) {
+    told.says.add(effect);
+    const isOfDay = effect === "comes" || effect === "moved";
+    const day = isOfDay ? tokens.slice(from, to).findLast(({ kind }) => kind === "day") : undefined;
+    const until = day && comingDay(day.said!, today);
+    // The day behind: "cant do monday, wants thursday".
+    if (until) told.until = until;
+  }
   const isRead = tokens.every(
     (_, at) => fired.some(({ from, to }) => at >= from && at < to) || takes(told, tokens, at, today),
   );
   const { says, amounts } = told;
-  if (!isRead || (says.has("theirs") && who === undefined) || (says.has("wants") && !says.has("out")))
+  if (
+    !isRead ||
+    (says.has("theirs") && who === undefined) ||
+    (says.has("wants") && !says.has("out") && !says.has("comes"))
+  )
     return null;
   // "i", "we", and "she paid 12 for it", a price of what was spoken of.
   if (who === undefined && (told.left.length > 0 || /\b(?:i|we)\b|\bfor (?:it|that|them)\b/.test(rest)))

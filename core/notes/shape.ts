@@ -3,6 +3,7 @@ import { headOf } from "./heads.ts";
 import { BEFORE_PRICE, BEFORE_UNLISTED, PREPOSITIONS } from "./words/links.ts";
 import { ASKS_FOR, FEES, FOR_NOTHING } from "./words/money.ts";
 import { HELPERS } from "./words/people.ts";
+import { WAS } from "./words/pieces.ts";
 
 export const isAmount = (token: Tok): boolean => token.kind === "amount";
 
@@ -38,6 +39,8 @@ export interface Shape {
   /** "for" somebody, as in a hold. */
   buyer: boolean;
   prepositional: boolean;
+  /** What it was like: "chair was junk". */
+  told: boolean;
   /** What is asked for it: "asking 80". */
   asking: boolean;
   /** Where it was. */
@@ -69,6 +72,7 @@ export function shapeOf(tokens: readonly Tok[]): Shape {
     headFirst: false,
     buyer: false,
     prepositional: tokens.length > 0 && PREPOSITIONS.has(tokens[0]!.text),
+    told: false,
     asking: false,
     place: false,
     unlisted: isUnlistedPriced(tokens),
@@ -117,6 +121,7 @@ function addToShape(shape: Shape, token: Tok, next: Tok | undefined): void {
   if (roles.stream !== undefined) shape.stream = true;
   if (roles.place !== undefined) shape.place = true;
   if (ASKS_FOR.has(text)) shape.asking = true;
+  if (roles.plain && WAS.has(text.slice(0, Math.max(0, text.indexOf(" "))))) shape.told = true;
   if (text === "loan" || text === "loans") shape.loan = true;
   if (text === "paid" || text === "pd" || text === "payed") shape.hands = true;
   if (text === "for" && next?.kind === "word") shape.buyer = true;

@@ -22,6 +22,15 @@ export function takesItselfBack(tokens: readonly Tok[]): boolean {
   return false;
 }
 
+/** "hutch sold 1800 lol i mean 180": the line with the last amount in the place of the one before; null where it says more. */
+export function withoutSlip(tokens: readonly Tok[]): Tok[] | null {
+  const slip = tokens.findIndex(({ kind }) => kind === "amount");
+  const meant = tokens.findLastIndex(({ kind }) => kind === "amount");
+  const isOne =
+    slip >= 0 && tokens.slice(slip + 1, meant).every(({ kind }) => kind === "word" || kind === "mark");
+  return isOne && meant > slip + 1 ? [...tokens.slice(0, slip), ...tokens.slice(meant)] : null;
+}
+
 /** "sold desk 90, just kidding": nothing of it happened. */
 export function isJoke(tokens: readonly Tok[]): boolean {
   return tokens.some(({ hints }) => (hints & HINTS.joke) !== 0);

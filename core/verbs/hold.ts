@@ -132,6 +132,7 @@ export const hold = defineVerb({
           "put … down on",
           "put down",
           "left … deposit",
+          "left … down",
           "money down",
           ...[
             "half up front on",

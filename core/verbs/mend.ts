@@ -48,6 +48,8 @@ declare module "../notes/reading.ts" {
         pieces?: Mention[];
         /** One name in the place of another: whose or of what, the note tells that has it. */
         swap?: { now: string; then: string };
+        /** "it was dad who bought it": the buyer of a sale, else who of the household did it. */
+        who?: string;
         loan?: string;
         how?: RetireHow;
         /** One more piece, in equal shares with the one that was said. */

@@ -1,4 +1,4 @@
-import { AMOUNT_CENTS_MAX } from "../../money.ts";
+import { AMOUNT_CENTS_MAX, type Cents } from "../../money.ts";
 import type { Clause, Tok } from "../clause.ts";
 import { daysMeant } from "../days-meant.ts";
 import { sizeOrPiece } from "../judging/spending.ts";
@@ -28,11 +28,26 @@ function ofOneAndAll({ tokens, what }: Clause): number[] | null {
   return times * cents > AMOUNT_CENTS_MAX ? [cents] : [times * cents, cents];
 }
 
+const CENTS = /^\d{2}$/;
+
+/** "gas 18..50": dollars and cents with one mark too many between; null where two numbers stand otherwise. */
+function slippedDecimals({ tokens, spans }: Clause): Cents | null {
+  const at = tokens.findIndex(({ kind }) => kind === "amount");
+  const [dollars, mark, again, cents, ...rest] = tokens.slice(Math.max(0, at));
+  if (!dollars || !mark || !again || cents?.kind !== "amount" || !CENTS.test(cents.text)) return null;
+  const isMarks = mark.text === again.text && (mark.text === "." || mark.text === ",");
+  const isTight = spans[dollars.to - 1]!.end + 2 === spans[cents.from]!.start;
+  const whole = wholeOf(dollars.amount?.exact ?? null);
+  const isOnly = !rest.some(({ kind }) => kind === "amount");
+  return at >= 0 && isMarks && isTight && isOnly && whole !== null ? whole * 100 + Number(cents.text) : null;
+}
+
 /** Each amount of the clause as the one that was asked for. */
 export const eitherAmount: Offer = (held) => {
   const { made } = held;
   if (!made) return [];
-  const amounts = ofOneAndAll(held.clause) ?? held.amounts;
+  const slipped = slippedDecimals(held.clause);
+  const amounts = slipped === null ? (ofOneAndAll(held.clause) ?? held.amounts) : [slipped, ...held.amounts];
   const field = ["price", "amount", "balance"].find((name) => made.needs.includes(name));
   if (!field || amounts.length < 2) return [];
   const each = [...new Set(amounts)].slice(0, 3).map((cents) => ({

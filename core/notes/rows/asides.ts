@@ -5,6 +5,13 @@ import { tableOf } from "./table.ts";
 export type AsideEffect = "aside";
 
 const ROWS: readonly Row<AsideEffect>[] = [
+  ["<sell>|<list> … $ [for all|both of em|them|those|it]", "aside", "chairs sold, 75 for all of em"],
+  // How a time or a cost is shared: evenly, as it is anyway.
+  [
+    "<time>|$ [split|divided|shared|spread evenly|equally? between|across|over|among|on] <art>? <piece>",
+    "aside",
+    "2 hrs split between the desk and the lamp",
+  ],
   [
     "drove|went|ran|drive|rode|trip|run … [to <word> <word>? <word>? and back]",
     "aside",
@@ -84,7 +91,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "raised the hutch to 165 she thinks its worth more",
   ],
   [
-    ", [<art>? <part>|<piece>|<supply>|<new> s|is|are|was|were|has|have? cracked|shot|broken|torn|ripped|stained|chipped|scratched|warped|faded|worn|trashed] ;",
+    ", [<art>? <part>|<piece>|<supply>|<new> s|is|are|was|were|has|have? cracked|shot|broken|torn|ripped|stained|chipped|scratched|warped|faded|worn|trashed] ; !!it|them",
     "aside",
     "bought a vanity for 35, mirror's cracked",
   ],

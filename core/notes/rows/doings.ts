@@ -17,6 +17,7 @@ export const DOINGS: readonly Row<ChatterEffect>[] = [
     "chat",
     "hit two yard sales, bought a rocker 15",
   ],
+  ["^ [shes|hes|theyre back|here again|today|now?] ,", "chat", "she's back, left 30 down on the desk"],
   // Wishes and plans of the day.
   [
     "^ [hope|hoping|trust youre|you|yall|everyones|everyone|everybody are|is|had|have|having|all|a|an|doing|feeling* well|good|great|nice|fun|lovely|fine|okay|ok|safe|healthy|better|warm|dry day|night|week|weekend|time|holiday|one|trip|vacation|out_there|too|and_well|today?] ;",

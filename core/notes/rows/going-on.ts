@@ -4,7 +4,7 @@ import { tableOf } from "./table.ts";
 /**
  * "next": the same was done to the piece named, at that price. How a line goes on from what was said before it. Of the newest note: "again": once more as it was; "more": one more,
  * or as many as the number in brackets, with a value of its own, "paid more" only of a payment, "sold more" of a sale; "other": the same of another piece; "too": its verb
- * alone, its amount asked. Of the one piece spoken of: "listed", "lowered", "sold", "took". The part in brackets says so, and
+ * alone, its amount asked. Of the one piece spoken of: "listed", "at asking", "lowered", "sold", "took". The part in brackets says so, and
  * every other word has to be a value, a piece or nothing. "numbered": the part in brackets is the bare number of a piece.
  */
 export type GoingOn =

@@ -44,6 +44,11 @@ export type NumberEffect =
 
 /** What is still owed of a price, what came in beside it, and what is more or less than it. */
 export const OWED: readonly Row<NumberEffect>[] = [
+  [
+    "<~sell>|took|bought|got|grabbed … $ … [but|and? only? paid|gave|gave_me|had half so_far|of_it|now|down|up_front? ,|and|so|-* still? owes|owe me|us? $]",
+    "owed",
+    "nell took the mirror for 60 but only paid half so far, owes 30",
+  ],
   // What is still owed of a sale, and what came in beside it.
   [
     "<sell> … $ <method> and|plus|&|+? [$ <method>? still|is? owed|owing|outstanding|due|later] !$",
@@ -51,7 +56,7 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold desk 100 cash 40 check owed",
   ],
   [
-    "<~sell>|bought|let|flipped … [paid|paid_me|got|gave|gave_me|put|cash|with $ down|cash|now|today|so_far|up_front?] … owes|owe|owed|owing|outstanding",
+    "<~sell>|bought|let|flipped|took|grabbed … [paid|paid_me|got|gave|gave_me|put|cash|with $ down|cash|now|today|so_far|so|up_front?] … owes|owe|owed|owing|outstanding",
     "beside",
     "sold #4 120 paid 70 owes 50",
   ],

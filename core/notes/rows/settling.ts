@@ -3,6 +3,34 @@ import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
 const ROWS: readonly Row<Says>[] = [
+  ["^ [she|he|they|shes|hes|theyre back] !for|from", "payer", "shes back, put 30 down"],
+  ["[got|took|grabbed|bought it|them|that for] $", "fetched", "pete got it for 70"],
+  [
+    "[showed_up|turned_up|made_it|came_by|came_over|came finally|today? with|and|,*] $",
+    "paid",
+    "they finally showed up, 200 cash",
+  ],
+  [
+    "[comes|coming|is_coming|picks_up|picking_up|picks_it_up|picking_it_up|gets_it|getting_it|wants|wants_it|can_come|will_come|pickup|pick_up now? to|on|is|for? next? <day>]",
+    "comes",
+    "pete is coming saturday",
+  ],
+  [
+    "[now comes|coming|is_coming|picks_up|picking_up|picks_it_up|picking_it_up|gets_it|getting_it|wants|wants_it|can_come on|for? next? <day>]",
+    "moved",
+    "pete now comes saturday",
+  ],
+  ["<day> [instead]", "moved", "pete is coming sunday instead"],
+  [
+    "[cant|cannot|cant_do|cant_make|cant_come do|make|come? on|in? <day>]",
+    "moved",
+    "pete cant do monday, wants thursday",
+  ],
+  [
+    "[moved|changed|pushed|bumped|rescheduled|switched the|his|her|their? hold|pickup|pick_up|it? back|out? to|till|until next? <day>]",
+    "moved",
+    "moved the pickup to wednesday",
+  ],
   ["[got it|them] !back|from|for", "fetched", "pete got it this morning"],
   [
     "[came|came_by|came_over|stopped_by|swung_by and|to got|get|grabbed|collect|took|picked_up|pick_up]",

@@ -51,8 +51,11 @@ export const BESIDE_LOAN = wordSet(
 
 /** Words around the loan that a payment was meant for. */
 export const LOAN_MEANT = wordSet(
-  "that it this was is were for to on the loan one should be have been went meant no oops sorry wait i actually",
+  "that it this was is were for to on the loan one should be have been went go gone supposed supposed_to meant no oops sorry wait i actually",
 );
+
+/** Of these, what tells that it was noted before. */
+export const MEANT_BEFORE = wordSet("was were should meant supposed went");
 
 /** Words of what is owed on a loan by now: "van one is at 2300". */
 export const LOAN_STANDS = wordSet("is stands sits balance");

@@ -28,10 +28,14 @@ export const BACK: Readonly<Record<string, number>> = {
 /** Words for a field of a note that is a name. */
 export const FIELDS: Readonly<Record<string, "buyer" | "source">> = {
   buyer: "buyer",
+  buyers: "buyer",
   customer: "buyer",
+  customers: "buyer",
   source: "source",
   seller: "source",
 };
+/** Between such a word and the name: "buyer was iris". */
+export const IS_NAMED = wordSet("was is name named called");
 /** Behind the piece that something was for: "the buffet trip". */
 export const TRIPS = wordSet("trip run job project pickup delivery");
 /** Somebody or something as in a note before. */
@@ -90,6 +94,8 @@ export const IN_CLAUSE = wordSet("i we that which who actually i_actually");
 export const BEFORE_NAME = wordSet("to from at for of");
 /** Behind somebody who is pointed out: "it was joe who bought it". */
 export const WHO = wordSet("who that who_bought who_took who_got that_bought");
+/** Behind whoever of the household it was: "mom did, not me". */
+export const NOT_US = wordSet("not me us i the a that");
 /** Behind the piece that something was for as well. */
 export const ALSO = wordSet("too as_well also and");
 /** How the newest note came to be wrong: "i read it wrong, it was 45". */

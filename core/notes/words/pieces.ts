@@ -103,6 +103,9 @@ export const WHEN = wordSet(
   "this_morning this_afternoon this_evening tonight today now already too last_night",
 );
 
+/** Before what they are together: "all three as a set". */
+export const AS_ONE = wordSet("as together");
+
 /** Before several numbers of pieces: "both 3 and 4". */
 export const LIST_WORDS = wordSet("both numbers number nos pieces items");
 

@@ -6,11 +6,11 @@ import { wordSet } from "./words.ts";
  * "paid": money came in. "payer": the one who paid, nobody by name. "all": all that was still to come; "half" of it;
  * "more" of what came before. "owed": it is a part of that, or all of it. "fetched": the piece left with its buyer.
  * "from": whose the money was. "down": it is put on a piece. "never": it will not come. "out": they want the piece no more; "wants": a wish alone.
- * "back": their money goes back to them; "kept": it stays with us. "theirs": somebody who came for the one named.
+ * "back": their money goes back to them; "kept": it stays with us. "comes": when they come; "moved": on another day than they had said. "theirs": somebody who came for the one named.
  */
 export type Says =
   | ("paid" | "payer" | "all" | "half" | "more" | "owed" | "fetched" | "from" | "down" | "never")
-  | ("out" | "wants" | "back" | "kept" | "theirs");
+  | ("out" | "wants" | "back" | "kept" | "theirs" | "comes" | "moved");
 
 const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
   paid: wordSet(
@@ -45,7 +45,7 @@ export const saysOf = (word: string): readonly Says[] => BY_WORD.get(word) ?? []
 
 /** What else stands in such a message. */
 export const BESIDE_SETTLING = wordSet(
-  "the a an and then i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w show no_show noshow twenties hundreds fives tens bills toward towards so what mine when who as",
+  "the a an and then i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still show no_show noshow twenties hundreds fives tens bills toward towards so what mine when who as",
 );
 
 /** Between an unknown verb and what was sent in that way: "wired me the 10". */

@@ -23,7 +23,7 @@ export const TAKES_TIME = wordSet("took took_me it_took took_us took_about");
 
 /** Before how far it went: "took the desk to the buyer, 17 miles". */
 export const CARRIED = wordSet(
-  "took brought ran carried hauled delivered dropped_off drove delivery deliver returned",
+  "took brought ran carried hauled lugged schlepped trucked dragged delivered dropped_off drove delivery deliver returned",
 );
 
 /** Before a time of day that is one, whatever was worked: "its 2:30". */
