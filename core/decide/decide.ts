@@ -301,6 +301,8 @@ const isVerbless = (reading: Reading): reading is ReadingOf<"unclear"> =>
   reading.kind === "unclear" &&
   reading.why === whyOf({ kind: "noVerb" }) &&
   reading.could !== undefined &&
+  // "desk to 100 and lamp to 24": the books tell of each.
+  !reading.byBooks &&
   reading.rest?.length !== 0;
 
 /** "started the desk", and on the next line "1.5h sanding". */
