@@ -256,7 +256,7 @@ function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
     value: query.yesNo ? yesOrNo(desk, query, result) : printedValue(result.value, result.valueUnit ?? unit),
     ...(rows ? { rows } : {}),
     period: period ? { from: period.from, to: period.to } : null,
-    text: `${query.yesNo ? `${yesOrNo(desk, query, result) === "yes" ? "Yes" : "No"}. ` : ""}${state ?? words}`,
+    text: `${firstWordOf(desk, query, result)}${state ?? words}`,
     ...(state === null ? restOf(linesOf(result.rows ?? [], result.rowUnit ?? unit)) : {}),
     ...(query.picture && result.rows ? { chart: barsOf(headOf(words), result.rows, unit, showValue) } : {}),
     query,
@@ -305,6 +305,14 @@ function storyButton({ filters }: Query): Button[] {
     dimension === "piece" && !not ? values : [],
   );
   return numbers.length === 1 ? [{ label: "Its story", press: `ask:show #${numbers[0]}` }] : [];
+}
+
+/** "Yes." and "no.", "up." and "down.", where that was asked. */
+function firstWordOf(desk: Desk, query: Query, result: Result): string {
+  const value = Number(result.value ?? 0);
+  if (query.asksWay) return value > 0 ? "Up. " : value < 0 ? "Down. " : "Level. ";
+  if (!query.yesNo) return "";
+  return yesOrNo(desk, query, result) === "yes" ? "Yes. " : "No. ";
 }
 
 /** Whether there is anything: more than nothing is a yes, or less where a loss is asked for. */

@@ -5,6 +5,7 @@ import { commonPhrases, type Phrases, type Senses } from "./phrases.ts";
 import type { Period } from "./query.ts";
 import { MONTH_NAMES, SMALL_NUMBERS, UNITS } from "./words/periods.ts";
 import { REWRITES } from "./words/rewrites.ts";
+import { REWRITES_OF_SIDES } from "./words/rewrites-of-sides.ts";
 import { TEXTED } from "./words/texted.ts";
 
 /** Words of a question with one meaning each: a phrase, a period, a number, or a word that nobody knows. */
@@ -36,6 +37,8 @@ export interface Vocabulary {
 const MONTH_TO_MONTH =
   /\b((?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*)\s?[-–]\s?((?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*)\b/g;
 
+const WAYS = [...REWRITES, ...REWRITES_OF_SIDES];
+
 const NOTHING: Senses = { cues: [], flags: new Set(), own: [] };
 
 let commonSpeller: Speller | undefined;
@@ -64,7 +67,7 @@ export function plainWords(text: string): string[] {
     .replace(/\p{M}/gu, "")
     .replace(/[’'`´]/g, "");
   const spelled = plain.replace(/[a-z0-9]+/g, (word) => TEXTED[word] ?? word);
-  const lower = REWRITES.reduce((said, [from, to]) => said.replace(from, to), spelled)
+  const lower = WAYS.reduce((said, [from, to]) => said.replace(from, to), spelled)
     .replace(/\bcompare (?!to\b|with\b).*/, (all) =>
       all.replace(/ (?:to|with) (?!sell\b|finish\b|list\b)/g, " versus "),
     )
@@ -76,12 +79,6 @@ export function plainWords(text: string): string[] {
     .replace(/\b(today|yesterday)s\b/g, "$1")
     .replace(MONTH_TO_MONTH, "$1 to $2")
     .replace(/\b(?:wut|whut|wat|wht)\b/g, "what")
-    // What it would make "if it sells for 150" is what it would make at 150.
-    .replace(
-      /^((?:so )?(?:what|how much|whats)\b.*\b(?:would|will|could|do) (?:i|we) .+?) (?:if|when|once) (?:(?:i|we) (?:let|sell|sold) )?(.{2,30}?) (?:sells?|goes|go)(?: (?:at|for) (.+))?$/,
-      (_, asked: string, what: string, price = "list price") =>
-        `${asked.replace(/\bdo (?=i\b|we\b)/, "would ")} on ${what} at ${/^\$?\d/.test(price) ? price : "list price"}`,
-    )
     .replace(/\bw\/o\b/g, " without ")
     .replace(/\bw\/|\bw\b(?= )/g, " with ")
     .replace(/\b(this|last) (year|month|week|quarter)['’]?s\b(?= \w)/g, "$1 $2")

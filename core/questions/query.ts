@@ -170,6 +170,8 @@ export interface Query {
   ofOne?: true;
   /** Answered with yes or no before the figure. */
   yesNo: boolean;
+  /** "Am i up or down": of two sides, whether the first is more. */
+  asksWay?: true;
   /** Whether it was lost, or less than another, is asked: yes where the figure is below nothing. */
   asksLess: boolean;
   /** Rows of pieces rather than one figure ("what's on hold"). */

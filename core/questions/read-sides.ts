@@ -1,3 +1,4 @@
+import { lastDayOf, monthOf } from "../calendar.ts";
 import type { Desk } from "./desk.ts";
 import type { Mark } from "./marks.ts";
 import { type Narrowing, type Refusal, refusal } from "./narrowing.ts";
@@ -79,14 +80,22 @@ function runningBeside(
   { period, at }: Parts["periods"][number],
   { today }: Desk,
 ): Side[] | null {
-  const unit = /^(?:last|previous|prior) (week|month|quarter|year)$/.exec(marks[at]!.text)?.[1];
-  if (!unit || besideAt.length !== 1 || besideAt[0]! > at) return null;
+  const unit =
+    /^(?:last|previous|prior) (week|month|quarter|year)$/.exec(marks[at]!.text)?.[1] ?? unitOf(period);
+  if (!unit || (period.to ?? today) >= today || besideAt.length !== 1 || besideAt[0]! > at) return null;
   const { from, to, name } = wholeUnit("this", unit, 0, today);
   return [{ from, to, name }, period].map((each) => ({
     filters: [],
     period: each,
     label: labelOfPeriod(each),
   }));
+}
+
+/** A whole month or year: "worse than october" is this month beside it. */
+function unitOf({ from, to }: Period): string | null {
+  if (!from || !to) return null;
+  if (from.endsWith("-01") && to === lastDayOf(monthOf(from))) return "month";
+  return from.endsWith("-01-01") && to === `${from.slice(0, 4)}-12-31` ? "year" : null;
 }
 
 function isSamePeriod(a: Period, b: Period): boolean {

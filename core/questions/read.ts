@@ -187,6 +187,7 @@ function composed(reading: Reading): Query | Refusal {
     // "May or june" wants to know which.
     yesNo: isYesNo(parts, f) && !(sides && parts.orAt.length > 0),
     asksLess: f.has("loss") || (sides !== null && saysLess(parts)),
+    ...(sides && parts.said.startsWith("up down ") ? { asksWay: true as const } : {}),
     list: !share && (reading.list || isListOfSales(reading) || asksPrices(reading) || asksEach(reading)),
     picture: f.has("chart"),
     ...(limits.against ? { against: limits.against } : {}),

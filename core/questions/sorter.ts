@@ -95,7 +95,7 @@ export class Sorter {
     const limit = isWithin ? "most" : this.marks[at]!.senses.limit;
     // "over the summer" is in it.
     const next = this.marks.slice(at + 1).find(({ senses }) => !senses.flags.has("filler"));
-    if (limit && next?.period && !this.marks[at]!.senses.flags.has("than")) {
+    if (limit && next?.period && !/\bthan$/.test(this.marks[at]!.text)) {
       this.#link = "in";
       this.parts.leads.push(at);
       return at + 1;
