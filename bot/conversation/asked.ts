@@ -42,7 +42,9 @@ function questionDesk(turn: Turn, replyRoot?: number): QuestionDesk {
 
 /** A whole note is never taken for a question; one that says too little may be, where its words ask. */
 function mayAsk(reading: Reading): boolean {
-  if (reading.kind === "ask" || reading.kind === "share" || reading.kind === "unclear") return true;
+  // "desk got picked up today" is for the books to settle.
+  if (reading.kind === "unclear") return reading.byBooks !== true;
+  if (reading.kind === "ask" || reading.kind === "share") return true;
   // "finished it" says all that there is to say.
   const missing = reading.missing?.filter((field) => !(reading.follows && field === "pieces")) ?? [];
   const isWord = !/\s/.test(reading.text.trim());

@@ -30,7 +30,7 @@ import { byTheSame, householdQuestion } from "./household.ts";
 import { likelyOf } from "./likely.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { askMissing } from "./missing.ts";
-import { dayOfBefore, orBefore } from "./or-before.ts";
+import { dayOfBefore, orBefore, restOfHeld } from "./or-before.ts";
 import { deskOfItsDay } from "./own-day.ts";
 import { whichOrNone } from "./pieces.ts";
 import { talkedOf, withSpokenOf } from "./talk.ts";
@@ -196,10 +196,11 @@ export function meant(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
   return given === reading ? matter : { ...matter, reading: given };
 }
 
-/** A payment, or an amount for nothing named, that is just the rest of a held piece's price. */
+/** A payment, or an amount for what is on hold or for nothing named, that is just the rest of a held piece's price. */
 function fetchedAlone(reading: Reading, desk: Omit<Desk, "confirmed">): Fetched | null {
   if (reading.kind === "collect") return fetchedOf(reading, desk);
-  if (reading.kind !== "buy" || !reading.missing?.includes("pieces")) return null;
+  if (reading.kind !== "buy") return null;
+  if (!reading.missing?.includes("pieces")) return restOfHeld(reading, desk);
   const fetched = fetchedOf(reading, desk);
   return fetched?.confirmed.includes("whole price") ? fetched : null;
 }

@@ -3,7 +3,7 @@ import { factsMeant } from "../mending/meant.ts";
 import type { Reading } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
 import type { Desk } from "./decision.ts";
-import { fetchedOf } from "./fetched.ts";
+import { type Fetched, fetchedOf } from "./fetched.ts";
 import { held } from "./fits.ts";
 import { matchMention } from "./match.ts";
 import { mentionsOf } from "./mentioned.ts";
@@ -79,16 +79,31 @@ export function dayOfBefore(reading: Reading, { past, ...desk }: Omit<Desk, "con
 
 /** "picked up both lamps, 25" of pieces that are on hold: they were fetched from us, or others bought. */
 function saleOfHeld(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+  const sale = fetchedHeld(reading, desk);
+  return sale && (fetchedOf(sale, desk)?.reading ?? sale);
+}
+
+const ANOTHER = /\b(?:an?|another|new)\b/i;
+
+/** "picked up the desk, 110 cash" of just what is left to pay for the desk on hold: its sale, and no other desk. */
+export function restOfHeld(reading: Reading, desk: Omit<Desk, "confirmed">): Fetched | null {
+  if (reading.asNew || ANOTHER.test(reading.text)) return null;
+  const sale = fetchedHeld(reading, desk);
+  const fetched = sale?.kind === "sell" && sale.price !== undefined ? fetchedOf(sale, desk) : null;
+  return fetched?.confirmed.includes("whole price") ? fetched : null;
+}
+
+/** A purchase that was rather fetched from us, as a sale: all that it names is on hold. */
+function fetchedHeld(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
   if (reading.kind !== "buy" || reading.source !== undefined || !FETCHED.test(reading.text)) return null;
   const mentions = mentionsOf(reading);
   const isHeld = mentions.every(
     (mention) => matchMention(mention, desk.books, held, new Set()).kind === "found",
   );
   if (mentions.length === 0 || !isHeld) return null;
-  const sale = {
+  return {
     ...reading,
     kind: "sell",
     missing: reading.missing?.filter((field) => field !== "count") ?? [],
   } as Reading;
-  return fetchedOf(sale, desk)?.reading ?? sale;
 }

@@ -9,7 +9,7 @@ import type { Cue } from "./words/cues.ts";
 const OF_NOTES: ReadonlySet<string> = new Set(
   (
     "sold sale bought got paid price cost finished started listed kept given scrapped returned gone held took takes have money first " +
-    "last extra until once take free fared loan soldFor asking deposits minutes miles fees income loanPaid notes sat put withoutBuying"
+    "last extra until once take free fared loan soldFor asking deposits minutes miles fees income loanPaid notes sat put withoutBuying agreed"
   ).split(" "),
 );
 
