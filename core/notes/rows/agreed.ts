@@ -14,8 +14,9 @@ const TO = "on|to|at|upon|for|pay|paying|a|the|price|of";
 const SAID = "final|full|total|sale|sales|selling|whole";
 const IN_ALL = "total|in_total|altogether|all_told|in_all|all_in|for_it|for_everything|for_all";
 const ALL_OF_THEM = "pair|set|both|both_of_them|all_of_them|all_of_it|whole_thing|lot|<ofthem>";
-const OPENS = ",|-|(|.|and|but|with|at|for|a|an|the|our|is|was|it|its|thats|price";
-const REST = "balance|rest|remaining|remainder|other|another|last|final";
+const OPENS = ",|-|(|.|;|!|/|so|and|but|with|at|for|a|an|the|our|is|was|it|its|thats|price";
+const REST =
+  "balance|rest|remaining|remainder|remaining_balance|other|other_half|another|last|final|leaves|leaving";
 const OWES =
   "owes|owe|owing|pays|brings|bringing|paying|will_pay|will_bring|gonna_pay|gonna_bring|to_pay|to_bring";
 const WHEN = "at|on|upon|when|once|by|this|next|due|still|left";
@@ -23,12 +24,12 @@ const PICKUP =
   "pickup|pick_up|picking_up|collection|delivery|he|she|they|gets|picks|collects|comes|grabs|it|up|them|<day>|tomorrow|later|payday|next_week|next_month";
 const LATER = "<day>|tomorrow|later|payday|next_week|next_month";
 const STILL_DUE =
-  "due|left|remaining|to_go|to_come|still_due|still_owed|owed|owing|outstanding|to_pay|more|more_due|more_to_come";
+  "due|left_to_go|left_to_pay|to_be_paid|left|remaining|to_go|to_come|still_due|still_owed|owed|owing|outstanding|to_pay|more|more_due|more_to_come";
 const NOW = "now|today|down|up_front|deposit|holding|earnest|earnest_money|down_payment";
 const OF_DEPOSITS = "in|deposit|deposits|held|so_far";
 
 /** A deposit said before: its verb first, or its money. */
-const DEPOSIT = [`${H} … $`, `$ ${NOW}`] as const;
+const DEPOSIT = [`!!loan|loans ${H} … $`, `!!loan|loans $ ${NOW}`] as const;
 
 /** A row for each way in which a deposit is said, with a note of each. */
 const behindDeposit = (
@@ -66,7 +67,7 @@ export const HELD: readonly Row<NumberEffect>[] = [
     "desk held for ben, 150 agreed",
   ],
   [
-    `${H} … [,|-|(|and* ${WHO} said $ ${IN_ALL}?] … $ deposit|down`,
+    `${H} … [,|-|(|.|;|!|/|so|and* ${WHO} said $ ${IN_ALL}?] … $ deposit|down`,
     "agreed",
     "hold the trunk for sam, we said 95, 15 down",
   ],
@@ -110,21 +111,23 @@ export const HELD: readonly Row<NumberEffect>[] = [
     "deposit 20 on lamp, total of 65 in deposits now",
     "20 down on lamp, thats 65 in deposits",
   ]),
+  ["^ <art>? <piece> [at|for $] ,|-|and|with* <art>? $ down|deposit", "agreed", "desk at 150, 40 down"],
   // Of two amounts the one that is the whole.
-  ...behindDeposit(`[,|-|(|and* ${WHO} said $ ${IN_ALL}? )?]`, "agreed", [
+  ...behindDeposit(`[,|-|(|.|;|!|/|so|and* ${WHO} said $ ${IN_ALL}? )?]`, "agreed", [
     "deposit 15 on the trunk, we said 95",
     "15 down on the trunk, we said 95",
   ]),
   ...behindDeposit(
-    `[,|-|(|and|for|at|she|he|they|shes|hes|theyre|is|will|pays|pay|paying* $ ${IN_ALL} )?] !${OF_DEPOSITS}`,
+    `[,|-|(|.|;|!|/|so|and|for|at|she|he|they|shes|hes|theyre|is|will|pays|pay|paying* $ ${IN_ALL} )?] !${OF_DEPOSITS}`,
     "agreed",
     ["desk deposit 40 cash, 150 total", "40 deposit on the desk, 150 in all"],
   ),
-  ...behindDeposit(`[,|-|(|and|for|at|a* total|total_of|total_is :? $ )?] !${OF_DEPOSITS}`, "agreed", [
-    "desk deposit 40, total 150",
-    "40 down on the desk, total 150",
-  ]),
-  ...behindDeposit(`[,|-|(|and|the|a* ${SAID}? price of|is|was|:? $ )?]`, "agreed", [
+  ...behindDeposit(
+    `[,|-|(|.|;|!|/|so|and|for|at|a* total|total_of|total_is :? $ )?] !${OF_DEPOSITS}`,
+    "agreed",
+    ["desk deposit 40, total 150", "40 down on the desk, total 150"],
+  ),
+  ...behindDeposit(`[,|-|(|.|;|!|/|so|and|the|a* ${SAID}? price of|is|was|:? $ )?]`, "agreed", [
     "deposit 40 for the desk, price 150",
     "40 down on the desk, price is 150",
   ]),
@@ -132,7 +135,7 @@ export const HELD: readonly Row<NumberEffect>[] = [
     "deposit 40 on desk of 150",
     "40 down on the desk out of 150",
   ]),
-  ...behindDeposit("[,|-|and* selling|going|its|it_is it|to_him|to_her* for|at $]", "agreed", [
+  ...behindDeposit("[,|-|.|;|and* selling|going|its|it_is it|to_him|to_her* for|at $]", "agreed", [
     "put 40 down on the desk, selling for 150",
     "took 40 deposit on the desk, selling for 150",
   ]),
@@ -142,7 +145,7 @@ export const HELD: readonly Row<NumberEffect>[] = [
   ]),
   // What of it is still to pay.
   ...behindDeposit(
-    `[,|-|(|and|with* he|she|they|will|still* ${OWES} me|us|still|the|his|her|another* ${REST}? $ <method>? ${WHEN}* ${PICKUP}* )?]`,
+    `[,|-|(|.|;|!|/|so|and|with* he|she|they|will|still* ${OWES} me|us|still|the|his|her|another* ${REST}? $ <method>? ${WHEN}* ${PICKUP}* )?]`,
     "owed",
     [
       "she put 30 down on the mirror and owes 60 at pickup",
@@ -150,17 +153,17 @@ export const HELD: readonly Row<NumberEffect>[] = [
     ],
   ),
   ...behindDeposit(
-    `[,|-|(|and|with|a|the|his|her|their* ${REST} of|is|:|will_be|due* $ <method>? ${STILL_DUE}? ${WHEN}* ${PICKUP}* )?]`,
+    `[,|-|(|.|;|!|/|so|and|with|a|the|his|her|their* ${REST} of|is|:|will_be|due* $ <method>? ${STILL_DUE}? ${WHEN}* ${PICKUP}* )?]`,
     "owed",
     ["put 50 down on the dresser, balance of 200 at pickup", "50 down on the dresser, rest of 200 on pickup"],
   ),
   ...behindDeposit(
-    `[,|-|(|and|with|plus|then|a|the|his|her|their* ${REST}? $ ${STILL_DUE} ${WHEN}* ${PICKUP}* )?]`,
+    `[,|-|(|.|;|!|/|so|and|with|plus|then|a|the|his|her|their* ${REST}? $ ${STILL_DUE} in|by? <method>? ${WHEN}* ${PICKUP}* )?]`,
     "owed",
     ["deposit 40 on desk, 110 due at pickup", "desk: 40 deposit, 110 remaining"],
   ),
   ...behindDeposit(
-    `[,|-|(|and|with|plus|then|the|his|her|their* ${REST}? $ <method>? ${WHEN} ${PICKUP} ${PICKUP}* )?]`,
+    `[,|-|(|.|;|!|/|so|and|with|plus|then|the|his|her|their* ${REST}? $ <method>? ${WHEN} ${PICKUP} ${PICKUP}* )?]`,
     "owed",
     ["hold dresser, deposit 50 and 200 at pickup", "dresser on hold, 50 down and 200 on pickup"],
   ),
