@@ -10,7 +10,7 @@ import { nudgeTime } from "../../db/settings.ts";
 import { inviteMember, membersCalled, membersText, removeMember } from "../members.ts";
 import { isZone, zoneNamed, zonesCalled } from "../zone.ts";
 import { queueBackup, queueExport } from "./files.ts";
-import { beginLead } from "./leading.ts";
+import { beginLead, pressLead } from "./leading.ts";
 import { showBeforeAndAfter } from "./pictures.ts";
 import { askAgain, closeQuestion, openQuestions, releaseAfter, textsOf } from "./questions.ts";
 import { showReceipts } from "./receipts.ts";
@@ -33,6 +33,7 @@ const commands: readonly Command[] = [
   { says: /^(?:start|hello|hi|hey)$/, run: greet },
   { says: /^help (?:with |on |about )?([a-z]{2,12})$/, run: tellHelp },
   { says: /^settings?$/, run: tellSettings },
+  { says: /^no goals?(?: (?:for me|for now|please|thanks?|yet))?$/, run: tellNoGoal },
   { says: /^(?:what'?s )?(?:still )?waiting$/, run: askWaiting },
   {
     says: /^(?:clear (?:all|waiting|everything|what'?s waiting)|(?:never ?mind|nvm|forget|drop|cancel) (?:all|everything|it all|all of (?:it|them|those)|them all|those)|clear)$/,
@@ -180,15 +181,27 @@ function setTellOwner(turn: Turn, said: string): void {
   );
 }
 
+/** "No goal": the answer to the lead that asks for one, and true or not where nothing asked. */
+function tellNoGoal(turn: Turn): void {
+  const goals = goalsTold(turn);
+  if (goals.length > 0) turn.spoken.push(`Goal: ${goals.join(", ")}\nTo take it out, text:\ndelete the goal`);
+  else if (turn.ledger.settings.get("led")?.at(-1) === "goal") pressLead(turn, "l:goal");
+  else turn.spoken.push("No goal is set. Any time, text:\ngoal 800 a month");
+}
+
+function goalsTold({ ledger: { books }, today }: Turn): string[] {
+  return goalsInForce(books, today).map((goal) => {
+    const what = goal.pieces === null ? show(goal.amount ?? 0) : counted(goal.pieces, "piece");
+    return `${what} a ${goal.per}`;
+  });
+}
+
 /** What is set, a line each; then how each is changed, as notes that work. */
 function tellSettings(turn: Turn): void {
   const { settings, books } = turn.ledger;
   const { today } = turn;
   const percent = taxPercentOn(books, today);
-  const goals = goalsInForce(books, today).map((goal) => {
-    const what = goal.pieces === null ? show(goal.amount ?? 0) : counted(goal.pieces, "piece");
-    return `${what} a ${goal.per}`;
-  });
+  const goals = goalsTold(turn);
   const nudge = settings.get("nudgeOff") ? "off" : `at ${showTime(nudgeTime(settings))}`;
   const left = (settings.get("leftOutPieces") ?? []).map((piece) => `#${piece}`);
   const resting = Object.entries(settings.get("piecesWaiting") ?? {})

@@ -206,9 +206,23 @@ export function helpPageFor(text: string): HelpPage | null {
     /^(?:how (?:do|can|would|should) (?:i|we|you)|how to|whats the way to|can i|help me) (.{1,80})$/.exec(
       said,
     )?.[1];
-  if (topic === undefined || /^(?:doing|know|make money|be)\b/.test(topic)) return null;
+  if (topic === undefined || NO_TOPIC.test(topic)) return null;
   const named = HELP_PAGES.find(({ name }) => name === topic || name === `${topic}s`);
   return named ?? HELP_PAGES.find(({ asked }) => asked.test(topic)) ?? null;
+}
+
+/** What no page tells of: how one is, and the handwork itself. */
+const NO_TOPIC =
+  /^(?:doing|know|make money|be)\b|^(?:strip|sand|clean|paint|prime|stain|restore|repair|refinish|reupholster|glue|wax|seal|oil)\b|^(?:get|take|remove)\b.*\b(?:smells?|odou?rs?|stains?|scratch(?:es)?|rust|paint|varnish|wax|mold|dents?|rings|stickers?)\b|^fix (?:a|an|the|my|this|that) (?:wobbly|broken|loose|cracked|scratched|chipped|stuck|squeaky|torn|bent|warped)\b/;
+
+/** Whether it is asked how something is done that stands in no book. */
+export function asksHandwork(text: string): boolean {
+  const said = text.trim().toLowerCase().replace(/[’']/g, "");
+  const topic =
+    /^(?:how (?:do|can|would|should) (?:i|we|you)|how to|whats the way to|whats the best way to) (.{1,80})$/.exec(
+      said,
+    )?.[1];
+  return topic !== undefined && NO_TOPIC.test(topic) && !/^(?:doing|know|make money|be)\b/.test(topic);
 }
 
 /** A page as it is shown; `views`: an example of each view, for the page that lists them. */

@@ -5,12 +5,18 @@ import { whyOf } from "../notes/unclear.ts";
 import type { Desk } from "./decision.ts";
 import { type Fetched, fetchedOf } from "./fetched.ts";
 import { held } from "./fits.ts";
+import { UNNAMED_LOAN } from "./loans.ts";
 import { matchMention } from "./match.ts";
 import { mentionsOf } from "./mentioned.ts";
 
 /*
  * Notes that read as something new and, by the books, are rather about something noted before: asked, with both.
  */
+
+const WHYS: Readonly<Partial<Record<Reading["kind"], "newOrOld" | "loanOrCost">>> = {
+  mend: "newOrOld",
+  pay: "loanOrCost",
+};
 
 const TOLD = /\b(?:was|were|came to|ran(?: me)?|totall?ed|rang up)\b/i;
 const FETCHED = /\b(?:picked|pickd|collected|fetched)\b/i;
@@ -20,10 +26,14 @@ export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Readi
   if (reading.asNew) return null;
   const told = toldBefore(reading, desk);
   if (told) return told;
-  const before = costBefore(reading, desk) ?? measureBefore(reading, desk) ?? saleOfHeld(reading, desk);
+  const before =
+    paymentOf(reading, desk) ??
+    costBefore(reading, desk) ??
+    measureBefore(reading, desk) ??
+    saleOfHeld(reading, desk);
   if (!before) return null;
   const { text, line } = reading;
-  const why = whyOf({ kind: before.kind === "mend" ? "newOrOld" : "anotherPerson" });
+  const why = whyOf({ kind: WHYS[before.kind] ?? "anotherPerson" });
   return { kind: "unclear", why, could: [before, { ...reading, asNew: true }], text, line };
 }
 
@@ -48,6 +58,14 @@ function costBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">
   const of = { kind: "spend" as const, ...(what ? { what } : {}), ...(pieces ? { pieces } : {}) };
   if (!what || factsMeant(of, { ...desk, confirmed: [] }, past).length === 0) return null;
   return { kind: "mend", of, to: { amount }, text, line };
+}
+
+/** "van 150" where a loan of that name is on the books: sent to it, or spent on the van? */
+function paymentOf(reading: Reading, { books }: Omit<Desk, "confirmed">): Reading | null {
+  if (reading.kind !== "spend" || reading.what === undefined || reading.pieces) return null;
+  const { what: loan, amount, date, text, line, missing } = reading;
+  if (loan === UNNAMED_LOAN || !books.loans.has(loan) || amount === undefined || missing?.length) return null;
+  return { kind: "pay", amount, loan, text, line, ...(date ? { date } : {}) };
 }
 
 const SAID_ANEW = /\b(?:drove|went|did|worked|put|spent|another|more|again|plus|extra|also|back)\b/i;

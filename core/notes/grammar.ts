@@ -79,6 +79,7 @@ export interface Trouble {
     | "imperative"
     | "priceOfBoth"
     | "twoNouns"
+    | "loanOrCost"
     | "newOrOld"
     | "eitherOf"
     | "unclaimed"

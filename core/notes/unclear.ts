@@ -47,6 +47,7 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
     "Is that price for all of them together? Say each with its own price, or name them before the price.",
   twoNouns: 'One piece or two? Put "and" between two.',
   eitherOf: "Which of these is it?",
+  loanOrCost: "Sent to the loan, or a cost of the shop?",
   newOrOld: "A new note, or a change to an earlier one?",
   left: "There is something in it that I do not know.",
   buyer: "That sounds like a sale.",

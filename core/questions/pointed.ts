@@ -43,7 +43,7 @@ const TWO = /\b(?:both|pair|two|2|either)\b/;
 
 /** What "it" and "they" are part of where they mean nothing that was spoken of. */
 const IDIOMS =
-  /\b(?:worth it|is it (?:worth|me|true|ok|okay|too|time|possible|better|bad|good to|likely)|as it stands|how(?:s| is| does) it (?:going|looking|look|go|been)|(?:does|do|would|will) it (?:usually |normally |typically |really |generally )?(?:take|cost to)|(?:would|will) it be|it (?:usually |normally |typically )?takes|(?:to|gonna|we|ill) make it$|(?:call|keep) it(?: up)?$|it that|has it been|(?:all|most|rest|any|some|much|half) of it|(?:break|split|chart|graph|sort|order|sum|add|tally|total|divide|group|broken|sorted) (?:it|that|this|them)|(?:what|which) (?:is|was) (?:that|this)$|all that|like (?:that|this)|after that|before that|how many did they|do they (?:pay|want)|they (?:pay|paid|want|wanted|need|offer|buy|come|came|owe|say|said|are asking)|did they (?:pay|want|offer|buy|come)|owe (?:them|it)|(?:before|until|till|once) (?:it|they|i \w+ (?:it|them)))\b/;
+  /\b(?:worth it|it cost (?:me|us) in|is it (?:worth|me|true|ok|okay|too|time|possible|better|bad|good to|likely)|as it stands|how(?:s| is| does) it (?:going|looking|look|go|been)|(?:does|do|would|will) it (?:usually |normally |typically |really |generally )?(?:take|cost to)|(?:would|will) it be|it (?:usually |normally |typically )?takes|(?:to|gonna|we|ill) make it$|(?:call|keep) it(?: up)?$|it that|has it been|(?:all|most|rest|any|some|much|half) of it|(?:break|split|chart|graph|sort|order|sum|add|tally|total|divide|group|broken|sorted) (?:it|that|this|them)|(?:what|which) (?:is|was) (?:that|this)$|all that|like (?:that|this)|after that|before that|how many did they|do they (?:pay|want)|they (?:pay|paid|want|wanted|need|offer|buy|come|came|owe|say|said|are asking)|did they (?:pay|want|offer|buy|come)|owe (?:them|it)|(?:before|until|till|once) (?:it|they|i \w+ (?:it|them)))\b/;
 
 /** Right behind "that" and "this" where they stand for a thing: what it did, or the end. */
 const BEHIND_THAT =
@@ -80,11 +80,11 @@ export function pointedIn(text: string, parts: Parts, desk: Desk): Pointed | nul
       if (noun !== null && named === null) continue;
       if (noun === null && (isGrouped(parts, at) || !standsForThing(word, said, { at, end }, parts)))
         continue;
-      if (noun === null && isBound(parts, at)) continue;
+      if (noun === null && (isBound(parts, at) || (several && isLed(parts, at)))) continue;
       const numbers = named ?? (several ? severalOf(word, spoken) : spoken.it);
       const meant = numbers.length === 0 ? null : wordsFor(numbers, said, desk);
       // "All together" of nothing spoken of are all there are.
-      if (meant === null && /\b(?:all together|altogether|combined|all told)\b/.test(said)) return null;
+      if (meant === null && /\b(?:together|altogether|combined|all told)\b/.test(said)) return null;
       const to = noun === null ? end : end + noun.words;
       const question = meant && [...words.slice(0, at), meant, ...words.slice(to)].join(" ");
       return { word, question };
@@ -168,6 +168,20 @@ function isBound(parts: Parts, at: number): boolean {
     const before = parts.marks.find((each) => each.at + each.words === mark.at)?.text ?? "";
     return isSupply && mark.at < at && !/(?:much|many|what|which|any|the)$/.test(before);
   });
+}
+
+/** "Curb freebies, total made off them", "sold on card, money in from those": what was named before by where or how. */
+function isLed({ marks, items }: Parts, at: number): boolean {
+  const isCut = items.some(
+    ({ mark }) =>
+      mark.at < at && (mark.senses.thing?.place !== undefined || mark.senses.thing?.method !== undefined),
+  );
+  const isState = marks.some(
+    ({ at: place, senses }) =>
+      place < at &&
+      senses.cues.some((cue) => cue === "free" || cue === "unsold" || cue === "inProgress" || cue === "held"),
+  );
+  return isCut || isState;
 }
 
 /** The pieces that a word for several means; none where they are not so many. */

@@ -180,6 +180,8 @@ export interface Query {
   picture: boolean;
   /** An amount that the whole is held against, or each row: "did i make over 5000", "which months made over 800". */
   against?: Filter;
+  /** Whether it is so in all of the rows: "did i make money every month". */
+  every?: true;
   /** How many rows there are is asked: "how many months did i lose money". */
   tally?: true;
   /** Whether this one stands first is asked: "is storage my biggest cost". */

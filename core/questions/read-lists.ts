@@ -169,7 +169,8 @@ function isWhatDid(parts: Parts, f: Features): boolean {
   )
     return false;
   // "everything dad got"
-  if ((f.has("got") && f.person) || (f.acting && f.has("took"))) return true;
+  if ((f.has("got") && f.person) || (f.acting && (f.has("took") || (f.has("got", "bought") && !f.generic))))
+    return true;
   return f.has(
     "sold",
     "bought",

@@ -8,7 +8,12 @@ import type { Reading } from "./reading.ts";
 /** Rows by something, or something put in order. */
 export function groupOf(reading: Reading): { by: Grouping | null; order: Order | null } | Refusal | null {
   const { parts, measure, f } = reading;
-  const { groups, eachItem } = parts;
+  const { eachItem } = parts;
+  // "How many different places do i buy from"
+  const isBuying = f.has("bought", "got") && !f.has("listed", "sold", "asking");
+  const groups = parts.groups.map((each) =>
+    each.group === "place" && isBuying ? { ...each, group: "source" as const } : each,
+  );
   // "Which did better" beside "or" compares and puts nothing in order.
   const isBeside = cutsOf(parts).length > 0;
   const orders = parts.orders.filter(
@@ -33,7 +38,7 @@ export function groupOf(reading: Reading): { by: Grouping | null; order: Order |
   if (parted) return { by: parted.group, order: null };
   // "Dressers and desks, profit each"
   const kinds = reading.found.flatMap(({ filter }) => (filter.dimension === "kind" ? filter.values : []));
-  if (eachItem) return { by: kinds.length > 1 ? "kind" : "piece", order: null };
+  if (eachItem) return { by: kinds.length > 1 ? "kind" : (eachOf(reading) ?? "piece"), order: null };
   if (!named) return null;
   // "List buyers over 1 piece"
   if (f.commands)
@@ -45,6 +50,13 @@ export function groupOf(reading: Reading): { by: Grouping | null; order: Order |
   if (isAny || f.has("which") || /^(?:what|whats|which)$/.test(parts.first))
     return { by: null, order: { of: named.group, first: f.has("loss") ? "least" : "most", top: null } };
   return refusal(parts.marks[named.at]!);
+}
+
+/** "Van and school each": what several are named of that are no pieces. */
+function eachOf({ found }: Reading): Grouping | null {
+  const own = found.find(({ filter }) => filter.values.length > 1 && !filter.not)?.filter.dimension;
+  const isGroup = /^(?:loan|stream|what|category|buyer|source|method|place|person)$/.test(own ?? "");
+  return isGroup ? (own as Grouping) : null;
 }
 
 /** What an order is of where that is not said; the first that fits. */

@@ -78,7 +78,9 @@ function countedNow(parts: Parts, f: Features): ReturnType<typeof countedBy> {
   if (counted?.counted === "unlisted" && saysNotListed(parts)) return { ...counted, counted: "not listed" };
   const isNow =
     /\b(?:are|is|now|currently|have)\b/.test(parts.said) &&
-    !/\b(?:did|was|were)\b/.test(parts.said) &&
+    !/\b(?:did|was|were)\b|\b(?:have (?:i|we)|i have|ive|weve) (?:ever )?(?:listed|finished|started)\b/.test(
+      parts.said,
+    ) &&
     !f.period;
   const now = isNow ? NOW[counted?.counted ?? "bought"] : undefined;
   return counted && now ? { ...counted, counted: now } : counted;
@@ -195,6 +197,9 @@ function composed(reading: Reading): Query | Refusal {
     ...(share ? { share: share.part } : {}),
     ...(perMile === null ? {} : { perMile: true as const }),
     ...(reading.tally ? { tally: true as const } : {}),
+    ...(group?.by && isYesNo(parts, f) && /\b(?:every|each) \w+$/.test(parts.said)
+      ? { every: true as const }
+      : {}),
     ...(!sides && isOnePiece(reading) ? { ofOne: true as const } : {}),
     ...(isSalePrice(reading) ? { salePrice: true as const } : {}),
   };

@@ -1,19 +1,19 @@
 import { Decimal } from "decimal.js";
 import { medianOf } from "../answers/wording.ts";
 import type { Piece } from "../books/books.ts";
-import { costOf, pieceLabel, profitOf } from "../books/piece.ts";
-import { type Day, daysBetween } from "../calendar.ts";
+import { costOf, pieceLabel } from "../books/piece.ts";
 import { roundHalfUp } from "../money.ts";
+import { boundOf } from "./bounds.ts";
 import type { Desk, Subject } from "./desk.ts";
 import { isLimit, isWithin, passes } from "./filters.ts";
 import { groupings, isTime, labelsBetween, spanOf, UNKNOWN } from "./groupings.ts";
 import { salePriceOf } from "./ledger-index.ts";
 import type { Measure } from "./measure.ts";
 import { measures } from "./measures.ts";
-import type { Figure, Filter, Grouping, Query, Side } from "./query.ts";
+import type { Figure, Grouping, Query, Side } from "./query.ts";
 import { runPerMile, runRate, runShare } from "./quotients.ts";
 import type { Result } from "./result.ts";
-import { daysListedOf, reachedOf, salePrices } from "./subjects.ts";
+import { salePrices } from "./subjects.ts";
 import { quickTotal } from "./totals.ts";
 
 /** Asks that take each piece as one: the rest goes by notes. */
@@ -44,40 +44,6 @@ function subjectsOf(desk: Desk, query: Query): Subject[] {
 export function piecesIn(desk: Desk, query: Query): number[] {
   return [...new Set(subjectsOf(desk, query).flatMap(({ piece }) => piece?.number ?? []))];
 }
-
-/** What an amount is held against where that is said; hours, days and miles in hundredths, as it was read. */
-const BOUNDS: Readonly<
-  Record<
-    Exclude<NonNullable<Filter["of"]>, "proceeds" | "reached" | "days listed">,
-    (piece: Readonly<Piece>, today: Day) => number | null
-  >
-> = {
-  price: ({ price }) => price,
-  cost: costOf,
-  asking: ({ listPrice }) => listPrice,
-  profit: (piece) => (piece.gone ? profitOf(piece) : null),
-  minutes: ({ minutes }) => minutes * 100,
-  days: ({ bought, sold, gone }, today) => (gone && !sold ? null : daysBetween(bought, sold ?? today) * 100),
-  miles: ({ miles }) => new Decimal(miles).times(100).toNumber(),
-};
-
-/** What an amount is held against: the measure; where there is none, what the piece was sold or bought for. */
-function boundOf(desk: Desk, query: Query, { piece, units }: Subject, { of }: Filter): number | null {
-  const { books, index, today } = desk;
-  if (of) {
-    if (!piece) return null;
-    if (of === "proceeds") return salePriceOf(books, index, piece);
-    if (of === "reached") return inHundredths(reachedOf(piece, desk).units);
-    if (of === "days listed") return inHundredths(daysListedOf(piece, desk).units);
-    return BOUNDS[of](piece, today);
-  }
-  if (query.measure !== "count") return measures[query.measure].whole ? units * 100 : units;
-  if (!piece) return null;
-  if (query.counted === "sold") return salePriceOf(books, index, piece);
-  return query.counted === "on the market" || query.counted === "listed" ? piece.listPrice : piece.price;
-}
-
-const inHundredths = (units: number | null): number | null => (units === null ? null : units * 100);
 
 /** Several subjects of one piece as one: a dresser's three coats of paint are one dresser's spending. */
 function byPiece(subjects: readonly Subject[]): Subject[] {

@@ -1,4 +1,4 @@
-import { has, isOfLoans, isSomebody, owns, type Turn } from "./beside.ts";
+import { has, isOfLoans, isSomebody, isStream, owns, type Turn } from "./beside.ts";
 import type { Mark } from "./marks.ts";
 
 /*
@@ -46,6 +46,18 @@ export const FIGURE_TURNS: readonly Turn[] = [
       !marks.some((mark) => has(mark, "daysListed", "sat")) &&
       marks.slice(at + 1).every(({ senses, period }) => period !== undefined || senses.flags.has("filler")),
     as: { cues: ["listed"] },
+  },
+  {
+    // "How many days was the trunk up for"
+    of: /^up(?: for)?$/,
+    when: ({ marks }) => marks.some((mark) => has(mark, "howLong", "inDays")),
+    as: { cues: ["daysListed"] },
+  },
+  {
+    // "The most i ever got in tips"
+    of: /^got in$/,
+    when: ({ next }) => isStream(next),
+    as: { cues: ["got"] },
   },
   {
     // "Did i get paid for the dresser": whether it is paid

@@ -91,7 +91,9 @@ export function readWorth(parts: Parts, f: Features, desk: Desk): WorthQuestion 
   }
   const amounts = [...parts.amounts, ...parts.limits];
   if (kindOf === null || amounts.length > 1) return null;
-  const tooMuch = parts.marks.some(({ text }) => text === "too much" || text === "overpriced");
+  const tooMuch = parts.marks.some(({ text }) =>
+    /^(?:too (?:much|high|steep|pricey|expensive)|overpriced)/.test(text),
+  );
   return { kind: "worth", kindOf, traits, price: amounts[0]?.cents ?? null, tooMuch };
 }
 
@@ -100,7 +102,10 @@ function asksWorth({ said, amounts, limits }: Parts): boolean {
   if (amounts.length + limits.length > 0) return false;
   return (
     /^(?:so |and )?(?:what|whats|how much)\b.* worth$/.test(said) ||
-    /^(?:the )?(?:value|worth) of\b/.test(said)
+    /^(?:the )?(?:value|worth) of\b/.test(said) ||
+    /^(?:(?:so |and )?(?:whats|what is|what would be) )?(?:a |the )?(?:fair|good|right|decent) price (?:for|on)\b/.test(
+      said,
+    )
   );
 }
 

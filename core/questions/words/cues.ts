@@ -251,6 +251,8 @@ export const CUES = {
   ],
   /** What came in for pieces. */
   revenue: [
+    "collected",
+    "collect",
     "sales wise",
     "paid me",
     "pay me",
@@ -1136,6 +1138,9 @@ export const CUES = {
   ],
   /** What a piece was first listed at. */
   firstAsked: [
+    "at first",
+    "listed for at first",
+    "listed at at first",
     "first price",
     "first prices",
     "the first price",
@@ -1359,6 +1364,13 @@ export const CUES = {
     "need to send",
   ],
   advice: [
+    "too high",
+    "too high for",
+    "too steep",
+    "too steep for",
+    "too pricey",
+    "too pricey for",
+    "too expensive",
     "value of",
     "the value of",
     "worth it",
@@ -1464,6 +1476,9 @@ export const CUES = {
     "should i sell it for",
   ],
   todo: [
+    "drop price on",
+    "to drop price on",
+    "to drop the price on",
     "fix up first",
     "should i fix up",
     "should i fix",
@@ -1922,6 +1937,11 @@ export const CUES = {
     "started but unfinished",
   ],
   unfinished: [
+    "not fixed",
+    "still not fixed",
+    "not fixed yet",
+    "not fixed up",
+    "not fixed up yet",
     "but never finished",
     "never finished",
     "never got finished",
@@ -1957,7 +1977,7 @@ export const CUES = {
     "but not finished yet",
     "and not finished",
   ],
-  started: ["started", "start", "starting", "began", "begin", "begun"],
+  started: ["been touched", "touched", "started", "start", "starting", "began", "begin", "begun"],
   listed: [
     "go up",
     "went up",
@@ -2793,6 +2813,11 @@ export const CUES = {
     "lowest offer to take",
   ],
   comeDown: [
+    "under list",
+    "under list price",
+    "below list price",
+    "under the list",
+    "below the list",
     "percent off",
     "percent off do i",
     "knocked off the list price",
@@ -2846,6 +2871,9 @@ export const CUES = {
     "bargained down",
   ],
   average: [
+    "averaging",
+    "averages out to",
+    "average out to",
     "average",
     "avg",
     "averaged",

@@ -39,6 +39,23 @@ export const REWRITES: readonly (readonly [from: RegExp, to: string])[] = [
     "have i $1 at least $2 pieces",
   ],
   [/\bis (\$?\d+) (?:ok|okay|alright|fair|good|reasonable) for\b/, "is $1 a good price for"],
+  [/\b(?:lately|recently|as of late|of late)\b/, "in the last 30 days"],
+  [
+    /^(?:how many )?(?:months|years|payments) (?:left|to go|remaining|till|until)(?: (?:on|for|till|until))? (.+?)(?: (?:is|are) (?:gone|paid off|done))?[.?! ]*$/,
+    "how long until $1 is gone",
+  ],
+  [/\bmoney in (?:vs|versus|against|and|or) money out\b/, "brought in vs spent"],
+  [/\b(?:was|were) (?:i|we) up or down\b/, "did i make money"],
+  [/^(?:order|sort) (?:my |the |all )?(months|weeks|kinds|sources|buyers|pieces|days) by /, "rank $1 by "],
+  [/\bthe (better|worse|stronger|weaker) (?:month|one|year|week|quarter)\b/, "$1"],
+  [
+    /^compare (jan\w*|feb\w*|mar\w*|apr\w*|may|jun\w*|jul\w*|aug\w*|sep\w*|oct\w*|nov\w*|dec\w*) (?=(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\w*$)/,
+    "compare $1 and ",
+  ],
+  [
+    /\b(?:is it|would it be) (?:better|best|smarter) to (?:pay|pay off|clear|kill) (?:off )?(?:the |my )?\w+(?: loan)? (?:off )?first\b/,
+    "which loan should i pay first",
+  ],
   // "The mirror, is it on hold"
   [
     /^((?:the |my )?(?:[\w#]+ ){0,2}[\w#]+), ((?:is|was|did|has|does|when|where|who|what|how)\b.*?) (?:it|that one|that)\b(.*)$/,
