@@ -80,7 +80,7 @@ function unsaidChoice(mask: number, bars: readonly Bearing[]): Choice | null {
 }
 
 function saysMore(clause: Clause, token: Tok): boolean {
-  return headsOf(token).some((head) => !head.light && tailOf(clause, token, head.tail) !== null);
+  return headsOf(token).some((head) => !head.light && tailOf(clause, token, head.ending) !== null);
 }
 
 /** Words that only complete the verb of the clause ("refunded 30" after "backed out") do not compete with it. */
@@ -96,7 +96,7 @@ function isAbsorbed(clause: Clause, at: number, heads: readonly number[]): boole
         facts.absorbs(head.kind, tokens[at]!.text) &&
         // "put 20 toward the lamp": no loan is paid, so that nothing is a part of that.
         isFitting(head.said, clause.signs.mask | maskAfter(clause, other)) &&
-        tailOf(clause, other, head.tail) !== null,
+        tailOf(clause, other, head.ending) !== null,
     );
     if (!takes) return false;
     const taken = headsOf(tokens[at]!).some((head) => !head.light && facts.absorbs(head.kind, other.text));
@@ -109,12 +109,12 @@ function better(before: Choice | null, clause: Clause, token: Tok, bars: readonl
   const after = maskAfter(clause, token);
   const mask = clause.signs.mask | after;
   let best = before;
-  for (const { said, tail: words, light } of headsOf(token)) {
+  for (const { said, tail: words, ending, light } of headsOf(token)) {
     if (!isFitting(said, mask) || isBarred(said.kind, bars)) continue;
     const length = token.to - token.from + words.length * 3;
     const score = (light ? 20 : 100) + length * 3 + said.weight;
     if (best && best.score >= score) continue;
-    const tail = tailOf(clause, token, words);
+    const tail = tailOf(clause, token, ending);
     if (tail) best = { said, head: token, tail, score, mask: after };
   }
   return best;
@@ -159,14 +159,14 @@ function nextMask({ tokens }: Clause, place: number): number {
 const NO_TAIL: readonly Tok[] = [];
 
 /** The tokens that finish a verb's words further on; null where they are not all there. */
-function tailOf(clause: Clause, head: Tok, tail: readonly string[]): readonly Tok[] | null {
-  if (tail.length === 0) return NO_TAIL;
-  const wanted = tail.join(" ");
-  for (let at = clause.tokens.indexOf(head) + 1; at < clause.tokens.length; at += 1) {
+function tailOf({ tokens }: Clause, head: Tok, ending: string): readonly Tok[] | null {
+  if (ending === "") return NO_TAIL;
+  for (let at = tokens.indexOf(head) + 1; at < tokens.length; at += 1) {
+    if (!ending.startsWith(tokens[at]!.text)) continue;
     let text = "";
-    for (let to = at; to < clause.tokens.length && text.length < wanted.length; to += 1) {
-      text = text ? `${text} ${clause.tokens[to]!.text}` : clause.tokens[to]!.text;
-      if (text === wanted) return clause.tokens.slice(at, to + 1);
+    for (let to = at; to < tokens.length && text.length < ending.length; to += 1) {
+      text = text ? `${text} ${tokens[to]!.text}` : tokens[to]!.text;
+      if (text === ending) return tokens.slice(at, to + 1);
     }
   }
   return null;

@@ -20,6 +20,8 @@ export interface Head {
   kind: Kind;
   said: Said;
   tail: readonly string[];
+  /** Those words, with blanks between. */
+  ending: string;
   light: boolean;
 }
 

@@ -159,7 +159,8 @@ function build(): Language {
       for (const phrase of phrases) {
         const [head = "", ...tails] = phrase.split(" … ");
         const tail = tails.flatMap((part) => part.split(" "));
-        lexicon.add(head, { heads: [{ kind, said, tail, light: saying.light ?? false }] });
+        const ending = tail.join(" ");
+        lexicon.add(head, { heads: [{ kind, said, tail, ending, light: saying.light ?? false }] });
       }
     }
   }
