@@ -1,5 +1,5 @@
-import type { Clause } from "../clause.ts";
-import { placeBefore, says, saysOneOf } from "../clause.ts";
+import type { Clause, Tok } from "../clause.ts";
+import { placeBefore, says, saysOneOf, tokenBefore } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { measuresIn } from "../slots/spending.ts";
@@ -11,13 +11,14 @@ import { HELPING } from "../words/verbs.ts";
 
 /** Words that are work as much as supplies, right before a piece: "paint dresser 20" could be minutes. */
 function isWorkOnPiece({ tokens, head, signs }: Clause): boolean {
-  if (head || !signs.has("piece")) return false;
-  return tokens.some((token, at) => {
-    if (token.kind !== "word" || token.roles.service || !SUPPLY_VERBS.has(token.text)) return false;
-    let next = at + 1;
-    while (/^(?:the|my|a|an)$/.test(tokens[next]?.text ?? "")) next += 1;
-    return tokens[next]?.kind === "piece";
-  });
+  return !head && signs.has("piece") && tokens.some(isWorkBeforePiece);
+}
+
+function isWorkBeforePiece({ kind, roles, text }: Tok, at: number, tokens: readonly Tok[]): boolean {
+  if (kind !== "word" || roles.service || !SUPPLY_VERBS.has(text)) return false;
+  let next = at + 1;
+  while (/^(?:the|my|a|an)$/.test(tokens[next]?.text ?? "")) next += 1;
+  return tokens[next]?.kind === "piece";
 }
 
 /** "dresser 30 missing knobs": the number stands with the piece. */
@@ -46,26 +47,25 @@ function isPaidForNothingSaid(clause: Clause): boolean {
 }
 
 /** "6 knobs at 2.50": the price of one, or of all six? */
-function isPriceOfOne({ tokens }: Clause): boolean {
-  return tokens.some((token, at) => {
-    const link = tokens[at + 1]?.text ?? "";
-    if (token.roles.supply === undefined || !AT_PRICE.has(link)) return false;
-    const count = tokens[at - 1]?.text === "of" ? tokens[at - 2] : tokens[at - 1];
-    const isNumber = count?.kind === "amount" && !count.amount?.money && count.amount?.exact?.digits !== 1;
-    const measured = count?.kind === "grain" ? measuresIn(count) : null;
-    const isMeasured = measured !== null && measured.count !== 1 && (link === "at" || !measured.isCounted);
-    const isCounted = isMeasured || (link === "at" && isNumber);
-    const price = tokens[at + 2];
-    return isCounted && price?.kind === "amount" && !price.each && !price.amount?.factors;
-  });
+const isPriceOfOne = ({ tokens }: Clause): boolean => tokens.some(isSuppliesAtPrice);
+
+function isSuppliesAtPrice({ roles }: Tok, at: number, tokens: readonly Tok[]): boolean {
+  const link = tokens[at + 1]?.text ?? "";
+  if (roles.supply === undefined || !AT_PRICE.has(link)) return false;
+  const count = tokenBefore(tokens, at)?.text === "of" ? tokens[at - 2] : tokenBefore(tokens, at);
+  const isNumber = count?.kind === "amount" && !count.amount?.money && count.amount?.exact?.digits !== 1;
+  const measured = count?.kind === "grain" ? measuresIn(count) : null;
+  const isMeasured = measured !== null && measured.count !== 1 && (link === "at" || !measured.isCounted);
+  const isCounted = isMeasured || (link === "at" && isNumber);
+  const price = tokens[at + 2];
+  return isCounted && price?.kind === "amount" && !price.each && !price.amount?.factors;
 }
 
 /** "returned the sander got 59 back", "rebate 15 on paint": money that came back was not spent. */
-function isMoneyBack({ tokens }: Clause): boolean {
-  return tokens.some(
-    ({ text }, at) => MONEY_BACK.has(text) || (text === "back" && tokens[at - 1]?.kind === "amount"),
-  );
-}
+const isMoneyBack = ({ tokens }: Clause): boolean => tokens.some(saysMoneyBack);
+
+const saysMoneyBack = ({ text }: Tok, at: number, tokens: readonly Tok[]): boolean =>
+  MONEY_BACK.has(text) || (text === "back" && tokenBefore(tokens, at)?.kind === "amount");
 
 /** "lamp and paint 40": one amount for a piece and a supply. */
 function isBoughtTogether({ tokens, signs }: Clause): boolean {
@@ -86,10 +86,12 @@ export function sizeOrPiece({ tokens, what }: Clause): number | null {
   return next?.kind === "grain" && next.value ? next.value : null;
 }
 
+const NOTHING: readonly string[] = [];
+
 /** "gas 20 tolls", "paint 12 and primer": things behind the amount, of which nobody says what they cost. */
-export function unpricedIn({ tokens }: Clause): string[] {
+export function unpricedIn({ tokens }: Clause): readonly string[] {
   const amount = tokens.findLastIndex(({ kind }) => kind === "amount");
-  if (amount < 0 || amount === tokens.length - 1) return [];
+  if (amount < 0 || amount === tokens.length - 1) return NOTHING;
   return tokens.flatMap((token, at) => {
     const { kind, text, roles, claimed } = token;
     const isThing =
