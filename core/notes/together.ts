@@ -331,7 +331,8 @@ function isNewSentence(before: Clause, next: Clause): boolean {
 
 /** "bought 6 chairs 10 each, sold 2 of em 25 each": two of those chairs. */
 function nameThose(fields: Draft["fields"], before: readonly Mention[]): void {
-  const [one] = (fields["pieces"] as Mention[] | undefined) ?? [];
+  // A goal's pieces are a number.
+  const [one] = Array.isArray(fields["pieces"]) ? (fields["pieces"] as Mention[]) : [];
   const [told, ...others] = before;
   const { it, count, name } = one ?? {};
   if (!it || count === undefined || name !== undefined || !told || others.length > 0 || told.it) return;

@@ -29,6 +29,18 @@ const nearNote = fc
   )
   .map((words) => words.join(" "));
 
+/** Lines beside one from elsewhere in the list, of all its parts; in a long run each line. */
+const own = casesOf("own.jsonl").map(({ line }) => line);
+const step = Math.ceil(own.length / runsOf({ short: 200, long: own.length }));
+const pairs = own.flatMap((line, at) => (at % step === 0 ? [[line, own[(at * 7 + 13) % own.length]!]] : []));
+
+it.each([", ", " and ", "\n"])(
+  "two notes of the corpus with %j between are read, whichever they are",
+  (joint) => {
+    for (const pair of pairs) expect(() => read(pair.join(joint)), pair.join(joint)).not.toThrow();
+  },
+);
+
 describe("any text", () => {
   it.each([
     ["of any characters", fc.string({ unit: "binary", maxLength: 300 })],
