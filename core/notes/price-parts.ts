@@ -74,7 +74,7 @@ export function fillAgreed(made: Draft, { tokens, today }: Clause): Trouble | nu
   if (rest.length > 0 && deposit === undefined) return { kind: "twoNumbers" };
   for (const token of rest) {
     const owed = owedBy(token, undefined);
-    if (owed === undefined || couldCount(token, owed)) return { kind: "twoNumbers" };
+    if (owed === undefined || couldCount(token)) return { kind: "twoNumbers" };
     prices.push(owed + deposit!);
   }
   const [agreed, ...others] = new Set(prices);
@@ -86,8 +86,9 @@ export function fillAgreed(made: Draft, { tokens, today }: Clause): Trouble | nu
   return null;
 }
 
-/** "3 left" may be others of the kind. */
-const couldCount = ({ amount }: Tok, cents: number): boolean => !amount?.money && cents <= COUNT_MAX;
+/** "3 left", "2 to go" may be others of the kind. */
+export const couldCount = (token: Tok): boolean =>
+  !token.amount?.money && (centsIn(token) ?? COUNT_MAX) <= COUNT_MAX;
 
 const COUNT_MAX = 12_00;
 

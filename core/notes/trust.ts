@@ -1,11 +1,12 @@
 import type { Clause, Tok } from "./clause.ts";
 import type { Trouble } from "./grammar.ts";
 import { passingFrom } from "./passing.ts";
+import { couldCount } from "./price-parts.ts";
 import type { Kind } from "./reading.ts";
 import { isTurned } from "./roles.ts";
 import { HINTS } from "./sign-bits.ts";
 import { NO_ROLES } from "./token.ts";
-import { bears } from "./verbs.ts";
+import { bears, language } from "./verbs.ts";
 import { BECAUSE, NEAR_AMOUNT, PLANS, WISHES } from "./words/doubts.ts";
 import { AND, INTERJECTIONS, THEY } from "./words/links.ts";
 import { ASKS_FOR } from "./words/money.ts";
@@ -148,8 +149,9 @@ function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | nul
   // "sold bookshelf 55 at 3pm": the hour of a fact is kept nowhere.
   if (token.kind === "clock" && (clause.head || kind === "spend" || kind === "work") && kind !== "nudge")
     return null;
-  // What is still to pay, or was agreed on, of no sale and of nothing held.
-  if (token.roles.agreed || (token.roles.owed && token.amount)) return "unclaimed";
+  // What is still to pay, or was agreed on, of no sale and of nothing held; "finished the desk, 2 to go" counts others.
+  const isSum = token.roles.agreed || (token.roles.owed && token.amount && !couldCount(token));
+  if (isSum && language().grammars.get(kind)!.main !== null) return "unclaimed";
   if (token.kind !== "word") return token.kind === "day" ? "vagueTime" : "unclaimed";
   if (token.roles === NO_ROLES && isUnreadNumber(token.text)) return "unreadNumber";
   if ((token.hints & HINTS.each) !== 0 && !isEachOfAmount(clause, token)) return "eachOfUnknown";

@@ -15,8 +15,7 @@ const SAID = "final|full|total|sale|sales|selling|whole";
 const IN_ALL = "total|in_total|altogether|all_told|in_all|all_in|for_it|for_everything|for_all";
 const ALL_OF_THEM = "pair|set|both|both_of_them|all_of_them|all_of_it|whole_thing|lot|<ofthem>";
 const OPENS = ",|-|(|.|;|!|/|so|and|but|with|at|for|a|an|the|our|is|was|it|its|thats|price";
-const REST =
-  "balance|rest|remaining|remainder|remaining_balance|other|other_half|another|last|final|leaves|leaving";
+const REST = "balance|rest|remaining|remainder|remaining_balance|other|other_half|last|final|leaves|leaving";
 const OWES =
   "owes|owe|owing|pays|brings|bringing|paying|will_pay|will_bring|gonna_pay|gonna_bring|to_pay|to_bring";
 const WHEN = "at|on|upon|when|once|by|this|next|due|still|left";
@@ -158,7 +157,7 @@ export const HELD: readonly Row<NumberEffect>[] = [
     ["put 50 down on the dresser, balance of 200 at pickup", "50 down on the dresser, rest of 200 on pickup"],
   ),
   ...behindDeposit(
-    `[,|-|(|.|;|!|/|so|and|with|plus|then|a|the|his|her|their* ${REST}? $ ${STILL_DUE} in|by? <method>? ${WHEN}* ${PICKUP}* )?]`,
+    `[,|-|(|.|;|!|/|so|and|with|plus|then|a|the|his|her|their* ${REST}|another? $ ${STILL_DUE} in|by? <method>? ${WHEN}* ${PICKUP}* )?]`,
     "owed",
     ["deposit 40 on desk, 110 due at pickup", "desk: 40 deposit, 110 remaining"],
   ),
@@ -189,7 +188,7 @@ export const HELD: readonly Row<NumberEffect>[] = [
     "settled at 140 for the desk, he left 40",
   ],
   [
-    `<new>|<person>|he|she|they [left|put|gave_me] $ on|for|toward|towards <art>? <piece> … ${REST}? $ ${STILL_DUE}`,
+    `<new>|<person>|he|she|they [left|put|gave_me] $ on|for|toward|towards <art>? <piece> … ${REST}|another? $ ${STILL_DUE}`,
     "down",
     "ben left 40 on the desk, another 110 to come",
   ],
