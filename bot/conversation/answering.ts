@@ -1,4 +1,5 @@
 import { takeAnswer } from "../../core/decide/answer.ts";
+import { correctedAnswer } from "../../core/decide/corrected-answer.ts";
 import { mattersOf, wholeLabel } from "../../core/decide/decide.ts";
 import { type Effect, newMatter, type Said } from "../../core/decide/decision.ts";
 import { namedAnswer } from "../../core/decide/named-answer.ts";
@@ -28,7 +29,11 @@ export interface SaidNow extends Said {
  */
 function answerOpen(turn: Turn, said: SaidNow, question: Question): boolean {
   const { text, readings, isReply } = said;
-  const effect = takeAnswer(question, said) ?? namedAnswer(question, readings, turn.ledger.books);
+  const isCorrected = isReply || !isOlderThanNewest(turn, question);
+  const effect =
+    takeAnswer(question, said) ??
+    namedAnswer(question, readings, turn.ledger.books) ??
+    (isCorrected ? correctedAnswer(question, readings) : null);
   if (!effect) return false;
   if (!isReply && isOlderThanNewest(turn, question)) {
     if (isCorrection(readings) && question.ask.wants !== "choice") return false;

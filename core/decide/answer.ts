@@ -1,5 +1,5 @@
 import type { Day } from "../calendar.ts";
-import { AMOUNT_CENTS_MAX } from "../money.ts";
+import { AMOUNT_CENTS_MAX, show } from "../money.ts";
 import {
   readBareCount,
   readBareDay,
@@ -48,7 +48,7 @@ export function takeBare({ matter, ask }: Asked, { text, today, readings }: Said
   const reading = ask.first?.[0] ?? matter.reading;
   const yesNo = readYesNo(text);
   if (yesNo === "never mind") return { kind: "drop" };
-  const choice = choiceSaid(ask.choices, text, yesNo);
+  const choice = choiceSaid(ask.choices, text, yesNo) ?? choiceOfAmount(ask, text);
   if (choice) return choice.effect;
   if (isQuestion(readings)) return null;
   const doubted = doubtedAnswer(reading, ask, text);
@@ -110,6 +110,14 @@ function choiceSaid(
       choice.words?.includes(said) ||
       (yesNo !== null && choice.words?.includes(yesNo)),
   );
+}
+
+/** "18.50" where one of the whole readings offered has that amount. */
+function choiceOfAmount({ wants, choices }: Ask, text: string): Choice | undefined {
+  const cents = wants === "choice" ? readBareMoney(text) : null;
+  const said = cents === null ? "" : show(cents);
+  const fitting = choices.filter(({ label }) => said !== "" && label.split(/[\s,]+/).includes(said));
+  return fitting.length === 1 ? fitting[0] : undefined;
 }
 
 function patchFirst(first: readonly Reading[], change: Partial<Reading>): Reading[] {

@@ -43,6 +43,7 @@ import {
   tradedIt,
   withAllOfIt,
   withAskingPrice,
+  withItsPart,
   withoutPart,
 } from "./unnamed.ts";
 import { askOfList, askWhich, type Deciding, labelOfWhole, standingOf } from "./whole.ts";
@@ -128,7 +129,8 @@ function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decisio
   const [dayless, ...dated] = why === whyOf({ kind: "whichDay" }) ? (unclear?.could ?? []) : [];
   if (dayless && decideWhole(dayless, desk).kind !== "refuse")
     return { kind: "ask", ask: askDay(dayless, dated, desk) };
-  const standing = standingOf(unclear?.could ?? [], desk, deciding, unclear?.byBooks);
+  const could = withItsPart(unclear?.could ?? [], unclear?.left ?? [], desk);
+  const standing = standingOf(could, desk, deciding, unclear?.byBooks);
   if (standing.length === 0) {
     const likely = unclear ? standingOf(likelyOf(unclear, desk), desk, deciding) : [];
     return likely.length > 0

@@ -4,6 +4,7 @@ import type { Fact } from "../books/facts.ts";
 import { depositOf, owedByBuyers } from "../books/shares.ts";
 import type { Cents } from "../money.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
+import { besideName } from "../notes/settling.ts";
 import { whyOf } from "../notes/unclear.ts";
 import type { Desk } from "./decision.ts";
 import { piecesOf } from "./echo.ts";
@@ -143,18 +144,28 @@ const salesOf = (numbers: readonly number[], { facts }: Books): Fact[] =>
 
 /** "had to give rita 25 back": of the one sale to somebody who was taken for a piece; null where there is no one such sale. */
 export function refundedTo(reading: Reading, { books }: Pick<Desk, "books">): Reading | null {
-  const [said, ...others] = reading.kind === "refund" ? (reading.pieces ?? []) : [];
-  const { name, traits, number } = said ?? {};
-  if (name === undefined || traits || number !== undefined || others.length > 0) return null;
-  if ([...books.pieces.values()].some((piece) => piece.name === name)) return null;
+  if (reading.kind !== "refund") return null;
+  const [said, ...others] = reading.pieces ?? [];
+  if (said?.traits || said?.number !== undefined || others.length > 0) return null;
+  const isOpen = !said && !reading.follows;
+  const name = isOpen ? besideName(reading.text, buyersOf(books)).who : said?.name;
+  if (name === undefined || [...books.pieces.values()].some((piece) => piece.name === name)) return null;
   const sales = books.facts.filter(
     (fact) =>
       fact.kind === "sell" &&
       fact.data.buyer === name &&
       fact.pieces.every((each) => books.pieces.get(each)!.gone === "sold"),
   );
-  return sales.length === 1 ? ({ ...reading, pieces: byNumbers(sales[0]!.pieces) } as Reading) : null;
+  if (sales.length !== 1) return null;
+  const missing = reading.missing?.filter((field) => field !== "pieces") ?? [];
+  return { ...reading, pieces: byNumbers(sales[0]!.pieces), missing };
 }
+
+/** Who has bought something, longest names first. */
+const buyersOf = ({ facts }: Books): string[] =>
+  facts
+    .flatMap((fact) => (fact.kind === "sell" && fact.data.buyer ? [fact.data.buyer] : []))
+    .sort((a, b) => b.length - a.length);
 
 /** Whether words that nobody knows are just who left a deposit ("nell"). */
 export function isHolder(left: readonly string[], { books }: Pick<Desk, "books">): boolean {

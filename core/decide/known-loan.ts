@@ -8,6 +8,7 @@ import { pastDay } from "../notes/quantities/days.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { besideName } from "../notes/settling.ts";
 import { centsIn } from "../notes/slots/money.ts";
+import { SAME } from "../notes/words/again.ts";
 import {
   BESIDE_BALANCE,
   BESIDE_LOAN,
@@ -17,6 +18,7 @@ import {
   MEANT_BEFORE,
   OTHER_LOAN,
 } from "../notes/words/links.ts";
+import { THEM } from "../notes/words/pieces.ts";
 import { UNNAMED_LOAN } from "./loans.ts";
 
 const TOKENS_MAX = 8;
@@ -37,7 +39,7 @@ export function toKnownLoan(text: string, { books, today, newest }: Said): Readi
   const said = names.length > 0 ? besideName(text, names) : null;
   const other = said?.who === undefined ? otherLoan(names, newest) : undefined;
   const loan = said?.who ?? other;
-  if (!said || loan === undefined) return null;
+  if (!said || loan === undefined) return onIt(text, today, newest);
   // "that was for grad", "that 150 was supposed to go to grad": the payment noted before.
   const words = said.rest.trim().split(" ");
   const sum = newest?.kind === "pay" && newest.amount !== undefined ? amountText(newest.amount) : "";
@@ -48,7 +50,42 @@ export function toKnownLoan(text: string, { books, today, newest }: Said): Readi
   const tokens = lexed(said.rest);
   const isOther = tokens.some(({ text: words }) => words.split(" ").some((word) => OTHER_LOAN.has(word)));
   if (tokens.length > TOKENS_MAX || isOther !== (other !== undefined)) return null;
-  return payIn(tokens, loan, text, today) ?? balanceIn(tokens, loan, text);
+  return (
+    payIn(tokens, loan, text, today) ?? balanceIn(tokens, loan, text) ?? sameIn(tokens, loan, text, newest)
+  );
+}
+
+/** "put 120 on it" right behind a note of a loan: a payment to that one. */
+function onIt(text: string, today: Day, newest: Fact | undefined): Reading[] | null {
+  const loan = newest && loanOf(newest);
+  const tokens = loan === undefined ? [] : lexed(text);
+  const isIt = tokens.some(({ text: word }) => THEM.has(word));
+  if (loan === undefined || !isIt || tokens.length > TOKENS_MAX) return null;
+  return payIn(
+    tokens.filter(({ text: word }) => !THEM.has(word)),
+    loan === UNNAMED_LOAN ? undefined : loan,
+    text,
+    today,
+  );
+}
+
+const loanOf = (fact: Fact): string | undefined => {
+  const isOfLoan = fact.kind === "loan" || fact.kind === "pay" || fact.kind === "statement";
+  return isOfLoan ? (fact.data.loan ?? UNNAMED_LOAN) : undefined;
+};
+
+/** "same for the van": as much as was paid just now, to the other loan. */
+function sameIn(
+  tokens: readonly Tok[],
+  loan: string,
+  text: string,
+  newest: Fact | undefined,
+): Reading[] | null {
+  const words = tokens.filter(({ kind }) => kind !== "mark").map(({ text: word }) => word);
+  const isSame = words.some((word) => SAME.has(word.split(" ").at(-1)!));
+  const isAll = words.every((word) => isAllOf(word, BESIDE_LOAN) || SAME.has(word.split(" ").at(-1)!));
+  if (newest?.kind !== "pay" || newest.amount === undefined || !isSame || !isAll) return null;
+  return [{ kind: "pay", amount: newest.amount, loan, text, line: 0 }];
 }
 
 /** The other one of two loans, beside that of the newest note. */
@@ -64,10 +101,16 @@ function amountIn(tokens: readonly Tok[]): Cents | null {
   return amount && others.length === 0 && !amount.each ? centsIn(amount) : null;
 }
 
-function payIn(tokens: readonly Tok[], loan: string, text: string, today: Day): Reading[] | null {
+function payIn(tokens: readonly Tok[], loan: string | undefined, text: string, today: Day): Reading[] | null {
   const amount = amountIn(tokens);
   if (amount === null || !tokens.some(({ text: word }) => LOANWARD.has(word))) return null;
-  const pay: ReadingOf<"pay"> = { kind: "pay", amount, loan, text, line: 0 };
+  const pay: ReadingOf<"pay"> = {
+    kind: "pay",
+    amount,
+    ...(loan === undefined ? {} : { loan }),
+    text,
+    line: 0,
+  };
   for (const { kind, text: words, said } of tokens) {
     const day = kind === "day" ? pastDay(said!, today) : null;
     if (day && "day" in day) pay.date = day.day;

@@ -1,4 +1,7 @@
+import type { Books } from "../books/books.ts";
 import { statusOf } from "../books/piece.ts";
+import { owedByBuyers } from "../books/shares.ts";
+import type { Cents } from "../money.ts";
 import type { Tok } from "../notes/clause.ts";
 import { lexed } from "../notes/lexed.ts";
 import type { Kind, Reading, ReadingOf } from "../notes/reading.ts";
@@ -6,6 +9,7 @@ import { centsIn } from "../notes/slots/money.ts";
 import { whyOf } from "../notes/unclear.ts";
 import type { Desk } from "./decision.ts";
 import { byNumbers } from "./mentioned.ts";
+import { owingPieces, salesOwing } from "./owing.ts";
 
 /** What comes next for a piece that stands so, with an amount: likeliest first. */
 const NEXT: Readonly<Partial<Record<string, readonly Kind[]>>> = {
@@ -33,7 +37,9 @@ export function likelyOf(
   const [amount, ...others] = tokens.filter(({ kind }) => kind === "amount");
   const isOfOther = tokens.some(({ kind, text: word }) => MEASURES.has(kind) || word === "?");
   // "3 no shows in a row", "14 views"
-  const isCount = !amount?.amount?.money && isCounted(tokens[tokens.indexOf(amount!) + 1]);
+  const behind = tokens[tokens.indexOf(amount!) + 1];
+  // "25 came in by transfer" counts nothing.
+  const isCount = !amount?.amount?.money && isCounted(behind) && !behind?.roles.heads;
   const cents =
     amount && !isCount && others.length === 0 && !isOfOther && !amount.each ? centsIn(amount) : null;
   if (cents === null || cents === 0) return [];
@@ -49,7 +55,22 @@ export function likelyOf(
   const isNear = share >= NEAR_LEAST && share <= NEAR_MOST && share !== 1;
   const mend: Reading[] =
     fact && isNear ? [{ kind: "mend", of: { fact: fact.id }, to: { amount: cents }, text, line }] : [];
-  return [...ofPieces, ...mend];
+  const method = tokens.find(({ roles }) => roles.method !== undefined)?.roles.method;
+  return [...owedOf(cents, method, { books, text, line }), ...ofPieces, ...mend];
+}
+
+/** Just what is still owed on one sale. */
+function owedOf(
+  amount: Cents,
+  method: string | undefined,
+  { books, text, line }: { books: Books; text: string; line: number },
+): Reading[] {
+  const owing = salesOwing(books).map((sale) => owingPieces(books, sale));
+  const [pieces, ...others] = owing.filter((each) => owedByBuyers(each) === amount);
+  if (!pieces || others.length > 0) return [];
+  const paid = method === undefined ? {} : { method };
+  const of = byNumbers(pieces.map(({ number }) => number));
+  return [{ kind: "collect", amount, pieces: of, ...paid, text, line }];
 }
 
 /** What stands behind a number that counts it. */

@@ -2,6 +2,11 @@ import { canMend } from "../mending/fields.ts";
 import { factsMeant } from "../mending/meant.ts";
 import type { Reading } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
+import { SUMS_UP } from "../notes/words/links.ts";
+import { ACTUALLY, BEFORE_POINTING, COST_TOLD, SAID_ANEW } from "../notes/words/mending.ts";
+import { ONE_MORE_SAID, POINTS_OUT } from "../notes/words/pieces.ts";
+import { FETCHED } from "../notes/words/verbs.ts";
+import { saysAny, wordsIn } from "../notes/words/words.ts";
 import type { Desk } from "./decision.ts";
 import { type Fetched, fetchedOf } from "./fetched.ts";
 import { held } from "./fits.ts";
@@ -18,8 +23,6 @@ const WHYS: Readonly<Partial<Record<Reading["kind"], "newOrOld" | "loanOrCost">>
   pay: "loanOrCost",
 };
 
-const TOLD = /\b(?:was|were|came to|ran(?: me)?|totall?ed|rang up)\b/i;
-const FETCHED = /\b(?:picked|pickd|collected|fetched)\b/i;
 
 /** The note with the other thing that the books make of it; null where they make nothing else of it. */
 export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
@@ -37,22 +40,28 @@ export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Readi
   return { kind: "unclear", why, could: [before, { ...reading, asNew: true }], text, line };
 }
 
-const POINTS_OUT = /^(?:oh |hm+ |no |oops |actually |wait |and )*(?:the|that|my) /i;
+/** "oh the paint was 16": a thing that both know. */
+function pointsOut(text: string): boolean {
+  const words = wordsIn(text);
+  const first = words.find((word) => !BEFORE_POINTING.has(word));
+  return POINTS_OUT.has(first ?? "") && words.at(-1) !== first;
+}
 
-/** "oh the paint was 16" of the one paint that was noted today: another price for it. */
+/** "oh the paint was 16", "knobs were 18 total" of the one paint that was noted today: another price for it. */
 function toldBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {
   const mend =
     reading.kind === "unclear" && reading.why === whyOf({ kind: "newOrOld" })
       ? reading.could?.find(({ kind }) => kind === "mend")
       : costBefore(reading, { ...desk, ...(past ? { past } : {}) });
-  if (!past || mend?.kind !== "mend" || !POINTS_OUT.test(reading.text)) return null;
+  const isOfIt = pointsOut(reading.text) || saysAny(reading.text, SUMS_UP);
+  if (!past || mend?.kind !== "mend" || !isOfIt) return null;
   const [fact, ...others] = factsMeant(mend.of ?? {}, { ...desk, confirmed: [] }, past);
   return fact && others.length === 0 && past.isToday(fact) && canMend(fact.kind, mend.to ?? {}) ? mend : null;
 }
 
 /** "desk paint was 13.50" where paint for the desk is on the books: another price for it, or more of it? */
 function costBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {
-  if (reading.kind !== "spend" || !past || !TOLD.test(reading.text) || reading.amount === undefined)
+  if (reading.kind !== "spend" || !past || !saysAny(reading.text, COST_TOLD) || reading.amount === undefined)
     return null;
   const { what, pieces, amount, text, line } = reading;
   const of = { kind: "spend" as const, ...(what ? { what } : {}), ...(pieces ? { pieces } : {}) };
@@ -68,11 +77,9 @@ function paymentOf(reading: Reading, { books }: Omit<Desk, "confirmed">): Readin
   return { kind: "pay", amount, loan, text, line, ...(date ? { date } : {}) };
 }
 
-const SAID_ANEW = /\b(?:drove|went|did|worked|put|spent|another|more|again|plus|extra|also|back)\b/i;
-
 /** "18 miles" in reply to a drive, "2h" to a work: what it rather was, or another one? */
 function measureBefore(reading: Reading, { past }: Omit<Desk, "confirmed">): Reading | null {
-  if (!past || past.replied === null || SAID_ANEW.test(reading.text)) return null;
+  if (!past || past.replied === null || saysAny(reading.text, SAID_ANEW)) return null;
   const { kind, text, line } = reading;
   const fact = past.newest((each) => each.kind === kind);
   if (!fact || (kind !== "drive" && kind !== "work")) return null;
@@ -80,14 +87,12 @@ function measureBefore(reading: Reading, { past }: Omit<Desk, "confirmed">): Rea
   return { kind: "mend", of: { fact: fact.id }, to, text, line } as Reading;
 }
 
-const ACTUALLY = /\b(?:actually|really|not today)\b/i;
-
 /** "bought the buffet wednesday actually": another day of the note that stands; null where there is no one such note. */
 export function dayOfBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {
   const { kind, date, missing = [], text, line } = reading;
   const pieces = mentionsOf(reading);
   const isOpen = missing.includes("price") && pieces.length > 0;
-  if (!past || !date || !isOpen || !ACTUALLY.test(text)) return null;
+  if (!past || !date || !isOpen || !saysAny(text, ACTUALLY)) return null;
   const of = { kind, pieces };
   const [fact, ...others] = factsMeant(of, { ...desk, confirmed: [] }, past);
   return fact && others.length === 0
@@ -101,11 +106,9 @@ function saleOfHeld(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | 
   return sale && (fetchedOf(sale, desk)?.reading ?? sale);
 }
 
-const ANOTHER = /\b(?:an?|another|new)\b/i;
-
 /** "picked up the desk, 110 cash" of just what is left to pay for the desk on hold: its sale, and no other desk. */
 export function restOfHeld(reading: Reading, desk: Omit<Desk, "confirmed">): Fetched | null {
-  if (reading.asNew || ANOTHER.test(reading.text)) return null;
+  if (reading.asNew || saysAny(reading.text, ONE_MORE_SAID)) return null;
   const sale = fetchedHeld(reading, desk);
   const fetched = sale?.kind === "sell" && sale.price !== undefined ? fetchedOf(sale, desk) : null;
   return fetched?.confirmed.includes("whole price") ? fetched : null;
@@ -113,7 +116,7 @@ export function restOfHeld(reading: Reading, desk: Omit<Desk, "confirmed">): Fet
 
 /** A purchase that was rather fetched from us, as a sale: all that it names is on hold. */
 function fetchedHeld(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
-  if (reading.kind !== "buy" || reading.source !== undefined || !FETCHED.test(reading.text)) return null;
+  if (reading.kind !== "buy" || reading.source !== undefined || !saysAny(reading.text, FETCHED)) return null;
   const mentions = mentionsOf(reading);
   const isHeld = mentions.every(
     (mention) => matchMention(mention, desk.books, held, new Set()).kind === "found",

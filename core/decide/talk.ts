@@ -182,7 +182,9 @@ function piecesMeant(
   // A purchase makes its own pieces.
   if (reading.kind === "buy") return undefined;
   if (talk.replied) return talk.replied;
-  if (reading.follows || isIt) return talk.latest;
+  // "listed 60 each" behind the purchase of two of a kind
+  const isEach = reading.each === true && (talk.latest?.length ?? 0) > 1 && isOneThing(talk.latest!, books);
+  if (reading.follows || isIt || isEach) return talk.latest;
   // "gave back 15, it had a scratch": of the sale just told.
   const isSold = talk.latest?.every((number) => books.pieces.get(number)?.gone === "sold") === true;
   if (isMissing && isSold && bears(reading.kind, "behind a sale")) return talk.latest;
@@ -220,7 +222,7 @@ export function withSpokenOf(
   // "it" of several things is one of them.
   const isOneOf = reading.one && !isOneThing(latest, desk.books);
   const isOfPrice = reading.kind === "sell" && reading.price !== undefined && !reading.follows;
-  const all = saysSeveral(reading) ? allHere(desk.books) : [];
+  const all = saysSeveral(reading) || reading.each ? allHere(desk.books) : [];
   const groups = isOneOf
     ? latest.map((number) => [number])
     : isOfPrice

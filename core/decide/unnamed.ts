@@ -6,6 +6,8 @@ import { type Cents, show } from "../money.ts";
 import { isSetName } from "../notes/furniture.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { PIECE_PARTS } from "../notes/words/parts.ts";
+import { THE_SET } from "../notes/words/pieces.ts";
+import { saysAny, wordsIn } from "../notes/words/words.ts";
 import type { Verb } from "../verbs/verb.ts";
 import type { Ask, Choice, Desk } from "./decision.ts";
 import { ever, listed, paidFor } from "./fits.ts";
@@ -117,11 +119,9 @@ export function withAskingPrice(ask: Ask, reading: Reading, desk: Omit<Desk, "co
   return { ...ask, choices: [choice, ...ask.choices] };
 }
 
-const THE_SET = /\b(?:the|that|this|my|our|whole|entire) (?:whole |entire |full )?set\b|^set\b/i;
-
 /** The pieces of the only set that is here, where a note speaks of "the set". */
 function theSet(text: string, books: Books): number[] | null {
-  if (!THE_SET.test(text)) return null;
+  if (!saysAny(text, THE_SET) && wordsIn(text)[0] !== "set") return null;
   const sets = groupsOf(hereOf(books).filter(({ name }) => isSetName(name)));
   return sets.length === 1 ? numbersOf(sets[0]!) : null;
 }
@@ -185,6 +185,19 @@ export function withoutPart(reading: Reading, { books, talk }: Omit<Desk, "confi
   if (matchMention(mention, books, ever, new Set()).kind !== "none") return null;
   const { pieces: _, ...rest } = reading;
   return rest;
+}
+
+/** "glass guy charged 35 to redo the doors": first as a cost of what was spoken of, whose doors they may be. */
+export function withItsPart(
+  could: readonly Reading[],
+  left: readonly string[],
+  { books, talk }: Omit<Desk, "confirmed">,
+): readonly Reading[] {
+  const [first] = could;
+  const spoken = talk?.replied ?? talk?.latest ?? [];
+  const isHere = spoken.length > 0 && spoken.every((number) => books.pieces.get(number)?.gone === null);
+  const isOfPart = first?.kind === "spend" && !first.pieces && left.some((word) => PIECE_PARTS.has(word));
+  return isOfPart && isHere ? [{ ...first, pieces: byNumbers(spoken) } as Reading, ...could] : could;
 }
 
 /** "swapped it for a dresser": what was spoken of is given. */

@@ -1,6 +1,7 @@
 import type { Piece } from "../books/books.ts";
 import { type Fact, newPiecesOf } from "../books/facts.ts";
 import type { Desk } from "../decide/decision.ts";
+import type { Cents } from "../money.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { isNearSpelling } from "../notes/spelling.ts";
 import { bears } from "../notes/verbs.ts";
@@ -32,6 +33,7 @@ export function factsMeant(of: MendOf, { books }: Desk, past: Past): Fact[] {
       isOfKind(fact, of, pieceOf) &&
       isOfWhat(fact, of.what) &&
       (of.amount === undefined || fact.amount === of.amount) &&
+      (of.fee === undefined || isOfFee(fact, of.fee)) &&
       (of.minutes === undefined || (fact.kind === "work" && fact.data.minutes === of.minutes)) &&
       (of.miles === undefined || (fact.kind === "drive" && fact.data.miles === of.miles)) &&
       (of.date === undefined || fact.day === of.date) &&
@@ -40,6 +42,11 @@ export function factsMeant(of: MendOf, { books }: Desk, past: Past): Fact[] {
   );
   return of.back === undefined ? fitting : nthLast(fitting, of, past);
 }
+
+/** A sale with that fee, or a fee of its own. */
+const isOfFee = (fact: Fact, fee: Cents): boolean =>
+  (fact.kind === "sell" && fact.data.fee === fee) ||
+  (fact.kind === "spend" && fact.data.category === "fees" && fact.amount === fee);
 
 /** "The last paint" is a fact of that description; "the note before last" all that one message of this person recorded. */
 function nthLast(facts: readonly Fact[], { back = 1, ...of }: MendOf, { person }: Past): Fact[] {

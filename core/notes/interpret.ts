@@ -129,6 +129,8 @@ export function settleEach(made: Draft, pieces: readonly Mention[], clause: Clau
   // "listed them 25 each" with nothing before it: counted once it is known what they are.
   if (count === null && made.takesBefore && made.takesSeveral && bears(made.kind, "counted later"))
     return made;
+  // "listed 60 each" of nothing named
+  if (count === null && made.wantsPieces && bears(made.kind, "counted later")) return made;
   if (made.kind === "fix" && count === null) return made;
   if (!made.eachOf || count === null) return unclearDraft(clause, { kind: "eachOfUnknown" });
   made.fields[made.eachOf] = (made.fields[made.eachOf] as number) * count;

@@ -240,7 +240,11 @@ export function takeOld(tokens: readonly Tok[], said: Side, today: Day): boolean
   const rest = tokens.filter(({ text }) => !OLD.has(text) && text !== "than");
   if (!takeOf(rest, old, today)) return false;
   const { pieces, number, ...fields } = old.of;
-  if (said.to.fee !== undefined) delete fields.amount;
+  // "that fee was 4.50 not 4.05"
+  if (said.to.fee !== undefined && fields.amount !== undefined) {
+    fields.fee = fields.amount;
+    delete fields.amount;
+  }
   Object.assign(said.of, fields);
   // The old piece of a cost tells which cost; the old name of a piece is told by the piece itself.
   const then = pieces ?? (number === undefined ? undefined : [{ number, count: 1 }]);

@@ -232,6 +232,11 @@ function change(
   // "it was 4 chairs not 3": so many, and no other pieces.
   const [counted, ...more] = said.to.pieces ?? [];
   if (isDenied && (counted?.count ?? 0) > 1 && more.length === 0 && said.of.amount !== undefined) return null;
+  // "the 4.05 fee should be 4.50"
+  if (said.isFee && said.of.amount !== undefined && Object.keys(said.of).length === 1) {
+    said.of.fee = said.of.amount;
+    delete said.of.amount;
+  }
   if (!isNamed(said.of) && !said.isFee) return null;
   if (how === "denied" && !isDenied) return null;
   if (how === "either" && said.to.buyer === undefined && said.to.source === undefined) return null;

@@ -33,11 +33,14 @@ import {
   TOLD_OF_VALUE,
   TOTAL_SAID,
   UNDONE,
+  US,
   VALUE_TOLD,
   WHO,
   WRONG_ONES,
+  WRONG_PEOPLE,
 } from "./words/mending.ts";
 import { HOUSEHOLD } from "./words/people.ts";
+import { THEM } from "./words/pieces.ts";
 import { OPINIONS } from "./words/traits.ts";
 
 /*
@@ -66,6 +69,8 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
   if (denied) return { kind: "mend", of: { back: 1, ...denied }, removed: true };
   const [first, ...others] = tokens;
   if (first?.each && others.length === 0) return eachWas(first);
+  const person = rightPerson(said);
+  if (person) return { kind: "mend", of: { back: 1 }, to: { who: person } };
   const named = fieldNamed(tokens);
   if (named) return { kind: "mend", of: { back: 1 }, to: named };
   const swap = nameForName(tokens);
@@ -74,6 +79,8 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
   if (left) return { kind: "mend", of: { ...left.of, back: 1 }, to: left.to };
   const row = byRow(tokens);
   if (row) return row;
+  const again = toldAgain(tokens, today);
+  if (again) return again;
   const from = tokens.findIndex((token) => !isOpening(token));
   if (from < 0) return null;
   // "the hutch, sorry", "25 i mean": the word that corrects may stand behind.
@@ -90,6 +97,29 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
     to === tokens.length && !opening.some(({ text: word }) => corrects(word) || POINTING.has(word));
   if (isBare && !canBeBare(change, told)) return null;
   return { kind: "mend", of: { ...change.of, back: 1 }, to: change.to, ...(isBare ? { bare: true } : {}) };
+}
+
+/** "bought it thursday actually", "sold it for 95 actually": the newest note of that verb, with another value. */
+function toldAgain(tokens: readonly Tok[], today: Day): NewestMended | null {
+  const to = tokens.findLastIndex(({ text }) => !BEHIND.has(text)) + 1;
+  const [verb, it, ...rest] = tokens.slice(0, to).filter(({ text }) => !US.has(text));
+  const kinds = verb ? headsOf(verb).map(({ kind }) => kind) : [];
+  const isIt = it !== undefined && THEM.has(it.text);
+  const said = side();
+  if (to === tokens.length || kinds.length === 0 || !isIt || rest.length === 0) return null;
+  if (!takeTo(rest, said, today) || Object.keys(said.to).length !== 1) return null;
+  return { kind: "mend", of: { kinds, back: 1 }, to: said.to };
+}
+
+/** "wrong guy, it was ines": who it was; null where that is not said, or more is. */
+function rightPerson(said: readonly Tok[]): string | null {
+  const [wrong, who, ...rest] = said.slice(
+    said.findIndex((token) => !isOpening(token) || token.text === "wrong"),
+  );
+  if (wrong?.text !== "wrong" || !WRONG_PEOPLE.has(who?.text ?? "")) return null;
+  const name = rest.filter((token) => !isSkipped(token) && !isOpening(token));
+  const isName = name.length > 0 && name.length <= NAME_WORDS_MAX && name.every(isWordOfName);
+  return isName ? textOf(name) : null;
 }
 
 /** "oops wrong chair, i sold the pine one": the piece that it was; null where it is not said, or more is. */

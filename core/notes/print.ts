@@ -81,7 +81,8 @@ function asPrinted(reading: Reading): Reading {
   const missing = fields.missing?.filter((field) => field !== "pieces") ?? [];
   const left = missing.length > 0 ? { missing } : { missing: undefined };
   const isOpen = fields.follows && fields.pieces === undefined && reading.kind !== "buy";
-  if (isOpen && fields.each)
+  const isUnnamed = fields.each && fields.missing?.includes("pieces") === true && fields.kind !== "buy";
+  if ((isOpen && fields.each) || isUnnamed)
     return { kind: "unclear", why: whyOf({ kind: "eachOfUnknown" }), text: reading.text, line: reading.line };
   if (isOpen) return { ...fields, pieces: [{ it: true }], ...left } as Reading;
   if (Array.isArray(fields.pieces) && fields.pieces.some(({ alike }) => alike)) {

@@ -135,6 +135,10 @@ function countedOf(tokens: readonly Tok[], at: number): Found | null {
   const isOfThem =
     tokens[end]?.text === "of" && (SEVERAL.has(tokens[end + 1]?.text ?? "") || isWhole(tokens, at, end));
   if (count !== null && isOfThem) return { mention: { it: true, count }, to: end + 2 };
+  const of = tokens[end]?.text === "of" && POINTS_OUT.has(tokens[end + 1]?.text ?? "");
+  // "gave one of the others away"
+  if (count !== null && of && tokens[end + 2]?.text === "others")
+    return { mention: { other: true, count }, to: end + 3 };
   return text === "one" ? oneOfThem(tokens, at) : null;
 }
 

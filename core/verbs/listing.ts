@@ -211,6 +211,7 @@ export const list = defineVerb({
           "is up at",
           "its up for",
           "its up at",
+          ...["its online", "its live"].flatMap((where) => [`${where} for`, `${where} at`]),
           "now up for",
           "now up at",
         ],

@@ -12,6 +12,8 @@ declare module "../notes/reading.ts" {
         kind?: Kind;
         what?: string;
         amount?: Cents;
+        /** The fee of a sale, as it was noted. */
+        fee?: Cents;
         date?: Day;
         pieces?: Mention[];
         number?: number;

@@ -17,6 +17,7 @@ export const DOINGS: readonly Row<ChatterEffect>[] = [
     "chat",
     "hit two yard sales, bought a rocker 15",
   ],
+  [", [wrong chat|window|person|number|group|thread|app] ;", "chat", "undo that, wrong chat"],
   ["^ [shes|hes|theyre back|here again|today|now?] ,", "chat", "she's back, left 30 down on the desk"],
   // Wishes and plans of the day.
   [

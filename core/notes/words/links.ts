@@ -46,7 +46,7 @@ export const LOANWARD = wordSet("to toward towards on onto into at");
 
 /** What stands beside an amount and the name of a loan. */
 export const BESIDE_LOAN = wordSet(
-  "to toward towards on onto into at the my loan one more another an extra paid pay put sent send threw throw thrown dropped drop tossed toss chucked chuck transferred moved payment of i just again and also then",
+  "to toward towards on onto into at for the my loan one more another an extra paid pay put sent send threw throw thrown dropped drop tossed toss chucked chuck transferred moved payment of i just again and also then",
 );
 
 /** Words around the loan that a payment was meant for. */

@@ -46,7 +46,7 @@ export const OLD: ReadonlySet<string> = new Set(["not", "instead", "rather"]);
 export const RENAMING: ReadonlySet<string> = new Set(["to", "as", "the", "a", "an", "into", "my", "it"]);
 /** Words before a value alone that correct the newest note: "i paid 25", "it took 2 hours". */
 export const VALUE_TOLD = wordSet(
-  "was i_paid cost_me it_cost_me it_cost i_gave it_took took_me it_took_me i_spent it_came_to came_to no_i_mean no_i_meant nope_i_mean nope_i_meant",
+  "more_like was_more_like it_was_more_like its_more_like was i_paid cost_me it_cost_me it_cost i_gave it_took took_me it_took_me i_spent it_came_to came_to no_i_mean no_i_meant nope_i_mean nope_i_meant",
 );
 /** What is put on top of a price: "plus 3 tax". */
 export const EXTRAS = wordSet("tax taxes");
@@ -94,6 +94,8 @@ export const IN_CLAUSE = wordSet("i we that which who actually i_actually");
 export const BEFORE_NAME = wordSet("to from at for of");
 /** Behind somebody who is pointed out: "it was joe who bought it". */
 export const WHO = wordSet("who that who_bought who_took who_got that_bought");
+/** Before what we did. */
+export const US = wordSet("i we");
 /** Behind whoever of the household it was: "mom did, not me". */
 export const NOT_US = wordSet("not me us i the a that");
 /** Behind the piece that something was for as well. */
@@ -105,6 +107,8 @@ export const BESIDE_MISREAD = wordSet(
 );
 /** What was wrong of the newest note. */
 export const WRONG_ONES = wordSet("piece one item thing");
+/** Who was wrong of it. */
+export const WRONG_PEOPLE = wordSet("guy lady person buyer name woman man customer dude");
 /** Words between such an opening and the value. */
 export const LINKS: ReadonlySet<string> = new Set(
   "oh ah hm hmm um uh ok well it its it's it’s thats that's i they he she was were is are been be there really just by the a an my and in".split(
@@ -160,3 +164,12 @@ export const ACTED: ReadonlySet<string> = new Set("did bought sold paid it that"
 
 /** Before "was", for what has just been told. */
 export const IT_WAS = wordSet("it that this");
+
+/** What a thing came to, told of one that may be noted already: "paint was 16". */
+export const COST_TOLD = wordSet("was were came_to ran ran_me totaled totalled rang_up");
+/** Before the thing that is pointed at: "oh the paint was 16". */
+export const BEFORE_POINTING = wordSet("oh hm hmm hmmm no oops actually wait and");
+/** Of a time or a way, that it is another one. */
+export const SAID_ANEW = wordSet("drove went did worked put spent another more again plus extra also back");
+/** That it was another day. */
+export const ACTUALLY = wordSet("actually really not_today");

@@ -160,3 +160,9 @@ export const STANDS_FOR_PIECES: ReadonlySet<string> = new Set([
 
 /** Told of another piece that is like ours. */
 export const ALIKE = wordSet("similar identical comparable lookalike equivalent");
+
+/** The only set that there is. */
+export const THE_SET = wordSet("the_set that_set this_set my_set our_set whole_set entire_set full_set");
+
+/** That it is one more, and none that is known. */
+export const ONE_MORE_SAID = wordSet("a an another new");

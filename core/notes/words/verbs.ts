@@ -63,3 +63,6 @@ export const SOMEBODY_DID =
 
 /** Beside "gone" where it is all that is said. */
 export const BESIDE_GONE = wordSet("all now finally already just today and yay woohoo");
+
+/** A buyer had it, or we did. */
+export const FETCHED = wordSet("picked pickd collected fetched");
