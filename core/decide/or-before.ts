@@ -23,7 +23,6 @@ const WHYS: Readonly<Partial<Record<Reading["kind"], "newOrOld" | "loanOrCost">>
   pay: "loanOrCost",
 };
 
-
 /** The note with the other thing that the books make of it; null where they make nothing else of it. */
 export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
   if (reading.asNew) return null;
