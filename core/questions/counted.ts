@@ -70,6 +70,7 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   if (found) return { counted: found[1], cue: found[0] };
   if (f.groups("buyer") || (f.buyer && f.has("spent"))) return { counted: "sold", cue: "sold" };
   if (f.groups("source")) return { counted: "bought", cue: "bought" };
+  if (f.groups("method")) return { counted: "sold", cue: "sold" };
   if (f.groups("place")) return { counted: "listed", cue: "listed" };
   if (f.place) return { counted: "on the market", cue: "listed" };
   if (f.priced) return { counted: "sold", cue: "soldFor" };

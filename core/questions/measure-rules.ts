@@ -261,7 +261,7 @@ export const RULES: readonly Rule[] = [
       !f.told &&
       (f.piece || f.generic || f.source || f.person || f.unit("count")) &&
       (f.period || f.piece || f.source || f.yesNo || f.fromBuyer),
-    takes: [...MUCH, "gone", "got", "have"],
+    takes: [...MUCH, "gone", "got", "have", "free"],
   },
   {
     // "Did i buy more in june than in july"

@@ -12,6 +12,13 @@ export interface PieceState {
   told: string;
 }
 
+/** "Was the trunk listed": ever, where it has gone since as well. */
+export const WAS_LISTED: PieceState = {
+  cue: "listed",
+  since: (piece, { index }) => index.of(piece.number).list?.day ?? null,
+  told: "listed",
+};
+
 export const STATES: readonly PieceState[] = [
   {
     cue: "unlisted",

@@ -20,6 +20,7 @@ function isListing(parts: Parts, f: Features): boolean {
     LIST_WORDS.has(parts.first) ||
     f.has("list", "did", "notes", "last", "first", "traded") ||
     isCommandOnly(parts, "listed") ||
+    (/^(?:purchases|buys)$/.test(parts.first) && parts.periods.length > 0) ||
     // "What were my van payments"
     (f.has("loanPaid") && /^(?:what (?:were|are)|which) .*\bpayments\b/.test(parts.said))
   );
@@ -135,6 +136,10 @@ function isEvent(parts: Parts, f: Features): boolean {
   return (
     f.has("notes", "did") ||
     f.has("lent") ||
+    // "What was listed in november" tells what was done, "at the end of november" how it stood.
+    (f.has("listed") &&
+      /\b(?:was|were|got)\b/.test(parts.said) &&
+      parts.periods.some(({ period }) => !period.moment)) ||
     (f.has("last", "first", "ageOf") && f.has("listed")) ||
     parts.marks.some(({ text }) => text === "been listed") ||
     (/\bdid\b|\bhave (?:i|we)\b(?! got\b| still got\b)/.test(parts.said) &&
@@ -153,7 +158,7 @@ function isWhatWasDone({ first, said, periods, items, marks }: Parts, f: Feature
   if (isPlain && isOurs && marks.length > 2) return true;
   return (
     /^(?:stuff|things|items|pieces|furniture|everything|anything|all)$/.test(first) &&
-    ((/\b(?:i|we|ive|weve)\b/.test(said) &&
+    ((/\b(?:i|we|ive|weve)\b|^(?:all|everything) (?:sold|bought|listed|finished)\b/.test(said) &&
       ((periods.length > 0 && f.has("bought", "sold", "listed", "finished")) ||
         f.has("kept", "given", "scrapped"))) ||
       // "Stuff dad bought"

@@ -5,7 +5,7 @@ import { leftOver } from "./left-over.ts";
 import { narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import { OURS, PIECE_FACTS, type PieceFact, TOOK } from "./piece-facts.ts";
-import { type PieceState, STATES } from "./piece-states.ts";
+import { type PieceState, STATES, WAS_LISTED } from "./piece-states.ts";
 import type { Filter, Period } from "./query.ts";
 import { periodOf } from "./read-period.ts";
 import type { Features } from "./rule.ts";
@@ -158,7 +158,9 @@ function readYesNo(parts: Parts, f: Features, desk: Desk): PieceQuestion | Refus
   const isAny =
     /^(?:(?:got|have|do i have|you got) )?any\b/.test(parts.said) &&
     [...parts.cues.keys()].every((cue) => cue === "got" || cue === "have");
-  const state = STATES.find(({ cue }) => (isAny ? cue === "have" : f.has(cue)));
+  const standing = STATES.find(({ cue }) => (isAny ? cue === "have" : f.has(cue)));
+  const isPast = standing?.cue === "listed" && /^(?:was|were|did|had)$/.test(parts.first);
+  const state = isPast ? WAS_LISTED : standing;
   // "What did i refund on #16" is no yes or no.
   const isOpen = state?.cue === "returned" && /^(?:what|how)$/.test(parts.first);
   if (!state || f.told || isOpen || !(parts.yesNo || f.number || isAny)) return null;

@@ -235,6 +235,7 @@ export const OWN_RULES: readonly Rule[] = [
       "sat",
       "price",
       "paid",
+      "bought",
       "gone",
       "listed",
       "had",

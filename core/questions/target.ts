@@ -33,8 +33,7 @@ export function readTarget(parts: Parts, f: Features, { today }: Desk): TargetQu
     more ||
     !AIMS.test(said) ||
     f.loan ||
-    f.piece ||
-    f.supply ||
+    parts.items.length > 0 ||
     f.has("owe", "payoff", "interest")
   )
     return null;

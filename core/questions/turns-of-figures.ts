@@ -42,6 +42,7 @@ export const FIGURE_TURNS: readonly Turn[] = [
     of: /^up$/,
     when: ({ marks, at, first }) =>
       (/^(?:is|are|isnt|arent|any|anything|whats|what|which)$/.test(first) ||
+        marks.some((mark) => has(mark, "howMany")) ||
         marks.slice(0, at).some(({ senses }) => senses.order !== undefined)) &&
       !marks.some((mark) => has(mark, "daysListed", "sat")) &&
       marks.slice(at + 1).every(({ senses, period }) => period !== undefined || senses.flags.has("filler")),
@@ -58,6 +59,12 @@ export const FIGURE_TURNS: readonly Turn[] = [
     of: /^got in$/,
     when: ({ next }) => isStream(next),
     as: { cues: ["got"] },
+  },
+  {
+    // "Which source gives the best hourly"
+    of: /^gives?$/,
+    when: ({ marks, at }) => marks.slice(at + 1).some((mark) => has(mark, "hourly", "earn", "net")),
+    as: { flags: ["filler"] },
   },
   {
     // "Did i get paid for the dresser": whether it is paid

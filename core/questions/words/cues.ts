@@ -251,6 +251,9 @@ export const CUES = {
   ],
   /** What came in for pieces. */
   revenue: [
+    "handed over",
+    "has handed over",
+    "handed over so far",
     "collected",
     "collect",
     "sales wise",
@@ -503,6 +506,10 @@ export const CUES = {
   got: ["got", "get", "gotten", "found", "came from", "come from", "comes from"],
   /** What pieces were bought for. */
   price: [
+    "spent getting",
+    "spend getting",
+    "getting furniture",
+    "getting pieces",
     "when i got them",
     "when i bought them",
     "when i got it",
@@ -616,6 +623,9 @@ export const CUES = {
   ],
   /** All that went into a piece. */
   cost: [
+    "everything in on",
+    "price and all",
+    "all in on",
     "standing me",
     "standing me at",
     "stand at",
@@ -1476,6 +1486,12 @@ export const CUES = {
     "should i sell it for",
   ],
   todo: [
+    "plan",
+    "todays plan",
+    "plan for today",
+    "the plan",
+    "my plan",
+    "plan today",
     "drop price on",
     "to drop price on",
     "to drop the price on",
@@ -1609,6 +1625,10 @@ export const CUES = {
     "should i discount",
   ],
   recap: [
+    "in short",
+    "in a nutshell",
+    "in brief",
+    "short version",
     "in review",
     "review",
     "recap",
@@ -2475,6 +2495,11 @@ export const CUES = {
     "still outstanding on",
   ],
   daysToSell: [
+    "it takes me to flip",
+    "it takes to flip",
+    "it take to flip",
+    "time it takes",
+    "time it takes me",
     "it takes to sell",
     "it takes to sell one",
     "it takes to sell a piece",
@@ -2572,6 +2597,8 @@ export const CUES = {
   ],
   takes: ["take", "takes", "took", "taken"],
   daysListed: [
+    "time on market",
+    "days on the board",
     "days between listing and selling",
     "days from listing to selling",
     "days from listing to sale",
@@ -2813,6 +2840,9 @@ export const CUES = {
     "lowest offer to take",
   ],
   comeDown: [
+    "knock off",
+    "knock off of",
+    "knocked off of",
     "under list",
     "under list price",
     "below list price",

@@ -56,6 +56,22 @@ export const REWRITES: readonly (readonly [from: RegExp, to: string])[] = [
     /\b(?:is it|would it be) (?:better|best|smarter) to (?:pay|pay off|clear|kill) (?:off )?(?:the |my )?\w+(?: loan)? (?:off )?first\b/,
     "which loan should i pay first",
   ],
+  [/\b(since|before|until|till|by|on|after|from|to|through|around) (?:the )?halloween\b/, "$1 october 31"],
+  [
+    /\b(since|before|until|till|by|on|after|from|to|through|around) christmas(?: day)?\b(?! (?:eve|tree|light|decor))/,
+    "$1 december 25",
+  ],
+  [
+    /\b(since|before|until|till|by|on|after|from|to|through|around) (?:the )?(?:new years(?: day)?)\b(?! eve)/,
+    "$1 january 1",
+  ],
+  [/\b(?:the )?(?:fourth|4th) of july\b|\bindependence day\b/, "july 4"],
+  [/^tally (?:up )?(?!of\b)/, "total "],
+  [/\b(?:have|did) (?:i|we) (?:had|have|get|got) any (returns|refunds)\b/, "were there any $1"],
+  [
+    /\b(?:did|have) (?:i|we) (?:beat|beaten|top|topped|crack|cracked|pass|passed|break|broken) (\$?\d+) (?:in|of) (sales|profit|tips|revenue)\b/,
+    "was $2 over $1",
+  ],
   // "The mirror, is it on hold"
   [
     /^((?:the |my )?(?:[\w#]+ ){0,2}[\w#]+), ((?:is|was|did|has|does|when|where|who|what|how)\b.*?) (?:it|that one|that)\b(.*)$/,
