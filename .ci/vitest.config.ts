@@ -3,7 +3,7 @@ import { defineConfig } from "vitest/config";
 import { LongestFirst } from "./longest-first.ts";
 
 /** Files that stay by themselves: they put something else in the place of a module, or catch every call. */
-const APART = ["tests/bot/schedule/**/*.test.ts", "tests/bot/telegram/wire.test.ts"];
+const APART = ["tests/bot/schedule/year.long.test.ts", "tests/bot/telegram/wire.test.ts"];
 /** Minutes long: with `npm run long` alone. */
 const LONG = process.env["LONG"] ? [] : ["tests/**/*.long.test.ts"];
 

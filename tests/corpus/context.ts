@@ -71,6 +71,8 @@ interface Change {
 
 interface Played {
   said: Said;
+  /** The facts before it. */
+  stood: readonly Fact[];
   change: Change;
   /** It was answered with a question. */
   asked: boolean;
@@ -117,8 +119,8 @@ export class Stage {
     return { replies: [...replies, sent(this.#chat, last)], back: this.#chat.keep() };
   }
 
-  /** Plays up to the message and sends it; `tap`: then this button of the reply. */
-  play(one: ContextCase, tap?: number): Played {
+  /** Plays up to the message and sends it. */
+  play(one: ContextCase): Played {
     const { before, on, line, replyTo } = one;
     const { replies } = this.#standBehind(before, on);
     const chat = this.#chat;
@@ -129,9 +131,18 @@ export class Stage {
     const left = chat.ledger.questions.everyOpen();
     const asked = left.some(({ id }) => !open.has(id));
     const refused = chat.ledger.findNote("home", "m-line")?.state === "unclear";
-    const button = tap === undefined ? undefined : said.buttons[tap];
-    if (button) chat.tap({ message: said.message, press: button.press });
-    return { said, change: changeOf(stood, chat.ledger.books), asked, refused, open: left.length };
+    return { said, stood, change: changeOf(stood, chat.ledger.books), asked, refused, open: left.length };
+  }
+
+  /** Whether any button of a reply leaves what is wanted: each is pressed where the message just played led. */
+  anyButton({ said, stood }: Played, isWanted: (change: Change) => boolean): boolean {
+    const chat = this.#chat;
+    const back = chat.keep();
+    return said.buttons.some(({ press }) => {
+      back();
+      chat.tap({ message: said.message, press });
+      return isWanted(changeOf(stood, chat.ledger.books));
+    });
   }
 }
 
@@ -228,7 +239,7 @@ function outcomeOfFacts(stage: Stage, one: ContextCase, played: Played): Outcome
     return played.refused ? "refused needlessly" : "right at once";
   }
   if (!played.asked && played.said.buttons.length === 0) return "refused needlessly";
-  const fits = played.said.buttons.some((_, index) => isRight(one, stage.play(one, index).change));
+  const fits = stage.anyButton(played, (change) => isRight(one, change));
   if (!fits) return "asked without the right answer";
   return one.ask === false ? "asked needlessly" : "right after one tap";
 }
