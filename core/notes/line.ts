@@ -423,7 +423,8 @@ interface Around {
 function draftOf(cut: Cut, { typed, today, isMending }: Around, before: Draft | undefined): Draft {
   const clause = clauseOf(cut.tokens, typed, today);
   const mend = isMending ? mendOf(unitsOf(cut.tokens), today) : null;
-  if (mend?.isSure) return draft("mend", { ...mend.mend }, clause);
+  // "the hutch was 60 not 65 and the paint was 14": a correction goes on.
+  if (mend && (mend.isSure || before?.kind === "mend")) return draft("mend", { ...mend.mend }, clause);
   const isOfLoan = before !== undefined && isPaidOnIt(clause, before);
   if (isOfLoan) clause.signs.add("loan");
   const made = interpret(clause, cut);

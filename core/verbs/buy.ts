@@ -79,6 +79,7 @@ export const buy = defineVerb({
           "bot",
           "purchased",
           "picked up",
+          "picked … up for",
           "snagged",
           "scooped",
           "scooped up",

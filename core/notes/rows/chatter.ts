@@ -47,6 +47,11 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "chat",
     "went to the dump, fee 12, tossed the recliner",
   ],
+  [
+    "^ [i|we just|totally|really|instantly|kinda? fell|fell_in_love in_love|in? love? with? it|this|them|her?] ;",
+    "chat",
+    "wife found a buffet for 90 and i fell in love",
+  ],
   // How it went, and why something was needed.
   [
     "^ [it? took|ran|was? way|much|a_lot|lot|a_bit|bit|far|a_little|little* longer|more|less|faster|quicker|harder|shorter|easier|heavier|worse|better than i|we|it? thought|expected|planned|figured|hoped|bargained_for] ;",

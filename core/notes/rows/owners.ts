@@ -30,6 +30,11 @@ const FOR_WORK =
 
 const ROWS: readonly Row<OwnerEffect>[] = [
   [
+    "^ [<art>? <kin>|<person>|<new> gave|handed me|us <art>? <supply> and|plus|+|& $ for <supply>]",
+    "asked",
+    "dad gave me a toolbox and 20 bucks for gas",
+  ],
+  [
     "^ [<art>? <opinion>|<trait>|<plain>* they|he|she|<person>|<new>|<place>] paid|gave|sent me|us $ … for|from <art>? <any>? <stream>",
     "word",
     "they paid me 90 for the class",
@@ -81,6 +86,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "^ [<art>? <kin>|<person>|<new> <new>? bought|got|made|brought|treated|took me|us|everybody|everyone out? to|for? <art>? lunch|dinner|breakfast|supper|brunch|coffee|donuts|pizza|tacos|ice_cream|drinks|drink|beer|beers|burger|burgers|sandwich|sandwiches] !$",
     "word",
     "my sister bought me lunch. glue 5 for the desk",
+  ],
+  [
+    "^ [<art>? <kin>|<person>|<new> sold|bought his|her|their <trait>|<opinion>* <supply>|<new>|<plain> for|at? $] !<piece>",
+    "word",
+    "my brother sold his truck for 4000, anyway i sold the bench for 35",
   ],
   // Who acts: kin for the shop, anybody else a buyer.
   ["^ [<art>? <kin> <verb> her|his|their] <piece>", "worker", "my sister sold her dresser 120"],

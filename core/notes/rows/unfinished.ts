@@ -71,7 +71,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "labor",
     "did the first coat on the desk, took 50 minutes",
   ],
-  ["<time> [in] ;", "word", "halfway through the buffet, 2 hrs in"],
+  ["<time> [in already|now|so_far?] ;", "word", "halfway through the buffet, 2 hrs in"],
   [
     "loan|loans [dropped|fell|rose|jumped|climbed|moved|changed|adjusted|went up|down|back? to?] <percent>",
     "word",
@@ -124,7 +124,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "swapped the hinges on the cabinet 20 min",
   ],
   [
-    "drove|ran|went|rode|headed out|over|off|up|down to [get|fetch|pick_up|see|buy|look|look_at|grab|collect|haul|deliver] <art>? <piece>",
+    "drove|ran|went|rode|headed|trip|drive|run out|over|off|up|down? to [get|fetch|pick_up|see|buy|look|look_at|grab|collect|haul|deliver] <art>? <piece>",
     "word",
     "drove out to get #14, 45 miles",
   ],
@@ -138,6 +138,16 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "<time> … [,|-|(|. mostly|mainly|just|all <part>|<supply>|<word>* repair|repairs|work|prep|cleanup|touchups]",
     "word",
     "3 hrs on the buffet w dad, mostly veneer repair, veneer was 22",
+  ],
+  [
+    "[ended_up|wound_up|ended|wound up? not buying|not_buying|not_getting|not_taking it|them|that|anything?]",
+    "denial",
+    "drove 38 miles to look at a sideboard and ended up not buying it",
+  ],
+  [
+    "<supply>|<buy>|<spend> … [,|and|. they|it|that should|will|are|is arrive|be_here|be_in|get_here|show_up|coming|arriving|shipping|be|come|here by|on|in|next|this? <day>]",
+    "word",
+    "ordered casters for 21.99, they should be here thursday",
   ],
   // No time passed at it, and no time of ours.
   [
@@ -285,7 +295,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "mike took it at 200, paying friday",
   ],
   [
-    "<sell> … [she|he|they|buyer|guy|lady|theyll|shell|hell|will|to|gonna|going_to? pays|pay|paying|pays_me|payment|to_pay|will_pay|pay_me|send|sends|sending|wiring|transferring it|me|the|rest|money|cash|check? on|by|this|next? <day>|later|tomorrow|tmrw|tonight|soon|friday|pickup|payday|next_week|monday]",
+    "<sell> … [she|he|they|buyer|guy|lady|theyll|shell|hell|shes|hes|theyre? is|are|will|to|gonna|going_to? pays|pay|paying|pays_me|payment|to_pay|will_pay|pay_me|send|sends|sending|wiring|transferring it|me|the|rest|money|cash|check? on|by|this|next? <day>|later|tomorrow|tmrw|tonight|soon|friday|pickup|payday|next_week|monday]",
     "unpaid",
     "sold desk 140 she pays friday",
   ],
