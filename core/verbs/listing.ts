@@ -41,7 +41,7 @@ const rules: FactRules<"list"> = {
 
 /** Where a piece is put to be seen by buyers. */
 const BOARDS =
-  /^(?:classifieds?|marketplace|boards?|online|sites?|market|list|listings|sale|apps?|pages?|groups?|websites?|forums?|web|internet)$/;
+  /^(?:classifieds?|boards?|online|sites?|market|list|listings|sale|apps?|pages?|groups?|websites?|forums?|web|internet)$/;
 
 /** "desk is up 20", "is up to 120": by how much, or to what, and no listing. */
 function isUpBySomething({ tokens, head }: Clause): boolean {
@@ -112,7 +112,7 @@ export const list = defineVerb({
           "uploading",
           "upload",
           "put … online",
-          ...["marketplace", "market", "site", "board", "boards", "app", "page"].flatMap((where) => [
+          ...["market", "site", "board", "boards", "app", "page"].flatMap((where) => [
             `put … on ${where}`,
             `put … on the ${where}`,
           ]),
