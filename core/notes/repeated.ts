@@ -1,13 +1,17 @@
 import { addDays, addMonths, type Day, type Month, monthOf } from "../calendar.ts";
 import { type Tok, textOf } from "./clause.ts";
+import { clausesOf } from "./clauses-read.ts";
+import { withoutReason } from "./mends.ts";
 import type { DaySaid } from "./quantities/days.ts";
 import { comingDay, pastDay } from "./quantities/days.ts";
-import type { ReadingFields } from "./reading.ts";
+import type { Reading, ReadingFields } from "./reading.ts";
 import { type RepeatEffect, repeats } from "./rows/repeats.ts";
 import type { Fired } from "./rows/table.ts";
 import type { Trace } from "./rows/trace.ts";
-import type { Units } from "./rows/units.ts";
+import { type Units, unitsOf } from "./rows/units.ts";
 import { centsOfToken } from "./slots/money.ts";
+import type { Told } from "./told.ts";
+import { bears } from "./verbs.ts";
 import { MONTHS } from "./words/calendar.ts";
 import {
   BALANCE_SAID,
@@ -33,7 +37,7 @@ export interface Repeated {
 type Of = NonNullable<ReadingFields["repeat"]["of"]>;
 
 /** Which standing note is stopped or changed: a supply, a stream or a loan, and nothing else; null where more is said. */
-export function standingOf(
+function standingOf(
   rest: readonly Tok[],
   stops: boolean,
   known: boolean,
@@ -154,4 +158,26 @@ function firstOf(month: number, today: Day, back: number): Day {
   const earliest = addMonths(monthOf(today), -back);
   const months = [year - 1, year, year + 1].map((of): Month => `${of}-${String(month).padStart(2, "0")}`);
   return `${months.find((name) => name >= earliest)!}-01`;
+}
+
+/** "storage 60 every month", "storage is 65 from june", "stop the storage"; null where a line says none of it. */
+export function standingReading(said: Repeated, tokens: Tok[], units: Units, told: Told): Reading | null {
+  const { rest, every, day, from, stop, known } = said;
+  const at = { text: told.text, line: told.line };
+  const since = from === undefined ? {} : { from };
+  if (stop || known || every === undefined) {
+    // "cancel the sandpaper, returned it" takes back what was noted.
+    const isStopped = stop === true && tokens[0]!.text !== "cancel";
+    const meant = standingOf(isStopped ? withoutReason(rest) : rest, stop === true, known === true);
+    if (!meant) return null;
+    repeatedIn(tokens, units, told.today, told.trace);
+    return { kind: "repeat", ...meant, ...(stop ? { stop } : {}), ...since, ...at } as Reading;
+  }
+  const copies = rest.map((token) => ({ ...token }));
+  const [note, ...others] = clausesOf(copies, unitsOf(copies), told);
+  if (!note || others.length > 0 || !bears(note.kind, "repeats") || note.missing) return null;
+  repeatedIn(tokens, units, told.today, told.trace);
+  const { text: _, line: __, ...plain } = note;
+  const which = day === undefined ? {} : { day };
+  return { kind: "repeat", every, ...which, ...since, note: { ...plain, ...at }, ...at } as Reading;
 }

@@ -90,6 +90,9 @@ export function isBotWord(norms: readonly string[]): boolean {
 }
 
 /** A line that is no note at all. */
-export function unclear(trouble: Trouble, place: { text: string; line: number }): ReadingOf<"unclear"> {
-  return { kind: "unclear", why: whyOf(trouble), ...place };
+export function unclear(
+  trouble: Trouble,
+  { text, line }: { text: string; line: number },
+): ReadingOf<"unclear"> {
+  return { kind: "unclear", why: whyOf(trouble), text, line };
 }

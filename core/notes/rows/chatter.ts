@@ -376,11 +376,6 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "here goes, sold the crib 40",
   ],
   [
-    "^ [good|great|sweet|holy|oh|what|my|dear grief|heavens|gracious|lord|god|golly|gravy|cow|moly|smokes|goodness|word|stars|lands|mercy me?] ;",
-    "chat",
-    "good grief, sold the crib 40",
-  ],
-  [
     "[happy|glad|pleased|proud|sorry|sad|thrilled|excited|delighted|ashamed|embarrassed|honored|relieved|here to report|say|announce|tell_you|share|admit|confess|inform_you|let_you_know that?]",
     "chat",
     "happy to report that the crib is listed at 40",

@@ -37,7 +37,6 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "get rid of that drive from friday",
   ],
   ["^ [get_rid_of] the|that|my <supply> from|on <day>", "remove", "get rid of the paint from friday"],
-  ["[as is]", "none", "sold desk as is 140"],
   [
     "<supply> [wasnt|werent|was_not|were_not|isnt|arent|is_not|are_not for|on] <art>? <piece> ,|.|but|and* it|they|that? was|were|is|are|its|theyre|thats? for|on <art>? <piece> ;",
     "moved",
@@ -139,11 +138,6 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "[should|shouldnt not? be there|here|in_there|on_there|listed|recorded|in_the_books]",
     "mistake",
     "#8 should not be there",
-  ],
-  [
-    "[is|was wrong|off|incorrect] ,? delete|remove|undo|scratch|erase",
-    "mistake",
-    "second to last note is wrong, delete it",
   ],
   ["[was|is sold] to", "either", "the desk was sold to the neighbor"],
   ["[came|was|is] from", "either", "the dresser came from an estate sale"],

@@ -371,11 +371,6 @@ const ROWS: readonly Row<OwnerEffect>[] = [
   ["[no|not|without cash|card|check|transfer]", "word", "sold desk 140 no cash"],
   // "got" that only says that it is so.
   [
-    "[got|have|had] it|them|em|those|these both|all? totally|completely|fully|finally* <~finish>|ready !$|for|at",
-    "word",
-    "got it done",
-  ],
-  [
     "[got|have|had] <art>? <piece> totally|completely|fully|finally* <~finish>|ready !$|for|at",
     "word",
     "got the desk all done",

@@ -126,7 +126,6 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "word",
     "gave bob 20 back for the desk",
   ],
-  ["refunded [<new>|<kin>] $ on|off|for", "word", "refunded bob 20 on desk"],
   [
     "<stream> … to|from <art>? [<person> who|that bought|got|has|took <art>? <piece>]",
     "word",
