@@ -53,7 +53,7 @@ function answerPayoff(
     question.times && question.loan !== null ? paceOfLoan(desk, question.loan) : (pace?.cents ?? null);
   const base = question.monthly ?? (own === null ? null : own * (question.times ?? 1));
   if (base === null && question.extra === 0) return noPace();
-  const monthly = (base ?? 0) + question.extra;
+  const monthly = Math.max(0, (base ?? 0) + question.extra);
   // An amount said for one loan goes to it alone; the pace of late goes to all in their order.
   const only = question.monthly === null && !question.times ? undefined : (question.loan ?? undefined);
   const payoff = project(desk.books, { monthly, now: question.now }, desk.today, only);
@@ -103,7 +103,7 @@ function waysOf(
   const what = loan === null ? "" : `${loanWords(loan)}, `;
   const once = now > 0 ? `${show(now)} now, then ` : "";
   if (monthly !== null) return `${what}${once}${show(all)} a month`;
-  const more = extra > 0 ? `${show(extra)} more, ` : "";
+  const more = extra === 0 ? "" : `${show(Math.abs(extra))} ${extra > 0 ? "more" : "less"}, `;
   return `${what}${once}${more}${show(all)} a month${pace && extra === 0 ? ` (${pace.of})` : ""}`;
 }
 

@@ -126,10 +126,13 @@ export const PIECE_FACTS: readonly PieceFact[] = [
   {
     name: "buyer",
     when: (f) =>
-      f.has("who") && f.has("sold", "took", "held", "gone", "paid", "deposits", "have", "soldFor", "sale"),
+      (f.has("who") &&
+        f.has("sold", "took", "held", "gone", "paid", "deposits", "have", "soldFor", "sale")) ||
+      (f.has("whose") && f.has("deposits", "held")),
     takes: [
       ...ALWAYS,
       "who",
+      "whose",
       "sold",
       "took",
       "bought",

@@ -176,6 +176,9 @@ function questionOf(
   // "Raise it by 100"
   const isRaise = parts.marks[first.at - 1]?.text === "by" && /\b(?:rais|bump|upp|increas)/.test(parts.said);
   const isAdded = /\b(?:add|adding|added|(?:throw|threw|kick|kicked|chip|chipped) in)\b/.test(parts.said);
+  // "What if i pay 50 less a month"
+  const isLess = /^less\b/.test(parts.marks[first.at + 1]?.text ?? "");
+  if (isMonthly && isLess) return { kind: "payoff", monthly: null, extra: -first.cents, now: 0, loan };
   const isExtra = f.has("extra") || parts.limits.length > 0 || isRaise || isAdded;
   if (f.has("saves") && (f.loan || f.has("interest") || f.has("extra")))
     return { kind: "saved", now: isMonthly ? 0 : first.cents, extra: isMonthly ? first.cents : 0, loan };

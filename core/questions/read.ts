@@ -145,6 +145,13 @@ function composed(reading: Reading): Query | Refusal {
       ? [{ dimension: "shop" as const, values: ["overhead"], not: true as const }]
       : []),
     ...(asked === "spent" && f.has("overhead") ? [{ dimension: "shop" as const, values: ["overhead"] }] : []),
+    // "The worst one ive sold": of those alone, by what came of them.
+    ...(asked === "count" &&
+    group?.order?.of === "piece" &&
+    reading.counted === "sold" &&
+    /\bsold\b/.test(parts.said)
+      ? [{ dimension: "status" as const, values: ["sold"] }]
+      : []),
     ...mineOnly(parts, desk),
   ];
   const measure = measureFor(

@@ -3,6 +3,20 @@ import { MUCH, type Rule, SALES } from "./rule.ts";
 /** Pieces one by one, and groups that are counted. */
 export const LIST_RULES: readonly Rule[] = [
   {
+    // "Did we get anything from the auction in october"
+    measure: "count",
+    when: (f) =>
+      f.yesNo &&
+      f.has("got") &&
+      f.source &&
+      f.generic &&
+      !f.limit &&
+      !f.order &&
+      !f.by &&
+      !f.has("money", "earn", "net", "sold", "price", "paid", "revenue"),
+    takes: ["got", "have"],
+  },
+  {
     // "The most common source", "the method most used by buyers"
     measure: "count",
     when: (f) => f.has("common") && !f.has("money", "earn", "net", "revenue", "spent"),

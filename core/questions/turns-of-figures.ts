@@ -67,6 +67,13 @@ export const FIGURE_TURNS: readonly Turn[] = [
     as: { flags: ["filler"] },
   },
   {
+    // "If school gets 300 a month"
+    of: /^(?:gets?|got)$/,
+    when: ({ marks, at, next }) =>
+      next?.amount !== undefined && marks.slice(0, at).some((mark) => owns(mark, "loan") || isOfLoans(mark)),
+    as: { cues: ["loanPaid"] },
+  },
+  {
     // "Did i get paid for the dresser": whether it is paid
     of: /^paid for$/,
     when: ({ before, first }) =>

@@ -72,6 +72,20 @@ export const REWRITES: readonly (readonly [from: RegExp, to: string])[] = [
     /\b(?:did|have) (?:i|we) (?:beat|beaten|top|topped|crack|cracked|pass|passed|break|broken) (\$?\d+) (?:in|of) (sales|profit|tips|revenue)\b/,
     "was $2 over $1",
   ],
+  [/,? (?:and )?(?:split|break|divide) (?:it|that|them|this)(?: all)? (?:up|down|out)[.?! ]*$/, ""],
+  [/, all of (?:em|them|those|it)[.?! ]*$/, ""],
+  [
+    /\b(?:the |all the |all )?(?:pieces|stuff|things|ones|furniture) (he|she|they) (got|bought|found|picked up)\b/,
+    "what $1 $2",
+  ],
+  [
+    /\bif (?:every\w*|it all|all of it|they all|all of them)(?: (?:thats |that is |i have |ive )?(?:listed|up|for sale))? (?:goes|sells|sold|went|go|sell)(?: (?:at|for) (?:the )?(?:asking|list|asking price|list price|full price))?\b/,
+    "if everything sold at asking",
+  ],
+  [
+    /(?<=\S \S+),? (?:what is|whats|what would|how much is) (?:that|it|this|all that|it all)(?: all)?(?: be)? worth[.?! ]*$/,
+    "",
+  ],
   // "The mirror, is it on hold"
   [
     /^((?:the |my )?(?:[\w#]+ ){0,2}[\w#]+), ((?:is|was|did|has|does|when|where|who|what|how)\b.*?) (?:it|that one|that)\b(.*)$/,

@@ -32,6 +32,7 @@ export const TEXTED: Readonly<Record<string, string>> = {
   mnths: "months",
   mos: "months",
   wks: "weeks",
+  hr: "hour",
   yrs: "years",
   tmrw: "tomorrow",
   tmw: "tomorrow",
