@@ -20,7 +20,7 @@ import { keepWhatWasAsked, showBeside } from "./asking.ts";
 import { asksMore, keepQuestion, lastQuestion, moreButton } from "./last-question.ts";
 import { lettered } from "./lettered.ts";
 import { NOT_SHOWN, seesMoney } from "./sight.ts";
-import { spokenOf } from "./spoken.ts";
+import { isPaidIt, spokenOf } from "./spoken.ts";
 import { keepAsked } from "./talk.ts";
 import type { Turn } from "./turn.ts";
 
@@ -80,7 +80,7 @@ export function answerAsked(
   readings: readonly Reading[],
   replyRoot?: number,
 ): boolean {
-  if (turn.lines !== 1) return false;
+  if (turn.lines !== 1 || isPaidIt(text)) return false;
   if (followsUp(turn, text, readings)) return true;
   if (readings.length === 0) return false;
   if (asksYear(text, readings) || endsAsking(text)) {

@@ -40,6 +40,17 @@ export function spokenOf(turn: Turn, replyRoot: number | undefined): Spoken {
   return { ...spoken(turn, latest, all, lastTwo), ...(isLoan ? { loan: true } : {}) };
 }
 
+/** "Paid it" right behind a loan note or answer, in the words that name the loan; the same words otherwise. */
+export function paidLoan(turn: Turn, text: string, replyRoot: number | undefined): string {
+  return isPaidIt(text) && spokenOf(turn, replyRoot).loan ? "paid the loan" : text;
+}
+
+/** "Paid it", "just sent it": tells something, and asks nothing. */
+export const isPaidIt = (text: string): boolean =>
+  /^\s*(?:(?:i|we|ive|just|already|ok|and)\s+)*(?:paid|sent|settled) (?:it|that|them|this)(?: (?:all|off|today|in|already|now))*[\s.!]*$/i.test(
+    text,
+  );
+
 function spoken(
   { ledger }: Turn,
   latest: readonly number[],

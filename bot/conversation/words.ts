@@ -18,6 +18,7 @@ import { changeLettered } from "./lettered.ts";
 import { filePicture } from "./pictures.ts";
 import { askAgain, askWhetherAgain, closeQuestionsOf, openQuestions } from "./questions.ts";
 import { decideAll } from "./recording.ts";
+import { paidLoan } from "./spoken.ts";
 import type { Turn } from "./turn.ts";
 import { hasRecorded, twinsOf } from "./twins.ts";
 
@@ -66,8 +67,9 @@ function questionsFor(
 }
 
 function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): void {
-  const { text } = said;
-  const readings = goneOn(turn, text, said.readings, replyRoot);
+  const text = paidLoan(turn, said.text, replyRoot);
+  const read = text === said.text ? said.readings : readMessage(text, turn.today);
+  const readings = goneOn(turn, text, read, replyRoot);
   // "sold the chest for how much": nothing is done that a caution could be for.
   if (!endsAsking(text)) heard(turn, text, readings);
   if (answerAsked(turn, text, readings, replyRoot)) return;

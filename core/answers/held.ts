@@ -85,7 +85,8 @@ function owedLines(books: Books, today: Day): string[] {
   return [`${show(owedByBuyers(books.pieces.values()))} still owed by buyers`, ...lines];
 }
 
-function heldLine(piece: Readonly<Piece>, today: Day): string {
+/** A held piece in a line: its deposit, what is due, for whom and until when. */
+export function heldLine(piece: Readonly<Piece>, today: Day): string {
   const { buyer, since, until } = piece.hold!;
   const due = dueAtPickup([piece]);
   const parts = [

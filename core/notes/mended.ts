@@ -171,6 +171,8 @@ export function takeTo(tokens: readonly Tok[], said: Side, today: Day): boolean 
     const token = tokens[at]!;
     const { kind, text, roles } = token;
     const before = leadOf(tokens, at);
+    // "All of it to the loan": no loan is somebody who buys.
+    if (before === "to" && /\bloans?$/.test(restOf(tokens, at))) return false;
     if (kind === "amount") {
       const found = centsOfToken(token);
       if (!("cents" in found) || to.amount !== undefined || to.fee !== undefined) return false;

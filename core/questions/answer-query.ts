@@ -1,4 +1,5 @@
-import { statusOf } from "../books/piece.ts";
+import type { Books } from "../books/books.ts";
+import { pieceLabel, statusOf } from "../books/piece.ts";
 import type { Button } from "../reply.ts";
 import { answerView } from "./answer-views.ts";
 import { type Answered, type PrintedRow, printedValue } from "./answered.ts";
@@ -66,6 +67,7 @@ export function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
       value: printedValue(value, result.rowUnit ?? unit),
     }),
   );
+  const of = spokenIn(desk, query, rows);
   return {
     understood: true,
     // The rest of what was reached.
@@ -77,9 +79,9 @@ export function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
     ...(state === null ? restOf(linesOf(result.rows ?? [], result.rowUnit ?? unit)) : {}),
     ...(query.picture && result.rows ? { chart: barsOf(headOf(words), result.rows, unit, showValue) } : {}),
     query,
-    of: spokenIn(desk, query, rows),
+    of,
     isOwners: isOwnersQuery(query),
-    ...buttonsOf(query, desk),
+    ...buttonsOf(query, of, desk),
   };
 }
 
@@ -103,17 +105,26 @@ function spokenIn(desk: Desk, query: Query, rows: readonly PrintedRow[] = []): N
   return { pieces: query.order ? numbers.slice(0, 1) : numbers, isList: true };
 }
 
-function buttonsOf(query: Query, { today }: Desk): Pick<Answered, "buttons"> {
-  const next = [...nextButtons(query, today), ...storyButton(query)];
+function buttonsOf(
+  query: Query,
+  of: NonNullable<Answered["of"]>,
+  { books, today }: Desk,
+): Pick<Answered, "buttons"> {
+  const next = [...nextButtons(query, today), ...storyButton(query, of, books)];
   return next.length > 0 ? { buttons: [next] } : {};
 }
 
-/** The story of the one piece that a question is about, one tap away. */
-function storyButton({ filters }: Query): Button[] {
-  const numbers = filters.flatMap(({ dimension, values, not }) =>
-    dimension === "piece" && !not ? values : [],
-  );
-  return numbers.length === 1 ? [{ label: "Its story", press: `ask:show #${numbers[0]}` }] : [];
+/** The story of the one piece: by its name, where it was asked for by its kind and only one fits. */
+function storyButton(
+  { filters }: Query,
+  { pieces, isList }: NonNullable<Answered["of"]>,
+  books: Books,
+): Button[] {
+  const [only, ...more] = pieces;
+  if (only === undefined || more.length > 0 || isList) return [];
+  const isNumbered = filters.some(({ dimension, not }) => dimension === "piece" && !not);
+  const label = isNumbered ? "Its story" : pieceLabel(books.pieces.get(only)!);
+  return [{ label, press: `ask:show #${only}` }];
 }
 
 /** "Yes." and "no.", "up." and "down.", where that was asked. */

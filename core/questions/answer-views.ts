@@ -118,11 +118,15 @@ function answerRates({ books }: Desk, names: readonly string[] | null): Answered
 
 /** What is ready for the loans today; below zero it was sent ahead or waits on buyers. */
 function answerReady({ books, today }: Desk): Answered {
+  const due = earmarked(books, today);
   return {
     understood: true,
-    value: amountText(earmarked(books, today)),
+    value: amountText(due),
     period: null,
     text: readyWords(books, today),
+    ...(due > 0 && books.loans.size > 0
+      ? { buttons: [[{ label: `Paid loan ${show(due)}`, press: `rs:${due}` }]] }
+      : {}),
   };
 }
 

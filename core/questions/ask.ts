@@ -16,7 +16,8 @@ import { leftOver } from "./left-over.ts";
 import { marksOf, plainWords, WORDS_MAX } from "./marks.ts";
 import { type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
-import { pointedIn } from "./pointed.ts";
+import { answerPickups, type PickupsQuestion, readPickups } from "./pickups.ts";
+import { isLeftOfWhat, pointedIn } from "./pointed.ts";
 import type { Query } from "./query.ts";
 import { readQuery } from "./read.ts";
 import { readLists } from "./read-lists.ts";
@@ -27,10 +28,12 @@ import { type LoanQuestion, readSuppose } from "./read-suppose.ts";
 import { readUnions } from "./read-unions.ts";
 import type { Features } from "./rule.ts";
 import { isOwnersKinds, isOwnersView } from "./sight.ts";
+import { answerSitting, readSitting, type SittingQuestion } from "./sitting.ts";
 import { partsOf } from "./sorting.ts";
 import { answerTarget, readTarget, type TargetQuestion } from "./target.ts";
 import { answerTodo, readTodo, type TodoQuestion } from "./todo.ts";
-import { bareNumber, refused, whatAbout, wholeRefusal, wordsInTheWay } from "./unanswered.ts";
+import { answerTook, readTook, type TookQuestion } from "./took.ts";
+import { bareNumber, leftOfWhat, refused, whatAbout, wholeRefusal, wordsInTheWay } from "./unanswered.ts";
 import { readView, type ViewQuestion } from "./views.ts";
 import { vocabularyFor } from "./vocabulary.ts";
 import { answerWorth, readWorth, type WorthQuestion } from "./worth.ts";
@@ -46,6 +49,9 @@ type Read =
   | ViewQuestion
   | WorthQuestion
   | WouldMake
+  | PickupsQuestion
+  | SittingQuestion
+  | TookQuestion
   | TodoQuestion
   | TargetQuestion
   | MeasuresQuestion
@@ -61,6 +67,7 @@ export function answer(text: string, on: QuestionDesk): Answered {
   if (numbered) return numbered;
   const pointed = pointedIn(text, readParts(text, desk), desk);
   if (pointed?.question === null) return refused({ kind: "refused", words: [pointed.word] });
+  if (!pointed && isLeftOfWhat(text)) return leftOfWhat(desk);
   const answered = answerWords(pointed?.question ?? text, desk);
   if (pointed?.question) return { ...answered, asked: pointed.question };
   if (answered.understood) return answered;
@@ -147,6 +154,12 @@ function answerParts(parts: Parts, desk: Desk): Answered {
       return answerWorth(desk, read);
     case "would make":
       return answerWouldMake(read);
+    case "pickups":
+      return answerPickups(desk, read);
+    case "sitting":
+      return answerSitting(desk, read);
+    case "took":
+      return answerTook(read);
     case "todo":
       return answerTodo(desk, read);
     case "target":
@@ -164,6 +177,9 @@ function answerParts(parts: Parts, desk: Desk): Answered {
 const READERS = [
   readWorth,
   readWouldMake,
+  readPickups,
+  readSitting,
+  readTook,
   readTodo,
   readTarget,
   readSuppose,

@@ -6,6 +6,7 @@ import type { Period } from "./query.ts";
 import { MONTH_NAMES, SMALL_NUMBERS, UNITS } from "./words/periods.ts";
 import { REWRITES } from "./words/rewrites.ts";
 import { REWRITES_OF_SIDES } from "./words/rewrites-of-sides.ts";
+import { REWRITES_OF_TODO } from "./words/rewrites-of-todo.ts";
 import { TEXTED } from "./words/texted.ts";
 
 /** Words of a question with one meaning each: a phrase, a period, a number, or a word that nobody knows. */
@@ -37,7 +38,7 @@ export interface Vocabulary {
 const MONTH_TO_MONTH =
   /\b((?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*)\s?[-–]\s?((?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*)\b/g;
 
-const WAYS = [...REWRITES, ...REWRITES_OF_SIDES];
+const WAYS = [...REWRITES, ...REWRITES_OF_SIDES, ...REWRITES_OF_TODO];
 
 const NOTHING: Senses = { cues: [], flags: new Set(), own: [] };
 

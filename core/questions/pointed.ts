@@ -57,10 +57,37 @@ function wordsOf(...ways: string[]): RegExp {
   return new RegExp(`(?<![\\w#])(?:${ways.join("|")})(?![\\w])`, "g");
 }
 
+/** "How much left", "whats left on it": of the loan, where that was spoken of. */
+const LEFT =
+  /^(?:so |and |ok |then )?(?:(?:how much|whats|what is|what do i have)(?: (?:more|still|is|there|do i (?:still )?(?:have|owe)|i have))* ?)?(?:left|to go|remaining|left to (?:pay|go)|more to go|to pay)(?: (?:on|of) (?:it|that|this))?(?: now)?$/;
+
+/** Whether "left" is asked of nothing that the question names. */
+export const isLeftOfWhat = (text: string): boolean => {
+  const said = plainWords(text).join(" ");
+  return LEFT.test(said) && /\b(?:left|remaining)\b/.test(said) && !/^(?:so )?(?:whats|what)\b/.test(said);
+};
+
+/** What is asked of the loan just spoken of, by "it" or by "left"; null where it is none. */
+function ofLoan(words: readonly string[], parts: Parts): Pointed | null {
+  const said = words.join(" ");
+  if (LEFT.test(said)) return { word: "left", question: "loan" };
+  const f = featuresOf(parts);
+  const at = words.findLastIndex((word) => word === "it" || word === "that");
+  if (at < 0 || f.loan || f.piece || !f.has("owe", "payoff", "rate", "interest", "principal", "ends", "paid"))
+    return null;
+  if (f.has("earn")) return null;
+  return {
+    word: words[at]!,
+    question: [...words.slice(0, at), "the loan", ...words.slice(at + 1)].join(" "),
+  };
+}
+
 /** What a question points at outside itself; null where it holds all that it speaks of. */
 export function pointedIn(text: string, parts: Parts, desk: Desk): Pointed | null {
   const words = plainWords(text);
   const said = words.join(" ");
+  const loan = desk.spoken?.loan ? ofLoan(words, parts) : null;
+  if (loan) return loan;
   if (
     !/\b(?:it|its|that|this|th[eo]se|they|theyre|them|em|both|the (?:pair|set|last|latest|two))\b/.test(said)
   )

@@ -1,4 +1,6 @@
 import { Decimal } from "decimal.js";
+import { heldLine } from "../answers/held.ts";
+import { heldPieces } from "../answers/stock.ts";
 import type { Piece } from "../books/books.ts";
 import { costOf, pieceLabel, statusOf } from "../books/piece.ts";
 import { addDays, daysBetween, weekdayOf } from "../calendar.ts";
@@ -179,6 +181,9 @@ export function answerTodo(desk: Desk, { scope, weekend }: TodoQuestion): Answer
     .filter((task) => task !== null)
     .filter((task) => scope === "all" || task.scope === scope || (scope === "list" && task.scope === "work"))
     .sort((a, b) => inOrder(scope, a, b));
+  const held = scope === "all" ? heldLines(desk, tasks) : [];
+  if (tasks.length === 0 && held.length > 0)
+    return { understood: true, value: null, rows: [], period: null, text: held.join("\n") };
   if (tasks.length === 0)
     return { understood: true, value: null, rows: [], period: null, text: "Nothing waits for you there." };
   const isNoneReady = scope === "list" && tasks[0]!.scope === "work";
@@ -197,11 +202,29 @@ export function answerTodo(desk: Desk, { scope, weekend }: TodoQuestion): Answer
       value: amountText(waiting),
     })),
     period: null,
-    text: [...lines, ...more, ...(weekend ? weekendLine(desk) : []), thinLine(desk)]
+    text: [...lines, ...more, ...held, ...(weekend ? weekendLine(desk) : []), thinLine(desk)]
       .filter((line) => line !== null)
       .join("\n"),
   };
 }
+
+/** Days ahead in which a hold that runs out is worth a word. */
+const HOLDS_AHEAD = 7;
+
+/** What is on hold and falls due soon, or has a deposit, and is none of the tasks. */
+function heldLines({ books, today }: Desk, tasks: readonly Task[]): string[] {
+  const told = new Set(tasks.map(({ piece }) => piece.number));
+  const soon = addDays(today, HOLDS_AHEAD);
+  return heldPieces(books)
+    .filter(({ number, hold, deposit }) => {
+      const isSoon = hold!.until !== null && hold!.until <= soon;
+      return !told.has(number) && (isSoon || deposit > 0);
+    })
+    .slice(0, HOLDS_SHOWN)
+    .map((piece) => heldLine(piece, today).replace(": ", " on hold: "));
+}
+
+const HOLDS_SHOWN = 3;
 
 /** Money a day first; what could be listed goes by how near it is to that. */
 function inOrder(scope: TodoScope, a: Task, b: Task): number {

@@ -21,6 +21,18 @@ export function bareNumber(text: string, { books }: Desk): Answered | null {
   };
 }
 
+/** "How much left": of the loan or of the pieces, nobody can tell. */
+export function leftOfWhat({ books }: Desk): Answered {
+  const loan = books.loans.size > 0 ? [{ label: "Of the loan", press: "ask:loan" }] : [];
+  const pieces = { label: "Pieces", press: "ask:whats unsold" };
+  return {
+    understood: false,
+    text: 'What is "left" of: the loan, or pieces?',
+    words: ["left"],
+    buttons: [[...loan, pieces]],
+  };
+}
+
 /** "Benches?": what is asked of them is one tap away. */
 export function whatAbout({ marks, items, cues, unknown }: Parts): Answered | null {
   const isOfPieces =

@@ -3494,6 +3494,30 @@ export const CUES = {
     "dollars wise",
     "in dollars and cents",
   ],
+  /** Buyers who still come for what they hold. */
+  pickups: ["pickups", "pickup"],
+  /** Listed for longer than it should be. */
+  tooLong: [
+    "too long",
+    "sitting too long",
+    "been up too long",
+    "been listed too long",
+    "up too long",
+    "listed too long",
+    "for too long",
+    "gathering dust",
+    "collecting dust",
+    "not moving",
+    "not selling",
+    "isnt moving",
+    "isnt selling",
+    "arent moving",
+    "arent selling",
+    "wont sell",
+    "wont move",
+    "going stale",
+    "stale",
+  ],
 } as const satisfies Record<string, readonly string[]>;
 
 export type Cue = keyof typeof CUES;
