@@ -43,11 +43,6 @@ export const REWRITES_OF_TODO: readonly (readonly [from: RegExp, to: string])[] 
       `^(?:whats|what is|what has|anything|is anything|has anything|anythings?)(?: just| still)?(?: been)? (?:sitting|sat)(?: around| there| here| too long| a while| for a while| for too long| a long time| for ages)*${END}`,
       "anything too long",
     ],
-    // "Purchases this month", as "sales this month"
-    [
-      `^(?:my |total )?(?:purchases|buys)(?=(?: (?:this|last|in|since|today|yesterday|so far|for)\\b.*)?${END})`,
-      "how much on purchases",
-    ],
     [
       `^(?:what(?:s| is) )?(?:my |the )?(average|avg|median) (?:per|a|for each|each|for a) (?:piece|flip|sale|item)${END}`,
       "$1 profit",

@@ -127,7 +127,6 @@ test("how long a piece took is its hours and days; how long it took to sell are 
 test.each([
   ["profit per piece", "Average profit, ever: 40.00 (1 piece)"],
   ["average per flip", "Average profit, ever: 40.00 (1 piece)"],
-  ["purchases this month", "Paid for pieces, November 2026 so far: 60.00 (1 piece)"],
   ["profit on chairs", "Profit, chairs, ever: nothing (0.00)"],
 ])("%s: a question without its mark", (question, told) => {
   say("bought hutch 60", "sold hutch 100");
