@@ -16,7 +16,7 @@ export function talkOf(turn: Turn, replyRoot: number | undefined): Talk {
   const latest = latestPieces(turn);
   return {
     ...(replied ? { replied } : {}),
-    ...(latest ? { latest } : {}),
+    ...(latest ? { latest, ...severalWith(turn, latest) } : {}),
     passed: new Set(wordsPassed(turn)),
   };
 }
@@ -45,6 +45,15 @@ function latestPieces(turn: Turn): number[] | undefined {
   if (asked && asked.day === today && asked.note > (fact?.note ?? 0)) return asked.pieces;
   if (!fact) return undefined;
   return isOfToday(turn, fact) ? fact.pieces : undefined;
+}
+
+/** "bought a desk 30 and a lamp 5": what "those" means behind a message that tells the same of several pieces. */
+function severalWith(turn: Turn, latest: readonly number[]): { several?: number[] } {
+  const fact = newestFact(turn, ({ pieces }) => pieces.length > 0);
+  if (!fact || fact.pieces.join() !== latest.join()) return {};
+  const told = turn.ledger.standingFactsOf(fact.root).filter(({ pieces }) => pieces.length > 0);
+  const several = [...new Set(told.flatMap(({ pieces }) => pieces))];
+  return several.length > latest.length && told.every(({ kind }) => kind === fact.kind) ? { several } : {};
 }
 
 /** The pieces that a reading names, or the likeliest that an unclear one may be. */

@@ -25,6 +25,8 @@ export interface Talk {
   replied?: number[];
   /** Those of this person's last recorded note or answer of the day. */
   latest?: number[];
+  /** Those of all notes of that message, where they tell the same of several pieces: what "those" means. */
+  several?: number[];
   /** Words that this ledger has learnt to pass over beside a verb: "sell zorp". */
   passed?: ReadonlySet<string>;
 }

@@ -1,8 +1,10 @@
 import type { Books } from "../books/books.ts";
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
+import { isHeadNoun } from "../notes/furniture.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { bears } from "../notes/verbs.ts";
+import { PIECE_PARTS } from "../notes/words/parts.ts";
 import type { Ask, Choice, Decision, Desk } from "./decision.ts";
 import { cannotBe } from "./decision.ts";
 import { pricedFor } from "./each.ts";
@@ -48,7 +50,9 @@ function withoutPieces(reading: Reading): Reading {
 }
 
 const saysSeveral = ({ kind, follows, one, text }: Reading): boolean =>
-  follows === true && !one && bears(kind, "counted later") && /\b(?:they|them|those|these)\b/i.test(text);
+  follows === true && !one && bears(kind, "counted later") && SEVERAL_SAID.test(text);
+
+const SEVERAL_SAID = /\b(?:they|them|those|these)\b/i;
 
 /** "it" is a piece, or pieces that came together under one name. */
 export function isOneThing(numbers: readonly number[], books: Books): boolean {
@@ -182,6 +186,7 @@ function piecesMeant(
   // A purchase makes its own pieces.
   if (reading.kind === "buy") return undefined;
   if (talk.replied) return talk.replied;
+  if ((reading.follows || isIt) && talk.several && SEVERAL_SAID.test(reading.text)) return talk.several;
   // "listed 60 each" behind the purchase of two of a kind
   const isEach = reading.each === true && (talk.latest?.length ?? 0) > 1 && isOneThing(talk.latest!, books);
   if (reading.follows || isIt || isEach) return talk.latest;
@@ -196,10 +201,27 @@ function piecesMeant(
   )
     return undefined;
   const isThatDay = reading.date === undefined || reading.date === today;
+  const named = reading.kind === "spend" ? piecesInWhat(reading, books) : [];
+  if (named.length > 0)
+    return named.length === 1 ? named : talk.latest?.filter((each) => named.includes(each));
+  if (reading.kind === "spend" && furnitureIn(reading).length > 0) return undefined;
   const isHere = talk.latest?.every((number) => books.pieces.get(number)?.gone === null);
   if (!isThatDay || !isHere) return undefined;
   return reading.kind !== "work" || isInHand(talk.latest!, reading, books) ? talk.latest : undefined;
 }
+
+/** "lamp shade 6": the lamps here, whatever else was spoken of last. */
+function piecesInWhat(reading: ReadingOf<"spend">, books: Books): number[] {
+  const heads = furnitureIn(reading);
+  return allHere(books).filter((number) => heads.includes(books.pieces.get(number)!.name.split(" ").at(-1)!));
+}
+
+/** The furniture that a supply is for by its name: the table of "table legs". */
+const furnitureIn = ({ what = "" }: ReadingOf<"spend">): string[] =>
+  what
+    .split(" ")
+    .slice(0, -1)
+    .filter((word) => isHeadNoun(word) && !PIECE_PARTS.has(word));
 
 /** Whether these were worked on last, or are all that is here; behind a cost of theirs it is said what was done. */
 function isInHand(numbers: readonly number[], { what }: ReadingOf<"work">, books: Books): boolean {

@@ -24,6 +24,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "word",
     "bought that dresser i told you about 40",
   ],
+  [
+    "<buyer> … $ [,|and|but* she|he|they? said|says|mentioned|promised|wants she|he|they|shed|shes|hed|hes|theyd|theyre|shell|hell|theyll|to? be|come|comes|coming|is|will|would|back* for <art>? <piece> <day>?] ;",
+    "word",
+    "she took the lamp for 20 and said shed be back for the desk",
+  ],
   // What somebody else was rid of, and we took.
   [
     "<~buy> … <piece> [that|which|someone|somebody|they|he|she|people|<art>|<person>|<new>* was|were|had|is|are|wanted_to? <~retire>|throwing|getting_rid_of|putting|leaving|left out|away|behind|on|at|by|<art>|<place>*] ;",
