@@ -9,7 +9,8 @@ import type { Row } from "./table.ts";
 const H = "<~hold>|put|left|gave_me";
 const HOLDING = "hold|held|holding|reserved|reserve|reserving|spoken_for";
 const WHO = "we|they|he|she|i|you|both|<person>";
-const AGREES = "agreed|agrees|agree|settled|shook|shook_hands";
+const AGREES =
+  "agreed|agrees|agree|settled|shook|shook_hands|said_yes|said_ok|said_okay|landed|accepted|is_good|was_good|ok_with";
 const TO = "on|to|at|upon|for|pay|paying|a|the|price|of";
 const SAID = "final|full|total|sale|sales|selling|whole";
 const IN_ALL = "total|in_total|altogether|all_told|in_all|all_in|for_it|for_everything|for_all";
@@ -53,6 +54,11 @@ export const HELD: readonly Row<NumberEffect>[] = [
     `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … deposit|down|put|left|gave_me $`,
     "agreed",
     "agreed at 100 for both chairs, he put 20 down",
+  ],
+  [
+    `^ [${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … sent|sent_me|paid|paid_me $ to_hold`,
+    "agreed",
+    "she said yes 170, sent 40 to hold it",
   ],
   [
     `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … $ deposit|down|now|up_front`,

@@ -155,6 +155,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
   ],
   ["<piece> [ever|of_all_time|yet] for|$|,|;", "aside", "bought the cutest vanity ever for 40"],
   [
+    "<sell> … [,|-|and* he|she|they|i|we* took|paid|paid_me|got? it|me|all|them* in quarters|ones|fives|tens|twenties|coins|change|pennies|singles|small_bills|exact_change]",
+    "aside",
+    "sold the bench 55, took it in quarters",
+  ],
+  [
     "<sell> … [,|-|.|!* met|meeting|met_up_with him|her|them|<art>? buyer|guy|lady|up|with* at|in|by|outside|behind|near >] ;",
     "aside",
     "sold the trunk 70, met her at the gas station",
