@@ -156,7 +156,8 @@ export function joins(
     return "merge";
   if (next.loan && next.amount && before.loan && before.amount && verb) return "repeat";
   // "bench is done, asking 80"
-  if (next.asking && next.amount && !next.piece && verb && !takesSlot(verb, "price", facts)) return "own";
+  const isDone = verb ? !takesSlot(verb, "price", facts) : before.duration;
+  if (next.asking && next.amount && !next.piece && isDone) return "own";
   // "knobs 8.50 for the desk, chair was junk so trashed it"
   if (next.piece && next.told && !next.amount && before.amount && before.piece) return "own";
   const isPriced = before.amount || before.free;

@@ -132,8 +132,12 @@ function isDoing(first: Tok, next: Tok | undefined, tokens: readonly Tok[]): boo
       (next !== undefined && ((next.kind !== "word" && next.kind !== "piece") || ROUGHLY.has(next.text))) ||
       namesJob(tokens)
     );
+  // "was 19 miles round trip"
+  if (first.text === "was") return next !== undefined && MEASURES.has(next.kind);
   return first.text === "were" && next?.kind === "word" && next.roles.heads !== undefined;
 }
+
+const MEASURES: ReadonlySet<Tok["kind"]> = new Set(["miles", "duration", "amount"]);
 
 /** How far behind "did" the work may stand that was done. */
 const JOB_WITHIN = 6;

@@ -104,7 +104,8 @@ function withVerbOfAll(drafts: readonly Draft[]): readonly Draft[] {
   const last = drafts.at(-1);
   if (!last || last.trouble) return drafts;
   const isSaidOfAll =
-    bears(last.kind, "one end for several") && last.clause.tokens.some(({ text }) => ALL_OF_THEM.has(text));
+    isOfThem(last) ||
+    (bears(last.kind, "one end for several") && last.clause.tokens.some(({ text }) => ALL_OF_THEM.has(text)));
   if (!isSaidOfAll && !isVerbLast(last)) return drafts;
   const told = drafts.map((draft) =>
     draft.trouble?.kind === "noVerb" ? (draft.could.find(({ kind }) => kind === last.kind) ?? draft) : draft,
@@ -116,6 +117,12 @@ function withVerbOfAll(drafts: readonly Draft[]): readonly Draft[] {
     .slice(0, -1)
     .map((draft) => (draft.kind === last.kind ? { ...draft, fields: { ...said, ...draft.fields } } : draft));
 }
+
+/** "bench 45 and lamp 20, both posted just now": of the two before, and nothing else. */
+const isOfThem = ({ fields }: Draft): boolean =>
+  fields["price"] === undefined && piecesOf(fields).length > 0 && piecesOf(fields).every(({ it }) => it);
+
+const piecesOf = (fields: Draft["fields"]): Mention[] => (fields["pieces"] as Mention[] | undefined) ?? [];
 
 /** "table 160, bench 55 listed": the verb that ends a list of prices is that of all of them. */
 const isVerbLast = ({ clause: { tokens, head }, fields }: Draft): boolean =>

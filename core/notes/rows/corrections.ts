@@ -171,8 +171,9 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "change",
     "paint 12 was wrong, should be 10",
   ],
+  ["$ [was|is wrong|off|incorrect ,|.|;|-?] $ ;", "change", "45 was wrong, 54"],
   ["[, should_be|should_have_been|shouldve_been|make_it|make_that|not]", "change", "paint 12, should be 10"],
-  ["[is|was|were wrong|off|incorrect] ;", "wrong", "the paint is wrong"],
+  ["!!deposit [is|was|were wrong|off|incorrect] ;", "wrong", "the paint is wrong"],
   [
     "[should|shouldve|shoulda|were_supposed|was_supposed|supposed|is_supposed have|to? be|been|say|read|cost]",
     "change",

@@ -38,6 +38,11 @@ const BEHIND_SERVICE = "fee|charge|cost?";
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
 export const HANDS: readonly Row<OwnerEffect>[] = [
   ["^ [<new>|<person>] tipped me|us", "word", "marge tipped me 5"],
+  [
+    "^ plus|and|also|oh|then* <art>? <new>|<person> tipped me|us? $ [for|to <art>? <labor>|<service>|loading|help|helping|carrying|hauling|moving|delivering|delivery it|them?] ;",
+    "word",
+    "she tipped 10 for loading",
+  ],
   ["^ <art>? <trait>* <piece> [got] another|<time>", "word", "dresser got another 45 minutes today"],
   ["^ but|so|and|then* i|we? [got] <time> on|in", "word", "got 2 hours in on the bookcase"],
   ["<time> … [with|w <art>? <kin>]", "word", "desk 5 hrs with dad"],

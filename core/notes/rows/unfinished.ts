@@ -29,6 +29,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "word",
     "she took the lamp for 20 and said shed be back for the desk",
   ],
+  [
+    "^ [took|knocked|cut|shaved|dropped|lopped $ off] <art>? <piece> ,|so|and|-|.* its|it_is|thats|now|asking|down now|at|to? $",
+    "word",
+    "took 10 off the desk so its 140 now",
+  ],
   // What somebody else was rid of, and we took.
   [
     "<~buy> … <piece> [that|which|someone|somebody|they|he|she|people|<art>|<person>|<new>* was|were|had|is|are|wanted_to? <~retire>|throwing|getting_rid_of|putting|leaving|left out|away|behind|on|at|by|<art>|<place>*] ;",
