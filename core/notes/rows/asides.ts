@@ -160,6 +160,16 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "sold the bench 55, took it in quarters",
   ],
   [
+    "<sell> … [,|-|and* already|just|finally? deposited it|that|them|<art>? check|money|cash|all? at|in|into|to? <art>? bank|account|atm|checking?]",
+    "aside",
+    "sold desk 90 transfer, already deposited it",
+  ],
+  [
+    "[because|since|cause|cuz|bc|as|so i|we need|needed|want|wanted|could_use <art>|more|some|extra* space|room|money|cash|garage|spot|driveway back?]",
+    "aside",
+    "sold the desk 110 because i need the space",
+  ],
+  [
     "<sell> … [,|-|.|!* met|meeting|met_up_with him|her|them|<art>? buyer|guy|lady|up|with* at|in|by|outside|behind|near >] ;",
     "aside",
     "sold the trunk 70, met her at the gas station",

@@ -55,7 +55,11 @@ export const DOINGS: readonly Row<ChatterEffect>[] = [
     "chat",
     "on the way to work i bought a stool 9",
   ],
-  ["[on the|my|our? way home|in|out|back] ;", "chat", "got desk 25 on the way home"],
+  [
+    "[on the|my|our? way home|in|out|back lol|haha|today|tonight|again|though|tho?] ;",
+    "chat",
+    "got desk 25 on the way home",
+  ],
   [
     "[on the|my|our? way home|in|out|over|there] $|<~buy>|;|i|we",
     "chat",

@@ -49,6 +49,17 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "given",
     "she gave me 10 for gas",
   ],
+  [
+    "[,|and|but|i|so|he|she|they* gave|had|made|got|needed|no|have him|her|them|me|<person>? change for|from|back|of <art>? $? bill?]",
+    "word",
+    "sold coffee table 85, gave him change for a 100",
+  ],
+  [
+    "[,|and|but|i|so* gave|made|got|owed him|her|them|me|<person> <art>|his|her|their? change]",
+    "word",
+    "desk 90, i gave him his change",
+  ],
+  ["paid [with|w <art>? $ bill]", "word", "he paid with a 100 bill"],
   ["<supply> [rental|rentals|hire]", "word", "carpet cleaner rental 35"],
   [
     `got|received $ [from <art>? him|her|them|<person>|<kin>|<new>] ${FOR_WORK}`,

@@ -63,7 +63,7 @@ const SURROUNDINGS =
 /** The house, the way, the car and what one does there. */
 const HOME =
   "house home apartment condo place garage shed barn basement attic porch deck patio yard backyard front-yard driveway curb-side kitchen " +
-  "gas-station truck-stop rest-stop coffee-shop bathroom bedroom livingroom living dining-area hallway hall closet laundry stairs stairway staircase step steps elevator floor floors " +
+  "gas-station parking-lot parking-garage truck-stop rest-stop coffee-shop bathroom bedroom livingroom living dining-area hallway hall closet laundry stairs stairway staircase step steps elevator floor floors " +
   "wall walls window windows ceiling roof door-way doorway entry entryway lobby gate fence alley street road roads highway freeway exit " +
   "corner block neighborhood town city county village country side mountain hill hills lake river beach park parking lot lots school " +
   "church office building store-front shopfront downtown uptown suburbs mall market-day traffic jam detour construction bridge truck-bed " +
