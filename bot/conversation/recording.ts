@@ -10,6 +10,8 @@ import { mendOfFix } from "../../core/mending/newest.ts";
 import { show } from "../../core/money.ts";
 import { pluralOf } from "../../core/notes/plural.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
+import { TRIP_TOLD } from "../../core/notes/words/mending.ts";
+import { saysAny } from "../../core/notes/words/words.ts";
 import type { Question } from "../../db/questions.ts";
 import { answerQuestion, setNudge } from "./asking.ts";
 import { amendNote } from "./editing.ts";
@@ -80,7 +82,12 @@ function decideOtherFix(
 ): number[] | null {
   const mend = mendOfFix(reading, talkingDesk(turn, belonging.replyRoot));
   if (mend) return decideFact(turn, { ...matter, reading: mend }, belonging);
-  const { minutes, isTold, text, line } = reading;
+  const { minutes, miles, isTold, text, line } = reading;
+  // "it was 24 miles round trip" behind what was no drive yet.
+  if (miles !== undefined && saysAny(text, TRIP_TOLD)) {
+    const drive: ReadingOf<"drive"> = { kind: "drive", miles, follows: true, text, line };
+    return decideFact(turn, { ...matter, reading: drive }, belonging);
+  }
   // "took me 2 hours" behind what was no work yet.
   if (isTold && minutes !== undefined) {
     const work: ReadingOf<"work"> = { kind: "work", minutes, missing: ["pieces"], text, line };

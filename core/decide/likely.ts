@@ -20,6 +20,11 @@ const NEXT: Readonly<Partial<Record<string, readonly Kind[]>>> = {
   held: ["sell", "reprice"],
 };
 
+/** Nobody could read it. */
+const UNREAD: ReadonlySet<string> = new Set(
+  (["unknown", "unclaimed", "loneNumber"] as const).map((kind) => whyOf({ kind })),
+);
+
 /** So far from the amount of the newest note it hardly corrects it. */
 const NEAR_LEAST = 0.5;
 const NEAR_MOST = 2;
@@ -32,7 +37,7 @@ export function likelyOf(
   { why, text, line }: ReadingOf<"unclear">,
   { books, talk, past }: Omit<Desk, "confirmed">,
 ): Reading[] {
-  if (why !== whyOf({ kind: "unknown" }) && why !== whyOf({ kind: "unclaimed" })) return [];
+  if (!UNREAD.has(why ?? "")) return [];
   const tokens = lexed(text);
   const [amount, ...others] = tokens.filter(({ kind }) => kind === "amount");
   const isOfOther = tokens.some(({ kind, text: word }) => MEASURES.has(kind) || word === "?");

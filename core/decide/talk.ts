@@ -148,8 +148,10 @@ function atPlace(
   const isHere = (number: number): boolean => books.pieces.get(number)?.gone === null;
   const named = [...books.pieces.values()].filter((piece) => piece.name === name).map(({ number }) => number);
   const together = spoken.length > 1 ? spoken : boughtOn(today, books);
-  const all = (name === undefined ? together : named).filter(isHere);
-  return all.length > 1 && place <= all.length ? byNumbers([all[place - 1]!]) : null;
+  const all = name === undefined ? together : named;
+  // "the second one" of two, the first of which is sold.
+  const meant = all.length > 1 ? all[place - 1] : undefined;
+  return meant !== undefined && isHere(meant) ? byNumbers([meant]) : null;
 }
 
 /** What "each" means: the pieces spoken of together, else the two that came today. */

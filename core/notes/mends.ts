@@ -223,6 +223,8 @@ function change(
 ): Correction | null {
   const said = side();
   if (!takeOf(before, said, today)) return null;
+  // "both were yesterday" is of several notes.
+  if (said.of.pieces?.some(({ it, count = 1 }) => it && count > 1)) return null;
   const old = after.findIndex(({ text }) => OLD.has(text));
   const value = old < 0 ? after : after.slice(0, old);
   if (!takeTo(value, said, today)) return null;

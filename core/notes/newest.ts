@@ -9,7 +9,7 @@ import { newest } from "./rows/newest.ts";
 import { HINTS } from "./sign-bits.ts";
 import { centsIn } from "./slots/money.ts";
 import { ARTICLES } from "./words/filler.ts";
-import { THEY } from "./words/links.ts";
+import { ALL_OF_THEM, THEY } from "./words/links.ts";
 import {
   ACTED,
   ALSO,
@@ -39,6 +39,7 @@ import {
   WRONG_ONES,
   WRONG_PEOPLE,
 } from "./words/mending.ts";
+import { FOR_NOTHING } from "./words/money.ts";
 import { HOUSEHOLD } from "./words/people.ts";
 import { THEM } from "./words/pieces.ts";
 import { OPINIONS } from "./words/traits.ts";
@@ -79,6 +80,9 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
   if (left) return { kind: "mend", of: { ...left.of, back: 1 }, to: left.to };
   const row = byRow(tokens);
   if (row) return row;
+  // "both were yesterday" is of several notes.
+  if (tokens.some(({ kind, text }) => kind === "word" && ALL_OF_THEM.has(text))) return null;
+  if (isFreeNow(tokens)) return { kind: "mend", of: { kinds: ["buy"], back: 1 }, to: { amount: 0 } };
   const again = toldAgain(tokens, today);
   if (again) return again;
   const from = tokens.findIndex((token) => !isOpening(token));
@@ -98,6 +102,12 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
   if (isBare && !canBeBare(change, told)) return null;
   return { kind: "mend", of: { ...change.of, back: 1 }, to: change.to, ...(isBare ? { bare: true } : {}) };
 }
+
+/** "it was free actually" */
+const isFreeNow = (tokens: readonly Tok[]): boolean =>
+  tokens.some(({ text }) => FOR_NOTHING.has(text)) &&
+  tokens.some(({ text }) => corrects(text) || BEHIND.has(text)) &&
+  tokens.every((token) => FOR_NOTHING.has(token.text) || BEHIND.has(token.text) || isOpening(token));
 
 /** "bought it thursday actually", "sold it for 95 actually": the newest note of that verb, with another value. */
 function toldAgain(tokens: readonly Tok[], today: Day): NewestMended | null {

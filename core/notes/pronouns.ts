@@ -12,6 +12,7 @@ import {
   BE,
   EACH_ONE,
   FOR_ALL,
+  KEPT_FOR,
   LIKE_IT,
   MORE,
   ONE,
@@ -155,7 +156,9 @@ function oneOfThem(tokens: readonly Tok[], at: number): Found | null {
   // "sold one 20"; "sold one for 45" may be any.
   const isEnd =
     next === undefined || next.kind === "amount" || (next.kind === "mark" && !isPriced(tokens, at + 1));
-  const isBehind = before !== undefined && isToldOf(before) && isEnd;
+  // "kept one for the kitchen", "gave one to my sister"
+  const isGiven = isHeadOf(before, (kind) => kind === "retire") && KEPT_FOR.has(next?.text ?? "");
+  const isBehind = before !== undefined && ((isToldOf(before) && isEnd) || isGiven);
   return isLed || isBehind ? { mention: { it: true, count: 1 }, to: at + 1 } : null;
 }
 

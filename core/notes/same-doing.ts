@@ -6,6 +6,7 @@ import { centsIn } from "./slots/money.ts";
 import { NOT_DONE } from "./unclear.ts";
 import { ARTICLES } from "./words/filler.ts";
 import { AND } from "./words/links.ts";
+import { FOR_IT } from "./words/mending.ts";
 
 /*
  * Clauses that share one verb share who did it and whether it has happened: "mom sold the rocker 40 and the rack 15",
@@ -41,20 +42,23 @@ function isOfAll({ kind }: Trouble, { tokens }: Clause): boolean {
   );
 }
 
-/** "pulls for the hutch 18, the desk 12": the same thing for another piece, told in the same order. */
+/** "pulls for the hutch 18, the desk 12", "pulls 18 for the hutch and 12 for the desk": the same thing for another piece. */
 function sameThing(before: Draft, draft: Draft): Draft | null {
   const { what, category, by, date } = before.fields;
   if (before.kind !== "spend" || before.trouble || what === undefined || draft.trouble?.kind !== "noVerb")
     return null;
-  const [thing, of, price] = ["word", "piece", "amount"].map((kind) =>
-    before.clause.tokens.findIndex(
-      (token) => token.kind === kind && (kind !== "word" || !token.roles.filler),
-    ),
+  const [of, price] = ["piece", "amount"].map((kind) =>
+    before.clause.tokens.findIndex((token) => token.kind === kind),
   );
-  const [article, piece, amount, ...others] = draft.clause.tokens.filter(({ text }) => !AND.has(text));
-  const isTold = thing! < of! && of! < price! && ARTICLES.has(article?.text ?? "") && others.length === 0;
-  const cents = amount?.kind === "amount" && !amount.each ? centsIn(amount) : null;
-  if (!isTold || piece?.kind !== "piece" || cents === null) return null;
+  const told = draft.clause.tokens.filter(({ text }) => !AND.has(text));
+  const [piece, ...pieces] = told.filter(({ kind }) => kind === "piece");
+  const [amount, ...amounts] = told.filter(({ kind }) => kind === "amount");
+  const cents = amount && !amount.each ? centsIn(amount) : null;
+  if (!piece || cents === null || pieces.length + amounts.length > 0 || of! < 0) return null;
+  const isInOrder = of! < price! && told.length === 3 && ARTICLES.has(told[0]!.text) && told[1] === piece;
+  const isFor = told[0] === amount && FOR_IT.has(told[1]?.text ?? "") && told.at(-1) === piece;
+  const isOnly = told.slice(2, -1).every(({ text }) => ARTICLES.has(text));
+  if (!isInOrder && !(isFor && isOnly)) return null;
   const said = { what, category, ...(by ? { by } : {}), ...(date ? { date } : {}) };
   return { ...before, clause: draft.clause, fields: { ...said, pieces: [piece.mention!], amount: cents } };
 }

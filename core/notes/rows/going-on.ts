@@ -17,6 +17,7 @@ const ROWS: readonly Row<GoingOn>[] = [
   ["^ [same|same_thing|ditto] ;", "again", "ditto"],
   ["^ [same|same_thing|ditto] <day>|<method> ;", "again", "same yesterday"],
   ["^ [then|oh|plus* another # more? for|at?] $", "more", "another 2 for 30"],
+  ["^ [and|then|oh|plus* another|one_more <container> for|at?] $ ;", "more", "another can 14"],
   ["^ [then|oh|plus* # more|others for|at?] $", "more", "2 more for 30"],
   [
     "^ [and|then|oh|plus|sold|just* another|another_one|one_more|the_last_one|last_one ,? is|just* gone|sold|went ,|for|at*] $",

@@ -173,3 +173,5 @@ export const BEFORE_POINTING = wordSet("oh hm hmm hmmm no oops actually wait and
 export const SAID_ANEW = wordSet("drove went did worked put spent another more again plus extra also back");
 /** That it was another day. */
 export const ACTUALLY = wordSet("actually really not_today");
+/** What only a drive was: "it was 24 miles round trip". */
+export const TRIP_TOLD = wordSet("round_trip each_way one_way both_ways there_and_back to_get_it");

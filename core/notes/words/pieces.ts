@@ -166,3 +166,6 @@ export const THE_SET = wordSet("the_set that_set this_set my_set our_set whole_s
 
 /** That it is one more, and none that is known. */
 export const ONE_MORE_SAID = wordSet("a an another new");
+
+/** Before whom or what one of several is kept or given for. */
+export const KEPT_FOR = wordSet("for to");
