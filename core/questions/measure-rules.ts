@@ -83,7 +83,11 @@ export const RULES: readonly Rule[] = [
         !f.has("howMany", "earn", "net", "revenue", "sold")) ||
       (f.has("paid") &&
         !f.loan &&
-        (f.piece || f.source || f.has("bought", "free") || (f.beside && f.person)) &&
+        (f.piece ||
+          f.source ||
+          f.has("bought", "free") ||
+          (f.beside && f.person) ||
+          (f.yesNo && f.limit && f.generic)) &&
         !f.has("howMany", "sold", "sale", "earn", "net", "revenue")) ||
       (f.has("bought") &&
         (f.has("money", "total", "paid", "spent", "cost") ||

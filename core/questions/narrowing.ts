@@ -124,7 +124,10 @@ function boughtIt({ mark, at, link }: Item, measure: MeasureName, parts: Parts):
     behind?.has("and") || behind?.has("or") ? items.find((each) => each.at === at + 2) : undefined;
   const isWithOther =
     other?.mark.senses.own.some(({ dimension }) => dimension === "person") && boughtIt(other, measure, parts);
+  // "Who found better stuff, mom or dad"
+  const isFound = measure === "profit" && (parts.cues.has("bought") || parts.cues.has("got"));
   return (
+    isFound ||
     isWithOther ||
     isPossessive ||
     isTheirs ||

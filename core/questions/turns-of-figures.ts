@@ -74,6 +74,14 @@ export const FIGURE_TURNS: readonly Turn[] = [
     as: { cues: ["loanPaid"] },
   },
   {
+    // "The longest time on the board"
+    of: /^time$/,
+    when: ({ marks, at, before }) =>
+      /\b(?:longest|shortest)$/.test(before?.text ?? "") &&
+      marks.slice(at + 1).some((mark) => owns(mark, "place")),
+    as: { cues: ["daysListed"] },
+  },
+  {
     // "Did i get paid for the dresser": whether it is paid
     of: /^paid for$/,
     when: ({ before, first }) =>

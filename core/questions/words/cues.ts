@@ -980,6 +980,7 @@ export const CUES = {
     "trips",
   ],
   minutes: [
+    "clock",
     "time wise",
     "how much time",
     "hours",
@@ -1021,6 +1022,9 @@ export const CUES = {
     "sessions",
   ],
   income: [
+    "side gigs",
+    "side jobs",
+    "gigs",
     "other income",
     "extra income",
     "side income",
@@ -1084,6 +1088,8 @@ export const CUES = {
     "plus ads",
   ],
   loanPaid: [
+    "kick in",
+    "chip in",
     "throwing",
     "hit",
     "hitting",
@@ -1166,6 +1172,8 @@ export const CUES = {
   ],
   /** What a piece was first listed at. */
   firstAsked: [
+    "originally",
+    "list for originally",
     "at first",
     "listed for at first",
     "listed at at first",
@@ -1465,6 +1473,11 @@ export const CUES = {
     "seller is asking",
   ],
   askFor: [
+    "would you ask for",
+    "would you ask",
+    "what would you ask for",
+    "would you list",
+    "would you charge for",
     "should i ask",
     "should i ask for",
     "what should i ask for",
@@ -2874,6 +2887,10 @@ export const CUES = {
     "lowest offer to take",
   ],
   comeDown: [
+    "markdown",
+    "markdowns",
+    "haggle",
+    "haggling",
     "knock off",
     "knock off of",
     "knocked off of",
@@ -3328,6 +3345,9 @@ export const CUES = {
     "given back",
   ],
   free: [
+    "zero for",
+    "paid zero for",
+    "pay zero for",
     "free",
     "for free",
     "get for free",

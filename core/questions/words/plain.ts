@@ -1024,6 +1024,9 @@ export const ORDERS: Readonly<
     "tiniest",
   ],
   fastest: [
+    "fastest mover",
+    "fastest movers",
+    "quickest mover",
     "fastest",
     "quickest",
     "soonest",
@@ -1048,6 +1051,9 @@ export const ORDERS: Readonly<
     "fastest sale",
   ],
   slowest: [
+    "slowest mover",
+    "slowest movers",
+    "slow mover",
     "slowest",
     "slow movers",
     "laggards",

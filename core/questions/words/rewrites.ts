@@ -86,6 +86,14 @@ export const REWRITES: readonly (readonly [from: RegExp, to: string])[] = [
     /(?<=\S \S+),? (?:what is|whats|what would|how much is) (?:that|it|this|all that|it all)(?: all)?(?: be)? worth[.?! ]*$/,
     "",
   ],
+  [/\b(best|worst|slowest|busiest|biggest|top) (month|week|year|day|quarter) to date\b/, "$1 $2 so far"],
+  [/^who (?:all )?bought what[.?! ]*$/, "list sales"],
+  [
+    /\bfirst half (vs|versus|against|or|and|compared to) (?:the )?second half of (\w+)/,
+    "first half of $2 $1 second half of $2",
+  ],
+  [/^(sold|bought|sales|expenses?|spending|purchases?) list\b/, "list $1"],
+  [/^(?:the |my )?(year|month|week|quarter) in (?:numbers|review|short)[.?! ]*$/, "this $1 so far"],
   // "The mirror, is it on hold"
   [
     /^((?:the |my )?(?:[\w#]+ ){0,2}[\w#]+), ((?:is|was|did|has|does|when|where|who|what|how)\b.*?) (?:it|that one|that)\b(.*)$/,
