@@ -84,11 +84,11 @@ export function featuresOf(parts: Parts): Features {
         `${parts.said} `,
       ),
     isPriced:
-      /\bhow much (?:is|are) (?:the|my|that|those) /.test(parts.said) &&
+      /\bhow much (?:is|are) (?:(?:the|my|that|those) |#)/.test(parts.said) &&
       items.some(isPiece) &&
       [...parts.cues.keys()].every((cue) => cue === "money"),
     wasPriced:
-      /\bhow much (?:was|were) (?:the|my|that|those) /.test(parts.said) &&
+      /\bhow much (?:was|were) (?:(?:the|my|that|those) |#)/.test(parts.said) &&
       items.some(isPiece) &&
       [...parts.cues.keys()].every((cue) => cue === "money"),
     wordless:

@@ -43,7 +43,7 @@ const TWO = /\b(?:both|pair|two|2|either)\b/;
 
 /** What "it" and "they" are part of where they mean nothing that was spoken of. */
 const IDIOMS =
-  /\b(?:worth it|it cost (?:me|us) in|is it (?:worth|me|true|ok|okay|too|time|possible|better|bad|good to|likely)|as it stands|how(?:s| is| does) it (?:going|looking|look|go|been)|(?:does|do|would|will) it (?:usually |normally |typically |really |generally )?(?:take|cost to)|(?:would|will) it be|it (?:usually |normally |typically )?takes|(?:to|gonna|we|ill) make it$|(?:call|keep) it(?: up)?$|it that|has it been|(?:all|most|rest|any|some|much|half) of it|(?:break|split|chart|graph|sort|order|sum|add|tally|total|divide|group|broken|sorted) (?:it|that|this|them)|(?:what|which) (?:is|was) (?:that|this)$|all that|like (?:that|this)|after that|before that|how many did they|do they (?:pay|want)|they (?:pay|paid|want|wanted|need|offer|buy|come|came|owe|say|said|are asking)|did they (?:pay|want|offer|buy|come)|owe (?:them|it)|(?:before|until|till|once) (?:it|they|i \w+ (?:it|them)))\b/;
+  /\b(?:worth it|it cost (?:me|us) in|is it (?:worth|me|true|ok|okay|too|time|possible|better|bad|good to|likely)|as it stands|how(?:s| is| does) it (?:going|looking|look|go|been)|(?:does|do|would|will) it (?:usually |normally |typically |really |generally )?(?:take|cost to)|(?:would|will) it be|it (?:usually |normally |typically )?takes|(?:to|gonna|we|ill) make it$|(?:call|keep) it(?: up)?$|it that|how long has it been since|(?:all|most|rest|any|some|much|half) of it|(?:break|split|chart|graph|sort|order|sum|add|tally|total|divide|group|broken|sorted) (?:it|that|this|them)|(?:what|which) (?:is|was) (?:that|this)$|all that|like (?:that|this)|after that|before that|how many did they|do they (?:pay|want)|they (?:pay|paid|want|wanted|need|offer|buy|come|came|owe|say|said|are asking)|did they (?:pay|want|offer|buy|come)|owe (?:them|it)|(?:before|until|till|once) (?:it|they|i \w+ (?:it|them)))\b/;
 
 /** Right behind "that" and "this" where they stand for a thing: what it did, or the end. */
 const BEHIND_THAT =
@@ -51,7 +51,7 @@ const BEHIND_THAT =
 
 /** Right before them: a preposition, a helping verb, or the figure asked of it. */
 const BEFORE_THAT =
-  /(?:^| )(?:on|for|in|into|of|from|with|at|about|did|does|is|was|has|have|will|would|whats|how much|profit|made|make|get|clear)$/;
+  /(?:^| )(?:on|for|in|into|of|from|with|at|about|did|does|is|was|has|have|will|would|whats|how much|profit|made|make|get|clear|bought|sold|found|listed)$/;
 
 function wordsOf(...ways: string[]): RegExp {
   return new RegExp(`(?<![\\w#])(?:${ways.join("|")})(?![\\w])`, "g");

@@ -40,6 +40,9 @@ describe("one piece just spoken of", () => {
     ["what would i make on it at 150", "Profit at 150.00, #2 hutch: 90.00"],
     ["what do i make if i let it go for 150", "Profit at 150.00, #2 hutch: 90.00"],
     ["did it sell", "No. #2 hutch: not sold"],
+    ["how much is it", "180.00"],
+    ["how long has it been listed", "#2"],
+    ["who bought this", "#2 hutch: not sold"],
   ])("%s", (question, told) => {
     say("bought desk 20", "bought hutch 60", "listed hutch 180");
     expect(asked(question)).toContain(told);
