@@ -116,7 +116,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "that gas was personal",
   ],
   ["^ [ignore|disregard|nix the|that|my] <supply>|<piece>", "remove", "ignore the gas, that was personal"],
-  ["^ [forget|forget_about the|that|my] <supply> ;", "remove", "forget the gas"],
+  ["^ [forget|forget_about the|that|my] <supply> !!<word> ;", "remove", "forget the gas"],
   ["^ [actually] <supply> … was|were|is|cost $", "paid", "actually paint was 14"],
   ["^ <art>? <supply> [actually|really] $ ;", "change", "paint actually 14"],
   ["^ [make] the|my|that <supply> … $ ;", "paid", "make the paint 14"],
