@@ -115,8 +115,18 @@ function withStanding(
   end: number,
 ): Candidate[][] | undefined {
   let rows = before;
+  const { sieve, second } = line;
+  const { a, b, c, d } = line.bits;
   for (let at = start; at < end; at += BEFORE_NEEDS + told[at + 1]!) {
-    const held = heldOf(line, told, at);
+    const must = at + BEFORE_MUST;
+    const lacks =
+      (told[must]! & ~a) |
+      (told[must + 1]! & ~b) |
+      (told[must + 2]! & ~c) |
+      (told[must + 3]! & ~d) |
+      (told[must + 4]! & ~sieve) |
+      (told[must + 5]! & ~second);
+    const held = lacks === 0 ? heldOf(line, told, at) : "not";
     if (held === "not") continue;
     const row = all[told[at]!]!;
     if (held === "maybe" && !mayStand(row, line)) continue;
@@ -127,18 +137,9 @@ function withStanding(
   return rows;
 }
 
-/** Whether a line holds what the numbers of a row tell; maybe where it holds words that share their bits. */
+/** Whether a line holds any of each need of a row; maybe where it holds words that share their bits. */
 function heldOf({ bits, sieve, second }: Units, told: Int32Array, place: number): "not" | "maybe" | "all" {
   const { a, b, c, d } = bits;
-  const must = place + BEFORE_MUST;
-  const lacks =
-    (told[must]! & ~a) |
-    (told[must + 1]! & ~b) |
-    (told[must + 2]! & ~c) |
-    (told[must + 3]! & ~d) |
-    (told[must + 4]! & ~sieve) |
-    (told[must + 5]! & ~second);
-  if (lacks !== 0) return "not";
   let held: "maybe" | "all" = told[place + 2] === 0 ? "all" : "maybe";
   const first = place + BEFORE_NEEDS;
   const end = first + told[place + 1]!;
