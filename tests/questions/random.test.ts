@@ -87,12 +87,12 @@ function expectSame([measure, thing, period, first]: Parameters<typeof worded>[0
 test("any measure of anything in any period is what the second engine makes of it", () => {
   fc.assert(
     fc.property(asked, (parts) => expectSame(parts, chat)),
-    { numRuns: runsOf({ short: 150, long: 1500 }), seed: 20261015 },
+    { numRuns: runsOf({ short: 80, long: 1500 }), seed: 20261015 },
   );
 });
 
 test("so it is over random ledgers", () => {
-  const ledgers = runsOf({ short: 2, long: 60 });
+  const ledgers = runsOf({ short: 1, long: 60 });
   for (let run = 0; run < ledgers; run += 1) {
     const random = typed(randomLedger(SEED + run, "2026-04-20", "2026-10-14"));
     fc.assert(
@@ -112,6 +112,6 @@ test("a word that nobody knows is never answered, wherever it stands", () => {
       const answered = ask(words.join(" "));
       expect(`${words.join(" ")}: ${answered.understood}`).toBe(`${words.join(" ")}: false`);
     }),
-    { numRuns: runsOf({ short: 150, long: 1500 }), seed: 20261016 },
+    { numRuns: runsOf({ short: 80, long: 1500 }), seed: 20261016 },
   );
 });

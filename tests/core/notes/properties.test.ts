@@ -31,7 +31,7 @@ const nearNote = fc
 
 /** Lines beside one from elsewhere in the list, of all its parts; in a long run each line. */
 const own = casesOf("own.jsonl").map(({ line }) => line);
-const step = Math.ceil(own.length / runsOf({ short: 200, long: own.length }));
+const step = Math.ceil(own.length / runsOf({ short: 80, long: own.length }));
 const pairs = own.flatMap((line, at) => (at % step === 0 ? [[line, own[(at * 7 + 13) % own.length]!]] : []));
 
 it.each([", ", " and ", "\n"])(
