@@ -53,11 +53,13 @@ export interface Questions {
 
 /** The questions of a ledger that wait for an answer, and those that did. */
 export function openQuestions({ db }: Connection, isKept = false): Questions & { forget(): void } {
-  const open = createMemory(
-    (_all: "all") =>
-      db.select().from(questions).where(isNull(questions.closed)).orderBy(asc(questions.id)).all(),
-    isKept,
-  );
+  const unclosed = db
+    .select()
+    .from(questions)
+    .where(isNull(questions.closed))
+    .orderBy(asc(questions.id))
+    .prepare();
+  const open = createMemory((_all: "all") => unclosed.all(), isKept);
   const change = (id: number, values: Partial<typeof questions.$inferInsert>): void => {
     open.forget();
     db.update(questions).set(values).where(eq(questions.id, id)).run();
