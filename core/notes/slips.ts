@@ -28,8 +28,7 @@ export function withSlipsMeant(readings: Reading[], line: string, read: Read): R
   return readings.map((reading, at) => {
     const slipped = slippedWords(reading);
     if (slipped.length === 0 && reading.kind !== "unclear") return reading;
-    const words = slipped.flatMap((word) => wordsMeant(word, line));
-    const meant = [...numbersMeant(reading, line), ...words].slice(0, TRIED_MAX);
+    const meant = [...numbersMeant(reading, line), ...wordsMeant(slipped, line)].slice(0, TRIED_MAX);
     const offers = meant.flatMap((typed) => wholeAt(at, readings, read(typed)));
     return offers.length > 0 ? asked(reading, offers) : reading;
   });
@@ -118,17 +117,22 @@ function saysNothing(word: string): boolean {
   return ORDINARY.has(word) || (roles?.plain === true && !roles.heads && !roles.filler);
 }
 
-/** The line with a word near the one typed in its place, each in turn. */
-function wordsMeant({ word, role, slips }: Slipped, line: string): string[] {
-  const typed = wordsOf(line).find(({ norm }) => norm === word);
-  if (!typed) return [];
-  const isMeant = ({ noun, supply, heads }: Roles): boolean =>
-    role === "any" ||
-    (role === "beside" ? !(noun || supply || heads) : Boolean(role === "noun" ? noun : supply));
-  return language()
-    .lexer.speller.near(word, slips)
-    .filter((known) => isMeant(rolesIn(known) ?? NO_ROLES))
-    .map((known) => line.slice(0, typed.start) + known + line.slice(typed.end));
+/** The line with a word near the one typed in its place, each in turn; no more of them than are tried. */
+function wordsMeant(slipped: readonly Slipped[], line: string): string[] {
+  const lines: string[] = [];
+  const words = slipped.length > 0 ? wordsOf(line) : [];
+  for (const { word, role, slips } of slipped) {
+    const typed = words.find(({ norm }) => norm === word);
+    const isMeant = ({ noun, supply, heads }: Roles): boolean =>
+      role === "any" ||
+      (role === "beside" ? !(noun || supply || heads) : Boolean(role === "noun" ? noun : supply));
+    const near = typed ? language().lexer.speller.near(word, slips) : [];
+    for (const known of near)
+      if (isMeant(rolesIn(known) ?? NO_ROLES))
+        lines.push(line.slice(0, typed!.start) + known + line.slice(typed!.end));
+    if (lines.length >= TRIED_MAX) break;
+  }
+  return lines;
 }
 
 /** The reading in place of one of them, where a line read again says a whole one there and as many as before. */
