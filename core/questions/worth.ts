@@ -37,7 +37,11 @@ export function readWorth(parts: Parts, f: Features, desk: Desk): WorthQuestion 
     /\bshould (?:i|we) (?:list|post|sell|price)\b.* (?:at|for)$/.test(said) ||
     asksWorth(parts) ||
     (f.has("asking") && parts.first === "what" && parts.marks.some(({ text }) => text.includes("should")));
-  const isOffer = f.has("offered") && parts.limits.length === 0 && parts.amounts.length < 2;
+  // "Was offered 60 for the mirror and took it" tells, and "guy offered 60 for the mirror" asks nothing.
+  const asksOffer =
+    /\b(?:should|how low|lowest|least|do i|take it|take that|accept(?: it| that)?)\b/.test(said) &&
+    !/\b(?:took|accepted|agreed)\b/.test(said);
+  const isOffer = f.has("offered") && asksOffer && parts.limits.length === 0 && parts.amounts.length < 2;
   if (!f.piece || !(f.has("advice") || isAsking || isOffer) || f.has("hourly")) return null;
   if (!isAsking && !isOffer && !isAboutBuying(parts)) return null;
   const found = narrowed(parts, "profit", desk);

@@ -55,3 +55,26 @@ test.each([
 ])("%s: no page of the help tells of it", (question) => {
   expect(chat.say(question).text).toBe("How that is done I cannot tell: I only keep the books.");
 });
+
+describe("an offer", () => {
+  beforeEach(() => {
+    chat.say("bought mirror 25 cash");
+  });
+
+  test.each(["guy offered 60 for the mirror", "was offered 60 for the mirror and took it"])(
+    "%s is a note and no question",
+    (note) => {
+      expect(chat.say(note).text).toContain("An offer is no sale yet.");
+    },
+  );
+
+  test("whether to take it is answered", () => {
+    for (const price of [40, 50, 60]) {
+      chat.say(`bought lamp 10`);
+      chat.say(`sold lamp ${price}`);
+    }
+    expect(chat.say("guy offered 60 for the mirror, take it?").text).toMatch(
+      /^(?:Yes|No), at 60\.00 #1 mirror/,
+    );
+  });
+});
