@@ -1,13 +1,14 @@
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import type { Tok } from "./clause.ts";
+import { meantBy } from "./meant.ts";
 import { withMentions } from "./mentions.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import { comingDay, pastDay } from "./quantities/days.ts";
 import type { Kind, Mention } from "./reading.ts";
 import { centsIn } from "./slots/money.ts";
 import { wordsOf } from "./text.ts";
-import { meantBy, tokensOf } from "./tokens.ts";
+import { tokensOf } from "./tokens.ts";
 import { language } from "./verbs.ts";
 import { NEVER_MIND, NO, OF_ASKING, YES } from "./words/replies.ts";
 

@@ -22,7 +22,7 @@ import { BEFORE_PLACE } from "./words/places.ts";
  */
 
 /** A deal and the words of the line that tell it: `from` up to `to`. */
-export interface Deal {
+interface Deal {
   from: number;
   to: number;
   reading: Reading;

@@ -36,7 +36,7 @@ export type Slot =
   | "place";
 
 /** A verb's last word on its own reading: it may change fields, or say why the note is unclear. */
-export type Judge<K extends Kind> = (fields: ReadingFields[K], clause: Clause) => Trouble | null | undefined;
+type Judge<K extends Kind> = (fields: ReadingFields[K], clause: Clause) => Trouble | null | undefined;
 
 /** Why a clause is no note: one name for each rule of trust.ts, with what was typed where that helps. */
 export interface Trouble {

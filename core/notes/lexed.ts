@@ -1,17 +1,18 @@
 import type { Head, Tok } from "./clause.ts";
 import { headsOf } from "./heads.ts";
+import { type Meant, meantBy } from "./meant.ts";
 import { withMentions } from "./mentions.ts";
 import { withNames } from "./names.ts";
 import { withPronouns } from "./pronouns.ts";
 import { rolesOf } from "./roles.ts";
 import { HINTS } from "./sign-bits.ts";
 import { wordsOf } from "./text.ts";
-import { type Meant, meantBy, tokensOf } from "./tokens.ts";
+import { tokensOf } from "./tokens.ts";
 import { language } from "./verbs.ts";
 import { SAYS_HOUR } from "./words/times.ts";
 
 /** The tokens of a line, and what its words are for in all (`HINTS`). */
-export interface Lexed {
+interface Lexed {
   tokens: Tok[];
   hints: number;
 }

@@ -28,7 +28,7 @@ import { EXCUSES, IT_WAS, LISTING, OLD, RENAMING, SELLING } from "./words/mendin
  */
 
 /** A correction, and whether it can be nothing else: "the primer was 18" may be a new note. */
-export interface Correction {
+interface Correction {
   mend: Mend;
   isSure: boolean;
 }

@@ -50,7 +50,7 @@ import { OPINIONS } from "./words/traits.ts";
  */
 
 /** What becomes of the newest note. */
-export type NewestMended =
+type NewestMended =
   | { kind: "fix"; amount?: Cents; minutes?: number; miles?: string; each?: true }
   | ({ kind: "mend"; bare?: true } & Mend);
 

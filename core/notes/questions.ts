@@ -23,7 +23,7 @@ export function handInAnswers(list: readonly Asked[]): void {
 }
 
 /** What was asked, before it becomes a reading. */
-export interface AskedFields {
+interface AskedFields {
   about: Question;
   month?: string;
   year?: string;

@@ -112,7 +112,7 @@ export type Back =
   | { mend: ReadingOf<"mend"> | ReadingOf<"fix"> };
 
 /** What every reading carries beside its fields. */
-export interface ReadingCommon {
+interface ReadingCommon {
   /** The day said; absent when the note names none (then it is the message's own day). */
   date?: Day;
   /** Who of the household or the members did it, where the note says so. */

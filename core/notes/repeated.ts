@@ -23,7 +23,7 @@ import {
 } from "./words/repeating.ts";
 
 /** When a line's note repeats, and the line without the words that say so. */
-export interface Repeated {
+interface Repeated {
   every?: "week" | "month" | "year";
   /** Day of the month, name of a weekday, or "MM-DD". */
   day?: number | string;

@@ -1,161 +1,17 @@
-import type { Entry, Found, Lexicon } from "./lexicon.ts";
+import type { Entry, Found } from "./lexicon.ts";
 import { longestFrom } from "./lexicon.ts";
+import type { Lexer, Meant } from "./meant.ts";
 import type { DaySaid } from "./quantities/days.ts";
 import { dayAt } from "./quantities/days.ts";
 import { bareAmountAt, numericAt } from "./quantities/quantities.ts";
 import { smallNumberAt } from "./quantities/spelled.ts";
 import { HINTS } from "./sign-bits.ts";
-import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
 import type { Part, Token } from "./token.ts";
 import { NO_ROLES, partToken, phraseToken, wordToken } from "./token.ts";
 import { MONTHS } from "./words/calendar.ts";
-import { BEFORE_NAMES } from "./words/names.ts";
-import { BEFORE_COUNTS, BEFORE_FOR_PRICE } from "./words/shorthand.ts";
 import { DAY_STARTERS, NUMBER_STARTERS, STARTERS } from "./words/starters.ts";
 import { AFTER_DAYS, FRACTIONS, HOURS, NUMBER_WORDS } from "./words/units.ts";
-
-export interface Lexer<Head> {
-  lexicon: Lexicon<Head>;
-  speller: Speller;
-  /** Shorthand to the word it stands for. */
-  shorthands: ReadonlyMap<string, string>;
-}
-
-/** The words of a line as typed, and as they are meant: each corrected where one known word is. */
-export interface Meant<Head> {
-  words: readonly Word[];
-  norms: readonly string[];
-  /** What begins with each in the lexicon. */
-  entries: readonly (Entry<Head> | undefined)[];
-}
-
-/** What the words of a line are meant to be. A word that runs two together becomes those two. */
-export function meantBy<Head>(line: string, said: readonly Word[], lexer: Lexer<Head>): Meant<Head> {
-  const { lexicon, shorthands } = lexer;
-  const typed = withSoundedFor(said);
-  const norms: string[] = [];
-  const entries: (Entry<Head> | undefined)[] = [];
-  for (let at = 0; at < typed.length; at += 1) {
-    const word = typed[at]!;
-    const entry = word.kind === "letters" ? lexicon.entry(word.norm) : undefined;
-    const isKnown = word.kind !== "letters" || entry?.isSettled === true || shorthands.has(word.norm);
-    const parts = !isKnown && isGluable(word) ? partsOf(word, lexicon) : null;
-    if (parts) return meantBy(line, [...typed.slice(0, at), ...parts, ...typed.slice(at + 1)], lexer);
-    const norm = word.kind === "letters" ? meantAt(line, typed, norms, at, entry, lexer) : word.norm;
-    const isAsTyped = norm === word.norm;
-    // One string for every time that a word is said: such are compared at a glance, others letter by letter.
-    norms.push(isAsTyped && entry ? entry.phrase : norm);
-    entries.push(isAsTyped ? entry : lexicon.entry(norm));
-  }
-  return { words: typed, norms, entries };
-}
-
-/** What one word of letters is meant to be. */
-function meantAt<Head>(
-  line: string,
-  typed: readonly Word[],
-  norms: readonly string[],
-  at: number,
-  entry: Entry<Head> | undefined,
-  { lexicon, speller, shorthands }: Lexer<Head>,
-): string {
-  const { norm } = typed[at]!;
-  if (norm === "an" && isAndMeant(typed[at + 1])) return "and";
-  if (norm === "too" && BEFORE_NAMES.has(typed[at + 1]?.norm ?? "")) return "to";
-  if (isNounIs(line, typed, norms, at, lexicon)) return norm.slice(0, -1);
-  if (entry?.isSettled) return norm;
-  const known = shorthands.get(norm);
-  if (known !== undefined) return known;
-  if (isName(line, typed, at)) return norm;
-  return speller.meant(norm) ?? unstretched(norm, lexicon) ?? withoutArticle(norm, lexicon);
-}
-
-/** "dresser posted 4 130": the digit that sounds like "for". */
-function withSoundedFor(words: readonly Word[]): readonly Word[] {
-  if (!words.some(isFour)) return words;
-  return words.map((word, at) =>
-    isFour(word) && isForMeant(words, at) ? { ...word, kind: "letters", norm: "for" } : word,
-  );
-}
-
-const isFour = ({ kind, norm }: Word): boolean => kind === "digits" && norm === "4";
-
-function isForMeant(words: readonly Word[], at: number): boolean {
-  const [before, noun, next] = [words[at - 1], words[at - 2], words[at + 1]];
-  if (!before || !next || before.norm === "#" || BEFORE_COUNTS.has(before.norm)) return false;
-  const isPriced = next.kind === "digits" && !/[a-z]/.test(next.norm);
-  return (
-    isPriced && BEFORE_FOR_PRICE.has(before.norm) && noun?.kind === "letters" && !noun.norm.endsWith("s")
-  );
-}
-
-/** Shorter words are never taken apart: too many others lie in them. */
-const GLUED_LENGTH_MIN = 8;
-
-const isGluable = ({ norm, start, end }: Word): boolean =>
-  norm.length >= GLUED_LENGTH_MIN && norm.length === end - start;
-
-/** "boughtdresser 30": a verb that runs on into the noun behind it is two words. */
-function partsOf<Head>(word: Word, lexicon: Lexicon<Head>): [Word, Word] | null {
-  const { norm, start } = word;
-  for (let cut = 4; cut <= norm.length - 3; cut += 1) {
-    const noun = lexicon.entry(norm.slice(cut))?.roles;
-    const isVerb = lexicon.entry(norm.slice(0, cut))?.roles?.heads !== undefined;
-    if (!isVerb || !(noun?.noun || noun?.supply)) continue;
-    return [
-      { ...word, norm: norm.slice(0, cut), end: start + cut },
-      { ...word, norm: norm.slice(cut), start: start + cut, apart: false },
-    ];
-  }
-  return null;
-}
-
-/** "cashhh", "sooold": a letter typed on and on. */
-function unstretched<Head>(norm: string, { entry }: Lexicon<Head>): string | null {
-  if (!STRETCHED.test(norm)) return null;
-  const meant = [norm.replace(STRETCHES, "$1"), norm.replace(STRETCHES, "$1$1")];
-  return meant.find((word) => entry(word)?.isSettled) ?? null;
-}
-
-const STRETCHED = /(.)\1\1/;
-const STRETCHES = /(.)\1{2,}/g;
-
-/** "soldthe": an article run on from its verb is dropped, as articles are. */
-function withoutArticle<Head>(norm: string, { entry }: Lexicon<Head>): string {
-  const verb = /^(\p{L}{4,})(?:the|my)$/u.exec(norm)?.[1];
-  return verb !== undefined && entry(verb)?.roles?.heads ? verb : norm;
-}
-
-/** "a lowboy 32 an a lamp 9" */
-function isAndMeant(next: Word | undefined): boolean {
-  return next?.kind === "digits" || /^(?:a|an|the|my|some|then|also)$/.test(next?.norm ?? "");
-}
-
-/** "table's done" tells of one table. */
-function isNounIs<Head>(
-  line: string,
-  words: readonly Word[],
-  norms: readonly string[],
-  at: number,
-  lexicon: Lexicon<Head>,
-): boolean {
-  const { start, end, norm } = words[at]!;
-  // An apostrophe is no part of the norm: without one both are as long.
-  if (norm.length === end - start || line[end - 1] !== "s" || !/['’‘]/.test(line[end - 2] ?? ""))
-    return false;
-  const noun = norm.slice(0, -1);
-  const alone = lexicon.longest([noun], 0)?.roles.noun;
-  const joined = at > 0 ? lexicon.longest([norms[at - 1]!, noun], 0) : null;
-  return (joined?.words === 2 ? joined.roles.noun : alone)?.plural === false;
-}
-
-/** A capital inside a line that is not all capitals is a name: "Stan" is no stain. */
-function isName(line: string, words: readonly Word[], at: number): boolean {
-  const initial = line[words[at]!.start]!;
-  if (at === 0 || initial === initial.toLowerCase() || words[at - 1]!.kind !== "letters") return false;
-  return line !== line.toUpperCase();
-}
 
 /** Words to typed tokens, left to right, the longest meaning first. Linear: every look ahead is bounded. */
 export function tokensOf<Head>(meant: Meant<Head>, lexer: Lexer<Head>): Token<Head>[] {

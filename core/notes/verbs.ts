@@ -2,6 +2,7 @@ import type { Head, Said } from "./clause.ts";
 import type { Bearing, Grammar, Saying, Slot } from "./grammar.ts";
 import type { VerbFacts } from "./heads.ts";
 import { shorthands, tradeLexicon } from "./lexicon.ts";
+import type { Lexer } from "./meant.ts";
 import { questionWords } from "./questions.ts";
 import type { Kind } from "./reading.ts";
 import { wordsOfRows } from "./rows/words.ts";
@@ -11,7 +12,6 @@ import { knownPieces } from "./slots/pieces.ts";
 import type { Cues } from "./slots/slots.ts";
 import { cuesOf, slots } from "./slots/slots.ts";
 import { makeSpeller } from "./spelling.ts";
-import type { Lexer } from "./tokens.ts";
 import { OPENINGS } from "./tokens.ts";
 import { LABORS } from "./words/labors.ts";
 import { ORDINARY } from "./words/ordinary.ts";
@@ -87,7 +87,7 @@ export interface AnyGrammar {
 }
 
 /** Everything that is built once from the lists of verbs and words. */
-export interface Language {
+interface Language {
   lexer: Lexer<Head>;
   facts: VerbFacts;
   grammars: ReadonlyMap<Kind, AnyGrammar>;
@@ -143,7 +143,7 @@ function grammarsOf(): Map<Kind, AnyGrammar> {
   return grammars;
 }
 
-export function phrasesOf(saying: Saying<Kind>): readonly string[] {
+function phrasesOf(saying: Saying<Kind>): readonly string[] {
   return saying.say === undefined ? [] : typeof saying.say === "string" ? [saying.say] : saying.say;
 }
 

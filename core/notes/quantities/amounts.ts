@@ -8,7 +8,7 @@ export interface Exact {
 }
 
 /** Why a number is no amount that may be written down. */
-export type Flaw = "decimals" | "negative" | "large" | "range" | "vague";
+type Flaw = "decimals" | "negative" | "large" | "range" | "vague";
 
 /** A number as said. `exact` is null where a flaw leaves none. */
 export interface Amount {

@@ -25,7 +25,7 @@ function monthDay(month: number, day: number): DaySaid {
 }
 
 /** "2026-03-14", "3/14", "3/14/26" as one word; null where the word is no such date. */
-export function dayOfDigits(text: string): DaySaid | null {
+function dayOfDigits(text: string): DaySaid | null {
   const iso = /^(\d{4})[-/](\d{1,2})[-/](\d{1,2})$/.exec(text);
   if (iso) return fullDay(Number(iso[1]), Number(iso[2]), Number(iso[3]));
   // Month first, the US way; "14/3" is not turned around.
@@ -181,7 +181,7 @@ export function dayAt(words: readonly string[]): Found | null {
 }
 
 /** A resolved day, or why it is none. */
-export type DayFound = { day: Day; longAgo?: true } | { wrong: "future" | "unreal" };
+type DayFound = { day: Day; longAgo?: true } | { wrong: "future" | "unreal" };
 
 const LONG_AGO_MONTHS = 9;
 

@@ -9,7 +9,7 @@ import { tableOf } from "./table.ts";
  * "share": of a profit. "commission": the amount in brackets is what was kept of somebody else's piece. "trade": what was
  * given stands before what was got; "trade back": behind it.
  */
-export type DealEffect =
+type DealEffect =
   | "none"
   | "collect"
   | "collect part"

@@ -1,4 +1,5 @@
 import { HELD } from "./agreed.ts";
+import { COUNTS } from "./counts.ts";
 import { MEASURES } from "./measures.ts";
 import { type NumberEffect, OWED } from "./owed.ts";
 import type { Row } from "./table.ts";
@@ -6,163 +7,7 @@ import { tableOf } from "./table.ts";
 
 const WANTED = "asked|asking|wanted|hoping_for|hoped_for|was_asking|holding_out_for";
 
-/** Before how much it is by now. */
-const MAKES = "makes|making|thats|that_makes|that_is|for|its|now";
-
 const ROWS: readonly Row<NumberEffect>[] = [
-  [
-    `<time> … [,|-|and|so* ${MAKES} <time> so_far|total|altogether|in_all|all_told|overall|in_total now*]`,
-    "passing",
-    "45 more min on the desk, makes 3h so far",
-  ],
-  [
-    "<time> … [,|-|and|so* that? brings|bringing|makes|making it|us|that|the_total? to|at? <time> now|total|altogether?]",
-    "passing",
-    "2h sanding the table, brings it to 6 hours",
-  ],
-  [
-    "<time> … [,|-|and|so* <time> between_us|combined|between_the_two_of_us|between_both_of_us]",
-    "vague",
-    "2 hours on the table with dad, so 4 hours between us",
-  ],
-  [
-    `<time> … [,|-|and|so* ${MAKES} <time> now|on_it|in_it]`,
-    "passing",
-    "30 min on the desk, thats 4 hours now",
-  ],
-  [
-    `<supply> … ,|-|and|so* [${MAKES} $ so_far|in_it|into_it|in_it_now|in_it_so_far]`,
-    "passing",
-    "paint 12 for the desk, makes 40 so far",
-  ],
-  [
-    `<supply> … ,|-|and|so* [${MAKES} $ in|into <art>? <piece> now|so_far|total?]`,
-    "passing",
-    "12 on paint, thats 40 in the desk now",
-  ],
-  [
-    "to|by [# girls|guys|kids|ladies|women|men|students|sisters|brothers|people|friends]",
-    "passing",
-    "sold desk to 2 girls 140",
-  ],
-  [
-    "^ !i|we|ive <word> [gave_us|gave_me|gave|handed_me|paid_me|left $ down] ;",
-    "deposit",
-    "pete gave us 20 down",
-  ],
-  ["^ !i|we|ive <word> [put|left $ on|down|for] <art>? <piece>", "deposit", "bob put 20 on desk"],
-  [
-    "^ !i|we|ive <art>? <person>|<new> [put|left $ on] it|them|this ;",
-    "deposit",
-    "the teacher left 20 on it",
-  ],
-  ["[#] free <trait>|<plain>|<opinion>* <several>", "all", "grabbed 4 free chairs"],
-  [
-    "paid|pd|gave|slipped|handed|tipped [# guys|men|boys|kids|friends|neighbors|teens|people|helpers|students|movers|nephews|cousins <eachof>]",
-    "hands",
-    "paid two guys 30 each to move the hutch",
-  ],
-  [
-    "paid|pd|gave|slipped|handed [both|the guys|men|boys|kids|friends|neighbors|teens|people|helpers|students <eachof>]",
-    "vague",
-    "paid the guys 30 each to move the hutch",
-  ],
-  ["[$ each_way|one_way|per_trip|per_crossing]", "vague", "tolls 2.50 each way"],
-  [
-    "<time> [wait|waited|waiting|dry|drying|to_dry|cure|curing|dry_time|drying_time for|between|about? <time>|<span>]",
-    "passing",
-    "painted dresser 1h dry 24h",
-  ],
-  [
-    "<verb> … [# doors|door|houses|house|blocks|streets|floors|towns|miles down|over|up|away|from_me|from_us|from_here|below|above]",
-    "beside",
-    "sold desk to the neighbor 2 doors down 140",
-  ],
-  ["[<time>] epoxy|glue|resin|filler", "passing", "5 min epoxy 7"],
-  ["^ <day>? [miles|mileage|mi :? <bare>] ;", "miles", "miles 24"],
-  ["^ [miles|mileage|mi :? <bare>] for|to|<day>|,", "miles", "mileage 24 for the hutch"],
-  ["drove|drived [<bare>] ;", "miles?", "drove 24"],
-  [
-    "drove|drived [<bare>] <day>|,|.|to|out|over|there|back|total|today|roundtrip|round_trip|yesterday",
-    "miles?",
-    "drove 24 to get dresser",
-  ],
-  ["drove|drived [<bare>] for <art>? <piece>", "miles?", "drove 24 for dresser"],
-  ["$ [4] the|my|our|this|that|a|an", "passing", "screws 11.42 4 the desk"],
-  ["<supply> [4] the|my|our|this|that|a|an <trait>* <piece> $", "passing", "screws 4 the desk 11.42"],
-  ["[half|a|couple? a? dozen of?] <supply>", "passing", "half a dozen clamps 42"],
-  [
-    "[half|quarter of? a|an? <container> of?] <trait>|<plain>* <supply>",
-    "passing",
-    "half a gallon of stripper 26",
-  ],
-  ["[<span> of|worth_of?] <supply> $", "passing", "3 months of storage 180"],
-  ["<~buy> [# things|items] :|,|-", "passing", "bought 3 things: stool 5, mirror 12"],
-  [
-    "rent|storage|storage_rent|space_rent … on|for the|my|our unit|space|booth|stall|locker|spot|lot [$] ;",
-    "amount",
-    "paid rent on the unit 85",
-  ],
-  ["parking|meter|garage $ [for|, <time>]", "passing", "parking 12.75 for two hours"],
-  ["^ drove <miles> ,|and? [<time>] ;", "passing", "drove 24 miles 40 min"],
-  ["<supply> [,? # <container> ,?] $", "passing", "paint 2 cans 24"],
-  ["<supply> [, half? a? dozen|half_dozen ,?] $", "passing", "knobs, half a dozen, 21 bucks"],
-  ["<supply> [,? <ofthem> ,?] $", "passing", "knobs, eight of them, 20"],
-  ["[size #] <supply>", "passing", "size 10 screws 4"],
-  ["^ [# x|×] <supply>", "vague", "3 x paint 12"],
-  ["<~buy>|<sell> … [$ of $] ;", "vague", "bought dresser 40 of 50"],
-  // Addresses, rooms, ranks.
-  [
-    "at|on|from|near|off|to|in [# <word> st|street|ave|avenue|rd|road|dr|drive|ln|lane|blvd|ct|court|pl|hwy|highway|pkwy|terrace|circle]",
-    "passing",
-    "picked up desk 40 at 1420 maple ave",
-  ],
-  [
-    "at|on|from|near|off|to|in [# <word> <word> st|street|ave|avenue|rd|road|dr|drive|ln|lane|blvd|ct|court|pl|hwy|highway|pkwy|terrace|circle]",
-    "passing",
-    "picked up desk 40 at 1420 old mill rd",
-  ],
-  [
-    "in|at|from|to|for|of|by|near|the apt|apartment|unit|booth|suite|room|space|aisle|row|exit|gate|building|bldg|stall|spot|lot|locker [#]",
-    "passing",
-    "sold desk 90 to the guy in booth 14",
-  ],
-  [
-    "[on|off|near|at|from|along|by|down route|rt|highway|hwy|interstate #]",
-    "passing",
-    "bought desk 40 off route 9",
-  ],
-  [
-    "sandpaper|unit|storage_unit|po_box|mailbox|steel_wool|pencil|brush|filter|bit|blade|stain|color|shade|size|size_of|part|model|locker|check|lot|row [<number>|<numbered>]",
-    "passing",
-    "sandpaper no. 2 8",
-  ],
-  [
-    "[at|on|by|near? <art>? corner of? <any> and|& <any>]",
-    "passing",
-    "bought footstool at the corner of 9th and vine 6",
-  ],
-  ["$ … at|on [<house> <new>]", "beside", "sold desk 140 at 412 elm"],
-  ["at|on [<house> <new>] for $", "beside", "bought desk at 412 elm for 40"],
-  // Sizes, grits, ages, how many of something that is no piece.
-  ["[<size>] <piece>", "passing", "bought 24x36 mirror 12"],
-  [
-    "[about|over|like|some|maybe? # people|guys|offers|messages|texts|calls|dogs|cats|kids|times|buyers|customers|folks|lookers|emails|likes|views|comments|questions|stops|flights|floors|stairs|steps|blocks|houses|sales|stores|trips|tries|weekends|days|nights asked|looked|messaged|called|offered|later?] !premium",
-    "beside",
-    "sold desk 90 after 10 people asked",
-  ],
-  ["gave|handed|paid … $ … for <art> [$] <piece>", "amount", "gave him a 50 for the 30 dollar desk"],
-  ["<art> [$] <piece>", "beside", "deposit 30 on the 150 couch"],
-  ["<several> … [for|at? all|all_of # of? them?]", "all", "sold the stools 65 all 3"],
-  ["<several> … <eachof> ,? [<ofthem>]", "all", "sold the end tables at 25 each, 3 of them"],
-  ["$ [for|,? the # of_them?] ;", "passing", "sold desk + chair, 130 the two"],
-  ["<piece> … $ [for|,? <ofthem>] ;", "all", "pair of lamps sold 40 for both"],
-  [
-    "[as_agreed|as_we_agreed|like_we_agreed|what_we_agreed_on|for_what_we_agreed|for_what_we_agreed_on|at_the_agreed_price|for_the_agreed_price|at_the_price_we_agreed_on] !$",
-    "passing",
-    "kim picked up the dresser, as agreed",
-  ],
-  ["^ <sell> [one|another_one|another|something] for|at|,? $", "passing", "sold one for 45"],
   // What it was before, what was asked, what it is worth.
   ["<verb> … [worth $]", "passing", "donated 3 chairs worth 60"],
   ["$ [of <art>? $]", "beside", "refunded 15 of the 90"],
@@ -436,4 +281,4 @@ const LAST: readonly Row<NumberEffect>[] = [
   ["<sell> … [deposit|down|deposit_of $]", "deposit", "sold lamp deposit 20"],
 ];
 
-export const numbers = tableOf([...MEASURES, ...HELD, ...ROWS, ...OWED, ...LAST]);
+export const numbers = tableOf([...MEASURES, ...HELD, ...COUNTS, ...ROWS, ...OWED, ...LAST]);

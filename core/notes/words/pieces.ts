@@ -83,7 +83,7 @@ export const POINTS_OUT = wordSet("the that my");
 /** Behind them "the rest" is money. */
 export const PAID_WORDS = wordSet("paid pays got sent collected owes gave took brought received");
 /** Words by which pieces are told without their noun. */
-export const REFERS = wordSet("both all other others another another_one one_more rest last remaining");
+const REFERS = wordSet("both all other others another another_one one_more rest last remaining");
 
 /** One more of those spoken of. */
 export const ANOTHER = wordSet("another another_one one_more");

@@ -1,0 +1,289 @@
+import type { TurnEffect } from "./afterwards.ts";
+import type { Row } from "./table.ts";
+
+/** What was done, needed, wanted or said beside a note: it takes nothing from it, or is no fact by itself. */
+export const REMARKS: readonly Row<TurnEffect>[] = [
+  [
+    "<~buy> … $ … [,|and|but <art>? <piece> needs|need|could_use|wants <word>* <word>] ,|;",
+    "word",
+    "bought a bureau and a stool 70 for both, bureau needs new feet, drove 19 mi",
+  ],
+  [
+    "<~buy> … <piece> … [needs|need|could_use|wants <word>* <word>] ;",
+    "word",
+    "free rocker off the curb, needs a new seat",
+  ],
+  [
+    "^ … <~buy>|<~sell>|<~list> [# things|pieces|items|stuff|things_today|pieces_today|more|of_them today|this_morning|tonight|yesterday|so_far? :|-]",
+    "word",
+    "sold 3 things today: lamp 20, chair 35, mirror 15",
+  ],
+  [
+    "<~buy> … <piece> [that|which? i|we was|were|had|have|been|told|mentioned|wanted|saw|texted|looked* you|u? eyeing|wanting|watching|looking|told|talking|mentioned|seen|about|at|all_week|for_weeks|last_week|earlier|before*] $|,|;",
+    "word",
+    "bought that dresser i told you about 40",
+  ],
+  [
+    "<buyer> … $ [,|and|but* she|he|they? said|says|mentioned|promised|wants she|he|they|shed|shes|hed|hes|theyd|theyre|shell|hell|theyll|to? be|come|comes|coming|is|will|would|back* for <art>? <piece> <day>?] ;",
+    "word",
+    "she took the lamp for 20 and said shed be back for the desk",
+  ],
+  [
+    "^ [took|knocked|cut|shaved|dropped|lopped $ off] <art>? <piece> ,|so|and|-|.* its|it_is|thats|now|asking|down now|at|to? $",
+    "word",
+    "took 10 off the desk so its 140 now",
+  ],
+  // What somebody else was rid of, and we took.
+  [
+    "<~buy> … <piece> [that|which|someone|somebody|they|he|she|people|<art>|<person>|<new>* was|were|had|is|are|wanted_to? <~retire>|throwing|getting_rid_of|putting|leaving|left out|away|behind|on|at|by|<art>|<place>*] ;",
+    "word",
+    "husband brought home a table someone was throwing out",
+  ],
+  [
+    "^ [someone|somebody|they|he|she|people|<art>? <person>|<new>|<place> was|were|is|are|had <~retire>|throwing|getting_rid_of|putting|leaving out|away?] <art>? <piece> … <~buy>",
+    "word",
+    "someone was throwing out a desk, grabbed it",
+  ],
+  [
+    "<time> … [and|but|it|they|still|just* needs|need|could_use|wants|has_to|have_to|needs_to|need_to <word>* <word>|<coats>] ;",
+    "word",
+    "stripped the end table 1.5 hr and it still needs stain",
+  ],
+  [
+    "^ [<art>? first|second|third|1st|2nd|3rd|last|final|base|top? coat|coats] on <art>? <piece>",
+    "labor",
+    "first coat on the bed frame, 1 hr",
+  ],
+  [
+    "^ [<art>? first|second|third|1st|2nd|3rd|last|final|base|top? coat|coats] <art>? <time>|<piece> … <time>|<piece>",
+    "labor",
+    "second coat 30 min desk",
+  ],
+  [
+    "^ [<art>? another|first|second|third|1st|2nd|3rd|last|final|base|top|clear|<supply>* coat|coats of? <supply>? on|done|down|went_on?] ,|-? took? <time>",
+    "labor",
+    "second coat, 1 hr",
+  ],
+  [
+    "[got|getting|get|took|taking|take <art>|all|most|of|old|original* <trait>|<plain>|<opinion>* finish|paint|varnish|stain|poly|lacquer|wallpaper|wax|veneer|rust|gunk off|off_of] <art>? <piece>",
+    "labor",
+    "got the old finish off the desk, 2 hrs",
+  ],
+  ["[<supply> coat|coats done|down|on] on <art>? <piece>", "labor", "primer coat done on the desk"],
+  [
+    "^ [halfway|half_way|most_of_the_way|partway|part_way thru|through|done_with|into|with? <art>?] <piece> … <time>",
+    "word",
+    "halfway through the buffet, 2 hrs in",
+  ],
+  [
+    "did|put|doing|got|putting [<art>? first|second|third|1st|2nd|3rd|last|final|base|top|another? coat|coats of? <supply>?] on|done_on <art>? <piece>",
+    "labor",
+    "did the first coat on the desk, took 50 minutes",
+  ],
+  ["<time> [in already|now|so_far?] ;", "word", "halfway through the buffet, 2 hrs in"],
+  [
+    "loan|loans [dropped|fell|rose|jumped|climbed|moved|changed|adjusted|went up|down|back? to?] <percent>",
+    "word",
+    "interest on the van loan dropped to 4.75%",
+  ],
+  [
+    "<time> [( <new>|<labor>|<supply>|<part>|<plain>|<trait>|<opinion>* )] ;",
+    "word",
+    "worked on the desk 55 minutes (veneer repair)",
+  ],
+  [
+    "[<art>? first|second|third|1st|2nd|3rd|last|final|another|top|base|one coat|coats of? <supply>?] on <art>? <piece> … <time>",
+    "labor",
+    "clean up and first coat of wax on the sideboard 1h20",
+  ],
+  [
+    "[<art>? last|final|other <part>|<supply> is|are|went finally? on|in|back_on|back_in|attached|up] so|and|,",
+    "word",
+    "the last drawer is on so the dresser is done",
+  ],
+  [
+    "[<~finish> the|my|our|with* storage|storage_unit|unit|booth|phone|internet|insurance|membership|subscription|permit]",
+    "other",
+    "done with the storage unit, stop it",
+  ],
+  [
+    "loan … [sounds|seems|sounded|seemed so|too|pretty|like? <opinion>|<plain>|good|bad|high|low|fair|steep]",
+    "doubt",
+    "loan at 6% sounds good",
+  ],
+  // What was done, told beside the time and the piece.
+  [
+    "<time> … <piece> ,|-|(? mostly|mainly|just|only|all? [<labor> <art>? <trait>|<plain>|<opinion>* <new>|<supply>|<part>|<workpart> <part>?] )? ;",
+    "labor",
+    "50 min on the toy box, mostly filling gouges",
+  ],
+  [
+    "<piece> <time> ,|-|(? mostly|mainly|just|only|all? [<labor> <art>? <trait>|<plain>|<opinion>* <new>|<supply>|<part>|<workpart> <part>?] )? ;",
+    "labor",
+    "worked on the hutch 1h30 stripping the doors",
+  ],
+  [
+    "^ [rolled|brushed|sprayed|slapped|wiped|rubbed|applied|laid|smeared|put|got <art>? first|second|third|last|final|another|some? <trait>|<opinion>|<plain>* <supply>|coat] on|onto|over <art>? <piece> … <time>",
+    "labor",
+    "rolled primer on the bookcase, 35 min",
+  ],
+  [
+    "^ [swapped|switched|changed|replaced out|in? <art>? <trait>|<opinion>* <part>|<supply>] on|in|of <art>? <piece> … <time>",
+    "labor",
+    "swapped the hinges on the cabinet 20 min",
+  ],
+  [
+    "drove|ran|went|rode|headed|trip|drive|run out|over|off|up|down? to [get|fetch|pick_up|see|buy|look|look_at|grab|collect|haul|deliver] <art>? <piece>",
+    "word",
+    "drove out to get #14, 45 miles",
+  ],
+  [
+    "[cut|cutting|trimmed|trimming|shortened|shortening|leveled|evened|tightened|tightening down|off|up|out? the|its|all|loose* <part> down|off|up|out?] on|of <art>? <piece> ,? <time>",
+    "labor",
+    "cut the legs down on the coffee table 25 min",
+  ],
+  ["got|put|had <time> [in] on|<day>|;", "word", "got 2 hours in on the bookcase"],
+  [
+    "<time> … [,|-|(|. mostly|mainly|just|all <part>|<supply>|<word>* repair|repairs|work|prep|cleanup|touchups]",
+    "word",
+    "3 hrs on the buffet w dad, mostly veneer repair, veneer was 22",
+  ],
+  [
+    "[ended_up|wound_up|ended|wound up? not buying|not_buying|not_getting|not_taking it|them|that|anything?]",
+    "denial",
+    "drove 38 miles to look at a sideboard and ended up not buying it",
+  ],
+  [
+    "<supply>|<buy>|<spend> … [,|and|. they|it|that should|will|are|is arrive|be_here|be_in|get_here|show_up|coming|arriving|shipping|be|come|here by|on|in|next|this? <day>]",
+    "word",
+    "ordered casters for 21.99, they should be here thursday",
+  ],
+  // No time passed at it, and no time of ours.
+  [
+    "[no|zero|didnt_do_any|didnt_get_any|not_much|hardly_any|barely_any work|progress|movement|time|hours|<labor>] on|for|with|today|yet|done|to",
+    "denial",
+    "no work on the desk today",
+  ],
+  [
+    "[watched|watching|saw|streamed|listened_to <art>? <time>? long|how_to|great|good? <any>? video|videos|show|movie|podcast|tutorial|clip|episode|class_online]",
+    "other",
+    "watched a 2 hour video about stripping",
+  ],
+  [
+    "^ [its|it_is|theres|thats|is about|only|just|like|a? <miles>] to|away|from|each|one|out|there",
+    "offer",
+    "its 24 miles to the estate sale",
+  ],
+  [
+    "[<theirs>|his|her|their|hers|theirs|bobs <plain>|<new>|<trait>? loan|loans]",
+    "other",
+    "my brothers loan is 9200 at 6%",
+  ],
+  [
+    "[<stream> was|got|is|were|has_been cancelled|canceled|called_off|postponed|rained_out ,|so|and? no? $?]",
+    "denial",
+    "class was cancelled, no 90",
+  ],
+  [
+    "<retire>|<refund>|back … [,|-|bc|because|since|cause|as? it|they|that|he|she? didnt|wouldnt|doesnt|did_not|would_not|couldnt fit|match|work|go_with|like|want|need it|them|anything|her|his|the|up|down? <word>?]",
+    "word",
+    "daybed came back bc it wouldnt fit upstairs, gave em 140 back",
+  ],
+  [
+    "<retire> … [,|-|cause|because|bc|since? its|it_is|theyre|it|they was|were|is|are? just|way? too <opinion>|<trait>|<plain>|<new> to sell|part_with|let_go|give_up]",
+    "word",
+    "keeping the quilt rack, its too pretty to sell",
+  ],
+  [
+    "<sell> … [,|and|but|.? he|she|they wants|want|wanted|asked_for|would_like|is_looking_for more|others|another|other stuff|things|pieces|of|like|that|those|these|this|them|it*]",
+    "word",
+    "sold both end tables to a stager, 95, she wants more stuff like that",
+  ],
+  [
+    "<list>|<supply>|<reprice> … [,|and|. already|just? somebody|someone|people|folks|lady|guy|<bare> people|messages? already|just? messaged|texted|wrote|called|asked|is_asking|emailed already|me|us|about_it|right_away*]",
+    "word",
+    "boosted the armoire listing for 7 and somebody messaged already",
+  ],
+  // Things said of needs that take nothing from the fact before them.
+  [
+    "<~finish> <art>? <piece> [needs|need|gonna|going_to|will|ill|want_to|plan_to <word>* <word>]",
+    "word",
+    "finished desk needs photos",
+  ],
+  ["[had_to|ended_up_having_to] <retire>|<reprice>|<refund>", "word", "had to toss the crib"],
+  [
+    "<~reprice>|<~list>|<~sell>|<retire> … ,|-? [since|because|bc|cuz|as? nobody|no_one|noone|none ever|really|even|is|was? wants|wanted|likes|liked|asked_about|asked_for|asking|asks|asked|bites|bit it|them|this|that|one?] !at|for|$",
+    "word",
+    "dropped the loveseat to 85 nobody wants it",
+  ],
+  [
+    "[no rush|hurry|worries|problem|problems|issues|issue|haggling|haggle|questions|drama|biggie|complaints|regrets|big_deal|fuss|luck]",
+    "word",
+    "sold desk 90 no problem",
+  ],
+  [
+    "[nothing wrong|broken|missing|fancy|special|major|big with|about|on it|them|her|him?]",
+    "word",
+    "bought a bed frame 35 nothing wrong with it",
+  ],
+  [
+    "[not bad|too_bad|cheap|great|perfect|mad|complaining|sorry|much|far|worth|fun|easy]",
+    "word",
+    "sold desk 90 not mad",
+  ],
+  [
+    "[couldnt|cant|could_not|can_not|regret|regretting it|resist|complain|believe|beat|pass|wait it|that|this|it_up|up?]",
+    "word",
+    "bought desk 40 couldnt resist",
+  ],
+  [
+    "[didnt|did_not|dont|do_not haggle|argue|mind|even? haggle|argue|mind|blink|care]",
+    "word",
+    "sold desk 90 didnt even haggle",
+  ],
+  ["[in|into <art>? <cart>|basket|wishlist]", "intention", "paint 12 in cart"],
+  [
+    "<sell>|<list> … [for|under|over|at|below|above|near|full|my|the* asking price?]",
+    "word",
+    "dresser sold for asking 190",
+  ],
+  [
+    "<sell> … $ [less|more than i|we|he|she|they|what? wanted|hoped|asked|paid|listed|asking|expected|planned]",
+    "word",
+    "sold bench 40 less than i wanted",
+  ],
+  [
+    "<sell>|<buy> … $ [,? <person>|<someone> haggled|talked|negotiated|beat me|us|it|him|her?] <grain>|down",
+    "word",
+    "sold bench 40, dude haggled me down from 55",
+  ],
+  [
+    "<hold> … [bal|balance|rest|remainder|other_half $? due|owed|comes|is_due? on|at|by|when|this|next? <day>|pickup|delivery]",
+    "word",
+    "took 50 down on dresser bal due sat",
+  ],
+  [
+    "<sell> … $ [and|but|,? <art>? <person>|<someone>|buyer also|too|now? wants|wanted|asked_about|asked_for|is_interested_in <art>? <piece> too|also?]",
+    "word",
+    "sold bench 40 and she also wants the table",
+  ],
+  [
+    "<sell> <art>? <piece> [but|and|, kept|keeping <art>? <part>|cushion|cushions|<piece>]",
+    "word",
+    "sold the bench but kept the cushion 40",
+  ],
+  ["<sell>|<buy> [somebody|someone|anybody] <piece>", "other", "sold somebody else's dresser 90"],
+  ["kept|keeping <art>? <piece> [for <new>|<kin>]", "doubt", "kept desk for bob"],
+  ["<sell> … and|,|&|then* [threw|tossed in] <art>? <piece>", "doubt", "sold trunk 40 and tossed in a lamp"],
+  // What things cost by now is no purchase.
+  [
+    "^ <art>? [price|prices|cost <word>? of|on|for <art>? <supply> went|has|is|are|jumped|dropped|keeps|rose up|down|gone_up|going_up? by|to?] $",
+    "other",
+    "price of paint went up 4 bucks",
+  ],
+  [
+    "^ <art>? <supply> [went_up|has_gone_up|is_up|are_up|jumped|rose|went_down|is_down|are_down|dropped by|to|another?] $",
+    "other",
+    "paint went up 4 bucks",
+  ],
+];
