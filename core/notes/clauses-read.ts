@@ -2,7 +2,7 @@ import type { Cents } from "../money.ts";
 import type { Clause, Tok } from "./clause.ts";
 import { cutsOf } from "./clauses.ts";
 import type { Cut } from "./cut.ts";
-import { type Draft, draft } from "./draft.ts";
+import { type Draft, draft, unclearDraft } from "./draft.ts";
 import { interpret } from "./interpret.ts";
 import { lexed } from "./lexed.ts";
 import { mayMend, mendOf } from "./mends.ts";
@@ -41,6 +41,9 @@ function draftOf(cut: Cut, told: Told, isMending: boolean, before: Draft | undef
   const isOfLoan = before !== undefined && isPaidOnIt(clause, before);
   if (isOfLoan) clause.signs.add("loan");
   const made = interpret(clause, cut);
+  // "she sold me a lamp for 8 and a stool for 5": asked as the one before.
+  if (cut.repeats && before?.trouble?.kind === "anotherPerson" && !made.trouble)
+    return unclearDraft(clause, before.trouble, { could: [] });
   if (!isOfLoan) {
     made.repeats = cut.repeats !== undefined;
     return made;

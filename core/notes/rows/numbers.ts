@@ -159,6 +159,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "hauled 3 loads, 88 miles total, 40 in gas",
   ],
   ["<sell> … [within|in_under|in_less_than <art>? <time>]", "passing", "it sold within the hour for 60"],
+  ["[saved|saving|saves me|us? $]", "passing", "no more storage, saved 60"],
   ["[<time> ago]", "passing", "bought desk 40 15 min ago"],
   [
     "<~buy>|<~sell>|got|paid … [after|within|in|took|only|just|lasted|under <time>|<span>]",

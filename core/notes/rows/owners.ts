@@ -103,6 +103,12 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "word",
     "my brother sold his truck for 4000, anyway i sold the bench for 35",
   ],
+  ["^ [i|we was|were|got] sold", "asked", "i was sold a bad dresser for 60"],
+  [
+    "<kin> … bought|got|picked_up … <piece> … [for her|his|their own|new? place|house|apartment|home|room|dorm|office]",
+    "worker",
+    "sister bought a sofa 300 for her place",
+  ],
   // Who acts: kin for the shop, anybody else a buyer.
   ["^ [<art>? <kin> <verb> her|his|their] <piece>", "worker", "my sister sold her dresser 120"],
   ["^ [<art>? <kin> <new>?] " + GETS + "|<verb>|<light>", "ours", "dad picked up a bookcase 25"],
