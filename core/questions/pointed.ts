@@ -198,7 +198,9 @@ function isBound(parts: Parts, at: number): boolean {
 }
 
 /** "Curb freebies, total made off them", "sold on card, money in from those": what was named before by where or how. */
-function isLed({ marks, items }: Parts, at: number): boolean {
+function isLed({ marks, items, said }: Parts, at: number): boolean {
+  // "How many are left of those" counts what was spoken of.
+  if (/\bhow many\b.* of (?:them|those|these)$/.test(said)) return false;
   const isCut = items.some(
     ({ mark }) =>
       mark.at < at && (mark.senses.thing?.place !== undefined || mark.senses.thing?.method !== undefined),

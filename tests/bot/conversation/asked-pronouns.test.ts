@@ -71,6 +71,7 @@ describe("several pieces just spoken of", () => {
       "#3 chair: 35.00 at 50.00",
     ]);
     expect(asked("how many of them are left")).toMatch(/: 2$/);
+    expect(asked("how many are left of those")).toBe("Chairs unsold, now: 2");
   });
 
   test("two spoken of one after the other are both, and the last two", () => {
