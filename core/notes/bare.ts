@@ -166,9 +166,11 @@ function plainDecimal(text: string): string | null {
   return String(digits / 10 ** scale);
 }
 
+const OF_THEM = /\s+of\s+(?:them|em|'em|those|these)\b/i;
+
 /** "4", "four", "a pair": a whole number of pieces. */
 export function readBareCount(text: string): number | null {
-  const tokens = tokensOfAnswer(text);
+  const tokens = tokensOfAnswer(text.replace(OF_THEM, ""));
   const words: Readonly<Record<string, number>> = { pair: 2, couple: 2, both: 2, dozen: 12 };
   const named = tokens.filter((token) => words[token.text] !== undefined);
   if (named.length === 1 && tokens.every((token) => token === named[0] || isFilling(token)))

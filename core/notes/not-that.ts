@@ -2,7 +2,7 @@ import type { Day } from "../calendar.ts";
 import type { Tok } from "./clause.ts";
 import { isSkipped, type Mend, type Of, type Side, side, takeOf, takeTo } from "./mended.ts";
 import { wholeOf } from "./quantities/amounts.ts";
-import { SELLING } from "./words/mending.ts";
+import { HANDED_OVER, SELLING } from "./words/mending.ts";
 
 /* The old value beside the new one: "24 not 20", "not cash, card". What it was names the note. */
 
@@ -17,15 +17,12 @@ export function notThat(tokens: readonly Tok[], today: Day): Mend | null {
   const nowAt = nowBefore(tokens, at, then);
   const now = tokens[nowAt];
   if (behind < 0 || !now || !then) return null;
-  const said = side();
-  if (
-    !takeOf(
-      [...tokens.slice(0, nowAt), ...tokens.slice(nowAt + 1, at), ...tokens.slice(behind + 1)],
-      said,
-      today,
-    )
-  )
-    return null;
+  let said = side();
+  const rest = [...tokens.slice(0, nowAt), ...tokens.slice(nowAt + 1, at), ...tokens.slice(behind + 1)];
+  if (!takeOf(rest, said, today)) {
+    if (!isHanded(rest)) return null;
+    said = side();
+  }
   const isCount = said.of.pieces === undefined && now.kind === "piece" && said.of.amount === undefined;
   if (isCount) said.to.pieces = [now.mention!];
   const of = isCount ? countOf(now, then) : oldValue(now, then, said, today);
@@ -34,6 +31,13 @@ export function notThat(tokens: readonly Tok[], today: Day): Mend | null {
   if (whole?.kind === "spend" && whole.pieces && whole.what === undefined) whole.kind = "buy";
   return whole && { of: whole, to: said.to };
 }
+
+/** "teo gave 25 not 20": who gave it, and nothing that names a note. */
+const isHanded = (rest: readonly Tok[]): boolean =>
+  rest.some(({ text }) => HANDED_OVER.has(text)) &&
+  rest.every(
+    (token) => HANDED_OVER.has(token.text) || token.unknown || token.roles.person || isSkipped(token),
+  );
 
 /** "sold the desk monday, not today", "monday, not today": noted as of today, and of another day. */
 function dayNotToday(tokens: readonly Tok[], at: number, today: Day): Mend | null {

@@ -138,6 +138,10 @@ export const HOW_PAID = wordSet("paid payed pays pd gave_me gave_us handed_me ha
 export const BESIDE_FORGOTTEN: ReadonlySet<string> = new Set(
   "out to about add mention say include".split(" "),
 );
+/** How money came over: "teo gave 25 not 20". */
+export const HANDED_OVER = wordSet(
+  "gave gave_me gave_us left left_me paid paid_me put sent sent_me handed handed_me",
+);
 /** What was noted did not happen. */
 export const UNDONE: ReadonlySet<string> = new Set(
   "not isnt wasnt arent werent didnt hasnt havent never isn't wasn't didn't hasn't".split(" "),
