@@ -81,6 +81,7 @@ export const income = defineVerb({
         without: ["piece", "supply", "loan"],
         light: true,
       },
+      { say: ["tipped me", "tipped us"], with: ["number"], means: { stream: "tips" } },
       { say: ["tipped"], with: ["number"], means: { stream: "tips" }, light: true },
       {
         say: ["income", "other income", "extra income", "side income", "earned"],

@@ -231,6 +231,11 @@ export const sell = defineVerb({
       },
       { say: ["let go of", "let … go at", "let … go"], with: ["piece", "number"], without: ["supply"] },
       { say: ["flipped", "parted with", "got rid of"], with: ["piece", "number"], without: ["supply"] },
+      {
+        say: ["finally moved", "is out the door", "out the door", "is out of here", "is finally out"],
+        with: ["piece", "number"],
+        without: ["supply"],
+      },
       { say: ["flipped it", "flipped them", "parted with it", "parted with them"], with: ["number"] },
       {
         say: ["got … for", "got … out of", "got … outta", "took … for", "got paid … for"],

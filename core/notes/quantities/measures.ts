@@ -125,7 +125,8 @@ export function durationAfter(number: { amount: Amount; words: number }, { norms
   const unit = norms[next + 1] ?? "";
   if (MORE_OF.has(norms[next] ?? "") && (HOURS.has(unit) || MINUTES.has(unit))) next += 1;
   const fraction = fractionAfter(norms, next);
-  if (fraction.part > 0 && HOURS.has(norms[next + fraction.words] ?? "")) {
+  // "parts 6.10 and half hr" are two things.
+  if (fraction.part > 0 && exact.scale === 0 && HOURS.has(norms[next + fraction.words] ?? "")) {
     next += fraction.words;
     return { kind: "duration", minutes: Math.round((value + fraction.part) * 60), words: next + 1 - at };
   }

@@ -170,6 +170,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "sold the desk 110 because i need the space",
   ],
   [
+    "^ [<art>? buyer|he|she|they|guy|lady|<person>|<new> found|noticed|saw|spotted <art>? <opinion>|<trait>|<plain>* crack|scratch|scratches|dent|chip|stain|smell|wobble|<part> ,|-* so] i|we? sent|gave|refunded|returned",
+    "aside",
+    "buyer found a crack so i sent 25 back",
+  ],
+  [
     "<sell> … [,|-|.|!* met|meeting|met_up_with him|her|them|<art>? buyer|guy|lady|up|with* at|in|by|outside|behind|near >] ;",
     "aside",
     "sold the trunk 70, met her at the gas station",

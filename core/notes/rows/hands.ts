@@ -37,9 +37,9 @@ const BEHIND_SERVICE = "fee|charge|cost?";
 
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
 export const HANDS: readonly Row<OwnerEffect>[] = [
-  ["^ [<new>|<person>] tipped me|us", "word", "marge tipped me 5"],
+  ["^ [<new>] tipped me|us", "word", "marge tipped me 5"],
   [
-    "^ plus|and|also|oh|then* <art>? <new>|<person> tipped me|us? $ [for|to <art>? <labor>|<service>|loading|help|helping|carrying|hauling|moving|delivering|delivery it|them?] ;",
+    "^ plus|and|also|oh|then* <art>? <new>|<person> tipped me|us? $ [for|to|cause|bc|because i? <art>|my? <labor>|<service>|loading|help|helped|helping|carrying|hauling|moving|delivering|delivery load|carry|move|lift|it|them|him|her*] ;",
     "word",
     "she tipped 10 for loading",
   ],

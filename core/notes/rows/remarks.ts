@@ -33,6 +33,11 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "word",
     "took 10 off the desk so its 140 now",
   ],
+  [
+    "<~finish> … <piece> [,|but|and|;|-* <art>? <piece> still|yet|is|isnt* needs|need|next|not|waiting|left|to_go|has_to|wants <word>*] ;",
+    "word",
+    "done w the stool, mirror still needs wax",
+  ],
   // What somebody else was rid of, and we took.
   [
     "<~buy> … <piece> [that|which|someone|somebody|they|he|she|people|<art>|<person>|<new>* was|were|had|is|are|wanted_to? <~retire>|throwing|getting_rid_of|putting|leaving|left out|away|behind|on|at|by|<art>|<place>*] ;",

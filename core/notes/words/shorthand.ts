@@ -2,6 +2,8 @@ import { wordSet } from "./words.ts";
 
 /** Shorthand and slips too short or too far from the word for the speller. */
 export const SHORTHANDS: Readonly<Record<string, string>> = {
+  sry: "sorry",
+  srry: "sorry",
   mkt: "market",
   drov: "drove",
   drv: "drove",

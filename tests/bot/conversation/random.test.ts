@@ -180,7 +180,7 @@ function check(table: Table, said: Said, before: ReadonlySet<number>, numbers: M
   const gone = [...before].filter(
     (id) => !facts.some((fact) => fact.id === id) && !anew.includes(content(id)),
   );
-  if (gone.length > 0) expect(said.text).toMatch(/Taken back|Before:/);
+  if (gone.length > 0) expect(said.text).toMatch(/Taken back|Taken out|Before:/);
   for (const fact of added) {
     if (fact.kind !== "buy") continue;
     for (const number of fact.pieces) {
