@@ -53,7 +53,8 @@ function recordedLines({ recorded }: Turn): string[] {
   const [only] = recorded;
   if (recorded.length === 1 && only) return only.lines.flatMap(folded);
   if (recorded.length > FACTS_LISTED_MAX) return [talliedLine(tallyOf({ recorded }))];
-  return recorded.flatMap(({ lines }) => lines.slice(0, 1));
+  // What was changed beside other notes is told with what stood before, too.
+  return recorded.flatMap(({ lines }) => lines.filter((line, at) => at === 0 || line.startsWith("Before:")));
 }
 
 function refusedLines(turn: Turn): string[] {
