@@ -186,7 +186,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "told",
     "those knobs were for the desk",
   ],
-  ["[was|were|is|are|cost] !at", "told", "that sale was yesterday"],
+  ["[was|were|is|are|cost] !at|another|extra|an_extra", "told", "that sale was yesterday"],
   [
     "[sold_for|sold_to|went_for|listed_at|listed_for|paid_by|paid_with]",
     "denied",

@@ -81,9 +81,20 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "halfway through the buffet, 2 hrs in",
   ],
   [
-    "did|put|doing|got|putting [<art>? first|second|third|1st|2nd|3rd|last|final|base|top|another? coat|coats of? <supply>?] on|done_on <art>? <piece>",
+    "did|put|put_a|doing|got|putting [<art>? first|second|third|1st|2nd|3rd|last|final|base|top|another? coat|coats of? <supply>?] on|done_on <art>? <piece>",
     "labor",
     "did the first coat on the desk, took 50 minutes",
+  ],
+  [
+    "did|put|put_a|doing|got|putting [<art>? first|second|third|1st|2nd|3rd|last|final|base|top|another? coat|coats of? <supply>? on|done_on] ,|;|<time>",
+    "labor",
+    "got the first coat on, took 50 min",
+  ],
+  ["<supply> [was|were|is|cost another|an_extra|extra]", "word", "the shade was another 12"],
+  [
+    "^ oh|also|and|btw|,* [forgot|forget to put_down|write_down|jot_down|mark_down|put_in|enter|log|note|record|add|mention|say <art>?] $",
+    "word",
+    "forgot to put down the 7 i spent on wood filler",
   ],
   ["<time> [in already|now|so_far?] ;", "word", "halfway through the buffet, 2 hrs in"],
   [
