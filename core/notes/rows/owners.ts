@@ -60,6 +60,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "desk 90, i gave him his change",
   ],
   ["paid [with|w <art>? $ bill]", "word", "he paid with a 100 bill"],
+  [
+    "put_a|stuck|threw|tossed|slapped <art>? <piece> [on the|our|my|a board]",
+    "word",
+    "stuck the desk on the board 90",
+  ],
   ["<supply> [rental|rentals|hire]", "word", "carpet cleaner rental 35"],
   [
     `got|received $ [from <art>? him|her|them|<person>|<kin>|<new>] ${FOR_WORK}`,
