@@ -27,4 +27,4 @@ VOLUME /data
 HEALTHCHECK --interval=60s --timeout=15s --start-period=60s --retries=2 \
   CMD ["node", ".build/health.js"]
 # The process is the container's first, so that a request to stop reaches it and not a shell around it.
-CMD ["node", "--max-semi-space-size=2", "--optimize-for-size", "--v8-pool-size=1", "--initial-heap-size=24", ".build/main.cjs"]
+CMD ["node", "--max-semi-space-size=1", "--optimize-for-size", "--v8-pool-size=1", "--initial-heap-size=28", ".build/main.cjs"]
