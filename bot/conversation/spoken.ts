@@ -3,7 +3,7 @@ import { isOneThing } from "../../core/decide/talk.ts";
 import { bears } from "../../core/notes/verbs.ts";
 import { NOTHING_SPOKEN, type Spoken } from "../../core/questions/desk.ts";
 import { lastQuestion } from "./last-question.ts";
-import { isOfToday, newestFact, talkOf } from "./talk.ts";
+import { isOfToday, newestFact, piecesOf, talkOf } from "./talk.ts";
 import type { Turn } from "./turn.ts";
 
 /** What "it" and "those" of a question mean: of the message replied to, else of this person's last note or answer today. */
@@ -66,7 +66,3 @@ function spoken(
 }
 
 const isOfLoans = ({ kind }: Fact): boolean => kind !== "sent" && bears(kind, "of loans");
-
-const piecesOf = (facts: readonly { pieces: readonly number[] }[]): number[] => [
-  ...new Set(facts.flatMap(({ pieces }) => pieces)),
-];

@@ -52,9 +52,14 @@ function severalWith(turn: Turn, latest: readonly number[]): { several?: number[
   const fact = newestFact(turn, ({ pieces }) => pieces.length > 0);
   if (!fact || fact.pieces.join() !== latest.join()) return {};
   const told = turn.ledger.standingFactsOf(fact.root).filter(({ pieces }) => pieces.length > 0);
-  const several = [...new Set(told.flatMap(({ pieces }) => pieces))];
+  const several = piecesOf(told);
   return several.length > latest.length && told.every(({ kind }) => kind === fact.kind) ? { several } : {};
 }
+
+/** The pieces that facts are about, each once. */
+export const piecesOf = (facts: readonly { pieces: readonly number[] }[]): number[] => [
+  ...new Set(facts.flatMap(({ pieces }) => pieces)),
+];
 
 /** The pieces that a reading names, or the likeliest that an unclear one may be. */
 function mentionsIn(reading: Reading): Mention[] {

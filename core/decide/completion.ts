@@ -30,7 +30,7 @@ export function completeReading(
 ): Effect | null {
   const { matter, ask } = asked;
   const { text, today } = said;
-  if (said.readings.some((each) => each.kind === "unclear" && tellsNoFact(each.why))) return null;
+  if (said.readings.some(tellsNoFact)) return null;
   if (namesAnother(said.readings, ask.first?.[0] ?? matter.reading)) return null;
   const [first, ...rest] = ask.first ?? [matter.reading];
   const told =

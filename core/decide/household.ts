@@ -75,7 +75,7 @@ export function byTheSame(reading: Reading, { books, past }: Omit<Desk, "confirm
   const fact = past?.before();
   const [first] = reading.kind === "unclear" ? (reading.could ?? []) : [];
   const isThem = THE_SAME.has(reading.text.toLowerCase().split(" ", 1)[0]!);
-  if (!fact?.by || !first || !isThem || (reading.kind === "unclear" && tellsNoFact(reading.why))) return null;
+  if (!fact?.by || !first || !isThem || tellsNoFact(reading)) return null;
   const isNew = mentionsOf(first).every(
     (mention) => !mention.it && matchMention(mention, books, here, new Set()).kind === "none",
   );

@@ -40,7 +40,7 @@ const isMoney = ({ kind, text }: Tok, at: number, tokens: readonly Tok[]): boole
 /** What a message says that it understood as no fact ("not selling it for that"); null where it may tell one. */
 export function whyNoFact(readings: readonly Reading[]): string | null {
   const whys = readings.map((reading) =>
-    reading.kind === "unclear" && !reading.could && !reading.left && tellsNoFact(reading.why)
+    reading.kind === "unclear" && !reading.could && !reading.left && tellsNoFact(reading)
       ? reading.why
       : null,
   );

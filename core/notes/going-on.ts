@@ -39,7 +39,7 @@ export function withBack(readings: Reading[], said: readonly Tok[], told: Told):
   const { text, line, today } = told;
   const tokens = lexed(told.typed);
   const by = { text, line, today, read: (other: Tok[]) => readAgain(other, told) };
-  const isNoFact = readings.some((each) => each.kind === "unclear" && tellsNoFact(each.why));
+  const isNoFact = readings.some(tellsNoFact);
   const numbers = isUnclear && !isNoFact ? ofNumbers(tokens, by) : null;
   const on = numbers ?? (isOpen && !isNoFact ? backOf(tokens, by) : null);
   const mend = on || !mayCorrect ? null : newestMended(tokens, today);

@@ -49,9 +49,7 @@ function withThrownIn(drafts: readonly Draft[]): readonly Draft[] {
   const at = drafts.findIndex(({ kind, clause }) => kind === "buy" && THROWS.has(clause.head?.text ?? ""));
   const bought = at > 0 ? drafts[at - 1]! : undefined;
   if (bought?.kind !== "buy" || bought.fields["price"] === undefined) return drafts;
-  const pieces = [bought, drafts[at]!].flatMap(
-    ({ fields }) => (fields["pieces"] as Mention[] | undefined) ?? [],
-  );
+  const pieces = [bought, drafts[at]!].flatMap(({ fields }) => piecesOf(fields));
   const lot = { ...bought, fields: { ...bought.fields, pieces } };
   const asked = unclearDraft(bought.clause, { kind: "priceOfBoth" }, { could: [lot, bought] });
   return [...drafts.slice(0, at - 1), asked, ...drafts.slice(at + 1)];

@@ -1,5 +1,5 @@
 import type { Trouble } from "./grammar.ts";
-import type { ReadingOf } from "./reading.ts";
+import type { Reading, ReadingOf } from "./reading.ts";
 import { BOT_WORDS } from "./words/bot.ts";
 
 /** What an unclear note says for itself: one sentence a person can act on. */
@@ -80,7 +80,8 @@ export const NOT_DONE = ["intention", "offer", "appointment", "denial", "doubt"]
 const NO_FACT: ReadonlySet<string> = new Set([...NOT_DONE, "pending" as const].map((kind) => WHY[kind]));
 
 /** Whether a line was found to tell no fact, and not only too little of one. */
-export const tellsNoFact = (why: string | undefined): boolean => why !== undefined && NO_FACT.has(why);
+export const tellsNoFact = (reading: Reading): boolean =>
+  reading.kind === "unclear" && reading.why !== undefined && NO_FACT.has(reading.why);
 
 export function isBotWord(norms: readonly string[]): boolean {
   // A word and a mark or two: anything longer is no command.

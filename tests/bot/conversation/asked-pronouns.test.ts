@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { answer } from "../../../core/questions/ask.ts";
+import { askedOf, sayAll } from "./asking.ts";
 import { type Chat, openChat } from "./chat.ts";
 
 let chat: Chat;
@@ -8,15 +9,8 @@ beforeEach(() => {
 });
 afterEach(() => chat.end());
 
-const say = (...notes: string[]): void => {
-  for (const note of notes) chat.say(note);
-};
-const asked = (question: string): string => {
-  const before = chat.ledger.books.facts.length;
-  const { text } = chat.say(question);
-  expect(chat.ledger.books.facts).toHaveLength(before);
-  return text;
-};
+const say = (...notes: string[]): void => sayAll(chat, notes);
+const asked = (question: string): string => askedOf(chat, question);
 
 describe("one piece just spoken of", () => {
   test.each([
