@@ -164,7 +164,7 @@ export function dayAt(words: readonly string[]): Found | null {
     if (NAMED[named] === 1 || (named === "last" && unit !== "day"))
       return { said: { form: "ago", days: 2 }, words: the + 3 };
   }
-  if (first === "last" && /^(?:night|nite|nght)$/.test(second))
+  if (first === "last" && /^(?:night|nite|nght|evening|eve)$/.test(second))
     return { said: { form: "ago", days: 1 }, words: 2 };
   const found =
     weekAgoAt(words) ?? agoAt(words) ?? weekdaysAgoAt(words) ?? weekdayAt(words) ?? monthAt(words);

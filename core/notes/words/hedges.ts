@@ -387,6 +387,7 @@ export const VAGUE_TIMES: readonly string[] = [
   "july fourth",
   "payday",
   "the other day",
+  "the other evening",
   "other day",
   "day ago",
   "week ago",
