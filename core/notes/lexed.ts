@@ -1,3 +1,4 @@
+import { withoutAnnounced } from "./announced.ts";
 import type { Head, Tok } from "./clause.ts";
 import { headsOf } from "./heads.ts";
 import { type Meant, meantBy } from "./meant.ts";
@@ -31,7 +32,7 @@ export function lexedOf(meant: Meant<Head>): Lexed {
   tokens = withMentions(tokens);
   if ((hints & (HINTS.standsForPieces | HINTS.rank)) !== 0) tokens = withPronouns(tokens);
   if ((hints & (HINTS.person | HINTS.place)) !== 0) tokens = withNames(tokens);
-  return { tokens, hints };
+  return { tokens: withoutAnnounced(tokens), hints };
 }
 
 const isWorkWord = ({ roles }: Tok): boolean =>

@@ -20,6 +20,7 @@ import {
   SKIPPED,
   TRIPS,
 } from "./words/mending.ts";
+import { FOR_NOTHING } from "./words/money.ts";
 
 /* The two sides of a correction: what it speaks of, and what becomes of it. */
 
@@ -178,7 +179,9 @@ export function takeTo(tokens: readonly Tok[], said: Side, today: Day): boolean 
       if (!("cents" in found) || to.amount !== undefined || to.fee !== undefined) return false;
       if (said.isFee) to.fee = found.cents;
       else to.amount = found.cents;
-    } else if (kind === "duration" && token.minutes !== undefined) to.minutes = token.minutes;
+    } else if (kind === "word" && FOR_NOTHING.has(text) && to.amount === undefined && !said.isFee)
+      to.amount = 0;
+    else if (kind === "duration" && token.minutes !== undefined) to.minutes = token.minutes;
     else if (kind === "miles" && token.miles !== undefined) to.miles = token.miles;
     else if (kind === "day") {
       const found = pastDay(token.said!, today);

@@ -71,6 +71,8 @@ function withKindOf({ of = {}, to = {} }: Mend, words: readonly string[]): Of {
   if (to.fee !== undefined || (isOfPiece && isOfSale)) return { ...of, kind: "sell" };
   if (isOfPiece && to.source !== undefined) return { ...of, kind: "buy" };
   if (isOfPiece && to.amount !== undefined && words.includes("cost")) return { ...of, kind: "buy" };
+  // "the headboard was free"
+  if (isOfPiece && to.amount === 0) return { ...of, kind: "buy" };
   return isOfPiece && LISTING.has(words[0]!) ? { ...of, kind: "list" } : of;
 }
 

@@ -24,6 +24,7 @@ import {
   FORGOTTEN,
   IN_CLAUSE,
   IS_NAMED,
+  IT_WAS,
   LINKS,
   NOT_US,
   OLD,
@@ -106,7 +107,7 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
 /** "it was free actually" */
 const isFreeNow = (tokens: readonly Tok[]): boolean =>
   tokens.some(({ text }) => FOR_NOTHING.has(text)) &&
-  tokens.some(({ text }) => corrects(text) || BEHIND.has(text)) &&
+  tokens.some(({ text }) => corrects(text) || BEHIND.has(text) || IT_WAS.has(text)) &&
   tokens.every((token) => FOR_NOTHING.has(token.text) || BEHIND.has(token.text) || isOpening(token));
 
 /** "bought it thursday actually", "sold it for 95 actually": the newest note of that verb, with another value. */

@@ -4,7 +4,7 @@ import { headOf, headsOf, strongHeadsOf } from "./heads.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import { isAmount, isStream, isSupply } from "./shape.ts";
 import { HINTS } from "./sign-bits.ts";
-import { PREPOSITIONS } from "./words/links.ts";
+import { BEFORE_PRICED, PREPOSITIONS } from "./words/links.ts";
 
 /** "12 paint 9 primer 20 gas": every number before its thing. Whole where one of them may as well be how many. */
 function numbersFirst(part: Tok[]): Tok[][] | null {
@@ -21,6 +21,23 @@ function numbersFirst(part: Tok[]): Tok[][] | null {
   return places.map((at, index) => part.slice(index === 0 ? 0 : at, places[index + 1]));
 }
 
+/** "sold 40 for the lamp 25 for the mirror": behind one verb every price before its piece. */
+function pricesFirst(part: Tok[]): Tok[][] | null {
+  const places = part.flatMap((token, at) => (isAmount(token) ? [at] : []));
+  if (places.length < 2) return null;
+  const told = part.slice(0, places[0]).filter((token) => !isPassing(token));
+  if (told.length !== 1 || headsOf(told[0]!).length === 0) return null;
+  const isChain = places.every((at, index) => {
+    const own = part.slice(at + 1, places[index + 1]);
+    return (
+      BEFORE_PRICED.has(own[0]?.text ?? "") &&
+      own.filter((token) => !isPassing(token)).every(isPiece) &&
+      own.some(isPiece)
+    );
+  });
+  return isChain ? places.map((at, index) => part.slice(index === 0 ? 0 : at, places[index + 1])) : null;
+}
+
 /** "2 brushes": as likely how many as how much. */
 const couldCount = ({ amount }: Tok, { text, roles: { supply } }: Tok): boolean =>
   !amount!.money &&
@@ -32,7 +49,7 @@ const COUNT_BELOW = 13;
 
 /** "bought dresser 30 nightstand 18", "gas 20 tolls 5": each thing with its own number. */
 export function splitAtThings(part: Tok[], facts: VerbFacts): Tok[][] {
-  const first = numbersFirst(part);
+  const first = numbersFirst(part) ?? pricesFirst(part);
   if (first) return first;
   let parts: Tok[][] | undefined;
   let start = 0;

@@ -158,5 +158,10 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
     "passing",
     "kim picked up the dresser, as agreed",
   ],
+  [
+    "^ [<ofthem>|all|all_of_them|they|they_all|everything] <sell> ,|:|-|!|. <art>? <trait>* <piece> for|went_for|@? $",
+    "passing",
+    "both sold! lamp 25, mirror 40",
+  ],
   ["^ <sell> [one|another_one|another|something] for|at|,? $", "passing", "sold one for 45"],
 ];

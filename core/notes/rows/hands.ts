@@ -32,6 +32,9 @@ export type OwnerEffect =
 const WHAT_FOR =
   "help|helping|labor|<supply>|<labor>|<service>|gas|move|haul|load|carry|moving|loading|hauling";
 const CARRYING = "delivery|shipping|hauling|pickup|assembly|transport";
+/** Why somebody left more than the price. */
+const TIPPED_FOR =
+  "for|to|cause|bc|because i? <art>|my|all? <labor>|<service>|loading|help|helped|helping|carrying|hauling|moving|delivering|delivery|bringing load|carry|move|lift|<labor>? it|them|him|her* up|down|out|over|in?] ;";
 const BOARD = "app|apps|site|sites|website|group|page|board|boards|forum|classifieds|internet|web";
 const BEHIND_SERVICE = "fee|charge|cost?";
 
@@ -39,10 +42,17 @@ const BEHIND_SERVICE = "fee|charge|cost?";
 export const HANDS: readonly Row<OwnerEffect>[] = [
   ["^ [<new>] tipped me|us", "word", "marge tipped me 5"],
   [
-    "^ plus|and|also|oh|then* <art>? <new>|<person> tipped me|us? $ [for|to|cause|bc|because i? <art>|my? <labor>|<service>|loading|help|helped|helping|carrying|hauling|moving|delivering|delivery load|carry|move|lift|it|them|him|her*] ;",
+    `^ plus|and|also|oh|then* <art>? <new>|<person> tipped me|us? $ [${TIPPED_FOR}`,
     "word",
     "she tipped 10 for loading",
   ],
+  [
+    `plus|and|also|then <art>? <new>|<person>|he|she|they tipped me|us? $ [${TIPPED_FOR}`,
+    "word",
+    "vanity sold 160 plus she tipped 10 for loading",
+  ],
+  [`tipped me|us $ [${TIPPED_FOR}`, "word", "tipped me 10 for loading"],
+  [`got|was|were|been|getting tipped $ [${TIPPED_FOR}`, "word", "got tipped 10 for delivery"],
   ["^ <art>? <trait>* <piece> [got] another|<time>", "word", "dresser got another 45 minutes today"],
   ["^ but|so|and|then* i|we? [got] <time> on|in", "word", "got 2 hours in on the bookcase"],
   ["<time> … [with|w <art>? <kin>]", "word", "desk 5 hrs with dad"],
@@ -162,12 +172,12 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "had a guy weld the bar cart 35",
   ],
   [
-    "paid|gave|pd|slipped|handed|tipped|tossed … $ for|to [loading|hauling|carrying|moving|lifting|unloading|lugging] <art>? <piece>",
+    "paid|gave|pd|slipped|handed|tipped|tossed !me|us … $ for|to [loading|hauling|carrying|moving|lifting|unloading|lugging] <art>? <piece>",
     "service",
     "slipped my cousin 20 for loading the hutch",
   ],
   [
-    "paid|gave|pd|slipped|handed|tipped|tossed … $ for|to [!<supply> <labor>|<service>] ;",
+    "paid|gave|pd|slipped|handed|tipped|tossed !me|us … $ for|to [!<supply> <labor>|<service>] ;",
     "service",
     "gave bob 15 for sanding",
   ],

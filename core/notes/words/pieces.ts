@@ -98,6 +98,9 @@ export const BE = wordSet("is are was were got just");
 /** What one of several was like. */
 export const WAS = wordSet("was had has is came");
 
+/** Between a piece and its price, where it says no more than both: "lamp was 5". */
+export const BEING = wordSet("was were is are");
+
 /** When something was done to those before it: "started both this morning". */
 export const WHEN = wordSet(
   "this_morning this_afternoon this_evening tonight today now already too last_night",
