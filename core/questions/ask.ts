@@ -14,7 +14,7 @@ import { type Desk, type QuestionDesk, withIndex } from "./desk.ts";
 import { featuresOf } from "./features.ts";
 import { leftOver } from "./left-over.ts";
 import { marksOf, plainWords, WORDS_MAX } from "./marks.ts";
-import { type Refusal, refusal } from "./narrowing.ts";
+import { narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import { answerPickups, type PickupsQuestion, readPickups } from "./pickups.ts";
 import { isLeftOfWhat, pointedIn } from "./pointed.ts";
@@ -23,7 +23,7 @@ import { readQuery } from "./read.ts";
 import { readLists } from "./read-lists.ts";
 import { answerMeasures, type MeasuresQuestion, readMeasures } from "./read-measures.ts";
 import type { NotesQuestion } from "./read-notes.ts";
-import { type PieceQuestion, readPieces } from "./read-pieces.ts";
+import { type PieceQuestion, piecesOf, readPieces } from "./read-pieces.ts";
 import { type LoanQuestion, readSuppose } from "./read-suppose.ts";
 import { readUnions } from "./read-unions.ts";
 import type { Features } from "./rule.ts";
@@ -195,7 +195,7 @@ function readQueryOf(parts: Parts, f: Features, desk: Desk): Read | null {
   // "hows the dresser doing" asks for its story, "how did june go" for the month's, "how did the dressers do" for what
   // they made.
   const story = isFaring ? readView(parts, f, desk) : null;
-  const isPast = parts.items.length > 0 && /\bhow did .* do$/.test(parts.said);
+  const isPast = parts.items.length > 0 && /\bhow did (?:.* do$|(?:i|we)\b)/.test(parts.said);
   const isStory = !isPast && story?.kind === "view" && (parts.items.length > 0 || parts.periods.length > 0);
   return isStory ? story : readQuery(parts, f, desk);
 }
@@ -203,9 +203,9 @@ function readQueryOf(parts: Parts, f: Features, desk: Desk): Read | null {
 /** What the words ask: the first reader that takes them; a refusal only where none does. */
 function readQuestion(parts: Parts, desk: Desk): Read | null {
   const f = featuresOf(parts);
-  // "Both loans" are two.
-  const both = parts.marks.find(({ text, senses }) => text === "both" && senses.flags.has("filler"));
-  if (both && desk.books.loans.size !== 2) return refusal(both);
+  // "Both loans", "both nightstands" are two.
+  const both = parts.marks.find(({ text, senses }) => /^both/.test(text) && senses.flags.has("filler"));
+  if (both && !areTwo(parts, desk)) return refusal(both);
   let refused: Refusal | null = null;
   for (const read of READERS) {
     const found = read(parts, f, desk);
@@ -214,6 +214,19 @@ function readQuestion(parts: Parts, desk: Desk): Read | null {
     refused ??= found;
   }
   return readMeasures(parts, desk) ?? refused;
+}
+
+function areTwo(parts: Parts, desk: Desk): boolean {
+  if (!parts.items.some(({ mark }) => mark.senses.thing?.noun !== undefined))
+    return desk.books.loans.size === 2;
+  const found = narrowed(parts, "count", desk);
+  if ("kind" in found) return false;
+  return (
+    piecesOf(
+      desk,
+      found.map(({ filter }) => filter),
+    ).length === 2
+  );
 }
 
 function ofPieces({ pieces }: PieceQuestion): NonNullable<Answered["of"]> {

@@ -66,19 +66,48 @@ export const isBought = (mark: Mark): boolean =>
 /** Whether a word is a stream of other income. */
 export const isStream = (mark: Mark | undefined): boolean =>
   mark?.senses.thing?.stream !== undefined || owns(mark, "stream");
+/** Whether a word is other income, or a stream of it. */
+export const isIncome = (mark: Mark | undefined): boolean => isStream(mark) || has(mark, "income");
 /** Whether a word is somebody who may pay. */
 export const isSomebody = (mark: Mark): boolean =>
   /\b(?:i|we|who|how|people|buyers?)\b/.test(mark.text) || owns(mark, "buyer") || owns(mark, "person");
 /** Whether the word before is one of these. */
 export const follows = (beside: Beside, words: RegExp): boolean => words.test(beside.before?.text ?? "");
 /** Whether what is made is asked for. */
-export const isMade = ({ marks }: Beside): boolean => marks.some((mark) => has(mark, "earn", "net"));
+export const isMade = ({ marks }: Beside): boolean =>
+  marks.some((mark) => has(mark, "earn", "net", "everything") || /\ball (?:told|in)\b/.test(mark.text)) ||
+  isMonthAlone(marks);
+
+/** "How much in october counting tips": nothing is asked but how much of a stretch of time. */
+function isMonthAlone(marks: readonly Mark[]): boolean {
+  return (
+    marks.some(({ period }) => period !== undefined) &&
+    marks.some((mark) => has(mark, "money")) &&
+    marks.every((mark) => {
+      const { flags, link, cues } = mark.senses;
+      return (
+        mark.period !== undefined ||
+        has(mark, "money") ||
+        isIncome(mark) ||
+        TAKING.test(mark.text) ||
+        (cues.length === 0 && (flags.size > 0 || link !== undefined))
+      );
+    })
+  );
+}
 /** Whether a word joins two things or holds them against each other. */
 export const isJoining = ({ senses: { flags } }: Mark): boolean =>
   flags.has("or") || flags.has("and") || flags.has("compare") || flags.has("than");
 
 /** Says that something is taken in. */
 export const TAKING = /^(?:including|counting|include|adding in|plus|with)$/;
+/** "Tips too", "workshops thrown in": what stands behind takes it in as well. */
+export function isTakenIn({ marks, at }: Beside): boolean {
+  return /^(?:too|as well|included|thrown in|added in|counted in|factored in|figured in|and all|also)$/.test(
+    [marks[at + 1]?.text, marks[at + 2]?.text].slice(0, marks[at + 1]?.text === "and" ? 2 : 1).join(" "),
+  );
+}
+
 /** Says that a thing follows. */
 export const ARTICLE = /(?:^| )(?:the|an?|my|our)$/;
 

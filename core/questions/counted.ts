@@ -1,6 +1,6 @@
 import type { Parts } from "./parts.ts";
 import type { Counted } from "./query.ts";
-import type { Features } from "./rule.ts";
+import { type Features, HAPPENED } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
 
 /** What a count counts, by the cue that says it; the first that is said. */
@@ -39,6 +39,15 @@ const COUNTED: readonly (readonly [Cue, Counted])[] = [
   ["had", "unsold"],
 ];
 
+/** What is counted of groups that are counted themselves. */
+const OF_GROUPS = [
+  ["buyer", "sold"],
+  ["source", "bought"],
+  ["place", "listed"],
+  ["method", "sold"],
+  ["kind", "bought"],
+] as const;
+
 /** "Not listed", "havent posted": finished or not, where "unlisted" and "to list" are those that could be. */
 export function saysNotListed({ marks }: Parts): boolean {
   return marks.some(
@@ -66,9 +75,12 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   if (f.commands && f.bare && f.groups("buyer")) return { counted: "sold", cue: "sold" };
   // "How many have more than 2 hours in them": gone ones too.
   const isOfWork = f.unit("minutes", "miles");
+  // "How many buyers do i have" counts those there were.
+  const tallied = f.tally && !f.has(...HAPPENED) ? OF_GROUPS.find(([group]) => f.groups(group)) : undefined;
+  if (tallied) return { counted: tallied[1], cue: tallied[1] };
   const found = COUNTED.find(([cue]) => f.has(cue) && !(isOfWork && cue === "have"));
   if (found) return { counted: found[1], cue: found[0] };
-  if (f.groups("buyer") || (f.buyer && f.has("spent"))) return { counted: "sold", cue: "sold" };
+  if (f.groups("buyer") || f.asksWay || (f.buyer && f.has("spent"))) return { counted: "sold", cue: "sold" };
   if (f.groups("source")) return { counted: "bought", cue: "bought" };
   if (f.groups("method")) return { counted: "sold", cue: "sold" };
   if (f.groups("place")) return { counted: "listed", cue: "listed" };

@@ -1,3 +1,4 @@
+import { lastDayOf, monthOf } from "../calendar.ts";
 import type { Mark } from "./marks.ts";
 import { asksFigure, cutsOf, type Parts } from "./parts.ts";
 import type { Period } from "./query.ts";
@@ -32,6 +33,13 @@ export function featuresOf(parts: Parts): Features {
       parts.cues.has("loan") ||
       items.some(({ mark }) => isLoan(mark, parts) || isOnlyLoan(mark)) ||
       parts.groups.some(({ group }) => group === "loan"),
+    repays:
+      parts.cues.has("loanPaid") &&
+      /\b(?:loans?|debts?|repa(?:id|yments?)|payments|pa(?:id|y) (?:off|down|back))\b/.test(parts.said),
+    asksWay:
+      /^how (?:did|do|does|has|have) /.test(parts.said) &&
+      (parts.cues.has("paid") || parts.cues.has("howPaid")) &&
+      !parts.cues.has("money"),
     person: own("person"),
     order: orders.length > 0,
     fast: orders.some(({ order }) => order === "fastest" || order === "slowest"),
@@ -92,7 +100,7 @@ export function featuresOf(parts: Parts): Features {
       items.some(isPiece) &&
       [...parts.cues.keys()].every((cue) => cue === "money"),
     wordless:
-      parts.cues.size === 0 &&
+      [...parts.cues.values()].flat().every((at) => /^(?:money wise|numbers)$/.test(parts.marks[at]!.text)) &&
       items.length + parts.orders.length + parts.limits.length + parts.amounts.length === 0 &&
       parts.besideAt.length === 0 &&
       (parts.groups.length > 0 || parts.periods.every(({ period }) => !hasView(period))),
@@ -105,6 +113,14 @@ export function featuresOf(parts: Parts): Features {
         cue === "total" ||
         cue === "money" ||
         places.every((at) => parts.marks[at]!.senses.flags.has("generic")),
+    ),
+    moneyWise:
+      parts.cues.size > 0 &&
+      [...parts.cues.values()].flat().every((at) => parts.marks[at]!.text === "money wise"),
+    plainNet: [...parts.cues].every(
+      ([cue, places]) =>
+        /^(?:everything|money|total|income|have|got|fared)$/.test(cue) ||
+        places.every((at) => /\ball (?:in|told)\b/.test(parts.marks[at]!.text)),
     ),
     plainCues: [...parts.cues.keys()].every((cue) => cue === "howMany" || cue === "total"),
     plainCount:
@@ -144,7 +160,7 @@ export function featuresOf(parts: Parts): Features {
     tally: tallied(parts),
     told: isTold(parts),
     oldest: orders.some(({ at }) => parts.marks[at]!.text === "oldest"),
-    longest: orders.some(({ at }) => /\b(?:longest|oldest)\b/.test(parts.marks[at]!.text)),
+    longest: orders.some(({ at }) => /\b(?:longest|oldest|stalest)\b/.test(parts.marks[at]!.text)),
     paidFor: /\bpaid for\b/.test(parts.said),
     onlyAverage:
       items.length + parts.limits.length + orders.length === 0 &&
@@ -156,7 +172,7 @@ export function featuresOf(parts: Parts): Features {
 
 /** A day, and a month or year, which answer with more than a figure. */
 function hasView({ from, to, name }: Period): boolean {
-  const isMonth = from?.slice(8) === "01" && from.slice(0, 7) === to?.slice(0, 7);
+  const isMonth = from?.slice(8) === "01" && to === lastDayOf(monthOf(from));
   return (
     from === to ||
     isMonth ||

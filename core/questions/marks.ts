@@ -251,14 +251,20 @@ function beforePeriod(
   const last = at + (phrase?.words ?? 0) - 1;
   if (phrase && phrase.words > 1 && /^(?:the|my|our|all)$/.test(words[last]!) && periodAt(words, last, today))
     return phraseMark(words.slice(0, last), at, vocabulary) ?? phrase;
-  // "Sold at least 20"
-  if (phrase && phrase.words > 1 && words[last] === "at" && /^(?:least|most)$/.test(words[last + 1] ?? ""))
+  // "Sold at least 20", "went for a loss"
+  const behind = words.slice(last + 1, last + 3).join(" ");
+  if (
+    phrase &&
+    phrase.words > 1 &&
+    /^(?:at (?:least|most)|(?:at|for) a loss)\b/.test(`${words[last]} ${behind}`)
+  )
     return phraseMark(words.slice(0, last), at, vocabulary) ?? phrase;
   // "Took in june" came in.
   if (
     !phrase ||
     phrase.words < 2 ||
     phrase.senses.cues.includes("revenue") ||
+    phrase.senses.flags.has("compare") ||
     !LED.test(words[at + phrase.words - 1]!)
   )
     return phrase;

@@ -6,11 +6,12 @@ import {
   has,
   isAndAll,
   isBought,
+  isIncome,
   isMade,
   isOfLoans,
   isOfOne,
   isSomebody,
-  isStream,
+  isTakenIn,
   OF_COUNTS,
   OF_DEEDS,
   owns,
@@ -98,18 +99,19 @@ const TURNS: readonly Turn[] = [
     when: ({ marks }) =>
       marks.some(
         (mark) =>
+          owns(mark, "person") ||
           /\b(?:fix|refinish|restor)/.test(mark.text) ||
           has(mark, "have", "unsold", "sold", "earn", "net", "revenue", "soldFor", "listed", "asking"),
       ),
     as: { flags: ["generic"] },
   },
   {
-    // "The price of the bench when i bought it"
+    // "The price of the bench when i bought it", "how was #7 paid for when it sold"
     of: /^when$/,
     when: ({ marks, at, next, first }) =>
       first !== "when" &&
-      /^(?:i|we)\b/.test(next?.text ?? "") &&
-      marks.slice(0, at).some((mark) => has(mark, "price", "paid", "cost")),
+      /^(?:i|we|it|they|that)\b/.test(next?.text ?? "") &&
+      marks.slice(0, at).some((mark) => has(mark, "price", "paid", "cost", "howPaid", "asking", "minutes")),
     as: { flags: ["filler"] },
   },
   {
@@ -154,9 +156,12 @@ const TURNS: readonly Turn[] = [
     as: { flags: ["filler"] },
   },
   {
-    // "Both loans": all of them, as long as there are two.
-    of: /^both$/,
-    when: ({ marks, at }) => marks.slice(at + 1, at + 4).some(isOfLoans),
+    // "Both loans", "both nightstands": all of them, as long as there are two.
+    of: /^both(?: of)?$/,
+    when: ({ marks, at, first }) =>
+      marks
+        .slice(at + 1, at + 4)
+        .some((mark) => isOfLoans(mark) || (!/^who/.test(first) && mark.senses.thing?.plural === true)),
     as: { flags: ["filler"] },
   },
   {
@@ -254,21 +259,19 @@ const TURNS: readonly Turn[] = [
   {
     // "Including tips", "counting workshops"
     of: TAKING,
-    when: (beside) => isMade(beside) && isStream(beside.next),
+    when: (beside) => isMade(beside) && isIncome(beside.next),
     as: { cues: ["everything"] },
   },
   {
-    // "With ads and tips": all of them are taken in.
+    // "With ads and tips", "tips thrown in", "side money too": all of them are taken in.
     of: /./,
     when: (beside) => {
-      if (!isStream(beside.mark)) return false;
+      if (!isIncome(beside.mark) || !isMade(beside)) return false;
       const { marks, at, before } = beside;
-      if (isMade(beside) && follows(beside, TAKING)) return true;
+      const lead = ARTICLE.test(before?.text ?? "") ? marks[at - 2] : before;
+      if (TAKING.test(lead?.text ?? "") || isTakenIn(beside)) return true;
       const other = before?.senses.flags.has("and") ? marks[at - 2] : undefined;
-      return (
-        other !== undefined &&
-        (has(other, "everything") || (isMade(beside) && TAKING.test(marks[at - 3]?.text ?? "")))
-      );
+      return other !== undefined && (has(other, "everything") || TAKING.test(marks[at - 3]?.text ?? ""));
     },
     as: { cues: ["everything"] },
   },

@@ -70,7 +70,7 @@ export const RULES: readonly Rule[] = [
         !f.acting &&
         !f.has("who", "sold", "sale", "earn", "howPaid") &&
         !f.groups("buyer")) ||
-      ((f.order || f.by) &&
+      ((f.order || f.by || f.limit) &&
         f.groups("source") &&
         f.has("paid", "spent") &&
         !f.supply &&
@@ -263,7 +263,7 @@ export const RULES: readonly Rule[] = [
       !f.has("money", "when", "where", "who") &&
       f.has(...HAPPENED) &&
       !f.told &&
-      (f.piece || f.generic || f.source || f.person || f.unit("count")) &&
+      (f.piece || f.generic || f.source || f.person || f.unit("count") || (f.yesNo && f.has("returned"))) &&
       (f.period || f.piece || f.source || f.yesNo || f.fromBuyer),
     takes: [...MUCH, "gone", "got", "have", "free"],
   },
@@ -289,7 +289,7 @@ export const RULES: readonly Rule[] = [
     // "Q3", "the last 7 days", "october by week": what they made
     measure: "net",
     when: (f) => f.period && f.wordless,
-    takes: [],
+    takes: ["money"],
   },
   {
     measure: "profit",

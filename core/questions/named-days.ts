@@ -11,7 +11,7 @@ import {
   weekdayOf,
 } from "../calendar.ts";
 import { ORDINALS, WEEKDAYS } from "./lexicon.ts";
-import { MONTH_NAMES, UNITS } from "./words/periods.ts";
+import { HOLIDAYS, MONTH_NAMES, UNITS } from "./words/periods.ts";
 
 /*
  * Days and months by their names and numbers. What is said by its unit stands in `spans.ts`, what turns it ("since",
@@ -168,6 +168,32 @@ export function weekdayAt(words: readonly string[], at: number, today: Day): Spa
   if ((word === "sat" || word === "sun") && which === 0 && !leading) return null;
   const back = (weekdayOf(today) - weekday + 7) % 7;
   return daySpan(addDays(today, -(back === 0 && words[at] === "last" ? 7 : back)), which + 1);
+}
+
+/** "Labor day", "since christmas": the latest one that is past; a word that may be one of a thing needs its "since". */
+export function holidayAt(words: readonly string[], at: number, today: Day): Span | null {
+  const the = words[at] === "the" ? 1 : 0;
+  const taken = phraseLength(words, at + the, Object.keys(HOLIDAYS));
+  const holiday = HOLIDAYS[words.slice(at + the, at + the + taken).join(" ")];
+  if (!holiday) return null;
+  if (
+    taken === 1 &&
+    !/^(?:since|before|until|till|by|on|after|from|to|through|around|and)$/.test(words[at - 1] ?? "")
+  )
+    return null;
+  if (/^(?:eve|trees?|lights?|decor\w*|ornaments?|stuff|things?)$/.test(words[at + the + taken] ?? ""))
+    return null;
+  const said = yearAt(words, at + the + taken);
+  const inYear = (year: number): Day => {
+    const month = `${year}-${pad(holiday.month)}`;
+    if ("day" in holiday) return `${month}-${pad(holiday.day)}`;
+    const first = firstDayOf(month);
+    const day = addDays(first, ((holiday.weekday - weekdayOf(first) + 7) % 7) + 7 * (holiday.nth - 1));
+    return day > lastDayOf(month) ? addDays(day, -7) : day;
+  };
+  const year = Number(today.slice(0, 4));
+  const day = said === null ? (inYear(year) <= today ? inYear(year) : inYear(year - 1)) : inYear(said);
+  return daySpan(day, the + taken + (said === null ? 0 : 1));
 }
 
 /** The first day of a week. */

@@ -117,6 +117,14 @@ export const PIECE_FACTS: readonly PieceFact[] = [
     told: "bought by",
   },
   {
+    // "Who noted the hutch sale"
+    name: "noter of the sale",
+    when: (f) => f.has("who") && f.has("notes") && f.has("sold", "sale"),
+    takes: [...ALWAYS, "who", "notes", "sold", "sale"],
+    of: (piece, desk) => (piece.sold === null ? null : personOf(desk, desk.index.of(piece.number).sell)),
+    told: "sold by",
+  },
+  {
     name: "buyer",
     when: (f) => f.has("buyerName"),
     takes: [...ALWAYS, "buyerName", "sold", "bought", "held", "who"],

@@ -32,7 +32,8 @@ function orderOfOne({ marks, orders, groups }: Parts): Mark | null {
 
 /** "How many days did i sell something": days of ours are not those that a piece takes. */
 function daysOfOurs({ marks, said }: Parts): Mark | null {
-  if (!/\bhow many days (?:did|have|do) (?:i|we) (?!have|had|keep|need|own)/.test(said)) return null;
+  if (!/\b(?:how many|what|which) days (?:did|have|do) (?:i|we) (?!have|had|keep|need|own)/.test(said))
+    return null;
   return marks.find(({ text }) => /\bdays\b/.test(text)) ?? null;
 }
 

@@ -60,7 +60,7 @@ export function asksDayOfBuying(f: Features): boolean {
 
 /** "how many trips in october", "number of expenses": so many notes, and not what they come to. */
 export function countsNotes({ said }: Parts): boolean {
-  return /\b(?:how many|number of|count of) (?:of my |my )?(?:drives|trips|expenses|work sessions|loan payments)\b/.test(
+  return /\b(?:how many|number of|count of) (?:of my |my )?(?:drives|trips|expenses|work sessions|loan payments|payments)\b/.test(
     said,
   );
 }

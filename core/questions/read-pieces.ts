@@ -121,7 +121,7 @@ function factOf(parts: Parts, f: Features): PieceFact | null {
     const isMine = f.has("bought", "price") || parts.marks.some(({ text }) => /\bdid (?:i|we)\b/.test(text));
     return {
       ...named(isMine ? "buying method" : "method"),
-      takes: ["paid", "howPaid", "have", "price", "bought"],
+      takes: ["paid", "howPaid", "have", "price", "bought", "sold", "sale", "when"],
     };
   }
   // "What was #39 listed at": the last price of a piece that is gone as well.

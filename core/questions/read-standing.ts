@@ -83,8 +83,21 @@ export function isCommandOnly(parts: Parts, cue: Cue): boolean {
   return at !== undefined && more === undefined && isOrderToList(parts, at);
 }
 
+/** What no piece may be where all of them are in a state: "is everything listed". */
+const NOT_SO: Partial<Record<Counted, Counted>> = {
+  "on the market": "not listed",
+  done: "unfinished",
+  "in progress": "unstarted",
+};
+
+/** "Is everything listed", "are all the pieces finished". */
+const OF_ALL =
+  /^(?:is|are) (?:everything|all (?:of )?(?:it|them|(?:(?:the|my|our) )?(?:pieces|stuff|things)))\b/;
+
 /** Pieces in a state, a row each. */
-export function stateList(parts: Parts, [cue, counted]: State, desk: Desk): Query | Refusal | null {
+export function stateList(parts: Parts, [cue, said]: State, desk: Desk): Query | Refusal | null {
+  const notSo = OF_ALL.test(parts.said) ? NOT_SO[said] : undefined;
+  const counted = notSo ?? said;
   const found = narrowed(parts, "count", desk);
   if ("kind" in found) return found;
   const fault = leftOver(
@@ -120,7 +133,7 @@ export function stateList(parts: Parts, [cue, counted]: State, desk: Desk): Quer
   if (parts.amounts.length > 0) return refusal(parts.marks[parts.amounts[0]!.at]!);
   const period = periodOf(parts);
   if (period && "kind" in period) return period;
-  const [said] = parts.periods;
+  const [dated] = parts.periods;
   // "Finished but not sold", "listed but not sold": both hold.
   const also = (["finished", "started", "listed", "free"] as const)
     .filter(
@@ -128,17 +141,20 @@ export function stateList(parts: Parts, [cue, counted]: State, desk: Desk): Quer
         other !== cue && counted !== "unlisted" && parts.cues.has(other) && !isCommandOnly(parts, other),
     )
     .map((other): Filter => ({ dimension: "status", values: [other] }));
-  const origin = said && period ? boughtIn(parts, { period, at: said.at }) : null;
-  return piecesCounted({
-    counted,
-    filters: [
-      ...found.map(({ filter }) => filter),
-      ...also,
-      ...(origin ? [origin] : []),
-      ...mineOnly(parts, desk),
-    ],
-    period: origin ? null : period,
-    yesNo: parts.yesNo && !asksFigure(parts),
-    list: true,
-  });
+  const origin = dated && period ? boughtIn(parts, { period, at: dated.at }) : null;
+  return {
+    ...(notSo ? { against: { dimension: "most", values: ["0"] } } : {}),
+    ...piecesCounted({
+      counted,
+      filters: [
+        ...found.map(({ filter }) => filter),
+        ...also,
+        ...(origin ? [origin] : []),
+        ...mineOnly(parts, desk),
+      ],
+      period: origin ? null : period,
+      yesNo: parts.yesNo && !asksFigure(parts),
+      list: true,
+    }),
+  };
 }

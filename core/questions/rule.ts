@@ -14,6 +14,10 @@ export interface Features {
   /** A place where pieces come from. */
   source: boolean;
   loan: boolean;
+  /** "Paid off", "repaid": said of loans alone, where "put" and "sent" need one named. */
+  repays: boolean;
+  /** "How did the nurse pay": in which way. */
+  asksWay: boolean;
   person: boolean;
   /** Something is put in order, or rows are wanted. */
   order: boolean;
@@ -60,6 +64,10 @@ export interface Features {
   wasPriced: boolean;
   /** Nothing is asked but how much. */
   plain: boolean;
+  /** Nothing is asked but all that was made, other income in it. */
+  plainNet: boolean;
+  /** "Moneywise" is all that is asked. */
+  moneyWise: boolean;
   /** No word asks anything but "how many". */
   plainCues: boolean;
   /** Nothing is asked but how many of a kind. */

@@ -25,6 +25,18 @@ const ofTime = (f: Features): boolean => f.groups(...TIME) && !f.has("sold", "da
 /** Measures that have words of their own. */
 export const OWN_RULES: readonly Rule[] = [
   {
+    // "Estate sales, hows that been moneywise"
+    measure: "profit",
+    when: (f) => f.moneyWise && (f.piece || f.source || f.buyer || f.place) && !f.order,
+    takes: MUCH,
+  },
+  {
+    // "All in with side money", "everything for september, tips and all"
+    measure: "net",
+    when: (f) => f.has("everything") && f.plainNet && !f.piece && !f.supply && !f.loan && !f.by && !f.order,
+    takes: [...MUCH, "everything", "cost", "income", "got", "fared"],
+  },
+  {
     // "Average per month", "what do i average a week"
     measure: "net",
     when: (f) => f.average && f.by && f.groups(...TIME) && f.onlyAverage,
@@ -37,7 +49,7 @@ export const OWN_RULES: readonly Rule[] = [
   },
   {
     measure: "come down",
-    when: (f) => f.has("comeDown") && !(f.lists && f.has("sold") && !f.average),
+    when: (f) => f.has("comeDown") && !(f.lists && f.has("sold", "soldFor") && !f.average),
     takes: REACHED,
   },
   {
@@ -167,7 +179,7 @@ export const OWN_RULES: readonly Rule[] = [
   {
     measure: "paid",
     when: (f) =>
-      (f.loan || f.has("loanPaid")) &&
+      (f.loan || f.repays) &&
       f.has("loanPaid", "paid", "spent", "gone", "took", "principal") &&
       !f.supply &&
       !f.piece &&

@@ -37,14 +37,18 @@ export const BUYER_RULES: readonly Rule[] = [
   },
   {
     measure: "count",
-    when: (f) => f.has("payWays") && !f.number,
-    takes: ["payWays"],
+    when: (f) => (f.has("payWays") || (f.asksWay && (f.acting || f.buyer))) && !f.number,
+    takes: ["payWays", "paid", "howPaid"],
   },
   {
     // "Total from the student", "cash from the nurse"
     measure: "proceeds",
-    when: (f) => f.fromBuyer && !f.supply && (f.bare || f.has("money", "total")) && !f.has(...NO_PROCEEDS),
-    takes: [...MUCH, "got", "sale"],
+    when: (f) =>
+      f.fromBuyer &&
+      !f.supply &&
+      (f.bare || f.has("money", "total", "revenue", "soldFor")) &&
+      !f.has(...NO_PROCEEDS),
+    takes: [...MUCH, "got", "sale", "revenue", "soldFor"],
   },
   {
     // "How much off the estate sale stuff"
@@ -137,6 +141,6 @@ export const BUYER_RULES: readonly Rule[] = [
       f.has("spent", "paid") &&
       (f.has("money", "total", "spent") || f.yesNo || f.groups("buyer") || (f.acting && !f.piece)) &&
       !f.has("bought", "price"),
-    takes: [...MUCH, ...SALES, "spent", "paid", "got"],
+    takes: [...MUCH, ...SALES, "spent", "paid", "got", "revenue"],
   },
 ];

@@ -52,7 +52,7 @@ export const LIST_RULES: readonly Rule[] = [
     // "What sold for its asking price", "anything sell over asking", "how many went under asking"
     measure: "count",
     when: (f) =>
-      (f.has("fullPrice", "overAsking") || (f.has("comeDown") && f.has("sold"))) &&
+      (f.has("fullPrice", "overAsking") || (f.has("comeDown") && f.has("sold", "soldFor"))) &&
       (f.lists || f.yesNo || f.has("howMany")) &&
       !f.average &&
       !f.order &&
@@ -68,11 +68,11 @@ export const LIST_RULES: readonly Rule[] = [
     takes: ["list", "which", "listed"],
   },
   {
-    // "Everything from the flea market", "what came from the church sale", "dad's pieces"
+    // "Everything from the flea market", "what came from the church sale", "dad's pieces", "green things"
     measure: "count",
     when: (f) =>
       f.bare &&
-      (f.source || f.person) &&
+      (f.source || f.person || (f.piece && !f.number)) &&
       (f.has("got") || f.generic || (f.person && f.piece)) &&
       !f.supply &&
       !f.limit &&
@@ -103,7 +103,7 @@ export const LIST_RULES: readonly Rule[] = [
       f.tally &&
       (!f.limit || f.unit("count")) &&
       (f.has("sold", "bought", "finished") ||
-        (f.groups("buyer", "source") && (f.has("had") || (f.period && f.plainCues)))) &&
+        (f.groups("buyer", "source", "kind", "place", "method") && (f.has("had") || f.plainCues))) &&
       !f.has("howLong", "takes", "daysToSell", "earn", "net", "spent", "paid"),
     takes: ["howMany", "sold", "bought", "finished", "got", "had", "have"],
     tally: true,
@@ -116,7 +116,7 @@ export const LIST_RULES: readonly Rule[] = [
       !f.order &&
       !f.beside &&
       !f.has("howMany") &&
-      ((f.lists && (f.generic || f.piece)) || (f.yesNo && f.generic)) &&
+      ((f.lists && (f.generic || f.piece || f.has("sold", "soldFor", "gone"))) || (f.yesNo && f.generic)) &&
       !f.by,
     takes: [
       ...MUCH,

@@ -45,24 +45,23 @@ export function piecesIn(desk: Desk, query: Query): number[] {
   return [...new Set(subjectsOf(desk, query).flatMap(({ piece }) => piece?.number ?? []))];
 }
 
-/** Several subjects of one piece as one: a dresser's three coats of paint are one dresser's spending. */
+/**
+ * Several subjects of one piece as one: a dresser's three coats of paint are one dresser's spending. So are those of one
+ * note of no piece: a payment is one, whatever of it is interest.
+ */
 function byPiece(subjects: readonly Subject[]): Subject[] {
-  const pieces = new Map<number, Subject>();
-  const others: Subject[] = [];
+  const whole = new Map<unknown, Subject>();
   for (const subject of subjects) {
-    const { piece } = subject;
-    if (!piece) {
-      others.push(subject);
-      continue;
-    }
-    const before = pieces.get(piece.number);
-    if (!before) pieces.set(piece.number, { ...subject });
+    const { piece, fact, loan = "" } = subject;
+    const key = piece?.number ?? (fact ? `${fact.id} ${loan}` : subject);
+    const before = whole.get(key);
+    if (!before) whole.set(key, { ...subject });
     else {
       before.units += subject.units;
       if (subject.miles) before.miles = new Decimal(before.miles ?? 0).plus(subject.miles).toString();
     }
   }
-  return [...pieces.values(), ...others];
+  return [...whole.values()].sort((a, b) => Number(a.piece === null) - Number(b.piece === null));
 }
 
 /** What a mean is of: single things, of lives only those of sold pieces. */

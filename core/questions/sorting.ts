@@ -16,17 +16,19 @@ const COMPARED = / (?:faster|slower|quicker|sooner|better|worse)$|\blonger to se
 
 const isNamed = ({ senses }: Mark): boolean => (senses.thing ?? senses.own[0]) !== undefined;
 
-/** "Oak or walnut or pine, best": behind all that stands beside "or". */
-function isRankBehind(marks: readonly Mark[], at: number): boolean {
+/** "Oak or walnut, best", "what sells quickest, chairs or dressers": behind or before all that stands beside "or". */
+function isRankOf(marks: readonly Mark[], at: number): boolean {
   const { senses } = marks[at]!;
   const or = marks.findIndex((mark) => mark.senses.flags.has("or"));
-  return (
-    senses.order !== undefined &&
-    or > 0 &&
-    or < at &&
-    [or - 1, or + 1].every((place) => marks[place] && isNamed(marks[place])) &&
-    marks.slice(at + 1).every((mark) => mark.period !== undefined || mark.senses.flags.has("filler"))
-  );
+  if (senses.order === undefined || or <= 0) return false;
+  const isIdle = (mark: Mark): boolean => mark.period !== undefined || mark.senses.flags.has("filler");
+  const isBeside = [or - 1, or + 1].every((place) => marks[place] && isNamed(marks[place]));
+  const isBefore =
+    at < or &&
+    /^(?:what|whats|who|whos)$/.test(firstOf(marks)) &&
+    marks.slice(at + 1, or - 1).every(isIdle) &&
+    marks.slice(or + 2).every(isIdle);
+  return isBeside && (isBefore || (or < at && marks.slice(at + 1).every(isIdle)));
 }
 
 /** Whether a word asks to compare; "more than 50" holds against an amount, "which oak or pine pieces" asks for either. */
@@ -58,7 +60,7 @@ export function partsOf(said: readonly Mark[]): Parts {
     besideAt: [],
     orAt: [],
     andAt: [],
-    comparing: marks.some((_, at) => isComparing(marks, at) || isRankBehind(marks, at)),
+    comparing: marks.some((_, at) => isComparing(marks, at) || isRankOf(marks, at)),
     mine: null,
     eachItem: false,
     perMile: null,

@@ -4,6 +4,7 @@ import {
   dayOfMonthAt,
   daySpan,
   digitsAt,
+  holidayAt,
   mondayOf,
   monthAt,
   monthSpan,
@@ -193,9 +194,18 @@ function agoAt(words: readonly string[], at: number, today: Day): Span | null {
   const unit = UNITS[words[at + 1] ?? ""];
   if (count === undefined || !unit || words[at + 2] !== "ago") return null;
   if (unit === "month" && count > 0) return monthSpan(addMonths(monthOf(today), -count), 3);
-  if (unit === "day" || unit === "week")
-    return daySpan(addDays(today, -count * (unit === "week" ? 7 : 1)), 3);
-  return null;
+  if (unit !== "day" && unit !== "week") return null;
+  const day = addDays(today, -count * (unit === "week" ? 7 : 1));
+  // "Sold two weeks ago" is of that week, "since two weeks ago" of its day.
+  const isEdge = /^(?:since|from|to|until|till|before|after|through)$/.test(words[at - 1] ?? "");
+  if (unit === "day" || isEdge) return daySpan(day, 3);
+  const monday = mondayOf(day);
+  return {
+    from: monday,
+    to: addDays(monday, 6),
+    name: `${count} week${count === 1 ? "" : "s"} ago`,
+    words: 3,
+  };
 }
 
 const DAY_WORDS: Readonly<Record<string, number>> = { today: 0, yesterday: 1, yday: 1, tonight: 0 };
@@ -235,6 +245,7 @@ export function spanAt(words: readonly string[], at: number, today: Day): Span |
     quarterAt(words, at, today) ??
     seasonAt(words, at, today) ??
     weekdayAt(words, at, today) ??
+    holidayAt(words, at, today) ??
     monthAt(words, at, today) ??
     dayOfMonthAt(words, at, today);
   if (found) return found;

@@ -10,6 +10,65 @@ const isOfPercent = (mark: Mark): boolean => has(mark, "comeDown", "reached", "f
 /** The turns of words that tell how a figure is wanted. */
 export const FIGURE_TURNS: readonly Turn[] = [
   {
+    // "How much of october's money was card": of what came in
+    of: /^money$/,
+    when: ({ marks, before }) =>
+      (before?.period !== undefined || /(?:^| )(?:my|our|the)$/.test(before?.text ?? "")) &&
+      marks.some(({ text }, at) => /^how much\b/.test(text) && /^of\b/.test(marks[at + 1]?.text ?? "")) &&
+      marks.some(({ senses }) => senses.thing?.method !== undefined),
+    as: { cues: ["revenue"] },
+  },
+  {
+    // "This time last month" is no whole month.
+    of: /^time$/,
+    when: ({ before, next }) =>
+      /\b(?:this|same|that)$/.test(before?.text ?? "") && next?.period !== undefined,
+    as: { unknown: true },
+  },
+  {
+    // "The biggest payment i made"
+    of: /^payments?$/,
+    when: ({ marks, before, at }) =>
+      before?.senses.order !== undefined && /^(?:i|we|ive|weve|that i)\b/.test(marks[at + 1]?.text ?? ""),
+    as: { cues: ["loanPaid"] },
+  },
+  {
+    // "The piece i have the most money in": by what is in it
+    of: /^money$/,
+    when: ({ marks, at, before, next }) =>
+      before?.senses.order !== undefined &&
+      /^(?:in|into|in it)$/.test(next?.text ?? "") &&
+      at === marks.length - 2,
+    as: { cues: ["cost"] },
+  },
+  {
+    // "What did i lose to fees": what went for them
+    of: /^(?:lose|lost|losing|loss|eaten|ate|eat)(?: to| in)?$/,
+    when: ({ marks }) => marks.some((mark) => has(mark, "fees")),
+    as: { cues: ["spent"] },
+  },
+  {
+    // "How many did i wrap up": done, where "wrap up of june" sums it up
+    of: /^wrap(?:ped)? up$/,
+    when: ({ before, marks }) =>
+      /\b(?:i|we|dad|mom)$/.test(before?.text ?? "") || marks.some((mark) => has(mark, "howMany")),
+    as: { cues: ["finished"] },
+  },
+  {
+    // "No gas, no storage, what else did i spend"
+    of: /^else$/,
+    when: ({ marks, before }) =>
+      /\b(?:what|whats|anything|much)$/.test(before?.text ?? "") &&
+      marks.some(({ senses }) => senses.flags.has("negation")),
+    as: { flags: ["filler"] },
+  },
+  {
+    // "Margin on the trunk in dollars"
+    of: /^(?:profit )?margins?$/,
+    when: ({ marks }) => marks.some(({ text }) => /^in (?:dollars|money|usd)$/.test(text)),
+    as: { cues: ["earn"] },
+  },
+  {
     // "How much do i come down on average, percent": told in percent anyway
     of: /^(?:(?:in )?(?:percent|percentage|pct)|percent wise)$/,
     when: ({ marks }) => marks.some(isOfPercent),

@@ -236,8 +236,8 @@ function isOfMonths({ from, to }: Period, today: Day): boolean {
 function timeOf({ from, to }: Period, about: About, today: Day): { month?: Month; year?: string } | null {
   if (from === null || to === null) return null;
   const month = monthOf(from);
-  const isMonth =
-    from.endsWith("-01") && monthOf(to) === month && (to === lastDayOf(month) || about !== "tax");
+  const isRunning = about !== "tax" && to === today;
+  const isMonth = from.endsWith("-01") && monthOf(to) === month && (to === lastDayOf(month) || isRunning);
   if (isMonth) return { month };
   if (
     from.endsWith("-01-01") &&

@@ -79,7 +79,7 @@ export function isSalePrice(reading: Reading): boolean {
 /** "whose deposits", "who owes me", "how do buyers pay": a row for each of them. */
 export function byWhom({ f, measure }: Reading): Grouping | null {
   const isOfBuyers = measure === "deposits" || measure === "owed";
-  if (f.has("payWays")) return "method";
+  if (f.has("payWays") || (measure === "count" && f.asksWay)) return "method";
   // "Who bought how many"
   if (measure === "count" && f.has("who") && f.has("howMany") && f.has("bought", "took") && !f.order)
     return "buyer";

@@ -1,4 +1,12 @@
+import { ways } from "./ways.ts";
 import { BUYERS_PAID, MONEY_GOES } from "./whole.ts";
+
+/** What has not been done to a piece, or not yet, but for the deed. */
+const NOT_YET = [
+  "|that|which|but|and|i|we|that i|that we|still|thats|it",
+  "hasnt|havent|has not|have not|hasnt been|havent been|never|never got|never been|not been|aint been",
+] as const;
+const HAVENT_I = "havent i|havent we|have i not|have we not|have i never";
 
 /**
  * What the words of a question point at. A cue is no measure yet: "sold" may be counted, asked the day of or only
@@ -8,6 +16,15 @@ export const CUES = {
   traded: ["traded", "trade", "trades", "swapped", "swap", "swaps", "traded in", "traded away", "bartered"],
   /** What came out of it. */
   earn: [
+    ...ways("at|for", "a loss"),
+    "pocket",
+    "pocketing",
+    "dollar margin",
+    "margin in dollars",
+    "better off",
+    "better off am i for",
+    "better off am i from",
+    "better off for",
     "pays off better",
     "pay off better",
     "pays off best",
@@ -445,7 +462,26 @@ export const CUES = {
     "flew",
     "move",
   ],
-  gone: ["go", "went", "goes", "gone", "left the garage", "left the shop", "no longer here", "out of here"],
+  gone: [
+    "leave",
+    "leaves",
+    "went out the door",
+    "go out the door",
+    "walk out the door",
+    "out the door",
+    "left the house",
+    "leave the garage",
+    "leave the shop",
+    "leave the house",
+    "go",
+    "went",
+    "goes",
+    "gone",
+    "left the garage",
+    "left the shop",
+    "no longer here",
+    "out of here",
+  ],
   took: [
     "ended up with",
     "end up with",
@@ -725,6 +761,8 @@ export const CUES = {
     "cost wise",
   ],
   spent: [
+    ...ways("left|leave|leaves|out of", "my|our", "pocket|wallet|purse|account"),
+    ...ways("went|gone|going|goes|go", "out the door"),
     "burned",
     "burnt",
     "filled up",
@@ -1517,6 +1555,25 @@ export const CUES = {
     "should i sell it for",
   ],
   todo: [
+    ...ways(
+      "could use|needs|need|due for|ready for|deserves|deserve|wants|calls for|would benefit from|in need of",
+      "|a|its",
+      "price drop|price cut|markdown|lower price|repricing|price reduction|price change",
+    ),
+    ...ways(
+      "needs|need|should|ought|has|have|want|wants",
+      "to",
+      "come down in price|drop in price|be marked down|get cheaper|be cheaper|be repriced|be reduced|be dropped in price",
+    ),
+    ...ways(
+      "worth",
+      "finishing|fixing|fixing up|working on|listing|starting|doing|doing next|working on next|finishing first|finishing next|starting on",
+    ),
+    ...ways(
+      "|whats the|wheres the|where is the",
+      "quickest|fastest|easiest",
+      "money|cash|buck|dollar|payoff now",
+    ),
     "plan",
     "todays plan",
     "plan for today",
@@ -1846,6 +1903,11 @@ export const CUES = {
     "returned to buyers",
   ],
   depositsKept: [
+    ...ways(
+      "keep|kept|get to keep|got to keep|hang on to",
+      "any|the|a|some|that",
+      "deposit|deposits|deposit money",
+    ),
     "kept deposits",
     "deposits kept",
     "deposits i kept",
@@ -1988,6 +2050,9 @@ export const CUES = {
     "started but unfinished",
   ],
   unfinished: [
+    ...ways(...NOT_YET, "finished|completed|fixed|fixed up|refinished", "|yet"),
+    ...ways(HAVENT_I, "finished|completed|fixed", "|yet"),
+    ...ways("waiting|still waiting|left|yet", "to be", "finished|fixed|fixed up|completed|refinished"),
     "not fixed",
     "still not fixed",
     "not fixed yet",
@@ -2057,6 +2122,9 @@ export const CUES = {
     "out there",
   ],
   unsold: [
+    ...ways(...NOT_YET, "sold|moved|found a buyer", "|yet"),
+    ...ways("that|which|but|and", "didnt|did not|wont|doesnt", "sell|move"),
+    ...ways(HAVENT_I, "sold|moved|flipped", "|yet"),
     "percent unsold",
     "havent i sold",
     "have i not sold yet",
@@ -2236,6 +2304,14 @@ export const CUES = {
     "worth of my inventory",
   ],
   asking: [
+    "what if everything sold at asking",
+    ...ways(
+      "what",
+      "would|will",
+      "it all|everything|all of it|they all",
+      "bring|bring in|fetch|sell for|go for|make",
+      "at list|at asking|at list price|at asking price|at the asking price|at full price",
+    ),
     "total asking",
     "if it all sells",
     "if everything sells",
@@ -2330,6 +2406,7 @@ export const CUES = {
   /** Whether there ever was one. */
   hadDeposit: ["have a deposit on it", "had a deposit on it", "ever have a deposit", "ever had a deposit"],
   held: [
+    ...ways("someone|somebody|anyone|anybody", "holding|hold"),
     "taken",
     "on hold",
     "held",
@@ -2350,6 +2427,9 @@ export const CUES = {
     "pending",
   ],
   unlisted: [
+    ...ways(...NOT_YET, "listed|posted|advertised|put up|put up for sale|gone up", "|yet"),
+    ...ways(HAVENT_I, "listed|posted|put up", "|yet"),
+    ...ways("waiting|still waiting|ready|left|yet", "to go up|to be put up|to be listed|to be posted"),
     "without being listed",
     "without listing it",
     "without having been listed",
@@ -2427,6 +2507,9 @@ export const CUES = {
   ],
   /** Nothing done to it yet. */
   unstarted: [
+    ...ways(...NOT_YET, "started|touched|begun|worked on", "|yet"),
+    ...ways(HAVENT_I, "started|touched|begun|worked on", "|yet"),
+    ...ways("waiting|still waiting|left|yet", "to be", "started|worked on|touched"),
     "unstarted",
     "not started",
     "not started yet",
@@ -2719,6 +2802,11 @@ export const CUES = {
     "worth the time",
   ],
   reached: [
+    ...ways(
+      "what|how much|how many|which",
+      "percent|percentage|share|pct|part",
+      "of list|of asking|of the list price|of the asking price|of my asking price|of my list price|of list price|of asking price|of what i ask|of what i asked|of what i list for",
+    ),
     "percent of list price",
     "percent of the list price",
     "percent of my list price",
@@ -2887,6 +2975,20 @@ export const CUES = {
     "lowest offer to take",
   ],
   comeDown: [
+    ...ways(
+      "people|buyers|folks|customers|they",
+      "talk me|haggle me|beat me|knock me|bargain me|talk us",
+      "down",
+    ),
+    ...ways(
+      "|get|got|getting|gets",
+      "talk me|talked me|talk us|haggle me|haggled me|beat me|knock me|bargain me|talking me|haggling me|talked|haggled|bargained|knocked|beaten|beat",
+      "down",
+    ),
+    ...ways(
+      "less than|lower than",
+      "asking|i asked|i was asking|list|list price|i listed it for|i listed it at|the asking price|the list price|i wanted|my asking price",
+    ),
     "markdown",
     "markdowns",
     "haggle",
@@ -3098,6 +3200,7 @@ export const CUES = {
   ],
   /** What came out of it is below nothing. */
   loss: [
+    ...ways("at|for", "a loss"),
     "lose",
     "losing",
     "lost",
@@ -3192,6 +3295,15 @@ export const CUES = {
     "enumerate",
   ],
   notes: [
+    "write down",
+    "jot down",
+    "note down",
+    "happen",
+    "happens",
+    "did i write",
+    "did i write down",
+    "did i enter",
+    "i wrote",
     "notes",
     "notes did i make",
     "notes did i write",
@@ -3428,6 +3540,12 @@ export const CUES = {
     "how do i usually get paid",
   ],
   howPaid: [
+    ...ways(
+      "how did",
+      "people|he|she|they|the buyer|buyers|the buyers|everybody|everyone",
+      "pay",
+      "|for it|me|for them",
+    ),
     "how did people pay",
     "how do people pay",
     "how did buyers pay",
@@ -3452,6 +3570,7 @@ export const CUES = {
     "what kind of payment",
   ],
   had: [
+    "around here",
     "had",
     "have i had",
     "ive had",

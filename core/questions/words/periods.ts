@@ -25,6 +25,36 @@ export const SEASONS: Readonly<Record<string, number>> = {
   winter: 12,
 };
 
+/** Days that come every year: on a day of a month, or on so many a weekday of it (the last where that is 5). */
+export const HOLIDAYS: Readonly<
+  Record<string, { month: number; day: number } | { month: number; weekday: number; nth: number }>
+> = {
+  "new years": { month: 1, day: 1 },
+  "new years day": { month: 1, day: 1 },
+  "valentines day": { month: 2, day: 14 },
+  valentines: { month: 2, day: 14 },
+  "st patricks day": { month: 3, day: 17 },
+  "mothers day": { month: 5, weekday: 0, nth: 2 },
+  "memorial day": { month: 5, weekday: 1, nth: 5 },
+  "fathers day": { month: 6, weekday: 0, nth: 3 },
+  juneteenth: { month: 6, day: 19 },
+  "fourth of july": { month: 7, day: 4 },
+  "the fourth of july": { month: 7, day: 4 },
+  "the 4th of july": { month: 7, day: 4 },
+  "4th of july": { month: 7, day: 4 },
+  "independence day": { month: 7, day: 4 },
+  "labor day": { month: 9, weekday: 1, nth: 1 },
+  "labour day": { month: 9, weekday: 1, nth: 1 },
+  halloween: { month: 10, day: 31 },
+  "veterans day": { month: 11, day: 11 },
+  thanksgiving: { month: 11, weekday: 4, nth: 4 },
+  "thanksgiving day": { month: 11, weekday: 4, nth: 4 },
+  "christmas eve": { month: 12, day: 24 },
+  christmas: { month: 12, day: 25 },
+  "christmas day": { month: 12, day: 25 },
+  xmas: { month: 12, day: 25 },
+  "new years eve": { month: 12, day: 31 },
+};
 const SMALL_MAX = 12;
 
 export const SMALL_NUMBERS: Readonly<Record<string, number>> = Object.fromEntries(

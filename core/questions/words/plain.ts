@@ -1,3 +1,4 @@
+import { ways } from "./ways.ts";
 import { BUYERS_PAID, MONEY_GOES } from "./whole.ts";
 
 /**
@@ -400,6 +401,10 @@ export const NEGATIONS: readonly string[] = [
 
 /** Puts one thing beside another. */
 export const COMPARISONS: readonly string[] = [
+  ...ways(
+    "stack up|stacks up|stacked up|hold up|holds up|held up|measure up|measures up|size up|shape up",
+    "to|against|with|next to|beside",
+  ),
   "versus",
   "vs",
   "v",
@@ -427,6 +432,12 @@ export const COMPARISONS: readonly string[] = [
   "and not just",
 ];
 export const THAN: readonly string[] = [
+  ...ways("costing|costs|cost|worth|making|makes|bringing in|earning", "more|less", "than"),
+  "pricier than",
+  "cheaper than",
+  "larger than",
+  "busier than",
+  "slower than",
   "than",
   "beat",
   "beats",
@@ -994,6 +1005,7 @@ export const ORDERS: Readonly<
     "highest priced",
     "highest selling",
     "oldest",
+    "stalest",
     "biggest chunk",
     "biggest single",
     "single biggest",

@@ -21,6 +21,28 @@ export const REWRITES: readonly (readonly [from: RegExp, to: string])[] = [
   ],
   // "Count em for me": how many
   [/^(.+?),? count (?:em|them|those|it)(?: up)?(?: for me)?[.?! ]*$/, "how many $1"],
+  [
+    /^(?:so )?how (?:much longer|many more (?:months|payments|years)) (?:do i have |have i got |is there )?(?:on|for|with|of) (.+?)[.?! ]*$/,
+    "how long until $1 is gone",
+  ],
+  [
+    /^(?:does|do|did|has) (?:anyone|anybody|any buyers?|people) (?:keep |ever )?com(?:e|es|ing) back(?: for more)?[.?! ]*$/,
+    "list buyers over 1 pieces",
+  ],
+  [/^(?:so )?who (?:took|takes|carried|hauled) (.+?) home[.?! ]*$/, "who took home $1"],
+  // "Money in, august": what came in
+  [
+    /(?<=^|\b(?:total|much|whats|what was|my|all|so) )(?:money|cash) in(?=,| for | this | last | per | by |[.?! ]*$)/,
+    "brought in",
+  ],
+  [
+    /^(?:so )?(?:were|wher|whre|wear) (?=(?:did|do|does|have|is|are|was|s)\b)(?!(?:did|do|does|have|is|are|was) (?:i|we) (?:not|ever)\b)/,
+    "where ",
+  ],
+  [
+    /(?<=^|\b(?:total|much|whats|what was|my|all|so) )(?:money|cash) out(?=,| for | this | last | per | by |[.?! ]*$)/,
+    "spent",
+  ],
   // "Paid anything on the loan this month", "tall bookcase gone yet"
   [
     /^(paid|sold|bought|listed|finished|spent|made|sent|drove|worked|started|returned) (anything|any|something)\b/,
@@ -56,16 +78,6 @@ export const REWRITES: readonly (readonly [from: RegExp, to: string])[] = [
     /\b(?:is it|would it be) (?:better|best|smarter) to (?:pay|pay off|clear|kill) (?:off )?(?:the |my )?\w+(?: loan)? (?:off )?first\b/,
     "which loan should i pay first",
   ],
-  [/\b(since|before|until|till|by|on|after|from|to|through|around) (?:the )?halloween\b/, "$1 october 31"],
-  [
-    /\b(since|before|until|till|by|on|after|from|to|through|around) christmas(?: day)?\b(?! (?:eve|tree|light|decor))/,
-    "$1 december 25",
-  ],
-  [
-    /\b(since|before|until|till|by|on|after|from|to|through|around) (?:the )?(?:new years(?: day)?)\b(?! eve)/,
-    "$1 january 1",
-  ],
-  [/\b(?:the )?(?:fourth|4th) of july\b|\bindependence day\b/, "july 4"],
   [/^tally (?:up )?(?!of\b)/, "total "],
   [/\b(?:have|did) (?:i|we) (?:had|have|get|got) any (returns|refunds)\b/, "were there any $1"],
   [
@@ -87,6 +99,19 @@ export const REWRITES: readonly (readonly [from: RegExp, to: string])[] = [
     "",
   ],
   [/\b(best|worst|slowest|busiest|biggest|top) (month|week|year|day|quarter) to date\b/, "$1 $2 so far"],
+  [
+    /^(?:so )?(?:whos |who is |who was |who are )?(?:my |the |our )?(?:biggest|top|best|highest) spenders?[.?! ]*/,
+    "which buyer spent the most ",
+  ],
+  [
+    /^(months|weeks|days|kinds|sources|buyers|places) (?:that|which|where|who|with) (?=(?:i|we|ive|weve|make|made|makes|sell|sold|lose|lost|bring|brought|cost|bought|paid|spent)\b)/,
+    "which $1 ",
+  ],
+  [/\bhow much longer (?=(?:until|till|til|before)\b)/, "how long "],
+  [
+    /^if (.{2,30}?) (?:goes|sells|sold|go|sell|went) (?:for|at) (\$?\d[\d.,]*|list|list price|asking|asking price),? (?:so |then )?(?:what|how much) (?:do|would|will|did|could) (?:i|we) (?:make|clear|get|net|pocket|earn)(?: on it| off it| from it)?[.?! ]*$/,
+    "how much would i make on $1 at $2",
+  ],
   [/^who (?:all )?bought what[.?! ]*$/, "list sales"],
   [
     /\bfirst half (vs|versus|against|or|and|compared to) (?:the )?second half of (\w+)/,

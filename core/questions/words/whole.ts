@@ -27,4 +27,13 @@ export const BUYERS_PAID = [
   "each customer paid",
   "every buyer paid",
   "each buyer brought in",
+  "who paid me",
+  "who all paid me",
+  "who has paid me",
+  "whos paid me",
+  "who all has paid me",
+  "who paid me what",
+  "who paid what",
+  "who paid me how much",
+  "who paid how much",
 ] as const;
