@@ -51,7 +51,7 @@ function answerUnlisted({ books, today }: Asked): Answer {
   if (pieces.length === 0) {
     return reply([
       "Nothing finished is waiting to be listed.",
-      earlyLine(books),
+      ...earlyLines(books),
       'A note finishes one: "finished dresser"',
     ]);
   }
@@ -66,8 +66,19 @@ function answerUnlisted({ books, today }: Asked): Answer {
   ]);
 }
 
+const EARLY_LINES_MAX = 7;
+
 /** Where none is waiting: those that are not up either, since they are not finished. */
-function earlyLine(books: Books): string | null {
+function earlyLines(books: Books): string[] {
   const early = [...books.pieces.values()].filter((piece) => /^(?:bought|started)$/.test(statusOf(piece)));
-  return early.length === 0 ? null : `${early.length} not listed either: not finished yet`;
+  if (early.length === 0) return [];
+  return [
+    `${early.length} not listed either: not finished yet`,
+    ...fitted(
+      early,
+      EARLY_LINES_MAX,
+      (piece) => `  ${pieceLabel(piece)}`,
+      (left) => `  and ${left.length} more`,
+    ),
+  ];
 }

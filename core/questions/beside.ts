@@ -132,5 +132,8 @@ export function endsHere({ marks, at }: Beside): boolean {
 
 /** "Which lamp made more": nothing stands beside what is asked of. */
 export function isOfOne(beside: Beside): boolean {
-  return /^(?:which|who)$/.test(beside.first) && endsHere(beside) && !beside.marks.some(isJoining);
+  // "Which loan have i paid more interest on"
+  const isFigure = (beside.next?.senses.cues.length ?? 0) > 0;
+  const isEnd = endsHere(beside) || (isFigure && endsHere({ ...beside, at: beside.at + 1 }));
+  return /^(?:which|who)$/.test(beside.first) && isEnd && !beside.marks.some(isJoining);
 }

@@ -114,6 +114,9 @@ export function featuresOf(parts: Parts): Features {
         cue === "money" ||
         places.every((at) => parts.marks[at]!.senses.flags.has("generic")),
     ),
+    everyone: /\b(?:everyone|everybody|they all|all (?:of )?(?:them|my buyers|the buyers))\b/.test(
+      parts.said,
+    ),
     moneyWise:
       parts.cues.size > 0 &&
       [...parts.cues.values()].flat().every((at) => parts.marks[at]!.text === "money wise"),
@@ -143,6 +146,9 @@ export function featuresOf(parts: Parts): Features {
     fixes: /\b(?:fix|refinish|restor|redo|repair)/.test(parts.said),
     payingOut: /\b(?:i|we) (?:pay|paid|spend|spent)\b|\b(?:paid for|spent on|spend on)\b/.test(parts.said),
     settles:
+      /^(?:has|have|did) (?:everyone|everybody|they all|all (?:of )?(?:them|my buyers|the buyers)) (?:paid|pay)\b/.test(
+        parts.said,
+      ) ||
       /^(?:has|have) .*\bpaid(?: me| us)?(?: up| in full| everything| all of it| fully| off| yet)*$/.test(
         parts.said,
       ) ||
@@ -185,7 +191,9 @@ function hasView({ from, to, name }: Period): boolean {
 export function isYesNo(parts: Parts, f: Features): boolean {
   if (!parts.yesNo || f.has("howMany", "which", "when", "where", "who", "howLong") || ordersRows(parts))
     return false;
-  return !asksFigure(parts);
+  // "Do chairs take long to sell" asks how long.
+  const isOfTime = f.has("daysToSell") && !f.limit && !f.beside && parts.besideAt.length === 0;
+  return !asksFigure(parts) && !isOfTime;
 }
 
 /** A group right behind "how many". */

@@ -101,6 +101,17 @@ const TURNS: readonly Turn[] = [
         (mark) =>
           owns(mark, "person") ||
           /\b(?:fix|refinish|restor)/.test(mark.text) ||
+          has(
+            mark,
+            "daysToSell",
+            "takes",
+            "hourly",
+            "reached",
+            "comeDown",
+            "daysListed",
+            "tiedUp",
+            "average",
+          ) ||
           has(mark, "have", "unsold", "sold", "earn", "net", "revenue", "soldFor", "listed", "asking"),
       ),
     as: { flags: ["generic"] },
@@ -269,6 +280,9 @@ const TURNS: readonly Turn[] = [
       if (!isIncome(beside.mark) || !isMade(beside)) return false;
       const { marks, at, before } = beside;
       const lead = ARTICLE.test(before?.text ?? "") ? marks[at - 2] : before;
+      // "June all in, tips and workshops and everything"
+      const isWhole = marks.some((mark) => /^all (?:in|told)$/.test(mark.text) || has(mark, "everything"));
+      if (isWhole && !/^(?:from|on|in|off|made on|made from|made off)$/.test(lead?.text ?? "")) return true;
       if (TAKING.test(lead?.text ?? "") || isTakenIn(beside)) return true;
       const other = before?.senses.flags.has("and") ? marks[at - 2] : undefined;
       return other !== undefined && (has(other, "everything") || TAKING.test(marks[at - 3]?.text ?? ""));

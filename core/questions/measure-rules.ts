@@ -70,8 +70,7 @@ export const RULES: readonly Rule[] = [
         !f.acting &&
         !f.has("who", "sold", "sale", "earn", "howPaid") &&
         !f.groups("buyer")) ||
-      ((f.order || f.by || f.limit) &&
-        f.groups("source") &&
+      (f.groups("source") &&
         f.has("paid", "spent") &&
         !f.supply &&
         !f.has("earn", "net", "revenue", "withoutBuying", "overhead")) ||
@@ -104,7 +103,7 @@ export const RULES: readonly Rule[] = [
         (f.order && (f.generic || f.groups("piece", "kind"))) ||
         (f.by && f.groups("kind", "source", "person", "place")) ||
         (f.average && !f.groups("day", "week", "month", "quarter", "year") && !f.period) ||
-        (f.generic && f.has("sold", "unsold") && !f.period)) &&
+        (f.generic && (f.has("sold", "unsold") || f.source) && !f.period)) &&
       !f.supply &&
       !f.has("howMany", "earn", "spent", "overhead"),
     takes: [

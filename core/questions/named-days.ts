@@ -95,6 +95,9 @@ export function monthAt(words: readonly string[], at: number, today: Day): Span 
     const of = words[at + 1] === "of" ? 1 : 0;
     const year = yearAt(words, at + 1 + of);
     if (year !== null) return monthSpan(`${year}-${pad(month)}`, 2 + of);
+    // "October last year"
+    if (words[at + 1 + of] === "last" && words[at + 2 + of] === "year")
+      return monthSpan(`${Number(today.slice(0, 4)) - 1}-${pad(month)}`, 3 + of);
     return { ...monthSpan(latestMonth(month, today), 1), loose: { month } };
   }
   const day = dayNumber(words[at]);

@@ -97,11 +97,8 @@ function filterOf(reading: Reading, { limit, cents, at, unit, words }: Limited, 
   const behind = parts.marks.findIndex(
     ({ senses, text }, next) => next >= at + words && !senses.link && text !== "of",
   );
-  if (
-    behind <= at + words + 1 &&
-    /^(?:profit|gain)$/.test(parts.marks[behind]?.text ?? "") &&
-    measure !== "profit"
-  ) {
+  if (behind <= at + words + 1 && /^(?:profit|gain)$/.test(parts.marks[behind]?.text ?? "")) {
+    if (measure === "profit") return { dimension: limit, values };
     used.push(behind);
     return { dimension: limit, values, of: "profit" };
   }

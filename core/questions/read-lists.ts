@@ -138,7 +138,7 @@ function isEvent(parts: Parts, f: Features): boolean {
     f.has("lent") ||
     // "What was listed in november" tells what was done, "at the end of november" how it stood.
     (f.has("listed") &&
-      /\b(?:was|were|got)\b/.test(parts.said) &&
+      /\b(?:was|were|got|went)\b/.test(parts.said) &&
       parts.periods.some(({ period }) => !period.moment)) ||
     (f.has("last", "first", "ageOf") && f.has("listed")) ||
     parts.marks.some(({ text }) => text === "been listed") ||

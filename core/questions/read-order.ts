@@ -71,8 +71,8 @@ const IMPLIED: readonly (readonly [when: (reading: Reading) => boolean, of: Grou
   [({ f }) => f.has("who"), "buyer"],
   // "What do i sell the most of"
   [({ parts, measure }) => measure === "count" && /\b(?:most|least) of\b/.test(parts.said), "kind"],
-  // "Which place do i sell more on"
-  [({ f }) => f.has("where") && f.has("sold") && !f.has("bought", "got"), "place"],
+  // "Which place do i sell more on", "where do i list most"
+  [({ f }) => f.has("where") && f.has("sold", "listed") && !f.has("bought", "got"), "place"],
   [({ f }) => f.has("where"), "source"],
   [({ f }) => f.has("when"), "month"],
   // "June july august, which was best"

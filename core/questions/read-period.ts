@@ -13,7 +13,7 @@ const DONE = { bought: "bought on", finished: "finished on", listed: "listed on"
 export function doneIn(reading: Reading): { filter: Filter; at: number } | null {
   const { parts, measure, counted, f } = reading;
   // "Who bought in august": they, and not we.
-  if (f.acting || f.whom === "buyer") return null;
+  if (f.acting || f.whom === "buyer" || (f.groups("buyer") && f.has("bought"))) return null;
   const [said, more] = parts.periods;
   if (!said || more || measure === "price" || measure === "cost") return null;
   if (isState(counted) || measures[measure].stock) {

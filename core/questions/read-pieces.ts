@@ -162,7 +162,7 @@ function readYesNo(parts: Parts, f: Features, desk: Desk): PieceQuestion | Refus
   const isPast = standing?.cue === "listed" && /^(?:was|were|did|had)$/.test(parts.first);
   const state = isPast ? WAS_LISTED : standing;
   // "What did i refund on #16" is no yes or no.
-  const isOpen = state?.cue === "returned" && /^(?:what|how)$/.test(parts.first);
+  const isOpen = /^(?:returned|deposits)$/.test(state?.cue ?? "") && /^(?:what|how)$/.test(parts.first);
   if (!state || f.told || isOpen || !(parts.yesNo || f.number || isAny)) return null;
   const found = narrowed(parts, "profit", desk);
   if ("kind" in found) return found;

@@ -37,7 +37,11 @@ export function stateAsked(parts: Parts, f: Features): State | undefined {
   const found =
     piecesShown(parts, f) ??
     STATES.find(
-      ([cue]) => f.has(cue) && !(cue === "owed" && f.piece && /\bowed (?:on|for)\b/.test(parts.said)),
+      ([cue]) =>
+        f.has(cue) &&
+        !(cue === "owed" && f.piece && /\bowed (?:on|for)\b/.test(parts.said)) &&
+        // "What am i owed" asks for the sum.
+        !(cue === "owed" && /\b(?:am i|are we|im)(?: \w+)? owed\b|\bmoney\b/.test(parts.said)),
     ) ??
     placed(parts, f) ??
     stands(parts, f);

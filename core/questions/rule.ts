@@ -66,6 +66,8 @@ export interface Features {
   plain: boolean;
   /** Nothing is asked but all that was made, other income in it. */
   plainNet: boolean;
+  /** "Everyone". */
+  everyone: boolean;
   /** "Moneywise" is all that is asked. */
   moneyWise: boolean;
   /** No word asks anything but "how many". */

@@ -60,7 +60,21 @@ export const OWN_RULES: readonly Rule[] = [
   {
     measure: "hourly",
     when: (f) => f.has("hourly") && !f.has("price"),
-    takes: [...MUCH, ...SALES, "hourly", "earn", "net", "minutes", "fared", "paid", "revenue", "had", "got"],
+    takes: [
+      ...MUCH,
+      ...SALES,
+      "hourly",
+      "earn",
+      "net",
+      "minutes",
+      "fared",
+      "paid",
+      "revenue",
+      "had",
+      "got",
+      "bought",
+      "took",
+    ],
   },
   {
     measure: "days to sell",
@@ -209,6 +223,7 @@ export const OWN_RULES: readonly Rule[] = [
       "loanPaid",
       "howMany",
       "howLong",
+      "gone",
       "spent",
       "notes",
       "cost",
@@ -237,6 +252,7 @@ export const OWN_RULES: readonly Rule[] = [
           !f.has("howMany", "asking", "earn", "net", "owed", "revenue", "soldFor"))),
     takes: [
       ...MUCH,
+      "where",
       "got",
       "tiedUp",
       "cost",

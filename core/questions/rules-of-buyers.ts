@@ -26,7 +26,7 @@ export const BUYER_RULES: readonly Rule[] = [
   {
     // "Has the doctor paid everything": nothing is owed any more
     measure: "owed",
-    when: (f) => f.settles && (f.buyer || f.acting),
+    when: (f) => f.settles && (f.buyer || f.acting || f.everyone),
     takes: [...MUCH, "paid", "everything", "owed", "paidUp", "payoff", "loanPaid"],
   },
   {

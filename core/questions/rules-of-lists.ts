@@ -62,6 +62,33 @@ export const LIST_RULES: readonly Rule[] = [
     list: true,
   },
   {
+    // "What kinds have i sold", "which sources have i bought from", "which kinds do i have"
+    measure: "count",
+    when: (f) =>
+      f.lists &&
+      f.groups("kind", "source", "buyer", "place") &&
+      f.has("sold", "bought", "have", "unsold", "listed") &&
+      !f.order &&
+      !f.by &&
+      !f.limit &&
+      !f.beside &&
+      !f.has(
+        "money",
+        "total",
+        "earn",
+        "net",
+        "revenue",
+        "spent",
+        "paid",
+        "cost",
+        "average",
+        "howMany",
+        "loss",
+        "fared",
+      ),
+    takes: [...MUCH, "sold", "bought", "unsold", "listed", "got"],
+  },
+  {
     // "List my buyers", "show sources"
     measure: "count",
     when: (f) => f.commands && f.bare && f.groups("buyer", "source", "place") && !f.order && !f.piece,

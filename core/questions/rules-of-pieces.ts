@@ -108,7 +108,7 @@ export const PIECE_RULES: readonly Rule[] = [
       f.has("refunds") &&
       !f.has("deposits", "loan", "when", "who", "howMany", "list", "notes", "did", "earn", "net") &&
       (f.period || f.has("money", "total") || f.by || f.order || f.piece || (f.yesNo && !f.has("returned"))),
-    takes: [...MUCH, "refunds", "returned", "given", "sold", "paid", "loanPaid"],
+    takes: [...MUCH, "refunds", "returned", "given", "sold", "paid", "loanPaid", "cost"],
   },
   {
     measure: "deposits kept",

@@ -10,7 +10,7 @@ const FEES: Own = { dimension: "category", value: "fees" };
 const TURNED: ReadonlySet<Cue> = new Set(["free", "held", "kept", "given", "scrapped", "returned"]);
 
 /** Words that are cues as well, and groups where something is put in order: "the day i sold the most". */
-const ALSO_GROUPS: ReadonlySet<Cue> = new Set(["when", "howPaid", "which", "buyerName"]);
+const ALSO_GROUPS: ReadonlySet<Cue> = new Set(["when", "howPaid", "which", "buyerName", "loan"]);
 
 /** Goes over the marks of a question and puts each where it belongs. */
 export class Sorter {
@@ -213,7 +213,10 @@ export class Sorter {
     }
     const isOrdered =
       this.marks.some(({ senses }) => senses.order) && cues.every((cue) => ALSO_GROUPS.has(cue));
-    if (flags.has("generic") || flags.has("filler") || (cues.length > 0 && !isOrdered)) return false;
+    // "Which loan have i paid the most on", but "the month i paid the most to the loan".
+    const isLoan = cues.includes("loan") && !/^(?:which|what)$/.test(this.marks[at - 1]?.text ?? "");
+    if (flags.has("generic") || flags.has("filler") || (cues.length > 0 && !isOrdered) || isLoan)
+      return false;
     this.parts.groups.push({ group, parted: false, at });
     this.#inItems = false;
     return true;

@@ -10,6 +10,52 @@ const isOfPercent = (mark: Mark): boolean => has(mark, "comeDown", "reached", "f
 /** The turns of words that tell how a figure is wanted. */
 export const FIGURE_TURNS: readonly Turn[] = [
   {
+    // "Total haul from the landlord"
+    of: /^(?:haul|take|total haul|total take)$/,
+    when: ({ marks }) => marks.some((mark) => owns(mark, "buyer")),
+    as: { cues: ["revenue"] },
+  },
+  {
+    // "Which ones did i fix up in august": what was done
+    of: /^(?:fix|fixed)(?: up)?$/,
+    when: ({ before, marks, mark }) =>
+      /\b(?:did|have) (?:i|we)$/.test(before?.text ?? "") &&
+      !marks.some((other) => other !== mark && has(other, "money", "spent")),
+    as: { cues: ["finished"] },
+  },
+  {
+    // "Busiest month for hours": by those
+    of: /^(?:the )?busiest$/,
+    when: ({ marks }) =>
+      marks.some((mark) => has(mark, "minutes", "miles", "bought", "listed", "finished", "income")),
+    as: { order: "most" },
+  },
+  {
+    // "Labor cost" is no hours.
+    of: /^labou?r$/,
+    when: ({ next }) => has(next, "cost", "spent", "money"),
+    as: { unknown: true },
+  },
+  {
+    // "Cash i handed over buying pieces": what we paid
+    of: /^(?:has |have )?handed over(?: so far)?$/,
+    when: ({ before }) => /(?:^| )(?:i|we|ive|weve)$/.test(before?.text ?? ""),
+    as: { cues: ["paid"] },
+  },
+  {
+    // "What did oak bring in, before costs": what came in
+    of: /^before (?:costs|expenses|fees|anything|tax|taxes|all costs|any costs)$/,
+    when: ({ marks }) => marks.some((mark) => has(mark, "revenue", "sale", "soldFor")),
+    as: { flags: ["filler"] },
+  },
+  {
+    // "If i did 450 a month on it"
+    of: /^(?:i )?(?:did|do|doing|went with|go with|went to|go to)$/,
+    when: ({ marks, next }) =>
+      next?.amount !== undefined && marks.some((mark) => owns(mark, "loan") || isOfLoans(mark)),
+    as: { cues: ["loanPaid"] },
+  },
+  {
     // "How much of october's money was card": of what came in
     of: /^money$/,
     when: ({ marks, before }) =>
@@ -42,10 +88,10 @@ export const FIGURE_TURNS: readonly Turn[] = [
     as: { cues: ["cost"] },
   },
   {
-    // "What did i lose to fees": what went for them
+    // "What did i lose to fees", "lost to refunds": what went for them
     of: /^(?:lose|lost|losing|loss|eaten|ate|eat)(?: to| in)?$/,
-    when: ({ marks }) => marks.some((mark) => has(mark, "fees")),
-    as: { cues: ["spent"] },
+    when: ({ marks }) => marks.some((mark) => has(mark, "fees", "refunds")),
+    as: { cues: ["cost"] },
   },
   {
     // "How many did i wrap up": done, where "wrap up of june" sums it up
@@ -103,7 +149,9 @@ export const FIGURE_TURNS: readonly Turn[] = [
       (/^(?:is|are|isnt|arent|any|anything|whats|what|which)$/.test(first) ||
         marks.some((mark) => has(mark, "howMany")) ||
         marks.slice(0, at).some(({ senses }) => senses.order !== undefined)) &&
-      !marks.some((mark) => has(mark, "daysListed", "sat")) &&
+      !marks.some((mark) =>
+        has(mark, "daysListed", "sat", "spent", "sale", "earn", "net", "revenue", "fees"),
+      ) &&
       marks.slice(at + 1).every(({ senses, period }) => period !== undefined || senses.flags.has("filler")),
     as: { cues: ["listed"] },
   },

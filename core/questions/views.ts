@@ -90,7 +90,20 @@ const VIEWS: readonly ViewRule[] = [
   {
     about: "tax",
     when: (f) => f.has("tax"),
-    takes: [...TALK, "tax", "held", "owe", "paid", "take", "when", "spent", "deposits", "loanPaid", "kept"],
+    takes: [
+      ...TALK,
+      "tax",
+      "miles",
+      "held",
+      "owe",
+      "paid",
+      "take",
+      "when",
+      "spent",
+      "deposits",
+      "loanPaid",
+      "kept",
+    ],
   },
   {
     about: "pace",

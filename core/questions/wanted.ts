@@ -70,8 +70,9 @@ export function isSalePrice(reading: Reading): boolean {
   if (measure !== "proceeds" || f.order || f.by || parts.limits.length > 0) return false;
   return (
     (f.number || isOnePiece(reading)) &&
-    f.has("soldFor", "sold") &&
-    !f.has("revenue", "paid") &&
+    (f.has("soldFor", "sold") || (f.acting && f.has("paid"))) &&
+    !f.has("revenue") &&
+    (f.acting || !f.has("paid")) &&
     parts.periods.length === 0
   );
 }
@@ -114,7 +115,10 @@ function isOfAny({ parts, measure }: Reading): boolean {
   const [only, more] = items;
   if (!only || more || yesNo || !OF_ANY.has(measure) || parts.periods.length > 0) return false;
   const { noun, plural } = only.mark.senses.thing ?? {};
-  const isOne = noun !== undefined && !plural && /(?:^| )an?$/.test(marks[only.at - 1]?.text ?? "");
+  // "What does a yard sale piece run me"
+  const isPiece = marks[only.at + 1]?.text === "piece";
+  const isOne =
+    (isPiece || (noun !== undefined && !plural)) && /(?:^| )an?$/.test(marks[only.at - 1]?.text ?? "");
   return isOne && /\b(?:do|does)\b/.test(said);
 }
 

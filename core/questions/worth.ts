@@ -206,7 +206,7 @@ function answerAsking(
   { pieces, kindOf, traits }: Extract<WorthQuestion, { kind: "ask for" }>,
 ): Answered {
   const [piece, other] = pieces;
-  if (other) return whichOne(pieces);
+  if (other && !areAlike(pieces)) return whichOne(pieces);
   const kind = piece?.name ?? kindOf;
   const history = historyFor(desk, kind, piece?.traits ?? traits);
   if (history.sales.length < SALES_MIN) return tooThin(history);
@@ -217,12 +217,19 @@ function answerAsking(
   const price = Math.max(STEP_CENTS, roundHalfUp(wanted.div(STEP_CENTS)) * STEP_CENTS);
   const asked = price > floor ? price : Math.ceil((floor + 1) / STEP_CENTS) * STEP_CENTS;
   const lines = [
-    `${piece ? `${pieceLabel(piece)}: ask` : "Ask"} about ${show(asked)} (estimate)`,
+    `${piece ? `${pieces.map(pieceLabel).join(", ")}: ask` : "Ask"} about ${show(asked)}${other ? " each" : ""} (estimate)`,
     `Sold for ${show(quantile(prices, 0.25))} to ${show(quantile(prices, 0.75))}, median ${show(quantile(prices, 0.5))}`,
     thinWords(history) ?? `Going by your ${history.sales.length} ${history.name} sold`,
     dropWords(desk, history, piece),
   ].filter((line) => line !== null);
   return { understood: true, value: amountText(asked), period: null, text: lines.join("\n") };
+}
+
+/** Of one name and the same traits: each of them would bring as much as the other. */
+function areAlike([first, ...others]: readonly Readonly<Piece>[]): boolean {
+  return others.every(
+    ({ name, traits }) => name === first?.name && traits.join(" ") === first.traits.join(" "),
+  );
 }
 
 /** When to come down, by how long such pieces take; for one that is listed longer, to what. */

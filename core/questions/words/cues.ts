@@ -117,6 +117,15 @@ export const CUES = {
   ],
   /** The same, said of a stretch of time. */
   net: [
+    "after overhead",
+    "net of overhead",
+    ...ways(
+      "after|net of|less|minus",
+      "overhead|the overhead|all costs|all expenses|my expenses|everything i spent",
+    ),
+    "in the hole",
+    "underwater",
+    "under water",
     "nets",
     "nets me",
     "netting",
@@ -180,6 +189,8 @@ export const CUES = {
   ],
   /** "How did the lamps do". */
   fared: [
+    ...ways("where|how", "do i|do we|am i|are we", "stand|at|sitting"),
+    ...ways("where", "i|we|things", "stand|are at"),
     "treat me",
     "treat us",
     "treats me",
@@ -257,8 +268,6 @@ export const CUES = {
     "shook out",
     "shakes out",
     "any good",
-    "a good month",
-    "good month",
     "bad month",
     "a bad month",
     "how bad",
@@ -357,6 +366,7 @@ export const CUES = {
   ],
   /** What one piece was sold for. */
   soldFor: [
+    ...ways("|the", "going rate|going price", "|for|of|on"),
     "has brought",
     "has it brought",
     "brought me",
@@ -663,6 +673,14 @@ export const CUES = {
   ],
   /** All that went into a piece. */
   cost: [
+    ...ways(
+      "purchase|purchase price|the purchase|the purchase price|buying it|materials|supplies|paint|the price",
+      "and all|and everything|and all that",
+    ),
+    "out of pocket",
+    "out of pocket on",
+    "out of my pocket",
+    "out of pocket for",
     "everything in on",
     "price and all",
     "all in on",
@@ -761,7 +779,7 @@ export const CUES = {
     "cost wise",
   ],
   spent: [
-    ...ways("left|leave|leaves|out of", "my|our", "pocket|wallet|purse|account"),
+    ...ways("left|leave|leaves", "my|our", "pocket|wallet|purse|account"),
     ...ways("went|gone|going|goes|go", "out the door"),
     "burned",
     "burnt",
@@ -868,6 +886,10 @@ export const CUES = {
   ],
   /** Leaves the purchase out: what `spent` does anyway. */
   withoutBuying: [
+    ...ways(
+      "not|no|without|minus|excluding|except|except for|besides|other than|aside from|apart from",
+      "furniture|the furniture|buying furniture|buying pieces|purchases|furniture purchases|piece purchases",
+    ),
     "leaving out what i paid for it",
     "leaving out what i paid for them",
     "leaving out what i paid",
@@ -1060,6 +1082,11 @@ export const CUES = {
     "sessions",
   ],
   income: [
+    ...ways(
+      "|income|money|earnings",
+      "other than|besides|aside from|apart from|outside of|outside|not from",
+      "flipping|flips|furniture|selling furniture|the flips",
+    ),
     "side gigs",
     "side jobs",
     "gigs",
@@ -1279,6 +1306,18 @@ export const CUES = {
     "waiting for the loan",
   ],
   payoff: [
+    "history",
+    "toast",
+    "out of my life",
+    "out of my hair",
+    "off my back",
+    "off my plate",
+    "behind me",
+    "done for",
+    "out from under it",
+    "done and dusted",
+    "kaput",
+    "off the books",
     "die",
     "dies",
     "dead",
@@ -1343,6 +1382,11 @@ export const CUES = {
     "does it end",
   ],
   pace: [
+    ...ways(
+      "|if i|if we|i|we|just",
+      "keep going|keep it going|keep on|keep paying|carry on|stay on",
+      "|like this|like that|at this rate|at this pace|this way|the way i am",
+    ),
     "at this pace",
     "at this rate",
     "at my pace",
@@ -1556,6 +1600,20 @@ export const CUES = {
   ],
   todo: [
     ...ways(
+      "what|which ones|which|what all|which pieces",
+      "can|could|might|do i need to|do i have to|must|shall",
+      "i|we",
+      "list|post|put up",
+      "|next|now|right now|today|first",
+    ),
+    ...ways(
+      "what|which ones|which|what all|which pieces",
+      "do i|do we",
+      "need to|have to|still need to|still have to|got to",
+      "list|post|put up|finish|start|work on",
+      "|next|now|right now|today|first|still",
+    ),
+    ...ways(
       "could use|needs|need|due for|ready for|deserves|deserve|wants|calls for|would benefit from|in need of",
       "|a|its",
       "price drop|price cut|markdown|lower price|repricing|price reduction|price change",
@@ -1735,6 +1793,9 @@ export const CUES = {
     "run down",
   ],
   tax: [
+    ...ways("|the", "mileage deduction|deduction|deductions|write off|write offs|writeoff|writeoffs"),
+    ...ways("can|could|do|will|may", "i|we", "deduct|write off|claim", "|for"),
+    "deduct",
     "tax",
     "taxes",
     "irs",
@@ -1818,6 +1879,11 @@ export const CUES = {
   ],
   /** What is not worked out, ratios and the cash in hand: no measure takes it, so that it is refused by name. */
   unasked: [
+    "minimum wage",
+    "labor cost",
+    "labor costs",
+    "cost of labor",
+    "labour cost",
     "time of day",
     "what time of day",
     "what time",
@@ -2002,6 +2068,7 @@ export const CUES = {
     "piece count",
   ],
   finished: [
+    "fixed",
     "done",
     "finished",
     "finish",
@@ -2050,6 +2117,16 @@ export const CUES = {
     "started but unfinished",
   ],
   unfinished: [
+    ...ways(
+      "left|still|yet|still left|remaining",
+      "to",
+      "fix|fix up|finish|refinish|redo|work on|do up|complete",
+    ),
+    ...ways(
+      "need|needs|has|have|ought|still need|still needs|got",
+      "to be|to get",
+      "finished|fixed|fixed up|done|refinished|completed",
+    ),
     ...ways(...NOT_YET, "finished|completed|fixed|fixed up|refinished", "|yet"),
     ...ways(HAVENT_I, "finished|completed|fixed", "|yet"),
     ...ways("waiting|still waiting|left|yet", "to be", "finished|fixed|fixed up|completed|refinished"),
@@ -2122,6 +2199,13 @@ export const CUES = {
     "out there",
   ],
   unsold: [
+    ...ways(
+      "|that|which|but|and|still|and still|but still|that still",
+      "isnt|arent|aint",
+      "sold|gone|moved",
+      "|yet",
+    ),
+    ...ways("and still|but still|that still", "hasnt|havent", "sold|gone|moved", "|yet"),
     ...ways(...NOT_YET, "sold|moved|found a buyer", "|yet"),
     ...ways("that|which|but|and", "didnt|did not|wont|doesnt", "sell|move"),
     ...ways(HAVENT_I, "sold|moved|flipped", "|yet"),
@@ -2304,6 +2388,13 @@ export const CUES = {
     "worth of my inventory",
   ],
   asking: [
+    ...ways(
+      "if",
+      "all|all of|every one of",
+      "the|my",
+      "listings|listed pieces|listed stuff|listed ones",
+      "sell|sold|go|went",
+    ),
     "what if everything sold at asking",
     ...ways(
       "what",
@@ -2376,6 +2467,11 @@ export const CUES = {
     ...["held at", "hold at", "on hold at", "held for how much", "settle on", "settled on"],
   ],
   deposits: [
+    ...ways(
+      "|of",
+      "other peoples|somebody elses|someone elses|buyers|customers|peoples",
+      "deposit money|deposits|money i hold",
+    ),
     "whose money",
     "whose cash",
     "do i owe anyone a deposit",
@@ -2427,6 +2523,12 @@ export const CUES = {
     "pending",
   ],
   unlisted: [
+    ...ways(
+      "need|needs|has|have|ought|still need|still needs|got|still has|still have",
+      "to be|to get",
+      "listed|posted|put up|up for sale",
+    ),
+    ...ways("need|needs|still needs|still need", "a listing|listing|posting|putting up"),
     ...ways(...NOT_YET, "listed|posted|advertised|put up|put up for sale|gone up", "|yet"),
     ...ways(HAVENT_I, "listed|posted|put up", "|yet"),
     ...ways("waiting|still waiting|ready|left|yet", "to go up|to be put up|to be listed|to be posted"),
@@ -2507,6 +2609,7 @@ export const CUES = {
   ],
   /** Nothing done to it yet. */
   unstarted: [
+    ...ways("need|needs|has|have|ought|still need|still needs|got", "to be|to get", "started|worked on"),
     ...ways(...NOT_YET, "started|touched|begun|worked on", "|yet"),
     ...ways(HAVENT_I, "started|touched|begun|worked on", "|yet"),
     ...ways("waiting|still waiting|left|yet", "to be", "started|worked on|touched"),
@@ -2559,6 +2662,12 @@ export const CUES = {
     "the lot of",
   ],
   owed: [
+    ...ways(
+      "|money",
+      "coming to me|coming my way|coming in from buyers|owed to us|to collect|still to collect|im owed",
+    ),
+    "into me for",
+    "still into me for",
     "owes me",
     "owe me",
     "owes",
@@ -2609,6 +2718,17 @@ export const CUES = {
     "still outstanding on",
   ],
   daysToSell: [
+    ...ways("take|takes|took|taking", "long|a long time|forever|ages|a while", "to sell|to move|to go"),
+    ...ways(
+      "before|until|till|til",
+      "things|stuff|pieces|a piece|something|one|chairs|dressers|they|it",
+      "sell|sells|move|moves|go|goes",
+    ),
+    ...ways("how long|how many days", "before|until|till|to", "sale|a sale|the sale"),
+    ...ways(
+      "how many days|how long|the days|days|the time",
+      "to sell|to move|to flip|to get sold|to sell one|to sell them",
+    ),
     "til it sold",
     "til they sold",
     "til it sells",
@@ -2762,6 +2882,16 @@ export const CUES = {
     "time listed",
   ],
   sat: [
+    "hang around",
+    "hangs around",
+    "stick around",
+    "sticks around",
+    "linger",
+    "lingers",
+    "lie around",
+    "lies around",
+    "sit around",
+    "sits around",
     "been sitting",
     "sat",
     "sit",
@@ -3054,6 +3184,7 @@ export const CUES = {
     "bargained down",
   ],
   average: [
+    ...ways("|the", "going rate|going price", "|for|of|on"),
     "averaging",
     "averages out to",
     "average out to",
@@ -3238,6 +3369,24 @@ export const CUES = {
   which: ["which", "which one", "which ones", "whichever"],
   /** All that there is to tell of a piece. */
   story: [
+    "timeline",
+    "timeline of",
+    "timeline for",
+    "whats with",
+    "the deal with",
+    "whats the deal with",
+    "full story",
+    "full story on",
+    "full story of",
+    "rundown on",
+    "rundown of",
+    "details of",
+    "details about",
+    "the skinny on",
+    "everything you have on",
+    "everything on",
+    "everything there is on",
+    "everything i have on",
     "whats the story",
     "story",
     "story of",

@@ -6,6 +6,14 @@ import { BUYERS_PAID, MONEY_GOES } from "./whole.ts";
  * refused for it.
  */
 export const FILLERS: readonly string[] = [
+  "everyone",
+  "everybody",
+  "to buyers",
+  "from buyers",
+  "to my buyers",
+  "gonna",
+  "anywhere",
+  "pretty please",
   "thrown in",
   "added in",
   "counted in",
@@ -461,6 +469,14 @@ export const AND: readonly string[] = [
 ];
 /** Asks to compare where "or" or "and" stands between two. */
 export const COMPARING: readonly string[] = [
+  "gap",
+  "the gap",
+  "whats the gap",
+  "what is the gap",
+  "whats the difference",
+  "what is the difference",
+  "the difference",
+  "the spread",
   ...THAN,
   "did i do better",
   "did we do better",
@@ -518,7 +534,7 @@ export const LINKS: Readonly<Record<string, readonly string[]>> = {
     "through",
     "within",
   ],
-  via: ["via", "paid", "paying", "using", "with", "pay", "pays"],
+  via: ["via", "paid", "paying", "using", "with", "pay", "pays", ...ways("came|comes|come|coming", "with")],
 };
 
 /** Says that rows are wanted, one for each of what follows. */
@@ -910,6 +926,8 @@ export const ORDERS: Readonly<
   Record<"best" | "worst" | "most" | "least" | "fastest" | "slowest", readonly string[]>
 > = {
   best: [
+    ...ways("|from", "best|highest|most|biggest|top", "to", "worst|lowest|least|smallest|bottom"),
+    ...ways("a|the", "banner|high point|winner|cash cow"),
     "best",
     "rank",
     "ranked",
@@ -942,6 +960,8 @@ export const ORDERS: Readonly<
     "best ever",
   ],
   worst: [
+    ...ways("|from", "worst|lowest|least|smallest|bottom", "to", "best|highest|most|biggest|top"),
+    ...ways("|a|the", "pits|dud|duds|bust|stinker|lemon|disaster|low point"),
     "biggest loser",
     "biggest losers",
     "biggest money loser",
@@ -1148,6 +1168,7 @@ export const UNIT_DAYS: Readonly<Record<string, number>> = {
   week: 7,
   wks: 7,
   months: 30,
+  month: 30,
 };
 /** Behind a number: so many of them. */
 export const COUNTABLE: ReadonlySet<string> = new Set(

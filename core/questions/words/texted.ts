@@ -1,6 +1,13 @@
 /** Words as they are thumbed, each with what it stands for; those of notes stand in the words of notes. */
 export const TEXTED: Readonly<Record<string, string>> = {
   r: "are",
+  ovr: "over",
+  undr: "under",
+  btwn: "between",
+  abv: "above",
+  moar: "more",
+  mor: "more",
+  tot: "total",
   u: "you",
   ur: "your",
   n: "and",

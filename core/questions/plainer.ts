@@ -1,0 +1,70 @@
+import { CLASSES } from "./words/classes.ts";
+
+/**
+ * A way of asking, the plainer one that it is put into, and a question with what it becomes, which is the row's test.
+ *
+ * In the pattern a word is `a|b`, `two_words` stand together, `<name>` is one of a class, `?` behind it may be missing;
+ * `x:2` is any words, two at most, `x:<number>` and `x:a|b` are those, and `$x` in the plainer one says them again.
+ * `,` may be a mark there, `,,` must be, `^` and `$` are the beginning and the end of the question; `=a|b` goes before
+ * and `!a|b` does not go before what follows, neither of them taken.
+ */
+export type WayRow = readonly [pattern: string, plainer: string, asked: string, becomes: string];
+
+const END = "[.?! ]*$";
+const MARK = "[,.;:?!]+|,? -+(?= )";
+const ANY_WORD = "[\\w#$%&/+'.-]*[\\w#$%&/+'-]";
+
+/** The alternatives of a word, classes by their words, as a pattern without the blank before it. */
+function wordOf(said: string): string {
+  const words = said
+    .split("|")
+    .map((each) => {
+      const name = /^<(\w+)>$/.exec(each)?.[1];
+      if (name === undefined) return each.replaceAll("_", " ").replaceAll("*", "\\w*");
+      const named = CLASSES[name];
+      if (named === undefined) throw new Error(`No class of words is called ${name}`);
+      return named;
+    })
+    .join("|");
+  return `(?:${words})(?![\\w'])`;
+}
+
+function tokenOf(token: string): string {
+  const isOptional = token.length > 1 && token.endsWith("?");
+  const bare = isOptional ? token.slice(0, -1) : token;
+  if (bare === "^") return "^";
+  if (bare === "$") return END;
+  if (bare === ",") return `(?:${MARK})?`;
+  if (bare === ",,") return `(?:${MARK})`;
+  if (bare.startsWith("=")) return `(?= ${wordOf(bare.slice(1))})`;
+  if (bare.startsWith("!")) return `(?! ${wordOf(bare.slice(1))})`;
+  const [, name, of] = /^([a-z]):(.+)$/.exec(bare) ?? [];
+  const most = of !== undefined && /^\d+$/.test(of) ? Number(of) : null;
+  const words = most ? ` ${ANY_WORD}(?:,? ${ANY_WORD}){0,${most - 1}}?` : ` ${wordOf(of ?? bare)}`;
+  const whole = name === undefined ? words : `(?<${name}>${words})`;
+  return isOptional ? `(?:${whole})?` : whole;
+}
+
+/** A row ready to be used: what it finds, and what it puts there. */
+export interface Way {
+  from: RegExp;
+  put: (groups: Readonly<Record<string, string | undefined>>) => string;
+}
+
+export function wayOf([pattern, plainer]: WayRow): Way {
+  const from = new RegExp(pattern.split(" ").map(tokenOf).join(""));
+  const put: Way["put"] = (groups) =>
+    plainer.replace(/\$([a-z])/g, (_, name: string) => (groups[name] ?? "").trim()).replace(/ +/g, " ");
+  return { from, put };
+}
+
+/** Some words, in lower case and without apostrophes, in the plainer way; as they are where the row does not find them. */
+export function plainerBy({ from, put }: Way, said: string): string {
+  const padded = ` ${said.trim()}`;
+  const match = from.exec(padded);
+  if (!match) return said;
+  const before = padded.slice(0, match.index);
+  const behind = padded.slice(match.index + match[0].length);
+  const plain = put(match.groups ?? {});
+  return `${before}${plain === "" ? "" : ` ${plain}`}${behind}`.trim();
+}
