@@ -1,12 +1,13 @@
 import { BIT_PARTS, type Bits, bitsOf, NO_CLASSES, partOf, partsOf, placeIn } from "./bits.ts";
+import type { Element } from "./pattern.ts";
 import type { Candidate, Standing } from "./standing.ts";
-import { hasAll, hasTwo, type Units } from "./units.ts";
-import { makeLater, type RowWord, secondOf, sieveOf } from "./words.ts";
+import { hasTwo, type Units } from "./units.ts";
+import { makeLater, type RowWord, secondOf, sieveOf, wordsInRows } from "./words.ts";
 
 /**
  * The rows of all tables, by the words and classes that look them up. Nearly all are set aside by what a line must hold
- * for them, so that stands in numbers, those of the rows of one word or class side by side: an object for each would
- * cost more to fetch than to ask.
+ * for them, so that all of it stands in numbers, those of the rows of one word or class side by side: an object for each
+ * would cost more to fetch than to ask.
  */
 interface Lookup {
   rows: readonly Candidate[];
@@ -15,29 +16,39 @@ interface Lookup {
   classes: Bits;
   starts: readonly number[];
   ends: readonly number[];
+  /** By the number of each word, the number of the last line that held it. */
+  said: Int32Array;
 }
 
 /**
- * The number of a row, how many numbers its needs take, whether it needs two of a class, what it must hold, and of what
- * it needs any, need by need.
+ * The number of a row, how many numbers stand behind it in all, whether it needs two of a class, the classes that it must
+ * hold and the bits of its words, and then of what it needs any, need by need, the rarest first.
  */
 function numbersOf({ pattern: { must, needs, twice } }: Candidate, place: number): readonly number[] {
-  const any = needs
-    .toSorted((a, b) => a.often - b.often)
-    .flatMap(({ bits, rarest }) => [...partsOf(bits), sieveOf(rarest), secondOf(rarest)]);
+  const any = needs.toSorted((a, b) => a.often - b.often).flatMap(numbersOfNeed);
+  const isTwice = twice === NO_CLASSES ? 0 : 1;
   const words = [sieveOf(must.words), secondOf(must.words)];
-  return [place, any.length, twice === NO_CLASSES ? 0 : 1, ...partsOf(must.bits), ...words, ...any];
+  return [place, BEFORE_NEEDS + any.length, isTwice, ...partsOf(must.bits), ...words, ...any];
 }
 
-/** How many numbers stand before what it must hold, how many a need has, and how many stand before its needs. */
-const BEFORE_MUST = 3;
-const PARTS = 6;
-const BEFORE_NEEDS = BEFORE_MUST + PARTS;
+/** How many numbers stand before the needs of a row. */
+const BEFORE_NEEDS = 9;
+
+/** The classes and the bits of words of a need, how many numbers it has, and each of its words: how many, and which. */
+function numbersOfNeed({ bits, rarest, words }: Element): readonly number[] {
+  const said = words.flatMap((each) => [each.length, ...each.map(({ id }) => id)]);
+  return [...partsOf(bits), sieveOf(rarest), secondOf(rarest), BEFORE_WORDS + said.length, ...said];
+}
+
+/** How many stand before the words of a need. */
+const BEFORE_WORDS = 7;
 
 const all: Candidate[] = [];
 const none: Candidate[][] = [];
 const NOTHING: Standing = { tables: 0, rows: none };
 let made = 0;
+/** How many lines have been looked up. */
+let lines = 0;
 let lookup: Lookup | undefined;
 
 /** Hands in one more table, whose rows are made later, and gives its number: they are looked up with all others. */
@@ -77,7 +88,8 @@ function lookupOf(): Lookup {
     }
   }
   const classes = bitsOf([...byKey.keys()].filter((key) => typeof key === "number"));
-  return { rows: all, told: Int32Array.from(told), classes, starts, ends };
+  const said = new Int32Array(wordsInRows());
+  return { rows: all, told: Int32Array.from(told), classes, starts, ends, said };
 }
 
 /** The rows of all tables that may stand in a line, looked up once; those of each table in their order. */
@@ -88,8 +100,10 @@ export function standingIn(line: Units): Standing {
 
 function lookedUp(line: Units): Standing {
   lookup ??= lookupOf();
-  let rows: Candidate[][] | undefined;
+  lines += 1;
   const { units, bits } = line;
+  for (let at = 0; at < units.length; at += 1) lookup.said[units[at]!.word.id] = lines;
+  let rows: Candidate[][] | undefined;
   for (let at = 0; at < units.length; at += 1) {
     const { rowsFrom, rowsTo } = units[at]!.word;
     if (rowsFrom < rowsTo) rows = withStanding(rows, lookup, line, rowsFrom, rowsTo);
@@ -109,7 +123,7 @@ const tablesOf = (rows: readonly (readonly Candidate[])[]): number =>
 /** With the rows from one place to another of which a line holds all that they need. */
 function withStanding(
   before: Candidate[][] | undefined,
-  { rows: all, told }: Lookup,
+  { rows: all, told, said }: Lookup,
   line: Units,
   start: number,
   end: number,
@@ -117,19 +131,17 @@ function withStanding(
   let rows = before;
   const { sieve, second } = line;
   const { a, b, c, d } = line.bits;
-  for (let at = start; at < end; at += BEFORE_NEEDS + told[at + 1]!) {
-    const must = at + BEFORE_MUST;
+  for (let at = start; at < end; at += told[at + 1]!) {
     const lacks =
-      (told[must]! & ~a) |
-      (told[must + 1]! & ~b) |
-      (told[must + 2]! & ~c) |
-      (told[must + 3]! & ~d) |
-      (told[must + 4]! & ~sieve) |
-      (told[must + 5]! & ~second);
-    const held = lacks === 0 ? heldOf(line, told, at) : "not";
-    if (held === "not") continue;
+      (told[at + 3]! & ~a) |
+      (told[at + 4]! & ~b) |
+      (told[at + 5]! & ~c) |
+      (told[at + 6]! & ~d) |
+      (told[at + 7]! & ~sieve) |
+      (told[at + 8]! & ~second);
+    if (lacks !== 0 || !holdsNeeds(line, told, said, at)) continue;
     const row = all[told[at]!]!;
-    if (held === "maybe" && !mayStand(row, line)) continue;
+    if (told[at + 2] === 1 && !hasTwo(row.pattern.twice, line)) continue;
     rows ??= none.slice();
     if (rows[row.table]!.length === 0) rows[row.table] = [row];
     else insert(rows[row.table]!, row);
@@ -137,24 +149,38 @@ function withStanding(
   return rows;
 }
 
-/** Whether a line holds any of each need of a row; maybe where it holds words that share their bits. */
-function heldOf({ bits, sieve, second }: Units, told: Int32Array, place: number): "not" | "maybe" | "all" {
+/** Whether a line holds any of each need of a row. */
+function holdsNeeds(
+  { bits, sieve, second }: Units,
+  told: Int32Array,
+  said: Int32Array,
+  row: number,
+): boolean {
   const { a, b, c, d } = bits;
-  let held: "maybe" | "all" = told[place + 2] === 0 ? "all" : "maybe";
-  const first = place + BEFORE_NEEDS;
-  const end = first + told[place + 1]!;
-  for (let need = first; need < end; need += PARTS) {
+  const end = row + told[row + 1]!;
+  for (let need = row + BEFORE_NEEDS; need < end; need += told[need + 6]!) {
     const isOfClass =
       (told[need]! & a) | (told[need + 1]! & b) | (told[need + 2]! & c) | (told[need + 3]! & d);
     if (isOfClass !== 0) continue;
-    if ((told[need + 4]! & sieve) === 0 || (told[need + 5]! & second) === 0) return "not";
-    held = "maybe";
+    if ((told[need + 4]! & sieve) === 0 || (told[need + 5]! & second) === 0) return false;
+    if (!holdsWords(told, said, need)) return false;
   }
-  return held;
+  return true;
 }
 
-const mayStand = ({ pattern }: Candidate, line: Units): boolean =>
-  hasAll(pattern.needs, line) && (pattern.twice === NO_CLASSES || hasTwo(pattern.twice, line));
+/** Whether a line holds all words of any of a need. */
+function holdsWords(told: Int32Array, said: Int32Array, need: number): boolean {
+  const end = need + told[need + 6]!;
+  let at = need + BEFORE_WORDS;
+  while (at < end) {
+    const behind = at + 1 + told[at]!;
+    at += 1;
+    while (at < behind && said[told[at]!] === lines) at += 1;
+    if (at === behind) return true;
+    at = behind;
+  }
+  return false;
+}
 
 /** Adds a row in its order, once, by whichever of its words it was found. */
 function insert(rows: Candidate[], row: Candidate): void {

@@ -29,8 +29,6 @@ export interface Element {
   /** The rarest word of each. */
   rarest: readonly RowWord[];
   sieve: number;
-  /** The bits of all the words of each: a line that lacks one does not hold those words. */
-  wholes: readonly number[];
   bits: Bits;
   /** How many of a hundred notes hold any of it, about. */
   often: number;
@@ -95,7 +93,6 @@ function madeElement(text: string): Element {
     firsts,
     rarest,
     sieve: sieveOf(firsts),
-    wholes: words.map(sieveOf),
     bits: bitsOf(classes),
     often: [...rarest.map(({ text }) => text), ...parts.filter(isClass)].reduce(
       (sum, part) => sum + oftenOf(part),

@@ -2,9 +2,8 @@ import type { Tok } from "../clause.ts";
 import { NO_ROLES } from "../token.ts";
 import { addBits, type Bits, meet, noBits } from "./bits.ts";
 import { bitsOfToken } from "./classes.ts";
-import type { Element } from "./pattern.ts";
 import type { Standing } from "./standing.ts";
-import { makeNextTable, NO_WORD, type RowWord, type Unit, wordInRows } from "./words.ts";
+import { makeNextTable, NO_WORD, type Unit, wordInRows } from "./words.ts";
 
 /** The words of a line's tokens, made once for all the rows of a table. */
 export interface Units {
@@ -81,27 +80,4 @@ export function hasTwo(bits: Bits, { units }: Units): boolean {
   for (let at = 0; at < units.length; at += 1)
     if (units[at]!.span > 0 && meet(units[at]!.bits, bits)) found += 1;
   return found > 1;
-}
-
-/** Whether a line holds a word or a class of each of some elements. */
-export function hasAll(needs: readonly Element[], line: Units): boolean {
-  for (let at = 0; at < needs.length; at += 1) if (!isThere(needs[at]!, line)) return false;
-  return true;
-}
-
-function isThere({ bits, words, sieve, wholes }: Element, line: Units): boolean {
-  if (meet(bits, line.bits)) return true;
-  if ((sieve & line.sieve) === 0) return false;
-  for (let at = 0; at < words.length; at += 1)
-    if ((wholes[at]! & ~line.sieve) === 0 && areIn(words[at]!, line)) return true;
-  return false;
-}
-
-function areIn(words: readonly RowWord[], { units }: Units): boolean {
-  for (let place = 0; place < words.length; place += 1) {
-    let at = 0;
-    while (at < units.length && units[at]!.word !== words[place]) at += 1;
-    if (at === units.length) return false;
-  }
-  return true;
 }

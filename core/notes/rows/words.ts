@@ -3,6 +3,8 @@ import type { Bits } from "./bits.ts";
 /** A word that rows name: one object for each, so that words are told apart at a glance. */
 export interface RowWord {
   text: string;
+  /** Its number, from 1. */
+  id: number;
   /** One of 32 bits, shared with others unless it is common: what has not that bit has not the word. */
   sieve: number;
   /** One of 32 others, shared with other words. */
@@ -29,14 +31,14 @@ export const OFTEN_SAID: Readonly<Record<string, number>> = {
 const WORDS = new Map<string, RowWord>();
 
 /** What stands for every word that no row names. */
-export const NO_WORD: RowWord = { text: "", sieve: 0, second: 0, rowsFrom: 0, rowsTo: 0 };
+export const NO_WORD: RowWord = { text: "", id: 0, sieve: 0, second: 0, rowsFrom: 0, rowsTo: 0 };
 
 /** A word as a row names it. */
 export function rowWord(text: string): RowWord {
   let word = WORDS.get(text);
   if (!word) {
     const place = WORDS.size;
-    word = { text, sieve: sieveAt(place), second: secondAt(place), rowsFrom: 0, rowsTo: 0 };
+    word = { text, id: place + 1, sieve: sieveAt(place), second: secondAt(place), rowsFrom: 0, rowsTo: 0 };
     WORDS.set(text, word);
   }
   return word;
@@ -54,6 +56,9 @@ for (const text in OFTEN_SAID) rowWord(text);
 
 /** A word of a line, as rows know it. */
 export const wordInRows = (text: string): RowWord => WORDS.get(text) ?? NO_WORD;
+
+/** How many numbers they have, that of no word included. */
+export const wordsInRows = (): number => WORDS.size + 1;
 
 /** The bits of several words together. */
 export const sieveOf = (words: readonly RowWord[]): number =>
