@@ -40,10 +40,9 @@ const isMark = ({ kind }: Word): boolean => kind === "mark";
  * these. Nearly every line has none, and is spared the search for each.
  */
 const TURNING = {
-  tables: chatter.bit | corrections.bit | repeats.bit | deals.bit,
+  tables: corrections.bit | repeats.bit | deals.bit,
   hints:
     HINTS.mark |
-    HINTS.wordByChat |
     HINTS.asks |
     HINTS.takesBack |
     HINTS.doubted |
@@ -53,6 +52,9 @@ const TURNING = {
     HINTS.behind |
     HINTS.redoes,
 };
+
+/** What may be told of the day stands beside one of these words or marks, or in the words of a row. */
+const BESIDE_CHATTER = HINTS.wordByChat | HINTS.markByChat;
 
 /** The readings of one line; none for a blank one. */
 export function readLine(line: string, today: Day, index: number, trace?: Trace[]): Reading[] {
@@ -72,8 +74,11 @@ function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Read
   const { tokens, hints } = lexedOf(meant);
   const told: Told = { text, line: index, today, typed: line, spans: meant.words, trace };
   const units = unitsOf(tokens);
-  const isPlain = (hints & TURNING.hints) === 0 && (standingIn(units).tables & TURNING.tables) === 0;
-  return isPlain ? plainlyTold(tokens, units, told) : turned(tokens, units, told);
+  const { tables } = standingIn(units);
+  const mayChat = (hints & BESIDE_CHATTER) !== 0 || (tables & chatter.bit) !== 0;
+  const kept = mayChat ? withoutChatter(tokens, units, trace) : tokens;
+  const isTurned = (hints & TURNING.hints) !== 0 || (tables & TURNING.tables) !== 0 || kept !== tokens;
+  return isTurned ? turned(tokens, kept, units, told) : plainlyTold(tokens, units, told);
 }
 
 /** The readings of a line that holds nothing but notes. */
@@ -83,10 +88,12 @@ function plainlyTold(tokens: Tok[], units: Units, told: Told): Reading[] {
   return withRest(withBack(noted, tokens, told), tokens, isShortLine(tokens), told);
 }
 
-/** The readings of a line, or of a part of it, that may hold chatter, a correction, a standing note, a question or a deal. */
-function turned(all: Tok[], allUnits: Units, line: Told, isPart = false): Reading[] {
+/**
+ * The readings of a line, or of a part of it, that may hold a correction, a standing note, a question or a deal: of those
+ * of its tokens that are no chatter.
+ */
+function turned(all: Tok[], tokens: Tok[], allUnits: Units, line: Told, isPart = false): Reading[] {
   const { today, trace } = line;
-  const tokens = withoutChatter(all, allUnits, trace);
   const told = isPart ? { ...line, text: typedText(tokens, line) } : line;
   const units = tokens === all ? allUnits : unitsOf(tokens);
   const isShort = isShortLine(tokens);
@@ -103,7 +110,7 @@ function turned(all: Tok[], allUnits: Units, line: Told, isPart = false): Readin
   if (isPart) return notes;
   const noted = withBack(notes, tokens, told);
   if (correction) return mendOr(correction, noted);
-  return noted.length === 1 && noted[0]!.back ? noted : withRest(noted, all, isShort, told);
+  return withRest(noted, all, isShort, told);
 }
 
 /** A correction or a standing note is a short line. */
@@ -113,6 +120,7 @@ const WHOLE_TOKENS_MAX = 40;
 
 /** With what its parts say, or words within it, where not all of a line is understood. */
 function withRest(noted: Reading[], all: readonly Tok[], isShort: boolean, told: Told): Reading[] {
+  if (noted.length === 1 && noted[0]!.back) return noted;
   const parts = isShort && noted.some(isRefused) ? partsRead(all, told) : null;
   const { text, line } = told;
   return withNoteWithin(
@@ -127,7 +135,10 @@ const isRefused = (reading: Reading): boolean => reading.kind === "unclear" && !
 
 /** The parts of a line, each read as if it stood alone; null where it does not fall into any. */
 const partsRead = (tokens: readonly Tok[], told: Told): Reading[] | null =>
-  inParts(tokens, (part) => turned(part, unitsOf(part), untraced(told), true));
+  inParts(tokens, (part) => {
+    const units = unitsOf(part);
+    return turned(part, withoutChatter(part, units), units, untraced(told), true);
+  });
 
 /** "the primer was 18" may correct a note, or be one: asked, with both. */
 function mendOr(mend: Reading, noted: Reading[]): Reading[] {
