@@ -108,7 +108,7 @@ function earlyTrouble({ tokens, signs }: Clause): Trouble | null {
 const isQuestionMark = (token: Tok): boolean => isMark(token, "?");
 
 function askedDraft(clause: Clause): Draft | null {
-  const asked = questionOf(clause.tokens, clause.today);
+  const asked = questionOf(clause);
   if (asked) return draft("ask", { ...asked }, clause);
   const question = (clause.signs.hints & HINTS.questionMark) !== 0 && clause.tokens.some(isQuestionMark);
   return question ? unclearDraft(clause, { kind: "question" }) : null;
@@ -116,7 +116,7 @@ function askedDraft(clause: Clause): Draft | null {
 
 /** A whole line that sounds like a question. */
 export function questionReading(clause: Clause, line: number): Reading {
-  const asked = questionOf(clause.tokens, clause.today);
+  const asked = questionOf(clause);
   const place = { text: clause.text, line };
   return asked
     ? ({ kind: "ask", ...asked, ...place } as Reading)

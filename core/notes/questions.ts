@@ -1,6 +1,6 @@
 import type { Day } from "../calendar.ts";
 import { addMonths, monthOf } from "../calendar.ts";
-import type { Tok } from "./clause.ts";
+import type { Clause, Tok } from "./clause.ts";
 import type { QuestionGrammar } from "./grammar.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import type { Mention, Question } from "./reading.ts";
@@ -322,9 +322,12 @@ function isSupposed(tokens: readonly Tok[]): boolean {
   });
 }
 
+/** What a question begins or ends with. */
+const SOUNDS_ASKED = HINTS.asks | HINTS.questionMark;
+
 /** What a clause asks; null where it asks nothing that is known. */
-export function questionOf(tokens: readonly Tok[], today: Day): AskedFields | null {
-  const cue = isQuestion(tokens);
+export function questionOf({ tokens, signs, today }: Clause): AskedFields | null {
+  const cue = (signs.hints & SOUNDS_ASKED) !== 0 && isQuestion(tokens);
   if (!cue && (cannotAsk(tokens) || tokens.some(isThing))) return null;
   if (isSupposed(tokens)) return null;
   const units = unitsOf(tokens);

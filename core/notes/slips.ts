@@ -25,13 +25,16 @@ type Read = (line: string) => Reading[];
 /** The readings of a line, with what it says if a word or a number of it is a slip offered where that leaves something open. */
 export function withSlipsMeant(readings: Reading[], line: string, read: Read): Reading[] {
   if (readings.length > NOTES_MAX) return readings;
-  return readings.map((reading, at) => {
+  let told = readings;
+  for (let at = 0; at < readings.length; at += 1) {
+    const reading = readings[at]!;
     const slipped = slippedWords(reading);
-    if (slipped.length === 0 && reading.kind !== "unclear") return reading;
+    if (slipped.length === 0 && reading.kind !== "unclear") continue;
     const meant = [...numbersMeant(reading, line), ...wordsMeant(slipped, line)].slice(0, TRIED_MAX);
     const offers = meant.flatMap((typed) => wholeAt(at, readings, read(typed)));
-    return offers.length > 0 ? asked(reading, offers) : reading;
-  });
+    if (offers.length > 0) told = told.with(at, asked(reading, offers));
+  }
+  return told;
 }
 
 /** How a number is mistyped, and what it may have been meant for. */
@@ -110,7 +113,8 @@ const rolesIn = (word: string): Roles | undefined => language().lexer.lexicon.en
 
 const isUnknown = (word: string): boolean => language().lexer.lexicon.entry(word)?.isSettled !== true;
 
-const isUnlisted = (name: string): boolean => !rolesIn(name)?.noun;
+/** Of several words none is mistyped alone. */
+const isUnlisted = (name: string): boolean => !name.includes(" ") && !rolesIn(name)?.noun;
 
 function saysNothing(word: string): boolean {
   const roles = rolesIn(word);

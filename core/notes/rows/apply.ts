@@ -10,6 +10,7 @@ import type { TurnEffect } from "./afterwards.ts";
 import { type AsideEffect, asides } from "./asides.ts";
 import { type DayEffect, days } from "./days.ts";
 import type { OwnerEffect } from "./hands.ts";
+import { standingIn } from "./lookup.ts";
 import { numbers } from "./numbers.ts";
 import type { NumberEffect } from "./owed.ts";
 import { owners } from "./owners.ts";
@@ -321,8 +322,11 @@ function isTaken(fired: Fired, tokens: readonly Tok[]): boolean {
   );
 }
 
+const ALL = Object.values(TABLES).reduce((bits, { bit }) => bits | bit, 0);
+
 /** A line with everything that a row says of it. Rows that fire are told to the trace. */
 export function withRows(line: Units, trace?: Trace[]): Units {
+  if ((standingIn(line).tables & ALL) === 0) return line;
   let made = run("numbers", numbers, ofNumber, line, trace);
   made = run("days", days, ofDay, made, trace);
   made = run("owners", owners, ofOwner, made, trace);
