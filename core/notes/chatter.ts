@@ -46,11 +46,13 @@ const FILLERS: ReadonlySet<string> = new Set(FILLER);
 
 const CHAT = rolesOf<never>({ plain: true, filler: true });
 
+const NO_PHRASES: ReadonlyMap<number, Fired> = new Map();
+
 /** The tokens of a line without what is told beside the note; the same ones where nothing is. */
 export function withoutChatter(tokens: Tok[], line: Units, trace?: Trace[]): Tok[] {
   const fired = chatter.fired(tokens, line);
   if (fired.length === 0 && !tokens.some(isJoint)) return tokens;
-  const phrasesAt = new Map(fired.map((one) => [one.from, one]));
+  const phrasesAt = fired.length > 0 ? new Map(fired.map((one) => [one.from, one])) : NO_PHRASES;
   const stretches = stretchesOf(tokens, phrasesAt);
   const firstOfNote = tokens.findIndex((token) => isThing(token) || isAmount(token));
   const named = stretches.findIndex(({ from, to }) => tokens.slice(from, to).some(isThing));
@@ -65,10 +67,9 @@ export function withoutChatter(tokens: Tok[], line: Units, trace?: Trace[]): Tok
   const beside = withoutTurns(dropped, tokens, line, fired);
   const isAll = beside.length === stretches.length;
   const kept = isAll ? tokens : without(tokens, beside);
-  const left = new Set(kept);
   const phrases = isAll
     ? []
-    : fired.filter(({ from, to }) => left.has(tokens[from]!) && !tokens.slice(from, to).some(isThing));
+    : fired.filter(({ from, to }) => kept.includes(tokens[from]!) && !tokens.slice(from, to).some(isThing));
   if (trace) {
     for (const { row, from, to } of fired)
       trace.push({ table: "chatter", row, words: textOf(tokens.slice(from, to)) });

@@ -258,18 +258,25 @@ function isPiecePriced(tokens: readonly Tok[]): boolean {
   return shape.piece && shape.amount && !shape.head;
 }
 
-/** One verb at the most, before one thing at the most, and nothing between clauses: nearly every note is so. */
+/**
+ * One verb at the most, before all things, one number at the most, which is no time behind them, and nothing between
+ * clauses: nearly every note is so.
+ */
 function isOneClause(tokens: readonly Tok[]): boolean {
   if (tokens.length === 0 || tokens.length > SEGMENT_TOKENS_MAX) return false;
   let isSaid = false;
   let isNamed = false;
+  let isNumbered = false;
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
     const isVerb = headsOf(token).length > 0;
-    const isThing = opensThing(token) || isMeasure(token) || token.roles.labor === true;
-    if (isSeparator(token) || (isVerb && (isSaid || isNamed)) || (isThing && isNamed)) return false;
+    const measures = isMeasure(token);
+    const isNumber = measures || isAmount(token);
+    if (isSeparator(token) || (isVerb && (isSaid || isNamed)) || (isNumber && isNumbered)) return false;
+    if ((measures && isNamed) || (isNumber && at > 0 && asksAt(tokens, at - 1))) return false;
     isSaid ||= isVerb;
-    isNamed ||= isThing;
+    isNumbered ||= isNumber;
+    isNamed ||= measures || opensThing(token) || token.roles.labor === true;
   }
   return true;
 }

@@ -102,7 +102,7 @@ export const isFee = (word: string): boolean => /^(?:\w+ )?fees?$/.test(word);
 
 /** A word that corrects what was just said, alone or in a phrase ("sorry it was"). */
 export const corrects = (text: string): boolean =>
-  OPENERS.has(text) || text.split(" ").some((word) => OPENERS.has(word));
+  OPENERS.has(text) || (text.includes(" ") && text.split(" ").some((word) => OPENERS.has(word)));
 
 /** A word that only opens a correction. */
 export const isOpening = ({ text, kind }: Tok): boolean =>

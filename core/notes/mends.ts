@@ -20,6 +20,7 @@ import { isVerb } from "./rows/classes.ts";
 import { type CorrectionEffect, corrections } from "./rows/corrections.ts";
 import type { Trace } from "./rows/trace.ts";
 import type { Units } from "./rows/units.ts";
+import { firstWord } from "./text.ts";
 import { EXCUSES, IT_WAS, LISTING, OLD, RENAMING, SELLING } from "./words/mending.ts";
 
 /*
@@ -65,9 +66,7 @@ function withKindOf({ of = {}, to = {} }: Mend, words: readonly string[]): Of {
   if (of.kind !== undefined) return of;
   const isOfPiece = of.pieces !== undefined || of.number !== undefined;
   const isOfSale =
-    words.some((word) => SELLING.has(word.split(" ", 1)[0]!)) ||
-    to.method !== undefined ||
-    to.buyer !== undefined;
+    words.some((word) => SELLING.has(firstWord(word))) || to.method !== undefined || to.buyer !== undefined;
   if (to.fee !== undefined || (isOfPiece && isOfSale)) return { ...of, kind: "sell" };
   if (isOfPiece && to.source !== undefined) return { ...of, kind: "buy" };
   if (isOfPiece && to.amount !== undefined && words.includes("cost")) return { ...of, kind: "buy" };

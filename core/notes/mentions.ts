@@ -127,7 +127,7 @@ function isAfterPreposition(tokens: readonly Tok[], at: number): boolean {
 
 /** The describing words before a noun, and where they begin. */
 function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[]; from: number } {
-  const traits: string[] = [];
+  let traits: string[] = [];
   let at = noun - 1;
   for (; at >= 0; at -= 1) {
     const token = tokens[at]!;
@@ -142,7 +142,7 @@ function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[];
     // "2 more chairs" are two.
     else if (MORE.has(token.text) && countOf(number) !== null) continue;
     else if (isTrait(token) && !(token.unknown && isAfterPreposition(tokens, at)))
-      traits.unshift(...token.text.split(" "));
+      traits = [...token.text.split(" "), ...traits];
     else break;
   }
   return { traits, from: at + 1 };

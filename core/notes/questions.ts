@@ -6,6 +6,7 @@ import { wholeOf } from "./quantities/amounts.ts";
 import type { Mention, Question } from "./reading.ts";
 import { HINTS } from "./sign-bits.ts";
 import { centsOfToken } from "./slots/money.ts";
+import { firstWord } from "./text.ts";
 import { ASKING, BESIDE_PHRASE, ROUGHLY, SHORT_PERIODS, TOPICS } from "./words/asking.ts";
 import { MONTHS } from "./words/calendar.ts";
 
@@ -305,7 +306,7 @@ function cannotAsk(tokens: readonly Tok[]): boolean {
     }
     if (token.roles.vagueTime) continue;
     if (token.kind !== "word") return true;
-    const first = token.to - token.from === 1 ? token.text : token.text.split(" ", 1)[0]!;
+    const first = token.to - token.from === 1 ? token.text : firstWord(token.text);
     if (!askingWords.has(first)) return true;
   }
   return false;

@@ -96,9 +96,9 @@ function slippedWords(reading: Reading): readonly Slipped[] {
   if (kind === "spend" && !missing && reading.category === "other" && ORDINARY.has(reading.what ?? ""))
     return [{ word: reading.what!, role: "supply", slips: LETTER }];
   if (kind === "buy" && !missing)
-    return (reading.pieces ?? []).flatMap(({ name }) =>
-      name !== undefined && isUnlisted(name) ? [{ word: name, role: "noun", slips: LETTER } as const] : [],
-    );
+    return (reading.pieces ?? [])
+      .filter(({ name }) => name !== undefined && isUnlisted(name))
+      .map(({ name }) => ({ word: name!, role: "noun", slips: LETTER }));
   // Of "this one" the piece is told by what was said before.
   const isOpen =
     missing?.includes("pieces") && missing.length === 1 && "price" in reading && !reading.follows;

@@ -170,6 +170,12 @@ function asciiLetters(line: string, at: number): number {
   return length === 0 || length > 48 || goesOn ? 0 : length;
 }
 
+/** The first of some words with single blanks between; splitting them costs many times as much. */
+export function firstWord(text: string): string {
+  const blank = text.indexOf(" ");
+  return blank < 0 ? text : text.slice(0, blank);
+}
+
 /** The words, numbers and marks of one line, in order; anything else (emoji, other signs) is dropped. */
 export function wordsOf(line: string): Word[] {
   const words: Word[] = [];

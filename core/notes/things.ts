@@ -11,7 +11,6 @@ function numbersFirst(part: Tok[]): Tok[][] | null {
   const first = part.find((token) => !isPassing(token));
   if (!first || !isAmount(first)) return null;
   const places = part.flatMap((token, at) => (isAmount(token) ? [at] : []));
-  if (places.length < 2) return null;
   const things = places.map((at, index) =>
     part.slice(at + 1, places[index + 1]).filter((token) => !isPassing(token)),
   );
@@ -24,7 +23,6 @@ function numbersFirst(part: Tok[]): Tok[][] | null {
 /** "sold 40 for the lamp 25 for the mirror": behind one verb every price before its piece. */
 function pricesFirst(part: Tok[]): Tok[][] | null {
   const places = part.flatMap((token, at) => (isAmount(token) ? [at] : []));
-  if (places.length < 2) return null;
   const told = part.slice(0, places[0]).filter((token) => !isPassing(token));
   if (told.length !== 1 || headsOf(told[0]!).length === 0) return null;
   const isChain = places.every((at, index) => {
@@ -47,9 +45,15 @@ const couldCount = ({ amount }: Tok, { text, roles: { supply } }: Tok): boolean 
 
 const COUNT_BELOW = 13;
 
+function isPricedTwice(part: readonly Tok[]): boolean {
+  let amounts = 0;
+  for (let at = 0; at < part.length; at += 1) if (isAmount(part[at]!)) amounts += 1;
+  return amounts > 1;
+}
+
 /** "bought dresser 30 nightstand 18", "gas 20 tolls 5": each thing with its own number. */
 export function splitAtThings(part: Tok[], facts: VerbFacts): Tok[][] {
-  const first = numbersFirst(part) ?? pricesFirst(part);
+  const first = isPricedTwice(part) ? (numbersFirst(part) ?? pricesFirst(part)) : null;
   if (first) return first;
   let parts: Tok[][] | undefined;
   let start = 0;

@@ -26,7 +26,7 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
     if (supposed) return readingOf(unclearDraft(draft.clause, { kind: "intention" }), index);
     if (isBalanceOfSale(draft, last))
       return readingOf(unclearDraft(draft.clause, { kind: "loanAlone" }), index);
-    if (isOwnDeposit(draft, kept[at - 1]))
+    if (isOwnDeposit(draft, last))
       return readingOf(unclearDraft(draft.clause, { kind: "own deposit" }), index);
     supposed = isSupposition(draft);
     // "started on it and put in 45 min"

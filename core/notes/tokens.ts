@@ -34,8 +34,11 @@ function made<Head>(part: Part, norms: readonly string[], at: number): Token<Hea
   return partToken(part, textOf(norms, at, part.words), at) as Token<Head>;
 }
 
-const textOf = (norms: readonly string[], at: number, words: number): string =>
-  words === 1 ? norms[at]! : norms.slice(at, at + words).join(" ");
+function textOf(norms: readonly string[], from: number, words: number): string {
+  let text = norms[from]!;
+  for (let at = from + 1; at < from + words; at += 1) text += ` ${norms[at]!}`;
+  return text;
+}
 
 const DOUBTFUL: Part = { kind: "amount", amount: { exact: null, flaw: "vague", money: false }, words: 1 };
 
@@ -159,9 +162,8 @@ function couldBeDay(norms: readonly string[], at: number): boolean {
 /** "on 9 april", "9 april 2026": the day before its month; the 22 of "sold desk 22 april 9" is a price. */
 function isDayBeforeMonth(norms: readonly string[], at: number): boolean {
   const next = norms[at + 1];
-  if (next === undefined || norms[at]!.length > 2) return false;
-  const isLed = at === 0 || norms[at - 1] === "on" || /^20\d{2}$/.test(norms[at + 2] ?? "");
-  return isLed && MONTHS[next] !== undefined;
+  if (next === undefined || norms[at]!.length > 2 || MONTHS[next] === undefined) return false;
+  return at === 0 || norms[at - 1] === "on" || /^20\d{2}$/.test(norms[at + 2] ?? "");
 }
 
 /** "one dresser", "one of the chairs"; "the last one" counts nothing. */

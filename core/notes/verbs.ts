@@ -12,6 +12,7 @@ import { knownPieces } from "./slots/pieces.ts";
 import type { Cues } from "./slots/slots.ts";
 import { cuesOf, slots } from "./slots/slots.ts";
 import { makeSpeller } from "./spelling.ts";
+import { firstWord } from "./text.ts";
 import { OPENINGS } from "./tokens.ts";
 import { LABORS } from "./words/labors.ts";
 import { ORDINARY } from "./words/ordinary.ts";
@@ -200,7 +201,7 @@ function factsOf(grammars: ReadonlyMap<Kind, AnyGrammar>): VerbFacts {
   return {
     absorbs: (kind, text) => {
       const absorbed = grammars.get(kind)?.absorbs;
-      return absorbed !== undefined && (absorbed.has(text) || absorbed.has(text.split(" ", 1)[0]!));
+      return absorbed !== undefined && (absorbed.has(text) || absorbed.has(firstWord(text)));
     },
     takes: (kind, slot) => {
       const fields = grammars.get(kind)?.fields ?? [];

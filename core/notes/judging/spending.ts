@@ -92,14 +92,17 @@ const NOTHING: readonly string[] = [];
 export function unpricedIn({ tokens }: Clause): readonly string[] {
   const amount = tokens.findLastIndex(({ kind }) => kind === "amount");
   if (amount < 0 || amount === tokens.length - 1) return NOTHING;
-  return tokens.flatMap((token, at) => {
-    const { kind, text, roles, claimed } = token;
-    const isThing =
-      kind === "word" && roles.supply !== undefined && !roles.heads && !claimed && !text.endsWith("ing");
-    if (at < amount || !isThing || VEHICLES.has(text)) return [];
-    const before = tokens[placeBefore(tokens, at - 1, ARTICLES_WIDE)];
-    return before && (before.kind === "amount" || PLUS.has(before.text)) ? [text] : [];
-  });
+  const things = tokens.filter((_, at) => at > amount && isUnpriced(tokens, at));
+  return things.map(({ text }) => text);
+}
+
+/** A supply right behind an amount, or joined to what stands before it. */
+function isUnpriced(tokens: readonly Tok[], at: number): boolean {
+  const { kind, text, roles, claimed } = tokens[at]!;
+  const isThing = kind === "word" && roles.supply !== undefined && !roles.heads && !claimed;
+  if (!isThing || text.endsWith("ing") || VEHICLES.has(text)) return false;
+  const before = tokens[placeBefore(tokens, at - 1, ARTICLES_WIDE)]!;
+  return before.kind === "amount" || PLUS.has(before.text);
 }
 
 /** What spending on hands, "spent 18", and words that are also work come to. */

@@ -28,9 +28,11 @@ const PLAIN = /^(?:\d{1,3}(?:,\d{3}){1,4}|\d{1,12})?(?:\.\d{1,9})?$/;
 /** "1,250.75" to an exact decimal; null for anything else. */
 export function exactOf(text: string): Exact | null {
   if (!PLAIN.test(text) || text === "" || text === ".") return null;
-  const [whole = "", fraction = ""] = text.replaceAll(",", "").split(".");
-  if (whole.length + fraction.length > 15) return null;
-  return { digits: Number(whole + fraction), scale: fraction.length };
+  const plain = text.includes(",") ? text.replaceAll(",", "") : text;
+  const point = plain.indexOf(".");
+  const digits = point < 0 ? plain : plain.slice(0, point) + plain.slice(point + 1);
+  if (digits.length > 15) return null;
+  return { digits: Number(digits), scale: point < 0 ? 0 : plain.length - point - 1 };
 }
 
 export function times(a: Exact, b: Exact): Exact {

@@ -186,5 +186,7 @@ function holdsWords(told: Int32Array, said: Int32Array, need: number): boolean {
 function insert(rows: Candidate[], row: Candidate): void {
   let at = rows.length;
   while (at > 0 && rows[at - 1]!.order > row.order) at -= 1;
-  if (at === 0 || rows[at - 1] !== row) rows.splice(at, 0, row);
+  if (at > 0 && rows[at - 1] === row) return;
+  if (at === rows.length) rows.push(row);
+  else rows.splice(at, 0, row);
 }

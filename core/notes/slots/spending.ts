@@ -170,7 +170,7 @@ export const category: Fill = (clause) => {
     (token) => token.kind === "word" && token.roles.supply !== undefined,
   );
   const joined = supplies.some((token) =>
-    clause.tokens[clause.tokens.indexOf(token) + 1]?.text.match(/^(?:and|&|,)$/),
+    /^(?:and|&|,)$/.test(clause.tokens[clause.tokens.indexOf(token) + 1]?.text ?? ""),
   );
   const last = joined ? supplies[0] : supplies.at(-1);
   const found: Category = clause.signs.has("helper") ? "help" : (last?.roles.supply ?? "other");
