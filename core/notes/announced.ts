@@ -11,9 +11,8 @@ import { BEING } from "./words/pieces.ts";
  * only announced. The line without its announcement, each piece as it was first said.
  */
 export function withoutAnnounced(tokens: Tok[]): Tok[] {
-  // A verb and two pieces, each with a price behind it when it is said again: few lines are as long.
-  if (tokens.length < LENGTH_MIN) return tokens;
-  const places = tokens.flatMap((token, at) => (isPiece(token) ? [at] : []));
+  const places: number[] = [];
+  for (let at = 0; at < tokens.length; at += 1) if (isPiece(tokens[at]!)) places.push(at);
   if (places.length < 4) return tokens;
   const count = places.length / 2;
   const [first, last] = [places[0]!, places[count - 1]!];
@@ -32,8 +31,6 @@ export function withoutAnnounced(tokens: Tok[]): Tok[] {
     ...said.map((token) => asAnnounced(token, tokens.slice(first, last + 1))),
   ];
 }
-
-const LENGTH_MIN = 7;
 
 const isAgain = (a: Mention, b: Mention): boolean => a.name !== undefined && a.name === b.name;
 

@@ -53,7 +53,7 @@ export function draft(
     dated: grammar !== null && !grammar.dateless,
     leadsWithDay: dayLeads(clause),
     leadsWithPlace: placeLeads(clause),
-    wantsPieces: grammar?.needs.includes("pieces") ?? false,
+    wantsPieces: grammar?.wantsPieces ?? false,
     takesBefore: false,
     takesSeveral: false,
     follows: false,

@@ -142,7 +142,7 @@ function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[];
     // "2 more chairs" are two.
     else if (MORE.has(token.text) && countOf(number) !== null) continue;
     else if (isTrait(token) && !(token.unknown && isAfterPreposition(tokens, at)))
-      traits = [...token.text.split(" "), ...traits];
+      traits = [...(token.text.includes(" ") ? token.text.split(" ") : [token.text]), ...traits];
     else break;
   }
   return { traits, from: at + 1 };

@@ -161,9 +161,10 @@ function couldBeDay(norms: readonly string[], at: number): boolean {
 
 /** "on 9 april", "9 april 2026": the day before its month; the 22 of "sold desk 22 april 9" is a price. */
 function isDayBeforeMonth(norms: readonly string[], at: number): boolean {
-  const next = norms[at + 1];
-  if (next === undefined || norms[at]!.length > 2 || MONTHS[next] === undefined) return false;
-  return at === 0 || norms[at - 1] === "on" || /^20\d{2}$/.test(norms[at + 2] ?? "");
+  const [next, year] = [norms[at + 1], norms[at + 2]];
+  if (next === undefined || norms[at]!.length > 2) return false;
+  const isLed = at === 0 || norms[at - 1] === "on" || (year?.length === 4 && /^20\d{2}$/.test(year));
+  return isLed && MONTHS[next] !== undefined;
 }
 
 /** "one dresser", "one of the chairs"; "the last one" counts nothing. */

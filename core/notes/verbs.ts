@@ -79,6 +79,7 @@ export interface AnyGrammar {
   /** In the order in which their slots claim. */
   fields: readonly Field[];
   needs: readonly string[];
+  wantsPieces: boolean;
   absorbs: ReadonlySet<string>;
   whole: boolean;
   dateless: boolean;
@@ -133,6 +134,7 @@ function grammarsOf(): Map<Kind, AnyGrammar> {
         ...(reads.needs ? { needs: reads.needs } : {}),
       }),
       needs: reads.needs ?? [],
+      wantsPieces: reads.needs?.includes("pieces") ?? false,
       absorbs: new Set(reads.absorbs ?? []),
       whole: reads.whole ?? false,
       dateless: reads.dateless ?? false,
