@@ -238,9 +238,23 @@ function onlyStanding(
   if (!first) return {};
   // "lamp to 22" of a lamp that is listed: its new price.
   const isNewPrice = reading.byBooks === true && standing.every((each) => PRICINGS.has(each.reading.kind));
-  const isOnly = (byBooks || isPassed) && (others.length === 0 || isNewPrice);
+  const isOnly =
+    (byBooks || isPassed) && (others.length === 0 || isNewPrice || isPutDown(first.reading, desk));
   if (!isOnly && !isNextStep(reading, first.reading, desk)) return {};
   return { reading: first.reading, confirmed: first.confirmed };
+}
+
+/** "nell left 50 on the dresser", which is listed at far more: a deposit. */
+function isPutDown(reading: Reading, desk: Omit<Desk, "confirmed">): boolean {
+  const decision = reading.kind === "hold" && reading.deposit ? decideWhole(reading, desk) : null;
+  if (decision?.kind !== "record") return false;
+  const pieces = decision.facts.flatMap((fact) =>
+    fact.pieces.map((number) => desk.books.pieces.get(number)!),
+  );
+  const asked = pieces.reduce((sum, { listPrice }) => sum + (listPrice ?? 0), 0);
+  return (
+    pieces.every(({ listed }) => listed !== null) && reading.kind === "hold" && reading.deposit! <= asked / 2
+  );
 }
 
 /** Kinds of note that only say what is asked for a piece. */

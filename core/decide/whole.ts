@@ -1,5 +1,6 @@
 import type { Books, Piece } from "../books/books.ts";
 import { labelOf } from "../books/label.ts";
+import { show } from "../money.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import type { Verb } from "../verbs/verb.ts";
 import type { Ask, Choice, Decision, Desk } from "./decision.ts";
@@ -30,9 +31,28 @@ const OFFERED_MAX = 3;
 
 /** The words that pick a reading of that kind: "sold" after "desk 95". */
 const PICKED_BY: Partial<Record<Reading["kind"], readonly string[]>> = {
-  buy: ["bought", "bought it", "i bought it", "buy"],
-  list: ["listed", "listed it", "i listed it", "list"],
-  sell: ["sold", "sold it", "i sold it", "it sold", "its sold", "it's sold", "sell"],
+  buy: ["bought", "bought it", "i bought it", "buy", "paid that", "what i paid", "cost me that"],
+  list: [
+    "listed",
+    "listed it",
+    "i listed it",
+    "list",
+    "asking",
+    "what im asking",
+    "asking that",
+    "asking price",
+  ],
+  sell: [
+    "sold",
+    "sold it",
+    "i sold it",
+    "it sold",
+    "its sold",
+    "it's sold",
+    "sell",
+    "sold for that",
+    "got that",
+  ],
   hold: ["hold", "on hold", "held", "deposit"],
   reprice: ["now", "new price", "the new price"],
 };
@@ -89,11 +109,21 @@ export function askWhich(
     const left = aside.left ?? [];
     return {
       label,
-      words: [...(standing.length === 1 ? ["yes"] : []), ...(PICKED_BY[reading.kind] ?? [])],
+      words: [...(standing.length === 1 ? ["yes"] : []), ...pickedBy(reading)],
       effect: { kind: "instead", readings: [reading], ...(left.length > 0 ? { passed: [...left] } : {}) },
     };
   });
   return { prompt, wants: "choice", choices: [...choices, NONE_OF_THESE] };
+}
+
+/** The words that pick a reading, those of a cut apart from those of a new price. */
+function pickedBy(reading: Reading): readonly string[] {
+  if (reading.kind !== "reprice") return PICKED_BY[reading.kind] ?? [];
+  const { cut, price } = reading;
+  const said = (cents: number) => [show(cents), show(cents).replace(/\.00$/, "")];
+  if (cut !== undefined)
+    return ["off", "less", "by", ...said(cut).flatMap((sum) => [`${sum} off`, `by ${sum}`, `${sum} less`])];
+  return [...(PICKED_BY.reprice ?? []), "to", ...said(price ?? 0).map((sum) => `to ${sum}`)];
 }
 
 /** Buttons for a whole list, beside "One by one" and "None of these". */

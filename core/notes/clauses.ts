@@ -201,7 +201,17 @@ function addPart(
     last.tokens = part;
     return;
   }
-  if (following && isSomebodysDoing(shape, part)) {
+  if (isUndoAlone(last) && joint.some(({ kind }) => kind === "mark")) {
+    cuts.push({ tokens: part });
+    return;
+  }
+  if (isOtherNotDone(part, shape, last, joint)) {
+    cuts.push({ tokens: part, isOpen: true });
+    return;
+  }
+  const isOfAnother =
+    (last.isOpen && shape.head) || isPricedBeside(shape, last, facts) || isPutDownBeside(part, last);
+  if ((following && isSomebodysDoing(shape, part)) || isOfAnother) {
     cuts.push({ tokens: part });
     return;
   }
@@ -225,6 +235,38 @@ function addPart(
   }
   const verb = headOf(last.tokens) ?? last.repeats;
   cuts.push({ tokens: part, ...(way !== "own" && verb ? { repeats: verb } : {}) });
+}
+
+/** "undo, mirror still needs glue": behind its mark only why is told. */
+const isUndoAlone = ({ tokens }: Cut): boolean => {
+  const said = tokens.filter(({ kind, roles }) => kind !== "mark" && roles.filler !== true);
+  return said.length === 1 && headsOf(said[0]!).some(({ kind }) => kind === "undo");
+};
+
+/** "dresser sold 170. desk not yet": of another piece it is only said that nothing has become of it. */
+function isOtherNotDone(part: readonly Tok[], shape: Shape, last: Cut, joint: readonly Tok[]): boolean {
+  const isOther = shape.piece && !shape.amount && !shape.head && joint.some(({ kind }) => kind === "mark");
+  if (!isOther || !part.some(({ roles }) => roles.hedge !== undefined)) return false;
+  const before = shapeOf(last.tokens);
+  return (before.piece || before.amount) && before.head !== undefined;
+}
+
+/** "guy paid 185 cash, and nell left 40 on the desk": what somebody put down is of its own, beside another sum. */
+const isPutDownBeside = (part: readonly Tok[], last: Cut): boolean =>
+  part.some(isPiece) &&
+  part.some(({ roles, amount }) => roles.hedge === "deposit" && amount) &&
+  last.tokens.some(isAmount);
+
+/** "desk done, dresser 160": no price belongs to what was done. */
+function isPricedBeside({ piece, amount, head }: Shape, last: Cut, facts: VerbFacts): boolean {
+  if (!piece || !amount || head) return false;
+  const before = shapeOf(last.tokens);
+  return (
+    before.piece &&
+    before.head !== undefined &&
+    isDone(before.head) &&
+    !takesSlot(before.head, "money", facts)
+  );
 }
 
 /** "desk: paint 12, hutch: stain 9": a piece alone, as the line began, and behind it a cost or a job of its own. */

@@ -6,4 +6,6 @@ export interface Cut {
   /** A piece joined on after the price: nobody can say whether the price was for both. */
   ambiguous?: true;
   repeats?: Tok;
+  /** It only says of another piece that nothing has become of it: what follows with a verb is a clause of its own. */
+  isOpen?: true;
 }

@@ -89,6 +89,15 @@ function placeLeads({ tokens, signs }: Clause): boolean {
 const isOfPrice = (could: readonly Reading[]): boolean =>
   could.length === 2 && could[0]!.kind === "reprice" && could[1]!.kind === "list";
 
+/** "nell left 50 on the dresser": put down for it, or all that it went for. */
+const isOfDeposit = (could: readonly Reading[]): boolean =>
+  could.length === 2 &&
+  could[0]!.kind === "hold" &&
+  could[0]!.deposit !== undefined &&
+  could[0]!.buyer !== undefined &&
+  could[1]!.kind === "sell" &&
+  could[1]!.price === could[0]!.deposit;
+
 const CERTAIN: ReadonlySet<string> = new Set(["buyer", "eitherOf", "asking"]);
 
 /** The reading of a draft; of an unclear one, with the readings that it may mean. */
@@ -105,7 +114,8 @@ export function readingOf(made: Draft, line: number): Reading {
   if (could.length > 0) reading.could = could;
   if (made.left.length > 0) reading.left = [...made.left];
   // Nothing is left over: where the books leave one of them, it is that.
-  if (could.length > 0 && (CERTAIN.has(made.trouble.kind) || isOfPrice(could))) reading.byBooks = true;
+  if (could.length > 0 && (CERTAIN.has(made.trouble.kind) || isOfPrice(could) || isOfDeposit(could)))
+    reading.byBooks = true;
   return reading as Reading;
 }
 

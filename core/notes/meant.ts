@@ -2,7 +2,7 @@ import type { Entry, Lexicon } from "./lexicon.ts";
 import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
 import { BEFORE_NAMES } from "./words/names.ts";
-import { BEFORE_COUNTS, BEFORE_FOR_PRICE } from "./words/shorthand.ts";
+import { BEFORE_COUNTS, BEFORE_FOR_PRICE, BEFORE_FOR_SOMEBODY, BEFORE_TO_PRICE } from "./words/shorthand.ts";
 
 export interface Lexer<Head> {
   lexicon: Lexicon<Head>;
@@ -62,17 +62,28 @@ function meantAt<Head>(
 
 /** "dresser posted 4 130": the digit that sounds like "for". */
 function withSoundedFor(words: readonly Word[]): readonly Word[] {
-  if (!words.some(isFour)) return words;
-  return words.map((word, at) =>
-    isFour(word) && isForMeant(words, at) ? { ...word, kind: "letters", norm: "for" } : word,
-  );
+  if (!words.some(isSounded)) return words;
+  return words.map((word, at) => {
+    if (isFour(word) && isForMeant(words, at)) return { ...word, kind: "letters", norm: "for" };
+    return isToMeant(words, at) ? { ...word, kind: "letters", norm: "to" } : word;
+  });
 }
+
+const isSounded = ({ kind, norm }: Word): boolean => kind === "digits" && (norm === "4" || norm === "2");
+
+/** "desk down 2 140": the digit that sounds like "to". */
+const isToMeant = (words: readonly Word[], at: number): boolean =>
+  words[at]!.norm === "2" &&
+  BEFORE_TO_PRICE.has(words[at - 1]?.norm ?? "") &&
+  words[at + 1]?.kind === "digits";
 
 const isFour = ({ kind, norm }: Word): boolean => kind === "digits" && norm === "4";
 
 function isForMeant(words: readonly Word[], at: number): boolean {
   const [before, noun, next] = [words[at - 1], words[at - 2], words[at + 1]];
   if (!before || !next || before.norm === "#" || BEFORE_COUNTS.has(before.norm)) return false;
+  // "hutch on hold 4 dana"
+  if (BEFORE_FOR_SOMEBODY.has(before.norm) && next.kind === "letters") return true;
   const isPriced = next.kind === "digits" && !/[a-z]/.test(next.norm);
   return (
     isPriced && BEFORE_FOR_PRICE.has(before.norm) && noun?.kind === "letters" && !noun.norm.endsWith("s")

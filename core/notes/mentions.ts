@@ -77,6 +77,8 @@ function countBefore(tokens: readonly Tok[], end: number, plural: boolean): Coun
   if (GROUPS.has(token.text)) return { from: at, ...(token.text === "set" ? { set: true as const } : {}) };
   const count = countOf(token);
   if (count === null || (!plural && count > SLIP_COUNT_MAX)) return { from: end };
+  // "stain 12.50 + brush 4 hutch": what the brush cost.
+  if (!plural && tokens[at - 1]?.roles.supply !== undefined) return { from: end };
   // "one dresser" said with links between needs "of": "15 the dresser" is a price.
   if (at < end - 1 && !tokens.slice(at + 1, end).some((link) => link.text === "of")) return { from: end };
   const some = someOf(tokens, at, count);

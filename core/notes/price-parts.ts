@@ -38,6 +38,8 @@ export function fillOwer(made: Draft, { tokens }: Clause): void {
 
 function owedBy(token: Tok, price: number | undefined): number | undefined {
   const found = token.amount ? centsOfToken(token) : null;
+  if (found && "cents" in found && token.roles.rest)
+    return price !== undefined && price > found.cents ? price - found.cents : undefined;
   if (found) return "cents" in found ? found.cents : undefined;
   return price === undefined ? undefined : percentOf(token.percent ?? "100", price);
 }

@@ -208,7 +208,10 @@ function allOf(tokens: readonly Tok[], at: number): Found | null {
     FOR_ALL.has(before.text) ||
     isToldOf(before) ||
     before.roles.labor !== undefined;
-  const isAll = tokens[at]!.text === "all" || (SEVERAL.has(tokens[at]!.text) && before !== undefined);
+  // "those two are up": in letters, a number at the beginning is no price.
+  const isSpelled = /^[a-z]+$/.test(tokens[at + 1]?.text ?? "");
+  const isAll =
+    tokens[at]!.text === "all" || (SEVERAL.has(tokens[at]!.text) && (before !== undefined || isSpelled));
   const count = isAll && isTold ? countOf(tokens[at + 1]) : null;
   if (count === null || count < 2 || count > ALL_MAX) return null;
   const of = tokens[at + 2]?.text === "of" && SEVERAL.has(tokens[at + 3]?.text ?? "");

@@ -25,6 +25,8 @@ export interface Roles<Head = unknown> {
   service?: true;
   /** What is still to be paid: the amount of the token, or all of it. */
   owed?: true;
+  /** What is still to be paid is the price less the amount of the token. */
+  rest?: true;
   /** The price agreed on for what is held: the amount of the token. */
   agreed?: true;
   /** What the piece was listed at, as its price. */
@@ -58,6 +60,7 @@ export function rolesOf<Head>(roles: Roles<Head>, over: Roles<Head> = {}): Roles
     plain: over.plain ?? roles.plain,
     service: over.service ?? roles.service,
     owed: over.owed ?? roles.owed,
+    rest: over.rest ?? roles.rest,
     agreed: over.agreed ?? roles.agreed,
     asking: over.asking ?? roles.asking,
     whole: over.whole ?? roles.whole,

@@ -2,6 +2,7 @@ import type { Clause } from "./clause.ts";
 import type { Draft } from "./draft.ts";
 import { unclearDraft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
+import { HINTS } from "./sign-bits.ts";
 import { centsIn } from "./slots/money.ts";
 import { NOT_DONE } from "./unclear.ts";
 import { ARTICLES } from "./words/filler.ts";
@@ -22,7 +23,13 @@ const BEHIND: ReadonlySet<Trouble["kind"]> = new Set(["pending", "unpaid"]);
 /** The clauses, each with what the verb that it shares says of it. */
 export function withSameDoing(drafts: readonly Draft[]): readonly Draft[] {
   const told = [...drafts];
-  for (let at = 1; at < told.length; at += 1) told[at] = after(told[at - 1]!, told[at]!);
+  let ahead: Trouble | undefined;
+  for (let at = 1; at < told.length; at += 1) {
+    const before = told[at - 1]!;
+    if (opensToCome(before)) ahead = before.trouble;
+    if (!goesOn(before, told[at]!)) ahead = undefined;
+    told[at] = ahead ? notDone(told[at]!, ahead) : after(before, told[at]!);
+  }
   let ofAll: Trouble | undefined;
   for (let at = told.length - 1; at > 0; at -= 1) {
     const { repeats, trouble, clause } = told[at]!;
@@ -76,10 +83,28 @@ function after(before: Draft, draft: Draft): Draft {
   return draft;
 }
 
+/** "tomorrow i finish the hutch …": what is still to come, by its first word. */
+function opensToCome({ trouble, clause }: Draft): boolean {
+  const first = clause.tokens.find(({ roles }) => !roles.filler);
+  return trouble?.kind === "future" && first?.kind === "day";
+}
+
+/** "… and list it at 240": joined on in the same breath, and of no other day. */
+function goesOn(before: Draft, { clause }: Draft): boolean {
+  const end = before.clause.spans[before.clause.tokens.at(-1)!.to - 1]!.end;
+  const joint = clause.line.slice(end, clause.spans[clause.tokens[0]!.from]!.start);
+  return (clause.signs.hints & HINTS.day) === 0 && !/[.;!?]/.test(joint);
+}
+
 /** The clause as one that has not happened, with what it would be: the like of what the one before it would be. */
 function notDone(draft: Draft, trouble: Trouble, like?: Draft): Draft {
   const meant = draft.trouble ? draft.could : [draft];
   const alike = like ? meant.filter(({ kind }) => kind === like.kind) : meant;
-  const could = trouble.kind === "denial" ? [] : alike.length > 0 ? alike : meant.slice(0, 1);
+  const could =
+    trouble.kind === "denial" || trouble.kind === "future"
+      ? []
+      : alike.length > 0
+        ? alike
+        : meant.slice(0, 1);
   return { ...unclearDraft(draft.clause, trouble, { could }), repeats: draft.repeats };
 }

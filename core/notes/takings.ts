@@ -14,6 +14,7 @@ import { THROWS } from "./words/verbs.ts";
 /** What clauses take from each other before their pieces are settled, one after the other. */
 export const TAKINGS: readonly ((drafts: readonly Draft[]) => readonly Draft[])[] = [
   withUndone,
+  withoutReasonOfUndo,
   withoutPassing,
   withSameDoing,
   withVerbOfAll,
@@ -25,6 +26,13 @@ export const TAKINGS: readonly ((drafts: readonly Draft[]) => readonly Draft[])[
   withTimeLater,
   withNeed,
 ];
+
+/** "undo, mirror still needs glue": why something is taken back is no note. */
+function withoutReasonOfUndo(drafts: readonly Draft[]): readonly Draft[] {
+  const [undo, ...reasons] = drafts;
+  const isReason = ({ trouble, clause }: Draft) => trouble !== undefined && !isMeasured(clause);
+  return undo?.kind === "undo" && !undo.trouble && reasons.every(isReason) ? [undo] : drafts;
+}
 
 /** "sold the desk 60 to a guy from work, he never came back for it": what did not come about is no sale of that line. */
 function withUndone(drafts: readonly Draft[]): readonly Draft[] {

@@ -4,7 +4,8 @@ import { headOf, headsOf, strongHeadsOf } from "./heads.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import { isAmount, isStream, isSupply } from "./shape.ts";
 import { HINTS } from "./sign-bits.ts";
-import { BEFORE_PRICED, PREPOSITIONS } from "./words/links.ts";
+import { ARTICLES } from "./words/filler.ts";
+import { BEFORE_PRICED, PREPOSITIONS, PRICED_BY } from "./words/links.ts";
 
 /** "12 paint 9 primer 20 gas": every number before its thing. Whole where one of them may as well be how many. */
 function numbersFirst(part: Tok[]): Tok[][] | null {
@@ -67,7 +68,8 @@ export function splitAtThings(part: Tok[], facts: VerbFacts): Tok[][] {
     const foreign =
       before && measure && !isPreposition(part[at - 1]) && isForeignMeasure(token, before, facts);
     const isTimeOf = thing && !number && token.kind === "duration" && isTimeOfDone(part, start, at);
-    const another = before && !isPreposition(part[at - 1]) && isAnother(part, at, before, opens);
+    const isOpen = !isPreposition(part[at - 1]) || opensAnother(part, at);
+    const another = before && isOpen && isAnother(part, at, before, opens);
     if (foreign || another || isTimeOf) {
       parts ??= [];
       parts.push(part.slice(start, at));
@@ -132,6 +134,14 @@ export const opensThing = (token: Tok): boolean =>
 
 const isPreposition = (token: Tok | undefined): boolean =>
   token !== undefined && (PREPOSITIONS.has(token.text) || /^(?:the|my|a|an|this|that)$/.test(token.text));
+
+/** "listed the bench at 70 the lamps at 40": behind a number with a preposition of its own a new thing begins. */
+const opensAnother = (part: readonly Tok[], at: number): boolean =>
+  PRICED_BY.has(part[at + 1]?.text ?? "") &&
+  part[at + 2]?.kind === "amount" &&
+  ARTICLES.has(part[at - 1]?.text ?? "") &&
+  part[at - 2]?.kind === "amount" &&
+  PRICED_BY.has(part[at - 3]?.text ?? "");
 
 /** "sold hutch 220 fee 6.60": the fee of the sale before it. */
 function isOwnFee(token: Tok, part: readonly Tok[], start: number, at: number, facts: VerbFacts): boolean {

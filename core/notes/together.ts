@@ -1,9 +1,12 @@
 import type { Clause, Tok } from "./clause.ts";
 import { type Draft, readingOf, unclearDraft } from "./draft.ts";
+import type { Trouble } from "./grammar.ts";
 import { settleEach } from "./interpret.ts";
+import { isMeasured } from "./passing.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { sharedOver } from "./shared.ts";
 import { piecesIn, TAKINGS } from "./takings.ts";
+import { NOT_DONE } from "./unclear.ts";
 import { CONDITIONS } from "./words/doubts.ts";
 
 /**
@@ -20,7 +23,7 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
   let supposed = false;
   let isOfIt = false;
   const kept = drafts.filter((draft, at) => !isRepetition(draft, at > 0 ? drafts[at - 1] : undefined));
-  return kept.map((draft, at) => {
+  const readings = kept.map((draft, at) => {
     const last = at > 0 ? kept[at - 1] : undefined;
     supposed &&= !isNewSentence(last!.clause, draft.clause);
     if (supposed) return readingOf(unclearDraft(draft.clause, { kind: "intention" }), index);
@@ -35,6 +38,8 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
     const several = draft.takesSeveral && before?.length === 1 && before[0]!.count === 1;
     const fetched = last?.kind === "drive" && draft.kind === "buy";
     const settled = settledBy(draft, several ? run : before, fetched);
+    // Of the piece that has not gone yet: no clause that stands tells which it is.
+    if (last && isStillOpen(last)) settled.follows = settled.takesBefore = false;
     const reading = readingOf(settled, index);
     const named = draft.trouble ? piecesIn(draft.clause) : (reading as { pieces?: Mention[] }).pieces;
     if (Array.isArray(named) && named.length > 0) {
@@ -43,6 +48,21 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
     }
     return reading;
   });
+  return readings.filter((_, at) => readings.length === 1 || !isStillOpen(kept[at]!));
+}
+
+const OPEN: ReadonlySet<Trouble["kind"]> = new Set([...NOT_DONE, "pending" as const, "noVerb" as const]);
+
+/** "desk not yet" beside what has become of another piece: it tells which "it" is, and no fact. */
+function isStillOpen({ trouble, clause }: Draft): boolean {
+  return (
+    trouble !== undefined &&
+    OPEN.has(trouble.kind) &&
+    clause.tokens.every(({ roles }) => roles.heads === undefined) &&
+    piecesIn(clause).length > 0 &&
+    !isMeasured(clause) &&
+    clause.tokens.every(({ kind, unknown }) => kind !== "day" && !unknown)
+  );
 }
 
 /** "wrapped up the highboy, all finished": the same again, and nothing new. */

@@ -139,6 +139,7 @@ const RANK: readonly Trouble["kind"][] = [
   "eachOfUnknown",
   "twoKinds",
   "vagueTime",
+  "future",
   "whichDay",
 ];
 
@@ -163,6 +164,7 @@ function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | nul
   )
     return "twoKinds";
   if (token.roles.vagueTime && token.text.includes("weekend") && saysWeekendDay(clause)) return null;
+  if (token.roles.vagueTime && token.text.startsWith("next ")) return "future";
   return token.roles.vagueTime || isMonthAlone(clause, token) ? "whichDay" : null;
 }
 

@@ -1,6 +1,7 @@
 import { percentOf } from "../../money.ts";
 import type { Clause } from "../clause.ts";
 import type { Draft } from "../draft.ts";
+import { PUT_DOWN } from "../words/verbs.ts";
 import { amountOf, as, changed, type Held, itself, type Offer } from "./held.ts";
 
 /*
@@ -17,6 +18,8 @@ export const soldOrHeld: Offer = (held) => {
 /** Sold and all of it owed, or on hold. */
 export const owedOrHeld: Offer = (held) => {
   const { made } = held;
+  // "bought the desk 50, paid 30 and owe the rest": ours it is; what we owe is kept nowhere.
+  if (made?.kind === "buy" && made.fields["price"] !== undefined) return [changed(made, { owed: undefined })];
   if (made?.kind !== "sell" || made.fields["price"] === undefined) return soldOrHeld(held);
   const owed = changed(made, { owed: made.fields["owed"] ?? made.fields["price"] });
   return [owed, { ...as("hold", {}, held), ...(made.takesBefore ? { takesBefore: true } : {}) }];
@@ -33,6 +36,9 @@ function depositOrAgreed(made: Draft, { tokens }: Clause): Draft[] {
 }
 
 export const depositOrPrice: Offer = (held) => {
+  // "nell left 50 on the dresser"
+  if (held.made?.kind === "hold" && PUT_DOWN.has(held.clause.head?.text ?? ""))
+    return [held.made, as("sell", { price: held.made.fields["deposit"] }, held)];
   // "hold desk 20 for bob"
   if (held.made?.kind === "hold") return depositOrAgreed(held.made, held.clause);
   const deposit = amountOf(held.clause, "deposit") ?? 0;

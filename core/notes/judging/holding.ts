@@ -4,6 +4,7 @@ import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { NOBODY_NAMED } from "../words/names.ts";
 import { HOUSEHOLD } from "../words/people.ts";
+import { PUT_DOWN } from "../words/verbs.ts";
 
 /** A number in a hold is a deposit only where "deposit" or "down" is said: it could be the price. */
 export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Trouble | null {
@@ -14,9 +15,12 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
       clause,
       /(?:^|\b)(?:deposits?|deposited|depost|down|money down|to hold|earnest money|(?:first|part|partial) payment|half now|up front on|up front for|towards?)(?:\b|$)/,
     ) &&
-    !isPutDown(clause)
-  )
+    (!isPutDown(clause) || PUT_DOWN.has(clause.head?.text ?? ""))
+  ) {
+    // "nell left 50 on the dresser": the books tell whether that was all of it.
+    if (fields.buyer === undefined) nameFirst(fields, clause);
     return { kind: "deposit" };
+  }
   if (isCut(clause)) return { kind: "cutOrPrice" };
   if (fields.deposit !== undefined && isOfPiece(clause)) return { kind: "twoNumbers" };
   if (says(clause, /^(?:returned|refunded|gave back|kept)$/) || isGivenBack(clause))

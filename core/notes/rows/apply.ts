@@ -88,6 +88,7 @@ const isTime = ({ kind }: Tok): boolean => kind === "duration";
 const PRICE_PARTS: Readonly<Partial<Record<NumberEffect, Roles<Head>>>> = {
   owed: { owed: true },
   "half owed": { owed: true },
+  "rest owed": { owed: true, rest: true },
   agreed: { agreed: true },
   "all owed": { owed: true },
   "part paid": { hedge: "part paid" },

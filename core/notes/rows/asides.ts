@@ -4,6 +4,11 @@ import { tableOf } from "./table.ts";
 /** What people add for no reason: it says nothing of the fact. */
 export type AsideEffect = "aside";
 
+const BECAUSE = ",|-|and|but|since|because|bc|cuz|cause|as*";
+const NOBODY = "nobody|no_one|noone|none|nobodys|noones|no_ones|not_a_soul|hardly_anyone|barely_anyone";
+const LAMENTED =
+  "biting|bites|bit|bite|buying|wants|want|wanted|wanting|likes|liked|asks|asked|asking|interested|messaging|messages|messaged|message|calls|called|calling|texts|texted|texting|responds|responding|responded|replies|replied|looking|looks|looked|shows|showed|cares|cared|inquired|reached_out|contacted|contacting|clicked|clicks|clicking|noticed|noticing|came|comes|coming";
+
 const ROWS: readonly Row<AsideEffect>[] = [
   ["<sell>|<list> … $ [for all|both of em|them|those|it]", "aside", "chairs sold, 75 for all of em"],
   // How a time or a cost is shared: evenly, as it is anyway.
@@ -97,14 +102,19 @@ const ROWS: readonly Row<AsideEffect>[] = [
   ],
   ["[to see if|whether|how|what >] ;", "aside", "lowered sideboard by 15 to see if it moves"],
   [
-    "[<art>? <part> is|was|are|were|kept|keeps|got? sticks|sticking|stuck|wobbles|wobbled|broke|cracked|snapped|squeaks|jammed|split|warped|missing]",
+    "[<art>? <part>|drawers is|was|are|were|kept|keeps|got|gets|has|have|just|really|completely|totally|all|too* <hurt> up|out|through|off|badly|bad* on_me|on_us?] !<verb>",
     "aside",
     "gave back 20 on desk, drawer sticks",
   ],
   [
+    "[<art>? <part>? had|has|with <art>? <trait>|<plain>|<opinion>* <blemish> all_over? on|in|near|at|down? <art>? <plain>|<trait>? <part>?] ;",
+    "aside",
+    "sold the desk for 110, had a big scratch on top",
+  ],
+  [
     "[<art>? <part> is|was|are|were <plain>|<trait>|<opinion>]",
     "aside",
-    "gave back 20 on desk, the drawer was loose",
+    "gave back 20 on desk, the drawer was cheap",
   ],
   [
     "<piece> [with|w|has|have|had|missing <art>? <new>|<trait>|<plain>|<opinion>* <part>|<supply>]",
@@ -139,9 +149,14 @@ const ROWS: readonly Row<AsideEffect>[] = [
   ],
   ["<buy> … [for parts|resale|flipping|resell]", "aside", "bought dresser 40 for parts"],
   [
+    "back|refunded … [for|over|due_to|because_of|on_account_of <art>? <hurt> <part>|<inpiece>|<supply>|drawers] ;",
+    "aside",
+    "had to give her 10 back for the loose shelf",
+  ],
+  [
     "<refund> … $ … [for|over|due_to <art>? <opinion>|<trait>|<plain>* <part>|scratch|scratches|crack|dent|chip|damage|stain|wobble|smell|finish|drawer|leg|shade] ;",
     "aside",
-    "refunded 15 for the broken shade",
+    "refunded 15 for the old shade",
   ],
   [
     "<retire>|<~reprice>|<~list> … [,|-? still? no|zero takers|interest|bites|nibbles|buyers|offers|luck|one_wanted_it yet?]",
@@ -208,7 +223,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "headboard cracked in half, tossed it",
   ],
   [
-    "^ [nobody|no_one|nobodys|noones|no_ones is|was? biting|buying|asking|interested it|them? ,|so*]",
+    `[${BECAUSE} ${NOBODY} is|was|has|have|had|seems|ever|even|really|actually|just* ${LAMENTED} about|at|on|for|to|in|up* <art>? it|them|this|that|these|me|us|<piece>? anymore|any_more|lately|yet|at_all|so_far|today|this_week? ,? so?] ; !!<sell>`,
     "aside",
     "nobodys biting so i dropped the hutch to 180",
   ],
@@ -216,6 +231,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "^ [i|we? hit|hit_up|checked_out|browsed|raided|cruised|ran_to|ran_by|swung_by|popped_into|popped_by|dashed_to|stopped_at|stopped_by|stopped_in_at] <art>? <place>",
     "aside",
     "hit the estate sale and scored 2 lamps for 14",
+  ],
+  [
+    "<stream> … [on|for|from|off|after <art>? <day>|<piece>|<new>|<trait>|<weekday>* delivery|deliveries|dropoff|drop_off|pickup|haul|trip|move|run|setup] ;",
+    "aside",
+    "got tips 20 on the delivery",
   ],
   ["[odometer|trip_meter|gps|dash|app says|said|reads|shows|read]", "aside", "odometer says 18 miles"],
   ["[too far gone|away]", "aside", "tossed the rack, too far gone"],

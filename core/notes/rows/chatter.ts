@@ -6,6 +6,41 @@ import { tableOf } from "./table.ts";
 /** What people say of the day, of others and of themselves, and what they cry out. */
 const ROWS: readonly Row<ChatterEffect>[] = [
   [
+    "^ [i_swear|swear <art>? <any> <any>? will|is|was|gonna|going_to|is_gonna|is_going_to* be? the|my death|end|ruin of_me|of_us?] ,|.|!|;",
+    "chat",
+    "i swear this hutch will be the death of me, sold the crib 40",
+  ],
+  [
+    "[,|and|but|. i|we? didnt|didnt_even|did_not|dont|never even? have|had|need|needed to carry|load|lift|haggle|move|help|deliver|leave|wait|clean|fix|touch|do|drive|budge|negotiate >] ;",
+    "chat",
+    "sold the crib 40 and i didnt even have to carry it",
+  ],
+  [
+    "^ [well|so|oh|ok* that|this|it|thats|its was|is? so|really|super|very|just|kinda|a|pretty* awkward|weird|fun|fast|quick|easy|painful|rough|wild|crazy|close|intense|annoying|stressful|interesting|funny|unexpected|painless one|call? but|and he|she|they paid|bought_it|showed|came] .|,|!",
+    "chat",
+    "well that was awkward but he paid. sold the crib 40",
+  ],
+  [
+    "^ [well|so|oh|ok* that|this|it|thats|its was|is? so|really|super|very|just|kinda|a|pretty* awkward|weird|fun|fast|quick|easy|painful|rough|wild|crazy|close|intense|annoying|stressful|interesting|funny|unexpected|painless one|call?] .|,|!",
+    "chat",
+    "well that was easy. sold the crib 40",
+  ],
+  [
+    "^ [im? standing|waiting|stuck|sitting|parked in|at|outside|by <art>? <any> <any>? at|of|in? <art>? <place>? so|and|but] <any>",
+    "chat",
+    "standing in line at the hardware store so before i forget, paint 13.20",
+  ],
+  [
+    "[oh|and|also* i|we? never|forgot_to|didnt|havent|totally_forgot_to|should_have log|logged|record|recorded|write|wrote|note|noted|text|texted|tell|told|enter|entered|put|mention|mentioned|add|added|report you|u|it|this|that|these|those|about|down|in|on_here|yet|before|earlier*] ,|:|-|.",
+    "chat",
+    "oh i never logged this, gas 32",
+  ],
+  [
+    "^ [so|really|super|very|im|pretty* proud of <kin>|him|her|them|us|me|myself|<person>] ,|.|!",
+    "chat",
+    "so proud of mom, paint 13.20",
+  ],
+  [
     "[just? to be_done|be_rid|get_rid|be_shut|get_it_over|get_done|get_it_done|be_over|get_it_out with|of|over it|that|them|with?] !<piece>",
     "chat",
     "let the crib go for 65 just to be done with it",

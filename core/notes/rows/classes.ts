@@ -4,9 +4,9 @@ import { wholeOf } from "../quantities/amounts.ts";
 import type { TokenKind } from "../token.ts";
 import { MONTHS } from "../words/calendar.ts";
 import { ARTICLES_WIDE, THEY } from "../words/links.ts";
-import { PIECE_PARTS, SERVICES, SPARES, THINGS, WORK_PARTS } from "../words/parts.ts";
+import { BLEMISHES, HURTS, PIECE_PARTS, SERVICES, SPARES, THINGS, WORK_PARTS } from "../words/parts.ts";
 import { HOUSEHOLD, isOwner } from "../words/people.ts";
-import { ALIKE } from "../words/pieces.ts";
+import { ALIKE, WITH_PARTS } from "../words/pieces.ts";
 import { OWN_SPOTS } from "../words/places.ts";
 import { CONTAINERS, GRITS } from "../words/supplies.ts";
 import { addBits, BITS_MAX, type Bits, bitsOf, noBits } from "./bits.ts";
@@ -67,6 +67,8 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     month: ({ text }) => MONTHS[text] !== undefined,
     part: ({ text, roles }) => PIECE_PARTS.has(text) && !roles.heads,
     things: oneOf(THINGS),
+    hurt: oneOf(HURTS),
+    blemish: oneOf(BLEMISHES),
     workpart: oneOf(WORK_PARTS),
     service: oneOf(SERVICES),
     done: ({ text, unknown, roles }) =>
@@ -89,6 +91,8 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     other: ({ mention }) => mention!.other === true,
     /** "3 of them" */
     ofthem: ({ mention }) => mention!.it === true && mention!.count !== undefined,
+    /** What may be a part of another one: a shelf, a mirror. */
+    inpiece: ({ mention }) => WITH_PARTS.has(mention!.name ?? ""),
     ofset: ({ mention }) => mention!.set === true,
   },
   amount: {

@@ -4,6 +4,9 @@ import type { Row } from "./table.ts";
 /** Before how much it is by now. */
 const MAKES = "makes|making|thats|that_makes|that_is|for|its|now";
 
+/** Several pieces, before each is named with a price of its own. */
+const ALL_TOLD = "<ofthem>|all|all_of_them|they|they_all|everything|these|those both|just|all*";
+
 /** Numbers that count or measure something and are no money by themselves: what it comes to by now, supplies, addresses, sizes. */
 export const COUNTS: readonly Row<NumberEffect>[] = [
   [
@@ -46,12 +49,8 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
     "deposit",
     "pete gave us 20 down",
   ],
-  ["^ !i|we|ive <word> [put|left $ on|down|for] <art>? <piece>", "deposit", "bob put 20 on desk"],
-  [
-    "^ !i|we|ive <art>? <person>|<new> [put|left $ on] it|them|this ;",
-    "deposit",
-    "the teacher left 20 on it",
-  ],
+  ["^ !i|we|ive <art>? <word> [put|left] $ on|down|for <art>? <piece>", "down", "bob put 20 on desk"],
+  ["^ !i|we|ive <art>? <person>|<new> [put|left] $ on it|them|this ;", "down", "the teacher left 20 on it"],
   ["[#] free <trait>|<plain>|<opinion>* <several>", "all", "grabbed 4 free chairs"],
   [
     "paid|pd|gave|slipped|handed|tipped [# guys|men|boys|kids|friends|neighbors|teens|people|helpers|students|movers|nephews|cousins <eachof>]",
@@ -159,9 +158,19 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
     "kim picked up the dresser, as agreed",
   ],
   [
-    "^ [<ofthem>|all|all_of_them|they|they_all|everything] <sell> ,|:|-|!|. <art>? <trait>* <piece> for|went_for|@? $",
+    `^ [${ALL_TOLD}] are|were|have|got? <sell>|<list>|up|posted now|today|yesterday|finally? ,|:|-|!|. <art>? <trait>* <piece> for|went_for|at|@? $`,
     "passing",
     "both sold! lamp 25, mirror 40",
+  ],
+  [
+    `^ [${ALL_TOLD}] are|were|have|got? <sell>|<list>|up|posted now|today|yesterday|finally? ,|:|-|!|. $ for|on <art>? <trait>* <piece>`,
+    "passing",
+    "those two are up now, 185 for the dresser and 150 for the desk",
+  ],
+  [
+    "^ [# things|pieces|items|of_them] <sell>|<~buy>|<list>",
+    "passing",
+    "two things sold today, desk 90 and lamp 20",
   ],
   ["^ <sell> [one|another_one|another|something] for|at|,? $", "passing", "sold one for 45"],
 ];

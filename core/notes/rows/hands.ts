@@ -40,6 +40,11 @@ const BEHIND_SERVICE = "fee|charge|cost?";
 
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
 export const HANDS: readonly Row<OwnerEffect>[] = [
+  [
+    "<supply> … [,|-|.|and* its|it_is|it_was|theyre|they_are|they_were|thats|that_is|all] for|on <art>? <piece> ;",
+    "word",
+    "paint 22 with tax, its for the hutch",
+  ],
   ["^ [<new>] tipped me|us", "word", "marge tipped me 5"],
   [
     `^ plus|and|also|oh|then* <art>? <new>|<person> tipped me|us? $ [${TIPPED_FOR}`,

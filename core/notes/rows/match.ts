@@ -38,8 +38,9 @@ const endsSentence = (token: Tok | undefined): boolean =>
   (token.kind === "mark" && CLAUSE_MARKS.has(token.text)) ||
   (token.kind === "word" && JOINTS.has(token.text));
 
+/** "last friday dad sanded the desk" begins with dad. */
 const isPassedOver = ({ kind, text, roles }: Tok): boolean =>
-  kind === "word" && INTERJECTIONS.has(text) && !roles.heads;
+  kind === "day" || (kind === "word" && INTERJECTIONS.has(text) && !roles.heads);
 
 function isStart({ tokens, units, places }: Units, at: number): boolean {
   if (units[at]?.span === 0) return false;

@@ -4,7 +4,7 @@ import type { Row } from "./table.ts";
  * "whole": the price beside it holds the deposit. "asking": the price is what the piece was listed at. What a number is beside the amount of the note. "passing": it says nothing of money. "beside": so where another
  * amount stands in the line; alone it may be the amount after all. "amount": the amount of the note for certain,
  * whatever stands below. "vague": an amount that may not be written down as it stands. "net": what was left after fees.
- * "part paid", "half paid": what the buyer has paid of it; "owed", "half owed", "all owed": what is still to pay.
+ * "part paid", "half paid": what the buyer has paid of it; "owed", "half owed", "all owed": what is still to pay, "rest owed": so, beside what has been paid.
  * "extra": asked for on top of the price; "less": taken off it; "after fee": a fee of which it is not said whether
  * the price is without it; "fee": what follows is one. "miles": how far it was; "miles?": so, most likely.
  * "agreed": the price agreed on for what is held; "down": the word before money that was left for it.
@@ -23,6 +23,7 @@ export type NumberEffect =
   | "deposit"
   | "owed"
   | "half owed"
+  | "rest owed"
   | "agreed"
   | "down"
   | "part paid"
@@ -42,8 +43,16 @@ export type NumberEffect =
   | "both ways"
   | "percent";
 
+/** A piece that changed hands. */
+const WENT = "<~sell>|bought|took|let|flipped|went|gone|got|grabbed|picked_up|left|snagged|out_the_door";
+
 /** What is still owed of a price, what came in beside it, and what is more or less than it. */
 export const OWED: readonly Row<NumberEffect>[] = [
+  [
+    `${WENT} … $ … [he|she|they|buyer|<new>? only|just? paid|paid_me|gave|gave_me|gave_us|handed_me|sent|sent_me|put|brought|had|left <art>? $ down|cash|now|today|so_far|already|up_front|of_it? <method>? ,|.|and|but|so|-* he|she|they|still|now* owes|owe|owing|owed me|us? <art>? rest|balance|remainder|other_half|difference|other] ;`,
+    "rest owed",
+    "bench sold to dana 65, she paid 40 and owes the rest",
+  ],
   [
     "<~sell>|took|bought|got|grabbed … $ … [but|and? only? paid|gave|gave_me|had half so_far|of_it|now|down|up_front? ,|and|so|-* still? owes|owe me|us? $]",
     "owed",
@@ -169,6 +178,11 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "<~sell>|went|took|gone … $ ,|with|and* [$ of_it|of_that next_week|next_month|later|friday|payday|tomorrow|monday|to_come|when_they_can]",
     "owed",
     "sold the lamp to kim ninety, thirty of it next week",
+  ],
+  [
+    `${WENT} … $ … ,|.|;|!|and|but* [he|she|they|buyer|but* still? owes|owe|owed|still_owes|owing me|us? still|about* $ of_it|of_that|on_it|on_that|still|yet|more?] !of`,
+    "owed",
+    "desk went to teo for 150, he still owes 50 of it",
   ],
   [
     "<sell> … $ … [half now|today|down|up_front|cash ,|and|&|-? half|rest|the_rest on? later|due|owed|next_week|<day>]",

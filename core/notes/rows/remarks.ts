@@ -228,11 +228,6 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
   ],
   ["[had_to|ended_up_having_to] <retire>|<reprice>|<refund>", "word", "had to toss the crib"],
   [
-    "<~reprice>|<~list>|<~sell>|<retire> … ,|-? [since|because|bc|cuz|as? nobody|no_one|noone|none ever|really|even|is|was? wants|wanted|likes|liked|asked_about|asked_for|asking|asks|asked|bites|bit it|them|this|that|one?] !at|for|$",
-    "word",
-    "dropped the loveseat to 85 nobody wants it",
-  ],
-  [
     "[no rush|hurry|worries|problem|problems|issues|issue|haggling|haggle|questions|drama|biggie|complaints|regrets|big_deal|fuss|luck]",
     "word",
     "sold desk 90 no problem",

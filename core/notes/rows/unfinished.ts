@@ -58,6 +58,16 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "uploading the wardrobe tonight for 210",
   ],
   [
+    "^ [<weekday> im|i_am|we_are|were|ill_be|well_be] <~list>|<~reprice>|<~retire>|<~sell>|<~buy>|<~finish>|<~start>|<pay>",
+    "intention",
+    "friday im dropping the desk to 130",
+  ],
+  [
+    "^ [im|i_am|we_are|ill_be|well_be] <~list>|<~reprice>|<~retire>|<~sell>|<~buy>|<~finish>|<pay> … on|this|by? <weekday> ;",
+    "intention",
+    "im listing the desk 140 on friday",
+  ],
+  [
     "[gone|off|out to get|fetch|pick_up|see|buy|look|look_at|grab|collect|haul|deliver]",
     "intention",
     "gone to get the desk 90",
@@ -133,6 +143,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
   ["[comp|comps|competitor|competitors|competition|competing|rival] … <sell>", "other", "comp sold desk 120"],
   ["<piece> [like ours|mine|this|this_one|that|that_one|it|the_one]", "other", "desk like ours sold for 120"],
   [
+    "[just|exactly|almost|a_lot|kinda|pretty_much|very* like|similar_to|same_as|identical_to ours|mine|this|this_one|that|that_one|it|them|the_one that|which|they|she|he|someone|somebody* just|has|is|was|had|have|recently* <verb>|<light>|up|priced]",
+    "other",
+    "sis sent me a pic of a dresser just like ours that sold for 400",
+  ],
+  [
     "[their|his|her|neighbors|somebodys|someones|his_own|friends] <piece> <sell>",
     "other",
     "her desk sold for 120",
@@ -157,6 +172,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "[talked|haggled|negotiated|bargained <art>? <person>|seller|him|her|them|owner|price|it? down|a_bit|a_little|some|hard? to? $?] and|so|, … got|bought|paid|took|brought|grabbed",
     "word",
     "talked the seller down and got the desk for 55",
+  ],
+  [
+    "<sell> … [,|but|and|.* he|she|they|buyer|guy|lady|<new>|<person>? talked|haggled|beat|knocked|bargained|negotiated|got|wore me|us|it|price|the_price* down? to|at] $",
+    "word",
+    "sold desk, she talked me down to 120",
   ],
   [
     "[saw|seen|spotted|noticed|eyeing|eyed|looked_at|looking_at|passed_on|passed_up <art>? <piece>] !!after_all",

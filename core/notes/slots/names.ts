@@ -30,6 +30,8 @@ function nameEnd(clause: Clause, start: number): number {
     if (token.kind === "mark" || (token.kind !== "word" && token.kind !== "piece")) break;
     if (token.kind === "piece" && !isInName(clause, at)) break;
     if (token.roles.method && at > start) break;
+    // "to teo, he talked me down to": a row's words that begin with their mark.
+    if (at > start && token.text.startsWith(",")) break;
     // "at the church sale it was 12", "off the curb w my brother": the note goes on.
     if (at > start && (IT_WAS_SAID.test(token.text) || isWithKin(clause.tokens, at))) break;
     if (ENDS_SOURCE.has(token.text) && !isAndSomebody(clause.tokens, at, start)) break;

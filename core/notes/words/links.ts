@@ -36,6 +36,9 @@ export const PREPOSITIONS = wordSet("for on to from at off with w of in by");
 export const BEFORE_UNLISTED = wordSet("a an the my some i we also");
 
 /** What may stand between "agreed" and the price. */
+/** "the lamp at 40": between a piece and its price. */
+export const PRICED_BY = wordSet("at for @");
+
 /** "40 for the lamp": between a price and its piece. */
 export const BEFORE_PRICED = wordSet("for on");
 

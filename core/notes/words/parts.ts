@@ -15,6 +15,22 @@ export const PIECE_PARTS: ReadonlySet<string> = new Set(
   ).split(" "),
 );
 
+/** What is wrong with a piece, or a part of it. */
+export const HURTS = wordSet(
+  "cracked shot broken broke torn ripped chipped scratched warped trashed fried melted busted bust loose wobbly wobbles wobbled " +
+    "wobbling rotten rotted rotting rusted rusty split peeling peeled bowed bent dented moldy mildewed smelled smells smelly " +
+    "stinky stinks stunk squeaky squeaks squeaked stuck sticks stick sticking jammed jams jamming snapped missing cracking " +
+    "splitting crooked uneven lopsided dead burned burnt frayed sagging sags sagged buckled delaminated gouged shattered " +
+    "leaking leaks bubbling bubbled discolored yellowed blistered rattles rattled toast gross nasty ruined destroyed wrecked " +
+    "worn_out worn faded water_damaged",
+);
+
+/** Marks of wear that a piece has. */
+export const BLEMISHES = wordSet(
+  "scratch scratches crack cracks dent dents chip chips gouge gouges ding dings nick nicks hole holes burn mold tear tears smell wobble " +
+    "damage water_damage water_ring water_rings water_stain water_stains ring_marks scuff scuffs",
+);
+
 /** Words for things in general: bought "for the desk" they are spending on it. */
 export const THINGS: ReadonlySet<string> = new Set(
   "stuff things thing something supplies bits odds ends parts pieces materials hardware replacements replacement whatnot goodies extras".split(

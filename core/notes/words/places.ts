@@ -23,6 +23,7 @@ export const PLACES: readonly string[] = [
   "consignment store",
   "consignment shop",
   "yard sale",
+  "yd sale",
   "library sale",
   "church market",
   "garage sale",

@@ -124,6 +124,24 @@ export const SHORTHANDS: Readonly<Record<string, string>> = {
   glu: "glue",
   knbs: "knobs",
   prchsd: "purchased",
+  picd: "picked",
+  lst: "listed",
+  lstng: "listing",
+  fin: "finished",
+  gvn: "given",
+  dn: "down",
+  nghbr: "neighbor",
+  sats: "sat",
+  fris: "fri",
+  mons: "mon",
+  drssr: "dresser",
+  nghtstnd: "nightstand",
+  nightstnd: "nightstand",
+  nitestnd: "nightstand",
+  dlvry: "delivery",
+  rcvd: "received",
+  wkend: "weekend",
+  mrng: "morning",
 };
 
 /** Words with a digit that sounds like a part of them. */
@@ -145,3 +163,9 @@ export const BEFORE_COUNTS = wordSet("all these those of number no num x piece o
 export const BEFORE_FOR_PRICE = wordSet(
   "sold posted listed gone went up put relisted flipped bought got snagged grabbed scored paid",
 );
+
+/** Before "4" and who it is for: "on hold 4 dana". */
+export const BEFORE_FOR_SOMEBODY = wordSet("hold held holding saved saving reserved");
+
+/** Before "2" and a price: "down 2 140". */
+export const BEFORE_TO_PRICE = wordSet("down dn dwn lowered reduced knocked marked dropping lowering back");

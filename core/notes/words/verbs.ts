@@ -66,3 +66,6 @@ export const BESIDE_GONE = wordSet("all now finally already just today and yay w
 
 /** A buyer had it, or we did. */
 export const FETCHED = wordSet("picked pickd collected fetched");
+
+/** What somebody does with money for a piece, and nobody says that it is a deposit. */
+export const PUT_DOWN = wordSet("left put");
