@@ -78,6 +78,9 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   // "How many buyers do i have" counts those there were.
   const tallied = f.tally && !f.has(...HAPPENED) ? OF_GROUPS.find(([group]) => f.groups(group)) : undefined;
   if (tallied) return { counted: tallied[1], cue: tallied[1] };
+  // "How many dressers have i had"
+  if (f.everHad && f.has("howMany") && !f.unit("days") && !f.has(...HAPPENED))
+    return { counted: "bought", cue: "had" };
   const found = COUNTED.find(([cue]) => f.has(cue) && !(isOfWork && cue === "have"));
   if (found) return { counted: found[1], cue: found[0] };
   if (f.groups("buyer") || f.asksWay || (f.buyer && f.has("spent"))) return { counted: "sold", cue: "sold" };

@@ -1,4 +1,5 @@
 import { lastDayOf, monthOf } from "../calendar.ts";
+import { isTime } from "./groupings.ts";
 import type { Mark } from "./marks.ts";
 import { asksFigure, cutsOf, type Parts } from "./parts.ts";
 import type { Period } from "./query.ts";
@@ -114,6 +115,13 @@ export function featuresOf(parts: Parts): Features {
         cue === "money" ||
         places.every((at) => parts.marks[at]!.senses.flags.has("generic")),
     ),
+    countsRate:
+      /\b(?:pieces|items|how many|number of|flips) (?:\w+ )*?(?:sold|sell|bought|buy|listed|list|finished|finish)\b/.test(
+        parts.said,
+      ) && parts.groups.some(({ group, parted }) => parted && isTime(group)),
+    everHad:
+      parts.cues.has("had") &&
+      /\b(?:have (?:i|we)|ive|weve|did (?:i|we) ever) (?:ever )?had?\b/.test(parts.said),
     everyone: /\b(?:everyone|everybody|they all|all (?:of )?(?:them|my buyers|the buyers))\b/.test(
       parts.said,
     ),

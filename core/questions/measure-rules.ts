@@ -59,6 +59,8 @@ export const RULES: readonly Rule[] = [
   {
     measure: "price",
     when: (f) =>
+      // "How much on furniture this month"
+      (f.onPieces && f.has("money") && f.plain && !f.order && !f.by && !f.piece && !f.supply) ||
       (f.onPieces &&
         f.has("spent", "paid", "cost") &&
         !f.has("howMany", "earn", "net", "revenue", "sold", "sale")) ||
@@ -146,7 +148,7 @@ export const RULES: readonly Rule[] = [
         (f.has("sale") && (f.order || f.average || f.has("money", "total") || !f.by)) ||
         (f.has("sale") && f.by) ||
         (f.has("sold") && f.has("money", "paid", "total") && !f.has("earn", "net", "asking")) ||
-        (f.has("sold") && (f.average || (f.limit && !f.by && !f.yesNo)))) &&
+        (f.has("sold") && ((f.average && !f.countsRate) || (f.limit && !f.by && !f.yesNo)))) &&
       !f.has("earn", "net", "asking"),
     takes: [
       ...MUCH,
@@ -263,7 +265,7 @@ export const RULES: readonly Rule[] = [
       f.has(...HAPPENED) &&
       !f.told &&
       (f.piece || f.generic || f.source || f.person || f.unit("count") || (f.yesNo && f.has("returned"))) &&
-      (f.period || f.piece || f.source || f.yesNo || f.fromBuyer),
+      (f.period || f.piece || f.source || f.yesNo || f.fromBuyer || f.method),
     takes: [...MUCH, "gone", "got", "have", "free"],
   },
   {

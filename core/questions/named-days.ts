@@ -181,7 +181,7 @@ export function holidayAt(words: readonly string[], at: number, today: Day): Spa
   if (!holiday) return null;
   if (
     taken === 1 &&
-    !/^(?:since|before|until|till|by|on|after|from|to|through|around|and)$/.test(words[at - 1] ?? "")
+    !/^(?:since|before|until|till|by|on|after|from|to|through|around|and|of)$/.test(words[at - 1] ?? "")
   )
     return null;
   if (/^(?:eve|trees?|lights?|decor\w*|ornaments?|stuff|things?)$/.test(words[at + the + taken] ?? ""))

@@ -94,6 +94,15 @@ function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Narrower |
   if (found.has("loan") && allowed.includes("loan")) return "loan";
   // "Bought by the student", who only ever bought.
   if (item.link === "by" && isOwn("buyer") && !isOwn("person") && allowed.includes("buyer")) return "buyer";
+  // "Pieces from mom", who is one of ours: what she bought
+  if (
+    item.link === "from" &&
+    isOwn("person") &&
+    !isOwn("source") &&
+    !isOwn("stream") &&
+    allowed.includes("person")
+  )
+    return measures[measure].byNotes ? "person" : "bought by";
   const linked = item.link ? (BY_LINK[item.link] ?? []) : [];
   for (const dimension of linked) if (found.has(dimension) && allowed.includes(dimension)) return dimension;
   // "Dressers with mirrors" are not dressers and mirrors.

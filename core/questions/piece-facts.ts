@@ -225,6 +225,15 @@ export const PIECE_FACTS: readonly PieceFact[] = [
     told: "listed at",
   },
   {
+    // "How long has #18 been on hold"
+    name: "days held",
+    when: (f) => f.has("howLong") && f.has("held"),
+    takes: [...ALWAYS, "howLong", "held", "unsold", "had"],
+    of: ({ hold, gone }, { today }) =>
+      gone || hold === null ? null : String(daysBetween(hold.since, today)),
+    told: "days",
+  },
+  {
     name: "days had",
     when: (f) =>
       f.has("howLong") &&

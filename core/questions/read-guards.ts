@@ -146,7 +146,14 @@ function earningsOfOthers({ marks, said }: Parts): Mark | null {
   return at < 0 ? null : marks[at]!;
 }
 
+/** "Percent of the van paid": of the loan, which is no share of what was paid. */
+function loanPaidOff({ marks, said }: Parts, f: Features): Mark | null {
+  if (!f.loan || !f.has("share") || !/\bpaid(?: off| down)?(?: so far| yet)?$/.test(said)) return null;
+  return marks.findLast(({ text }) => /\bpaid\b/.test(text)) ?? null;
+}
+
 const GUARDS: readonly Guard[] = [
+  loanPaidOff,
   earningsOfOthers,
   costOfNowhere,
   theirDeeds,

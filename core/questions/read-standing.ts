@@ -41,7 +41,10 @@ export function stateAsked(parts: Parts, f: Features): State | undefined {
         f.has(cue) &&
         !(cue === "owed" && f.piece && /\bowed (?:on|for)\b/.test(parts.said)) &&
         // "What am i owed" asks for the sum.
-        !(cue === "owed" && /\b(?:am i|are we|im)(?: \w+)? owed\b|\bmoney\b/.test(parts.said)),
+        !(
+          cue === "owed" &&
+          /^whats? (?:is )?(?:still )?owed$|\b(?:am i|are we|im)(?: \w+)? owed\b|\bmoney\b/.test(parts.said)
+        ),
     ) ??
     placed(parts, f) ??
     stands(parts, f);

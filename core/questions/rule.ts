@@ -66,6 +66,10 @@ export interface Features {
   plain: boolean;
   /** Nothing is asked but all that was made, other income in it. */
   plainNet: boolean;
+  /** "Pieces sold per month on average": so many. */
+  countsRate: boolean;
+  /** "How many have i had": ever. */
+  everHad: boolean;
   /** "Everyone". */
   everyone: boolean;
   /** "Moneywise" is all that is asked. */

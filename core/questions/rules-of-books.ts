@@ -25,6 +25,20 @@ const ofTime = (f: Features): boolean => f.groups(...TIME) && !f.has("sold", "da
 /** Measures that have words of their own. */
 export const OWN_RULES: readonly Rule[] = [
   {
+    // "Average pieces sold per month"
+    measure: "count",
+    when: (f) =>
+      f.average && f.countsRate && !f.order && !f.has("earn", "net", "cost", "price", "revenue", "spent"),
+    takes: [...MUCH, "howMany", "sold", "bought", "listed", "finished"],
+  },
+  {
+    // "What is the loan costing me"
+    measure: "interest",
+    when: (f) =>
+      f.loan && f.has("cost") && !f.piece && !f.order && !f.supply && !f.has("which", "suppose", "loanPaid"),
+    takes: [...MUCH, "loan", "cost", "interest"],
+  },
+  {
     // "Estate sales, hows that been moneywise"
     measure: "profit",
     when: (f) => f.moneyWise && (f.piece || f.source || f.buyer || f.place) && !f.order,

@@ -61,6 +61,9 @@ export class Sorter {
     // "What did the stools sell for each"
     if (/^(?:each|apiece)$/.test(this.marks[last]?.text ?? "") && items.length > 0)
       this.parts.eachItem = true;
+    // "June july august profit each"
+    if (/^each$/.test(this.marks[last]?.text ?? "") && items.length === 0 && this.parts.periods.length > 1)
+      this.parts.groups.push({ group: "month", parted: true, at: last });
     if (this.#negation) this.parts.adrift ??= this.#negation;
     if (this.#parted !== null) this.parts.adrift ??= this.marks[this.#parted]!;
   }

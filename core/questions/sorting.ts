@@ -44,8 +44,21 @@ function isComparing(marks: readonly Mark[], at: number): boolean {
   return !isOfThem && (senses.flags.has("comparing") || COMPARED.test(text));
 }
 
+/** "In july what did i sell": the days said first are put behind what asks. */
+function daysBehind(marks: readonly Mark[]): readonly Mark[] {
+  const isLead = ({ period, senses }: Mark): boolean =>
+    period !== undefined ||
+    (senses.link !== undefined && senses.flags.has("filler") && senses.cues.length === 0);
+  const asks = marks.findIndex((mark) => !isLead(mark));
+  const lead = marks.slice(0, Math.max(0, asks));
+  const isDays = lead.length > 0 && lead.at(-1)!.period !== undefined;
+  if (!isDays || !/^(?:what|whats|which|who|list|show)\b/.test(marks[asks]!.text)) return marks;
+  return [...marks.slice(asks), ...lead];
+}
+
 /** Sorts the marks of a question. */
-export function partsOf(said: readonly Mark[]): Parts {
+export function partsOf(typed: readonly Mark[]): Parts {
+  const said = daysBehind(typed);
   const first = firstOf(said);
   const marks = said.map((_, at) => meantBeside(said, at, first));
   const parts: Building = {

@@ -22,7 +22,7 @@ export interface TargetQuestion {
 }
 
 const AIMS =
-  /\b(?:will (?:i|we)|can (?:i|we)|am i going to|are we going to|gonna|on (?:track|pace)|how far (?:am i |are we )?from|how (?:many more|close)|(?:hit|reach) my|behind on)\b/;
+  /\b(?:will (?:i|we)|can (?:i|we)|am i going to|are we going to|gonna|on (?:track|pace)|how far (?:am i |are we )?from|how (?:many more|close)|close to|(?:hit|reach) my|behind on)\b/;
 
 /** A question about something to reach by the end of the month or year, or null. */
 export function readTarget(parts: Parts, f: Features, { today }: Desk): TargetQuestion | Refusal | null {
@@ -51,7 +51,7 @@ export function readTarget(parts: Parts, f: Features, { today }: Desk): TargetQu
   const used = new Set([only.at, ...(isNext ? [only.at + 1] : []), ...parts.groups.map(({ at }) => at)]);
   marks.forEach(({ text }, at) => {
     if (
-      /^(?:will|gonna|am i going to|are we going to|can|how far|from|close|many|more|going to|hit|reach|to hit|to reach)$/.test(
+      /^(?:will|gonna|am i going to|are we going to|can|how far|from|close|close to|many|more|going to|hit|reach|to hit|to reach)$/.test(
         text,
       )
     )

@@ -10,6 +10,51 @@ const isOfPercent = (mark: Mark): boolean => has(mark, "comeDown", "reached", "f
 /** The turns of words that tell how a figure is wanted. */
 export const FIGURE_TURNS: readonly Turn[] = [
   {
+    // "What did the neighbor cough up for the trunk": the buyer paid
+    of: /^(?:cough|coughed|fork|forked|shell|shelled|dish|dished|pony|ponied) (?:up|over|out)(?: for)?$/,
+    when: ({ before }) => owns(before, "buyer"),
+    as: { cues: ["paid"] },
+  },
+  {
+    // "What's owed on the van"
+    of: /^(?:still )?(?:owed|owing|owed on|owing on)$/,
+    when: ({ marks }) => marks.some((mark) => owns(mark, "loan") || isOfLoans(mark)),
+    as: { cues: ["owe"] },
+  },
+  {
+    // "How much to pay off the van": what is left
+    of: /^(?:to )?pay off$/,
+    when: ({ marks, before, mark }) =>
+      (/(?:^| )to$/.test(before?.text ?? "") || mark.text.startsWith("to ")) &&
+      /^how much\b/.test(marks[0]?.text ?? "") &&
+      !marks.some(
+        ({ amount, period, senses }) =>
+          amount !== undefined || period !== undefined || senses.group === "month",
+      ) &&
+      marks.some((other) => owns(other, "loan") || isOfLoans(other)),
+    as: { cues: ["owe"] },
+  },
+  {
+    // "Dad's buys": the pieces
+    of: /^(?:buys|purchases|pickups|scores|hauls)$/,
+    when: ({ before }) => owns(before, "person"),
+    as: { flags: ["generic"] },
+  },
+  {
+    // "How many has the landlord taken"
+    of: /^taken$/,
+    when: ({ before }) => owns(before, "buyer"),
+    as: { cues: ["took"] },
+  },
+  {
+    // "Did thrift stores pay off": no loan, but what came of them
+    of: /^pa(?:y|id|ys|ying) off$/,
+    when: ({ marks }) =>
+      !marks.some((mark) => owns(mark, "loan") || isOfLoans(mark)) &&
+      marks.some((mark) => owns(mark, "source") || mark.senses.thing?.noun !== undefined),
+    as: { cues: ["earn"] },
+  },
+  {
     // "Total haul from the landlord"
     of: /^(?:haul|take|total haul|total take)$/,
     when: ({ marks }) => marks.some((mark) => owns(mark, "buyer")),

@@ -7,7 +7,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
   their: "the|my|our",
   month: "(?:jan|feb|mar|apr|may|jun|jul|aug|sept?|oct|nov|dec)[a-z]*",
   unit: "week|month|quarter|year",
-  number: "\\$?\\d[\\d.,]*",
+  number: "\\$?\\d+(?:[.,]\\d+)*",
   method: "cash|card|check|transfer|cheque|paper",
   deed: "buy|bought|sell|sold|get|got|list|listed|finish|finished|find|found|pick up|picked up|bring home|take|took",
 };

@@ -16,6 +16,11 @@ export const CUES = {
   traded: ["traded", "trade", "trades", "swapped", "swap", "swaps", "traded in", "traded away", "bartered"],
   /** What came out of it. */
   earn: [
+    "flopped",
+    "tanked",
+    "bombed",
+    "went south",
+    "belly up",
     ...ways("at|for", "a loss"),
     "pocket",
     "pocketing",
@@ -1555,6 +1560,13 @@ export const CUES = {
     "seller is asking",
   ],
   askFor: [
+    "priced right",
+    "priced ok",
+    "priced okay",
+    "priced well",
+    "priced fairly",
+    "priced about right",
+    "priced correctly",
     "would you ask for",
     "would you ask",
     "what would you ask for",
@@ -1599,6 +1611,14 @@ export const CUES = {
     "should i sell it for",
   ],
   todo: [
+    "urgent",
+    "most urgent",
+    "pressing",
+    "most pressing",
+    "overdue",
+    "falling behind",
+    "slipping",
+    "on fire",
     ...ways(
       "what|which ones|which|what all|which pieces",
       "can|could|might|do i need to|do i have to|must|shall",
@@ -1832,6 +1852,10 @@ export const CUES = {
     "set aside rate",
   ],
   goal: [
+    "close to",
+    "anywhere near",
+    "near my goal",
+    "anywhere close to",
     "behind on my goal",
     "behind my goal",
     "behind on the goal",
@@ -1879,6 +1903,12 @@ export const CUES = {
   ],
   /** What is not worked out, ratios and the cash in hand: no measure takes it, so that it is refused by name. */
   unasked: [
+    "best spent",
+    "money best spent",
+    "daily interest",
+    "interest a day",
+    "interest per day",
+    "interest each day",
     "minimum wage",
     "labor cost",
     "labor costs",
@@ -3331,6 +3361,11 @@ export const CUES = {
   ],
   /** What came out of it is below nothing. */
   loss: [
+    "flopped",
+    "tanked",
+    "bombed",
+    "went south",
+    "belly up",
     ...ways("at|for", "a loss"),
     "lose",
     "losing",

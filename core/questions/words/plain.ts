@@ -270,6 +270,9 @@ export const FILLERS: readonly string[] = [
 
 /** Pieces in general: they say that pieces are meant and none more than another. */
 export const GENERIC: readonly string[] = [
+  "flopped",
+  "tanked",
+  "bombed",
   "piece",
   "pieces",
   "furniture",
@@ -674,6 +677,9 @@ export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?:
   source: {
     words: [
       "source",
+      ...ways("place|places|spot|spots", "to shop|to source|to buy stuff"),
+      "store",
+      "stores",
       "place to buy",
       "place to buy from",
       "place i buy",
@@ -927,7 +933,7 @@ export const ORDERS: Readonly<
 > = {
   best: [
     ...ways("|from", "best|highest|most|biggest|top", "to", "worst|lowest|least|smallest|bottom"),
-    ...ways("a|the", "banner|high point|winner|cash cow"),
+    ...ways("|the", "high point|cash cow|cash cows"),
     "best",
     "rank",
     "ranked",
@@ -961,7 +967,8 @@ export const ORDERS: Readonly<
   ],
   worst: [
     ...ways("|from", "worst|lowest|least|smallest|bottom", "to", "best|highest|most|biggest|top"),
-    ...ways("|a|the", "pits|dud|duds|bust|stinker|lemon|disaster|low point"),
+    ...ways("|the", "pits|low point"),
+    ..."dud duds stinker stinkers lemon lemons bust busts".split(" "),
     "biggest loser",
     "biggest losers",
     "biggest money loser",

@@ -61,7 +61,7 @@ export const REWRITES: readonly (readonly [from: RegExp, to: string])[] = [
     "have i $1 at least $2 pieces",
   ],
   [/\bis (\$?\d+) (?:ok|okay|alright|fair|good|reasonable) for\b/, "is $1 a good price for"],
-  [/\b(?:lately|recently|as of late|of late)\b/, "in the last 30 days"],
+  [/(?<!\b(?:most|more) )\b(?:lately|recently|as of late|of late)\b/, "in the last 30 days"],
   [
     /^(?:how many )?(?:months|years|payments) (?:left|to go|remaining|till|until)(?: (?:on|for|till|until))? (.+?)(?: (?:is|are) (?:gone|paid off|done))?[.?! ]*$/,
     "how long until $1 is gone",

@@ -75,6 +75,18 @@ const AS_IT_IS: readonly WayRow[] = [
 /** One of several that the question names itself: who or how it was, with what it may have been behind or within. */
 const CHOICES: readonly WayRow[] = [
   [
+    "^ did i|we get|got|buy|bought|find p:4 or did? d:1 get|buy|find|it? $",
+    "who found $p",
+    "did i buy the vanity or did dad",
+    "who found the vanity",
+  ],
+  [
+    "^ who_did|whod|who x:4 go|went to and for_how_much|how_much|for_what $",
+    "who bought $x and for how much",
+    "who did the coffee table go to and for how much",
+    "who bought the coffee table and for how much",
+  ],
+  [
     "^ did|was_it a:1 or b:1 who|that? get|got|buy|bought|find|found|pick_up|picked_up|bring_home|take|took the|my|our? p:4 $",
     "who got $p",
     "did mom or dad get the floor lamp",
@@ -91,6 +103,46 @@ const CHOICES: readonly WayRow[] = [
     "how did $w pay",
     "did the doctor pay cash or card",
     "how did the doctor pay",
+  ],
+];
+
+/** What would come of a sale, an offer or a purchase, however its price is told. */
+const PRICES: readonly WayRow[] = [
+  [
+    "^ if i|we? sell|sold|let|get|list x:4 go? for|at n:<number>|list|asking , then|so? what|how_much do|would|will|did|could i|we make|clear|net|get|pocket|profit|earn|gain on|off|from? it|them|that? $",
+    "how much would i make on $x at $n",
+    "if i sell the mirror for 65 what do i make",
+    "how much would i make on the mirror at 65",
+  ],
+  [
+    "^ how_much|what profit|money? do|would|will? i|we? make|clear|net|get|pocket|earn|be_in_it|profit? if|when x:4 sells|sold|goes|went for|at n:<number> $",
+    "how much would i make on $x at $n",
+    "how much profit if the armoire sells for 200",
+    "how much would i make on the armoire at 200",
+  ],
+  [
+    "^ i|we? found|saw|spotted|theres|there_is|can_get|could_get|looking_at|eyeing a|an|this x:3 for|at n:<number> , should_i|should_we|worth_it|good_deal|good_buy|is_it_worth_it|do_i_buy_it|buy_it|grab_it|get_it|thoughts|yes_or_no buy|get|grab|take? it? $",
+    "should i buy a $x for $n",
+    "found a hutch for 80, should i",
+    "should i buy a hutch for 80",
+  ],
+  [
+    "^ the|my|a? w:1 offers|offered|is_offering|offering|will_give|would_give|wants_to_pay|says me? n:<number> for|on x:4 ,,? should_i|take_it|do_i_take_it|yes_or_no|good_enough|accept take|accept|do? it|that? $",
+    "someone offered $n for $x should i take it",
+    "nurse offers 60 for the mirror, take it?",
+    "someone offered 60 for the mirror should i take it",
+  ],
+  [
+    "^ whats|what_is|what_was? the|my? break_even|breakeven price|point|number? on|for|of x:4 $",
+    "what do i have in $x",
+    "whats my break even price on #28",
+    "what do i have in #28",
+  ],
+  [
+    "^ whats|what_is my|the floor price? on|for x:4 $",
+    "lowest i should take for $x",
+    "whats my floor on #28",
+    "lowest i should take for #28",
   ],
 ];
 
@@ -113,6 +165,12 @@ const DEEDS: readonly WayRow[] = [
 /** Moments and stretches of time. */
 const TIMES: readonly WayRow[] = [
   [
+    "^ what does|did|is|was the|this|my? p:year|month|week|quarter|<month> look|looking like? so_far|now|right_now|overall? $",
+    "how is the $p so far",
+    "what does the year look like",
+    "how is the year so far",
+  ],
+  [
     "when m:<month> was|is|had|came over|ended|done|through|to_an_end",
     "at the end of $m",
     "how many on hold when june was over",
@@ -122,6 +180,24 @@ const TIMES: readonly WayRow[] = [
 
 /** Orders and means in words that say them plainly. */
 const ORDERED: readonly WayRow[] = [
+  [
+    "^ what|which_ones|which|whats did|done well|good|great|the_best|real_well|really_well r:4? $",
+    "best flips $r",
+    "what did well in july",
+    "best flips in july",
+  ],
+  [
+    "^ how_many x:2? a|per|each|every u:<unit> do i|we d:sell|buy|list|finish|flip $",
+    "average pieces $d per $u",
+    "how many pieces a month do i sell",
+    "average pieces sell per month",
+  ],
+  [
+    "^ how_many x:2? do i|we d:sell|buy|list|finish|flip a|per|each|every u:<unit> $",
+    "average pieces $d per $u",
+    "how many do i buy a month",
+    "average pieces buy per month",
+  ],
   [
     "^ list|rank|show|sort|my|all|name? my|the|all? g:kinds|types|sources|buyers|customers|months|weeks|methods|places|people by r:3 $",
     "rank $g by $r",
@@ -151,6 +227,36 @@ const ORDERED: readonly WayRow[] = [
 /** One by one. */
 const LISTS: readonly WayRow[] = [
   [
+    "what_went_on|whats_been_going_on|what_all_happened|what_was_going_on =in|on|this|last|during|yesterday|today|over|since",
+    "what happened",
+    "what went on in july",
+    "what happened in july",
+  ],
+  [
+    "^ listed w:under|over|below|above n:<number> $",
+    "what is listed $w $n",
+    "listed under 50",
+    "what is listed under 50",
+  ],
+  [
+    "^ who|which_buyers|any_buyers|anyone|anybody? bought|buys|come_back|came_back from_me? twice|two_times|several_times|repeatedly|more_than_twice|again|a_second_time $",
+    "list buyers over 1 pieces",
+    "who bought twice",
+    "list buyers over 1 pieces",
+  ],
+  [
+    "^ cheapest|best|smartest|fastest|quickest way to pay|pay_off|pay_down|kill|clear off? the|my|our? loans|debt|debts|loan $",
+    "which loan should i pay first",
+    "cheapest way to pay off loans",
+    "which loan should i pay first",
+  ],
+  [
+    "^ what do|should|can|could|shall i|we do|work_on|get_done|tackle =this_weekend|today|tomorrow|this_week|next|now|tonight|first",
+    "what should i do",
+    "what do i do this weekend",
+    "what should i do this weekend",
+  ],
+  [
     "^ q:8 , line_by_line|item_by_item|note_by_note|one_at_a_time|each_one_listed $",
     "list $q",
     "august expenses line by line",
@@ -163,6 +269,7 @@ export const WAYS_OF_ASKING: readonly WayRow[] = [
   ...CHATTER,
   ...LEFT_OUT,
   ...AS_IT_IS,
+  ...PRICES,
   ...CHOICES,
   ...DEEDS,
   ...TIMES,
