@@ -5,6 +5,8 @@ import { ofKnownBuyer } from "../../core/decide/known-buyer.ts";
 import { toKnownLoan } from "../../core/decide/known-loan.ts";
 import { lentBack } from "../../core/decide/lent-back.ts";
 import { ofPastBuyer } from "../../core/mending/by-buyer.ts";
+import { meansAny } from "../../core/mending/mend.ts";
+import { ofMisnoted } from "../../core/mending/misnoted.ts";
 import type { Past } from "../../core/mending/past.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { lastQuestion } from "./last-question.ts";
@@ -26,13 +28,20 @@ export function goneOn(
   replyRoot: number | undefined,
 ): readonly Reading[] {
   if (turn.lines > 1) return readings;
+  const desk = talkingDesk(turn, replyRoot);
+  const isDone = readings.length > 0 && readings.every((each) => isCorrection(each, desk));
+  const corrected = isDone ? null : ofMisnoted(text, readings, desk);
+  if (corrected?.isSure) return corrected.readings;
   const known = ofKnown(turn, text, readings, replyRoot);
   if (known) return known;
   const [reading, ...others] = readings;
-  if (!reading?.back || others.length > 0) return readings;
-  const on = onward(reading, talkingDesk(turn, replyRoot));
-  return on ? [on] : readings;
+  const on = reading?.back && others.length === 0 ? onward(reading, desk) : null;
+  return on ? [on] : (corrected?.readings ?? readings);
 }
+
+/** It corrects what the books have. */
+const isCorrection = (reading: Reading, desk: Omit<Desk, "confirmed">): boolean =>
+  reading.kind === "fix" || reading.kind === "undo" || (reading.kind === "mend" && meansAny(reading, desk));
 
 /** "got the sander back", "got 25 from gus": of a thing that was lent, or a buyer who is on the books. */
 function ofKnown(

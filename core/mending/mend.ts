@@ -64,6 +64,10 @@ export function decideMend(said: MendReading, desk: Desk): Decision {
   return change(reading, only, desk, past);
 }
 
+/** Whether the books have a note that a correction may be about. */
+export const meansAny = ({ of = {} }: MendReading, desk: Omit<Desk, "confirmed">): boolean =>
+  desk.past !== undefined && factsMeant(of, { ...desk, confirmed: [] }, desk.past).length > 0;
+
 /** "and the drive was 42 miles" where none was noted: it may be told only now. */
 function asNewDrive({ of = {}, to = {}, text, line }: MendReading): Ask | null {
   if (of.kind !== "drive" || to.miles === undefined) return null;

@@ -9,7 +9,7 @@ import { saysSame } from "./same.ts";
 import { HINTS } from "./sign-bits.ts";
 import type { Told } from "./told.ts";
 import { tellsNoFact, unclear } from "./unclear.ts";
-import { REDOES } from "./words/mending.ts";
+import { ONE_MORE_NOTE, REDOES } from "./words/mending.ts";
 
 /** Words that only go on from others are few. */
 const BACK_WORDS_MAX = 12;
@@ -33,7 +33,12 @@ export function withBack(readings: Reading[], said: readonly Tok[], told: Told):
   const mayCorrect =
     isCut || (others.length === 0 && (isOpenToCorrection(reading) || said.some(correctsByItself)));
   // "no wait we kept it": the note before, told anew.
-  if (others.length === 0 && !isUnclear && REDOES.has(said[0]!.text))
+  if (
+    others.length === 0 &&
+    !isUnclear &&
+    REDOES.has(said[0]!.text) &&
+    !said.some(({ text }) => ONE_MORE_NOTE.has(text))
+  )
     return [{ ...reading, back: { restated: true } }];
   if (!isUnclear && !isOpen && !mayCorrect) return readings;
   const { text, line, today } = told;

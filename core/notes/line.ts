@@ -1,6 +1,6 @@
 import type { Day } from "../calendar.ts";
 import { withoutChatter } from "./chatter.ts";
-import type { Tok } from "./clause.ts";
+import { type Tok, textOf } from "./clause.ts";
 import { clausesOf } from "./clauses-read.ts";
 import { isFeeOfNothing, isWholeNote, withBack } from "./going-on.ts";
 import { lexed, lexedOf } from "./lexed.ts";
@@ -15,6 +15,7 @@ import { chatter } from "./rows/chatter.ts";
 import { corrections } from "./rows/corrections.ts";
 import { deals } from "./rows/deals.ts";
 import { standingIn } from "./rows/lookup.ts";
+import { misnoted } from "./rows/misnoted.ts";
 import { repeats } from "./rows/repeats.ts";
 import type { Trace } from "./rows/trace.ts";
 import { type Units, unitsOf } from "./rows/units.ts";
@@ -72,6 +73,7 @@ function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Read
   const meant = meantBy(line, typedWords, language().lexer);
   if (isBotWord(meant.norms)) return [unclear({ kind: "botWord" }, place)];
   const { tokens, hints } = lexedOf(meant);
+  if (trace) traceMisnoted(tokens, trace);
   const told: Told = { text, line: index, today, typed: line, spans: meant.words, trace };
   const units = unitsOf(tokens);
   const { tables } = standingIn(units);
@@ -79,6 +81,12 @@ function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Read
   const kept = mayChat ? withoutChatter(tokens, units, trace) : tokens;
   const isTurned = (hints & TURNING.hints) !== 0 || (tables & TURNING.tables) !== 0 || kept !== tokens;
   return isTurned ? turned(tokens, kept, units, told) : plainlyTold(tokens, units, told);
+}
+
+/** What a line tells of a note that was noted wrong is read where the books are at hand; here it is only told. */
+function traceMisnoted(tokens: readonly Tok[], trace: Trace[]): void {
+  for (const { row, from, to } of misnoted.fired(tokens))
+    trace.push({ table: "misnoted", row, words: textOf(tokens.slice(from, to)) });
 }
 
 /** The readings of a line that holds nothing but notes. */

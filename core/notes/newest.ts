@@ -97,7 +97,8 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
     if (value) return value;
   }
   const change = forOther(told) ?? otherPieces(told) ?? changeIn(told, today);
-  if (!change) return null;
+  // "only the lamp left" is what there still is.
+  if (!change || (change.to.pieces && tokens.some(({ text }) => text === "only"))) return null;
   const isBare =
     to === tokens.length && !opening.some(({ text: word }) => corrects(word) || POINTING.has(word));
   if (isBare && !canBeBare(change, told)) return null;
@@ -128,7 +129,7 @@ function rightPerson(said: readonly Tok[]): string | null {
     said.findIndex((token) => !isOpening(token) || token.text === "wrong"),
   );
   if (wrong?.text !== "wrong" || !WRONG_PEOPLE.has(who?.text ?? "")) return null;
-  const name = rest.filter((token) => !isSkipped(token) && !isOpening(token));
+  const name = rest.filter((token) => !isSkipped(token) && !isOpening(token) && !FIELDS[token.text]);
   const isName = name.length > 0 && name.length <= NAME_WORDS_MAX && name.every(isWordOfName);
   return isName ? textOf(name) : null;
 }
@@ -242,6 +243,8 @@ function nameForName(tokens: readonly Tok[]): { now: string; then: string } | nu
     ),
   );
   const isWords = said.every(({ kind, roles }) => kind === "word" && roles.method === undefined);
+  // "nell bought it not dana" says more than a name.
+  if (said.slice(0, not).some((token) => THEM.has(token.text) || WHO.has(token.text))) return null;
   return not > 0 && isWords && now && then ? { now, then } : null;
 }
 

@@ -58,6 +58,8 @@ declare module "../notes/reading.ts" {
         also?: Mention;
       };
       removed?: true;
+      /** How it is offered, where several notes may be meant. */
+      label?: string;
       /** "The paint is wrong": it is taken out, or has another value. */
       isWrong?: true;
       /** Said without a word that corrects: it is of what was said just before, or none. */
@@ -82,7 +84,8 @@ export const mend = defineVerb({
     absorbs: ["sold", "bought", "drove", "drive", "spent", "paid"],
     judge: () => ({ kind: "unknown" }),
   },
-  offered({ to = {}, text }) {
+  offered({ to = {}, text, label }) {
+    if (label !== undefined) return label;
     const value =
       to.amount !== undefined
         ? show(to.amount)

@@ -238,6 +238,11 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "bought a bed frame 35 nothing wrong with it",
   ],
   [
+    "[not|didnt_get|havent_got|nothing|hardly|barely_got|never_got much|a_lot|a_thing|anything|nothing|lots|a_whole_lot? done|finished on|with]",
+    "denial",
+    "not much done on the dresser today",
+  ],
+  [
     "[not bad|too_bad|cheap|great|perfect|mad|complaining|sorry|much|far|worth|fun|easy]",
     "word",
     "sold desk 90 not mad",

@@ -80,6 +80,8 @@ export const OPENERS: ReadonlySet<string> = new Set([
 ]);
 /** Words that open the newest note told anew. */
 export const REDOES = wordSet("no nope nah oops wait no_wait wait_no no_actually actually sorry");
+/** Beside them it is told of one more: "wait also gas 15". */
+export const ONE_MORE_NOTE = wordSet("also another more extra forgot forgot_to_log too as_well plus");
 /** Those that may stand behind the value: "the hutch, sorry", "25 i mean". */
 export const BEHIND = wordSet("sorry actually oops i mean meant my_bad i_mean i_meant rather instead");
 /** Behind them: how it came to be wrong. */

@@ -7,13 +7,14 @@ import { chatter } from "../../../core/notes/rows/chatter.ts";
 import { corrections } from "../../../core/notes/rows/corrections.ts";
 import { deals } from "../../../core/notes/rows/deals.ts";
 import { goingOn } from "../../../core/notes/rows/going-on.ts";
+import { misnoted } from "../../../core/notes/rows/misnoted.ts";
 import { newest } from "../../../core/notes/rows/newest.ts";
 import { patternOf } from "../../../core/notes/rows/pattern.ts";
 import { repeats } from "../../../core/notes/rows/repeats.ts";
 import { settlings } from "../../../core/notes/rows/settling.ts";
 import type { Trace } from "../../../core/notes/rows/trace.ts";
 
-const all = { ...TABLES, chatter, corrections, deals, goingOn, newest, repeats, settlings };
+const all = { ...TABLES, chatter, corrections, deals, goingOn, misnoted, newest, repeats, settlings };
 
 describe.each(Object.entries(all))("the rows of %s", (_table, { rows, fired }) => {
   it.each(rows.map((row) => [row[2], row] as const))("%s", (note, row) => {

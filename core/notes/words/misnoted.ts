@@ -1,0 +1,94 @@
+import type { Kind } from "../reading.ts";
+import { wordSet } from "./words.ts";
+
+/** A line without any of these, or of what was noted, corrects nothing. */
+export const MAY_CORRECT = wordSet(
+  "not no nope nah oops whoops woops wait actually actualy really sorry meant mean should shouldve shoulda supposed fix change correct correction correcting update adjust edit make made " +
+    "wrong typo mistake bad autocorrect thumbs fingers fingered finger fart misread mistyped miscounted miscalculated misheard misremembered mixed mixing flipped transposed swapped switched confused jumbled goofed " +
+    "messed screwed botched lied backwards reversed cant type turns turned ended wound came out receipt reciept receipts odometer gps says said was were isnt its is only just when tax put had wrote typed logged " +
+    "entered remember delete remove erase scratch nix void scrap undo cancel strike disregard ignore forget drop lose kill wipe yank take pull get pretend twice already never didnt happened move shift switch charge " +
+    "hang hold instead rather early rename call called relabel heard remembered idiot tired ways way checked found looked going looking needs used got thats both make made more ended paid bought one used double",
+);
+/** Words that say that what was noted is another. */
+export const DECIDES = wordSet(
+  "meant mean should shouldve shoulda supposed fix change correct correction correcting update adjust edit amend wrong rename relabel typo mistake incorrect move shift switch reassign charge needs instead i_meant i_mean make_that make_it should_be should_have_been should_say should_read it_should_be that_should_be supposed_to_be was_supposed_to_be meant_to_say meant_to_put",
+);
+/** Words that may say so. */
+export const DOUBTS = wordSet(
+  "no nope nah oops oop oopsie whoops woops wait actually actualy really sorry shoot crap dang darn ugh argh err er dangit dammit nvm never_mind sry hmm hm ah aw",
+);
+/** Words that tell of how it came out in the end. */
+export const CAME_OUT = wordSet("only ended_up wound_up turned_out came_out ended wound closer");
+/** Words beside them that tell nothing of which note it is. */
+export const BESIDE_MISNOTED = wordSet(
+  "was were is are be been being am it its it_is it_was that_was that thats that_is those these this they theyre them em he she his her him you u ya i im ive we weve me us my our mine ours one ones thing things stuff the a an and or but so then well ok okay k " +
+    "for on at of in with to from by as off out up down into onto under over back like about right now today tonight earlier before too still just already even though ended wound turned came come comes went go goes going gone " +
+    "put said say says saying wrote typed had has have logged entered noted recorded texted sent did do does done get got getting gets gave give giving gives given handed handing paid pay paying pays cost costs costing ran rang charged spent took takes take taking taken left leave " +
+    "price amount total number value note notes entry record records books list line part end ends all in_all altogether grand whole exactly even total_of tbh honestly lol haha hah lmao pls please plz thanks thx ty hey hi yo man dude ugh hm hmm oh ah yeah yep yes uh um " +
+    "goes belongs belong belonged used using use really actually sorry bucks dollars dollar buck usd cash_money who whos what which where when because cuz cause since guess know thought needs needed can will do_that instead rather than " +
+    "ended_up wound_up turned_out came_out came_to up_being closer more_like only quick fix same receipt reciept talked down haggled me_down him seller buyer customer side piece pieces unit home way both hours hour hrs hr minutes minute mins min mile miles mi later cuz after before",
+);
+/** Verbs and nouns by which a note is spoken of, each to its kinds. */
+export const SPOKEN_OF: Readonly<Record<string, readonly Kind[]>> = {
+  asking: ["list", "reprice"],
+  listing: ["list", "reprice"],
+  listed: ["list", "reprice"],
+  list: ["list", "reprice"],
+  sell: ["sell"],
+  posted: ["list", "reprice"],
+  went: ["sell", "collect"],
+  sold: ["sell"],
+  sale: ["sell"],
+  deposit: ["hold"],
+  hold: ["hold"],
+  held: ["hold"],
+  drove: ["drive"],
+  drive: ["drive"],
+  driving: ["drive"],
+  trip: ["drive"],
+  mileage: ["drive"],
+  odometer: ["drive"],
+  gps: ["drive"],
+  miles: ["drive"],
+  worked: ["work"],
+  working: ["work"],
+  work: ["work"],
+  hours: ["work"],
+  finished: ["finish"],
+  done: ["finish"],
+  finish: ["finish"],
+  started: ["start"],
+  bought: ["buy"],
+  purchase: ["buy"],
+  buy: ["buy"],
+  payment: ["pay"],
+  refund: ["refund"],
+  refunded: ["refund"],
+  spent: ["spend"],
+};
+/** What we give for a thing. */
+export const WE_PAY = wordSet(
+  "paid pay paying cost costs costing gave give spent ran charged set_me_back set_us_back rang",
+);
+/** Words that turn what is told: it is no correction of what was noted. */
+export const NO_CORRECTION = wordSet(
+  "loan loans balance another more extra again also forgot forgot_to_log forgot_to_put forgot_to_add wish wished hoping hope if gonna going_to retail new_price lower lowered dropped raise raised bump bumped marked relisted per each every next later tomorrow never didnt wont cant hasnt havent dont",
+);
+/** Words that may turn it: such a message is asked about. */
+export const MAY_TURN = wordSet(
+  "worth maybe might wants want wanted offered offering asked would could will need need_to",
+);
+/** Behind "instead" and "rather": what follows is what it was. */
+export const BEFORE_OLD = wordSet("of than");
+/** Behind what stands wrong. */
+export const WRONG = wordSet("wrong off incorrect");
+/** Nouns by which an earlier note is called: "the sale was 45". */
+export const NOTED_AS = wordSet("sale deposit hold drive listing payment trip purchase mileage refund");
+/** Behind them, what it was. */
+export const WAS = wordSet("was were is thats its it_was that_was");
+/** Who may have said so, or paid. */
+export const THEIR_OWN = wordSet("he she him her");
+/** What names a piece anew: "its a highboy". */
+export const NAMES_IT = wordSet("a an really actually called call rename");
+/** Wrong of it was a name. */
+export const WRONG_NAMES = wordSet("name buyer person guy lady customer");
