@@ -25,14 +25,14 @@ import { PARTS } from "./words/traits.ts";
 /** So many pieces of a kind may be counted by a product of count and price. */
 const FACTOR_MAX = 1000;
 
-export const COUNT_WORDS: Readonly<Record<string, number>> = {
-  both: 2,
-  pair: 2,
-  pr: 2,
-  couple: 2,
-  dozen: 12,
-  trio: 3,
-};
+export const COUNT_WORDS: ReadonlyMap<string, number> = new Map([
+  ["both", 2],
+  ["pair", 2],
+  ["pr", 2],
+  ["couple", 2],
+  ["dozen", 12],
+  ["trio", 3],
+]);
 /** The most a bare number before a singular noun counts: "2 chair" is a slip, "60 nightstand" a price. */
 const SLIP_COUNT_MAX = 4;
 
@@ -60,7 +60,7 @@ function countBefore(tokens: readonly Tok[], end: number, plural: boolean): Coun
   const at = placeBefore(tokens, end - 1, BETWEEN_SET_AND_PIECE);
   const token = at < 0 ? undefined : tokens[at];
   if (!token) return { from: end };
-  const word = COUNT_WORDS[token.text];
+  const word = COUNT_WORDS.get(token.text);
   // "both the couch and loveseat" are two pieces, not two couches.
   if (token.text === "both" && !plural) return { from: at };
   if (word !== undefined) {
@@ -113,7 +113,7 @@ function setBefore(tokens: readonly Tok[], at: number): { from: number; set: boo
 function isTrait(token: Tok | undefined): boolean {
   if (token?.kind !== "word") return false;
   if (token.roles.trait) return true;
-  return token.unknown === true && !(token.text in COUNT_WORDS) && !NO_TRAITS.has(token.text);
+  return token.unknown === true && !COUNT_WORDS.has(token.text) && !NO_TRAITS.has(token.text);
 }
 
 /** "sold to carol desk 90": the unknown word is whoever the preposition is about. */
@@ -166,7 +166,7 @@ function after(tokens: readonly Tok[], noun: number, mention: Mention, plural: b
   }
   // "lamps both sold 18 each"
   if (plural && mention.count === undefined && next.text === "both" && tokens[to + 1]?.text !== "for") {
-    mention.count = COUNT_WORDS[next.text]!;
+    mention.count = COUNT_WORDS.get(next.text)!;
     return to + 1;
   }
   if (mention.count === undefined && PAIRS.has(next.text)) {

@@ -39,8 +39,8 @@ export interface Pattern {
   /** The elements from the opening bracket up to the closing one. */
   from: number;
   to: number;
-  /** First words that a match may begin with; null where it begins with a class. */
-  opens: ReadonlySet<RowWord> | null;
+  /** First words that a match may begin with, and their bits; null where it begins with a class. */
+  opens: { words: ReadonlySet<RowWord>; sieve: number } | null;
   /** What a line must hold somewhere for the pattern to stand in it: all of these classes and all these bits of words. */
   must: { bits: Bits; words: readonly RowWord[] };
   /** The classes of which a line must hold two. */
@@ -129,6 +129,7 @@ export function patternOf(text: string): Pattern {
     if (closes) to = elements.length;
   }
   if (from < 0 || to <= from) throw new Error(`a row without its part in brackets: ${text}`);
+  const opens = opensOf(elements);
   const needed = elements.filter(({ what, least }) => what === "one" && least > 0);
   const key = needed.reduce((a, b) => (b.often < a.often ? b : a));
   const classes = needed.filter(isOneClass).map(({ classes: [place] }) => place!);
@@ -140,7 +141,7 @@ export function patternOf(text: string): Pattern {
     elements,
     from,
     to,
-    opens: opensOf(elements),
+    opens: opens && { words: opens, sieve: sieveOf([...opens]) },
     must,
     twice: bitsOf(classes.filter((place, at) => classes.indexOf(place) < at)),
     key,

@@ -1,9 +1,10 @@
 import type { Tok } from "../clause.ts";
 import { handInRows, standingIn } from "./lookup.ts";
 import { matchAt } from "./match.ts";
-import { patternOf } from "./pattern.ts";
+import { type Pattern, patternOf } from "./pattern.ts";
 import type { Candidate } from "./standing.ts";
 import { type Units, unitsOf } from "./units.ts";
+import type { Unit } from "./words.ts";
 
 /** A row: the pattern, what it makes of the part in brackets, and the note that shows it. */
 export type Row<Effect extends string> = readonly [pattern: string, effect: Effect, note: string];
@@ -48,12 +49,15 @@ export function tableOf<Effect extends string>(rows: readonly Row<Effect>[]): Ta
   };
 }
 
+/** Whether a match may begin with a word. */
+const mayOpen = ({ opens }: Pattern, { word, span }: Unit): boolean =>
+  opens ? (opens.sieve & word.sieve) !== 0 && opens.words.has(word) : span !== 0;
+
 /** Every place where a row stands in a line. */
 function matchesOf<Effect extends string>(line: Units, { row, pattern }: Compiled<Effect>): Fired<Effect>[] {
   const found: Fired<Effect>[] = [];
   for (let at = 0; at < line.units.length; at += 1) {
-    const { word, span } = line.units[at]!;
-    if (pattern.opens ? !pattern.opens.has(word) : span === 0) continue;
+    if (!mayOpen(pattern, line.units[at]!)) continue;
     const match = matchAt(pattern, line, at);
     if (match) found.push({ effect: row[1], row, ...match });
   }
@@ -69,9 +73,9 @@ function firedOf<Effect extends string>(
   if (rows.length === 0) return NOTHING;
   const found: Fired<Effect>[] = [];
   for (let at = 0; at < line.units.length; at += 1) {
-    const { word, span } = line.units[at]!;
+    const unit = line.units[at]!;
     for (const { row, pattern } of rows) {
-      if (pattern.opens ? !pattern.opens.has(word) : span === 0) continue;
+      if (!mayOpen(pattern, unit)) continue;
       const match = matchAt(pattern, line, at);
       if (!match || found.some((one) => one.from < match.to && one.to > match.from)) continue;
       found.push({ effect: row[1], row, from: match.from, to: match.to });

@@ -44,7 +44,7 @@ function unlistedRun(clause: Clause): { run: Tok[]; count: number | null } | nul
       if (named && isName && run.some((token) => token.unknown)) {
         let link = at - 1;
         while (/^(?:of|the|my|our)$/.test(tokens[link]?.text ?? "")) link -= 1;
-        const several = COUNT_WORDS[tokens[link]?.text ?? ""];
+        const several = COUNT_WORDS.get(tokens[link]?.text ?? "");
         if (several !== undefined) return { run, count: several };
         const before = tokens[at - 1];
         const whole =
