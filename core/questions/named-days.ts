@@ -32,7 +32,10 @@ export interface Span {
 /** How many of the words at `at` are one of some phrases, the longest; 0 for none. */
 export function phraseLength(words: readonly string[], at: number, phrases: readonly string[]): number {
   let most = 0;
+  const first = words[at];
+  if (first === undefined) return most;
   for (const phrase of phrases) {
+    if (!phrase.startsWith(first)) continue;
     const parts = phrase.split(" ");
     if (parts.length > most && parts.every((part, index) => words[at + index] === part)) most = parts.length;
   }

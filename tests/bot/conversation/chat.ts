@@ -184,10 +184,12 @@ export function openChat({
     statement: () => statementOf(ledger.books, { through: dayOfInstant(now, zoneNow()), currency: "USD" }),
     keep() {
       const at = now;
+      const before = shown.slice();
       const back = keepRows(ledger);
       return () => {
         back();
         now = at;
+        shown = before.slice();
       };
     },
     restart() {
