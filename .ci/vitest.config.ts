@@ -2,10 +2,21 @@ import { existsSync, statfsSync } from "node:fs";
 import { defineConfig } from "vitest/config";
 import { LongestFirst } from "./longest-first.ts";
 
-/** Files that stay by themselves: they put something else in the place of a module, or catch every call. */
-const APART = ["tests/bot/schedule/year.long.test.ts", "tests/bot/telegram/wire.test.ts"];
+/** A file that stays by itself: it catches every call. */
+const APART = ["tests/bot/telegram/wire.test.ts"];
+/** What puts something else in the place of a module, which the runner's own way of loading alone can. */
+const REPLACING = ["tests/bot/schedule/year.long.test.ts"];
 /** Minutes long: with `npm run long` alone. */
 const LONG = process.env["LONG"] ? [] : ["tests/**/*.long.test.ts"];
+
+/**
+ * Modules as Node loads them, each compiled by the worker that needs it and kept for the next run: the runner's own way has
+ * one process transform all of them, for which both workers wait.
+ */
+const AS_NODE_LOADS = {
+  experimental: { viteModuleRunner: false, nodeLoader: false },
+  execArgv: ["--import", "tsx"],
+};
 
 /** Half a gigabyte holds the ledgers of all tests at once. */
 const ROOM_BYTES = 2 ** 29;
@@ -37,12 +48,14 @@ export default defineConfig({
         test: {
           name: "together",
           include: ["tests/**/*.test.ts"],
-          exclude: [...APART, ...LONG],
+          exclude: [...APART, ...REPLACING, ...LONG],
+          ...AS_NODE_LOADS,
           // Loading the product anew for each of eighty files would take longer than most of their tests.
           isolate: false,
         },
       },
-      { extends: true, test: { name: "apart", include: APART, exclude: LONG } },
+      { extends: true, test: { name: "apart", include: APART, ...AS_NODE_LOADS } },
+      { extends: true, test: { name: "replacing", include: REPLACING, exclude: LONG } },
     ],
   },
 });
