@@ -5,9 +5,6 @@ import { commonPhrases, type Phrases, type Senses } from "./phrases.ts";
 import { plainerBy, wayOf } from "./plainer.ts";
 import type { Period } from "./query.ts";
 import { MONTH_NAMES, SMALL_NUMBERS, UNITS } from "./words/periods.ts";
-import { REWRITES } from "./words/rewrites.ts";
-import { REWRITES_OF_SIDES } from "./words/rewrites-of-sides.ts";
-import { REWRITES_OF_TODO } from "./words/rewrites-of-todo.ts";
 import { TEXTED } from "./words/texted.ts";
 import { WAYS_OF_ASKING } from "./words/ways-of-asking.ts";
 
@@ -41,8 +38,6 @@ const MONTH_TO_MONTH =
   /\b((?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*)\s?[-–]\s?((?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*)\b/g;
 
 const PLAINER = WAYS_OF_ASKING.map(wayOf);
-const WAYS = [...REWRITES, ...REWRITES_OF_SIDES, ...REWRITES_OF_TODO];
-
 const NOTHING: Senses = { cues: [], flags: new Set(), own: [] };
 
 let commonSpeller: Speller | undefined;
@@ -72,7 +67,7 @@ export function plainWords(text: string): string[] {
     .replace(/[’'`´]/g, "");
   const texted = plain.replace(/[a-z0-9]+/g, (word) => TEXTED[word] ?? word).replace(/ \+ /g, " and ");
   const spelled = PLAINER.reduce((said, way) => plainerBy(way, said), texted.trim());
-  const lower = WAYS.reduce((said, [from, to]) => said.replace(from, to), spelled)
+  const lower = spelled
     .replace(/\bcompare (?!to\b|with\b).*/, (all) =>
       all.replace(/ (?:to|with) (?!sell\b|finish\b|list\b)/g, " versus "),
     )

@@ -5,8 +5,8 @@ import { CLASSES } from "./words/classes.ts";
  *
  * In the pattern a word is `a|b`, `two_words` stand together, `<name>` is one of a class, `?` behind it may be missing;
  * `x:2` is any words, two at most, `x:<number>` and `x:a|b` are those, and `$x` in the plainer one says them again.
- * `,` may be a mark there, `,,` must be, `^` and `$` are the beginning and the end of the question; `=a|b` goes before
- * and `!a|b` does not go before what follows, neither of them taken.
+ * `{a|b}` may stand any number of times. `,` may be a mark there, `,,` must be, `?` is the mark of a question; `^` and `$`
+ * are the beginning and the end. `=a|b` comes next and `!a|b` does not, `~a|b` did not go before; none of them is taken.
  */
 export type WayRow = readonly [pattern: string, plainer: string, asked: string, becomes: string];
 
@@ -36,11 +36,14 @@ function tokenOf(token: string): string {
   if (bare === "$") return END;
   if (bare === ",") return `(?:${MARK})?`;
   if (bare === ",,") return `(?:${MARK})`;
+  if (token === "?") return "\\?+ ?$";
   if (bare.startsWith("=")) return `(?= ${wordOf(bare.slice(1))})`;
   if (bare.startsWith("!")) return `(?! ${wordOf(bare.slice(1))})`;
+  if (bare.startsWith("~")) return `(?<! ${wordOf(bare.slice(1))})`;
+  if (bare.startsWith("{")) return `(?: ${wordOf(bare.slice(1, -1))})*`;
   const [, name, of] = /^([a-z]):(.+)$/.exec(bare) ?? [];
   const most = of !== undefined && /^\d+$/.test(of) ? Number(of) : null;
-  const words = most ? ` ${ANY_WORD}(?:,? ${ANY_WORD}){0,${most - 1}}?` : ` ${wordOf(of ?? bare)}`;
+  const words = most ? ` ${ANY_WORD}(?:[,.;:?!]* ${ANY_WORD}){0,${most - 1}}?` : ` ${wordOf(of ?? bare)}`;
   const whole = name === undefined ? words : `(?<${name}>${words})`;
   return isOptional ? `(?:${whole})?` : whole;
 }

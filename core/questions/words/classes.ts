@@ -1,13 +1,36 @@
+const MONTH = "(?:jan|feb|mar|apr|may|jun|jul|aug|sept?|oct|nov|dec)[a-z]*";
+
 /** Words that stand for one another in the ways of asking, each class as alternatives. */
 export const CLASSES: Readonly<Record<string, string>> = {
+  any: "\\S+",
   asks: "what|whats|how|hows|how much|how many|which|who|whos|when|whens|where|wheres|why|did|do|does|is|are|was|were|am|any|have|has|show|list|can|could|would|should|give|total",
+  /** How a question that leaves nothing out begins. */
+  opens:
+    "is|are|has|have|did|was|were|what|which|how|who|when|where|why|do|does|any|anything|list|show|so|and|whats|wheres",
   us: "i|we",
   be: "is|are|was|were",
-  them: "it|them|those|these|em|that|they",
-  their: "the|my|our",
-  month: "(?:jan|feb|mar|apr|may|jun|jul|aug|sept?|oct|nov|dec)[a-z]*",
+  them: "it|them|those|these|em",
+  that: "it|that|they|those",
+  /** One thing: no plural. */
+  single: "[\\w#]*[^\\Ws]",
+  month: MONTH,
+  year: "20\\d\\d",
   unit: "week|month|quarter|year",
   number: "\\$?\\d+(?:[.,]\\d+)*",
+  digits: "\\d+",
+  count: "\\d+|two|three|four|five",
   method: "cash|card|check|transfer|cheque|paper",
-  deed: "buy|bought|sell|sold|get|got|list|listed|finish|finished|find|found|pick up|picked up|bring home|take|took",
+  /** A stretch of time begins here. */
+  then: `(?:the )?(?:last|previous|prior)|${MONTH}|q[1-4]|20\\d\\d`,
+  ahead:
+    "ahead of|up on|up from|up over|up compared to|up against|above|beating|beat|topping|topped|outpacing|past",
+  behind:
+    "behind|below|down on|down from|down over|down compared to|trailing|short of|lagging|lagging behind",
+  compares:
+    "compare|compared|comparing|stack up|stacking up|measure up|hold up|shape up|shaping up|look compared|looking compared",
+  against: "on|from|over|compared to|vs|versus|against",
+  comes:
+    "coming|come|comes|picking up|pick up|picks up|pick (?:it|them|stuff|something|anything) up|picking (?:stuff|something|anything|it|them) up|collecting|collect|stopping by|stop by|to collect|to come",
+  repeats: "repeat|returning",
+  buyers: "buyers|customers|clients",
 };

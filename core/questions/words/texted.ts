@@ -1,6 +1,14 @@
 /** Words as they are thumbed, each with what it stands for; those of notes stand in the words of notes. */
 export const TEXTED: Readonly<Record<string, string>> = {
   r: "are",
+  profitwise: "profit wise",
+  moneywise: "money wise",
+  saleswise: "sales wise",
+  costwise: "cost wise",
+  timewise: "time wise",
+  pricewise: "price wise",
+  dollarwise: "dollar wise",
+  spendingwise: "spending wise",
   ovr: "over",
   undr: "under",
   btwn: "between",

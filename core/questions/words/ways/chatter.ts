@@ -1,0 +1,72 @@
+import type { WayRow } from "../../plainer.ts";
+
+/** What is said before and behind a question and asks nothing. */
+export const OF_CHATTER: readonly WayRow[] = [
+  [
+    "^ hey|hi|hello|yo|oh|um|uh|well|ok|okay|so , =<asks>",
+    "",
+    "hey did mom get the lamp",
+    "did mom get the lamp",
+  ],
+  [
+    "^ hey|hi|yo|ok|so? good? morning|afternoon|evening|night|day ,, =<asks>",
+    "",
+    "good morning. what was my profit on lamps",
+    "what was my profit on lamps",
+  ],
+  [
+    "^ so|hey|ok? any|got_any|do_you_have_any|have_any|have_you_any idea|clue|guess|notion of|on|about|as_to? ,? =<asks>",
+    "",
+    "any idea what i made in july",
+    "what i made in july",
+  ],
+  [
+    ", pretty_please|be_gentle|go_easy_on_me|dont_laugh|dont_judge|no_judgment|be_honest|lay_it_on_me|give_it_to_me_straight|if_its_not_too_much_trouble|if_you_dont_mind|cheers|much_appreciated|appreciate_it $",
+    "",
+    "may net... be gentle",
+    "may net",
+  ],
+  [
+    "^ ok|so|hey? im|i_am|were|we_are in|at|out_in|back_in|out|standing_in|sitting_in|here_in the|my|our? garage|shop|barn|truck|van|car|store|house|kitchen|driveway|workshop|shed ,, =<asks>",
+    "",
+    "ok im in the garage, whats next",
+    "whats next",
+  ],
+  [
+    "^ w:12 ,? no_wait|wait_no|scratch_that|actually_no|no_actually|nvm|nevermind|never_mind|hold_on ,? =<asks>",
+    "",
+    "who backed out... no wait who has the mirror reserved",
+    "who has the mirror reserved",
+  ],
+  [
+    ", as|in? one|a_single number|figure|total|sum $",
+    "total",
+    "gas and storage sept, one number",
+    "gas and storage sept total",
+  ],
+  [
+    "^ omg|lol|bored|ugh|wow|man|dang|geez|ok_so|okay_so|alright|right|listen|dude|bro|hon|honey|random|random_question|dumb_question|stupid_question|silly_question|serious_question|quick_one|quick_q|question|honestly|seriously|heads_up|sorry|jw|just_wondering|just_curious|curious|cant_remember|i_forget|i_forgot|remind_me|real_talk , =<any>",
+    "",
+    "quick one: profit on lamps",
+    "profit on lamps",
+  ],
+  [
+    "^ im|i_am|were|we_are so|just|a_bit|feeling|getting? w:1 ,, =<any>",
+    "",
+    "im bored, hows june",
+    "hows june",
+  ],
+  [
+    "you|do_you|ya|would_you|d_you reckon|think|figure|guess|say|suppose $",
+    "",
+    "how long will the van take you think",
+    "how long will the van take",
+  ],
+  ["of|out_of the|this|that bunch|lot|whole_lot|pile|batch $", "", "best of the bunch", "best"],
+  [
+    "^ a:1 q:20 , and|so? which|what one|ones|day|month|week|kind? <be> <that> $",
+    "$a $q",
+    "best month so far, which was it",
+    "best month so far",
+  ],
+];

@@ -1,0 +1,105 @@
+import type { WayRow } from "../../plainer.ts";
+
+/** What is asked of the running stretch of time beside another one, which asks for nothing before it. */
+const DEED = "^ d:did_i|did_we|have_i|have_we w:1 m:more|fewer|less !in n:2? than i_did|we_did?";
+const FIGURE =
+  "^ b:is|are p:my|our? f:profit|profits|sales|spending|costs|fees|income|takings|revenue going?";
+const GOING = "{doing|going|running|still|now|currently|way|already|any|even}";
+const WHO = "^ a:am_i|are_we|was_i|were_we|did_i|did_we|have_i|have_we";
+/** A stretch of time comes, whatever of it is said first: "where i was last month". */
+const THEN = "where|what|how? <us>? was|were|made|did|stood? at? in? =<then>";
+const WAY = "^ am_i|are_we doing? up_or_down|down_or_up|better_or_worse";
+
+export const OF_SIDES: readonly WayRow[] = [
+  [
+    `${DEED} last u:<unit> $`,
+    "$d $w $m $n this $u than last $u",
+    "did i sell more than last month",
+    "did i sell more this month than last month",
+  ],
+  [
+    `${DEED} in? o:<month> $`,
+    "$d $w $m $n this month than $o",
+    "did i sell more chairs than in june",
+    "did i sell more chairs this month than june",
+  ],
+  [
+    `${DEED} in? y:<year> $`,
+    "$d $w $m $n this year than $y",
+    "did i make more than in 2025",
+    "did i make more this year than 2025",
+  ],
+  [
+    `${FIGURE} up <against> ${THEN}`,
+    "$b $p $f more than",
+    "are sales up on last month",
+    "are sales more than last month",
+  ],
+  [
+    `${FIGURE} down <against> ${THEN}`,
+    "$b $p $f less than",
+    "is my profit down from june",
+    "is my profit less than june",
+  ],
+  [
+    `${WHO} ${GOING} <ahead> ${THEN}`,
+    "$a doing better than",
+    "am i ahead of where i was last month",
+    "am i doing better than last month",
+  ],
+  [
+    `^ is p:this? w:1 ${GOING} <ahead> ${THEN}`,
+    "is $p $w doing better than",
+    "is this month ahead of last month",
+    "is this month doing better than last month",
+  ],
+  [
+    `${WHO} ${GOING} <behind> ${THEN}`,
+    "$a doing worse than",
+    "are we behind last year",
+    "are we doing worse than last year",
+  ],
+  [
+    `^ is p:this? w:1 ${GOING} <behind> ${THEN}`,
+    "is $p $w doing worse than",
+    "is june behind last june",
+    "is june doing worse than last june",
+  ],
+  [
+    `^ doing? w:better|worse than ${THEN}`,
+    "am i doing $w than",
+    "better than last month",
+    "am i doing better than last month",
+  ],
+  [
+    `^ ahead_of|beating ${THEN}`,
+    "am i doing better than",
+    "ahead of last month",
+    "am i doing better than last month",
+  ],
+  [`^ behind ${THEN}`, "am i doing worse than", "behind last month", "am i doing worse than last month"],
+  [
+    "^ so? hows|how_is|how_does|how_did|how_has|whats|is this u:<unit> been? <compares> to|with|against|vs? the? last|before|last_one|one_before|previous_one|last_week|last_month|last_quarter|last_year? $",
+    "compare this $u to last $u",
+    "how does this month compare",
+    "compare this month to last month",
+  ],
+  [
+    `${WAY} $`,
+    "up down compare this month to last month",
+    "am i up or down",
+    "up down compare this month to last month",
+  ],
+  [
+    `${WAY} for? this u:<unit> $`,
+    "up down compare this $u to last $u",
+    "are we up or down this year",
+    "up down compare this year to last year",
+  ],
+  [
+    `${WAY} this_week|this_month|this_quarter|this_year? on|from|over|than|vs|versus|against|compared_to last u:<unit> $`,
+    "up down compare this $u to last $u",
+    "am i up or down from last week",
+    "up down compare this week to last week",
+  ],
+];
