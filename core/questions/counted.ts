@@ -81,7 +81,11 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   // "How many dressers have i had"
   if (f.everHad && f.has("howMany") && !f.unit("days") && !f.has(...HAPPENED))
     return { counted: "bought", cue: "had" };
-  const found = COUNTED.find(([cue]) => f.has(cue) && !(isOfWork && cue === "have"));
+  // "List pieces from the flea market" orders it.
+  const isOrder = f.commands && f.bare;
+  const found = COUNTED.find(
+    ([cue]) => f.has(cue) && !(isOfWork && cue === "have") && !(isOrder && cue === "listed"),
+  );
   if (found) return { counted: found[1], cue: found[0] };
   if (f.groups("buyer") || f.asksWay || (f.buyer && f.has("spent"))) return { counted: "sold", cue: "sold" };
   if (f.groups("source")) return { counted: "bought", cue: "bought" };
@@ -91,6 +95,7 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   if (f.priced) return { counted: "sold", cue: "soldFor" };
   if (f.piece && f.plainCount && f.has("howMany") && !f.period) return { counted: "unsold", cue: "howMany" };
   if (f.has("common")) return { counted: f.groups("source") ? "bought" : "sold", cue: "common" };
+  if (f.morePieces) return { counted: "bought", cue: "bought" };
   if (f.has("share")) return { counted: "bought", cue: "share" };
   return f.source || f.person || f.unit("minutes", "days", "miles")
     ? { counted: "bought", cue: "bought" }

@@ -122,6 +122,7 @@ export function featuresOf(parts: Parts): Features {
     everHad:
       parts.cues.has("had") &&
       /\b(?:have (?:i|we)|ive|weve|did (?:i|we) ever) (?:ever )?had?\b/.test(parts.said),
+    morePieces: /\b(?:more|fewer|most|fewest) (?:pieces|items|things|finds)\b/.test(parts.said),
     everyone: /\b(?:everyone|everybody|they all|all (?:of )?(?:them|my buyers|the buyers))\b/.test(
       parts.said,
     ),

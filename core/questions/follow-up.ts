@@ -13,11 +13,28 @@ import { vocabularyFor } from "./vocabulary.ts";
 const LEADS =
   /^\s*(?:and|what about|how about|same|also|then|now|ok|but|just|in|for|during|since|only|with|without|not)\b/i;
 
+/** "Is that more than last month", "better than june?", "how does that compare to chairs": the other side. */
+const BESIDE_IT =
+  /^\s*(?:and |so |ok |but )?(?:(?:is|was|are|were) (?:that|it|this|those|these) (?:any )?(?:more|less|better|worse|higher|lower|up|down)|more|less|better|worse|higher|lower) (?:than|from|on) (?:in |for |on )?(.+?)[?.!\s]*$|^\s*(?:and |so |ok |but )?(?:how does (?:that|it|this) compare (?:to|with)|compared (?:to|with)|vs\.?|versus|against) (?:in |for |on )?(.+?)[?.!\s]*$/i;
+
+/** "More than june" may be a question of its own: it says of nothing that it is more. */
+const OF_THAT = /\b(?:that|it|this|those|these|compared|vs|versus|against)\b/i;
+
+/** The question before with what it is held against; "last month" behind another one is the month before that. */
+function besideIt(before: string, text: string, desk: Desk): string | null {
+  const [, than, against] = BESIDE_IT.exec(text) ?? [];
+  const other = than ?? against;
+  if (other === undefined) return null;
+  const isNamed = read(before, desk).periods.some(({ period }) => !period.name.endsWith("so far"));
+  const meant = isNamed ? other.replace(/^(?:the )?(?:last|previous) month$/i, "the month before") : other;
+  return `${before.replace(/[?.!\s]+$/, "")} vs ${meant}`;
+}
+
 /**
  * Whether words open like something asked right behind a question; "worst?" behind an order asks for its other end.
  */
 export function soundsFollowing(text: string, before: string, on: QuestionDesk): boolean {
-  if (LEADS.test(text)) return true;
+  if (LEADS.test(text) || (BESIDE_IT.test(text) && OF_THAT.test(text))) return true;
   const desk = withIndex(on);
   const { orders, marks } = read(text, desk);
   return orders.length > 0 && marks.length === orders.length && read(before, desk).orders.length > 0;
@@ -26,6 +43,8 @@ export function soundsFollowing(text: string, before: string, on: QuestionDesk):
 /** Everything that the words may ask behind the question before, the likeliest first. */
 export function followUps(before: string, text: string, on: QuestionDesk): string[] {
   const desk = withIndex(on);
+  const beside = besideIt(before, text, desk);
+  if (beside !== null) return [beside];
   const whole = followedBy(before, text, desk);
   const more = LEADS.test(text)
     ? text

@@ -15,6 +15,8 @@ export const RULES: readonly Rule[] = [
     measure: "price",
     when: (f) =>
       f.has("price") &&
+      // "Who paid the highest price": a buyer
+      !(f.has("who") && f.has("paid") && f.order) &&
       !f.has("withoutBuying", "howMany", "earn", "net") &&
       !(f.supply && (f.has("spent") || !(f.piece || f.onPieces || f.has("bought", "paid")))) &&
       !(f.has("soldFor") && !f.has("bought", "paid")),
@@ -272,7 +274,10 @@ export const RULES: readonly Rule[] = [
     // "Did i buy more in june than in july"
     measure: "count",
     when: (f) =>
-      f.beside && !f.ranks && !f.has("money", "when", "where", "who", "sale") && f.has(...HAPPENED, "have"),
+      f.beside &&
+      !f.ranks &&
+      !f.has("money", "when", "where", "who", "sale", "earn", "net") &&
+      (f.has(...HAPPENED, "have") || f.morePieces),
     takes: [...MUCH, "gone", "got"],
   },
   {

@@ -80,7 +80,8 @@ function bareAmount({ parts, f }: Reading): Limited[] {
   const after = parts.marks[only.at + 1];
   const isCount =
     !only.money && after !== undefined && (after.senses.thing?.plural || after.senses.flags.has("generic"));
-  if (!only.money && !isCount) return [];
+  const isSum = f.has("earn", "net", "revenue", "spent", "sale", "fees", "income");
+  if (!only.money && !isCount && !isSum) return [];
   return [
     { limit: "least", cents: only.cents, at: only.at, words: 1, ...(isCount ? { unit: "count" } : {}) },
   ];

@@ -76,6 +76,9 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
     !f.has("ageOf")
   )
     return null;
+  // "List pieces from the flea market": they, and no notes of them
+  const isOfThem = LIST_WORDS.has(parts.first) && f.generic && f.bare && !f.supply && !f.period;
+  if (isOfThem && (f.source || f.person || f.piece)) return null;
   // "show #5" asks for the piece's story, not for its notes one by one.
   if (
     f.piece &&

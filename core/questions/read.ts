@@ -217,7 +217,9 @@ function composed(reading: Reading): Query | Refusal {
 /** Whether another filter says the state already: "sold over 100", "bought in june". */
 function isSaid(state: string, done: Filter | null, limits: readonly Filter[]): boolean {
   return (
-    done?.dimension === `${state} on` || (state === "sold" && limits.some(({ of }) => of === "proceeds"))
+    done?.dimension === `${state} on` ||
+    (state === "sold" && limits.some(({ of }) => of === "proceeds")) ||
+    (state === "listed" && limits.some(({ of }) => of === "asking"))
   );
 }
 

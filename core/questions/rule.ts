@@ -70,6 +70,8 @@ export interface Features {
   countsRate: boolean;
   /** "How many have i had": ever. */
   everHad: boolean;
+  /** "More pieces from yard sales": how many. */
+  morePieces: boolean;
   /** "Everyone". */
   everyone: boolean;
   /** "Moneywise" is all that is asked. */

@@ -107,7 +107,7 @@ export const LIST_RULES: readonly Rule[] = [
       !f.order &&
       !f.beside &&
       !f.yesNo,
-    takes: ["got", "list", "which"],
+    takes: ["got", "list", "which", "listed"],
     list: true,
   },
   {
@@ -221,7 +221,7 @@ export const LIST_RULES: readonly Rule[] = [
         (f.bare && f.generic && !f.unit("count", "minutes", "days", "miles") && !f.buyer)) &&
       !f.has("earn", "net", "soldFor", "sold", "loan") &&
       !f.supply,
-    takes: ["which", "list", "paid", "price", "bought", "got"],
+    takes: ["which", "list", "listed", "paid", "price", "bought", "got"],
     list: true,
   },
   {

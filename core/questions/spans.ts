@@ -78,6 +78,9 @@ function unitAt(words: readonly string[], at: number, today: Day): Span | null {
   const word = words[at + taken] ?? "";
   if (word === "weekend") return weekendSpan(which, taken + 1, today);
   const unit = UNITS[word];
+  // "The last day i worked"
+  if (unit === "day" && !isThis && /^(?:i|we|ive|weve|that|of|when)$/.test(words[at + taken + 1] ?? ""))
+    return null;
   if (unit) return wholeUnit(which, unit, taken + 1, today);
   if (isThis) return null;
   const couple = word === "couple" ? (words[at + taken + 1] === "of" ? 2 : 1) : 0;

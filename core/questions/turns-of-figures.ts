@@ -10,6 +10,22 @@ const isOfPercent = (mark: Mark): boolean => has(mark, "comeDown", "reached", "f
 /** The turns of words that tell how a figure is wanted. */
 export const FIGURE_TURNS: readonly Turn[] = [
   {
+    // "How much interest did the van charge", "the biggest discount i gave"
+    of: /^(?:charges?|charged|(?:i |we )?(?:gave|give))$/,
+    when: ({ marks, mark }) =>
+      marks.some((other) => has(other, /^charg/.test(mark.text) ? "interest" : "comeDown")),
+    as: { flags: ["filler"] },
+  },
+  {
+    // "How many sales did i make"
+    of: /^ma(?:ke|de)$/,
+    when: ({ marks, before }) =>
+      /\b(?:i|we)$/.test(before?.text ?? "") &&
+      marks.some((mark) => has(mark, "howMany")) &&
+      marks.some((mark) => has(mark, "sale")),
+    as: { flags: ["filler"] },
+  },
+  {
     // "What did the neighbor cough up for the trunk": the buyer paid
     of: /^(?:cough|coughed|fork|forked|shell|shelled|dish|dished|pony|ponied) (?:up|over|out)(?: for)?$/,
     when: ({ before }) => owns(before, "buyer"),

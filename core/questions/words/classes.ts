@@ -17,6 +17,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
   year: "20\\d\\d",
   unit: "week|month|quarter|year",
   number: "\\$?\\d+(?:[.,]\\d+)*",
+  piece: "#\\d+",
   digits: "\\d+",
   count: "\\d+|two|three|four|five",
   method: "cash|card|check|transfer|cheque|paper",

@@ -2418,6 +2418,11 @@ export const CUES = {
     "worth of my inventory",
   ],
   asking: [
+    "list total",
+    "listing total",
+    "total list",
+    "total listings",
+    "listed total",
     ...ways(
       "if",
       "all|all of|every one of",
@@ -2878,7 +2883,6 @@ export const CUES = {
   takes: ["take", "takes", "took", "taken"],
   daysListed: [
     "time on market",
-    "days on the board",
     "days between listing and selling",
     "days from listing to selling",
     "days from listing to sale",
@@ -3135,6 +3139,11 @@ export const CUES = {
     "lowest offer to take",
   ],
   comeDown: [
+    ...ways("how much off", "did|do|does"),
+    "how far down",
+    "how much off list",
+    "how much off asking",
+    "how much lower",
     ...ways(
       "people|buyers|folks|customers|they",
       "talk me|haggle me|beat me|knock me|bargain me|talk us",

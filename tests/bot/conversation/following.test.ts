@@ -73,3 +73,12 @@ test("an answer about one piece has its story, one about a month the one before 
   expect(labels).toEqual(["April", "By month", "This year"]);
   expect(chat.press("This year").text).toContain("Brought in, 2026 so far: 120.00");
 });
+
+test("whether that is more than another time or thing puts both beside each other", () => {
+  expect(first("how much on paint in april")).toBe("Paint, April: 12.50 (1 note)");
+  expect(first("is that more than in may?")).toContain("difference 8.50");
+  expect(first("paint in may")).toBe("Paint, May: 4.00 (1 note)");
+  expect(first("is that more than last month")).toContain("difference -8.50");
+  expect(first("how much on paint")).toContain("Paint, ever: 16.50");
+  expect(first("more than wax?")).toContain("difference 13.50");
+});

@@ -15,7 +15,13 @@ export const OF_DEEDS: readonly WayRow[] = [
     "who bought the coffee table and for how much",
   ],
   [
-    "^ did|was_it a:1 or b:1 who|that? get|got|buy|bought|find|found|pick_up|picked_up|bring_home|take|took the|my|our? p:4 $",
+    "^ did|was_it a:1 or b:1 who|that? get|got|buy|bought|find|found|pick_up|picked_up|bring_home|take|took p:<piece> $",
+    "who got $p",
+    "did mom or dad get #12",
+    "who got #12",
+  ],
+  [
+    "^ did|was_it a:1 or b:1 who|that? get|got|buy|bought|find|found|pick_up|picked_up|bring_home|take|took the|my|our p:4 $",
     "who got $p",
     "did mom or dad get the floor lamp",
     "who got floor lamp",
@@ -101,7 +107,7 @@ export const OF_DEEDS: readonly WayRow[] = [
   [
     "that|which? didnt|did_not|never go|went|sell|sold|get_sold through|via|on|over",
     "not on",
-    "pieces that didnt sell on marketplace",
-    "pieces not on marketplace",
+    "pieces that didnt sell on the noticeboard",
+    "pieces not on the noticeboard",
   ],
 ];

@@ -3,6 +3,12 @@ import type { WayRow } from "../../plainer.ts";
 /** Figures, shares and means in words that say them plainly. */
 export const OF_FIGURES: readonly WayRow[] = [
   [
+    "^ how_much is|are x:3 a|per|each|every u:<unit> $",
+    "how much is $x per $u on average",
+    "how much is gas a week",
+    "how much is gas per week on average",
+  ],
+  [
     ",, the|all|all_the|any|my? x:2 left_out|excluded|not_included|not_counted|taken_out|set_aside|aside|not_in_it $",
     "not $x",
     "how many sold per source, dressers left out",

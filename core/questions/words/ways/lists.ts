@@ -107,7 +107,7 @@ export const OF_LISTS: readonly WayRow[] = [
   ],
   ["^ who all? bought what $", "list sales", "who bought what", "list sales"],
   [
-    "^ w:sold|bought|sales|expense|expenses|spending|purchase|purchases list",
+    "^ w:sold|bought|sales|expense|expenses|spending|purchase|purchases|buys list",
     "list $w",
     "expenses list for may",
     "list expenses for may",

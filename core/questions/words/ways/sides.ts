@@ -12,6 +12,24 @@ const WAY = "^ am_i|are_we doing? up_or_down|down_or_up|better_or_worse";
 
 export const OF_SIDES: readonly WayRow[] = [
   [
+    "^ <be> my|our|the? f:profit|profits|sales|spending|costs|fees|income|revenue up|higher|growing $",
+    "is $f more this month than last month",
+    "are my sales up",
+    "is sales more this month than last month",
+  ],
+  [
+    "^ <be> my|our|the? f:profit|profits|sales|spending|costs|fees|income|revenue down|lower|falling|shrinking $",
+    "is $f less this month than last month",
+    "are sales down",
+    "is sales less this month than last month",
+  ],
+  [
+    "^ <be> my|our|the? f:profit|profits|sales|spending|costs|fees|income|revenue down|lower this u:<unit> $",
+    "is $f less this $u than last $u",
+    "is spending down this month",
+    "is spending less this month than last month",
+  ],
+  [
     `${DEED} last u:<unit> $`,
     "$d $w $m $n this $u than last $u",
     "did i sell more than last month",

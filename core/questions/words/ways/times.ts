@@ -3,6 +3,12 @@ import type { WayRow } from "../../plainer.ts";
 /** Stretches of time, by themselves and beside each other. */
 export const OF_TIMES: readonly WayRow[] = [
   [
+    "w:most|least|fewest|highest|lowest|biggest|smallest r:5? in a|any|a_single u:<unit> $",
+    "$w $r in one $u",
+    "most i spent in a month",
+    "most i spent in one month",
+  ],
+  [
     "^ what does|did|is|was the|this|my? p:year|month|week|quarter|<month> look|looking like? so_far|now|right_now|overall? $",
     "how is the $p so far",
     "what does the year look like",
