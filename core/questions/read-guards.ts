@@ -152,7 +152,18 @@ function loanPaidOff({ marks, said }: Parts, f: Features): Mark | null {
   return marks.findLast(({ text }) => /\bpaid\b/.test(text)) ?? null;
 }
 
+/** "Which month did i not sell a chair": what was not done has no month. */
+function notDoneIn({ marks }: Parts, f: Features): Mark | null {
+  if (!f.groups("day", "weekday", "week", "month", "quarter", "year") || !f.has("unsold")) return null;
+  return (
+    marks.find(
+      ({ text, senses }) => senses.cues.includes("unsold") && /\b(?:not|didnt|never)\b/.test(text),
+    ) ?? null
+  );
+}
+
 const GUARDS: readonly Guard[] = [
+  notDoneIn,
   loanPaidOff,
   earningsOfOthers,
   costOfNowhere,

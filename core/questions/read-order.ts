@@ -114,7 +114,7 @@ function orderOf(
     return refusal(parts.marks[orders[1]!.at]!);
   const top = orders.find((order) => order.top !== null)?.top ?? null;
   const first = orders.length > 1 && said.order === "best" ? ends[1]! : ends[0]!;
-  const isKnown = f.has("who") && (of === "buyer" || of === "person");
+  const isKnown = (f.has("who") || /\bwho\b/.test(parts.said)) && (of === "buyer" || of === "person");
   return {
     by: null,
     order: { of, first: first as Order["first"], top, ...(isKnown ? { known: true as const } : {}) },

@@ -230,6 +230,8 @@ export const OWN_RULES: readonly Rule[] = [
       f.has("minutes") &&
       !(f.unit("minutes") && f.has("earn", "net", "revenue", "soldFor", "sale", "price", "cost")) &&
       !f.supply &&
+      // "Profit per day worked" is no time.
+      !(f.by && f.has("earn", "net")) &&
       !f.has("miles", "price", "inDays", "times"),
     takes: [
       ...MUCH,

@@ -93,7 +93,12 @@ export function partsOf(typed: readonly Mark[]): Parts {
   takeFew(parts);
   // "Anything sold this month" asks whether, "anything over 100" asks which.
   if (/^any(?:thing|one|body)$/.test(parts.first) && parts.limits.length === 0) parts.yesNo = true;
-  for (const item of parts.items) if (isActing(item, marks)) item.acting = true;
+  for (const item of parts.items) {
+    if (!isActing(item, marks)) continue;
+    item.acting = true;
+    // "What didnt the nurse pay for": what she did not do is told by nothing.
+    if (item.not) parts.adrift ??= item.mark;
+  }
   return parts;
 }
 

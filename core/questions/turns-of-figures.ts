@@ -1,5 +1,6 @@
 import { has, isOfLoans, isSomebody, isStream, owns, type Turn } from "./beside.ts";
 import type { Mark } from "./marks.ts";
+import { possessiveOf } from "./phrases.ts";
 
 /*
  * Words of figures that mean something else beside certain others: "how much do i come down, percent" names the unit.
@@ -9,6 +10,26 @@ const isOfPercent = (mark: Mark): boolean => has(mark, "comeDown", "reached", "f
 
 /** The turns of words that tell how a figure is wanted. */
 export const FIGURE_TURNS: readonly Turn[] = [
+  {
+    // "The neighbor's kid" is neither of them.
+    of: /./,
+    when: ({ mark, before }) =>
+      mark.senses.thing?.person === true &&
+      /s$/.test(before?.text ?? "") &&
+      (before?.senses.own.some(
+        ({ dimension, value }) =>
+          (dimension === "buyer" || dimension === "person" || dimension === "source") &&
+          possessiveOf(value.toLowerCase()) === before.text,
+      ) ??
+        false),
+    as: { unknown: true },
+  },
+  {
+    // "Double october's profit" is no double piece.
+    of: /^(?:double|triple|half|twice)$/,
+    when: ({ next }) => next?.period !== undefined,
+    as: { unknown: true },
+  },
   {
     // "How much interest did the van charge", "the biggest discount i gave"
     of: /^(?:charges?|charged|(?:i |we )?(?:gave|give))$/,

@@ -1903,6 +1903,12 @@ export const CUES = {
   ],
   /** What is not worked out, ratios and the cash in hand: no measure takes it, so that it is refused by name. */
   unasked: [
+    "say about",
+    "said about",
+    "says about",
+    "think of",
+    "thinks of",
+    "thought of",
     "best spent",
     "money best spent",
     "daily interest",

@@ -443,7 +443,7 @@ export const COMPARISONS: readonly string[] = [
   "and not just",
 ];
 export const THAN: readonly string[] = [
-  ...ways("costing|costs|cost|worth|making|makes|bringing in|earning", "more|less", "than"),
+  ...ways("costing|worth", "more|less", "than"),
   "pricier than",
   "cheaper than",
   "larger than",
