@@ -17,6 +17,21 @@ const NO_PROCEEDS: readonly Cue[] = [
 /** What those who buy from us do: they pay, take, owe, and are found by what they took. */
 export const BUYER_RULES: readonly Rule[] = [
   {
+    // "Who pays cash", "who paid by card in june"
+    measure: "proceeds",
+    when: (f) =>
+      f.has("who") && f.method && f.has("paid") && !f.order && !f.piece && !f.by && !f.has("bought", "price"),
+    takes: [...MUCH, "who", "paid"],
+  },
+  {
+    // "The nurse's purchases"
+    measure: "count",
+    when: (f) =>
+      f.buyer && f.has("purchases") && !f.has("money", "total", "average", "howMany") && !f.order && !f.by,
+    takes: [...MUCH, "purchases", "bought"],
+    list: true,
+  },
+  {
     // "Student or teacher, who bought more"
     measure: "count",
     when: (f) =>

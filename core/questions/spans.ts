@@ -58,6 +58,21 @@ function weekOfMonth(words: readonly string[], at: number, today: Day): Span | n
   return { from, to, name: `${words[at + the]} week of ${said.name}`, words: the + 3 + said.words };
 }
 
+/** "Early september", "mid july", "late in august": its first ten days, the ten in the middle, and the rest. */
+function partOfMonth(words: readonly string[], at: number, today: Day): Span | null {
+  const part = { early: 0, mid: 1, middle: 1, late: 2 }[words[at] ?? ""];
+  if (part === undefined) return null;
+  const skip = /^(?:in|of)$/.test(words[at + 1] ?? "") ? 2 : 1;
+  const named = monthAt(words, at + skip, today);
+  if (!named || named.isDay) return null;
+  const [from, to] = [
+    [named.from, addDays(named.from, 9)],
+    [addDays(named.from, 10), addDays(named.from, 19)],
+    [addDays(named.from, 20), named.to],
+  ][part] as [Day, Day];
+  return { from, to, name: `${words[at]} ${named.name}`, words: skip + named.words };
+}
+
 /** "the week of october 12". */
 function weekAround(words: readonly string[], at: number, today: Day): Span | null {
   const the = words[at] === "the" ? 1 : 0;
@@ -152,7 +167,18 @@ function rolling(count: number, unit: string, words: number, today: Day): Span {
 /** "the month before last". */
 function beforeLast(words: readonly string[], at: number, today: Day): Span | null {
   const the = words[at] === "the" ? 1 : 0;
-  if (words[at + the] !== "month" || words[at + the + 1] !== "before") return null;
+  const unit = words[at + the];
+  if (words[at + the + 1] === "before" && words[at + the + 2] === "last") {
+    if (unit === "week" || unit === "weekend") {
+      const monday = addDays(mondayOf(today), -14);
+      const from = unit === "week" ? monday : addDays(monday, 5);
+      return { from, to: addDays(monday, 6), name: `${unit} before last`, words: the + 3 };
+    }
+    const year = Number(today.slice(0, 4)) - 2;
+    if (unit === "year")
+      return { from: `${year}-01-01`, to: `${year}-12-31`, name: String(year), words: the + 3 };
+  }
+  if (unit !== "month" || words[at + the + 1] !== "before") return null;
   if (words[at + the + 2] === "last") return monthSpan(addMonths(monthOf(today), -2), the + 3);
   // "October versus the month before": before the one said earlier.
   const said = at === 0 ? null : monthSaid(words.slice(0, at), today);
@@ -221,7 +247,8 @@ export function spanAt(words: readonly string[], at: number, today: Day): Span |
     const day = addDays(today, -named);
     return { from: day, to: day, name: named === 0 ? "today" : "yesterday", words: 1, isDay: true };
   }
-  if (word === "ytd" || word === "mtd") return wholeUnit("this", word === "ytd" ? "year" : "month", 1, today);
+  const toDate = { ytd: "year", qtd: "quarter", mtd: "month", wtd: "week" }[word];
+  if (toDate) return wholeUnit("this", toDate, 1, today);
   if (
     phraseLength(words, at, [
       "year to date",
@@ -242,6 +269,7 @@ export function spanAt(words: readonly string[], at: number, today: Day): Span |
     weekOfMonth(words, at, today) ??
     unitAt(words, at, today) ??
     startAt(words, at, today) ??
+    partOfMonth(words, at, today) ??
     digitsAt(words, at, today) ??
     agoAt(words, at, today) ??
     beforeLast(words, at, today) ??

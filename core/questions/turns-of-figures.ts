@@ -11,6 +11,12 @@ const isOfPercent = (mark: Mark): boolean => has(mark, "comeDown", "reached", "f
 /** The turns of words that tell how a figure is wanted. */
 export const FIGURE_TURNS: readonly Turn[] = [
   {
+    // "What fees came out of #18"
+    of: /^(?:came|come|comes|taken) out(?: of)?$/,
+    when: ({ marks }) => marks.some((mark) => has(mark, "fees")),
+    as: { flags: ["filler"] },
+  },
+  {
     // "The neighbor's kid" is neither of them.
     of: /./,
     when: ({ mark, before }) =>

@@ -22,7 +22,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
   count: "\\d+|two|three|four|five",
   method: "cash|card|check|transfer|cheque|paper",
   /** A stretch of time begins here. */
-  then: `(?:the )?(?:last|previous|prior)|${MONTH}|q[1-4]|20\\d\\d`,
+  stretch: `(?:the )?(?:last|previous|prior)|${MONTH}|q[1-4]|20\\d\\d`,
   ahead:
     "ahead of|up on|up from|up over|up compared to|up against|above|beating|beat|topping|topped|outpacing|past",
   behind:

@@ -16,6 +16,10 @@ export const CUES = {
   traded: ["traded", "trade", "trades", "swapped", "swap", "swaps", "traded in", "traded away", "bartered"],
   /** What came out of it. */
   earn: [
+    "spread on",
+    "the spread on",
+    "over cost",
+    "above cost",
     "flopped",
     "tanked",
     "bombed",

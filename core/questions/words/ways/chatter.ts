@@ -3,6 +3,18 @@ import type { WayRow } from "../../plainer.ts";
 /** What is said before and behind a question and asks nothing. */
 export const OF_CHATTER: readonly WayRow[] = [
   [
+    "^ do_you|you|u? remember|recall|happen_to_know|know =what|who|when|where|how|which",
+    "",
+    "you remember who bought the hutch",
+    "who bought the hutch",
+  ],
+  [
+    "^ i|ive? forgot|forget|forgotten|cant_recall|cant_remember|dont_remember|dont_recall|lost_track_of|not_sure|no_idea|no_clue|unsure =what|who|when|where|how|which",
+    "",
+    "cant recall where i got the trunk",
+    "where i got the trunk",
+  ],
+  [
     "^ hey|hi|hello|yo|oh|um|uh|well|ok|okay|so , =<asks>",
     "",
     "hey did mom get the lamp",

@@ -3,6 +3,12 @@ import type { WayRow } from "../../plainer.ts";
 /** Questions that leave a word out or put it elsewhere, and those that name what may be answered. */
 export const OF_DEEDS: readonly WayRow[] = [
   [
+    "^ was_it|is_it w:1 who|that got|bought|found|picked_up p:4 $",
+    "did $w buy $p",
+    "was it dad who got the rocking chair",
+    "did dad buy the rocking chair",
+  ],
+  [
     "^ did i|we get|got|buy|bought|find p:4 or did? d:1 get|buy|find|it? $",
     "who found $p",
     "did i buy the vanity or did dad",

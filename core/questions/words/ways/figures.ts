@@ -3,6 +3,24 @@ import type { WayRow } from "../../plainer.ts";
 /** Figures, shares and means in words that say them plainly. */
 export const OF_FIGURES: readonly WayRow[] = [
   [
+    "money in vs|versus|against|and|or out",
+    "brought in vs spent",
+    "money in vs out in june",
+    "brought in vs spent in june",
+  ],
+  [
+    "difference between what <us> paid and what_i? got|sold_it|sold|made for for? x:4 $",
+    "profit on $x",
+    "difference between what i paid and got for the hutch",
+    "profit on the hutch",
+  ],
+  [
+    "q:profit|net|clear|cleared|made|earned r:4? after supplies|costs|expenses|materials|all_costs|all_expenses|the_costs $",
+    "$q $r",
+    "made on the hutch after supplies",
+    "made on the hutch",
+  ],
+  [
     "^ how_much is|are x:3 a|per|each|every u:<unit> $",
     "how much is $x per $u on average",
     "how much is gas a week",

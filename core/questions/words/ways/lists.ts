@@ -3,6 +3,30 @@ import type { WayRow } from "../../plainer.ts";
 /** Lists and orders, of pieces, months, buyers. */
 export const OF_LISTS: readonly WayRow[] = [
   [
+    "^ who|customers_who|buyers_who|customers_that|buyers_that|anyone_who has|have? spent|paid m:over|more_than|at_least|under|less_than n:<number> $",
+    "which buyers spent $m $n",
+    "who spent over 200",
+    "which buyers spent over 200",
+  ],
+  [
+    "^ do_i_have|have_i_got|are_there any? <repeats> <buyers>",
+    "list buyers over 1 pieces",
+    "do i have repeat customers",
+    "list buyers over 1 pieces",
+  ],
+  [
+    "^ my|any|list|who_are_my|show? regulars $",
+    "list buyers over 1 pieces",
+    "any regulars",
+    "list buyers over 1 pieces",
+  ],
+  [
+    "how_many losing|losing_money|money_losing|bad|red u:months|weeks|days",
+    "how many $u did i lose money",
+    "how many losing months",
+    "how many months did i lose money",
+  ],
+  [
     "^ what|which_ones|which|whats did|done well|good|great|the_best|real_well|really_well r:4? $",
     "best flips $r",
     "what did well in july",

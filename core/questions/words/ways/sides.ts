@@ -7,7 +7,7 @@ const FIGURE =
 const GOING = "{doing|going|running|still|now|currently|way|already|any|even}";
 const WHO = "^ a:am_i|are_we|was_i|were_we|did_i|did_we|have_i|have_we";
 /** A stretch of time comes, whatever of it is said first: "where i was last month". */
-const THEN = "where|what|how? <us>? was|were|made|did|stood? at? in? =<then>";
+const THEN = "where|what|how? <us>? was|were|made|did|stood? at? in? =<stretch>";
 const WAY = "^ am_i|are_we doing? up_or_down|down_or_up|better_or_worse";
 
 export const OF_SIDES: readonly WayRow[] = [
