@@ -29,7 +29,12 @@ const BOUNDS: Readonly<
 };
 
 /** What an amount is held against: the measure; where there is none, what the piece was sold or bought for. */
-export function boundOf(desk: Desk, query: Query, { piece, units }: Subject, { of }: Filter): number | null {
+export function boundOf(
+  desk: Desk,
+  query: Query,
+  { piece, units, miles = "0" }: Subject,
+  { of }: Filter,
+): number | null {
   const { books, index, today } = desk;
   if (of) {
     if (!piece) return null;
@@ -38,6 +43,7 @@ export function boundOf(desk: Desk, query: Query, { piece, units }: Subject, { o
     if (of === "days listed") return inHundredths(daysListedOf(piece, desk).units);
     return BOUNDS[of](piece, today);
   }
+  if (query.measure === "miles") return new Decimal(miles).times(100).toNumber();
   if (query.measure !== "count") return measures[query.measure].whole ? units * 100 : units;
   if (!piece) return null;
   if (query.counted === "sold") return salePriceOf(books, index, piece);

@@ -11,6 +11,7 @@ import {
   isOfLoans,
   isOfOne,
   isSomebody,
+  isStream,
   isTakenIn,
   OF_COUNTS,
   OF_DEEDS,
@@ -258,7 +259,9 @@ const TURNS: readonly Turn[] = [
     of: /^minus$/,
     when: ({ before, next }) =>
       (before?.senses.thing?.noun !== undefined && next?.senses.thing?.noun !== undefined) ||
-      (before?.period !== undefined && next?.period !== undefined),
+      (before?.period !== undefined && next?.period !== undefined) ||
+      // "Workshop income minus tips"
+      ((isIncome(before) || isStream(before)) && isStream(next)),
     as: { flags: ["compare"] },
   },
   {

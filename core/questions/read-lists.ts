@@ -143,6 +143,8 @@ function isEvent(parts: Parts, f: Features): boolean {
     (f.has("listed") &&
       /\b(?:was|were|got|went)\b/.test(parts.said) &&
       parts.periods.some(({ period }) => !period.moment)) ||
+    // "Listed this week" tells what was done.
+    (parts.first === "listed" && parts.periods.some(({ period }) => !period.moment)) ||
     (f.has("last", "first", "ageOf") && f.has("listed")) ||
     parts.marks.some(({ text }) => text === "been listed") ||
     (/\bdid\b|\bhave (?:i|we)\b(?! got\b| still got\b)/.test(parts.said) &&

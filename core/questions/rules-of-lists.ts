@@ -99,7 +99,7 @@ export const LIST_RULES: readonly Rule[] = [
     measure: "count",
     when: (f) =>
       f.bare &&
-      (f.source || f.person || (f.piece && !f.number)) &&
+      (f.source || f.person || (f.piece && f.generic && !f.number && !f.has("got"))) &&
       (f.has("got") || f.generic || (f.person && f.piece)) &&
       !f.supply &&
       !f.limit &&

@@ -28,7 +28,9 @@ export interface TodoQuestion {
 /** "what should i do today", "what should i list next", or null. */
 export function readTodo(parts: Parts, f: Features): TodoQuestion | Refusal | null {
   // "What did i drop the price on" was done already.
-  const isDone = /\b(?:did|have|has|had|ive|weve)\b/.test(parts.said) && f.has("priceCut");
+  const isDone =
+    (/\b(?:did|have|has|had|ive|weve)\b/.test(parts.said) && f.has("priceCut")) ||
+    /^(?:(?:show|list)(?: me)?(?: the| my| all)* )?price (?:drops|cuts|reductions)\b/.test(parts.said);
   if (!f.has("todo") || f.piece || f.loan || isDone) return null;
   const fault = leftOver(parts, [
     "todo",

@@ -682,6 +682,7 @@ export const CUES = {
   ],
   /** All that went into a piece. */
   cost: [
+    ...ways("|have i|have we|do i have|i have|ive", "got into"),
     ...ways(
       "purchase|purchase price|the purchase|the purchase price|buying it|materials|supplies|paint|the price",
       "and all|and everything|and all that",
@@ -2041,6 +2042,8 @@ export const CUES = {
   ],
   /** Listed for less than before. */
   priceCut: [
+    "price drops",
+    "price reductions",
     "get a price cut",
     "got a price cut",
     "had a price cut",
