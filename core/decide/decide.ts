@@ -18,6 +18,7 @@ import {
 import {
   backedOutOf,
   collectedOf,
+  depositBack,
   type Fetched,
   fetchedOf,
   isHolder,
@@ -173,7 +174,7 @@ export function meant(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
   const { reading } = matter;
   const fetched = fetchedAlone(reading, desk);
   if (fetched) return { ...matter, ...fetched };
-  const settled = backedOutOf(reading, desk) ?? paidOf(reading, desk);
+  const settled = backedOutOf(reading, desk) ?? depositBack(reading, desk) ?? paidOf(reading, desk);
   if (settled) return { ...matter, reading: settled };
   const ours = byTheSame(reading, desk);
   if (ours) return { ...matter, reading: talkedOf(ours, desk, deciding) };

@@ -117,6 +117,19 @@ export function backedOutOf(reading: Reading, { books }: Pick<Desk, "books">): R
   return { ...reading, pieces: byNumbers(theirs.map(({ number }) => number)), missing } as Reading;
 }
 
+/** "gave her 40 back on the hutch": of a hutch that is held for just that deposit its buyer is out; null else. */
+export function depositBack(reading: Reading, { books }: Pick<Desk, "books">): Reading | null {
+  if (reading.kind !== "refund" || !reading.pieces || reading.returned || reading.unpaid) return null;
+  const matches = reading.pieces.map((mention) => matchMention(mention, books, held, new Set()));
+  const numbers = matches.flatMap((match) => (match.kind === "found" ? match.pieces : []));
+  const pieces = numbersHeld(numbers, books);
+  const deposit = depositOf(pieces);
+  const isAll = reading.inFull === true || reading.amount === deposit;
+  if (deposit === 0 || !isAll || matches.some(({ kind }) => kind !== "found")) return null;
+  const { amount: _, missing: __, inFull: ___, ...rest } = reading;
+  return { ...rest, kind: "fallthrough", pieces: byNumbers(numbers), refunded: deposit } as Reading;
+}
+
 /** "picked up, 120 cash" names nothing bought: of a held piece it is the sale. */
 function withoutPiece(reading: Reading): Reading {
   if (reading.kind !== "buy" || !reading.missing?.includes("pieces")) return reading;

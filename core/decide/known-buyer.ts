@@ -3,7 +3,7 @@ import type { Books, Piece } from "../books/books.ts";
 import { depositOf, owedByBuyers } from "../books/shares.ts";
 import type { Day } from "../calendar.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
-import { type Settling, settlingIn, type Told } from "../notes/settling.ts";
+import { type Settling, settlingsIn, type Told } from "../notes/settling.ts";
 import { whyOf } from "../notes/unclear.ts";
 import type { Says } from "../notes/words/settling.ts";
 import { matchMention } from "./match.ts";
@@ -34,9 +34,13 @@ export function ofKnownBuyer(text: string, readings: readonly Reading[], said: S
   const names = namesOn(books);
   const isOpen = readings.some((reading) => reading.kind === "unclear" || saysLittle(reading));
   if (!isOpen && !readings.some((reading) => isOfName(reading, books, names))) return null;
-  const settling = settlingIn(text, names, today);
-  if (!settling || (settling.told.who === undefined && readings.every(isForBooks))) return null;
-  return readFrom(settling, said, readings);
+  const all = settlingsIn(text, names, today);
+  for (const settling of all) {
+    if (settling.told.who === undefined && readings.every(isForBooks)) continue;
+    const read = readFrom(settling, said, readings);
+    if (read) return read;
+  }
+  return null;
 }
 
 const tellsOfLoss = (reading: Reading): boolean =>
@@ -192,15 +196,25 @@ const isOtherDay = ({ says, until }: Told, pieces: Pieces): boolean =>
 type Place = Pick<Reading, "text" | "line" | "date"> & { pieces: Mention[]; method?: string };
 type Pieces = Dealing["pieces"];
 
-/** "sol is out, gave him his 25 back", "kept her deposit" */
+/** "sol is out, gave him his 25 back", "kept her deposit", "kept 20, gave her 30 back" */
 function backsOut({ says, amounts }: Told, pieces: Pieces, at: Place): Reading[] {
-  const [amount, ...others] = amounts;
+  const [amount, other, ...others] = amounts;
+  const deposit = depositOf(pieces);
   if (others.length > 0) return [];
-  const isBack = says.has("back");
-  if (isBack === says.has("kept") && (isBack || amount !== undefined)) return [];
-  const sum = amount ?? depositOf(pieces);
-  const told = isBack ? { refunded: sum } : says.has("kept") ? { kept: sum } : {};
-  return [{ kind: "fallthrough", ...told, ...at }];
+  // "wants her 50 back": it has not gone back yet.
+  const isBack = says.has("back") && !says.has("wants");
+  const isKept = says.has("kept");
+  const lost: Reading = { kind: "fallthrough", ...at };
+  if (!isBack && !isKept) return amount === undefined || says.has("back") ? [lost] : [];
+  if (other !== undefined || (isBack && isKept)) {
+    // The word that comes first says what the first amount is; the rest of it is the other.
+    if (amount === undefined || amount + (other ?? deposit - amount) !== deposit) return [];
+    if (other === undefined && !says.has("all")) return [];
+    const isFirstKept = isKept && [...says].find((each) => each === "back" || each === "kept") === "kept";
+    return [{ ...lost, refunded: isFirstKept ? deposit - amount : amount }];
+  }
+  const sum = amount ?? (says.has("half") ? Math.floor(deposit / 2) : deposit);
+  return [{ ...lost, ...(isBack ? { refunded: sum } : { kept: sum }) }];
 }
 
 /** "priya picked it up, paid the other 300": sold; "another 35 from the neighbor": more of a deposit. */

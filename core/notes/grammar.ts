@@ -73,6 +73,8 @@ export interface Trouble {
     | "shareOfPrice"
     | "gone"
     | "moneyBack"
+    /** What went back of a deposit and what was kept: only the books know whether that is all of it. */
+    | "backAndKept"
     | "clockUnsaid"
     | "goalUnsaid"
     | "undoMore"

@@ -37,6 +37,7 @@ const INNER = new Set([
   "isTold",
   "all",
   "inFull",
+  "half",
 ]);
 
 function printMention({ name, count, traits, number, plural, it, other }: Mention): object {

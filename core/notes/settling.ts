@@ -42,11 +42,14 @@ export interface Settling {
 
 const LENGTH_MAX = 120;
 
-/** "…, gave him his 25 back and sold it to a student 150": what became of the piece then. */
-const NEXT_FACT =
-  /^(.+?)(?:,? and|,|[.;])(?: then)? ((?:sold|listed|relisted|reposted) (?:it|that|them)\b.*)$/i;
+/** Where a message may go on with what became of the piece then: "…, gave him his 25 back and sold it to a student 150". */
+const JOINT = /(?:,? and|,|[.;!]+)(?: then| so)? /gi;
 
-const isAboutIt = ({ kind, follows }: Reading): boolean => kind !== "unclear" && follows === true;
+/** A whole note of the piece, or of one that it names. */
+const isWhole = ({ kind, follows, missing }: Reading): boolean =>
+  NEXT_KINDS.has(kind) && (follows === true || missing === undefined);
+
+const NEXT_KINDS: ReadonlySet<Reading["kind"]> = new Set(["sell", "list", "reprice", "spend", "hold"]);
 
 /** The words of a message, and those beside the first of the names that stands in it. */
 export function besideName(text: string, names: readonly string[]): { who?: string; rest: string } {
@@ -67,16 +70,28 @@ function calledElse(name: string): string[] {
   return head && of ? [`${of} ${head}`, `${of.split(" ").at(-1)} ${head}`] : [];
 }
 
-/** A message about one of the names, or about a buyer who needs none; null where it may say anything else. */
-export function settlingIn(text: string, names: readonly string[], today: Day): Settling | null {
-  if (text.length > LENGTH_MAX || text.includes("?")) return null;
-  const [, first, next] = NEXT_FACT.exec(text) ?? [];
-  const after = first && next ? readMessage(next, today) : [];
-  if (next && !(after.length > 0 && after.every(isAboutIt))) return null;
-  const said = first ?? text;
-  const told = toldIn(said, names, today);
-  return told && { told, text: said, after };
+/**
+ * What a message about one of the names, or about a buyer who needs none, may tell: all of it together, or up to a joint
+ * with a whole note behind. None where it may say anything else.
+ */
+export function settlingsIn(text: string, names: readonly string[], today: Day): Settling[] {
+  if (text.length > LENGTH_MAX || text.includes("?")) return [];
+  const told = toldIn(text, names, today);
+  const whole = told ? [{ told, text, after: [] }] : [];
+  if (told && told.left.length === 0 && told.amounts.length < 2) return whole;
+  const parted = [...text.matchAll(JOINT)].reverse().flatMap(({ 0: joint, index }) => {
+    const said = text.slice(0, index);
+    const after = readMessage(text.slice(index + joint.length), today);
+    if (after.length === 0 || !after.every(isWhole)) return [];
+    const before = toldIn(said, names, today);
+    return before && before.left.length === 0 ? [{ told: before, text: said, after }] : [];
+  });
+  return told && told.left.length === 0 ? [...whole, ...parted] : [...parted, ...whole];
 }
+
+/** "i", "we" but for what became of their money, and "she paid 12 for it", a price of what was spoken of. */
+const OUR_OWN =
+  /\b(?:i|we)\b(?! (?:kept|keep|gave|sent|refunded|returned|handed|let|still have)\b)|\bfor (?:it|that|them)\b/;
 
 function toldIn(text: string, names: readonly string[], today: Day): Told | null {
   const { who, rest } = besideName(text, names);
@@ -107,8 +122,7 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
     (says.has("wants") && !says.has("out") && !says.has("comes"))
   )
     return null;
-  // "i", "we", and "she paid 12 for it", a price of what was spoken of.
-  if (who === undefined && (told.left.length > 0 || /\b(?:i|we)\b|\bfor (?:it|that|them)\b/.test(rest)))
+  if (who === undefined && (told.left.length > 0 || OUR_OWN.test(rest)))
     return null;
   told.isTheirs ||=
     says.has("payer") || says.has("fetched") || amounts.length === (says.has("never") ? 1 : 2);

@@ -36,6 +36,7 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   unknown: 'I do not know what that means. "help" shows what to text.',
   milesUnsaid: "Are those miles?",
   gone: "Is it gone for good?",
+  backAndKept: "What went back, and what was kept?",
   moneyBack: "Money that came back is no spending: it changes what was bought.",
   shareOfPrice: "Is that much of the price the fee?",
   percentUnsaid: "Is that a percent? Add the sign.",

@@ -17,6 +17,7 @@ import {
   isForSomethingElse,
   isFreeForOthers,
   isMoneyFound,
+  isMoneyReturned,
   isNoGift,
   isOffPrice,
   isPaidForHelp,
@@ -322,6 +323,7 @@ export const buy = defineVerb({
       if (isNoGift(clause)) return { kind: "unknown" };
       if (isOffPrice(clause)) return { kind: "cutOrPrice" };
       if (isWhatBecameOfIt(fields, clause)) return { kind: "unknown" };
+      if (isMoneyReturned(clause)) return { kind: "unknown" };
       if (isForSomethingElse(clause)) return { kind: "twoKinds" };
       if (isCostOfSomething(clause)) return { kind: "loneNumber" };
       if (isMoneyFound(fields, clause)) return { kind: "loneNumber" };

@@ -19,7 +19,14 @@ import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
   interface ReadingFields {
-    fallthrough: { pieces?: Mention[]; refunded?: Cents; kept?: Cents };
+    fallthrough: {
+      pieces?: Mention[];
+      refunded?: Cents;
+      kept?: Cents;
+      /** All of the deposit went back, or half of it. */
+      inFull?: true;
+      half?: true;
+    };
   }
 }
 
@@ -67,6 +74,18 @@ const OUT_OF_IT = [
   ...["sale of … is dead", "deal on … is dead", "passed on … after all"],
 ];
 
+/** How a hold ends, said behind it, and what is done to it, said before. */
+const HOLD_ENDED = [
+  ...["expired", "lapsed", "ended", "ran out", "is up", "is over", "is off", "is done", "is gone", "fell through"],
+  ...["is cancelled", "was cancelled", "is canceled", "was canceled", "is released", "was released"],
+  ...["got cancelled", "got canceled", "has expired", "has lapsed", "timed out"],
+];
+const HOLD_TAKEN = [
+  ...["released", "release", "releasing", "lifted", "lift", "lifting", "removed", "removing", "ended", "end"],
+  ...["ending", "cancelled", "canceled", "canceling", "cancelling", "let go of"],
+];
+const HOLD_TAKEN_OFF = ["took", "take", "taking", "taken"];
+
 /** That somebody wants a piece no more. */
 const WANT_NO_MORE = [
   ...["doesnt need", "does not need", "no longer needs"],
@@ -74,6 +93,9 @@ const WANT_NO_MORE = [
   ...["isnt taking", "arent taking", "wont be taking", "wont take … after all", "cant take … after all"],
   ...["not taking … after all", "cant do … after all", "isnt getting", "arent buying", "arent taking"],
   ...["decided against", "decided not to buy", "decided not to take", "decided not to get"],
+  ...["isnt gonna take", "isnt going to take", "not gonna take", "not going to take", "wont be getting"],
+  ...["not gonna buy", "not going to buy", "isnt gonna buy", "isnt going to buy", "not gonna get", "not taking"],
+  ...["not going to get", "isnt gonna get", "cant buy … after all", "cant get … after all", "no longer taking"],
   ...["lost interest in", "no longer interested in", "not interested in … anymore", "cant take"],
 ];
 
@@ -146,11 +168,16 @@ export const fallthrough = defineVerb({
       { say: WANT_NO_MORE, with: ["piece"] },
       {
         say: [
-          ...["off hold", "took … off hold", "taking … off hold", "no longer on hold", "no longer holding"],
-          ...["hold expired", "hold lapsed", "hold … expired", "hold is cancelled", "hold … is cancelled"],
-          ...["hold … was cancelled", "hold is over", "hold … is over"],
-          ...["hold is off", "hold … is off", "hold was cancelled", "cancelled … hold", "canceled … hold"],
-          ...["released … hold", "lifted … hold", "removed … hold", "ended … hold"],
+          ...["off hold", "no longer on hold", "no longer holding", "not on hold anymore"],
+          ...["not on hold any more", "isnt on hold anymore", "not holding … anymore"],
+          ...["available again", "up for grabs again", "back up for grabs", "back on the market", "free again"],
+          ...["up for sale again", "back up for sale", "no longer pending", "not pending anymore", "unmark … pending"],
+          ...["unmarked … pending", "not reserved anymore", "no longer reserved", "no longer spoken for"],
+          ...HOLD_ENDED.flatMap((ended) => [`hold ${ended}`, `hold … ${ended}`]),
+          ...HOLD_TAKEN.map((took) => `${took} … hold`),
+          ...HOLD_TAKEN_OFF.flatMap((took) => [`${took} … hold off`, `${took} … off hold`]),
+          ...["drop the hold", "dropped the hold", "dropping the hold", "clear the hold", "cleared the hold"],
+          ...["unhold", "unholding", "unreserve", "unreserved", "un reserve", "un hold", "released", "release"],
         ],
         with: ["piece"],
       },
@@ -237,12 +264,14 @@ export const fallthrough = defineVerb({
     const settled = settlePieces(reading, desk, need);
     if (settled.kind !== "settled") return settled;
     const deposit = depositOf(piecesOf(desk.books, settled));
-    const said = reading.refunded ?? reading.kept;
+    const { refunded, kept: left } = sharesSaid(reading, deposit);
+    const said = refunded ?? left;
     if (said !== undefined && said > deposit)
       return moreThanHeld(reading, deposit, labelOf(desk.books, settled.pieces));
-    const ask = depositQuestion(reading, deposit);
+    const isClear = said !== undefined && (left === undefined || refunded === undefined || refunded + left === deposit);
+    const ask = isClear ? null : depositQuestion(deposit);
     if (ask) return { kind: "ask", ask };
-    const kept = reading.refunded === undefined && reading.kept !== undefined;
+    const kept = refunded === undefined && left !== undefined;
     return {
       kind: "record",
       facts: [
@@ -279,9 +308,19 @@ function moreThanHeld(reading: ReadingOf<"fallthrough">, deposit: Cents, names: 
   return { kind: "ask", ask: { prompt: `${why} Was it that?`, wants: "refunded", choices } };
 }
 
+/** What went back and what stayed, as far as said, of what is held. */
+function sharesSaid(
+  { refunded, kept, inFull, half }: ReadingOf<"fallthrough">,
+  deposit: Cents,
+): Pick<ReadingOf<"fallthrough">, "refunded" | "kept"> {
+  if (refunded !== undefined || kept !== undefined) return { refunded, kept };
+  if (inFull) return { refunded: deposit };
+  return half && deposit > 0 ? { refunded: Math.floor(deposit / 2) } : {};
+}
+
 /** Where a deposit is held, what became of it has to be known; any part of it is taken as said. */
-function depositQuestion({ refunded, kept }: ReadingOf<"fallthrough">, deposit: Cents): Ask | null {
-  if (deposit === 0 || refunded !== undefined || kept !== undefined) return null;
+function depositQuestion(deposit: Cents): Ask | null {
+  if (deposit === 0) return null;
   return {
     prompt: `${show(deposit)} is held. How much did you give back?`,
     wants: "refunded",

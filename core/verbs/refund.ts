@@ -136,7 +136,7 @@ export const refund = defineVerb({
           "partial refund",
           "give … back",
           "gave … back",
-          ...["for a", "for an", "for the"].map((why) => `gave … back ${why}`),
+          ...["a", "an", "the", "her", "his", "their", "my", "it"].map((whose) => `gave … back … for ${whose}`),
           "gave back",
           "handed … back",
           ...["had to give … back", "had to hand … back"],

@@ -168,16 +168,22 @@ function flat(fact: Fact, books: Books): Record<string, unknown> {
   const { kind, day, by, pieces, amount, data } = fact;
   const told: Record<string, unknown> = { kind, day, by, pieces, ...data };
   const said = amount === undefined ? undefined : plain(amount);
-  if (kind === "fallthrough") {
-    const legs = books.postings.get(fact.id) ?? [];
-    const kept = -legs.reduce((sum, leg) => sum + (leg.account === "deposits kept" ? leg.cents : 0), 0);
-    Object.assign(told, { kept: plain(kept), refunded: data.kept ? undefined : said });
-  }
+  // What the books make of a fact without an amount of its own, and only the pieces given of a trade.
+  const posted = (account: string) =>
+    (books.postings.get(fact.id) ?? []).reduce((sum, leg) => sum + (leg.account === account ? leg.cents : 0), 0);
+  if (kind === "fallthrough")
+    Object.assign(told, { kept: plain(-posted("deposits kept")), refunded: plain(-posted("cash")) });
+  if (kind === "refund" && said === undefined) told["amount"] = plain(posted("refunds"));
+  if (kind === "trade")
+    Object.assign(told, {
+      pieces: pieces.slice(0, pieces.length - data.made.length),
+      name: data.made[0]?.name,
+    });
   if (kind === "hold") told["deposit"] = said;
-  else if (kind !== "fallthrough") told["amount"] = said;
+  else if (kind !== "fallthrough") told["amount"] ??= said;
   if (kind === "buy") told["name"] = data.made[0]?.name;
   if (kind === "reprice" && !data.cut) told["listPrice"] = said;
-  for (const field of ["fee", "owed", "agreed"]) {
+  for (const field of ["fee", "owed", "agreed", "paid", "received"]) {
     const cents = told[field];
     if (typeof cents === "number") told[field] = plain(cents);
   }

@@ -48,6 +48,7 @@ const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   buyer: itself,
   anotherPerson: theirsOrOurs,
   gone: itself,
+  backAndKept: itself,
   moneyBack: takenBack,
   intention: asSale,
   offer: asSale,

@@ -33,6 +33,12 @@ export function isFreeForOthers({ tokens, head }: Clause): boolean {
   );
 }
 
+/** "gave dana 50 back, too big for her": money that went back pays for nothing. */
+export function isMoneyReturned({ tokens, head }: Clause): boolean {
+  if (!/^(?:gave|handed|sent|paid)$/.test(head?.text ?? "")) return false;
+  return tokens.some(({ kind }, at) => kind === "amount" && tokens[at + 1]?.text === "back");
+}
+
 /** "desk cost me 40 to fix": what was done to it, and not the piece. */
 export function isCostOfSomething({ tokens, head }: Clause): boolean {
   if (!head || !/^(?:cost|ran|set me)/.test(head.text)) return false;

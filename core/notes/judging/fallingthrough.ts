@@ -1,10 +1,10 @@
 import type { Clause, Tok } from "../clause.ts";
-import { claim, freeTokens, placeAfter } from "../clause.ts";
+import { claim, freeTokens, placeAfter, says, saysOneOf } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { centsOfToken } from "../slots/money.ts";
 import { ARTICLES_WIDE } from "../words/links.ts";
-import { AFTER_REFUSAL, GIVEN_BACK, KEPT } from "../words/verbs.ts";
+import { AFTER_REFUSAL, GIVEN_BACK, IN_FULL, KEPT, STILL_WANTED, THE_REST } from "../words/verbs.ts";
 
 /** The last of the words before `token` that says what became of the deposit. */
 function fate(clause: Clause, pattern: RegExp): boolean {
@@ -12,7 +12,7 @@ function fate(clause: Clause, pattern: RegExp): boolean {
 }
 
 const WANTS_NOT =
-  /^(?:(?:doesnt|does not|dont|didnt|isnt|arent|wont be|no longer|cant|decided not to) (?:want|need|take|taking|get|getting|buy|buying)s?|decided against|lost interest in|walked on)$/;
+  /^(?:(?:doesnt|does not|dont|didnt|isnt|arent|wont|wont be|not|no longer|cant|decided not to) (?:going to |gonna |be )?(?:want|need|take|taking|get|getting|buy|buying)s?|decided against|lost interest in|walked on)$/;
 
 /** Words that say it of a buyer only where somebody stands before them: "pulled out the dresser". */
 const NEEDS_SOMEBODY = /^(?:pulled out(?: of)?|walked on|decided against|lost interest in)$/;
@@ -51,17 +51,34 @@ export function judgeFallthrough(fields: ReadingFields["fallthrough"], clause: C
   const refunded = fate(clause, GIVEN_BACK) || isBack;
   // "kept half, 15 back to him"
   const kept = fate(clause, KEPT) && !isBack;
-  const [amount, second] = freeTokens(clause, "amount");
-  if (second) return { kind: "twoNumbers" };
+  const [amount, second, ...others] = freeTokens(clause, "amount");
+  if (others.length > 0) return { kind: "twoNumbers" };
   if (!amount) {
-    if (kept && !refunded && !fate(clause, /^(?:half|part|some)$/)) fields.refunded = 0;
+    // "wants her deposit back": it has not gone back yet.
+    if (saysOneOf(clause, STILL_WANTED)) return null;
+    if ((refunded || kept) && says(clause, /^half$/)) fields.half = true;
+    else if (refunded && !kept && saysOneOf(clause, IN_FULL)) fields.inFull = true;
+    else if (kept && !refunded && !says(clause, /^(?:part|some)$/)) fields.refunded = 0;
     return null;
   }
-  if (refunded === kept) return { kind: "unclaimed" };
-  claim(amount);
-  const found = centsOfToken(amount);
-  if ("trouble" in found) return found.trouble;
-  if (refunded) fields.refunded = found.cents;
-  else fields.kept = found.cents;
-  return null;
+  const isWhole = second !== undefined || saysOneOf(clause, THE_REST);
+  if (refunded === kept && !(refunded && isWhole)) return { kind: second ? "twoNumbers" : "unclaimed" };
+  if (second && refunded !== kept) return { kind: "twoNumbers" };
+  for (const each of second ? [amount, second] : [amount]) {
+    claim(each);
+    const found = centsOfToken(each);
+    if ("trouble" in found) return found.trouble;
+    const isKept = refunded === kept ? isKeptBefore(clause, each) : kept;
+    if (fields[isKept ? "kept" : "refunded"] !== undefined) return { kind: "twoNumbers" };
+    fields[isKept ? "kept" : "refunded"] = found.cents;
+  }
+  return second ? { kind: "backAndKept" } : null;
+}
+
+/** "refunded 30, kept 20": which of them the word before an amount says, or else the one behind it. */
+function isKeptBefore({ tokens }: Clause, amount: Tok): boolean {
+  const isFate = ({ kind, text }: Tok) => kind === "word" && (KEPT.test(text) || GIVEN_BACK.test(text));
+  const at = tokens.indexOf(amount);
+  const said = tokens.slice(0, at).findLast(isFate) ?? tokens.slice(at).find(isFate);
+  return said !== undefined && KEPT.test(said.text);
 }

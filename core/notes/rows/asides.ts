@@ -238,6 +238,21 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "got tips 20 on the delivery",
   ],
   ["[odometer|trip_meter|gps|dash|app says|said|reads|shows|read]", "aside", "odometer says 18 miles"],
+  [
+    "<retire>|<refund>|<~fallthrough>|back|refunded|sold … [its|it|was|is|just|way* too|much_too|way_too big|small|tall|wide|long|short|heavy|large|deep|tight|bulky for|in|through|up|into|to* his|her|their|my|the|a* <any>? room|space|place|house|apartment|car|truck|van|stairs|door|doorway|hall|hallway|wall|kitchen|bedroom|elevator|dining_room|living_room|him|her|them]",
+    "aside",
+    "gave her 40 back on the hutch, too big for her dining room",
+  ],
+  [
+    "[just|exactly? like|as|same_as i|we told|said|warned|promised|agreed|mentioned him|her|them|you|we|i|it* would|id|wed|to|was?]",
+    "aside",
+    "no show on the desk, keeping the deposit like i told her i would",
+  ],
+  [
+    "[for my|our|the|all* trouble|time|troubles|bother|hassle|wasted_time|wait|wasting_my_time]",
+    "aside",
+    "buyer of the desk backed out, kept 20 for the wait",
+  ],
   ["[too far gone|away]", "aside", "tossed the rack, too far gone"],
   [
     "$|<piece>|<time>|<miles>|<place>|<supply>|<day>|<method>|<buyer>|<labor> [while|whilst|where|even_though|although|before|after !all|fee|fees|deposit|deposits|<day> >] ;",

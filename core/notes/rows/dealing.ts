@@ -5,6 +5,10 @@ import type { Row } from "./table.ts";
 /** What a buyer does who does not come. */
 export const GONE = `${BACKED_OUT}|never_showed_up|no_show|noshow|didnt_show_up|fell_through|fell_thru|passed|walked|reneged|vanished|bounced`;
 
+/** That a piece is to be had again. */
+const FREE_AGAIN =
+  "is|are|back|up|goes|going|went|so|now|again* available|open|up_for_grabs|back_up_for_grabs|on_the_market|for_sale|up_for_sale|back_up_for_sale|relisted again|now*";
+
 /** What is said around a deposit, a gift, a return or a price, and turns it or takes nothing from it. */
 export const DEALING: readonly Row<TurnEffect>[] = [
   [
@@ -38,7 +42,7 @@ export const DEALING: readonly Row<TurnEffect>[] = [
     "sold dresser 160 after haggling",
   ],
   [
-    "<piece> [is|are|back* available|open|up_for_grabs|back_up_for_grabs again|now*]",
+    `<fallthrough>|<refund>|${GONE}|deposit|back|kept … <piece>|it|its [${FREE_AGAIN}]`,
     "word",
     "carla backed out, trunk is available again",
   ],
@@ -99,6 +103,16 @@ export const DEALING: readonly Row<TurnEffect>[] = [
     `gave_back|gave|sent|sent_back|returned|refunded|deposit … $|deposit … [,|and|- he|she|they|buyer|guy|lady|<person>|<new> has|just|then? ${GONE}]`,
     "word",
     "gave back the 45 deposit on the headboard, she backed out",
+  ],
+  [
+    `refunded|returned|gave_back|sent_back|back|gave|sent … [,|and|but|.|&* i|we? kept|keeping|keep <art>? rest|<other>|remainder|balance|difference|other_half]`,
+    "word",
+    "priya bailed on the nightstands, refunded 15, kept the rest",
+  ],
+  [
+    `kept|keeping|keep $ … [,|and|but|.|&* i|we? refunded|returned|gave|gave_back|sent|sent_back|mailed <art>|him|her|them* rest|<other>|remainder|balance|difference|other_half back?]`,
+    "word",
+    "nell bailed on the hutch, kept 20 and gave her the rest back",
   ],
   ["ad|ads … [costs|cost|ran|fee|is|was $]", "doubt", "ad up for the desk costs 5"],
   ["[priced|pricing a|an|another|some|new]", "offer", "priced a new desk at 300"],

@@ -53,9 +53,54 @@ const ROWS: readonly Row<Says>[] = [
     "keeping pete's 25, he never showed",
   ],
   ["[passed on it|that|them?]", "out", "the neighbor passed on the bench"],
+  [
+    "[not|isnt|aint|wont_be|wont|cant coming|come|showing|showing_up|show_up|show|gonna_make_it|going_to_make_it|making_it anymore|any_more|after_all?] !on|till|until|today|tomorrow|this|next|<day>",
+    "out",
+    "pete is not coming, i kept the 25",
+  ],
+  [
+    "[deal|sale|it|that|his_deal|her_deal|their_deal fell_apart|fell_through|fell_thru|died|is_off|off|is_dead|dead|didnt_work_out|didnt_happen|didnt_go_through|went_south|collapsed|is_over|over]",
+    "out",
+    "pete's deal fell apart, 25 stays with me",
+  ],
+  [
+    "[like|as i|we told|said|warned|promised|agreed|texted him|her|them|you|we|i|it* would|id|wed|to|was?]",
+    "aside",
+    "pete is out, keeping the deposit like i told him i would",
+  ],
+  [
+    "[for my|the|all* trouble|time|troubles|bother|hassle|wasted_time|wait|holding_it|wasting_my_time]",
+    "aside",
+    "pete is out, keeping 10 of the deposit for my trouble",
+  ],
   ["[no_longer wants|needs|interested]", "out", "pete no longer wants it"],
   ["she|he|they [passed] ;", "out", "she passed"],
-  ["[changed his|her|their mind|minds]", "out", "pete's wife changed her mind, sent the 25 back"],
+  [
+    "[found|bought|got one|something|another|it|them elsewhere|better|cheaper|closer|bigger|smaller|nicer|somewhere_else|she|he|they|that|likes|like|liked|prefers|suits|fits|at|from|another|a|different|store|shop|better|more*]",
+    "out",
+    "pete found one he likes better, gave him the 25 back",
+  ],
+  [
+    "[not|isnt|aint|wont|cant|cannot|can_not|couldnt|doesnt|dont|didnt|no_longer gonna|going_to|be|want|able|to* take|taking|buy|buying|get|getting|want|need|afford|fit|swing|keep|wants|needs it|that|them|anymore|any_more|after_all*]",
+    "out",
+    "pete is not gonna take it, gave him the 25 back",
+  ],
+  [
+    "[is|its|it_is|back|goes|going|up|now* on_the_market|for_sale|up_for_sale|available|for_grabs|up_for_grabs|relisted again|now*]",
+    "out",
+    "gave pete the 25 back, bench is back on the market",
+  ],
+  [
+    "[too|not|wont|wouldnt|didnt|doesnt|cant|bigger|smaller|taller|wider big|small|tall|wide|long|heavy|large|tight|fit|fitting|short|dark|bright|than for|in|through|up|into|on* his|her|their|the|a* room|space|door|doorway|hall|hallway|stairs|stairway|car|truck|van|house|place|apartment|wall|dining_room|living_room|bedroom|kitchen|elevator|dining|living|she|he|they|thought|expected|him|her|them*]",
+    "out",
+    "gave pete 25 back, bench too big for his room",
+  ],
+  [
+    "[his|her|their? wife|husband|wifes|husbands|mom|roommate|partner|girlfriend|boyfriend|landlord said|says|said_no|vetoed|nixed|hated|hates|didnt_like|doesnt_like|didnt_want no|nope|it|it_wont_fit|no_way*]",
+    "out",
+    "pete cant take it, wife said no, gave him the 25 back",
+  ],
+  ["[changed his|her|their mind|minds about|on?]", "out", "pete's wife changed her mind, sent the 25 back"],
   [
     "[deposit|money|that|it|its is|was? mine|ours|stays|stays_with_me|stays_here]",
     "kept",

@@ -31,6 +31,12 @@ export const GIVEN_AWAY = wordSet("to away free for_free for_nothing freebie as 
 /** All that was paid goes back. */
 export const IN_FULL = wordSet("full in_full all all_of_it everything whole");
 
+/** What is left of a deposit of which a part is told. */
+export const THE_REST = wordSet("rest the_rest remainder balance difference other_half");
+
+/** Money that somebody would have back, and has not yet. */
+export const STILL_WANTED = wordSet("want wants wanted asking asks asked owe owes owed");
+
 /** Between a piece and what became of it. */
 export const BEFORE_RETURNED = wordSet("was is got just been today");
 
