@@ -7,7 +7,7 @@ import { claim, isMark } from "./clause.ts";
 import type { Cut } from "./cut.ts";
 import { type Draft, draft, unclearDraft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
-import { fillAgreed, fillFeeShare, fillOwed, fillOwer, isPaidInParts } from "./price-parts.ts";
+import { fillAgreed, fillFeeShare, fillOwed, fillOwer, paidInParts } from "./price-parts.ts";
 import { pastDay } from "./quantities/days.ts";
 import { questionOf } from "./questions.ts";
 import type { Mention, Reading } from "./reading.ts";
@@ -160,7 +160,8 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
   if (trouble) return troubled(clause, trouble, made);
   if (kind === "sell" && isInDebt) fillOwed(made, clause);
   const ofPrice = kind === "hold" && isInDebt ? fillAgreed(made, clause) : null;
-  const isInParts = kind === "sell" && isPaidInParts(made, clause);
+  const inParts = kind === "sell" ? paidInParts(made, clause) : null;
+  if (inParts === "sum") made.fields["price"] = (made.fields["price"] as number) + (made.fields["owed"] as number);
   const isFeeShare = kind === "sell" && fillFeeShare(made, clause);
   const isOwing = kind === "buy" && isInDebt && clause.tokens.some(isOwed);
   const judged = (grammar.judge?.(made.fields, clause as never) as Trouble | null | undefined) ?? null;
@@ -168,7 +169,7 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
     ? { kind: "unpaid" }
     : (judged ??
       ofPrice ??
-      (isFeeShare ? { kind: "shareOfPrice" } : isInParts ? { kind: "part paid" } : null));
+      (isFeeShare ? { kind: "shareOfPrice" } : inParts === "either" ? { kind: "part paid" } : null));
   const left =
     ownTrouble ??
     someOfThem(clause, grammar) ??

@@ -25,6 +25,16 @@ export function fillOwer(made: Draft, { tokens }: Clause): void {
     made.fields["buyer"] = own;
     return;
   }
+  // "teo paid 100 and owes 50"
+  const payer = tokens.find(({ unknown, kind }, place) => {
+    const next = tokens[place + 1];
+    return unknown && kind === "word" && next?.kind === "grain" && /^(?:paid|gave|put|had)\b/.test(next.text);
+  });
+  if (payer) {
+    claim(payer);
+    made.fields["buyer"] = payer.text;
+    return;
+  }
   const [before, ahead] = [tokens[at - 1], tokens[at - 2]];
   const [by, behind] = [tokens[at + 1], tokens[at + 2]];
   const isFirst = ahead !== undefined && (ahead.kind !== "word" || ahead.roles.filler === true);
@@ -56,15 +66,23 @@ export function fillOwed(made: Draft, clause: Clause): void {
   if (part && "cents" in part && price !== undefined && part.cents + (owed ?? 0) === price) claim(paid!);
 }
 
-/** "sold desk 100 now 40 later": the price is the sum of both, or the first. */
-export function isPaidInParts(made: Draft, { tokens }: Clause): boolean {
-  if (made.fields["price"] === undefined || !made.fields["owed"]) return false;
-  return tokens.some(({ kind }, at) => {
-    const [next, ahead] = [tokens[at + 1], tokens[at + 2]];
-    if (kind !== "amount" || !next) return false;
-    return PAID_NOW.has(next.text) || (next.roles.method !== undefined && ahead?.roles.owed === true);
-  });
+/** "sold desk 100 now 40 later": the price is the sum of both, or the first; "sum" where what is owed is called the rest. */
+export function paidInParts(made: Draft, { tokens }: Clause): "either" | "sum" | null {
+  const owed = tokens.find(({ roles }) => roles.owed === true);
+  if (made.fields["price"] === undefined || !made.fields["owed"] || !owed) return null;
+  for (const [at, token] of tokens.entries()) {
+    if (token.kind !== "amount") continue;
+    const behind = at + (tokens[at + 1]?.roles.method === undefined ? 1 : 2);
+    const [before, next, ahead] = [tokens[at - 1], tokens[behind], tokens[behind + 1]];
+    const isApart = before?.kind === "mark" || /\b(?:paid|gave|got|put|had)(?: me)?$/.test(before?.text ?? "");
+    const isNow = next !== undefined && (PAID_NOW.has(next.text) || (isApart && next.text === "today"));
+    if (isApart && (isNow || behind > at + 1) && OF_THE_REST.test(owed.text)) return "sum";
+    if (isNow || (behind > at + 1 && (next ?? ahead)?.roles.owed === true)) return "either";
+  }
+  return null;
 }
+
+const OF_THE_REST = /\b(?:rest|remaining|remainder|balance|other|last)\b/;
 
 /** "40 down, agreed on 150", "40 down, 110 at pickup": the whole price of what is held; what is wrong with it. */
 export function fillAgreed(made: Draft, { tokens, today }: Clause): Trouble | null {

@@ -45,6 +45,13 @@ export type NumberEffect =
 
 /** A piece that changed hands. */
 const WENT = "<~sell>|bought|took|let|flipped|went|gone|got|grabbed|picked_up|left|snagged|out_the_door";
+/** A sale, or somebody who had a piece of ours. */
+const SALE = "<~sell>|took|takes|bought|got|grabbed|let|flipped|has|have|given";
+const REST = "rest|remaining|remainder|balance|other|last|final";
+const LATER =
+  "later|next_week|next_month|payday|on_payday|friday|tomorrow|soon|monday|end_of_month|end_of_the_month|month_end|the_first|on_the_first|at_pickup|<day>";
+const WILL = "ll|will|shell|hell|theyll|hes|shes|theyre|is|are|gonna|going_to|can|to|he|she|they|that|which";
+const BRINGS = "bring|brings|bringing|pay|pays|paying|send|sends|sending|drop_off|drops_off|give|gives|get";
 
 /** What is still owed of a price, what came in beside it, and what is more or less than it. */
 export const OWED: readonly Row<NumberEffect>[] = [
@@ -140,6 +147,11 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold desk 160 she owes me all of it",
   ],
   [
+    `${SALE} … $ ,|-|and|but* [he|she|they|buyer|is|was|shes|hes|theyre* $ short|shy|light ,|and|but* ${WILL}* ${BRINGS} me|us|over|by|it|the|rest* ${LATER}*]`,
+    "owed",
+    "sold desk 150, 30 short, will bring it tuesday",
+  ],
+  [
     "<~sell> … $ ,|-|and|but* [he|she|they|buyer|shes|hes|theyre|<new>|<person>? is|was|came_up|came? short|shy by? $] !of",
     "owed",
     "sold pew 120, she's short 20",
@@ -185,6 +197,16 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "desk went to teo for 150, he still owes 50 of it",
   ],
   [
+    `${SALE} … ,|.|;|-? … $ … [,|and|plus|-|.|;|&|+* <art>|his|her|their? ${REST} of? $ <method>? is|are|due|comes|coming|in|on|by|this|next* ${LATER}]`,
+    "owed",
+    "marcus took the desk, 90 cash today, remaining 60 next week",
+  ],
+  [
+    `${SALE} … ,|.|;|-? … $ … [,|and|plus|-|.|;|&|+* ${WILL}|paying|pays|bringing|brings* <art>|his|her|their? ${REST} of? $ <method>? ${LATER}?] ;`,
+    "owed",
+    "marcus took the desk, paid 90 cash, will bring the other 60",
+  ],
+  [
     "<sell> … $ … [half now|today|down|up_front|cash ,|and|&|-? half|rest|the_rest on? later|due|owed|next_week|<day>]",
     "half paid",
     "sold desk 140 half now half later",
@@ -215,6 +237,66 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold desk 140 got 100 cash",
   ],
   ["<sell> … <piece> … $ [$ now|so_far|up_front|already] ;", "part paid", "sold desk 140 100 now"],
+  [
+    `${SALE} … $ ,|.|;|-|and|but* [<new>|<person>|he|she|they? paid|paid_me|gave|gave_me|got|had|put? $ <method>? now|today|so_far|already|up_front|first] ,|.|;|-|and|then|plus* <art>|his|her|their* ${REST}? $`,
+    "beside",
+    "sold desk 150. 90 cash today, remaining 60 next week",
+  ],
+  [
+    `${SALE} … $ ,|.|;|-|and|but* [<new>|<person>|he|she|they? paid|paid_me|gave|gave_me $ <method>?] ,|.|;|-|and|then|plus* <art>|his|her|their* ${REST}? $ to_come|to_go|later|still_to_come|owed|outstanding|${LATER}`,
+    "beside",
+    "marcus bought the desk 150, gave me 100, 50 to come",
+  ],
+  [
+    `${SALE} … $ ,|.|;|-|and|but* [<new>|<person>|he|she|they? paid|paid_me|gave|gave_me|got? $ <method>? now|today|so_far|already|up_front|first] ,|.|;|-|and|then|plus* <art>|his|her|their* ${REST}|rest`,
+    "part paid",
+    "marcus took the desk for 150, 90 now and the rest next week",
+  ],
+  [
+    `${SALE} … ,|.|;|-? … $ now|today|up_front|first|cash ,|and|then|plus|-|.|&* [$ in|on|by|this|next? ${LATER}]`,
+    "owed",
+    "teo took the desk, 90 today and 60 next week",
+  ],
+  [
+    `${SALE} … $ … [,|and|but* $ still? to_come|to_go|left_to_come|outstanding] ;`,
+    "owed",
+    "marcus bought the desk 150, gave me 100, 50 to come",
+  ],
+  [
+    `${SALE} … $ … [,|-|.|and|with|plus|but|got|gave_me|left|has|wrote|a|an|his|her|in|on* iou|ious for|of|is? $ of? it|that?]`,
+    "owed",
+    "desk sold for 150, got an iou for 60 of it",
+  ],
+  [
+    `${SALE} … $ … [with|and|plus|but? $ of_it|of_that? on|in|as <art>? iou|ious|tab|credit|account]`,
+    "owed",
+    "sold desk 150 with 50 on an iou",
+  ],
+  [
+    `${SALE} … $ … [,|-|.|and|but|is|am|are|im|were|still|just* waiting|wait on|for the|his|her|their|last|other|another* $ of_it|of_that|from_him|from_her|from_them|more|to_come?]`,
+    "owed",
+    "sold the desk for 130, still waiting on 30 of it",
+  ],
+  [
+    `${SALE} … $ … [,|-|.|and|but|less|minus|with* $ ${WILL} ${WILL}* ${BRINGS} me|us|over|by|it|the|rest* ${LATER}*]`,
+    "owed",
+    "sold desk 150 minus 30 she'll bring later",
+  ],
+  [
+    `${SALE} … $ .|,|-|and|but* [half <method>? now|today|down|up_front|cash ,|and|&|-? half|rest|the_rest|other_half on|in|by? <day>|due|owed|${LATER}]`,
+    "half paid",
+    "sold desk to kim 140. half now half on payday",
+  ],
+  [
+    `took|takes|bought|got|grabbed|has|have … $ … ,|.|-|and|but* [he|she|they|buyer|still* owes|owe|owed|owing me|us? all|everything|the_whole_thing|the_full_amount|it_all|all_of_it of? it?]`,
+    "all owed",
+    "teo took the desk home, 150, still owes me all of it",
+  ],
+  [
+    "took|takes|bought|got|grabbed|let|gave|has … [on credit|tab|a_tab|his_tab|her_tab|account|the_cuff|an_iou|a_handshake] !card|cards",
+    "all owed",
+    "teo took the desk on credit, 150",
+  ],
   ["<~buy> … <piece> [4] free", "passing", "scooped 3 chairs 4 free"],
   // More or less than the number beside it.
   [

@@ -13,7 +13,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
   ],
   ["<sell> … [owes me|us|money*] ;", "unpaid", "sold desk 140 owes me"],
   [
-    "<sell> … [unpaid|not_paid|hasnt_paid|not_yet_paid|awaiting|waiting_on|waiting_for|no_money_yet|yet_to_pay payment|money|cash|check|transfer|yet?]",
+    "<sell>|<buyer> … [unpaid|not_paid|hasnt_paid|not_yet_paid|awaiting|waiting_on|waiting_for|no_money_yet|yet_to_pay payment|money|cash|check|transfer|yet?]",
     "unpaid",
     "sold desk 140 unpaid",
   ],
