@@ -3,7 +3,7 @@ import type { Books, Piece } from "../books/books.ts";
 import { depositOf, owedByBuyers } from "../books/shares.ts";
 import type { Day } from "../calendar.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
-import { type Settling, settlingsIn, type Told } from "../notes/settling.ts";
+import { besideName, type Settling, settlingsIn, type Told } from "../notes/settling.ts";
 import { whyOf } from "../notes/unclear.ts";
 import type { Says } from "../notes/words/settling.ts";
 import { matchMention } from "./match.ts";
@@ -32,16 +32,53 @@ interface Dealing {
 export function ofKnownBuyer(text: string, readings: readonly Reading[], said: Said): Reading[] | null {
   const { books, today } = said;
   const names = namesOn(books);
+  const all = readings.length === 1 && !text.includes("?") ? paidByAll(text, said) : null;
+  if (all) return all;
   const isOpen = readings.some((reading) => reading.kind === "unclear" || saysLittle(reading));
   if (!isOpen && !readings.some((reading) => isOfName(reading, books, names))) return null;
-  const all = settlingsIn(text, names, today);
-  for (const settling of all) {
+  for (const settling of settlingsIn(text, names, today)) {
     if (settling.told.who === undefined && readings.every(isForBooks)) continue;
     const read = readFrom(settling, said, readings);
     if (read) return read;
   }
   return null;
 }
+
+const BOTH = /\bboth(?: of (?:them|em))?\b/i;
+const EVERYBODY = /\b(?:everybody|everyone|they all|all of (?:them|em))\b/i;
+
+/** "dana and nell both paid up", "everybody paid me back": what each of them owes comes in; null where more is said. */
+function paidByAll(text: string, { books, today }: Said): Reading[] | null {
+  const owing = salesOwing(books).filter(({ data }) => data.buyer !== undefined);
+  const buyers = [...new Set(owing.map(({ data }) => data.buyer!))];
+  if (buyers.length < 2 || buyers.length !== owing.length) return null;
+  let rest = text;
+  const named = buyers.filter((who) => {
+    const beside = besideName(rest, [who]);
+    if (beside.who) rest = beside.rest;
+    return beside.who !== undefined;
+  });
+  const isAll = EVERYBODY.test(text) || (BOTH.test(text) && buyers.length === 2);
+  const who = named.length > 1 ? named : named.length === 0 && isAll ? buyers : [];
+  const [settling] = settlingsIn(rest.replace(BOTH, "they").replace(EVERYBODY, "they"), [], today);
+  if (who.length === 0 || !settling || settling.after.length > 0) return null;
+  const { says, amounts, date } = settling.told;
+  if (!says.has("paid") || amounts.length > 0 || OTHERWISE.some((each) => says.has(each))) return null;
+  return owing
+    .filter(({ data }) => who.includes(data.buyer!))
+    .map((sale): Reading => {
+      const pieces = owingPieces(books, sale);
+      const at = { text, line: 0, ...(date ? { date } : {}) };
+      return {
+        kind: "collect",
+        amount: owedByBuyers(pieces),
+        pieces: byNumbers(pieces.map(({ number }) => number)),
+        ...at,
+      };
+    });
+}
+
+const OTHERWISE: readonly Says[] = ["never", "out", "wants", "half", "down", "comes", "moved", "more"];
 
 const tellsOfLoss = (reading: Reading): boolean =>
   reading.kind === "fallthrough" ||
@@ -104,11 +141,13 @@ function readFrom(
       ? [{ kind: "unclear", why: whyOf({ kind: "left" }), could, left, text, line: 0 }]
       : null;
   }
+  // Only of a piece that is free again something more can be told; other notes stand by themselves.
+  const goesOn = after.some(({ follows, kind }) => follows === true || kind !== "spend");
   if (others.length > 0)
-    return after.length > 0
+    return goesOn
       ? null
-      : [{ kind: "unclear", why: whyOf({ kind: "eitherOf" }), could, text, line: 0 }];
-  return after.length > 0 && only.kind !== "fallthrough" ? null : [only, ...after];
+      : [{ kind: "unclear", why: whyOf({ kind: "eitherOf" }), could, text, line: 0 }, ...after];
+  return goesOn && only.kind !== "fallthrough" ? null : [only, ...after];
 }
 
 /** Whether it would be told by what it says, whatever the other words mean. */
@@ -253,6 +292,7 @@ function paysWhatIsOwed({ says, amounts }: Told, pieces: Pieces, paid: Place): R
 function neverPays({ says, amounts }: Told, pieces: Pieces, at: Place): Reading[] {
   const [amount, ...others] = amounts;
   if (amount === undefined && !says.has("paid")) return [];
-  if (others.length > 0 || (amount !== undefined && amount > owedByBuyers(pieces))) return [];
+  // "isnt paying the 30 today": another day, maybe.
+  if (others.length > 0 || at.date || (amount !== undefined && amount > owedByBuyers(pieces))) return [];
   return [{ kind: "refund", unpaid: true, ...(amount === undefined ? {} : { amount }), ...at }];
 }

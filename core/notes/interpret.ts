@@ -161,7 +161,8 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
   if (kind === "sell" && isInDebt) fillOwed(made, clause);
   const ofPrice = kind === "hold" && isInDebt ? fillAgreed(made, clause) : null;
   const inParts = kind === "sell" ? paidInParts(made, clause) : null;
-  if (inParts === "sum") made.fields["price"] = (made.fields["price"] as number) + (made.fields["owed"] as number);
+  if (inParts === "sum")
+    made.fields["price"] = (made.fields["price"] as number) + (made.fields["owed"] as number);
   const isFeeShare = kind === "sell" && fillFeeShare(made, clause);
   const isOwing = kind === "buy" && isInDebt && clause.tokens.some(isOwed);
   const judged = (grammar.judge?.(made.fields, clause as never) as Trouble | null | undefined) ?? null;

@@ -74,7 +74,8 @@ export function paidInParts(made: Draft, { tokens }: Clause): "either" | "sum" |
     if (token.kind !== "amount") continue;
     const behind = at + (tokens[at + 1]?.roles.method === undefined ? 1 : 2);
     const [before, next, ahead] = [tokens[at - 1], tokens[behind], tokens[behind + 1]];
-    const isApart = before?.kind === "mark" || /\b(?:paid|gave|got|put|had)(?: me)?$/.test(before?.text ?? "");
+    const isApart =
+      before?.kind === "mark" || /\b(?:paid|gave|got|put|had)(?: me)?$/.test(before?.text ?? "");
     const isNow = next !== undefined && (PAID_NOW.has(next.text) || (isApart && next.text === "today"));
     if (isApart && (isNow || behind > at + 1) && OF_THE_REST.test(owed.text)) return "sum";
     if (isNow || (behind > at + 1 && (next ?? ahead)?.roles.owed === true)) return "either";

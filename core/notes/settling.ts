@@ -91,7 +91,7 @@ export function settlingsIn(text: string, names: readonly string[], today: Day):
 
 /** "i", "we" but for what became of their money, and "she paid 12 for it", a price of what was spoken of. */
 const OUR_OWN =
-  /\b(?:i|we)\b(?! (?:kept|keep|gave|sent|refunded|returned|handed|let|still have)\b)|\bfor (?:it|that|them)\b/;
+  /\b(?:i|we)\b(?! (?:(?:am |m )?(?:never|not) |kept|keep|gave|sent|refunded|returned|handed|let|still have)\b)|\bfor (?:it|that|them)\b/;
 
 function toldIn(text: string, names: readonly string[], today: Day): Told | null {
   const { who, rest } = besideName(text, names);
@@ -122,8 +122,7 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
     (says.has("wants") && !says.has("out") && !says.has("comes"))
   )
     return null;
-  if (who === undefined && (told.left.length > 0 || OUR_OWN.test(rest)))
-    return null;
+  if (who === undefined && (told.left.length > 0 || OUR_OWN.test(rest))) return null;
   told.isTheirs ||=
     says.has("payer") || says.has("fetched") || amounts.length === (says.has("never") ? 1 : 2);
   return told;

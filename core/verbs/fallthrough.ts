@@ -76,7 +76,18 @@ const OUT_OF_IT = [
 
 /** How a hold ends, said behind it, and what is done to it, said before. */
 const HOLD_ENDED = [
-  ...["expired", "lapsed", "ended", "ran out", "is up", "is over", "is off", "is done", "is gone", "fell through"],
+  ...[
+    "expired",
+    "lapsed",
+    "ended",
+    "ran out",
+    "is up",
+    "is over",
+    "is off",
+    "is done",
+    "is gone",
+    "fell through",
+  ],
   ...["is cancelled", "was cancelled", "is canceled", "was canceled", "is released", "was released"],
   ...["got cancelled", "got canceled", "has expired", "has lapsed", "timed out"],
 ];
@@ -94,8 +105,21 @@ const WANT_NO_MORE = [
   ...["not taking … after all", "cant do … after all", "isnt getting", "arent buying", "arent taking"],
   ...["decided against", "decided not to buy", "decided not to take", "decided not to get"],
   ...["isnt gonna take", "isnt going to take", "not gonna take", "not going to take", "wont be getting"],
-  ...["not gonna buy", "not going to buy", "isnt gonna buy", "isnt going to buy", "not gonna get", "not taking"],
-  ...["not going to get", "isnt gonna get", "cant buy … after all", "cant get … after all", "no longer taking"],
+  ...[
+    "not gonna buy",
+    "not going to buy",
+    "isnt gonna buy",
+    "isnt going to buy",
+    "not gonna get",
+    "not taking",
+  ],
+  ...[
+    "not going to get",
+    "isnt gonna get",
+    "cant buy … after all",
+    "cant get … after all",
+    "no longer taking",
+  ],
   ...["lost interest in", "no longer interested in", "not interested in … anymore", "cant take"],
 ];
 
@@ -170,14 +194,35 @@ export const fallthrough = defineVerb({
         say: [
           ...["off hold", "no longer on hold", "no longer holding", "not on hold anymore"],
           ...["not on hold any more", "isnt on hold anymore", "not holding … anymore"],
-          ...["available again", "up for grabs again", "back up for grabs", "back on the market", "free again"],
-          ...["up for sale again", "back up for sale", "no longer pending", "not pending anymore", "unmark … pending"],
+          ...[
+            "available again",
+            "up for grabs again",
+            "back up for grabs",
+            "back on the market",
+            "free again",
+          ],
+          ...[
+            "up for sale again",
+            "back up for sale",
+            "no longer pending",
+            "not pending anymore",
+            "unmark … pending",
+          ],
           ...["unmarked … pending", "not reserved anymore", "no longer reserved", "no longer spoken for"],
           ...HOLD_ENDED.flatMap((ended) => [`hold ${ended}`, `hold … ${ended}`]),
           ...HOLD_TAKEN.map((took) => `${took} … hold`),
           ...HOLD_TAKEN_OFF.flatMap((took) => [`${took} … hold off`, `${took} … off hold`]),
           ...["drop the hold", "dropped the hold", "dropping the hold", "clear the hold", "cleared the hold"],
-          ...["unhold", "unholding", "unreserve", "unreserved", "un reserve", "un hold", "released", "release"],
+          ...[
+            "unhold",
+            "unholding",
+            "unreserve",
+            "unreserved",
+            "un reserve",
+            "un hold",
+            "released",
+            "release",
+          ],
         ],
         with: ["piece"],
       },
@@ -268,7 +313,8 @@ export const fallthrough = defineVerb({
     const said = refunded ?? left;
     if (said !== undefined && said > deposit)
       return moreThanHeld(reading, deposit, labelOf(desk.books, settled.pieces));
-    const isClear = said !== undefined && (left === undefined || refunded === undefined || refunded + left === deposit);
+    const isClear =
+      said !== undefined && (left === undefined || refunded === undefined || refunded + left === deposit);
     const ask = isClear ? null : depositQuestion(deposit);
     if (ask) return { kind: "ask", ask };
     const kept = refunded === undefined && left !== undefined;

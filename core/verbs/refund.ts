@@ -136,7 +136,9 @@ export const refund = defineVerb({
           "partial refund",
           "give … back",
           "gave … back",
-          ...["a", "an", "the", "her", "his", "their", "my", "it"].map((whose) => `gave … back … for ${whose}`),
+          ...["a", "an", "the", "her", "his", "their", "my", "it"].map(
+            (whose) => `gave … back … for ${whose}`,
+          ),
           "gave back",
           "handed … back",
           ...["had to give … back", "had to hand … back"],

@@ -170,7 +170,10 @@ function flat(fact: Fact, books: Books): Record<string, unknown> {
   const said = amount === undefined ? undefined : plain(amount);
   // What the books make of a fact without an amount of its own, and only the pieces given of a trade.
   const posted = (account: string) =>
-    (books.postings.get(fact.id) ?? []).reduce((sum, leg) => sum + (leg.account === account ? leg.cents : 0), 0);
+    (books.postings.get(fact.id) ?? []).reduce(
+      (sum, leg) => sum + (leg.account === account ? leg.cents : 0),
+      0,
+    );
   if (kind === "fallthrough")
     Object.assign(told, { kept: plain(-posted("deposits kept")), refunded: plain(-posted("cash")) });
   if (kind === "refund" && said === undefined) told["amount"] = plain(posted("refunds"));

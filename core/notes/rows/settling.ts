@@ -73,6 +73,51 @@ const ROWS: readonly Row<Says>[] = [
     "aside",
     "pete is out, keeping 10 of the deposit for my trouble",
   ],
+  [
+    "$ [of <art>|his|her|their? !$ he|she|they|that|who|which|is|was|still* owes|owed|owe|due|outstanding|owing me|us?]",
+    "owed",
+    "got 10 of the 40 pete owes",
+  ],
+  [
+    "$ [he|she|they|that|who|which|is|was|still* owes|owed|owe|due|owing me|us?]",
+    "owed",
+    "got the 40 pete owes",
+  ],
+  [
+    "[in|at|to|through|thru|under|on|by|into|onto my|the|our* mailbox|door|doormat|porch|mat|hand|hands|house|account|mail|office|envelope|slot|garage|shop|driveway|pocket]",
+    "aside",
+    "pete dropped 10 in my mailbox, 30 to go",
+  ],
+  [
+    "[told|tell|telling|asked to|he|she|they|her|him|them|not_to|not|dont|can|could|should|just* forget|worry|skip|keep|forget_it about|on|over?]",
+    "never",
+    "told pete to forget about the last 40",
+  ],
+  [
+    "[writing|wrote|write|written|chalk|chalking|chalked it|that|this* off|down|up off_as|as|to|a|bad|loss|debt|it*]",
+    "never",
+    "writing off the 40 pete owes",
+  ],
+  [
+    "[let|letting him|her|them|it|that|go? slide|off|go|slip|off_the_hook]",
+    "never",
+    "let pete slide on the 40",
+  ],
+  [
+    "[calling|call|called|were|we_are it|that|us? even|square|quits|good|settled]",
+    "never",
+    "calling it even with pete on the 40",
+  ],
+  [
+    "[forgave|forgiving|forgive|waived|waiving|waive|ate|eating|dropping|gave_up_on|giving_up_on|stiffed|stiffing me|us? on|it|out|of*]",
+    "never",
+    "gave up on pete's 40",
+  ],
+  [
+    "[never|not|wont|isnt|aint|doesnt|dont|will_never|not_ever gonna|going_to|be|ever|to* pay|see|get|paying|seeing|getting|paid|collect|cover me|us?]",
+    "never",
+    "not gonna see that 40 from pete",
+  ],
   ["[no_longer wants|needs|interested]", "out", "pete no longer wants it"],
   ["she|he|they [passed] ;", "out", "she passed"],
   [

@@ -15,7 +15,7 @@ export type Says =
 
 const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
   paid: wordSet(
-    "paid pay pays paying payed pd gave gives sent sends handed brought brings got get received collected came settled squared dropped dropped_off paid_up settled_up squared_up came_through came_in paid_off with_the_money paid_me wired",
+    "paid pay pays paying payed pd gave gives sent sends handed brought brings got get received collected came settled squared dropped dropped_off mailed slipped paid_up settled_up squared_up came_through came_in paid_off with_the_money paid_me wired",
   ),
   payer: wordSet("he she they shes hes theyre buyer guy lady"),
   half: wordSet("half"),
@@ -47,7 +47,7 @@ export const saysOf = (word: string): readonly Says[] => BY_WORD.get(word) ?? []
 
 /** What else stands in such a message. */
 export const BESIDE_SETTLING = wordSet(
-  "the a an and then i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as",
+  "the a an and then gonna im i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as",
 );
 
 /** Between an unknown verb and what was sent in that way: "wired me the 10". */
