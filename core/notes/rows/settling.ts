@@ -74,14 +74,9 @@ const ROWS: readonly Row<Says>[] = [
     "pete is out, keeping 10 of the deposit for my trouble",
   ],
   [
-    "$ [of <art>|his|her|their? !$ he|she|they|that|who|which|is|was|still* owes|owed|owe|due|outstanding|owing me|us?]",
-    "owed",
-    "got 10 of the 40 pete owes",
-  ],
-  [
     "$ [he|she|they|that|who|which|is|was|still* owes|owed|owe|due|owing me|us?]",
     "owed",
-    "got the 40 pete owes",
+    "got 10 of the 40 she owes",
   ],
   [
     "[in|at|to|through|thru|under|on|by|into|onto my|the|our* mailbox|door|doormat|porch|mat|hand|hands|house|account|mail|office|envelope|slot|garage|shop|driveway|pocket]",
@@ -91,7 +86,7 @@ const ROWS: readonly Row<Says>[] = [
   [
     "[told|tell|telling|asked to|he|she|they|her|him|them|not_to|not|dont|can|could|should|just* forget|worry|skip|keep|forget_it about|on|over?]",
     "never",
-    "told pete to forget about the last 40",
+    "pete was told to forget about the last 40",
   ],
   [
     "[writing|wrote|write|written|chalk|chalking|chalked it|that|this* off|down|up off_as|as|to|a|bad|loss|debt|it*]",
@@ -101,7 +96,7 @@ const ROWS: readonly Row<Says>[] = [
   [
     "[let|letting him|her|them|it|that|go? slide|off|go|slip|off_the_hook]",
     "never",
-    "let pete slide on the 40",
+    "pete owes 40 and i let him slide",
   ],
   [
     "[calling|call|called|were|we_are it|that|us? even|square|quits|good|settled]",
