@@ -7,6 +7,7 @@ import { lentBack } from "../../core/decide/lent-back.ts";
 import { ofPastBuyer } from "../../core/mending/by-buyer.ts";
 import { meansAny } from "../../core/mending/mend.ts";
 import { ofMisnoted } from "../../core/mending/misnoted.ts";
+import { ofBouncedCheck, ofPastBuyer } from "../../core/mending/by-buyer.ts";
 import type { Past } from "../../core/mending/past.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { lastQuestion } from "./last-question.ts";
@@ -57,6 +58,7 @@ function ofKnown(
   if (back) return back;
   return (
     ofKnownBuyer(text, readings, { ...desk, recent: newest?.pieces ?? [] }) ??
+    ofBouncedCheck(text, desk) ??
     ofPastBuyer(text, readings, desk)
   );
 }

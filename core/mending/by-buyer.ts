@@ -1,11 +1,14 @@
 import type { Books } from "../books/books.ts";
 import type { FactOf } from "../books/facts.ts";
+import { byNumbers } from "../decide/mentioned.ts";
 import type { Day } from "../calendar.ts";
 import { lexed } from "../notes/lexed.ts";
 import { isSkipped } from "../notes/mended.ts";
 import { pastDay } from "../notes/quantities/days.ts";
 import type { Reading } from "../notes/reading.ts";
-import { besideName } from "../notes/settling.ts";
+import { besideName, partedIn } from "../notes/settling.ts";
+import { centsIn } from "../notes/slots/money.ts";
+import { BOUNCED, PAPER, UNPAID_WORDS } from "../notes/words/deals.ts";
 import { ACTED, HOW_PAID } from "../notes/words/mending.ts";
 import { BESIDE_SETTLING } from "../notes/words/settling.ts";
 import type { MendTo } from "./fields.ts";
@@ -29,6 +32,42 @@ export function ofPastBuyer(
   const sale = sales.find(({ data }) => data.buyer === who);
   const to = sale && toldOf(rest, today);
   return to ? [{ kind: "mend", of: { fact: sale.id }, to, text, line: 0 }] : null;
+}
+
+/** "dana's check bounced, 12 bank fee": what was booked as paid never came; null where it says anything else. */
+export function ofBouncedCheck(text: string, { books, today }: { books: Books; today: Day }): Reading[] | null {
+  if (!SAYS_BOUNCED.test(text) || text.includes("?")) return null;
+  const sales = salesOf(books).reverse();
+  for (const { said, after } of [{ said: text, after: [] }, ...partedIn(text, today)]) {
+    const { who, rest } = besideName(
+      said,
+      sales.map(({ data }) => data.buyer!),
+    );
+    const sale = sales.find(({ data }) => data.buyer === who);
+    if (sale && tellsOfBounced(rest, sale, books))
+      return [{ kind: "refund", unpaid: true, pieces: byNumbers(sale.pieces), text: said, line: 0 }, ...after];
+  }
+  return null;
+}
+
+const SAYS_BOUNCED = /\b(?:bounced?|nsf|reversed|declined|disputed|bad|charge)/i;
+
+/** Whether the words tell of a check that came back, and nothing more than which piece and how much it was for. */
+function tellsOfBounced(text: string, { pieces, amount }: FactOf<"sell">, books: Books): boolean {
+  const tokens = lexed(text);
+  const names = pieces.map((number) => books.pieces.get(number)!.name);
+  const isOne = (words: ReadonlySet<string>) => tokens.some(({ text: said }) => said.split(" ").some((word) => words.has(word)) || words.has(said));
+  return (
+    isOne(PAPER) &&
+    isOne(BOUNCED) &&
+    tokens.every((token) => {
+      if (token.kind === "piece") return names.includes(token.mention!.name ?? "");
+      if (token.kind === "amount") return centsIn(token) === amount;
+      const words = token.text.split(" ");
+      const isSaid = (word: string) => PAPER.has(word) || BOUNCED.has(word) || UNPAID_WORDS.has(word);
+      return isSaid(token.text) || words.every(isSaid) || isSkipped(token) || isBeside(token.kind, token.text);
+    })
+  );
 }
 
 function salesOf({ facts }: Books): FactOf<"sell">[] {

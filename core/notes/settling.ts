@@ -70,6 +70,14 @@ function calledElse(name: string): string[] {
   return head && of ? [`${of} ${head}`, `${of.split(" ").at(-1)} ${head}`] : [];
 }
 
+/** Where whole notes stand behind a joint of a message: what is said before, and those notes. */
+export function partedIn(text: string, today: Day): { said: string; after: Reading[] }[] {
+  return [...text.matchAll(JOINT)].reverse().flatMap(({ 0: joint, index }) => {
+    const after = readMessage(text.slice(index + joint.length), today);
+    return after.length > 0 && after.every(isWhole) ? [{ said: text.slice(0, index), after }] : [];
+  });
+}
+
 /**
  * What a message about one of the names, or about a buyer who needs none, may tell: all of it together, or up to a joint
  * with a whole note behind. None where it may say anything else.
@@ -79,10 +87,7 @@ export function settlingsIn(text: string, names: readonly string[], today: Day):
   const told = toldIn(text, names, today);
   const whole = told ? [{ told, text, after: [] }] : [];
   if (told && told.left.length === 0 && told.amounts.length < 2) return whole;
-  const parted = [...text.matchAll(JOINT)].reverse().flatMap(({ 0: joint, index }) => {
-    const said = text.slice(0, index);
-    const after = readMessage(text.slice(index + joint.length), today);
-    if (after.length === 0 || !after.every(isWhole)) return [];
+  const parted = partedIn(text, today).flatMap(({ said, after }) => {
     const before = toldIn(said, names, today);
     return before && before.left.length === 0 ? [{ told: before, text: said, after }] : [];
   });

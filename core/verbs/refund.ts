@@ -192,6 +192,7 @@ export const refund = defineVerb({
       "brought back",
       "brought",
       "wanted",
+      ...["money", "her money", "his money", "their money", "whole thing"],
       "half",
       "return",
     ],

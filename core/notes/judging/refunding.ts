@@ -3,7 +3,7 @@ import { placeBefore, says, saysOneOf } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { ARTICLES } from "../words/filler.ts";
-import { BEFORE_RETURNED, IN_FULL } from "../words/verbs.ts";
+import { ALL_OF_IT, BEFORE_RETURNED } from "../words/verbs.ts";
 
 /** A deposit given back belongs to a sale that fell through, and a supply returned is no refund to a buyer. */
 export function judgeRefund(fields: ReadingFields["refund"], clause: Clause): Trouble | null {
@@ -30,7 +30,7 @@ export function judgeRefund(fields: ReadingFields["refund"], clause: Clause): Tr
     fields.returned = true;
   } else if (fields.returned && isMoneyReturned(clause)) delete fields.returned;
   if (says(clause, /^(?:, |and |- )?(?:its|is|it is) back\b/)) fields.returned = true;
-  if (fields.amount === undefined && saysOneOf(clause, IN_FULL)) fields.inFull = true;
+  if (fields.amount === undefined && saysOneOf(clause, ALL_OF_IT)) fields.inFull = true;
   return null;
 }
 

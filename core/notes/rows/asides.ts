@@ -155,8 +155,21 @@ const ROWS: readonly Row<AsideEffect>[] = [
   ],
   [
     "<refund> … $ … [for|over|due_to <art>? <opinion>|<trait>|<plain>* <part>|scratch|scratches|crack|dent|chip|damage|stain|wobble|smell|finish|drawer|leg|shade] ;",
+  ],
+  [
+    "<refund>|refunded|back … $ … [for|over|due_to|because_of|bc_of|on_account_of <art>? <opinion>|<trait>|<plain>|<new>* <part>|scratch|scratches|crack|dent|chip|damage|stain|wobble|smell|finish|drawer|leg|shade] ;",
     "aside",
     "refunded 15 for the old shade",
+  ],
+  [
+    "$ refunded|back … [for|over|due_to|because_of|bc_of <art>? <opinion>|<trait>|<plain>|<new>* <part>|scratch|scratches|crack|dent|chip|damage|stain|wobble|smell|finish|drawer|leg|shade] ;",
+    "aside",
+    "gave dana 20 back for the sticky drawer",
+  ],
+  [
+    "<refund> … [,|-|.|( <art>? <opinion>|<trait>|<plain>|<new>* <part>|scratch|scratches|crack|dent|chip|damage|stain|wobble|smell|drawer|leg|shade )?] ;",
+    "aside",
+    "partial refund 30 desk, wobbly leg",
   ],
   [
     "<retire>|<~reprice>|<~list> … [,|-? still? no|zero takers|interest|bites|nibbles|buyers|offers|luck|one_wanted_it yet?]",
@@ -185,7 +198,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "sold the desk 110 because i need the space",
   ],
   [
-    "^ [<art>? buyer|he|she|they|guy|lady|<person>|<new> found|noticed|saw|spotted <art>? <opinion>|<trait>|<plain>* crack|scratch|scratches|dent|chip|stain|smell|wobble|<part> ,|-* so] i|we? sent|gave|refunded|returned",
+    "^ [<art>? buyer|he|she|they|guy|lady|<person>|<new> found|noticed|saw|spotted <art>? <opinion>|<trait>|<plain>* crack|scratch|scratches|dent|chip|stain|smell|wobble|<part> ,|-|and|.* so?] i|we? sent|gave|refunded|returned",
     "aside",
     "buyer found a crack so i sent 25 back",
   ],

@@ -220,6 +220,11 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "word",
     "boosted the armoire listing for 7 and somebody messaged already",
   ],
+  [
+    "<piece> [is|s|are|its back|back_home|home_again|here_again in|at|on|with* my|the|our* <ownspot>|me|home|place|shop|house? again? ,|.|and|so|;|!*] i|we? refunded|refund|gave|gave_back|sent|returned|gave_him|gave_her",
+    "word",
+    "desk is back in the garage, refunded teo the whole thing",
+  ],
   // Things said of needs that take nothing from the fact before them.
   [
     "<~finish> <art>? <piece> [needs|need|gonna|going_to|will|ill|want_to|plan_to <word>* <word>]",

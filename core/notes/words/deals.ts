@@ -27,7 +27,13 @@ export const UNPAID_WORDS = wordSet(
   `${WHOSE} ${TAKING_IN} ${REST} i we never wont cant didnt not coming come came going gonna to ever no good bounced nsf check checks chk cheque payment ` +
     "transfer card reversed declined unpaid for good forever of on the writing wrote write written off stiffed stiffing me us skipped skipping skip out gave give giving up forget " +
     "forgetting forgiving forgave dropping dropped eating ate let letting slide a loss buyer guy lady see saw seen paying money and so be is isnt ran took bad turned " +
-    "ghosted ghosting welched disappeared with returned insufficient funds thing walking walked from as total account clear go through cleared",
+    "ghosted ghosting welched disappeared with returned insufficient funds thing walking walked from as total account clear go through cleared gone got was",
+);
+
+/** How a buyer's money came, and that it did not after all. */
+export const PAPER = wordSet("check checks chk cheque payment transfer card charge");
+export const BOUNCED = wordSet(
+  "bounced nsf reversed declined returned disputed bad no_good charged_back chargeback came_back didnt_clear never_cleared insufficient",
 );
 
 /** A share of what a piece brought. */

@@ -15,7 +15,7 @@ export const ALL_OF_THEM = wordSet("both all both_of_them all_of_them");
 export const SEPARATORS = wordSet(", . ; ! ? : & + - | /");
 
 /** Marks and words between a deal and what is told beside it. */
-export const BETWEEN_CLAUSES = wordSet(", : - and then but so & also");
+export const BETWEEN_CLAUSES = wordSet(", : - and then but so & also plus");
 
 /** "sold the whole set 200", "40 as a set": what stands behind these is a noun. */
 export const BEFORE_NOUN = wordSet("the a as whole entire this that my one full complete");

@@ -29,7 +29,10 @@ export const TO_DO_WITH_IT = wordSet(
 export const GIVEN_AWAY = wordSet("to away free for_free for_nothing freebie as as_freebie as_a_freebie");
 
 /** All that was paid goes back. */
-export const IN_FULL = wordSet("full in_full all all_of_it everything whole");
+export const IN_FULL = wordSet("full in_full all all_of_it everything whole whole_thing the_whole_thing");
+
+/** It may be called their money as well. */
+export const ALL_OF_IT: ReadonlySet<string> = new Set([...IN_FULL, "money", "money back", "her money", "his money"]);
 
 /** What is left of a deposit of which a part is told. */
 export const THE_REST = wordSet("rest the_rest remainder balance difference other_half");
