@@ -1,7 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { FactOf } from "../books/facts.ts";
-import { byNumbers } from "../decide/mentioned.ts";
 import type { Day } from "../calendar.ts";
+import { byNumbers } from "../decide/mentioned.ts";
 import { lexed } from "../notes/lexed.ts";
 import { isSkipped } from "../notes/mended.ts";
 import { pastDay } from "../notes/quantities/days.ts";
@@ -35,7 +35,10 @@ export function ofPastBuyer(
 }
 
 /** "dana's check bounced, 12 bank fee": what was booked as paid never came; null where it says anything else. */
-export function ofBouncedCheck(text: string, { books, today }: { books: Books; today: Day }): Reading[] | null {
+export function ofBouncedCheck(
+  text: string,
+  { books, today }: { books: Books; today: Day },
+): Reading[] | null {
   if (!SAYS_BOUNCED.test(text) || text.includes("?")) return null;
   const sales = salesOf(books).reverse();
   for (const { said, after } of [{ said: text, after: [] }, ...partedIn(text, today)]) {
@@ -45,7 +48,10 @@ export function ofBouncedCheck(text: string, { books, today }: { books: Books; t
     );
     const sale = sales.find(({ data }) => data.buyer === who);
     if (sale && tellsOfBounced(rest, sale, books))
-      return [{ kind: "refund", unpaid: true, pieces: byNumbers(sale.pieces), text: said, line: 0 }, ...after];
+      return [
+        { kind: "refund", unpaid: true, pieces: byNumbers(sale.pieces), text: said, line: 0 },
+        ...after,
+      ];
   }
   return null;
 }
@@ -56,7 +62,8 @@ const SAYS_BOUNCED = /\b(?:bounced?|nsf|reversed|declined|disputed|bad|charge)/i
 function tellsOfBounced(text: string, { pieces, amount }: FactOf<"sell">, books: Books): boolean {
   const tokens = lexed(text);
   const names = pieces.map((number) => books.pieces.get(number)!.name);
-  const isOne = (words: ReadonlySet<string>) => tokens.some(({ text: said }) => said.split(" ").some((word) => words.has(word)) || words.has(said));
+  const isOne = (words: ReadonlySet<string>) =>
+    tokens.some(({ text: said }) => said.split(" ").some((word) => words.has(word)) || words.has(said));
   return (
     isOne(PAPER) &&
     isOne(BOUNCED) &&
@@ -65,7 +72,9 @@ function tellsOfBounced(text: string, { pieces, amount }: FactOf<"sell">, books:
       if (token.kind === "amount") return centsIn(token) === amount;
       const words = token.text.split(" ");
       const isSaid = (word: string) => PAPER.has(word) || BOUNCED.has(word) || UNPAID_WORDS.has(word);
-      return isSaid(token.text) || words.every(isSaid) || isSkipped(token) || isBeside(token.kind, token.text);
+      return (
+        isSaid(token.text) || words.every(isSaid) || isSkipped(token) || isBeside(token.kind, token.text)
+      );
     })
   );
 }

@@ -15,6 +15,7 @@ import { COLLECT_WORDS, COMMISSION_WORDS, SHARE_WORDS, TRADE_WORDS, UNPAID_WORDS
 import { ARTICLES } from "./words/filler.ts";
 import { BETWEEN_CLAUSES } from "./words/links.ts";
 import { BEFORE_PLACE } from "./words/places.ts";
+import { WORTH } from "./words/trading.ts";
 
 /*
  * Deals that a clause tells in any order of words: a row tells which, and every other word from one joint of the line
@@ -50,12 +51,13 @@ export function dealOf(line: readonly Tok[], units: Units, today: Day, trace?: T
   if (found.length === 0 || found.some(({ effect }) => effect === "none")) return null;
   for (const fired of found) {
     const effect = fired.effect as Dealt;
-    const run = runOf(tokens, fired, effect);
-    const taken = run && takenOf(tokens.slice(run.from, run.to), fired, run.from, effect, today);
-    const reading = taken && dealReading(effect, taken);
-    if (!run || !reading || !standsAlone(reading, run, tokens.length)) continue;
-    trace?.push({ table: "deals", row: fired.row, words: textOf(tokens.slice(fired.from, fired.to)) });
-    return { from: tokens[run.from]!.from, to: tokens[run.to - 1]!.to, reading };
+    for (const run of runsOf(tokens, fired, effect)) {
+      const taken = takenOf(tokens.slice(run.from, run.to), fired, run.from, effect, today);
+      const reading = taken && dealReading(effect, taken);
+      if (!reading || !standsAlone(reading, run, tokens.length)) continue;
+      trace?.push({ table: "deals", row: fired.row, words: textOf(tokens.slice(fired.from, fired.to)) });
+      return { from: tokens[run.from]!.from, to: tokens[run.to - 1]!.to, reading };
+    }
   }
   return null;
 }
@@ -75,15 +77,33 @@ interface Run {
   to: number;
 }
 
+/** The words that a deal takes, or those of them up to the last joint, where more are too much for it. */
+function runsOf(tokens: readonly Tok[], fired: Fired, effect: Dealt): Run[] {
+  const run = runOf(tokens, fired, effect);
+  if (!run) return [];
+  const to = run.to < tokens.length ? -1 : jointTo(tokens, run.to - 1, fired.to);
+  return to > fired.to ? [run, { from: run.from, to }] : [run];
+}
+
 /** The words around a bracket that the deal takes, from one joint or end to another; null where a word is left over. */
 function runOf(tokens: readonly Tok[], fired: Fired, effect: Dealt): Run | null {
   let { from, to } = fired;
   const isTaken = (at: number) => !isStop(tokens[at]!) && isTakeable(tokens, at, effect);
   while (from > 0 && isTaken(from - 1)) from -= 1;
-  while (to < tokens.length && isTaken(to)) to += 1;
+  while (to < tokens.length && (isTaken(to) || isOfWorth(tokens, to, effect))) to += 1;
   if (from > 0 && !isStop(tokens[from - 1]!)) from = jointFrom(tokens, from, fired.from);
   if (to < tokens.length && !isStop(tokens[to]!)) to = jointTo(tokens, to, fired.to);
   return from < 0 || to < 0 ? null : { from, to };
+}
+
+/** "…, mirror for a table. mirror is worth 40": what is said behind the end of a sentence, of the trade in it. */
+function isOfWorth(tokens: readonly Tok[], at: number, effect: Dealt): boolean {
+  if (!effect.startsWith("trade") || !isStop(tokens[at]!)) return false;
+  const rest = tokens.slice(at + 1);
+  return (
+    rest.some(({ text }) => WORTH.has(text)) &&
+    rest.every((token, place) => !isStop(token) && isTakeable(tokens, at + 1 + place, effect))
+  );
 }
 
 const isStop = ({ kind, text }: Tok): boolean => kind === "mark" && STOPS.has(text);

@@ -1,8 +1,10 @@
 import type { Cents } from "../money.ts";
-import type { Tok } from "./clause.ts";
+import { placeBefore, type Tok } from "./clause.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { centsOfToken } from "./slots/money.ts";
 import type { Taken } from "./taken.ts";
+import { whyOf } from "./unclear.ts";
+import { ARTICLES } from "./words/filler.ts";
 import { FROM_THEM, FROM_US, PAID, PARTING, RECEIVED, WORTH } from "./words/trading.ts";
 
 const TAKING = 4;
@@ -24,7 +26,7 @@ export function tradeOf({ tokens, who, date }: Taken, isTurned: boolean): Readin
   const cash = cashOf(tokens, parting, sideOf);
   if (!cash || sides.gave.length === 0 || sides.got.length === 0) return null;
   const by = who.isHousehold && who.leads ? { by: who.name! } : {};
-  return {
+  const trade: Reading = {
     kind: "trade",
     ...sides,
     ...cash,
@@ -33,14 +35,22 @@ export function tradeOf({ tokens, who, date }: Taken, isTurned: boolean): Readin
     text: "",
     line: 0,
   };
+  if (!isUnsaid(tokens, cash)) return trade;
+  const { received, ...rest } = trade;
+  const could: Reading[] = [{ ...rest, worth: received! }, trade];
+  return { kind: "unclear", why: whyOf({ kind: "eitherOf" }), could, text: "", line: 0 };
 }
 
 /** "swapped the lamp for a coat rack, lamp worth 20": what it is worth, of a piece that stands before. */
 function isNamedAgain(tokens: readonly Tok[], at: number): boolean {
-  const { name, number } = tokens[at]!.mention!;
-  const isWorth = tokens.slice(at + 1, at + TAKING).some(({ text }) => WORTH.has(text));
+  const { name, number, it } = tokens[at]!.mention!;
+  const isBefore = (one: Tok) => one.mention?.name === name && one.mention?.number === number;
+  if (!it && !tokens.slice(0, at).some(isBefore)) return false;
+  const isWorth = ({ text }: Tok) => WORTH.has(text);
   return (
-    isWorth && tokens.slice(0, at).some(({ mention }) => mention?.name === name && mention?.number === number)
+    tokens.slice(at + 1, at + TAKING).some(isWorth) ||
+    /^(?:at|@|=|as)$/.test(tokens[at + 1]?.text ?? "") ||
+    isWorth(tokens[placeBefore(tokens, at - 1, ARTICLES)] ?? tokens[at]!)
   );
 }
 
@@ -51,6 +61,19 @@ function partingOf(tokens: readonly Tok[], places: readonly number[], isTurned: 
   const isParting = ({ text }: Tok, at: number) => at > first && at < last && PARTING.has(text);
   const found = tokens.findIndex(isParting);
   return isTurned && tokens[found]?.text === "in" ? tokens.findLastIndex(isParting) : found;
+}
+
+/** "traded desk for wardrobe, 150": what it is worth, or cash? */
+function isUnsaid(tokens: readonly Tok[], { received }: Cash): boolean {
+  const at = tokens.findLastIndex(({ kind }) => kind === "piece");
+  const [mark, amount, ...others] = tokens.slice(at + 1);
+  return (
+    received !== undefined &&
+    mark?.text === "," &&
+    amount?.kind === "amount" &&
+    !amount.amount?.money &&
+    others.length === 0
+  );
 }
 
 /** Every amount of the words: the worth, or cash that goes with its side; null where both ways or twice. */
@@ -73,8 +96,9 @@ function cashOf(
 
 function fieldOf(tokens: readonly Tok[], at: number, side: "gave" | "got"): keyof Cash {
   const before = wordsBefore(tokens, at);
-  if (before.some((word) => WORTH.has(word))) return "worth";
   const behind = tokens.slice(at + 1, at + TAKING).map(({ text }) => text);
+  const isWorth = before.some((word) => WORTH.has(word)) || WORTH.has(behind[0] ?? "");
+  if (isWorth || before[0] === "at" || before[0] === "@") return "worth";
   const owner = before.find((word) => FROM_US.has(word) || FROM_THEM.has(word));
   if (
     behind.includes("back") ||
@@ -92,7 +116,11 @@ function fieldOf(tokens: readonly Tok[], at: number, side: "gave" | "got"): keyo
 function wordsBefore(tokens: readonly Tok[], at: number): string[] {
   const words: string[] = [];
   for (let place = at - 1; place >= Math.max(0, at - TAKING); place -= 1) {
-    if (tokens[place]!.kind === "piece" || tokens[place]!.kind === "amount") break;
+    if (tokens[place]!.kind === "amount") break;
+    if (tokens[place]!.kind === "piece") {
+      if (!isNamedAgain(tokens, place)) break;
+      continue;
+    }
     words.push(tokens[place]!.text);
   }
   return words;

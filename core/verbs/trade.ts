@@ -123,6 +123,13 @@ export const trade = defineVerb({
     judge: () => ({ kind: "twoNouns" }),
   },
 
+  offered({ gave = [], got = [], paid, received, worth }, names) {
+    const given = names || gave.map(({ name }) => name ?? "it").join(" and ");
+    const cash = paid ? `, ${show(paid)} paid` : received ? `, ${show(received)} back` : "";
+    const made = got.map(({ name }) => name ?? "it").join(" and ");
+    return `Traded ${given} for ${made}${worth === undefined ? "" : `, worth ${show(worth)}`}${cash}`;
+  },
+
   decide(reading, desk) {
     const given = { ...reading, pieces: reading.pieces ?? reading.gave ?? [] };
     const settled = settlePieces(given, desk, { fit: here, question: "did you trade", unknown: "add" });

@@ -56,7 +56,7 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   if (effect === "piece") return numbered(tokens, fired);
   if (effect === "all") return countedAll(tokens, fired);
   if (effect === "hands") return handsPaid(tokens, fired);
-  if (effect === "down") return putDown(tokens, fired);
+  if (effect === "down") return meaning("deposit", tokens, fired);
   const token =
     effect === "fee" ? joined(tokens, fired, FEE, effect) : joined(tokens, fired, rolesOfNumber(effect));
   if (effect === "half owed" || effect === "half paid") token.percent = HALF;
@@ -78,8 +78,8 @@ function withAmount(token: Tok, said: readonly Tok[]): void {
 }
 
 /** "settled at 140 for the desk, he left 40": says a deposit, as no other word does. */
-function putDown(tokens: readonly Tok[], fired: Fired): Tok {
-  const heads = language().lexer.lexicon.entry("deposit")?.roles?.heads;
+function meaning(word: "deposit" | "bought", tokens: readonly Tok[], fired: Fired): Tok {
+  const heads = language().lexer.lexicon.entry(word)?.roles?.heads;
   return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}));
 }
 
@@ -281,6 +281,7 @@ function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok
 
 function ofTurn(effect: TurnEffect, tokens: readonly Tok[], fired: Fired): Tok {
   if (effect === "word") return joined(tokens, fired, PASSING);
+  if (effect === "bought") return meaning("bought", tokens, fired);
   return joined(tokens, fired, effect === "labor" ? LABOR : turnedRoles({ hedge: effect }));
 }
 

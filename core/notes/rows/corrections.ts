@@ -186,7 +186,8 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "told",
     "those knobs were for the desk",
   ],
-  ["[was|were|is|are|cost] !at|another|extra|an_extra", "told", "that sale was yesterday"],
+  ["[was|were|is|are|cost] !at|another|extra|an_extra|worth|valued", "told", "that sale was yesterday"],
+  ["trade|swap|sale|deal|it|that [was|is] worth|valued", "told", "the trade was worth 80"],
   [
     "[sold_for|sold_to|went_for|listed_at|listed_for|paid_by|paid_with]",
     "denied",

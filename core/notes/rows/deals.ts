@@ -202,7 +202,7 @@ const ROWS: readonly Row<DealEffect>[] = [
     "trade back",
     "took the desk in trade, gave the bench plus 20",
   ],
-  ["^ [trade|swap|traded|swapped :|,|-?] <art>? <piece> out", "trade", "trade: chair out, table in"],
+  ["^ [trade|swap|traded|swapped :|,|-|!*] <art>? <piece> out", "trade", "trade: chair out, table in"],
   [
     "gave|gave_up|giving … <piece> … for|to_get … <piece> … [in|as <art>? even|straight|fair? trade|swap|exchange]",
     "trade",
@@ -224,7 +224,7 @@ const ROWS: readonly Row<DealEffect>[] = [
     "did a trade: lamp for mirror",
   ],
   [
-    "^ [even|straight|fair|a? traded_up|traded|swapped|swap_deal|swap|trade|deal up? ,|:|-?] … <piece> … for|4|into|to_get|and_got|got|toward|towards … <piece>",
+    "^ [even|straight|fair|a? traded_up|traded|swapped|swap_deal|swap|trade|deal up? with|w? <new>|<person>? today? ,|:|-|!*] … <piece> … for|4|into|to_get|and_got|got|toward|towards … <piece>",
     "trade",
     "swap: desk for hutch",
   ],
@@ -244,6 +244,56 @@ const ROWS: readonly Row<DealEffect>[] = [
     "^ [for <art>?] <piece> i|we got|took|received <art>? <piece>",
     "trade",
     "for the hutch i got a pie safe and 35 cash",
+  ],
+  [
+    "gave|handed <art>|<kin>? !me|us <person>|<new>|<someone>|him|them|her my|our|the <piece> and|plus|+|&* $? [for his|her|their|a|an|the] <piece>",
+    "trade",
+    "gave teo my desk and 30 for his armoire",
+  ],
+  [
+    "^ … took|got|grabbed|has my|our|the <piece> [and|,|&* he|she|they? gave|handed|left me|us] <art>? <piece>",
+    "trade",
+    "teo took the desk and gave me a trunk",
+  ],
+  [
+    "gave|handed me|us <art>|his|her|their? <piece> [in|as? <art>? exchange|trade|swap|return|payment for my|our|the] <piece>",
+    "trade back",
+    "she gave me a nightstand in exchange for the mirror",
+  ],
+  [
+    "<person>|<new>|<someone>|he|she|they gave|handed me|us <art>|his|her|their? <piece> [for my|our] <piece>",
+    "trade back",
+    "dana gave me a nightstand for my mirror",
+  ],
+  [
+    TOOK + " <art>|his|her|their? <piece> [as|for|in payment|pay for|on] my|our|the? <piece>",
+    "trade back",
+    "took a lamp as payment for the bench",
+  ],
+  [
+    "my|our <piece> [plus|+|and|& $ for|= his|her|their] <piece>",
+    "trade",
+    "my desk plus 15 for his file cabinet",
+  ],
+  [
+    "<piece> [was|were|is|been|got|has_been|just* " + TRADED + " for|4] <art>? <piece>",
+    "trade",
+    "desk got traded for a lamp",
+  ],
+  [
+    "let <art>? <piece> go [in|as <art>? trade|swap|exchange] for <art>? <piece>",
+    "trade",
+    "let the hutch go in trade for a buffet",
+  ],
+  [
+    "let <art>? <piece> go [for|4 a|an|his|her|their] <piece>",
+    "trade",
+    "let the desk go for a buffet and 50",
+  ],
+  [
+    "^ <art>|my|our? <piece> for <art>|his|her|their? <piece> ,|-|. [in|as|<art>* even|straight|fair|equal trade|swap|exchange|up|across?]",
+    "trade",
+    "the bench for a plant stand, fair trade at 45",
   ],
   // The rest of a price comes in.
   [

@@ -80,7 +80,11 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
   ],
   ["[<piece> fee|fees|ad|listing_fee|boost|bump]", "fee", "desk listing fee 3"],
   ["^ <art>? [bank] charged|dinged|hit|fined|docked me|us? <art>? $", "fee", "bank dinged me 12"],
-  ["^ <art>? bank [charged|dinged|hit|fined|docked me|us? with|for|a|an|another*] $", "word", "bank dinged me 12"],
+  [
+    "^ <art>? bank [charged|dinged|hit|fined|docked me|us? with|for|a|an|another*] $",
+    "word",
+    "bank dinged me 12",
+  ],
   ["[bounced|returned|bad|nsf check|chk|payment? fee|fees|charge|charges]", "fee", "bounced check fee 12"],
   [
     "[renewed|boosted|promoted|promoting|renewing|boosting|featured|bumped <art>? listing|ad|post for|on? <art>? <piece>]",

@@ -225,6 +225,11 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "word",
     "desk is back in the garage, refunded teo the whole thing",
   ],
+  [
+    "<sell> … $ and|,|then|&* [i|we? used|took|put it|that|the_money|the_cash|money|cash|some|some_of_it|part_of_it|most_of_it|of_it* to|and buy|get|bought|got|grab|grabbed]",
+    "bought",
+    "sold desk 150 and used it to buy a hutch 90",
+  ],
   // Things said of needs that take nothing from the fact before them.
   [
     "<~finish> <art>? <piece> [needs|need|gonna|going_to|will|ill|want_to|plan_to <word>* <word>]",

@@ -53,7 +53,8 @@ export const COMMISSION_WORDS = wordSet(
 export const TRADE_WORDS = wordSet(
   `${WHOSE} i we me us traded trade trading trades swapped swap swapping swaps swaped bartered barter exchanged exchange up in for even straight fair a an the my our did got get gets getting ` +
     "gave give given giving did made doing deal paid pay received took taking accepted scored plus and with on top extra cash difference boot to of him them threw threw_in kicked added throwing bucks back " +
-    "call calling worth valued value at about as from into toward towards more also another + & my out across no none nothing either way up_front",
+    "call calling worth valued value at about as from into toward towards more also another + & my out across no none nothing either way up_front " +
+    "counting count counted figure figured figuring say saying says said price priced values im i'm ill like around roughly payment exchange let go went took owe both good w today this one = lb put was were",
 );
 
 /** Shares of a whole as said in words, as percents. */

@@ -6,7 +6,14 @@ import { wordSet } from "./words.ts";
 export const PARTING = wordSet("for 4 into got took received in toward towards gave out");
 
 /** Words behind which an amount is what the given piece is worth, and behind which it came to us or was paid by us. */
-export const WORTH = wordSet("worth valued value call calling");
+export const WORTH = wordSet(
+  "worth valued value values call calling called counting count counted count_it figure figured figuring say saying price priced both",
+);
+
+/** Before an amount, that it is no exact one: what a thing is worth seldom is. */
+export const ROUGHLY = wordSet(
+  "about around roughly like maybe probably approx approximately at @ as it it's of is was were to his her my the each",
+);
 
 export const RECEIVED = wordSet("got received back");
 

@@ -32,7 +32,13 @@ export const GIVEN_AWAY = wordSet("to away free for_free for_nothing freebie as 
 export const IN_FULL = wordSet("full in_full all all_of_it everything whole whole_thing the_whole_thing");
 
 /** It may be called their money as well. */
-export const ALL_OF_IT: ReadonlySet<string> = new Set([...IN_FULL, "money", "money back", "her money", "his money"]);
+export const ALL_OF_IT: ReadonlySet<string> = new Set([
+  ...IN_FULL,
+  "money",
+  "money back",
+  "her money",
+  "his money",
+]);
 
 /** What is left of a deposit of which a part is told. */
 export const THE_REST = wordSet("rest the_rest remainder balance difference other_half");
