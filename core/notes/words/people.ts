@@ -167,7 +167,7 @@ export const SELLING_HANDS: ReadonlySet<string> = new Set([
 
 /** Verbs of those who pay, or do not: before them a name stands at the start. */
 export const PAYING: ReadonlySet<string> = new Set(
-  "picked paid pays came stopped gave gives sent sends brought dropped never finally still settled squared owes stiffed skipped wont cant didnt gets took grabbed traded swapped".split(
+  "picked paid pays came stopped gave gives sent sends brought dropped never finally still settled squared owes stiffed skipped wont cant didnt gets took grabbed".split(
     " ",
   ),
 );
