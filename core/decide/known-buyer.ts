@@ -1,14 +1,15 @@
-import { agreedTogether, goingPrice } from "../books/agreed.ts";
+import { agreedTogether } from "../books/agreed.ts";
 import type { Books, Piece } from "../books/books.ts";
-import { depositOf, owedByBuyers } from "../books/shares.ts";
+import { owedByBuyers } from "../books/shares.ts";
 import type { Day } from "../calendar.ts";
-import type { Mention, Reading } from "../notes/reading.ts";
-import { besideName, type Settling, settlingsIn, type Told } from "../notes/settling.ts";
+import type { Reading } from "../notes/reading.ts";
+import { type Settling, settlingsIn, type Told } from "../notes/settling.ts";
 import { whyOf } from "../notes/unclear.ts";
-import type { Says } from "../notes/words/settling.ts";
+import { backsOut, type Pieces, type Place, paidOtherwise, paysForHeld } from "./held-settled.ts";
 import { matchMention } from "./match.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { owingPieces, salesOwing } from "./owing.ts";
+import { paidByAll } from "./paid-by-all.ts";
 
 /*
  * Messages about somebody who is on the books already, as one who owes or who holds a piece: "got 25 from gus", "priya
@@ -34,51 +35,28 @@ export function ofKnownBuyer(text: string, readings: readonly Reading[], said: S
   const names = namesOn(books);
   const all = readings.length === 1 && !text.includes("?") ? paidByAll(text, said) : null;
   if (all) return all;
-  const isOpen = readings.some((reading) => reading.kind === "unclear" || saysLittle(reading));
+  const isOpen = readings.some((reading) => isOpenTo(reading, text));
   if (!isOpen && !readings.some((reading) => isOfName(reading, books, names))) return null;
   for (const settling of settlingsIn(text, names, today)) {
     if (settling.told.who === undefined && readings.every(isForBooks)) continue;
     const read = readFrom(settling, said, readings);
     if (read) return read;
   }
-  return null;
+  return paidOtherwise(text, readings, books);
 }
 
-const BOTH = /\bboth(?: of (?:them|em))?\b/i;
-const EVERYBODY = /\b(?:everybody|everyone|they all|all of (?:them|em))\b/i;
+/** That a piece left, and how a question begins that has no mark. */
+const IS_GONE = /\b(?:gone|picked up|went|left|took|taken|out the door|has|delivered)\b/i;
+const ASKS =
+  /^(?:has|have|had|did|does|do|is|was|were|are|what|whats|when|who|whose|how|where|which|why|any|can|could|show|list|will|tell)\b/i;
 
-/** "dana and nell both paid up", "everybody paid me back": what each of them owes comes in; null where more is said. */
-function paidByAll(text: string, { books, today }: Said): Reading[] | null {
-  const owing = salesOwing(books).filter(({ data }) => data.buyer !== undefined);
-  const buyers = [...new Set(owing.map(({ data }) => data.buyer!))];
-  if (buyers.length < 2 || buyers.length !== owing.length) return null;
-  let rest = text;
-  const named = buyers.filter((who) => {
-    const beside = besideName(rest, [who]);
-    if (beside.who) rest = beside.rest;
-    return beside.who !== undefined;
-  });
-  const isAll = EVERYBODY.test(text) || (BOTH.test(text) && buyers.length === 2);
-  const who = named.length > 1 ? named : named.length === 0 && isAll ? buyers : [];
-  const [settling] = settlingsIn(rest.replace(BOTH, "they").replace(EVERYBODY, "they"), [], today);
-  if (who.length === 0 || !settling || settling.after.length > 0) return null;
-  const { says, amounts, date } = settling.told;
-  if (!says.has("paid") || amounts.length > 0 || OTHERWISE.some((each) => says.has(each))) return null;
-  return owing
-    .filter(({ data }) => who.includes(data.buyer!))
-    .map((sale): Reading => {
-      const pieces = owingPieces(books, sale);
-      const at = { text, line: 0, ...(date ? { date } : {}) };
-      return {
-        kind: "collect",
-        amount: owedByBuyers(pieces),
-        pieces: byNumbers(pieces.map(({ number }) => number)),
-        ...at,
-      };
-    });
+/** It is not read as a whole note of its own, or the piece left, of which it tells another thing. */
+function isOpenTo(reading: Reading, text: string): boolean {
+  if (reading.kind === "unclear" || saysLittle(reading)) return true;
+  const isOther =
+    reading.kind === "ask" ? !ASKS.test(text) : reading.kind === "hold" && mentionsOf(reading).length > 0;
+  return isOther && IS_GONE.test(text);
 }
-
-const OTHERWISE: readonly Says[] = ["never", "out", "wants", "half", "down", "comes", "moved", "more"];
 
 const tellsOfLoss = (reading: Reading): boolean =>
   reading.kind === "fallthrough" ||
@@ -231,51 +209,6 @@ function readingsOf(
 const isOtherDay = ({ says, until }: Told, pieces: Pieces): boolean =>
   until !== undefined &&
   (says.has("moved") || pieces.some(({ hold }) => hold?.until && hold.until !== until));
-
-type Place = Pick<Reading, "text" | "line" | "date"> & { pieces: Mention[]; method?: string };
-type Pieces = Dealing["pieces"];
-
-/** "sol is out, gave him his 25 back", "kept her deposit", "kept 20, gave her 30 back" */
-function backsOut({ says, amounts }: Told, pieces: Pieces, at: Place): Reading[] {
-  const [amount, other, ...others] = amounts;
-  const deposit = depositOf(pieces);
-  if (others.length > 0) return [];
-  // "wants her 50 back": it has not gone back yet.
-  const isBack = says.has("back") && !says.has("wants");
-  const isKept = says.has("kept");
-  const lost: Reading = { kind: "fallthrough", ...at };
-  if (!isBack && !isKept) return amount === undefined || says.has("back") ? [lost] : [];
-  if (other !== undefined || (isBack && isKept)) {
-    // The word that comes first says what the first amount is; the rest of it is the other.
-    if (amount === undefined || amount + (other ?? deposit - amount) !== deposit) return [];
-    if (other === undefined && !says.has("all")) return [];
-    const isFirstKept = isKept && [...says].find((each) => each === "back" || each === "kept") === "kept";
-    return [{ ...lost, refunded: isFirstKept ? deposit - amount : amount }];
-  }
-  const sum = amount ?? (says.has("half") ? Math.floor(deposit / 2) : deposit);
-  return [{ ...lost, ...(isBack ? { refunded: sum } : { kept: sum }) }];
-}
-
-/** "priya picked it up, paid the other 300": sold; "another 35 from the neighbor": more of a deposit. */
-function paysForHeld({ who, says, amounts }: Told, pieces: Pieces, paid: Place, books: Books): Reading[] {
-  const [amount, ...others] = amounts;
-  const isFetched = says.has("fetched");
-  const buyer = who === undefined ? {} : { buyer: who };
-  if (others.length > 0 || !["fetched", "paid", "from", "down"].some((each) => says.has(each as Says)))
-    return [];
-  const going = goingPrice(books, pieces);
-  const isRest = says.has("all");
-  const isWhole = going !== null && (amount === undefined || amount + depositOf(pieces) === going);
-  const isMore = says.has("more") || says.has("down");
-  // Just what is left to pay.
-  const isAllOfIt = isFetched || isRest || (amount !== undefined && !isMore);
-  if (isWhole && isAllOfIt) return [{ kind: "sell", price: going, ...buyer, ...paid }];
-  if (amount === undefined) return [];
-  const sale: Reading = { kind: "sell", price: amount, fetched: true, ...buyer, ...paid };
-  if (isFetched || isRest) return [sale];
-  const more: Reading = { kind: "hold", deposit: amount, ...buyer, ...paid };
-  return isMore ? [more] : [more, sale];
-}
 
 /** "got 25 from gus", "the cafe paid up" */
 function paysWhatIsOwed({ says, amounts }: Told, pieces: Pieces, paid: Place): Reading[] {

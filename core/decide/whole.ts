@@ -1,16 +1,19 @@
 import type { Books, Piece } from "../books/books.ts";
 import { labelOf } from "../books/label.ts";
 import { show } from "../money.ts";
+import { depositOf } from "../books/shares.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import type { Verb } from "../verbs/verb.ts";
 import type { Ask, Choice, Decision, Desk } from "./decision.ts";
 import { cannotBe } from "./decision.ts";
 import { type Fetched, fetchedOf } from "./fetched.ts";
-import { here } from "./fits.ts";
+import { held, here } from "./fits.ts";
 import { matchMention } from "./match.ts";
 import { mentionLabel } from "./mention-words.ts";
 import { mentionsOf } from "./mentioned.ts";
+import { isDepositDoubted } from "./selling.ts";
 import { talkedOf } from "./talk.ts";
+import { isAnother } from "./whom.ts";
 
 /** What deciding lends to this file: it decides the readings that an unclear one may mean. */
 export interface Deciding {
@@ -76,21 +79,44 @@ export function standingOf(
   const options = sale
     ? [sale]
     : could.map((option) => restOf(option, desk) ?? { reading: option, confirmed: [] });
-  const rated = options.flatMap(({ reading: option, confirmed }, index) => {
-    const reading = talkedOf(option, desk, deciding);
-    const decision = deciding.decide(reading, desk, confirmed);
-    if (cannotBe(decision)) return [];
-    const label = labelOfWhole(reading, decision, desk, deciding);
-    const asks = decision.kind === "ask" ? 2 : 0;
-    return [
-      { reading, label, confirmed, rating: asks + unlikeliness(reading, decision, desk) + index * 0.4 },
-    ];
-  });
+  const rated = options
+    .flatMap((each) => bothTotals(each, desk))
+    .flatMap(({ reading: option, confirmed }, index) => {
+      const reading = talkedOf(option, desk, deciding);
+      const decision = deciding.decide(reading, desk, confirmed);
+      if (cannotBe(decision)) return [];
+      const label = labelOfWhole(reading, decision, desk, deciding);
+      const asks = decision.kind === "ask" ? 2 : 0;
+      return [
+        { reading, label, confirmed, rating: asks + unlikeliness(reading, decision, desk) + index * 0.4 },
+      ];
+    });
   const labels = new Set<string>();
   return rated
     .sort((a, b) => a.rating - b.rating)
     .filter(({ label }) => !labels.has(label) && labels.add(label))
     .map(({ reading, label, confirmed }) => ({ reading, label, confirmed }));
+}
+
+/** "took 100 from dana" for a piece that she left a deposit for: the rest beside it, or the whole price. */
+function bothTotals(
+  option: Fetched | (Pick<Fetched, "confirmed"> & { reading: Reading }),
+  desk: Omit<Desk, "confirmed">,
+) {
+  const { reading, confirmed } = option;
+  if (reading.kind !== "sell" || reading.price === undefined || reading.whole || confirmed.length > 0)
+    return [option];
+  const matches = (reading.pieces ?? []).map((mention) => matchMention(mention, desk.books, held, new Set()));
+  if (matches.length === 0 || matches.some(({ kind }) => kind !== "found")) return [option];
+  const pieces = matches
+    .flatMap((match) => (match.kind === "found" ? match.pieces : []))
+    .map((number) => desk.books.pieces.get(number)!);
+  const { price } = reading;
+  const deposit = depositOf(pieces);
+  const isTheirs = pieces.every(({ hold }) => !isAnother(reading.buyer, hold?.buyer));
+  if (!isTheirs || !isDepositDoubted(price, pieces, { ...desk, confirmed })) return [option];
+  const totals = price >= deposit ? [price + deposit, price] : [price + deposit];
+  return totals.map((total) => ({ confirmed, reading: { ...reading, price: total, whole: true as const } }));
 }
 
 /** "credenza's gone, 150 cash" where just that is left to pay beside its deposit: the sale at its whole price. */

@@ -4,6 +4,43 @@ import { tableOf } from "./table.ts";
 
 const ROWS: readonly Row<Says>[] = [
   ["^ [she|he|they|shes|hes|theyre back] !for|from", "payer", "shes back, put 30 down"],
+  [
+    "[knocked|took|gave|cut|shaved|dropped|let|lopped|taking|knocking him|her|them|it*] $ off",
+    "less",
+    "knocked 10 off so pete paid 60",
+  ],
+  [
+    "$ [total|all_in|in_all|in_total|altogether|all_told|whole_price|with_the_deposit|including_the_deposit|counting_the_deposit|counting_deposit|with_deposit|incl_deposit|including_deposit]",
+    "total",
+    "pete picked it up, 90 total",
+  ],
+  [
+    "[total|all_in|in_all|in_total|altogether|total_of|makes|thats|for_a_total_of|equals|=] $",
+    "total",
+    "pete picked it up, 20 down and 70 now, total 90",
+  ],
+  [
+    "[hasnt|has_not|havent|not|didnt|isnt|still_hasnt|still picked_up|picked|collected|fetched|got|taken|took|here|at|in it|up|my|the|garage|shop|yet*] ;",
+    "waits",
+    "pete paid 70 but hasnt picked up yet",
+  ],
+  [
+    "[for|over|because_of|bc_of|bc|due_to <art>? <opinion>|<trait>|<plain>|<new>* scratch|scratches|ding|dings|dent|chip|crack|stain|wobble|<part>]",
+    "aside",
+    "knocked 10 off for the scratch so pete paid 60",
+  ],
+  [
+    "[at|for|as|the|our|a|what|price|amount|we|i|she|he|they|had* agreed on|upon|price|to|amount*]",
+    "all",
+    "bench out the door with pete, price we agreed on",
+  ],
+  [
+    "[went|gone|goes|left|is|are|out|just|now* out_the_door|off|home|out|away with|w]",
+    "fetched",
+    "pete's bench went home with him",
+  ],
+  ["[went|gone|goes|left with|w]", "fetched", "bench went with pete's brother"],
+  ["[has|have got? it|them|his|her|their|the] <piece>? now|home|already|;", "fetched", "pete has it now"],
   ["[got|took|grabbed|bought it|them|that for] $", "fetched", "pete got it for 70"],
   [
     "[showed_up|turned_up|made_it|came_by|came_over|came finally|today? with|and|,*] $",

@@ -7,11 +7,11 @@ import { wordSet } from "./words.ts";
  * "more" of what came before. "owed": it is a part of that, or all of it. "fetched": the piece left with its buyer.
  * "from": whose the money was. "down": it is put on a piece. "never": it will not come. "out": they want the piece no more; "wants": a wish alone.
  * "back": their money goes back to them; "kept": it stays with us. "comes": when they come; "moved": on another day than they had said. "theirs": somebody who came for the one named.
- * "aside": nothing of it.
+ * "total": what is told is the whole price; "less": so much was taken off it; "waits": it has not left yet. "aside": nothing of it.
  */
 export type Says =
   | ("paid" | "payer" | "all" | "half" | "more" | "owed" | "fetched" | "from" | "down" | "never")
-  | ("out" | "wants" | "back" | "kept" | "theirs" | "comes" | "moved" | "aside");
+  | ("out" | "wants" | "back" | "kept" | "theirs" | "comes" | "moved" | "aside" | "total" | "less" | "waits");
 
 const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
   paid: wordSet(
@@ -24,7 +24,7 @@ const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
   ),
   more: wordSet("another more additional extra again"),
   fetched: wordSet(
-    "picked picks took takes grabbed loaded hauled fetched home gone left_with carried collected picked_up took_home drove_off hauled_off",
+    "picked picks took takes grabbed loaded hauled fetched home gone left_with carried collected picked_up took_home drove_off hauled_off delivered",
   ),
   from: wordSet("from with"),
   down: wordSet("put down put_down deposited"),
@@ -47,7 +47,7 @@ export const saysOf = (word: string): readonly Says[] => BY_WORD.get(word) ?? []
 
 /** What else stands in such a message. */
 export const BESIDE_SETTLING = wordSet(
-  "the a an and then gonna im i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as",
+  "the a an and then gonna im only but plus went pickup fine smooth smoothly great easy make to i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as",
 );
 
 /** Between an unknown verb and what was sent in that way: "wired me the 10". */
