@@ -73,6 +73,20 @@ function agreedBefore(hold: Hold | null, buyer: string | undefined): Cents | nul
   return isAnothers ? null : (hold?.agreed ?? null);
 }
 
+/** What money is sent for, so that a piece is kept. */
+const TO_KEEP_IT = [
+  "reserve",
+  "secure",
+  "lock in",
+  "lock down",
+  "lock it in",
+  "claim",
+  "guarantee",
+  "save",
+].map((keep) => `to ${keep}`);
+
+const MARKED = ["mark", "marked", "marking"];
+
 export const hold = defineVerb({
   kind: "hold",
   example: "deposit 45 on desk transfer",
@@ -144,6 +158,7 @@ export const hold = defineVerb({
             "partial payment",
             "part payment",
           ],
+          ...TO_KEEP_IT,
           ...[
             "first payment",
             "put … toward",
@@ -168,6 +183,21 @@ export const hold = defineVerb({
         with: ["piece", "number"],
         without: ["loan", "supply"],
         light: true,
+      },
+      {
+        say: MARKED.flatMap((marked) =>
+          ["pending", "as pending", "on hold", "as on hold", "reserved", "as reserved", "sold pending"].map(
+            (how) => `${marked} … ${how}`,
+          ),
+        ),
+        with: ["piece"],
+        without: ["number"],
+      },
+      { say: ["keeping … aside", "keep … aside", "kept … aside"], with: ["piece"] },
+      {
+        say: ["nonrefundable", "non refundable", "nonrefundable on", "nonrefundable for"],
+        with: ["piece", "number"],
+        without: ["supply", "loan"],
       },
       { say: "saving", with: ["piece"], without: ["number"], light: true },
       { say: ["pending", "is pending", "pending pickup", "sale pending"], with: ["piece"], light: true },
@@ -212,6 +242,7 @@ export const hold = defineVerb({
       "sent me",
       "messaged",
       "emailed",
+      ...["nonrefundable", "non refundable", "transferred", "dropped off", "handed"],
       ...["wired", "layaway", "on layaway", "first payment", "half", "second", "another", "third", "extra"],
     ],
     judge: judgeHold,

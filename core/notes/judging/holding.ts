@@ -13,7 +13,7 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
     fields.agreed === undefined &&
     !says(
       clause,
-      /(?:^|\b)(?:deposits?|deposited|depost|down|money down|to hold|earnest money|(?:first|part|partial) payment|half now|up front on|up front for|towards?)(?:\b|$)/,
+      /(?:^|\b)(?:deposits?|deposited|depost|down|money down|to (?:hold|reserve|secure|lock|claim|guarantee|save)|non ?refundable|earnest money|(?:first|part|partial) payment|half now|up front on|up front for|towards?)(?:\b|$)/,
     ) &&
     (!isPutDown(clause) || PUT_DOWN.has(clause.head?.text ?? ""))
   ) {
@@ -40,6 +40,7 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
   if (weekday && fields.until === undefined && /^hold(?:ing)?\b/.test(clause.head?.text ?? ""))
     return { kind: "vagueTime" };
   // "mirror for Ana": who is meant is no fact of money, but who put money down may be said first.
+  if (fields.buyer !== undefined && /^(?:him|her|them)$/.test(fields.buyer)) delete fields.buyer;
   if (fields.buyer === undefined) nameFirst(fields, clause);
   return null;
 }
@@ -56,7 +57,17 @@ const isGivenBack = ({ tokens }: Clause): boolean =>
 const isPutDown = ({ tokens }: Clause): boolean =>
   tokens.some(
     ({ kind }, at) =>
-      kind === "amount" && /^(?:left|put|gave|left me|gave me|sent me)$/.test(tokens[at - 1]?.text ?? ""),
+      kind === "amount" &&
+      /^(?:left|put|gave|sent|wired|transferred|left me|gave me|sent me|wired me|dropped off)$/.test(
+        tokens[at - 1]?.text ?? "",
+      ),
+  ) || isFirstPart(tokens);
+
+/** "on layaway, 30 today and 30 a week" */
+const isFirstPart = (tokens: readonly Tok[]): boolean =>
+  tokens.some(({ text }) => /layaway/.test(text)) &&
+  tokens.some(
+    ({ kind }, at) => kind === "amount" && /^(?:today|now|first|to start)$/.test(tokens[at + 1]?.text ?? ""),
   );
 
 /** "deposit on the 150 couch": what the couch is to cost. */
@@ -87,7 +98,7 @@ function isOwnDeposit(clause: Clause): boolean {
 
 /** Verbs of somebody who wants a piece held. */
 const WANTS =
-  /^(?:holds|reserves|reserved|has|wants|wanted|asked|put|left|gave|sent|paid|dropped|texted|called|picking up|picks up|will|coming|comes|is|said|needs|gets|getting)(?: |$)/;
+  /^(?:holds|reserves|reserved|has|wants|wanted|asked|put|left|gave|sent|paid|dropped|texted|called|picking up|picks up|transferred|wired|mailed|handed|brought|will|coming|comes|is|said|needs|gets|getting)(?: |$)/;
 
 /** "lady put 40 down on the hutch": whoever stands before the verb. */
 function nameFirst(fields: ReadingFields["hold"], clause: Clause): void {

@@ -203,5 +203,35 @@ export const HELD: readonly Row<NumberEffect>[] = [
     "down",
     "jo put 20 on the lamp and will pay the remaining 45 saturday",
   ],
+  [
+    "wants|want|wanted|taking|takes|take|buying|getting|gets|get <art>? <piece> [at|for $ ,|and|-|.|so|he|she|they|has|already|just*] put|left|gave|gave_me|paid|sent|sent_me|put_down|dropped|wired $",
+    "agreed",
+    "nell wants the hutch at 220, put 40 down",
+  ],
+  [
+    "wants|want|wanted|taking|takes|take|buying|getting|gets|get|gonna|will <art>? <piece> … ,|and|-|.* <someone>? [left|put|gave|gave_me|sent|sent_me|dropped_off|put_down] $ !for|deposit|down|on",
+    "down",
+    "nell is taking the hutch at 220, left 40",
+  ],
+  [
+    `gave|paid|sent|brought $ on|for|toward|towards <art>? <piece> [,|-|and|with|he|she|they|will|ll|still* ${OWES}? <art>|me|us|his|her* ${REST}|another? $ <method>? on|by|this|next? ${LATER}]`,
+    "owed",
+    "ben gave 40 on the desk, other 110 friday",
+  ],
+  [
+    "gave|left|dropped|dropped_off|sent|paid|handed|gave_me|sent_me … $ <method>? [so|so_that id|ill|i|we|i_would|we_would|i_will|wed|could|would|will* hold|save|keep|reserve] <art>? <piece>|it",
+    "down",
+    "guy dropped off 35 cash so id save the desk for him",
+  ],
+  [
+    "layaway|installments|on_layaway … ,|-? $ today|now|down|first … [,|and|then|plus* $ every|a|per|each week|month|friday|payday|paycheck|<span>|<day> after|until|till|thereafter|more|then*]",
+    "passing",
+    "layaway on the desk, 30 today and 30 every week after",
+  ],
+  [
+    `<new>|<person>|he|she|they [gave|paid|sent|brought] $ on|for|toward|towards <art>? <piece> … ${REST}|another? $ ${LATER}`,
+    "down",
+    "ben gave 40 on the desk, other 110 friday",
+  ],
   [`${AGREES} … $ … <piece> [,|-|and|.*] $ down|deposit`, "passing", "agreed 100 for both chairs, 20 down"],
 ];

@@ -230,6 +230,16 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "bought",
     "sold desk 150 and used it to buy a hutch 90",
   ],
+  [
+    "<hold>|<sell>|reserved … [,|and|but|.|&* <art>|other|others? <piece>|one|ones|rest is|are|s|both* still here|available|up|for_sale|listed|on_the_market|unsold|there|left|open] ;",
+    "word",
+    "desk reserved for ana, hutch is still available",
+  ],
+  [
+    "[his|her|their|the|,* name|names|name_is is? <new>] ;",
+    "word",
+    "took 25 down on the desk, his name is gus",
+  ],
   // Things said of needs that take nothing from the fact before them.
   [
     "<~finish> <art>? <piece> [needs|need|gonna|going_to|will|ill|want_to|plan_to <word>* <word>]",

@@ -20,6 +20,8 @@ export const FILLER: readonly string[] = [
     "forgot to add",
     "forgot to note",
     "forgot to tell you",
+    "forgot to tell u",
+    "forgot to tell ya",
   ],
   ...[
     "forgot to put",
