@@ -49,14 +49,15 @@ function askingPriceOf(
   { books, talk }: Omit<Desk, "confirmed">,
   priceOf: (pieces: Pieces) => Cents | null,
 ): { price: Cents; numbers: number[]; isAgreed: boolean } | null {
-  const [mention, ...more] = mentionsOf(reading).filter(({ it }) => !it);
-  const match = mention && matchMention(mention, books, listed, new Set());
+  const mentions = mentionsOf(reading).filter(({ it }) => !it);
+  const matches = mentions.map((mention) => matchMention(mention, books, listed, new Set()));
   const spoken = talk?.replied ?? talk?.latest ?? [];
-  const numbers = match ? (match.kind === "found" ? match.pieces : []) : spoken;
+  const isFound = matches.every(({ kind }) => kind === "found");
+  const found = isFound ? matches.flatMap((match) => (match.kind === "found" ? match.pieces : [])) : [];
+  const numbers = matches.length > 0 ? [...new Set(found)] : spoken;
   const pieces = numbers.map((number) => books.pieces.get(number)!);
   const price = priceOf(pieces);
-  if (more.length > 0 || pieces.length === 0 || pieces.some(({ gone }) => gone !== null) || price === null)
-    return null;
+  if (pieces.length === 0 || pieces.some(({ gone }) => gone !== null) || price === null) return null;
   return { price, numbers, isAgreed: price === agreedPriceOf(pieces) };
 }
 

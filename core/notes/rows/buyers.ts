@@ -84,6 +84,58 @@ export const BUYERS: readonly Row<OwnerEffect>[] = [
     "the pew fetched 205",
   ],
   [
+    "<piece> just|both|all|finally|already* [went as_a_set|as_a_lot|as_a_pair|as_a_bundle|together|fast|quick|quickly|today|just_now|already|this_morning|tonight* ,|-|!*] $",
+    "sold",
+    "the last two stools just went, 35",
+  ],
+  [
+    "<piece> just|finally? [went|gone] for_asking|at_asking|for_asking_price|for_full_asking|for_full_ask|for_full_price|full_price|for_list|for_list_price|for_ask|for_my_asking|for_my_asking_price",
+    "sold",
+    "desk went for asking",
+  ],
+  [
+    "^ <art>? <kin>|i|we? just|finally? [moved] both|all|<art>* <piece> at <art>? <place> … $",
+    "sold",
+    "dad moved both lamps at the flea market, 20 each",
+  ],
+  [
+    "<piece> just|finally? [moved ,|-?] $ <method>? to <art>|my|our? <person>|<kin>|<new>",
+    "sold",
+    "bench moved, 80 bucks to my neighbor",
+  ],
+  ["<piece> [is|s|are|its? outta|out_of here|there ,|-|!|.*] $", "sold", "hutch is outta here!! 240!!"],
+  [
+    "[cleaned me|us out ,|-|!|.|with*] … <piece> … $",
+    "sold",
+    "one lady cleaned me out, both lamps and the mirror for 75",
+  ],
+  [
+    "<piece> $|<eachof> [,|-|and|!|.* all|both|they|theyre|is|are|now* gone|sold_out] ;",
+    "sold",
+    "stools 15 apiece, all gone",
+  ],
+  // An offer that was taken.
+  [
+    "[offered|offers] <art>? $ … <art>? i|we|ive|so|and|just* took|take|accepted|said_ok|said_yes|said_okay|said_sure|said_deal|agreed",
+    "word",
+    "guy offered 70 for the bench and i took it",
+  ],
+  [
+    "<plain>|offered … $ … [,|and|so|but|.* i|we took|take|accepted|said_ok|said_yes|said_okay|said_sure|said_deal|agreed it|that|the_deal|to_it|him_up_on_it*] !on|<time>",
+    "sold",
+    "guy offered 70 for the bench and i took it",
+  ],
+  [
+    "[talked|haggled|negotiated|beat|bargained|knocked me|us down_to|down|to*] <art>? $ … took|bought|grabbed|sold|said_ok|said_yes|agreed",
+    "word",
+    "talked me down to 130 on the desk, took it",
+  ],
+  [
+    "me|us … $ … [,|and|so|but|.|then* he|she|they|guy|lady|i|we|buyer? took|bought|grabbed|said_ok|said_yes|agreed it|that|the_deal|to_it*] <art>? <piece>? ;",
+    "sold",
+    "talked me down to 130 on the desk, took it",
+  ],
+  [
     "<piece> [picked_up|collected|fetched and|& paid|paid_for]",
     "sold",
     "wardrobe picked up and paid for, 140",

@@ -240,6 +240,11 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "word",
     "took 25 down on the desk, his name is gus",
   ],
+  [
+    "<sell> … [,|so|and|.|!|-* thats|that_is|that|its|it_is|one|all done|that|it|taken_care_of|handled|sorted|a_wrap|one_down|done_with|finally_done] ;",
+    "word",
+    "found a buyer for the hutch, sold 235, so thats done",
+  ],
   // Things said of needs that take nothing from the fact before them.
   [
     "<~finish> <art>? <piece> [needs|need|gonna|going_to|will|ill|want_to|plan_to <word>* <word>]",
