@@ -1,7 +1,7 @@
 import type { Books, Piece } from "../books/books.ts";
 import { labelOf } from "../books/label.ts";
-import { show } from "../money.ts";
 import { depositOf } from "../books/shares.ts";
+import { show } from "../money.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import type { Verb } from "../verbs/verb.ts";
 import type { Ask, Choice, Decision, Desk } from "./decision.ts";

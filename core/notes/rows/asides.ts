@@ -154,9 +154,6 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "had to give her 10 back for the loose shelf",
   ],
   [
-    "<refund> … $ … [for|over|due_to <art>? <opinion>|<trait>|<plain>* <part>|scratch|scratches|crack|dent|chip|damage|stain|wobble|smell|finish|drawer|leg|shade] ;",
-  ],
-  [
     "<refund>|refunded|back … $ … [for|over|due_to|because_of|bc_of|on_account_of <art>? <opinion>|<trait>|<plain>|<new>* <part>|scratch|scratches|crack|dent|chip|damage|stain|wobble|smell|finish|drawer|leg|shade] ;",
     "aside",
     "refunded 15 for the old shade",

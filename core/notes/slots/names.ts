@@ -32,8 +32,6 @@ function nameEnd(clause: Clause, start: number): number {
     if (token.roles.method && at > start) break;
     // "to teo, he talked me down to": a row's words that begin with their mark.
     if (at > start && token.text.startsWith(",")) break;
-    // What a row took together with the mark before it.
-    if (at > start && BEHIND_A_MARK.test(token.text)) break;
     // "at the church sale it was 12", "off the curb w my brother": the note goes on.
     if (at > start && (IT_WAS_SAID.test(token.text) || isWithKin(clause.tokens, at))) break;
     if (ENDS_SOURCE.has(token.text) && !isAndSomebody(clause.tokens, at, start)) break;
@@ -47,8 +45,6 @@ function nameEnd(clause: Clause, start: number): number {
   }
   return at;
 }
-
-const BEHIND_A_MARK = /^[,.;(!-] /;
 
 const IT_WAS_SAID = /^it (?:was|is)$/;
 
