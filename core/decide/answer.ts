@@ -20,7 +20,7 @@ import type { Ask, Choice, Effect, Matter, Said } from "./decision.ts";
 import { pricedFor } from "./each.ts";
 import { mentionsOf } from "./mentioned.ts";
 import { pointedAt } from "./pointed-at.ts";
-import { choiceSpoken, withoutOpening } from "./spoken-answer.ts";
+import { behindHaggling, choiceSpoken, halfOf, withoutOpening } from "./spoken-answer.ts";
 
 /** An open question and what it is about, as far as an answer needs them. */
 export interface Asked {
@@ -33,12 +33,16 @@ export interface Asked {
  * null where the text does not answer it, and is a note of its own.
  */
 export function takeAnswer(asked: Asked, said: Said): Effect | null {
+  const half = halfOf(asked.ask, said.text);
+  if (half) return { kind: "settle", change: half };
   const bare = takeBare(asked, said) ?? choiceSpoken(asked.ask, said, asked.matter.reading)?.effect;
   if (bare) return bare;
   const of = asked.ask.first?.[0] ?? asked.matter.reading;
   const isOwnNote = said.readings.every((each) => isWhole(each) && !isPart(each, of));
-  if (isOwnNote) return null;
-  const opened = withoutOpening(said.text, asked.ask.wants);
+  const { wants } = asked.ask;
+  const opened = behindHaggling(said.text, wants) ?? withoutOpening(said.text, wants);
+  // "like 40 minutes, mostly stripping": the opening alone makes another note of it.
+  if (isOwnNote && !(opened && wants === "minutes")) return null;
   const rest = opened ? { ...said, text: opened, readings: readMessage(opened, said.today) } : null;
   return completeReading(asked, said) ?? (rest && (takeBare(asked, rest) ?? completeReading(asked, rest)));
 }

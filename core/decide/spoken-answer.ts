@@ -1,6 +1,8 @@
+import { percentOf } from "../money.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading } from "../notes/reading.ts";
-import { AROUND_CHOICE, NEARLY, OPENS_ANSWER } from "../notes/words/replies.ts";
+import { BEFORE_PRICE } from "../notes/words/links.ts";
+import { AROUND_CHOICE, HAGGLED, NEARLY, OPENS_ANSWER } from "../notes/words/replies.ts";
 import type { Ask, Choice, Said, Wanted } from "./decision.ts";
 
 /*
@@ -18,6 +20,34 @@ export function withoutOpening(text: string, wants: Wanted): string | null {
   const from = words.findIndex((word) => !isOpening(word));
   if (from <= 0) return null;
   return words.slice(from).join(" ");
+}
+
+/** "she talked me down to 120": what is left of it is the price. */
+export function behindHaggling(text: string, wants: Wanted): string | null {
+  const words = text.trim().split(/\s+/);
+  const at = words.findIndex((word) => /^\$?\d/.test(word));
+  const before = words.slice(0, Math.max(0, at)).map(plainly);
+  const isHaggled = before.some((word) => HAGGLED.has(word)) && BEFORE_PRICE.has(before.at(-1) ?? "");
+  const isOther = before.some(
+    (word) => !HAGGLED.has(word) && !OPENS_ANSWER.has(word) && !AROUND_CHOICE.has(word),
+  );
+  return wants === "price" && isHaggled && !isOther ? words.slice(at).join(" ") : null;
+}
+
+/** What becomes of half of a sum that a choice would give back whole: "gave him half back". */
+export function halfOf({ choices, wants }: Ask, text: string): Partial<Reading> | null {
+  const said = bare(text.split(/[,;.!]+/)[0] ?? "")
+    .replace(/\b(?:gave|refunded|returned|sent|kept|only)\b/g, "")
+    .trim();
+  const sums = choices.flatMap(({ effect }) =>
+    effect.kind === "settle" && effect.change && "refunded" in effect.change
+      ? [effect.change.refunded ?? 0]
+      : [],
+  );
+  const all = Math.max(0, ...sums);
+  return wants === "refunded" && said === "half" && all > 0
+    ? ({ refunded: percentOf("50", all) } as Partial<Reading>)
+    : null;
 }
 
 /** The words of a choice, without whom it was given to and the like. */
@@ -39,7 +69,9 @@ export function choiceSpoken({ choices }: Ask, { text, today }: Said, reading: R
   if (!only || found.length > 1) return null;
   const told = reason === "" ? [] : readMessage(reason, today);
   const isReason = told.every(
-    (each) => each.kind === reading.kind || (each.kind === "unclear" && !each.could),
+    (each) =>
+      each.kind === reading.kind ||
+      (each.kind === "unclear" && (each.could ?? []).every(({ kind }) => kind === reading.kind)),
   );
   return isReason ? only : null;
 }

@@ -158,6 +158,8 @@ function oneOfThem(tokens: readonly Tok[], at: number): Found | null {
     next === undefined || next.kind === "amount" || (next.kind === "mark" && !isPriced(tokens, at + 1));
   // "kept one for the kitchen", "gave one to my sister"
   const isGiven = isHeadOf(before, (kind) => kind === "retire") && KEPT_FOR.has(next?.text ?? "");
+  // "this one went for 180": the one that is spoken of.
+  if (isLed && THAT_ONE.has(before?.text ?? "")) return { mention: { it: true }, to: at + 1 };
   const isBehind = before !== undefined && ((isToldOf(before) && isEnd) || isGiven);
   return isLed || isBehind ? { mention: { it: true, count: 1 }, to: at + 1 } : null;
 }

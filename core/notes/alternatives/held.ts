@@ -31,6 +31,13 @@ export function heldIn(clause: Clause, made: Draft | undefined): Held {
   return { pieces: pieces.length > 0 ? pieces : undefined, amounts, made, clause };
 }
 
+/** "lamps 25 each" of pieces that only the books can count: the price of one. */
+export function eachIn({ clause, pieces }: Held): number | null {
+  const [token, ...others] = clause.tokens.filter(({ kind, amount }) => kind === "amount" && amount);
+  if (!token?.each || others.length > 0 || pieceCount(pieces ?? []) !== null) return null;
+  return centsIn(token);
+}
+
 export type Offer = (held: Held) => Draft[];
 
 /** A draft of a kind with the pieces of the clause and what the reading at hand says of day, method and people. */

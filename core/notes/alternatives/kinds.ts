@@ -7,7 +7,7 @@ import { centsIn } from "../slots/money.ts";
 import { INTENDED, NO_SALE, PRICE_TO, SALE_SAID } from "../words/deals.ts";
 import { ARTICLES_WIDE, BEFORE_AGREED } from "../words/links.ts";
 import { ASKS_FOR } from "../words/money.ts";
-import { as, changed, type Held, itself, MEASURED, type Offer } from "./held.ts";
+import { as, changed, eachIn, type Held, itself, MEASURED, type Offer } from "./held.ts";
 
 /*
  * Words that do not say which kind of note it is: the kinds that the thing and its number may make.
@@ -50,6 +50,9 @@ const isFilling = ({ roles }: Tok): boolean => roles.filler === true;
 
 export const boughtListedSold: Offer = (held) => {
   const [price, other] = held.amounts;
+  const each = eachIn(held);
+  if (held.pieces && each !== null)
+    return (["list", "sell"] as const).map((kind) => as(kind, { price: each, each: true }, held));
   if (!held.pieces || price === undefined) return [];
   if (isLowered(held.clause))
     return [

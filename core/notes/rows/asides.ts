@@ -1,3 +1,4 @@
+import { LAMENTED, NOBODY } from "./laments.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
@@ -5,10 +6,6 @@ import { tableOf } from "./table.ts";
 export type AsideEffect = "aside";
 
 const BECAUSE = ",|-|and|but|since|because|bc|cuz|cause|as*";
-const NOBODY = "nobody|no_one|noone|none|nobodys|noones|no_ones|not_a_soul|hardly_anyone|barely_anyone";
-const LAMENTED =
-  "biting|bites|bit|bite|buying|wants|want|wanted|wanting|likes|liked|asks|asked|asking|interested|messaging|messages|messaged|message|calls|called|calling|texts|texted|texting|responds|responding|responded|replies|replied|looking|looks|looked|shows|showed|cares|cared|inquired|reached_out|contacted|contacting|clicked|clicks|clicking|noticed|noticing|came|comes|coming";
-
 const ROWS: readonly Row<AsideEffect>[] = [
   ["<sell>|<list> … $ [for all|both of em|them|those|it]", "aside", "chairs sold, 75 for all of em"],
   // How a time or a cost is shared: evenly, as it is anyway.
@@ -246,6 +243,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "<stream> … [on|for|from|off|after <art>? <day>|<piece>|<new>|<trait>|<weekday>* delivery|deliveries|dropoff|drop_off|pickup|haul|trip|move|run|setup] ;",
     "aside",
     "got tips 20 on the delivery",
+  ],
+  [
+    "[,|-|and|cause|because? <person>|somebody|someone|they|people|neighbor|owner|seller left|put|set|dumped|tossed|threw|abandoned|stuck it|them|this|that out? on|by|at|in|near <art>? curb|side_of_the_road|road|street|sidewalk|alley|dumpster|trash|driveway|roadside] ;",
+    "aside",
+    "bought dresser free, somebody left it on the curb",
   ],
   ["[odometer|trip_meter|gps|dash|app says|said|reads|shows|read]", "aside", "odometer says 18 miles"],
   [

@@ -6,9 +6,9 @@ import { tableOf } from "./table.ts";
 /** What people say of the day, of others and of themselves, and what they cry out. */
 const ROWS: readonly Row<ChatterEffect>[] = [
   [
-    "^ [i_swear|swear <art>? <any> <any>? will|is|was|gonna|going_to|is_gonna|is_going_to* be? the|my death|end|ruin of_me|of_us?] ,|.|!|;",
+    "^ [i_swear|swear <art>? !<piece> <any> <any>? will|is|was|gonna|going_to|is_gonna|is_going_to* be? the|my death|end|ruin of_me|of_us?] ,|.|!|;",
     "chat",
-    "i swear this hutch will be the death of me, sold the crib 40",
+    "i swear this job will be the death of me, sold the crib 40",
   ],
   [
     "[,|and|but|. i|we? didnt|didnt_even|did_not|dont|never even? have|had|need|needed to carry|load|lift|haggle|move|help|deliver|leave|wait|clean|fix|touch|do|drive|budge|negotiate >] ;",

@@ -1,3 +1,4 @@
+import { LAMENTED, NOBODY } from "./laments.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
@@ -112,18 +113,24 @@ const ROWS: readonly Row<GoingOn>[] = [
     "they both went, 90 for the two",
   ],
   [
-    "^ [its|it_is? now|now_at|down_to|dropped_to|lowered_to|cut_to|reduced_to|marked_down_to] $ ;",
+    "^ so|and|but* [its|it_is|price_is? now|now_at|down_to|dropped_to|lowered_to|cut_to|reduced_to|marked_down_to] $ ;",
     "lowered",
     "now 200",
   ],
   [
-    "^ [still? no bites|takers|nibbles|offers|luck|interest yet|still? ,|so|:? its|it_is? now|now_at|down_to|dropped_to|lowered_to] $ ;",
+    `^ [so|and|but|still? no|zero|any? bites|takers|nibbles|offers|luck|interest yet|still? ,|so|:* now? its|it_is|price_is? now|now_at|at|down_to|dropped_to|lowered_to?] $ now? ;`,
     "lowered",
     "no bites, now 185",
   ],
+  [
+    `^ [${NOBODY} is|was|has|ever|even|really* ${LAMENTED} about|at|on|for* it|them|this|that? anymore|yet|at_all? ,|so|:* now? its|it_is|price_is? now|now_at|at|down_to|dropped_to|lowered_to?] $ now? ;`,
+    "lowered",
+    "nobody wants it so now its 210",
+  ],
   ["^ $ <method>? [,? and? its|it_is gone|sold] ;", "sold", "200 and its gone"],
   ["^ [its|it_is? back|up|back_up|up_again to|at] $ ;", "lowered", "back up to 180"],
-  ["^ its|it_is|theyre $ [now] ;", "lowered", "it's 65 now"],
+  ["^ so|and|but* its|it_is|theyre|price_is at|for? $ [now] ;", "lowered", "it's 65 now"],
+  ["^ so|and|but* [now its|it_is|theyre|price_is at|for|down_to?] $ ;", "lowered", "now its 210"],
   [
     "^ [its|it_is|thats|this_ones|this_one_is|that_ones|that_one_is|finally|and? gone ,|!|.|for|at*] $ <method>? ;",
     "sold",

@@ -212,6 +212,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["[$ half|halves] ;", "vague", "gas 80 half"],
   ["[$ +] ;", "vague", "paint 12+"],
   ["$ [after tax|taxes|coupon|coupons|discount|discounts|everything]", "passing", "paint 12 after coupon"],
+  [
+    "[full|asking|the_full|my|our|the ask|asking|asking_price|list_price|full_ask|full_price at|of|for?] $",
+    "passing",
+    "sold desk full ask 185",
+  ],
   ["$ [with|w|incl|including|after <art>? sales? tax|taxes included?] ;", "passing", "paint 22 with tax"],
   ["[$ plus|+|before|without tax|taxes]", "vague", "bought desk 40 plus tax"],
   ["[sales? tax|taxes $]", "vague", "sold desk 90 sales tax 6.30"],

@@ -75,6 +75,10 @@ export const FILLER: readonly string[] = [
   "ty",
   "lol",
   ...[
+    "will be the death of me",
+    "is gonna be the death of me",
+    "is going to be the death of me",
+    "is the death of me",
     "so much",
     "that much",
     "a whole lot",

@@ -13,6 +13,11 @@ export const OPENS_ANSWER = wordSet(
     "them he she paid for got just only thats its",
 );
 
+/** Who made it less: "she talked me down to 120". */
+export const HAGGLED = wordSet(
+  "talked haggled beat knocked bargained negotiated wore got down price came settled agreed landed ended up at on to for us her him guy buyer lady",
+);
+
 /** "about an hour": near enough, where nobody counts the minutes. */
 export const NEARLY = wordSet(
   "about around like roughly maybe approx approximately probably near nearly close to some",

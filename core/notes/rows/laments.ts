@@ -1,0 +1,8 @@
+/* Why a price comes down, as alternatives of a row: nobody came, nobody asked. */
+
+/** Nobody, before what nobody does. */
+export const NOBODY =
+  "nobody|no_one|noone|none|nobodys|noones|no_ones|not_a_soul|hardly_anyone|barely_anyone";
+/** What nobody does with a piece that does not sell. */
+export const LAMENTED =
+  "biting|bites|bit|bite|buying|wants|want|wanted|wanting|likes|liked|asks|asked|asking|interested|messaging|messages|messaged|message|calls|called|calling|texts|texted|texting|responds|responding|responded|replies|replied|looking|looks|looked|shows|showed|cares|cared|inquired|reached_out|contacted|contacting|clicked|clicks|clicking|noticed|noticing|came|comes|coming";
