@@ -52,7 +52,7 @@ function withoutPieces(reading: Reading): Reading {
 const saysSeveral = ({ kind, follows, one, text }: Reading): boolean =>
   follows === true && !one && bears(kind, "counted later") && SEVERAL_SAID.test(text);
 
-const SEVERAL_SAID = /\b(?:they|them|those|these)\b/i;
+const SEVERAL_SAID = /\b(?:they|they'?re|them|em|those|these)\b/i;
 
 /** "it" is a piece, or pieces that came together under one name. */
 export function isOneThing(numbers: readonly number[], books: Books): boolean {
@@ -191,7 +191,8 @@ function piecesMeant(
   if ((reading.follows || isIt) && talk.several && SEVERAL_SAID.test(reading.text)) return talk.several;
   // "listed 60 each" behind the purchase of two of a kind
   const isEach = reading.each === true && (talk.latest?.length ?? 0) > 1 && isOneThing(talk.latest!, books);
-  if (reading.follows || isIt || isEach) return talk.latest;
+  if (reading.follows || isIt || isEach)
+    return SEVERAL_SAID.test(reading.text) ? withItsLot(talk.latest, books) : talk.latest;
   // "gave back 15, it had a scratch": of the sale just told.
   const isSold = talk.latest?.every((number) => books.pieces.get(number)?.gone === "sold") === true;
   if (isMissing && isSold && bears(reading.kind, "behind a sale")) return talk.latest;
@@ -210,6 +211,17 @@ function piecesMeant(
   const isHere = talk.latest?.every((number) => books.pieces.get(number)?.gone === null);
   if (!isThatDay || !isHere) return undefined;
   return reading.kind !== "work" || isInHand(talk.latest!, reading, books) ? talk.latest : undefined;
+}
+
+/** "theyre done" behind the one of two end tables: both, as they came together. */
+function withItsLot(latest: number[] | undefined, books: Books): number[] | undefined {
+  const [only, ...others] = latest ?? [];
+  const piece = only === undefined || others.length > 0 ? undefined : books.pieces.get(only);
+  if (!piece || piece.lot === null) return latest;
+  const together = [...books.pieces.values()].filter(
+    ({ lot, name, gone }) => lot === piece.lot && name === piece.name && gone === null,
+  );
+  return together.some(({ number }) => number === only) ? together.map(({ number }) => number) : latest;
 }
 
 /** "lamp shade 6": the lamps here, whatever else was spoken of last. */

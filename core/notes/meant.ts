@@ -57,7 +57,12 @@ function meantAt<Head>(
   const known = shorthands.get(norm);
   if (known !== undefined) return known;
   if (isName(line, typed, at)) return norm;
-  return speller.meant(norm) ?? unstretched(norm, lexicon) ?? withoutArticle(norm, lexicon);
+  return (
+    doneAgain(norm, lexicon) ??
+    speller.meant(norm) ??
+    unstretched(norm, lexicon) ??
+    withoutArticle(norm, lexicon)
+  );
 }
 
 /** "dresser posted 4 130": the digit that sounds like "for". */
@@ -110,6 +115,15 @@ function partsOf<Head>(word: Word, lexicon: Lexicon<Head>): [Word, Word] | null 
   }
   return null;
 }
+
+/** "restained", of work that is listed without its prefix. */
+function doneAgain<Head>(norm: string, { entry }: Lexicon<Head>): string | null {
+  const once = norm.startsWith("re") ? norm.slice(2) : "";
+  return once.length >= AGAIN_LENGTH_MIN && entry(once)?.roles?.labor ? once : null;
+}
+
+/** "red" is no "d" done again. */
+const AGAIN_LENGTH_MIN = 5;
 
 /** "cashhh", "sooold": a letter typed on and on. */
 function unstretched<Head>(norm: string, { entry }: Lexicon<Head>): string | null {

@@ -176,6 +176,17 @@ export function firstWord(text: string): string {
   return blank < 0 ? text : text.slice(0, blank);
 }
 
+/** "re-glued" is one word. */
+const isAgainPart = (before: Word, { kind, start }: Word, line: string): boolean =>
+  kind === "letters" && before.norm === "re" && start === before.end + 1 && line[before.end] === "-";
+
+const again = (before: Word, word: Word): Word => ({
+  ...word,
+  norm: before.norm + word.norm,
+  start: before.start,
+  apart: before.apart,
+});
+
 /** The words, numbers and marks of one line, in order; anything else (emoji, other signs) is dropped. */
 export function wordsOf(line: string): Word[] {
   const words: Word[] = [];
@@ -195,7 +206,9 @@ export function wordsOf(line: string): Word[] {
     }
     const word = wordAt(line, lower, at, words, apart);
     if (word) {
-      words.push(word);
+      const before = words.at(-1);
+      if (before && isAgainPart(before, word, line)) words.pop();
+      words.push(before && isAgainPart(before, word, line) ? again(before, word) : word);
       at = word.end;
       apart = false;
       continue;

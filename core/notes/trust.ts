@@ -10,6 +10,7 @@ import { bears, language } from "./verbs.ts";
 import { BECAUSE, NEAR_AMOUNT, PLANS, WISHES } from "./words/doubts.ts";
 import { AND, INTERJECTIONS, THEY } from "./words/links.ts";
 import { ASKS_FOR } from "./words/money.ts";
+import { NEARLY } from "./words/replies.ts";
 import { MONTHS_ALONE } from "./words/times.ts";
 
 /*
@@ -51,7 +52,7 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
     if (
       token.claimed ||
       heads ||
-      isHarmless(clause, token) ||
+      isHarmless(clause, token, kind) ||
       (kind === "buy" && isPlanForIt(tokens, at, "amount")) ||
       (kind === "finish" && isPlanForIt(tokens, at, "word"))
     )
@@ -85,13 +86,20 @@ function isPlanForIt(tokens: readonly Tok[], at: number, said: "amount" | "word"
 }
 
 /** "about 40" is not 40; "changed her mind about the hutch" says nothing of amounts. */
-function isHarmless(clause: Clause, token: Tok): boolean {
+function isHarmless(clause: Clause, token: Tok, kind: Kind | undefined): boolean {
   // "sandpaper 8 for later"
   if (token.text === "later") return clause.tokens[clause.tokens.indexOf(token) - 1]?.text === "for";
   // "drove 15 miles, nothing good out there"
   if (token.text === "nothing") return clause.tokens[clause.tokens.indexOf(token) - 1]?.kind === "mark";
   if (token.text === "half off") return isPriceAfter(clause, token);
   if (!NEAR_AMOUNT.test(token.text)) return false;
+  // "about 2 hours on the desk": nobody counts the minutes.
+  if (
+    kind === "work" &&
+    NEARLY.has(token.text) &&
+    clause.tokens[clause.tokens.indexOf(token) + 1]?.kind === "duration"
+  )
+    return true;
   const next = clause.tokens
     .slice(clause.tokens.indexOf(token) + 1)
     .find((word) => !/^(?:the|a|an|maybe|like)$/.test(word.text));

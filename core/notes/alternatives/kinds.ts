@@ -174,7 +174,7 @@ export const takenBack: Offer = ({ clause, amounts }) => {
 const isOurAsking = ({ tokens, signs }: Clause): boolean =>
   !signs.has("person") && tokens.some(({ text }) => ASKS_FOR.has(text));
 
-const AGREES = /^(?:agreed|agrees|settled)\b/;
+const AGREES = /^(?:agreed|agrees|settled|said (?:yes|ok|okay|sure|deal))\b/;
 
 /** "agreed to 250", "a price of 250 was agreed": and not to split it, or to come at 5. */
 function isAgreedPrice({ text, roles }: Tok, at: number, tokens: readonly Tok[]): boolean {

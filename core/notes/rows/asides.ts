@@ -249,6 +249,16 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "aside",
     "bought dresser free, somebody left it on the curb",
   ],
+  [
+    "[still? no|zero|any|few|not_many|barely_any bites|takers|interest|nibbles|offers|messages|inquiries|calls|luck|hits|views|buyers on|in|for|about|with] <art>? <piece>",
+    "aside",
+    "no bites on the mirror, dropped to 25",
+  ],
+  [
+    "<time> [ish|or_so|or_thereabouts|give_or_take|roughly|approx|or_maybe_more|more_or_less]",
+    "aside",
+    "2h or so on the desk",
+  ],
   ["[odometer|trip_meter|gps|dash|app says|said|reads|shows|read]", "aside", "odometer says 18 miles"],
   [
     "<retire>|<refund>|<~fallthrough>|back|refunded|sold … [its|it|was|is|just|way* too|much_too|way_too big|small|tall|wide|long|short|heavy|large|deep|tight|bulky for|in|through|up|into|to* his|her|their|my|the|a* <any>? room|space|place|house|apartment|car|truck|van|stairs|door|doorway|hall|hallway|wall|kitchen|bedroom|elevator|dining_room|living_room|him|her|them]",

@@ -49,6 +49,11 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
     "deposit",
     "pete gave us 20 down",
   ],
+  [
+    "^ <art>? shes|hes|theyre|<person>|<new> [putting|leaving|sending|dropping] $ down|on_it|to_hold_it|as_a_deposit now|today|right_now ;",
+    "down",
+    "shes putting 40 down now",
+  ],
   ["^ !i|we|ive <art>? <word> [put|left] $ on|down|for <art>? <piece>", "down", "bob put 20 on desk"],
   ["^ !i|we|ive <art>? <person>|<new> [put|left] $ on it|them|this ;", "down", "the teacher left 20 on it"],
   ["[#] free <trait>|<plain>|<opinion>* <several>", "all", "grabbed 4 free chairs"],

@@ -12,6 +12,11 @@ const FREE_AGAIN =
 /** What is said around a deposit, a gift, a return or a price, and turns it or takes nothing from it. */
 export const DEALING: readonly Row<TurnEffect>[] = [
   [
+    "[wanted|wants|asked_for|asking_for|demanded|demanding <art>|his|her|their? $ back] so|and|,|but|.|;",
+    "word",
+    "they backed out. wanted the 100 back so i gave em 80",
+  ],
+  [
     "^ <art>? <piece> -|:|,? $ down|deposit [,|- pickup|picking_up|picks_up|getting_it|fetching_it|coming on|this? <day>]",
     "word",
     "desk - 40 down - picking up sat",

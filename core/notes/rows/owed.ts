@@ -305,6 +305,11 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold desk 140 plus 20 delivery",
   ],
   [
+    "<sell> … $ [,|.|and|plus|+? delivery|shipping|assembly|hauling|gas_money|fuel|setup|stairs was|is|for? $ on_top|extra|more|too|separate|also?]",
+    "extra",
+    "sold the hutch 240, delivery 25 on top",
+  ],
+  [
     "<buy> … <piece> … $ [plus|+|and|&|w|with|,? <art>? $ for|in|sales? tip|tax|taxes|premium|buyers_premium]",
     "extra",
     "bought dresser 40 plus 3 tax",

@@ -43,7 +43,7 @@ const ROWS: readonly Row<Says>[] = [
   ["[has|have got? it|them|his|her|their|the] <piece>? now|home|already|;", "fetched", "pete has it now"],
   ["[got|took|grabbed|bought it|them|that for] $", "fetched", "pete got it for 70"],
   [
-    "[showed_up|turned_up|made_it|came_by|came_over|came finally|today? with|and|,*] $",
+    "[showed_up|turned_up|made_it|came_by|came_over|came finally|today? with|and|,|.|!*] $",
     "paid",
     "they finally showed up, 200 cash",
   ],

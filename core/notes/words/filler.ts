@@ -422,6 +422,7 @@ export const PRONOUNS: ReadonlySet<string> = new Set([
   "those",
   "these",
   "they",
+  "theyre",
   "both of them",
   "its",
   "em",

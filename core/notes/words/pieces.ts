@@ -60,7 +60,7 @@ export const SIZED = wordSet(
 export const SEVERAL = wordSet("them those these em both_of_them");
 
 /** Several, told by a pronoun. */
-export const ALL_OF_THEM: ReadonlySet<string> = new Set([...SEVERAL, "they"]);
+export const ALL_OF_THEM: ReadonlySet<string> = new Set([...SEVERAL, "they", "theyre"]);
 
 /** The pieces spoken of. */
 export const THEM = wordSet("it them those these");
