@@ -246,9 +246,14 @@ function onlyStanding(
   return { reading: first.reading, confirmed: first.confirmed };
 }
 
+const ALL_OF_IT = /\b(?:total|altogether|in all)\b/i;
+/** "another 30 min, so 2h total" tells of two. */
+const MORE_TIME = /\b(?:another|more|so|makes|now)\b/i;
+
 /** "sanded the desk 2.5 hrs total", of pieces on which no time stands yet: all of it is of this note. */
 function isFirstTime(reading: Reading, only: Reading, desk: Omit<Desk, "confirmed">): boolean {
-  if (only.kind !== "work" || !/\b(?:total|altogether|in all)\b/i.test(reading.text)) return false;
+  if (only.kind !== "work" || !ALL_OF_IT.test(reading.text)) return false;
+  if (MORE_TIME.test(reading.text)) return false;
   const decision = decideWhole(talkedOf(only, desk, deciding), desk);
   if (decision.kind !== "record") return false;
   const worked = decision.facts.flatMap(({ pieces }) =>

@@ -160,7 +160,7 @@ const ROWS: readonly Row<
     "the receipt for paint says 15.27",
   ],
   [
-    `[i|we|just|so|ok|and|was|were|am|been* looked|looking|checked|checking|found|finding|rechecked|double_checked|going|went|goin|reread|dug|counted|recounted|measured|remeasured at|over|through|back|up|out|again|thru|around* the|my|our|all? ${PAPER}|notes|list|stuff|numbers|math|books|paperwork|photo|picture|messages|pic|things|it|them? tonight|today|again|now|and|,|:*]`,
+    `[i|we|just|so|ok|and|was|were|am|been* looked|looking|checked|checking|found|finding|rechecked|double_checked|going_back|going_over|going_through|went_back|went_over|went_through|went_thru|goin_over|reread|dug|counted|recounted|measured|remeasured at|over|through|back|up|out|again|thru|around* the|my|our|all? ${PAPER}|notes|list|stuff|numbers|math|books|paperwork|photo|picture|messages|pic|things|it|them? tonight|today|again|now|and|,|:*]`,
     "proof",
     "looked at the reciept, we paid 35 for the desk not 30",
   ],
