@@ -22,6 +22,7 @@ const BEHIND: ReadonlySet<Trouble["kind"]> = new Set(["pending", "unpaid"]);
 
 /** The clauses, each with what the verb that it shares says of it. */
 export function withSameDoing(drafts: readonly Draft[]): readonly Draft[] {
+  if (drafts.every(saysOnlyThat)) return drafts;
   const told = [...drafts];
   let ahead: Trouble | undefined;
   for (let at = 1; at < told.length; at += 1) {
@@ -40,6 +41,9 @@ export function withSameDoing(drafts: readonly Draft[]): readonly Draft[] {
   }
   return told;
 }
+
+/** It happened, and nobody is named who did it: nothing of that is any other's. */
+const saysOnlyThat = ({ trouble, fields }: Draft): boolean => !trouble && fields["by"] === undefined;
 
 /** Behind a mark, or said of several: "…, pending pickup", "but they havent paid"; "lamp 20 pending" is of the lamp. */
 function isOfAll({ kind }: Trouble, { tokens }: Clause): boolean {
