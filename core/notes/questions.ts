@@ -45,56 +45,49 @@ interface Phrase {
 
 const GENERAL: ReadonlySet<Question> = new Set(["month", "year", "recap"]);
 
-/** Phrases by their first part, built once. */
-let index: Map<string, Phrase[]> | undefined;
+/** What phrases are made of: a bit of 32, shared with others, and the phrases that it opens, the fullest first. */
+interface Part {
+  bit: number;
+  opens: Phrase[];
+}
 
-function phraseOf(about: Question, text: string, whole: boolean): Phrase {
+/** The parts of all phrases, built once. */
+let index: Map<string, Part> | undefined;
+
+function phraseOf(into: Map<string, Part>, about: Question, text: string, whole: boolean): Phrase {
   const parts = text.split(" ");
   const weight = parts.reduce(
     (sum, part) => sum + (part === "…" ? 0 : part.startsWith("{") ? 0.5 : 1),
     whole ? 0.25 : 0,
   );
   const weightBesideTopic = GENERAL.has(about) ? weight / 10 : weight;
-  const sieve = parts.reduce((bits, part) => (part === "…" ? bits : bits | bitOfPart(part)), 0);
+  const sieve = parts.reduce((bits, part) => (part === "…" ? bits : bits | partIn(into, part).bit), 0);
   return { about, parts, weight, weightBesideTopic, whole, sieve };
 }
 
-/** Each part of a phrase with one of 32 bits, shared with others. */
-const PART_BITS = new Map<string, number>();
-
-function bitOfPart(part: string): number {
-  const known = PART_BITS.get(part);
-  if (known !== undefined) return known;
-  const bit = 1 << (PART_BITS.size & 31);
-  PART_BITS.set(part, bit);
-  return bit;
+function partIn(parts: Map<string, Part>, text: string): Part {
+  const known = parts.get(text);
+  if (known) return known;
+  const part: Part = { bit: 1 << (parts.size & 31), opens: [] };
+  parts.set(text, part);
+  return part;
 }
 
-function sieveOf(units: readonly Unit[]): number {
-  let sieve = 0;
-  for (const { keys } of units) for (const key of keys) sieve |= PART_BITS.get(key) ?? 0;
-  return sieve;
-}
-
-function phrases(): Map<string, Phrase[]> {
+function partsOfPhrases(): ReadonlyMap<string, Part> {
   if (index) return index;
   index = new Map();
   for (const { about, asks } of answers) {
     if (!about) continue;
-    const all = [
-      ...asks.phrases.map((text) => phraseOf(about, text, false)),
-      ...(asks.whole ?? []).map((text) => phraseOf(about, text, true)),
-    ];
-    for (const phrase of all) {
-      const list = index.get(phrase.parts[0]!);
-      if (list) list.push(phrase);
-      else index.set(phrase.parts[0]!, [phrase]);
-    }
+    for (const text of asks.phrases) addPhrase(index, phraseOf(index, about, text, false));
+    for (const text of asks.whole ?? []) addPhrase(index, phraseOf(index, about, text, true));
   }
   // The fullest phrase first: once it stands, the lesser ones are passed over unread.
-  for (const list of index.values()) list.sort((a, b) => b.weight - a.weight);
+  for (const { opens } of index.values()) opens.sort((a, b) => b.weight - a.weight);
   return index;
 }
+
+const addPhrase = (into: Map<string, Part>, phrase: Phrase): void =>
+  void partIn(into, phrase.parts[0]!).opens.push(phrase);
 
 /** One word or typed token of the question, as phrases see it. */
 interface Unit {
@@ -204,12 +197,14 @@ function matched(phrase: Phrase, units: readonly Unit[], start: number, claimed?
 function best(units: readonly Unit[], cue: boolean): { phrase: Phrase; claimed: Set<Unit> } | null {
   let found: { phrase: Phrase; claimed: Set<Unit> } | null = null;
   let most = 0;
-  const byFirst = phrases();
-  const sieve = sieveOf(units);
+  const parts = partsOfPhrases();
+  const known = units.map(({ keys }) => keys.map((key) => parts.get(key)));
+  let sieve = 0;
+  for (const ofUnit of known) for (const part of ofUnit) sieve |= part?.bit ?? 0;
   const topics = units.some((unit) => TOPICS.has(unit.keys[0]!));
   for (let start = 0; start < units.length; start += 1) {
-    for (const key of units[start]!.keys) {
-      for (const phrase of byFirst.get(key) ?? NO_PHRASES) {
+    for (const part of known[start]!) {
+      for (const phrase of part?.opens ?? NO_PHRASES) {
         const weight = topics ? phrase.weightBesideTopic : phrase.weight;
         if (weight <= most || (phrase.sieve & ~sieve) !== 0 || !matched(phrase, units, start)) continue;
         const isPieceAlone = phrase.whole && phrase.parts.length === 1 && phrase.parts[0] === "{piece}";
@@ -286,9 +281,7 @@ function isKeyed(units: readonly Unit[], key: string): boolean {
 
 /** Every plain word that stands in a question's phrases. */
 export function questionWords(): string[] {
-  return [...phrases().values()].flatMap((list) =>
-    list.flatMap((phrase) => phrase.parts.filter((part) => !/[{…]/.test(part))),
-  );
+  return [...partsOfPhrases().keys()].filter((part) => !/[{…]/.test(part));
 }
 
 /** Words that may stand in a question beside its phrase, and words of phrases: a clause of others asks nothing. */
