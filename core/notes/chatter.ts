@@ -55,14 +55,13 @@ export function withoutChatter(tokens: Tok[], line: Units, trace?: Trace[]): Tok
   const phrasesAt = fired.length > 0 ? new Map(fired.map((one) => [one.from, one])) : NO_PHRASES;
   const stretches = stretchesOf(tokens, phrasesAt);
   const firstOfNote = tokens.findIndex((token) => isThing(token) || isAmount(token));
-  const named = stretches.findIndex(({ from, to }) => tokens.slice(from, to).some(isThing));
   const dropped = stretches.filter(
     (stretch, at) =>
       // All of a line is not beside it.
       (stretches.length > 1 || fired.length > 0) &&
       isChat(tokens, stretch, phrasesAt, stretch.to <= firstOfNote) &&
       !isWhoDid(tokens, stretch, stretches[at + 1]) &&
-      !isForNumber(tokens, stretches, at, named >= 0 && named < at),
+      !isForNumber(tokens, stretches, at),
   );
   const beside = withoutTurns(dropped, tokens, line, fired);
   const isAll = beside.length === stretches.length;
@@ -259,16 +258,12 @@ const isThing = ({ kind, roles, text }: Tok): boolean =>
   text.startsWith("loan");
 
 /** "dinner with mom, 40": the number of a stretch that names nothing may be what the one before it cost. */
-function isForNumber(
-  tokens: readonly Tok[],
-  stretches: readonly Stretch[],
-  at: number,
-  isNamed: boolean,
-): boolean {
+function isForNumber(tokens: readonly Tok[], stretches: readonly Stretch[], at: number): boolean {
+  const isNamed = ({ from, to }: Stretch): boolean => tokens.slice(from, to).some(isThing);
   const { from, to } = stretches[at]!;
   const isNamedHere = tokens.slice(from, to).some(isCost);
   return (
-    (isBare(tokens, stretches[at + 1]) && (isNamedHere || !isNamed)) ||
+    (isBare(tokens, stretches[at + 1]) && (isNamedHere || !stretches.slice(0, at).some(isNamed))) ||
     (isNamedHere && at > 0 && isBare(tokens, stretches[at - 1]))
   );
 }
