@@ -250,6 +250,15 @@ function beforePeriod(
   const last = at + (phrase?.words ?? 0) - 1;
   if (phrase && phrase.words > 1 && /^(?:the|my|our|all)$/.test(words[last]!) && periodAt(words, last, today))
     return phraseMark(words.slice(0, last), at, vocabulary) ?? phrase;
+  // "Tip total up to august"
+  if (
+    phrase &&
+    phrase.words > 2 &&
+    words[last - 1] === "up" &&
+    words[last] === "to" &&
+    periodAt(words, last - 1, today)
+  )
+    return phraseMark(words.slice(0, last - 1), at, vocabulary) ?? phrase;
   // "Sold at least 20", "went for a loss"
   const behind = words.slice(last + 1, last + 3).join(" ");
   if (

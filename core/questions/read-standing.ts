@@ -43,7 +43,9 @@ export function stateAsked(parts: Parts, f: Features): State | undefined {
         // "What am i owed" asks for the sum.
         !(
           cue === "owed" &&
-          /^whats? (?:is )?(?:still )?owed$|\b(?:am i|are we|im)(?: \w+)? owed\b|\bmoney\b/.test(parts.said)
+          /^whats? (?:is )?(?:still )?owed$|\b(?:am i|are we|im)(?: \w+)? owed\b|\b(?:money|tab)\b/.test(
+            parts.said,
+          )
         ),
     ) ??
     placed(parts, f) ??

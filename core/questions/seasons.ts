@@ -36,7 +36,7 @@ export function seasonAt(words: readonly string[], at: number, today: Day): Span
     words[at] === "this" || words[at] === "last" || words[at] === "the" || words[at] === "past" ? 1 : 0;
   const word = words[at + which] ?? "";
   const season = SEASONS[word];
-  const leading = /^(?:in|during|over|since|for|of|this|the|last|vs|versus|than|or|to|with)$/.test(
+  const leading = /^(?:in|during|over|since|for|of|this|the|last|vs|versus|than|or|to|with|plus|and)$/.test(
     words[at - 1] ?? "",
   );
   if (!season || (word === "fall" && which === 0 && !leading)) return null;

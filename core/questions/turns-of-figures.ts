@@ -12,7 +12,7 @@ const isOfPercent = (mark: Mark): boolean => has(mark, "comeDown", "reached", "f
 export const FIGURE_TURNS: readonly Turn[] = [
   {
     // "What fees came out of #18"
-    of: /^(?:came|come|comes|taken) out(?: of)?$/,
+    of: /^(?:(?:came|come|comes|taken) out(?: of)?|taken|taken on|charged|charged on)$/,
     when: ({ marks }) => marks.some((mark) => has(mark, "fees")),
     as: { flags: ["filler"] },
   },
@@ -40,7 +40,9 @@ export const FIGURE_TURNS: readonly Turn[] = [
     // "How much interest did the van charge", "the biggest discount i gave"
     of: /^(?:charges?|charged|(?:i |we )?(?:gave|give))$/,
     when: ({ marks, mark }) =>
-      marks.some((other) => has(other, /^charg/.test(mark.text) ? "interest" : "comeDown")),
+      marks.some((other) =>
+        /^charg/.test(mark.text) ? has(other, "interest") : has(other, "comeDown", "refunds"),
+      ),
     as: { flags: ["filler"] },
   },
   {

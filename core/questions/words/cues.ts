@@ -126,6 +126,7 @@ export const CUES = {
   ],
   /** The same, said of a stretch of time. */
   net: [
+    ...ways("|how", "deep", "in the hole|in the red"),
     "after overhead",
     "net of overhead",
     ...ways(
@@ -290,6 +291,9 @@ export const CUES = {
   ],
   /** What came in for pieces. */
   revenue: [
+    "hand me",
+    "hands me",
+    "handed us",
     "handed over",
     "has handed over",
     "handed over so far",
@@ -2710,6 +2714,10 @@ export const CUES = {
     "the lot of",
   ],
   owed: [
+    "tab",
+    "on their tab",
+    "on his tab",
+    "on her tab",
     ...ways(
       "|money",
       "coming to me|coming my way|coming in from buyers|owed to us|to collect|still to collect|im owed",

@@ -6,6 +6,7 @@ import { BUYERS_PAID, MONEY_GOES } from "./whole.ts";
  * refused for it.
  */
 export const FILLERS: readonly string[] = [
+  "thus far",
   "everyone",
   "everybody",
   "to buyers",
