@@ -237,9 +237,12 @@ function onlyStanding(
   if (!byBooks && !isPassed && !desk.talk?.replied) return {};
   const standing = standingOf(could, desk, deciding, byBooks);
   const [first, ...others] = standing;
-  if (!first) return {};
+  if (!first || !isNew(reading, first.reading, desk)) return {};
   // "lamp to 22" of a lamp that is listed: its new price.
-  const isNewPrice = reading.byBooks === true && standing.every((each) => PRICINGS.has(each.reading.kind));
+  const isNewPrice =
+    reading.byBooks === true &&
+    standing.every((each) => PRICINGS.has(each.reading.kind)) &&
+    (reading.why !== whyOf({ kind: "cutOrPrice" }) || isHardlyCut(first.reading, desk));
   const isOnly =
     (byBooks || isPassed) && (others.length === 0 || isNewPrice || isPutDown(first.reading, desk));
   if (!isOnly && !isNextStep(reading, first.reading, desk)) return {};
@@ -273,6 +276,30 @@ function isPutDown(reading: Reading, desk: Omit<Desk, "confirmed">): boolean {
   return (
     pieces.every(({ listed }) => listed !== null) && reading.kind === "hold" && reading.deposit! <= asked / 2
   );
+}
+
+/** "an hour total on both nightstands" on which nothing was noted before: all of it is new. */
+function isNew({ why }: ReadingOf<"unclear">, first: Reading, desk: Omit<Desk, "confirmed">): boolean {
+  if (why !== whyOf({ kind: "so far" })) return true;
+  const decision = decideWhole(first, desk);
+  return (
+    decision.kind === "record" &&
+    decision.facts.every(({ pieces }) => pieces.every((number) => !desk.books.pieces.get(number)?.minutes))
+  );
+}
+
+/** Nobody takes more than half off at once. */
+const CUT_MAX = 0.5;
+
+/** "price drop on the hutch 199" of one at 220: what it costs now, and no 199 off it. */
+function isHardlyCut(first: Reading, desk: Omit<Desk, "confirmed">): boolean {
+  const decision = first.kind === "reprice" && first.price !== undefined ? decideWhole(first, desk) : null;
+  const [fact] = decision?.kind === "record" ? decision.facts : [];
+  const asked = fact?.pieces.reduce(
+    (sum, number) => sum + (desk.books.pieces.get(number)?.listPrice ?? 0),
+    0,
+  );
+  return fact !== undefined && fact.amount! < asked! && fact.amount! > asked! * CUT_MAX;
 }
 
 /** Kinds of note that only say what is asked for a piece. */

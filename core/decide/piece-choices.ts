@@ -1,4 +1,3 @@
-import type { Cents } from "../money.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import type { Choice, Desk } from "./decision.ts";
 import type { Fit } from "./match.ts";
@@ -36,31 +35,36 @@ export function meaning(
 }
 
 function changeOf(before: WithPieces, after: WithPieces): Partial<Reading> {
-  const price =
-    "price" in after && after.price !== (before as { price?: Cents }).price ? { price: after.price } : {};
-  return { pieces: after.pieces!, ...price } as Partial<Reading>;
+  const [was, is] = [before, after] as Partial<Record<PerPiece, number>>[];
+  const counted = PER_PIECE.filter((field) => is![field] !== was![field]).map((field) => [field, is![field]]);
+  return { pieces: after.pieces!, ...Object.fromEntries(counted) } as Partial<Reading>;
 }
+
+/** What may be said of each piece. */
+const PER_PIECE = ["price", "cut", "minutes", "deposit", "amount", "refunded", "kept"] as const;
+type PerPiece = (typeof PER_PIECE)[number];
 
 /** The reading with one of its mentions settled to these pieces. */
 function withNumbers<R extends WithPieces>(reading: R, index: number, numbers: readonly number[]): R {
   const mentions = byNumbers(numbers);
   const pieces = [...(reading.pieces ?? [])];
   pieces.splice(index, 1, ...mentions);
-  // A price of each waited for their count.
-  const price = reading.pieces?.[index]?.plural ? wholePrice(reading, numbers) : undefined;
-  return { ...reading, pieces, ...(price === undefined ? {} : { price }) };
+  // What was said of each waited for their count.
+  const waits = reading.pieces?.[index]?.plural ? inAll(reading, numbers) : reading;
+  return { ...waits, pieces };
 }
 
-/**
- * What the pieces come to together, in cents: a price said of each is that of one until the books have counted
- * them. Undefined where no price was said.
- */
-export function wholePrice(
-  reading: { pieces?: readonly Mention[]; price?: Cents; each?: true },
+/** The reading with what was said of each of its pieces as that of all, now that the books have counted them. */
+export function inAll<R extends { pieces?: readonly Mention[]; each?: true }>(
+  reading: R,
   pieces: readonly number[],
-): Cents | undefined {
-  const isCounted = !reading.each || !reading.pieces?.some(({ plural }) => plural);
-  return reading.price === undefined || isCounted ? reading.price : reading.price * pieces.length;
+): R {
+  if (!reading.each || !reading.pieces?.some(({ plural }) => plural)) return reading;
+  const said = reading as Partial<Record<PerPiece, number>>;
+  const counted = PER_PIECE.flatMap((field) =>
+    said[field] === undefined ? [] : [[field, said[field] * pieces.length]],
+  );
+  return { ...reading, ...Object.fromEntries(counted) };
 }
 
 /** A button: the note is of no piece. */

@@ -11,6 +11,7 @@ import { held, here } from "./fits.ts";
 import { matchMention } from "./match.ts";
 import { mentionLabel } from "./mention-words.ts";
 import { mentionsOf } from "./mentioned.ts";
+import { inAll, type WithPieces } from "./piece-choices.ts";
 import { isDepositDoubted } from "./selling.ts";
 import { talkedOf } from "./talk.ts";
 import { isAnother } from "./whom.ts";
@@ -195,7 +196,9 @@ export function labelOfWhole(
   { verbOf }: Deciding,
 ): string {
   const offered = verbOf(reading.kind)?.offered as ((of: Reading, names: string) => string) | undefined;
-  return offered?.(reading, namesFor(reading, decision, books)) ?? reading.text;
+  const pieces = decision.kind === "record" ? decision.facts.flatMap((fact) => fact.pieces) : [];
+  const said = reading.kind === "buy" || pieces.length === 0 ? reading : inAll(reading as WithPieces, pieces);
+  return offered?.(said, namesFor(reading, decision, books)) ?? reading.text;
 }
 
 function namesFor(reading: Reading, decision: Decision, books: Books): string {

@@ -98,7 +98,7 @@ const isOfDeposit = (could: readonly Reading[]): boolean =>
   could[1]!.kind === "sell" &&
   could[1]!.price === could[0]!.deposit;
 
-const CERTAIN: ReadonlySet<string> = new Set(["buyer", "eitherOf", "asking", "backAndKept"]);
+const CERTAIN: ReadonlySet<string> = new Set(["buyer", "eitherOf", "asking", "backAndKept", "so far", "cutOrPrice"]);
 
 /** The reading of a draft; of an unclear one, with the readings that it may mean. */
 export function readingOf(made: Draft, line: number): Reading {

@@ -3,6 +3,7 @@ import type { Cut } from "./cut.ts";
 import type { VerbFacts } from "./heads.ts";
 import { absorbs, headOf, headsOf, isLight, strongHeadsOf, takesSlot } from "./heads.ts";
 import { isQuestion } from "./questions.ts";
+import type { Kind } from "./reading.ts";
 import type { Shape } from "./shape.ts";
 import { isAmount, shapeOf } from "./shape.ts";
 import { CARRIED, TAKES_TIME } from "./words/times.ts";
@@ -52,16 +53,22 @@ export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   // "wardrobe done, sideboard started": each piece with its own verb behind it.
   const isBehind = next.piece && before.piece && !next.headFirst && !before.headFirst;
   if (isBehind && next.head && before.head) return true;
+  // "desk done and started hutch": what is begun is not what is done.
+  const isNamed = next.piece && before.piece && next.headFirst;
+  if (isNamed && saysKind(before.head, "finish") && saysKind(next.head, "start")) return true;
   if (!next.amount) return false;
   // "got stool 18 and listed 70": "got" alone would be taken up by the listing.
   if (before.piece && before.amount && next.headFirst && isListing(next.head)) return true;
   // "hold #4 and #5 till fri 60 deposit" is one hold; "sold desk, paid 40 for lamp" a sale and a purchase.
-  const isNamed = next.piece || next.unlisted;
-  const another = isNamed && (before.piece ? before.amount || next.headFirst : !paid);
+  const isOfAnother = next.piece || next.unlisted;
+  const another = isOfAnother && (before.piece ? before.amount || next.headFirst : !paid);
   // "listed it for 180 and then a man put down 40 on it"
   if (next.pronoun && !next.piece && before.amount && isDeposit(next.head)) return true;
   return another || (next.hands && before.amount);
 }
+
+const saysKind = (head: Tok | undefined, kind: Kind): boolean =>
+  head !== undefined && headsOf(head).some((said) => said.kind === kind);
 
 const isTrade = (head: Tok): boolean =>
   headsOf(head).some(({ kind, tail }) => tail.length === 0 && (kind === "buy" || kind === "sell"));

@@ -10,6 +10,7 @@ import { COATS } from "./words/parts.ts";
 import {
   BETWEEN_SET_AND_PIECE,
   DESCRIBED_PARTS,
+  EACH_OF,
   GROUPS,
   HAS,
   MORE,
@@ -357,6 +358,7 @@ export function withMentions(tokens: Tok[]): Tok[] {
       joined.pop();
     }
     if (found.mention.plural) shareNoun(joined, found.mention);
+    else if (isOfEvery(joined, found.mention)) found.mention = saidOfEach(tokens, joined, found.mention);
     // An earlier mention may already hold these words: it keeps them.
     joined.push(
       joinedToken(tokens, Math.max(found.from, (origins.at(-1) ?? -1) + 1), found.to, found.mention),
@@ -365,6 +367,26 @@ export function withMentions(tokens: Tok[]): Tok[] {
     at = found.to;
   }
   return joined;
+}
+
+/** "each nightstand", "45 min per chair", "took 5 off each nightstand" */
+function isOfEvery(joined: readonly Tok[], { count, number, set }: Mention): boolean {
+  const before = joined.at(-1)?.text ?? "";
+  const isOne = count === 1 && number === undefined && !set;
+  return isOne && EACH_OF.has(before.slice(before.lastIndexOf(" ") + 1));
+}
+
+/**
+ * All of that name, and the one price or time of the line said of each of them. Where several are told, the word
+ * stays: nobody knows which of them it is about.
+ */
+function saidOfEach(tokens: readonly Tok[], joined: Tok[], mention: Mention): Mention {
+  const told = tokens.filter(({ kind }) => kind === "amount" || kind === "duration");
+  if (told.length > 1 || told[0]?.each) return mention;
+  if (told[0]) told[0].each = true;
+  if (EACH_OF.has(joined.at(-1)!.text)) joined.pop();
+  const { count: _, ...all } = mention;
+  return ordered({ ...all, plural: true });
 }
 
 /** "the wide and narrow bookcases": what stands before "and" is told by the same noun. */

@@ -126,8 +126,13 @@ function isDoing(first: Tok, next: Tok | undefined, tokens: readonly Tok[]): boo
       (next !== undefined && ((next.kind !== "word" && next.kind !== "piece") || ROUGHLY.has(next.text))) ||
       namesJob(tokens)
     );
-  // "was 19 miles round trip"
-  if (first.text === "was") return next !== undefined && MEASURES.has(next.kind);
+  // "was 19 miles round trip", "was on the desk for 2 hours"
+  if (first.text === "was" || first.text === "was on" || first.text === "was at")
+    return (
+      (next !== undefined && MEASURES.has(next.kind)) ||
+      (/^(?:was )?(?:on|at)$/.test(first.text === "was" ? (next?.text ?? "") : first.text) &&
+        tokens.some(({ kind }) => kind === "duration" || kind === "clock"))
+    );
   return first.text === "were" && next?.kind === "word" && next.roles.heads !== undefined;
 }
 

@@ -35,7 +35,8 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
     const token = tokens[at]!;
     if (token.kind === "mark" && token.text === "~") return { kind: "vagueAmount" };
     // "desk took 3 hours so far": how much of it is of this note?
-    if (token.kind === "duration" && token.roles.hedge) return { kind: "vagueAmount" };
+    if (token.kind === "duration" && token.roles.hedge)
+      return { kind: token.roles.hedge === "vague" ? "vagueAmount" : token.roles.hedge };
     if (token.kind !== "word") continue;
     if (tokens[at + 1]?.kind === "amount") {
       // "mar 40" is no day, and 40 no price.

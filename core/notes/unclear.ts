@@ -63,6 +63,7 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   "money in": "Did that come in, or did you spend it?",
   less: "Was that taken off the price?",
   "after fee": "Was that the fee, or what was left after it?",
+  "so far": "Is that all of the time on it so far, or only what is new?",
   part: "A part of the work is not the piece. Say the time: 45 min sanding the desk.",
   other: "That is about somebody else's piece or work.",
   pieceOrCost: "A piece to sell, or a cost of the shop?",

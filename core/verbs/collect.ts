@@ -19,6 +19,7 @@ import { dayWords, methodWords, namesOf, piecesOf } from "../decide/echo.ts";
 import type { Fit } from "../decide/match.ts";
 import { byNumbers } from "../decide/mentioned.ts";
 import { salesOwing } from "../decide/owing.ts";
+import { inAll } from "../decide/piece-choices.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { type Cents, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
@@ -141,7 +142,7 @@ function collectNamed(reading: ReadingOf<"collect">, desk: Desk): Decision {
     if (pieces.every((piece) => piece.hold !== null)) return sellHeld(reading, settled.pieces, desk);
     return { kind: "refuse", why: `Nothing is owed on ${labelOf(desk.books, settled.pieces)}.` };
   }
-  return collectOn(reading, settled.pieces, desk);
+  return collectOn(inAll(reading, settled.pieces), settled.pieces, desk);
 }
 
 /** The amount said, or all that is owed where "the rest" was; more than that is asked about. */

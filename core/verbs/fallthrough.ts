@@ -11,6 +11,7 @@ import { depositOf, sharesOfDeposit } from "../books/shares.ts";
 import { type Ask, type Decision, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { held } from "../decide/fits.ts";
+import { inAll } from "../decide/piece-choices.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { type Cents, show } from "../money.ts";
 import { judgeFallthrough } from "../notes/judging/fallingthrough.ts";
@@ -304,10 +305,11 @@ export const fallthrough = defineVerb({
     return `Buyer of ${names} gone${money}`;
   },
 
-  decide(reading, desk) {
+  decide(told, desk) {
     const need = { fit: held, question: "fell through", unknown: "refuse", lacks: "not on hold" } as const;
-    const settled = settlePieces(reading, desk, need);
+    const settled = settlePieces(told, desk, need);
     if (settled.kind !== "settled") return settled;
+    const reading = inAll(told, settled.pieces);
     const deposit = depositOf(piecesOf(desk.books, settled));
     const { refunded, kept: left } = sharesSaid(reading, deposit);
     const said = refunded ?? left;

@@ -66,6 +66,10 @@ export const finish = defineVerb({
         say: [
           ...["knocked out", "polished off", "buttoned up", "put a bow on", "called it done on"],
           ...["put the finishing touches on", "put finishing touches on", "finishing touches on"],
+          ...["calling … done", "declaring … done", "declared … done"],
+          ...["calling … finished", "pronounced … done", "considering … done"],
+          ...["calling it done on", "calling it good on", "called it good on", "calling it quits on"],
+          ...["thats a wrap"],
           ...[
             "thats it for",
             "that does it for",

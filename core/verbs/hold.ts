@@ -11,6 +11,7 @@ import { addDays, type Day, showDay } from "../calendar.ts";
 import { type Ask, confirmation, type Desk } from "../decide/decision.ts";
 import { dayWords, methodWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
+import { inAll } from "../decide/piece-choices.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { isAnother, toldApart } from "../decide/whom.ts";
 import type { Cents } from "../money.ts";
@@ -252,9 +253,10 @@ export const hold = defineVerb({
     return `Hold ${names}${buyer ? ` for ${buyer}` : ""}${agreed ? ` at ${show(agreed)}` : ""}${deposit ? `, deposit ${show(deposit)}` : ""}`;
   },
 
-  decide(reading, desk) {
-    const settled = settlePieces(reading, desk, { fit: here, question: "is on hold", unknown: "add" });
+  decide(said, desk) {
+    const settled = settlePieces(said, desk, { fit: here, question: "is on hold", unknown: "add" });
     if (settled.kind !== "settled") return settled;
+    const reading = inAll(said, settled.pieces);
     const { deposit, method } = reading;
     const pieces = piecesOf(desk.books, settled);
     const isKnown = pieces.some(({ hold }) => hold?.buyer);

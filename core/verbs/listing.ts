@@ -7,7 +7,7 @@ import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { dayWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
 import { hereBut } from "../decide/fits.ts";
-import { wholePrice } from "../decide/piece-choices.ts";
+import { inAll } from "../decide/piece-choices.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
@@ -45,7 +45,7 @@ const BOARDS =
 
 /** "desk is up 20", "is up to 120": by how much, or to what, and no listing. */
 function isUpBySomething({ tokens, head }: Clause): boolean {
-  if (!head || !/^(?:is|are) up$/.test(head.text)) return false;
+  if (!head || !/^(?:(?:is|are) up|just went up)$/.test(head.text)) return false;
   const next = tokens[tokens.indexOf(head) + 1];
   return next?.kind === "amount" || next?.text === "to";
 }
@@ -206,6 +206,19 @@ export const list = defineVerb({
         with: ["piece", "number"],
         light: true,
       },
+      {
+        say: [
+          "went up … for",
+          "went up … at",
+          "just went up",
+          "goes live at",
+          "went live … at",
+          "went live … for",
+        ],
+        with: ["piece", "number"],
+        without: ["moneyFirst", "supply", "duration"],
+        light: true,
+      },
       // "desk done and up for 145": of the piece just told of.
       {
         say: [
@@ -255,7 +268,7 @@ export const list = defineVerb({
     return {
       kind: "record",
       facts: [
-        { kind: "list", day, pieces: settled.pieces, amount: wholePrice(reading, settled.pieces)!, data },
+        { kind: "list", day, pieces: settled.pieces, amount: inAll(reading, settled.pieces).price!, data },
       ],
     };
   },

@@ -14,6 +14,7 @@ import { type Day, monthOf } from "../calendar.ts";
 import { type Ask, type Choice, type Desk, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords, namesOf, piecesOf, profitLines } from "../decide/echo.ts";
 import { paidFor } from "../decide/fits.ts";
+import { inAll } from "../decide/piece-choices.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
@@ -202,10 +203,11 @@ export const refund = defineVerb({
   offered: ({ amount, returned }, names) =>
     `Gave back ${amount === undefined ? "" : `${show(amount)} `}on ${names}${returned ? ", it came back" : ""}`,
 
-  decide(reading, desk) {
+  decide(said, desk) {
     const need = { fit: paidFor, question: "was it", unknown: "refuse", lacks: "not sold" } as const;
-    const settled = settlePieces(reading, desk, need);
+    const settled = settlePieces(said, desk, need);
     if (settled.kind !== "settled") return settled;
+    const reading = inAll(said, settled.pieces);
     const pieces = piecesOf(desk.books, settled);
     const ask = askBeforeRefund(reading, pieces, desk);
     if (ask) return { kind: "ask", ask };

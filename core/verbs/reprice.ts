@@ -10,7 +10,7 @@ import { confirmation } from "../decide/decision.ts";
 import { dayWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { byNumbers } from "../decide/mentioned.ts";
-import { wholePrice } from "../decide/piece-choices.ts";
+import { inAll } from "../decide/piece-choices.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
@@ -117,6 +117,33 @@ export const reprice = defineVerb({
       },
       { say: ["took … off", "take … off"], without: ["duration", "supply", "labor", "pieceFirst"] },
       {
+        say: [
+          ...["put", "moved", "brought", "set", "bumped", "took", "pushed"].flatMap((verb) =>
+            ["back up to", "back to", "back at", "back down to", "up to", "down to"].map(
+              (to) => `${verb} … ${to}`,
+            ),
+          ),
+          ...[
+            "back up to",
+            "back down to",
+            "is back up to",
+            "went back up to",
+            "is back to",
+            "is back down to",
+          ],
+          ...[
+            "brought … down",
+            "brought … down from",
+            "took … down from",
+            "knocked … down",
+            "knocked … down from",
+          ],
+        ],
+        with: ["piece", "number"],
+        without: ["supply", "duration", "stream", "loan", "miles", "percent"],
+        light: true,
+      },
+      {
         say: ["dropped", "lowered", "reduced", "cut", "slashed", "marked", "marked down"],
         with: ["piece"],
         without: ["duration", "supply"],
@@ -184,8 +211,7 @@ export const reprice = defineVerb({
     const fit = { allows: here.allows, prefers: (piece: { listed: string | null }) => piece.listed !== null };
     const settled = settlePieces(said, desk, { fit, question: "has the new price", unknown: "refuse" });
     if (settled.kind !== "settled") return settled;
-    const price = wholePrice(said, settled.pieces);
-    const reading = price === undefined ? said : { ...said, price };
+    const reading = inAll(said, settled.pieces);
     const day = reading.date ?? desk.today;
     const pieces = piecesOf(desk.books, settled);
     const names = namesOf(desk.books, settled);

@@ -11,7 +11,7 @@ import { depositOf, dueOf, sharesOfSale } from "../books/shares.ts";
 import { sellOne } from "../books/sold.ts";
 import { dayWords, methodWords, namesOf, piecesOf, profitLines, sharesWords } from "../decide/echo.ts";
 import { forSale } from "../decide/fits.ts";
-import { wholePrice } from "../decide/piece-choices.ts";
+import { inAll } from "../decide/piece-choices.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { depositFate, doubtOfSale } from "../decide/selling.ts";
 import { type Cents, show } from "../money.ts";
@@ -296,7 +296,7 @@ export const sell = defineVerb({
     const settled = settlePieces(reading, desk, { fit: forSale, question: "did you sell", unknown: "add" });
     if (settled.kind !== "settled") return settled;
     const pieces = piecesOf(desk.books, settled);
-    const price = wholePrice(reading, settled.pieces)!;
+    const price = inAll(reading, settled.pieces).price!;
     const doubt = doubtOfSale({ ...reading, price }, pieces, desk);
     if (doubt) return doubt;
     const { fee, method, buyer, owed } = reading;

@@ -5,6 +5,7 @@ import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { dayWords, namesOf, piecesOf, showMinutes } from "../decide/echo.ts";
 import { ever } from "../decide/fits.ts";
+import { inAll } from "../decide/piece-choices.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { judgeWork } from "../notes/judging/working.ts";
 import { splitEvenly } from "../split.ts";
@@ -78,6 +79,37 @@ export const work = defineVerb({
         light: true,
       },
       { say: ["burned", "burnt"], with: ["duration"], without: ["number", "miles"] },
+      {
+        say: [
+          ...[
+            "messed",
+            "fiddled",
+            "tinkered",
+            "monkeyed",
+            "futzed",
+            "fussed",
+            "piddled",
+            "puttered",
+            "toyed",
+          ],
+          ...["messing", "fiddling", "tinkering", "futzing", "fussing", "piddling", "puttering", "noodled"],
+          ...["fought", "battled", "wrestled", "struggled", "dinked", "diddled", "goofed", "played"],
+        ].flatMap((verb) => [`${verb} with`, `${verb} around with`, `${verb} on`, `${verb} around on`]),
+        with: ["duration", "piece"],
+        without: ["number", "miles"],
+        light: true,
+      },
+      {
+        say: [
+          ...["fussed over", "slaved over", "labored over", "toiled over", "sweated over", "slogged through"],
+          ...["plugged away at", "chipped away at", "pecked away at", "hammered away at", "picked at"],
+          ...["plugged away on", "hacked away at", "toiled on", "labored on", "dabbled on", "slaved on"],
+          ...["babied", "fought", "battled", "wrestled", "was at", "were at", "been at", "at it on"],
+        ],
+        with: ["duration", "piece"],
+        without: ["number", "miles"],
+        light: true,
+      },
       {
         say: [
           "few hours",
@@ -157,7 +189,7 @@ export const work = defineVerb({
   decide(reading, desk) {
     const settled = settlePieces(reading, desk, { fit: ever, question: "did you work on", unknown: "add" });
     if (settled.kind !== "settled") return settled;
-    const { minutes, what } = reading;
+    const { minutes, what } = inAll(reading, settled.pieces);
     const day = reading.date ?? desk.today;
     const data = { minutes: minutes!, ...(what ? { what } : {}) };
     return { kind: "record", facts: [{ kind: "work", day, pieces: settled.pieces, data }] };

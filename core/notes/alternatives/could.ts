@@ -60,6 +60,7 @@ const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   priceOfBoth: forAllOrOne,
   eitherOf: ofPieceOrSize,
   part: itself,
+  "so far": itself,
   pending: soldOrHeld,
   "own money": itself,
   unpaid: owedOrHeld,

@@ -79,21 +79,22 @@ export function judgePrice(
     (/^(?:took|take|knocked|knock|shaved)/.test(head) &&
       clause.tokens.some((word) => word.text === "off" || word.text === "knocked off"));
   if (cut) {
-    if (token.each) return { kind: "twoNumbers" };
     if (raises) return { kind: "raiseBy" };
     fields.cut = found.cents;
     const each = clause.tokens.filter(({ text }) => /(?:^| )each$|^apiece$/.test(text));
-    return each.length > 0 ? cutOfEach(fields, clause, each) : null;
+    return token.each || each.length > 0 ? cutOfEach(fields, clause, each) : null;
   }
   const sets =
     isFromOld ||
-    /^(?:(?:price )?(?:to|down to|up to|at|now)|is now|are now|now at|=)$/.test(preposition) ||
+    /^(?:(?:price )?(?:back )?(?:to|down to|up to|at|now)|is back (?:up |down )?to|is now|are now|now at|=)$/.test(
+      preposition,
+    ) ||
     SETS_PRICE.has(head);
   if (!sets) return { kind: raises ? "raiseBy" : "cutOrPrice" };
   return setPrice(fields, clause, token, found.cents);
 }
 
-/** "knocked 10 off each": how many they are is for the books to count where nothing is named. */
+/** "knocked 10 off each", "5 off each of the chairs": how many they are is for the books to count where no count is said. */
 function cutOfEach(
   fields: ReadingFields["reprice"] & { each?: true; follows?: true },
   clause: Clause,
@@ -103,7 +104,7 @@ function cutOfEach(
   fields.each = true;
   const mentions = clause.tokens.flatMap(({ mention }) => (mention ? [mention] : []));
   if (mentions.length === 0) fields.follows = true;
-  else {
+  else if (mentions.length > 1 || !mentions[0]!.plural) {
     const count = pieceCount(mentions);
     if (count === null) return { kind: "eachOfUnknown" };
     fields.cut = (fields.cut ?? 0) * count;

@@ -1,4 +1,6 @@
 import type { Cursor, Part } from "../token.ts";
+import { WORKING } from "../words/labors.ts";
+import { PAYING } from "../words/money.ts";
 import { NUMBER_STARTERS } from "../words/starters.ts";
 import {
   BEFORE_HOUR,
@@ -49,7 +51,8 @@ export function minutesAfterHours(
   if (glued !== null && glued < 60 && /m/.test(norms[at]!)) return { minutes: glued, words: at + 1 - start };
   const number = at < norms.length ? numberAt({ norms, at }) : null;
   // "parking 2 hours 6" is six dollars.
-  const endsAlone = link > 0 || /^(?:[\d.]*hr?s?)$/.test(norms[start - 1] ?? "");
+  const endsAlone =
+    link > 0 || /^(?:[\d.]*hr?s?)$/.test(norms[start - 1] ?? "") || isOfOurWork(norms.slice(0, start));
   const bare =
     number && number.words <= 2
       ? bareMinutes(number.amount.exact, norms[at + number.words], endsAlone)
@@ -63,6 +66,10 @@ export function minutesAfterHours(
     };
   return NO_MINUTES_MORE;
 }
+
+/** "gluing chairs 1 hour 10", but not "paid bob for gluing 1 hour 10". */
+const isOfOurWork = (before: readonly string[]): boolean =>
+  before.some((norm) => WORKING.has(norm)) && !before.some((norm) => PAYING.has(norm));
 
 const NO_MINUTES_MORE = { minutes: 0, words: 0 };
 

@@ -1,5 +1,13 @@
 import type { Part } from "../token.ts";
-import { CURRENCY_WORDS, NOTE_WORDS, PART_OF_ELSE, SCALES, TENS, UNITS } from "../words/numbers.ts";
+import {
+  BEFORE_HUNDREDS,
+  CURRENCY_WORDS,
+  NOTE_WORDS,
+  PART_OF_ELSE,
+  SCALES,
+  TENS,
+  UNITS,
+} from "../words/numbers.ts";
 import type { Exact } from "./amounts.ts";
 import { smallNumberAt } from "./spelled.ts";
 
@@ -110,7 +118,9 @@ function fortyAt(norms: readonly string[], at: number): Part | null {
 
 /** "two fifty", "one twenty": dollars and cents, or hundreds; "twelve fifty" of paint is 12.50. */
 function eitherAt(norms: readonly string[], at: number): Part | null {
-  const unit = UNITS[norms[at] ?? ""];
+  // "listed the desk for 1 forty"
+  const typed = /^[1-9]$/.test(norms[at]!) && BEFORE_HUNDREDS.has(norms[at - 1] ?? "");
+  const unit = typed ? Number(norms[at]) : UNITS[norms[at] ?? ""];
   if (unit === undefined) return fortyAt(norms, at);
   if (unit < 1) return null;
   const second = norms[at + 1] ?? "";
@@ -135,7 +145,7 @@ function eitherAt(norms: readonly string[], at: number): Part | null {
   };
 }
 
-/** "150 to 160" of notes and "1 twenty" keep their own readings; null where nothing is said so. */
+/** "150 to 160" of notes and "paint 1 twenty" keep their own readings; null where nothing is said so. */
 export function spokenAt(norms: readonly string[], at: number): Part | null {
   return (
     notesAt(norms, at) ??

@@ -51,6 +51,7 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   if (effect === "miles" || effect === "miles?") return driven(tokens, fired, effect === "miles?");
   if (effect === "odometer" || effect === "both ways") return drivenFor(effect, tokens, fired);
   if (effect === "hours") return workedBetween(tokens, fired);
+  if (effect === "between us") return workedTogether(tokens, fired);
   if (effect === "minutes") return timed(tokens, fired);
   if (effect === "percent") return rated(tokens, fired);
   if (effect === "piece") return numbered(tokens, fired);
@@ -58,10 +59,13 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   if (effect === "hands") return handsPaid(tokens, fired);
   if (effect === "down") return meaning("deposit", tokens, fired);
   const token =
-    effect === "fee" ? joined(tokens, fired, FEE, effect) : joined(tokens, fired, rolesOfNumber(effect));
+    effect === "fee"
+      ? joined(tokens, fired, FEE, effect)
+      : joined(tokens, fired, rolesOfNumber(isOneOfTimes(effect, tokens) ? "vague" : effect));
   if (effect === "half owed" || effect === "half paid") token.percent = HALF;
   else if (effect !== "all owed") withAmount(token, tokens.slice(fired.from, fired.to));
-  const time = effect === "vague" ? tokens.slice(fired.from, fired.to).find(isTime) : undefined;
+  const time =
+    effect === "vague" || effect === "so far" ? tokens.slice(fired.from, fired.to).find(isTime) : undefined;
   // "30 min on the desk, so 2h total": the total is no time of its own.
   if (time && tokens.filter(isTime).length === 1) {
     token.kind = time.kind;
@@ -82,6 +86,10 @@ function meaning(word: "deposit" | "bought", tokens: readonly Tok[], fired: Fire
   const heads = language().lexer.lexicon.entry(word)?.roles?.heads;
   return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}));
 }
+
+/** "another 30 min on the desk, so 2h total": how much of it is of this note, no books tell. */
+const isOneOfTimes = (effect: NumberEffect, tokens: readonly Tok[]): boolean =>
+  effect === "so far" && tokens.filter(isTime).length > 1;
 
 const isTime = ({ kind }: Tok): boolean => kind === "duration";
 
@@ -174,8 +182,20 @@ function workedBetween(tokens: readonly Tok[], fired: Fired): Tok {
   return token;
 }
 
+/** "45 min me, 45 min mom": both together, if theirs counts as well. */
+function workedTogether(tokens: readonly Tok[], fired: Fired): Tok {
+  const token = joined(tokens, fired, rolesOf<Head>({ hedge: "vague" }));
+  token.kind = "duration";
+  token.minutes = tokens
+    .slice(fired.from, fired.to)
+    .filter(isTime)
+    .reduce((sum, { minutes = 0 }) => sum + minutes, 0);
+  return token;
+}
+
 const HOURS_MAX = 12;
 const MINUTES_MIN = 5;
+const MINUTES_MAX = 120;
 
 /** "20 min on #1, 40 on #4": in the unit of the time before it, where so many of them are likely. */
 function timed(tokens: readonly Tok[], { from }: Fired): Tok {
@@ -184,7 +204,7 @@ function timed(tokens: readonly Tok[], { from }: Fired): Tok {
   const { digits, scale } = token.amount!.exact!;
   const value = digits / 10 ** scale;
   const isHours = /h/.test(before.text) && value <= HOURS_MAX;
-  if (!isHours && (value < MINUTES_MIN || scale > 0)) return token;
+  if (!isHours && (value < MINUTES_MIN || value > MINUTES_MAX || scale > 0)) return token;
   return { ...token, kind: "duration", amount: undefined, minutes: Math.round(isHours ? value * 60 : value) };
 }
 
@@ -232,7 +252,7 @@ function ofDay(effect: DayEffect, tokens: readonly Tok[], fired: Fired): Tok {
 const LABOR = rolesOf<Head>({ labor: true });
 
 /** What each effect makes of its words; a "name" stays a word that nobody knows. */
-const OWNER_ROLES: Readonly<Record<OwnerEffect, Roles<Head>>> = {
+const OWNER_ROLES: Readonly<Record<Exclude<OwnerEffect, "listed">, Roles<Head>>> = {
   part: rolesOf<Head>({ supply: "materials" }),
   supply: rolesOf<Head>({ supply: "materials" }),
   fee: rolesOf<Head>({ supply: "fees" }),
@@ -263,7 +283,14 @@ function rolesOfGiver(said: string): Roles<Head> {
   return NOBODY.has(place) ? PASSING : rolesOf<Head>({ place });
 }
 
+/** "threw the desk on swapboard for 145": says a listing, as no other word does. */
+function listed(tokens: readonly Tok[], fired: Fired): Tok {
+  const heads = language().lexer.lexicon.entry("listed")?.roles?.heads;
+  return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}), "listed");
+}
+
 function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok {
+  if (effect === "listed") return listed(tokens, fired);
   const said = textOf(tokens.slice(fired.from, fired.to));
   // "#5 hinges" are hinges, and #5 no part of their name.
   const text = effect === "help" ? effect : effect === "part" ? said.replace(/^# \d+ /, "") : said;

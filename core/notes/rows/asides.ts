@@ -73,6 +73,16 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "sold desk 90 with the kids watching",
   ],
   [
+    "[because|bc|cuz|cause|coz|since|as|, people|folks|everyone|everybody|everyones|everybodys|so_many|too_many|so|too|lots|a_bunch|bunch|they|theyre|of|many|buyers|its|it|is|been|getting keep|kept|are|is|been|have|getting|a|lot|lots|of|so|much|many|people|folks* asking|messaging|texting|calling|asked|messaged|texted|called|interest|interested|attention|messages|offers|looks|views about|for|after|on|me? it|her|this|that|them?] ;",
+    "aside",
+    "raised the hutch to 250 cuz people keep asking",
+  ],
+  [
+    "[because|bc|cuz|cause|coz|since|as people|folks|everyone|everybody|so_many|too_many|so|too|lots|a_bunch|bunch|they|of|many|buyers|people|folks* want|wants|wanted|love|loves|like|likes it|her|this|that|them] ;",
+    "aside",
+    "raised the hutch to 240 bc so many folks want it",
+  ],
+  [
     "[because|bc|cuz|cause|coz|since|so_that|as|due_to|thanks_to|given_that|seeing_as|considering >] ;",
     "aside",
     "refunded 25 on desk bc the leg wobbles",

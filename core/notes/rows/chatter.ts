@@ -1,4 +1,4 @@
-import { CALLED, CRIES, FEELS, JUDGED, LIKED, REFRESHED } from "../words/chatter.ts";
+import { BODY, CALLED, CRIES, FEELS, JUDGED, LIKED, REFRESHED } from "../words/chatter.ts";
 import { type ChatterEffect, DOINGS } from "./doings.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
@@ -191,6 +191,16 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "it never fails, sold the crib 40",
   ],
   ["^ [knock|knocking|touch on? wood >] ;", "chat", "knock on wood the weather holds, listed the crib 40"],
+  [
+    `[omg|ugh|oof|ow|ouch|whew|phew|boy|man|god|lord|dang|and* my|our poor|aching|tired|old|sore|aging* ${BODY} now|today|tonight|tho|lol?] ;`,
+    "chat",
+    "sanded the crib 3 hours omg my arms",
+  ],
+  [
+    `[omg|ugh|oof|ow|ouch|whew|phew|boy|man|god|lord|dang|and|but* my|our|the? poor|aching|tired|old? ${BODY} are|is|really|so|just* hurt|hurts|ache|aches|aching|burn|burns|burning|sore|tired|shot|raw|numb|toast|fried|jelly|noodles|killing_me|screaming|done_for|on_fire now|today|tonight|tho|lol?] ;`,
+    "chat",
+    "3 hours on the crib and boy my feet hurt",
+  ],
   [
     "^ [my|our back|knees|hands|arms|feet|legs|shoulders|neck|fingers|eyes|head is|are|hurts|hurt|ache|aches|smell|smells|feel|feels|look|looks >] ;",
     "chat",

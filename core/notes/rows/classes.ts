@@ -7,7 +7,7 @@ import { ARTICLES_WIDE, THEY } from "../words/links.ts";
 import { BLEMISHES, HURTS, PIECE_PARTS, SERVICES, SPARES, THINGS, WORK_PARTS } from "../words/parts.ts";
 import { HOUSEHOLD, isOwner } from "../words/people.ts";
 import { ALIKE, WITH_PARTS } from "../words/pieces.ts";
-import { OWN_SPOTS } from "../words/places.ts";
+import { OWN_SPOTS, SITES } from "../words/places.ts";
 import { CONTAINERS, GRITS } from "../words/supplies.ts";
 import { addBits, BITS_MAX, type Bits, bitsOf, noBits } from "./bits.ts";
 
@@ -58,6 +58,9 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     opinion: role("opinion"),
     stream: role("stream"),
     method: role("method"),
+    site: oneOf(SITES),
+    /** What may be the name of a site. */
+    sitename: ({ unknown, text }) => unknown === true && !text.endsWith("s"),
     new: ({ unknown, text }) => unknown === true && !/^loans?$/.test(text),
     art: oneOf(ARTICLES_WIDE),
     container: oneOf(CONTAINERS),

@@ -156,6 +156,11 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
   ["<several> … [for|at? all|all_of # of? them?]", "all", "sold the stools 65 all 3"],
   ["<several> … <eachof> ,? [<ofthem>]", "all", "sold the end tables at 25 each, 3 of them"],
   ["$ [for|,? the # of_them?] ;", "passing", "sold desk + chair, 130 the two"],
+  [
+    "<piece> … $ … <piece> … $ [<ofthem>] are|is|now|just|finally|got* <list>|<~list>|<sell>",
+    "passing",
+    "desk 150 lamp 20 both listed",
+  ],
   ["<piece> … $ [for|,? <ofthem>] ;", "all", "pair of lamps sold 40 for both"],
   [
     "[as_agreed|as_we_agreed|like_we_agreed|what_we_agreed_on|for_what_we_agreed|for_what_we_agreed_on|at_the_agreed_price|for_the_agreed_price|at_the_price_we_agreed_on] !$",

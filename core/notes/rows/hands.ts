@@ -24,18 +24,26 @@ export type OwnerEffect =
   | "given"
   | "asked"
   | "labor"
+  /** Put where buyers see it. */
+  | "listed"
   | "stream"
   | "scrap"
   | "rental"
   | "word";
 
 const WHAT_FOR =
-  "help|helping|labor|<supply>|<labor>|<service>|gas|move|haul|load|carry|moving|loading|hauling";
+  "help|helping|labor|<supply>|<labor>|<service>|<grain>|gas|move|haul|load|carry|moving|loading|hauling";
 const CARRYING = "delivery|shipping|hauling|pickup|assembly|transport";
 /** Why somebody left more than the price. */
 const TIPPED_FOR =
   "for|to|cause|bc|because i? <art>|my|all? <labor>|<service>|loading|help|helped|helping|carrying|hauling|moving|delivering|delivery|bringing load|carry|move|lift|<labor>? it|them|him|her* up|down|out|over|in?] ;";
 const BOARD = "app|apps|site|sites|website|group|page|board|boards|forum|classifieds|internet|web";
+const PUT =
+  "put|threw|stuck|tossed|chucked|slapped|popped|plopped|placed|hung|stick|putting|throwing|sticking";
+const ONTO = "on|up_on|onto|up_onto|over_on";
+const OF_PLACE =
+  "<trait>|<plain>|<opinion>|<place>|town|city|local|neighborhood|community|county|yard_sale|garage_sale|buy_sell|resale|swap|bst|2|two|three|both|couple|all*";
+const TAG = "tag|tags|sign|sticker|price_tag|ticket|label";
 const BEHIND_SERVICE = "fee|charge|cost?";
 
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
@@ -44,6 +52,57 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "<supply> … [,|-|.|and* its|it_is|it_was|theyre|they_are|they_were|thats|that_is|all] for|on <art>? <piece> ;",
     "word",
     "paint 22 with tax, its for the hutch",
+  ],
+  [
+    `[${PUT}] up? <art>? <piece> up? ${ONTO} <art>? ${OF_PLACE} <site> !<piece> … $`,
+    "listed",
+    "threw the desk on the town page for 145",
+  ],
+  [
+    `!!<~buy>|got|paid|cost [put|put_a|hung|stuck|taped|slapped|pinned|tied|clipped <art>|another? for_sale|price|sale sign|tag|sticker] on <art>? <piece> … $`,
+    "listed",
+    "put a for sale sign on the dresser, 180",
+  ],
+  [
+    "!!<~buy>|got|paid|cost [put|hung|stuck|taped|slapped|pinned|tied|clipped <art>|another? price_tag|tag|tags|sticker] on <art>? <piece> … $",
+    "listed",
+    "hung a tag on the desk, 140",
+  ],
+  [
+    `[put|hung|stuck|taped|slapped <art>|another? sign] on <art>? <piece> ,|-|and|.* <art>? price? ${TAG} says|reads|is|: $`,
+    "listed",
+    "hung the sign on the hutch, price tag says 210",
+  ],
+  [
+    `<piece> !!<~buy>|paid|cost [has <art>? for_sale|sale|price|fs? ${TAG} on? it|her?] … $`,
+    "listed",
+    "the hutch has a for sale sign on it, 220",
+  ],
+  [
+    `^ !!<~buy>|got|paid|cost <art>? [price|sale|for_sale? ${TAG} on] <art>? <piece> says|reads $`,
+    "listed",
+    "the sign on the hutch says 220",
+  ],
+  [
+    `${TAG} on? <art>? <piece>? [that|which|and|,* says|reads|said|saying] $`,
+    "word",
+    "the sign on the hutch says 220",
+  ],
+  [
+    `${TAG} on <art>? <piece> ,|-|and|.* [<art>? price? ${TAG} says|reads|is|said|:] $`,
+    "word",
+    "hung the sign on the hutch, price tag says 210",
+  ],
+  // A site by a name that nobody knows has no article.
+  [
+    `[${PUT}] up? <art>? <piece> up? ${ONTO} <sitename> !<piece> … $`,
+    "listed",
+    "threw the desk on swapboard for 145",
+  ],
+  [
+    `${PUT} up? <art>? <piece> up? [${ONTO} <sitename> and|&|,? <art>? ${OF_PLACE} <site>|<sitename>?] !<piece> … $`,
+    "word",
+    "threw the desk on swapboard for 145",
   ],
   ["^ [<new>] tipped me|us", "word", "marge tipped me 5"],
   [
@@ -71,6 +130,11 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     `paid|gave|pd|slipped|handed|tipped|tossed [<art>? <new>|<person>|<kin> <new>|<person>? next_door|down_the_street|across_the_street|down_the_road?] $ for|to|on|in ${WHAT_FOR}`,
     "word",
     "gave bob 15 for gas",
+  ],
+  [
+    "paid|gave|pd|slipped|handed|tossed|tipped|sent … $ for <art>? [<grain> of|worth|at? his|her|their? work|help|labor|time|<labor>|<service>* on|with|at?]",
+    "help",
+    "paid bob 40 for 2 hrs of sanding",
   ],
   [
     "paid|gave|pd|slipped|handed|tipped <art>? <new>|<person>|<kin>? $ to [haul|move|carry|load|lift|deliver|transport] it|them|that",

@@ -2,6 +2,7 @@ import type { NumberEffect } from "./owed.ts";
 import type { Row } from "./table.ts";
 
 const ODOMETER = "odometer|odo|speedo|speedometer|mileage";
+const OCLOCK = "<bare>|<clock>|<time>";
 const LINK = "to|thru|until|till|-|→";
 const RATE = "rate|apr|interest_rate|loan_rate|new_rate";
 const MOVES = "is|now|is_now|went|went_to|dropped|dropped_to|fell|rose|changed|changed_to";
@@ -15,6 +16,53 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
     "<time> <labor>? on <art>? <piece> ,|and|&|then|plus|+? [<bare>] <labor>? on <art>? <piece>",
     "minutes",
     "20 min on the bench, 40 on the stool",
+  ],
+  [
+    "<time> <labor>? on <art>? <piece> ,|and|&|then|plus|+* <bare> <labor>? on <art>? <piece> ,|and|&|then|plus|+* [<bare>] <labor>? on <art>? <piece>",
+    "minutes",
+    "20 min on the desk, 40 on the stool, 15 on the bench",
+  ],
+  [
+    "<labor>|worked|worked_on|spent|put … <piece> <time> ,|and|&|then* <labor>? on? <art>? <piece> [<bare>] ;",
+    "minutes",
+    "sanded the desk 40 min, stool 20",
+  ],
+  [
+    "<piece> <time> ,|and|&* <art>? <piece> <time> ,|and|&* <art>? <piece> [<bare>] ;",
+    "minutes",
+    "desk 1 hr, bench 30 min, stool 15",
+  ],
+  [
+    "<piece> <time> ,|and|&* <art>? <piece> [<bare>] ,|and|&* <art>? <piece> <bare> ;",
+    "minutes",
+    "desk 20 min, bench 30, stool 15",
+  ],
+  [
+    "<piece> <time> ,|and|&* <art>? <piece> <bare> ,|and|&* <art>? <piece> [<bare>] ;",
+    "minutes",
+    "desk 20 min, bench 30, stool 15",
+  ],
+  // Two who worked at it.
+  [
+    "[<time> for|by|from? me|i|mine|myself ,|and|&|plus|+* <time> for|by|from? my|our? <kin>|him|her|them|<person>|<new>]",
+    "between us",
+    "table: 45 min me, 45 min mom",
+  ],
+  [
+    "[<time> for|by|from? my|our? <kin>|him|her|them|<person>|<new> ,|and|&|plus|+* <time> for|by|from? me|mine|myself]",
+    "between us",
+    "2 hours dad and 1 hour me on the table",
+  ],
+  [
+    "^ <art>? <kin>|<person>|<new> and|& i|me … <time> … [,|-|and|so* thats|makes|for? <time> total|altogether|in_all|in_total|all_told|all_together]",
+    "vague",
+    "dad and i spent an hour on the table, so 2 hrs total",
+  ],
+  // What somebody was paid for: the time is theirs.
+  [
+    "paid|pd|gave|slipped|handed|tossed|owed|tipped|sent … $ for <art>? [<time>]",
+    "passing",
+    "paid bob 40 for 2 hrs of sanding",
   ],
   [
     "<time> … ,|and|then <day> another|only? [<bare>] ;",
@@ -99,6 +147,21 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
     "[started|start|began|from|in at? <bare>|<clock>|<time> ,|-|and? finished|ended|done|quit|stopped|knocked_off|finish|end|out at|by? <bare>|<clock>|<time>]",
     "hours",
     "started at 9 finished at 11:30 on the buffet",
+  ],
+  [
+    `<piece> ,? [since ${OCLOCK} ,|-|and|.|til|till|until|to|just|i|we|finally|its|it_is|now|quit|stopped|finished|done|knocked_off|called_it|gave_up|wrapped_up* at|by|around? ${OCLOCK} now?]`,
+    "hours",
+    "been on the trunk since 9, just quit at 11",
+  ],
+  [
+    `started|began|started_on <art>? <piece> [at|around ${OCLOCK} ,|-|and|then|i? finished|ended|done|quit|stopped|knocked_off|called_it at|by|around? ${OCLOCK}]`,
+    "hours",
+    "started the armoire at 10 quit at noon",
+  ],
+  [
+    `^ was|been|worked on|at <art>? <piece> [from? ${OCLOCK} to|till|til|until|- ${OCLOCK}]`,
+    "hours",
+    "been on the bookcase 2 to 4",
   ],
   // There and back, each said.
   [

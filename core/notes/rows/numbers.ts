@@ -141,6 +141,12 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "sold it full price",
   ],
   ["^ <sell> it|them? [at|for that|that_price] ;", "asking", "sold at that"],
+  // What came off a sale, before what it came to.
+  [
+    "<sell> <art>? <piece>? ,|-|and|.* [i|we|just|but|had_to* knocked|took|shaved|dropped|cut|came|gave|went|came_down|lopped|knocked_off|took_off him|her|them|it|buyer|the_price? off|down|by|to? $ off|down|less? ,|so|and|for|at|got|sold_for|it|its|that|thats|was|ended_up_at*] $ !off|less",
+    "passing",
+    "sold the dresser, knocked 20 off so 165",
+  ],
   // How far off somebody lives.
   [
     "[#|a streets|blocks|doors|houses|towns|farms|street|block|door over|down|away|up]",
@@ -253,9 +259,14 @@ const ROWS: readonly Row<NumberEffect>[] = [
   // What has only been started has no time from before.
   ["<~start> … ,|-? <time> [so_far|already|now|in_all]", "passing", "started the chest, 40 min so far"],
   [
-    "[is|are|at|took|taken|taking|needed|up? at|to|about? <time> so_far|already|now|total|altogether|in_all|in_total]",
-    "vague",
+    "[is|are|at|took|taken|taking|needed|up? at|to|about? <time> so_far|already|now|total|altogether|in_all|in_total|all_told|all_together|all_in|combined]",
+    "so far",
     "dresser took 5h so far",
+  ],
+  [
+    "<time> on|for|with|doing|<labor>* <art>? <piece> [so_far|already|now|total|altogether|in_all|in_total|all_told|all_together|all_in|combined] ;",
+    "so far",
+    "an hour on both nightstands combined",
   ],
   ["<piece> [is|are|is_at at? <time>]", "vague", "dresser is at 5 hours"],
   ["<coats> [<time> each|apiece|ea]", "vague", "painted desk 2 coats 1h each"],

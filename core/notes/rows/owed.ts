@@ -19,6 +19,8 @@ export type NumberEffect =
   | "asking"
   | "amount"
   | "vague"
+  /** A time that may hold what was noted before. */
+  | "so far"
   | "net"
   | "deposit"
   | "owed"
@@ -39,6 +41,8 @@ export type NumberEffect =
   | "miles?"
   | "minutes"
   | "hours"
+  /** What two worked, taken together. */
+  | "between us"
   | "odometer"
   | "both ways"
   | "percent";

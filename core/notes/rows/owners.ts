@@ -45,6 +45,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "my nephew helped 2 hrs, gave him 20",
   ],
   [
+    "^ [<art>? <kin>|<person>|<new> <labor>|worked|worked_on|did … i|we|so|and|,* paid|gave|slid|slipped|handed|tossed|owed him|her|them] $ !back",
+    "help",
+    "bob sanded the desk for 2 hrs, gave him 40",
+  ],
+  [
     `^ oh|and|so|plus|also|,* [he|she|they|buyer|<art>? <kin>|<person>|<new> gave|slipped|handed|paid|threw|tossed|sent|chipped_in me|us] $ extra|more? ${FOR_WORK}`,
     "given",
     "she gave me 10 for gas",
@@ -269,6 +274,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "sold dining set minus 1 chair 180",
   ],
   [
+    "!!<time> [is|are|all* <labor> <labor>|<done>|,|up|over* and|&|,] <~finish> ,|-|;",
+    "word",
+    "the buffet is stained sealed and ready, calling it done",
+  ],
+  [
     "!!<time> [is|are|all* <labor>|<done> up|over? and|&] <~finish> ;",
     "word",
     "the hutch is painted up and done",
@@ -282,6 +292,21 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "^ [<art>? <kin> says|said|texted|told_me|tells_me|called that?] it|the|<piece>",
     "word",
     "mom says it sold, 75",
+  ],
+  [
+    "^ [no|zero|not_many|still_no|few|hardly_any|barely_any|crickets|silence|nothing bites|takers|interest|nibbles|calls|messages|offers|looks|luck|action|movement|views|hits|love|inquiries|buyers|bidders? yet|at_all? on|for|about|with <art>?] <piece> ,|so|and|-|.|;* … $",
+    "word",
+    "no bites on the hutch so i cut it to 190",
+  ],
+  [
+    "^ <art>? <piece> [is|was|just|still|has|been* isnt|aint|not|wasnt|hasnt|wont|never|doesnt moving|moved|selling|sell|budging|budge|sold|gone|move|going_anywhere|getting|gotten|had|seem_to_sell any|much|many|a|no? looks|bites|interest|messages|attention|offers|action|calls|views|traction|love|luck? yet|at_all|fast? so|,|and|-] … $",
+    "word",
+    "hutch isnt moving so down to 190",
+  ],
+  [
+    "<sell> <art>? <piece> [,|-|and i|we? let|letting it|her|him|them|that go for|at] $",
+    "word",
+    "sold the desk, let it go for 140",
   ],
   [
     "^ [nobody|no_one wants|wanted|is_asking_about|asked_about|messaged_about|is_interested_in|was_interested_in] <art>? <piece>|it|them … knocked|dropped|lowered|marked|cut|took|reduced",
@@ -396,6 +421,11 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "[got|have|had] <art>? <piece> totally|completely|fully|finally* <~finish>|ready !$|for|at",
     "word",
     "got the desk all done",
+  ],
+  [
+    "[got|have|had] <art>? <piece> totally|completely|fully|finally* <~finish>|ready at_last|at_long_last",
+    "word",
+    "got the desk done at last",
   ],
   [
     "[got|have|had] the|my|our|both? <piece> ,|and|&|plus the|my|our|a? <piece> totally|completely|fully|finally* <~finish>|ready !$|for|at",

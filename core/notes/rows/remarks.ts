@@ -34,6 +34,21 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "took 10 off the desk so its 140 now",
   ],
   [
+    `<piece> <~finish> [finally|now|,|but|and|;|-|.* i|we|just? still|only|just* need|needs|have|has|gotta|got|left|remains? to? do|finish|start|get_to|work_on|wax|paint|sand* <art>? <piece> left|to_go|to_do|now|next|still|tomorrow|though|tho*] ;`,
+    "word",
+    "bench done, still need to do the desk",
+  ],
+  [
+    "<piece> <~finish> [finally|now|,|but|and|;|-|.* <art>? <piece> is|are|was|still|just|only|its* not_yet|not|isnt|isnt_yet|arent|aint|almost|nearly|next|needs|need|waiting|left|to_go|has_to|wants|maybe|soon|later|halfway|not_quite|half_done|getting_there|tomorrow|still_to_go|in_progress <word>*] ;",
+    "word",
+    "bench done, desk not quite",
+  ],
+  [
+    "<~finish> [,|-|and|so* im? calling|declaring it|them|this|that|that_one done|finished|good|complete] ;",
+    "word",
+    "the crib is ready, calling it done",
+  ],
+  [
     "<~finish> … <piece> [,|but|and|;|-* <art>? <piece> still|yet|is|isnt* needs|need|next|not|waiting|left|to_go|has_to|wants <word>*] ;",
     "word",
     "done w the stool, mirror still needs wax",
@@ -53,6 +68,16 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "<time> … [and|but|it|they|still|just* needs|need|could_use|wants|has_to|have_to|needs_to|need_to <word>* <word>|<coats>] ;",
     "word",
     "stripped the end table 1.5 hr and it still needs stain",
+  ],
+  [
+    "^ [put|got|just|finally* <art>? last|final|finish|finishing|top coat|coats|touch|touches|topcoat|wax of? <supply>? on|is_on|done_on|went_on] <art>? <piece> ,|so|and|-|.|!* its|it_is|thats|thats_it|finally|now|all|that_one|this_one|is* <~finish>",
+    "word",
+    "last coat on the desk so its done",
+  ],
+  [
+    "<piece> ,|so|and|-|.* [thats|that_is|that_makes it|that_one|this_one|that?] <~finish> ;",
+    "word",
+    "last coat on the desk so thats that one done",
   ],
   [
     "^ [<art>? first|second|third|1st|2nd|3rd|last|final|base|top? coat|coats] on <art>? <piece>",

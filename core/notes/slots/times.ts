@@ -65,10 +65,15 @@ export const minutes: Fill = (clause) => {
   const next = clause.tokens[clause.tokens.indexOf(token) + 1];
   // "1h on each": how many they are, the talk knows.
   if (clause.tokens.some(({ mention }) => mention?.each)) return { value: token.minutes, each: true };
-  if (!next || !EACH_WORDS.has(next.text)) return { value: token.minutes };
-  claim(next);
+  const isBehind = next !== undefined && EACH_WORDS.has(next.text);
+  if (!isBehind && !token.each) return { value: token.minutes };
+  if (isBehind) claim(next);
+  const mentions = clause.tokens.flatMap(({ mention }) => (mention ? [mention] : []));
+  // "30 min each on the nightstands": how many they are, the books know.
+  if (mentions.length === 1 && mentions[0]!.plural && !mentions[0]!.it)
+    return { value: token.minutes, each: true };
   // "30 min each on both nightstands" is an hour.
-  const count = pieceCount(clause.tokens.flatMap(({ mention }) => (mention ? [mention] : [])));
+  const count = pieceCount(mentions);
   // "3 times 20 min each", "we both sanded it, 1h each": each of something that is no piece.
   return count === null || count === 1 ? trouble("eachOfUnknown") : { value: token.minutes * count };
 };

@@ -298,6 +298,9 @@ export const REFRESHED =
 export const PLACES_OF_LIFE =
   "work|church|school|mass|bed|the_gym|gym|practice|the_beach|the_lake|the_park|the_movies|the_doctor|the_dentist|the_vet|the_bank|the_library|the_airport|the_office|the_in_laws|grandmas|moms|moms_house|my_moms|my_sisters|daycare|class|lunch|dinner|breakfast|brunch|town|downtown|the_grocery_store|the_post_office|soccer|soccer_practice|baseball|choir|choir_practice|rehearsal|yoga|vacation|a_wedding|a_party|a_funeral|a_game|the_game|the_wedding|the_party|bible_study";
 
+export const BODY =
+  "back|knee|knees|hand|hands|arm|arms|leg|legs|foot|feet|shoulder|shoulders|neck|finger|fingers|thumb|thumbs|wrist|wrists|elbow|elbows|hip|hips|head|eyes|lungs|muscles|bones|body|toe|toes";
+
 export const FEASTS_COMING =
   "christmas|xmas|thanksgiving|easter|halloween|new_years|new_year|winter|summer|spring|autumn|holidays|holiday|fair|market_season|season|wedding_season|storm|rain|snow|cold_front|hurricane|weekend|birthday|anniversary|school|graduation|reunion|party|game|parade";
 

@@ -11,6 +11,8 @@ export type Hedge =
   | "money in"
   | "less"
   | "after fee"
+  /** All the time that a piece took by now. */
+  | "so far"
   | "part"
   | "other"
   | "intention"

@@ -106,6 +106,9 @@ const JOBS = ["touch ups", "touchups", "touch up work", "prep work", "assembly",
 
 export const LABORS: readonly string[] = [...STEMS.flat(), ...JOBS];
 
+/** A word by which what stands behind it is time at work. */
+export const WORKING: ReadonlySet<string> = new Set([...LABORS, "worked", "working", "work"]);
+
 /** What is done to a piece, as one says it of work to do, as alternatives of a row. */
 export const TO_WORK =
   "sand|strip|paint|prime|stain|refinish|clean|fix|repair|glue|wax|buff|scrape|patch|polish|assemble|reupholster|seal";

@@ -76,3 +76,8 @@ export const PAID_NOW = wordSet("now down up_front upfront first");
 
 /** Before what somebody wants for a piece. */
 export const ASKS_FOR = wordSet("asking wanting");
+
+/** What stands beside these was paid for, or earned. */
+export const PAYING = wordSet(
+  "paid pd pay paying gave give charged charge cost costs got made earned slipped handed parking rent rented rental price priced sold bought",
+);

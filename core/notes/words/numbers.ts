@@ -97,6 +97,9 @@ export const CENT_WORDS: ReadonlySet<string> = new Set(["cents", "cent"]);
 /** After an amount: it is the price of one. */
 export const EACH_WORDS: ReadonlySet<string> = new Set(["each", "ea", "apiece", "eah", "eech"]);
 
+/** Behind these a digit and a word are one price: "for 1 forty". */
+export const BEFORE_HUNDREDS = wordSet("for at to @ asking");
+
 /** Every word that an amount may be spelled with. */
 export const NUMBER_WORDS: readonly string[] = [
   ...[UNITS, TENS, SCALES].flatMap((words) => Object.keys(words)),

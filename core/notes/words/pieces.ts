@@ -132,6 +132,9 @@ export const PLACES: Readonly<Record<string, number>> = {
 };
 
 /** Every one of those spoken of. */
+/** Before one thing that stands for all of its name: "each chair". */
+export const EACH_OF = wordSet("each every per");
+
 export const EACH_ONE = wordSet("each each_one each_piece");
 
 /** What a time was spent on stands behind it. */

@@ -148,3 +148,9 @@ export const PLACES_IN_SHORT: Readonly<Record<string, string>> = {
 
 /** Before the place where something was done. */
 export const BEFORE_PLACE = wordSet("at in");
+
+/** Boards on which things are offered for sale. */
+export const SITES = wordSet(
+  "app apps site sites website websites page pages group groups board boards marketplace marketplaces market " +
+    "forum forums classified classifieds online internet web feed story stories socials listings town_page town_group",
+);
