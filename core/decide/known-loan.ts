@@ -10,8 +10,10 @@ import { besideName } from "../notes/settling.ts";
 import { centsIn } from "../notes/slots/money.ts";
 import { SAME } from "../notes/words/again.ts";
 import {
+  ALL_LOANS,
   BESIDE_BALANCE,
   BESIDE_LOAN,
+  EACH_OF_LOANS,
   LOAN_MEANT,
   LOAN_STANDS,
   LOANWARD,
@@ -30,11 +32,53 @@ interface Said {
   newest?: Fact | undefined;
 }
 
+/** Between payments that share a line. */
+const BETWEEN = /\s*(?:[,;&+]|\band\b|\bthen\b|\balso\b)[\s,]*(?:(?:and|then|also) )*/;
+
+/** "paid 100 on grad and 60 on undergrad": a payment to each of those named; null where any part says anything else. */
+function toSeveralLoans(text: string, said: Said): Reading[] | null {
+  const [first, ...others] = text.toLowerCase().split(BETWEEN);
+  if (!first || others.length === 0 || others.length >= said.books.loans.size) return null;
+  const rest = { books: said.books, today: said.today };
+  const pays = [first, ...others.map((part) => (isPaidTo(part) ? part : `to ${part}`))].map((part) =>
+    toKnownLoan(isPaidTo(part) ? part : `to ${part}`, rest),
+  );
+  const all = pays.flatMap((each) => (each?.length === 1 && each[0]!.kind === "pay" ? each : []));
+  const named = new Set(all.map((pay) => (pay as ReadingOf<"pay">).loan));
+  return all.length === pays.length && named.size === all.length
+    ? all.map((pay) => ({ ...pay, text }))
+    : null;
+}
+
+const isPaidTo = (part: string): boolean => part.split(" ").some((word) => LOANWARD.has(word));
+
+/** "80 each to both loans": as much to all of them. */
+function toEachLoan(text: string, { books }: Said): Reading[] | null {
+  const tokens = lexed(text);
+  if (tokens.length > TOKENS_MAX || books.loans.size < 2) return null;
+  const words = tokens.filter(({ kind }) => kind === "word").flatMap(({ text: word }) => word.split(" "));
+  const [amount, ...more] = tokens.filter(({ kind }) => kind === "amount");
+  const isEach = amount?.each === true || words.some((word) => EACH_OF_LOANS.has(word));
+  const isAll = words.every(
+    (word) => BESIDE_LOAN.has(word) || EACH_OF_LOANS.has(word) || ALL_LOANS.has(word),
+  );
+  const cents = amount && more.length === 0 ? centsIn(amount) : null;
+  const isOfLoans = words.some((word) => word === "loan" || word === "loans");
+  if (cents === null || !isEach || !isAll || !isOfLoans) return null;
+  const isOfAll = words.some((word) => ALL_LOANS.has(word) || EACH_OF_LOANS.has(word));
+  return isOfAll
+    ? [...books.loans.keys()].map((loan) => ({ kind: "pay", amount: cents, loan, text, line: 0 }))
+    : null;
+}
+
 /**
  * "150 to van", "50 more to the class loan": a payment to a loan that is on the books under that name, or to "the other
  * one" of two; "van one is at 2300": what its statement says; null else.
  */
-export function toKnownLoan(text: string, { books, today, newest }: Said): Reading[] | null {
+export function toKnownLoan(text: string, told: Said): Reading[] | null {
+  const { books, today, newest } = told;
+  const several = books.loans.size > 1 ? (toSeveralLoans(text, told) ?? toEachLoan(text, told)) : null;
+  if (several) return several;
   const names = [...books.loans.keys()].filter((name) => name !== UNNAMED_LOAN);
   const said = names.length > 0 ? besideName(text, names) : null;
   const other = said?.who === undefined ? otherLoan(names, newest) : undefined;
@@ -44,8 +88,8 @@ export function toKnownLoan(text: string, { books, today, newest }: Said): Readi
   const words = said.rest.trim().split(" ");
   const sum = newest?.kind === "pay" && newest.amount !== undefined ? amountText(newest.amount) : "";
   const isPast = words.some((word) => MEANT_BEFORE.has(word));
-  const told = isPast ? words.filter((word) => word.replace("$", "") !== sum.replace(/\.00$/, "")) : words;
-  if (said.who && told.every((word) => LOAN_MEANT.has(word)))
+  const others = isPast ? words.filter((word) => word.replace("$", "") !== sum.replace(/\.00$/, "")) : words;
+  if (said.who && others.every((word) => LOAN_MEANT.has(word)))
     return [{ kind: "mend", of: { kind: "pay", back: 1 }, to: { loan }, text, line: 0 }];
   const tokens = lexed(said.rest);
   const isOther = tokens.some(({ text: words }) => words.split(" ").some((word) => OTHER_LOAN.has(word)));

@@ -1,4 +1,5 @@
 import { isNearSpelling } from "../notes/spelling.ts";
+import { PLAIN_LOANS } from "../notes/words/links.ts";
 import { type Choice, type Decision, type Desk, NEVER_MIND } from "./decision.ts";
 
 /** The name that an unnamed first loan goes by. */
@@ -15,6 +16,10 @@ export function settleLoan(
   if (said !== undefined) {
     const exact = names.find((name) => name === said) ?? names.find((name) => isNearSpelling(name, said));
     if (exact) return { kind: "settled", loan: exact };
+    // "the student loan" where there is but one, of no name.
+    const isPlain = said.split(" ").every((word) => PLAIN_LOANS.has(word));
+    if (isPlain && names.length === 1 && names[0] === UNNAMED_LOAN)
+      return { kind: "settled", loan: UNNAMED_LOAN };
   } else if (names.length === 1) return { kind: "settled", loan: names[0]! };
   const prompt = said === undefined ? "Which loan?" : `No "${said}" loan on the books. Which loan?`;
   const choices: Choice[] = names.map((loan) => ({

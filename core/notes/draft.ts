@@ -98,7 +98,14 @@ const isOfDeposit = (could: readonly Reading[]): boolean =>
   could[1]!.kind === "sell" &&
   could[1]!.price === could[0]!.deposit;
 
-const CERTAIN: ReadonlySet<string> = new Set(["buyer", "eitherOf", "asking", "backAndKept", "so far", "cutOrPrice"]);
+const CERTAIN: Readonly<Partial<Record<Trouble["kind"], true>>> = {
+  buyer: true,
+  eitherOf: true,
+  asking: true,
+  backAndKept: true,
+  "so far": true,
+  cutOrPrice: true,
+};
 
 /** The reading of a draft; of an unclear one, with the readings that it may mean. */
 export function readingOf(made: Draft, line: number): Reading {
@@ -114,7 +121,7 @@ export function readingOf(made: Draft, line: number): Reading {
   if (could.length > 0) reading.could = could;
   if (made.left.length > 0) reading.left = [...made.left];
   // Nothing is left over: where the books leave one of them, it is that.
-  if (could.length > 0 && (CERTAIN.has(made.trouble.kind) || isOfPrice(could) || isOfDeposit(could)))
+  if (could.length > 0 && (CERTAIN[made.trouble.kind] || isOfPrice(could) || isOfDeposit(could)))
     reading.byBooks = true;
   return reading as Reading;
 }

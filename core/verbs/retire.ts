@@ -46,6 +46,16 @@ const LOST = [
   "was ruined",
   "broke in half",
   "fell apart",
+  "smashed",
+  "shattered",
+  ...[
+    "fell and broke",
+    "fell and smashed",
+    "is in pieces",
+    "broke into pieces",
+    "is at the dump",
+    "is toast",
+  ],
 ];
 
 /** "gave my friend the desk to sell", "lamp given to me", "the desk stays in the garage": it has gone to nobody. */
@@ -111,6 +121,16 @@ export const retire = defineVerb({
         light: true,
       },
       {
+        say: [
+          ...["is ours", "is ours now", "its ours", "its ours now", "is ours for good", "ours now"],
+          ...["is ours to keep", "lives with us now", "is staying put", "its staying", "is here to stay"],
+        ],
+        with: ["piece"],
+        without: ["number", "duration", "supply"],
+        means: { how: "kept" },
+        light: true,
+      },
+      {
         say: ["staying", "is staying", "are staying", "stays", "stays with us", "staying with us"],
         with: ["piece"],
         without: ["number", "duration", "supply"],
@@ -143,6 +163,20 @@ export const retire = defineVerb({
             "put … out free",
             "put … out on the curb with a free sign",
             "put … on the curb with a free sign",
+            ...["put", "set", "left", "stuck", "rolled", "dragged"].flatMap((verb) =>
+              [
+                "on the curb",
+                "out on the curb",
+                "out by the curb",
+                "out front",
+                "by the road",
+                "out by the road",
+              ].flatMap((where) =>
+                ["with a free sign", "with free sign", "for free", "free", "marked free"].map(
+                  (free) => `${verb} … ${where} ${free}`,
+                ),
+              ),
+            ),
             "put … on the curb for free",
             "set … on the curb free",
           ],
@@ -207,6 +241,8 @@ export const retire = defineVerb({
             "broke down … for firewood",
             "cut up … for firewood",
             "chopped up … for firewood",
+            "chopped … up for firewood",
+            "cut … up for firewood",
           ],
           ...LOST,
         ],

@@ -98,7 +98,7 @@ export const inOrOut: Offer = (held) => {
   const { clause, amounts, made } = held;
   const [amount] = amounts;
   const what = clause.tokens.findLast(({ kind, roles }) => kind === "word" && (roles.supply || roles.labor));
-  if (amount === undefined) return itself(held);
+  if (amount === undefined || made?.kind === "income") return itself(held);
   const income = as("income", { amount, stream: what?.text ?? "help" }, { ...held, pieces: undefined });
   return made?.kind === "spend" ? [income, made] : [income];
 };

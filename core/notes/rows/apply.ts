@@ -50,7 +50,10 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   if (effect === "whole") return joined(tokens, fired, WHOLE);
   if (effect === "miles" || effect === "miles?") return driven(tokens, fired, effect === "miles?");
   if (effect === "odometer" || effect === "both ways") return drivenFor(effect, tokens, fired);
+  if (effect === "legs" || effect === "trips") return drivenInAll(effect, tokens, fired);
   if (effect === "hours") return workedBetween(tokens, fired);
+  if (effect === "sum") return summed(tokens, fired);
+  if (effect === "heads") return paidByHead(tokens, fired);
   if (effect === "between us") return workedTogether(tokens, fired);
   if (effect === "minutes") return timed(tokens, fired);
   if (effect === "percent") return rated(tokens, fired);
@@ -66,6 +69,12 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   else if (effect !== "all owed") withAmount(token, tokens.slice(fired.from, fired.to));
   const time =
     effect === "vague" || effect === "so far" ? tokens.slice(fired.from, fired.to).find(isTime) : undefined;
+  const drive =
+    effect === "vague" ? tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "miles") : undefined;
+  if (drive) {
+    token.kind = drive.kind;
+    token.miles = drive.miles;
+  }
   // "30 min on the desk, so 2h total": the total is no time of its own.
   if (time && tokens.filter(isTime).length === 1) {
     token.kind = time.kind;
@@ -166,6 +175,20 @@ function drivenFor(effect: "odometer" | "both ways", tokens: readonly Tok[], fir
   return token;
 }
 
+/** "8 mi to the store then 11 more then 6 home", "2 trips, 5 miles each". */
+function drivenInAll(effect: "legs" | "trips", tokens: readonly Tok[], fired: Fired): Tok {
+  const token = joined(tokens, fired);
+  token.kind = "miles";
+  const [first, ...others] = tokens.slice(fired.from, fired.to).flatMap(distances);
+  const all = others.reduce(
+    (sum, one) =>
+      effect === "legs" ? plus(sum, one) : { digits: sum.digits * one.digits, scale: sum.scale + one.scale },
+    first!,
+  );
+  if (all.digits <= TRIP_MILES_MAX * 10 ** all.scale) token.miles = decimalText(all);
+  return token;
+}
+
 /** The numbers of a token: one, or both of "40210-40252". */
 function distances({ kind, miles, amount, text }: Tok): Exact[] {
   if (kind !== "amount" && kind !== "miles") return [];
@@ -179,6 +202,28 @@ function workedBetween(tokens: readonly Tok[], fired: Fired): Tok {
   const hours = tokens.slice(fired.from, fired.to).filter(({ kind }) => kind !== "word" && kind !== "mark");
   token.kind = "duration";
   token.minutes = minutesBetween(hours[0]!.text, hours[1]!.text) ?? undefined;
+  return token;
+}
+
+/** "200 plus 50 extra": what was paid in all. */
+function summed(tokens: readonly Tok[], fired: Fired): Tok {
+  const [one, other] = tokens.slice(fired.from, fired.to).flatMap(({ amount }) => amount?.exact ?? []);
+  return amountOf(tokens, fired, plus(one!, other!));
+}
+
+/** "3 people 40 each": what came in of all of them. */
+function paidByHead(tokens: readonly Tok[], fired: Fired): Tok {
+  const [count, price] = tokens.slice(fired.from, fired.to).flatMap(({ amount }) => amount?.exact ?? []);
+  return amountOf(tokens, fired, {
+    digits: count!.digits * price!.digits,
+    scale: count!.scale + price!.scale,
+  });
+}
+
+function amountOf(tokens: readonly Tok[], fired: Fired, exact: Exact): Tok {
+  const token = joined(tokens, fired);
+  token.kind = "amount";
+  token.amount = { exact, money: true };
   return token;
 }
 
@@ -252,7 +297,7 @@ function ofDay(effect: DayEffect, tokens: readonly Tok[], fired: Fired): Tok {
 const LABOR = rolesOf<Head>({ labor: true });
 
 /** What each effect makes of its words; a "name" stays a word that nobody knows. */
-const OWNER_ROLES: Readonly<Record<Exclude<OwnerEffect, "listed">, Roles<Head>>> = {
+const OWNER_ROLES: Readonly<Record<Exclude<OwnerEffect, "listed" | "gifted">, Roles<Head>>> = {
   part: rolesOf<Head>({ supply: "materials" }),
   supply: rolesOf<Head>({ supply: "materials" }),
   fee: rolesOf<Head>({ supply: "fees" }),
@@ -271,6 +316,9 @@ const OWNER_ROLES: Readonly<Record<Exclude<OwnerEffect, "listed">, Roles<Head>>>
   stream: NO_ROLES,
   scrap: rolesOf<Head>({ stream: "scrap" }),
   rental: rolesOf<Head>({ stream: "rental" }),
+  job: rolesOf<Head>({ stream: "odd job" }),
+  "job?": turnedRoles<Head>({ stream: "odd job", hedge: "money in" }),
+  delivery: rolesOf<Head>({ stream: "delivery" }),
   labor: LABOR,
   word: PASSING,
 };
@@ -283,14 +331,15 @@ function rolesOfGiver(said: string): Roles<Head> {
   return NOBODY.has(place) ? PASSING : rolesOf<Head>({ place });
 }
 
-/** "threw the desk on swapboard for 145": says a listing, as no other word does. */
-function listed(tokens: readonly Tok[], fired: Fired): Tok {
-  const heads = language().lexer.lexicon.entry("listed")?.roles?.heads;
-  return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}), "listed");
+/** "threw the desk on swapboard for 145" says a listing, "lamp went to the church, no charge" a gift, as no other word does. */
+function saidBy(verb: string, tokens: readonly Tok[], fired: Fired): Tok {
+  const heads = language().lexer.lexicon.entry(verb)?.roles?.heads;
+  return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}), verb);
 }
 
 function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok {
-  if (effect === "listed") return listed(tokens, fired);
+  if (effect === "listed") return saidBy("listed", tokens, fired);
+  if (effect === "gifted") return saidBy("donated", tokens, fired);
   const said = textOf(tokens.slice(fired.from, fired.to));
   // "#5 hinges" are hinges, and #5 no part of their name.
   const text = effect === "help" ? effect : effect === "part" ? said.replace(/^# \d+ /, "") : said;

@@ -21,7 +21,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
   ],
   ["[lump sum|sums|payment?]", "aside", "paid 1000 lump sum to the loan"],
   [
-    "loan [company|people|folks|servicer|office|lender|place|guy|guys]",
+    "loan [company|people|folks|servicer|office|lender|place|guy|guys|site|website|app|portal|account|page|login]",
     "aside",
     "mailed 150 to the loan company",
   ],
@@ -51,6 +51,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "^ !!$ <miles> … [to|over_to|back_to|out_to|over|out|back* <art>? <opinion>|<trait>* <person>] ;",
     "aside",
     "17 miles to deliver the desk to the buyer",
+  ],
+  [
+    "<miles> today|yesterday|total|driven|<day>* ,|-? [all|just|strictly|only|purely? for? business|work|biz|furniture|flipping|the_shop|the_business|shop_stuff] ;",
+    "aside",
+    "46 miles today all business",
   ],
   [
     "<miles> … [hitting|driving_around|cruising|checking_out|visiting <art>? <place>]",

@@ -7,6 +7,10 @@ const MAKES = "makes|making|thats|that_makes|that_is|for|its|now";
 /** Several pieces, before each is named with a price of its own. */
 const ALL_TOLD = "<ofthem>|all|all_of_them|they|they_all|everything|these|those both|just|all*";
 
+/** Those who pay for a class. */
+const HEADS =
+  "people|students|kids|ladies|women|guys|folks|attendees|participants|clients|customers|girls|adults|seats|spots|tickets";
+
 /** Numbers that count or measure something and are no money by themselves: what it comes to by now, supplies, addresses, sizes. */
 export const COUNTS: readonly Row<NumberEffect>[] = [
   [
@@ -39,6 +43,18 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
     "passing",
     "12 on paint, thats 40 in the desk now",
   ],
+  ...["<stream> had|with|for|,|-|:* ", ""].flatMap((of): Row<NumberEffect>[] => [
+    [
+      `${of}[# ${HEADS} ,|-|at|@|x|for|and|paid|paying|who_paid* <eachof>]`,
+      "heads",
+      of ? "workshop 3 people 40 each" : "taught 5 people at 25 each",
+    ],
+    [
+      `${of}[# ${HEADS} ,|-|at|@|x|for|and|paid|paying|who_paid* $ a_head|per_head|per_person|a_person|a_pop|a_piece|a_seat|a_spot]`,
+      "heads",
+      of ? "class had 6 people, 20 a head" : "taught 6 people, 20 a head",
+    ],
+  ]),
   [
     "to|by [# girls|guys|kids|ladies|women|men|students|sisters|brothers|people|friends]",
     "passing",

@@ -6,6 +6,9 @@ import { tableOf } from "./table.ts";
 export type DayEffect = "word" | "wide" | "place";
 
 const ROWS: readonly Row<DayEffect>[] = [
+  // What came in over the month is of it, whichever day it was.
+  ["<stream> … [for? this|the month] ;", "word", "ads paid out 112 this month"],
+  ["<stream> [this_month|for_the_month|for_this_month] $", "word", "ad money this month 64"],
   // Names that hold a day.
   ["[<sunsat> city|valley|beach|porch|set|screen]", "word", "bought dresser 40 from sun city"],
   [

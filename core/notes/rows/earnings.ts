@@ -4,8 +4,122 @@ import type { Row } from "./table.ts";
 const METAL = "metal|brass|copper|iron|aluminum|steel|tin";
 const SCRAP = `${METAL}|wood|lumber`;
 
+/** Work that others pay for, as it goes on and as it is to be done. */
+const DOING =
+  "hauling|moving|delivering|assembling|painting|fixing|repairing|refinishing|loading|unloading|carrying|cleaning|mowing|lifting|hanging|building|installing|helping|raking|redoing|restoring|putting_together|setting_up|babysitting|walking|washing|<labor>";
+const TO_DO =
+  "haul|move|deliver|assemble|paint|fix|repair|refinish|load|unload|carry|clean|mow|lift|hang|build|install|help|rake|redo|restore|put_together|set_up|strip|sand|reupholster|wash";
+const DID =
+  "hauled|moved|delivered|assembled|painted|fixed|repaired|refinished|loaded|unloaded|carried|cleaned|mowed|hung|built|installed|redid|restored|stripped|sanded|reupholstered|did";
+const SOMEBODY =
+  "<art>? <opinion>|<trait>* <person>|<new>|<kin>|someone|somebody|church|school|guy|lady|customer|client|neighbor";
+const THEIR = "a|an|some|his|her|their|<theirs>|customers|clients|neighbors|ladys|friends";
+const GAVE = "gave|paid|slipped|handed|threw|tossed|sent|threw_in|added|kicked_in|chipped_in";
+const THEY = "<art>? <new>|<person>|<kin>|he|she|they|buyer|customer";
+const BRINGING =
+  "delivery|dropping|dropping_off|bringing|carrying|delivering|drop_off|dropoff|the_drop_off|hauling|loading|moving|taking|helping|shipping";
+
 /** Money that comes in beside the pieces: scrap, rents, classes and jobs by their names. */
 export const EARNINGS: readonly Row<OwnerEffect>[] = [
+  // Tips, and what came beside a price.
+  [
+    `^ oh|and|plus|also* [${THEY} ${GAVE}|left|left_me|gave_me|handed_me|slipped_me me|us|in? an|a|another|extra?] $ tip`,
+    "word",
+    "they threw in a 5 buck tip on the dresser",
+  ],
+  [
+    "$ [tip|tips on|for|from|off|with <art>? <piece> <person>?] ;",
+    "stream",
+    "got a 5 dollar tip on the desk",
+  ],
+  [
+    `^ oh|and|plus|also* [${THEY} ${GAVE}|gave_me|slipped_me|handed_me|paid_me me|us|in? an|a|another?] $ extra|more for|to <art>? ${BRINGING}`,
+    "word",
+    "dana gave me 20 extra for dropping off the desk",
+  ],
+  [
+    `^ oh|and|plus|also* ${THEY} ${GAVE}|gave_me|slipped_me|handed_me|paid_me me|us|in? an|a|another? $ [extra|more for|to <art>? ${BRINGING} it|them|her|him|that? off|over|up|out|in|down? upstairs|downstairs|inside|home? <art>? <piece>?] ;`,
+    "delivery",
+    "dana gave me 20 extra for dropping off the desk",
+  ],
+  [
+    "^ i|we|just* collected|got|charged|received|made|earned|took a|an? $ [for|on|in|as? <art>? delivery|shipping|hauling|assembly|drop_off fee|fees|charge|charges|money?] ;",
+    "delivery",
+    "collected 35 delivery fee",
+  ],
+  [
+    "^ [<art>? delivery|shipping|hauling|assembly fee|fees|charge|money] $ from <new>|<person>|<kin>|him|her|them|buyer",
+    "delivery",
+    "delivery fee 25 from dana",
+  ],
+  [
+    "^ $ [delivery|shipping|hauling|assembly fee|fees|charge|money collected|received|came_in]",
+    "delivery",
+    "35 delivery charge collected",
+  ],
+  [
+    "^ $ [for? <art>? delivery|hauling|drop_off] plus|and|+|&|with <art>? $ tip",
+    "delivery",
+    "20 for delivery plus a 5 tip",
+  ],
+  ["^ [delivery|hauling] $ plus|and|+|&|with tip $", "delivery", "delivery 30 plus tip 5"],
+  // Work for others.
+  [
+    `^ i|we|just|also|and* made|earned|cleared|netted|pulled_in $ <method>? [for|by|from? ${DOING} >] ;`,
+    "job?",
+    "made 30 hauling furniture",
+  ],
+  [
+    "^ i|we|just|also|and* made|earned|cleared|netted|pulled_in $ <method>? [for|by|from? hauling|moving|clearing|hauling_away|hauling_off some|old|away|off* junk|trash|brush|scrap|garbage|debris away|off?] ;",
+    "job",
+    "made 30 hauling junk",
+  ],
+  [
+    `^ i|we|just|also|and* got_paid|was_paid|were_paid|made|earned $ <method>? [to ${TO_DO} >] ;`,
+    "job?",
+    "got paid 60 to paint my cousins front door",
+  ],
+  [
+    `^ [i|we|just* charged|billed ${SOMEBODY}] $ <method>? to|for`,
+    "word",
+    "charged a guy 25 to deliver his couch",
+  ],
+  [
+    `^ i|we|just* charged|billed ${SOMEBODY} $ <method>? [to|for ${TO_DO}|${DOING} >] ;`,
+    "job",
+    "charged a guy 25 to deliver his couch",
+  ],
+  ["^ [i|we|just* charged] $ for|on", "word", "charged 35 for delivery"],
+  [
+    "<stream> … $ [was|got|is|just|already* deposited|landed|posted|cleared|direct_deposited|hit <art>|my|our? account|bank|checking? today?] ;",
+    "word",
+    "blog ads 61.75 deposited",
+  ],
+  [
+    `^ [i|we|just* helped my? ${SOMEBODY} ${TO_DO} …] ,|for|got|made|and|he|she|they|gave|paid|me* $ <method>? ;`,
+    "job",
+    "helped bob move a sofa for 40",
+  ],
+  [
+    `^ [i|we|just* ${DID} ${THEIR} … for my? ${SOMEBODY}] ,|for|got|made|and|-* $ <method>? ;`,
+    "job",
+    "painted a fence for a neighbor, 80 cash",
+  ],
+  [
+    `^ [side_gig|side_job|odd_job|gig ${DOING} …] ,|-|:|for* $ <method>? ;`,
+    "job",
+    "side gig refinishing a customers chair, 90 transfer",
+  ],
+  [
+    `^ [<art>? customer|client|neighbor|<person> paid|gave me|us] $ to ${TO_DO} a|an|his|her|their|<theirs>`,
+    "word",
+    "customer paid me 80 to redo her chair",
+  ],
+  [
+    `^ <art>? customer|client|neighbor|<person> paid|gave me|us $ [to ${TO_DO} a|an|his|her|their|<theirs> >] ;`,
+    "job",
+    "customer paid me 80 to redo her chair",
+  ],
   ["[ran|running|placed|posted|took_out <art>? ads|ad] … $", "cost", "ran ads 15"],
   [
     "[<supply>|<labor>|<trait>|<part> <supply>? class|classes|workshop|workshops|lesson|lessons|course|courses]",
@@ -54,9 +168,19 @@ export const EARNINGS: readonly Row<OwnerEffect>[] = [
     "rented out the sander 25",
   ],
   [
-    "^ i|we|just? [rented|leased <art>|my|our|<trait>|<plain>* <supply> out|to_a|to_the|to_my|to_our <person>|<new>|<kin>?] … $",
+    "^ i|we|just? [rented|leased <art>|my|our|<trait>|<plain>* <supply> out|to_a|to_the|to_my|to_our|to <person>|<new>|<kin>?] … $",
     "rental",
     "rented the sander to a neighbor for 25",
+  ],
+  [
+    "^ i|we|just? [rented|leased|loaned|lent|let|hired_out <person>|<new>|<kin> rent|use|borrow? my|our|the <trait>|<plain>* <supply>|truck|van|trailer] ,|for $",
+    "rental",
+    "rented nell my sander for 15",
+  ],
+  [
+    "^ i|we|just? [loaned|lent my|our|the <trait>|<plain>* <supply>|truck|van|trailer to <art>|my? <person>|<new>|<kin>] ,|for $",
+    "rental",
+    "loaned the sprayer to nell for 20 bucks",
   ],
   [
     "^ <art>? [<person>|<new> rented|leased|borrowed the|my|our <trait>|<plain>* <supply>] for|and|,? paid? $",

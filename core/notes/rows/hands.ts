@@ -26,8 +26,14 @@ export type OwnerEffect =
   | "labor"
   /** Put where buyers see it. */
   | "listed"
+  | "gifted"
   | "stream"
   | "scrap"
+  /** Work for others, and bringing things to them, for money. */
+  | "job"
+  /** So, most likely: asked. */
+  | "job?"
+  | "delivery"
   | "rental"
   | "word";
 
@@ -92,6 +98,26 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     `${TAG} on <art>? <piece> ,|-|and|.* [<art>? price? ${TAG} says|reads|is|said|:] $`,
     "word",
     "hung the sign on the hutch, price tag says 210",
+  ],
+  [
+    "^ i|we|just? [tipped <art>|my|our? !me|us delivery_guy|delivery_man|moving|two|2? guy|guys|movers|mover|loader|loaders|helper|helpers|driver|kid|kids who|that|for|at? <word>? <word>? <word>?] $ <method>? ;",
+    "help",
+    "tipped the loader 10",
+  ],
+  [
+    "^ [<art>? ad|ads|promo|promotion|boost for|on <art>? <piece> cost|costs|was|ran|came_to me|us?] $",
+    "fee",
+    "ad for the desk cost me 8",
+  ],
+  [
+    "^ [<art>? ad|ads|promo|promotion|boost cost|costs|was|ran me|us?] $ for|on <art>? <piece>",
+    "fee",
+    "ad cost 6 for the dresser",
+  ],
+  [
+    "^ paid|spent|pd $ for|on [<art>? ad|ads|promo|promotion|boost for|on <art>? <piece>] ;",
+    "fee",
+    "paid 8 for an ad on the desk",
   ],
   // A site by a name that nobody knows has no article.
   [

@@ -2,7 +2,13 @@ import type { NumberEffect } from "./owed.ts";
 import type { Row } from "./table.ts";
 
 const ODOMETER = "odometer|odo|speedo|speedometer|mileage";
+/** What all the miles were for. */
+const FOR_SHOP =
+  "all_business|all_for_business|all_work|all_furniture|for_business|for_work|business|work|all_biz|biz";
 const OCLOCK = "<bare>|<clock>|<time>";
+/** Between two stretches of a drive: where the first went. */
+const LEG =
+  "there|out|over|up|down|to|back|from? to|from? <art>? <word>? <word>? ,|and|&|then|plus|+ and|then?";
 const LINK = "to|thru|until|till|-|→";
 const RATE = "rate|apr|interest_rate|loan_rate|new_rate";
 const MOVES = "is|now|is_now|went|went_to|dropped|dropped_to|fell|rose|changed|changed_to";
@@ -122,6 +128,12 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
     "miles",
     "miles today 44.6",
   ],
+  [
+    `^ <day>? [total? miles|mileage today|total|driven|for_today|for_the_day|this_morning? :|is|was? <bare> today?] ,|-? ${FOR_SHOP} ;`,
+    "miles",
+    "miles today 46.2 all business",
+  ],
+  ["^ [miles|mileage for_the_day :|is|was? <bare>] ;", "miles", "miles for the day: 35"],
   ["^ [business|biz|work|truck|van|shop miles|mileage :? <bare>] ;", "miles", "truck miles 18"],
   [
     "^ [business|biz|work|truck|van|shop miles|mileage :? <bare>] for|to|<day>|,",
@@ -163,6 +175,33 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
     "hours",
     "been on the bookcase 2 to 4",
   ],
+  // A run for its own sake, unless somebody went to get something.
+  [
+    "^ i|we|just|went|for|a* ran|run|running [<miles>] this_morning|this_afternoon|this_evening|today|before|after|with|on|lol|;|<day>|,|.",
+    "vague",
+    "ran 3 miles this morning",
+  ],
+  ["[<bare> ish|or_so|something miles|mi]", "miles?", "30 ish miles getting the crib"],
+  [
+    "<miles> for|getting|to_get <art>? <piece> ,|and|&|then|plus|+* [<bare>] for|getting|to_get <art>? <piece>",
+    "miles",
+    "drove 14 miles for the desk, 20 for the crib",
+  ],
+  [
+    "[made|did|took? # trips|runs|loads|rounds to|out|over? <art>? <word>? <word>? ,|-|at|of|x* <miles> each|apiece|a_trip|per_trip|a_run]",
+    "trips",
+    "2 trips to the lumber yard, 5 miles each",
+  ],
+  [
+    `[<miles> ${LEG} <bare>|<miles> more? ${LEG} <bare>|<miles> more? back|home|there|out|over|return]`,
+    "legs",
+    "8 mi to the store then 11 more to the mill then 6 home",
+  ],
+  [
+    `drove|drived [<bare> ${LEG} <bare> more? back|home|return]`,
+    "legs",
+    "drove 20 to the auction then 15 home",
+  ],
   // There and back, each said.
   [
     "[<miles> there|out|over|up|down ,|and|&|then|plus|+? # miles|mi? back|home|return]",
@@ -174,7 +213,29 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
     "both ways",
     "drove 15 there 15 back",
   ],
+  [`[<miles> ${LEG} <bare>|<miles> more? back|home|return]`, "legs", "8 miles to the mill and 8 back"],
   ["[$ and|& some? change] !is", "vague", "primer was nineteen and change"],
+  // A payment, and what was added to it.
+  [
+    "^ !!<sell>|<buy> … [$ plus|+|and|&|, i|we|another|an|a|extra|additional|threw_in|put_in|added|with* $ extra|extra_principal|on_top|additional|more|principal] … loan",
+    "sum",
+    "usual 200 plus 50 extra to the loan",
+  ],
+  [
+    "^ !!<sell>|<buy> … [$ plus|+|and|& another|an_extra|an_additional|extra|additional an? $] to|on|toward|towards|at … loan",
+    "sum",
+    "200 plus another 50 to the loan",
+  ],
+  [
+    "loan … [$ plus|+|and|&|, i|we|another|an|a|extra|additional|threw_in|threw|put_in|in|added|with* $ extra|extra_principal|on_top|additional|more|principal] ;",
+    "sum",
+    "paid the loan 200 plus 40 extra",
+  ],
+  [
+    "loan … [$ plus|+|and|&|, i|we|threw_in|threw|in|put_in|put|added* an|another? extra|additional $] ;",
+    "sum",
+    "loan payment of 200 and threw in an extra 25",
+  ],
   // What is owed on a loan is no part of a price.
   [
     "loan ,? [$ still? owed|owing|outstanding|left|to_go|remaining]",

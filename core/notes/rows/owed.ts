@@ -41,9 +41,16 @@ export type NumberEffect =
   | "miles?"
   | "minutes"
   | "hours"
+  /** What each of several paid, times how many they were. */
+  | "heads"
+  /** A payment and what was paid beyond it. */
+  | "sum"
   /** What two worked, taken together. */
   | "between us"
   | "odometer"
+  /** All the stretches of a drive; so many trips of the same length. */
+  | "legs"
+  | "trips"
   | "both ways"
   | "percent";
 

@@ -304,6 +304,62 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "hutch isnt moving so down to 190",
   ],
   [
+    "<pay>|paid|sent|put|threw|rolled|moved … $ [of|from|out_of <art>|my|our|that|this? <piece>? profit|profits|money|cash|proceeds|sale|sales|earnings] to|on|toward|towards|at|into|straight|straight_to … loan",
+    "word",
+    "put 50 from the desk sale on the loan",
+  ],
+  [
+    "^ [<art>|my|our? <piece>? profit|profits|money|cash|proceeds|sale|sales] ,? $ ,? went|goes|to|on|straight|straight_to|toward|towards|all* … loan",
+    "word",
+    "desk profit 120 straight to the loan",
+  ],
+  [
+    "^ threw|put|sent|rolled|paid [<art>|my|our? <piece>? profit|profits|money|cash|proceeds|sale|sales] ,? $ … loan",
+    "word",
+    "threw the desk money, 120, at the loan",
+  ],
+  [
+    "^ [<art>? <kin> wants|wanted|loves|loved|claimed|likes|liked|fell_in_love_with] <art>? <piece> so|,|and|-|;* its|it_is|were|we_are|im|i_am|theyre|is",
+    "word",
+    "wife wants the hutch so its ours now",
+  ],
+  [
+    "^ <art>? <piece> [went_to <art>? <word>* ,|-? no_charge|for_free|free|for_nothing|as_a_donation|as_a_gift|free_of_charge] ;",
+    "gifted",
+    "lamp went to the church rummage sale, no charge",
+  ],
+  [
+    "^ i|we|just? [handed|passed] <art>? <piece> down|on|along|over to",
+    "gifted",
+    "handed the lamp down to my nephew",
+  ],
+  [
+    "^ <art>? <piece> [fell|tipped|rolled|slid|got_knocked off|over|down|out? of|off? <art>? <piece>|<word>|<place>? and] smashed|shattered",
+    "word",
+    "lamp fell off the bench and smashed",
+  ],
+  [
+    "smashed|shattered|<retire> … [,|-|so|and|.* its|it_is|theyre|is garbage|trash|junk|toast|done_for|a_goner|kindling|history|firewood|in_pieces|in_the_trash|in_the_dumpster now?] ;",
+    "word",
+    "lamp fell off the bench and smashed, its garbage now",
+  ],
+  [
+    "^ [<kin> says|said|insists|decided|agrees that|so?] were|we|weve|we_are keeping|keep|kept",
+    "word",
+    "wife says were keeping the hutch",
+  ],
+  ["gifted <art>? [<new>|<kin>|<person>] <art>|both|all? <piece> !$", "word", "gifted nell the nightstands"],
+  [
+    "<retire> … [,|and|now|so|-* its|it_is|theyre|was|it|already|now* gone|taken already|now|in_an_hour|within_the_hour|same_day*] ;",
+    "word",
+    "dumped the bench, its gone",
+  ],
+  [
+    "<retire> … <piece> ,|-|.|bc|because|cause|cuz|since? [<art>|its|his|the* legs|leg|frame|top|back|wood|veneer|seat|drawers|drawer|base|bottom|it|they is|are|was|were|had|has? too|all|so|just|completely|totally* rotted|rotten|rot|hopeless|wormy|moldy|mold|unsalvageable|unfixable|cracked|broken|shot|junk|gone|trashed|ruined|warped|a_goner|a_lost_cause|beyond_saving|beyond_repair|past_saving|full_of_worms|full_of_bugs|toast through|thru|out|away?] ;",
+    "word",
+    "scrapped the table, legs are rotted thru",
+  ],
+  [
     "<sell> <art>? <piece> [,|-|and i|we? let|letting it|her|him|them|that go for|at] $",
     "word",
     "sold the desk, let it go for 140",

@@ -122,3 +122,12 @@ export const PARTED = wordSet(", . ; ? !");
 
 /** Behind one sum for all that was named. */
 export const SUMS_UP = wordSet("total altogether in_all all_told in_total all_together for_both for_all");
+
+/** What people call their one loan, whatever it was taken out for. */
+export const PLAIN_LOANS = wordSet(
+  "student students school college bank personal credit union business shop biz regular usual normal monthly big old main only same site website app portal",
+);
+
+/** So much to each of the loans. */
+export const EACH_OF_LOANS = wordSet("each apiece ea every");
+export const ALL_LOANS = wordSet("both all loans of them piece a");
