@@ -288,8 +288,8 @@ function isNew({ why }: ReadingOf<"unclear">, first: Reading, desk: Omit<Desk, "
   );
 }
 
-/** Nobody takes more than half off at once. */
-const CUT_MAX = 0.5;
+/** Nobody takes more than this part off at once. */
+const CUT_MAX = 0.6;
 
 /** "price drop on the hutch 199" of one at 220: what it costs now, and no 199 off it. */
 function isHardlyCut(first: Reading, desk: Omit<Desk, "confirmed">): boolean {

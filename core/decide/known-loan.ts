@@ -5,6 +5,7 @@ import { amountText, type Cents } from "../money.ts";
 import type { Tok } from "../notes/clause.ts";
 import { lexed } from "../notes/lexed.ts";
 import { pastDay } from "../notes/quantities/days.ts";
+import { readMessage } from "../notes/read.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { besideName } from "../notes/settling.ts";
 import { centsIn } from "../notes/slots/money.ts";
@@ -35,22 +36,39 @@ interface Said {
 /** Between payments that share a line. */
 const BETWEEN = /\s*(?:[,;&+]|\band\b|\bthen\b|\balso\b)[\s,]*(?:(?:and|then|also) )*/;
 
-/** "paid 100 on grad and 60 on undergrad": a payment to each of those named; null where any part says anything else. */
+/** "paid 100 on grad and 60 on undergrad", "paid 100 on grad and bought a desk 40"; null where any part is no whole note. */
 function toSeveralLoans(text: string, said: Said): Reading[] | null {
-  const [first, ...others] = text.toLowerCase().split(BETWEEN);
-  if (!first || others.length === 0 || others.length >= said.books.loans.size) return null;
+  const parts = text.toLowerCase().split(BETWEEN);
+  if (parts.length < 2 || parts.length > PARTS_MAX || parts.some((part) => part === "")) return null;
   const rest = { books: said.books, today: said.today };
-  const pays = [first, ...others.map((part) => (isPaidTo(part) ? part : `to ${part}`))].map((part) =>
-    toKnownLoan(isPaidTo(part) ? part : `to ${part}`, rest),
+  const read = parts.map(
+    (part) => paidTo(part, rest) ?? paidTo(`to ${part}`, rest) ?? noteIn(part, said.today),
   );
-  const all = pays.flatMap((each) => (each?.length === 1 && each[0]!.kind === "pay" ? each : []));
-  const named = new Set(all.map((pay) => (pay as ReadingOf<"pay">).loan));
-  return all.length === pays.length && named.size === all.length
-    ? all.map((pay) => ({ ...pay, text }))
-    : null;
+  if (read.some((each) => each === null) || !read.some((each) => each?.kind === "pay" && each.loan))
+    return null;
+  return read.flatMap((each) => (each ? [{ ...each, text }] : []));
 }
 
-const isPaidTo = (part: string): boolean => part.split(" ").some((word) => LOANWARD.has(word));
+const PARTS_MAX = 4;
+
+/** A payment to a loan by its name, and nothing else. */
+function paidTo(part: string, said: Said): Reading | null {
+  const [pay, ...others] = toKnownLoan(part, said) ?? [];
+  return pay?.kind === "pay" && pay.loan !== undefined && others.length === 0 ? pay : null;
+}
+
+/** The one whole note of a part. */
+function noteIn(part: string, today: Day): Reading | null {
+  const [note, ...others] = readMessage(part, today);
+  return note &&
+    others.length === 0 &&
+    note.kind !== "unclear" &&
+    note.kind !== "ask" &&
+    !note.missing &&
+    !note.follows
+    ? note
+    : null;
+}
 
 /** "80 each to both loans": as much to all of them. */
 function toEachLoan(text: string, { books }: Said): Reading[] | null {
@@ -77,7 +95,10 @@ function toEachLoan(text: string, { books }: Said): Reading[] | null {
  */
 export function toKnownLoan(text: string, told: Said): Reading[] | null {
   const { books, today, newest } = told;
-  const several = books.loans.size > 1 ? (toSeveralLoans(text, told) ?? toEachLoan(text, told)) : null;
+  const isNamed = [...books.loans.keys()].some(
+    (name) => name !== UNNAMED_LOAN && text.toLowerCase().includes(name),
+  );
+  const several = (isNamed ? toSeveralLoans(text, told) : null) ?? toEachLoan(text, told);
   if (several) return several;
   const names = [...books.loans.keys()].filter((name) => name !== UNNAMED_LOAN);
   const said = names.length > 0 ? besideName(text, names) : null;

@@ -43,7 +43,7 @@ export const EARNINGS: readonly Row<OwnerEffect>[] = [
     "dana gave me 20 extra for dropping off the desk",
   ],
   [
-    "^ i|we|just* collected|got|charged|received|made|earned|took a|an? $ [for|on|in|as? <art>? delivery|shipping|hauling|assembly|drop_off fee|fees|charge|charges|money?] ;",
+    "^ i|we|just* collected|got|charged|received|made|earned|took a|an? $ [for|in|as? <art>? delivery|shipping|hauling|assembly|drop_off fee|fees|charge|charges|money?] ;",
     "delivery",
     "collected 35 delivery fee",
   ],
@@ -96,7 +96,7 @@ export const EARNINGS: readonly Row<OwnerEffect>[] = [
     "blog ads 61.75 deposited",
   ],
   [
-    `^ [i|we|just* helped my? ${SOMEBODY} ${TO_DO} …] ,|for|got|made|and|he|she|they|gave|paid|me* $ <method>? ;`,
+    `^ [i|we|just* helped my? ${SOMEBODY} ${TO_DO} …] ,|-|and|so* for|got|made|earned|he_paid_me|she_paid_me|he_gave_me|she_gave_me|they_paid_me|they_gave_me|paid_me|gave_me $ <method>? ;`,
     "job",
     "helped bob move a sofa for 40",
   ],
@@ -173,12 +173,12 @@ export const EARNINGS: readonly Row<OwnerEffect>[] = [
     "rented the sander to a neighbor for 25",
   ],
   [
-    "^ i|we|just? [rented|leased|loaned|lent|let|hired_out <person>|<new>|<kin> rent|use|borrow? my|our|the <trait>|<plain>* <supply>|truck|van|trailer] ,|for $",
+    "^ i|we|just? [rented|leased|let|hired_out <person>|<new>|<kin> rent|use|borrow? my|our|the <trait>|<plain>* <supply>|truck|van|trailer] ,|for $",
     "rental",
     "rented nell my sander for 15",
   ],
   [
-    "^ i|we|just? [loaned|lent my|our|the <trait>|<plain>* <supply>|truck|van|trailer to <art>|my? <person>|<new>|<kin>] ,|for $",
+    "^ i|we|just? [loaned|lent my|our|the <trait>|<plain>* <supply>|truck|van|trailer to <art>|my? <person>|<new>|<kin>] for $",
     "rental",
     "loaned the sprayer to nell for 20 bucks",
   ],

@@ -70,7 +70,7 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "put a for sale sign on the dresser, 180",
   ],
   [
-    "!!<~buy>|got|paid|cost [put|hung|stuck|taped|slapped|pinned|tied|clipped <art>|another? price_tag|tag|tags|sticker] on <art>? <piece> … $",
+    "!!<~buy>|got|paid|cost [put|hung|stuck|taped|slapped|pinned|tied|clipped <art>|another? price_tag|tag|tags|sticker] on <art>? <piece> ,|at|for|of|-|:|saying $",
     "listed",
     "hung a tag on the desk, 140",
   ],

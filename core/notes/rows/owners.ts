@@ -294,12 +294,12 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "mom says it sold, 75",
   ],
   [
-    "^ [no|zero|not_many|still_no|few|hardly_any|barely_any|crickets|silence|nothing bites|takers|interest|nibbles|calls|messages|offers|looks|luck|action|movement|views|hits|love|inquiries|buyers|bidders? yet|at_all? on|for|about|with <art>?] <piece> ,|so|and|-|.|;* … $",
+    "^ [no|zero|not_many|still_no|few|hardly_any|barely_any|crickets|silence|nothing bites|takers|interest|nibbles|calls|messages|offers|looks|luck|action|movement|views|hits|love|inquiries|buyers|bidders? yet|at_all? on|for|about|with <art>?] <piece> !!<piece>|<supply>|<time>|<miles>|<sell>|<buy>|<~buy> ,|so|and|-|.|;* … $",
     "word",
     "no bites on the hutch so i cut it to 190",
   ],
   [
-    "^ <art>? <piece> [is|was|just|still|has|been* isnt|aint|not|wasnt|hasnt|wont|never|doesnt moving|moved|selling|sell|budging|budge|sold|gone|move|going_anywhere|getting|gotten|had|seem_to_sell any|much|many|a|no? looks|bites|interest|messages|attention|offers|action|calls|views|traction|love|luck? yet|at_all|fast? so|,|and|-] … $",
+    "^ <art>? <piece> [is|was|just|still|has|been* isnt|aint|not|wasnt|hasnt|wont|never|doesnt moving|moved|selling|sell|budging|budge|sold|gone|move|going_anywhere|getting|gotten|had|seem_to_sell any|much|many|a|no? looks|bites|interest|messages|attention|offers|action|calls|views|traction|love|luck? yet|at_all|fast? so|,|and|-] !!<piece>|<supply>|<time>|<miles>|<sell>|<buy>|<~buy> … $",
     "word",
     "hutch isnt moving so down to 190",
   ],
@@ -319,7 +319,7 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "threw the desk money, 120, at the loan",
   ],
   [
-    "^ [<art>? <kin> wants|wanted|loves|loved|claimed|likes|liked|fell_in_love_with] <art>? <piece> so|,|and|-|;* its|it_is|were|we_are|im|i_am|theyre|is",
+    "^ [<art>? <kin> wants|wanted|loves|loved|claimed|likes|liked|fell_in_love_with] <art>? <piece> so|,|and|-|;* its|it_is|were|we_are|im|i_am|theyre|is? ours|staying|keeping|not_for_sale|not_selling|hers|his",
     "word",
     "wife wants the hutch so its ours now",
   ],
