@@ -157,8 +157,10 @@ function mendOr(mend: Reading, noted: Reading[]): Reading[] {
   const could = [mend, ...(note.kind === "unclear" ? note.could! : [note])];
   const at = { text: note.text, line: note.line };
   const asked = { ...unclear({ kind: "newOrOld" }, at), could: could.slice(0, COULD_MAX) };
-  // Where the books hold nothing that it could correct, a whole note that names its piece is what it is.
-  const isWhole = note.kind === "spend" && !note.missing && note.pieces !== undefined;
+  // Where the books hold nothing that it could correct, a whole note of its piece, or of money that came in, is what it is.
+  const isWhole =
+    (note.kind === "spend" && !note.missing && note.pieces !== undefined) ||
+    (note.kind === "income" && !note.missing);
   return [isWhole ? { ...asked, byBooks: true } : asked];
 }
 

@@ -250,7 +250,7 @@ function change(
   if (how === "told" && isDayOf && Object.keys(said.to).join() === "date") said.of.back = 1;
   const isSaid = how === "told" || how === "present";
   const isSure = how === "certain" || isDenied || (isSaid && saysEnough(said));
-  if (!isSure && isSaid && !pointsOut(before) && !isOldBesideNew(said)) return null;
+  if (!isSure && isSaid && !pointsOut(before) && !isOldBesideNew(said) && !isDaysIncome(said)) return null;
   return { mend: { of: said.of, to: said.to }, isSure };
 }
 
@@ -275,6 +275,10 @@ function ofNewest(before: readonly Tok[], after: readonly Tok[], today: Day): Co
 /** "sander 59 was 79": mended, or marked down? */
 const isOldBesideNew = ({ of, to }: Side): boolean => of.amount !== undefined && to.amount !== undefined;
 
+/** "tips yesterday were 18": what came in that day, if nothing is noted of it. */
+const isDaysIncome = ({ of, to }: Side): boolean =>
+  of.kind === "income" && of.date !== undefined && of.amount === undefined && to.amount !== undefined;
+
 /** "the primer was 18": a thing that both sides know. */
 const pointsOut = ([first]: readonly Tok[]): boolean => first?.text === "the" || first?.text === "my";
 
@@ -286,6 +290,7 @@ function saysEnough({ of, to, points, isFee, isTold, field }: Side): boolean {
   if (of.number !== undefined && fields.every((field) => field === "traits")) return true;
   // "desk was 140 new": what it cost somebody else.
   if (to.amount !== undefined && to.traits !== undefined) return false;
+  if (isDaysIncome({ of, to, points, isFee, isTold, field } as Side)) return points === true;
   if (isFee || points || of.date !== undefined || of.back !== undefined) return true;
   if (of.amount !== undefined) return to.amount === undefined;
   if (

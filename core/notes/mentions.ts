@@ -373,6 +373,8 @@ export function withMentions(tokens: Tok[]): Tok[] {
 function isOfEvery(joined: readonly Tok[], { count, number, set }: Mention): boolean {
   const before = joined.at(-1)?.text ?? "";
   const isOne = count === 1 && number === undefined && !set;
+  // "20 min a chair"
+  if (isOne && before === "a") return joined.at(-2)?.kind === "duration";
   return isOne && EACH_OF.has(before.slice(before.lastIndexOf(" ") + 1));
 }
 

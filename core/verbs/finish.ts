@@ -69,7 +69,7 @@ export const finish = defineVerb({
           ...["calling … done", "declaring … done", "declared … done"],
           ...["calling … finished", "pronounced … done", "considering … done"],
           ...["calling it done on", "calling it good on", "called it good on", "calling it quits on"],
-          ...["thats a wrap"],
+          ...["thats a wrap", "put a fork in"],
           ...[
             "thats it for",
             "that does it for",

@@ -178,6 +178,7 @@ export const reprice = defineVerb({
       {
         say: [
           "price to",
+          "price is",
           "price on",
           "price at",
           "price down to",

@@ -222,6 +222,9 @@ export const retire = defineVerb({
           ],
           ...["took … to the landfill", "hauled … to the landfill", "took … to the transfer station"],
           "took … to the curb",
+          ...["took", "hauled", "dragged", "carried"].flatMap((verb) =>
+            ["to the burn pile", "to the dumpster", "out to the trash"].map((where) => `${verb} … ${where}`),
+          ),
           "put … on the curb",
           "put … out on the curb",
           "set … on the curb",

@@ -52,6 +52,11 @@ export const start = defineVerb({
           "tore into",
           ...["dove into", "dived into", "diving into", "digging into", "jumped into", "cracked into"],
           ...["tearing into", "kicked off", "broke ground on", "commenced", "commenced work on"],
+          ...["started", "starting"].flatMap((verb) =>
+            ["tearing into", "digging into", "diving into", "cracking into", "in on", "messing with"].map(
+              (on) => `${verb} ${on}`,
+            ),
+          ),
           ...["got my hands dirty with", "got my hands dirty on"],
           ...["got going on", "getting going on", "get going on", "got cracking on", "got rolling on"],
           ...["got started on", "getting started on", "made a start on", "got a start on", "set to work on"],

@@ -86,7 +86,7 @@ export function judgePrice(
   }
   const sets =
     isFromOld ||
-    /^(?:(?:price )?(?:back )?(?:to|down to|up to|at|now)|is back (?:up |down )?to|is now|are now|now at|=)$/.test(
+    /^(?:(?:price )?(?:back )?(?:to|down to|up to|at|now)|is back (?:up |down )?to|is now|are now|price is|now at|=)$/.test(
       preposition,
     ) ||
     SETS_PRICE.has(head);

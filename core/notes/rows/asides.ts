@@ -53,6 +53,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "17 miles to deliver the desk to the buyer",
   ],
   [
+    "$ [starting|effective|beginning|as_of today|now|tonight|this_morning|immediately] ;",
+    "aside",
+    "hutch price is 205 starting today",
+  ],
+  [
     "<miles> today|yesterday|total|driven|<day>* ,|-? [all|just|strictly|only|purely? for? business|work|biz|furniture|flipping|the_shop|the_business|shop_stuff] ;",
     "aside",
     "46 miles today all business",

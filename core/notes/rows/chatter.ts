@@ -46,6 +46,11 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "let the crib go for 65 just to be done with it",
   ],
   [
+    "[im|i_am|so|just|really* sick|tired|done_with of? looking|staring|messing|working|seeing|dealing|fighting at|on|with|it* it|her|that|this|them?] ;",
+    "chat",
+    "calling the crib done, im sick of looking at it",
+  ],
+  [
     "^ [took|snapped|got|grabbed some|new|the|its|good|better|a_few* pics|pictures|photos|pic|photo] ;",
     "chat",
     "took pics, sold the crib 40",

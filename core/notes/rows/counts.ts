@@ -177,6 +177,11 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
     "passing",
     "desk 150 lamp 20 both listed",
   ],
+  [
+    "^ i|we|just|finally* <list>|<sell>|<buy> [<ofthem> :|,|-|.|!] <art>? <trait>* <piece> ,|for|at|:* $",
+    "passing",
+    "listed all three: desk 150, lamp 85, bench 20",
+  ],
   ["<piece> … $ [for|,? <ofthem>] ;", "all", "pair of lamps sold 40 for both"],
   [
     "[as_agreed|as_we_agreed|like_we_agreed|what_we_agreed_on|for_what_we_agreed|for_what_we_agreed_on|at_the_agreed_price|for_the_agreed_price|at_the_price_we_agreed_on] !$",

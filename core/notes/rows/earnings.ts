@@ -63,9 +63,19 @@ export const EARNINGS: readonly Row<OwnerEffect>[] = [
     "20 for delivery plus a 5 tip",
   ],
   ["^ [delivery|hauling] $ plus|and|+|&|with tip $", "delivery", "delivery 30 plus tip 5"],
+  [
+    `^ oh|and|plus|also* [${THEY} threw_in|threw|kicked_in|chipped_in|added in? an|a|another|extra?] $ for|to <art>? ${BRINGING}`,
+    "word",
+    "dana threw in another 15 for delivering it",
+  ],
+  [
+    `^ oh|and|plus|also* ${THEY} threw_in|threw|kicked_in|chipped_in|added in? an|a|another|extra? $ [for|to <art>? ${BRINGING} it|them|her|him|that? off|over|up|out|in|down? upstairs|downstairs|inside|home? <art>? <piece>?] ;`,
+    "delivery",
+    "dana threw in another 15 for delivering it",
+  ],
   // Work for others.
   [
-    `^ i|we|just|also|and* made|earned|cleared|netted|pulled_in $ <method>? [for|by|from? ${DOING} >] ;`,
+    `^ i|we|just|also|and* made|earned|cleared|netted|pulled_in|picked_up $ <method>? [for|by|from? ${DOING} >] ;`,
     "job?",
     "made 30 hauling furniture",
   ],
@@ -73,6 +83,11 @@ export const EARNINGS: readonly Row<OwnerEffect>[] = [
     "^ i|we|just|also|and* made|earned|cleared|netted|pulled_in $ <method>? [for|by|from? hauling|moving|clearing|hauling_away|hauling_off some|old|away|off* junk|trash|brush|scrap|garbage|debris away|off?] ;",
     "job",
     "made 30 hauling junk",
+  ],
+  [
+    `^ i|we|just|also|and* got|received $ <method>? [to ${TO_DO} the? ${THEIR} >] ;`,
+    "job?",
+    "got 40 to fix the neighbors table",
   ],
   [
     `^ i|we|just|also|and* got_paid|was_paid|were_paid|made|earned $ <method>? [to ${TO_DO} >] ;`,

@@ -119,6 +119,11 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "fee",
     "paid 8 for an ad on the desk",
   ],
+  [
+    "<piece> [is|went|goes|put|set? to|in|into|at|over_to|out_at the|my|our booth|antique_mall|mall|shop|stall|store] ,|-|and|for|at* tagged|priced|marked|asking $",
+    "word",
+    "dresser to the booth, tagged 190",
+  ],
   // A site by a name that nobody knows has no article.
   [
     `[${PUT}] up? <art>? <piece> up? ${ONTO} <sitename> !<piece> … $`,

@@ -48,6 +48,11 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
     "minutes",
     "desk 20 min, bench 30, stool 15",
   ],
+  [
+    "worked_on|worked|on <art>? <piece> for <time> ,|and|&|then* <art>? <piece> for [<bare>] ;",
+    "minutes",
+    "worked on the desk for an hour then the bench for 2",
+  ],
   // Two who worked at it.
   [
     "[<time> for|by|from? me|i|mine|myself ,|and|&|plus|+* <time> for|by|from? my|our? <kin>|him|her|them|<person>|<new>]",
@@ -156,7 +161,7 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
     "start 40210 end 40252 miles",
   ],
   [
-    "[started|start|began|from|in at? <bare>|<clock>|<time> ,|-|and? finished|ended|done|quit|stopped|knocked_off|finish|end|out at|by? <bare>|<clock>|<time>]",
+    "[started|start|began|from|in <labor>? at? <bare>|<clock>|<time> ,|-|and? finished|ended|done|quit|stopped|knocked_off|finish|end|out at|by? <bare>|<clock>|<time>]",
     "hours",
     "started at 9 finished at 11:30 on the buffet",
   ],
@@ -174,6 +179,12 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
     `^ was|been|worked on|at <art>? <piece> [from? ${OCLOCK} to|till|til|until|- ${OCLOCK}]`,
     "hours",
     "been on the bookcase 2 to 4",
+  ],
+  ["[# <miles> trips|runs|loads]", "trips", "three 6 mile trips to the dump"],
+  [
+    "^ [<bare> there|out|up|over ,|and|&|+* <bare> back|home] for|to|getting|,|;",
+    "both ways",
+    "8 there 8 back to get the crib",
   ],
   // A run for its own sake, unless somebody went to get something.
   [

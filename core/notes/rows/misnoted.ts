@@ -192,7 +192,7 @@ const ROWS: readonly Row<
     "lamp was only 6 when i bought it",
   ],
   [
-    `i|we|ive|weve|id|shoot|oops|crap|think|thought [${NOTED} it|that|down|in|as|as_a* <art>? <piece>|<method>|<miles>|<time>|$ for|on|as|by? <art>? <supply>|<piece>|<kin>? listing|sale|drive|deposit|purchase?]`,
+    `i|we|ive|weve|id|shoot|oops|crap|think|thought [${NOTED} it|that|down|in|as|as_a* <art>? <piece>|<method>|<miles>|<time>|$ for|on|as|by? <art>? <supply>|<piece>|<kin>? listing|sale|drive|deposit|purchase?] !on|onto|up|back|<sitename>|<site>`,
     "old",
     "i said desk but meant the dresser",
   ],
@@ -202,7 +202,11 @@ const ROWS: readonly Row<
     "siri heard fifteen, its fifty",
   ],
   ["^ [the|that $ for|on] <supply>", "old", "the 18 for knobs is 19.50"],
-  [`^ [said|put|wrote|typed|had <art>? <piece>|<method>]`, "old", "said desk meant dresser"],
+  [
+    `^ [said|put|wrote|typed|had <art>? <piece>|<method>] !back|up|down|on|in|out|away|at|to`,
+    "old",
+    "said desk meant dresser",
+  ],
   ["[remember|recall that|the|my? $|<supply> ?|,|.*]", "old", "remember the 18? its 19.50"],
   [
     "^ please|pls|just|so|and|nope|no|oops|wait|ok|then|nvm|never_mind* [delete|remove|erase|scratch|nix|void|undo|cancel|strike|disregard|ignore|forget|forget_about the|that|those|my|what|it|this|about|both]",

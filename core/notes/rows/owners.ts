@@ -348,6 +348,21 @@ const ROWS: readonly Row<OwnerEffect>[] = [
     "word",
     "wife says were keeping the hutch",
   ],
+  [
+    "^ [decided that? were|we_are|im|i_am gonna|going_to] keep|keeping",
+    "word",
+    "decided were gonna keep the dresser",
+  ],
+  [
+    "<miles> [dropping|taking|running|hauling|bringing|delivering] <art>? <piece> off|over|up|down|back|out",
+    "word",
+    "19 miles dropping the desk off at danas",
+  ],
+  [
+    "<miles> dropping|taking|running|hauling|bringing|delivering <art>? <piece> [off|over|up|down|back|out at|to|with? <art>|my? <new>|<person>|<kin>?] ;",
+    "word",
+    "19 miles dropping the desk off at danas",
+  ],
   ["gifted <art>? [<new>|<kin>|<person>] <art>|both|all? <piece> !$", "word", "gifted nell the nightstands"],
   [
     "<retire> … [,|and|now|so|-* its|it_is|theyre|was|it|already|now* gone|taken already|now|in_an_hour|within_the_hour|same_day*] ;",

@@ -139,6 +139,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "intention",
     "found a buyer for the desk 60",
   ],
+  [
+    "[everything|all|all_of_them but|except|except_for|besides|other_than <art>? <piece>] is|are|was|were* <~finish>|<sell>|<list>",
+    "doubt",
+    "everything but the hutch is finished",
+  ],
   // Somebody else's.
   [
     "picked_up|took|grabbed|got|hauled … <piece> … [to haul|dump|junk away|off|it|them?]",

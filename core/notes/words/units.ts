@@ -17,7 +17,7 @@ export const NO_MINUTES = wordSet(
 export const PAID_UNDERWAY = wordSet("toll tolls gas fuel diesel parking ferry bridge fare paid spent");
 
 /** "2 more hours", "3 solid hours" */
-export const MORE_OF = wordSet("more extra full solid whole additional");
+export const MORE_OF = wordSet("more extra full solid whole additional good long hard straight decent");
 
 /** Behind a time of day. */
 export const CLOCK_WORDS = wordSet("am pm a p oclock");
