@@ -232,7 +232,6 @@ function onlyStanding(
   if (counted) return { reading: counted, confirmed: [] };
   // "nell picked it up": the name is known by the deposit.
   if (only && isNumbered(only, desk)) return { reading: only, confirmed: [] };
-  if (only && left.length === 0 && isFirstTime(reading, only, desk)) return { reading: only };
   const byBooks = reading.byBooks || isHolder(left, desk) || isPastBuyer(left, could, desk);
   if (!byBooks && !isPassed && !desk.talk?.replied) return {};
   const standing = standingOf(could, desk, deciding, byBooks);
@@ -247,22 +246,6 @@ function onlyStanding(
     (byBooks || isPassed) && (others.length === 0 || isNewPrice || isPutDown(first.reading, desk));
   if (!isOnly && !isNextStep(reading, first.reading, desk)) return {};
   return { reading: first.reading, confirmed: first.confirmed };
-}
-
-const ALL_OF_IT = /\b(?:total|altogether|in all)\b/i;
-/** "another 30 min, so 2h total" tells of two. */
-const MORE_TIME = /\b(?:another|more|so|makes|now)\b/i;
-
-/** "sanded the desk 2.5 hrs total", of pieces on which no time stands yet: all of it is of this note. */
-function isFirstTime(reading: Reading, only: Reading, desk: Omit<Desk, "confirmed">): boolean {
-  if (only.kind !== "work" || !ALL_OF_IT.test(reading.text)) return false;
-  if (MORE_TIME.test(reading.text)) return false;
-  const decision = decideWhole(talkedOf(only, desk, deciding), desk);
-  if (decision.kind !== "record") return false;
-  const worked = decision.facts.flatMap(({ pieces }) =>
-    pieces.map((number) => desk.books.pieces.get(number)!),
-  );
-  return worked.every(({ minutes }) => minutes === 0);
 }
 
 /** "nell left 50 on the dresser", which is listed at far more: a deposit. */
