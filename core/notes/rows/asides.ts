@@ -270,7 +270,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "bought dresser free, somebody left it on the curb",
   ],
   [
-    "[still? no|zero|any|few|not_many|barely_any bites|takers|interest|nibbles|offers|messages|inquiries|calls|luck|hits|views|buyers on|in|for|about|with] <art>? <piece>",
+    "[still? no|zero|any|few|not_many|barely_any bites|takers|interest|nibbles|offers|messages|inquiries|calls|luck|hits|views|buyers on|in|for|about|with] <art>? <piece> !!<piece>|<sell>|<buy>|<~buy>",
     "aside",
     "no bites on the mirror, dropped to 25",
   ],
