@@ -45,7 +45,9 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   if (!only) return said.old.amount === undefined ? null : withoutOld(text, said.old.amount, desk);
   const asMend = ({ fact, to = {} }: Found): Mend => ({ kind: "mend", of: { fact: fact.id }, to, ...at });
   const isAllTaken = said.left.length === 0 && (said.now.name === undefined || only.to!.buyer !== undefined);
-  if (isAllTaken && others.length === 0 && isSaid(only, said, isWhole))
+  // "would you take 65 for it? nope": asked, whatever it may correct.
+  const isPlain = !said.isTurned || said.sense === "sure";
+  if (isAllTaken && isPlain && others.length === 0 && isSaid(only, said, isWhole))
     return {
       readings: [asMend(only)],
       isSure: said.sense === "sure" || isOnce(only, said) || isCalled(said),
@@ -81,8 +83,14 @@ interface Corrected {
   isSure: boolean;
 }
 
-const isWholeNote = ({ kind, missing }: Reading): boolean =>
-  kind !== "unclear" && kind !== "ask" && !missing && !bears(kind, "corrects");
+const isWholeNote = (reading: Reading): boolean =>
+  reading.kind === "unclear"
+    ? isForBooks(reading)
+    : reading.kind !== "ask" && !reading.missing && !bears(reading.kind, "corrects");
+
+/** "the last two stools went, 35": a sale, if they are ours. */
+const isForBooks = ({ byBooks, could }: ReadingOf<"unclear">): boolean =>
+  byBooks === true && could?.length === 1 && could[0]!.kind === "sell" && !could[0]!.missing;
 
 /** The notes that a reading may be, and no corrections. */
 function notesIn(reading: Reading): Reading[] {

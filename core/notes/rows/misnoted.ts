@@ -121,7 +121,11 @@ const ROWS: readonly Row<
     "slip",
     "thats a buffet not a hutch, change it",
   ],
-  ["^ [can|could|would|will you|u|ya|we|i please|pls?] <any>", "slip", "can you change the gas to 18"],
+  [
+    "^ [can|could|would|will you|u|ya|we|i please|pls?] !take|do|accept|consider|go|sell|deliver|throw|come|meet|let|knock|pay|hold <any>",
+    "slip",
+    "can you change the gas to 18",
+  ],
   [
     "[would|will|could|can|wouldja|wouldya|willya ya|you|u please|pls?] ;",
     "slip",
@@ -160,9 +164,14 @@ const ROWS: readonly Row<
     "the receipt for paint says 15.27",
   ],
   [
-    `[i|we|just|so|ok|and|was|were|am|been* looked|looking|checked|checking|found|finding|rechecked|double_checked|going_back|going_over|going_through|went_back|went_over|went_through|went_thru|goin_over|reread|dug|counted|recounted|measured|remeasured at|over|through|back|up|out|again|thru|around* the|my|our|all? ${PAPER}|notes|list|stuff|numbers|math|books|paperwork|photo|picture|messages|pic|things|it|them? tonight|today|again|now|and|,|:*]`,
+    `[i|we|just|so|ok|and|was|were|am|been* looked|looking|checked|checking|rechecked|double_checked|going_back|going_over|going_through|went_back|went_over|went_through|went_thru|goin_over|reread|dug|counted|recounted|measured|remeasured at|over|through|back|up|out|again|thru|around* the|my|our|all? ${PAPER}|notes|list|stuff|numbers|math|books|paperwork|photo|picture|messages|pic|things|it|them? tonight|today|again|now|and|,|:*]`,
     "proof",
     "looked at the reciept, we paid 35 for the desk not 30",
+  ],
+  [
+    `[i|we|just|so|ok|and|was|were|am|been* found|finding the|my|our|an|old|that* ${PAPER}|notes|list|numbers|books|paperwork|photo|picture|messages|pic tonight|today|again|now|and|,|:*]`,
+    "proof",
+    "found the receipt, we paid 35 for the desk not 30",
   ],
   ["[<supply> receipt|receipts|reciept]", "proof", "found the paint receipt, 15.27"],
   [
