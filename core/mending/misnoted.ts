@@ -52,6 +52,8 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
       readings: [asMend(only)],
       isSure: said.sense === "sure" || isOnce(only, said) || isCalled(said),
     };
+  // "drawer was broken so i sent dana 25 back": money that went back, and no other price.
+  if (said.sense !== "sure" && readings.some(({ kind }) => kind === "refund")) return null;
   const mends = found.map(
     (one): Mend => ({
       ...asMend(one),

@@ -91,7 +91,7 @@ function withAmount(token: Tok, said: readonly Tok[]): void {
 }
 
 /** "settled at 140 for the desk, he left 40": says a deposit, as no other word does. */
-function meaning(word: "deposit" | "bought", tokens: readonly Tok[], fired: Fired): Tok {
+function meaning(word: "deposit" | "bought" | "sold", tokens: readonly Tok[], fired: Fired): Tok {
   const heads = language().lexer.lexicon.entry(word)?.roles?.heads;
   return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}));
 }
@@ -357,7 +357,7 @@ function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok
 
 function ofTurn(effect: TurnEffect, tokens: readonly Tok[], fired: Fired): Tok {
   if (effect === "word") return joined(tokens, fired, PASSING);
-  if (effect === "bought") return meaning("bought", tokens, fired);
+  if (effect === "bought" || effect === "sold") return meaning(effect, tokens, fired);
   return joined(tokens, fired, effect === "labor" ? LABOR : turnedRoles({ hedge: effect }));
 }
 

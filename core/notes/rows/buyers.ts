@@ -84,6 +84,16 @@ export const BUYERS: readonly Row<OwnerEffect>[] = [
     "the pew fetched 205",
   ],
   [
+    `^ [<new> from|at|w|with <art>? work|church|school|gym|shop|office|market|yoga|<place>|<new>|<plain>] ${GETS}`,
+    "buyer",
+    "tammy from work paid 75 for the bench",
+  ],
+  [
+    "^ [some|another|other|different|some_other <new>|<person>] bought|took|grabbed|paid|picked_up",
+    "buyer",
+    "some other lady bought the dresser 185 cash",
+  ],
+  [
     "<piece> just|both|all|finally|already* [went as_a_set|as_a_lot|as_a_pair|as_a_bundle|together|fast|quick|quickly|today|just_now|already|this_morning|tonight* ,|-|!*] $",
     "sold",
     "the last two stools just went, 35",
@@ -92,11 +102,6 @@ export const BUYERS: readonly Row<OwnerEffect>[] = [
     "<piece> just|finally? [went|gone] for_asking|at_asking|for_asking_price|for_full_asking|for_full_ask|for_full_price|full_price|for_list|for_list_price|for_ask|for_my_asking|for_my_asking_price",
     "sold",
     "desk went for asking",
-  ],
-  [
-    "^ <art>? <kin>|i|we? just|finally? [moved] both|all|<art>* <piece> at <art>? <place> … $",
-    "sold",
-    "dad moved both lamps at the flea market, 20 each",
   ],
   [
     "<piece> just|finally? [moved ,|-?] $ <method>? to <art>|my|our? <person>|<kin>|<new>",

@@ -45,6 +45,11 @@ const ROWS: readonly Row<DealEffect>[] = [
     "none",
     "i paid the rest on the desk 75",
   ],
+  [
+    "^ <new>|<person> [took|grabbed|got <art>? <piece>] home|today|now* ,|for|at|-* $ ,|and|but|.|-* he|she|they|still* owes|owe",
+    "none",
+    "teo took the desk home, 150, still owes me all of it",
+  ],
   // It never comes.
   [
     "^ !i|we|ive … [never|wont|cant|didnt|will_not|refuses_to|refused_to|not_going_to|not_gonna ever|even|be|actually? paid|pay|paying|settled|settle|pays]",

@@ -270,6 +270,26 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "word",
     "found a buyer for the hutch, sold 235, so thats done",
   ],
+  [
+    "^ … [moved] both|all|<art>* <piece> at <art>? <place> … $",
+    "sold",
+    "dad moved both lamps at the flea market, 20 each",
+  ],
+  [
+    "mark|marked|marking <art>? <piece> [as] pending|reserved|on_hold|hold|spoken_for",
+    "word",
+    "marking desk as pending for ines",
+  ],
+  [
+    "<buyer> … $ … [,|and|.|-* <new>|he|she|they never|didnt|hasnt|wont answered|replied|showed|responded|answer|reply|called_back|texted_back|wrote_back back|me|to_me|up*] ;",
+    "word",
+    "some other lady bought the dresser 185 cash, dana never answered",
+  ],
+  [
+    "<fallthrough>|<hold>|<~fallthrough> … [,|-|.|and* i|we? never|havent|didnt heard|hear|heard_back back|from|him|her|them|again*] ;",
+    "word",
+    "desk hold expired, never heard from him",
+  ],
   // Things said of needs that take nothing from the fact before them.
   [
     "<~finish> <art>? <piece> [needs|need|gonna|going_to|will|ill|want_to|plan_to <word>* <word>]",
