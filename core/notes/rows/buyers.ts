@@ -17,6 +17,11 @@ export const LEAVES =
 
 /** Buyers by what they are seen to do: leave money, come and pay, say no more; and a piece by what it brought. */
 export const BUYERS: readonly Row<OwnerEffect>[] = [
+  [
+    "[<new>|<person>|he|she|they took|takes|is_taking a|some|another|the? picture|pictures|photo|photos|pics|pic|look|peek|seat|video|measurements]",
+    "word",
+    "dana took a picture of it",
+  ],
   // What was asked of us, before what we paid.
   [
     "^ [<art>? <person>|they|he|she|seller|owner? wanted|wants|asked|asking|was_asking|were_asking was? $] ,|but|and* i|we? got_it_for|paid|bought|gave_him|gave_her|gave_them|talked_him_down_to|talked_her_down_to",

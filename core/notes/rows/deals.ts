@@ -52,7 +52,7 @@ const ROWS: readonly Row<DealEffect>[] = [
   ],
   // It never comes.
   [
-    "^ !i|we|ive … [never|wont|cant|didnt|will_not|refuses_to|refused_to|not_going_to|not_gonna ever|even|be|actually? paid|pay|paying|settled|settle|pays]",
+    "^ !i|we|ive … [never|wont|cant|didnt|will_not|refuses_to|refused_to|not_going_to|not_gonna ever|even|be|actually? paid|pay|paying|settled|settle|pays] !!today|tonight|till|until|yet|tomorrow",
     "unpaid",
     "he never paid the 50 on the hutch",
   ],

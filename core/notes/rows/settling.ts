@@ -121,7 +121,7 @@ const ROWS: readonly Row<Says>[] = [
     "pete dropped 10 in my mailbox, 30 to go",
   ],
   [
-    "[told|tell|telling|asked to|he|she|they|her|him|them|not_to|not|dont|can|could|should|just* forget|worry|skip|keep|forget_it about|on|over?]",
+    "[told|tell|telling|asked to|he|she|they|her|him|them|not_to|not|dont|can|could|should|just* forget|worry|skip|forget_it about|on|over?]",
     "never",
     "pete was told to forget about the last 40",
   ],
@@ -136,7 +136,7 @@ const ROWS: readonly Row<Says>[] = [
     "pete owes 40 and i let him slide",
   ],
   [
-    "[calling|call|called|were|we_are it|that|us? even|square|quits|good|settled]",
+    "[calling|call|called it|that|us? even|square|quits|good|settled]",
     "never",
     "calling it even with pete on the 40",
   ],
@@ -173,7 +173,23 @@ const ROWS: readonly Row<Says>[] = [
     "gave pete 25 back, bench too big for his room",
   ],
   [
-    "[his|her|their? wife|husband|wifes|husbands|mom|roommate|partner|girlfriend|boyfriend|landlord said|says|said_no|vetoed|nixed|hated|hates|didnt_like|doesnt_like|didnt_want no|nope|it|it_wont_fit|no_way*]",
+    "[took|takes|taking|take a|some|another|the? picture|pictures|photo|photos|pic|pics|look|peek|seat|break|measurements|video|chance|card]",
+    "wants",
+    "pete took a picture of it",
+  ],
+  [
+    "[cant|cannot|couldnt|hasnt|has_not|havent|didnt|wouldnt|yet_to|refuses_to|forgot_to be|able|to|even|yet|still* pay|paid|paying|cover|send|sent|bring|brought|get|come_up_with]",
+    "wants",
+    "pete cant pay the 40 today",
+  ],
+  ["[is|s|shes|hes|theyre good for]", "wants", "pete is good for the 40"],
+  [
+    "[to make it|things|that? easy|easier|simple|simpler|even]",
+    "aside",
+    "pete's 60 was taken to make it easy",
+  ],
+  [
+    "[his|her|their? wife|husband|wifes|husbands|mom|roommate|partner|girlfriend|boyfriend|landlord said|says|said_no|vetoed|nixed|hated|hates|didnt_like|doesnt_like|didnt_want no|nope|it|it_wont_fit|no_way*] !to|on|for|today|tomorrow|<day>",
     "out",
     "pete cant take it, wife said no, gave him the 25 back",
   ],

@@ -47,7 +47,7 @@ export const saysOf = (word: string): readonly Says[] => BY_WORD.get(word) ?? []
 
 /** What else stands in such a message. */
 export const BESIDE_SETTLING = wordSet(
-  "the a an and then gonna im only but plus went pickup fine smooth smoothly great easy make to i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as",
+  "the a an and then gonna im only but plus pickup fine smooth smoothly great i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as",
 );
 
 /** Between an unknown verb and what was sent in that way: "wired me the 10". */
