@@ -120,13 +120,16 @@ function readFrom(
       : null;
   }
   // Only of a piece that is free again something more can be told; other notes stand by themselves.
-  const goesOn = after.some(({ follows, kind }) => follows === true || kind !== "spend");
+  const goesOn = after.some(({ follows, kind }) => follows === true || !STANDS_ALONE.has(kind));
   if (others.length > 0)
     return goesOn
       ? null
       : [{ kind: "unclear", why: whyOf({ kind: "eitherOf" }), could, text, line: 0 }, ...after];
   return goesOn && only.kind !== "fallthrough" ? null : [only, ...after];
 }
+
+/** Notes that say nothing of a piece spoken of before them. */
+const STANDS_ALONE: ReadonlySet<Reading["kind"]> = new Set(["spend", "pay", "drive"]);
 
 /** Whether it would be told by what it says, whatever the other words mean. */
 const saysMuch = (reading: Reading, { amounts, says, isDoubtful }: Told): boolean =>

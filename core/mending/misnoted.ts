@@ -31,7 +31,7 @@ const OFFERED_MAX = 3;
 /** The readings of a message that corrects a note on the books; null where it corrects none. */
 export function ofMisnoted(text: string, readings: readonly Reading[], desk: Looking): Corrected | null {
   const { past, today } = desk;
-  if (!past) return null;
+  if (!past || GOOD_FOR.test(text)) return null;
   const said = misnotedIn(text, namesOn(desk), today);
   if (!said) return null;
   const isWhole = readings.length > 0 && readings.every(isWholeNote);
@@ -64,6 +64,9 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   const why = whyOf({ kind: others.length > 0 ? "eitherOf" : "newOrOld" });
   return { readings: [{ kind: "unclear", why, could, ...at }], isSure: false };
 }
+
+/** "dana is good for the 30": she will pay it. */
+const GOOD_FOR = /\bgood for\b/i;
 
 const NOT_OLD = /,?\s+(?:and\s+)?not\s+(?:for\s+)?\$?[\d.,]*\d(?:\s+bucks)?/i;
 

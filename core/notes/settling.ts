@@ -49,7 +49,15 @@ const JOINT = /(?:,? and|,|[.;!]+)(?: then| so)? /gi;
 const isWhole = ({ kind, follows, missing }: Reading): boolean =>
   NEXT_KINDS.has(kind) && (follows === true || missing === undefined);
 
-const NEXT_KINDS: ReadonlySet<Reading["kind"]> = new Set(["sell", "list", "reprice", "spend", "hold"]);
+const NEXT_KINDS: ReadonlySet<Reading["kind"]> = new Set([
+  "sell",
+  "list",
+  "reprice",
+  "spend",
+  "hold",
+  "pay",
+  "drive",
+]);
 
 /** The words of a message, and those beside the first of the names that stands in it. */
 export function besideName(text: string, names: readonly string[]): { who?: string; rest: string } {
