@@ -13,7 +13,7 @@ import { nameWith } from "./mention-words.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { talkedOf } from "./talk.ts";
 import { soldAtAsking } from "./unnamed.ts";
-import { type Deciding, standingOf } from "./whole.ts";
+import { type Deciding, ONE_MORE, standingOf } from "./whole.ts";
 
 /*
  * Messages that only go on from what stood before them ("same again", "now 200", "30 min on 2"): the new reading is
@@ -33,7 +33,7 @@ export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding
   if (!fields) return null;
   const once = { ...fields, kind: fact.kind, text, line } as Reading;
   const { count = 1, each, to } = again;
-  if (again.how === "next") return isNext(once, desk, deciding) ? once : null;
+  if (again.how === "next") return !each && isNext(once, desk, deciding) ? once : null;
   // "another lamp, same price" of two bought together: as much as both, or as each of them.
   const now = to.pieces?.reduce((sum, { count: many = 1 }) => sum + many, 0) ?? fact.pieces.length;
   if ("price" in once && once.price !== undefined && to.amount === undefined && now !== fact.pieces.length) {
@@ -56,7 +56,7 @@ function isNext(once: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding
   return (
     "price" in once &&
     (once.kind === "buy"
-      ? !isOurs
+      ? !isOurs || ONE_MORE.test(once.text)
       : isOurs && !cannotBe(deciding.decide(talkedOf(once, desk, deciding), desk)))
   );
 }

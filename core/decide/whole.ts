@@ -217,7 +217,7 @@ function namesFor(reading: Reading, decision: Decision, books: Books): string {
 }
 
 /** "and another chair 10": one that is not on the books. */
-const ONE_MORE = /^(?:and |oh |then |plus |also )*(?:another|\w+ more)\b/i;
+export const ONE_MORE = /^(?:and |oh |then |plus |also )*(?:another|\w+ more)\b/i;
 
 /** How unlikely the books make a reading: 0 where it is just what comes next for its pieces. */
 function unlikeliness(reading: Reading, decision: Decision, { books }: Pick<Desk, "books">): number {

@@ -36,7 +36,7 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   if (!said) return null;
   const isWhole = readings.length > 0 && readings.every(isWholeNote);
   const at = { text, line: 0 };
-  if (said.out || said.undoes) {
+  if (said.out || said.undoes || said.isAgain) {
     const out = isWhole ? null : takenOut(said, desk, past, at);
     return out && { readings: out, isSure: true };
   }
@@ -47,7 +47,7 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   const isAllTaken = said.left.length === 0 && (said.now.name === undefined || only.to!.buyer !== undefined);
   // "would you take 65 for it? nope": asked, whatever it may correct.
   const isPlain = !said.isTurned || said.sense === "sure";
-  if (isAllTaken && isPlain && others.length === 0 && isSaid(only, said, isWhole))
+  if (isAllTaken && isPlain && others.length === 0 && isSaid(only, said, isWhole, readings))
     return {
       readings: [asMend(only)],
       isSure: said.sense === "sure" || isOnce(only, said) || isCalled(said),
@@ -60,7 +60,10 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
       label: `${past.echo(one.fact)}: now ${saidOf(one.to!, desk)}`,
     }),
   );
-  const could = [...mends, ...(said.sense === "sure" ? [] : readings.flatMap(notesIn))].slice(0, OFFERED_MAX);
+  const could = [...mends, ...(said.sense === "sure" && !isWhole ? [] : readings.flatMap(notesIn))].slice(
+    0,
+    OFFERED_MAX,
+  );
   const why = whyOf({ kind: others.length > 0 ? "eitherOf" : "newOrOld" });
   return { readings: [{ kind: "unclear", why, could, ...at }], isSure: false };
 }
@@ -108,6 +111,8 @@ function mayBe(one: Found, said: Misnoted, readings: readonly Reading[], isWhole
   if (isOnce(one, said)) return true;
   if (said.isLate) return false;
   const isOfKind = readings.some(({ kind }) => kind === one.fact.kind);
+  // "it had a scratch when i bought it, gave 10 back"
+  if (said.isThen && isWhole && !isOfKind) return false;
   if ((said.sense === "sure" && (said.isProven || !isWhole || isOfKind)) || isCalled(said)) return true;
   const isNamed = said.now.who !== undefined || said.isNoun;
   if (readings.some(({ kind }) => kind === "ask")) return said.now.who !== undefined && said.isTold;
@@ -116,7 +121,10 @@ function mayBe(one: Found, said: Misnoted, readings: readonly Reading[], isWhole
 }
 
 /** Whether that is said well enough to be done. */
-function isSaid(one: Found, said: Misnoted, isWhole: boolean): boolean {
+function isSaid(one: Found, said: Misnoted, isWhole: boolean, readings: readonly Reading[]): boolean {
+  // A whole purchase may be one more, whatever is said beside it.
+  const isPurchase = isWhole && readings.some(({ kind }) => kind === "buy");
+  if (isPurchase && said.old.amount === undefined && !said.isThen) return false;
   if (said.sense === "sure" || isOnce(one, said) || isCalled(said)) return true;
   if (isWhole) return false;
   const isNamed = said.now.who !== undefined || said.isNoun;
@@ -348,7 +356,8 @@ function takenOut(
     hasValue(old);
   // "remove b" is of a list.
   const isOther = said.out === "maybe" || now.name !== undefined;
-  if (!isAnyNamed) return isOther ? null : [{ kind: "undo", ...at }];
+  if (!isAnyNamed && !said.isAgain) return isOther ? null : [{ kind: "undo", ...at }];
+  const touched = past.touched();
   const pieces = [...now.pieces, ...old.pieces];
   const facts = books.facts
     .filter(({ kind }) => kind !== "sent")
@@ -357,6 +366,7 @@ function takenOut(
       const { buyer } = fact.data as { buyer?: string };
       return (
         (past.replied === null || fact.root === past.replied) &&
+        (isAnyNamed || fact.root === touched) &&
         (kinds.length === 0 || kinds.some((kind) => kind === fact.kind)) &&
         isOfWhat(fact, what) &&
         (now.who === undefined || buyer === now.who) &&
@@ -386,6 +396,6 @@ function takenOut(
   ];
 }
 
-/** "that hold is for dana", "the deposit from nell was 15": a note is called by its name, and told what it was. */
-const isCalled = ({ isNoun, isTold, points, now }: Misnoted): boolean =>
-  isNoun && isTold && (points || now.who !== undefined);
+/** "that hold is for dana", "the deposit from nell was 15", "those knobs came to 21.60 with tax": a note is called by its name, and told what it was. */
+const isCalled = ({ isNoun, isTold, points, now, what, sense }: Misnoted): boolean =>
+  isNoun ? isTold && (points || now.who !== undefined) : points && what !== undefined && sense !== "none";

@@ -1,6 +1,7 @@
 import type { Day } from "../calendar.ts";
 import { apart } from "./apart.ts";
 import { type Tok, textOf } from "./clause.ts";
+import { headsOf } from "./heads.ts";
 import {
   inMeasure,
   isSkipped,
@@ -21,7 +22,8 @@ import { type CorrectionEffect, corrections } from "./rows/corrections.ts";
 import type { Trace } from "./rows/trace.ts";
 import type { Units } from "./rows/units.ts";
 import { firstWord } from "./text.ts";
-import { EXCUSES, IT_WAS, LISTING, OLD, RENAMING, SELLING } from "./words/mending.ts";
+import { saysOneMore } from "./words/again.ts";
+import { EXCUSES, IT_WAS, LISTING, OLD, RENAMING, SELLING, WORTH } from "./words/mending.ts";
 
 /*
  * Corrections of an earlier note: what they speak of on one side of a few words, what becomes of it on the other.
@@ -42,6 +44,8 @@ export const mayMend = (line: Units): boolean => corrections.mayFire(line) || li
 /** A correction of an earlier note that a whole line says; null where it says none. */
 export function mendOf(line: Units, today: Day, trace?: Trace[]): Correction | null {
   if (!mayMend(line)) return null;
+  const isTrade = line.tokens.some((token) => headsOf(token).some(({ kind }) => kind === "trade"));
+  if (!isTrade && line.tokens.some(({ text }) => WORTH.has(text))) return null;
   const tokens = apart(line.tokens);
   if (isForOther(tokens)) return null;
   let doubtful: Correction | null = null;
@@ -223,6 +227,8 @@ function change(
   how: "certain" | "told" | "present" | "either" | "denied",
 ): Correction | null {
   const said = side();
+  // "and another chair, this one was 12"
+  if (before.some(({ kind, text }) => kind === "piece" && saysOneMore(text))) return null;
   if (!takeOf(before, said, today)) return null;
   // "both were yesterday" is of several notes.
   if (said.of.pieces?.some(({ it, count = 1 }) => it && count > 1)) return null;

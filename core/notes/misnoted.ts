@@ -62,6 +62,8 @@ export interface Misnoted {
   out?: "sure" | "maybe";
   /** What was said last is taken back. */
   undoes: boolean;
+  /** It may have been noted before. */
+  isAgain: boolean;
   now: Values;
   old: Values;
   /** The kinds of note that its verbs and nouns tell; none told: any. */
@@ -108,6 +110,7 @@ export function misnotedIn(text: string, names: ReadonlySet<string>, today: Day)
     sense: "none",
     isProven: false,
     undoes: false,
+    isAgain: false,
     now: values(),
     old: values(),
     kinds: [],
@@ -125,7 +128,8 @@ export function misnotedIn(text: string, names: ReadonlySet<string>, today: Day)
   };
   const taken = takeRows(said, tokens);
   // "should i list the hutch at 120"
-  if (!taken.asks && !said.out && isQuestion(tokens)) return null;
+  const isNamed = tokens.some(({ text: word }) => names.has(word));
+  if (!taken.asks && !said.out && !isNamed && isQuestion(tokens)) return null;
   const wrong = tokens.findIndex(
     ({ text: word }, at) => WRONG.has(word) && WAS.has(tokens[at - 1]?.text ?? ""),
   );
@@ -204,8 +208,8 @@ function takeRows(said: Misnoted, tokens: readonly Tok[]) {
     } else if (effect === "old") {
       prove(said);
       asks = true;
-      isSlip = true;
     } else if (effect === "undo") said.undoes = true;
+    else if (effect === "again") said.isAgain = true;
     else said.out = effect === "out" ? "sure" : (said.out ?? "maybe");
     const isKept = (at: number): boolean =>
       KEPT.has(tokens[at]!.kind) || tokens[at]!.roles.method !== undefined;
@@ -221,7 +225,15 @@ function takeRows(said: Misnoted, tokens: readonly Tok[]) {
 function isNamedIn(effect: string, { kind, text, roles }: Tok): boolean {
   const isThing = kind !== "word" || roles.supply !== undefined || SPOKEN_OF[text] !== undefined;
   if (effect === "added" || effect === "held") return kind !== "word";
-  return effect !== "undo" && effect !== "slip" && effect !== "wait" && isThing && kind !== "mark";
+  if (effect === "wait") return roles.supply !== undefined;
+  return (
+    effect !== "undo" &&
+    effect !== "again" &&
+    effect !== "slip" &&
+    effect !== "wait" &&
+    isThing &&
+    kind !== "mark"
+  );
 }
 
 const LISTING_KINDS: readonly Kind[] = ["list", "reprice"];
@@ -295,7 +307,7 @@ function takeWord(said: Misnoted, tokens: readonly Tok[], at: number): boolean {
     list.has(text) || words.some((word) => list.has(word));
   if (isAny(DECIDES)) raise(said, "sure");
   else if (isAny(DOUBTS)) raise(said, "likely");
-  else if (CAME_OUT.has(text)) raise(said, "weak");
+  else if (isAny(CAME_OUT)) raise(said, "weak");
   if (isAny(WAS)) said.isTold = true;
   if (isAny(NOTED_AS)) said.isNoun = true;
   if (isAny(POINTING)) said.points = true;
@@ -312,7 +324,7 @@ function takeWord(said: Misnoted, tokens: readonly Tok[], at: number): boolean {
   else if (roles.labor) {
     said.labor = LABOR_NAMES.get(text) ?? text;
   } else if (roles.stream !== undefined) said.what = roles.stream;
-  else if (isAny(NO_CORRECTION) && !said.out && !said.undoes) return false;
+  else if (isAny(NO_CORRECTION) && !said.out && !said.undoes && !said.isAgain) return false;
   else if (isAny(MAY_TURN)) {
     said.isTurned = true;
     said.left.push(text);

@@ -178,7 +178,9 @@ function both(tokens: readonly Tok[], at: number): Found | null {
   // "sold them both for 170"
   if (tokens[at]!.text === "them" && tokens[at + 1]?.text === "both") return { mention, to: at + 2 };
   const isThey = tokens[at]!.text === "they" || SEVERAL.has(tokens[at]!.text);
-  const from = isThey && tokens[at + 1]?.text === "both" ? at + 1 : at;
+  const word = isThey && tokens[at + 1]?.text === "both" ? at + 1 : at;
+  // "did both pieces"
+  const from = tokens[word]!.text === "both" && PIECES.has(tokens[word + 1]?.text ?? "") ? word + 1 : word;
   const next = tokens[from + 1];
   const isVerb = next?.roles.heads?.some(({ kind }) => bears(kind, "standing pieces")) === true;
   // "dresser and desk both done": of those two.
@@ -193,7 +195,7 @@ function both(tokens: readonly Tok[], at: number): Found | null {
   const isAlone = next === undefined || next.kind === "mark" || isVerb || isAmount || isTime;
   const isPair =
     tokens[from]!.text === "pair" && tokens[from - 1]?.text === "the" && isTold(tokens[from - 2]);
-  return (isPair || tokens[from]!.text === "both") && isAlone && !(isMarked && isNamed)
+  return (isPair || tokens[word]!.text === "both") && isAlone && !(isMarked && isNamed)
     ? { mention, to: from + 1 }
     : null;
 }

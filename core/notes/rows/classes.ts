@@ -2,6 +2,7 @@ import type { Tok } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { TokenKind } from "../token.ts";
+import { saysOneMore } from "../words/again.ts";
 import { MONTHS } from "../words/calendar.ts";
 import { ARTICLES_WIDE, THEY } from "../words/links.ts";
 import { BLEMISHES, HURTS, PIECE_PARTS, SERVICES, SPARES, THINGS, WORK_PARTS } from "../words/parts.ts";
@@ -92,6 +93,8 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     comp: ({ mention }) => (mention!.traits ?? []).some((trait) => ALIKE.has(trait)),
     /** "the other one" */
     other: ({ mention }) => mention!.other === true,
+    /** "another chair" */
+    onemore: ({ text, mention }) => mention!.name !== undefined && saysOneMore(text),
     /** "3 of them" */
     ofthem: ({ mention }) => mention!.it === true && mention!.count !== undefined,
     /** What may be a part of another one: a shelf, a mirror. */

@@ -68,6 +68,11 @@ const ROWS: readonly Row<GoingOn>[] = [
   ["^ [ditto] <art>? <piece>", "other", "ditto desk"],
   ["^ [and|then|oh|plus|also*] <other> ,|for|at|is|was* $ <method>? ;", "next", "and the other one 140"],
   [
+    "^ [and|then|oh|plus|also*] <onemore> ,|for|at|was|is|cost|it|this|that|one* !<eachof> $ <method>? for|this|that|one|time|again* ;",
+    "next",
+    "and another chair, this one was 12",
+  ],
+  [
     "^ [same|the_same guy|lady|seller|place|sale|house|people|trip also? had|was_selling|sold_me|also_had] <art>? <piece> ,|for|at|was* $ <method>? ;",
     "next",
     "same guy also had a mirror, 12",

@@ -17,7 +17,7 @@ const ADDED =
  * What is said of a note that was noted wrong. "slip": how that came about, or that it is to be changed; "found", "proof": where the
  * right value comes from; "added": what it leaves in or out; "then": that it is told of the purchase; "listing",
  * "held": of a listing, of a hold; "wait": that it corrects something; "late": that it is told only now; "old": what stands in
- * the note; "out": it is to go; "maybe": so too, where the books hold what is named; "undo": what was said last is.
+ * the note; "out": it is to go; "maybe": so too, where the books hold what is named; "undo": what was said last is; "again": it may have been noted before.
  */
 const ROWS: readonly Row<
   | "slip"
@@ -33,16 +33,18 @@ const ROWS: readonly Row<
   | "out"
   | "maybe"
   | "undo"
+  | "again"
 >[] = [
   [
     "[fat_fingers|fat_finger|fat_fingered|fatfingered|big_thumbs|fat_thumbs|autocorrect|auto_correct|typo|brain_fart|brainfart|butterfingers|stupid_phone|dumb_phone|silly_me|dyslexia|wrong_button|thumbs_too_big|senior_moment|speech_to_text|voice_to_text|voice_text|dictation]",
     "slip",
     "ugh fat fingers. 65",
   ],
+  ["[it|siri|phone heard me|it|that wrong i|we? said|meant]", "slip", "it heard me wrong i said fifty"],
   ["[my bad|mistake|fault|error|goof|oops|typo]", "slip", "its for the dresser my bad"],
   [
-    "[im|i_am|i_was|was an|a|so|such|just|all* idiot|dummy|moron|tired|distracted|confused|asleep|backwards|thinking_of|sleepy]",
-    "slip",
+    "[im|i_am|i_was|was an|a|so|such|just|all* idiot|dummy|moron|confused|thinking_of]",
+    "wait",
     "i was confused, it was 20",
   ],
   [
@@ -82,9 +84,14 @@ const ROWS: readonly Row<
     "had the numbers backwards, 53",
   ],
   [
-    `[i|we|it|you|phone|siri|mustve|must_have* ${READ_OR_NOTED} at|it|that|me|this|in|down|on* the|a|my? wrong receipt|line|number|name|tag|one|piece|thing|column|amount|price|key|button|item|guy|person|day|date|note|page|total|row|digit|side|unit?]`,
+    `[i|we|it|you|phone|siri|mustve|must_have* ${READ_OR_NOTED} at|it|that|me|this|in|down|on* the|a|my? wrong receipt|line|number|name|tag|one|piece|column|amount|price|key|button|guy|person|day|date|note|page|total|row|digit]`,
     "slip",
     "i had the wrong receipt",
+  ],
+  [
+    "[i|we|it|you|phone|siri|mustve|must_have* read|typed|wrote|heard|put|entered|logged|copied|noted at|it|that|me|this|in|down|on* wrong]",
+    "slip",
+    "i typed that wrong. 65",
   ],
   [
     "^ [wrong key|button|line|receipt|number|name|tag|column|amount|price|total|guy|person|piece|one|item|day|date|buyer|customer|lady|side ,|.|!|-|:?]",
@@ -112,17 +119,18 @@ const ROWS: readonly Row<
     "paint was 15 not whatever i put",
   ],
   [
-    "[can|could|would|will|pls|please you|u|ya|i|we|please|pls* fix|correct|update|adjust|edit|amend|redo that|it|this|those|them|please|pls|for_me|me*] ;",
+    "[can|could|would|will|pls|please you|u|ya|please|pls* fix|correct|update|adjust|edit|amend|redo that|it|this|those|them|please|pls|for_me|me*] ;",
     "slip",
     "its up for 160, can u fix",
   ],
   [
-    "[so|pls|please|just? fix|change|correct|update|adjust|edit|switch|amend that|it|this|them|those please|pls|for_me|thanks|thx?] ;",
+    "^ [pls|please|just? change|correct|update|adjust|edit|amend that|it|this|them|those please|pls|for_me|thanks|thx?] ;",
     "slip",
     "thats a buffet not a hutch, change it",
   ],
+  ["[so fix it|that|this please|pls?] ;", "slip", "odometer says 28.5 so fix that"],
   [
-    "^ [can|could|would|will you|u|ya|we|i please|pls?] !take|do|accept|consider|go|sell|deliver|throw|come|meet|let|knock|pay|hold <any>",
+    "^ [can|could|would|will you|u|ya please|pls?] !believe|imagine|guess|tell|show|remind|see|help|take|do|accept|consider|go|sell|deliver|throw|come|meet|let|knock|pay|hold <any>",
     "slip",
     "can you change the gas to 18",
   ],
@@ -139,7 +147,11 @@ const ROWS: readonly Row<
     "slip",
     "correction on the hutch, 65",
   ],
-  ["^ [fix|correct|update|amend|edit|adjust the|that|my]", "slip", "fix the desk sale its 155"],
+  [
+    "^ [fix|correct|update|amend|edit|adjust the|that|my] … sale|price|listing|deposit|drive|cost|note|entry|amount|date|paid|its|it_is|to|should_be",
+    "slip",
+    "fix the desk sale its 155",
+  ],
   ["[make] the|that|my <supply>|sale|drive|deposit|listing|trip", "slip", "could you make the gas 22"],
   [
     "^ [put|move|shift|switch|charge|stick|file it|that|this|the|that* <supply>? over|over_to? to|on|onto|under|for|with|against] <art>? <piece>",
@@ -150,30 +162,40 @@ const ROWS: readonly Row<
   ["[sorry|oops|i|totally|just* forgot] ;", "wait", "12.96 with tax sorry forgot"],
   ["its|it_is|is|was|it|them|<piece>|got|its_only [up for|at|on]", "listing", "its up for 160 not 150"],
   [
-    "[i|we? forgot|meant to text|log|note|put|say|mention|tell|enter|record|add|write|send it|that|this|you|down|in*]",
+    "[i|we? forgot to text|log|note|put|say|mention|tell|enter|record|add|write|send it|that|this|you|down|in*]",
     "late",
     "sold the desk on the 1st i forgot to text",
+  ],
+  [
+    "[meant to text|log|note|say|mention|tell|enter|record|write it|that|this|you|down|in*] !$",
+    "late",
+    "sold the desk on the 1st, meant to tell you",
   ],
   ["[double|doubling it|that|them]", "wait", "double that, it was 36 round trip"],
   ["[put|left|gave|puts|leaves|put_me] … down", "held", "nell put 15 down not 10"],
   ["[turns|turned out that?]", "found", "turns out its pine"],
   [`[the|my|that|a? ${PAPER} <supply>? ${SAID_SO} its|it_is|that|it_was?]`, "proof", "receipt says 15.27"],
   [
-    `<supply>|the [${PAPER} for|from|on? ] <supply>`.replace(" ]", "]"),
+    `<supply>|the [receipt|reciept|receipts|bill|invoice for|from|on? ] <supply>`.replace(" ]", "]"),
     "found",
     "the receipt for paint says 15.27",
   ],
   [
-    `[i|we|just|so|ok|and|was|were|am|been* looked|looking|checked|checking|rechecked|double_checked|going_back|going_over|going_through|went_back|went_over|went_through|went_thru|goin_over|reread|dug|counted|recounted|measured|remeasured at|over|through|back|up|out|again|thru|around* the|my|our|all? ${PAPER}|notes|list|stuff|numbers|math|books|paperwork|photo|picture|messages|pic|things|it|them? tonight|today|again|now|and|,|:*]`,
+    `[i|we|just|so|ok|and|was|were|am|been* looked|looking|checked|checking|found|finding|rechecked|double_checked|going|went|goin|reread|dug|recounted|remeasured at|over|through|back|up|out|again|thru|around* the|my|our|all? <supply>? ${PAPER}|notes|list|numbers|math|books|paperwork|messages|records tonight|today|again|now|and|,|:*]`,
     "proof",
     "looked at the reciept, we paid 35 for the desk not 30",
   ],
   [
-    `[i|we|just|so|ok|and|was|were|am|been* found|finding the|my|our|an|old|that* ${PAPER}|notes|list|numbers|books|paperwork|photo|picture|messages|pic tonight|today|again|now|and|,|:*]`,
+    "[i|we|was|were* going|went|goin|looking back? over|through|thru stuff|things|everything|it_all tonight|today|again|now|and|,*]",
     "proof",
-    "found the receipt, we paid 35 for the desk not 30",
+    "so i was going over stuff tonight and the knobs were 16",
   ],
-  ["[<supply> receipt|receipts|reciept]", "proof", "found the paint receipt, 15.27"],
+  [
+    "^ [i|we|just* checked|rechecked|double_checked|recounted|remeasured again?] ,|its|it_is|it_was|and",
+    "proof",
+    "just checked, 13.40",
+  ],
+  ["[<supply> receipt|receipts|reciept]", "wait", "gas receipt 22"],
   [
     `^ [my|the|our? <kin>|she|he|they ${SAID_SO}|thinks its|it_is|it_was|that|thats_a|no?]`,
     "found",
@@ -201,10 +223,21 @@ const ROWS: readonly Row<
     "lamp was only 6 when i bought it",
   ],
   [
-    `i|we|ive|weve|id|shoot|oops|crap|think|thought [${NOTED} it|that|down|in|as|as_a* <art>? <piece>|<method>|<miles>|<time>|$ for|on|as|by? <art>? <supply>|<piece>|<kin>? listing|sale|drive|deposit|purchase?] !on|onto|up|back|<sitename>|<site>`,
+    `i|we|ive|weve|id|shoot|oops|crap|think|thought [${NOTED} it|that|down|in|as|as_a* <art>? <piece>|<method>|<miles>|<time>|$ for|on|as|by? <art>? <supply>|<piece>|<kin>? listing|sale|drive|deposit|purchase?] … but|meant|its|it_was|it_is|should|should_be|really|actually|supposed|shouldve`,
     "old",
     "i said desk but meant the dresser",
   ],
+  [
+    `i|we|ive|id [${NOTED} it|that|down|in|as|as_a* <art>? <piece>|<method>|<miles>|<time>|$ for|on|as|by? <art>? <supply>|<piece>? listing|sale|drive|deposit|purchase?] .|,|! its|it_was|it_is|thats|meant|should_be|i_meant|but`,
+    "old",
+    "oh shoot i said desk. its for the dresser",
+  ],
+  [
+    `,|.|but|though|and|tho i|we think|thought? [${NOTED} <art>? <piece>|<method>|<miles>|<time>|$] ;`,
+    "old",
+    "paid by transfer, i put cash",
+  ],
+  [`i|we think|thought? [${NOTED} <method>] ;`, "old", "the desk was paid cash i think i put transfer"],
   [
     "[siri|phone|it|dictation|autocorrect heard|put|typed|wrote|changed|made it|that|me? to? $]",
     "old",
@@ -237,6 +270,7 @@ const ROWS: readonly Row<
     "out",
     "forget i said that about the paint",
   ],
+  ["[remove|delete|erase it|that|them|this] ;", "out", "the gas wasnt for the shop remove it"],
   [
     "please|pls|just|so|and|nope|no|oops|wait|ok|then|nvm|never_mind* [take|pull|get|leave] !!$ … out|off",
     "out",
@@ -253,12 +287,12 @@ const ROWS: readonly Row<
       " ]",
       "]",
     ),
-    "undo",
+    "again",
     "oops already had that one down",
   ],
   [
     "^ [thats|that_is|that_one_is|that_ones|it_is|its already in|on|down|logged|there|entered|recorded|noted there|the? books|list?] ;",
-    "undo",
+    "again",
     "thats already in there",
   ],
   [

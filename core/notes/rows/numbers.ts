@@ -8,6 +8,11 @@ import { tableOf } from "./table.ts";
 const WANTED = "asked|asking|wanted|hoping_for|hoped_for|was_asking|holding_out_for";
 
 const ROWS: readonly Row<NumberEffect>[] = [
+  [
+    "[took|collected|accepted|received|takes] a|the|his|her? $ deposit|down|down_payment",
+    "down",
+    "mom took a 40 deposit for the desk off a guy",
+  ],
   // What it was before, what was asked, what it is worth.
   ["<verb> … [worth $]", "passing", "donated 3 chairs worth 60"],
   ["$ [of <art>? $]", "beside", "refunded 15 of the 90"],

@@ -313,6 +313,11 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "not much done on the dresser today",
   ],
   [
+    "<time> [well|not|flew|down|wasted|of|too|felt|is|was … spent|bad|by|drain|wasted|long|life|back|time|enough|huh] lol|haha|huh|tbh|hah? ;",
+    "doubt",
+    "40 minutes well spent",
+  ],
+  [
     "[not bad|too_bad|cheap|great|perfect|mad|complaining|sorry|much|far|worth|fun|easy]",
     "word",
     "sold desk 90 not mad",

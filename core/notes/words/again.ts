@@ -18,3 +18,6 @@ export const BESIDE_SAME = wordSet(
 
 /** Between what is the same and what it is measured by. */
 export const COMPARES = wordSet("as than");
+
+/** "another chair", "2 more chairs": pieces beside those that are here. */
+export const saysOneMore = (text: string): boolean => /^(?:(?:and )?another|(?:one|\w+) more) /.test(text);

@@ -13,6 +13,8 @@ export const SKIPPED: ReadonlySet<string> = new Set(
 export const ENTERED = wordSet("put had logged noted entered wrote recorded take pull leave");
 /** "that sale", "those knobs": they point at something noted. */
 export const POINTING: ReadonlySet<string> = new Set(["that", "those", "these", "this"]);
+/** What a thing is worth corrects nothing that was paid. */
+export const WORTH = wordSet("worth valued appraised");
 /** The newest note. */
 export const LAST: ReadonlySet<string> = new Set(["last", "latest", "newest", "recent", "previous"]);
 /** Words before the newest that count back from it: "second to last", "the note before last". */

@@ -7,7 +7,7 @@ export const MAY_CORRECT = wordSet(
     "wrong typo mistake bad autocorrect thumbs fingers fingered finger fart misread mistyped miscounted miscalculated misheard misremembered mixed mixing flipped transposed swapped switched confused jumbled goofed " +
     "messed screwed botched lied backwards reversed cant type turns turned ended wound came out receipt reciept receipts odometer gps says said was were isnt its is only just when tax put had wrote typed logged " +
     "entered remember delete remove erase scratch nix void scrap undo cancel strike disregard ignore forget drop lose kill wipe yank take pull get pretend twice already never didnt happened move shift switch charge " +
-    "hang hold instead rather early rename call called relabel heard remembered idiot tired ways way checked found looked going looking needs used got thats both make made more ended paid bought one used double",
+    "hang hold instead rather early rename call called relabel heard remembered idiot tired ways way checked found looked going looking needs used got thats both make made more ended paid bought one used double forgot sold finished done",
 );
 /** Words that say that what was noted is another. */
 export const DECIDES = wordSet(
@@ -72,7 +72,7 @@ export const WE_PAY = wordSet(
 );
 /** Words that turn what is told: it is no correction of what was noted. */
 export const NO_CORRECTION = wordSet(
-  "loan loans balance another more extra again also forgot forgot_to_log forgot_to_put forgot_to_add wish wished hoping hope if gonna going_to retail new_price lower lowered dropped raise raised bump bumped marked relisted per each every next later tomorrow never didnt wont cant hasnt havent dont",
+  "loan loans balance another more extra again also forgot forgot_to_log forgot_to_put forgot_to_add wish wished hoping hope if gonna going_to have_to gotta ill well_have retail believe imagine new_price lower lowered dropped raise raised bump bumped marked relisted per each every next later tomorrow never didnt wont cant hasnt havent dont",
 );
 /** Words that may turn it: such a message is asked about. */
 export const MAY_TURN = wordSet(

@@ -61,7 +61,9 @@ export const ENDS_BEFORE_PIECE = wordSet("on at from to");
 export const BEFORE_NAME = wordSet("the a an my our this that some");
 
 /** Words that are no buyer and no source. */
-export const NO_NAMES = wordSet("loan sale free parts now today asking full half cheap double less more");
+export const NO_NAMES = wordSet(
+  "loan sale free parts now today asking full half cheap double less more he she they we i",
+);
 
 /** From whom or where a piece came. */
 export const WHENCE = wordSet("from at off off_of outta out_of");
