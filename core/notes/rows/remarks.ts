@@ -4,6 +4,11 @@ import type { Row } from "./table.ts";
 /** What was done, needed, wanted or said beside a note: it takes nothing from it, or is no fact by itself. */
 export const REMARKS: readonly Row<TurnEffect>[] = [
   [
+    "$ [on his|her|their|the|my|our way home|back|to_work|from_work|back_home] ;",
+    "word",
+    "dad grabbed a bookcase for 25 on his way home",
+  ],
+  [
     "<~buy> … $ … [,|and|but <art>? <piece> needs|need|could_use|wants <word>* <word>] ,|;",
     "word",
     "bought a bureau and a stool 70 for both, bureau needs new feet, drove 19 mi",

@@ -26,7 +26,7 @@ const LOOKS =
 
 /** Manner, degree and time that date nothing. */
 const MANNER =
-  "really very super pretty quite rather fairly extremely incredibly insanely crazy-fast seriously honestly literally frankly " +
+  "whopping measly mere really very super pretty quite rather fairly extremely incredibly insanely crazy-fast seriously honestly literally frankly " +
   "luckily fortunately thankfully sadly unfortunately surprisingly amazingly easily quickly slowly carefully gently roughly-made " +
   "happily gladly proudly quietly loudly randomly suddenly immediately instantly eventually finally actually naturally obviously " +
   "clearly definitely certainly surely absolutely totally completely entirely fully wholly exactly precisely simply barely hardly " +
