@@ -45,6 +45,8 @@ function mayAsk(reading: Reading): boolean {
   // "desk got picked up today" is for the books to settle.
   if (reading.kind === "unclear") return reading.byBooks !== true;
   if (reading.kind === "ask" || reading.kind === "share") return true;
+  // "put the knob on, took 5 min": how long, of what was spoken of.
+  if (reading.kind === "work" && reading.minutes !== undefined) return false;
   // "finished it" says all that there is to say.
   const missing = reading.missing?.filter((field) => !(reading.follows && field === "pieces")) ?? [];
   const isWord = !/\s/.test(reading.text.trim());

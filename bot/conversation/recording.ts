@@ -22,6 +22,7 @@ import { impossibleText, keepOutcome } from "./outcome.ts";
 import { closeQuestion, openQuestion, openQuestions, releaseAfter } from "./questions.ts";
 import { closeSettled } from "./settled.ts";
 import { recordFirst } from "./standing.ts";
+import { keepNamed } from "./talk.ts";
 import type { Turn } from "./turn.ts";
 import { undoNote } from "./undoing.ts";
 import { asksOfDepositFirst } from "./waiting-deposit.ts";
@@ -153,6 +154,7 @@ function refuse(turn: Turn, matter: Matter, why: string): void {
   const { kind, text, line } = matter.reading;
   releaseAfter(turn, matter);
   turn.refused.push({ text, line, why, ...(kind === "unclear" ? {} : { isRead: true }) });
+  if (kind === "unclear") keepNamed(turn, text);
   for (const waiting of matter.waiting) {
     turn.refused.push({
       text: waiting.text,

@@ -4,6 +4,7 @@ import type { Talk } from "../../core/decide/decision.ts";
 import { ever } from "../../core/decide/fits.ts";
 import { matchMention } from "../../core/decide/match.ts";
 import { mentionsOf } from "../../core/decide/mentioned.ts";
+import { mentionsSaid } from "../../core/notes/bare.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
 import type { Turn } from "./turn.ts";
 
@@ -93,6 +94,12 @@ export function newestFact(
 export function keepAsked({ ledger, person, note, today }: Turn, pieces: number[]): void {
   const { settings } = ledger;
   settings.set("askedOf", { ...settings.get("askedOf"), [person]: { note, day: today, pieces } });
+}
+
+/** "desk needs a knob" records nothing, and yet the desk is what is spoken of from now on. */
+export function keepNamed(turn: Turn, text: string): void {
+  const named = piecesNamed(mentionsSaid(text), turn);
+  if (named?.length === 1) keepAsked(turn, named);
 }
 
 /** Counts words from no list that were passed over beside a verb. */

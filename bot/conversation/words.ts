@@ -19,6 +19,7 @@ import { filePicture } from "./pictures.ts";
 import { askAgain, askWhetherAgain, closeQuestionsOf, openQuestions } from "./questions.ts";
 import { decideAll } from "./recording.ts";
 import { paidLoan } from "./spoken.ts";
+import { keepNamed } from "./talk.ts";
 import type { Turn } from "./turn.ts";
 import { hasRecorded, twinsOf } from "./twins.ts";
 
@@ -81,6 +82,7 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
   const twin = twins.find((note) => !isRepeat(note));
   for (const { root } of twins.filter(isRepeat)) closeQuestionsOf(turn, root);
   const noFact = whyNoFact(readings);
+  if (noFact || readings.every(isNothing)) keepNamed(turn, text);
   if (readings.length === 0 || readings.every(isNothing))
     turn.spoken.push("Nothing there for the books. Like:\nbought dresser 30");
   else if (noFact) turn.spoken.push(noFact);

@@ -33,6 +33,9 @@ export interface Asked {
  * null where the text does not answer it, and is a note of its own.
  */
 export function takeAnswer(asked: Asked, said: Said): Effect | null {
+  // "50 to the loan yesterday" is a payment, and not what was owed before another one.
+  const isPayment = said.readings.some(({ kind, missing }) => kind === "pay" && !missing);
+  if (asked.ask.wants === "balance" && isPayment) return null;
   const half = halfOf(asked.ask, said.text);
   if (half) return { kind: "settle", change: half };
   const bare = takeBare(asked, said) ?? choiceSpoken(asked.ask, said, asked.matter.reading)?.effect;

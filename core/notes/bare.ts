@@ -69,6 +69,10 @@ export function readBareMethod(text: string): string | null {
   return said.length === 1 ? said[0]! : null;
 }
 
+/** The pieces that a text names, whatever it says of them. */
+export const mentionsSaid = (text: string): Mention[] =>
+  tokensOfAnswer(text).flatMap(({ mention }) => (mention && !mention.it ? [mention] : []));
+
 /** "#4", "dresser", "the white dresser", "the tall one" (traits alone). */
 export function readBareMention(text: string): Mention | null {
   const tokens = tokensOfAnswer(text);

@@ -9,7 +9,7 @@ import { saysSame } from "./same.ts";
 import { HINTS } from "./sign-bits.ts";
 import type { Told } from "./told.ts";
 import { tellsNoFact, unclear } from "./unclear.ts";
-import { ONE_MORE_NOTE, REDOES } from "./words/mending.ts";
+import { ONE_MORE_NOTE, REDOES, REST_TO_COME } from "./words/mending.ts";
 
 /** Words that only go on from others are few. */
 const BACK_WORDS_MAX = 12;
@@ -47,7 +47,9 @@ export function withBack(readings: Reading[], said: readonly Tok[], told: Told):
   const isNoFact = readings.some(tellsNoFact);
   const numbers = isUnclear && !isNoFact ? ofNumbers(tokens, by) : null;
   const on = numbers ?? (isOpen && !isNoFact ? backOf(tokens, by) : null);
-  const mend = on || !mayCorrect ? null : newestMended(tokens, today);
+  // "he only had 70 on him, said he'd bring the rest": what he owes, and no other price.
+  const isOfRest = said.some(({ text: word }) => REST_TO_COME.has(word));
+  const mend = on || !mayCorrect || isOfRest ? null : newestMended(tokens, today);
   const back = on ?? (mend && { mend: { ...mend, text, line } as ReadingOf<"mend" | "fix"> });
   if (back && others.length > 0) return [{ ...unclear({ kind: "unknown" }, told), back }];
   return back ? [{ ...reading, back }] : readings;

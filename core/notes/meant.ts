@@ -58,6 +58,7 @@ function meantAt<Head>(
   if (known !== undefined) return known;
   if (isName(line, typed, at)) return norm;
   return (
+    withG(norm, lexicon) ??
     doneAgain(norm, lexicon) ??
     speller.meant(norm) ??
     unstretched(norm, lexicon) ??
@@ -114,6 +115,12 @@ function partsOf<Head>(word: Word, lexicon: Lexicon<Head>): [Word, Word] | null 
     ];
   }
   return null;
+}
+
+/** "sellin", "goin": a verb without its last letter. */
+function withG<Head>(norm: string, { entry }: Lexicon<Head>): string | null {
+  if (!norm.endsWith("in") || norm.length < AGAIN_LENGTH_MIN) return null;
+  return entry(`${norm}g`)?.isSettled ? `${norm}g` : null;
 }
 
 /** "restained", of work that is listed without its prefix. */

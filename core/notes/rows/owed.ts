@@ -67,6 +67,11 @@ const BRINGS = "bring|brings|bringing|pay|pays|paying|send|sends|sending|drop_of
 /** What is still owed of a price, what came in beside it, and what is more or less than it. */
 export const OWED: readonly Row<NumberEffect>[] = [
   [
+    `${WENT} … $ … [he|she|they|buyer|<new>? only|just? paid|paid_me|gave|gave_me|gave_us|handed_me|sent|sent_me|put|brought|had|left <art>? $ down|cash|now|today|so_far|already|up_front|on_him|on_her|on_them? <method>? ,|and|but|so|then|with|-* he|she|they|hell|shell|theyll|will|is|gonna|to|said* bring|pay|send|give|drop_off|paying|bringing? me|us? <art>? rest|balance|remainder|other_half|difference is|was|comes|coming|due|to_come* on|by|next|this? <day>|later|tomorrow|next_week|next_month|payday|soon|tonight|this_weekend?] ;`,
+    "rest owed",
+    "sold dresser to a lady for 160, she gave me 60 and the rest tuesday",
+  ],
+  [
     `${WENT} … $ … [he|she|they|buyer|<new>? only|just? paid|paid_me|gave|gave_me|gave_us|handed_me|sent|sent_me|put|brought|had|left <art>? $ down|cash|now|today|so_far|already|up_front|of_it? <method>? ,|.|and|but|so|-* he|she|they|still|now* owes|owe|owing|owed me|us? <art>? rest|balance|remainder|other_half|difference|other] ;`,
     "rest owed",
     "bench sold to dana 65, she paid 40 and owes the rest",

@@ -183,3 +183,6 @@ export const SAID_ANEW = wordSet("drove went did worked put spent another more a
 export const ACTUALLY = wordSet("actually really not_today");
 /** What only a drive was: "it was 24 miles round trip". */
 export const TRIP_TOLD = wordSet("round_trip each_way one_way both_ways there_and_back to_get_it");
+
+/** What is still to come of a price changes it not. */
+export const REST_TO_COME = wordSet("bring bringing brings owes owe owing later payday rest_later");
