@@ -60,6 +60,7 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   if (effect === "piece") return numbered(tokens, fired);
   if (effect === "all") return countedAll(tokens, fired);
   if (effect === "hands") return handsPaid(tokens, fired);
+  if (effect === "times") return timesEach(tokens, fired);
   if (effect === "down") return meaning("deposit", tokens, fired);
   const token =
     effect === "fee"
@@ -146,6 +147,21 @@ function handsPaid(tokens: readonly Tok[], fired: Fired): Tok {
   const token = joined(tokens, fired, rolesOf<Head>({ hedge: "vague" }));
   const exact = { digits: times.digits * one.digits, scale: times.scale + one.scale };
   token.amount = { exact, money: true, factors: [times, one] };
+  return token;
+}
+
+/** "knobs, 8 of em at 2.25 each": what they come to. */
+function timesEach(tokens: readonly Tok[], fired: Fired): Tok {
+  const said = tokens.slice(fired.from, fired.to);
+  const one = said.find(({ kind }) => kind === "amount")!.amount!.exact!;
+  const times = { digits: said.find(({ mention }) => mention)!.mention!.count!, scale: 0 };
+  const token = joined(tokens, fired);
+  token.kind = "amount";
+  token.amount = {
+    exact: { digits: times.digits * one.digits, scale: one.scale },
+    money: true,
+    factors: [times, one],
+  };
   return token;
 }
 

@@ -279,6 +279,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "aside",
     "2h or so on the desk",
   ],
+  [
+    "gave|gifted|passed|handed|donated … to <art>? <person>|<kin>|<new> [for his|her|their <any> <any>?] ;",
+    "aside",
+    "gave the lamp to my niece for her dorm",
+  ],
   ["[odometer|trip_meter|gps|dash|app says|said|reads|shows|read]", "aside", "odometer says 18 miles"],
   [
     "<retire>|<refund>|<~fallthrough>|back|refunded|sold … [its|it|was|is|just|way* too|much_too|way_too big|small|tall|wide|long|short|heavy|large|deep|tight|bulky for|in|through|up|into|to* his|her|their|my|the|a* <any>? room|space|place|house|apartment|car|truck|van|stairs|door|doorway|hall|hallway|wall|kitchen|bedroom|elevator|dining_room|living_room|him|her|them]",

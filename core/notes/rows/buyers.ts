@@ -22,6 +22,12 @@ export const BUYERS: readonly Row<OwnerEffect>[] = [
     "word",
     "dana took a picture of it",
   ],
+  ["<piece> [went] <day> for|at $", "sold", "desk went yesterday for 135"],
+  [
+    "^ [<art>? <kin>] bought|took|got <art>? <piece>|it off|from of? me|us|ya",
+    "buyer",
+    "my sister bought the lamp off us for 15",
+  ],
   // What was asked of us, before what we paid.
   [
     "^ [<art>? <person>|they|he|she|seller|owner? wanted|wants|asked|asking|was_asking|were_asking was? $] ,|but|and* i|we? got_it_for|paid|bought|gave_him|gave_her|gave_them|talked_him_down_to|talked_her_down_to",

@@ -123,6 +123,7 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
   ["^ drove <miles> ,|and? [<time>] ;", "passing", "drove 24 miles 40 min"],
   ["<supply> [,? # <container> ,?] $", "passing", "paint 2 cans 24"],
   ["<supply> [, half? a? dozen|half_dozen ,?] $", "passing", "knobs, half a dozen, 21 bucks"],
+  ["<supply> … ,? [<ofthem> at|for|@? <eachof>]", "times", "knobs for the desk, 8 of em at 2.25 each"],
   ["<supply> [,? <ofthem> ,?] $", "passing", "knobs, eight of them, 20"],
   ["[size #] <supply>", "passing", "size 10 screws 4"],
   ["^ [# x|×] <supply>", "vague", "3 x paint 12"],

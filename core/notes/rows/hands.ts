@@ -55,6 +55,11 @@ const BEHIND_SERVICE = "fee|charge|cost?";
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
 export const HANDS: readonly Row<OwnerEffect>[] = [
   [
+    "[transferred|wired|mailed|deposited|sent_over|sent me|us|over?] <art>? $ deposit|down_payment|down|to_hold",
+    "word",
+    "dana transferred a 60 deposit for the dresser",
+  ],
+  [
     "<supply> … [,|-|.|and* its|it_is|it_was|theyre|they_are|they_were|thats|that_is|all] for|on <art>? <piece> ;",
     "word",
     "paint 22 with tax, its for the hutch",

@@ -80,6 +80,11 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
     "minutes",
     "monday 2 hours on the desk, tuesday 1.5",
   ],
+  [
+    "<time> … on <art>? <trait>* <piece> ,|and|then|another|also|plus|& and|then|another|also* [<bare>] on <art>? <trait>* <piece>",
+    "minutes",
+    "did 20 mins on the dresser then another 40 on the desk",
+  ],
   ["<time> … ,|and|then <day> [<bare>] more ;", "minutes", "monday 2 hours on the desk, tuesday 1.5 more"],
   // Marks and words beside a time that say nothing.
   ["^ <art>? <piece> [+] <time>", "passing", "hutch +45 min"],

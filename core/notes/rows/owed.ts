@@ -13,6 +13,8 @@ import type { Row } from "./table.ts";
 export type NumberEffect =
   /** So many are paid that much each: asked, with the sum. */
   | "hands"
+  /** So many at that much each: the product. */
+  | "times"
   | "passing"
   | "beside"
   | "whole"
@@ -66,6 +68,11 @@ const BRINGS = "bring|brings|bringing|pay|pays|paying|send|sends|sending|drop_of
 
 /** What is still owed of a price, what came in beside it, and what is more or less than it. */
 export const OWED: readonly Row<NumberEffect>[] = [
+  [
+    "<sell> … $ ,|-|and|but|.* [they|app|site|platform|booth|<art>? <new>? took|take|takes|kept|keep|charged|got out?] $ in|for|as|of? fee|fees|commission|cut",
+    "passing",
+    "sold the dresser 160, they took 8 in fees",
+  ],
   [
     `${WENT} … $ … [he|she|they|buyer|<new>? only|just? paid|paid_me|gave|gave_me|gave_us|handed_me|sent|sent_me|put|brought|had|left <art>? $ down|cash|now|today|so_far|already|up_front|on_him|on_her|on_them? <method>? ,|and|but|so|then|with|-* he|she|they|hell|shell|theyll|will|is|gonna|to|said* bring|pay|send|give|drop_off|paying|bringing? me|us? <art>? rest|balance|remainder|other_half|difference is|was|comes|coming|due|to_come* on|by|next|this? <day>|later|tomorrow|next_week|next_month|payday|soon|tonight|this_weekend?] ;`,
     "rest owed",

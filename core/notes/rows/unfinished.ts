@@ -73,6 +73,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "im listing the desk 140 on friday",
   ],
   [
+    "<sell> … [,|but|and|.* he|she|they|hes|shes|theyre|buyer|guy|lady|<new>|<person>* isnt|aint|not|cant|cannot|wont|couldnt|doesnt|dont|is_not|are_not|arent picking|pick|coming|come|getting|get|here|grab|grabbing|make|collect|be|able|to* it|them|up|here|out|by|over* till|til|until|before|for|on <day>|later|next_week|next_weekend|this_weekend|payday|after_work|a|the|few|couple|days|while]",
+    "pending",
+    "sold the desk 150 but she cant get it til friday",
+  ],
+  [
     "[gone|off|out to get|fetch|pick_up|see|buy|look|look_at|grab|collect|haul|deliver]",
     "intention",
     "gone to get the desk 90",

@@ -129,6 +129,7 @@ export const SHORTHANDS: Readonly<Record<string, string>> = {
   prchsd: "purchased",
   picd: "picked",
   lst: "listed",
+  r: "are",
   lstng: "listing",
   fin: "finished",
   gvn: "given",
