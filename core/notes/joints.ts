@@ -50,6 +50,8 @@ export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   const isTwice =
     next.head && before.head && next.amount && before.amount && saysTheSame(next.head, before.head);
   if (isTwice && strongHeadsOf(next.head!).some(({ kind }) => kind === "statement")) return true;
+  // "worked 3h on the desk, finished it": that it is done is a note of its own.
+  if (next.pronoun && !next.amount && !next.duration && before.duration && isFinish(next.head)) return true;
   // "wardrobe done, sideboard started": each piece with its own verb behind it.
   const isBehind = next.piece && before.piece && !next.headFirst && !before.headFirst;
   if (isBehind && next.head && before.head) return true;
@@ -77,6 +79,9 @@ const isListing = (head: Tok | undefined): boolean =>
   head !== undefined && strongHeadsOf(head).some(({ kind }) => kind === "list");
 
 const isRetiring = (head: Tok): boolean => strongHeadsOf(head).some(({ kind }) => kind === "retire");
+
+const isFinish = (head: Tok | undefined): boolean =>
+  head !== undefined && strongHeadsOf(head).some(({ kind }) => kind === "finish");
 
 const isDeposit = (head: Tok | undefined): boolean =>
   head !== undefined && strongHeadsOf(head).some(({ kind }) => kind === "hold");

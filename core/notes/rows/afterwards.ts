@@ -185,6 +185,7 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
   [`took|spent|another? <time> to [${TO_WORK}] <art>? <piece>`, "labor", "took 2h to sand desk"],
   [`took me|us|<kin>? <time> to [${TO_WORK}] it|them|this? ;`, "labor", "buffet took me 3.5 hours to strip"],
   [`<time> [${TO_WORK}] ;`, "labor", "desk: 2h sand"],
+  [`<supply> … [to ${TO_WORK}] <art>? <trait>* <piece> ;`, "word", "24 on fabric to recover the bench"],
   [`<time> [${TO_WORK}] +|,|/ <time>`, "labor", "hutch 45m strip + 30m sand"],
   [`<time> [${TO_WORK}] on|for? <art>? <piece>`, "labor", "2h strip on the desk"],
   [

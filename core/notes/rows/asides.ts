@@ -250,9 +250,14 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "headboard cracked in half, tossed it",
   ],
   [
-    `[${BECAUSE} ${NOBODY} is|was|has|have|had|seems|ever|even|really|actually|just* ${LAMENTED} about|at|on|for|to|in|up* <art>? it|them|this|that|these|me|us|<piece>? anymore|any_more|lately|yet|at_all|so_far|today|this_week? ,? so?] ; !!<sell>`,
+    `[${BECAUSE} ${NOBODY} is|was|has|have|had|seems|ever|even|really|actually|just* ${LAMENTED} about|at|on|for|to|in|up* <art>? it|them|this|that|these|me|us? anymore|any_more|lately|yet|at_all|so_far|today|this_week? ,? so?] ; !!<sell>`,
     "aside",
     "nobodys biting so i dropped the hutch to 180",
+  ],
+  [
+    `[${BECAUSE} ${NOBODY} is|was|has|have|had|seems|ever|even|really|actually|just* ${LAMENTED} about|at|on|for|to|in|up*] <art>? <trait>* <piece> anymore|lately|yet|at_all? ,|.|so|and|! !!<sell>`,
+    "aside",
+    "nobody wants the vanity, lowered it to 110",
   ],
   [
     "^ [i|we? hit|hit_up|checked_out|browsed|raided|cruised|ran_to|ran_by|swung_by|popped_into|popped_by|dashed_to|stopped_at|stopped_by|stopped_in_at] <art>? <place>",

@@ -229,6 +229,11 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "delivery on desk 20",
   ],
   [
+    `paid|pd|spent for|on <art>? [${CARRYING}] of|on|for <art>? <trait>* <piece> $`,
+    "service",
+    "paid for delivery of the sideboard 35",
+  ],
+  [
     `paid|pd|spent|gave $ for|on <art>? [${CARRYING}] of|on|for <art>? <piece>`,
     "service",
     "paid 15 for delivery of desk",

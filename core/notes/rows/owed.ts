@@ -250,7 +250,7 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold desk 140, 100 today 40 friday",
   ],
   [
-    "<sell> … $ ,|-|and|but? [he|she|they|buyer|guy|lady|<new>? has|only|already? paid|paid_me|got|gave|gave_me|handed_me|handed_over|sent|put|took|received|collected me? $ so_far|of_it|of_that|already|now|today|first|up_front?] !back|,|for|cash|change|to|toward|towards|on",
+    "!!loan|loans <sell> … $ ,|-|and|but? [he|she|they|buyer|guy|lady|<new>? has|only|already? paid|paid_me|got|gave|gave_me|handed_me|handed_over|sent|put|took|received|collected me? $ so_far|of_it|of_that|already|now|today|first|up_front?] !back|,|for|cash|change|to|toward|towards|on",
     "part paid",
     "sold desk 140 got 100 of it",
   ],

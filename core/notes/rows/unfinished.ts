@@ -78,6 +78,21 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "sold the desk 150 but she cant get it til friday",
   ],
   [
+    "<buy> … [,|.|-|but|and|so* it|i|we|so|then* left|leaving|ditched|abandoned it|that|them there|behind|at_the|on_the|where_it_was <any>?] ;",
+    "denial",
+    "bought sofa 40 but it smelled so i left it there",
+  ],
+  [
+    "took|taking|pulled|pulling <art>? <piece> [listing|ad|post|posting down|off]",
+    "other",
+    "took the desk listing down",
+  ],
+  [
+    "<list>|<reprice> … [,|-|.|!* fingers_crossed|wish_me_luck|hopefully_it_sells|hope_it_sells|hope_it_goes|lets_see|we_will_see|well_see|here_goes|here_goes_nothing] ;",
+    "word",
+    "posted armoire 240 fingers crossed",
+  ],
+  [
     "[gone|off|out to get|fetch|pick_up|see|buy|look|look_at|grab|collect|haul|deliver]",
     "intention",
     "gone to get the desk 90",

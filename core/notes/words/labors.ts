@@ -111,7 +111,7 @@ export const WORKING: ReadonlySet<string> = new Set([...LABORS, "worked", "worki
 
 /** What is done to a piece, as one says it of work to do, as alternatives of a row. */
 export const TO_WORK =
-  "sand|strip|paint|prime|stain|refinish|clean|fix|repair|glue|wax|buff|scrape|patch|polish|assemble|reupholster|seal";
+  "sand|strip|paint|prime|stain|refinish|clean|fix|repair|glue|wax|buff|scrape|patch|polish|assemble|reupholster|recover|seal";
 
 const nameOfWork = (base: string): string =>
   STEMS.find(([name]) => name.startsWith(base.replace(/e$/, "")))?.[0] ?? base;

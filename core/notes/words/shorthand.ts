@@ -129,7 +129,6 @@ export const SHORTHANDS: Readonly<Record<string, string>> = {
   prchsd: "purchased",
   picd: "picked",
   lst: "listed",
-  r: "are",
   lstng: "listing",
   fin: "finished",
   gvn: "given",
