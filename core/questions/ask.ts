@@ -7,6 +7,7 @@ import { answerQuery, headOf, OF_LOAN } from "./answer-query.ts";
 import { answerSuppose } from "./answer-suppose.ts";
 import { answerView } from "./answer-views.ts";
 import type { Answered } from "./answered.ts";
+import { askedTwice } from "./asked-twice.ts";
 import { asksSomething, namesFigure } from "./asks.ts";
 import { askingButton, questionOf } from "./canonical.ts";
 import { answerLoanChart } from "./chart.ts";
@@ -68,12 +69,34 @@ export function answer(text: string, on: QuestionDesk): Answered {
   const pointed = pointedIn(text, readParts(text, desk), desk);
   if (pointed?.question === null) return refused({ kind: "refused", words: [pointed.word] });
   if (!pointed && isLeftOfWhat(text)) return leftOfWhat(desk);
+  const both = pointed ? null : bothAnswered(text, desk);
+  if (both) return both;
   const answered = answerWords(pointed?.question ?? text, desk);
   if (pointed?.question) return { ...answered, asked: pointed.question };
   if (answered.understood) return answered;
   if (asksHandwork(text))
     return { ...answered, text: "How that is done I cannot tell: I only keep the books." };
   return answered.words?.length ? withNearest(answered, text, desk) : answered;
+}
+
+/** Two questions in one, the first's figure and the words of both; null where it is no two that can be answered. */
+function bothAnswered(text: string, desk: Desk): Answered | null {
+  const said = plainWords(text).join(" ");
+  if (!/ and (?:to who|for how|who|how|when|where|what)/.test(said)) return null;
+  const [thing, more] = readParts(text, desk).items.filter(
+    ({ mark }) => mark.number !== undefined || mark.senses.thing?.noun !== undefined,
+  );
+  if (!thing || (more && more.mark.text !== thing.mark.text)) return null;
+  const two = askedTwice(said, thing.mark.text);
+  if (!two) return null;
+  const [first, second] = two.map((question) => answerWords(question, desk)) as [Answered, Answered];
+  if (!first.understood || !second.understood) return null;
+  return {
+    ...first,
+    text: `${first.text}\n${second.text}`,
+    asks: true,
+    isOwners: first.isOwners === true || second.isOwners === true,
+  };
 }
 
 function told(text: string): Answered {
@@ -203,9 +226,11 @@ function readQueryOf(parts: Parts, f: Features, desk: Desk): Read | null {
 /** What the words ask: the first reader that takes them; a refusal only where none does. */
 function readQuestion(parts: Parts, desk: Desk): Read | null {
   const f = featuresOf(parts);
-  // "Both loans", "both nightstands" are two.
-  const both = parts.marks.find(({ text, senses }) => /^both/.test(text) && senses.flags.has("filler"));
-  if (both && !areTwo(parts, desk)) return refusal(both);
+  // "Both loans", "both nightstands" are two, "the three lamps" as many.
+  const counted = parts.marks.find(
+    ({ text, senses }) => senses.flags.has("filler") && howManySaid(text) !== null,
+  );
+  if (counted && !areSoMany(howManySaid(counted.text)!, parts, desk)) return refusal(counted);
   let refused: Refusal | null = null;
   for (const read of READERS) {
     const found = read(parts, f, desk);
@@ -216,16 +241,25 @@ function readQuestion(parts: Parts, desk: Desk): Read | null {
   return readMeasures(parts, desk) ?? refused;
 }
 
-function areTwo(parts: Parts, desk: Desk): boolean {
+/** "Both", "the three": so many of a name. */
+function howManySaid(text: string): number | null {
+  if (/^both/.test(text)) return 2;
+  const [, count] = /^(?:the |all |all the )?(two|three|four|five|[2-5])$/.exec(text) ?? [];
+  if (count === undefined) return null;
+  const place = ["two", "three", "four", "five"].indexOf(count);
+  return place < 0 ? Number(count) : place + 2;
+}
+
+function areSoMany(count: number, parts: Parts, desk: Desk): boolean {
   if (!parts.items.some(({ mark }) => mark.senses.thing?.noun !== undefined))
-    return desk.books.loans.size === 2;
+    return desk.books.loans.size === count;
   const found = narrowed(parts, "count", desk);
   if ("kind" in found) return false;
   return (
     piecesOf(
       desk,
       found.map(({ filter }) => filter),
-    ).length === 2
+    ).length === count
   );
 }
 

@@ -148,8 +148,11 @@ export function featuresOf(parts: Parts): Features {
       (LISTERS.has(parts.first) || parts.marks[0]?.senses.thing?.plural === true) &&
       !(["money", "total", "average", "median", "howMany"] as const).some((cue) => parts.cues.has(cue)),
     opens: parts.marks.length > 1 && opensWithEvent(parts),
-    pricey: orders.some(({ at }) =>
-      /expensive|priciest|dearest|costliest|cheapest|priced/.test(parts.marks[at]!.text),
+    // "The 3 priciest" begins at its number.
+    pricey: orders.some(({ at, top }) =>
+      parts.marks
+        .slice(at, at + (top === null ? 1 : 2))
+        .some(({ text }) => /expensive|priciest|dearest|costliest|cheapest|priced/.test(text)),
     ),
     now: /\b(?:now|current|currently|at the moment|today|these days)\b/.test(parts.said),
     fixes: /\b(?:fix|refinish|restor|redo|repair)/.test(parts.said),

@@ -177,6 +177,15 @@ const TURNS: readonly Turn[] = [
     as: { flags: ["filler"] },
   },
   {
+    // "The two end tables": all of them, as long as there are so many.
+    of: /^(?:the |all |all the )?(?:two|three|four|five|[2-5])$/,
+    when: (beside) =>
+      (follows(beside, /(?:^| )(?:the|my|our|all|those)$/) || / /.test(beside.mark.text)) &&
+      beside.marks.slice(beside.at + 1, beside.at + 4).find(({ senses }) => senses.thing?.trait === undefined)
+        ?.senses.thing?.plural === true,
+    as: { flags: ["filler"] },
+  },
+  {
     // "Top kinds by number sold", "months by pieces sold": by how many.
     of: /^(?:number|pieces|items|things|units)$/,
     when: ({ mark, before, next }) =>
@@ -303,9 +312,11 @@ export function meantBeside(marks: readonly Mark[], at: number, first: string): 
   const turn = ALL_TURNS.find(({ of, when }) => of.test(mark.text) && when(beside));
   if (!turn) return mark;
   const { flags = [], text = mark.text, unknown, ...senses } = turn.as;
-  const { unknown: _, ...known } = mark;
+  const { unknown: _, amount, ...known } = mark;
   return {
     ...known,
+    // "The two tables": how many is no amount where it is passed over.
+    ...(amount && !flags.includes("filler") ? { amount } : {}),
     text,
     senses: { cues: [], own: [], ...senses, flags: new Set(flags) },
     ...(unknown ? { unknown } : {}),

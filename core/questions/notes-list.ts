@@ -34,6 +34,8 @@ export interface NotesAsked {
   period: Period | null;
   /** Only so many of the last recorded; null: all, by their days. */
   last: number | null;
+  /** Those without an amount are none: a hold with no deposit. */
+  withAmount?: true;
   /** Only so many from one end by their days, or the day of that one, or its age: "my first 3 sales", "when did i last sell". */
   ends?: {
     /** "Highest" and "lowest" go by the amount: "the biggest tip". */
@@ -78,11 +80,11 @@ function lineOf(
 }
 
 /** Whether a fact is among those asked for, any of its pieces being enough. */
-function isAsked(desk: Desk, fact: Fact, { kinds, filters, period }: NotesAsked): boolean {
+function isAsked(desk: Desk, fact: Fact, { kinds, filters, period, withAmount }: NotesAsked): boolean {
   const kind = fact.kind === "retire" ? fact.data.how : fact.kind;
   const isReturn = kinds?.has("return") === true && fact.kind === "refund" && fact.data.returned === true;
   if (kinds && !kinds.has(kind) && !isReturn && !isTrade(fact, kinds) && !isFee(fact, kinds)) return false;
-  if (!isIn(period, fact.day)) return false;
+  if (!isIn(period, fact.day) || (withAmount && !fact.amount)) return false;
   if (desk.hidesMoney && fact.author !== desk.me && isOwnersFact(fact.kind)) return false;
   if (filters.length === 0) return true;
   const numbers = piecesAsked(fact, kinds);

@@ -162,6 +162,8 @@ export interface Query {
   order: Order | null;
   /** Two or more sides, answered one by one with the difference of the first two. */
   beside: readonly Side[];
+  /** "In may and august": the sides are summed, and not held against each other. */
+  summed?: true;
   /** Net with other income taken in. */
   withIncome: boolean;
   /** What each of the pieces sold for, whatever was given back: "what did #4 sell for". */

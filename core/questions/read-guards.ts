@@ -162,7 +162,17 @@ function notDoneIn({ marks }: Parts, f: Features): Mark | null {
   );
 }
 
+/** "Which pieces did i break even on": none is told apart by making just nothing. */
+function evenOnSome({ marks, said }: Parts): Mark | null {
+  const isOfSome =
+    /\b(?:any|which|what|how many|list|show|every)\b.*\bbr(?:eak|oke) even\b|\bbr(?:eak|oke) even on any/.test(
+      said,
+    );
+  return isOfSome ? (marks.find(({ text }) => /\bbr(?:eak|oke) even\b/.test(text)) ?? null) : null;
+}
+
 const GUARDS: readonly Guard[] = [
+  evenOnSome,
   notDoneIn,
   loanPaidOff,
   earningsOfOthers,

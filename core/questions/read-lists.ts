@@ -64,7 +64,8 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
   const isSum = f.has("cost") && f.has("unsold") && !f.has("which");
   if (isSum && !LIST_WORDS.has(parts.first) && /^(?:what|whats|how)$/.test(parts.first)) return null;
   if (/^(?:cost|costs|value)$/.test(parts.first)) return null;
-  if ((f.has("deposits") && !f.commands) || (f.has("owed") && f.has("who", "whose"))) return null;
+  if ((f.has("deposits") && !f.commands && !countsNotes(parts)) || (f.has("owed") && f.has("who", "whose")))
+    return null;
   const state = isEvent(parts, f) ? undefined : stateAsked(parts, f);
   if (state && !isCommandOnly(parts, state[0])) return stateList(parts, state, desk);
   if (

@@ -60,7 +60,7 @@ export function asksDayOfBuying(f: Features): boolean {
 
 /** "how many trips in october", "number of expenses": so many notes, and not what they come to. */
 export function countsNotes({ said }: Parts): boolean {
-  return /\b(?:how many|number of|count of) (?:of my |my )?(?:drives|trips|expenses|work sessions|loan payments|payments)\b/.test(
+  return /\b(?:how many|number of|count of) (?:of my |my )?(?:drives|trips|expenses|work sessions|loan payments|payments|deposits (?:have|did) (?:i|we) (?:take|taken|collect|collected|get|gotten|received?)|deposits (?:i|we|ive|weve) (?:took|taken|collected|got|gotten|received))\b/.test(
     said,
   );
 }
@@ -116,7 +116,7 @@ export function notesAsked(
   if (isFirst && (kind === undefined || f.has("last")))
     return refusal(parts.marks[parts.cues.get("first")![0]!]!);
   const taken: Cue[] = [
-    ...(countsNotes(parts) ? (["howMany", "earn"] as const) : []),
+    ...(countsNotes(parts) ? (["howMany", "earn", "take", "took", "takes", "held", "revenue"] as const) : []),
     ...(countsSpending(f) ? (["howMany", "times", "spent", "paid"] as const) : []),
     "list",
     "did",
@@ -156,6 +156,8 @@ export function notesAsked(
     asked: {
       kinds: kinds ? new Set([...kinds, ...withBuys]) : null,
       filters: [...filtersOf(found), ...limitFilters(parts), ...mineOnly(parts, desk)],
+      // A hold may be without a deposit.
+      ...(kind?.[0] === "deposits" ? { withAmount: true as const } : {}),
       period,
       last: asksDay || isFirst ? null : (last?.count ?? null),
       ...(single ? { ends: single } : {}),

@@ -1,10 +1,12 @@
 import { lastDayOf, monthOf } from "../calendar.ts";
 import type { Desk } from "./desk.ts";
 import type { Mark } from "./marks.ts";
+import { measures } from "./measures.ts";
 import { type Narrowing, type Refusal, refusal } from "./narrowing.ts";
 import { cutsOf, type Parts } from "./parts.ts";
 import { yearBefore } from "./periods.ts";
 import type { Filter, Period, Side } from "./query.ts";
+import { periodOf } from "./read-period.ts";
 import type { Reading } from "./reading.ts";
 import { wholeUnit } from "./spans.ts";
 
@@ -13,12 +15,15 @@ export interface Sides {
   beside: Side[];
   shared: Filter[];
   isPeriods: boolean;
+  /** They are one question's, and nothing is compared. */
+  summed?: true;
 }
 
 /** Both sides of a comparison: the one thing that stands on each side, all else held by both. */
-export function sidesOf({ parts, found, desk }: Reading): Sides | Refusal | null {
+export function sidesOf(reading: Reading): Sides | Refusal | null {
+  const { parts, found, desk } = reading;
   const joint = cutsOf(parts);
-  if (joint.length === 0) return null;
+  if (joint.length === 0) return periodsApart(reading);
   const periods = parts.periods.filter(({ period }) => period.from !== null || period.to !== null);
   const sideOf = (at: number): number => joint.filter((cut) => cut < at).length;
   const [first] = periods;
@@ -54,6 +59,32 @@ export function sidesOf({ parts, found, desk }: Reading): Sides | Refusal | null
     return { ...mixedSides(found, sideOf), isPeriods: false };
   if (!split) return joint.length > 0 && parts.besideAt.length > 0 ? refusal(parts.marks[joint[0]!]!) : null;
   return { ...sidesBy(found, split, sideOf), isPeriods: false };
+}
+
+/** "In may and august": stretches of time with "and" between them that do not touch, each its own figure. */
+function periodsApart({ parts, found, f, measure, list, tally }: Reading): Sides | null {
+  const { periods, andAt, groups, orders, limits } = parts;
+  const { adds, stock, unit } = measures[measure];
+  if (periods.length < 2 || !adds || stock || unit === "miles" || list || tally || parts.yesNo) return null;
+  if (f.average || f.has("share", "chart") || groups.length + orders.length + limits.length > 0) return null;
+  const isRow = periods.slice(1).every(({ at, period }, place) => {
+    const before = periods[place]!;
+    const between = parts.marks.slice(before.at + 1, at);
+    const isJoined = between.every(
+      ({ senses }, index) => andAt.includes(before.at + 1 + index) || senses.link === "in",
+    );
+    return isJoined && before.period.to !== null && period.from !== null && before.period.to < period.from;
+  });
+  const areBounded = periods.every(
+    ({ period }) => period.from !== null && period.to !== null && !period.moment,
+  );
+  if (!isRow || !areBounded || !("kind" in (periodOf(parts) ?? {}))) return null;
+  return {
+    beside: periods.map(({ period }) => ({ filters: [], period, label: labelOfPeriod(period) })),
+    shared: found.map(({ filter }) => filter),
+    isPeriods: true,
+    summed: true,
+  };
 }
 
 /** "Yard sales versus everything else": what is named, and all that is not of it. */

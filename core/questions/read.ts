@@ -192,6 +192,7 @@ function composed(reading: Reading): Query | Refusal {
       (isPlainChart(reading, Boolean(group?.order), Boolean(sides)) ? "month" : null),
     order: group?.order ?? null,
     beside: sides?.beside ?? [],
+    ...(sides?.summed ? { summed: true as const } : {}),
     withIncome: f.has("everything") && measure === "net",
     // "May or june" wants to know which.
     yesNo: isYesNo(parts, f) && !(sides && parts.orAt.length > 0),

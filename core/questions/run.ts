@@ -248,6 +248,8 @@ function runBeside(desk: Desk, query: Query): Result {
   const [first, second] = rows;
   const pieces = sides.reduce((sum, { result }) => sum + result.pieces, 0);
   const over = sides.reduce((sum, { result }) => sum + result.over, 0);
+  if (query.summed)
+    return { value: rows.reduce((sum, { value }) => sum + numeric(value), 0), rows, over, pieces };
   const isTwo = rows.length === 2 && first?.value !== null && second?.value !== null;
   if (!isTwo) return { value: null, rows, over, pieces };
   const value =

@@ -6,7 +6,7 @@ import type { Desk } from "./desk.ts";
 import { measures } from "./measures.ts";
 import type { Figure, Filter, Query, Unit } from "./query.ts";
 import type { Result } from "./result.ts";
-import { filtersWords, periodWords, titleOf } from "./titles.ts";
+import { filtersWords, nameOf, periodWords, titleOf } from "./titles.ts";
 
 /** Rows that a phone shows before "and 7 more". */
 export const ROWS_MAX = 10;
@@ -72,6 +72,12 @@ export function wordsOf(desk: Desk, query: Query, result: Result, corrected: rea
   const head = `${titleOf(query)}, ${query.beside.some(({ period }) => period) ? "side by side" : periodWords(query, desk.today)}`;
   if (query.beside.length > 0) {
     const rows = (result.rows ?? []).map((row) => `  ${row.label}: ${showValue(row.value, unit)}`);
+    if (query.summed)
+      return [
+        `${titleOf(query)}, ${query.beside.map(({ period }) => nameOf(period!, desk.today)).join(" and ")}: ${showValue(result.value, unit)}`,
+        ...rows,
+        ...said,
+      ].join("\n");
     // Of three and more no one difference can be told.
     const all = head.endsWith("side by side") ? head : `${head}, side by side`;
     if (rows.length > 2) return [`${all}:`, ...rows, ...said].join("\n");

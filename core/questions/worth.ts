@@ -18,7 +18,14 @@ import type { Features } from "./rule.ts";
 /** What a piece is worth buying at, or what to ask for one. */
 export type WorthQuestion =
   | { kind: "worth"; kindOf: string; traits: readonly string[]; price: Cents | null; tooMuch: boolean }
-  | { kind: "ask for"; pieces: readonly Readonly<Piece>[]; kindOf: string | null; traits: readonly string[] }
+  | {
+      kind: "ask for";
+      pieces: readonly Readonly<Piece>[];
+      kindOf: string | null;
+      traits: readonly string[];
+      /** "Is 240 too high for the hutch": a price held against what to ask. */
+      held?: { price: Cents; tooLow: boolean };
+    }
   /** Whether to take so much for a piece of ours; null: how low to go. */
   | { kind: "offer"; pieces: readonly Readonly<Piece>[]; price: Cents | null };
 
@@ -94,10 +101,22 @@ export function readWorth(parts: Parts, f: Features, desk: Desk): WorthQuestion 
     return { kind: "ask for", pieces: isAny ? [] : pieces, kindOf, traits };
   }
   const amounts = [...parts.amounts, ...parts.limits];
-  if (kindOf === null || amounts.length > 1) return null;
+  if (amounts.length > 1) return null;
   const tooMuch = parts.marks.some(({ text }) =>
     /^(?:too (?:much|high|steep|pricey|expensive)|overpriced)/.test(text),
   );
+  const tooLow = parts.marks.some(({ text }) => /^too (?:low|cheap|little)/.test(text));
+  // What is here is to be sold, and not bought.
+  const ours =
+    amounts.length === 1 && (tooMuch || tooLow) && (f.number || /\b(?:the|my|our)\b/.test(said))
+      ? piecesOf(
+          desk,
+          found.map(({ filter }) => filter),
+        ).filter((piece) => !piece.gone)
+      : [];
+  if (ours.length > 0)
+    return { kind: "ask for", pieces: ours, kindOf, traits, held: { price: amounts[0]!.cents, tooLow } };
+  if (kindOf === null || tooLow) return null;
   return { kind: "worth", kindOf, traits, price: amounts[0]?.cents ?? null, tooMuch };
 }
 
@@ -203,7 +222,7 @@ const STEP_CENTS = 500;
 
 function answerAsking(
   desk: Desk,
-  { pieces, kindOf, traits }: Extract<WorthQuestion, { kind: "ask for" }>,
+  { pieces, kindOf, traits, held }: Extract<WorthQuestion, { kind: "ask for" }>,
 ): Answered {
   const [piece, other] = pieces;
   if (other && !areAlike(pieces)) return whichOne(pieces);
@@ -222,7 +241,10 @@ function answerAsking(
     thinWords(history) ?? `Going by your ${history.sales.length} ${history.name} sold`,
     dropWords(desk, history, piece),
   ].filter((line) => line !== null);
-  return { understood: true, value: amountText(asked), period: null, text: lines.join("\n") };
+  if (!held) return { understood: true, value: amountText(asked), period: null, text: lines.join("\n") };
+  const yes = held.tooLow ? held.price < asked : held.price > asked;
+  const verdict = `${yes ? "Yes" : "No"}, ${show(held.price)} is ${yes ? "" : "not "}too ${held.tooLow ? "low" : "high"} (estimate)`;
+  return { understood: true, value: yes ? "yes" : "no", period: null, text: [verdict, ...lines].join("\n") };
 }
 
 /** Of one name and the same traits: each of them would bring as much as the other. */

@@ -34,4 +34,15 @@ export const CLASSES: Readonly<Record<string, string>> = {
     "coming|come|comes|picking up|pick up|picks up|pick (?:it|them|stuff|something|anything) up|picking (?:stuff|something|anything|it|them) up|collecting|collect|stopping by|stop by|to collect|to come",
   repeats: "repeat|returning",
   buyers: "buyers|customers|clients",
+  /** A plural. */
+  many: "(?!this |was |is |does |has )\\w*[^\\Ws]s",
+  asking: "(?:the |my |full )?(?:asking|list|asking price|list price|full price|asking prices|list prices)",
+  all: "everything|it all|they all|all of it|all of them|it|they|that|all|every piece|the lot|the whole lot",
+  goes: "go|goes|went|sell|sells|sold|move|moves|moved",
+  bothering:
+    "(?:fooling|fooling around|messing|messing around|bothering|fiddling|screwing around|dealing|wasting time) with|bothering|going to|going out to|hitting|hitting up|doing|driving to|stopping at|stopping by|visiting|shopping|picking through|digging through|the (?:bother|trouble|hassle|headache|time|drive) (?:of|with)",
+  trouble:
+    "it|(?:the|my|our|all the|all that) (?:bother|trouble|hassle|headache|headaches|time|effort|while|drive|drives|trip|trips|gas|work)",
+  /** Costs come down on somebody. */
+  hits: "hit|dinged|stung|socked|slammed|smacked|saddled|stuck|slapped|nailed|whacked|clobbered|burned",
 };

@@ -1498,6 +1498,7 @@ export const CUES = {
   advice: [
     "too high",
     "too high for",
+    ...ways("too", "low|cheap|little", "|for"),
     "too steep",
     "too steep for",
     "too pricey",

@@ -3,6 +3,18 @@ import type { WayRow } from "../../plainer.ts";
 /** Questions that leave a word out or put it elsewhere, and those that name what may be answered. */
 export const OF_DEEDS: readonly WayRow[] = [
   [
+    "<us>? didnt|did_not|never|havent|have_not|wasnt|werent|not <us>? sell|sold|go|went|move for|in|with|by|via on? m:<method>",
+    "sold not for $m",
+    "avg sale on pieces i didnt sell for cash",
+    "avg sale on pieces sold not for cash",
+  ],
+  [
+    "<us>? didnt|did_not|never|havent|have_not|wasnt|werent|not <us>? sell|sold|go|went to the|my b:1",
+    "sold not to the $b",
+    "what did i make on stuff i didnt sell to the nurse",
+    "what did i make on stuff sold not to the nurse",
+  ],
+  [
     "^ was_it|is_it w:1 who|that got|bought|found|picked_up p:4 $",
     "did $w buy $p",
     "was it dad who got the rocking chair",

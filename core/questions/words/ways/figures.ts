@@ -3,6 +3,30 @@ import type { WayRow } from "../../plainer.ts";
 /** Figures, shares and means in words that say them plainly. */
 export const OF_FIGURES: readonly WayRow[] = [
   [
+    "f:fees|fee|interest|charges|costs|expenses|commissions|bills that? i|we|ive|weve|i_have|we_have have? been|was|were|get|got|gotten|getting? <hits> with|for|by $",
+    "$f",
+    "total fees ive been hit with",
+    "total fees",
+  ],
+  [
+    "f:fees|fee|interest|charges|costs|expenses|commissions|bills that? i|we|ive|weve|i_have|we_have have? been|was|were|get|got|gotten|getting? <hits> with|for|by =<any>",
+    "$f",
+    "fees i got hit with this year",
+    "fees this year",
+  ],
+  [
+    "^ so? how_much|what have|did|was|were|am|do? i|we been|get|got|gotten? <hits> with|for|by in|on? f:fees|interest|charges|commissions",
+    "how much in $f",
+    "how much have i been hit with in fees",
+    "how much in fees",
+  ],
+  [
+    "d:days|weeks|time till|til|until|before a|an|any? x:3 <goes>|is_sold|gets_sold|are_sold|get_sold|is_gone|finds_a_buyer",
+    "$d to sell $x",
+    "on avg how many days til a table sells",
+    "on avg how many days to sell table",
+  ],
+  [
     "money in vs|versus|against|and|or out",
     "brought in vs spent",
     "money in vs out in june",
@@ -145,10 +169,16 @@ export const OF_FIGURES: readonly WayRow[] = [
     "did i made money on the hutch",
   ],
   [
-    "break|broke|breake|broake even on",
-    "made money on",
+    "^ so|and|well? u:did_i|did_we|have_i|have_we break|broke|broken|breake|broake even on !any|anything",
+    "$u made money on",
     "did i break even on the lamp",
     "did i made money on the lamp",
+  ],
+  [
+    "^ broke|break even on !any|anything",
+    "did i made money on",
+    "broke even on the lamp?",
+    "did i made money on the lamp?",
   ],
   [
     "how_much of q:8 , in|as_a? percent|percentage $",

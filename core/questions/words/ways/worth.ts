@@ -1,0 +1,59 @@
+import type { WayRow } from "../../plainer.ts";
+
+/** Whether something was worth it, by what came of it; and what all of it is worth at its list prices. */
+export const OF_WORTH: readonly WayRow[] = [
+  [
+    "^ so? is|was|has it|this|that been? worth <bothering> a:2? b:<many> t:4? $",
+    "did $a $b make a profit $t",
+    "is it worth messing with yard sales",
+    "did yard sales make a profit",
+  ],
+  [
+    "^ so? was|were|has it|this|that been? worth <bothering> x:3 $",
+    "did $x make a profit",
+    "was it worth fooling with the hutch",
+    "did the hutch make a profit",
+  ],
+  [
+    "^ so? is|was <bothering> a:2? b:<many> worth <trouble> t:4? $",
+    "did $a $b make a profit $t",
+    "is going to yard sales worth the gas",
+    "did yard sales make a profit",
+  ],
+  [
+    "^ so? are|were|have|was|has !it x:4 been? worth <trouble>|<bothering> anymore|these_days? !at|for|if t:4? $",
+    "did $x make a profit $t",
+    "are church sales worth the bother this year",
+    "did church sales make a profit this year",
+  ],
+  [
+    "^ so? is the? x:curb|roadside|curbside|curb_stuff worth <trouble>|<bothering> t:4? $",
+    "did $x make a profit $t",
+    "is the curb worth the trouble",
+    "did curb make a profit",
+  ],
+  [
+    "^ so? whats|what_is|what_are|whatre|how_much_is|how_much_are|what_would|how_much_would x:5 be? worth|bring|fetch|come_to|go_for if|when|once <all> all? <goes> at|for <asking> $",
+    "total asking on $x",
+    "whats my stuff worth if it all goes at asking",
+    "total asking on my stuff",
+  ],
+  [
+    "^ so? whats|what_is|what_are|whatre|how_much_is|how_much_are x:5 worth at <asking> $",
+    "total asking on $x",
+    "what are the chairs worth at list",
+    "total asking on the chairs",
+  ],
+  [
+    "^ so? what|how_much do|would|will|could|can i|we get|have|collect|gross|take_in|bring_in|see|end_up_with? if|when|once <all> i_have|ive_got? s:listed|posted|up|up_for_sale? all? <goes> at|for <asking> $",
+    "total asking",
+    "what would i get if everything listed sold at asking",
+    "total asking",
+  ],
+  [
+    "^ so? if|when|once <all> i_have|ive_got? listed|posted|up|up_for_sale? all? <goes> at|for <asking> , then? what|how_much do|would|will|could|can i|we get|have|collect|gross|take_in|bring_in|see|end_up_with $",
+    "total asking",
+    "if it all sells at asking what do i get",
+    "total asking",
+  ],
+];
