@@ -188,7 +188,9 @@ function labelOfPeriod({ from, to, name }: Period): string {
     (to >= `${from.slice(0, 7)}-28` || name.endsWith("so far"))
   )
     return from.slice(0, 7);
-  return name;
+  // A quarter is labeled as its row is.
+  const [, quarter, year] = /^(Q[1-4]) (\d{4})$/.exec(name) ?? [];
+  return quarter === undefined ? name : `${year}-${quarter}`;
 }
 
 function labelOfFilters(filters: readonly Filter[]): string {

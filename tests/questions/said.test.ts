@@ -59,6 +59,10 @@ test.each([
   ["whats the small armoire at", /#27 small armoire: listed at/],
   ["whats the hutch at", /#23 small hutch: listed at/],
   ["who owes me", /^Owed by buyers, now/],
+  ["is the thrift store worth it", /^(?:Yes|No)\. Profit, from thrift store, ever: /],
+  ["are lamps worth selling", /^(?:Yes|No)\. Profit, lamps, ever: /],
+  ["are yard sales a waste of time", /^(?:Yes|No)\. Profit, from yard sale, ever: /],
+  ["did we sell more in q2 or in q3", /^Pieces sold, side by side: .*\n {2}2026-Q2: \d+\n {2}2026-Q3: /],
   ["are yard sales worth it", /^(?:Yes|No)\. Profit, from yard sale, ever: /],
   ["was it worth fooling with benches", /^(?:Yes|No)\. Profit, benches, ever: /],
   [

@@ -40,7 +40,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
   all: "everything|it all|they all|all of it|all of them|it|they|that|all|every piece|the lot|the whole lot",
   goes: "go|goes|went|sell|sells|sold|move|moves|moved",
   bothering:
-    "(?:fooling|fooling around|messing|messing around|bothering|fiddling|screwing around|dealing|wasting time) with|bothering|going to|going out to|hitting|hitting up|doing|driving to|stopping at|stopping by|visiting|shopping|picking through|digging through|the (?:bother|trouble|hassle|headache|time|drive) (?:of|with)",
+    "(?:fooling|fooling around|messing|messing around|bothering|fiddling|screwing around|dealing|wasting time) with|bothering|selling|flipping|checking|checking out|going to|going out to|hitting|hitting up|doing|driving to|stopping at|stopping by|visiting|shopping|picking through|digging through|the (?:bother|trouble|hassle|headache|time|drive) (?:of|with)",
   trouble:
     "it|(?:the|my|our|all the|all that) (?:bother|trouble|hassle|headache|headaches|time|effort|while|drive|drives|trip|trips|gas|work)",
   /** Costs come down on somebody. */

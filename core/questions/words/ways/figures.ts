@@ -15,10 +15,16 @@ export const OF_FIGURES: readonly WayRow[] = [
     "fees this year",
   ],
   [
-    "^ so? how_much|what have|did|was|were|am|do? i|we been|get|got|gotten? <hits> with|for|by in|on? f:fees|interest|charges|commissions",
+    "^ so? how_much|what|total have|did|was|were|am|do? i|we have? been|get|got|gotten? <hits> with|for|by in|on? f:fees|interest|charges|commissions",
     "how much in $f",
     "how much have i been hit with in fees",
     "how much in fees",
+  ],
+  [
+    "wait|gap till|til|until|before a|an|any? x:3 <goes>|is_sold|gets_sold|are_sold|get_sold|is_gone|finds_a_buyer",
+    "days to sell $x",
+    "average wait til a table goes",
+    "average days to sell table",
   ],
   [
     "d:days|weeks|time till|til|until|before a|an|any? x:3 <goes>|is_sold|gets_sold|are_sold|get_sold|is_gone|finds_a_buyer",

@@ -3,7 +3,7 @@ import type { WayRow } from "../../plainer.ts";
 /** Whether something was worth it, by what came of it; and what all of it is worth at its list prices. */
 export const OF_WORTH: readonly WayRow[] = [
   [
-    "^ so? is|was|has it|this|that been? worth <bothering> a:2? b:<many> t:4? $",
+    "^ so? is|was|has it|this|that been? worth <bothering> a:2? b:<many> !at|for|if t:4? $",
     "did $a $b make a profit $t",
     "is it worth messing with yard sales",
     "did yard sales make a profit",
@@ -15,7 +15,7 @@ export const OF_WORTH: readonly WayRow[] = [
     "did the hutch make a profit",
   ],
   [
-    "^ so? is|was <bothering> a:2? b:<many> worth <trouble> t:4? $",
+    "^ so? is|was <bothering> a:2? b:<many> worth <trouble> !at|for|if t:4? $",
     "did $a $b make a profit $t",
     "is going to yard sales worth the gas",
     "did yard sales make a profit",
@@ -27,10 +27,28 @@ export const OF_WORTH: readonly WayRow[] = [
     "did church sales make a profit this year",
   ],
   [
-    "^ so? is the? x:curb|roadside|curbside|curb_stuff worth <trouble>|<bothering> t:4? $",
+    "^ so? is the|my? x:curb|roadside|curbside|curb_stuff|thrift_store|flea_market|auction|online worth <trouble>|<bothering> !at|for|if t:4? $",
     "did $x make a profit $t",
     "is the curb worth the trouble",
     "did curb make a profit",
+  ],
+  [
+    "^ so? is|was|are|were the|my|all? s:stuff|furniture|pieces|things|anything from|off x:3 worth <trouble> !at|for|if t:4? $",
+    "did $s from $x make a profit $t",
+    "is furniture from estate sales worth it",
+    "did furniture from estate sales make a profit",
+  ],
+  [
+    "^ so? are|were|is|was x:4 just|really|kind_of|kinda? a|my? waste of my|our|the? time|money|gas|effort|energy $",
+    "did $x lose money",
+    "are yard sales a waste of time",
+    "did yard sales lose money",
+  ],
+  [
+    "^ so? whats|what_is|the|total? total? value|worth of x:4 at <asking> $",
+    "total asking on $x",
+    "value of everything listed at asking",
+    "total asking on everything listed",
   ],
   [
     "^ so? whats|what_is|what_are|whatre|how_much_is|how_much_are|what_would|how_much_would x:5 be? worth|bring|fetch|come_to|go_for if|when|once <all> all? <goes> at|for <asking> $",
