@@ -172,9 +172,11 @@ function plainDecimal(text: string): string | null {
 
 const OF_THEM = /\s+of\s+(?:them|em|'em|those|these)\b/i;
 
+const THERE_ARE = /^\s*(?:there|they)\s+(?:are|were)\s+/i;
+
 /** "4", "four", "a pair": a whole number of pieces. */
 export function readBareCount(text: string): number | null {
-  const tokens = tokensOfAnswer(text.replace(OF_THEM, ""));
+  const tokens = tokensOfAnswer(text.replace(OF_THEM, "").replace(THERE_ARE, ""));
   const words: Readonly<Record<string, number>> = { pair: 2, couple: 2, both: 2, dozen: 12 };
   const named = tokens.filter((token) => words[token.text] !== undefined);
   if (named.length === 1 && tokens.every((token) => token === named[0] || isFilling(token)))

@@ -89,7 +89,8 @@ function isForMeant(words: readonly Word[], at: number): boolean {
   const [before, noun, next] = [words[at - 1], words[at - 2], words[at + 1]];
   if (!before || !next || before.norm === "#" || BEFORE_COUNTS.has(before.norm)) return false;
   // "hutch on hold 4 dana"
-  if (BEFORE_FOR_SOMEBODY.has(before.norm) && next.kind === "letters") return true;
+  const isHeld = BEFORE_FOR_SOMEBODY.has(before.norm) || BEFORE_FOR_SOMEBODY.has(noun?.norm ?? "");
+  if (isHeld && next.kind === "letters" && !next.norm.endsWith("s")) return true;
   const isPriced = next.kind === "digits" && !/[a-z]/.test(next.norm);
   return (
     isPriced && BEFORE_FOR_PRICE.has(before.norm) && noun?.kind === "letters" && !noun.norm.endsWith("s")

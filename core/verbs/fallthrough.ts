@@ -383,6 +383,7 @@ function depositQuestion(deposit: Cents): Ask | null {
           "i gave it back",
           "all of it",
           "refunded",
+          ...["gave everything", "returned everything", "refunded everything", "sent everything"],
           ...["full refund", "refunded all", "gave it all", "returned it", "sent it back", "sent all back"],
         ],
         effect: { kind: "settle", change: { refunded: deposit } },

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { dueAtPickup } from "../books/agreed.ts";
-import type { Books, Hold } from "../books/books.ts";
+import type { Books, Hold, Piece } from "../books/books.ts";
 import { checkNotGone } from "../books/check.ts";
 import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";
 import { postedBy, postedTo } from "../books/posted.ts";
@@ -8,7 +8,7 @@ import type { FactRules } from "../books/rules.ts";
 import { centsShape, dayShape, wordsShape } from "../books/shapes.ts";
 import { depositOf } from "../books/shares.ts";
 import { addDays, type Day, showDay } from "../calendar.ts";
-import { type Ask, confirmation, type Desk } from "../decide/decision.ts";
+import { type Ask, confirmation, type Desk, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords, methodWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { inAll } from "../decide/piece-choices.ts";
@@ -17,7 +17,7 @@ import { isAnother, toldApart } from "../decide/whom.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgeHold } from "../notes/judging/holding.ts";
-import type { ReadingOf } from "../notes/reading.ts";
+import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -87,6 +87,39 @@ const TO_KEEP_IT = [
 ].map((keep) => `to ${keep}`);
 
 const MARKED = ["mark", "marked", "marking"];
+
+/** "she only put down 50" of what a deposit is held on: all that it was, or more of it. */
+function moreOrAll(reading: ReadingOf<"hold">, pieces: readonly Readonly<Piece>[], desk: Desk): Ask | null {
+  const { deposit, text, line } = reading;
+  const held = depositOf(pieces);
+  const isDoubted = deposit !== undefined && held > 0 && /\bonly\b/i.test(text);
+  if (!isDoubted || desk.confirmed.includes("more deposit")) return null;
+  const mentions = pieces.map(({ number }) => ({ number, count: 1 }));
+  const mend: Reading = {
+    kind: "mend",
+    of: { kind: "hold", pieces: mentions },
+    to: { amount: deposit },
+    text,
+    line,
+  };
+  return {
+    prompt: `${show(held)} is held already. Is ${show(deposit)} all of it, or more?`,
+    wants: "choice",
+    choices: [
+      {
+        label: `${show(deposit)} in all`,
+        words: ["all", "in all"],
+        effect: { kind: "instead", readings: [mend] },
+      },
+      {
+        label: `${show(deposit)} more`,
+        words: ["more"],
+        effect: { kind: "settle", confirm: "more deposit" },
+      },
+      NEVER_MIND,
+    ],
+  };
+}
 
 export const hold = defineVerb({
   kind: "hold",
@@ -267,6 +300,8 @@ export const hold = defineVerb({
       const prompt = `It is already on hold for ${other.hold!.buyer}. Hold it for ${buyer} as well?`;
       return { kind: "ask", ask: confirmation(prompt, { label: "Yes, hold it", confirm: "second buyer" }) };
     }
+    const more = moreOrAll(reading, pieces, desk);
+    if (more) return { kind: "ask", ask: more };
     const { agreed } = reading;
     const doubt =
       agreed === undefined ? null : doubtOfPrice(agreed, depositOf(pieces) + (deposit ?? 0), desk);

@@ -373,6 +373,8 @@ function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok
 
 function ofTurn(effect: TurnEffect, tokens: readonly Tok[], fired: Fired): Tok {
   if (effect === "word") return joined(tokens, fired, PASSING);
+  // When it is fetched, in the word behind which a hold looks for its day.
+  if (effect === "fetch") return joined(tokens, fired, PASSING, "pickup");
   if (effect === "bought" || effect === "sold") return meaning(effect, tokens, fired);
   return joined(tokens, fired, effect === "labor" ? LABOR : turnedRoles({ hedge: effect }));
 }

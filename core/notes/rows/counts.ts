@@ -204,5 +204,7 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
     "passing",
     "two things sold today, desk 90 and lamp 20",
   ],
+  ["^ <art>? <piece> [:] <~finish>|<~start>|<~sell>|<~list>", "passing", "dresser: finished. desk: started."],
+  ["[for? like|bout|abt] <time>", "passing", "sanded for like an hr on the desk"],
   ["^ <sell> [one|another_one|another|something] for|at|,? $", "passing", "sold one for 45"],
 ];

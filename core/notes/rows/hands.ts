@@ -54,6 +54,12 @@ const BEHIND_SERVICE = "fee|charge|cost?";
 
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
 export const HANDS: readonly Row<OwnerEffect>[] = [
+  ["[,|-|and? used|using|with? my|the|a] <method>", "word", "paint for dresser 31.20, used the card"],
+  [
+    "paid|pd|gave|slipped|handed <art>? <new>|<person>|<kin>? $ to [bring|get|drive|take|drop|help_bring|help_move|help_load] <art>? <piece>",
+    "service",
+    "paid the guys 40 to bring the hutch over",
+  ],
   [
     "[transferred|wired|mailed|deposited|sent_over|sent me|us|over?] <art>? $ deposit|down_payment|down|to_hold",
     "word",

@@ -169,7 +169,7 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "word",
     "mirror recut 40 by the glass shop",
   ],
-  ["<piece> !<supply> [<service>] $ ;", "service", "desk delivery 20"],
+  ["<piece> !<supply>|moved [<service>] $ ;", "service", "desk delivery 20"],
   ["<time> <labor> <art>? <piece> [<part> <part>?] ;", "word", "20 min gluing chair leg"],
   // What is named by its size, its grit or a word that is a verb elsewhere.
   ["[<boards>]", "supply", "2x4s 6"],

@@ -93,6 +93,31 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "posted armoire 240 fingers crossed",
   ],
   [
+    "^ <time> [on|at|in|of my|the? feet|road|work|car|hospital|shift|driving|traffic|clock|office|school]",
+    "other",
+    "12 hrs on my feet im dead",
+  ],
+  [
+    "[<art>? <person>|he|she|they|buyer? was|were|is|isnt|wasnt|werent not|un* happy|thrilled|satisfied|pleased|impressed|unhappy|disappointed with|about] <art>? <piece>|it|them",
+    "word",
+    "the lady was not happy with the desk, so i refunded her 25",
+  ],
+  [
+    "^ [there was|is|were <art>? <trait>|<opinion>|<plain>* <blemish> on|in] <art>? <piece>|it",
+    "word",
+    "there was a scratch on the desk so i sent them 20 back",
+  ],
+  [
+    "[,|-? which that? ] took|needed <time>".replace(" ]", "]"),
+    "word",
+    "finished the desk, which took another hour",
+  ],
+  [
+    "<~hold>|deposit|deposits|down … [,|and|;|who|she|he|they* will|shall|to|is|are|going_to|gonna|wants_to|plans_to fetch|collect|fetching|collecting|come|coming|pick|grab|get it|them|up|for|by* on|this?] <day>",
+    "fetch",
+    "left a deposit of 50 for the desk and will fetch it on saturday",
+  ],
+  [
     "[gone|off|out to get|fetch|pick_up|see|buy|look|look_at|grab|collect|haul|deliver]",
     "intention",
     "gone to get the desk 90",

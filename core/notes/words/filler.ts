@@ -80,6 +80,7 @@ export const FILLER: readonly string[] = [
     "is going to be the death of me",
     "is the death of me",
     "so much",
+    ...["hun", "hon", "honey", "sweetie", "babe"],
     ...[
       "good day today",
       "great day today",
