@@ -148,6 +148,11 @@ function answerDay(
   };
 }
 
+function periodsSaid({ period, apart }: NotesQuestion["asked"], today: string): string {
+  const said = apart ?? (period ? [period] : []);
+  return said.map((each) => nameOf(each, today)).join(" and ") || "ever";
+}
+
 /** Dated lines, newest first, with what they come to. */
 export function answerNotes(desk: Desk, { asked, title, counts, yesNo }: NotesQuestion): Answered {
   const lines = listNotes(desk, asked);
@@ -157,8 +162,7 @@ export function answerNotes(desk: Desk, { asked, title, counts, yesNo }: NotesQu
   if (asked.ends?.asksDay) return answerDay(desk, asked.ends, title, lines, about);
   const from = asked.ends?.from;
   const end = from === "highest" || from === "lowest" ? `, ${from}` : "";
-  const when =
-    asked.last !== null || asked.ends ? "" : `, ${asked.period ? nameOf(asked.period, desk.today) : "ever"}`;
+  const when = asked.last !== null || asked.ends ? "" : `, ${periodsSaid(asked, desk.today)}`;
   const told = lines.map((line) => `  ${showNoteLine(line, desk.today)}`);
   const head = `${title}${about ? `, ${about}` : ""}${end}${when}: ${counted(lines.length, "note")}${isMoney ? `, ${show(sum)}` : ""}`;
   const isAny = lines.length > 0 ? "yes" : "no";

@@ -32,6 +32,8 @@ export interface NotesAsked {
   kinds: ReadonlySet<NoteKind> | null;
   filters: readonly Filter[];
   period: Period | null;
+  /** Several that do not touch, in the place of the one. */
+  apart?: readonly Period[];
   /** Only so many of the last recorded; null: all, by their days. */
   last: number | null;
   /** Those without an amount are none: a hold with no deposit. */
@@ -80,11 +82,11 @@ function lineOf(
 }
 
 /** Whether a fact is among those asked for, any of its pieces being enough. */
-function isAsked(desk: Desk, fact: Fact, { kinds, filters, period, withAmount }: NotesAsked): boolean {
+function isAsked(desk: Desk, fact: Fact, { kinds, filters, period, apart, withAmount }: NotesAsked): boolean {
   const kind = fact.kind === "retire" ? fact.data.how : fact.kind;
   const isReturn = kinds?.has("return") === true && fact.kind === "refund" && fact.data.returned === true;
   if (kinds && !kinds.has(kind) && !isReturn && !isTrade(fact, kinds) && !isFee(fact, kinds)) return false;
-  if (!isIn(period, fact.day) || (withAmount && !fact.amount)) return false;
+  if (!(apart ?? [period]).some((each) => isIn(each, fact.day)) || (withAmount && !fact.amount)) return false;
   if (desk.hidesMoney && fact.author !== desk.me && isOwnersFact(fact.kind)) return false;
   if (filters.length === 0) return true;
   const numbers = piecesAsked(fact, kinds);

@@ -4,7 +4,7 @@ import { mineOnly, type Narrowing, narrowed, type Refusal, refusal } from "./nar
 import type { NoteKind, NotesAsked } from "./notes-list.ts";
 import { asksFigure, type Parts } from "./parts.ts";
 import type { Filter, MeasureName } from "./query.ts";
-import { periodOf } from "./read-period.ts";
+import { apartIn, periodOf } from "./read-period.ts";
 import { isCommandOnly } from "./read-standing.ts";
 import type { Features } from "./rule.ts";
 import type { Cue } from "./words/cues.ts";
@@ -149,7 +149,8 @@ export function notesAsked(
   const isSpent = f.supply && !isLent;
   const kinds = f.stream ? ["income" as const] : isSpent ? ["spend" as const] : (kind?.[1] ?? null);
   const withBuys = kind?.[0] === "spent" && (f.has("bought") || f.has("price")) ? ["buy" as const] : [];
-  const period = periodOf(parts);
+  const apart = apartIn(parts);
+  const period = apart ? null : periodOf(parts);
   if (period && "kind" in period) return period;
   return {
     kind: "notes",
@@ -159,6 +160,7 @@ export function notesAsked(
       // A hold may be without a deposit.
       ...(kind?.[0] === "deposits" ? { withAmount: true as const } : {}),
       period,
+      ...(apart ? { apart } : {}),
       last: asksDay || isFirst ? null : (last?.count ?? null),
       ...(single ? { ends: single } : {}),
       ...(last && (asksDay || isFirst)

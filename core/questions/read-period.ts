@@ -70,6 +70,24 @@ export function periodOf(parts: Parts): Period | Refusal | null {
   return both(first.period, second.period) ?? refusal(parts.marks[second.at]!);
 }
 
+/** "May and august": stretches of time with "and" between them that do not touch; null where they are none. */
+export function apartIn(parts: Parts): readonly Period[] | null {
+  const { periods, andAt, marks } = parts;
+  const areApart = periods.slice(1).every(({ at, period }, place) => {
+    const before = periods[place]!;
+    const between = marks.slice(before.at + 1, at);
+    const isJoined = between.every(
+      ({ senses }, index) => andAt.includes(before.at + 1 + index) || senses.link === "in",
+    );
+    return isJoined && before.period.to !== null && period.from !== null && before.period.to < period.from;
+  });
+  const areBounded = periods.every(
+    ({ period }) => period.from !== null && period.to !== null && !period.moment,
+  );
+  if (periods.length < 2 || !areApart || !areBounded || !("kind" in (periodOf(parts) ?? {}))) return null;
+  return periods.map(({ period }) => period);
+}
+
 /** The stretch that two periods share, where one lies in the other: "summer, june through august". */
 function both(a: Period, b: Period): Period | null {
   const from = a.from === null ? b.from : b.from === null || a.from > b.from ? a.from : b.from;

@@ -6,7 +6,7 @@ import { type Narrowing, type Refusal, refusal } from "./narrowing.ts";
 import { cutsOf, type Parts } from "./parts.ts";
 import { yearBefore } from "./periods.ts";
 import type { Filter, Period, Side } from "./query.ts";
-import { periodOf } from "./read-period.ts";
+import { apartIn } from "./read-period.ts";
 import type { Reading } from "./reading.ts";
 import { wholeUnit } from "./spans.ts";
 
@@ -63,22 +63,11 @@ export function sidesOf(reading: Reading): Sides | Refusal | null {
 
 /** "In may and august": stretches of time with "and" between them that do not touch, each its own figure. */
 function periodsApart({ parts, found, f, measure, list, tally }: Reading): Sides | null {
-  const { periods, andAt, groups, orders, limits } = parts;
+  const { periods, groups, orders, limits } = parts;
   const { adds, stock, unit } = measures[measure];
-  if (periods.length < 2 || !adds || stock || unit === "miles" || list || tally || parts.yesNo) return null;
+  if (!adds || stock || unit === "miles" || list || tally || parts.yesNo) return null;
   if (f.average || f.has("share", "chart") || groups.length + orders.length + limits.length > 0) return null;
-  const isRow = periods.slice(1).every(({ at, period }, place) => {
-    const before = periods[place]!;
-    const between = parts.marks.slice(before.at + 1, at);
-    const isJoined = between.every(
-      ({ senses }, index) => andAt.includes(before.at + 1 + index) || senses.link === "in",
-    );
-    return isJoined && before.period.to !== null && period.from !== null && before.period.to < period.from;
-  });
-  const areBounded = periods.every(
-    ({ period }) => period.from !== null && period.to !== null && !period.moment,
-  );
-  if (!isRow || !areBounded || !("kind" in (periodOf(parts) ?? {}))) return null;
+  if (!apartIn(parts)) return null;
   return {
     beside: periods.map(({ period }) => ({ filters: [], period, label: labelOfPeriod(period) })),
     shared: found.map(({ filter }) => filter),

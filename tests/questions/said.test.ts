@@ -59,6 +59,8 @@ test.each([
   ["whats the small armoire at", /#27 small armoire: listed at/],
   ["whats the hutch at", /#23 small hutch: listed at/],
   ["who owes me", /^Owed by buyers, now/],
+  ["what did i sell in may and august", /^Sold, May and August: 3 notes, [\d.]+\n {2}Mon Aug 24: /],
+  ["list gas in may and august", /^Spent, gas, May and August: \d+ notes, /],
   ["is the thrift store worth it", /^(?:Yes|No)\. Profit, from thrift store, ever: /],
   ["are lamps worth selling", /^(?:Yes|No)\. Profit, lamps, ever: /],
   ["are yard sales a waste of time", /^(?:Yes|No)\. Profit, from yard sale, ever: /],
