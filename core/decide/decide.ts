@@ -15,6 +15,7 @@ import {
   NEVER_MIND,
   newMatter,
 } from "./decision.ts";
+import { pricedFor } from "./each.ts";
 import {
   backedOutOf,
   collectedOf,
@@ -363,7 +364,10 @@ export function followUp(matter: Matter, pieces: readonly number[]): Matter[] {
   if (pieces.length === 0) return [{ reading: next, said: matter.said, confirmed: [], waiting }];
   const mentions = byNumbers(pieces);
   const missing = next.missing?.filter((field) => field !== "pieces") ?? [];
-  const reading = { ...next, pieces: mentions, missing } as Reading;
+  // "stools are done, listed them 40 each": counted now that it is known which they are.
+  const isUncounted = mentionsOf(next).every(({ plural, it }) => plural === true || it === true);
+  const priced = isUncounted ? pricedFor({ ...next, pieces: [] } as Reading, mentions) : {};
+  const reading = { ...next, pieces: mentions, ...priced, missing } as Reading;
   return [{ reading, said: matter.said, confirmed: [], waiting }];
 }
 
