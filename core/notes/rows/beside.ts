@@ -1,0 +1,134 @@
+import type { OwnerEffect } from "./hands.ts";
+import type { Row } from "./table.ts";
+
+/** Behind a piece: somebody who is known by it. */
+export const FOLK =
+  "lady|ladies|guy|guys|man|woman|couple|person|people|dude|girl|kid|buyer|customer|client|collector|dealer|shopper";
+
+/** What stands beside a piece: which it was not, streets and spots, who is told by it, what a stream costs, how it was paid. */
+export const BESIDE: readonly Row<OwnerEffect>[] = [
+  // Which pieces it was not, where our own stand, what was fetched.
+  [
+    "<piece> … [,|but? without|minus|but_not|not|except|excluding|and_not|no <art>? <piece>]",
+    "word",
+    "sold desk 140 not the chair",
+  ],
+  [
+    "<sell> … [off|out|out_of|from of? <art>? <ownspot>] !loan|<new>",
+    "word",
+    "sold desk out of the truck 140",
+  ],
+  [
+    "<miles> [dropping_off|delivering|hauling|returning|picking_up|fetching|taking|bringing|getting|moving|to_drop_off|to_deliver|to_haul] <art>? <trait>* <piece>",
+    "word",
+    "19 miles dropping off the armoire",
+  ],
+  [
+    "<supply> $? [getting|fetching|grabbing|hauling|picking_up|pickup_of|delivering|dropping_off|returning|moving|to_get|to_fetch|to_grab|to_pick_up|to_haul|to_deliver|to_move|going_to_get|driving_to_get] <art>? <piece>",
+    "word",
+    "tolls 6.50 getting hutch",
+  ],
+  [
+    "[on|off|at|near|from|by|down|across|over|around|to? <art>? <rank> st|street|ave|avenue|av|rd|road|dr|drive|ln|lane|blvd|boulevard|ct|court|pl|place|hwy|highway|pkwy|terrace|circle|way]",
+    "word",
+    "sold desk 140 off 5th street",
+  ],
+  [
+    "[on|off|at|near|from|by|down|over <rank> and|& <rank>|<new>|<trait>]",
+    "word",
+    "sold desk 140 on 5th and main",
+  ],
+  [
+    "[on|off|at|near|by|down <art>? <new> st|street|ave|avenue|av|rd|road|dr|drive|ln|lane|blvd|boulevard|ct|court|pl|place|hwy|highway|pkwy|terrace|circle|way]",
+    "word",
+    "sold desk 140 on elm street",
+  ],
+  ["<sell> <art>? [<kin>|<person>] <art> <piece>", "buyer", "sold mom the desk 140"],
+  [
+    "<place> [on|off|near|down|over_on|out_on|up_on|in <art>? <new> <new>?]",
+    "word",
+    "bought dresser 40 yard sale on elm",
+  ],
+  // Somebody told by a piece, or by what they did.
+  [
+    `<sell> … <piece> … to the|a|an|our|that [<word>? !and|&|plus|then|with|<verb> <word>? <piece>] !${FOLK}|in|from|at|near|by`,
+    "name",
+    "sold all 6 dining chairs for 210 to the wine bar",
+  ],
+  [`to|for|from|with <art>? [<piece> ${FOLK}]`, "name", "sold desk to the dresser lady 60"],
+  [
+    "<person> [who|that|with|whod <word>? <art>? <piece>]",
+    "name",
+    "sold dresser to the guy who bought the desk 60",
+  ],
+  [
+    "<sell> … [for|at full|my|the|our* list|list_price|listing_price|asking|asking_price|full_price|full_ask|ask|what_i_asked] !$",
+    "word",
+    "sold it for list, card",
+  ],
+  // What a stream costs is no income.
+  [
+    "[<stream> cost|costs|order|ticket|tickets|art|supplies|fee|fees|signup|registration|materials|booth|table] <art>? $",
+    "cost",
+    "workshop ticket 50",
+  ],
+  ["^ <art>? [<stream>] cost_me|cost_us $", "cost", "ads cost me 20"],
+  ["[signed_up|registered|enrolled for|in|to <art>? <word>? <stream>]", "cost", "signed up for workshop 120"],
+  ["paid|spent $ for|to|on <art>? [<labor>|<word>? <stream>]", "cost", "paid 60 for a refinishing class"],
+  ["bought|ordered|paid_for|buying|took <art>? [<stream>]", "cost", "bought ads for the booth 30"],
+  [
+    "<time> … <labor> <art>? [<part>|<supply> off|off_of|out_of|from] <art>? <piece>",
+    "word",
+    "45 min scraping veneer off the buffet",
+  ],
+  [
+    "^ [pulled|dragged|hauled|rescued|saved] <art>? <trait>|<opinion>* <piece> off|from|out_of <art>? curb|alley|dumpster|trash|roadside",
+    "word",
+    "pulled the sectional off the curb w my brother, free",
+  ],
+  [
+    "bought|got|grabbed him|her|them|everybody|everyone|us <art>? [!<piece> <word>] $",
+    "cost",
+    "bought him a burger 11.50",
+  ],
+  ["to|for <art>? [mom|dad|grandma|couple|family of #]", "name", "bunk bed sold to a mom of three, 155"],
+  [
+    "^ had_to|have_to|gotta|i|we* give|hand|send [<new>|<person>|<kin>] $ back",
+    "word",
+    "had to give nell 20 back on the dresser",
+  ],
+  // The way of paying, and what only looks like it.
+  [
+    "[by accident|text|phone|hand|lunch|dinner|noon|email|mail|surprise|myself|itself|chance|luck|weight|appointment|then|now|far|the_way|end_of_day|eod]",
+    "word",
+    "sold dresser 60 by phone",
+  ],
+  [
+    "[by|via|thru|through <word>? pickup|pick_up|delivery|dropoff|drop_off|courier|shipping|mail]",
+    "word",
+    "sold desk 90 by porch pickup",
+  ],
+  ["[gift|business|library|report|get_well|thank_you|birthday card]", "word", "sold desk 60 gift card"],
+  ["[no|not|without cash|card|check|transfer]", "word", "sold desk 140 no cash"],
+  // "got" that only says that it is so.
+  [
+    "[got|have|had] <art>? <piece> totally|completely|fully|finally* <~finish>|ready !$|for|at",
+    "word",
+    "got the desk all done",
+  ],
+  [
+    "[got|have|had] <art>? <piece> totally|completely|fully|finally* <~finish>|ready at_last|at_long_last",
+    "word",
+    "got the desk done at last",
+  ],
+  [
+    "[got|have|had] the|my|our|both? <piece> ,|and|&|plus the|my|our|a? <piece> totally|completely|fully|finally* <~finish>|ready !$|for|at",
+    "word",
+    "got the desk and the bench done",
+  ],
+  [
+    "[got|have|had] the|my|our|both? <piece> ,|and|& the|my|our? <piece> ,? and|&|plus the|my|our|a? <piece> totally|completely|fully|finally* <~finish>|ready !$|for|at",
+    "word",
+    "got the desk, the bench and a stool done",
+  ],
+];
