@@ -1,0 +1,197 @@
+import type { Fact } from "../books/facts.ts";
+import type { Desk } from "../decide/decision.ts";
+import { inMeasure, nameOf } from "../notes/mended.ts";
+import type { Misnoted } from "../notes/misnoted-said.ts";
+import type { Mention, Reading } from "../notes/reading.ts";
+import { bears } from "../notes/verbs.ts";
+import { canMend, type MendTo } from "./fields.ts";
+import { isMeant, isOfWhat, ofItsOwn } from "./meant.ts";
+import type { Past } from "./past.ts";
+
+/* Which note on the books a message corrects, and what becomes of it. */
+
+/** The desk as it is while a note is looked for. */
+export type Looking = Omit<Desk, "confirmed">;
+
+/** A note that a message may be about, and what becomes of it; without that, it goes. */
+export interface Found {
+  fact: Fact;
+  to?: MendTo;
+}
+
+/** The notes that a message may be about, the newest first, with what becomes of each. */
+export function correctedBy(said: Misnoted, desk: Looking, past: Past, isWhole: boolean): Found[] {
+  const { books } = desk;
+  const all = books.facts.filter(({ kind }) => kind !== "sent").sort((a, b) => b.place - a.place);
+  const replied = past.replied === null ? all : all.filter(({ root }) => root === past.replied);
+  const touched = past.touched();
+  const latest = replied.filter((fact) => fact.root === touched && past.isToday(fact));
+  const isAnyNamed = isNamed(said);
+  const pool = isAnyNamed ? replied : latest;
+  const found = pool.flatMap((fact) => {
+    const to = becoming(fact, said, desk, isWhole);
+    return to && canMend(fact.kind, to) && !isSo(fact, to) ? [{ fact, to }] : [];
+  });
+  if (found.length < 2) return found;
+  const exact =
+    said.old.amount === undefined ? found : found.filter(({ fact }) => fact.amount === said.old.amount);
+  const own = ofItsOwn(
+    exact.map(({ fact }) => fact),
+    ofNothing(said),
+  );
+  const kept = exact.filter(({ fact }) => own.includes(fact));
+  if (said.now.pieces.length > 0) return kept;
+  const last = kept.filter(({ fact }) => fact.root === touched);
+  return last.length === 1 ? last : kept;
+}
+
+const ofNothing = ({ kinds, what, old }: Misnoted) => ({
+  ...(kinds[0] ? { kind: kinds[0] } : {}),
+  ...(what === undefined ? {} : { what }),
+  ...(old.amount === undefined ? {} : { amount: old.amount }),
+});
+
+/** Something by which a note is known. */
+function isNamed({ kinds, what, now, old, isThen, isOurs }: Misnoted): boolean {
+  const isOfPiece = now.pieces.length > 0 && hasValue(now);
+  const hasOld = [old.amount, old.minutes, old.miles, old.date, old.method, old.who].some(
+    (each) => each !== undefined,
+  );
+  return (
+    kinds.length > 0 ||
+    what !== undefined ||
+    now.who !== undefined ||
+    isOfPiece ||
+    hasOld ||
+    old.pieces.length > 0 ||
+    old.traits.length > 0 ||
+    (isThen && isOurs)
+  );
+}
+
+/** A value other than a name or a piece. */
+export const hasValue = ({ amount, minutes, miles, date, method, place }: Misnoted["now"]): boolean =>
+  [amount, minutes, miles, date, method, place].some((each) => each !== undefined);
+
+/** What becomes of a fact by what is told; null where it is of another one, or nothing is. */
+function becoming(fact: Fact, said: Misnoted, desk: Looking, isWhole: boolean): MendTo | null {
+  const { now, old } = said;
+  if (!isOfKind(fact, said) || !isOfWhat(fact, said.what) || !hasOld(fact, said)) return null;
+  const { buyer } = fact.data as { buyer?: string };
+  const isOther = old.who !== undefined;
+  if (isOther ? buyer !== old.who : now.who !== undefined && buyer !== now.who && hasValue(now)) return null;
+  const of = (mention: Mention) =>
+    fact.pieces.some((number) => isMeant(mention, desk.books.pieces.get(number)!));
+  if (old.pieces.length > 0 && !old.pieces.every(of)) return null;
+  const to = valuesOf(fact, said);
+  const isOfPieces = now.pieces.every(of);
+  const sameAmount = now.amount !== undefined && to !== null && isSo(fact, to);
+  if (to && !sameAmount) return isOfPieces && Object.keys(to).length === 1 ? to : null;
+  // "its the desk thats listed for 140": what is told of another piece.
+  if (hasValue(now) && !sameAmount) return null;
+  if (now.traits.length > 0 && isOfPieces && fact.kind === "buy") return traitsOf(fact, said);
+  if (now.pieces.length > 0)
+    return isOfPieces && old.pieces.length === 0 ? null : ofPieces(fact, said, desk, isWhole);
+  const person = now.who ?? now.name;
+  if (
+    person !== undefined &&
+    (isOther || said.isWho || (now.who !== undefined && buyer !== now.who) || buyer !== undefined)
+  )
+    return person === buyer ? null : { buyer: person };
+  return null;
+}
+
+function isOfKind(fact: Fact, { kinds, isThen, isOurs, isTheirs, isWho, now, old, what }: Misnoted): boolean {
+  if (isThen) return fact.kind === "buy";
+  // "nell bought it, not dana": to whom it went.
+  if (old.who !== undefined || isWho) return "buyer" in fact.data;
+  if (kinds.length > 0) return kinds.some((kind) => kind === fact.kind);
+  const isPaid = now.amount !== undefined;
+  if (isPaid && isOurs && !isTheirs && now.who === undefined && what === undefined && now.pieces.length > 0)
+    return fact.kind === "buy";
+  if (isPaid && what === undefined && (isTheirs || now.who !== undefined))
+    return (
+      fact.kind === "sell" ||
+      fact.kind === "hold" ||
+      fact.kind === "collect" ||
+      (isTheirs && fact.kind === "buy")
+    );
+  return true;
+}
+
+/** It has the values that it is said to have had. */
+export function hasOld(fact: Fact, { old, now }: Misnoted): boolean {
+  const { minutes, miles, method } = fact.data as { minutes?: number; miles?: string; method?: string };
+  if (old.amount !== undefined) {
+    const cents = old.amount;
+    const isMeasure =
+      (miles !== undefined && Number(miles) * 100 === cents) ||
+      (minutes !== undefined && (minutes * 100 === cents || (minutes / 60) * 100 === cents));
+    if (fact.amount !== cents && !isMeasure) return false;
+  }
+  if (old.minutes !== undefined && minutes !== old.minutes) return false;
+  if (old.miles !== undefined && miles !== old.miles) return false;
+  if (old.method !== undefined && method !== old.method) return false;
+  return old.date === undefined || now.date === undefined || fact.day === old.date;
+}
+
+/** The values that it should have, in the measure of its kind; null where none are told. */
+function valuesOf(fact: Fact, { now }: Misnoted): MendTo | null {
+  const { amount, minutes, miles, date, method, place } = now;
+  const to: MendTo = {
+    ...(amount === undefined ? {} : { amount }),
+    ...(minutes === undefined ? {} : { minutes }),
+    ...(miles === undefined ? {} : { miles }),
+    ...(date === undefined ? {} : { date }),
+    ...(method === undefined ? {} : { method }),
+    ...(place === undefined ? {} : { source: place }),
+  };
+  if (Object.keys(to).length === 0) return null;
+  if (fact.kind === "drive" || fact.kind === "work") inMeasure({ of: { kind: fact.kind }, to });
+  return to;
+}
+
+/** That is what stands there already. */
+function isSo(fact: Fact, to: MendTo): boolean {
+  const data = fact.data as Record<string, unknown>;
+  return Object.entries(to).every(([field, value]) =>
+    field === "amount"
+      ? fact.amount === value
+      : field === "date"
+        ? fact.day === value
+        : field === "pieces"
+          ? false
+          : data[field] === value,
+  );
+}
+
+/** The pieces that a note is of, or what its piece is called. */
+function ofPieces(fact: Fact, said: Misnoted, desk: Looking, isWhole: boolean): MendTo | null {
+  const { now, old } = said;
+  const isOnBooks = now.pieces.every((mention) =>
+    [...desk.books.pieces.values()].some((piece) => isMeant(mention, piece)),
+  );
+  if (fact.kind === "buy") {
+    const [piece, ...others] = now.pieces;
+    return piece &&
+      others.length === 0 &&
+      (said.isName || old.pieces.length > 0 || said.sense === "sure") &&
+      !isOnBooks
+      ? nameOf(piece)
+      : null;
+  }
+  if (!isOnBooks || said.isName) return null;
+  // "the paint went on the dresser" alone is no correction.
+  const isMoved =
+    old.pieces.length > 0 || said.points || said.sense === "sure" || (said.sense === "likely" && !isWhole);
+  return isMoved && (bears(fact.kind as Reading["kind"], "piece or none") || fact.pieces.length > 0)
+    ? { pieces: now.pieces }
+    : null;
+}
+
+function traitsOf(fact: Extract<Fact, { kind: "buy" }>, { now, old }: Misnoted): MendTo | null {
+  const [made, ...others] = fact.data.made;
+  if (!made || others.length > 0) return null;
+  if (!old.traits.every((trait) => made.traits.includes(trait))) return null;
+  return { traits: [...now.traits, ...made.traits.filter((trait) => !old.traits.includes(trait))] };
+}
