@@ -2,10 +2,12 @@ import { type Clause, placeAfter, placeBefore, type Tok } from "../clause.ts";
 import { type Draft, draft } from "../draft.ts";
 import { goodsIn } from "../judging/buying.ts";
 import { unpricedIn } from "../judging/spending.ts";
+import { decimalText } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
+import { isAmount } from "../shape.ts";
 import { centsIn } from "../slots/money.ts";
 import { INTENDED, NO_SALE, PRICE_TO, SALE_SAID } from "../words/deals.ts";
-import { ARTICLES_WIDE, BEFORE_AGREED } from "../words/links.ts";
+import { ARTICLES_WIDE, BEFORE_AGREED, PRICED_BY } from "../words/links.ts";
 import { ASKS_FOR } from "../words/money.ts";
 import { as, changed, eachIn, type Held, itself, MEASURED, type Offer } from "./held.ts";
 
@@ -75,11 +77,23 @@ export const payOrBalance: Offer = (held) => {
   if (amount === undefined) return [];
   const loan = held.made?.fields["loan"] ?? loanIn(held.clause);
   const named = loan ? { loan } : {};
+  const rate = rateIn(held.clause);
   return [
+    ...(rate ? [as("loan", { balance: amount, rate, ...named }, { ...held, pieces: undefined })] : []),
     as("pay", { amount, ...named }, { ...held, pieces: undefined }),
     as("statement", { balance: amount, ...named }, { ...held, pieces: undefined }),
   ];
 };
+
+/** "loan is 4200 at 5": what a whole number behind "at" may be, where no loan costs more. */
+function rateIn({ tokens }: Clause): string | null {
+  const token = tokens.find(({ kind }, at) => kind === "amount" && PRICED_BY.has(tokens[at - 1]?.text ?? ""));
+  const cents = token ? centsIn(token) : null;
+  const isRate = cents !== null && cents > 0 && cents <= RATE_CENTS_MAX && token !== tokens.find(isAmount);
+  return isRate ? decimalText(token!.amount!.exact!) : null;
+}
+
+const RATE_CENTS_MAX = 40_00;
 
 function loanIn({ tokens }: Clause): string | undefined {
   const at = tokens.findIndex(({ text }) => text === "loan");
