@@ -1,5 +1,6 @@
 import { AFTERWARDS, type TurnEffect } from "./afterwards.ts";
 import { DEALING, GONE } from "./dealing.ts";
+import { NEEDS } from "./needs.ts";
 import { REMARKS } from "./remarks.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
@@ -334,4 +335,4 @@ const ROWS: readonly Row<TurnEffect>[] = [
   ],
 ];
 
-export const unfinished = tableOf([...AFTERWARDS, ...DEALING, ...REMARKS, ...ROWS]);
+export const unfinished = tableOf([...AFTERWARDS, ...DEALING, ...REMARKS, ...NEEDS, ...ROWS]);
