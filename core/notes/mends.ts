@@ -15,7 +15,7 @@ import {
   takeOld,
   takeTo,
 } from "./mended.ts";
-import { isForOther } from "./newest.ts";
+import { isForOther } from "./newest-changes.ts";
 import { notThat } from "./not-that.ts";
 import { isVerb } from "./rows/classes.ts";
 import { type CorrectionEffect, corrections } from "./rows/corrections.ts";

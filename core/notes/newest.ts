@@ -1,49 +1,32 @@
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
-import { type Tok, textOf } from "./clause.ts";
+import type { Tok } from "./clause.ts";
 import { headsOf } from "./heads.ts";
-import { besideSale, type Change, corrects, forgotten, isFee, isOpening, methodAlone } from "./left-out.ts";
-import { isSkipped, type Mend, type Of, side, type To, takeOld, takeTo } from "./mended.ts";
-import type { Mention, ReadingFields } from "./reading.ts";
+import { besideSale, corrects, isOpening } from "./left-out.ts";
+import { isSkipped, type Mend, type Of, side, takeTo } from "./mended.ts";
+import { canBeBare, changeIn, forOther, otherPieces, TOKENS_MAX } from "./newest-changes.ts";
+import { fieldNamed, nameForName, rightPerson } from "./newest-names.ts";
+import type { Mention } from "./reading.ts";
 import { newest } from "./rows/newest.ts";
-import { HINTS } from "./sign-bits.ts";
 import { centsIn } from "./slots/money.ts";
-import { ARTICLES } from "./words/filler.ts";
 import { ALL_OF_THEM, THEY } from "./words/links.ts";
 import {
-  ACTED,
   ALSO,
-  BEFORE_NAME,
   BEHIND,
-  COMES_TO,
   DENIED_VERBS,
   EXCUSED,
-  EXTRAS,
-  FIELDS,
-  FOR_IT,
-  FORGOTTEN,
   IN_CLAUSE,
-  IS_NAMED,
   IT_WAS,
-  LINKS,
-  NOT_US,
-  OLD,
   POINTING,
   STILL_NOT,
-  TELLS_TOTAL,
   TOLD_OF_VALUE,
-  TOTAL_SAID,
   UNDONE,
   US,
-  VALUE_TOLD,
   WHO,
   WRONG_ONES,
-  WRONG_PEOPLE,
 } from "./words/mending.ts";
 import { FOR_NOTHING } from "./words/money.ts";
-import { HOUSEHOLD } from "./words/people.ts";
 import { THEM } from "./words/pieces.ts";
-import { OPINIONS } from "./words/traits.ts";
 
 /*
  * What is sent right behind a note to correct it and names nothing of it: "no the hutch", "card not cash", "that was
@@ -54,8 +37,6 @@ import { OPINIONS } from "./words/traits.ts";
 type NewestMended =
   | { kind: "fix"; amount?: Cents; minutes?: number; miles?: string; each?: true }
   | ({ kind: "mend"; bare?: true } & Mend);
-
-const TOKENS_MAX = 9;
 
 /** A message as a correction of the newest note; null where a word of it says anything else. */
 export function newestMended(line: readonly Tok[], today: Day): NewestMended | null {
@@ -123,17 +104,6 @@ function toldAgain(tokens: readonly Tok[], today: Day): NewestMended | null {
   return { kind: "mend", of: { kinds, back: 1 }, to: said.to };
 }
 
-/** "wrong guy, it was ines": who it was; null where that is not said, or more is. */
-function rightPerson(said: readonly Tok[]): string | null {
-  const [wrong, who, ...rest] = said.slice(
-    said.findIndex((token) => !isOpening(token) || token.text === "wrong"),
-  );
-  if (wrong?.text !== "wrong" || !WRONG_PEOPLE.has(who?.text ?? "")) return null;
-  const name = rest.filter((token) => !isSkipped(token) && !isOpening(token) && !FIELDS[token.text]);
-  const isName = name.length > 0 && name.length <= NAME_WORDS_MAX && name.every(isWordOfName);
-  return isName ? textOf(name) : null;
-}
-
 /** "oops wrong chair, i sold the pine one": the piece that it was; null where it is not said, or more is. */
 function rightPiece(said: readonly Tok[]): Mention | null {
   const [wrong, ...rest] = said.slice(said.findIndex((token) => !isOpening(token)));
@@ -182,87 +152,6 @@ function eachWas(token: Tok): NewestMended | null {
   return amount === null ? null : { kind: "fix", amount, each: true };
 }
 
-const VALUE_TOKENS_MAX = 9;
-
-const isValue = ({ kind }: Tok): boolean => kind === "amount" || kind === "duration";
-
-const isWordOrValue = ({ kind }: Tok): boolean =>
-  kind === "word" || kind === "mark" || kind === "amount" || kind === "duration";
-
-/** "i paid 25", "it took 2 hours", "plus tax so 21.35 all in" as the whole line: the value of the newest note; null where it says anything else. */
-export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
-  if (line.length > VALUE_TOKENS_MAX) return null;
-  // "*34.15": what was typed wrong, put right.
-  if (line.length === 2 && line[0]!.text === "*" && line[1]!.kind === "amount" && !line[1]!.each) {
-    const meant = centsIn(line[1]!);
-    return meant === null ? null : { amount: meant };
-  }
-  if (!line.every(isWordOrValue)) return null;
-  const [value, ...others] = withoutExtra(line).filter(isValue);
-  if (!value || others.length > 0 || value.each) return null;
-  const rest = line.filter(({ kind }) => kind === "word");
-  const isTotal = value.kind === "amount" && isOfTotal(rest) && rest.length + 3 >= line.length;
-  if (!isTotal && !VALUE_TOLD.has(textOf(rest))) return null;
-  if (value.kind === "duration")
-    return value.minutes === undefined ? null : { minutes: value.minutes, isTold: true };
-  const amount = centsIn(value);
-  return amount === null ? null : { amount };
-}
-
-/** "plus 3 tax so 43 all in": 43. */
-const withoutExtra = (line: readonly Tok[]): readonly Tok[] =>
-  line.filter(({ kind }, at) => kind !== "amount" || !EXTRAS.has(line[at + 1]?.text ?? ""));
-
-/** What it came to in the end, in words of nothing else. */
-const isOfTotal = (rest: readonly Tok[]): boolean => {
-  if (!rest.every(({ text }) => text.includes(" ") || isSaidOfTotal(text))) return false;
-  const words = rest.flatMap(({ text }) => text.split(" "));
-  const isTold = words.some((word) => TELLS_TOTAL.has(word));
-  // "plus tax 2" is no total.
-  const isWithExtra = words.some((word) => EXTRAS.has(word)) && words.some((word) => COMES_TO.has(word));
-  return words.every(isSaidOfTotal) && (isTold || isWithExtra);
-};
-
-const isSaidOfTotal = (word: string): boolean => TOTAL_SAID.has(word) || EXTRAS.has(word);
-
-/** "lena not ana", "yard sale not thrift store": one name for another; of what, the note tells. */
-function nameForName(tokens: readonly Tok[]): { now: string; then: string } | null {
-  const said = tokens.slice(
-    Math.max(
-      0,
-      tokens.findIndex((token) => !isOpening(token)),
-    ),
-  );
-  const not = said.findIndex(({ text }) => OLD.has(text));
-  // "the hold is for nell not rosa": the name stands behind its preposition.
-  const [now, then] = [said.slice(0, not), said.slice(not + 1)].map((part) =>
-    textOf(
-      part
-        .slice(part.findLastIndex(({ text }) => BEFORE_NAME.has(text)) + 1)
-        .filter(({ text }) => !ARTICLES.has(text) && !FIELDS[text] && !IS_NAMED.has(text)),
-    ),
-  );
-  const isWords = said.every(({ kind, roles }) => kind === "word" && roles.method === undefined);
-  // "nell bought it not dana" says more than a name.
-  if (said.slice(0, not).some((token) => THEM.has(token.text) || WHO.has(token.text))) return null;
-  return not > 0 && isWords && now && then ? { now, then } : null;
-}
-
-/** "the buyer was iris", "customer's name is bo": the name in a field of the newest note; null where it says more. */
-function fieldNamed(tokens: readonly Tok[]): To | null {
-  const said = tokens.filter(({ text }, at) => !(at === 0 && ARTICLES.has(text)));
-  const field = FIELDS[said[0]?.text ?? ""];
-  const from = said.findIndex(({ text }, at) => at > 0 && !IS_NAMED.has(text));
-  const name = from > 1 ? said.slice(from) : [];
-  const isName = name.length > 0 && name.length <= NAME_WORDS_MAX && name.every(isWordOfName);
-  return field && isName ? { [field]: textOf(name) } : null;
-}
-
-const NAME_WORDS_MAX = 2;
-
-const isWordOfName = ({ kind, unknown, roles }: Tok): boolean =>
-  kind === "word" && (unknown === true || roles.person === true);
-
 /** What a row makes of the newest note by the whole line; null where none does. */
 function byRow(tokens: readonly Tok[]): NewestMended | null {
   const [fired] = newest.fired(tokens);
@@ -301,93 +190,6 @@ function byRow(tokens: readonly Tok[]): NewestMended | null {
   return others.length > 0 ? null : { kind: "mend", of: { back: 1 }, to: { also: piece } };
 }
 
-/** "for the hutch, not the rocker": what it was for, and not the name of a piece. */
-export function isForOther(line: readonly Tok[]): boolean {
-  if (!line.some(({ hints }) => (hints & HINTS.old) !== 0)) return false;
-  const tokens = line.filter(({ kind }) => kind !== "mark");
-  return tokens.length <= TOKENS_MAX && forOther(tokens) !== null;
-}
-
-function forOther(tokens: readonly Tok[]): Change | null {
-  const told = tokens.slice(tokens.findIndex((token) => !isOpening(token)));
-  const [lead, ...rest] = told.filter(({ text }) => !ARTICLES.has(text));
-  const [now, not, ...behind] = rest;
-  const [old, ...more] = behind.filter(({ text }) => !FOR_IT.has(text));
-  const isOther = FOR_IT.has(lead?.text ?? "") && OLD.has(not?.text ?? "") && more.length === 0;
-  if (!isOther || now?.kind !== "piece" || old?.kind !== "piece") return null;
-  return { of: { pieces: [old.mention!] }, to: { pieces: [now.mention!] } };
-}
-
-/** "not for the hutch", "not the desk, the hutch": the pieces that it was not of, and those that it was. */
-function otherPieces([first, ...rest]: readonly Tok[]): Change | null {
-  const [old, now, ...others] = rest.filter(({ kind }) => kind === "piece");
-  const isPlain = rest.every((token) => token.kind === "piece" || isSkipped(token) || token.text === "but");
-  if (first?.text !== "not" || !old || others.length > 0 || !isPlain) return null;
-  if (!now && !rest.some(({ text }) => text === "for" || text === "on")) return null;
-  return { of: { pieces: [old.mention!] }, to: { pieces: now ? [now.mention!] : [] } };
-}
-
-/** "forgot", "forgot to say" */
-const isForgotten = ({ text }: Tok): boolean =>
-  FORGOTTEN.has(text) || FORGOTTEN.has(text.split(" ").find((word) => word !== "i")!);
-
-function changeIn(told: readonly Tok[], today: Day): Change | null {
-  const by = householdIn(told);
-  const pieces = told.flatMap(({ mention }) => (mention && !mention.it ? [mention] : []));
-  if (by) return { ...(pieces.length > 0 ? { of: { pieces } } : {}), to: { by } };
-  if (isForgotten(told[0]!)) {
-    const left = told.slice(1);
-    const paid = methodAlone(left.filter((token) => !isOpening(token)));
-    return paid ? { to: { method: paid } } : forgotten(left, today);
-  }
-  const method = methodAlone(told);
-  if (method) return { to: { method } };
-  if (isNoFee(told)) return { to: { fee: 0 } };
-  const place = placeIn(told);
-  if (place) return { to: { source: place } };
-  if (told.some(isPraised)) return null;
-  const said = side();
-  const old = told.findIndex(({ text }) => OLD.has(text));
-  if (!takeTo(old < 0 ? told : told.slice(0, old), said, today)) return null;
-  if (old >= 0 && !takeOld(told.slice(old), said, today)) return null;
-  const { amount, minutes, miles, ...to } = said.to;
-  // Amounts and measures are read as corrections elsewhere.
-  const isValue = amount !== undefined || minutes !== undefined || miles !== undefined;
-  if (isValue || Object.keys(to).length === 0) return null;
-  return to.pieces && said.of.pieces ? { of: { pieces: said.of.pieces }, to } : { to };
-}
-
-/** "mom", "by my dad": somebody of the household did it. */
-function householdIn(told: readonly Tok[]): string | null {
-  const named = told.filter(({ text }) => text !== "by" && text !== "my");
-  const [only, ...more] = named;
-  if (!only || !HOUSEHOLD.has(only.text)) return null;
-  // "it was mom who bought the stool, not me"
-  const isWho = more.some(({ text }) => WHO.has(text));
-  const own = more.filter(
-    (token) =>
-      token.kind !== "piece" &&
-      ![ACTED, WHO, NOT_US].some((words) => words.has(token.text)) &&
-      !(isWho && headsOf(token).length > 0),
-  );
-  // "uncle joe"
-  if (own.length > 1 || own.some(({ unknown }) => !unknown)) return null;
-  return [only, ...own].map(({ text }) => text).join(" ");
-}
-
-/** "an estate sale", "the thrift store": where it came from. */
-function placeIn(told: readonly Tok[]): string | null {
-  if (told[0]!.text === "to") return null;
-  const [only, ...more] = told.filter((token) => !isSkipped(token) && !LINKS.has(token.text));
-  return only?.kind === "word" && more.length === 0 ? (only.roles.place ?? null) : null;
-}
-
-/** "that was a good desk" tells what it was like. */
-const isPraised = ({ kind, text, mention }: Tok): boolean =>
-  kind === "piece" && !mention!.other && text.split(" ").some((word) => OPINIONS.has(word));
-
-const isNoFee = (told: readonly Tok[]): boolean => told.length === 1 && isFee(told[0]!.text);
-
 /** "didn't sell after all", "i never listed the trunk": what was noted did not happen. */
 function undone(tokens: readonly Tok[]): Of | null {
   const at = tokens.findIndex(({ text }) => UNDONE.has(text));
@@ -406,13 +208,4 @@ function undone(tokens: readonly Tok[]): Of | null {
   if (kinds.length === 0) return null;
   if (what !== undefined) return { kinds: [...kinds, "spend"], what };
   return pieces ? { kinds, pieces: [pieces] } : { kinds };
-}
-
-/** "yesterday", "cash", "to ana", "for the hutch": enough without a word before it. */
-function canBeBare({ of, to }: Change, told: readonly Tok[]): boolean {
-  if (of) return true;
-  if (to.pieces?.every(({ it }) => it)) return true;
-  if (to.pieces) return told[0]!.text === "for" || told[0]!.text === "on";
-  if (to.by) return told[0]!.text === "by" || told.some(({ text }) => ACTED.has(text));
-  return to.fee === undefined || FORGOTTEN.has(told[0]!.text);
 }

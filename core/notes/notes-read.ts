@@ -2,7 +2,7 @@ import type { Tok } from "./clause.ts";
 import { clausesOf } from "./clauses-read.ts";
 import { dealOf } from "./deals.ts";
 import { questionReading } from "./interpret.ts";
-import { valueSaid } from "./newest.ts";
+import { valueSaid } from "./newest-value.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading, ReadingOf } from "./reading.ts";
 import { type Units, unitsOf } from "./rows/units.ts";
