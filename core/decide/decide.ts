@@ -365,7 +365,9 @@ export function followUp(matter: Matter, pieces: readonly number[]): Matter[] {
   const mentions = byNumbers(pieces);
   const missing = next.missing?.filter((field) => field !== "pieces") ?? [];
   // "stools are done, listed them 40 each": counted now that it is known which they are.
-  const isUncounted = mentionsOf(next).every(({ plural, it }) => plural === true || it === true);
+  const isUncounted = mentionsOf(next).every(
+    ({ plural, it, count }) => plural === true || (it === true && count === undefined),
+  );
   const priced = isUncounted ? pricedFor({ ...next, pieces: [] } as Reading, mentions) : {};
   const reading = { ...next, pieces: mentions, ...priced, missing } as Reading;
   return [{ reading, said: matter.said, confirmed: [], waiting }];

@@ -94,7 +94,11 @@ function settledBy(
   reading: Reading,
   { talk, books, today }: Omit<Desk, "confirmed">,
 ): Mention[] | null {
-  const spoken = talk?.replied ?? talk?.latest ?? [];
+  const latest = talk?.replied ?? talk?.latest ?? [];
+  const lot = withItsLot([...latest], books) ?? [];
+  // "both done" behind the work on one of two that came together.
+  const isOfLot = mention.it === true && (mention.count ?? 0) > 1 && lot.length === mention.count;
+  const spoken = isOfLot ? lot : latest;
   if (mention.place) return atPlace(mention.place, mention.name, talk, books, today);
   if (mention.each) {
     const all = eachMeant(spoken, books, today);

@@ -54,6 +54,11 @@ const BEHIND_SERVICE = "fee|charge|cost?";
 
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
 export const HANDS: readonly Row<OwnerEffect>[] = [
+  [
+    "<supply> … $ [,|-|and? it? did|does|covered|covers|used_on|used_it_on|was_enough_for|enough_for|good_for] <ofthem>",
+    "word",
+    "paint 16, did both",
+  ],
   ["[,|-|and? used|using|with? my|the|a] <method>", "word", "paint for dresser 31.20, used the card"],
   [
     "paid|pd|gave|slipped|handed <art>? <new>|<person>|<kin>? $ to [bring|get|drive|take|drop|help_bring|help_move|help_load] <art>? <piece>",

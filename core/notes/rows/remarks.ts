@@ -4,7 +4,7 @@ import type { Row } from "./table.ts";
 /** What was done, needed, wanted or said beside a note: it takes nothing from it, or is no fact by itself. */
 export const REMARKS: readonly Row<TurnEffect>[] = [
   [
-    "$ [on his|her|their|the|my|our way home|back|to_work|from_work|back_home] ;",
+    "$|<place>|<piece> [on his|her|their|the|my|our way home|back|to_work|from_work|back_home] ;",
     "word",
     "dad grabbed a bookcase for 25 on his way home",
   ],
