@@ -1,6 +1,7 @@
 import { emptyBooks } from "../core/books/fold.ts";
 import { cautionFor } from "../core/cautions.ts";
-import { decide, mattersOf } from "../core/decide/decide.ts";
+import { decide } from "../core/decide/decide.ts";
+import { mattersOf } from "../core/decide/matters.ts";
 import { readMessage } from "../core/notes/read.ts";
 import { makeNextTable } from "../core/notes/rows/words.ts";
 import { warmQuestions } from "../core/questions/ask.ts";

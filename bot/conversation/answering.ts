@@ -1,7 +1,8 @@
 import { takeAnswer } from "../../core/decide/answer.ts";
 import { correctedAnswer } from "../../core/decide/corrected-answer.ts";
-import { mattersOf, wholeLabel } from "../../core/decide/decide.ts";
+import { wholeLabel } from "../../core/decide/decide.ts";
 import { type Effect, newMatter, type Said } from "../../core/decide/decision.ts";
+import { mattersOf } from "../../core/decide/matters.ts";
 import { namedAnswer } from "../../core/decide/named-answer.ts";
 import { answerWithin } from "../../core/decide/part-answer.ts";
 import { NONE_OF_THESE } from "../../core/decide/whole.ts";

@@ -1,7 +1,7 @@
 import type { Fact } from "../../core/books/facts.ts";
 import type { Day } from "../../core/calendar.ts";
-import { mattersOf } from "../../core/decide/decide.ts";
 import type { Matter } from "../../core/decide/decision.ts";
+import { mattersOf } from "../../core/decide/matters.ts";
 import { readBareMoney } from "../../core/notes/bare.ts";
 import { readingMessage, readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";

@@ -1,4 +1,4 @@
-import { mattersOf } from "../../core/decide/decide.ts";
+import { mattersOf } from "../../core/decide/matters.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import type { Steps } from "../../core/steps.ts";

@@ -1,5 +1,5 @@
-import { mattersOf } from "../../core/decide/decide.ts";
 import type { Ask, Matter } from "../../core/decide/decision.ts";
+import { mattersOf } from "../../core/decide/matters.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import type { Note } from "../../db/notes.ts";
 import type { Question } from "../../db/questions.ts";

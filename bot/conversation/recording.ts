@@ -1,8 +1,9 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { boughtLater } from "../../core/decide/bought-later.ts";
-import { decide, followUp, meant, wholeLabel } from "../../core/decide/decide.ts";
+import { decide, meant, wholeLabel } from "../../core/decide/decide.ts";
 import { type Effect, type Matter, newMatter } from "../../core/decide/decision.ts";
 import { mainAmountOf } from "../../core/decide/main-amount.ts";
+import { followUp } from "../../core/decide/matters.ts";
 import { settle } from "../../core/decide/settle.ts";
 import { isGuessedCost } from "../../core/decide/talk.ts";
 import type { Fixing } from "../../core/mending/amounts.ts";

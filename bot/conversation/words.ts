@@ -1,5 +1,5 @@
 import { isChoice } from "../../core/decide/answer.ts";
-import { mattersOf } from "../../core/decide/decide.ts";
+import { mattersOf } from "../../core/decide/matters.ts";
 import { mentionsOf } from "../../core/decide/mentioned.ts";
 import { isNothing, smallTalk, whyNoFact } from "../../core/decide/smalltalk.ts";
 import { readYesNo } from "../../core/notes/bare.ts";

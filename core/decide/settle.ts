@@ -1,6 +1,6 @@
 import type { Reading } from "../notes/reading.ts";
-import { mattersOf } from "./decide.ts";
 import type { Effect, Matter } from "./decision.ts";
+import { mattersOf } from "./matters.ts";
 
 /**
  * The matters that go on after a question about one was answered: the same one with a change or a yes, or

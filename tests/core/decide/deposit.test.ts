@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { decide, mattersOf } from "../../../core/decide/decide.ts";
+import { decide } from "../../../core/decide/decide.ts";
+import { mattersOf } from "../../../core/decide/matters.ts";
 import { readMessage } from "../../../core/notes/read.ts";
 import { Ledger } from "../../books/ledger.ts";
 
