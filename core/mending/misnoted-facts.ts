@@ -101,12 +101,16 @@ function becoming(fact: Fact, said: Misnoted, desk: Looking, isWhole: boolean): 
   return null;
 }
 
+const isIncome = ({ kind }: Fact): boolean => kind === "sell" || kind === "hold" || kind === "collect";
+
 function isOfKind(fact: Fact, { kinds, isThen, isOurs, isTheirs, isWho, now, old, what }: Misnoted): boolean {
   if (isThen) return fact.kind === "buy";
   // "nell bought it, not dana": to whom it went.
   if (old.who !== undefined || isWho) return "buyer" in fact.data;
   if (kinds.length > 0) return kinds.some((kind) => kind === fact.kind);
   const isPaid = now.amount !== undefined;
+  // "paid dana 5 for the wrong lamp": what we paid is no price that came in.
+  if (isPaid && isOurs && !isTheirs && isIncome(fact)) return false;
   if (isPaid && isOurs && !isTheirs && now.who === undefined && what === undefined && now.pieces.length > 0)
     return fact.kind === "buy";
   if (isPaid && what === undefined && (isTheirs || now.who !== undefined))

@@ -119,7 +119,7 @@ function isSaid(one: Found, said: Misnoted, isWhole: boolean, readings: readonly
   const isNamed = said.now.who !== undefined || said.isNoun;
   return (
     said.sense === "likely" ||
-    (isNamed && said.isTold) ||
+    (isNamed && said.isTold && said.sense !== "none") ||
     (said.sense === "weak" && (said.now.who ?? said.now.method) !== undefined)
   );
 }

@@ -94,7 +94,7 @@ const HOLD_ENDED = [
 ];
 const HOLD_TAKEN = [
   ...["released", "release", "releasing", "lifted", "lift", "lifting", "removed", "removing", "ended", "end"],
-  ...["ending", "cancelled", "canceled", "canceling", "cancelling", "let go of"],
+  ...["ending", "cancelled", "canceled", "canceling", "cancelling", "let go of", "cancel", "remove"],
 ];
 const HOLD_TAKEN_OFF = ["took", "take", "taking", "taken"];
 

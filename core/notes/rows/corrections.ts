@@ -47,6 +47,11 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "off",
     "the paint wasnt for the hutch",
   ],
+  [
+    "^ [cancel|cancelled|canceled|lift|end|release|remove <art>? hold|reservation on|for|of] <art>? <piece>",
+    "none",
+    "cancel the hold on the lamp",
+  ],
   ["sale|deal|hold|layaway … [is|was off|dead]", "none", "sale of the lamp is off"],
   ["^ [rename|relabel] <any>", "rename", "rename #4 sideboard"],
   ["^ [call] <numbered> ;", "rename", "call #4 the big hutch"],

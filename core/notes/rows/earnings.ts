@@ -12,7 +12,7 @@ const TO_DO =
 const DID =
   "hauled|moved|delivered|assembled|painted|fixed|repaired|refinished|loaded|unloaded|carried|cleaned|mowed|hung|built|installed|redid|restored|stripped|sanded|reupholstered|did";
 const SOMEBODY =
-  "<art>? <opinion>|<trait>* <person>|<new>|<kin>|someone|somebody|church|school|guy|lady|customer|client|neighbor";
+  "<art>? <opinion>|<trait>* !<kin> <person>|<new>|someone|somebody|church|school|guy|lady|customer|client|neighbor";
 const THEIR = "a|an|some|his|her|their|<theirs>|customers|clients|neighbors|ladys|friends";
 const GAVE = "gave|paid|slipped|handed|threw|tossed|sent|threw_in|added|kicked_in|chipped_in";
 const THEY = "<art>? <new>|<person>|<kin>|he|she|they|buyer|customer";

@@ -142,12 +142,12 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
   ],
   // A site by a name that nobody knows has no article.
   [
-    `[${PUT}] up? <art>? <piece> up? ${ONTO} <sitename> !<piece> … $`,
+    `[${PUT}] up? <art>? <piece> up? ${ONTO} !loan|top|hold|display|deck <sitename> !<piece> … $`,
     "listed",
     "threw the desk on swapboard for 145",
   ],
   [
-    `${PUT} up? <art>? <piece> up? [${ONTO} <sitename> and|&|,? <art>? ${OF_PLACE} <site>|<sitename>?] !<piece> … $`,
+    `${PUT} up? <art>? <piece> up? [${ONTO} !loan|top|hold|display|deck <sitename> and|&|,? <art>? ${OF_PLACE} <site>|<sitename>?] !<piece> … $`,
     "word",
     "threw the desk on swapboard for 145",
   ],

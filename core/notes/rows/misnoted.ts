@@ -81,9 +81,9 @@ const RIGHTED: readonly Row<"found" | "proof" | "added" | "then" | "old" | "wait
   ],
   [`i|we think|thought? [${NOTED} <method>] ;`, "old", "the desk was paid cash i think i put transfer"],
   [
-    "[siri|phone|it|dictation|autocorrect heard|put|typed|wrote|changed|made it|that|me? to? $]",
+    "[phone|it|dictation|autocorrect heard|put|typed|wrote|changed|made it|that|me? to? $]",
     "old",
-    "siri heard fifteen, its fifty",
+    "phone heard fifteen, its fifty",
   ],
   ["^ [the|that $ for|on] <supply>", "old", "the 18 for knobs is 19.50"],
   [

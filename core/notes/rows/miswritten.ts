@@ -17,7 +17,7 @@ export const MISWRITTEN: readonly Row<"slip" | "wait" | "listing" | "held" | "la
     "slip",
     "ugh fat fingers. 65",
   ],
-  ["[it|siri|phone heard me|it|that wrong i|we? said|meant]", "slip", "it heard me wrong i said fifty"],
+  ["[it|phone heard me|it|that wrong i|we? said|meant]", "slip", "it heard me wrong i said fifty"],
   ["[my bad|mistake|fault|error|goof|oops|typo]", "slip", "its for the dresser my bad"],
   [
     "[im|i_am|i_was|was an|a|so|such|just|all* idiot|dummy|moron|confused|thinking_of]",
@@ -35,7 +35,7 @@ export const MISWRITTEN: readonly Row<"slip" | "wait" | "listing" | "held" | "la
     "i lied it was 3 hours",
   ],
   [
-    `[i|we|it|you|phone|siri|must|have|got|get|gotten|had* ${GONE_WRONG} up? the|my|our|those|these|that|this|them|em|it|him|her|two|up* numbers|digits|names|pieces|notes|tag|receipt|line|number|price|miles|figures|tickets|amounts|prices|things|days|dates|amount|one|two? around|up|backwards?]`,
+    `[i|we|it|you|phone|must|have|got|get|gotten|had* ${GONE_WRONG} up? the|my|our|those|these|that|this|them|em|it|him|her|two|up* numbers|digits|names|pieces|notes|tag|receipt|line|number|price|miles|figures|tickets|amounts|prices|things|days|dates|amount|one|two? around|up|backwards?]`,
     "slip",
     "misread the tag, 65",
   ],
@@ -61,12 +61,12 @@ export const MISWRITTEN: readonly Row<"slip" | "wait" | "listing" | "held" | "la
     "had the numbers backwards, 53",
   ],
   [
-    `[i|we|it|you|phone|siri|mustve|must_have* ${READ_OR_NOTED} at|it|that|me|this|in|down|on* the|a|my? wrong receipt|line|number|name|tag|one|piece|column|amount|price|key|button|guy|person|day|date|note|page|total|row|digit]`,
+    `[i|we|it|you|phone|mustve|must_have* ${READ_OR_NOTED} at|it|that|me|this|in|down|on* the|a|my? wrong receipt|line|number|name|tag|one|piece|column|amount|price|key|button|guy|person|day|date|note|page|total|row|digit]`,
     "slip",
     "i had the wrong receipt",
   ],
   [
-    "[i|we|it|you|phone|siri|mustve|must_have* read|typed|wrote|heard|put|entered|logged|copied|noted at|it|that|me|this|in|down|on* wrong]",
+    "[i|we|it|you|phone|mustve|must_have* read|typed|wrote|heard|put|entered|logged|copied|noted at|it|that|me|this|in|down|on* wrong]",
     "slip",
     "i typed that wrong. 65",
   ],

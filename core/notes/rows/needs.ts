@@ -75,7 +75,7 @@ export const NEEDS: readonly Row<TurnEffect>[] = [
     "found a buyer for the hutch, sold 235, so thats done",
   ],
   [
-    "^ … [moved] both|all|<art>* <piece> at <art>? <place> … $",
+    "^ … [moved] both|all|<art>* <piece> at <art>? <place> ,|for* $ ;",
     "sold",
     "dad moved both lamps at the flea market, 20 each",
   ],

@@ -228,7 +228,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "passing",
     "sold desk full ask 185",
   ],
-  ["$ [with|w|incl|including|after <art>? sales? tax|taxes included?] ;", "passing", "paint 22 with tax"],
+  [
+    "<supply>|<~buy>|<~spend> … $ [with|w|incl|including|after <art>? sales? tax|taxes included?] ;",
+    "passing",
+    "paint 22 with tax",
+  ],
   ["[$ plus|+|before|without tax|taxes]", "vague", "bought desk 40 plus tax"],
   ["[sales? tax|taxes $]", "vague", "sold desk 90 sales tax 6.30"],
   ["that|this [one for|at $]", "amount", "sold that one for 40"],

@@ -291,12 +291,12 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "desk sold for 150, got an iou for 60 of it",
   ],
   [
-    `${SALE} … $ … [with|and|plus|but? $ of_it|of_that? on|in|as <art>? iou|ious|tab|credit|account]`,
+    `${SALE} … $ … [with|and|plus|but? $ of_it|of_that? on|in|as <art>? iou|ious|tab|credit|account] !card|cards`,
     "owed",
     "sold desk 150 with 50 on an iou",
   ],
   [
-    `${SALE} … $ … [,|-|.|and|but|is|am|are|im|were|still|just* waiting|wait on|for the|his|her|their|last|other|another* $ of_it|of_that|from_him|from_her|from_them|more|to_come?]`,
+    `${SALE} … $ … [,|-|.|and|but|is|am|are|im|were|still|just* waiting|wait on|for the|his|her|their|last|other* $ of_it|of_that|from_him|from_her|from_them|to_come?] ;`,
     "owed",
     "sold the desk for 130, still waiting on 30 of it",
   ],

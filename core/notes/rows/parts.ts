@@ -79,7 +79,7 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "ad for the dresser 12",
   ],
   ["[<piece> fee|fees|ad|listing_fee|boost|bump]", "fee", "desk listing fee 3"],
-  ["^ <art>? [bank] charged|dinged|hit|fined|docked me|us? <art>? $", "fee", "bank dinged me 12"],
+  ["^ <art>? [bank] charged|dinged|fined|docked me|us? <art>? $", "fee", "bank dinged me 12"],
   [
     "^ <art>? bank [charged|dinged|hit|fined|docked me|us? with|for|a|an|another*] $",
     "word",

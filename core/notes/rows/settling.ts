@@ -126,7 +126,7 @@ const ROWS: readonly Row<Says>[] = [
     "pete was told to forget about the last 40",
   ],
   [
-    "[writing|wrote|write|written|chalk|chalking|chalked it|that|this* off|down|up off_as|as|to|a|bad|loss|debt|it*]",
+    "[writing|wrote|write|written|chalk|chalking|chalked it|that|this* off|off_as|up_as|up_to|down_as|down_to as|to|a|bad|loss|debt|it*]",
     "never",
     "writing off the 40 pete owes",
   ],
@@ -189,7 +189,7 @@ const ROWS: readonly Row<Says>[] = [
     "pete's 60 was taken to make it easy",
   ],
   [
-    "[his|her|their? wife|husband|wifes|husbands|mom|roommate|partner|girlfriend|boyfriend|landlord said|says|said_no|vetoed|nixed|hated|hates|didnt_like|doesnt_like|didnt_want no|nope|it|it_wont_fit|no_way*] !to|on|for|today|tomorrow|<day>",
+    "[his|her|their? wife|husband|wifes|husbands|mom|roommate|partner|girlfriend|boyfriend|landlord said_no|says_no|said_nope|said_no_way|said_it_wont_fit|vetoed|nixed|hated|hates|didnt_like|doesnt_like|didnt_want no|nope|it|it_wont_fit|no_way*] !to|on|for|today|tomorrow|<day>",
     "out",
     "pete cant take it, wife said no, gave him the 25 back",
   ],

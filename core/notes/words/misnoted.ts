@@ -11,7 +11,7 @@ export const MAY_CORRECT = wordSet(
 );
 /** Words that say that what was noted is another. */
 export const DECIDES = wordSet(
-  "meant mean should shouldve shoulda supposed fix change correct correction correcting update adjust edit amend wrong rename relabel typo mistake incorrect move shift switch reassign charge needs instead i_meant i_mean make_that make_it should_be should_have_been should_say should_read it_should_be that_should_be supposed_to_be was_supposed_to_be meant_to_say meant_to_put",
+  "meant mean should shouldve shoulda supposed fix change correct correction correcting update adjust edit amend wrong rename relabel typo mistake incorrect move shift switch reassign charge i_meant i_mean make_that make_it should_be should_have_been should_say should_read it_should_be that_should_be supposed_to_be was_supposed_to_be meant_to_say meant_to_put",
 );
 /** Words that may say so. */
 export const DOUBTS = wordSet(
