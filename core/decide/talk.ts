@@ -106,7 +106,8 @@ function settledBy(
   }
   if (mention.besides) {
     const others = theOther(mention, spoken, books);
-    return others.length === (mention.count ?? others.length) ? byNumbers(others) : null;
+    const isAll = others.length > 0 && others.length === (mention.count ?? others.length);
+    return isAll ? byNumbers(others) : null;
   }
   const [name, ...names] = new Set(spoken.map((number) => books.pieces.get(number)?.name));
   const { other } = mention;

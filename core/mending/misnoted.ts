@@ -3,7 +3,7 @@ import { misnotedIn } from "../notes/misnoted.ts";
 import type { Misnoted } from "../notes/misnoted-said.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
-import { whyOf } from "../notes/unclear.ts";
+import { tellsNoFact, whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
 import type { MendTo } from "./fields.ts";
 import { isMeant } from "./meant.ts";
@@ -23,6 +23,12 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   if (!past || GOOD_FOR.test(text)) return null;
   const said = misnotedIn(text, namesOn(desk), today);
   if (!said) return null;
+  // "no work on the dresser today", "they said it sold for 300": nothing has happened, and nothing is corrected.
+  if (!said.isProven && said.old.amount === undefined && readings.some(tellsNoFact)) return null;
+  // "drove 24 no 26 miles": it takes itself back, and no note before it.
+  if (said.now.miles !== undefined && said.now.amount !== undefined) return null;
+  if (readings.some((reading) => reading.kind === "unclear" && reading.why === whyOf({ kind: "range" })))
+    return null;
   const isWhole = readings.length > 0 && readings.every(isWholeNote);
   const at = { text, line: 0 };
   if (said.out || said.undoes || said.isAgain) {
@@ -36,7 +42,8 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   const isAllTaken = said.left.length === 0 && (said.now.name === undefined || only.to!.buyer !== undefined);
   // "would you take 65 for it? nope": asked, whatever it may correct.
   const isPlain = !said.isTurned || said.sense === "sure";
-  if (isAllTaken && isPlain && others.length === 0 && isSaid(only, said, isWhole, readings))
+  const isAtOnce = said.isProven || !readings.some(saysOther);
+  if (isAllTaken && isPlain && isAtOnce && others.length === 0 && isSaid(only, said, isWhole, readings))
     return {
       readings: [asMend(only)],
       isSure: said.sense === "sure" || isOnce(only, said) || isCalled(said),
@@ -55,6 +62,12 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   );
   const why = whyOf({ kind: others.length > 0 ? "eitherOf" : "newOrOld" });
   return { readings: [{ kind: "unclear", why, could, ...at }], isSure: false };
+}
+
+/** "bought dresser 40 plus tax", "got paid 45 to fix a chair": it is a note of its own as well, whatever it may correct. */
+function saysOther(reading: Reading): boolean {
+  if (reading.kind !== "unclear") return reading.kind !== "ask" && !bears(reading.kind, "corrects");
+  return reading.why !== whyOf({ kind: "unknown" }) && reading.why !== whyOf({ kind: "loneNumber" });
 }
 
 /** "dana is good for the 30": she will pay it. */
@@ -117,11 +130,7 @@ function isSaid(one: Found, said: Misnoted, isWhole: boolean, readings: readonly
   if (said.sense === "sure" || isOnce(one, said) || isCalled(said)) return true;
   if (isWhole) return false;
   const isNamed = said.now.who !== undefined || said.isNoun;
-  return (
-    said.sense === "likely" ||
-    (isNamed && said.isTold && said.sense !== "none") ||
-    (said.sense === "weak" && (said.now.who ?? said.now.method) !== undefined)
-  );
+  return said.sense === "likely" || (isNamed && said.isTold && said.sense !== "none");
 }
 
 /** What a piece is only once: sold, finished. A second time it is told of the first. */

@@ -72,7 +72,7 @@ export const WE_PAY = wordSet(
 );
 /** Words that turn what is told: it is no correction of what was noted. */
 export const NO_CORRECTION = wordSet(
-  "bring bringing brings owes owe owing payday loan loans balance another more extra again also forgot forgot_to_log forgot_to_put forgot_to_add wish wished hoping hope if gonna going_to have_to gotta ill well_have retail believe imagine new_price lower lowered dropped raise raised bump bumped marked relisted per each every next later tomorrow never didnt wont cant hasnt havent dont",
+  "on_hold_with bring bringing brings owes owe owing payday loan loans balance another more extra again also forgot forgot_to_log forgot_to_put forgot_to_add wish wished hoping hope if gonna going_to have_to gotta ill well_have retail believe imagine new_price lower lowered dropped raise raised bump bumped marked relisted per each every next later tomorrow never didnt wont cant hasnt havent dont",
 );
 /** Words that may turn it: such a message is asked about. */
 export const MAY_TURN = wordSet(
