@@ -8,15 +8,15 @@ import { byNumbers } from "./mentioned.ts";
 
 /** "got the sander back", and a whole note behind it; null where nothing was lent, or anything else is said. */
 export function lentBack(text: string, { books, today }: { books: Books; today: Day }): Reading[] | null {
-  const lent = standing(books);
-  const things = lent.map((fact) => ({
-    names: namesOf(fact, books),
-    to: fact.data.to,
-    isNewest: fact === books.facts.at(-1),
-  }));
+  const things = () =>
+    standing(books).map((fact) => ({
+      names: namesOf(fact, books),
+      to: fact.data.to,
+      isNewest: fact === books.facts.at(-1),
+    }));
   const home = homeIn(text, things, today);
   if (!home) return null;
-  const { data, pieces } = lent[home.which]!;
+  const { data, pieces } = standing(books)[home.which]!;
   const of = data.what === undefined ? { pieces: byNumbers(pieces) } : { what: data.what };
   return [{ kind: "lent", ...of, returned: true, text: home.text, line: 0 }, ...home.after];
 }

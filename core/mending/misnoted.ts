@@ -35,7 +35,9 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
     const out = isWhole ? null : takenOut(said, desk, past, at);
     return out && { readings: out, isSure: true };
   }
-  const found = correctedBy(said, desk, past, isWhole).filter((one) => mayBe(one, said, readings, isWhole));
+  const found = mayBeAny(said, isWhole)
+    ? correctedBy(said, desk, past, isWhole).filter((one) => mayBe(one, said, readings, isWhole))
+    : [];
   const [only, ...others] = found;
   if (!only) return said.old.amount === undefined ? null : withoutOld(text, said.old.amount, desk);
   const asMend = ({ fact, to = {} }: Found): Mend => ({ kind: "mend", of: { fact: fact.id }, to, ...at });
@@ -108,6 +110,11 @@ function notesIn(reading: Reading): Reading[] {
   return reading.kind === "ask" || bears(reading.kind, "corrects") ? [] : [reading];
 }
 
+/** Whether it may be about any note at all, before the books are gone through for one. */
+const mayBeAny = (said: Misnoted, isWhole: boolean): boolean =>
+  (said.now.date !== undefined && said.kinds.some(isOnceOnly)) ||
+  !(said.isLate || (isWhole && said.sense === "none" && !isCalled(said)));
+
 /** Whether a message that says little of a correction may be about that note. */
 function mayBe(one: Found, said: Misnoted, readings: readonly Reading[], isWhole: boolean): boolean {
   if (isOnce(one, said)) return true;
@@ -135,10 +142,10 @@ function isSaid(one: Found, said: Misnoted, isWhole: boolean, readings: readonly
 
 /** What a piece is only once: sold, finished. A second time it is told of the first. */
 function isOnce({ fact, to }: Found, { kinds }: Misnoted): boolean {
-  return (
-    (fact.kind === "sell" || fact.kind === "finish") && kinds.includes(fact.kind) && to!.date !== undefined
-  );
+  return isOnceOnly(fact.kind) && kinds.includes(fact.kind) && to!.date !== undefined;
 }
+
+const isOnceOnly = (kind: string): kind is "sell" | "finish" => kind === "sell" || kind === "finish";
 
 function saidOf(to: MendTo, { books }: Looking): string {
   if (to.amount !== undefined) return show(to.amount);

@@ -196,12 +196,13 @@ export interface Lent {
 /** Which of the things lent are back, by the order given, and the whole note behind it; null where anything else is said. */
 export function homeIn(
   text: string,
-  lent: readonly Lent[],
+  lentOut: () => readonly Lent[],
   today: Day,
 ): { which: number; text: string; after: Reading[] } | null {
   // Nearly every message says none of these.
   const words = text.toLowerCase().split(/[^a-z]+/);
   if (!words.some((word) => COMES_HOME.has(word))) return null;
+  const lent = lentOut();
   const [, first, next] = NEXT_NOTE.exec(text) ?? [];
   const whole = whichIsHome(text, lent);
   if (whole !== null || !first || !next) return whole === null ? null : { which: whole, text, after: [] };
