@@ -2,7 +2,7 @@ import type { Fact } from "../../core/books/facts.ts";
 import { dayOfInstant, type Instant } from "../../core/calendar.ts";
 import type { Talk } from "../../core/decide/decision.ts";
 import { ever } from "../../core/decide/fits.ts";
-import { matchMention } from "../../core/decide/match.ts";
+import { foundBy } from "../../core/decide/match.ts";
 import { mentionsOf } from "../../core/decide/mentioned.ts";
 import { mentionsSaid } from "../../core/notes/bare.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
@@ -68,11 +68,8 @@ function mentionsIn(reading: Reading): Mention[] {
   return mentionsOf(first ?? reading).filter(({ it }) => !it);
 }
 
-function piecesNamed(mentions: readonly Mention[], { ledger }: Turn): number[] | undefined {
-  const matches = mentions.map((mention) => matchMention(mention, ledger.books, ever, new Set()));
-  const found = matches.flatMap((match) => (match.kind === "found" ? match.pieces : []));
-  return found.length > 0 && matches.every(({ kind }) => kind === "found") ? found : undefined;
-}
+const piecesNamed = (mentions: readonly Mention[], { ledger }: Turn): number[] | undefined =>
+  foundBy(mentions, ledger.books, ever) ?? undefined;
 
 /** Whether a fact was noted today, whatever day it is of. */
 export function isOfToday(turn: Turn, { note }: Fact): boolean {

@@ -9,7 +9,7 @@ import { whyOf } from "../notes/unclear.ts";
 import type { Desk } from "./decision.ts";
 import { piecesOf } from "./echo.ts";
 import { held } from "./fits.ts";
-import { matchMention } from "./match.ts";
+import { foundBy, matchMention } from "./match.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { owingPieces, salesOwing } from "./owing.ts";
 import { isAnother, toldApart } from "./whom.ts";
@@ -120,12 +120,11 @@ export function backedOutOf(reading: Reading, { books }: Pick<Desk, "books">): R
 /** "gave her 40 back on the hutch": of a hutch that is held for just that deposit its buyer is out; null else. */
 export function depositBack(reading: Reading, { books }: Pick<Desk, "books">): Reading | null {
   if (reading.kind !== "refund" || !reading.pieces || reading.returned || reading.unpaid) return null;
-  const matches = reading.pieces.map((mention) => matchMention(mention, books, held, new Set()));
-  const numbers = matches.flatMap((match) => (match.kind === "found" ? match.pieces : []));
-  const pieces = numbersHeld(numbers, books);
-  const deposit = depositOf(pieces);
+  const numbers = foundBy(reading.pieces, books, held);
+  if (!numbers) return null;
+  const deposit = depositOf(numbersHeld(numbers, books));
   const isAll = reading.inFull === true || reading.amount === deposit;
-  if (deposit === 0 || !isAll || matches.some(({ kind }) => kind !== "found")) return null;
+  if (deposit === 0 || !isAll) return null;
   const { amount: _, missing: __, inFull: ___, ...rest } = reading;
   return { ...rest, kind: "fallthrough", pieces: byNumbers(numbers), refunded: deposit } as Reading;
 }

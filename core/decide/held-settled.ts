@@ -9,7 +9,7 @@ import { centsIn } from "../notes/slots/money.ts";
 import { whyOf } from "../notes/unclear.ts";
 import type { Says } from "../notes/words/settling.ts";
 import { held } from "./fits.ts";
-import { matchMention } from "./match.ts";
+import { foundBy } from "./match.ts";
 
 /* What becomes of a piece that is held for somebody who is spoken of: they are out, or they pay, and take it. */
 
@@ -101,9 +101,7 @@ export function paidOtherwise(text: string, readings: readonly Reading[], books:
   const sale = readings.flatMap(saleUnpriced)[0];
   const isLeft = readings.some((reading) => reading.kind === "unclear" && /\d/.test(reading.text));
   if (!sale || !isLeft) return null;
-  const matches = (sale.pieces ?? []).map((mention) => matchMention(mention, books, held, new Set()));
-  const isHeld = matches.length > 0 && matches.every(({ kind }) => kind === "found");
-  if (!isHeld) return null;
+  if (!foundBy(sale.pieces ?? [], books, held)) return null;
   const prices = lexed(text).flatMap((token) => (token.kind === "amount" ? (centsIn(token) ?? []) : []));
   const { missing: _, ...told } = { ...sale, text };
   const could = prices.reverse().map((price): Reading => ({ ...told, price }));

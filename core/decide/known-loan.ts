@@ -95,12 +95,10 @@ function toEachLoan(text: string, { books }: Said): Reading[] | null {
  */
 export function toKnownLoan(text: string, told: Said): Reading[] | null {
   const { books, today, newest } = told;
-  const isNamed = [...books.loans.keys()].some(
-    (name) => name !== UNNAMED_LOAN && text.toLowerCase().includes(name),
-  );
+  const names = [...books.loans.keys()].filter((name) => name !== UNNAMED_LOAN);
+  const isNamed = names.some((name) => text.toLowerCase().includes(name));
   const several = (isNamed ? toSeveralLoans(text, told) : null) ?? toEachLoan(text, told);
   if (several) return several;
-  const names = [...books.loans.keys()].filter((name) => name !== UNNAMED_LOAN);
   const said = names.length > 0 ? besideName(text, names) : null;
   const other = said?.who === undefined ? otherLoan(names, newest) : undefined;
   const loan = said?.who ?? other;

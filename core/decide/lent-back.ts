@@ -10,13 +10,14 @@ import { byNumbers } from "./mentioned.ts";
 export function lentBack(text: string, { books, today }: { books: Books; today: Day }): Reading[] | null {
   const things = () =>
     standing(books).map((fact) => ({
+      fact,
       names: namesOf(fact, books),
       to: fact.data.to,
       isNewest: fact === books.facts.at(-1),
     }));
   const home = homeIn(text, things, today);
   if (!home) return null;
-  const { data, pieces } = standing(books)[home.which]!;
+  const { data, pieces } = home.back.fact;
   const of = data.what === undefined ? { pieces: byNumbers(pieces) } : { what: data.what };
   return [{ kind: "lent", ...of, returned: true, text: home.text, line: 0 }, ...home.after];
 }

@@ -48,6 +48,13 @@ export function matchMention(mention: Mention, books: Books, fit: Fit, taken: Re
   return first ? { kind: "unfit", pieces: numbersOf(first) } : { kind: "none" };
 }
 
+/** The numbers of the pieces that all these mentions find, in their order; null where there are none, or one is not sure. */
+export function foundBy(mentions: readonly Mention[], books: Books, fit: Fit): number[] | null {
+  const matches = mentions.map((mention) => matchMention(mention, books, fit, new Set()));
+  const found = matches.flatMap((match) => (match.kind === "found" ? match.pieces : []));
+  return found.length > 0 && matches.every(({ kind }) => kind === "found") ? found : null;
+}
+
 /** Pieces of that very name, and those that go by its head noun as well where these may be what is meant. */
 function matchNamed(mention: Mention, named: Pieces, fitting: Pieces, fit: Fit): Match {
   const others = fitting.filter((piece) => !named.includes(piece) && isOfHead(mention, piece));

@@ -11,7 +11,7 @@ import { saysAny, wordsIn } from "../notes/words/words.ts";
 import type { Verb } from "../verbs/verb.ts";
 import type { Ask, Choice, Desk } from "./decision.ts";
 import { ever, listed, paidFor } from "./fits.ts";
-import { matchMention } from "./match.ts";
+import { foundBy, matchMention } from "./match.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
 
 /*
@@ -50,11 +50,8 @@ function askingPriceOf(
   priceOf: (pieces: Pieces) => Cents | null,
 ): { price: Cents; numbers: number[]; isAgreed: boolean } | null {
   const mentions = mentionsOf(reading).filter(({ it }) => !it);
-  const matches = mentions.map((mention) => matchMention(mention, books, listed, new Set()));
   const spoken = talk?.replied ?? talk?.latest ?? [];
-  const isFound = matches.every(({ kind }) => kind === "found");
-  const found = isFound ? matches.flatMap((match) => (match.kind === "found" ? match.pieces : [])) : [];
-  const numbers = matches.length > 0 ? [...new Set(found)] : spoken;
+  const numbers = mentions.length > 0 ? [...new Set(foundBy(mentions, books, listed))] : spoken;
   const pieces = numbers.map((number) => books.pieces.get(number)!);
   const price = priceOf(pieces);
   if (pieces.length === 0 || pieces.some(({ gone }) => gone !== null) || price === null) return null;

@@ -8,7 +8,7 @@ import type { Ask, Choice, Decision, Desk } from "./decision.ts";
 import { cannotBe } from "./decision.ts";
 import { type Fetched, fetchedOf } from "./fetched.ts";
 import { held, here } from "./fits.ts";
-import { matchMention } from "./match.ts";
+import { foundBy } from "./match.ts";
 import { mentionLabel } from "./mention-words.ts";
 import { mentionsOf } from "./mentioned.ts";
 import { inAll, type WithPieces } from "./piece-choices.ts";
@@ -107,11 +107,10 @@ function bothTotals(
   const { reading, confirmed } = option;
   if (reading.kind !== "sell" || reading.price === undefined || reading.whole || confirmed.length > 0)
     return [option];
-  const matches = (reading.pieces ?? []).map((mention) => matchMention(mention, desk.books, held, new Set()));
-  if (matches.length === 0 || matches.some(({ kind }) => kind !== "found")) return [option];
-  const pieces = matches
-    .flatMap((match) => (match.kind === "found" ? match.pieces : []))
-    .map((number) => desk.books.pieces.get(number)!);
+  const pieces = foundBy(reading.pieces ?? [], desk.books, held)?.map(
+    (number) => desk.books.pieces.get(number)!,
+  );
+  if (!pieces) return [option];
   const { price } = reading;
   const deposit = depositOf(pieces);
   const isTheirs = pieces.every(({ hold }) => !isAnother(reading.buyer, hold?.buyer));
@@ -206,12 +205,8 @@ function namesFor(reading: Reading, decision: Decision, books: Books): string {
     const pieces = decision.facts.flatMap((fact) => fact.pieces);
     if (pieces.length > 0) return labelOf(books, pieces);
   }
-  const matches = mentionsOf(reading).map((mention) => matchMention(mention, books, here, new Set()));
-  if (reading.kind !== "buy" && matches.length > 0 && matches.every(({ kind }) => kind === "found"))
-    return labelOf(
-      books,
-      matches.flatMap((match) => (match.kind === "found" ? match.pieces : [])),
-    );
+  const found = reading.kind === "buy" ? null : foundBy(mentionsOf(reading), books, here);
+  if (found) return labelOf(books, found);
   const names = mentionsOf(reading).map(mentionLabel).join(" and ");
   return names === "" && reading.missing?.includes("pieces") ? "it" : names;
 }

@@ -5,7 +5,7 @@ import type { Misnoted } from "../notes/misnoted-said.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { bears } from "../notes/verbs.ts";
 import { canMend, type MendTo } from "./fields.ts";
-import { isMeant, isOfWhat, ofItsOwn } from "./meant.ts";
+import { isMeant, isOfWhat, newestFirst, ofItsOwn } from "./meant.ts";
 import type { Past } from "./past.ts";
 
 /* Which note on the books a message corrects, and what becomes of it. */
@@ -25,16 +25,14 @@ export function correctedBy(said: Misnoted, desk: Looking, past: Past, isWhole: 
   const touched = past.touched();
   const isAnyNamed = isNamed(said);
   const isInPool = (fact: Fact): boolean =>
-    fact.kind !== "sent" &&
     (past.replied === null || fact.root === past.replied) &&
     (isAnyNamed || (fact.root === touched && past.isToday(fact)));
-  const found: Found[] = [];
-  // A plain walk, with the order made last: books of ten years have 25,000 facts, and few of them are found.
-  for (const fact of books.facts) {
-    const to = isInPool(fact) ? becoming(fact, said, desk, isWhole) : null;
-    if (to && canMend(fact.kind, to) && !isSo(fact, to)) found.push({ fact, to });
-  }
-  found.sort((a, b) => b.fact.place - a.fact.place);
+  const becomes = (fact: Fact): MendTo | null => {
+    const to = becoming(fact, said, desk, isWhole);
+    return to && canMend(fact.kind, to) && !isSo(fact, to) ? to : null;
+  };
+  const fitting = newestFirst(books, (fact) => isInPool(fact) && becomes(fact) !== null);
+  const found = fitting.map((fact): Found => ({ fact, to: becomes(fact)! }));
   if (found.length < 2) return found;
   const exact =
     said.old.amount === undefined ? found : found.filter(({ fact }) => fact.amount === said.old.amount);
@@ -117,12 +115,7 @@ function isOfKind(fact: Fact, { kinds, isThen, isOurs, isTheirs, isWho, now, old
   if (isPaid && isOurs && !isTheirs && now.who === undefined && what === undefined && now.pieces.length > 0)
     return fact.kind === "buy";
   if (isPaid && what === undefined && (isTheirs || now.who !== undefined))
-    return (
-      fact.kind === "sell" ||
-      fact.kind === "hold" ||
-      fact.kind === "collect" ||
-      (isTheirs && fact.kind === "buy")
-    );
+    return isIncome(fact) || (isTheirs && fact.kind === "buy");
   return true;
 }
 

@@ -2,7 +2,7 @@ import type { Fact } from "../books/facts.ts";
 import type { Misnoted } from "../notes/misnoted-said.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
-import { isMeant, isOfWhat } from "./meant.ts";
+import { isMeant, isOfWhat, newestFirst } from "./meant.ts";
 import { hasOld, hasValue, type Looking } from "./misnoted-facts.ts";
 import type { Past } from "./past.ts";
 
@@ -32,21 +32,18 @@ export function takenOut(
   if (!isAnyNamed && !said.isAgain) return isOther ? null : [{ kind: "undo", ...at }];
   const touched = past.touched();
   const pieces = [...now.pieces, ...old.pieces];
-  const facts = books.facts
-    .filter(({ kind }) => kind !== "sent")
-    .sort((a, b) => b.place - a.place)
-    .filter((fact) => {
-      const { buyer } = fact.data as { buyer?: string };
-      return (
-        (past.replied === null || fact.root === past.replied) &&
-        (isAnyNamed || fact.root === touched) &&
-        (kinds.length === 0 || kinds.some((kind) => kind === fact.kind)) &&
-        isOfWhat(fact, what) &&
-        (now.who === undefined || buyer === now.who) &&
-        hasOld(fact, { ...said, old: { ...now, ...old } }) &&
-        pieces.every((mention) => fact.pieces.some((number) => isMeant(mention, books.pieces.get(number)!)))
-      );
-    });
+  const facts = newestFirst(books, (fact) => {
+    const { buyer } = fact.data as { buyer?: string };
+    return (
+      (past.replied === null || fact.root === past.replied) &&
+      (isAnyNamed || fact.root === touched) &&
+      (kinds.length === 0 || kinds.some((kind) => kind === fact.kind)) &&
+      isOfWhat(fact, what) &&
+      (now.who === undefined || buyer === now.who) &&
+      hasOld(fact, { ...said, old: { ...now, ...old } }) &&
+      pieces.every((mention) => fact.pieces.some((number) => isMeant(mention, books.pieces.get(number)!)))
+    );
+  });
   const own =
     kinds.length === 0 && what === undefined && pieces.length > 0 && !hasValue(now)
       ? facts.filter(({ kind }) => kind === "buy")

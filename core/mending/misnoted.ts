@@ -21,7 +21,7 @@ type Mend = ReadingOf<"mend">;
 export function ofMisnoted(text: string, readings: readonly Reading[], desk: Looking): Corrected | null {
   const { past, today } = desk;
   if (!past || GOOD_FOR.test(text)) return null;
-  const said = misnotedIn(text, namesOn(desk), today);
+  const said = misnotedIn(text, () => namesOn(desk), today);
   if (!said) return null;
   // "no work on the dresser today", "they said it sold for 300": nothing has happened, and nothing is corrected.
   if (!said.isProven && said.old.amount === undefined && readings.some(tellsNoFact)) return null;

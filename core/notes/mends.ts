@@ -282,7 +282,7 @@ function ofNewest(before: readonly Tok[], after: readonly Tok[], today: Day): Co
 const isOldBesideNew = ({ of, to }: Side): boolean => of.amount !== undefined && to.amount !== undefined;
 
 /** "tips yesterday were 18": what came in that day, if nothing is noted of it. */
-const isDaysIncome = ({ of, to }: Side): boolean =>
+const isDaysIncome = ({ of, to }: Pick<Side, "of" | "to">): boolean =>
   of.kind === "income" && of.date !== undefined && of.amount === undefined && to.amount !== undefined;
 
 /** "the primer was 18": a thing that both sides know. */
@@ -296,7 +296,7 @@ function saysEnough({ of, to, points, isFee, isTold, field }: Side): boolean {
   if (of.number !== undefined && fields.every((field) => field === "traits")) return true;
   // "desk was 140 new": what it cost somebody else.
   if (to.amount !== undefined && to.traits !== undefined) return false;
-  if (isDaysIncome({ of, to, points, isFee, isTold, field } as Side)) return points === true;
+  if (isDaysIncome({ of, to })) return points === true;
   if (isFee || points || of.date !== undefined || of.back !== undefined) return true;
   if (of.amount !== undefined) return to.amount === undefined;
   if (

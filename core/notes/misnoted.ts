@@ -18,8 +18,8 @@ import { BEFORE_OLD, MAY_CORRECT, SPOKEN_OF, WAS, WRONG, WRONG_NAMES } from "./w
 
 const TOKENS_MAX = 36;
 
-/** What a message tells so; null where it tells more than that, or nothing of it. `names`: people on the books. */
-export function misnotedIn(text: string, names: ReadonlySet<string>, today: Day): Misnoted | null {
+/** What a message tells so; null where it tells more than that, or nothing of it. `people`: those on the books. */
+export function misnotedIn(text: string, people: () => ReadonlySet<string>, today: Day): Misnoted | null {
   if (
     !text
       .toLowerCase()
@@ -29,6 +29,7 @@ export function misnotedIn(text: string, names: ReadonlySet<string>, today: Day)
     return null;
   const tokens = lexed(text);
   if (tokens.length > TOKENS_MAX || tokens.some(({ each }) => each)) return null;
+  const names = people();
   const said = nothingSaid();
   const taken = takeRows(said, tokens);
   // "should i list the hutch at 120"

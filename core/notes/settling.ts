@@ -193,28 +193,29 @@ export interface Lent {
   isNewest?: boolean;
 }
 
-/** Which of the things lent are back, by the order given, and the whole note behind it; null where anything else is said. */
-export function homeIn(
+/** Which of the things lent, the newest first, is back, and the whole note behind it; null where anything else is said. */
+export function homeIn<L extends Lent>(
   text: string,
-  lentOut: () => readonly Lent[],
+  lentOut: () => readonly L[],
   today: Day,
-): { which: number; text: string; after: Reading[] } | null {
+): { back: L; text: string; after: Reading[] } | null {
   // Nearly every message says none of these.
   const words = text.toLowerCase().split(/[^a-z]+/);
   if (!words.some((word) => COMES_HOME.has(word))) return null;
   const lent = lentOut();
   const [, first, next] = NEXT_NOTE.exec(text) ?? [];
   const whole = whichIsHome(text, lent);
-  if (whole !== null || !first || !next) return whole === null ? null : { which: whole, text, after: [] };
-  const which = whichIsHome(first, lent);
-  if (which === null) return null;
+  if (whole) return { back: whole, text, after: [] };
+  const back = first && next ? whichIsHome(first, lent) : null;
+  if (!first || !next || !back) return null;
   const after = readMessage(next, today);
   const isWhole = after.length > 0 && after.every(({ kind, missing }) => kind !== "unclear" && !missing);
-  return isWhole ? { which, text: first, after } : null;
+  return isWhole ? { back, text: first, after } : null;
 }
 
-function whichIsHome(text: string, lent: readonly Lent[]): number | null {
-  for (const [which, { names, to, isNewest }] of lent.entries()) {
+function whichIsHome<L extends Lent>(text: string, lent: readonly L[]): L | null {
+  for (const each of lent) {
+    const { names, to, isNewest } = each;
     const thing = besideName(text, names);
     // Who had it, by all of the name or its last word: "uncle ray", "ray".
     const { who, rest } = besideName(thing.rest, to === undefined ? [] : [to, to.split(" ").at(-1)!]);
@@ -226,7 +227,7 @@ function whichIsHome(text: string, lent: readonly Lent[]): number | null {
     const isIt = words.includes("it") && isAlone && (who !== undefined || isTheirs);
     if (thing.who === undefined && !isIt) continue;
     const isHome = words.some((word) => COMES_HOME.has(word));
-    if (isHome && words.every((word) => COMES_HOME.has(word) || BESIDE_HOME.has(word))) return which;
+    if (isHome && words.every((word) => COMES_HOME.has(word) || BESIDE_HOME.has(word))) return each;
   }
   return null;
 }

@@ -207,8 +207,8 @@ export function wordsOf(line: string): Word[] {
     const word = wordAt(line, lower, at, words, apart);
     if (word) {
       const before = words.at(-1);
-      if (before && isAgainPart(before, word, line)) words.pop();
-      words.push(before && isAgainPart(before, word, line) ? again(before, word) : word);
+      if (before && isAgainPart(before, word, line)) words[words.length - 1] = again(before, word);
+      else words.push(word);
       at = word.end;
       apart = false;
       continue;

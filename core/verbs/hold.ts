@@ -11,6 +11,7 @@ import { addDays, type Day, showDay } from "../calendar.ts";
 import { type Ask, confirmation, type Desk, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords, methodWords, piecesOf, subjectOf } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
+import { byNumbers } from "../decide/mentioned.ts";
 import { inAll } from "../decide/piece-choices.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { isAnother, toldApart } from "../decide/whom.ts";
@@ -94,7 +95,7 @@ function moreOrAll(reading: ReadingOf<"hold">, pieces: readonly Readonly<Piece>[
   const held = depositOf(pieces);
   const isDoubted = deposit !== undefined && held > 0 && /\bonly\b/i.test(text);
   if (!isDoubted || desk.confirmed.includes("more deposit")) return null;
-  const mentions = pieces.map(({ number }) => ({ number, count: 1 }));
+  const mentions = byNumbers(pieces.map(({ number }) => number));
   const mend: Reading = {
     kind: "mend",
     of: { kind: "hold", pieces: mentions },

@@ -18,7 +18,7 @@ const RIGHTED: readonly Row<"found" | "proof" | "added" | "then" | "old" | "wait
   ["[turns|turned out that?]", "found", "turns out its pine"],
   [`[the|my|that|a? ${PAPER} <supply>? ${SAID_SO} its|it_is|that|it_was?]`, "proof", "receipt says 15.27"],
   [
-    `<supply>|the [receipt|reciept|receipts|bill|invoice for|from|on? ] <supply>`.replace(" ]", "]"),
+    "<supply>|the [receipt|reciept|receipts|bill|invoice for|from|on?] <supply>",
     "found",
     "the receipt for paint says 15.27",
   ],

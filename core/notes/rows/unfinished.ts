@@ -108,11 +108,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "word",
     "there was a scratch on the desk so i sent them 20 back",
   ],
-  [
-    "[,|-? which that? ] took|needed <time>".replace(" ]", "]"),
-    "word",
-    "finished the desk, which took another hour",
-  ],
+  ["[,|-? which that?] took|needed <time>", "word", "finished the desk, which took another hour"],
   [
     "<~hold>|deposit|deposits|down … [,|and|;|who|she|he|they* will|shall|to|is|are|going_to|gonna|wants_to|plans_to fetch|collect|fetching|collecting|come|coming|pick|grab|get it|them|up|for|by* on|this?] <day>",
     "fetch",

@@ -35,13 +35,13 @@ export const PREPOSITIONS = wordSet("for on to from at off with w of in by");
 /** What may stand before a noun that nobody listed. */
 export const BEFORE_UNLISTED = wordSet("a an the my some i we also");
 
-/** What may stand between "agreed" and the price. */
 /** "the lamp at 40": between a piece and its price. */
 export const PRICED_BY = wordSet("at for @");
 
 /** "40 for the lamp": between a price and its piece. */
 export const BEFORE_PRICED = wordSet("for on");
 
+/** What may stand between "agreed" and the price. */
 export const BEFORE_AGREED = wordSet("on to at upon for pay a the price of was is");
 
 /** What may stand between such a noun and its price. */

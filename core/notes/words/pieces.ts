@@ -131,10 +131,10 @@ export const PLACES: Readonly<Record<string, number>> = {
   "3rd": 3,
 };
 
-/** Every one of those spoken of. */
 /** Before one thing that stands for all of its name: "each chair". */
 export const EACH_OF = wordSet("each every per");
 
+/** Every one of those spoken of. */
 export const EACH_ONE = wordSet("each each_one each_piece");
 
 /** What a time was spent on stands behind it. */

@@ -10,11 +10,6 @@ export const WORTH = wordSet(
   "worth valued value values call calling called counting count counted count_it figure figured figuring say saying price priced both",
 );
 
-/** Before an amount, that it is no exact one: what a thing is worth seldom is. */
-export const ROUGHLY = wordSet(
-  "about around roughly like maybe probably approx approximately at @ as it it's of is was were to his her my the each",
-);
-
 export const RECEIVED = wordSet("got received back");
 
 export const PAID = wordSet("paid pay threw threw_in kicked kicked_in tossed_in chipped_in");

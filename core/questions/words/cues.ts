@@ -8,6 +8,12 @@ const NOT_YET = [
 ] as const;
 const HAVENT_I = "havent i|havent we|have i not|have we not|have i never";
 
+/** It made a loss. */
+const WENT_UNDER = [
+  ...["flopped", "tanked", "bombed", "went south", "belly up"],
+  ...ways("at|for", "a loss"),
+];
+
 /**
  * What the words of a question point at. A cue is no measure yet: "sold" may be counted, asked the day of or only
  * narrow what is asked; `measures.ts` says which measure which cues make.
@@ -20,12 +26,7 @@ export const CUES = {
     "the spread on",
     "over cost",
     "above cost",
-    "flopped",
-    "tanked",
-    "bombed",
-    "went south",
-    "belly up",
-    ...ways("at|for", "a loss"),
+    ...WENT_UNDER,
     "pocket",
     "pocketing",
     "dollar margin",
@@ -3392,12 +3393,7 @@ export const CUES = {
   ],
   /** What came out of it is below nothing. */
   loss: [
-    "flopped",
-    "tanked",
-    "bombed",
-    "went south",
-    "belly up",
-    ...ways("at|for", "a loss"),
+    ...WENT_UNDER,
     "lose",
     "losing",
     "lost",
