@@ -64,40 +64,46 @@ type Draft = { -readonly [K in keyof Senses]: Senses[K] };
 const NONE: readonly never[] = [];
 const NO_FLAGS: ReadonlySet<Flag> = new Set();
 
-interface Node {
-  next?: Map<string, Node>;
-  senses: Draft | null;
-}
+const NO_SENSES: Senses = { cues: NONE, flags: NO_FLAGS, own: NONE };
 
 /** Phrases by their words; the longest from a place is found. */
 export class Phrases {
-  readonly #root: Node = { senses: null };
+  /** In one map, not word by word: most of some ten thousand beginnings lead to one phrase alone. */
+  readonly #senses = new Map<string, Senses>();
+  /** How many words the longest phrase has that begins with a word. */
+  readonly #reach = new Map<string, number>();
   readonly words = new Set<string>();
 
   /** What is kept of a phrase, to add to. */
   at(phrase: string): Draft {
-    let node = this.#root;
-    for (const word of phrase.split(" ")) {
-      this.words.add(word);
-      node.next ??= new Map();
-      let next = node.next.get(word);
-      if (!next) {
-        next = { senses: null };
-        node.next.set(word, next);
-      }
-      node = next;
+    const draft = { ...(this.#senses.get(phrase) ?? NO_SENSES) };
+    this.#keep(phrase, draft);
+    return draft;
+  }
+
+  /** Adds a cue to a phrase; those that are this cue and nothing else share what is kept of them. */
+  addCue(phrase: string, alone: Senses): void {
+    const before = this.#senses.get(phrase);
+    this.#keep(phrase, before ? { ...before, cues: [...before.cues, ...alone.cues] } : alone);
+  }
+
+  #keep(phrase: string, senses: Senses): void {
+    if (!this.#senses.has(phrase)) {
+      const words = phrase.split(" ");
+      for (const word of words) this.words.add(word);
+      this.#reach.set(words[0]!, Math.max(words.length, this.#reach.get(words[0]!) ?? 0));
     }
-    node.senses ??= { cues: NONE, flags: NO_FLAGS, own: NONE };
-    return node.senses;
+    this.#senses.set(phrase, senses);
   }
 
   longest(words: readonly string[], at: number): { senses: Senses; words: number } | null {
-    let node: Node | undefined = this.#root;
+    let phrase = words[at] ?? "";
+    const last = Math.min(words.length - at, this.#reach.get(phrase) ?? 0);
     let found: { senses: Senses; words: number } | null = null;
-    for (let index = at; index < words.length; index += 1) {
-      node = node.next?.get(words[index]!);
-      if (!node) break;
-      if (node.senses) found = { senses: node.senses, words: index - at + 1 };
+    for (let count = 1; count <= last; count += 1) {
+      if (count > 1) phrase += ` ${words[at + count - 1]}`;
+      const senses = this.#senses.get(phrase);
+      if (senses) found = { senses, words: count };
     }
     return found;
   }
@@ -152,11 +158,10 @@ let common: Phrases | undefined;
 export function commonPhrases(): Phrases {
   if (common) return common;
   const phrases = new Phrases();
-  for (const [cue, words] of Object.entries(CUES))
-    for (const word of words) {
-      const senses = phrases.at(word);
-      senses.cues = [...senses.cues, cue as Cue];
-    }
+  for (const [cue, words] of Object.entries(CUES)) {
+    const alone: Senses = { ...NO_SENSES, cues: [cue as Cue] };
+    for (const word of words) phrases.addCue(word, alone);
+  }
   const flags: [readonly string[], Flag][] = [
     [FILLERS, "filler"],
     [GENERIC, "generic"],

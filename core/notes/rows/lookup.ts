@@ -11,7 +11,10 @@ import { makeLater, type RowWord, secondOf, sieveOf, wordsInRows } from "./words
  */
 interface Lookup {
   rows: readonly Candidate[];
+  /** What a line must hold for the rows of each word and class: `NUMBERS` for each row there. */
   told: Int32Array;
+  /** Of what a row needs any, need by need, for all rows one behind the other. */
+  needs: Int32Array;
   /** The classes that rows are looked up by, and where those of each begin and end. */
   classes: Bits;
   starts: readonly number[];
@@ -20,19 +23,18 @@ interface Lookup {
   said: Int32Array;
 }
 
-/**
- * The number of a row, how many numbers stand behind it in all, whether it needs two of a class, the classes that it must
- * hold and the bits of its words, and then of what it needs any, need by need, the rarest first.
- */
-function numbersOf({ pattern: { must, needs, twice } }: Candidate, place: number): readonly number[] {
-  const any = needs.toSorted((a, b) => a.often - b.often).flatMap(numbersOfNeed);
-  const isTwice = twice === NO_CLASSES ? 0 : 1;
+/** The number of a row, where its needs begin and end, whether it needs two of a class, the classes and bits of its words. */
+function numbersOf({ pattern: { must, twice } }: Candidate, place: number, needs: readonly [number, number]) {
   const words = [sieveOf(must.words), secondOf(must.words)];
-  return [place, BEFORE_NEEDS + any.length, isTwice, ...partsOf(must.bits), ...words, ...any];
+  return [place, ...needs, twice === NO_CLASSES ? 0 : 1, ...partsOf(must.bits), ...words];
 }
 
-/** How many numbers stand before the needs of a row. */
-const BEFORE_NEEDS = 9;
+/** How many numbers a row has. */
+const NUMBERS = 10;
+
+/** What a row needs any of, the rarest first. */
+const numbersOfNeeds = ({ pattern: { needs } }: Candidate): readonly number[] =>
+  needs.toSorted((a, b) => a.often - b.often).flatMap(numbersOfNeed);
 
 /** The classes and the bits of words of a need, how many numbers it has, and each of its words: how many, and which. */
 function numbersOfNeed({ bits, rarest, words }: Element): readonly number[] {
@@ -65,6 +67,40 @@ export function handInRows(madeFor: (table: number) => readonly Candidate[]): nu
 }
 
 function lookupOf(): Lookup {
+  const byKey = rowsByKey();
+  const needs: number[] = [];
+  const numbers = all.map((row, place) => {
+    const from = needs.length;
+    needs.push(...numbersOfNeeds(row));
+    return numbersOf(row, place, [from, needs.length]);
+  });
+  let length = 0;
+  for (const places of byKey.values()) length += places.size * NUMBERS;
+  const told = new Int32Array(length);
+  const starts: number[] = [];
+  const ends: number[] = [];
+  let at = 0;
+  for (const [key, places] of byKey) {
+    const start = at;
+    for (const place of places) {
+      told.set(numbers[place]!, at);
+      at += NUMBERS;
+    }
+    if (typeof key === "number") {
+      starts[key] = start;
+      ends[key] = at;
+    } else {
+      key.rowsFrom = start;
+      key.rowsTo = at;
+    }
+  }
+  const classes = bitsOf([...byKey.keys()].filter((key) => typeof key === "number"));
+  const said = new Int32Array(wordsInRows());
+  return { rows: all, told, needs: Int32Array.from(needs), classes, starts, ends, said };
+}
+
+/** The numbers of the rows that each word and each class looks up. */
+function rowsByKey(): Map<RowWord | number, Set<number>> {
   const byKey = new Map<RowWord | number, Set<number>>();
   all.forEach(({ pattern: { key } }, place) => {
     for (const each of [...key.rarest, ...key.classes]) {
@@ -73,23 +109,7 @@ function lookupOf(): Lookup {
       else byKey.set(each, new Set([place]));
     }
   });
-  const told: number[] = [];
-  const starts: number[] = [];
-  const ends: number[] = [];
-  for (const [key, places] of byKey) {
-    const start = told.length;
-    for (const place of places) told.push(...numbersOf(all[place]!, place));
-    if (typeof key === "number") {
-      starts[key] = start;
-      ends[key] = told.length;
-    } else {
-      key.rowsFrom = start;
-      key.rowsTo = told.length;
-    }
-  }
-  const classes = bitsOf([...byKey.keys()].filter((key) => typeof key === "number"));
-  const said = new Int32Array(wordsInRows());
-  return { rows: all, told: Int32Array.from(told), classes, starts, ends, said };
+  return byKey;
 }
 
 /** The rows of all tables that may stand in a line, looked up once; those of each table in their order. */
@@ -123,7 +143,7 @@ const tablesOf = (rows: readonly (readonly Candidate[])[]): number =>
 /** With the rows from one place to another of which a line holds all that they need. */
 function withStanding(
   before: Candidate[][] | undefined,
-  { rows: all, told, said }: Lookup,
+  { rows: all, told, needs, said }: Lookup,
   line: Units,
   start: number,
   end: number,
@@ -131,17 +151,17 @@ function withStanding(
   let rows = before;
   const { sieve, second } = line;
   const { a, b, c, d } = line.bits;
-  for (let at = start; at < end; at += told[at + 1]!) {
+  for (let at = start; at < end; at += NUMBERS) {
     const lacks =
-      (told[at + 3]! & ~a) |
-      (told[at + 4]! & ~b) |
-      (told[at + 5]! & ~c) |
-      (told[at + 6]! & ~d) |
-      (told[at + 7]! & ~sieve) |
-      (told[at + 8]! & ~second);
-    if (lacks !== 0 || !holdsNeeds(line, told, said, at)) continue;
+      (told[at + 4]! & ~a) |
+      (told[at + 5]! & ~b) |
+      (told[at + 6]! & ~c) |
+      (told[at + 7]! & ~d) |
+      (told[at + 8]! & ~sieve) |
+      (told[at + 9]! & ~second);
+    if (lacks !== 0 || !holdsNeeds(line, needs, said, told[at + 1]!, told[at + 2]!)) continue;
     const row = all[told[at]!]!;
-    if (told[at + 2] === 1 && !hasTwo(row.pattern.twice, line)) continue;
+    if (told[at + 3] === 1 && !hasTwo(row.pattern.twice, line)) continue;
     rows ??= none.slice();
     if (rows[row.table]!.length === 0) rows[row.table] = [row];
     else insert(rows[row.table]!, row);
@@ -149,33 +169,33 @@ function withStanding(
   return rows;
 }
 
-/** Whether a line holds any of each need of a row. */
+/** Whether a line holds any of each need of a row, which stand from one place to another. */
 function holdsNeeds(
   { bits, sieve, second }: Units,
-  told: Int32Array,
+  needs: Int32Array,
   said: Int32Array,
-  row: number,
+  start: number,
+  end: number,
 ): boolean {
   const { a, b, c, d } = bits;
-  const end = row + told[row + 1]!;
-  for (let need = row + BEFORE_NEEDS; need < end; need += told[need + 6]!) {
+  for (let need = start; need < end; need += needs[need + 6]!) {
     const isOfClass =
-      (told[need]! & a) | (told[need + 1]! & b) | (told[need + 2]! & c) | (told[need + 3]! & d);
+      (needs[need]! & a) | (needs[need + 1]! & b) | (needs[need + 2]! & c) | (needs[need + 3]! & d);
     if (isOfClass !== 0) continue;
-    if ((told[need + 4]! & sieve) === 0 || (told[need + 5]! & second) === 0) return false;
-    if (!holdsWords(told, said, need)) return false;
+    if ((needs[need + 4]! & sieve) === 0 || (needs[need + 5]! & second) === 0) return false;
+    if (!holdsWords(needs, said, need)) return false;
   }
   return true;
 }
 
 /** Whether a line holds all words of any of a need. */
-function holdsWords(told: Int32Array, said: Int32Array, need: number): boolean {
-  const end = need + told[need + 6]!;
+function holdsWords(needs: Int32Array, said: Int32Array, need: number): boolean {
+  const end = need + needs[need + 6]!;
   let at = need + BEFORE_WORDS;
   while (at < end) {
-    const behind = at + 1 + told[at]!;
+    const behind = at + 1 + needs[at]!;
     at += 1;
-    while (at < behind && said[told[at]!] === lines) at += 1;
+    while (at < behind && said[needs[at]!] === lines) at += 1;
     if (at === behind) return true;
     at = behind;
   }
