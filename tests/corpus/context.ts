@@ -239,7 +239,7 @@ function outcomeOf(stage: Stage, one: ContextCase, played: Played): Outcome {
 
 function outcomeOfFacts(stage: Stage, one: ContextCase, played: Played): Outcome {
   if (!isUnchanged(played.change)) {
-    if (!isRight(one, played.change)) return "wrong silently";
+    if (!isRight(one, played.change)) return outcomeOfPart(stage, one, played);
     return one.ask === true && !played.asked ? "right, though it should have asked" : "right at once";
   }
   if (one.facts.length === 0) {
@@ -250,6 +250,18 @@ function outcomeOfFacts(stage: Stage, one: ContextCase, played: Played): Outcome
   if (!played.asked && played.said.buttons.length === 0) return "refused needlessly";
   const fits = stage.anyButton(played, (change) => isRight(one, change));
   if (!fits) return "asked without the right answer";
+  return one.ask === false ? "asked needlessly" : "right after one tap";
+}
+
+/** Of a message of several facts, some of them recorded: no wrong one where the rest is asked or said to be missing. */
+function outcomeOfPart(stage: Stage, one: ContextCase, played: Played): Outcome {
+  const { added, removed, books } = played.change;
+  const isPart =
+    removed.length === 0 && added.every((fact) => one.facts.some((each) => isFact(each, fact, books)));
+  const isTold = played.asked || played.said.text.includes("not recorded");
+  if (!isPart || !isTold) return "wrong silently";
+  if (!played.asked) return "refused needlessly";
+  if (!stage.anyButton(played, (change) => isRight(one, change))) return "asked without the right answer";
   return one.ask === false ? "asked needlessly" : "right after one tap";
 }
 
