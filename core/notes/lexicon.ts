@@ -21,6 +21,9 @@ import { OPINIONS, TRAITS } from "./words/traits.ts";
 export interface Entry<Head = unknown> {
   phrase: string;
   next: Map<string, Entry<Head>> | undefined;
+  /** As the lists say it, the same for all phrases of a list. */
+  said: Roles<Head> | undefined;
+  /** The phrase's own, with every field there: made when it is first found, since most of some ten thousand never are. */
   roles: Roles<Head> | undefined;
   /** The word may also open a number, a count or a day. */
   opens: boolean;
@@ -73,7 +76,7 @@ function makeLexicon<Head>(): Lexicon<Head> {
       vocabulary.add(word);
       if (isTarget(roles)) targets.add(word);
     }
-    entry.roles = rolesOf(roles, entry.roles);
+    entry.said = entry.said ? rolesOf(roles, entry.said) : roles;
   };
   const addOpening = (word: string): void => {
     entryIn(root, word, word).opens = true;
@@ -104,7 +107,14 @@ function makeLexicon<Head>(): Lexicon<Head> {
 function entryIn<Head>(entries: Map<string, Entry<Head>>, word: string, phrase: string): Entry<Head> {
   let entry = entries.get(word);
   if (!entry) {
-    entry = { phrase, next: undefined, roles: undefined, opens: false, isSettled: false };
+    entry = {
+      phrase,
+      next: undefined,
+      said: undefined,
+      roles: undefined,
+      opens: false,
+      isSettled: false,
+    };
     entries.set(word, entry);
   }
   return entry;
@@ -116,14 +126,23 @@ export function longestFrom<Head>(
   norms: readonly string[],
   at: number,
 ): Found<Head> | null {
-  let found: Found<Head> | null = null;
-  if (first.roles) found = { phrase: first.phrase, roles: first.roles, words: 1 };
+  let longest = first;
+  let words = 1;
   let entry: Entry<Head> | undefined = first;
   for (let index = at + 1; entry?.next && index < norms.length; index += 1) {
     entry = entry.next.get(norms[index]!);
-    if (entry?.roles) found = { phrase: entry.phrase, roles: entry.roles, words: index - at + 1 };
+    if (!entry?.said) continue;
+    longest = entry;
+    words = index - at + 1;
   }
-  return found;
+  const roles = rolesIn(longest);
+  return roles ? { phrase: longest.phrase, roles, words } : null;
+}
+
+/** What a word or phrase is where it may end there. */
+function rolesIn<Head>(entry: Entry<Head>): Roles<Head> | undefined {
+  if (entry.said && !entry.roles) entry.roles = rolesOf(entry.said);
+  return entry.roles;
 }
 
 function isTarget({ noun, supply, place, heads, method, labor }: Roles): boolean {
@@ -171,9 +190,10 @@ export function shorthands(): Map<string, string> {
 
 function addSupplies(lexicon: Lexicon): void {
   for (const [category, names] of Object.entries(SUPPLIES)) {
+    const supply: Roles = { supply: category as Category };
     for (const name of names) {
-      lexicon.add(name, { supply: category as Category });
-      lexicon.add(pluralOf(name), { supply: category as Category });
+      lexicon.add(name, supply);
+      lexicon.add(pluralOf(name), supply);
     }
   }
   for (const name of OTHER_SPENDING) lexicon.add(name, { supply: "other" });
@@ -182,6 +202,9 @@ function addSupplies(lexicon: Lexicon): void {
 /** The words of the trade; the verbs and the labors of their files are added by the reader. */
 export function tradeLexicon<Head>(): Lexicon<Head> {
   const lexicon = makeLexicon<Head>();
+  const addAll = (phrases: Iterable<string>, roles: Roles<Head>): void => {
+    for (const phrase of phrases) lexicon.add(phrase, roles);
+  };
   addFurniture(lexicon as Lexicon);
   addSupplies(lexicon as Lexicon);
   for (const place of PLACES) {
@@ -194,14 +217,13 @@ export function tradeLexicon<Head>(): Lexicon<Head> {
   for (const [words, method] of Object.entries(METHODS)) lexicon.add(words, { method });
   for (const [words, stream] of Object.entries(STREAMS)) lexicon.add(words, { stream });
   for (const [hedge, phrases] of Object.entries(HEDGES))
-    for (const phrase of phrases) lexicon.add(phrase, { hedge: hedge as Hedge });
-  for (const phrase of VAGUE_TIMES) lexicon.add(phrase, { vagueTime: true });
-  for (const person of PEOPLE) lexicon.add(person, { person: true });
-  for (const trait of TRAITS) lexicon.add(trait, { trait: true });
-  for (const opinion of OPINIONS) lexicon.add(opinion, { opinion: true });
-  for (const word of [...PLAIN, ...FEE_VERBS, ...EACH_WORDS, ...AT_NO_COST])
-    lexicon.add(word, { plain: true });
-  for (const filler of FILLER) lexicon.add(filler, { filler: true });
-  for (const pronoun of PRONOUNS) lexicon.add(pronoun, { pronoun: true });
+    addAll(phrases, { hedge: hedge as Hedge });
+  addAll(VAGUE_TIMES, { vagueTime: true });
+  addAll(PEOPLE, { person: true });
+  addAll(TRAITS, { trait: true });
+  addAll(OPINIONS, { opinion: true });
+  addAll([...PLAIN, ...FEE_VERBS, ...EACH_WORDS, ...AT_NO_COST], { plain: true });
+  addAll(FILLER, { filler: true });
+  addAll(PRONOUNS, { pronoun: true });
   return lexicon;
 }

@@ -107,8 +107,8 @@ const isGluable = ({ norm, start, end }: Word): boolean =>
 function partsOf<Head>(word: Word, lexicon: Lexicon<Head>): [Word, Word] | null {
   const { norm, start } = word;
   for (let cut = 4; cut <= norm.length - 3; cut += 1) {
-    const noun = lexicon.entry(norm.slice(cut))?.roles;
-    const isVerb = lexicon.entry(norm.slice(0, cut))?.roles?.heads !== undefined;
+    const noun = lexicon.entry(norm.slice(cut))?.said;
+    const isVerb = lexicon.entry(norm.slice(0, cut))?.said?.heads !== undefined;
     if (!isVerb || !(noun?.noun || noun?.supply)) continue;
     return [
       { ...word, norm: norm.slice(0, cut), end: start + cut },
@@ -127,7 +127,7 @@ function withG<Head>(norm: string, { entry }: Lexicon<Head>): string | null {
 /** "restained", of work that is listed without its prefix. */
 function doneAgain<Head>(norm: string, { entry }: Lexicon<Head>): string | null {
   const once = norm.startsWith("re") ? norm.slice(2) : "";
-  return once.length >= AGAIN_LENGTH_MIN && entry(once)?.roles?.labor ? once : null;
+  return once.length >= AGAIN_LENGTH_MIN && entry(once)?.said?.labor ? once : null;
 }
 
 /** "red" is no "d" done again. */
@@ -146,7 +146,7 @@ const STRETCHES = /(.)\1{2,}/g;
 /** "soldthe": an article run on from its verb is dropped, as articles are. */
 function withoutArticle<Head>(norm: string, { entry }: Lexicon<Head>): string {
   const verb = /^(\p{L}{4,})(?:the|my)$/u.exec(norm)?.[1];
-  return verb !== undefined && entry(verb)?.roles?.heads ? verb : norm;
+  return verb !== undefined && entry(verb)?.said?.heads ? verb : norm;
 }
 
 /** "a lowboy 32 an a lamp 9" */

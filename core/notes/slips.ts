@@ -109,7 +109,7 @@ function slippedWords(reading: Reading): readonly Slipped[] {
 const wordsIn = (text: string, is: (word: string) => boolean): string[] =>
   wordsOf(text).flatMap(({ kind, norm }) => (kind === "letters" && is(norm) ? [norm] : []));
 
-const rolesIn = (word: string): Roles | undefined => language().lexer.lexicon.entry(word)?.roles;
+const rolesIn = (word: string): Roles | undefined => language().lexer.lexicon.entry(word)?.said;
 
 const isUnknown = (word: string): boolean => language().lexer.lexicon.entry(word)?.isSettled !== true;
 

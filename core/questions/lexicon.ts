@@ -1,9 +1,10 @@
 import type { Entry } from "../notes/lexicon.ts";
-import { shorthands, tradeLexicon } from "../notes/lexicon.ts";
+import { shorthands } from "../notes/lexicon.ts";
 import { pluralOf, singularOf } from "../notes/plural.ts";
 import type { Category } from "../notes/reading.ts";
 import type { Roles } from "../notes/roles.ts";
 import { isNearSpelling, slipsBetween } from "../notes/spelling.ts";
+import { language } from "../notes/verbs.ts";
 import { isEveryday } from "../notes/words/everyday.ts";
 import { ORDINARY } from "../notes/words/ordinary.ts";
 
@@ -74,7 +75,8 @@ export interface Thing {
   trait?: true;
 }
 
-function thingOf({ noun, supply, place, method, stream, person, trait }: Roles): Thing | null {
+function thingOf<Head>(roles: Roles<Head>): Thing | null {
+  const { noun, supply, place, method, stream, person, trait } = roles;
   const thing: Thing = {
     ...(noun ? { noun: noun.name, ...(noun.plural ? { plural: true as const } : {}) } : {}),
     ...(supply ? { supply } : {}),
@@ -87,19 +89,19 @@ function thingOf({ noun, supply, place, method, stream, person, trait }: Roles):
   return Object.keys(thing).length > 0 ? thing : null;
 }
 
-function gather(entry: Entry, into: Map<string, Thing>): void {
-  const thing = entry.roles ? thingOf(entry.roles) : null;
+function gather<Head>(entry: Entry<Head>, into: Map<string, Thing>): void {
+  const thing = entry.said ? thingOf(entry.said) : null;
   if (thing) into.set(entry.phrase, thing);
   for (const next of entry.next?.values() ?? []) gather(next, into);
 }
 
 /** Every phrase of the trade with what it may stand for: pieces, supplies, places, methods, streams, people, traits. */
 export function tradeThings(): Map<string, Thing> {
-  const lexicon = tradeLexicon();
+  const { lexicon } = language().lexer;
   const things = new Map<string, Thing>();
   for (const word of lexicon.vocabulary) {
     const entry = lexicon.entry(word);
-    if (entry) gather(entry as Entry, things);
+    if (entry) gather(entry, things);
   }
   return things;
 }

@@ -48,23 +48,43 @@ function tokenOf(token: string): string {
   return isOptional ? `(?:${whole})?` : whole;
 }
 
-/** A row ready to be used: what it finds, and what it puts there. */
+/** A row ready to be used: the words of which a question must hold one, what the row finds, and what it puts there. */
 export interface Way {
-  from: RegExp;
+  /** Null where it may hold any. */
+  needs: readonly string[] | null;
+  /** Made at the first question that holds a word of it: of some two hundred most wait for theirs in vain. */
+  from: () => RegExp;
   put: (groups: Readonly<Record<string, string | undefined>>) => string;
 }
 
 export function wayOf([pattern, plainer]: WayRow): Way {
-  const from = new RegExp(pattern.split(" ").map(tokenOf).join(""));
+  let made: RegExp | undefined;
+  const from = () => {
+    made ??= new RegExp(pattern.split(" ").map(tokenOf).join(""));
+    return made;
+  };
   const put: Way["put"] = (groups) =>
     plainer.replace(/\$([a-z])/g, (_, name: string) => (groups[name] ?? "").trim()).replace(/ +/g, " ");
-  return { from, put };
+  return { needs: neededWords(pattern), from, put };
+}
+
+const PLAIN_WORDS = /^[a-z0-9'_|]+$/;
+
+/** The first words of what stands in the pattern once and cannot be missing, where those are words and no classes. */
+function neededWords(pattern: string): readonly string[] | null {
+  const bare = pattern.split(" ").map((token) => /^(?:[a-z]:)?(.+)$/.exec(token)![1]!);
+  const least = bare
+    .filter((token) => PLAIN_WORDS.test(token) && !/^\d+$/.test(token))
+    .map((token) => token.split("|").map((word) => word.split("_", 1)[0]!))
+    .sort((a, b) => a.length - b.length)[0];
+  return least ?? null;
 }
 
 /** Some words, in lower case and without apostrophes, in the plainer way; as they are where the row does not find them. */
-export function plainerBy({ from, put }: Way, said: string): string {
+export function plainerBy({ needs, from, put }: Way, said: string): string {
+  if (needs && !needs.some((word) => said.includes(word))) return said;
   const padded = ` ${said.trim()}`;
-  const match = from.exec(padded);
+  const match = from().exec(padded);
   if (!match) return said;
   const before = padded.slice(0, match.index);
   const behind = padded.slice(match.index + match[0].length);

@@ -93,7 +93,7 @@ function withAmount(token: Tok, said: readonly Tok[]): void {
 
 /** "settled at 140 for the desk, he left 40": says a deposit, as no other word does. */
 function meaning(word: "deposit" | "bought" | "sold", tokens: readonly Tok[], fired: Fired): Tok {
-  const heads = language().lexer.lexicon.entry(word)?.roles?.heads;
+  const heads = language().lexer.lexicon.entry(word)?.said?.heads;
   return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}));
 }
 
@@ -349,7 +349,7 @@ function rolesOfGiver(said: string): Roles<Head> {
 
 /** "threw the desk on swapboard for 145" says a listing, "lamp went to the church, no charge" a gift, as no other word does. */
 function saidBy(verb: string, tokens: readonly Tok[], fired: Fired): Tok {
-  const heads = language().lexer.lexicon.entry(verb)?.roles?.heads;
+  const heads = language().lexer.lexicon.entry(verb)?.said?.heads;
   return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}), verb);
 }
 
