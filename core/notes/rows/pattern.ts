@@ -80,9 +80,9 @@ function madeElement(text: string): Element {
   if (core.length > 1 && core.startsWith("!")) return { ...elementOf(core.slice(1)), what: "not" };
   const what = SPECIAL[core] ?? "one";
   const parts = what === "one" ? core.split("|") : [];
-  const words = parts.filter((part) => !isClass(part)).map((part) => part.split("_").map(rowWord));
-  const rarest = words.map((all) => all.reduce((a, b) => (oftenOf(b.text) < oftenOf(a.text) ? b : a)));
+  const words = parts.filter((part) => !isClass(part)).map(wordsOf);
   const firsts = words.map(([first]) => first!);
+  const rarest = words.some(isPhrase) ? words.map(rarestOf) : firsts;
   const classes = parts.filter(isClass).map(placeOf);
   return {
     what,
@@ -100,6 +100,20 @@ function madeElement(text: string): Element {
     ),
   };
 }
+
+const WORDS_OF = new Map<string, readonly RowWord[]>();
+
+/** The words of an alternative, once for all elements that have it: of some ten thousand most are written again and again. */
+function wordsOf(alternative: string): readonly RowWord[] {
+  const known = WORDS_OF.get(alternative);
+  if (known) return known;
+  const words = alternative.split("_").map(rowWord);
+  WORDS_OF.set(alternative, words);
+  return words;
+}
+
+const rarestOf = (words: readonly RowWord[]): RowWord =>
+  words.reduce((a, b) => (oftenOf(b.text) < oftenOf(a.text) ? b : a));
 
 /** How many of a hundred notes hold the commonest classes, about. */
 const OFTEN: Readonly<Record<string, number>> = {
