@@ -40,7 +40,7 @@ export interface Pattern {
   from: number;
   to: number;
   /** First words that a match may begin with, and their bits; null where it begins with a class. */
-  opens: { words: ReadonlySet<RowWord>; sieve: number } | null;
+  opens: { words: readonly RowWord[]; sieve: number } | null;
   /** What a line must hold somewhere for the pattern to stand in it: all of these classes and all these bits of words. */
   must: { bits: Bits; words: readonly RowWord[] };
   /** The classes of which a line must hold two. */
@@ -155,7 +155,7 @@ export function patternOf(text: string): Pattern {
     elements,
     from,
     to,
-    opens: opens && { words: opens, sieve: sieveOf([...opens]) },
+    opens: opens && { words: opens, sieve: sieveOf(opens) },
     must,
     twice: bitsOf(classes.filter((place, at) => classes.indexOf(place) < at)),
     key,
@@ -169,13 +169,15 @@ const isPhrase = ({ length }: readonly RowWord[]): boolean => length > 1;
 const isOneClass = ({ firsts, classes }: Element): boolean => firsts.length === 0 && classes.length === 1;
 const isOneWord = ({ firsts, classes }: Element): boolean => firsts.length === 1 && classes.length === 0;
 
-function opensOf(elements: readonly Element[]): Set<RowWord> | null {
-  const words = new Set<RowWord>();
+function opensOf(elements: readonly Element[]): readonly RowWord[] | null {
+  let words: readonly RowWord[] = NO_WORDS;
   for (const element of elements) {
     if (element.what === "start" || element.what === "not" || element.what === "absent") continue;
     if (element.what !== "one" || element.classes.length > 0) return null;
-    for (const first of element.firsts) words.add(first);
+    words = words.length === 0 ? element.firsts : [...words, ...element.firsts];
     if (element.least > 0) return words;
   }
   return null;
 }
+
+const NO_WORDS: readonly RowWord[] = [];

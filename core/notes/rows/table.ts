@@ -51,7 +51,7 @@ export function tableOf<Effect extends string>(rows: readonly Row<Effect>[]): Ta
 
 /** Whether a match may begin with a word. */
 const mayOpen = ({ opens }: Pattern, { word, span }: Unit): boolean =>
-  opens ? (opens.sieve & word.sieve) !== 0 && opens.words.has(word) : span !== 0;
+  opens ? (opens.sieve & word.sieve) !== 0 && opens.words.includes(word) : span !== 0;
 
 /** Every place where a row stands in a line. */
 function matchesOf<Effect extends string>(line: Units, { row, pattern }: Compiled<Effect>): Fired<Effect>[] {

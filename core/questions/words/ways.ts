@@ -3,8 +3,10 @@
  * out. `ways("that|which", "hasnt|havent", "sold|moved")` are eight.
  */
 export function ways(...slots: readonly string[]): string[] {
-  return slots.reduce<string[]>(
-    (begun, slot) => begun.flatMap((words) => slot.split("|").map((word) => `${words} ${word}`.trim())),
-    [""],
+  const all = slots.reduce<string[][]>(
+    (begun, slot) => begun.flatMap((words) => slot.split("|").map((word) => [...words, word])),
+    [[]],
   );
+  // Joined at the end: a string made of strings keeps its parts.
+  return all.map((words) => words.filter((word) => word !== "").join(" "));
 }
