@@ -2,7 +2,6 @@ import type { Entry } from "../notes/lexicon.ts";
 import { shorthands } from "../notes/lexicon.ts";
 import { pluralOf, singularOf } from "../notes/plural.ts";
 import type { Category } from "../notes/reading.ts";
-import type { Roles } from "../notes/roles.ts";
 import { isNearSpelling, slipsBetween } from "../notes/spelling.ts";
 import { language } from "../notes/verbs.ts";
 import { isEveryday } from "../notes/words/everyday.ts";
@@ -75,8 +74,16 @@ export interface Thing {
   trait?: true;
 }
 
-function thingOf<Head>(roles: Roles<Head>): Thing | null {
-  const { noun, supply, place, method, stream, person, trait } = roles;
+/** A word or phrase of the trade: what goes on from it, and what may be said of it by `thingAt`. */
+export type TradeEntry = Entry<unknown>;
+
+/** What begins with a word, as the notes know it. */
+export const tradeEntry = (word: string): TradeEntry | undefined => language().lexer.lexicon.entry(word);
+
+/** What a phrase of the trade may stand for; null where it is of no interest to a question. */
+export function thingAt({ said }: TradeEntry): Thing | null {
+  if (!said) return null;
+  const { noun, supply, place, method, stream, person, trait } = said;
   const thing: Thing = {
     ...(noun ? { noun: noun.name, ...(noun.plural ? { plural: true as const } : {}) } : {}),
     ...(supply ? { supply } : {}),
@@ -89,21 +96,14 @@ function thingOf<Head>(roles: Roles<Head>): Thing | null {
   return Object.keys(thing).length > 0 ? thing : null;
 }
 
-function gather<Head>(entry: Entry<Head>, into: Map<string, Thing>): void {
-  const thing = entry.said ? thingOf(entry.said) : null;
-  if (thing) into.set(entry.phrase, thing);
-  for (const next of entry.next?.values() ?? []) gather(next, into);
-}
-
-/** Every phrase of the trade with what it may stand for: pieces, supplies, places, methods, streams, people, traits. */
-export function tradeThings(): Map<string, Thing> {
+/** Every phrase of the trade that may stand for something: pieces, supplies, places, methods, streams, people, traits. */
+export function tradePhrases(): string[] {
   const { lexicon } = language().lexer;
-  const things = new Map<string, Thing>();
-  for (const word of lexicon.vocabulary) {
-    const entry = lexicon.entry(word);
-    if (entry) gather(entry, things);
-  }
-  return things;
+  const goThrough = (entry: TradeEntry | undefined): string[] =>
+    entry
+      ? [...(thingAt(entry) ? [entry.phrase] : []), ...[...(entry.next?.values() ?? [])].flatMap(goThrough)]
+      : [];
+  return [...lexicon.vocabulary].flatMap((word) => goThrough(lexicon.entry(word)));
 }
 
 /** Listed misspellings and short forms, each with the word it stands for. */

@@ -1,5 +1,5 @@
 import type { Thing } from "./lexicon.ts";
-import { pluralOf, singularOf, tradeThings } from "./lexicon.ts";
+import { pluralOf, singularOf, type TradeEntry, thingAt, tradeEntry, tradePhrases } from "./lexicon.ts";
 import type { Dimension, Grouping } from "./query.ts";
 import { CUES, type Cue } from "./words/cues.ts";
 import {
@@ -73,6 +73,12 @@ export class Phrases {
   /** How many words the longest phrase has that begins with a word. */
   readonly #reach = new Map<string, number>();
   readonly words = new Set<string>();
+  readonly #isThing: ((phrase: string) => boolean) | null;
+
+  /** `isThing`: of which phrases it also holds what the trade means by them; of none without it. */
+  constructor(isThing: ((phrase: string) => boolean) | null = null) {
+    this.#isThing = isThing;
+  }
 
   /** What is kept of a phrase, to add to. */
   at(phrase: string): Draft {
@@ -90,7 +96,7 @@ export class Phrases {
   #keep(phrase: string, senses: Senses): void {
     if (!this.#senses.has(phrase)) {
       const words = phrase.split(" ");
-      for (const word of words) this.words.add(word);
+      this.know(phrase);
       this.#reach.set(words[0]!, Math.max(words.length, this.#reach.get(words[0]!) ?? 0));
     }
     this.#senses.set(phrase, senses);
@@ -98,14 +104,35 @@ export class Phrases {
 
   longest(words: readonly string[], at: number): { senses: Senses; words: number } | null {
     let phrase = words[at] ?? "";
-    const last = Math.min(words.length - at, this.#reach.get(phrase) ?? 0);
+    let entry = this.#isThing ? tradeEntry(phrase) : undefined;
+    const reach = this.#reach.get(phrase) ?? 0;
     let found: { senses: Senses; words: number } | null = null;
-    for (let count = 1; count <= last; count += 1) {
-      if (count > 1) phrase += ` ${words[at + count - 1]}`;
-      const senses = this.#senses.get(phrase);
+    for (let count = 1; at + count <= words.length && (count <= reach || entry); count += 1) {
+      if (count > 1) {
+        const word = words[at + count - 1]!;
+        phrase += ` ${word}`;
+        entry = entry?.next?.get(word);
+      }
+      const senses = this.#sensesOf(phrase, entry);
       if (senses) found = { senses, words: count };
     }
     return found;
+  }
+
+  /** What a phrase may be; what the trade means by it is put there when it is first asked. */
+  #sensesOf(phrase: string, entry: TradeEntry | undefined): Senses | undefined {
+    const senses = this.#senses.get(phrase);
+    if (!entry?.said || senses?.thing || !this.#isThing!(phrase)) return senses;
+    const thing = thingAt(entry);
+    if (!thing) return senses;
+    const both = { ...(senses ?? NO_SENSES), thing };
+    this.#senses.set(phrase, both);
+    return both;
+  }
+
+  /** Takes the words of a phrase for known ones. */
+  know(phrase: string): void {
+    for (const word of phrase.split(" ")) this.words.add(word);
   }
 }
 
@@ -145,19 +172,15 @@ const NO_THINGS: ReadonlySet<string> = new Set(
   ).split(" "),
 );
 
-function addThings(phrases: Phrases): void {
-  for (const [phrase, thing] of tradeThings()) {
-    if (NO_THINGS.has(phrase)) continue;
-    phrases.at(phrase).thing = thing;
-  }
-}
+/** Whether a phrase of the trade stands in a question for what it is: no word for a category, and none of `NO_THINGS`. */
+const isThing = (phrase: string): boolean => !NO_THINGS.has(phrase) && !OF_CATEGORIES.has(phrase);
 
 let common: Phrases | undefined;
 
 /** The words of questions and of the trade, built once. */
 export function commonPhrases(): Phrases {
   if (common) return common;
-  const phrases = new Phrases();
+  const phrases = new Phrases(isThing);
   for (const [cue, words] of Object.entries(CUES)) {
     const alone: Senses = { ...NO_SENSES, cues: [cue as Cue] };
     for (const word of words) phrases.addCue(word, alone);
@@ -182,7 +205,7 @@ export function commonPhrases(): Phrases {
   for (const [limit, words] of Object.entries(LIMITS))
     for (const word of words) phrases.at(word).limit = limit as Limit;
   addGroups(phrases);
-  addThings(phrases);
+  for (const phrase of tradePhrases()) if (!NO_THINGS.has(phrase)) phrases.know(phrase);
   addCategories(phrases);
   for (const [value, words] of Object.entries(WEEKLY))
     for (const word of words) phrases.at(word).own = [{ dimension: "weekday", value }];
@@ -201,11 +224,12 @@ const CATEGORY_WORDS: Readonly<Record<string, readonly string[]>> = {
   other: ["misc", "miscellaneous"],
 };
 
+const OF_CATEGORIES: ReadonlySet<string> = new Set(Object.values(CATEGORY_WORDS).flat());
+
 function addCategories(phrases: Phrases): void {
   for (const [category, words] of Object.entries(CATEGORY_WORDS))
     for (const word of words) {
       const senses = phrases.at(word);
-      delete senses.thing;
       senses.own = [...senses.own, { dimension: "category", value: category }];
     }
 }
