@@ -7,6 +7,7 @@ import { kindOf, singularOf } from "./lexicon.ts";
 import { measures } from "./measures.ts";
 import type { Limit } from "./phrases.ts";
 import type { Dimension, Filter, MeasureName } from "./query.ts";
+import { SORTS_OF_SUPPLIES } from "./words/sorts.ts";
 
 /** Whether a piece is of a kind as said: "chair" takes in dining chairs, "dining chair" only those. */
 export function isOfKind({ name, traits }: Readonly<Piece>, said: string): boolean {
@@ -43,6 +44,7 @@ function isWhat(recorded: string, said: string): boolean {
   return (
     isCharge(a, b) ||
     isCharge(b, a) ||
+    (SORTS_OF_SUPPLIES[b]?.has(a.slice(a.lastIndexOf(" ") + 1)) ?? false) ||
     a === b ||
     a.endsWith(` ${b}`) ||
     a.replaceAll(" ", "") === b.replaceAll(" ", "")

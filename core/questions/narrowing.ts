@@ -110,7 +110,11 @@ function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Narrower |
   const isBuying = parts.cues.has("bought") || parts.cues.has("price") || parts.cues.has("got");
   const isSelling = parts.cues.has("sold") || parts.cues.has("revenue") || parts.cues.has("soldFor");
   if (found.has("buyer") && found.has("source") && !item.mark.senses.thing?.place)
-    return personal(item, { isBuying, isSelling });
+    return (
+      personal(item, { isBuying, isSelling }) ??
+      // "How much has mom spent", of whom the books have nothing
+      (item.mark.senses.own.length === 0 && measures[measure].byNotes ? "person" : null)
+    );
   if (isOwn("buyer") && !isOwn("source") && !isBuying && allowed.includes("buyer")) return "buyer";
   return allowed.find((dimension) => found.has(dimension)) ?? null;
 }

@@ -76,7 +76,9 @@ function ordinalAdrift({ marks, periods }: Parts): Mark | null {
 }
 
 /** "What wood sells best": what pieces are of is no way to part them. */
-function sortOfTrait({ marks }: Parts): Mark | null {
+function sortOfTrait({ marks, cues }: Parts): Mark | null {
+  // "What materials cost me" are those that were bought.
+  if (cues.has("spent") || cues.has("cost")) return null;
   const at = marks.findIndex(
     ({ text }, place) => SORTS.test(text) && /^(?:what|which|best|worst)$/.test(marks[place - 1]?.text ?? ""),
   );

@@ -55,6 +55,8 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
     f.has("chart")
   )
     return null;
+  // "Which are done that i should list" asks for advice.
+  if (/\b(?:i|we) should\b/.test(parts.said)) return null;
   if (f.order || f.by || parts.besideAt.length > 0) return null;
   if (isMonthShown(parts) || f.has("story") || f.whom !== null) return null;
   if (parts.limits.length > 0 && !isListedSales(parts, f)) return null;

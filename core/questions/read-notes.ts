@@ -65,8 +65,9 @@ export function countsNotes({ said }: Parts): boolean {
   );
 }
 
-/** "How many times did i buy gas": so many notes. */
+/** "How many times did i buy gas", "how many tips did i get": so many notes. */
 export function countsSpending(f: Features): boolean {
+  if (f.stream && f.has("howMany") && !f.has("money", "minutes", "miles", "average", "share")) return true;
   const isOfLoan = f.loan && f.has("paid", "loanPaid");
   return f.has("times") && !f.piece && (isOfLoan || (f.supply && f.has("bought", "got", "spent", "paid")));
 }
@@ -117,7 +118,9 @@ export function notesAsked(
     return refusal(parts.marks[parts.cues.get("first")![0]!]!);
   const taken: Cue[] = [
     ...(countsNotes(parts) ? (["howMany", "earn", "take", "took", "takes", "held", "revenue"] as const) : []),
-    ...(countsSpending(f) ? (["howMany", "times", "spent", "paid"] as const) : []),
+    ...(countsSpending(f)
+      ? (["howMany", "times", "spent", "paid", "had", "held", "took", "earn", "did"] as const)
+      : []),
     "list",
     "did",
     "notes",

@@ -49,6 +49,8 @@ export function readQuery(parts: Parts, f: Features, desk: Desk): Query | Refusa
     ...rule.takes,
     ...(counted ? [counted.cue] : []),
     ...(isAmong ? (["who", "where", "when"] as const) : []),
+    // "The fees on the dresser the student took"
+    ...(f.acting && (f.piece || f.generic) ? (["bought", "took", "got"] as const) : []),
   ];
   const found = narrowed(parts, rule.measure, desk);
   if ("kind" in found) return found;

@@ -218,6 +218,7 @@ export const OWN_RULES: readonly Rule[] = [
     measure: "income",
     when: (f) =>
       (f.stream && !f.payingOut) ||
+      (f.groups("stream") && !f.has("sold", "sale", "spent", "paid")) ||
       (f.has("income") &&
         !(f.has("everything") && f.has("earn", "revenue")) &&
         !f.has("net", "sold", "sale") &&

@@ -9,6 +9,9 @@ const FEES: Own = { dimension: "category", value: "fees" };
 /** Cues of a state that a negation right before may turn. */
 const TURNED: ReadonlySet<Cue> = new Set(["free", "held", "kept", "given", "scrapped", "returned"]);
 
+/** Cues that tell how a piece stands. */
+const STATES: ReadonlySet<Cue> = new Set(["sold", "unsold", "listed", "finished", "started", "held"]);
+
 /** Words that are cues as well, and groups where something is put in order: "the day i sold the most". */
 const ALSO_GROUPS: ReadonlySet<Cue> = new Set(["when", "howPaid", "which", "buyerName", "loan"]);
 
@@ -277,7 +280,9 @@ export class Sorter {
       if (senses.group) return true;
       if (number !== undefined || senses.thing || senses.own.length > 0)
         return !this.marks[at]!.senses.link || Boolean(senses.thing?.noun);
-      if (!senses.flags.has("filler")) return false;
+      // "Time per sold lamp"
+      const isState = senses.cues.some((cue) => STATES.has(cue));
+      if (!senses.flags.has("filler") && !isState) return false;
     }
     return false;
   }

@@ -135,13 +135,19 @@ function takeFew({ limits, marks, cues, yesNo, items, periods }: Building): void
 /** The verbs of somebody who buys: "the student paid". */
 const OF_BUYERS: readonly Cue[] = ["paid", "spent", "bought", "got", "took"];
 
+/** "On the dresser the student took": the word before is the dresser's. */
+function isBehindThing(at: number, marks: readonly Mark[]): boolean {
+  const before = marks.slice(0, at).findLast(({ text }) => !/^(?:the|my|our|that|which)$/.test(text));
+  return before?.senses.thing?.noun !== undefined;
+}
+
 /** Whether a buyer is named with no word before, and what buyers do follows, not done by "i". */
 function isActing({ mark, at, link }: Item, marks: readonly Mark[]): boolean {
   const owns = (dimension: string): boolean => mark.senses.own.some((own) => own.dimension === dimension);
   if (!owns("buyer") || owns("person")) return false;
   // "Bought by the nurse"
   if (link === "by") return marks.slice(0, at).some(({ senses }) => senses.cues.includes("bought"));
-  if (link) return false;
+  if (link && !isBehindThing(at, marks)) return false;
   const behind = marks.slice(at + 1, at + 4);
   const verb = behind.findIndex(
     ({ senses, period }) => !period && !senses.cues.includes("average") && !senses.flags.has("filler"),

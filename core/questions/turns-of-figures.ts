@@ -61,8 +61,23 @@ export const FIGURE_TURNS: readonly Turn[] = [
     as: { cues: ["paid"] },
   },
   {
+    // "The profit number": the figure, where "the number of chairs" counts them
+    of: /^(?:numbers?|figures?|amounts?|sums?)$/,
+    when: ({ before }) =>
+      has(before, "earn", "net", "spent", "cost", "revenue", "fees", "hourly", "tiedUp", "interest"),
+    as: { flags: ["filler"] },
+  },
+  {
+    // "How many workshops did i teach"
+    of: /^(?:teach|taught|teaching|run|ran|gave|give|given|lead|led|host|hosted|hold|held)$/,
+    // "Tips i gave" went out.
+    when: ({ marks, mark }) =>
+      marks.some(isStream) && !(/^g/.test(mark.text) && marks.some(({ text }) => /^tips?$/.test(text))),
+    as: { flags: ["filler"] },
+  },
+  {
     // "What's owed on the van"
-    of: /^(?:still )?(?:owed|owing|owed on|owing on)$/,
+    of: /^(?:still )?(?:owed|owing|outstanding|unpaid)(?: on)?$/,
     when: ({ marks }) => marks.some((mark) => owns(mark, "loan") || isOfLoans(mark)),
     as: { cues: ["owe"] },
   },

@@ -7,6 +7,9 @@ export const CLASSES: Readonly<Record<string, string>> = {
   /** How a question that leaves nothing out begins. */
   opens:
     "is|are|has|have|did|was|were|what|which|how|who|when|where|why|do|does|any|anything|list|show|so|and|whats|wheres",
+  /** What rows go by. */
+  group:
+    "kind|kinds|type|types|source|sources|buyer|buyers|customer|category|categories|month|months|week|weeks|day|quarter|year|person|people|stream|method|payment|place|piece|item|whatever|what|where|who|each",
   us: "i|we",
   be: "is|are|was|were",
   them: "it|them|those|these|em",

@@ -9,9 +9,11 @@ import { OF_SIDES } from "./ways/sides.ts";
 import { OF_TIMES } from "./ways/times.ts";
 import { OF_WORK } from "./ways/work.ts";
 import { OF_WORTH } from "./ways/worth.ts";
+import { OF_WRAPPINGS } from "./ways/wrappings.ts";
 
 /** Ways to ask that say the same as plainer ones: they are put so before any word is looked up, one after the other. */
 export const WAYS_OF_ASKING: readonly WayRow[] = [
+  ...OF_WRAPPINGS,
   ...OF_CHATTER,
   ...OF_WORTH,
   ...OF_PRICES,

@@ -2,6 +2,7 @@ import type { WayRow } from "../../plainer.ts";
 
 /** What is said before and behind a question and asks nothing. */
 export const OF_CHATTER: readonly WayRow[] = [
+  ["ought to", "should", "what i ought to list", "what i should list"],
   [
     "^ do_you|you|u? remember|recall|happen_to_know|know =what|who|when|where|how|which",
     "",
@@ -75,6 +76,18 @@ export const OF_CHATTER: readonly WayRow[] = [
     "how long will the van take",
   ],
   ["of|out_of the|this|that bunch|lot|whole_lot|pile|batch $", "", "best of the bunch", "best"],
+  [
+    "b:best|worst|slowest|fastest|quickest|biggest|smallest|highest|lowest|longest|cheapest|priciest w:2? of|out_of all_of? them|em|these|those|the_lot|the_bunch|my_pieces all?",
+    "$b $w",
+    "slowest seller of them all, in days",
+    "slowest seller, in days",
+  ],
+  [
+    ", counting|count each|every|each_and_every one|single_one|single_note|note|of_them? $",
+    "",
+    "how many tips did i get altogether, counting each one",
+    "how many tips did i get altogether",
+  ],
   [
     "^ a:1 q:20 , and|so? which|what one|ones|day|month|week|kind? <be> <that> $",
     "$a $q",

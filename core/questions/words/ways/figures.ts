@@ -3,6 +3,48 @@ import type { WayRow } from "../../plainer.ts";
 /** Figures, shares and means in words that say them plainly. */
 export const OF_FIGURES: readonly WayRow[] = [
   [
+    "\\$|cash|dollar|dollars|buck|bucks|penny|figures wise",
+    "money wise",
+    "lamps hows that $ wise",
+    "lamps hows that money wise",
+  ],
+  [
+    ", t:tips|workshops|lessons|classes|other_income|side_income|side_money|extra_income and? u:workshops|tips|lessons|classes|ads|everything? counted|added|included|thrown_in|factored_in in|on? too|also|as_well|with_it? $",
+    "with $t $u",
+    "made in q3, tips and workshops counted too",
+    "made in q3 with tips workshops",
+  ],
+  [
+    "with|w all? the|my t:tips|workshops|lessons|classes|side_income|other_income and? u:workshops|tips|lessons|classes|ads? added|counted|included|thrown_in in|on? too|also|as_well? $",
+    "with $t $u",
+    "q3 profit with all the tips and workshops added",
+    "q3 profit with tips workshops",
+  ],
+  [
+    "^ <be>? !<us>|were_we|was_i|am_i|are_we the|my|our? x:3 , up_or_down|down_or_up {overall|so_far|in_all|in_total|ever|for_me|or_what|for_us} !compare|on|from|over|than|this|last",
+    "profit on $x",
+    "bookcases, up or down overall",
+    "profit on bookcases",
+  ],
+  [
+    "w:most|fewest|least sales by|in number|count|quantity|volume|units|how_many",
+    "$w pieces sold",
+    "which month had the most sales by number",
+    "which month had the most pieces sold",
+  ],
+  [
+    "n:<number> x:6 b:for|buy|get|grab another",
+    "$n $x $b a",
+    "would 45 be ok to pay for another dresser",
+    "would 45 be ok to pay for a dresser",
+  ],
+  [
+    "b:buy|get|grab another x:3 f:for|at n:<number>",
+    "$b a $x $f $n",
+    "should i buy another lamp for 20",
+    "should i buy a lamp for 20",
+  ],
+  [
     "f:fees|fee|interest|charges|costs|expenses|commissions|bills that? i|we|ive|weve|i_have|we_have have? been|was|were|get|got|gotten|getting? <hits> with|for|by $",
     "$f",
     "total fees ive been hit with",
@@ -81,7 +123,7 @@ export const OF_FIGURES: readonly WayRow[] = [
     "sold in june total",
   ],
   [
-    "^ q:20 , count em|them|those|it up? for_me? $",
+    "^ !how_many|number|count|total q:20 , ~by|per|in|wise count|how_many|quantity|qty em|them|those|it? up? for_me? $",
     "how many $q",
     "chairs i sold, count em up",
     "how many chairs i sold",

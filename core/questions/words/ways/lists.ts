@@ -3,6 +3,36 @@ import type { WayRow } from "../../plainer.ts";
 /** Lists and orders, of pieces, months, buyers. */
 export const OF_LISTS: readonly WayRow[] = [
   [
+    "^ list|show|tell|give me|us|out? h:how_many|how_much",
+    "$h",
+    "list how many pieces i sold by kind",
+    "how many pieces i sold by kind",
+  ],
+  [
+    "k:kind|kinds|type|types|furniture|stuff|what|which|pieces|things moves|move|goes|go|turns_over|turn_over|shifts|shift|flies o:fastest|quickest|slowest|the_fastest|the_quickest|the_slowest",
+    "$k sells $o",
+    "which kind moves fastest",
+    "which kind sells fastest",
+  ],
+  [
+    "without|with_no|w_o selling|moving|a_sale|a_buyer|any_buyer|any_takers|a_taker|being_sold|having_sold|getting_sold|sold",
+    "unsold",
+    "listed the longest without selling",
+    "listed the longest unsold",
+  ],
+  [
+    "^ p:last|this u:week|weeks|month|months|year|years|weekend d:sold|bought|finished|listed stuff|things|items|pieces|furniture $",
+    "what $d $p $u",
+    "last week sold stuff",
+    "what sold last week",
+  ],
+  [
+    "^ is_there|have_i_got|do_i_have? anything|any|whats|what|which|which_pieces|which_ones|something|pieces|stuff is|are|thats? done|finished|ready? that|which? <us> should|ought_to|have_to|need_to|could|can|must list|post|put_up|advertise|get_listed|get_posted {now|yet|still|already} $",
+    "what needs listing",
+    "anything done that i should post",
+    "what needs listing",
+  ],
+  [
     "^ who|customers_who|buyers_who|customers_that|buyers_that|anyone_who has|have? spent|paid m:over|more_than|at_least|under|less_than n:<number> $",
     "which buyers spent $m $n",
     "who spent over 200",

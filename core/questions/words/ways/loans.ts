@@ -3,6 +3,12 @@ import type { WayRow } from "../../plainer.ts";
 /** Loans, supposed and asked of. */
 export const OF_LOANS: readonly WayRow[] = [
   [
+    "w:balance|owe|owed|owing|outstanding|remains|remaining|left r:5 as_of? today|this_morning|tonight|at_present $",
+    "$w $r",
+    "how much is left on the loan as of today",
+    "how much is left on the loan",
+  ],
+  [
     "^ how_many? months|years|payments left|to_go|remaining|till|until on|for|till|until? x:6 is|are gone|paid_off|done $",
     "how long until $x is gone",
     "how many payments until the van is paid off",
