@@ -216,8 +216,7 @@ export function tradeLexicon<Head>(): Lexicon<Head> {
   for (const [words, place] of Object.entries(PLACES_IN_SHORT)) lexicon.add(words, { place });
   for (const [words, method] of Object.entries(METHODS)) lexicon.add(words, { method });
   for (const [words, stream] of Object.entries(STREAMS)) lexicon.add(words, { stream });
-  for (const [hedge, phrases] of Object.entries(HEDGES))
-    addAll(phrases, { hedge: hedge as Hedge });
+  for (const [hedge, phrases] of Object.entries(HEDGES)) addAll(phrases, { hedge: hedge as Hedge });
   addAll(VAGUE_TIMES, { vagueTime: true });
   addAll(PEOPLE, { person: true });
   addAll(TRAITS, { trait: true });
