@@ -72,8 +72,10 @@ export function besideName(text: string, names: readonly string[]): { who?: stri
   return { rest: said };
 }
 
-/** "lady in the red truck" is also "red truck lady" and "truck lady". */
+/** "lady in the red truck" is also "red truck lady" and "truck lady", "girl named tess" is "tess". */
 function calledElse(name: string): string[] {
+  const [, given] = / (?:named|called) (\S+)$/.exec(name) ?? [];
+  if (given) return [given, `${given}s`];
   const [, head, of] = /^(\S+) (?:in|with|from|at|of|w) (?:the |a |an |my |her |his )?(.+)$/.exec(name) ?? [];
   return head && of ? [`${of} ${head}`, `${of.split(" ").at(-1)} ${head}`] : [];
 }

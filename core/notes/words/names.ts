@@ -34,6 +34,20 @@ export const ENDS_NAME = wordSet(
   "for until till til thru through via today fee fees minus each plus and then but because bc so lol lmao haha hahaha omg was were",
 );
 
+/** Somebody who may be called by name behind it. */
+export const SOMEBODY_NAMED = wordSet(
+  "guy lady man woman dude girl boy kid fella feller fellow chap bloke gent gentleman gal person someone somebody customer buyer student teen teenager young_man young_lady young_woman old_man",
+);
+
+/** Between somebody and the name, with one that says so: "by the name of". */
+export const BEFORE_GIVEN_NAME = wordSet("named called name goes by the of is who whose whos");
+export const IS_CALLED = wordSet("named called name goes");
+
+/** Behind somebody and the name, without a word between: "girl lina she left 30", "this guy marcus put 40 down". */
+export const SAID_OF_NAMED = wordSet(
+  "he she put puts left leaves gave gives paid pays sent handed dropped wired bought buys took takes grabbed wants wanted got gets picked came comes has",
+);
+
 /** What a person or a place may be described by, though it is a piece: "lady with the dresser". */
 export const DESCRIBES = wordSet("with w in near by behind");
 
