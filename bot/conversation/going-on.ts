@@ -15,6 +15,9 @@ import { isOfToday, newestFact, talkOf } from "./talk.ts";
 import { deskOf, type Turn } from "./turn.ts";
 import { lastRoot } from "./undoing.ts";
 
+/** "undo that and the one before", "delete both": of more notes than the last. */
+const OF_SEVERAL = /\b(?:both|before)\b/i;
+
 /** The desk with all that was said before. */
 export function talkingDesk(turn: Turn, replyRoot: number | undefined): Omit<Desk, "confirmed"> {
   return { ...deskOf(turn), talk: talkOf(turn, replyRoot), past: pastOf(turn, replyRoot) };
@@ -41,7 +44,8 @@ export function goneOn(
 
 /** It corrects what the books have. */
 const isCorrection = (reading: Reading, desk: Omit<Desk, "confirmed">): boolean =>
-  reading.kind === "fix" || reading.kind === "undo" || (reading.kind === "mend" && meansAny(reading, desk));
+  reading.kind === "fix" ||
+  (reading.kind === "undo" && !OF_SEVERAL.test(reading.text)) || (reading.kind === "mend" && meansAny(reading, desk));
 
 /** "got the sander back", "got 25 from gus": of a thing that was lent, or a buyer who is on the books. */
 function ofKnown(

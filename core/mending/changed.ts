@@ -106,16 +106,20 @@ function moved(fact: NewFact, mentions: readonly Mention[], { books }: Desk): Ch
     if (match.kind === "several") return { several: match.groups };
     if (mention.it) return { why: "Which pieces? Say their names or numbers." };
     if (match.kind !== "found")
-      return { why: `There is no ${mention.name ?? `#${mention.number}`} on the books.` };
+      return mention.other
+        ? { why: "Which pieces? Say their names or numbers." }
+        : { why: `There is no ${mention.name ?? `#${mention.number}`} on the books.` };
     for (const number of match.pieces) taken.add(number);
   }
   return { fact: { ...fact, pieces: [...taken] } };
 }
 
-/** Those here of the names of these, and none of them. */
+/** Those here of the names of these, and none of them; where there is none, the one other piece that is here. */
 export function otherThan(numbers: readonly number[], books: Books): number[] {
   const names = new Set(numbers.map((number) => books.pieces.get(number)!.name));
-  return [...books.pieces.values()]
-    .filter(({ number, name, gone }) => names.has(name) && gone === null && !numbers.includes(number))
-    .map(({ number }) => number);
+  const others = [...books.pieces.values()].filter(
+    ({ number, gone }) => gone === null && !numbers.includes(number),
+  );
+  const alike = others.filter(({ name }) => names.has(name));
+  return (alike.length > 0 || others.length > 1 ? alike : others).map(({ number }) => number);
 }

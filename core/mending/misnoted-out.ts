@@ -27,16 +27,29 @@ export function takenOut(
     [...now.pieces, ...old.pieces].length > 0 ||
     hasValue(now) ||
     hasValue(old);
+  const asOut = (fact: Fact): Mend => ({
+    kind: "mend",
+    of: { fact: fact.id },
+    removed: true,
+    ...at,
+    label: `Take out: ${past.echo(fact)}`,
+  });
+  if (said.undoes > 1) return past.replied === null ? newestNotes(said.undoes, desk, past).map(asOut) : null;
   // "remove b" is of a list.
-  const isOther = said.out === "maybe" || now.name !== undefined;
+  const isOther = said.out === "maybe" || (now.name !== undefined && said.undoes === 0);
   if (!isAnyNamed && !said.isAgain) return isOther ? null : [{ kind: "undo", ...at }];
   const touched = past.touched();
+  // What was sent twice is asked about already: that question is dropped.
+  if (said.isAgain && touched !== null && !books.facts.some(({ root }) => root === touched))
+    return [{ kind: "undo", ...at }];
   const pieces = [...now.pieces, ...old.pieces];
+  const isDenied = said.out === "denied";
+  const isNear = isDenied && pieces.length === 0;
   const facts = newestFirst(books, (fact) => {
     const { buyer } = fact.data as { buyer?: string };
     return (
       (past.replied === null || fact.root === past.replied) &&
-      (isAnyNamed || fact.root === touched) &&
+      ((isAnyNamed && !isNear) || fact.root === touched) &&
       (kinds.length === 0 || kinds.some((kind) => kind === fact.kind)) &&
       isOfWhat(fact, what) &&
       (now.who === undefined || buyer === now.who) &&
@@ -53,15 +66,31 @@ export function takenOut(
   const twins =
     others.length > 0 &&
     others.every((fact) => fact.kind === only.kind && fact.amount === only.amount && fact.day === only.day);
-  const asOut = (fact: Fact): Mend => ({
-    kind: "mend",
-    of: { fact: fact.id },
-    removed: true,
-    ...at,
-    label: `Take out: ${past.echo(fact)}`,
-  });
-  if ((others.length === 0 || twins) && said.out === "sure" && !said.isTurned) return [asOut(only)];
+  // What was noted just now has not happened; of what stands longer it is asked.
+  const isSure = isDenied ? only.root === touched && past.isToday(only)
+    : said.out === "sure" || (said.out === "maybe" && said.isNoun);
+  const isTwice = said.isAgain && hasTwin(only, desk);
+  if (((others.length === 0 || twins || isDenied) && isSure && !said.isTurned) || isTwice)
+    return [asOut(only)];
   return [
     { kind: "unclear", why: whyOf({ kind: "eitherOf" }), could: own.slice(0, OFFERED_MAX).map(asOut), ...at },
   ];
 }
+
+/** The facts of this person's last notes, the newest first. */
+function newestNotes(count: number, { books }: Looking, { person }: Past): Fact[] {
+  const own = newestFirst(books, ({ author }) => author === person);
+  const roots = [...new Set(own.map(({ root }) => root))].slice(0, count);
+  return own.filter(({ root }) => roots.includes(root));
+}
+
+/** Whether the same was noted twice on one day: of the same kind, for as much. */
+const hasTwin = ({ id, kind, amount, day, data }: Fact, { books }: Looking): boolean =>
+  books.facts.some(
+    (fact) =>
+      fact.id !== id &&
+      fact.kind === kind &&
+      fact.amount === amount &&
+      fact.day === day &&
+      JSON.stringify(fact.data) === JSON.stringify(data),
+  );

@@ -24,11 +24,15 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   const said = misnotedIn(text, () => namesOn(desk), today);
   if (!said) return null;
   // "no work on the dresser today", "they said it sold for 300": nothing has happened, and nothing is corrected.
-  if (!said.isProven && said.old.amount === undefined && readings.some(tellsNoFact)) return null;
+  // That it did not happen is what takes a note out that says it did.
+  const takesBack = said.undoes > 0 || said.isAgain || said.out === "denied" || (said.out !== undefined && (said.isNoun || said.what !== undefined));
+  const isOpen = takesBack || said.isProven || said.old.amount !== undefined;
+  if (!isOpen && readings.some(tellsNoFact)) return null;
   // "drove 24 no 26 miles": it takes itself back, and no note before it.
   if (said.now.miles !== undefined && said.now.amount !== undefined) return null;
-  if (readings.some((reading) => reading.kind === "unclear" && reading.why === whyOf({ kind: "range" })))
-    return null;
+  const isRange = (reading: Reading): boolean =>
+    reading.kind === "unclear" && reading.why === whyOf({ kind: "range" });
+  if (!takesBack && !said.out && readings.some(isRange)) return null;
   const isWhole = readings.length > 0 && readings.every(isWholeNote);
   const at = { text, line: 0 };
   if (said.out || said.undoes || said.isAgain) {

@@ -26,10 +26,10 @@ export interface Misnoted {
   sense: "sure" | "likely" | "weak" | "none";
   /** Not only by a word that may change a price as well. */
   isProven: boolean;
-  /** It is to go: "maybe" by a word that says something else as well. */
-  out?: "sure" | "maybe";
-  /** What was said last is taken back. */
-  undoes: boolean;
+  /** It is to go: "maybe" by a word that says something else as well; "denied": it has not happened. */
+  out?: "sure" | "maybe" | "denied";
+  /** What was said last is taken back: so many notes. */
+  undoes: number;
   /** It may have been noted before. */
   isAgain: boolean;
   now: Values;
@@ -65,7 +65,7 @@ const values = (): Values => ({ traits: [], pieces: [] });
 export const nothingSaid = (): Misnoted => ({
   sense: "none",
   isProven: false,
-  undoes: false,
+  undoes: 0,
   isAgain: false,
   now: values(),
   old: values(),

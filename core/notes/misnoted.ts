@@ -5,11 +5,12 @@ import { isSkipped } from "./mended.ts";
 import { type Misnoted, nothingSaid, prove, raise } from "./misnoted-said.ts";
 import { takeValue, takeWord } from "./misnoted-words.ts";
 import { isQuestion } from "./questions.ts";
+import { wholeOf } from "./quantities/amounts.ts";
 import type { Kind } from "./reading.ts";
 import { misnoted } from "./rows/misnoted.ts";
 import { PREPOSITIONS } from "./words/links.ts";
 import { OLD } from "./words/mending.ts";
-import { BEFORE_OLD, MAY_CORRECT, SPOKEN_OF, WAS, WRONG, WRONG_NAMES } from "./words/misnoted.ts";
+import { BEFORE_OLD, DENIED_KINDS, TWO_NOTES, MAY_CORRECT, SPOKEN_OF, WAS, WRONG, WRONG_NAMES } from "./words/misnoted.ts";
 
 /*
  * What a message tells of a note that was noted wrong, in whatever order: values that it should have, those that it has, and
@@ -54,6 +55,8 @@ export function misnotedIn(text: string, people: () => ReadonlySet<string>, toda
     }
     const side = isOld || taken.old.has(at) || at < wrong ? said.old : said.now;
     const isValue = takeValue(said, side, token, { names, today, isWrong: at < wrong });
+    // Of what takes a note back no more is asked than what it is of.
+    if (isValue === null && (said.undoes > 0 || said.isAgain || said.out === "denied")) continue;
     if (isValue === null) return null;
     if (isValue && isOld) prove(said);
     if (isValue) isOld = false;
@@ -102,23 +105,38 @@ function takeRows(said: Misnoted, tokens: readonly Tok[]) {
     } else if (effect === "old") {
       prove(said);
       asks = true;
-    } else if (effect === "undo") said.undoes = true;
+    } else if (effect === "undo") said.undoes = notesIn(tokens.slice(from, to));
     else if (effect === "again") said.isAgain = true;
+    else if (effect === "denied") {
+      said.out = "denied";
+      said.kinds = tokens.slice(from, to).flatMap(({ text }) => DENIED_KINDS[text.split(" ")[0]!] ?? []);
+    }
     else said.out = effect === "out" ? "sure" : (said.out ?? "maybe");
     const isKept = (at: number): boolean =>
       KEPT.has(tokens[at]!.kind) || tokens[at]!.roles.method !== undefined;
     for (const at of places) {
       if (effect === "old" && isKept(at)) old.add(at);
-      else if (!isNamedIn(effect, tokens[at]!)) skips.add(at);
+      else if (!isNamedIn(effect, tokens[at]!) || (at === from && said.out && tokens[at]!.kind === "word"))
+        skips.add(at);
     }
   }
   return { skips, old, asks, isSlip };
+}
+
+/** How many notes a message takes back: "the last two", "that and the one before". */
+function notesIn(words: readonly Tok[]): number {
+  const amount = words.find(({ kind }) => kind === "amount")?.amount;
+  const count = amount ? wholeOf(amount.exact) : null;
+  return count ?? (words.some(({ text }) => text.split(" ").some((word) => TWO_NOTES.has(word))) ? 2 : 1);
 }
 
 /** Of some rows only what they are of says which note is meant. */
 function isNamedIn(effect: string, { kind, text, roles }: Tok): boolean {
   const isThing = kind !== "word" || roles.supply !== undefined || SPOKEN_OF[text] !== undefined;
   if (effect === "added" || effect === "held") return kind !== "word";
+  if (effect === "denied") return kind === "piece";
+  // "ditch one of the gas ones"
+  if (text === "one") return false;
   if (effect === "wait") return roles.supply !== undefined;
   return (
     effect !== "undo" &&

@@ -7,6 +7,7 @@ export const MAY_CORRECT = wordSet(
     "wrong typo mistake bad autocorrect thumbs fingers fingered finger fart misread mistyped miscounted miscalculated misheard misremembered mixed mixing flipped transposed swapped switched confused jumbled goofed " +
     "messed screwed botched lied backwards reversed cant type turns turned ended wound came out receipt reciept receipts odometer gps says said was were isnt its is only just when tax put had wrote typed logged " +
     "entered remember delete remove erase scratch nix void scrap undo cancel strike disregard ignore forget drop lose kill wipe yank take pull get pretend twice already never didnt happened move shift switch charge " +
+    "didn isn wasn hasn haven weren aren hasnt havent wasnt werent arent accident accidentally sent unsell un unfinish tapped " +
     "hang hold instead rather early rename call called relabel heard remembered idiot tired ways way checked found looked going looking needs used got thats both make made more ended paid bought one used double forgot sold finished done",
 );
 /** Words that say that what was noted is another. */
@@ -66,6 +67,17 @@ export const SPOKEN_OF: Readonly<Record<string, readonly Kind[]>> = {
   refunded: ["refund"],
   spent: ["spend"],
 };
+/** Verbs and states as they stand behind "isn't" and "didn't", each to the note that is denied. */
+export const DENIED_KINDS: Readonly<Record<string, Kind>> = {
+  ...{ sold: "sell", sell: "sell", selling: "sell" },
+  ...{ unsell: "sell", unsold: "sell", unfinish: "finish", unbuy: "buy" },
+  ...{ finished: "finish", finish: "finish", done: "finish", complete: "finish", completed: "finish" },
+  ...{ listed: "list", list: "list", posted: "list", post: "list" },
+  ...{ started: "start", start: "start" },
+  ...{ bought: "buy", buy: "buy", buying: "buy", get: "buy", getting: "buy", got: "buy" },
+};
+/** That it is two notes that are taken back. */
+export const TWO_NOTES = wordSet("both before");
 /** What we give for a thing. */
 export const WE_PAY = wordSet(
   "paid pay paying cost costs costing gave give spent ran charged set_me_back set_us_back rang",
