@@ -45,7 +45,8 @@ export function goneOn(
 /** It corrects what the books have. */
 const isCorrection = (reading: Reading, desk: Omit<Desk, "confirmed">): boolean =>
   reading.kind === "fix" ||
-  (reading.kind === "undo" && !OF_SEVERAL.test(reading.text)) || (reading.kind === "mend" && meansAny(reading, desk));
+  (reading.kind === "undo" && !OF_SEVERAL.test(reading.text)) ||
+  (reading.kind === "mend" && meansAny(reading, desk));
 
 /** "got the sander back", "got 25 from gus": of a thing that was lent, or a buyer who is on the books. */
 function ofKnown(

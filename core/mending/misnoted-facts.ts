@@ -1,5 +1,6 @@
 import type { Fact } from "../books/facts.ts";
 import type { Desk } from "../decide/decision.ts";
+import type { Cents } from "../money.ts";
 import { inMeasure, nameOf } from "../notes/mended.ts";
 import type { Misnoted } from "../notes/misnoted-said.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
@@ -66,13 +67,15 @@ function isNamed({ kinds, what, now, old, isThen, isOurs }: Misnoted): boolean {
     hasOld ||
     old.pieces.length > 0 ||
     old.traits.length > 0 ||
+    old.how !== undefined ||
+    old.place !== undefined ||
     (isThen && isOurs)
   );
 }
 
 /** A value other than a name or a piece. */
-export const hasValue = ({ amount, minutes, miles, date, method, place }: Misnoted["now"]): boolean =>
-  [amount, minutes, miles, date, method, place].some((each) => each !== undefined);
+export const hasValue = ({ amount, minutes, miles, date, method, place, how }: Misnoted["now"]): boolean =>
+  [amount, minutes, miles, date, method, place, how].some((each) => each !== undefined);
 
 /** What becomes of a fact by what is told; null where it is of another one, or nothing is. */
 function becoming(fact: Fact, said: Misnoted, desk: Looking, isWhole: boolean): MendTo | null {
@@ -92,7 +95,9 @@ function becoming(fact: Fact, said: Misnoted, desk: Looking, isWhole: boolean): 
   if (hasValue(now) && !sameAmount) return null;
   if (now.traits.length > 0 && isOfPieces && fact.kind === "buy") return traitsOf(fact, said);
   if (now.pieces.length > 0)
-    return isOfPieces && old.pieces.length === 0 ? null : ofPieces(fact, said, desk, isWhole);
+    return isOfPieces && old.pieces.length === 0 && !isCounted(now.pieces)
+      ? null
+      : ofPieces(fact, said, desk, isWhole);
   const person = now.who ?? now.name;
   if (
     person !== undefined &&
@@ -120,13 +125,18 @@ function isOfKind(fact: Fact, { kinds, isThen, isOurs, isTheirs, isWho, now, old
 }
 
 /** It has the values that it is said to have had. */
-export function hasOld(fact: Fact, { old, now }: Misnoted): boolean {
+export function hasOld(fact: Fact, { old, now, isOwed }: Misnoted): boolean {
   const { minutes, miles, method } = fact.data as { minutes?: number; miles?: string; method?: string };
+  const { source, how, owed } = fact.data as { source?: string; how?: string; owed?: Cents };
+  if (old.place !== undefined && source !== old.place) return false;
+  if (old.how !== undefined && how !== old.how) return false;
+  if (isOwed) return owed !== undefined && (old.amount === undefined || owed === old.amount);
   if (old.amount !== undefined) {
     const cents = old.amount;
     const isMeasure =
       (miles !== undefined && Number(miles) * 100 === cents) ||
-      (minutes !== undefined && (minutes * 100 === cents || (minutes / 60) * 100 === cents));
+      (minutes !== undefined && (minutes * 100 === cents || (minutes / 60) * 100 === cents)) ||
+      (isCounted(now.pieces) && fact.pieces.length * 100 === cents);
     if (fact.amount !== cents && !isMeasure) return false;
   }
   if (old.minutes !== undefined && minutes !== old.minutes) return false;
@@ -135,9 +145,14 @@ export function hasOld(fact: Fact, { old, now }: Misnoted): boolean {
   return old.date === undefined || now.date === undefined || fact.day === old.date;
 }
 
+/** "2 stools", where there were more or fewer. */
+const isCounted = ([piece, ...others]: readonly Mention[]): boolean =>
+  piece?.count !== undefined && piece.name !== undefined && others.length === 0;
+
 /** The values that it should have, in the measure of its kind; null where none are told. */
-function valuesOf(fact: Fact, { now }: Misnoted): MendTo | null {
-  const { amount, minutes, miles, date, method, place } = now;
+function valuesOf(fact: Fact, { now, isOwed }: Misnoted): MendTo | null {
+  const { amount, minutes, miles, date, method, place, how } = now;
+  if (isOwed) return amount === undefined ? null : { owed: amount };
   const to: MendTo = {
     ...(amount === undefined ? {} : { amount }),
     ...(minutes === undefined ? {} : { minutes }),
@@ -145,6 +160,7 @@ function valuesOf(fact: Fact, { now }: Misnoted): MendTo | null {
     ...(date === undefined ? {} : { date }),
     ...(method === undefined ? {} : { method }),
     ...(place === undefined ? {} : { source: place }),
+    ...(how === undefined ? {} : { how }),
   };
   if (Object.keys(to).length === 0) return null;
   if (fact.kind === "drive" || fact.kind === "work") inMeasure({ of: { kind: fact.kind }, to });
@@ -173,6 +189,13 @@ function ofPieces(fact: Fact, said: Misnoted, desk: Looking, isWhole: boolean): 
   );
   if (fact.kind === "buy") {
     const [piece, ...others] = now.pieces;
+    const [first] = fact.data.made;
+    const isRecount =
+      isCounted(now.pieces) &&
+      (old.amount === fact.pieces.length * 100 || old.pieces[0]?.count === fact.pieces.length) &&
+      fact.data.made.every(({ name }) => name === first?.name) &&
+      first!.name === piece!.name;
+    if (isRecount) return { pieces: [{ ...first!, count: piece!.count! }] };
     return piece &&
       others.length === 0 &&
       (said.isName || old.pieces.length > 0 || said.sense === "sure") &&

@@ -67,7 +67,8 @@ export function takenOut(
     others.length > 0 &&
     others.every((fact) => fact.kind === only.kind && fact.amount === only.amount && fact.day === only.day);
   // What was noted just now has not happened; of what stands longer it is asked.
-  const isSure = isDenied ? only.root === touched && past.isToday(only)
+  const isSure = isDenied
+    ? only.root === touched && past.isToday(only)
     : said.out === "sure" || (said.out === "maybe" && said.isNoun);
   const isTwice = said.isAgain && hasTwin(only, desk);
   if (((others.length === 0 || twins || isDenied) && isSure && !said.isTurned) || isTwice)

@@ -25,7 +25,11 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   if (!said) return null;
   // "no work on the dresser today", "they said it sold for 300": nothing has happened, and nothing is corrected.
   // That it did not happen is what takes a note out that says it did.
-  const takesBack = said.undoes > 0 || said.isAgain || said.out === "denied" || (said.out !== undefined && (said.isNoun || said.what !== undefined));
+  const takesBack =
+    said.undoes > 0 ||
+    said.isAgain ||
+    said.out === "denied" ||
+    (said.out !== undefined && (said.isNoun || said.what !== undefined));
   const isOpen = takesBack || said.isProven || said.old.amount !== undefined;
   if (!isOpen && readings.some(tellsNoFact)) return null;
   // "drove 24 no 26 miles": it takes itself back, and no note before it.

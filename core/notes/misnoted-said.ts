@@ -12,6 +12,8 @@ export interface Values {
   date?: Day;
   method?: string;
   place?: string;
+  /** What became of a piece. */
+  how?: "kept" | "given" | "scrapped";
   /** Somebody on the books. */
   who?: string;
   /** A word that nobody knows: a name, as often as not. */
@@ -40,6 +42,9 @@ export interface Misnoted {
   labor?: string;
   /** "that", "it": what was spoken of last. */
   points: boolean;
+  /** Of what somebody owes, and of a loan. */
+  isOwed?: boolean;
+  isLoan?: boolean;
   /** Told of when a piece came. */
   isThen: boolean;
   /** Told only now: it may be a note of its own. */

@@ -2,17 +2,19 @@ import type { Day } from "../calendar.ts";
 import type { Tok } from "./clause.ts";
 import { headsOf } from "./heads.ts";
 import { isSkipped } from "./mended.ts";
-import { type Misnoted, raise, type Values } from "./misnoted-said.ts";
+import { type Misnoted, prove, raise, type Values } from "./misnoted-said.ts";
 import { pastDay } from "./quantities/days.ts";
 import type { Kind, Mention } from "./reading.ts";
 import { centsIn } from "./slots/money.ts";
 import { LABOR_NAMES } from "./words/labors.ts";
 import { OLD, POINTING } from "./words/mending.ts";
 import {
+  BECAME,
   BESIDE_MISNOTED,
   CAME_OUT,
   DECIDES,
   DOUBTS,
+  LOAN,
   MAY_TURN,
   NAMES_IT,
   NO_CORRECTION,
@@ -37,6 +39,11 @@ export function takeValue(
   switch (kind) {
     case "piece":
       if (isPartial(token.mention!)) return null;
+      // "wrong table. the 95 was for the end table"
+      if (token.mention!.traits?.[0] === "wrong") {
+        prove(said);
+        return false;
+      }
       if (token.mention!.it) said.points = true;
       else if (isWrong) said.now.pieces.push(token.mention!);
       else side.pieces.push(token.mention!);
@@ -68,6 +75,7 @@ export function takeValue(
   }
   const name = [text, text.replace(/s$/, "")].find((each) => names.has(each));
   if (name !== undefined) side.who = name;
+  else if (BECAME[text] !== undefined) side.how = BECAME[text];
   else if (roles.method !== undefined) side.method = roles.method;
   else if (roles.place !== undefined) side.place = roles.place;
   else if (roles.trait && !roles.heads && !BESIDE_MISNOTED.has(text)) side.traits.push(text);
@@ -86,7 +94,13 @@ const isPartial = ({ it, count, place, other, half, last, plural, name }: Mentio
 
 /** Takes a word that is no value; false where it turns what is told. */
 export function takeWord(said: Misnoted, tokens: readonly Tok[], at: number): boolean {
-  const { text, roles, unknown } = tokens[at]!;
+  const { kind, text, roles, unknown } = tokens[at]!;
+  if (kind === "piece") return true;
+  if (LOAN.has(text)) {
+    said.isLoan = true;
+    said.kinds = ["pay"];
+    return true;
+  }
   const words = text.split(" ");
   const isAny = (list: ReadonlySet<string>): boolean =>
     list.has(text) || words.some((word) => list.has(word));

@@ -4,13 +4,25 @@ import { lexed } from "./lexed.ts";
 import { isSkipped } from "./mended.ts";
 import { type Misnoted, nothingSaid, prove, raise } from "./misnoted-said.ts";
 import { takeValue, takeWord } from "./misnoted-words.ts";
-import { isQuestion } from "./questions.ts";
 import { wholeOf } from "./quantities/amounts.ts";
+import { isQuestion } from "./questions.ts";
 import type { Kind } from "./reading.ts";
 import { misnoted } from "./rows/misnoted.ts";
 import { PREPOSITIONS } from "./words/links.ts";
 import { OLD } from "./words/mending.ts";
-import { BEFORE_OLD, DENIED_KINDS, TWO_NOTES, MAY_CORRECT, SPOKEN_OF, WAS, WRONG, WRONG_NAMES } from "./words/misnoted.ts";
+import {
+  BECAME,
+  BEFORE_OLD,
+  DENIED_KINDS,
+  MAY_CORRECT,
+  OLD_PHRASES,
+  SPOKEN_OF,
+  TWO_NOTES,
+  WAS,
+  WAS_NOT,
+  WRONG,
+  WRONG_NAMES,
+} from "./words/misnoted.ts";
 
 /*
  * What a message tells of a note that was noted wrong, in whatever order: values that it should have, those that it has, and
@@ -32,7 +44,7 @@ export function misnotedIn(text: string, people: () => ReadonlySet<string>, toda
   if (tokens.length > TOKENS_MAX || tokens.some(({ each }) => each)) return null;
   const names = people();
   const said = nothingSaid();
-  const taken = takeRows(said, tokens);
+  const taken = takeRows(said, tokens, names);
   // "should i list the hutch at 120"
   const isNamed = tokens.some(({ text: word }) => names.has(word));
   if (!taken.asks && !said.out && !isNamed && isQuestion(tokens)) return null;
@@ -43,9 +55,15 @@ export function misnotedIn(text: string, people: () => ReadonlySet<string>, toda
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
     if (taken.skips.has(at)) continue;
-    if (OLD.has(token.text)) {
+    if (isOld && token.text === "today") {
+      said.old.date = today;
+      prove(said);
+      isOld = false;
+      continue;
+    }
+    if (OLD.has(token.text) || OLD_PHRASES.has(token.text) || (!said.out && isWasNot(tokens, at))) {
       // "card instead"
-      isOld = token.text === "not" || BEFORE_OLD.has(tokens[at + 1]?.text ?? "");
+      isOld = !OLD.has(token.text) || token.text === "not" || BEFORE_OLD.has(tokens[at + 1]?.text ?? "");
       raise(said, isOld ? "none" : "sure");
       continue;
     }
@@ -65,7 +83,36 @@ export function misnotedIn(text: string, people: () => ReadonlySet<string>, toda
     else if (!takeWord(said, tokens, at)) return null;
   }
   if (isOld && !said.out) return null;
-  return withoutLabor(taken.isSlip ? withNowOf(said) : said);
+  // A loan's own figures are told by its statement.
+  if (said.isLoan && said.old.amount === undefined && !said.out) return null;
+  return withCount(withoutLabor(taken.isSlip ? withNowOf(said) : said));
+}
+
+/** "it wasnt the thrift store": behind it what it was not; alone it denies all of it. */
+const isWasNot = (tokens: readonly Tok[], at: number): boolean =>
+  WAS_NOT.has(tokens[at]!.text) && tokens.slice(at + 1).some((token) => isTold(token, tokens));
+
+/** A value that may stand on both sides of a correction. */
+const isTold = ({ kind, text, roles }: Tok, tokens: readonly Tok[]): boolean => {
+  const isBecome = ({ text: word }: Tok) => BECAME[word] !== undefined;
+  if (isBecome({ text } as Tok)) return tokens.filter(isBecome).length > 1;
+  const isPlace = (token: Tok) => token.roles.place !== undefined || token.roles.method !== undefined;
+  if (roles.place !== undefined || roles.method !== undefined) return tokens.filter(isPlace).length > 1;
+  return kind === "amount" && tokens.filter((token) => token.kind === "amount").length > 1;
+};
+
+/** So many are rather pieces than an amount. */
+const COUNT_MAX = 12;
+
+/** "2 not 3 stools": how many of them, and no amount. */
+function withCount(said: Misnoted): Misnoted {
+  const { amount, ...now } = said.now;
+  const [old, ...others] = said.old.pieces;
+  const count = (amount ?? 0) / 100;
+  const isCount = Number.isInteger(count) && count > 0 && count <= COUNT_MAX && (old?.count ?? 1) > 1;
+  return isCount && others.length === 0 && now.pieces.length === 0
+    ? { ...said, now: { ...now, pieces: [{ ...old!, count }] } }
+    : said;
 }
 
 /** "filled up for 22 not 20": without a time it tells of no work. */
@@ -83,7 +130,7 @@ function withNowOf(said: Misnoted): Misnoted {
 }
 
 /** What the rows take of a line, with what they say of it. */
-function takeRows(said: Misnoted, tokens: readonly Tok[]) {
+function takeRows(said: Misnoted, tokens: readonly Tok[], names: ReadonlySet<string>) {
   const skips = new Set<number>();
   const old = new Set<number>();
   let asks = false;
@@ -105,15 +152,17 @@ function takeRows(said: Misnoted, tokens: readonly Tok[]) {
     } else if (effect === "old") {
       prove(said);
       asks = true;
+    } else if (effect === "owes") {
+      said.isOwed = true;
+      said.kinds = ["sell"];
     } else if (effect === "undo") said.undoes = notesIn(tokens.slice(from, to));
     else if (effect === "again") said.isAgain = true;
     else if (effect === "denied") {
       said.out = "denied";
       said.kinds = tokens.slice(from, to).flatMap(({ text }) => DENIED_KINDS[text.split(" ")[0]!] ?? []);
-    }
-    else said.out = effect === "out" ? "sure" : (said.out ?? "maybe");
+    } else said.out = effect === "out" ? "sure" : (said.out ?? "maybe");
     const isKept = (at: number): boolean =>
-      KEPT.has(tokens[at]!.kind) || tokens[at]!.roles.method !== undefined;
+      KEPT.has(tokens[at]!.kind) || tokens[at]!.roles.method !== undefined || names.has(tokens[at]!.text);
     for (const at of places) {
       if (effect === "old" && isKept(at)) old.add(at);
       else if (!isNamedIn(effect, tokens[at]!) || (at === from && said.out && tokens[at]!.kind === "word"))
@@ -135,6 +184,7 @@ function isNamedIn(effect: string, { kind, text, roles }: Tok): boolean {
   const isThing = kind !== "word" || roles.supply !== undefined || SPOKEN_OF[text] !== undefined;
   if (effect === "added" || effect === "held") return kind !== "word";
   if (effect === "denied") return kind === "piece";
+  if (effect === "owes") return kind === "amount" || kind === "piece";
   // "ditch one of the gas ones"
   if (text === "one") return false;
   if (effect === "wait") return roles.supply !== undefined;

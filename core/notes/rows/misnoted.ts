@@ -65,7 +65,7 @@ const RIGHTED: readonly Row<"found" | "proof" | "added" | "then" | "old" | "wait
     "lamp was only 6 when i bought it",
   ],
   [
-    `i|we|ive|weve|id|shoot|oops|crap|think|thought [${NOTED} it|that|down|in|as|as_a* <art>? <piece>|<method>|<miles>|<time>|$ for|on|as|by? <art>? <supply>|<piece>|<kin>? listing|sale|drive|deposit|purchase?] … but|meant|its|it_was|it_is|should|should_be|really|actually|supposed|shouldve`,
+    `i|we|ive|weve|id|shoot|oops|crap|think|thought [${NOTED} it|that|down|in|as|as_a* <art>? <piece>|<method>|<miles>|<time>|$ for|on|as|by? <art>? <supply>|<piece>|<kin>? listing|sale|drive|deposit|purchase?] … make_that|make_it|make|but|meant|its|it_was|it_is|should|should_be|really|actually|supposed|shouldve`,
     "old",
     "i said desk but meant the dresser",
   ],
@@ -86,6 +86,16 @@ const RIGHTED: readonly Row<"found" | "proof" | "added" | "then" | "old" | "wait
     "phone heard fifteen, its fifty",
   ],
   ["^ [the|that $ for|on] <supply>", "old", "the 18 for knobs is 19.50"],
+  [
+    "[the|that $] was|is|were|goes|belongs|went|shouldve_been|should_be for|on|to|with <art>? <piece>",
+    "old",
+    "wrong table. the 95 was for the end table",
+  ],
+  [
+    "[idk|dunno|dont_know|no_idea|not_sure|donno why|how|where i|we put|said|wrote|typed|had|got <any>] ;",
+    "old",
+    "buyer was della, idk why i put nell",
+  ],
   [
     `^ [said|put|wrote|typed|had <art>? <piece>|<method>] !back|up|down|on|in|out|away|at|to`,
     "old",

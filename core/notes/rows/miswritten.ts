@@ -11,7 +11,7 @@ const READ_OR_NOTED = `${NOTED}|read|looked|got|heard|saw|used|hit|pressed|copie
  * That a note is wrong. "slip": how that came about, or that it is to be changed; "wait": that it corrects something;
  * "listing", "held": of a listing, of a hold; "late": that it is told only now.
  */
-export const MISWRITTEN: readonly Row<"slip" | "wait" | "listing" | "held" | "late">[] = [
+export const MISWRITTEN: readonly Row<"slip" | "wait" | "listing" | "held" | "late" | "owes">[] = [
   [
     "[fat_fingers|fat_finger|fat_fingered|fatfingered|big_thumbs|fat_thumbs|autocorrect|auto_correct|typo|brain_fart|brainfart|butterfingers|stupid_phone|dumb_phone|silly_me|dyslexia|wrong_button|thumbs_too_big|senior_moment|speech_to_text|voice_to_text|voice_text|dictation]",
     "slip",
@@ -25,7 +25,7 @@ export const MISWRITTEN: readonly Row<"slip" | "wait" | "listing" | "held" | "la
     "i was confused, it was 20",
   ],
   [
-    "i|we|my [cant|cannot|can_not|dont type|read|count|add|spell|math|do_math|remember_right today|tonight|right|good|lol?]",
+    "i|we|my? [cant|cannot|can_not|dont|couldnt|could_not type|read|count|add|spell|math|do_math|subtract|remember_right my|own|the|this|that|it|a|tag|receipt|writing|handwriting|math|screen|today|tonight|right|good|lol|anymore*] ;",
     "slip",
     "i cant type today, 65",
   ],
@@ -66,9 +66,30 @@ export const MISWRITTEN: readonly Row<"slip" | "wait" | "listing" | "held" | "la
     "i had the wrong receipt",
   ],
   [
-    "[i|we|it|you|phone|mustve|must_have* read|typed|wrote|heard|put|entered|logged|copied|noted at|it|that|me|this|in|down|on* wrong]",
+    "[i|we|it|you|phone|mustve|must_have* read|typed|wrote|heard|put|entered|logged|copied|noted at|it|that|me|this|in|down|on|the|my|this|receipt|reciept|tag|sticker|price|bill|label|ticket|scale|odometer|math|maths|numbers|write|writed|did|do* wrong|wrongly]",
     "slip",
     "i typed that wrong. 65",
+  ],
+  [
+    "[i|we? did|do|done|write|writed|read|made|make|got|had the|my|a* math|maths|addition|sum|sums|numbers|write|mistake|wrong|error wrong|wrongly|backwards|off]",
+    "slip",
+    "ines owes 50 not 60, did the math wrong",
+  ],
+  ["[i|we? write|writed|wrote|type|typed it|that? wrong]", "slip", "sorry i write wrong, primer it was 8"],
+  [
+    "[i|we? made|make a|an|my? mistake|error|boo_boo|oopsie|typo|slip]",
+    "slip",
+    "i made a mistake, the desk was 35",
+  ],
+  [
+    "[i|we|keep|was|just* getting|got|get|gettin my|the|our|these? names|numbers|pieces|days|dates|people|folks|receipts|tickets mixed_up|mixed|confused|crossed|wrong|backwards|muddled]",
+    "slip",
+    "sold it to della not nell, getting names mixed up",
+  ],
+  [
+    "[what|how_much|the|part? <new>|<person>|he|she|they|<any>? owes|owed|owe|owing|still_owes me|us|only|just|still|part|is|was|amount|should|be|to|him|her* $]",
+    "owes",
+    "dana owes 20 not 30, did the math wrong",
   ],
   [
     "^ [wrong key|button|line|receipt|number|name|tag|column|amount|price|total|guy|person|piece|one|item|day|date|buyer|customer|lady|side ,|.|!|-|:?]",

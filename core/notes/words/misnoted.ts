@@ -8,6 +8,7 @@ export const MAY_CORRECT = wordSet(
     "messed screwed botched lied backwards reversed cant type turns turned ended wound came out receipt reciept receipts odometer gps says said was were isnt its is only just when tax put had wrote typed logged " +
     "entered remember delete remove erase scratch nix void scrap undo cancel strike disregard ignore forget drop lose kill wipe yank take pull get pretend twice already never didnt happened move shift switch charge " +
     "didn isn wasn hasn haven weren aren hasnt havent wasnt werent arent accident accidentally sent unsell un unfinish tapped " +
+    "lord beg pardon apologies yikes gosh goodness donated kept owes owed haggled " +
     "hang hold instead rather early rename call called relabel heard remembered idiot tired ways way checked found looked going looking needs used got thats both make made more ended paid bought one used double forgot sold finished done",
 );
 /** Words that say that what was noted is another. */
@@ -16,7 +17,7 @@ export const DECIDES = wordSet(
 );
 /** Words that may say so. */
 export const DOUBTS = wordSet(
-  "no nope nah oops oop oopsie whoops woops wait actually actualy really sorry shoot crap dang darn ugh argh err er dangit dammit nvm never_mind sry hmm hm ah aw",
+  "no nope nah oops oop oopsie whoops woops wait actually actualy really sorry shoot crap dang darn ugh argh err er dangit dammit nvm never_mind sry hmm hm ah aw lord beg pardon beg_pardon pardon_me apologies apology whoopsie yikes gosh goodness mercy shucks drat rats crikey blast blimey ack ackk gah doh duh dammit damn shit crud",
 );
 /** Words that tell of how it came out in the end. */
 export const CAME_OUT = wordSet("only ended_up wound_up turned_out came_out ended wound closer");
@@ -27,7 +28,7 @@ export const BESIDE_MISNOTED = wordSet(
     "put said say says saying wrote typed had has have logged entered noted recorded texted sent did do does done get got getting gets gave give giving gives given handed handing paid pay paying pays cost costs costing ran rang charged spent took takes take taking taken left leave " +
     "price amount total number value note notes entry record records books list line part end ends all in_all altogether grand whole exactly even total_of tbh honestly lol haha hah lmao pls please plz thanks thx ty hey hi yo man dude ugh hm hmm oh ah yeah yep yes uh um " +
     "goes belongs belong belonged used using use really actually sorry bucks dollars dollar buck usd cash_money who whos what which where when because cuz cause since guess know thought needs needed can will do_that instead rather than " +
-    "ended_up wound_up turned_out came_out came_to up_being closer more_like only quick fix same receipt reciept talked down haggled me_down him seller buyer customer side piece pieces unit home way both hours hour hrs hr minutes minute mins min mile miles mi later cuz after before",
+    "ended_up wound_up turned_out came_out came_to up_being closer more_like only quick fix same receipt reciept talked down haggled me_down him seller buyer customer side write writing writed reading read maths math handwriting own pardon me dictating names name figures piece pieces unit home way both hours hour hrs hr minutes minute mins min mile miles mi later cuz after before",
 );
 /** Verbs and nouns by which a note is spoken of, each to its kinds. */
 export const SPOKEN_OF: Readonly<Record<string, readonly Kind[]>> = {
@@ -76,6 +77,24 @@ export const DENIED_KINDS: Readonly<Record<string, Kind>> = {
   ...{ started: "start", start: "start" },
   ...{ bought: "buy", buy: "buy", buying: "buy", get: "buy", getting: "buy", got: "buy" },
 };
+/** What became of a piece that was not sold. */
+export const BECAME: Readonly<Record<string, "kept" | "given" | "scrapped">> = {
+  ...{ kept: "kept", keeping: "kept", keep: "kept" },
+  ...{ donated: "given", donate: "given", gifted: "given", given: "given", gave_away: "given" },
+  ...{ "gave away": "given", "given away": "given", "giving away": "given" },
+  ...{
+    scrapped: "scrapped",
+    trashed: "scrapped",
+    tossed: "scrapped",
+    junked: "scrapped",
+    dumped: "scrapped",
+  },
+};
+/** Behind these stands what it was not: "it wasnt the thrift store". */
+export const WAS_NOT = wordSet("wasnt was_not werent were_not isnt is_not arent didnt did_not");
+/** "145 rather than 150": behind these, too. */
+export const OLD_PHRASES = wordSet("rather_than instead_of");
+export const LOAN = wordSet("loan loans");
 /** That it is two notes that are taken back. */
 export const TWO_NOTES = wordSet("both before");
 /** What we give for a thing. */
@@ -84,7 +103,7 @@ export const WE_PAY = wordSet(
 );
 /** Words that turn what is told: it is no correction of what was noted. */
 export const NO_CORRECTION = wordSet(
-  "on_hold_with bring bringing brings owes owe owing payday loan loans balance another more extra again also forgot forgot_to_log forgot_to_put forgot_to_add wish wished hoping hope if gonna going_to have_to gotta ill well_have retail believe imagine new_price lower lowered dropped raise raised bump bumped marked relisted per each every next later tomorrow never didnt wont cant hasnt havent dont",
+  "on_hold_with bring bringing brings owes owe owing payday balance another more extra again also forgot forgot_to_log forgot_to_put forgot_to_add wish wished hoping hope if gonna going_to have_to gotta ill well_have retail believe imagine new_price lower lowered dropped raise raised bump bumped marked relisted per each every next later tomorrow never didnt wont cant hasnt havent dont",
 );
 /** Words that may turn it: such a message is asked about. */
 export const MAY_TURN = wordSet(

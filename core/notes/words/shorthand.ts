@@ -3,6 +3,11 @@ import { wordSet } from "./words.ts";
 /** Shorthand and slips too short or too far from the word for the speller. */
 export const SHORTHANDS: Readonly<Record<string, string>> = {
   sry: "sorry",
+  shud: "should",
+  shuld: "should",
+  shld: "should",
+  wud: "would",
+  cud: "could",
   srry: "sorry",
   mkt: "market",
   drov: "drove",
