@@ -80,7 +80,7 @@ export function plainWords(text: string): string[] {
     .replace(MONTH_TO_MONTH, "$1 to $2")
     .replace(/\b(?:wut|whut|wat|wht)\b/g, "what")
     .replace(/\bw\/o\b/g, " without ")
-    .replace(/\bw\/|\bw\b(?= )/g, " with ")
+    .replace(/\bw\/|\bw\b(?=$|[ ?.!])/g, " with ")
     .replace(/\b(this|last) (year|month|week|quarter)['’]?s\b(?= \w)/g, "$1 $2")
     .replace(/\b(?:no\.|number|num|nr|piece) ?#? ?(\d{1,5})s?\b(?! ?(?:pieces|chairs|notes))/g, " #$1 ")
     .replace(/\$\$+(?!\d)/g, " money ")

@@ -60,10 +60,14 @@ export function runPerMile(query: Query, run: Run): Result {
 /** The rows of what adds up, and their mean: those with nothing count as well. */
 export function runRate(query: Query, run: Run): Result {
   const sums = run({ ...query, aggregate: null });
-  const rows = sums.rows ?? [];
+  return { ...sums, ...meanOfRows(query, sums.rows ?? []) };
+}
+
+/** Rows with their mean; none where there are no rows. */
+export function meanOfRows(query: Query, rows: Figure[]): Pick<Result, "value" | "rows"> {
   const all = rows.reduce((sum, { value }) => sum.plus(value ?? 0), new Decimal(0));
-  if (rows.length === 0) return { ...sums, value: null };
+  if (rows.length === 0) return { value: null, rows };
   const mean = all.div(rows.length);
   const value = query.measure === "miles" ? mean.toDecimalPlaces(1).toString() : roundHalfUp(mean);
-  return { ...sums, value };
+  return { value, rows };
 }

@@ -9,6 +9,7 @@ import type { Filter, Period, Side } from "./query.ts";
 import { apartIn } from "./read-period.ts";
 import type { Reading } from "./reading.ts";
 import { wholeUnit } from "./spans.ts";
+import { isRate } from "./wanted.ts";
 
 /** What is put beside each other, and the filters that all sides share. */
 export interface Sides {
@@ -62,11 +63,15 @@ export function sidesOf(reading: Reading): Sides | Refusal | null {
 }
 
 /** "In may and august": stretches of time with "and" between them that do not touch, each its own figure. */
-function periodsApart({ parts, found, f, measure, list, tally }: Reading): Sides | null {
-  const { periods, groups, orders, limits } = parts;
-  const { adds, stock, unit } = measures[measure];
-  if (!adds || stock || unit === "miles" || list || tally || parts.yesNo) return null;
-  if (f.average || f.has("share", "chart") || groups.length + orders.length + limits.length > 0) return null;
+function periodsApart(reading: Reading): Sides | null {
+  const { parts, found, f, measure, list, tally } = reading;
+  const { periods, orders, limits } = parts;
+  // "A month on average in may and august" goes by the month and parts nothing.
+  const groups = isRate(reading) ? [] : parts.groups;
+  const { adds, mean, stock, unit } = measures[measure];
+  if (!(adds || (f.average && mean)) || stock || unit === "miles" || list || tally || parts.yesNo)
+    return null;
+  if (f.has("share", "chart") || groups.length + orders.length + limits.length > 0) return null;
   if (!apartIn(parts)) return null;
   return {
     beside: periods.map(({ period }) => ({ filters: [], period, label: labelOfPeriod(period) })),

@@ -11,7 +11,7 @@ import { salePriceOf } from "./ledger-index.ts";
 import type { Measure } from "./measure.ts";
 import { measures } from "./measures.ts";
 import type { Figure, Grouping, Query, Side } from "./query.ts";
-import { runPerMile, runRate, runShare } from "./quotients.ts";
+import { meanOfRows, runPerMile, runRate, runShare } from "./quotients.ts";
 import type { Result } from "./result.ts";
 import { salePrices } from "./subjects.ts";
 import { quickTotal } from "./totals.ts";
@@ -248,8 +248,7 @@ function runBeside(desk: Desk, query: Query): Result {
   const [first, second] = rows;
   const pieces = sides.reduce((sum, { result }) => sum + result.pieces, 0);
   const over = sides.reduce((sum, { result }) => sum + result.over, 0);
-  if (query.summed)
-    return { value: rows.reduce((sum, { value }) => sum + numeric(value), 0), rows, over, pieces };
+  if (query.summed) return { ...joinedOf(desk, query, rows), over, pieces };
   const isTwo = rows.length === 2 && first?.value !== null && second?.value !== null;
   if (!isTwo) return { value: null, rows, over, pieces };
   const value =
@@ -257,6 +256,19 @@ function runBeside(desk: Desk, query: Query): Result {
       ? new Decimal(first!.value!).minus(second!.value!).toString()
       : Number(first!.value) - Number(second!.value);
   return { value, rows, over, pieces };
+}
+
+/** Stretches of time taken together: their sum, or the mean of all that is in them. */
+function joinedOf(desk: Desk, query: Query, rows: readonly Figure[]): Pick<Result, "value" | "rows"> {
+  if (query.aggregate === null)
+    return { value: rows.reduce((sum, { value }) => sum + numeric(value), 0), rows: [...rows] };
+  const sides = query.beside.map((side) => sideQuery(query, side));
+  if (query.aggregate === "rate") {
+    const each = sides.flatMap((side) => runQuery(desk, side).rows ?? []);
+    return meanOfRows(query, each);
+  }
+  const all = sides.flatMap((side) => subjectsOf(desk, side));
+  return { value: figureValue(query, measures[query.measure], all), rows: [...rows] };
 }
 
 function sideQuery(query: Query, side: Side): Query {

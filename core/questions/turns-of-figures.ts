@@ -76,6 +76,22 @@ export const FIGURE_TURNS: readonly Turn[] = [
     as: { flags: ["filler"] },
   },
   {
+    // "The tally for the year, profit": a sum of money
+    of: /^(?:the )?tally(?: of)?$/,
+    when: ({ marks }) =>
+      marks.some((mark) =>
+        has(mark, "earn", "net", "spent", "cost", "revenue", "sale", "fees", "income", "money"),
+      ),
+    as: { cues: ["total"] },
+  },
+  {
+    // "Did i eat": no money, where nothing says what went
+    of: /^(?:eat|ate|eaten)$/,
+    when: ({ before, next }) =>
+      /\b(?:i|we)$/.test(before?.text ?? "") && !next?.senses.thing && !next?.senses.own.length,
+    as: { unknown: true },
+  },
+  {
     // "What's owed on the van"
     of: /^(?:still )?(?:owed|owing|outstanding|unpaid)(?: on)?$/,
     when: ({ marks }) => marks.some((mark) => owns(mark, "loan") || isOfLoans(mark)),

@@ -10,7 +10,7 @@ export const OF_CHATTER: readonly WayRow[] = [
     "who bought the hutch",
   ],
   [
-    "^ i|ive? forgot|forget|forgotten|cant_recall|cant_remember|dont_remember|dont_recall|lost_track_of|not_sure|no_idea|no_clue|unsure =what|who|when|where|how|which",
+    "^ i|ive? forgot|forget|forgotten|cant_recall|cant_remember|cannot_recall|cannot_remember|dont_remember|dont_recall|lost_track_of|not_sure|no_idea|no_clue|unsure =what|who|when|where|how|which",
     "",
     "cant recall where i got the trunk",
     "where i got the trunk",

@@ -3,6 +3,48 @@ import type { WayRow } from "../../plainer.ts";
 /** Questions that leave a word out or put it elsewhere, and those that name what may be answered. */
 export const OF_DEEDS: readonly WayRow[] = [
   [
+    "i|we|ive|weve|i_have|we_have have|had? v:paid|pay|spent|spend|made|make|earned|sold|sell|bought|buy|driven|drove|worked how|what m:much|many",
+    "how $m did i $v",
+    "this month i have paid how much for gas",
+    "this month how much did i paid for gas",
+  ],
+  [
+    "done|have_done|has_done|did_done|got v:sold|bought|spent|made|finished|listed|left|gone !,|with|by",
+    "$v",
+    "how many of them church sale finds done sold",
+    "how many of them church sale finds sold",
+  ],
+  [
+    "of|all them|those|dem k:<any> w:1 p:finds|pieces|things",
+    "$k $w $p",
+    "how many of them church sale finds sold",
+    "how many church sale finds sold",
+  ],
+  [
+    "^ do|d? you|ya|u? reckon|suppose|figure|guess|think that? u:i|we v:made|sold|bought|spent|lost|broke|turned",
+    "did $u $v",
+    "reckon i made money on bookcases",
+    "did i made money on bookcases",
+  ],
+  [
+    "^ im|i_am|were|we_are? so|just? fixin|fixing|about|gonna|going|thinking|thinking_of|planning|looking|off to? buy|buying|get|getting|sell|selling|pick_up|picking_up more|some|another|a|the|my? p:2 ,, q:12 it|that|them|those $",
+    "$q $p",
+    "fixin to buy more stain, how much have i spent on it",
+    "how much have i spent on stain",
+  ],
+  [
+    "^ im|i_am|were|we_are? so|just? fixin|fixing|about|gonna|going|thinking|thinking_of|planning|looking|off to? buy|buying|get|getting|sell|selling|pick_up|picking_up more|some|another|a|the|my? p:2 ,, q:12 it|that|them|those =this|last|in|since|so|ever",
+    "$q $p",
+    "about to get gas, what have i spent on it this year",
+    "what have i spent on gas this year",
+  ],
+  [
+    "^ !<asks> the|my|our|those|all|and|so|ok|these? p:3 ,, =what|whats|how|hows|who|whos|when|where|did|does|do|is|are|was|were|has|have q:12 it|them|those|that|em|these r:6? $",
+    "$q $p $r",
+    "tools, how much have i spent on them",
+    "how much have i spent on tools",
+  ],
+  [
     "<us>? didnt|did_not|never|havent|have_not|wasnt|werent|not <us>? sell|sold|go|went|move for|in|with|by|via on? m:<method>",
     "sold not for $m",
     "avg sale on pieces i didnt sell for cash",

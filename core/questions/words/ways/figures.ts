@@ -3,6 +3,67 @@ import type { WayRow } from "../../plainer.ts";
 /** Figures, shares and means in words that say them plainly. */
 export const OF_FIGURES: readonly WayRow[] = [
   [
+    "paid|paying|pay|by|in|with|via|as|on a? cheque|cheques",
+    "by check",
+    "how much came in by cheque",
+    "how much came in by check",
+  ],
+  ["cheque|cheques", "by check", "cheque sales", "by check sales"],
+  [
+    "total|whole|overall? list|asking|retail value of|for|on|at {the|my|our|all|whats|what_is|everything|unsold|listed|inventory|stock|stuff|pieces|things} $",
+    "total asking",
+    "list value of inventory",
+    "total asking",
+  ],
+  [
+    "w:make|made|turn|turned|earn|earned|bring_in|brought_in|clear|cleared me|us? a_bob_or_two|a_bob|a_few_bob|a_few_quid|any_quid|a_pretty_penny|a_few_bucks|a_few_dollars|a_buck|a_dime|a_penny|a_cent|good_money|decent_money|real_money|a_bit_of_money|some_cash|any_cash",
+    "make money",
+    "did the stools turn a bob or two",
+    "did the stools make money",
+  ],
+  [
+    "sell|sells|sold|i_sell|went with|at|for the? o:highest|lowest|best|worst|biggest|smallest price",
+    "sold for the $o price",
+    "which furniture i sell with highest price",
+    "which furniture sold for the highest price",
+  ],
+  [
+    "buy|buys|bought|i_buy with|at|for the? o:highest|lowest|best|biggest|smallest price",
+    "bought for the $o price",
+    "which furniture i buy with highest price",
+    "which furniture bought for the highest price",
+  ],
+  [
+    "purchases|purchase of inventory|stock|furniture|pieces|goods",
+    "spent on buying pieces",
+    "purchases of inventory this year",
+    "spent on buying pieces this year",
+  ],
+  [
+    "^ total? inventory|stock|furniture purchases|bought",
+    "spent on buying pieces",
+    "inventory purchases in september",
+    "spent on buying pieces in september",
+  ],
+  [
+    "^ how did|have|are|do|were <us> get|got|getting|make|made|come|came|coming on|along|out =in|with|on|this|last|for",
+    "how did i do",
+    "how did we get on in august",
+    "how did i do in august",
+  ],
+  [
+    "^ how did|have|are|do|were <us> get|got|getting on|along $",
+    "how did i do",
+    "how did we get on",
+    "how did i do",
+  ],
+  [
+    "did|do <us> do for myself|ourselves",
+    "did i do",
+    "how did i do for myself in june",
+    "how did i do in june",
+  ],
+  [
     "\\$|cash|dollar|dollars|buck|bucks|penny|figures wise",
     "money wise",
     "lamps hows that $ wise",

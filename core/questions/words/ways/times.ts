@@ -3,6 +3,12 @@ import type { WayRow } from "../../plainer.ts";
 /** Stretches of time, by themselves and beside each other. */
 export const OF_TIMES: readonly WayRow[] = [
   [
+    "^ whats|what_is|what_was? the|my|our? average|avg|mean of|for|between|across|over m:<month> , =and|to|through|or|<month>",
+    "average per month in $m",
+    "average of june and september",
+    "average per month in june and september",
+  ],
+  [
     "w:most|least|fewest|highest|lowest|biggest|smallest r:5? in a|any|a_single u:<unit> $",
     "$w $r in one $u",
     "most i spent in a month",

@@ -1,5 +1,8 @@
 import type { WayRow } from "../../plainer.ts";
 
+/** Whom it is said to, where a mark parts it from the question. */
+const CALLED =
+  "mate|buddy|bud|pal|bro|bruh|bruv|dude|man|fam|sis|hun|hon|honey|sweetie|sweetheart|sugar|darling|darlin|dear|my_dear|love|my_love|luv|pet|boss|chief|champ|sir|maam|bot|friend|friends|yall|y_all|guys|folks|kiddo|old_chap|everyone";
 const GREETS =
   "{hey|hi|hello|yo|so|ok|okay|well|um|uh|and|but|there|bot|please|pls|kindly|now|then|also|sorry|sir|maam}";
 const GENTLY = "{please|pls|kindly|possibly|just|maybe|perhaps|quickly|ever|also|at_all|by_any_chance}";
@@ -9,6 +12,22 @@ const FIGURE =
 
 /** How a question is put politely: what is left asks the same. */
 export const OF_WRAPPINGS: readonly WayRow[] = [
+  // Marks that are spoken.
+  ["question_mark|exclamation_mark|exclamation_point $", "?", "wax total question mark", "wax total ?"],
+  [
+    "~the|this|that|a|each|per|by|same|last|which|what|time|for full_stop|period $",
+    "",
+    "total miles period",
+    "total miles",
+  ],
+  ["x:8 comma y:8 comma", "$x , $y ,", "dressers comma june comma profit", "dressers , june , profit"],
+  ["comma", ",", "dressers comma profit", "dressers , profit"],
+  [
+    ", its|it_has? i|ive|we? cant_recall|cant_remember|cannot_recall|cannot_remember|forget|forgot|forgotten|dont_remember|dont_recall|lost_track|slipped_my_mind|escapes_me|remind_me|remember|recall|dont_know|have_no_idea|no_idea|cant_think $",
+    "",
+    "where did i get that armoire, i cant recall",
+    "where did i get that armoire",
+  ],
   [
     "^ excuse_me|pardon_me|pardon|beg_pardon|begging_your_pardon|sorry_to_bother_you|sorry_to_bother|sorry_to_ask|if_i_may|if_i_may_ask|if_you_please|if_you_would|if_you_can|if_you_dont_mind|when_you_can|when_you_get_a_chance|when_you_have_a_minute|do_me_a_favor|be_a_dear|be_a_dear_and|help_me_out ,?",
     "",
@@ -21,11 +40,18 @@ export const OF_WRAPPINGS: readonly WayRow[] = [
     "whats the damage on paint, if you please",
     "whats the damage on paint",
   ],
+  [`,, ${CALLED} $`, "", "whats the damage on paint, mate", "whats the damage on paint"],
   [
-    ",, mate|buddy|bud|pal|bro|bruh|dude|man|fam|sis|hun|hon|honey|sweetie|sugar|darling|dear|love|luv|pet|boss|chief|sir|maam|bot|friend $",
+    `^ {hey|hi|hello|yo|ok|okay|so|well|oh|now} ${CALLED} ,,`,
     "",
-    "whats the damage on paint, mate",
-    "whats the damage on paint",
+    "honey, what did the lamps make",
+    "what did the lamps make",
+  ],
+  [
+    "^ {hey|hi|yo|ok|okay|so|oh} bruh|bro|bruv|fam|yall|y_all|dude|guys|chief|mate|lordy|goodness|crikey|blimey",
+    "",
+    "bruh how much have i dropped on paint",
+    "how much have i dropped on paint",
   ],
   [
     "~the|my|a|an|old|our|his|her|to|from|by|for|of mate|bro|bruh|fam|luv|bruv|innit $",
