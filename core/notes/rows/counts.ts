@@ -112,6 +112,17 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
     "passing",
     "half a gallon of stripper 26",
   ],
+  [
+    "<supply> and|&|plus|+|,* [#|a|an|couple|few|another|some* <container> of?] <trait>|<plain>* <supply>",
+    "passing",
+    "sandpaper and a quart of primer 19.40",
+  ],
+  [
+    "[# <container> of?] <trait>|<plain>* <supply> and|&|plus|+|,* #|a|an|couple|few|another|some* <container>? of? <trait>|<plain>* <supply>",
+    "passing",
+    "two cans of spray paint and a roll of tape 18",
+  ],
+  ["<supply> and|&|plus|+ [#|couple|few] <trait>|<plain>* <supply> $", "passing", "paint and 2 brushes 44"],
   ["[<span> of|worth_of?] <supply> $", "passing", "3 months of storage 180"],
   ["<~buy> [# things|items] :|,|-", "passing", "bought 3 things: stool 5, mirror 12"],
   [

@@ -41,14 +41,21 @@ export const what: Fill = (clause) => {
   countedSupply(clause, first, last);
   clause.what = tokens.slice(first, last + 1);
   claim(...clause.what);
-  return { value: asMeant(clause, clause.what) };
+  const named = clause.what.filter((token) => !isMeasured(token));
+  return { value: asMeant(clause, named) };
 };
 
 function joinsSupplies(tokens: readonly Tok[], last: number, at: number): boolean {
   return tokens
     .slice(last + 1, at)
-    .every((token) => /^(?:and|&|[+,/]|some|the|a|more)$/.test(token.text) || isWhatWord(token));
+    .every(
+      (token) =>
+        /^(?:and|plus|&|[+,/]|some|the|a|more)$/.test(token.text) || isMeasured(token) || isWhatWord(token),
+    );
 }
+
+/** "A quart of", "two sheets": how much of the next supply there was. */
+const isMeasured = ({ kind }: Tok): boolean => kind === "grain";
 
 /** "2 cans of primer 36", "8 knobs 20": a count of supplies is no amount where an amount stands beside it. */
 function countedSupply(clause: Clause, first: number, last: number): void {
