@@ -15,6 +15,7 @@ import { PLAIN } from "./words/plain.ts";
 import { SHORTHANDS } from "./words/shorthand.ts";
 import { STREAMS } from "./words/streams.ts";
 import { FEE_VERBS, OTHER_SPENDING, SUPPLIES } from "./words/supplies.ts";
+import { BROKEN_PASTS } from "./words/tenses.ts";
 import { OPINIONS, TRAITS } from "./words/traits.ts";
 
 /** The phrases that go on from a word or from a phrase, and what it is itself where it may end there. */
@@ -174,7 +175,7 @@ function addFurniture(lexicon: Lexicon): void {
 
 /** Listed misspellings of one word, and shorthand: each is read as the word wherever it stands. */
 export function shorthands(): Map<string, string> {
-  const found = new Map(Object.entries(SHORTHANDS));
+  const found = new Map([...Object.entries(BROKEN_PASTS), ...Object.entries(SHORTHANDS)]);
   for (const [first = "", ...others] of FURNITURE) {
     const name = first.replace("+", "").normalize("NFD").replace(/\p{M}/gu, "");
     if (name.includes(" ")) continue;

@@ -21,6 +21,7 @@ import type { Trace } from "./rows/trace.ts";
 import { type Units, unitsOf } from "./rows/units.ts";
 import { HINTS } from "./sign-bits.ts";
 import { withSlipsMeant } from "./slips.ts";
+import { toldInPast } from "./tenses.ts";
 import type { Word } from "./text.ts";
 import { wordsOf } from "./text.ts";
 import { type Told, typedText, untraced } from "./told.ts";
@@ -59,8 +60,9 @@ const BESIDE_CHATTER = HINTS.wordByChat | HINTS.markByChat;
 
 /** The readings of one line; none for a blank one. */
 export function readLine(line: string, today: Day, index: number, trace?: Trace[]): Reading[] {
-  const readings = asTyped(line, today, index, trace);
-  return withSlipsMeant(readings, line, (meant) => asTyped(meant, today, index));
+  const again = (meant: string): Reading[] => asTyped(meant, today, index);
+  const told = toldInPast(asTyped(line, today, index, trace), line, again);
+  return withSlipsMeant(told.readings, told.line, again);
 }
 
 /** The readings of one line, its words taken for no others than the speller does. */

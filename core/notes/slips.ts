@@ -32,7 +32,7 @@ export function withSlipsMeant(readings: Reading[], line: string, read: Read): R
     if (slipped.length === 0 && reading.kind !== "unclear") continue;
     const meant = [...numbersMeant(reading, line), ...wordsMeant(slipped, line)].slice(0, TRIED_MAX);
     const offers = meant.flatMap((typed) => wholeAt(at, readings, read(typed)));
-    if (offers.length > 0) told = told.with(at, asked(reading, offers));
+    if (offers.length > 0) told = told.with(at, offered(reading, offers));
   }
   return told;
 }
@@ -57,7 +57,8 @@ function numbersMeant({ kind, text }: Reading, line: string): string[] {
   );
 }
 
-function asked(reading: Reading, offers: readonly Reading[]): Reading {
+/** A reading with what it may mean instead offered first. */
+export function offered(reading: Reading, offers: readonly Reading[]): Reading {
   const { text, line } = reading;
   if (reading.kind === "unclear")
     return { ...reading, could: distinct([...offers, ...(reading.could ?? [])]) };

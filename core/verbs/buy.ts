@@ -95,7 +95,7 @@ export const buy = defineVerb({
           "obtained",
           "bought up",
           "just bought",
-          "nabbed",
+          ...["nabbed", "snaffled", "snaffled up", "hoovered up", "scavenged", "scrounged"],
           "landed",
           "nab",
           "snapped up",
@@ -230,7 +230,20 @@ export const buy = defineVerb({
       {
         say: [
           ...["shelled out … for", "forked over … for", "coughed up … for", "handed over … for"],
-          ...["plunked down … for", "laid out … for", "ponied up … for"],
+          ...[
+            "plunked down … for",
+            "laid out … for",
+            "ponied up … for",
+            "forked out … for",
+            "parted with … for",
+          ],
+          ...[
+            "stumped up … for",
+            "splashed out … on",
+            "splashed … on",
+            "spent out … for",
+            "bunged him … for",
+          ],
         ],
         with: ["moneyFirst", "named"],
         without: ["supply", "loan"],

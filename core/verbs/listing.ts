@@ -12,6 +12,7 @@ import { settlePieces } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { type Clause, says } from "../notes/clause.ts";
+import { PUT_UP } from "../notes/words/dialects.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -132,6 +133,17 @@ export const list = defineVerb({
         light: true,
       },
       { say: SET_OUT, with: ["piece", "number"] },
+      {
+        say: PUT_UP,
+        with: ["number"],
+        without: ["supply", "duration", "loan", "miles", "labor"],
+        light: true,
+      },
+      {
+        say: ["is on the internet for", "is on internet for", "on internet for", "on the internet for"],
+        with: ["piece", "number"],
+        light: true,
+      },
       {
         say: [
           ...[

@@ -8,6 +8,7 @@ import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { show } from "../money.ts";
 import { type Clause, placeAfter, says } from "../notes/clause.ts";
+import { CARRIED_OFF, DROPPED_AT_CHARITY, WENT_OFF, WENT_TO_CHARITY } from "../notes/words/dialects.ts";
 import { ARTICLES_WIDE } from "../notes/words/links.ts";
 import { OWN_SPOTS } from "../notes/words/places.ts";
 import { GIVEN_AWAY, TO_DO_WITH_IT } from "../notes/words/verbs.ts";
@@ -98,6 +99,7 @@ export const retire = defineVerb({
           "keeping",
           "keep",
           "kept",
+          ...["hanging on to", "hanging onto", "hung on to", "hung onto", "holding on to … for ourselves"],
           "decided to keep",
           "keeper",
           "not selling … keeping",
@@ -180,6 +182,8 @@ export const retire = defineVerb({
             "put … on the curb for free",
             "set … on the curb free",
           ],
+          ...DROPPED_AT_CHARITY,
+          ...WENT_TO_CHARITY,
           ...["dropped … donation center", "took … donation center", "dropped … donation bin"],
         ],
         without: ["number"],
@@ -232,6 +236,7 @@ export const retire = defineVerb({
           "left … on the curb",
           "put … out for the trash",
           "curbed",
+          ...CARRIED_OFF,
           "burned",
           "chucked",
           "binned",
@@ -254,6 +259,7 @@ export const retire = defineVerb({
       },
       {
         say: [
+          ...WENT_OFF,
           "to the dump",
           "went to the dump",
           "went to dump",

@@ -142,8 +142,9 @@ export const sell = defineVerb({
           "is gone for",
           "let go of … for",
           "let … go for",
-          "unloaded",
-          "offloaded",
+          ...["unloaded", "offloaded", "flogged", "flog", "shifted", "got shot of", "hawked"],
+          ...["palmed off", "palmed … off", "fobbed … off", "flogged off", "moved on … for", "sold on"],
+          ...["unburdened myself of"],
           "moved … for",
           "sold off",
           "went together for",
@@ -153,7 +154,11 @@ export const sell = defineVerb({
       { say: ["went too", "went as well", "went together"], with: ["piece", "number"], without: ["miles"] },
       {
         say: [
-          ...["managed to sell", "manage to sell", "was able to sell", "were able to sell"],
+          ...["managed to", "manage to", "was able to", "were able to", "finally got to"].flatMap((managed) =>
+            ["sell", "flog", "shift", "offload", "unload", "move", "get rid of", "get shot of"].map(
+              (sell) => `${managed} ${sell}`,
+            ),
+          ),
           ...["let him have", "let her have", "let them have"],
         ],
         with: ["piece", "number"],

@@ -60,7 +60,9 @@ export const start = defineVerb({
           ...["got my hands dirty with", "got my hands dirty on"],
           ...["got going on", "getting going on", "get going on", "got cracking on", "got rolling on"],
           ...["got started on", "getting started on", "made a start on", "got a start on", "set to work on"],
-          ...["got to work on", "went to work on"],
+          ...["got to work on", "went to work on", "got stuck into", "getting stuck into", "got stuck in on"],
+          ...["cracked on with", "cracking on with", "crack on with", "got on with", "getting on with"],
+          ...["set about", "started in on", "made inroads on", "began with", "begin with", "began on"],
         ],
       },
       {

@@ -19,8 +19,8 @@ export interface Amount {
   /** The factors of a product, count and price in the order typed. */
   factors?: [Exact, Exact];
   sum?: true;
-  /** Said so that two amounts may be meant, in whole cents, likelier first. */
-  either?: [number, number];
+  /** Said so that one of these may be meant, in whole cents, likelier first. */
+  either?: readonly number[];
 }
 
 const PLAIN = /^(?:\d{1,3}(?:,\d{3}){1,4}|\d{1,12})?(?:\.\d{1,9})?$/;
@@ -77,13 +77,20 @@ function simpleAmount(match: RegExpExecArray): Amount {
   const [, minus, sign, innerMinus, digits = "", unit] = match;
   const money = Boolean(sign || unit) || /^[^.]*\.\d{2}$/.test(digits);
   if (minus || innerMinus) return { exact: null, flaw: "negative", money };
-  // The books are in one currency, and the sign of another says that it is not that one.
-  if (/[€£]/.test(`${sign}${unit}`)) return { exact: null, flaw: "vague", money };
   const exact = exactOf(digits);
+  // The books are in one currency: the sign of another says that it is not that one, or nothing.
+  if (/[€£]/.test(`${sign}${unit}`)) return exact ? foreign(exact) : { exact, flaw: "vague", money };
   if (!exact) return { exact: null, flaw: /^\d{13,}/.test(digits) ? "large" : "vague", money };
   if (unit === "k") return { exact: { digits: exact.digits * 1000, scale: exact.scale }, money: true };
   if (exact.scale > 2) return { exact, flaw: "decimals", money };
   return { exact, money };
+}
+
+/** So much of another money, or of this one in the words of another country. */
+export function foreign(exact: Exact | null): Amount {
+  const said = exact && centsOfExact(exact);
+  const isWhole = said && "cents" in said;
+  return { exact: null, flaw: "vague", money: true, ...(isWhole ? { either: [said.cents] } : {}) };
 }
 
 function productAmount(match: RegExpExecArray): Amount {

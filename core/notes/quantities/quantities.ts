@@ -19,7 +19,7 @@ import {
   YEARS,
 } from "../words/units.ts";
 import type { Amount } from "./amounts.ts";
-import { decimalText, exactOf, plus } from "./amounts.ts";
+import { decimalText, exactOf, foreign, plus } from "./amounts.ts";
 import { clockAt, clockRangeAt } from "./clocks.ts";
 import {
   durationAfter,
@@ -176,8 +176,7 @@ function withUnit(number: Counted, cursor: Cursor): Part {
   if (measured) return measured;
   const unit = norms[at + number.words] ?? "";
   const { exact } = number.amount;
-  if (FOREIGN_WORDS.has(unit))
-    return { kind: "amount", amount: { exact: null, flaw: "vague", money: true }, words: number.words + 1 };
+  if (FOREIGN_WORDS.has(unit)) return { kind: "amount", amount: foreign(exact), words: number.words + 1 };
   const isYardSale = unit === "yard" && /^sales?$/.test(norms[at + number.words + 1] ?? "");
   if (!number.amount.money && GRAINS.has(unit) && !isYardSale)
     return { kind: "grain", words: number.words + 1 };

@@ -5,6 +5,7 @@ import {
   NOTE_WORDS,
   PART_OF_ELSE,
   SCALES,
+  SLANG_SUMS,
   TENS,
   UNITS,
 } from "../words/numbers.ts";
@@ -41,6 +42,15 @@ function notesAt(norms: readonly string[], at: number): Part | null {
   const worth =
     NOTE_WORDS[word] ?? (/^(?:1|2|5|10|20|50|100)s$/.test(word) ? Number(word.slice(0, -1)) : undefined);
   return worth === undefined ? null : money(count.value * worth, count.words + 1);
+}
+
+/** "for a score": a sum by its name, if it is one. */
+function slangAt(norms: readonly string[], at: number): Part | null {
+  const worth = norms[at] === "a" ? SLANG_SUMS[norms[at + 1] ?? ""] : undefined;
+  const isPrice = BEFORE_HUNDREDS.has(norms[at - 1] ?? "") && norms[at + 2] !== "of";
+  if (worth === undefined || !isPrice) return null;
+  const amount = { exact: null, flaw: "vague", money: true, either: [worth * 100] } as const;
+  return { kind: "amount", amount, words: 2 };
 }
 
 const PARTS: Readonly<Record<string, number>> = { half: 0.5, quarter: 0.25 };
@@ -149,6 +159,7 @@ function eitherAt(norms: readonly string[], at: number): Part | null {
 export function spokenAt(norms: readonly string[], at: number): Part | null {
   return (
     notesAt(norms, at) ??
+    slangAt(norms, at) ??
     partOfScaleAt(norms, at) ??
     andPartAt(norms, at) ??
     bucksAt(norms, at) ??

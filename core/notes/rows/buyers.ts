@@ -90,6 +90,11 @@ export const BUYERS: readonly Row<OwnerEffect>[] = [
     "mike decided he doesn't want the bench",
   ],
   [
+    "^ [<art>? <opinion>|<trait>* <person>|<new>|<theirs> has|just* had] <art>? <piece>|it|them off|off_of me|us",
+    "sold",
+    "a bloke just had it off me for 55",
+  ],
+  [
     "<piece> [fetched|brought|brought_in|brought_me|pulled_in|earned_me|raked_in] $",
     "sold",
     "the pew fetched 205",

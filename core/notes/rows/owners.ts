@@ -120,7 +120,7 @@ const ACTORS: readonly Row<OwnerEffect>[] = [
   ],
   [`^ [<new>|<person>|<kin>] ${NOW} ${GETS}`, "buyer", "dale already took the wardrobe 90"],
   [
-    "^ [<art>? <opinion>|<trait>* <person>|<new>|<place> &|and? <new>|<person>?] " + GETS,
+    "^ one? [<art>? <opinion>|<trait>* <person>|<new>|<place> &|and? <new>|<person>?] " + GETS,
     "buyer",
     "bob bought the desk 120",
   ],
@@ -157,7 +157,7 @@ const ACTORS: readonly Row<OwnerEffect>[] = [
     "a loveseat was obtained from the curb for 5",
   ],
   [
-    "<piece> [got|was|were|has_been|is|just_got|finally_got] bought|purchased|picked_up|taken|grabbed|collected|claimed|fetched|snatched_up",
+    "<piece> [got|was|were|has_been|is|just_got|finally_got] bought|purchased|picked_up|taken|grabbed|collected|claimed|fetched|snatched_up|snapped_up|scooped_up|snagged|nabbed|snaffled|snaffled_up",
     "sold",
     "desk got picked up 120",
   ],

@@ -14,7 +14,7 @@ const REST =
 
 /** How somebody leaves a deal, as alternatives of a row. */
 export const BACKED_OUT =
-  "backed_out|cant_make_it_anymore|cant_make_it_after_all|wont_make_it_anymore|wont_make_it_after_all|cant_come_anymore|cant_come_after_all|back_out|flaked|flaked_out|bailed|bailed_out|ghosted|ghosted_me|never_showed|never_came|no_showed|didnt_show|cancelled|canceled|changed_her_mind|changed_his_mind|changed_their_mind|changed_mind|changed_minds|changed_their_minds|got_cold_feet|pulled_out|walked_away|disappeared";
+  "backed_out|cant_make_it_anymore|cant_make_it_after_all|wont_make_it_anymore|wont_make_it_after_all|cant_come_anymore|cant_come_after_all|back_out|flaked|flaked_out|bailed|bailed_out|ghosted|ghosted_me|never_showed|never_came|no_showed|didnt_show|cancelled|canceled|changed_her_mind|changed_his_mind|changed_their_mind|changed_mind|changed_minds|changed_their_minds|got_cold_feet|pulled_out|walked_away|disappeared|cried_off|bottled_it|bottled_out|chickened_out|wimped_out|did_a_runner|done_a_runner|did_a_bunk|let_me_down|let_us_down|went_cold|gone_cold|gone_off|dropped_out|mucked_me_about|messed_me_about|messed_me_around|blew_me_off|reneged|never_turned_up|didnt_turn_up|never_arrived|had_second_thoughts|has_pulled_out|has_cried_off|has_bailed|has_backed_out|has_gone_off|has_gone_cold|has_dropped_out";
 
 /** What was still to come of a sale comes in. */
 export const COLLECT_WORDS = wordSet(

@@ -99,6 +99,15 @@ const STEMS: readonly (readonly [string, string])[] = [
   ["airing out", "aired out"],
   ["lifting", "lifted"],
   ["carrying", "carried"],
+  ["rubbing down", "rubbed down"],
+  ["sprucing up", "spruced up"],
+  ["smartening up", "smartened up"],
+  ["doing up", "did up"],
+  ["titivating", "titivated"],
+  ["fettling", "fettled"],
+  ["french polishing", "french polished"],
+  ["hoovering", "hoovered"],
+  ["sugar soaping", "sugar soaped"],
 ];
 
 /** Work as a noun: "touch ups on the vanity". */

@@ -55,16 +55,18 @@ export const CURRENCY_WORDS: ReadonlySet<string> = new Set([
   "smackeroos",
   "bones",
   "clams",
+  ...["quid", "squid", "squids", "quids", "nicker", "smackeroonies", "simoleons", "greenbacks"],
+  ...["buckaroos", "dolla", "dollaz", "dollah", "dollers", "doller", "dollor", "dollors", "spondulicks"],
 ]);
-/** After a number: money of another country, or notes of nobody knows what worth: no amount of these books. */
+/** After a number: money of another country, or notes of nobody knows what worth: asked, as money of these books. */
 export const FOREIGN_WORDS: ReadonlySet<string> = new Set([
   "euro",
   "euros",
   "eur",
   "pounds",
   "bills",
-  "quid",
   "gbp",
+  ...["sterling", "rupees", "rupee", "dirhams", "krona", "kroner", "zloty", "peso"],
   "pesos",
   "yen",
   "francs",
@@ -88,6 +90,20 @@ export const NOTE_WORDS: Readonly<Record<string, number>> = {
   fifties: 50,
   hundreds: 100,
   hundos: 100,
+  hundo: 100,
+  benjamins: 100,
+  benjamin: 100,
+  sawbuck: 10,
+  sawbucks: 10,
+};
+/** Sums by the names that some give them: asked, with what they are. */
+export const SLANG_SUMS: Readonly<Record<string, number>> = {
+  score: 20,
+  pony: 25,
+  bullseye: 50,
+  ton: 100,
+  century: 100,
+  monkey: 500,
 };
 /** Parts of a dollar, in cents. */
 export const DOLLAR_PARTS: Readonly<Record<string, number>> = { quarter: 25, half: 50, dime: 10, nickel: 5 };

@@ -1,6 +1,18 @@
 /** Given names, words of coming by and of smell, that lie one slip from a word of the trade. */
 const GIVEN =
-  "logan carl carla stan brenda cheryl chuck dale marla marty paula pauline benny bess glenda mabel stella walt wanda tess stopped stopping smell smells smelled smeller swells";
+  "bottle bottles logan carl carla stan brenda cheryl chuck dale marla marty paula pauline benny bess glenda mabel stella walt wanda tess stopped stopping smell smells smelled smeller swells";
+
+/** Those that lie so near what is said of pieces in some countries alone. */
+const NEAR_DIALECT =
+  "beater betters bettor binds bonfires budged bulged bungled carded cartel councils decked doling doming " +
+  "donations doping dosing doting dozing ducked fibbed flagged fogged fretting grafts granted grated hangings " +
+  "hardy hared hinging hoard hooded hooked hooped hooted hovered hovering lobbied looped loped missions mocked " +
+  "natures paled pigged pooped publisher pupped renegade renege reneges revenged ribbed ribbing rubbished runners " +
+  "runnier scavenger scrounge scrounges shafted shaping shelters shifts shifty shirted shots sifted skimp skimps " +
+  "slice slicked sluiced slumped smalls sniffed sniffled soaring souped souping splash splashes spliced spruce " +
+  "sprucer spruces spurning spurring spurting staffed stalks stamped stiffen stiffer stifled stomped sugars " +
+  "sugary thighs tights tooted totted touted trimmer tuned turfed turner unburdens unloads verged verses wheedled " +
+  "wheezed wined";
 
 /**
  * Ordinary words that lie one slip from a word of the trade ("cold" from "sold"): each is taken as typed, never
@@ -8,7 +20,7 @@ const GIVEN =
  * 1.2.1 has them) that the speller would correct without this list.
  */
 export const ORDINARY: ReadonlySet<string> = new Set(
-  `${GIVEN}
+  `${GIVEN} ${NEAR_DIALECT}
 abound accents accept acquire acquires acrid acrylics action actions advertise advertiser advertises
 afternoons aground allays alloys ally antic antiques arming armories ascent asides assemble assembler
 assembles attacked attacking avalanches babble backer backers backings baited baiting baits baked bakery

@@ -88,6 +88,23 @@ export const PEOPLE: readonly string[] = [
   "youngster",
   "mister",
   "maam",
+  ...[
+    "mum",
+    "mam",
+    "mummy",
+    "mate",
+    "lad",
+    "lads",
+    "lass",
+    "lassie",
+    "geezer",
+    "blokes",
+    "chaps",
+    "missus",
+    "fellas",
+    "fellers",
+  ],
+  ...["punter", "punters", "folks", "nan", "nana", "granny", "grandad", "granddad", "papa", "mama", "tradie"],
   "you",
   "your",
   "who",
@@ -137,7 +154,7 @@ export const HELPERS: ReadonlySet<string> = new Set([
 /** Closed kin: they act for the shop, as members do. A friend, a neighbor or a roommate does not. */
 export const HOUSEHOLD: ReadonlySet<string> = new Set(
   (
-    "mom mum mama mommy mother ma dad daddy papa pops father pa parents folks wife hubby husband spouse partner " +
+    "missus grandad granddad mam mummy mom mum mama mommy mother ma dad daddy papa pops father pa parents folks wife hubby husband spouse partner " +
     "fiance fiancee boyfriend girlfriend bf gf son sons daughter daughters kid kids child children stepson stepdaughter " +
     "brother bro sister sis siblings stepbrother stepsister stepdad stepmom twin gram grams grammy nan memaw mamaw papaw pawpaw grandma grandpa granny nana gran gramps " +
     "grandmother grandfather grandson granddaughter aunt auntie uncle cousin cousins nephew niece inlaws " +

@@ -115,6 +115,17 @@ export const PLACES: readonly string[] = [
   "family",
   "friend",
   "barn",
+  ...["skip", "tip shop", "op shop", "opshop", "nature strip", "verge", "hard rubbish", "council cleanup"],
+  ...["council clean up", "council pickup", "car boot", "carboot", "car boot sale", "boot fair", "jumble"],
+  ...[
+    "recycling centre",
+    "recycling center",
+    "house clearance",
+    "car boot fair",
+    "salvage shop",
+    "junk shop",
+  ],
+  ...["lawn sale", "street market", "bric a brac stall", "church jumble"],
 ];
 
 /** Where a shop's own pieces stand: what leaves from there names no buyer and no seller. */

@@ -99,7 +99,14 @@ const SMALL =
   "whichever anyone someone-else something-else anything everything one-more another-one else etc via-via per usual like-new as-is gonna-love " +
   "drying curing soaking airing-out scratch scratches dent dents ding dings gum tape-residue instead uses days far behind beside below above under between coast market recalled next-door mildew rotten rot run unload biggest smallest best worst yet dead photos touch touch-up patch todays yesterdays box boxes bag bags carry flat parade loss shelter charity lil little big huge tad wee smidge teeny ol ole ok";
 
-const TABLES = [LOOKS, MANNER, SOUNDS, SURROUNDINGS, HOME, DOINGS, BYSTANDERS, SMALL];
+/** Verdicts and asides of Britain, Australia and the South. */
+const DIALECT =
+  "knackered chuffed gutted cracking blinding brill ace corker cheeky sod sods robbers robbing chancer chancers timewaster time-waster time-wasters " +
+  "sorted job-done happy-days result innit blimey crikey bloody ruddy proper smashing tidy lush mint-condition bonzer ripper bewdy " +
+  "beaut heaps arvo-job no-worries too-easy plum plumb reckon mighty right-nice downright hallelujah lordy lawd goodness-me good-day " +
+  "nice-one not-bad bless-em bless-her-heart bless-his-heart nursery charity-auction woodworm-riddled riddled worm bit-steep daylight-robbery a-steal";
+
+const TABLES = [DIALECT, LOOKS, MANNER, SOUNDS, SURROUNDINGS, HOME, DOINGS, BYSTANDERS, SMALL];
 
 /** Plain words and phrases: "rough-looking" is two words. */
 export const PLAIN: readonly string[] = [

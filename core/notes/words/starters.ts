@@ -8,6 +8,7 @@ import {
   FOREIGN_WORDS,
   NOTE_WORDS,
   SCALES,
+  SLANG_SUMS,
   TENS,
   UNITS,
 } from "./numbers.ts";
@@ -92,6 +93,7 @@ export const SPOKEN_SECOND: ReadonlySet<string> = new Set([
   ...["and", "a", "of", "oh", "couple", "hundred", "thousand", "grand", "buck", "bucks", "dollar", "dollars"],
   ...["1s", "2s", "5s", "10s", "20s", "50s", "100s"],
   ...Object.keys(NOTE_WORDS),
+  ...Object.keys(SLANG_SUMS),
   ...Object.keys(TENS),
   ...Object.keys(UNITS).filter((word) => UNITS[word]! > 9),
 ]);

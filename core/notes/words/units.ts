@@ -65,7 +65,7 @@ export const GLUED =
 export const NUMBER_WORDS = wordSet("no number num nbr");
 
 /** "2 days ago", "3 of may": digits before these may be a day. */
-export const AFTER_DAYS = wordSet("of day days week weeks wk wks month months");
+export const AFTER_DAYS = wordSet("of day days week weeks wk wks fortnight fortnights month months");
 
 /** Days of a stretch of time. */
 export const SPAN_DAYS: Readonly<Record<string, number>> = {
@@ -75,6 +75,8 @@ export const SPAN_DAYS: Readonly<Record<string, number>> = {
   weeks: 7,
   wk: 7,
   wks: 7,
+  fortnight: 14,
+  fortnights: 14,
   month: 30,
   months: 30,
 };

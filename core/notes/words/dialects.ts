@@ -1,0 +1,129 @@
+/* Verbs that some countries have for what others say otherwise, in one place: each file of a verb takes its own of them. */
+
+/** Every verb before every word of where, as sayings with a gap between. */
+const each = (verbs: string, wheres: readonly string[]): readonly string[] =>
+  verbs.split(" ").flatMap((verb) => wheres.map((where) => `${verb.replace("_", " ")} … ${where}`));
+
+/** How a piece is put before buyers, and where. */
+export const PUT_UP: readonly string[] = each(
+  "stuck popped whacked chucked bunged slapped lobbed shoved slung threw banged plonked plunked flung got stick",
+  [
+    ...["up", "up for", "up at", "up on", "up online", "up for sale", "up for sale for", "up for sale at"],
+    ...[
+      "online",
+      "online for",
+      "online at",
+      "back up",
+      "back up for",
+      "back up at",
+      "back online",
+      "back on",
+    ],
+  ],
+).concat(
+  each("put putted stuck popped whacked chucked bunged slapped lobbed shoved slung threw plonked", [
+    ...["internet", "net", "web", "line", "classifieds"].flatMap((where) =>
+      ["on", "in", "to", "at"].flatMap((to) => [`${to} ${where}`, `${to} the ${where}`]),
+    ),
+    ...["market", "site", "board", "app", "page"].flatMap((where) => [`on ${where}`, `on the ${where}`]),
+    ...["for sale", "for sale at", "for sale for"],
+  ]),
+  ["stuck", "popped", "put", "whacked", "bunged"].flatMap((verb) => [
+    `${verb} an ad up for`,
+    `${verb} up an ad for`,
+    `${verb} an advert up for`,
+    `${verb} up an advert for`,
+    `${verb} ad for`,
+  ]),
+  ["made ad for", "made an ad for", "made advert for", "made an advert for", "made listing for"],
+  ["made a listing for", "made ad of", "published", "made post for", "made a post for"],
+);
+
+/** How a piece is carried to where it ends. */
+const CARRIED =
+  "took hauled carried dropped ran run toted lugged dragged schlepped chucked threw slung bunged lobbed tossed " +
+  "flung stuck put sent left taken hauled_off carted wheeled brought tipped";
+
+const ENDS = [
+  "tip",
+  "skip",
+  "dump",
+  "bin",
+  "bins",
+  "dumpster",
+  "landfill",
+  "burn pile",
+  "bonfire",
+  "rubbish",
+].concat([
+  "recycling centre",
+  "recycling center",
+  "junk yard",
+  "junkyard",
+  "trash",
+  "garbage",
+  "fire pit",
+  "burn barrel",
+]);
+
+/** Where what nobody can use is brought, and that it went there. */
+export const CARRIED_OFF: readonly string[] = [
+  ...each(
+    CARRIED,
+    ENDS.flatMap((end) => [
+      ...["to", "in", "into", "at", "on"].map((to) => `${to} the ${end}`),
+      ...["off to", "out to", "down to", "over to"].map((to) => `${to} the ${end}`),
+      `to ${end}`,
+    ]),
+  ),
+  ...["chucked", "slung", "bunged", "lobbed", "hoyed", "hoofed"].flatMap((verb) => [
+    `${verb} … out`,
+    `${verb} out`,
+    `${verb} … away`,
+  ]),
+];
+
+export const WENT_OFF: readonly string[] = [
+  "gone",
+  "went",
+  "is gone",
+  "has gone",
+  "has been taken",
+  "was taken",
+].flatMap((went) =>
+  ENDS.flatMap((end) => ["to", "in", "into", "on"].map((to) => `${went} ${to} the ${end}`)),
+);
+
+/** Those to whom a piece is given for nothing. */
+const GIVEN_AT = [
+  "charity shop",
+  "op shop",
+  "charity",
+  "hospice shop",
+  "hospice",
+  "thrift store",
+  "thrift shop",
+].concat([
+  "shelter",
+  "church",
+  "donation bin",
+  "donation centre",
+  "donation center",
+  "food bank",
+  "mission",
+  "jumble sale",
+]);
+
+export const DROPPED_AT_CHARITY: readonly string[] = each(
+  "took dropped carried brought hauled taken sent",
+  GIVEN_AT.filter((at) => at !== "church").flatMap((at) =>
+    ["to", "at", "off at", "off to", "down to", "over to", "round to"].flatMap((to) => [
+      `${to} the ${at}`,
+      `${to} a ${at}`,
+    ]),
+  ),
+);
+
+export const WENT_TO_CHARITY: readonly string[] = ["gone", "went", "is gone", "has gone"].flatMap((went) =>
+  GIVEN_AT.filter((at) => at !== "church").flatMap((at) => [`${went} to the ${at}`, `${went} to ${at}`]),
+);
