@@ -232,7 +232,7 @@ function onlyStanding(
   if (counted) return { reading: counted, confirmed: [] };
   // "nell picked it up": the name is known by the deposit.
   if (only && isNumbered(only, desk)) return { reading: only, confirmed: [] };
-  const byBooks = reading.byBooks || isHolder(left, desk) || isPastBuyer(left, could, desk);
+  const byBooks = reading.byBooks || isHolder(left, could, desk) || isPastBuyer(left, could, desk);
   if (!byBooks && !isPassed && !desk.talk?.replied) return {};
   const standing = standingOf(could, desk, deciding, byBooks);
   const [first, ...others] = standing;

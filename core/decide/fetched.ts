@@ -179,8 +179,13 @@ const buyersOf = ({ facts }: Books): string[] =>
     .flatMap((fact) => (fact.kind === "sell" && fact.data.buyer ? [fact.data.buyer] : []))
     .sort((a, b) => b.length - a.length);
 
-/** Whether words that nobody knows are just who left a deposit ("nell"). */
-export function isHolder(left: readonly string[], { books }: Pick<Desk, "books">): boolean {
+/** Whether words that nobody knows are just who left a deposit ("nell"), who never buys for us. */
+export function isHolder(
+  left: readonly string[],
+  could: readonly Reading[],
+  { books }: Pick<Desk, "books">,
+): boolean {
+  if (could.some(({ kind }) => kind === "buy")) return false;
   const holders = new Set([...books.pieces.values()].map(({ hold }) => hold?.buyer));
   return left.length > 0 && left.every((word) => holders.has(word));
 }

@@ -25,7 +25,7 @@ import {
   VAGUE_LIFE,
   WRITES,
 } from "./words/chatter.ts";
-import { isEveryday } from "./words/everyday.ts";
+import { isCommon } from "./words/daily.ts";
 import { FILLER } from "./words/filler.ts";
 import { FOR_NOTHING } from "./words/money.ts";
 import { HOUSEHOLD, isOwner } from "./words/people.ts";
@@ -220,7 +220,7 @@ function tell(told: Told, token: Tok): boolean {
   if (isFiller || NOT_US.has(text)) return !TRADES.has(text);
   told.isOfMood &&= isMood;
   const isOwn = roles.trait || roles.person || isOwner(text);
-  if (token.unknown === true && !isOwn && !isEveryday(text) && !isOfLife && !roles.plain && !roles.opinion) {
+  if (token.unknown === true && !isOwn && !isOfLife && !isCommon(text) && !roles.plain && !roles.opinion) {
     told.strange += 1;
     return true;
   }
@@ -291,6 +291,9 @@ function without(tokens: readonly Tok[], dropped: readonly Stretch[]): Tok[] {
     isAfterDropped = false;
     kept.push(tokens[at]!);
   }
-  while (kept.length > 0 && isAfterDropped && isJoint(kept.at(-1)!, kept.length - 1, kept)) kept.pop();
+  // "finished the desk? ha": what was asked stays a question.
+  const isLoose = (token: Tok | undefined) =>
+    token !== undefined && token.text !== "?" && isJoint(token, kept.length - 1, kept);
+  while (isAfterDropped && isLoose(kept.at(-1))) kept.pop();
   return kept;
 }

@@ -177,7 +177,7 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
     hedgeTrouble(clause, kind) ??
     leftoverTrouble(kind, clause) ??
     wholeTrouble(grammar, clause);
-  if (left) return troubled(clause, left, made, left.kind === "left" ? leftWords(clause) : []);
+  if (left) return troubled(clause, left, made, left.kind === "left" ? leftWords(kind, clause) : []);
   return made;
 }
 

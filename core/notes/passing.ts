@@ -1,7 +1,8 @@
 import type { Clause, Tok } from "./clause.ts";
 import type { Draft } from "./draft.ts";
 import { HINTS, type Sign } from "./sign-bits.ts";
-import { isEveryday } from "./words/everyday.ts";
+import { isCommon } from "./words/daily.ts";
+import { OPENS_ASIDE, OPENS_OF_OWN, OPENS_WIDE, OWNS, WHOSE_OWN } from "./words/links.ts";
 
 /*
  * What is said in passing, once the clauses are known: whole clauses beside a fact, and words behind a mark. What tells
@@ -19,7 +20,10 @@ export const isMeasured = ({ signs }: Clause): boolean => MEASURED.some((sign) =
 export function withoutPassing(drafts: readonly Draft[]): readonly Draft[] {
   const troubles = drafts.filter((draft) => draft.trouble !== undefined);
   if (troubles.length === 0 || troubles.length === drafts.length) return drafts;
-  return drafts.filter((draft) => draft.trouble === undefined || !isInPassing(draft));
+  const isTimed = !drafts.some(({ kind, fields }) => kind === "work" && fields["minutes"] === undefined);
+  return drafts.filter(
+    (draft) => draft.trouble === undefined || !(isInPassing(draft) || (isTimed && isTimeOfLife(draft))),
+  );
 }
 
 const IN_PASSING: ReadonlySet<string> = new Set(["unknown", "left", "anotherPerson"]);
@@ -37,6 +41,12 @@ function isInPassing({ trouble, clause }: Draft): boolean {
   );
 }
 
+/** "twelve hours on the ward and then 2 hours on the bench": a time of no work on anything. */
+const isTimeOfLife = ({ trouble, clause, could }: Draft): boolean =>
+  trouble?.kind === "left" &&
+  could.every(({ kind, fields }) => kind === "work" && fields["pieces"] === undefined) &&
+  clause.tokens.every((token) => token.kind === "duration" || saysNothing(token));
+
 const isOfToday = ({ kind, text }: Tok): boolean => kind !== "day" || text === "today";
 
 /** A mark, or a word that neither says a verb of the books nor turns one round. */
@@ -44,18 +54,49 @@ export function saysNothing({ kind, text, roles, unknown }: Tok): boolean {
   if (kind === "mark" || kind === "grain" || kind === "day") return true;
   if (kind !== "word" || roles.hedge || roles.vagueTime) return false;
   if (roles.heads?.some((head) => !head.light && head.tail.length === 0)) return false;
-  return !unknown || isEveryday(text);
+  return !unknown || isCommon(text);
 }
 
-/** Where the last words of a clause begin that are said in passing behind a mark: "lunch 26, starving"; past its end without. */
-export function passingFrom(tokens: readonly Tok[]): number {
-  let at = tokens.length;
-  while (
-    at > 0 &&
-    tokens[at - 1]!.kind !== "mark" &&
-    !tokens[at - 1]!.claimed &&
-    saysNothing(tokens[at - 1]!)
-  )
-    at -= 1;
-  return at > 0 && tokens[at - 1]!.kind === "mark" ? at : tokens.length;
+/**
+ * The words of a clause that are said in passing: those behind its last mark, and those behind a word that opens an aside
+ * ("during naptime", "while the soup simmered", "singing all the way"), up to what a slot took or may say something. In
+ * the narrow sense, "for my fence" names what a cost is for: a piece has to be named before such a word.
+ */
+export function passingIn(tokens: readonly Tok[], isNarrow = false): ReadonlySet<Tok> {
+  const passing = new Set<Tok>();
+  let isPassing = false;
+  let isWide = !isNarrow;
+  let isTold = false;
+  let isAtEnd = true;
+  for (let at = tokens.length - 1; at >= 0 && isAtEnd; at -= 1) {
+    const token = tokens[at]!;
+    if (token.kind === "mark") for (const behind of tokens.slice(at + 1)) passing.add(behind);
+    isAtEnd = !token.claimed && token.kind !== "mark" && saysNothing(token);
+  }
+  for (let at = 0; at < tokens.length; at += 1) {
+    const token = tokens[at]!;
+    isWide ||= token.kind === "piece" && token.claimed;
+    isTold ||= token.claimed && TOLD.has(token.kind);
+    isPassing &&= !token.claimed && token.kind !== "mark" && saysNothing(token);
+    isPassing ||=
+      !token.claimed &&
+      saysNothing(token) &&
+      (opensAside(token, tokens[at + 1], isWide) || (isTold && isDoing(token)));
+    if (isPassing) passing.add(token);
+  }
+  return passing;
 }
+
+/** "and my back hurts" opens one, "and a vase" none; "on her break", and not "on tick". */
+function opensAside({ text }: Tok, next: Tok | undefined, isWide: boolean): boolean {
+  if (OPENS_OF_OWN.has(text)) return next !== undefined && OWNS.has(next.text);
+  if (isWide && OPENS_WIDE.has(text)) return next !== undefined && WHOSE_OWN.has(next.text);
+  return OPENS_ASIDE.has(text);
+}
+
+/** "singing all the way", behind what the note tells. */
+const isDoing = ({ text }: Tok): boolean =>
+  text.length > ING_LENGTH_MIN && text.endsWith("ing") && isCommon(text);
+
+const ING_LENGTH_MIN = 5;
+const TOLD: ReadonlySet<Tok["kind"]> = new Set(["piece", "amount", "duration", "miles"]);

@@ -2,6 +2,7 @@ import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import type { Tok } from "./clause.ts";
 import { lexed } from "./lexed.ts";
+import { passingIn } from "./passing.ts";
 import { comingDay, pastDay } from "./quantities/days.ts";
 import { readMessage } from "./read.ts";
 import type { Mention, Reading } from "./reading.ts";
@@ -130,6 +131,7 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
   const isRead = tokens.every(
     (_, at) => fired.some(({ from, to }) => at >= from && at < to) || takes(told, tokens, at, today),
   );
+  if (told.left.length > 0) withoutAsides(told, tokens);
   const { says, amounts } = told;
   if (
     !isRead ||
@@ -141,6 +143,12 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
   told.isTheirs ||=
     says.has("payer") || says.has("fetched") || amounts.length === (says.has("never") ? 1 : 2);
   return told;
+}
+
+/** "omar gave me his 60 at yoga": where is told beside it. */
+function withoutAsides(told: Told, tokens: readonly Tok[]): void {
+  const aside = new Set([...passingIn(tokens)].map(({ text }) => text));
+  told.left = told.left.filter((word) => !aside.has(word));
 }
 
 /** Notes what a token tells; false where a message with it may say anything else. */

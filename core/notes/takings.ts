@@ -25,6 +25,7 @@ export const TAKINGS: readonly ((drafts: readonly Draft[]) => readonly Draft[])[
   withOneSum,
   withTimeLater,
   withNeed,
+  withTimeAlone,
 ];
 
 /** "undo, mirror still needs glue": why something is taken back is no note. */
@@ -182,6 +183,20 @@ function withTimeLater(drafts: readonly Draft[]): readonly Draft[] {
     if (before?.kind !== "work" || before.trouble || before.fields["minutes"] !== undefined) return true;
     before.fields["minutes"] = minutes;
     return false;
+  });
+}
+
+/** "14 hours, no sales, three codes": a time alone beside words that nobody knows may be of anything. */
+function withTimeAlone(drafts: readonly Draft[]): readonly Draft[] {
+  const isUnknown = ({ trouble }: Draft) => trouble?.kind === "unknown";
+  if (!drafts.some(isUnknown)) return drafts;
+  return drafts.map((draft) => {
+    const { kind, trouble, clause, fields } = draft;
+    const isAlone = kind === "work" && !trouble && !clause.head && !fields["pieces"] && !fields["what"];
+    const others = drafts.filter((other) => other !== draft);
+    return isAlone && others.every(isUnknown)
+      ? unclearDraft(clause, { kind: "left" }, { could: [draft] })
+      : draft;
   });
 }
 

@@ -1,6 +1,6 @@
 import type { Clause, Tok } from "./clause.ts";
 import type { Trouble } from "./grammar.ts";
-import { passingFrom } from "./passing.ts";
+import { passingIn } from "./passing.ts";
 import { couldCount } from "./price-parts.ts";
 import type { Kind } from "./reading.ts";
 import { isTurned } from "./roles.ts";
@@ -124,19 +124,19 @@ export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
   if (found) return { kind: found };
   if (clause.signs.has("person") && !bears(kind, "others act") && !isMyself(clause) && somebodyElse(clause))
     return { kind: "anotherPerson" };
-  return leftTokens(clause).length > 0 ? { kind: "left" } : null;
+  return leftTokens(kind, clause).length > 0 ? { kind: "left" } : null;
 }
 
 /** The words of a clause that no slot took and nobody knows. */
-export function leftWords(clause: Clause): string[] {
-  return leftTokens(clause).map(({ text }) => text);
+export function leftWords(kind: Kind, clause: Clause): string[] {
+  return leftTokens(kind, clause).map(({ text }) => text);
 }
 
-function leftTokens({ tokens }: Clause): Tok[] {
+function leftTokens(kind: Kind, { tokens }: Clause): Tok[] {
   const left = tokens.filter(isLeft);
   if (left.length === 0) return left;
-  const passing = tokens.slice(passingFrom(tokens));
-  return left.filter((token) => !passing.includes(token));
+  const passing = passingIn(tokens, bears(kind, "things beside"));
+  return left.filter((token) => !passing.has(token));
 }
 
 const isLeft = ({ kind, claimed, unknown }: Tok): boolean => kind === "word" && !claimed && unknown === true;

@@ -107,6 +107,7 @@ export const buy = defineVerb({
           "hauled home",
           "lugged home",
           "came home with",
+          "come home with",
           "came home w",
           "ended up getting",
           "ended up buying",

@@ -7,6 +7,11 @@ export type AsideEffect = "aside";
 
 const BECAUSE = ",|-|and|but|since|because|bc|cuz|cause|as*";
 const ROWS: readonly Row<AsideEffect>[] = [
+  [
+    "[on|at|upon|following|against|per|taking|by <art>? <any> <any>? advice|suggestion|recommendation|urging|insistence|request|instructions|orders|recommendations|suggestions]",
+    "aside",
+    "on ruths advice i lowered the desk by 20",
+  ],
   ["<sell>|<list> … $ [for all|both of em|them|those|it]", "aside", "chairs sold, 75 for all of em"],
   // How a time or a cost is shared: evenly, as it is anyway.
   [
@@ -310,6 +315,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "$|<piece>|<time>|<miles>|<place>|<supply>|<day>|<method>|<buyer>|<labor> [while|whilst|where|even_though|although|before|after !all|fee|fees|deposit|deposits|<day> >] ;",
     "aside",
     "sanded the desk 2h while listening to a show",
+  ],
+  [
+    "gave|gifted|donated|donating|gifting <art>? <piece> away|off? to <art>? [<new>|<plain>|<place>|<theirs>|<lives>|school|local|public|town|city|county|homeless|animal|fire|police|community|youth|senior* library|shelter|station|department|center|school|church|sale|drive|pantry|ministry|mission|camp|home|hospital|club|troop|theater|museum|daycare|preschool|classroom|class] ;",
+    "aside",
+    "gave the card table to the school library",
   ],
 ];
 

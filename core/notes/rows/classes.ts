@@ -4,6 +4,7 @@ import { wholeOf } from "../quantities/amounts.ts";
 import type { TokenKind } from "../token.ts";
 import { saysOneMore } from "../words/again.ts";
 import { MONTHS } from "../words/calendar.ts";
+import { isCommon } from "../words/daily.ts";
 import { ARTICLES_WIDE, THEY } from "../words/links.ts";
 import { BLEMISHES, HURTS, PIECE_PARTS, SERVICES, SPARES, THINGS, WORK_PARTS } from "../words/parts.ts";
 import { HOUSEHOLD, isOwner } from "../words/people.ts";
@@ -72,6 +73,9 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     part: ({ text, roles }) => PIECE_PARTS.has(text) && !roles.heads,
     things: oneOf(THINGS),
     hurt: oneOf(HURTS),
+    /** Of daily life, and several: "students", "cats". */
+    lives: ({ text, roles }) =>
+      text.endsWith("s") && !roles.supply && (isCommon(text) || isCommon(text.slice(0, -1))),
     blemish: oneOf(BLEMISHES),
     workpart: oneOf(WORK_PARTS),
     service: oneOf(SERVICES),

@@ -303,6 +303,11 @@ const LAST: readonly Row<NumberEffect>[] = [
     "piece",
     "started desk 12",
   ],
+  [
+    "[two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fifteen|twenty|thirty <opinion>|<plain>|<trait>? <lives>]",
+    "passing",
+    "sold the dresser 140 between two meetings",
+  ],
   // Deposits beside a sale.
   ["<sell> … [$ deposit|down] !$", "deposit", "sold lamp 20 down"],
   ["<sell> … [deposit|down|deposit_of $]", "deposit", "sold lamp deposit 20"],

@@ -6,6 +6,27 @@ import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
 const ROWS: readonly Row<TurnEffect>[] = [
+  [
+    "[only|just? in my|our|his|her head|mind|imagination|dreams|dream|sleep|fantasies] ;",
+    "doubt",
+    "finished the desk in my head",
+  ],
+  ["[never|didnt showed|show|sent|texted me|us]", "denial", "pat never showed me the mirror"],
+  [
+    "<~finish> … [,|-|.|and|but|so|just|only|the* <part>|<workpart> are|is|to_do|still|left|will_be* tomorrow|tmrw|tmw|next|later|tonight|left|to_go|remaining|still|after_work|this_weekend|next_week] ;",
+    "part",
+    "finished the desk, drawers tomorrow",
+  ],
+  [
+    "<sell>|<buyer> … [forgot|left|lost|misplaced|didnt_have|didnt_bring|hadnt his|her|their|the|any|enough wallet|purse|cash|money|checkbook|card|at_home|in_the_car?] ;",
+    "unpaid",
+    "sold the desk 140, she forgot her wallet",
+  ],
+  [
+    "<sell>|<buyer> … [<kin>|<person>|he|she|they is|are|will_be|s? bringing|brings|will_bring|gonna_bring|going_to_bring|sending|sends|dropping_off|getting|fetching me|us|over|by? the|his|her|their|my? cash|money|check|rest|payment <any>? <any>?] ;",
+    "unpaid",
+    "sold the desk 140, her mom is bringing the cash after church",
+  ],
   // A sale that is still to happen.
   [
     "<sell> … [pending|sale_pending|is_pending|pending_pickup|tentatively|provisionally <word>?]",

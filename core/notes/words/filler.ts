@@ -45,6 +45,7 @@ export const FILLER: readonly string[] = [
   "ok",
   "okay",
   "k",
+  "kk",
   "um",
   "uh",
   "uhh",

@@ -15,7 +15,7 @@ export type Says =
 
 const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
   paid: wordSet(
-    "paid pay pays paying payed pd gave gives sent sends handed brought brings got get received collected came settled squared dropped dropped_off mailed slipped paid_up settled_up squared_up came_through came_in paid_off with_the_money paid_me wired",
+    "paid pay pays paying payed pd gave gives sent sends handed brought brings got get received collected came settled squared dropped dropped_off mailed slipped paid_up settled_up squared_up came_through came_in coughed ponied forked shelled chipped paid_off with_the_money paid_me wired",
   ),
   payer: wordSet("he she they shes hes theyre buyer guy lady"),
   half: wordSet("half"),
