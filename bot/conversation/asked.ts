@@ -74,13 +74,14 @@ function hasFigure({ value, rows = [] }: Answered): boolean {
 
 /**
  * Answers a message that asks about the books, in whatever words. A question that is not understood is refused by
- * the word that stands in the way, and never answered wider. False where the message is no question.
+ * the word that stands in the way, and never answered wider. False where the message is no question. `isOther`: not
+ * understood as one, it is rather a note.
  */
 export function answerAsked(
   turn: Turn,
   text: string,
   readings: readonly Reading[],
-  replyRoot?: number,
+  { replyRoot, isOther = false }: { replyRoot?: number | undefined; isOther?: boolean } = {},
 ): boolean {
   if (turn.lines !== 1 || isPaidIt(text)) return false;
   if (followsUp(turn, text, readings)) return true;
@@ -119,6 +120,7 @@ export function answerAsked(
     readings.every(({ kind }) => kind === "unclear") &&
     (hasFigure(answered) || (answered.opens === true && !/\d/.test(text)));
   if (!isAsked && !asks && !isTold) return false;
+  if (!answered.understood && isOther) return false;
   if (!answered.understood && !(isAsked && answered.words?.length) && !asksOfNames) return false;
   tell(turn, answered, text);
   for (const reading of readings) keepWhatWasAsked(turn, reading);

@@ -1,6 +1,6 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { boughtLater } from "../../core/decide/bought-later.ts";
-import { decide, meant, wholeLabel } from "../../core/decide/decide.ts";
+import { decide, lastResort, meant, wholeLabel } from "../../core/decide/decide.ts";
 import { type Effect, type Matter, newMatter } from "../../core/decide/decision.ts";
 import { mainAmountOf } from "../../core/decide/main-amount.ts";
 import { followUp } from "../../core/decide/matters.ts";
@@ -104,7 +104,8 @@ function decideFact(turn: Turn, asSaid: Matter, belonging: Belonging): number[] 
   const desk = { ...talkingDesk(turn, belonging.replyRoot), today: said };
   const matter = meant(asSaid, desk);
   const { reading } = matter;
-  const decision = decide(matter, desk);
+  const decided = decide(matter, desk);
+  const decision = decided.kind === "refuse" ? (lastResort(reading, desk) ?? decided) : decided;
   switch (decision.kind) {
     case "refuse":
       refuse(turn, matter, decision.why);

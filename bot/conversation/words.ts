@@ -1,4 +1,5 @@
 import { isChoice } from "../../core/decide/answer.ts";
+import { orLikely } from "../../core/decide/decide.ts";
 import { mattersOf } from "../../core/decide/matters.ts";
 import { mentionsOf } from "../../core/decide/mentioned.ts";
 import { isNothing, smallTalk, whyNoFact } from "../../core/decide/smalltalk.ts";
@@ -11,7 +12,7 @@ import { answersAny, type SaidNow } from "./answering.ts";
 import { answerApart, answerAsked } from "./asked.ts";
 import { heard } from "./cautioning.ts";
 import { runCommand } from "./commands.ts";
-import { goneOn } from "./going-on.ts";
+import { goneOn, talkingDesk } from "./going-on.ts";
 import type { Incoming } from "./incoming.ts";
 import { readLed } from "./leading.ts";
 import { changeLettered } from "./lettered.ts";
@@ -70,10 +71,12 @@ function questionsFor(
 function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): void {
   const text = paidLoan(turn, said.text, replyRoot);
   const read = text === said.text ? said.readings : readMessage(text, turn.today);
-  const readings = goneOn(turn, text, read, replyRoot);
+  const asSaid = goneOn(turn, text, read, replyRoot);
   // "sold the chest for how much": nothing is done that a caution could be for.
-  if (!endsAsking(text)) heard(turn, text, readings);
-  if (answerAsked(turn, text, readings, replyRoot)) return;
+  if (!endsAsking(text)) heard(turn, text, asSaid);
+  const mayBe = turn.lines === 1 ? orLikely(text, asSaid, talkingDesk(turn, replyRoot)) : asSaid;
+  if (answerAsked(turn, text, asSaid, { replyRoot, isOther: mayBe !== asSaid })) return;
+  const readings = mayBe;
   // "finished it" of two people is about two things.
   const isOfTalk = readings.some((reading) => reading.follows || mentionsOf(reading).some(({ it }) => it));
   const twins = twinsOf(turn, text).filter(({ author }) => author === turn.person || !isOfTalk);

@@ -28,7 +28,7 @@ import {
 } from "./fetched.ts";
 import { goneOn } from "./going-on.ts";
 import { byTheSame, householdQuestion } from "./household.ts";
-import { likelyOf } from "./likely.ts";
+import { likelyStanding, resortOf, wholeOr, withLikely } from "./last-resort.ts";
 import { mentionsOf } from "./mentioned.ts";
 import { askMissing } from "./missing.ts";
 import { dayOfBefore, orBefore, restOfHeld } from "./or-before.ts";
@@ -132,16 +132,23 @@ function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decisio
     return { kind: "ask", ask: askDay(dayless, dated, desk) };
   const could = withItsPart(unclear?.could ?? [], unclear?.left ?? [], desk);
   const standing = standingOf(could, desk, deciding, unclear?.byBooks);
-  if (standing.length === 0) {
-    const likely = unclear ? standingOf(likelyOf(unclear, desk), desk, deciding) : [];
-    return likely.length > 0
-      ? { kind: "ask", ask: askWhich(promptOf(why, []), likely) }
-      : { kind: "refuse", why };
-  }
+  if (standing.length === 0) return (unclear && lastResort(unclear, desk)) ?? { kind: "refuse", why };
   const left = standing.length === 1 ? (unclear?.left ?? []) : [];
   if (unclear?.rest?.length) return { kind: "ask", ask: askOfList(promptOf(why, []), standing, unclear) };
-  return { kind: "ask", ask: askWhich(promptOf(why, unclear?.left ?? []), standing, { left }) };
+  const all = unclear ? withLikely(standing, likelyStanding(unclear, desk, deciding)) : standing;
+  return { kind: "ask", ask: askWhich(promptOf(why, unclear?.left ?? []), all, { left }) };
 }
+
+/** The question in the place of a refusal, of what is recognised in it; null where nothing speaks for any reading. */
+export const lastResort = (reading: Reading, desk: Omit<Desk, "confirmed">): Decision | null =>
+  resortOf(reading, desk, deciding);
+
+/** A message of which no part can be read, as one; the readings as they are where a part can. */
+export const orLikely = (
+  text: string,
+  readings: readonly Reading[],
+  desk: Omit<Desk, "confirmed">,
+): readonly Reading[] => wholeOr(text, readings, desk, deciding);
 
 /** "sold desk 90 the other day": the whole note, once its day is said. */
 function askDay(reading: Reading, dated: readonly Reading[], { today }: Omit<Desk, "confirmed">): Ask {

@@ -1,86 +1,86 @@
-import type { Books } from "../books/books.ts";
-import { statusOf } from "../books/piece.ts";
-import { owedByBuyers } from "../books/shares.ts";
-import type { Cents } from "../money.ts";
-import type { Tok } from "../notes/clause.ts";
-import { lexed } from "../notes/lexed.ts";
-import type { Kind, Reading, ReadingOf } from "../notes/reading.ts";
-import { centsIn } from "../notes/slots/money.ts";
-import { whyOf } from "../notes/unclear.ts";
+import type { Books, Piece } from "../books/books.ts";
+import { type Gathered, gathered } from "../notes/gathered.ts";
+import type { Mention } from "../notes/reading.ts";
 import type { Desk } from "./decision.ts";
-import { byNumbers } from "./mentioned.ts";
-import { owingPieces, salesOwing } from "./owing.ts";
+import { ever } from "./fits.ts";
+import { likelyMends } from "./likely-mends.ts";
+import { likelyNew } from "./likely-new.ts";
+import { type Likely, likelyHere, likelySoldSince } from "./likely-of-pieces.ts";
+import { foundBy } from "./match.ts";
 
-/** What comes next for a piece that stands so, with an amount: likeliest first. */
-const NEXT: Readonly<Partial<Record<string, readonly Kind[]>>> = {
-  bought: ["list", "sell"],
-  started: ["list", "sell"],
-  finished: ["list", "sell"],
-  listed: ["sell", "reprice"],
-  held: ["sell", "reprice"],
-};
-
-/** Nobody could read it. */
-const UNREAD: ReadonlySet<string> = new Set(
-  (["unknown", "unclaimed", "loneNumber"] as const).map((kind) => whyOf({ kind })),
-);
-
-/** So far from the amount of the newest note it hardly corrects it. */
-const NEAR_LEAST = 0.5;
-const NEAR_MOST = 2;
-
-/**
- * A message that nobody could read, with one amount and no piece of its own: what such an amount would be of the piece
- * spoken of, or of the newest note. Only ever offered.
+/*
+ * The last resort: what a message that nobody could read may tell, by what is recognised in it and by how the books
+ * stand. Whole readings for buttons, likeliest first; none is ever recorded by itself.
  */
-export function likelyOf(
-  { why, text, line }: ReadingOf<"unclear">,
-  { books, talk, past }: Omit<Desk, "confirmed">,
-): Reading[] {
-  if (!UNREAD.has(why ?? "")) return [];
-  const tokens = lexed(text);
-  const [amount, ...others] = tokens.filter(({ kind }) => kind === "amount");
-  const isOfOther = tokens.some(({ kind, text: word }) => MEASURES.has(kind) || word === "?");
-  // "3 no shows in a row", "14 views"
-  const behind = tokens[tokens.indexOf(amount!) + 1];
-  // "25 came in by transfer" counts nothing.
-  const isCount = !amount?.amount?.money && isCounted(behind) && !behind?.roles.heads;
-  const cents =
-    amount && !isCount && others.length === 0 && !isOfOther && !amount.each ? centsIn(amount) : null;
-  if (cents === null || cents === 0) return [];
-  const spoken = (talk?.replied ?? talk?.latest ?? []).map((number) => books.pieces.get(number)!);
-  const [first] = spoken;
-  const status =
-    first && spoken.every((piece) => statusOf(piece) === statusOf(first)) ? statusOf(first) : null;
-  const pieces = byNumbers(spoken.map(({ number }) => number));
-  const next = (status && NEXT[status]) || [];
-  const ofPieces = next.map((kind) => ({ kind, price: cents, pieces, text, line }) as Reading);
-  const fact = past?.before();
-  const share = fact?.amount ? cents / fact.amount : 0;
-  const isNear = share >= NEAR_LEAST && share <= NEAR_MOST && share !== 1;
-  const mend: Reading[] =
-    fact && isNear ? [{ kind: "mend", of: { fact: fact.id }, to: { amount: cents }, text, line }] : [];
-  const method = tokens.find(({ roles }) => roles.method !== undefined)?.roles.method;
-  return [...owedOf(cents, method, { books, text, line }), ...ofPieces, ...mend];
+
+/** So much has to speak for a reading. */
+const SAID_LEAST = 3;
+const OFFERED_MAX = 3;
+
+type LikelyDesk = Omit<Desk, "confirmed">;
+
+/** What such a message may be, likeliest first. */
+export function likelyOf(text: string, line: number, desk: LikelyDesk): Likely[] {
+  const found = gathered(text, line, desk.today);
+  const isAsked = /\?\s*$/.test(text) && !found.tells.has("held") && !found.tells.has("removes");
+  if (isAsked || text.length > LENGTH_MAX) return [];
+  const numbers = piecesMeant(found, desk);
+  const all = [...likelyMends(found, numbers, desk), ...likelyNew(found, numbers, desk)];
+  const spoken = desk.talk?.replied ?? desk.talk?.latest ?? [];
+  // "i listed it for 160, and the chair i havent touched": "it" is what was spoken of before.
+  const isEither =
+    found.isOfIt && numbers.length > 0 && spoken.length > 0 && spoken.join() !== numbers.join();
+  for (const group of isEither ? [spoken, numbers] : [numbers]) all.push(...ofPieces(found, group, desk));
+  return all
+    .filter(({ weight }) => weight >= SAID_LEAST)
+    .sort((one, other) => other.weight - one.weight)
+    .slice(0, OFFERED_MAX);
 }
 
-/** Just what is still owed on one sale. */
-function owedOf(
-  amount: Cents,
-  method: string | undefined,
-  { books, text, line }: { books: Books; text: string; line: number },
-): Reading[] {
-  const owing = salesOwing(books).map((sale) => owingPieces(books, sale));
-  const [pieces, ...others] = owing.filter((each) => owedByBuyers(each) === amount);
-  if (!pieces || others.length > 0) return [];
-  const paid = method === undefined ? {} : { method };
-  const of = byNumbers(pieces.map(({ number }) => number));
-  return [{ kind: "collect", amount, pieces: of, ...paid, text, line }];
+const LENGTH_MAX = 240;
+
+function ofPieces(found: Gathered, numbers: readonly number[], { books }: LikelyDesk): Likely[] {
+  const pieces = numbers.map((number) => books.pieces.get(number)!);
+  if (pieces.length === 0) return [];
+  if (pieces.every(({ gone }) => gone === null)) return likelyHere(found, pieces, { books });
+  return pieces.every(({ gone }) => gone === "sold") ? likelySoldSince(found, pieces) : [];
 }
 
-/** What stands behind a number that counts it. */
-const isCounted = (next: Tok | undefined): boolean =>
-  next?.kind === "word" && next.roles.filler !== true && next.roles.method === undefined;
+/** Those named; else those of the message replied to, of a name on the books, or spoken of last. */
+function piecesMeant(found: Gathered, { books, talk }: LikelyDesk): number[] {
+  const named = found.mentions.flatMap(
+    (mention) => foundBy([mention], books, ever) ?? foundBy([plainly(mention)], books, ever) ?? [],
+  );
+  if (named.length > 0) return [...new Set(named)];
+  // A name that the books do not have: of no other piece.
+  if (found.mentions.length > 0) return [];
+  if (talk?.replied) return talk.replied;
+  const called = [...books.pieces.values()].filter(({ name }) => saysName(found.words, name));
+  if (called.length > 0) return called.map(({ number }) => number);
+  const theirs = piecesOfName(found.words, books);
+  return theirs.length > 0 ? theirs : (talk?.latest ?? []);
+}
 
-/** Tokens of something else than an amount of money: it is told of another thing. */
-const MEASURES: ReadonlySet<string> = new Set(["piece", "duration", "miles", "percent", "clock", "grain"]);
+/** "make bookcase": a word before the piece that tells nothing of it. */
+const plainly = ({ name = "", count, number }: Mention): Mention => ({
+  name,
+  ...(count === undefined ? {} : { count }),
+  ...(number === undefined ? {} : { number }),
+});
+
+const saysName = (words: readonly string[], name: string): boolean =>
+  ` ${words.join(" ")} `.includes(` ${name} `);
+
+/** The pieces that somebody named holds, or owes on. */
+function piecesOfName(words: readonly string[], books: Books): number[] {
+  const isSaid = (name: string | null | undefined): boolean =>
+    !!name && (saysName(words, name) || saysName(words, `${name}s`));
+  const isTheirs = (piece: Readonly<Piece>): boolean =>
+    piece.gone === null ? isSaid(piece.hold?.buyer) : piece.owed > 0 && isSaid(buyerOf(piece, books));
+  return [...books.pieces.values()].filter(isTheirs).map(({ number }) => number);
+}
+
+function buyerOf({ number }: Readonly<Piece>, { facts }: Books): string | undefined {
+  const sale = facts.findLast(({ kind, pieces }) => kind === "sell" && pieces.includes(number));
+  return sale?.kind === "sell" ? sale.data.buyer : undefined;
+}

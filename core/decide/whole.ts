@@ -28,10 +28,12 @@ export interface Standing {
   label: string;
   /** Odd things that the books answer by themselves. */
   confirmed: string[];
+  /** Something is still to be asked of it. */
+  asks?: boolean;
 }
 
 /** Buttons beside "None of these". */
-const OFFERED_MAX = 3;
+export const OFFERED_MAX = 3;
 
 /** The words that pick a reading of that kind: "sold" after "desk 95". */
 const PICKED_BY: Partial<Record<Reading["kind"], readonly string[]>> = {
@@ -89,14 +91,20 @@ export function standingOf(
       const label = labelOfWhole(reading, decision, desk, deciding);
       const asks = decision.kind === "ask" ? 2 : 0;
       return [
-        { reading, label, confirmed, rating: asks + unlikeliness(reading, decision, desk) + index * 0.4 },
+        {
+          reading,
+          label,
+          confirmed,
+          asks: asks > 0,
+          rating: asks + unlikeliness(reading, decision, desk) + index * 0.4,
+        },
       ];
     });
   const labels = new Set<string>();
   return rated
     .sort((a, b) => a.rating - b.rating)
     .filter(({ label }) => !labels.has(label) && labels.add(label))
-    .map(({ reading, label, confirmed }) => ({ reading, label, confirmed }));
+    .map(({ rating: _, ...standing }) => standing);
 }
 
 /** "took 100 from dana" for a piece that she left a deposit for: the rest beside it, or the whole price. */
