@@ -26,9 +26,9 @@ const labelsOf = (before: readonly string[], line: string): string[] => {
 
 describe("what cannot be read", () => {
   const OFFERED: readonly [before: readonly string[], line: string, label: string][] = [
-    [LISTED, "blimey the dresser's been had away for 170", "Sold #1 dresser 170.00"],
+    [LISTED, "dresser zorped for 170", "Sold #1 dresser 170.00"],
     [HELD, "teo whisked the dresser away, gave us 140", "Sold #1 dresser 185.00"],
-    [HELD, "teo bottled it over the dresser", "Buyer of #1 dresser gone, kept 45.00"],
+    [HELD, "teo he not materialise for dresser", "Buyer of #1 dresser gone, kept 45.00"],
     [OWED, "nell popped round with her last fifty", "Got 50.00 for #1 hutch"],
     [["bought crib 10"], "i gived crib for the shelter", "Gave away #1 crib"],
     [["bought bench 15"], "bench was riddled with worm, straight in the skip", "Scrapped #1 bench"],
