@@ -1,6 +1,8 @@
 import { withoutAnnounced } from "./announced.ts";
 import type { Head, Tok } from "./clause.ts";
+import { withoutOrder } from "./dictated.ts";
 import { headsOf } from "./heads.ts";
+import { withoutHesitations } from "./hesitations.ts";
 import { type Meant, meantBy } from "./meant.ts";
 import { withMentions } from "./mentions.ts";
 import { withNames } from "./names.ts";
@@ -25,7 +27,7 @@ export function lexed(line: string): Tok[] {
 
 /** The same of words whose meaning is known. Each step is taken where the line holds what it begins from. */
 export function lexedOf(meant: Meant<Head>): Lexed {
-  let tokens: Tok[] = tokensOf(meant, language().lexer);
+  let tokens: Tok[] = withoutOrder(withoutHesitations(tokensOf(meant, language().lexer)));
   let hints = 0;
   for (let at = 0; at < tokens.length; at += 1) hints |= tokens[at]!.hints;
   if ((hints & HINTS.clock) !== 0) tokens = withWorkClocks(tokens);

@@ -1,6 +1,7 @@
 import type { Tok } from "./clause.ts";
 import { placeAfter } from "./clause.ts";
 import { NO_ROLES, wordToken } from "./token.ts";
+import { isEveryday } from "./words/everyday.ts";
 import { PREPOSITIONS } from "./words/links.ts";
 import {
   BEFORE_GIVEN_NAME,
@@ -65,10 +66,12 @@ function withGivenNames(tokens: Tok[]): Tok[] {
       isSaid ||= IS_CALLED.has(tokens[named]!.text);
     const name = tokens[named];
     const next = tokens[named + 1];
+    const isCalled = isSaid;
     isSaid ||= named === at + 1 && next !== undefined && SAID_OF_NAMED.has(next.text.split(" ")[0]!);
     if (!name || !isSaid || !isGivenName(name)) continue;
     const from = BEFORE_NAMES.has(tokens[at - 1]?.text ?? "") ? at - 1 : at;
-    if (PREPOSITIONS.has(tokens[from - 1]?.text ?? "")) continue;
+    // "to this lady dana": only where the name is said to be one is it all that they are called.
+    if (!isCalled && PREPOSITIONS.has(tokens[from - 1]?.text ?? "")) continue;
     tokens.splice(from, named - from + 1, wordToken("word", name.text, name.from, name.to, NO_ROLES, true));
     at = from;
   }
@@ -76,7 +79,9 @@ function withGivenNames(tokens: Tok[]): Tok[] {
 }
 
 const isGivenName = ({ kind, text, unknown, roles }: Tok): boolean =>
-  kind === "word" && !roles.pronoun && (unknown === true || NAMES_THAT_ARE_WORDS.includes(text));
+  kind === "word" &&
+  !roles.pronoun &&
+  ((unknown === true && !isEveryday(text)) || NAMES_THAT_ARE_WORDS.includes(text));
 
 /** The words of a name are that and nothing else: the truck in "lady in the red truck" is no spending. */
 export function withNames(said: Tok[]): Tok[] {

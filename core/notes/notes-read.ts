@@ -18,7 +18,7 @@ export function notesOf(tokens: Tok[], units: Units, told: Told): Reading[] {
   const behind = behindMisread(tokens);
   const [fix, ...more] = behind ? readAgain(behind, told) : [];
   if (fix?.kind === "fix" && more.length === 0) return [{ ...fix, text: told.text }];
-  if (takesItselfBack(tokens)) return [takenBack(tokens, told)];
+  if (takesItselfBack(tokens)) return takenBack(tokens, told);
   const deal = dealsOf(tokens, units, told);
   if (deal) return deal;
   if (startsAsQuestion(tokens)) return [questionReading(clauseOf(tokens, told), told.line)];
@@ -35,12 +35,21 @@ export function valueRead(tokens: readonly Tok[], { text, line }: Told): Reading
   return value && [{ kind: "fix", ...value, text, line }];
 }
 
-/** "sold desk 90 no wait 95": asked, with what it says without the slip where that is one whole note. */
-function takenBack(tokens: Tok[], told: Told): Reading {
+/**
+ * "sold desk 90 no wait 95": asked, with what it says without the slip where that is whole. What else the line tells stands
+ * beside it.
+ */
+function takenBack(tokens: Tok[], told: Told): Reading[] {
   const kept = withoutSlip(tokens);
-  const [meant, ...others] = kept ? readAgain(kept, told) : [];
-  const isWhole = meant !== undefined && others.length === 0 && meant.kind !== "unclear";
-  return { ...unclear({ kind: "range" }, told), ...(isWhole ? { could: [meant] } : {}) };
+  const readings = kept ? readAgain(kept.tokens, told) : [];
+  if (!kept || readings.some((one) => one.kind === "unclear" && !one.could))
+    return [unclear({ kind: "range" }, told)];
+  const slip = typedText(tokens.slice(kept.from, kept.to), told);
+  return readings.map((one) => {
+    if (readings.length > 1 && !one.text.includes(slip)) return one;
+    const at = readings.length > 1 ? { text: one.text, line: one.line } : told;
+    return { ...unclear({ kind: "range" }, at), could: one.kind === "unclear" ? one.could! : [one] };
+  });
 }
 
 /** "i read it wrong, it was 45": what it was, behind words that only say that it was wrong; null where it opens with none. */

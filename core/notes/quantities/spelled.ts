@@ -1,4 +1,4 @@
-import { SCALES, TENS, UNITS } from "../words/numbers.ts";
+import { CURRENCY_WORDS, NOTES_OF, SCALES, TENS, UNITS } from "../words/numbers.ts";
 
 /** "forty five", "two hundred and fifty", "a hundred": value and words used; flawed where it may mean two things. */
 export interface Spelled {
@@ -40,6 +40,8 @@ export function spelledAt(norms: readonly string[], start: number): Spelled | nu
     at += small.words;
     // "two forty", "twelve fifty", "twenty twenty": dollars and cents, hundreds, or two numbers.
     if (startsNumber(norms, at)) {
+      const dollars = dollarsAt(norms, at, value);
+      if (dollars) return { ...dollars, words: at + dollars.words - start };
       let more = smallNumberAt(norms, at);
       while (more) {
         at += more.words;
@@ -49,6 +51,16 @@ export function spelledAt(norms: readonly string[], start: number): Spelled | nu
     }
   }
   return scaledFrom(norms, start, at, value);
+}
+
+/** "one seventy five dollars" says hundreds, as no cents are said so; "six six dollars" is one number said twice. */
+function dollarsAt(norms: readonly string[], at: number, first: number): Spelled | null {
+  const small = smallNumberAt(norms, at)!;
+  const next = at + small.words;
+  if (!CURRENCY_WORDS.has(norms[next] ?? "") || NOTES_OF.has(norms[next + 1] ?? "")) return null;
+  if (small.value === first) return small;
+  const isHundreds = first > 0 && first < 10 && small.value >= 10;
+  return isHundreds ? { value: first * 100 + small.value, words: small.words } : null;
 }
 
 function scaledFrom(norms: readonly string[], start: number, from: number, first: number): Spelled {

@@ -101,7 +101,9 @@ function bucksAt(norms: readonly string[], at: number): Part | null {
   const isBuck = count.value === 1 && norms[next - 1] === "buck";
   const typed = isBuck && /^\d\d$/.test(norms[next] ?? "") ? { value: Number(norms[next]), words: 1 } : null;
   const small = typed ?? smallNumberAt(norms, next);
-  if (!small || small.value < 5 || small.value > 99) return null;
+  // "forty dollars forty bucks": no cents.
+  if (!small || small.value < 5 || small.value > 99 || CURRENCY_WORDS.has(norms[next + small.words] ?? ""))
+    return null;
   const words = count.words + 1 + small.words;
   const whole = count.value * 100 + small.value;
   return isBuck ? eitherOf(whole, [whole * 100, whole], words) : money(whole / 100, words);

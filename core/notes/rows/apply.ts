@@ -62,6 +62,7 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
   if (effect === "hands") return handsPaid(tokens, fired);
   if (effect === "times") return timesEach(tokens, fired);
   if (effect === "down") return meaning("deposit", tokens, fired);
+  if (effect === "drove") return meaning("drove", tokens, fired);
   const token =
     effect === "fee"
       ? joined(tokens, fired, FEE, effect)
@@ -92,9 +93,10 @@ function withAmount(token: Tok, said: readonly Tok[]): void {
 }
 
 /** "settled at 140 for the desk, he left 40": says a deposit, as no other word does. */
-function meaning(word: "deposit" | "bought" | "sold", tokens: readonly Tok[], fired: Fired): Tok {
+function meaning(word: "deposit" | "bought" | "sold" | "drove", tokens: readonly Tok[], fired: Fired): Tok {
   const heads = language().lexer.lexicon.entry(word)?.said?.heads;
-  return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}));
+  const text = word === "drove" ? word : undefined;
+  return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}), text);
 }
 
 /** "another 30 min on the desk, so 2h total": how much of it is of this note, no books tell. */
@@ -375,7 +377,7 @@ function ofTurn(effect: TurnEffect, tokens: readonly Tok[], fired: Fired): Tok {
   if (effect === "word") return joined(tokens, fired, PASSING);
   // When it is fetched, in the word behind which a hold looks for its day.
   if (effect === "fetch") return joined(tokens, fired, PASSING, "pickup");
-  if (effect === "bought" || effect === "sold") return meaning(effect, tokens, fired);
+  if (effect === "bought" || effect === "sold" || effect === "drove") return meaning(effect, tokens, fired);
   return joined(tokens, fired, effect === "labor" ? LABOR : turnedRoles({ hedge: effect }));
 }
 

@@ -60,11 +60,6 @@ export const NEEDS: readonly Row<TurnEffect>[] = [
     "sold desk 150 and used it to buy a hutch 90",
   ],
   [
-    "<hold>|<sell>|reserved … [,|and|but|.|&* <art>|other|others? <piece>|one|ones|rest is|are|s|both* still here|available|up|for_sale|listed|on_the_market|unsold|there|left|open] ;",
-    "word",
-    "desk reserved for ana, hutch is still available",
-  ],
-  [
     "[his|her|their|the|,* name|names|name_is is? <new>] ;",
     "word",
     "took 25 down on the desk, his name is gus",

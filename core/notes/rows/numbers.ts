@@ -177,7 +177,21 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "passing",
     "sold couch 180 after 2 weeks",
   ],
-  ["<~buy>|<~sell>|got|paid|<list> … [<span>|<time> later]", "passing", "sold couch 180 3 days later"],
+  [
+    "<~buy>|<~sell>|<buyer>|got|took|grabbed|snagged|paid|<list>|<reprice> … [<span>|<time> later]",
+    "passing",
+    "sold couch 180 3 days later",
+  ],
+  [
+    "[<span>|<time> later] <art>|some|this? <person>|<new>|i|we|it|sold|bought",
+    "passing",
+    "ten minutes later a lady bought the desk for 140",
+  ],
+  [
+    "[drove|took|ran|hauled|brought|delivered it|them|<piece>? over|up|down|out] <miles>",
+    "drove",
+    "drove it over 9 miles",
+  ],
   [
     "[dry|dries|dried|drying|cure|cures|cured|curing|set|sit|soak|soaked|wait|waited|let|lets it|dry|sit|cure|set|soak|time? for|about|is|of|in? <time>|<span>]",
     "passing",

@@ -30,6 +30,7 @@ export type NumberEffect =
   | "rest owed"
   | "agreed"
   | "down"
+  | "drove"
   | "part paid"
   | "half paid"
   | "extra"

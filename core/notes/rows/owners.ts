@@ -74,6 +74,16 @@ const ACTORS: readonly Row<OwnerEffect>[] = [
     "the lady with the blue truck gave me fifty for the rocking chair",
   ],
   [
+    "^ i|we|just|also|then|so* [stopped|went|ran|drove|swung|popped|headed|walked|hopped in|by|over|out|off|up|down|to_town|at_the_store* and] bought|purchased|picked_up|grabbed|got|paid|snagged|scored some|more|a|an|the? <supply>|gas",
+    "word",
+    "stopped and got paint for the armoire 14",
+  ],
+  [
+    "^ i|we|just|also|then|so* [stopped|went|ran|drove|swung|popped|headed|hopped in|by|over|out|off|up|down* and] bought|purchased|picked_up|grabbed|got|snagged|scored a|an <piece>",
+    "word",
+    "stopped and bought a lamp 8",
+  ],
+  [
     "^ [came|stopped|stopped_by|came_by|came_over by|over|back? and] " + GETS,
     "sold",
     "came and got the desk 120",

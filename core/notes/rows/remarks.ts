@@ -65,11 +65,6 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "husband brought home a table someone was throwing out",
   ],
   [
-    "^ [someone|somebody|they|he|she|people|<art>? <person>|<new>|<place> was|were|is|are|had <~retire>|throwing|getting_rid_of|putting|leaving out|away?] <art>? <piece> … <~buy>",
-    "word",
-    "someone was throwing out a desk, grabbed it",
-  ],
-  [
     "<time> … [and|but|it|they|still|just* needs|need|could_use|wants|has_to|have_to|needs_to|need_to <word>* <word>|<coats>] ;",
     "word",
     "stripped the end table 1.5 hr and it still needs stain",

@@ -4,6 +4,7 @@ import { NEEDS } from "./needs.ts";
 import { REMARKS } from "./remarks.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
+import { TOLD_BESIDE } from "./told-beside.ts";
 
 const ROWS: readonly Row<TurnEffect>[] = [
   [
@@ -352,4 +353,4 @@ const ROWS: readonly Row<TurnEffect>[] = [
   ],
 ];
 
-export const unfinished = tableOf([...AFTERWARDS, ...DEALING, ...REMARKS, ...NEEDS, ...ROWS]);
+export const unfinished = tableOf([...TOLD_BESIDE, ...AFTERWARDS, ...DEALING, ...REMARKS, ...NEEDS, ...ROWS]);

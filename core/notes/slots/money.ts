@@ -5,8 +5,8 @@ import type { Trouble } from "../grammar.ts";
 import { centsOfExact, wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
 import { HINTS } from "../sign-bits.ts";
-import { BY, WHOSE } from "../words/links.ts";
-import { AT_PRICE, COUNTED_THINGS, LESS, PARTS_OF_IT, PAYS } from "../words/money.ts";
+import { AND, BY, WHOSE } from "../words/links.ts";
+import { AT_PRICE, COUNTED_THINGS, LESS, PARTS_OF_IT, PAYS, SAID_AGAIN } from "../words/money.ts";
 import { CONTAINERS } from "../words/supplies.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
@@ -94,7 +94,7 @@ export const money: Fill = (clause) => {
   if (saysDay(clause) && isSharesOfThem(clause)) return trouble("twoNumbers");
   if (!first) return saysDay(clause) && isTwoForFifteen(clause) ? trouble("twoNumbers") : null;
   if (second) {
-    const agreed = sumOfEach(clause, amounts) ?? sumOfWays(clause, amounts);
+    const agreed = sumOfEach(clause, amounts) ?? sumOfWays(clause, amounts) ?? saidTwice(clause, amounts);
     if (agreed) return agreed;
     const flawed = amounts.map(centsOfToken).find((found) => "trouble" in found);
     return flawed && "trouble" in flawed ? flawed : trouble("twoNumbers");
@@ -126,6 +126,27 @@ function sumOfWays({ tokens }: Clause, amounts: readonly Tok[]): Filled {
   if (sum === null || others.length > 1 || others.some((token) => centsIn(token) !== sum)) return null;
   claim(...amounts);
   return { value: sum };
+}
+
+/** "paid two hundred on the loan, two hundred even", "one forty even": the same once more, and of nothing else. */
+function saidTwice(clause: Clause, [first, second, ...others]: readonly Tok[]): Filled {
+  const { tokens } = clause;
+  const [from, to] = [tokens.indexOf(first!), tokens.indexOf(second!)];
+  const behind = placeAfter(tokens, to + 1, SAID_AGAIN);
+  // "5 5" may be a slip: said out loud, or as what it comes to.
+  const isSaidSo = behind > to + 1 || (second!.amount?.money === true && /^[a-z]/.test(second!.text));
+  const isOfSeveral = tokens.filter(({ roles }) => roles.supply !== undefined).length > 1;
+  const isEnd =
+    behind === tokens.length || tokens[behind]!.kind === "mark" || tokens[behind]!.roles.method !== undefined;
+  const between = tokens.slice(from + 1, to);
+  const isOther = others.length > 0 || first!.each || second!.each || !isEnd || !isSaidSo || isOfSeveral;
+  if (isOther || between.some(({ kind, text }) => kind !== "word" || AND.has(text))) return null;
+  const cents = centsIn(first!);
+  const isSame = centsIn(second!) === cents || (cents !== null && second!.amount?.either?.includes(cents));
+  // "2 lamps 20 20": of each of them, as likely.
+  if (cents === null || !isSame || countsMoreThanOne(clause)) return null;
+  claim(first!, second!);
+  return { value: cents };
 }
 
 /** The amount at a place, where nothing beside it makes it something else. */

@@ -1,9 +1,11 @@
 import type { Clause, Tok } from "../clause.ts";
 import { claim, freeTokens, isMark } from "../clause.ts";
+import { headsOf } from "../heads.ts";
 import { unlistedMention } from "../mentions.ts";
+import type { Mention } from "../reading.ts";
 import { MONTHS } from "../words/calendar.ts";
 import { WHOM } from "../words/names.ts";
-import { ALL_OF_THEM, PLAIN_NOUNS, PURPOSES, SEVERAL, THEM, WITH_PARTS } from "../words/pieces.ts";
+import { ALL_OF_THEM, PLAIN_NOUNS, PURPOSES, SEVERAL, THE_SAME, THEM, WITH_PARTS } from "../words/pieces.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
 import { afterArticles, beforeArticles } from "./names.ts";
@@ -20,9 +22,33 @@ function countedLater(tokens: Tok[]): Tok[] {
   return [named!];
 }
 
+/** "finished the hutch, yeah the hutch is finished": the same piece told once more, not a second one. */
+function withoutNamedAgain({ tokens }: Clause, pieces: Tok[]): Tok[] {
+  if (pieces.length < 2) return pieces;
+  return pieces.filter((piece, place) => {
+    const first = pieces.slice(0, place).find(({ mention }) => isSamePiece(mention!, piece.mention!));
+    const isAgain = first !== undefined && isToldAnew(tokens, tokens.indexOf(first), tokens.indexOf(piece));
+    if (isAgain) claim(piece);
+    return !isAgain;
+  });
+}
+
+const isSamePiece = (a: Mention, b: Mention): boolean =>
+  a.name !== undefined &&
+  a.name === b.name &&
+  a.count === b.count &&
+  a.number === undefined &&
+  b.number === undefined &&
+  String(a.traits ?? []) === String(b.traits ?? []);
+
+/** Behind "the" or "that", with more between than what joins two of them. */
+const isToldAnew = (tokens: readonly Tok[], from: number, to: number): boolean =>
+  THE_SAME.has(tokens[to - 1]?.text ?? "") &&
+  tokens.slice(from + 1, to - 1).some((token) => headsOf(token).length > 0 || token.roles.plain === true);
+
 /** All pieces named; where none is, words nobody listed, or "it". */
 export const pieces: Fill = (clause) => {
-  const tokens = countedLater(freeTokens(clause, "piece"));
+  const tokens = withoutNamedAgain(clause, countedLater(freeTokens(clause, "piece")));
   if (tokens.length > 0) {
     claim(...tokens);
     if (tokens.length > 1 && areSideBySide(tokens)) return trouble("twoNouns");

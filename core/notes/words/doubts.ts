@@ -4,10 +4,15 @@ import { wordSet } from "./words.ts";
 
 /** Words by which a note takes back what it has just said: nobody can say how much of it. */
 export const TAKEN_BACK =
-  /^(?:(?:no )?i mean|i meant|scratch that|strike that|wait no|no wait|make that|correction|(?:i )?(?:sent|texted|entered) (?:it |that |this )?twice|dupe?|duplicate)\b/;
+  /^(?:(?:no |or )?i mean|i meant|scratch that|strike that|wait no|no wait|or no wait|or wait|(?:no )?make (?:that|it)|correction|(?:i )?(?:sent|texted|entered) (?:it |that |this )?twice|dupe?|duplicate)\b/;
 
 export const OPENS_TAKEN_BACK = wordSet(
-  "no i scratch strike wait make correction sent texted entered dup dupe duplicate",
+  "no or i scratch strike wait make correction sent texted entered dup dupe duplicate er err erm nope nah sorry oops whoops actually rather",
+);
+
+/** Between two values the last of them holds: "130 er 140", "five sorry six dollars". */
+export const CORRECTING = wordSet(
+  "no nope nah er err erm sorry oops whoops actually rather or_no or_actually or_rather no_actually no_sorry sorry_no actually_no",
 );
 
 /** "bought lamp 12 actually it mightve been 15" */

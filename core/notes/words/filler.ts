@@ -1,3 +1,5 @@
+import { wordSet } from "./words.ts";
+
 /** Before a noun, and of no meaning. */
 export const ARTICLES: ReadonlySet<string> = new Set(["the", "a", "an", "my", "our"]);
 
@@ -46,9 +48,7 @@ export const FILLER: readonly string[] = [
   "okay",
   "k",
   "kk",
-  "um",
-  "uh",
-  "uhh",
+  ...["um", "umm", "ummm", "uh", "uhh", "uhhh", "uhm", "ehm", "mm", "mmm", "ah", "ahh"],
   "well",
   "oh",
   "hey",
@@ -453,3 +453,18 @@ export const PRONOUNS: ReadonlySet<string> = new Set([
   "em",
   "this",
 ]);
+
+/** What is said while one thinks. */
+export const HESITATES = wordSet("um umm ummm uh uhh uhhh uhm ehm hm hmm hmmm mm mmm ah ahh");
+
+/** Around "you know" that is no hesitation: "do you know what", "as you know". */
+export const BEFORE_KNOW = wordSet("do did dont didnt if as would could should let will how what that ill");
+export const BEHIND_KNOW = wordSet(
+  "what how who when where why which if that the any anyone anything about of a",
+);
+
+/** Before "like" that is one: "so like i finished it". */
+export const BEFORE_LIKE = wordSet("so okay ok and then yeah yep well but um uh");
+
+/** Somebody spoken of just before: "the guy he paid me". */
+export const ALSO_SUBJECT = wordSet("he she they");

@@ -81,3 +81,8 @@ export const ASKS_FOR = wordSet("asking wanting");
 export const PAYING = wordSet(
   "paid pd pay paying gave give charged charge cost costs got made earned slipped handed parking rent rented rental price priced sold bought",
 );
+
+/** Behind an amount that is said once more: "two hundred even". */
+export const SAID_AGAIN = wordSet(
+  "even total flat exactly exact straight altogether all_in in_all all_told all_together to_be_exact on_the_nose even_steven",
+);

@@ -105,6 +105,8 @@ export const SLANG_SUMS: Readonly<Record<string, number>> = {
   century: 100,
   monkey: 500,
 };
+/** "two twenty dollar bills": notes of a worth. */
+export const NOTES_OF = wordSet("bill bills note notes");
 /** Parts of a dollar, in cents. */
 export const DOLLAR_PARTS: Readonly<Record<string, number>> = { quarter: 25, half: 50, dime: 10, nickel: 5 };
 /** Behind "and a half" these make it time or length: "ten dollars and a half hour later". */

@@ -175,3 +175,6 @@ export const ONE_MORE_SAID = wordSet("a an another new");
 
 /** Before whom or what one of several is kept or given for. */
 export const KEPT_FOR = wordSet("for to");
+
+/** Before a piece that has been spoken of. */
+export const THE_SAME = wordSet("the that this my our");

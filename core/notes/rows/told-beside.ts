@@ -1,0 +1,79 @@
+import type { TurnEffect } from "./afterwards.ts";
+import type { Row } from "./table.ts";
+
+const ERRAND =
+  "picking|dropping|hauling|running|looking|hunting|chasing|driving|checking|scouting|shopping|scouring|grabbing|fetching|delivering|moving|carting|sourcing|junking|thrifting|hitting|visiting|collecting|lugging|browsing|going|bouncing|getting|taking|returning|schlepping|doing|making";
+const WARES =
+  "stuff|things|junk|errands|errand|furniture|sales|sale|yard_sales|garage_sales|estate_sales|estate_sale|thrift_stores|thrift_shops|flea_markets|auctions|stores|store|hardware_store|pieces|loads|supplies|deliveries|delivery|deals|town|curbs|everything|pickups|drop_offs|runs|rounds|finds|trash|the_dump|orders";
+const GIVES =
+  "<~retire>|throwing|getting_rid_of|putting|leaving|giving|tossing|pitching|chucking|dumping|ditching|trashing|setting|donating|clearing_out|cleaning_out|unloading|about_to_toss|about_to_throw|going_to_throw|gonna_throw|gonna_toss|going_to_toss|fixing_to_throw|fixing_to_toss|ready_to_toss|ready_to_throw";
+const TAKES =
+  "took|got|grabbed|snagged|nabbed|scooped|scored|brought|hauled|saved|rescued|claimed|picked|asked_for|carried|loaded|had|ended_up_with|brought_home|took_home|hauled_home|gave|handed|let";
+const WHO =
+  "someone|somebody|they|he|she|people|this|some|<art>|<person>|<kin>|<new>|<place>|school|church|office|hotel|work|landlord|folks|tenants|students|couple";
+const ALONG = "so|and|,|then|but|-|.*";
+
+/** What is told beside a note and is none of it: errands of a drive, who was rid of what we took, whom it was told, which piece still waits. */
+export const TOLD_BESIDE: readonly Row<TurnEffect>[] = [
+  [
+    `<miles> … [${ERRAND} up|off|out|around|round|over|at|for|to|through|all|by|some|a|the|my|our|old|few|bunch|of* ${WARES} up|off|around|out|away|back|home|all_over|all_day|all_morning|around_town|in_town|today*] ;`,
+    "word",
+    "drove 41 miles today picking stuff up",
+  ],
+  [
+    `^ so|well|yeah|and|hey|ok|okay* [${WHO} <word>? <word>? <word>? <word>? was|were|is|are|were_just ${GIVES} out|away|off|up?] <art>? <piece> … <~buy>|${TAKES}`,
+    "word",
+    "someone was throwing out a desk, grabbed it",
+  ],
+  [
+    `^ so|well|yeah|and|hey|ok|okay* [${WHO} <word>? <word>? <word>? put|put_a|put_the|left|set|threw|tossed|stuck|dumped] <art>? <piece> out|by|on|at|away|near|next … <~buy>|${TAKES}`,
+    "word",
+    "somebody put a dresser out and i grabbed it",
+  ],
+  [
+    `was|were|is|are|put|put_a|left|set|threw|tossed|stuck|dumped … <piece> … [${ALONG} i|we? just|went|simply|asked_and* ${TAKES} it|them|that_one|those|that|em up|home|in|away|off|for_myself*] free|for_free|for_nothing|no_charge|at_no_charge|for_no_money`,
+    "bought",
+    "she was tossing a mirror so i took it for free",
+  ],
+  [
+    `was|were|is|are … <piece> … [${ALONG} he|she|they|<person>|<new>|who just|then* gave|handed|let|offered it|them|to|me|us|have|take*] free|for_free|for_nothing|no_charge|at_no_charge|for_no_money`,
+    "bought",
+    "my buddy was getting rid of a desk and he gave it to me for free",
+  ],
+  ["[back|right_back|still? where i|we started|began|was|were|left_off]", "word", "back where i started"],
+  [
+    "<list>|<finish>|<sell>|<buy>|<reprice>|<hold> … [,|and|then|so|-|.* i|we|just|also* texted|told|called|messaged|emailed|sent|showed|phoned|facetimed|bragged_to|let my|our|the? <kin>|friend|friends|family|bestie|everybody|everyone|neighbor|neighbors|roommate know|see|a|an|the|some|about|all|pic|pics|picture|pictures|photo|photos|link|news|it|right_away|already*] ;",
+    "word",
+    "listed the desk 150 and texted my sister",
+  ],
+  [
+    "<sell>|<buy>|<work>|<finish>|<list>|<time>|$ … [,|and|but|though|.|-* <art>? <piece> i|we just|still* havent|have_not|hvnt|didnt|did_not|aint|never|hadnt even|really|quite* touched|touch|started|start|started_on|gotten_to|got_to|get_to|looked_at|begun|finished|done|sold|listed yet|at_all|though|tho|today|any*] ;",
+    "word",
+    "sold the desk 40 and the chair i havent touched",
+  ],
+  [
+    "<sell>|<buy>|<work>|<finish>|<list>|<time>|$ … [,|and|but|though|.|-* i|we just|still* havent|have_not|hvnt|didnt|did_not|aint|never|hadnt even|really|quite* touched|touch|started|start|started_on|gotten_to|got_to|get_to|looked_at|begun|finished|done|sold|listed on? <art>? <piece> yet|at_all|though|tho|today|any*] ;",
+    "word",
+    "finished the desk but i have not touched the lamp yet",
+  ],
+  [
+    "<hold>|<sell>|<finish>|<list>|reserved|$ … [,|and|but|though|.|-|&* <art>|other|others? <piece>|one|ones|rest is|are|was|s|still|just|all|both* still|here|available|up|for_sale|listed|on_the_market|unsold|there|left|open|sitting_here|sitting|not_sold|around still|here|there|for_now|in_the_garage|in_the_shop|with_me|though|tho*] ;",
+    "word",
+    "desk reserved for ana, hutch is still available",
+  ],
+  [
+    "[delivered|brought|hauled|ran|carried|took|dropped|transported|moved] it|them|em|<piece> over|to|out|up|down|across|off|home|round|around|by|<art>|his|her|their|my|<person>|<new>|<kin>|place|house|apartment|shop|store|town* <miles>",
+    "drove",
+    "sold the desk 140 then delivered it 9 miles",
+  ],
+  [
+    "^ [<new>|<person> has|have] <art>? <piece> now|already|as_of_today",
+    "sold",
+    "ray has the cabinet now, 130",
+  ],
+  [
+    "<refund>|<fallthrough> … [he|she|they|buyer|lady|guy|<person>|<new> just|really|absolutely|kinda|sorta* hated|disliked|didnt_like|did_not_like|wasnt_happy_with|wasnt_crazy_about|regretted|couldnt_stand it|them|that|the_color|the_colour|the_size|the_smell|the_finish|the_style|the_look|the_height|how_it_looked|how_it_fit]",
+    "word",
+    "vanity came back she hated it, gave her 175 back",
+  ],
+];
