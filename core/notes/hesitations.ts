@@ -1,11 +1,9 @@
 import type { Tok } from "./clause.ts";
-import { ALSO_SUBJECT, BEFORE_KNOW, BEFORE_LIKE, BEHIND_KNOW, HESITATES } from "./words/filler.ts";
-import { BEFORE_NAMES } from "./words/names.ts";
+import { BEFORE_KNOW, BEFORE_LIKE, BEHIND_KNOW, HESITATES } from "./words/filler.ts";
 
 /**
  * The tokens of a line as it was meant, where it was spoken: "the desk is spoken for uh woman named carla", "sold it to
- * to dana", "the guy he paid me". What says nothing and is said while one thinks, a small word said twice over and
- * somebody told once more by a pronoun stand in no name.
+ * to dana". What says nothing and is said while one thinks, and a small word said twice over stand in no name.
  */
 export function withoutHesitations(tokens: Tok[]): Tok[] {
   let isSpoken = false;
@@ -22,7 +20,6 @@ function isHesitation(tokens: readonly Tok[], at: number): boolean {
   if (text === "know") return before?.text === "you" && isSaidByTheWay(tokens, at - 1);
   if (text === "you") return tokens[at + 1]?.text === "know" && isSaidByTheWay(tokens, at);
   if (text === "like") return isLikeAlone(tokens, at);
-  if (ALSO_SUBJECT.has(text)) return isSubjectAgain(tokens, at);
   if (roles.filler !== true || roles.heads !== undefined) return false;
   return HESITATES.has(text) || before?.text === text;
 }
@@ -34,10 +31,3 @@ const isSaidByTheWay = (tokens: readonly Tok[], you: number): boolean =>
 /** "so like i finished it": before a number it says "about". */
 const isLikeAlone = (tokens: readonly Tok[], at: number): boolean =>
   tokens[at + 1]?.kind === "word" && BEFORE_LIKE.has(tokens[at - 1]?.text ?? "");
-
-/** "the guy he paid me": the one who opens the line, once more. */
-function isSubjectAgain(tokens: readonly Tok[], at: number): boolean {
-  const { roles } = tokens[at - 1] ?? {};
-  const isSomebody = roles?.person !== undefined && !roles.pronoun && !ALSO_SUBJECT.has(tokens[at - 1]!.text);
-  return isSomebody && tokens.slice(0, at - 1).every(({ text }) => BEFORE_NAMES.has(text));
-}

@@ -42,7 +42,7 @@ export const TOLD_BESIDE: readonly Row<TurnEffect>[] = [
   ],
   ["[back|right_back|still? where i|we started|began|was|were|left_off]", "word", "back where i started"],
   [
-    "<list>|<finish>|<sell>|<buy>|<reprice>|<hold> … [,|and|then|so|-|.* i|we|just|also* texted|told|called|messaged|emailed|sent|showed|phoned|facetimed|bragged_to|let my|our|the? <kin>|friend|friends|family|bestie|everybody|everyone|neighbor|neighbors|roommate know|see|a|an|the|some|about|all|pic|pics|picture|pictures|photo|photos|link|news|it|right_away|already*] ;",
+    "<list>|<finish>|<sell>|<reprice>|<hold> … [,|and|then|-|.* i|we|just|also* texted|told|called|messaged|emailed|sent|showed|phoned|facetimed|bragged_to|let my|our|the? <kin>|friend|friends|family|bestie|everybody|everyone|neighbor|neighbors|roommate know|see|a|an|the|some|about|all|pic|pics|picture|pictures|photo|photos|link|news|it|right_away|already*] ;",
     "word",
     "listed the desk 150 and texted my sister",
   ],

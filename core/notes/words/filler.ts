@@ -458,13 +458,12 @@ export const PRONOUNS: ReadonlySet<string> = new Set([
 export const HESITATES = wordSet("um umm ummm uh uhh uhhh uhm ehm hm hmm hmmm mm mmm ah ahh");
 
 /** Around "you know" that is no hesitation: "do you know what", "as you know". */
-export const BEFORE_KNOW = wordSet("do did dont didnt if as would could should let will how what that ill");
+export const BEFORE_KNOW = wordSet(
+  "do did dont didnt wouldnt if as would could should let will how what that ill",
+);
 export const BEHIND_KNOW = wordSet(
-  "what how who when where why which if that the any anyone anything about of a",
+  "what how who when where why which if that it the any anyone anything about of a",
 );
 
 /** Before "like" that is one: "so like i finished it". */
 export const BEFORE_LIKE = wordSet("so okay ok and then yeah yep well but um uh");
-
-/** Somebody spoken of just before: "the guy he paid me". */
-export const ALSO_SUBJECT = wordSet("he she they");

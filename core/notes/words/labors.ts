@@ -129,7 +129,6 @@ const STEMS: readonly (readonly [string, string])[] = [
   ["spackling", "spackled"],
   ["deodorizing", "deodorized"],
   ["chiseling", "chiseled"],
-  ["squaring up", "squared up"],
   ["straightening", "straightened"],
   ["straightening out", "straightened out"],
   ["bracing", "braced"],
