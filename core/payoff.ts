@@ -10,6 +10,8 @@ export interface Supposed {
   monthly: Cents;
   /** Paid today, before the first month. */
   now: Cents;
+  /** What may be left: nothing where it is not said. */
+  until?: Cents;
   /** The day of each monthly payment, counted from 1; unsaid: today's day of each month to come. */
   payday?(month: number): Day;
 }
@@ -67,7 +69,7 @@ function payOn(loans: Debts, amount: Cents, day: Day, order: Books["order"]): Ce
  */
 export function project(
   books: Books,
-  { monthly, now, payday = (month) => sameDayIn(today, month) }: Supposed,
+  { monthly, now, until = 0, payday = (month) => sameDayIn(today, month) }: Supposed,
   today: Day,
   only?: string,
 ): Payoff {
@@ -78,7 +80,7 @@ export function project(
   const ends = new Map<string, Day>();
   const note = (day: Day): void => {
     for (const loan of loans)
-      if (balanceOn(loan, day) === 0 && !ends.has(loan.name)) ends.set(loan.name, day);
+      if (balanceOn(loan, day) <= until && !ends.has(loan.name)) ends.set(loan.name, day);
   };
   note(today);
   const done = (last: Day, payments: number): Payoff => ({
@@ -90,7 +92,7 @@ export function project(
     total,
     loans: [...ends].map(([name, end]) => ({ name, last: end })),
   });
-  if (owed(loans, today) === 0) return done(today, 0);
+  if (owed(loans, today) <= until) return done(today, 0);
   let before = Number.POSITIVE_INFINITY;
   for (let month = 1; month <= MONTHS_MAX; month += 1) {
     const day = payday(month);
@@ -103,7 +105,7 @@ export function project(
     total += lastAmount;
     interest += payOn(loans, lastAmount, day, books.order);
     note(day);
-    if (owed(loans, day) === 0) return done(day, month);
+    if (owed(loans, day) <= until) return done(day, month);
   }
   return { kind: "never" };
 }

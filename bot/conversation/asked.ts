@@ -1,7 +1,7 @@
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import type { Answered } from "../../core/questions/answered.ts";
-import { answer } from "../../core/questions/ask.ts";
+import { answer, answersApart } from "../../core/questions/ask.ts";
 import type { QuestionDesk } from "../../core/questions/desk.ts";
 import { followUps, soundsFollowing } from "../../core/questions/follow-up.ts";
 import {
@@ -138,10 +138,9 @@ export function answerApart(turn: Turn, text: string, note: (text: string) => vo
   const [first = "", ...questions] = parts;
   const isNote = readMessage(first, turn.today).every(({ kind }) => kind !== "ask" && kind !== "unclear");
   if (!isNote) {
-    const answers = questions.some(speaksOfIt) ? [] : parts.map((part) => answer(part, desk));
-    if (answers.length === 0 || !answers.every(({ understood }) => understood)) return false;
-    for (const [at, answered] of answers.entries()) tell(turn, answered, parts[at]!);
-    return true;
+    const answers = answersApart(text, desk);
+    for (const { answered, question } of answers ?? []) tell(turn, answered, question);
+    return answers !== null;
   }
   const mayTell = (question: string): boolean => speaksOfIt(question) || answer(question, desk).understood;
   if (OPEN.test(first) || !questions.every(mayTell)) return false;

@@ -1,7 +1,7 @@
 import { Decimal } from "decimal.js";
 import { paceOf } from "../answers/loan.ts";
 import { counted } from "../answers/wording.ts";
-import { owedOn } from "../books/loan.ts";
+import { balanceOn, owedOn } from "../books/loan.ts";
 import { loanWords } from "../books/problem.ts";
 import type { Day } from "../calendar.ts";
 import { addMonths, monthOf, showMonth } from "../calendar.ts";
@@ -10,6 +10,7 @@ import { firstLoan, neededBy, type Payoff, project } from "../payoff.ts";
 import type { Answered } from "./answered.ts";
 import type { Desk } from "./desk.ts";
 import type { LoanQuestion } from "./read-suppose.ts";
+import { capital } from "./titles.ts";
 
 /** Answers what a question supposes about loans. Everything here is an estimate, and says so. */
 export function answerSuppose(desk: Desk, question: LoanQuestion): Answered {
@@ -27,6 +28,8 @@ export function answerSuppose(desk: Desk, question: LoanQuestion): Answered {
       return pace === null ? noPace() : answerSaved(desk, question, pace.cents);
     case "payoff":
       return answerPayoff(desk, question, pace);
+    case "reached":
+      return answerReached(desk, question, pace);
   }
 }
 
@@ -81,6 +84,28 @@ function answerPayoff(
         : `${counted(payoff.payments, "payment")}, interest about ${show(payoff.interest)} (estimate)`,
     ].join("\n"),
   };
+}
+
+/** When it is under an amount: of the loan named, else of all that is owed. */
+function answerReached(
+  { books, today }: Desk,
+  { until, bound, monthly, extra, loan }: Asked<"reached">,
+  pace: { cents: Cents; of: string } | null,
+): Answered {
+  const what = loan === null ? (books.loans.size > 1 ? "All loans" : "The loan") : capital(loanWords(loan));
+  const now = loan === null ? owedOn(books, today) : balanceOn(books.loans.get(loan)!, today);
+  if (now <= until) return plain(today, `${what}: already ${bound}, ${show(now)} today`);
+  const base = monthly ?? pace?.cents ?? null;
+  if (base === null && extra === 0) return noPace();
+  const all = (base ?? 0) + extra;
+  // An amount said for one loan goes to it alone; the pace of late goes to all in their order.
+  const only = monthly === null ? undefined : (loan ?? undefined);
+  const payoff = project(books, { monthly: all, now: 0, until }, today, only);
+  const how = waysOf({ kind: "payoff", monthly, extra, now: 0, loan: null }, all, pace);
+  const day =
+    payoff.kind === "never" ? null : (payoff.loans.find(({ name }) => name === loan)?.last ?? payoff.last);
+  if (day === null) return plain(null, `${what}, ${how}: never ${bound}, the interest eats it (estimate)`);
+  return plain(day, `${what} ${bound}: about ${endOf(day)} (estimate)`, `At ${how}, from ${show(now)} today`);
 }
 
 /** What was paid to one loan in a mean month of the last three full ones. */

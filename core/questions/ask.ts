@@ -7,6 +7,7 @@ import { answerQuery, headOf, OF_LOAN } from "./answer-query.ts";
 import { answerSuppose } from "./answer-suppose.ts";
 import { answerView } from "./answer-views.ts";
 import type { Answered } from "./answered.ts";
+import { questionsApart } from "./apart.ts";
 import { askedTwice } from "./asked-twice.ts";
 import { asksSomething, namesFigure } from "./asks.ts";
 import { askingButton, questionOf } from "./canonical.ts";
@@ -69,8 +70,8 @@ export function answer(text: string, on: QuestionDesk): Answered {
   const pointed = pointedIn(text, readParts(text, desk), desk);
   if (pointed?.question === null) return refused({ kind: "refused", words: [pointed.word] });
   if (!pointed && isLeftOfWhat(text)) return leftOfWhat(desk);
-  const both = pointed ? null : bothAnswered(text, desk);
-  if (both) return both;
+  const apart = pointed ? null : answersApart(text, desk);
+  if (apart) return joined(apart.map(({ answered }) => answered));
   const answered = answerWords(pointed?.question ?? text, desk);
   if (pointed?.question) return { ...answered, asked: pointed.question };
   if (answered.understood) return answered;
@@ -79,23 +80,31 @@ export function answer(text: string, on: QuestionDesk): Answered {
   return answered.words?.length ? withNearest(answered, text, desk) : answered;
 }
 
-/** Two questions in one, the first's figure and the words of both; null where it is no two that can be answered. */
-function bothAnswered(text: string, desk: Desk): Answered | null {
+/** Several questions in one, each as whole as the others make it, with its answer; null where not all have one. */
+export function answersApart(
+  text: string,
+  on: QuestionDesk,
+): { question: string; answered: Answered }[] | null {
   const said = plainWords(text).join(" ");
-  if (!/ and (?:to who|for how|who|how|when|where|what)/.test(said)) return null;
+  if (!/ and (?:to who|for how|who|how|when|where|what|which|did)|[,;?.!] +\w/.test(`${said} ${text}`))
+    return null;
+  const desk = withIndex(on);
   const [thing, more] = readParts(text, desk).items.filter(
     ({ mark }) => mark.number !== undefined || mark.senses.thing?.noun !== undefined,
   );
-  if (!thing || (more && more.mark.text !== thing.mark.text)) return null;
-  const two = askedTwice(said, thing.mark.text);
-  if (!two) return null;
-  const [first, second] = two.map((question) => answerWords(question, desk)) as [Answered, Answered];
-  if (!first.understood || !second.understood) return null;
+  const isOne = thing && (!more || more.mark.text === thing.mark.text);
+  const all = (isOne ? askedTwice(said, thing.mark.text) : null) ?? questionsApart(text, desk);
+  const answers = all?.map((question) => ({ question, answered: answerWords(question, desk) }));
+  return answers?.every(({ answered }) => answered.understood) ? answers : null;
+}
+
+/** The first's figure and the words of all. */
+function joined(answers: readonly Answered[]): Answered {
   return {
-    ...first,
-    text: `${first.text}\n${second.text}`,
+    ...answers[0]!,
+    text: answers.map(({ text }) => text).join("\n"),
     asks: true,
-    isOwners: first.isOwners === true || second.isOwners === true,
+    isOwners: answers.some(({ isOwners }) => isOwners === true),
   };
 }
 

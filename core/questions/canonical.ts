@@ -54,6 +54,7 @@ function filterWords({ dimension, values, not }: Filter): string {
     if (dimension === "kind") return pluralOf(value);
     if (dimension === "category") return CATEGORIES[value] ?? value;
     if (dimension === "weekday") return value === "workday" ? "weekdays" : `${value}s`;
+    if (dimension === "person" || dimension === "bought by") return value.startsWith("#") ? "myself" : value;
     return value;
   });
   const joined = spoken.join(" or ");
@@ -71,7 +72,7 @@ function filterWords({ dimension, values, not }: Filter): string {
     most: "at most ",
   };
   if (isLimit(dimension)) return `${before[dimension]}${amountText(Number(values[0]))}`;
-  if (dimension === "person" && values[0]?.startsWith("#")) return "by me";
+  if (dimension === "person" && values.length === 1 && values[0]?.startsWith("#")) return "by me";
   if (dimension === "loan") return `${not ? "not " : ""}${joined} loan`;
   return `${not ? "not " : ""}${before[dimension] ?? ""}${joined}`;
 }

@@ -149,8 +149,7 @@ export const filters: Readonly<Record<Exclude<Dimension, "over" | "under" | "lea
   buyer: (subject, value, desk) => namesSame(buyerOf(desk, subject), value),
   method: (subject, value, desk, measure) => methodOf(desk, measure, subject) === value,
   place: ({ piece }, value, desk) => piece !== null && namesSame(placeOf(desk, piece), value),
-  person: ({ fact }, value, desk) =>
-    value.startsWith("#") ? isBy(fact, Number(value.slice(1))) : namesSame(personOf(desk, fact), value),
+  person: ({ fact }, value, desk) => isOf(fact, value, desk),
   // A sort of spending may stand among things bought: "tools and gas".
   what: (subject, value) => isWhat(whatOf(subject) ?? "", value) || spendOf(subject)?.category === value,
   category: (subject, value) => spendOf(subject)?.category === value,
@@ -159,7 +158,7 @@ export const filters: Readonly<Record<Exclude<Dimension, "over" | "under" | "lea
   shop: ({ piece }) => piece === null,
   "bought on": ({ piece }, value) => isWithinDays(piece?.bought, value),
   "bought by": ({ piece }, value, desk) =>
-    piece !== null && namesSame(personOf(desk, desk.index.of(piece.number).buy), value),
+    piece !== null && isOf(desk.index.of(piece.number).buy, value, desk),
   "finished on": ({ piece }, value) => isWithinDays(piece?.finished, value),
   "listed on": ({ piece }, value) => isWithinDays(piece?.listed, value),
   weekday: ({ day }, value) => isOnWeekday(day, value),
@@ -178,6 +177,11 @@ function isOnWeekday(day: Day, said: string): boolean {
   const isWeekend = weekdayOf(day) === 0 || weekdayOf(day) === 6;
   if (said === "weekend") return isWeekend;
   return said === "workday" ? !isWeekend : dayName(day) === said;
+}
+
+/** Put down to a person: by name, or whoever asks by number ("#1"). */
+function isOf(fact: Fact | null, value: string, desk: Desk): boolean {
+  return value.startsWith("#") ? isBy(fact, Number(value.slice(1))) : namesSame(personOf(desk, fact), value);
 }
 
 /** Noted by a member, and put down to nobody else. */

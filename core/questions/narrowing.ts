@@ -78,6 +78,12 @@ function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Narrower |
   if (found.has("piece")) return "piece";
   const isOwn = (dimension: Narrower): boolean =>
     item.mark.senses.own.some((own) => own.dimension === dimension);
+  // "Me or dad", of whom the books have nothing yet: as the other one
+  const ours = parts.items.find(
+    ({ mark }) => mark !== item.mark && mark.senses.own.some(({ dimension }) => dimension === "person"),
+  );
+  if (ours && item.mark.senses.thing?.person && item.mark.senses.own.length === 0)
+    return dimensionOf(ours, measure, parts) === "bought by" ? "bought by" : "person";
   if (isOwn("person") && !isOwn("buyer") && boughtIt(item, measure, parts)) return "bought by";
   // "On saturdays" is said of whatever has a day.
   if (found.has("weekday")) return measures[measure].stock ? null : "weekday";

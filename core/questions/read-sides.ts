@@ -192,7 +192,7 @@ function labelOfFilters(filters: readonly Filter[]): string {
     .sort((a) => (a.dimension === "trait" ? -1 : 0))
     .map(
       ({ dimension, values, not }) =>
-        `${not ? "not " : ""}${dimension === "piece" ? values.map((value) => `#${value}`).join(", ") : values.join(" and ")}`,
+        `${not ? "not " : ""}${dimension === "piece" ? values.map((value) => `#${value}`).join(", ") : values.map((value) => (value.startsWith("#") ? "you" : value)).join(" and ")}`,
     )
     .join(" ");
 }

@@ -1,6 +1,6 @@
 import type { Day } from "../calendar.ts";
 import { addMonths, lastDayOf, monthOf, sameDayIn, showMonth } from "../calendar.ts";
-import type { Cents } from "../money.ts";
+import { type Cents, show } from "../money.ts";
 import type { Desk } from "./desk.ts";
 import { leftOver } from "./left-over.ts";
 import { type Refusal, refusal } from "./narrowing.ts";
@@ -14,6 +14,8 @@ import { COUNTABLE } from "./words/plain.ts";
 export type LoanQuestion =
   /** When it is gone at so much a month (`null`: at the pace of late, or so many `times` of it), `extra` on top, `now` paid at once. */
   | { kind: "payoff"; monthly: Cents | null; extra: Cents; now: Cents; loan: string | null; times?: number }
+  /** When no more than `until` is left of it, paid like that. */
+  | { kind: "reached"; until: Cents; bound: string; monthly: Cents | null; extra: Cents; loan: string | null }
   /** How much a month it takes to be rid of it by a day. */
   | { kind: "needed"; by: Day; name: string; loan: string | null }
   /** How much interest an amount paid now, or more each month, saves at the pace of late. */
@@ -163,6 +165,8 @@ function questionOf(
     return { kind: "first loan" };
   const lasting = lastingOf(parts);
   if (lasting) return parts.amounts.length > 1 ? null : neededIn(desk, lasting.months, loan);
+  const reached = reachedIn(parts, f, loan);
+  if (reached) return reached;
   const amounts = amountsOf(parts);
   if (amounts.length > 2) return refusal(parts.marks[amounts[2]!.at]!);
   // "Payoff date at 175"
@@ -192,6 +196,37 @@ function questionOf(
     };
   const isFuture = f.has("suppose") || f.has("payoff", "ends", "when", "howLong", "pace");
   return isFuture ? { kind: "payoff", monthly: null, extra: 0, now: first.cents, loan } : null;
+}
+
+/** "When is the loan under 2500", "how long until the van is down to 1000", with what is paid a month or at the pace of late. */
+function reachedIn(parts: Parts, f: Features, loan: string | null): LoanQuestion | null {
+  const { limits, amounts, groups, marks, said } = parts;
+  if (
+    !f.has("when", "howLong", "inDays", "until", "howMany") &&
+    !/\bhow (?:long|soon)\b|what point/.test(said)
+  )
+    return null;
+  const under = limits.find(({ limit }) => limit === "under" || limit === "most");
+  const downTo = amounts.find(({ at }) => {
+    const before = marks.slice(Math.max(0, at - 3), at).map(({ text }) => text);
+    const isLeft = /^(?:left|remaining|to go)\b/.test(marks[at + 1]?.text ?? "");
+    return /\bdown to$/.test(before.join(" ")) || isLeft;
+  });
+  const bound = under ?? downTo;
+  if (!bound) return null;
+  const others = [...amounts, ...limits].filter((each) => each !== bound);
+  const [paid, more] = others;
+  const isMonthly = groups.some(({ group }) => group === "month");
+  if (more || (paid && !isMonthly)) return null;
+  const isExtra = f.has("extra");
+  return {
+    kind: "reached",
+    until: under?.limit === "under" ? bound.cents - 1 : bound.cents,
+    bound: `${under?.limit === "under" ? "under" : "down to"} ${show(bound.cents)}`,
+    monthly: paid && !isExtra ? paid.cents : null,
+    extra: paid && isExtra ? paid.cents : 0,
+    loan,
+  };
 }
 
 function neededIn({ today }: Desk, months: number, loan: string | null): LoanQuestion {

@@ -141,10 +141,17 @@ const OF_WORDS: Readonly<Record<NonNullable<Filter["of"]>, string>> = {
 function valueWords({ dimension, values, not, of, name }: Filter, unit: Filter["of"]): string {
   if (name) return `${dimension.replace(/ on$/, "")} ${name}`;
   if (dimension === "shop" && not) return "on pieces";
+  const isAlone = dimension === "person" && values.length === 1 && !not;
   const said = values.map((value) => {
     if (dimension === "piece") return `#${value}`;
     if (dimension === "weekday") return value === "workday" ? "weekdays" : `${value}s`;
-    return dimension === "kind" ? pluralOf(value) : value.startsWith("#") ? "yours" : value;
+    return dimension === "kind"
+      ? pluralOf(value)
+      : value.startsWith("#")
+        ? isAlone
+          ? "yours"
+          : "you"
+        : value;
   });
   const joined = said.join(not || dimension === "status" ? " or " : " and ");
   const amount = (word: string): string => `${word} ${boundWords(of ?? unit, Number(values[0]))}`;

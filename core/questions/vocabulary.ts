@@ -37,11 +37,16 @@ const kept = new WeakMap<LedgerIndex, Kept>();
 
 /** The vocabulary of a ledger, made anew only when a word is new. */
 export function vocabularyFor(desk: Desk): Vocabulary {
-  const { index, books, people } = desk;
-  const key = [index.words.revision, ...books.loans.keys(), "|", ...people.map(({ name }) => name)].join(" ");
+  const { index, books, people, me } = desk;
+  const key = [index.words.revision, ...books.loans.keys(), "|", me, ...people.map(({ name }) => name)].join(
+    " ",
+  );
   const before = kept.get(index);
   if (before?.key === key) return before.vocabulary;
-  const vocabulary = vocabularyOf(ownPhrases(ownWords(desk)));
+  const own = ownPhrases(ownWords(desk));
+  // "Me or dad": whoever asks.
+  if (me !== null) own.at("myself").own = [{ dimension: "person", value: `#${me}` }];
+  const vocabulary = vocabularyOf(own);
   kept.set(index, { key, vocabulary });
   return vocabulary;
 }

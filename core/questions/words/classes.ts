@@ -11,6 +11,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
   group:
     "kind|kinds|type|types|source|sources|buyer|buyers|customer|category|categories|month|months|week|weeks|day|quarter|year|person|people|stream|method|payment|place|piece|item|whatever|what|where|who|each",
   us: "i|we",
+  kin: "(?:the |my )?(?:mom|dad|mommy|daddy|mama|papa|ma|pa|wife|husband|hubby|brother|sister|son|daughter|cousin|partner|girlfriend|boyfriend|roommate)",
   be: "is|are|was|were",
   them: "it|them|those|these|em",
   that: "it|that|they|those",

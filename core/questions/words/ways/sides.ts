@@ -11,6 +11,61 @@ const THEN = "where|what|how? <us>? was|were|made|did|stood? at? in? =<stretch>"
 const WAY = "^ am_i|are_we doing? up_or_down|down_or_up|better_or_worse";
 
 export const OF_SIDES: readonly WayRow[] = [
+  // Whoever asks, beside somebody else.
+  [
+    "me|myself j:or|and|vs|versus|against|compared_to !i|we|did|do|what|how !<asks> p:1",
+    "myself $j $p",
+    "who spent more, me or dad",
+    "who spent more, myself or dad",
+  ],
+  [
+    "p:1 j:or|vs|versus|against|compared_to|and me|myself !<any> $",
+    "$p $j myself",
+    "who spent more, dad or me",
+    "who spent more, dad or myself",
+  ],
+  [
+    "p:1 j:vs|versus|against|compared_to me|myself",
+    "$p $j myself",
+    "dad vs me, pieces bought",
+    "dad vs myself, pieces bought",
+  ],
+  [
+    "p:<kin> j:and|or|n i|me|myself =<any>",
+    "$p $j myself",
+    "what did dad and i buy",
+    "what did dad and myself buy",
+  ],
+  [
+    "did|have|has i j:and|or p:<kin>",
+    "did myself $j $p",
+    "did i or dad buy more",
+    "did myself or dad buy more",
+  ],
+  [
+    "^ did|do|have i r:6 , compared_to|against|versus|vs p:<kin> $",
+    "did myself $r compared to $p",
+    "did i spend much compared to dad",
+    "did myself spend much compared to dad",
+  ],
+  [
+    "^ q:how_much|how_many w:3? did|have i r:6 , compared_to|against|versus|vs p:<kin> $",
+    "$q $w did myself $r compared to $p",
+    "how much did i spend compared to dad",
+    "how much did myself spend compared to dad",
+  ],
+  [
+    "q:more|less|fewer|better|worse x:2? than me|i|i_did|myself $",
+    "$q $x than myself",
+    "did dad buy more than me",
+    "did dad buy more than myself",
+  ],
+  [
+    "^ did|do|have i w:1 q:more|less|fewer|better|worse x:2? than|compared_to p:<kin> did?",
+    "did myself $w $q $x than $p",
+    "did i spend more than dad on paint",
+    "did myself spend more than dad on paint",
+  ],
   [
     "^ <be> my|our|the? f:profit|profits|sales|spending|costs|fees|income|revenue up|higher|growing $",
     "is $f more this month than last month",

@@ -1,0 +1,81 @@
+import type { Desk } from "./desk.ts";
+import { marksOf } from "./marks.ts";
+import type { Parts } from "./parts.ts";
+import { partsOf } from "./sorting.ts";
+import { askedApart, opensWithAsking } from "./sounds.ts";
+import { vocabularyFor } from "./vocabulary.ts";
+
+/*
+ * Several questions in one message: "what did i make in june and how many did i sell". Each is given what it shares
+ * with the other: its days, and the thing that its "it" means.
+ */
+
+/** The questions of a message, each whole by itself; null where it is one question. */
+export function questionsApart(text: string, desk: Desk): readonly string[] | null {
+  const said = askedApart(text);
+  if (!said || !said.every(opensWithAsking)) return null;
+  const read = (part: string): Parts => partsOf(marksOf(part, vocabularyFor(desk), desk.today));
+  const parts = said.map(read);
+  // "How many chairs and how many tables did i sell": the first has no verb of its own.
+  if (parts.some(isHalf)) return null;
+  const [first] = parts as [Parts, ...Parts[]];
+  const isOrdered = first.orders.length > 0;
+  const whole: string[] = [];
+  for (const [at, part] of parts.entries()) {
+    const named = at === 0 ? said[0]! : withThing(said[at]!, part, first);
+    if (named === null) return null;
+    const days = part.periods.length > 0 ? "" : daysFor(part, parts);
+    // "Which month was best and what did i make": in that one, which nothing says.
+    if (at > 0 && isOrdered && part.items.length + part.periods.length === 0) return null;
+    whole.push(`${named.replace(/[\s?.!,]+$/, "")}${days}`);
+  }
+  return whole;
+}
+
+/** So many of a thing, and nothing done to them. */
+function isHalf({ cues, items, periods, said }: Parts): boolean {
+  const isAmount = [...cues.keys()].every((cue) => cue === "howMany");
+  return (
+    isAmount && cues.size > 0 && items.length > 0 && periods.length === 0 && !/\b(?:are|is)\b/.test(said)
+  );
+}
+
+const DONE = /\b(?:did|was|were|made|spent|sold|bought|earned|drove|worked|paid|came|went|brought|on)\b/;
+
+/** The days that another of the questions names, where this one tells of what was done as well. */
+function daysFor({ said, first }: Parts, all: readonly Parts[]): string {
+  if (!DONE.test(said) || /^(?:when|where|who)/.test(first)) return "";
+  const dated = all.filter(({ periods }) => periods.length > 0);
+  const [only, more] = dated;
+  if (!only || more || only.periods.length > 1) return "";
+  const { at, period } = only.periods[0]!;
+  // "As of june" tells how it stood.
+  if (period.moment) return "";
+  const lead = only.marks[at - 1];
+  const isLed = lead?.senses.link !== undefined && lead.text.split(" ").length === 1;
+  return ` ${isLed ? `${lead.text} ` : ""}${only.marks[at]!.text}`;
+}
+
+const IT = /\b(?:it|them|those|they|these)\b/i;
+
+/**
+ * With the first question's one thing for its "it", or for what it leaves out: "how many benches did i buy and how many
+ * did i sell"; null where there is none, it may be somebody, or the second may be asked of all there are.
+ */
+function withThing(question: string, own: Parts, { items, first }: Parts): string | null {
+  const [only, more] = items;
+  const isOfPieces = items.some(({ mark }) => mark.number !== undefined || mark.senses.thing?.noun);
+  const isGeneric = own.marks.some(({ senses }) => senses.flags.has("generic"));
+  if (!IT.test(question)) {
+    if (!isOfPieces || isGeneric || own.items.length > 0) return question;
+    const isMany = /^how many (?:did|have|sold|were|are|got|of|do)\b/i.test(question);
+    return isMany && !more && only!.mark.senses.thing?.plural
+      ? question.replace(/^how many(?: of)?/i, `how many ${only!.mark.text}`)
+      : null;
+  }
+  if (!only || more || /^who/.test(first)) return null;
+  const { thing } = only.mark.senses;
+  if (only.mark.number !== undefined) return question.replace(IT, only.mark.text);
+  const isNamed = thing?.noun !== undefined || thing?.supply !== undefined;
+  return isNamed ? question.replace(IT, `${thing?.plural ? "" : "the "}${only.mark.text}`) : null;
+}
