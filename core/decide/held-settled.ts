@@ -54,6 +54,11 @@ export function paysForHeld(
   const isFetched = says.has("fetched");
   const deposit = depositOf(pieces);
   const going = goingPrice(books, pieces);
+  // "took the desk home, pays me friday": all of it is owed.
+  if (says.has("later"))
+    return isFetched && going !== null && amount === undefined
+      ? [{ kind: "sell", price: going, owed: going - deposit, ...at }]
+      : [];
   if (others.length > 0 || says.has("total") || says.has("less")) {
     const price = isFetched && !says.has("waits") ? wholePrice({ says, amounts }, deposit, going) : null;
     return price === null ? [] : [{ kind: "sell", price, whole: true, ...at }];

@@ -46,7 +46,7 @@ export function ofKnownBuyer(text: string, readings: readonly Reading[], said: S
 }
 
 /** That a piece left, and how a question begins that has no mark. */
-const IS_GONE = /\b(?:gone|picked up|went|left|took|taken|out the door|has|delivered)\b/i;
+const IS_GONE = /\b(?:gone|picked up|went|left|took|taken|out the door|has|delivered|take|let)\b/i;
 const ASKS =
   /^(?:has|have|had|did|does|do|is|was|were|are|what|whats|when|who|whose|how|where|which|why|any|can|could|show|list|will|tell)\b/i;
 
@@ -54,9 +54,14 @@ const ASKS =
 function isOpenTo(reading: Reading, text: string): boolean {
   if (reading.kind === "unclear" || saysLittle(reading)) return true;
   const isOther =
-    reading.kind === "ask" ? !ASKS.test(text) : reading.kind === "hold" && mentionsOf(reading).length > 0;
+    reading.kind === "ask"
+      ? !ASKS.test(text)
+      : IS_OF_HELD.has(reading.kind) && mentionsOf(reading).length > 0;
   return isOther && IS_GONE.test(text);
 }
+
+/** Notes as which it may be read that a held piece left. */
+const IS_OF_HELD: ReadonlySet<Reading["kind"]> = new Set(["hold", "reprice", "collect"]);
 
 const tellsOfLoss = (reading: Reading): boolean =>
   reading.kind === "fallthrough" ||
@@ -129,7 +134,7 @@ function readFrom(
 }
 
 /** Notes that say nothing of a piece spoken of before them. */
-const STANDS_ALONE: ReadonlySet<Reading["kind"]> = new Set(["spend", "pay", "drive"]);
+const STANDS_ALONE: ReadonlySet<Reading["kind"]> = new Set(["spend", "pay", "drive", "income"]);
 
 /** Whether it would be told by what it says, whatever the other words mean. */
 const saysMuch = (reading: Reading, { amounts, says, isDoubtful }: Told): boolean =>
@@ -215,6 +220,7 @@ const isOtherDay = ({ says, until }: Told, pieces: Pieces): boolean =>
 
 /** "got 25 from gus", "the cafe paid up" */
 function paysWhatIsOwed({ says, amounts }: Told, pieces: Pieces, paid: Place): Reading[] {
+  if (says.has("later")) return [];
   const owed = owedByBuyers(pieces);
   const [amount, of, ...others] = amounts;
   // "20 of the 60", "another 20 from dana, 40 to go"

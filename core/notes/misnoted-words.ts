@@ -101,6 +101,8 @@ export function takeWord(said: Misnoted, tokens: readonly Tok[], at: number): bo
     said.kinds = ["pay"];
     return true;
   }
+  // "turned up with the 110": who came.
+  if (text === "turned up" || (text === "turned" && tokens[at + 1]?.text === "up")) return false;
   const words = text.split(" ");
   const isAny = (list: ReadonlySet<string>): boolean =>
     list.has(text) || words.some((word) => list.has(word));

@@ -47,8 +47,12 @@ const LENGTH_MAX = 120;
 const JOINT = /(?:,? and|,|[.;!]+)(?: then| so)? /gi;
 
 /** A whole note of the piece, or of one that it names. */
-const isWhole = ({ kind, follows, missing }: Reading): boolean =>
-  NEXT_KINDS.has(kind) && (follows === true || missing === undefined);
+const isWhole = (reading: Reading): boolean => {
+  // "then another guy bought the desk 150": a sale, as the books tell.
+  if (reading.kind === "unclear")
+    return reading.byBooks === true && reading.could?.length === 1 && reading.could.every(isWhole);
+  return NEXT_KINDS.has(reading.kind) && (reading.follows === true || reading.missing === undefined);
+};
 
 const NEXT_KINDS: ReadonlySet<Reading["kind"]> = new Set([
   "sell",
@@ -58,6 +62,7 @@ const NEXT_KINDS: ReadonlySet<Reading["kind"]> = new Set([
   "hold",
   "pay",
   "drive",
+  "income",
 ]);
 
 /** The words of a message, and those beside the first of the names that stands in it. */
@@ -156,7 +161,9 @@ function takes(told: Told, tokens: readonly Tok[], at: number, today: Day): bool
   const token = tokens[at]!;
   const { kind, text: word, roles } = token;
   if (kind === "mark") return true;
-  if (kind === "piece" && !told.mention && !token.mention!.it) told.mention = token.mention!;
+  // "kept the other 20": of money, as often as of a piece.
+  if (kind === "piece" && token.mention!.other && token.mention!.name === undefined) told.says.add("all");
+  else if (kind === "piece" && !told.mention && !token.mention!.it) told.mention = token.mention!;
   else if (kind === "amount" && !token.each) {
     const cents = centsIn(token);
     if (cents === null) return false;
@@ -167,6 +174,8 @@ function takes(told: Told, tokens: readonly Tok[], at: number, today: Day): bool
     told.date = found.day;
   } else if (kind !== "word") return false;
   else if (roles.method !== undefined) told.method = roles.method;
+  // "settled up via paybee": any word behind it is how.
+  else if (word === "via" || tokens[at - 1]?.text === "via") told.method = word;
   // "oscar wired me the 10": sent in some way or other.
   else if (told.who && token.unknown && isSentSomehow(tokens, at)) told.says.add("paid");
   else if (!takesWord(told, word) && !roles.opinion) {

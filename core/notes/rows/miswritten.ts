@@ -45,7 +45,7 @@ export const MISWRITTEN: readonly Row<"slip" | "wait" | "listing" | "held" | "la
     "tips were 53 i flipped the digits",
   ],
   [
-    `[i|we|must|have|got|get|had* them|em|those|these|it|things* ${CROSSED} up|around|backwards]`,
+    `[i|we|must|have|got|get|had* them|em|those|these|it|things* ${CROSSED.replace("|turned", "")} up|around|backwards]`,
     "slip",
     "got them mixed up, its for the dresser",
   ],

@@ -2,7 +2,110 @@ import type { Says } from "../words/settling.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
+const RIDES = "van|truck|trailer|car|pickup|suv|dolly|wagon|minivan|uhaul|flatbed|help|brother|dad|buddy";
+const DAYS = "<day>|later|tomorrow|payday|next_week|next_month|soon|tonight|when_he_can|when_she_can";
+
 const ROWS: readonly Row<Says>[] = [
+  // What will be is no pick-up yet.
+  [
+    "[gonna|going_to|will|ll|can|could|might|may|should|plans|planning|hoping|ready|able|supposed|promised|wants|wanted to? take|grab|fetch|get|haul|collect|pick_up|pick|come|buy|have]",
+    "wants",
+    "pete will take it friday",
+  ],
+  [
+    `[he|she|they|hell|shell|theyll|hes|shes|theyre|will|ll|gonna|going_to|is|still|says|and|but* pays|paying|pay|owes|owe|owing|bringing|brings|sending|settling me|us|up|it|all|everything|the|rest|money|whole|thing|of|for* on|by|next|this|till|until|come* ${DAYS}]`,
+    "later",
+    "pete took the bench home, pays me friday",
+  ],
+  [
+    "[he|she|they|and|but|still|just* owes|owe|owing me|us? all|everything|the_whole_thing|the_full_amount|it_all|for_it of? it?] ;",
+    "later",
+    "pete took the bench, owes me all of it",
+  ],
+  ["[let] <any>? take|have|get", "aside", "let pete take the bench, pays friday"],
+  ["[cried|crying|cry off|out]", "out", "pete cried off on the bench"],
+  [
+    "[did|done|doing|pulled a runner|bunk|disappearing_act|vanishing_act|no_show|houdini]",
+    "out",
+    "pete did a runner on the bench",
+  ],
+  [
+    "[let|left|letting|leaving me|us down|hanging|high_and_dry|in_the_lurch]",
+    "out",
+    "pete let me down on it",
+  ],
+  ["[got|getting|gotten|has|had cold feet]", "out", "pete got cold feet, gave his 25 back"],
+  [
+    "[pulled|pulling|dropped|walked|bowed|copped|wriggled|weaseled|wimped|chickened out|away of|from|on?]",
+    "out",
+    "pete pulled out of the bench, i'm hanging on to his 25",
+  ],
+  [
+    "[went|gone|going|has_gone quiet|silent|mia|cold|dark|awol|radio_silent on me|us?]",
+    "out",
+    "pete went quiet on the bench, keeping his 25",
+  ],
+  ["[is|was|now? a? no go|dice]", "out", "pete is a no go on the bench, sent 25 back"],
+  [
+    "[and|he|she|they|is|was* not|isnt|aint|wont|stopped|quit|never|doesnt|didnt answering|answer|answers|answered|replying|reply|replied|returning|responding|respond|responded|texting|picking_up to|me|my|his|her|their|the|phone|calls|texts|messages|call|text|message|back|anymore|about*]",
+    "aside",
+    "pete never came for it and he is not answering his phone",
+  ],
+  [
+    "[what|such|a|big|total|huge|complete* time_waster|timewaster|waste|time waster|of? my|time*]",
+    "aside",
+    "pete never turned up for the bench. time waster",
+  ],
+  [
+    "[i|we? waited|waiting|sat|stood in|around|here|out|there* all|half|most|the|my|for* day|afternoon|morning|night|evening|hour|hours|an_hour]",
+    "aside",
+    "waited in all afternoon, pete never turned up for the bench",
+  ],
+  [
+    "[so|thats|that|its|it|is* back on i|we|again|now* guess|suppose|reckon?] !for|with|the",
+    "out",
+    "pete never showed for the bench so thats back on i guess",
+  ],
+  [
+    "[i|we|im|am|are* hanging|holding|hung|hang|hold|held|hangin on? to|onto]",
+    "kept",
+    "pete pulled out of the bench, i'm hanging on to his 25",
+  ],
+  [
+    "[i|we|im|sorry|sad|afraid|regret|regretful|happy|pleased|glad to say|inform|tell|report|announce you|that*]",
+    "aside",
+    "i regret to say pete has changed his mind about the bench, so i returned his 25",
+  ],
+  [
+    "[found|bought|got|has|saw|likes|liked|picked|chose <onemore> elsewhere|instead|online|already|somewhere?]",
+    "out",
+    "sent pete his deposit back, he found another bench",
+  ],
+  [
+    "[im|i|we|am|are* done|tired_of|giving|sick_of|quit|stopped|through asking|chasing|waiting|texting|calling|trying|up for|on|it|him|her|them|that*]",
+    "never",
+    "pete never paid that 40, im done asking",
+  ],
+  ["[coughed|coughing|ponied|forked|stumped|shelled|anted up|over|out]", "paid", "pete coughed up the 40"],
+  ["[made|makes|came|come good on|with|for?]", "paid", "pete made good on the 40"],
+  [
+    `[with|in|using|borrowed his|her|their|a|the|from* <theirs>|<kin>|<person>|friends|buddys|sons|dads|brothers|neighbors|big|borrowed* ${RIDES}] !$`,
+    "aside",
+    "pete came for the bench with his sons van and paid the remaining 65",
+  ],
+  ["[been for|round|by|over|and_got|and_gone|and]", "fetched", "pete's been for the bench and settled up"],
+  [
+    "[got the|that|her|his? <piece>] !back|done|finished|ready|listed|from|for|to|$",
+    "fetched",
+    "pete got the bench, he'll pay me friday",
+  ],
+  ["[in notes|twenties|tens|bills|coins|fives|hundreds]", "aside", "pete settled up, 40 in notes"],
+  [
+    "[its|it_is|thats|that_is|it his|hers|theirs now?]",
+    "fetched",
+    "pete came for the bench with the 65. its his",
+  ],
+  ["[has|have got?] <art>? <piece> now|home|already", "fetched", "pete has the bench now, 65"],
   ["^ [she|he|they|shes|hes|theyre back] !for|from", "payer", "shes back, put 30 down"],
   [
     "[knocked|took|gave|cut|shaved|dropped|let|lopped|taking|knocking him|her|them|it*] $ off",
@@ -85,7 +188,7 @@ const ROWS: readonly Row<Says>[] = [
     "pete found another one, gave him the 25 back",
   ],
   [
-    "[never|didnt|did_not|hasnt came|come|showed|show|turned|picked|called it? up? back?]",
+    "[never|didnt|did_not|hasnt came|come|showed|show|turned|turn|picked|called it? up? back?]",
     "out",
     "keeping pete's 25, he never showed",
   ],

@@ -3,7 +3,7 @@
 import { wordSet } from "./words.ts";
 
 /**
- * "paid": money came in. "payer": the one who paid, nobody by name. "all": all that was still to come; "half" of it;
+ * "later": it is paid another day. "paid": money came in. "payer": the one who paid, nobody by name. "all": all that was still to come; "half" of it;
  * "more" of what came before. "owed": it is a part of that, or all of it. "fetched": the piece left with its buyer.
  * "from": whose the money was. "down": it is put on a piece. "never": it will not come. "out": they want the piece no more; "wants": a wish alone.
  * "back": their money goes back to them; "kept": it stays with us. "comes": when they come; "moved": on another day than they had said. "theirs": somebody who came for the one named.
@@ -11,31 +11,46 @@ import { wordSet } from "./words.ts";
  */
 export type Says =
   | ("paid" | "payer" | "all" | "half" | "more" | "owed" | "fetched" | "from" | "down" | "never")
-  | ("out" | "wants" | "back" | "kept" | "theirs" | "comes" | "moved" | "aside" | "total" | "less" | "waits");
+  | (
+      | "out"
+      | "wants"
+      | "back"
+      | "kept"
+      | "theirs"
+      | "comes"
+      | "moved"
+      | "aside"
+      | "total"
+      | "less"
+      | "waits"
+      | "later"
+    );
 
 const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
   paid: wordSet(
-    "paid pay pays paying payed pd gave gives sent sends handed brought brings got get received collected came settled squared dropped dropped_off mailed slipped paid_up settled_up squared_up came_through came_in coughed ponied forked shelled chipped paid_off with_the_money paid_me wired",
+    "paid pay pays paying payed pd gave gives sent sends handed brought brings got get received collected came settled squared dropped dropped_off mailed slipped paid_up settled_up squared_up came_through came_in paid_off with_the_money paid_me wired cleared coughed ponied forked shelled chipped give gived payed_up paid_back",
   ),
   payer: wordSet("he she they shes hes theyre buyer guy lady"),
   half: wordSet("half"),
   all: wordSet(
-    "rest other remaining remainder balance last final all full whole up off settled squared paid_up settled_up squared_up paid_off good even square",
+    "rest other remaining remainder balance last final all full whole up off settled squared paid_up settled_up squared_up paid_off good even square cleared",
   ),
   more: wordSet("another more additional extra again"),
   fetched: wordSet(
-    "picked picks took takes grabbed loaded hauled fetched home gone left_with carried collected picked_up took_home drove_off hauled_off delivered",
+    "picked picks took takes grabbed loaded hauled fetched home gone left_with carried collected picked_up took_home drove_off hauled_off delivered take scooped snagged nabbed snatched swiped claimed loaded_up carried_off",
   ),
   from: wordSet("from with"),
   down: wordSet("put down put_down deposited"),
   never: wordSet("never wont isnt not forget forgetting forgive forgave forgiving"),
   out: wordSet(
-    "no_show noshow no_showed out backed flaked bailed ghosted cancelled canceled changed doesnt dont didnt mind backed_out flaked_out bailed_out passed disappeared vanished ditched bowed_out stood reneged quit no_longer",
+    "no_show noshow no_showed out backed flaked bailed ghosted cancelled canceled changed doesnt dont didnt mind backed_out flaked_out bailed_out passed disappeared vanished ditched bowed_out stood reneged quit no_longer welched welshed weaseled wimped chickened cried_off pulled_out dropped_out fell_through fell_out",
   ),
   wants: wordSet("want wants"),
   back: wordSet("back refunded returned gave_back sent_back mailed refund returning refunding reimbursed"),
   kept: wordSet("kept keeping keep forfeited forfeit stays"),
-  theirs: wordSet("husband wife son daughter brother sister mom dad partner friend"),
+  theirs: wordSet(
+    "husband wife son daughter brother sister mom dad partner friend boy girl kid boyfriend girlfriend nephew niece cousin hubby neighbor buddy driver mover movers helper roommate father mother",
+  ),
 };
 
 const BY_WORD = new Map<string, Says[]>();
@@ -47,7 +62,7 @@ export const saysOf = (word: string): readonly Says[] => BY_WORD.get(word) ?? []
 
 /** What else stands in such a message. */
 export const BESIDE_SETTLING = wordSet(
-  "the a an and then gonna im only but plus pickup fine smooth smoothly great i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as",
+  "the a an and then gonna im only but plus pickup fine smooth smoothly great i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as bout abt about far round around away handover hand_over said already done yall yes yep well ok okay eventually apologies sadly unfortunately turned_up up_front finally lol oh yay also my mornin",
 );
 
 /** Between an unknown verb and what was sent in that way: "wired me the 10". */

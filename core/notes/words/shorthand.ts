@@ -3,6 +3,8 @@ import { wordSet } from "./words.ts";
 /** Shorthand and slips too short or too far from the word for the speller. */
 export const SHORTHANDS: Readonly<Record<string, string>> = {
   sry: "sorry",
+  dif: "different",
+  diff: "different",
   shud: "should",
   shuld: "should",
   shld: "should",
