@@ -2,7 +2,7 @@ import type { Says } from "../words/settling.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
-const RIDES = "van|truck|trailer|car|pickup|suv|dolly|wagon|minivan|uhaul|flatbed|help|brother|dad|buddy";
+const RIDES = "van|truck|trailer|car|pickup|suv|dolly|wagon|minivan|flatbed|help|brother|dad|buddy";
 const DAYS = "<day>|later|tomorrow|payday|next_week|next_month|soon|tonight|when_he_can|when_she_can";
 
 const ROWS: readonly Row<Says>[] = [
@@ -25,7 +25,7 @@ const ROWS: readonly Row<Says>[] = [
   ["[let] <any>? take|have|get", "aside", "let pete take the bench, pays friday"],
   ["[cried|crying|cry off|out]", "out", "pete cried off on the bench"],
   [
-    "[did|done|doing|pulled a runner|bunk|disappearing_act|vanishing_act|no_show|houdini]",
+    "[did|done|doing|pulled a runner|bunk|disappearing_act|vanishing_act|no_show]",
     "out",
     "pete did a runner on the bench",
   ],
