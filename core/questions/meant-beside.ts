@@ -21,6 +21,7 @@ import {
 } from "./beside.ts";
 import type { Mark } from "./marks.ts";
 import { FIGURE_TURNS } from "./turns-of-figures.ts";
+import { SUM_TURNS } from "./turns-of-sums.ts";
 
 /*
  * Words that mean something else beside certain others: "sold for cash" is no price, "which have sold" is no having.
@@ -303,7 +304,7 @@ const TURNS: readonly Turn[] = [
   },
 ];
 
-const ALL_TURNS: readonly Turn[] = [...TURNS, ...FIGURE_TURNS];
+const ALL_TURNS: readonly Turn[] = [...TURNS, ...SUM_TURNS, ...FIGURE_TURNS];
 
 /** A mark as the ones beside it have it. */
 export function meantBeside(marks: readonly Mark[], at: number, first: string): Mark {

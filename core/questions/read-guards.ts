@@ -206,6 +206,7 @@ export function guarded(parts: Parts, f: Features): Mark | null {
 export function asksAdvice({ first, said }: Parts): boolean {
   return (
     /^(?:should|shall|must|would|could)$/.test(first) ||
+    /\b(?:i|we) should (?!know|like)/.test(`${said} `) ||
     /\b(?:could (?:i|we) have|(?:can|could) (?:i|we) (?!see|get|have)|(?:should|would|shall) (?:i|we) (?!see))/.test(
       said,
     )

@@ -174,7 +174,9 @@ export class Sorter {
     if (this.#parted !== null && mark.senses.group === undefined && !this.#partsByLink(mark)) {
       this.parts.eachItem = true;
       this.#parted = null;
-    } else if (this.#parted !== null && mark.senses.group) return this.#word(mark, at);
+    } else if (this.#parted !== null && mark.senses.group)
+      // "By supply" parts, where "on supplies" narrows.
+      return this.#group(mark, at) ? at + 1 : this.#word(mark, at);
     this.#parted = null;
     if (this.#negation && mark.senses.cues.length > 0) this.#negation = null;
     // "non oak chairs" are chairs; "not oak or walnut" turns both.

@@ -6,7 +6,7 @@ import { possessiveOf } from "./phrases.ts";
  * Words of figures that mean something else beside certain others: "how much do i come down, percent" names the unit.
  */
 
-const isOfPercent = (mark: Mark): boolean => has(mark, "comeDown", "reached", "firstAsked");
+const isOfPercent = (mark: Mark): boolean => has(mark, "comeDown", "reached", "firstAsked", "share");
 
 /** The turns of words that tell how a figure is wanted. */
 export const FIGURE_TURNS: readonly Turn[] = [
@@ -59,37 +59,6 @@ export const FIGURE_TURNS: readonly Turn[] = [
     of: /^(?:cough|coughed|fork|forked|shell|shelled|dish|dished|pony|ponied) (?:up|over|out)(?: for)?$/,
     when: ({ before }) => owns(before, "buyer"),
     as: { cues: ["paid"] },
-  },
-  {
-    // "The profit number": the figure, where "the number of chairs" counts them
-    of: /^(?:numbers?|figures?|amounts?|sums?)$/,
-    when: ({ before }) =>
-      has(before, "earn", "net", "spent", "cost", "revenue", "fees", "hourly", "tiedUp", "interest"),
-    as: { flags: ["filler"] },
-  },
-  {
-    // "How many workshops did i teach"
-    of: /^(?:teach|taught|teaching|run|ran|gave|give|given|lead|led|host|hosted|hold|held)$/,
-    // "Tips i gave" went out.
-    when: ({ marks, mark }) =>
-      marks.some(isStream) && !(/^g/.test(mark.text) && marks.some(({ text }) => /^tips?$/.test(text))),
-    as: { flags: ["filler"] },
-  },
-  {
-    // "The tally for the year, profit": a sum of money
-    of: /^(?:the )?tally(?: of)?$/,
-    when: ({ marks }) =>
-      marks.some((mark) =>
-        has(mark, "earn", "net", "spent", "cost", "revenue", "sale", "fees", "income", "money"),
-      ),
-    as: { cues: ["total"] },
-  },
-  {
-    // "Did i eat": no money, where nothing says what went
-    of: /^(?:eat|ate|eaten)$/,
-    when: ({ before, next }) =>
-      /\b(?:i|we)$/.test(before?.text ?? "") && !next?.senses.thing && !next?.senses.own.length,
-    as: { unknown: true },
   },
   {
     // "What's owed on the van"
@@ -266,7 +235,11 @@ export const FIGURE_TURNS: readonly Turn[] = [
   {
     // "Is the vanity up": listed
     of: /^up$/,
-    when: ({ marks, at, first }) =>
+    // "How many did i finish up": no listing
+    when: ({ marks, at, first, before }) =>
+      !/\b(?:finish|wrap|pick|fix|clean|do|done|sand|paint|buy|bought|sell|sold|use|end|set|hold|tie|eat|add|scoop|snap)\w*$/.test(
+        before?.text ?? "",
+      ) &&
       (/^(?:is|are|isnt|arent|any|anything|whats|what|which)$/.test(first) ||
         marks.some((mark) => has(mark, "howMany")) ||
         marks.slice(0, at).some(({ senses }) => senses.order !== undefined)) &&

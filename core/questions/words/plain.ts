@@ -7,6 +7,11 @@ import { BUYERS_PAID, MONEY_GOES } from "./whole.ts";
  */
 export const FILLERS: readonly string[] = [
   "thus far",
+  "love to",
+  "love to know",
+  "would love",
+  "id love",
+  "id love to",
   "everyone",
   "everybody",
   "to buyers",
@@ -40,7 +45,7 @@ export const FILLERS: readonly string[] = [
   ..."what whats wats wat whatre whatve thats whatd whatll howd howre howve howll thatd thatll that this these those there theres then here it its they them em theyve theyre so just only really actually exactly roughly about approximately approx around ca".split(
     " ",
   ),
-  ..."tell give gimme show let know like wondering wonder curious remind quick quickly question say said see check find out look up need want id love hear guess think".split(
+  ..."tell give gimme show let know like wondering wonder curious remind quick quickly question say said see check find out look up need want id hear guess think".split(
     " ",
   ),
   ..."again also well um uh hm hmm lol haha oh ah now currently presently far ever yet already still even though please kindly maybe perhaps".split(

@@ -6,6 +6,7 @@ import { OF_LISTS } from "./ways/lists.ts";
 import { OF_LOANS } from "./ways/loans.ts";
 import { OF_PRICES } from "./ways/prices.ts";
 import { OF_SIDES } from "./ways/sides.ts";
+import { OF_SUMS } from "./ways/sums.ts";
 import { OF_TIMES } from "./ways/times.ts";
 import { OF_WORK } from "./ways/work.ts";
 import { OF_WORTH } from "./ways/worth.ts";
@@ -17,6 +18,7 @@ export const WAYS_OF_ASKING: readonly WayRow[] = [
   ...OF_CHATTER,
   ...OF_WORTH,
   ...OF_PRICES,
+  ...OF_SUMS,
   ...OF_FIGURES,
   ...OF_DEEDS,
   ...OF_LOANS,

@@ -168,7 +168,7 @@ export const OF_LISTS: readonly WayRow[] = [
   ],
   ["b:best|worst|top|favorite spot|spots", "$b place", "best spot to sell", "best place to sell"],
   [
-    "^ q:20 , and|please|pls|can_you? list|show|name|give me? them|it|those|em all? {out|up|off|for_me|please|pls} $",
+    "^ q:20 , and|please|pls|can_you? ~they|he|she|i|we|you|to|did list|show|name|give me? them|it|those|em all? {out|up|off|for_me|please|pls} $",
     "list $q",
     "loan payments since june, list them",
     "list loan payments since june",
