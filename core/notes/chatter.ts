@@ -182,7 +182,7 @@ function isChat(
       continue;
     }
     const isBuyer = tokens[at]!.roles.person === true && BEFORE_BUYER.has(tokens[at - 1]?.text ?? "");
-    const isPointing = POINTS_AT.has(tokens[at]!.text) && at + 1 < to && isLife(tokens[at + 1]!.text);
+    const isPointing = POINTS_AT.has(tokens[at]!.text) && at + 1 < to && isPointedAt(tokens[at + 1]!);
     if (isPointing) continue;
     if (isBuyer || !tell(told, tokens[at]!)) return false;
   }
@@ -193,6 +193,10 @@ function isChat(
   if (told.risky > 0 && (told.life === 0 || told.isOfOthers)) return false;
   return told.isTold && (told.isOfMood || isOfKin || !told.isOfOthers);
 }
+
+/** "this heat", "this mess", and never "that deal". */
+const isPointedAt = ({ text, roles }: Tok): boolean =>
+  isLife(text) || (roles.plain === true && !TRADES.has(text) && !NOT_US.has(text));
 
 /** Adds a word to what is told; false where it may be of the note. */
 function tell(told: Told, token: Tok): boolean {

@@ -2,7 +2,9 @@ import type { Clause, Tok } from "./clause.ts";
 import type { Draft } from "./draft.ts";
 import { HINTS, type Sign } from "./sign-bits.ts";
 import { isCommon } from "./words/daily.ts";
+import { NEAR_AMOUNT } from "./words/doubts.ts";
 import { OPENS_ASIDE, OPENS_OF_OWN, OPENS_WIDE, OWNS, WHOSE_OWN } from "./words/links.ts";
+import { isOwner } from "./words/people.ts";
 
 /*
  * What is said in passing, once the clauses are known: whole clauses beside a fact, and words behind a mark. What tells
@@ -49,16 +51,19 @@ const isTimeOfLife = ({ trouble, clause, could }: Draft): boolean =>
 
 const isOfToday = ({ kind, text }: Tok): boolean => kind !== "day" || text === "today";
 
+/** "squeee", "yesssss" */
+const isCry = (word: string): boolean => /^(?!no)[a-z]*([a-z])\1\1[a-z]*$/.test(word);
+
 /** A mark, or a word that neither says a verb of the books nor turns one round. */
 export function saysNothing({ kind, text, roles, unknown }: Tok): boolean {
   if (kind === "mark" || kind === "grain" || kind === "day") return true;
   if (kind !== "word" || roles.hedge || roles.vagueTime) return false;
   if (roles.heads?.some((head) => !head.light && head.tail.length === 0)) return false;
-  return !unknown || isCommon(text);
+  return !unknown || isCommon(text) || isOwner(text) || isCry(text);
 }
 
 /**
- * The words of a clause that are said in passing: those behind its last mark, and those behind a word that opens an aside
+ * The words of a clause that are said in passing: those ahead of its first mark or behind its last one, and those behind a word that opens an aside
  * ("during naptime", "while the soup simmered", "singing all the way"), up to what a slot took or may say something. In
  * the narrow sense, "for my fence" names what a cost is for: a piece has to be named before such a word.
  */
@@ -71,20 +76,30 @@ export function passingIn(tokens: readonly Tok[], isNarrow = false): ReadonlySet
   for (let at = tokens.length - 1; at >= 0 && isAtEnd; at -= 1) {
     const token = tokens[at]!;
     if (token.kind === "mark") for (const behind of tokens.slice(at + 1)) passing.add(behind);
-    isAtEnd = !token.claimed && token.kind !== "mark" && saysNothing(token);
+    isAtEnd = !token.claimed && token.kind !== "mark" && isNothing(tokens, at);
   }
+  const ahead = tokens.findIndex(({ kind }) => kind === "mark");
+  if (ahead > 0 && tokens.slice(0, ahead).every((token, at) => !token.claimed && isNothing(tokens, at)))
+    for (const token of tokens.slice(0, ahead)) passing.add(token);
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
     isWide ||= token.kind === "piece" && token.claimed;
     isTold ||= token.claimed && TOLD.has(token.kind);
-    isPassing &&= !token.claimed && token.kind !== "mark" && saysNothing(token);
+    isPassing &&= !token.claimed && token.kind !== "mark" && isNothing(tokens, at);
     isPassing ||=
       !token.claimed &&
-      saysNothing(token) &&
+      isNothing(tokens, at) &&
       (opensAside(token, tokens[at + 1], isWide) || (isTold && isDoing(token)));
     if (isPassing) passing.add(token);
   }
   return passing;
+}
+
+/** "sick about it": what stands before no number says nothing of one. */
+function isNothing(tokens: readonly Tok[], at: number): boolean {
+  const token = tokens[at]!;
+  const next = tokens[at + 1]?.kind ?? "word";
+  return saysNothing(token) || (NEAR_AMOUNT.test(token.text) && (next === "word" || next === "mark"));
 }
 
 /** "and my back hurts" opens one, "and a vase" none; "on her break", and not "on tick". */

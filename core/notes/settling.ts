@@ -2,7 +2,7 @@ import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import type { Tok } from "./clause.ts";
 import { lexed } from "./lexed.ts";
-import { passingIn } from "./passing.ts";
+import { passingIn, saysNothing } from "./passing.ts";
 import { comingDay, pastDay } from "./quantities/days.ts";
 import { readMessage } from "./read.ts";
 import type { Mention, Reading } from "./reading.ts";
@@ -136,7 +136,7 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
   const isRead = tokens.every(
     (_, at) => fired.some(({ from, to }) => at >= from && at < to) || takes(told, tokens, at, today),
   );
-  if (told.left.length > 0) withoutAsides(told, tokens);
+  if (told.left.length > 0) withoutAsides(told, tokens, text);
   const { says, amounts } = told;
   if (
     !isRead ||
@@ -150,10 +150,13 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
   return told;
 }
 
-/** "omar gave me his 60 at yoga": where is told beside it. */
-function withoutAsides(told: Told, tokens: readonly Tok[]): void {
-  const aside = new Set([...passingIn(tokens)].map(({ text }) => text));
-  told.left = told.left.filter((word) => !aside.has(word));
+/** "omar gave me his 60 at yoga, sweet boy": where is told beside it, and what is thought of it behind. */
+function withoutAsides(told: Told, tokens: readonly Tok[], text: string): void {
+  const behind = lexed(text.slice(text.search(/[,.;!-]+ [^,.;!]*$/) + 1));
+  const aside = [...passingIn(tokens), ...(behind.every(saysNothing) ? behind : [])].map(
+    (token) => token.text,
+  );
+  told.left = told.left.filter((word) => !aside.includes(word));
 }
 
 /** Notes what a token tells; false where a message with it may say anything else. */

@@ -14,7 +14,7 @@ import { cuesOf, slots } from "./slots/slots.ts";
 import { makeSpeller } from "./spelling.ts";
 import { firstWord } from "./text.ts";
 import { OPENINGS } from "./tokens.ts";
-import { isDaily } from "./words/daily.ts";
+import { isCommon } from "./words/daily.ts";
 import { LABORS } from "./words/labors.ts";
 import { ORDINARY } from "./words/ordinary.ts";
 import { KEYWORDS, TIME_WORDS } from "./words/starters.ts";
@@ -182,7 +182,7 @@ function build(): Language {
   for (const short of shorts.keys()) ordinary.delete(short);
   const meant = [...lexicon.targets, ...TIME_WORDS].filter((word) => !shorts.has(word));
   for (const word of [...meant, ...ordinary]) lexicon.settle(word);
-  const speller = makeSpeller(meant, (word) => lexicon.entry(word)?.isSettled === true || isDaily(word));
+  const speller = makeSpeller(meant, (word) => lexicon.entry(word)?.isSettled === true || isCommon(word));
   return {
     lexer: { lexicon, speller, shorthands: shorts },
     facts: factsOf(grammars),

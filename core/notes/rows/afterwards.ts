@@ -133,7 +133,7 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "the shop down the street sold a hutch 300",
   ],
   [
-    "<supply> $ [for my|our|the house|home|bedroom|kitchen|bathroom|nursery|apartment|living_room|place|own_house]",
+    "<supply> $ [for my|our|the house|home|bedroom|kitchen|bathroom|nursery|apartment|living_room|place|own_house|fence|deck|church|porch|patio|yard|garden|dorm|school|boat|coop|chicken_coop|treehouse|doghouse|mailbox|gate|floor|floors|walls|wall|ceiling|roof|siding|shutters|hallway]",
     "other",
     "paint 12 for my kitchen",
   ],

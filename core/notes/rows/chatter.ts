@@ -1,5 +1,6 @@
 import { type ChatterEffect, DOINGS } from "./doings.ts";
 import { FEELINGS } from "./feelings.ts";
+import { LIVING } from "./living.ts";
 import { OPINIONS } from "./opinions.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
@@ -118,4 +119,4 @@ const ROWS: readonly Row<ChatterEffect>[] = [
 ];
 
 /** What people say of the day, of others and of themselves, and what they cry out. */
-export const chatter = tableOf([...ROWS, ...FEELINGS, ...OPINIONS, ...DOINGS]);
+export const chatter = tableOf([...ROWS, ...FEELINGS, ...OPINIONS, ...DOINGS, ...LIVING]);

@@ -75,7 +75,9 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     hurt: oneOf(HURTS),
     /** Of daily life, and several: "students", "cats". */
     lives: ({ text, roles }) =>
-      text.endsWith("s") && !roles.supply && (isCommon(text) || isCommon(text.slice(0, -1))),
+      text.endsWith("s") &&
+      !(roles.supply || PIECE_PARTS.has(text)) &&
+      (roles.plain === true || isCommon(text) || isCommon(text.slice(0, -1))),
     blemish: oneOf(BLEMISHES),
     workpart: oneOf(WORK_PARTS),
     service: oneOf(SERVICES),

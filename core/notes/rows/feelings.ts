@@ -126,7 +126,7 @@ export const FEELINGS: readonly Row<ChatterEffect>[] = [
     "the twins are down for a nap, sold the crib 40",
   ],
   [
-    "[keeps|kept|keep knocking|barking|crying|ringing|buzzing|raining|snowing|jumping|climbing|begging|chewing|bugging|interrupting|talking|coughing|sneezing|whining|yelling|singing|laughing over|on|at|in|for|me|us|my|our|the|things|stuff|everything* <supply>?] ;",
+    "[keeps|kept|keep knocking|barking|crying|ringing|buzzing|raining|snowing|jumping|climbing|begging|chewing|bugging|interrupting|talking|coughing|sneezing|whining|yelling|singing|laughing|tripping|bumping|stubbing|running|falling|smiling|staring|sleeping|napping|licking|teasing|nagging|complaining|walking|scratching|sitting|peeing over|on|into|about|at|in|for|against|with|it|me|us|my|our|the|things|stuff|everything* <supply>|<part>?] ;",
     "chat",
     "the cat keeps knocking over my brushes, sold the crib 40",
   ],

@@ -38,9 +38,14 @@ const endsSentence = (token: Tok | undefined): boolean =>
   (token.kind === "mark" && CLAUSE_MARKS.has(token.text)) ||
   (token.kind === "word" && JOINTS.has(token.text));
 
-/** "last friday dad sanded the desk" begins with dad. */
+/** "last friday dad sanded the desk" begins with dad, as does "happy to report that dad sanded it". */
 const isPassedOver = ({ kind, text, roles }: Tok): boolean =>
-  kind === "day" || (kind === "word" && INTERJECTIONS.has(text) && !roles.heads);
+  kind === "day" ||
+  (kind === "word" &&
+    !roles.heads &&
+    (INTERJECTIONS.has(text) || (isPhraseOfChat(roles) && text.includes(" "))));
+
+const isPhraseOfChat = ({ plain, filler }: Tok["roles"]): boolean => plain === true && filler === true;
 
 function isStart({ tokens, units, places }: Units, at: number): boolean {
   if (units[at]?.span === 0) return false;

@@ -318,6 +318,11 @@ const LAST: readonly Row<NumberEffect>[] = [
     "started desk 12",
   ],
   [
+    "[<art>? lunch|happy|rush|dinner|witching|golden|cocktail|magic hour]",
+    "passing",
+    "finished the desk over the lunch hour",
+  ],
+  [
     "[two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fifteen|twenty|thirty <opinion>|<plain>|<trait>? <lives>]",
     "passing",
     "sold the dresser 140 between two meetings",

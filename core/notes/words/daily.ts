@@ -431,6 +431,26 @@ unquestionably vainly valiantly vehemently vicariously viciously visibly vividly
 weirdly wickedly wishfully wistfully wondrously worriedly worryingly zealously
 `;
 
+/** People, places and things of every day besides. */
+const BESIDES = `
+uniform pants jeans sock socks shirt trousers feel achey afterschool airheaded allotment alpaca alpacas arvo bakesale bakesales beatboxing beefy betta biopsy
+blizzardy bloat bloodwork boiled booing bookfair bossy boys brainy bratty break breaks brekkie burly
+canaries cartwheeling carwashes chanting chiggers chubby classwork cockatiel cockatiels coldfront
+colonoscopy colour colours condescending courteous crouching ct cuppa darlin decaffeinated defrosting ditzy
+drippy eighties eulogy evacuation faff faffing favour fidgeting finches fixin flashflood flashfloods flavour
+flavours flirty foggier frostbitten frugal geeky goslings gran gravesite gravestone gritty gumption guppies
+gust hailstones hayfever hearse heckling heifer hometown honeybun honour honoured hormone humour hunched
+icestorm icestorms katydids ladybug ladybugs lanky leaping mammogram marvellous middleaged midweek minivan
+mourner mourners muggier nans neighbourhood newts nineties nitpicky nosy obituary ordination ornery
+overcaffeinated overflowed overflowing ovulation pallbearer persnickety petite pickin pierced playgroup
+polarvortex pottering punctual pyjamas quarterfinal queueing rainier rapping reclining revival sawdust
+schoolbus semifinal semifinals seventies skidding sleepaway sleety slimy slouching slush slushy sniffly
+snobbish snowier soggy spacey spitup sprawling squall squalls squatting staffroom stingy stocky stumped
+sunblock sunrays sweetpea tadpole tadpoles tailgates talkative tattooed teatime teenaged telly thaws
+thrashing toasting toothless trimester undercaffeinated weeknight weeknights wellies wheezy woodchuck
+woodchucks wrinkly yawny yodeling yonder
+`;
+
 const TABLES = [
   PEOPLE,
   NAMES_CALLED,
@@ -451,15 +471,20 @@ const TABLES = [
   DOINGS,
   NOUNS,
   MANNERS,
+  BESIDES,
 ];
 
 let daily: ReadonlySet<string> | undefined;
 
 /** Whether a word is one of daily life; the lists are taken apart when first asked. */
-export function isDaily(word: string): boolean {
+function isDaily(word: string): boolean {
   daily ??= new Set(TABLES.flatMap((table) => table.trim().split(/\s+/)));
   return daily.has(word);
 }
 
+/** "hairdressers": one of daily life, or what is hers. */
+const isSeveral = (word: string): boolean => word.endsWith("s") && isDaily(word.slice(0, -1));
+
 /** Whether everybody uses a word beside what is bought and sold: one of no trade, of the day told, or of daily life. */
-export const isCommon = (word: string): boolean => isEveryday(word) || LIFE.has(word) || isDaily(word);
+export const isCommon = (word: string): boolean =>
+  isEveryday(word) || LIFE.has(word) || isDaily(word) || isSeveral(word);

@@ -141,7 +141,7 @@ export const OPENS_ASIDE = wordSet(
 );
 
 /** So do these, where they cannot name what a cost or a job is for. */
-export const OPENS_WIDE = wordSet("on for off");
+export const OPENS_WIDE = wordSet("on for off to");
 export const WHOSE_OWN = wordSet("my his her their our");
 
 /** These join a thing on as often ("and a vase"): they open one only where somebody is named next, or what is theirs. */
