@@ -1,5 +1,5 @@
 import { type Tok, textOf } from "./clause.ts";
-import { BEFORE_ORDER, NOTE_DOWN, OPENS_ORDER, TELLS_ITSELF } from "./words/dictated.ts";
+import { BEFORE_ORDER, NOTE_DOWN, OPENS_ORDER, ORDERS, TELLS_ITSELF } from "./words/dictated.ts";
 
 /** No order to note something has more tokens. */
 const ORDER_MAX = 9;
@@ -13,8 +13,12 @@ export function withoutOrder(tokens: Tok[]): Tok[] {
     const order = textOf(tokens.slice(from, end));
     if (NOTE_DOWN.test(order) && isTold(order, tokens[end]!)) return tokens.slice(end);
   }
-  return tokens;
+  const asked = POLITE.test(textOf(tokens.slice(from, from + 1))) ? from + 1 : from + 2;
+  const isPolite = POLITE.test(textOf(tokens.slice(from, asked))) && ORDERS.has(tokens[asked]?.text ?? "");
+  return isPolite ? tokens.slice(asked + 1) : tokens;
 }
+
+const POLITE = /^(?:can|could|would|will) (?:you|u)$/;
 
 const firstOf = (token: Tok | undefined): string => {
   const text = token?.text ?? "";

@@ -1,5 +1,35 @@
 import type { Tok } from "./clause.ts";
+import { type Word, wordsOf } from "./text.ts";
+import { BEFORE_PERIOD, BEHIND_PERIOD, SPOKEN_MARKS } from "./words/dictated.ts";
 import { BEFORE_KNOW, BEFORE_LIKE, BEHIND_KNOW, HESITATES } from "./words/filler.ts";
+
+/** The words of a line without the pauses of who dictates it ("twelve dollars and uh fifty cents"), and with the marks said out loud. */
+export function spokenWords(line: string): Word[] {
+  const words = wordsOf(line);
+  if (!words.some(({ norm }) => HESITATES.has(norm) || SPOKEN_MARKS[norm] !== undefined)) return words;
+  const spoken: Word[] = [];
+  for (let at = 0; at < words.length; at += 1) {
+    const word = words[at]!;
+    if (HESITATES.has(word.norm)) continue;
+    const mark = markAt(words, at);
+    spoken.push(
+      mark ? { ...word, kind: "mark", norm: mark.norm, end: words[at + mark.words - 1]!.end } : word,
+    );
+    if (mark) at += mark.words - 1;
+  }
+  return spoken.some(({ kind }) => kind !== "mark") ? spoken : words;
+}
+
+/** "comma", "question mark", "period" where it is no time and no style. */
+function markAt(words: readonly Word[], at: number): { norm: string; words: number } | null {
+  const { norm, kind } = words[at]!;
+  const mark = kind === "letters" && at > 0 ? SPOKEN_MARKS[norm] : undefined;
+  if (mark === undefined) return null;
+  const next = words[at + 1]?.norm ?? "";
+  if (typeof mark !== "string") return mark[next] === undefined ? null : { norm: mark[next], words: 2 };
+  const isWord = norm === "period" && (BEFORE_PERIOD.has(words[at - 1]!.norm) || BEHIND_PERIOD.has(next));
+  return isWord ? null : { norm: mark, words: 1 };
+}
 
 /**
  * The tokens of a line as it was meant, where it was spoken: "the desk is spoken for uh woman named carla", "sold it to

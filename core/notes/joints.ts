@@ -51,7 +51,11 @@ export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
     next.head && before.head && next.amount && before.amount && saysTheSame(next.head, before.head);
   if (isTwice && strongHeadsOf(next.head!).some(({ kind }) => kind === "statement")) return true;
   // "worked 3h on the desk, finished it": that it is done is a note of its own.
-  if (next.pronoun && !next.amount && !next.duration && before.duration && isFinish(next.head)) return true;
+  const isDone = next.pronoun && !next.amount && !next.duration && isFinish(next.head);
+  if (isDone && (before.duration || (before.supply && before.amount))) return true;
+  // "rosa got the sideboard, rest was 220. she tipped me 10": what came in besides is no price.
+  if (next.amount && before.amount && before.piece && saysKind(next.head, "income") && !isLight(next.head!))
+    return true;
   // "wardrobe done, sideboard started": each piece with its own verb behind it.
   const isBehind = next.piece && before.piece && !next.headFirst && !before.headFirst;
   if (isBehind && next.head && before.head) return true;

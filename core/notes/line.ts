@@ -3,6 +3,7 @@ import { withoutChatter } from "./chatter.ts";
 import { type Tok, textOf } from "./clause.ts";
 import { clausesOf } from "./clauses-read.ts";
 import { isFeeOfNothing, isWholeNote, withBack } from "./going-on.ts";
+import { spokenWords } from "./hesitations.ts";
 import { lexed, lexedOf } from "./lexed.ts";
 import { meantBy } from "./meant.ts";
 import { mendOf } from "./mends.ts";
@@ -23,7 +24,6 @@ import { HINTS } from "./sign-bits.ts";
 import { withSlipsMeant } from "./slips.ts";
 import { toldInPast } from "./tenses.ts";
 import type { Word } from "./text.ts";
-import { wordsOf } from "./text.ts";
 import { type Told, typedText, untraced } from "./told.ts";
 import { isBotWord, unclear } from "./unclear.ts";
 import { language } from "./verbs.ts";
@@ -69,7 +69,7 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
 function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Reading[] {
   const text = line.trim();
   if (text === "") return [];
-  const typedWords = withoutBullet(wordsOf(line), line);
+  const typedWords = withoutBullet(spokenWords(line), line);
   const place = { text, line: index };
   if (typedWords.every(isMark)) return [unclear({ kind: "unknown" }, place)];
   const meant = meantBy(line, typedWords, language().lexer);

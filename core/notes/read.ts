@@ -2,6 +2,14 @@ import type { Day } from "../calendar.ts";
 import { allAtOnce, type Steps } from "../steps.ts";
 import { readLine } from "./line.ts";
 import type { Reading } from "./reading.ts";
+import {
+  type Heading,
+  headingOf,
+  itemsOf,
+  listedInLine,
+  tellsNothing,
+  underHeading,
+} from "./under-heading.ts";
 
 export { printReading } from "./print.ts";
 
@@ -11,54 +19,46 @@ export { printReading } from "./print.ts";
  * relative days count from.
  */
 export function readMessage(text: string, today: Day): Reading[] {
-  return isOneLine(text) ? readLine(text, today, 0) : allAtOnce(readingMessage(text, today));
+  return isOneLine(text) && !text.includes("2)")
+    ? readLine(text, today, 0)
+    : allAtOnce(readingMessage(text, today));
 }
 
 const isOneLine = (text: string): boolean => !text.includes("\n") && !text.includes("\r");
 
 /** The same, a line at each step. */
-export function* readingMessage(text: string, today: Day): Steps<Reading[]> {
+export function* readingMessage(said: string, today: Day): Steps<Reading[]> {
+  const listed = isOneLine(said) ? listedInLine(said) : null;
+  const text = listed ?? said;
   if (isOneLine(text)) return readLine(text, today, 0);
   const readings: Reading[] = [];
+  const items = itemsOf(text.split(/\r\n|\r|\n/));
   let heading: Heading | null = null;
-  for (const [index, line] of text.split(/\r\n|\r|\n/).entries()) {
-    const alone = readLine(line, today, index);
-    const listed: Reading[] | null = heading && listedUnder(heading, line, alone, today, index);
+  for (const [at, item] of items.entries()) {
+    const index = listed === null ? at : 0;
+    const alone = readLine(item, today, index);
+    const opened = headingOf(item, alone);
+    const under: Reading[] | null =
+      heading && !opened ? underHeading(heading, item, alone, today, index) : null;
     // What only opens a list is no note of its own.
-    if (listed && readings.at(-1) === heading!.reading) readings.pop();
-    readings.push(...(listed ?? alone));
-    if (!listed && alone.length > 0) heading = headingOf(line, alone);
+    const isHeading = heading && readings.at(-1) === heading.reading && alone.length > 0;
+    if (isHeading && (under || tellsNothing(heading!))) readings.pop();
+    readings.push(...(under ?? alone));
+    if (opened || (alone.length > 0 && !under && heading?.day === "")) heading = opened;
     yield;
   }
-  return readings;
+  return fromSamePlace(readings);
 }
 
-/** "bought" or "sold today" on a line of its own: the verb of the lines below that have none. */
-interface Heading {
-  line: string;
-  reading: Reading;
-}
+const SAME_PLACE = /\bsame (?:place|spot|sale|store|shop|stop|house|guy|lady|seller|person|folks|people)\b/i;
 
-function headingOf(line: string, [reading, ...others]: readonly Reading[]): Heading | null {
-  const { missing = [] } = reading!;
-  const isOpen = others.length === 0 && missing.includes("pieces") && missing.includes("price");
-  return isOpen ? { line, reading: reading! } : null;
-}
-
-const BULLET = /^\s{0,20}[-*•–]\s{0,5}/;
-
-/** A line that names a piece and a price as the heading's verb has it; null where it says anything else. */
-function listedUnder(
-  { line: heading, reading: { kind } }: Heading,
-  line: string,
-  alone: readonly Reading[],
-  today: Day,
-  index: number,
-): Reading[] | null {
-  const isOpen = (one: Reading): boolean =>
-    one.kind === "unclear" && one.could?.some((other) => other.kind === kind) === true;
-  if (alone.length === 0 || !alone.every(isOpen)) return null;
-  const readings = readLine(`${heading} ${line.replace(BULLET, "")}`, today, index);
-  const isWhole = readings.every((one) => one.kind === kind && !one.missing);
-  return isWhole ? readings.map((one) => ({ ...one, text: line.trim() })) : null;
+/** "lamp 6 same place": where the purchase before it was made. */
+function fromSamePlace(readings: Reading[]): Reading[] {
+  let source: string | undefined;
+  return readings.map((one) => {
+    if (one.kind !== "buy") return one;
+    const isSame = one.source === undefined && source !== undefined && SAME_PLACE.test(one.text);
+    if (!isSame) source = one.source ?? source;
+    return isSame ? { ...one, source: source! } : one;
+  });
 }

@@ -10,6 +10,7 @@ import type { Word } from "./text.ts";
 import type { Part, Token } from "./token.ts";
 import { NO_ROLES, partToken, phraseToken, wordToken } from "./token.ts";
 import { MONTHS } from "./words/calendar.ts";
+import { BEHIND_ONE } from "./words/numbers.ts";
 import { DAY_STARTERS, NUMBER_STARTERS, STARTERS } from "./words/starters.ts";
 import { AFTER_DAYS, FRACTIONS, HOURS, NUMBER_WORDS } from "./words/units.ts";
 
@@ -91,7 +92,9 @@ function openingToken<Head>(
     return made({ kind: "count", value: Number(norms[at + 1]), words: 2 }, norms, at);
   const named = NUMBER_WORDS.has(norm) ? pieceNumberAt(norms, at) : null;
   if (named) return made(named, norms, at);
-  const found = longestFrom(entry, norms, at);
+  // "one forty no one thirty five": a number, and nobody.
+  const isBeforeNumber = norm === "no" && norms[at + 1] === "one" && BEHIND_ONE.has(norms[at + 2] ?? "");
+  const found = isBeforeNumber ? lexer.lexicon.longest([norm], 0) : longestFrom(entry, norms, at);
   const isArticle = norm === "a" || norm === "an";
   const opensNoun = isArticle && isLongNoun(lexer.lexicon.longest(norms, at + 1));
   if (!isLongNoun(found) && !opensNoun && STARTERS.has(norm)) {

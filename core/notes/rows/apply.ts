@@ -315,7 +315,7 @@ function ofDay(effect: DayEffect, tokens: readonly Tok[], fired: Fired): Tok {
 const LABOR = rolesOf<Head>({ labor: true });
 
 /** What each effect makes of its words; a "name" stays a word that nobody knows. */
-const OWNER_ROLES: Readonly<Record<Exclude<OwnerEffect, "listed" | "gifted">, Roles<Head>>> = {
+const OWNER_ROLES: Readonly<Record<Exclude<OwnerEffect, "listed" | "gifted" | "scrapped">, Roles<Head>>> = {
   part: rolesOf<Head>({ supply: "materials" }),
   supply: rolesOf<Head>({ supply: "materials" }),
   fee: rolesOf<Head>({ supply: "fees" }),
@@ -358,6 +358,7 @@ function saidBy(verb: string, tokens: readonly Tok[], fired: Fired): Tok {
 function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok {
   if (effect === "listed") return saidBy("listed", tokens, fired);
   if (effect === "gifted") return saidBy("donated", tokens, fired);
+  if (effect === "scrapped") return saidBy("scrapped", tokens, fired);
   const said = textOf(tokens.slice(fired.from, fired.to));
   // "#5 hinges" are hinges, and #5 no part of their name.
   const text = effect === "help" ? effect : effect === "part" ? said.replace(/^# \d+ /, "") : said;

@@ -68,6 +68,17 @@ export const FATES: readonly Row<OwnerEffect>[] = [
     "gifted",
     "lamp went to the church rummage sale, no charge",
   ],
+  // "sold the lamp 20 and gave the bench to the church": no part of the sale.
+  [
+    "<verb> … ,|and|then|so|.|but|plus|& i|we|also|just* [gave|handed|gifted|passed] my|our|<art>? <piece> away|to|down_to|on_to|over_to|along_to !!$",
+    "gifted",
+    "sold the lamp for 20 and gave the bench to the church",
+  ],
+  [
+    "<verb> … ,|and|then|so|.|but|plus|& i|we|also|just* [took|hauled|carried|brought|drove|dragged|dropped|ran|lugged|dumped] my|our|<art>? <piece> off|out|away|over? to|at|to_the|at_the|off_at_the <art>? dump|landfill|tip|trash|curb|dumpster|transfer_station|scrapyard|scrap_yard|junkyard|burn_pile !!$",
+    "scrapped",
+    "sold the lamp 20 then took the bench to the dump",
+  ],
   [
     "^ i|we|just? [handed|passed] <art>? <piece> down|on|along|over to",
     "gifted",

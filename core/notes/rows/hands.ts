@@ -27,6 +27,7 @@ export type OwnerEffect =
   /** Put where buyers see it. */
   | "listed"
   | "gifted"
+  | "scrapped"
   | "stream"
   | "scrap"
   /** Work for others, and bringing things to them, for money. */

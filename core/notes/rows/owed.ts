@@ -96,7 +96,7 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold desk 100 cash 40 check owed",
   ],
   [
-    "<~sell>|bought|let|flipped|took|grabbed … [paid|paid_me|got|gave|gave_me|put|cash|with $ down|cash|now|today|so_far|so|up_front?] … owes|owe|owed|owing|outstanding",
+    "<~sell>|bought|let|flipped|took|grabbed … [paid|paid_me|got|gave|gave_me|put|cash|with|had|brought $ down|cash|now|today|so_far|so|up_front|on_him|on_her|on_them|with_him|with_her|with_them?] … owes|owe|owed|owing|outstanding",
     "beside",
     "sold #4 120 paid 70 owes 50",
   ],

@@ -16,3 +16,26 @@ export const NOTE_DOWN =
 
 /** What may stand behind one without "that". */
 export const TELLS_ITSELF = wordSet("i we ive weve i've we've im");
+
+/** Marks that are said out loud; those of two words by their second. */
+export const SPOKEN_MARKS: Readonly<Record<string, string | Readonly<Record<string, string>>>> = {
+  comma: ",",
+  period: ".",
+  semicolon: ";",
+  full: { stop: "." },
+  question: { mark: "?" },
+  exclamation: { point: "!", mark: "!" },
+  new: { line: ".", paragraph: "." },
+  next: { line: "." },
+};
+
+/** Beside them a period is a time, or a style. */
+export const BEFORE_PERIOD = wordSet(
+  "a an the that this time of in victorian edwardian georgian colonial same whole each every per no trial grace",
+);
+export const BEHIND_PERIOD = wordSet(
+  "piece pieces style furniture correct look of desk chair chairs table dresser hardware pull pulls lamp mirror cabinet",
+);
+
+/** Behind "can you" these ask for a note: "can you mark the desk sold for 140". */
+export const ORDERS = wordSet("mark log record enter note");

@@ -4,7 +4,7 @@ import { wordSet } from "./words.ts";
 
 /** Words by which a note takes back what it has just said: nobody can say how much of it. */
 export const TAKEN_BACK =
-  /^(?:(?:no |or )?i mean|i meant|scratch that|strike that|wait no|no wait|or no wait|or wait|(?:no )?make (?:that|it)|correction|(?:i )?(?:sent|texted|entered) (?:it |that |this )?twice|dupe?|duplicate)\b/;
+  /^(?:(?:no |or )?i mean|i meant|scratch that|strike that|wait no|no wait|or no|or wait|(?:no )?make (?:that|it)|correction|(?:i )?(?:sent|texted|entered) (?:it |that |this )?twice|dupe?|duplicate)\b/;
 
 export const OPENS_TAKEN_BACK = wordSet(
   "no or i scratch strike wait make correction sent texted entered dup dupe duplicate er err erm nope nah sorry oops whoops actually rather",

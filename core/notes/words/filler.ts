@@ -455,7 +455,7 @@ export const PRONOUNS: ReadonlySet<string> = new Set([
 ]);
 
 /** What is said while one thinks. */
-export const HESITATES = wordSet("um umm ummm uh uhh uhhh uhm ehm hm hmm hmmm mm mmm ah ahh");
+export const HESITATES = wordSet("um umm ummm uh uhh uhhh uhm ehm hm hmm hmmm mmm ah ahh");
 
 /** Around "you know" that is no hesitation: "do you know what", "as you know". */
 export const BEFORE_KNOW = wordSet(

@@ -116,7 +116,7 @@ export const NO_NOUN_IN_LISTING = wordSet("on via");
 export const BEFORE_SOMEBODY = wordSet("with w to from give gave giving for traded swapped");
 
 /** What may end where somebody is placed: "the lady with the truck". */
-export const PLACING = wordSet("with in from on at");
+export const PLACING = wordSet("with in from on at down across near behind");
 
 /** In whose company something was done. */
 export const WITH = wordSet("with w");

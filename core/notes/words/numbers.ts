@@ -126,3 +126,6 @@ export const NUMBER_WORDS: readonly string[] = [
 
 /** Between the words of one amount: "twelve and a half". */
 export const BESIDE_SPELLED = wordSet("and a &");
+
+/** Behind "one" these go on with the number: "one thirty", "one hundred". */
+export const BEHIND_ONE: ReadonlySet<string> = new Set([...Object.keys(TENS), ...Object.keys(SCALES)]);
