@@ -54,8 +54,7 @@ export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   const isDone = next.pronoun && !next.amount && !next.duration && isFinish(next.head);
   if (isDone && (before.duration || (before.supply && before.amount))) return true;
   // "rosa got the sideboard, rest was 220. she tipped me 10": what came in besides is no price.
-  if (next.amount && before.amount && before.piece && saysKind(next.head, "income") && !isLight(next.head!))
-    return true;
+  if (next.amount && before.amount && before.piece && isIncome(next.head)) return true;
   // "wardrobe done, sideboard started": each piece with its own verb behind it.
   const isBehind = next.piece && before.piece && !next.headFirst && !before.headFirst;
   if (isBehind && next.head && before.head) return true;
@@ -86,6 +85,9 @@ const isRetiring = (head: Tok): boolean => strongHeadsOf(head).some(({ kind }) =
 
 const isFinish = (head: Tok | undefined): boolean =>
   head !== undefined && strongHeadsOf(head).some(({ kind }) => kind === "finish");
+
+const isIncome = (head: Tok | undefined): boolean =>
+  head !== undefined && headsOf(head).every(({ kind, light }) => kind === "income" && !light);
 
 const isDeposit = (head: Tok | undefined): boolean =>
   head !== undefined && strongHeadsOf(head).some(({ kind }) => kind === "hold");
