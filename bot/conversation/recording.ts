@@ -1,6 +1,6 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { boughtLater } from "../../core/decide/bought-later.ts";
-import { decide, lastResort, meant, wholeLabel } from "../../core/decide/decide.ts";
+import { decide, lastResort, meant, wholeLabel, withBeside } from "../../core/decide/decide.ts";
 import { type Effect, type Matter, newMatter } from "../../core/decide/decision.ts";
 import { mainAmountOf } from "../../core/decide/main-amount.ts";
 import { followUp } from "../../core/decide/matters.ts";
@@ -111,7 +111,7 @@ function decideFact(turn: Turn, asSaid: Matter, belonging: Belonging): number[] 
       refuse(turn, matter, decision.why);
       return null;
     case "ask":
-      openQuestion(turn, matter, decision.ask, belonging.root);
+      openQuestion(turn, matter, withBeside(decision.ask, reading, desk), belonging.root);
       return null;
     case "act":
       if (decision.effect.kind === "amend") amendFacts(turn, decision.effect, reading);

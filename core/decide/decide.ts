@@ -28,7 +28,7 @@ import {
 } from "./fetched.ts";
 import { goneOn } from "./going-on.ts";
 import { byTheSame, householdQuestion } from "./household.ts";
-import { likelyStanding, resortOf, wholeOr, withLikely } from "./last-resort.ts";
+import { besideAsked, likelyStanding, resortOf, wholeOr, withLikely } from "./last-resort.ts";
 import { mentionsOf } from "./mentioned.ts";
 import { askMissing } from "./missing.ts";
 import { dayOfBefore, orBefore, restOfHeld } from "./or-before.ts";
@@ -142,6 +142,10 @@ function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decisio
 /** The question in the place of a refusal, of what is recognised in it; null where nothing speaks for any reading. */
 export const lastResort = (reading: Reading, desk: Omit<Desk, "confirmed">): Decision | null =>
   resortOf(reading, desk, deciding);
+
+/** A question with what the words may tell instead. */
+export const withBeside = (ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask =>
+  besideAsked(ask, reading, desk, deciding);
 
 /** A message of which no part can be read, as one; the readings as they are where a part can. */
 export const orLikely = (

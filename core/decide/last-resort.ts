@@ -1,8 +1,9 @@
 import type { Reading } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
-import type { Decision, Desk } from "./decision.ts";
+import type { Ask, Decision, Desk } from "./decision.ts";
 import { likelyOf } from "./likely.ts";
 import type { Likely } from "./likely-of-pieces.ts";
+import { inParts } from "./likely-parts.ts";
 import { askWhich, type Deciding, OFFERED_MAX, type Standing, standingOf } from "./whole.ts";
 
 /* Where likely readings stand beside what was read, or in the place of a refusal. */
@@ -39,9 +40,10 @@ export function likelyStanding(
   desk: Omit<Desk, "confirmed">,
   deciding: Deciding,
 ): (Standing & Likely)[] {
-  return likelyOf(text, line, desk).flatMap((each) =>
+  const likely = likelyOf(text, line, desk).flatMap((each) =>
     standingOf([each.reading], desk, deciding).map((one) => ({ ...each, ...one })),
   );
+  return [...inParts(text, line, desk, deciding), ...likely];
 }
 
 /** The question that is asked in the place of a refusal; null where nothing speaks for any reading. */
@@ -56,6 +58,29 @@ export function resortOf(
   const likely = withLikely([], isOfNote ? found.filter((each) => each.reading.kind === "mend") : found);
   return likely.length > 0 ? { kind: "ask", ask: askWhich(whyOf({ kind: "eitherOf" }), likely) } : null;
 }
+
+/**
+ * A question for what is missing, or about a piece that the verb does not fit, with what the words may tell instead where
+ * much speaks for it: "carried the bench to the dump" is hardly work.
+ */
+export function besideAsked(
+  ask: Ask,
+  reading: Reading,
+  desk: Omit<Desk, "confirmed">,
+  deciding: Deciding,
+): Ask {
+  if (reading.kind === "unclear" || !(ask.misfit || reading.missing?.length)) return ask;
+  const likely = likelyStanding(reading, desk, deciding).filter(
+    ({ weight, asks, reading: { kind } }) => weight >= SURE_LEAST && !asks && kind !== reading.kind,
+  );
+  const offered = askWhich("", likely.slice(0, BESIDE_MAX)).choices.slice(0, -1);
+  const labels = new Set(ask.choices.map(({ label }) => label));
+  const others = offered.filter(({ label }) => !labels.has(label));
+  return others.length === 0 ? ask : { ...ask, choices: [...others, ...ask.choices].slice(0, CHOICES_MAX) };
+}
+
+const BESIDE_MAX = 1;
+const CHOICES_MAX = 5;
 
 /** A message of which no part can be read, as one; the readings as they are where a part can. */
 export function wholeOr(

@@ -54,7 +54,9 @@ export function likelyMends(
       if (
         isOld
           ? isTurned
-          : tells.has("corrects") && !tells.has("doubted") && (named.length > 0 || fact === newest)
+          : tells.has("corrects") &&
+            (!tells.has("doubted") || AS_ORDER.test(found.text)) &&
+            (named.length > 0 || fact === newest)
       )
         all.push({ weight: isOld ? 6 : 4, reading: mend(fact, to, said) });
   const [owed] = found.amounts.slice(-1);
@@ -90,6 +92,9 @@ const outOf = (fact: Fact, past: Past, at: { text: string; line: number }): Read
   label: `Take out: ${past.echo(fact)}`,
   ...at,
 });
+
+/** "make it 35, my partner says" */
+const AS_ORDER = /^\W*(?:(?:no|wait|actually)\W+)*(?:make|change|should)\b(?!.*\bif\b)/i;
 
 const kindsNamed = ({ words }: Gathered): Set<string> =>
   new Set(words.flatMap((word) => NOTE_NAMES[word] ?? []));

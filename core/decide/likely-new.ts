@@ -40,7 +40,10 @@ export function likelyNew(
   if (miles.length > 0 && Number(miles.at(-1)) <= MILES_MAX)
     all.push(likely(4, { kind: "drive", miles: miles.at(-1), ...at, ...(mentions.length > 0 ? of : {}) }));
   if (isNone && mentions.length === 0 && amount !== undefined && !tells.has("denied")) {
-    if (supply) all.push(likely(4, { kind: "spend", ...supply, amount, ...at, ...paid }));
+    // "helped the neighbor paint his fence, he gave 40"
+    const isHelp = /\bhelp/i.test(text) && found.isOthers && tells.has("paid");
+    if (isHelp) all.push(likely(5, { kind: "income", amount, stream: "help", ...at, ...paid }));
+    else if (supply) all.push(likely(4, { kind: "spend", ...supply, amount, ...at, ...paid }));
     if (
       labor !== undefined &&
       tells.has("paid") &&

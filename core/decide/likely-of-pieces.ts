@@ -81,7 +81,7 @@ export function likelyHere(found: Gathered, pieces: Pieces, { books }: { books: 
 function outOf({ found, at, deposit, says }: Case): Likely[] {
   const isNever = says("denied") && says("comes", "gone");
   if (!says("out") && !isNever) return [];
-  if (says("still", "planned", "doubted")) return [];
+  if (says("still", "doubted") || (says("planned") && !says("out"))) return [];
   const [amount, other] = found.amounts;
   const isBoth = other !== undefined && amount! + other === deposit;
   const sum = amount !== undefined && amount <= deposit && (other === undefined || isBoth) ? amount : deposit;
@@ -154,9 +154,10 @@ function soldOf({ found, at, paid, going, cost, says, isDone }: Case): Likely[] 
       : says("paid", "owes") || isNear || said.price > cost
         ? 3
         : 2;
+  const exact = said.price === going && weight < 5 ? 2 : 0;
   const { owed } = said;
   return [
-    likely(weight + (owed === undefined ? 0 : 1), {
+    likely(weight + exact + (owed === undefined ? 0 : 1), {
       kind: "sell",
       price: said.price,
       ...(owed === undefined ? {} : { owed }),
@@ -174,6 +175,8 @@ function heldOf({ found, at, paid, going, deposit, says }: Case, isHeld: boolean
   const isFirst = amounts.length === 2 && one + two === going && says("planned") && says("paid");
   const isDown =
     says("down") || isFirst || (words.includes("down") && says("paid", "got") && amounts.length > 0);
+  // "sold as long as wade shows up with the money"
+  if (says("sold") && ON_CONDITION.test(found.text) && !isHeld) return [likely(4, { kind: "hold", ...at })];
   const isMore = isHeld && (says("more") || amounts.some((cents) => amounts.includes(cents + deposit)));
   if (!says("held") && !isDown) return [];
   // Somebody who only asked for it, or none at all.
@@ -193,6 +196,8 @@ function heldOf({ found, at, paid, going, deposit, says }: Case, isHeld: boolean
     }),
   ];
 }
+
+const ON_CONDITION = /\b(?:long as|assuming|provided|pending|if (?:he|she|they)|once (?:he|she|they))\b/i;
 
 /** Most of a price is hardly ever taken off at once. */
 const CUT_MAX = 0.6;
@@ -261,7 +266,7 @@ function workedOf({ found, pieces, at, says }: Case): Likely[] {
 const HELP_MAX = 50_00;
 
 /** What was bought for it, or done to it for money. */
-function spentOn({ found, at, paid, cost, says }: Case): Likely[] {
+function spentOn({ found, pieces, at, paid, cost, says }: Case): Likely[] {
   const { amounts, supply, labor } = found;
   if (amounts.length === 0 || says("doubted", "planned")) return [];
   const isPaid = says("spent", "paid");
@@ -270,11 +275,23 @@ function spentOn({ found, at, paid, cost, says }: Case): Likely[] {
   if (supply)
     return amounts
       .slice(0, 2)
-      .map((amount) => as(says("sold") ? 3 : 5, amount, supply.what, supply.category));
+      .map((amount) =>
+        as(
+          says("sold") && pieces.some(({ gone }) => gone === null) ? 3 : 5,
+          amount,
+          supply.what,
+          supply.category,
+        ),
+      );
   const amount = amounts[0]!;
   if (labor !== undefined) return [as(isPaid && !says("sold") ? 5 : 3, amount, labor, "help")];
   // "slipped him 20", "the man who cleans it took 45"
-  const isHelp = found.isOthers && isPaid && !says("sold") && amount <= Math.max(cost, HELP_MAX);
+  const isHelp =
+    pieces.every(({ hold }) => hold === null) &&
+    found.isOthers &&
+    isPaid &&
+    !says("sold") &&
+    amount <= Math.max(cost, HELP_MAX);
   return isHelp || (amount <= cost && isPaid && !says("denied")) ? [as(3, amount, "help", "help")] : [];
 }
 
@@ -290,7 +307,7 @@ export function likelySoldSince(found: Gathered, pieces: Pieces): Likely[] {
     const isPaid = says("paid", "rest") || sum === owed;
     if (says("denied") && says("paid", "comes", "owes") && !says("still"))
       all.push(likely(5, { kind: "refund", unpaid: true, amount: sum ?? owed, ...at }));
-    else if (isPaid && (amounts.length === 0 || sum !== undefined))
+    else if (!says("denied") && isPaid && (amounts.length === 0 || sum !== undefined))
       all.push(likely(sum === owed ? 6 : 5, { kind: "collect", amount: sum ?? owed, ...at, ...paid }));
   }
   if (says("back") && !says("planned", "doubted") && !(says("denied") && amounts.length === 0)) {

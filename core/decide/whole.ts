@@ -28,6 +28,8 @@ export interface Standing {
   label: string;
   /** Odd things that the books answer by themselves. */
   confirmed: string[];
+  /** What is told beside it. */
+  more?: readonly Reading[];
   /** Something is still to be asked of it. */
   asks?: boolean;
 }
@@ -139,12 +141,16 @@ export function askWhich(
   standing: readonly Standing[],
   aside: { left?: readonly string[] } = {},
 ): Ask {
-  const choices = standing.slice(0, OFFERED_MAX).map(({ reading, label }): Choice => {
+  const choices = standing.slice(0, OFFERED_MAX).map(({ reading, label, more = [] }): Choice => {
     const left = aside.left ?? [];
     return {
       label,
       words: [...(standing.length === 1 ? ["yes"] : []), ...pickedBy(reading)],
-      effect: { kind: "instead", readings: [reading], ...(left.length > 0 ? { passed: [...left] } : {}) },
+      effect: {
+        kind: "instead",
+        readings: [reading, ...more],
+        ...(left.length > 0 ? { passed: [...left] } : {}),
+      },
     };
   });
   return { prompt, wants: "choice", choices: [...choices, NONE_OF_THESE] };

@@ -53,7 +53,7 @@ export type Tells =
 
 const TELLS: Readonly<Record<Tells, ReadonlySet<string>>> = {
   sold: wordSet(
-    "sell sold sale sells seld flog shift offload unload rehome deal buyer bought_it_off let_go went_for gone_for new_home new_owner got_rid go_for go_together went_together cashed sealed haggled had_it_off off_me off_my_hands shook",
+    "sell sold sale sells seld flog shift offload unload rehome deal buyer bought_it_off let_go went_for gone_for new_home new_owner got_rid go_for go_together went_together cashed sealed haggled had_it_off off_me full_price off_my_hands shook",
   ),
   gone: wordSet(
     "gone go went left leave move take took taken collect scoop grab haul carry load loaded fetch pick picked home drove out_the_door loaded_up whisk snap snapped claim has have walk",
@@ -81,7 +81,7 @@ const TELLS: Readonly<Record<Tells, ReadonlySet<string>>> = {
     "dump the_tip landfill curb kerb skip junk trash bin rubbish burn burnt burned firewood kindling bonfire chuck toss scrap rotten rot toast beyond_repair recycling recycle smashed woodworm termites bedbugs mold moldy",
   ),
   listed: wordSet(
-    "list post online internet ad ads advert advertise advertisement advertized website site web newsletter newspaper paper notice board window booth up_for for_sale on_sale live put_up stick stuck ask asking up app stall shop store",
+    "list post online internet ad ads advert advertise advertisement advertized website site web newsletter newspaper paper notice board window booth up_for for_sale on_sale live put_up back_up stick stuck ask asking up app stall shop store",
   ),
   lowered: wordSet(
     "drop lower reduce cut slash mark knock knocked come_down came_down down_to went_down go_down going_down price cheaper discount trim shave now",
@@ -122,10 +122,10 @@ const TELLS: Readonly<Record<Tells, ReadonlySet<string>>> = {
     "undo remove delete scratch_that scratch_it scratch_the ignore forget ditch erase nevermind never_mind nvm take_that take_it_off take_off take_out take_it_out take_it_back back_out get_rid sent_twice in_twice thru_twice through_twice duplicate didnt_mean unsell un_sell wipe disregard strike_that strike_the reverse void",
   ),
   planned: wordSet(
-    "will gonna going_to goin_to about_to tomorrow tmrw tmr tonight next soon later_today want need coming comes plan planning fixing_to fixin intend bout_to ill id hell shell theyll swing wait waiting meet meeting meets appointment dry",
+    "will gonna going_to goin_to about_to tomorrow tmrw tmr tonight this_weekend next soon later_today want need coming comes plan planning fixing_to fixin intend bout_to ill id hell shell theyll swing wait waiting meet meeting meets appointment dry",
   ),
   doubted: wordSet(
-    "offer offered offers might maybe may if would should could think thinking thought hope hoping wish probably perhaps says said say tell told asked asks ask anyone quote quoted saw seen dream lowball bid bidding consider considering like_mine like_ours just_like another_like almost nearly idk unsure guess reckon wonder wants wanted want interested counter countered turned_down sounds remind unless until shouldve couldve wouldve should_of would_of could_of long_as in_case",
+    "offer offered offers might maybe may if would should could think thinking thought hope hoping wish probably perhaps says said say asked asks ask anyone quote quoted saw seen dream lowball bid bidding consider considering like_mine like_ours just_like another_like almost nearly idk unsure guess wonder wants wanted want interested counter countered turned_down sounds remind unless shouldve couldve wouldve should_of would_of could_of in_case",
   ),
   served: wordSet(
     "deliver delivery haul help fix repair clean weld reupholster refinish recover cane glue sharpen transport mover rental rent tow charged chargin bill wire_up rewire upholsterer upholstery welder carpenter handyman labor labour dip sandblast",

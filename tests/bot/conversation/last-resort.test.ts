@@ -64,6 +64,21 @@ describe("what cannot be read", () => {
     expect(labelsOf(before, line)).not.toContain("None of these");
   });
 
+  test("may be several things told in parts, all of them on one button", () => {
+    for (const note of ["bought mirror 12", "listed mirror 50", "hold mirror for pat"]) chat.say(note);
+    const said = chat.say("mirror back, pat he not materialise. i make mirror price 45 again");
+    const both = said.buttons.find(({ label }) => label.includes("; "));
+    expect(both?.label).toBe("Buyer of #1 mirror gone; #1 mirror now 45.00");
+    chat.tap({ message: said.message, press: both!.press });
+    expect(chat.ledger.books.pieces.get(1)).toMatchObject({ hold: null, listPrice: 4500 });
+  });
+
+  test("stands beside a question that asks for what its verb would need", () => {
+    const before = ["bought dresser 40", "sold dresser 185"];
+    const labels = labelsOf(before, "forgot the 14 for paint on the dresser before it sold");
+    expect(labels).toContain("Paint 14.00 for #1 dresser");
+  });
+
   test("is recorded by its button", () => {
     for (const note of HELD) chat.say(note);
     const said = chat.say("teo whisked the dresser away, gave us 140");
