@@ -80,6 +80,10 @@ export function likelyHere(found: Gathered, pieces: Pieces, { books }: { books: 
 /** "teo never turned up", "buck changed his mind, gave him 20 back and kept 20" */
 function outOf({ found, at, deposit, says }: Case): Likely[] {
   const isNever = says("denied") && says("comes", "gone");
+  // "posted his 45 back": just the deposit, and gone back already.
+  const isPutBack = deposit > 0 && found.amounts.includes(deposit) && says("back") && !says("planned");
+  if (isPutBack && !/\bask/i.test(found.text))
+    return [likely(6, { kind: "fallthrough", refunded: deposit, ...at })];
   if (!says("out") && !isNever) return [];
   if (says("still", "doubted") || (says("planned") && !says("out"))) return [];
   const [amount, other] = found.amounts;
@@ -218,7 +222,12 @@ function pricedOf({ found, pieces, at, going, cost, says }: Case): Likely[] {
 
 /** Kept, given away or scrapped, with no money. */
 function retiredOf({ found, at, says, pieces }: Case): Likely[] {
-  if (found.amounts.length > 0 || says("doubted") || pieces.some(({ hold }) => hold !== null)) return [];
+  if (
+    found.amounts.length + found.minutes.length > 0 ||
+    says("doubted") ||
+    pieces.some(({ hold }) => hold !== null)
+  )
+    return [];
   const as = (how: string, weight: number): Likely => likely(weight, { kind: "retire", how, ...at });
   const isKept = says("kept") && (says("ours", "denied") || isOfPiece(found));
   if (isKept && !says("given", "scrapped")) return [as("kept", 5)];
@@ -307,8 +316,16 @@ export function likelySoldSince(found: Gathered, pieces: Pieces): Likely[] {
     const isPaid = says("paid", "rest") || sum === owed;
     if (says("denied") && says("paid", "comes", "owes") && !says("still"))
       all.push(likely(5, { kind: "refund", unpaid: true, amount: sum ?? owed, ...at }));
-    else if (!says("denied") && isPaid && (amounts.length === 0 || sum !== undefined))
-      all.push(likely(sum === owed ? 6 : 5, { kind: "collect", amount: sum ?? owed, ...at, ...paid }));
+    // "squeezed 30 outta nell on the hutch": no other money is still to come for it.
+    else if (!says("denied") && (sum !== undefined || (isPaid && amounts.length === 0)))
+      all.push(
+        likely(sum === owed ? 6 : isPaid && !says("back") ? 5 : 4, {
+          kind: "collect",
+          amount: sum ?? owed,
+          ...at,
+          ...paid,
+        }),
+      );
   }
   if (says("back") && !says("planned", "doubted") && !(says("denied") && amounts.length === 0)) {
     const isReturned =

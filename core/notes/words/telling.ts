@@ -75,7 +75,7 @@ const TELLS: Readonly<Record<Tells, ReadonlySet<string>>> = {
     "myself ourselves ours mine our_place my_place the_house my_room our_room dorm lounge den us",
   ),
   given: wordSet(
-    "donate give gave gived gift handed charity shelter church hospice library nursery school pantry refugee refugees gave_away give_away for_nothing giveaway",
+    "donate present_for a_present as_a_present as_a_gift give gave gived gift handed charity shelter church hospice library nursery school pantry refugee refugees gave_away give_away for_nothing giveaway",
   ),
   scrapped: wordSet(
     "dump the_tip landfill curb kerb skip junk trash bin rubbish burn burnt burned firewood kindling bonfire chuck toss scrap rotten rot toast beyond_repair recycling recycle smashed woodworm termites bedbugs mold moldy",
@@ -84,13 +84,13 @@ const TELLS: Readonly<Record<Tells, ReadonlySet<string>>> = {
     "list post online internet ad ads advert advertise advertisement advertized website site web newsletter newspaper paper notice board window booth up_for for_sale on_sale live put_up back_up stick stuck ask asking up app stall shop store",
   ),
   lowered: wordSet(
-    "drop lower reduce cut slash mark knock knocked come_down came_down down_to went_down go_down going_down price cheaper discount trim shave now",
+    "drop lower reduce cut slash mark knock knocked come_down came_down down_to brought_her_to brought_it_to brought_them_to took_it_to went_down go_down going_down price cheaper discount trim shave now",
   ),
   held: wordSet(
-    "hold held dibs spoken_for pending reserve deposit downpayment down_payment layaway save_it saving promise promised earmark mark_as marking put_aside set_aside put_by first_refusal bespoke take_off_the_market taken_off",
+    "hold held dibs aside to_keep spoken_for pending reserve deposit downpayment down_payment layaway save_it saving promise promised earmark mark_as marking put_aside set_aside put_by first_refusal bespoke take_off_the_market taken_off",
   ),
   down: wordSet(
-    "deposit down downpayment down_payment put_down earnest holding to_hold non_refundable advance",
+    "deposit down downpayment down_payment put_down earnest holding to_hold to_keep non_refundable advance",
   ),
   more: wordSet("more another add added extra other additional top_up topped_up"),
   paid: wordSet(
@@ -125,7 +125,7 @@ const TELLS: Readonly<Record<Tells, ReadonlySet<string>>> = {
     "will gonna going_to goin_to about_to tomorrow tmrw tmr tonight this_weekend next soon later_today want need coming comes plan planning fixing_to fixin intend bout_to ill id hell shell theyll swing wait waiting meet meeting meets appointment dry",
   ),
   doubted: wordSet(
-    "offer offered offers might maybe may if would should could think thinking thought hope hoping wish probably perhaps says said say asked asks ask anyone quote quoted saw seen dream lowball bid bidding consider considering like_mine like_ours just_like another_like almost nearly idk unsure guess wonder wants wanted want interested counter countered turned_down sounds remind unless shouldve couldve wouldve should_of would_of could_of in_case",
+    "offer offered offers might maybe may if would should could think thinking thought hope hoping wish probably perhaps says said say asked asks ask anyone quote quoted saw seen dream lowball bid bidding consider considering like_mine like_ours just_like another_like almost nearly idk unsure guess wonder interested counter countered turned_down sounds remind unless shouldve couldve wouldve should_of would_of could_of in_case",
   ),
   served: wordSet(
     "deliver delivery haul help fix repair clean weld reupholster refinish recover cane glue sharpen transport mover rental rent tow charged chargin bill wire_up rewire upholsterer upholstery welder carpenter handyman labor labour dip sandblast",
