@@ -135,6 +135,7 @@ export const CUES = {
       "overhead|the overhead|all costs|all expenses|my expenses|everything i spent",
     ),
     "in the hole",
+    "in the green",
     "underwater",
     "under water",
     "nets",

@@ -3,6 +3,54 @@ import type { WayRow } from "../../plainer.ts";
 /** Sums that are asked for in other words: what came in and by what, what was laid out, what a thing did. */
 export const OF_SUMS: readonly WayRow[] = [
   [
+    "^ did|was|is|were p:2 end|end_up|ended_up|come_out|come_out_as|finish|finish_up|close|turn_out? positive|up|plus|ahead|profitable|in_the_green|in_the_black or negative|down|minus|behind|not|in_the_red , and|so? by? how_much? $",
+    "net profit in $p",
+    "did july end up positive or negative, how much",
+    "net profit in july",
+  ],
+  [
+    "^ am|are|was|were i|we up|down|ahead|behind b:for|in|on|this|so_far x:4 , and|so? by? how_much $",
+    "net profit $b $x",
+    "am i up for the year, by how much",
+    "net profit for the year",
+  ],
+  [
+    "^ am|are|was|were <us> up|ahead for x:2 $",
+    "did i make money in $x",
+    "am i up for june",
+    "did i make money in june",
+  ],
+  [
+    "^ am|are|was|were <us> down|behind for x:2 $",
+    "did i lose money in $x",
+    "are we down for june",
+    "did i lose money in june",
+  ],
+  [
+    "^ what has|have|did|do x:4 done|do|brought for_me|for_us , in? profit|profits|money|money_wise|profit_wise? $",
+    "profit on $x",
+    "what have estate sale finds done for me, in profit",
+    "profit on estate sale finds",
+  ],
+  [
+    "^ so? how did|have|has i|we get|got|gotten|been paid for|on x:4 $",
+    "how did they pay for $x",
+    "how did we get paid for #21",
+    "how did they pay for #21",
+  ],
+  [
+    "^ so? how did the|my? x:3 get paid for $",
+    "how did they pay for the $x",
+    "how did the black dresser get paid for",
+    "how did they pay for the black dresser",
+  ],
+  [
+    "^ so? how was|were|is|are x:4 paid for by the|my? buyer|buyers|customer|customers $",
+    "how did they pay for $x",
+    "how was #22 paid for by the buyer",
+    "how did they pay for #22",
+  ],
+  [
     "^ !how_many|which|what|any|anything x:2 damage b:for|in|this|last|on|so_far|to_date|total",
     "how much on $x $b",
     "paint damage for september",

@@ -3,6 +3,18 @@ import type { WayRow } from "../../plainer.ts";
 /** Stretches of time, by themselves and beside each other. */
 export const OF_TIMES: readonly WayRow[] = [
   [
+    "l:listed|posted|up|held|unsold at_the_moment|at_present|at_this_point|at_this_time",
+    "$l now",
+    "how many are listed at the moment",
+    "how many are listed now",
+  ],
+  [
+    "^ hows|how_is the|this u:<unit> shaping_up|coming_along|looking|panning_out|going so_far? $",
+    "how is this $u so far",
+    "hows this month shaping up",
+    "how is this month so far",
+  ],
+  [
     "^ whats|what_is|what_was? the|my|our? average|avg|mean of|for|between|across|over m:<month> , =and|to|through|or|<month>",
     "average per month in $m",
     "average of june and september",
