@@ -7,10 +7,11 @@ import { claim, isMark } from "./clause.ts";
 import type { Cut } from "./cut.ts";
 import { type Draft, draft, unclearDraft } from "./draft.ts";
 import type { Trouble } from "./grammar.ts";
+import { headsOf, isHead } from "./heads.ts";
 import { fillAgreed, fillFeeShare, fillOwed, fillOwer, paidInParts } from "./price-parts.ts";
 import { pastDay } from "./quantities/days.ts";
 import { questionOf } from "./questions.ts";
-import type { Mention, Reading } from "./reading.ts";
+import type { Kind, Mention, Reading } from "./reading.ts";
 import { HINTS } from "./sign-bits.ts";
 import { setSlippedAside } from "./slipped.ts";
 import { pieceCount } from "./slots/money.ts";
@@ -176,9 +177,22 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
     someOfThem(clause, grammar) ??
     hedgeTrouble(clause, kind) ??
     leftoverTrouble(kind, clause) ??
+    (choice.head ? null : verbPassedOver(kind, clause)) ??
     wholeTrouble(grammar, clause);
   if (left) return troubled(clause, left, made, left.kind === "left" ? leftWords(kind, clause) : []);
   return made;
+}
+
+/** "hutch is now listed at 230 on the board": what is read from things alone takes no number beside a verb that has a price. */
+function verbPassedOver(kind: Kind, { tokens }: Clause): Trouble | null {
+  const { facts } = language();
+  const isOfPrice = ({ claimed }: Tok, at: number): boolean =>
+    !claimed &&
+    isHead(tokens, at) &&
+    headsOf(tokens[at]!).some((head) => bears(head.kind, "of pieces") && facts.takes(head.kind, "price"));
+  return tokens.some(({ kind: is }) => is === "piece") && tokens.some(isOfPrice)
+    ? { kind: "unclaimed" }
+    : null;
 }
 
 /** "sold half the chairs 60", "donated some lamps": which of them, and how many? */
