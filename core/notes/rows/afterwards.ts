@@ -9,9 +9,20 @@ export type TurnEffect = Hedge | "labor" | "word" | "bought" | "sold" | "drove" 
 const LINK =
   ",|.|-|(|but|and|though|tho|only|except|just|still|he|she|they|buyer|guy|lady|it|its|is|was|has|hes|shes|theyre*";
 
+/** What a buyer pays with, and how it is said that it has not come. */
+const A_PAYMENT =
+  "the|his|her|their|full|final* payment|money|cash|check|cheque|transfer|funds|deposit_and_rest|balance|bank_transfer";
+const NOT_THERE =
+  "pending|to_follow|follows|to_come|outstanding|due|not_received|not_in|not_here|not_there|unreceived|on_its_way|on_the_way|in_the_mail|coming|processing|not_cleared|hasnt_cleared|hasnt_come|hasnt_come_through|hasnt_come_in|hasnt_landed|hasnt_arrived|hasnt_shown_up|hasnt_gone_through|not_come|not_come_through|not_arrived|not_gone_through|not_landed|yet_to_come|yet_to_arrive|yet_to_clear|to_clear|held_up|delayed|tomorrow|friday|later|next_week";
+
 /** What is said behind a fact and turns it: taken back, held up, owed, or not ours. */
 export const AFTERWARDS: readonly Row<TurnEffect>[] = [
   // Held up.
+  [
+    `<sell>|<buyer> … [${LINK} ${A_PAYMENT} is|still|has|been|being|just* ${NOT_THERE} yet?]`,
+    "unpaid",
+    "sold desk 140, payment to follow",
+  ],
   [
     `<sell>|<stream>|<~finish> … [${LINK} pending|gotta_wait|have_to_wait|waiting|waiting_on|waiting_for|not_cleared|hasnt_cleared|once_it_clears|as_soon_as|soon_as <word>* <word>*]`,
     "pending",
@@ -21,6 +32,16 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     `<sell> … [${LINK} still in|at|here|there|with|sitting|sits !good|great|perfect|nice|fine|decent|rough|<opinion> <word>*]`,
     "pending",
     "sold desk 140 still in my garage",
+  ],
+  [
+    `<sell>|<buyer> … [${LINK} still|yet|is|are* to_be_paid|to_get_paid|to_be_settled|to_pay|yet_to_pay|payable|due|owing|pay_on|pay_at later|friday|soon|delivery|pickup|collection|on_delivery|on_pickup|on_collection|at_pickup|when_they_collect|tomorrow* <day>?]`,
+    "unpaid",
+    "sold desk 140, still to be paid",
+  ],
+  [
+    "<sell>|<buyer> … [,|.|-|but|and* cash|payment|money|paying|pays|pay on|at|upon delivery|pickup|pick_up|collection|arrival]",
+    "unpaid",
+    "sold desk 140, cash on delivery",
   ],
   ["<stream> $ [unpaid|outstanding|not_in|not_in_yet|on_hold|processing]", "pending", "ads 240 processing"],
   // Taken back.

@@ -46,7 +46,7 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "mike took it at 200, paying friday",
   ],
   [
-    "<sell> … [she|he|they|buyer|guy|lady|theyll|shell|hell|shes|hes|theyre? is|are|will|to|gonna|going_to? pays|pay|paying|pays_me|payment|to_pay|will_pay|pay_me|send|sends|sending|wiring|transferring it|me|the|rest|money|cash|check? on|by|this|next? <day>|later|tomorrow|tmrw|tonight|soon|friday|pickup|payday|next_week|monday]",
+    "<sell> … [she|he|they|buyer|guy|lady|theyll|shell|hell|shes|hes|theyre? is|are|will|to|gonna|going_to|has|have|still* pays|pay|paying|pays_me|payment|to_pay|will_pay|pay_me|send|sends|sending|wiring|transferring it|me|the|rest|money|cash|check? on|by|this|next? <day>|later|tomorrow|tmrw|tonight|soon|friday|pickup|payday|next_week|monday]",
     "unpaid",
     "sold desk 140 she pays friday",
   ],
