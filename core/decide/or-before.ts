@@ -3,7 +3,7 @@ import { factsMeant } from "../mending/meant.ts";
 import type { Reading } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { SUMS_UP } from "../notes/words/links.ts";
-import { ACTUALLY, BEFORE_POINTING, COST_TOLD, SAID_ANEW } from "../notes/words/mending.ts";
+import { ACTUALLY, BEFORE_POINTING, COST_TOLD, RAN_TO, SAID_ANEW } from "../notes/words/mending.ts";
 import { ONE_MORE_SAID, POINTS_OUT } from "../notes/words/pieces.ts";
 import { FETCHED } from "../notes/words/verbs.ts";
 import { saysAny, wordsIn } from "../notes/words/words.ts";
@@ -31,6 +31,7 @@ export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Readi
   const before =
     paymentOf(reading, desk) ??
     costBefore(reading, desk) ??
+    priceBefore(reading, desk) ??
     measureBefore(reading, desk) ??
     saleOfHeld(reading, desk);
   if (!before) return null;
@@ -65,6 +66,16 @@ function costBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">
   const { what, pieces, amount, text, line } = reading;
   const of = { kind: "spend" as const, ...(what ? { what } : {}), ...(pieces ? { pieces } : {}) };
   if (!what || factsMeant(of, { ...desk, confirmed: [] }, past).length === 0) return null;
+  return { kind: "mend", of, to: { amount }, text, line };
+}
+
+/** "the desk ran me 35" where a desk is held at another price: what it rather cost, or another desk? */
+function priceBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {
+  if (reading.kind !== "buy" || !past || !saysAny(reading.text, RAN_TO)) return null;
+  const { pieces, price: amount, source, text, line, missing } = reading;
+  if (pieces?.length !== 1 || amount === undefined || source !== undefined || missing?.length) return null;
+  const of = { kind: "buy" as const, pieces };
+  if (factsMeant(of, { ...desk, confirmed: [] }, past).length === 0) return null;
   return { kind: "mend", of, to: { amount }, text, line };
 }
 

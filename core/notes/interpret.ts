@@ -11,7 +11,7 @@ import { headsOf, isHead } from "./heads.ts";
 import { fillAgreed, fillFeeShare, fillOwed, fillOwer, paidInParts } from "./price-parts.ts";
 import { pastDay } from "./quantities/days.ts";
 import { questionOf } from "./questions.ts";
-import type { Kind, Mention, Reading } from "./reading.ts";
+import type { Mention, Reading } from "./reading.ts";
 import { HINTS } from "./sign-bits.ts";
 import { setSlippedAside } from "./slipped.ts";
 import { pieceCount } from "./slots/money.ts";
@@ -177,14 +177,14 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
     someOfThem(clause, grammar) ??
     hedgeTrouble(clause, kind) ??
     leftoverTrouble(kind, clause) ??
-    (choice.head ? null : verbPassedOver(kind, clause)) ??
+    (choice.head ? null : verbPassedOver(clause)) ??
     wholeTrouble(grammar, clause);
   if (left) return troubled(clause, left, made, left.kind === "left" ? leftWords(kind, clause) : []);
   return made;
 }
 
 /** "hutch is now listed at 230 on the board": what is read from things alone takes no number beside a verb that has a price. */
-function verbPassedOver(kind: Kind, { tokens }: Clause): Trouble | null {
+function verbPassedOver({ tokens }: Clause): Trouble | null {
   const { facts } = language();
   const isOfPrice = ({ claimed }: Tok, at: number): boolean =>
     !claimed &&

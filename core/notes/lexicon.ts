@@ -25,7 +25,7 @@ export interface Entry<Head = unknown> {
   /** As the lists say it, the same for all phrases of a list. */
   said: Roles<Head> | undefined;
   /** The phrase's own, with every field there: made when it is first found, since most of some ten thousand never are. */
-  roles: Roles<Head> | undefined;
+  made: Roles<Head> | undefined;
   /** The word may also open a number, a count or a day. */
   opens: boolean;
   /** The word is taken as typed, and for no slip of another. */
@@ -112,7 +112,7 @@ function entryIn<Head>(entries: Map<string, Entry<Head>>, word: string, phrase: 
       phrase,
       next: undefined,
       said: undefined,
-      roles: undefined,
+      made: undefined,
       opens: false,
       isSettled: false,
     };
@@ -142,8 +142,8 @@ export function longestFrom<Head>(
 
 /** What a word or phrase is where it may end there. */
 function rolesIn<Head>(entry: Entry<Head>): Roles<Head> | undefined {
-  if (entry.said && !entry.roles) entry.roles = rolesOf(entry.said);
-  return entry.roles;
+  if (entry.said && !entry.made) entry.made = rolesOf(entry.said);
+  return entry.made;
 }
 
 function isTarget({ noun, supply, place, heads, method, labor }: Roles): boolean {

@@ -176,12 +176,12 @@ function doerAt(words: readonly Word[], at: number): Doer | null {
   return { kind: isOffer ? "nobody" : "said", ...none };
 }
 
-const rolesAt = (norm: string) => language().lexer.lexicon.entry(norm)?.roles;
+const rolesAt = (norm: string) => language().lexer.lexicon.entry(norm)?.said;
 
-/** "paint", "stain": names of things as well as doings. */
+/** "paint", "stain", "transfer": names of things as well as doings. */
 function isThing(norm: string): boolean {
   const roles = rolesAt(norm);
-  return Boolean(roles?.supply || roles?.noun);
+  return Boolean(roles?.supply || roles?.noun || roles?.method);
 }
 
 /** A pronoun, or a word for people. */
@@ -201,7 +201,7 @@ function isName(words: readonly Word[], at: number): boolean {
   const entry = language().lexer.lexicon.entry(norm);
   if (PASTS.has(norm) || PAST_OF.has(norm)) return false;
   if (!entry?.isSettled) return true;
-  const { heads, noun, supply, hedge, filler, place, labor, trait } = entry.roles ?? {};
+  const { heads, noun, supply, hedge, filler, place, labor, trait } = entry.said ?? {};
   const opens = at === 0 || words[at - 1]!.kind === "mark";
   return opens && !(heads || noun || supply || hedge || filler || place || labor || trait) && !entry.opens;
 }

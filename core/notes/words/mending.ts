@@ -175,6 +175,8 @@ export const IT_WAS = wordSet("it that this");
 
 /** What a thing came to, told of one that may be noted already: "paint was 16". */
 export const COST_TOLD = wordSet("was were came_to ran ran_me totaled totalled rang_up");
+/** The same of a piece: "the desk ran me 35". */
+export const RAN_TO = wordSet("cost_me cost_us ran_me ran_us run_me set_me_back set_us_back knocked_me_back");
 /** Before the thing that is pointed at: "oh the paint was 16". */
 export const BEFORE_POINTING = wordSet("oh hm hmm hmmm no oops actually wait and");
 /** Of a time or a way, that it is another one. */

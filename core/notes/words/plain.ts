@@ -40,7 +40,7 @@ const MANNER =
 const SOUNDS =
   "yay yayy yayyy woo woohoo woot whoop hooray hurray huzzah boom bam kaching cha ching chaching ka-ching score bingo jackpot nailed " +
   "sweet nice noice dope lit sick rad epic fire lol lolol lmao lmfao rofl haha hahaha hehe heh ha hah omg omfg wow wowza whoa woah " +
-  "dang darn shoot ugh argh grr meh eh hm hmm hmmm huh phew whew yikes oof ouch yep yup yeah yea ya nah-worries okey dokey " +
+  "dang darn shoot ugh argh grr meh eh hm hmm hmmm huh phew whew yikes oof ouch och aye ach nah naw nae yep yup yeah yea ya nah-worries okey dokey " +
   "okie kay heyy heyyy heyyyy hiya howdy hello hallo greetings yo sup morning gm evening gn goodnight night-all cheers thx thanks " +
   "thankyou ty tysm tyvm please plz pls sorry oops whoops oopsie fyi btw imo imho tbh ngl fwiw anyhoo folks yall guys-and-gals team " +
   "fam peeps dear dears honey hon babe sweetie buddy-boy pal mate amigo bro-code chief boss-man captain robot bot ledger";
