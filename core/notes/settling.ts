@@ -152,7 +152,8 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
 
 /** "omar gave me his 60 at yoga, sweet boy": where is told beside it, and what is thought of it behind. */
 function withoutAsides(told: Told, tokens: readonly Tok[], text: string): void {
-  const behind = lexed(text.slice(text.search(/[,.;!-]+ [^,.;!]*$/) + 1));
+  const said = text.replace(/[\s.!]+$/, "");
+  const behind = lexed(said.slice(said.search(/[,.;!-]+ [^,.;!]*$/) + 1));
   const aside = [...passingIn(tokens), ...(behind.every(saysNothing) ? behind : [])].map(
     (token) => token.text,
   );

@@ -103,4 +103,10 @@ export const LIVING: readonly Row<ChatterEffect>[] = [
     "chat",
     "sold the crib 40 so we can finally go to the beach",
   ],
+  ["[no cap|biggie|lie]", "chat", "bought crib 15 no cap its mint"],
+  [
+    "[on campus|foot|a_whim|an_empty_stomach|instinct|autopilot|fumes|cloud_nine|impulse]",
+    "chat",
+    "sold the crib 40 on campus",
+  ],
 ];

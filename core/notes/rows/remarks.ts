@@ -152,6 +152,11 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "doubt",
     "loan at 6% sounds good",
   ],
+  [
+    "managed|able|had to [sand|paint|strip|wax|stain|prime|scrape|glue|polish|scrub|oil|refinish|repair|varnish|reupholster] <art>? <piece> … <time>",
+    "labor",
+    "managed to sand the bookcase for fifty minutes",
+  ],
   // What was done, told beside the time and the piece.
   [
     "<time> … <piece> ,|-|(? mostly|mainly|just|only|all? [<labor> <art>? <trait>|<plain>|<opinion>* <new>|<supply>|<part>|<workpart> <part>?] )? ;",
