@@ -6,7 +6,9 @@ import { BEFORE_KNOW, BEFORE_LIKE, BEHIND_KNOW, HESITATES } from "./words/filler
 /** The words of a line without the pauses of who dictates it ("twelve dollars and uh fifty cents"), and with the marks said out loud. */
 export function spokenWords(line: string): Word[] {
   const words = wordsOf(line);
-  if (!words.some(({ norm }) => HESITATES.has(norm) || SPOKEN_MARKS[norm] !== undefined)) return words;
+  let isSpoken = false;
+  for (let at = 0; at < words.length && !isSpoken; at += 1) isSpoken = SPOKEN.has(words[at]!.norm);
+  if (!isSpoken) return words;
   const spoken: Word[] = [];
   for (let at = 0; at < words.length; at += 1) {
     const word = words[at]!;
@@ -19,6 +21,9 @@ export function spokenWords(line: string): Word[] {
   }
   return spoken.some(({ kind }) => kind !== "mark") ? spoken : words;
 }
+
+/** One look for each word tells that a line was typed, as nearly every one is. */
+const SPOKEN: ReadonlySet<string> = new Set([...HESITATES, ...Object.keys(SPOKEN_MARKS)]);
 
 /** "comma", "question mark", "period" where it is no time and no style. */
 function markAt(words: readonly Word[], at: number): { norm: string; words: number } | null {
