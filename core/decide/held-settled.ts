@@ -54,6 +54,9 @@ export function paysForHeld(
   const isFetched = says.has("fetched");
   const deposit = depositOf(pieces);
   const going = goingPrice(books, pieces);
+  // "put another 30 on it, thats 70 now"
+  if (!isFetched && (says.has("more") || says.has("down")) && amount !== undefined && others.length === 1)
+    if (amount + deposit === others[0]) return [{ kind: "hold", deposit: amount, ...at }];
   // "took the desk home, pays me friday": all of it is owed.
   if (says.has("later"))
     return isFetched && going !== null && amount === undefined

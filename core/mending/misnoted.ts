@@ -3,6 +3,7 @@ import { misnotedIn } from "../notes/misnoted.ts";
 import type { Misnoted } from "../notes/misnoted-said.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
+import { partedIn } from "../notes/settling.ts";
 import { tellsNoFact, whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
 import type { MendTo } from "./fields.ts";
@@ -21,15 +22,19 @@ type Mend = ReadingOf<"mend">;
 export function ofMisnoted(text: string, readings: readonly Reading[], desk: Looking): Corrected | null {
   const { past, today } = desk;
   if (!past || GOOD_FOR.test(text)) return null;
+  const isBought = readings.length > 1 && readings[0]!.kind === "buy";
+  if (isBought && text.includes(" when ")) return thenMore(text, desk);
   const said = misnotedIn(text, () => namesOn(desk), today);
   if (!said) return null;
   // "no work on the dresser today", "they said it sold for 300": nothing has happened, and nothing is corrected.
   // That it did not happen is what takes a note out that says it did.
+  const isNamed = said.out !== undefined && said.isNoun && !said.kinds.includes("hold");
   const takesBack =
     said.undoes > 0 ||
     said.isAgain ||
     said.out === "denied" ||
-    (said.out !== undefined && (said.isNoun || said.what !== undefined));
+    isNamed ||
+    (said.out !== undefined && said.what !== undefined);
   const isOpen = takesBack || said.isProven || said.old.amount !== undefined;
   if (!isOpen && readings.some(tellsNoFact)) return null;
   // "drove 24 no 26 miles": it takes itself back, and no note before it.
@@ -40,7 +45,8 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   const isWhole = readings.length > 0 && readings.every(isWholeNote);
   const at = { text, line: 0 };
   if (said.out || said.undoes || said.isAgain) {
-    const out = isWhole ? null : takenOut(said, desk, past, at);
+    // "scratch the bench sale he changed his mind": a sale is named, and nothing scrapped.
+    const out = isWhole && !isNamed ? null : takenOut(said, desk, past, at);
     return out && { readings: out, isSure: true };
   }
   const found = mayBeAny(said, isWhole)
@@ -72,6 +78,15 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   );
   const why = whyOf({ kind: others.length > 0 ? "eitherOf" : "newOrOld" });
   return { readings: [{ kind: "unclear", why, could, ...at }], isSure: false };
+}
+
+/** "desk was 35 when i bought it, sold it 140": what it cost, and what came of it; null where the first part corrects nothing. */
+function thenMore(text: string, desk: Looking): Corrected | null {
+  for (const { said, after } of partedIn(text, desk.today)) {
+    const first = ofMisnoted(said, readMessage(said, desk.today), desk);
+    if (first?.isSure) return { readings: [...first.readings, ...after], isSure: true };
+  }
+  return null;
 }
 
 /** "bought dresser 40 plus tax", "got paid 45 to fix a chair": it is a note of its own as well, whatever it may correct. */
@@ -141,7 +156,7 @@ function mayBe(one: Found, said: Misnoted, readings: readonly Reading[], isWhole
 function isSaid(one: Found, said: Misnoted, isWhole: boolean, readings: readonly Reading[]): boolean {
   // A whole purchase may be one more, whatever is said beside it.
   const isPurchase = isWhole && readings.some(({ kind }) => kind === "buy");
-  if (isPurchase && said.old.amount === undefined && !said.isThen) return false;
+  if (isPurchase && said.old.amount === undefined && !said.isThen && !said.points) return false;
   if (said.sense === "sure" || isOnce(one, said) || isCalled(said)) return true;
   if (isWhole) return false;
   const isNamed = said.now.who !== undefined || said.isNoun;

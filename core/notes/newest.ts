@@ -183,6 +183,9 @@ function byRow(tokens: readonly Tok[]): NewestMended | null {
   const [piece, ...others] = said;
   if (!isAll || !piece) return null;
   // "split it between the two": of one piece there is nothing to split.
+  // "split that with the bookcase": for it as well.
+  if (effect === "split" && others.length === 0 && tokens.some(({ text }) => text === "with"))
+    return { kind: "mend", of: { back: 1 }, to: { also: piece } };
   if (effect === "split")
     return others.length > 0 || piece.it
       ? { kind: "mend", of: { back: 1 }, to: { pieces: said.map((each) => ({ ...each })) } }

@@ -89,6 +89,22 @@ const TO_KEEP_IT = [
 
 const MARKED = ["mark", "marked", "marking"];
 
+const DIBS = [
+  "dibs on",
+  "has dibs on",
+  "called dibs on",
+  "got dibs on",
+  "first dibs on",
+  "has first dibs on",
+];
+
+/** Who had backed out is back. */
+const AFTER_ALL = ["is taking … after all", "is buying … after all", "is getting … after all"].concat(
+  "is back on for",
+  "back on for",
+  "is back in for",
+);
+
 /** "she only put down 50" of what a deposit is held on: all that it was, or more of it. */
 function moreOrAll(reading: ReadingOf<"hold">, pieces: readonly Readonly<Piece>[], desk: Desk): Ask | null {
   const { deposit, text, line } = reading;
@@ -208,10 +224,12 @@ export const hold = defineVerb({
       {
         say: [
           ...["set … aside", "setting … aside", "put … aside", "putting … aside"],
-          ...["tucked … away for", "dibs on", "has dibs on", "called dibs on", "got dibs on"],
+          ...["tucked … away for", ...DIBS],
+          ...AFTER_ALL,
         ],
         with: ["piece"],
       },
+      { say: [...DIBS, ...AFTER_ALL], with: ["pronoun"] },
       { say: "down", with: ["piece", "number"], light: true },
       {
         say: ["gave me … toward", "gave me … towards", "left … on"],
@@ -221,9 +239,17 @@ export const hold = defineVerb({
       },
       {
         say: MARKED.flatMap((marked) =>
-          ["pending", "as pending", "on hold", "as on hold", "reserved", "as reserved", "sold pending"].map(
-            (how) => `${marked} … ${how}`,
-          ),
+          [
+            "pending",
+            "as pending",
+            "on hold",
+            "as on hold",
+            "reserved",
+            "as reserved",
+            "sold pending",
+            "held",
+            "as held",
+          ].map((how) => `${marked} … ${how}`),
         ),
         with: ["piece"],
         without: ["number"],

@@ -77,6 +77,26 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "chat",
     "curb alert paid off: free rocker",
   ],
+  [
+    "tip|tipped|tips … $ [on_top|extra|to_boot|besides|as_well|too of? that|it?] ;",
+    "chat",
+    "he tipped me 10 on top",
+  ],
+  [
+    "!!sold put|left|gave|gave_me|down|deposit … $ … [,|-|.|and|he|she|they|hes|shes|theyre|will|ll|be|is|says|that* back|coming_back|comes_back|returning|returns on|by|next|this? <day>|tomorrow|later|tonight|payday with|w|for|and|to <art>? pay|bring|get|grab? <art>? rest|balance|remainder|other_half|money] ;",
+    "chat",
+    "guy put 20 down on the desk, back sat w the rest",
+  ],
+  [
+    "<piece> [broke|snapped|cracked|collapsed|shattered|gave_out|fell_apart|split when|while|after|as|once … lol?] ,|.|so|and",
+    "chat",
+    "green chair broke when i sat in it lol. tossed it",
+  ],
+  [
+    "<piece> [broke|snapped|cracked|collapsed|shattered|gave_out|fell_apart|is_toast|is_shot|is_junk|is_trash|is_wrecked|is_ruined lol|tho|badly|again?] ,|.|so|and i|we? tossed|trashed|threw|scrapped|junked|dumped|binned|chucked",
+    "chat",
+    "green chair snapped, threw it out",
+  ],
   ["^ [payday|pay_day] !on|for", "chat", "payday! 250 to the loan"],
   [
     "[and|so? thats|that_is|thats_it|that_was all|it|everything|the_lot? for|from now|today|tonight|me|us?] ;",

@@ -126,6 +126,17 @@ export const MISWRITTEN: readonly Row<"slip" | "wait" | "listing" | "held" | "la
     "slip",
     "thats a buffet not a hutch, change it",
   ],
+  [
+    "[please|pls|so|can_you? change|fix|correct|update|adjust the|that|my sale|price|listing|deposit|note|entry|drive|cost|amount|payment|number|total please|pls|thanks?] ;",
+    "slip",
+    "he talked me down to 145 actually, fix the sale",
+  ],
+  [
+    "[at|in? the? last second|minute|moment]",
+    "wait",
+    "he haggled me to 145 at the last second, fix the sale",
+  ],
+  ["on|for|of|with [the|that drop|cut|markdown|price_drop|reduction] ;", "listing", "meant 230 on the drop"],
   ["[so fix it|that|this please|pls?] ;", "slip", "odometer says 28.5 so fix that"],
   [
     "^ [can|could|would|will you|u|ya please|pls?] !believe|imagine|guess|tell|show|remind|see|help|take|do|accept|consider|go|sell|deliver|throw|come|meet|let|knock|pay|hold <any>",

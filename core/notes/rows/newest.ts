@@ -22,7 +22,7 @@ const ROWS: readonly Row<"more" | "less" | "half" | "also" | "split" | "undone" 
     "used it on the vanity too",
   ],
   [
-    "^ [that|it|those|this was|were|is|goes|went for|on] <art>? <piece> too|as_well|also ;",
+    "^ [that|it|those|this was|were|is|goes|went for|on] <art>? <piece> too|as_well|also split|share|divide? it|that? half_and_half|evenly? ;",
     "also",
     "that was for the vanity too",
   ],

@@ -96,7 +96,7 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold desk 100 cash 40 check owed",
   ],
   [
-    "<~sell>|bought|let|flipped|took|grabbed … [paid|paid_me|got|gave|gave_me|put|cash|with|had|brought $ down|cash|now|today|so_far|so|up_front|on_him|on_her|on_them|with_him|with_her|with_them?] … owes|owe|owed|owing|outstanding",
+    "<~sell>|bought|let|flipped|took|grabbed … [paid|paid_me|got|gave|gave_me|give|gives|give_me|gived|gived_me|pay|handed|handed_me|had|has|only_had|brought|put|cash|with $ down|cash|now|today|so_far|so|up_front|on_him|on_her|on_them|with_him|with_her|with_them?] … owes|owe|owed|owing|outstanding",
     "beside",
     "sold #4 120 paid 70 owes 50",
   ],
@@ -315,6 +315,11 @@ export const OWED: readonly Row<NumberEffect>[] = [
     `took|takes|bought|got|grabbed|has|have … $ … ,|.|-|and|but* [he|she|they|buyer|still* owes|owe|owed|owing me|us? all|everything|the_whole_thing|the_full_amount|it_all|all_of_it of? it?]`,
     "all owed",
     "teo took the desk home, 150, still owes me all of it",
+  ],
+  [
+    `took|takes|got|has|grabbed|bought|picked_up <art>? <piece> home|away|today|already* ,|-|.|and|but* [he|she|they|hell|shell|theyll|hes|shes|theyre|will|ll|gonna|is|to|says* pays|paying|pay|pay_me|pays_me|paying_me me|us|for_it|up|back|the_money* on|by|next|this? ${LATER}] ;`,
+    "all owed",
+    "lupe took the bench home, pays me friday",
   ],
   [
     "took|takes|bought|got|grabbed|let|gave|has … [on credit|tab|a_tab|his_tab|her_tab|account|the_cuff|an_iou|a_handshake] !card|cards",

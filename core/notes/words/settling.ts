@@ -40,7 +40,7 @@ const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
     "picked picks took takes grabbed loaded hauled fetched home gone left_with carried collected picked_up took_home drove_off hauled_off delivered take scooped snagged nabbed snatched swiped claimed loaded_up carried_off",
   ),
   from: wordSet("from with"),
-  down: wordSet("put down put_down deposited"),
+  down: wordSet("put down put_down deposited added adds adding"),
   never: wordSet("never wont isnt not forget forgetting forgive forgave forgiving"),
   out: wordSet(
     "no_show noshow no_showed out backed flaked bailed ghosted cancelled canceled changed doesnt dont didnt mind backed_out flaked_out bailed_out passed disappeared vanished ditched bowed_out stood reneged quit no_longer welched welshed weaseled wimped chickened cried_off pulled_out dropped_out fell_through fell_out",
@@ -62,7 +62,7 @@ export const saysOf = (word: string): readonly Says[] => BY_WORD.get(word) ?? []
 
 /** What else stands in such a message. */
 export const BESIDE_SETTLING = wordSet(
-  "the a an and then gonna im only but plus pickup fine smooth smoothly great i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as bout abt about far round around away handover hand_over said already done yall yes yep well ok okay eventually apologies sadly unfortunately turned_up up_front finally lol oh yay also my mornin",
+  "the a an and then gonna im only but plus pickup fine smooth smoothly great i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as bout abt about far round around away handover hand_over said already done yall yes yep well ok okay eventually apologies sadly unfortunately turned_up up_front finally holding lol oh yay also my mornin",
 );
 
 /** Between an unknown verb and what was sent in that way: "wired me the 10". */
