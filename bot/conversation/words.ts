@@ -4,7 +4,9 @@ import { mattersOf } from "../../core/decide/matters.ts";
 import { mentionsOf } from "../../core/decide/mentioned.ts";
 import { isNothing, smallTalk, whyNoFact } from "../../core/decide/smalltalk.ts";
 import { readYesNo } from "../../core/notes/bare.ts";
+import { asksOfBot } from "../../core/notes/gathered.ts";
 import { readMessage } from "../../core/notes/read.ts";
+import type { Reading } from "../../core/notes/reading.ts";
 import { endsAsking } from "../../core/questions/sounds.ts";
 import type { Note } from "../../db/notes.ts";
 import type { Question } from "../../db/questions.ts";
@@ -68,6 +70,10 @@ function questionsFor(
   return replied ? [replied] : [];
 }
 
+/** "could you hold the vanity for beatrice?": it is told, however it is asked. */
+const isOrder = (text: string, readings: readonly Reading[]): boolean =>
+  asksOfBot(text) && readings.every((reading) => reading.kind === "unclear" && reading.could !== undefined);
+
 function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): void {
   const text = paidLoan(turn, said.text, replyRoot);
   const read = text === said.text ? said.readings : readMessage(text, turn.today);
@@ -75,7 +81,8 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
   // "sold the chest for how much": nothing is done that a caution could be for.
   if (!endsAsking(text)) heard(turn, text, asSaid);
   const mayBe = turn.lines === 1 ? orLikely(text, asSaid, talkingDesk(turn, replyRoot)) : asSaid;
-  if (answerAsked(turn, text, asSaid, { replyRoot, isOther: mayBe !== asSaid })) return;
+  if (answerAsked(turn, text, asSaid, { replyRoot, isOther: mayBe !== asSaid || isOrder(text, asSaid) }))
+    return;
   const readings = mayBe;
   // "finished it" of two people is about two things.
   const isOfTalk = readings.some((reading) => reading.follows || mentionsOf(reading).some(({ it }) => it));

@@ -29,7 +29,9 @@ export function withLikely(
   );
   const sure = others.filter(({ weight }) => weight >= SURE_LEAST).slice(0, 1);
   const labels = new Set<string>();
-  return [...read.slice(0, OFFERED_MAX - sure.length), ...sure, ...others, ...read]
+  // What tells all of it comes before what tells a part.
+  const whole = sure.filter(({ more }) => more !== undefined);
+  return [...whole, ...read.slice(0, OFFERED_MAX - sure.length), ...sure, ...others, ...read]
     .filter(({ label }) => !labels.has(label) && labels.add(label))
     .slice(0, OFFERED_MAX);
 }

@@ -5,7 +5,7 @@ import { bears } from "../notes/verbs.ts";
 import type { Desk } from "./decision.ts";
 import { likelyOf } from "./likely.ts";
 import type { Likely } from "./likely-of-pieces.ts";
-import { mentionsOf } from "./mentioned.ts";
+import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { talkedOf } from "./talk.ts";
 import { type Deciding, type Standing, standingOf } from "./whole.ts";
 
@@ -30,7 +30,9 @@ export function inParts(
   const told: Standing[] = [];
   let here = desk;
   for (const part of parts) {
-    const one = tellsOne(part, line, here, deciding);
+    const one =
+      tellsOne(part, line, here, deciding) ??
+      (told.length > 0 ? costOf(part, line, here, deciding) : undefined);
     if (one) {
       told.push(one);
       const numbers = mentionsOf(one.reading).flatMap(({ number }) => number ?? []);
@@ -38,8 +40,8 @@ export function inParts(
     } else if (holdsNumber(part, desk)) return [];
   }
   const [first, ...others] = told;
-  const kinds = new Set(told.map(({ reading }) => `${reading.kind} ${JSON.stringify(mentionsOf(reading))}`));
-  if (!first || others.length === 0 || kinds.size < told.length) return [];
+  const things = new Set(told.map(({ reading }) => thingOf(reading)));
+  if (!first || others.length === 0 || things.size < told.length) return [];
   return [
     {
       ...first,
@@ -48,6 +50,55 @@ export function inParts(
       weight: WEIGHT,
     },
   ];
+}
+
+/** What a fact is of: one of the same is told once, but of costs and work. */
+function thingOf(reading: Reading): string {
+  const what = reading.kind === "spend" || reading.kind === "work" ? reading.what : "";
+  return `${reading.kind} ${what} ${JSON.stringify(mentionsOf(reading))}`;
+}
+
+const WHAT_MAX = 3;
+
+/** What is told of these is no thing that was bought. */
+const OF_DEALS = [
+  "owes",
+  "rest",
+  "back",
+  "sold",
+  "listed",
+  "lowered",
+  "down",
+  "kept",
+  "planned",
+  "doubted",
+] as const;
+
+/** "7 for a new foot", "felt for the inside 8": behind what was told of a piece, things that nobody listed and their cost. */
+function costOf(
+  part: string,
+  line: number,
+  desk: Omit<Desk, "confirmed">,
+  deciding: Deciding,
+): Standing | undefined {
+  const { amounts, tokens, tells, mentions, minutes, miles } = gathered(part, line, desk.today);
+  const [amount, ...others] = amounts;
+  const words = tokens.filter(({ kind, roles }) => kind === "word" && !roles.filler && !roles.person);
+  const isThing = words.every(({ roles }) => !roles.heads && !roles.hedge && !roles.method);
+  const what = words.slice(0, WHAT_MAX).map(({ text }) => text.replace(/^(?:for|on|new) ?/, ""));
+  const isOfDeal = OF_DEALS.some((each) => tells.has(each));
+  const isOther = mentions.length + minutes.length + miles.length + others.length > 0;
+  if (amount === undefined || isOther || isOfDeal || !isThing || what.join("") === "") return undefined;
+  const latest = desk.talk?.latest ?? [];
+  const of = latest.length > 0 ? { pieces: byNumbers(latest) } : {};
+  const reading = {
+    kind: "spend",
+    what: what.filter((word) => word !== "").join(" "),
+    category: "materials",
+    amount,
+    ...of,
+  };
+  return standingOf([{ ...reading, text: part, line } as Reading], desk, deciding).find(({ asks }) => !asks);
 }
 
 function holdsNumber(part: string, { today }: Omit<Desk, "confirmed">): boolean {

@@ -51,6 +51,9 @@ export interface Gathered {
 const POLITE =
   /^(?:(?:please|pls|kindly|(?:can|could|would|will) (?:you|u|ya)(?: (?:please|pls|kindly))?)\s+)+/i;
 
+/** Whether a text asks something of the bot, rather than about the books. */
+export const asksOfBot = (text: string): boolean => POLITE.test(text.trim());
+
 export function gathered(asked: string, line: number, today: Day): Gathered {
   const text = asked.trim().replace(POLITE, "");
   const words =

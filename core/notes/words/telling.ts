@@ -90,7 +90,7 @@ const TELLS: Readonly<Record<Tells, ReadonlySet<string>>> = {
     "hold held dibs aside to_keep spoken_for pending reserve deposit downpayment down_payment layaway save_it saving promise promised earmark mark_as marking put_aside set_aside put_by first_refusal bespoke take_off_the_market taken_off",
   ),
   down: wordSet(
-    "deposit down downpayment down_payment put_down earnest holding to_hold to_keep non_refundable advance",
+    "deposit downpayment down_payment put_down earnest holding to_hold to_keep non_refundable advance",
   ),
   more: wordSet("more another add added extra other additional top_up topped_up"),
   paid: wordSet(

@@ -73,6 +73,11 @@ describe("what cannot be read", () => {
     expect(chat.ledger.books.pieces.get(1)).toMatchObject({ hold: null, listPrice: 4500 });
   });
 
+  test("tells what an unknown thing cost behind what it was for", () => {
+    const labels = labelsOf([], "got a dresser for 30 and it has a broken foot so 7 for a new foot");
+    expect(labels[0]).toBe("Bought dresser 30.00; Foot 7.00");
+  });
+
   test("stands beside a question that asks for what its verb would need", () => {
     const before = ["bought dresser 40", "sold dresser 185"];
     const labels = labelsOf(before, "forgot the 14 for paint on the dresser before it sold");
