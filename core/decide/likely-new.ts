@@ -15,6 +15,8 @@ export function likelyNew(
   { books }: Omit<Desk, "confirmed">,
 ): Likely[] {
   const { tells, text, line, date, method, mentions, amounts, miles, supply, labor, by, source } = found;
+  const goal = goalOf(found);
+  if (goal) return [goal];
   if (tells.has("planned") || tells.has("doubted")) return [];
   const at = { text, line, ...(date === undefined ? {} : { date }), ...(by === undefined ? {} : { by }) };
   const paid = method === undefined ? {} : { method };
@@ -52,6 +54,17 @@ export function likelyNew(
       all.push(likely(4, { kind: "income", amount, stream: "help", ...at, ...paid }));
   }
   return all;
+}
+
+const AIMS = /\b(?:goal|target|aim\w*|shoot(?:ing)?)\b/i;
+const PER = /\b(?:a|an|per|each|every) (month|year)\b/i;
+
+/** "lets shoot for five hundred a month" */
+function goalOf({ text, line, amounts, mentions }: Gathered): Likely | null {
+  const [amount, ...others] = amounts;
+  const per = PER.exec(text)?.[1]?.toLowerCase();
+  if (amount === undefined || others.length + mentions.length > 0 || !per || !AIMS.test(text)) return null;
+  return likely(6, { kind: "goal", amount, per, text, line });
 }
 
 /** Nobody drives further for furniture. */

@@ -130,9 +130,14 @@ function priceAndOwed({ amounts, tokens }: Gathered): { price: Cents; owed?: Cen
   return { price, owed: owed < price ? owed : least };
 }
 
+const AT_ASKING = /\b(?:went|sold|gone|go|got) (?:for|at) (?:the )?(?:asking|full)\b/i;
+
 /** A piece that nobody holds, and a price. */
 function soldOf({ found, at, paid, going, cost, says, isDone }: Case): Likely[] {
   const said = priceAndOwed(found);
+  // "desk went for asking"
+  if (going !== null && !said && AT_ASKING.test(found.text) && !says("denied", "planned"))
+    return [likely(5, { kind: "sell", price: going, ...at, ...paid })];
   const owedLater = says("paid", "owes") && (says("planned", "owes") || found.until !== undefined);
   if (
     going !== null &&

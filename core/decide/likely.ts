@@ -15,6 +15,7 @@ import { foundBy } from "./match.ts";
 
 /** So much has to speak for a reading. */
 const SAID_LEAST = 3;
+const CUED_LEAST = 4;
 const OFFERED_MAX = 3;
 
 type LikelyDesk = Omit<Desk, "confirmed">;
@@ -31,8 +32,11 @@ export function likelyOf(text: string, line: number, desk: LikelyDesk): Likely[]
   const isEither =
     found.isOfIt && numbers.length > 0 && spoken.length > 0 && spoken.join() !== numbers.join();
   for (const group of isEither ? [spoken, numbers] : [numbers]) all.push(...ofPieces(found, group, desk));
+  // Of a piece that is only spoken of before, something has to say what became of it.
+  const isUnnamed = found.mentions.length === 0 && !found.isOfIt && !desk.talk?.replied && numbers === spoken;
+  const least = isUnnamed ? CUED_LEAST : SAID_LEAST;
   return all
-    .filter(({ weight }) => weight >= SAID_LEAST)
+    .filter(({ weight }) => weight >= least)
     .sort((one, other) => other.weight - one.weight)
     .slice(0, OFFERED_MAX);
 }

@@ -7,7 +7,7 @@ import { smallNumberAt } from "./quantities/spelled.ts";
 import type { Category, Mention } from "./reading.ts";
 import { centsIn } from "./slots/money.ts";
 import { HOUSEHOLD } from "./words/people.ts";
-import { BEFORE_NAME, BETWEEN, SENT_BY, SERVED, type Tells, tellsOf, WHOSE_IS } from "./words/telling.ts";
+import { BEFORE_NAME, BETWEEN, SENT_BY, type Tells, tellsOf, WHOSE_IS } from "./words/telling.ts";
 
 /*
  * What is recognised in a message that nobody could read as a whole: its things, numbers and names, and what its words
@@ -100,7 +100,7 @@ function gather(found: Gathered, at: number, today: Day): void {
   if (kind !== "word") return;
   const before = tokens[at - 1]?.text ?? "";
   if (roles.method !== undefined) found.method = roles.method;
-  if (roles.labor || roles.service || SERVED.has(token.text)) found.labor ??= token.text;
+  if (roles.labor || roles.service || tellsOf([token.text]).has("served")) found.labor ??= token.text;
   const isFirst = found.mentions.length === 0 && found.amounts.length === 0;
   if (HOUSEHOLD.has(token.text) && isFirst && !BEFORE_NAME.has(before)) found.by ??= token.text;
   else if (roles.person) found.isOthers ||= isFirst;

@@ -99,6 +99,9 @@ export const goal = defineVerb({
       facts: [{ kind: "goal", day, pieces: [], ...(amount === undefined ? {} : { amount }), data }],
     };
   },
+  offered: ({ pieces, amount, per = "month" }) =>
+    `Goal: ${pieces === undefined ? show(amount ?? 0) : `${pieces} pieces`} a ${per}`,
+
   echo({ fact }) {
     const what = fact.data.pieces === undefined ? show(fact.amount ?? 0) : `${fact.data.pieces} pieces`;
     return [`Goal: ${what} a ${fact.data.per}`, 'How it goes: "pace"'];

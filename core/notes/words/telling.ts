@@ -134,9 +134,6 @@ const TELLS: Readonly<Record<Tells, ReadonlySet<string>>> = {
   still: wordSet("still yet late running reschedule rescheduled push pushed moved_to"),
 };
 
-/** What somebody did for money, by its own word. */
-export const SERVED = TELLS.served;
-
 const SINGLE = new Map<string, Tells[]>();
 const PHRASES: { phrase: string; tells: Tells }[] = [];
 for (const [tells, words] of Object.entries(TELLS) as [Tells, ReadonlySet<string>][])

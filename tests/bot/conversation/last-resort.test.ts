@@ -44,6 +44,8 @@ describe("what cannot be read", () => {
       "threw 22 at the dresser in primer and stain",
       "Primer and stain 22.00 for #1 dresser",
     ],
+    [["bought desk 30"], "lets shoot for five hundred a month", "Goal: 500.00 a month"],
+    [LISTED, "dresser went for asking", "Sold #1 dresser 185.00"],
     [["gas 20"], "wipe the gas, that was my own", "Take out: Gas 20.00: shop cost, vehicle"],
   ];
 
