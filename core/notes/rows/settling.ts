@@ -188,7 +188,7 @@ const ROWS: readonly Row<Says>[] = [
     "pete found another one, gave him the 25 back",
   ],
   [
-    "[never|didnt|did_not|hasnt came|come|showed|show|turned|turn|picked|called it? up? back?]",
+    "[never|didnt|did_not|hasnt came|come|showed|show|turned|turn|picked|called it? up? back?] !me|us",
     "out",
     "keeping pete's 25, he never showed",
   ],
