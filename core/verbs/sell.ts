@@ -41,6 +41,20 @@ declare module "../notes/reading.ts" {
   }
 }
 
+/** "found its new people", "went to a good home": somebody has it now. */
+const FOUND_A_HOME: readonly string[] = [
+  ...["its", "a", "her", "his", "their"].flatMap((whose) =>
+    ["", "new ", "good "].flatMap((which) =>
+      ["home", "owner", "people", "person", "family", "human", "forever home"].map(
+        (who) => `found ${whose} ${which}${who}`,
+      ),
+    ),
+  ),
+  ...["a new home", "a good home", "its new home", "its new owner", "its forever home"].map(
+    (home) => `went to ${home}`,
+  ),
+];
+
 /** Settles what is held on the pieces: part of the price, given back to its buyer, or kept that day. */
 function settleDeposits(books: BooksInHand, fact: FactOf<"sell">, pieces: readonly Piece[]): void {
   const held = depositOf(pieces);
@@ -221,17 +235,7 @@ export const sell = defineVerb({
         light: true,
       },
       {
-        say: [
-          "found a new home",
-          "found a new owner",
-          "found its new owner",
-          "flew out the door",
-          "flew off the shelf",
-          "found a home",
-          "found its new home",
-          "went to a new home",
-          "has a new home",
-        ],
+        say: [...FOUND_A_HOME, "flew out the door", "flew off the shelf", "has a new home"],
         with: ["piece", "number"],
       },
       { say: ["let go of", "let … go at", "let … go"], with: ["piece", "number"], without: ["supply"] },

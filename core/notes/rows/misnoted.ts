@@ -97,7 +97,7 @@ const RIGHTED: readonly Row<"found" | "proof" | "added" | "then" | "old" | "wait
     "buyer was della, idk why i put nell",
   ],
   [
-    `^ [said|put|wrote|typed|had <art>? <piece>|<method>] !back|up|down|on|in|out|away|at|to`,
+    `^ [said|put|wrote|typed|had <art>? <piece>|<method>] !back|up|down|on|in|out|away|at|to|<done>`,
     "old",
     "said desk meant dresser",
   ],
