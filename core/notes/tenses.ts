@@ -19,6 +19,7 @@ import {
   WAS_BARE,
   WE,
   WEEKDAYS,
+  WITHOUT_NUMBER,
 } from "./words/tenses.ts";
 
 /*
@@ -41,12 +42,22 @@ export function toldInPast(
   if (!past) return asTyped;
   const meant = read(past.line);
   const better = openness(readings) - openness(meant);
-  if (better < 0 || (better === 0 && !past.isSure)) return asTyped;
+  if (better < 0) return asTyped;
   if (past.isSure) return { readings: withTexts(meant, readings, line), line: past.line };
   const [reading, ...others] = readings;
-  const isWhole = meant.length === 1 && !isOpen(meant[0]!);
-  return others.length === 0 && isWhole
-    ? { readings: [offered(reading!, [{ ...meant[0]!, text: reading!.text }])], line }
+  const [one, ...more] = meant;
+  const offers =
+    !one || more.length > 0 ? [] : one.kind === "unclear" ? (one.could ?? []) : one.missing ? [] : [one];
+  return others.length === 0 && offers.length > 0
+    ? {
+        readings: [
+          offered(
+            reading!,
+            offers.map((offer) => ({ ...offer, text: reading!.text })),
+          ),
+        ],
+        line,
+      }
     : asTyped;
 }
 
@@ -86,7 +97,7 @@ const isLetters = (word: Word | undefined): word is Word => word?.kind === "lett
 /** A line as the past tells it; null where it is in the past already, or tells of what may come. */
 function pastOf(line: string): Past | null {
   const words = wordsOf(line);
-  if (!words.some(isNumber) || words.some(isOfNoPast)) return null;
+  if (!(words.some(isNumber) || words.some(isOfItsFate)) || words.some(isOfNoPast)) return null;
   const found = changesOf(words);
   if (found.changes.length === 0) return null;
   let told = line;
@@ -99,6 +110,8 @@ function pastOf(line: string): Past | null {
 
 const SPELLED = new Set(NUMBER_WORDS);
 const isNumber = ({ kind, norm }: Word): boolean => kind === "digits" || SPELLED.has(norm);
+/** What says a whole note without a number, or in a word for one. */
+const isOfItsFate = ({ norm }: Word): boolean => WITHOUT_NUMBER.has(norm);
 const isOfNoPast = ({ kind, norm }: Word): boolean => (kind === "mark" ? norm === "?" : NO_PAST.has(norm));
 
 function changesOf(words: readonly Word[]): { changes: Change[]; isSure: boolean } {
@@ -112,6 +125,12 @@ function changesOf(words: readonly Word[]): { changes: Change[]; isSure: boolean
       continue;
     }
     const past = PAST_OF.get(word.norm);
+    // "drove 36 miles for take the dresser"
+    if (past !== undefined && words[at - 1]?.norm === "for" && !isThing(word.norm)) {
+      changes.push({ at: at - 1, text: "to" });
+      isSaid = true;
+      continue;
+    }
     if (past === undefined) {
       isSaid ||= PASTS.has(word.norm);
       continue;
@@ -123,13 +142,24 @@ function changesOf(words: readonly Word[]): { changes: Change[]; isSure: boolean
     if (doer.helping !== null) changes.push({ at: doer.helping, text: "" });
     const isOwn = doer.kind === "said" || (doer.kind === "same" && isSaid);
     isSaid ||= isOwn;
-    isTorn ||= !isOwn || words.some(({ norm }) => WEEKDAYS.has(norm));
+    isTorn ||= !isOwn || isOnSomeDay(words, at);
     changes.push({ at, text: doer.isBehindComing ? `and ${past}` : past });
   }
   changes.push(...helpedPasts(words, changes));
-  // "guy comes at 5": somebody who comes has done nothing yet.
-  if (changes.every(({ at }) => COMES_AND.has(words[at]!.norm))) return { changes: [], isSure: false };
+  // "guy comes at 5": somebody who comes has done nothing yet, but where what was done follows.
+  const isComing = ({ at }: Change) => COMES_AND.has(words[at]!.norm) && !isAndDone(words, at);
+  if (changes.every(isComing)) return { changes: [], isSure: false };
   return { changes: changes.sort((a, b) => a.at - b.at), isSure: isSaid && !isTorn };
+}
+
+/** "his boy come and hauled it off" */
+const isAndDone = (words: readonly Word[], at: number): boolean =>
+  words.slice(at + 1, at + 4).some(({ norm }) => PASTS.has(norm) || norm.endsWith("ed"));
+
+/** "she pay 60 friday" may be what she will do. */
+function isOnSomeDay(words: readonly Word[], at: number): boolean {
+  const end = words.findIndex(({ kind }, place) => place > at && kind === "mark");
+  return words.slice(at, end < 0 ? words.length : end).some(({ norm }) => WEEKDAYS.has(norm));
 }
 
 /** "my husband have bought", "she done bought": the helping verb is left out. */
@@ -156,6 +186,8 @@ function doerAt(words: readonly Word[], at: number): Doer | null {
   while (before >= 0 && isLetters(words[before]) && BESIDE_VERB.has(words[before]!.norm)) before -= 1;
   const said = words[before];
   const none = { helping: null, isBehindComing: false };
+  // "old boy down the road give me 90 for it": whoever it was.
+  if (words[at]!.norm === "give" && isToUs(words, at) && isLetters(said)) return { kind: "said", ...none };
   const isNoun = isThing(words[at]!.norm);
   if (said === undefined || said.kind === "mark" || NEXT_DOING.has(said.norm))
     return isNoun ? null : { kind: "same", ...none };
@@ -175,6 +207,10 @@ function doerAt(words: readonly Word[], at: number): Doer | null {
   const isOffer = words[at]!.norm === "give" && !WE.has(said.norm) && !TO_US.has(words[at + 1]?.norm ?? "");
   return { kind: isOffer ? "nobody" : "said", ...none };
 }
+
+/** "give me 90" */
+const isToUs = (words: readonly Word[], at: number): boolean =>
+  TO_US.has(words[at + 1]?.norm ?? "") && words[at + 2]?.kind === "digits";
 
 const rolesAt = (norm: string) => language().lexer.lexicon.entry(norm)?.said;
 

@@ -104,8 +104,9 @@ export const buy = defineVerb({
           "salvaged",
           "brought home",
           "took home",
-          "hauled home",
-          "lugged home",
+          ...["hauled", "lugged", "carted", "fetched", "toted", "dragged", "brung", "wheeled", "drug"].map(
+            (verb) => `${verb} home`,
+          ),
           "came home with",
           "come home with",
           "came home w",

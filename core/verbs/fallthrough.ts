@@ -106,6 +106,11 @@ const OUT_OF_IT = [
   ],
   ...[
     "blew us off",
+    "jacked it in",
+    "jacked it in on",
+    "dropped out of buying",
+    "called it off",
+    "called it off on",
     "mucked me about",
     "messed me about",
     "messed me around",
@@ -176,6 +181,8 @@ const WANT_NO_MORE = [
     "cant get … after all",
     "no longer taking",
   ],
+  ...["no want", "not want", "no wants", "not wants", "no need", "isnt having", "not having … after all"],
+  ...["isnt having … after all", "not have … after all"],
   ...["lost interest in", "no longer interested in", "not interested in … anymore", "cant take"],
 ];
 
@@ -350,6 +357,7 @@ export const fallthrough = defineVerb({
       "hold",
       "on hold",
       "paid",
+      ...["hanging on to", "hanging onto", "hung on to", "hung onto", "holding on to", "holding onto"],
       ...["stays", "anymore", "any more", "after all", "half"],
     ],
     judge: judgeFallthrough,

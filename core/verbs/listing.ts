@@ -12,7 +12,7 @@ import { settlePieces } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { type Clause, says } from "../notes/clause.ts";
-import { PUT_UP } from "../notes/words/dialects.ts";
+import { PUT_ON_NET, PUT_UP } from "../notes/words/dialects.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -140,7 +140,21 @@ export const list = defineVerb({
         light: true,
       },
       {
-        say: ["is on the internet for", "is on internet for", "on internet for", "on the internet for"],
+        say: PUT_ON_NET,
+        with: ["number"],
+        without: ["duration", "loan", "miles", "labor"],
+        light: true,
+      },
+      {
+        say: [
+          "is in internet for",
+          "is in the internet for",
+          "in internet for",
+          "is on the internet for",
+          "is on internet for",
+          "on internet for",
+          "on the internet for",
+        ],
         with: ["piece", "number"],
         light: true,
       },

@@ -184,6 +184,9 @@ export const spend = defineVerb({
       {
         say: [
           "shelled out … for",
+          ...["fork out", "shell out", "cough up", "fork over", "stump up", "lay out"].flatMap((pay) =>
+            ["for", "on"].map((on) => `had to ${pay} … ${on}`),
+          ),
           "forked over … for",
           "coughed up … for",
           "plunked down … for",

@@ -20,6 +20,7 @@ const isSaleSaid = ({ tokens }: Clause): boolean => tokens.some(({ text }) => SA
 
 /** "desk 165 to 140", "#3 to 55": the price behind "to" is the new one. */
 const isLowered = ({ tokens }: Clause): boolean =>
+  tokens.at(-1)?.text === "now" ||
   tokens.some(
     ({ kind }, at) =>
       kind === "amount" &&

@@ -15,7 +15,8 @@ const WANTS_NOT =
   /^(?:(?:doesnt|does not|dont|didnt|isnt|arent|wont|wont be|not|no longer|cant|decided not to) (?:going to |gonna |be )?(?:want|need|take|taking|get|getting|buy|buying)s?|decided against|lost interest in|walked on)$/;
 
 /** Words that say it of a buyer only where somebody stands before them: "pulled out the dresser". */
-const NEEDS_SOMEBODY = /^(?:pulled out(?: of)?|walked on|decided against|lost interest in)$/;
+const NEEDS_SOMEBODY =
+  /^(?:(?:has |have )?(?:pulled out(?: of)?|gone off|gone cold on|dropped out)|let (?:me|us) down|never come for|walked on|decided against|lost interest in)$/;
 
 /** "doesn't need it delivered", "doesn't want the desk refinished": it is wanted all the same. */
 function isOfSomethingElse({ tokens, head }: Clause): boolean {

@@ -58,7 +58,8 @@ export function judgePrice(
   clause: Clause,
 ): Trouble | null {
   // "made 60 off the bookcase" is no cut: a price, or what was left of it.
-  if (says(clause, /^(?:made|earned|cleared|profited|pulled in)$/)) return { kind: "noVerb" };
+  const isPriced = says(clause, /^price/) && says(clause, /^(?:made|put)/);
+  if (says(clause, /^(?:made|earned|cleared|profited|pulled in)$/) && !isPriced) return { kind: "noVerb" };
   const amounts = freeTokens(clause, "amount");
   const token = amounts.length === 1 ? amounts[0] : claimOldPrice(clause, amounts);
   if (!token) return amounts.length === 0 ? noAmount(clause) : { kind: "twoNumbers" };
@@ -89,7 +90,8 @@ export function judgePrice(
     /^(?:(?:price )?(?:back )?(?:to|down to|up to|at|now)|is back (?:up |down )?to|is now|are now|price is|now at|=)$/.test(
       preposition,
     ) ||
-    SETS_PRICE.has(head);
+    SETS_PRICE.has(head) ||
+    isPriced;
   if (!sets) return { kind: raises ? "raiseBy" : "cutOrPrice" };
   return setPrice(fields, clause, token, found.cents);
 }

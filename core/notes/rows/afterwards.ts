@@ -91,6 +91,16 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "doubt",
     "sold desk 140 he says",
   ],
+  [
+    "^ i|we|well* [done|have_done|has_done] sold|bought|got|listed|put|paid|drove|gave|took|hauled|dropped|let|let_go|flogged",
+    "word",
+    "done got 40 for the lamp",
+  ],
+  [
+    "^ i|we|just|well* [came|come|run|ran across|by] a|an|some|another|this <any>? <piece>",
+    "bought",
+    "came by a desk for 15",
+  ],
   ["[hold|held|holding off on]", "denial", "hold off on the desk"],
   ["[hold|held|holding off] for|till|until", "denial", "hold off for now"],
   ["[hold|held|holding off] ;", "denial", "somebody wants it for 280, holding off"],

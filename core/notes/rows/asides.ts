@@ -191,6 +191,16 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "partial refund 30 desk, wobbly leg",
   ],
   [
+    "<piece> … [,|-|.|cause|because|since|as* it|ive|ive_had|id? aint|hadnt|havent|hasnt|not|never|didnt had|have|get|got|a|any|one|so_much_as|even* nibble|nibbles|bite|bites|sniff|bid|peep|taker|takers|offer|look|call|message yet|on_it|at_all|for_weeks*] ;",
+    "aside",
+    "took 20 off that chest, hadnt had a nibble",
+  ],
+  [
+    "<piece> … [,|-|.|cause|because|since|as|i|we|just* couldnt|cant|cannot shift|sell|move|flog|budge|part_with|get_shot_of|fix|save|give_away it|them|that*] ;",
+    "aside",
+    "plant stand gone to the charity shop, couldnt shift it",
+  ],
+  [
     "<retire>|<~reprice>|<~list> … [,|-? still? no|zero takers|interest|bites|nibbles|buyers|offers|luck|one_wanted_it yet?]",
     "aside",
     "gave away the table no takers",

@@ -110,7 +110,7 @@ export const DEALING: readonly Row<TurnEffect>[] = [
     "gave back the 45 deposit on the headboard, she backed out",
   ],
   [
-    `refunded|returned|gave_back|sent_back|back|gave|sent … [,|and|but|.|&* i|we? kept|keeping|keep <art>? rest|<other>|remainder|balance|difference|other_half]`,
+    `refunded|returned|gave_back|sent_back|back|gave|sent … [,|and|but|.|&* i|we? kept|keeping|keep <art>? rest|<other>|remainder|balance|difference|other_half] !$`,
     "word",
     "priya bailed on the nightstands, refunded 15, kept the rest",
   ],

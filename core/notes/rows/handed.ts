@@ -58,7 +58,7 @@ export const HANDED: readonly Row<OwnerEffect>[] = [
   ],
   ["^ [<art>? !<kin> <new>|<person>] got $ for <art>? <piece>", "worker", "bob got 40 for the desk"],
   [
-    "^ [<art>? !<kin> <new>|<person>] gave|handed|sent me|us $ for <art>? <piece>|it|them|this|that|both",
+    "^ [<art>? !<kin> <new>|<person>] gave|handed|sent me|us $ <method>? for <art>? <piece>|it|them|this|that|both",
     "buyer",
     "bob gave me 40 for the desk",
   ],

@@ -181,6 +181,11 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold pew 120, she's short 20",
   ],
   [
+    "<~sell> … $ ,|-|and|but* [he|she|they|buyer|shes|hes|theyre|<new>|<person>? is|was|came_up|came? $ short|shy so|and|,* still? owes|owe me|us that|it|the_rest|the_difference?]",
+    "owed",
+    "sold the trunk for 90, shes 20 short so still owes me that",
+  ],
+  [
     "<~sell> … $ ,|-|and|but* [he|she|they|buyer|shes|hes|theyre|<new>|<person>? is|was|came_up|came? $ short|shy] !of",
     "owed",
     "sold hutch 200 but he was 30 short",

@@ -25,7 +25,7 @@ const NOW = "finally|just|then|also|already|actually";
 /** Who acts: kin for the shop, anybody else a buyer. */
 const ACTORS: readonly Row<OwnerEffect>[] = [
   ["^ [<art>? <kin> <verb> her|his|their] <piece>", "worker", "my sister sold her dresser 120"],
-  ["^ [<art>? <kin> <new>?] " + GETS + "|<verb>|<light>", "ours", "dad picked up a bookcase 25"],
+  ["^ me? [<art>? <kin> <new>?] " + GETS + "|<verb>|<light>", "ours", "dad picked up a bookcase 25"],
   ["^ [<art>? <kin> <new>?] is|are <retire>", "ours", "hubby is keeping the workbench"],
   ["^ [its|it_is|this_is <art>? <kin>]", "ours", "its mom, bought desk 40"],
   ["^ [<art>? <kin> here|speaking|again|texting]", "ours", "uncle here, sold the trunk 65"],
@@ -69,7 +69,7 @@ const ACTORS: readonly Row<OwnerEffect>[] = [
     "sold desk 90 to a couple, they also bought the lamp 15",
   ],
   [
-    "^ [<art>? <opinion>|<trait>|<plain>* <person> with|w|from|in|at|down|across <art>? <any> <word>? <word>?] gave|paid|handed|pd me|us $ for <art>? <piece>",
+    "^ [<art>? <opinion>|<trait>|<plain>* <person> with|w|from|in|at|down|across <art>? <any> <word>? <word>?] gave|paid|handed|pd me|us $ <method>? for <art>? <piece>",
     "buyer",
     "the lady with the blue truck gave me fifty for the rocking chair",
   ],
@@ -130,7 +130,7 @@ const ACTORS: readonly Row<OwnerEffect>[] = [
   ],
   [`^ [<new>|<person>|<kin>] ${NOW} ${GETS}`, "buyer", "dale already took the wardrobe 90"],
   [
-    "^ one? [<art>? <opinion>|<trait>* <person>|<new>|<place> &|and? <new>|<person>?] " + GETS,
+    "^ one|me? [<art>? <opinion>|<trait>* <person>|<new>|<place> &|and? <new>|<person>?] " + GETS,
     "buyer",
     "bob bought the desk 120",
   ],

@@ -21,13 +21,6 @@ export const PUT_UP: readonly string[] = each(
     ],
   ],
 ).concat(
-  each("put putted stuck popped whacked chucked bunged slapped lobbed shoved slung threw plonked", [
-    ...["internet", "net", "web", "line", "classifieds"].flatMap((where) =>
-      ["on", "in", "to", "at"].flatMap((to) => [`${to} ${where}`, `${to} the ${where}`]),
-    ),
-    ...["market", "site", "board", "app", "page"].flatMap((where) => [`on ${where}`, `on the ${where}`]),
-    ...["for sale", "for sale at", "for sale for"],
-  ]),
   ["stuck", "popped", "put", "whacked", "bunged"].flatMap((verb) => [
     `${verb} an ad up for`,
     `${verb} up an ad for`,
@@ -39,9 +32,21 @@ export const PUT_UP: readonly string[] = each(
   ["made a listing for", "made ad of", "published", "made post for", "made a post for"],
 );
 
+/** The same of the net. */
+export const PUT_ON_NET: readonly string[] = each(
+  "put stuck popped whacked chucked bunged slapped lobbed shoved slung threw plonked got",
+  [
+    ...["internet", "net", "web", "line", "classifieds"].flatMap((where) =>
+      ["on", "in", "to", "at"].flatMap((to) => [`${to} ${where}`, `${to} the ${where}`]),
+    ),
+    ...["market", "site", "board", "app", "page"].flatMap((where) => [`on ${where}`, `on the ${where}`]),
+    ...["for sale", "for sale at", "for sale for"],
+  ],
+);
+
 /** How a piece is carried to where it ends. */
 const CARRIED =
-  "took hauled carried dropped ran run toted lugged dragged schlepped chucked threw slung bunged lobbed tossed " +
+  "took popped hauled carried dropped ran run toted lugged dragged schlepped chucked threw slung bunged lobbed tossed " +
   "flung stuck put sent left taken hauled_off carted wheeled brought tipped";
 
 const ENDS = [
@@ -71,7 +76,8 @@ export const CARRIED_OFF: readonly string[] = [
   ...each(
     CARRIED,
     ENDS.flatMap((end) => [
-      ...["to", "in", "into", "at", "on"].map((to) => `${to} the ${end}`),
+      ...["to", "in", "into", "at", "on", "down"].map((to) => `${to} the ${end}`),
+      ...["in a", "into a", "in", "on a"].map((to) => `${to} ${end}`),
       ...["off to", "out to", "down to", "over to"].map((to) => `${to} the ${end}`),
       `to ${end}`,
     ]),
@@ -81,6 +87,7 @@ export const CARRIED_OFF: readonly string[] = [
     `${verb} out`,
     `${verb} … away`,
   ]),
+  "burnt",
 ];
 
 export const WENT_OFF: readonly string[] = [
@@ -115,9 +122,9 @@ const GIVEN_AT = [
 ]);
 
 export const DROPPED_AT_CHARITY: readonly string[] = each(
-  "took dropped carried brought hauled taken sent",
+  "took dropped popped carried brought hauled taken sent",
   GIVEN_AT.filter((at) => at !== "church").flatMap((at) =>
-    ["to", "at", "off at", "off to", "down to", "over to", "round to"].flatMap((to) => [
+    ["to", "at", "down", "round", "off at", "off to", "down to", "over to", "round to"].flatMap((to) => [
       `${to} the ${at}`,
       `${to} a ${at}`,
     ]),

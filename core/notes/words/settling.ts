@@ -1,5 +1,6 @@
 /* What a message about somebody or something on the books may say, each word with what it tells. */
 
+import { withPresents } from "./tenses.ts";
 import { wordSet } from "./words.ts";
 
 /**
@@ -28,7 +29,7 @@ export type Says =
 
 const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
   paid: wordSet(
-    "paid pay pays paying payed pd gave gives sent sends handed brought brings got get received collected came settled squared dropped dropped_off mailed slipped paid_up settled_up squared_up came_through came_in paid_off with_the_money paid_me wired cleared coughed ponied forked shelled chipped give gived payed_up paid_back",
+    "paid pay pays paying payed pd gave gives sent sends handed brought brings got get received collected came settled squared dropped dropped_off mailed slipped paid_up settled_up squared_up came_through came_in paid_off with_the_money paid_me wired cleared coughed ponied forked shelled chipped give gived payed_up paid_back brung stumped stumped_up coughed_up bunged",
   ),
   payer: wordSet("he she they shes hes theyre buyer guy lady"),
   half: wordSet("half"),
@@ -55,14 +56,14 @@ const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
 
 const BY_WORD = new Map<string, Says[]>();
 for (const [says, words] of Object.entries(SAYS))
-  for (const word of words) BY_WORD.set(word, [...(BY_WORD.get(word) ?? []), says as Says]);
+  for (const word of withPresents(words)) BY_WORD.set(word, [...(BY_WORD.get(word) ?? []), says as Says]);
 
 /** What a word tells by itself; nothing for most. */
 export const saysOf = (word: string): readonly Says[] => BY_WORD.get(word) ?? [];
 
 /** What else stands in such a message. */
 export const BESIDE_SETTLING = wordSet(
-  "the a an and then gonna im only but plus pickup fine smooth smoothly great i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as bout abt about far round around away handover hand_over said already done yall yes yep well ok okay eventually apologies sadly unfortunately turned_up up_front finally holding lol oh yay also my mornin",
+  "been popped popped_round popped_over popped_by nipped quid the a an and then gonna im only but plus pickup fine smooth smoothly great i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as bout abt about far round around away handover hand_over said already done yall yes yep well ok okay eventually apologies sadly unfortunately turned_up up_front finally holding lol oh yay also my mornin",
 );
 
 /** Between an unknown verb and what was sent in that way: "wired me the 10". */

@@ -26,7 +26,7 @@ const IRREGULAR: Readonly<Record<string, string>> = Object.fromEntries(
 const REGULAR = wordSet(
   "pick grab collect fetch order finish start list post work sand paint strip deliver haul return refund lower " +
     "drop clean repair fix wax stain oil scrub donate scrap trash dump transfer cancel change reduce move load " +
-    "swap trade snag purchase hand carry unload advertise publish reserve upload",
+    "swap trade snag purchase charge stay decide settle hand carry unload advertise publish reserve upload",
 );
 
 const isVowel = (letter: string | undefined): boolean => letter !== undefined && "aeiou".includes(letter);
@@ -93,6 +93,11 @@ export const WEEKDAYS = wordSet(
   "monday tuesday wednesday thursday friday saturday sunday mon tue wed thu fri sat sun weekend morning evening",
 );
 
+/** Beside these a note is whole without a number. */
+export const WITHOUT_NUMBER = wordSet(
+  "rest free nothing keep stay stays give throw donate scrap trash dump finish start begin collect fetch grab",
+);
+
 /** They stand between who does something and what is done. */
 export const BESIDE_VERB = wordSet(
   "just today also already now finally then yesterday still only really both",
@@ -115,3 +120,7 @@ export const TO_US = wordSet("me us back");
 
 /** Between two doings of one person. */
 export const NEXT_DOING = wordSet("and then & plus also so");
+
+/** Some words, and the present of those of them that are pasts: "take" beside "took". */
+export const withPresents = (words: ReadonlySet<string>): ReadonlySet<string> =>
+  new Set([...words, ...[...PAST_OF].flatMap(([form, past]) => (words.has(past) ? [form] : []))]);

@@ -13,7 +13,8 @@ export const GIVEN_BACK =
   /^(?:(?:deposit |(?:was|were|got) )?(?:refunded|returned)|deposit back|(?:was )?(?:given|handed) back|went(?: back)?|refund|refunding|gave back|gave|returning|sent back|sent|paid back|gave (?:him|her|them) back)$/;
 
 /** It was kept. */
-export const KEPT = /^(?:kept|keeping|keep|stays|(?:deposit )?forfeited)$/;
+export const KEPT =
+  /^(?:kept|keeping|keep|stays|(?:hanging|hung|holding|held) on ?to|pocketed|pocketing|(?:deposit )?forfeited)$/;
 
 /** Behind a piece that somebody does not want: nothing that is done to it. */
 export const AFTER_REFUSAL = wordSet(
@@ -70,7 +71,7 @@ export const HOLDS = wordSet("hold to_hold holding to_holding");
 
 /** What somebody was paid for who helped. */
 export const HELPING =
-  /^(?:help|helping|move|moving|haul|hauling|load|loading|work|lifting|deliver|delivery|carry|carrying)\b/;
+  /^(?:help|helping|move|moving|haul|hauling|shift|shifting|lug|lugging|load|loading|work|lifting|deliver|delivery|carry|carrying)\b/;
 
 /** What a person does behind whose name it stands: no noun of a piece. */
 export const SOMEBODY_DID =
