@@ -3,6 +3,7 @@ import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
 import { BEFORE_NAMES } from "./words/names.ts";
 import { BEFORE_COUNTS, BEFORE_FOR_PRICE, BEFORE_FOR_SOMEBODY, BEFORE_TO_PRICE } from "./words/shorthand.ts";
+import { PERIODS } from "./words/units.ts";
 
 export interface Lexer<Head> {
   lexicon: Lexicon<Head>;
@@ -51,6 +52,7 @@ function meantAt<Head>(
 ): string {
   const { norm } = typed[at]!;
   if (norm === "an" && isAndMeant(typed[at + 1])) return "and";
+  if (norm === "ever" && PERIODS.has(typed[at + 1]?.norm ?? "")) return "every";
   if (norm === "too" && BEFORE_NAMES.has(typed[at + 1]?.norm ?? "")) return "to";
   if (isNounIs(line, typed, norms, at, lexicon)) return norm.slice(0, -1);
   if (entry?.isSettled) return norm;

@@ -115,6 +115,10 @@ const isOfItsFate = ({ norm }: Word): boolean => WITHOUT_NUMBER.has(norm);
 const isOfNoPast = ({ kind, norm }: Word): boolean => (kind === "mark" ? norm === "?" : NO_PAST.has(norm));
 
 function changesOf(words: readonly Word[]): { changes: Change[]; isSure: boolean } {
+  const [first, second] = words;
+  // "is sold, 140" asks nothing.
+  if (WAS_BARE.has(first!.norm) && isLetters(second) && PASTS.has(second.norm))
+    return { changes: [{ at: 0, text: `it ${first!.norm}` }], isSure: true };
   const changes: Change[] = [];
   let [isSaid, isTorn] = [false, false];
   for (let at = 0; at < words.length; at += 1) {

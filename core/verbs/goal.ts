@@ -49,6 +49,9 @@ export const goal = defineVerb({
           "aiming for",
           "aim for",
           "shooting for",
+          ...["aiming to", "shooting to", "fixing to"].flatMap((aims) =>
+            ["make", "clear", "do", "hit", "earn", "sell", "flip"].map((make) => `${aims} ${make}`),
+          ),
         ],
         with: ["number"],
         without: ["loan"],

@@ -177,7 +177,7 @@ export const retire = defineVerb({
           "gave … as a freebie",
           "let … have",
           "dropped … off at",
-          ...["given to", "was given to", "given away", "put … free sign", "set … free sign"],
+          ...["given to", "was given to", "given away", "given … to", "put … free sign", "set … free sign"],
           ...[
             "put … on the curb free",
             "put … out free",

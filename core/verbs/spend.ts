@@ -130,7 +130,15 @@ export const spend = defineVerb({
             "filled the tank",
             "filled the truck",
             "filled the van",
-            ...["filled up the ute", "filled the ute", "put … in the ute", "filled up the lorry"],
+            ...[
+              "filled up the ute",
+              "filled the ute",
+              "topped up the van",
+              "topped up the truck",
+              "topped up the car",
+              "put … in the ute",
+              "filled up the lorry",
+            ],
           ],
           ...[
             "topped off the tank",

@@ -114,6 +114,9 @@ export const work = defineVerb({
           ],
           ...[
             "cracked on with",
+            "got stuck into",
+            "got stuck in on",
+            "set about",
             "got on with",
             "pottered with",
             "pottered on",

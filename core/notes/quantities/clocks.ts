@@ -1,5 +1,13 @@
 import type { Cursor, Part } from "../token.ts";
-import { BETWEEN_HOURS_OPEN, HOURS, MINUTES, PAST_HOUR, QUARTERS, TO_HOUR } from "../words/units.ts";
+import {
+  BEFORE_HALF,
+  BETWEEN_HOURS_OPEN,
+  HOURS,
+  MINUTES,
+  PAST_HOUR,
+  QUARTERS,
+  TO_HOUR,
+} from "../words/units.ts";
 import { smallNumberAt } from "./spelled.ts";
 
 /* Times of day, and how long it went on from one to another. */
@@ -78,6 +86,10 @@ function spokenHourAt(norms: readonly string[], at: number): Hour | null {
   const minutes = part === undefined ? count?.value : part * 60;
   const link = at + article + (count?.words ?? 1);
   const isPast = PAST_HOUR.has(norms[link] ?? "");
+  // "at half two": half past it.
+  const isHalf = norms[at] === "half" && BEFORE_HALF.has(norms[at - 1] ?? "");
+  const halved = isHalf ? plainHourAt(norms, link) : null;
+  if (halved) return { ...halved, minutes: halved.minutes + 30, isTyped: true, words: 1 + halved.words };
   // "from 10 to 4" is no ten to four.
   const isTo = part === 0.25 && TO_HOUR.has(norms[link] ?? "");
   if (minutes === undefined || minutes < 1 || minutes > 59 || !(isPast || isTo)) return null;

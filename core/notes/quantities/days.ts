@@ -90,6 +90,7 @@ function agoAt(words: readonly string[]): Found | null {
   if (count > AGO_SLIP_MAX && !unit.endsWith("s")) return null;
   if (/^(?:days?|nights?)$/.test(unit)) return { said: { form: "ago", days: count }, words: at + 2 };
   if (/^(?:weeks?|wks?)$/.test(unit)) return { said: { form: "ago", days: count * 7 }, words: at + 2 };
+  if (/^fortnights?$/.test(unit)) return { said: { form: "ago", days: count * 14 }, words: at + 2 };
   if (/^months?$/.test(unit)) return { said: { form: "monthsAgo", months: count }, words: at + 2 };
   return null;
 }

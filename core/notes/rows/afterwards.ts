@@ -101,6 +101,12 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "bought",
     "came by a desk for 15",
   ],
+  [
+    "^ i|we* [talked|beat|haggled|bargained|knocked|got him|her|them|seller|the_guy|the_lady|the_bloke|the_fella down to] $ for|on a|an|another",
+    "bought",
+    "talked him down to 40 for a dresser",
+  ],
+  ["<piece> [done] sold|gone|listed|bought|paid|went|let", "word", "trunk done sold, 80"],
   ["[hold|held|holding off on]", "denial", "hold off on the desk"],
   ["[hold|held|holding off] for|till|until", "denial", "hold off for now"],
   ["[hold|held|holding off] ;", "denial", "somebody wants it for 280, holding off"],

@@ -64,7 +64,7 @@ export const FATES: readonly Row<OwnerEffect>[] = [
     "wife wants the hutch so its ours now",
   ],
   [
-    "^ <art>? <piece> [went_to <art>? <word>* ,|-? no_charge|for_free|free|for_nothing|as_a_donation|as_a_gift|free_of_charge] ;",
+    "^ <art>? <piece> [went_to|gone_to|to|off_to <art>? <word>* ,|-? no_charge|for_free|free|for_nothing|as_a_donation|as_a_gift|free_of_charge] ;",
     "gifted",
     "lamp went to the church rummage sale, no charge",
   ],
@@ -100,7 +100,7 @@ export const FATES: readonly Row<OwnerEffect>[] = [
     "wife says were keeping the hutch",
   ],
   [
-    "^ [decided that? were|we_are|im|i_am gonna|going_to] keep|keeping",
+    "^ [decided|reckon|figure|looks_like that|i? were|we_are|we|im|i_am|well|ill gonna|going_to?] keep|keeping",
     "word",
     "decided were gonna keep the dresser",
   ],

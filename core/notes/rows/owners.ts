@@ -130,6 +130,11 @@ const ACTORS: readonly Row<OwnerEffect>[] = [
   ],
   [`^ [<new>|<person>|<kin>] ${NOW} ${GETS}`, "buyer", "dale already took the wardrobe 90"],
   [
+    "^ well|and|so|but* [<art>? <new>|<person>] was|is a? no_show|noshow|no_call",
+    "buyer",
+    "buck was a no show on the buffet",
+  ],
+  [
     "^ one|me? [<art>? <opinion>|<trait>* <person>|<new>|<place> &|and? <new>|<person>?] " + GETS,
     "buyer",
     "bob bought the desk 120",

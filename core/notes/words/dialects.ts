@@ -98,7 +98,9 @@ export const WENT_OFF: readonly string[] = [
   "has been taken",
   "was taken",
 ].flatMap((went) =>
-  ENDS.flatMap((end) => ["to", "in", "into", "on"].map((to) => `${went} ${to} the ${end}`)),
+  ENDS.flatMap((end) =>
+    ["to the", "in the", "into the", "on the", "to", "in"].map((to) => `${went} ${to} ${end}`),
+  ),
 );
 
 /** Those to whom a piece is given for nothing. */

@@ -4,7 +4,7 @@ const GIVEN =
 
 /** Those that lie so near what is said of pieces in some countries alone. */
 const NEAR_DIALECT =
-  "beater betters bettor binds bonfires budged bulged bungled carded cartel councils decked doling doming " +
+  "coughs drugs haring hating haying hazing heaving hiving jacket loosed loosen looser looses saps shells shunt shut shuts soapy sops swayed undercut undercuts whiten whiter whites beater betters bettor binds bonfires budged bulged bungled carded cartel councils decked doling doming " +
   "donations doping dosing doting dozing ducked fibbed flagged fogged fretting grafts granted grated hangings " +
   "hardy hared hinging hoard hooded hooked hooped hooted hovered hovering lobbied looped loped missions mocked " +
   "natures paled pigged pooped publisher pupped renegade renege reneges revenged ribbed ribbing rubbished runners " +

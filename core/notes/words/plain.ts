@@ -104,7 +104,7 @@ const DIALECT =
   "knackered chuffed gutted cracking blinding brill ace corker cheeky sod sods robbers robbing chancer chancers timewaster time-waster time-wasters " +
   "sorted job-done happy-days result innit blimey crikey bloody ruddy proper smashing tidy lush mint-condition bonzer ripper bewdy " +
   "beaut heaps arvo-job no-worries too-easy plum plumb reckon mighty right-nice downright hallelujah lordy lawd goodness-me good-day " +
-  "nice-one not-bad bless-em bless-her-heart bless-his-heart nursery charity-auction woodworm-riddled riddled worm bit-steep daylight-robbery a-steal shift lug heave proceeds";
+  "nice-one not-bad bless-em bless-her-heart bless-his-heart nursery charity-auction woodworm-riddled riddled worm bit-steep daylight-robbery a-steal shift lug heave ope woodworm doing-a-bit-of looks-a-treat a-treat grand-job proceeds";
 
 const TABLES = [DIALECT, LOOKS, MANNER, SOUNDS, SURROUNDINGS, HOME, DOINGS, BYSTANDERS, SMALL];
 

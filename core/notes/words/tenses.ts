@@ -77,7 +77,11 @@ function pairs(base: string, past: string): (readonly [string, string])[] {
       ];
 }
 
-export const PASTS: ReadonlySet<string> = new Set([...PAST_OF.values(), ...Object.values(IRREGULAR)]);
+export const PASTS: ReadonlySet<string> = new Set([
+  ...PAST_OF.values(),
+  ...Object.keys(BROKEN_PASTS),
+  ...Object.values(IRREGULAR),
+]);
 
 /** What a line says that tells of no past: plans, offers, wishes, questions, denials. */
 export const NO_PAST = wordSet(

@@ -28,6 +28,9 @@ export const BETWEEN_HOURS = wordSet("to till til until thru am pm");
 /** Before the first of two hours without am or pm: "from 2 to 4", "worked 6 to 8". */
 export const BETWEEN_HOURS_OPEN = wordSet("from between worked");
 
+/** Before "half two", which is half past it. */
+export const BEFORE_HALF = wordSet("at from till til until by around");
+
 /** Before "from 12 to 10" that is prices and no hours. */
 export const PRICE_MOVED = wordSet(
   "lowered dropped cut reduced marked knocked raised bumped upped repriced price down went changed take took slashed",

@@ -29,10 +29,10 @@ describe("what cannot be read", () => {
     [LISTED, "dresser zorped for 170", "Sold #1 dresser 170.00"],
     [HELD, "teo whisked the dresser away, gave us 140", "Sold #1 dresser 185.00"],
     [HELD, "teo he not materialise for dresser", "Buyer of #1 dresser gone, kept 45.00"],
-    [OWED, "nell popped round with her last fifty", "Got 50.00 for #1 hutch"],
+    [OWED, "nell zorped round with her last fifty", "Got 50.00 for #1 hutch"],
     [["bought crib 10"], "i gived crib for the shelter", "Gave away #1 crib"],
     [["bought bench 15"], "bench was riddled with worm, straight in the skip", "Scrapped #1 bench"],
-    [LISTED, "nobody ring, dresser i make 150 now", "#1 dresser now 150.00"],
+    [LISTED, "nobody ring, dresser i vlope 150 now", "#1 dresser now 150.00"],
     [
       LISTED,
       "earmarked the dresser for kim, 40 in hand as deposit",
