@@ -37,7 +37,7 @@ export function toldInPast(
   read: Read,
 ): { readings: Reading[]; line: string } {
   const asTyped = { readings, line };
-  if (!readings.some(isOpen)) return asTyped;
+  if (!readings.some((reading) => isOpen(reading) || isOfVerb(reading))) return asTyped;
   const past = pastOf(line);
   if (!past) return asTyped;
   const meant = read(past.line);
@@ -62,6 +62,12 @@ export function toldInPast(
 }
 
 const isOpen = ({ kind, missing }: Reading): boolean => kind === "unclear" || missing !== undefined;
+
+/** "i make bookcase 70 now": a verb that was taken for a part of a piece's name. */
+const isOfVerb = (reading: Reading): boolean =>
+  "pieces" in reading &&
+  Array.isArray(reading.pieces) &&
+  reading.pieces.some(({ traits }) => traits?.some((trait) => PAST_OF.has(trait)));
 
 /** How much some readings leave open: a refusal is worse than a question. */
 const openness = (readings: readonly Reading[]): number =>

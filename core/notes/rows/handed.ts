@@ -95,6 +95,11 @@ export const HANDED: readonly Row<OwnerEffect>[] = [
   ],
   ["^ [i|we was|were|got] sold", "asked", "i was sold a bad dresser for 60"],
   [
+    "went|stopped|drove|was|hit|been|out|headed|ran … [with|w <art>? <kin>|friend|buddy|neighbor|mate] ,|and|then|;",
+    "word",
+    "went to an estate sale with my sister, bought a washstand 30",
+  ],
+  [
     "<kin> … bought|got|picked_up … <piece> … [for her|his|their own|new? place|house|apartment|home|room|dorm|office]",
     "worker",
     "sister bought a sofa 300 for her place",

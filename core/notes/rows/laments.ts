@@ -5,4 +5,4 @@ export const NOBODY =
   "nobody|no_one|noone|none|nobodys|noones|no_ones|not_a_soul|hardly_anyone|barely_anyone";
 /** What nobody does with a piece that does not sell. */
 export const LAMENTED =
-  "biting|bites|bit|bite|buying|wants|want|wanted|wanting|likes|liked|asks|asked|asking|interested|messaging|messages|messaged|message|calls|called|calling|texts|texted|texting|responds|responding|responded|replies|replied|looking|looks|looked|shows|showed|cares|cared|inquired|reached_out|contacted|contacting|clicked|clicks|clicking|noticed|noticing|came|comes|coming";
+  "biting|bites|bit|bite|buying|buy|ask|call|come|show|ring|rang|phone|phoned|text|answer|look|wants|want|wanted|wanting|likes|liked|asks|asked|asking|interested|messaging|messages|messaged|message|calls|called|calling|texts|texted|texting|responds|responding|responded|replies|replied|looking|looks|looked|shows|showed|cares|cared|inquired|reached_out|contacted|contacting|clicked|clicks|clicking|noticed|noticing|came|comes|coming";

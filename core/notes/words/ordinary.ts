@@ -2,17 +2,27 @@
 const GIVEN =
   "bottle bottles logan carl carla stan brenda cheryl chuck dale marla marty paula pauline benny bess glenda mabel stella walt wanda tess stopped stopping smell smells smelled smeller swells";
 
-/** Those that lie so near what is said of pieces in some countries alone. */
+/** Those that lie so near what some countries alone say of pieces, and near work that few do. */
 const NEAR_DIALECT =
-  "coughs drugs haring hating haying hazing heaving hiving jacket loosed loosen looser looses saps shells shunt shut shuts soapy sops swayed undercut undercuts whiten whiter whites beater betters bettor binds bonfires budged bulged bungled carded cartel councils decked doling doming " +
-  "donations doping dosing doting dozing ducked fibbed flagged fogged fretting grafts granted grated hangings " +
-  "hardy hared hinging hoard hooded hooked hooped hooted hovered hovering lobbied looped loped missions mocked " +
-  "natures paled pigged pooped publisher pupped renegade renege reneges revenged ribbed ribbing rubbished runners " +
-  "runnier scavenger scrounge scrounges shafted shaping shelters shifts shifty shirted shots sifted skimp skimps " +
-  "slice slicked sluiced slumped smalls sniffed sniffled soaring souped souping splash splashes spliced spruce " +
-  "sprucer spruces spurning spurring spurting staffed stalks stamped stiffen stiffer stifled stomped sugars " +
-  "sugary thighs tights tooted totted touted trimmer tuned turfed turner unburdens unloads verged verses wheedled " +
-  "wheezed wined";
+  "bagging barging beaning beater belting besting betters bettor binds bleating bonfires braving brayed braying " +
+  "breading budged bulged bungled bushed bushing carded carping cartel chapping chirping coughs councils " +
+  "curving darting dawning debuting decked deluding deposing doled doling doming donations doping dosing doting " +
+  "dozing drugs ducked dulled dulling dwelling feathering fibbed flagged fogged footing fouling fretting " +
+  "gelding gliding grafts granted grasping grated grease greases hampering hangings hardy hared haring harking " +
+  "hating hawking haying hazing heaving hinging hiving hoard hoeing homing honing hooded hooked hooped hooted " +
+  "horsing hovered hovering jacket lobbied looped loosed loosen looser looses loped luring mashed missions " +
+  "mocked natures overhauls paddling paled palling panning pecking piercing pigged pilling plunging poling " +
+  "polling pooped poring publisher pulsing punning pupped rapped readied readier readiest refuting relived " +
+  "reliving relocated relocating renegade renege reneges repealed resided residing revenged ribbed ribbing " +
+  "rinse rinses rippled rippling rubbished runners runnier rutted saps scavenger scoffing scrounge scrounges " +
+  "scuffled scuffling shackled shafted shaping shells shelters shifts shifty shimmer shirted shots shunt shut " +
+  "shuts sifted skimmed skimming skimp skimps slaking slating slice slicked slimmed slimming sluiced slumped " +
+  "smalls sniffed sniffled snuffed snuffing soapy soaring soldiered sops souped souping sparkled splash " +
+  "splashes spliced sprinting spruce sprucer spruces spurning spurring spurting staffed stalks stamped stemmed " +
+  "stemming stiffen stiffer stifled stomped sugars sugary swayed tailing thighs ticking tided tidier tights " +
+  "tiling tolling tooling tooted totted touted trimmer tubing tucking tuned turfed turner unburdens undercut " +
+  "undercuts unloads unscrew unscrews verged verses welling wheedled wheezed whirling whiten whiter whites " +
+  "whittle whittles wined";
 
 /**
  * Ordinary words that lie one slip from a word of the trade ("cold" from "sold"): each is taken as typed, never
