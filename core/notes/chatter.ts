@@ -12,7 +12,9 @@ import {
   BEFORE_BUYER,
   BEFORE_SO_MUCH,
   COMES,
+  COUNTS_ONE_MORE,
   HARMLESS_HEDGES,
+  JOINS_ONE_MORE,
   LIFE,
   MOOD,
   NOT_US,
@@ -165,6 +167,7 @@ function isChat(
   isAhead: boolean,
 ): boolean {
   if (OPENS_SLOT.has(tokens[from]!.text) && !phrasesAt.has(from)) return false;
+  if (isOneMore(tokens, from, to)) return false;
   const told: Told = {
     life: 0,
     risky: 0,
@@ -193,6 +196,17 @@ function isChat(
   if (told.risky > 0 && (told.life === 0 || told.isOfOthers)) return false;
   return told.isTold && (told.isOfMood || isOfKin || !told.isOfOthers);
 }
+
+/** "bought a dresser for 30 and a stove": one more thing, and no remark. */
+function isOneMore(tokens: readonly Tok[], from: number, to: number): boolean {
+  return (
+    to - from <= ONE_MORE_MAX &&
+    JOINS_ONE_MORE.has(tokens[from - 1]?.text ?? "") &&
+    COUNTS_ONE_MORE.has(tokens[from]!.text)
+  );
+}
+
+const ONE_MORE_MAX = 3;
 
 /** "this heat", "this mess", and never "that deal". */
 const isPointedAt = ({ text, roles }: Tok): boolean =>

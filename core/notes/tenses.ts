@@ -1,6 +1,7 @@
 import type { Reading } from "./reading.ts";
 import { offered } from "./slips.ts";
 import { type Word, wordsOf } from "./text.ts";
+import { whyOf } from "./unclear.ts";
 import { language } from "./verbs.ts";
 import { ARTICLES_WIDE } from "./words/links.ts";
 import { NUMBER_WORDS } from "./words/numbers.ts";
@@ -37,7 +38,8 @@ export function toldInPast(
   read: Read,
 ): { readings: Reading[]; line: string } {
   const asTyped = { readings, line };
-  if (!readings.some((reading) => isOpen(reading) || isOfVerb(reading))) return asTyped;
+  const isToRead = readings.some((reading) => isOpen(reading) || isOfVerb(reading));
+  if (!isToRead || readings.some(isHeldUp)) return asTyped;
   const past = pastOf(line);
   if (!past) return asTyped;
   const meant = read(past.line);
@@ -68,6 +70,10 @@ const isOfVerb = (reading: Reading): boolean =>
   "pieces" in reading &&
   Array.isArray(reading.pieces) &&
   reading.pieces.some(({ traits }) => traits?.some((trait) => PAST_OF.has(trait)));
+
+/** "sold after he pays": what has not come yet is not made to have come. */
+const isHeldUp = (reading: Reading): boolean => reading.kind === "unclear" && HELD_UP.has(reading.why ?? "");
+const HELD_UP = new Set((["pending", "unpaid", "doubt"] as const).map((kind) => whyOf({ kind })));
 
 /** How much some readings leave open: a refusal is worse than a question. */
 const openness = (readings: readonly Reading[]): number =>

@@ -43,12 +43,37 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "unpaid",
     "sold desk 140, cash on delivery",
   ],
+  [
+    `<sell>|<buyer> … [after|once|when|until|till|til|as_soon_as he|she|they|who|buyer|i|we|<person>|<new>|<kin> pays|pay|gets|get|sends|send|settles|settle|has|have|is_paid|am_paid paid|paid_me|me|us|the|money|cash|up|through|for_it*]`,
+    "unpaid",
+    "sold desk 140 after he pays",
+  ],
+  [
+    "<sell>|<buyer> … [who|that|which|wholl|whos will|is|going_to|gonna* will|gonna|paying|pays|pay|sends|sending me|us|it|for_it* later|tonight|tomorrow|soon|friday|after|on|at|when|once|by|next_week <any>? <any>? <any>?]",
+    "unpaid",
+    "sold desk 140 to my roommate who will pay me after her shift",
+  ],
+  [
+    "<sell>|<buyer> … [,? paying|pays|pay me|us after|when|once <any>? <any>?]",
+    "unpaid",
+    "sold desk 140 paying me after work",
+  ],
+  [
+    "<sell> … [for|with|in|as|a|an|some|paid|cash|bill|was|turned_out* fake|counterfeit|phony|bogus|forged bill|bills|money|cash|check|note|twenty|hundred|fifty*]",
+    "pending",
+    "sold desk 140 for a fake bill",
+  ],
   ["<stream> $ [unpaid|outstanding|not_in|not_in_yet|on_hold|processing]", "pending", "ads 240 processing"],
   // Taken back.
   [
     `<sell>|<buy> … [${LINK} took|brought|sent|gave|got|carried|dragged|hauled it|them|that back <word>*]`,
     "denial",
     "sold desk 140 but he brought it back",
+  ],
+  [
+    `<sell> … [${LINK} then|later|had_to|ended_up|i|we* gave|give|handed|sent|refunded|returned|giving him|her|them|it|all|the|his|their|every|cent|of_it|money|cash|price|full|amount* back]`,
+    "denial",
+    "sold desk 140 and gave it all back to him",
   ],
   [`<sell>|<buy> … [${LINK} came|went|coming back <word>*]`, "denial", "sold desk 140 came back today"],
   [
@@ -107,6 +132,35 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "talked him down to 40 for a dresser",
   ],
   ["<piece> [done] sold|gone|listed|bought|paid|went|let", "word", "trunk done sold, 80"],
+    "<sell>|<~list>|<~buy>|<~finish>|<pay> … [,|.|-|at_least|or|so|or_so* thats|that_is|its|is* what|how|like|or_so|so he|she|they|<person>|<kin>|<new> says|said|claims|claimed|told_me|tells_me|thinks|tells_it]",
+    "doubt",
+    "sold desk 140, at least thats what he says",
+  ],
+  [
+    "<sell>|<~list>|<~buy>|<~finish> … [according to my|our|the|her|his? <any>]",
+    "doubt",
+    "sold desk 140 according to my sister",
+  ],
+  [
+    "<sell>|<~list>|<~buy>|<~finish> … [in my|a|his|her|the* dream|dreams|imagination|game|movie|show]",
+    "doubt",
+    "listed desk 140 in a dream",
+  ],
+  [
+    "<~finish> … [,? sort_of|kind_of|kinda|sorta|more_or_less|almost|nearly|for_the_most_part|pretty_much|basically|mostly|give_or_take] ;",
+    "doubt",
+    "finished the desk, sort of",
+  ],
+  [
+    "<~finish> … [apart_from|aside_from|except|except_for|save_for|other_than|besides|minus|short_of|all_but <art>|my|its|one|two|that|few|couple* <any> <any>?] ;",
+    "part",
+    "finished the desk apart from the feet",
+  ],
+  [
+    "<~finish> … [but|bar not|for* <art>|its|one|two <word>] ;",
+    "part",
+    "all finished with the desk but the handles",
+  ],
   ["[hold|held|holding off on]", "denial", "hold off on the desk"],
   ["[hold|held|holding off] for|till|until", "denial", "hold off for now"],
   ["[hold|held|holding off] ;", "denial", "somebody wants it for 280, holding off"],
@@ -120,6 +174,7 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "doubt",
     "sold desk 140 took a chair in trade",
   ],
+  ["<sell> … $? [in|as|for|on trade|barter|store_credit|exchange]", "doubt", "sold desk 140 in trade"],
   // Talk about a piece of ours.
   [
     "[got|had|have|received <word>? offers|offer|messages|message|calls|call|texts|text|inquiries|inquiry|questions|bids|bid|hits|bites|replies|views|lowball|lowballs|<grain>] on|for|about <art>? <piece>",

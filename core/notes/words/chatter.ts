@@ -321,3 +321,7 @@ export const JUDGED =
 
 export const CRIES =
   "sap|sucker|softie|sweetheart|peach|gem|doll|saint|angel|hoot|riot|character|dream|blast|zoo|circus|racket|nightmare|headache|pain|hassle|ripoff|robbery|crime|miracle|blessing|treat|joy|workout|beast|monster|chore|bear|beauty|beaut|stunner|looker|cutie|charmer|darling|keepsake";
+
+/** Between a thing and one more of them, and what one more begins with. */
+export const JOINS_ONE_MORE = wordSet("and & plus +");
+export const COUNTS_ONE_MORE = wordSet("a an another some two three");
