@@ -132,6 +132,7 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "talked him down to 40 for a dresser",
   ],
   ["<piece> [done] sold|gone|listed|bought|paid|went|let", "word", "trunk done sold, 80"],
+  [
     "<sell>|<~list>|<~buy>|<~finish>|<pay> … [,|.|-|at_least|or|so|or_so* thats|that_is|its|is* what|how|like|or_so|so he|she|they|<person>|<kin>|<new> says|said|claims|claimed|told_me|tells_me|thinks|tells_it]",
     "doubt",
     "sold desk 140, at least thats what he says",
