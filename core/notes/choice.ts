@@ -1,8 +1,9 @@
-import type { Clause, Said, Tok } from "./clause.ts";
+import type { Clause, Said, Tails, Tok } from "./clause.ts";
 import type { Bearing } from "./grammar.ts";
 import { headsOf, isHead } from "./heads.ts";
 import type { Kind } from "./reading.ts";
 import { HINTS, maskOf } from "./sign-bits.ts";
+import { firstWord } from "./text.ts";
 import { bears, language } from "./verbs.ts";
 import { AFTER_VERB } from "./words/links.ts";
 import { HELPERS } from "./words/people.ts";
@@ -80,7 +81,7 @@ function unsaidChoice(mask: number, bars: readonly Bearing[]): Choice | null {
 }
 
 function saysMore(clause: Clause, token: Tok): boolean {
-  return headsOf(token).some((head) => !head.light && tailOf(clause, token, head.ending) !== null);
+  return headsOf(token).some((head) => !head.light && tailOf(clause, token, head.tails) !== null);
 }
 
 /** Words that only complete the verb of the clause ("refunded 30" after "backed out") do not compete with it. */
@@ -96,7 +97,7 @@ function isAbsorbed(clause: Clause, at: number, heads: readonly number[]): boole
         facts.absorbs(head.kind, tokens[at]!.text) &&
         // "put 20 toward the lamp": no loan is paid, so that nothing is a part of that.
         isFitting(head.said, clause.signs.mask | maskAfter(clause, other)) &&
-        tailOf(clause, other, head.ending) !== null,
+        tailOf(clause, other, head.tails) !== null,
     );
     if (!takes) return false;
     const taken = headsOf(tokens[at]!).some((head) => !head.light && facts.absorbs(head.kind, other.text));
@@ -109,13 +110,13 @@ function better(before: Choice | null, clause: Clause, token: Tok, bars: readonl
   const after = maskAfter(clause, token);
   const mask = clause.signs.mask | after;
   let best = before;
-  for (const { said, tail: words, ending, light } of headsOf(token)) {
+  for (const { said, tails, light } of headsOf(token)) {
     if (!isFitting(said, mask) || isBarred(said.kind, bars)) continue;
-    const length = token.to - token.from + words.length * 3;
+    const tail = tailOf(clause, token, tails);
+    if (!tail) continue;
+    const length = token.to - token.from + wordsOf(tail) * 3;
     const score = (light ? 20 : 100) + length * 3 + said.weight;
-    if (best && best.score >= score) continue;
-    const tail = tailOf(clause, token, ending);
-    if (tail) best = { said, head: token, tail, score, mask: after };
+    if (!best || best.score < score) best = { said, head: token, tail, score, mask: after };
   }
   return best;
 }
@@ -158,16 +159,27 @@ function nextMask({ tokens }: Clause, place: number): number {
 
 const NO_TAIL: readonly Tok[] = [];
 
-/** The tokens that finish a verb's words further on; null where they are not all there. */
-function tailOf({ tokens }: Clause, head: Tok, ending: string): readonly Tok[] | null {
-  if (ending === "") return NO_TAIL;
+/** How many words some tokens have. */
+function wordsOf(tokens: readonly Tok[]): number {
+  let words = 0;
+  for (const { text } of tokens) words += text.split(" ").length;
+  return words;
+}
+
+/** The tokens that finish a verb's words further on, the longest of them; null where there are none. */
+function tailOf({ tokens }: Clause, head: Tok, tails: Tails | null): readonly Tok[] | null {
+  if (tails === null) return NO_TAIL;
+  const { endings, words } = tails;
+  let found: readonly Tok[] | null = null;
+  let longest = 0;
   for (let at = tokens.indexOf(head) + 1; at < tokens.length; at += 1) {
-    if (!ending.startsWith(tokens[at]!.text)) continue;
     let text = "";
-    for (let to = at; to < tokens.length && text.length < ending.length; to += 1) {
+    for (let to = at; to < tokens.length && words.has(firstWord(tokens[to]!.text)); to += 1) {
       text = text ? `${text} ${tokens[to]!.text}` : tokens[to]!.text;
-      if (text === ending) return tokens.slice(at, to + 1);
+      if (text.length <= longest || !endings.has(text)) continue;
+      found = tokens.slice(at, to + 1);
+      longest = text.length;
     }
   }
-  return null;
+  return found;
 }

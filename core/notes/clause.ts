@@ -19,10 +19,18 @@ export interface Said {
 export interface Head {
   kind: Kind;
   said: Said;
-  tail: readonly string[];
-  /** Those words, with blanks between. */
-  ending: string;
+  /** What must follow further on; null where nothing must. */
+  tails: Tails | null;
   light: boolean;
+}
+
+/** The ends that a verb's first words may have ("took … to the dump", "took … to the tip"): any one of them. */
+export interface Tails {
+  /** Each with blanks between its words. */
+  endings: ReadonlySet<string>;
+  all: readonly (readonly string[])[];
+  /** Every word of any. */
+  words: ReadonlySet<string>;
 }
 
 export type Tok = Token<Head>;

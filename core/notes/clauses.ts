@@ -16,13 +16,15 @@ function isSeparator(token: Tok): boolean {
 
 /** Whether a head's words are finished by words further on that hold this token ("put … on hold"). */
 function isTailOf(head: Tok, tokens: readonly Tok[], at: number): boolean {
-  return headsOf(head).some(({ tail }) => {
-    if (tail.length === 0) return false;
+  return headsOf(head).some(({ tails }) => {
+    if (!tails) return false;
     const words = tokens[at]!.text.split(" ");
+    if (!words.every((word) => tails.words.has(word))) return false;
     const before = tokens[at - 1]?.text ?? "";
-    return (
-      words.every((word) => tail.includes(word)) &&
-      (words[0] === tail[0] || before === tail[0] || tail.length > 1)
+    return tails.all.some(
+      (tail) =>
+        words.every((word) => tail.includes(word)) &&
+        (words[0] === tail[0] || before === tail[0] || tail.length > 1),
     );
   });
 }

@@ -76,7 +76,7 @@ const saysKind = (head: Tok | undefined, kind: Kind): boolean =>
   head !== undefined && headsOf(head).some((said) => said.kind === kind);
 
 const isTrade = (head: Tok): boolean =>
-  headsOf(head).some(({ kind, tail }) => tail.length === 0 && (kind === "buy" || kind === "sell"));
+  headsOf(head).some(({ kind, tails }) => tails === null && (kind === "buy" || kind === "sell"));
 
 const isListing = (head: Tok | undefined): boolean =>
   head !== undefined && strongHeadsOf(head).some(({ kind }) => kind === "list");

@@ -153,7 +153,7 @@ function takeWordOf(token: Tok, said: Side): boolean {
     return true;
   }
   if (ENTERED.has(text)) return true;
-  const [head] = headsOf(token).filter(({ light, tail }) => !light && tail.length === 0);
+  const [head] = headsOf(token).filter(({ light, tails }) => !light && tails === null);
   if (head && !bears(head.kind, "corrects")) {
     of.kind ??= head.kind;
     said.isTold = true;

@@ -58,7 +58,7 @@ const isCry = (word: string): boolean => /^(?!no)[a-z]*([a-z])\1\1[a-z]*$/.test(
 export function saysNothing({ kind, text, roles, unknown }: Tok): boolean {
   if (kind === "mark" || kind === "grain" || kind === "day") return true;
   if (kind !== "word" || roles.hedge || roles.vagueTime) return false;
-  if (roles.heads?.some((head) => !head.light && head.tail.length === 0)) return false;
+  if (roles.heads?.some((head) => !head.light && head.tails === null)) return false;
   return !unknown || isCommon(text) || isOwner(text) || isCry(text);
 }
 

@@ -1,4 +1,4 @@
-import type { Head, Said } from "./clause.ts";
+import type { Head, Said, Tails } from "./clause.ts";
 import type { Bearing, Grammar, Saying, Slot } from "./grammar.ts";
 import type { VerbFacts } from "./heads.ts";
 import { shorthands, tradeLexicon } from "./lexicon.ts";
@@ -151,6 +151,32 @@ function phrasesOf(saying: Saying<Kind>): readonly string[] {
   return saying.say === undefined ? [] : typeof saying.say === "string" ? [saying.say] : saying.say;
 }
 
+/** The first words of a saying's phrases with all that may follow them further on, "" where nothing must. */
+function endingsByHead(phrases: readonly string[]): Map<string, Set<string>> {
+  const byHead = new Map<string, Set<string>>();
+  for (const phrase of phrases) {
+    const [head = "", ...tails] = phrase.split(" … ");
+    const ending = tails.join(" ");
+    const endings = byHead.get(head);
+    if (endings) endings.add(ending);
+    else byHead.set(head, new Set([ending]));
+  }
+  return byHead;
+}
+
+const TAILS = new Map<string, Tails>();
+
+/** Some endings as they are looked for: once for all verbs that have the same, since a dozen of them have hundreds. */
+function tailsOf(endings: ReadonlySet<string>): Tails {
+  const key = [...endings].join("|");
+  const known = TAILS.get(key);
+  if (known) return known;
+  const all = [...endings].map((ending) => ending.split(" "));
+  const tails = { endings, all, words: new Set(all.flat()) };
+  TAILS.set(key, tails);
+  return tails;
+}
+
 function build(): Language {
   const grammars = grammarsOf();
   const lexicon = tradeLexicon<Head>();
@@ -160,11 +186,10 @@ function build(): Language {
       const said = saidOf(saying, kind);
       const phrases = phrasesOf(saying);
       if (phrases.length === 0) unsaid.push(said);
-      for (const phrase of phrases) {
-        const [head = "", ...tails] = phrase.split(" … ");
-        const tail = tails.flatMap((part) => part.split(" "));
-        const ending = tail.join(" ");
-        lexicon.add(head, { heads: [{ kind, said, tail, ending, light: saying.light ?? false }] });
+      for (const [head, endings] of endingsByHead(phrases)) {
+        const light = saying.light ?? false;
+        if (endings.delete("")) lexicon.add(head, { heads: [{ kind, said, tails: null, light }] });
+        if (endings.size > 0) lexicon.add(head, { heads: [{ kind, said, tails: tailsOf(endings), light }] });
       }
     }
   }

@@ -155,7 +155,7 @@ function verbTest(name: string): Test {
   const isLoose = name.startsWith("~");
   const kind = isLoose ? name.slice(1) : name;
   return (token) =>
-    headsOf(token).some((head) => head.kind === kind && (isLoose || !head.light) && head.tail.length === 0);
+    headsOf(token).some((head) => head.kind === kind && (isLoose || !head.light) && head.tails === null);
 }
 
 /** The classes that rows name, each with its place. */
