@@ -12,7 +12,7 @@ import { settlePieces } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { type Clause, says } from "../notes/clause.ts";
-import { PUT_ON_NET, PUT_UP } from "../notes/words/dialects.ts";
+import { ON_NET, PUT, PUT_UP } from "../notes/words/dialects.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -140,7 +140,8 @@ export const list = defineVerb({
         light: true,
       },
       {
-        say: PUT_ON_NET,
+        say: PUT,
+        then: ON_NET,
         with: ["number"],
         without: ["duration", "loan", "miles", "labor"],
         light: true,

@@ -8,7 +8,15 @@ import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { show } from "../money.ts";
 import { type Clause, placeAfter, says } from "../notes/clause.ts";
-import { CARRIED_OFF, DROPPED_AT_CHARITY, WENT_OFF, WENT_TO_CHARITY } from "../notes/words/dialects.ts";
+import {
+  BROUGHT,
+  CARRIED,
+  TO_CHARITY,
+  TO_ITS_END,
+  TOSSED,
+  WENT_OFF,
+  WENT_TO_CHARITY,
+} from "../notes/words/dialects.ts";
 import { ARTICLES_WIDE } from "../notes/words/links.ts";
 import { OWN_SPOTS } from "../notes/words/places.ts";
 import { GIVEN_AWAY, TO_DO_WITH_IT } from "../notes/words/verbs.ts";
@@ -200,13 +208,14 @@ export const retire = defineVerb({
             "put … on the curb for free",
             "set … on the curb free",
           ],
-          ...DROPPED_AT_CHARITY,
           ...WENT_TO_CHARITY,
           ...["dropped … donation center", "took … donation center", "dropped … donation bin"],
         ],
         without: ["number"],
         means: { how: "given" },
       },
+      { say: BROUGHT, then: TO_CHARITY, without: ["number"], means: { how: "given" } },
+      { say: CARRIED, then: TO_ITS_END, without: ["number"], means: { how: "scrapped" } },
       {
         say: [
           "trashed",
@@ -254,7 +263,7 @@ export const retire = defineVerb({
           "left … on the curb",
           "put … out for the trash",
           "curbed",
-          ...CARRIED_OFF,
+          ...TOSSED,
           "burned",
           "chucked",
           "binned",

@@ -32,22 +32,25 @@ export const PUT_UP: readonly string[] = each(
   ["made a listing for", "made ad of", "published", "made post for", "made a post for"],
 );
 
-/** The same of the net. */
-export const PUT_ON_NET: readonly string[] = each(
-  "put stuck popped whacked chucked bunged slapped lobbed shoved slung threw plonked got",
-  [
-    ...["internet", "net", "web", "line", "classifieds"].flatMap((where) =>
-      ["on", "in", "to", "at"].flatMap((to) => [`${to} ${where}`, `${to} the ${where}`]),
-    ),
-    ...["market", "site", "board", "app", "page"].flatMap((where) => [`on ${where}`, `on the ${where}`]),
-    ...["for sale", "for sale at", "for sale for"],
-  ],
-);
+/** The same of the net: how it is put, and where. */
+export const PUT: readonly string[] =
+  "put stuck popped whacked chucked bunged slapped lobbed shoved slung threw plonked got".split(" ");
+
+export const ON_NET: readonly string[] = [
+  ...["internet", "net", "web", "line", "classifieds"].flatMap((where) =>
+    ["on", "in", "to", "at"].flatMap((to) => [`${to} ${where}`, `${to} the ${where}`]),
+  ),
+  ...["market", "site", "board", "app", "page"].flatMap((where) => [`on ${where}`, `on the ${where}`]),
+  ...["for sale", "for sale at", "for sale for"],
+];
 
 /** How a piece is carried to where it ends. */
-const CARRIED =
+export const CARRIED: readonly string[] = (
   "took popped hauled carried dropped ran run toted lugged dragged schlepped chucked threw slung bunged lobbed tossed " +
-  "flung stuck put sent left taken hauled_off carted wheeled brought tipped";
+  "flung stuck put sent left taken hauled_off carted wheeled brought tipped"
+)
+  .split(" ")
+  .map((verb) => verb.replace("_", " "));
 
 const ENDS = [
   "tip",
@@ -72,16 +75,14 @@ const ENDS = [
 ]);
 
 /** Where what nobody can use is brought, and that it went there. */
-export const CARRIED_OFF: readonly string[] = [
-  ...each(
-    CARRIED,
-    ENDS.flatMap((end) => [
-      ...["to", "in", "into", "at", "on", "down"].map((to) => `${to} the ${end}`),
-      ...["in a", "into a", "in", "on a"].map((to) => `${to} ${end}`),
-      ...["off to", "out to", "down to", "over to"].map((to) => `${to} the ${end}`),
-      `to ${end}`,
-    ]),
-  ),
+export const TO_ITS_END: readonly string[] = ENDS.flatMap((end) => [
+  ...["to", "in", "into", "at", "on", "down"].map((to) => `${to} the ${end}`),
+  ...["in a", "into a", "in", "on a"].map((to) => `${to} ${end}`),
+  ...["off to", "out to", "down to", "over to"].map((to) => `${to} the ${end}`),
+  `to ${end}`,
+]);
+
+export const TOSSED: readonly string[] = [
   ...["chucked", "slung", "bunged", "lobbed", "hoyed", "hoofed"].flatMap((verb) => [
     `${verb} … out`,
     `${verb} out`,
@@ -123,14 +124,13 @@ const GIVEN_AT = [
   "jumble sale",
 ]);
 
-export const DROPPED_AT_CHARITY: readonly string[] = each(
-  "took dropped popped carried brought hauled taken sent",
-  GIVEN_AT.filter((at) => at !== "church").flatMap((at) =>
-    ["to", "at", "down", "round", "off at", "off to", "down to", "over to", "round to"].flatMap((to) => [
-      `${to} the ${at}`,
-      `${to} a ${at}`,
-    ]),
-  ),
+export const BROUGHT: readonly string[] = "took dropped popped carried brought hauled taken sent".split(" ");
+
+export const TO_CHARITY: readonly string[] = GIVEN_AT.filter((at) => at !== "church").flatMap((at) =>
+  ["to", "at", "down", "round", "off at", "off to", "down to", "over to", "round to"].flatMap((to) => [
+    `${to} the ${at}`,
+    `${to} a ${at}`,
+  ]),
 );
 
 export const WENT_TO_CHARITY: readonly string[] = ["gone", "went", "is gone", "has gone"].flatMap((went) =>
