@@ -8,7 +8,7 @@ export interface Saying<K extends Kind> {
   /** Words that say it; "…" stands for anything in between. Absent: what the clause holds says it. */
   say?: string | readonly string[];
   /** What stands further on behind any of those words, one of these: as if each were written behind each with "…". */
-  then?: readonly string[];
+  ends?: readonly string[];
   with?: readonly Sign[];
   without?: readonly Sign[];
   /** Fields that the words themselves settle. */

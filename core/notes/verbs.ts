@@ -152,13 +152,13 @@ function phrasesOf(saying: Saying<Kind>): readonly string[] {
 }
 
 /** The first words of a saying's phrases with all that may follow them further on, "" where nothing must. */
-function endingsByHead(phrases: readonly string[], then: readonly string[] = [""]): Map<string, Set<string>> {
+function endingsByHead(phrases: readonly string[], ends: readonly string[] = [""]): Map<string, Set<string>> {
   const byHead = new Map<string, Set<string>>();
   for (const phrase of phrases) {
     const [head = "", ...tails] = phrase.split(" … ");
     const ending = tails.join(" ");
     const endings = byHead.get(head);
-    const all = then.map((further) => `${ending} ${further}`.trim());
+    const all = ends.map((further) => `${ending} ${further}`.trim());
     if (endings) for (const each of all) endings.add(each);
     else byHead.set(head, new Set(all));
   }
@@ -187,7 +187,7 @@ function build(): Language {
       const said = saidOf(saying, kind);
       const phrases = phrasesOf(saying);
       if (phrases.length === 0) unsaid.push(said);
-      for (const [head, endings] of endingsByHead(phrases, saying.then)) {
+      for (const [head, endings] of endingsByHead(phrases, saying.ends)) {
         const light = saying.light ?? false;
         if (endings.delete("")) lexicon.add(head, { heads: [{ kind, said, tails: null, light }] });
         if (endings.size > 0) lexicon.add(head, { heads: [{ kind, said, tails: tailsOf(endings), light }] });

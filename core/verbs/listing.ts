@@ -141,7 +141,7 @@ export const list = defineVerb({
       },
       {
         say: PUT,
-        then: ON_NET,
+        ends: ON_NET,
         with: ["number"],
         without: ["duration", "loan", "miles", "labor"],
         light: true,

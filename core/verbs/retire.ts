@@ -214,8 +214,8 @@ export const retire = defineVerb({
         without: ["number"],
         means: { how: "given" },
       },
-      { say: BROUGHT, then: TO_CHARITY, without: ["number"], means: { how: "given" } },
-      { say: CARRIED, then: TO_ITS_END, without: ["number"], means: { how: "scrapped" } },
+      { say: BROUGHT, ends: TO_CHARITY, without: ["number"], means: { how: "given" } },
+      { say: CARRIED, ends: TO_ITS_END, without: ["number"], means: { how: "scrapped" } },
       {
         say: [
           "trashed",
