@@ -54,7 +54,8 @@ export function unfit(
     words: ["the same", "same", "same one", "the same one", "the same ones"],
     effect: { kind: "drop" },
   };
-  const choices = [...restOwed(reading, pieces, desk), anotherOne(reading, index, desk, add), skip];
+  const told = [...restOwed(reading, pieces, desk), ...otherPrice(reading, pieces, desk)];
+  const choices = [...told, anotherOne(reading, index, desk, add), skip];
   const prompt = `${what} ${same}, or ${another}?`;
   return { kind: "ask", ask: { prompt, wants: "choice", choices, misfit: true } };
 }
@@ -77,6 +78,24 @@ function restOwed(reading: WithPieces, pieces: readonly number[], { books }: Des
   };
   const label = `${show(price)} of what is owed on ${labelOf(books, owing)}`;
   return [{ label, words: ["the rest", "rest", "owed"], effect: { kind: "instead", readings: [rest] } }];
+}
+
+/** "just talked to my wife, the dresser sold for 170" of one that went for 185: what it rather went for. */
+function otherPrice(reading: WithPieces, pieces: readonly number[], { books, past }: Desk): Choice[] {
+  if (reading.kind !== "sell" || reading.price === undefined || !past) return [];
+  const { price: amount, text, line } = reading;
+  const fact = books.facts.findLast(
+    ({ kind, pieces: sold }) => kind === "sell" && sold.every((number) => pieces.includes(number)),
+  );
+  if (!fact || fact.amount === amount) return [];
+  const mend: Reading = { kind: "mend", of: { fact: fact.id }, to: { amount }, text, line };
+  return [
+    {
+      label: `${past.echo(fact)}: now ${show(amount)}`,
+      words: ["change it", "correct it", "that one", "fix it"],
+      effect: { kind: "instead", readings: [mend] },
+    },
+  ];
 }
 
 /** Why the verb fits none of them: what became of each, or what it lacks. Those of the same fate are told as one. */

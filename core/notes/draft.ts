@@ -98,6 +98,13 @@ const isOfDeposit = (could: readonly Reading[]): boolean =>
   could[1]!.kind === "sell" &&
   could[1]!.price === could[0]!.deposit;
 
+/** "i intend to lower the hutch to 190 next week": what is left over may turn all of it round. */
+const isAllKnown = ({ tokens }: Clause): boolean =>
+  tokens.every(
+    ({ kind, claimed, unknown, roles }) =>
+      kind !== "span" && !roles.vagueTime && (claimed === true || unknown !== true),
+  );
+
 const CERTAIN: Readonly<Partial<Record<Trouble["kind"], true>>> = {
   buyer: true,
   eitherOf: true,
@@ -121,7 +128,8 @@ export function readingOf(made: Draft, line: number): Reading {
   if (could.length > 0) reading.could = could;
   if (made.left.length > 0) reading.left = [...made.left];
   // Nothing is left over: where the books leave one of them, it is that.
-  if (could.length > 0 && (CERTAIN[made.trouble.kind] || isOfPrice(could) || isOfDeposit(could)))
+  const isOfTwo = isOfPrice(could) || isOfDeposit(could);
+  if (could.length > 0 && (CERTAIN[made.trouble.kind] || (isOfTwo && isAllKnown(clause))))
     reading.byBooks = true;
   return reading as Reading;
 }

@@ -1,7 +1,7 @@
 import type { Tok } from "./clause.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading } from "./reading.ts";
-import { AND, PARTED } from "./words/links.ts";
+import { AND, BEFORE_BUYER, PARTED, RELATIVES } from "./words/links.ts";
 
 /*
  * Corrections, standing notes and questions are read from a line as a whole; where one of them and something else
@@ -21,6 +21,7 @@ export function inParts(tokens: readonly Tok[], read: (part: Tok[]) => Reading[]
     if (!isJoint(tokens[at]!)) continue;
     let next = at + 1;
     while (next < tokens.length && isJoint(tokens[next]!)) next += 1;
+    if (isRelative(tokens, at, next)) continue;
     const [left, right] = [tokens.slice(0, at), tokens.slice(next)];
     at = next - 1;
     if (left.length < 2 || right.length < 2) continue;
@@ -31,6 +32,15 @@ export function inParts(tokens: readonly Tok[], read: (part: Tok[]) => Reading[]
   }
   return null;
 }
+
+/** "sold for 140 to imani, who paid by transfer" asks nothing. */
+function isRelative(tokens: readonly Tok[], joint: number, next: number): boolean {
+  if (!RELATIVES.has(tokens[next]?.text ?? "") || tokens[joint]!.text !== "," || isMarked(tokens.at(-1)!))
+    return false;
+  return tokens[joint - 1]!.kind === "word" && BEFORE_BUYER.has(tokens[joint - 2]?.text ?? "");
+}
+
+const isMarked = ({ kind, text }: Tok): boolean => kind === "mark" && text === "?";
 
 const WHOLE_LINES: ReadonlySet<string> = new Set(["ask", "mend", "repeat"]);
 

@@ -87,5 +87,10 @@ export const speaksOfIt = (text: string): boolean => /\b(?:it|them|that|those|th
 /** The parts of a message of which each but the first asks by itself; null where it is one. */
 export function askedApart(text: string): string[] | null {
   const parts = text.trim().split(BEFORE_QUESTION);
-  return parts.length > 1 && !parts.slice(1).some((part) => SUPPOSES.test(part)) ? parts : null;
+  const isApart = parts.length > 1 && !parts.slice(1).some((part) => SUPPOSES.test(part));
+  return isApart && !SAYS_MORE.test(text) ? parts : null;
 }
+
+/** "sold for 140 to imani, who paid by transfer": says more of somebody just named. */
+const SAYS_MORE =
+  /\b(?:to|by|from) (?:\w+ ){0,2}\w+, who (?:also |then |just |kindly )?(?:paid|pays|gave|picked|took|is|was|left|put|wants)\b[^?]*$/i;

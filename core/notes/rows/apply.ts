@@ -337,6 +337,7 @@ const OWNER_ROLES: Readonly<Record<Exclude<OwnerEffect, "listed" | "gifted" | "s
   job: rolesOf<Head>({ stream: "odd job" }),
   "job?": turnedRoles<Head>({ stream: "odd job", hedge: "money in" }),
   delivery: rolesOf<Head>({ stream: "delivery" }),
+  tip: rolesOf<Head>({ stream: "tips" }),
   labor: LABOR,
   word: PASSING,
 };
@@ -378,8 +379,16 @@ function ofTurn(effect: TurnEffect, tokens: readonly Tok[], fired: Fired): Tok {
   if (effect === "word") return joined(tokens, fired, PASSING);
   // When it is fetched, in the word behind which a hold looks for its day.
   if (effect === "fetch") return joined(tokens, fired, PASSING, "pickup");
+  if (effect === "sold both") return soldBoth(tokens, fired);
   if (effect === "bought" || effect === "sold" || effect === "drove") return meaning(effect, tokens, fired);
   return joined(tokens, fired, effect === "labor" ? LABOR : turnedRoles({ hedge: effect }));
+}
+
+/** "came for one chair and left with both for 80": two of them are sold. */
+function soldBoth(tokens: readonly Tok[], fired: Fired): Tok {
+  const piece = tokens[fired.from - 1]!;
+  piece.mention = { ...piece.mention!, count: 2 };
+  return meaning("sold", tokens, fired);
 }
 
 const ofAside = (_effect: AsideEffect, tokens: readonly Tok[], fired: Fired): Tok =>

@@ -19,6 +19,12 @@ const THEY = "<art>? <new>|<person>|<kin>|he|she|they|buyer|customer";
 const BRINGING =
   "delivery|dropping|dropping_off|bringing|carrying|delivering|drop_off|dropoff|the_drop_off|hauling|loading|moving|taking|helping|shipping";
 
+/** "and the guy was so happy he", "she". */
+const HAPPY =
+  ",|and|plus|-|.|;* <art>? he|she|they|guy|lady|buyer|couple|customer|man|woman|kid|dude|<person>|<new>|<kin>? even|also|then|was|so|happy|he|she|they|really|kindly*";
+const FOR_A_HAND =
+  "gas|gas_money|fuel|trouble|troubles|help|helping|time|effort|efforts|loading|carrying|lifting|moving|hauling|lugging|back|lunch|beer|coffee|carry|load|lift|haul|lug|bring|deliver|move|drop|dropping|bringing|delivering|stairs";
+
 /** Money that comes in beside the pieces: scrap, rents, classes and jobs by their names. */
 export const EARNINGS: readonly Row<OwnerEffect>[] = [
   // Tips, and what came beside a price.
@@ -72,6 +78,47 @@ export const EARNINGS: readonly Row<OwnerEffect>[] = [
     `^ oh|and|plus|also* ${THEY} threw_in|threw|kicked_in|chipped_in|added in? an|a|another|extra? $ [for|to <art>? ${BRINGING} it|them|her|him|that? off|over|up|out|in|down? upstairs|downstairs|inside|home? <art>? <piece>?] ;`,
     "delivery",
     "dana threw in another 15 for delivering it",
+  ],
+  // More than the price, for a hand that was lent.
+  [
+    `<~sell>|went|gone … $ … [${HAPPY} ${GAVE} me|us? an|a|another|about? extra|additional|bonus|more] $`,
+    "tip",
+    "sold the desk for 150 and he gave me an extra 10",
+  ],
+  [
+    `<~sell>|went|gone … $ … [${HAPPY} ${GAVE} me|us? an|a|another|about?] $ extra|more|on_top|to_boot ;`,
+    "tip",
+    "sold the desk 150 and she slipped me 10 extra",
+  ],
+  [
+    `<~sell>|went|gone … $ … [${HAPPY} ${GAVE} me|us? an|a|another|about?] $ extra|more? for|toward|towards|to <art>|my|his|her|our? ${FOR_A_HAND}`,
+    "tip",
+    "sold the desk for 150 and he slipped me a 20 for helping",
+  ],
+  [
+    `<~sell>|went|gone … $ [,|and|plus|+|with|-* an|a|another? extra|additional|bonus] $ for|toward|towards|to <art>|my|his|her|our? ${FOR_A_HAND}`,
+    "tip",
+    "sold the desk for 150, extra 10 for my trouble",
+  ],
+  [
+    `${GAVE} me|us an|a|another|extra|more* $ [extra|more? for|toward|towards|to <art>|my|his|her|our? ${FOR_A_HAND} it|them|him|her|up|down|in|out|over|load|carry|move|<piece>|<art>*]`,
+    "word",
+    "sold the desk for 150 and he slipped me a 20 for helping",
+  ],
+  [
+    `<~sell>|went|gone … extra|additional|bonus $ [extra|more? for|toward|towards|to <art>|my|his|her|our? ${FOR_A_HAND} it|them|him|her|up|down|in|out|over|load|carry|move|<piece>|<art>*]`,
+    "word",
+    "sold the desk for 150, extra 10 for my trouble",
+  ],
+  [
+    `<~sell>|went|gone … $ … [,|and|plus|-|.* i|we? charged him|her|them|<person>|<new>? an|another? extra?] $ for|to|extra|more|on_top`,
+    "delivery",
+    "sold the desk for 150, i charged her 25 to bring it up",
+  ],
+  [
+    `<~sell>|went|gone … charged him|her|them|<person>|<new>? an|another? extra? $ [extra|more|on_top? for|to <art>|my? ${TO_DO}|${DOING}|bring|take|drop|lug|drag|drive|bringing|taking|dropping|delivery|delivering it|them|up|down|in|out|over|off|upstairs|downstairs|to|<art>|house|home*]`,
+    "word",
+    "sold the desk for 150 and charged 25 to deliver it",
   ],
   // Work for others.
   [

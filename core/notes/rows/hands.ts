@@ -36,6 +36,7 @@ export type OwnerEffect =
   | "job?"
   | "delivery"
   | "rental"
+  | "tip"
   | "word";
 
 const WHAT_FOR =
@@ -55,6 +56,57 @@ const BEHIND_SERVICE = "fee|charge|cost?";
 
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
 export const HANDS: readonly Row<OwnerEffect>[] = [
+  [
+    "<~sell>|went … $ [,|-|and|.|with* payment|the_payment|payment_was|payment_came|paid by|via|in|with|through|as <art>?] <method> ;",
+    "word",
+    "sold the desk to imani for 140, payment by transfer",
+  ],
+  [
+    "<~finish>|done … <piece> .|,|;|-* [up|live|its_up|now_up|now_live|out_there|its_live] $ ;",
+    "listed",
+    "done w desk. up 160",
+  ],
+  [
+    "^ [told|asked|let|reminded|texted|had|got|called <art>? <kin> know|that*] to? hold|holding|reserve|save|<~hold> !$",
+    "word",
+    "told my husband to hold the hutch for nell",
+  ],
+  [
+    "<supply>|<~buy>|<spend> … $ … [,|-|on|from|with|using|by|it_was|that_was* my|our|the|his|her? <theirs>] <method> ;",
+    "word",
+    "fabric for the chairs was 31.40, wifes card",
+  ],
+  [
+    "^ [just|i|we* talked|spoke|chatted|checked to|with <art>? <kin> ,|and|-|:*] <piece>|the|it",
+    "word",
+    "just talked to my wife, the dresser sold for 170",
+  ],
+  ["^ [according_to <art>? <kin> ,?]", "word", "according to my husband the dresser sold for 170"],
+  [
+    "^ [<art>? <kin> just|also|now? told|tells|informed|corrected|texted|reminded me|us that|,|:*] <art>? <piece>",
+    "word",
+    "my wife just told me the dresser sold for 170",
+  ],
+  [
+    "<finish>|done|finished|<time> … [,|and|-|.* <art>? <kin>|<person>|i|we took|shot|did|snapped|wrote|made|edited|posed|staged|wrote_up|got the|some|a|my|its|few? pics|pictures|photos|pic|photo|ad|writeup|description|measurements for_it|of_it|of_them?]",
+    "word",
+    "desk done, my husband took the pics and put it up for 190",
+  ],
+  [
+    "<miles> … [for|to|to_see|to_get|to_look_at|to_check_out|to_pick_up|after <art>? <piece> that|which|but|only|and|,* it|they? was|were|had|had_been|turned_out|wasnt|got|is already|been|just|long|to|be|even|not|worth* <~sell>|gone|junk|trash|taken|rotten|broken|garbage|there|real|fake|pending|claimed|rot|good|bad|it when|by|i|we|got|there|the|time*] ;",
+    "word",
+    "drove 36 miles for a dresser that was already gone",
+  ],
+  [
+    "to|from|by|for … [,? who|which|whom just|then|also|kindly|happily|promptly|all? paid|paid_me|paid_us|payed|settled|settled_up|handed_over|sent|sent_me for_it|it|me|us|the_money|the_rest|in_full|all? by|in|with|via|using|through? <art>?] <method> ;",
+    "word",
+    "sold the desk for 140 to imani, who paid by transfer",
+  ],
+  [
+    "to|by … [,? who|whom just|then|also|kindly|happily|promptly? paid|paid_me|paid_us|payed|gave|gave_me|handed_me|handed_over|sent|sent_me for_it|me|us|the_full? all?] $",
+    "word",
+    "sold the desk to imani, who paid me 140 by transfer",
+  ],
   [
     "<supply> … $ [,|-|and? it? did|does|covered|covers|used_on|used_it_on|was_enough_for|enough_for|good_for] <ofthem>",
     "word",

@@ -307,7 +307,7 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold the desk for 130, still waiting on 30 of it",
   ],
   [
-    `${SALE} … $ … [,|-|.|and|but|less|minus|with* $ ${WILL} ${WILL}* ${BRINGS} me|us|over|by|it|the|rest* ${LATER}*]`,
+    `!!charged|charge ${SALE} … $ … [,|-|.|and|but|less|minus|with* $ ${WILL} ${WILL}* ${BRINGS} me|us|over|by|it|the|rest* ${LATER}*]`,
     "owed",
     "sold desk 150 minus 30 she'll bring later",
   ],

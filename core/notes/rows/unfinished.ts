@@ -1,6 +1,8 @@
 import { AFTERWARDS, type TurnEffect } from "./afterwards.ts";
 import { DEALING, GONE } from "./dealing.ts";
+import { HAGGLED } from "./haggled.ts";
 import { NEEDS } from "./needs.ts";
+import { PLANNED } from "./plans.ts";
 import { REMARKS } from "./remarks.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
@@ -79,11 +81,6 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "<~hold>|deposit|deposits|down … [,|.|-|and|but|;|she|he|they|shell|hell|theyll|shes|hes|theyre|will|ill|im|gonna|going_to|is|are|buyer|to|be|wants|wanted|said|says* pick|picks|picking|pickup|picking_up|coming|comes|come|getting|gets|get|grabbing|grab|collecting|collect|fetching|back|pays|paying|pay|bringing|bring|holding|hold it|them|up|by|over|back|for|the|rest|other|til|till|until|on|in|some|cash|day|sometime|time* next_week|next_weekend|this_weekend|next_month|later|later_on|later_this_week|soon|tonight|after_work|in_a_few_days|in_a_couple_days|in_a_couple_of_days|when_they_can|when_she_can|when_he_can|this_week|end_of_the_month|in_the_morning|on_payday|payday|at_pickup] ;",
     "word",
     "deposit 40 on the desk, picking up next week",
-  ],
-  [
-    "[listing|posting|uploading|selling|dropping|putting|finishing|starting|relisting|picking_up|buying|going … tonight|later|tomorrow|tmrw|this_weekend|after_work|soon|next_week|after_dinner|in_the_morning]",
-    "intention",
-    "uploading the wardrobe tonight for 210",
   ],
   [
     "^ [<weekday> im|i_am|we_are|were|ill_be|well_be] <~list>|<~reprice>|<~retire>|<~sell>|<~buy>|<~finish>|<~start>|<pay>",
@@ -353,4 +350,14 @@ const ROWS: readonly Row<TurnEffect>[] = [
   ],
 ];
 
-export const unfinished = tableOf([...TOLD_BESIDE, ...AFTERWARDS, ...DEALING, ...REMARKS, ...NEEDS, ...ROWS]);
+export const unfinished = tableOf([
+  ...PLANNED,
+  ...HAGGLED,
+  ...HAGGLED,
+  ...TOLD_BESIDE,
+  ...AFTERWARDS,
+  ...DEALING,
+  ...REMARKS,
+  ...NEEDS,
+  ...ROWS,
+]);

@@ -149,3 +149,7 @@ export const OPENS_OF_OWN = wordSet("and n & but with w then plus");
 export const OWNS = wordSet(
   "i we im ive id weve my our me us his her their he she they hes shes theyre it its no what that thats now then everyone everybody nobody mom dad god the",
 );
+
+/** "to imani, who paid by transfer": says more of somebody just named. */
+export const RELATIVES = wordSet("who which whose whom");
+export const BEFORE_BUYER = wordSet("to from by for");

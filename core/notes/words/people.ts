@@ -154,9 +154,9 @@ export const HELPERS: ReadonlySet<string> = new Set([
 /** Closed kin: they act for the shop, as members do. A friend, a neighbor or a roommate does not. */
 export const HOUSEHOLD: ReadonlySet<string> = new Set(
   (
-    "missus grandad granddad mam mummy mom mum mama mommy mother ma dad daddy papa pops father pa parents folks wife hubby husband spouse partner " +
+    "missus grandad granddad mam mummy mom mum mama mommy mother ma dad daddy papa pops father pa parents folks wife wifey hubby hubs husband spouse partner " +
     "fiance fiancee boyfriend girlfriend bf gf son sons daughter daughters kid kids child children stepson stepdaughter " +
-    "brother bro sister sis siblings stepbrother stepsister stepdad stepmom twin gram grams grammy nan memaw mamaw papaw pawpaw grandma grandpa granny nana gran gramps " +
+    "brother bro sister sis siblings stepbrother stepsister stepdad stepmom twin gram grams grammy nan memaw mamaw papaw pawpaw grandma grandpa granny nana gran gramps meemaw mawmaw pappy oma opa abuela abuelo gma gpa " +
     "grandmother grandfather grandson granddaughter aunt auntie uncle cousin cousins nephew niece inlaws " +
     "father_in_law mother_in_law brother_in_law sister_in_law son_in_law daughter_in_law"
   )

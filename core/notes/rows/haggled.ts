@@ -1,0 +1,141 @@
+import type { TurnEffect } from "./afterwards.ts";
+import type { Row } from "./table.ts";
+
+const HE =
+  "he|she|they|guy|lady|buyer|couple|dude|woman|man|kid|someone|somebody|this|one|first|at_first|finally|<art>|<person>|<new>";
+const SELLER =
+  "he|she|they|guy|lady|seller|woman|man|shop|store|owner|vendor|dealer|tag|sticker|sign|originally|<art>|<person>|<place>";
+const TRIED =
+  "tried|offered|wanted|asked|opened|started|started_off|began|lowballed|low_balled|bid|countered|said|came_in|begged|pushed";
+const FOR_LESS = "to|for|at|me|if|ill|id|i|would|take|get|have|buy|accept|with|steal|go";
+const MET =
+  "landed_on|landed_at|settled_on|settled_at|settled_for|met_at|agreed_on|agreed_at|agreed_to|ended_up_at|ended_at|wound_up_at|closed_at|shook_on|shook_at|compromised_on|compromised_at|met_in_the_middle_at|met_halfway_at|split_it_at|split_the_difference_at|finished_at|got_to|came_up_to|went_up_to";
+const PAID_AFTER =
+  "paid|paid_me|gave_me|ended_up_paying|ended_up_giving|wound_up_paying|ended_up_giving_me|finally_paid|handed_me";
+const GONE =
+  "took|sold|gone|paid|loaded|left|grabbed|bought|drove_off|went_home|carried|deal_done|done|hauled";
+const AND = ",|-|.|and|but|so|then|;";
+const GOT =
+  "got|got_it|got_them|got_it_for|got_her|got_him|paid|gave|snagged|snagged_it|bought_it|bought_them|picked_it_up|took_it_home|scored_it|grabbed_it";
+const LET_GO =
+  "let_it_go|let_them_go|let_me_have_it|let_me_have_them|gave_it_to_me|sold_it_to_me|sold_it|took|accepted|came_down_to|dropped_to";
+const DOWN_TO = "talked|haggled|bargained|knocked|beat|argued|worked|got|brought|chewed";
+
+/** Who came for one of a pair, and has both. */
+const CAME =
+  "came|came_in|stopped|stopped_by|showed_up|drove_out|wanted|only_wanted|just_wanted|asked|asked_about|messaged|was_only_after|was_after|was_here|were_here";
+const FOR_ONE = "for|about|by|to|see|look|at|get|only|just|buy|over|out|here|in";
+const ENDED =
+  "ended_up_taking|ended_up_with|ended_up_loving|ended_up_liking|ended_up_buying|ended_up_getting|wound_up_with|wound_up_taking|left_with|took|bought|loved|liked|got|grabbed|went_home_with|walked_out_with|drove_off_with|loaded_up";
+
+/**
+ * What was asked and offered before a price stood: the last figure that was settled is the price, those before it are
+ * passed by. Where nothing says that the piece changed hands, an offer stays an offer.
+ */
+export const HAGGLED: readonly Row<TurnEffect>[] = [
+  [
+    `^ [${HE}* ${CAME} ${FOR_ONE}*] one|1? <piece> ${AND}* ${HE}* ${ENDED} both|both_of_them|two|the_pair|<ofthem>`,
+    "word",
+    "the couple came for one chair and left with both for 80",
+  ],
+  [
+    `${CAME} ${FOR_ONE}* one|1? <piece> [${AND}* ${HE}* ${ENDED} both|both_of_them|two|the_pair|<ofthem> ${AND}* i|we? sold|sold_them|sold_both|let_them_go|let_both_go|gave_them|gave_them_both|paid|paid_me|gave_me them|both|me? for|at?] $`,
+    "sold both",
+    "they came for one chair and ended up loving both, sold them for 80 together",
+  ],
+  [
+    `${CAME} ${FOR_ONE}* one|1? <piece> [${AND}* ${HE}* ${ENDED} both|both_of_them|two|the_pair|<ofthem> ,|-|;? for|at?] $`,
+    "sold both",
+    "the couple came for one chair and left with both for 80",
+  ],
+  [
+    `^ [${HE}* ${TRIED} ${FOR_LESS}*] <art>? <piece> for|at|down_to $ ${AND}* <word>* ${AND}* <word>* ${MET}|${PAID_AFTER} $ ${AND}* ${HE}|it* ${GONE}`,
+    "word",
+    "he tried to get the bench for 40, i laughed, we landed on 60 and he took it home",
+  ],
+  [
+    `<piece> [for|at|down_to $ ${AND}* <word>* ${AND}* <word>* ${MET}|${PAID_AFTER}] $ ${AND}* ${HE}|it* ${GONE}`,
+    "sold",
+    "he tried to get the bench for 40, i laughed, we landed on 60 and he took it home",
+  ],
+  [
+    `^ [${HE}* ${TRIED} ${FOR_LESS}* $ for|on] <art>? <piece> ${AND}* <any>* ${AND}* ${HE}|we|i* ${PAID_AFTER}|${MET} $ !down|deposit|to|now|already|today`,
+    "word",
+    "guy offered 40 for the bench, we settled on 60, sold",
+  ],
+  [
+    `^ ${HE}* ${TRIED} ${FOR_LESS}* $ for|on <art>? <piece> [${AND}* <any>* ${AND}* ${HE}* ${PAID_AFTER}] $ !down|deposit|to|now|already|today`,
+    "sold",
+    "he offered 30 on the bench but ended up paying 60",
+  ],
+  [
+    `^ ${HE}* ${TRIED} ${FOR_LESS}* $ for|on <art>? <piece> [${AND}* <any>* ${AND}* we|i|they* ${MET}] $ ${AND}* ${HE}|it* ${GONE}`,
+    "sold",
+    "guy offered 40 for the bench, we settled on 60, he took it",
+  ],
+  [
+    `<sell> … $ [${AND}|after|though|although|even_though|when|tho* ${HE}* had? ${TRIED} ${FOR_LESS}|of* $ at_first|first|initially|originally|to_start|to_start_with|to_begin_with|for_it] ;`,
+    "word",
+    "bench sold for 60, she offered 45 at first",
+  ],
+  [
+    `<sell> … $ [after|although|even_though ${HE}* had|first|initially|originally? ${TRIED} ${FOR_LESS}|of* $] ;`,
+    "word",
+    "sold the bench for 60 after he tried 40",
+  ],
+  [
+    `^ [${SELLER}* asked|wanted|was_asking|were_asking|was_wanting|started_at|had_it_at|said|marked|had_marked|priced|tagged|listed $ for|on?] <art>? <piece> ${AND}* i|we|she|he|they* just|only|finally? ${GOT}|${LET_GO} it|them|her|him? for|at|down_to? $`,
+    "word",
+    "asked 80 bookcase, got it 55",
+  ],
+  [
+    `^ ${SELLER}* asked|wanted|was_asking|were_asking|was_wanting|started_at|had_it_at|said|marked|had_marked|priced|tagged $ for|on? <art>? <piece> [${AND}* i|we* just|only|finally? ${GOT} it|them? for|at|down_to?] $`,
+    "bought",
+    "they asked 80 for the bookcase, got it for 55",
+  ],
+  [
+    `^ he|she|they|seller|guy|lady|<person> asked|wanted|was_asking|were_asking $ for|on? <art>? <piece> [${AND}* she|he|they* just|only|finally? ${LET_GO} for|at?] $`,
+    "bought",
+    "she wanted 60 for the dresser but let it go for 45",
+  ],
+  [
+    `^ [${SELLER}* marked|had|priced|tagged|listed|on|said] <art>? <piece> at|said|says? $ ${AND}* i|we* just|only|finally? ${GOT} $`,
+    "word",
+    "the thrift store marked the armoire 90, but i paid 70 for it",
+  ],
+  [
+    `^ ${SELLER}* marked|had|priced|tagged|listed|on|said <art>? <piece> [at|said|says|for? $ ${AND}* i|we* just|only|finally? ${GOT} for|at?] $`,
+    "bought",
+    "the tag on the armoire said 90, paid 70",
+  ],
+  [
+    `<piece> [was|were|is|had_been? marked|tagged|priced|ticketed|listed|originally|going|up|supposed_to_be? at|for|as? $ ${AND}* i|we ${GOT} it|them? for|at|down_to?] $`,
+    "bought",
+    "armoire was priced at 90, i paid 70 for it",
+  ],
+  [
+    `<piece> [was|were|is|had_been? marked|tagged|priced|ticketed at|for|as? $ ${AND}* ${GOT} it|them? for|at|down_to?] $`,
+    "bought",
+    "bookcase was marked 80, got it for 55",
+  ],
+  [
+    `<piece> [was|were|is|had_been? marked|tagged|priced|ticketed|listed|originally at|for|as? $ ${AND}* she|he|they|the_lady|the_guy|seller ${LET_GO} for|at?] $`,
+    "bought",
+    "dresser listed at 100 but she let it go for 60",
+  ],
+  [
+    `found|spotted|there_was|there_is|came_across|curb|driveway|yard_sale|estate_sale|garage_sale|thrift_store … [${AND}* i|we? ${DOWN_TO} him|her|them|it|the_guy|the_lady|seller down? to] $`,
+    "bought",
+    "found a dresser on a driveway and talked her down to 45",
+  ],
+  [
+    `^ [so|well|and* there_was|there_were|there_is|came_across|spotted this|the|a|an|some|<opinion>|<trait>|<new>*] <piece> … ${DOWN_TO}|paid|got|bought … $`,
+    "word",
+    "there was this gorgeous dresser on a driveway and i talked her down to 45",
+  ],
+  [
+    "[,|-|.|and|- its|theyre|it_is|they_are|now? in|inside|on the|my? van|truck|car|trailer|garage|shop|shed|trunk|pickup now|already|finally|today?] ;",
+    "word",
+    "bought a dresser 45, its in the van now",
+  ],
+];

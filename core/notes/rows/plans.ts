@@ -1,0 +1,43 @@
+import type { TurnEffect } from "./afterwards.ts";
+import type { Row } from "./table.ts";
+
+/** What is meant to be done, however it is said; "decided to" tells of what was done as often, and stands in no row. */
+const MEANT =
+  "intend|intends|intending|intended|aim|aims|aiming|i_mean|we_mean|means|meaning|propose|proposes|proposing|ought|inclined|prepared|determined|resolved|keen|itching|dying|raring|bound|destined|liable|likely|eager|anxious|poised|gearing_up|all_set|am_set|im_set|are_set|is_set|readying|preparing|angling|fancy|mulling|contemplating|hankering|vow|vowed|vowing|swear|swore|pledge|pledged|promise|promised|promising|committed|commit|obliged|contracted|slated|due|scheduled|mind|half_a_mind|good_mind|intention|idea|goal|target|objective|decision|instinct|urge|temptation|next_step|next_move|next_job|thought_is|shall";
+const DOINGS =
+  "<~list>|<~reprice>|<~retire>|<~sell>|<~buy>|<~finish>|<~start>|<~refund>|<pay>|<~hold>|<~fix>";
+const DOING =
+  "lowering|dropping|reducing|cutting|raising|marking|knocking|bumping|slashing|taking|listing|relisting|posting|uploading|selling|putting|finishing|starting|buying|picking_up|refunding|paying|donating|scrapping|giving|going|goes|sells|drops|comes_down|becomes";
+const LATER =
+  "in_a_day|in_a_few_days|in_a_couple_days|in_a_couple_of_days|in_a_few|in_a_bit|in_a_while|in_a_few_weeks|in_a_couple_weeks|in_a_couple_of_weeks|in_a_week|in_a_month|in_a_fortnight|a_week_from|a_month_from|down_the_road|down_the_line|before_long|one_of_these_days|at_some_point|some_day|any_day_now|next_time|next_week|next_weekend|next_month|next_year|later|later_on|soon|tonight|tomorrow|tmrw|after_work|after_the|this_weekend|after_dinner|in_the_morning";
+
+/** Plans with unusual verbs, and days that are still to come, beside what is being done. */
+export const PLANNED: readonly Row<TurnEffect>[] = [
+  [
+    `[${MEANT} is|was|are|strongly|fully|still|now? to also|just|finally|probably|maybe|then? ${DOINGS}]`,
+    "intention",
+    "i intend to lower the hutch to 190",
+  ],
+  [
+    `[i|we shall|must|ought_to also|just|finally|then|now? ${DOINGS}]`,
+    "intention",
+    "we shall drop the hutch to 190",
+  ],
+  [
+    `[considering|weighing|wondering|debating|deciding|pondering|mulling|thinking|unsure|question|question_is whether|if|about_whether to|i|we* ${DOINGS}]`,
+    "intention",
+    "i am considering whether to lower the hutch to 190",
+  ],
+  [`[${DOING} … ${LATER}]`, "intention", "uploading the wardrobe tonight for 210"],
+  [`[${DOING} … in <span>]`, "intention", "lowering the hutch to 190 in two weeks"],
+  [
+    `[${DOING} … starting|beginning|effective|as_of|as_from|from|come|by|this|next] !today <weekday>`,
+    "intention",
+    "lowering the hutch to 190 starting monday",
+  ],
+  [
+    `[${DOING} … when|once|if|until|unless|as_soon_as|in_case|assuming] !!sold|paid|bought|came|left|gone`,
+    "intention",
+    "lowering the hutch to 190 once school is out",
+  ],
+];
