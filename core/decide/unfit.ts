@@ -82,10 +82,10 @@ function restOwed(reading: WithPieces, pieces: readonly number[], { books }: Des
 
 /** "just talked to my wife, the dresser sold for 170" of one that went for 185: what it rather went for. */
 function otherPrice(reading: WithPieces, pieces: readonly number[], { books, past }: Desk): Choice[] {
-  if (reading.kind !== "sell" || reading.price === undefined || !past) return [];
+  if (reading.kind !== "sell" || reading.price === undefined || !past || pieces.length > 1) return [];
   const { price: amount, text, line } = reading;
   const fact = books.facts.findLast(
-    ({ kind, pieces: sold }) => kind === "sell" && sold.every((number) => pieces.includes(number)),
+    ({ kind, pieces: sold }) => kind === "sell" && sold.length === 1 && sold[0] === pieces[0],
   );
   if (!fact || fact.amount === amount) return [];
   const mend: Reading = { kind: "mend", of: { fact: fact.id }, to: { amount }, text, line };
