@@ -2,7 +2,14 @@ import type { Entry, Lexicon } from "./lexicon.ts";
 import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
 import { BEFORE_NAMES } from "./words/names.ts";
-import { BEFORE_COUNTS, BEFORE_FOR_PRICE, BEFORE_FOR_SOMEBODY, BEFORE_TO_PRICE } from "./words/shorthand.ts";
+import {
+  BEFORE_COUNTS,
+  BEFORE_FOR_PRICE,
+  BEFORE_FOR_SOMEBODY,
+  BEFORE_TO_PRICE,
+  ENTIRE,
+  HANDS_OVER,
+} from "./words/shorthand.ts";
 import { PERIODS } from "./words/units.ts";
 
 export interface Lexer<Head> {
@@ -53,6 +60,8 @@ function meantAt<Head>(
   const { norm } = typed[at]!;
   if (norm === "an" && isAndMeant(typed[at + 1])) return "and";
   if (norm === "ever" && PERIODS.has(typed[at + 1]?.norm ?? "")) return "every";
+  if (norm === "o" && ENTIRE.has(typed[at + 1]?.norm ?? "")) return "of";
+  if (isGiven(typed, at)) return "gave";
   if (norm === "too" && BEFORE_NAMES.has(typed[at + 1]?.norm ?? "")) return "to";
   if (isNounIs(line, typed, norms, at, lexicon)) return norm.slice(0, -1);
   if (entry?.isSettled) return norm;
@@ -67,6 +76,10 @@ function meantAt<Head>(
     withoutArticle(norm, lexicon)
   );
 }
+
+/** "he threw me 40": money came over, and nothing was thrown. */
+const isGiven = (typed: readonly Word[], at: number): boolean =>
+  typed[at + 1]?.norm === "me" && typed[at + 2]?.kind === "digits" && HANDS_OVER.has(typed[at]!.norm);
 
 /** "dresser posted 4 130": the digit that sounds like "for". */
 function withSoundedFor(words: readonly Word[]): readonly Word[] {

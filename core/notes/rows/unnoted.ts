@@ -2,9 +2,9 @@ import { NOTED } from "./miswritten.ts";
 import type { Row } from "./table.ts";
 
 const OPENS =
-  "please|pls|just|so|and|nope|no|nah|oops|whoops|ugh|ope|crap|shoot|dang|wait|ok|okay|hey|uh|um|lol|nvm|never_mind|nevermind|sorry|my_bad|actually|well|oh|scratch_that|i|can_you|could_you";
+  "please|pls|just|so|and|nope|no|nah|oops|whoops|ugh|ope|crap|shoot|dang|wait|ok|okay|hey|uh|um|lol|nvm|never_mind|nevermind|sorry|my_bad|actually|well|oh|och|ach|aw|thats_wrong|that_was_wrong|that_is_wrong|thats_not_right|scratch_that|i|can_you|could_you";
 const TAKES_OUT =
-  "delete|remove|erase|scratch|nix|void|undo|cancel|strike|disregard|ignore|forget|forget_about|take_back|drop|kill|scrap|dont_count|unsend|skip";
+  "delete|remove|erase|scratch|nix|void|undo|cancel|strike|disregard|ignore|forget|forget_about|take_back|drop|kill|scrap|dont_count|unsend|skip|scrub|ditch|bin|chuck_out|throw_out|wipe|wipe_out|rub_out|cross_out";
 const MESSAGE = "message|messages|msg|text|txt|one|note|entry|thing|bit|part";
 const SENT =
   "sent|send|put|typed|type|wrote|write|say|said|texted|text|told_you|tell_you|told|logged|log|entered|enter|hit|press|pressed|tap|tapped|post|posted|do|did";

@@ -6,7 +6,7 @@ export const MAY_CORRECT = wordSet(
   "not no nope nah oops whoops woops wait actually actualy really sorry meant mean should shouldve shoulda supposed fix change correct correction correcting update adjust edit make made " +
     "wrong typo mistake bad autocorrect thumbs fingers fingered finger fart misread mistyped miscounted miscalculated misheard misremembered mixed mixing flipped transposed swapped switched confused jumbled goofed " +
     "messed screwed botched lied backwards reversed cant type turns turned ended wound came out receipt reciept receipts odometer gps says said was were isnt its is only just when tax put had wrote typed logged " +
-    "entered remember delete remove erase scratch nix void scrap undo cancel strike disregard ignore forget drop lose kill wipe yank take pull get pretend twice already never didnt happened move shift switch charge " +
+    "entered remember delete remove scrub bin ditch och ach aw erase scratch nix void scrap undo cancel strike disregard ignore forget drop lose kill wipe yank take pull get pretend twice already never didnt happened move shift switch charge " +
     "didn isn wasn hasn haven weren aren hasnt havent wasnt werent arent accident accidentally sent unsell un unfinish tapped " +
     "lord beg pardon apologies yikes gosh goodness donated kept owes owed haggled " +
     "hang hold instead rather early rename call called relabel heard remembered idiot tired ways way checked found looked going looking needs used got thats both make made more ended paid bought one used double forgot sold finished done",

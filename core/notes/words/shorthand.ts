@@ -159,6 +159,49 @@ export const SHORTHANDS: Readonly<Record<string, string>> = {
   wit: "with",
   wid: "with",
   auld: "old",
+  fae: "from",
+  frae: "from",
+  tae: "to",
+  intae: "into",
+  ontae: "onto",
+  wi: "with",
+  doon: "down",
+  oot: "out",
+  ower: "over",
+  roond: "round",
+  aboot: "about",
+  hoose: "house",
+  hame: "home",
+  awa: "away",
+  gie: "give",
+  gied: "gave",
+  gien: "given",
+  selt: "sold",
+  bocht: "bought",
+  hae: "have",
+  noo: "now",
+  jist: "just",
+  wis: "was",
+  maself: "myself",
+  masel: "myself",
+  isnae: "isnt",
+  isny: "isnt",
+  wasnae: "wasnt",
+  wisnae: "wasnt",
+  arenae: "arent",
+  didnae: "didnt",
+  didny: "didnt",
+  doesnae: "doesnt",
+  dinnae: "dont",
+  cannae: "cant",
+  canny: "cant",
+  couldnae: "couldnt",
+  wouldnae: "wouldnt",
+  willnae: "wont",
+  winnae: "wont",
+  hasnae: "hasnt",
+  havenae: "havent",
+  gonnae: "gonna",
   finna: "gonna",
   boutta: "gonna",
   bouta: "gonna",
@@ -293,3 +336,11 @@ export const BEFORE_FOR_SOMEBODY = wordSet("hold held holding saved saving reser
 
 /** Before "2" and a price: "down 2 140". */
 export const BEFORE_TO_PRICE = wordSet("down dn dwn lowered reduced knocked marked dropping lowering back");
+
+/** Behind "o" that is "of": "two o the chairs". */
+export const ENTIRE = wordSet("the them these those my our his her their");
+
+/** Before "me" and money, as good as "gave". */
+export const HANDS_OVER = wordSet(
+  "threw tossed slipped slid floated chucked bunged flung slung lobbed peeled",
+);

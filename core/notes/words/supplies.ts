@@ -718,6 +718,10 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     ],
     ...[
       "carpenter",
+      "joiner",
+      "french polisher",
+      "cabinet maker",
+      "cabinetmaker",
       "electrician",
       "refinisher",
       "seamstress",
