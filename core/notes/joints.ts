@@ -61,6 +61,8 @@ export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   // "desk done and started hutch": what is begun is not what is done.
   const isNamed = next.piece && before.piece && next.headFirst;
   if (isNamed && saysKind(before.head, "finish") && saysKind(next.head, "start")) return true;
+  // "sold desk 110, listed dresser": what is listed was not sold with it.
+  if (isNamed && before.amount && isListing(next.head)) return true;
   if (!next.amount) return false;
   // "got stool 18 and listed 70": "got" alone would be taken up by the listing.
   if (before.piece && before.amount && next.headFirst && isListing(next.head)) return true;

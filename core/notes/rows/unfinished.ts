@@ -2,6 +2,7 @@ import { AFTERWARDS, type TurnEffect } from "./afterwards.ts";
 import { DEALING, GONE } from "./dealing.ts";
 import { HAGGLED } from "./haggled.ts";
 import { NEEDS } from "./needs.ts";
+import { ALL_BUT, AS_IT_WAS, NOT_ENDED, ONLY_MENTIONED } from "./only-mentioned.ts";
 import { PLANNED } from "./plans.ts";
 import { REMARKS } from "./remarks.ts";
 import type { Row } from "./table.ts";
@@ -353,11 +354,14 @@ const ROWS: readonly Row<TurnEffect>[] = [
 export const unfinished = tableOf([
   ...PLANNED,
   ...HAGGLED,
-  ...HAGGLED,
+  ...ONLY_MENTIONED,
+  ...AS_IT_WAS,
   ...TOLD_BESIDE,
   ...AFTERWARDS,
   ...DEALING,
   ...REMARKS,
   ...NEEDS,
   ...ROWS,
+  ...ALL_BUT,
+  ...NOT_ENDED,
 ]);

@@ -1,0 +1,180 @@
+import type { TurnEffect } from "./afterwards.ts";
+import type { Row } from "./table.ts";
+
+const DONE = "<sell>|<~finish>|<list>|<retire>|<reprice>|<~start>";
+const STOOD =
+  "that|which|is|was|stood|stands|stand|sat|sits|stored|standing|sitting|leaning|leaned|parked|displayed|stacked|just|right|here|piled";
+const BESIDE =
+  "beside|next_to|right_next_to|near|behind|from_behind|by|underneath|beneath|above|below|in_front_of|across_from|opposite|on_top_of|atop|leaning_on|leaning_against|close_to|adjacent_to|under|against|facing";
+const MATCHES =
+  "matches|matched|matching|goes_with|went_with|go_with|going_with|pairs_with|paired_with|belongs_with|belonged_with|looks_like|looked_like|looks_good_with|came_with|comes_with|fits_with|fit_with|goes_so_well_with|goes_well_with|coordinates_with";
+const MORE =
+  "more|less|cheaper|smaller|bigger|larger|older|newer|nicer|better|heavier|lighter|taller|shorter|wider|quicker|faster|sooner|earlier|later|lower|higher|uglier|prettier|easier|harder|slower|worse";
+const LIKED =
+  "liked|likes|loved|loves|wanted|wants|preferred|prefers|picked|chose|needed|thought_was|said_was|found|is|was|looks|looked";
+const SOMEBODY = "that|which|who|he|she|they|i|we|buyer|lady|guy|<person>";
+const DOING =
+  "loading|unloading|moving|painting|sanding|stripping|listing|posting|finishing|fixing|cleaning|delivering|selling|showing|measuring|photographing|staining|waxing|priming|hauling|repairing|carrying|starting|working_on|building|packing|wrapping|shopping_for|looking_at|picking_up|dropping_off|waiting_on";
+const FOR_THE_OTHER =
+  "to_fund|to_buy|to_pay_for|to_help_pay_for|to_get|to_make_room_for|to_make_space_for|to_free_up_space_for|to_match|to_go_with|making_room_for|to_afford|to_cover";
+const BECAUSE =
+  "because|since|as|cause|cuz|bc|now_that|in_case|whereas|where|until|when|whenever|once|so|though|although";
+
+/** A second piece that is only spoken of: where the first one stood, what it goes with, costs less than, or came before. */
+export const ONLY_MENTIONED: readonly Row<TurnEffect>[] = [
+  [
+    `${DONE} … <piece> $? [${STOOD}* ${BESIDE} <art>? <piece>]`,
+    "word",
+    "sold the desk that stood beside the dresser 110",
+  ],
+  [
+    `<piece> $? [${STOOD}* ${BESIDE} <art>? <piece>] is|was* <sell>|<~finish>`,
+    "word",
+    "desk behind the dresser sold 110",
+  ],
+  [
+    `${DONE} … <piece> $? [that|which ${MATCHES} <art>|same? <piece>]`,
+    "word",
+    "sold the dresser that came with the desk 180",
+  ],
+  [
+    `${DONE} … <piece> $? [matching|to_match <art> <piece>]`,
+    "word",
+    "finished the desk matching the dresser",
+  ],
+  [
+    `${DONE} … <piece> $? [${SOMEBODY}|${LIKED}|much|way|a_lot|a_bit|far|even|for* ${MORE} than <art>? <piece>]`,
+    "word",
+    "sold the desk she liked more than the dresser 120",
+  ],
+  [
+    `${DONE} … <piece> $? [right|just|shortly|soon|long|even|an_hour|a_day|<span>|<time>? before|after|ahead_of <art>? <piece>]`,
+    "word",
+    "sold the dresser right after the desk, 180",
+  ],
+  [
+    `${DONE} … <piece> $? [while|whilst|before|after|during|when|by i|we|he|she|they|was|were* ${DOING} <art>? <piece>]`,
+    "word",
+    "sold the desk while loading the dresser 110",
+  ],
+  [
+    `${DONE} … <piece> $? [out? from under|over <art>? <piece>]`,
+    "doubt",
+    "sold the desk out from under the dresser buyer 110",
+  ],
+  [
+    `${DONE} … <piece> $? [${SOMEBODY}? ${LIKED}|took|bought over|instead_of|rather_than|before|not <art>? <piece>]`,
+    "doubt",
+    "sold the desk she picked over the dresser 110",
+  ],
+  [
+    `${DONE} … <piece> $? [instead_of|rather_than|in_place_of|without|like|unlike|same_as|as_well_as_i_did|off|ahead_of|thanks_to <art>? <piece>]`,
+    "doubt",
+    "finished the desk instead of the dresser",
+  ],
+  [
+    `${DONE} … <piece> $? [${FOR_THE_OTHER} <art>? <piece>]`,
+    "doubt",
+    "sold the desk to fund the dresser 110",
+  ],
+  [
+    `${DONE} … <piece> $? [,|-? ${BECAUSE} <art>? <piece>]`,
+    "doubt",
+    "sold the desk because the dresser was too big 110",
+  ],
+  [
+    "<sell> … <piece> … [for|against|with her|his|their <piece>]",
+    "doubt",
+    "sold dresser to a lady for her desk 180",
+  ],
+];
+
+/** All but one of them: the one named is just the one it is not about. */
+export const ALL_BUT: readonly Row<TurnEffect>[] = [
+  [
+    "[everything|everything_else|all|all_of_it|all_of_them|every_one|everyone|every_piece|all_pieces|the_lot|lot|the_whole_lot|the_rest|whole_lot|every_thing|everythings <sell>|<~finish>|<list>|is|are|was? done|up|for_sale? but|except|except_for|besides|other_than|apart_from|aside_from|save|save_for|bar|minus|excluding|excepting|not_counting|without|leaving_out <art>? <piece>]",
+    "doubt",
+    "sold everything but the dresser 140",
+  ],
+  [
+    "<piece> [but|except|except_for|save|save_for|bar|minus|besides|apart_from|other_than one|one_of_them|the_one|a_single_one|1]",
+    "doubt",
+    "sold all the nightstands but one 60",
+  ],
+];
+
+const KEEPS = "kept|keep|keeping";
+const AS_IT_IS =
+  "dry|clean|open|free|covered|warm|cool|upright|safe|inside|indoors|outside|out|flat|shut|closed|wrapped|available|stored|for_sale|on_the_market|in_mind|moving|level|straight|simple|still|steady|going|running|tidy|dusted|polished|oiled|waxed|clear|unlocked|locked|plain|natural|original|white|level|wet|moist|tarped|at|low|high|company|secret|quiet|in_the_shade|out_of_the_rain|out_of_the_sun|off_the_floor|out_of_the_way";
+/** It is kept as it is, and nothing has become of it. */
+export const AS_IT_WAS: readonly Row<TurnEffect>[] = [
+  [`[${KEEPS} <art>? <piece> really|very|nice_and|so|nice* ${AS_IT_IS}]`, "other", "kept the desk dry"],
+];
+
+const ONLY_SAID =
+  "idea|ideas|plan|plans|photo|photos|pic|pics|picture|pictures|finish|listing|ad|ads|post|offer|price|note|notes|sketch|design|color|colour|coat|draft|description|receipt|sale|deal|topcoat|stain_job|paint_job|project_plan|video|label|tag|sign";
+const A_WHILE =
+  "for_now|for_a_while|for_a_bit|for_the_weekend|for_the_week|for_a_week|for_a_few_days|for_the_day|for_tonight|overnight|temporarily|on_loan|as_a_loan|to_borrow|to_hold|to_store|to_keep_for_me|to_use|to_try|to_try_out|to_look_at|to_watch|to_fix|to_paint|to_sand|until|till|til|on_consignment|for_safekeeping|on_trial";
+
+/** What sounds like the end of a piece, and is none: it is kept as it is, an idea is scrapped, it comes back. */
+export const NOT_ENDED: readonly Row<TurnEffect>[] = [
+  [`[${KEEPS} <art>? <piece> <art>? ${ONLY_SAID}]`, "other", "kept the desk receipt"],
+  [`[${KEEPS} <art>? <piece> back <any>? <any>?] ;`, "offer", "kept the dresser back"],
+  [`[${KEEPS} on|at|up|after with? <art>? <piece>]`, "other", "kept on with the desk"],
+  [
+    `[${KEEPS} <labor>|working_on|working|going|at_work|<plain>|<done> on|at|with? <art>? <piece>]`,
+    "other",
+    "kept working on the desk",
+  ],
+  [
+    `${KEEPS} <art>? <piece>|it|them [for_last|for_later|until|till|til|another|one_more|a_few_more|a_little_longer|a_bit_longer|longer|for_the_moment|for_the_time_being|through|over|a_week|a_month|for_next_week|for_next_month|for_the_sale|for_the_market <any>? <any>?]`,
+    "intention",
+    "kept the dresser another week",
+  ],
+  [
+    "<piece> [stays|stay|staying|is_staying|are_staying|stayed listed|up|for_now|for_sale|on_the_market|on_market|at|open|available|posted|online|as_is|dry|clean|on_hold|held|until|till|til|another|a|one_more|for_the_week|for_a_while|for_a_bit|out|priced]",
+    "other",
+    "desk stays listed",
+  ],
+  [`[<retire>|burned|tossed <art>|old? <piece> ${ONLY_SAID}]`, "other", "scrapped the desk idea"],
+  [
+    `[<retire>|tossed|threw_out|threw <art>? old|first|whole? ${ONLY_SAID} of|for|on|about|to <labor>|<plain>? <art>? <piece>]`,
+    "other",
+    "tossed the idea of painting the dresser",
+  ],
+  [
+    "[tossed|threw|batted|kicked|tossing|throwing around|together|about|a|an|some|another|my|on|up <word>? <word>? for|on|at|over|against|about] <art>? <piece>",
+    "other",
+    "tossed around ideas for the desk",
+  ],
+  [
+    "[threw_out|threw|burned|burnt|tossed|broke|busted|blew_out|put out? my|his|her|our|a|the back|hip|shoulder|knee|hand|hands|finger|fingers|thumb|wrist|neck|elbow|arm|toe|foot]",
+    "other",
+    "threw out my back on the dresser",
+  ],
+  [
+    "!!<miles> <~retire> … [and|but|then|& then? back|took_it_back|brought_it_back|brought_it_home|home|came_back|right_back|it_came_back|they_were_closed|it_was_closed back|home|again? <any>?] ;",
+    "doubt",
+    "took the desk to the dump and back",
+  ],
+  [
+    "<piece> is|was|looks|looked [like|just|basically|total|pure|such* junk|trash|garbage|rubbish|scrap but|and|though|so|,? <any>* listed|selling|for_sale|up|works|solid|sells|sturdy]",
+    "other",
+    "desk is junk but listed",
+  ],
+  [
+    `<~retire>|gave … <piece> … [${A_WHILE} <any>? <any>?] ;`,
+    "intention",
+    "gave my sister the dresser on loan",
+  ],
+  [
+    "<~retire> <art>|old? <piece> [from_home|of_my_own|of_mine|of_our_own|of_ours|from_my_house|from_our_house|from_our_home|from_my_room|i_had_at_home|we_had_at_home|i_grew_up_with]",
+    "other",
+    "donated a desk from home",
+  ],
+  [
+    "gave|took|brought <art>? <piece> [to <art>? painter|refinisher|upholsterer|carpenter|movers|mover|welder|restorer|stripper|finisher|repairman|handyman|hauler|driver|woodworker|glass_guy|caner|dealer|consigner|consignor|auctioneer|appraiser|delivery_guy|repair_guy|repair_shop|paint_guy|framer]",
+    "doubt",
+    "gave the desk to the painter",
+  ],
+];
