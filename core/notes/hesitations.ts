@@ -1,29 +1,30 @@
 import type { Tok } from "./clause.ts";
-import { type Word, wordsOf } from "./text.ts";
+import type { Word } from "./text.ts";
 import { BEFORE_PERIOD, BEHIND_PERIOD, SPOKEN_MARKS } from "./words/dictated.ts";
 import { BEFORE_KNOW, BEFORE_LIKE, BEHIND_KNOW, HESITATES } from "./words/filler.ts";
 
-/** The words of a line without the pauses of who dictates it ("twelve dollars and uh fifty cents"), and with the marks said out loud. */
-export function spokenWords(line: string): Word[] {
-  const words = wordsOf(line);
-  let isSpoken = false;
-  for (let at = 0; at < words.length && !isSpoken; at += 1) isSpoken = SPOKEN.has(words[at]!.norm);
-  if (!isSpoken) return words;
+/**
+ * The words of a line without the pauses of who dictates it ("twelve dollars and uh fifty cents"), and with the marks said
+ * out loud; the same list where there are none.
+ */
+export function spokenWords(words: readonly Word[]): readonly Word[] {
   const spoken: Word[] = [];
+  let isTyped = true;
   for (let at = 0; at < words.length; at += 1) {
     const word = words[at]!;
-    if (HESITATES.has(word.norm)) continue;
-    const mark = markAt(words, at);
+    const mark = HESITATES.has(word.norm) ? undefined : markAt(words, at);
+    isTyped &&= mark === null;
+    if (mark === undefined) continue;
     spoken.push(
       mark ? { ...word, kind: "mark", norm: mark.norm, end: words[at + mark.words - 1]!.end } : word,
     );
     if (mark) at += mark.words - 1;
   }
-  return spoken.some(({ kind }) => kind !== "mark") ? spoken : words;
+  return !isTyped && spoken.some(({ kind }) => kind !== "mark") ? spoken : words;
 }
 
-/** One look for each word tells that a line was typed, as nearly every one is. */
-const SPOKEN: ReadonlySet<string> = new Set([...HESITATES, ...Object.keys(SPOKEN_MARKS)]);
+/** The words that begin what only a speaker says: the lexicon notes them, so that nearly every line is not looked through. */
+export const SPOKEN: readonly string[] = [...HESITATES, ...Object.keys(SPOKEN_MARKS)];
 
 /** "comma", "question mark", "period" where it is no time and no style. */
 function markAt(words: readonly Word[], at: number): { norm: string; words: number } | null {

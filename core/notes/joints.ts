@@ -97,8 +97,9 @@ const isDeposit = (head: Tok | undefined): boolean =>
 /** "so i went to the estate sale and": nothing that could be recorded yet. */
 function isLeadIn(before: Shape, cut: Cut): boolean {
   const thing = before.amount || before.miles || before.duration;
-  if (thing || cut.repeats || isDoneAlone(cut)) return false;
-  return !before.head || (isLight(before.head) && !before.piece && !before.supply);
+  if (thing || cut.repeats) return false;
+  const isOpen = !before.head || (isLight(before.head) && !before.piece && !before.supply);
+  return isOpen && !isDoneAlone(cut);
 }
 
 /** "done and listed 110": that it is done is a note, though its piece is left out. */

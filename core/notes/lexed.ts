@@ -2,13 +2,14 @@ import { withoutAnnounced } from "./announced.ts";
 import type { Head, Tok } from "./clause.ts";
 import { withoutOrder } from "./dictated.ts";
 import { headsOf } from "./heads.ts";
-import { spokenWords, withoutHesitations } from "./hesitations.ts";
+import { withoutHesitations } from "./hesitations.ts";
 import { type Meant, meantBy } from "./meant.ts";
 import { withMentions } from "./mentions.ts";
 import { withNames } from "./names.ts";
 import { withPronouns } from "./pronouns.ts";
 import { rolesOf } from "./roles.ts";
 import { HINTS } from "./sign-bits.ts";
+import { wordsOf } from "./text.ts";
 import { tokensOf } from "./tokens.ts";
 import { language } from "./verbs.ts";
 import { SAYS_HOUR } from "./words/times.ts";
@@ -21,7 +22,7 @@ interface Lexed {
 
 /** The tokens of a line as the tables of whole lines see them. */
 export function lexed(line: string): Tok[] {
-  return lexedOf(meantBy(line, spokenWords(line), language().lexer)).tokens;
+  return lexedOf(meantBy(line, wordsOf(line), language().lexer)).tokens;
 }
 
 /** The same of words whose meaning is known. Each step is taken where the line holds what it begins from. */

@@ -30,6 +30,8 @@ export interface Entry<Head = unknown> {
   opens: boolean;
   /** The word is taken as typed, and for no slip of another. */
   isSettled: boolean;
+  /** It may be a pause, or a mark said out loud. */
+  isSpoken: boolean;
 }
 
 /** A phrase found: what it is, and how many words it has. */
@@ -46,6 +48,8 @@ export interface Lexicon<Head = unknown> {
   addOpening(word: string): void;
   /** Notes that a word is known, or ordinary, and taken as typed. */
   settle(word: string): void;
+  /** Notes that a word may be a pause, or begin a mark that is said out loud. */
+  addSpoken(word: string): void;
   /** What begins with a word; undefined where nothing does. */
   entry(word: string): Entry<Head> | undefined;
   /** The longest phrase that begins at `at`. */
@@ -85,6 +89,9 @@ function makeLexicon<Head>(): Lexicon<Head> {
   const settle = (word: string): void => {
     entryIn(root, word, word).isSettled = true;
   };
+  const addSpoken = (word: string): void => {
+    entryIn(root, word, word).isSpoken = true;
+  };
   const latest = Array.from({ length: LATEST }, () => ({
     word: "",
     entry: undefined as Entry<Head> | undefined,
@@ -102,7 +109,7 @@ function makeLexicon<Head>(): Lexicon<Head> {
     const first = at < norms.length ? entry(norms[at]!) : undefined;
     return first ? longestFrom(first, norms, at) : null;
   };
-  return { add, addOpening, settle, entry, longest, vocabulary, targets };
+  return { add, addOpening, addSpoken, settle, entry, longest, vocabulary, targets };
 }
 
 function entryIn<Head>(entries: Map<string, Entry<Head>>, word: string, phrase: string): Entry<Head> {
@@ -115,6 +122,7 @@ function entryIn<Head>(entries: Map<string, Entry<Head>>, word: string, phrase: 
       made: undefined,
       opens: false,
       isSettled: false,
+      isSpoken: false,
     };
     entries.set(word, entry);
   }

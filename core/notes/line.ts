@@ -3,7 +3,6 @@ import { withoutChatter } from "./chatter.ts";
 import { type Tok, textOf } from "./clause.ts";
 import { clausesOf } from "./clauses-read.ts";
 import { isFeeOfNothing, isWholeNote, withBack } from "./going-on.ts";
-import { spokenWords } from "./hesitations.ts";
 import { lexed, lexedOf } from "./lexed.ts";
 import { meantBy } from "./meant.ts";
 import { mendOf } from "./mends.ts";
@@ -23,7 +22,7 @@ import { type Units, unitsOf } from "./rows/units.ts";
 import { HINTS } from "./sign-bits.ts";
 import { withSlipsMeant } from "./slips.ts";
 import { toldInPast } from "./tenses.ts";
-import type { Word } from "./text.ts";
+import { type Word, wordsOf } from "./text.ts";
 import { type Told, typedText, untraced } from "./told.ts";
 import { isBotWord, unclear } from "./unclear.ts";
 import { language } from "./verbs.ts";
@@ -69,7 +68,7 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
 function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Reading[] {
   const text = line.trim();
   if (text === "") return [];
-  const typedWords = withoutBullet(spokenWords(line), line);
+  const typedWords = withoutBullet(wordsOf(line), line);
   const place = { text, line: index };
   if (typedWords.every(isMark)) return [unclear({ kind: "unknown" }, place)];
   const meant = meantBy(line, typedWords, language().lexer);

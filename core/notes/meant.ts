@@ -1,3 +1,4 @@
+import { spokenWords } from "./hesitations.ts";
 import type { Entry, Lexicon } from "./lexicon.ts";
 import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
@@ -36,6 +37,8 @@ export function meantBy<Head>(line: string, said: readonly Word[], lexer: Lexer<
   for (let at = 0; at < typed.length; at += 1) {
     const word = typed[at]!;
     const entry = word.kind === "letters" ? lexicon.entry(word.norm) : undefined;
+    const spoken = entry?.isSpoken === true ? spokenWords(typed) : typed;
+    if (spoken !== typed) return meantBy(line, spoken, lexer);
     const isKnown = word.kind !== "letters" || entry?.isSettled === true || shorthands.has(word.norm);
     const parts = !isKnown && isGluable(word) ? partsOf(word, lexicon) : null;
     if (parts) return meantBy(line, [...typed.slice(0, at), ...parts, ...typed.slice(at + 1)], lexer);

@@ -1,6 +1,7 @@
 import type { Head, Said, Tails } from "./clause.ts";
 import type { Bearing, Grammar, Saying, Slot } from "./grammar.ts";
 import type { VerbFacts } from "./heads.ts";
+import { SPOKEN } from "./hesitations.ts";
 import { shorthands, tradeLexicon } from "./lexicon.ts";
 import type { Lexer } from "./meant.ts";
 import { questionWords } from "./questions.ts";
@@ -196,6 +197,7 @@ function build(): Language {
   }
   for (const word of LABORS) lexicon.add(word, { labor: true });
   for (const word of OPENINGS) lexicon.addOpening(word);
+  for (const word of SPOKEN) lexicon.addSpoken(word);
   const shorts = shorthands();
   const ordinary = new Set([
     ...wordsOfRows(),
