@@ -59,6 +59,7 @@ function ask(
   need: PieceNeed,
 ): Decision {
   const mention = reading.pieces![index]!;
+  if (mention.allBut) return { kind: "refuse", why: "I find nothing here besides that. Name the pieces." };
   switch (match.kind) {
     case "no such number":
       return { kind: "refuse", why: `There is no #${match.number} on the books. "pieces" lists them.` };

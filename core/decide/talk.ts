@@ -9,9 +9,11 @@ import type { Ask, Choice, Decision, Desk } from "./decision.ts";
 import { cannotBe } from "./decision.ts";
 import { pricedFor } from "./each.ts";
 import { namesOf } from "./echo.ts";
+import { ever } from "./fits.ts";
+import { foundBy } from "./match.ts";
 import { nameWith } from "./mention-words.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
-import { allHere, allOfThem, eachHere, likelySold, theOther } from "./unnamed.ts";
+import { allHere, allOfThem, eachHere, hereOf, likelySold, theOther } from "./unnamed.ts";
 
 /*
  * What a note leaves to the talk around it: "it" is the piece of the message replied to, else the one spoken of
@@ -81,11 +83,12 @@ function pointedOut(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | 
   return { ...rest, pieces: settled, ...price, ...minutes } as Reading;
 }
 
-const isPointed = ({ it, other, besides, alike, count, half, place, each }: Mention): boolean =>
+const isPointed = ({ it, other, besides, allBut, alike, count, half, place, each }: Mention): boolean =>
   place !== undefined ||
   each === true ||
   other === true ||
   besides === true ||
+  allBut === true ||
   alike === true ||
   (it === true && (count !== undefined || half === true));
 
@@ -104,6 +107,7 @@ function settledBy(
     const all = eachMeant(spoken, books, today);
     return all && byNumbers(all);
   }
+  if (mention.allBut) return allButThat(mention, reading, books);
   if (mention.besides) {
     const others = theOther(mention, spoken, books);
     const isAll = others.length > 0 && others.length === (mention.count ?? others.length);
@@ -133,6 +137,21 @@ function settledBy(
   const isAll = others.length > 0 && (count === undefined || count === others.length);
   if (isAll) return byNumbers(others.map(({ number }) => number));
   return count !== undefined && others.length > count ? [{ name, count }] : null;
+}
+
+/** "everything but the dresser": what else is here, first what is not done or listed yet; null where there is nothing, or no dresser. */
+function allButThat(
+  { allBut: _, plural, ...but }: Mention,
+  { kind }: Reading,
+  books: Books,
+): Mention[] | null {
+  const named = foundBy([but.count === undefined && plural ? { ...but, plural } : but], books, ever);
+  const others = hereOf(books).filter(({ number }) => !named?.includes(number));
+  const open = others.filter(({ finished, listed }) =>
+    kind === "finish" ? finished === null : kind !== "list" || listed === null,
+  );
+  const meant = open.length > 0 ? open : others;
+  return named && meant.length > 0 ? byNumbers(meant.map(({ number }) => number)) : null;
 }
 
 /** "the other one" beside a single piece: the only other piece here, whatever it is. */

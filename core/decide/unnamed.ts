@@ -259,7 +259,8 @@ export function allHere(books: Books): number[] {
   return all.length <= TOGETHER_MAX ? all : [];
 }
 
-const hereOf = (books: Books): Readonly<Piece>[] =>
+/** The pieces that have not gone. */
+export const hereOf = (books: Books): Readonly<Piece>[] =>
   [...books.pieces.values()].filter((piece) => piece.gone === null);
 
 const numbersOf = (pieces: Pieces): number[] => pieces.map(({ number }) => number);

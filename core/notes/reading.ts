@@ -23,6 +23,8 @@ export interface Mention {
   last?: true;
   /** "the other bookcase": one of the name that was not just spoken of. */
   besides?: true;
+  /** "everything but the dresser": all that is here and is not this. */
+  allBut?: true;
   /** "another one just like it": so many more of what was spoken of. */
   alike?: true;
   /** "the first one", "the second chair": which of several, from 1. */

@@ -334,6 +334,8 @@ export const buy = defineVerb({
     ],
     judge(fields, clause) {
       if (isFreeForOthers(clause)) return { kind: "noVerb" };
+      // "bought everything but the desk": nobody knows what that was.
+      if (fields.pieces?.some(({ allBut }) => allBut)) return { kind: "unknown" };
       if (isAskedFor(clause)) return { kind: "intention" };
       if (isNoGift(clause)) return { kind: "unknown" };
       if (isOffPrice(clause)) return { kind: "cutOrPrice" };

@@ -2,8 +2,17 @@ import type { Hedge } from "../words/hedges.ts";
 import { TO_WORK } from "../words/labors.ts";
 import type { Row } from "./table.ts";
 
-/** What makes of a clause no fact yet, or none at all; "labor": only a part of the work is done; "word": nothing of it; "bought", "sold", "drove": a verb like that. */
-export type TurnEffect = Hedge | "labor" | "word" | "bought" | "sold" | "drove" | "fetch" | "sold both";
+/** What makes of a clause no fact yet, or none at all; "labor": only a part of the work is done; "word": nothing of it; "all but": all pieces but the one it names; "bought", "sold", "drove": a verb like that. */
+export type TurnEffect =
+  | Hedge
+  | "labor"
+  | "word"
+  | "bought"
+  | "sold"
+  | "drove"
+  | "fetch"
+  | "all but"
+  | "sold both";
 
 /** How a clause behind the fact begins: the mark or the joint belongs to it, so that it is judged with the fact. */
 const LINK =

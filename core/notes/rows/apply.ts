@@ -381,6 +381,7 @@ function ofTurn(effect: TurnEffect, tokens: readonly Tok[], fired: Fired): Tok {
   if (effect === "fetch") return joined(tokens, fired, PASSING, "pickup");
   if (effect === "sold both") return soldBoth(tokens, fired);
   if (effect === "bought" || effect === "sold" || effect === "drove") return meaning(effect, tokens, fired);
+  if (effect === "all but") return allBut(tokens, fired);
   return joined(tokens, fired, effect === "labor" ? LABOR : turnedRoles({ hedge: effect }));
 }
 
@@ -389,6 +390,18 @@ function soldBoth(tokens: readonly Tok[], fired: Fired): Tok {
   const piece = tokens[fired.from - 1]!;
   piece.mention = { ...piece.mention!, count: 2 };
   return meaning("sold", tokens, fired);
+}
+
+/** "everything but the dresser": what that is, the books tell. */
+function allBut(tokens: readonly Tok[], fired: Fired): Tok {
+  // "all but one nightstand": all of those, and nothing else that is here.
+  const { text, mention } = tokens[fired.to - 1]!;
+  if ((mention!.count ?? 1) > 1 || /^(?:one|1|an?|another) /.test(text))
+    return ofTurn("doubt", tokens, fired);
+  const token = joined(tokens, fired);
+  token.kind = "piece";
+  token.mention = { ...mention!, plural: true, allBut: true };
+  return token;
 }
 
 const ofAside = (_effect: AsideEffect, tokens: readonly Tok[], fired: Fired): Tok =>

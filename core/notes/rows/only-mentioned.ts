@@ -23,6 +23,16 @@ const BECAUSE =
 /** A second piece that is only spoken of: where the first one stood, what it goes with, costs less than, or came before. */
 export const ONLY_MENTIONED: readonly Row<TurnEffect>[] = [
   [
+    "<sell> <art>? <piece> [that|which? i|we|id|wed got|bought|found|picked_up|had|grabbed|scored|brought_home <word>? with|after|before|when_i_got|as <art>? <piece>]",
+    "doubt",
+    "sold the desk we got with the dresser 110",
+  ],
+  [
+    "<sell> … <piece> [to? whoever|the_one_who|the_guy_who|the_lady_who|someone_who|who|the_same_lady_who|the_person_who bought|got|took|has|had|wanted|wants|grabbed <art>? <piece>]",
+    "doubt",
+    "sold the desk to whoever bought the dresser 110",
+  ],
+  [
     `${DONE} … <piece> $? [${STOOD}* ${BESIDE} <art>? <piece>]`,
     "word",
     "sold the desk that stood beside the dresser 110",
@@ -89,12 +99,32 @@ export const ONLY_MENTIONED: readonly Row<TurnEffect>[] = [
   ],
 ];
 
+const ALL =
+  "everything|everything_else|all|all_of_it|all_of_them|every_one|every_piece|every_single_piece|all_pieces|all_the_pieces|all_of_the_pieces|the_lot|the_whole_lot";
+const BUT =
+  "but|except|except_for|besides|other_than|apart_from|aside_from|save|save_for|bar|minus|excluding|excepting|not_counting|without|leaving_out|barring";
+
 /** All but one of them: the one named is just the one it is not about. */
 export const ALL_BUT: readonly Row<TurnEffect>[] = [
   [
+    `[${ALL} ${BUT} for? <art>? <piece> and|&|or|,|+|plus <art>? <piece>]`,
+    "doubt",
+    "sold everything but the dresser and the lamp 140",
+  ],
+  [
+    `<sell>|<~finish>|<list>|<~retire>|<reprice>|<labor> … [${ALL} ${BUT} for? <art>? <piece>] !!<piece>`,
+    "all but",
+    "sold everything but the dresser 140",
+  ],
+  [
+    `worked|spent|put … on|in|into [${ALL} ${BUT} for? <art>? <piece>] !!<piece>`,
+    "all but",
+    "worked 2h on everything but the dresser",
+  ],
+  [
     "[everything|everything_else|all|all_of_it|all_of_them|every_one|everyone|every_piece|all_pieces|the_lot|lot|the_whole_lot|the_rest|whole_lot|every_thing|everythings <sell>|<~finish>|<list>|is|are|was? done|up|for_sale? but|except|except_for|besides|other_than|apart_from|aside_from|save|save_for|bar|minus|excluding|excepting|not_counting|without|leaving_out <art>? <piece>]",
     "doubt",
-    "sold everything but the dresser 140",
+    "everything sold but the dresser, 140",
   ],
   [
     "<piece> [but|except|except_for|save|save_for|bar|minus|besides|apart_from|other_than one|one_of_them|the_one|a_single_one|1]",
@@ -105,7 +135,7 @@ export const ALL_BUT: readonly Row<TurnEffect>[] = [
 
 const KEEPS = "kept|keep|keeping";
 const AS_IT_IS =
-  "dry|clean|open|free|covered|warm|cool|upright|safe|inside|indoors|outside|out|flat|shut|closed|wrapped|available|stored|for_sale|on_the_market|in_mind|moving|level|straight|simple|still|steady|going|running|tidy|dusted|polished|oiled|waxed|clear|unlocked|locked|plain|natural|original|white|level|wet|moist|tarped|at|low|high|company|secret|quiet|in_the_shade|out_of_the_rain|out_of_the_sun|off_the_floor|out_of_the_way";
+  "dry|clean|open|free|covered|warm|cool|upright|safe|inside|indoors|outside|out|flat|shut|closed|wrapped|available|stored|for_sale|on_the_market|in_mind|moving|level|straight|simple|still|steady|going|running|tidy|dusted|polished|oiled|waxed|clear|unlocked|locked|plain|natural|original|white|level|wet|moist|tarped|hidden|assembled|intact|together|in_good_shape|shiny|spotless|on_display|locked_up|at|low|high|company|secret|quiet|in_the_shade|out_of_the_rain|out_of_the_sun|off_the_floor|out_of_the_way";
 /** It is kept as it is, and nothing has become of it. */
 export const AS_IT_WAS: readonly Row<TurnEffect>[] = [
   [`[${KEEPS} <art>? <piece> really|very|nice_and|so|nice* ${AS_IT_IS}]`, "other", "kept the desk dry"],
@@ -120,14 +150,14 @@ const A_WHILE =
 export const NOT_ENDED: readonly Row<TurnEffect>[] = [
   [`[${KEEPS} <art>? <piece> <art>? ${ONLY_SAID}]`, "other", "kept the desk receipt"],
   [`[${KEEPS} <art>? <piece> back <any>? <any>?] ;`, "offer", "kept the dresser back"],
-  [`[${KEEPS} on|at|up|after with? <art>? <piece>]`, "other", "kept on with the desk"],
+  [`[${KEEPS} on|at|up|after with|<labor>? <art>? <piece>]`, "other", "kept on with the desk"],
   [
     `[${KEEPS} <labor>|working_on|working|going|at_work|<plain>|<done> on|at|with? <art>? <piece>]`,
     "other",
     "kept working on the desk",
   ],
   [
-    `${KEEPS} <art>? <piece>|it|them [for_last|for_later|until|till|til|another|one_more|a_few_more|a_little_longer|a_bit_longer|longer|for_the_moment|for_the_time_being|through|over|a_week|a_month|for_next_week|for_next_month|for_the_sale|for_the_market <any>? <any>?]`,
+    `${KEEPS} <art>? <piece>|it|them [for_last|for_later|until|till|til|another|one_more|for_one_more|for_another|a_few_more|a_little_longer|a_bit_longer|longer|for_the_moment|for_the_time_being|through|over|a_week|a_month|for_next_week|for_next_month|for_the_sale|for_the_market <any>? <any>?]`,
     "intention",
     "kept the dresser another week",
   ],
@@ -135,6 +165,26 @@ export const NOT_ENDED: readonly Row<TurnEffect>[] = [
     "<piece> [stays|stay|staying|is_staying|are_staying|stayed listed|up|for_now|for_sale|on_the_market|on_market|at|open|available|posted|online|as_is|dry|clean|on_hold|held|until|till|til|another|a|one_more|for_the_week|for_a_while|for_a_bit|out|priced]",
     "other",
     "desk stays listed",
+  ],
+  [
+    `[${KEEPS} quiet|quiet_about|mum|tabs|track|an_eye|watch|notes|working about|on|of? <art>? <piece>]`,
+    "other",
+    "kept quiet about the desk",
+  ],
+  [
+    "[dumped|dumping|poured|spilled <any> <any>? on|all_over|over] <art>? <piece>",
+    "other",
+    "dumped water on the dresser",
+  ],
+  [
+    "[gave_away|giving_away <art>? secret|secrets|trick|tricks|price|prices|ending|plan|coupon|coupons]",
+    "other",
+    "gave away the secret of the desk finish",
+  ],
+  [
+    "<~retire>|left|put|set|took … [by_mistake|by_accident|accidentally|overnight|while|to_load|to_take|for_pickup]",
+    "doubt",
+    "took the desk to the dump by mistake, brought it home",
   ],
   [`[<retire>|burned|tossed <art>|old? <piece> ${ONLY_SAID}]`, "other", "scrapped the desk idea"],
   [
@@ -153,7 +203,7 @@ export const NOT_ENDED: readonly Row<TurnEffect>[] = [
     "threw out my back on the dresser",
   ],
   [
-    "!!<miles> <~retire> … [and|but|then|& then? back|took_it_back|brought_it_back|brought_it_home|home|came_back|right_back|it_came_back|they_were_closed|it_was_closed back|home|again? <any>?] ;",
+    "!!<miles> <~retire> … [and|but|then|&|, then? back|took_it_back|brought_it_back|brought_it_home|brought_back|home|came_back|right_back|it_came_back|they_were_closed|it_was_closed back|home|again? <any>?] ;",
     "doubt",
     "took the desk to the dump and back",
   ],

@@ -9,6 +9,7 @@ import { ALL_OF_THEM, PLAIN_NOUNS, PURPOSES, SEVERAL, THE_SAME, THEM, WITH_PARTS
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
 import { afterArticles, beforeArticles } from "./names.ts";
+import { withoutMentioned } from "./told-pieces.ts";
 import { isUnlistedNoun, unlisted } from "./unlisted.ts";
 
 /** "the oak chairs, 4 of them": the count is theirs. */
@@ -57,7 +58,7 @@ export const pieces: Fill = (clause) => {
       return trouble("twoNouns");
     if (isSetSpeltOut(clause, tokens)) return trouble("twoNouns");
     if (tokens.length > 1 && couldBePriceBefore(tokens)) return trouble("twoNumbers");
-    return withJoinedNouns(clause, withoutParts(clause, tokens));
+    return withJoinedNouns(clause, withoutMentioned(clause, withoutParts(clause, tokens)));
   }
   const pronoun = clause.tokens.find(
     (token) => token.kind === "word" && token.roles.pronoun && !token.claimed && isPronounHere(clause, token),
@@ -145,7 +146,9 @@ function areSideBySide(tokens: readonly Tok[]): boolean {
 
 /** "bought desk 40 now i have 6 desks": what there is by now was not bought with it. */
 function isOwnedBesides({ tokens }: Clause, piece: Tok): boolean {
-  return /^(?:have|has|ive|own|got now)$/.test(tokens[tokens.indexOf(piece) - 1]?.text ?? "");
+  return /^(?:have|has|ive|own|got now)$/.test(
+    tokens[beforeArticles(tokens, tokens.indexOf(piece) - 1)]?.text ?? "",
+  );
 }
 
 /** "dining set (table 4 chairs)": the set again, in its pieces. */

@@ -8,6 +8,11 @@ export const AFTER_VERB = wordSet("the a an my me back about out him only just l
 /** Words that may begin another note. */
 export const AND = wordSet("and then also plus but so & +");
 
+/** What joins one more piece to those before it. */
+export const JOINS_PIECES = wordSet(
+  "and & + n plus with w or nor also then too but along_with together_with as_well_as as_well including incl both either and_then aswell",
+);
+
 /** What was named before, all of it. */
 export const ALL_OF_THEM = wordSet("both all both_of_them all_of_them");
 
