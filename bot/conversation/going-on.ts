@@ -39,7 +39,9 @@ export function goneOn(
   if (known) return known;
   const [reading, ...others] = readings;
   const on = reading?.back && others.length === 0 ? onward(reading, desk) : null;
-  return on ? [on] : (corrected?.readings ?? readings);
+  // "price at the other shop was 110 not 120": a correction that is asked about is not done all the same.
+  const isAsked = corrected !== null && on !== null && (on.kind === "mend" || on.kind === "fix");
+  return on && !isAsked ? [on] : (corrected?.readings ?? readings);
 }
 
 /** It corrects what the books have. */

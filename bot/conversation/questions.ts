@@ -77,7 +77,11 @@ export function askWhetherAgain(turn: Turn, readings: readonly Reading[], twin: 
     prompt: `${who} sent the same note ${ago}. Record it a second time?`,
     wants: "choice",
     choices: [
-      { label: "Yes, again", words: ["yes", "again"], effect: { kind: "instead", readings: [...readings] } },
+      {
+        label: "Yes, again",
+        words: ["yes", "again"],
+        effect: { kind: "instead", readings: readings.map((one) => ({ ...one, asNew: true as const })) },
+      },
       { label: "No, once", words: ["no", "once"], effect: { kind: "drop" } },
     ],
   };

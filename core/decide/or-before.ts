@@ -1,9 +1,11 @@
+import type { Fact } from "../books/facts.ts";
 import { canMend } from "../mending/fields.ts";
 import { factsMeant } from "../mending/meant.ts";
 import type { Reading } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
+import { ANOTHER_ONE, SAME } from "../notes/words/again.ts";
 import { SUMS_UP } from "../notes/words/links.ts";
-import { ACTUALLY, BEFORE_POINTING, COST_TOLD, RAN_TO, SAID_ANEW } from "../notes/words/mending.ts";
+import { ACTUALLY, BEFORE_POINTING, COST_TOLD, PAID_FOR, RAN_TO, SAID_ANEW } from "../notes/words/mending.ts";
 import { ONE_MORE_SAID, POINTS_OUT } from "../notes/words/pieces.ts";
 import { FETCHED } from "../notes/words/verbs.ts";
 import { saysAny, wordsIn } from "../notes/words/words.ts";
@@ -33,11 +35,15 @@ export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Readi
     costBefore(reading, desk) ??
     priceBefore(reading, desk) ??
     measureBefore(reading, desk) ??
+    sameBefore(reading, desk) ??
     saleOfHeld(reading, desk);
   if (!before) return null;
   const { text, line } = reading;
+  const asNew: Reading = { ...reading, asNew: true };
+  if (before === reading)
+    return { kind: "unclear", why: whyOf({ kind: "toldAgain" }), could: [asNew], text, line };
   const why = whyOf({ kind: WHYS[before.kind] ?? "anotherPerson" });
-  return { kind: "unclear", why, could: [before, { ...reading, asNew: true }], text, line };
+  return { kind: "unclear", why, could: [before, asNew], text, line };
 }
 
 /** "oh the paint was 16": a thing that both know. */
@@ -77,6 +83,26 @@ function priceBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed"
   const of = { kind: "buy" as const, pieces };
   if (factsMeant(of, { ...desk, confirmed: [] }, past).length === 0) return null;
   return { kind: "mend", of, to: { amount }, text, line };
+}
+
+/**
+ * "spent 12 on paint" right behind that cost, "paid 15 for the bench" of one bought today for just that: the note itself, as
+ * it may be told once more.
+ */
+function sameBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {
+  const isPurchase = reading.kind === "buy" && saysAny(reading.text, PAID_FOR);
+  if (!past || past.replied !== null || !(isPurchase || reading.kind === "spend")) return null;
+  if (saysAny(reading.text, ANOTHER_ONE) || saysAny(reading.text, SAME)) return null;
+  const { kind, pieces } = reading;
+  const what = reading.kind === "spend" ? reading.what : undefined;
+  const amount = reading.kind === "spend" ? reading.amount : reading.price;
+  // "same again" names nothing of it.
+  const [thing = ""] = what?.split(" ") ?? [];
+  if (reading.kind === "spend" && !reading.text.toLowerCase().includes(thing || " ")) return null;
+  const of = { kind, ...(what ? { what } : {}), ...(pieces ? { pieces } : {}) };
+  const isSame = (fact: Fact): boolean =>
+    fact.amount === amount && past.isToday(fact) && (isPurchase || fact.root === past.touched());
+  return factsMeant(of, { ...desk, confirmed: [] }, past).some(isSame) ? reading : null;
 }
 
 /** "van 150" where a loan of that name is on the books: sent to it, or spent on the van? */

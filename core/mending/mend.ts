@@ -17,7 +17,7 @@ import { type Cents, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { changed } from "./changed.ts";
 import { canMend, mendFieldsOf } from "./fields.ts";
-import { factsMeant, ofItsOwn } from "./meant.ts";
+import { factsMeant, isMeant, ofItsOwn } from "./meant.ts";
 import { type Amendment, withoutPieces } from "./mistake.ts";
 import { asMeasure } from "./newest.ts";
 import type { Past } from "./past.ts";
@@ -61,7 +61,23 @@ export function decideMend(said: MendReading, desk: Desk): Decision {
   if (removed) return remove(reading, only, desk, past);
   if (only.kind === "trade" && of.kind === "buy" && to.amount !== undefined)
     return { kind: "ask", ask: worthOrCash(reading, only, to.amount) };
+  if (isOfItsShare(reading, only, desk) && !desk.confirmed.includes("in all")) {
+    const prompt = `${past.echo(only)}. Is ${show(to.amount!)} what all of it cost?`;
+    return {
+      kind: "ask",
+      ask: confirmation(prompt, { label: `${show(to.amount!)} in all`, confirm: "in all" }),
+    };
+  }
   return change(reading, only, desk, past);
+}
+
+/** "lamp was 10" of two chairs and a lamp bought for one price: what the lamp cost of it, as likely as not. */
+function isOfItsShare({ of = {}, to = {} }: MendReading, fact: Fact, { books }: Desk): boolean {
+  const { pieces: named = [] } = of;
+  if (fact.kind !== "buy" || to.amount === undefined || of.amount !== undefined || of.fact !== undefined)
+    return false;
+  const isNamed = (number: number) => named.some((mention) => isMeant(mention, books.pieces.get(number)!));
+  return named.length > 0 && named.every(({ it }) => !it) && !fact.pieces.every(isNamed);
 }
 
 /** Whether the books have a note that a correction may be about. */

@@ -73,6 +73,10 @@ function isNamed({ kinds, what, now, old, isThen, isOurs }: Misnoted): boolean {
   );
 }
 
+/** Its kind or its thing is told, or it is pointed at. */
+const isNamedBut = ({ kinds, what, points }: Misnoted): boolean =>
+  kinds.length > 0 || what !== undefined || points;
+
 /** A value other than a name or a piece. */
 export const hasValue = ({ amount, minutes, miles, date, method, place, how }: Misnoted["now"]): boolean =>
   [amount, minutes, miles, date, method, place, how].some((each) => each !== undefined);
@@ -204,6 +208,8 @@ function ofPieces(fact: Fact, said: Misnoted, desk: Looking, isWhole: boolean): 
       : null;
   }
   if (!isOnBooks || said.isName) return null;
+  // "desk and dresser mixed up": which of them, of a note that nothing else names?
+  if (!isNamedBut(said) && now.pieces.length > 1 && old.pieces.length === 0) return null;
   // "the paint went on the dresser" alone is no correction.
   const isMoved =
     old.pieces.length > 0 || said.points || said.sense === "sure" || (said.sense === "likely" && !isWhole);

@@ -44,6 +44,7 @@ type Judge<K extends Kind> = (fields: ReadingFields[K], clause: Clause) => Troub
 export interface Trouble {
   kind:
     | "twoNumbers"
+    | "toldAgain"
     | "decimals"
     | "negative"
     | "large"

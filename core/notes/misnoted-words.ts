@@ -14,12 +14,14 @@ import {
   CAME_OUT,
   DECIDES,
   DOUBTS,
+  IN_SUMS,
   LOAN,
   MAY_TURN,
   NAMES_IT,
   NO_CORRECTION,
   NOTED_AS,
   SPOKEN_OF,
+  TELLS_SUM,
   THEIR_OWN,
   WAS,
   WE_PAY,
@@ -115,6 +117,8 @@ export function takeWord(said: Misnoted, tokens: readonly Tok[], at: number): bo
   if (isAny(NAMES_IT) && tokens[at + 1]?.kind === "piece" && !OLD.has(tokens[at - 1]?.text ?? ""))
     said.isName = true;
   if (isAny(WE_PAY)) said.isOurs = true;
+  // "my total should be 260", "the price at the other shop was 110 not 120": of none of our notes, as likely as not.
+  if (isOfNoNote(tokens, at)) said.left.push(text);
   if (isAny(THEIR_OWN)) said.isTheirs = true;
   for (const word of words) {
     const kinds = SPOKEN_OF[word];
@@ -133,6 +137,15 @@ export function takeWord(said: Misnoted, tokens: readonly Tok[], at: number): bo
   else if (unknown || roles.person) said.now.name = said.now.name ? `${said.now.name} ${text}` : text;
   else said.left.push(text);
   return true;
+}
+
+/** A sum of many notes that is told before its amount, or where else a price was asked. */
+function isOfNoNote(tokens: readonly Tok[], at: number): boolean {
+  const { text } = tokens[at]!;
+  const next = tokens[at + 1];
+  if (IN_SUMS.has(text)) return next !== undefined && TELLS_SUM.has(next.text.split(" ")[0]!);
+  const isPrice = text === "at" && tokens.slice(0, at).some(({ text: word }) => word === "price");
+  return isPrice && next !== undefined && next.kind !== "amount" && next.kind !== "piece";
 }
 
 const both = (one: readonly Kind[], other: readonly Kind[]): readonly Kind[] => {

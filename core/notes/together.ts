@@ -111,6 +111,14 @@ function nameThose(fields: Draft["fields"], before: readonly Mention[]): void {
   fields["pieces"] = [{ ...mention, count }];
 }
 
+/** "bought 4 chairs 20, threw one out": one of those before. */
+function oneOf([told, ...others]: readonly Mention[], { clause }: Draft): Mention[] | null {
+  const isOne = clause.tokens.some(({ kind, text }) => kind === "word" && text === "one");
+  if (!isOne || !told || others.length > 0 || told.number !== undefined || (told.count ?? 1) < 2) return null;
+  const { plural: _, set: __, ...mention } = told;
+  return [{ ...mention, count: 1 }];
+}
+
 const isLeftOut = ({ wantsPieces, fields }: Draft): boolean => wantsPieces && fields["pieces"] === undefined;
 
 function settledBy(draft: Draft, before: readonly Mention[] | undefined, fetched = false): Draft {
@@ -119,7 +127,7 @@ function settledBy(draft: Draft, before: readonly Mention[] | undefined, fetched
   if (before) nameThose(draft.fields, before);
   // Nothing is bought that was already there: "bought it for 40" still asks what, but for a piece just fetched.
   if ((draft.takesBefore || isLeftOut(draft)) && before && (draft.kind !== "buy" || fetched)) {
-    draft.fields["pieces"] = before.map((mention) => ({ ...mention }));
+    draft.fields["pieces"] = oneOf(before, draft) ?? before.map((mention) => ({ ...mention }));
     draft.follows = true;
   }
   return draft.eachOf === undefined

@@ -50,6 +50,7 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   eitherOf: "Which of these is it?",
   loanOrCost: "Sent to the loan, or a cost of the shop?",
   newOrOld: "A new note, or a change to an earlier one?",
+  toldAgain: "I have that already. Is it one more?",
   left: "There is something in it that I do not know.",
   buyer: "That sounds like a sale.",
   pending: "That is not through yet.",

@@ -1,12 +1,12 @@
 import { z } from "zod";
-import type { Books } from "../books/books.ts";
+import type { Books, Piece } from "../books/books.ts";
 import { checkNotGone } from "../books/check.ts";
 import { amountOf, type FactOf } from "../books/facts.ts";
 import { costOf } from "../books/piece.ts";
 import { shareOf } from "../books/posted.ts";
 import type { Problem } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
-import { confirmation } from "../decide/decision.ts";
+import { type Ask, type Choice, confirmation, type Desk } from "../decide/decision.ts";
 import { dayWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { byNumbers } from "../decide/mentioned.ts";
@@ -15,8 +15,40 @@ import { settlePieces } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgePrice } from "../notes/judging/repricing.ts";
+import type { ReadingOf } from "../notes/reading.ts";
+import { OF_ALL_TOGETHER } from "../notes/words/links.ts";
+import { saysAny } from "../notes/words/words.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
+
+/** "nightstands now 50", which are listed at 60 each: what each costs now, or both. */
+function askEachOrAll(
+  reading: ReadingOf<"reprice">,
+  pieces: readonly Pick<Piece, "number" | "listPrice">[],
+  names: string,
+  { confirmed }: Desk,
+): Ask | null {
+  const { price, each, text } = reading;
+  const isNearEach =
+    pieces.length > 1 && pieces.some(({ listPrice }) => (listPrice ?? 0) >= (price ?? Infinity));
+  const isSet = reading.pieces?.some(({ set }) => set) === true;
+  if (price === undefined || each || !isNearEach || isSet || saysAny(text, OF_ALL_TOGETHER)) return null;
+  if (confirmed.includes("in all")) return null;
+  const all = byNumbers(pieces.map(({ number }) => number));
+  const ofEach: Choice = {
+    label: `${show(price)} each`,
+    words: ["each"],
+    effect: {
+      kind: "instead",
+      readings: [{ ...reading, pieces: all, price: price * pieces.length, each: true }],
+    },
+  };
+  const ask = confirmation(`${names}: ${show(price)} each, or in all?`, {
+    label: `${show(price)} in all`,
+    confirm: "in all",
+  });
+  return { ...ask, choices: [ofEach, ...ask.choices] };
+}
 
 declare module "../notes/reading.ts" {
   interface ReadingFields {
@@ -266,6 +298,8 @@ export const reprice = defineVerb({
       const ask = confirmation(prompt, { label: `Yes, ${show(reading.price)}`, confirm: "ten times" });
       return { kind: "ask", ask: { ...ask, wants: "price" } };
     }
+    const each = askEachOrAll(reading, pieces, names, desk);
+    if (each) return { kind: "ask", ask: each };
     const cut = reading.cut !== undefined;
     const amount = reading.cut ?? reading.price!;
     const data = cut ? { cut: true as const } : {};

@@ -11,6 +11,7 @@ const ASKED_INSTEAD: ReadonlySet<string> = new Set([
   "fc161", // "pew to 190"
   "fc172", // "4 myself"
   "fc186", // "desk20 n chair5"
+  "rB155", // "and kept the chair": which is kept as well, or came with the desk
 ]);
 
 const CORPORA = [

@@ -37,6 +37,7 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
     saysOneOf(clause, HOLDS) ||
     isAskingPrice(clause) ||
     couldBeCountAlone(fields, clause) ||
+    (fields.owed !== undefined && isOneAndOther(tokens)) ||
     isRestOfPrice(clause) ||
     isBesideDeposit(clause);
   return isDoubtful ? { kind: "twoNumbers" } : null;
@@ -45,6 +46,11 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
 /** "got the 30 for the trunk", "she came by with her 25 for the desk" */
 const isKnownSum = ({ tokens }: Clause): boolean =>
   tokens.some(({ kind }, at) => kind === "amount" && WHOSE.has(tokens[at - 1]?.text ?? ""));
+
+/** "sold one nightstand 60 and the other 50": the other is a piece as well, and no rest of the price. */
+const isOneAndOther = (tokens: readonly Tok[]): boolean =>
+  tokens.some(({ kind, text }) => kind === "piece" && /^(?:one|1) /.test(text)) &&
+  tokens.some(({ roles, text }) => roles.owed && /\b(?:other|last)\b/.test(text));
 
 /** "gone home": with any more words it is no piece that is gone. */
 const isMore =

@@ -55,7 +55,8 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
   ["sale|deal|hold|layaway … [is|was off|dead]", "none", "sale of the lamp is off"],
   ["^ [rename|relabel] <any>", "rename", "rename #4 sideboard"],
   ["^ [call] <numbered> ;", "rename", "call #4 the big hutch"],
-  ["^ [call] <art>? <piece> <art>? <piece>|<word>", "rename", "call the desk a writing desk"],
+  ["^ [call] <art>? <piece> <art>? <piece> ;", "rename", "call the desk a writing desk"],
+  ["^ [call] <art>? <piece> <art> <trait>|<new> ;", "rename", "call the desk an escritoire"],
   [
     "^ [scrap|trash|remove|delete|kill <art>? note|entry|record about|on|for|of|saying?] <any>",
     "remove",

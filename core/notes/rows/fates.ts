@@ -68,6 +68,11 @@ export const FATES: readonly Row<OwnerEffect>[] = [
     "gifted",
     "lamp went to the church rummage sale, no charge",
   ],
+  [
+    "<~buy> … <piece> … [,|and|then|so|but|.|&* i|we|just|later|straight_away|right_away* gave|gifted|handed|passed it|them|that|that_one|both|those|all? away|off|on|over|down|straight|right* to|away <art>? <kin>|<person>|<new>|<place>|neighbor|friend|church|shelter|charity?] ;",
+    "gifted",
+    "bought chair 20 and gave it away",
+  ],
   // "sold the lamp 20 and gave the bench to the church": no part of the sale.
   [
     "<verb> … ,|and|then|so|.|but|plus|& i|we|also|just* [gave|handed|gifted|passed] my|our|<art>? <piece> away|to|down_to|on_to|over_to|along_to !!$",

@@ -158,9 +158,15 @@ export const NEEDS: readonly Row<TurnEffect>[] = [
     "sold bench 40 and she also wants the table",
   ],
   [
-    "<sell> <art>? <piece> [but|and|, kept|keeping <art>? <part>|cushion|cushions|<piece>]",
+    "<sell> <art>? <piece> [but|and|, kept|keeping <art>? <part>|cushion|cushions|<inpiece>]",
     "word",
     "sold the bench but kept the cushion 40",
+  ],
+  // A piece of its own may be kept as well.
+  [
+    "<sell> <art>? <piece> [but|and|,|& i|we* kept|keeping|keep <art>? <piece>]",
+    "doubt",
+    "sold the desk and kept the lamp 120",
   ],
   ["<sell>|<buy> [somebody|someone|anybody] <piece>", "other", "sold somebody else's dresser 90"],
   ["kept|keeping <art>? <piece> [for <new>|<kin>]", "doubt", "kept desk for bob"],

@@ -104,6 +104,28 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ],
   ["<piece> [was|were|marked|tagged $] ,? got|bought|paid", "beside", "footstool was 10 got it for 6"],
   ["<~buy>|<~sell>|got|paid … [down from $]", "beside", "sold desk 90, down from 110"],
+  [
+    "<~buy>|got|paid … $ … [,|-|.|and|but* it|that|they|which|this? was|were|is|are|been|had_been|just|it_was|that_was|they_were|on|a* on_sale|on_clearance|sale|clearance|reduced|marked|marked_down|discounted|knocked_down|cut|slashed|dropped|special|offer down? from $]",
+    "beside",
+    "bought bench for 15, it was on sale from 30",
+  ],
+  // What it all comes to.
+  [
+    "<supply> $ … <supply> $ … [,|-|:|.|so|thats|that_is|that_makes|it_is|for|a|comes_to|all|in* total|total_of|in_total|=|equals|makes|altogether|in_all|all_told|sum|totals|totaling|adds_up_to|came_to|comes_to of|is|was|:|=? $]",
+    "beside",
+    "paint 14, brush 6, total 20 for desk",
+  ],
+  [
+    "<buy> $ … <supply> $ … [,|-|:|.|so|thats|that_is|that_makes|it_is|for|a|comes_to|all|in* total|total_of|in_total|=|equals|makes|altogether|in_all|all_told|sum|totals|totaling|adds_up_to|came_to|comes_to of|is|was|:|=? $]",
+    "beside",
+    "desk bought 30 paint 12 = 42",
+  ],
+  // The one so long, the other so long.
+  [
+    "^ [#|<time> and|&|+|/|, <time>] on|for|with <art>? <piece> and|&|, <art>? <piece> ;",
+    "vague",
+    "30 and 45 min on desk and dresser",
+  ],
   ["<~buy>|<~sell>|got|paid … [instead of $]", "beside", "sold desk 90 instead of 110"],
   [
     "<~buy>|<~sell>|got|paid … [reg|regular|regularly|originally|normally|usually|new $]",

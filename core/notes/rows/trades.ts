@@ -25,6 +25,16 @@ export const TRADES: readonly Row<"none" | "trade" | "trade back">[] = [
     "gave bob the lamp and 15, got a trunk",
   ],
   [
+    "[sold|let_go|flipped] <art>|my|our? <piece> for a|an|another|some|his|her|their <piece> and|plus|+|&|with $",
+    "trade",
+    "sold desk for a lamp and 100",
+  ],
+  [
+    "[sold|let_go|flipped] <art>|my|our? <piece> for $ and|plus|+|& a|an|another|some|his|her|their <piece>",
+    "trade",
+    "sold desk for 100 and a lamp",
+  ],
+  [
     TOOK + " <art>? <piece> [for my|our] <piece> and|plus|+|& $",
     "trade back",
     "got a hutch for my desk and 40",

@@ -5,6 +5,7 @@ import { NEEDS } from "./needs.ts";
 import { ALL_BUT, AS_IT_WAS, NOT_ENDED, ONLY_MENTIONED } from "./only-mentioned.ts";
 import { PLANNED } from "./plans.ts";
 import { REMARKS } from "./remarks.ts";
+import { RESTATED } from "./restated.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 import { TOLD_BESIDE } from "./told-beside.ts";
@@ -356,6 +357,7 @@ export const unfinished = tableOf([
   ...HAGGLED,
   ...ONLY_MENTIONED,
   ...AS_IT_WAS,
+  ...RESTATED,
   ...TOLD_BESIDE,
   ...AFTERWARDS,
   ...DEALING,

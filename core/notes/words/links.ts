@@ -126,6 +126,10 @@ export const BESIDE_GOING_ON = wordSet(
 export const PARTED = wordSet(", . ; ? !");
 
 /** Behind one sum for all that was named. */
+/** A price of all of them together, and of none by itself. */
+export const OF_ALL_TOGETHER = wordSet(
+  "total altogether in_all all_told in_total all_together together for_both for_all for_the_pair for_the_set the_pair a_pair the_lot as_a_set",
+);
 export const SUMS_UP = wordSet("total altogether in_all all_told in_total all_together for_both for_all");
 
 /** What people call their one loan, whatever it was taken out for. */

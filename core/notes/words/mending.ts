@@ -177,6 +177,8 @@ export const IT_WAS = wordSet("it that this");
 export const COST_TOLD = wordSet("was were came_to ran ran_me totaled totalled rang_up");
 /** The same of a piece: "the desk ran me 35". */
 export const RAN_TO = wordSet("cost_me cost_us ran_me ran_us run_me set_me_back set_us_back knocked_me_back");
+/** What was given for a thing that may be here already: "paid 15 for the bench". */
+export const PAID_FOR = wordSet("paid gave");
 /** Before the thing that is pointed at: "oh the paint was 16". */
 export const BEFORE_POINTING = wordSet("oh hm hmm hmmm no oops actually wait and");
 /** Of a time or a way, that it is another one. */

@@ -61,6 +61,7 @@ export const SPOKEN_OF: Readonly<Record<string, readonly Kind[]>> = {
   finish: ["finish"],
   started: ["start"],
   bought: ["buy"],
+  gone: ["sell"],
   purchase: ["buy"],
   buy: ["buy"],
   payment: ["pay"],
@@ -119,6 +120,11 @@ export const NOTED_AS = wordSet("sale deposit hold drive listing payment trip pu
 export const WAS = wordSet("was were is thats its it_was that_was");
 /** Who may have said so, or paid. */
 export const THEIR_OWN = wordSet("he she him her");
+/** What comes of many notes, and what tells how much that is. */
+export const IN_SUMS = wordSet(
+  "total totals sum number count tally figure balance profit income subtotal grand_total bottom_line result take net gross earnings",
+);
+export const TELLS_SUM = wordSet("should shouldve shoulda ought must is was has supposed");
 /** What names a piece anew: "its a highboy". */
 export const NAMES_IT = wordSet("a an really actually called call rename");
 /** Wrong of it was a name. */
