@@ -32,6 +32,8 @@ interface Dealing {
 /** The readings of a message about a buyer on the books; null where it may say anything else. */
 export function ofKnownBuyer(text: string, readings: readonly Reading[], said: Said): Reading[] | null {
   const { books, today } = said;
+  // "teo paid 40 to his dentist" is no money for us.
+  if (readings.every((reading) => reading.kind === "unclear" && reading.why === OF_OTHERS)) return null;
   const names = namesOn(books);
   const all = readings.length === 1 && !text.includes("?") ? paidByAll(text, said) : null;
   if (all) return all;
@@ -44,6 +46,8 @@ export function ofKnownBuyer(text: string, readings: readonly Reading[], said: S
   }
   return paidOtherwise(text, readings, books);
 }
+
+const OF_OTHERS = whyOf({ kind: "other" });
 
 /** That a piece left, and how a question begins that has no mark. */
 const IS_GONE = /\b(?:gone|picked up|went|left|took|taken|out the door|has|delivered|take|let)\b/i;

@@ -51,6 +51,8 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     person: role("person"),
     /** Whom an earlier row found to be the one who buys. */
     buyer: ({ roles }) => roles.actor === "buyer",
+    /** One of ours who acts, as an earlier row found. */
+    ours: ({ roles }) => roles.actor === "ours",
     kin: oneOf(HOUSEHOLD),
     /** Somebody else's: "moms lamp", "the neighbors". */
     theirs: ({ text }) => isOwner(text),
@@ -99,6 +101,8 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     comp: ({ mention }) => (mention!.traits ?? []).some((trait) => ALIKE.has(trait)),
     /** "the other one" */
     other: ({ mention }) => mention!.other === true,
+    /** "last dresser": the one before, or the last of several. */
+    previous: spelled(/^(?:last|previous|prior) /),
     /** "another chair" */
     onemore: ({ text, mention }) => mention!.name !== undefined && saysOneMore(text),
     /** "3 of them" */

@@ -91,6 +91,11 @@ export const OWED: readonly Row<NumberEffect>[] = [
   ],
   // What is still owed of a sale, and what came in beside it.
   [
+    `${SALE} … $ ,|.|;|-|and|but* [he|she|they|<new>|<person>? only|just? paid|paid_me|pay|pays|gave|gave_me|give|gives|give_me|gives_me|gived|gived_me|brought|bring|sent me|us? $ <method>? now|today|so_far|already|first?] ,|.|;|-|and|but|then|plus* <art>|other? $ ${WILL}* ${BRINGS}`,
+    "beside",
+    "sold desk 200, he give me 150, 50 he bring later",
+  ],
+  [
     "<sell> … $ <method> and|plus|&|+? [$ <method>? still|is? owed|owing|outstanding|due|later] !$",
     "owed",
     "sold desk 100 cash 40 check owed",
@@ -332,6 +337,11 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "teo took the desk on credit, 150",
   ],
   ["<~buy> … <piece> [4] free", "passing", "scooped 3 chairs 4 free"],
+  [
+    "<new>|<person>|he|she|they|buyer paid|gave|gave_me|sent|sent_me|handed_me|put [only|just? $] of|out_of|toward|towards <art>? $ … for|on <art>? <piece>",
+    "part paid",
+    "buyer paid 90 of 180 for the dresser",
+  ],
   // More or less than the number beside it.
   [
     "<sell> … $ [plus|+|and|&|w|with|,? <art>? $ for|in? delivery|shipping|assembly|hauling|gas_money|fuel|setup|tip|delivery_fee|delivery_charge|stairs|delivering|dropping_it_off it?]",

@@ -4,6 +4,8 @@ import { HAGGLED } from "./haggled.ts";
 import { NEEDS } from "./needs.ts";
 import { ALL_BUT, AS_IT_WAS, NOT_ENDED, ONLY_MENTIONED } from "./only-mentioned.ts";
 import { PLANNED } from "./plans.ts";
+import { ELSEWHERE } from "./elsewhere.ts";
+import { NOT_COME } from "./not-come.ts";
 import { REMARKS } from "./remarks.ts";
 import { RESTATED } from "./restated.ts";
 import type { Row } from "./table.ts";
@@ -26,11 +28,6 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "<sell>|<buyer> … [forgot|left|lost|misplaced|didnt_have|didnt_bring|hadnt his|her|their|the|any|enough wallet|purse|cash|money|checkbook|card|at_home|in_the_car?] ;",
     "unpaid",
     "sold the desk 140, she forgot her wallet",
-  ],
-  [
-    "<sell>|<buyer> … [<kin>|<person>|he|she|they is|are|will_be|s? bringing|brings|will_bring|gonna_bring|going_to_bring|sending|sends|dropping_off|getting|fetching me|us|over|by? the|his|her|their|my? cash|money|check|rest|payment <any>? <any>?] ;",
-    "unpaid",
-    "sold the desk 140, her mom is bringing the cash after church",
   ],
   // A sale that is still to happen.
   [
@@ -359,6 +356,7 @@ export const unfinished = tableOf([
   ...AS_IT_WAS,
   ...RESTATED,
   ...TOLD_BESIDE,
+  ...NOT_COME,
   ...AFTERWARDS,
   ...DEALING,
   ...REMARKS,
@@ -366,4 +364,5 @@ export const unfinished = tableOf([
   ...ROWS,
   ...ALL_BUT,
   ...NOT_ENDED,
+  ...ELSEWHERE,
 ]);

@@ -1,0 +1,202 @@
+import type { TurnEffect } from "./afterwards.ts";
+import type { Row } from "./table.ts";
+
+/** Rooms and parts of a house, and what else is painted or cleaned at home and never sold. */
+const AT_HOME =
+  "house|home|kitchen|bathroom|bedroom|bedrooms|living_room|dining_room|laundry_room|playroom|nursery|porch|deck|fence|floor|floors|ceiling|ceilings|walls|wall|hallway|hall|stairwell|basement|attic|driveway|yard|lawn|gutters|roof|siding|patio|garage_door|front_door|apartment|dorm|rv|boat|car|minivan|pool|treehouse|playhouse|bathrooms|baseboards|trim|her_room|his_room|their_room|kids_room|my_room|our_room|flat|conservatory|loo|lounge|garden";
+const ROOM = `${AT_HOME}|office|room|closet|place`;
+
+/** Where nobody drives for furniture. */
+const PRIVATE_PLACE =
+  "church|school|practice|soccer|football|baseball|softball|ballet|dance|karate|gymnastics|swimming|choir|daycare|preschool|camp|class|college|university|work|doctor|doctors|dentist|dentists|orthodontist|hospital|clinic|vet|vets|gym|wedding|funeral|baptism|graduation|reunion|party|birthday|airport|beach|zoo|park|movies|cinema|game|concert|bank|dmv|therapist|salon|hairdresser|barber|restaurant|dinner|lunch|brunch|breakfast|supper|vacation|campground|lake|library|mosque|temple|synagogue|mass|pharmacy|chemist";
+
+const FAMILY =
+  "<kin>|friend|friends|family|grandkids|boys|girls|baby|babies|wife_and_kids|kids_and_wife|nana";
+const OTHERS = "his|her|their|his_own|her_own|their_own";
+const BOUGHT =
+  "bought|purchased|got|picked_up|found|grabbed|scored|snagged|ordered|went_with|ended_up_with|ended_up_buying|ended_up_getting|chose";
+/** Somewhere that is not ours. */
+const NOT_HERE =
+  "across_the_street|across_the_road|across_the_way|across_town|next_door|down_the_road|down_the_street|up_the_road|up_the_street|round_the_corner|around_the_corner|down_the_block|elsewhere|somewhere_else|someplace_else|in_another_town|at_another_shop|at_another_store|from_another_shop|from_another_store|new_from_the_store";
+const ANOTHER = "another|other|different|rival|competing|else|second|bigger|cheaper|real";
+const SELLER =
+  "flipper|dealer|seller|vendor|reseller|shop|store|booth|place|site|guy|lady|person|man|woman|flippers|sellers|dealers|stall|mall|someone|somebody|friend";
+const AS_A_RULE =
+  "usually|normally|generally|typically|historically|traditionally|routinely|in_the_past|back_then|always|often|sometimes|in_the_old_days|back_in_the_day|on_average|most_times";
+const ANOTHER_TIME =
+  "back_then|back_in_the_day|in_the_old_days|in_the_past|years_ago|years_back|ages_ago|once_before|last_time|the_last_time|the_other_time|another_time|the_time_before|the_first_time|the_time_before_that|before_that|a_while_ago_once|before_i_started|before_all_this|in_my_twenties|in_college|as_a_kid";
+const BRAND_NEW =
+  "new|brand_new|in_stores|in_the_store|in_the_stores|in_store|at_retail|retail|when_new|back_then|back_in_the_day|originally|full_price_new|restored|refinished|all_day_long|elsewhere|these_days";
+
+/** Pieces that others sell or buy of others, what is done at home, and whose drive it was. */
+export const ELSEWHERE: readonly Row<TurnEffect>[] = [
+  // Sold, and not ours.
+  [
+    "^ a|an|another|some <trait>|<opinion>* <piece> just|also|recently* sold|went|got|fetched|brought … [in|at|on|down|across|over|near|up|around|to|online|elsewhere|nearby|downtown !<method> <art>? <word>]",
+    "other",
+    "a dresser sold for 180 in town",
+  ],
+  [
+    "^ <onemore> just|also|recently* sold|went|got|fetched|brought … [in|at|on|down|across|over|near|up|around|to|online|elsewhere|nearby|downtown !<method> <art>? <word>]",
+    "other",
+    "another dresser sold for 180 on the street",
+  ],
+  [
+    "^ <art>? <piece>|one [before|prior_to this|that|it|this_one|that_one|these|those|<piece>* one?] <~sell>|went|got|brought|fetched|was",
+    "other",
+    "the dresser before this one sold for 180",
+  ],
+  [
+    `[${AS_A_RULE} i|we|ive|have|just|only|<art>|<piece>*] sold|sell|sells|bought|paid|listed|brought|fetched|go|goes|went|made`,
+    "other",
+    "usually sold the dresser for 90",
+  ],
+  [`<~sell>|<~buy> … $|<piece> [${ANOTHER_TIME}]`, "other", "bench bought 15 sold 40 last time"],
+  ["<~buy> … <piece> [before|previously|once] for|at? $", "other", "bought a bench before for 15"],
+  [
+    `^ [<art>? ${ANOTHER}|some ${SELLER} else?|near|in|down|across|on? <word>? <word>?] just|already|also|has|had* sold|sells|listed|flipped|has !me|us`,
+    "other",
+    "another flipper sold a dresser for 180",
+  ],
+  [
+    "^ [someone|somebody|anybody|anyone|people|they|folks else] just|already|also|has|had|have* sold|listed|flipped|bought|got !me|us",
+    "other",
+    "someone else sold the dresser for 180",
+  ],
+  [
+    "<piece> [i|we|that_i|that_we|id|ive|which_i just|had|have* sold|flipped|did|listed last|before|earlier|first|previously?] sold|went|got|brought|fetched|was|made",
+    "doubt",
+    "the last dresser i sold went for 180",
+  ],
+  [
+    "^ my|our [<previous>] just|finally? sold|went|got|brought|fetched|was",
+    "doubt",
+    "my last dresser sold for 180",
+  ],
+  // Somebody else's deal.
+  [
+    `<ours>|<kin>|<new>|<person>|he|she|they|<buyer> just|also|finally* got|received|made|pocketed|took_in|cleared|paid|spent|gave $ [for|on|from ${OTHERS} own? <trait>|<opinion>|<new>* <piece>]`,
+    "other",
+    "my mom got 180 for her dresser",
+  ],
+  [
+    `<ours>|<kin>|<new>|<person>|he|she|they|<buyer> just|also|finally* bought|sold|purchased|listed|finished|started|sanded|painted|refinished|stripped [${OTHERS} own? <trait>|<opinion>|<new>* <piece>]`,
+    "other",
+    "ed bought his desk for 110",
+  ],
+  [
+    `^ <ours>|<kin>|<new>|<person>|he|she|they|<buyer> … <time> on|with [${OTHERS} own? <trait>|<opinion>|<new>|<word>* <piece>|<word>]`,
+    "other",
+    "dad worked 2h on his armoire",
+  ],
+  [
+    `^ <art>? <buyer>|<new>|<person>|he|she|they just|also|already|instead* ${BOUGHT} <art>? <trait>* <piece> $? [${NOT_HERE}]`,
+    "other",
+    "ed bought the desk across the street 110",
+  ],
+  [
+    `^ <art>? <buyer>|<new>|<person>|he|she|they … ${BOUGHT} … <piece> … [from|off|off_of|at|with|through <art>? some? ${ANOTHER} <any>]`,
+    "other",
+    "ed bought a desk at the other shop 110",
+  ],
+  [
+    `^ <art>? <buyer>|<new>|<person>|he|she|they … ${BOUGHT} … <piece> … [from|off|off_of|at|with someone|somebody|anybody|people|everyone else|more_local|local|cheaper]`,
+    "other",
+    "a lady bought a desk 110 from someone else",
+  ],
+  [
+    `^ !<kin> <buyer>|<new>|<person>|he|she|they just|also|already|instead* ${BOUGHT} a|an|another|${ANOTHER} <trait>|<opinion>* <piece> for? $? [from|at|in|off <art>? <trait>|<opinion>? !me|us|my|our|here|full|asking|$ <word>]`,
+    "other",
+    "ed got a desk for 110 at the mall",
+  ],
+  [
+    "<buy> … [she|he|they|client|customer|buyer|friend|neighbor|<kin> ll|will|is|are|to|already|still* pays|pay|paying|paid|owes|reimburses|reimburse|reimbursed|reimbursing me|us back|for_it? back?]",
+    "other",
+    "bought a bench for a client, 60, she pays me back",
+  ],
+  [
+    "^ i|we|just|so|ok* bought|got|grabbed|picked_up|ordered|treated [my|our|the? him|her|them|<kin>|guy|lady|movers|helper|seller|<person> to? a|an|some|another|lunch|dinner|breakfast|coffee]",
+    "doubt",
+    "bought mom a chair 40",
+  ],
+  [
+    "<~buy>|spent|paid|<supply>|<piece>|$ [for my|our own <word>|<piece>]",
+    "doubt",
+    "bought a desk for my own office 30",
+  ],
+  [
+    `^ i|we|just|<ours>|<kin>* <buy>|spent|paid|<supply> … [for my|our|her|his|their ${ROOM}]`,
+    "doubt",
+    "mom bought paint 12 for her kitchen",
+  ],
+  [`<~buy>|spent|<supply> … [for my|our|the? ${FAMILY}] !s`, "doubt", "bought brushes 8 for the kids"],
+  [
+    "bill|bills|rent|repair|repairs|electric|electricity|internet|water … [at|for|on home|the_house|my_house|our_house|my_place|our_place|my_apartment|the_apartment|the_flat|my_flat]",
+    "doubt",
+    "paid the electric bill at home 40",
+  ],
+  [`paid|gave … $ … [to|for <any> ${OTHERS} own? <any>]`, "other", "paid joe 40 to sand his bench"],
+  [
+    "^ <buyer>|<new>|<person>|he|she|they paid|pays|gave|sent|spent $ [to|for|at|towards|on his|her|their !<piece>|balance|rest|share|part|half|debt|tab|bill|remainder|last|other|final <word>]",
+    "other",
+    "teo paid 40 to his dentist",
+  ],
+  [
+    "^ <buyer>|<new>|<person>|he|she|they paid|pays|gave|sent|spent [his|her|their !<piece>|balance|rest|share|part|half|debt|tab|bill|remainder|last|other|final|deposit|own|money|cash <word> $]",
+    "other",
+    "teo paid his dentist 40",
+  ],
+  [
+    "^ <buyer>|<new>|<person>|he|she|they paid|pays|gave|sent|spent $ [to the|a|another landlord|church|shop|store|bar|bank|school|doctor|dentist|mechanic|plumber|vet|gym|movers|mover|charity|city|county|state|court]",
+    "other",
+    "teo paid 40 to the dentist",
+  ],
+  // Work that is none of a piece.
+  [
+    `<labor>|cleaned|washed|mowed|vacuumed|swept|remodeled|repainted|fixed|did <art>|his|her|their? <opinion>|<trait>|front|back|upstairs|downstairs* [${AT_HOME} ${AT_HOME}?] !of|<piece>|table|chair|chairs|cabinet|cabinets|island|cart|dresser`,
+    "other",
+    "painted the house 2h",
+  ],
+  [
+    "painted|did|doing|polished|painting|filed|got|clipped my|her|our|his|the|kids|daughters* [nails|toenails|fingernails|toes|face|faces|hair]",
+    "other",
+    "painted nails 30",
+  ],
+  [
+    "^ !!$ i|we|just|<ours>* [went|stopped|ran|popped|swung|dropped|been|walked|nipped to|at|by|into|over|out|off|round|in* <art>? <trait>|<opinion>|<supply>|<labor>* <place>|store|shop|market|mall|bank|post_office ,|-|.|and|for|was|took|it|spent|about* <time> there|in_there|in_line|looking|browsing|total|round_trip*] ;",
+    "other",
+    "went to the paint store, spent 20 min there",
+  ],
+  // Whose drive it was, and what it was for.
+  [
+    "!!$ ^ [<art>? <opinion>|<trait>* buyer|he|she|they|guy|lady|man|woman|couple|customer|seller|dude|people all|each|even|just* drove|drives|came|traveled|travelled|rode over|like|about|all_the_way* <miles>]",
+    "other",
+    "buyer drove 40 miles for the armoire",
+  ],
+  [
+    `!!$ !!<piece> drove|drive|driving|<miles> … [to|for|from|over_to|and_back_from <art>|my|our|her|his|their|kids|a* ${PRIVATE_PLACE}] !sale|sales|auction|market|rummage|fair|bazaar|shop|store|pickup`,
+    "other",
+    "drove 20 miles to church",
+  ],
+  [
+    `!!$ !!<piece> drove|drive|driving|<miles> … [to see|visit|get|collect|fetch|meet|pick_up|drop_off|check_on my|our|the? ${FAMILY}]`,
+    "other",
+    "drove 20 miles to see mom",
+  ],
+  [
+    `!!$ !!<piece> drove|driving|took [my|our|the|all|both* ${FAMILY}] <miles>|to|home|around|over|back|from`,
+    "other",
+    "drove the kids 12 miles",
+  ],
+  // What such a piece costs in a shop.
+  [
+    `$ [,|-|.|(|and|but|this|that|these|those|they|it|one|usually|normally|same_one* sell|sells|sold|retail|retails|retailed|go|goes|went|run|runs|selling|costs|cost new? for|at? new? $ ${BRAND_NEW}]`,
+    "word",
+    "bought chair 20, sold for 90 new",
+  ],
+  [
+    "$ [,|-|.|(|and|but|this|that|these|those|they|it|one|usually|normally|same_one* sell|sells|sold|retail|retails|go|goes|went|selling|costs new|brand_new|retail|originally for|at? $]",
+    "word",
+    "bought chair for 20, sold new for 90",
+  ],
+];

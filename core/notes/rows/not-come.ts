@@ -1,0 +1,110 @@
+import type { TurnEffect } from "./afterwards.ts";
+import type { Row } from "./table.ts";
+
+const LINK = ",|.|-|(|but|and|though|tho|only|just|still|so|then*";
+const MONEY = "money|cash|payment|check|cheque|funds|transfer|rest|balance";
+const WHO =
+  "he|she|they|hell|shell|theyll|hes|shes|theyre|buyer|guy|lady|customer|<person>|<kin>|<new>|wholl|who";
+const WILL = "ll|will|is|are|s|to|gonna|going_to|said|says|wants|promised|promises|plans|has|needs";
+const SAYS = "said|says|promised|promises|swears|swore|claims|vowed|assured_me|told_me|tells_me";
+const NOT_THROUGH =
+  "failed|fails|failing|declined|got_declined|was_declined|rejected|got_rejected|bounced|reversed|stuck|frozen|isnt_working|not_working|didnt_work|wont_work|doesnt_work|wouldnt_work|wasnt_working|wont_go_through|didnt_go_through|not_going_through|wouldnt_go_through|hasnt_gone_through|hasnt_come_through|never_came|never_arrived|never_came_through|didnt_come_through|is_down|was_down|acting_up|is_acting_up|wont_load|wont_send|not_sending|isnt_sending|on_hold|under_review|flagged|being_weird|pending|didnt_arrive|isnt_there|not_there|not_showing|isnt_showing";
+const ASKED =
+  "invoice|bill|payment_request|money_request|cash_request|request|requests|reminder|payment_link|link|qr_code|invoice_and_all";
+
+/** How it is said behind a sale that its money has not come, and of a part that it is all there is. */
+export const NOT_COME: readonly Row<TurnEffect>[] = [
+  [
+    `<~sell>|<buyer> … [${LINK} <art>|his|her|their|<method>|payment|money* ${ASKED} was|is|been|has|just|already* sent|out|to_follow|follows|emailed|mailed|texted|going_out|coming|pending|went_out|due|outstanding] !paid`,
+    "unpaid",
+    "sold dresser 140, invoice sent",
+  ],
+  [
+    `<~sell>|<buyer> … [${LINK} i|we|just* sent|emailed|mailed|texted|sending|gave|wrote|requested|asked_for him|her|them|the_buyer|buyer|out|over* <art>|<method>|payment|money* ${ASKED}|payment <any>? <any>?] ;`,
+    "unpaid",
+    "sold dresser 140, sent her an invoice",
+  ],
+  [
+    `<~sell>|<buyer> … [${LINK} i|we|just* billed|invoiced|billing|invoicing|will_bill|will_invoice him|her|them|the_buyer|it|for_it*] ;`,
+    "unpaid",
+    "sold dresser 140, billed her",
+  ],
+  [
+    `<~sell>|<buyer> … [${LINK} <art>|his|her|their|my|bank|mobile|online* ${MONEY}|<method>|<new>|card|app|wire|payment_app is|has|was|still|just|got* ${NOT_THROUGH} though|yet|again|today|rn|for_now*]`,
+    "unpaid",
+    "sold dresser 140, payment failed",
+  ],
+  [
+    `<~sell>|<buyer> … [${LINK} i|we|and* forgot|forget|forgetting|neglected|never|didnt|failed to? get|take|collect|ask_for|grab|took|got|collected|asked_for|ask_him_for|ask_her_for|pick_up the|his|her|their|my|any* ${MONEY}|paid]`,
+    "unpaid",
+    "sold dresser 140, forgot to take the money",
+  ],
+  [
+    `<~sell>|<buyer> … [${LINK} ${WHO} ${WILL}* drop_off|drop|drops|dropping|dropping_off|drops_off|mail|mails|mailing|leave|leaving|bring|brings|bringing|send|sends|sending|hand_over|give|wire|swing_by_with|come_by_with|come_back_with me|us|over|off|by|round* the|a|my|his|her|their* ${MONEY} <any>? <any>? <any>?] ;`,
+    "unpaid",
+    "sold the desk 140, her mom is bringing the cash after church",
+  ],
+  [
+    `<~sell>|<buyer> … [${LINK} trusting|trust|hoping|hope|believing|praying|betting|counting_on|banking_on|relying_on|trusted him|her|them|that|buyer|he|she|they|<new>|will|to|ll|for* pay|pays|paying|come_through|comes_through|is_good_for_it|good_for_it|the_money|payment]`,
+    "unpaid",
+    "sold dresser 140, trusting he pays",
+  ],
+  [
+    `<~sell>|<buyer> … [${LINK} ${WHO} ${SAYS} me|us|he|she|they|hed|shed|theyd|hell|shell|theyll|ll|d|will|would|to|that|is|hes|shes* pay|pays|paying|good_for_it|settle|send_it|bring_it|get_it_to_me <any>? <any>? <any>?] ;`,
+    "unpaid",
+    "sold dresser 140, he swears hes good for it",
+  ],
+  [
+    `<sell> … [${LINK} on trust|faith|his_word|her_word|their_word|good_faith|a_promise|promise] ;`,
+    "unpaid",
+    "sold dresser 140 on trust",
+  ],
+  [
+    `<~sell>|<buyer> … <several> … [${LINK} only|just one|half|some|# of_them|was|is|are|got|has_been|so_far* paid_for|paid]`,
+    "unpaid",
+    "sold both chairs 110, only one paid for",
+  ],
+  [
+    `<~sell>|<buyer> … $ [${LINK} <art>? <piece> now|today|tonight ,|and|&* <art>? <piece> on? <day>|later|tomorrow|next_week|this_weekend]`,
+    "pending",
+    "lady bought both, 260, dresser now and desk saturday",
+  ],
+  // Money for a hold that is only spoken of.
+  [
+    "<~hold>|deposit|deposits … $|<piece> [,|-|is|its|still* coming|on_its_way|on_the_way|to_come|to_follow|promised|pending|owed|not_here_yet|in_the_mail on|by? tomorrow|tonight|later|soon|<day>?] ;",
+    "intention",
+    "deposit on the desk 20 coming",
+  ],
+  [
+    "<~hold>|deposit|deposits … $|<piece> [,|-|so* he|she|they|buyer|guy|lady|<new> said|says|claims|promised|promises|swears] ;",
+    "intention",
+    "deposit desk 20 he said",
+  ],
+  [
+    "deposit|deposits … $ … [by|via|with|through <method>|<new> tonight|tomorrow|later|soon|next_week|when_home|after_work]",
+    "intention",
+    "deposit on the desk 20 by check tonight",
+  ],
+  // Who paid is not said: no purchase of ours, where the books hold the piece.
+  [
+    "^ <art>? <piece> [is|was|are|got|has_been|have_been|fully|all|already|just|now* paid for|up|off|in_full|in_advance|upfront|up_front|already|fully* ,|-|:?] $|<method>",
+    "word",
+    "desk paid for, 110",
+  ],
+  // A part of what is to be paid.
+  [
+    "<buyer>|<person>|<new>|he|she|they paid|gave|sent|put|handed|paid_me|gave_me|sent_me [<art>? first|initial|opening|another|further|second|third|next|additional|more|extra] $ for|on|toward|towards|down",
+    "deposit",
+    "ed paid first 60 for the desk",
+  ],
+  [
+    "<buyer>|<person>|<new>|he|she|they paid|gave|sent|put|handed|paid_me|gave_me|sent_me $ … [so_far|already|to_start|to_begin|for_now|for_starters|for_a_start|as_a_start|to_begin_with|to_start_with|up_to_now|at_first|first]",
+    "deposit",
+    "ed paid 60 so far for the desk",
+  ],
+  [
+    "<buyer>|<person>|<new>|he|she|they paid|gave|sent|put|handed|paid_me|gave_me|sent_me [just|only] $ for|on|toward|towards",
+    "doubt",
+    "ed paid only 60 for the desk",
+  ],
+];
