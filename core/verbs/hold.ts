@@ -256,6 +256,17 @@ export const hold = defineVerb({
       },
       { say: ["keeping … aside", "keep … aside", "kept … aside"], with: ["piece"] },
       {
+        say: [
+          "put … by",
+          "put … to one side",
+          "set … to one side",
+          "put … to the side",
+          "keep … to one side",
+        ],
+        with: ["piece"],
+        without: ["number"],
+      },
+      {
         say: ["nonrefundable", "non refundable", "nonrefundable on", "nonrefundable for"],
         with: ["piece", "number"],
         without: ["supply", "loan"],

@@ -117,6 +117,9 @@ export const retire = defineVerb({
             "holding on to … for ourselves",
           ],
           "decided to keep",
+          ...["gonna", "going to", "will", "ill", "well", "we will", "gotta"].map(
+            (will) => `${will} keep … after all`,
+          ),
           "keeper",
           "not selling … keeping",
           "not selling … keep",
@@ -349,6 +352,8 @@ function isKeptForAnother({ tokens, head }: Clause): boolean {
   if (!/^(?:keep|kept)/.test(head?.text ?? "")) return false;
   return tokens.some((token, at) => {
     const next = tokens[at + 1];
+    // "keep the wardrobe by for isla"
+    if (token.text === "by" && next?.text === "for") return true;
     return (
       token.text === "for" &&
       (next?.roles.person === true || next?.unknown === true) &&

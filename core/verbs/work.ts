@@ -8,6 +8,7 @@ import { ever } from "../decide/fits.ts";
 import { inAll } from "../decide/piece-choices.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { judgeWork } from "../notes/judging/working.ts";
+import { GIVEN_WORK } from "../notes/words/labors.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -48,6 +49,7 @@ export const work = defineVerb({
       { with: ["duration", "labor"], without: ["miles"] },
       { with: ["duration"], without: ["miles", "number"] },
       { say: ["worked on", "worked"], without: ["number"] },
+      { say: ["gave", "giving"], ends: GIVEN_WORK, with: ["piece"], without: ["number", "supply"] },
       {
         say: [
           "working on",

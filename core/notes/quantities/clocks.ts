@@ -1,5 +1,6 @@
 import type { Cursor, Part } from "../token.ts";
 import {
+  ABOUT_HOUR,
   BEFORE_HALF,
   BETWEEN_HOURS_OPEN,
   HOURS,
@@ -153,6 +154,14 @@ function endsAt({ norms, at }: Cursor): { from: Hour; to: Hour; words: number } 
   return to && { from, to, words: from.words + 1 + to.words };
 }
 
+/** Whether an hour stands behind a word that opens two: "from two to four", "from about seven to nine". */
+export function isHoursOpen(norms: readonly string[], at: number): boolean {
+  const before = norms[at - 1] ?? "";
+  return (
+    BETWEEN_HOURS_OPEN.has(before) || (ABOUT_HOUR.has(before) && BETWEEN_HOURS_OPEN.has(norms[at - 2] ?? ""))
+  );
+}
+
 /** "2-4pm", "9:30-11", "2pm to noon", "from two to four": how long it went on, as minutes on a time of day. */
 export function clockRangeAt(cursor: Cursor): Part | null {
   const { norms, at } = cursor;
@@ -161,7 +170,7 @@ export function clockRangeAt(cursor: Cursor): Part | null {
   const { from, to, words } = ends;
   const next = norms[at + words] ?? "";
   const isClock = from.half !== undefined || to.half !== undefined || from.isTyped || to.isTyped;
-  if (!isClock && !BETWEEN_HOURS_OPEN.has(norms[at - 1] ?? "")) return null;
+  if (!isClock && !isHoursOpen(norms, at)) return null;
   // "worked 2 to 3 hours": nobody knows how long.
   if (HOURS.has(next) || MINUTES.has(next)) return null;
   const isAcross = from.half !== undefined && to.half !== undefined && from.half !== to.half;

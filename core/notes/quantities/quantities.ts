@@ -9,7 +9,6 @@ import {
 } from "../words/starters.ts";
 import {
   BETWEEN_HOURS,
-  BETWEEN_HOURS_OPEN,
   CLOCK_WORDS,
   GRAINS,
   PAST_HOUR,
@@ -20,7 +19,7 @@ import {
 } from "../words/units.ts";
 import type { Amount } from "./amounts.ts";
 import { decimalText, exactOf, foreign, plus } from "./amounts.ts";
-import { clockAt, clockRangeAt } from "./clocks.ts";
+import { clockAt, clockRangeAt, isHoursOpen } from "./clocks.ts";
 import {
   durationAfter,
   fractionAfter,
@@ -74,7 +73,7 @@ export function numericAt(cursor: Cursor): Part | null {
 function mayBeRange({ norms, at }: Cursor): boolean {
   const next = norms[at + 1] ?? "";
   const before = at > 0 ? norms[at - 1]! : "";
-  const isOpen = BETWEEN_HOURS.has(next) || BETWEEN_HOURS_OPEN.has(before) || PAST_HOUR.has(next);
+  const isOpen = BETWEEN_HOURS.has(next) || isHoursOpen(norms, at) || PAST_HOUR.has(next);
   if (!isOpen) return norms[at]!.includes("-") || next.includes("-");
   // "lowered it from 12 to 10"
   return before !== "from" || !norms.slice(0, at).some((word) => PRICE_MOVED.has(word));

@@ -149,7 +149,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "bought desk 20, missing a drawer",
   ],
   [
-    "<retire> … [to|at|for <art>? <new>|<plain>|<trait>|<opinion> <new>|<plain>|<person>|<kin>? down_the_block|down_the_street|down_the_road|up_the_street|next_door|across_the_street|around_the_corner|with_kids|in_need?] ;",
+    "!keep|keeping|kept <retire> … [to|at|for <art>? <new>|<plain>|<trait>|<opinion> <new>|<plain>|<person>|<kin>? down_the_block|down_the_street|down_the_road|up_the_street|next_door|across_the_street|around_the_corner|with_kids|in_need?] ;",
     "aside",
     "donated desk to the womens shelter",
   ],

@@ -173,6 +173,11 @@ export const EARNINGS: readonly Row<OwnerEffect>[] = [
     "side gig refinishing a customers chair, 90 transfer",
   ],
   [
+    `^ [<art>? side_gig|side_job|odd_job|gig ${DOING}|<piece> …] paid|paid_me|paid_us|made|made_me|earned|earned_me|brought_in|got_me|netted|netted_me $ <method>? ;`,
+    "job",
+    "side job hanging shelves paid me 150",
+  ],
+  [
     `^ [<art>? customer|client|neighbor|<person> paid|gave me|us] $ to ${TO_DO} a|an|his|her|their|<theirs>`,
     "word",
     "customer paid me 80 to redo her chair",

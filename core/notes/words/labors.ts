@@ -228,3 +228,26 @@ export const LABOR_NAMES: ReadonlyMap<string, string> = new Map([
   ...STEMS.map(([name, past]) => [past, name] as const),
   ...TO_WORK.split("|").map((base) => [base, nameOfWork(base)] as const),
 ]);
+
+/** "gave the desk a good rub down": work told as a thing that is given. */
+export const GIVEN_WORK: readonly string[] = [
+  ...["a", "a good", "a quick", "a light", "a proper", "a final", "a last", "a second", "a first"],
+  ...["another", "one more", "a wee", "a thorough", "a bit of a", "a little"],
+].flatMap((what) =>
+  [
+    ...[
+      "rub down",
+      "rubdown",
+      "rub",
+      "wipe down",
+      "wipe",
+      "sand",
+      "sanding",
+      "light sanding",
+      "scrub",
+      "clean",
+    ],
+    ...["cleaning", "polish", "buff", "scrape", "strip", "wash", "wax", "once over", "going over", "go over"],
+    ...["coat", "hoover", "dust", "tidy up", "touch up", "tune up", "spruce up", "scrub down"],
+  ].map((work) => `${what} ${work}`),
+);

@@ -28,6 +28,9 @@ export const BETWEEN_HOURS = wordSet("to till til until thru am pm");
 /** Before the first of two hours without am or pm: "from 2 to 4", "worked 6 to 8". */
 export const BETWEEN_HOURS_OPEN = wordSet("from between worked");
 
+/** Between them and the hour. */
+export const ABOUT_HOUR = wordSet("about around roughly like bout approx say maybe");
+
 /** Before "half two", which is half past it. */
 export const BEFORE_HALF = wordSet("at from till til until by around");
 
