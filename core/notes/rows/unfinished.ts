@@ -1,11 +1,13 @@
 import { AFTERWARDS, type TurnEffect } from "./afterwards.ts";
 import { DEALING, GONE } from "./dealing.ts";
+import { ELSEWHERE } from "./elsewhere.ts";
 import { HAGGLED } from "./haggled.ts";
 import { NEEDS } from "./needs.ts";
-import { ALL_BUT, AS_IT_WAS, NOT_ENDED, ONLY_MENTIONED } from "./only-mentioned.ts";
-import { PLANNED } from "./plans.ts";
-import { ELSEWHERE } from "./elsewhere.ts";
 import { NOT_COME } from "./not-come.ts";
+import { ALL_BUT, AS_IT_WAS, NOT_ENDED, ONLY_MENTIONED } from "./only-mentioned.ts";
+import { ONLY_SEEN } from "./only-seen.ts";
+import { OTHER_SENSES } from "./other-senses.ts";
+import { PLANNED } from "./plans.ts";
 import { REMARKS } from "./remarks.ts";
 import { RESTATED } from "./restated.ts";
 import type { Row } from "./table.ts";
@@ -350,6 +352,8 @@ const ROWS: readonly Row<TurnEffect>[] = [
 ];
 
 export const unfinished = tableOf([
+  ...ONLY_SEEN,
+  ...OTHER_SENSES,
   ...PLANNED,
   ...HAGGLED,
   ...ONLY_MENTIONED,

@@ -1,0 +1,181 @@
+import type { TurnEffect } from "./afterwards.ts";
+import type { Row } from "./table.ts";
+
+const PAPERS =
+  "photos|photo|photoshoot|pictures|picture|pics|pic|video|listing|ad|post|posting|description|writeup|write_up|measurements|paperwork|invoice|receipt|research|pricing|sketch|sketches|drawing|plan|plans|estimate|quote|listing_photos|shopping|story|stories|page|spreadsheet|thread|album|folder|file|chat|conversation|list|notes|checklist|budget";
+const SIDES =
+  "left|right|front|back|top|bottom|inside|outside|one|other|far|near|first|second|third|upper|lower|inner|outer|rear|under|north|south";
+const HALVES =
+  "side|sides|half|halves|end|ends|panel|panels|section|sections|edge|edges|corner|corners|face|faces|portion|part|parts";
+/** Where what is dropped off is given away. */
+const GIVEN_AT = "donation|donations|thrift|charity|dump|landfill|tip|shelter|church|consignment";
+
+/** Plans and denials, a part of the work, and verbs that with what stands beside them say something else. */
+export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
+  // Plans.
+  [
+    "[meaning|itching|aching|dying|raring|aiming|angling|debating|contemplating|considering|threatening|tempted|inclined|leaning|toying|supposed|scheduled|slated|itchin|keen|eager|anxious to|with|toward|towards|whether_to|whether] <verb>|<light>|drop|list|sell|buy|lower|cut|give|toss|keep|finish|start|raise|mark|put|dropping|listing|selling|buying|lowering|giving|tossing|keeping|finishing",
+    "intention",
+    "meaning to drop the dresser to 160",
+  ],
+  [
+    "[listing|posting|uploading|selling|dropping|putting|relisting|marking|reposting … when|once|after|as_soon_as|soon_as|until|unless <any>* <any>* <any>*] ;",
+    "intention",
+    "listing armoire at 300 when done",
+  ],
+  [
+    "<time> … <piece> [to_go|left|remaining|still_to_go|yet_to_go|more_to_go|left_to_go|to_do|outstanding|needed] ;",
+    "doubt",
+    "2h on the armoire to go",
+  ],
+  [
+    "[autopay|auto_pay|automatic_payment|automatic|auto_payment|auto_draft|auto_debit|direct_debit|standing_order|recurring … set_up|setup|scheduled|is_set|enrolled|turned_on|activated|starts|starting|begins]",
+    "intention",
+    "autopay 200 for the loan set up",
+  ],
+  [
+    "[set_up|setup|scheduled|scheduling|enrolled|signed_up|turned_on|setting_up … autopay|auto_pay|automatic_payment|auto_payment|auto_draft|auto_debit|direct_debit|standing_order]",
+    "intention",
+    "set up a 200 autopay on the loan",
+  ],
+  [
+    "[rate|interest|apr is|s|was|are? going|headed|moving|about|supposed|changing|jumping|rising|climbing|creeping|set|expected|due to|up|down|go|be|back|rise|jump|drop*] <percent>",
+    "intention",
+    "loan rate going to 6%",
+  ],
+  // Denials.
+  [
+    "[no_way|aint_no_way|as_if|like_hell|no_chance|not_like|its_not_like|fat_chance|in_what_world|not_that|imagine_if|no_way_in_hell|there_is_no_way|theres_no_way] i|we|he|she|they|id|anybody|anyone <any>? <verb>|<light>",
+    "denial",
+    "no way I sold the dresser for 90",
+  ],
+  [
+    "[anything_but|far_from|nowhere_near|nowhere_close_to|not_even_close_to|not_remotely|by_no_means|not_at_all|a_long_way_from|miles_from|not_anywhere_near] <sell>|<~finish>|<list>|<buy>|<~sell>|paid",
+    "denial",
+    "the dresser is anything but sold at 180",
+  ],
+  [
+    "[sold|selling|sell my|his|her|our|their|your soul|kidney|kidneys|heart|blood|plasma|body|dignity]",
+    "other",
+    "sold my soul for 180 on that dresser",
+  ],
+  [
+    "[turned|shot|knocked|waved|laughed|batted|swatted down|away|off <art>|his|her|their|an|offer|bid|of|for|from|lowball|cash|measly|<person>|him|them*] $ !off",
+    "offer",
+    "turned down 110 for the desk",
+  ],
+  // Part of the work, or none.
+  [
+    `<~finish> <art>? [<piece> ${PAPERS}] !are|is|were|was|tomorrow|next|taken|done|up|to|later|tonight|still`,
+    "other",
+    "finished the armoire photos",
+  ],
+  [
+    "<~finish> off|up [<art>|last|rest|end|of|that|this* <supply>] on|for|of|from <art>? <piece>",
+    "part",
+    "finished off the paint on the armoire",
+  ],
+  [
+    "<~finish> … <piece> [for now|today|tonight|the_day|the_night|the_week|a_bit|the_moment|a_while|the_evening|the_weekend] ;",
+    "part",
+    "done with the armoire for today",
+  ],
+  [`<~finish> <art>? <piece> [s? ${SIDES} ${HALVES}]`, "part", "finished the armoire left side"],
+  [
+    `<~finish> <art>? [${SIDES} ${HALVES} of|on] <art>? <piece>`,
+    "labor",
+    "finished the right side of the armoire",
+  ],
+  [
+    "<~finish> [paying|waiting|looking|shopping|arguing|haggling|writing|talking|reading|researching|measuring|planning|pricing|listing|posting|emptying|wrapping|packing|negotiating|searching|hunting|thinking|fighting|bidding|scrolling|texting|messaging|chatting|staging|organizing|unwrapping|clearing|arranging|driving|lugging|hauling for|about|on|up|at|with|over|out|to|off*] <art>? <piece>",
+    "other",
+    "finished paying for the armoire",
+  ],
+  // A buyer who only tries it, or pays for something else.
+  [
+    "picked_up|took|grabbed|collected|got|has|borrowed <art>? <piece> [to try|test|see|measure|borrow|show|inspect|think|store|compare it|if|how|them|him|her|whether|out|for|about|on|with|<kin>*]",
+    "doubt",
+    "dana picked up the hutch to try it",
+  ],
+  [
+    "picked_up|took|grabbed|collected|got|has <art>? <piece> [on approval|trial|loan|consignment|spec|a_trial|a_trial_basis|trial_basis|test]",
+    "doubt",
+    "dana picked up the hutch on approval",
+  ],
+  [
+    "<buyer>|<new>|<person>|he|she|they paid|gave|sent|handed|threw_in me|us? $ [for|toward|towards delivery|delivering|hauling|shipping|gas|assembly|transport|moving|gas_money|the_delivery|the_trip|the_drive] of|on? <art>? <piece>?",
+    "extra",
+    "dana paid 20 for delivery of the hutch",
+  ],
+  [
+    "<buyer>|<new>|<person>|he|she|they paid|gave|sent|handed me|us? $ … <piece> and|plus|,|& $ [for|toward|towards delivery|delivering|hauling|shipping|gas|assembly|transport|moving|gas_money|the_delivery|the_trip|the_drive]",
+    "extra",
+    "ed paid 110 for the desk and 20 for delivery",
+  ],
+  [
+    "$ … [$ of_it|of_that|of_this|of_which for|on|was|went|goes|to|is|in] !!loan|loans",
+    "doubt",
+    "sold dresser 180, 20 of that for gas",
+  ],
+  [
+    "<time> … [$ of_it|of_that|of_this|of_which for|on|was|went|goes|to|is|in] !!loan|loans",
+    "doubt",
+    "1h on the desk, 15 of that on the phone",
+  ],
+  // Verbs of another sense.
+  [
+    `[dropped|dropping] <art>? <piece>|it|them off|round|over ,|and|-|.|for|at|with|i|we|he|she|got|collected* !${GIVEN_AT} <any>? <any>? <any>? $`,
+    "doubt",
+    "dropped dresser off, 180",
+  ],
+  [
+    `[dropped|dropping] <art>? <piece>|it|them off|at|by|over|round <art>|at|to|with|his|her|their* !${GIVEN_AT} buyer|buyers|<theirs>|<new>|<person>|<kin>|house|place|door|apartment|home|hers|shop`,
+    "doubt",
+    "dropped the dresser at the buyers house, 180",
+  ],
+  [
+    "[took|shaved|cut|knocked|saved|trimmed|dropped $ off|from|of my|our|the|his|her? time|hours|minutes|work|schedule|drive|trip|estimate|commute|hair]",
+    "other",
+    "took 20 off my time on the dresser",
+  ],
+  [
+    "[started|starting|start|started_up|warmed_up <art>|my|our* car|truck|van|engine|motor|heater|vehicle|pickup|suv|minivan|jeep] to|for|and|so|,",
+    "word",
+    "started the car to get the desk, 12 miles",
+  ],
+  [
+    `[started|starting|start|began|opened|created|made|making <art>|another|new|my|our* ${PAPERS}|bidding|auction|rumor|fight|argument|search|hunt for|about|on|of|with|over] <art>? <piece>`,
+    "other",
+    "started a list for the desk",
+  ],
+  [
+    "[posted|wrote|blogged|tweeted|bragged|talked|posting|shared|ranted|joked|asked about] <art>? <piece>",
+    "other",
+    "posted about the armoire, 300 likes",
+  ],
+  [
+    "[renewed|refreshed|updated|edited|reposted|bumped|extended <art>? <piece> listing|ad|post|posting]",
+    "doubt",
+    "renewed the desk listing 120",
+  ],
+  [
+    "[found|finding|discovered <art>? $ bill|bucks|dollars|cash|coin|note? in|inside|under|behind|underneath|beneath|stuck|taped|tucked|between|on]",
+    "other",
+    "found 40 in the desk drawer",
+  ],
+  [
+    "<stream> … [for_free|free|pro_bono|unpaid|for_nothing|as_a_favor|no_charge|volunteer]",
+    "denial",
+    "taught a workshop for free, 120 value",
+  ],
+  [
+    "[took|was|spent|lost|wasted|its|a|about* <time> of|a|in|sitting|stuck? drive|ride|drives|wait|detour|stuck|lost|waiting|in_traffic|traffic|in_line|on_hold]",
+    "other",
+    "armoire took 2h drive",
+  ],
+  [
+    "[painted|washed|fixed|waxed|cleaned|repaired|detailed|vacuumed] my|our|his|her|their|moms|dads truck|car|van|trailer|house|nails|fence|deck|hair|bathroom|kitchen|bedroom|boat|bike|shed|porch",
+    "other",
+    "painted my truck 300",
+  ],
+];
