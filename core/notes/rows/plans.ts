@@ -26,7 +26,7 @@ export const PLANNED: readonly Row<TurnEffect>[] = [
   [
     `[considering|weighing|wondering|debating|deciding|pondering|mulling|thinking|unsure|question|question_is whether|if|about_whether to|i|we* ${DOINGS}]`,
     "intention",
-    "i am considering whether to lower the hutch to 190",
+    "i am wondering whether to lower the hutch to 190",
   ],
   [`[${DOING} … ${LATER}]`, "intention", "uploading the wardrobe tonight for 210"],
   [`[${DOING} … in <span>]`, "intention", "lowering the hutch to 190 in two weeks"],
