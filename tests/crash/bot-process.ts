@@ -60,7 +60,7 @@ const MORNING = 8;
 const HOURS_BEHIND_MAX = 12;
 
 /** A zone in which it is morning: whenever the tests run, the hour of the daily message does not come in between. */
-function morningZone(now: Date): string {
+export function morningZone(now: Date): string {
   const ahead = MORNING - now.getUTCHours();
   const hours = ahead < -HOURS_BEHIND_MAX ? ahead + 24 : ahead;
   // The names of these zones count the other way round.

@@ -8,7 +8,7 @@ import { examine } from "../../db/doctor.ts";
 import { openLedger, openReader } from "../../db/open.ts";
 import { programPath } from "../programs.ts";
 import { type Standin, startStandin } from "../standin/standin.ts";
-import { type BotProcess, startBot, startProgram } from "./bot-process.ts";
+import { type BotProcess, morningZone, startBot, startProgram } from "./bot-process.ts";
 
 const run = promisify(execFile);
 
@@ -151,7 +151,8 @@ describe.concurrent("one writer", () => {
     expect(second.output).toMatch(/running already on the books/);
     const terminal = startProgram("main", { DATA_DIR: place.directory });
     expect((await terminal.exited).code).toBe(1);
-    const environment = { ...process.env, DATA_DIR: place.directory };
+    // In the bot's own zone: its day may have begun where the machine's has not.
+    const environment = { ...process.env, DATA_DIR: place.directory, TIME_ZONE: morningZone(new Date()) };
     const reader = (name: string) => run(process.execPath, [programPath(name)], { env: environment });
     const books = JSON.parse((await reader("books")).stdout) as { pieces: unknown[] };
     expect(books.pieces).toHaveLength(1);
