@@ -33,7 +33,7 @@ export function talkedOf(reading: Reading, desk: Omit<Desk, "confirmed">, decidi
   if (mentionsOf(reading).some(({ alike }) => alike)) return withoutPieces(reading);
   const numbers = piecesMeant(reading, desk);
   if (!numbers || numbers.length === 0) return reading;
-  if (reading.one && !isOneThing(numbers, desk.books)) return reading;
+  if (reading.one && !isOnePiece(numbers, desk.books)) return reading;
   // "sold them together 90" after one piece means others too.
   if (numbers.length === 1 && (reading.each || saysSeveral(reading))) return reading;
   const pieces = byNumbers(numbers);
@@ -60,6 +60,16 @@ const SEVERAL_SAID = /\b(?:they|they'?re|them|em|those|these)\b/i;
 export function isOneThing(numbers: readonly number[], books: Books): boolean {
   return new Set(numbers.map((number) => books.pieces.get(number)?.name)).size === 1;
 }
+
+/** "it" of several that go by one name is one of them, unless they are a set. */
+const isOnePiece = (numbers: readonly number[], books: Books): boolean =>
+  numbers.length < 2 ||
+  books.facts.some(
+    (fact) =>
+      fact.kind === "buy" &&
+      fact.data.set === true &&
+      numbers.every((number) => fact.pieces.includes(number)),
+  );
 
 /** Whether a cost goes to a piece that it did not name: said in the reply, with a way out. */
 export function isGuessedCost(said: Reading, given: Reading): boolean {
@@ -280,11 +290,13 @@ export function withSpokenOf(
   const isUnknown = latest.length === 0 && reading.kind !== "sell" && !reading.follows;
   if (ask.wants !== "pieces" || reading.kind === "buy" || isUnknown) return ask;
   // "it" of several things is one of them.
-  const isOneOf = reading.one && !isOneThing(latest, desk.books);
+  const isOneOf = reading.one && (latest.length === 0 || !isOnePiece(latest, desk.books));
   const isOfPrice = reading.kind === "sell" && reading.price !== undefined && !reading.follows;
   const all = saysSeveral(reading) || reading.each ? allHere(desk.books) : [];
   const groups = isOneOf
-    ? latest.map((number) => [number])
+    ? isOneThing(latest, desk.books)
+      ? [latest.slice(0, 1), [...latest]]
+      : latest.map((number) => [number])
     : isOfPrice
       ? likelySold(reading.price!, latest, desk.books)
       : [latest];

@@ -76,7 +76,8 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
     0,
     OFFERED_MAX,
   );
-  const why = whyOf({ kind: others.length > 0 ? "eitherOf" : "newOrOld" });
+  // "the price of the desk at the other shop is 110 not 120": with words left over it is asked, however it points.
+  const why = whyOf({ kind: others.length > 0 || said.left.length > 0 ? "eitherOf" : "newOrOld" });
   return { readings: [{ kind: "unclear", why, could, ...at }], isSure: false };
 }
 

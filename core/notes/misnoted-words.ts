@@ -144,7 +144,8 @@ function isOfNoNote(tokens: readonly Tok[], at: number): boolean {
   const { text } = tokens[at]!;
   const next = tokens[at + 1];
   if (IN_SUMS.has(text)) return next !== undefined && TELLS_SUM.has(next.text.split(" ")[0]!);
-  const isPrice = text === "at" && tokens.slice(0, at).some(({ text: word }) => word === "price");
+  const isPrice =
+    text === "price at" || (text === "at" && tokens.slice(0, at).some(({ text: word }) => word === "price"));
   return isPrice && next !== undefined && next.kind !== "amount" && next.kind !== "piece";
 }
 

@@ -37,7 +37,9 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
     isOfIt ||= draft.takesBefore;
     const several = draft.takesSeveral && before?.length === 1 && before[0]!.count === 1;
     const fetched = last?.kind === "drive" && draft.kind === "buy";
-    const settled = settledBy(draft, several ? run : before, fetched);
+    // "bought 2 lamps 14, one is broken so i trashed it"
+    const isOne = last !== undefined && draft.takesBefore && saysOne(last);
+    const settled = settledBy(draft, several ? run : before, { fetched, isOne });
     // Of the piece that has not gone yet: no clause that stands tells which it is.
     if (last && isStillOpen(last)) settled.follows = settled.takesBefore = false;
     const reading = readingOf(settled, index);
@@ -112,23 +114,30 @@ function nameThose(fields: Draft["fields"], before: readonly Mention[]): void {
 }
 
 /** "bought 4 chairs 20, threw one out": one of those before. */
-function oneOf([told, ...others]: readonly Mention[], { clause }: Draft): Mention[] | null {
-  const isOne = clause.tokens.some(({ kind, text }) => kind === "word" && text === "one");
+function oneOf([told, ...others]: readonly Mention[], isOne: boolean): Mention[] | null {
   if (!isOne || !told || others.length > 0 || told.number !== undefined || (told.count ?? 1) < 2) return null;
   const { plural: _, set: __, ...mention } = told;
   return [{ ...mention, count: 1 }];
 }
 
+const saysOne = ({ clause }: Draft): boolean =>
+  clause.tokens.some(({ kind, text }) => kind === "word" && text === "one");
+
 const isLeftOut = ({ wantsPieces, fields }: Draft): boolean => wantsPieces && fields["pieces"] === undefined;
 
-function settledBy(draft: Draft, before: readonly Mention[] | undefined, fetched = false): Draft {
+function settledBy(
+  draft: Draft,
+  before: readonly Mention[] | undefined,
+  { fetched = false, isOne = false } = {},
+): Draft {
   for (const meant of draft.could)
     if (before && meant.takesBefore && isLeftOut(meant)) settledBy(meant, before);
   if (before) nameThose(draft.fields, before);
   // Nothing is bought that was already there: "bought it for 40" still asks what, but for a piece just fetched.
   if ((draft.takesBefore || isLeftOut(draft)) && before && (draft.kind !== "buy" || fetched)) {
-    draft.fields["pieces"] = oneOf(before, draft) ?? before.map((mention) => ({ ...mention }));
-    draft.follows = true;
+    const one = oneOf(before, isOne || saysOne(draft));
+    draft.fields["pieces"] = one ?? before.map((mention) => ({ ...mention }));
+    draft.follows = one === null;
   }
   return draft.eachOf === undefined
     ? draft
