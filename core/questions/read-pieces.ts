@@ -45,14 +45,19 @@ function endsFrom(parts: Parts): boolean {
   return parts.marks.at(-1)?.senses.link === "from" || (parts.marks.at(-1)?.text.endsWith(" from") ?? false);
 }
 
+/** "How did the student pay": the word of the method, where but one piece went to them. */
+function howOnePaid(parts: Parts, f: Features, desk: Desk): PieceQuestion | null {
+  const isPlain = !f.period && !f.supply && !f.source && !f.limit && !f.order && !f.by && !f.beside;
+  if (!f.asksWay || !(f.acting || f.buyer) || !isPlain || f.has("average", "median", "howMany")) return null;
+  const fact = PIECE_FACTS.find(({ name }) => name === "method")!;
+  const read = readFact(parts, fact, desk);
+  return read.kind === "fact" && read.pieces.length === 1 ? read : null;
+}
+
 /** A question about single pieces, or null where it is none. */
 export function readPieces(parts: Parts, f: Features, desk: Desk): PieceQuestion | Refusal | null {
-  if (
-    !f.piece ||
-    parts.orders.length > 0 ||
-    parts.groups.some(({ parted }) => parted) ||
-    parts.besideAt.length > 0
-  )
+  if (!f.piece) return howOnePaid(parts, f, desk);
+  if (parts.orders.length > 0 || parts.groups.some(({ parted }) => parted) || parts.besideAt.length > 0)
     return null;
   const asksFigure = f.has(
     "howMany",

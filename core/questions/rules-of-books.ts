@@ -124,7 +124,7 @@ export const OWN_RULES: readonly Rule[] = [
       (f.has("howLong") && f.has("sat")) ||
       (f.order && f.has("sat") && !f.has("unlisted")) ||
       (f.oldest && f.has("listed", "asking")) ||
-      (f.longest && f.has("listed") && !f.has("minutes", "bought", "sold")),
+      (f.longest && f.has("listed") && !f.has("minutes", "bought", "daysToSell", "takes", "took")),
     takes: [
       ...MUCH,
       ...SALES,

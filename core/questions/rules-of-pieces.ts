@@ -56,7 +56,7 @@ export const PIECE_RULES: readonly Rule[] = [
     // "My cheapest buy that sold", "the most expensive purchase that sold over 200"
     measure: "price",
     when: (f) => f.pricey && f.isBuy && !f.has("earn", "net", "when", "where", "who"),
-    takes: [...MUCH, "bought", "price", "purchases", "sold", "unsold", "listed", "finished", "got"],
+    takes: [...MUCH, "bought", "price", "purchases", "sold", "unsold", "listed", "finished", "got", "free"],
   },
   {
     // "The most expensive chair i sold"

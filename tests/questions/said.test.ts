@@ -29,6 +29,11 @@ function asked(question: string) {
 }
 
 test.each([
+  ["how did the student pay", /^#21 dresser: paid by cash/],
+  ["how did the student pay in june", /^Pieces sold to student, June: none/],
+  ["of the sold ones which was listed the longest", /^Days listed, sold, ever, most first:\n {2}#11 /],
+  ["cheapest buy that wasnt free", /^Paid for pieces, not free, ever, lowest first:\n {2}#22 /],
+  ["# of sales in cash", /^Cash pieces sold, ever: 7/],
   ["is walnut better than black", /^(?:Yes|No)\. Profit.*difference/],
   ["do lamps sell faster than dressers", /^(?:Yes|No)\. Days to sell/],
   ["did i do better in june or july", /^Made, side by side/],

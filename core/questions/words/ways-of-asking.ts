@@ -1,5 +1,6 @@
 import type { WayRow } from "../plainer.ts";
 import { OF_CHATTER } from "./ways/chatter.ts";
+import { OF_COUNTS } from "./ways/counts.ts";
 import { OF_DEEDS } from "./ways/deeds.ts";
 import { OF_FIGURES } from "./ways/figures.ts";
 import { OF_LISTS } from "./ways/lists.ts";
@@ -14,6 +15,7 @@ import { OF_WRAPPINGS } from "./ways/wrappings.ts";
 
 /** Ways to ask that say the same as plainer ones: they are put so before any word is looked up, one after the other. */
 export const WAYS_OF_ASKING: readonly WayRow[] = [
+  ...OF_COUNTS,
   ...OF_WRAPPINGS,
   ...OF_CHATTER,
   ...OF_WORTH,

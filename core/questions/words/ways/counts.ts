@@ -1,0 +1,110 @@
+import type { WayRow } from "../../plainer.ts";
+
+/** What is said behind a question and asks nothing. */
+const SIGHS =
+  "ugh|argh|sheesh|oof|yikes|whew|phew|dang|darn|geez|jeez|gosh|sigh|smh|lol|lmao|lmfao|rofl|omg|tho|though|asap|haha|hehe|meh|eh|huh|btw|real_quick|rq";
+const FREE_OF =
+  "{the|any|all|that|my|our|taking|subtracting|deducting|giving|paying|handing|off|out|back|away}";
+
+/** Counts told otherwise than by "how many", a piece by its bare number, and tails that ask nothing. */
+export const OF_COUNTS: readonly WayRow[] = [
+  [`, ${SIGHS} {${SIGHS}} $`, "", "whats not been started yet ugh", "whats not been started yet"],
+  ["^ # of", "how many", "# of sales in cash", "how many sales in cash"],
+  [
+    "^ please|pls|kindly|can_you|could_you? count up? for_me? what|everything <us> v:bought|sold|listed|finished|started",
+    "how many pieces did i $v",
+    "count what i bought in june",
+    "how many pieces did i bought in june",
+  ],
+  [
+    "^ please|pls|kindly|can_you|could_you? count up|out? for_me? all? the|my|our x:2 v:sold|bought|listed|finished|unsold|left",
+    "how many $x $v",
+    "count the pieces sold by kind",
+    "how many pieces sold by kind",
+  ],
+  [
+    "^ where have|did|do <us> got|gotten|get|bought|buy|found|find|picked_up|pick_up the? o:most|fewest of? my|our|the? p:pieces|items|things|chairs|tables|dressers|lamps|desks|nightstands|benches|bookcases|mirrors|stools from? $",
+    "which source did i buy the $o $p from",
+    "where have i got the most pieces from",
+    "which source did i buy the most pieces from",
+  ],
+  [
+    "^ where have|has|do|does|did the? most|majority of? my|our|the? pieces|items|things|stuff|furniture come|came from $",
+    "which source did i buy the most pieces from",
+    "where have most of my pieces come from",
+    "which source did i buy the most pieces from",
+  ],
+  [
+    "^ which pieces|ones|items|furniture|things? did|have <us> pay|paid for? by|with|via|on|in? a|the|my? m:<method> for? $",
+    "which pieces did i buy by $m",
+    "which pieces did i pay for by card",
+    "which pieces did i buy by card",
+  ],
+  [
+    "^ so? would|wd n:<number> be =ok|okay|alright|fair|good|reasonable",
+    "is $n",
+    "would 30 be ok for a nightstand",
+    "is 30 ok for a nightstand",
+  ],
+  [
+    "^ n:<number> bucks|dollars? for|on a|an x:3 , should_i|should_we|worth_it|good_deal|good_buy|is_it_worth_it|do_i_buy_it|buy_it|grab_it|get_it|thoughts|yes_or_no buy|get|grab? it? $",
+    "should i buy a $x for $n",
+    "120 for a lamp, should i",
+    "should i buy a lamp for 120",
+  ],
+  [
+    "^ a|an x:3 for|at n:<number> , should_i|should_we|good_deal|good_buy|buy_it|grab_it|thoughts|yes_or_no buy|get|grab? it? $",
+    "should i buy a $x for $n",
+    "a lamp for 20, should i",
+    "should i buy a lamp for 20",
+  ],
+  [
+    "by? what|how_many percent|percentage|% d:do|did <us> usually|typically|normally|generally? come_down|drop_down|mark_down|drop|lower =on",
+    "how much $d i come down",
+    "by what percent do i come down on lamps",
+    "how much do i come down on lamps",
+  ],
+  [
+    "by how !much|many|long|often x:2 paid|pay , each|every|for_each|by_each? method|way $",
+    "by method",
+    "profit by how they paid, each method",
+    "profit by method",
+  ],
+  [
+    `v:revenue|sales|takings|gross|brought_in|bring_in|took_in|take_in|came_in|come_in r:3? , after|less|minus|net_of ${FREE_OF} refund|refunds|returns {taken|off|out} $`,
+    "$v $r",
+    "what did june bring in after taking off the refund",
+    "what did june bring in",
+  ],
+  [
+    "all|whole|entire|the_whole|the_entire yr|year long|round? !<year>|before|to|in|of|until|off",
+    "this year",
+    "knobs and hinges all yr, total",
+    "knobs and hinges this year, total",
+  ],
+  // Only a piece can be meant by the number.
+  [
+    "^ b:is|was|has|did n:<digits> s:still? t:on_hold|held|reserved|sold|listed|posted|finished|done|started|gone|sell {yet|already|now} $",
+    "$b #$n $s $t",
+    "is 24 on hold",
+    "is #24 on hold",
+  ],
+  [
+    "^ w:when|where d:did|was|is|has n:<digits> =sell|sold|go|gone|come|bought|listed|from|finished|posted",
+    "$w $d #$n",
+    "when did 13 sell",
+    "when did #13 sell",
+  ],
+  [
+    "^ what d:did|was|is n:<digits> =sell|sold|go|cost|listed|first|bring",
+    "what $d #$n",
+    "what did 13 sell for",
+    "what did #13 sell for",
+  ],
+  [
+    "^ n:<digits> f:first|originally? listed|posted at|for what|how_much $",
+    "what was #$n $f listed at",
+    "13 first listed at what",
+    "what was #13 first listed at",
+  ],
+];
