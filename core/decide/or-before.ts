@@ -101,7 +101,10 @@ function sameBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">
   if (reading.kind === "spend" && !reading.text.toLowerCase().includes(thing || " ")) return null;
   const of = { kind, ...(what ? { what } : {}), ...(pieces ? { pieces } : {}) };
   const isSame = (fact: Fact): boolean =>
-    fact.amount === amount && past.isToday(fact) && (isPurchase || fact.root === past.touched());
+    fact.amount === amount &&
+    fact.day === (reading.date ?? desk.today) &&
+    past.isToday(fact) &&
+    (isPurchase || fact.root === past.touched());
   return factsMeant(of, { ...desk, confirmed: [] }, past).some(isSame) ? reading : null;
 }
 
