@@ -80,7 +80,8 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
   const asSaid = goneOn(turn, text, read, replyRoot);
   // "sold the chest for how much": nothing is done that a caution could be for.
   if (!endsAsking(text)) heard(turn, text, asSaid);
-  const mayBe = turn.lines === 1 ? orLikely(text, asSaid, talkingDesk(turn, replyRoot)) : asSaid;
+  const isUnread = turn.lines === 1 && asSaid.every(({ kind }) => kind === "unclear");
+  const mayBe = isUnread ? orLikely(text, asSaid, talkingDesk(turn, replyRoot)) : asSaid;
   if (answerAsked(turn, text, asSaid, { replyRoot, isOther: mayBe !== asSaid || isOrder(text, asSaid) }))
     return;
   const readings = mayBe;

@@ -1,4 +1,6 @@
+import type { Books } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
+import type { Day } from "../calendar.ts";
 import { canMend } from "../mending/fields.ts";
 import { factsMeant } from "../mending/meant.ts";
 import type { Reading } from "../notes/reading.ts";
@@ -100,12 +102,22 @@ function sameBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">
   const [thing = ""] = what?.split(" ") ?? [];
   if (reading.kind === "spend" && !reading.text.toLowerCase().includes(thing || " ")) return null;
   const of = { kind, ...(what ? { what } : {}), ...(pieces ? { pieces } : {}) };
+  const day = reading.date ?? desk.today;
   const isSame = (fact: Fact): boolean =>
-    fact.amount === amount &&
-    fact.day === (reading.date ?? desk.today) &&
-    past.isToday(fact) &&
-    (isPurchase || fact.root === past.touched());
-  return factsMeant(of, { ...desk, confirmed: [] }, past).some(isSame) ? reading : null;
+    fact.amount === amount && past.isToday(fact) && (isPurchase || fact.root === past.touched());
+  // Nearly every cost is told once: the books are gone through for its thing only where one came to as much that day.
+  if (!ofDay(day, desk.books).some(isSame)) return null;
+  return factsMeant(of, { ...desk, confirmed: [] }, past).some((fact) => fact.day === day && isSame(fact))
+    ? reading
+    : null;
+}
+
+/** The facts of a day. They stand in the order of their days. */
+function ofDay(day: Day, { facts }: Books): Fact[] {
+  const found: Fact[] = [];
+  for (let at = facts.length - 1; at >= 0 && facts[at]!.day >= day; at -= 1)
+    if (facts[at]!.day === day) found.push(facts[at]!);
+  return found;
 }
 
 /** "van 150" where a loan of that name is on the books: sent to it, or spent on the van? */
