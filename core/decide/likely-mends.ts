@@ -130,48 +130,21 @@ interface Change {
 function changesOf(fact: Fact, { amounts, minutes, miles, date, tells, words, names }: Gathered): Change[] {
   // "the drive wasn't 14 miles it was 41": of the same thing.
   const alike = amounts.map((cents) => String(cents / 100));
-  const amount = fact.amount;
-  const hasAmount = amount !== undefined && amount > 0;
-  const byAmount = hasAmount
-    ? otherOf(amounts, amount, (cents: Cents) => cents / amount).map(({ value, isOld }) => ({
-        to: { amount: value },
-        said: show(value),
-        isOld,
-      }))
-    : [];
+  const { amount } = fact;
+  const asAmount = (value: Cents) => ({ to: { amount: value }, said: show(value) });
+  const byAmount =
+    amount !== undefined && amount > 0 ? otherOf(amounts, amount, (each) => each / amount, asAmount) : [];
   const took = fact.kind === "work" ? fact.data.minutes : undefined;
-  const byTime = took
-    ? otherOf(
-        minutes.length === 1 ? [...minutes, ...alike.map(Number)] : minutes,
-        took,
-        (each) => each / took,
-      ).map(({ value, isOld }) => ({
-        to: { minutes: value },
-        said: showMinutes(value),
-        isOld,
-      }))
-    : [];
+  const times = minutes.length === 1 ? [...minutes, ...alike.map(Number)] : minutes;
+  const asTime = (value: number) => ({ to: { minutes: value }, said: showMinutes(value) });
+  const byTime = took ? otherOf(times, took, (each) => each / took, asTime) : [];
   const drove = fact.kind === "drive" ? fact.data.miles : undefined;
-  const byMiles = drove
-    ? otherOf(
-        miles.length === 1 ? [...miles, ...alike] : miles,
-        drove,
-        (each) => Number(each) / Number(drove),
-      ).map(({ value, isOld }) => ({
-        to: { miles: value },
-        said: `${value} miles`,
-        isOld,
-      }))
-    : [];
+  const ways = miles.length === 1 ? [...miles, ...alike] : miles;
+  const asMiles = (value: string) => ({ to: { miles: value }, said: `${value} miles` });
+  const byMiles = drove ? otherOf(ways, drove, (each) => Number(each) / Number(drove), asMiles) : [];
   const owed = fact.kind === "sell" ? fact.data.owed : undefined;
-  const byOwed =
-    owed && tells.has("owes")
-      ? otherOf(amounts, owed, () => 0).map(({ value, isOld }) => ({
-          to: { owed: value },
-          said: `${show(value)} still owed`,
-          isOld,
-        }))
-      : [];
+  const asOwed = (value: Cents) => ({ to: { owed: value }, said: `${show(value)} still owed` });
+  const byOwed = owed && tells.has("owes") ? otherOf(amounts, owed, () => 0, asOwed) : [];
   const isOther = (tells.has("denied") || tells.has("corrects")) && amounts.length === 0;
   const byDay =
     isOther && date !== undefined && date !== fact.day && fact.kind !== "list"
@@ -186,16 +159,17 @@ function changesOf(fact: Fact, { amounts, minutes, miles, date, tells, words, na
   return [...byAmount, ...byTime, ...byMiles, ...byOwed, ...byDay, ...byName];
 }
 
-/** The one value beside the old one, or alone and near it. */
+/** What becomes of it by the one value beside the old one, or alone and near it. */
 function otherOf<V>(
   values: readonly V[],
   old: V,
   share: (value: V) => number,
-): { value: V; isOld: boolean }[] {
+  as: (value: V) => Omit<Change, "isOld">,
+): Change[] {
   const others = values.filter((value) => value !== old);
   const [value] = others;
   if (value === undefined || others.length > 1) return [];
   const isOld = others.length < values.length;
   const ratio = share(value);
-  return isOld || (ratio >= NEAR_LEAST && ratio <= NEAR_MOST) ? [{ value, isOld }] : [];
+  return isOld || (ratio >= NEAR_LEAST && ratio <= NEAR_MOST) ? [{ ...as(value), isOld }] : [];
 }

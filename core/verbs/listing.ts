@@ -12,7 +12,7 @@ import { settlePieces } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { type Clause, says } from "../notes/clause.ts";
-import { ON_NET, PUT, PUT_UP } from "../notes/words/dialects.ts";
+import { MADE_AN_AD, ON_NET, PUT, STUCK, UP } from "../notes/words/dialects.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -134,7 +134,14 @@ export const list = defineVerb({
       },
       { say: SET_OUT, with: ["piece", "number"] },
       {
-        say: PUT_UP,
+        say: STUCK,
+        ends: UP,
+        with: ["number"],
+        without: ["supply", "duration", "loan", "miles", "labor"],
+        light: true,
+      },
+      {
+        say: MADE_AN_AD,
         with: ["number"],
         without: ["supply", "duration", "loan", "miles", "labor"],
         light: true,

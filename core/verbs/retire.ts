@@ -67,6 +67,18 @@ const LOST = [
   ],
 ];
 
+/** Where a piece stands for whoever wants it. */
+const AT_THE_CURB_FREE = [
+  "on the curb",
+  "out on the curb",
+  "out by the curb",
+  "out front",
+  "by the road",
+  "out by the road",
+].flatMap((where) =>
+  ["with a free sign", "with free sign", "for free", "free", "marked free"].map((free) => `${where} ${free}`),
+);
+
 /** "gave my friend the desk to sell", "lamp given to me", "the desk stays in the garage": it has gone to nobody. */
 function isForSomething(tokens: Clause["tokens"]): boolean {
   return tokens.some(({ text }, at) => {
@@ -189,31 +201,16 @@ export const retire = defineVerb({
           "let … have",
           "dropped … off at",
           ...["given to", "was given to", "given away", "given … to", "put … free sign", "set … free sign"],
-          ...[
-            "put … on the curb free",
-            "put … out free",
-            "put … out on the curb with a free sign",
-            "put … on the curb with a free sign",
-            ...["put", "set", "left", "stuck", "rolled", "dragged"].flatMap((verb) =>
-              [
-                "on the curb",
-                "out on the curb",
-                "out by the curb",
-                "out front",
-                "by the road",
-                "out by the road",
-              ].flatMap((where) =>
-                ["with a free sign", "with free sign", "for free", "free", "marked free"].map(
-                  (free) => `${verb} … ${where} ${free}`,
-                ),
-              ),
-            ),
-            "put … on the curb for free",
-            "set … on the curb free",
-          ],
+          "put … out free",
           ...WENT_TO_CHARITY,
           ...["dropped … donation center", "took … donation center", "dropped … donation bin"],
         ],
+        without: ["number"],
+        means: { how: "given" },
+      },
+      {
+        say: ["put", "set", "left", "stuck", "rolled", "dragged"],
+        ends: AT_THE_CURB_FREE,
         without: ["number"],
         means: { how: "given" },
       },
@@ -245,20 +242,7 @@ export const retire = defineVerb({
           "throwing away",
           "throwing … away",
           "throwing … out",
-          "took … to the dump",
-          "took … to dump",
-          "hauled … to the dump",
-          ...[
-            "dropped … at the dump",
-            "dropped … off at the dump",
-            "left … at the dump",
-            "left … at the landfill",
-          ],
-          ...["took … to the landfill", "hauled … to the landfill", "took … to the transfer station"],
-          "took … to the curb",
-          ...["took", "hauled", "dragged", "carried"].flatMap((verb) =>
-            ["to the burn pile", "to the dumpster", "out to the trash"].map((where) => `${verb} … ${where}`),
-          ),
+          ...["dropped … off at the dump", "took … to the transfer station", "took … to the curb"],
           "put … on the curb",
           "put … out on the curb",
           "set … on the curb",

@@ -1,36 +1,29 @@
 /* Verbs that some countries have for what others say otherwise, in one place: each file of a verb takes its own of them. */
 
-/** Every verb before every word of where, as sayings with a gap between. */
-const each = (verbs: string, wheres: readonly string[]): readonly string[] =>
-  verbs.split(" ").flatMap((verb) => wheres.map((where) => `${verb.replace("_", " ")} … ${where}`));
-
 /** How a piece is put before buyers, and where. */
-export const PUT_UP: readonly string[] = each(
-  "stuck popped whacked chucked bunged slapped lobbed shoved slung threw banged plonked plunked flung got stick",
-  [
-    ...["up", "up for", "up at", "up on", "up online", "up for sale", "up for sale for", "up for sale at"],
-    ...[
-      "online",
-      "online for",
-      "online at",
-      "back up",
-      "back up for",
-      "back up at",
-      "back online",
-      "back on",
-    ],
-  ],
-).concat(
-  ["stuck", "popped", "put", "whacked", "bunged"].flatMap((verb) => [
+export const STUCK: readonly string[] =
+  "stuck popped whacked chucked bunged slapped lobbed shoved slung threw banged plonked plunked flung got stick".split(
+    " ",
+  );
+
+export const UP: readonly string[] = [
+  ...["up", "up for", "up at", "up on", "up online", "up for sale", "up for sale for", "up for sale at"],
+  ...["online", "online for", "online at", "back up", "back up for", "back up at", "back online", "back on"],
+];
+
+/** How an advertisement is made. */
+export const MADE_AN_AD: readonly string[] = ["stuck", "popped", "put", "whacked", "bunged"]
+  .flatMap((verb) => [
     `${verb} an ad up for`,
     `${verb} up an ad for`,
     `${verb} an advert up for`,
     `${verb} up an advert for`,
     `${verb} ad for`,
-  ]),
-  ["made ad for", "made an ad for", "made advert for", "made an advert for", "made listing for"],
-  ["made a listing for", "made ad of", "published", "made post for", "made a post for"],
-);
+  ])
+  .concat(
+    ["made ad for", "made an ad for", "made advert for", "made an advert for", "made listing for"],
+    ["made a listing for", "made ad of", "published", "made post for", "made a post for"],
+  );
 
 /** The same of the net: how it is put, and where. */
 export const PUT: readonly string[] =
