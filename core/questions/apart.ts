@@ -13,7 +13,7 @@ import { vocabularyFor } from "./vocabulary.ts";
 /** The questions of a message, each whole by itself; null where it is one question. */
 export function questionsApart(text: string, desk: Desk): readonly string[] | null {
   const said = askedApart(text);
-  if (!said || !said.every(opensWithAsking)) return null;
+  if (!said?.every(opensWithAsking)) return null;
   const read = (part: string): Parts => partsOf(marksOf(part, vocabularyFor(desk), desk.today));
   const parts = said.map(read);
   // "How many chairs and how many tables did i sell": the first has no verb of its own.

@@ -50,7 +50,7 @@ function weekOfMonth(words: readonly string[], at: number, today: Day): Span | n
   if (words[at + the + 1] !== "week" || !/^(?:of|in)$/.test(words[at + the + 2] ?? "") || week === null)
     return null;
   const said = spanAt(words, at + the + 3, today);
-  if (!said || !said.from.endsWith("-01") || monthOf(said.from) !== monthOf(said.to) || week > 5) return null;
+  if (!said?.from.endsWith("-01") || monthOf(said.from) !== monthOf(said.to) || week > 5) return null;
   const last = lastDayOf(monthOf(said.from));
   const from = isLast ? addDays(last, -6) : addDays(said.from, 7 * (week - 1));
   if (from > last) return null;

@@ -14,7 +14,7 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
   const [before, behind] = [tokenBefore(tokens, at)?.text, tokens[at + 1]];
   const next = behind?.text;
   // "they sold, 100" is of pieces spoken of, as "it sold": somebody who sells says what.
-  const isOfPieces = before === "they" && (!behind || behind.kind !== "word" || BEFORE_PRICE.has(next!));
+  const isOfPieces = before === "they" && (behind?.kind !== "word" || BEFORE_PRICE.has(next!));
   const isNamed = tokens.some(({ kind }) => kind === "piece");
   const isBuyer = tokenBefore(tokens, at)?.roles.actor === "buyer";
   const isOther = before === "he" || before === "she" || (before === "they" && (!isOfPieces || isNamed));
