@@ -9,7 +9,7 @@ import { isGuessedCost } from "../../core/decide/talk.ts";
 import type { Fixing } from "../../core/mending/amounts.ts";
 import { mendOfFix } from "../../core/mending/newest.ts";
 import { show } from "../../core/money.ts";
-import { pluralOf } from "../../core/notes/plural.ts";
+import { pluralOf } from "../../core/notes/mentions/plural.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
 import { TRIP_TOLD } from "../../core/notes/words/mending.ts";
 import { saysAny } from "../../core/notes/words/words.ts";

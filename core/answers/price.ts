@@ -1,5 +1,5 @@
 import { show } from "../money.ts";
-import { pluralOf } from "../notes/plural.ts";
+import { pluralOf } from "../notes/mentions/plural.ts";
 import type { Mention } from "../notes/reading.ts";
 import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";

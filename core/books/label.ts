@@ -1,5 +1,5 @@
-import { isSetName } from "../notes/furniture.ts";
-import { pluralOf } from "../notes/plural.ts";
+import { isSetName } from "../notes/mentions/furniture.ts";
+import { pluralOf } from "../notes/mentions/plural.ts";
 import type { Books, Piece } from "./books.ts";
 import { pieceLabel } from "./piece.ts";
 

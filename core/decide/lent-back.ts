@@ -1,7 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { FactOf } from "../books/facts.ts";
 import type { Day } from "../calendar.ts";
-import { pluralOf } from "../notes/plural.ts";
+import { pluralOf } from "../notes/mentions/plural.ts";
 import type { Reading } from "../notes/reading.ts";
 import { homeIn } from "../notes/settling.ts";
 import { byNumbers } from "./mentioned.ts";

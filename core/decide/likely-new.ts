@@ -1,7 +1,7 @@
 import type { Books } from "../books/books.ts";
 import { owedByBuyers } from "../books/shares.ts";
 import type { Cents } from "../money.ts";
-import type { Gathered } from "../notes/gathered.ts";
+import type { Gathered } from "../notes/second-look/gathered.ts";
 import type { Desk } from "./decision.ts";
 import { type Likely, likely } from "./likely-of-pieces.ts";
 import { byNumbers } from "./mentioned.ts";

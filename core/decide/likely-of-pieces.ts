@@ -2,8 +2,8 @@ import { goingPrice } from "../books/agreed.ts";
 import type { Books, Piece } from "../books/books.ts";
 import { depositOf, owedByBuyers } from "../books/shares.ts";
 import type { Cents } from "../money.ts";
-import type { Gathered } from "../notes/gathered.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
+import type { Gathered } from "../notes/second-look/gathered.ts";
 import type { Tells } from "../notes/words/telling.ts";
 import { byNumbers } from "./mentioned.ts";
 

@@ -1,6 +1,6 @@
-import { gathered } from "../notes/gathered.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading } from "../notes/reading.ts";
+import { gathered } from "../notes/second-look/gathered.ts";
 import { bears } from "../notes/verbs.ts";
 import type { Desk } from "./decision.ts";
 import { likelyOf } from "./likely.ts";

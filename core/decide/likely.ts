@@ -1,6 +1,6 @@
 import type { Books, Piece } from "../books/books.ts";
-import { type Gathered, gathered } from "../notes/gathered.ts";
 import type { Mention } from "../notes/reading.ts";
+import { type Gathered, gathered } from "../notes/second-look/gathered.ts";
 import type { Desk } from "./decision.ts";
 import { ever } from "./fits.ts";
 import { likelyMends } from "./likely-mends.ts";

@@ -1,4 +1,4 @@
-import { isNearSpelling } from "../notes/spelling.ts";
+import { isNearSpelling } from "../notes/tokens/spelling.ts";
 import { PLAIN_LOANS } from "../notes/words/links.ts";
 import { type Choice, type Decision, type Desk, NEVER_MIND } from "./decision.ts";
 

@@ -1,8 +1,8 @@
 import type { Books, Piece } from "../books/books.ts";
 import { statusOf } from "../books/piece.ts";
-import { isHeadNoun, isSetName } from "../notes/furniture.ts";
+import { isHeadNoun, isSetName } from "../notes/mentions/furniture.ts";
 import type { Mention } from "../notes/reading.ts";
-import { isNearSpelling } from "../notes/spelling.ts";
+import { isNearSpelling } from "../notes/tokens/spelling.ts";
 import { SAME_THINGS } from "../notes/words/same.ts";
 
 /** For which pieces a verb makes sense: those it `allows`, and of these only those it `prefers`, if any; the more, the earlier asked about. */

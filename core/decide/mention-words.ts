@@ -1,5 +1,5 @@
 import type { Piece } from "../books/books.ts";
-import { pluralOf } from "../notes/plural.ts";
+import { pluralOf } from "../notes/mentions/plural.ts";
 import type { Mention } from "../notes/reading.ts";
 
 /*

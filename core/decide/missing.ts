@@ -1,4 +1,4 @@
-import { pluralOf } from "../notes/plural.ts";
+import { pluralOf } from "../notes/mentions/plural.ts";
 import type { Missing, Reading } from "../notes/reading.ts";
 import { type Ask, NEVER_MIND } from "./decision.ts";
 import { mentionsOf } from "./mentioned.ts";

@@ -1,7 +1,7 @@
 import type { Piece } from "../books/books.ts";
 import { labelOf, numbersLabel } from "../books/label.ts";
-import { isSetName } from "../notes/furniture.ts";
-import { pluralOf } from "../notes/plural.ts";
+import { isSetName } from "../notes/mentions/furniture.ts";
+import { pluralOf } from "../notes/mentions/plural.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { type Ask, type Choice, type Decision, type Desk, NEVER_MIND } from "./decision.ts";
 import { type Fit, type Match, matchMention } from "./match.ts";

@@ -1,7 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
-import { isHeadNoun } from "../notes/furniture.ts";
+import { isHeadNoun } from "../notes/mentions/furniture.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { bears } from "../notes/verbs.ts";
 import { PIECE_PARTS } from "../notes/words/parts.ts";

@@ -5,7 +5,7 @@ import { goneWords } from "../books/problem.ts";
 import { owedByBuyers } from "../books/shares.ts";
 import { showDay } from "../calendar.ts";
 import { show } from "../money.ts";
-import { pluralOf } from "../notes/plural.ts";
+import { pluralOf } from "../notes/mentions/plural.ts";
 import type { Reading } from "../notes/reading.ts";
 import { type Ask, type Choice, type Decision, type Desk, NEVER_MIND } from "./decision.ts";
 import { isSeveral } from "./echo.ts";

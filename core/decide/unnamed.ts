@@ -3,7 +3,7 @@ import type { Books, Piece } from "../books/books.ts";
 import { proceedsOf, statusOf } from "../books/piece.ts";
 import { agreedPriceOf, listPriceOf } from "../books/shares.ts";
 import { type Cents, show } from "../money.ts";
-import { isSetName } from "../notes/furniture.ts";
+import { isSetName } from "../notes/mentions/furniture.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { PIECE_PARTS } from "../notes/words/parts.ts";
 import { THE_SET } from "../notes/words/pieces.ts";

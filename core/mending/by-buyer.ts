@@ -3,7 +3,7 @@ import type { FactOf } from "../books/facts.ts";
 import type { Day } from "../calendar.ts";
 import { byNumbers } from "../decide/mentioned.ts";
 import { lexed } from "../notes/lexed.ts";
-import { isSkipped } from "../notes/mended.ts";
+import { isSkipped } from "../notes/mends/mended.ts";
 import { pastDay } from "../notes/quantities/days.ts";
 import type { Reading } from "../notes/reading.ts";
 import { besideName, partedIn } from "../notes/settling.ts";

@@ -1,7 +1,7 @@
 import type { Fact } from "../books/facts.ts";
 import type { Day } from "../calendar.ts";
 import { lexed } from "../notes/lexed.ts";
-import { inMeasure, type Side, side, takeTo } from "../notes/mended.ts";
+import { inMeasure, type Side, side, takeTo } from "../notes/mends/mended.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { canMend, type MendTo } from "./fields.ts";
 

@@ -3,7 +3,7 @@ import { type Fact, newPiecesOf } from "../books/facts.ts";
 import type { Desk } from "../decide/decision.ts";
 import type { Cents } from "../money.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
-import { isNearSpelling } from "../notes/spelling.ts";
+import { isNearSpelling } from "../notes/tokens/spelling.ts";
 import { bears } from "../notes/verbs.ts";
 import type { MendOf } from "./fields.ts";
 import type { Past } from "./past.ts";

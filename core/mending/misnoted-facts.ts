@@ -1,8 +1,8 @@
 import type { Fact } from "../books/facts.ts";
 import type { Desk } from "../decide/decision.ts";
 import type { Cents } from "../money.ts";
-import { inMeasure, nameOf } from "../notes/mended.ts";
-import type { Misnoted } from "../notes/misnoted-said.ts";
+import { inMeasure, nameOf } from "../notes/mends/mended.ts";
+import type { Misnoted } from "../notes/misnoted/misnoted-said.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { bears } from "../notes/verbs.ts";
 import { canMend, type MendTo } from "./fields.ts";

@@ -1,5 +1,5 @@
 import type { Fact } from "../books/facts.ts";
-import type { Misnoted } from "../notes/misnoted-said.ts";
+import type { Misnoted } from "../notes/misnoted/misnoted-said.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { isMeant, isOfWhat, newestFirst } from "./meant.ts";

@@ -1,6 +1,6 @@
 import { type Cents, show } from "../money.ts";
-import { misnotedIn } from "../notes/misnoted.ts";
-import type { Misnoted } from "../notes/misnoted-said.ts";
+import { misnotedIn } from "../notes/misnoted/misnoted.ts";
+import type { Misnoted } from "../notes/misnoted/misnoted-said.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { partedIn } from "../notes/settling.ts";

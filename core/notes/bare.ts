@@ -1,14 +1,14 @@
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import type { Tok } from "./clause.ts";
-import { meantBy } from "./meant.ts";
-import { withMentions } from "./mentions.ts";
+import { withMentions } from "./mentions/mentions.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import { comingDay, pastDay } from "./quantities/days.ts";
 import type { Kind, Mention } from "./reading.ts";
 import { centsIn } from "./slots/money.ts";
-import { wordsOf } from "./text.ts";
-import { tokensOf } from "./tokens.ts";
+import { meantBy } from "./tokens/meant.ts";
+import { wordsOf } from "./tokens/text.ts";
+import { tokensOf } from "./tokens/tokens.ts";
 import { language } from "./verbs.ts";
 import { NEVER_MIND, NO, OF_ASKING, YES } from "./words/replies.ts";
 

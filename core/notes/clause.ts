@@ -1,7 +1,7 @@
 import type { Day } from "../calendar.ts";
 import type { Kind, Mention } from "./reading.ts";
-import type { Signs } from "./sign-bits.ts";
-import type { Token } from "./token.ts";
+import type { Signs } from "./tokens/sign-bits.ts";
+import type { Token } from "./tokens/token.ts";
 
 /** One saying of a kind, ready to be held against what a clause holds. */
 export interface Said {

@@ -1,6 +1,6 @@
 import type { Clause } from "./clause.ts";
 import type { Kind, Missing, ReadingFields } from "./reading.ts";
-import type { Sign } from "./sign-bits.ts";
+import type { Sign } from "./tokens/sign-bits.ts";
 import type { Hedge } from "./words/hedges.ts";
 
 /** One way to say a kind of note. */

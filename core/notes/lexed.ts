@@ -1,16 +1,16 @@
-import { withoutAnnounced } from "./announced.ts";
 import type { Head, Tok } from "./clause.ts";
-import { withoutOrder } from "./dictated.ts";
 import { headsOf } from "./heads.ts";
-import { withoutHesitations } from "./hesitations.ts";
-import { type Meant, meantBy } from "./meant.ts";
-import { withMentions } from "./mentions.ts";
-import { withNames } from "./names.ts";
-import { withPronouns } from "./pronouns.ts";
-import { rolesOf } from "./roles.ts";
-import { HINTS } from "./sign-bits.ts";
-import { wordsOf } from "./text.ts";
-import { tokensOf } from "./tokens.ts";
+import { withMentions } from "./mentions/mentions.ts";
+import { withNames } from "./mentions/names.ts";
+import { withPronouns } from "./mentions/pronouns.ts";
+import { withoutAnnounced } from "./passed-over/announced.ts";
+import { withoutOrder } from "./passed-over/dictated.ts";
+import { withoutHesitations } from "./passed-over/hesitations.ts";
+import { type Meant, meantBy } from "./tokens/meant.ts";
+import { rolesOf } from "./tokens/roles.ts";
+import { HINTS } from "./tokens/sign-bits.ts";
+import { wordsOf } from "./tokens/text.ts";
+import { tokensOf } from "./tokens/tokens.ts";
 import { language } from "./verbs.ts";
 import { SAYS_HOUR } from "./words/times.ts";
 

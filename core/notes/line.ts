@@ -1,13 +1,11 @@
 import type { Day } from "../calendar.ts";
-import { withoutChatter } from "./chatter.ts";
 import { type Tok, textOf } from "./clause.ts";
 import { clausesOf } from "./clauses-read.ts";
-import { isFeeOfNothing, isWholeNote, withBack } from "./going-on.ts";
+import { isFeeOfNothing, isWholeNote, withBack } from "./going-on/going-on.ts";
 import { lexed, lexedOf } from "./lexed.ts";
-import { meantBy } from "./meant.ts";
-import { mendOf } from "./mends.ts";
+import { mendOf } from "./mends/mends.ts";
 import { notesOf, readAgain, valueRead } from "./notes-read.ts";
-import { inParts } from "./parts.ts";
+import { withoutChatter } from "./passed-over/chatter.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading } from "./reading.ts";
 import { repeatedIn, standingReading } from "./repeated.ts";
@@ -19,14 +17,16 @@ import { misnoted } from "./rows/misnoted.ts";
 import { repeats } from "./rows/repeats.ts";
 import type { Trace } from "./rows/trace.ts";
 import { type Units, unitsOf } from "./rows/units.ts";
-import { HINTS } from "./sign-bits.ts";
-import { withSlipsMeant } from "./slips.ts";
-import { toldInPast } from "./tenses.ts";
-import { type Word, wordsOf } from "./text.ts";
+import { inParts } from "./second-look/parts.ts";
+import { withSlipsMeant } from "./second-look/slips.ts";
+import { toldInPast } from "./second-look/tenses.ts";
+import { withNoteWithin } from "./second-look/within.ts";
+import { meantBy } from "./tokens/meant.ts";
+import { HINTS } from "./tokens/sign-bits.ts";
+import { type Word, wordsOf } from "./tokens/text.ts";
 import { type Told, typedText, untraced } from "./told.ts";
 import { isBotWord, unclear } from "./unclear.ts";
 import { language } from "./verbs.ts";
-import { withNoteWithin } from "./within.ts";
 
 /** "1. sold desk 90": the number of a list's item is no amount. */
 function withoutBullet(words: Word[], line: string): Word[] {

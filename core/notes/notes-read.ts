@@ -1,12 +1,12 @@
 import type { Tok } from "./clause.ts";
 import { clausesOf } from "./clauses-read.ts";
-import { dealOf } from "./deals.ts";
-import { questionReading } from "./interpret.ts";
-import { valueSaid } from "./newest-value.ts";
+import { dealOf } from "./deals/deals.ts";
+import { questionReading } from "./interpreting/interpret.ts";
+import { valueSaid } from "./mends/newest-value.ts";
+import { takesItselfBack, withoutSlip } from "./mends/takenback.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading, ReadingOf } from "./reading.ts";
 import { type Units, unitsOf } from "./rows/units.ts";
-import { takesItselfBack, withoutSlip } from "./takenback.ts";
 import { clauseOf, type Told, typedText, untraced } from "./told.ts";
 import { unclear } from "./unclear.ts";
 import { BESIDE_MISREAD, MISREAD } from "./words/mending.ts";

@@ -4,9 +4,9 @@ import type { Clause, Tok } from "./clause.ts";
 import type { QuestionGrammar } from "./grammar.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import type { Mention, Question } from "./reading.ts";
-import { HINTS } from "./sign-bits.ts";
 import { centsOfToken } from "./slots/money.ts";
-import { firstWord } from "./text.ts";
+import { HINTS } from "./tokens/sign-bits.ts";
+import { firstWord } from "./tokens/text.ts";
 import { ASKING, BESIDE_PHRASE, ROUGHLY, SHORT_PERIODS, TOPICS } from "./words/asking.ts";
 import { MONTHS } from "./words/calendar.ts";
 

@@ -1,7 +1,7 @@
 import { addDays, addMonths, type Day, type Month, monthOf } from "../calendar.ts";
 import { type Tok, textOf } from "./clause.ts";
 import { clausesOf } from "./clauses-read.ts";
-import { withoutReason } from "./mends.ts";
+import { withoutReason } from "./mends/mends.ts";
 import type { DaySaid } from "./quantities/days.ts";
 import { comingDay, pastDay } from "./quantities/days.ts";
 import type { Reading, ReadingFields } from "./reading.ts";

@@ -2,7 +2,7 @@ import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import type { Tok } from "./clause.ts";
 import { lexed } from "./lexed.ts";
-import { passingIn, saysNothing } from "./passing.ts";
+import { passingIn, saysNothing } from "./passed-over/passing.ts";
 import { comingDay, pastDay } from "./quantities/days.ts";
 import { readMessage } from "./read.ts";
 import type { Mention, Reading } from "./reading.ts";

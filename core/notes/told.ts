@@ -1,7 +1,7 @@
 import type { Day } from "../calendar.ts";
 import type { Clause, Tok } from "./clause.ts";
 import type { Trace } from "./rows/trace.ts";
-import { signsOf } from "./signs.ts";
+import { signsOf } from "./tokens/signs.ts";
 
 /** A line, or a part of it, on its way to readings: what is told, where it stands, and the day it was told on. */
 export interface Told {

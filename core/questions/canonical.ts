@@ -9,7 +9,7 @@ import {
   showMonth,
 } from "../calendar.ts";
 import { amountText } from "../money.ts";
-import { pluralOf } from "../notes/plural.ts";
+import { pluralOf } from "../notes/mentions/plural.ts";
 import type { Button } from "../reply.ts";
 import { isLimit } from "./filters.ts";
 import { groupings } from "./groupings.ts";

@@ -1,8 +1,8 @@
-import type { Entry } from "../notes/lexicon.ts";
-import { shorthands } from "../notes/lexicon.ts";
-import { pluralOf, singularOf } from "../notes/plural.ts";
+import { pluralOf, singularOf } from "../notes/mentions/plural.ts";
 import type { Category } from "../notes/reading.ts";
-import { isNearSpelling, slipsBetween } from "../notes/spelling.ts";
+import type { Entry } from "../notes/tokens/lexicon.ts";
+import { shorthands } from "../notes/tokens/lexicon.ts";
+import { isNearSpelling, slipsBetween } from "../notes/tokens/spelling.ts";
 import { language } from "../notes/verbs.ts";
 import { isEveryday } from "../notes/words/everyday.ts";
 import { ORDINARY } from "../notes/words/ordinary.ts";

@@ -3,7 +3,7 @@ import type { Piece } from "../books/books.ts";
 import { proceedsOf, profitOf } from "../books/piece.ts";
 import { daysBetween } from "../calendar.ts";
 import { anHour, type Cents, roundHalfUp, show } from "../money.ts";
-import { pluralOf } from "../notes/plural.ts";
+import { pluralOf } from "../notes/mentions/plural.ts";
 import type { Desk } from "./desk.ts";
 import { isOfKind } from "./filters.ts";
 import { salePriceOf } from "./ledger-index.ts";

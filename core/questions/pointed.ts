@@ -1,4 +1,4 @@
-import { pluralOf } from "../notes/plural.ts";
+import { pluralOf } from "../notes/mentions/plural.ts";
 import { type Desk, NOTHING_SPOKEN, type Spoken } from "./desk.ts";
 import { featuresOf } from "./features.ts";
 import { type Mark, plainWords } from "./marks.ts";

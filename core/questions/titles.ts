@@ -1,7 +1,7 @@
 import { counted as countedWords } from "../answers/wording.ts";
 import { showMinutes } from "../decide/echo.ts";
 import { show } from "../money.ts";
-import { pluralOf } from "../notes/plural.ts";
+import { pluralOf } from "../notes/mentions/plural.ts";
 import { isLimit } from "./filters.ts";
 import { measures } from "./measures.ts";
 import type { Counted, Filter, Period, Query } from "./query.ts";

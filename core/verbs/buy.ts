@@ -8,7 +8,6 @@ import { dayWords, methodWords, namesOf, piecesOf, sharesWords } from "../decide
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { type Clause, says } from "../notes/clause.ts";
-import { isSetName } from "../notes/furniture.ts";
 import {
   couldBeCountAlone,
   goodsIn,
@@ -24,7 +23,8 @@ import {
   isRestOfPrice,
   isWhatBecameOfIt,
 } from "../notes/judging/buying.ts";
-import { pluralOf } from "../notes/plural.ts";
+import { isSetName } from "../notes/mentions/furniture.ts";
+import { pluralOf } from "../notes/mentions/plural.ts";
 import { FOR_NOTHING, GOT_FREE } from "../notes/words/money.ts";
 import { OUT_OF_BINS } from "../notes/words/places.ts";
 import { defineVerb } from "./verb.ts";

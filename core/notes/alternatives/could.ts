@@ -1,6 +1,6 @@
 import type { Clause } from "../clause.ts";
-import type { Draft } from "../draft.ts";
 import type { Trouble } from "../grammar.ts";
+import type { Draft } from "../interpreting/draft.ts";
 import { heldIn, itself, type Offer } from "./held.ts";
 import {
   asSale,

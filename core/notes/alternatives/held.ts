@@ -1,7 +1,7 @@
 import type { Clause } from "../clause.ts";
-import { type Draft, draft } from "../draft.ts";
+import { type Draft, draft } from "../interpreting/draft.ts";
+import { slippedIn } from "../interpreting/slipped.ts";
 import type { Kind, Mention } from "../reading.ts";
-import { slippedIn } from "../slipped.ts";
 import { centsIn, pieceCount } from "../slots/money.ts";
 import { language } from "../verbs.ts";
 

@@ -1,10 +1,10 @@
 import { type Clause, placeAfter, placeBefore, type Tok } from "../clause.ts";
-import { type Draft, draft } from "../draft.ts";
+import { isAmount } from "../cutting/shape.ts";
+import { type Draft, draft } from "../interpreting/draft.ts";
 import { goodsIn } from "../judging/buying.ts";
 import { unpricedIn } from "../judging/spending.ts";
 import { decimalText } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
-import { isAmount } from "../shape.ts";
 import { centsIn } from "../slots/money.ts";
 import { INTENDED, NO_SALE, PRICE_TO, SALE_SAID } from "../words/deals.ts";
 import { ARTICLES_WIDE, BEFORE_AGREED, PRICED_BY } from "../words/links.ts";

@@ -1,6 +1,5 @@
 import { AMOUNT_CENTS_MAX, type Cents } from "../../money.ts";
 import type { Clause, Tok } from "../clause.ts";
-import { daysMeant } from "../days-meant.ts";
 import { sizeOrPiece } from "../judging/spending.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
@@ -8,6 +7,7 @@ import { centsIn } from "../slots/money.ts";
 import { measuresIn } from "../slots/spending.ts";
 import { LABOR_NAMES } from "../words/labors.ts";
 import { AT_PRICE } from "../words/money.ts";
+import { daysMeant } from "./days-meant.ts";
 import { as, changed, itself, MEASURED, type Offer } from "./held.ts";
 import { NEARLY_ALL } from "./prices.ts";
 

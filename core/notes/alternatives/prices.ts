@@ -1,6 +1,6 @@
 import { percentOf } from "../../money.ts";
 import type { Clause } from "../clause.ts";
-import type { Draft } from "../draft.ts";
+import type { Draft } from "../interpreting/draft.ts";
 import { PUT_DOWN } from "../words/verbs.ts";
 import { amountOf, as, changed, type Held, itself, type Offer } from "./held.ts";
 

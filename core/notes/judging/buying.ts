@@ -2,7 +2,7 @@ import type { Clause } from "../clause.ts";
 import { placeBefore } from "../clause.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention, ReadingFields } from "../reading.ts";
-import { HINTS } from "../sign-bits.ts";
+import { HINTS } from "../tokens/sign-bits.ts";
 import { GOODS } from "../words/goods.ts";
 import { SPENT_ON } from "../words/links.ts";
 import {

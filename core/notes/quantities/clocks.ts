@@ -1,4 +1,4 @@
-import type { Cursor, Part } from "../token.ts";
+import type { Cursor, Part } from "../tokens/token.ts";
 import {
   ABOUT_HOUR,
   BEFORE_HALF,

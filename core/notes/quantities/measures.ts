@@ -1,4 +1,4 @@
-import type { Cursor, Part } from "../token.ts";
+import type { Cursor, Part } from "../tokens/token.ts";
 import { WORKING } from "../words/labors.ts";
 import { PAYING } from "../words/money.ts";
 import { NUMBER_STARTERS } from "../words/starters.ts";

@@ -1,4 +1,4 @@
-import type { Cursor } from "../token.ts";
+import type { Cursor } from "../tokens/token.ts";
 import { SCALES } from "../words/numbers.ts";
 import type { Amount, Exact } from "./amounts.ts";
 import { amountOf, exactOf, plus, times } from "./amounts.ts";

@@ -1,4 +1,4 @@
-import type { Cursor, Part } from "../token.ts";
+import type { Cursor, Part } from "../tokens/token.ts";
 import { ACCORDING_TO } from "../words/money.ts";
 import { CENT_WORDS, CURRENCY_WORDS, DOLLAR_PARTS, EACH_WORDS, PART_OF_ELSE } from "../words/numbers.ts";
 import { PERIODS } from "../words/units.ts";

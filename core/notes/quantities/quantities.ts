@@ -1,4 +1,4 @@
-import type { Cursor, Part } from "../token.ts";
+import type { Cursor, Part } from "../tokens/token.ts";
 import { CURRENCY_WORDS, FOREIGN_WORDS } from "../words/numbers.ts";
 import {
   AFTER_DIGITS,

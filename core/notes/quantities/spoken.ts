@@ -1,4 +1,4 @@
-import type { Part } from "../token.ts";
+import type { Part } from "../tokens/token.ts";
 import {
   BEFORE_HUNDREDS,
   CURRENCY_WORDS,

@@ -1,8 +1,8 @@
 import { type Head, type Tok, textOf } from "../clause.ts";
 import { decimalText, type Exact, exactOf, plus, wholeOf } from "../quantities/amounts.ts";
 import { minutesBetween } from "../quantities/clocks.ts";
-import { isTurned, type Roles, rolesOf, turnedRoles } from "../roles.ts";
-import { NO_ROLES, wordToken } from "../token.ts";
+import { isTurned, type Roles, rolesOf, turnedRoles } from "../tokens/roles.ts";
+import { NO_ROLES, wordToken } from "../tokens/token.ts";
 import { language } from "../verbs.ts";
 import { NOBODY } from "../words/deals.ts";
 import type { Hedge } from "../words/hedges.ts";

@@ -1,7 +1,7 @@
 import type { Tok } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { wholeOf } from "../quantities/amounts.ts";
-import type { TokenKind } from "../token.ts";
+import type { TokenKind } from "../tokens/token.ts";
 import { saysOneMore } from "../words/again.ts";
 import { MONTHS } from "../words/calendar.ts";
 import { isCommon } from "../words/daily.ts";

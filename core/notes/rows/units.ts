@@ -1,5 +1,5 @@
 import type { Tok } from "../clause.ts";
-import { NO_ROLES } from "../token.ts";
+import { NO_ROLES } from "../tokens/token.ts";
 import { addBits, type Bits, meet, noBits } from "./bits.ts";
 import { bitsOfToken } from "./classes.ts";
 import type { Standing } from "./standing.ts";

@@ -4,7 +4,7 @@ import { claim, claimWords, freeTokens, isMark, placeAfter, placeBefore } from "
 import type { Trouble } from "../grammar.ts";
 import { centsOfExact, wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
-import { HINTS } from "../sign-bits.ts";
+import { HINTS } from "../tokens/sign-bits.ts";
 import { AND, BY, WHOSE } from "../words/links.ts";
 import { AT_PRICE, COUNTED_THINGS, LESS, PARTS_OF_IT, PAYS, SAID_AGAIN } from "../words/money.ts";
 import { CONTAINERS } from "../words/supplies.ts";

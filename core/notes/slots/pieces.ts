@@ -1,7 +1,7 @@
 import type { Clause, Tok } from "../clause.ts";
 import { claim, freeTokens, isMark } from "../clause.ts";
 import { headsOf } from "../heads.ts";
-import { unlistedMention } from "../mentions.ts";
+import { unlistedMention } from "../mentions/mentions.ts";
 import type { Mention } from "../reading.ts";
 import { MONTHS } from "../words/calendar.ts";
 import { WHOM } from "../words/names.ts";

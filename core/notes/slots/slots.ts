@@ -1,6 +1,6 @@
 import type { Clause } from "../clause.ts";
 import type { Slot } from "../grammar.ts";
-import { HINTS, maskOf } from "../sign-bits.ts";
+import { HINTS, maskOf } from "../tokens/sign-bits.ts";
 import type { Fill } from "./filled.ts";
 import { fee, money } from "./money.ts";
 import { buyer, loan, method, place, source, stream } from "./names.ts";

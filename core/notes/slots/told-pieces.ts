@@ -1,5 +1,5 @@
 import type { Clause, Tok } from "../clause.ts";
-import { turnedRoles } from "../roles.ts";
+import { turnedRoles } from "../tokens/roles.ts";
 import { ARTICLES_WIDE, JOINS_PIECES } from "../words/links.ts";
 
 /** The first piece and those joined to it; one that other words bring in ("sold the desk after the dresser") is doubted. */

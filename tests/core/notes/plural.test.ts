@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { pluralOf, singularOf } from "../../../core/notes/plural.ts";
+import { pluralOf, singularOf } from "../../../core/notes/mentions/plural.ts";
 
 describe("the plural of a name", () => {
   it.each([

@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { apart } from "../../../core/notes/apart.ts";
 import { lexed } from "../../../core/notes/lexed.ts";
 import { readLine } from "../../../core/notes/line.ts";
 import { TABLES } from "../../../core/notes/rows/apply.ts";
@@ -13,6 +12,7 @@ import { patternOf } from "../../../core/notes/rows/pattern.ts";
 import { repeats } from "../../../core/notes/rows/repeats.ts";
 import { settlings } from "../../../core/notes/rows/settling.ts";
 import type { Trace } from "../../../core/notes/rows/trace.ts";
+import { apart } from "../../../core/notes/tokens/apart.ts";
 
 const all = { ...TABLES, chatter, corrections, deals, goingOn, misnoted, newest, repeats, settlings };
 

@@ -1,0 +1,348 @@
+import { type Tok, tokenBefore } from "../clause.ts";
+import type { VerbFacts } from "../heads.ts";
+import { absorbs, headOf, headsOf, isHead, isLight, takesSlot } from "../heads.ts";
+import { HINTS } from "../tokens/sign-bits.ts";
+import { ASKS_FOR } from "../words/money.ts";
+import { SUBJECTS } from "../words/names.ts";
+import type { Cut } from "./cut.ts";
+import { asksSomething, hasItsOwn, isOutweighed, isPriceForBoth, isSomebodysDoing, joins } from "./joints.ts";
+import { isAmount, isStream, isSupply, type Shape, shapeOf } from "./shape.ts";
+import { isMeasure, isPiece, opensThing, splitAtThings } from "./things.ts";
+
+function isSeparator(token: Tok): boolean {
+  if (token.kind === "mark") return (token.hints & HINTS.markBetween) !== 0;
+  return token.kind === "word" && (token.hints & HINTS.wordBetween) !== 0;
+}
+
+/** Whether a head's words are finished by words further on that hold this token ("put … on hold"). */
+function isTailOf(head: Tok, tokens: readonly Tok[], at: number): boolean {
+  return headsOf(head).some(({ tails }) => {
+    if (!tails) return false;
+    const words = tokens[at]!.text.split(" ");
+    if (!words.every((word) => tails.words.has(word))) return false;
+    const before = tokens[at - 1]?.text ?? "";
+    return tails.all.some(
+      (tail) =>
+        words.every((word) => tail.includes(word)) &&
+        (words[0] === tail[0] || before === tail[0] || tail.length > 1),
+    );
+  });
+}
+
+/** A light verb has its say when something to record stands between it and the next verb. */
+function hasHadItsSay(between: readonly Tok[]): boolean {
+  const thing = between.some((token) => token.kind === "piece" || isSupply(token) || isStream(token));
+  return thing || between.some(isSeparator);
+}
+
+/** Parts of a line between separators, each still with at most one verb that has had its say. */
+function splitAtHeads(segment: Tok[], facts: VerbFacts): Tok[][] {
+  const parts: Tok[][] = [];
+  let start = 0;
+  let headAt = -1;
+  for (let at = 0; at < segment.length; at += 1) {
+    // "chest is done asking 150 for it"
+    if (headAt >= start && isDone(segment[headAt]!) && asksAt(segment, at)) {
+      parts.push(segment.slice(start, at));
+      start = at;
+      headAt = -1;
+    }
+    if (!isHead(segment, at)) continue;
+    if (headAt < 0) {
+      // "gas 31 for 62 mile trip": the miles are the trip's.
+      const from =
+        tokenBefore(segment, at)?.kind === "miles" && takesSlot(segment[at], "miles", facts) ? at - 1 : at;
+      if (from > start && isSaidWithoutVerb(segment.slice(start, from), segment.slice(from))) {
+        parts.push(segment.slice(start, from));
+        start = from;
+      }
+      headAt = at;
+      continue;
+    }
+    const head = segment[headAt]!;
+    const token = segment[at]!;
+    if (isTailOf(head, segment, at)) continue;
+    if (
+      absorbs(head, token, facts) &&
+      !hasItsOwn(shapeOf(segment.slice(at)), shapeOf(segment.slice(start, at)))
+    )
+      continue;
+    const between = segment.slice(headAt + 1, at);
+    if (
+      isLight(head) &&
+      !isLight(token) &&
+      !hasHadItsSay(between) &&
+      !segment.slice(start, headAt).some((t) => t.kind === "piece")
+    ) {
+      headAt = at;
+      continue;
+    }
+    if (isLight(token) && !wantsOwnClause(segment, at)) continue;
+    const rest = segment.slice(at + 1);
+    // "listed desk sold chair 40": each verb has a piece of its own.
+    const bothName = between.some((t) => t.kind === "piece") && rest.some((t) => t.kind === "piece");
+    if (!bothName && headsOf(token).some((said) => !said.light && facts.absorbs(said.kind, head.text)))
+      continue;
+    const cut = pulledBack(segment, headAt, at);
+    parts.push(segment.slice(start, cut));
+    start = cut;
+    headAt = at;
+  }
+  if (parts.length === 0) return [segment];
+  parts.push(segment.slice(start));
+  return parts;
+}
+
+const isDone = (head: Tok): boolean => headsOf(head).some(({ kind }) => kind === "finish");
+
+/** What is asked for a piece begins here. */
+const asksAt = (tokens: readonly Tok[], at: number): boolean =>
+  ASKS_FOR.has(tokens[at]!.text) && tokens[at + 1]?.kind === "amount";
+
+/** "gas 30 drove 60 miles": what stands before the verb is a note already, and the verb has its own things. */
+function isSaidWithoutVerb(before: readonly Tok[], after: readonly Tok[]): boolean {
+  const shape = shapeOf(before);
+  const isThing = (shape.supply || shape.stream) && !shape.piece && !shape.loan;
+  const complete = (isThing && shape.amount) || shape.miles;
+  return (
+    complete && after.some((token) => token.kind !== "word" && token.kind !== "mark" && token.kind !== "day")
+  );
+}
+
+/** A light verb after another verb opens a clause only where a piece or a number of its own follows. */
+function wantsOwnClause(segment: readonly Tok[], at: number): boolean {
+  const rest = segment.slice(at + 1);
+  const thing = rest.some((token) => token.kind === "piece" || isSupply(token) || token.roles.pronoun);
+  return thing && rest.some(isAmount);
+}
+
+/** "bought desk 40 going to list at 200": the plan belongs to the listing. */
+function hedgeBefore(segment: readonly Tok[], headAt: number, at: number): number | null {
+  let hedge: number | null = null;
+  for (let place = at - 1; place > headAt; place -= 1) {
+    const token = segment[place]!;
+    if (token.kind !== "word" || !(token.roles.hedge || token.roles.filler || token.roles.opinion)) break;
+    if (token.roles.hedge) hedge = place;
+  }
+  return hedge;
+}
+
+/** "sold desk 165 lamp sold 20": the noun right before a verb is that verb's own, once the first has its price. */
+function pulledBack(segment: readonly Tok[], headAt: number, at: number): number {
+  const previous = segment[at - 1];
+  const hedge = hedgeBefore(segment, headAt, at);
+  if (hedge !== null) return hedge;
+  if (!previous || at - 1 <= headAt) return at;
+  // "bought dresser 60 they threw in a mirror"
+  const isSubject = previous.roles.person === true && SUBJECTS.has(previous.text);
+  if (previous.kind !== "piece" && !isSubject) return at;
+  const before = segment.slice(headAt + 1, at - 1);
+  const complete =
+    before.some(isAmount) &&
+    (before.some((t) => t.kind === "piece") || segment.slice(0, headAt).some((t) => t.kind === "piece"));
+  return complete ? at - 1 : at;
+}
+
+interface Segment {
+  tokens: Tok[];
+  /** The separators before it. */
+  joint: Tok[];
+}
+
+/** No clause is longer than this; what is gets cut, so that the time to read grows no faster than the line. */
+const SEGMENT_TOKENS_MAX = 60;
+
+/** "nightstand: 45", "lamp - 10": the mark belongs to the amount. */
+function isBeforeAmount(tokens: readonly Tok[], at: number): boolean {
+  const mark = tokens[at]!;
+  const joined = mark.kind === "mark" && (mark.text === ":" || mark.text === "-");
+  return joined && tokens[at + 1]?.kind === "amount" && at > 0 && tokens[at - 1]!.kind !== "mark";
+}
+
+function segmentsOf(tokens: readonly Tok[]): Segment[] {
+  const segments: Segment[] = [];
+  let joint: Tok[] = [];
+  let run: Tok[] = [];
+  for (let at = 0; at < tokens.length; at += 1) {
+    const token = tokens[at]!;
+    if (!isSeparator(token) || isBeforeAmount(tokens, at)) {
+      if (run.length === SEGMENT_TOKENS_MAX) {
+        segments.push({ tokens: run, joint });
+        joint = [];
+        run = [];
+      }
+      run.push(token);
+      continue;
+    }
+    if (run.length > 0) {
+      segments.push({ tokens: run, joint });
+      joint = [];
+      run = [];
+    }
+    joint.push(token);
+  }
+  if (run.length > 0) segments.push({ tokens: run, joint });
+  return segments;
+}
+
+/** Adds one part of a line to the cuts: to the last of them, or as a clause of its own. */
+function addPart(
+  cuts: Cut[],
+  part: Tok[],
+  { joint, isGlued, following }: { joint: readonly Tok[]; isGlued: boolean; following: Segment | undefined },
+  facts: VerbFacts,
+): void {
+  if (part.length === 0) return;
+  const last = cuts.at(-1);
+  if (!last || last.tokens.length > 2 * SEGMENT_TOKENS_MAX) {
+    cuts.push({ tokens: part });
+    return;
+  }
+  const shape = shapeOf(part);
+  if (isOutweighed(last, joint)) {
+    last.tokens = part;
+    return;
+  }
+  if (isUndoAlone(last) && joint.some(({ kind }) => kind === "mark")) {
+    cuts.push({ tokens: part });
+    return;
+  }
+  if (isOtherNotDone(part, shape, last, joint)) {
+    cuts.push({ tokens: part, isOpen: true });
+    return;
+  }
+  const isOfAnother =
+    (last.isOpen && shape.head) || isPricedBeside(shape, last, facts) || isPutDownBeside(part, last);
+  if ((following && isSomebodysDoing(shape, part)) || isOfAnother) {
+    cuts.push({ tokens: part });
+    return;
+  }
+  const way =
+    isNextTopic(part, cuts, following) ||
+    (joint.length > 0 && asksSomething(part)) ||
+    (isGlued && shape.head && shapeOf(last.tokens).head)
+      ? "own"
+      : isListedPrice(shape, joint, following) && isUnpriced(last, facts)
+        ? "repeat"
+        : joins(shape, last, facts, joint[0]?.text);
+  const isDoubtful = way === "merge" && isPriceForBoth(last, shape, joint, facts);
+  // "lamp 8 and desk and mirror 40": the price of the desk is still to come.
+  const isPricedLater = isDoubtful && following !== undefined && isPiecePriced(following.tokens);
+  // "sold stool, 10, bench, 40": its price stands behind one more comma.
+  const isPricedNext = isDoubtful && following?.tokens.every(isAmount) === true;
+  if (way === "merge" && !isPricedLater && !isPricedNext) {
+    if (isDoubtful) last.ambiguous = true;
+    last.tokens.push(...joint, ...part);
+    return;
+  }
+  const verb = headOf(last.tokens) ?? last.repeats;
+  cuts.push({ tokens: part, ...(way !== "own" && verb ? { repeats: verb } : {}) });
+}
+
+/** "undo, mirror still needs glue": behind its mark only why is told. */
+const isUndoAlone = ({ tokens }: Cut): boolean => {
+  const said = tokens.filter(({ kind, roles }) => kind !== "mark" && roles.filler !== true);
+  return said.length === 1 && headsOf(said[0]!).some(({ kind }) => kind === "undo");
+};
+
+/** "dresser sold 170. desk not yet": of another piece it is only said that nothing has become of it. */
+function isOtherNotDone(part: readonly Tok[], shape: Shape, last: Cut, joint: readonly Tok[]): boolean {
+  const isOther = shape.piece && !shape.amount && !shape.head && joint.some(({ kind }) => kind === "mark");
+  if (!isOther || !part.some(({ roles }) => roles.hedge !== undefined)) return false;
+  const before = shapeOf(last.tokens);
+  return (before.piece || before.amount) && before.head !== undefined;
+}
+
+/** "guy paid 185 cash, and nell left 40 on the desk": what somebody put down is of its own, beside another sum. */
+const isPutDownBeside = (part: readonly Tok[], last: Cut): boolean =>
+  part.some(isPiece) &&
+  part.some(({ roles, amount }) => roles.hedge === "deposit" && amount) &&
+  last.tokens.some(isAmount);
+
+/** "desk done, dresser 160": no price belongs to what was done. */
+function isPricedBeside({ piece, amount, head }: Shape, last: Cut, facts: VerbFacts): boolean {
+  if (!piece || !amount || head) return false;
+  const before = shapeOf(last.tokens);
+  return (
+    before.piece &&
+    before.head !== undefined &&
+    isDone(before.head) &&
+    !takesSlot(before.head, "money", facts)
+  );
+}
+
+/** "desk: paint 12, hutch: stain 9": a piece alone, as the line began, and behind it a cost or a job of its own. */
+function isNextTopic(part: readonly Tok[], cuts: readonly Cut[], following: Segment | undefined): boolean {
+  if (cuts.length < 2 || !following || !part.every(isPiece) || !cuts[0]!.tokens.every(isPiece)) return false;
+  const { piece, head, supply, amount, duration } = shapeOf(following.tokens);
+  return !piece && (head ? amount : duration || (supply && amount));
+}
+
+const isComma = (joint: readonly Tok[]): boolean => joint.length === 1 && joint[0]!.text === ",";
+
+/** The trunk of "bought mirror, trunk 8, bench 15": in a list of prices each has its own. */
+const isListedPrice = (shape: Shape, joint: readonly Tok[], following: Segment | undefined): boolean =>
+  shape.piece &&
+  shape.amount &&
+  !shape.head &&
+  isComma(joint) &&
+  following !== undefined &&
+  isComma(following.joint) &&
+  isPiecePriced(following.tokens);
+
+/** "bought mirror": its price is not said yet. */
+function isUnpriced({ tokens }: Cut, facts: VerbFacts): boolean {
+  const { piece, amount, head, free } = shapeOf(tokens);
+  return piece && !amount && !free && takesSlot(head, "price", facts);
+}
+
+/** "mirror 40", joined to what stands before it. */
+function isPiecePriced(tokens: readonly Tok[]): boolean {
+  const shape = shapeOf(tokens);
+  return shape.piece && shape.amount && !shape.head;
+}
+
+/**
+ * One verb at the most, before all things, one number at the most, which is no time behind them, and nothing between
+ * clauses: nearly every note is so.
+ */
+function isOneClause(tokens: readonly Tok[]): boolean {
+  if (tokens.length === 0 || tokens.length > SEGMENT_TOKENS_MAX) return false;
+  let isSaid = false;
+  let isNamed = false;
+  let isNumbered = false;
+  for (let at = 0; at < tokens.length; at += 1) {
+    const token = tokens[at]!;
+    const isVerb = headsOf(token).length > 0;
+    const measures = isMeasure(token);
+    const isNumber = measures || isAmount(token);
+    if (isSeparator(token) || (isVerb && (isSaid || isNamed)) || (isNumber && isNumbered)) return false;
+    if ((measures && isNamed) || (isNumber && at > 0 && asksAt(tokens, at - 1))) return false;
+    isSaid ||= isVerb;
+    isNumbered ||= isNumber;
+    isNamed ||= measures || opensThing(token) || token.roles.labor === true;
+  }
+  return true;
+}
+
+/**
+ * Cuts a line's tokens into clauses. Every token lands in one clause, is a separator between two, or stands before
+ * a "but" that outweighs it.
+ */
+export function cutsOf(tokens: readonly Tok[], facts: VerbFacts): Cut[] {
+  if (isOneClause(tokens)) return [{ tokens: tokens.slice() }];
+  const cuts: Cut[] = [];
+  const segments = segmentsOf(tokens);
+  for (let index = 0; index < segments.length; index += 1) {
+    const { tokens: segment, joint } = segments[index]!;
+    const following = segments[index + 1];
+    let isGlued = false;
+    for (const half of splitAtHeads(segment, facts)) {
+      for (const part of splitAtThings(half, facts)) {
+        addPart(cuts, part, { joint, isGlued, following }, facts);
+        isGlued = true;
+      }
+    }
+  }
+  return cuts;
+}

@@ -1,0 +1,11 @@
+import type { Tok } from "../clause.ts";
+
+/** A run of tokens that makes one clause; `repeats` is the verb of the clause before, said once for both. */
+export interface Cut {
+  tokens: Tok[];
+  /** A piece joined on after the price: nobody can say whether the price was for both. */
+  ambiguous?: true;
+  repeats?: Tok;
+  /** It only says of another piece that nothing has become of it: what follows with a verb is a clause of its own. */
+  isOpen?: true;
+}

@@ -1,0 +1,347 @@
+import { type Day, weekdayOf } from "../../calendar.ts";
+import { couldBe } from "../alternatives/could.ts";
+import type { Clause, Tok } from "../clause.ts";
+import { claim, isMark } from "../clause.ts";
+import type { Cut } from "../cutting/cut.ts";
+import type { Trouble } from "../grammar.ts";
+import { headsOf, isHead } from "../heads.ts";
+import { pastDay } from "../quantities/days.ts";
+import { questionOf } from "../questions.ts";
+import type { Mention, Reading } from "../reading.ts";
+import { pieceCount } from "../slots/money.ts";
+import { hasCue, slots } from "../slots/slots.ts";
+import { HINTS } from "../tokens/sign-bits.ts";
+import { whyOf } from "../unclear.ts";
+import type { AnyGrammar, Field } from "../verbs.ts";
+import { bears, language } from "../verbs.ts";
+import { TAKEN_BACK } from "../words/money.ts";
+import { NAME_AROUND, NOBODY_NAMED } from "../words/names.ts";
+import { ANOTHER_TIME } from "../words/times.ts";
+import type { Choice } from "./choice.ts";
+import { chosen } from "./choice.ts";
+import { type Draft, draft, unclearDraft } from "./draft.ts";
+import { fillAgreed, fillFeeShare, fillOwed, fillOwer, paidInParts } from "./price-parts.ts";
+import { setSlippedAside } from "./slipped.ts";
+import { hedgeTrouble, isUnreadNumber, leftoverTrouble, leftWords } from "./trust.ts";
+
+export function interpret(clause: Clause, { repeats, ambiguous }: Cut): Draft {
+  const trouble: Trouble | null = ambiguous ? { kind: "priceOfBoth" } : earlyTrouble(clause);
+  if (trouble) return troubled(clause, trouble);
+  const asked = repeats ? null : askedDraft(clause);
+  if (asked) return asked;
+  const actor = actorOf(clause);
+  const choice = chosen(clause, repeats);
+  if (actor?.is === "sold" && (!choice || !bears(choice.said.kind, "has a buyer")))
+    return soldTo(clause, actor);
+  if (!choice) return troubled(clause, hedgeTrouble(clause) ?? noVerbTrouble(clause));
+  const made = filledDraft(clause, choice);
+  return actor ? withActor(made, actor) : made;
+}
+
+/** Who did it, as a row found it: one of ours, or somebody it went to. */
+interface Actor {
+  is: "ours" | "sold";
+  name?: string;
+  /** It left us, or we fetched it: the books know. */
+  orBought?: true;
+}
+
+const isActor = ({ roles }: Tok): boolean => roles.actor !== undefined;
+
+function actorOf(clause: Clause): Actor | null {
+  if ((clause.signs.hints & HINTS.actor) === 0) return null;
+  const token = clause.tokens.find(isActor);
+  if (!token) return null;
+  const isFetched = token.kind === "piece";
+  if (!isFetched) claim(token);
+  const { actor } = token.roles;
+  // "the desk was bought for 40": by whom is not said.
+  const isPassive = /^(?:was|were|has been)$/.test(token.text);
+  if (actor === "nobody") return { is: "sold", ...(isFetched || isPassive ? { orBought: true } : {}) };
+  const name = token.text.replace(NAME_AROUND, "").trim();
+  return {
+    is: actor === "ours" ? "ours" : "sold",
+    ...(NOBODY_NAMED.has(name) || name === "" ? {} : { name }),
+  };
+}
+
+function withActor(made: Draft, { is, name }: Actor): Draft {
+  if (name === undefined) return made;
+  const field = is === "ours" ? "by" : "buyer";
+  for (const each of [made, ...made.could])
+    if (
+      field === "by" ? each.dated || each.trouble : bears(each.kind, "has a buyer") && each.kind !== "refund"
+    )
+      if (is === "sold" || each.fields[field] === undefined) each.fields[field] = name;
+  return made;
+}
+
+/** "bob bought the desk 120": a sale, if there is a desk. */
+function soldTo(clause: Clause, actor: Actor): Draft {
+  const head = clause.tokens.find(({ roles }) => roles.heads !== undefined);
+  const made = filledDraft(clause, {
+    said: { kind: "sell", means: {}, needs: 0, rulesOut: 0, weight: 0 },
+    ...(head ? { head } : {}),
+    tail: [],
+    score: 0,
+    mask: 0,
+  });
+  if (made.trouble) return withActor(made, actor);
+  const sold = troubled(clause, { kind: "buyer" }, withActor(made, actor));
+  if (actor.orBought) {
+    const { buyer: _, owed: __, fee: ___, ...fields } = made.fields;
+    sold.could.push(draft("buy", fields, clause, language().grammars.get("buy")!));
+  }
+  return sold;
+}
+
+function troubled(clause: Clause, trouble: Trouble, made?: Draft, left: readonly string[] = []): Draft {
+  return unclearDraft(clause, trouble, { could: couldBe(trouble, clause, made), left });
+}
+
+const isClashing = ({ unknown, hints }: Tok): boolean => unknown === true && (hints & HINTS.clashing) !== 0;
+
+function earlyTrouble({ tokens, signs }: Clause): Trouble | null {
+  const isAny = (signs.hints & HINTS.clashing) !== 0;
+  return isAny && tokens.some(isClashing) ? { kind: "clashingWord" } : null;
+}
+
+const isQuestionMark = (token: Tok): boolean => isMark(token, "?");
+
+function askedDraft(clause: Clause): Draft | null {
+  const asked = questionOf(clause);
+  if (asked) return draft("ask", { ...asked }, clause);
+  const question = (clause.signs.hints & HINTS.questionMark) !== 0 && clause.tokens.some(isQuestionMark);
+  return question ? unclearDraft(clause, { kind: "question" }) : null;
+}
+
+/** A whole line that sounds like a question. */
+export function questionReading(clause: Clause, line: number): Reading {
+  const asked = questionOf(clause);
+  const place = { text: clause.text, line };
+  return asked
+    ? ({ kind: "ask", ...asked, ...place } as Reading)
+    : ({ kind: "unclear", why: whyOf(hedgeTrouble(clause) ?? { kind: "question" }), ...place } as Reading);
+}
+
+/** Multiplies a price of each by the count of the pieces that the clause before named; unclear where it named none. */
+export function settleEach(made: Draft, pieces: readonly Mention[], clause: Clause): Draft {
+  const count = pieceCount(pieces);
+  // "listed them 25 each" with nothing before it: counted once it is known what they are.
+  if (count === null && made.takesBefore && made.takesSeveral && bears(made.kind, "counted later"))
+    return made;
+  // "listed 60 each" of nothing named
+  if (count === null && made.wantsPieces && bears(made.kind, "counted later")) return made;
+  if (made.kind === "fix" && count === null) return made;
+  if (!made.eachOf || count === null) return unclearDraft(clause, { kind: "eachOfUnknown" });
+  made.fields[made.eachOf] = (made.fields[made.eachOf] as number) * count;
+  return made;
+}
+
+const isOwed = ({ roles }: Tok): boolean => roles.owed === true;
+
+function filledDraft(clause: Clause, choice: Choice): Draft {
+  const { kind, means } = choice.said;
+  const grammar = language().grammars.get(kind)!;
+  if (choice.head) {
+    clause.head = choice.head;
+    claim(choice.head);
+    clause.signs.mask |= choice.mask;
+  }
+  claim(...choice.tail);
+  if (grammar.absorbs.size > 0)
+    for (const token of clause.tokens)
+      if (token.kind === "word" && grammar.absorbs.has(token.text)) token.claimed = true;
+  if (kind === "fix") claimDenied(clause);
+  if (!setSlippedAside(clause, grammar.needs)) return unclearDraft(clause, { kind: "vagueAmount" });
+  const made = draft(kind, { ...means }, clause, grammar);
+  const isInDebt = (clause.signs.hints & HINTS.owed) !== 0;
+  if (kind === "sell" && isInDebt) fillOwer(made, clause);
+  const trouble = fill(made, grammar, clause);
+  if (trouble) return troubled(clause, trouble, made);
+  if (kind === "sell" && isInDebt) fillOwed(made, clause);
+  const ofPrice = kind === "hold" && isInDebt ? fillAgreed(made, clause) : null;
+  const inParts = kind === "sell" ? paidInParts(made, clause) : null;
+  if (inParts === "sum")
+    made.fields["price"] = (made.fields["price"] as number) + (made.fields["owed"] as number);
+  const isFeeShare = kind === "sell" && fillFeeShare(made, clause);
+  const isOwing = kind === "buy" && isInDebt && clause.tokens.some(isOwed);
+  const judged = (grammar.judge?.(made.fields, clause as never) as Trouble | null | undefined) ?? null;
+  const ownTrouble: Trouble | null = isOwing
+    ? { kind: "unpaid" }
+    : (judged ??
+      ofPrice ??
+      (isFeeShare ? { kind: "shareOfPrice" } : inParts === "either" ? { kind: "part paid" } : null));
+  const left =
+    ownTrouble ??
+    someOfThem(clause, grammar) ??
+    hedgeTrouble(clause, kind) ??
+    leftoverTrouble(kind, clause) ??
+    (choice.head ? null : verbPassedOver(clause)) ??
+    wholeTrouble(grammar, clause);
+  if (left) return troubled(clause, left, made, left.kind === "left" ? leftWords(kind, clause) : []);
+  return made;
+}
+
+/** "hutch is now listed at 230 on the board": what is read from things alone takes no number beside a verb that has a price. */
+function verbPassedOver({ tokens }: Clause): Trouble | null {
+  const { facts } = language();
+  const isOfPrice = ({ claimed }: Tok, at: number): boolean =>
+    !claimed &&
+    isHead(tokens, at) &&
+    headsOf(tokens[at]!).some((head) => bears(head.kind, "of pieces") && facts.takes(head.kind, "price"));
+  return tokens.some(({ kind: is }) => is === "piece") && tokens.some(isOfPrice)
+    ? { kind: "unclaimed" }
+    : null;
+}
+
+/** "sold half the chairs 60", "donated some lamps": which of them, and how many? */
+const someOfThem = ({ tokens }: Clause, { bears: borne }: AnyGrammar): Trouble | null =>
+  !borne.has("any count") && tokens.some(isSomeOfThem) ? { kind: "eachOfUnknown" } : null;
+
+function isSomeOfThem({ mention }: Tok, at: number, tokens: readonly Tok[]): boolean {
+  if (!mention?.plural) return false;
+  let before = at - 1;
+  while (/^(?:the|my|our|of|those|these)$/.test(tokens[before]?.text ?? "")) before -= 1;
+  return /^(?:half|some|few|several|most|first|part|bunch|lot|lots)$/.test(tokens[before]?.text ?? "");
+}
+
+const DENIED_VALUES: ReadonlySet<string> = new Set(["amount", "duration", "miles"]);
+
+/** "meant 35 not 53": the amount that is denied is none to record. */
+function claimDenied({ tokens }: Clause): void {
+  tokens.forEach((token, at) => {
+    const next = tokens[at + 1];
+    if (token.text === "not" && next && DENIED_VALUES.has(next.kind)) claim(token, next);
+  });
+}
+
+function fill(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | null {
+  // What is wrong with the day is told, but the rest is filled in: each day that it may be is offered with it.
+  const ofDay = made.dated ? fillDay(made, grammar, clause) : null;
+  for (const field of grammar.fields) {
+    if (!hasCue(field.cues, clause) || made.fields[field.name] !== undefined) continue;
+    const trouble = fillField(made, field, clause);
+    if (trouble) return ofDay && ofDay.kind !== "whichDay" ? ofDay : trouble;
+  }
+  return ofDay;
+}
+
+function fillField(made: Draft, { name, fill: take }: Field, clause: Clause): Trouble | null {
+  const filled = take(clause);
+  if (!filled) return null;
+  if ("trouble" in filled) return filled.trouble;
+  if (filled.several) made.takesSeveral = true;
+  if (filled.follows) made.takesBefore = true;
+  else made.fields[name] = filled.value;
+  if (filled.each) made.fields["each"] = true;
+  if (filled.pending) made.eachOf = name;
+  return null;
+}
+
+/** The day of a fact: the one said, never one to come. "until friday" is a slot of its own, and claims first. */
+function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Trouble | null {
+  if ((clause.signs.hints & (HINTS.day | HINTS.until)) === 0) return null;
+  const waits = grammar.fields.find(({ slot }) => slot === "until");
+  if (waits) {
+    const filled = slots.until(clause);
+    if (filled && "trouble" in filled) return filled.trouble;
+    if (filled) made.fields[waits.name] = filled.value;
+  } else claimPickup(clause);
+  const [first, second] = clause.tokens.filter((token) => token.kind === "day" && !token.claimed);
+  if (!first) return null;
+  if (second && !isSameDay(first, second, clause.today)) {
+    claim(first, second);
+    return { kind: "whichDay" };
+  }
+  if (isDeadline(clause, first)) return { kind: "vagueTime" };
+  if (second) claim(second);
+  if (!grammar.bears.has("dated in passing") && isDayToCome(clause, first)) return { kind: "vagueTime" };
+  claim(first);
+  const found = pastDay((second && first.said?.form === "weekday" ? second : first).said!, clause.today);
+  if ("wrong" in found) return { kind: found.wrong === "future" ? "future" : "unrealDay" };
+  made.fields["date"] = found.day;
+  if (found.longAgo) made.fields["longAgo"] = true;
+  return null;
+}
+
+/** "tues 5/5": a weekday and a date that agree are one day. */
+function isSameDay(a: Tok, b: Tok, today: Day): boolean {
+  const forms = [a.said?.form, b.said?.form];
+  const [one, other] = [pastDay(a.said!, today), pastDay(b.said!, today)];
+  if (!("day" in one) || !("day" in other)) return false;
+  const weekday = a.said?.form === "weekday" ? a.said : b.said?.form === "weekday" ? b.said : null;
+  const dated = forms[0] === "weekday" ? other : one;
+  return (
+    one.day === other.day ||
+    (weekday !== null && weekday.form === "weekday" && weekdayOf(dated.day) === weekday.weekday)
+  );
+}
+
+/** "sold desk 90 by friday": the next one, and nothing that has happened then. */
+function isDeadline({ tokens }: Clause, day: Tok): boolean {
+  const isByWeekday =
+    day.said?.form === "weekday" || day.said?.form === "dayOfMonth" || day.said?.form === "monthDay";
+  return isByWeekday && /^(?:by|until|till|til|before)$/.test(tokens[tokens.indexOf(day) - 1]?.text ?? "");
+}
+
+/** "sold desk 90 she pays friday": the friday of the payment, and not of the sale. */
+function isDayToCome({ tokens, head }: Clause, day: Tok): boolean {
+  if (day.said?.form !== "weekday" || day.said.which === "last") return false;
+  for (let at = tokens.indexOf(day) - 1; at >= 0; at -= 1) {
+    const token = tokens[at]!;
+    if (token === head || token.kind === "mark" || token.kind === "amount" || token.kind === "piece")
+      return false;
+    if (ANOTHER_TIME.has(token.text)) return !(isPreposition(token) && isSomebody(tokens[at + 1]));
+  }
+  return false;
+}
+
+const isPreposition = ({ text }: Tok): boolean => text === "to" || text === "for";
+
+/** "to a teacher fri" is no plan of friday's. */
+const isSomebody = (token: Tok | undefined): boolean =>
+  token?.roles.person === true || /^(?:a|an|the|my|some|our)$/.test(token?.text ?? "");
+
+/** "sold desk 90 pickup friday": when it is fetched is not when it was sold. */
+function claimPickup({ tokens }: Clause): void {
+  tokens.forEach((token, at) => {
+    const next = tokens[at + 1];
+    if (
+      next?.kind === "day" &&
+      /(?:^| )(?:pickup|pick up|picking up|picks up|picking it up|collecting)$/.test(token.text)
+    )
+      claim(next);
+  });
+}
+
+/** Some notes are their words and nothing else: "undo the dresser" undoes nothing. */
+function wholeTrouble(grammar: AnyGrammar, clause: Clause): Trouble | null {
+  if (!grammar.whole) return null;
+  const free = clause.tokens.some(
+    (token) =>
+      !token.claimed &&
+      token.kind === "word" &&
+      !token.roles.filler &&
+      !token.roles.pronoun &&
+      !token.roles.opinion,
+  );
+  return free ? { kind: "unknown" } : null;
+}
+
+/** "31.7.5" */
+const isSlippedNumber = ({ kind, text, unknown }: Tok): boolean =>
+  kind === "word" && unknown === true && /^[\d.]+$/.test(text) && isUnreadNumber(text);
+
+function noVerbTrouble(clause: Clause): Trouble {
+  const { signs } = clause;
+  const meaningful = clause.tokens.filter((token) => !(token.kind === "mark" || token.roles.filler));
+  if (!signs.has("number") && clause.tokens.some(isSlippedNumber)) return { kind: "unreadNumber" };
+  if (signs.has("loan") && signs.has("number")) return { kind: "loanAlone" };
+  if (signs.has("supply") && clause.tokens.some(({ text }) => TAKEN_BACK.has(text)))
+    return { kind: "moneyBack" };
+  if (signs.has("piece") && signs.has("number"))
+    return { kind: signs.has("labor") ? "timeOrCost" : "noVerb" };
+  if (meaningful.length === 1 && meaningful[0]!.kind === "amount") return { kind: "loneNumber" };
+  return { kind: "unknown" };
+}

@@ -1,0 +1,204 @@
+import type { Day } from "../../calendar.ts";
+import type { Tok } from "../clause.ts";
+import { lexed } from "../lexed.ts";
+import { isSkipped } from "../mends/mended.ts";
+import { wholeOf } from "../quantities/amounts.ts";
+import { isQuestion } from "../questions.ts";
+import type { Kind } from "../reading.ts";
+import { misnoted } from "../rows/misnoted.ts";
+import { PREPOSITIONS } from "../words/links.ts";
+import { OLD } from "../words/mending.ts";
+import {
+  BECAME,
+  BEFORE_OLD,
+  DENIED_KINDS,
+  MAY_CORRECT,
+  OLD_PHRASES,
+  SPOKEN_OF,
+  TWO_NOTES,
+  WAS,
+  WAS_NOT,
+  WRONG,
+  WRONG_NAMES,
+} from "../words/misnoted.ts";
+import { type Misnoted, nothingSaid, prove, raise } from "./misnoted-said.ts";
+import { takeValue, takeWord } from "./misnoted-words.ts";
+
+/*
+ * What a message tells of a note that was noted wrong, in whatever order: values that it should have, those that it has, and
+ * by what it is known. Which note that is, the books tell (`mending/misnoted.ts`).
+ */
+
+const TOKENS_MAX = 36;
+
+/** What a message tells so; null where it tells more than that, or nothing of it. `people`: those on the books. */
+export function misnotedIn(text: string, people: () => ReadonlySet<string>, today: Day): Misnoted | null {
+  if (
+    !text
+      .toLowerCase()
+      .match(/[a-z]+/g)
+      ?.some((word) => MAY_CORRECT.has(word))
+  )
+    return null;
+  const tokens = lexed(text);
+  if (tokens.length > TOKENS_MAX || tokens.some(({ each }) => each)) return null;
+  const names = people();
+  const said = nothingSaid();
+  const taken = takeRows(said, tokens, names);
+  // "should i list the hutch at 120"
+  const isNamed = tokens.some(({ text: word }) => names.has(word));
+  if (!taken.asks && !said.out && !isNamed && isQuestion(tokens)) return null;
+  const wrong = tokens.findIndex(
+    ({ text: word }, at) => WRONG.has(word) && WAS.has(tokens[at - 1]?.text ?? ""),
+  );
+  let isOld = false;
+  for (let at = 0; at < tokens.length; at += 1) {
+    const token = tokens[at]!;
+    if (taken.skips.has(at)) continue;
+    if (isOld && token.text === "today") {
+      said.old.date = today;
+      prove(said);
+      isOld = false;
+      continue;
+    }
+    if (OLD.has(token.text) || OLD_PHRASES.has(token.text) || (!said.out && isWasNot(tokens, at))) {
+      // "card instead"
+      isOld = !OLD.has(token.text) || token.text === "not" || BEFORE_OLD.has(tokens[at + 1]?.text ?? "");
+      raise(said, isOld ? "none" : "sure");
+      continue;
+    }
+    if (token.kind === "mark") {
+      if (token.text !== "#") isOld = false;
+      continue;
+    }
+    const side = isOld || taken.old.has(at) || at < wrong ? said.old : said.now;
+    const isValue = takeValue(said, side, token, { names, today, isWrong: at < wrong });
+    // Of what takes a note back no more is asked than what it is of.
+    if (isValue === null && (said.undoes > 0 || said.isAgain || said.out === "denied")) continue;
+    if (isValue === null) return null;
+    if (isValue && isOld) prove(said);
+    if (isValue) isOld = false;
+    // "not bad", "not dry yet": what is denied is no value.
+    else if (isOld && !said.out && !isSkipped(token) && !PREPOSITIONS.has(token.text)) return null;
+    else if (!takeWord(said, tokens, at)) return null;
+  }
+  if (isOld && !said.out) return null;
+  // A loan's own figures are told by its statement.
+  if (said.isLoan && said.old.amount === undefined && !said.out) return null;
+  return withCount(withoutLabor(taken.isSlip ? withNowOf(said) : said));
+}
+
+/** "it wasnt the thrift store": behind it what it was not; alone it denies all of it. */
+const isWasNot = (tokens: readonly Tok[], at: number): boolean =>
+  WAS_NOT.has(tokens[at]!.text) && tokens.slice(at + 1).some((token) => isTold(token, tokens));
+
+/** A value that may stand on both sides of a correction. */
+const isTold = ({ kind, text, roles }: Tok, tokens: readonly Tok[]): boolean => {
+  const isBecome = ({ text: word }: Tok) => BECAME[word] !== undefined;
+  if (isBecome({ text } as Tok)) return tokens.filter(isBecome).length > 1;
+  const isPlace = (token: Tok) => token.roles.place !== undefined || token.roles.method !== undefined;
+  if (roles.place !== undefined || roles.method !== undefined) return tokens.filter(isPlace).length > 1;
+  return kind === "amount" && tokens.filter((token) => token.kind === "amount").length > 1;
+};
+
+/** So many are rather pieces than an amount. */
+const COUNT_MAX = 12;
+
+/** "2 not 3 stools": how many of them, and no amount. */
+function withCount(said: Misnoted): Misnoted {
+  const { amount, ...now } = said.now;
+  const [old, ...others] = said.old.pieces;
+  const count = (amount ?? 0) / 100;
+  const isCount = Number.isInteger(count) && count > 0 && count <= COUNT_MAX && (old?.count ?? 1) > 1;
+  return isCount && others.length === 0 && now.pieces.length === 0
+    ? { ...said, now: { ...now, pieces: [{ ...old!, count }] } }
+    : said;
+}
+
+/** "filled up for 22 not 20": without a time it tells of no work. */
+function withoutLabor({ labor, ...said }: Misnoted): Misnoted {
+  if (labor === undefined) return said;
+  const isWork = said.now.minutes !== undefined || said.old.minutes !== undefined || said.out !== undefined;
+  return { ...said, ...(isWork ? { what: labor, kinds: ["work"] } : {}) };
+}
+
+/** "it heard me wrong i said fifty": what was said is what is meant. */
+function withNowOf(said: Misnoted): Misnoted {
+  const { now, old } = said;
+  const isNone = now.pieces.length === 0 && now.traits.length === 0 && Object.keys(now).length === 2;
+  return isNone && said.sense === "sure" ? { ...said, now: old, old: now } : said;
+}
+
+/** What the rows take of a line, with what they say of it. */
+function takeRows(said: Misnoted, tokens: readonly Tok[], names: ReadonlySet<string>) {
+  const skips = new Set<number>();
+  const old = new Set<number>();
+  let asks = false;
+  let isSlip = false;
+  for (const { effect, from, to } of misnoted.fired(tokens)) {
+    const places = Array.from({ length: to - from }, (_, at) => from + at);
+    if (effect === "slip" || effect === "proof") {
+      prove(said);
+      asks = true;
+      isSlip ||= effect === "slip";
+      said.isWho ||= places.some((at) => WRONG_NAMES.has(tokens[at]!.text.split(" ").at(-1)!));
+    } else if (effect === "found" || effect === "added" || effect === "wait") raise(said, "likely");
+    else if (effect === "late") said.isLate = true;
+    else if (effect === "listing") said.kinds = LISTING_KINDS;
+    else if (effect === "held") said.kinds = HOLD_KINDS;
+    else if (effect === "then") {
+      prove(said);
+      said.isThen = true;
+    } else if (effect === "old") {
+      prove(said);
+      asks = true;
+    } else if (effect === "owes") {
+      said.isOwed = true;
+      said.kinds = ["sell"];
+    } else if (effect === "undo") said.undoes = notesIn(tokens.slice(from, to));
+    else if (effect === "again") said.isAgain = true;
+    else if (effect === "denied") {
+      said.out = "denied";
+      said.kinds = tokens.slice(from, to).flatMap(({ text }) => DENIED_KINDS[text.split(" ")[0]!] ?? []);
+    } else said.out = effect === "out" ? "sure" : (said.out ?? "maybe");
+    const isKept = (at: number): boolean =>
+      KEPT.has(tokens[at]!.kind) || tokens[at]!.roles.method !== undefined || names.has(tokens[at]!.text);
+    for (const at of places) {
+      if (effect === "old" && isKept(at)) old.add(at);
+      else if (!isNamedIn(effect, tokens[at]!) || (at === from && said.out && tokens[at]!.kind === "word"))
+        skips.add(at);
+    }
+  }
+  return { skips, old, asks, isSlip };
+}
+
+/** How many notes a message takes back: "the last two", "that and the one before". */
+function notesIn(words: readonly Tok[]): number {
+  const amount = words.find(({ kind }) => kind === "amount")?.amount;
+  const count = amount ? wholeOf(amount.exact) : null;
+  return count ?? (words.some(({ text }) => text.split(" ").some((word) => TWO_NOTES.has(word))) ? 2 : 1);
+}
+
+/** Of some rows only what they are of says which note is meant. */
+function isNamedIn(effect: string, { kind, text, roles }: Tok): boolean {
+  const isThing = kind !== "word" || roles.supply !== undefined || SPOKEN_OF[text] !== undefined;
+  if (effect === "added" || effect === "held") return kind !== "word";
+  if (effect === "denied") return kind === "piece";
+  if (effect === "owes") return kind === "amount" || kind === "piece";
+  // "ditch one of the gas ones"
+  if (text === "one") return false;
+  if (effect === "wait") return roles.supply !== undefined;
+  return (
+    effect !== "undo" &&
+    effect !== "again" &&
+    effect !== "slip" &&
+    effect !== "wait" &&
+    isThing &&
+    kind !== "mark"
+  );
+}
+
+const LISTING_KINDS: readonly Kind[] = ["list", "reprice"];
+const HOLD_KINDS: readonly Kind[] = ["hold"];
+
+const KEPT: ReadonlySet<string> = new Set(["piece", "amount", "miles", "duration"]);

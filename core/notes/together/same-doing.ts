@@ -1,0 +1,114 @@
+import type { Clause } from "../clause.ts";
+import type { Trouble } from "../grammar.ts";
+import type { Draft } from "../interpreting/draft.ts";
+import { unclearDraft } from "../interpreting/draft.ts";
+import { centsIn } from "../slots/money.ts";
+import { HINTS } from "../tokens/sign-bits.ts";
+import { NOT_DONE } from "../unclear.ts";
+import { ARTICLES } from "../words/filler.ts";
+import { AND } from "../words/links.ts";
+import { FOR_IT } from "../words/mending.ts";
+
+/*
+ * Clauses that share one verb share who did it and whether it has happened: "mom sold the rocker 40 and the rack 15",
+ * "tomorrow I will list the bench 75 and the lamp 20", "sold the desk 140 and the lamp 20, pending pickup".
+ */
+
+/** What is said before the verb holds for all that follows it. */
+const AHEAD: ReadonlySet<Trouble["kind"]> = new Set([...NOT_DONE, "future" as const]);
+
+/** What is said behind the last of several holds for those before it. */
+const BEHIND: ReadonlySet<Trouble["kind"]> = new Set(["pending", "unpaid"]);
+
+/** The clauses, each with what the verb that it shares says of it. */
+export function withSameDoing(drafts: readonly Draft[]): readonly Draft[] {
+  if (drafts.every(saysOnlyThat)) return drafts;
+  const told = [...drafts];
+  let ahead: Trouble | undefined;
+  for (let at = 1; at < told.length; at += 1) {
+    const before = told[at - 1]!;
+    if (opensToCome(before)) ahead = before.trouble;
+    if (!goesOn(before, told[at]!)) ahead = undefined;
+    told[at] = ahead ? notDone(told[at]!, ahead) : after(before, told[at]!);
+  }
+  let ofAll: Trouble | undefined;
+  for (let at = told.length - 1; at > 0; at -= 1) {
+    const { repeats, trouble, clause } = told[at]!;
+    const before = told[at - 1]!;
+    if (trouble && isOfAll(trouble, clause)) ofAll = trouble;
+    if (!repeats || before.kind !== "sell") ofAll = undefined;
+    if (ofAll) told[at - 1] = notDone(before, ofAll);
+  }
+  return told;
+}
+
+/** It happened, and nobody is named who did it: nothing of that is any other's. */
+const saysOnlyThat = ({ trouble, fields }: Draft): boolean => !trouble && fields["by"] === undefined;
+
+/** Behind a mark, or said of several: "…, pending pickup", "but they havent paid"; "lamp 20 pending" is of the lamp. */
+function isOfAll({ kind }: Trouble, { tokens }: Clause): boolean {
+  if (kind === "denial") return tokens.some(({ text }) => text === "they" || text === "both");
+  return (
+    BEHIND.has(kind) && tokens.some(({ roles, text }) => roles.hedge !== undefined && text.startsWith(","))
+  );
+}
+
+/** "pulls for the hutch 18, the desk 12", "pulls 18 for the hutch and 12 for the desk": the same thing for another piece. */
+function sameThing(before: Draft, draft: Draft): Draft | null {
+  const { what, category, by, date } = before.fields;
+  if (before.kind !== "spend" || before.trouble || what === undefined || draft.trouble?.kind !== "noVerb")
+    return null;
+  const [of, price] = ["piece", "amount"].map((kind) =>
+    before.clause.tokens.findIndex((token) => token.kind === kind),
+  );
+  const told = draft.clause.tokens.filter(({ text }) => !AND.has(text));
+  const [piece, ...pieces] = told.filter(({ kind }) => kind === "piece");
+  const [amount, ...amounts] = told.filter(({ kind }) => kind === "amount");
+  const cents = amount && !amount.each ? centsIn(amount) : null;
+  if (!piece || cents === null || pieces.length + amounts.length > 0 || of! < 0) return null;
+  const isInOrder = of! < price! && told.length === 3 && ARTICLES.has(told[0]!.text) && told[1] === piece;
+  const isFor = told[0] === amount && FOR_IT.has(told[1]?.text ?? "") && told.at(-1) === piece;
+  const isOnly = told.slice(2, -1).every(({ text }) => ARTICLES.has(text));
+  if (!isInOrder && !(isFor && isOnly)) return null;
+  const said = { what, category, ...(by ? { by } : {}), ...(date ? { date } : {}) };
+  return { ...before, clause: draft.clause, fields: { ...said, pieces: [piece.mention!], amount: cents } };
+}
+
+function after(before: Draft, draft: Draft): Draft {
+  const same = sameThing(before, draft);
+  if (same) return same;
+  const sharesVerb = draft.repeats || draft.trouble?.kind === "noVerb";
+  if (!sharesVerb) return draft;
+  if (before.trouble && AHEAD.has(before.trouble.kind))
+    return notDone(draft, before.trouble, before.could[0]);
+  const by = before.fields["by"];
+  if (by === undefined || !draft.repeats) return draft;
+  for (const each of [draft, ...draft.could]) if (each.dated) each.fields["by"] ??= by;
+  return draft;
+}
+
+/** "tomorrow i finish the hutch …": what is still to come, by its first word. */
+function opensToCome({ trouble, clause }: Draft): boolean {
+  const first = clause.tokens.find(({ roles }) => !roles.filler);
+  return trouble?.kind === "future" && first?.kind === "day";
+}
+
+/** "… and list it at 240": joined on in the same breath, and of no other day. */
+function goesOn(before: Draft, { clause }: Draft): boolean {
+  const end = before.clause.spans[before.clause.tokens.at(-1)!.to - 1]!.end;
+  const joint = clause.line.slice(end, clause.spans[clause.tokens[0]!.from]!.start);
+  return (clause.signs.hints & HINTS.day) === 0 && !/[.;!?]/.test(joint);
+}
+
+/** The clause as one that has not happened, with what it would be: the like of what the one before it would be. */
+function notDone(draft: Draft, trouble: Trouble, like?: Draft): Draft {
+  const meant = draft.trouble ? draft.could : [draft];
+  const alike = like ? meant.filter(({ kind }) => kind === like.kind) : meant;
+  const could =
+    trouble.kind === "denial" || trouble.kind === "future"
+      ? []
+      : alike.length > 0
+        ? alike
+        : meant.slice(0, 1);
+  return { ...unclearDraft(draft.clause, trouble, { could }), repeats: draft.repeats };
+}

@@ -1,0 +1,109 @@
+import type { Tok } from "../clause.ts";
+import type { Draft } from "../interpreting/draft.ts";
+import { bears, language } from "../verbs.ts";
+import { BEFORE_WRITER, WRITES } from "../words/chatter.ts";
+import { ALL_OF_THEM } from "../words/links.ts";
+
+/** Fields said once at the end of several buys or several sales, and meant for all of them. */
+const SHARED = ["date", "source", "method", "buyer"] as const;
+/** A leading day ("yesterday bought …, drove …") holds for every later fact of the line that names none. */
+function leadingDay(drafts: readonly Draft[]): void {
+  const [first] = drafts;
+  if (!first?.leadsWithDay || first.fields["date"] === undefined) return;
+  for (const draft of drafts)
+    if (draft.dated && draft.fields["date"] === undefined) draft.fields["date"] = first.fields["date"];
+}
+
+/** "at estate sale bought desk 20 and lamp 5": a place before the first verb is that of every buy after it. */
+function leadingPlace(drafts: readonly Draft[]): void {
+  const [first] = drafts;
+  if (first?.kind !== "buy" || !first.leadsWithPlace || first.fields["source"] === undefined) return;
+  for (const draft of drafts)
+    if (draft.kind === "buy" && draft.fields["source"] === undefined)
+      draft.fields["source"] = first.fields["source"];
+}
+
+/** "20 down on the desk, 15 down on the lamp, both cash": the day and the method of all, whatever their verbs. */
+function ofAll(drafts: readonly Draft[]): void {
+  const last = drafts.at(-1)!;
+  if (!last.clause.tokens.some(({ text }) => ALL_OF_THEM.has(text))) return;
+  const { method, date } = last.fields;
+  for (const draft of drafts) {
+    if (method !== undefined && takesMethod(draft)) draft.fields["method"] ??= method;
+    if (date !== undefined && draft.dated) draft.fields["date"] ??= date;
+  }
+}
+
+const takesMethod = ({ kind }: Draft): boolean =>
+  language()
+    .grammars.get(kind)
+    ?.fields.some(({ name }) => name === "method") === true;
+
+/** "paint 12 and wax 8 for it": a pronoun behind the last cost is of all of them. */
+function withPronounOfAll(run: readonly Draft[]): void {
+  const last = run.at(-1)!;
+  if (last.kind !== "spend" || !last.takesBefore || run.some(({ fields }) => fields["pieces"])) return;
+  for (const draft of run) draft.takesBefore = true;
+}
+
+/** "uncle here. sold the trunk 65 and bought a rug 10": who writes did all of it. */
+function leadingWriter(drafts: readonly Draft[]): void {
+  const [first] = drafts;
+  const by = first?.fields["by"];
+  if (by === undefined || !first!.clause.tokens.some(tellsWhoWrites)) return;
+  for (const draft of drafts)
+    for (const each of [draft, ...draft.could]) if (each.dated) each.fields["by"] ??= by;
+}
+
+/** "uncle here", "its mom" */
+function tellsWhoWrites({ roles, text }: Tok): boolean {
+  if (roles.actor !== "ours") return false;
+  const words = text.split(" ");
+  return WRITES.has(words.at(-1)!) || BEFORE_WRITER.has(words[0]!);
+}
+
+/** Runs of clauses of one kind, each at least two long. */
+function runs(drafts: readonly Draft[]): Draft[][] {
+  const found: Draft[][] = [];
+  for (const draft of drafts) {
+    const run = found.at(-1);
+    if (run && run[0]!.kind === draft.kind) run.push(draft);
+    else found.push([draft]);
+  }
+  return found.filter((run) => run.length > 1);
+}
+
+/** "started and finished the lamp": a verb alone is about the pieces of the next. */
+function takeFromNext(draft: Draft, next: Draft | undefined): void {
+  if (!next || !draft.wantsPieces || draft.kind === "buy" || !next.wantsPieces) return;
+  if (Object.keys(draft.fields).length === 0 && next.fields["pieces"] !== undefined)
+    draft.fields["pieces"] = next.fields["pieces"];
+}
+
+/** Hands what the last of several buys or sales says to those before it that do not say it themselves. */
+export function sharedOver(drafts: readonly Draft[]): void {
+  if (drafts.length < 2) return;
+  leadingDay(drafts);
+  leadingWriter(drafts);
+  leadingPlace(drafts);
+  ofAll(drafts);
+  takeFromNext(drafts[0]!, drafts[1]);
+  for (const run of runs(drafts)) {
+    withPronounOfAll(run);
+    const kind = run[0]!.kind;
+    const fields: readonly string[] = bears(kind, "one end for several")
+      ? SHARED
+      : kind === "spend"
+        ? ["date", "pieces", "method"]
+        : kind === "work"
+          ? ["date", "pieces"]
+          : ["date"];
+    const last = run.at(-1)!;
+    for (const field of fields) {
+      const value = last.fields[field];
+      if (value === undefined || run.slice(0, -1).some((draft) => draft.fields[field] !== undefined))
+        continue;
+      for (const draft of run) draft.fields[field] = value;
+    }
+  }
+}
