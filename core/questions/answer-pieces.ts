@@ -107,7 +107,12 @@ export function answerYesNo(desk: Desk, question: Extract<PieceQuestion, { kind:
     ? soMeant.map(
         (piece) => `${pieceLabel(piece)}: ${state.told}, ${showDay(state.since(piece, desk)!, desk.today)}`,
       )
-    : meant.filter((piece) => !isSo(piece)).map((piece) => `${pieceLabel(piece)}: not ${state.told}`);
+    : meant
+        .filter((piece) => !isSo(piece))
+        .map(
+          (piece) =>
+            `${pieceLabel(piece)}: not ${state.told}${period ? `, ${nameOf(period, desk.today)}` : ""}`,
+        );
   const [first, ...more] = cut(lines);
   const some = !yes && soMeant.length > 0 ? ` (${soMeant.length} of ${meant.length} are)` : "";
   return {

@@ -69,10 +69,10 @@ export function featuresOf(parts: Parts): Features {
         parts.said,
       ) ||
       orders.some(({ at }) => {
-        const [mark, next] = parts.marks.slice(at, at + 2);
-        const isMany =
-          next?.senses.thing?.plural || (next?.senses.flags.has("generic") && /s$/.test(next.text));
-        return /\b(?:most|least|fewest)$/.test(mark!.text) && Boolean(isMany);
+        const [mark, ...behind] = parts.marks.slice(at, at + 3);
+        const next = behind.find(({ text }) => !/^(?:my|our|the|all)$/.test(text));
+        const isMany = next?.senses.thing?.plural || next?.senses.flags.has("generic");
+        return /\b(?:most|least|fewest)(?: of)?$/.test(mark!.text) && Boolean(isMany);
       }),
     habit: /\b(?:do|does an?) \w+ (?:usually |normally |typically )?(?:sit|stay|last|hang|stick)\b/.test(
       parts.said,

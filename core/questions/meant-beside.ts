@@ -41,6 +41,18 @@ const TURNS: readonly Turn[] = [
     as: { cues: ["earn"] },
   },
   {
+    // "How many were paid by check", "how many got paid for in cash": what was sold so, where nobody of ours pays.
+    of: /^(?:been |got |get )?paid(?: for)?$/,
+    when: ({ marks, at }) =>
+      has(marks[0], "howMany") &&
+      marks.slice(at + 1, at + 4).some(({ senses }) => senses.thing?.method) &&
+      !marks.some(
+        (mark) => /\b(?:i|we)\b/.test(mark.text) || isBought(mark) || isStream(mark) || isOfLoans(mark),
+      ) &&
+      !marks.some((mark) => has(mark, "sold", "bought", "spent", "loanPaid", "notes", "purchases")),
+    as: { cues: ["sold"] },
+  },
+  {
     // "Is #22 paid for", "has the desk been paid"
     of: /^(?:been )?paid(?: for)?$/,
     when: ({ marks, at, first }) =>

@@ -11,9 +11,13 @@ export function groupOf(reading: Reading): { by: Grouping | null; order: Order |
   const { eachItem } = parts;
   // "How many different places do i buy from"
   const isBuying = f.has("bought", "got") && !f.has("listed", "sold", "asking");
-  const groups = parts.groups.map((each) =>
-    each.group === "place" && isBuying ? { ...each, group: "source" as const } : each,
-  );
+  // "Spent by who bought it": one of ours, where who bought what sold is a buyer.
+  const isOurs = isOurDoing(reading);
+  const groups = parts.groups.map((each) => {
+    if (each.group === "place" && isBuying) return { ...each, group: "source" as const };
+    const isOurBuyer = each.group === "buyer" && isOurs && /^who\b/.test(parts.marks[each.at]!.text);
+    return isOurBuyer ? { ...each, group: "person" as const } : each;
+  });
   // "Which did better" beside "or" compares and puts nothing in order.
   const isBeside = cutsOf(parts).length > 0;
   const orders = parts.orders.filter(
@@ -52,6 +56,12 @@ export function groupOf(reading: Reading): { by: Grouping | null; order: Order |
   return refusal(parts.marks[named.at]!);
 }
 
+/** What is paid out, or counted of what is here or was bought, nobody has bought from us. */
+function isOurDoing({ measure, counted }: Reading): boolean {
+  if (measure === "count") return counted === "bought" || counted === "unsold";
+  return measure === "price" || measure === "cost" || measure === "spent" || measure === "tied up";
+}
+
 /** "Van and school each": what several are named of that are no pieces. */
 function eachOf({ found }: Reading): Grouping | null {
   const own = found.find(({ filter }) => filter.values.length > 1 && !filter.not)?.filter.dimension;
@@ -69,10 +79,14 @@ const IMPLIED: readonly (readonly [when: (reading: Reading) => boolean, of: Grou
     "source",
   ],
   [({ f }) => f.has("who"), "buyer"],
-  // "What do i sell the most of"
-  [({ parts, measure }) => measure === "count" && /\b(?:most|least) of\b/.test(parts.said), "kind"],
   // "Which place do i sell more on", "where do i list most"
   [({ f }) => f.has("where") && f.has("sold", "listed") && !f.has("bought", "got"), "place"],
+  // "What do i sell the most of"
+  [
+    ({ f, parts, measure }) =>
+      measure === "count" && !f.has("where") && /\b(?:most|least) of\b/.test(parts.said),
+    "kind",
+  ],
   [({ f }) => f.has("where"), "source"],
   [({ f }) => f.has("when"), "month"],
   // "June july august, which was best"

@@ -87,7 +87,7 @@ export const PIECE_RULES: readonly Rule[] = [
     when: (f) =>
       f.mostOf &&
       (f.has("where") || f.groups("source")) &&
-      f.has("bought", "got", "given") &&
+      f.has("bought", "got", "given", "have") &&
       !f.has("money", "paid", "spent", "cost", "price", "sold", "earn", "net", "revenue"),
     takes: [...MUCH, "bought", "where", "got", "given"],
   },

@@ -2,6 +2,7 @@ import { firstOf, OF_COUNTS } from "./beside.ts";
 import type { Mark } from "./marks.ts";
 import { meantBeside } from "./meant-beside.ts";
 import type { Building, Item, Parts } from "./parts.ts";
+import { withPieceNumbers } from "./piece-numbers.ts";
 import { Sorter } from "./sorter.ts";
 import type { Cue } from "./words/cues.ts";
 
@@ -58,7 +59,7 @@ function daysBehind(marks: readonly Mark[]): readonly Mark[] {
 
 /** Sorts the marks of a question. */
 export function partsOf(typed: readonly Mark[]): Parts {
-  const said = daysBehind(typed);
+  const said = daysBehind(withPieceNumbers(typed));
   const first = firstOf(said);
   const marks = said.map((_, at) => meantBeside(said, at, first));
   const parts: Building = {

@@ -11,25 +11,13 @@ export const OF_COUNTS: readonly WayRow[] = [
   [`, ${SIGHS} {${SIGHS}} $`, "", "whats not been started yet ugh", "whats not been started yet"],
   ["^ # of", "how many", "# of sales in cash", "how many sales in cash"],
   [
-    "^ please|pls|kindly|can_you|could_you? count up? for_me? what|everything <us> v:bought|sold|listed|finished|started",
+    "^ please|pls|kindly|can_you|could_you? count up? for_me? what|everything <us> v:bought|sold|listed|finished|started|got|found|picked_up",
     "how many pieces did i $v",
     "count what i bought in june",
     "how many pieces did i bought in june",
   ],
   [
-    "^ please|pls|kindly|can_you|could_you? count up|out? for_me? all? the|my|our x:2 v:sold|bought|listed|finished|unsold|left",
-    "how many $x $v",
-    "count the pieces sold by kind",
-    "how many pieces sold by kind",
-  ],
-  [
-    "^ where have|did|do <us> got|gotten|get|bought|buy|found|find|picked_up|pick_up the? o:most|fewest of? my|our|the? p:pieces|items|things|chairs|tables|dressers|lamps|desks|nightstands|benches|bookcases|mirrors|stools from? $",
-    "which source did i buy the $o $p from",
-    "where have i got the most pieces from",
-    "which source did i buy the most pieces from",
-  ],
-  [
-    "^ where have|has|do|does|did the? most|majority of? my|our|the? pieces|items|things|stuff|furniture come|came from $",
+    "^ where have|has|do|does|did the? most|majority of? my|our|the|all? pieces|items|things|stuff|furniture|finds|it|them|this come|came from $",
     "which source did i buy the most pieces from",
     "where have most of my pieces come from",
     "which source did i buy the most pieces from",
@@ -39,6 +27,18 @@ export const OF_COUNTS: readonly WayRow[] = [
     "which pieces did i buy by $m",
     "which pieces did i pay for by card",
     "which pieces did i buy by card",
+  ],
+  [
+    "p:pieces|things|items|ones|furniture that? the|my? <buyers>|people paid for? by|in|with|via|on? a? m:<method> for?",
+    "$p sold by $m",
+    "pieces buyers paid for by card",
+    "pieces sold by card",
+  ],
+  [
+    "p:pieces|things|items|ones|furniture that? were|was|got? paid for? by|in|with|via|on? a? m:<method> by the|my? <buyers>|people",
+    "$p sold by $m",
+    "pieces paid for in cash by buyers",
+    "pieces sold by cash",
   ],
   [
     "^ so? would|wd n:<number> be =ok|okay|alright|fair|good|reasonable",
@@ -81,30 +81,5 @@ export const OF_COUNTS: readonly WayRow[] = [
     "this year",
     "knobs and hinges all yr, total",
     "knobs and hinges this year, total",
-  ],
-  // Only a piece can be meant by the number.
-  [
-    "^ b:is|was|has|did n:<digits> s:still? t:on_hold|held|reserved|sold|listed|posted|finished|done|started|gone|sell {yet|already|now} $",
-    "$b #$n $s $t",
-    "is 24 on hold",
-    "is #24 on hold",
-  ],
-  [
-    "^ w:when|where d:did|was|is|has n:<digits> =sell|sold|go|gone|come|bought|listed|from|finished|posted",
-    "$w $d #$n",
-    "when did 13 sell",
-    "when did #13 sell",
-  ],
-  [
-    "^ what d:did|was|is n:<digits> =sell|sold|go|cost|listed|first|bring",
-    "what $d #$n",
-    "what did 13 sell for",
-    "what did #13 sell for",
-  ],
-  [
-    "^ n:<digits> f:first|originally? listed|posted at|for what|how_much $",
-    "what was #$n $f listed at",
-    "13 first listed at what",
-    "what was #13 first listed at",
   ],
 ];

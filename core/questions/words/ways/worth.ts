@@ -3,6 +3,18 @@ import type { WayRow } from "../../plainer.ts";
 /** Whether something was worth it, by what came of it; and what all of it is worth at its list prices. */
 export const OF_WORTH: readonly WayRow[] = [
   [
+    "^ so? whats_the|what_is_the|whats_my|the|my? how_high|how_far|highest|most|max|maximum|top_dollar|where should|can|could|would|do|to|id|ill|i|we|you {should|can|could|would|i|we|you} go|bid|go_up_to|stretch|stop|stop_at|max_out|max_out_at|pay !back|home|for_it|next up? to? b:on|for|with",
+    "most i should pay $b",
+    "how high should i go on a dresser",
+    "most i should pay on a dresser",
+  ],
+  [
+    "^ so? how_much should|can|could|would|do i|we|you go|stretch|bid up? to? b:on|for",
+    "most i should pay $b",
+    "how much should i go up to on a nightstand",
+    "most i should pay on a nightstand",
+  ],
+  [
     "^ so? is|was|has it|this|that been? worth <bothering> a:2? b:<many> !at|for|if t:4? $",
     "did $a $b make a profit $t",
     "is it worth messing with yard sales",

@@ -103,6 +103,12 @@ export const OF_WRAPPINGS: readonly WayRow[] = [
     "show the profit on #15",
   ],
   [
+    "^ count up? for_me? all|all_of? the|my|our|em|them? !everything|what|whatever|total|profit|profits|spending|expenses|costs|cash|money|earnings|revenue|income|takings|interest",
+    "how many",
+    "count my yard sale buys",
+    "how many yard sale buys",
+  ],
+  [
     "^ add|total|tally|sum|count|tot up? for_me? w:all|everything|what|whatever|the|my|our",
     "total $w",
     "add up everything spent on wax",

@@ -1,0 +1,90 @@
+import { firstOf } from "./beside.ts";
+import type { Mark } from "./marks.ts";
+
+/*
+ * "Profit on 21", "when did 13 sell", "who bought 3": a number that can be nothing but a piece's, said without its sign.
+ */
+
+const cues = (...lines: string[]): ReadonlySet<string> => new Set(lines.join(" ").split(" "));
+
+/** What asks about an amount, or counts. */
+const OF_AMOUNTS = cues(
+  "suppose extra until payoff saves pace ends rate owe loan loanPaid advice askFor offered agreed goal tax average",
+  "median share income howMany times notes last first did todo",
+);
+
+/** What a piece does, or has done to it. */
+const DEEDS = cues(
+  "sold gone bought got had listed finished started held returned kept given scrapped unsold have daysToSell takes took",
+  "sat free",
+);
+
+/** What a piece comes to. */
+const FIGURES = cues(
+  "earn net loss revenue soldFor price cost spent paid fees asking firstAsked fared story whatStatus hourly tiedUp",
+);
+
+const MEASURED = cues("minutes miles money which");
+const ASKED = cues("when who where howLong");
+const SALES = cues("sold listed sale");
+const FOR = cues("paid price earn cost minutes");
+
+/** Marks with such numbers as pieces' own. */
+export function withPieceNumbers(marks: readonly Mark[]): readonly Mark[] {
+  if (!marks.some(isPlain) || marks.some(isOfAmounts)) return marks;
+  const meant: Mark[] = [];
+  marks.forEach((mark, at) => {
+    const isOne = isPlain(mark) && (isLed(marks, at) || isJoined(meant)) && isFollowed(marks, at);
+    meant.push(isOne ? numbered(mark) : mark);
+  });
+  return meant;
+}
+
+const isPlain = ({ typed, amount }: Mark): boolean =>
+  amount !== undefined && !amount.money && /^[1-9]\d{0,4}$/.test(typed);
+
+const isOf = ({ senses }: Mark, ...sets: ReadonlySet<string>[]): boolean =>
+  senses.cues.some((cue) => sets.some((set) => set.has(cue)));
+
+const isOfAmounts = (mark: Mark): boolean =>
+  isOf(mark, OF_AMOUNTS) || mark.senses.order !== undefined || mark.senses.limit !== undefined;
+
+function numbered({ amount: _, ...mark }: Mark): Mark {
+  return { ...mark, number: Number(mark.typed), text: `#${mark.typed}` };
+}
+
+/** Whether what stands before leads to a piece. */
+function isLed(marks: readonly Mark[], at: number): boolean {
+  const before = marks[at - 1];
+  const asks = firstOf(marks);
+  const holds = (...sets: ReadonlySet<string>[]): boolean => marks.some((mark) => isOf(mark, ...sets));
+  if (!before) return holds(FIGURES, MEASURED, ASKED);
+  const lead = before.text.slice(before.text.lastIndexOf(" ") + 1);
+  if (/^(?:on|in|into|of|about)$/.test(lead))
+    return !holds(SALES) && (lead === "about" || holds(FIGURES, MEASURED));
+  if (lead === "for") return !holds(SALES) && /^(?:what|how)/.test(asks) && holds(FOR);
+  // "Did 13 sell in june" may ask for so many.
+  if (lead === "did" && asks === "did" && marks.some(({ period }) => period)) return false;
+  if (/^(?:did|does|is|was|has|isnt|wasnt|hasnt|didnt|whats|hows|wheres|whens)$/.test(lead)) return true;
+  return /^(?:when|who|where|how)/.test(asks) && isOf(before, DEEDS);
+}
+
+const isJoint = (mark: Mark | undefined): boolean =>
+  (["and", "or", "compare"] as const).some((flag) => mark?.senses.flags.has(flag));
+
+/** "21 and 22": the one before is a piece. */
+function isJoined(meant: readonly Mark[]): boolean {
+  const [before, joint] = meant.slice(-2);
+  return before?.number !== undefined && isJoint(joint);
+}
+
+/** Whether nothing behind takes the number for its own: a deed, a figure, days, another number, or nothing at all. */
+function isFollowed(marks: readonly Mark[], at: number): boolean {
+  const behind = marks.slice(at + 1).find(({ text }) => !/^(?:still|already|ever|now|yet)$/.test(text));
+  if (!behind || behind.period) return true;
+  const { thing, own } = behind.senses;
+  if (thing || own.length > 0 || behind.amount) return false;
+  const other = marks[at + 2];
+  if (isJoint(behind)) return other !== undefined && (other.number !== undefined || isPlain(other));
+  return isOf(behind, DEEDS, FIGURES, ASKED);
+}
