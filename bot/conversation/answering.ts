@@ -9,6 +9,7 @@ import { NONE_OF_THESE } from "../../core/decide/whole.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { whyOf } from "../../core/notes/unclear.ts";
+import { ASKS_FOR_NOTES, BETWEEN_ANSWERS } from "../../core/notes/words/replies.ts";
 import type { Question } from "../../db/questions.ts";
 import { leaveHistory } from "./history.ts";
 import { asksOldOrNew, isOlderThanNewest } from "./old-or-new.ts";
@@ -70,8 +71,7 @@ function answersFirst(turn: Turn, said: SaidNow, questions: readonly Question[])
 }
 
 /** "last 3 notes" is no answer, whatever was asked. */
-const asksForNotes = (text: string): boolean =>
-  /^\s*(?:my |the )?(?:last|latest|recent|today'?s)\b.*\bnotes?\s*$/i.test(text);
+const asksForNotes = (text: string): boolean => ASKS_FOR_NOTES.test(text);
 
 /** Plain amounts, one behind the other. */
 const AMOUNTS = /^\$?\d+(?:\.\d{1,2})?(?:(?:, ?| ?& ?|,? and | then )\$?\d+(?:\.\d{1,2})?)+$/;
@@ -94,12 +94,9 @@ function answersInTurn(turn: Turn, said: SaidNow, open: readonly Question[]): bo
   });
 }
 
-/** Between the answers to several questions: "2h, and the chest was 90". */
-const BETWEEN = /\s*(?:[,;.]\s+(?:and\s+)?|\s+and\s+(?!an? (?:half|quarter)\b|half\b))(?=\S)/;
-
 /** A message of several parts, each of which answers a question or is a whole note. */
 function answersEach(turn: Turn, said: SaidNow, open: readonly Question[]): boolean {
-  const parts = said.text.trim().split(BETWEEN);
+  const parts = said.text.trim().split(BETWEEN_ANSWERS);
   // Bare amounts go in the order in which they were asked for.
   if (open.length < 2 || parts.length < 2 || parts.length > open.length || AMOUNTS.test(said.text.trim()))
     return false;

@@ -9,14 +9,13 @@ import { meansAny } from "../../core/mending/mend.ts";
 import { ofMisnoted } from "../../core/mending/misnoted.ts";
 import type { Past } from "../../core/mending/past.ts";
 import type { Reading } from "../../core/notes/reading.ts";
+import { OF_MORE_NOTES } from "../../core/notes/words/mending.ts";
+import { saysAny } from "../../core/notes/words/words.ts";
 import { lastQuestion } from "./last-question.ts";
 import { saidOf } from "./outcome.ts";
 import { isOfToday, newestFact, talkOf } from "./talk.ts";
 import { deskOf, type Turn } from "./turn.ts";
 import { lastRoot } from "./undoing.ts";
-
-/** "undo that and the one before", "delete both": of more notes than the last. */
-const OF_SEVERAL = /\b(?:both|before)\b/i;
 
 /** The desk with all that was said before. */
 export function talkingDesk(turn: Turn, replyRoot: number | undefined): Omit<Desk, "confirmed"> {
@@ -47,7 +46,7 @@ export function goneOn(
 /** It corrects what the books have. */
 const isCorrection = (reading: Reading, desk: Omit<Desk, "confirmed">): boolean =>
   reading.kind === "fix" ||
-  (reading.kind === "undo" && !OF_SEVERAL.test(reading.text)) ||
+  (reading.kind === "undo" && !saysAny(reading.text, OF_MORE_NOTES)) ||
   (reading.kind === "mend" && meansAny(reading, desk));
 
 /** "got the sander back", "got 25 from gus": of a thing that was lent, or a buyer who is on the books. */

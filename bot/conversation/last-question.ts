@@ -1,3 +1,4 @@
+import { ASKS_MORE } from "../../core/notes/words/replies.ts";
 import type { Answered } from "../../core/questions/answered.ts";
 import type { Button } from "../../core/reply.ts";
 import type { Turn } from "./turn.ts";
@@ -39,11 +40,7 @@ export function keepQuestion(turn: Turn, question: string, shown: number, told?:
 const PIECES_KEPT = 30;
 
 /** Whether a message asks for the rows that were not shown. */
-export function asksMore(text: string): boolean {
-  return /^\s*(?:(?:show|see|tell)(?: me)? )?(?:the |some )?(?:more|rest|next(?: (?:10|ten))?|keep going|go on)(?: of (?:it|them))?(?: please| pls)?\s*[.?!]*\s*$/i.test(
-    text,
-  );
-}
+export const asksMore = (text: string): boolean => ASKS_MORE.test(text);
 
 /** The most bytes of data that a press comes back with. */
 const PRESS_MAX = 60;

@@ -1,6 +1,7 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { isOneThing } from "../../core/decide/talk.ts";
 import { bears } from "../../core/notes/verbs.ts";
+import { PAID_IT } from "../../core/notes/words/replies.ts";
 import { NOTHING_SPOKEN, type Spoken } from "../../core/questions/desk.ts";
 import { lastQuestion } from "./last-question.ts";
 import { isOfToday, newestFact, piecesOf, talkOf } from "./talk.ts";
@@ -46,10 +47,7 @@ export function paidLoan(turn: Turn, text: string, replyRoot: number | undefined
 }
 
 /** "Paid it", "just sent it": tells something, and asks nothing. */
-export const isPaidIt = (text: string): boolean =>
-  /^\s*(?:(?:i|we|ive|just|already|ok|and)\s+)*(?:paid|sent|settled) (?:it|that|them|this)(?: (?:all|off|today|in|already|now))*[\s.!]*$/i.test(
-    text,
-  );
+export const isPaidIt = (text: string): boolean => PAID_IT.test(text);
 
 function spoken(
   { ledger }: Turn,

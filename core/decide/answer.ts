@@ -14,6 +14,8 @@ import {
 } from "../notes/bare.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
+import { BEFORE_CALLED, CAME_ALONG, COMPARED, SAYS_AMOUNT, UNKNOWN_TO_THEM } from "../notes/words/replies.ts";
+import { saysAny } from "../notes/words/words.ts";
 import { completeReading, dayOfAnswer, isPart } from "./completion.ts";
 import { doubtedAnswer, withCount } from "./counting.ts";
 import type { Ask, Choice, Effect, Matter, Said } from "./decision.ts";
@@ -136,9 +138,6 @@ function patchFirst(first: readonly Reading[], change: Partial<Reading>): Readin
   return [{ ...head, ...change } as Reading, ...rest];
 }
 
-/** "it was 35" and the like, where an amount was asked for, is the amount and no correction. */
-const SAYS_AMOUNT = /^\s*(?:(?:it|that|they|i|he|she)\s+)?(?:was|were|cost|costs|paid|gave)\s+(?:me\s+)?/i;
-
 /** A bare number under this may be hours. */
 const MINUTES_SURE = 10;
 
@@ -147,11 +146,6 @@ function minutesAlone(text: string): number | null {
   const count = readBareCount(text);
   return count !== null && count >= MINUTES_SURE ? count : null;
 }
-
-/** "came with the armoire", "free with it", "thrown in": nothing was paid for it. */
-const CAME_ALONG =
-  /^\s*(?:it\s+)?(?:was\s+)?(?:free|came|thrown\s+in|included|a\s+freebie)\s+(?:in\s+)?with\b/i;
-const COMPARED = /\b(?:off|cheaper|less|more|same)\b/i;
 
 /** The change that a bare value makes to the reading's wanted field. */
 function fill(ask: Ask, text: string, today: Day, reading: Reading): Partial<Reading> | null {
@@ -167,7 +161,7 @@ function fill(ask: Ask, text: string, today: Day, reading: Reading): Partial<Rea
     case "worth":
     case "refunded": {
       // "15 off" says what came off, not what was paid.
-      if (COMPARED.test(text)) return null;
+      if (saysAny(text, COMPARED)) return null;
       const owed = reading.kind === "loan" ? readBareLoan(text.replace(SAYS_AMOUNT, "")) : null;
       if (owed) return { ...owed, ...rest };
       const change = given(readBareMoney(text.replace(SAYS_AMOUNT, "")));
@@ -263,9 +257,6 @@ function pickByWords(mention: Mention, choices: readonly Choice[]): Partial<Read
   return changes.length === 1 ? changes[0]! : null;
 }
 
-/** No name of anything: the person does not know either. */
-const UNKNOWN = /^(?:idk|dunno|not sure|unsure|no idea|(?:i )?(?:dont|don't|do not) know|unknown|\?+)[.!?]*$/;
-
 /** Free words: taken as said unless they read as a note of their own. */
 function fillWords(
   wants: "what" | "stream" | "loan",
@@ -274,11 +265,9 @@ function fillWords(
   today: Day,
   rest: Partial<Reading>,
 ): Partial<Reading> | null {
-  const words = text
-    .trim()
-    .toLowerCase()
-    .replace(/^(?:a|an|the|my|for|on|from)\s+/, "");
-  if (readYesNo(text) !== null || readBareDay(text, today) !== null || UNKNOWN.test(words)) return null;
+  const words = text.trim().toLowerCase().replace(BEFORE_CALLED, "");
+  if (readYesNo(text) !== null || readBareDay(text, today) !== null || UNKNOWN_TO_THEM.test(words))
+    return null;
   const readings = readMessage(text, today);
   const [only] = readings;
   const isNote =

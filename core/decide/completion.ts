@@ -3,6 +3,8 @@ import { saysNoOther } from "../notes/bare.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading } from "../notes/reading.ts";
 import { tellsNoFact } from "../notes/unclear.ts";
+import { SAYS_TODAY } from "../notes/words/replies.ts";
+import { saysAny } from "../notes/words/words.ts";
 import type { Ask, Effect, Matter, Said, Wanted } from "./decision.ts";
 import { mentionsOf } from "./mentioned.ts";
 
@@ -60,11 +62,9 @@ export function dayOfAnswer(
   today: Day,
 ): { date?: Day } {
   const reading = ask.first?.[0] ?? matter.reading;
-  const isNamed = today !== matter.said && reading.date === undefined && SAYS_TODAY.test(text);
+  const isNamed = today !== matter.said && reading.date === undefined && saysAny(text, SAYS_TODAY);
   return isNamed ? { date: today } : {};
 }
-
-const SAYS_TODAY = /\b(?:today|tonight|just now|this (?:morning|afternoon|evening))\b/i;
 
 /** "sold it for 190": the same kind of clause, about no piece of its own, that says what is wanted. */
 function toldAlone(reading: Reading, wants: Wanted, readings: readonly Reading[]): Fields | null {

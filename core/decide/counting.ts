@@ -1,6 +1,7 @@
 import { show } from "../money.ts";
 import { readBareCount, readBareMention, readBareMoney } from "../notes/bare.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
+import { FOR_EACH, FOR_WHICH, SO_MANY_FOR } from "../notes/words/replies.ts";
 import { type Ask, type Choice, type Effect, NEVER_MIND } from "./decision.ts";
 import { mentionLabel } from "./mention-words.ts";
 import { mentionsOf } from "./mentioned.ts";
@@ -19,7 +20,7 @@ export function doubtedAnswer(reading: Reading, ask: Ask, text: string): Effect 
 
 /** "3 for 24": both at once. */
 function countAndPrice(reading: Reading, ask: Ask, text: string): Effect | null {
-  const [, count, price] = /^\s*(.{1,20}?)\s+for\s+(.{1,30})$/i.exec(text) ?? [];
+  const [, count, price] = SO_MANY_FOR.exec(text) ?? [];
   const counted = count && reading.missing?.includes("price") ? withCount(reading, count) : null;
   const cents = price ? readBareMoney(price) : null;
   if (!counted || cents === null || ask.first) return null;
@@ -28,8 +29,8 @@ function countAndPrice(reading: Reading, ask: Ask, text: string): Effect | null 
 
 /** "6 each": where the whole price is known it gives the count, else the count is still wanted. */
 function eachPrice(reading: Reading, ask: Ask, text: string): Effect | null {
-  if (!/\b(?:each|apiece|ea)\b/i.test(text) || ask.first) return null;
-  const one = readBareMoney(text.replace(/\b(?:each|apiece|ea)\b/i, ""));
+  if (!FOR_EACH.test(text) || ask.first) return null;
+  const one = readBareMoney(text.replace(FOR_EACH, ""));
   const mentions = mentionsOf(reading);
   const [only] = mentions;
   if (one === null || one === 0 || !only || mentions.length > 1) return null;
@@ -93,7 +94,7 @@ function countChoice(reading: Reading, count: number, more = ""): Choice {
 
 /** "the desk" to "What was it spent on?" is the piece; what it was is still to be said. */
 function forPiece(reading: Reading, ask: Ask, text: string): Effect | null {
-  const mention = readBareMention(text.replace(/^\s*(?:for|on)\s+/i, ""));
+  const mention = readBareMention(text.replace(FOR_WHICH, ""));
   if (!mention?.name || ("pieces" in reading && reading.pieces)) return null;
   const pieces = [{ ...mention, count: mention.count ?? 1 }];
   const missing = reading.missing?.filter((field) => field !== "what") ?? [];

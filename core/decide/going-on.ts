@@ -5,6 +5,7 @@ import { mendOfNewest, mendOfRestated } from "../mending/newest.ts";
 import type { Again, Back, Mention, Reading } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { type AnyGrammar, language } from "../notes/verbs.ts";
+import { TELLS_ONE_MORE } from "../notes/words/pieces.ts";
 import type { GoesOn } from "../verbs/verb.ts";
 import { cannotBe, type Desk } from "./decision.ts";
 import { here } from "./fits.ts";
@@ -13,7 +14,7 @@ import { nameWith } from "./mention-words.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
 import { talkedOf } from "./talk.ts";
 import { soldAtAsking } from "./unnamed.ts";
-import { type Deciding, ONE_MORE, standingOf } from "./whole.ts";
+import { type Deciding, standingOf } from "./whole.ts";
 
 /*
  * Messages that only go on from what stood before them ("same again", "now 200", "30 min on 2"): the new reading is
@@ -56,7 +57,7 @@ function isNext(once: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding
   return (
     "price" in once &&
     (once.kind === "buy"
-      ? !isOurs || ONE_MORE.test(once.text)
+      ? !isOurs || TELLS_ONE_MORE.test(once.text)
       : isOurs && !cannotBe(deciding.decide(talkedOf(once, desk, deciding), desk)))
   );
 }

@@ -5,6 +5,8 @@ import type { Day } from "../calendar.ts";
 import type { Reading } from "../notes/reading.ts";
 import { type Settling, settlingsIn, type Told } from "../notes/settling.ts";
 import { whyOf } from "../notes/unclear.ts";
+import { OPENS_ASKING, PIECE_LEFT } from "../notes/words/settling.ts";
+import { saysAny } from "../notes/words/words.ts";
 import { backsOut, type Pieces, type Place, paidOtherwise, paysForHeld } from "./held-settled.ts";
 import { matchMention } from "./match.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
@@ -49,19 +51,14 @@ export function ofKnownBuyer(text: string, readings: readonly Reading[], said: S
 
 const OF_OTHERS = whyOf({ kind: "other" });
 
-/** That a piece left, and how a question begins that has no mark. */
-const IS_GONE = /\b(?:gone|picked up|went|left|took|taken|out the door|has|delivered|take|let)\b/i;
-const ASKS =
-  /^(?:has|have|had|did|does|do|is|was|were|are|what|whats|when|who|whose|how|where|which|why|any|can|could|show|list|will|tell)\b/i;
-
 /** It is not read as a whole note of its own, or the piece left, of which it tells another thing. */
 function isOpenTo(reading: Reading, text: string): boolean {
   if (reading.kind === "unclear" || saysLittle(reading)) return true;
   const isOther =
     reading.kind === "ask"
-      ? !ASKS.test(text)
+      ? !OPENS_ASKING.test(text)
       : IS_OF_HELD.has(reading.kind) && mentionsOf(reading).length > 0;
-  return isOther && IS_GONE.test(text);
+  return isOther && saysAny(text, PIECE_LEFT);
 }
 
 /** Notes as which it may be read that a held piece left. */

@@ -22,6 +22,7 @@ import {
   OTHER_LOAN,
 } from "../notes/words/links.ts";
 import { THEM } from "../notes/words/pieces.ts";
+import { BETWEEN_PAYMENTS } from "../notes/words/settling.ts";
 import { UNNAMED_LOAN } from "./loans.ts";
 
 const TOKENS_MAX = 8;
@@ -33,12 +34,9 @@ interface Said {
   newest?: Fact | undefined;
 }
 
-/** Between payments that share a line. */
-const BETWEEN = /\s*(?:[,;&+]|\band\b|\bthen\b|\balso\b)[\s,]*(?:(?:and|then|also) )*/;
-
 /** "paid 100 on grad and 60 on undergrad", "paid 100 on grad and bought a desk 40"; null where any part is no whole note. */
 function toSeveralLoans(text: string, said: Said): Reading[] | null {
-  const parts = text.toLowerCase().split(BETWEEN);
+  const parts = text.toLowerCase().split(BETWEEN_PAYMENTS);
   if (parts.length < 2 || parts.length > PARTS_MAX || parts.some((part) => part === "")) return null;
   const rest = { books: said.books, today: said.today };
   const read = parts.map(

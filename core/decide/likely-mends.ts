@@ -43,8 +43,7 @@ export function likelyMends(
     ...at,
   });
   const all: Likely[] = [];
-  const isRight = /\b(?:is|was|its|it's|are|were) (?:right|correct|fine|good|ok|okay)\b/i.test(found.text);
-  const isOut = tells.has("removes") && !tells.has("still") && !tells.has("doubted") && !isRight;
+  const isOut = tells.has("removes") && !tells.has("still") && !tells.has("doubted") && !tells.has("right");
   if (isOut && found.amounts.length === 0)
     for (const fact of (named.length > 0 ? named : [newest]).slice(0, 2))
       all.push({ weight: 4, reading: outOf(fact, past, at) });
@@ -55,7 +54,7 @@ export function likelyMends(
         isOld
           ? isTurned
           : tells.has("corrects") &&
-            (!tells.has("doubted") || AS_ORDER.test(found.text)) &&
+            (!tells.has("doubted") || isOrdered(found)) &&
             (named.length > 0 || fact === newest)
       )
         all.push({ weight: isOld ? 6 : 4, reading: mend(fact, to, said) });
@@ -94,7 +93,7 @@ const outOf = (fact: Fact, past: Past, at: { text: string; line: number }): Read
 });
 
 /** "make it 35, my partner says" */
-const AS_ORDER = /^\W*(?:(?:no|wait|actually)\W+)*(?:make|change|should)\b(?!.*\bif\b)/i;
+const isOrdered = ({ tells, words }: Gathered): boolean => tells.has("ordered") && !words.includes("if");
 
 const kindsNamed = ({ words }: Gathered): Set<string> =>
   new Set(words.flatMap((word) => NOTE_NAMES[word] ?? []));

@@ -2,6 +2,8 @@ import type { Books } from "../books/books.ts";
 import { owedByBuyers } from "../books/shares.ts";
 import type { Cents } from "../money.ts";
 import type { Gathered } from "../notes/second-look/gathered.ts";
+import { A_PERIOD, CAME_TO_US, OF_THEM } from "../notes/words/telling.ts";
+import { saysAny } from "../notes/words/words.ts";
 import type { Desk } from "./decision.ts";
 import { type Likely, likely } from "./likely-of-pieces.ts";
 import { byNumbers } from "./mentioned.ts";
@@ -27,7 +29,7 @@ export function likelyNew(
   const isNamed = mentions.length > 0 && mentions.every(({ number }) => number === undefined);
   const price = amounts[0] ?? (tells.has("free") ? 0 : undefined);
   // "my friend picked up a bookcase 25": theirs, unless it came from them.
-  const isTheirs = found.isOthers && source === undefined && !FROM_THEM.test(text);
+  const isTheirs = found.isOthers && source === undefined && !saysAny(text, CAME_TO_US);
   const from = source === undefined ? {} : { source };
   if (isNamed && price !== undefined && !tells.has("denied") && tells.has("got") && !isTheirs)
     all.push(
@@ -43,35 +45,25 @@ export function likelyNew(
     all.push(likely(4, { kind: "drive", miles: miles.at(-1), ...at, ...(mentions.length > 0 ? of : {}) }));
   if (isNone && mentions.length === 0 && amount !== undefined && !tells.has("denied")) {
     // "helped the neighbor paint his fence, he gave 40"
-    const isHelp = /\bhelp/i.test(text) && found.isOthers && tells.has("paid");
+    const isHelp = tells.has("helps") && found.isOthers && tells.has("paid");
     if (isHelp) all.push(likely(5, { kind: "income", amount, stream: "help", ...at, ...paid }));
     else if (supply) all.push(likely(4, { kind: "spend", ...supply, amount, ...at, ...paid }));
-    if (
-      labor !== undefined &&
-      tells.has("paid") &&
-      /\bhe(?:lp\w*|'?s)?\b|\bshe\b|\bthey\b|\bgave me\b/i.test(text)
-    )
+    if (labor !== undefined && tells.has("paid") && saysAny(text.replace(/['’]/g, ""), OF_THEM))
       all.push(likely(4, { kind: "income", amount, stream: "help", ...at, ...paid }));
   }
   return all;
 }
 
-const AIMS = /\b(?:goal|target|aim\w*|shoot(?:ing)?)\b/i;
-const PER = /\b(?:a|an|per|each|every) (month|year)\b/i;
-
 /** "lets shoot for five hundred a month" */
-function goalOf({ text, line, amounts, mentions }: Gathered): Likely | null {
+function goalOf({ text, line, tells, amounts, mentions }: Gathered): Likely | null {
   const [amount, ...others] = amounts;
-  const per = PER.exec(text)?.[1]?.toLowerCase();
-  if (amount === undefined || others.length + mentions.length > 0 || !per || !AIMS.test(text)) return null;
+  const per = A_PERIOD.exec(text)?.[1]?.toLowerCase();
+  if (amount === undefined || others.length + mentions.length > 0 || !per || !tells.has("aims")) return null;
   return likely(6, { kind: "goal", amount, per, text, line });
 }
 
 /** Nobody drives further for furniture. */
 const MILES_MAX = 1000;
-
-/** "let me have", "gave us", "i rescued it": it came to us. */
-const FROM_THEM = /\b(?:me|us|i|we|ours)\b|\bfor free\b/i;
 
 /** Just what is still owed on a sale. */
 function owedOf(amount: Cents, { text, line, method }: Gathered, books: Books): Likely[] {

@@ -3,8 +3,10 @@ import type { Books, Piece } from "../books/books.ts";
 import { depositOf, owedByBuyers } from "../books/shares.ts";
 import type { Cents } from "../money.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
+import type { TurnTold } from "../notes/rows/telling.ts";
 import type { Gathered } from "../notes/second-look/gathered.ts";
-import type { Tells } from "../notes/words/telling.ts";
+import { STILL_OWED } from "../notes/words/mending.ts";
+import { BETWEEN, KEEPS, type Tells, tellsOf } from "../notes/words/telling.ts";
 import { byNumbers } from "./mentioned.ts";
 
 /* What may be told of pieces on the books, by how they stand and by what the words tell. */
@@ -29,14 +31,14 @@ interface Case {
   going: Cents | null;
   deposit: Cents;
   cost: Cents;
-  says: (...tells: Tells[]) => boolean;
+  says: (...tells: (Tells | TurnTold)[]) => boolean;
   /** Nothing that was only said, meant or denied. */
   isDone: boolean;
 }
 
 function caseOf(found: Gathered, pieces: Pieces, books: Books | null): Case {
   const { tells, text, line, method, by, weekday } = found;
-  const says = (...any: Tells[]): boolean => any.some((each) => tells.has(each));
+  const says = (...any: (Tells | TurnTold)[]): boolean => any.some((each) => tells.has(each));
   const isPast =
     weekday !== undefined &&
     pieces.every(({ bought }) => bought <= weekday) &&
@@ -82,14 +84,13 @@ function outOf({ found, at, deposit, says }: Case): Likely[] {
   const isNever = says("denied") && says("comes", "gone");
   // "posted his 45 back": just the deposit, and gone back already.
   const isPutBack = deposit > 0 && found.amounts.includes(deposit) && says("back") && !says("planned");
-  if (isPutBack && !/\bask/i.test(found.text))
-    return [likely(6, { kind: "fallthrough", refunded: deposit, ...at })];
+  if (isPutBack && !says("asks")) return [likely(6, { kind: "fallthrough", refunded: deposit, ...at })];
   if (!says("out") && !isNever) return [];
   if (says("still", "doubted") || (says("planned") && !says("out"))) return [];
   const [amount, other] = found.amounts;
   const isBoth = other !== undefined && amount! + other === deposit;
   const sum = amount !== undefined && amount <= deposit && (other === undefined || isBoth) ? amount : deposit;
-  const isBackFirst = found.text.search(/\bback\b|refund|return/i) < found.text.search(/\bkept?\b|\bkeep/i);
+  const isBackFirst = firstThat(found, "back") < firstThat(found, "kept");
   const shares =
     deposit === 0
       ? {}
@@ -104,6 +105,10 @@ function outOf({ found, at, deposit, says }: Case): Likely[] {
     return [lost({ refunded: deposit }), lost({ kept: deposit })];
   return [lost(shares)];
 }
+
+/** The place of the first word that tells something; -1 where none does. */
+const firstThat = ({ words }: Gathered, tells: Tells): number =>
+  words.findIndex((word) => tellsOf([word]).has(tells));
 
 /** A held piece that left, or whose rest came in: the sale of its whole price, else with both totals. */
 function fetchedOf({ found, at, paid, going, deposit, says, isDone }: Case): Likely[] {
@@ -121,7 +126,7 @@ function priceAndOwed({ amounts, tokens }: Gathered): { price: Cents; owed?: Cen
   if (first === undefined) return null;
   const price = Math.max(...amounts);
   const least = Math.min(...amounts);
-  const said = tokens.findLastIndex(({ text }) => /^ow(?:e|es|ed|ing)\b/.test(text));
+  const said = tokens.findLastIndex(({ text }) => STILL_OWED.has(text.split(" ")[0]!));
   if (said < 0 || others.length === 0 || least === price) return { price: first };
   const rest = others.includes(price - least) || first === price - least ? [least, price - least] : [least];
   // The one behind "owes" is what is to come.
@@ -130,13 +135,11 @@ function priceAndOwed({ amounts, tokens }: Gathered): { price: Cents; owed?: Cen
   return { price, owed: owed < price ? owed : least };
 }
 
-const AT_ASKING = /\b(?:went|sold|gone|go|got) (?:for|at) (?:the )?(?:asking|full)\b/i;
-
 /** A piece that nobody holds, and a price. */
 function soldOf({ found, at, paid, going, cost, says, isDone }: Case): Likely[] {
   const said = priceAndOwed(found);
   // "desk went for asking"
-  if (going !== null && !said && AT_ASKING.test(found.text) && !says("denied", "planned"))
+  if (going !== null && !said && says("at asking") && !says("denied", "planned"))
     return [likely(5, { kind: "sell", price: going, ...at, ...paid })];
   const owedLater = says("paid", "owes") && (says("planned", "owes") || found.until !== undefined);
   if (
@@ -185,7 +188,7 @@ function heldOf({ found, at, paid, going, deposit, says }: Case, isHeld: boolean
   const isDown =
     says("down") || isFirst || (words.includes("down") && says("paid", "got") && amounts.length > 0);
   // "sold as long as wade shows up with the money"
-  if (says("sold") && ON_CONDITION.test(found.text) && !isHeld) return [likely(4, { kind: "hold", ...at })];
+  if (says("sold") && says("on condition") && !isHeld) return [likely(4, { kind: "hold", ...at })];
   const isMore = isHeld && (says("more") || amounts.some((cents) => amounts.includes(cents + deposit)));
   if (!says("held") && !isDown) return [];
   // Somebody who only asked for it, or none at all.
@@ -205,8 +208,6 @@ function heldOf({ found, at, paid, going, deposit, says }: Case, isHeld: boolean
     }),
   ];
 }
-
-const ON_CONDITION = /\b(?:long as|assuming|provided|pending|if (?:he|she|they)|once (?:he|she|they))\b/i;
 
 /** Most of a price is hardly ever taken off at once. */
 const CUT_MAX = 0.6;
@@ -245,12 +246,10 @@ function retiredOf({ found, at, says, pieces }: Case): Likely[] {
 
 /** "hanging on to the lamp" keeps the lamp, "kept the receipt" none. */
 function isOfPiece({ tokens }: Gathered): boolean {
-  const at = tokens.findIndex(({ text }) => /^(?:ke(?:pt|ep)|hang|hold|nick|nab|retain)/.test(text));
-  const behind = tokens.slice(at + 1).find(({ text }) => !BETWEEN.test(text));
+  const at = tokens.findIndex(({ text }) => KEEPS.has(text.split(" ")[0]!));
+  const behind = tokens.slice(at + 1).find(({ text }) => !BETWEEN.has(text));
   return at >= 0 && behind?.kind === "piece";
 }
-
-const BETWEEN = /^(?:the|a|an|on|to|onto|that|this|my|our|in|in_g)$/;
 
 /** Begun, done, or so long at it. */
 function workedOf({ found, pieces, at, says }: Case): Likely[] {
@@ -333,10 +332,7 @@ export function likelySoldSince(found: Gathered, pieces: Pieces): Likely[] {
       );
   }
   if (says("back") && !says("planned", "doubted") && !(says("denied") && amounts.length === 0)) {
-    const isReturned =
-      /\b(?:ca?me|brought|sent|dropped|taken?|took) (?:it |them |him |her )?back\b|\breturned\b/i.test(
-        found.text,
-      );
+    const isReturned = says("returned");
     const amount = amounts.at(-1);
     const back = { kind: "refund", ...(amount === undefined ? {} : { amount }), ...at, ...paid };
     if (isReturned || amount === undefined) all.push(likely(5, { ...back, returned: true }));

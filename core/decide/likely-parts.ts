@@ -2,6 +2,7 @@ import { readMessage } from "../notes/read.ts";
 import type { Reading } from "../notes/reading.ts";
 import { gathered } from "../notes/second-look/gathered.ts";
 import { bears } from "../notes/verbs.ts";
+import { BEFORE_THING, BETWEEN_TOLD } from "../notes/words/telling.ts";
 import type { Desk } from "./decision.ts";
 import { likelyOf } from "./likely.ts";
 import type { Likely } from "./likely-of-pieces.ts";
@@ -10,9 +11,6 @@ import { talkedOf } from "./talk.ts";
 import { type Deciding, type Standing, standingOf } from "./whole.ts";
 
 /* A message that nobody could read as one note may tell several: each of its parts by itself, on one button. */
-
-/** Where one thing ends and another may begin. */
-const JOINT = /[.;!]+\s+|,\s+(?:(?:and|then|also|so|but|plus)\s+)?|\s+(?:and|then|also|so|but|plus)\s+/i;
 
 const PARTS_MAX = 5;
 const LEAST = 4;
@@ -25,7 +23,7 @@ export function inParts(
   desk: Omit<Desk, "confirmed">,
   deciding: Deciding,
 ): (Standing & Likely)[] {
-  const parts = text.split(JOINT).filter((part) => part.trim() !== "");
+  const parts = text.split(BETWEEN_TOLD).filter((part) => part.trim() !== "");
   if (parts.length < 2 || parts.length > PARTS_MAX) return [];
   const told: Standing[] = [];
   let here = desk;
@@ -85,7 +83,7 @@ function costOf(
   const [amount, ...others] = amounts;
   const words = tokens.filter(({ kind, roles }) => kind === "word" && !roles.filler && !roles.person);
   const isThing = words.every(({ roles }) => !roles.heads && !roles.hedge && !roles.method);
-  const what = words.slice(0, WHAT_MAX).map(({ text }) => text.replace(/^(?:for|on|new) ?/, ""));
+  const what = words.slice(0, WHAT_MAX).map(({ text }) => thingIn(text));
   const isOfDeal = OF_DEALS.some((each) => tells.has(each));
   const isOther = mentions.length + minutes.length + miles.length + others.length > 0;
   if (amount === undefined || isOther || isOfDeal || !isThing || what.join("") === "") return undefined;
@@ -99,6 +97,12 @@ function costOf(
     ...of,
   };
   return standingOf([{ ...reading, text: part, line } as Reading], desk, deciding).find(({ asks }) => !asks);
+}
+
+/** "for foot" is a foot. */
+function thingIn(text: string): string {
+  const [first = "", ...others] = text.split(" ");
+  return BEFORE_THING.has(first) ? others.join(" ") : text;
 }
 
 function holdsNumber(part: string, { today }: Omit<Desk, "confirmed">): boolean {

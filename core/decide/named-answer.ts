@@ -1,6 +1,8 @@
 import type { Books } from "../books/books.ts";
 import { isNamedMoney } from "../notes/bare.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
+import { OF_KNOWN } from "../notes/words/replies.ts";
+import { saysAny } from "../notes/words/words.ts";
 import type { Asked } from "./answer.ts";
 import type { Effect, Wanted } from "./decision.ts";
 import { ever } from "./fits.ts";
@@ -37,8 +39,6 @@ export function namedAnswer(
   return { kind: "settle", change };
 }
 
-const OF_KNOWN = /\b(?:the|that|this|my)\b/i;
-
 function amountFor(asked: Reading, said: Reading, wants: Wanted, books: Books): number | null {
   const names = mentionsOf(asked);
   if (names.length === 0) return null;
@@ -55,7 +55,7 @@ function amountFor(asked: Reading, said: Reading, wants: Wanted, books: Books): 
   if (
     said.kind === "buy" &&
     asked.kind === "buy" &&
-    OF_KNOWN.test(said.text) &&
+    saysAny(said.text, OF_KNOWN) &&
     areSame(mentionsOf(said), names)
   )
     return said.price ?? null;

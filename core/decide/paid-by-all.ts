@@ -3,12 +3,9 @@ import { owedByBuyers } from "../books/shares.ts";
 import type { Day } from "../calendar.ts";
 import type { Reading } from "../notes/reading.ts";
 import { besideName, settlingsIn } from "../notes/settling.ts";
-import type { Says } from "../notes/words/settling.ts";
+import { ALL_OF_THEM, BOTH_OF_THEM, type Says } from "../notes/words/settling.ts";
 import { byNumbers } from "./mentioned.ts";
 import { owingPieces, salesOwing } from "./owing.ts";
-
-const BOTH = /\bboth(?: of (?:them|em))?\b/i;
-const EVERYBODY = /\b(?:everybody|everyone|they all|all of (?:them|em))\b/i;
 
 /** "dana and nell both paid up", "everybody paid me back": what each of them owes comes in; null where more is said. */
 export function paidByAll(text: string, { books, today }: { books: Books; today: Day }): Reading[] | null {
@@ -21,9 +18,9 @@ export function paidByAll(text: string, { books, today }: { books: Books; today:
     if (beside.who) rest = beside.rest;
     return beside.who !== undefined;
   });
-  const isAll = EVERYBODY.test(text) || (BOTH.test(text) && buyers.length === 2);
+  const isAll = ALL_OF_THEM.test(text) || (BOTH_OF_THEM.test(text) && buyers.length === 2);
   const who = named.length > 1 ? named : named.length === 0 && isAll ? buyers : [];
-  const [settling] = settlingsIn(rest.replace(BOTH, "they").replace(EVERYBODY, "they"), [], today);
+  const [settling] = settlingsIn(rest.replace(BOTH_OF_THEM, "they").replace(ALL_OF_THEM, "they"), [], today);
   if (who.length === 0 || !settling || settling.after.length > 0) return null;
   const { says, amounts, date } = settling.told;
   if (!says.has("paid") || amounts.length > 0 || OTHERWISE.some((each) => says.has(each))) return null;

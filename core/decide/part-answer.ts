@@ -1,4 +1,6 @@
 import { readMessage } from "../notes/read.ts";
+import { TURNS_AMOUNT } from "../notes/words/replies.ts";
+import { saysAny } from "../notes/words/words.ts";
 import { type Asked, takeBare } from "./answer.ts";
 import type { Effect, Said } from "./decision.ts";
 
@@ -10,8 +12,6 @@ export interface PartAnswer {
 
 /** Longer texts are no answer with a word beside it. */
 const WORDS_MAX = 8;
-/** Words that turn an amount into another one. */
-const TURNS = /\b(?:off|cheaper|less|more|than|same|not|no|or|tomorrow|next)\b/i;
 
 /**
  * "55 the other day": a value that answers, and words that nobody knows. It is offered, never taken. Null where the
@@ -19,7 +19,7 @@ const TURNS = /\b(?:off|cheaper|less|more|than|same|not|no|or|tomorrow|next)\b/i
  */
 export function answerWithin(asked: Asked, { text, today }: Pick<Said, "text" | "today">): PartAnswer | null {
   const words = text.trim().split(/\s+/);
-  if (words.length > WORDS_MAX || TURNS.test(text)) return null;
+  if (words.length > WORDS_MAX || saysAny(text, TURNS_AMOUNT)) return null;
   for (let count = words.length - 1; count >= 1; count -= 1) {
     const left = words.slice(count).join(" ");
     if (/\d/.test(left)) return null;

@@ -2,7 +2,7 @@ import { percentOf } from "../money.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading } from "../notes/reading.ts";
 import { BEFORE_PRICE } from "../notes/words/links.ts";
-import { AROUND_CHOICE, HAGGLED, NEARLY, OPENS_ANSWER } from "../notes/words/replies.ts";
+import { AROUND_CHOICE, DEPOSIT_DEEDS, HAGGLED, NEARLY, OPENS_ANSWER } from "../notes/words/replies.ts";
 import type { Ask, Choice, Said, Wanted } from "./decision.ts";
 
 /*
@@ -37,7 +37,9 @@ export function behindHaggling(text: string, wants: Wanted): string | null {
 /** What becomes of half of a sum that a choice would give back whole: "gave him half back". */
 export function halfOf({ choices, wants }: Ask, text: string): Partial<Reading> | null {
   const said = bare(text.split(/[,;.!]+/)[0] ?? "")
-    .replace(/\b(?:gave|refunded|returned|sent|kept|only)\b/g, "")
+    .split(" ")
+    .filter((word) => !DEPOSIT_DEEDS.has(word))
+    .join(" ")
     .trim();
   const sums = choices.flatMap(({ effect }) =>
     effect.kind === "settle" && effect.change && "refunded" in effect.change

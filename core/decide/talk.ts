@@ -5,6 +5,7 @@ import { isHeadNoun } from "../notes/mentions/furniture.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { bears } from "../notes/verbs.ts";
 import { PIECE_PARTS } from "../notes/words/parts.ts";
+import { SEVERAL_SAID } from "../notes/words/pieces.ts";
 import type { Ask, Choice, Decision, Desk } from "./decision.ts";
 import { cannotBe } from "./decision.ts";
 import { pricedFor } from "./each.ts";
@@ -53,8 +54,6 @@ function withoutPieces(reading: Reading): Reading {
 
 const saysSeveral = ({ kind, follows, one, text }: Reading): boolean =>
   follows === true && !one && bears(kind, "counted later") && SEVERAL_SAID.test(text);
-
-const SEVERAL_SAID = /\b(?:they|they'?re|them|em|those|these)\b/i;
 
 /** "it" is a piece, or pieces that came together under one name. */
 export function isOneThing(numbers: readonly number[], books: Books): boolean {

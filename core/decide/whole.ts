@@ -3,6 +3,7 @@ import { labelOf } from "../books/label.ts";
 import { depositOf } from "../books/shares.ts";
 import { show } from "../money.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
+import { TELLS_ONE_MORE } from "../notes/words/pieces.ts";
 import type { Verb } from "../verbs/verb.ts";
 import type { Ask, Choice, Decision, Desk } from "./decision.ts";
 import { cannotBe } from "./decision.ts";
@@ -225,12 +226,9 @@ function namesFor(reading: Reading, decision: Decision, books: Books): string {
   return names === "" && reading.missing?.includes("pieces") ? "it" : names;
 }
 
-/** "and another chair 10": one that is not on the books. */
-export const ONE_MORE = /^(?:and |oh |then |plus |also )*(?:another|\w+ more)\b/i;
-
 /** How unlikely the books make a reading: 0 where it is just what comes next for its pieces. */
 function unlikeliness(reading: Reading, decision: Decision, { books }: Pick<Desk, "books">): number {
-  const isOneMore = ONE_MORE.test(reading.text);
+  const isOneMore = TELLS_ONE_MORE.test(reading.text);
   if (reading.kind === "buy") return isKnown(reading.pieces ?? [], books) && !isOneMore ? 2 : 0;
   const pieces = decision.kind === "record" ? decision.facts.flatMap((fact) => fact.pieces) : [];
   const known = pieces.flatMap((number) => books.pieces.get(number) ?? []);

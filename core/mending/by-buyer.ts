@@ -11,6 +11,7 @@ import { centsIn } from "../notes/slots/money.ts";
 import { BOUNCED, PAPER, UNPAID_WORDS } from "../notes/words/deals.ts";
 import { ACTED, HOW_PAID } from "../notes/words/mending.ts";
 import { BESIDE_SETTLING } from "../notes/words/settling.ts";
+import { saysAny } from "../notes/words/words.ts";
 import type { MendTo } from "./fields.ts";
 
 /** Longer messages say more than that. */
@@ -39,7 +40,7 @@ export function ofBouncedCheck(
   text: string,
   { books, today }: { books: Books; today: Day },
 ): Reading[] | null {
-  if (!SAYS_BOUNCED.test(text) || text.includes("?")) return null;
+  if (!saysAny(text, BOUNCED) || text.includes("?")) return null;
   const sales = salesOf(books).reverse();
   for (const { said, after } of [{ said: text, after: [] }, ...partedIn(text, today)]) {
     const { who, rest } = besideName(
@@ -55,8 +56,6 @@ export function ofBouncedCheck(
   }
   return null;
 }
-
-const SAYS_BOUNCED = /\b(?:bounced?|nsf|reversed|declined|disputed|bad|charge)/i;
 
 /** Whether the words tell of a check that came back, and nothing more than which piece and how much it was for. */
 function tellsOfBounced(text: string, { pieces, amount }: FactOf<"sell">, books: Books): boolean {

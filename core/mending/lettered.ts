@@ -3,14 +3,11 @@ import type { Day } from "../calendar.ts";
 import { lexed } from "../notes/lexed.ts";
 import { inMeasure, type Side, side, takeTo } from "../notes/mends/mended.ts";
 import type { ReadingOf } from "../notes/reading.ts";
+import { CHANGES_LETTER, REMOVES_LETTER } from "../notes/words/mending.ts";
 import { canMend, type MendTo } from "./fields.ts";
 
 /** The letters by which the lines of a list are spoken of, in order. */
 export const LETTERS = "abcdefghij";
-
-const REMOVE = /^(?:please\s+)?(?:remove|delete|undo|scratch|drop|take out|take back)\s+([a-j])$/;
-const CHANGE =
-  /^([a-j])\s+(?:was|were|is|should be|should have been|cost|=)\s+(?:really\s+|actually\s+)?(.+)$/;
 
 /** "remove b", "b was 14", "b was for the desk": which line of a list, and what becomes of it; null: no such words. */
 export function readLettered(text: string): { index: number; said: string | null } | null {
@@ -18,9 +15,9 @@ export function readLettered(text: string): { index: number; said: string | null
     .trim()
     .toLowerCase()
     .replace(/[.!]+$/, "");
-  const removed = REMOVE.exec(plain);
+  const removed = REMOVES_LETTER.exec(plain);
   if (removed) return { index: LETTERS.indexOf(removed[1]!), said: null };
-  const changed = CHANGE.exec(plain);
+  const changed = CHANGES_LETTER.exec(plain);
   return changed ? { index: LETTERS.indexOf(changed[1]!), said: changed[2]! } : null;
 }
 

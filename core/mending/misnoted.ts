@@ -6,6 +6,8 @@ import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { partedIn } from "../notes/settling.ts";
 import { tellsNoFact, whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
+import { GOOD_FOR, NOT_OLD } from "../notes/words/mending.ts";
+import { saysAny } from "../notes/words/words.ts";
 import type { MendTo } from "./fields.ts";
 import { isMeant } from "./meant.ts";
 import { correctedBy, type Found, type Looking } from "./misnoted-facts.ts";
@@ -21,7 +23,7 @@ type Mend = ReadingOf<"mend">;
 /** The readings of a message that corrects a note on the books; null where it corrects none. */
 export function ofMisnoted(text: string, readings: readonly Reading[], desk: Looking): Corrected | null {
   const { past, today } = desk;
-  if (!past || GOOD_FOR.test(text)) return null;
+  if (!past || saysAny(text, GOOD_FOR)) return null;
   const isBought = readings.length > 1 && readings[0]!.kind === "buy";
   if (isBought && text.includes(" when ")) return thenMore(text, desk);
   const said = misnotedIn(text, () => namesOn(desk), today);
@@ -95,11 +97,6 @@ function saysOther(reading: Reading): boolean {
   if (reading.kind !== "unclear") return reading.kind !== "ask" && !bears(reading.kind, "corrects");
   return reading.why !== whyOf({ kind: "unknown" }) && reading.why !== whyOf({ kind: "loneNumber" });
 }
-
-/** "dana is good for the 30": she will pay it. */
-const GOOD_FOR = /\bgood for\b/i;
-
-const NOT_OLD = /,?\s+(?:and\s+)?not\s+(?:for\s+)?\$?[\d.,]*\d(?:\s+bucks)?/i;
 
 /** "sold the desk for 140 not 150", which it was listed at: a note of its own. */
 function withoutOld(text: string, old: Cents, { books, today }: Looking): Corrected | null {

@@ -11,8 +11,9 @@ import { inAll } from "../decide/piece-choices.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
-import { type Clause, says } from "../notes/clause.ts";
+import { type Clause, says, saysOneOf } from "../notes/clause.ts";
 import { MADE_AN_AD, ON_NET, PUT, STUCK, UP } from "../notes/words/dialects.ts";
+import { BOARDS } from "../notes/words/verbs.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -39,10 +40,6 @@ const rules: FactRules<"list"> = {
     return null;
   },
 };
-
-/** Where a piece is put to be seen by buyers. */
-const BOARDS =
-  /^(?:classifieds?|boards?|online|sites?|market|list|listings|sale|apps?|pages?|groups?|websites?|forums?|web|internet)$/;
 
 /** "desk is up 20", "is up to 120": by how much, or to what, and no listing. */
 function isUpBySomething({ tokens, head }: Clause): boolean {
@@ -283,7 +280,7 @@ export const list = defineVerb({
       (clause.head?.text === "put" &&
         clause.tokens.some(({ text }) => text === "on") &&
         !(price !== undefined && says(clause, /^up(?: for| at)?$/)) &&
-        !says(clause, BOARDS))
+        !saysOneOf(clause, BOARDS))
         ? { kind: "noVerb" }
         : null,
   },

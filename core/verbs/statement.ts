@@ -12,6 +12,7 @@ import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { isAfterPayment } from "../notes/heads.ts";
 import type { ReadingOf } from "../notes/reading.ts";
+import { PAYS_BALANCE } from "../notes/words/verbs.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -161,11 +162,7 @@ export const statement = defineVerb({
       "checked",
     ],
     judge: (_, clause) =>
-      clause.tokens.some(
-        ({ text }, at) =>
-          /^(?:paid|sent|payment|bank|checking|savings|account)$/.test(text) &&
-          !isAfterPayment(clause.tokens, at),
-      )
+      clause.tokens.some(({ text }, at) => PAYS_BALANCE.has(text) && !isAfterPayment(clause.tokens, at))
         ? { kind: "loanAlone" }
         : null,
   },

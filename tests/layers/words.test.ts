@@ -12,8 +12,15 @@ const LISTS = [
   /"[^"]{3,}"(?:\s*\+\s*"[^"]*")*\s*\)?\.split\(\s*" "/g,
 ];
 
+/** Three words or more that stand for one another in a pattern. */
+const PATTERNS = [/\/[^/\n]*\b[a-z]{2,}\|[a-z]{2,}\|[a-z]{2,}[^/\n]*\//g];
+
 /** Lists of the names of fields. */
-const NAMES_OF_FIELDS = "core/notes/print.ts";
+const NAMES_OF_FIELDS: ReadonlySet<string> = new Set([
+  "core/notes/print.ts",
+  "core/decide/completion.ts",
+  "core/decide/whole.ts",
+]);
 
 function filesOf(folder: string): string[] {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
@@ -26,14 +33,21 @@ function filesOf(folder: string): string[] {
 const isOfKinds = (list: string): boolean =>
   [...list.matchAll(/"([^"]*)"/g)].every(([, word]) => KINDS.has(word!));
 
-test("the word lists of the reading stand in words/ alone", () => {
-  const strays = filesOf("core/notes")
-    .filter((path) => path !== NAMES_OF_FIELDS)
-    .flatMap((path) => {
-      const source = readFileSync(path, "utf8");
-      return LISTS.flatMap((list) => [...source.matchAll(list)])
-        .filter(([, words]) => !words || !isOfKinds(words))
-        .map(([found]) => `${path}: ${found.replace(/\s+/g, " ").slice(0, 60)}`);
-    });
+function straysIn(path: string, lists: readonly RegExp[]): string[] {
+  const source = readFileSync(path, "utf8");
+  return lists
+    .flatMap((list) => [...source.matchAll(list)])
+    .filter(([, words]) => !words || !isOfKinds(words))
+    .map(([found]) => `${path}: ${found.replace(/\s+/g, " ").slice(0, 60)}`);
+}
+
+test.each([
+  ["core/notes", LISTS],
+  ["core/decide", [...LISTS, ...PATTERNS]],
+  ["core/mending", [...LISTS, ...PATTERNS]],
+])("the word lists of %s stand in words/ alone", (room, lists) => {
+  const strays = filesOf(room)
+    .filter((path) => !NAMES_OF_FIELDS.has(path))
+    .flatMap((path) => straysIn(path, lists));
   expect(strays).toEqual([]);
 });

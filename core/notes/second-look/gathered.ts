@@ -5,9 +5,10 @@ import { lexed } from "../lexed.ts";
 import { comingDay, pastDay } from "../quantities/days.ts";
 import { smallNumberAt } from "../quantities/spelled.ts";
 import type { Category, Mention } from "../reading.ts";
+import { type TurnTold, telling } from "../rows/telling.ts";
 import { centsIn } from "../slots/money.ts";
 import { HOUSEHOLD } from "../words/people.ts";
-import { BEFORE_NAME, BETWEEN, SENT_BY, type Tells, tellsOf, WHOSE_IS } from "../words/telling.ts";
+import { BEFORE_NAME, BETWEEN, POLITE, SENT_BY, type Tells, tellsOf, WHOSE_IS } from "../words/telling.ts";
 
 /*
  * What is recognised in a message that nobody could read as a whole: its things, numbers and names, and what its words
@@ -17,7 +18,7 @@ import { BEFORE_NAME, BETWEEN, SENT_BY, type Tells, tellsOf, WHOSE_IS } from "..
 export interface Gathered {
   text: string;
   line: number;
-  tells: ReadonlySet<Tells>;
+  tells: ReadonlySet<Tells | TurnTold>;
   words: readonly string[];
   /** Pieces named, "it" left out. */
   mentions: Mention[];
@@ -47,10 +48,6 @@ export interface Gathered {
   tokens: readonly Tok[];
 }
 
-/** "Could you …, please?": asked of the bot, and said all the same. */
-const POLITE =
-  /^(?:(?:please|pls|kindly|(?:can|could|would|will) (?:you|u|ya)(?: (?:please|pls|kindly))?)\s+)+/i;
-
 /** Whether a text asks something of the bot, rather than about the books. */
 export const asksOfBot = (text: string): boolean => POLITE.test(text.trim());
 
@@ -62,12 +59,14 @@ export function gathered(asked: string, line: number, today: Day): Gathered {
       .replace(/['’]/g, "")
       .match(/[\p{L}\p{N}]+/gu) ?? [];
   const tokens = lexed(text);
+  const tells = new Set<Tells | TurnTold>(tellsOf(words));
+  for (const { effect } of telling.every(tokens)) tells.add(effect);
   const found: Gathered = {
     text: asked,
     line,
     isOthers: false,
     isOfIt: false,
-    tells: tellsOf(words),
+    tells,
     words,
     mentions: [],
     amounts: [],

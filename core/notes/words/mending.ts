@@ -190,3 +190,18 @@ export const TRIP_TOLD = wordSet("round_trip each_way one_way both_ways there_an
 
 /** What is still to come of a price changes it not. */
 export const REST_TO_COME = wordSet("bring bringing brings owes owe owing later payday rest_later");
+
+/** "undo that and the one before", "delete both": of more notes than the last. */
+export const OF_MORE_NOTES = wordSet("both before");
+
+/** "dana is good for the 30": she will pay it. */
+export const GOOD_FOR = wordSet("good_for");
+
+/** "not 150": what it was not. */
+export const NOT_OLD = /,?\s+(?:and\s+)?not\s+(?:for\s+)?\$?[\d.,]*\d(?:\s+bucks)?/i;
+
+/** A line of a list spoken of by its letter, and the words behind it of which it becomes something else. */
+export const REMOVES_LETTER =
+  /^(?:please\s+)?(?:remove|delete|undo|scratch|drop|take out|take back)\s+([a-j])$/;
+export const CHANGES_LETTER =
+  /^([a-j])\s+(?:was|were|is|should be|should have been|cost|=)\s+(?:really\s+|actually\s+)?(.+)$/;

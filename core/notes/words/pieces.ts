@@ -178,3 +178,9 @@ export const KEPT_FOR = wordSet("for to");
 
 /** Before a piece that has been spoken of. */
 export const THE_SAME = wordSet("the that this my our");
+
+/** Several pieces spoken of. */
+export const SEVERAL_SAID = /\b(?:they|they'?re|them|em|those|these)\b/i;
+
+/** "and another chair 10": one that is not on the books. */
+export const TELLS_ONE_MORE = /^(?:and |oh |then |plus |also )*(?:another|\w+ more)\b/i;

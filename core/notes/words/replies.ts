@@ -38,3 +38,59 @@ export const OF_ASKING = wordSet("firm now obo negotiable asking");
 export const NEVER_MIND = wordSet(
   "never_mind nevermind nvm nevermind forget_it forget_that cancel cancel_it cancel_that skip skip_it drop_it nm dont_bother leave_it",
 );
+
+/** "it was 35" and the like, where an amount was asked for, is the amount and no correction. */
+export const SAYS_AMOUNT =
+  /^\s*(?:(?:it|that|they|i|he|she)\s+)?(?:was|were|cost|costs|paid|gave)\s+(?:me\s+)?/i;
+
+/** "came with the armoire", "free with it", "thrown in": nothing was paid for it. */
+export const CAME_ALONG =
+  /^\s*(?:it\s+)?(?:was\s+)?(?:free|came|thrown\s+in|included|a\s+freebie)\s+(?:in\s+)?with\b/i;
+
+/** "15 off" says what came off, and no amount that was asked for. */
+export const COMPARED = wordSet("off cheaper less more same");
+
+/** Words that turn an amount into another one, or into none. */
+export const TURNS_AMOUNT: ReadonlySet<string> = new Set([
+  ...COMPARED,
+  ...wordSet("than not no or tomorrow next"),
+]);
+
+/** No name of anything: the person does not know either. */
+export const UNKNOWN_TO_THEM =
+  /^(?:idk|dunno|not sure|unsure|no idea|(?:i )?(?:dont|don't|do not) know|unknown|\?+)[.!?]*$/;
+
+/** Before what a thing is called. */
+export const BEFORE_CALLED = /^(?:a|an|the|my|for|on|from)\s+/;
+
+/** Before the piece that a cost was for. */
+export const FOR_WHICH = /^\s*(?:for|on)\s+/i;
+
+/** "3 for 24": how many, and for how much. */
+export const SO_MANY_FOR = /^\s*(.{1,20}?)\s+for\s+(.{1,30})$/i;
+
+/** "6 each". */
+export const FOR_EACH = /\b(?:each|apiece|ea)\b/i;
+
+/** The day of an answer, where that is another than the note's. */
+export const SAYS_TODAY = wordSet("today tonight just_now this_morning this_afternoon this_evening");
+
+/** Before a piece that is on the books already. */
+export const OF_KNOWN = wordSet("the that this my");
+
+/** What became of a part of a deposit. */
+export const DEPOSIT_DEEDS = wordSet("gave refunded returned sent kept only");
+
+/** "last 3 notes" is no answer, whatever was asked. */
+export const ASKS_FOR_NOTES = /^\s*(?:my |the )?(?:last|latest|recent|today'?s)\b.*\bnotes?\s*$/i;
+
+/** Between the answers to several questions: "2h, and the chest was 90". */
+export const BETWEEN_ANSWERS = /\s*(?:[,;.]\s+(?:and\s+)?|\s+and\s+(?!an? (?:half|quarter)\b|half\b))(?=\S)/;
+
+/** "show me more", "the rest please": the rows that were not shown. */
+export const ASKS_MORE =
+  /^\s*(?:(?:show|see|tell)(?: me)? )?(?:the |some )?(?:more|rest|next(?: (?:10|ten))?|keep going|go on)(?: of (?:it|them))?(?: please| pls)?\s*[.?!]*\s*$/i;
+
+/** "Paid it", "just sent it": tells something, and asks nothing. */
+export const PAID_IT =
+  /^\s*(?:(?:i|we|ive|just|already|ok|and)\s+)*(?:paid|sent|settled) (?:it|that|them|this)(?: (?:all|off|today|in|already|now))*[\s.!]*$/i;

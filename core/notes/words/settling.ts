@@ -76,3 +76,17 @@ export const COMES_HOME = wordSet("back home returned brought dropped");
 export const BESIDE_HOME = wordSet(
   "the my our a got have has had is was are came gave picked up off from by it i we he she they again just finally now today did me us and returns uncle aunt cousin mr mrs",
 );
+
+/** That a piece left. */
+export const PIECE_LEFT = wordSet("gone picked_up went left took taken out_the_door has delivered take let");
+
+/** How a question begins that has no mark. */
+export const OPENS_ASKING =
+  /^(?:has|have|had|did|does|do|is|was|were|are|what|whats|when|who|whose|how|where|which|why|any|can|could|show|list|will|tell)\b/i;
+
+/** Both, or all, of those who owe something. */
+export const BOTH_OF_THEM = /\bboth(?: of (?:them|em))?\b/i;
+export const ALL_OF_THEM = /\b(?:everybody|everyone|they all|all of (?:them|em))\b/i;
+
+/** Between payments that share a line. */
+export const BETWEEN_PAYMENTS = /\s*(?:[,;&+]|\band\b|\bthen\b|\balso\b)[\s,]*(?:(?:and|then|also) )*/;

@@ -9,7 +9,7 @@ import { wordSet } from "./words.ts";
  * "sold", "gone" (it left, with whom or where to is open), "out" (a buyer wants it no more), "comes" (somebody turns up),
  * "denied", "back", "kept", "ours" (for whom it is kept), "given", "scrapped", "listed", "lowered", "held", "down" (money on a piece), "more" of it,
  * "paid", "rest", "owes", "started", "finished", "part" of the work or one "side", "served" (done by somebody for money), "traded", "got", "free", "spent", "corrects", "removes",
- * "planned" (not done yet), "doubted" (an offer, a thought, somebody else's).
+ * "planned" (not done yet), "doubted" (an offer, a thought, somebody else's), "asks" for it, "helps" somebody, "aims" at a sum.
  */
 export type Tells =
   | (
@@ -49,6 +49,9 @@ export type Tells =
       | "side"
       | "served"
       | "traded"
+      | "asks"
+      | "helps"
+      | "aims"
     );
 
 const TELLS: Readonly<Record<Tells, ReadonlySet<string>>> = {
@@ -131,6 +134,9 @@ const TELLS: Readonly<Record<Tells, ReadonlySet<string>>> = {
     "deliver delivery haul help fix repair clean weld reupholster refinish recover cane glue sharpen transport mover rental rent tow charged chargin bill wire_up rewire upholsterer upholstery welder carpenter handyman labor labour dip sandblast",
   ),
   traded: wordSet("trade swap exchange barter even_swap swop"),
+  asks: wordSet("ask"),
+  helps: wordSet("help helper helpers"),
+  aims: wordSet("goal target aim shoot"),
   still: wordSet("still yet late running reschedule rescheduled push pushed moved_to"),
 };
 
@@ -172,6 +178,31 @@ export const WHOSE_IS = wordSet("him her them me us");
 
 /** Before the name of somebody whom nobody knows. */
 export const BEFORE_NAME = wordSet("for from to by with named called w");
+
+/** Before what something was bought for. */
+export const BEFORE_THING = wordSet("for on new");
+
+/** Somebody who did it, and who paid us. */
+export const OF_THEM = wordSet("he hes help helped helping helper she they gave_me");
+
+/** "let me have", "gave us", "i rescued it": it came to us. */
+export const CAME_TO_US = wordSet("me us i we ours for_free");
+
+/** What is kept stands behind one of these. */
+export const KEEPS = wordSet(
+  "kept keep keeps keeping keepin hang hangs hanging hold holds holding nick nicked nicking nab nabbed nabbing retain retained retaining",
+);
+
+/** So much in each: "500 a month". */
+export const A_PERIOD = /\b(?:a|an|per|each|every) (month|year)\b/i;
+
+/** Where one thing ends and another may begin. */
+export const BETWEEN_TOLD =
+  /[.;!]+\s+|,\s+(?:(?:and|then|also|so|but|plus)\s+)?|\s+(?:and|then|also|so|but|plus)\s+/i;
+
+/** "Could you …, please?": asked of the bot, and said all the same. */
+export const POLITE =
+  /^(?:(?:please|pls|kindly|(?:can|could|would|will) (?:you|u|ya)(?: (?:please|pls|kindly))?)\s+)+/i;
 
 /** What somebody did is in their own words a thing of the earlier notes: which kind a word names. */
 export const NOTE_NAMES: Readonly<Record<string, string>> = {

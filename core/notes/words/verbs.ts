@@ -85,3 +85,11 @@ export const FETCHED = wordSet("picked pickd collected fetched");
 
 /** What somebody does with money for a piece, and nobody says that it is a deposit. */
 export const PUT_DOWN = wordSet("left put");
+
+/** Where a piece is put to be seen by buyers. */
+export const BOARDS = wordSet(
+  "classified classifieds board boards online site sites market list listings sale app apps page pages group groups website websites forum forums web internet",
+);
+
+/** What a payment is told by, beside a balance. */
+export const PAYS_BALANCE = wordSet("paid sent payment bank checking savings account");

@@ -11,10 +11,22 @@ import { newest } from "../../../core/notes/rows/newest.ts";
 import { patternOf } from "../../../core/notes/rows/pattern.ts";
 import { repeats } from "../../../core/notes/rows/repeats.ts";
 import { settlings } from "../../../core/notes/rows/settling.ts";
+import { telling } from "../../../core/notes/rows/telling.ts";
 import type { Trace } from "../../../core/notes/rows/trace.ts";
 import { apart } from "../../../core/notes/tokens/apart.ts";
 
-const all = { ...TABLES, chatter, corrections, deals, goingOn, misnoted, newest, repeats, settlings };
+const all = {
+  ...TABLES,
+  chatter,
+  corrections,
+  deals,
+  goingOn,
+  misnoted,
+  newest,
+  repeats,
+  settlings,
+  telling,
+};
 
 describe.each(Object.entries(all))("the rows of %s", (_table, { rows, fired }) => {
   it.each(rows.map((row) => [row[2], row] as const))("%s", (note, row) => {
