@@ -84,7 +84,7 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   // What buyers purchase was sold to them.
   if (f.buyer && f.has("purchases")) return { counted: "sold", cue: "purchases" };
   // "List pieces from the flea market" orders it.
-  const isOrder = f.commands && f.bare;
+  const isOrder = f.commands && (f.bare || f.has("free"));
   const found = COUNTED.find(
     ([cue]) => f.has(cue) && !(isOfWork && cue === "have") && !(isOrder && cue === "listed"),
   );

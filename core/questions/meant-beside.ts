@@ -41,6 +41,23 @@ const TURNS: readonly Turn[] = [
     as: { cues: ["earn"] },
   },
   {
+    // "Lamp money this year": what they made
+    of: /^money$/,
+    when: ({ marks, at, before }) =>
+      before?.senses.thing?.noun !== undefined &&
+      marks.every((mark, place) => place === at || has(mark, "fared") || mark.senses.cues.length === 0),
+    as: { cues: ["earn"] },
+  },
+  {
+    // "New listings", "new pieces bought": no trait of theirs
+    of: /^new$/,
+    when: ({ mark, next }) =>
+      !owns(mark, "trait") &&
+      (has(next, "listed", "bought", "purchases", "sale", "sold", "got") ||
+        Boolean(next?.senses.flags.has("generic"))),
+    as: { flags: ["filler"] },
+  },
+  {
     // "How many were paid by check", "how many got paid for in cash": what was sold so, where nobody of ours pays.
     of: /^(?:been |got |get )?paid(?: for)?$/,
     when: ({ marks, at }) =>

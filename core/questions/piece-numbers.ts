@@ -9,7 +9,7 @@ const cues = (...lines: string[]): ReadonlySet<string> => new Set(lines.join(" "
 
 /** What asks about an amount, or counts. */
 const OF_AMOUNTS = cues(
-  "suppose extra until payoff saves pace ends rate owe loan loanPaid advice askFor offered agreed goal tax average",
+  "suppose extra until payoff saves pace rate owe loan loanPaid advice askFor offered agreed goal tax average",
   "median share income howMany times notes last first did todo",
 );
 
@@ -22,6 +22,7 @@ const DEEDS = cues(
 /** What a piece comes to. */
 const FIGURES = cues(
   "earn net loss revenue soldFor price cost spent paid fees asking firstAsked fared story whatStatus hourly tiedUp",
+  "withoutBuying",
 );
 
 const MEASURED = cues("minutes miles money which");
@@ -69,6 +70,9 @@ function isLed(marks: readonly Mark[], at: number): boolean {
   return /^(?:when|who|where|how)/.test(asks) && isOf(before, DEEDS);
 }
 
+const isIdle = ({ senses: { flags, cues, link, own, thing } }: Mark): boolean =>
+  flags.has("filler") && cues.length === 0 && link === undefined && own.length === 0 && thing === undefined;
+
 const isJoint = (mark: Mark | undefined): boolean =>
   (["and", "or", "compare"] as const).some((flag) => mark?.senses.flags.has(flag));
 
@@ -80,7 +84,7 @@ function isJoined(meant: readonly Mark[]): boolean {
 
 /** Whether nothing behind takes the number for its own: a deed, a figure, days, another number, or nothing at all. */
 function isFollowed(marks: readonly Mark[], at: number): boolean {
-  const behind = marks.slice(at + 1).find(({ text }) => !/^(?:still|already|ever|now|yet)$/.test(text));
+  const behind = marks.slice(at + 1).find((mark) => !isIdle(mark));
   if (!behind || behind.period) return true;
   const { thing, own } = behind.senses;
   if (thing || own.length > 0 || behind.amount) return false;

@@ -15,6 +15,9 @@ export function groupOf(reading: Reading): { by: Grouping | null; order: Order |
   const isOurs = isOurDoing(reading);
   const groups = parts.groups.map((each) => {
     if (each.group === "place" && isBuying) return { ...each, group: "source" as const };
+    // "Side money by type"
+    const isOfIncome = measure === "income" && (each.group === "kind" || each.group === "source");
+    if (isOfIncome) return { ...each, group: "stream" as const };
     const isOurBuyer = each.group === "buyer" && isOurs && /^who\b/.test(parts.marks[each.at]!.text);
     return isOurBuyer ? { ...each, group: "person" as const } : each;
   });

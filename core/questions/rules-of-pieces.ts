@@ -132,12 +132,13 @@ export const PIECE_RULES: readonly Rule[] = [
     when: (f) =>
       f.lists &&
       f.has("free") &&
-      !f.has("sold", "unsold", "listed", "earn", "net", "finished") &&
+      (!f.has("listed") || f.commands) &&
+      !f.has("sold", "unsold", "earn", "net", "finished") &&
       !f.has("revenue", "sale", "soldFor", "spent", "cost", "price", "paid", "minutes", "miles") &&
       !f.limit &&
       !f.order &&
       !f.by,
-    takes: ["free", "list", "which", "got", "bought", "paid"],
+    takes: ["free", "list", "listed", "which", "got", "bought", "paid"],
     list: true,
   },
   {

@@ -580,7 +580,7 @@ export const CUES = {
     "newest purchase",
   ],
   purchases: ["purchases", "purchase", "buys", "acquisitions"],
-  got: ["got", "get", "gotten", "found", "came from", "come from", "comes from"],
+  got: ["got", "get", "gets", "gotten", "found", "came from", "come from", "comes from"],
   /** What pieces were bought for. */
   price: [
     "spent getting",

@@ -6,5 +6,8 @@ export const SORTS_OF_SUPPLIES: Readonly<Record<string, ReadonlySet<string>>> = 
     ),
   ),
   fastener: new Set("screw nail brad staple bolt nut washer".split(" ")),
+  fuel: new Set("gas gasoline petrol diesel".split(" ")),
+  petrol: new Set("gas gasoline fuel".split(" ")),
+  gasoline: new Set("gas petrol fuel".split(" ")),
   abrasive: new Set("sandpaper emery scotchbrite wool".split(" ")),
 };

@@ -3,6 +3,30 @@ import type { WayRow } from "../../plainer.ts";
 /** Figures, shares and means in words that say them plainly. */
 export const OF_FIGURES: readonly WayRow[] = [
   [
+    "how_long {does_it|will_it|would_it|do_i_have_to|usually|normally} take|wait? till|til|until|before !the|my|our|this|that|i|we|it|they|loan|loans a|an|any? x:2 <goes>",
+    "average days to sell $x",
+    "how long before a dresser goes usually",
+    "average days to sell dresser usually",
+  ],
+  [
+    "percent|percentage|% of the|my? <asking> do|did i|we end_up|wind_up with|getting|taking? $",
+    "percent of asking do i get",
+    "what percent of asking do i end up with",
+    "what percent of asking do i get",
+  ],
+  [
+    "percent|percentage|% of the|my? <asking> do|did x:3 end_up|wind_up at|with|getting|bringing? $",
+    "percent of asking do $x get",
+    "what percent of asking do dressers end up at",
+    "what percent of asking do dressers get",
+  ],
+  [
+    "^ so? whats|what|how_much|money|cash money|cash? has|is? gone|went|going|goes out !of|the|to|for|on|and",
+    "how much did i spend",
+    "whats gone out this month",
+    "how much did i spend this month",
+  ],
+  [
     "f:fees|fee|interest|charges|costs|expenses|commissions|bills that? i|we|ive|weve|i_have|we_have have? been|was|were|get|got|gotten|getting? <hits> with|for|by $",
     "$f",
     "total fees ive been hit with",

@@ -1,7 +1,71 @@
 import type { WayRow } from "../../plainer.ts";
 
+/** What a breakdown goes by where nothing is said. */
+const BREAKDOWNS: readonly WayRow[] = (
+  [
+    ["spending|expenses|expense|costs|spend", "spending", "category"],
+    ["profit|profits|earnings", "profit", "kind"],
+    ["sales|revenue|takings", "sales", "kind"],
+    ["hours|work_hours", "hours", "kind"],
+    ["other_income|side_income|side_money", "other income", "stream"],
+    ["loan_payments", "loan payments", "loan"],
+  ] as const
+).flatMap(([words, plain, group]): WayRow[] => [
+  [
+    `^ break_down|breakdown|break_out|split_up|split_out|itemize of? my|the|our|all? x:2? ${words} t:4? $`,
+    `$x ${plain} by ${group} $t`,
+    `break down my ${plain} for june`,
+    `${plain} by ${group} for june`,
+  ],
+  [
+    `^ my|the|our? x:2? ${words} breakdown|broken_down|split_up !by|per|into|in_to t:4? $`,
+    `$x ${plain} by ${group} $t`,
+    `${plain} breakdown for june`,
+    `${plain} by ${group} for june`,
+  ],
+]);
+
 /** Lists and orders, of pieces, months, buyers. */
 export const OF_LISTS: readonly WayRow[] = [
+  ...BREAKDOWNS,
+  [
+    "^ so? how_much of_my|of_the|of_our? stuff|furniture|junk do|have|is|has i|we? still? got|have|left|here|unsold {still|left|unsold|here|sitting|around|right_now|now|at_home|in_the_garage} $",
+    "what is unsold",
+    "how much stuff do i still have",
+    "what is unsold",
+  ],
+  [
+    "o:best|worst|quickest|fastest|slowest|biggest|smallest|priciest|cheapest|highest|lowest w:flip|flips|deal|sale|sales|buy|buys|purchase|find|one that? i|ive|we|weve ever? did|done|made|had|pulled_off|scored {ever}",
+    "$o $w",
+    "quickest flip i did",
+    "quickest flip",
+  ],
+  [
+    "busiest u:<unit>|day for|in|of|with sales|selling|business",
+    "busiest $u",
+    "busiest month for sales",
+    "busiest month",
+  ],
+  ["v:given|gave a:any|anything|some away", "given away $a", "given any away", "given away any"],
+  ["v:keep|kept|keeping x:3 for myself|ourselves|me|us", "$v $x", "kept any for myself", "kept any"],
+  [
+    "^ v:kept|sold|bought|trashed|scrapped|donated|tossed|junked|given_away|gave_away|finished|listed|started a:any|anything",
+    "have i $v $a",
+    "kept any",
+    "have i kept any",
+  ],
+  [
+    "^ have|did i|we {ever} v:kept|sold|bought|trashed|scrapped|donated|tossed|junked|given_away|finished|listed|started any $",
+    "have i $v anything",
+    "have i kept any",
+    "have i kept anything",
+  ],
+  [
+    "^ my|the|any|all? freebies|freebees",
+    "list free pieces",
+    "freebies from the curb",
+    "list free pieces from the curb",
+  ],
   [
     "^ list|show|tell|give me|us|out? h:how_many|how_much",
     "$h",
