@@ -147,10 +147,11 @@ function answerSetAside({ books, today }: Desk, period: Period): Answered {
 
 /** "Do i owe anything on the loan" */
 function answerOwed(desk: Desk, question: ViewQuestion): Answered {
-  const { yesNo: _, ...plain } = question;
+  const { yesNo: _, asks, ...plain } = question;
   const told = answerView(desk, plain);
-  const isOwed = Number(told.value ?? 0) > 0;
-  return { ...told, value: isOwed ? "yes" : "no", text: `${isOwed ? "Yes" : "No"}. ${told.text}` };
+  // "Is it paid off" is the other way round.
+  const yes = Number(told.value ?? 0) > 0 !== (asks === "over");
+  return { ...told, value: yes ? "yes" : "no", text: `${yes ? "Yes" : "No"}. ${told.text}` };
 }
 
 /** "What do i owe on the van and the school loan": what is left of each, and of them together. */

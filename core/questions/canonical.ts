@@ -92,7 +92,8 @@ function periodWords(period: Period | null): string {
 
 /** The question that a query answers, in few plain words; null where it has no short form (orders, comparisons). */
 export function questionOf(query: Query): string | null {
-  if (query.order || query.beside.length > 0 || query.list || query.withIncome) return null;
+  if (query.order || query.beside.length > 0 || query.list || query.withIncome || query.withBuying)
+    return null;
   if (query.aggregate === "rate" || query.against || query.tally || query.share || query.perMile) return null;
   if (query.filters.some(({ of, name, dimension }) => of || name || dimension === "shop")) return null;
   const isCount = query.measure === "count";

@@ -41,6 +41,7 @@ export function featuresOf(parts: Parts): Features {
       /^how (?:did|do|does|has|have) /.test(parts.said) &&
       (parts.cues.has("paid") || parts.cues.has("howPaid")) &&
       !parts.cues.has("money"),
+    asksOver: asksOver(parts),
     person: own("person"),
     order: orders.length > 0,
     fast: orders.some(({ order }) => order === "fastest" || order === "slowest"),
@@ -231,6 +232,20 @@ function isTold({ marks, items, yesNo, periods }: Parts): boolean {
   const [only, more] = items;
   const isOne = only?.mark.number !== undefined && more === undefined && periods.length === 0;
   return !yesNo && isOne && marks[0]!.senses.cues.some((cue) => DONE.includes(cue));
+}
+
+/** Whether a yes or no is wanted of a loan's end, and no payment of it. */
+function asksOver({ said, yesNo, amounts, limits, periods, items, cues }: Parts): boolean {
+  if (!yesNo || amounts.length + limits.length + periods.length > 0) return false;
+  const isFree = /\b(?:debt|loan) free\b|\bout of debt\b/.test(said);
+  const isOver =
+    /\b(?:paid|pay|payed) (?:(?:it|them|all) )?(?:off|back|in full)\b|\b(?:gone|done|cleared|wiped out|over with|free of)\b|^(?:is|are) .*\bpaid$/.test(
+      said,
+    ) && !/\b(?:any|anything|some|much|part|more|close|almost|nearly|half)\b/.test(said);
+  const isOfLoan =
+    cues.has("loan") ||
+    items.some(({ mark }) => mark.senses.own.some(({ dimension }) => dimension === "loan"));
+  return isFree || (isOver && isOfLoan);
 }
 
 /** "Sold to the teacher since june": what was done, and then to whom or when. */

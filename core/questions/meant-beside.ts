@@ -49,6 +49,27 @@ const TURNS: readonly Turn[] = [
     as: { cues: ["earn"] },
   },
   {
+    // "My credit score": nothing that anybody found
+    of: /^scored?$/,
+    when: ({ mark, marks }) => mark.typed === "score" && !marks.some(({ text }) => /\b(?:i|we)\b/.test(text)),
+    as: { unknown: true },
+  },
+  {
+    // "How much gas does the truck use": what a tool takes is not in the books.
+    of: /^uses?$/,
+    when: ({ marks, before }) =>
+      ((before && isBought(before)) || before?.senses.thing?.noun === undefined) &&
+      marks.some(({ text }) => /^(?:did|does|do|will)$/.test(text)) &&
+      !marks.some(({ text }) => /\b(?:i|we)\b/.test(text)),
+    as: { unknown: true },
+  },
+  {
+    // "When do i finish paying the loan"
+    of: /^(?:do|will|am|would|can) (?:i|we) finish(?:ed)?$/,
+    when: ({ marks }) => marks.some(isOfLoans),
+    as: { cues: ["payoff"] },
+  },
+  {
     // "New listings", "new pieces bought": no trait of theirs
     of: /^new$/,
     when: ({ mark, next }) =>
@@ -157,9 +178,10 @@ const TURNS: readonly Turn[] = [
     as: { flags: ["filler"] },
   },
   {
-    // "What brought in the most cash": money, however it was paid
+    // "What brought in the most cash": money, however it was paid, where "the lowest cash sale" was paid so
     of: /^cash$/,
-    when: ({ before }) => before?.senses.order !== undefined,
+    when: ({ before, next }) =>
+      before?.senses.order !== undefined && !has(next, "sale", "sold", "bought", "purchases"),
     as: { cues: ["money"] },
   },
   {

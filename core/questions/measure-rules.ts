@@ -133,6 +133,7 @@ export const RULES: readonly Rule[] = [
       "cost",
       "fared",
       "paid",
+      "withBuying",
       "gone",
       "took",
       "got",

@@ -1,6 +1,6 @@
 import { type Measure, money } from "./measure.ts";
 import type { MeasureName } from "./query.ts";
-import { fromJournal, milesOf, proceedsOf, sumOf } from "./subjects.ts";
+import { fromJournal, milesOf, pricesPaid, proceedsOf, sumOf } from "./subjects.ts";
 
 /** What is taken of notes one by one: spending, work, drives, income, payments, what went back and what stayed. */
 export const NOTE_MEASURES = {
@@ -12,7 +12,10 @@ export const NOTE_MEASURES = {
     narrowedBy: ["category", "what", "kind", "trait", "method", "source", "person", "place", "buyer"],
     adds: true,
     byNotes: true,
-    subjects: fromJournal("spent"),
+    subjects: (desk, query) =>
+      query.withBuying
+        ? [...fromJournal("spent")(desk, query), ...pricesPaid(desk, query)]
+        : fromJournal("spent")(desk, query),
   },
   fees: {
     ...money,

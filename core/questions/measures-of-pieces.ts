@@ -12,6 +12,7 @@ import {
   meanOf,
   netSubjects,
   ofPieces,
+  pricesPaid,
   profitSubject,
   reachedOf,
   sumOf,
@@ -56,11 +57,7 @@ export const PIECE_MEASURES = {
     lessIsBetter: true,
     narrowedBy: ["kind", "trait", "source", "method", "person", "place", "buyer"],
     implies: ["listed", "finished"],
-    subjects: ofPieces((piece, { index }) => ({
-      day: piece.bought,
-      units: piece.price,
-      fact: index.of(piece.number).buy,
-    })),
+    subjects: pricesPaid,
   },
   cost: {
     ...money,

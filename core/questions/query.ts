@@ -166,6 +166,8 @@ export interface Query {
   summed?: true;
   /** Net with other income taken in. */
   withIncome: boolean;
+  /** What pieces were bought for is taken in: "spent in july, furniture included". */
+  withBuying?: true;
   /** What each of the pieces sold for, whatever was given back: "what did #4 sell for". */
   salePrice?: true;
   /** Narrowed to one piece by its name: "profit on the hutch". */

@@ -173,7 +173,23 @@ function evenOnSome({ marks, said }: Parts): Mark | null {
   return isOfSome ? (marks.find(({ text }) => /\bbr(?:eak|oke) even\b/.test(text)) ?? null) : null;
 }
 
+/** "Spent on furniture and paint": the two are no one figure. */
+function furnitureBesideSupply({ marks }: Parts): Mark | null {
+  const isFurniture = (mark: Mark | undefined): boolean =>
+    /^(?:pieces|furniture|inventory)$/.test(mark?.text ?? "");
+  const isSupply = (mark: Mark | undefined): boolean => mark?.senses.thing?.supply !== undefined;
+  const at = marks.findIndex(({ senses }, place) => {
+    const [before, next] = [marks[place - 1], marks[place + 1]];
+    return (
+      senses.flags.has("and") &&
+      ((isFurniture(before) && isSupply(next)) || (isSupply(before) && isFurniture(next)))
+    );
+  });
+  return at < 0 ? null : (marks.slice(at - 1, at + 2).find(isFurniture) ?? null);
+}
+
 const GUARDS: readonly Guard[] = [
+  furnitureBesideSupply,
   evenOnSome,
   notDoneIn,
   loanPaidOff,

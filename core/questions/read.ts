@@ -196,6 +196,7 @@ function composed(reading: Reading): Query | Refusal {
     beside: sides?.beside ?? [],
     ...(sides?.summed ? { summed: true as const } : {}),
     withIncome: f.has("everything") && measure === "net",
+    ...(f.has("withBuying") ? { withBuying: true as const } : {}),
     // "May or june" wants to know which.
     yesNo: isYesNo(parts, f) && !(sides && parts.orAt.length > 0),
     asksLess: f.has("loss") || (sides !== null && saysLess(parts)),

@@ -18,6 +18,8 @@ export interface Features {
   repays: boolean;
   /** "How did the nurse pay": in which way. */
   asksWay: boolean;
+  /** "Is the loan paid off", "am i debt free". */
+  asksOver: boolean;
   person: boolean;
   /** Something is put in order, or rows are wanted. */
   order: boolean;

@@ -208,6 +208,7 @@ export const OWN_RULES: readonly Rule[] = [
     measure: "paid",
     when: (f) =>
       (f.loan || f.repays) &&
+      !f.asksOver &&
       f.has("loanPaid", "paid", "spent", "gone", "took", "principal") &&
       !f.supply &&
       !f.piece &&

@@ -65,6 +65,13 @@ export function ofPieces(
   };
 }
 
+/** What each piece was bought for. */
+export const pricesPaid: Maker = ofPieces(({ number, bought, price }, { index }) => ({
+  day: bought,
+  units: price,
+  fact: index.of(number).buy,
+}));
+
 /** The fact by which a piece went. */
 export function goneBy(piece: Readonly<Piece>, desk: Desk): Fact | null {
   if (piece.gone === "sold") return desk.index.of(piece.number).sell;

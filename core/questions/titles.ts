@@ -87,7 +87,9 @@ export function titleOf(query: Query): string {
     ? "Sale price"
     : measure === "net" && query.withIncome
       ? "Made with other income"
-      : measures[measure].title;
+      : query.withBuying
+        ? "Spent, buying included"
+        : measures[measure].title;
   const mean = aggregate === "rate" ? null : aggregate;
   const head = mean ? `${capital(mean)} ${title.toLowerCase()}` : title;
   if (
@@ -96,7 +98,9 @@ export function titleOf(query: Query): string {
   )
     return mean ? `${capital(mean)} ${about}` : `${capital(about)}${each}`;
   const without =
-    measure === "spent" && filters.some(({ dimension }) => dimension === "kind" || dimension === "piece")
+    measure === "spent" &&
+    !query.withBuying &&
+    filters.some(({ dimension }) => dimension === "kind" || dimension === "piece")
       ? " without buying"
       : "";
   return `${head}${about ? `, ${about}` : ""}${without}${each}`;

@@ -25,7 +25,8 @@ const JOURNALS: Partial<Record<MeasureName, Journal>> = {
 export function quickTotal(desk: Desk, query: Query): Result | null {
   const journal = query.measure === "count" && query.counted === "sold" ? "sold" : JOURNALS[query.measure];
   const isPlain = query.filters.length === 0 && !query.order && !query.list && query.beside.length === 0;
-  if (!journal || !isPlain || query.aggregate !== null || query.share || query.perMile) return null;
+  if (!journal || !isPlain || query.withBuying || query.aggregate !== null || query.share || query.perMile)
+    return null;
   if (query.by !== null && (!isTime(query.by) || query.by === "day")) return null;
   const journals: Journal[] = query.withIncome ? [journal, "income"] : [journal];
   const { from = null, to = null } = query.period ?? {};

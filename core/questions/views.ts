@@ -30,8 +30,8 @@ export interface ViewQuestion {
   period?: Period;
 }
 
-/** What a loan costs a year, what is earned for the loans and not sent yet, and how many loans there are. */
-type ViewFigure = "rate" | "ready" | "number";
+/** What a loan costs a year, what is earned for the loans and not sent yet, how many loans there are, whether they are over. */
+type ViewFigure = "rate" | "ready" | "number" | "over";
 
 /** When a view is asked for, and the cues that it takes up. */
 interface ViewRule {
@@ -67,6 +67,12 @@ function isPeriodAlone({ marks, items, groups, limits, amounts, orders, besideAt
 const TALK: readonly Cue[] = ["money", "fared", "which", "have", "total", "list"];
 
 const VIEWS: readonly ViewRule[] = [
+  {
+    about: "loan",
+    asks: "over",
+    when: (f) => f.asksOver && !f.piece && !f.supply,
+    takes: [...TALK, "loan", "loanPaid", "paid", "payoff", "ends", "gone", "finished", "free"],
+  },
   {
     about: "loan",
     asks: "rate",
@@ -199,7 +205,7 @@ export function readView(parts: Parts, f: Features, desk: Desk): ViewQuestion | 
     );
     if (strange.length > 0) return { kind: "refused", words: strange.map(({ mark }) => mark.typed) };
     const isAsked = rule.about === "pace" || (rule.about === "loan" && f.has("owe"));
-    const yesNo = isAsked && isYesNo(parts, f) ? { yesNo: true as const } : {};
+    const yesNo = (isAsked || rule.asks === "over") && isYesNo(parts, f) ? { yesNo: true as const } : {};
     const asks = rule.asks ? { asks: rule.asks } : {};
     // What is earned for the loans is for none of them alone.
     if (asks.asks === "ready" && loan !== null)

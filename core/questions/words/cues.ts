@@ -913,6 +913,15 @@ export const CUES = {
     "use",
   ],
   /** Leaves the purchase out: what `spent` does anyway. */
+  withBuying: [
+    ...ways(
+      "including|incl|counting|with|plus",
+      "|the|my",
+      "furniture|pieces|purchases|buys|buying|buying furniture|buying pieces|furniture purchases|what i bought|inventory|stock",
+      "|included|counted|in",
+    ),
+    ...ways("furniture|pieces|purchases|buying|buys|inventory", "included|counted"),
+  ],
   withoutBuying: [
     ...ways(
       "not|no|without|minus|excluding|except|except for|besides|other than|aside from|apart from",

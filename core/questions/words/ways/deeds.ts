@@ -3,6 +3,24 @@ import type { WayRow } from "../../plainer.ts";
 /** Questions that leave a word out or put it elsewhere, and those that name what may be answered. */
 export const OF_DEEDS: readonly WayRow[] = [
   [
+    "^ how did the|my|our? x:4 buyer|customer pay|paid {for_it|for|me}",
+    "how was the $x paid for",
+    "how did the black dresser buyer pay",
+    "how was the black dresser paid for",
+  ],
+  [
+    "^ the|my|our? x:4 buyer|customer paid|pay how $",
+    "how was the $x paid for",
+    "the bookcase buyer paid how",
+    "how was the bookcase paid for",
+  ],
+  [
+    "^ how did the|my? whoever|buyer_of|customer_for|guy_who|lady_who|man_who|woman_who|person_who|one_who|guy_that|lady_that|person_that bought|got|took? x:4 pay|paid {for_it|for|me}",
+    "how was $x paid for",
+    "how did whoever bought #13 pay",
+    "how was #13 paid for",
+  ],
+  [
     "i|we|ive|weve|i_have|we_have have|had? v:paid|pay|spent|spend|made|make|earned|sold|sell|bought|buy|driven|drove|worked how|what m:much|many",
     "how $m did i $v",
     "this month i have paid how much for gas",

@@ -9,6 +9,18 @@ export const OF_FIGURES: readonly WayRow[] = [
     "average days to sell dresser usually",
   ],
   [
+    "of my|the|our? first|original|initial asking|asking_price|ask|list !price",
+    "of the first list price",
+    "what percent of my first asking do i get",
+    "what percent of the first list price do i get",
+  ],
+  [
+    "f:profit|money|cash|earnings has|have? came|come|comes off|out_of|off_of",
+    "$f from",
+    "how much profit came off the noticeboard",
+    "how much profit from the noticeboard",
+  ],
+  [
     "percent|percentage|% of the|my? <asking> do|did i|we end_up|wind_up with|getting|taking? $",
     "percent of asking do i get",
     "what percent of asking do i end up with",

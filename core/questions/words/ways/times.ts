@@ -3,6 +3,12 @@ import type { WayRow } from "../../plainer.ts";
 /** Stretches of time, by themselves and beside each other. */
 export const OF_TIMES: readonly WayRow[] = [
   [
+    "w:up|listed|posted|online|for_sale|out_there before|till|til|until it|they|someone|somebody|anyone went|go|goes|moved|bought_it|took_it|grabbed_it|got_sold|found_a_buyer",
+    "$w before it sold",
+    "how long was #14 up before it went",
+    "how long was #14 up before it sold",
+  ],
+  [
     "l:listed|posted|up|held|unsold at_the_moment|at_present|at_this_point|at_this_time",
     "$l now",
     "how many are listed at the moment",
