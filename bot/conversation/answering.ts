@@ -4,6 +4,7 @@ import { wholeLabel } from "../../core/decide/decide.ts";
 import { type Effect, newMatter, type Said } from "../../core/decide/decision.ts";
 import { mattersOf } from "../../core/decide/matters.ts";
 import { namedAnswer } from "../../core/decide/named-answer.ts";
+import { acceptedOffer } from "../../core/decide/offers.ts";
 import { answerWithin } from "../../core/decide/part-answer.ts";
 import { NONE_OF_THESE } from "../../core/decide/whole.ts";
 import { readMessage } from "../../core/notes/read.ts";
@@ -33,6 +34,7 @@ function answerOpen(turn: Turn, said: SaidNow, question: Question): boolean {
   const { text, readings, isReply } = said;
   const isCorrected = isReply || !isOlderThanNewest(turn, question);
   const effect =
+    acceptedOffer(question.ask, said) ??
     takeAnswer(question, said) ??
     namedAnswer(question, readings, turn.ledger.books) ??
     (isCorrected ? correctedAnswer(question, readings) : null);

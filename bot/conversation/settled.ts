@@ -21,6 +21,8 @@ export function closeSettled(turn: Turn, facts: readonly Fact[]): void {
 }
 
 function isSettledBy(turn: Turn, { matter, ask }: Question, fact: Fact): boolean {
+  // Held without a word of the price: what was offered may still be the one that is paid.
+  if (ask.offer && fact.kind === "hold" && fact.data.agreed === undefined) return false;
   const offered = ask.choices.flatMap(({ effect }) =>
     effect.kind === "instead" ? effect.readings.slice(0, 1) : [],
   );

@@ -1,6 +1,6 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { dayOfInstant, type Instant } from "../../core/calendar.ts";
-import type { Talk } from "../../core/decide/decision.ts";
+import type { Offer, Talk } from "../../core/decide/decision.ts";
 import { ever } from "../../core/decide/fits.ts";
 import { foundBy } from "../../core/decide/match.ts";
 import { mentionsOf } from "../../core/decide/mentioned.ts";
@@ -18,9 +18,17 @@ export function talkOf(turn: Turn, replyRoot: number | undefined): Talk {
   return {
     ...(replied ? { replied } : {}),
     ...(latest ? { latest, ...severalWith(turn, latest) } : {}),
+    offers: offersOf(turn),
     passed: new Set(wordsPassed(turn)),
   };
 }
+
+/** What was offered for pieces, and is neither taken nor turned down yet: to whomever it was told. */
+export const offersOf = ({ ledger }: Turn): Offer[] =>
+  ledger.questions
+    .everyOpen()
+    .flatMap(({ ask }) => ask.offer ?? [])
+    .reverse();
 
 /** The pieces of a message, where it is about the same ones throughout. */
 function piecesOfMessage(turn: Turn, root: number): number[] | undefined {

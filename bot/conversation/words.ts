@@ -1,5 +1,5 @@
 import { isChoice } from "../../core/decide/answer.ts";
-import { orLikely } from "../../core/decide/decide.ts";
+import { offerOf, orLikely } from "../../core/decide/decide.ts";
 import { mattersOf } from "../../core/decide/matters.ts";
 import { mentionsOf } from "../../core/decide/mentioned.ts";
 import { isNothing, smallTalk, whyNoFact } from "../../core/decide/smalltalk.ts";
@@ -93,9 +93,11 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
   const twin = twins.find((note) => !isRepeat(note));
   for (const { root } of twins.filter(isRepeat)) closeQuestionsOf(turn, root);
   const noFact = whyNoFact(readings);
+  const offer = noFact === null ? undefined : offerOf(readings, talkingDesk(turn, replyRoot));
   if (noFact || readings.every(isNothing)) keepNamed(turn, text);
   if (readings.length === 0 || readings.every(isNothing))
     turn.spoken.push("Nothing there for the books. Like:\nbought dresser 30");
+  else if (offer) decideAll(turn, mattersOf([offer], turn.today), { root: turn.root, replyRoot });
   else if (noFact) turn.spoken.push(noFact);
   else if (twin) askWhetherAgain(turn, readings, twin);
   else decideAll(turn, mattersOf(readings, turn.today), { root: turn.root, replyRoot });

@@ -31,6 +31,7 @@ import { byTheSame, householdQuestion } from "./household.ts";
 import { besideAsked, likelyStanding, resortOf, wholeOr, withLikely } from "./last-resort.ts";
 import { mentionsOf } from "./mentioned.ts";
 import { askMissing } from "./missing.ts";
+import { askOfOffer, isDeclined, offerIn } from "./offers.ts";
 import { dayOfBefore, orBefore, restOfHeld } from "./or-before.ts";
 import { deskOfItsDay } from "./own-day.ts";
 import { whichOrNone } from "./pieces.ts";
@@ -132,6 +133,9 @@ function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decisio
     return { kind: "ask", ask: askDay(dayless, dated, desk) };
   const could = withItsPart(unclear?.could ?? [], unclear?.left ?? [], desk);
   const standing = standingOf(could, desk, deciding, unclear?.byBooks);
+  if (isDeclined(reading)) return { kind: "refuse", why };
+  const offer = askOfOffer(reading, standing, desk, deciding);
+  if (offer) return { kind: "ask", ask: offer };
   if (standing.length === 0) return (unclear && lastResort(unclear, desk)) ?? { kind: "refuse", why };
   const left = standing.length === 1 ? (unclear?.left ?? []) : [];
   if (unclear?.rest?.length) return { kind: "ask", ask: askOfList(promptOf(why, []), standing, unclear) };
@@ -146,6 +150,10 @@ export const lastResort = (reading: Reading, desk: Omit<Desk, "confirmed">): Dec
 /** A question with what the words may tell instead. */
 export const withBeside = (ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask =>
   besideAsked(ask, reading, desk, deciding);
+
+/** The reading of a message that tells of an offer for pieces that are listed; undefined: none does. */
+export const offerOf = (readings: readonly Reading[], desk: Omit<Desk, "confirmed">): Reading | undefined =>
+  offerIn(readings, desk, deciding);
 
 /** A message of which no part can be read, as one; the readings as they are where a part can. */
 export const orLikely = (

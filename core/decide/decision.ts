@@ -27,8 +27,16 @@ export interface Talk {
   latest?: number[];
   /** Those of all notes of that message, where they tell the same of several pieces: what "those" means. */
   several?: number[];
+  /** What was offered for pieces and is still open, newest first. */
+  offers?: readonly Offer[];
   /** Words that this ledger has learnt to pass over beside a verb: "sell zorp". */
   passed?: ReadonlySet<string>;
+}
+
+/** A price that somebody offered, in cents, for pieces by their numbers. */
+export interface Offer {
+  pieces: number[];
+  price: Cents;
 }
 
 /** A reading on its way to the books: what was said, and what answers have settled since. */
@@ -99,6 +107,8 @@ export interface Ask {
   first?: Reading[];
   /** The books hold no piece that this fits: as one of several readings it is none. */
   misfit?: true;
+  /** What it asks whether it was taken. */
+  offer?: Offer;
 }
 
 export type Decision =

@@ -11,6 +11,7 @@ import { piecesOf } from "./echo.ts";
 import { held } from "./fits.ts";
 import { foundBy, matchMention } from "./match.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
+import { offeredOther } from "./offered.ts";
 import { owingPieces, salesOwing } from "./owing.ts";
 import { isAnother, toldApart } from "./whom.ts";
 
@@ -40,23 +41,34 @@ export function fetchedOf(read: Reading, desk: Omit<Desk, "confirmed">): Fetched
   const going = goingPrice(desk.books, pieces);
   const said = reading.kind === "sell" ? reading.price : reading.amount;
   if (said === undefined && going === null) return null;
-  const whole = said === undefined || said + deposit === going ? going! : said;
-  const isWhole = whole === going;
+  const offered = offeredOther(desk.talk?.offers, pieces, going);
+  if (said === undefined && offered !== null) return { reading: unpriced(reading, pieces), confirmed: [] };
+  const total = said === undefined ? going! : said + deposit;
+  const isWhole = total === going || total === offered;
+  const whole = isWhole ? total : said!;
   // Another sum is asked about, with both totals.
   if (reading.kind === "collect" && !isWhole) return null;
-  const price = whole;
-  const { kind: _, missing, follows: __, ...rest } = reading as ReadingOf<"sell"> & { amount?: number };
-  const { amount: ___, ...kept } = rest;
-  const left = missing?.filter((field) => !["pieces", "price", "amount"].includes(field)) ?? [];
+  const { missing, ...kept } = unpriced(reading, pieces);
+  const left = missing?.filter((field) => field !== "price") ?? [];
   const sale: ReadingOf<"sell"> = {
     ...kept,
-    kind: "sell",
-    pieces: byNumbers(pieces.map(({ number }) => number)),
-    price,
+    price: whole,
     ...(left.length > 0 ? { missing: left } : {}),
     ...(isWhole ? {} : { fetched: true }),
   };
   return { reading: sale, confirmed: isWhole ? ["whole price"] : [] };
+}
+
+/** The sale of what was fetched, its price still to say. */
+function unpriced(
+  reading: ReadingOf<"sell"> | ReadingOf<"collect">,
+  pieces: readonly Readonly<Piece>[],
+): ReadingOf<"sell"> {
+  const { kind: _, missing = [], follows: __, ...rest } = reading as ReadingOf<"sell"> & { amount?: number };
+  const { amount: ___, price: ____, ...kept } = rest;
+  const left = missing.filter((field) => !["pieces", "price", "amount"].includes(field));
+  const numbers = pieces.map(({ number }) => number);
+  return { ...kept, kind: "sell", pieces: byNumbers(numbers), missing: [...left, "price"] };
 }
 
 /**

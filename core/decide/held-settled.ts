@@ -8,8 +8,10 @@ import type { Told } from "../notes/settling.ts";
 import { centsIn } from "../notes/slots/money.ts";
 import { whyOf } from "../notes/unclear.ts";
 import type { Says } from "../notes/words/settling.ts";
+import type { Offer } from "./decision.ts";
 import { held } from "./fits.ts";
 import { foundBy } from "./match.ts";
+import { offeredOther } from "./offered.ts";
 
 /* What becomes of a piece that is held for somebody who is spoken of: they are out, or they pay, and take it. */
 
@@ -46,7 +48,7 @@ export function paysForHeld(
   { who, says, amounts }: Told,
   pieces: Pieces,
   paid: Place,
-  books: Books,
+  { books, offers }: { books: Books; offers?: readonly Offer[] },
 ): Reading[] {
   const [amount, ...others] = amounts;
   const at = { ...(who === undefined ? {} : { buyer: who }), ...paid };
@@ -74,7 +76,11 @@ export function paysForHeld(
   const isMore = says.has("more") || says.has("down");
   // Just what is left to pay.
   const isAllOfIt = isFetched || isRest || (amount !== undefined && !isMore);
-  if (isWhole && isAllOfIt) return [{ kind: "sell", price: going, ...at }];
+  if (isWhole && isAllOfIt)
+    // "picked it up" of what was offered for less: which of the two was paid is asked.
+    return amount === undefined && offeredOther(offers, pieces, going) !== null
+      ? [{ kind: "sell", missing: ["price"], ...at }]
+      : [{ kind: "sell", price: going, ...at }];
   if (amount === undefined) return [];
   const sale: Reading = { kind: "sell", price: amount, fetched: true, ...at };
   if (isFetched || isRest) return [sale];

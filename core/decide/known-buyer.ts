@@ -7,6 +7,7 @@ import { type Settling, settlingsIn, type Told } from "../notes/settling.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { OPENS_ASKING, PIECE_LEFT } from "../notes/words/settling.ts";
 import { saysAny } from "../notes/words/words.ts";
+import type { Offer } from "./decision.ts";
 import { backsOut, type Pieces, type Place, paidOtherwise, paysForHeld } from "./held-settled.ts";
 import { matchMention } from "./match.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
@@ -23,6 +24,8 @@ interface Said {
   today: Day;
   /** The pieces of the newest note. */
   recent: readonly number[];
+  /** What was offered for pieces and is still open. */
+  offers?: readonly Offer[];
 }
 
 /** Pieces that one person owes on, or holds. */
@@ -104,7 +107,7 @@ function isPiece(name: string, { pieces }: Books): boolean {
 
 function readFrom(
   { told, text, after }: Settling,
-  { books, recent }: Said,
+  { books, recent, offers = [] }: Said,
   readings: readonly Reading[],
 ): Reading[] | null {
   const dealings = dealingsOf(told, books);
@@ -112,7 +115,7 @@ function readFrom(
   const meant = told.who === undefined && latest.length === 1 ? latest : dealings;
   // "she passed" of the one hold that was spoken of last.
   const isOfOne = told.who !== undefined || (told.says.has("payer") && latest.length === 1);
-  const could = meant.flatMap((dealing) => readingsOf(told, dealing, text, isOfOne, books));
+  const could = meant.flatMap((dealing) => readingsOf(told, dealing, text, isOfOne, { books, offers }));
   const [only, ...others] = could;
   if (!only) return null;
   const left = told.left.filter(
@@ -188,7 +191,7 @@ function readingsOf(
   { of, pieces }: Dealing,
   text: string,
   isOfOne: boolean,
-  books: Books,
+  desk: { books: Books; offers: readonly Offer[] },
 ): Reading[] {
   const { says, method, date } = told;
   const place = { pieces: byNumbers(pieces.map(({ number }) => number)), text, line: 0 };
@@ -208,7 +211,7 @@ function readingsOf(
       : [];
   if (of === "held") {
     if (isLost) return says.has("never") ? [] : isOfOne ? backsOut(told, pieces, at) : [];
-    return says.has("never") ? [] : paysForHeld(told, pieces, paid, books);
+    return says.has("never") ? [] : paysForHeld(told, pieces, paid, desk);
   }
   if (isLost || says.has("fetched")) return [];
   return says.has("never") ? neverPays(told, pieces, at) : paysWhatIsOwed(told, pieces, paid);

@@ -13,6 +13,7 @@ import type { Ask, Choice, Desk } from "./decision.ts";
 import { ever, listed, paidFor } from "./fits.ts";
 import { foundBy, matchMention } from "./match.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
+import { offeredFor } from "./offered.ts";
 
 /*
  * Pieces that a note leaves to the books: the price of a sale alone, "the set", "both", "the dresser" of two.
@@ -103,18 +104,23 @@ const AS_AGREED: readonly string[] = [
 ];
 const AS_LISTED: readonly string[] = ["as listed", "asking", "at asking", "full price", "list price"];
 
-/** The question for a sale's price, with what was agreed on for its pieces, or what they are listed at, on a button. */
+const AS_OFFERED: readonly string[] = ["as offered", "his offer", "her offer", "their offer", "the offer"];
+
+/** The question for a sale's price, with what was offered or agreed on for its pieces, or what they are listed at, on a button. */
 export function withAskingPrice(ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask {
   const isAsked = ask.wants === "price" && reading.kind === "sell";
   const asked = isAsked && askingPriceOf(reading, desk, (pieces) => goingPrice(desk.books, pieces));
   if (!asked) return ask;
   const missing = reading.missing?.filter((field) => field !== "price") ?? [];
-  const choice: Choice = {
-    label: `${show(asked.price)}, as ${asked.isAgreed ? "agreed" : "listed"}`,
-    words: [...(asked.isAgreed ? AS_AGREED : AS_LISTED)],
-    effect: { kind: "settle", change: { price: asked.price, missing } as Partial<Reading> },
-  };
-  return { ...ask, choices: [choice, ...ask.choices] };
+  const at = (price: Cents, as: string, words: readonly string[]): Choice => ({
+    label: `${show(price)}, as ${as}`,
+    words: [...words],
+    effect: { kind: "settle", change: { price, missing } as Partial<Reading> },
+  });
+  const offered = asked.isAgreed ? null : offeredFor(desk.talk?.offers, asked.numbers);
+  const going = asked.isAgreed ? at(asked.price, "agreed", AS_AGREED) : at(asked.price, "listed", AS_LISTED);
+  const before = offered === null || offered === asked.price ? [] : [at(offered, "offered", AS_OFFERED)];
+  return { ...ask, choices: [...before, going, ...ask.choices] };
 }
 
 /** The pieces of the only set that is here, where a note speaks of "the set". */

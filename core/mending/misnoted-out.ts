@@ -39,9 +39,9 @@ export function takenOut(
   const isOther = said.out === "maybe" || (now.name !== undefined && said.undoes === 0);
   if (!isAnyNamed && !said.isAgain) return isOther ? null : [{ kind: "undo", ...at }];
   const touched = past.touched();
-  // What was sent twice is asked about already: that question is dropped.
-  if (said.isAgain && touched !== null && !books.facts.some(({ root }) => root === touched))
-    return [{ kind: "undo", ...at }];
+  // What was sent twice is asked about already: that question is dropped. "put 40 down already" tells of something new.
+  const isOfQuestion = touched !== null && !books.facts.some(({ root }) => root === touched);
+  if (said.isAgain && isOfQuestion) return hasValue(now) || hasValue(old) ? null : [{ kind: "undo", ...at }];
   const pieces = [...now.pieces, ...old.pieces];
   const isDenied = said.out === "denied";
   const isNear = isDenied && pieces.length === 0;

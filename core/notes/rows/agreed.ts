@@ -204,12 +204,12 @@ export const HELD: readonly Row<NumberEffect>[] = [
     "jo put 20 on the lamp and will pay the remaining 45 saturday",
   ],
   [
-    "wants|want|wanted|taking|takes|take|buying|getting|gets|get <art>? <piece> [at|for $ ,|and|-|.|so|he|she|they|has|already|just*] put|left|gave|gave_me|paid|sent|sent_me|put_down|dropped|wired $",
+    "wants|want|wanted|taking|takes|take|buying|getting|gets|get <art>? <piece>|it|them [at|for $ ,|and|-|.|so|he|she|they|has|already|just*] put|left|gave|gave_me|paid|sent|sent_me|put_down|dropped|wired $",
     "agreed",
     "nell wants the hutch at 220, put 40 down",
   ],
   [
-    "wants|want|wanted|taking|takes|take|buying|getting|gets|get|gonna|will <art>? <piece> … ,|and|-|.* <someone>? [left|put|gave|gave_me|sent|sent_me|dropped_off|put_down] $ !for|deposit|down|on",
+    "wants|want|wanted|taking|takes|take|buying|getting|gets|get|gonna|will <art>? <piece>|it|them … ,|and|-|.* <someone>? [left|put|gave|gave_me|sent|sent_me|dropped_off|put_down] $ !for|deposit|down|on",
     "down",
     "nell is taking the hutch at 220, left 40",
   ],

@@ -8,7 +8,9 @@ export const NAME_AROUND =
   /^(?:(?:its|it is|this is|by|the|a|an|my|our|some|went|gone|left|going|with|to) )+| (?:here|speaking|again|texting)$| (?:finally|just|came|stopped|drove|swung|dropped|showed|picked|paid|gave|sent|handed|left(?= (?:me|us)\b)|waited|loved|liked|walked|saw|called|texted|messaged|haggled|wanted|looked|measured|rode|fell in|decided)\b.*$/g;
 
 /** Somebody without a name. */
-export const NOBODY_NAMED = wordSet("he she they hes shes theyre someone somebody who buyer person");
+export const NOBODY_NAMED = wordSet(
+  "he she they hes shes theyre hell shell theyll hed shed theyd someone somebody who buyer person",
+);
 
 /** A name follows a preposition, or begins the clause: "the lady with the twins backed out". */
 export const TAKES_NAME = wordSet("from to for off at off_of and then so but");

@@ -1,0 +1,34 @@
+/* What becomes of an offer, in the words that people answer it with. */
+
+import { wordSet } from "./words.ts";
+
+/** It was taken: the piece is theirs, and nothing was paid yet. */
+export const ACCEPTED = wordSet(
+  "took took_it i_took_it we_took_it i_took_that taking_it im_taking_it accepted i_accepted accepted_it i_accepted_it accepted_the_offer accepted_that deal its_a_deal we_have_a_deal " +
+    "done_deal agreed i_agreed we_agreed he_agreed she_agreed they_agreed agreed_to_it shook_on_it we_shook_on_it shook_hands said_yes i_said_yes he_said_yes she_said_yes they_said_yes " +
+    "said_ok i_said_ok he_said_ok she_said_ok they_said_ok said_okay i_said_okay told_him_yes told_her_yes told_them_yes told_him_ok told_her_ok told_them_ok said_yes_to_that said_sure i_said_sure " +
+    "going_with_it going_with_that went_with_it went_for_it works_for_me good_enough fair_enough fine_with_me ok_with_me good_with_me im_fine_with_that im_good_with_that im_ok_with_that " +
+    "sounds_good close_enough ill_take_it id_take_it well_take_it i_will_take_it gave_in i_gave_in caved i_caved we_caved yes_to_that let_him_have_it let_her_have_it let_them_have_it",
+);
+
+/** It was not, or is not yet. */
+export const DECLINED = wordSet(
+  "declined decline declining turned_him_down turned_her_down turned_them_down turned_it_down turned_down turned_that_down said_no told_him_no told_her_no told_them_no no_way no_thanks no_thank_you nope no_deal " +
+    "passed i_passed passing refused rejected laughed lol haha holding_off holding_out held_out ignored ignoring ignored_it not_taking didnt_take wont_take walked walked_away insulting insult ridiculous " +
+    "too_low way_too_low too_little not_enough as_if nah no_thx never_answered didnt_answer not_budging didnt_budge stood_firm stayed_firm firm",
+);
+
+/** It was made. */
+export const OFFERED = wordSet(
+  "offered offers offer offering would_pay will_pay would_give will_give lowballed bid countered can_do could_do would_do will_do",
+);
+
+/** Words beside those that say that it was taken. */
+export const AROUND_TAKEN = wordSet(
+  "ok okay well so yeah yes yep alright then finally and the for at with on his her their my to",
+);
+
+/** What is said beside the price itself: "im fine with 260". */
+export const AGREES = wordSet(
+  "im i we were was is am are fine good okay works cool happy accepted took taking take doing did agreed settled",
+);

@@ -1,0 +1,97 @@
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { type Chat, openChat } from "./chat.ts";
+
+let chat: Chat;
+beforeEach(() => {
+  chat = openChat();
+  chat.say("bought dresser 45");
+  chat.say("listed dresser 325");
+});
+afterEach(() => chat.end());
+
+const dresser = () => chat.ledger.books.pieces.get(1)!;
+
+describe("what is offered for a listed piece", () => {
+  test("is no sale, and waits to be taken", () => {
+    const reply = chat.say("guy offered 280 for the dresser");
+    expect(reply.text).toContain("no sale yet");
+    expect(reply.buttons.map(({ label }) => label)).toEqual([
+      "Hold #1 dresser at 280.00",
+      "Sold #1 dresser 280.00",
+      "Not taken",
+    ]);
+    expect(dresser()).toMatchObject({ gone: null, hold: null });
+  });
+
+  test.each([
+    ["took it"],
+    ["ok, i took it"],
+    ["accepted the 280"],
+    ["im fine with 280"],
+    ["told him yes"],
+    ["deal"],
+  ])("is taken by %j", (answer) => {
+    chat.say("guy offered 280 for it");
+    expect(chat.say(answer).text).toContain("on hold at 280.00");
+    expect(chat.ledger.questions.everyOpen()).toEqual([]);
+  });
+
+  test("is taken with what is told of the deal, and paid at that price", () => {
+    chat.say("guy offered 280, said id think about it");
+    expect(chat.say("took it. he's coming saturday, put 40 down").text).toMatch(
+      /at 280\.00 until Sat.*\n.*40\.00/,
+    );
+    expect(chat.say("he came, paid the rest").text).toContain("Sold #1 dresser for 280.00");
+  });
+
+  test("is what a deposit is put down on", () => {
+    chat.say("guy offered 280");
+    chat.say("he put 40 down already");
+    expect(dresser().hold).toMatchObject({ agreed: 28_000 });
+    expect(dresser().deposit).toBe(4_000);
+  });
+
+  test("stands beside the asking price where a sale tells none", () => {
+    chat.say("a lady would pay 270 for it");
+    const labels = chat.say("sold the dresser").buttons.map(({ label }) => label);
+    expect(labels.slice(0, 2)).toEqual(["270.00, as offered", "325.00, as listed"]);
+  });
+
+  test("is asked about where it was held without a price and is fetched", () => {
+    chat.say("guy offered 280 for the dresser");
+    chat.say("deposit 40 on dresser from sam");
+    const reply = chat.say("sam picked up the dresser");
+    expect(dresser().gone).toBeNull();
+    expect(reply.buttons.map(({ label }) => label)).toContain("280.00, as offered");
+  });
+
+  test.each([
+    ["someone offered 200, told him no"],
+    ["lowballed 120 on the dresser lol"],
+    ["guy wants 20 off"],
+  ])("is not asked about in %j", (text) => {
+    chat.say(text);
+    expect(chat.ledger.questions.everyOpen()).toEqual([]);
+  });
+
+  test("is dropped when it is turned down, and by the sale at another price", () => {
+    chat.say("guy offered 280 for the dresser");
+    chat.say("told him no");
+    expect(chat.ledger.questions.everyOpen()).toEqual([]);
+    chat.say("guy offered 290 for the dresser");
+    chat.say("sold dresser 310 cash");
+    expect(chat.ledger.questions.everyOpen()).toEqual([]);
+    expect(dresser().gone).toBe("sold");
+  });
+
+  test("of two prices the one named last is the one that was taken", () => {
+    chat.say("she offered 250, i countered 300");
+    expect(chat.say("deal").text).toContain("on hold at 300.00");
+  });
+});
+
+test("what somebody will pay is no sale, and nobody is called by it", () => {
+  expect(chat.say("he'll take it for 290").text).toContain("no sale yet");
+  expect(chat.say("she'd pay 290 for the dresser").text).toContain("no sale yet");
+  expect(dresser().gone).toBeNull();
+});
