@@ -2,7 +2,7 @@ import type { Day } from "../calendar.ts";
 import { type Tok, textOf } from "./clause.ts";
 import { clausesOf } from "./clauses-read.ts";
 import { isFeeOfNothing, isWholeNote, withBack } from "./going-on/going-on.ts";
-import { lexed, lexedOf } from "./lexed.ts";
+import { lexedOf } from "./lexed.ts";
 import { mendOf } from "./mends/mends.ts";
 import { notesOf, readAgain, valueRead } from "./notes-read.ts";
 import { withoutChatter } from "./passed-over/chatter.ts";
@@ -33,6 +33,8 @@ function withoutBullet(words: Word[], line: string): Word[] {
   if (words[0]?.kind !== "digits" || words[1]?.kind !== "mark") return words;
   return /^\s{0,20}\d{1,3}[.)]\s{1,20}\p{L}/u.test(line) ? words.slice(2) : words;
 }
+
+const wordsIn = (line: string): Word[] => withoutBullet(wordsOf(line), line);
 
 const isMark = ({ kind }: Word): boolean => kind === "mark";
 
@@ -68,7 +70,7 @@ export function readLine(line: string, today: Day, index: number, trace?: Trace[
 function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Reading[] {
   const text = line.trim();
   if (text === "") return [];
-  const typedWords = withoutBullet(wordsOf(line), line);
+  const typedWords = wordsIn(line);
   const place = { text, line: index };
   if (typedWords.every(isMark)) return [unclear({ kind: "unknown" }, place)];
   const meant = meantBy(line, typedWords, language().lexer);
@@ -134,7 +136,7 @@ function withRest(noted: Reading[], all: readonly Tok[], isShort: boolean, told:
   const { text, line } = told;
   return withNoteWithin(
     parts ?? noted,
-    () => lexed(told.typed),
+    () => lexedOf(meantBy(told.typed, wordsIn(told.typed), language().lexer)).tokens,
     { text, line },
     (part) => readAgain(part, told),
   );

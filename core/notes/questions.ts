@@ -248,11 +248,17 @@ function timeOf(units: readonly Unit[], today: Day): { month?: string; year?: st
     const month = MONTHS[word];
     if (month !== undefined && unit.keys.includes("{month}") && isMonthHere(units, at)) {
       const year = [units[at + 1], units[at + 2]].find((next) => next?.keys.includes("{year}"));
-      return { month: monthNamed(month, year ? wholeOf(year.token.amount!.exact)! : null, today) };
+      return { month: monthNamed(month, year ? yearOf(year, today) : null, today) };
     }
   }
   const year = units.find((unit) => unit.keys.includes("{year}") && unit.token.kind === "amount");
   return year ? { year: String(wholeOf(year.token.amount!.exact)) } : {};
+}
+
+/** "2025", or "last year" behind a month. */
+function yearOf({ keys, token }: Unit, today: Day): number {
+  if (token.kind === "amount") return wholeOf(token.amount!.exact)!;
+  return Number(today.slice(0, 4)) - (keys[0] === "last year" ? 1 : 0);
 }
 
 /** "may" and "march" are months only after "in", "of", "for", or at the end. */

@@ -72,6 +72,8 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
   // "the hutch, sorry", "25 i mean": the word that corrects may stand behind.
   const to = tokens.findLastIndex((token) => !BEHIND.has(token.text)) + 1;
   const opening = [...tokens.slice(0, from), ...tokens.slice(to)];
+  // "instead", alone
+  if (to <= from) return null;
   const told = withoutClause(tokens.slice(from, to));
   if (to < tokens.length || tokens.some(({ text }) => text === "only")) {
     const value = valueAlone(told, today, opening.some(isOther));

@@ -41,6 +41,13 @@ it.each([", ", " and ", "\n"])(
   },
 );
 
+it("each word that notes are made of is read by itself, behind the number of a list too", () => {
+  const words = [...new Set(noteWords)];
+  const every = Math.ceil(words.length / runsOf({ short: 300, long: words.length }));
+  for (const word of words.filter((_, at) => at % every === 0))
+    for (const line of [word, `2. ${word} (so)`]) expect(() => read(line), line).not.toThrow();
+});
+
 describe("any text", () => {
   it.each([
     ["of any characters", fc.string({ unit: "binary", maxLength: 300 })],
