@@ -1,4 +1,4 @@
-import type { Tok } from "../clause.ts";
+import { type Tok, tokenBefore } from "../clause.ts";
 import type { VerbFacts } from "../heads.ts";
 import { headOf, headsOf, strongHeadsOf } from "../heads.ts";
 import { wholeOf } from "../quantities/amounts.ts";
@@ -64,12 +64,13 @@ export function splitAtThings(part: Tok[], facts: VerbFacts): Tok[][] {
     const token = part[at]!;
     const measure = isMeasure(token);
     const opens = opensThing(token) && !isOwnFee(token, part, start, at, facts);
-    const before = thing && number ? part.slice(start, at) : null;
-    const foreign =
-      before && measure && !isPreposition(part[at - 1]) && isForeignMeasure(token, before, facts);
+    // Nothing else begins another one.
+    const mayBegin = opens || measure || token.roles.labor === true;
+    const before = mayBegin && thing && number ? part.slice(start, at) : null;
+    const isLed = before !== null && isPreposition(tokenBefore(part, at));
+    const foreign = before && measure && !isLed && isForeignMeasure(token, before, facts);
     const isTimeOf = thing && !number && token.kind === "duration" && isTimeOfDone(part, start, at);
-    const isOpen = !isPreposition(part[at - 1]) || opensAnother(part, at);
-    const another = before && isOpen && isAnother(part, at, before, opens);
+    const another = before && (!isLed || opensAnother(part, at)) && isAnother(part, at, before, opens);
     if (foreign || another || isTimeOf) {
       parts ??= [];
       parts.push(part.slice(start, at));

@@ -1,8 +1,9 @@
+import { lastWord } from "../tokens/text.ts";
 import { FURNITURE, SET_WORDS } from "../words/furniture.ts";
 
 /** Whether a name means pieces that go together: "dining set", "bedroom suite". */
 export function isSetName(name: string): boolean {
-  return SET_WORDS.has(name.slice(name.lastIndexOf(" ") + 1));
+  return SET_WORDS.has(lastWord(name));
 }
 
 /** The nouns that names of two words end with: a "desk lamp" is no desk, but "rolltop" is said of a rolltop desk alone. */

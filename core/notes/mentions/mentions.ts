@@ -2,6 +2,7 @@ import type { Tok } from "../clause.ts";
 import { placeBefore, tokenBefore } from "../clause.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
+import { lastWord } from "../tokens/text.ts";
 import { pieceToken } from "../tokens/token.ts";
 import { TOWARDS_SOMEBODY } from "../words/links.ts";
 import { COATS } from "../words/parts.ts";
@@ -137,13 +138,13 @@ function traitsBefore(tokens: readonly Tok[], noun: number): { traits: string[];
     const number = tokenBefore(tokens, at);
     // "second coat dresser 1h"
     if (COATS.has(token.text)) break;
-    if (PARTS.has(token.text) && number?.kind === "amount" && !number.amount?.money) {
+    if (number?.kind === "amount" && !number.amount?.money && PARTS.has(token.text)) {
       traits.unshift(`${number.text} ${token.text}`);
       at -= 1;
     } else if (token.kind === "grain" && PARTS.has(token.text.split(" ").at(-1)!)) traits.unshift(token.text);
     else if (token.roles.opinion && !token.roles.trait) continue;
     // "2 more chairs" are two.
-    else if (MORE.has(token.text) && countOf(number) !== null) continue;
+    else if (countOf(number) !== null && MORE.has(token.text)) continue;
     else if (isTrait(token) && !(token.unknown && isAfterPreposition(tokens, at)))
       traits = [...(token.text.includes(" ") ? token.text.split(" ") : [token.text]), ...traits];
     else break;
@@ -247,8 +248,7 @@ const isOtherNumber = (tokens: readonly Tok[], at: number): boolean =>
 
 /** "finish nails" */
 const isSized = (token: Tok | undefined): boolean =>
-  token !== undefined &&
-  (SIZED.has(token.text) || SIZED.has(token.text.slice(token.text.lastIndexOf(" ") + 1)));
+  token !== undefined && (SIZED.has(token.text) || SIZED.has(lastWord(token.text)));
 
 /** "#1", "#1 the dresser", "#4 tall white hutch": the number, and what is called by it. */
 function numberedMention(tokens: readonly Tok[], at: number): { mention: Mention; from: number; to: number } {
@@ -375,7 +375,7 @@ function isOfEvery(joined: readonly Tok[], { count, number, set }: Mention): boo
   const isOne = count === 1 && number === undefined && !set;
   // "20 min a chair"
   if (isOne && before === "a") return joined.at(-2)?.kind === "duration";
-  return isOne && EACH_OF.has(before.slice(before.lastIndexOf(" ") + 1));
+  return isOne && EACH_OF.has(lastWord(before));
 }
 
 /**

@@ -1,4 +1,4 @@
-import { type Tok, textOf } from "../clause.ts";
+import { type Tok, textOf, tokenBefore } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { chatter } from "../rows/chatter.ts";
 import type { Fired } from "../rows/table.ts";
@@ -166,6 +166,7 @@ function isChat(
   phrasesAt: ReadonlyMap<number, Fired>,
   isAhead: boolean,
 ): boolean {
+  if (phrasesAt.size === 0 && !isOnlySaid(tokens, from, to)) return false;
   if (OPENS_SLOT.has(tokens[from]!.text) && !phrasesAt.has(from)) return false;
   if (isOneMore(tokens, from, to)) return false;
   const told: Told = {
@@ -197,11 +198,20 @@ function isChat(
   return told.isTold && (told.isOfMood || isOfKin || !told.isOfOthers);
 }
 
+/** Nearly every stretch names a piece or holds a number, and is of the note. */
+function isOnlySaid(tokens: readonly Tok[], from: number, to: number): boolean {
+  for (let at = from; at < to; at += 1) {
+    const { kind } = tokens[at]!;
+    if (kind !== "word" && kind !== "span") return false;
+  }
+  return true;
+}
+
 /** "bought a dresser for 30 and a stove": one more thing, and no remark. */
 function isOneMore(tokens: readonly Tok[], from: number, to: number): boolean {
   return (
     to - from <= ONE_MORE_MAX &&
-    JOINS_ONE_MORE.has(tokens[from - 1]?.text ?? "") &&
+    JOINS_ONE_MORE.has(tokenBefore(tokens, from)?.text ?? "") &&
     COUNTS_ONE_MORE.has(tokens[from]!.text)
   );
 }
@@ -216,8 +226,9 @@ const isPointedAt = ({ text, roles }: Tok): boolean =>
 function tell(told: Told, token: Tok): boolean {
   const { kind, text, roles } = token;
   if (kind === "span") return true;
-  if (kind !== "word" || STAYS.has(text) || FOR_NOTHING.has(text)) return false;
-  if (roles.vagueTime || roles.method || roles.stream || roles.place || roles.noun) return false;
+  if (kind !== "word" || roles.vagueTime || roles.method || roles.stream || roles.place || roles.noun)
+    return false;
+  if (STAYS.has(text) || FOR_NOTHING.has(text)) return false;
   const isOfLife = isLife(text);
   const heads = headsOf(token);
   const isVerb = heads.some((head) => !head.light);

@@ -156,7 +156,8 @@ function endsAt({ norms, at }: Cursor): { from: Hour; to: Hour; words: number } 
 
 /** Whether an hour stands behind a word that opens two: "from two to four", "from about seven to nine". */
 export function isHoursOpen(norms: readonly string[], at: number): boolean {
-  const before = norms[at - 1] ?? "";
+  if (at === 0) return false;
+  const before = norms[at - 1]!;
   return (
     BETWEEN_HOURS_OPEN.has(before) || (ABOUT_HOUR.has(before) && BETWEEN_HOURS_OPEN.has(norms[at - 2] ?? ""))
   );

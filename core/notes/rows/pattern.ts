@@ -118,13 +118,24 @@ const rarestOf = (words: readonly RowWord[]): RowWord =>
 /** How many of a hundred notes hold the commonest classes, about. */
 const OFTEN: Readonly<Record<string, number>> = {
   ...{ "<any>": 99, "<word>": 98, "<light>": 75, $: 69, "<piece>": 68, "<verb>": 65, "<bare>": 61, "#": 61 },
-  ...{ "<art>": 45, "<new>": 24, "<~buy>": 20, "<~sell>": 18, "<sell>": 18, "<house>": 16, "<spend>": 15 },
-  ...{ "<supply>": 14, "<person>": 13, "<buy>": 12, "<plain>": 11, "<grit>": 10, "<day>": 8, "<done>": 7 },
+  ...{ "<art>": 34, "<~spend>": 30, "<~buy>": 30, "<spend>": 26, "<buy>": 25, "<sitename>": 16, "<new>": 16 },
+  ...{
+    "<house>": 14,
+    "<~sell>": 13,
+    "<sell>": 13,
+    "<supply>": 13,
+    "<day>": 12,
+    "<inpiece>": 10,
+    "<grit>": 9,
+  },
+  ...{ "<person>": 9, "<several>": 8, "<plain>": 8, "<done>": 7, "<~list>": 6, "<method>": 6, "<list>": 5 },
+  ...{ "<service>": 5, "<place>": 5, "<pay>": 4, "<time>": 4, "<~hold>": 4, "<hold>": 4, "<~finish>": 3 },
 };
-const OFTEN_OF_OTHERS = 4;
+const OFTEN_OF_OTHERS = 2;
+const OFTEN_OF_WORD = 0.3;
 
 const oftenOf = (part: string): number =>
-  isClass(part) ? (OFTEN[part] ?? OFTEN_OF_OTHERS) : (OFTEN_SAID[part] ?? 1);
+  isClass(part) ? (OFTEN[part] ?? OFTEN_OF_OTHERS) : (OFTEN_SAID[part] ?? OFTEN_OF_WORD);
 
 /** A pattern from its text; throws where a bracket is missing, which a test of every row would show. */
 export function patternOf(text: string): Pattern {

@@ -1,5 +1,6 @@
 import type { Clause, Tok } from "../clause.ts";
 import { asSaid, claim, placeAfter, placeBefore } from "../clause.ts";
+import { lastWord } from "../tokens/text.ts";
 import {
   BEFORE_NAME,
   ENDS_BEFORE_PIECE,
@@ -95,7 +96,7 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
   for (let at = 0; at < tokens.length - 1; at += 1) {
     const token = tokens[at]!;
     // The "for" of "hold for the neighbor" is the verb's own.
-    const word = token === clause.head ? token.text.slice(token.text.lastIndexOf(" ") + 1) : token.text;
+    const word = token === clause.head ? lastWord(token.text) : token.text;
     if (token.kind !== "word" || !prepositions.has(word)) continue;
     if (token.claimed && (token !== clause.head || word === token.text)) continue;
     const start = afterArticles(tokens, at + 1);

@@ -10,6 +10,7 @@ import { EACH_WORDS } from "../words/numbers.ts";
 import { PLACES, STANDS_FOR_PIECES } from "../words/pieces.ts";
 import type { Roles } from "./roles.ts";
 import { BITS, HINTS, type OwnSigns } from "./sign-bits.ts";
+import { lastWord } from "./text.ts";
 
 const PICKUPS = ["pickup", "pick up", "picking up", "picks up", "picking it up", "coming", "collecting"];
 
@@ -55,7 +56,7 @@ export function hintsOf(text: string, roles: Roles): number {
   const blank = text.indexOf(" ");
   if (blank > 0) {
     hints |= (HINT_OF.get(text.slice(0, blank)) ?? 0) & OF_FIRST;
-    if (heads) hints |= (HINT_OF.get(text.slice(text.lastIndexOf(" ") + 1)) ?? 0) & HINTS.preposition;
+    if (heads) hints |= (HINT_OF.get(lastWord(text)) ?? 0) & HINTS.preposition;
   }
   if (method) hints |= HINTS.method;
   if (place) hints |= HINTS.place;

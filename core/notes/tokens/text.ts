@@ -176,6 +176,13 @@ export function firstWord(text: string): string {
   return blank < 0 ? text : text.slice(0, blank);
 }
 
+/** The last of them; the engine looks for the last blank in code of its own, outside of what it compiled. */
+export function lastWord(text: string): string {
+  let from = text.length;
+  while (from > 0 && text.charCodeAt(from - 1) !== 32) from -= 1;
+  return from === 0 ? text : text.slice(from);
+}
+
 /** "re-glued" is one word. */
 const isAgainPart = (before: Word, { kind, start }: Word, line: string): boolean =>
   kind === "letters" && before.norm === "re" && start === before.end + 1 && line[before.end] === "-";

@@ -20,4 +20,7 @@ export const BESIDE_SAME = wordSet(
 export const COMPARES = wordSet("as than");
 
 /** "another chair", "2 more chairs": pieces beside those that are here. */
-export const saysOneMore = (text: string): boolean => /^(?:(?:and )?another|(?:one|\w+) more) /.test(text);
+export const saysOneMore = (text: string): boolean =>
+  (text.includes("another ") || text.includes(" more ")) && ONE_MORE.test(text);
+
+const ONE_MORE = /^(?:(?:and )?another|(?:one|\w+) more) /;
