@@ -1,7 +1,7 @@
 import { setPriority } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { z } from "zod";
+import * as z from "zod";
 import type { Day } from "../core/calendar.ts";
 import type { BackupResult } from "../db/backup.ts";
 import type { Make } from "./files/bodies.ts";

@@ -1,6 +1,6 @@
 import { readFileSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { z } from "zod";
+import * as z from "zod";
 import type { Instant } from "../core/calendar.ts";
 
 /** A poll waits for half a minute at most; a handler and a fetched file may take as long again. */

@@ -1,5 +1,5 @@
 import { resolve } from "node:path";
-import { z } from "zod";
+import * as z from "zod";
 import { isZone } from "./zone.ts";
 
 const LOG_LEVELS = ["trace", "debug", "info", "warn", "error", "fatal", "silent"] as const;

@@ -1,6 +1,6 @@
 import type { Statement } from "better-sqlite3";
 import { and, asc, desc, eq, inArray, isNull, like, sql } from "drizzle-orm";
-import { z } from "zod";
+import * as z from "zod";
 import type { Instant } from "../core/calendar.ts";
 import type { Reply } from "../core/reply.ts";
 import { type Connection, withoutFlush } from "./connection.ts";

@@ -1,6 +1,6 @@
 import { randomBytes } from "node:crypto";
 import { asc, eq, isNull } from "drizzle-orm";
-import { z } from "zod";
+import * as z from "zod";
 import type { Instant } from "../core/calendar.ts";
 import type { Ask, Matter } from "../core/decide/decision.ts";
 import type { Connection } from "./connection.ts";

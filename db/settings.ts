@@ -1,5 +1,5 @@
 import { eq, sql } from "drizzle-orm";
-import { z } from "zod";
+import * as z from "zod";
 import { isDay } from "../core/calendar.ts";
 import type { Connection } from "./connection.ts";
 import { createMemory } from "./memory.ts";

@@ -1,6 +1,6 @@
 import { promises as files } from "node:fs";
 import { basename, dirname } from "node:path";
-import { z } from "zod";
+import * as z from "zod";
 import { type Day, dayOfInstant, isDay } from "../../core/calendar.ts";
 import { backUp } from "../../db/backup.ts";
 import { listBackups } from "../../db/backups.ts";

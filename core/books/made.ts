@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { Day } from "../calendar.ts";
 import type { Cents } from "../money.ts";
 import { splitEvenly } from "../split.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { monthOf } from "../calendar.ts";
 import { amountOf } from "./facts.ts";
 import type { FactRules } from "./rules.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { isDay } from "../calendar.ts";
 
 /** Shapes that the data of several kinds of fact share. */

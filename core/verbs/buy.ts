@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { amountOf, onlyPiece } from "../books/facts.ts";
 import { madeShape, takeIn } from "../books/made.ts";
 import { postedTo } from "../books/posted.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { goingPrice } from "../books/agreed.ts";
 import { checkPieces } from "../books/check.ts";
 import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { checkPieces } from "../books/check.ts";
 import type { FactRules } from "../books/rules.ts";
 import { decimalShape } from "../books/shapes.ts";

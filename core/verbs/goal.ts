@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { amountOf } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";
 import type { Cents } from "../money.ts";

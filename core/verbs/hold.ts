@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { dueAtPickup } from "../books/agreed.ts";
 import type { Books, Hold, Piece } from "../books/books.ts";
 import { checkNotGone } from "../books/check.ts";

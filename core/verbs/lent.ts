@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { Books } from "../books/books.ts";
 import { checkPieces } from "../books/check.ts";
 import type { FactData } from "../books/facts.ts";

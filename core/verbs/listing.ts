@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { checkNotGone } from "../books/check.ts";
 import { amountOf } from "../books/facts.ts";
 import { costOf } from "../books/piece.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { amountOf } from "../books/facts.ts";
 import { loanWords } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { checkLoan } from "../books/check.ts";
 import { amountOf } from "../books/facts.ts";
 import { allocatePayment, bringForward, owedOn } from "../books/loan.ts";

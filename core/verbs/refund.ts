@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { Books, Piece } from "../books/books.ts";
 import { checkPieces } from "../books/check.ts";
 import { moveCost } from "../books/cost.ts";

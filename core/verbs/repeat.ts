@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { RepeatedNote, Standing } from "../books/books.ts";
 import { amountOf, type FactOf, type NewFact } from "../books/facts.ts";
 import type { FactRules } from "../books/rules.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { checkNoDeposit, checkNotGone } from "../books/check.ts";
 import { costAccountOf, moveCost } from "../books/cost.ts";
 import { costOf } from "../books/piece.ts";

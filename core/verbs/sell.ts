@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { Books, Piece } from "../books/books.ts";
 import { checkNotGone } from "../books/check.ts";
 import { amountOf, type FactOf, onlyPiece } from "../books/facts.ts";

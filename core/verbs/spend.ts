@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { checkPieces } from "../books/check.ts";
 import { costAccountOf } from "../books/cost.ts";
 import { amountOf, onlyPiece } from "../books/facts.ts";

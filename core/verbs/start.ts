@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { checkNotGone } from "../books/check.ts";
 import type { FactRules } from "../books/rules.ts";
 import { costLine, dayWords, subjectOf } from "../decide/echo.ts";

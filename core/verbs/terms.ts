@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { checkLoan } from "../books/check.ts";
 import { changeTerms } from "../books/loan.ts";
 import { loanWords } from "../books/problem.ts";
