@@ -93,6 +93,14 @@ export class Phrases {
     this.#keep(phrase, before ? { ...before, cues: [...before.cues, ...alone.cues] } : alone);
   }
 
+  /** Adds a flag in the same way. */
+  addFlag(phrase: string, flag: Flag, alone: Senses): void {
+    const before = this.#senses.get(phrase);
+    if (!before) this.#keep(phrase, alone);
+    else if (before.flags.size === 0) this.#keep(phrase, { ...before, flags: alone.flags });
+    else this.#keep(phrase, { ...before, flags: new Set([...before.flags, flag]) });
+  }
+
   #keep(phrase: string, senses: Senses): void {
     if (!this.#senses.has(phrase)) {
       const words = phrase.split(" ");
@@ -137,10 +145,8 @@ export class Phrases {
 }
 
 function flagAll(phrases: Phrases, words: readonly string[], flag: Flag): void {
-  for (const word of words) {
-    const senses = phrases.at(word);
-    senses.flags = new Set([...senses.flags, flag]);
-  }
+  const alone: Senses = { ...NO_SENSES, flags: new Set([flag]) };
+  for (const word of words) phrases.addFlag(word, flag, alone);
 }
 
 /** "who bought" asks for somebody as well, where no rows are wanted. */

@@ -1,5 +1,5 @@
 import { BIT_PARTS, type Bits, bitsOf, NO_CLASSES, partOf, partsOf, placeIn } from "./bits.ts";
-import type { Element } from "./pattern.ts";
+import { type Element, forgetWritten, type Needed, neededFor, type Pattern, rarestIn } from "./pattern.ts";
 import type { Candidate, Standing } from "./standing.ts";
 import { hasTwo, type Units } from "./units.ts";
 import { makeLater, type RowWord, secondOf, sieveOf, wordsInRows } from "./words.ts";
@@ -24,7 +24,12 @@ interface Lookup {
 }
 
 /** The number of a row, where its needs begin and end, whether it needs two of a class, the classes and bits of its words. */
-function numbersOf({ pattern: { must, twice } }: Candidate, place: number, needs: readonly [number, number]) {
+function numbersOf(
+  { must }: Needed,
+  { twice }: Pattern,
+  place: number,
+  needs: readonly [number, number],
+): readonly number[] {
   const words = [sieveOf(must.words), secondOf(must.words)];
   return [place, ...needs, twice === NO_CLASSES ? 0 : 1, ...partsOf(must.bits), ...words];
 }
@@ -33,12 +38,17 @@ function numbersOf({ pattern: { must, twice } }: Candidate, place: number, needs
 const NUMBERS = 10;
 
 /** What a row needs any of, the rarest first. */
-const numbersOfNeeds = ({ pattern: { needs } }: Candidate): readonly number[] =>
+const numbersOfNeeds = ({ needs }: Needed): readonly number[] =>
   needs.toSorted((a, b) => a.often - b.often).flatMap(numbersOfNeed);
 
 /** The classes and the bits of words of a need, how many numbers it has, and each of its words: how many, and which. */
-function numbersOfNeed({ bits, rarest, words }: Element): readonly number[] {
-  const said = words.flatMap((each) => [each.length, ...each.map(({ id }) => id)]);
+function numbersOfNeed(need: Element): readonly number[] {
+  const { bits, firsts, words } = need;
+  const rarest = rarestIn(need);
+  const said =
+    words.length > 0
+      ? words.flatMap((each) => [each.length, ...each.map(({ id }) => id)])
+      : firsts.flatMap(({ id }) => [1, id]);
   return [...partsOf(bits), sieveOf(rarest), secondOf(rarest), BEFORE_WORDS + said.length, ...said];
 }
 
@@ -67,13 +77,15 @@ export function handInRows(madeFor: (table: number) => readonly Candidate[]): nu
 }
 
 function lookupOf(): Lookup {
-  const byKey = rowsByKey();
+  const needed = all.map(({ pattern }) => neededFor(pattern));
+  const byKey = rowsByKey(needed);
   const needs: number[] = [];
-  const numbers = all.map((row, place) => {
+  const numbers = needed.map((each, place) => {
     const from = needs.length;
-    needs.push(...numbersOfNeeds(row));
-    return numbersOf(row, place, [from, needs.length]);
+    needs.push(...numbersOfNeeds(each));
+    return numbersOf(each, all[place]!.pattern, place, [from, needs.length]);
   });
+  forgetWritten();
   let length = 0;
   for (const places of byKey.values()) length += places.size * NUMBERS;
   const told = new Int32Array(length);
@@ -100,10 +112,10 @@ function lookupOf(): Lookup {
 }
 
 /** The numbers of the rows that each word and each class looks up. */
-function rowsByKey(): Map<RowWord | number, Set<number>> {
+function rowsByKey(needed: readonly Needed[]): Map<RowWord | number, Set<number>> {
   const byKey = new Map<RowWord | number, Set<number>>();
-  all.forEach(({ pattern: { key } }, place) => {
-    for (const each of [...key.rarest, ...key.classes]) {
+  needed.forEach(({ key }, place) => {
+    for (const each of [...rarestIn(key), ...key.classes]) {
       const others = byKey.get(each);
       if (others) others.add(place);
       else byKey.set(each, new Set([place]));

@@ -29,7 +29,8 @@ function takes({ units }: Units, at: number, element: Element): number {
   const { firsts, words } = element;
   if ((unit.word.sieve & element.sieve) !== 0)
     for (let place = 0; place < firsts.length; place += 1)
-      if (firsts[place] === unit.word) most = Math.max(most, literalAt(units, at, words[place]!));
+      if (firsts[place] === unit.word)
+        most = Math.max(most, words.length === 0 ? 1 : literalAt(units, at, words[place]!));
   return most > 0 ? most : meet(unit.bits, element.bits) ? unit.span : 0;
 }
 

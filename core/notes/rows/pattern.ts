@@ -20,14 +20,11 @@ export interface Element {
   what: "one" | "gap" | "start" | "end" | "not" | "absent" | "rest";
   least: number;
   most: number;
-  /** The words that it may be. */
-  words: readonly (readonly RowWord[])[];
-  /** The places of the classes that it may be of. */
-  classes: readonly number[];
-  /** The first of its words, with their bits, and the bits of its classes. */
+  /** The words that it may be, of each the first, with their bits; the bits and places of its classes. */
   firsts: readonly RowWord[];
-  /** The rarest word of each. */
-  rarest: readonly RowWord[];
+  /** All words of each, where any has several; else none. */
+  words: readonly (readonly RowWord[])[];
+  classes: readonly number[];
   sieve: number;
   bits: Bits;
   /** How many of a hundred notes hold any of it, about. */
@@ -41,13 +38,17 @@ export interface Pattern {
   to: number;
   /** First words that a match may begin with, and their bits; null where it begins with a class. */
   opens: { words: readonly RowWord[]; sieve: number } | null;
-  /** What a line must hold somewhere for the pattern to stand in it: all of these classes and all these bits of words. */
-  must: { bits: Bits; words: readonly RowWord[] };
   /** The classes of which a line must hold two. */
   twice: Bits;
-  /** The rarest of all that a line must hold: a row is looked up by its words and classes. */
+}
+
+/** What a line must hold somewhere for a pattern to stand in it. */
+export interface Needed {
+  /** All of these classes and all these bits of words. */
+  must: { bits: Bits; words: readonly RowWord[] };
+  /** The rarest of it: a row is looked up by its words and classes. */
   key: Element;
-  /** The other elements of which a line must hold a word or a class, where that is more than one class. */
+  /** The other elements of which it must hold a word or a class, where that is more than one class. */
   needs: readonly Element[];
 }
 
@@ -80,37 +81,48 @@ function madeElement(text: string): Element {
   if (core.length > 1 && core.startsWith("!")) return { ...elementOf(core.slice(1)), what: "not" };
   const what = SPECIAL[core] ?? "one";
   const parts = what === "one" ? core.split("|") : [];
-  const words = parts.filter((part) => !isClass(part)).map(wordsOf);
-  const firsts = words.map(([first]) => first!);
-  const rarest = words.some(isPhrase) ? words.map(rarestOf) : firsts;
-  const classes = parts.filter(isClass).map(placeOf);
-  return {
+  const said = parts.filter((part) => !isClass(part));
+  const words = said.some((part) => part.includes("_")) ? said.map(wordsOf) : NO_PHRASES;
+  const firsts = words.length > 0 ? words.map(([first]) => first!) : said.map(rowWord);
+  const named = parts.filter(isClass);
+  const element: Element = {
     what,
     least,
     most,
     words,
-    classes,
+    classes: named.length > 0 ? named.map(placeOf) : NO_PLACES,
     firsts,
-    rarest,
     sieve: sieveOf(firsts),
-    bits: bitsOf(classes),
-    often: [...rarest.map(({ text }) => text), ...parts.filter(isClass)].reduce(
-      (sum, part) => sum + oftenOf(part),
-      0,
-    ),
+    bits: bitsOf(named.map(placeOf)),
+    often: named.reduce((sum, part) => sum + oftenOf(part), 0),
   };
+  element.often += rarestIn(element).reduce((sum, { text }) => sum + oftenOf(text), 0);
+  return element;
 }
 
-const WORDS_OF = new Map<string, readonly RowWord[]>();
+const NO_PHRASES: readonly (readonly RowWord[])[] = [];
+const NO_PLACES: readonly number[] = [];
 
-/** The words of an alternative, once for all elements that have it: of some ten thousand most are written again and again. */
+const PHRASES = new Map<string, readonly RowWord[]>();
+
+/** The words of an alternative, once for all elements that have it: most are written again and again. */
 function wordsOf(alternative: string): readonly RowWord[] {
-  const known = WORDS_OF.get(alternative);
+  const known = PHRASES.get(alternative);
   if (known) return known;
   const words = alternative.split("_").map(rowWord);
-  WORDS_OF.set(alternative, words);
+  PHRASES.set(alternative, words);
   return words;
 }
+
+/** Lets go of what was kept while rows were made, so that those that write the same share it. */
+export function forgetWritten(): void {
+  ELEMENTS.clear();
+  PHRASES.clear();
+}
+
+/** The rarest word of each that an element may be. */
+export const rarestIn = ({ firsts, words }: Element): readonly RowWord[] =>
+  words.length > 0 ? words.map(rarestOf) : firsts;
 
 const rarestOf = (words: readonly RowWord[]): RowWord =>
   words.reduce((a, b) => (oftenOf(b.text) < oftenOf(a.text) ? b : a));
@@ -155,27 +167,34 @@ export function patternOf(text: string): Pattern {
   }
   if (from < 0 || to <= from) throw new Error(`a row without its part in brackets: ${text}`);
   const opens = opensOf(elements);
-  const needed = elements.filter(({ what, least }) => what === "one" && least > 0);
-  const key = needed.reduce((a, b) => (b.often < a.often ? b : a));
-  const classes = needed.filter(isOneClass).map(({ classes: [place] }) => place!);
-  const must = {
-    bits: bitsOf(classes),
-    words: needed.filter(isOneWord).flatMap(({ words }) => words.flat()),
-  };
+  const classes = classesOf(elements.filter(isNeeded));
   return {
     elements,
     from,
     to,
     opens: opens && { words: opens, sieve: sieveOf(opens) },
-    must,
     twice: bitsOf(classes.filter((place, at) => classes.indexOf(place) < at)),
-    key,
-    needs: needed.filter((need) => !isOneClass(need) && (need !== key || need.words.some(isPhrase))),
   };
 }
 
-/** That one of its words stands in a line is not enough. */
-const isPhrase = ({ length }: readonly RowWord[]): boolean => length > 1;
+/** What a line must hold for a pattern; asked once of each, when rows are made ready to be looked up. */
+export function neededFor({ elements }: Pattern): Needed {
+  const needed = elements.filter(isNeeded);
+  const key = needed.reduce((a, b) => (b.often < a.often ? b : a));
+  const words = needed.filter(isOneWord).flatMap(({ words: phrases, firsts }) => phrases[0] ?? firsts);
+  return {
+    must: { bits: bitsOf(classesOf(needed)), words },
+    key,
+    // That one word of a phrase stands in a line is not enough.
+    needs: needed.filter((need) => !isOneClass(need) && (need !== key || need.words.length > 0)),
+  };
+}
+
+const isNeeded = ({ what, least }: Element): boolean => what === "one" && least > 0;
+
+/** The classes of which a line must hold each. */
+const classesOf = (needed: readonly Element[]): number[] =>
+  needed.filter(isOneClass).map(({ classes: [place] }) => place!);
 
 const isOneClass = ({ firsts, classes }: Element): boolean => firsts.length === 0 && classes.length === 1;
 const isOneWord = ({ firsts, classes }: Element): boolean => firsts.length === 1 && classes.length === 0;
