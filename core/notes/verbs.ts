@@ -15,6 +15,7 @@ import { maskOf } from "./tokens/sign-bits.ts";
 import { makeSpeller } from "./tokens/spelling.ts";
 import { firstWord } from "./tokens/text.ts";
 import { OPENINGS } from "./tokens/tokens.ts";
+import { makeUnvowelled } from "./tokens/unvowelled.ts";
 import { isCommon } from "./words/daily.ts";
 import { LABORS } from "./words/labors.ts";
 import { ORDINARY } from "./words/ordinary.ts";
@@ -212,7 +213,7 @@ function build(): Language {
   for (const word of [...meant, ...ordinary]) lexicon.settle(word);
   const speller = makeSpeller(meant, (word) => lexicon.entry(word)?.isSettled === true || isCommon(word));
   return {
-    lexer: { lexicon, speller, shorthands: shorts },
+    lexer: { lexicon, speller, unvowelled: makeUnvowelled(lexicon), shorthands: shorts },
     facts: factsOf(grammars),
     grammars,
     unsaid,

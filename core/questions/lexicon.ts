@@ -1,9 +1,10 @@
 import { pluralOf, singularOf } from "../notes/mentions/plural.ts";
 import type { Category } from "../notes/reading.ts";
 import type { Entry } from "../notes/tokens/lexicon.ts";
-import { shorthands } from "../notes/tokens/lexicon.ts";
 import { isNearSpelling, slipsBetween } from "../notes/tokens/spelling.ts";
+import { isBare } from "../notes/tokens/unvowelled.ts";
 import { language } from "../notes/verbs.ts";
+import { isCommon } from "../notes/words/daily.ts";
 import { isEveryday } from "../notes/words/everyday.ts";
 import { ORDINARY } from "../notes/words/ordinary.ts";
 
@@ -106,10 +107,12 @@ export function tradePhrases(): string[] {
   return [...lexicon.vocabulary].flatMap((word) => goThrough(lexicon.entry(word)));
 }
 
-/** Listed misspellings and short forms, each with the word it stands for. */
-export function shortForms(): Map<string, string> {
-  return shorthands();
-}
+/** The word that a listed misspelling or short form stands for; undefined where it is none. */
+export const formOf = (word: string): string | undefined => language().lexer.shorthands.get(word);
+
+/** The word that is written without its vowels; undefined where it is none. */
+export const fullFormOf = (word: string): string | undefined =>
+  isBare(word) && !isCommon(word) ? language().lexer.unvowelled(word)[0] : undefined;
 
 /** The kind of a piece's name: its last word, or the last one before "of" ("chest of drawers" is a chest). */
 export function kindOf(name: string): string {

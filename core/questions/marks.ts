@@ -1,5 +1,5 @@
 import type { Day } from "../calendar.ts";
-import { ORDINALS, type Speller, shortForms, slipsBetween, spellerOf, WEEKDAYS } from "./lexicon.ts";
+import { formOf, fullFormOf, ORDINALS, type Speller, slipsBetween, spellerOf, WEEKDAYS } from "./lexicon.ts";
 import { periodAt } from "./periods.ts";
 import { commonPhrases, type Phrases, type Senses } from "./phrases.ts";
 import { plainerBy, wayOf } from "./plainer.ts";
@@ -149,7 +149,7 @@ function phraseMark(
 }
 
 /** A word nobody knows as the known one that it is a slip of; itself where there is none. */
-function meantWord(word: string, { speller, own }: Vocabulary, forms: ReadonlyMap<string, string>): string {
+function meantWord(word: string, { speller, own }: Vocabulary): string {
   const isKnown =
     own.words.has(word) ||
     commonPhrases().words.has(word) ||
@@ -158,11 +158,13 @@ function meantWord(word: string, { speller, own }: Vocabulary, forms: ReadonlyMa
     word in UNITS;
   // "tuesdays" are no one tuesday.
   if (/\d/.test(word) || isKnown || word.replace(/s$/, "") in WEEKDAYS) return word;
-  const form = forms.get(word);
+  const form = formOf(word);
   if (form !== undefined) return form;
   const common = spellerOfCommon().meant(word);
   if (common !== null) return isMereFiller(common) && slipsBetween(word, common) > SLIGHT ? word : common;
-  return spellerOfCommon().isSettled(word) ? word : (speller.meant(word) ?? word);
+  if (spellerOfCommon().isSettled(word)) return word;
+  const full = fullFormOf(word);
+  return speller.meant(word) ?? (full !== undefined && commonPhrases().words.has(full) ? full : word);
 }
 
 /** Two letters swapped or a vowel lost: beyond that a word is not taken for one that means nothing. */
@@ -176,16 +178,13 @@ function isMereFiller(word: string): boolean {
   return flags.has("filler") && cues.length === 0 && link === undefined;
 }
 
-let forms: Map<string, string> | undefined;
-
 /** Questions are short: what lies beyond this many words is refused unread. */
 export const WORDS_MAX = 60;
 
 /** The marks of a question, in order. Every word is in one of them. */
 export function marksOf(text: string, vocabulary: Vocabulary, today: Day): Mark[] {
-  forms ??= shortForms();
   const typed = plainWords(text).slice(0, WORDS_MAX);
-  const words = typed.map((word) => meantWord(word, vocabulary, forms!));
+  const words = typed.map((word) => meantWord(word, vocabulary));
   const marks: Mark[] = [];
   for (let at = 0; at < words.length; ) {
     const mark = markAt(words, at, vocabulary, today);

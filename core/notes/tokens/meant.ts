@@ -1,10 +1,13 @@
 import { spokenWords } from "../passed-over/hesitations.ts";
+import { isCommon } from "../words/daily.ts";
 import { BEFORE_NAMES } from "../words/names.ts";
 import {
   BEFORE_COUNTS,
   BEFORE_FOR_PRICE,
   BEFORE_FOR_SOMEBODY,
+  BEFORE_PLACES,
   BEFORE_TO_PRICE,
+  COMMONEST,
   ENTIRE,
   HANDS_OVER,
 } from "../words/shorthand.ts";
@@ -12,10 +15,12 @@ import { PERIODS } from "../words/units.ts";
 import type { Entry, Lexicon } from "./lexicon.ts";
 import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
+import { isBare, type Unvowelled } from "./unvowelled.ts";
 
 export interface Lexer<Head> {
   lexicon: Lexicon<Head>;
   speller: Speller;
+  unvowelled: Unvowelled;
   /** Shorthand to the word it stands for. */
   shorthands: ReadonlyMap<string, string>;
 }
@@ -58,8 +63,9 @@ function meantAt<Head>(
   norms: readonly string[],
   at: number,
   entry: Entry<Head> | undefined,
-  { lexicon, speller, shorthands }: Lexer<Head>,
+  lexer: Lexer<Head>,
 ): string {
+  const { lexicon, speller, shorthands } = lexer;
   const { norm } = typed[at]!;
   if (norm === "an" && isAndMeant(typed[at + 1])) return "and";
   if (norm === "ever" && PERIODS.has(typed[at + 1]?.norm ?? "")) return "every";
@@ -74,10 +80,40 @@ function meantAt<Head>(
   return (
     withG(norm, lexicon) ??
     doneAgain(norm, lexicon) ??
+    withVowels(typed, norms, at, lexer) ??
     speller.meant(norm) ??
     unstretched(norm, lexicon) ??
     withoutArticle(norm, lexicon)
   );
+}
+
+/**
+ * "sld th drssr": the one word that is meant by its consonants. A place is behind its preposition ("off th crb"), a trait
+ * before a thing ("nw hinges", "th wht chr"), a thing behind its article; where more than one is left, none is taken.
+ */
+function withVowels<Head>(
+  typed: readonly Word[],
+  norms: readonly string[],
+  at: number,
+  { lexicon, unvowelled, shorthands }: Lexer<Head>,
+): string | null {
+  const { norm } = typed[at]!;
+  if (!isBare(norm) || isCommon(norm)) return null;
+  const found = unvowelled(norm);
+  const could = found.length === 0 && norm.endsWith("in") ? unvowelled(`${norm}g`) : found;
+  if (could.length < 2) return could[0] ?? null;
+  const said = (word: string) => lexicon.entry(word)?.said;
+  const last = norms.at(-1) ?? "";
+  const isBehindArticle = ENTIRE.has(last) || last === "a";
+  const place = could.find((word) => said(word)?.place);
+  if (place !== undefined && BEFORE_PLACES.has((isBehindArticle ? norms.at(-2) : last) ?? "")) return place;
+  const next = typed[at + 1]?.norm ?? "";
+  const thing = said(shorthands.get(next) ?? (said(next) ? next : (unvowelled(next)[0] ?? "")));
+  const isBeforeThing = Boolean(thing?.noun || thing?.supply || thing?.trait);
+  const fit = could.filter((word) => (said(word)?.trait === true) === isBeforeThing);
+  const things = isBehindArticle ? fit.filter((word) => said(word)?.noun) : [];
+  const left = things.length > 0 ? things : fit;
+  return left.length === 1 || COMMONEST.has(left[0] ?? "") ? (left[0] ?? null) : null;
 }
 
 /** "he threw me 40": money came over, and nothing was thrown. */

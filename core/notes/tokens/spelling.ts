@@ -75,8 +75,6 @@ export function slipsBetween(typed: string, known: string): number {
 const skeletonOf = (word: string): string =>
   word[0]! + [...word.slice(1)].filter((each) => !isVowel(each)).join("");
 
-const withoutDoubles = (word: string): string => word.replace(/(.)\1/g, "$1");
-
 const SKELETON_MIN = 4;
 /** One vowel may have stayed in a word of so many letters. */
 const ONE_VOWEL_LENGTH_MIN = 6;
@@ -162,16 +160,11 @@ function nearest(word: string, candidates: readonly string[]): string | null {
   return best;
 }
 
-/** The known word that was written without its vowels, or else without one more letter; null where it may be several. */
+/** The known word that was written without its vowels and one more letter; null where it may be several. */
 function fullOf(word: string, candidates: readonly string[]): string | null {
   const typed = skeletonOf(word);
   if (typed.length < SKELETON_MIN) return null;
-  const full = candidates.filter((known) => {
-    const skeleton = skeletonOf(known);
-    return skeleton === typed || withoutDoubles(skeleton) === typed;
-  });
-  const nearly = () => candidates.filter((known) => lacksOneLetter(typed, skeletonOf(known)));
-  return onlyOne(full.length > 0 ? full : nearly());
+  return onlyOne(candidates.filter((known) => lacksOneLetter(typed, skeletonOf(known))));
 }
 
 /** Whether a word is another one with a letter left out behind the first. */
