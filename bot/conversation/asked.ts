@@ -1,11 +1,11 @@
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
+import { askedApart } from "../../core/notes/second-look/cuts.ts";
 import type { Answered } from "../../core/questions/answered.ts";
 import { answer, answersApart } from "../../core/questions/ask.ts";
 import type { QuestionDesk } from "../../core/questions/desk.ts";
 import { followUps, soundsFollowing } from "../../core/questions/follow-up.ts";
 import {
-  askedApart,
   asksYear,
   endsAsking,
   isYearAlone,

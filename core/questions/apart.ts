@@ -1,8 +1,9 @@
 import type { Desk } from "./desk.ts";
+import { askedApart } from "./lexicon.ts";
 import { marksOf } from "./marks.ts";
 import type { Parts } from "./parts.ts";
 import { partsOf } from "./sorting.ts";
-import { askedApart, opensWithAsking } from "./sounds.ts";
+import { opensWithAsking } from "./sounds.ts";
 import { vocabularyFor } from "./vocabulary.ts";
 
 /*

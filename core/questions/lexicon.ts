@@ -13,6 +13,7 @@ import { ORDINARY } from "../notes/words/ordinary.ts";
  * what stands here, so that the lexicon can change its shape without the questions noticing.
  */
 
+export { askedApart } from "../notes/second-look/cuts.ts";
 export { MONTHS, ORDINALS, WEEKDAYS } from "../notes/words/calendar.ts";
 export { UNITS as NUMBERS } from "../notes/words/numbers.ts";
 export { pluralOf, singularOf, slipsBetween };

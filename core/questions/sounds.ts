@@ -74,23 +74,5 @@ export function endsAsking(text: string): boolean {
   return isOpen && !isTold;
 }
 
-/** Before a question of its own: "sold lamp 14, how is the month", "what is listed and what is held?". */
-const BEFORE_QUESTION =
-  /(?:\s*[,;?.!]\s+(?:(?:and|but|so|also|oh|btw)\s+)?|\s+(?:and|also|but|so)\s+)(?=(?:what(?:['\u2019]?s)?|how(?:['\u2019]?s)?|which|who(?:['\u2019]?s)?|when|where|(?:am|did|do) (?:i|we))\s)/i;
-
-/** What belongs to the words before it: "put 1000 on the loan, what would i save". */
-const SUPPOSES = /\b(?:would|will|save|if)\b/i;
-
 /** "and what did i get for it": of the question before it. */
 export const speaksOfIt = (text: string): boolean => /\b(?:it|them|that|those|these)\b/i.test(text);
-
-/** The parts of a message of which each but the first asks by itself; null where it is one. */
-export function askedApart(text: string): string[] | null {
-  const parts = text.trim().split(BEFORE_QUESTION);
-  const isApart = parts.length > 1 && !parts.slice(1).some((part) => SUPPOSES.test(part));
-  return isApart && !SAYS_MORE.test(text) ? parts : null;
-}
-
-/** "sold for 140 to imani, who paid by transfer": says more of somebody just named. */
-const SAYS_MORE =
-  /\b(?:to|by|from) (?:\w+ ){0,2}\w+, who (?:also |then |just |kindly )?(?:paid|pays|gave|picked|took|is|was|left|put|wants)\b[^?]*$/i;

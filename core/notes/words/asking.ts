@@ -7,6 +7,11 @@ export const ASKING_CUES = wordSet(
   "how hows howd what whats whatd which when whens where wheres who whos why show any anything do does did should can could would will tell give_me gimme is are was were am list_all list_my see view check",
 );
 
+/** Behind a note and a joint, these begin a question of their own; so do the others before "i" and "we". */
+export const ASKS_BEHIND = wordSet("what whats how hows which who whos when where");
+export const DOES = wordSet("am did do");
+export const OF_OURS = wordSet("i we");
+
 /** Passed over before one. */
 export const BEFORE_QUESTION = wordSet(
   "so ok okay hey hi um uh and please pls also well yo but oh the a an my me just lol hmm hm then there quick question alright",

@@ -161,4 +161,5 @@ export const OWNS = wordSet(
 
 /** "to imani, who paid by transfer": says more of somebody just named. */
 export const RELATIVES = wordSet("who which whose whom");
+export const TELLS_OF_BUYER = wordSet("paid pays gave picked took is was left put wants");
 export const BEFORE_BUYER = wordSet("to from by for");
