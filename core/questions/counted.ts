@@ -81,6 +81,8 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   // "How many dressers have i had"
   if (f.everHad && f.has("howMany") && !f.unit("days") && !f.has(...HAPPENED))
     return { counted: "bought", cue: "had" };
+  // "Sold within 30 days of listing"
+  if (f.unit("days") && f.has("sold") && f.has("listed")) return { counted: "sold", cue: "sold" };
   // What buyers purchase was sold to them.
   if (f.buyer && f.has("purchases")) return { counted: "sold", cue: "purchases" };
   // "List pieces from the flea market" orders it.

@@ -282,7 +282,8 @@ function isSource({ mark, link }: Parts["items"][number]): boolean {
   const { thing, own } = mark.senses;
   return (
     thing?.place !== undefined ||
-    ((link === "from" || link === "at") && own.some(({ dimension }) => dimension === "source"))
+    ((link === "from" || link === "at" || link === "via") &&
+      own.some(({ dimension }) => dimension === "source"))
   );
 }
 

@@ -41,6 +41,12 @@ const TURNS: readonly Turn[] = [
     as: { cues: ["earn"] },
   },
   {
+    // "Which board sells faster", where one of them is called so
+    of: /^boards?$/,
+    when: ({ before }) => /^(?:which|what)$/.test(before?.text ?? ""),
+    as: { group: "place" },
+  },
+  {
     // "Lamp money this year": what they made
     of: /^money$/,
     when: ({ marks, at, before }) =>

@@ -107,7 +107,11 @@ export const RULES: readonly Rule[] = [
         (f.order && (f.generic || f.groups("piece", "kind"))) ||
         (f.by && f.groups("kind", "source", "person", "place")) ||
         (f.average && !f.groups("day", "week", "month", "quarter", "year") && !f.period) ||
-        (f.generic && (f.has("sold", "unsold") || f.source || f.person) && !f.period)) &&
+        (f.generic &&
+          (f.has("sold", "unsold", "listed", "finished", "kept", "given", "scrapped") ||
+            f.source ||
+            f.person) &&
+          !f.period)) &&
       !f.supply &&
       !f.has("howMany", "earn", "spent", "overhead"),
     takes: [
@@ -120,6 +124,9 @@ export const RULES: readonly Rule[] = [
       "sold",
       "listed",
       "finished",
+      "kept",
+      "given",
+      "scrapped",
       "gone",
       "tiedUp",
     ],

@@ -84,7 +84,7 @@ export const PIECE_MEASURES = {
     title: "Tied up",
     asked: "tied up",
     narrowedBy: ["kind", "trait", "source", "person", "place"],
-    implies: ["unsold", "listed"],
+    implies: ["unsold"],
     stock: true,
     subjects: inStock((piece) => (piece.gone ? null : costOf(piece))),
   },

@@ -27,12 +27,16 @@ const FIGURES = cues(
 
 const MEASURED = cues("minutes miles money which");
 const ASKED = cues("when who where howLong");
+const CUTS = cues("priceCut");
 const SALES = cues("sold listed sale");
 const FOR = cues("paid price earn cost minutes");
 
 /** Marks with such numbers as pieces' own. */
 export function withPieceNumbers(marks: readonly Mark[]): readonly Mark[] {
-  if (!marks.some(isPlain) || marks.some(isOfAmounts)) return marks;
+  if (!marks.some(isPlain)) return marks;
+  // "How many price cuts on 27"
+  const ofCuts = marks.some((mark) => isOf(mark, CUTS));
+  if (!ofCuts && marks.some(isOfAmounts)) return marks;
   const meant: Mark[] = [];
   marks.forEach((mark, at) => {
     const isOne = isPlain(mark) && (isLed(marks, at) || isJoined(meant)) && isFollowed(marks, at);
@@ -62,7 +66,7 @@ function isLed(marks: readonly Mark[], at: number): boolean {
   if (!before) return holds(FIGURES, MEASURED, ASKED);
   const lead = before.text.slice(before.text.lastIndexOf(" ") + 1);
   if (/^(?:on|in|into|of|about)$/.test(lead))
-    return !holds(SALES) && (lead === "about" || holds(FIGURES, MEASURED));
+    return !holds(SALES) && (lead === "about" || holds(FIGURES, MEASURED, CUTS));
   if (lead === "for") return !holds(SALES) && /^(?:what|how)/.test(asks) && holds(FOR);
   // "Did 13 sell in june" may ask for so many.
   if (lead === "did" && asks === "did" && marks.some(({ period }) => period)) return false;
@@ -70,25 +74,30 @@ function isLed(marks: readonly Mark[], at: number): boolean {
   return /^(?:when|who|where|how)/.test(asks) && isOf(before, DEEDS);
 }
 
-const isIdle = ({ senses: { flags, cues, link, own, thing } }: Mark): boolean =>
-  flags.has("filler") && cues.length === 0 && link === undefined && own.length === 0 && thing === undefined;
+const isIdle = ({ text, senses: { flags, cues, link, own, thing } }: Mark): boolean =>
+  /^(?:together|altogether|combined|each)$/.test(text) ||
+  (flags.has("filler") && cues.length === 0 && link === undefined && own.length === 0 && thing === undefined);
 
 const isJoint = (mark: Mark | undefined): boolean =>
   (["and", "or", "compare"] as const).some((flag) => mark?.senses.flags.has(flag));
 
-/** "21 and 22": the one before is a piece. */
+/** "21 and 22", "21 22 and 25": the one before is a piece. */
 function isJoined(meant: readonly Mark[]): boolean {
-  const [before, joint] = meant.slice(-2);
-  return before?.number !== undefined && isJoint(joint);
+  return meant.findLast((mark) => !isJoint(mark))?.number !== undefined;
 }
 
 /** Whether nothing behind takes the number for its own: a deed, a figure, days, another number, or nothing at all. */
 function isFollowed(marks: readonly Mark[], at: number): boolean {
   const behind = marks.slice(at + 1).find((mark) => !isIdle(mark));
   if (!behind || behind.period) return true;
+  const next = marks.indexOf(behind);
+  if (isJoint(behind)) {
+    const other = marks[next + 1];
+    return (
+      other !== undefined && (other.number !== undefined || (isPlain(other) && isFollowed(marks, next + 1)))
+    );
+  }
+  if (isPlain(behind)) return next === at + 1 && isFollowed(marks, next);
   const { thing, own } = behind.senses;
-  if (thing || own.length > 0 || behind.amount) return false;
-  const other = marks[at + 2];
-  if (isJoint(behind)) return other !== undefined && (other.number !== undefined || isPlain(other));
-  return isOf(behind, DEEDS, FIGURES, ASKED);
+  return !thing && own.length === 0 && isOf(behind, DEEDS, FIGURES, ASKED);
 }

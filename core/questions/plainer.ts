@@ -64,7 +64,10 @@ export function wayOf([pattern, plainer]: WayRow): Way {
     return made;
   };
   const put: Way["put"] = (groups) =>
-    plainer.replace(/\$([a-z])/g, (_, name: string) => (groups[name] ?? "").trim()).replace(/ +/g, " ");
+    plainer
+      .replace(/\$([a-z])/g, (_, name: string) => (groups[name] ?? "").trim())
+      .replace(/ +/g, " ")
+      .trim();
   return { needs: neededWords(pattern), from, put };
 }
 

@@ -92,6 +92,14 @@ function filterOf(reading: Reading, { limit, cents, at, unit, words }: Limited, 
   const values = [String(cents)];
   // "Over 2 hours of work" says it twice.
   if (unit === "minutes") used.push(...(parts.cues.get("minutes") ?? []));
+  // "How many sold within 30 days of listing"
+  if (
+    unit === "days" &&
+    measure === "count" &&
+    reading.f.has("sold") &&
+    reading.f.has("listed", "daysListed")
+  )
+    return { dimension: limit, values, of: "days listed" };
   if (unit === "minutes" || unit === "days" || unit === "miles")
     return { dimension: limit, values, ...(isUnitOf(unit, reading) ? {} : { of: unit }) };
   // "Over 50 profit", "more than 100 in profit"

@@ -60,7 +60,7 @@ export function asksDayOfBuying(f: Features): boolean {
 
 /** "how many trips in october", "number of expenses": so many notes, and not what they come to. */
 export function countsNotes({ said }: Parts): boolean {
-  return /\b(?:how many|number of|count of) (?:of my |my )?(?:drives|trips|expenses|work sessions|loan payments|payments|deposits (?:have|did) (?:i|we) (?:take|taken|collect|collected|get|gotten|received?)|deposits (?:i|we|ive|weve) (?:took|taken|collected|got|gotten|received))\b/.test(
+  return /\b(?:how many|number of|count of) (?:of my |my )?(?:drives|trips|expenses|work sessions|price cuts|price drops|loan payments|payments|deposits (?:have|did) (?:i|we) (?:take|taken|collect|collected|get|gotten|received?)|deposits (?:i|we|ive|weve) (?:took|taken|collected|got|gotten|received))\b/.test(
     said,
   );
 }
@@ -117,7 +117,9 @@ export function notesAsked(
   if (isFirst && (kind === undefined || f.has("last")))
     return refusal(parts.marks[parts.cues.get("first")![0]!]!);
   const taken: Cue[] = [
-    ...(countsNotes(parts) ? (["howMany", "earn", "take", "took", "takes", "held", "revenue"] as const) : []),
+    ...(countsNotes(parts)
+      ? (["howMany", "times", "earn", "take", "took", "takes", "held", "revenue"] as const)
+      : []),
     ...(countsSpending(f)
       ? (["howMany", "times", "spent", "paid", "had", "held", "took", "earn", "did"] as const)
       : []),

@@ -54,8 +54,12 @@ export function groupOf(reading: Reading): { by: Grouping | null; order: Order |
       : { by: named.group, order: null };
   // "which kinds make money" puts kinds in order; a group that nothing asks for is refused.
   const isAny = reading.tally || (parts.yesNo && (f.limit || f.has("loss")));
-  if (isAny || f.has("which") || /^(?:what|whats|which)$/.test(parts.first))
-    return { by: null, order: { of: named.group, first: f.has("loss") ? "least" : "most", top: null } };
+  if (isAny || f.has("which") || /^(?:what|whats|which)$/.test(parts.first)) {
+    const isFewest =
+      f.has("loss") ||
+      (measures[measure].unit === "days" && /\b(?:faster|quicker|sooner)\b/.test(parts.said));
+    return { by: null, order: { of: named.group, first: isFewest ? "least" : "most", top: null } };
+  }
   return refusal(parts.marks[named.at]!);
 }
 
@@ -97,8 +101,18 @@ const IMPLIED: readonly (readonly [when: (reading: Reading) => boolean, of: Grou
   // "What piece ate the most paint", "piece with the most paint"
   [
     ({ parts, measure }) =>
-      measure === "spent" && /\b(?:which|what) pieces?\b|^(?:the )?pieces? (?:with|that)\b/.test(parts.said),
+      measure === "spent" &&
+      /\b(?:which|what|one|single) (?:pieces?|thing|item)\b|^(?:the )?pieces? (?:with|that)\b/.test(
+        parts.said,
+      ),
     "piece",
+  ],
+  // "Sells fastest: lamp, bench or dresser"
+  [
+    ({ parts, found }) =>
+      parts.orAt.length > 0 &&
+      found.some(({ filter }) => filter.dimension === "kind" && filter.values.length > 1),
+    "kind",
   ],
   [({ f, measure }) => measure === "spent" && !f.piece, "what"],
   [({ measure }) => measure === "income", "stream"],

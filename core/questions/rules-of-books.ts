@@ -255,6 +255,9 @@ export const OWN_RULES: readonly Rule[] = [
       "unsold",
       "finished",
       "listed",
+      "kept",
+      "given",
+      "scrapped",
     ],
   },
   {

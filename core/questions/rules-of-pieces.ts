@@ -20,6 +20,7 @@ export const PIECE_RULES: readonly Rule[] = [
       "daysToSell",
       "bought",
       "unsold",
+      "listed",
     ],
   },
   {

@@ -9,6 +9,24 @@ export const OF_FIGURES: readonly WayRow[] = [
     "average days to sell dresser usually",
   ],
   [
+    "q:profit|net|clear|cleared|made|make|earned r:2? after the|all|any|selling|sale? fees|fee",
+    "$q $r",
+    "how much did i net after fees on 25",
+    "how much did i net on 25",
+  ],
+  [
+    "how_much|what did|have i|we lose|lost on|from the|my|all? losing|bad|money_losing pieces|flips|ones|sales|deals",
+    "profit under 0 on pieces",
+    "how much did i lose on losing pieces",
+    "profit under 0 on pieces",
+  ],
+  [
+    "what|how_much|how_big_a|how_big_of_a deposit did x:3 leave|leave_me|give|give_me|put_down|pay|put|make",
+    "deposit from $x",
+    "what deposit did the landlord leave",
+    "deposit from the landlord",
+  ],
+  [
     "of my|the|our? first|original|initial asking|asking_price|ask|list !price",
     "of the first list price",
     "what percent of my first asking do i get",

@@ -41,6 +41,42 @@ export const OF_LISTS: readonly WayRow[] = [
     "quickest flip",
   ],
   [
+    "^ w:whats|what_is|list|show|which|what_all x:2? l:listed|for_sale|up|up_for_sale|posted|unsold|left and? for_how_much|at_what_price|at_how_much|how_much|for_what|what_price|with_prices|with_the_prices|with_their_prices|with_price|with_asking_prices|what_did_it_cost|what_did_they_cost|what_they_cost t:2? $",
+    "what is $l $t",
+    "whats listed and for how much",
+    "what is listed",
+  ],
+  [
+    "how_many receipts|bills|fill_ups|fillups for|of",
+    "how many times did i buy",
+    "how many receipts for sandpaper",
+    "how many times did i buy sandpaper",
+  ],
+  [
+    "^ returned|refunded pieces|stuff|things|items|ones",
+    "which pieces came back",
+    "returned pieces",
+    "which pieces came back",
+  ],
+  [
+    "^ which_ones =lost|lose|made|make|cleared|earned",
+    "which pieces",
+    "which ones lost money",
+    "which pieces lost money",
+  ],
+  [
+    "^ got a|an|any !tips|sales|returns|refunds|money|deposits|interest|fees|buyers|loans|notes",
+    "do i have any",
+    "got a mirror",
+    "do i have any mirror",
+  ],
+  [
+    "how_many_times|how_often did|have i|we drop|dropped|lower|lowered|cut|reduce|reprice|mark_down|change the? price? on|of|for? x:3 price? $",
+    "number of price cuts on $x",
+    "how many times did i drop the price on 15",
+    "number of price cuts on 15",
+  ],
+  [
     "busiest u:<unit>|day for|in|of|with sales|selling|business",
     "busiest $u",
     "busiest month for sales",

@@ -3,6 +3,24 @@ import type { WayRow } from "../../plainer.ts";
 /** Loans, supposed and asked of. */
 export const OF_LOANS: readonly WayRow[] = [
   [
+    "^ which|what loan|debt is|has|s the? bigger|biggest|higher|highest|larger|largest|smaller|smallest|lower|lowest balance|amount? left|now|still? $",
+    "how much is left on the loans",
+    "which loan has the higher balance",
+    "how much is left on the loans",
+  ],
+  [
+    "how_much more|longer to|do_i_have_to|do_i_need_to|must_i|do_we_have_to pay|pay_off|go|send on|to|for",
+    "how much is left on",
+    "how much more to pay on the truck",
+    "how much is left on the truck",
+  ],
+  [
+    "save by? putting|paying|throwing|sending|dropping in|down|on|at|it|extra? n:<number>",
+    "save if i pay $n",
+    "how much would i save putting in 1000 now",
+    "how much would i save if i pay 1000 now",
+  ],
+  [
     "w:balance|owe|owed|owing|outstanding|remains|remaining|left r:5 as_of? today|this_morning|tonight|at_present $",
     "$w $r",
     "how much is left on the loan as of today",

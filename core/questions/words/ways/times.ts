@@ -3,6 +3,49 @@ import type { WayRow } from "../../plainer.ts";
 /** Stretches of time, by themselves and beside each other. */
 export const OF_TIMES: readonly WayRow[] = [
   [
+    "^ when did i|we start|begin flipping|this|doing_this|selling|the_business|my_business|with_this? $",
+    "when was my first buy",
+    "when did i start",
+    "when was my first buy",
+  ],
+  [
+    "^ how_long have i|we been at_it|at_this|doing_this|flipping|in_business|in_this $",
+    "how long since my first buy",
+    "how long have i been doing this",
+    "how long since my first buy",
+  ],
+  ["longer_than|more_than|over a|one week", "over 7 days", "listed longer than a week", "listed over 7 days"],
+  [
+    "longer_than|more_than|over a|one month =still|now|and|ago",
+    "over 30 days",
+    "listed longer than a month still",
+    "listed over 30 days still",
+  ],
+  [
+    "longer_than|more_than|over a|one month $",
+    "over 30 days",
+    "listed longer than a month",
+    "listed over 30 days",
+  ],
+  [
+    "^ b:listed|posted|up|for_sale l:over|more_than|longer_than|at_least n:<digits> u:days|weeks|months",
+    "what has been listed $l $n $u",
+    "listed over 30 days",
+    "what has been listed over 30 days",
+  ],
+  [
+    "^ b:been_here|been_sitting|sitting_here|been_around|here l:over|more_than|longer_than|at_least",
+    "what has been here $l",
+    "been here over 100 days",
+    "what has been here over 100 days",
+  ],
+  [
+    "within|under|inside u:3 of buying|getting|finding|picking it|them|up|home?",
+    "within $u",
+    "sold within 30 days of buying",
+    "sold within 30 days",
+  ],
+  [
     "w:up|listed|posted|online|for_sale|out_there before|till|til|until it|they|someone|somebody|anyone went|go|goes|moved|bought_it|took_it|grabbed_it|got_sold|found_a_buyer",
     "$w before it sold",
     "how long was #14 up before it went",
