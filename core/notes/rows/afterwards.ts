@@ -107,7 +107,6 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "unpaid",
     "bought dresser 40 on credit",
   ],
-  ["<sell> … $ [balance|remaining|outstanding $]", "unpaid", "sold desk 140 balance 100"],
   [
     "<sell> … $ [for delivery|gas|shipping|assembly|hauling|fuel|stairs|setup|gas_money]",
     "extra",
@@ -196,7 +195,6 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "other",
     "picked up a shift 120",
   ],
-  ["^ [borrowed] <supply>", "other", "borrowed sander"],
   [
     "[picked_up|got|collected <art>? <piece> back? from <art>? upholsterer|refinisher|restorer|welder|stripper|repairman|repair_shop|shop|caner|carpenter|painter]",
     "other",
@@ -275,7 +273,6 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "doubt",
     "paint 34 returned 10 of it",
   ],
-  ["<supply> [was|were $ got|paid|bought it|them? for? $]", "doubt", "paint was 20 got it for 12"],
   // Time that is no work of its own.
   [
     "[took <time> to sell|pick_up|move|load|deliver|list|photograph|find|get|buy|haul|fetch|reach|choose]",

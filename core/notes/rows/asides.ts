@@ -83,11 +83,6 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "bought desk 90 worth every penny",
   ],
   [
-    "[with|w|and <art>? <kin>|<person>|kids|dog|dogs helping|watching|waiting|along|asleep|sleeping|crying|present|there|here|in_tow]",
-    "aside",
-    "sold desk 90 with the kids watching",
-  ],
-  [
     "[because|bc|cuz|cause|coz|since|as|, people|folks|everyone|everybody|everyones|everybodys|so_many|too_many|so|too|lots|a_bunch|bunch|they|theyre|of|many|buyers|its|it|is|been|getting keep|kept|are|is|been|have|getting|a|lot|lots|of|so|much|many|people|folks* asking|messaging|texting|calling|asked|messaged|texted|called|interest|interested|attention|messages|offers|looks|views about|for|after|on|me? it|her|this|that|them?] ;",
     "aside",
     "raised the hutch to 250 cuz people keep asking",
@@ -254,7 +249,6 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "aside",
     "listed footstool 15 w/ free delivery",
   ],
-  ["$ … [same|the_same day|night|week|morning|afternoon]", "aside", "bought footstool 6 sold 15 same day"],
   ["<stream> … [from <art>? <new>|<person>|<kin>|<supply>]", "aside", "tip 5 from marge"],
   ["<supply> … [came_to|comes_to|totaled|totalled|ran_to|rang_up_at] $", "aside", "hardware came to 27"],
   ["<supply> $ [used|secondhand|second_hand|refurbished]", "aside", "belt sander 45 used"],

@@ -115,11 +115,6 @@ export const BUYERS: readonly Row<OwnerEffect>[] = [
     "the last two stools just went, 35",
   ],
   [
-    "<piece> just|finally? [went|gone] for_asking|at_asking|for_asking_price|for_full_asking|for_full_ask|for_full_price|full_price|for_list|for_list_price|for_ask|for_my_asking|for_my_asking_price",
-    "sold",
-    "desk went for asking",
-  ],
-  [
     "<piece> just|finally? [moved ,|-?] $ <method>? to <art>|my|our? <person>|<kin>|<new>",
     "sold",
     "bench moved, 80 bucks to my neighbor",
@@ -145,11 +140,6 @@ export const BUYERS: readonly Row<OwnerEffect>[] = [
     "<plain>|offered … $ … [,|and|so|but|.* i|we took|take|accepted|said_ok|said_yes|said_okay|said_sure|said_deal|agreed it|that|the_deal|to_it|him_up_on_it*] !on|<time>",
     "sold",
     "guy offered 70 for the bench and i took it",
-  ],
-  [
-    "[talked|haggled|negotiated|beat|bargained|knocked me|us down_to|down|to*] <art>? $ … took|bought|grabbed|sold|said_ok|said_yes|agreed",
-    "word",
-    "talked me down to 130 on the desk, took it",
   ],
   [
     "me|us … $ … [,|and|so|but|.|then* he|she|they|guy|lady|i|we|buyer? took|bought|grabbed|said_ok|said_yes|agreed it|that|the_deal|to_it*] <art>? <piece>? ;",

@@ -48,11 +48,6 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "oh i never logged this, gas 32",
   ],
   [
-    "^ [so|really|super|very|im|pretty* proud of <kin>|him|her|them|us|me|myself|<person>] ,|.|!",
-    "chat",
-    "so proud of mom, paint 13.20",
-  ],
-  [
     "[just? to be_done|be_rid|get_rid|be_shut|get_it_over|get_done|get_it_done|be_over|get_it_out with|of|over it|that|them|with?] !<piece>",
     "chat",
     "let the crib go for 65 just to be done with it",

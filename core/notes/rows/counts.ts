@@ -34,27 +34,20 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
     "30 min on the desk, thats 4 hours now",
   ],
   [
-    `<supply> … ,|-|and|so* [${MAKES} $ so_far|in_it|into_it|in_it_now|in_it_so_far]`,
-    "passing",
-    "paint 12 for the desk, makes 40 so far",
-  ],
-  [
     `<supply> … ,|-|and|so* [${MAKES} $ in|into <art>? <piece> now|so_far|total?]`,
     "passing",
     "12 on paint, thats 40 in the desk now",
   ],
-  ...["<stream> had|with|for|,|-|:* ", ""].flatMap((of): Row<NumberEffect>[] => [
-    [
-      `${of}[# ${HEADS} ,|-|at|@|x|for|and|paid|paying|who_paid* <eachof>]`,
-      "heads",
-      of ? "workshop 3 people 40 each" : "taught 5 people at 25 each",
-    ],
-    [
-      `${of}[# ${HEADS} ,|-|at|@|x|for|and|paid|paying|who_paid* $ a_head|per_head|per_person|a_person|a_pop|a_piece|a_seat|a_spot]`,
-      "heads",
-      of ? "class had 6 people, 20 a head" : "taught 6 people, 20 a head",
-    ],
-  ]),
+  [
+    `<stream> had|with|for|,|-|:* [# ${HEADS} ,|-|at|@|x|for|and|paid|paying|who_paid* <eachof>]`,
+    "heads",
+    "workshop 3 people 40 each",
+  ],
+  [
+    `<stream> had|with|for|,|-|:* [# ${HEADS} ,|-|at|@|x|for|and|paid|paying|who_paid* $ a_head|per_head|per_person|a_person|a_pop|a_piece|a_seat|a_spot]`,
+    "heads",
+    "class had 6 people, 20 a head",
+  ],
   [
     "to|by [# girls|guys|kids|ladies|women|men|students|sisters|brothers|people|friends]",
     "passing",
@@ -182,7 +175,6 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
   ["gave|handed|paid … $ … for <art> [$] <piece>", "amount", "gave him a 50 for the 30 dollar desk"],
   ["<art> [$] <piece>", "beside", "deposit 30 on the 150 couch"],
   ["<several> … [for|at? all|all_of # of? them?]", "all", "sold the stools 65 all 3"],
-  ["<several> … <eachof> ,? [<ofthem>]", "all", "sold the end tables at 25 each, 3 of them"],
   ["$ [for|,? the # of_them?] ;", "passing", "sold desk + chair, 130 the two"],
   [
     "<piece> … $ … <piece> … $ [<ofthem>] are|is|now|just|finally|got* <list>|<~list>|<sell>",

@@ -52,11 +52,6 @@ export const DEALING: readonly Row<TurnEffect>[] = [
     "carla backed out, trunk is available again",
   ],
   [
-    "<retire>|gave|let … [,|-? no_charge|free_of_charge|at_no_charge|for_nothing|no_money]",
-    "word",
-    "gave the stool to the kid next door, no charge",
-  ],
-  [
     "<refund> … $ … [,|and|-? its|is|it_is back in|at|home|here|on <word>*] ;",
     "word",
     "full refund on the crib 45, it's back in the shop",
@@ -84,11 +79,6 @@ export const DEALING: readonly Row<TurnEffect>[] = [
   ],
   ["^ <art>? [<comp> to|with mine|ours|my|our] <~sell>", "other", "identical desk to mine sold for 50"],
   ["^ <art>? [<comp>] <~sell>", "other", "identical desk sold for 150 at the flea market"],
-  [
-    "<piece> staying|stays|is_staying|are_staying [in <art>? den|kitchen|hall|hallway|living_room|bedroom|dining_room|house|family_room|office|nursery|entryway|foyer|bathroom]",
-    "word",
-    "lamp staying in the den",
-  ],
   [
     "<hold> … ,|-|with? [no|without|zero money|deposit|cash|payment down|yet?]",
     "word",

@@ -17,7 +17,6 @@ export const DOINGS: readonly Row<ChatterEffect>[] = [
     "chat",
     "hit two yard sales, bought a rocker 15",
   ],
-  [", [wrong chat|window|person|number|group|thread|app] ;", "chat", "undo that, wrong chat"],
   ["^ [shes|hes|theyre back|here again|today|now?] ,", "chat", "she's back, left 30 down on the desk"],
   // Wishes and plans of the day.
   [
@@ -107,29 +106,14 @@ export const DOINGS: readonly Row<ChatterEffect>[] = [
     "nearly cried, sold the crib 40",
   ],
   [
-    "[took|taking|take|had|having a|my|the|another|me? quick|short|long|nice|little|good|much_needed|whole|cold|hot? nap|walk|break|breather|bath|shower|morning_off|afternoon_off|day_off|week_off|sick_day|tumble|selfie|deep_breath|forever|ages|dog|dogs|kids|baby|stroll|vacation|bow for|out|to|with|off? a|the? walk|park|school|practice|church|vet|doctor|dentist|beach|movies|lake|zoo|dog|dogs|kids?] ;",
-    "chat",
-    "took the dog for a walk, sold the crib 40",
-  ],
-  [
     "^ [i|we|just|finally? put|putting|got|getting|tucked <art>? kids|kid|baby|babies|twins|toddler|dog|dogs|little_one|girls|boys down|in|to|up|off|out|to_bed|to_sleep|to_school|for_a_nap|for_the_night|on_the_bus|fed|bathed|dressed|early|already*] ;",
     "chat",
     "got the kids to bed, sold the crib 40",
   ],
   [
-    "^ [i|we|just|finally? put|putting|got|getting|have|had <art>? pot|kettle|dinner|supper|roast|coffee|music|radio|some_music|an_old_record|laundry|chili|soup|stew|pasta|lasagna of? chili|soup|stew|coffee|tea|beans|sauce|pasta? on|in|going|started|in_the_oven|on_the_stove|brewing|simmering] ;",
-    "chat",
-    "put a pot of chili on, sold the crib 40",
-  ],
-  [
     "^ [i|we|im|was|just|finally|stayed|woke|waking|got|getting|been|stuck|caught|up|home am|been|was|got|stayed|woke|stuck|caught|all|really|so* up|home|in_traffic|in_the_rain|at_a_train|at_the_light|at_work|soaked|drenched|stuck|sunburned|sunburnt|rained_on|snowed_in|sick|a_late_start|an_early_start|no_sleep|too_much_sun|some_sun|lucky|carried_away|distracted|sidetracked|turned_around|caught early|late|at_dawn|with_the_sun|before_dawn|all_night|in_traffic|in_the_rain|in_a_storm|in_a_downpour|in_the_snow|from_work|from_church|with_the_baby|again|today|tonight|for_hours|behind_a_tractor|at_a_train|at_the_light*] ;",
     "chat",
     "stuck in traffic, sold the crib 40",
-  ],
-  [
-    "[spent|spend|spending|wasted <art>? whole|entire|better_part_of_the|rest_of_the|all|most_of_the? morning|afternoon|evening|day|night|weekend listening|watching|talking|chatting|visiting|reading|singing|cooking|baking|gardening|laughing|relaxing|napping|daydreaming|catching_up to|at|with|in|on? >]",
-    "chat",
-    "spent the evening listening to old records and waxing the sideboard 2 hours",
   ],
   [
     "^ [my|our|the phone|battery|internet|wifi|tv|computer|laptop|car|oven|fridge|washer|dryer|furnace|ac|air_conditioner|power|alarm|radio|mower just|almost|has|is? died|quit|froze|crashed|broke|went_out|dead|out|on_the_fritz|wont_start|wont_charge|acted_up|acting_up|conked_out|blew_up|kept_ringing|kept_buzzing|rang|went_off at_the_worst_moment|at_the_worst_time|again|on_me|this_morning|halfway|today|all_day?] ;",
@@ -145,11 +129,6 @@ export const DOINGS: readonly Row<ChatterEffect>[] = [
     "^ [<art>? dinner|lunch|supper|roast|coffee|toast|pizza|breakfast|cake|chicken|chili|soup|bread is|was|are|got|went|almost|nearly? burned|burnt|cold|ready|late|delicious|waiting|calling|in_the_oven|on_the_stove|simmering|burning|overcooked|amazing|terrible while|when|as|after? >] ;",
     "chat",
     "dinner burned while i was at it, sold the crib 40",
-  ],
-  [
-    "^ [i|we|just? ran|bumped|running|bumping into my|our|an|the|some|a? old|sweet|dear|former? boss|teacher|coach|pastor|friend|friends|neighbor|neighbors|coworker|classmate|classmates|cousin|roommate|landlord|ex|preacher|priest|principal|doctor|dentist|mailman|buddy|<new> >] ;",
-    "chat",
-    "ran into my old boss, sold the crib 40",
   ],
   [
     "gas|diesel|lumber|parking|paint|wood|fabric [prices? is|are|gets|keeps|keep just? getting_worse|worse|insane|crazy|nuts|unreal|brutal|out_of_control|bonkers|ridiculous|a_racket|robbery|highway_robbery|too_much all_the_time|every_day|every_week|lately|these_days?]",
@@ -226,11 +205,6 @@ export const DOINGS: readonly Row<ChatterEffect>[] = [
     "^ [wait till|til|until you|yall hear|see this|that|it] ;",
     "chat",
     "wait till you hear this, sold the crib 40",
-  ],
-  [
-    "[haggled|bargained|negotiated like a champ|pro|boss|lion|lawyer] ;",
-    "chat",
-    "haggled like a champ, got the crib for 22",
   ],
   [
     "^ [first|second|third|final|last|another|the coat|coats|paint|stain|glue|poly is|are? drying|curing|setting] ;",

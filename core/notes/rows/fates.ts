@@ -135,9 +135,4 @@ export const FATES: readonly Row<OwnerEffect>[] = [
     "word",
     "sold the desk, let it go for 140",
   ],
-  [
-    "^ [nobody|no_one wants|wanted|is_asking_about|asked_about|messaged_about|is_interested_in|was_interested_in] <art>? <piece>|it|them … knocked|dropped|lowered|marked|cut|took|reduced",
-    "word",
-    "nobody wants the hutch, knocked 20 off it",
-  ],
 ];

@@ -40,11 +40,6 @@ export const FEELINGS: readonly Row<ChatterEffect>[] = [
     "cant believe i got 40 for the crib",
   ],
   [
-    "^ [<kin>|we|i|<art>? <kin> used_to have|had|own|love|like? one just|exactly? like|of it|this|these|that|those|one?] ;",
-    "chat",
-    "grandpa used to have one just like it, bought a desk 80",
-  ],
-  [
     "^ [you|yall|youll|nobody|no_one|would_you|wouldnt|who never? wont|will|would|wouldnt|gonna|never|you? believe|guess|know it|this|that|what|how? heat|weather|luck|day|traffic|mess?] ;",
     "chat",
     "yall wont believe this, sold the crib 40",
@@ -139,11 +134,6 @@ export const FEELINGS: readonly Row<ChatterEffect>[] = [
     "[ran|running|run|all? out of coffee|milk|time|steam|energy|daylight|patience|bread|eggs|sugar|ideas|breath|tea|snacks]",
     "chat",
     "ran out of coffee, sold the crib 40",
-  ],
-  [
-    "[feeling|feel|feels|felt like a|an|the? kid|teenager|zombie|king|queen|champ|rockstar|genius|pro|new_woman|new_man|old_man|old_lady|summer|spring|fall|winter|monday again|today|already?] ;",
-    "chat",
-    "feeling like a kid again, bought a toy chest 10",
   ],
   [
     "^ [lunch|coffee|smoke|tea|potty break note|update|report|thoughts?] ;",

@@ -66,7 +66,6 @@ const ROWS: readonly Row<GoingOn>[] = [
     "same for the bench",
   ],
   ["^ [ditto] <art>? <piece>", "other", "ditto desk"],
-  ["^ [and|then|oh|plus|also*] <other> ,|for|at|is|was* $ <method>? ;", "next", "and the other one 140"],
   [
     "^ [and|then|oh|plus|also*] <onemore> ,|for|at|was|is|cost|it|this|that|one* !<eachof> $ <method>? for|this|that|one|time|again* ;",
     "next",
@@ -81,11 +80,6 @@ const ROWS: readonly Row<GoingOn>[] = [
     "^ [and|plus|also|then] <art>? <piece> ,|for|at|was* $ <method>? ,? same|the_same? place|sale|guy|seller|lady|spot|trip? ;",
     "next",
     "and a mirror for 10",
-  ],
-  [
-    "^ [oh|ok and|plus|also] <art>? <piece> ,|for|at|was* $ <method>? ,? same|the_same? place|sale|guy|seller|lady|spot|trip? ;",
-    "next",
-    "oh and a mirror for 10",
   ],
   ["^ <art>? <piece> [too|as_well|also] ;", "too", "and the desk too"],
   ["^ [again|once_more today?] ;", "too", "again today"],
@@ -149,7 +143,6 @@ const ROWS: readonly Row<GoingOn>[] = [
     "sold",
     "they went together, 110 even",
   ],
-  ["^ [is|was just|now|finally|already? sold|gone ,|.|!|-|for|at*] $ <method>? ;", "sold", "is sold, 140"],
   ["^ [its|it_is? back|up|back_up|up_again to|at] $ ;", "lowered", "back up to 180"],
   ["^ so|and|but* its|it_is|theyre|price_is at|for? $ [now] ;", "lowered", "it's 65 now"],
   ["^ so|and|but* [now its|it_is|theyre|price_is at|for|down_to?] $ ;", "lowered", "now its 210"],

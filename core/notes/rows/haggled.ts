@@ -129,11 +129,6 @@ export const HAGGLED: readonly Row<TurnEffect>[] = [
     "found a dresser on a driveway and talked her down to 45",
   ],
   [
-    `^ [so|well|and* there_was|there_were|there_is|came_across|spotted this|the|a|an|some|<opinion>|<trait>|<new>*] <piece> … ${DOWN_TO}|paid|got|bought … $`,
-    "word",
-    "there was this gorgeous dresser on a driveway and i talked her down to 45",
-  ],
-  [
     "[,|-|.|and|- its|theyre|it_is|they_are|now? in|inside|on the|my? van|truck|car|trailer|garage|shop|shed|trunk|pickup now|already|finally|today?] ;",
     "word",
     "bought a dresser 45, its in the van now",

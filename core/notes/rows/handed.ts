@@ -79,11 +79,6 @@ export const HANDED: readonly Row<OwnerEffect>[] = [
     "kyle got 20 for helping with hutch",
   ],
   [
-    "^ <new>|<person> took|grabbed|bought|got|picked_up <art>? <piece> [,|and|for? paid|paid_me|gave_me|gave|pd] $",
-    "word",
-    "kim took bench paid 40 cash",
-  ],
-  [
     "^ [<art>? <kin>|<person>|<new> <new>? bought|got|made|brought|treated|took me|us|everybody|everyone out? to|for? <art>? lunch|dinner|breakfast|supper|brunch|coffee|donuts|pizza|tacos|ice_cream|drinks|drink|beer|beers|burger|burgers|sandwich|sandwiches] !$",
     "word",
     "my sister bought me lunch. glue 5 for the desk",

@@ -124,11 +124,6 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "dana transferred a 60 deposit for the dresser",
   ],
   [
-    "<supply> … [,|-|.|and* its|it_is|it_was|theyre|they_are|they_were|thats|that_is|all] for|on <art>? <piece> ;",
-    "word",
-    "paint 22 with tax, its for the hutch",
-  ],
-  [
     `[${PUT}] up? <art>? <piece> up? ${ONTO} <art>? ${OF_PLACE} <site> !<piece> … $`,
     "listed",
     "threw the desk on the town page for 145",

@@ -64,11 +64,6 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
     "between us",
     "2 hours dad and 1 hour me on the table",
   ],
-  [
-    "^ <art>? <kin>|<person>|<new> and|& i|me … <time> … [,|-|and|so* thats|makes|for? <time> total|altogether|in_all|in_total|all_told|all_together]",
-    "vague",
-    "dad and i spent an hour on the table, so 2 hrs total",
-  ],
   // What somebody was paid for: the time is theirs.
   [
     "paid|pd|gave|slipped|handed|tossed|owed|tipped|sent … $ for <art>? [<time>]",
@@ -87,7 +82,6 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
   ],
   ["<time> … ,|and|then <day> [<bare>] more ;", "minutes", "monday 2 hours on the desk, tuesday 1.5 more"],
   // Marks and words beside a time that say nothing.
-  ["^ <art>? <piece> [+] <time>", "passing", "hutch +45 min"],
   ["^ [labor|time|hours|work|worked|shop|logged :|-] <time>", "passing", "labor: 2h desk"],
   ["got|get|put|squeezed|snuck|fit [in <time>] on", "amount", "got in an hour on the desk"],
   [
@@ -115,8 +109,6 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
   ["[every other|second|third|fourth|few|couple <any>]", "vague", "pay the loan 120 every other friday"],
   ["[every <span>] !<amonth>", "vague", "storage 60 every 2 weeks"],
   ["$ … [biweekly|bi_weekly|bimonthly|semimonthly|fortnightly]", "vague", "storage 60 biweekly"],
-  ["$ … [twice|two_times|three_times|four_times a|per month|week|year]", "vague", "ads 15 twice per week"],
-  ["$ … [twice|two_times|three_times|four_times <amonth>|<aweek>]", "vague", "ads 15 twice a week"],
   ["[<time> and|& some|a_bit|a_little? change|then_some]", "vague", "three hours and change on the hutch"],
   [
     "[talked|talking|chatted|slept|napped|browsed|haggled|stood|drove_around for? <time>]",

@@ -17,7 +17,6 @@ export const MISWRITTEN: readonly Row<"slip" | "wait" | "listing" | "held" | "la
     "slip",
     "ugh fat fingers. 65",
   ],
-  ["[it|phone heard me|it|that wrong i|we? said|meant]", "slip", "it heard me wrong i said fifty"],
   ["[my bad|mistake|fault|error|goof|oops|typo]", "slip", "its for the dresser my bad"],
   [
     "[im|i_am|i_was|was an|a|so|such|just|all* idiot|dummy|moron|confused|thinking_of]",

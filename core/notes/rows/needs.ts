@@ -75,11 +75,6 @@ export const NEEDS: readonly Row<TurnEffect>[] = [
     "dad moved both lamps at the flea market, 20 each",
   ],
   [
-    "mark|marked|marking <art>? <piece> [as] pending|reserved|on_hold|hold|spoken_for",
-    "word",
-    "marking desk as pending for ines",
-  ],
-  [
     "<buyer> … $ … [,|and|.|-* <new>|he|she|they never|didnt|hasnt|wont answered|replied|showed|responded|answer|reply|called_back|texted_back|wrote_back back|me|to_me|up*] ;",
     "word",
     "some other lady bought the dresser 185 cash, dana never answered",

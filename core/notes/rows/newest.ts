@@ -70,11 +70,6 @@ const ROWS: readonly Row<"more" | "less" | "half" | "also" | "split" | "undone" 
     "undone",
     "didn't happen",
   ],
-  [
-    `^ [${OFF}* the|that? sale|deal|it fell_through|fell_apart|fell|is_off|got_cancelled|got_canceled through|apart?] ;`,
-    "undone",
-    "deal fell apart",
-  ],
 ];
 
 export const newest = tableOf(ROWS);

@@ -55,7 +55,6 @@ export const NO_PRICES: readonly Row<NumberEffect>[] = [
     "net",
     "sold the dresser, 140 in my pocket",
   ],
-  ["[$ value|retail_value|in_value|of_value|value_of]", "passing", "taught a workshop for free, 120 value"],
   [
     "[<time> ,|.|-|no|er|or|um|uh|well* well|more_like|make_that|make_it|actually|rather|or_rather|i_mean|call_it|really|no|no_wait] <time>",
     "passing",

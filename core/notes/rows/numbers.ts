@@ -259,7 +259,6 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["[$ daily|nightly|quarterly]", "vague", "ads 15 daily"],
   ["[$ half|halves] ;", "vague", "gas 80 half"],
   ["[$ +] ;", "vague", "paint 12+"],
-  ["$ [after tax|taxes|coupon|coupons|discount|discounts|everything]", "passing", "paint 12 after coupon"],
   [
     "[full|asking|the_full|my|our|the ask|asking|asking_price|list_price|full_ask|full_price at|of|for?] $",
     "passing",

@@ -1,4 +1,4 @@
-import { CALLED, CRIES, JUDGED } from "../words/chatter.ts";
+import { CALLED, JUDGED } from "../words/chatter.ts";
 import type { ChatterEffect } from "./doings.ts";
 import type { Row } from "./table.ts";
 
@@ -171,19 +171,9 @@ export const OPINIONS: readonly Row<ChatterEffect>[] = [
     "its hot as blazes, sold the crib 40",
   ],
   [
-    "[nice|warm|cool|dry|hot|cold|late|early enough to|for work|be|sit|sand|paint|walk outside|out|outdoors] ;",
-    "chat",
-    "nice enough to work outside, sold the crib 40",
-  ],
-  [
     "[i|we finally|just|totally? caved|caved_in|gave_in|broke_down|bit_the_bullet|went_for_it|pulled_the_trigger|took_the_plunge|swallowed_my_pride and]",
     "chat",
     "i finally caved and lowered the crib by 40",
-  ],
-  [
-    `^ [like|such|what|you|still|being|i|im|is|its|this|that|hes|shes|a|an|the|such|total|absolute|real* ${CRIES}] ;`,
-    "chat",
-    "what a sweetheart, sold the crib 40",
   ],
   [
     "[prices|price|inflation|economy|traffic|weather|heat|cold|humidity|wind|rain|bugs|mosquitoes|pollen these_days|nowadays|i_tell_you|is|are|gets|keeps|keep|just* killing_me|insane|crazy|nuts|unreal|brutal|out_of_control|bonkers|getting_worse|worse|something_else|wild|murder all_the_time|every_day|every_week|lately|these_days|out_there?] ;",

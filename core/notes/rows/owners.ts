@@ -24,7 +24,6 @@ const NOW = "finally|just|then|also|already|actually";
 
 /** Who acts: kin for the shop, anybody else a buyer. */
 const ACTORS: readonly Row<OwnerEffect>[] = [
-  ["^ [<art>? <kin> <verb> her|his|their] <piece>", "worker", "my sister sold her dresser 120"],
   ["^ me? [<art>? <kin> <new>?] " + GETS + "|<verb>|<light>", "ours", "dad picked up a bookcase 25"],
   ["^ [and|,|-* <art>? <kin>] <time> on|sanding|<labor>", "ours", "husband half an hour on the hutch"],
   ["^ [<art>? <kin> <new>?] is|are <retire>", "ours", "hubby is keeping the workbench"],

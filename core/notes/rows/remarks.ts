@@ -75,11 +75,6 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "last coat on the desk so its done",
   ],
   [
-    "<piece> ,|so|and|-|.* [thats|that_is|that_makes it|that_one|this_one|that?] <~finish> ;",
-    "word",
-    "last coat on the desk so thats that one done",
-  ],
-  [
     "^ [<art>? first|second|third|1st|2nd|3rd|last|final|base|top? coat|coats] on <art>? <piece>",
     "labor",
     "first coat on the bed frame, 1 hr",

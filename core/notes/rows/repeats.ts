@@ -75,7 +75,6 @@ const ROWS: readonly Row<RepeatEffect>[] = [
   ["$ [<aweek>|per_week|per_wk|a_wk on|by <weekday>]", "week", "ads 15 a week on friday"],
   ["[monthly on|by the? <day>]", "month", "storage 60 monthly on the 1st"],
   ["[weekly on <weekday>]", "week", "booth rent 45 weekly on sat"],
-  ["<eachof> [month|mo on? the? <monthday>]", "month", "phone 25 each month on the 1st"],
   ["<eachof> [month|mo]", "month", "phone 25 each month"],
   ["<eachof> [week|wk]", "week", "phone 25 each week"],
   ["<eachof> [year|yr]", "year", "phone 25 each year"],

@@ -123,11 +123,6 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "word",
     "the lady was not happy with the desk, so i refunded her 25",
   ],
-  [
-    "^ [there was|is|were <art>? <trait>|<opinion>|<plain>* <blemish> on|in] <art>? <piece>|it",
-    "word",
-    "there was a scratch on the desk so i sent them 20 back",
-  ],
   ["[,|-? which that?] took|needed <time>", "word", "finished the desk, which took another hour"],
   [
     "<~hold>|deposit|deposits|down … [,|and|;|who|she|he|they* will|shall|to|is|are|going_to|gonna|wants_to|plans_to fetch|collect|fetching|collecting|come|coming|pick|grab|get it|them|up|for|by* on|this?] <day>",
@@ -200,11 +195,6 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "[found|got|have|has|lined_up|found_me|think_i_have|might_have <art>? buyer|taker|bite|interest|someone_interested|somebody_interested for|on?]",
     "intention",
     "found a buyer for the desk 60",
-  ],
-  [
-    "[everything|all|all_of_them but|except|except_for|besides|other_than <art>? <piece>] is|are|was|were* <~finish>|<sell>|<list>",
-    "doubt",
-    "everything but the hutch is finished",
   ],
   // Somebody else's.
   [

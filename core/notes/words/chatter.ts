@@ -319,9 +319,6 @@ export const LIKED =
 export const JUDGED =
   "great|good|nice|amazing|awesome|perfect|fine|beautiful|beautifully|gorgeous|lovely|adorable|stunning|cute|pretty|fantastic|terrific|wonderful|fabulous|incredible|better|fair|reasonable|worth_it|a_steal|a_bargain|okay|decent|solid|haunted|cursed|heavy|well|nicely|amazing|sharp|like_new|brand_new";
 
-export const CRIES =
-  "sap|sucker|softie|sweetheart|peach|gem|doll|saint|angel|hoot|riot|character|dream|blast|zoo|circus|racket|nightmare|headache|pain|hassle|ripoff|robbery|crime|miracle|blessing|treat|joy|workout|beast|monster|chore|bear|beauty|beaut|stunner|looker|cutie|charmer|darling|keepsake";
-
 /** Between a thing and one more of them, and what one more begins with. */
 export const JOINS_ONE_MORE = wordSet("and & plus +");
 export const COUNTS_ONE_MORE = wordSet("a an another some two three");
