@@ -17,24 +17,20 @@ import { isOfToday, newestFact, offersOf, talkOf } from "./talk.ts";
 import { deskOf, type Turn } from "./turn.ts";
 import { lastRoot } from "./undoing.ts";
 
+/** A desk that knows what was said before. */
+export type TalkingDesk = Omit<Desk, "confirmed"> & { past: Past };
+
 /** The desk with all that was said before. */
-export function talkingDesk(turn: Turn, replyRoot: number | undefined): Omit<Desk, "confirmed"> {
+export function talkingDesk(turn: Turn, replyRoot: number | undefined): TalkingDesk {
   return { ...deskOf(turn), talk: talkOf(turn, replyRoot), past: pastOf(turn, replyRoot) };
 }
 
 /** What a message means by what was said before it, or by the message replied to, where it says little by itself. */
-export function goneOn(
-  turn: Turn,
-  text: string,
-  readings: readonly Reading[],
-  replyRoot: number | undefined,
-): readonly Reading[] {
-  if (turn.lines > 1) return readings;
-  const desk = talkingDesk(turn, replyRoot);
+export function goneOn(text: string, readings: readonly Reading[], desk: TalkingDesk): readonly Reading[] {
   const isDone = readings.length > 0 && readings.every((each) => isCorrection(each, desk));
   const corrected = isDone ? null : ofMisnoted(text, readings, desk);
   if (corrected?.isSure) return corrected.readings;
-  const known = ofKnown(turn, text, readings, replyRoot);
+  const known = ofKnown(text, readings, desk);
   if (known) return known;
   const [reading, ...others] = readings;
   const on = reading?.back && others.length === 0 ? onward(reading, desk) : null;
@@ -50,15 +46,8 @@ const isCorrection = (reading: Reading, desk: Omit<Desk, "confirmed">): boolean 
   (reading.kind === "mend" && meansAny(reading, desk));
 
 /** "got the sander back", "got 25 from gus": of a thing that was lent, or a buyer who is on the books. */
-function ofKnown(
-  turn: Turn,
-  text: string,
-  readings: readonly Reading[],
-  replyRoot: number | undefined,
-): Reading[] | null {
-  const { books } = turn.ledger;
-  const newest = pastOf(turn, replyRoot).before();
-  const desk = { books, today: turn.today };
+function ofKnown(text: string, readings: readonly Reading[], desk: TalkingDesk): Reading[] | null {
+  const newest = desk.past.before();
   const back = lentBack(text, desk) ?? toKnownLoan(text, { ...desk, newest });
   if (back) return back;
   return (

@@ -77,11 +77,13 @@ const isOrder = (text: string, readings: readonly Reading[]): boolean =>
 function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): void {
   const text = paidLoan(turn, said.text, replyRoot);
   const read = text === said.text ? said.readings : readMessage(text, turn.today);
-  const asSaid = goneOn(turn, text, read, replyRoot);
+  // A list of notes is told by itself, whatever was said before.
+  const desk = turn.lines === 1 ? talkingDesk(turn, replyRoot) : null;
+  const asSaid = desk ? goneOn(text, read, desk) : read;
   // "sold the chest for how much": nothing is done that a caution could be for.
   if (!endsAsking(text)) heard(turn, text, asSaid);
-  const isUnread = turn.lines === 1 && asSaid.every(({ kind }) => kind === "unclear");
-  const mayBe = isUnread ? orLikely(text, asSaid, talkingDesk(turn, replyRoot)) : asSaid;
+  const mayBe =
+    desk && asSaid.every(({ kind }) => kind === "unclear") ? orLikely(text, asSaid, desk) : asSaid;
   if (answerAsked(turn, text, asSaid, { replyRoot, isOther: mayBe !== asSaid || isOrder(text, asSaid) }))
     return;
   const readings = mayBe;
