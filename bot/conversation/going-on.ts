@@ -13,7 +13,7 @@ import { OF_MORE_NOTES } from "../../core/notes/words/mending.ts";
 import { saysAny } from "../../core/notes/words/words.ts";
 import { lastQuestion } from "./last-question.ts";
 import { saidOf } from "./outcome.ts";
-import { isOfToday, newestFact, offersOf, talkOf } from "./talk.ts";
+import { isOfToday, newestFact, talkOf } from "./talk.ts";
 import { deskOf, type Turn } from "./turn.ts";
 import { lastRoot } from "./undoing.ts";
 
@@ -51,7 +51,7 @@ function ofKnown(text: string, readings: readonly Reading[], desk: TalkingDesk):
   const back = lentBack(text, desk) ?? toKnownLoan(text, { ...desk, newest });
   if (back) return back;
   return (
-    ofKnownBuyer(text, readings, { ...desk, recent: newest?.pieces ?? [], offers: offersOf(turn) }) ??
+    ofKnownBuyer(text, readings, { ...desk, recent: newest?.pieces ?? [], offers: desk.talk?.offers ?? [] }) ??
     ofBouncedCheck(text, desk) ??
     ofPastBuyer(text, readings, desk)
   );
