@@ -150,6 +150,15 @@ function offerOverhead(turn: Turn, facts: readonly Fact[]): void {
     const name = fact.pieces.length === 1 ? piece?.name : pluralOf(piece?.name ?? "piece");
     turn.buttons.push([{ label: `Not for the ${name}`, press: `no:${fact.id}` }]);
   }
+  const offers = turn.buttons.flat().filter(({ press }) => press.startsWith("no:"));
+  if (offers.length < 2) return;
+  // Of several costs each button says which.
+  for (const offer of offers) {
+    const outcome = turn.recorded.find(({ fact }) => offer.press === `no:${fact.id}`);
+    const of = outcome?.fact.kind === "spend" ? outcome.fact.data.what : undefined;
+    if (of !== undefined && offer.label.startsWith("Not"))
+      offer.label = `${of[0]!.toUpperCase()}${of.slice(1)} n${offer.label.slice(1)}`;
+  }
 }
 
 function refuse(turn: Turn, matter: Matter, why: string): void {

@@ -68,6 +68,13 @@ describe("the piece spoken of", () => {
     expect(chat.statement().months[0]?.overhead).toBe("9.50");
   });
 
+  test("of several costs each button says which it takes off", () => {
+    chat.say("bought armoire 55");
+    expect(labels("new runners, 18, and white paint 27")).toEqual(
+      expect.arrayContaining(["New runners not for the armoire", "White paint not for the armoire"]),
+    );
+  });
+
   test("other costs, another day and a piece that is gone are no part of it", () => {
     chat.say("bought armoire 55");
     chat.say("gas 20");
