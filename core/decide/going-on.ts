@@ -43,7 +43,9 @@ export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding
   }
   if (count === 1 && !each) return once;
   if (!("price" in once) || once.price === undefined) return null;
-  const times = { ...once, price: once.price * count };
+  // "stools too, 25 each": how many, the books say.
+  if (each && to.pieces?.some(({ plural }) => plural)) return { ...once, each: true };
+  const times = { ...once, price: once.price * (each && to.pieces ? now : count) };
   if (each) return times;
   // "2 more at 30": in all, or of each.
   return { kind: "unclear", why: whyOf({ kind: "priceOfBoth" }), could: [once, times], text, line };
