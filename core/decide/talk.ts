@@ -308,7 +308,7 @@ export function withSpokenOf(
     const label = namesOf(desk.books, { pieces: numbers });
     return cannotBe(decision) ? [] : [{ label, effect: { kind: "settle", change } }];
   };
-  const fitting = groups.flatMap(offered);
+  const fitting = groups.filter(({ length }) => length > 0).flatMap(offered);
   // "it" cannot be what was spoken of: those that it can be, where they are few.
   const choices = fitting.length > 0 || !reading.follows ? fitting : eachHere(desk.books).flatMap(offered);
   return { ...ask, choices: [...choices, ...ask.choices] };

@@ -68,6 +68,10 @@ function remaining(tokens: readonly Tok[], at: number): Found | null {
   const { text } = tokens[at]!;
   // "put another 75 on it"
   const isMoney = ONTO.has(tokens[at + 2]?.text ?? "");
+  // "sold another two 45", "sold another two to a student, 45 for both"
+  const more = anotherFew(tokens, at);
+  if (more !== null && !isMoney && isSpelled(tokens[at + 1]!))
+    return { mention: { other: true, count: more }, to: at + 2 };
   if (ANOTHER.has(text) && tokens[at + 1]?.kind === "amount" && !isMoney)
     return { mention: { other: true, count: 1 }, to: at + 1 };
   if (text !== "the") return null;
@@ -83,6 +87,12 @@ function remaining(tokens: readonly Tok[], at: number): Found | null {
   return isCount && isAll ? { mention: { other: true, count, ...last }, to: at + 3 } : null;
 }
 
+/** "another two": so many more; null where it is no such number. */
+function anotherFew(tokens: readonly Tok[], at: number): number | null {
+  const count = ANOTHER.has(tokens[at]!.text) ? countOf(tokens[at + 1]) : null;
+  return count !== null && count > 1 && count <= OTHERS_MAX ? count : null;
+}
+
 /** "the last two went for 50", "the rest sold for 30", "a shade for the last one": told before the verb, or as what a thing is for. */
 function lastOnes(tokens: readonly Tok[], at: number): Found | null {
   // "two more went for 10"
@@ -90,6 +100,8 @@ function lastOnes(tokens: readonly Tok[], at: number): Found | null {
   const isMoreTold = tokens[at + 2] !== undefined && isOfStanding(tokens[at + 2]!);
   if (more !== null && more <= OTHERS_MAX && isMoreTold && at === 0)
     return { mention: { other: true, count: more }, to: at + 2 };
+  const another = at === 0 && isMoreTold ? anotherFew(tokens, at) : null;
+  if (another !== null) return { mention: { other: true, count: another }, to: at + 2 };
   const isOneMoreTold = tokens[at + 1] !== undefined && isOfStanding(tokens[at + 1]!);
   if (tokens[at]!.text === "one more" && isOneMoreTold && at === 0)
     return { mention: { other: true, count: 1 }, to: at + 1 };
