@@ -11,6 +11,7 @@ import type { Cues } from "./slots/slots.ts";
 import { cuesOf, slots } from "./slots/slots.ts";
 import { shorthands, tradeLexicon } from "./tokens/lexicon.ts";
 import type { Lexer } from "./tokens/meant.ts";
+import type { Roles } from "./tokens/roles.ts";
 import { maskOf } from "./tokens/sign-bits.ts";
 import { makeSpeller } from "./tokens/spelling.ts";
 import { firstWord } from "./tokens/text.ts";
@@ -189,10 +190,17 @@ function build(): Language {
       const said = saidOf(saying, kind);
       const phrases = phrasesOf(saying);
       if (phrases.length === 0) unsaid.push(said);
+      const light = saying.light ?? false;
+      // One for all words of a saying with the same endings.
+      const made = new Map<Tails | null, Roles<Head>>();
+      const rolesWith = (tails: Tails | null): Roles<Head> => {
+        const roles = made.get(tails) ?? { heads: [{ kind, said, tails, light }] };
+        made.set(tails, roles);
+        return roles;
+      };
       for (const [head, endings] of endingsByHead(phrases, saying.ends)) {
-        const light = saying.light ?? false;
-        if (endings.delete("")) lexicon.add(head, { heads: [{ kind, said, tails: null, light }] });
-        if (endings.size > 0) lexicon.add(head, { heads: [{ kind, said, tails: tailsOf(endings), light }] });
+        if (endings.delete("")) lexicon.add(head, rolesWith(null));
+        if (endings.size > 0) lexicon.add(head, rolesWith(tailsOf(endings)));
       }
     }
   }

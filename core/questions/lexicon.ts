@@ -1,6 +1,7 @@
 import { pluralOf, singularOf } from "../notes/mentions/plural.ts";
 import type { Category } from "../notes/reading.ts";
 import type { Entry } from "../notes/tokens/lexicon.ts";
+import { allBehind, nextOf } from "../notes/tokens/lexicon.ts";
 import { isNearSpelling, slipsBetween } from "../notes/tokens/spelling.ts";
 import { isBare } from "../notes/tokens/unvowelled.ts";
 import { language } from "../notes/verbs.ts";
@@ -27,18 +28,18 @@ export interface Speller {
 }
 
 /**
- * A speller over some words. It is asked of few words, so that it looks through those of the same first letter
+ * A speller over some words, and a few more. It is asked of few words, so that it looks through those of the same first letter
  * instead of keeping every way to misspell every word.
  */
-export function spellerOf(vocabulary: Iterable<string>): Speller {
-  const known = new Set(vocabulary);
+export function spellerOf(known: ReadonlySet<string>, also: readonly string[] = []): Speller {
   const byLetter = new Map<string, string[]>();
-  for (const word of known) {
+  for (const word of [...known, ...also.filter((more) => !known.has(more))]) {
     const list = byLetter.get(word[0] ?? "");
     if (list) list.push(word);
     else byLetter.set(word[0] ?? "", [word]);
   }
-  const isSettled = (word: string): boolean => known.has(word) || ORDINARY.has(word) || isEveryday(word);
+  const isSettled = (word: string): boolean =>
+    known.has(word) || also.includes(word) || ORDINARY.has(word) || isEveryday(word);
   const meant = (word: string): string | null => {
     if (isSettled(word)) return null;
     let best: string | null = null;
@@ -82,6 +83,9 @@ export type TradeEntry = Entry<unknown>;
 /** What begins with a word, as the notes know it. */
 export const tradeEntry = (word: string): TradeEntry | undefined => language().lexer.lexicon.entry(word);
 
+/** What goes on from a word or phrase of the trade with one more word. */
+export const tradeBehind = (entry: TradeEntry, word: string): TradeEntry | undefined => nextOf(entry, word);
+
 /** What a phrase of the trade may stand for; null where it is of no interest to a question. */
 export function thingAt({ said }: TradeEntry): Thing | null {
   if (!said) return null;
@@ -102,9 +106,7 @@ export function thingAt({ said }: TradeEntry): Thing | null {
 export function tradePhrases(): string[] {
   const { lexicon } = language().lexer;
   const goThrough = (entry: TradeEntry | undefined): string[] =>
-    entry
-      ? [...(thingAt(entry) ? [entry.phrase] : []), ...[...(entry.next?.values() ?? [])].flatMap(goThrough)]
-      : [];
+    entry ? [...(thingAt(entry) ? [entry.phrase] : []), ...allBehind(entry).flatMap(goThrough)] : [];
   return [...lexicon.vocabulary].flatMap((word) => goThrough(lexicon.entry(word)));
 }
 

@@ -44,8 +44,7 @@ let commonSpeller: Speller | undefined;
 
 /** The speller over the words of questions and of the trade, built once: it is large. */
 function spellerOfCommon(): Speller {
-  commonSpeller ??= spellerOf([
-    ...commonPhrases().words,
+  commonSpeller ??= spellerOf(commonPhrases().words, [
     ...Object.keys(MONTH_NAMES),
     ...Object.keys(WEEKDAYS),
     ..."yesterday today quarter summer winter spring autumn".split(" "),

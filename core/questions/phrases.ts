@@ -1,5 +1,13 @@
 import type { Thing } from "./lexicon.ts";
-import { pluralOf, singularOf, type TradeEntry, thingAt, tradeEntry, tradePhrases } from "./lexicon.ts";
+import {
+  pluralOf,
+  singularOf,
+  type TradeEntry,
+  thingAt,
+  tradeBehind,
+  tradeEntry,
+  tradePhrases,
+} from "./lexicon.ts";
 import type { Dimension, Grouping } from "./query.ts";
 import { CUES, type Cue } from "./words/cues.ts";
 import {
@@ -119,7 +127,7 @@ export class Phrases {
       if (count > 1) {
         const word = words[at + count - 1]!;
         phrase += ` ${word}`;
-        entry = entry?.next?.get(word);
+        entry &&= tradeBehind(entry, word);
       }
       const senses = this.#sensesOf(phrase, entry);
       if (senses) found = { senses, words: count };

@@ -17,11 +17,12 @@ import { FEE_VERBS, OTHER_SPENDING, SUPPLIES } from "../words/supplies.ts";
 import { BROKEN_PASTS } from "../words/tenses.ts";
 import { OPINIONS, TRAITS } from "../words/traits.ts";
 import { type Roles, rolesOf } from "./roles.ts";
+import { lastWord } from "./text.ts";
 
 /** The phrases that go on from a word or from a phrase, and what it is itself where it may end there. */
 export interface Entry<Head = unknown> {
   phrase: string;
-  next: Map<string, Entry<Head>> | undefined;
+  next: Entry<Head> | Map<string, Entry<Head>> | undefined;
   /** As the lists say it, the same for all phrases of a list. */
   said: Roles<Head> | undefined;
   /** The phrase's own, with every field there: made when it is first found, since most of some ten thousand never are. */
@@ -73,9 +74,10 @@ function makeLexicon<Head>(): Lexicon<Head> {
   const add = (phrase: string, roles: Roles<Head>): void => {
     const [first = "", ...others] = phrase.split(" ");
     let entry = entryIn(root, first, first);
+    let { length } = first;
     for (const word of others) {
-      entry.next ??= new Map();
-      entry = entryIn(entry.next, word, `${entry.phrase} ${word}`);
+      length += 1 + word.length;
+      entry = entryBehind(entry, word, phrase.slice(0, length));
     }
     for (const word of [first, ...others]) {
       vocabulary.add(word);
@@ -115,19 +117,45 @@ function makeLexicon<Head>(): Lexicon<Head> {
 function entryIn<Head>(entries: Map<string, Entry<Head>>, word: string, phrase: string): Entry<Head> {
   let entry = entries.get(word);
   if (!entry) {
-    entry = {
-      phrase,
-      next: undefined,
-      said: undefined,
-      made: undefined,
-      opens: false,
-      isSettled: false,
-      isSpoken: false,
-    };
+    entry = madeEntry(phrase);
     entries.set(word, entry);
   }
   return entry;
 }
+
+const madeEntry = <Head>(phrase: string): Entry<Head> => ({
+  phrase,
+  next: undefined,
+  said: undefined,
+  made: undefined,
+  opens: false,
+  isSettled: false,
+  isSpoken: false,
+});
+
+/** The entry of a phrase and one more word, made where it is not there. */
+function entryBehind<Head>(before: Entry<Head>, word: string, phrase: string): Entry<Head> {
+  const known = nextOf(before, word);
+  if (known) return known;
+  const { next } = before;
+  if (next instanceof Map) return entryIn(next, word, phrase);
+  const entry = madeEntry<Head>(phrase);
+  // A map for one alone would be most of some three thousand maps.
+  before.next = next ? new Map([next, entry].map((each) => [lastWord(each.phrase), each])) : entry;
+  return entry;
+}
+
+/** What goes on from an entry with a word. */
+export function nextOf<Head>({ phrase, next }: Entry<Head>, word: string): Entry<Head> | undefined {
+  if (!next || next instanceof Map) return next?.get(word);
+  return next.phrase.length === phrase.length + 1 + word.length && next.phrase.endsWith(word)
+    ? next
+    : undefined;
+}
+
+/** All that goes on from an entry. */
+export const allBehind = <Head>({ next }: Entry<Head>): readonly Entry<Head>[] =>
+  next instanceof Map ? [...next.values()] : next ? [next] : [];
 
 /** The longest phrase that goes on from the entry of the word at `at`. */
 export function longestFrom<Head>(
@@ -139,7 +167,7 @@ export function longestFrom<Head>(
   let words = 1;
   let entry: Entry<Head> | undefined = first;
   for (let index = at + 1; entry?.next && index < norms.length; index += 1) {
-    entry = entry.next.get(norms[index]!);
+    entry = nextOf(entry, norms[index]!);
     if (!entry?.said) continue;
     longest = entry;
     words = index - at + 1;

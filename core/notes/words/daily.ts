@@ -1,5 +1,6 @@
 import { LIFE } from "./chatter.ts";
 import { isEveryday } from "./everyday.ts";
+import { LongList } from "./words.ts";
 
 /*
  * Words of daily life that no other table knows, by kind: in a clause of their own, or behind a mark or a preposition
@@ -474,11 +475,11 @@ const TABLES = [
   BESIDES,
 ];
 
-let daily: ReadonlySet<string> | undefined;
+let daily: LongList | undefined;
 
 /** Whether a word is one of daily life; the lists are taken apart when first asked. */
 function isDaily(word: string): boolean {
-  daily ??= new Set(TABLES.flatMap((table) => table.trim().split(/\s+/)));
+  daily ??= new LongList(TABLES.join(" "));
   return daily.has(word);
 }
 

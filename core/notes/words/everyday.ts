@@ -1,3 +1,5 @@
+import { LongList } from "./words.ts";
+
 /**
  * Everyday words of no trade: a clause of its own that holds only such words, and nothing to record, is said in
  * passing ("farmer threw in a jar of honey"). They are the words of the SCOWL lists of English (sizes 10 and 20, as the
@@ -706,10 +708,10 @@ wrecking wrecks wren wretched wrist write writer writers writes writings written
 yearly yeti yield yields young younger youngest yours yourselves youth zero zeros zone zones zoom
 `;
 
-let everyday: ReadonlySet<string> | undefined;
+let everyday: LongList | undefined;
 
 /** Whether a word is an everyday one; the list is taken apart when first asked. */
 export function isEveryday(word: string): boolean {
-  everyday ??= new Set(WORDS.trim().split(/\s+/));
+  everyday ??= new LongList(WORDS);
   return everyday.has(word);
 }

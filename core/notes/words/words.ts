@@ -2,6 +2,60 @@
 export const wordSet = (words: string): ReadonlySet<string> =>
   new Set(words.split(" ").map((word) => word.replaceAll("_", " ")));
 
+/**
+ * A list of thousands of words that is asked now and then: the text that they stand in, with blanks between, and where
+ * each begins. A set of them takes seven times the memory.
+ */
+export class LongList {
+  readonly #text: string;
+  /** By the order of the words. */
+  readonly #starts: Uint32Array;
+
+  constructor(text: string) {
+    const starts: number[] = [];
+    for (let at = 0; at < text.length; at += 1)
+      if (text.charCodeAt(at) > BLANK && (at === 0 || text.charCodeAt(at - 1) <= BLANK)) starts.push(at);
+    this.#text = text;
+    this.#starts = Uint32Array.from(starts).sort((a, b) => this.#order(a, b));
+  }
+
+  #order(a: number, b: number): number {
+    const text = this.#text;
+    let at = 0;
+    while (text.charCodeAt(a + at) === text.charCodeAt(b + at) && text.charCodeAt(a + at) > BLANK) at += 1;
+    const [one, other] = [text.charCodeAt(a + at), text.charCodeAt(b + at)];
+    return (one > BLANK ? one : 0) - (other > BLANK ? other : 0);
+  }
+
+  has(word: string): boolean {
+    let low = 0;
+    let high = this.#starts.length - 1;
+    while (low <= high) {
+      const middle = (low + high) >> 1;
+      const order = this.#compare(word, this.#starts[middle]!);
+      if (order === 0) return true;
+      if (order < 0) high = middle - 1;
+      else low = middle + 1;
+    }
+    return false;
+  }
+
+  /** Whether a word stands before, as or behind the one that begins at a place; a blank is less than any letter. */
+  #compare(word: string, start: number): number {
+    const text = this.#text;
+    for (let at = 0; at < word.length; at += 1) {
+      const letter = text.charCodeAt(start + at);
+      // The word in the text has ended, as where no number stands behind the text's own end.
+      if (!(letter > BLANK)) return 1;
+      const order = word.charCodeAt(at) - letter;
+      if (order !== 0) return order;
+    }
+    return text.charCodeAt(start + word.length) > BLANK ? -1 : 0;
+  }
+}
+
+const BLANK = 32;
+
 /** The words of a text as typed, lower case. */
 export const wordsIn = (text: string): string[] => text.toLowerCase().match(/[a-z0-9]+/g) ?? [];
 
