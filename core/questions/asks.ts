@@ -49,6 +49,7 @@ export function namesFigure({ cues, groups, orders, items, periods, said }: Part
   return (
     FIGURES.some((cue) => cues.has(cue)) ||
     /\b(?:profits?|earnings?|gains?|made on)\b/.test(said) ||
+    (items.length > 0 && cues.has("earn") && / money$/.test(said)) ||
     groups.some(({ parted }) => parted) ||
     isOrdered ||
     (items.length > 0 && periods.length > 0)

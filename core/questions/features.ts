@@ -1,4 +1,5 @@
 import { lastDayOf, monthOf } from "../calendar.ts";
+import { ARTICLE } from "./beside.ts";
 import { isTime } from "./groupings.ts";
 import type { Mark } from "./marks.ts";
 import { asksFigure, cutsOf, type Parts } from "./parts.ts";
@@ -25,7 +26,7 @@ export function featuresOf(parts: Parts): Features {
     supply: items.some(
       (item) => !isPiece(item) && item.link !== "from" && isSupply(item.mark) && !isLoan(item.mark, parts),
     ),
-    source: items.some(isSource),
+    source: items.some((item) => isSource(item, parts.marks)),
     stream:
       items.length > 0 &&
       items.some(({ mark, not }) => isStream(mark) && !not) &&
@@ -52,7 +53,7 @@ export function featuresOf(parts: Parts): Features {
       cutsOf(parts).length > 0 &&
       (parts.periods.length > 1 ||
         (parts.cues.has("rest") && items.length > 0) ||
-        items.filter((item) => isPiece(item) || isSource(item) || isCut(item.mark)).length > 1),
+        items.filter((item) => isPiece(item) || isSource(item, parts.marks) || isCut(item.mark)).length > 1),
     groups: (...all) => parts.groups.some(({ group }) => all.includes(group)),
     inPiece: items.some((item) => item.link === "in" && isPiece(item)),
     endsAt:
@@ -87,7 +88,7 @@ export function featuresOf(parts: Parts): Features {
         mark.senses.own.some(({ dimension }) => dimension === "buyer") &&
         !mark.senses.own.some(({ dimension }) => dimension === "source"),
     ),
-    fromSource: items.some((item) => item.link === "from" && isSource(item)),
+    fromSource: items.some((item) => item.link === "from" && isSource(item, parts.marks)),
     whoDid: /\bwho(?: has| have|ve|d)? (?:actually |originally )?(\w+)/.exec(parts.said)?.[1] ?? "",
     whereabouts:
       /\bwhere(?:s| is| are|d| did| has| have) (?!.*\b(?:come|came|from|buy|find|found|listed)\b)/.test(
@@ -278,12 +279,15 @@ function isLoan({ senses }: Mark, { cues, amounts }: Parts): boolean {
   return (isOfLoans || isSent) && senses.own.some(({ dimension }) => dimension === "loan");
 }
 
-function isSource({ mark, link }: Parts["items"][number]): boolean {
+function isSource({ mark, at, link }: Parts["items"][number], marks: readonly Mark[]): boolean {
   const { thing, own } = mark.senses;
+  if (thing?.place !== undefined) return true;
+  const owns = (dimension: string): boolean => own.some((each) => each.dimension === dimension);
+  if (!owns("source")) return false;
+  // "How much went to uncle", "what did i pay my uncle"
+  const lead = marks.slice(0, at).findLast(({ text }) => !ARTICLE.test(text))?.text ?? "";
   return (
-    thing?.place !== undefined ||
-    ((link === "from" || link === "at" || link === "via") &&
-      own.some(({ dimension }) => dimension === "source"))
+    link === "from" || link === "at" || (/\b(?:to|paid|pay)$/.test(lead) && !owns("buyer") && !owns("loan"))
   );
 }
 

@@ -280,6 +280,22 @@ const TURNS: readonly Turn[] = [
   },
   { of: /^less$/, when: (beside) => isOfOne(beside), as: { order: "least" } },
   {
+    // "Which lamp sold faster", of the lamps
+    of: /^(?:(?:sells?|sold|moves?|moved|goes|went) )?(?:faster|quicker|sooner)$/,
+    when: (beside) => isOfOne(beside) && !beside.marks.some(({ senses }) => senses.group),
+    as: { order: "fastest", cues: ["daysToSell"] },
+  },
+  {
+    of: /^(?:sells?|sold|took|takes?) (?:slower|longer)$/,
+    when: (beside) => isOfOne(beside) && !beside.marks.some(({ senses }) => senses.group),
+    as: { order: "slowest", cues: ["daysToSell"] },
+  },
+  {
+    of: /^longer$/,
+    when: (beside) => isOfOne(beside) && has(beside.before, "sat", "listed", "daysListed"),
+    as: { order: "most", text: "longest" },
+  },
+  {
     // "What did the bank say": no winnings. "Hey bot" asks nothing, "how many did the robot sell" what nobody knows.
     of: /^(?:bank|bot|robot)$/,
     when: (beside) => follows(beside, ARTICLE),

@@ -188,7 +188,20 @@ function furnitureBesideSupply({ marks }: Parts): Mark | null {
   return at < 0 ? null : (marks.slice(at - 1, at + 2).find(isFurniture) ?? null);
 }
 
+/** "Gas per piece": what is spent on no piece falls on none. */
+function shopCostApiece({ marks }: Parts): Mark | null {
+  const isOfShop = marks.some(({ senses: { thing, own } }) =>
+    /^(?:vehicle|storage)$/.test(
+      thing?.supply ?? own.find(({ dimension }) => dimension === "category")?.value ?? "",
+    ),
+  );
+  return isOfShop
+    ? (marks.find(({ text }) => /\b(?:per|each|every|a) (?:piece|sale|flip|item)\b/.test(text)) ?? null)
+    : null;
+}
+
 const GUARDS: readonly Guard[] = [
+  shopCostApiece,
   furnitureBesideSupply,
   evenOnSome,
   notDoneIn,

@@ -88,7 +88,8 @@ export function notesAsked(
   single: Ends | null = null,
 ): NotesQuestion | Refusal {
   // "Who has the sander": a thing that is no piece was lent.
-  const isLent = f.has("lent") || (f.has("who") && f.supply && !f.has("sold", "bought", "spent", "paid"));
+  const isLent =
+    f.has("lent") || (f.has("who") && f.supply && !f.has("sold", "bought", "spent", "paid", "notes"));
   const isPaid = f.loan && f.has("paid");
   // What the nurse bought was sold to her.
   const isTheirs =

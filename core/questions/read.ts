@@ -201,7 +201,13 @@ function composed(reading: Reading): Query | Refusal {
     yesNo: isYesNo(parts, f) && !(sides && parts.orAt.length > 0),
     asksLess: f.has("loss") || (sides !== null && saysLess(parts)),
     ...(sides && parts.said.startsWith("up down ") ? { asksWay: true as const } : {}),
-    list: !share && (reading.list || isListOfSales(reading) || asksPrices(reading) || asksEach(reading)),
+    list:
+      !share &&
+      (reading.list ||
+        (parts.first === "list" && measure === "profit" && !group && !sides) ||
+        isListOfSales(reading) ||
+        asksPrices(reading) ||
+        asksEach(reading)),
     picture: f.has("chart"),
     ...(limits.against ? { against: limits.against } : {}),
     ...(f.settles && measure === "owed" ? { against: { dimension: "most" as const, values: ["0"] } } : {}),

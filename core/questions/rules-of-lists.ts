@@ -216,12 +216,12 @@ export const LIST_RULES: readonly Rule[] = [
     when: (f) =>
       f.lists &&
       f.limit &&
-      (f.has("paid", "price") ||
+      (f.has("paid", "price", "purchases") ||
         (f.generic && f.has("bought")) ||
         (f.bare && f.generic && !f.unit("count", "minutes", "days", "miles") && !f.buyer)) &&
       !f.has("earn", "net", "soldFor", "sold", "loan") &&
       !f.supply,
-    takes: ["which", "list", "listed", "paid", "price", "bought", "got"],
+    takes: ["which", "list", "listed", "paid", "price", "bought", "purchases", "got"],
     list: true,
   },
   {
@@ -231,7 +231,7 @@ export const LIST_RULES: readonly Rule[] = [
       f.limit &&
       !f.unit("days") &&
       f.has("listed", "asking") &&
-      !f.has("sold", "soldFor", "earn", "daysListed"),
+      !f.has("sold", "soldFor", "earn", "daysListed", "purchases", "spent"),
     takes: ["which", "list", "listed", "asking", "have", "unsold"],
     list: true,
   },

@@ -122,7 +122,9 @@ const FEW = 3000;
 function takeFew({ limits, marks, cues, yesNo, items, periods }: Building): void {
   const [limit, more] = limits;
   if (!limit || more || limit.unit || limit.cents > FEW) return;
-  if (!yesNo || items.length > 0 || periods.length === 0) return;
+  if (!yesNo || items.length > 0) return;
+  // "Have we sold more than 10"
+  if (periods.length === 0 && !/^(?:have|has) (?:i|we)\b/.test(marks[0]!.text)) return;
   const isMoney = marks.slice(limit.at, limit.at + limit.words).some(({ amount }) => amount?.money);
   const isDeed = [...cues.keys()].every((cue) => OF_COUNTS.includes(cue) || cue === "started");
   const isEnd = marks

@@ -58,11 +58,12 @@ export function opensAsking(text: string): boolean {
   if (isInside.test(text)) return true;
   const isDone =
     /^(?:everything|stuff|things|anything|all) (?:that )?\w+ (?:bought|sold|listed|finished|brought|got|picked)\b/i;
+  // "Sold any lamps", "kept anything"
+  const isAny =
+    /^(?:sold|bought|listed|finished|started|kept|trashed|scrapped|donated|tossed|given|gave) any(?:thing|one)?\b/i;
   const isCounted = /^(?:time|hours|hrs|money|miles) (?:spent|put|driven|worked|made|logged)\b/i;
   const isRate = /^(?:per|average|avg|median) \w/i;
-  return (
-    !/\d/.test(text) && (isRate.test(text.trim()) || isDone.test(text.trim()) || isCounted.test(text.trim()))
-  );
+  return !/\d/.test(text) && [isRate, isDone, isAny, isCounted].some((opening) => opening.test(text.trim()));
 }
 
 /** "Hold #47 for who", "sold #22 for how much": what ends on a question word and tells no amount is no note. */
@@ -70,7 +71,8 @@ export function endsAsking(text: string): boolean {
   const isOpen =
     /\s(?:who|whom|how much(?: so far| all told| in all)?|how many|for what|when|where)[\s?.!]*$/i.test(text);
   const isTold =
-    /\d/.test(text.replace(/#\d+/g, "")) || /\b(?:know\w*|idea|sure|remember|forg\w+)\b/i.test(text);
+    /\d/.test(text.replace(/#\d+|^\s*\d{1,4}(?=\s)/g, "")) ||
+    /\b(?:know\w*|idea|sure|remember|forg\w+)\b/i.test(text);
   return isOpen && !isTold;
 }
 

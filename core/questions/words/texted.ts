@@ -28,6 +28,7 @@ export const TEXTED: Readonly<Record<string, string>> = {
   sorta: "sort of",
   gotta: "have to",
   gimme: "give me",
+  biz: "business",
   atm: "at the moment",
   abt: "about",
   ppl: "people",

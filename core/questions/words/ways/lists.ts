@@ -65,6 +65,19 @@ export const OF_LISTS: readonly WayRow[] = [
     "which pieces lost money",
   ],
   [
+    "^ did|have|has my|our|the? f:profit|profits|sales|spending|costs|fees|income|revenue go|gone|went up|higher this u:<unit> $",
+    "is $f more this $u than last $u",
+    "did profits go up this month",
+    "is profits more this month than last month",
+  ],
+  ["^ what|which sold when|and_when $", "list sales", "what sold when", "list sales"],
+  [
+    "^ sold|sales list with dates|the_dates|their_dates $",
+    "list sales",
+    "sold list with dates",
+    "list sales",
+  ],
+  [
     "^ got a|an|any !tips|sales|returns|refunds|money|deposits|interest|fees|buyers|loans|notes",
     "do i have any",
     "got a mirror",

@@ -3,6 +3,18 @@ import type { WayRow } from "../../plainer.ts";
 /** Whether something was worth it, by what came of it; and what all of it is worth at its list prices. */
 export const OF_WORTH: readonly WayRow[] = [
   [
+    "^ so? whats|what_is the? least|lowest|minimum|min price? i|we can|could|should|would|id {afford_to} sell|let|take|go|accept t:the|my|our|#*? x:3 go? for|at? $",
+    "how low can i go on $t $x",
+    "whats the least i can sell the armoire for",
+    "how low can i go on the armoire",
+  ],
+  [
+    "^ so? whats|what_is? the|my? min|minimum|floor|bottom|rock_bottom price for|on t:the|my|our x:3 $",
+    "how low can i go on $t $x",
+    "min price for the hutch",
+    "how low can i go on the hutch",
+  ],
+  [
     "^ so? whats_the|what_is_the|whats_my|the|my? how_high|how_far|highest|most|max|maximum|top_dollar|where should|can|could|would|do|to|id|ill|i|we|you {should|can|could|would|i|we|you} go|bid|go_up_to|stretch|stop|stop_at|max_out|max_out_at|pay !back|home|for_it|next up? to? b:on|for|with",
     "most i should pay $b",
     "how high should i go on a dresser",
