@@ -33,7 +33,7 @@ export function takeWords(turn: Turn, { text, replyTo }: Incoming, replyRoot: nu
   const yesNo = readYesNo(text);
   // "ok" where nothing is asked: no answer, and nothing to say to it. A bare yes or no is told so.
   const isNod = open.length === 0 && !/^\s*[yn]/i.test(text);
-  const chat = yesNo === null || isNod ? smallTalk(text) : null;
+  const chat = yesNo === null || isNod ? smallTalk(text, open.length > 0) : null;
   if (chat !== null && !open.some(({ ask }) => isChoice(ask, text))) {
     if (chat !== "") turn.spoken.push(chat);
     return;

@@ -3,15 +3,20 @@ import { lexed } from "../notes/lexed.ts";
 import type { Reading } from "../notes/reading.ts";
 import { tellsNoFact, whyOf } from "../notes/unclear.ts";
 import {
+  ASKED_OF,
   BESIDE_SMALL_TALK,
   COUNTED_IN_TALK,
+  FELT,
   GREETINGS,
   SMALL_TALK,
   THANKS,
 } from "../notes/words/smalltalk.ts";
 
-/** What a person would say back to words that are no note, "" where nothing; null where it is no small talk. */
-export function smallTalk(text: string): string | null {
+/**
+ * What a person would say back to words that are no note, "" where nothing; null where it is no small talk. A remark is
+ * some only where nothing is asked that it might answer.
+ */
+export function smallTalk(text: string, isAsked: boolean): string | null {
   if (text.length > 60) return null;
   const words = text
     .toLowerCase()
@@ -22,9 +27,28 @@ export function smallTalk(text: string): string | null {
   const isBeside = (word: string) => SMALL_TALK.has(word) || BESIDE_SMALL_TALK.has(word) || THANKS.has(word);
   const greeting = GREETINGS.get(words.slice(0, 2).join(" "));
   if (greeting && words.slice(2).every(isBeside)) return greeting;
-  if (!words.every(isBeside)) return null;
+  if (!words.every(isBeside)) return !isAsked && words.length <= REMARK_MAX && isRemark(text) ? "" : null;
   if (words.some((word) => THANKS.has(word))) return "Any time.";
   return words.some((word) => SMALL_TALK.has(word)) ? "" : null;
+}
+
+const REMARK_MAX = 6;
+
+/** "that was quick" is passed over as a whole. */
+const SAYING = /^\w+ \w+ \w+/;
+
+/** "thats good right", "feels good man": an opinion, and nothing that tells or asks anything else. */
+function isRemark(text: string): boolean {
+  const tokens = lexed(text);
+  const isSaid = ({ kind, text: word, unknown, roles }: Tok): boolean =>
+    kind === "mark" ||
+    (kind === "word" &&
+      !ASKED_OF.has(word) &&
+      !(unknown || roles.heads || roles.hedge || roles.supply || roles.method) &&
+      (!!(roles.opinion || roles.plain || roles.filler || roles.person) || SMALL_TALK.has(word)));
+  const isFelt = ({ text: word, roles }: Tok): boolean =>
+    roles.opinion === true || SMALL_TALK.has(word) || FELT.has(word) || SAYING.test(word);
+  return tokens.every(isSaid) && tokens.some(isFelt);
 }
 
 /** A sentence about the weather or the day: no amount and nothing of the trade, so there is nothing to record. */

@@ -121,9 +121,11 @@ const isWholeNote = (reading: Reading): boolean =>
     ? isForBooks(reading)
     : reading.kind !== "ask" && !reading.missing && !bears(reading.kind, "corrects");
 
-/** "the last two stools went, 35": a sale, if they are ours. */
-const isForBooks = ({ byBooks, could }: ReadingOf<"unclear">): boolean =>
-  byBooks === true && could?.length === 1 && could[0]!.kind === "sell" && !could[0]!.missing;
+/** "the last two stools went, 35": a sale, if they are ours; "dropping the hutch 25": a cut or a price. */
+const isForBooks = ({ byBooks, could = [] }: ReadingOf<"unclear">): boolean =>
+  byBooks === true &&
+  ((could.length === 1 && could[0]!.kind === "sell" && !could[0]!.missing) ||
+    could.every(({ kind }) => kind === "reprice"));
 
 /** The notes that a reading may be, and no corrections. */
 function notesIn(reading: Reading): Reading[] {

@@ -327,6 +327,13 @@ function isSupposed(tokens: readonly Tok[]): boolean {
   });
 }
 
+/** "sold chest for", "sold the dresser for $": the price was left off, as of many it would hardly be. */
+function isBrokenOff(tokens: readonly Tok[]): boolean {
+  const said = tokens.filter(({ text }) => text !== "$");
+  const pieces = said.filter(({ kind }) => kind === "piece");
+  return said.at(-1)?.text === "for" && pieces.length === 1 && !pieces[0]!.mention!.plural;
+}
+
 /** What a question begins or ends with. */
 const SOUNDS_ASKED = HINTS.asks | HINTS.questionMark;
 
@@ -337,7 +344,7 @@ export function questionOf({ tokens, signs, today }: Clause): AskedFields | null
   if (isSupposed(tokens)) return null;
   const units = unitsOf(tokens);
   const found = best(units, cue);
-  if (!found) return null;
+  if (!found || (!cue && isBrokenOff(tokens))) return null;
   const { about } = withYear(found.phrase.about, units);
   const fields: AskedFields = { about };
   const time = timeOf(units, today);

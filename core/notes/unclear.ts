@@ -19,6 +19,7 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   intention: "Not done yet? Send it once it is.",
   offer: "An offer is no sale yet. Send it when it is sold.",
   asking: "Is that what you ask for it?",
+  service: "Not done yet? Send it once it is paid.",
   appointment: "Send it when they have come.",
   denial: "So it did not happen: nothing is recorded.",
   doubt: "That sounds unsure. Send it again once you know.",
@@ -77,7 +78,7 @@ export function whyOf(trouble: Trouble): string {
 }
 
 /** It has not happened, or nobody is sure that it has. */
-export const NOT_DONE = ["intention", "offer", "appointment", "denial", "doubt"] as const;
+export const NOT_DONE = ["intention", "offer", "service", "appointment", "denial", "doubt"] as const;
 
 /** Reasons that hold whatever was said before: it has not happened, or nobody is sure that it has. */
 const NO_FACT: ReadonlySet<string> = new Set([...NOT_DONE, "pending" as const].map((kind) => WHY[kind]));

@@ -12,6 +12,7 @@ import {
   forAllOrOne,
   inOrOut,
   payOrBalance,
+  serviceToCome,
   takenBack,
   theirsOrOurs,
 } from "./kinds.ts";
@@ -53,6 +54,7 @@ const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
   intention: asSale,
   offer: asSale,
   asking: (held) => asSale(held).slice(0, 1),
+  service: serviceToCome,
   appointment: asSale,
   doubt: itself,
   shareOfPrice: itself,

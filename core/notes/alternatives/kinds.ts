@@ -7,8 +7,10 @@ import { decimalText } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
 import { INTENDED, NO_SALE, PRICE_TO, SALE_SAID } from "../words/deals.ts";
+import { LABOR_NAMES } from "../words/labors.ts";
 import { ARTICLES_WIDE, BEFORE_AGREED, PRICED_BY } from "../words/links.ts";
 import { ASKS_FOR } from "../words/money.ts";
+import { PIECE_PARTS } from "../words/parts.ts";
 import { as, changed, eachIn, type Held, itself, MEASURED, type Offer } from "./held.ts";
 
 /*
@@ -232,6 +234,22 @@ export const asSale: Offer = (held) => {
     : held.made
       ? [held.made]
       : [];
+};
+
+/** "jim is gonna do the glass, he wants 40": what it will have cost, for the piece that is named or spoken of. */
+export const serviceToCome: Offer = (held) => {
+  const { tokens } = held.clause;
+  const [amount, ...others] = held.amounts;
+  if (amount === undefined || others.length > 0) return [];
+  const at = tokens.findIndex(({ roles }) => roles.hedge === "service");
+  const isPart = ({ text, roles }: Tok): boolean => PIECE_PARTS.has(text) && !roles.heads;
+  const part = tokens.slice(at + 1).find(isPart) ?? tokens.slice(0, Math.max(0, at)).find(isPart);
+  const work = tokens
+    .slice(Math.max(0, at))
+    .flatMap(({ text }) => LABOR_NAMES.get(text.split(" ").at(-1)!) ?? []);
+  const what = part?.text ?? work[0] ?? "help";
+  const spent = as("spend", { what, category: "help", amount }, held);
+  return [held.pieces ? spent : { ...spent, takesBefore: true }];
 };
 
 /** "bought a coke 2": what it cost the shop, or a piece. */

@@ -138,9 +138,13 @@ function setPrice(
 /** "dropped the price on the desk" says what, but not to what: the price is asked for. */
 function noAmount(clause: Clause): Trouble | null {
   if (clause.signs.has("percent")) return { kind: "unclaimed" };
+  // "dropped the dresser to", and the number was left off.
+  if (/^(?:down )?to$/.test(clause.tokens.at(-1)!.text) && isOfPiece(clause)) return null;
   // "dropped off the desk" and "dropped the mirror on my foot" drop no price.
   const isPrice =
     /^(?:lower|reduc|mark|repric|discount)|price/.test(clause.head?.text ?? "") || says(clause, /price/);
   if (!isPrice || says(clause, /^off$/)) return { kind: "cutOrPrice" };
-  return clause.signs.has("piece") || clause.signs.has("pronoun") ? null : { kind: "cutOrPrice" };
+  return isOfPiece(clause) ? null : { kind: "cutOrPrice" };
 }
+
+const isOfPiece = ({ signs }: Clause): boolean => signs.has("piece") || signs.has("pronoun");

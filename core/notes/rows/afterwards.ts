@@ -28,7 +28,7 @@ const NOT_THERE =
 export const AFTERWARDS: readonly Row<TurnEffect>[] = [
   // Held up.
   [
-    `<sell>|<buyer> … [${LINK} ${A_PAYMENT} is|still|has|been|being|just* ${NOT_THERE} yet?]`,
+    `<sell>|<buyer> … [${LINK} ${A_PAYMENT} is|still|has|been|being|just* ${NOT_THERE} yet? on|by|this|next* <day>?]`,
     "unpaid",
     "sold desk 140, payment to follow",
   ],

@@ -1,6 +1,7 @@
 import { type Head, type Tok, textOf } from "../clause.ts";
 import { decimalText, type Exact, exactOf, plus, wholeOf } from "../quantities/amounts.ts";
 import { minutesBetween } from "../quantities/clocks.ts";
+import { centsIn } from "../slots/money.ts";
 import { isTurned, type Roles, rolesOf, turnedRoles } from "../tokens/roles.ts";
 import { NO_ROLES, wordToken } from "../tokens/token.ts";
 import { language } from "../verbs.ts";
@@ -46,6 +47,8 @@ function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fired): T
     token.kind = "grain";
     return token;
   }
+  // "sold desk 140, he pays the 140 friday": pays the money.
+  if (effect === "again") return joined(tokens, fired, NO_ROLES, "money");
   if (effect === "asking") return joined(tokens, fired, ASKING);
   if (effect === "whole") return joined(tokens, fired, WHOLE);
   if (effect === "miles" || effect === "miles?") return driven(tokens, fired, effect === "miles?");
@@ -433,10 +436,22 @@ function run<Effect extends string>(
 
 const isAmount = ({ kind }: Tok): boolean => kind === "amount";
 
+/** The amount of the bracket is the only one that stands before it, and counts nothing. */
+function isSameAgain({ from, to }: Fired, tokens: readonly Tok[]): boolean {
+  const [first, ...others] = tokens.slice(0, from).filter(isAmount);
+  const again = tokens.slice(from, to).find(isAmount);
+  const cents = first && again && others.length === 0 ? centsIn(first) : null;
+  return cents !== null && cents > COUNTED_MAX && cents === centsIn(again!);
+}
+
+/** No more than a dozen may be pieces. */
+const COUNTED_MAX = 12_00;
+
 /** "beside": only where an amount stands outside of all brackets is the number within surely none of the note. */
 function isTaken(fired: Fired, tokens: readonly Tok[]): boolean {
   for (let at = fired.from; at < fired.to; at += 1) if (isTurned(tokens[at]!.roles)) return false;
 
+  if (fired.effect === "again") return isSameAgain(fired, tokens);
   if (fired.effect !== "beside") return true;
   return tokens.some(
     (token, at) => (isAmount(token) || token.kind === "duration") && (at < fired.from || at >= fired.to),

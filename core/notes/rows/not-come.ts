@@ -7,6 +7,12 @@ const WHO =
   "he|she|they|hell|shell|theyll|hes|shes|theyre|buyer|guy|lady|customer|<person>|<kin>|<new>|wholl|who";
 const WILL = "ll|will|is|are|s|to|gonna|going_to|said|says|wants|promised|promises|plans|has|needs";
 const SAYS = "said|says|promised|promises|swears|swore|claims|vowed|assured_me|told_me|tells_me";
+const FETCHES =
+  "pick|picks|picking|picks_up|pick_up|picking_up|picks_it_up|picking_it_up|pickup|collect|collects|collecting|collection|fetch|fetches|fetching|grab|grabs|grabbing|comes|come|coming|gets|getting|get_it";
+const PAYING = "pay|pays|paying|brings_the_money|brings_cash|settles|settle_up|settles_up|pays_cash|pay_cash";
+const THING = "it|them|up|by|over|here|for_it|then|in|full|cash*";
+const WHEN =
+  "on|this|next|at|by|after|around|<day>|<clock>|tomorrow|later|tonight|soon|payday|next_week|this_weekend|morning|afternoon|evening|night|work|after_work*";
 const NOT_THROUGH =
   "failed|fails|failing|declined|got_declined|was_declined|rejected|got_rejected|bounced|reversed|stuck|frozen|isnt_working|not_working|didnt_work|wont_work|doesnt_work|wouldnt_work|wasnt_working|wont_go_through|didnt_go_through|not_going_through|wouldnt_go_through|hasnt_gone_through|hasnt_come_through|never_came|never_arrived|never_came_through|didnt_come_through|is_down|was_down|acting_up|is_acting_up|wont_load|wont_send|not_sending|isnt_sending|on_hold|under_review|flagged|being_weird|pending|didnt_arrive|isnt_there|not_there|not_showing|isnt_showing";
 const ASKED =
@@ -14,6 +20,17 @@ const ASKED =
 
 /** How it is said behind a sale that its money has not come, and of a part that it is all there is. */
 export const NOT_COME: readonly Row<TurnEffect>[] = [
+  // Fetched and paid for on a day to come.
+  [
+    `<~sell>|<buyer> … [${LINK} ${WHO}? ${WILL}* ${FETCHES} ${THING} ${WHEN} ,|and|&|then|to* ${PAYING} me|us|${THING} ${WHEN}]`,
+    "unpaid",
+    "sold dresser 180, he picks up and pays tomorrow after my shift",
+  ],
+  [
+    `<~sell>|<buyer> … [${LINK} ${WHO}? ${WILL}* ${PAYING} me|us|${THING} ${WHEN} ,|and|&|then|when|once|he|she|they* ${FETCHES} ${THING} ${WHEN}]`,
+    "unpaid",
+    "sold dresser 180, she will pay and pick up after work tomorrow",
+  ],
   [
     `<~sell>|<buyer> … [${LINK} <art>|his|her|their|<method>|payment|money* ${ASKED} was|is|been|has|just|already* sent|out|to_follow|follows|emailed|mailed|texted|going_out|coming|pending|went_out|due|outstanding] !paid`,
     "unpaid",
@@ -40,7 +57,7 @@ export const NOT_COME: readonly Row<TurnEffect>[] = [
     "sold dresser 140, forgot to take the money",
   ],
   [
-    `<~sell>|<buyer> … [${LINK} ${WHO} ${WILL}* drop_off|drop|drops|dropping|dropping_off|drops_off|mail|mails|mailing|leave|leaving|bring|brings|bringing|send|sends|sending|hand_over|give|wire|swing_by_with|come_by_with|come_back_with me|us|over|off|by|round* the|a|my|his|her|their* ${MONEY} <any>? <any>? <any>?] ;`,
+    `<~sell>|<buyer> … [${LINK} ${WHO} ${WILL}* drop_off|drop|drops|dropping|dropping_off|drops_off|mail|mails|mailing|leave|leaving|bring|brings|bringing|send|sends|sending|hand_over|give|wire|wires|wiring|transfer|transfers|transferring|pay|pays|paying|swing_by_with|comes_with|coming_with|come_with|comes_by_with|come_by_with|come_back_with me|us|over|off|by|round* the|a|my|his|her|their* ${MONEY} <any>? <any>? <any>?] ;`,
     "unpaid",
     "sold the desk 140, her mom is bringing the cash after church",
   ],

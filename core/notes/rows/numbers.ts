@@ -2,7 +2,7 @@ import { HELD } from "./agreed.ts";
 import { COUNTS } from "./counts.ts";
 import { MEASURES } from "./measures.ts";
 import { NO_PRICES } from "./no-prices.ts";
-import { type NumberEffect, OWED } from "./owed.ts";
+import { AGAIN, type NumberEffect, OWED } from "./owed.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
@@ -354,4 +354,13 @@ const LAST: readonly Row<NumberEffect>[] = [
   ["<sell> … [deposit|down|deposit_of $]", "deposit", "sold lamp deposit 20"],
 ];
 
-export const numbers = tableOf([...NO_PRICES, ...MEASURES, ...HELD, ...COUNTS, ...ROWS, ...OWED, ...LAST]);
+export const numbers = tableOf([
+  ...NO_PRICES,
+  ...MEASURES,
+  ...HELD,
+  ...COUNTS,
+  ...ROWS,
+  ...OWED,
+  ...LAST,
+  ...AGAIN,
+]);

@@ -19,6 +19,8 @@ export type NumberEffect =
   | "beside"
   | "whole"
   | "asking"
+  /** The price once more, where it is the same: the word "money". */
+  | "again"
   | "amount"
   | "vague"
   /** A time that may hold what was noted before. */
@@ -344,4 +346,13 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold desk 140 after they took 8 in fees",
   ],
   ["<sell> … $ [after <art>? $ fee|fees]", "after fee", "sold desk 140 after 14 fee"],
+];
+
+/** The price said once more, as the amounts themselves tell. */
+export const AGAIN: readonly Row<NumberEffect>[] = [
+  [
+    "!!loan|loans|deposit|each [the|all|that|all_the|full|whole $] !of|piece",
+    "again",
+    "sold desk 140, nora pays the 140 friday",
+  ],
 ];

@@ -1,3 +1,4 @@
+import { TO_WORK } from "../words/labors.ts";
 import type { TurnEffect } from "./afterwards.ts";
 import type { Row } from "./table.ts";
 
@@ -10,6 +11,14 @@ const DOING =
   "lowering|dropping|reducing|cutting|raising|marking|knocking|bumping|slashing|taking|listing|relisting|posting|uploading|selling|putting|finishing|starting|buying|picking_up|refunding|paying|donating|scrapping|giving|going|goes|sells|drops|comes_down|becomes";
 const LATER =
   "in_a_day|in_a_few_days|in_a_couple_days|in_a_couple_of_days|in_a_few|in_a_bit|in_a_while|in_a_few_weeks|in_a_couple_weeks|in_a_couple_of_weeks|in_a_week|in_a_month|in_a_fortnight|a_week_from|a_month_from|down_the_road|down_the_line|before_long|one_of_these_days|at_some_point|some_day|any_day_now|next_time|next_week|next_weekend|next_month|next_year|later|later_on|soon|tonight|tomorrow|tmrw|after_work|after_the|this_weekend|after_dinner|in_the_morning";
+
+/** Somebody who works for money, and how it is said what is wanted for work that is still to be done. */
+const HAND = "<new>|<person>|<kin>|<supply>|guy|lady|dude|he|she|they";
+const WILL =
+  "will|ll|is|s|are|gonna|going_to|can|could|would|d|hed|shed|theyd|hell|shell|theyll|hes|shes|theyre|said|says|offered|to";
+const WORKS = `${TO_WORK}|do|doing|make|making|redo|redoing|haul|hauling|move|moving|deliver|delivering|weld|welding|rewire|cut|upholster|<labor>`;
+const WANTS =
+  "wants|want|asks|asking|charges|charge|charging|is_charging|would_charge|will_charge|quoted|quotes|quoted_me|asks_for";
 
 /** Plans with unusual verbs, and days that are still to come, beside what is being done. */
 export const PLANNED: readonly Row<TurnEffect>[] = [
@@ -39,5 +48,18 @@ export const PLANNED: readonly Row<TurnEffect>[] = [
     `[${DOING} … when|once|if|until|unless|as_soon_as|in_case|assuming] !!sold|paid|bought|came|left|gone`,
     "intention",
     "lowering the hutch to 190 once school is out",
+  ],
+  // Work that somebody is to do, with a price.
+  [
+    `^ [<art>? <any>? ${HAND} ${WILL} ${WILL}* ${WORKS}] … for|at|${WANTS} me? $ <day>? ;`,
+    "service",
+    "jim is gonna do the glass, he wants 40",
+  ],
+  [`^ [<art>? <any>? ${HAND} ${WANTS}] $ to ${WORKS}`, "service", "ben wants 60 to sand the desk"],
+  [`^ [<art>? <any>? ${HAND} ${WANTS}] $ for <art>? <part>`, "service", "the welder asks 30 for the base"],
+  [
+    `^ getting|having|get <art>? <any> <any>? <done> [,|-|.|;|and|but* <art>? ${HAND} ${WANTS}] me? $`,
+    "service",
+    "getting the seat redone, she charges 60",
   ],
 ];

@@ -17,6 +17,8 @@ export type Hedge =
   | "other"
   | "intention"
   | "offer"
+  /** What somebody wants for work that is still to be done. */
+  | "service"
   | "appointment"
   | "denial"
   | "doubt"

@@ -1,3 +1,5 @@
+import { wordSet } from "./words.ts";
+
 /** Words that people send between notes; a message of nothing else records nothing and asks nothing. */
 export const SMALL_TALK: ReadonlySet<string> = new Set(
   [
@@ -8,6 +10,14 @@ export const SMALL_TALK: ReadonlySet<string> = new Set(
     .join(" ")
     .split(" "),
 );
+
+/** Words by which one tells how it is, in so many words. */
+export const FELT: ReadonlySet<string> = wordSet(
+  "nice_one good_deal bad not_bad not_a_bad_day all_good cant_complain quick easy win worse better deal fast",
+);
+
+/** What makes a question to the books of a remark: "was it a good price". */
+export const ASKED_OF: ReadonlySet<string> = wordSet("price how what whats which when who why");
 
 /** Words that may stand beside small talk, and say nothing alone. */
 export const BESIDE_SMALL_TALK: ReadonlySet<string> = new Set(
