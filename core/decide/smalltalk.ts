@@ -27,7 +27,8 @@ export function smallTalk(text: string, isAsked: boolean): string | null {
   const isBeside = (word: string) => SMALL_TALK.has(word) || BESIDE_SMALL_TALK.has(word) || THANKS.has(word);
   const greeting = GREETINGS.get(words.slice(0, 2).join(" "));
   if (greeting && words.slice(2).every(isBeside)) return greeting;
-  if (!words.every(isBeside)) return !isAsked && words.length <= REMARK_MAX && isRemark(text) ? "" : null;
+  if (!words.every(isBeside))
+    return !isAsked && words.length > 1 && words.length <= REMARK_MAX && isRemark(text) ? "" : null;
   if (words.some((word) => THANKS.has(word))) return "Any time.";
   return words.some((word) => SMALL_TALK.has(word)) ? "" : null;
 }

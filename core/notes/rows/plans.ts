@@ -16,7 +16,7 @@ const LATER =
 const HAND = "<new>|<person>|<kin>|<supply>|guy|lady|dude|he|she|they";
 const WILL =
   "will|ll|is|s|are|gonna|going_to|can|could|would|d|hed|shed|theyd|hell|shell|theyll|hes|shes|theyre|said|says|offered|to";
-const WORKS = `${TO_WORK}|do|doing|make|making|redo|redoing|haul|hauling|move|moving|deliver|delivering|weld|welding|rewire|cut|upholster|<labor>`;
+const WORKS = `${TO_WORK}|do|doing|make|making|redo|redoing|haul|hauling|deliver|delivering|weld|welding|rewire|cut|upholster|<labor>`;
 const WANTS =
   "wants|want|asks|asking|charges|charge|charging|is_charging|would_charge|will_charge|quoted|quotes|quoted_me|asks_for";
 
@@ -51,14 +51,14 @@ export const PLANNED: readonly Row<TurnEffect>[] = [
   ],
   // Work that somebody is to do, with a price.
   [
-    `^ [<art>? <any>? ${HAND} ${WILL} ${WILL}* ${WORKS}] … for|at|${WANTS} me? $ <day>? ;`,
+    `!!<buy>|<sell>|<~buy>|<~sell> ^ [<art>? <any>? ${HAND} ${WILL} ${WILL}* ${WORKS}] … for|at|${WANTS} me? $ <day>? ;`,
     "service",
     "jim is gonna do the glass, he wants 40",
   ],
   [`^ [<art>? <any>? ${HAND} ${WANTS}] $ to ${WORKS}`, "service", "ben wants 60 to sand the desk"],
   [`^ [<art>? <any>? ${HAND} ${WANTS}] $ for <art>? <part>`, "service", "the welder asks 30 for the base"],
   [
-    `^ getting|having|get <art>? <any> <any>? <done> [,|-|.|;|and|but* <art>? ${HAND} ${WANTS}] me? $`,
+    `^ getting|having|get <art>? <any> <any>? <done>|redone|done|rebuilt [,|-|.|;|and|but* <art>? ${HAND} ${WANTS}] me? $`,
     "service",
     "getting the seat redone, she charges 60",
   ],
