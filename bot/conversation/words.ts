@@ -2,7 +2,7 @@ import { isChoice } from "../../core/decide/answer.ts";
 import { offerOf, orLikely } from "../../core/decide/decide.ts";
 import { mattersOf } from "../../core/decide/matters.ts";
 import { mentionsOf } from "../../core/decide/mentioned.ts";
-import { isNothing, smallTalk, whyNoFact } from "../../core/decide/smalltalk.ts";
+import { isNothing, isRemark, smallTalk, whyNoFact } from "../../core/decide/smalltalk.ts";
 import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
@@ -33,7 +33,7 @@ export function takeWords(turn: Turn, { text, replyTo }: Incoming, replyRoot: nu
   const yesNo = readYesNo(text);
   // "ok" where nothing is asked: no answer, and nothing to say to it. A bare yes or no is told so.
   const isNod = open.length === 0 && !/^\s*[yn]/i.test(text);
-  const chat = yesNo === null || isNod ? smallTalk(text, open.length > 0) : null;
+  const chat = yesNo === null || isNod ? smallTalk(text) : null;
   if (chat !== null && !open.some(({ ask }) => isChoice(ask, text))) {
     if (chat !== "") turn.spoken.push(chat);
     return;
@@ -82,6 +82,7 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
   const asSaid = desk ? goneOn(text, read, desk) : read;
   // "sold the chest for how much": nothing is done that a caution could be for.
   if (!endsAsking(text)) heard(turn, text, asSaid);
+  if (isRemark(text, asSaid)) return;
   const mayBe =
     desk && asSaid.every(({ kind }) => kind === "unclear") ? orLikely(text, asSaid, desk) : asSaid;
   if (answerAsked(turn, text, asSaid, { replyRoot, isOther: mayBe !== asSaid || isOrder(text, asSaid) }))

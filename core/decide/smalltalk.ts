@@ -12,11 +12,8 @@ import {
   THANKS,
 } from "../notes/words/smalltalk.ts";
 
-/**
- * What a person would say back to words that are no note, "" where nothing; null where it is no small talk. A remark is
- * some only where nothing is asked that it might answer.
- */
-export function smallTalk(text: string, isAsked: boolean): string | null {
+/** What a person would say back to words that are no note, "" where nothing; null where it is no small talk. */
+export function smallTalk(text: string): string | null {
   if (text.length > 60) return null;
   const words = text
     .toLowerCase()
@@ -27,20 +24,21 @@ export function smallTalk(text: string, isAsked: boolean): string | null {
   const isBeside = (word: string) => SMALL_TALK.has(word) || BESIDE_SMALL_TALK.has(word) || THANKS.has(word);
   const greeting = GREETINGS.get(words.slice(0, 2).join(" "));
   if (greeting && words.slice(2).every(isBeside)) return greeting;
-  if (!words.every(isBeside))
-    return !isAsked && words.length > 1 && words.length <= REMARK_MAX && isRemark(text) ? "" : null;
+  if (!words.every(isBeside)) return null;
   if (words.some((word) => THANKS.has(word))) return "Any time.";
   return words.some((word) => SMALL_TALK.has(word)) ? "" : null;
 }
 
-const REMARK_MAX = 6;
+const REMARK_MAX = 7;
 
 /** "that was quick" is passed over as a whole. */
 const SAYING = /^\w+ \w+ \w+/;
 
-/** "thats good right", "feels good man": an opinion, and nothing that tells or asks anything else. */
-function isRemark(text: string): boolean {
-  const tokens = lexed(text);
+/** "thats good right", "feels good man": an opinion that was read as nothing, and tells or asks of nothing else. */
+export function isRemark(text: string, readings: readonly Reading[]): boolean {
+  const isUnread = (reading: Reading): boolean =>
+    isNothing(reading) || (reading.kind === "unclear" && reading.why === whyOf({ kind: "question" }));
+  const tokens = readings.every(isUnread) ? lexed(text) : [];
   const isSaid = ({ kind, text: word, unknown, roles }: Tok): boolean =>
     kind === "mark" ||
     (kind === "word" &&
@@ -49,7 +47,7 @@ function isRemark(text: string): boolean {
       (!!(roles.opinion || roles.plain || roles.filler || roles.person) || SMALL_TALK.has(word)));
   const isFelt = ({ text: word, roles }: Tok): boolean =>
     roles.opinion === true || SMALL_TALK.has(word) || FELT.has(word) || SAYING.test(word);
-  return tokens.every(isSaid) && tokens.some(isFelt);
+  return tokens.length <= REMARK_MAX && tokens.every(isSaid) && tokens.some(isFelt);
 }
 
 /** A sentence about the weather or the day: no amount and nothing of the trade, so there is nothing to record. */

@@ -87,13 +87,18 @@ function soldTo(clause: Clause, actor: Actor): Draft {
     mask: 0,
   });
   if (made.trouble) return withActor(made, actor);
-  const sold = troubled(clause, { kind: "buyer" }, withActor(made, actor));
+  const isOurs = !clause.tokens.some(isUndefined);
+  const sold = troubled(clause, { kind: isOurs ? "buyer" : "anotherPerson" }, withActor(made, actor));
   if (actor.orBought) {
     const { buyer: _, owed: __, fee: ___, ...fields } = made.fields;
     sold.could.push(draft("buy", fields, clause, language().grammars.get("buy")!));
   }
   return sold;
 }
+
+/** "my boss bought a desk": one of ours, or any. */
+const isUndefined = ({ kind, mention }: Tok, at: number, tokens: readonly Tok[]): boolean =>
+  kind === "piece" && mention?.number === undefined && /^an?$/.test(tokens[at - 1]?.text ?? "");
 
 function troubled(clause: Clause, trouble: Trouble, made?: Draft, left: readonly string[] = []): Draft {
   return unclearDraft(clause, trouble, { could: couldBe(trouble, clause, made), left });

@@ -42,6 +42,37 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "another dresser sold for 180 on the street",
   ],
   [
+    "^ <onemore> [just|also|recently* sold|went|got] for|at? $ <place>|on_the_site|on_the_app|on_the_page|on_there ;",
+    "other",
+    "another dresser sold for 180 on the site",
+  ],
+  // What a former piece cost and brought.
+  [
+    `[bought|paid|cost|got for|at|it|me|us? $ … <~sell>|sold|went|brought|fetched … ${ANOTHER_TIME}]`,
+    "other",
+    "bench bought 15 sold 40 last time",
+  ],
+  [
+    `[${ANOTHER_TIME}|last_year|last_summer|last_winter|last_spring|last_fall i|we|had|a|one|<piece>|,|-|:* bought|paid|got … <~sell>|sold|went|brought|fetched]`,
+    "other",
+    "last year i bought one like this for 25, sold it 160",
+  ],
+  [
+    "[had|bought|sold|flipped|got <art>|one? <piece>? like|similar_to this|that|it|these|those|them|mine|ours … <~sell>|sold|went|brought|fetched]",
+    "other",
+    "had a lamp like that once, bought 5 sold 30",
+  ],
+  [
+    "^ <art>? [<previous> i|we? bought|got|paid|cost|was|for|me|us* $ … <~sell>|sold|went|brought|fetched]",
+    "doubt",
+    "last desk i bought for 20 and sold for 95",
+  ],
+  [
+    "^ <art>? <piece>|one [before|prior_to this|that|it|this_one|that_one <any>? $ … <~sell>|went|sold|brought|fetched]",
+    "other",
+    "stool before that was 3 and went for 18",
+  ],
+  [
     "^ <art>? <piece>|one [before|prior_to this|that|it|this_one|that_one|these|those|<piece>* one?] <~sell>|went|got|brought|fetched|was",
     "other",
     "the dresser before this one sold for 180",

@@ -12,6 +12,8 @@ const DOING =
 const LATER =
   "in_a_day|in_a_few_days|in_a_couple_days|in_a_couple_of_days|in_a_few|in_a_bit|in_a_while|in_a_few_weeks|in_a_couple_weeks|in_a_couple_of_weeks|in_a_week|in_a_month|in_a_fortnight|a_week_from|a_month_from|down_the_road|down_the_line|before_long|one_of_these_days|at_some_point|some_day|any_day_now|next_time|next_week|next_weekend|next_month|next_year|later|later_on|soon|tonight|tomorrow|tmrw|after_work|after_the|this_weekend|after_dinner|in_the_morning";
 
+const KEEPS = "keep|keeping|kept|hanging_on_to|hanging_onto|hung_onto|holding_onto";
+
 /** Somebody who works for money, and how it is said what is wanted for work that is still to be done. */
 const HAND = "<new>|<person>|<kin>|<supply>|guy|lady|dude|he|she|they";
 const WILL =
@@ -49,9 +51,15 @@ export const PLANNED: readonly Row<TurnEffect>[] = [
     "intention",
     "lowering the hutch to 190 once school is out",
   ],
+  // Where or for what it is kept for now: no fate.
+  [
+    `${KEEPS} <art>? <piece>|it|them|both [as|behind|under|underneath|beside|next_to|near|against|in|inside|at|out|outside|on|by|over|up_in|back_in] !$|hand|hold|mind`,
+    "doubt",
+    "kept the desk behind the couch",
+  ],
   // Work that somebody is to do, with a price.
   [
-    `!!<buy>|<sell>|<~buy>|<~sell> ^ [<art>? <any>? ${HAND} ${WILL} ${WILL}* ${WORKS}] … for|at|${WANTS} me? $ <day>? ;`,
+    `!!bought|got|picked_up|grabbed|paid|sold ^ [<art>? <any>? ${HAND} ${WILL} ${WILL}* ${WORKS}] … for|at|${WANTS} me? $ <day>? ;`,
     "service",
     "jim is gonna do the glass, he wants 40",
   ],

@@ -2,7 +2,7 @@ import type { Tok } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import type { Reading } from "../reading.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
-import { unclear } from "../unclear.ts";
+import { unclear, whyOf } from "../unclear.ts";
 import { bears } from "../verbs.ts";
 import { US } from "../words/chatter.ts";
 
@@ -57,8 +57,13 @@ const isWhole = ({ kind, missing }: Reading): boolean =>
 function isOpen(readings: readonly Reading[]): boolean {
   const isRefused = readings.some((reading) => reading.kind === "unclear" && !reading.could);
   const isRecorded = readings.some(isWhole);
+  // "teo paid 40 to his dentist": no part of it is ours.
+  const [first, ...others] = readings;
+  if (first?.kind === "unclear" && first.why === OF_OTHERS && others.length === 0) return false;
   return !isRecorded && (isRefused || readings.length > 1);
 }
+
+const OF_OTHERS = whyOf({ kind: "other" });
 
 function noteWithin(tokens: readonly Tok[], read: (tokens: Tok[]) => Reading[]): Reading | null {
   const measured = tokens.flatMap((token, at) => (MEASURES.has(token.kind) ? [at] : []));
