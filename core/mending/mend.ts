@@ -52,8 +52,8 @@ export function decideMend(said: MendReading, desk: Desk): Decision {
   const fitting = to.amount === undefined ? able : ofItsOwn(able, of);
   const [only, ...others] = fitting;
   if (!only) {
-    const drive = meant.length === 0 ? asNewDrive(reading) : null;
-    return drive ? { kind: "ask", ask: drive } : { kind: "refuse", why: noneWords(meant, past) };
+    const told = meant.length === 0 ? (asNewDrive(reading) ?? asNewPiece(reading)) : null;
+    return told ? { kind: "ask", ask: told } : { kind: "refuse", why: noneWords(meant, past) };
   }
   if (others.length > 0) return { kind: "ask", ask: whichOne(reading, fitting, desk, past) };
   if (reading.isWrong && !desk.confirmed.includes("wrong"))
@@ -88,9 +88,25 @@ export const meansAny = ({ of = {} }: MendReading, desk: Omit<Desk, "confirmed">
 function asNewDrive({ of = {}, to = {}, text, line }: MendReading): Ask | null {
   if (of.kind !== "drive" || to.miles === undefined) return null;
   const drive: ReadingOf<"drive"> = { kind: "drive", miles: to.miles, text, line };
-  const effect: Choice["effect"] = { kind: "instead", readings: [drive] };
-  const choices: Choice[] = [{ label: `Note ${to.miles} miles`, words: ["yes"], effect }, NEVER_MIND];
-  return { prompt: "I find no drive like that. A new one?", wants: "choice", choices };
+  return asNew("I find no drive like that. A new one?", `Note ${to.miles} miles`, drive);
+}
+
+/** "hutch cost 65" of one that is not on the books. */
+function asNewPiece({ of = {}, to = {}, text, line }: MendReading): Ask | null {
+  const [piece, ...others] = of.pieces ?? [];
+  const { kind = "buy", amount, date, ...rest } = of;
+  const isOfBuy = kind === "buy" && amount === undefined && Object.keys(rest).length === 1;
+  if (!piece?.name || piece.number !== undefined || others.length > 0 || !isOfBuy || to.amount === undefined)
+    return null;
+  const bought = { kind: "buy", pieces: [piece], price: to.amount, ...(date ? { date } : {}), text, line };
+  const name = [...(piece.traits ?? []), piece.name].join(" ");
+  const prompt = `No ${name} on the books. Was it bought for that?`;
+  return asNew(prompt, `Bought ${name} ${show(to.amount)}`, bought as ReadingOf<"buy">);
+}
+
+function asNew(prompt: string, label: string, reading: ReadingOf<"drive" | "buy">): Ask {
+  const effect: Choice["effect"] = { kind: "instead", readings: [reading] };
+  return { prompt, wants: "choice", choices: [{ label, words: ["yes"], effect }, NEVER_MIND] };
 }
 
 function noneWords(meant: readonly Fact[], past: Past): string {

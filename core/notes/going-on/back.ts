@@ -128,6 +128,9 @@ function listEnd(tokens: readonly Tok[], at: number): number {
 /** One more of a kind. */
 const MORE_OF: Partial<Record<GoingOn, Kind>> = { "paid more": "pay", "sold more": "sell" };
 
+/** "it sold for 60": one, of a pair spoken of. */
+const SAYS_IT = /^\W*(?:it|its|it's|it’s)\b/i;
+
 function made(effect: Exclude<GoingOn, "numbered">, told: Told, { text, line, today }: Line): Back | null {
   if (effect === "at asking") return told.beside.length > 0 ? null : soldAsListed(told, { text, line });
   const said = side();
@@ -148,10 +151,11 @@ function made(effect: Exclude<GoingOn, "numbered">, told: Told, { text, line, to
     return { again: { how: effect as Again["how"], to, ...about, ...countIn(told.words), ...each } };
   const could = to.amount === undefined || each.each ? [] : spoken(to.amount);
   const paid = effect === "sold" && to.method ? { method: to.method } : {};
+  const one = SAYS_IT.test(text) ? { one: true as const } : {};
   return {
     isEither: effect === "took",
     could: could.map(
-      (fields) => ({ ...fields, ...paid, missing: ["pieces"], follows: true, text, line }) as Reading,
+      (fields) => ({ ...fields, ...paid, ...one, missing: ["pieces"], follows: true, text, line }) as Reading,
     ),
   };
 }

@@ -21,6 +21,7 @@ import {
   STANDS_FOR_TRADED,
   THAT_ONE,
   WAS,
+  WERE,
   WHEN,
   WORKED_ON,
 } from "../words/pieces.ts";
@@ -120,7 +121,13 @@ function countedOf(tokens: readonly Tok[], at: number): Found | null {
   // "gave one of the others away"
   if (count !== null && of && tokens[end + 2]?.text === "others")
     return { mention: { other: true, count }, to: end + 3 };
-  return text === "one" ? oneOfThem(tokens, at) : null;
+  return text === "one" ? oneOfThem(tokens, at) : someOfThem(tokens, at, count);
+}
+
+/** "two are cracked so i scrapped them": so many of those spoken of. */
+function someOfThem(tokens: readonly Tok[], at: number, count: number | null): Found | null {
+  const isSome = at === 0 && count !== null && count > 1 && count <= ALL_MAX;
+  return isSome && WERE.has(tokens[1]?.text ?? "") ? { mention: { it: true, count }, to: 1 } : null;
 }
 
 /** "one piece of it": of a set. */

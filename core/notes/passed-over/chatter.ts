@@ -31,6 +31,7 @@ import { isCommon } from "../words/daily.ts";
 import { FILLER } from "../words/filler.ts";
 import { FOR_NOTHING } from "../words/money.ts";
 import { HOUSEHOLD, isOwner } from "../words/people.ts";
+import { CONTAINERS } from "../words/supplies.ts";
 
 /*
  * What is told of the day beside a note. A stretch between two marks or joints that holds nothing but words of the
@@ -207,8 +208,11 @@ function isOnlySaid(tokens: readonly Tok[], from: number, to: number): boolean {
   return true;
 }
 
-/** "bought a dresser for 30 and a stove": one more thing, and no remark. */
+/** "bought a dresser for 30 and a stove", "paint, a roll of tape": one more thing, and no remark. */
 function isOneMore(tokens: readonly Tok[], from: number, to: number): boolean {
+  const said = tokens.slice(from, to);
+  if (said.length <= OF_ONE_MAX && said.at(-1)!.roles.supply && said.some(({ text }) => CONTAINERS.has(text)))
+    return true;
   return (
     to - from <= ONE_MORE_MAX &&
     JOINS_ONE_MORE.has(tokenBefore(tokens, from)?.text ?? "") &&
@@ -217,6 +221,7 @@ function isOneMore(tokens: readonly Tok[], from: number, to: number): boolean {
 }
 
 const ONE_MORE_MAX = 3;
+const OF_ONE_MAX = 5;
 
 /** "this heat", "this mess", and never "that deal". */
 const isPointedAt = ({ text, roles }: Tok): boolean =>

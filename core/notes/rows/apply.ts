@@ -324,6 +324,7 @@ const OWNER_ROLES: Readonly<Record<Exclude<OwnerEffect, "listed" | "gifted" | "s
   fee: rolesOf<Head>({ supply: "fees" }),
   service: rolesOf<Head>({ supply: "help", service: true }),
   cost: rolesOf<Head>({ supply: "other" }),
+  carried: rolesOf<Head>({ supply: "other", service: true }),
   help: rolesOf<Head>({ supply: "help", service: true }),
   name: NO_ROLES,
   giver: NO_ROLES,

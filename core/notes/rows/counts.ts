@@ -115,7 +115,21 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
     "passing",
     "two cans of spray paint and a roll of tape 18",
   ],
-  ["<supply> and|&|plus|+ [#|couple|few] <trait>|<plain>* <supply> $", "passing", "paint and 2 brushes 44"],
+  [
+    "<supply> ,? and|&|plus|+|, [#|couple|few] <trait>|<plain>* <supply> :|-|for|was|came_to|<supply>|and|,* $",
+    "passing",
+    "paint and 2 brushes 44",
+  ],
+  [
+    "^ [#] <supply> ,|and|&* <art>? <supply> ,|and|&|<art>* <supply>? :|for? $ ;",
+    "passing",
+    "2 knobs, hinges and a lock 26",
+  ],
+  [
+    "spent|dropped|blew|paid $ on|for … <supply> ,|and|&|plus|+* [#] <trait>|<plain>* <supply> ;",
+    "passing",
+    "spent 41 on stain, poly and 4 brushes",
+  ],
   ["[<span> of|worth_of?] <supply> $", "passing", "3 months of storage 180"],
   ["<~buy> [# things|items] :|,|-", "passing", "bought 3 things: stool 5, mirror 12"],
   [

@@ -12,6 +12,11 @@ const FREE_AGAIN =
 /** What is said around a deposit, a gift, a return or a price, and turns it or takes nothing from it. */
 export const DEALING: readonly Row<TurnEffect>[] = [
   [
+    "<piece> [gone|is_gone|all_gone|left] at|for? $ <method>? ,|-|.|minus|less|and|with|after|a|<art>* $? fee|fees|commission",
+    "sold",
+    "bench gone 62 fee 1.86",
+  ],
+  [
     "[wanted|wants|asked_for|asking_for|demanded|demanding <art>|his|her|their? $ back] so|and|,|but|.|;",
     "word",
     "they backed out. wanted the 100 back so i gave em 80",

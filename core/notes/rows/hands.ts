@@ -18,6 +18,8 @@ export type OwnerEffect =
   | "fee"
   | "left"
   | "cost"
+  /** Brought to us, or done to it, for money beside its price. */
+  | "carried"
   | "help"
   | "name"
   | "giver"
@@ -45,6 +47,9 @@ const CARRYING = "delivery|shipping|hauling|pickup|assembly|transport";
 /** Why somebody left more than the price. */
 const TIPPED_FOR =
   "for|to|cause|bc|because i? <art>|my|all? <labor>|<service>|loading|help|helped|helping|carrying|hauling|moving|delivering|delivery|bringing load|carry|move|lift|<labor>? it|them|him|her* up|down|out|over|in?] ;";
+/** What comes beside the price of a purchase, as a noun. */
+const BESIDE_PRICE =
+  "delivery|shipping|freight|haulage|hauling|courier|transport|transportation|towing|reupholstery|upholstery_work|repairs|repair|assembly|setup|set_up";
 const BOARD = "app|apps|site|sites|website|group|page|board|boards|forum|classifieds|internet|web";
 const PUT =
   "put|threw|stuck|tossed|chucked|slapped|popped|plopped|placed|hung|stick|putting|throwing|sticking";
@@ -56,6 +61,11 @@ const BEHIND_SERVICE = "fee|charge|cost?";
 
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
 export const HANDS: readonly Row<OwnerEffect>[] = [
+  [
+    `<~buy> … <piece> … $ ,|and|plus|+|&|-|.|;|for|<art>* [${BESIDE_PRICE} and|&|+? ${BESIDE_PRICE}?] was|came_to|:|at|for|another* $`,
+    "carried",
+    "bought chair 20, delivery 15",
+  ],
   [
     "<~sell>|went … $ [,|-|and|.|with* payment|the_payment|payment_was|payment_came|paid by|via|in|with|through|as <art>?] <method> ;",
     "word",

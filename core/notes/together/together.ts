@@ -35,6 +35,8 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
     // "started on it and put in 45 min"
     draft.takesBefore ||= isOfIt && !before && isLeftOut(draft) && draft.kind !== "buy";
     isOfIt ||= draft.takesBefore;
+    // "bought chair 20, delivery 15"
+    draft.takesBefore ||= last?.kind === "buy" && isServiceAlone(draft);
     const several = draft.takesSeveral && before?.length === 1 && before[0]!.count === 1;
     const fetched = last?.kind === "drive" && draft.kind === "buy";
     // "bought 2 lamps 14, one is broken so i trashed it"
@@ -124,6 +126,12 @@ const saysOne = ({ clause }: Draft): boolean =>
   clause.tokens.some(({ kind, text }) => kind === "word" && text === "one");
 
 const isLeftOut = ({ wantsPieces, fields }: Draft): boolean => wantsPieces && fields["pieces"] === undefined;
+
+/** A service that names no piece: for the one just bought. */
+const isServiceAlone = ({ kind, fields, clause }: Draft): boolean =>
+  kind === "spend" &&
+  fields["pieces"] === undefined &&
+  (fields["category"] === "help" || clause.tokens.some(({ roles }) => roles.service === true));
 
 function settledBy(
   draft: Draft,

@@ -95,6 +95,9 @@ export const FOR_ALL = wordSet("for on to");
 /** What stands between pieces and what became of them. */
 export const BE = wordSet("is are was were got just");
 
+/** The same of several. */
+export const WERE = wordSet("are were");
+
 /** What one of several was like. */
 export const WAS = wordSet("was had has is came");
 

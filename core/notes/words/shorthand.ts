@@ -50,6 +50,8 @@ export const SHORTHANDS: Readonly<Record<string, string>> = {
   r: "are",
   ppl: "people",
   soldd: "sold",
+  bt: "bought",
+  htch: "hutch",
   stnd: "stand",
   drwr: "drawer",
   dinning: "dining",
