@@ -47,7 +47,7 @@ export function isRemark(text: string, readings: readonly Reading[]): boolean {
       (!!(roles.opinion || roles.plain || roles.filler || roles.person) || SMALL_TALK.has(word)));
   const isFelt = ({ text: word, roles }: Tok): boolean =>
     roles.opinion === true || SMALL_TALK.has(word) || FELT.has(word) || SAYING.test(word);
-  return tokens.length <= REMARK_MAX && tokens.every(isSaid) && tokens.some(isFelt);
+  return tokens.length > 1 && tokens.length <= REMARK_MAX && tokens.every(isSaid) && tokens.some(isFelt);
 }
 
 /** A sentence about the weather or the day: no amount and nothing of the trade, so there is nothing to record. */

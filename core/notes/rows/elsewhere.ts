@@ -82,7 +82,7 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "other",
     "usually sold the dresser for 90",
   ],
-  [`<~sell>|<~buy> … $|<piece> [${ANOTHER_TIME}]`, "other", "bench bought 15 sold 40 last time"],
+  [`<~sell>|<~buy> … $|<piece> [${ANOTHER_TIME}]`, "other", "sold a bench for 40 last time"],
   ["<~buy> … <piece> [before|previously|once] for|at? $", "other", "bought a bench before for 15"],
   [
     `^ [<art>? ${ANOTHER}|some ${SELLER} else?|near|in|down|across|on? <word>? <word>?] just|already|also|has|had* sold|sells|listed|flipped|has !me|us`,

@@ -139,7 +139,9 @@ describe("a correction in plain words", () => {
   test("says so where there is no such note, and adds nothing", () => {
     chat.say("bought desk 30");
     expect(chat.say("delete the drive").text).toContain("I find no note like that");
-    expect(chat.say("lamp actually cost 9").text).toContain("I find no note like that");
+    const cost = chat.say("lamp actually cost 9");
+    expect(cost.text).toContain("No lamp on the books");
+    expect(cost.buttons.map(({ label }) => label)).toEqual(["Bought lamp 9.00", "Never mind"]);
     expect(chat.ledger.books.facts).toHaveLength(1);
   });
 });
