@@ -88,7 +88,7 @@ export type Effect =
 /** One way to answer: what the button says, the words that pick it when typed, and what it does. */
 export interface Choice {
   label: string;
-  words?: string[];
+  words?: readonly string[];
   effect: Effect;
 }
 

@@ -7,26 +7,12 @@ import { wordsShape } from "../books/shapes.ts";
 import { dayWords, methodWords, namesOf, piecesOf, sharesWords } from "../decide/echo.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
-import { type Clause, says } from "../notes/clause.ts";
-import {
-  couldBeCountAlone,
-  goodsIn,
-  isAskedFor,
-  isCostOfSomething,
-  isForSomethingElse,
-  isFreeForOthers,
-  isMoneyFound,
-  isMoneyReturned,
-  isNoGift,
-  isOffPrice,
-  isPaidForHelp,
-  isRestOfPrice,
-  isWhatBecameOfIt,
-} from "../notes/judging/buying.ts";
+import { judgeBuy } from "../notes/judging/buying.ts";
 import { isSetName } from "../notes/mentions/furniture.ts";
 import { pluralOf } from "../notes/mentions/plural.ts";
 import { FOR_NOTHING, GOT_FREE } from "../notes/words/money.ts";
 import { OUT_OF_BINS } from "../notes/words/places.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -74,97 +60,24 @@ export const buy = defineVerb({
     says: [
       {
         say: [
-          "bought",
-          "bougt",
-          "boght",
-          "bot",
-          "purchased",
-          "picked up",
-          "picked … up for",
-          "snagged",
-          "scooped",
-          "scooped up",
-          "snatched up",
-          "copped",
-          "scored",
-          "grabbed",
-          "won",
-          "rescued",
-          "found",
-          "acquired",
-          "obtained",
-          "bought up",
-          "just bought",
-          ...["nabbed", "snaffled", "snaffled up", "hoovered up", "scavenged", "scrounged"],
-          "landed",
-          "nab",
-          "snapped up",
-          "bagged",
-          "thrifted",
-          "salvaged",
-          "brought home",
-          "took home",
-          ...["hauled", "lugged", "carted", "fetched", "toted", "dragged", "brung", "wheeled", "drug"].map(
+          ...phrases(
+            "bought bougt boght bot purchased picked_up picked_…_up_for snagged scooped scooped_up snatched_up copped scored grabbed won rescued found acquired obtained bought_up just_bought nabbed snaffled snaffled_up hoovered_up scavenged scrounged landed nab snapped_up bagged thrifted salvaged brought_home took_home",
+          ),
+          ...phrases("hauled lugged carted fetched toted dragged brung wheeled drug").map(
             (verb) => `${verb} home`,
           ),
-          "came home with",
-          "come home with",
-          "came home w",
-          "ended up getting",
-          "ended up buying",
-          "wound up getting",
-          "wound up buying",
-          "went home with",
-          "walked away with",
-          "ended up with",
-          "swooped up",
-          "swooped in on",
-          "lucked into",
-          "lucked out on",
-          "treated myself to",
-          "treated us to",
-          "stumbled on",
-          "stumbled upon",
-          "stumbled across",
-          "walked out with",
-          "drove home with",
-          "splurged on",
-          "sprung for",
-          "winning bid",
-          "won the bid",
-          "won the bidding",
-          "won the auction",
-          "high bidder",
-          "highest bidder",
-          "top bidder",
+          ...phrases(
+            "came_home_with come_home_with came_home_w ended_up_getting ended_up_buying wound_up_getting wound_up_buying went_home_with walked_away_with ended_up_with swooped_up swooped_in_on lucked_into lucked_out_on treated_myself_to treated_us_to stumbled_on stumbled_upon stumbled_across walked_out_with drove_home_with splurged_on sprung_for winning_bid won_the_bid won_the_bidding won_the_auction high_bidder highest_bidder top_bidder",
+          ),
         ],
         without: ["supplyFirst"],
       },
       { say: ["buying", "picking up", "grabbing", "snagging"], with: ["piece", "number"] },
       // "auction win: lamp 20", "todays haul: lamp 6, rug 10": a heading that says what became of them.
       {
-        say: [
-          ...[
-            "auction win",
-            "auction wins",
-            "auction buy",
-            "new pickup",
-            "new pickups",
-            "new find",
-            "new finds",
-          ],
-          ...[
-            "new buy",
-            "new buys",
-            "new purchase",
-            "new purchases",
-            "new piece",
-            "new pieces",
-            "haul",
-            "hauls",
-          ],
-          ...["todays haul", "todays pickups", "todays finds", "todays find", "todays buys", "todays pickup"],
-        ],
+        say: phrases(
+          "auction_win auction_wins auction_buy new_pickup new_pickups new_find new_finds new_buy new_buys new_purchase new_purchases new_piece new_pieces haul hauls todays_haul todays_pickups todays_finds todays_find todays_buys todays_pickup",
+        ),
         with: ["piece", "number"],
         without: ["supplyFirst", "duration", "miles"],
         light: true,
@@ -176,8 +89,8 @@ export const buy = defineVerb({
         without: ["supplyFirst", "percent", "duration", "labor"],
       },
       {
-        say: ["picked", "fished", "dug", "saved", "rescued", "grabbed", "took", "found", "got"].flatMap(
-          (took) => OUT_OF_BINS.map((bin) => `${took} … ${bin}`),
+        say: phrases("picked fished dug saved rescued grabbed took found got").flatMap((took) =>
+          OUT_OF_BINS.map((bin) => `${took} … ${bin}`),
         ),
         with: ["pieceFirst"],
         without: ["number"],
@@ -230,23 +143,9 @@ export const buy = defineVerb({
         light: true,
       },
       {
-        say: [
-          ...["shelled out … for", "forked over … for", "coughed up … for", "handed over … for"],
-          ...[
-            "plunked down … for",
-            "laid out … for",
-            "ponied up … for",
-            "forked out … for",
-            "parted with … for",
-          ],
-          ...[
-            "stumped up … for",
-            "splashed out … on",
-            "splashed … on",
-            "spent out … for",
-            "bunged him … for",
-          ],
-        ],
+        say: phrases(
+          "shelled_out_…_for forked_over_…_for coughed_up_…_for handed_over_…_for plunked_down_…_for laid_out_…_for ponied_up_…_for forked_out_…_for parted_with_…_for stumped_up_…_for splashed_out_…_on splashed_…_on spent_out_…_for bunged_him_…_for",
+        ),
         with: ["moneyFirst", "named"],
         without: ["supply", "loan"],
       },
@@ -264,7 +163,7 @@ export const buy = defineVerb({
       },
       {
         say: ["gave", "handed", "paid"].flatMap((gave) =>
-          ["a", "an", "his", "her", "their"].map((whose) => `${gave} … for ${whose}`),
+          phrases("a an his her their").map((whose) => `${gave} … for ${whose}`),
         ),
         with: ["piece", "number"],
         without: ["supply", "loan", "duration", "labor", "stream"],
@@ -284,10 +183,9 @@ export const buy = defineVerb({
         without: ["loan", "supply", "stream", "helper"],
       },
       {
-        say: [
-          ...["managed to get", "managed to snag", "managed to buy", "managed to grab", "managed to pick up"],
-          ...["managed to score", "managed to find", "manage to get", "manage to snag", "manage to buy"],
-        ],
+        say: phrases(
+          "managed_to_get managed_to_snag managed_to_buy managed_to_grab managed_to_pick_up managed_to_score managed_to_find manage_to_get manage_to_snag manage_to_buy",
+        ),
         with: ["piece", "number"],
         without: ["supplyFirst"],
       },
@@ -295,14 +193,9 @@ export const buy = defineVerb({
       {
         say: [
           ...GOT_FREE,
-          "curb find",
-          "curb score",
-          "curbside find",
-          "roadside find",
-          "trash pick",
-          "trash find",
-          "dumpster find",
-          "alley find",
+          ...phrases(
+            "curb_find curb_score curbside_find roadside_find trash_pick trash_find dumpster_find alley_find",
+          ),
         ],
         with: ["named"],
         without: ["number"],
@@ -319,42 +212,9 @@ export const buy = defineVerb({
       "pd",
       "payed",
       ...FOR_NOTHING,
-      "found",
-      "got",
-      "spent",
-      "cost",
-      "sale",
-      "on sale",
-      "deal",
-      "cost me",
-      "gave",
-      "asking",
-      "they were asking",
-      "marked",
+      ...phrases("found got spent cost sale on_sale deal cost_me gave asking they_were_asking marked"),
     ],
-    judge(fields, clause) {
-      if (isFreeForOthers(clause)) return { kind: "noVerb" };
-      // "bought everything but the desk": nobody knows what that was.
-      if (fields.pieces?.some(({ allBut }) => allBut)) return { kind: "unknown" };
-      if (isAskedFor(clause)) return { kind: "intention" };
-      if (isNoGift(clause)) return { kind: "unknown" };
-      if (isOffPrice(clause)) return { kind: "cutOrPrice" };
-      if (isWhatBecameOfIt(fields, clause)) return { kind: "unknown" };
-      if (isMoneyReturned(clause)) return { kind: "unknown" };
-      if (isForSomethingElse(clause)) return { kind: "twoKinds" };
-      if (isCostOfSomething(clause)) return { kind: "loneNumber" };
-      if (isMoneyFound(fields, clause)) return { kind: "loneNumber" };
-      if (isMethodFetched(clause)) return { kind: "unknown" };
-      if (isPaidForHelp(clause)) return { kind: "anotherPerson" };
-      if (goodsIn(fields, clause) !== null) return { kind: "pieceOrCost" };
-      if (couldBeCountAlone(fields, clause) || isRestOfPrice(clause)) return { kind: "twoNumbers" };
-      if (fields.price === undefined && clause.tokens.some(({ text }) => FOR_NOTHING.has(text)))
-        fields.price = 0;
-      if (fields.price === 0 && fields.source === undefined && says(clause, /^(?:curb|curbside)/))
-        fields.source = "curb";
-      if (clause.signs.has("percent") && says(clause, /^(?:off|discount)$/)) return { kind: "unclaimed" };
-      return null;
-    },
+    judge: judgeBuy,
   },
 
   offered({ price, method, source }, names) {
@@ -411,11 +271,3 @@ export const buy = defineVerb({
     return [`${got} ${namesOf(books, fact)}, ${price}${each}${source}${dayWords(fact, today)}`];
   },
 });
-
-/** "picked up the check for the desk 90": what was fetched is the money. */
-function isMethodFetched({ tokens }: Clause): boolean {
-  return tokens.some((token, at) => {
-    if (token.roles.method === undefined) return false;
-    return /^(?:the|my|her|his|their)$/.test(tokens[at - 1]?.text ?? "");
-  });
-}

@@ -23,6 +23,7 @@ import { inAll } from "../decide/piece-choices.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { type Cents, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
+import { phrases } from "../notes/words/words.ts";
 import { sell } from "./sell.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -84,7 +85,7 @@ export const collect = defineVerb({
   reads: {
     says: [
       {
-        say: ["collected", "settled up", "squared up", "paid me back", "paid off", "paid up"],
+        say: phrases("collected settled_up squared_up paid_me_back paid_off paid_up"),
         with: ["number"],
         without: ["loan", "supply", "stream"],
       },
@@ -92,21 +93,7 @@ export const collect = defineVerb({
     slots: { amount: "money", pieces: "pieces", method: "method" },
     bears: ["has a buyer"],
     main: "amount",
-    absorbs: [
-      "for",
-      "owed",
-      "owes",
-      "owed me",
-      "the rest",
-      "rest",
-      "other",
-      "paid",
-      "paid me",
-      "got",
-      "for the",
-      "balance",
-      "left",
-    ],
+    absorbs: phrases("for owed owes owed_me the_rest rest other paid paid_me got for_the balance left"),
   },
 
   offered: ({ amount }, names) => `Got ${amount === undefined ? "the rest" : show(amount)} for ${names}`,

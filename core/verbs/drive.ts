@@ -8,6 +8,7 @@ import { ever } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { showMiles } from "../mileage.ts";
 import { WideDecimal } from "../money.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -43,24 +44,9 @@ export const drive = defineVerb({
     says: [
       { with: ["miles"], without: ["number", "duration"] },
       {
-        say: [
-          "drove",
-          "drive",
-          "driving",
-          "drived",
-          "drove to",
-          "drove out to",
-          "drove over to",
-          "drove up to",
-          "drove down to",
-          "drove home",
-          "drove out",
-          "drove back",
-          "mileage",
-          "round trip",
-          "trip",
-          "miles",
-        ],
+        say: phrases(
+          "drove drive driving drived drove_to drove_out_to drove_over_to drove_up_to drove_down_to drove_home drove_out drove_back mileage round_trip trip miles",
+        ),
         with: ["miles"],
         without: ["number"],
       },
@@ -83,13 +69,13 @@ export const drive = defineVerb({
         without: ["number", "duration"],
       },
       {
-        say: ["ran", "took", "brought", "carried", "taking", "bringing", "running"],
+        say: phrases("ran took brought carried taking bringing running"),
         with: ["miles"],
         without: ["number", "duration"],
         light: true,
       },
       {
-        say: ["went", "went to", "went to the dump", "went to dump", "put"],
+        say: phrases("went went_to went_to_the_dump went_to_dump put"),
         with: ["miles"],
         without: ["number"],
         light: true,
@@ -99,44 +85,9 @@ export const drive = defineVerb({
     bears: ["any count", "dated in passing", "things beside", "of pieces", "piece or none"],
     main: "miles",
     needs: ["miles"],
-    absorbs: [
-      ...["fetching", "collecting", "fetch", "retrieving"],
-      "went",
-      "drove",
-      "pick up",
-      "pick … up",
-      "pick",
-      "picked up",
-      "picking up",
-      "get",
-      "grab",
-      "to get",
-      "deliver",
-      "delivering",
-      "dropping off",
-      "drop off",
-      "dropped off",
-      "drop",
-      "look at",
-      "looked at",
-      "see the",
-      "buy",
-      "mileage",
-      "trip",
-      "collect",
-      "haul",
-      "moving",
-      "check out",
-      "checked out",
-      "meet",
-      "to look at",
-      "estimate",
-      "pickup",
-      "to the dump",
-      "delivery",
-      "deliveries",
-      "errands",
-    ],
+    absorbs: phrases(
+      "fetching collecting fetch retrieving went drove pick_up pick_…_up pick picked_up picking_up get grab to_get deliver delivering dropping_off drop_off dropped_off drop look_at looked_at see_the buy mileage trip collect haul moving check_out checked_out meet to_look_at estimate pickup to_the_dump delivery deliveries errands",
+    ),
   },
 
   offered: ({ miles }, names) => `Drove ${miles ?? "some"} miles${names ? ` for ${names}` : ""}`,

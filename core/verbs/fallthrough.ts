@@ -16,6 +16,7 @@ import { settlePieces } from "../decide/pieces.ts";
 import { type Cents, show } from "../money.ts";
 import { judgeFallthrough } from "../notes/judging/fallingthrough.ts";
 import type { ReadingOf } from "../notes/reading.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -63,128 +64,35 @@ const rules: FactRules<"fallthrough"> = {
 
 /** How a buyer leaves a deal, or a deal its buyer. */
 const OUT_OF_IT = [
-  ...["cant make it", "wont make it", "cant come", "isnt going to make it", "not going to make it"].flatMap(
+  ...phrases("cant_make_it wont_make_it cant_come isnt_going_to_make_it not_going_to_make_it").flatMap(
     (no) => [`${no} anymore`, `${no} after all`],
   ),
-  ...["walked on", "walked away from", "lost the sale", "lost the buyer"],
-  ...["lost my buyer", "lost our buyer", "never came for", "never came to get", "never came by for"],
-  ...["never picked up", "never made it", "deal off", "deal is dead", "deals dead", "deal died", "deal dead"],
-  ...["sale is off", "sale off", "sales off", "sale is dead", "deal fell apart", "sale fell apart"],
-  ...["deal didnt work out", "sale didnt work out", "deal didnt go through", "sale didnt go through"],
-  ...["sale of … is off", "sale on … is off", "deal on … is off"],
-  ...["sale of … is dead", "deal on … is dead", "passed on … after all"],
-  ...["has", "have", ""].flatMap((has) =>
-    [
-      "cried off",
-      "pulled out",
-      "pulled out of",
-      "backed out",
-      "bailed",
-      "dropped out",
-      "gone off",
-      "gone cold on",
-    ].map((left) => `${has} ${left}`.trim()),
+  ...phrases(
+    "walked_on walked_away_from lost_the_sale lost_the_buyer lost_my_buyer lost_our_buyer never_came_for never_came_to_get never_came_by_for never_picked_up never_made_it deal_off deal_is_dead deals_dead deal_died deal_dead sale_is_off sale_off sales_off sale_is_dead deal_fell_apart sale_fell_apart deal_didnt_work_out sale_didnt_work_out deal_didnt_go_through sale_didnt_go_through sale_of_…_is_off sale_on_…_is_off deal_on_…_is_off sale_of_…_is_dead deal_on_…_is_dead passed_on_…_after_all",
   ),
-  ...[
-    "crying off",
-    "bottled it",
-    "bottled out",
-    "chickened out",
-    "wimped out",
-    "did a runner",
-    "done a runner",
-  ],
-  ...[
-    "did a bunk",
-    "let me down",
-    "let us down",
-    "went cold on",
-    "reneged",
-    "reneged on",
-    "welched",
-    "blew me off",
-  ],
-  ...[
-    "blew us off",
-    "jacked it in",
-    "jacked it in on",
-    "dropped out of buying",
-    "called it off",
-    "called it off on",
-    "mucked me about",
-    "messed me about",
-    "messed me around",
-    "mucked us about",
-    "stiffed me",
-  ],
-  ...[
-    "had second thoughts",
-    "thought better of it",
-    "never turned up",
-    "never turned up for",
-    "didnt turn up",
-  ],
-  ...[
-    "didnt turn up for",
-    "never arrived",
-    "didnt came",
-    "not came",
-    "never come for",
-    "didnt come for",
-    "cried off on",
-  ],
+  ...["has", "have", ""].flatMap((has) =>
+    phrases("cried_off pulled_out pulled_out_of backed_out bailed dropped_out gone_off gone_cold_on").map(
+      (left) => `${has} ${left}`.trim(),
+    ),
+  ),
+  ...phrases(
+    "crying_off bottled_it bottled_out chickened_out wimped_out did_a_runner done_a_runner did_a_bunk let_me_down let_us_down went_cold_on reneged reneged_on welched blew_me_off blew_us_off jacked_it_in jacked_it_in_on dropped_out_of_buying called_it_off called_it_off_on mucked_me_about messed_me_about messed_me_around mucked_us_about stiffed_me had_second_thoughts thought_better_of_it never_turned_up never_turned_up_for didnt_turn_up didnt_turn_up_for never_arrived didnt_came not_came never_come_for didnt_come_for cried_off_on",
+  ),
 ];
 
 /** How a hold ends, said behind it, and what is done to it, said before. */
-const HOLD_ENDED = [
-  ...[
-    "expired",
-    "lapsed",
-    "ended",
-    "ran out",
-    "is up",
-    "is over",
-    "is off",
-    "is done",
-    "is gone",
-    "fell through",
-  ],
-  ...["is cancelled", "was cancelled", "is canceled", "was canceled", "is released", "was released"],
-  ...["got cancelled", "got canceled", "has expired", "has lapsed", "timed out"],
-];
-const HOLD_TAKEN = [
-  ...["released", "release", "releasing", "lifted", "lift", "lifting", "removed", "removing", "ended", "end"],
-  ...["ending", "cancelled", "canceled", "canceling", "cancelling", "let go of", "cancel", "remove"],
-];
+const HOLD_ENDED = phrases(
+  "expired lapsed ended ran_out is_up is_over is_off is_done is_gone fell_through is_cancelled was_cancelled is_canceled was_canceled is_released was_released got_cancelled got_canceled has_expired has_lapsed timed_out",
+);
+const HOLD_TAKEN = phrases(
+  "released release releasing lifted lift lifting removed removing ended end ending cancelled canceled canceling cancelling let_go_of cancel remove",
+);
 const HOLD_TAKEN_OFF = ["took", "take", "taking", "taken"];
 
 /** That somebody wants a piece no more. */
-const WANT_NO_MORE = [
-  ...["doesnt need", "does not need", "no longer needs"],
-  ...["doesnt want", "does not want", "dont want", "no longer wants", "no longer want", "didnt want"],
-  ...["isnt taking", "arent taking", "wont be taking", "wont take … after all", "cant take … after all"],
-  ...["not taking … after all", "cant do … after all", "isnt getting", "arent buying", "arent taking"],
-  ...["decided against", "decided not to buy", "decided not to take", "decided not to get"],
-  ...["isnt gonna take", "isnt going to take", "not gonna take", "not going to take", "wont be getting"],
-  ...[
-    "not gonna buy",
-    "not going to buy",
-    "isnt gonna buy",
-    "isnt going to buy",
-    "not gonna get",
-    "not taking",
-  ],
-  ...[
-    "not going to get",
-    "isnt gonna get",
-    "cant buy … after all",
-    "cant get … after all",
-    "no longer taking",
-  ],
-  ...["no want", "not want", "no wants", "not wants", "no need", "isnt having", "not having … after all"],
-  ...["isnt having … after all", "not have … after all"],
-  ...["lost interest in", "no longer interested in", "not interested in … anymore", "cant take"],
-];
+const WANT_NO_MORE = phrases(
+  "doesnt_need does_not_need no_longer_needs doesnt_want does_not_want dont_want no_longer_wants no_longer_want didnt_want isnt_taking arent_taking wont_be_taking wont_take_…_after_all cant_take_…_after_all not_taking_…_after_all cant_do_…_after_all isnt_getting arent_buying arent_taking decided_against decided_not_to_buy decided_not_to_take decided_not_to_get isnt_gonna_take isnt_going_to_take not_gonna_take not_going_to_take wont_be_getting not_gonna_buy not_going_to_buy isnt_gonna_buy isnt_going_to_buy not_gonna_get not_taking not_going_to_get isnt_gonna_get cant_buy_…_after_all cant_get_…_after_all no_longer_taking no_want not_want no_wants not_wants no_need isnt_having not_having_…_after_all isnt_having_…_after_all not_have_…_after_all lost_interest_in no_longer_interested_in not_interested_in_…_anymore cant_take",
+);
 
 export const fallthrough = defineVerb({
   kind: "fallthrough",
@@ -201,119 +109,36 @@ export const fallthrough = defineVerb({
     says: [
       {
         say: [
-          "backed out",
-          "back out",
-          "backing out",
-          "backed out of",
-          "fell through",
-          "fell thru",
-          "fall through",
-          "falls through",
-          "no show",
-          "no showed",
-          "noshow",
-          "noshowed",
-          "no call no show",
-          "flaked",
-          "flaked out",
-          "bailed",
-          "bailed out",
-          "ghosted",
-          "vanished",
-          "disappeared",
-          "ghosted me",
-          "cancelled",
-          "canceled",
-          "never showed",
-          "never showed up",
-          "never came",
-          "didnt show",
-          "didnt show up",
-          "did not show",
-          "stood me up",
-          "changed her mind",
-          "changed his mind",
-          "changed their mind",
-          "changed mind",
-          "changed minds",
-          "changed their minds",
-          "got cold feet",
-          "buyer disappeared",
-          "deal is off",
-          "deals off",
-          "sale fell through",
-          "doesnt want it anymore",
-          "isnt coming for",
-          "not coming for",
-          "aint coming for",
-          "isnt buying",
-          "not buying",
-          "walked away",
+          ...phrases(
+            "backed_out back_out backing_out backed_out_of fell_through fell_thru fall_through falls_through no_show no_showed noshow noshowed no_call_no_show flaked flaked_out bailed bailed_out ghosted vanished disappeared ghosted_me cancelled canceled never_showed never_showed_up never_came didnt_show didnt_show_up did_not_show stood_me_up changed_her_mind changed_his_mind changed_their_mind changed_mind changed_minds changed_their_minds got_cold_feet buyer_disappeared deal_is_off deals_off sale_fell_through doesnt_want_it_anymore isnt_coming_for not_coming_for aint_coming_for isnt_buying not_buying walked_away",
+          ),
           ...OUT_OF_IT,
         ],
       },
       { say: WANT_NO_MORE, with: ["piece"] },
       {
         say: [
-          ...["off hold", "no longer on hold", "no longer holding", "not on hold anymore"],
-          ...["not on hold any more", "isnt on hold anymore", "not holding … anymore"],
-          ...[
-            "available again",
-            "up for grabs again",
-            "back up for grabs",
-            "back on the market",
-            "free again",
-          ],
-          ...[
-            "up for sale again",
-            "back up for sale",
-            "no longer pending",
-            "not pending anymore",
-            "unmark … pending",
-          ],
-          ...["unmarked … pending", "not reserved anymore", "no longer reserved", "no longer spoken for"],
+          ...phrases(
+            "off_hold no_longer_on_hold no_longer_holding not_on_hold_anymore not_on_hold_any_more isnt_on_hold_anymore not_holding_…_anymore available_again up_for_grabs_again back_up_for_grabs back_on_the_market free_again up_for_sale_again back_up_for_sale no_longer_pending not_pending_anymore unmark_…_pending unmarked_…_pending not_reserved_anymore no_longer_reserved no_longer_spoken_for",
+          ),
           ...HOLD_ENDED.flatMap((ended) => [`hold ${ended}`, `hold … ${ended}`]),
           ...HOLD_TAKEN.map((took) => `${took} … hold`),
           ...HOLD_TAKEN_OFF.flatMap((took) => [`${took} … hold off`, `${took} … off hold`]),
-          ...["drop the hold", "dropped the hold", "dropping the hold", "clear the hold", "cleared the hold"],
-          ...[
-            "unhold",
-            "unholding",
-            "unreserve",
-            "unreserved",
-            "un reserve",
-            "un hold",
-            "released",
-            "release",
-          ],
+          ...phrases(
+            "drop_the_hold dropped_the_hold dropping_the_hold clear_the_hold cleared_the_hold unhold unholding unreserve unreserved un_reserve un_hold released release",
+          ),
         ],
         with: ["piece"],
       },
       {
         say: [
-          "deposit forfeited",
-          "deposit … forfeited",
-          "forfeited … deposit",
-          "kept … deposit",
-          "keeping … deposit",
-          "refunded … deposit",
-          "returned … deposit",
-          "gave back … deposit",
-          "gave … deposit back",
-          "deposit … back",
-          "deposit back",
-          "deposit refunded",
-          "deposit returned",
+          ...phrases(
+            "deposit_forfeited deposit_…_forfeited forfeited_…_deposit kept_…_deposit keeping_…_deposit refunded_…_deposit returned_…_deposit gave_back_…_deposit gave_…_deposit_back deposit_…_back deposit_back deposit_refunded deposit_returned",
+          ),
           ...["deposit", "down payment"].flatMap((put) => [
-            ...[
-              "refunded",
-              "returned",
-              "was refunded",
-              "was returned",
-              "went back",
-              "given back",
-              "sent back",
-            ].map((back) => `${put} … ${back}`),
+            ...phrases("refunded returned was_refunded was_returned went_back given_back sent_back").map(
+              (back) => `${put} … ${back}`,
+            ),
           ]),
         ],
         with: ["piece"],
@@ -322,44 +147,9 @@ export const fallthrough = defineVerb({
     slots: { pieces: "pieces" },
     bears: ["others act", "has a buyer", "of pieces"],
     needs: ["pieces"],
-    absorbs: [
-      "sale of",
-      "sale",
-      "refunded",
-      "refund",
-      "gave",
-      "gave back",
-      "returned",
-      "kept",
-      "keeping",
-      "deposit",
-      "back",
-      "paid back",
-      "sent back",
-      "gave him back",
-      "gave her back",
-      "gave them back",
-      "keep",
-      "sent",
-      "the deposit",
-      "returning",
-      "refunding",
-      "got",
-      "wants",
-      "no show",
-      "deposit back",
-      "deposit refunded",
-      "deposit returned",
-      "was returned",
-      "was refunded",
-      "went back",
-      "went",
-      "hold",
-      "on hold",
-      "paid",
-      ...["hanging on to", "hanging onto", "hung on to", "hung onto", "holding on to", "holding onto"],
-      ...["stays", "anymore", "any more", "after all", "half"],
-    ],
+    absorbs: phrases(
+      "sale_of sale refunded refund gave gave_back returned kept keeping deposit back paid_back sent_back gave_him_back gave_her_back gave_them_back keep sent the_deposit returning refunding got wants no_show deposit_back deposit_refunded deposit_returned was_returned was_refunded went_back went hold on_hold paid hanging_on_to hanging_onto hung_on_to hung_onto holding_on_to holding_onto stays anymore any_more after_all half",
+    ),
     judge: judgeFallthrough,
   },
 
@@ -438,31 +228,14 @@ function depositQuestion(deposit: Cents): Ask | null {
     choices: [
       {
         label: `Gave back ${show(deposit)}`,
-        words: [
-          "all",
-          "everything",
-          "gave it back",
-          "gave it all back",
-          "i gave it back",
-          "all of it",
-          "refunded",
-          ...["gave everything", "returned everything", "refunded everything", "sent everything"],
-          ...["full refund", "refunded all", "gave it all", "returned it", "sent it back", "sent all back"],
-        ],
+        words: phrases(
+          "all everything gave_it_back gave_it_all_back i_gave_it_back all_of_it refunded gave_everything returned_everything refunded_everything sent_everything full_refund refunded_all gave_it_all returned_it sent_it_back sent_all_back",
+        ),
         effect: { kind: "settle", change: { refunded: deposit } },
       },
       {
         label: `Kept ${show(deposit)}`,
-        words: [
-          "nothing",
-          "none",
-          "kept it",
-          "kept all",
-          "keeping it",
-          "keeping all",
-          "no refund",
-          "not a cent",
-        ],
+        words: phrases("nothing none kept_it kept_all keeping_it keeping_all no_refund not_a_cent"),
         effect: { kind: "settle", change: { refunded: 0 } },
       },
       NEVER_MIND,

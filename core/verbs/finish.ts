@@ -4,6 +4,7 @@ import type { FactRules } from "../books/rules.ts";
 import { costLine, dayWords, subjectOf } from "../decide/echo.ts";
 import { hereBut } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -35,72 +36,26 @@ export const finish = defineVerb({
   reads: {
     says: [
       {
-        say: [
-          "finished",
-          "finished up",
-          "finish",
-          "finishing",
-          "completed",
-          "complete",
-          "done with",
-          "all done with",
-          "all done",
-          "all finished",
-          "all finished with",
-          "finished with",
-          "wrapped up",
-          "wrapped … up",
-          "all finished up",
-          "done w",
-          "all done w",
-          "finished up with",
-          "is all done",
-          "are all done",
-          "is finished",
-          "are finished",
-          "is complete",
-        ],
+        say: phrases(
+          "finished finished_up finish finishing completed complete done_with all_done_with all_done all_finished all_finished_with finished_with wrapped_up wrapped_…_up all_finished_up done_w all_done_w finished_up_with is_all_done are_all_done is_finished are_finished is_complete",
+        ),
         without: ["labor"],
       },
       {
-        say: [
-          ...["knocked out", "polished off", "buttoned up", "put a bow on", "called it done on"],
-          ...["put the finishing touches on", "put finishing touches on", "finishing touches on"],
-          ...["calling … done", "declaring … done", "declared … done"],
-          ...["calling … finished", "pronounced … done", "considering … done"],
-          ...["calling it done on", "calling it good on", "called it good on", "calling it quits on"],
-          ...["thats a wrap", "put a fork in"],
-          ...[
-            "thats it for",
-            "that does it for",
-            "thats a wrap on",
-            "put a wrap on",
-            "a wrap on",
-            "thats all for",
-          ],
-          ...["is wrapped up", "is all wrapped up", "all wrapped up", "stick a fork in", "through with"],
-        ],
+        say: phrases(
+          "knocked_out polished_off buttoned_up put_a_bow_on called_it_done_on put_the_finishing_touches_on put_finishing_touches_on finishing_touches_on calling_…_done declaring_…_done declared_…_done calling_…_finished pronounced_…_done considering_…_done calling_it_done_on calling_it_good_on called_it_good_on calling_it_quits_on thats_a_wrap put_a_fork_in thats_it_for that_does_it_for thats_a_wrap_on put_a_wrap_on a_wrap_on thats_all_for is_wrapped_up is_all_wrapped_up all_wrapped_up stick_a_fork_in through_with",
+        ),
         with: ["piece"],
         without: ["labor", "duration", "number"],
       },
       {
-        say: [
-          "done",
-          "ready",
-          "ready to list",
-          "all set",
-          "is done",
-          "are done",
-          "is ready",
-          "are ready",
-          "cured",
-        ],
+        say: phrases("done ready ready_to_list all_set is_done are_done is_ready are_ready cured"),
         with: ["piece"],
         without: ["duration", "labor"],
         light: true,
       },
       {
-        say: ["is done", "are done", "done", "all done", "ready"],
+        say: phrases("is_done are_done done all_done ready"),
         with: ["pronoun"],
         without: ["number", "duration", "unknown"],
         light: true,

@@ -1,5 +1,6 @@
 import type { Cents } from "../money.ts";
 import { judgeFix } from "../notes/judging/fixing.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -19,47 +20,14 @@ declare module "../notes/reading.ts" {
 }
 
 /** Words that correct what was just said. */
-const CORRECTING = [
-  ...["i mean", "should say", "that should say", "it should say", "should read", "that should read"],
-  ...["was supposed to say", "supposed to say", "should have said", "shouldve said", "meant to type"],
-  "make that",
-  "make it",
-  "meant",
-  "i meant",
-  "meant to say",
-  "i meant to say",
-  "meant to put",
-  "should be",
-  "should have been",
-  "should of been",
-  "shouldve been",
-  "shoulda been",
-  "was supposed to be",
-  "supposed to be",
-  "that should be",
-  "it should be",
-  "change that to",
-  "change it to",
-  "change to",
-  "correction",
-  "correct that to",
-  "fix that to",
-  "fix",
-  "fix it to",
-  "fix to",
-  "it was actually",
-  "was actually",
-  "actually it was",
-  "no it was",
-];
+const CORRECTING = phrases(
+  "i_mean should_say that_should_say it_should_say should_read that_should_read was_supposed_to_say supposed_to_say should_have_said shouldve_said meant_to_type make_that make_it meant i_meant meant_to_say i_meant_to_say meant_to_put should_be should_have_been should_of_been shouldve_been shoulda_been was_supposed_to_be supposed_to_be that_should_be it_should_be change_that_to change_it_to change_to correction correct_that_to fix_that_to fix fix_it_to fix_to it_was_actually was_actually actually_it_was no_it_was",
+);
 
 /** Words that correct what was just said where nothing else is named. */
-const NO_BUT = [
-  ...["no", "nope", "no wait", "wait no", "wait", "actually", "sorry", "it was", "that was"],
-  ...["whoops", "woops", "my bad", "typo", "wrong amount", "wrong number", "wrong price", "price was"],
-  ...["my mistake", "mistake", "sorry it was", "oops it was", "it shouldve been", "that shouldve been"],
-  ...["oops", "no make that", "no actually", "it cost", "that cost"],
-];
+const NO_BUT = phrases(
+  "no nope no_wait wait_no wait actually sorry it_was that_was whoops woops my_bad typo wrong_amount wrong_number wrong_price price_was my_mistake mistake sorry_it_was oops_it_was it_shouldve_been that_shouldve_been oops no_make_that no_actually it_cost that_cost",
+);
 
 export const fix = defineVerb({
   kind: "fix",
@@ -78,21 +46,9 @@ export const fix = defineVerb({
         without: ["piece", "loan", "supply", "stream", "labor", "number", "tax"] as const,
       })),
       {
-        say: [
-          ...["that was", "it was", "make that", "make it", "should be", "that should be"],
-          ...[
-            "it should be",
-            "i meant",
-            "meant",
-            "actually",
-            "no",
-            "oops",
-            "sorry",
-            "wrong day",
-            "wrong date",
-          ],
-          ...["date was", "the date was", "day was", "wait", "no wait", "it happened", "that happened"],
-        ],
+        say: phrases(
+          "that_was it_was make_that make_it should_be that_should_be it_should_be i_meant meant actually no oops sorry wrong_day wrong_date date_was the_date_was day_was wait no_wait it_happened that_happened",
+        ),
         with: ["day"],
         without: ["named", "number", "piece", "loan", "supply", "stream", "duration", "miles", "unknown"],
         light: true,
@@ -112,25 +68,9 @@ export const fix = defineVerb({
     ],
     slots: { amount: "money", minutes: "minutes", miles: "miles", percent: "percent" },
     bears: ["corrects"],
-    absorbs: [
-      "no",
-      "nope",
-      "wait",
-      "actually",
-      "sorry",
-      "oops",
-      "should be",
-      "meant",
-      "i meant",
-      "make that",
-      "it was",
-      "not",
-      "no wait",
-      "typo",
-      "my bad",
-      "mistake",
-      "said",
-    ],
+    absorbs: phrases(
+      "no nope wait actually sorry oops should_be meant i_meant make_that it_was not no_wait typo my_bad mistake said",
+    ),
     whole: true,
     judge: judgeFix,
   },

@@ -4,6 +4,7 @@ import type { FactRules } from "../books/rules.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgeGoal } from "../notes/judging/aiming.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -37,20 +38,11 @@ export const goal = defineVerb({
     says: [
       {
         say: [
-          "goal",
-          "my goal",
-          "goal is",
-          "goals",
-          "target",
-          "new goal",
-          "set goal",
-          "set a goal",
-          "aim",
-          "aiming for",
-          "aim for",
-          "shooting for",
+          ...phrases(
+            "goal my_goal goal_is goals target new_goal set_goal set_a_goal aim aiming_for aim_for shooting_for",
+          ),
           ...["aiming to", "shooting to", "fixing to"].flatMap((aims) =>
-            ["make", "clear", "do", "hit", "earn", "sell", "flip"].map((make) => `${aims} ${make}`),
+            phrases("make clear do hit earn sell flip").map((make) => `${aims} ${make}`),
           ),
         ],
         with: ["number"],
@@ -61,35 +53,9 @@ export const goal = defineVerb({
     bears: ["any count", "wish"],
     dateless: true,
     needs: ["per"],
-    absorbs: [
-      "goal",
-      "sell",
-      "flip",
-      "make",
-      "set",
-      "to sell",
-      "to flip",
-      "to make",
-      "want to",
-      "sales",
-      "profit",
-      "want",
-      "earn",
-      "selling",
-      "making",
-      "change",
-      "changed",
-      "raise",
-      "raised",
-      "raising",
-      "lower",
-      "lowered",
-      "bump",
-      "bumped",
-      "sold",
-      "flips",
-      "flipping",
-    ],
+    absorbs: phrases(
+      "goal sell flip make set to_sell to_flip to_make want_to sales profit want earn selling making change changed raise raised raising lower lowered bump bumped sold flips flipping",
+    ),
     judge: judgeGoal,
   },
 

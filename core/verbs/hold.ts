@@ -19,6 +19,7 @@ import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgeHold } from "../notes/judging/holding.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
+import { phrases } from "../notes/words/words.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -76,27 +77,13 @@ function agreedBefore(hold: Hold | null, buyer: string | undefined): Cents | nul
 }
 
 /** What money is sent for, so that a piece is kept. */
-const TO_KEEP_IT = [
-  "reserve",
-  "secure",
-  "lock in",
-  "lock down",
-  "lock it in",
-  "claim",
-  "guarantee",
-  "save",
-].map((keep) => `to ${keep}`);
+const TO_KEEP_IT = phrases("reserve secure lock_in lock_down lock_it_in claim guarantee save").map(
+  (keep) => `to ${keep}`,
+);
 
 const MARKED = ["mark", "marked", "marking"];
 
-const DIBS = [
-  "dibs on",
-  "has dibs on",
-  "called dibs on",
-  "got dibs on",
-  "first dibs on",
-  "has first dibs on",
-];
+const DIBS = phrases("dibs_on has_dibs_on called_dibs_on got_dibs_on first_dibs_on has_first_dibs_on");
 
 /** Who had backed out is back. */
 const AFTER_ALL = ["is taking … after all", "is buying … after all", "is getting … after all"].concat(
@@ -159,71 +146,31 @@ export const hold = defineVerb({
   reads: {
     says: [
       {
-        say: ["deposit", "deposits", "deposited", "depost", "took deposit", "got deposit", "holding deposit"],
+        say: phrases("deposit deposits deposited depost took_deposit got_deposit holding_deposit"),
       },
       { say: "holds", with: ["piece"], without: ["supply"], light: true },
       {
-        say: [
-          "hold",
-          "holding",
-          "held",
-          "on hold",
-          "put … on hold",
-          "putting … on hold",
-          "reserved",
-          "reserve",
-          "spoken for",
-          "saved … for",
-          "promised to",
-          "set aside for",
-          "earmarked for",
-          "on layaway",
-          "layaway",
-          "hold for",
-          "held for",
-          "holding for",
-        ],
+        say: phrases(
+          "hold holding held on_hold put_…_on_hold putting_…_on_hold reserved reserve spoken_for saved_…_for promised_to set_aside_for earmarked_for on_layaway layaway hold_for held_for holding_for",
+        ),
       },
       {
         say: [
-          "down on",
-          "down for",
-          "to hold",
-          "down from",
-          "down payment",
-          "down payment on",
-          "down payment for",
-          "put … down",
-          "put … down on",
-          "put down",
-          "left … deposit",
-          "left … down",
-          "money down",
-          ...[
-            "half up front on",
-            "up front on",
-            "up front for",
-            "half down on",
-            "half now on",
-            "earnest money",
-            "partial payment",
-            "part payment",
-          ],
+          ...phrases(
+            "down_on down_for to_hold down_from down_payment down_payment_on down_payment_for put_…_down put_…_down_on put_down left_…_deposit left_…_down money_down half_up_front_on up_front_on up_front_for half_down_on half_now_on earnest_money partial_payment part_payment",
+          ),
           ...TO_KEEP_IT,
-          ...[
-            "first payment",
-            "put … toward",
-            "put … towards",
-            "nonrefundable deposit",
-            "non refundable deposit",
-          ],
+          ...phrases("first_payment put_…_toward put_…_towards nonrefundable_deposit non_refundable_deposit"),
         ],
         with: ["number"],
         without: ["loan", "supply", "percent"],
       },
       {
         say: [
-          ...["set … aside", "setting … aside", "put … aside", "putting … aside"],
+          "set … aside",
+          "setting … aside",
+          "put … aside",
+          "putting … aside",
           ...["tucked … away for", ...DIBS],
           ...AFTER_ALL,
         ],
@@ -239,30 +186,16 @@ export const hold = defineVerb({
       },
       {
         say: MARKED.flatMap((marked) =>
-          [
-            "pending",
-            "as pending",
-            "on hold",
-            "as on hold",
-            "reserved",
-            "as reserved",
-            "sold pending",
-            "held",
-            "as held",
-          ].map((how) => `${marked} … ${how}`),
+          phrases("pending as_pending on_hold as_on_hold reserved as_reserved sold_pending held as_held").map(
+            (how) => `${marked} … ${how}`,
+          ),
         ),
         with: ["piece"],
         without: ["number"],
       },
       { say: ["keeping … aside", "keep … aside", "kept … aside"], with: ["piece"] },
       {
-        say: [
-          "put … by",
-          "put … to one side",
-          "set … to one side",
-          "put … to the side",
-          "keep … to one side",
-        ],
+        say: phrases("put_…_by put_…_to_one_side set_…_to_one_side put_…_to_the_side keep_…_to_one_side"),
         with: ["piece"],
         without: ["number"],
       },
@@ -278,45 +211,9 @@ export const hold = defineVerb({
     bears: ["others act", "has a buyer", "of pieces", "not a part"],
     main: "deposit",
     needs: ["pieces"],
-    absorbs: [
-      "deposit",
-      "down",
-      "down on",
-      "hold",
-      "holding",
-      "held",
-      "on hold",
-      "took",
-      "got",
-      "paid",
-      "put",
-      "left",
-      "gave",
-      "pickup",
-      "picking up",
-      "pick up",
-      "coming",
-      "comes",
-      "is coming",
-      "wants",
-      "pending",
-      "till",
-      "collecting",
-      "received",
-      "put down",
-      "to hold",
-      "coming back",
-      "will pick up",
-      "picks up",
-      "called",
-      "texted",
-      "sent",
-      "sent me",
-      "messaged",
-      "emailed",
-      ...["nonrefundable", "non refundable", "transferred", "dropped off", "handed"],
-      ...["wired", "layaway", "on layaway", "first payment", "half", "second", "another", "third", "extra"],
-    ],
+    absorbs: phrases(
+      "deposit down down_on hold holding held on_hold took got paid put left gave pickup picking_up pick_up coming comes is_coming wants pending till collecting received put_down to_hold coming_back will_pick_up picks_up called texted sent sent_me messaged emailed nonrefundable non_refundable transferred dropped_off handed wired layaway on_layaway first_payment half second another third extra",
+    ),
     judge: judgeHold,
   },
 

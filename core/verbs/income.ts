@@ -7,6 +7,7 @@ import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { says } from "../notes/clause.ts";
 import { isPaidForStream } from "../notes/judging/earning.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -39,26 +40,15 @@ export const income = defineVerb({
     says: [
       { with: ["stream", "number"], without: ["piece", "loan", "supply"] },
       {
-        say: ["earned", "got paid", "took in", "brought in", "pulled in", "was paid", "income"],
+        say: phrases("earned got_paid took_in brought_in pulled_in was_paid income"),
         with: ["stream"],
         without: ["loan"],
       },
       { say: ["got", "made", "received", "collected"], with: ["stream"], without: ["loan"], light: true },
       {
-        say: [
-          "made … from",
-          "earned … from",
-          "income … from",
-          "got paid … for",
-          "made … off",
-          "earned … for",
-          "paid me … for",
-          "paid us … for",
-          "sent me … for",
-          "sent us … for",
-          "gave me … for",
-          "gave us … for",
-        ],
+        say: phrases(
+          "made_…_from earned_…_from income_…_from got_paid_…_for made_…_off earned_…_for paid_me_…_for paid_us_…_for sent_me_…_for sent_us_…_for gave_me_…_for gave_us_…_for",
+        ),
         with: ["number"],
         without: ["piece", "supply", "loan"],
         light: true,
@@ -76,7 +66,7 @@ export const income = defineVerb({
         light: true,
       },
       {
-        say: ["taught", "teaching", "led", "hosted", "ran", "held", "netted", "cleared", "grossed"],
+        say: phrases("taught teaching led hosted ran held netted cleared grossed"),
         with: ["stream", "number"],
         without: ["piece", "supply", "loan"],
         light: true,
@@ -84,7 +74,7 @@ export const income = defineVerb({
       { say: ["tipped me", "tipped us"], with: ["number"], means: { stream: "tips" } },
       { say: ["tipped"], with: ["number"], means: { stream: "tips" }, light: true },
       {
-        say: ["income", "other income", "extra income", "side income", "earned"],
+        say: phrases("income other_income extra_income side_income earned"),
         with: ["number"],
         without: ["piece", "supply", "loan", "percent"],
         light: true,
@@ -94,30 +84,9 @@ export const income = defineVerb({
     bears: ["others act", "dated in passing", "things beside", "repeats", "not to a buyer", "not a service"],
     main: "amount",
     needs: ["stream", "amount"],
-    absorbs: [
-      "got",
-      "made",
-      "earned",
-      "received",
-      "income",
-      "paid",
-      "came in",
-      "payout",
-      "money",
-      "revenue",
-      "gave",
-      "left",
-      "collected",
-      "tipped",
-      "netted",
-      "cleared",
-      "grossed",
-      "taught",
-      "teaching",
-      "led",
-      "hosted",
-      "ran",
-    ],
+    absorbs: phrases(
+      "got made earned received income paid came_in payout money revenue gave left collected tipped netted cleared grossed taught teaching led hosted ran",
+    ),
     judge: (_, clause) =>
       says(clause, /^(?:spent|bought|took|attended)$/) || isPaidForStream(clause)
         ? { kind: "twoKinds" }

@@ -8,6 +8,7 @@ import { dayWords, namesOf } from "../decide/echo.ts";
 import { here } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { judgeLending } from "../notes/judging/lending.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -25,10 +26,9 @@ declare module "../books/facts.ts" {
 }
 
 /** Who has it stands before these, or within. */
-const BORROWING = [
-  ...["borrowed", "is borrowing", "has borrowed", "borrowing", "let … borrow", "letting … borrow"],
-  ...["let … use", "has my", "has our", "still has my", "still has our", "took home my"],
-];
+const BORROWING = phrases(
+  "borrowed is_borrowing has_borrowed borrowing let_…_borrow letting_…_borrow let_…_use has_my has_our still_has_my still_has_our took_home_my",
+);
 
 const rules: FactRules<"lent"> = {
   data: z.strictObject({
@@ -51,12 +51,12 @@ export const lent = defineVerb({
   books: rules,
   reads: {
     says: [
-      { say: ["lent", "lent out", "loaned out", "loaned", "lending"], without: ["loan", "number"] },
+      { say: phrases("lent lent_out loaned_out loaned lending"), without: ["loan", "number"] },
       { say: BORROWING, with: ["supply"], without: ["loan", "number"] },
       { say: BORROWING, with: ["piece"], without: ["loan", "number", "supply"] },
       { say: ["took … on loan", "on loan to", "out on loan to"], without: ["number"] },
       {
-        say: ["came back", "is back", "brought … back", "gave … back", "returned"],
+        say: phrases("came_back is_back brought_…_back gave_…_back returned"),
         with: ["supply"],
         without: ["number", "piece", "loan"],
         means: { returned: true },

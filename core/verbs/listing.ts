@@ -14,6 +14,7 @@ import { show } from "../money.ts";
 import { type Clause, says, saysOneOf } from "../notes/clause.ts";
 import { MADE_AN_AD, ON_NET, PUT, STUCK, UP } from "../notes/words/dialects.ts";
 import { BOARDS } from "../notes/words/verbs.ts";
+import { phrases } from "../notes/words/words.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -49,16 +50,10 @@ function isUpBySomething({ tokens, head }: Clause): boolean {
 }
 
 /** "stuck the sideboard in the booth at 190": set out where it is for sale. */
-const SET_OUT = ["put", "stuck", "placed", "set", "hung"].flatMap((verb) =>
-  [
-    "in the booth",
-    "in my booth",
-    "at the booth",
-    "in the shop",
-    "in the store",
-    "in the window",
-    "at the mall",
-  ].map((place) => `${verb} … ${place}`),
+const SET_OUT = phrases("put stuck placed set hung").flatMap((verb) =>
+  phrases("in_the_booth in_my_booth at_the_booth in_the_shop in_the_store in_the_window at_the_mall").map(
+    (place) => `${verb} … ${place}`,
+  ),
 );
 
 const HOURS_OF_DAY = 24_00;
@@ -87,40 +82,16 @@ export const list = defineVerb({
     says: [
       {
         say: [
-          "listed",
-          "list",
-          "listing",
-          "relisted",
-          "relisting",
-          "relist",
-          "posted",
-          "reposted",
-          "posting",
-          "post",
-          "put … up",
-          "putting … up",
-          "putting up",
-          "put … up for sale",
-          "put … up for",
-          "put … up at",
-          "put up",
-          "up for sale",
-          "advertised",
-          "uploaded",
-          "uploading",
-          "upload",
-          "put … online",
-          ...["market", "site", "board", "boards", "app", "page"].flatMap((where) => [
+          ...phrases(
+            "listed list listing relisted relisting relist posted reposted posting post put_…_up putting_…_up putting_up put_…_up_for_sale put_…_up_for put_…_up_at put_up up_for_sale advertised uploaded uploading upload put_…_online",
+          ),
+          ...phrases("market site board boards app page").flatMap((where) => [
             `put … on ${where}`,
             `put … on the ${where}`,
           ]),
-          "put … on internet",
-          "put … on the internet",
-          "threw … up",
-          "threw … up on",
-          "put … up on",
-          "stuck … up",
-          "put … for sale",
+          ...phrases(
+            "put_…_on_internet put_…_on_the_internet threw_…_up threw_…_up_on put_…_up_on stuck_…_up put_…_for_sale",
+          ),
         ],
       },
       {
@@ -151,48 +122,16 @@ export const list = defineVerb({
         light: true,
       },
       {
-        say: [
-          "is in internet for",
-          "is in the internet for",
-          "in internet for",
-          "is on the internet for",
-          "is on internet for",
-          "on internet for",
-          "on the internet for",
-        ],
+        say: phrases(
+          "is_in_internet_for is_in_the_internet_for in_internet_for is_on_the_internet_for is_on_internet_for on_internet_for on_the_internet_for",
+        ),
         with: ["piece", "number"],
         light: true,
       },
       {
-        say: [
-          ...[
-            "ad up for",
-            "ad is up for",
-            "ad up",
-            "is up",
-            "are up",
-            "in the booth at",
-            "in the booth for",
-            "in my booth at",
-            "in my booth for",
-            "for sale",
-            "is for sale",
-            "are for sale",
-            "on the market",
-            "back on the market",
-          ],
-          ...[
-            "priced",
-            "tagged",
-            "put a … tag on",
-            "put a price on",
-            "put a price of … on",
-            "now listed",
-            "is now listed",
-            "are now listed",
-            "price tag",
-          ],
-        ],
+        say: phrases(
+          "ad_up_for ad_is_up_for ad_up is_up are_up in_the_booth_at in_the_booth_for in_my_booth_at in_my_booth_for for_sale is_for_sale are_for_sale on_the_market back_on_the_market priced tagged put_a_…_tag_on put_a_price_on put_a_price_of_…_on now_listed is_now_listed are_now_listed price_tag",
+        ),
         with: ["piece", "number"],
         without: ["supply", "duration", "miles"],
         light: true,
@@ -204,48 +143,21 @@ export const list = defineVerb({
         light: true,
       },
       {
-        say: [
-          ...["is live", "are live", "its live", "went live", "goes live", "live now", "now live", "up live"],
-          ...["is online", "are online", "is on the internet", "went online", "is up online"],
-        ],
+        say: phrases(
+          "is_live are_live its_live went_live goes_live live_now now_live up_live is_online are_online is_on_the_internet went_online is_up_online",
+        ),
         with: ["piece", "number"],
         light: true,
       },
       {
-        say: [
-          ...[
-            "up for",
-            "is up for",
-            "are up for",
-            "up at",
-            "live at",
-            "is up at",
-            "up on",
-            "is up on",
-            "are up on",
-          ],
-          ...[
-            "live on",
-            "is live on",
-            "are live on",
-            "went up on",
-            "went live on",
-            "goes up on",
-            "now live on",
-          ],
-        ],
+        say: phrases(
+          "up_for is_up_for are_up_for up_at live_at is_up_at up_on is_up_on are_up_on live_on is_live_on are_live_on went_up_on went_live_on goes_up_on now_live_on",
+        ),
         with: ["piece", "number"],
         light: true,
       },
       {
-        say: [
-          "went up … for",
-          "went up … at",
-          "just went up",
-          "goes live at",
-          "went live … at",
-          "went live … for",
-        ],
+        say: phrases("went_up_…_for went_up_…_at just_went_up goes_live_at went_live_…_at went_live_…_for"),
         with: ["piece", "number"],
         without: ["moneyFirst", "supply", "duration"],
         light: true,
@@ -253,12 +165,7 @@ export const list = defineVerb({
       // "desk done and up for 145": of the piece just told of.
       {
         say: [
-          "up for",
-          "up at",
-          "is up for",
-          "is up at",
-          "its up for",
-          "its up at",
+          ...phrases("up_for up_at is_up_for is_up_at its_up_for its_up_at"),
           ...["its online", "its live"].flatMap((where) => [`${where} for`, `${where} at`]),
           "now up for",
           "now up at",
@@ -272,7 +179,7 @@ export const list = defineVerb({
     bears: ["standing pieces", "counted later", "of pieces", "not a service", "not a part"],
     main: "price",
     needs: ["pieces", "price"],
-    absorbs: ["asking", "up for", "up", "put", "ask", "price"],
+    absorbs: phrases("asking up_for up put ask price"),
     // "put the desk on the truck" lists nothing, "put it up for 240 on swapcircle" does.
     judge: ({ pieces, price }, clause) =>
       isUpBySomething(clause) ||

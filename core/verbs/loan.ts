@@ -9,6 +9,7 @@ import { UNNAMED_LOAN } from "../decide/loans.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -54,44 +55,20 @@ export const loan = defineVerb({
   reads: {
     says: [
       {
-        say: [
-          "new loan",
-          "add loan",
-          "added loan",
-          "opened loan",
-          "took out loan",
-          "took out a loan",
-          "opened a loan",
-          "got a loan",
-          "started a loan",
-          "add a loan",
-          "loan called",
-          "set up loan",
-          "another loan",
-          "took out new loan",
-          "took out a new loan",
-          "got new loan",
-          "got a new loan",
-          "opened new loan",
-          "opened a new loan",
-          "started a new loan",
-          "added a loan",
-          "added new loan",
-          "added a new loan",
-          "took out",
-          "opened",
-        ],
+        say: phrases(
+          "new_loan add_loan added_loan opened_loan took_out_loan took_out_a_loan opened_a_loan got_a_loan started_a_loan add_a_loan loan_called set_up_loan another_loan took_out_new_loan took_out_a_new_loan got_new_loan got_a_new_loan opened_new_loan opened_a_new_loan started_a_new_loan added_a_loan added_new_loan added_a_new_loan took_out opened",
+        ),
         with: ["loan"],
         without: ["piece"],
       },
       { say: ["new", "add"], with: ["loan"], without: ["piece"], light: true },
       {
-        say: ["owe", "i owe", "still owe", "i still owe", "owed", "owing", "outstanding"],
+        say: phrases("owe i_owe still_owe i_still_owe owed owing outstanding"),
         with: ["loan", "number", "percent"],
         without: ["piece"],
       },
       {
-        say: ["loan balance", "balance", "rate", "loan rate", "interest rate", "apr"],
+        say: phrases("loan_balance balance rate loan_rate interest_rate apr"),
         with: ["loan", "number", "percent"],
         without: ["piece"],
       },
@@ -101,22 +78,9 @@ export const loan = defineVerb({
     bears: ["of loans"],
     main: "balance",
     needs: ["balance"],
-    absorbs: [
-      "rate",
-      "at",
-      "interest",
-      "balance",
-      "owe",
-      "owed",
-      "owing",
-      "outstanding",
-      "interest rate",
-      "loan rate",
-      "loan balance",
-      "apr",
-      "called",
-      "named",
-    ],
+    absorbs: phrases(
+      "rate at interest balance owe owed owing outstanding interest_rate loan_rate loan_balance apr called named",
+    ),
   },
 
   offered({ balance, rate, loan }) {

@@ -2,6 +2,7 @@ import type { Day } from "../calendar.ts";
 import { showMinutes } from "../decide/echo.ts";
 import { decideMend } from "../mending/mend.ts";
 import { type Cents, show } from "../money.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -77,11 +78,11 @@ export const mend = defineVerb({
     says: [
       { say: ["was a mistake", "were a mistake", "is a mistake", "was an error"], with: ["named"] },
       { say: ["actually cost", "actually paid"], with: ["piece", "number"] },
-      { say: ["delete the last", "remove the last", "undo the last", "delete the", "remove the"] },
+      { say: phrases("delete_the_last remove_the_last undo_the_last delete_the remove_the") },
     ],
     slots: {},
     bears: ["corrects"],
-    absorbs: ["sold", "bought", "drove", "drive", "spent", "paid"],
+    absorbs: phrases("sold bought drove drive spent paid"),
     judge: () => ({ kind: "unknown" }),
   },
   offered({ to = {}, text, label }) {

@@ -1,4 +1,5 @@
 import { judgeNudge } from "../notes/judging/nudging.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -8,27 +9,9 @@ declare module "../notes/reading.ts" {
 }
 
 /** "remind me every evening at", "ping me daily at" */
-const ASKED_FOR = ["remind me", "nudge me", "ping me", "text me", "message me", "buzz me"].flatMap((ask) =>
-  [
-    "every day",
-    "every night",
-    "every evening",
-    "every morning",
-    "each day",
-    "each night",
-    "each evening",
-    "each morning",
-  ]
-    .concat([
-      "daily",
-      "nightly",
-      "in the evening",
-      "in the morning",
-      "at night",
-      "mornings",
-      "evenings",
-      "nights",
-    ])
+const ASKED_FOR = phrases("remind_me nudge_me ping_me text_me message_me buzz_me").flatMap((ask) =>
+  phrases("every_day every_night every_evening every_morning each_day each_night each_evening each_morning")
+    .concat(phrases("daily nightly in_the_evening in_the_morning at_night mornings evenings nights"))
     .map((often) => `${ask} ${often}`),
 );
 
@@ -40,92 +23,19 @@ export const nudge = defineVerb({
     says: [
       {
         say: [
-          "nudge",
-          "nudges",
-          "nudge me",
-          "remind me at",
-          "remind me daily at",
-          "reminder",
-          "reminders",
-          "reminder at",
-          "daily reminder",
-          "nudge time",
-          "turn nudges",
-          "turn nudge",
-          "turn off nudges",
-          "turn off nudge",
-          "turn off reminders",
-          "turn off the nudge",
-          "stop nudging",
-          "stop nudging me",
-          "stop nudges",
-          "stop reminding me",
-          "stop the nudge",
-          "stop the nudges",
-          "stop reminders",
-          "no more nudges",
-          "no nudges",
-          "no more reminders",
-          "mute",
-          "mute nudges",
-          "pause nudges",
-          "pause reminders",
-          "turn reminders",
-          "daily nudge",
-          "ping me at",
-          "text me at",
-          "nudging",
-          ...[
-            "quit reminding me",
-            "quit reminding me",
-            "quit nudging me",
-            "stop the reminders",
-            "stop the reminder",
-            "turn off the reminders",
-            "turn off the nudges",
-            "cancel nudges",
-            "cancel the nudge",
-            "cancel the nudges",
-            "cancel reminders",
-            "cancel the reminders",
-            "quit the nudges",
-            "quit with the nudges",
-            "no reminders",
-          ],
-          ...["dont remind me", "dont nudge me", "stop pinging me", "stop texting me"],
+          ...phrases(
+            "nudge nudges nudge_me remind_me_at remind_me_daily_at reminder reminders reminder_at daily_reminder nudge_time turn_nudges turn_nudge turn_off_nudges turn_off_nudge turn_off_reminders turn_off_the_nudge stop_nudging stop_nudging_me stop_nudges stop_reminding_me stop_the_nudge stop_the_nudges stop_reminders no_more_nudges no_nudges no_more_reminders mute mute_nudges pause_nudges pause_reminders turn_reminders daily_nudge ping_me_at text_me_at nudging quit_reminding_me quit_reminding_me quit_nudging_me stop_the_reminders stop_the_reminder turn_off_the_reminders turn_off_the_nudges cancel_nudges cancel_the_nudge cancel_the_nudges cancel_reminders cancel_the_reminders quit_the_nudges quit_with_the_nudges no_reminders dont_remind_me dont_nudge_me stop_pinging_me stop_texting_me",
+          ),
           ...ASKED_FOR,
         ],
       },
-      { say: ["snooze", "snooze nudges", "snooze nudge", "snooze for", "snooze it"] },
+      { say: phrases("snooze snooze_nudges snooze_nudge snooze_for snooze_it") },
     ],
     slots: {},
     bears: ["wish"],
-    absorbs: [
-      "off",
-      "on",
-      "turn",
-      "nudges",
-      "nudge",
-      "me",
-      "every",
-      "day",
-      "daily",
-      "stop",
-      "want",
-      "need",
-      "set",
-      "change",
-      "changed",
-      "please",
-      "night",
-      "morning",
-      "not",
-      "dont",
-      "anymore",
-      "reminders",
-      "next",
-      "send",
-    ],
+    absorbs: phrases(
+      "off on turn nudges nudge me every day daily stop want need set change changed please night morning not dont anymore reminders next send",
+    ),
     dateless: true,
     judge: judgeNudge,
   },

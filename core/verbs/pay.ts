@@ -11,6 +11,7 @@ import { settleLoan } from "../decide/loans.ts";
 import { type Cents, show } from "../money.ts";
 import { says } from "../notes/clause.ts";
 import type { ReadingOf } from "../notes/reading.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -59,59 +60,9 @@ export const pay = defineVerb({
   reads: {
     says: [
       {
-        say: [
-          "paid",
-          "pay",
-          "payed",
-          "pd",
-          "sent",
-          "send",
-          "paying",
-          "put",
-          "threw",
-          "threw … at",
-          "chipped … off",
-          "knocked … off",
-          "shaved … off",
-          "threw another",
-          "transferred",
-          "paid off",
-          "paid down",
-          "made … payment",
-          "made a payment",
-          "payment",
-          "payments",
-          "paid extra",
-          "extra",
-          "paid on",
-          "paid toward",
-          "kicked",
-          ...[
-            "chucked",
-            "tossed",
-            "shoved",
-            "plunked down",
-            "kicked in",
-            "dropped … on",
-            "dropped … at",
-            "mailed",
-            "wired",
-            "wrote a check",
-            "wrote … check",
-            "cut a check",
-            "scraped together",
-          ],
-          ...[
-            "autopay",
-            "auto pay",
-            "autopaid",
-            "auto payment",
-            "automatic payment",
-            "autopay took",
-            "auto pay took",
-            "autopay hit",
-          ],
-        ],
+        say: phrases(
+          "paid pay payed pd sent send paying put threw threw_…_at chipped_…_off knocked_…_off shaved_…_off threw_another transferred paid_off paid_down made_…_payment made_a_payment payment payments paid_extra extra paid_on paid_toward kicked chucked tossed shoved plunked_down kicked_in dropped_…_on dropped_…_at mailed wired wrote_a_check wrote_…_check cut_a_check scraped_together autopay auto_pay autopaid auto_payment automatic_payment autopay_took auto_pay_took autopay_hit",
+        ),
         with: ["loan"],
         without: ["piece", "percent"],
       },
@@ -127,29 +78,9 @@ export const pay = defineVerb({
     bears: ["repeats", "of loans", "not to a buyer"],
     main: "amount",
     needs: ["amount"],
-    absorbs: [
-      "paid",
-      "payment",
-      "payments",
-      "sent",
-      "put",
-      "made",
-      "to",
-      "toward",
-      "towards",
-      "extra",
-      "pay",
-      "threw",
-      "on the loan",
-      "to the loan",
-      "principal",
-      "min",
-      "minimum",
-      "autopay",
-      "monthly",
-      "money",
-      "something",
-    ],
+    absorbs: phrases(
+      "paid payment payments sent put made to toward towards extra pay threw on_the_loan to_the_loan principal min minimum autopay monthly money something",
+    ),
     judge: (_, clause) =>
       says(clause, /^(?:balance|statement|owe|owed|rate)$/) ? { kind: "loanAlone" } : null,
   },

@@ -20,6 +20,7 @@ import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgeRefund } from "../notes/judging/refunding.ts";
 import type { ReadingOf } from "../notes/reading.ts";
+import { phrases } from "../notes/words/words.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -131,39 +132,18 @@ export const refund = defineVerb({
     says: [
       {
         say: [
-          "refunded",
-          "refund",
-          "refunding",
-          "partial refund",
-          "give … back",
-          "gave … back",
-          ...["a", "an", "the", "her", "his", "their", "my", "it"].map(
-            (whose) => `gave … back … for ${whose}`,
+          ...phrases("refunded refund refunding partial_refund give_…_back gave_…_back"),
+          ...phrases("a an the her his their my it").map((whose) => `gave … back … for ${whose}`),
+          ...phrases(
+            "gave_back handed_…_back had_to_give_…_back had_to_hand_…_back handed_back money_back sent_…_back paid_back paid_…_back",
           ),
-          "gave back",
-          "handed … back",
-          ...["had to give … back", "had to hand … back"],
-          "handed back",
-          "money back",
-          "sent … back",
-          "paid back",
-          "paid … back",
         ],
         without: ["loan"],
       },
       {
-        say: [
-          "came back",
-          "brought … back",
-          "brought back",
-          "returned",
-          "took … back",
-          "took back",
-          "return on",
-          "return :",
-          "was returned",
-          "got returned",
-        ],
+        say: phrases(
+          "came_back brought_…_back brought_back returned took_…_back took_back return_on return_: was_returned got_returned",
+        ),
         means: { returned: true },
         with: ["named"],
       },
@@ -177,26 +157,9 @@ export const refund = defineVerb({
     bears: ["others act", "has a buyer", "of pieces", "behind a sale"],
     main: "amount",
     needs: ["pieces", "amount"],
-    absorbs: [
-      "refunded",
-      "refund",
-      "gave back",
-      "gave",
-      "back",
-      "returned",
-      "came back",
-      "took back",
-      "paid back",
-      "partial",
-      "money back",
-      "knocked",
-      "brought back",
-      "brought",
-      "wanted",
-      ...["money", "her money", "his money", "their money", "whole thing"],
-      "half",
-      "return",
-    ],
+    absorbs: phrases(
+      "refunded refund gave_back gave back returned came_back took_back paid_back partial money_back knocked brought_back brought wanted money her_money his_money their_money whole_thing half return",
+    ),
     judge: judgeRefund,
   },
 

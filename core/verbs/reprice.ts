@@ -17,7 +17,7 @@ import { show } from "../money.ts";
 import { judgePrice } from "../notes/judging/repricing.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { OF_ALL_TOGETHER } from "../notes/words/links.ts";
-import { saysAny } from "../notes/words/words.ts";
+import { phrases, saysAny } from "../notes/words/words.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -110,41 +110,12 @@ export const reprice = defineVerb({
     says: [
       {
         say: [
-          "dropped",
-          "drop",
-          "dropping",
-          "lowered",
-          "lower",
-          "lowering",
-          "reduced",
-          "reduce",
-          "marked … down",
-          "marked … down to",
-          "knocked … down to",
-          "brought … down to",
-          "took … down to",
-          "marked down",
-          "mark … down",
-          "price drop",
-          "price cut",
-          "cut … price",
-          "cut",
-          "slashed",
-          "repriced",
-          "reprice",
-          "discounted",
-          "knocked … off",
-          ...[
-            "shaved",
-            "lopped",
-            "whacked",
-            "docked",
-            "trimmed",
-            "sliced",
-            "chopped",
-            "slashed",
-            "hacked",
-          ].map((verb) => `${verb} … off`),
+          ...phrases(
+            "dropped drop dropping lowered lower lowering reduced reduce marked_…_down marked_…_down_to knocked_…_down_to brought_…_down_to took_…_down_to marked_down mark_…_down price_drop price_cut cut_…_price cut slashed repriced reprice discounted knocked_…_off",
+          ),
+          ...phrases("shaved lopped whacked docked trimmed sliced chopped slashed hacked").map(
+            (verb) => `${verb} … off`,
+          ),
           "knocked off",
           "knock … off",
           "cut … off",
@@ -160,34 +131,16 @@ export const reprice = defineVerb({
       { say: ["took … off", "take … off"], without: ["duration", "supply", "labor", "pieceFirst"] },
       {
         say: [
-          ...["put", "moved", "brought", "set", "bumped", "took", "pushed"].flatMap((verb) =>
-            ["back up to", "back to", "back at", "back down to", "up to", "down to"].map(
-              (to) => `${verb} … ${to}`,
-            ),
+          ...phrases("put moved brought set bumped took pushed").flatMap((verb) =>
+            phrases("back_up_to back_to back_at back_down_to up_to down_to").map((to) => `${verb} … ${to}`),
           ),
+          ...phrases("back_up_to back_down_to is_back_up_to went_back_up_to is_back_to is_back_down_to"),
           ...[
-            "back up to",
-            "back down to",
-            "is back up to",
-            "went back up to",
-            "is back to",
-            "is back down to",
-          ],
-          ...[
-            "brought … down",
-            "brought … down from",
-            "took … down from",
-            "knocked … down",
-            "knocked … down from",
+            ...phrases(
+              "brought_…_down brought_…_down_from took_…_down_from knocked_…_down knocked_…_down_from",
+            ),
             ...["come down to", "came down to", "gone down to"].flatMap((to) => [`${to} … on`, to]),
-            ...[
-              "made … price",
-              "made … now",
-              "made price of",
-              "made the price of",
-              "put … price",
-              "put price of",
-            ],
+            ...phrases("made_…_price made_…_now made_price_of made_the_price_of put_…_price put_price_of"),
           ],
         ],
         with: ["piece", "number"],
@@ -195,27 +148,19 @@ export const reprice = defineVerb({
         light: true,
       },
       {
-        say: ["dropped", "lowered", "reduced", "cut", "slashed", "marked", "marked down"],
+        say: phrases("dropped lowered reduced cut slashed marked marked_down"),
         with: ["piece"],
         without: ["duration", "supply"],
       },
       { say: ["cutting … by", "cutting … to"], with: ["piece"], without: ["duration", "supply"] },
-      { say: ["raised", "raise", "upped", "bumped", "bumped up", "increased", "marked up", "marked … up"] },
+      { say: phrases("raised raise upped bumped bumped_up increased marked_up marked_…_up") },
       {
-        say: [
-          "changed",
-          "change",
-          "changed price",
-          "changed the price",
-          "new price",
-          "price change",
-          "set price",
-        ],
+        say: phrases("changed change changed_price changed_the_price new_price price_change set_price"),
         with: ["number"],
         without: ["supply"],
       },
       {
-        say: ["now", "is now", "are now", "down to", "price is now", "now only", "now at"],
+        say: phrases("now is_now are_now down_to price_is_now now_only now_at"),
         with: ["piece", "number"],
         without: ["supply", "duration", "stream", "loan", "miles"],
         light: true,
@@ -227,20 +172,9 @@ export const reprice = defineVerb({
         light: true,
       },
       {
-        say: [
-          "price to",
-          "price is",
-          "price on",
-          "price at",
-          "price down to",
-          "price now",
-          "less",
-          "cheaper",
-          "went down to",
-          "price went down to",
-          "price went up to",
-          "moved … from",
-        ],
+        say: phrases(
+          "price_to price_is price_on price_at price_down_to price_now less cheaper went_down_to price_went_down_to price_went_up_to moved_…_from",
+        ),
         with: ["piece", "number"],
         without: ["supply", "duration", "stream", "loan", "miles", "percent"],
         light: true,
@@ -251,7 +185,7 @@ export const reprice = defineVerb({
     bears: ["standing pieces", "counted later", "of pieces", "not a part"],
     main: "price",
     needs: ["pieces", "price"],
-    absorbs: ["now", "down", "down to", "price", "the price", "is now", "to", "asking", "up", "up to", "off"],
+    absorbs: phrases("now down down_to price the_price is_now to asking up up_to off"),
     judge: judgePrice,
   },
 

@@ -20,6 +20,7 @@ import {
 import { ARTICLES_WIDE } from "../notes/words/links.ts";
 import { OWN_SPOTS } from "../notes/words/places.ts";
 import { GIVEN_AWAY, TO_DO_WITH_IT } from "../notes/words/verbs.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -46,37 +47,15 @@ const rules: FactRules<"retire"> = {
 };
 
 /** It is gone, and may yet turn up or be mended. */
-const LOST = [
-  "got stolen",
-  "was stolen",
-  "got smashed",
-  "was smashed",
-  "got ruined",
-  "was ruined",
-  "broke in half",
-  "fell apart",
-  "smashed",
-  "shattered",
-  ...[
-    "fell and broke",
-    "fell and smashed",
-    "is in pieces",
-    "broke into pieces",
-    "is at the dump",
-    "is toast",
-  ],
-];
+const LOST = phrases(
+  "got_stolen was_stolen got_smashed was_smashed got_ruined was_ruined broke_in_half fell_apart smashed shattered fell_and_broke fell_and_smashed is_in_pieces broke_into_pieces is_at_the_dump is_toast",
+);
 
 /** Where a piece stands for whoever wants it. */
-const AT_THE_CURB_FREE = [
-  "on the curb",
-  "out on the curb",
-  "out by the curb",
-  "out front",
-  "by the road",
-  "out by the road",
-].flatMap((where) =>
-  ["with a free sign", "with free sign", "for free", "free", "marked free"].map((free) => `${where} ${free}`),
+const AT_THE_CURB_FREE = phrases(
+  "on_the_curb out_on_the_curb out_by_the_curb out_front by_the_road out_by_the_road",
+).flatMap((where) =>
+  phrases("with_a_free_sign with_free_sign for_free free marked_free").map((free) => `${where} ${free}`),
 );
 
 /** "gave my friend the desk to sell", "lamp given to me", "the desk stays in the garage": it has gone to nobody. */
@@ -116,22 +95,10 @@ export const retire = defineVerb({
     says: [
       {
         say: [
-          "keeping",
-          "keep",
-          "kept",
-          ...[
-            "hanging on to",
-            "hanging onto",
-            "hung on to",
-            "holding on to",
-            "holding onto",
-            "hung onto",
-            "holding on to … for ourselves",
-          ],
-          "decided to keep",
-          ...["gonna", "going to", "will", "ill", "well", "we will", "gotta"].map(
-            (will) => `${will} keep … after all`,
+          ...phrases(
+            "keeping keep kept hanging_on_to hanging_onto hung_on_to holding_on_to holding_onto hung_onto holding_on_to_…_for_ourselves decided_to_keep",
           ),
+          ...phrases("gonna going_to will ill well we_will gotta").map((will) => `${will} keep … after all`),
           "keeper",
           "not selling … keeping",
           "not selling … keep",
@@ -141,7 +108,7 @@ export const retire = defineVerb({
         means: { how: "kept" },
       },
       {
-        say: ["keeping", "kept", "decided to keep", "going to keep", "gonna keep"],
+        say: phrases("keeping kept decided_to_keep going_to_keep gonna_keep"),
         with: ["pronoun"],
         without: ["number", "named"],
         means: { how: "kept" },
@@ -154,10 +121,18 @@ export const retire = defineVerb({
         light: true,
       },
       {
-        say: [
-          ...["is ours", "is ours now", "its ours", "its ours now", "is ours for good", "ours now"],
-          ...["is ours to keep", "lives with us now", "is staying put", "its staying", "is here to stay"],
-        ],
+        say: phrases(
+          "is_ours is_ours_now its_ours its_ours_now is_ours_for_good ours_now is_ours_to_keep lives_with_us_now is_staying_put its_staying is_here_to_stay",
+        ),
+        with: ["piece"],
+        without: ["number", "duration", "supply"],
+        means: { how: "kept" },
+        light: true,
+      },
+      {
+        say: phrases(
+          "staying is_staying are_staying stays stays_with_us staying_with_us stay_with_us stayed_with_us stays_here",
+        ),
         with: ["piece"],
         without: ["number", "duration", "supply"],
         means: { how: "kept" },
@@ -165,51 +140,19 @@ export const retire = defineVerb({
       },
       {
         say: [
-          "staying",
-          "is staying",
-          "are staying",
-          "stays",
-          "stays with us",
-          "staying with us",
-          "stay with us",
-          "stayed with us",
-          "stays here",
-        ],
-        with: ["piece"],
-        without: ["number", "duration", "supply"],
-        means: { how: "kept" },
-        light: true,
-      },
-      {
-        say: [
-          "donated",
-          "donating",
-          "donate",
-          "gave away",
-          "gave … away",
-          "giving away",
-          "giving … away",
-          "gifted",
-          "gave … to",
-          "giving … to",
-          "gave … free",
-          "gave … for free",
-          ...["took … no charge", "took … for free", "took … for nothing"],
-          "gave … for nothing",
-          "gave … as freebie",
-          "gave … as a freebie",
-          "let … have",
-          "dropped … off at",
-          ...["given to", "was given to", "given away", "given … to", "put … free sign", "set … free sign"],
-          "put … out free",
+          ...phrases(
+            "donated donating donate gave_away gave_…_away giving_away giving_…_away gifted gave_…_to giving_…_to gave_…_free gave_…_for_free took_…_no_charge took_…_for_free took_…_for_nothing gave_…_for_nothing gave_…_as_freebie gave_…_as_a_freebie let_…_have dropped_…_off_at given_to was_given_to given_away given_…_to put_…_free_sign set_…_free_sign put_…_out_free",
+          ),
           ...WENT_TO_CHARITY,
-          ...["dropped … donation center", "took … donation center", "dropped … donation bin"],
+          "dropped … donation center",
+          "took … donation center",
+          "dropped … donation bin",
         ],
         without: ["number"],
         means: { how: "given" },
       },
       {
-        say: ["put", "set", "left", "stuck", "rolled", "dragged"],
+        say: phrases("put set left stuck rolled dragged"),
         ends: AT_THE_CURB_FREE,
         without: ["number"],
         means: { how: "given" },
@@ -218,54 +161,13 @@ export const retire = defineVerb({
       { say: CARRIED, ends: TO_ITS_END, without: ["number"], means: { how: "scrapped" } },
       {
         say: [
-          "trashed",
-          "trashing",
-          "trash",
-          "tossed",
-          "toss",
-          "junk",
-          "throw away",
-          "throw out",
-          "throw … away",
-          "throw … out",
-          "tossing",
-          "scrapped",
-          "scrapping",
-          "scrap",
-          "dumped",
-          "junked",
-          "threw out",
-          "threw away",
-          "threw … out",
-          "threw … away",
-          "throwing out",
-          "throwing away",
-          "throwing … away",
-          "throwing … out",
-          ...["dropped … off at the dump", "took … to the transfer station", "took … to the curb"],
-          "put … on the curb",
-          "put … out on the curb",
-          "set … on the curb",
-          "set … out on the curb",
-          "left … on the curb",
-          "put … out for the trash",
-          "curbed",
+          ...phrases(
+            "trashed trashing trash tossed toss junk throw_away throw_out throw_…_away throw_…_out tossing scrapped scrapping scrap dumped junked threw_out threw_away threw_…_out threw_…_away throwing_out throwing_away throwing_…_away throwing_…_out dropped_…_off_at_the_dump took_…_to_the_transfer_station took_…_to_the_curb put_…_on_the_curb put_…_out_on_the_curb set_…_on_the_curb set_…_out_on_the_curb left_…_on_the_curb put_…_out_for_the_trash curbed",
+          ),
           ...TOSSED,
-          "burned",
-          "chucked",
-          "binned",
-          "pitched",
-          "parted out",
-          "broke up",
-          ...[
-            "broke down … for lumber",
-            "broke down … for wood",
-            "broke down … for firewood",
-            "cut up … for firewood",
-            "chopped up … for firewood",
-            "chopped … up for firewood",
-            "cut … up for firewood",
-          ],
+          ...phrases(
+            "burned chucked binned pitched parted_out broke_up broke_down_…_for_lumber broke_down_…_for_wood broke_down_…_for_firewood cut_up_…_for_firewood chopped_up_…_for_firewood chopped_…_up_for_firewood cut_…_up_for_firewood",
+          ),
           ...LOST,
         ],
         without: ["number"],
@@ -274,19 +176,9 @@ export const retire = defineVerb({
       {
         say: [
           ...WENT_OFF,
-          "to the dump",
-          "went to the dump",
-          "went to dump",
-          "went in the dumpster",
-          "went into the dumpster",
-          "went in the trash",
-          "went to the curb",
-          "is in the dumpster",
-          "ended up in the dumpster",
-          "ended up in the trash",
-          ...["in the dumpster", "dumpster :", "dump :", "went in the burn pile", "to the burn pile"],
-          "put … in the dumpster",
-          "put … in the trash",
+          ...phrases(
+            "to_the_dump went_to_the_dump went_to_dump went_in_the_dumpster went_into_the_dumpster went_in_the_trash went_to_the_curb is_in_the_dumpster ended_up_in_the_dumpster ended_up_in_the_trash in_the_dumpster dumpster_: dump_: went_in_the_burn_pile to_the_burn_pile put_…_in_the_dumpster put_…_in_the_trash",
+          ),
         ],
         without: ["number", "miles"],
         means: { how: "scrapped" },
@@ -295,10 +187,9 @@ export const retire = defineVerb({
     slots: { pieces: "pieces" },
     bears: ["standing pieces", "of pieces", "not a part"],
     needs: ["pieces"],
-    absorbs: [
-      ...["for myself", "for me", "for us", "keep", "away", "free", "for free", "curb", "no charge"],
-      ...["free of charge", "donation", "center", "bin", "parts", "lumber", "firewood", "wood"],
-    ],
+    absorbs: phrases(
+      "for_myself for_me for_us keep away free for_free curb no_charge free_of_charge donation center bin parts lumber firewood wood",
+    ),
     judge: (_, clause) =>
       LOST.includes(clause.head?.text ?? "")
         ? { kind: "gone" }

@@ -16,6 +16,8 @@ import { settlePieces } from "../decide/pieces.ts";
 import { depositFate, doubtOfSale } from "../decide/selling.ts";
 import { type Cents, show } from "../money.ts";
 import { judgeSale } from "../notes/judging/selling.ts";
+import { FOUND_A_HOME } from "../notes/words/verbs.ts";
+import { phrases } from "../notes/words/words.ts";
 import { splitByWeight } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -40,20 +42,6 @@ declare module "../notes/reading.ts" {
     };
   }
 }
-
-/** "found its new people", "went to a good home": somebody has it now. */
-const FOUND_A_HOME: readonly string[] = [
-  ...["its", "a", "her", "his", "their"].flatMap((whose) =>
-    ["", "new ", "good "].flatMap((which) =>
-      ["home", "owner", "people", "person", "family", "human", "forever home"].map(
-        (who) => `found ${whose} ${which}${who}`,
-      ),
-    ),
-  ),
-  ...["a new home", "a good home", "its new home", "its new owner", "its forever home"].map(
-    (home) => `went to ${home}`,
-  ),
-];
 
 /** Settles what is held on the pieces: part of the price, given back to its buyer, or kept that day. */
 function settleDeposits(books: BooksInHand, fact: FactOf<"sell">, pieces: readonly Piece[]): void {
@@ -136,61 +124,31 @@ export const sell = defineVerb({
   reads: {
     says: [
       {
-        say: [
-          "sold",
-          "sld",
-          "sodl",
-          "slod",
-          "soldd",
-          "resold",
-          "is sold",
-          "are sold",
-          "got sold",
-          "just sold",
-        ],
+        say: phrases("sold sld sodl slod soldd resold is_sold are_sold got_sold just_sold"),
       },
       {
-        say: [
-          "went for",
-          "gone for",
-          "is gone for",
-          "let go of … for",
-          "let … go for",
-          ...[
-            "unloaded",
-            "offloaded",
-            "flogged",
-            "flog",
-            "shifted",
-            "got shot of",
-            "got shut of",
-            "got shed of",
-            "turned loose of",
-            "hawked",
-          ],
-          ...["palmed off", "palmed … off", "fobbed … off", "flogged off", "moved on … for", "sold on"],
-          ...["unburdened myself of"],
-          "moved … for",
-          "sold off",
-          "went together for",
-        ],
+        say: phrases(
+          "went_for gone_for is_gone_for let_go_of_…_for let_…_go_for unloaded offloaded flogged flog shifted got_shot_of got_shut_of got_shed_of turned_loose_of hawked palmed_off palmed_…_off fobbed_…_off flogged_off moved_on_…_for sold_on unburdened_myself_of moved_…_for sold_off went_together_for",
+        ),
         with: ["number"],
       },
       { say: ["went too", "went as well", "went together"], with: ["piece", "number"], without: ["miles"] },
       {
         say: [
-          ...["managed to", "manage to", "was able to", "were able to", "finally got to"].flatMap((managed) =>
-            ["sell", "flog", "shift", "offload", "unload", "move", "get rid of", "get shot of"].map(
+          ...phrases("managed_to manage_to was_able_to were_able_to finally_got_to").flatMap((managed) =>
+            phrases("sell flog shift offload unload move get_rid_of get_shot_of").map(
               (sell) => `${managed} ${sell}`,
             ),
           ),
-          ...["let him have", "let her have", "let them have"],
+          "let him have",
+          "let her have",
+          "let them have",
         ],
         with: ["piece", "number"],
         without: ["supply"],
       },
       {
-        say: ["gone", "is gone", "are gone", "all gone", "just gone"],
+        say: phrases("gone is_gone are_gone all_gone just_gone"),
         with: ["piece", "number"],
         without: ["supply", "loan"],
         light: true,
@@ -210,30 +168,22 @@ export const sell = defineVerb({
       // A note in another's tongue.
       { say: ["have sell", "i sell", "is sell"], with: ["piece", "number"] },
       {
-        say: [
-          ...["paid and gone", "paid for and gone", "paid and picked up"],
-          ...["ended up taking … for", "wound up taking … for", "ended up getting … for"],
-          ...["ended up letting … go", "wound up letting … go", "wound up getting … for"],
-        ],
+        say: phrases(
+          "paid_and_gone paid_for_and_gone paid_and_picked_up ended_up_taking_…_for wound_up_taking_…_for ended_up_getting_…_for ended_up_letting_…_go wound_up_letting_…_go wound_up_getting_…_for",
+        ),
         with: ["piece", "number"],
         without: ["supply"],
       },
       {
-        say: [
-          "made a sale",
-          "made another sale",
-          "got a sale",
-          "another sale",
-          "first sale",
-          "first sale of the day",
-          "sale of the day",
-        ],
+        say: phrases(
+          "made_a_sale made_another_sale got_a_sale another_sale first_sale first_sale_of_the_day sale_of_the_day",
+        ),
         with: ["number"],
         without: ["supply", "stream", "piece"],
         light: true,
       },
       {
-        say: ["gone", "is gone", "all gone", "gone at last", "finally gone"],
+        say: phrases("gone is_gone all_gone gone_at_last finally_gone"),
         with: ["number"],
         without: ["supply", "stream", "loan", "unknown", "piece", "duration", "miles"],
         light: true,
@@ -252,13 +202,13 @@ export const sell = defineVerb({
       { say: ["let go of", "let … go at", "let … go"], with: ["piece", "number"], without: ["supply"] },
       { say: ["flipped", "parted with", "got rid of"], with: ["piece", "number"], without: ["supply"] },
       {
-        say: ["finally moved", "is out the door", "out the door", "is out of here", "is finally out"],
+        say: phrases("finally_moved is_out_the_door out_the_door is_out_of_here is_finally_out"),
         with: ["piece", "number"],
         without: ["supply"],
       },
       { say: ["flipped it", "flipped them", "parted with it", "parted with them"], with: ["number"] },
       {
-        say: ["got … for", "got … out of", "got … outta", "took … for", "got paid … for"],
+        say: phrases("got_…_for got_…_out_of got_…_outta took_…_for got_paid_…_for"),
         with: ["moneyFirst", "piece"],
         without: ["supply", "stream"],
         light: true,
@@ -281,28 +231,9 @@ export const sell = defineVerb({
     ],
     main: "price",
     needs: ["pieces", "price"],
-    absorbs: [
-      "paid",
-      "got",
-      "paid in",
-      "took",
-      "picked up",
-      "went for",
-      "listed",
-      "deposit",
-      "gave",
-      "cleared",
-      "made",
-      "sold",
-      "gone",
-      "pending",
-      "buyer",
-      "lady paid",
-      "guy paid",
-      "delivered",
-      "took out",
-      ...["accepted", "settled", "settled for", "settled on", "settled at", "sale"],
-    ],
+    absorbs: phrases(
+      "paid got paid_in took picked_up went_for listed deposit gave cleared made sold gone pending buyer lady_paid guy_paid delivered took_out accepted settled settled_for settled_on settled_at sale",
+    ),
     judge: judgeSale,
   },
 

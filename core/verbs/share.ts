@@ -5,6 +5,7 @@ import { piecesOf } from "../decide/echo.ts";
 import { settlePieces } from "../decide/pieces.ts";
 import { percentOf, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -23,25 +24,16 @@ export const share = defineVerb({
   reads: {
     says: [
       {
-        say: [
-          ...["split … profit", "split … profits", "share … profit", "shared … profit", "splitting … profit"],
-          ...[
-            "gets a third",
-            "gets a quarter",
-            "go halves",
-            "going halves",
-            "went halves",
-            "splitting … profits",
-          ],
-          "split … money",
-        ],
+        say: phrases(
+          "split_…_profit split_…_profits share_…_profit shared_…_profit splitting_…_profit gets_a_third gets_a_quarter go_halves going_halves went_halves splitting_…_profits split_…_money",
+        ),
         with: ["named"],
         without: ["loan", "number"],
       },
     ],
     slots: { pieces: "pieces", percent: "percent" },
     needs: ["pieces"],
-    absorbs: ["split", "share", "profit", "half", "with", "gave", "give"],
+    absorbs: phrases("split share profit half with gave give"),
     // The rows of deals tell who shares; what they leave names nobody.
     judge: () => ({ kind: "anotherPerson" }),
   },

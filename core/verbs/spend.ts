@@ -11,6 +11,7 @@ import { settlePieces } from "../decide/pieces.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgeSpending } from "../notes/judging/spending.ts";
+import { phrases } from "../notes/words/words.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -46,25 +47,10 @@ const rules: FactRules<"spend"> = {
 };
 
 /** Money handed to somebody for a hand with a piece. */
-const HELPED = ["gave", "paid", "pay", "pd", "handed", "slipped", "tipped"].flatMap((gave) =>
-  [
-    "for help",
-    "for helping",
-    "to help",
-    "to move",
-    "to load",
-    "to carry",
-    "for carry",
-    "to redo",
-    "for helping sand",
-    "for helping strip",
-    "for helping paint",
-    "for helping move",
-    "for helping load",
-    "to help sand",
-    "to help move",
-    "to help load",
-  ].map((what) => `${gave} … ${what}`),
+const HELPED = phrases("gave paid pay pd handed slipped tipped").flatMap((gave) =>
+  phrases(
+    "for_help for_helping to_help to_move to_load to_carry for_carry to_redo for_helping_sand for_helping_strip for_helping_paint for_helping_move for_helping_load to_help_sand to_help_move to_help_load",
+  ).map((what) => `${gave} … ${what}`),
 );
 
 export const spend = defineVerb({
@@ -81,17 +67,17 @@ export const spend = defineVerb({
     says: [
       { with: ["supply", "number"], without: ["loan", "percent"] },
       {
-        say: ["spent", "spend", "spending", "dropped … on", "blew"],
+        say: phrases("spent spend spending dropped_…_on blew"),
         without: ["duration", "loan"],
         light: true,
       },
       {
-        say: ["bought", "bougt", "boght", "picked up", "grabbed", "purchased", "snagged", "ordered"],
+        say: phrases("bought bougt boght picked_up grabbed purchased snagged ordered"),
         with: ["supplyFirst"],
         without: ["loan", "stream"],
       },
       {
-        say: ["got", "paid", "pd", "paid for", "payed"],
+        say: phrases("got paid pd paid_for payed"),
         with: ["supplyFirst"],
         without: ["loan", "stream"],
         light: true,
@@ -104,65 +90,16 @@ export const spend = defineVerb({
         means: { category: "help" },
       },
       {
-        say: [
-          "cost me",
-          "cost us",
-          "ran me",
-          "ran us",
-          "run me",
-          "run us",
-          "set me back",
-          "knocked me back",
-          "set us back",
-        ],
+        say: phrases("cost_me cost_us ran_me ran_us run_me run_us set_me_back knocked_me_back set_us_back"),
         with: ["supply", "number"],
         without: ["loan", "duration"],
         light: true,
       },
       // A full tank is named by what was done.
       {
-        say: [
-          ...[
-            "filled up",
-            "filled it up",
-            "fueled up",
-            "gassed up",
-            "filled the tank",
-            "filled the truck",
-            "filled the van",
-            ...[
-              "filled up the ute",
-              "filled the ute",
-              "topped up the van",
-              "topped up the truck",
-              "topped up the car",
-              "put … in the ute",
-              "filled up the lorry",
-            ],
-          ],
-          ...[
-            "topped off the tank",
-            "topped off the truck",
-            "topped off the van",
-            "topped up the tank",
-            "fill up",
-          ],
-          ...[
-            "put … in the tank",
-            "in the tank",
-            "put … in the truck",
-            "put … in the van",
-            "filled up the truck",
-            "filled up the van",
-          ],
-          ...[
-            "filled up the tank",
-            "filled my tank",
-            "filled my truck",
-            "filled the car",
-            "filled up the car",
-          ],
-        ],
+        say: phrases(
+          "filled_up filled_it_up fueled_up gassed_up filled_the_tank filled_the_truck filled_the_van filled_up_the_ute filled_the_ute topped_up_the_van topped_up_the_truck topped_up_the_car put_…_in_the_ute filled_up_the_lorry topped_off_the_tank topped_off_the_truck topped_off_the_van topped_up_the_tank fill_up put_…_in_the_tank in_the_tank put_…_in_the_truck put_…_in_the_van filled_up_the_truck filled_up_the_van filled_up_the_tank filled_my_tank filled_my_truck filled_the_car filled_up_the_car",
+        ),
         with: ["number"],
         without: ["piece", "loan", "duration", "stream"],
         means: { what: "gas", category: "vehicle" },
@@ -173,12 +110,12 @@ export const spend = defineVerb({
         means: { what: "parking", category: "vehicle" },
       },
       {
-        say: ["put … into", "sunk … into", "sank … into", "poured … into", "put another … into"],
+        say: phrases("put_…_into sunk_…_into sank_…_into poured_…_into put_another_…_into"),
         with: ["supply", "number"],
         without: ["loan", "duration"],
       },
       {
-        say: ["restocked", "restocked on", "stocked up on", "reordered", "topped up on"],
+        say: phrases("restocked restocked_on stocked_up_on reordered topped_up_on"),
         with: ["supplyFirst", "number"],
         without: ["loan", "piece"],
       },
@@ -192,34 +129,19 @@ export const spend = defineVerb({
       {
         say: [
           "shelled out … for",
-          ...["fork out", "shell out", "cough up", "fork over", "stump up", "lay out"].flatMap((pay) =>
+          ...phrases("fork_out shell_out cough_up fork_over stump_up lay_out").flatMap((pay) =>
             ["for", "on"].map((on) => `had to ${pay} … ${on}`),
           ),
-          "forked over … for",
-          "coughed up … for",
-          "plunked down … for",
-          "dropped … for",
-          ...[
-            "forked out … for",
-            "forked out … on",
-            "shelled out … on",
-            "splashed out … on",
-            "laid out … for",
-          ],
-          ...[
-            "laid out … on",
-            "forked over … on",
-            "stumped up … for",
-            "parted with … for",
-            "coughed up … on",
-          ],
+          ...phrases(
+            "forked_over_…_for coughed_up_…_for plunked_down_…_for dropped_…_for forked_out_…_for forked_out_…_on shelled_out_…_on splashed_out_…_on laid_out_…_for laid_out_…_on forked_over_…_on stumped_up_…_for parted_with_…_for coughed_up_…_on",
+          ),
         ],
         with: ["moneyFirst", "supply"],
         without: ["loan", "stream"],
       },
       { say: "put", with: ["supply", "number"], without: ["loan", "piece", "duration"], light: true },
       {
-        say: ["put down", "mark down", "jot down", "write down", "note down", "put me down for"],
+        say: phrases("put_down mark_down jot_down write_down note_down put_me_down_for"),
         with: ["number", "supply"],
         without: ["piece", "loan"],
       },
@@ -238,7 +160,7 @@ export const spend = defineVerb({
     ],
     main: "amount",
     needs: ["what", "amount"],
-    absorbs: ["cost", "paid", "for free", "help move", "help moving"],
+    absorbs: phrases("cost paid for_free help_move help_moving"),
     judge: judgeSpending,
   },
 

@@ -4,6 +4,7 @@ import type { FactRules } from "../books/rules.ts";
 import { costLine, dayWords, subjectOf } from "../decide/echo.ts";
 import { hereBut } from "../decide/fits.ts";
 import { settlePieces } from "../decide/pieces.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -35,53 +36,30 @@ export const start = defineVerb({
     says: [
       {
         say: [
-          "started",
-          "started on",
-          "starting",
-          "starting on",
-          "start",
-          "start on",
-          "began",
-          "begun",
-          "beginning",
-          "started work on",
-          "started working on",
-          "starting work on",
-          "starting to work on",
-          "dug into",
-          "tore into",
-          ...["dove into", "dived into", "diving into", "digging into", "jumped into", "cracked into"],
-          ...["tearing into", "kicked off", "broke ground on", "commenced", "commenced work on"],
+          ...phrases(
+            "started started_on starting starting_on start start_on began begun beginning started_work_on started_working_on starting_work_on starting_to_work_on dug_into tore_into dove_into dived_into diving_into digging_into jumped_into cracked_into tearing_into kicked_off broke_ground_on commenced commenced_work_on",
+          ),
           ...["started", "starting"].flatMap((verb) =>
-            ["tearing into", "digging into", "diving into", "cracking into", "in on", "messing with"].map(
+            phrases("tearing_into digging_into diving_into cracking_into in_on messing_with").map(
               (on) => `${verb} ${on}`,
             ),
           ),
-          ...["got my hands dirty with", "got my hands dirty on"],
-          ...["got going on", "getting going on", "get going on", "got cracking on", "got rolling on"],
-          ...["got started on", "getting started on", "made a start on", "got a start on", "set to work on"],
-          ...["got to work on", "went to work on"],
+          ...phrases(
+            "got_my_hands_dirty_with got_my_hands_dirty_on got_going_on getting_going_on get_going_on got_cracking_on got_rolling_on got_started_on getting_started_on made_a_start_on got_a_start_on set_to_work_on got_to_work_on went_to_work_on",
+          ),
           ...[],
-          ...["started in on", "made inroads on", "began with", "begin with", "began on"],
+          ...phrases("started_in_on made_inroads_on began_with begin_with began_on"),
         ],
       },
       {
-        say: [
-          "got stuck into",
-          "getting stuck into",
-          "got stuck in on",
-          "cracked on with",
-          "cracking on with",
-          "crack on with",
-          "got on with",
-          "getting on with",
-          "set about",
-        ],
+        say: phrases(
+          "got_stuck_into getting_stuck_into got_stuck_in_on cracked_on_with cracking_on_with crack_on_with got_on_with getting_on_with set_about",
+        ),
         with: ["piece"],
         without: ["duration", "number"],
       },
       {
-        say: ["in progress", "is in progress", "underway", "is underway", "under way", "is under way"],
+        say: phrases("in_progress is_in_progress underway is_underway under_way is_under_way"),
         with: ["piece"],
         without: ["number"],
         light: true,

@@ -13,6 +13,7 @@ import { show } from "../money.ts";
 import { isAfterPayment } from "../notes/heads.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { PAYS_BALANCE } from "../notes/words/verbs.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -52,83 +53,21 @@ export const statement = defineVerb({
   reads: {
     says: [
       {
-        say: [
-          "loan balance",
-          "balance",
-          "statement",
-          "statement says",
-          "loan statement",
-          "statement balance",
-          "new balance",
-          "balance is",
-          "current balance",
-          "lender says",
-          "servicer says",
-          "bank says",
-          "bank says i owe",
-          ...[
-            "site says i owe",
-            "app says i owe",
-            "website says i owe",
-            "lender says i owe",
-            "portal says i owe",
-          ],
-          "loan says",
-          "loan website says",
-          "loan site says",
-          "loan app says",
-          "loan bill",
-          "loan bill says",
-          "statements in",
-          "statement is in",
-          "statement came",
-          "balance is now",
-          "balance now",
-          "balance says",
-          "remaining balance",
-          "payoff",
-          "loan balance should be",
-          "loan balance should read",
-          "loan balance ought to be",
-          "balance ought to be",
-          "loan should be at",
-          "loan should be",
-          "loan is at",
-          "loan is now at",
-          "loan sits at",
-          "loan stands at",
-          "balance is at",
-        ],
+        say: phrases(
+          "loan_balance balance statement statement_says loan_statement statement_balance new_balance balance_is current_balance lender_says servicer_says bank_says bank_says_i_owe site_says_i_owe app_says_i_owe website_says_i_owe lender_says_i_owe portal_says_i_owe loan_says loan_website_says loan_site_says loan_app_says loan_bill loan_bill_says statements_in statement_is_in statement_came balance_is_now balance_now balance_says remaining_balance payoff loan_balance_should_be loan_balance_should_read loan_balance_ought_to_be balance_ought_to_be loan_should_be_at loan_should_be loan_is_at loan_is_now_at loan_sits_at loan_stands_at balance_is_at",
+        ),
         with: ["number"],
         without: ["piece", "percent"],
       },
       {
-        say: [
-          "owe",
-          "still owe",
-          "owed",
-          "i owe",
-          "left",
-          "sits at",
-          "stands at",
-          "is sitting at",
-          "down to",
-        ],
+        say: phrases("owe still_owe owed i_owe left sits_at stands_at is_sitting_at down_to"),
         with: ["loan", "number"],
         without: ["piece", "percent"],
       },
       {
-        say: [
-          "is what i owe",
-          "is what i still owe",
-          "is what we owe",
-          "remaining",
-          "remaining on",
-          "remains",
-          "still left on",
-          "outstanding",
-          "outstanding on",
-        ],
+        say: phrases(
+          "is_what_i_owe is_what_i_still_owe is_what_we_owe remaining remaining_on remains still_left_on outstanding outstanding_on",
+        ),
         with: ["loan", "number"],
         without: ["piece", "percent"],
         light: true,
@@ -138,29 +77,9 @@ export const statement = defineVerb({
     bears: ["others act", "of loans"],
     main: "balance",
     needs: ["balance"],
-    absorbs: [
-      "now",
-      "is now",
-      "says",
-      "balance",
-      "statement",
-      "loan",
-      "owe",
-      "loan balance",
-      "lender",
-      "still",
-      "shows",
-      "reads",
-      "statement says",
-      "lender says",
-      "bank says",
-      "came",
-      "came in",
-      "arrived",
-      "in the mail",
-      "bill",
-      "checked",
-    ],
+    absorbs: phrases(
+      "now is_now says balance statement loan owe loan_balance lender still shows reads statement_says lender_says bank_says came came_in arrived in_the_mail bill checked",
+    ),
     judge: (_, clause) =>
       clause.tokens.some(({ text }, at) => PAYS_BALANCE.has(text) && !isAfterPayment(clause.tokens, at))
         ? { kind: "loanAlone" }

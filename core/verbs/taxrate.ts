@@ -3,6 +3,7 @@ import type { FactRules } from "../books/rules.ts";
 import { decimalShape } from "../books/shapes.ts";
 import { dayWords } from "../decide/echo.ts";
 import { says } from "../notes/clause.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -30,30 +31,14 @@ export const taxrate = defineVerb({
     says: [
       { with: ["percent", "tax"], without: ["number", "piece", "loan"] },
       {
-        say: [
-          "set aside",
-          "put away",
-          "hold back",
-          "save",
-          "put aside",
-          "withhold",
-          "keep",
-          "set … aside",
-          "put … away",
-          "put … aside",
-          "setting aside",
-          "saving",
-          "stash",
-          "tax rate",
-          "change tax to",
-          "changed tax to",
-          "reserve",
-        ],
+        say: phrases(
+          "set_aside put_away hold_back save put_aside withhold keep set_…_aside put_…_away put_…_aside setting_aside saving stash tax_rate change_tax_to changed_tax_to reserve",
+        ),
         with: ["percent"],
         without: ["number", "piece", "loan"],
       },
       {
-        say: ["set aside", "put away", "put aside", "tax rate", "save", "set … aside", "hold back"],
+        say: phrases("set_aside put_away put_aside tax_rate save set_…_aside hold_back"),
         with: ["tax", "number"],
         without: ["piece", "loan", "percent"],
       },
@@ -61,26 +46,9 @@ export const taxrate = defineVerb({
     slots: { percent: "percent" },
     bears: ["wish"],
     needs: ["percent"],
-    absorbs: [
-      "tax",
-      "taxes",
-      "for tax",
-      "for taxes",
-      "tax rate",
-      "hold",
-      "keep",
-      "save",
-      "want to",
-      "will",
-      "change",
-      "changed",
-      "should",
-      "set",
-      "now",
-      "rate",
-      "should be",
-      "actually",
-    ],
+    absorbs: phrases(
+      "tax taxes for_tax for_taxes tax_rate hold keep save want_to will change changed should set now rate should_be actually",
+    ),
     judge: (_, clause) =>
       clause.signs.has("number") || says(clause, /^sales(?: tax)?$/) ? { kind: "percentUnsaid" } : null,
   },

@@ -7,6 +7,7 @@ import { daysInYearShape, decimalShape, wordsShape } from "../books/shapes.ts";
 import { dayWords } from "../decide/echo.ts";
 import { settleLoan } from "../decide/loans.ts";
 import { judgeTerms } from "../notes/judging/loanterms.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -40,11 +41,9 @@ const rules: FactRules<"terms"> = {
 };
 
 /** What a rate does on its way to another. */
-const RATE_MOVES = [
-  ...["is", "is now", "now", "now at", "is at", "to", "went to", "went up to", "went down to", "goes to"],
-  ...["changed to", "dropped to", "fell to", "rose to", "jumped to", "climbed to", "reset to", "adjusted to"],
-  ...["dropped", "changed", "went up", "went down", "lowered to", "bumped to", "moved to"],
-];
+const RATE_MOVES = phrases(
+  "is is_now now now_at is_at to went_to went_up_to went_down_to goes_to changed_to dropped_to fell_to rose_to jumped_to climbed_to reset_to adjusted_to dropped changed went_up went_down lowered_to bumped_to moved_to",
+);
 
 /** "loan rate is now", "interest went up to" */
 const RATES_NOW = ["rate", "loan rate", "interest", "interest rate"].flatMap((rate) =>
@@ -62,12 +61,7 @@ export const terms = defineVerb({
     says: [
       {
         say: [
-          "loan rate",
-          "rate",
-          "interest rate",
-          "loan interest",
-          "apr",
-          "new rate",
+          ...phrases("loan_rate rate interest_rate loan_interest apr new_rate"),
           ...RATES_NOW,
           "rate on",
           "changed rate",
@@ -78,33 +72,19 @@ export const terms = defineVerb({
       { with: ["loan", "percent"], without: ["number", "tax", "piece"] },
       { with: ["loan", "yearDays"], without: ["percent"] },
       {
-        say: ["actual days", "actual year", "actual day count", "actual", "actual days in year"],
+        say: phrases("actual_days actual_year actual_day_count actual actual_days_in_year"),
         with: ["loan"],
       },
       {
-        say: [
-          "split",
-          "split payments",
-          "split extra payments",
-          "split extra",
-          "split payment",
-          "split loan payments",
-          "split the payments",
-          "split … payments",
-          "split … loans",
-          "spread … loans",
-          "prorata",
-          "pro rata",
-          "spread payments",
-          "spread the payments",
-          "pay all loans",
-        ],
+        say: phrases(
+          "split split_payments split_extra_payments split_extra split_payment split_loan_payments split_the_payments split_…_payments split_…_loans spread_…_loans prorata pro_rata spread_payments spread_the_payments pay_all_loans",
+        ),
         with: ["loan"],
         without: ["number", "piece"],
         means: { order: "prorata" },
       },
       {
-        say: ["split payments", "split extra payments", "prorata", "pro rata", "spread payments"],
+        say: phrases("split_payments split_extra_payments prorata pro_rata spread_payments"),
         means: { order: "prorata" },
       },
       {
@@ -115,13 +95,9 @@ export const terms = defineVerb({
             `${paid} to the highest rate first`,
             `${paid} to the highest rate loan first`,
           ]),
-          "highest rate loan first",
-          "highest first",
-          "highest interest first",
-          "highest rate",
-          "highest interest loan first",
-          "highest interest",
-          "avalanche",
+          ...phrases(
+            "highest_rate_loan_first highest_first highest_interest_first highest_rate highest_interest_loan_first highest_interest avalanche",
+          ),
         ],
         means: { order: "highest" },
       },
@@ -129,32 +105,11 @@ export const terms = defineVerb({
     slots: { rate: "percent", loan: "loan" },
     bears: ["wish", "of loans"],
     absorbs: [
-      ...["use", "uses", "using", "switch", "switched", "change", "set", "to"],
-      "pay",
-      "payments",
-      "payment",
-      "rate",
-      "loan rate",
-      "now",
-      "changed",
-      "split",
-      "loan",
-      "loans",
-      "over",
-      "all",
-      "across",
-      "is now",
-      "starting",
-      "effective",
-      "interest",
-      "interest rate",
+      ...phrases(
+        "use uses using switch switched change set to pay payments payment rate loan_rate now changed split loan loans over all across is_now starting effective interest interest_rate",
+      ),
       ...RATE_MOVES,
-      "first",
-      "loan first",
-      "the loan",
-      "extra",
-      "each",
-      "evenly",
+      ...phrases("first loan_first the_loan extra each evenly"),
     ],
     judge: judgeTerms,
   },

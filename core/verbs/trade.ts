@@ -18,6 +18,7 @@ import { settlePieces } from "../decide/pieces.ts";
 import { type Cents, show } from "../money.ts";
 import { pluralOf } from "../notes/mentions/plural.ts";
 import type { ReadingOf } from "../notes/reading.ts";
+import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -99,18 +100,9 @@ export const trade = defineVerb({
   reads: {
     says: [
       {
-        say: [
-          "traded",
-          "trade",
-          "trading",
-          "swapped",
-          "swapping",
-          "bartered",
-          "exchanged",
-          "traded in",
-          "did a trade",
-          "did a swap",
-        ],
+        say: phrases(
+          "traded trade trading swapped swapping bartered exchanged traded_in did_a_trade did_a_swap",
+        ),
         with: ["named"],
         without: ["loan"],
       },
@@ -118,7 +110,7 @@ export const trade = defineVerb({
     slots: {},
     bears: ["has a buyer", "not a part"],
     main: "worth",
-    absorbs: ["got", "paid", "gave", "gave me", "threw in", "received"],
+    absorbs: phrases("got paid gave gave_me threw_in received"),
     // The rows of deals tell a trade; what they leave has no two sides.
     judge: () => ({ kind: "twoNouns" }),
   },

@@ -1,5 +1,6 @@
 import type { Clause } from "../clause.ts";
-import { placeBefore } from "../clause.ts";
+import { placeBefore, says } from "../clause.ts";
+import type { Trouble } from "../grammar.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention, ReadingFields } from "../reading.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
@@ -9,11 +10,36 @@ import {
   ANOTHER,
   BEHIND_REMAINDER,
   BESIDE_REST,
+  FOR_NOTHING,
   PAYS_FOR,
   REMAINDERS,
   RESTS,
   WHAT_FOR,
 } from "../words/money.ts";
+
+/** What a purchase as said may be instead; null where it is one. */
+export function judgeBuy(fields: ReadingFields["buy"], clause: Clause): Trouble | null {
+  if (isFreeForOthers(clause)) return { kind: "noVerb" };
+  // "bought everything but the desk": nobody knows what that was.
+  if (fields.pieces?.some(({ allBut }) => allBut)) return { kind: "unknown" };
+  if (isAskedFor(clause)) return { kind: "intention" };
+  if (isNoGift(clause)) return { kind: "unknown" };
+  if (isOffPrice(clause)) return { kind: "cutOrPrice" };
+  if (isWhatBecameOfIt(fields, clause)) return { kind: "unknown" };
+  if (isMoneyReturned(clause)) return { kind: "unknown" };
+  if (isForSomethingElse(clause)) return { kind: "twoKinds" };
+  if (isCostOfSomething(clause)) return { kind: "loneNumber" };
+  if (isMoneyFound(fields, clause)) return { kind: "loneNumber" };
+  if (isMethodFetched(clause)) return { kind: "unknown" };
+  if (isPaidForHelp(clause)) return { kind: "anotherPerson" };
+  if (goodsIn(fields, clause) !== null) return { kind: "pieceOrCost" };
+  if (couldBeCountAlone(fields, clause) || isRestOfPrice(clause)) return { kind: "twoNumbers" };
+  if (fields.price === undefined && clause.tokens.some(({ text }) => FOR_NOTHING.has(text))) fields.price = 0;
+  if (fields.price === 0 && fields.source === undefined && says(clause, /^(?:curb|curbside)/))
+    fields.source = "curb";
+  if (clause.signs.has("percent") && says(clause, /^(?:off|discount)$/)) return { kind: "unclaimed" };
+  return null;
+}
 
 /** "let me have the desk for 28" asks for it; "she let me have it" tells of it. */
 export function isAskedFor({ tokens, head }: Clause): boolean {
@@ -124,5 +150,13 @@ export function couldBeCountAlone({ pieces }: { pieces?: Mention[] }, { tokens, 
   return tokens.some(({ kind, amount }) => {
     const whole = kind === "amount" && !amount?.money ? wholeOf(amount?.exact ?? null) : null;
     return whole !== null && whole <= SMALL_COUNT_MAX;
+  });
+}
+
+/** "picked up the check for the desk 90": what was fetched is the money. */
+function isMethodFetched({ tokens }: Clause): boolean {
+  return tokens.some((token, at) => {
+    if (token.roles.method === undefined) return false;
+    return /^(?:the|my|her|his|their)$/.test(tokens[at - 1]?.text ?? "");
   });
 }

@@ -1,6 +1,6 @@
 /* Words that turn what a verb means, and words that only look like verbs. */
 
-import { wordSet } from "./words.ts";
+import { phrases, wordSet } from "./words.ts";
 
 /** "scored 2 goals", "3 left", "10 change": counted things, no verbs, but for "3000 left on the loan". */
 export const COUNTED = wordSet("goals left change");
@@ -93,3 +93,17 @@ export const BOARDS = wordSet(
 
 /** What a payment is told by, beside a balance. */
 export const PAYS_BALANCE = wordSet("paid sent payment bank checking savings account");
+
+/** "found its new people", "went to a good home": somebody has it now. */
+export const FOUND_A_HOME: readonly string[] = [
+  ...phrases("its a her his their").flatMap((whose) =>
+    ["", "new ", "good "].flatMap((which) =>
+      phrases("home owner people person family human forever_home").map(
+        (who) => `found ${whose} ${which}${who}`,
+      ),
+    ),
+  ),
+  ...phrases("a_new_home a_good_home its_new_home its_new_owner its_forever_home").map(
+    (home) => `went to ${home}`,
+  ),
+];

@@ -65,3 +65,6 @@ export function saysAny(text: string, list: ReadonlySet<string>): boolean {
   for (const word of list) if (said.includes(` ${word} `)) return true;
   return false;
 }
+
+/** The same in their order, as a verb's sayings: "…" in one stands for whatever is said in between. */
+export const phrases = (words: string): readonly string[] => [...wordSet(words)];
