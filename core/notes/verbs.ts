@@ -9,7 +9,7 @@ import type { Fill } from "./slots/filled.ts";
 import { knownPieces } from "./slots/pieces.ts";
 import type { Cues } from "./slots/slots.ts";
 import { cuesOf, slots } from "./slots/slots.ts";
-import { shorthands, tradeLexicon } from "./tokens/lexicon.ts";
+import { isSettled, shorthands, tradeLexicon } from "./tokens/lexicon.ts";
 import type { Lexer } from "./tokens/meant.ts";
 import type { Roles } from "./tokens/roles.ts";
 import { maskOf } from "./tokens/sign-bits.ts";
@@ -219,7 +219,7 @@ function build(): Language {
   for (const short of shorts.keys()) ordinary.delete(short);
   const meant = [...lexicon.targets, ...TIME_WORDS].filter((word) => !shorts.has(word));
   for (const word of [...meant, ...ordinary]) lexicon.settle(word);
-  const speller = makeSpeller(meant, (word) => lexicon.entry(word)?.isSettled === true || isCommon(word));
+  const speller = makeSpeller(meant, (word) => isSettled(lexicon.entry(word)) || isCommon(word));
   return {
     lexer: { lexicon, speller, unvowelled: makeUnvowelled(lexicon), shorthands: shorts },
     facts: factsOf(grammars),

@@ -78,6 +78,9 @@ const NO_SENSES: Senses = { cues: NONE, flags: NO_FLAGS, own: NONE };
 export class Phrases {
   /** In one map, not word by word: most of some ten thousand beginnings lead to one phrase alone. */
   readonly #senses = new Map<string, Senses>();
+  /** Those that it was settled with, in their order, and what each may be: two lists take a fifth of such a map. */
+  #settled: readonly string[] = [];
+  #settledSenses: readonly Senses[] = [];
   /** How many words the longest phrase has that begins with a word. */
   readonly #reach = new Map<string, number>();
   readonly words = new Set<string>();
@@ -88,29 +91,51 @@ export class Phrases {
     this.#isThing = isThing;
   }
 
+  /** Puts all that is kept into less room; what is added from now on is found before it. */
+  settle(): void {
+    this.#settled = [...this.#senses.keys()].sort();
+    this.#settledSenses = this.#settled.map((phrase) => this.#senses.get(phrase)!);
+    this.#senses.clear();
+  }
+
+  #kept(phrase: string): Senses | undefined {
+    const added = this.#senses.get(phrase);
+    if (added) return added;
+    let low = 0;
+    let high = this.#settled.length - 1;
+    while (low <= high) {
+      const middle = (low + high) >> 1;
+      const other = this.#settled[middle]!;
+      if (other === phrase) return this.#settledSenses[middle];
+      if (other < phrase) low = middle + 1;
+      else high = middle - 1;
+    }
+    return undefined;
+  }
+
   /** What is kept of a phrase, to add to. */
   at(phrase: string): Draft {
-    const draft = { ...(this.#senses.get(phrase) ?? NO_SENSES) };
+    const draft = { ...(this.#kept(phrase) ?? NO_SENSES) };
     this.#keep(phrase, draft);
     return draft;
   }
 
   /** Adds a cue to a phrase; those that are this cue and nothing else share what is kept of them. */
   addCue(phrase: string, alone: Senses): void {
-    const before = this.#senses.get(phrase);
+    const before = this.#kept(phrase);
     this.#keep(phrase, before ? { ...before, cues: [...before.cues, ...alone.cues] } : alone);
   }
 
   /** Adds a flag in the same way. */
   addFlag(phrase: string, flag: Flag, alone: Senses): void {
-    const before = this.#senses.get(phrase);
+    const before = this.#kept(phrase);
     if (!before) this.#keep(phrase, alone);
     else if (before.flags.size === 0) this.#keep(phrase, { ...before, flags: alone.flags });
     else this.#keep(phrase, { ...before, flags: new Set([...before.flags, flag]) });
   }
 
   #keep(phrase: string, senses: Senses): void {
-    if (!this.#senses.has(phrase)) {
+    if (!this.#kept(phrase)) {
       const words = phrase.split(" ");
       this.know(phrase);
       this.#reach.set(words[0]!, Math.max(words.length, this.#reach.get(words[0]!) ?? 0));
@@ -137,7 +162,7 @@ export class Phrases {
 
   /** What a phrase may be; what the trade means by it is put there when it is first asked. */
   #sensesOf(phrase: string, entry: TradeEntry | undefined): Senses | undefined {
-    const senses = this.#senses.get(phrase);
+    const senses = this.#kept(phrase);
     if (!entry?.said || senses?.thing || !this.#isThing!(phrase)) return senses;
     const thing = thingAt(entry);
     if (!thing) return senses;
@@ -223,6 +248,7 @@ export function commonPhrases(): Phrases {
   addCategories(phrases);
   for (const [value, words] of Object.entries(WEEKLY))
     for (const word of words) phrases.at(word).own = [{ dimension: "weekday", value }];
+  phrases.settle();
   common = phrases;
   return phrases;
 }

@@ -1,4 +1,5 @@
 import type { Reading } from "../reading.ts";
+import { isSettled } from "../tokens/lexicon.ts";
 import type { Roles } from "../tokens/roles.ts";
 import { LETTER, WRONG } from "../tokens/spelling.ts";
 import { wordsOf } from "../tokens/text.ts";
@@ -112,7 +113,7 @@ const wordsIn = (text: string, is: (word: string) => boolean): string[] =>
 
 const rolesIn = (word: string): Roles | undefined => language().lexer.lexicon.entry(word)?.said;
 
-const isUnknown = (word: string): boolean => language().lexer.lexicon.entry(word)?.isSettled !== true;
+const isUnknown = (word: string): boolean => !isSettled(language().lexer.lexicon.entry(word));
 
 /** Of several words none is mistyped alone. */
 const isUnlisted = (name: string): boolean => !name.includes(" ") && !rolesIn(name)?.noun;

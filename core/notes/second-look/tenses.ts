@@ -1,4 +1,5 @@
 import type { Reading } from "../reading.ts";
+import { isSettled, opensOther } from "../tokens/lexicon.ts";
 import { type Word, wordsOf } from "../tokens/text.ts";
 import { whyOf } from "../unclear.ts";
 import { language } from "../verbs.ts";
@@ -252,10 +253,12 @@ function isName(words: readonly Word[], at: number): boolean {
   const { norm } = words[at]!;
   const entry = language().lexer.lexicon.entry(norm);
   if (PASTS.has(norm) || PAST_OF.has(norm)) return false;
-  if (!entry?.isSettled) return true;
+  if (!entry || !isSettled(entry)) return true;
   const { heads, noun, supply, hedge, filler, place, labor, trait } = entry.said ?? {};
   const opens = at === 0 || words[at - 1]!.kind === "mark";
-  return opens && !(heads || noun || supply || hedge || filler || place || labor || trait) && !entry.opens;
+  return (
+    opens && !(heads || noun || supply || hedge || filler || place || labor || trait) && !opensOther(entry)
+  );
 }
 
 /** "girl lina she leave me 30", "the desk it was sold": the pronoun that says the subject once more. */

@@ -27,13 +27,22 @@ export interface Entry<Head = unknown> {
   said: Roles<Head> | undefined;
   /** The phrase's own, with every field there: made when it is first found, since most of some ten thousand never are. */
   made: Roles<Head> | undefined;
-  /** The word may also open a number, a count or a day. */
-  opens: boolean;
-  /** The word is taken as typed, and for no slip of another. */
-  isSettled: boolean;
-  /** It may be a pause, or a mark said out loud. */
-  isSpoken: boolean;
+  /** What holds of the word, as bits: of some sixteen thousand entries each would else have a field for each. */
+  marks: number;
 }
+
+const [OPENS, SETTLED, SPOKEN] = [1, 2, 4];
+
+type Marked = { marks: number } | undefined;
+
+/** Whether a word may also open a number, a count or a day. */
+export const opensOther = (entry: Marked): boolean => entry !== undefined && (entry.marks & OPENS) !== 0;
+
+/** Whether it is taken as typed, and for no slip of another. */
+export const isSettled = (entry: Marked): boolean => entry !== undefined && (entry.marks & SETTLED) !== 0;
+
+/** Whether it may be a pause, or a mark said out loud. */
+export const isSpoken = (entry: Marked): boolean => entry !== undefined && (entry.marks & SPOKEN) !== 0;
 
 /** A phrase found: what it is, and how many words it has. */
 export interface Found<Head = unknown> {
@@ -86,13 +95,13 @@ function makeLexicon<Head>(): Lexicon<Head> {
     entry.said = entry.said ? rolesOf(roles, entry.said) : roles;
   };
   const addOpening = (word: string): void => {
-    entryIn(root, word, word).opens = true;
+    entryIn(root, word, word).marks |= OPENS;
   };
   const settle = (word: string): void => {
-    entryIn(root, word, word).isSettled = true;
+    entryIn(root, word, word).marks |= SETTLED;
   };
   const addSpoken = (word: string): void => {
-    entryIn(root, word, word).isSpoken = true;
+    entryIn(root, word, word).marks |= SPOKEN;
   };
   const latest = Array.from({ length: LATEST }, () => ({
     word: "",
@@ -128,9 +137,7 @@ const madeEntry = <Head>(phrase: string): Entry<Head> => ({
   next: undefined,
   said: undefined,
   made: undefined,
-  opens: false,
-  isSettled: false,
-  isSpoken: false,
+  marks: 0,
 });
 
 /** The entry of a phrase and one more word, made where it is not there. */

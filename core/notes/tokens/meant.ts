@@ -13,6 +13,7 @@ import {
 } from "../words/shorthand.ts";
 import { PERIODS } from "../words/units.ts";
 import type { Entry, Lexicon } from "./lexicon.ts";
+import { isSettled, isSpoken } from "./lexicon.ts";
 import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
 import { isBare, type Unvowelled } from "./unvowelled.ts";
@@ -42,9 +43,9 @@ export function meantBy<Head>(line: string, said: readonly Word[], lexer: Lexer<
   for (let at = 0; at < typed.length; at += 1) {
     const word = typed[at]!;
     const entry = word.kind === "letters" ? lexicon.entry(word.norm) : undefined;
-    const spoken = entry?.isSpoken === true ? spokenWords(typed) : typed;
+    const spoken = isSpoken(entry) ? spokenWords(typed) : typed;
     if (spoken !== typed) return meantBy(line, spoken, lexer);
-    const isKnown = word.kind !== "letters" || entry?.isSettled === true || shorthands.has(word.norm);
+    const isKnown = word.kind !== "letters" || isSettled(entry) || shorthands.has(word.norm);
     const parts = !isKnown && isGluable(word) ? partsOf(word, lexicon) : null;
     if (parts) return meantBy(line, [...typed.slice(0, at), ...parts, ...typed.slice(at + 1)], lexer);
     const norm = word.kind === "letters" ? meantAt(line, typed, norms, at, entry, lexer) : word.norm;
@@ -73,7 +74,7 @@ function meantAt<Head>(
   if (isGiven(typed, at)) return "gave";
   if (norm === "too" && BEFORE_NAMES.has(typed[at + 1]?.norm ?? "")) return "to";
   if (isNounIs(line, typed, norms, at, lexicon)) return norm.slice(0, -1);
-  if (entry?.isSettled) return norm;
+  if (isSettled(entry)) return norm;
   const known = shorthands.get(norm);
   if (known !== undefined) return known;
   if (isName(line, typed, at)) return norm;
@@ -175,7 +176,7 @@ function partsOf<Head>(word: Word, lexicon: Lexicon<Head>): [Word, Word] | null 
 /** "sellin", "goin": a verb without its last letter. */
 function withG<Head>(norm: string, { entry }: Lexicon<Head>): string | null {
   if (!norm.endsWith("in") || norm.length < AGAIN_LENGTH_MIN) return null;
-  return entry(`${norm}g`)?.isSettled ? `${norm}g` : null;
+  return isSettled(entry(`${norm}g`)) ? `${norm}g` : null;
 }
 
 /** "restained", of work that is listed without its prefix. */
@@ -191,7 +192,7 @@ const AGAIN_LENGTH_MIN = 5;
 function unstretched<Head>(norm: string, { entry }: Lexicon<Head>): string | null {
   if (!STRETCHED.test(norm)) return null;
   const meant = [norm.replace(STRETCHES, "$1"), norm.replace(STRETCHES, "$1$1")];
-  return meant.find((word) => entry(word)?.isSettled) ?? null;
+  return meant.find((word) => isSettled(entry(word))) ?? null;
 }
 
 const STRETCHED = /(.)\1\1/;

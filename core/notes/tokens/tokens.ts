@@ -7,7 +7,7 @@ import { BEHIND_ONE } from "../words/numbers.ts";
 import { DAY_STARTERS, NUMBER_STARTERS, STARTERS } from "../words/starters.ts";
 import { AFTER_DAYS, FRACTIONS, HOURS, NUMBER_WORDS } from "../words/units.ts";
 import type { Entry, Found } from "./lexicon.ts";
-import { longestFrom } from "./lexicon.ts";
+import { longestFrom, opensOther } from "./lexicon.ts";
 import type { Lexer, Meant } from "./meant.ts";
 import { HINTS } from "./sign-bits.ts";
 import type { Word } from "./text.ts";
@@ -52,7 +52,7 @@ function tokenAt<Head>({ words, norms, entries }: Meant<Head>, at: number, lexer
   if (word.kind === "letters") {
     const entry = entries[at];
     if (!entry) return wordToken<Head>("word", norm, at, at + 1, NO_ROLES, true);
-    if (!entry.opens) return wordOrPhrase(norms, at, longestFrom(entry, norms, at));
+    if (!opensOther(entry)) return wordOrPhrase(norms, at, longestFrom(entry, norms, at));
     return openingToken(word, norms, at, entry, lexer);
   }
   if (word.doubtful && !isPlainlyApart(norms, at, lexer)) return made(DOUBTFUL, norms, at);
