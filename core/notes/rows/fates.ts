@@ -1,4 +1,5 @@
 import type { OwnerEffect } from "./hands.ts";
+import { INTEREST, SCARCE } from "./laments.ts";
 import type { Row } from "./table.ts";
 
 /** What became of a piece beside a sale: a deal fell through, it is done, nobody wants it, it stays with us, is given away or broke. */
@@ -34,7 +35,7 @@ export const FATES: readonly Row<OwnerEffect>[] = [
     "mom says it sold, 75",
   ],
   [
-    "^ [no|zero|not_many|still_no|few|hardly_any|barely_any|crickets|silence|nothing bites|takers|interest|nibbles|calls|messages|offers|looks|luck|action|movement|views|hits|love|inquiries|buyers|bidders? yet|at_all? on|for|about|with <art>?] <piece> !!<piece>|<supply>|<time>|<miles>|<sell>|<buy>|<~buy> ,|so|and|-|.|;* … $",
+    `^ [still? ${SCARCE}? ${INTEREST} yet|at_all? on|for|about|with <art>?] <piece> !!<piece>|<supply>|<time>|<miles>|<sell>|<buy>|<~buy> ,|so|and|-|.|;* … $`,
     "word",
     "no bites on the hutch so i cut it to 190",
   ],

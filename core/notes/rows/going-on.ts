@@ -1,4 +1,4 @@
-import { LAMENTED, NOBODY } from "./laments.ts";
+import { INTEREST, LAMENTED, NOBODY, SCARCE } from "./laments.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
@@ -117,9 +117,9 @@ const ROWS: readonly Row<GoingOn>[] = [
     "now 200",
   ],
   [
-    `^ [so|and|but|still? no|zero|any? bites|takers|nibbles|offers|luck|interest yet|still? ,|so|:* now? its|it_is|price_is? now|now_at|at|down_to|dropped_to|lowered_to?] $ now? ;`,
+    `^ [so|and|but|still? ${SCARCE}? ${INTEREST} yet|still|so_far|at_all|in|for|all|over? <art>? <span>|week|weeks|month? ,|.|so|:* now? its|it_is|price_is? now|now_at|at|down_to|dropped_to|lowered_to|went_to|went_down_to|coming_down_to|trying|trying_at?] $ now? ;`,
     "lowered",
-    "no bites, now 185",
+    "no bites in a week so down to 185",
   ],
   [
     `^ [${NOBODY} is|was|has|ever|even|really* ${LAMENTED} about|at|on|for* it|them|this|that? anymore|yet|at_all? ,|so|:* now? its|it_is|price_is? now|now_at|at|down_to|dropped_to|lowered_to?] $ now? ;`,

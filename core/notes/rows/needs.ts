@@ -3,6 +3,12 @@ import type { Row } from "./table.ts";
 
 /** Time that nobody worked, needs that take nothing from the fact before them, and what things cost by now. */
 export const NEEDS: readonly Row<TurnEffect>[] = [
+  // What it lacked, before what was got for it.
+  [
+    "^ [it|they|<art>? <piece>? needs|needed|was_missing|is_missing|missing|lacked|could_use <art>|#? new|some|other|<trait>|<opinion>* <piece>|<part>|<supply> ,|so|and|.|-*] i|we? got|bought|picked_up|grabbed|found|ordered <art>|#|some? <trait>|<plain>* <supply> … $",
+    "word",
+    "it needs two new shelves, got boards for 31.40",
+  ],
   // No time passed at it, and no time of ours.
   [
     "[no|zero|didnt_do_any|didnt_get_any|not_much|hardly_any|barely_any work|progress|movement|time|hours|<labor>] on|for|with|today|yet|done|to",
