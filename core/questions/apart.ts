@@ -1,10 +1,11 @@
 import type { Desk } from "./desk.ts";
 import { askedApart } from "./lexicon.ts";
-import { marksOf } from "./marks.ts";
+import { type Mark, marksOf } from "./marks.ts";
 import type { Parts } from "./parts.ts";
 import { partsOf } from "./sorting.ts";
 import { opensWithAsking } from "./sounds.ts";
 import { vocabularyFor } from "./vocabulary.ts";
+import type { Cue } from "./words/cues.ts";
 
 /*
  * Several questions in one message: "what did i make in june and how many did i sell". Each is given what it shares
@@ -79,4 +80,61 @@ function withThing(question: string, own: Parts, { items, first }: Parts): strin
   if (only.mark.number !== undefined) return question.replace(IT, only.mark.text);
   const isNamed = thing?.noun !== undefined || thing?.supply !== undefined;
   return isNamed ? question.replace(IT, `${thing?.plural ? "" : "the "}${only.mark.text}`) : null;
+}
+
+/** What a figure is asked by. */
+const FIGURES: readonly Cue[] = [
+  "minutes",
+  "miles",
+  "fees",
+  "cost",
+  "earn",
+  "net",
+  "revenue",
+  "sale",
+  "spent",
+  "price",
+  "asking",
+  "hourly",
+  "interest",
+  "principal",
+];
+
+/** What is done to pieces, each counted by itself: "how many did i buy and sell". */
+const DEEDS: readonly Cue[] = ["sold", "bought", "listed", "finished", "started"];
+
+/** "Hours and profit on the bench": each figure asked of all the rest, and the last as typed; null where it is one. */
+export function figuresApart(
+  { marks, cues }: Parts,
+  text: string,
+): { questions: readonly string[]; last: string } | null {
+  const isCounted = cues.has("howMany") && !/\b(?:are|is|still|now)\b/.test(text);
+  const asked = isCounted && !FIGURES.some((cue) => cues.has(cue)) ? DEEDS : FIGURES;
+  const figureOf = ({ senses }: Mark): Cue | undefined =>
+    senses.thing || senses.own.length > 0 || senses.order
+      ? undefined
+      : asked.find((cue) => senses.cues.includes(cue));
+  const figures = marks.map(figureOf);
+  const at = marks.findIndex(
+    ({ senses }, place) =>
+      senses.flags.has("and") &&
+      figures[place - 1] !== undefined &&
+      figures[place + 1] !== undefined &&
+      figures[place - 1] !== figures[place + 1],
+  );
+  if (at < 0) return null;
+  // "Sales, profit and fees"
+  let from = at - 1;
+  while (text.includes(",") && from > 0 && figures[from - 1] !== undefined) from -= 1;
+  const run = marks.slice(from, at + 2).filter((_, place) => from + place !== at);
+  const others = (kept: Mark): readonly Mark[] =>
+    marks.filter((mark, place) => mark === kept || place < from || place > at + 1);
+  return {
+    questions: run.map((kept) =>
+      others(kept)
+        .map((mark) => mark.text)
+        .join(" "),
+    ),
+    last: run.at(-1)!.typed,
+  };
 }

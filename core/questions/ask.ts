@@ -7,7 +7,7 @@ import { answerQuery, headOf, OF_LOAN } from "./answer-query.ts";
 import { answerSuppose } from "./answer-suppose.ts";
 import { answerView } from "./answer-views.ts";
 import type { Answered } from "./answered.ts";
-import { questionsApart } from "./apart.ts";
+import { figuresApart, questionsApart } from "./apart.ts";
 import { askedTwice } from "./asked-twice.ts";
 import { asksSomething, namesFigure } from "./asks.ts";
 import { askingButton, questionOf } from "./canonical.ts";
@@ -67,11 +67,18 @@ export function answer(text: string, on: QuestionDesk): Answered {
   const desk = withIndex(on);
   const numbered = bareNumber(text, desk);
   if (numbered) return numbered;
-  const pointed = pointedIn(text, readParts(text, desk), desk);
+  const parts = readParts(text, desk);
+  const pointed = pointedIn(text, parts, desk);
   if (pointed?.question === null) return refused({ kind: "refused", words: [pointed.word] });
   if (!pointed && isLeftOfWhat(text)) return leftOfWhat(desk);
   const apart = pointed ? null : answersApart(text, desk);
   if (apart) return joined(apart.map(({ answered }) => answered));
+  const figures = pointed ? null : figuresApart(parts, text);
+  if (figures) {
+    const all = figures.questions.map((question) => answerWords(question, desk));
+    const isWhole = all.every(({ understood }) => understood);
+    return isWhole ? joined(all) : refused({ kind: "refused", words: [figures.last] });
+  }
   const answered = answerWords(pointed?.question ?? text, desk);
   if (pointed?.question) return { ...answered, asked: pointed.question };
   if (answered.understood) return answered;

@@ -55,6 +55,25 @@ const TURNS: readonly Turn[] = [
     as: { cues: ["earn"] },
   },
   {
+    // "Money on hand": what is in the till stands in no book.
+    of: /^on hand$/,
+    when: ({ before }) => /^(?:money|cash)$/.test(before?.text ?? ""),
+    as: { unknown: true },
+  },
+  {
+    // "Projected profit": nothing that was made yet
+    of: /^projects?$/,
+    when: ({ mark }) => mark.typed === "projected",
+    as: { unknown: true },
+  },
+  {
+    // "How many flips to pay off the loan": what nobody can count yet
+    of: /^(?:pay|pays|paying) (?:off|down)$/,
+    when: ({ marks, before }) =>
+      before?.text === "to" && has(marks[0], "howMany") && has(marks[1], "sold", "sale"),
+    as: { unknown: true },
+  },
+  {
     // "My credit score": nothing that anybody found
     of: /^scored?$/,
     when: ({ mark, marks }) => mark.typed === "score" && !marks.some(({ text }) => /\b(?:i|we)\b/.test(text)),

@@ -29,6 +29,7 @@ const MEASURED = cues("minutes miles money which");
 const ASKED = cues("when who where howLong");
 const CUTS = cues("priceCut");
 const SALES = cues("sold listed sale");
+const PRICES = cues("soldFor price paid asking bought cost");
 const FOR = cues("paid price earn cost minutes");
 
 /** Marks with such numbers as pieces' own. */
@@ -66,7 +67,7 @@ function isLed(marks: readonly Mark[], at: number): boolean {
   if (!before) return holds(FIGURES, MEASURED, ASKED);
   const lead = before.text.slice(before.text.lastIndexOf(" ") + 1);
   if (/^(?:on|in|into|of|about)$/.test(lead))
-    return !holds(SALES) && (lead === "about" || holds(FIGURES, MEASURED, CUTS));
+    return !holds(SALES) && (lead === "about" ? !holds(PRICES) : holds(FIGURES, MEASURED, CUTS));
   if (lead === "for") return !holds(SALES) && /^(?:what|how)/.test(asks) && holds(FOR);
   // "Did 13 sell in june" may ask for so many.
   if (lead === "did" && asks === "did" && marks.some(({ period }) => period)) return false;

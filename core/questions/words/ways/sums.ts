@@ -3,6 +3,12 @@ import type { WayRow } from "../../plainer.ts";
 /** Sums that are asked for in other words: what came in and by what, what was laid out, what a thing did. */
 export const OF_SUMS: readonly WayRow[] = [
   [
+    "^ all_of_what|all|everything that? i|we|ive|weve made|earned|took_home !on|from|off|with|for",
+    "made in all",
+    "everything i made in october",
+    "made in all in october",
+  ],
+  [
     "^ did|was|is|were p:2 end|end_up|ended_up|come_out|come_out_as|finish|finish_up|close|turn_out? positive|up|plus|ahead|profitable|in_the_green|in_the_black or negative|down|minus|behind|not|in_the_red , and|so? by? how_much? $",
     "net profit in $p",
     "did july end up positive or negative, how much",

@@ -45,6 +45,12 @@ export const OF_WORTH: readonly WayRow[] = [
     "did yard sales make a profit",
   ],
   [
+    "^ !is|are|was|were|so|it|has|have|what|whats|how|should|would x:3 worth <trouble> $",
+    "did $x make a profit",
+    "chairs worth the trouble",
+    "did chairs make a profit",
+  ],
+  [
     "^ so? are|were|have|was|has !it x:4 been? worth <trouble>|<bothering> anymore|these_days? !at|for|if t:4? $",
     "did $x make a profit $t",
     "are church sales worth the bother this year",
