@@ -41,6 +41,9 @@ export function matchMention(mention: Mention, books: Books, fit: Fit, taken: Re
   const level = levels.find(({ matches }) => fitting.some((piece) => matches(mention, piece)));
   if (level) {
     const closest = fitting.filter((piece) => level.matches(mention, piece));
+    // "the other hutch" where there never was but one.
+    if (mention.besides && pieces.filter((piece) => isOfHead(mention, piece)).length < 2)
+      return pick(mention, closest, "likely");
     if (level.matches === isNamed) return matchNamed(mention, closest, fitting, fit);
     return pick(mention, preferredOf(mention, closest, fit), level.trust);
   }

@@ -3,19 +3,20 @@ import type { Fact } from "../books/facts.ts";
 import type { Day } from "../calendar.ts";
 import { canMend } from "../mending/fields.ts";
 import { factsMeant } from "../mending/meant.ts";
-import type { Reading } from "../notes/reading.ts";
+import type { Past } from "../mending/past.ts";
+import type { Mention, Reading } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { ANOTHER_ONE, SAME } from "../notes/words/again.ts";
 import { SUMS_UP } from "../notes/words/links.ts";
 import { ACTUALLY, BEFORE_POINTING, COST_TOLD, PAID_FOR, RAN_TO, SAID_ANEW } from "../notes/words/mending.ts";
-import { ONE_MORE_SAID, POINTS_OUT } from "../notes/words/pieces.ts";
+import { ONE_MORE_SAID, POINTS_OUT, WITH_PARTS } from "../notes/words/pieces.ts";
 import { FETCHED } from "../notes/words/verbs.ts";
 import { saysAny, wordsIn } from "../notes/words/words.ts";
 import type { Desk } from "./decision.ts";
 import { type Fetched, fetchedOf } from "./fetched.ts";
-import { held } from "./fits.ts";
+import { held, here } from "./fits.ts";
 import { UNNAMED_LOAN } from "./loans.ts";
-import { matchMention } from "./match.ts";
+import { foundBy, matchMention } from "./match.ts";
 import { mentionsOf } from "./mentioned.ts";
 
 /*
@@ -32,6 +33,11 @@ export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Readi
   if (reading.asNew) return null;
   const told = toldBefore(reading, desk);
   if (told) return told;
+  const several = withItsPart(reading, desk) ?? tooLittleForBoth(reading, desk);
+  if (several) {
+    const { text, line } = reading;
+    return { kind: "unclear", why: whyOf({ kind: "priceOfBoth" }), could: several, text, line };
+  }
   const before =
     paymentOf(reading, desk) ??
     costBefore(reading, desk) ??
@@ -128,15 +134,70 @@ function paymentOf(reading: Reading, { books }: Omit<Desk, "confirmed">): Readin
   return { kind: "pay", amount, loan, text, line, ...(date ? { date } : {}) };
 }
 
-/** "18 miles" in reply to a drive, "2h" to a work: what it rather was, or another one? */
+const WITH_PART = new RegExp(
+  `\\bw(?:ith|/)? (?:the |its |a |an |matching )*(${[...WITH_PARTS].join("|")})\\b`,
+  "i",
+);
+
+/** "sold dresser with mirror 210" where a mirror is here as a piece of its own: with that one, or with a part of the dresser? */
+function withItsPart(reading: Reading, { books }: Omit<Desk, "confirmed">): Reading[] | null {
+  if (!IS_OF_PART.has(reading.kind)) return null;
+  const name = WITH_PART.exec(reading.text)?.[1]?.toLowerCase();
+  const mentions = mentionsOf(reading);
+  if (name === undefined || mentions.length === 0 || mentions.some((mention) => mention.name === name))
+    return null;
+  const part = { name, count: 1 };
+  const match = matchMention(part, books, here, new Set());
+  if (match.kind === "none" || match.kind === "unfit") return null;
+  const both = { ...reading, pieces: [...mentions, part], asNew: true } as Reading;
+  return [both, { ...reading, asNew: true }];
+}
+
+const IS_OF_PART: ReadonlySet<Reading["kind"]> = new Set(["sell", "list", "hold", "reprice"]);
+
+/** Of what both are listed at. */
+const LITTLE = 0.6;
+
+/** "sold the table, bookshelf 60" of a table listed at 210: hardly both for that. */
+function tooLittleForBoth(reading: Reading, { books }: Omit<Desk, "confirmed">): Reading[] | null {
+  const { kind, price, pieces = [] } = reading as Reading & { price?: number; pieces?: Mention[] };
+  if (kind !== "sell" || price === undefined || pieces.length !== 2 || !NAMES_BY_COMMA.test(reading.text))
+    return null;
+  const numbers = foundBy(pieces, books, here) ?? [];
+  const asked = numbers.map((number) => books.pieces.get(number)!.listPrice ?? 0);
+  if (numbers.length !== 2 || price >= LITTLE * (asked[0]! + asked[1]!)) return null;
+  const last = { ...reading, pieces: [pieces[1]!], asNew: true } as Reading;
+  return [last, { ...reading, asNew: true }];
+}
+
+const NAMES_BY_COMMA = /^(?!.*\b(?:and|both|all|together|plus)\b)(?!.*[&+])[^\d]*,/i;
+
+/**
+ * "18 miles" in reply to a drive, "2h" to a work: what it rather was, or another one? "12 each way" right behind a drive of
+ * 24 miles may be that drive.
+ */
 function measureBefore(reading: Reading, { past }: Omit<Desk, "confirmed">): Reading | null {
-  if (!past || past.replied === null || saysAny(reading.text, SAID_ANEW)) return null;
+  if (!past || saysAny(reading.text, SAID_ANEW)) return null;
   const { kind, text, line } = reading;
+  if (kind !== "drive" && kind !== "work") return null;
   const fact = past.newest((each) => each.kind === kind);
-  if (!fact || (kind !== "drive" && kind !== "work")) return null;
+  if (past.replied === null) return fact && isMeasureAgain(reading, fact, past) ? reading : null;
+  if (!fact) return null;
   const to = kind === "drive" ? { miles: reading.miles } : { minutes: reading.minutes };
   return { kind: "mend", of: { fact: fact.id }, to, text, line } as Reading;
 }
+
+/** Of nothing but the measure that was noted just now. */
+function isMeasureAgain(reading: Reading, { kind, data, root }: Fact, past: Past): boolean {
+  if (past.touched() !== root || !/^(?:a |so |thats |that's |about )*\d/i.test(reading.text)) return false;
+  if (reading.kind === "drive" && kind === "drive")
+    return reading.miles === data.miles && mentionsOf(reading).length === 0;
+  return (
+    reading.kind === "work" && kind === "work" && reading.minutes === data.minutes && saysNoPiece(reading)
+  );
+}
+
+const saysNoPiece = (reading: Reading): boolean => mentionsOf(reading).every(({ it }) => it === true);
 
 /** "bought the buffet wednesday actually": another day of the note that stands; null where there is no one such note. */
 export function dayOfBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {

@@ -94,12 +94,16 @@ export function partedIn(text: string, today: Day): { said: string; after: Readi
   });
 }
 
+/** "dana didn't back out": still there. */
+const STAYS_IN =
+  /\b(?:didn['’]?t|did not|hasn['’]?t|has not|never|not)\s+(?:back|bail|flak|drop|cancel|ghost|pull)\w*\s?(?:out|off)?\b/i;
+
 /**
  * What a message about one of the names, or about a buyer who needs none, may tell: all of it together, or up to a joint
  * with a whole note behind. None where it may say anything else.
  */
 export function settlingsIn(text: string, names: readonly string[], today: Day): Settling[] {
-  if (text.length > LENGTH_MAX || text.includes("?")) return [];
+  if (text.length > LENGTH_MAX || text.includes("?") || STAYS_IN.test(text)) return [];
   const told = toldIn(text, names, today);
   const whole = told ? [{ told, text, after: [] }] : [];
   if (told && told.left.length === 0 && told.amounts.length < 2) return whole;

@@ -1,6 +1,7 @@
 import type { Clause, Tok } from "../clause.ts";
 import { saysOneOf, tokenBefore } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
+import { couldCount } from "../price-parts.ts";
 import type { ReadingFields } from "../reading.ts";
 import { BEFORE_PRICE, WHOSE } from "../words/links.ts";
 import { METHODS } from "../words/methods.ts";
@@ -37,7 +38,7 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
     saysOneOf(clause, HOLDS) ||
     isAskingPrice(clause) ||
     couldBeCountAlone(fields, clause) ||
-    (fields.owed !== undefined && isOneAndOther(tokens)) ||
+    (fields.owed !== undefined && (isOneAndOther(tokens) || tokens.some(isCountOfOthers))) ||
     isRestOfPrice(clause) ||
     isBesideDeposit(clause);
   return isDoubtful ? { kind: "twoNumbers" } : null;
@@ -51,6 +52,13 @@ const isKnownSum = ({ tokens }: Clause): boolean =>
 const isOneAndOther = (tokens: readonly Tok[]): boolean =>
   tokens.some(({ kind, text }) => kind === "piece" && /^(?:one|1) /.test(text)) &&
   tokens.some(({ roles, text }) => roles.owed && /\b(?:other|last)\b/.test(text));
+
+/** "sold one chair 45, 3 to go" */
+const isCountOfOthers = (token: Tok): boolean =>
+  token.roles.owed === true &&
+  token.amount !== undefined &&
+  couldCount(token) &&
+  /\b(?:to go|left|more)$/.test(token.text);
 
 /** "gone home": with any more words it is no piece that is gone. */
 const isMore =

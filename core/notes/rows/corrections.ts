@@ -188,7 +188,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
   ["[was|were|is|are|cost actually|really]", "change", "the paint was actually 14"],
   ["[actually|really was|were|is|cost|sold_for|went_for|got|took]", "change", "hutch actually cost 65"],
   [
-    "!to <any> [were|was|is|are|goes|go|went|belongs|belong for|on|to|with] <art>? <piece>",
+    "!to !<piece> <any> [were|was|is|are|goes|go|went|belongs|belong for|on|to|with] <art>? <piece>",
     "told",
     "those knobs were for the desk",
   ],

@@ -63,7 +63,11 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
     "down",
     "shes putting 40 down now",
   ],
-  ["^ !i|we|ive <art>? <word> [put|left] $ on|down|for <art>? <piece>", "down", "bob put 20 on desk"],
+  [
+    "^ !i|we|ive <art>? <word> [put|left] $ on|down|for <art>? !<onemore> <piece>",
+    "down",
+    "bob put 20 on desk",
+  ],
   ["^ !i|we|ive <art>? <person>|<new> [put|left] $ on it|them|this ;", "down", "the teacher left 20 on it"],
   ["[#] free <trait>|<plain>|<opinion>* <several>", "all", "grabbed 4 free chairs"],
   [
@@ -161,6 +165,16 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
     "in|at|from|to|for|of|by|near|the apt|apartment|unit|booth|suite|room|space|aisle|row|exit|gate|building|bldg|stall|spot|lot|locker [#]",
     "passing",
     "sold desk 90 to the guy in booth 14",
+  ],
+  [
+    "on|in|at|to|as|under|again|, [page|section|level|lot|category|post|shelf|bay|slot|row #]",
+    "passing",
+    "listed desk 140 in section 4",
+  ],
+  [
+    "ate|went_through|burned_through|used|used_up|swallowed|drank|blew_through [# of? <container> of? <supply>|sandpaper]",
+    "passing",
+    "went through 5 sheets of sandpaper on desk",
   ],
   [
     "[on|off|near|at|from|along|by|down route|rt|highway|hwy|interstate #]",

@@ -3,7 +3,11 @@ import type { Row } from "./table.ts";
 
 /** Rooms and parts of a house, and what else is painted or cleaned at home and never sold. */
 const AT_HOME =
-  "house|home|kitchen|bathroom|bedroom|bedrooms|living_room|dining_room|laundry_room|playroom|nursery|porch|deck|fence|floor|floors|ceiling|ceilings|walls|wall|hallway|hall|stairwell|basement|attic|driveway|yard|lawn|gutters|roof|siding|patio|garage_door|front_door|apartment|dorm|rv|boat|car|minivan|pool|treehouse|playhouse|bathrooms|baseboards|trim|her_room|his_room|their_room|kids_room|my_room|our_room|flat|conservatory|loo|lounge|garden";
+  "house|home|kitchen|bathroom|bedroom|bedrooms|living_room|dining_room|laundry_room|playroom|nursery|porch|deck|fence|floor|floors|ceiling|ceilings|walls|wall|hallway|hall|stairwell|basement|attic|driveway|yard|lawn|gutters|roof|siding|patio|garage_door|front_door|apartment|dorm|rv|boat|car|minivan|pool|treehouse|playhouse|bathrooms|baseboards|trim|her_room|his_room|their_room|kids_room|my_room|our_room|flat|conservatory|loo|lounge|garden|den|backyard|family_room|guest_room|spare_room|sunroom";
+/** Where something is painted or put at home, and nothing of the shop's is. */
+const INDOORS = AT_HOME.split("|")
+  .filter((word) => !/^(?:rv|boat|car|minivan|trim)$/.test(word))
+  .join("|");
 const ROOM = `${AT_HOME}|office|room|closet|place`;
 
 /** Where nobody drives for furniture. */
@@ -73,7 +77,7 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "stool before that was 3 and went for 18",
   ],
   [
-    "^ <art>? <piece>|one [before|prior_to this|that|it|this_one|that_one|these|those|<piece>* one?] <~sell>|went|got|brought|fetched|was",
+    "^ <art>? <piece>|one [before|prior_to this|that|it|this_one|that_one|these|those|<piece>* one?] <~sell>|went|got|brought|fetched|was|took|needed|cost|ran",
     "other",
     "the dresser before this one sold for 180",
   ],
@@ -82,7 +86,20 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "other",
     "usually sold the dresser for 90",
   ],
-  [`<~sell>|<~buy> … $|<piece> [${ANOTHER_TIME}]`, "other", "sold a bench for 40 last time"],
+  [
+    `<~sell>|<~buy>|<supply> … $|<piece>|<supply> [${ANOTHER_TIME}]`,
+    "other",
+    "sold a bench for 40 last time",
+  ],
+  [`<time> [${ANOTHER_TIME}]`, "other", "it took 2h last time i did a desk"],
+  [
+    `^ [${ANOTHER_TIME}|that_time|one_time ,? i|we|<art>|it|<piece>|<supply>*] <verb>|<light>|went|was`,
+    "other",
+    "last time a bench went for 95",
+  ],
+  ["<supply>|$|<time> … [for|on|into|in my|our <previous>]", "doubt", "spent 20 on hinges for my last desk"],
+  ["<supply>|$|<time> … [for|on|into|in the <previous>] ;", "doubt", "spent 20 on hinges for the last desk"],
+  ["^ [for|on|in my|our|the <previous>] ,? i|we|it", "doubt", "on my last desk i spent 40 on hardware"],
   ["<~buy> … <piece> [before|previously|once] for|at? $", "other", "bought a bench before for 15"],
   [
     `^ [<art>? ${ANOTHER}|some ${SELLER} else?|near|in|down|across|on? <word>? <word>?] just|already|also|has|had* sold|sells|listed|flipped|has !me|us`,
@@ -103,6 +120,31 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "^ my|our [<previous>] just|finally? sold|went|got|brought|fetched|was",
     "doubt",
     "my last dresser sold for 180",
+  ],
+  [
+    "^ <art>? <piece> [that|which? i|we|id passed_on|passed_up|skipped|missed|missed_out_on|lost|turned_down|walked_away_from|didnt_buy|didnt_get|almost|nearly|just_missed bought|got|grabbed? at|on|in|to? <art>? <place>?] just|finally|later* sold|went|got|brought|fetched",
+    "other",
+    "the dresser i passed on sold for 180",
+  ],
+  [
+    "^ <art>? <piece> … [sold|gone|went|taken before|by_the_time i|we got|arrived|showed|came|could|made|reached there|up|it|in* ,?]",
+    "other",
+    "dresser at the estate sale sold before i got there",
+  ],
+  [
+    "^ [<art>? <place> <place>|<word>? just|already|also|has|had* sold|sells] a|an|another|some",
+    "other",
+    "the antique mall sold a dresser for 180",
+  ],
+  [
+    "^ [in|at|on|over|down|across|around <art>? <any> <word>? ,?] a|an|another|some <trait>|<opinion>* <piece> just|finally|also* sold|went|brought|fetched",
+    "other",
+    "at the auction a dresser sold for 180",
+  ],
+  [
+    "[bought|purchased|taken|grabbed|snagged|claimed|sold by|to someone|somebody|anybody|people else|different]",
+    "other",
+    "desk bought by someone else, 110",
   ],
   // Somebody else's deal.
   [
@@ -141,6 +183,11 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "ed got a desk for 110 at the mall",
   ],
   [
+    `^ !<kin> !<someone> <buyer>|<new>|<person> just|also|already* [${BOUGHT} a|an|another|some] <trait>|<opinion>* <piece>`,
+    "doubt",
+    "a lady bought a desk 110",
+  ],
+  [
     "<buy> … [she|he|they|client|customer|buyer|friend|neighbor|<kin> ll|will|is|are|to|already|still* pays|pay|paying|paid|owes|reimburses|reimburse|reimbursed|reimbursing me|us back|for_it? back?]",
     "other",
     "bought a bench for a client, 60, she pays me back",
@@ -150,6 +197,7 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "doubt",
     "bought mom a chair 40",
   ],
+  ["^ i|we|just|so|ok* bought|ordered [myself|ourselves a|an|some]", "doubt", "bought myself a chair 40"],
   [
     "<~buy>|spent|paid|<supply>|<piece>|$ [for my|our own <word>|<piece>]",
     "doubt",
@@ -160,6 +208,17 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "doubt",
     "mom bought paint 12 for her kitchen",
   ],
+  [`<~buy>|spent|<supply>|$ … [for|on the|a ${INDOORS}]`, "doubt", "bought paint 12 for the bathroom"],
+  [
+    "<~buy>|spent|<supply>|$ … [for|as <any>? <any>? birthday|bday|wedding|anniversary|christmas|xmas|shower|baby_shower|graduation|housewarming|mothers_day|fathers_day|gift|present]",
+    "doubt",
+    "bought a chair as a wedding gift 90",
+  ],
+  [
+    "<supply> $? [after|before loading|unloading|moving|hauling|delivering|lifting|carrying|lugging|dropping_off <art>? <piece>]",
+    "word",
+    "pizza 18 after hauling the desk",
+  ],
   [`<~buy>|spent|<supply> … [for my|our|the? ${FAMILY}] !s`, "doubt", "bought brushes 8 for the kids"],
   [
     "bill|bills|rent|repair|repairs|electric|electricity|internet|water … [at|for|on home|the_house|my_house|our_house|my_place|our_place|my_apartment|the_apartment|the_flat|my_flat]",
@@ -168,7 +227,7 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
   ],
   [`paid|gave … $ … [to|for <any> ${OTHERS} own? <any>]`, "other", "paid joe 40 to sand his bench"],
   [
-    "^ <buyer>|<new>|<person>|he|she|they paid|pays|gave|sent|spent $ [to|for|at|towards|on his|her|their !<piece>|balance|rest|share|part|half|debt|tab|bill|remainder|last|other|final <word>]",
+    "^ <buyer>|<new>|<person>|<ours>|<kin>|he|she|they paid|pays|gave|sent|spent $ [to|for|at|towards|on his|her|their !<piece>|balance|rest|share|part|half|debt|tab|bill|remainder|last|other|final <word>]",
     "other",
     "teo paid 40 to his dentist",
   ],
@@ -181,6 +240,32 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "^ <buyer>|<new>|<person>|he|she|they paid|pays|gave|sent|spent $ [to the|a|another landlord|church|shop|store|bar|bank|school|doctor|dentist|mechanic|plumber|vet|gym|movers|mover|charity|city|county|state|court]",
     "other",
     "teo paid 40 to the dentist",
+  ],
+  [
+    "^ <art>? <buyer>|<new>|<person>|he|she|they put|left|paid|gave|sent|dropped|deposit … [on|for|toward|towards <onemore>|<comp>]",
+    "other",
+    "dana put 30 on another desk",
+  ],
+  // What somebody takes for such work.
+  [
+    "^ <art>|<new>|<labor>* <supply>|<person> [usually|normally|only|always? charges|quotes|wants|asks $]",
+    "offer",
+    "the hauler charges 35",
+  ],
+  [
+    "<supply>|<person>|<new> cost|costs|run|runs|charge|charges|get|gets|is|are|start_at [$ a|an|per <time>|<span>|<any>|hour|day]",
+    "doubt",
+    "casters cost 12 a set",
+  ],
+  [
+    "<supply>|<person> cost|costs|run|runs|charge|charges|get|gets [$ <time>|<span>]",
+    "doubt",
+    "movers cost 100 an hour",
+  ],
+  [
+    "^ <art>|my|our? [insurance|insurer|adjuster|insurance_company paid|sent|gave|reimbursed|covered|came_through me|us|with|out*] $",
+    "money in",
+    "insurance paid 300",
   ],
   // Work that is none of a piece.
   [
@@ -218,6 +303,16 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     `!!$ !!<piece> drove|driving|took [my|our|the|all|both* ${FAMILY}] <miles>|to|home|around|over|back|from`,
     "other",
     "drove the kids 12 miles",
+  ],
+  [
+    `!!$ !!<piece> ^ i|we|just|had_to|to* [picked|picked_up|dropped|dropped_off|got|fetched|collected|ran|took|brought|pick|pick_up|drop_off my|our|the|all|both|a* ${FAMILY}|<person>|<theirs>|him|her|them up|off?] … <miles>`,
+    "other",
+    "picked up the kids, 12 miles",
+  ],
+  [
+    "!!$ !!<piece> ^ [our|my|the|a|family|personal|private* vacation|road_trip|holiday|commute|commuting|family_trip|family_visit|day_trip] … <miles>",
+    "other",
+    "vacation 400 miles",
   ],
   // What such a piece costs in a shop.
   [

@@ -97,7 +97,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "beside",
     "the hutch is now 225, was 260",
   ],
-  ["[with|w # photos|pics|pictures|photo|pic]", "beside", "listed desk at 140 with 2 photos"],
+  [
+    "[with|w|and # photos|pics|pictures|photo|pic|likes|views|tags|keywords]",
+    "passing",
+    "listed desk with 2 photos",
+  ],
   [
     "<~buy>|<~sell> … $ … [haggled|talked|negotiated|came_down from $]",
     "beside",

@@ -48,6 +48,11 @@ export const ONLY_MENTIONED: readonly Row<TurnEffect>[] = [
     "sold the dresser that came with the desk 180",
   ],
   [
+    `^ <art>? <piece> [really|also? ${MATCHES} <art>? <piece>]`,
+    "word",
+    "desk goes with the dresser, 260 both",
+  ],
+  [
     `${DONE} … <piece> $? [matching|to_match <art> <piece>]`,
     "word",
     "finished the desk matching the dresser",
@@ -198,7 +203,7 @@ export const NOT_ENDED: readonly Row<TurnEffect>[] = [
     "tossed around ideas for the desk",
   ],
   [
-    "[threw_out|threw|burned|burnt|tossed|broke|busted|blew_out|put out? my|his|her|our|a|the back|hip|shoulder|knee|hand|hands|finger|fingers|thumb|wrist|neck|elbow|arm|toe|foot]",
+    "[threw_out|threw|burned|burnt|tossed|broke|busted|blew_out|trashed|wrecked|ruined|killed|junked|scrapped|put out? my|his|her|our|a|the back|hip|shoulder|knee|hand|hands|finger|fingers|thumb|wrist|neck|elbow|arm|toe|foot|knees|shoulders|arms|fingernails|nails]",
     "other",
     "threw out my back on the dresser",
   ],

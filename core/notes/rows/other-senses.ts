@@ -19,6 +19,22 @@ export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
     "meaning to drop the dresser to 160",
   ],
   [
+    "[hell|shell|theyll|wholl|itll|youll|hed|shed|theyd|youd|whod take|buy|pay|give|do|go|pick|grab|sell|list|let|part|want|get|have|trade|drop|come|send|bring|accept|settle|split|swap]",
+    "offer",
+    "he'll take the dresser for 150",
+  ],
+  ["[considering|contemplating <verb>|<light>]", "intention", "considering donating the desk"],
+  [
+    "[close_to|verge_of|point_of|edge_of|about_to <verb>|<light>]",
+    "denial",
+    "came close to buying a dresser for 40",
+  ],
+  [
+    "[wants|wanted|asked|asks|asking|begged|begs|needs|would_like|like me|us to hold|save|keep|reserve|set_aside|put_aside]",
+    "offer",
+    "she wants me to hold the desk with 20 down",
+  ],
+  [
     "[listing|posting|uploading|selling|dropping|putting|relisting|marking|reposting … when|once|after|as_soon_as|soon_as|until|unless <any>* <any>* <any>*] ;",
     "intention",
     "listing armoire at 300 when done",
@@ -64,11 +80,41 @@ export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
     "offer",
     "turned down 110 for the desk",
   ],
+  [
+    "^ so|still|well|ok* [no|without|zero deposit|deposits|hold|holds|down_payment|refund|refunds|sale|sales on|for|from|to|yet]",
+    "denial",
+    "no deposit on the desk",
+  ],
+  [
+    "[$ is|was|s? way|just|a_bit|kinda|far|really? too_low|too_high|too_much|too_little|not_enough|his_offer|her_offer|their_offer|my_floor]",
+    "offer",
+    "no, 150 is too low",
+  ],
+  [
+    "^ [$ of_it|of_that|of_this|of_which|of_those for|on|was|went|goes|to|is|in] !!loan|loans",
+    "doubt",
+    "10 of it was a tip",
+  ],
+  [
+    "loan|<loan> … [minimum|min|monthly payment|pmt|due is|of|was|s|due? $] ; !!paid|sent|made",
+    "intention",
+    "loan minimum payment 110",
+  ],
   // Part of the work, or none.
   [
     `<~finish> <art>? [<piece> ${PAPERS}] !are|is|were|was|tomorrow|next|taken|done|up|to|later|tonight|still`,
     "other",
     "finished the armoire photos",
+  ],
+  [
+    `<~finish> [<art>|my|our|all|both* <word>? ${PAPERS}|price_tag|tag|sign|write|label of|for|on|about|up* <art>? <piece>]`,
+    "other",
+    "finished the photos of the armoire",
+  ],
+  [
+    "<~finish> [my|the|our|a|todays|for|early|some|this|that|last* work|shift|hour|hours|day|step|stage|phase|round|session|lunch|dinner|breakfast|coffee|errands|morning|evening|week one|two|three|four|#|for|up|of|today|tonight|the_day|now|then|,* on|with|in|of|to? <art>? <piece>]",
+    "part",
+    "finished work for today on the armoire",
   ],
   [
     "<~finish> off|up [<art>|last|rest|end|of|that|this* <supply>] on|for|of|from <art>? <piece>",
@@ -90,6 +136,22 @@ export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
     "<~finish> [paying|waiting|looking|shopping|arguing|haggling|writing|talking|reading|researching|measuring|planning|pricing|listing|posting|emptying|wrapping|packing|negotiating|searching|hunting|thinking|fighting|bidding|scrolling|texting|messaging|chatting|staging|organizing|unwrapping|clearing|arranging|driving|lugging|hauling for|about|on|up|at|with|over|out|to|off*] <art>? <piece>",
     "other",
     "finished paying for the armoire",
+  ],
+  // What stands in an advertisement, and how that is getting on.
+  [
+    `<piece>|<supply> [ad|post|listing|posting is|was|still|now|under|in* review|rejected|denied|flagged|removed|pending|scheduled|draft|drafted|processing|saved|expired|live|active at|for|on? $]`,
+    "doubt",
+    "desk post in review 120",
+  ],
+  [
+    "<supply> [is|was|still|now|under|in|up* review|rejected|denied|flagged|pending|still_up|expired|live|active|still at|for|on? $]",
+    "doubt",
+    "desk ad in review 120",
+  ],
+  [
+    "^ <art>? <piece>|<supply>|price|asking|asking_price|<list> [on|of|for? <art>? <piece>? post|ad|listing|price|tag? is|s|are? still|stays|stay|remains|sits at|on|for|up|listed|live|active|sitting|asking|priced* $]",
+    "doubt",
+    "the desk is still at 120",
   ],
   // A buyer who only tries it, or pays for something else.
   [
@@ -123,6 +185,14 @@ export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
     "1h on the desk, 15 of that on the phone",
   ],
   // Verbs of another sense.
+  ["^ i|we|just* took|pulled [# <supply>] ;", "doubt", "took 5 drawers off the dresser"],
+  [
+    "^ [<art>? site|app|website|platform|marketplace|booth|mall|auction_house|consignment sent|paid|gave|deposited me|us?] $ for",
+    "net",
+    "site sent me 140 for the dresser",
+  ],
+  ["[bailed|helped|bailing|helping me|us|him|her|them out]", "other", "dana bailed me out with the truck"],
+  ["^ my|a|the? [<list> of|to]", "other", "list of things for the desk"],
   [
     `[dropped|dropping] <art>? <piece>|it|them off|round|over ,|and|-|.|for|at|with|i|we|he|she|got|collected* !${GIVEN_AT} <any>? <any>? <any>? $`,
     "doubt",
@@ -132,6 +202,11 @@ export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
     `[dropped|dropping] <art>? <piece>|it|them off|at|by|over|round <art>|at|to|with|his|her|their* !${GIVEN_AT} buyer|buyers|<theirs>|<new>|<person>|<kin>|house|place|door|apartment|home|hers|shop`,
     "doubt",
     "dropped the dresser at the buyers house, 180",
+  ],
+  [
+    "[took|shaved|cut|knocked|trimmed|sawed|pulled $ off <art>? <supply>] ;",
+    "doubt",
+    "took 10 off the desk drawers",
   ],
   [
     "[took|shaved|cut|knocked|saved|trimmed|dropped $ off|from|of my|our|the|his|her? time|hours|minutes|work|schedule|drive|trip|estimate|commute|hair]",
