@@ -1,7 +1,7 @@
 import type { Clause, Tok } from "../clause.ts";
 import { saysOneOf, tokenBefore } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
-import { couldCount } from "../price-parts.ts";
+import { couldCount } from "../interpreting/price-parts.ts";
 import type { ReadingFields } from "../reading.ts";
 import { BEFORE_PRICE, WHOSE } from "../words/links.ts";
 import { METHODS } from "../words/methods.ts";
