@@ -158,14 +158,20 @@ const IS_OF_PART: ReadonlySet<Reading["kind"]> = new Set(["sell", "list", "hold"
 /** Of what both are listed at. */
 const LITTLE = 0.6;
 
-/** "sold the table, bookshelf 60" of a table listed at 210: hardly both for that. */
+/** "sold the table, bookshelf 60" of a table listed at 210, "desk listed, table 210" of one that is: hardly both for that. */
 function tooLittleForBoth(reading: Reading, { books }: Omit<Desk, "confirmed">): Reading[] | null {
   const { kind, price, pieces = [] } = reading as Reading & { price?: number; pieces?: Mention[] };
-  if (kind !== "sell" || price === undefined || pieces.length !== 2 || !NAMES_BY_COMMA.test(reading.text))
+  if (
+    !(kind === "sell" || kind === "list") ||
+    price === undefined ||
+    pieces.length !== 2 ||
+    !NAMES_BY_COMMA.test(reading.text)
+  )
     return null;
   const numbers = foundBy(pieces, books, here) ?? [];
   const asked = numbers.map((number) => books.pieces.get(number)!.listPrice ?? 0);
-  if (numbers.length !== 2 || price >= LITTLE * (asked[0]! + asked[1]!)) return null;
+  const isListed = kind === "list" && (asked[0]! > 0 || asked[1]! > 0);
+  if (numbers.length !== 2 || !(isListed || price < LITTLE * (asked[0]! + asked[1]!))) return null;
   const last = { ...reading, pieces: [pieces[1]!], asNew: true } as Reading;
   return [last, { ...reading, asNew: true }];
 }

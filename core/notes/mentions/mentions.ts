@@ -308,7 +308,7 @@ function mentionAt(
 function isTheOther(tokens: readonly Tok[], from: number, noun: number): boolean {
   let at = from;
   while (at < noun && tokens[at]!.text !== "other") at += 1;
-  return at > 0 && at < noun && THESE.has(tokens[at - 1]!.text);
+  return at < noun && (at === 0 || THESE.has(tokens[at - 1]!.text));
 }
 
 /** The fields of a mention that are there, in the order in which they are printed. */

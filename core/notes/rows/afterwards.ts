@@ -176,6 +176,12 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
   ["[hold|held|holding|stand|standing|stay|staying firm]", "denial", "im holding firm on the dresser"],
   ["[hold|held|holding out for]", "denial", "holding out for 180 on the hutch"],
   ["[stick|sticking|stuck to|at|with] $", "denial", "sticking to 180 on the hutch"],
+  // Another piece, of which only a price is said.
+  [
+    "<sell> … [,|and|but|though|.|-* <art>? <piece> is|are|s|just* still|stays|stay|remains|remain is|up|listed|there|here|at|for|on|sitting|asking* $]",
+    "offer",
+    "sold desk 140, hutch still 220",
+  ],
   [
     "<sell> … $ [and|,? took|got|with|plus <art>? <piece> in_trade|as_trade|on_trade|in_exchange|for_trade]",
     "doubt",

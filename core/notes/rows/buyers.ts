@@ -80,7 +80,7 @@ export const BUYERS: readonly Row<OwnerEffect>[] = [
     "man with a pickup hauled it away for 110",
   ],
   [
-    `^ [<grain> in|with|from? <art>? <any>? <word>?] ${GETS}`,
+    `^ [<party> in|with|from? <art>? <any>? <word>?] ${GETS}`,
     "buyer",
     "two guys in a van took the wardrobe for 120",
   ],

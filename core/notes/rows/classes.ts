@@ -145,9 +145,15 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     amonth: ({ text }) => text === "a month" || text === "one month",
     aweek: ({ text }) => text === "a week" || text === "one week",
   },
-  grain: { grain: always, coats: spelled(/coats?$/), gritty: spelled(/grits?$/) },
+  /** Several people, and no number that stands beside another. */
+  grain: {
+    grain: always,
+    party: ({ text }) => !/\d$/.test(text),
+    coats: spelled(/coats?$/),
+    gritty: spelled(/grits?$/),
+  },
   miles: { miles: always, eachway: ({ text }) => text.endsWith("way") },
-  duration: { time: always },
+  duration: { time: always, moretime: ({ text }) => text.includes("more") },
   clock: { clock: always },
   percent: { percent: always },
   number: { number: always },

@@ -150,6 +150,11 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
   ["[size #] <supply>", "passing", "size 10 screws 4"],
   ["^ [# x|×] <supply>", "vague", "3 x paint 12"],
   ["<~buy>|<sell> … [$ of $] ;", "vague", "bought dresser 40 of 50"],
+  [
+    "<list>|<reprice> … [$ more|less|higher|lower|cheaper than] <art>? <piece>",
+    "vague",
+    "listed the desk 10 more than the lamp",
+  ],
   // Addresses, rooms, ranks.
   [
     "at|on|from|near|off|to|in [# <word> st|street|ave|avenue|rd|road|dr|drive|ln|lane|blvd|ct|court|pl|hwy|highway|pkwy|terrace|circle]",

@@ -21,7 +21,7 @@ const BOUGHT =
   "bought|purchased|got|picked_up|found|grabbed|scored|snagged|ordered|went_with|ended_up_with|ended_up_buying|ended_up_getting|chose";
 /** Somewhere that is not ours. */
 const NOT_HERE =
-  "across_the_street|across_the_road|across_the_way|across_town|next_door|down_the_road|down_the_street|up_the_road|up_the_street|round_the_corner|around_the_corner|down_the_block|elsewhere|somewhere_else|someplace_else|in_another_town|at_another_shop|at_another_store|from_another_shop|from_another_store|new_from_the_store";
+  "across_the_street|across_the_road|across_the_way|across_the_aisle|across_the_hall|across_town|next_door|down_the_road|down_the_street|up_the_road|up_the_street|round_the_corner|around_the_corner|down_the_block|elsewhere|somewhere_else|someplace_else|in_another_town|at_another_shop|at_another_store|from_another_shop|from_another_store|new_from_the_store";
 const ANOTHER = "another|other|different|rival|competing|else|second|bigger|cheaper|real";
 const SELLER =
   "flipper|dealer|seller|vendor|reseller|shop|store|booth|place|site|guy|lady|person|man|woman|flippers|sellers|dealers|stall|mall|someone|somebody|friend";
@@ -93,10 +93,11 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
   ],
   [`<time> [${ANOTHER_TIME}]`, "other", "it took 2h last time i did a desk"],
   [
-    `^ [${ANOTHER_TIME}|that_time|one_time ,? i|we|<art>|it|<piece>|<supply>*] <verb>|<light>|went|was`,
+    `^ [${ANOTHER_TIME}|that_time|one_time ,? i|we|<art>|it|<piece>|<supply>*] <verb>|<light>|went|was|brought|fetched`,
     "other",
     "last time a bench went for 95",
   ],
+  ["^ [in|at my|our last|old|former|previous <any>] ,? i|we", "other", "in my last shop i sold a desk 120"],
   ["<supply>|$|<time> … [for|on|into|in my|our <previous>]", "doubt", "spent 20 on hinges for my last desk"],
   ["<supply>|$|<time> … [for|on|into|in the <previous>] ;", "doubt", "spent 20 on hinges for the last desk"],
   ["^ [for|on|in my|our|the <previous>] ,? i|we|it", "doubt", "on my last desk i spent 40 on hardware"],
@@ -132,7 +133,7 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "dresser at the estate sale sold before i got there",
   ],
   [
-    "^ [<art>? <place> <place>|<word>? just|already|also|has|had* sold|sells] a|an|another|some",
+    "^ [<art>? <place> <place>|<word>? <word>? just|already|also|has|had* sold|sells] a|an|another|some",
     "other",
     "the antique mall sold a dresser for 180",
   ],
@@ -146,6 +147,22 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "other",
     "desk bought by someone else, 110",
   ],
+  [
+    `^ <art>? <piece> [${NOT_HERE}] just|finally|also* <~sell>|went|brought|fetched`,
+    "other",
+    "the dresser across the street sold for 180",
+  ],
+  [
+    "^ <onemore> [in|at|on|near|down|from|over <art>|our|this? <any> <word>?] just|also* <~sell>|went|brought|fetched",
+    "other",
+    "another dresser in our street sold for 180",
+  ],
+  [
+    "^ <art>? [winner|bidder|winning_bidder|top_bidder|high_bidder|other_bidder] paid|got|bought|won|took",
+    "other",
+    "the winner paid 310 for a desk",
+  ],
+  ["<piece> … [sold_out|was_sold_out|all_sold_out]", "denial", "desk at the store sold out, 99"],
   // Somebody else's deal.
   [
     `<ours>|<kin>|<new>|<person>|he|she|they|<buyer> just|also|finally* got|received|made|pocketed|took_in|cleared|paid|spent|gave $ [for|on|from ${OTHERS} own? <trait>|<opinion>|<new>* <piece>]`,

@@ -365,5 +365,10 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "service",
     "dropped the settee at the upholsterer, paid 150 up front",
   ],
+  [
+    "^ <art>? [<piece> pickup|pick_up|transport|haul|hauling] cost|costs|ran|set|came_to me|us|back|to* $",
+    "help",
+    "desk pickup cost me 60",
+  ],
   ["[rented|renting|hired|leased] <art>? <supply>", "word", "rented a truck 45 to get the hutch"],
 ];

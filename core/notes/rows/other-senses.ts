@@ -96,7 +96,12 @@ export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
     "10 of it was a tip",
   ],
   [
-    "loan|<loan> … [minimum|min|monthly payment|pmt|due is|of|was|s|due? $] ; !!paid|sent|made",
+    "^ [minimum|min|monthly payment|pmt] on|for|of|due <art>? loan|<loan> is|of|was|due? $ ;",
+    "intention",
+    "minimum payment on the loan 110",
+  ],
+  [
+    "!!paid|sent|made loan|<loan>|<pay> … [minimum|min|monthly payment|pmt|due is|of|was|s|due? $] ;",
     "intention",
     "loan minimum payment 110",
   ],
@@ -144,7 +149,7 @@ export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
     "desk post in review 120",
   ],
   [
-    "<supply> [is|was|still|now|under|in|up* review|rejected|denied|flagged|pending|still_up|expired|live|active|still at|for|on? $]",
+    "<supply> [is|was|still|now|under|in* back_up|up_again|review|rejected|denied|flagged|pending|still_up|expired|live|active|still at|for|on? $]",
     "doubt",
     "desk ad in review 120",
   ],
@@ -185,6 +190,34 @@ export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
     "1h on the desk, 15 of that on the phone",
   ],
   // Verbs of another sense.
+  [
+    "^ i|we|just* paid|put|gave|sent $ [<grain>] for|on|toward|towards <art>? <piece>",
+    "own deposit",
+    "paid 20 of the 60 for the desk",
+  ],
+  ["<sell> … [to myself|ourselves|us]", "doubt", "sold the desk to myself for 50"],
+  ["<sell> <art>? <piece> [for <kin>]", "doubt", "sold the desk for dad 110"],
+  ["<sell> a|an <piece> [for <new>|<person>]", "doubt", "sold a desk for teo 110"],
+  [
+    "[<time> on|in the|my? phone|call|couch|line|app|internet|computer|emails|texts]",
+    "other",
+    "2h on the phone about the desk",
+  ],
+  [
+    "<time> on|with|for|at [<art>? <piece> buyer|buyers|seller|customer|people|guy|lady]",
+    "other",
+    "wasted 2h on the desk buyer",
+  ],
+  [
+    "<piece> [is|was|were|been|sat|stood|left|stayed* out|outside|outdoors in|under|on? the? rain|sun|snow|cold|heat|yard|driveway|truck for? <time>]",
+    "other",
+    "desk was out in the rain 2h",
+  ],
+  [
+    "^ [another|just|only|about|maybe* <moretime>] and|then|till|until|before|&|, <art>? <piece>|it|its|thats is|will_be|s? <~finish>|done|ready",
+    "intention",
+    "2 more hours and the desk is done",
+  ],
   ["^ i|we|just* took|pulled [# <supply>] ;", "doubt", "took 5 drawers off the dresser"],
   [
     "^ [<art>? site|app|website|platform|marketplace|booth|mall|auction_house|consignment sent|paid|gave|deposited me|us?] $ for",
@@ -192,7 +225,7 @@ export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
     "site sent me 140 for the dresser",
   ],
   ["[bailed|helped|bailing|helping me|us|him|her|them out]", "other", "dana bailed me out with the truck"],
-  ["^ my|a|the? [<list> of|to]", "other", "list of things for the desk"],
+  ["^ my|a|the? [list|lists of|to|for]", "other", "list of things for the desk"],
   [
     `[dropped|dropping] <art>? <piece>|it|them off|round|over ,|and|-|.|for|at|with|i|we|he|she|got|collected* !${GIVEN_AT} <any>? <any>? <any>? $`,
     "doubt",

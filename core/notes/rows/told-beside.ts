@@ -62,9 +62,9 @@ export const TOLD_BESIDE: readonly Row<TurnEffect>[] = [
     "desk reserved for ana, hutch is still available",
   ],
   [
-    "<sell>|<finish>|<list>|<reprice>|<hold> … [,|and|but|though|.|-* <art>? <piece> is|are|s|just* still|stays|stay|remains|remain up|listed|there|here|at|for|on|sitting|asking* $] ;",
+    "<finish>|<list>|<reprice>|<hold> … [,|and|but|though|.|-* <art>? <piece> is|are|s|just* still|stays|stay|remains|remain up|listed|there|here|at|for|on|sitting|asking* $] ;",
     "word",
-    "sold the desk 70, dresser is still 190",
+    "finished the desk, dresser is still 190",
   ],
   [
     "[delivered|brought|hauled|ran|carried|took|dropped|transported|moved] it|them|em|<piece> over|to|out|up|down|across|off|home|round|around|by|<art>|his|her|their|my|<person>|<new>|<kin>|place|house|apartment|shop|store|town* <miles>",

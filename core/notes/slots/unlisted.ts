@@ -38,7 +38,10 @@ function unlistedRun(clause: Clause): { run: Tok[]; count: number | null } | nul
       while (to < end && isUnlistedNoun(tokens[to]!)) to += 1;
       const run = tokens.slice(at, to);
       const behind = wordBefore(tokens, at);
-      const named = !NO_NOUN_AFTER.has(behind) && !(isListing && NO_NOUN_IN_LISTING.has(behind));
+      // "paid 45 sales tax" buys no such thing, "paid 45 for a whatnot" does.
+      const isPaidFor = tokens[at - 1]?.kind === "amount" && head !== undefined && PAID.test(head.text);
+      const named =
+        !NO_NOUN_AFTER.has(behind) && !isPaidFor && !(isListing && NO_NOUN_IN_LISTING.has(behind));
       // "makes 3h": without a verb beside it, a word that everybody uses is no piece's name.
       const isName = head !== undefined || !isEveryday(run.at(-1)!.text);
       if (named && isName && run.some((token) => token.unknown)) {
@@ -58,6 +61,8 @@ function unlistedRun(clause: Clause): { run: Tok[]; count: number | null } | nul
   }
   return null;
 }
+
+const PAID = /^(?:paid|pay|paying)\b/;
 
 const UNLISTED_WORDS_MAX = 4;
 

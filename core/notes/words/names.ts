@@ -108,7 +108,7 @@ export const NO_NOUNS = wordSet(
 
 /** "listed 175 & im tired": what stands behind these tells of somebody, or joins something on. */
 export const NO_NOUN_AFTER = wordSet(
-  "from to at in off with w by via im i is are was were be been feel feeling so very too and & but he she they it who",
+  "from to at in off with w by via every im i is are was were be been feel feeling so very too and & but he she they it who",
 );
 
 /** Behind these, in a listing, stands the place where it is shown. */

@@ -85,7 +85,7 @@ export const PASTS: ReadonlySet<string> = new Set([
 
 /** What a line says that tells of no past: plans, offers, wishes, questions, denials. */
 export const NO_PAST = wordSet(
-  "want wants wanna will would wont wouldnt ill id hell shell well theyll wholl itll youll hed shed theyd youd charges ima imma can cant could couldnt may " +
+  "want wants wanna will would wont wouldnt ill id hell shell well theyll wholl itll itd youll whod hed shed theyd youd charges ima imma can cant could couldnt may " +
     "might must should shall if when whenever until till unless tomorrow tmrw tommorow next later soon gonna going plan plans " +
     "planning maybe perhaps probably think thinks say says said ask asks asking need needs try tries hope hopes please let lets not " +
     "pending awaiting unpaid intend intends aim aims dont doesnt didnt isnt arent wasnt aint never yet no usually always sometimes every each how what who " +
