@@ -7,7 +7,7 @@ import type { Past } from "../mending/past.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { ANOTHER_ONE, SAME } from "../notes/words/again.ts";
-import { SUMS_UP } from "../notes/words/links.ts";
+import { JOINS_BOTH, SUMS_UP } from "../notes/words/links.ts";
 import { ACTUALLY, BEFORE_POINTING, COST_TOLD, PAID_FOR, RAN_TO, SAID_ANEW } from "../notes/words/mending.ts";
 import { ONE_MORE_SAID, POINTS_OUT, WITH_PARTS } from "../notes/words/pieces.ts";
 import { FETCHED } from "../notes/words/verbs.ts";
@@ -165,7 +165,7 @@ function tooLittleForBoth(reading: Reading, { books }: Omit<Desk, "confirmed">):
     !(kind === "sell" || kind === "list") ||
     price === undefined ||
     pieces.length !== 2 ||
-    !NAMES_BY_COMMA.test(reading.text)
+    !namesByComma(reading.text)
   )
     return null;
   const numbers = foundBy(pieces, books, here) ?? [];
@@ -176,7 +176,9 @@ function tooLittleForBoth(reading: Reading, { books }: Omit<Desk, "confirmed">):
   return [last, { ...reading, asNew: true }];
 }
 
-const NAMES_BY_COMMA = /^(?!.*\b(?:and|both|all|together|plus)\b)(?!.*[&+])[^\d]*,/i;
+/** Two names with nothing but a comma between, and the price behind. */
+const namesByComma = (text: string): boolean =>
+  /^[^\d]*,/.test(text) && !/[&+]/.test(text) && !saysAny(text, JOINS_BOTH);
 
 /**
  * "18 miles" in reply to a drive, "2h" to a work: what it rather was, or another one? "12 each way" right behind a drive of

@@ -115,12 +115,6 @@ export const DEALING: readonly Row<TurnEffect>[] = [
     "nell bailed on the hutch, kept 20 and gave her the rest back",
   ],
   ["ad|ads … [costs|cost|ran|fee|is|was $]", "doubt", "ad up for the desk costs 5"],
-  // "he'll" and "she'd", whose mark is gone by now.
-  [
-    "^ [hell|shell|theyll|hed|shed|theyd|itll take|do|pay|give|give_me|buy|have|go|grab] it|them|that|up_to|as_high_as|<art>? for|at? $|<piece>",
-    "offer",
-    "he'll take the dresser for 290",
-  ],
   ["[priced|pricing a|an|another|some|new]", "offer", "priced a new desk at 300"],
   ["a|an|another <piece> [for_sale|on_the_market]", "offer", "a desk for sale for 60"],
   [

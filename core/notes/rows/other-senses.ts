@@ -18,8 +18,9 @@ export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
     "intention",
     "meaning to drop the dresser to 160",
   ],
+  // "he'll" and "she'd", whose mark is gone by now.
   [
-    "[hell|shell|theyll|wholl|itll|youll|hed|shed|theyd|youd|whod take|buy|pay|give|do|go|pick|grab|sell|list|let|part|want|get|have|trade|drop|come|send|bring|accept|settle|split|swap]",
+    "[hell|shell|theyll|wholl|itll|youll|hed|shed|theyd|youd|whod take|buy|pay|give|give_me|do|go|pick|grab|sell|list|let|part|want|get|have|trade|drop|come|send|bring|accept|settle|split|swap]",
     "offer",
     "he'll take the dresser for 150",
   ],
@@ -220,7 +221,7 @@ export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
   ],
   ["^ i|we|just* took|pulled [# <supply>] ;", "doubt", "took 5 drawers off the dresser"],
   [
-    "^ [<art>? site|app|website|platform|marketplace|booth|mall|auction_house|consignment sent|paid|gave|deposited me|us?] $ for",
+    "^ [<art>? site|app|website|platform|booth|mall|auction_house|consignment sent|paid|gave|deposited me|us?] $ for",
     "net",
     "site sent me 140 for the dresser",
   ],

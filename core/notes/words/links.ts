@@ -125,6 +125,9 @@ export const BESIDE_GOING_ON = wordSet(
 /** Marks between what stands for itself. */
 export const PARTED = wordSet(", . ; ? !");
 
+/** One price is for all that stand beside such a word. */
+export const JOINS_BOTH = wordSet("and both all together plus");
+
 /** Behind one sum for all that was named. */
 /** A price of all of them together, and of none by itself. */
 export const OF_ALL_TOGETHER = wordSet(
