@@ -100,6 +100,7 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
   ["^ [in|at my|our last|old|former|previous <any>] ,? i|we", "other", "in my last shop i sold a desk 120"],
   ["<supply>|$|<time> … [for|on|into|in my|our <previous>]", "doubt", "spent 20 on hinges for my last desk"],
   ["<supply>|$|<time> … [for|on|into|in the <previous>] ;", "doubt", "spent 20 on hinges for the last desk"],
+  ["^ <labor>|<~work> [my|our <previous>] … <time>", "doubt", "sanding my last desk took 2h"],
   ["^ [for|on|in my|our|the <previous>] ,? i|we|it", "doubt", "on my last desk i spent 40 on hardware"],
   ["<~buy> … <piece> [before|previously|once] for|at? $", "other", "bought a bench before for 15"],
   [
@@ -123,7 +124,7 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "my last dresser sold for 180",
   ],
   [
-    "^ <art>? <piece> [that|which? i|we|id passed_on|passed_up|skipped|missed|missed_out_on|lost|turned_down|walked_away_from|didnt_buy|didnt_get|almost|nearly|just_missed bought|got|grabbed? at|on|in|to? <art>? <place>?] just|finally|later* sold|went|got|brought|fetched",
+    "^ <art>? <piece> [that|which? i|we|id passed_on|passed_up|skipped|missed|missed_out_on|lost|turned_down|let_go_of|gave_up_on|walked_away_from|didnt_buy|didnt_get|almost|nearly|just_missed bought|got|grabbed? at|on|in|to? <art>? <place>?] just|finally|later* sold|went|got|brought|fetched",
     "other",
     "the dresser i passed on sold for 180",
   ],
@@ -133,7 +134,7 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "dresser at the estate sale sold before i got there",
   ],
   [
-    "^ [<art>? <place> <place>|<word>? <word>? just|already|also|has|had* sold|sells] a|an|another|some",
+    "^ [<art>? <place>|church|school|library|hospital|city <place>|<word>? <word>? <word>? <word>? just|already|also|has|had* sold|sells] a|an|another|some",
     "other",
     "the antique mall sold a dresser for 180",
   ],
@@ -158,7 +159,7 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "another dresser in our street sold for 180",
   ],
   [
-    "^ <art>? [winner|bidder|winning_bidder|top_bidder|high_bidder|other_bidder] paid|got|bought|won|took",
+    "^ <art>? [highest|winning|top|other? winner|bidder|winning_bidder|top_bidder|high_bidder|other_bidder] paid|got|bought|won|took",
     "other",
     "the winner paid 310 for a desk",
   ],

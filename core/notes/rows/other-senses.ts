@@ -150,7 +150,7 @@ export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
     "desk post in review 120",
   ],
   [
-    "<supply> [is|was|still|now|under|in* back_up|up_again|review|rejected|denied|flagged|pending|still_up|expired|live|active|still at|for|on? $]",
+    "<supply> [is|was|still|now|under|in* back_up|up_again|went_live|live_again|review|rejected|denied|flagged|pending|still_up|expired|live|active|still at|for|on? $]",
     "doubt",
     "desk ad in review 120",
   ],
@@ -221,7 +221,7 @@ export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
   ],
   ["^ i|we|just* took|pulled [# <supply>] ;", "doubt", "took 5 drawers off the dresser"],
   [
-    "^ [<art>? site|app|website|platform|booth|mall|auction_house|consignment sent|paid|gave|deposited me|us?] $ for",
+    "^ [<art>? site|the_site|app|the_app|the_booth|the_mall|website|platform|booth|mall|auction_house|consignment sent|sent_me|paid|paid_me|gave|gave_me|deposited me|us?] $ for",
     "net",
     "site sent me 140 for the dresser",
   ],
