@@ -49,8 +49,21 @@ export function takeAnswer(asked: Asked, said: Said): Effect | null {
   // "like 40 minutes, mostly stripping": the opening alone makes another note of it.
   if (isOwnNote && !(opened && wants === "minutes")) return null;
   const rest = opened ? { ...said, text: opened, readings: readMessage(opened, said.today) } : null;
-  return completeReading(asked, said) ?? (rest && (takeBare(asked, rest) ?? completeReading(asked, rest)));
+  const bought = of.kind === "buy" && wants === "price" ? asBought(said) : null;
+  return (
+    completeReading(asked, said) ??
+    (rest && (takeBare(asked, rest) ?? completeReading(asked, rest))) ??
+    (bought && completeReading(asked, bought))
+  );
 }
+
+/** "it was 20 from the church sale" of what a piece cost: got for that. */
+function asBought(said: Said): Said | null {
+  const text = said.text.replace(WHAT_IT_COST, "got it for ");
+  return text === said.text ? null : { ...said, text, readings: readMessage(text, said.today) };
+}
+
+const WHAT_IT_COST = /^\W*(?:(?:it|that|i think it) )?(?:was|cost(?: me| us)?|ran me|came to) (?=\$?\d)/i;
 
 function isWhole({ kind, missing = [] }: Reading): boolean {
   return kind !== "unclear" && missing.length === 0;

@@ -10,6 +10,7 @@ import { meantBy } from "./tokens/meant.ts";
 import { wordsOf } from "./tokens/text.ts";
 import { tokensOf } from "./tokens/tokens.ts";
 import { language } from "./verbs.ts";
+import { THE_OTHER } from "./words/again.ts";
 import { NEVER_MIND, NO, OF_ASKING, YES } from "./words/replies.ts";
 
 /*
@@ -36,7 +37,10 @@ function onlyToken(
   kind: Tok["kind"],
   aside: (token: Tok) => boolean = () => false,
 ): Tok | null {
-  const tokens = tokensOfAnswer(text).filter((token) => !isFilling(token) && !aside(token));
+  const said = tokensOfAnswer(text);
+  // "and the other 20": the price of the other one.
+  if (kind === "amount" && said.some(({ text: word }) => THE_OTHER.has(word))) return null;
+  const tokens = said.filter((token) => !isFilling(token) && !aside(token));
   const [token] = tokens;
   return tokens.length === 1 && token!.kind === kind ? token! : null;
 }

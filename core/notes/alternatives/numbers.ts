@@ -151,7 +151,8 @@ export const timeOrCost: Offer = (held) => {
 export const cutOrPrice: Offer = (held) => {
   const [amount] = held.amounts;
   if (amount === undefined || (!held.pieces && !held.made)) return [];
-  return [as("reprice", { price: amount }, held), as("reprice", { cut: amount }, held)];
+  const both = [as("reprice", { price: amount }, held), as("reprice", { cut: amount }, held)];
+  return held.pieces ? both : both.map((each) => ({ ...each, takesBefore: true }));
 };
 
 export const newPrice: Offer = (held) =>
