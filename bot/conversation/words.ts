@@ -98,8 +98,9 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
   const noFact = whyNoFact(readings);
   const offer = noFact === null ? undefined : offerOf(readings, talkingDesk(turn, replyRoot));
   if (noFact || readings.every(isNothing)) keepNamed(turn, text);
+  const isNew = turn.ledger.books.facts.length === 0;
   if (readings.length === 0 || readings.every(isNothing))
-    turn.spoken.push("Nothing there for the books. Like:\nbought dresser 30");
+    turn.spoken.push(`Nothing there for the books.${isNew ? " Like:\nbought dresser 30" : ""}`);
   else if (offer) decideAll(turn, mattersOf([offer], turn.today), { root: turn.root, replyRoot });
   else if (noFact) turn.spoken.push(noFact);
   else if (twin) askWhetherAgain(turn, readings, twin);

@@ -31,6 +31,9 @@ function tokensOfAnswer(text: string): Tok[] {
   return withMentions(tokensOf(meantBy(text, wordsOf(text), lexer), lexer));
 }
 
+/** "and the other 20": the price of the other one. */
+const isOfOther = ({ text }: Tok): boolean => THE_OTHER.has(text);
+
 /** The one token that is no filler and fits; null where anything else is said. */
 function onlyToken(
   text: string,
@@ -38,8 +41,7 @@ function onlyToken(
   aside: (token: Tok) => boolean = () => false,
 ): Tok | null {
   const said = tokensOfAnswer(text);
-  // "and the other 20": the price of the other one.
-  if (kind === "amount" && said.some(({ text: word }) => THE_OTHER.has(word))) return null;
+  if (kind === "amount" && said.some(isOfOther)) return null;
   const tokens = said.filter((token) => !isFilling(token) && !aside(token));
   const [token] = tokens;
   return tokens.length === 1 && token!.kind === kind ? token! : null;
@@ -187,7 +189,7 @@ export function readBareCount(text: string): number | null {
     return words[named[0]!.text]!;
   const token = tokens.filter((other) => !isFilling(other));
   const [only] = token;
-  if (token.length !== 1 || !only) return null;
+  if (token.length !== 1 || !only || tokens.some(isOfOther)) return null;
   if (only.kind === "piece")
     return only.mention?.plural || only.mention?.number !== undefined ? null : (only.mention?.count ?? null);
   if (only.kind === "count") return only.value ?? null;

@@ -126,7 +126,11 @@ function listEnd(tokens: readonly Tok[], at: number): number {
 }
 
 /** One more of a kind. */
-const MORE_OF: Partial<Record<GoingOn, Kind>> = { "paid more": "pay", "sold more": "sell" };
+const MORE_OF: Partial<Record<GoingOn, readonly Kind[]>> = {
+  "paid more": ["pay"],
+  "sold more": ["sell"],
+  "the other": ["sell", "list"],
+};
 
 /** "it sold for 60": one, of a pair spoken of. */
 const SAYS_IT = /^\W*(?:it|its|it's|it’s)\b/i;
@@ -141,8 +145,8 @@ function made(effect: Exclude<GoingOn, "numbered">, told: Told, { text, line, to
   const { to } = said;
   const { count } = countIn(told.words);
   // "last two 70 cash"
-  const left = of === "sell" && count ? { pieces: [{ other: true as const, count }] } : {};
-  if (of) return { again: { how: "more", kinds: [of], to: { ...to, ...left } } };
+  const left = effect === "sold more" && count ? { pieces: [{ other: true as const, count }] } : {};
+  if (of) return { again: { how: "more", kinds: of, to: { ...to, ...left } } };
   const spoken = SPOKEN[effect];
   const each = told.beside.some((token) => token.each) ? { each: true as const } : {};
   const what = told.words.find(({ roles }) => roles.supply !== undefined)?.text;

@@ -360,6 +360,8 @@ function saidBy(verb: string, tokens: readonly Tok[], fired: Fired): Tok {
   return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}), verb);
 }
 
+const isIt = ({ text }: Tok): boolean => text === "it";
+
 function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok {
   if (effect === "listed") return saidBy("listed", tokens, fired);
   if (effect === "gifted") return saidBy("donated", tokens, fired);
@@ -375,6 +377,9 @@ function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok
   }
   if (effect === "part" || effect === "fee" || effect === "left" || effect === "help")
     token.mention = tokens.slice(fired.from, fired.to).find(({ kind }) => kind === "piece")?.mention;
+  // "tom helped carry it, gave him 10"
+  if (effect === "help" && !token.mention && tokens.slice(fired.from, fired.to).some(isIt))
+    token.mention = { it: true };
   if (effect === "left") token.kind = "piece";
   return token;
 }

@@ -4,12 +4,12 @@ import { tableOf } from "./table.ts";
 
 /**
  * "next": the same was done to the piece named, at that price. How a line goes on from what was said before it. Of the newest note: "again": once more as it was; "more": one more,
- * or as many as the number in brackets, with a value of its own, "paid more" only of a payment, "sold more" of a sale; "other": the same of another piece; "too": its verb
+ * or as many as the number in brackets, with a value of its own, "paid more" only of a payment, "sold more" of a sale, "the other" of a sale or a listing; "other": the same of another piece; "too": its verb
  * alone, its amount asked. Of the one piece spoken of: "listed", "at asking", "lowered", "sold", "took". The part in brackets says so, and
  * every other word has to be a value, a piece or nothing. "numbered": the part in brackets is the bare number of a piece.
  */
 export type GoingOn =
-  | ("again" | "next" | "more" | "paid more" | "sold more" | "other" | "too")
+  | ("again" | "next" | "more" | "paid more" | "sold more" | "the other" | "other" | "too")
   | ("listed" | "lowered" | "sold" | "took" | "at asking")
   | "numbered";
 
@@ -19,6 +19,7 @@ const ROWS: readonly Row<GoingOn>[] = [
   ["^ [same|same_thing|ditto] <day>|<method> ;", "again", "same yesterday"],
   ["^ [then|oh|plus* another # more? for|at?] $", "more", "another 2 for 30"],
   ["^ [and|then|oh|plus* another|one_more <container> for|at?] $ ;", "more", "another can 14"],
+  ["^ [and|then|oh|plus* the other one? ,|for|at?] $ <method>? ;", "the other", "and the other 20"],
   ["^ [then|oh|plus* # more|others for|at?] $", "more", "2 more for 30"],
   [
     "^ [and|then|oh|plus|sold|just* another|another_one|one_more|the_last_one|last_one ,? is|just* gone|sold|went ,|for|at*] $",

@@ -62,6 +62,11 @@ const BEHIND_SERVICE = "fee|charge|cost?";
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
 export const HANDS: readonly Row<OwnerEffect>[] = [
   [
+    "!!bought|sold|took ^ [<art>|two|2|my|our? <new>|<person>|<kin>|guy|guys|kid|kids <new>|<plain>|<person>|kid|kids|guys|next_door|down_the_street* helped|moved|carried|loaded|unloaded|hauled|lugged me|us|with|to|load|unload|carry|move|lift|haul|bring|get|it|them|that|in|out|up|upstairs|downstairs|off|the* <piece>? in|out|up|upstairs|downstairs|down* ,|and|so|-|.|i|we* gave|paid|tipped|slipped|handed|threw|pd him|her|them|em|<new>? <art>?] $ ;",
+    "help",
+    "tom next door helped carry it, gave him 10",
+  ],
+  [
     `<~buy> … <piece> … $ ,|and|plus|+|&|-|.|;|for|<art>* [${BESIDE_PRICE} and|&|+? ${BESIDE_PRICE}?] was|came_to|:|at|for|another* $`,
     "carried",
     "bought chair 20, delivery 15",
