@@ -136,7 +136,13 @@ function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decisio
   if (isDeclined(reading)) return { kind: "refuse", why };
   const offer = askOfOffer(reading, standing, desk, deciding);
   if (offer) return { kind: "ask", ask: offer };
-  if (standing.length === 0) return (unclear && lastResort(unclear, desk)) ?? { kind: "refuse", why };
+  if (standing.length === 0)
+    return (
+      (unclear && lastResort(unclear, desk)) ?? {
+        kind: "refuse",
+        why: OF_CHOICES.has(why) ? whyOf({ kind: "unknown" }) : why,
+      }
+    );
   const left = standing.length === 1 ? (unclear?.left ?? []) : [];
   if (unclear?.rest?.length) return { kind: "ask", ask: askOfList(promptOf(why, []), standing, unclear) };
   const all = unclear ? withLikely(standing, likelyStanding(unclear, desk, deciding)) : standing;
@@ -180,6 +186,9 @@ function askDay(reading: Reading, dated: readonly Reading[], { today }: Omit<Des
 }
 
 /** Why it is asked; how to say it otherwise is not needed beside buttons that do. */
+/** What asks for one of several readings, and says nothing where none of them stands. */
+const OF_CHOICES: ReadonlySet<string> = new Set([whyOf({ kind: "eitherOf" }), whyOf({ kind: "newOrOld" })]);
+
 function promptOf(why: string, left: readonly string[]): string {
   if (left.length > 0) return `I don't know "${left.join(" ")}". Is it this?`;
   return /^[^.?!]+[.?!]/.exec(why)?.[0] ?? why;

@@ -22,8 +22,11 @@ export type Place = Pick<Reading, "text" | "line" | "date"> & { pieces: Mention[
 
 /** "sol is out, gave him his 25 back", "kept her deposit", "kept 20, gave her 30 back" */
 export function backsOut({ says, amounts }: Told, pieces: Pieces, at: Place): Reading[] {
-  const [amount, other, ...others] = amounts;
   const deposit = depositOf(pieces);
+  // "gave 10 of the 40 back, kept 30": the whole of it is only named.
+  const isWithin = amounts.length > 1 && amounts.every((each) => each <= deposit);
+  const whole = isWithin ? amounts.indexOf(deposit) : -1;
+  const [amount, other, ...others] = amounts.filter((_, at) => at !== whole);
   if (others.length > 0) return [];
   // "wants her 50 back": it has not gone back yet.
   const isBack = says.has("back") && !says.has("wants");

@@ -8,11 +8,13 @@ import { pastDay } from "../notes/quantities/days.ts";
 import type { Reading } from "../notes/reading.ts";
 import { besideName, partedIn } from "../notes/settling.ts";
 import { centsIn } from "../notes/slots/money.ts";
+import { whyOf } from "../notes/unclear.ts";
 import { BOUNCED, PAPER, UNPAID_WORDS } from "../notes/words/deals.ts";
 import { ACTED, HOW_PAID } from "../notes/words/mending.ts";
 import { BESIDE_SETTLING } from "../notes/words/settling.ts";
 import { saysAny } from "../notes/words/words.ts";
 import type { MendTo } from "./fields.ts";
+import { OFFERED_MAX } from "./misnoted-out.ts";
 
 /** Longer messages say more than that. */
 const LENGTH_MAX = 60;
@@ -54,7 +56,28 @@ export function ofBouncedCheck(
         ...after,
       ];
   }
-  return null;
+  return ofPaper(text, books);
+}
+
+/** "check bounced!": of the one sale that was paid so, or of which of them; null where a piece is named, or none was. */
+function ofPaper(text: string, books: Books): Reading[] | null {
+  const methods = lexed(text).flatMap(({ roles }) => roles.method ?? []);
+  const paid = books.facts.filter(
+    (fact): fact is FactOf<"sell"> => fact.kind === "sell" && methods.includes(fact.data.method ?? ""),
+  );
+  const could = paid
+    .reverse()
+    .filter((sale) => tellsOfBounced(text, { ...sale, pieces: [] }, books))
+    .map(
+      ({ pieces, amount }): Reading => ({
+        ...{ kind: "refund", unpaid: true, pieces: byNumbers(pieces), text, line: 0 },
+        ...(paid.length > 1 ? { amount } : {}),
+      }),
+    );
+  if (could.length < 2) return could.length === 0 ? null : could;
+  return [
+    { kind: "unclear", why: whyOf({ kind: "eitherOf" }), could: could.slice(0, OFFERED_MAX), text, line: 0 },
+  ];
 }
 
 /** Whether the words tell of a check that came back, and nothing more than which piece and how much it was for. */

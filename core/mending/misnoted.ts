@@ -1,3 +1,4 @@
+import { byNumbers } from "../decide/mentioned.ts";
 import { type Cents, show } from "../money.ts";
 import { misnotedIn } from "../notes/misnoted/misnoted.ts";
 import type { Misnoted } from "../notes/misnoted/misnoted-said.ts";
@@ -7,6 +8,7 @@ import { partedIn } from "../notes/settling.ts";
 import { tellsNoFact, whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
 import { GOOD_FOR, NOT_OLD } from "../notes/words/mending.ts";
+import { OF_NOW, OLD_PHRASES } from "../notes/words/misnoted.ts";
 import { saysAny } from "../notes/words/words.ts";
 import type { MendTo } from "./fields.ts";
 import { isMeant } from "./meant.ts";
@@ -56,6 +58,8 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
     : [];
   const [only, ...others] = found;
   if (!only) return said.old.amount === undefined ? null : withoutOld(text, said.old.amount, desk);
+  const anew = others.length === 0 && said.left.length === 0 ? pricedAnew(only, text) : null;
+  if (anew) return { readings: [{ ...anew, ...at }], isSure: true };
   const asMend = ({ fact, to = {} }: Found): Mend => ({ kind: "mend", of: { fact: fact.id }, to, ...at });
   const isAllTaken = said.left.length === 0 && (said.now.name === undefined || only.to!.buyer !== undefined);
   // "would you take 65 for it? nope": asked, whatever it may correct.
@@ -81,6 +85,13 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   // "the price of the desk at the other shop is 110 not 120": with words left over it is asked, however it points.
   const why = whyOf({ kind: others.length > 0 || said.left.length > 0 ? "eitherOf" : "newOrOld" });
   return { readings: [{ kind: "unclear", why, could, ...at }], isSure: false };
+}
+
+/** "put the desk at 80 instead of 95", "desk now 80 instead of 95": what it is to cost from now on; null where that is noted wrong. */
+function pricedAnew({ fact, to }: Found, text: string) {
+  const isPrice = (fact.kind === "list" || (fact.kind === "reprice" && !fact.data.cut)) && to?.amount;
+  const isAnew = isPrice && saysAny(text, OF_NOW) && saysAny(text, OLD_PHRASES);
+  return isAnew ? { kind: "reprice" as const, pieces: byNumbers(fact.pieces), price: to.amount! } : null;
 }
 
 /** "desk was 35 when i bought it, sold it 140": what it cost, and what came of it; null where the first part corrects nothing. */

@@ -9,6 +9,7 @@ import { HINTS } from "./tokens/sign-bits.ts";
 import { firstWord } from "./tokens/text.ts";
 import { ASKING, BESIDE_PHRASE, ROUGHLY, SHORT_PERIODS, TOPICS } from "./words/asking.ts";
 import { MONTHS } from "./words/calendar.ts";
+import { BOUNCED } from "./words/deals.ts";
 
 /** What the reader needs of an answer: what it is about and how it is asked. */
 interface Asked {
@@ -118,6 +119,9 @@ function isDoing(first: Tok, next: Tok | undefined, tokens: readonly Tok[]): boo
   // "what a day" asks nothing.
   if (first.text === "what") return /^an?(?: |$)/.test(next?.text ?? "");
   if (first.text.startsWith("what a ")) return true;
+  // "check bounced!", "check came back"
+  if (first.text === "check")
+    return BOUNCED.has(next?.text ?? "") || /^(?:came|was|got)\b/.test(next?.text ?? "");
   // "can of wax 11"
   if (first.text === "can" && next?.text === "of") return true;
   // "did the first coat" is no question, "did the hutch sell" one.

@@ -43,6 +43,9 @@ export interface Settling {
 
 const LENGTH_MAX = 120;
 
+/** "so sam who put 40 down on the desk? flaked": it is asked of nobody. */
+export const WHO_IS_MEANT = /^[^?]*\b(?:who|guy|lady|one)\b[^?]*\?[^?]*\w[^?]*$/i;
+
 /** Where a message may go on with what became of the piece then: "…, gave him his 25 back and sold it to a student 150". */
 const JOINT = /(?:,? and|,|[.;!]+)(?: then| so)? /gi;
 
@@ -73,13 +76,18 @@ export function besideName(text: string, names: readonly string[]): { who?: stri
     .replace(/[.!,]+(?= |$)/g, " ")
     .replace(/\s+/g, " ")} `;
   for (const who of names)
-    for (const called of [who, `${who}s`, ...calledElse(who)])
+    for (const called of [who, `${who}s`, ...calledElse(who, names)])
       if (said.includes(` ${called} `)) return { who, rest: said.replace(` ${called} `, " ") };
   return { rest: said };
 }
 
-/** "lady in the red truck" is also "red truck lady" and "truck lady", "girl named tess" is "tess". */
-function calledElse(name: string): string[] {
+/**
+ * "lady in the red truck" is also "red truck lady" and "truck lady", "girl named tess" is "tess", and "big mike" is "mike"
+ * where nobody else is.
+ */
+function calledElse(name: string, names: readonly string[]): string[] {
+  const [, last] = /^\S+ (\S{3,})$/.exec(name) ?? [];
+  if (last) return names.some((other) => other !== name && other.split(" ").includes(last)) ? [] : [last];
   const [, given] = / (?:named|called) (\S+)$/.exec(name) ?? [];
   if (given) return [given, `${given}s`];
   const [, head, of] = /^(\S+) (?:in|with|from|at|of|w) (?:the |a |an |my |her |his )?(.+)$/.exec(name) ?? [];
@@ -103,7 +111,10 @@ const STAYS_IN =
  * with a whole note behind. None where it may say anything else.
  */
 export function settlingsIn(text: string, names: readonly string[], today: Day): Settling[] {
-  if (text.length > LENGTH_MAX || text.includes("?") || STAYS_IN.test(text)) return [];
+  if (text.length > LENGTH_MAX || (text.includes("?") && !WHO_IS_MEANT.test(text)) || STAYS_IN.test(text))
+    return [];
+  // "ben did fetch it" tells, "did ben fetch it" asks.
+  if (/^\s*did\b/i.test(text)) return [];
   const told = toldIn(text, names, today);
   const whole = told ? [{ told, text, after: [] }] : [];
   if (told && told.left.length === 0 && told.amounts.length < 2) return whole;
@@ -148,7 +159,7 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
     (says.has("wants") && !says.has("out") && !says.has("comes"))
   )
     return null;
-  if (who === undefined && (told.left.length > 0 || OUR_OWN.test(rest))) return null;
+  if (who === undefined && (told.left.length > 0 || (!says.has("moved") && OUR_OWN.test(rest)))) return null;
   told.isTheirs ||=
     says.has("payer") || says.has("fetched") || amounts.length === (says.has("never") ? 1 : 2);
   return told;

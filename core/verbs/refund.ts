@@ -163,8 +163,10 @@ export const refund = defineVerb({
     judge: judgeRefund,
   },
 
-  offered: ({ amount, returned }, names) =>
-    `Gave back ${amount === undefined ? "" : `${show(amount)} `}on ${names}${returned ? ", it came back" : ""}`,
+  offered: ({ amount, returned, unpaid }, names) =>
+    unpaid && amount !== undefined
+      ? `${show(amount)} never came for ${names}`
+      : `Gave back ${amount === undefined ? "" : `${show(amount)} `}on ${names}${returned ? ", it came back" : ""}`,
 
   decide(said, desk) {
     const need = { fit: paidFor, question: "was it", unknown: "refuse", lacks: "not sold" } as const;

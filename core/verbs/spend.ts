@@ -72,7 +72,9 @@ export const spend = defineVerb({
         light: true,
       },
       {
-        say: phrases("bought bougt boght picked_up grabbed purchased snagged ordered"),
+        say: phrases(
+          "bought bougt boght picked_up grabbed purchased snagged ordered treated_myself_to treated_us_to splurged_on sprung_for",
+        ),
         with: ["supplyFirst"],
         without: ["loan", "stream"],
       },

@@ -49,12 +49,14 @@ export function dealOf(line: readonly Tok[], units: Units, today: Day, trace?: T
   const tokens = apart(line);
   const found = deals.every(tokens, tokens === line ? units : undefined);
   if (found.length === 0 || found.some(({ effect }) => effect === "none")) return null;
+  // "check bounced!!"
+  const end = tokens.findLastIndex((token) => !isStop(token)) + 1;
   for (const fired of found) {
     const effect = fired.effect as Dealt;
     for (const run of runsOf(tokens, fired, effect)) {
       const taken = takenOf(tokens.slice(run.from, run.to), fired, run.from, effect, today);
       const reading = taken && dealReading(effect, taken);
-      if (!reading || !standsAlone(reading, run, tokens.length)) continue;
+      if (!reading || !standsAlone(reading, run, end)) continue;
       trace?.push({ table: "deals", row: fired.row, words: textOf(tokens.slice(fired.from, fired.to)) });
       return { from: tokens[run.from]!.from, to: tokens[run.to - 1]!.to, reading };
     }
@@ -63,10 +65,10 @@ export function dealOf(line: readonly Tok[], units: Units, today: Day, trace?: T
 }
 
 /** A deal that names no piece belongs to the clause beside it, if there is one; a share is of what was told before it. */
-function standsAlone(reading: Reading, { from, to }: Run, length: number): boolean {
+function standsAlone(reading: Reading, { from, to }: Run, end: number): boolean {
   if (reading.kind === "share" && !reading.pieces) return from > 0;
   return (
-    (from === 0 && to === length) ||
+    (from === 0 && to >= end) ||
     ("pieces" in reading && reading.pieces !== undefined) ||
     reading.kind === "trade"
   );

@@ -8,7 +8,7 @@ import type { Units } from "../rows/units.ts";
 import { apart } from "../tokens/apart.ts";
 import { firstWord } from "../tokens/text.ts";
 import { saysOneMore } from "../words/again.ts";
-import { EXCUSES, IT_WAS, LISTING, OLD, RENAMING, SELLING, WORTH } from "../words/mending.ts";
+import { EXCUSES, IT_WAS, LISTING, OLD, OPENS_REASON, RENAMING, SELLING, WORTH } from "../words/mending.ts";
 import {
   inMeasure,
   isSkipped,
@@ -159,8 +159,16 @@ export function withoutReason(tokens: readonly Tok[]): readonly Tok[] {
   return isReason ? tokens.slice(0, at) : tokens;
 }
 
-/** "the note about #8, it was a mistake", "… delete it": said again. */
-function withoutExcuse(tokens: readonly Tok[]): readonly Tok[] {
+/** It is of no other note: no value, no day, and no piece by its name. */
+const namesNothing = ({ kind, mention }: Tok): boolean =>
+  kind === "mark" || kind === "word" || kind === "grain" || (kind === "piece" && mention!.name === undefined);
+
+/** "the note about #8, it was a mistake", "… delete it": said again. "the sandpaper, because i took it back": why. */
+function withoutExcuse(said: readonly Tok[]): readonly Tok[] {
+  const why = said.findIndex(
+    ({ text }, at) => at > 0 && OPENS_REASON.has(text) && said.slice(at).every(namesNothing),
+  );
+  const tokens = why < 0 ? said : said.slice(0, said[why - 1]!.kind === "mark" ? why - 1 : why);
   const at = tokens.findIndex(({ kind, text }) => kind === "mark" && text !== "#");
   if (at < 0) return tokens;
   // "delete the drive, dad drove"

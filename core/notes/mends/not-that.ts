@@ -7,7 +7,9 @@ import { isSkipped, type Mend, type Of, type Side, side, takeOf, takeTo } from "
 /* The old value beside the new one: "24 not 20", "not cash, card". What it was names the note. */
 
 /** "24 not 20", "4 chairs not 3", "on the 2nd not the 4th": what it was names the note. */
-export function notThat(tokens: readonly Tok[], today: Day): Mend | null {
+export function notThat(all: readonly Tok[], today: Day): Mend | null {
+  // "paint 12, not 14"
+  const tokens = all.filter(({ text }, place) => text !== "," || all[place + 1]?.text !== "not");
   const at = tokens.findIndex(({ text }) => text === "not");
   if (at < 0) return null;
   if (tokens[at + 1]?.text === "today") return dayNotToday(tokens, at, today);

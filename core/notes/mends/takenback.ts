@@ -2,6 +2,7 @@ import { type Tok, textOf } from "../clause.ts";
 import { decimalText } from "../quantities/amounts.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import { CORRECTING, TAKEN_BACK } from "../words/doubts.ts";
+import { ARTICLES_WIDE } from "../words/links.ts";
 
 /** "bought desk 40 scratch that 45", "2h no 3h on the desk", "sold the hutch i mean the bench 90". */
 export const takesItselfBack = (tokens: readonly Tok[]): boolean => placeOfTakingBack(tokens) >= 0;
@@ -22,12 +23,22 @@ function placeOfTakingBack(tokens: readonly Tok[]): number {
   return -1;
 }
 
-/** "30 no 40 dollars", "2h no 3h", "thirty no thirty two miles", "2 no 3 chairs". */
+/** "30 no 40 dollars", "2h no 3h", "thirty no thirty two miles", "2 no 3 chairs", "the crib no sorry the cradle". */
 function isBetweenValues(tokens: readonly Tok[], at: number): boolean {
   const [before, next] = [tokens[at - 1], tokens[at + 1]];
   if (!before || !next || before.kind === "word" || before.kind === "mark") return false;
+  if (before.kind === "piece" && ARTICLES_WIDE.has(tokens[behindCorrecting(tokens, at) - 1]!.text))
+    return tokens[behindCorrecting(tokens, at)]?.kind === "piece";
   if (before.kind === next.kind) return tokens[at]!.text === "no" || isValue(next);
   return before.kind === "amount" && (isMeasure(next) || next.mention?.count !== undefined);
+}
+
+/** Where what is meant begins, behind the words that put it right and its article. */
+function behindCorrecting(tokens: readonly Tok[], at: number): number {
+  const behind = tokens.findIndex(
+    ({ text }, place) => place > at && !CORRECTING.has(text) && !ARTICLES_WIDE.has(text),
+  );
+  return behind < 0 ? tokens.length : behind;
 }
 
 const isMeasure = ({ kind }: Tok): boolean => kind === "duration" || kind === "miles";
@@ -46,6 +57,8 @@ export interface PutRight {
  */
 export function withoutSlip(tokens: readonly Tok[]): PutRight | null {
   const back = placeOfTakingBack(tokens);
+  const piece = withOtherPiece(tokens, back);
+  if (piece) return piece;
   const slip = tokens.slice(0, back).findLastIndex(isValue);
   if (slip < 0) return null;
   const behind = tokens.findIndex((token, at) => at > back && (isValue(token) || token.kind === "piece"));
@@ -58,6 +71,19 @@ export function withoutSlip(tokens: readonly Tok[]): PutRight | null {
     from: slip,
     to: behind + 1,
   };
+}
+
+/** "an hour on the crib no wait not the crib the cradle", "sold the desk i mean the dresser 90": of the other piece. */
+function withOtherPiece(tokens: readonly Tok[], back: number): PutRight | null {
+  const slip = tokens.slice(0, back).findLastIndex(({ kind }) => kind !== "mark");
+  if (tokens[slip]?.kind !== "piece") return null;
+  const isOther = ({ kind, text }: Tok) => kind === "piece" && text !== tokens[slip]!.text;
+  const behind = tokens.findIndex((token, at) => at > back && isOther(token));
+  if (behind < 0 || tokens.slice(slip + 1, behind).some(isValue)) return null;
+  // "not the crib the cradle", and no other one that is denied.
+  const denied = tokens.slice(back, behind).findLastIndex(({ text }) => text === "not");
+  if (denied >= 0 && !tokens.slice(back + denied, behind).some(({ kind }) => kind === "piece")) return null;
+  return { tokens: [...tokens.slice(0, slip), ...tokens.slice(behind)], from: slip, to: behind + 1 };
 }
 
 /** The other value, in the unit of the first where it has none of its own; null where it is no other one of that. */

@@ -26,10 +26,18 @@ export function others(tokens: readonly Tok[], at: number): Found | null {
   const isFirst = at === 0 || tokens[at - 1]!.kind === "mark";
   const isCount = count !== null && count > 1 && count <= OTHERS_MAX && (from > at || isFirst);
   const behind = tokens[from + 2];
+  // "sold one chair 35 and promised the other two to his sister"
+  const isPromised = tokens[at - 1]?.text === "promised";
   const isCounted =
-    behind === undefined ? isSpelled(next!) : behind.kind === "amount" || isOfStanding(behind);
+    behind === undefined
+      ? isSpelled(next!)
+      : behind.kind === "amount" || isOfStanding(behind) || (isPromised && behind.text === "to");
   if (isCount && isCounted) return { mention: { other: true, count }, to: from + 2 };
-  const isAlone = from > at && (isOtherAlone(tokens[at - 1], next) || isSubject(tokens, at, from + 1));
+  const isAlone =
+    from > at &&
+    ((isPromised && next?.text === "to") ||
+      isOtherAlone(tokens[at - 1], next) ||
+      isSubject(tokens, at, from + 1));
   return isAlone ? { mention: { other: true, count: 1 }, to: from + 1 } : null;
 }
 

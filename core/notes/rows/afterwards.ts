@@ -16,7 +16,7 @@ export type TurnEffect =
 
 /** How a clause behind the fact begins: the mark or the joint belongs to it, so that it is judged with the fact. */
 const LINK =
-  ",|.|-|(|but|and|though|tho|only|except|just|still|he|she|they|buyer|guy|lady|it|its|is|was|has|hes|shes|theyre*";
+  ",|.|!|-|(|but|and|though|tho|only|except|just|still|he|she|they|buyer|guy|lady|it|its|is|was|has|hes|shes|theyre*";
 
 /** What a buyer pays with, and how it is said that it has not come. */
 const A_PAYMENT =
@@ -60,12 +60,7 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
   [
     "<sell>|<buyer> … [who|that|which|wholl|whos will|is|going_to|gonna* will|gonna|paying|pays|pay|sends|sending me|us|it|for_it* later|tonight|tomorrow|soon|friday|after|on|at|when|once|by|next_week <any>? <any>? <any>?]",
     "unpaid",
-    "sold desk 140 to my roommate who will pay me after her shift",
-  ],
-  [
-    "<sell>|<buyer> … [,? paying|pays|pay me|us after|when|once <any>? <any>?]",
-    "unpaid",
-    "sold desk 140 paying me after work",
+    "sold desk 140 to my roommate who will pay me at church",
   ],
   [
     "<sell> … [for|with|in|as|a|an|some|paid|cash|bill|was|turned_out* fake|counterfeit|phony|bogus|forged bill|bills|money|cash|check|note|twenty|hundred|fifty*]",

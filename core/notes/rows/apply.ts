@@ -318,7 +318,9 @@ function ofDay(effect: DayEffect, tokens: readonly Tok[], fired: Fired): Tok {
 const LABOR = rolesOf<Head>({ labor: true });
 
 /** What each effect makes of its words; a "name" stays a word that nobody knows. */
-const OWNER_ROLES: Readonly<Record<Exclude<OwnerEffect, "listed" | "gifted" | "scrapped">, Roles<Head>>> = {
+const OWNER_ROLES: Readonly<
+  Record<Exclude<OwnerEffect, "listed" | "gifted" | "scrapped" | "held">, Roles<Head>>
+> = {
   part: rolesOf<Head>({ supply: "materials" }),
   supply: rolesOf<Head>({ supply: "materials" }),
   fee: rolesOf<Head>({ supply: "fees" }),
@@ -364,6 +366,7 @@ const isIt = ({ text }: Tok): boolean => text === "it";
 
 function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok {
   if (effect === "listed") return saidBy("listed", tokens, fired);
+  if (effect === "held") return saidBy("holding", tokens, fired);
   if (effect === "gifted") return saidBy("donated", tokens, fired);
   if (effect === "scrapped") return saidBy("scrapped", tokens, fired);
   const said = textOf(tokens.slice(fired.from, fired.to));

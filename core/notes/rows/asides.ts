@@ -1,4 +1,4 @@
-import { LAMENTED, NOBODY } from "./laments.ts";
+import { LAMENTED, NOBODY, SLOW } from "./laments.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
@@ -23,6 +23,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "drove|went|ran|drive|rode|trip|run … [to <word> <word>? <word>? and back]",
     "aside",
     "drove to mill creek and back for the armoire, 61 miles",
+  ],
+  [
+    `<reprice>|<~reprice>|<list>|now|down|down_to … $ [,|-|.|;|and|seeing* since|because|as|bc|cause|cuz|that i|we|it|its|there|nobody|no_one|not|no|hardly|barely ${SLOW} ${SLOW} ${SLOW} ${SLOW}] ;`,
+    "aside",
+    "lowered the desk to 125 as i have not had one message about it all week",
   ],
   ["[lump sum|sums|payment?]", "aside", "paid 1000 lump sum to the loan"],
   [

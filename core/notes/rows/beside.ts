@@ -14,6 +14,11 @@ export const BESIDE: readonly Row<OwnerEffect>[] = [
     "sold desk 140 not the chair",
   ],
   [
+    "for|on|of <art>? <piece> [,|and|but* not|rather_than|instead_of for|on|of? <art>? <piece>]",
+    "word",
+    "fabric 38 for the chairs and not for the rocker",
+  ],
+  [
     "<sell> … [off|out|out_of|from of? <art>? <ownspot>] !loan|<new>",
     "word",
     "sold desk out of the truck 140",

@@ -18,6 +18,11 @@ export const LEAVES =
 /** Buyers by what they are seen to do: leave money, come and pay, say no more; and a piece by what it brought. */
 export const BUYERS: readonly Row<OwnerEffect>[] = [
   [
+    "^ <art>? <piece> [lady|guy|man|woman|buyer|couple|dude|girl|gal|kid|people|folks just|finally? paid|came_and_paid <art>? full|whole|asking|entire|all price|amount|asking|ask?] !!<piece> $",
+    "sold",
+    "desk lady paid the full 160",
+  ],
+  [
     "[<new>|<person>|he|she|they took|takes|is_taking a|some|another|the? picture|pictures|photo|photos|pics|pic|look|peek|seat|video|measurements]",
     "word",
     "dana took a picture of it",
@@ -35,7 +40,7 @@ export const BUYERS: readonly Row<OwnerEffect>[] = [
     "he wanted 60 i paid 45 for a table",
   ],
   [
-    "^ [<art>? !<kin> <person>|<new> <new>? paid|gave|gave_me|gave_us|sent|sent_me|handed_me] $ to_hold|to_save|to_reserve <art>? <piece>",
+    "^ [<art>? <opinion>|<trait>|<plain>|<supply>|<new>* !<kin> <person>|<new> <new>? paid|gave|gave_me|gave_us|sent|sent_me|handed_me|handed_us|paid_me|paid_us|slipped_me] $ to_hold|to_save|to_reserve|to_keep|to_set_aside <art>? <piece>",
     "buyer",
     "lenny paid 30 to hold the bench",
   ],

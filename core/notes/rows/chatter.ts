@@ -5,8 +5,47 @@ import { OPINIONS } from "./opinions.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
+const FOR_LONG =
+  "me|us|for|itself|up|out|the|rest|of|my|our|a|long|all|time|years|days|life|ages|while|quickly|fast|lot|easier|later|tomorrow|forever*";
+
 /** What is said of the day and how it went. */
 const ROWS: readonly Row<ChatterEffect>[] = [
+  [
+    "[so|and|,|.|;* we|you|i|lets may|can|could|might|should? cross|tick|check|take|strike|scratch that|it|them|this one? off the|our|my|your? list? now|please|too?] ;",
+    "chat",
+    "sold the coat rack 48, so we may cross that one off",
+  ],
+  [
+    "^ [guess|look|see who|whos] just|finally? <sell>|<list>|<~finish>|<~buy>",
+    "chat",
+    "guess who sold the desk, 210!!!",
+  ],
+  [
+    "loan … [,|.|!|and|so* done|all_done|finished|thats_done|im_done|were_done|done_with_it for? the|this? month|today|now|week|day|night?] ,|.|!|;",
+    "chat",
+    "300 to the loan, done, going to bed",
+  ],
+  // What stands behind it is meant.
+  [
+    "^ <word> <word>? <word>? ? [jk|just_kidding|kidding|lol_jk ,|.|!] <any>",
+    "chat",
+    "fun money? jk, sent 200 to the loan",
+  ],
+  [
+    "to|on|toward|at|for|a|the|my|our <any>? loan [like|as <art>? real|true|proper|<trait>|<plain>|<opinion>|<new>? adults|adult|grown_ups|grownups|grown|grownup|person|people|citizen|citizens|champ|boss|pro|clockwork|always|usual|humans|kids|folks ups|do|should?] ;",
+    "chat",
+    "sent 200 to the loan like real adults",
+  ],
+  [
+    `$ [,|.|and|so|,* it|they|this|that|which|my|our back|knees|arms|wrists|hands|shoulders? ought|should|shall|will|better|oughta to? last|do|serve|hold|thank|save|help|pay|work|love|make ${FOR_LONG} ${FOR_LONG} ${FOR_LONG}] ;`,
+    "chat",
+    "bought a dolly for 64, and it ought to last me the rest of my days",
+  ],
+  [
+    "cancel|delete|remove|undo|scratch|strike|take_back|take_out|void|erase|drop|ignore|forget the|that|those <any> [that|which? i|we just|only|already|last? gave|sent|told|texted|messaged|noted|logged|put|mentioned you|u|in|down? about?]",
+    "chat",
+    "cancel the drive i just gave you",
+  ],
   [
     "offered|offers|offer|offering|lowballed|bid|asked|wanted … $ … [,|.|-|and|but|so|lol|haha|,* i|we|me? told|said|texted|replied|answered|countered_with him|her|them|em|it|back|that* no|nope|nah|hell_no|heck_no|no_way|no_thanks|no_thank_you|no_chance|no_deal|not_happening|absolutely_not|forget_it|pass|hard_pass|too_low|get_lost|to_get_lost|take_a_hike|to_take_a_hike|id_think_about_it|ill_think_about_it|id_wait lol|haha|lmao|thanks|obviously|of_course|way|sir|maam*] ;",
     "chat",
@@ -93,7 +132,7 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "guy put 20 down on the desk, back sat w the rest",
   ],
   [
-    "<piece> [broke|snapped|cracked|collapsed|shattered|gave_out|fell_apart|split when|while|after|as|once … lol?] ,|.|so|and",
+    "<piece> [broke|snapped|cracked|collapsed|shattered|gave_out|fell_apart|split in_half|in_two|apart? when|while|after|as|once|under|beneath … lol?] ,|.|so|and",
     "chat",
     "green chair broke when i sat in it lol. tossed it",
   ],

@@ -155,7 +155,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "change the paint to 14",
   ],
   [
-    "^ [delete|remove|undo|scratch|strike|erase|cancel|void|take_back|take_out|ditch|reverse] !off|by|to|on|in|one|$|price|waiting <any>",
+    "^ please? [delete|remove|undo|scratch|strike|erase|cancel|void|take_back|take_out|ditch|reverse|strike_out|strike_off|cross_out|cross_off] !off|out|by|to|on|in|one|$|price|waiting <any>",
     "remove",
     "delete the drive",
   ],
@@ -178,7 +178,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "paint 12 was wrong, should be 10",
   ],
   ["$ [was|is wrong|off|incorrect ,|.|;|-?] $ ;", "change", "45 was wrong, 54"],
-  ["[, should_be|should_have_been|shouldve_been|make_it|make_that|not]", "change", "paint 12, should be 10"],
+  ["[, should_be|should_have_been|shouldve_been|make_it|make_that]", "change", "paint 12, should be 10"],
   ["!!deposit [is|was|were wrong|off|incorrect] ;", "wrong", "the paint is wrong"],
   [
     "[should|shouldve|shoulda|were_supposed|was_supposed|supposed|is_supposed have|to? be|been|say|read|cost]",

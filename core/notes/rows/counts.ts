@@ -69,6 +69,11 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
     "bob put 20 on desk",
   ],
   ["^ !i|we|ive <art>? <person>|<new> [put|left] $ on it|them|this ;", "down", "the teacher left 20 on it"],
+  [
+    "<piece> … [,|.|!|(|for* all|the # pieces|pcs|pc|items|parts )?]",
+    "all",
+    "dining set gone, all 5 pieces, 240",
+  ],
   ["[#] free <trait>|<plain>|<opinion>* <several>", "all", "grabbed 4 free chairs"],
   [
     "paid|pd|gave|slipped|handed|tipped [# guys|men|boys|kids|friends|neighbors|teens|people|helpers|students|movers|nephews|cousins <eachof>]",

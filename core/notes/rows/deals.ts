@@ -46,7 +46,7 @@ const OWING: readonly Row<"none" | "unpaid">[] = [
     "the 40 owed on the bench is never coming",
   ],
   [
-    "check|checks|chk|cheque|payment|transfer|card … [bounced|nsf|no_good|unpaid|reversed|declined|returned|bad|didnt_clear|never_cleared|didnt_go_through|never_went_through|never_came_through|wont_clear]",
+    "check|checks|chk|cheque|payment|transfer|card … [bounced|nsf|no_good|unpaid|reversed|declined|returned|bad|came_back|no_funds|insufficient_funds|didnt_clear|never_cleared|didnt_go_through|never_went_through|never_came_through|wont_clear]",
     "unpaid",
     "check for the desk bounced",
   ],

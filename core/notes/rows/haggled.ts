@@ -10,6 +10,8 @@ const TRIED =
 const FOR_LESS = "to|for|at|me|if|ill|id|i|would|take|get|have|buy|accept|with|steal|go";
 const MET =
   "landed_on|landed_at|settled_on|settled_at|settled_for|met_at|agreed_on|agreed_at|agreed_to|ended_up_at|ended_at|wound_up_at|closed_at|shook_on|shook_at|compromised_on|compromised_at|met_in_the_middle_at|met_halfway_at|split_it_at|split_the_difference_at|finished_at|got_to|came_up_to|went_up_to";
+const THEIRS = "is|was|s|officially|all|now|finally* hers|his|theirs";
+const AGREED = `${MET}|met_in_the_middle|met_halfway`;
 const PAID_AFTER =
   "paid|paid_me|gave_me|ended_up_paying|ended_up_giving|wound_up_paying|ended_up_giving_me|finally_paid|handed_me";
 const GONE =
@@ -33,6 +35,36 @@ const ENDED =
  * passed by. Where nothing says that the piece changed hands, an offer stays an offer.
  */
 export const HAGGLED: readonly Row<TurnEffect>[] = [
+  [
+    `^ [${HE}* found|noticed|saw|spotted|bargained|haggled|complained|hesitated <any>? <any>? <any>? <any>? <any>? <any>? ${AND}*] i|we ${AGREED}`,
+    "word",
+    "the buyer noticed a crack in the top, so we settled on 85 for the desk and he paid cash",
+  ],
+  [
+    `[i|we|both* ${AGREED}] $ for|on <art>? <piece> ${AND}* ${HE}* ${PAID_AFTER}|${GONE}`,
+    "sold",
+    "we settled on 85 for the desk and he paid cash",
+  ],
+  [
+    `had|with|brought $ … for|on <art>? <piece> [${AND}* i|we took|accepted it|that|the_money|the_offer|her_offer|his_offer? ${AND}* shes|hes|theyre|its|it|he|she|they|is|are|was* gone|drove_off|drove|left|went|walked_off|out|off with|home|it|them|away*] ;`,
+    "word",
+    "guy came with 100 for the chest, i took it and he drove off with it",
+  ],
+  [
+    `^ [${HE}* just|finally? sent|paid|gave|handed|wired me|us? the|her|his?] $ <any>? <any>? <any>? so|and|,|now* <art>? <piece> ${THEIRS}`,
+    "sold",
+    "she just sent the 95 by transfer so the mirror is officially hers",
+  ],
+  [
+    `sent|paid|gave|handed|wired|me|us|the … $ <any>? <any>? <any>? so|and|,|now* <art>? <piece> [${THEIRS} now?] ;`,
+    "word",
+    "she just sent the 95 by transfer so the mirror is officially hers",
+  ],
+  [
+    `^ [${HE}* ${DOWN_TO} me|us down from|off|by? $? to] $ for|on|of <art>? <piece> ${AND}* ${HE}|it|for|in|paid* <method>|${GONE}`,
+    "sold",
+    "she haggled us down from 85 to 70 for the table, cash",
+  ],
   [
     `^ [${HE}* ${CAME} ${FOR_ONE}*] one|1? <piece> ${AND}* ${HE}* ${ENDED} both|both_of_them|two|the_pair|<ofthem>`,
     "word",

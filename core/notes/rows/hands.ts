@@ -28,6 +28,7 @@ export type OwnerEffect =
   | "labor"
   /** Put where buyers see it. */
   | "listed"
+  | "held"
   | "gifted"
   | "scrapped"
   | "stream"
@@ -75,6 +76,16 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "<~sell>|went … $ [,|-|and|.|with* payment|the_payment|payment_was|payment_came|paid by|via|in|with|through|as <art>?] <method> ;",
     "word",
     "sold the desk to imani for 140, payment by transfer",
+  ],
+  [
+    "^ i|we|have|ive|weve|already|just* [promised] <art>? <piece> to !$",
+    "held",
+    "promised the bench to my neighbor",
+  ],
+  [
+    "^ <piece> [s|is|are|went? up|live now|online|already|finally? ,|.|:|-] $ each|apiece|a_piece|for_each|firm|obo|or_best_offer|even|for_both|for_the_pair|total|cash?",
+    "listed",
+    "both nightstands up, 45 each",
   ],
   [
     "<~finish>|done … <piece> .|,|;|-* [up|live|its_up|now_up|now_live|out_there|its_live] $ ;",
@@ -139,6 +150,11 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "dana transferred a 60 deposit for the dresser",
   ],
   [
+    "<supply> … [,|-|.|;|and* i|we|please|let_me should|must|will|want_to|ought_to|just* say|mention|add|note|point_out|stress that? that|this|it|its|they|thats|theyre is|are|was|were? all?] for|on <art>? <piece>",
+    "word",
+    "cane 38, and i should mention that it is for the chairs",
+  ],
+  [
     `[${PUT}] up? <art>? <piece> up? ${ONTO} <art>? ${OF_PLACE} <site> !<piece> … $`,
     "listed",
     "threw the desk on the town page for 145",
@@ -177,6 +193,11 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     `${TAG} on <art>? <piece> ,|-|and|.* [<art>? price? ${TAG} says|reads|is|said|:] $`,
     "word",
     "hung the sign on the hutch, price tag says 210",
+  ],
+  [
+    "i|we|and|, [gave|slipped|tipped|paid|handed the|a|an|my|our|his|her? delivery|moving|neighbor|neighbors|next_door|truck dude|guy|kid|man|fella|fellow|boy|guys|dudes|kids|boys] $",
+    "help",
+    "credenza went for 210 and we gave the delivery dude 15",
   ],
   [
     "^ i|we|just? [tipped <art>|my|our? !me|us delivery_guy|delivery_man|moving|two|2? guy|guys|movers|mover|loader|loaders|helper|helpers|driver|kid|kids who|that|for|at? <word>? <word>? <word>?] $ <method>? ;",

@@ -12,3 +12,7 @@ export const SCARCE =
 /** What one hopes for of a listing, and what comes in its place. */
 export const INTEREST =
   "bites|bite|takers|taker|nibbles|nibble|interest|calls|call|messages|message|texts|offers|offer|looks|luck|action|movement|views|hits|traction|love|inquiries|buyers|bidders|attention|lowballs|lowballers|lowball_offers|tire_kickers|tirekickers|scammers|crickets|silence";
+
+/** Words of how long nobody has come for it. */
+export const SLOW =
+  "i|we|it|its|has|have|had|been|there|is|are|was|were|not|no|nobody|no_one|never|hardly|barely|so|much|as|even|a|one|single|any|call|calls|callers|caller|message|messages|offer|offers|bite|bites|taker|takers|look|looks|looked|sat|sitting|sits|stood|standing|here|listed|up|for|in|since|without|about|at|this|that|on|the|all|last|past|<span>|<day>|<month>|month|months|week|weeks|day|days|year|ages|forever|long|too|now|interest|interested|asked|called|came|come|wants|wanted|wanting|buyer|buyers|visitor|visitors|two|three*";

@@ -28,6 +28,16 @@ const RIGHTED: readonly Row<"found" | "proof" | "added" | "then" | "old" | "wait
     "looked at the reciept, we paid 35 for the desk not 30",
   ],
   [
+    `[i|we* read|misread|held|had|saw|copied|picked_up|looked_at the|my|a|wrong|other* ${PAPER}|line|envelope|column|number|figure|digits without|upside_down|upside|down|backwards|in|by|the|my|dark|glasses|specs|mistake|wrong*]`,
+    "proof",
+    "i am sorry, the stain cost 13.40 and not 31.40; i read the receipt without my glasses",
+  ],
+  [
+    "[my|the eyes|eyesight|glasses|odometer|handwriting|memory|dial|print is|are|was|were not|isnt|arent|hard|small|bad|tiny|failing|going|terrible|faded* what|to_read|at|night|they|it|were|was|used_to_be|anymore*]",
+    "found",
+    "sorry, the varnish was 12.80 and not 21.80. my eyes are not what they were",
+  ],
+  [
     "[i|we|was|were* going|went|goin|looking back? over|through|thru stuff|things|everything|it_all tonight|today|again|now|and|,*]",
     "proof",
     "so i was going over stuff tonight and the knobs were 16",

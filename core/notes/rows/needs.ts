@@ -2,6 +2,8 @@ import type { TurnEffect } from "./afterwards.ts";
 import type { Row } from "./table.ts";
 
 /** Time that nobody worked, needs that take nothing from the fact before them, and what things cost by now. */
+const BRINGS = "brings|bring|bringing|pays|pay|paying|sends|drops_off|has|have";
+
 export const NEEDS: readonly Row<TurnEffect>[] = [
   // What it lacked, before what was got for it.
   [
@@ -149,9 +151,14 @@ export const NEEDS: readonly Row<TurnEffect>[] = [
     "sold bench 40, dude haggled me down from 55",
   ],
   [
-    "<hold> … [bal|balance|rest|remainder|other_half $? due|owed|comes|is_due? on|at|by|when|this|next? <day>|pickup|delivery]",
+    `<~hold>|deposit|deposits|down … [,|and|;|-|with|w|he|she|they|who|will|to|is* ${BRINGS}? <art>? bal|balance|rest|remainder|other_half $? due|owed|comes|coming|is_due|when|once? he|she|they? picks|gets|collects|fetches|grabs? it|them|up* on|at|by|this|next?] <day>`,
+    "fetch",
+    "desk: 50 down from a coworker, rest friday",
+  ],
+  [
+    "<hold> … [bal|balance|rest|remainder|other_half $? due|owed|comes|is_due? on|at|by|when? pickup|delivery]",
     "word",
-    "took 50 down on dresser bal due sat",
+    "took 50 down on dresser bal due at pickup",
   ],
   [
     "<sell> … $ [and|but|,? <art>? <person>|<someone>|buyer also|too|now? wants|wanted|asked_about|asked_for|is_interested_in <art>? <piece> too|also?]",

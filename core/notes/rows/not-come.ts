@@ -1,7 +1,7 @@
 import type { TurnEffect } from "./afterwards.ts";
 import type { Row } from "./table.ts";
 
-const LINK = ",|.|-|(|but|and|though|tho|only|just|still|so|then*";
+const LINK = ",|.|!|-|(|but|and|though|tho|only|just|still|so|then*";
 const MONEY = "money|cash|payment|check|cheque|funds|transfer|rest|balance";
 const WHO =
   "he|she|they|hell|shell|theyll|hes|shes|theyre|buyer|guy|lady|customer|<person>|<kin>|<new>|wholl|who";
@@ -13,6 +13,8 @@ const PAYING = "pay|pays|paying|brings_the_money|brings_cash|settles|settle_up|s
 const THING = "it|them|up|by|over|here|for_it|then|in|full|cash*";
 const WHEN =
   "on|this|next|at|by|after|around|<day>|<clock>|tomorrow|later|tonight|soon|payday|next_week|this_weekend|morning|afternoon|evening|night|work|after_work*";
+const IN_TIME =
+  "<day>|tomorrow|tmrw|tonight|later|soon|payday|next_week|next_month|this_weekend|when|once|after|as_soon_as|if|whenever";
 const NOT_THROUGH =
   "failed|fails|failing|declined|got_declined|was_declined|rejected|got_rejected|bounced|reversed|stuck|frozen|isnt_working|not_working|didnt_work|wont_work|doesnt_work|wouldnt_work|wasnt_working|wont_go_through|didnt_go_through|not_going_through|wouldnt_go_through|hasnt_gone_through|hasnt_come_through|never_came|never_arrived|never_came_through|didnt_come_through|is_down|was_down|acting_up|is_acting_up|wont_load|wont_send|not_sending|isnt_sending|on_hold|under_review|flagged|being_weird|pending|didnt_arrive|isnt_there|not_there|not_showing|isnt_showing";
 const ASKED =
@@ -60,6 +62,21 @@ export const NOT_COME: readonly Row<TurnEffect>[] = [
     `<~sell>|<buyer> … [${LINK} ${WHO} ${WILL}* drop_off|drop|drops|dropping|dropping_off|drops_off|mail|mails|mailing|leave|leaving|bring|brings|bringing|send|sends|sending|hand_over|give|wire|wires|wiring|transfer|transfers|transferring|pay|pays|paying|swing_by_with|comes_with|coming_with|come_with|comes_by_with|come_by_with|come_back_with me|us|over|off|by|round* the|a|my|his|her|their* ${MONEY} <any>? <any>? <any>?] ;`,
     "unpaid",
     "sold the desk 140, her mom is bringing the cash after church",
+  ],
+  [
+    `<~sell>|<buyer> … [${LINK} ${WHO}? ${WILL}* pay|pays|paying|settle|settles|settling me|us|up|for|it|the|rest|money|back|that* on|by|this|next? ${IN_TIME} when|once|after|as_soon_as|if? <any>? <any>? <any>? <any>?]`,
+    "unpaid",
+    "sold the bench to jen for 60, she'll pay us friday after church",
+  ],
+  [
+    `<~sell>|<buyer> … [${LINK} ${WHO}? ${SAYS}? he|she|they|hell|shell|theyll|ll|will|gonna|going_to|to* have|has|get|gets|got <art>|my|his|her|our? ${MONEY} on|by|this|next|for_me|for_us* ${IN_TIME} <any>? <any>? <any>?]`,
+    "unpaid",
+    "sold the bench to jen for 60, she says she'll have the cash on friday",
+  ],
+  [
+    `<~sell>|<buyer> … [${LINK} <art>|his|her|their? ${MONEY} will|is|should* come|comes|coming|arrive|arrives|land|lands|clear|clears in|through|here? on|by|this|next? ${IN_TIME}]`,
+    "unpaid",
+    "sold the bench for 60 but the money comes next week",
   ],
   [
     `<~sell>|<buyer> … [${LINK} trusting|trust|hoping|hope|believing|praying|betting|counting_on|banking_on|relying_on|trusted him|her|them|that|buyer|he|she|they|<new>|will|to|ll|for* pay|pays|paying|come_through|comes_through|is_good_for_it|good_for_it|the_money|payment]`,

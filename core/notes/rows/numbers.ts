@@ -133,6 +133,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ],
   ["<~buy>|<~sell>|got|paid … [instead of $]", "beside", "sold desk 90 instead of 110"],
   [
+    "had|with|brought $ [instead of $] for|on <art>? <piece> ,|.|-|and|but|so* i|we took|let|sold|accepted|gave|caved",
+    "beside",
+    "she came with 90 instead of 100 for the desk, i took it",
+  ],
+  [
     "<~buy>|<~sell>|got|paid … [reg|regular|regularly|originally|normally|usually|new $]",
     "beside",
     "bought lamp 10 regularly 40",

@@ -19,6 +19,11 @@ const FOR_THE_OTHER =
   "to_fund|to_buy|to_pay_for|to_help_pay_for|to_get|to_make_room_for|to_make_space_for|to_free_up_space_for|to_match|to_go_with|making_room_for|to_afford|to_cover";
 const BECAUSE =
   "because|since|as|cause|cuz|bc|now_that|in_case|whereas|where|until|when|whenever|once|so|though|although";
+const ONE_MORE = "a|an|another|one|some|this|extra|little|cute";
+const FREE = "for_free|free|for_nothing|gratis|at_no_charge|no_charge|as_a_freebie|as_a_bonus";
+/** What something else was bought with, which is on the books. */
+const ALONG =
+  "along? with|alongside|when_i_bought|when_we_bought|when_i_got|when_we_got the|that|my|our|those|this <trait>* <piece>";
 
 /** A second piece that is only spoken of: where the first one stood, what it goes with, costs less than, or came before. */
 export const ONLY_MENTIONED: readonly Row<TurnEffect>[] = [
@@ -96,6 +101,27 @@ export const ONLY_MENTIONED: readonly Row<TurnEffect>[] = [
     `${DONE} … <piece> $? [,|-? ${BECAUSE} <art>? <piece>]`,
     "doubt",
     "sold the desk because the dresser was too big 110",
+  ],
+  [
+    `threw|tossed|chucked|threw_in|tossed_in|included|added in? ${ONE_MORE} <trait>|<opinion>* <piece> in? ${FREE}? [${ALONG}]`,
+    "word",
+    "the seller threw in a plant stand with the buffet",
+  ],
+  [
+    `${ONE_MORE} <trait>|<opinion>* <piece> came|came_along|comes|was|is|in|home|me|us* ${FREE} [${ALONG}]`,
+    "word",
+    "she gave me a plant stand for free with the buffet",
+  ],
+  // "the stool came free" tells of one that is noted.
+  [
+    `${ONE_MORE} <trait>|<opinion>* <piece> [came|came_along] ${FREE}`,
+    "bought",
+    "a plant stand came free with the buffet",
+  ],
+  [
+    `${ONE_MORE}? free|freebie <trait>|<opinion>* <piece> [${ALONG}]`,
+    "word",
+    "got a free mirror with the buffet",
   ],
   [
     "<sell> … <piece> … [for|against|with her|his|their <piece>]",

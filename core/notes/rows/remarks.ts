@@ -1,8 +1,40 @@
 import type { TurnEffect } from "./afterwards.ts";
 import type { Row } from "./table.ts";
 
+const AND_NOW = ",|and|so|now|.|!|-|we|i|were|im|am|are|its|it|thats|that|is|finally|all*";
+const DONE_WITH = "done|finished|all_done|done_with|finished_with|completed|finished_it it|that|with_it?";
+const OFF_THE_LIST =
+  "take|strike|cross|scratch|remove|pull it|that|them|this off|out|from of? the|our|your|my? list|stock|books|inventory|market|sale_list|for_sale_list";
+
 /** What was done, needed, wanted or said beside a note: it takes nothing from it, or is no fact by itself. */
 export const REMARKS: readonly Row<TurnEffect>[] = [
+  // What was done to it last, where it is told done in the same breath.
+  [
+    `^ i|we|ok|so|just|finally* [<labor> ,|and|&? <labor>?] <art>? <piece> <trait>* ${AND_NOW} ${AND_NOW} ${DONE_WITH} ; !!<time>`,
+    "word",
+    "we painted the dresser pink and were done with it",
+  ],
+  [
+    `[put|did|got|gave <art>? last|final coat|coats|touches on|to] <art>? <piece> ${AND_NOW} ${AND_NOW} ${DONE_WITH} ; !!<time>`,
+    "word",
+    "we put the last coat on the dresser and now its done",
+  ],
+  // A piece that is kept: whose wish it is, that it is off the list, how well it stands there.
+  [
+    `[<art>? <kin>? wants|want|wishes|wish|would_like|would_love|begs|begged|asks|asked|insists|insisted|decided|hopes to|on|for|us|me*] keep|keeping … ${OFF_THE_LIST}`,
+    "word",
+    "my wife wishes to keep the desk, so please take it out of the stock",
+  ],
+  [
+    `keep|kept|keeping|stays_with_us|<retire> … [,|.|-|;|so|and|please|pls|you|we|can|may|could* ${OFF_THE_LIST} please|pls|thanks?] ;`,
+    "word",
+    "we are keeping the desk, so please strike it from the stock",
+  ],
+  [
+    "keep|kept|keeping|stays … [,|.|-|;|!|it|its|is|looks|so|very|too|just|really* cute|perfect|sweet|pretty|great|nice|lovely|good|adorable|ideal|handy|darling by|next_to|beside|under|in|on|at|near|with|over|against <art>|my|our|his|her? <any> <any>?] ;",
+    "word",
+    "kept the bench after all. perfect next to the sofa",
+  ],
   [
     "$|<place>|<piece> [on his|her|their|the|my|our way home|back|to_work|from_work|back_home] ;",
     "word",

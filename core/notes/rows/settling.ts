@@ -6,6 +6,35 @@ const RIDES = "van|truck|trailer|car|pickup|suv|dolly|wagon|minivan|flatbed|help
 const DAYS = "<day>|later|tomorrow|payday|next_week|next_month|soon|tonight|when_he_can|when_she_can";
 
 const ROWS: readonly Row<Says>[] = [
+  // Why, and what came before it.
+  [
+    "[<day> has|had|just* come|came|gone|went|passed and|come|went|gone*]",
+    "aside",
+    "pete ghosted. sat came and went. keeping his 25",
+  ],
+  ["[no sign|trace|sight|hide_nor_hair of|from?]", "out", "no sign of pete, his 25 stays with me"],
+  [
+    "[no call|calls|text|texts|word|news|reply|answer|message|explanation|apology|warning|notice or|and|from|since*]",
+    "aside",
+    "pete vanished, no call no text. i keep the 25",
+  ],
+  [
+    "[lost|losing|quit|got|was|been|is|hurt|broke|having|had his|her|their|a|an|just* job|lease|license|place|apartment|house|nerve|arm|leg|hip|laid_off|fired|evicted|let_go|transferred|sick|divorced|deployed|moving|baby|emergency away?]",
+    "aside",
+    "pete lost his job, cant take it. gave him 10 back, kept 15",
+  ],
+  [
+    `[his|her|their ${RIDES}|ride|back|boss|kid|kids|plans|shift|bank|card|paycheck|hours died|broke|broke_down|is_dead|gave_out|quit|fell_through|changed|got_changed|is_sick|are_sick|got_sick|was_late|got_cut|went_out]`,
+    "aside",
+    "pete bailed, his truck died. returned the 25",
+  ],
+  [
+    "[has|have|had|got|with|theres* no|nowhere room|space|money|cash|to_put|way to|for|left|it|now|anymore*]",
+    "out",
+    "pete has no room for it now, gave the 25 back",
+  ],
+  ["[the one|guy|lady|person|woman|man with|who|that]", "aside", "pete, the one with 25 down, is out"],
+  ["[because|bc|cuz|cause|since|as|so >] ;", "aside", "pete flaked, gave him his 25 back bc karma"],
   // What will be is no pick-up yet.
   [
     "[gonna|going_to|will|ll|can|could|might|may|should|plans|planning|hoping|ready|able|supposed|promised|wants|wanted to? take|grab|fetch|get|haul|collect|pick_up|pick|come|buy|have]",
@@ -170,6 +199,27 @@ const ROWS: readonly Row<Says>[] = [
     "[moved|changed|pushed|bumped|rescheduled|switched the|his|her|their? hold|pickup|pick_up|it? back|out? to|till|until next? <day>]",
     "moved",
     "moved the pickup to wednesday",
+  ],
+  [
+    "pickup|pick_up|collection|handover … [moved|changed|pushed|bumped|rescheduled|switched|is|was|got|been|now* back|up|out? to|till|until|for|now next? <day>]",
+    "moved",
+    "pickup for the bench moved to thursday",
+  ],
+  ["[at|around|by|,* <clock>|noon|lunchtime|lunch]", "aside", "pickup for the bench moved to thursday, 9am"],
+  [
+    "[i|im|we|were am|are? off|free|home|around|available|working then|that_day|by_then?]",
+    "aside",
+    "pickup for the bench moved to thursday, im off then",
+  ],
+  [
+    "[<day> didnt|doesnt|wont|wouldnt|does_not|did_not work|work_out|suit|do for|out? him|her|them|us|me?]",
+    "aside",
+    "pickup for the bench is now friday, tuesday didnt work",
+  ],
+  [
+    "[i|he|she|they|we has|have|had|works|work|got|working|is|are late|nights|the|his|her|a|kids|doctor|class|church|shift|appointment* <day>?] ;",
+    "aside",
+    "pickup for the bench changed to friday, she has the kids tuesday",
   ],
   ["[got it|them] !back|from|for", "fetched", "pete got it this morning"],
   [

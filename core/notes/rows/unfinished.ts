@@ -46,12 +46,12 @@ const ROWS: readonly Row<TurnEffect>[] = [
   [
     "<buyer> … $ … [she|he|they|buyer|guy|lady|theyll|shell|hell|will|to|gonna|going_to? pays|pay|paying|pays_me|payment|to_pay|will_pay|pay_me|send|sends|sending|wiring|transferring it|me|the|rest|money|cash|check? on|by|this|next? <day>|later|tomorrow|tmrw|tonight|soon|friday|pickup|payday|next_week|monday]",
     "unpaid",
-    "mike took it at 200, paying friday",
+    "mike took it at 200, wiring it friday",
   ],
   [
     "<sell> … [she|he|they|buyer|guy|lady|theyll|shell|hell|shes|hes|theyre? is|are|will|to|gonna|going_to|has|have|still* pays|pay|paying|pays_me|payment|to_pay|will_pay|pay_me|send|sends|sending|wiring|transferring it|me|the|rest|money|cash|check? on|by|this|next? <day>|later|tomorrow|tmrw|tonight|soon|friday|pickup|payday|next_week|monday]",
     "unpaid",
-    "sold desk 140 she pays friday",
+    "sold desk 140 transferring it friday",
   ],
   [
     "<sell> … [pickup|pick_up|picking_up|picks_up|picking_it_up|picks_it_up|collecting|collects|fetching|comes|coming|they_come|come|comes_by|coming_by|getting_it|gets_it|grabbing_it|is_coming|for_pickup|to_be_picked_up|pickup_is|delivery|delivering|deliver on|by|this|is|at|next|around? <day>|<clock>|later|tomorrow|tmrw|tonight|soon|next_week|this_weekend|next_weekend|after_work]",
@@ -124,6 +124,11 @@ const ROWS: readonly Row<TurnEffect>[] = [
     "the lady was not happy with the desk, so i refunded her 25",
   ],
   ["[,|-? which that?] took|needed <time>", "word", "finished the desk, which took another hour"],
+  [
+    "<~hold> … for [next_week|next_weekend|next_month] ;",
+    "word",
+    "promised the desk to the same man for next week",
+  ],
   [
     "<~hold>|deposit|deposits|down … [,|and|;|who|she|he|they* will|shall|to|is|are|going_to|gonna|wants_to|plans_to fetch|collect|fetching|collecting|come|coming|pick|grab|get it|them|up|for|by* on|this?] <day>",
     "fetch",

@@ -7,6 +7,7 @@ import type { Mention } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
 import { bears, language } from "../verbs.ts";
 import { ALL_OF_THEM, AND, BEFORE_TOPIC, SUMS_UP } from "../words/links.ts";
+import { FOR_NOTHING } from "../words/money.ts";
 import { BUYERS_SAID } from "../words/names.ts";
 import { THROWS } from "../words/verbs.ts";
 import { withSameDoing } from "./same-doing.ts";
@@ -58,6 +59,8 @@ function withThrownIn(drafts: readonly Draft[]): readonly Draft[] {
   const at = drafts.findIndex(({ kind, clause }) => kind === "buy" && THROWS.has(clause.head?.text ?? ""));
   const bought = at > 0 ? drafts[at - 1]! : undefined;
   if (bought?.kind !== "buy" || bought.fields["price"] === undefined) return drafts;
+  // "… and they threw in a bench for free": it has its own price.
+  if (drafts[at]!.clause.tokens.some(({ text }) => FOR_NOTHING.has(text))) return drafts;
   const pieces = [bought, drafts[at]!].flatMap(({ fields }) => piecesOf(fields));
   const lot = { ...bought, fields: { ...bought.fields, pieces } };
   const asked = unclearDraft(bought.clause, { kind: "priceOfBoth" }, { could: [lot, bought] });

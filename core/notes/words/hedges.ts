@@ -44,6 +44,8 @@ export const HEDGES: Readonly<Partial<Record<Hedge, readonly string[]>>> = {
     "gonna",
     "going to",
     "will",
+    "shall",
+    "ought to",
     "ill",
     "ima",
     "imma",

@@ -69,6 +69,9 @@ export const EXCUSES: ReadonlySet<string> = new Set(
   ),
 );
 
+/** Behind what is taken out, these tell why. */
+export const OPENS_REASON = wordSet("because bc cuz cause since as that_was it_was thats its i we");
+
 /** What is said of a listing. */
 export const LISTING = wordSet("listed unlist delist");
 export const SELLING: ReadonlySet<string> = new Set(["sold", "went"]);

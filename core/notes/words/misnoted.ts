@@ -95,6 +95,8 @@ export const BECAME: Readonly<Record<string, "kept" | "given" | "scrapped">> = {
 export const WAS_NOT = wordSet("wasnt was_not werent were_not isnt is_not arent didnt did_not");
 /** "145 rather than 150": behind these, too. */
 export const OLD_PHRASES = wordSet("rather_than instead_of");
+/** What a piece is to cost from now on, beside them, and no note put right. */
+export const OF_NOW = wordSet("put make set have now go ask price");
 export const LOAN = wordSet("loan loans");
 /** That it is two notes that are taken back. */
 export const TWO_NOTES = wordSet("both before");

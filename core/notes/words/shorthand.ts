@@ -16,6 +16,7 @@ export const COMMONEST = wordSet(
 
 /** Shorthand and slips too short or too far from the word for the speller. */
 export const SHORTHANDS: Readonly<Record<string, string>> = {
+  kindly: "please",
   sry: "sorry",
   dif: "different",
   diff: "different",
