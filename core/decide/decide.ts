@@ -26,6 +26,7 @@ import {
   owedCameIn,
   refundedTo,
 } from "./fetched.ts";
+import { isDeposit, isNewPrice, isNewWork } from "./fitting-sums.ts";
 import { goneOn } from "./going-on.ts";
 import { byTheSame, householdQuestion } from "./household.ts";
 import { besideAsked, likelyStanding, resortOf, wholeOr, withLikely } from "./last-resort.ts";
@@ -264,53 +265,16 @@ function onlyStanding(
   if (!byBooks && !isPassed && !desk.talk?.replied) return {};
   const standing = standingOf(could, desk, deciding, byBooks);
   const [first, ...others] = standing;
-  if (!first || !isNew(reading, first.reading, desk)) return {};
+  if (!first || !isNewWork(reading, first.reading, desk, deciding)) return {};
   // "lamp to 22" of a lamp that is listed: its new price.
-  const isNewPrice =
+  const isPriced =
     reading.byBooks === true &&
     standing.every((each) => PRICINGS.has(each.reading.kind)) &&
-    (reading.why !== whyOf({ kind: "cutOrPrice" }) || isHardlyCut(first.reading, desk));
+    (reading.why !== whyOf({ kind: "cutOrPrice" }) || isNewPrice(first.reading, desk, deciding));
   const isOnly =
-    (byBooks || isPassed) && (others.length === 0 || isNewPrice || isPutDown(first.reading, desk));
+    (byBooks || isPassed) && (others.length === 0 || isPriced || isDeposit(first.reading, desk, deciding));
   if (!isOnly && !isNextStep(reading, first.reading, desk)) return {};
   return { reading: first.reading, confirmed: first.confirmed };
-}
-
-/** "nell left 50 on the dresser", which is listed at far more: a deposit. */
-function isPutDown(reading: Reading, desk: Omit<Desk, "confirmed">): boolean {
-  const decision = reading.kind === "hold" && reading.deposit ? decideWhole(reading, desk) : null;
-  if (decision?.kind !== "record") return false;
-  const pieces = decision.facts.flatMap((fact) =>
-    fact.pieces.map((number) => desk.books.pieces.get(number)!),
-  );
-  const asked = pieces.reduce((sum, { listPrice }) => sum + (listPrice ?? 0), 0);
-  return (
-    pieces.every(({ listed }) => listed !== null) && reading.kind === "hold" && reading.deposit! <= asked / 2
-  );
-}
-
-/** "an hour total on both nightstands" on which nothing was noted before: all of it is new. */
-function isNew({ why }: ReadingOf<"unclear">, first: Reading, desk: Omit<Desk, "confirmed">): boolean {
-  if (why !== whyOf({ kind: "so far" })) return true;
-  const decision = decideWhole(first, desk);
-  return (
-    decision.kind === "record" &&
-    decision.facts.every(({ pieces }) => pieces.every((number) => !desk.books.pieces.get(number)?.minutes))
-  );
-}
-
-/** Nobody takes more than this part off at once. */
-const CUT_MAX = 0.6;
-
-/** "price drop on the hutch 199" of one at 220: what it costs now, and no 199 off it. */
-function isHardlyCut(first: Reading, desk: Omit<Desk, "confirmed">): boolean {
-  const decision = first.kind === "reprice" && first.price !== undefined ? decideWhole(first, desk) : null;
-  const [fact] = decision?.kind === "record" ? decision.facts : [];
-  const asked = fact?.pieces.reduce(
-    (sum, number) => sum + (desk.books.pieces.get(number)?.listPrice ?? 0),
-    0,
-  );
-  return fact !== undefined && fact.amount! < asked! && fact.amount! > asked! * CUT_MAX;
 }
 
 /** Kinds of note that only say what is asked for a piece. */

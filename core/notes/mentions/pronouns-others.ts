@@ -3,7 +3,7 @@ import { bears } from "../verbs.ts";
 import { ARTICLES } from "../words/filler.ts";
 import { AND, BEFORE_PRICE } from "../words/links.ts";
 import { ANOTHER, BE, FOR_ALL, MORE, ONE, ONTO, POINTS_OUT } from "../words/pieces.ts";
-import { countOf } from "./mentions.ts";
+import { countOf } from "./counts.ts";
 import { type Found, isOfStanding, isToldOf } from "./pronouns-told.ts";
 
 /* Those that are left of the ones spoken of: "the other one", "the last two", "the rest of the stools". */

@@ -25,7 +25,7 @@ import {
   WHEN,
   WORKED_ON,
 } from "../words/pieces.ts";
-import { countOf } from "./mentions.ts";
+import { countOf } from "./counts.ts";
 import { others, restOf } from "./pronouns-others.ts";
 import { type Found, isHeadOf, isOfStanding, isPriced, isToldOf } from "./pronouns-told.ts";
 

@@ -1,7 +1,8 @@
 import type { Clause, Tok } from "../clause.ts";
 import { claim, freeTokens } from "../clause.ts";
 import { strongHeadsOf } from "../heads.ts";
-import { COUNT_WORDS, unlistedMention } from "../mentions/mentions.ts";
+import { COUNT_WORDS } from "../mentions/counts.ts";
+import { unlistedMention } from "../mentions/mentions.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
 import { isEveryday } from "../words/everyday.ts";

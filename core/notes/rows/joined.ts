@@ -1,0 +1,30 @@
+import { type Head, type Tok, textOf } from "../clause.ts";
+import { type Roles, rolesOf } from "../tokens/roles.ts";
+import { NO_ROLES, wordToken } from "../tokens/token.ts";
+import { language } from "../verbs.ts";
+import type { Fired } from "./table.ts";
+
+/** Words with one meaning given by a row: one token in place of those of its bracket, of the same shape as any. */
+export function joined(
+  tokens: readonly Tok[],
+  { from, to }: Fired,
+  roles: Roles<Head> = NO_ROLES,
+  text = textOf(tokens.slice(from, to)),
+): Tok {
+  return wordToken("word", text, tokens[from]!.from, tokens[to - 1]!.to, roles);
+}
+
+export const PASSING = rolesOf<Head>({ plain: true });
+
+/** "settled at 140 for the desk, he left 40": says a deposit, as no other word does. */
+export function meaning(
+  word: "deposit" | "bought" | "sold" | "drove",
+  tokens: readonly Tok[],
+  fired: Fired,
+): Tok {
+  const heads = language().lexer.lexicon.entry(word)?.said?.heads;
+  const text = word === "drove" ? word : undefined;
+  return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}), text);
+}
+
+export const isAmount = ({ kind }: Tok): boolean => kind === "amount";
