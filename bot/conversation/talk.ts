@@ -24,7 +24,7 @@ export function talkOf(turn: Turn, replyRoot: number | undefined): Talk {
 }
 
 /** What was offered for pieces, and is neither taken nor turned down yet: to whomever it was told. */
-export const offersOf = ({ ledger }: Turn): Offer[] =>
+const offersOf = ({ ledger }: Turn): Offer[] =>
   ledger.questions
     .everyOpen()
     .flatMap(({ ask }) => ask.offer ?? [])
