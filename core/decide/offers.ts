@@ -5,7 +5,7 @@ import { lexed } from "../notes/lexed.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { centsIn } from "../notes/slots/money.ts";
-import { whyOf } from "../notes/unclear.ts";
+import { tellsNoFact, whyOf } from "../notes/unclear.ts";
 import { ACCEPTED, AGREES, AROUND_TAKEN, DECLINED, OFFERED } from "../notes/words/offers.ts";
 import { saysAny, wordsIn } from "../notes/words/words.ts";
 import type { Ask, Choice, Desk, Effect, Said } from "./decision.ts";
@@ -90,11 +90,14 @@ const tellsOffer = (reading: Reading): boolean =>
 export function acceptedOffer({ offer, choices }: Ask, { text, today, readings }: Said): Effect | null {
   const held = offer && readingsOf(choices).find((each) => each.kind === "hold");
   if (!offer || !held) return null;
+  const paid = paidIn(readings, offer.price);
+  if (paid) return { kind: "instead", readings: [{ ...paid, pieces: held.pieces ?? [], text }] };
   const deposit = depositIn(readings);
   const [first = "", rest = ""] = cutBehind(text);
   if (!deposit && !isTaken(first, offer.price)) return null;
   const told = deposit ?? (rest === "" ? [] : readMessage(rest, today));
-  const [only, ...more] = told.filter((each) => !saysNothing(each));
+  // "coming at 5" is nothing to record.
+  const [only, ...more] = told.filter((each) => !saysNothing(each) && !tellsNoFact(each));
   if (!only) return { kind: "instead", readings: [{ ...held, text }] };
   if (!isOfIt(only)) return null;
   const { missing: _, follows: __, ...fields } = only as ReadingOf<"hold"> | ReadingOf<"sell">;
@@ -104,6 +107,17 @@ export function acceptedOffer({ offer, choices }: Ask, { text, today, readings }
       ? { ...held, ...fields, agreed: fields.agreed ?? offer.price, ...at }
       : { ...fields, price: offer.price, ...at };
   return { kind: "instead", readings: [whole, ...more] };
+}
+
+/** "he gave me 280 and took it", of an offer of just that; null: nobody paid it. */
+function paidIn(readings: readonly Reading[], price: Cents): ReadingOf<"sell"> | null {
+  const [first, ...others] = readings;
+  const could = first?.kind === "unclear" && !first.left ? (first.could ?? []) : [];
+  const sale = could.find((each) => each.kind === "sell" && each.price === price);
+  const isOfNone = sale !== undefined && mentionsOf(sale).every(({ it }) => it === true);
+  if (sale?.kind !== "sell" || !isOfNone || !others.every(saysNothing)) return null;
+  const { missing: _, ...whole } = sale;
+  return whole;
 }
 
 /** "he put 40 down": a deposit of nobody who is named, on nothing else. */

@@ -44,6 +44,19 @@ describe("what is offered for a listed piece", () => {
     expect(chat.say("he came, paid the rest").text).toContain("Sold #1 dresser for 280.00");
   });
 
+  test.each([["he gave me 280 and took it"], ["she paid the 280 and left with it"]])(
+    "is paid: %j",
+    (text) => {
+      chat.say("guy offered 280 for it");
+      expect(chat.say(text).text).toContain("Sold #1 dresser for 280.00");
+    },
+  );
+
+  test("is taken with when they come", () => {
+    chat.say("guy offered 280 for it");
+    expect(chat.say("he agreed, coming at 5").text).toContain("on hold at 280.00");
+  });
+
   test("is what a deposit is put down on", () => {
     chat.say("guy offered 280");
     chat.say("he put 40 down already");
