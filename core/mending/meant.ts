@@ -5,6 +5,7 @@ import type { Cents } from "../money.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { isNearSpelling } from "../notes/tokens/spelling.ts";
 import { bears } from "../notes/verbs.ts";
+import { PLACES } from "../notes/words/pieces.ts";
 import type { MendOf } from "./fields.ts";
 import type { Past } from "./past.ts";
 
@@ -32,6 +33,7 @@ export function factsMeant(of: MendOf, { books }: Desk, past: Past): Fact[] {
   if (of.fact !== undefined) return books.facts.filter((fact) => fact.id === of.fact);
   const isReplied = (fact: Fact): boolean => fact.root === past.replied;
   const pieceOf = (number: number) => books.pieces.get(number)!;
+  const pieces = withPlaces(of.pieces ?? [], books);
   // "monday, not today" in reply to what is still asked about is of no other note.
   const isOfReply =
     past.replied !== null && (of.back !== undefined || newestFirst(books, isReplied).length > 0);
@@ -47,7 +49,7 @@ export function factsMeant(of: MendOf, { books }: Desk, past: Past): Fact[] {
       (of.miles === undefined || (fact.kind === "drive" && fact.data.miles === of.miles)) &&
       (of.date === undefined || fact.day === of.date) &&
       (of.number === undefined || fact.pieces.includes(of.number)) &&
-      (of.pieces ?? []).every((mention) => fact.pieces.some((number) => isMeant(mention, pieceOf(number)))),
+      pieces.every((mention) => fact.pieces.some((number) => isMeant(mention, pieceOf(number)))),
   );
   return of.back === undefined ? fitting : nthLast(fitting, of, past);
 }
@@ -92,6 +94,17 @@ export function isOfWhat(fact: Fact, said: string | undefined): boolean {
 
 function singular(word: string): string {
   return word.length > 3 ? word.replace(/s$/, "") : word;
+}
+
+/** "the second mirror": the one of that place among those of the name, where there are several. */
+export function withPlaces(mentions: readonly Mention[], { pieces }: Pick<Books, "pieces">): Mention[] {
+  return mentions.map((mention) => {
+    const { place = PLACES[mention.traits?.[0] ?? ""], name } = mention;
+    if (place === undefined || name === undefined) return mention;
+    const named = [...pieces.values()].filter((piece) => piece.name === name);
+    const meant = named.length > 1 ? named[place - 1] : undefined;
+    return meant ? { number: meant.number } : mention;
+  });
 }
 
 /** Whether a mention can mean a piece: its number, or a name that ends alike with no word that the piece has not. */

@@ -2,7 +2,7 @@ import type { Fact } from "../books/facts.ts";
 import type { Misnoted } from "../notes/misnoted/misnoted-said.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
-import { isMeant, isOfWhat, newestFirst } from "./meant.ts";
+import { isMeant, isOfWhat, newestFirst, withPlaces } from "./meant.ts";
 import { hasOld, hasValue, type Looking } from "./misnoted-facts.ts";
 import type { Past } from "./past.ts";
 
@@ -42,7 +42,7 @@ export function takenOut(
   // What was sent twice is asked about already: that question is dropped. "put 40 down already" tells of something new.
   const isOfQuestion = touched !== null && !books.facts.some(({ root }) => root === touched);
   if (said.isAgain && isOfQuestion) return hasValue(now) || hasValue(old) ? null : [{ kind: "undo", ...at }];
-  const pieces = [...now.pieces, ...old.pieces];
+  const pieces = withPlaces([...now.pieces, ...old.pieces], books);
   const isDenied = said.out === "denied";
   const isNear = isDenied && pieces.length === 0;
   const facts = newestFirst(books, (fact) => {
