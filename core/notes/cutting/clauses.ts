@@ -235,8 +235,13 @@ function addPart(
     last.tokens.push(...joint, ...part);
     return;
   }
-  const verb = headOf(last.tokens) ?? last.repeats;
-  cuts.push({ tokens: part, ...(way !== "own" && verb ? { repeats: verb } : {}) });
+  const own = headOf(last.tokens);
+  const verb = own ?? last.repeats;
+  const behind = own ? last.tokens.slice(last.tokens.indexOf(own) + 1) : last.behind;
+  cuts.push({
+    tokens: part,
+    ...(way !== "own" && verb ? { repeats: verb, ...(behind ? { behind } : {}) } : {}),
+  });
 }
 
 /** "undo, mirror still needs glue": behind its mark only why is told. */

@@ -6,6 +6,8 @@ export interface Cut {
   /** A piece joined on after the price: nobody can say whether the price was for both. */
   ambiguous?: true;
   repeats?: Tok;
+  /** What stood behind that verb: "up for" of "put the mirror up for 30 and the stool for 12" is said for both as well. */
+  behind?: readonly Tok[];
   /** It only says of another piece that nothing has become of it: what follows with a verb is a clause of its own. */
   isOpen?: true;
 }

@@ -45,7 +45,7 @@ const isFitting = ({ needs, rulesOut }: Said, mask: number): boolean =>
 const isBarred = (kind: Kind, bars: readonly Bearing[]): boolean =>
   bars.length > 0 && bars.some((bar) => bears(kind, bar));
 
-export function chosen(clause: Clause, repeats: Tok | undefined): Choice | null {
+export function chosen(clause: Clause, repeats: Tok | undefined, behind?: readonly Tok[]): Choice | null {
   const { tokens } = clause;
   const heads = headPlaces(tokens);
   if (heads.length > HEADS_MAX) return null;
@@ -54,7 +54,7 @@ export function chosen(clause: Clause, repeats: Tok | undefined): Choice | null 
   for (const at of heads)
     if (heads.length === 1 || !isAbsorbed(clause, at, heads)) best = better(best, clause, tokens[at]!, bars);
   if (best) return best;
-  if (repeats && heads.length === 0) return better(null, clause, repeats, bars);
+  if (repeats && heads.length === 0) return better(null, clause, repeats, bars, behind);
   // A verb that was said and does not fit is not overruled by what the clause holds: "returned paint 20".
   if (bars.length === 0 && heads.some((at) => saysMore(clause, tokens[at]!))) return null;
   return unsaidChoice(clause.signs.mask, bars);
@@ -106,15 +106,24 @@ function isAbsorbed(clause: Clause, at: number, heads: readonly number[]): boole
 }
 
 /** The better of a choice and what one verb word says: a plain verb before a light one, then the fuller saying. */
-function better(before: Choice | null, clause: Clause, token: Tok, bars: readonly Bearing[]): Choice | null {
+function better(
+  before: Choice | null,
+  clause: Clause,
+  token: Tok,
+  bars: readonly Bearing[],
+  behind?: readonly Tok[],
+): Choice | null {
   const after = maskAfter(clause, token);
   const mask = clause.signs.mask | after;
   let best = before;
   for (const { said, tails, light } of headsOf(token)) {
     if (!isFitting(said, mask) || isBarred(said.kind, bars)) continue;
-    const tail = tailOf(clause, token, tails);
-    if (!tail) continue;
-    const length = token.to - token.from + wordsOf(tail) * 3;
+    const own = tailOf(clause, token, tails);
+    const ending = own ?? (behind ? tailOf({ tokens: behind }, token, tails) : null);
+    if (!ending) continue;
+    // What was said of the clause before is none of its words.
+    const tail = own ?? NO_TAIL;
+    const length = token.to - token.from + wordsOf(ending) * 3;
     const score = (light ? 20 : 100) + length * 3 + said.weight;
     if (!best || best.score < score) best = { said, head: token, tail, score, mask: after };
   }
@@ -167,7 +176,11 @@ function wordsOf(tokens: readonly Tok[]): number {
 }
 
 /** The tokens that finish a verb's words further on, the longest of them; null where there are none. */
-function tailOf({ tokens }: Clause, head: Tok, tails: Tails | null): readonly Tok[] | null {
+function tailOf(
+  { tokens }: { tokens: readonly Tok[] },
+  head: Tok,
+  tails: Tails | null,
+): readonly Tok[] | null {
   if (tails === null) return NO_TAIL;
   const { endings, words } = tails;
   let found: readonly Tok[] | null = null;

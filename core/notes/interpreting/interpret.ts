@@ -24,13 +24,13 @@ import { fillAgreed, fillFeeShare, fillOwed, fillOwer, paidInParts } from "./pri
 import { setSlippedAside } from "./slipped.ts";
 import { hedgeTrouble, isUnreadNumber, leftoverTrouble, leftWords } from "./trust.ts";
 
-export function interpret(clause: Clause, { repeats, ambiguous }: Cut): Draft {
+export function interpret(clause: Clause, { repeats, behind, ambiguous }: Cut): Draft {
   const trouble: Trouble | null = ambiguous ? { kind: "priceOfBoth" } : earlyTrouble(clause);
   if (trouble) return troubled(clause, trouble);
   const asked = repeats ? null : askedDraft(clause);
   if (asked) return asked;
   const actor = actorOf(clause);
-  const choice = chosen(clause, repeats);
+  const choice = chosen(clause, repeats, behind);
   if (actor?.is === "sold" && (!choice || !bears(choice.said.kind, "has a buyer")))
     return soldTo(clause, actor);
   if (!choice) return troubled(clause, hedgeTrouble(clause) ?? noVerbTrouble(clause));
