@@ -1,6 +1,7 @@
 import { spokenWords } from "../passed-over/hesitations.ts";
 import { isCommon } from "../words/daily.ts";
 import { BEFORE_NAMES } from "../words/names.ts";
+import { UNITS } from "../words/numbers.ts";
 import {
   BEFORE_COUNTS,
   BEFORE_FOR_PRICE,
@@ -11,6 +12,7 @@ import {
   ENTIRE,
   HANDS_OVER,
 } from "../words/shorthand.ts";
+import { CONTAINERS } from "../words/supplies.ts";
 import { PERIODS } from "../words/units.ts";
 import type { Entry, Lexicon } from "./lexicon.ts";
 import { isSettled, isSpoken } from "./lexicon.ts";
@@ -70,7 +72,8 @@ function meantAt<Head>(
   const { norm } = typed[at]!;
   if (norm === "an" && isAndMeant(typed[at + 1])) return "and";
   if (norm === "ever" && PERIODS.has(typed[at + 1]?.norm ?? "")) return "every";
-  if (norm === "o" && ENTIRE.has(typed[at + 1]?.norm ?? "")) return "of";
+  if (norm === "o" && isOfMeant(norms.at(-1), typed[at + 1]?.norm)) return "of";
+  if (REMAINING.has(norm) && isOfThings(typed, at, lexicon)) return "other";
   if (isGiven(typed, at)) return "gave";
   if (norm === "too" && BEFORE_NAMES.has(typed[at + 1]?.norm ?? "")) return "to";
   if (isNounIs(line, typed, norms, at, lexicon)) return norm.slice(0, -1);
@@ -117,6 +120,16 @@ function withVowels<Head>(
   return left.length === 1 || COMMONEST.has(left[0] ?? "") ? (left[0] ?? null) : null;
 }
 
+/** "the two remaining stools", "the remaining 2 lamps": things, and no money. */
+function isOfThings<Head>(typed: readonly Word[], at: number, { entry }: Lexicon<Head>): boolean {
+  const next = typed[at + 1];
+  const isCounted = next?.kind === "digits" || UNITS[next?.norm ?? ""] !== undefined;
+  return entry((isCounted ? typed[at + 2] : next)?.norm ?? "")?.said?.noun?.plural === true;
+}
+
+/** "two o the chairs", "a box o screws" */
+const isOfMeant = (before = "", next = ""): boolean => ENTIRE.has(next) || CONTAINERS.has(before);
+
 /** "he threw me 40": money came over, and nothing was thrown. */
 const isGiven = (typed: readonly Word[], at: number): boolean =>
   typed[at + 1]?.norm === "me" && typed[at + 2]?.kind === "digits" && HANDS_OVER.has(typed[at]!.norm);
@@ -151,6 +164,8 @@ function isForMeant(words: readonly Word[], at: number): boolean {
     isPriced && BEFORE_FOR_PRICE.has(before.norm) && noun?.kind === "letters" && !noun.norm.endsWith("s")
   );
 }
+
+const REMAINING = new Set(["remaining", "leftover"]);
 
 /** Shorter words are never taken apart: too many others lie in them. */
 const GLUED_LENGTH_MIN = 8;

@@ -72,18 +72,22 @@ const isBeside = ({ trait, hedge }: Roles): boolean => Boolean(trait || hedge);
  */
 export function makeUnvowelled<Head>(lexicon: Lexicon<Head>): Unvowelled {
   const remembered = new Map<string, readonly string[]>();
-  const rolesIn = (word: string): Roles | undefined => lexicon.entry(word)?.said;
+  const rolesIn = (word: string): Roles => lexicon.entry(word)?.said ?? {};
+  const isSaid = (word: string): boolean => {
+    const entry = lexicon.entry(word);
+    return entry?.said !== undefined || entry?.next !== undefined;
+  };
   const find = (typed: string): readonly string[] => {
     const commonest = fullOf(typed, COMMONEST);
     if (commonest.length > 0) return commonest;
     const isMute = typed.endsWith("e") && typed.length > 3;
     if (typed.length < (vowelsIn(typed) > 0 && !isMute ? ONE_VOWEL_LENGTH_MIN : 3)) return NONE;
-    const all = fullOf(typed, lexicon.vocabulary).filter((word) => rolesIn(word) && vowelsIn(word) > 0);
-    const isOf = (word: string): boolean => isOfTrade(rolesIn(word)!);
-    const told = all.some(isOf) ? all.filter((word) => isOf(word) || isBeside(rolesIn(word)!)) : all;
+    const all = fullOf(typed, lexicon.vocabulary).filter((word) => isSaid(word) && vowelsIn(word) > 0);
+    const isOf = (word: string): boolean => isOfTrade(rolesIn(word));
+    const told = all.some(isOf) ? all.filter((word) => isOf(word) || isBeside(rolesIn(word))) : all;
     const byMeaning = new Map<string, string>();
     for (const word of told) {
-      const meaning = meaningOf(word, rolesIn(word)!);
+      const meaning = meaningOf(word, rolesIn(word));
       if (!byMeaning.has(meaning) || word === meaning) byMeaning.set(meaning, word);
     }
     return [...byMeaning.values()];

@@ -50,6 +50,7 @@ export const SHORTHANDS: Readonly<Record<string, string>> = {
   n: "and",
   r: "are",
   ppl: "people",
+  nu: "new",
   soldd: "sold",
   bt: "bought",
   htch: "hutch",

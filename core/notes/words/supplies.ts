@@ -568,6 +568,8 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     "bench grinder",
     "bench sander",
     "bench vise",
+    "vise",
+    "vice grips",
     "tool belt",
     "allen key",
     "safety glasses",
