@@ -71,9 +71,9 @@ const OUT_OF_IT = [
     "walked_on walked_away_from lost_the_sale lost_the_buyer lost_my_buyer lost_our_buyer never_came_for never_came_to_get never_came_by_for never_picked_up never_made_it deal_off deal_is_dead deals_dead deal_died deal_dead sale_is_off sale_off sales_off sale_is_dead deal_fell_apart sale_fell_apart deal_didnt_work_out sale_didnt_work_out deal_didnt_go_through sale_didnt_go_through sale_of_…_is_off sale_on_…_is_off deal_on_…_is_off sale_of_…_is_dead deal_on_…_is_dead passed_on_…_after_all",
   ),
   ...["has", "have", ""].flatMap((has) =>
-    phrases("cried_off pulled_out pulled_out_of backed_out bailed dropped_out gone_off gone_cold_on").map(
-      (left) => `${has} ${left}`.trim(),
-    ),
+    phrases(
+      "cried_off withdrew withdrew_from pulled_out pulled_out_of backed_out bailed dropped_out gone_off gone_cold_on",
+    ).map((left) => `${has} ${left}`.trim()),
   ),
   ...phrases(
     "crying_off bottled_it bottled_out chickened_out wimped_out did_a_runner done_a_runner did_a_bunk let_me_down let_us_down went_cold_on reneged reneged_on welched blew_me_off blew_us_off jacked_it_in jacked_it_in_on dropped_out_of_buying called_it_off called_it_off_on mucked_me_about messed_me_about messed_me_around mucked_us_about stiffed_me had_second_thoughts thought_better_of_it never_turned_up never_turned_up_for didnt_turn_up didnt_turn_up_for never_arrived didnt_came not_came never_come_for didnt_come_for cried_off_on",

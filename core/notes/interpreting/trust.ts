@@ -59,6 +59,9 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
     )
       continue;
     if (hedge === "offer" && isOurAsking(clause, at)) return { kind: "asking" };
+    // "offered 100 for the desk. declined": it is known what became of it.
+    if (hedge === "offer" && tokens.some(({ roles }) => isTurned(roles) && roles.hedge === "denial"))
+      return { kind: "denial" };
     return { kind: hedge === "vague" ? "vagueAmount" : hedge };
   }
   return null;

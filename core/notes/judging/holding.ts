@@ -61,7 +61,19 @@ const isPutDown = ({ tokens }: Clause): boolean =>
       /^(?:left|put|gave|sent|wired|transferred|left me|gave me|sent me|wired me|dropped off)$/.test(
         tokens[at - 1]?.text ?? "",
       ),
-  ) || isFirstPart(tokens);
+  ) ||
+  isReceived(tokens) ||
+  isFirstPart(tokens);
+
+/** "…, 30 received", "…, 25 in hand", "…, got 20 from him" */
+const isReceived = (tokens: readonly Tok[]): boolean =>
+  tokens.some(({ kind }, at) => {
+    const [before, next, last] = [tokens[at - 1], tokens[at + 1], tokens[at + 2]];
+    const isIn = /^(?:received|recd|collected|in hand)$/.test(next?.text ?? "");
+    const isInHand = next?.text === "in" && last?.text === "hand";
+    const isFrom = next?.text === "from" && /^(?:got|took|received|have)$/.test(before?.text ?? "");
+    return kind === "amount" && (isIn || isInHand || isFrom);
+  });
 
 /** "on layaway, 30 today and 30 a week" */
 const isFirstPart = (tokens: readonly Tok[]): boolean =>

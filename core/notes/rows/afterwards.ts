@@ -68,6 +68,17 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "sold desk 140 for a fake bill",
   ],
   ["<stream> $ [unpaid|outstanding|not_in|not_in_yet|on_hold|processing]", "pending", "ads 240 processing"],
+  // Turned down.
+  [
+    "offered|offers|offer|offering|lowballed|bid|asked|wanted … $ … [,|.|-|and|but|so|lol|haha|,* i|we|me? told|said|texted|replied|answered|countered_with him|her|them|em|it|back|that* no|nope|nah|hell_no|heck_no|no_way|no_thanks|no_thank_you|no_chance|no_deal|not_happening|absolutely_not|forget_it|pass|hard_pass|too_low|get_lost|to_get_lost|take_a_hike|to_take_a_hike|id_think_about_it|ill_think_about_it|id_wait lol|haha|lmao|thanks|obviously|of_course|way|sir|maam*] ;",
+    "denial",
+    "guy offered 150 for the dresser, told him no",
+  ],
+  [
+    "offered|offers|offer|offering|lowballed|bid … $ … [,|.|-|and|but|so|lol|haha* i|we|me|ive? no|nope|nah|hell_no|heck_no|no_way|no_thanks|no_thank_you|no_chance|no_deal|not_happening|absolutely_not|pass|hard_pass|turned_it_down|turned_him_down|turned_her_down|turned_them_down|declined|refused|passed|laughed|walked_away|hung_up lol|haha|lmao|thanks|obviously|of_course|way|sir|maam*] ;",
+    "denial",
+    "dana offered 150 for the dresser, turned her down",
+  ],
   // Taken back.
   [
     `<sell>|<buy> … [${LINK} took|brought|sent|gave|got|carried|dragged|hauled it|them|that back <word>*]`,

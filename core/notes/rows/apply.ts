@@ -63,6 +63,7 @@ const OWNER_ROLES: Readonly<
   delivery: rolesOf<Head>({ stream: "delivery" }),
   tip: rolesOf<Head>({ stream: "tips" }),
   labor: LABOR,
+  underway: NO_ROLES,
   word: PASSING,
 };
 
@@ -102,6 +103,7 @@ function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok
   if (effect === "help" && !token.mention && tokens.slice(fired.from, fired.to).some(isIt))
     token.mention = { it: true };
   if (effect === "left") token.kind = "piece";
+  if (effect === "underway") token.kind = "grain";
   return token;
 }
 

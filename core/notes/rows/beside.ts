@@ -1,3 +1,4 @@
+import { AT_HOME, PRIVATE_PLACE } from "./elsewhere.ts";
 import type { OwnerEffect } from "./hands.ts";
 import type { Row } from "./table.ts";
 
@@ -5,8 +6,38 @@ import type { Row } from "./table.ts";
 export const FOLK =
   "lady|ladies|guy|guys|man|woman|couple|person|people|dude|girl|kid|buyer|customer|client|collector|dealer|shopper";
 
+/** On the way somewhere, where nobody buys. */
+const UNDERWAY =
+  "on_her_way|on_his_way|on_their_way|on_the_way|on_my_way|on_our_way|walking|driving|biking|riding|cycling|coming|heading|jogging";
+const BOUND_FOR = `${PRIVATE_PLACE}|bus|train|errands|office|shift|run|jog`;
+
 /** What stands beside a piece: which it was not, streets and spots, who is told by it, what a stream costs, how it was paid. */
 export const BESIDE: readonly Row<OwnerEffect>[] = [
+  [
+    `$|<place>|<piece>|<person> [${UNDERWAY} home|back* from|to|after <art>|his|her|their? ${BOUND_FOR}]`,
+    "underway",
+    "husband picked up a dresser for 30 on his way home from work",
+  ],
+  [
+    `$|<place>|<piece>|<person> [${UNDERWAY} home|back] ;`,
+    "underway",
+    "dad grabbed a bookcase for 25 on his way home",
+  ],
+  [
+    "$|loan [while|as|when <art>? dinner|supper|lunch|breakfast|coffee|toast|laundry|pasta|rice|soup|food <any> <any>? lol?] ;",
+    "underway",
+    "sent 200 to the loan while dinner burned",
+  ],
+  [
+    `<~buy> … [on his|her|their|the|my|our walk|drive|ride|run|trip home|back* from|to|after? <art>? ${BOUND_FOR}?]`,
+    "underway",
+    "son found a stool on the walk home from class, free",
+  ],
+  [
+    `keep|keeping|kept|keeps … <piece> [for|in the|my|our|her|his|their ${AT_HOME}|office|room|place]`,
+    "word",
+    "i decided to keep the bench for our hallway",
+  ],
   // Which pieces it was not, where our own stand, what was fetched.
   [
     "<piece> … [,|but? without|minus|but_not|not|except|excluding|and_not|no <art>? <piece>]",

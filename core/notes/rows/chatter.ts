@@ -47,16 +47,6 @@ const ROWS: readonly Row<ChatterEffect>[] = [
     "cancel the drive i just gave you",
   ],
   [
-    "offered|offers|offer|offering|lowballed|bid|asked|wanted … $ … [,|.|-|and|but|so|lol|haha|,* i|we|me? told|said|texted|replied|answered|countered_with him|her|them|em|it|back|that* no|nope|nah|hell_no|heck_no|no_way|no_thanks|no_thank_you|no_chance|no_deal|not_happening|absolutely_not|forget_it|pass|hard_pass|too_low|get_lost|to_get_lost|take_a_hike|to_take_a_hike|id_think_about_it|ill_think_about_it|id_wait lol|haha|lmao|thanks|obviously|of_course|way|sir|maam*] ;",
-    "chat",
-    "guy offered 150 for the dresser, told him no",
-  ],
-  [
-    "offered|offers|offer|offering|lowballed|bid … $ … [,|.|-|and|but|so|lol|haha* i|we|me|ive? no|nope|nah|hell_no|heck_no|no_way|no_thanks|no_thank_you|no_chance|no_deal|not_happening|absolutely_not|pass|hard_pass|turned_it_down|turned_him_down|turned_her_down|turned_them_down|declined|refused|passed|laughed|walked_away|hung_up lol|haha|lmao|thanks|obviously|of_course|way|sir|maam*] ;",
-    "chat",
-    "dana offered 150 for the dresser, turned her down",
-  ],
-  [
     "^ [i_swear|swear <art>? !<piece> <any> <any>? will|is|was|gonna|going_to|is_gonna|is_going_to* be? the|my death|end|ruin of_me|of_us?] ,|.|!|;",
     "chat",
     "i swear this job will be the death of me, sold the crib 40",

@@ -6,7 +6,7 @@ import { TRADES } from "./trades.ts";
 const IN =
   "got|get|received|collected|collect|took|picked_up|brought|dropped_off|handed_over|handed_me|sent|sent_me|gave|gave_me|paid|paid_me|pays|brought_by|coughed_up|ponied_up|forked_over|recd|dropped_by|dropped_round|brought_round|popped_round|brung|stumped_up|bunged_me|slipped_me";
 const OWED = "owed|owes|owe|owing|outstanding";
-const REST = "other|last|remaining|final|rest|remainder|balance";
+const REST = "other|last|remaining|outstanding|final|rest|remainder|balance";
 const CAME =
   "came|came_by|came_back|came_over|stopped_by|swung_by|dropped_by|drove_up|showed_up|pulled_up|back";
 

@@ -2,7 +2,7 @@ import type { TurnEffect } from "./afterwards.ts";
 import type { Row } from "./table.ts";
 
 /** Rooms and parts of a house, and what else is painted or cleaned at home and never sold. */
-const AT_HOME =
+export const AT_HOME =
   "house|home|kitchen|bathroom|bedroom|bedrooms|living_room|dining_room|laundry_room|playroom|nursery|porch|deck|fence|floor|floors|ceiling|ceilings|walls|wall|hallway|hall|stairwell|basement|attic|driveway|yard|lawn|gutters|roof|siding|patio|garage_door|front_door|apartment|dorm|rv|boat|car|minivan|pool|treehouse|playhouse|bathrooms|baseboards|trim|her_room|his_room|their_room|kids_room|my_room|our_room|flat|conservatory|loo|lounge|garden|den|backyard|family_room|guest_room|spare_room|sunroom";
 /** Where something is painted or put at home, and nothing of the shop's is. */
 const INDOORS = AT_HOME.split("|")
@@ -11,7 +11,7 @@ const INDOORS = AT_HOME.split("|")
 const ROOM = `${AT_HOME}|office|room|closet|place`;
 
 /** Where nobody drives for furniture. */
-const PRIVATE_PLACE =
+export const PRIVATE_PLACE =
   "church|school|practice|soccer|football|baseball|softball|ballet|dance|karate|gymnastics|swimming|choir|daycare|preschool|camp|class|college|university|work|doctor|doctors|dentist|dentists|orthodontist|hospital|clinic|vet|vets|gym|wedding|funeral|baptism|graduation|reunion|party|birthday|airport|beach|zoo|park|movies|cinema|game|concert|bank|dmv|therapist|salon|hairdresser|barber|restaurant|dinner|lunch|brunch|breakfast|supper|vacation|campground|lake|library|mosque|temple|synagogue|mass|pharmacy|chemist";
 
 const FAMILY =

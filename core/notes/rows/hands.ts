@@ -5,7 +5,8 @@ import type { Row } from "./table.ts";
  * what somebody does to a piece for money; "buyer": who it went to; "sold": it left us, to nobody named;
  * "left": a piece that
  * was fetched; "ours": who of the household did it; "worker": somebody else's work; "fee": paid for a listing; "cost": of
- * other work; "help": who lent a hand and was paid for it; "stream", "scrap", "rental": other money that came in; "name": words of a name; "giver": who gave us a piece; "given": who gave us money for something else than a piece; "asked": what it is has to be asked; "word": nothing.
+ * other work; "help": who lent a hand and was paid for it; "stream", "scrap", "rental": other money that came in; "name": words of a name; "giver": who gave us a piece; "given": who gave us money for something else than a piece; "asked": what it is has to be asked; "underway":
+ * whence or whither one was on the way, which ends a name as well; "word": nothing.
  */
 export type OwnerEffect =
   | "part"
@@ -25,6 +26,7 @@ export type OwnerEffect =
   | "giver"
   | "given"
   | "asked"
+  | "underway"
   | "labor"
   /** Put where buyers see it. */
   | "listed"

@@ -4,6 +4,26 @@ import type { Row } from "./table.ts";
 /** What goes on around a deal: at home, at work and on the way, what others say of us, what it all was like. */
 export const LIVING: readonly Row<ChatterEffect>[] = [
   [
+    "^ [<art>? cat|dog|puppy|kitten|baby|toddler|kid|kids|grandkids|<kin> will|wont|ll|would|can only|never|always|just? >] ;",
+    "chat",
+    "we are keeping the rocker, the baby will only nap in it",
+  ],
+  [
+    "[,|and|.|!* <art>? <word> <word>? everywhere|all_over|all_over_the_place|all_over_everything|all_over_me <word>?] ;",
+    "chat",
+    "the crib is done finally, glitter everywhere",
+  ],
+  [
+    "^ [he|she|they|<person>|<new> finally|actually|just|did* remembered|remember|came_through|kept_his_word|kept_her_word|kept_their_word|was_good_for_it|didnt_forget|hadnt_forgotten <word>? <word>?] ;",
+    "chat",
+    "the 45 for the crib just came, she remembered",
+  ],
+  [
+    "^ [it|they|which so|just|really? goes|go|matches|match|suits|suit|fits|fit|looks|look >] ;",
+    "chat",
+    "keeping the crib for the kitchen, it matches the tiles",
+  ],
+  [
     "^ [i_am|im|i_was|am afraid|sorry|sad|pleased|happy|glad that]",
     "chat",
     "i am afraid that the crib went to the dump",

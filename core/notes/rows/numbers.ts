@@ -254,6 +254,11 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "fee",
     "sold lamp 40 booth took 4",
   ],
+  [
+    "<sell> … $ … ,|-|and|but|.* [they|app|site|platform|booth|mall|shop|store took|take|takes|kept|keep|keeps|charge|charged] $ of_that|of_it|of_this? as|for|in their|the|its|a fee|fees|commission",
+    "fee",
+    "mirror sold for 150 at the consignment shop, they keep 30 of that as their fee",
+  ],
   // What is left after fees is no fee.
   [
     "<sell> … $ … [$ after|net_of|minus|less|before <art>? fees|fee|shipping|costs|cut|commission]",

@@ -72,7 +72,7 @@ const BRINGS = "bring|brings|bringing|pay|pays|paying|send|sends|sending|drop_of
 /** What is still owed of a price, what came in beside it, and what is more or less than it. */
 export const OWED: readonly Row<NumberEffect>[] = [
   [
-    "<sell> … $ ,|-|and|but|.* [they|app|site|platform|booth|<art>? <new>? took|take|takes|kept|keep|charged|got out?] $ in|for|as|of? fee|fees|commission|cut",
+    "<sell> … $ ,|-|and|but|.* [they|app|site|platform|booth|<art>? <new>? took|take|takes|kept|keep|keeps|charged|got out?] $ in|for|as|of? fee|fees|commission|cut",
     "passing",
     "sold the dresser 160, they took 8 in fees",
   ],
@@ -158,17 +158,17 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold chest 95 marge owes 20 still",
   ],
   [
-    "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it? till|until|til|by|on|next next? <day>|payday|next_week|next_month]",
+    "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it|that|which|this? till|until|til|by|on|next next? <day>|payday|next_week|next_month]",
     "owed",
     "sold desk 200 owes me 50 till friday",
   ],
   [
-    "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it? next|this? <weekday>|tomorrow|payday|next_week|next_month]",
+    "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it|that|which|this? next|this? <weekday>|tomorrow|payday|next_week|next_month]",
     "owed",
     "sold hutch 220 owes the last 60 next week",
   ],
   [
-    "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it? yet|still?]",
+    "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it|that|which|this? yet|still?]",
     "owed",
     "sold desk 200 she owes me 50",
   ],

@@ -13,7 +13,8 @@ import { tableOf } from "./table.ts";
 /** Houses and trades that buy, by no name. */
 const HOUSES =
   "school|church|store|shop|office|hotel|motel|inn|restaurant|bakery|cafe|bar|brewery|winery|salon|spa|studio|gallery|museum|theater|library|daycare|preschool|clinic|company|firm|farm|charity|shelter|boutique|florist|antique_shop|antique_store|dealer|dealers|local|locals|regular|collector|decorator|designer|stager|contractor|realtor";
-const COMES = "came|stopped|drove|swung|dropped|showed|stopped_by|came_by|came_over|swung_by|showed_up";
+const COMES =
+  "came|stopped|drove|swung|dropped|showed|stopped_by|came_by|came_over|came_back|swung_by|showed_up";
 const ROUND_HERE =
   "next_door|across_the_street|down_the_street|down_the_road|up_the_street|up_the_road|around_the_corner|round_the_corner|across_town|in_town|downtown|nearby";
 /** What is taken, without its name. */
@@ -38,9 +39,9 @@ const ACTORS: readonly Row<OwnerEffect>[] = [
     "mike came by and bought the hutch 200",
   ],
   [
-    "^ [<art>? <person>|<new> <new>|<person>? finally|just? " +
+    "^ [<art>? same|<trait>|<opinion>|whole? <person>|<new>|couple|family <new>|<person>? from_yesterday|from_last_week|from_before|from_earlier|from_the_other_day? finally|just? " +
       COMES +
-      " by|over|back|up|out? for] <art>? <piece>",
+      " by|over|back|up|out|early|late? for] <art>? other|others|last|second|remaining? <piece>",
     "buyer",
     "she came for the desk",
   ],

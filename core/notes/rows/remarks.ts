@@ -36,9 +36,19 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "kept the bench after all. perfect next to the sofa",
   ],
   [
-    "$|<place>|<piece> [on his|her|their|the|my|our way home|back|to_work|from_work|back_home] ;",
+    "^ spent|did|put|put_in|just? <time> [on|into <art> <part>|drawers|legs|doors|lid|seat|top today|this_morning|tonight|yesterday|so_far?] ;",
+    "labor",
+    "45 minutes on the lid",
+  ],
+  [
+    "^ [<art>? kids|kid|toddler|baby|cat|dog|puppy|<kin>|somebody|someone drew|colored|coloured|scribbled|doodled|wrote|peed|spilled|chewed|puked|threw_up|<new> on|over|up|all_over|at|juice_on|milk_on?] <art>? <piece> ,|so|and|-|.*",
     "word",
-    "dad grabbed a bookcase for 25 on his way home",
+    "kids drew on the white desk so i took it down to 60",
+  ],
+  [
+    "$|<piece>|it ,|-? [since|because|cause|cuz|as <art> <any> <any>? has|have|had|needs|need to_be|be|to|to_get? <any> overnight|first|again|tomorrow|properly|right|a_day?] ;",
+    "word",
+    "spent 14 on glue for the desk, since the corner has to be pressed overnight",
   ],
   [
     "<~buy> … $ … [,|and|but <art>? <piece> needs|need|could_use|wants <word>* <word>] ,|;",

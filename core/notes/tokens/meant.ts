@@ -11,6 +11,7 @@ import {
   COMMONEST,
   ENTIRE,
   HANDS_OVER,
+  REMAINING,
 } from "../words/shorthand.ts";
 import { CONTAINERS } from "../words/supplies.ts";
 import { PERIODS } from "../words/units.ts";
@@ -164,8 +165,6 @@ function isForMeant(words: readonly Word[], at: number): boolean {
     isPriced && BEFORE_FOR_PRICE.has(before.norm) && noun?.kind === "letters" && !noun.norm.endsWith("s")
   );
 }
-
-const REMAINING = new Set(["remaining", "leftover"]);
 
 /** Shorter words are never taken apart: too many others lie in them. */
 const GLUED_LENGTH_MIN = 8;

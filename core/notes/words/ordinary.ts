@@ -1,6 +1,6 @@
 /** Given names, words of coming by and of smell, that lie one slip from a word of the trade. */
 const GIVEN =
-  "bottle bottles logan carl carla stan brenda cheryl chuck dale marla marty paula pauline benny bess glenda mabel stella walt wanda tess stopped stopping sly ids ops wold smell smells smelled smeller swells";
+  "bottle bottles logan carl carla stan brenda cheryl chuck dale marla marty paula pauline benny bess glenda mabel stella walt wanda tess stopped stopping sly ids ops wold psst shh ssh pwn dvd withdraw smell smells smelled smeller swells";
 
 /** Those that lie so near what some countries alone say of pieces, and near work that few do. */
 const NEAR_DIALECT =

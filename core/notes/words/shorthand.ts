@@ -265,6 +265,9 @@ export const BEFORE_TO_PRICE = wordSet("down dn dwn lowered reduced knocked mark
 /** Before where a piece came from or went: "off the curb". */
 export const BEFORE_PLACES = wordSet("off from at by");
 
+/** Of several things as good as "other". */
+export const REMAINING = wordSet("remaining leftover");
+
 /** Behind "o" that is "of": "two o the chairs". */
 export const ENTIRE = wordSet("the them these those my our his her their");
 
