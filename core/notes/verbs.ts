@@ -19,7 +19,7 @@ import { OPENINGS } from "./tokens/tokens.ts";
 import { makeUnvowelled } from "./tokens/unvowelled.ts";
 import { isCommon } from "./words/daily.ts";
 import { LABORS } from "./words/labors.ts";
-import { ORDINARY } from "./words/ordinary.ts";
+import { ORDINARY } from "./words/never-corrected.ts";
 import { KEYWORDS, TIME_WORDS } from "./words/starters.ts";
 import { PARTS } from "./words/traits.ts";
 

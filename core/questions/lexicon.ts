@@ -7,7 +7,7 @@ import { isBare } from "../notes/tokens/unvowelled.ts";
 import { language } from "../notes/verbs.ts";
 import { isCommon } from "../notes/words/daily.ts";
 import { isEveryday } from "../notes/words/everyday.ts";
-import { ORDINARY } from "../notes/words/ordinary.ts";
+import { ORDINARY } from "../notes/words/never-corrected.ts";
 
 /*
  * The one door from questions to the words of notes. Everything else in this folder knows words only through

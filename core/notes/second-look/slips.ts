@@ -6,7 +6,7 @@ import { wordsOf } from "../tokens/text.ts";
 import { NO_ROLES } from "../tokens/token.ts";
 import { unclear } from "../unclear.ts";
 import { language } from "../verbs.ts";
-import { ORDINARY } from "../words/ordinary.ts";
+import { ORDINARY } from "../words/never-corrected.ts";
 
 /*
  * A word or a number that may be a slip of another, where nothing settles it: "sold desk 60 chek" has a word left over,
