@@ -266,7 +266,7 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
   ],
   // What somebody takes for such work.
   [
-    "^ <art>|<new>|<labor>* <supply>|<person> [usually|normally|only|always? charges|quotes|wants|asks $]",
+    "^ !he|she|they <art>|<new>|<labor>* <supply>|<person> [usually|normally|only|always? charges|quotes|wants|asks $]",
     "offer",
     "the hauler charges 35",
   ],
