@@ -48,7 +48,8 @@ export function askOfOffer(
   const at = { pieces: byNumbers(pieces), ...buyer, text, line };
   const could = prices.reverse().flatMap((each): Reading[] => [
     { kind: "hold", agreed: each, ...at },
-    { kind: "sell", price: each, ...at },
+    // "i took it, cash": what else is told of the sale stays with it.
+    { ...sale, kind: "sell", price: each, ...at },
   ]);
   const offered = could.flatMap((each) => standingOf([each], desk, deciding));
   if (offered.length === 0) return null;
