@@ -171,7 +171,7 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "my mom got 180 for her dresser",
   ],
   [
-    `<ours>|<kin>|<new>|<person>|he|she|they|<buyer> just|also|finally* bought|sold|purchased|listed|finished|started|sanded|painted|refinished|stripped [${OTHERS} own? <trait>|<opinion>|<new>* <piece>]`,
+    `<ours>|<kin>|<new>|<person>|he|she|they|<buyer> just|also|finally* bought|sold|purchased|listed|finished|started|sanded|painted|refinished|stripped|fixed|repaired|donated|gave|gave_away|gifted|kept|trashed|scrapped|tossed|threw_out [${OTHERS} own? <trait>|<opinion>|<new>* <piece>]`,
     "other",
     "ed bought his desk for 110",
   ],
