@@ -29,6 +29,11 @@ export const BESIDE: readonly Row<OwnerEffect>[] = [
     "sent 200 to the loan while dinner burned",
   ],
   [
+    "$|<place>|<piece>|<person> [on|during|over my|our|his|her|their lunch|lunch_break|lunch_hour|break|coffee_break|smoke_break|route|bus_route|mail_route|shift|rounds|commute|morning_walk|dog_walk|morning_run|day_off|days_off]",
+    "underway",
+    "got two stools at the thrift store on my lunch break, 24 for the pair",
+  ],
+  [
     `<~buy> … [on his|her|their|the|my|our walk|drive|ride|run|trip home|back* from|to|after? <art>? ${BOUND_FOR}?]`,
     "underway",
     "son found a stool on the walk home from class, free",

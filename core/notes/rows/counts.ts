@@ -151,6 +151,11 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
   ["<supply> [,? # <container> ,?] $", "passing", "paint 2 cans 24"],
   ["<supply> [, half? a? dozen|half_dozen ,?] $", "passing", "knobs, half a dozen, 21 bucks"],
   ["<supply> … ,? [<ofthem> at|for|@? <eachof>]", "times", "knobs for the desk, 8 of em at 2.25 each"],
+  [
+    "<supply> … ,? [# <container> at|for|@? <eachof>]",
+    "times",
+    "spray paint for the stools, 2 cans 6.50 each",
+  ],
   ["<supply> [,? <ofthem> ,?] $", "passing", "knobs, eight of them, 20"],
   ["[size #] <supply>", "passing", "size 10 screws 4"],
   ["^ [# x|×] <supply>", "vague", "3 x paint 12"],

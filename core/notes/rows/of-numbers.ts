@@ -125,12 +125,15 @@ function handsPaid(tokens: readonly Tok[], fired: Fired): Tok {
 /** "knobs, 8 of em at 2.25 each": what they come to. */
 function timesEach(tokens: readonly Tok[], fired: Fired): Tok {
   const said = tokens.slice(fired.from, fired.to);
-  const one = said.find(({ kind }) => kind === "amount")!.amount!.exact!;
-  const times = { digits: said.find(({ mention }) => mention)!.mention!.count!, scale: 0 };
+  const amounts = said.flatMap(({ kind, amount }) => (kind === "amount" ? [amount!.exact!] : []));
+  const one = amounts.at(-1)!;
+  // "8 of em at 2.25 each", "2 cans 6.50 each"
+  const of = said.find(({ mention }) => mention)?.mention;
+  const times = of ? { digits: of.count!, scale: 0 } : amounts[0]!;
   const token = joined(tokens, fired);
   token.kind = "amount";
   token.amount = {
-    exact: { digits: times.digits * one.digits, scale: one.scale },
+    exact: { digits: times.digits * one.digits, scale: times.scale + one.scale },
     money: true,
     factors: [times, one],
   };
