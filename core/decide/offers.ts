@@ -6,7 +6,7 @@ import { readMessage } from "../notes/read.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { centsIn } from "../notes/slots/money.ts";
 import { tellsNoFact, whyOf } from "../notes/unclear.ts";
-import { ACCEPTED, AGREES, AROUND_TAKEN, DECLINED, OFFERED } from "../notes/words/offers.ts";
+import { ACCEPTED, AGREES, AROUND_TAKEN, DECLINED, OFFERED, SOLD_ALREADY } from "../notes/words/offers.ts";
 import { saysAny, wordsIn } from "../notes/words/words.ts";
 import type { Ask, Choice, Desk, Effect, Said } from "./decision.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
@@ -81,8 +81,11 @@ const NOT_TAKEN: Choice = { label: "Not taken", words: ["no", ...DECLINED], effe
 export const isDeclined = (reading: Reading): boolean =>
   tellsOffer(reading) && saysAny(reading.text, DECLINED);
 
+/** "sold for 225, they wanted something off" is none: it is gone. */
 const tellsOffer = (reading: Reading): boolean =>
-  reading.kind === "unclear" && (reading.why === whyOf({ kind: "offer" }) || saysAny(reading.text, OFFERED));
+  reading.kind === "unclear" &&
+  !saysAny(reading.text, SOLD_ALREADY) &&
+  (reading.why === whyOf({ kind: "offer" }) || saysAny(reading.text, OFFERED));
 
 /**
  * What says that an offer was taken: "took it", "im fine with 260", "took it. hes coming thursday, put 40 down", or a

@@ -7,8 +7,14 @@ export type DayEffect = "word" | "wide" | "place";
 
 const ROWS: readonly Row<DayEffect>[] = [
   // What came in over the month is of it, whichever day it was.
-  ["<stream> … [for? this|the month] ;", "word", "ads paid out 112 this month"],
-  ["<stream> [this_month|for_the_month|for_this_month] $", "word", "ad money this month 64"],
+  // For what time it is: noted today.
+  [
+    "<stream>|<supply>|<pay>|loan|loans … [for? this_week|this_month] !on|<day>|<weekday>|so|already",
+    "word",
+    "gas 41 this week",
+  ],
+  ["<stream> … [for? this|the month] ;", "word", "ads paid out 112 for the month"],
+  ["<stream> [for_the_month|for_this_month] $", "word", "ad money for the month 64"],
   // Names that hold a day.
   ["[<sunsat> city|valley|beach|porch|set|screen]", "word", "bought dresser 40 from sun city"],
   [

@@ -32,3 +32,6 @@ export const AROUND_TAKEN = wordSet(
 export const AGREES = wordSet(
   "im i we were was is am are fine good okay works cool happy accepted took taking take doing did agreed settled",
 );
+
+/** What is told of such a piece is no offer any more. */
+export const SOLD_ALREADY = wordSet("sold");
