@@ -1,12 +1,24 @@
 import type { Books } from "../books/books.ts";
 import { listPriceOf } from "../books/shares.ts";
+import type { Day } from "../calendar.ts";
 import { type Cents, show } from "../money.ts";
 import { lexed } from "../notes/lexed.ts";
+import { comingDay } from "../notes/quantities/days.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { centsIn } from "../notes/slots/money.ts";
 import { tellsNoFact, whyOf } from "../notes/unclear.ts";
-import { ACCEPTED, AGREES, AROUND_TAKEN, DECLINED, OFFERED, SOLD_ALREADY } from "../notes/words/offers.ts";
+import {
+  ACCEPTED,
+  AGREES,
+  AROUND_TAKEN,
+  COUNTERS,
+  DECLINED,
+  HOUR_SAID,
+  OFFERED,
+  PUT_DOWN,
+  SOLD_ALREADY,
+} from "../notes/words/offers.ts";
 import { saysAny, wordsIn } from "../notes/words/words.ts";
 import type { Ask, Choice, Desk, Effect, Said } from "./decision.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
@@ -97,19 +109,23 @@ export function acceptedOffer({ offer, choices }: Ask, { text, today, readings }
   const paid = paidIn(readings, offer.price);
   if (paid) return { kind: "instead", readings: [{ ...paid, pieces: held.pieces ?? [], text }] };
   const deposit = depositIn(readings);
-  const [first = "", rest = ""] = cutBehind(text);
-  if (!deposit && !isTaken(first, offer.price)) return null;
+  const { price, rest } = takenAt(text, offer.price) ?? { price: deposit && offer.price, rest: "" };
+  if (price === null) return null;
   const told = deposit ?? (rest === "" ? [] : readMessage(rest, today));
-  // "coming at 5" is nothing to record.
-  const [only, ...more] = told.filter((each) => !saysNothing(each) && !tellsNoFact(each));
-  if (!only) return { kind: "instead", readings: [{ ...held, text }] };
+  const [only, ...more] = told.filter((each) => !saysNothing(each) && !isAppointment(each));
+  const until = dayIn(rest, today);
+  const agreed: Reading = { ...held, agreed: price, ...(until ? { until } : {}), text };
+  if (!only) return { kind: "instead", readings: [agreed] };
+  const left = leftIn(rest, price);
+  if (left !== null && told.every(({ kind }) => kind === "unclear"))
+    return { kind: "instead", readings: [{ ...agreed, deposit: left } as Reading] };
   if (!isOfIt(only)) return null;
   const { missing: _, follows: __, ...fields } = only as ReadingOf<"hold"> | ReadingOf<"sell">;
   const at = { pieces: held.pieces ?? [], text };
   const whole: Reading =
     fields.kind === "hold"
-      ? { ...held, ...fields, agreed: fields.agreed ?? offer.price, ...at }
-      : { ...fields, price: offer.price, ...at };
+      ? { ...held, ...fields, agreed: fields.agreed ?? price, ...at }
+      : { ...fields, price, ...at };
   return { kind: "instead", readings: [whole, ...more] };
 }
 
@@ -130,6 +146,34 @@ function depositIn(readings: readonly Reading[]): Reading[] | null {
   const all = first?.kind === "unclear" ? (first.could ?? []) : first ? [first] : [];
   const held = all.find((each) => each.kind === "hold" && each.deposit !== undefined && !each.buyer);
   return held && isOfIt(held) ? [held, ...rest] : null;
+}
+
+/** "picks it up saturday, left 20": what was put down, in cents; null where another sum may be meant, or none. */
+function leftIn(text: string, price: Cents): Cents | null {
+  const [left, ...others] = pricesIn(text.replace(HOUR_SAID, ""));
+  return left !== undefined && others.length === 0 && left < price && saysAny(text, PUT_DOWN) ? left : null;
+}
+
+/** The day on which they come. */
+function dayIn(text: string, today: Day): Day | null {
+  const said = lexed(text).find(({ kind }) => kind === "day")?.said;
+  return said ? comingDay(said, today) : null;
+}
+
+/** "coming at 5" is nothing to record; "left 20, coming saturday" is. */
+const isAppointment = (reading: Reading): boolean =>
+  tellsNoFact(reading) && pricesIn(reading.text.replace(HOUR_SAID, "")).length === 0;
+
+/** The price at which a text says that an offer was taken, and what is told behind that; null: it says no such thing. */
+function takenAt(text: string, offered: Cents): { price: Cents; rest: string } | null {
+  const [first = "", rest = ""] = cutBehind(text);
+  if (isTaken(first, offered)) return { price: offered, rest };
+  // "told him 85 and he's in"
+  const [price, ...others] = pricesIn(first);
+  const isCounter = wordsIn(first).every((word) => COUNTERS.has(word) || /^\d/.test(word));
+  if (price === undefined || others.length > 0 || !isCounter || rest === "") return null;
+  const [second = "", behind = ""] = cutBehind(rest);
+  return isTaken(second, price) ? { price, rest: behind } : null;
 }
 
 /** "took it", "ok, took it", "accepted the 280", "im fine with 280" of an offer of 280. */

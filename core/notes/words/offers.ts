@@ -4,7 +4,7 @@ import { wordSet } from "./words.ts";
 
 /** It was taken: the piece is theirs, and nothing was paid yet. */
 export const ACCEPTED = wordSet(
-  "took took_it i_took_it we_took_it i_took_that taking_it im_taking_it accepted i_accepted accepted_it i_accepted_it accepted_the_offer accepted_that deal its_a_deal we_have_a_deal " +
+  "hes_in shes_in theyre_in im_in were_in hes_ok_with_that shes_ok_with_that hes_fine_with_that shes_fine_with_that took took_it i_took_it we_took_it i_took_that taking_it im_taking_it accepted i_accepted accepted_it i_accepted_it accepted_the_offer accepted_that deal its_a_deal we_have_a_deal " +
     "done_deal agreed i_agreed we_agreed he_agreed she_agreed they_agreed agreed_to_it shook_on_it we_shook_on_it shook_hands said_yes i_said_yes he_said_yes she_said_yes they_said_yes " +
     "said_ok i_said_ok he_said_ok she_said_ok they_said_ok said_okay i_said_okay told_him_yes told_her_yes told_them_yes told_him_ok told_her_ok told_them_ok said_yes_to_that said_sure i_said_sure " +
     "going_with_it going_with_that went_with_it went_for_it works_for_me good_enough fair_enough fine_with_me ok_with_me good_with_me im_fine_with_that im_good_with_that im_ok_with_that " +
@@ -35,3 +35,14 @@ export const AGREES = wordSet(
 
 /** What is told of such a piece is no offer any more. */
 export const SOLD_ALREADY = wordSet("sold");
+
+/** What is asked in return, before its price: "told him 85". */
+export const COUNTERS = wordSet(
+  "i told said asked countered offered texted him her them back with at for we so ok it",
+);
+
+/** An hour at which somebody comes: no money. */
+export const HOUR_SAID = /\b(?:at|around|about|by) \d{1,2}(?::\d{2})? ?(?:am|pm)?\b/gi;
+
+/** Money that is left for a piece. */
+export const PUT_DOWN = wordSet("left put gave sent down deposit dropped paid");

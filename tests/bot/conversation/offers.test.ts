@@ -57,6 +57,24 @@ describe("what is offered for a listed piece", () => {
     expect(chat.say("he agreed, coming at 5").text).toContain("on hold at 280.00");
   });
 
+  test("is answered with another price, and taken at that", () => {
+    chat.say("guy offered 250 for it");
+    expect(chat.say("told him 280 and he's in").text).toContain("on hold at 280.00");
+  });
+
+  test("is taken with what was left for it, and when they come", () => {
+    chat.say("guy offered 280 for it");
+    expect(chat.say("took it. picks it up saturday, left 20").text).toMatch(
+      /at 280\.00 until Sat.*\n?.*20\.00/,
+    );
+  });
+
+  test("is not taken where a sum told with it cannot be placed", () => {
+    chat.say("guy offered 280 for it");
+    chat.say("took it, 15 and 20 for whatever");
+    expect(dresser().hold).toBeNull();
+  });
+
   test("is what a deposit is put down on", () => {
     chat.say("guy offered 280");
     chat.say("he put 40 down already");
