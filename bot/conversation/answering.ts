@@ -32,12 +32,12 @@ export interface SaidNow extends Said {
  */
 function answerOpen(turn: Turn, said: SaidNow, question: Question): boolean {
   const { text, readings, isReply } = said;
-  const isCorrected = isReply || !isOlderThanNewest(turn, question);
+  const isLatest = isReply || !isOlderThanNewest(turn, question);
   const effect =
-    acceptedOffer(question.ask, said) ??
+    acceptedOffer(question.ask, said, isLatest) ??
     takeAnswer(question, said) ??
     namedAnswer(question, readings, turn.ledger.books) ??
-    (isCorrected ? correctedAnswer(question, readings) : null);
+    (isLatest ? correctedAnswer(question, readings) : null);
   if (!effect) return false;
   if (!isReply && isOlderThanNewest(turn, question)) {
     if (isCorrection(readings) && question.ask.wants !== "choice") return false;

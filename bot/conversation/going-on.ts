@@ -51,11 +51,7 @@ function ofKnown(text: string, readings: readonly Reading[], desk: TalkingDesk):
   const back = lentBack(text, desk) ?? toKnownLoan(text, { ...desk, newest });
   if (back) return back;
   return (
-    ofKnownBuyer(text, readings, {
-      ...desk,
-      recent: newest?.pieces ?? [],
-      offers: desk.talk?.offers ?? [],
-    }) ??
+    ofKnownBuyer(text, readings, { ...desk, recent: newest?.pieces ?? [] }) ??
     ofBouncedCheck(text, desk) ??
     ofPastBuyer(text, readings, desk)
   );

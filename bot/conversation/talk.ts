@@ -18,7 +18,10 @@ export function talkOf(turn: Turn, replyRoot: number | undefined): Talk {
   return {
     ...(replied ? { replied } : {}),
     ...(latest ? { latest, ...severalWith(turn, latest) } : {}),
-    offers: offersOf(turn),
+    // Read out of the questions only where a deal asks for it.
+    get offers() {
+      return offersOf(turn);
+    },
     passed: new Set(wordsPassed(turn)),
   };
 }

@@ -96,7 +96,7 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
   const twin = twins.find((note) => !isRepeat(note));
   for (const { root } of twins.filter(isRepeat)) closeQuestionsOf(turn, root);
   const noFact = whyNoFact(readings);
-  const offer = noFact === null ? undefined : offerOf(readings, talkingDesk(turn, replyRoot));
+  const offer = noFact === null ? undefined : offerOf(readings, desk ?? talkingDesk(turn, replyRoot));
   if (noFact || readings.every(isNothing)) keepNamed(turn, text);
   const isNew = turn.ledger.books.facts.length === 0;
   if (readings.length === 0 || readings.every(isNothing))

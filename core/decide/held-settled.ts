@@ -2,16 +2,15 @@ import { goingPrice } from "../books/agreed.ts";
 import type { Books, Piece } from "../books/books.ts";
 import { depositOf } from "../books/shares.ts";
 import type { Cents } from "../money.ts";
-import { lexed } from "../notes/lexed.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import type { Told } from "../notes/settling.ts";
-import { centsIn } from "../notes/slots/money.ts";
 import { whyOf } from "../notes/unclear.ts";
 import type { Says } from "../notes/words/settling.ts";
-import type { Offer } from "./decision.ts";
+import type { Talk } from "./decision.ts";
 import { held } from "./fits.ts";
 import { foundBy } from "./match.ts";
 import { offeredOther } from "./offered.ts";
+import { sumsSaid } from "./sums-said.ts";
 
 /* What becomes of a piece that is held for somebody who is spoken of: they are out, or they pay, and take it. */
 
@@ -51,7 +50,7 @@ export function paysForHeld(
   { who, says, amounts }: Told,
   pieces: Pieces,
   paid: Place,
-  { books, offers }: { books: Books; offers?: readonly Offer[] },
+  { books, talk }: { books: Books; talk?: Pick<Talk, "offers"> },
 ): Reading[] {
   const [amount, ...others] = amounts;
   const at = { ...(who === undefined ? {} : { buyer: who }), ...paid };
@@ -81,7 +80,7 @@ export function paysForHeld(
   const isAllOfIt = isFetched || isRest || (amount !== undefined && !isMore);
   if (isWhole && isAllOfIt)
     // "picked it up" of what was offered for less: which of the two was paid is asked.
-    return amount === undefined && offeredOther(offers, pieces, going) !== null
+    return amount === undefined && offeredOther(talk?.offers, pieces, going) !== null
       ? [{ kind: "sell", missing: ["price"], ...at }]
       : [{ kind: "sell", price: going, ...at }];
   if (amount === undefined) return [];
@@ -119,7 +118,7 @@ export function paidOtherwise(text: string, readings: readonly Reading[], books:
   const isLeft = readings.some((reading) => reading.kind === "unclear" && /\d/.test(reading.text));
   if (!sale || !isLeft) return null;
   if (!foundBy(sale.pieces ?? [], books, held)) return null;
-  const prices = lexed(text).flatMap((token) => (token.kind === "amount" ? (centsIn(token) ?? []) : []));
+  const prices = sumsSaid(text);
   const { missing: _, ...told } = { ...sale, text };
   const could = prices.reverse().map((price): Reading => ({ ...told, price }));
   return could.length === 0

@@ -7,7 +7,7 @@ import { type Settling, settlingsIn, type Told } from "../notes/settling.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { OPENS_ASKING, PIECE_LEFT } from "../notes/words/settling.ts";
 import { saysAny } from "../notes/words/words.ts";
-import type { Offer } from "./decision.ts";
+import type { Talk } from "./decision.ts";
 import { backsOut, type Pieces, type Place, paidOtherwise, paysForHeld } from "./held-settled.ts";
 import { matchMention } from "./match.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
@@ -25,7 +25,7 @@ interface Said {
   /** The pieces of the newest note. */
   recent: readonly number[];
   /** What was offered for pieces and is still open. */
-  offers?: readonly Offer[];
+  talk?: Pick<Talk, "offers">;
 }
 
 /** Pieces that one person owes on, or holds. */
@@ -107,7 +107,7 @@ function isPiece(name: string, { pieces }: Books): boolean {
 
 function readFrom(
   { told, text, after }: Settling,
-  { books, recent, offers = [] }: Said,
+  { books, recent, talk = {} }: Said,
   readings: readonly Reading[],
 ): Reading[] | null {
   const dealings = dealingsOf(told, books);
@@ -115,7 +115,7 @@ function readFrom(
   const meant = told.who === undefined && latest.length === 1 ? latest : dealings;
   // "she passed" of the one hold that was spoken of last.
   const isOfOne = told.who !== undefined || (told.says.has("payer") && latest.length === 1);
-  const could = meant.flatMap((dealing) => readingsOf(told, dealing, text, isOfOne, { books, offers }));
+  const could = meant.flatMap((dealing) => readingsOf(told, dealing, text, isOfOne, { books, talk }));
   const [only, ...others] = could;
   if (!only) return null;
   const left = told.left.filter(
@@ -191,7 +191,7 @@ function readingsOf(
   { of, pieces }: Dealing,
   text: string,
   isOfOne: boolean,
-  desk: { books: Books; offers: readonly Offer[] },
+  desk: Pick<Said, "books" | "talk">,
 ): Reading[] {
   const { says, method, date } = told;
   const place = { pieces: byNumbers(pieces.map(({ number }) => number)), text, line: 0 };

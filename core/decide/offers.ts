@@ -6,7 +6,6 @@ import { lexed } from "../notes/lexed.ts";
 import { comingDay } from "../notes/quantities/days.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
-import { centsIn } from "../notes/slots/money.ts";
 import { tellsNoFact, whyOf } from "../notes/unclear.ts";
 import {
   ACCEPTED,
@@ -22,6 +21,7 @@ import {
 import { saysAny, wordsIn } from "../notes/words/words.ts";
 import type { Ask, Choice, Desk, Effect, Said } from "./decision.ts";
 import { byNumbers, mentionsOf } from "./mentioned.ts";
+import { sumsSaid } from "./sums-said.ts";
 import { askWhich, type Deciding, type Standing, standingOf } from "./whole.ts";
 
 /*
@@ -50,7 +50,7 @@ export function askOfOffer(
   const pieces = sale ? numbersOf(sale, desk, deciding) : (desk.talk?.replied ?? desk.talk?.latest ?? []);
   const asked = askingFor(pieces, desk.books);
   if (asked === null) return null;
-  const said = pricesIn(reading.text).filter((each) => each >= asked * OFFERED_LEAST && each <= asked);
+  const said = sumsSaid(reading.text).filter((each) => each >= asked * OFFERED_LEAST && each <= asked);
   // "listed 325, wants it for 280": what it is listed at is no offer beside another price.
   const prices = said.length > 1 ? said.filter((each) => each < asked) : said;
   const price = prices.at(-1);
@@ -102,13 +102,18 @@ const tellsOffer = (reading: Reading): boolean =>
 /**
  * What says that an offer was taken: "took it", "im fine with 260", "took it. hes coming thursday, put 40 down", or a
  * deposit of nobody else; the hold at the offered price, with what is told of it. Null where a text says no such thing.
+ * Money alone is for what was spoken of last: it takes an offer only while that is `isLatest`.
  */
-export function acceptedOffer({ offer, choices }: Ask, { text, today, readings }: Said): Effect | null {
+export function acceptedOffer(
+  { offer, choices }: Ask,
+  { text, today, readings }: Said,
+  isLatest: boolean,
+): Effect | null {
   const held = offer && readingsOf(choices).find((each) => each.kind === "hold");
   if (!offer || !held) return null;
-  const paid = paidIn(readings, offer.price);
+  const paid = isLatest ? paidIn(readings, offer.price) : null;
   if (paid) return { kind: "instead", readings: [{ ...paid, pieces: held.pieces ?? [], text }] };
-  const deposit = depositIn(readings);
+  const deposit = isLatest ? depositIn(readings) : null;
   const { price, rest } = takenAt(text, offer.price) ?? { price: deposit && offer.price, rest: "" };
   if (price === null) return null;
   const told = deposit ?? (rest === "" ? [] : readMessage(rest, today));
@@ -150,9 +155,12 @@ function depositIn(readings: readonly Reading[]): Reading[] | null {
 
 /** "picks it up saturday, left 20": what was put down, in cents; null where another sum may be meant, or none. */
 function leftIn(text: string, price: Cents): Cents | null {
-  const [left, ...others] = pricesIn(text.replace(HOUR_SAID, ""));
+  const [left, ...others] = sumsBesideHours(text);
   return left !== undefined && others.length === 0 && left < price && saysAny(text, PUT_DOWN) ? left : null;
 }
+
+/** "left 20, comes at 5": an hour is no sum. */
+const sumsBesideHours = (text: string): Cents[] => sumsSaid(text.replace(HOUR_SAID, ""));
 
 /** The day on which they come. */
 function dayIn(text: string, today: Day): Day | null {
@@ -162,14 +170,14 @@ function dayIn(text: string, today: Day): Day | null {
 
 /** "coming at 5" is nothing to record; "left 20, coming saturday" is. */
 const isAppointment = (reading: Reading): boolean =>
-  tellsNoFact(reading) && pricesIn(reading.text.replace(HOUR_SAID, "")).length === 0;
+  tellsNoFact(reading) && sumsBesideHours(reading.text).length === 0;
 
 /** The price at which a text says that an offer was taken, and what is told behind that; null: it says no such thing. */
 function takenAt(text: string, offered: Cents): { price: Cents; rest: string } | null {
   const [first = "", rest = ""] = cutBehind(text);
   if (isTaken(first, offered)) return { price: offered, rest };
   // "told him 85 and he's in"
-  const [price, ...others] = pricesIn(first);
+  const [price, ...others] = sumsSaid(first);
   const isCounter = wordsIn(first).every((word) => COUNTERS.has(word) || /^\d/.test(word));
   if (price === undefined || others.length > 0 || !isCounter || rest === "") return null;
   const [second = "", behind = ""] = cutBehind(rest);
@@ -178,7 +186,7 @@ function takenAt(text: string, offered: Cents): { price: Cents; rest: string } |
 
 /** "took it", "ok, took it", "accepted the 280", "im fine with 280" of an offer of 280. */
 function isTaken(said: string, price: Cents): boolean {
-  const prices = pricesIn(said);
+  const prices = sumsSaid(said);
   const words = wordsIn(said.replace(/['’]/g, "")).filter(
     (word) => !AROUND_TAKEN.has(word) && !/^\d/.test(word),
   );
@@ -214,6 +222,3 @@ function askingFor(numbers: readonly number[], books: Books): Cents | null {
   const isHere = pieces.every(({ gone, listed, hold }) => gone === null && listed !== null && hold === null);
   return pieces.length > 0 && isHere ? listPriceOf(pieces) : null;
 }
-
-const pricesIn = (text: string): Cents[] =>
-  lexed(text).flatMap((token) => (token.kind === "amount" ? (centsIn(token) ?? []) : []));

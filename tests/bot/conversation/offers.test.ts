@@ -82,6 +82,15 @@ describe("what is offered for a listed piece", () => {
     expect(dresser().deposit).toBe(4_000);
   });
 
+  test("is not what a deposit on another piece is for", () => {
+    chat.say("bought lamp 10");
+    chat.say("listed lamp 60");
+    chat.say("guy offered 280 for the dresser");
+    chat.say("paint 12 for lamp");
+    chat.say("he put 15 down on it");
+    expect(dresser()).toMatchObject({ hold: null, deposit: 0 });
+  });
+
   test("stands beside the asking price where a sale tells none", () => {
     chat.say("a lady would pay 270 for it");
     const labels = chat.say("sold the dresser").buttons.map(({ label }) => label);
