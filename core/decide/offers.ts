@@ -187,11 +187,11 @@ function takenAt(text: string, offered: Cents): { price: Cents; rest: string } |
 /** "took it", "ok, took it", "accepted the 280", "im fine with 280" of an offer of 280. */
 function isTaken(said: string, price: Cents): boolean {
   const prices = sumsSaid(said);
-  const words = wordsIn(said.replace(/['’]/g, "")).filter(
-    (word) => !AROUND_TAKEN.has(word) && !/^\d/.test(word),
-  );
+  const all = wordsIn(said.replace(/['’]/g, "")).filter((word) => !/^\d/.test(word));
+  const words = all.filter((word) => !AROUND_TAKEN.has(word));
   const isAtIt = prices.length > 0 && words.every((word) => AGREES.has(word));
-  return prices.every((each) => each === price) && (ACCEPTED.has(words.join(" ")) || isAtIt);
+  const isSaid = ACCEPTED.has(all.join(" ")) || ACCEPTED.has(words.join(" "));
+  return prices.every((each) => each === price) && (isSaid || isAtIt);
 }
 
 /** A clause that the mark or "and" behind it cuts off. */

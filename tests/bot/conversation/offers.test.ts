@@ -69,6 +69,13 @@ describe("what is offered for a listed piece", () => {
     );
   });
 
+  test("is taken by a yes that is told with what was left", () => {
+    chat.say("guy offered 280 for it");
+    expect(chat.say("said yes, he left 30 and comes friday").text).toMatch(
+      /at 280\.00 until Fri.*\n?.*30\.00/,
+    );
+  });
+
   test("is not taken where a sum told with it cannot be placed", () => {
     chat.say("guy offered 280 for it");
     chat.say("took it, 15 and 20 for whatever");
