@@ -4,7 +4,7 @@ import { daysDue } from "../core/books/standing.ts";
 import type { Day, Instant } from "../core/calendar.ts";
 import { decide } from "../core/decide/decide.ts";
 import { type Ask, newMatter } from "../core/decide/decision.ts";
-import { readingOn } from "../core/decide/standing.ts";
+import { readingOn } from "../core/decide/repeating/standing.ts";
 import type { Ledger } from "../db/ledger.ts";
 
 /** A day of a standing note that nobody has taken yet. */

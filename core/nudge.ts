@@ -3,7 +3,7 @@ import type { Books, Piece } from "./books/books.ts";
 import { costOf, pieceLabel, statusOf } from "./books/piece.ts";
 import type { Day } from "./calendar.ts";
 import { daysBetween, showDay, showDays } from "./calendar.ts";
-import { owingPieces, owingWords, salesOwing } from "./decide/owing.ts";
+import { owingPieces, owingWords, salesOwing } from "./decide/deals/owing.ts";
 import type { Cents } from "./money.ts";
 import { show } from "./money.ts";
 import { suggestPrice } from "./past-sales.ts";

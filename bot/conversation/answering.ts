@@ -1,12 +1,12 @@
-import { takeAnswer } from "../../core/decide/answer.ts";
-import { correctedAnswer } from "../../core/decide/corrected-answer.ts";
+import { takeAnswer } from "../../core/decide/answering/answer.ts";
+import { correctedAnswer } from "../../core/decide/answering/corrected.ts";
+import { namedAnswer } from "../../core/decide/answering/named.ts";
+import { answerWithin } from "../../core/decide/answering/part.ts";
 import { wholeLabel } from "../../core/decide/decide.ts";
 import { type Effect, newMatter, type Said } from "../../core/decide/decision.ts";
 import { mattersOf } from "../../core/decide/matters.ts";
-import { namedAnswer } from "../../core/decide/named-answer.ts";
-import { acceptedOffer } from "../../core/decide/offers.ts";
-import { answerWithin } from "../../core/decide/part-answer.ts";
-import { NONE_OF_THESE } from "../../core/decide/whole.ts";
+import { acceptedOffer } from "../../core/decide/unclear/offers.ts";
+import { NONE_OF_THESE } from "../../core/decide/unclear/whole.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { whyOf } from "../../core/notes/unclear.ts";

@@ -1,8 +1,8 @@
 import type { Answer } from "../../core/answers/answer.ts";
 import { answers } from "../../core/answers/list.ts";
 import { addDays, dayOfInstant, showDay, showTime, timeOfInstant } from "../../core/calendar.ts";
-import { ever } from "../../core/decide/fits.ts";
-import { matchMention } from "../../core/decide/match.ts";
+import { ever } from "../../core/decide/pieces/fits.ts";
+import { matchMention } from "../../core/decide/pieces/match.ts";
 import type { Reading, ReadingOf } from "../../core/notes/reading.ts";
 import { nudgeTime } from "../../db/settings.ts";
 import { monthPictureBody } from "../files/bodies.ts";

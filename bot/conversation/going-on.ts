@@ -1,9 +1,9 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { onward } from "../../core/decide/decide.ts";
 import type { Desk } from "../../core/decide/decision.ts";
-import { ofKnownBuyer } from "../../core/decide/known-buyer.ts";
-import { toKnownLoan } from "../../core/decide/known-loan.ts";
-import { lentBack } from "../../core/decide/lent-back.ts";
+import { ofKnownBuyer } from "../../core/decide/names/buyer.ts";
+import { lentBack } from "../../core/decide/names/lent-back.ts";
+import { toKnownLoan } from "../../core/decide/names/loan.ts";
 import { ofBouncedCheck, ofPastBuyer } from "../../core/mending/by-buyer.ts";
 import { meansAny } from "../../core/mending/mend.ts";
 import { ofMisnoted } from "../../core/mending/misnoted.ts";

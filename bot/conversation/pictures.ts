@@ -1,8 +1,8 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { labelOf } from "../../core/books/label.ts";
 import { dayOfInstant, showDay } from "../../core/calendar.ts";
-import { ever } from "../../core/decide/fits.ts";
-import { matchMention } from "../../core/decide/match.ts";
+import { ever } from "../../core/decide/pieces/fits.ts";
+import { matchMention } from "../../core/decide/pieces/match.ts";
 import { readBareMention } from "../../core/notes/bare.ts";
 import type { Button } from "../../core/reply.ts";
 import type { Incoming } from "./incoming.ts";

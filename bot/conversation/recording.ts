@@ -1,11 +1,11 @@
 import type { Fact } from "../../core/books/facts.ts";
-import { boughtLater } from "../../core/decide/bought-later.ts";
 import { decide, lastResort, meant, wholeLabel, withBeside } from "../../core/decide/decide.ts";
 import { type Effect, type Matter, newMatter } from "../../core/decide/decision.ts";
 import { mainAmountOf } from "../../core/decide/main-amount.ts";
 import { followUp } from "../../core/decide/matters.ts";
+import { boughtLater } from "../../core/decide/pieces/bought-later.ts";
 import { settle } from "../../core/decide/settle.ts";
-import { isGuessedCost } from "../../core/decide/talk.ts";
+import { isGuessedCost } from "../../core/decide/talk/talk.ts";
 import type { Fixing } from "../../core/mending/amounts.ts";
 import { mendOfFix } from "../../core/mending/newest.ts";
 import { show } from "../../core/money.ts";

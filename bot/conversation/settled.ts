@@ -1,5 +1,5 @@
 import type { Fact } from "../../core/books/facts.ts";
-import { mentionsOf } from "../../core/decide/mentioned.ts";
+import { mentionsOf } from "../../core/decide/pieces/mentioned.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
 import { closeQuestion, openQuestions } from "./questions.ts";

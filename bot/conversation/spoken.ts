@@ -1,5 +1,5 @@
 import type { Fact } from "../../core/books/facts.ts";
-import { isOneThing } from "../../core/decide/talk.ts";
+import { isOneThing } from "../../core/decide/talk/talk.ts";
 import { bears } from "../../core/notes/verbs.ts";
 import { PAID_IT } from "../../core/notes/words/replies.ts";
 import { NOTHING_SPOKEN, type Spoken } from "../../core/questions/desk.ts";

@@ -1,7 +1,7 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { standingOn } from "../../core/books/standing.ts";
 import { dayOfInstant, showDay } from "../../core/calendar.ts";
-import { readingOn, standingWords } from "../../core/decide/standing.ts";
+import { readingOn, standingWords } from "../../core/decide/repeating/standing.ts";
 import { claimDue, dueThrough, recordInstance } from "../standing.ts";
 import { echoOf, impossibleText, keepOutcome } from "./outcome.ts";
 import { isOwner, notYours } from "./rights.ts";

@@ -1,9 +1,9 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { dayOfInstant, type Instant } from "../../core/calendar.ts";
 import type { Offer, Talk } from "../../core/decide/decision.ts";
-import { ever } from "../../core/decide/fits.ts";
-import { foundBy } from "../../core/decide/match.ts";
-import { mentionsOf } from "../../core/decide/mentioned.ts";
+import { ever } from "../../core/decide/pieces/fits.ts";
+import { foundBy } from "../../core/decide/pieces/match.ts";
+import { mentionsOf } from "../../core/decide/pieces/mentioned.ts";
 import { mentionsSaid } from "../../core/notes/bare.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
 import type { Turn } from "./turn.ts";

@@ -1,7 +1,7 @@
 import type { NewFact } from "../../core/books/facts.ts";
 import type { Matter } from "../../core/decide/decision.ts";
-import { held } from "../../core/decide/fits.ts";
-import { matchMention } from "../../core/decide/match.ts";
+import { held } from "../../core/decide/pieces/fits.ts";
+import { matchMention } from "../../core/decide/pieces/match.ts";
 import type { Question } from "../../db/questions.ts";
 import { closeQuestion, openQuestion } from "./questions.ts";
 import type { Turn } from "./turn.ts";

@@ -1,8 +1,8 @@
-import { isChoice } from "../../core/decide/answer.ts";
+import { isChoice } from "../../core/decide/answering/answer.ts";
 import { offerOf, orLikely } from "../../core/decide/decide.ts";
 import { mattersOf } from "../../core/decide/matters.ts";
-import { mentionsOf } from "../../core/decide/mentioned.ts";
-import { isNothing, isRemark, smallTalk, whyNoFact } from "../../core/decide/smalltalk.ts";
+import { mentionsOf } from "../../core/decide/pieces/mentioned.ts";
+import { isNothing, isRemark, smallTalk, whyNoFact } from "../../core/decide/talk/smalltalk.ts";
 import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";

@@ -6,7 +6,7 @@ import { costOf, proceedsOf, profitOf, statusOf } from "../../core/books/piece.t
 import { amountOnDay, nextDue } from "../../core/books/standing.ts";
 import { addDays, type Day } from "../../core/calendar.ts";
 import { verbOf } from "../../core/decide/decide.ts";
-import { standingName } from "../../core/decide/standing.ts";
+import { standingName } from "../../core/decide/repeating/standing.ts";
 import type { OwnerRates } from "../../core/mileage.ts";
 import { mileageRateOn, valueOfMiles } from "../../core/mileage.ts";
 import type { Kind } from "../../core/notes/reading.ts";

@@ -1,7 +1,7 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { type Day, type Instant, showDay } from "../../core/calendar.ts";
 import { newMatter } from "../../core/decide/decision.ts";
-import { readingOn } from "../../core/decide/standing.ts";
+import { readingOn } from "../../core/decide/repeating/standing.ts";
 import { type ByItself, standingReply } from "../../core/nudge.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import { echoOf } from "../conversation/outcome.ts";

@@ -4,7 +4,7 @@ import { pieceLabel } from "../books/piece.ts";
 import { owedByBuyers } from "../books/shares.ts";
 import type { Day } from "../calendar.ts";
 import { showDay } from "../calendar.ts";
-import { owingWords, salesOwing } from "../decide/owing.ts";
+import { owingWords, salesOwing } from "../decide/deals/owing.ts";
 import { show } from "../money.ts";
 import type { Answer, Asked } from "./answer.ts";
 import { defineAnswer } from "./answer.ts";

@@ -6,16 +6,6 @@ import { bears } from "../notes/verbs.ts";
 import { verbs } from "../verbs/list.ts";
 import type { Verb } from "../verbs/verb.ts";
 import {
-  type Ask,
-  type Choice,
-  confirmation,
-  type Decision,
-  type Desk,
-  type Matter,
-  NEVER_MIND,
-  newMatter,
-} from "./decision.ts";
-import {
   backedOutOf,
   collectedOf,
   depositBack,
@@ -25,18 +15,23 @@ import {
   isPastBuyer,
   owedCameIn,
   refundedTo,
-} from "./fetched.ts";
-import { isDeposit, isNewPrice, isNewWork } from "./fitting-sums.ts";
-import { goneOn } from "./going-on.ts";
-import { byTheSame, householdQuestion } from "./household.ts";
-import { besideAsked, likelyStanding, resortOf, wholeOr, withLikely } from "./last-resort.ts";
-import { mentionsOf } from "./mentioned.ts";
+} from "./deals/fetched.ts";
+import {
+  type Ask,
+  type Choice,
+  confirmation,
+  type Decision,
+  type Desk,
+  type Matter,
+  NEVER_MIND,
+  newMatter,
+} from "./decision.ts";
+import { besideAsked, likelyStanding, resortOf, wholeOr, withLikely } from "./likely/last-resort.ts";
 import { askMissing } from "./missing.ts";
-import { askOfOffer, isDeclined, offerIn } from "./offers.ts";
-import { dayOfBefore, orBefore, restOfHeld } from "./or-before.ts";
-import { deskOfItsDay } from "./own-day.ts";
-import { whichOrNone } from "./pieces.ts";
-import { talkedOf, withSpokenOf } from "./talk.ts";
+import { mentionsOf } from "./pieces/mentioned.ts";
+import { deskOfItsDay } from "./pieces/own-day.ts";
+import { whichOrNone } from "./pieces/settled.ts";
+import { talkedOf, withSpokenOf } from "./talk/talk.ts";
 import {
   nextOfTwo,
   nextSpokenOf,
@@ -48,8 +43,13 @@ import {
   withAskingPrice,
   withItsPart,
   withoutPart,
-} from "./unnamed.ts";
-import { askOfList, askWhich, type Deciding, labelOfWhole, standingOf } from "./whole.ts";
+} from "./talk/unnamed.ts";
+import { isDeposit, isNewPrice, isNewWork } from "./unclear/fitting-sums.ts";
+import { goneOn } from "./unclear/going-on.ts";
+import { byTheSame, householdQuestion } from "./unclear/household.ts";
+import { askOfOffer, isDeclined, offerIn } from "./unclear/offers.ts";
+import { dayOfBefore, orBefore, restOfHeld } from "./unclear/or-before.ts";
+import { askOfList, askWhich, type Deciding, labelOfWhole, standingOf } from "./unclear/whole.ts";
 
 const verbByKind = new Map<string, Verb>(verbs.map((verb) => [verb.kind, verb as unknown as Verb]));
 

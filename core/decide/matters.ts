@@ -1,8 +1,8 @@
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { type Matter, newMatter } from "./decision.ts";
-import { pricedFor } from "./each.ts";
-import { byNumbers, mentionsOf } from "./mentioned.ts";
+import { pricedFor } from "./pieces/each.ts";
+import { byNumbers, mentionsOf } from "./pieces/mentioned.ts";
 
 /* A message as matters, each to be decided once the one before it is settled. */
 

@@ -1,7 +1,7 @@
 import { pluralOf } from "../notes/mentions/plural.ts";
 import type { Missing, Reading } from "../notes/reading.ts";
 import { type Ask, NEVER_MIND } from "./decision.ts";
-import { mentionsOf } from "./mentioned.ts";
+import { mentionsOf } from "./pieces/mentioned.ts";
 
 /**
  * What a traded piece is worth is asked by its verb, with figures from the books.

@@ -1,7 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { FactOf } from "../books/facts.ts";
 import type { Day } from "../calendar.ts";
-import { byNumbers } from "../decide/mentioned.ts";
+import { byNumbers } from "../decide/pieces/mentioned.ts";
 import { lexed } from "../notes/lexed.ts";
 import { isSkipped } from "../notes/mends/mended.ts";
 import { pastDay } from "../notes/quantities/days.ts";

@@ -12,7 +12,7 @@ import {
   NEVER_MIND,
 } from "../decide/decision.ts";
 import { dayWords } from "../decide/echo.ts";
-import { byNumbers } from "../decide/mentioned.ts";
+import { byNumbers } from "../decide/pieces/mentioned.ts";
 import { type Cents, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { changed } from "./changed.ts";

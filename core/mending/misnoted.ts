@@ -1,4 +1,4 @@
-import { byNumbers } from "../decide/mentioned.ts";
+import { byNumbers } from "../decide/pieces/mentioned.ts";
 import { type Cents, show } from "../money.ts";
 import { misnotedIn } from "../notes/misnoted/misnoted.ts";
 import type { Misnoted } from "../notes/misnoted/misnoted-said.ts";

@@ -7,6 +7,7 @@ import { postedTo } from "../books/posted.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { depositOf, owedByBuyers, sharesOfOwed } from "../books/shares.ts";
+import { salesOwing } from "../decide/deals/owing.ts";
 import {
   type Ask,
   type Choice,
@@ -16,11 +17,10 @@ import {
   NEVER_MIND,
 } from "../decide/decision.ts";
 import { dayWords, methodWords, namesOf, piecesOf } from "../decide/echo.ts";
-import type { Fit } from "../decide/match.ts";
-import { byNumbers } from "../decide/mentioned.ts";
-import { salesOwing } from "../decide/owing.ts";
-import { inAll } from "../decide/piece-choices.ts";
-import { settlePieces } from "../decide/pieces.ts";
+import { inAll } from "../decide/pieces/choices.ts";
+import type { Fit } from "../decide/pieces/match.ts";
+import { byNumbers } from "../decide/pieces/mentioned.ts";
+import { settlePieces } from "../decide/pieces/settled.ts";
 import { type Cents, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { phrases } from "../notes/words/words.ts";

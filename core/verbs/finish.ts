@@ -2,8 +2,8 @@ import * as z from "zod";
 import { checkNotGone } from "../books/check.ts";
 import type { FactRules } from "../books/rules.ts";
 import { costLine, dayWords, subjectOf } from "../decide/echo.ts";
-import { hereBut } from "../decide/fits.ts";
-import { settlePieces } from "../decide/pieces.ts";
+import { hereBut } from "../decide/pieces/fits.ts";
+import { settlePieces } from "../decide/pieces/settled.ts";
 import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 

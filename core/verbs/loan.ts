@@ -5,7 +5,7 @@ import type { FactRules } from "../books/rules.ts";
 import { decimalShape, wordsShape } from "../books/shapes.ts";
 import { type Ask, type Desk, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords } from "../decide/echo.ts";
-import { UNNAMED_LOAN } from "../decide/loans.ts";
+import { UNNAMED_LOAN } from "../decide/names/loans.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";

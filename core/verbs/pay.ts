@@ -7,7 +7,7 @@ import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { type Ask, type Desk, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords } from "../decide/echo.ts";
-import { settleLoan } from "../decide/loans.ts";
+import { settleLoan } from "../decide/names/loans.ts";
 import { type Cents, show } from "../money.ts";
 import { says } from "../notes/clause.ts";
 import type { ReadingOf } from "../notes/reading.ts";

@@ -4,8 +4,8 @@ import { costAccountOf, moveCost } from "../books/cost.ts";
 import { costOf } from "../books/piece.ts";
 import type { FactRules } from "../books/rules.ts";
 import { dayWords, piecesOf, subjectOf } from "../decide/echo.ts";
-import { here } from "../decide/fits.ts";
-import { settlePieces } from "../decide/pieces.ts";
+import { here } from "../decide/pieces/fits.ts";
+import { settlePieces } from "../decide/pieces/settled.ts";
 import { show } from "../money.ts";
 import { type Clause, placeAfter, says } from "../notes/clause.ts";
 import {

@@ -2,7 +2,7 @@ import type { NewFact } from "../books/facts.ts";
 import { pieceLabel, profitOf } from "../books/piece.ts";
 import { confirmation, type Decision, type Desk } from "../decide/decision.ts";
 import { piecesOf } from "../decide/echo.ts";
-import { settlePieces } from "../decide/pieces.ts";
+import { settlePieces } from "../decide/pieces/settled.ts";
 import { percentOf, show } from "../money.ts";
 import type { ReadingOf } from "../notes/reading.ts";
 import { phrases } from "../notes/words/words.ts";

@@ -7,7 +7,7 @@ import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
 import { type Ask, confirmation, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords } from "../decide/echo.ts";
-import { settleLoan } from "../decide/loans.ts";
+import { settleLoan } from "../decide/names/loans.ts";
 import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { isAfterPayment } from "../notes/heads.ts";

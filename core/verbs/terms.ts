@@ -5,7 +5,7 @@ import { loanWords } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { daysInYearShape, decimalShape, wordsShape } from "../books/shapes.ts";
 import { dayWords } from "../decide/echo.ts";
-import { settleLoan } from "../decide/loans.ts";
+import { settleLoan } from "../decide/names/loans.ts";
 import { judgeTerms } from "../notes/judging/loanterms.ts";
 import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";

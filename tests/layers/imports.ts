@@ -22,27 +22,43 @@ export function layeringFaults(): string[] {
   const faults = Object.keys(INWARD).flatMap((room) =>
     filesOf(join(TOP, room)).flatMap((file) => faultsOf(file, room)),
   );
-  return [...faults, ...circlesIn(filesOf(join(TOP, "core")))];
+  return [...faults, ...circlesIn(filesOf(join(TOP, "core"))), ...circlesOfRooms(join(TOP, "core/decide"))];
 }
 
 /** The files of a room that import each other in a circle, types included, each circle once. */
 export function circlesIn(files: readonly string[]): string[] {
   const known = new Set(files);
-  const imports = new Map(files.map((file) => [file, importsOf(file).filter((target) => known.has(target))]));
+  return circlesOf(
+    new Map(files.map((file) => [file, importsOf(file).filter((target) => known.has(target))])),
+  );
+}
+
+/** The rooms in a folder that import each other in a circle; the files beside them are passed over. */
+export function circlesOfRooms(folder: string): string[] {
+  const rooms = readdirSync(folder, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+  const paths = rooms.map(({ name }) => join(folder, name));
+  const importedBy = (room: string): string[] => {
+    const targets = filesOf(room).flatMap(importsOf);
+    return paths.filter((path) => path !== room && targets.some((target) => target.startsWith(`${path}/`)));
+  };
+  return circlesOf(new Map(paths.map((room) => [room, importedBy(room)])));
+}
+
+function circlesOf(imports: ReadonlyMap<string, readonly string[]>): string[] {
   const done = new Set<string>();
   const faults: string[] = [];
-  const visit = (file: string, path: readonly string[]): void => {
-    const at = path.indexOf(file);
+  const visit = (place: string, path: readonly string[]): void => {
+    const at = path.indexOf(place);
     if (at >= 0) {
-      const names = [...path.slice(at), file].map((one) => relative(TOP, one));
+      const names = [...path.slice(at), place].map((one) => relative(TOP, one));
       faults.push(`${names[0]}: imports itself through ${names.slice(1).join(", ")}`);
       return;
     }
-    if (done.has(file)) return;
-    for (const target of imports.get(file)!) visit(target, [...path, file]);
-    done.add(file);
+    if (done.has(place)) return;
+    for (const target of imports.get(place)!) visit(target, [...path, place]);
+    done.add(place);
   };
-  for (const file of files) visit(file, []);
+  for (const place of imports.keys()) visit(place, []);
   return faults;
 }
 

@@ -18,8 +18,8 @@ const PATTERNS = [/\/[^/\n]*\b[a-z]{2,}\|[a-z]{2,}\|[a-z]{2,}[^/\n]*\//g];
 /** Lists of the names of fields. */
 const NAMES_OF_FIELDS: ReadonlySet<string> = new Set([
   "core/notes/print.ts",
-  "core/decide/completion.ts",
-  "core/decide/whole.ts",
+  "core/decide/answering/completion.ts",
+  "core/decide/unclear/whole.ts",
 ]);
 
 function filesOf(folder: string): string[] {

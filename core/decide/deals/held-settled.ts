@@ -1,0 +1,132 @@
+import { goingPrice } from "../../books/agreed.ts";
+import type { Books, Piece } from "../../books/books.ts";
+import { depositOf } from "../../books/shares.ts";
+import type { Cents } from "../../money.ts";
+import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
+import type { Told } from "../../notes/settling.ts";
+import { whyOf } from "../../notes/unclear.ts";
+import type { Says } from "../../notes/words/settling.ts";
+import type { Talk } from "../decision.ts";
+import { held } from "../pieces/fits.ts";
+import { foundBy } from "../pieces/match.ts";
+import { offeredOther } from "./offered.ts";
+import { sumsSaid } from "./sums-said.ts";
+
+/* What becomes of a piece that is held for somebody who is spoken of: they are out, or they pay, and take it. */
+
+export type Pieces = readonly Readonly<Piece>[];
+
+/** What every reading of such a message holds. */
+export type Place = Pick<Reading, "text" | "line" | "date"> & { pieces: Mention[]; method?: string };
+
+/** "sol is out, gave him his 25 back", "kept her deposit", "kept 20, gave her 30 back" */
+export function backsOut({ says, amounts }: Told, pieces: Pieces, at: Place): Reading[] {
+  const deposit = depositOf(pieces);
+  // "gave 10 of the 40 back, kept 30": the whole of it is only named.
+  const isWithin = amounts.length > 1 && amounts.every((each) => each <= deposit);
+  const whole = isWithin ? amounts.indexOf(deposit) : -1;
+  const [amount, other, ...others] = amounts.filter((_, at) => at !== whole);
+  if (others.length > 0) return [];
+  // "wants her 50 back": it has not gone back yet.
+  const isBack = says.has("back") && !says.has("wants");
+  const isKept = says.has("kept");
+  const lost: Reading = { kind: "fallthrough", ...at };
+  if (!isBack && !isKept) return amount === undefined || says.has("back") ? [lost] : [];
+  if (other !== undefined || (isBack && isKept)) {
+    // The word that comes first says what the first amount is; the rest of it is the other.
+    if (amount === undefined || amount + (other ?? deposit - amount) !== deposit) return [];
+    if (other === undefined && !says.has("all")) return [];
+    const isFirstKept = isKept && [...says].find((each) => each === "back" || each === "kept") === "kept";
+    return [{ ...lost, refunded: isFirstKept ? deposit - amount : amount }];
+  }
+  const sum = amount ?? (says.has("half") ? Math.floor(deposit / 2) : deposit);
+  return [{ ...lost, ...(isBack ? { refunded: sum } : { kept: sum }) }];
+}
+
+const OF_MONEY: readonly Says[] = ["fetched", "paid", "from", "down"];
+
+/** "priya picked it up, paid the other 300": sold; "another 35 from the neighbor": more of a deposit. */
+export function paysForHeld(
+  { who, says, amounts }: Told,
+  pieces: Pieces,
+  paid: Place,
+  { books, talk }: { books: Books; talk?: Pick<Talk, "offers"> },
+): Reading[] {
+  const [amount, ...others] = amounts;
+  const at = { ...(who === undefined ? {} : { buyer: who }), ...paid };
+  if (!OF_MONEY.some((each) => says.has(each))) return [];
+  const isFetched = says.has("fetched");
+  const deposit = depositOf(pieces);
+  const going = goingPrice(books, pieces);
+  // "put another 30 on it, thats 70 now"
+  if (!isFetched && (says.has("more") || says.has("down")) && amount !== undefined && others.length === 1)
+    if (amount + deposit === others[0]) return [{ kind: "hold", deposit: amount, ...at }];
+  // "took the desk home, pays me friday": all of it is owed.
+  if (says.has("later"))
+    return isFetched && going !== null && amount === undefined
+      ? [{ kind: "sell", price: going, owed: going - deposit, ...at }]
+      : [];
+  if (others.length > 0 || says.has("total") || says.has("less")) {
+    const price = isFetched && !says.has("waits") ? wholePrice({ says, amounts }, deposit, going) : null;
+    return price === null ? [] : [{ kind: "sell", price, whole: true, ...at }];
+  }
+  const isRest = says.has("all");
+  const more: Reading[] = amount === undefined ? [] : [{ kind: "hold", deposit: amount, ...at }];
+  // "paid 70 but hasnt picked it up yet"
+  if (says.has("waits")) return more;
+  const isWhole = going !== null && (amount === undefined || amount + deposit === going);
+  const isMore = says.has("more") || says.has("down");
+  // Just what is left to pay.
+  const isAllOfIt = isFetched || isRest || (amount !== undefined && !isMore);
+  if (isWhole && isAllOfIt)
+    // "picked it up" of what was offered for less: which of the two was paid is asked.
+    return amount === undefined && offeredOther(talk?.offers, pieces, going) !== null
+      ? [{ kind: "sell", missing: ["price"], ...at }]
+      : [{ kind: "sell", price: going, ...at }];
+  if (amount === undefined) return [];
+  const sale: Reading = { kind: "sell", price: amount, fetched: true, ...at };
+  if (isFetched || isRest) return [sale];
+  return isMore ? more : [...more, sale];
+}
+
+/** What several amounts make of the price: "20 down + 70 now = 90", "knocked 10 off so she paid 60"; null where unsure. */
+function wholePrice(
+  { says, amounts }: Pick<Told, "says" | "amounts">,
+  deposit: Cents,
+  going: Cents | null,
+): Cents | null {
+  const down = amounts.length > 1 && deposit > 0 ? amounts.indexOf(deposit) : -1;
+  const [one, two, ...others] = amounts.filter((_, at) => at !== down);
+  if (one === undefined || others.length > 0) return null;
+  if (two === undefined) {
+    if (says.has("less") && down < 0) return going === null || one >= going ? null : going - one;
+    if (says.has("total") || one === going) return one >= deposit ? one : null;
+    return down < 0 ? null : one + deposit;
+  }
+  const [small, large] = [Math.min(one, two), Math.max(one, two)];
+  if (!says.has("less")) return small + deposit === large ? large : null;
+  if (small + large === going) return large;
+  return small + large + deposit === going ? large + deposit : null;
+}
+
+/**
+ * "picked up the desk, rosa only had 60": a sale of what is held, without a price, beside an amount that nobody could
+ * place is no sale at the price agreed on. Null where there is no such thing.
+ */
+export function paidOtherwise(text: string, readings: readonly Reading[], books: Books): Reading[] | null {
+  const sale = readings.flatMap(saleUnpriced)[0];
+  const isLeft = readings.some((reading) => reading.kind === "unclear" && /\d/.test(reading.text));
+  if (!sale || !isLeft) return null;
+  if (!foundBy(sale.pieces ?? [], books, held)) return null;
+  const prices = sumsSaid(text);
+  const { missing: _, ...told } = { ...sale, text };
+  const could = prices.reverse().map((price): Reading => ({ ...told, price }));
+  return could.length === 0
+    ? null
+    : [{ kind: "unclear", why: whyOf({ kind: "twoNumbers" }), could, text, line: 0 }];
+}
+
+function saleUnpriced(reading: Reading): ReadingOf<"sell">[] {
+  const told = reading.kind === "unclear" && !/\d/.test(reading.text) ? (reading.could ?? []) : [reading];
+  return told.flatMap((each) => (each.kind === "sell" && each.price === undefined ? [each] : []));
+}

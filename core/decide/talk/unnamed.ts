@@ -1,0 +1,282 @@
+import { goingPrice } from "../../books/agreed.ts";
+import type { Books, Piece } from "../../books/books.ts";
+import { proceedsOf, statusOf } from "../../books/piece.ts";
+import { agreedPriceOf, listPriceOf } from "../../books/shares.ts";
+import { type Cents, show } from "../../money.ts";
+import { isSetName } from "../../notes/mentions/furniture.ts";
+import type { Mention, Reading } from "../../notes/reading.ts";
+import { PIECE_PARTS } from "../../notes/words/parts.ts";
+import { THE_SET } from "../../notes/words/pieces.ts";
+import { saysAny, wordsIn } from "../../notes/words/words.ts";
+import type { Verb } from "../../verbs/verb.ts";
+import { offeredFor } from "../deals/offered.ts";
+import type { Ask, Choice, Desk } from "../decision.ts";
+import { ever, listed, paidFor } from "../pieces/fits.ts";
+import { foundBy, matchMention } from "../pieces/match.ts";
+import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
+
+/*
+ * Pieces that a note leaves to the books: the price of a sale alone, "the set", "both", "the dresser" of two.
+ */
+
+type Pieces = readonly Readonly<Piece>[];
+
+/** A price in this part of the asking one is what came of it; beyond, it is asked of which piece. */
+const NEAR_LEAST = 0.5;
+const NEAR_MOST = 1.25;
+
+/** "sold 165 card": the only piece that is listed, where it was spoken of last or nothing else is here; null else. */
+export function soldUnnamed(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+  if (reading.kind !== "sell" || !reading.missing?.includes("pieces") || reading.follows) return null;
+  if (desk.talk?.replied) return null;
+  const pieces = theSet(reading.text, desk.books) ?? onlyListed(reading.price, desk);
+  if (!pieces) return null;
+  const missing = reading.missing.filter((field) => field !== "pieces");
+  return { ...reading, pieces: byNumbers(pieces), missing };
+}
+
+/** "sold it at asking", "full price, cash": what the pieces are listed at. */
+export function soldAtAsking(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+  if (reading.kind !== "sell" || !reading.missing?.includes("price") || !reading.atAsking) return null;
+  const asked = askingPriceOf(reading, desk, listPriceOf);
+  if (!asked) return null;
+  const { missing: _, follows: __, one: ___, ...rest } = reading;
+  return { ...rest, price: asked.price, pieces: byNumbers(asked.numbers) };
+}
+
+/** What the pieces of a sale are to bring together, named or spoken of; null where they are not, or are not sure. */
+function askingPriceOf(
+  reading: Reading,
+  { books, talk }: Omit<Desk, "confirmed">,
+  priceOf: (pieces: Pieces) => Cents | null,
+): { price: Cents; numbers: number[]; isAgreed: boolean } | null {
+  const mentions = mentionsOf(reading).filter(({ it }) => !it);
+  const spoken = talk?.replied ?? talk?.latest ?? [];
+  const numbers = mentions.length > 0 ? [...new Set(foundBy(mentions, books, listed))] : spoken;
+  const pieces = numbers.map((number) => books.pieces.get(number)!);
+  const price = priceOf(pieces);
+  if (pieces.length === 0 || pieces.some(({ gone }) => gone !== null) || price === null) return null;
+  return { price, numbers, isAgreed: price === agreedPriceOf(pieces) };
+}
+
+/** Sold pieces that a refund names, or that were spoken of last; none where that is not sure. */
+function refundedPieces(reading: Reading, { books, talk }: Omit<Desk, "confirmed">): Readonly<Piece>[] {
+  const [mention, ...more] = mentionsOf(reading).filter(({ it }) => !it);
+  const match = mention && matchMention(mention, books, paidFor, new Set());
+  const spoken = talk?.replied ?? talk?.latest ?? [];
+  const numbers = match ? (match.kind === "found" ? match.pieces : []) : spoken;
+  const pieces = numbers.map((number) => books.pieces.get(number)!);
+  return more.length > 0 || pieces.some(({ gone }) => gone !== "sold") ? [] : pieces;
+}
+
+const broughtInBy = (pieces: Pieces): Cents =>
+  pieces.reduce((sum, piece) => sum + proceedsOf(piece) - piece.owed, 0);
+
+/** "took it back and gave a full refund": all that it brought in. */
+export function refundedInFull(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+  if (reading.kind !== "refund" || !reading.missing?.includes("amount") || !reading.inFull) return null;
+  const pieces = refundedPieces(reading, desk);
+  if (pieces.length === 0) return null;
+  const { missing: _, follows: __, one: ___, ...rest } = reading;
+  return { ...rest, amount: broughtInBy(pieces), pieces: byNumbers(numbersOf(pieces)) };
+}
+
+/** The question for what was given back, with all that it brought in on a button. */
+export function withAllOfIt(ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask {
+  const pieces = ask.wants === "amount" && reading.kind === "refund" ? refundedPieces(reading, desk) : [];
+  if (pieces.length === 0) return ask;
+  const amount = broughtInBy(pieces);
+  const missing = reading.missing?.filter((field) => field !== "amount") ?? [];
+  const choice: Choice = {
+    label: `All of it, ${show(amount)}`,
+    words: ["all", "everything", "all of it"],
+    effect: { kind: "settle", change: { amount, missing } as Partial<Reading> },
+  };
+  return { ...ask, choices: [choice, ...ask.choices] };
+}
+
+const AS_AGREED: readonly string[] = [
+  "as agreed",
+  "agreed",
+  "agreed price",
+  "what we agreed",
+  "as we agreed",
+];
+const AS_LISTED: readonly string[] = ["as listed", "asking", "at asking", "full price", "list price"];
+
+const AS_OFFERED: readonly string[] = ["as offered", "his offer", "her offer", "their offer", "the offer"];
+
+/** The question for a sale's price, with what was offered or agreed on for its pieces, or what they are listed at, on a button. */
+export function withAskingPrice(ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask {
+  const isAsked = ask.wants === "price" && reading.kind === "sell";
+  const asked = isAsked && askingPriceOf(reading, desk, (pieces) => goingPrice(desk.books, pieces));
+  if (!asked) return ask;
+  const missing = reading.missing?.filter((field) => field !== "price") ?? [];
+  const at = (price: Cents, as: string, words: readonly string[]): Choice => ({
+    label: `${show(price)}, as ${as}`,
+    words: [...words],
+    effect: { kind: "settle", change: { price, missing } as Partial<Reading> },
+  });
+  const offered = asked.isAgreed ? null : offeredFor(desk.talk?.offers, asked.numbers);
+  const going = asked.isAgreed ? at(asked.price, "agreed", AS_AGREED) : at(asked.price, "listed", AS_LISTED);
+  const before = offered === null || offered === asked.price ? [] : [at(offered, "offered", AS_OFFERED)];
+  return { ...ask, choices: [...before, going, ...ask.choices] };
+}
+
+/** The pieces of the only set that is here, where a note speaks of "the set". */
+function theSet(text: string, books: Books): number[] | null {
+  if (!saysAny(text, THE_SET) && wordsIn(text)[0] !== "set") return null;
+  const sets = groupsOf(hereOf(books).filter(({ name }) => isSetName(name)));
+  return sets.length === 1 ? numbersOf(sets[0]!) : null;
+}
+
+function onlyListed(price: Cents | undefined, { books, talk }: Omit<Desk, "confirmed">): number[] | null {
+  const all = hereOf(books);
+  const [pieces, ...others] = groupsOf(all.filter(({ listed }) => listed !== null));
+  if (!pieces || others.length > 0 || price === undefined) return null;
+  const asked = listPriceOf(pieces) ?? 0;
+  if (price < asked * NEAR_LEAST || price > asked * NEAR_MOST) return null;
+  const numbers = numbersOf(pieces);
+  const isSpokenOf = talk?.latest?.every((number) => numbers.includes(number)) === true;
+  return isSpokenOf || pieces.length === all.length ? numbers : null;
+}
+
+const OFFERED_MAX = 3;
+
+/** The pieces that a sale without one may be of, likeliest first: those spoken of, and those listed near its price. */
+export function likelySold(price: Cents, latest: readonly number[], books: Books): number[][] {
+  const all = hereOf(books);
+  const spoken = all.filter(({ number }) => latest.includes(number));
+  const listed = groupsOf(all.filter((piece) => piece.listed !== null && !latest.includes(piece.number)));
+  const groups = spoken.length > 0 ? [spoken, ...listed] : listed;
+  const far = (pieces: Pieces): number => {
+    const beside = listPriceOf(pieces) ?? pieces.reduce((sum, piece) => sum + piece.price, 0);
+    return price > 0 && beside > 0 ? Math.abs(Math.log(price / beside)) : 1;
+  };
+  return groups
+    .sort((a, b) => far(a) - far(b))
+    .slice(0, OFFERED_MAX)
+    .map(numbersOf);
+}
+
+/** "sold both 58" of pieces not spoken of together: just so many that are listed, or here; null where there are others. */
+export function allOfThem(count: number, reading: Reading, books: Books): number[] | null {
+  const all = hereOf(books);
+  const listed = all.filter((piece) => piece.listed !== null);
+  const groups =
+    reading.kind === "list" ? [all.filter((piece) => piece.listed === null), all] : [listed, all];
+  const found = groups.find((pieces) => pieces.length === count);
+  return found ? numbersOf(found) : null;
+}
+
+/** "started the other bookcase": those of the name that are here and were not spoken of last. */
+export function theOther(mention: Mention, spoken: readonly number[], books: Books): number[] {
+  const isOfName = (number: number) => books.pieces.get(number)?.name === mention.name;
+  const before = spoken.some(isOfName)
+    ? spoken
+    : (books.facts.findLast(({ pieces }) => pieces.some(isOfName))?.pieces ?? []);
+  const others = hereOf(books).filter((piece) => isOfName(piece.number) && !before.includes(piece.number));
+  return numbersOf(others);
+}
+
+/** "fabric 36 for the seats": those of what was spoken of last, where the books have no seats; null else. */
+export function withoutPart(reading: Reading, { books, talk }: Omit<Desk, "confirmed">): Reading | null {
+  const spoken = talk?.replied ?? talk?.latest ?? [];
+  const [mention, ...more] = mentionsOf(reading);
+  if (reading.kind !== "spend" || reading.category !== "materials" || spoken.length === 0) return null;
+  const part = mention?.name?.split(" ").at(-1);
+  if (!mention || !part || more.length > 0 || !PIECE_PARTS.has(part)) return null;
+  if (matchMention(mention, books, ever, new Set()).kind !== "none") return null;
+  const { pieces: _, ...rest } = reading;
+  return rest;
+}
+
+/** "glass guy charged 35 to redo the doors": first as a cost of what was spoken of, whose doors they may be. */
+export function withItsPart(
+  could: readonly Reading[],
+  left: readonly string[],
+  { books, talk }: Omit<Desk, "confirmed">,
+): readonly Reading[] {
+  const [first] = could;
+  const spoken = talk?.replied ?? talk?.latest ?? [];
+  const isHere = spoken.length > 0 && spoken.every((number) => books.pieces.get(number)?.gone === null);
+  const isOfPart = first?.kind === "spend" && !first.pieces && left.some((word) => PIECE_PARTS.has(word));
+  return isOfPart && isHere ? [{ ...first, pieces: byNumbers(spoken) } as Reading, ...could] : could;
+}
+
+/** "swapped it for a dresser": what was spoken of is given. */
+export function tradedIt(reading: Reading, { books, talk }: Omit<Desk, "confirmed">): Reading | null {
+  if (reading.kind !== "trade" || !reading.gave?.some(({ it }) => it)) return null;
+  const spoken = talk?.replied ?? talk?.latest ?? [];
+  const isHere = spoken.length > 0 && spoken.every((number) => books.pieces.get(number)?.gone === null);
+  return isHere ? { ...reading, gave: byNumbers(spoken) } : null;
+}
+
+/**
+ * "finished the dresser" of two: the one spoken of last, where it stands just before what the verb says and no other
+ * of the name does.
+ */
+export function nextOfTwo(
+  reading: Reading,
+  { books, talk }: Omit<Desk, "confirmed">,
+  verb: Verb | undefined,
+): Reading | null {
+  const [mention, ...more] = mentionsOf(reading);
+  const [latest, ...others] = talk?.replied ?? talk?.latest ?? [];
+  if (!verb?.upon || !mention || more.length > 0 || latest === undefined || others.length > 0) return null;
+  const { name, number, traits, plural, besides, count } = mention;
+  if (number !== undefined || traits || plural || besides || (count ?? 1) > 1) return null;
+  const alike = hereOf(books).filter((piece) => piece.name === name);
+  const next = alike.filter((piece) => statusOf(piece) === verb.upon);
+  if (alike.length < 2 || next.length !== 1 || next[0]!.number !== latest) return null;
+  return { ...reading, pieces: byNumbers([latest]) } as Reading;
+}
+
+/** "listed 110" behind what was just finished, "took 10 off" behind a listing: what stands just before it, spoken of last. */
+export function nextSpokenOf(
+  reading: Reading,
+  { books, talk }: Omit<Desk, "confirmed">,
+  verb: Verb | undefined,
+): Reading | null {
+  const { missing, follows } = reading;
+  // "sold!" behind a listing: its price is asked, with the one listed on a button.
+  const isSale = reading.kind === "sell" && missing?.join() === "pieces,price";
+  const upon = isSale ? "listed" : verb?.upon;
+  const isOpen = isSale || missing?.join() === "pieces";
+  if (!upon || !isOpen || follows || talk?.replied) return null;
+  const pieces = (talk?.latest ?? []).map((number) => books.pieces.get(number)!);
+  const isNext = (piece: Readonly<Piece>): boolean => statusOf(piece) === upon;
+  if (pieces.length === 0 || !pieces.every(isNext) || groupsOf(pieces).length > 1) return null;
+  const left = missing!.filter((field) => field !== "pieces");
+  return { ...reading, pieces: byNumbers(numbersOf(pieces)), missing: left } as Reading;
+}
+
+/** Each piece here by itself, where they are few. */
+export function eachHere(books: Books): number[][] {
+  return allHere(books).map((number) => [number]);
+}
+
+/** A few pieces are all meant together; more hardly ever. */
+const TOGETHER_MAX = 4;
+
+/** All pieces here, where they are few. */
+export function allHere(books: Books): number[] {
+  const all = numbersOf(hereOf(books));
+  return all.length <= TOGETHER_MAX ? all : [];
+}
+
+/** The pieces that have not gone. */
+export const hereOf = (books: Books): Readonly<Piece>[] =>
+  [...books.pieces.values()].filter((piece) => piece.gone === null);
+
+const numbersOf = (pieces: Pieces): number[] => pieces.map(({ number }) => number);
+
+/** Pieces of one lot and name stand together, any other alone. */
+function groupsOf(pieces: Pieces): Readonly<Piece>[][] {
+  const groups = new Map<string, Readonly<Piece>[]>();
+  for (const piece of pieces) {
+    const key = piece.lot === null ? `${piece.number}` : `${piece.lot} ${piece.name}`;
+    groups.set(key, [...(groups.get(key) ?? []), piece]);
+  }
+  return [...groups.values()];
+}

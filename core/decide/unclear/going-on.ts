@@ -1,0 +1,151 @@
+import type { Books } from "../../books/books.ts";
+import type { Fact } from "../../books/facts.ts";
+import { isOfWhat } from "../../mending/meant.ts";
+import { mendOfNewest, mendOfRestated } from "../../mending/newest.ts";
+import type { Again, Back, Mention, Reading } from "../../notes/reading.ts";
+import { whyOf } from "../../notes/unclear.ts";
+import { type AnyGrammar, language } from "../../notes/verbs.ts";
+import { TELLS_ONE_MORE } from "../../notes/words/pieces.ts";
+import type { GoesOn } from "../../verbs/verb.ts";
+import { cannotBe, type Desk } from "../decision.ts";
+import { here } from "../pieces/fits.ts";
+import { matchMention } from "../pieces/match.ts";
+import { nameWith } from "../pieces/mention-words.ts";
+import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
+import { talkedOf } from "../talk/talk.ts";
+import { soldAtAsking } from "../talk/unnamed.ts";
+import { type Deciding, standingOf } from "./whole.ts";
+
+/*
+ * Messages that only go on from what stood before them ("same again", "now 200", "30 min on 2"): the new reading is
+ * made of the old note, as its verb says, with what is said now in its place.
+ */
+
+/** The reading that a message is by what stood before it; null where nothing there fits. */
+export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): Reading | null {
+  const { back, text, line } = reading;
+  if (!back) return null;
+  if ("mend" in back) return mendOfNewest(back.mend, desk);
+  if ("restated" in back) return mendOfRestated(reading, desk);
+  if ("could" in back) return ofSpoken(reading, back, desk, deciding);
+  const { again } = back;
+  const fact = meantAgain(again, desk);
+  const fields = fact && onceMore(fact, again, desk.books, deciding);
+  if (!fields) return null;
+  const once = { ...fields, kind: fact.kind, text, line } as Reading;
+  const { count = 1, each, to } = again;
+  if (again.how === "next") return !each && isNext(once, desk, deciding) ? once : null;
+  // "another lamp, same price" of two bought together: as much as both, or as each of them.
+  const now = to.pieces?.reduce((sum, { count: many = 1 }) => sum + many, 0) ?? fact.pieces.length;
+  if ("price" in once && once.price !== undefined && to.amount === undefined && now !== fact.pieces.length) {
+    const share = { ...once, price: Math.round((once.price * now) / fact.pieces.length) } as Reading;
+    return { kind: "unclear", why: whyOf({ kind: "priceOfBoth" }), could: [share, once], text, line };
+  }
+  if (count === 1 && !each) return once;
+  if (!("price" in once) || once.price === undefined) return null;
+  // "stools too, 25 each": how many, the books say.
+  if (each && to.pieces?.some(({ plural }) => plural)) return { ...once, each: true };
+  const times = { ...once, price: once.price * (each && to.pieces ? now : count) };
+  if (each) return times;
+  // "2 more at 30": in all, or of each.
+  return { kind: "unclear", why: whyOf({ kind: "priceOfBoth" }), could: [once, times], text, line };
+}
+
+/** "and a mirror for 10" behind a purchase, "and the other one 140" behind a listing: where it can be one more of these. */
+function isNext(once: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): boolean {
+  const isOurs = mentionsOf(once).some(
+    (mention) => mention.other || matchMention(mention, desk.books, here, new Set()).kind !== "none",
+  );
+  return (
+    "price" in once &&
+    (once.kind === "buy"
+      ? !isOurs || TELLS_ONE_MORE.test(once.text)
+      : isOurs && !cannotBe(deciding.decide(talkedOf(once, desk, deciding), desk)))
+  );
+}
+
+/** The newest note of today of the kind and thing said; where neither is, the newest, with nothing asked since. */
+function meantAgain({ how, kinds, what }: Again, { past }: Pick<Desk, "past">): Fact | undefined {
+  const isSaid = (fact: Fact): boolean =>
+    (!kinds || kinds.some((kind) => kind === fact.kind)) && isOfWhat(fact, what);
+  if (how === "again" && (kinds ?? what)) return past?.newest((fact) => past.isToday(fact) && isSaid(fact));
+  const last = past?.before(how === "too");
+  // What was asked about since, and not recorded, is what "same again" means.
+  return last && past?.touched() === last.root && isSaid(last) ? last : undefined;
+}
+
+/** What the books leave of what may be said of a piece: the likeliest, or each on a button. */
+function ofSpoken(
+  { text, line }: Reading,
+  { could, isEither }: Extract<Back, { could: object }>,
+  desk: Omit<Desk, "confirmed">,
+  deciding: Deciding,
+): Reading | null {
+  const spoken = desk.talk?.replied ?? desk.talk?.latest ?? [];
+  const pieces = spoken.map((number) => desk.books.pieces.get(number)!);
+  const isHere =
+    pieces.length > 0 && pieces.every(({ name, gone }) => gone === null && name === pieces[0]!.name);
+  if (!isHere && could.some(({ follows }) => follows)) return null;
+  const priced = could.map((each) => soldAtAsking(each, desk) ?? each);
+  const standing = standingOf(priced, desk, deciding).map(({ reading }) => reading);
+  const whole = standing.filter((each) => deciding.decide(each, desk).kind === "record");
+  if (!isEither) return whole[0] ?? null;
+  return whole.length < 2
+    ? null
+    : { kind: "unclear", why: whyOf({ kind: "eitherOf" }), could: whole, text, line };
+}
+
+/** The fields of the new note; null where its kind does not go on so, or something was said that it has no place for. */
+function onceMore(
+  fact: Fact,
+  { how, count, to: { pieces: named, date, ...values } }: Again,
+  books: Books,
+  { verbOf }: Deciding,
+): object | null {
+  if (fact.kind === "sent") return null;
+  const goesOn = verbOf(fact.kind)?.goesOn as GoesOn | undefined;
+  const grammar = language().grammars.get(fact.kind);
+  if (!goesOn || !grammar || (named && fact.pieces.length === 0)) return null;
+  const measure = measureOf(grammar);
+  const said = saidIn(grammar, measure, values);
+  const many = how === "again" ? fact.pieces.length : (count ?? 1);
+  const asThen = goesOn.pieces === "same" ? byNumbers(fact.pieces) : alike(fact.pieces, many, books);
+  const pieces = named ?? asThen;
+  if (!said || !pieces) return null;
+  const beside = { ...said, ...(pieces.length > 0 ? { pieces } : {}), ...(date ? { date } : {}) };
+  const { method, ...carried } = stripped(goesOn.carries(fact as never));
+  if (measure !== null && measure in said) return { ...carried, ...beside };
+  if (how === "more") return null;
+  if (how !== "too" || measure === null) return { ...carried, ...(method ? { method } : {}), ...beside };
+  const { [measure]: _, ...rest } = carried;
+  return { ...rest, ...beside, missing: [measure] };
+}
+
+const stripped = (fields: object): Record<string, unknown> =>
+  Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
+
+/** The field of the one amount, time or distance of a kind. */
+const measureOf = ({ main, needs }: AnyGrammar): string | null =>
+  main ?? (needs.includes("minutes") ? "minutes" : null);
+
+/** What was said, by the fields of the kind; null where it has none for it. */
+function saidIn(
+  { fields }: AnyGrammar,
+  measure: string | null,
+  { amount, ...others }: Again["to"],
+): Record<string, unknown> | null {
+  if (Object.keys(others).some((name) => !fields.some((field) => field.name === name))) return null;
+  if (amount === undefined) return others;
+  return measure === null || measure === "minutes" || measure === "miles"
+    ? null
+    : { ...others, [measure]: amount };
+}
+
+/** So many of the same name; null where they go by several. */
+function alike(numbers: readonly number[], count: number, books: Books): Mention[] | null {
+  const [first, ...others] = numbers.map((number) => books.pieces.get(number)!);
+  if (!first) return [];
+  if (others.some((piece) => nameWith(piece) !== nameWith(first))) return null;
+  const { name, traits } = first;
+  return [{ name, count, ...(traits.length > 0 ? { traits: [...traits] } : {}) }];
+}
