@@ -6,6 +6,7 @@ import { foundBy } from "../../core/decide/pieces/match.ts";
 import { mentionsOf } from "../../core/decide/pieces/mentioned.ts";
 import { mentionsSaid } from "../../core/notes/bare.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
+import { couldOf } from "../../core/notes/unclear.ts";
 import type { Turn } from "./turn.ts";
 
 /** A word passed over this often beside a verb is no longer asked about. */
@@ -75,7 +76,7 @@ export const piecesOf = (facts: readonly { pieces: readonly number[] }[]): numbe
 
 /** The pieces that a reading names, or the likeliest that an unclear one may be. */
 function mentionsIn(reading: Reading): Mention[] {
-  const [first] = reading.kind === "unclear" ? (reading.could ?? []) : [];
+  const [first] = couldOf(reading);
   return mentionsOf(first ?? reading).filter(({ it }) => !it);
 }
 

@@ -1,5 +1,5 @@
 import type { Reading, ReadingOf } from "../notes/reading.ts";
-import { whyOf } from "../notes/unclear.ts";
+import { isFor } from "../notes/unclear.ts";
 import { type Matter, newMatter } from "./decision.ts";
 import { pricedFor } from "./pieces/each.ts";
 import { byNumbers, mentionsOf } from "./pieces/mentioned.ts";
@@ -33,7 +33,7 @@ function listsOf(readings: readonly Reading[]): Reading[] {
 
 const isVerbless = (reading: Reading): reading is ReadingOf<"unclear"> =>
   reading.kind === "unclear" &&
-  reading.why === whyOf({ kind: "noVerb" }) &&
+  isFor(reading, "noVerb") &&
   reading.could !== undefined &&
   // "desk to 100 and lamp to 24": the books tell of each.
   !reading.byBooks &&

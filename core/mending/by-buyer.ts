@@ -8,7 +8,7 @@ import { pastDay } from "../notes/quantities/days.ts";
 import type { Reading } from "../notes/reading.ts";
 import { besideName, partedIn } from "../notes/settling.ts";
 import { centsIn } from "../notes/slots/money.ts";
-import { whyOf } from "../notes/unclear.ts";
+import { eitherOf, isWholeNote } from "../notes/unclear.ts";
 import { BOUNCED, PAPER, UNPAID_WORDS } from "../notes/words/deals.ts";
 import { ACTED, HOW_PAID } from "../notes/words/mending.ts";
 import { BESIDE_SETTLING } from "../notes/words/settling.ts";
@@ -25,7 +25,7 @@ export function ofPastBuyer(
   readings: readonly Reading[],
   { books, today }: { books: Books; today: Day },
 ): Reading[] | null {
-  const isOpen = readings.every(({ kind, missing }) => kind === "unclear" || missing !== undefined);
+  const isOpen = !readings.some(isWholeNote);
   if (text.length > LENGTH_MAX || text.includes("?") || !isOpen) return null;
   const sales = salesOf(books).reverse();
   const { who, rest } = besideName(
@@ -75,9 +75,7 @@ function ofPaper(text: string, books: Books): Reading[] | null {
       }),
     );
   if (could.length < 2) return could.length === 0 ? null : could;
-  return [
-    { kind: "unclear", why: whyOf({ kind: "eitherOf" }), could: could.slice(0, OFFERED_MAX), text, line: 0 },
-  ];
+  return [eitherOf(could.slice(0, OFFERED_MAX), { text, line: 0 })];
 }
 
 /** Whether the words tell of a check that came back, and nothing more than which piece and how much it was for. */

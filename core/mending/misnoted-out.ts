@@ -1,7 +1,7 @@
 import type { Fact } from "../books/facts.ts";
 import type { Misnoted } from "../notes/misnoted/misnoted-said.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
-import { whyOf } from "../notes/unclear.ts";
+import { eitherOf } from "../notes/unclear.ts";
 import { isMeant, isOfWhat, newestFirst, withPlaces } from "./meant.ts";
 import { hasOld, hasValue, type Looking } from "./misnoted-facts.ts";
 import type { Past } from "./past.ts";
@@ -73,9 +73,7 @@ export function takenOut(
   const isTwice = said.isAgain && hasTwin(only, desk);
   if (((others.length === 0 || twins || isDenied) && isSure && !said.isTurned) || isTwice)
     return [asOut(only)];
-  return [
-    { kind: "unclear", why: whyOf({ kind: "eitherOf" }), could: own.slice(0, OFFERED_MAX).map(asOut), ...at },
-  ];
+  return [eitherOf(own.slice(0, OFFERED_MAX).map(asOut), at)];
 }
 
 /** The facts of this person's last notes, the newest first. */

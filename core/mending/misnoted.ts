@@ -5,7 +5,7 @@ import type { Misnoted } from "../notes/misnoted/misnoted-said.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { partedIn } from "../notes/settling.ts";
-import { tellsNoFact, whyOf } from "../notes/unclear.ts";
+import { anyOf, isFor, tellsNoFact, whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
 import { GOOD_FOR, NOT_OLD } from "../notes/words/mending.ts";
 import { OF_NOW, OLD_PHRASES } from "../notes/words/misnoted.ts";
@@ -43,10 +43,9 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   if (!isOpen && readings.some(tellsNoFact)) return null;
   // "drove 24 no 26 miles": it takes itself back, and no note before it.
   if (said.now.miles !== undefined && said.now.amount !== undefined) return null;
-  const isRange = (reading: Reading): boolean =>
-    reading.kind === "unclear" && reading.why === whyOf({ kind: "range" });
+  const isRange = (reading: Reading): boolean => isFor(reading, "range");
   if (!takesBack && !said.out && readings.some(isRange)) return null;
-  const isWhole = readings.length > 0 && readings.every(isWholeNote);
+  const isWhole = readings.length > 0 && readings.every(isNoted);
   const at = { text, line: 0 };
   if (said.out || said.undoes || said.isAgain) {
     // "scratch the bench sale he changed his mind": a sale is named, and nothing scrapped.
@@ -106,7 +105,7 @@ function thenMore(text: string, desk: Looking): Corrected | null {
 /** "bought dresser 40 plus tax", "got paid 45 to fix a chair": it is a note of its own as well, whatever it may correct. */
 function saysOther(reading: Reading): boolean {
   if (reading.kind !== "unclear") return reading.kind !== "ask" && !bears(reading.kind, "corrects");
-  return reading.why !== whyOf({ kind: "unknown" }) && reading.why !== whyOf({ kind: "loneNumber" });
+  return !isFor(reading, "unknown") && !isFor(reading, "loneNumber");
 }
 
 /** "sold the desk for 140 not 150", which it was listed at: a note of its own. */
@@ -114,7 +113,7 @@ function withoutOld(text: string, old: Cents, { books, today }: Looking): Correc
   const rest = text.replace(NOT_OLD, "");
   const [note, ...others] = rest === text ? [] : readMessage(rest, today);
   const [mention] = note?.kind === "sell" ? (note.pieces ?? []) : [];
-  if (!note || others.length > 0 || !isWholeNote(note) || !mention) return null;
+  if (!note || others.length > 0 || !isNoted(note) || !mention) return null;
   const isAsked = [...books.pieces.values()].some(
     (piece) => piece.gone === null && piece.listPrice === old && isMeant(mention, piece),
   );
@@ -127,7 +126,7 @@ interface Corrected {
   isSure: boolean;
 }
 
-const isWholeNote = (reading: Reading): boolean =>
+const isNoted = (reading: Reading): boolean =>
   reading.kind === "unclear"
     ? isForBooks(reading)
     : reading.kind !== "ask" && !reading.missing && !bears(reading.kind, "corrects");
@@ -139,9 +138,8 @@ const isForBooks = ({ byBooks, could = [] }: ReadingOf<"unclear">): boolean =>
     could.every(({ kind }) => kind === "reprice"));
 
 /** The notes that a reading may be, and no corrections. */
-function notesIn(reading: Reading): Reading[] {
-  if (reading.kind === "unclear") return reading.could ?? [];
-  return reading.kind === "ask" || bears(reading.kind, "corrects") ? [] : [reading];
+function notesIn(reading: Reading): readonly Reading[] {
+  return reading.kind === "ask" || bears(reading.kind, "corrects") ? [] : anyOf(reading);
 }
 
 /** Whether it may be about any note at all, before the books are gone through for one. */

@@ -6,7 +6,7 @@ import { mentionLabel } from "../decide/pieces/mention-words.ts";
 import { byNumbers, mentionsOf } from "../decide/pieces/mentioned.ts";
 import { type Cents, show } from "../money.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
-import { whyOf } from "../notes/unclear.ts";
+import { eitherOf } from "../notes/unclear.ts";
 import { bears, language } from "../notes/verbs.ts";
 import { HOUSEHOLD } from "../notes/words/people.ts";
 import { otherThan } from "./changed.ts";
@@ -86,13 +86,7 @@ export function mendOfRestated(reading: Reading, { past, books }: Looking): Read
   const mend: Mend = { kind: "mend", of: { fact: fact.id }, to, text, line };
   if (isSame) return mend;
   // "no, sold the desk 90": the desk in the place of the chest, or the desk as well.
-  return {
-    kind: "unclear",
-    why: whyOf({ kind: "newOrOld" }),
-    could: [mend, { ...reading, asNew: true }],
-    text,
-    line,
-  };
+  return eitherOf([mend, { ...reading, asNew: true }], { text, line }, "newOrOld");
 }
 
 /** "two of them": as many of what was bought, for what was paid in all or for each. */
@@ -114,7 +108,7 @@ function otherCount(
   });
   const paid = fact.amount ?? 0;
   const each = fact.pieces.length === 1 && paid > 0 ? [mend(paid * count)] : [];
-  return { kind: "unclear", why: whyOf({ kind: "priceOfBoth" }), could: [mend(paid), ...each], text, line };
+  return eitherOf([mend(paid), ...each], { text, line }, "priceOfBoth");
 }
 
 /** "only 1h": the note has such a value, be it miles said as "30"; "30 each": it is of several. */

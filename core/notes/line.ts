@@ -1,7 +1,7 @@
 import type { Day } from "../calendar.ts";
 import { type Tok, textOf } from "./clause.ts";
 import { clausesOf } from "./clauses-read.ts";
-import { isFeeOfNothing, isWholeNote, withBack } from "./going-on/going-on.ts";
+import { isFeeOfNothing, withBack } from "./going-on/going-on.ts";
 import { lexedOf } from "./lexed.ts";
 import { mendOf } from "./mends/mends.ts";
 import { notesOf, readAgain, valueRead } from "./notes-read.ts";
@@ -25,7 +25,7 @@ import { meantBy } from "./tokens/meant.ts";
 import { HINTS } from "./tokens/sign-bits.ts";
 import { type Word, wordsOf } from "./tokens/text.ts";
 import { type Told, typedText, untraced } from "./told.ts";
-import { isBotWord, unclear } from "./unclear.ts";
+import { anyOf, isBotWord, isRefused, isWholeNote, unclear } from "./unclear.ts";
 import { language } from "./verbs.ts";
 
 /** "1. sold desk 90": the number of a list's item is no amount. */
@@ -142,8 +142,6 @@ function withRest(noted: Reading[], all: readonly Tok[], isShort: boolean, told:
   );
 }
 
-const isRefused = (reading: Reading): boolean => reading.kind === "unclear" && !reading.could;
-
 /** The parts of a line, each read as if it stood alone; null where it does not fall into any. */
 const partsRead = (tokens: readonly Tok[], told: Told): Reading[] | null =>
   inParts(tokens, (part) => {
@@ -155,9 +153,8 @@ const partsRead = (tokens: readonly Tok[], told: Told): Reading[] | null =>
 function mendOr(mend: Reading, noted: Reading[]): Reading[] {
   const [note, ...others] = noted;
   if (!note || others.length > 0) return noted;
-  const isNothing = note.kind === "unclear" && !note.could;
-  if (isNothing) return [mend];
-  const could = [mend, ...(note.kind === "unclear" ? note.could! : [note])];
+  if (isRefused(note)) return [mend];
+  const could = [mend, ...anyOf(note)];
   const at = { text: note.text, line: note.line };
   const asked = { ...unclear({ kind: "newOrOld" }, at), could: could.slice(0, COULD_MAX) };
   // Where the books hold nothing that it could correct, a whole note of its piece, or of money that came in, is what it is.

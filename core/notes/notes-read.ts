@@ -8,7 +8,7 @@ import { isQuestion } from "./questions.ts";
 import type { Reading, ReadingOf } from "./reading.ts";
 import { type Units, unitsOf } from "./rows/units.ts";
 import { clauseOf, type Told, typedText, untraced } from "./told.ts";
-import { unclear } from "./unclear.ts";
+import { anyOf, eitherOf, isRefused, unclear } from "./unclear.ts";
 import { BESIDE_MISREAD, MISREAD } from "./words/mending.ts";
 
 /** The notes of a line that is no correction. */
@@ -42,13 +42,12 @@ export function valueRead(tokens: readonly Tok[], { text, line }: Told): Reading
 function takenBack(tokens: Tok[], told: Told): Reading[] {
   const kept = withoutSlip(tokens);
   const readings = kept ? readAgain(kept.tokens, told) : [];
-  if (!kept || readings.some((one) => one.kind === "unclear" && !one.could))
-    return [unclear({ kind: "range" }, told)];
+  if (!kept || readings.some(isRefused)) return [unclear({ kind: "range" }, told)];
   const slip = typedText(tokens.slice(kept.from, kept.to), told);
   return readings.map((one) => {
     if (readings.length > 1 && !one.text.includes(slip)) return one;
     const at = readings.length > 1 ? { text: one.text, line: one.line } : told;
-    return { ...unclear({ kind: "range" }, at), could: one.kind === "unclear" ? one.could! : [one] };
+    return eitherOf(anyOf(one), at, "range");
   });
 }
 

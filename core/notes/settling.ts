@@ -8,6 +8,7 @@ import { readMessage } from "./read.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { settlings } from "./rows/settling.ts";
 import { centsIn } from "./slots/money.ts";
+import { isWholeNote } from "./unclear.ts";
 import { INTERJECTIONS } from "./words/links.ts";
 import { BEFORE_SUM, BESIDE_HOME, BESIDE_SETTLING, COMES_HOME, type Says, saysOf } from "./words/settling.ts";
 
@@ -247,7 +248,7 @@ export function homeIn<L extends Lent>(
   const back = first && next ? whichIsHome(first, lent) : null;
   if (!first || !next || !back) return null;
   const after = readMessage(next, today);
-  const isWhole = after.length > 0 && after.every(({ kind, missing }) => kind !== "unclear" && !missing);
+  const isWhole = after.length > 0 && after.every(isWholeNote);
   return isWhole ? { back, text: first, after } : null;
 }
 

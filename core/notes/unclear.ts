@@ -94,6 +94,32 @@ export function isBotWord(norms: readonly string[]): boolean {
   return words.length === 1 && BOT_WORDS.has(words[0]!);
 }
 
+/** What an unclear reading could be, likeliest first. */
+export const couldOf = (reading: Reading | undefined): readonly Reading[] =>
+  reading?.kind === "unclear" ? (reading.could ?? NONE) : NONE;
+const NONE: readonly Reading[] = [];
+
+/** A reading, or all that an unclear one could be. */
+export const anyOf = (reading: Reading): readonly Reading[] =>
+  reading.kind === "unclear" ? couldOf(reading) : [reading];
+
+/** Nothing is known that it could be. */
+export const isRefused = (reading: Reading): boolean => reading.kind === "unclear" && !reading.could;
+
+/** It is unclear for just that reason. */
+export const isFor = (reading: Reading, kind: Trouble["kind"]): boolean =>
+  reading.kind === "unclear" && reading.why === WHY[kind];
+
+/** It says all that a note of its kind needs. */
+export const isWholeNote = ({ kind, missing }: Reading): boolean => kind !== "unclear" && !missing;
+
+/** What is one of these, which only the person knows. */
+export const eitherOf = (
+  could: readonly Reading[],
+  { text, line }: { text: string; line: number },
+  kind: Trouble["kind"] = "eitherOf",
+): ReadingOf<"unclear"> => ({ kind: "unclear", why: WHY[kind], could: [...could], text, line });
+
 /** A line that is no note at all. */
 export function unclear(
   trouble: Trouble,

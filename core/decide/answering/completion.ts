@@ -2,7 +2,7 @@ import type { Day } from "../../calendar.ts";
 import { saysNoOther } from "../../notes/bare.ts";
 import { readMessage } from "../../notes/read.ts";
 import type { Reading } from "../../notes/reading.ts";
-import { tellsNoFact } from "../../notes/unclear.ts";
+import { anyOf, tellsNoFact } from "../../notes/unclear.ts";
 import { SAYS_TODAY } from "../../notes/words/replies.ts";
 import { saysAny } from "../../notes/words/words.ts";
 import type { Ask, Effect, Matter, Said, Wanted } from "../decision.ts";
@@ -49,9 +49,7 @@ function namesAnother(readings: readonly Reading[], asked: Reading): boolean {
   const heads = (reading: Reading) =>
     mentionsOf(reading).flatMap(({ name }) => name?.split(" ").at(-1) ?? []);
   const own = heads(asked);
-  const said = readings.flatMap((reading) =>
-    reading.kind === "unclear" ? (reading.could ?? []).flatMap(heads) : heads(reading),
-  );
+  const said = readings.flatMap((reading) => anyOf(reading).flatMap(heads));
   return own.length > 0 && said.some((head) => !own.includes(head));
 }
 

@@ -1,4 +1,5 @@
 import type { Reading, ReadingOf } from "../../notes/reading.ts";
+import { anyOf } from "../../notes/unclear.ts";
 import { language } from "../../notes/verbs.ts";
 import type { Effect } from "../decision.ts";
 import type { Asked } from "./answer.ts";
@@ -19,7 +20,7 @@ export function correctedAnswer(
   const { of = {}, to = {} } = mend ?? {};
   const isOfNewest = mend && !mend.removed && Object.keys(of).join() === "back" && of.back === 1;
   const asked = matter.reading;
-  const note = asked.kind === "unclear" ? asked.could?.[0] : asked;
+  const [note] = anyOf(asked);
   const grammar = note && language().grammars.get(note.kind);
   const fields = Object.keys(to) as (typeof FIELDS)[number][];
   if (!isOfNewest || !note || !grammar || fields.length === 0) return null;

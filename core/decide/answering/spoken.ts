@@ -1,6 +1,7 @@
 import { percentOf } from "../../money.ts";
 import { readMessage } from "../../notes/read.ts";
 import type { Reading } from "../../notes/reading.ts";
+import { couldOf } from "../../notes/unclear.ts";
 import { BEFORE_PRICE } from "../../notes/words/links.ts";
 import { AROUND_CHOICE, DEPOSIT_DEEDS, HAGGLED, NEARLY, OPENS_ANSWER } from "../../notes/words/replies.ts";
 import type { Ask, Choice, Said, Wanted } from "../decision.ts";
@@ -73,7 +74,7 @@ export function choiceSpoken({ choices }: Ask, { text, today }: Said, reading: R
   const isReason = told.every(
     (each) =>
       each.kind === reading.kind ||
-      (each.kind === "unclear" && (each.could ?? []).every(({ kind }) => kind === reading.kind)),
+      (each.kind === "unclear" && couldOf(each).every(({ kind }) => kind === reading.kind)),
   );
   return isReason ? only : null;
 }

@@ -5,7 +5,7 @@ import { depositOf, owedByBuyers } from "../../books/shares.ts";
 import type { Cents } from "../../money.ts";
 import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
 import { besideName } from "../../notes/settling.ts";
-import { whyOf } from "../../notes/unclear.ts";
+import { eitherOf } from "../../notes/unclear.ts";
 import type { Desk } from "../decision.ts";
 import { piecesOf } from "../echo.ts";
 import { held } from "../pieces/fits.ts";
@@ -110,10 +110,7 @@ export function owedCameIn(reading: Reading, { books }: Pick<Desk, "books">): Re
   if (fitting.length !== 1) return null;
   const came = cameIn(reading, price, fitting[0]!);
   const { isKnownSum: _, ...sale } = reading;
-  const { text, line } = reading;
-  return isHere
-    ? { kind: "unclear", why: whyOf({ kind: "eitherOf" }), could: [came, sale], text, line }
-    : came;
+  return isHere ? eitherOf([came, sale], reading) : came;
 }
 
 /** "greg changed his mind": the only piece on hold, of those held for whoever is named. */

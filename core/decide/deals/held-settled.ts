@@ -4,7 +4,7 @@ import { depositOf } from "../../books/shares.ts";
 import type { Cents } from "../../money.ts";
 import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
 import type { Told } from "../../notes/settling.ts";
-import { whyOf } from "../../notes/unclear.ts";
+import { anyOf, eitherOf } from "../../notes/unclear.ts";
 import type { Says } from "../../notes/words/settling.ts";
 import type { Talk } from "../decision.ts";
 import { held } from "../pieces/fits.ts";
@@ -121,12 +121,10 @@ export function paidOtherwise(text: string, readings: readonly Reading[], books:
   const prices = sumsSaid(text);
   const { missing: _, ...told } = { ...sale, text };
   const could = prices.reverse().map((price): Reading => ({ ...told, price }));
-  return could.length === 0
-    ? null
-    : [{ kind: "unclear", why: whyOf({ kind: "twoNumbers" }), could, text, line: 0 }];
+  return could.length === 0 ? null : [eitherOf(could, { text, line: 0 }, "twoNumbers")];
 }
 
 function saleUnpriced(reading: Reading): ReadingOf<"sell">[] {
-  const told = reading.kind === "unclear" && !/\d/.test(reading.text) ? (reading.could ?? []) : [reading];
+  const told = /\d/.test(reading.text) ? [reading] : anyOf(reading);
   return told.flatMap((each) => (each.kind === "sell" && each.price === undefined ? [each] : []));
 }

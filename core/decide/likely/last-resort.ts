@@ -1,5 +1,5 @@
 import type { Reading } from "../../notes/reading.ts";
-import { whyOf } from "../../notes/unclear.ts";
+import { couldOf, unclear, whyOf } from "../../notes/unclear.ts";
 import type { Ask, Decision, Desk } from "../decision.ts";
 import { askWhich, type Deciding, OFFERED_MAX, type Standing, standingOf } from "../unclear/whole.ts";
 import { likelyOf } from "./likely.ts";
@@ -92,7 +92,7 @@ export function wholeOr(
   deciding: Deciding,
 ): readonly Reading[] {
   const isLost = (reading: Reading): boolean =>
-    reading.kind === "unclear" && standingOf(reading.could ?? [], desk, deciding).length === 0;
-  const whole: Reading = { kind: "unclear", why: whyOf({ kind: "eitherOf" }), text, line: 0 };
+    reading.kind === "unclear" && standingOf(couldOf(reading), desk, deciding).length === 0;
+  const whole = unclear({ kind: "eitherOf" }, { text, line: 0 });
   return readings.every(isLost) && resortOf(whole, desk, deciding) ? [whole] : readings;
 }

@@ -4,7 +4,7 @@ import { owedByBuyers } from "../../books/shares.ts";
 import type { Day } from "../../calendar.ts";
 import type { Reading } from "../../notes/reading.ts";
 import { type Settling, settlingsIn, type Told } from "../../notes/settling.ts";
-import { whyOf } from "../../notes/unclear.ts";
+import { couldOf, eitherOf, isFor } from "../../notes/unclear.ts";
 import { OPENS_ASKING, PIECE_LEFT } from "../../notes/words/settling.ts";
 import { saysAny } from "../../notes/words/words.ts";
 import { backsOut, type Pieces, type Place, paidOtherwise, paysForHeld } from "../deals/held-settled.ts";
@@ -38,7 +38,7 @@ interface Dealing {
 export function ofKnownBuyer(text: string, readings: readonly Reading[], said: Said): Reading[] | null {
   const { books, today } = said;
   // "teo paid 40 to his dentist" is no money for us.
-  if (readings.every((reading) => reading.kind === "unclear" && reading.why === OF_OTHERS)) return null;
+  if (readings.every((reading) => isFor(reading, "other"))) return null;
   const names = namesOn(books);
   const all = readings.length === 1 && !text.includes("?") ? paidByAll(text, said) : null;
   if (all) return all;
@@ -51,8 +51,6 @@ export function ofKnownBuyer(text: string, readings: readonly Reading[], said: S
   }
   return paidOtherwise(text, readings, books);
 }
-
-const OF_OTHERS = whyOf({ kind: "other" });
 
 /** It is not read as a whole note of its own, or the piece left, of which it tells another thing. */
 function isOpenTo(reading: Reading, text: string): boolean {
@@ -68,8 +66,7 @@ function isOpenTo(reading: Reading, text: string): boolean {
 const IS_OF_HELD: ReadonlySet<Reading["kind"]> = new Set(["hold", "reprice", "collect"]);
 
 const tellsOfLoss = (reading: Reading): boolean =>
-  reading.kind === "fallthrough" ||
-  (reading.kind === "unclear" && reading.could?.some(({ kind }) => kind === "fallthrough") === true);
+  [reading, ...couldOf(reading)].some(({ kind }) => kind === "fallthrough");
 
 /** It is not read as a whole note of its own, or names no piece. */
 const saysLittle = (reading: Reading): boolean =>
@@ -81,7 +78,7 @@ const saysLittle = (reading: Reading): boolean =>
 const isForBooks = (reading: Reading): boolean =>
   reading.kind === "unclear" &&
   reading.byBooks === true &&
-  reading.could?.some((each) => mentionsOf(each).length > 0) === true;
+  couldOf(reading).some((each) => mentionsOf(each).length > 0);
 
 /** "gave sol his 25 back", "got dana's last 100": somebody on the books was taken for a piece, or for a part of a name. */
 function isOfName(reading: Reading, books: Books, names: readonly string[]): boolean {
@@ -89,7 +86,7 @@ function isOfName(reading: Reading, books: Books, names: readonly string[]): boo
     words
       .split(" ")
       .some((word) => names.includes(word) || (word.endsWith("s") && names.includes(word.slice(0, -1))));
-  const all = [reading, ...(reading.kind === "unclear" ? (reading.could ?? []) : [])];
+  const all = [reading, ...couldOf(reading)];
   return all.some((each) => {
     const { buyer } = each as { buyer?: string };
     if (buyer !== undefined && !names.includes(buyer) && isNamed(buyer)) return true;
@@ -125,15 +122,12 @@ function readFrom(
   if (left.length > 0) {
     const isSure = others.length === 0 && after.length === 0 && saysMuch(only, told);
     return isSure && !readings.some(tellsOfLoss)
-      ? [{ kind: "unclear", why: whyOf({ kind: "left" }), could, left, text, line: 0 }]
+      ? [{ ...eitherOf(could, { text, line: 0 }, "left"), left }]
       : null;
   }
   // Only of a piece that is free again something more can be told; other notes stand by themselves.
   const goesOn = after.some(({ follows, kind }) => follows === true || !STANDS_ALONE.has(kind));
-  if (others.length > 0)
-    return goesOn
-      ? null
-      : [{ kind: "unclear", why: whyOf({ kind: "eitherOf" }), could, text, line: 0 }, ...after];
+  if (others.length > 0) return goesOn ? null : [eitherOf(could, { text, line: 0 }), ...after];
   return goesOn && only.kind !== "fallthrough" ? null : [only, ...after];
 }
 

@@ -1,7 +1,7 @@
 import type { Tok } from "../../notes/clause.ts";
 import { lexed } from "../../notes/lexed.ts";
-import type { Reading } from "../../notes/reading.ts";
-import { tellsNoFact, whyOf } from "../../notes/unclear.ts";
+import type { Reading, ReadingOf } from "../../notes/reading.ts";
+import { isFor, tellsNoFact } from "../../notes/unclear.ts";
 import {
   ASKED_OF,
   BESIDE_SMALL_TALK,
@@ -36,8 +36,7 @@ const SAYING = /^\w+ \w+ \w+/;
 
 /** "thats good right", "feels good man": an opinion that was read as nothing, and tells or asks of nothing else. */
 export function isRemark(text: string, readings: readonly Reading[]): boolean {
-  const isUnread = (reading: Reading): boolean =>
-    isNothing(reading) || (reading.kind === "unclear" && reading.why === whyOf({ kind: "question" }));
+  const isUnread = (reading: Reading): boolean => isNothing(reading) || isFor(reading, "question");
   const tokens = readings.every(isUnread) ? lexed(text) : [];
   const isSaid = ({ kind, text: word, unknown, roles }: Tok): boolean =>
     kind === "mark" ||
@@ -52,9 +51,12 @@ export function isRemark(text: string, readings: readonly Reading[]): boolean {
 
 /** A sentence about the weather or the day: no amount and nothing of the trade, so there is nothing to record. */
 export function isNothing(reading: Reading): boolean {
-  if (reading.kind !== "unclear" || reading.could || reading.left) return false;
-  return reading.why === whyOf({ kind: "unknown" }) && !lexed(reading.text).some(isMoney);
+  return isFor(reading, "unknown") && saysNothing(reading) && !lexed(reading.text).some(isMoney);
 }
+
+/** It could be nothing, and no word of it is left over. */
+const saysNothing = (reading: Reading): reading is ReadingOf<"unclear"> =>
+  reading.kind === "unclear" && !reading.could && !reading.left;
 
 /** What the number before one of these counts is no money: "95 degrees", "2 flights of stairs". */
 const isMoney = ({ kind, text }: Tok, at: number, tokens: readonly Tok[]): boolean =>
@@ -62,11 +64,7 @@ const isMoney = ({ kind, text }: Tok, at: number, tokens: readonly Tok[]): boole
 
 /** What a message says that it understood as no fact ("not selling it for that"); null where it may tell one. */
 export function whyNoFact(readings: readonly Reading[]): string | null {
-  const whys = readings.map((reading) =>
-    reading.kind === "unclear" && !reading.could && !reading.left && tellsNoFact(reading)
-      ? reading.why
-      : null,
-  );
+  const whys = readings.map((reading) => (saysNothing(reading) && tellsNoFact(reading) ? reading.why : null));
   const [first] = whys;
   return first && whys.every((why) => why === first) ? first : null;
 }

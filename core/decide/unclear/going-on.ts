@@ -3,7 +3,7 @@ import type { Fact } from "../../books/facts.ts";
 import { isOfWhat } from "../../mending/meant.ts";
 import { mendOfNewest, mendOfRestated } from "../../mending/newest.ts";
 import type { Again, Back, Mention, Reading } from "../../notes/reading.ts";
-import { whyOf } from "../../notes/unclear.ts";
+import { eitherOf } from "../../notes/unclear.ts";
 import { type AnyGrammar, language } from "../../notes/verbs.ts";
 import { TELLS_ONE_MORE } from "../../notes/words/pieces.ts";
 import type { GoesOn } from "../../verbs/verb.ts";
@@ -39,7 +39,7 @@ export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding
   const now = to.pieces?.reduce((sum, { count: many = 1 }) => sum + many, 0) ?? fact.pieces.length;
   if ("price" in once && once.price !== undefined && to.amount === undefined && now !== fact.pieces.length) {
     const share = { ...once, price: Math.round((once.price * now) / fact.pieces.length) } as Reading;
-    return { kind: "unclear", why: whyOf({ kind: "priceOfBoth" }), could: [share, once], text, line };
+    return eitherOf([share, once], reading, "priceOfBoth");
   }
   if (count === 1 && !each) return once;
   if (!("price" in once) || once.price === undefined) return null;
@@ -48,7 +48,7 @@ export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding
   const times = { ...once, price: once.price * (each && to.pieces ? now : count) };
   if (each) return times;
   // "2 more at 30": in all, or of each.
-  return { kind: "unclear", why: whyOf({ kind: "priceOfBoth" }), could: [once, times], text, line };
+  return eitherOf([once, times], reading, "priceOfBoth");
 }
 
 /** "and a mirror for 10" behind a purchase, "and the other one 140" behind a listing: where it can be one more of these. */
@@ -76,7 +76,7 @@ function meantAgain({ how, kinds, what }: Again, { past }: Pick<Desk, "past">): 
 
 /** What the books leave of what may be said of a piece: the likeliest, or each on a button. */
 function ofSpoken(
-  { text, line }: Reading,
+  reading: Reading,
   { could, isEither }: Extract<Back, { could: object }>,
   desk: Omit<Desk, "confirmed">,
   deciding: Deciding,
@@ -90,9 +90,7 @@ function ofSpoken(
   const standing = standingOf(priced, desk, deciding).map(({ reading }) => reading);
   const whole = standing.filter((each) => deciding.decide(each, desk).kind === "record");
   if (!isEither) return whole[0] ?? null;
-  return whole.length < 2
-    ? null
-    : { kind: "unclear", why: whyOf({ kind: "eitherOf" }), could: whole, text, line };
+  return whole.length < 2 ? null : eitherOf(whole, reading);
 }
 
 /** The fields of the new note; null where its kind does not go on so, or something was said that it has no place for. */

@@ -1,7 +1,7 @@
 import { labelOf } from "../../books/label.ts";
 import { show } from "../../money.ts";
 import type { Mention, Reading } from "../../notes/reading.ts";
-import { tellsNoFact } from "../../notes/unclear.ts";
+import { couldOf, tellsNoFact } from "../../notes/unclear.ts";
 import { THE_SAME } from "../../notes/words/links.ts";
 import type { Ask, Desk, Matter } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
@@ -73,7 +73,7 @@ function whoseMoney(reading: Extract<Reading, { kind: "pay" }>, by: string): Ask
  */
 export function byTheSame(reading: Reading, { books, past }: Omit<Desk, "confirmed">): Reading | null {
   const fact = past?.before();
-  const [first] = reading.kind === "unclear" ? (reading.could ?? []) : [];
+  const [first] = couldOf(reading);
   const isThem = THE_SAME.has(reading.text.toLowerCase().split(" ", 1)[0]!);
   if (!fact?.by || !first || !isThem || tellsNoFact(reading)) return null;
   const isNew = mentionsOf(first).every(

@@ -6,7 +6,7 @@ import { lexed } from "../../notes/lexed.ts";
 import { comingDay } from "../../notes/quantities/days.ts";
 import { readMessage } from "../../notes/read.ts";
 import type { Reading, ReadingOf } from "../../notes/reading.ts";
-import { tellsNoFact, whyOf } from "../../notes/unclear.ts";
+import { anyOf, couldOf, isFor, tellsNoFact } from "../../notes/unclear.ts";
 import {
   ACCEPTED,
   AGREES,
@@ -84,9 +84,6 @@ export function offerIn(
   return readings.find((each) => askOfOffer(each, standingOf(couldOf(each), desk, deciding), desk, deciding));
 }
 
-const couldOf = (reading: Reading): readonly Reading[] =>
-  reading.kind === "unclear" ? (reading.could ?? []) : [];
-
 const NOT_TAKEN: Choice = { label: "Not taken", words: ["no", ...DECLINED], effect: { kind: "drop" } };
 
 /** Whether a message tells of an offer that was turned down with it. */
@@ -97,7 +94,7 @@ export const isDeclined = (reading: Reading): boolean =>
 const tellsOffer = (reading: Reading): boolean =>
   reading.kind === "unclear" &&
   !saysAny(reading.text, SOLD_ALREADY) &&
-  (reading.why === whyOf({ kind: "offer" }) || saysAny(reading.text, OFFERED));
+  (isFor(reading, "offer") || saysAny(reading.text, OFFERED));
 
 /**
  * What says that an offer was taken: "took it", "im fine with 260", "took it. hes coming thursday, put 40 down", or a
@@ -137,8 +134,8 @@ export function acceptedOffer(
 /** "he gave me 280 and took it", of an offer of just that; null: nobody paid it. */
 function paidIn(readings: readonly Reading[], price: Cents): ReadingOf<"sell"> | null {
   const [first, ...others] = readings;
-  const could = first?.kind === "unclear" && !first.left ? (first.could ?? []) : [];
-  const sale = could.find((each) => each.kind === "sell" && each.price === price);
+  const isLeft = first?.kind === "unclear" && first.left !== undefined;
+  const sale = (isLeft ? [] : couldOf(first)).find((each) => each.kind === "sell" && each.price === price);
   const isOfNone = sale !== undefined && mentionsOf(sale).every(({ it }) => it === true);
   if (sale?.kind !== "sell" || !isOfNone || !others.every(saysNothing)) return null;
   const { missing: _, ...whole } = sale;
@@ -148,8 +145,9 @@ function paidIn(readings: readonly Reading[], price: Cents): ReadingOf<"sell"> |
 /** "he put 40 down": a deposit of nobody who is named, on nothing else. */
 function depositIn(readings: readonly Reading[]): Reading[] | null {
   const [first, ...rest] = readings;
-  const all = first?.kind === "unclear" ? (first.could ?? []) : first ? [first] : [];
-  const held = all.find((each) => each.kind === "hold" && each.deposit !== undefined && !each.buyer);
+  const held = (first ? anyOf(first) : []).find(
+    (each) => each.kind === "hold" && each.deposit !== undefined && !each.buyer,
+  );
   return held && isOfIt(held) ? [held, ...rest] : null;
 }
 

@@ -5,7 +5,7 @@ import { canMend } from "../../mending/fields.ts";
 import { factsMeant } from "../../mending/meant.ts";
 import type { Past } from "../../mending/past.ts";
 import type { Mention, Reading } from "../../notes/reading.ts";
-import { whyOf } from "../../notes/unclear.ts";
+import { couldOf, eitherOf, isFor } from "../../notes/unclear.ts";
 import { ANOTHER_ONE, SAME } from "../../notes/words/again.ts";
 import { JOINS_BOTH, SUMS_UP } from "../../notes/words/links.ts";
 import {
@@ -42,8 +42,7 @@ export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Readi
   if (told) return told;
   const several = withItsPart(reading, desk) ?? tooLittleForBoth(reading, desk);
   if (several) {
-    const { text, line } = reading;
-    return { kind: "unclear", why: whyOf({ kind: "priceOfBoth" }), could: several, text, line };
+    return eitherOf(several, reading, "priceOfBoth");
   }
   const before =
     paymentOf(reading, desk) ??
@@ -53,12 +52,9 @@ export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Readi
     sameBefore(reading, desk) ??
     saleOfHeld(reading, desk);
   if (!before) return null;
-  const { text, line } = reading;
   const asNew: Reading = { ...reading, asNew: true };
-  if (before === reading)
-    return { kind: "unclear", why: whyOf({ kind: "toldAgain" }), could: [asNew], text, line };
-  const why = whyOf({ kind: WHYS[before.kind] ?? "anotherPerson" });
-  return { kind: "unclear", why, could: [before, asNew], text, line };
+  if (before === reading) return eitherOf([asNew], reading, "toldAgain");
+  return eitherOf([before, asNew], reading, WHYS[before.kind] ?? "anotherPerson");
 }
 
 /** "oh the paint was 16": a thing that both know. */
@@ -70,10 +66,9 @@ function pointsOut(text: string): boolean {
 
 /** "oh the paint was 16", "knobs were 18 total" of the one paint that was noted today: another price for it. */
 function toldBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {
-  const mend =
-    reading.kind === "unclear" && reading.why === whyOf({ kind: "newOrOld" })
-      ? reading.could?.find(({ kind }) => kind === "mend")
-      : costBefore(reading, { ...desk, ...(past ? { past } : {}) });
+  const mend = isFor(reading, "newOrOld")
+    ? couldOf(reading).find(({ kind }) => kind === "mend")
+    : costBefore(reading, { ...desk, ...(past ? { past } : {}) });
   const isOfIt = pointsOut(reading.text) || saysAny(reading.text, SUMS_UP);
   if (!past || mend?.kind !== "mend" || !isOfIt) return null;
   const [fact, ...others] = factsMeant(mend.of ?? {}, { ...desk, confirmed: [] }, past);

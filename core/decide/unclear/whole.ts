@@ -3,6 +3,7 @@ import { labelOf } from "../../books/label.ts";
 import { depositOf } from "../../books/shares.ts";
 import { show } from "../../money.ts";
 import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
+import { couldOf } from "../../notes/unclear.ts";
 import { TELLS_ONE_MORE } from "../../notes/words/pieces.ts";
 import type { Verb } from "../../verbs/verb.ts";
 import { type Fetched, fetchedOf } from "../deals/fetched.ts";
@@ -192,8 +193,7 @@ export function askOfList(prompt: string, standing: readonly Standing[], list: R
 
 /** One of a list, read as the first was, on its day and from its place. */
 function alike(each: Reading, first: Reading): Reading {
-  const options = each.kind === "unclear" ? (each.could ?? []) : [];
-  const same = options.find(({ kind }) => kind === first.kind);
+  const same = couldOf(each).find(({ kind }) => kind === first.kind);
   if (!same) return each;
   const shared = Object.entries(first).filter(([field]) => SHARED.has(field));
   return { ...Object.fromEntries(shared), ...same } as Reading;

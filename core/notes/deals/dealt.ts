@@ -1,7 +1,7 @@
 import { percentOf } from "../../money.ts";
 import type { Mention, Reading } from "../reading.ts";
 import type { Dealt } from "../rows/deals.ts";
-import { whyOf } from "../unclear.ts";
+import { eitherOf } from "../unclear.ts";
 import { SHARES } from "../words/deals.ts";
 import { saysOf } from "../words/settling.ts";
 import type { Who } from "./somebody.ts";
@@ -113,12 +113,7 @@ function shared(taken: Taken): Reading | null {
   return asked([{ ...help, ...withPieces(pieces), ...withDate(taken), ...PLACE }, share]);
 }
 
-const asked = (could: Reading[]): Reading => ({
-  kind: "unclear",
-  why: whyOf({ kind: "eitherOf" }),
-  could,
-  ...PLACE,
-});
+const asked = (could: Reading[]): Reading => eitherOf(could, PLACE);
 
 /** Only what is kept of somebody else's piece is ours; a percent of the price is worked out, and asked about. */
 function commission(taken: Taken): Reading | null {

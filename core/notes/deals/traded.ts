@@ -2,7 +2,7 @@ import type { Cents } from "../../money.ts";
 import { placeBefore, type Tok } from "../clause.ts";
 import type { Mention, Reading } from "../reading.ts";
 import { centsOfToken } from "../slots/money.ts";
-import { whyOf } from "../unclear.ts";
+import { eitherOf } from "../unclear.ts";
 import { ARTICLES } from "../words/filler.ts";
 import { FROM_THEM, FROM_US, PAID, PARTING, RECEIVED, WORTH } from "../words/trading.ts";
 import type { Taken } from "./taken.ts";
@@ -38,7 +38,7 @@ export function tradeOf({ tokens, who, date }: Taken, isTurned: boolean): Readin
   if (!isUnsaid(tokens, cash)) return trade;
   const { received, ...rest } = trade;
   const could: Reading[] = [{ ...rest, worth: received! }, trade];
-  return { kind: "unclear", why: whyOf({ kind: "eitherOf" }), could, text: "", line: 0 };
+  return eitherOf(could, { text: "", line: 0 });
 }
 
 /** "swapped the lamp for a coat rack, lamp worth 20": what it is worth, of a piece that stands before. */

@@ -6,6 +6,7 @@ import { wholeOf } from "../quantities/amounts.ts";
 import type { Again, Back, Kind, Reading } from "../reading.ts";
 import { type GoingOn, goingOn } from "../rows/going-on.ts";
 import { pieceToken, wordToken } from "../tokens/token.ts";
+import { isWholeNote } from "../unclear.ts";
 import { BESIDE_GOING_ON, PLUS } from "../words/links.ts";
 import { LIST_WORDS, THROUGH } from "../words/pieces.ts";
 import { sameAsBefore } from "./same.ts";
@@ -88,7 +89,7 @@ export function ofNumbers(tokens: readonly Tok[], { read }: Line): Back | null {
   });
   const readings = read([...tokens.slice(0, from), ...list, ...tokens.slice(end)]);
   const [only, ...others] = readings;
-  const isWhole = only && others.length === 0 && only.kind !== "unclear" && !only.missing;
+  const isWhole = only && others.length === 0 && isWholeNote(only);
   return isWhole ? { could: readings, isEither: false } : null;
 }
 

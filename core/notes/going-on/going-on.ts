@@ -6,7 +6,7 @@ import { readAgain } from "../notes-read.ts";
 import type { Reading, ReadingOf } from "../reading.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import type { Told } from "../told.ts";
-import { tellsNoFact, unclear } from "../unclear.ts";
+import { isRefused, isWholeNote, tellsNoFact, unclear } from "../unclear.ts";
 import { ONE_MORE_NOTE, REDOES, REST_TO_COME } from "../words/mending.ts";
 import { backOf, ofNumbers } from "./back.ts";
 import { saysSame } from "./same.ts";
@@ -14,15 +14,13 @@ import { saysSame } from "./same.ts";
 /** Words that only go on from others are few. */
 const BACK_WORDS_MAX = 12;
 
-export const isWholeNote = ({ kind, missing }: Reading): boolean => kind !== "unclear" && !missing;
-
 /** What says little by itself may go on from what was said before, or correct it. */
 export function withBack(readings: Reading[], said: readonly Tok[], told: Told): Reading[] {
   const [reading, ...others] = readings;
   if (!reading || told.spans.length > BACK_WORDS_MAX) return readings;
   const isUnclear = readings.some(({ kind }) => kind === "unclear");
   // "200 and its gone" falls into parts of which none is read.
-  const isNoneRead = readings.every((each) => each.kind === "unclear" && !each.could);
+  const isNoneRead = readings.every(isRefused);
   const isOpen =
     isNoneRead ||
     (others.length === 0 && reading.missing !== undefined && said.some(saysSame)) ||

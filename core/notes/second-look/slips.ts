@@ -4,7 +4,7 @@ import type { Roles } from "../tokens/roles.ts";
 import { LETTER, WRONG } from "../tokens/spelling.ts";
 import { wordsOf } from "../tokens/text.ts";
 import { NO_ROLES } from "../tokens/token.ts";
-import { unclear } from "../unclear.ts";
+import { couldOf, eitherOf } from "../unclear.ts";
 import { language } from "../verbs.ts";
 import { ORDINARY } from "../words/never-corrected.ts";
 
@@ -60,14 +60,9 @@ function numbersMeant({ kind, text }: Reading, line: string): string[] {
 
 /** A reading with what it may mean instead offered first. */
 export function offered(reading: Reading, offers: readonly Reading[]): Reading {
-  const { text, line } = reading;
-  if (reading.kind === "unclear")
-    return { ...reading, could: distinct([...offers, ...(reading.could ?? [])]) };
+  if (reading.kind === "unclear") return { ...reading, could: distinct([...offers, ...couldOf(reading)]) };
   const others = reading.missing ? [] : [reading];
-  return {
-    ...unclear({ kind: "eitherOf" }, { text, line }),
-    could: distinct([...offers, ...others]),
-  };
+  return eitherOf(distinct([...offers, ...others]), reading);
 }
 
 /** The first of them that differ. */

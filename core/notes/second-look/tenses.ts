@@ -1,7 +1,7 @@
 import type { Reading } from "../reading.ts";
 import { isSettled, opensOther } from "../tokens/lexicon.ts";
 import { type Word, wordsOf } from "../tokens/text.ts";
-import { whyOf } from "../unclear.ts";
+import { anyOf, whyOf } from "../unclear.ts";
 import { language } from "../verbs.ts";
 import { ARTICLES_WIDE } from "../words/links.ts";
 import { NUMBER_WORDS } from "../words/numbers.ts";
@@ -49,8 +49,7 @@ export function toldInPast(
   if (past.isSure) return { readings: withTexts(meant, readings, line), line: past.line };
   const [reading, ...others] = readings;
   const [one, ...more] = meant;
-  const offers =
-    !one || more.length > 0 ? [] : one.kind === "unclear" ? (one.could ?? []) : one.missing ? [] : [one];
+  const offers = !one || more.length > 0 || one.missing ? [] : anyOf(one);
   return others.length === 0 && offers.length > 0
     ? {
         readings: [

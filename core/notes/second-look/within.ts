@@ -2,7 +2,7 @@ import type { Tok } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import type { Reading } from "../reading.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
-import { unclear, whyOf } from "../unclear.ts";
+import { couldOf, isFor, isRefused, isWholeNote, unclear } from "../unclear.ts";
 import { bears } from "../verbs.ts";
 import { US } from "../words/chatter.ts";
 
@@ -32,7 +32,7 @@ export function withNoteWithin(
   const note = tokens.length > TOKENS_MAX ? null : noteWithin(tokens, read);
   if (!note) return readings;
   const [first] = readings;
-  const others = first?.kind === "unclear" && readings.length === 1 ? (first.could ?? []) : [];
+  const others = readings.length === 1 ? couldOf(first) : [];
   const why = first?.kind === "unclear" && others.length > 0 ? first.why : undefined;
   const made = unclear({ kind: "left" }, place);
   return [
@@ -50,20 +50,17 @@ const TOKENS_MAX = 60;
 /** So many readings fit on buttons, with one more for none of them. */
 const COULD_MAX = 3;
 
-const isWhole = ({ kind, missing }: Reading): boolean =>
-  kind !== "unclear" && kind !== "ask" && !missing && !bears(kind, "corrects");
+const isWhole = (reading: Reading): boolean =>
+  isWholeNote(reading) && reading.kind !== "ask" && !bears(reading.kind, "corrects");
 
 /** Nothing can be tapped for what it says: nothing is offered, or what it says falls into parts of which some are open. */
 function isOpen(readings: readonly Reading[]): boolean {
-  const isRefused = readings.some((reading) => reading.kind === "unclear" && !reading.could);
   const isRecorded = readings.some(isWhole);
   // "teo paid 40 to his dentist": no part of it is ours.
   const [first, ...others] = readings;
-  if (first?.kind === "unclear" && first.why === OF_OTHERS && others.length === 0) return false;
-  return !isRecorded && (isRefused || readings.length > 1);
+  if (first && isFor(first, "other") && others.length === 0) return false;
+  return !isRecorded && (readings.some(isRefused) || readings.length > 1);
 }
-
-const OF_OTHERS = whyOf({ kind: "other" });
 
 function noteWithin(tokens: readonly Tok[], read: (tokens: Tok[]) => Reading[]): Reading | null {
   const measured = tokens.flatMap((token, at) => (MEASURES.has(token.kind) ? [at] : []));
