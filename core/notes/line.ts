@@ -20,6 +20,7 @@ import { type Units, unitsOf } from "./rows/units.ts";
 import { inParts } from "./second-look/parts.ts";
 import { withSlipsMeant } from "./second-look/slips.ts";
 import { toldInPast } from "./second-look/tenses.ts";
+import { withoutTold } from "./second-look/told-beside.ts";
 import { withNoteWithin } from "./second-look/within.ts";
 import { meantBy } from "./tokens/meant.ts";
 import { HINTS } from "./tokens/sign-bits.ts";
@@ -134,20 +135,19 @@ function withRest(noted: Reading[], all: readonly Tok[], isShort: boolean, told:
   if (noted.length === 1 && noted[0]!.back) return noted;
   const parts = isShort && noted.some(isRefused) ? partsRead(all, told) : null;
   const { text, line } = told;
-  return withNoteWithin(
-    parts ?? noted,
-    () => lexedOf(meantBy(told.typed, wordsIn(told.typed), language().lexer)).tokens,
-    { text, line },
-    (part) => readAgain(part, told),
-  );
+  const lexed = (): Tok[] => lexedOf(meantBy(told.typed, wordsIn(told.typed), language().lexer)).tokens;
+  const kept = withoutTold(parts ?? noted, lexed, (rest) => partRead(rest, told));
+  return withNoteWithin(kept, lexed, { text, line }, (part) => readAgain(part, told));
 }
 
 /** The parts of a line, each read as if it stood alone; null where it does not fall into any. */
 const partsRead = (tokens: readonly Tok[], told: Told): Reading[] | null =>
-  inParts(tokens, (part) => {
-    const units = unitsOf(part);
-    return turned(part, withoutChatter(part, units), units, untraced(told), true);
-  });
+  inParts(tokens, (part) => partRead(part, told));
+
+function partRead(part: Tok[], told: Told): Reading[] {
+  const units = unitsOf(part);
+  return turned(part, withoutChatter(part, units), units, untraced(told), true);
+}
 
 /** "the primer was 18" may correct a note, or be one: asked, with both. */
 function mendOr(mend: Reading, noted: Reading[]): Reading[] {

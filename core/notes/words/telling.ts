@@ -3,7 +3,7 @@
  * for what is offered.
  */
 
-import { wordSet } from "./words.ts";
+import { formsOf, wordSet } from "./words.ts";
 
 /**
  * "sold", "gone" (it left, with whom or where to is open), "out" (a buyer wants it no more), "comes" (somebody turns up),
@@ -146,17 +146,6 @@ for (const [tells, words] of Object.entries(TELLS) as [Tells, ReadonlySet<string
   for (const word of words)
     if (word.includes(" ")) PHRASES.push({ phrase: ` ${word} `, tells });
     else SINGLE.set(word, [...(SINGLE.get(word) ?? []), tells]);
-
-const VOWELS_CUT = ["", "e"];
-
-/** The forms that a word may be of, the odd ones of a learner with them: "gived", "selled", "flogged", "keepin". */
-function formsOf(word: string): string[] {
-  const cut = /^(.{2,}?)(?:ied|ies)$/.exec(word);
-  const stem = /^(.{2,}?)(?:ing|in|ed|es|s)$/.exec(word)?.[1];
-  const ends = stem === undefined ? [] : VOWELS_CUT.map((vowel) => stem + vowel);
-  const single = stem !== undefined && stem.at(-1) === stem.at(-2) ? [stem.slice(0, -1)] : [];
-  return [word, ...(cut ? [`${cut[1]}y`] : []), ...ends, ...single];
-}
 
 /** What the words of a text tell, each once. */
 export function tellsOf(words: readonly string[]): Set<Tells> {

@@ -68,3 +68,14 @@ export function saysAny(text: string, list: ReadonlySet<string>): boolean {
 
 /** The same in their order, as a verb's sayings: "…" in one stands for whatever is said in between. */
 export const phrases = (words: string): readonly string[] => [...wordSet(words)];
+
+const VOWELS_CUT = ["", "e"];
+
+/** The plain forms that a word may be of, the odd ones of a learner with them: "gived", "selled", "flogged", "keepin". */
+export function formsOf(word: string): string[] {
+  const cut = /^(.{2,}?)(?:ied|ies)$/.exec(word);
+  const stem = /^(.{2,}?)(?:ing|in|ed|es|s)$/.exec(word)?.[1];
+  const ends = stem === undefined ? [] : VOWELS_CUT.map((vowel) => stem + vowel);
+  const single = stem !== undefined && stem.at(-1) === stem.at(-2) ? [stem.slice(0, -1)] : [];
+  return [word, ...(cut ? [`${cut[1]}y`] : []), ...ends, ...single];
+}

@@ -1,0 +1,109 @@
+import { formsOf, LongList, wordSet } from "./words.ts";
+
+/*
+ * What is told in passing with: verbs of everyday life, which never say that something was bought, sold, paid, kept,
+ * fetched, returned or done, and the words beside them that may turn a deal round all the same.
+ */
+
+/** In their plain form. */
+const STEMS = `
+adore annoy appear bark bathe behave bite blame blink bloom boil brag breathe brush burst buzz chat cheer chew chuckle
+clap clash climb coach collapse commute complain complement cook cost cough crack crave creak crowd crumble cry cuddle dance
+decorate deserve dig dine drip drool eat enjoy envy faint fall fancy feed feel fidget fish fit fly freeze frown garden giggle
+glow golf graduate grin groan grow grumble hang happen hate hike hug hum hurt inherit insist itch jump kiss knit know laugh
+lean leak learn lick live look love marry match melt moan mow open mumble nag nap notice nurse overlook play plead pray preach
+purr race rain rattle react read recognize relax remember remind retire rhyme ride ring roar rot run rust sag sail
+scare scream seem shake shine shiver sigh sing sink sit skate ski sleep slip smell smile smoke snap sneeze snore snow
+sparkle spill spin splinter squeak squeal squeeze stand stare starve step stick sting stink stretch struggle study suffer suit
+sulk survive swear sweat swell swim swing talk tear teach tease tempt thrill tickle tip tire travel tremble trip turn twist
+wag wake walk warp wear weep weigh whine whisper whistle wiggle wink wobble wonder work worry worship yawn yell
+`;
+
+/** Forms that follow no rule, and verbs that only join. */
+const FORMS = `
+am are ate be been being bent bit bitten born broke bred burnt came caught clung crept cried did does drank drew
+dreamt drove dug ended eaten fed fell felt fit flew frozen froze goes going grew grown had has have having heard hes hid
+hung hurt im is its knew known lain leant learnt lit made makes making met mean means meant ran rang ridden rode rose sang sank sat saw seen shes
+shone shook shrank slept slid spoke spun stank stood stuck stung swam swore swum taught thats theyre thought threw tore torn
+understood was were weve wept woke woken won wore worn comes drives fills helped helps reached turned
+`;
+
+let stems: LongList | undefined;
+let forms: LongList | undefined;
+
+/** Whether a word is a verb of everyday life in any of its forms: "stands", "hugged", "crying". */
+export function isLived(word: string): boolean {
+  stems ??= new LongList(STEMS);
+  forms ??= new LongList(FORMS);
+  const all = stems;
+  return forms.has(word) || formsOf(word).some((form) => all.has(form));
+}
+
+/** Beside a verb of everyday life these may still be of a deal: nothing that holds one is told in passing. */
+export const OF_DEALS = wordSet(
+  "back half rest balance discount refund receipt mistake joke error wrong lie test dream typo duplicate twice instead else " +
+    "ours mine hers theirs yours mad angry upset unhappy furious different swap trade loan rent extra tip tips gone " +
+    "left out_of_it interested decided deciding mind changed change ready available spoken promised agreed thru " +
+    "ship shipped shipping invoice bill bank wire",
+);
+
+/** Verbs that may be denied of anybody: "it doesn't fit my car", "I couldn't believe it". */
+export const DENIED = wordSet(
+  "read care come budge open stick dry fit match believe stop help stand look smell hurt sleep know notice mention complain see hear feel eat move budge work go bear",
+);
+
+/** What denies such a verb, or how something is. */
+export const DENIES = wordSet(
+  "nobody no_one refused refuses not didnt doesnt dont cant couldnt cannot wont isnt wasnt werent arent never",
+);
+
+/** Behind somebody else these tell what they do with it: "she will use it as a changing table". */
+export const LIVES_ON = wordSet(
+  "use love live look fit match be go sit stand enjoy make put break hold_up last",
+);
+export const WILL = wordSet("will would gonna going_to may might can could");
+
+/** A reason, or what is told beside: each opens a stretch of its own. */
+export const OPENS_TOLD = wordSet(
+  "because cause cuz coz bc since as though although while who which where so and",
+);
+
+/** "But" opens none. */
+export const TURNS_ON = wordSet("but if unless until till til once when whenever or except then if");
+
+/** Somebody else's need of it is why it went. */
+export const NEEDS = wordSet("need needs needed wanted");
+export const NEEDED = wordSet("it one them more a an some something the her his their my our");
+
+/** Before "off" these are a price's. */
+export const OFF_PRICE = wordSet("something little bit more money some anything much lot bucks dollars %");
+
+/** "her husband wants it for his garage" */
+export const WANTS = wordSet("wants want");
+export const WANTED_FOR = wordSet("for in as because");
+
+/** "the baby is due in june", "she is expecting twins" */
+export const BE = wordSet("is are was were im shes s");
+export const DUE = wordSet("in any any_day next this soon now a her their our twins another again number");
+
+/** "the varnish is coming off" */
+export const COMING = wordSet("coming comes");
+export const COMES_OFF = wordSet("off loose apart along together up out easy easily");
+
+/** Whose: somebody else's. */
+export const HERS = wordSet("hes shes theyre her his their who");
+
+/** "it still has its lock" tells of no work left, "the drawers are still sticky" may. */
+export const STILL = wordSet("has have had love loves looks look smells smell works work");
+export const THROUGH = wordSet(
+  "fit fits run runs ran walk walked drive drove driving all rusted cracked worn",
+);
+
+/** "the kid broke it" */
+export const HARMS = wordSet(
+  "broke broken break breaks burnt burned tore tear tears torn bit cracked snapped smashed lost hurt stepped",
+);
+
+/** "the buyer is dana", "it was moms": what stands behind these says who it was, or whose. */
+export const NAMES_WHO = wordSet("is was to for from by");
+export const NAMES_WHOSE = wordSet("is are was were its thats the");
