@@ -1,5 +1,4 @@
 import { takeAnswer } from "../../core/decide/answering/answer.ts";
-import { correctedAnswer } from "../../core/decide/answering/corrected.ts";
 import { namedAnswer } from "../../core/decide/answering/named.ts";
 import { answerWithin } from "../../core/decide/answering/part.ts";
 import { wholeLabel } from "../../core/decide/decide.ts";
@@ -7,11 +6,13 @@ import { type Effect, newMatter, type Said } from "../../core/decide/decision.ts
 import { mattersOf } from "../../core/decide/matters.ts";
 import { acceptedOffer } from "../../core/decide/unclear/offers.ts";
 import { NONE_OF_THESE } from "../../core/decide/unclear/whole.ts";
+import { asIfRecorded, madeOfAsked, withChange } from "../../core/mending/of-asked.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { whyOf } from "../../core/notes/unclear.ts";
 import { ASKS_FOR_NOTES, BETWEEN_ANSWERS } from "../../core/notes/words/replies.ts";
 import type { Question } from "../../db/questions.ts";
+import { goneOn, talkingDesk } from "./going-on.ts";
 import { leaveHistory } from "./history.ts";
 import { asksOldOrNew, isOlderThanNewest } from "./old-or-new.ts";
 import { closeQuestion, openQuestion, releaseAfter, textsOf } from "./questions.ts";
@@ -36,16 +37,35 @@ function answerOpen(turn: Turn, said: SaidNow, question: Question): boolean {
   const effect =
     acceptedOffer(question.ask, said, isLatest) ??
     takeAnswer(question, said) ??
-    namedAnswer(question, readings, turn.ledger.books) ??
-    (isLatest ? correctedAnswer(question, readings) : null);
+    namedAnswer(question, readings, turn.ledger.books);
+  const corrected = effect ? null : correctionOf(turn, said, question);
+  if (corrected) {
+    applyEffect(turn, question, corrected);
+    const [changed] = corrected.kind === "instead" ? corrected.readings : [];
+    // A question that shows no more of the note is asked with what has become of it.
+    if (changed && changed.kind !== "unclear" && turn.recorded.length === 0)
+      turn.spoken.push(`${wholeLabel(changed, deskOf(turn))}:`);
+    return true;
+  }
   if (!effect) return false;
-  if (!isReply && isOlderThanNewest(turn, question)) {
+  if (!isLatest) {
     if (isCorrection(readings) && question.ask.wants !== "choice") return false;
     if (asksOldOrNew(turn, { text, readings, effect, question })) return true;
   }
   applyEffect(turn, question, effect);
   turn.tellsWaiting = true;
   return true;
+}
+
+/** What a message that corrects the note that is asked about does to it; null where it corrects anything else. */
+function correctionOf(turn: Turn, { text, readings, isReply }: SaidNow, question: Question): Effect | null {
+  const { reading } = question.matter;
+  const asked = asIfRecorded(question, talkingDesk(turn, isReply ? question.note : undefined));
+  const to = asked && madeOfAsked(goneOn(text, readings, asked.desk), asked);
+  if (!to) return null;
+  if (to === "removed") return { kind: "drop" };
+  const changed = withChange(reading, to);
+  return changed && { kind: "instead", readings: [changed] };
 }
 
 /** Takes a message as the answer to what is asked: to several questions, to one, or to one with notes behind it. */

@@ -146,7 +146,8 @@ function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decisio
     );
   const left = standing.length === 1 ? (unclear?.left ?? []) : [];
   if (unclear?.rest?.length) return { kind: "ask", ask: askOfList(promptOf(why, []), standing, unclear) };
-  const all = unclear ? withLikely(standing, likelyStanding(unclear, desk, deciding)) : standing;
+  const isTold = unclear !== null && !unclear.isCorrected;
+  const all = isTold ? withLikely(standing, likelyStanding(unclear, desk, deciding)) : standing;
   return { kind: "ask", ask: askWhich(promptOf(why, unclear?.left ?? []), all, { left }) };
 }
 

@@ -71,6 +71,8 @@ export interface ReadingFields {
     byBooks?: true;
     /** The rest of a list that says no verb: pieces with their prices, unclear in the same way; empty: asked by itself. */
     rest?: Reading[];
+    /** A correction made its readings what they are: the words tell nothing more. */
+    isCorrected?: true;
   };
 }
 
