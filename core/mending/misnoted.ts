@@ -5,7 +5,7 @@ import type { Misnoted } from "../notes/misnoted/misnoted-said.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { partedIn } from "../notes/settling.ts";
-import { anyOf, isFor, tellsNoFact, whyOf } from "../notes/unclear.ts";
+import { anyOf, eitherOf, isFor, tellsNoFact, whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
 import { GOOD_FOR, NOT_OLD } from "../notes/words/mending.ts";
 import { OF_NOW, OLD_PHRASES } from "../notes/words/misnoted.ts";
@@ -112,12 +112,14 @@ function saysOther(reading: Reading): boolean {
 function withoutOld(text: string, old: Cents, { books, today }: Looking): Corrected | null {
   const rest = text.replace(NOT_OLD, "");
   const [note, ...others] = rest === text ? [] : readMessage(rest, today);
-  const [mention] = note?.kind === "sell" ? (note.pieces ?? []) : [];
-  if (!note || others.length > 0 || !isNoted(note) || !mention) return null;
+  if (!note || others.length > 0 || !isNoted(note)) return null;
+  const [mention] = note.kind === "sell" ? (note.pieces ?? []) : [];
+  const anew: Corrected = { readings: [eitherOf([note], { text, line: 0 }, "newOrOld")], isSure: false };
+  if (!mention) return anew;
   const isAsked = [...books.pieces.values()].some(
     (piece) => piece.gone === null && piece.listPrice === old && isMeant(mention, piece),
   );
-  return isAsked ? { readings: [{ ...note, text }], isSure: true } : null;
+  return isAsked ? { readings: [{ ...note, text }], isSure: true } : anew;
 }
 
 /** What a message corrects, and whether it can be nothing else. */

@@ -1,3 +1,5 @@
+import { noteOf } from "../../mending/as-note.ts";
+import { meansAny } from "../../mending/mend.ts";
 import type { Reading } from "../../notes/reading.ts";
 import { couldOf, unclear, whyOf } from "../../notes/unclear.ts";
 import type { Ask, Decision, Desk } from "../decision.ts";
@@ -57,6 +59,10 @@ export function resortOf(
   const found = likelyStanding(reading, desk, deciding);
   // What would correct a note is no note of its own.
   const isOfNote = reading.kind === "mend" || reading.kind === "fix";
+  const note = reading.kind === "mend" && !meansAny(reading, desk) ? noteOf(reading) : null;
+  // "actually paint was 14" where no paint was noted: that paint.
+  const told = note ? standingOf([note], desk, deciding) : [];
+  if (told.length > 0) return { kind: "ask", ask: askWhich("I find no note like that. A new one?", told) };
   const likely = withLikely([], isOfNote ? found.filter((each) => each.reading.kind === "mend") : found);
   return likely.length > 0 ? { kind: "ask", ask: askWhich(whyOf({ kind: "eitherOf" }), likely) } : null;
 }
