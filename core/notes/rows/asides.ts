@@ -73,11 +73,6 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "46 miles today all business",
   ],
   [
-    "<miles> … [hitting|driving_around|cruising|checking_out|visiting <art>? <place>]",
-    "aside",
-    "26 miles hitting yard sales sat",
-  ],
-  [
     "loan|balance|statement … [per|according_to <art>? website|site|app|statement|servicer|lender|bank|portal|letter|email|online]",
     "aside",
     "loan balance 8812.07 per the website",
@@ -297,11 +292,6 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "<time> [ish|or_so|or_thereabouts|give_or_take|roughly|approx|or_maybe_more|more_or_less]",
     "aside",
     "2h or so on the desk",
-  ],
-  [
-    "gave|gifted|passed|handed|donated … to <art>? <person>|<kin>|<new> [for his|her|their <any> <any>?] ;",
-    "aside",
-    "gave the lamp to my niece for her dorm",
   ],
   ["[odometer|trip_meter|gps|dash|app says|said|reads|shows|read]", "aside", "odometer says 18 miles"],
   [

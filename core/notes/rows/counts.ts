@@ -140,7 +140,6 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
     "spent 41 on stain, poly and 4 brushes",
   ],
   ["[<span> of|worth_of?] <supply> $", "passing", "3 months of storage 180"],
-  ["<~buy> [# things|items] :|,|-", "passing", "bought 3 things: stool 5, mirror 12"],
   [
     "rent|storage|storage_rent|space_rent … on|for the|my|our unit|space|booth|stall|locker|spot|lot [$] ;",
     "amount",

@@ -13,8 +13,6 @@ const ROWS: readonly Row<DayEffect>[] = [
     "word",
     "gas 41 this week",
   ],
-  ["<stream> … [for? this|the month] ;", "word", "ads paid out 112 for the month"],
-  ["<stream> [for_the_month|for_this_month] $", "word", "ad money for the month 64"],
   // Names that hold a day.
   ["[<sunsat> city|valley|beach|porch|set|screen]", "word", "bought dresser 40 from sun city"],
   [

@@ -71,11 +71,6 @@ export const DEALING: readonly Row<TurnEffect>[] = [
     "word",
     "gave him back the 20 he put down on the dresser",
   ],
-  [
-    "gave|handed|sent <word>? $ back on|of <art>? <piece> [for|over <art>? <trait>* <word> <word>?] ;",
-    "word",
-    "gave 10 back on #11 for a scratch",
-  ],
   ["^ <art>? [<piece> as mine|ours] <~sell>", "other", "same hutch as mine sold for 300 across town"],
   [
     "^ <art>? [one|another just|exactly|a_lot|pretty_much? like|identical_to|similar_to] my|our|this|the <any>? <piece> <~sell>",

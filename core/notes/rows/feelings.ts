@@ -10,11 +10,6 @@ export const FEELINGS: readonly Row<ChatterEffect>[] = [
     "grandma would have loved this one, sold the crib 40",
   ],
   [
-    "[<kin> would|will|is|was|be so|very? be? so? proud|happy|thrilled|jealous|tickled|pleased|impressed of|with|for|about? me|us|this|that|it?] ;",
-    "chat",
-    "dad would be proud, sold the crib 40",
-  ],
-  [
     `^ [i|we could|can|might|may|would|should|wanna|want_to|just? have|of|just|about|still? ${FEELS} >] ;`,
     "chat",
     "i could cry, trashed the crib",

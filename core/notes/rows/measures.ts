@@ -19,11 +19,6 @@ const IS_NOW =
 export const MEASURES: readonly Row<NumberEffect>[] = [
   // The second of two stretches of work.
   [
-    "<time> <labor>? on <art>? <piece> ,|and|&|then|plus|+? [<bare>] <labor>? on <art>? <piece>",
-    "minutes",
-    "20 min on the bench, 40 on the stool",
-  ],
-  [
     "<time> <labor>? on <art>? <piece> ,|and|&|then|plus|+* <bare> <labor>? on <art>? <piece> ,|and|&|then|plus|+* [<bare>] <labor>? on <art>? <piece>",
     "minutes",
     "20 min on the desk, 40 on the stool, 15 on the bench",
@@ -211,11 +206,6 @@ export const MEASURES: readonly Row<NumberEffect>[] = [
     "drove 20 to the auction then 15 home",
   ],
   // There and back, each said.
-  [
-    "[<miles> there|out|over|up|down ,|and|&|then|plus|+? # miles|mi? back|home|return]",
-    "both ways",
-    "18 miles there and 18 back for the desk",
-  ],
   [
     "drove|drived [<bare> there|out|over|up|down ,|and|&|then|plus|+? <bare> back|home]",
     "both ways",

@@ -78,11 +78,6 @@ export const ONLY_MENTIONED: readonly Row<TurnEffect>[] = [
     "sold the desk while loading the dresser 110",
   ],
   [
-    `${DONE} … <piece> $? [out? from under|over <art>? <piece>]`,
-    "doubt",
-    "sold the desk out from under the dresser buyer 110",
-  ],
-  [
     `${DONE} … <piece> $? [${SOMEBODY}? ${LIKED}|took|bought over|instead_of|rather_than|before|not <art>? <piece>]`,
     "doubt",
     "sold the desk she picked over the dresser 110",
@@ -179,7 +174,6 @@ const A_WHILE =
 
 /** What sounds like the end of a piece, and is none: it is kept as it is, an idea is scrapped, it comes back. */
 export const NOT_ENDED: readonly Row<TurnEffect>[] = [
-  [`[${KEEPS} <art>? <piece> <art>? ${ONLY_SAID}]`, "other", "kept the desk receipt"],
   [`[${KEEPS} <art>? <piece> back <any>? <any>?] ;`, "offer", "kept the dresser back"],
   [`[${KEEPS} on|at|up|after with|<labor>? <art>? <piece>]`, "other", "kept on with the desk"],
   [

@@ -180,16 +180,6 @@ export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
     "extra",
     "ed paid 110 for the desk and 20 for delivery",
   ],
-  [
-    "$ … [$ of_it|of_that|of_this|of_which for|on|was|went|goes|to|is|in] !!loan|loans",
-    "doubt",
-    "sold dresser 180, 20 of that for gas",
-  ],
-  [
-    "<time> … [$ of_it|of_that|of_this|of_which for|on|was|went|goes|to|is|in] !!loan|loans",
-    "doubt",
-    "1h on the desk, 15 of that on the phone",
-  ],
   // Verbs of another sense.
   [
     "^ i|we|just* paid|put|gave|sent $ [<grain>] for|on|toward|towards <art>? <piece>",

@@ -138,11 +138,6 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
   ],
   ["[<supply> coat|coats done|down|on] on <art>? <piece>", "labor", "primer coat done on the desk"],
   [
-    "^ [halfway|half_way|most_of_the_way|partway|part_way thru|through|done_with|into|with? <art>?] <piece> … <time>",
-    "word",
-    "halfway through the buffet, 2 hrs in",
-  ],
-  [
     "did|put|put_a|doing|got|putting [<art>? first|second|third|1st|2nd|3rd|last|final|base|top|another? coat|coats of? <supply>?] on|done_on <art>? <piece>",
     "labor",
     "did the first coat on the desk, took 50 minutes",
@@ -158,7 +153,6 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "word",
     "forgot to put down the 7 i spent on wood filler",
   ],
-  ["<time> [in already|now|so_far?] ;", "word", "halfway through the buffet, 2 hrs in"],
   [
     "loan|loans [dropped|fell|rose|jumped|climbed|moved|changed|adjusted|went up|down|back? to?] <percent>",
     "word",
