@@ -7,7 +7,7 @@ import { isQuestion } from "../questions.ts";
 import type { Kind } from "../reading.ts";
 import { misnoted } from "../rows/misnoted.ts";
 import { PREPOSITIONS } from "../words/links.ts";
-import { OLD } from "../words/mending.ts";
+import { OLD, WRONG_PEOPLE } from "../words/mending.ts";
 import {
   BECAME,
   BEFORE_OLD,
@@ -19,7 +19,6 @@ import {
   WAS,
   WAS_NOT,
   WRONG,
-  WRONG_NAMES,
 } from "../words/misnoted.ts";
 import { type Misnoted, nothingSaid, prove, raise } from "./misnoted-said.ts";
 import { takeValue, takeWord } from "./misnoted-words.ts";
@@ -141,7 +140,7 @@ function takeRows(said: Misnoted, tokens: readonly Tok[], names: ReadonlySet<str
       prove(said);
       asks = true;
       isSlip ||= effect === "slip";
-      said.isWho ||= places.some((at) => WRONG_NAMES.has(tokens[at]!.text.split(" ").at(-1)!));
+      said.isWho ||= places.some((at) => WRONG_PEOPLE.has(tokens[at]!.text.split(" ").at(-1)!));
     } else if (effect === "found" || effect === "added" || effect === "wait") raise(said, "likely");
     else if (effect === "late") said.isLate = true;
     else if (effect === "listing") said.kinds = LISTING_KINDS;

@@ -106,6 +106,7 @@ const ACTORS: readonly Row<OwnerEffect>[] = [
     "asked",
     "me and bob bought a dresser 40",
   ],
+  ["^ [mr|mrs|ms|dr|miss|sir|mister .? <word>] " + GETS, "buyer", "mr jones bought desk 90"],
   [
     "^ [<art>? <opinion>|<trait>* <person> " + ROUND_HERE + "|upstairs|downstairs] " + GETS,
     "buyer",

@@ -138,6 +138,11 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
   ],
   ["[<supply> coat|coats done|down|on] on <art>? <piece>", "labor", "primer coat done on the desk"],
   [
+    "^ [halfway|half_way|most_of_the_way|partway|part_way thru|through|done_with|into|with? <art>?] <piece> … <time>",
+    "word",
+    "halfway through the buffet, 2 hrs in",
+  ],
+  [
     "did|put|put_a|doing|got|putting [<art>? first|second|third|1st|2nd|3rd|last|final|base|top|another? coat|coats of? <supply>?] on|done_on <art>? <piece>",
     "labor",
     "did the first coat on the desk, took 50 minutes",

@@ -3,7 +3,7 @@ import { isSettled, opensOther } from "../tokens/lexicon.ts";
 import { type Word, wordsOf } from "../tokens/text.ts";
 import { anyOf, whyOf } from "../unclear.ts";
 import { language } from "../verbs.ts";
-import { ARTICLES_WIDE } from "../words/links.ts";
+import { AND, ARTICLES_WIDE } from "../words/links.ts";
 import { NUMBER_WORDS } from "../words/numbers.ts";
 import { HOUSEHOLD } from "../words/people.ts";
 import {
@@ -11,7 +11,6 @@ import {
   COMES_AND,
   HAS,
   IS_BARE,
-  NEXT_DOING,
   NO_PAST,
   OTHERS,
   PAST_OF,
@@ -205,7 +204,7 @@ function doerAt(words: readonly Word[], at: number): Doer | null {
   // "old boy down the road give me 90 for it": whoever it was.
   if (words[at]!.norm === "give" && isToUs(words, at) && isLetters(said)) return { kind: "said", ...none };
   const isNoun = isThing(words[at]!.norm);
-  if (said === undefined || said.kind === "mark" || NEXT_DOING.has(said.norm))
+  if (said === undefined || said.kind === "mark" || AND.has(said.norm))
     return isNoun ? null : { kind: "same", ...none };
   if (said.kind !== "letters") return null;
   if (COMES_AND.has(said.norm)) return { kind: "same", helping: null, isBehindComing: true };

@@ -1,3 +1,4 @@
+import { PREPOSITIONS } from "./links.ts";
 /*
  * What people tell of their day beside a note, by kind: a clause of its own that holds nothing else is passed over
  * ("the baby is asleep so here goes, 45 min sanding the desk"). No word here says anything of money, of a piece's
@@ -250,7 +251,7 @@ export const WRITES = wordSet("here again speaking texting typing writing");
 export const BEFORE_WRITER = wordSet("its it this");
 
 /** What a slot opens with: no stretch that begins so is passed over. */
-export const OPENS_SLOT = wordSet("from to for at via by off with w on in of all_from all");
+export const OPENS_SLOT = wordSet("via all_from all", PREPOSITIONS);
 
 /**
  * Words that turn a note round, and turn nothing but what is told where a word of life stands beside them and nobody

@@ -1,10 +1,11 @@
+import { phrases } from "./words.ts";
+
 /* Verbs that some countries have for what others say otherwise, in one place: each file of a verb takes its own of them. */
 
+const FLUNG = phrases("stuck popped whacked chucked bunged slapped lobbed shoved slung threw plonked got");
+
 /** How a piece is put before buyers, and where. */
-export const STUCK: readonly string[] =
-  "stuck popped whacked chucked bunged slapped lobbed shoved slung threw banged plonked plunked flung got stick".split(
-    " ",
-  );
+export const STUCK: readonly string[] = [...FLUNG, "banged", "plunked", "flung", "stick"];
 
 export const UP: readonly string[] = [
   ...["up", "up for", "up at", "up on", "up online", "up for sale", "up for sale for", "up for sale at"],
@@ -26,8 +27,7 @@ export const MADE_AN_AD: readonly string[] = ["stuck", "popped", "put", "whacked
   );
 
 /** The same of the net: how it is put, and where. */
-export const PUT: readonly string[] =
-  "put stuck popped whacked chucked bunged slapped lobbed shoved slung threw plonked got".split(" ");
+export const PUT: readonly string[] = ["put", ...FLUNG];
 
 export const ON_NET: readonly string[] = [
   ...["internet", "net", "web", "line", "classifieds"].flatMap((where) =>

@@ -1,12 +1,18 @@
 /* Short words that hold a note together, in the groups that the reading asks for. */
 
+/** Words that end a sentence as rows see it. */
+export const JOINTS = wordSet("and then but so & also");
+
+/** Marks between what stands for itself. */
+export const PARTED = wordSet(", . ; ? !");
+
 import { wordSet } from "./words.ts";
 
 /** What may stand between a light verb and what it takes: "got the desk", "picked me up a lamp". */
 export const AFTER_VERB = wordSet("the a an my me back about out him only just like");
 
 /** Words that may begin another note. */
-export const AND = wordSet("and then also plus but so & +");
+export const AND = wordSet("plus +", JOINTS);
 
 /** What joins one more piece to those before it. */
 export const JOINS_PIECES = wordSet(
@@ -17,10 +23,10 @@ export const JOINS_PIECES = wordSet(
 export const ALL_OF_THEM = wordSet("both all both_of_them all_of_them");
 
 /** Marks that may end a note. */
-export const SEPARATORS = wordSet(", . ; ! ? : & + - | /");
+export const SEPARATORS = wordSet(": & + - | /", PARTED);
 
 /** Marks and words between a deal and what is told beside it. */
-export const BETWEEN_CLAUSES = wordSet(", : - and then but so & also plus");
+export const BETWEEN_CLAUSES = wordSet(", : - plus", JOINTS);
 
 /** "sold the whole set 200", "40 as a set": what stands behind these is a noun. */
 export const BEFORE_NOUN = wordSet("the a as whole entire this that my one full complete");
@@ -104,13 +110,10 @@ export const THEY = wordSet("he she they somebody someone who");
 export const THE_SAME = wordSet("he she they");
 
 /** Marks that end a sentence as rows see it. */
-export const CLAUSE_MARKS = wordSet(", . ; ! ? : - ( )");
+export const CLAUSE_MARKS = wordSet(": - ( )", PARTED);
 
 /** Marks that a gap goes over. */
 export const GAP_MARKS = wordSet(", - ( ) + &");
-
-/** Words that end one. */
-export const JOINTS = wordSet("and then but so & also");
 
 /** Passed over at the beginning of a sentence. */
 export const INTERJECTIONS = wordSet(
@@ -122,18 +125,18 @@ export const BESIDE_GOING_ON = wordSet(
   "this_time this time again too also as_well today now same the_same place sale guy seller lady spot trip pair both two set lot",
 );
 
-/** Marks between what stands for itself. */
-export const PARTED = wordSet(", . ; ? !");
-
 /** One price is for all that stand beside such a word. */
 export const JOINS_BOTH = wordSet("and both all together plus");
 
 /** Behind one sum for all that was named. */
+/** What a price of several is said with. */
+export const SUMS_UP = wordSet("total altogether in_all all_told in_total all_together for_both for_all");
+
 /** A price of all of them together, and of none by itself. */
 export const OF_ALL_TOGETHER = wordSet(
-  "total altogether in_all all_told in_total all_together together for_both for_all for_the_pair for_the_set the_pair a_pair the_lot as_a_set",
+  "together for_the_pair for_the_set the_pair a_pair the_lot as_a_set",
+  SUMS_UP,
 );
-export const SUMS_UP = wordSet("total altogether in_all all_told in_total all_together for_both for_all");
 
 /** What people call their one loan, whatever it was taken out for. */
 export const PLAIN_LOANS = wordSet(

@@ -1,4 +1,5 @@
 import type { Kind } from "../reading.ts";
+import { BECAUSE } from "./doubts.ts";
 import { wordSet } from "./words.ts";
 
 /** Words of a correction that tell nothing of the note. */
@@ -70,7 +71,7 @@ export const EXCUSES: ReadonlySet<string> = new Set(
 );
 
 /** Behind what is taken out, these tell why. */
-export const OPENS_REASON = wordSet("because bc cuz cause since as that_was it_was thats its i we");
+export const OPENS_REASON = wordSet("as that_was it_was thats its i we", BECAUSE);
 
 /** What is said of a listing. */
 export const LISTING = wordSet("listed unlist delist");

@@ -129,5 +129,3 @@ export const IN_SUMS = wordSet(
 export const TELLS_SUM = wordSet("should shouldve shoulda ought must is was has supposed");
 /** What names a piece anew: "its a highboy". */
 export const NAMES_IT = wordSet("a an really actually called call rename");
-/** Wrong of it was a name. */
-export const WRONG_NAMES = wordSet("name buyer person guy lady customer");

@@ -26,10 +26,11 @@ export const BEFORE_NAMES: ReadonlySet<string> = new Set([
   "their",
 ]);
 
+/** What may end where somebody is placed: "the lady with the truck". */
+export const PLACING = wordSet("with in from on at down across near behind");
+
 /** Words that carry a name on: "lady in the red truck", "guy who wants two". */
-export const CARRIES_ON = wordSet(
-  "with w in on at from of near down across who thats by behind next over off named called",
-);
+export const CARRIES_ON = wordSet("w of who thats by next over off named called", PLACING);
 
 /** Words that no name goes past. */
 export const ENDS_NAME = wordSet(
@@ -54,9 +55,7 @@ export const SAID_OF_NAMED = wordSet(
 export const DESCRIBES = wordSet("with w in near by behind");
 
 /** Words that no source or buyer goes past. */
-export const ENDS_SOURCE = wordSet(
-  "for until till til thru through via by today fee fees minus each plus sold now because bc cuz and then gave paid pays owes will half me us gave_me lol lmao haha hahaha omg was were",
-);
+export const ENDS_SOURCE = wordSet("by sold now cuz gave paid pays owes will half me us gave_me", ENDS_NAME);
 
 /** Whoever they are, another sentence begins: "sold desk 140 to mike he owes me 40". */
 export const SUBJECTS = wordSet("he she they i we");
@@ -116,9 +115,6 @@ export const NO_NOUN_IN_LISTING = wordSet("on via");
 
 /** A name follows. */
 export const BEFORE_SOMEBODY = wordSet("with w to from give gave giving for traded swapped");
-
-/** What may end where somebody is placed: "the lady with the truck". */
-export const PLACING = wordSet("with in from on at down across near behind");
 
 /** In whose company something was done. */
 export const WITH = wordSet("with w");

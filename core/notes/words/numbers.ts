@@ -1,3 +1,4 @@
+import { BEFORE_PRICE } from "./links.ts";
 import { wordSet } from "./words.ts";
 
 /** Number words, each to its value. */
@@ -116,7 +117,7 @@ export const CENT_WORDS: ReadonlySet<string> = new Set(["cents", "cent"]);
 export const EACH_WORDS: ReadonlySet<string> = new Set(["each", "ea", "apiece", "eah", "eech"]);
 
 /** Behind these a digit and a word are one price: "for 1 forty". */
-export const BEFORE_HUNDREDS = wordSet("for at to @ asking");
+export const BEFORE_HUNDREDS = wordSet("asking", BEFORE_PRICE);
 
 /** Every word that an amount may be spelled with. */
 export const NUMBER_WORDS: readonly string[] = [

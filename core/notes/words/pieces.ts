@@ -5,17 +5,17 @@ import { wordSet } from "./words.ts";
 /** A piece without a name. */
 export const PIECES = wordSet("piece pieces pc pcs pce");
 
+/** Those that are known. */
+export const THESE = wordSet("the my our those these");
+
 /** What stands between a count and its noun: "two of the chairs", "both my chairs". */
-export const BETWEEN_SET_AND_PIECE = wordSet("of the my our those these them matching");
+export const BETWEEN_SET_AND_PIECE = wordSet("of them matching", THESE);
 
 /** Two of a kind. */
 export const PAIRS = wordSet("pair pr");
 
 /** Several as one. */
 export const GROUPS = wordSet("set lot bunch group");
-
-/** Those that are known. */
-export const THESE = wordSet("the my our those these");
 
 /** Words beside a piece that do not describe it. */
 export const NO_TRAITS: ReadonlySet<string> = new Set([

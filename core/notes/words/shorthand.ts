@@ -1,3 +1,4 @@
+import { THESE } from "./pieces.ts";
 import { wordSet } from "./words.ts";
 
 /**
@@ -269,7 +270,7 @@ export const BEFORE_PLACES = wordSet("off from at by");
 export const REMAINING = wordSet("remaining leftover");
 
 /** Behind "o" that is "of": "two o the chairs". */
-export const ENTIRE = wordSet("the them these those my our his her their");
+export const ENTIRE = wordSet("them his her their", THESE);
 
 /** Before "me" and money, as good as "gave". */
 export const HANDS_OVER = wordSet(

@@ -122,9 +122,6 @@ export const COMES_AND = wordSet("come comes came go goes went");
 /** Behind what somebody gives. */
 export const TO_US = wordSet("me us back");
 
-/** Between two doings of one person. */
-export const NEXT_DOING = wordSet("and then & plus also so");
-
 /** Some words, and the present of those of them that are pasts: "take" beside "took". */
 export const withPresents = (words: ReadonlySet<string>): ReadonlySet<string> =>
   new Set([...words, ...[...PAST_OF].flatMap(([form, past]) => (words.has(past) ? [form] : []))]);

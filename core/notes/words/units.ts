@@ -49,16 +49,15 @@ export const PERIODS = wordSet("day week wk month mo mth year yr");
 /** A part of a hundred. */
 export const PERCENT = wordSet("% percent pct prcnt");
 
-/** After a number: how fine or how much of a supply, never what it cost. */
-export const GRAINS = wordSet(
-  "grit gallon gallons gal quart quarts qt pint pints oz ounce ounces inch inches ft foot feet coat coats pack pk ct yd yds yard yards lb lbs grits",
-);
-
 /** Those of them that are bought by the number, and the ones that as often tell the size of one thing. */
 export const ONE_MEASURE = wordSet("gallon quart pint pack yard ft foot");
-export const MEASURES = wordSet(
-  "gallon gallons gal quart quarts qt pint pints pack packs pk yd yds yard yards lb lbs ft foot feet",
+const MEASURED = wordSet(
+  "gallon gallons gal quart quarts qt pint pints pack pk yd yds yard yards lb lbs ft foot feet",
 );
+export const MEASURES = wordSet("packs", MEASURED);
+
+/** After a number: how fine or how much of a supply, never what it cost. */
+export const GRAINS = wordSet("grit grits oz ounce ounces inch inches coat coats ct", MEASURED);
 
 /** After a number: a count of something that is neither money nor a day of the note. */
 export const YEARS = wordSet("year years yr yrs");

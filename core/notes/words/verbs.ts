@@ -1,3 +1,4 @@
+import { SITES } from "./places.ts";
 /* Words that turn what a verb means, and words that only look like verbs. */
 
 import { phrases, wordSet } from "./words.ts";
@@ -87,9 +88,7 @@ export const FETCHED = wordSet("picked pickd collected fetched");
 export const PUT_DOWN = wordSet("left put");
 
 /** Where a piece is put to be seen by buyers. */
-export const BOARDS = wordSet(
-  "classified classifieds board boards online site sites market list listings sale app apps page pages group groups website websites forum forums web internet",
-);
+export const BOARDS = wordSet("list sale", SITES);
 
 /** What a payment is told by, beside a balance. */
 export const PAYS_BALANCE = wordSet("paid sent payment bank checking savings account");

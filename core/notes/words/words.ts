@@ -1,6 +1,9 @@
-/** A list of words or phrases as a set: blanks part them, "_" stands for a blank within one. */
-export const wordSet = (words: string): ReadonlySet<string> =>
-  new Set(words.split(" ").map((word) => word.replaceAll("_", " ")));
+/** A list of words or phrases as a set: blanks part them, "_" stands for a blank within one; with all of other lists. */
+export const wordSet = (words: string, ...others: readonly ReadonlySet<string>[]): ReadonlySet<string> => {
+  const set = new Set(words.split(" ").map((word) => word.replaceAll("_", " ")));
+  for (const other of others) for (const word of other) set.add(word);
+  return set;
+};
 
 /**
  * A list of thousands of words that is asked now and then: the text that they stand in, with blanks between, and where
