@@ -190,16 +190,18 @@ function heldOf({ found, at, paid, going, deposit, says }: Case, isHeld: boolean
   // "sold as long as wade shows up with the money"
   if (says("sold") && says("on condition") && !isHeld) return [likely(4, { kind: "hold", ...at })];
   const isMore = isHeld && (says("more") || amounts.some((cents) => amounts.includes(cents + deposit)));
-  if (!says("held") && !isDown) return [];
+  // "got the 50" of what is held without anything put down yet
+  const isPromised = isHeld && deposit === 0 && amounts.length === 1 && says("paid", "got", "comes");
+  if (!says("held") && !isDown && !isPromised) return [];
   // Somebody who only asked for it, or none at all.
   const isPut = isDown && amounts.length > 0 && says("paid", "got", "gone");
   if (says("denied", "planned", "doubted") && !isPut) return [];
-  if (isHeld && !(isMore && amounts.length > 0)) return [];
+  if (isHeld && !isPromised && !(isMore && amounts.length > 0)) return [];
   const [put] = amounts.filter((cents) => going === null || cents <= going * 0.6);
   if (amounts.length > 0 && put === undefined) return [];
   const name = names[0];
   return [
-    likely(isDown || amounts.length === 0 ? 5 : 4, {
+    likely(isDown || isPromised || amounts.length === 0 ? 5 : 4, {
       kind: "hold",
       ...(put === undefined ? {} : { deposit: put, ...paid }),
       ...(name === undefined || isHeld ? {} : { buyer: name }),

@@ -17,6 +17,7 @@ import {
   OFFERED,
   PUT_DOWN,
   SOLD_ALREADY,
+  STILL_TO_PAY,
 } from "../../notes/words/offers.ts";
 import { saysAny, wordsIn } from "../../notes/words/words.ts";
 import { sumsSaid } from "../deals/sums-said.ts";
@@ -118,6 +119,8 @@ export function acceptedOffer(
   const until = dayIn(rest, today);
   const agreed: Reading = { ...held, agreed: price, ...(until ? { until } : {}), text };
   if (!only) return { kind: "instead", readings: [agreed] };
+  // "50 deposit coming tonight": held without it.
+  if (isToPay(only) && more.length === 0) return { kind: "instead", readings: [agreed] };
   const left = leftIn(rest, price);
   if (left !== null && told.every(({ kind }) => kind === "unclear"))
     return { kind: "instead", readings: [{ ...agreed, deposit: left } as Reading] };
@@ -145,7 +148,7 @@ function paidIn(readings: readonly Reading[], price: Cents): ReadingOf<"sell"> |
 /** "he put 40 down": a deposit of nobody who is named, on nothing else. */
 function depositIn(readings: readonly Reading[]): Reading[] | null {
   const [first, ...rest] = readings;
-  const held = (first ? anyOf(first) : []).find(
+  const held = (first && !isToPay(first) ? anyOf(first) : []).find(
     (each) => each.kind === "hold" && each.deposit !== undefined && !each.buyer,
   );
   return held && isOfIt(held) ? [held, ...rest] : null;
@@ -156,6 +159,10 @@ function leftIn(text: string, price: Cents): Cents | null {
   const [left, ...others] = sumsBesideHours(text);
   return left !== undefined && others.length === 0 && left < price && saysAny(text, PUT_DOWN) ? left : null;
 }
+
+/** Money that is promised is not put down yet: "50 deposit tonight". */
+const isToPay = (reading: Reading): boolean =>
+  tellsNoFact(reading) && saysAny(reading.text, PUT_DOWN) && saysAny(reading.text, STILL_TO_PAY);
 
 /** "left 20, comes at 5": an hour is no sum. */
 const sumsBesideHours = (text: string): Cents[] => sumsSaid(text.replace(HOUR_SAID, ""));

@@ -28,6 +28,13 @@ const STILL_DUE =
 const NOW = "now|today|down|up_front|deposit|holding|earnest|earnest_money|down_payment";
 const OF_DEPOSITS = "in|deposit|deposits|held|so_far";
 
+/** When money that was only spoken of is to come. */
+const TO_COME = "coming|on_its_way|on_the_way|to_come|to_follow|follows|later|later_on|tonight|tomorrow|tmrw|soon|after_work|after_dinner|in_a_bit|next_week|this_weekend";
+const COMING = "coming|come|comes|arriving|arrive|arrives";
+const WILL_PAY = "send|sending|bring|bringing|drop|dropping|drop_off|dropping_off|give|giving|put|putting|leave|leaving|pay|paying|wire|wiring|transfer|transferring|mail|mailing";
+/** Words that may stand around what is to come: "coming over tonight", "when she gets off work". */
+const ANY = "<any>? <any>? <any>? <any>?";
+
 /** A deposit said before: its verb first, or its money. */
 const DEPOSIT = [`!!loan|loans ${H} … $`, `!!loan|loans $ ${NOW}`] as const;
 
@@ -181,6 +188,22 @@ export const HELD: readonly Row<NumberEffect>[] = [
     `<~hold> … $ [now|today|up_front] ,|and|then* <art>? ${REST}? $ ${LATER}`,
     "passing",
     "ben reserved the desk, 40 now 110 friday",
+  ],
+  // A deposit that is still to come is none: the piece is held without it.
+  [
+    `<~hold> … [,|-|and|with|but|;|.* <art>|his|her|their? $ deposit|down|down_payment is|will|to|be|gonna|going_to|still* ${COMING}|${TO_COME} ${ANY}] ;`,
+    "passing",
+    "hold the desk for dana at 150, 50 deposit coming tonight",
+  ],
+  [
+    `<~hold> … [,|-|and|with|but|;|.* <art>|his|her|their? $ deposit|down|down_payment when|once|after|as_soon_as he|she|they|its|it|ive|i|we <any> ${ANY}] ;`,
+    "passing",
+    "hold the desk for dana, 50 deposit when she gets paid",
+  ],
+  [
+    `<~hold> … [,|-|and|but|;|.* <someone> will|ll|is|are|s|gonna|going_to|said|says|promised|to|he|she|they|hell|shell|hed|shed|theyll* ${WILL_PAY} <art>|me|us|off|over|by|down|another* $ deposit|down|down_payment? ${ANY}] ;`,
+    "passing",
+    "hold the desk for kim, she is bringing 40 tomorrow",
   ],
   // Money that was left, behind the price agreed on.
   [

@@ -105,6 +105,16 @@ export const NOT_COME: readonly Row<TurnEffect>[] = [
   ],
   // Money for a hold that is only spoken of.
   [
+    "$ [deposit|down|down_payment is|will|to|be|gonna|going_to|still* coming|come|comes|arriving|on_its_way|on_the_way|to_come|to_follow|when|once|as_soon_as|tonight|tomorrow|tmrw|later|soon|after_work]",
+    "intention",
+    "50 deposit coming tonight",
+  ],
+  [
+    "deposit|down_payment of? $ [when|once|as_soon_as he|she|they|its|it|ive|i|we <any>]",
+    "intention",
+    "deposit 50 when she gets off work",
+  ],
+  [
     "<~hold>|deposit|deposits … $|<piece> [,|-|is|its|still* coming|on_its_way|on_the_way|to_come|to_follow|promised|pending|owed|not_here_yet|in_the_mail on|by? tomorrow|tonight|later|soon|<day>?] ;",
     "intention",
     "deposit on the desk 20 coming",

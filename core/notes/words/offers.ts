@@ -46,3 +46,9 @@ export const HOUR_SAID = /\b(?:at|around|about|by) \d{1,2}(?::\d{2})? ?(?:am|pm)
 
 /** Money that is left for a piece. */
 export const PUT_DOWN = wordSet("left put gave sent down deposit dropped paid");
+
+/** Money that is only spoken of: "she will put 40 down". */
+export const STILL_TO_PAY = wordSet(
+  "will ll gonna going_to coming to_come on_its_way on_the_way later tomorrow tonight soon when once as_soon_as " +
+    "bringing sending promised promises",
+);
