@@ -1,7 +1,8 @@
+import type { Books } from "../../core/books/books.ts";
 import type { Fact } from "../../core/books/facts.ts";
 import { dayOfInstant, type Instant } from "../../core/calendar.ts";
-import type { Offer, Talk } from "../../core/decide/decision.ts";
-import { ever } from "../../core/decide/pieces/fits.ts";
+import { type Offer, readingsOn, type Talk } from "../../core/decide/decision.ts";
+import { ever, here } from "../../core/decide/pieces/fits.ts";
 import { foundBy } from "../../core/decide/pieces/match.ts";
 import { mentionsOf } from "../../core/decide/pieces/mentioned.ts";
 import { mentionsSaid } from "../../core/notes/bare.ts";
@@ -27,12 +28,23 @@ export function talkOf(turn: Turn, replyRoot: number | undefined): Talk {
   };
 }
 
-/** What was offered for pieces, and is neither taken nor turned down yet: to whomever it was told. */
+/** What was offered for pieces, or told of them in a note that waits, and is neither taken nor turned down yet: to whomever it was told. */
 const offersOf = ({ ledger }: Turn): Offer[] =>
   ledger.questions
     .everyOpen()
-    .flatMap(({ ask }) => ask.offer ?? [])
+    .flatMap(({ ask, matter }) => ask.offer ?? toldIn([matter.reading, ...readingsOn(ask)], ledger.books))
     .reverse();
+
+/** The first price that readings tell of pieces that are here, of a sale or a hold. */
+function toldIn(readings: readonly Reading[], books: Books): Offer[] {
+  for (const reading of readings) {
+    const price =
+      reading.kind === "sell" ? reading.price : reading.kind === "hold" ? reading.agreed : undefined;
+    const pieces = price === undefined ? null : foundBy(mentionsOf(reading), books, here);
+    if (price !== undefined && pieces) return [{ pieces, price, isTold: true }];
+  }
+  return [];
+}
 
 /** The pieces of a message, where it is about the same ones throughout. */
 function piecesOfMessage(turn: Turn, root: number): number[] | undefined {

@@ -27,7 +27,7 @@ export interface Talk {
   latest?: number[];
   /** Those of all notes of that message, where they tell the same of several pieces: what "those" means. */
   several?: number[];
-  /** What was offered for pieces and is still open, newest first. */
+  /** What was offered for pieces, or told of them in a note that waits, and is still open, newest first. */
   offers?: readonly Offer[];
   /** Words that this ledger has learnt to pass over beside a verb: "sell zorp". */
   passed?: ReadonlySet<string>;
@@ -37,6 +37,8 @@ export interface Talk {
 export interface Offer {
   pieces: number[];
   price: Cents;
+  /** It was told as the price, in a note that still waits: what was agreed on before may hold no more. */
+  isTold?: true;
 }
 
 /** A reading on its way to the books: what was said, and what answers have settled since. */
@@ -124,6 +126,10 @@ export interface Said {
   today: Day;
   readings: readonly Reading[];
 }
+
+/** The readings that the buttons of a question record. */
+export const readingsOn = ({ choices }: Pick<Ask, "choices">): Reading[] =>
+  choices.flatMap(({ effect }) => (effect.kind === "instead" ? effect.readings : []));
 
 export const NEVER_MIND: Choice = { label: "Never mind", effect: { kind: "drop" } };
 

@@ -9,7 +9,7 @@ import { PIECE_PARTS } from "../../notes/words/parts.ts";
 import { THE_SET } from "../../notes/words/pieces.ts";
 import { saysAny, wordsIn } from "../../notes/words/words.ts";
 import type { Verb } from "../../verbs/verb.ts";
-import { offeredFor } from "../deals/offered.ts";
+import { offerFor } from "../deals/offered.ts";
 import type { Ask, Choice, Desk } from "../decision.ts";
 import { ever, listed, paidFor } from "../pieces/fits.ts";
 import { foundBy, matchMention } from "../pieces/match.ts";
@@ -117,9 +117,10 @@ export function withAskingPrice(ask: Ask, reading: Reading, desk: Omit<Desk, "co
     words: [...words],
     effect: { kind: "settle", change: { price, missing } as Partial<Reading> },
   });
-  const offered = asked.isAgreed ? null : offeredFor(desk.talk?.offers, asked.numbers);
+  const offer = offerFor(desk.talk?.offers, asked.numbers);
+  const offered = offer && (offer.isTold || !asked.isAgreed) && offer.price !== asked.price;
   const going = asked.isAgreed ? at(asked.price, "agreed", AS_AGREED) : at(asked.price, "listed", AS_LISTED);
-  const before = offered === null || offered === asked.price ? [] : [at(offered, "offered", AS_OFFERED)];
+  const before = offered ? [at(offer.price, offer.isTold ? "told" : "offered", AS_OFFERED)] : [];
   return { ...ask, choices: [...before, going, ...ask.choices] };
 }
 

@@ -21,7 +21,7 @@ import {
 } from "../../notes/words/offers.ts";
 import { saysAny, wordsIn } from "../../notes/words/words.ts";
 import { sumsSaid } from "../deals/sums-said.ts";
-import type { Ask, Choice, Desk, Effect, Said } from "../decision.ts";
+import { type Ask, type Choice, type Desk, type Effect, readingsOn, type Said } from "../decision.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
 import { askWhich, type Deciding, type Standing, standingOf } from "./whole.ts";
 
@@ -103,11 +103,12 @@ const tellsOffer = (reading: Reading): boolean =>
  * Money alone is for what was spoken of last: it takes an offer only while that is `isLatest`.
  */
 export function acceptedOffer(
-  { offer, choices }: Ask,
+  ask: Ask,
   { text, today, readings }: Said,
   isLatest: boolean,
 ): Effect | null {
-  const held = offer && readingsOf(choices).find((each) => each.kind === "hold");
+  const { offer } = ask;
+  const held = offer && readingsOn(ask).find((each) => each.kind === "hold");
   if (!offer || !held) return null;
   const paid = isLatest ? paidIn(readings, offer.price) : null;
   if (paid) return { kind: "instead", readings: [{ ...paid, pieces: held.pieces ?? [], text }] };
@@ -212,9 +213,6 @@ function isOfIt(reading: Reading): boolean {
 }
 
 const saysNothing = (reading: Reading): boolean => reading.kind === "unclear" && !/\d/.test(reading.text);
-
-const readingsOf = (choices: readonly Choice[]): Reading[] =>
-  choices.flatMap(({ effect }) => (effect.kind === "instead" ? effect.readings : []));
 
 function numbersOf(sale: Reading, desk: Omit<Desk, "confirmed">, { decide }: Deciding): number[] {
   const decision = decide(sale, desk);

@@ -84,7 +84,9 @@ export const owedOrNot: Offer = (held) => {
   // "for 150, they took 12" is hardly what was paid of it.
   const isSmall = beside <= price * (1 - NEARLY_ALL);
   const fee = isNearly ? rest : isSmall ? beside : undefined;
-  return [changed(made, { owed: rest }), ...(fee ? [changed(made, { fee })] : []), made];
+  const { pieces, buyer } = made.fields as { pieces?: unknown; buyer?: string };
+  const kept = as("hold", { pieces, ...(buyer ? { buyer } : {}), agreed: price, deposit: beside }, held);
+  return [changed(made, { owed: rest }), ...(fee ? [changed(made, { fee })] : [kept]), made];
 };
 
 /** "100 now 40 later": of 140, or of 100. */
