@@ -102,11 +102,7 @@ const tellsOffer = (reading: Reading): boolean =>
  * deposit of nobody else; the hold at the offered price, with what is told of it. Null where a text says no such thing.
  * Money alone is for what was spoken of last: it takes an offer only while that is `isLatest`.
  */
-export function acceptedOffer(
-  ask: Ask,
-  { text, today, readings }: Said,
-  isLatest: boolean,
-): Effect | null {
+export function acceptedOffer(ask: Ask, { text, today, readings }: Said, isLatest: boolean): Effect | null {
   const { offer } = ask;
   const held = offer && readingsOn(ask).find((each) => each.kind === "hold");
   if (!offer || !held) return null;

@@ -29,9 +29,13 @@ const NOW = "now|today|down|up_front|deposit|holding|earnest|earnest_money|down_
 const OF_DEPOSITS = "in|deposit|deposits|held|so_far";
 
 /** When money that was only spoken of is to come. */
-const TO_COME = "coming|on_its_way|on_the_way|to_come|to_follow|follows|later|later_on|tonight|tomorrow|tmrw|soon|after_work|after_dinner|in_a_bit|next_week|this_weekend";
+const TO_COME =
+  "coming|on_its_way|on_the_way|to_come|to_follow|follows|later|later_on|tonight|tomorrow|tmrw|soon|after_work|after_dinner|in_a_bit|next_week|this_weekend";
 const COMING = "coming|come|comes|arriving|arrive|arrives";
-const WILL_PAY = "send|sending|bring|bringing|drop|dropping|drop_off|dropping_off|give|giving|put|putting|leave|leaving|pay|paying|wire|wiring|transfer|transferring|mail|mailing";
+const PAYING =
+  "sending|bringing|dropping_off|dropping|giving|putting|leaving|paying|wiring|transferring|mailing";
+const PAY = "send|bring|drop_off|drop|give|put|leave|pay|wire|transfer|mail";
+const DOES = "gets|get|comes|come|arrives|arrive|sees|see|can|is|are|has|have|picks|pick|finishes|finish";
 /** Words that may stand around what is to come: "coming over tonight", "when she gets off work". */
 const ANY = "<any>? <any>? <any>? <any>?";
 
@@ -196,14 +200,19 @@ export const HELD: readonly Row<NumberEffect>[] = [
     "hold the desk for dana at 150, 50 deposit coming tonight",
   ],
   [
-    `<~hold> … [,|-|and|with|but|;|.* <art>|his|her|their? $ deposit|down|down_payment when|once|after|as_soon_as he|she|they|its|it|ive|i|we <any> ${ANY}] ;`,
+    `<~hold> … [,|-|and|with|but|;|.* <art>|his|her|their? $ deposit|down|down_payment when|once|after|as_soon_as he|she|they ${DOES} ${ANY}] ;`,
     "passing",
     "hold the desk for dana, 50 deposit when she gets paid",
   ],
   [
-    `<~hold> … [,|-|and|but|;|.* <someone> will|ll|is|are|s|gonna|going_to|said|says|promised|to|he|she|they|hell|shell|hed|shed|theyll* ${WILL_PAY} <art>|me|us|off|over|by|down|another* $ deposit|down|down_payment? ${ANY}] ;`,
+    `<~hold> … [,|-|and|but|;|.* <someone> will|ll|gonna|going_to|said|says|promised|to|he|she|they|hell|shell|hed|shed|theyll|is|are|s* ${PAYING} <art>|me|us|off|over|by|down|another* $ deposit|down|down_payment? ${ANY}] ;`,
     "passing",
     "hold the desk for kim, she is bringing 40 tomorrow",
+  ],
+  [
+    `<~hold> … [,|-|and|but|;|.* <someone>? will|ll|gonna|going_to|promised|hell|shell|hed|shed|theyll to|he|she|they|me* ${PAY} <art>|me|us|off|over|by|down|another* $ deposit|down|down_payment? ${ANY}] ;`,
+    "passing",
+    "hold the desk for kim, shell send 40 tonight",
   ],
   // Money that was left, behind the price agreed on.
   [

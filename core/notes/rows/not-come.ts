@@ -105,12 +105,12 @@ export const NOT_COME: readonly Row<TurnEffect>[] = [
   ],
   // Money for a hold that is only spoken of.
   [
-    "$ [deposit|down|down_payment is|will|to|be|gonna|going_to|still* coming|come|comes|arriving|on_its_way|on_the_way|to_come|to_follow|when|once|as_soon_as|tonight|tomorrow|tmrw|later|soon|after_work]",
+    "$ [deposit|down|down_payment is|will|to|be|gonna|going_to|still* coming|come|comes|arriving|on_its_way|on_the_way|to_come|to_follow|tonight|tomorrow|tmrw|later|soon|after_work]",
     "intention",
     "50 deposit coming tonight",
   ],
   [
-    "deposit|down_payment of? $ [when|once|as_soon_as he|she|they|its|it|ive|i|we <any>]",
+    "deposit|down_payment|down … [when|once|as_soon_as he|she|they gets|get|comes|come|arrives|arrive|sees|see|can|is|are|has|have|finishes|finish]",
     "intention",
     "deposit 50 when she gets off work",
   ],

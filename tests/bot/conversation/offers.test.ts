@@ -76,6 +76,16 @@ describe("what is offered for a listed piece", () => {
     );
   });
 
+  test.each([["said yes, she will send a 50 deposit later"], ["took it, deposit 50 when she gets off work"]])(
+    "is taken without the deposit that is still to come: %j",
+    (text) => {
+      chat.say("guy offered 280 for it");
+      expect(chat.say(text).text).toContain("on hold at 280.00");
+      expect(dresser().deposit).toBe(0);
+      expect(chat.say("got the 50").buttons[0]?.label).toBe("Hold #1 dresser, deposit 50.00");
+    },
+  );
+
   test("is not taken where a sum told with it cannot be placed", () => {
     chat.say("guy offered 280 for it");
     chat.say("took it, 15 and 20 for whatever");
@@ -141,4 +151,26 @@ test("what somebody will pay is no sale, and nobody is called by it", () => {
   expect(chat.say("he'll take it for 290").text).toContain("no sale yet");
   expect(chat.say("she'd pay 290 for the dresser").text).toContain("no sale yet");
   expect(dresser().gone).toBeNull();
+});
+
+describe("what a note that waits tells of a held piece", () => {
+  beforeEach(() => {
+    chat.say("hold dresser for dana at 290, 50 deposit");
+    expect(dresser().hold?.agreed).toBe(29000);
+  });
+
+  test("is not forgotten by the sale that follows", () => {
+    chat.say("sold dresser to ray, 300, he paid half now and half when he picks up");
+    const reply = chat.say("he picked up and paid the rest");
+    expect(reply.buttons.map(({ label }) => label)).toEqual([
+      "300.00, as told",
+      "290.00, as agreed",
+      "Never mind",
+    ]);
+    expect(dresser().gone).toBeNull();
+  });
+
+  test("leaves the price agreed on where nothing waits", () => {
+    expect(chat.say("he picked up and paid the rest").text).toContain("Sold #1 dresser for 290.00");
+  });
 });
