@@ -217,8 +217,8 @@ export const hold = defineVerb({
     judge: judgeHold,
   },
 
-  offered({ deposit, buyer, agreed }, names) {
-    return `Hold ${names}${buyer ? ` for ${buyer}` : ""}${agreed ? ` at ${show(agreed)}` : ""}${deposit ? `, deposit ${show(deposit)}` : ""}`;
+  offered({ deposit, buyer, agreed, until }, names) {
+    return `Hold ${names}${buyer ? ` for ${buyer}` : ""}${until ? ` until ${showDay(until, until)}` : ""}${agreed ? ` at ${show(agreed)}` : ""}${deposit ? `, deposit ${show(deposit)}` : ""}`;
   },
 
   decide(said, desk) {

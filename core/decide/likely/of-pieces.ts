@@ -72,6 +72,7 @@ export function likelyHere(found: Gathered, pieces: Pieces, { books }: { books: 
   return [
     ...(isHeld ? [...outOf(one), ...fetchedOf(one)] : soldOf(one)),
     ...heldOf(one, isHeld),
+    ...comingOf(one, isHeld),
     ...pricedOf(one),
     ...retiredOf(one),
     ...workedOf(one),
@@ -81,7 +82,8 @@ export function likelyHere(found: Gathered, pieces: Pieces, { books }: { books: 
 
 /** "teo never turned up", "buck changed his mind, gave him 20 back and kept 20" */
 function outOf({ found, at, deposit, says }: Case): Likely[] {
-  const isNever = says("denied") && says("comes", "gone");
+  // "she cant come till monday" puts it off.
+  const isNever = says("denied") && says("comes", "gone") && found.until === undefined;
   // "posted his 45 back": just the deposit, and gone back already.
   const isPutBack = deposit > 0 && found.amounts.includes(deposit) && says("back") && !says("planned");
   if (isPutBack && !says("asks")) return [likely(6, { kind: "fallthrough", refunded: deposit, ...at })];
@@ -209,6 +211,15 @@ function heldOf({ found, at, paid, going, deposit, says }: Case, isHeld: boolean
       ...at,
     }),
   ];
+}
+
+/** "she wants to pick it up sunday": kept until then, of a piece that is listed or held already. */
+function comingOf({ found, pieces, at, says }: Case, isHeld: boolean): Likely[] {
+  const { until, amounts, isOthers, names } = found;
+  const isComing = says("comes") || (says("got") && says("planned"));
+  if (until === undefined || amounts.length > 0 || !isComing || !(isOthers || names.length > 0)) return [];
+  if (says("out", "asks") || !pieces.every(({ listed, hold }) => listed !== null || hold !== null)) return [];
+  return [likely(isHeld ? 5 : 4, { kind: "hold", until, ...at })];
 }
 
 /** Most of a price is hardly ever taken off at once. */
