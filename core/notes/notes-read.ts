@@ -36,13 +36,14 @@ export function valueRead(tokens: readonly Tok[], { text, line }: Told): Reading
 }
 
 /**
- * "sold desk 90 no wait 95": asked, with what it says without the slip where that is whole. What else the line tells stands
+ * "sold desk 90 no wait 95": what it says without the slip, asked about where the words leave doubt or it is not whole. What else the line tells stands
  * beside it.
  */
 function takenBack(tokens: Tok[], told: Told): Reading[] {
   const kept = withoutSlip(tokens);
   const readings = kept ? readAgain(kept.tokens, told) : [];
   if (!kept || readings.some(isRefused)) return [unclear({ kind: "range" }, told)];
+  if (kept.isSure && readings.every(isWhole)) return readings.map((one) => ({ ...one, text: told.text }));
   const slip = typedText(tokens.slice(kept.from, kept.to), told);
   return readings.map((one) => {
     if (readings.length > 1 && !one.text.includes(slip)) return one;
@@ -50,6 +51,9 @@ function takenBack(tokens: Tok[], told: Told): Reading[] {
     return eitherOf(anyOf(one), at, "range");
   });
 }
+
+/** Nothing of it is in doubt or to be asked. */
+const isWhole = (reading: Reading): boolean => reading.kind !== "unclear" && !reading.missing?.length;
 
 /** "i read it wrong, it was 45": what it was, behind words that only say that it was wrong; null where it opens with none. */
 function behindMisread(tokens: readonly Tok[]): Tok[] | null {

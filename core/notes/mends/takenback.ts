@@ -1,7 +1,7 @@
 import { type Tok, textOf } from "../clause.ts";
 import { decimalText } from "../quantities/amounts.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
-import { CORRECTING, TAKEN_BACK } from "../words/doubts.ts";
+import { BEFORE_RIGHT_VALUE, CORRECTING, TAKEN_BACK, UNSURE_WHICH } from "../words/doubts.ts";
 import { ARTICLES_WIDE } from "../words/links.ts";
 
 /** "bought desk 40 scratch that 45", "2h no 3h on the desk", "sold the hutch i mean the bench 90". */
@@ -16,7 +16,8 @@ function placeOfTakingBack(tokens: readonly Tok[]): number {
     if (isNoted && token.kind === "word" && (token.hints & HINTS.takesBack) !== 0) {
       const ahead = textOf(tokens.slice(at, at + 3));
       if (TAKEN_BACK.test(ahead)) return at;
-      if (CORRECTING.has(token.text) && isBetweenValues(tokens, at)) return at;
+      if (CORRECTING.has(token.text) && (isBetweenValues(tokens, at) || isBeforeRightValue(tokens, at)))
+        return at;
     }
     isNoted ||= token.kind !== "word" && token.kind !== "mark";
   }
@@ -31,6 +32,21 @@ function isBetweenValues(tokens: readonly Tok[], at: number): boolean {
     return tokens[behindCorrecting(tokens, at)]?.kind === "piece";
   if (before.kind === next.kind) return tokens[at]!.text === "no" || isValue(next);
   return before.kind === "amount" && (isMeasure(next) || next.mention?.count !== undefined);
+}
+
+/** "an hour on the desk while the baby napped no actually it was an hour and a half": said again, of a value before it. */
+function isBeforeRightValue(tokens: readonly Tok[], at: number): boolean {
+  if (!tokens[at]!.text.split(" ").includes("no")) return false;
+  const behind = tokens.findIndex(
+    ({ text }, place) => place > at && !CORRECTING.has(text) && !BEFORE_RIGHT_VALUE.has(text),
+  );
+  const value = tokens[behind];
+  return (
+    value !== undefined &&
+    behind > at + 1 &&
+    isValue(value) &&
+    tokens.slice(0, at).some(({ kind }) => kind === value.kind)
+  );
 }
 
 /** Where what is meant begins, behind the words that put it right and its article. */
@@ -49,6 +65,8 @@ export interface PutRight {
   tokens: Tok[];
   from: number;
   to: number;
+  /** The words between the two values say that the last one holds. */
+  isSure: boolean;
 }
 
 /**
@@ -63,15 +81,24 @@ export function withoutSlip(tokens: readonly Tok[]): PutRight | null {
   if (slip < 0) return null;
   const behind = tokens.findIndex((token, at) => at > back && (isValue(token) || token.kind === "piece"));
   const meant = behind < 0 ? null : putRight(tokens[slip]!, tokens[behind]!);
-  const isOne = tokens.slice(slip + 1, behind).every(({ kind }) => kind === "word" || kind === "mark");
+  const passed = tokens.slice(slip + 1, behind);
+  // "on the desk while the baby napped no actually it was …": a value again, and none but that.
+  const isOne =
+    tokens[behind]?.kind === "piece"
+      ? passed.every(({ kind }) => kind === "word" || kind === "mark")
+      : !passed.some(isValue);
   if (!meant || !isOne) return null;
   const between = tokens.slice(slip + 1, back).filter(({ kind }) => kind !== "mark");
   return {
     tokens: [...tokens.slice(0, slip), meant, ...between, ...tokens.slice(behind + 1)],
     from: slip,
     to: behind + 1,
+    isSure: tokens[slip]!.kind === tokens[behind]!.kind && !tokens.slice(back, behind).some(isUnsure),
   };
 }
+
+const isUnsure = ({ text, hints }: Tok): boolean =>
+  (hints & HINTS.doubted) !== 0 || text.split(" ").some((word) => UNSURE_WHICH.has(word));
 
 /** "an hour on the crib no wait not the crib the cradle", "sold the desk i mean the dresser 90": of the other piece. */
 function withOtherPiece(tokens: readonly Tok[], back: number): PutRight | null {
@@ -83,7 +110,8 @@ function withOtherPiece(tokens: readonly Tok[], back: number): PutRight | null {
   // "not the crib the cradle", and no other one that is denied.
   const denied = tokens.slice(back, behind).findLastIndex(({ text }) => text === "not");
   if (denied >= 0 && !tokens.slice(back + denied, behind).some(({ kind }) => kind === "piece")) return null;
-  return { tokens: [...tokens.slice(0, slip), ...tokens.slice(behind)], from: slip, to: behind + 1 };
+  const kept = [...tokens.slice(0, slip), ...tokens.slice(behind)];
+  return { tokens: kept, from: slip, to: behind + 1, isSure: false };
 }
 
 /** The other value, in the unit of the first where it has none of its own; null where it is no other one of that. */

@@ -15,6 +15,16 @@ export const CORRECTING = wordSet(
   "no nope nah er err erm sorry oops whoops actually rather or_no or_actually or_rather no_actually no_sorry sorry_no actually_no",
 );
 
+/** What may stand between such words and the value that holds: "no actually it was an hour and a half". */
+export const BEFORE_RIGHT_VALUE = wordSet(
+  "it was its is thats that make it_was it_is that_was make_it make_that",
+);
+
+/** With these between two values nobody has said which one holds. */
+export const UNSURE_WHICH = wordSet(
+  "or or_wait or_no or_was was_it think guess maybe might perhaps twice dup dupe duplicate between ?",
+);
+
 /** "bought lamp 12 actually it mightve been 15" */
 export const DOUBTED = wordSet(
   "mightve mightve_been might_have_been may_have_been couldve_been could_have_been or_was_it",
