@@ -26,7 +26,7 @@ export type Payoff =
       interest: Cents;
       lastAmount: Cents;
       total: Cents;
-      loans: readonly { name: string; last: Day }[];
+      loans: readonly { name: string; last: Day; interest: Cents }[];
     }
   /** The payments do not outrun the interest, or not in a hundred years. */
   | { kind: "never" };
@@ -49,17 +49,19 @@ function owed(loans: Debts, day: Day): Cents {
   return loans.reduce((sum, loan) => sum + balanceOn(loan, day), 0);
 }
 
-/** One payment by the rules of the books; gives the interest in it. */
-function payOn(loans: Debts, amount: Cents, day: Day, order: Books["order"]): Cents {
-  let interest = 0;
+/** One payment by the rules of the books; adds the interest in it to that of each loan. */
+function payOn(
+  loans: Debts,
+  amount: Cents,
+  { day, order, interest }: { day: Day; order: Books["order"]; interest: Map<string, Cents> },
+): void {
   for (const share of allocatePayment({ loans, amount, day, order })) {
     const loan = loans.find(({ name }) => name === share.loan)!;
     bringForward(loan, day);
     loan.accrued -= share.interest;
     loan.principal -= share.principal;
-    interest += share.interest;
+    interest.set(share.loan, (interest.get(share.loan) ?? 0) + share.interest);
   }
-  return interest;
 }
 
 /**
@@ -76,7 +78,8 @@ export function project(
   const loans = copies(books, only);
   let total = Math.min(now, owed(loans, today));
   let lastAmount = total;
-  let interest = payOn(loans, total, today, books.order);
+  const interest = new Map<string, Cents>();
+  payOn(loans, total, { day: today, order: books.order, interest });
   const ends = new Map<string, Day>();
   const note = (day: Day): void => {
     for (const loan of loans)
@@ -87,10 +90,10 @@ export function project(
     kind: "paid",
     payments,
     last,
-    interest,
+    interest: [...interest.values()].reduce((sum, cents) => sum + cents, 0),
     lastAmount,
     total,
-    loans: [...ends].map(([name, end]) => ({ name, last: end })),
+    loans: [...ends].map(([name, end]) => ({ name, last: end, interest: interest.get(name) ?? 0 })),
   });
   if (owed(loans, today) <= until) return done(today, 0);
   let before = Number.POSITIVE_INFINITY;
@@ -103,7 +106,7 @@ export function project(
     }
     lastAmount = Math.min(monthly, left);
     total += lastAmount;
-    interest += payOn(loans, lastAmount, day, books.order);
+    payOn(loans, lastAmount, { day, order: books.order, interest });
     note(day);
     if (owed(loans, day) <= until) return done(day, month);
   }

@@ -2,15 +2,18 @@ import { counted } from "../answers/wording.ts";
 import type { Piece } from "../books/books.ts";
 import { pieceLabel } from "../books/piece.ts";
 import { daysBetween, showDay } from "../calendar.ts";
+import { showMinutes } from "../decide/echo.ts";
 import { amountText, show } from "../money.ts";
 import type { Answered, PrintedRow } from "./answered.ts";
 import { type Desk, isIn } from "./desk.ts";
+import { personOf } from "./filters.ts";
 import { listNotes, type NoteLine, showNoteLine } from "./notes-list.ts";
 import { factLine, type PieceFact } from "./piece-facts.ts";
 import type { Filter, Period } from "./query.ts";
 import type { NotesQuestion } from "./read-notes.ts";
 import type { PieceQuestion } from "./read-pieces.ts";
 import { capital, filtersWords, nameOf } from "./titles.ts";
+import { UNKNOWN } from "./words/plain.ts";
 import { cut, restOf } from "./words-of-answers.ts";
 
 type Pieces = readonly Readonly<Piece>[];
@@ -159,7 +162,7 @@ function periodsSaid({ period, apart }: NotesQuestion["asked"], today: string): 
 }
 
 /** Dated lines, newest first, with what they come to. */
-export function answerNotes(desk: Desk, { asked, title, counts, yesNo }: NotesQuestion): Answered {
+export function answerNotes(desk: Desk, { asked, title, counts, yesNo, who }: NotesQuestion): Answered {
   const lines = listNotes(desk, asked);
   const sum = lines.reduce((total, { value }) => total + (value ?? 0), 0);
   const isMoney = asked.kinds !== null && lines.some(({ value }) => value !== null);
@@ -168,17 +171,36 @@ export function answerNotes(desk: Desk, { asked, title, counts, yesNo }: NotesQu
   const from = asked.ends?.from;
   const end = from === "highest" || from === "lowest" ? `, ${from}` : "";
   const when = asked.last !== null || asked.ends ? "" : `, ${periodsSaid(asked, desk.today)}`;
-  const told = lines.map((line) => `  ${showNoteLine(line, desk.today)}`);
-  const head = `${title}${about ? `, ${about}` : ""}${end}${when}: ${counted(lines.length, "note")}${isMoney ? `, ${show(sum)}` : ""}`;
+  const noters = who ? [...new Set(lines.map(({ fact }) => personOf(desk, fact) ?? UNKNOWN))] : [];
+  const told = lines.map(
+    (line) =>
+      `  ${showNoteLine(line, desk.today)}${noters.length > 1 ? ` (${personOf(desk, line.fact) ?? UNKNOWN})` : ""}`,
+  );
+  const what = `${title}${about ? `, ${about}` : ""}`;
+  // "The longest drive": its miles or hours are the figure.
+  const [first] = lines;
+  const isLength = first !== undefined && end !== "" && !isMoney;
+  const length = first?.fact.kind === "work" ? showMinutes(first.size) : `${first?.size} miles`;
+  const head = isLength
+    ? `${what}, ${from === "highest" ? "longest" : "shortest"}: ${length}`
+    : `${what}${end}${when}: ${counted(lines.length, "note")}${isMoney ? `, ${show(sum)}` : ""}`;
   const isAny = lines.length > 0 ? "yes" : "no";
-  const said = yesNo ? `${isAny === "yes" ? "Yes" : "No"}. ` : "";
+  const said = yesNo
+    ? `${isAny === "yes" ? "Yes" : "No"}. `
+    : noters.length > 0
+      ? `${noters.join() === UNKNOWN ? "Noter unknown" : noters.join(" and ")}. `
+      : "";
   return {
     understood: true,
     ...(yesNo
       ? { value: isAny }
-      : isMoney && !counts
-        ? { value: amountText(sum) }
-        : { value: String(lines.length) }),
+      : who
+        ? { value: noters.length > 0 ? noters.join(" and ") : null }
+        : isMoney && !counts
+          ? { value: amountText(sum) }
+          : isLength
+            ? { value: String(first.size) }
+            : { value: String(lines.length) }),
     rows: lines.map(printedNote),
     noted: lines.map(({ fact }) => fact.id),
     // "last 5 notes" asks by itself.

@@ -64,6 +64,14 @@ function answerPayoff(
   if (payoff.kind === "never") return plain(null, `${how}: never, the interest eats it (estimate)`);
   const named = payoff.loans.find(({ name }) => name === question.loan);
   const loans = named ? [named] : payoff.loans;
+  if (question.asksInterest) {
+    const interest = named?.interest ?? payoff.interest;
+    return plain(
+      amountText(interest),
+      `Interest until gone, ${named ? loanWords(named.name) : "all told"}: about ${show(interest)} (estimate)`,
+      `${capital(how)}: gone about ${endOf(named?.last ?? payoff.last)}`,
+    );
+  }
   const rows =
     loans.length > 1 ? { rows: loans.map(({ name, last }) => ({ label: name, value: last })) } : {};
   const lines =

@@ -96,6 +96,8 @@ const FIGURES: readonly Cue[] = [
   "price",
   "asking",
   "hourly",
+  "margin",
+  "roi",
   "interest",
   "principal",
 ];

@@ -19,7 +19,7 @@ import { marksOf, plainWords, WORDS_MAX } from "./marks.ts";
 import { narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import { answerPickups, type PickupsQuestion, readPickups } from "./pickups.ts";
-import { isLeftOfWhat, pointedIn } from "./pointed.ts";
+import { isLeftOfWhat, pointedIn, pricedOne } from "./pointed.ts";
 import type { Query } from "./query.ts";
 import { readQuery } from "./read.ts";
 import { readLists } from "./read-lists.ts";
@@ -82,6 +82,9 @@ export function answer(text: string, on: QuestionDesk): Answered {
   const answered = answerWords(pointed?.question ?? text, desk);
   if (pointed?.question) return { ...answered, asked: pointed.question };
   if (answered.understood) return answered;
+  const priced = pricedOne(text);
+  const numbers = priced && answerWords(priced.asked, desk).rows?.flatMap(({ number }) => number ?? []);
+  if (priced && numbers?.length) return answerWords(priced.with(numbers), desk);
   if (asksHandwork(text))
     return { ...answered, text: "How that is done I cannot tell: I only keep the books." };
   return answered.words?.length ? withNearest(answered, text, desk) : answered;

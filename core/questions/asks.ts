@@ -35,6 +35,8 @@ const FIGURES: readonly Cue[] = [
   "interest",
   "tiedUp",
   "hourly",
+  "margin",
+  "roi",
   "average",
   "median",
   "share",

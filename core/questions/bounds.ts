@@ -28,20 +28,38 @@ const BOUNDS: Readonly<
   miles: ({ miles }) => new Decimal(miles).times(100).toNumber(),
 };
 
-/** What an amount is held against: the measure; where there is none, what the piece was sold or bought for. */
-export function boundOf(
+/** What several went for together is the price of each as well: a set "sold for 240". */
+function isWholePrice(
   desk: Desk,
   query: Query,
-  { piece, units, miles = "0" }: Subject,
-  { of }: Filter,
-): number | null {
+  { piece }: Subject,
+  { dimension, values, of }: Filter,
+): boolean {
+  if (dimension !== "exactly" || !piece) return false;
+  const { buy, sell } = desk.index.of(piece.number);
+  const counted = query.measure === "count" ? query.counted : null;
+  const isSale = of === "proceeds" || (!of && (counted === "sold" || query.measure === "proceeds"));
+  const isBuy = of === "price" || (!of && (counted === "bought" || query.measure === "price"));
+  const fact = isBuy ? buy : isSale && piece.gone === "sold" ? sell : null;
+  return fact?.amount === Number(values[0]);
+}
+
+/** What an amount is held against: the measure; where there is none, what the piece was sold or bought for. */
+export function boundOf(desk: Desk, query: Query, subject: Subject, limit: Filter): number | null {
   const { books, index, today } = desk;
+  const { piece, units, miles = "0" } = subject;
+  const { of } = limit;
+  if (isWholePrice(desk, query, subject, limit)) return Number(limit.values[0]);
   if (of) {
     if (!piece) return null;
     if (of === "proceeds") return salePriceOf(books, index, piece);
     if (of === "reached") return inHundredths(reachedOf(piece, desk).units);
     if (of === "days listed") return inHundredths(daysListedOf(piece, desk).units);
     return BOUNDS[of](piece, today);
+  }
+  if (subject.per !== undefined) {
+    const { combine, unit } = measures[query.measure];
+    return Number(combine([subject])) * (unit === "money" ? 1 : 100);
   }
   if (query.measure === "miles") return new Decimal(miles).times(100).toNumber();
   if (query.measure !== "count") return measures[query.measure].whole ? units * 100 : units;

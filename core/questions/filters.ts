@@ -7,6 +7,7 @@ import { kindOf, singularOf } from "./lexicon.ts";
 import { measures } from "./measures.ts";
 import type { Limit } from "./phrases.ts";
 import type { Dimension, Filter, MeasureName } from "./query.ts";
+import { UNKNOWN } from "./words/plain.ts";
 import { SORTS_OF_SUPPLIES } from "./words/sorts.ts";
 
 /** Whether a piece is of a kind as said: "chair" takes in dining chairs, "dining chair" only those. */
@@ -20,7 +21,7 @@ export function isOfKind({ name, traits }: Readonly<Piece>, said: string): boole
 
 /** Whether what was recorded is, or goes by, what was said: "uncle" finds "uncle in town". */
 export function namesSame(recorded: string | null | undefined, said: string): boolean {
-  if (!recorded) return false;
+  if (!recorded) return said === UNKNOWN;
   const a = plainName(recorded);
   const b = plainName(said);
   return a === b || ` ${a} `.includes(` ${b} `);
@@ -139,15 +140,15 @@ function isWithinDays(day: string | null | undefined, value: string): boolean {
 }
 
 /** One entry for each thing that can narrow a question. */
-export const filters: Readonly<Record<Exclude<Dimension, "over" | "under" | "least" | "most">, Holds>> = {
+export const filters: Readonly<Record<Exclude<Dimension, Limit>, Holds>> = {
   piece: ({ piece }, value) => piece?.number === Number(value),
   kind: ({ piece }, value) => piece !== null && isOfKind(piece, value),
   trait: ({ piece }, value) =>
     piece !== null && (piece.traits.includes(value) || piece.name.split(" ").slice(0, -1).includes(value)),
   lot: ({ piece }, value) => piece?.lot === Number(value),
-  source: ({ piece }, value) => namesSame(piece?.source, value),
-  buyer: (subject, value, desk) => namesSame(buyerOf(desk, subject), value),
-  method: (subject, value, desk, measure) => methodOf(desk, measure, subject) === value,
+  source: ({ piece }, value) => piece !== null && namesSame(piece.source, value),
+  buyer: (subject, value, desk) => subject.piece !== null && namesSame(buyerOf(desk, subject), value),
+  method: (subject, value, desk, measure) => (methodOf(desk, measure, subject) ?? UNKNOWN) === value,
   place: ({ piece }, value, desk) => piece !== null && namesSame(placeOf(desk, piece), value),
   person: ({ fact }, value, desk) => isOf(fact, value, desk),
   // A sort of spending may stand among things bought: "tools and gas".
@@ -160,7 +161,9 @@ export const filters: Readonly<Record<Exclude<Dimension, "over" | "under" | "lea
   "bought by": ({ piece }, value, desk) =>
     piece !== null && isOf(desk.index.of(piece.number).buy, value, desk),
   "finished on": ({ piece }, value) => isWithinDays(piece?.finished, value),
-  "listed on": ({ piece }, value) => isWithinDays(piece?.listed, value),
+  "started on": ({ piece }, value) => isWithinDays(piece?.started, value),
+  "listed on": ({ piece }, value, desk) =>
+    piece !== null && desk.index.of(piece.number).listings.some(({ day }) => isWithinDays(day, value)),
   weekday: ({ day }, value) => isOnWeekday(day, value),
   status: ({ piece }, value, desk) => piece !== null && hasStatus(desk, piece, value),
 };
@@ -191,14 +194,20 @@ function isBy(fact: Fact | null, member: number): boolean {
 
 /** Filters that hold an amount against the measure. */
 export function isLimit(dimension: Dimension): dimension is Limit {
-  return dimension === "over" || dimension === "under" || dimension === "least" || dimension === "most";
+  return Object.hasOwn(LIMITS, dimension);
 }
 
-/** Whether an amount is over, under, at least or at most another. */
+const LIMITS: Readonly<Record<Limit, (units: number, bound: number) => boolean>> = {
+  over: (units, bound) => units > bound,
+  under: (units, bound) => units < bound,
+  least: (units, bound) => units >= bound,
+  most: (units, bound) => units <= bound,
+  exactly: (units, bound) => units === bound,
+};
+
+/** Whether an amount is over, under, at least, at most or just another. */
 export function isWithin(dimension: Dimension, units: number, bound: number): boolean {
-  if (dimension === "over") return units > bound;
-  if (dimension === "under") return units < bound;
-  return dimension === "least" ? units >= bound : units <= bound;
+  return isLimit(dimension) && LIMITS[dimension](units, bound);
 }
 
 /** Whether a subject passes every filter. An amount is held against `units`. */

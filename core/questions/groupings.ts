@@ -5,9 +5,6 @@ import { buyerOf, dayName, methodOf, personOf, placeOf } from "./filters.ts";
 import { kindOf } from "./lexicon.ts";
 import type { Grouping, MeasureName, Period } from "./query.ts";
 
-/** What stands where nothing was recorded to go by. */
-export const UNKNOWN = "unknown";
-
 type LabelOf = (subject: Subject, desk: Desk, measure: MeasureName) => string | null;
 
 /** The ISO 8601 week of a day: "2026-W18". Weeks begin on Monday, the first holds the year's first Thursday. */

@@ -1,5 +1,6 @@
 import type { Mark } from "./marks.ts";
 import type { Limited } from "./parts.ts";
+import type { Cue } from "./words/cues.ts";
 import { COUNTABLE, UNIT_DAYS, UNIT_MINUTES } from "./words/plain.ts";
 
 /** Whether an item stands here; a word that is a cue or a filler as well is one only where it is likelier. */
@@ -42,4 +43,37 @@ export function unitOf({ text, senses }: Mark): { name: NonNullable<Limited["uni
   const days = UNIT_DAYS[word];
   if (days) return { name: "days", times: days };
   return senses.thing?.plural || COUNTABLE.has(text) ? { name: "count", times: 1 } : null;
+}
+
+/** Words behind which an amount is a price. */
+const PRICES: readonly Cue[] = [
+  "soldFor",
+  "sold",
+  "gone",
+  "got",
+  "price",
+  "bought",
+  "paid",
+  "asking",
+  "listed",
+];
+
+/** Things are looked for, or something is asked of them. */
+const ASKS_WHICH =
+  /^(?:so |and |ok |hey )?(?:what|which|who|when|where|how|did|has|have|was|were|is|are|any|anything|show|list)|\b(?:one|ones|thing|things|piece|pieces|stuff|everything|anything|profit) (?:that|which|i|we|sold|went|bought)\b/;
+
+/** What might be is no price that was. */
+const SUPPOSES = /\b(?:if|would|could|should|will|can|offer(?:s|ed|ing)?|suppose|say|lets?|gonna|want)\b/;
+
+/** "The one which sold for 240", "what did i buy for 60": just that price, where nothing is supposed or told. */
+export function isPriceAt(marks: readonly Mark[], at: number): boolean {
+  const said = marks.map(({ text }) => text).join(" ");
+  if (!ASKS_WHICH.test(said) || SUPPOSES.test(said)) return false;
+  const isPriced = (mark: Mark | undefined): boolean =>
+    PRICES.some((cue) => mark?.senses.cues.includes(cue) === true);
+  const before = marks[at - 1];
+  // "What did i pay 13 for"
+  if (marks[at + 1]?.text === "for" && /^(?:pa(?:y|id)|g[eo]t)\b/.test(before?.text ?? "")) return true;
+  if (/(?:^| )at$/.test(before?.text ?? "")) return isPriced(before) || isPriced(marks[at - 2]);
+  return /(?:^| )for$/.test(before?.text ?? "") && marks.slice(0, at).some(isPriced);
 }

@@ -30,6 +30,7 @@ export function leftOver(
     const { flags, link } = mark.senses;
     if (mark.senses.cues.some((cue) => cues.has(cue))) return false;
     if (!isItKnown && isPronounAdrift(parts, at)) return true;
+    if (isMoreBehind(parts, at)) return true;
     return link === undefined && !idle.some((flag) => flags.has(flag));
   });
   return left ? refusal(left) : null;
@@ -45,6 +46,14 @@ export function joiningItems({ items, orAt, notCues, marks }: Parts): readonly F
     ...(notCues.length === 0 ? (["negation"] as const) : []),
   ];
 }
+
+/** "Dressers and stuff": what else is meant beside them, nobody can tell. */
+function isMoreBehind({ marks, items }: Parts, at: number): boolean {
+  const isAnd = marks[at - 1]?.senses.flags.has("and") === true;
+  return isAnd && MORE.test(marks[at]!.text) && items.some((item) => item.at === at - 2);
+}
+const MORE =
+  /^(?:(?:other |more |all that )?(?:stuff|things|items)|such|so on|whatever|whatnot|others|more|the like)$/;
 
 /** Whether a word stands for something that the question does not hold. */
 function isPronounAdrift({ marks, items }: Parts, at: number): boolean {

@@ -86,7 +86,7 @@ export function plainWords(text: string): string[] {
     .replace(/#\s+(\d)/g, "#$1")
     .replace(/(#\d+)s\b/g, "$1")
     .replace(/(\d),(?=\d{3}\b)/g, "$1")
-    .replace(/(\d)\s?%/g, "$1%")
+    .replace(/(\d)\s?(?:%|(?:percent|pct)\b)/g, "$1%")
     .replace(/\s[-–—]\s/g, " to ")
     .replace(/([a-z])[-–—](?=[a-z])/g, "$1 ")
     .replace(/([a-z])\/(?=[a-z])/g, "$1 ")

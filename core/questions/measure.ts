@@ -22,6 +22,8 @@ export interface Measure {
   stock?: true;
   /** Single values are days or shares: several make a mean. */
   mean?: true;
+  /** Of a quotient in percent: what its subjects' `per` is, in words. */
+  of?: string;
   /** It adds up over time: so much a month. */
   adds?: true;
   /** It is of what came of a piece: a day of its life may narrow it. */

@@ -1,4 +1,4 @@
-import { costOf, profitOf } from "../books/piece.ts";
+import { costOf, proceedsOf, profitOf } from "../books/piece.ts";
 import { daysBetween } from "../calendar.ts";
 import { anHour } from "../money.ts";
 import { type Measure, money } from "./measure.ts";
@@ -12,11 +12,23 @@ import {
   meanOf,
   netSubjects,
   ofPieces,
+  percentOf,
+  perOf,
   pricesPaid,
   profitSubject,
   reachedOf,
   sumOf,
 } from "./subjects.ts";
+
+/** Profit in percent of something else, both summed over sold pieces. */
+const percentOfSums = {
+  unit: "percent",
+  implies: ["sold"],
+  ofLives: true,
+  whole: true,
+  bySale: true,
+  combine: (subjects) => percentOf(sumOf(subjects), perOf(subjects)),
+} satisfies Partial<Measure>;
 
 /** What is taken of pieces: what came of them, what they cost, how long they take, how they stand. */
 export const PIECE_MEASURES = {
@@ -179,10 +191,29 @@ export const PIECE_MEASURES = {
       units: piece.gone && piece.minutes > 0 ? profitOf(piece) : null,
       per: piece.minutes,
     })),
-    combine: (subjects) => {
-      const minutes = subjects.reduce((sum, { per = 0 }) => sum + per, 0);
-      return anHour(sumOf(subjects), minutes);
-    },
+    combine: (subjects) => anHour(sumOf(subjects), perOf(subjects)),
+  },
+  margin: {
+    ...percentOfSums,
+    title: "Margin",
+    asked: "margin",
+    of: "in sales",
+    subjects: ofPieces((piece, desk) => ({
+      ...profitSubject(piece, desk),
+      units: piece.gone === "sold" ? profitOf(piece) : null,
+      per: proceedsOf(piece),
+    })),
+  },
+  "return on cost": {
+    ...percentOfSums,
+    title: "Return on cost",
+    asked: "return on cost",
+    of: "in costs",
+    subjects: ofPieces((piece, desk) => ({
+      ...profitSubject(piece, desk),
+      units: piece.gone === "sold" ? profitOf(piece) : null,
+      per: costOf(piece),
+    })),
   },
   reached: {
     unit: "percent",

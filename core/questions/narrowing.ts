@@ -85,6 +85,8 @@ function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Narrower |
   if (ours && item.mark.senses.thing?.person && item.mark.senses.own.length === 0)
     return dimensionOf(ours, measure, parts) === "bought by" ? "bought by" : "person";
   if (isOwn("person") && !isOwn("buyer") && boughtIt(item, measure, parts)) return "bought by";
+  const done = item.mark.senses.own.find(({ name }) => name !== undefined);
+  if (done) return done.dimension;
   // "On saturdays" is said of whatever has a day.
   if (found.has("weekday")) return measures[measure].stock ? null : "weekday";
   if (item.acting && found.has("buyer")) return "buyer";
@@ -211,11 +213,22 @@ export function narrowed(parts: Parts, measure: MeasureName, desk: Desk): Narrow
         before.filter = { ...before.filter, values: [...before.filter.values, value] };
     } else
       narrowings.push({
-        filter: { dimension, values: [value], ...(item.not ? { not: true as const } : {}) },
+        filter: {
+          dimension,
+          values: [value],
+          ...(item.not ? { not: true as const } : {}),
+          ...nameOf(item, dimension),
+        },
         item,
       });
   }
   return withCategories(narrowings, parts);
+}
+
+/** The days of something done as said. */
+function nameOf({ mark }: Item, dimension: Narrower): Pick<Filter, "name"> {
+  const name = mark.senses.own.find((own) => own.dimension === dimension)?.name;
+  return name === undefined ? {} : { name };
 }
 
 /** "Tools and gas": a sort of spending beside a thing bought; either is meant. */

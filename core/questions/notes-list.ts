@@ -21,6 +21,8 @@ export interface NoteLine {
   label: string;
   numbers: readonly number[];
   value: Cents | null;
+  /** What it is put in order by: its amount, else its miles or minutes. */
+  size: number;
 }
 
 /** Kinds of fact; "fee" stands for what a sale cost in fees, "return" for a piece come back; pieces go in three ways. */
@@ -78,7 +80,9 @@ function lineOf(
   const isGot = fact.kind === "trade" && kinds?.has("buy") === true && !kinds.has("trade");
   const price = numbers.reduce((sum, number) => sum + (books.pieces.get(number)?.price ?? 0), 0);
   const value = isFee ? fee : isGot ? price : (fact.amount ?? null);
-  return { fact, date: fact.day, label, numbers, value };
+  const size =
+    value ?? (fact.kind === "drive" ? Number(fact.data.miles) : fact.kind === "work" ? fact.data.minutes : 0);
+  return { fact, date: fact.day, label, numbers, value, size };
 }
 
 /** Whether a fact is among those asked for, any of its pieces being enough. */
@@ -137,7 +141,7 @@ export function listNotes(desk: Desk, asked: NotesAsked): NoteLine[] {
     return lines(ends ? found.slice(0, ends.count) : found);
   const turn = ends.from === "highest" ? 1 : -1;
   return lines(found)
-    .sort((a, b) => turn * ((b.value ?? 0) - (a.value ?? 0)))
+    .sort((a, b) => turn * (b.size - a.size))
     .slice(0, ends.count);
 }
 

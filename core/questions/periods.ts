@@ -11,7 +11,8 @@ import {
 } from "../calendar.ts";
 import { dayNumber, daySpan, pad, phraseLength, type Span } from "./named-days.ts";
 import type { Period } from "./query.ts";
-import { spanAt, wholeUnit } from "./spans.ts";
+import { spanAt } from "./spans.ts";
+import { wholeUnit } from "./units.ts";
 import { AFTER, BEFORE, EVER, MONTH_NAMES, ONWARD, SINCE, UNTIL } from "./words/periods.ts";
 
 /** A period found in the words of a question: how many words it took. */

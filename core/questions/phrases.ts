@@ -25,12 +25,14 @@ import {
   ORDERS,
   PARTED,
   THAN,
+  UNKNOWN,
+  UNNOTED,
   WEEKLY,
 } from "./words/plain.ts";
 
 export type Link = "from" | "at" | "to" | "on" | "by" | "for" | "in" | "via";
 export type OrderWord = "best" | "worst" | "most" | "least" | "fastest" | "slowest";
-export type Limit = "over" | "under" | "least" | "most";
+export type Limit = "over" | "under" | "least" | "most" | "exactly";
 export type Flag =
   | "filler"
   | "generic"
@@ -47,6 +49,8 @@ export type Flag =
 export interface Own {
   dimension: Exclude<Dimension, Limit | "status" | "piece" | "lot" | "shop">;
   value: string;
+  /** Of the days of something done: the period as said. */
+  name?: string;
 }
 
 /** What an item may narrow by. */
@@ -248,6 +252,7 @@ export function commonPhrases(): Phrases {
   addCategories(phrases);
   for (const [value, words] of Object.entries(WEEKLY))
     for (const word of words) phrases.at(word).own = [{ dimension: "weekday", value }];
+  for (const dimension of UNNOTED) phrases.at(`unknown ${dimension}`).own = [{ dimension, value: UNKNOWN }];
   phrases.settle();
   common = phrases;
   return phrases;

@@ -21,7 +21,7 @@ const DEEDS = cues(
 
 /** What a piece comes to. */
 const FIGURES = cues(
-  "earn net loss revenue soldFor price cost spent paid fees asking firstAsked fared story whatStatus hourly tiedUp",
+  "earn net loss revenue soldFor price cost spent paid fees asking firstAsked fared story whatStatus hourly margin roi tiedUp",
   "withoutBuying",
 );
 

@@ -120,6 +120,21 @@ export function pointedIn(text: string, parts: Parts, desk: Desk): Pointed | nul
   return null;
 }
 
+/** "When did the one that went for 178 sell": the piece put in by what it went for, and the question without it. */
+export function pricedOne(
+  text: string,
+): { asked: string; with: (numbers: readonly number[]) => string } | null {
+  const said = plainWords(text).join(" ");
+  const [one, told] = PRICED_ONE.exec(said) ?? [];
+  if (one === undefined || one === said) return null;
+  return {
+    asked: `which ${told}`,
+    with: (numbers) => said.replace(one, numbers.map((number) => `#${number}`).join(" and ")),
+  };
+}
+const PRICED_ONE =
+  /\b(?:the |that )?(?:one|piece|thing|item)s? (?:that |which )?((?:(?:i|we) )?(?:sold|went|got|bought|paid|found|listed)(?: it)?(?: for| at)? \$?\d[\d.]*(?: for)?)\b/;
+
 /** Questions of loans, of what would be and of many alike speak of those. */
 function isOpen(said: string, parts: Parts): boolean {
   const f = featuresOf(parts);

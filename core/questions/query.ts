@@ -28,6 +28,7 @@ export type Dimension =
   | "status"
   | "shop"
   | "bought on"
+  | "started on"
   | "finished on"
   | "listed on"
   | "bought by"
@@ -35,7 +36,8 @@ export type Dimension =
   | "over"
   | "under"
   | "least"
-  | "most";
+  | "most"
+  | "exactly";
 
 /** What an amount may be held against beside the measure: the piece's prices, what came of it, hours, days, miles, the share of the first list price. */
 export type LimitOf =
@@ -105,6 +107,8 @@ export type MeasureName =
   | "refunds"
   | "deposits kept"
   | "hourly"
+  | "margin"
+  | "return on cost"
   | "reached"
   | "come down";
 

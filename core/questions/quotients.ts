@@ -2,6 +2,7 @@ import { Decimal } from "decimal.js";
 import { roundHalfUp } from "../money.ts";
 import type { Figure, Filter, Query } from "./query.ts";
 import type { Result } from "./result.ts";
+import { percentOf } from "./subjects.ts";
 
 /*
  * One figure by another: a share of a whole, so much a mile, so much a month.
@@ -29,11 +30,6 @@ export function runShare(query: Query, part: readonly Filter[], run: Run): Resul
     pieces: some.pieces,
     shareOf: { part: some.value, whole: whole.value },
   };
-}
-
-function percentOf(part: Figure["value"], whole: Figure["value"]): number | null {
-  const of = Number(whole ?? 0);
-  return of > 0 ? roundHalfUp(new Decimal(Number(part ?? 0)).times(100).div(of)) : null;
 }
 
 /** What can be said of drives as well: which pieces they were for. */

@@ -117,7 +117,9 @@ function filterOf(reading: Reading, { limit, cents, at, unit, words }: Limited, 
   const before = parts.marks[place];
   const said = LIMITED.find(([cue]) => before?.senses.cues.includes(cue));
   const isOfNotes = measures[measure].byNotes && said?.[0] === "paid";
-  if (!said || isOfNotes || said[1] === measure) return { dimension: limit, values };
+  if (!said || isOfNotes) return { dimension: limit, values };
+  if (said[1] === measure)
+    return { dimension: limit, values, ...(limit === "exactly" ? { of: said[1] } : {}) };
   used.push(place);
   // "Cost me over 50 to buy"
   const of = said[1] === "cost" && /\bto buy\b/.test(parts.said) ? "price" : said[1];

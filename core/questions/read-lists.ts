@@ -32,7 +32,8 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
     (countsNotes(parts) || countsSpending(f)) &&
     !f.by &&
     !f.order &&
-    parts.besideAt.length + parts.limits.length === 0
+    parts.besideAt.length === 0 &&
+    parts.limits.every(({ unit }) => unit === undefined)
   ) {
     const asked = notesAsked(parts, f, desk);
     return "asked" in asked ? { ...asked, counts: true } : asked;
@@ -117,16 +118,21 @@ function singleOf({ marks, orders, groups, besideAt, limits }: Parts, f: Feature
   const behind = marks.slice(said.at + (said.top === null ? 1 : 2));
   // "My smallest van payment"
   const isOfLoan = behind[0]?.senses.own.some(({ dimension }) => dimension === "loan");
-  const next = behind[isOfLoan ? 1 : 0];
+  // "The biggest single storage bill", "the largest gas purchase"
+  const isBill = f.supply && BILLS.test(behind[1]?.text ?? "");
+  const next = behind[isOfLoan || isBill ? 1 : 0];
   if (!next || next.text.endsWith("s") !== (said.top !== null && said.top > 1)) return null;
   const isTip = f.stream && (next.senses.thing?.stream !== undefined || next.senses.own.length > 0);
   const isPayment = /\bpayments?$/.test(next.text) && (f.loan || f.has("loanPaid"));
   const isExpense =
     /\bsingle\b/.test(marks[said.at]!.text) && /^(?:expense|expenditure|bill)s?$/.test(next.text);
-  if (!isTip && !isPayment && !isExpense) return null;
+  const isDeed = /^(?:drive|trip|work session|session)s?$/.test(next.text) && f.has("miles", "minutes");
+  if (!isTip && !isPayment && !isExpense && !isDeed && !isBill) return null;
   const from = said.order === "most" ? "highest" : "lowest";
   return { from, count: said.top ?? 1, asksDay: false, isAge: false };
 }
+
+const BILLS = /^(?:bill|payment|purchase|expense|charge|receipt|fill up|fillup|run)s?$/;
 
 /** "show me august": the month's own answer. */
 function isMonthShown({ first, items, periods, cues, groups }: Parts): boolean {
@@ -135,6 +141,14 @@ function isMonthShown({ first, items, periods, cues, groups }: Parts): boolean {
   const isPlain =
     items.length === 0 && groups.length === 0 && [...cues.keys()].every((cue) => cue === "list");
   return isPlain && more === undefined && LIST_WORDS.has(first) && from?.slice(8) === "01" && to !== from;
+}
+
+/** "Pieces listed in may", "chairs listed this month": nothing says how they stand. */
+function isListedBehindThings({ marks, said }: Parts): boolean {
+  const at = marks.findIndex(({ text }) => text === "listed");
+  const before = marks[at - 1]?.senses;
+  const isThings = before?.flags.has("generic") || before?.thing?.plural;
+  return Boolean(isThings) && !/\b(?:is|are|whats|still|now|currently|have|got)\b/.test(said);
 }
 
 /** "what did i list", "which chairs did i sell": something done, no state. */
@@ -146,8 +160,9 @@ function isEvent(parts: Parts, f: Features): boolean {
     (f.has("listed") &&
       /\b(?:was|were|got|went)\b/.test(parts.said) &&
       parts.periods.some(({ period }) => !period.moment)) ||
-    // "Listed this week" tells what was done.
-    (parts.first === "listed" && parts.periods.some(({ period }) => !period.moment)) ||
+    // "Listed this week", "pieces listed in may" tell what was done.
+    ((parts.first === "listed" || isListedBehindThings(parts)) &&
+      parts.periods.some(({ period }) => !period.moment)) ||
     (f.has("last", "first", "ageOf") && f.has("listed")) ||
     parts.marks.some(({ text }) => text === "been listed") ||
     (/\bdid\b|\bhave (?:i|we)\b(?! got\b| still got\b)/.test(parts.said) &&

@@ -32,7 +32,11 @@ function sideOf(marks: readonly Mark[], days: readonly Mark[], desk: Desk): Quer
   const own = marks.filter(
     ({ senses, text }) => !senses.flags.has("comparing") && !/^(?:did|do|difference)$/.test(text),
   );
-  if (own.length === 0) return null;
+  // "Sales vs may": days alone are no figure.
+  const isDays = own.every(
+    ({ period, senses }) => period !== undefined || senses.link !== undefined || senses.flags.has("filler"),
+  );
+  if (isDays) return null;
   const parts = partsOf(own.some(({ period }) => period) ? own : [...own, ...days]);
   const plain = { ...parts, yesNo: false };
   const read = readQuery(plain, featuresOf(plain), desk) ?? countOf(parts, desk);

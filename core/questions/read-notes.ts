@@ -18,6 +18,8 @@ export interface NotesQuestion {
   counts?: true;
   /** Whether there are any is asked: "anything sold this month". */
   yesNo?: true;
+  /** Who noted them is asked. */
+  who?: true;
 }
 
 /** Only so many from one end. */
@@ -174,6 +176,8 @@ export function notesAsked(
         : {}),
     },
     ...(parts.yesNo && !asksFigure(parts) && !last ? { yesNo: true as const } : {}),
+    // "Who noted the paint in may"
+    ...(/^who noted\b/.test(parts.said) ? { who: true as const } : {}),
     title: f.stream ? "Other income" : isSpent ? "Spent" : (kind?.[3] ?? "Noted"),
   };
 }

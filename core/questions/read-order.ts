@@ -145,7 +145,8 @@ function orderOf(
     return refusal(parts.marks[orders[1]!.at]!);
   const top = orders.find((order) => order.top !== null)?.top ?? null;
   const first = orders.length > 1 && said.order === "best" ? ends[1]! : ends[0]!;
-  const isKnown = (f.has("who") || /\bwho\b/.test(parts.said)) && (of === "buyer" || of === "person");
+  // Nobody knows whether the unnamed are one customer or many.
+  const isKnown = of === "buyer" || (of === "person" && (f.has("who") || /\bwho\b/.test(parts.said)));
   return {
     by: null,
     order: { of, first: first as Order["first"], top, ...(isKnown ? { known: true as const } : {}) },

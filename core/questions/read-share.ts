@@ -1,4 +1,5 @@
 import type { Mark } from "./marks.ts";
+import { measures } from "./measures.ts";
 import type { Narrowing } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import type { Counted, Filter } from "./query.ts";
@@ -31,7 +32,7 @@ export function shareIn(
   isParted: boolean,
 ): { whole: Filter[]; part: Filter[]; counted?: Counted } | Mark | null {
   const at = parts.cues.get("share")?.[0];
-  if (at === undefined || measure === "reached") return null;
+  if (at === undefined || measures[measure].unit === "percent") return null;
   // "What percent of the yard sale pieces sold", "what fraction of what i bought is unsold": of those bought.
   const state = ENDINGS.find((each) => each === counted);
   const stateAt = state ? (parts.cues.get(state)?.at(-1) ?? -1) : -1;

@@ -8,7 +8,7 @@ import { yearBefore } from "./periods.ts";
 import type { Filter, Period, Side } from "./query.ts";
 import { apartIn } from "./read-period.ts";
 import type { Reading } from "./reading.ts";
-import { wholeUnit } from "./spans.ts";
+import { wholeUnit } from "./units.ts";
 import { isRate } from "./wanted.ts";
 
 /** What is put beside each other, and the filters that all sides share. */
@@ -28,8 +28,9 @@ export function sidesOf(reading: Reading): Sides | Refusal | null {
   const periods = parts.periods.filter(({ period }) => period.from !== null || period.to !== null);
   const sideOf = (at: number): number => joint.filter((cut) => cut < at).length;
   const [first] = periods;
-  const running = periods.length === 1 && found.length === 0 ? runningBeside(parts, first!, desk) : null;
-  if (running) return { beside: running, shared: [], isPeriods: true };
+  const isBefore = found.every(({ item }) => item.at < joint[0]!);
+  const running = periods.length === 1 && isBefore ? runningBeside(parts, first!, desk) : null;
+  if (running) return { beside: running, shared: found.map(({ filter }) => filter), isPeriods: true };
   // "Tips this year vs lessons this year": the days are the same on both sides.
   const areSame =
     found.length > 1 &&
@@ -106,7 +107,7 @@ function runningBeside(
   { today }: Desk,
 ): Side[] | null {
   const unit =
-    /^(?:last|previous|prior) (week|month|quarter|year)$/.exec(marks[at]!.text)?.[1] ?? unitOf(period);
+    /(?:^| )(?:last|previous|prior) (week|month|quarter|year)$/.exec(marks[at]!.text)?.[1] ?? unitOf(period);
   if (!unit || (period.to ?? today) >= today || besideAt.length !== 1 || besideAt[0]! > at) return null;
   const { from, to, name } = wholeUnit("this", unit, 0, today);
   return [{ from, to, name }, period].map((each) => ({

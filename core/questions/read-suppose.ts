@@ -13,7 +13,15 @@ import { COUNTABLE } from "./words/plain.ts";
 /** A question about loans that supposes something. Amounts in cents. */
 export type LoanQuestion =
   /** When it is gone at so much a month (`null`: at the pace of late, or so many `times` of it), `extra` on top, `now` paid at once. */
-  | { kind: "payoff"; monthly: Cents | null; extra: Cents; now: Cents; loan: string | null; times?: number }
+  | {
+      kind: "payoff";
+      monthly: Cents | null;
+      extra: Cents;
+      now: Cents;
+      loan: string | null;
+      times?: number;
+      asksInterest?: boolean;
+    }
   /** When no more than `until` is left of it, paid like that. */
   | { kind: "reached"; until: Cents; bound: string; monthly: Cents | null; extra: Cents; loan: string | null }
   /** How much a month it takes to be rid of it by a day. */
@@ -25,6 +33,7 @@ export type LoanQuestion =
 
 const TAKES: readonly Cue[] = [
   "rate",
+  "everything",
   "loan",
   "loanPaid",
   "paid",
@@ -184,6 +193,7 @@ function questionOf(
   const isLess = /^less\b/.test(parts.marks[first.at + 1]?.text ?? "");
   if (isMonthly && isLess) return { kind: "payoff", monthly: null, extra: -first.cents, now: 0, loan };
   const isExtra = f.has("extra") || parts.limits.length > 0 || isRaise || isAdded;
+  const asksInterest = f.has("interest") && !f.has("saves");
   if (f.has("saves") && (f.loan || f.has("interest") || f.has("extra")))
     return { kind: "saved", now: isMonthly ? 0 : first.cents, extra: isMonthly ? first.cents : 0, loan };
   if (isMonthly)
@@ -193,6 +203,7 @@ function questionOf(
       extra: isExtra ? first.cents : 0,
       now: 0,
       loan,
+      asksInterest,
     };
   const isFuture = f.has("suppose") || f.has("payoff", "ends", "when", "howLong", "pace");
   return isFuture ? { kind: "payoff", monthly: null, extra: 0, now: first.cents, loan } : null;
@@ -246,6 +257,9 @@ function withoutAmount(
   const [said] = parts.periods;
   const times = timesOf(parts);
   if (times) return { kind: "payoff", monthly: null, extra: 0, now: 0, loan, times: times.times };
+  // "Interest until it is gone"
+  if (f.has("interest") && f.has("until", "ends") && !f.has("saves") && !said)
+    return { kind: "payoff", monthly: null, extra: 0, now: 0, loan, asksInterest: true };
   const isNeeded =
     (isMonthly ||
       f.has("take") ||

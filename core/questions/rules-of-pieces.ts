@@ -2,6 +2,26 @@ import { MUCH, type Rule, SALES } from "./rule.ts";
 
 /** Pieces one by one, by what an amount of theirs is held against: the most telling words, tried first. */
 export const PIECE_RULES: readonly Rule[] = [
+  ...(["margin", "roi"] as const).map(
+    (cue): Rule => ({
+      measure: cue === "margin" ? "margin" : "return on cost",
+      when: (f) => f.has(cue) && !f.has("hourly", "suppose"),
+      takes: [
+        ...MUCH,
+        ...SALES,
+        cue,
+        "share",
+        "earn",
+        "net",
+        "got",
+        "bought",
+        "revenue",
+        "fared",
+        "took",
+        "have",
+      ],
+    }),
+  ),
   {
     // "How many pieces did i put more than 3 hours into"
     measure: "count",

@@ -6,15 +6,16 @@ import { roundHalfUp } from "../money.ts";
 import { boundOf } from "./bounds.ts";
 import type { Desk, Subject } from "./desk.ts";
 import { isLimit, isWithin, passes } from "./filters.ts";
-import { groupings, isTime, labelsBetween, spanOf, UNKNOWN } from "./groupings.ts";
+import { groupings, isTime, labelsBetween, spanOf } from "./groupings.ts";
 import { salePriceOf } from "./ledger-index.ts";
 import type { Measure } from "./measure.ts";
 import { measures } from "./measures.ts";
 import type { Figure, Grouping, Query, Side } from "./query.ts";
 import { meanOfRows, runPerMile, runRate, runShare } from "./quotients.ts";
 import type { Result } from "./result.ts";
-import { salePrices } from "./subjects.ts";
+import { perOf, salePrices, sumOf } from "./subjects.ts";
 import { quickTotal } from "./totals.ts";
+import { UNKNOWN } from "./words/plain.ts";
 
 /** Asks that take each piece as one: the rest goes by notes. */
 function goesByPiece(query: Query): boolean {
@@ -82,7 +83,8 @@ function figureValue(query: Query, measure: Measure, subjects: readonly Subject[
   if (aggregate !== null) {
     const known = meantBy(query, subjects);
     if (known.length === 0) return null;
-    if (query.measure === "hourly" && aggregate === "average") return measure.combine(known);
+    // The mean of a quotient is that of the sums.
+    if (known[0]!.per !== undefined && aggregate === "average") return measure.combine(known);
     const units = known.map((subject) => unitsOf(query, subject));
     if (aggregate === "median") return medianOf(units);
     return roundHalfUp(new Decimal(units.reduce((a, b) => a + b, 0)).div(units.length));
@@ -92,7 +94,7 @@ function figureValue(query: Query, measure: Measure, subjects: readonly Subject[
 
 /** One subject's own value: a rate is its own quotient. */
 function unitsOf(query: Query, subject: Subject): number {
-  if (query.measure === "hourly") return Number(measures.hourly.combine([subject]) ?? 0);
+  if (subject.per !== undefined) return Number(measures[query.measure].combine([subject]) ?? 0);
   if (query.measure === "miles") return Number(subject.miles ?? 0);
   if (query.measure === "come down") return 100 - Math.round(subject.units);
   return query.measure === "reached" ? Math.round(subject.units) : subject.units;
@@ -135,7 +137,9 @@ function workOut(desk: Desk, query: Query): Result {
   if (query.list && query.measure === "count")
     return { value, rows: pieceRows(desk, subjects, query.counted), rowUnit: "money", ...over };
   const by = query.by ?? (query.list ? "piece" : null);
-  if (!by) return { value, rows: null, ...over };
+  const shareOf =
+    measure.of && value !== null ? { part: sumOf(subjects), whole: perOf(subjects) } : undefined;
+  if (!by) return { value, rows: null, ...over, ...(shareOf ? { shareOf } : {}) };
   const rows = arranged(rowsOf(desk, query, subjects, by), by);
   // What lost most stands first where losses are asked for.
   return { value, rows: query.asksLess && !isTime(by) ? rows.reverse() : rows, ...over };
@@ -161,14 +165,17 @@ export function isHeld({ against, measure }: Query, value: Figure["value"]): boo
 
 /** Pieces one by one, the longest here first, with what matters of their state: deposit, list price or cost. */
 function pieceRows(desk: Desk, subjects: readonly Subject[], counted: Query["counted"]): Figure[] {
-  return subjects
-    .flatMap(({ piece }) => (piece ? [piece] : []))
-    .sort((a, b) => a.number - b.number)
-    .map((piece) => ({
-      label: pieceLabel(piece),
-      number: piece.number,
-      value: counted === "sold" ? salePriceOf(desk.books, desk.index, piece) : stateValue(piece, counted),
-    }));
+  return (
+    subjects
+      // What came back in the same days was not sold after all.
+      .flatMap(({ piece, units }) => (piece && units > 0 ? [piece] : []))
+      .sort((a, b) => a.number - b.number)
+      .map((piece) => ({
+        label: pieceLabel(piece),
+        number: piece.number,
+        value: counted === "sold" ? salePriceOf(desk.books, desk.index, piece) : stateValue(piece, counted),
+      }))
+  );
 }
 
 function stateValue(piece: Readonly<Piece>, counted: Query["counted"]): number | null {
@@ -181,7 +188,7 @@ function stateValue(piece: Readonly<Piece>, counted: Query["counted"]): number |
 /** A figure of single pieces that none of them has (yet) is not zero: it is none. */
 function isOfOne({ measure, filters, order, by, ofOne }: Query): boolean {
   const named = ofOne || filters.some(({ dimension, not }) => dimension === "piece" && !not);
-  return named && !order && !by && (measure === "profit" || measure === "hourly" || measure === "asking");
+  return named && !order && !by && /^(?:profit|hourly|asking|margin|return on cost)$/.test(measure);
 }
 
 /** One row a label, unordered. */
@@ -195,7 +202,7 @@ function rowsOf(desk: Desk, query: Query, subjects: readonly Subject[], by: Grou
     if (part) part.push(subject);
     else parts.set(name, [subject]);
   }
-  const span = measure.mean ? null : spanOf(query.period, desk);
+  const span = measure.mean || measure.of ? null : spanOf(query.period, desk);
   for (const name of span && isTime(by) ? labelsBetween(by, span.from, span.to) : [])
     if (!parts.has(name)) parts.set(name, []);
   if (by === "piece") parts.delete(UNKNOWN);

@@ -6,7 +6,16 @@ import type { ViewQuestion } from "./views.ts";
 /** What tells of the month and the loan however it is cut. */
 const ALWAYS: ReadonlySet<MeasureName> = new Set(["net", "income", "paid", "interest"]);
 /** What tells of single pieces where something narrows it, and of the whole month where nothing does. */
-const WHOLE: ReadonlySet<MeasureName> = new Set(["profit", "proceeds", "spent", "fees", "price", "hourly"]);
+const WHOLE: ReadonlySet<MeasureName> = new Set([
+  "profit",
+  "proceeds",
+  "spent",
+  "fees",
+  "price",
+  "hourly",
+  "margin",
+  "return on cost",
+]);
 
 /** Whether a figure tells of the month and the loan, which may be the owner's alone to see. */
 export function isOwnersQuery({ measure, filters, order, by, list }: Query): boolean {

@@ -1,4 +1,4 @@
-import { isItem, unitOf } from "./items.ts";
+import { isItem, isPriceAt, unitOf } from "./items.ts";
 import type { Mark } from "./marks.ts";
 import type { Building } from "./parts.ts";
 import type { Limit, Link, Own } from "./phrases.ts";
@@ -150,9 +150,13 @@ export class Sorter {
   /** "not over 100" is at most that. */
   #turned(limit: Limit): Limit {
     if (!this.#negation) return limit;
+    // "Not exactly 50" is no one stretch of amounts.
+    if (limit === "exactly") this.parts.adrift ??= this.#negation;
     this.#negation = null;
     this.#not = false;
-    return { over: "most", under: "least", least: "under", most: "over" }[limit] as Limit;
+    return limit === "exactly"
+      ? limit
+      : ({ over: "most", under: "least", least: "under", most: "over" } as const)[limit];
   }
 
   #amount(mark: Mark, at: number): number {
@@ -166,6 +170,7 @@ export class Sorter {
       this.parts.orders.push({ order, top: amount.cents / 100, at });
       return at + 2;
     }
+    if (isPriceAt(this.marks, at)) return this.#limited("exactly", { at, amountAt: at, words: 1 });
     this.parts.amounts.push({ ...amount, at });
     return at + 1;
   }

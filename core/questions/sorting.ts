@@ -1,4 +1,5 @@
 import { firstOf, OF_COUNTS } from "./beside.ts";
+import { withLives } from "./lives.ts";
 import type { Mark } from "./marks.ts";
 import { meantBeside } from "./meant-beside.ts";
 import type { Building, Item, Parts } from "./parts.ts";
@@ -61,7 +62,7 @@ function daysBehind(marks: readonly Mark[]): readonly Mark[] {
 export function partsOf(typed: readonly Mark[]): Parts {
   const said = daysBehind(withPieceNumbers(typed));
   const first = firstOf(said);
-  const marks = said.map((_, at) => meantBeside(said, at, first));
+  const marks = withLives(said.map((_, at) => meantBeside(said, at, first)));
   const parts: Building = {
     marks: [...marks],
     cues: new Map(),

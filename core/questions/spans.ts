@@ -1,5 +1,5 @@
 import type { Day } from "../calendar.ts";
-import { addDays, addMonths, lastDayOf, monthOf, sameDayIn } from "../calendar.ts";
+import { addDays, addMonths, lastDayOf, monthOf } from "../calendar.ts";
 import {
   dayOfMonthAt,
   daySpan,
@@ -14,7 +14,8 @@ import {
   weekdayAt,
   yearAt,
 } from "./named-days.ts";
-import { quarterAt, quarterSpan, seasonAt } from "./seasons.ts";
+import { quarterAt, seasonAt } from "./seasons.ts";
+import { rolling, sameDaysAt, weekendSpan, wholeUnit } from "./units.ts";
 import { LAST, SMALL_NUMBERS, THIS, UNITS } from "./words/periods.ts";
 
 /** "the first half of the year", "second half of 2025", "h1". */
@@ -119,51 +120,6 @@ function runningUnit(words: readonly string[], at: number, today: Day): Span | n
   return wholeUnit("this", unit, 2, today);
 }
 
-function weekendSpan(which: "this" | "last", words: number, today: Day): Span {
-  const saturday = addDays(mondayOf(today), which === "this" ? 5 : -2);
-  return { from: saturday, to: addDays(saturday, 1), name: `${which} weekend`, words };
-}
-
-/** The running week, month, quarter or year, or the one before it. */
-export function wholeUnit(which: "this" | "last", unit: string, words: number, today: Day): Span {
-  const back = which === "this" ? 0 : 1;
-  const year = Number(today.slice(0, 4));
-  switch (unit) {
-    case "day":
-      return { from: addDays(today, -back), to: addDays(today, -back), name: `${which} day`, words };
-    case "week": {
-      const monday = addDays(mondayOf(today), -7 * back);
-      return { from: monday, to: addDays(monday, 6), name: `${which} week`, words };
-    }
-    case "month": {
-      const span = monthSpan(addMonths(monthOf(today), -back), words);
-      return back === 0 ? { ...span, to: today, name: `${span.name} so far` } : span;
-    }
-    case "quarter": {
-      const first = addMonths(monthOf(today), -3 * back);
-      return quarterSpan(Number(first.slice(0, 4)), Math.ceil(Number(first.slice(5)) / 3), words);
-    }
-    default:
-      return {
-        from: `${year - back}-01-01`,
-        to: back === 0 ? today : `${year - 1}-12-31`,
-        name: back === 0 ? `${year} so far` : String(year - 1),
-        words,
-      };
-  }
-}
-
-/** Up to today, today included; months and years back by the calendar. */
-function rolling(count: number, unit: string, words: number, today: Day): Span {
-  const name = `last ${count} ${unit}${count === 1 ? "" : "s"}`;
-  const months = unit === "month" ? count : unit === "quarter" ? 3 * count : unit === "year" ? 12 * count : 0;
-  if (months === 0) {
-    const days = unit === "week" ? 7 * count : count;
-    return { from: addDays(today, 1 - days), to: today, name, words };
-  }
-  return { from: addDays(sameDayIn(today, -months), 1), to: today, name, words };
-}
-
 /** "the month before last". */
 function beforeLast(words: readonly string[], at: number, today: Day): Span | null {
   const the = words[at] === "the" ? 1 : 0;
@@ -263,6 +219,7 @@ export function spanAt(words: readonly string[], at: number, today: Day): Span |
     return wholeUnit("this", UNITS[words[at + skip]!]!, 3 + skip, today);
   }
   const found =
+    sameDaysAt(words, at, today) ??
     runningUnit(words, at, today) ??
     halfAt(words, at, today) ??
     weekAround(words, at, today) ??

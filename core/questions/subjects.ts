@@ -6,7 +6,7 @@ import { type Day, daysBetween } from "../calendar.ts";
 import { roundHalfUp, WideDecimal } from "../money.ts";
 import { type Desk, deskOn, isIn, type Subject } from "./desk.ts";
 import { entriesIn, type Journal, salePriceOf } from "./ledger-index.ts";
-import type { Counted, Period, Query } from "./query.ts";
+import type { Counted, Figure, Period, Query } from "./query.ts";
 
 /*
  * What measures are taken of, filters not yet applied, and how single values make one.
@@ -18,6 +18,17 @@ export function sumOf(subjects: readonly Subject[]): number {
   let sum = 0;
   for (const { units } of subjects) sum += units;
   return sum;
+}
+
+/** What they are measured by, all of it: "an hour", "in percent of sales". */
+export function perOf(subjects: readonly Subject[]): number {
+  return subjects.reduce((sum, { per = 0 }) => sum + per, 0);
+}
+
+/** A part in whole percent; null where there is nothing that it is a part of. */
+export function percentOf(part: Figure["value"], whole: Figure["value"]): number | null {
+  const of = Number(whole ?? 0);
+  return of > 0 ? roundHalfUp(new Decimal(Number(part ?? 0)).times(100).div(of)) : null;
 }
 
 export function meanOf(subjects: readonly Subject[]): number | null {

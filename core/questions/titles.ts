@@ -6,6 +6,7 @@ import { isLimit } from "./filters.ts";
 import { measures } from "./measures.ts";
 import type { Counted, Filter, Period, Query } from "./query.ts";
 import { isState } from "./subjects.ts";
+import { UNKNOWN } from "./words/plain.ts";
 
 /*
  * What a figure is, in a few words: its measure, what narrows it, its period.
@@ -43,6 +44,7 @@ const BEHIND: ReadonlySet<Filter["dimension"]> = new Set([
   "person",
   "bought by",
   "bought on",
+  "started on",
   "finished on",
   "listed on",
   "weekday",
@@ -58,7 +60,11 @@ export function titleOf(query: Query): string {
   const { unit } = measures[measure];
   const about = filtersWords(
     filters,
-    unit === "days" || unit === "minutes" || unit === "miles" ? unit : undefined,
+    unit === "days" || unit === "minutes" || unit === "miles"
+      ? unit
+      : measures[measure].of
+        ? "reached"
+        : undefined,
   );
   const each = aggregate === "rate" ? ` a ${query.by} on average` : "";
   if (measure === "count") {
@@ -145,6 +151,7 @@ const OF_WORDS: Readonly<Record<NonNullable<Filter["of"]>, string>> = {
 function valueWords({ dimension, values, not, of, name }: Filter, unit: Filter["of"]): string {
   if (name) return `${dimension.replace(/ on$/, "")} ${name}`;
   if (dimension === "shop" && not) return "on pieces";
+  if (values[0] === UNKNOWN) return `${dimension} ${not ? "known" : UNKNOWN}`;
   const isAlone = dimension === "person" && values.length === 1 && !not;
   const said = values.map((value) => {
     if (dimension === "piece") return `#${value}`;
@@ -164,6 +171,7 @@ function valueWords({ dimension, values, not, of, name }: Filter, unit: Filter["
     under: "under",
     least: "at least",
     most: "at most",
+    exactly: of === "asking" ? "at" : of === "price" || of === "proceeds" ? "for" : "at",
   };
   if (of === "profit" && values[0] === "0") return dimension === "under" ? "at a loss" : "at a gain";
   const limit = of && limits[dimension] ? `${OF_WORDS[of]} ${limits[dimension]}` : limits[dimension];
@@ -176,7 +184,7 @@ function valueWords({ dimension, values, not, of, name }: Filter, unit: Filter["
     weekday: "on",
   };
   const plain = limit
-    ? amount(limit)
+    ? `${amount(limit)}${of === "reached" ? " of asking" : ""}`
     : before[dimension] && joined !== "yours"
       ? `${before[dimension]} ${joined}`
       : joined;
@@ -187,12 +195,12 @@ function valueWords({ dimension, values, not, of, name }: Filter, unit: Filter["
 function boundWords(of: Filter["of"], amount: number): string {
   if (of === "minutes") return showMinutes(amount / 100);
   if (of === "days" || of === "days listed") return countedWords(amount / 100, "day");
-  if (of === "reached") return `${amount / 100}% of asking`;
+  if (of === "reached") return `${amount / 100}%`;
   return of === "miles" ? `${amount / 100} miles` : show(amount);
 }
 
 const FILTER_ORDER =
-  "status,trait,kind,piece,lot,what,category,stream,loan,source,buyer,method,place,person,bought by,weekday,over,under,least,most".split(
+  "status,trait,kind,piece,lot,what,category,stream,loan,source,buyer,method,place,person,bought by,weekday,over,under,least,most,exactly".split(
     ",",
   );
 

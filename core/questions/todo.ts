@@ -178,11 +178,14 @@ export function answerTodo(desk: Desk, { scope, weekend }: TodoQuestion): Answer
     histories.set(name, kept);
     return kept;
   };
-  const tasks = unsold
+  const all = unsold
     .map((piece) => taskOf(desk, piece, historyOf(piece.name)))
     .filter((task) => task !== null)
     .filter((task) => scope === "all" || task.scope === scope || (scope === "list" && task.scope === "work"))
     .sort((a, b) => inOrder(scope, a, b));
+  // What is still to be finished is told only where nothing is ready to be listed.
+  const ready = scope === "list" ? all.filter((task) => task.scope === "list") : [];
+  const tasks = ready.length > 0 ? ready : all;
   const held = scope === "all" ? heldLines(desk, tasks) : [];
   if (tasks.length === 0 && held.length > 0)
     return { understood: true, value: null, rows: [], period: null, text: held.join("\n") };

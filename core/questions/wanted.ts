@@ -24,7 +24,12 @@ export function isPlainChart({ f, measure }: Reading, isOrdered: boolean, isBesi
 
 /** "what sold for less than 300", "chairs i sold for over 300": the pieces, and not what they came to. */
 export function isListOfSales({ parts, f, measure }: Reading): boolean {
-  return measure === "proceeds" && parts.limits.length > 0 && f.lists && !f.has("revenue");
+  // "The one that sold for 240"
+  const isOfPrice = measure === "proceeds" || measure === "price" || measure === "asking";
+  const isThese = parts.limits.some(({ limit }) => limit === "exactly") && !f.order && !f.by && !parts.yesNo;
+  if (isThese && isOfPrice) return !f.has("money", "total", "average", "median", "who");
+  const isEach = measure === "proceeds" || measures[measure].of !== undefined;
+  return isEach && parts.limits.length > 0 && f.lists && !f.has("revenue");
 }
 
 /** "List the profit of every piece". */

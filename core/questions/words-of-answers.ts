@@ -47,6 +47,9 @@ function shareWords(
     return `${head.replace(/(?=, [^,]*$)/, " a mile")}: ${showValue(value, unit)} (${showValue(shareOf!.part, unit)} over ${shareOf!.whole ?? 0} miles)`;
   // Each row is a share of all.
   if (query.share?.length === 0) return `${head}, shares of ${showValue(shareOf!.whole, unit)}:`;
+  const { of } = measures[query.measure];
+  if (of)
+    return `${head}: ${value}% (profit ${show(Number(shareOf!.part))} of ${show(Number(shareOf!.whole))} ${of})`;
   const part = `${filtersWords(query.share ?? [])} `;
   if (value === null) return `${head}: ${part}${showValue(null, unit)}`;
   return `${head}: ${part}${value}% (${showValue(shareOf!.part, unit)} of ${showValue(shareOf!.whole, unit)})`;
@@ -125,7 +128,12 @@ function orderWords({ order, measure }: Query): string {
 
 function emptyWords(query: Query): string {
   const unit = measures[query.measure].unit;
-  if (query.aggregate || measures[query.measure].mean || query.measure === "hourly")
+  if (
+    query.aggregate ||
+    measures[query.measure].mean ||
+    query.measure === "hourly" ||
+    measures[query.measure].of
+  )
     return "nothing to go by";
   if (query.measure === "count") return "none";
   if (query.measure === "asking") return "none listed (0.00)";

@@ -465,6 +465,16 @@ function isCut(move: Move, key: string, value: string, measure: string): boolean
       return move.stream === value;
     case "known":
       return (piece?.gone === "sold" ? piece.buyer : piece?.holder) !== undefined;
+    case "un":
+      return piece !== undefined && labelOf(value, move, measure) === "unknown";
+    case "bought":
+    case "started":
+    case "finished":
+    case "listed": {
+      const [from = "", to = ""] = value.split("..");
+      const day = piece?.[key];
+      return day !== undefined && day !== null && day >= from && (to === "" || day <= to);
+    }
     case "free":
       return piece?.price === 0;
     case "wd":
@@ -534,6 +544,9 @@ function movesOf(world: World, { measure, counted, agg, best }: Spec, today: str
           ? [piece.sold ?? today, days(piece.since, piece.sold ?? today)]
           : null,
       );
+    case "margin":
+    case "roi":
+      return of((piece) => (piece.gone === "sold" ? [piece.goneOn, profit(piece)] : null));
     case "hourly":
       return of((piece) =>
         piece.gone === "sold" && piece.minutes > 0 ? [piece.goneOn, profit(piece)] : null,
@@ -598,12 +611,20 @@ function figureOf(spec: Spec, moves: Move[]): string | null {
     const minutes = moves.reduce((total, { piece }) => total + piece!.minutes, 0);
     return minutes === 0 ? null : show((sum * 60) / minutes);
   }
+  if (spec.measure === "margin" || spec.measure === "roi") {
+    const of = moves.reduce((total, { piece }) => total + partedBy(spec.measure, piece!), 0);
+    return of > 0 ? show((sum * 100) / of) : null;
+  }
   if (spec.agg === "median") return moves.length === 0 ? null : show(median(moves.map(({ units }) => units)));
   if (MEAN.has(spec.measure) || spec.agg === "avg")
     return moves.length === 0 ? null : show(sum / moves.length);
   if (spec.measure === "comedown") return null;
   return show(sum);
 }
+
+/** What a profit is held against: what came in, or what it cost. */
+const partedBy = (measure: string, piece: Piece): number =>
+  measure === "margin" ? piece.sales + piece.kept - piece.refunds : piece.price + piece.spent;
 
 function median(values: number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
@@ -651,7 +672,7 @@ function selected(world: World, spec: Spec, today: string): Move[] {
   const moves = movesOf(world, spec, today).filter(
     ({ day }) => isStock || (day >= spec.from && day <= spec.to),
   );
-  const isLimit = ({ key }: { key: string }) => /^(?:over|under)(?:@|$)/.test(key);
+  const isLimit = ({ key }: { key: string }) => /^(?:over|under|exactly)(?:@|$)/.test(key);
   const limits = spec.cuts.filter(isLimit);
   const cuts = spec.cuts.filter((each) => !isLimit(each));
   const cut = moves.filter((move) =>
@@ -677,6 +698,7 @@ function isWithin(
       : spec.counted === "sold"
         ? piece!.lastSale
         : piece!.price;
+  if (side === "exactly") return held === bound;
   return held !== null && (side === "over" ? held > bound : held < bound);
 }
 

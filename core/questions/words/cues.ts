@@ -1985,16 +1985,8 @@ export const CUES = {
     "half the",
     "half my",
     "half of",
-    "margin",
-    "margins",
-    "profit margin",
-    "profit margins",
-    "return on investment",
-    "roi",
     "markup",
     "mark up",
-    "return on my money",
-    "percent return",
     "too long",
     "too much time",
     "cost of goods sold",
@@ -3025,6 +3017,20 @@ export const CUES = {
     "hung around",
     "collecting dust",
     "gathering dust",
+  ],
+  /** Profit over the sale price. */
+  margin: [
+    ...ways("|profit|net|my|percent|percentage", "margin|margins"),
+    ...ways("margin|profit", "percent|percentage"),
+  ],
+  /** Profit over the cost. */
+  roi: [
+    "roi",
+    ...ways("|percent|percentage|rate of", "return on investment"),
+    ...ways("|percent|percentage", "return on", "|my", "money|cost|costs"),
+    "percent return",
+    "rate of return",
+    "percentage return",
   ],
   hourly: [
     "per hour of work",

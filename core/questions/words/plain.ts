@@ -611,6 +611,17 @@ export const WEEKLY: Readonly<Record<string, readonly string[]>> = {
   workday: ["weekdays", "week days", "workdays", "during the week"],
 };
 
+/** What stands where nothing was recorded to go by. */
+export const UNKNOWN = "unknown";
+
+/** What was not noted of a piece or a sale, as people's own ways to say so are put. */
+export const UNNOTED: readonly ("buyer" | "method" | "source" | "place")[] = [
+  "buyer",
+  "method",
+  "source",
+  "place",
+];
+
 /** What rows may go by, and the words for it; those of `whole` say all of it by themselves. */
 export const GROUPS: Readonly<Record<string, { words: readonly string[]; whole?: readonly string[] }>> = {
   day: {
@@ -1127,7 +1138,7 @@ export const ORDERS: Readonly<
 };
 
 /** Over and under an amount, never at it, and the two that hold at it as well. */
-export const LIMITS: Readonly<Record<"over" | "under" | "least" | "most", readonly string[]>> = {
+export const LIMITS: Readonly<Record<"over" | "under" | "least" | "most" | "exactly", readonly string[]>> = {
   over: [
     "over",
     "more than",
@@ -1167,6 +1178,7 @@ export const LIMITS: Readonly<Record<"over" | "under" | "least" | "most", readon
   ],
   least: ["at least", "no less than", "or more", "minimum of", "not under", "not less than"],
   most: ["at most", "no more than", "up to", "or less", "maximum of", "not over", "not more than"],
+  exactly: ["exactly", "exactly for", "precisely", "just exactly", "an even", "=", "equal to"],
 };
 
 /** Units of an amount that is no money, in minutes and in days. */

@@ -3,6 +3,42 @@ import type { WayRow } from "../../plainer.ts";
 /** Questions that leave a word out or put it elsewhere, and those that name what may be answered. */
 export const OF_DEEDS: readonly WayRow[] = [
   [
+    "^ who logged|recorded|entered|put_in|wrote_down|put_down !the_sale|it|them|what",
+    "who noted",
+    "who logged the gas on sept 21",
+    "who noted the gas on sept 21",
+  ],
+  [
+    "without|with_no|missing|lacking|has_no|have_no|had_no|having_no|and_no a|any|the? m:buyer|place noted|named|recorded|written_down|on_record|given|entered|logged|known|put_down",
+    "of unknown $m",
+    "sales with no buyer noted",
+    "sales of unknown buyer",
+  ],
+  [
+    "without|with_no|missing|lacking|has_no|have_no|had_no|having_no|and_no a|any|the? payment|pay? m:method noted|named|recorded|written_down|on_record|given|entered|logged|known|put_down?",
+    "of unknown $m",
+    "sold without a method noted",
+    "sold of unknown method",
+  ],
+  [
+    "came? without|with_no|missing|lacking|has_no|have_no|had_no|having_no|and_no a|any|the? source noted|named|recorded|written_down|on_record|given|entered|logged|known|put_down?",
+    "from unknown source",
+    "which pieces have no source",
+    "which pieces from unknown source",
+  ],
+  [
+    "to|by nobody|no_one|noone|no_buyer|someone|somebody named|noted|recorded|known|on_record|unnamed|unknown|i_named|i_noted|i_didnt_name|i_didnt_note",
+    "of unknown buyer",
+    "sold to nobody named",
+    "sold of unknown buyer",
+  ],
+  [
+    "where|when|whose|that the|my? payment|pay? m:buyer|method|source wasnt|isnt|was_not|is_not|was_never|is|was noted|named|recorded|written_down|known|given|unknown",
+    "of unknown $m",
+    "sales where the buyer wasnt noted",
+    "sales of unknown buyer",
+  ],
+  [
     "^ how did the|my|our? x:4 buyer|customer pay|paid {for_it|for|me}",
     "how was the $x paid for",
     "how did the black dresser buyer pay",

@@ -3,6 +3,19 @@ import type { WayRow } from "../../plainer.ts";
 /** Figures, shares and means in words that say them plainly. */
 export const OF_FIGURES: readonly WayRow[] = [
   [
+    "where|when|that they|the_buyer|buyers|people|customers paid|pay|pay_me|paid_me by|with|in|via? a|an? m:<method> !for",
+    "on $m sales",
+    "profit where they paid by check",
+    "profit on check sales",
+  ],
+  [
+    "ate|ate_up|eaten|swallowed|soaked_up|sucked_up|burned|burned_through up? the? w:most|least|fewest h:hours|time|minutes|labor",
+    "took the $w $h",
+    "which piece ate the most hours",
+    "which piece took the most hours",
+  ],
+
+  [
     "how_long {does_it|will_it|would_it|do_i_have_to|usually|normally} take|wait? till|til|until|before !the|my|our|this|that|i|we|it|they|loan|loans a|an|any? x:2 <goes>",
     "average days to sell $x",
     "how long before a dresser goes usually",

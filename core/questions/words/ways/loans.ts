@@ -3,6 +3,25 @@ import type { WayRow } from "../../plainer.ts";
 /** Loans, supposed and asked of. */
 export const OF_LOANS: readonly WayRow[] = [
   [
+    "how_much|what|whats|total|all_the more? interest {i|we} will|ill|well|am_i|are_we {i|we|still|yet|end|up|be|going|to|gonna|have|more} pay|paying|owe",
+    "interest until it is gone",
+    "how much interest will i still pay on the truck",
+    "interest until it is gone on the truck",
+  ],
+  [
+    "how_much|whats? more? interest is|s? left|remaining|to_come|ahead to_pay|to_go?",
+    "interest until it is gone",
+    "interest left on the truck",
+    "interest until it is gone on the truck",
+  ],
+  [
+    "how_much|what will x:4 cost me|us in interest",
+    "interest until it is gone on $x",
+    "what will the truck cost me in interest",
+    "interest until it is gone on the truck",
+  ],
+
+  [
     "^ which|what loan|debt is|has|s the? bigger|biggest|higher|highest|larger|largest|smaller|smallest|lower|lowest balance|amount? left|now|still? $",
     "how much is left on the loans",
     "which loan has the higher balance",
