@@ -107,7 +107,7 @@ describe("a projection", () => {
       interest: 1_911,
       lastAmount: 501_911,
       total: 501_911,
-      loans: [{ name: "grad", last: "2026-02-01" }],
+      loans: [{ name: "grad", last: "2026-02-01", interest: 1_911 }],
     });
   });
 });
