@@ -133,7 +133,7 @@ export const fallthrough = defineVerb({
       {
         say: [
           ...phrases(
-            "deposit_forfeited deposit_…_forfeited forfeited_…_deposit kept_…_deposit keeping_…_deposit refunded_…_deposit returned_…_deposit gave_back_…_deposit gave_…_deposit_back deposit_…_back deposit_back deposit_refunded deposit_returned",
+            "deposit_…_stays deposit_kept deposit_…_kept deposit_is_mine deposit_…_is_mine deposit_is_ours deposit_…_is_ours deposit_forfeited deposit_…_forfeited forfeited_…_deposit kept_…_deposit keeping_…_deposit refunded_…_deposit returned_…_deposit gave_back_…_deposit gave_…_deposit_back deposit_…_back deposit_back deposit_refunded deposit_returned",
           ),
           ...["deposit", "down payment"].flatMap((put) => [
             ...phrases("refunded returned was_refunded was_returned went_back given_back sent_back").map(

@@ -135,7 +135,7 @@ export const refund = defineVerb({
           ...phrases("refunded refund refunding partial_refund give_…_back gave_…_back"),
           ...phrases("a an the her his their my it").map((whose) => `gave … back … for ${whose}`),
           ...phrases(
-            "gave_back handed_…_back had_to_give_…_back had_to_hand_…_back handed_back money_back sent_…_back paid_back paid_…_back",
+            "gave_back given_back given_…_back went_back_to were_given_back handed_…_back had_to_give_…_back had_to_hand_…_back handed_back money_back sent_…_back paid_back paid_…_back",
           ),
         ],
         without: ["loan"],

@@ -160,13 +160,23 @@ export const reprice = defineVerb({
         without: ["supply"],
       },
       {
-        say: phrases("now is_now are_now down_to price_is_now now_only now_at"),
+        say: phrases(
+          "now is_now are_now down_to going_down_to goes_down_to go_down_to coming_down_to comes_down_to price_is_now now_only now_at",
+        ),
         with: ["piece", "number"],
         without: ["supply", "duration", "stream", "loan", "miles"],
         light: true,
       },
       {
-        say: ["down to", "now down to", "price is now", "now at"],
+        say: [
+          "down to",
+          "going down to",
+          "goes down to",
+          "coming down to",
+          "now down to",
+          "price is now",
+          "now at",
+        ],
         with: ["number"],
         without: ["supply", "duration", "stream", "loan", "miles", "piece", "unknown", "percent"],
         light: true,

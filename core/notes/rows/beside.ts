@@ -96,6 +96,8 @@ export const BESIDE: readonly Row<OwnerEffect>[] = [
     "name",
     "sold all 6 dining chairs for 210 to the wine bar",
   ],
+  [`<refund> $? back? to <art>? [<piece> ${FOLK}] !!<piece>`, "left", "refunded 10 to the desk lady"],
+  [`gave|handed|sent|paid <art>? [<piece> ${FOLK}] $ back !!<piece>`, "left", "gave the desk lady 10 back"],
   [`to|for|from|with <art>? [<piece> ${FOLK}]`, "name", "sold desk to the dresser lady 60"],
   [
     "<person> [who|that|with|whod <word>? <art>? <piece>]",

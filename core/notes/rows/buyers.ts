@@ -156,4 +156,19 @@ export const BUYERS: readonly Row<OwnerEffect>[] = [
     "sold",
     "wardrobe picked up and paid for, 140",
   ],
+  [
+    "^ <art>? <piece> was|got|is|just* [picked_up|collected|fetched|carried_away|carried_off|hauled_off|driven_off|loaded_up|loaded] <day>|<word>? <word>? ,|.|-|!? <art>? full <word>? $",
+    "sold",
+    "desk picked up this morning, full 150 by transfer",
+  ],
+  [
+    "^ <art>? <piece> [is_gone|are_gone|gone] .|!|;|,|-|for $ ,|-|and|but* fee",
+    "sold",
+    "bench is gone! 85, and the site took 7.65 of it",
+  ],
+  [
+    "^ <art>? <piece> [just|finally|is|has|was* went|left|off|out|collected|carried_away|carried_off|hauled_off|out_of_here <day>|<word>? <word>? <word>? <word>? <word>?] ,|.|-|!|;|at|for* full? $ in|by|via|with? <method>",
+    "sold",
+    "the desk went yesterday, 150 in cash",
+  ],
 ];

@@ -155,6 +155,7 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
     "times",
     "spray paint for the stools, 2 cans 6.50 each",
   ],
+  ["<supply> … , [# <container> at|@ $]", "times", "screws, 2 boxes at 3.25"],
   ["<supply> [,? <ofthem> ,?] $", "passing", "knobs, eight of them, 20"],
   ["[size #] <supply>", "passing", "size 10 screws 4"],
   ["^ [# x|×] <supply>", "vague", "3 x paint 12"],
@@ -251,5 +252,10 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
   ],
   ["^ <art>? <piece> [:] <~finish>|<~start>|<~sell>|<~list>", "passing", "dresser: finished. desk: started."],
   ["[for? like|bout|abt] <time>", "passing", "sanded for like an hr on the desk"],
+  [
+    "[one|1|two|2|both of?] <art>? <trait>|<plain>|<opinion>* <part> is|was|are|were|has|had|have|kept|keeps|got|came|fell|went|just|still|a|little|bit|badly|really* <hurt>|off|wobble|sticky|squeak",
+    "passing",
+    "free desk off the curb, one leg broke",
+  ],
   ["^ <sell> [one|another_one|another|something] for|at|,? $", "passing", "sold one for 45"],
 ];

@@ -5,6 +5,9 @@ const HE =
   "he|she|they|guy|lady|buyer|couple|dude|woman|man|kid|someone|somebody|this|one|first|at_first|finally|<art>|<person>|<new>";
 const SELLER =
   "he|she|they|guy|lady|seller|woman|man|shop|store|owner|vendor|dealer|tag|sticker|sign|originally|<art>|<person>|<place>";
+const COMPLAINED =
+  "says|said|told_me|complained|messaged|texted|called|claims|claimed|noticed|found|saw|discovered|pointed_out|reported|emailed|wrote";
+const GIVES_BACK = "gave|give|sent|send|handed|paid|mailed|returned|slipped";
 const TRIED =
   "tried|offered|wanted|asked|opened|started|started_off|began|lowballed|low_balled|bid|countered|said|came_in|begged|pushed";
 const FOR_LESS = "to|for|at|me|if|ill|id|i|would|take|get|have|buy|accept|with|steal|go";
@@ -41,9 +44,24 @@ export const HAGGLED: readonly Row<TurnEffect>[] = [
     "the buyer noticed a crack in the top, so we settled on 85 for the desk and he paid cash",
   ],
   [
+    `^ [${HE}* ${COMPLAINED} <word>? <word>? <word>? <word>? <word>? <word>? <word>? ${AND}*] i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
+    "word",
+    "lady says a drawer sticks so i gave her 15 back on the dresser",
+  ],
+  [
+    `^ [${HE}* ${COMPLAINED} <word>? <word>? <word>? <word>? <word>?] <piece> ${AND}* i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
+    "word",
+    "she complained about a scratch on the desk so i sent her 15 back",
+  ],
+  [
     `[i|we|both* ${AGREED}] $ for|on <art>? <piece> ${AND}* ${HE}* ${PAID_AFTER}|${GONE}`,
     "sold",
     "we settled on 85 for the desk and he paid cash",
+  ],
+  [
+    `<sell> … [${AND}|after|though|although* ${HE}* ${TRIED} ${FOR_LESS}* $ ${AND}|i|we|they|both|finally|then* ${MET}|${PAID_AFTER}] $`,
+    "word",
+    "sold the desk on sunday, they offered 90 and we settled at 100",
   ],
   [
     `had|with|brought $ … for|on <art>? <piece> [${AND}* i|we took|accepted it|that|the_money|the_offer|her_offer|his_offer? ${AND}* shes|hes|theyre|its|it|he|she|they|is|are|was* gone|drove_off|drove|left|went|walked_off|out|off with|home|it|them|away*] ;`,

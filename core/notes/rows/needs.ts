@@ -120,12 +120,17 @@ export const NEEDS: readonly Row<TurnEffect>[] = [
     "40 minutes well spent",
   ],
   [
+    "[not|isnt|wasnt|arent|werent|hardly|barely|never really|even|been* worth|worthy_of <any> on_to|onto|to|up|it|them|for*]",
+    "word",
+    "desk not worth holding on to, gave it away",
+  ],
+  [
     "[not bad|too_bad|cheap|great|perfect|mad|complaining|sorry|much|far|worth|fun|easy]",
     "word",
     "sold desk 90 not mad",
   ],
   [
-    "[couldnt|cant|could_not|can_not|regret|regretting it|resist|complain|believe|beat|pass|wait it|that|this|it_up|up?]",
+    "[couldnt|cant|could_not|can_not|regret|regretting it|resist|complain|believe|beat|pass|wait|leave|refuse|say_no it|that|this|it_up|up|there|behind?]",
     "word",
     "bought desk 40 couldnt resist",
   ],

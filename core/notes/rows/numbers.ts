@@ -239,6 +239,21 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["<miles> [,|(|- # and|&|+|plus # )?] ;", "passing", "drove 22 miles (11 and 11)"],
   // What somebody takes of a sale.
   [
+    "<~sell> .|!|; $ ,|-|and|but* [<art>? booth|app|site|mall|shop|store|market|auction|consignment|consigner|platform takes|took|keeps|kept|charges|charged|gets|got|keep|take out?] $ of_it|of_that|of_this? !!fee|fees|cut|commission",
+    "fee",
+    "bench is gone! 85, and the site took 7.65 of it",
+  ],
+  [
+    `<~sell> … $ [.|,|;|-|!|but|though|although|even_though* i|we|had|id|was|were|originally|really|first|only* ${WANTED} for|at? $] !more|extra|off`,
+    "beside",
+    "sold armoire 180. wanted 220 but he had cash",
+  ],
+  [
+    "$ [on_top_of|in_addition_to|besides|added_to <art>? $ he|she|they|buyer|<new>|<person> already|had|has|has_already|had_already* gave|given|left|put|put_down|paid|sent|dropped me|us|down|in|already|before|as|for|it* <art>? deposit?]",
+    "beside",
+    "ray got the hutch. 210 on top of the 50 he already gave me",
+  ],
+  [
     "<sell> … $ … $ [of_it|of_that? went_to|goes_to|lost_to|out_in fee|fees]",
     "fee",
     "sold coffee table 55, 5 of it went to fees",
@@ -250,7 +265,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ],
   ["<sell> … $ and|,|&? [paid|cost_me|lost] $ in? fee|fees", "passing", "sold lamp 30 and paid 2 in fees"],
   [
-    "<sell> … $ ,|-|and|but? [<art>? booth|app|site|mall|shop|store|market|auction|consignment|consigner|platform takes|took|keeps|kept|charges|charged|gets|got|keep|take out?] $ !!fee|fees|cut|commission",
+    "<~sell> … $ ,|-|and|but* [<art>? booth|app|site|mall|shop|store|market|auction|consignment|consigner|platform takes|took|keeps|kept|charges|charged|gets|got|keep|take out?] $ of_it|of_that|of_this? !!fee|fees|cut|commission",
     "fee",
     "sold lamp 40 booth took 4",
   ],

@@ -79,12 +79,28 @@ function after(before: Draft, draft: Draft): Draft {
   if (same) return same;
   const sharesVerb = draft.repeats || draft.trouble?.kind === "noVerb";
   if (!sharesVerb) return draft;
+  const sale =
+    before.trouble?.kind === "buyer" ? before.could.find(({ kind }) => kind === "sell") : undefined;
+  if (sale) return toSameBuyer(sale, draft);
   if (before.trouble && AHEAD.has(before.trouble.kind))
     return notDone(draft, before.trouble, before.could[0]);
   const by = before.fields["by"];
   if (by === undefined || !draft.repeats) return draft;
   for (const each of [draft, ...draft.could]) if (each.dated) each.fields["by"] ??= by;
   return draft;
+}
+
+/** "a lady bought the mirror for 40 and the lamp for 15": whoever bought the first of them. */
+function toSameBuyer(sale: Draft, draft: Draft): Draft {
+  const meant = draft.trouble ? draft.could.find(({ kind }) => kind === sale.kind) : draft;
+  const { pieces, price, method, date } = meant?.fields ?? {};
+  const isBought = meant && (meant === draft ? draft.kind === "buy" : true);
+  if (!isBought || pieces === undefined || price === undefined) return draft;
+  const fields: Draft["fields"] = { buyer: sale.fields["buyer"], pieces, price };
+  if (method !== undefined) fields["method"] = method;
+  if (date !== undefined) fields["date"] = date;
+  const made = { ...sale, clause: draft.clause, fields };
+  return { ...unclearDraft(draft.clause, { kind: "buyer" }, { could: [made] }), repeats: draft.repeats };
 }
 
 /** "tomorrow i finish the hutch …": what is still to come, by its first word. */
