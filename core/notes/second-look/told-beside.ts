@@ -150,6 +150,7 @@ const isVerb = ({ kind, text }: Tok): boolean =>
 function isSafe(tokens: readonly Tok[], at: number, stretch: Stretch): boolean {
   const token = tokens[at]!;
   const { kind, text, roles } = token;
+  const before = tokens[at - 1]?.text ?? "";
   if (kind === "span" || kind === "grain" || kind === "clock") return true;
   if (kind === "piece") return isSpokenOf(tokens, token, stretch);
   if (kind === "amount") return isHowMany(tokens, at);
@@ -157,14 +158,14 @@ function isSafe(tokens: readonly Tok[], at: number, stretch: Stretch): boolean {
     return false;
   if (roles.vagueTime || roles.method) return false;
   if (roles.labor) return isOfTheirs(tokens, at, stretch);
-  if ((token.hints & HINTS.month) !== 0) return tokens[at - 1]!.text === "in";
+  if ((token.hints & HINTS.month) !== 0) return before === "in";
   if (roles.stream && !roles.plain) return false;
   if (isOwner(text) && !WHOSE_OWN.has(text))
-    return at + 1 < stretch.to ? isVerb(tokens[at + 1]!) : !NAMES_WHOSE.has(tokens[at - 1]!.text);
+    return at + 1 < stretch.to ? isVerb(tokens[at + 1]!) : !NAMES_WHOSE.has(before);
   if (text === "his" || text === "her") return at + 1 < stretch.to;
-  if (text === "through") return THROUGH.has(tokens[at - 1]!.text) && at + 1 < stretch.to;
+  if (text === "through") return THROUGH.has(before) && at + 1 < stretch.to;
   if (text === "still") return STILL.has(tokens[at + 1]?.text ?? "");
-  if (text === "off") return !OFF_PRICE.has(tokens[at - 1]!.text);
+  if (text === "off") return !OFF_PRICE.has(before);
   if (roles.hedge || WILL.has(text)) return isHarmless(tokens, at, stretch);
   const isLife = isLived(text);
   if (HARMS.has(text) && tokens[at + 1]?.roles.pronoun) return false;
@@ -205,7 +206,7 @@ function isHarmless(tokens: readonly Tok[], at: number, { said, to }: Stretch): 
   const { text, roles } = tokens[at]!;
   const [next, behind] = [tokens[at + 1], tokens[at + 2]];
   if (at + 1 >= to || !next) return false;
-  if (text === "due" || text === "expecting") return BE.has(tokens[at - 1]!.text) && DUE.has(next.text);
+  if (text === "due" || text === "expecting") return BE.has(tokens[at - 1]?.text ?? "") && DUE.has(next.text);
   if (COMING.has(text))
     return COMES_OFF.has(next.text) && !tokens.slice(said, at).some(({ roles: { person } }) => person);
   if (DENIES.has(text)) {
