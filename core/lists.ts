@@ -1,6 +1,6 @@
 import { answers } from "./answers/list.ts";
 import { handInRules } from "./books/fold.ts";
-import { handInAnswers } from "./notes/questions.ts";
+import { handInAnswers } from "./notes/phrases.ts";
 import { handInVerbs } from "./notes/verbs.ts";
 import { verbs } from "./verbs/list.ts";
 

@@ -2,7 +2,7 @@ import type { Head, Said, Tails } from "./clause.ts";
 import type { Bearing, Grammar, Saying, Slot } from "./grammar.ts";
 import type { VerbFacts } from "./heads.ts";
 import { SPOKEN } from "./passed-over/hesitations.ts";
-import { questionWords } from "./questions.ts";
+import { questionWords } from "./phrases.ts";
 import type { Kind } from "./reading.ts";
 import { wordsOfRows } from "./rows/words.ts";
 import type { Fill } from "./slots/filled.ts";

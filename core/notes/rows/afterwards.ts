@@ -306,47 +306,6 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
   ["put|spent|logged <time> [in_on] <art>? <piece>", "word", "put 2h in on the desk"],
   ["<time> [all_in|in_total|total|in_all|altogether|in_on|to_go|to_date|left]", "doubt", "dresser 5h all in"],
   ["^ [me|myself|i and|& <kin>|<word>] <labor>", "doubt", "me and dad sanded dresser 2h"],
-  // A part of the work, or a part of the piece.
-  ["^ [<supply>|<workpart>] <piece> <~finish>", "labor", "top coat desk done"],
-  [
-    "^ <art>? [one|other|first|second|third|last|final|next|1st|2nd|3rd|left|right|top|base|prime|clear? <workpart>|<supply>|<labor>|<part>] on|of|for|to <art>? <piece> is|are|was|were|now|all|finally* <~finish>",
-    "labor",
-    "first coat on the buffet is done",
-  ],
-  [
-    "^ <art>? [one|other|first|second|third|last|final|next|1st|2nd|3rd|left|right|top|base|prime|clear? <workpart>|<supply>|<labor>|<part>] is|are|was|all|finally* <~finish> on|of|for <art>? <piece>",
-    "labor",
-    "base coat done on hutch",
-  ],
-  ["<~finish> <art>? [<supply>|<workpart>] of|on? <art>? <piece>", "labor", "finished the base coat desk"],
-  ["<~finish> [for now|today|tonight|the_day|the_night]", "part", "desk done for now"],
-  ["^ [finishing|finishing_up] <art>? <piece> !!<time>", "part", "finishing dresser"],
-  ["<piece> is|are? [ready for|to <supply>|<labor>|<workpart>]", "part", "bench ready for paint"],
-  [
-    "<piece> is|was|all? <~finish> [with <art>? <supply>|<workpart>|<labor>]",
-    "part",
-    "desk is done with primer",
-  ],
-  [
-    "[started|starting|began|start listing|selling|pricing|photographing|advertising|posting]",
-    "word",
-    "started listing the desk",
-  ],
-  [
-    "<~retire>|tossed [<art>? back|front|<part> of|off|from <art>?] <piece>",
-    "other",
-    "tossed the back of the dresser",
-  ],
-  [
-    "<retire> <art>? <piece> [at|up|listed|posted|online|on|in <word>* <word>*]",
-    "doubt",
-    "keeping the desk listed",
-  ],
-  [
-    "<sell> … <piece> [from|of|out_of the|a|our|my set|pair|lot|group]",
-    "word",
-    "sold one chair from the set 20",
-  ],
   // Bought for a piece, or with it.
   ["<~buy> <art>? !<several> [<piece> for|to|on <art>?] <piece>", "doubt", "bought mirror for dresser 20"],
   [

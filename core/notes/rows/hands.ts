@@ -54,12 +54,6 @@ const TIPPED_FOR =
 const BESIDE_PRICE =
   "delivery|shipping|freight|haulage|hauling|courier|transport|transportation|towing|reupholstery|upholstery_work|repairs|repair|assembly|setup|set_up";
 const BOARD = "app|apps|site|sites|website|group|page|board|boards|forum|classifieds|internet|web";
-const PUT =
-  "put|threw|stuck|tossed|chucked|slapped|popped|plopped|placed|hung|stick|putting|throwing|sticking";
-const ONTO = "on|up_on|onto|up_onto|over_on";
-const OF_PLACE =
-  "<trait>|<plain>|<opinion>|<place>|town|city|local|neighborhood|community|county|yard_sale|garage_sale|buy_sell|resale|swap|bst|2|two|three|both|couple|all*";
-const TAG = "tag|tags|sign|sticker|price_tag|ticket|label";
 const BEHIND_SERVICE = "fee|charge|cost?";
 
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
@@ -83,16 +77,6 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "^ i|we|have|ive|weve|already|just* [promised] <art>? <piece> to !$",
     "held",
     "promised the bench to my neighbor",
-  ],
-  [
-    "^ <piece> [s|is|are|went? up|live now|online|already|finally? ,|.|:|-] $ each|apiece|a_piece|for_each|firm|obo|or_best_offer|even|for_both|for_the_pair|total|cash?",
-    "listed",
-    "both nightstands up, 45 each",
-  ],
-  [
-    "<~finish>|done … <piece> .|,|;|-* [up|live|its_up|now_up|now_live|out_there|its_live] $ ;",
-    "listed",
-    "done w desk. up 160",
   ],
   [
     "^ [told|asked|let|reminded|texted|had|got|called <art>? <kin> know|that*] to? hold|holding|reserve|save|<~hold> !$",
@@ -157,46 +141,6 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "cane 38, and i should mention that it is for the chairs",
   ],
   [
-    `[${PUT}] up? <art>? <piece> up? ${ONTO} <art>? ${OF_PLACE} <site> !<piece> … $`,
-    "listed",
-    "threw the desk on the town page for 145",
-  ],
-  [
-    `!!<~buy>|got|paid|cost [put|put_a|hung|stuck|taped|slapped|pinned|tied|clipped <art>|another? for_sale|price|sale sign|tag|sticker] on <art>? <piece> … $`,
-    "listed",
-    "put a for sale sign on the dresser, 180",
-  ],
-  [
-    "!!<~buy>|got|paid|cost [put|hung|stuck|taped|slapped|pinned|tied|clipped <art>|another? price_tag|tag|tags|sticker] on <art>? <piece> ,|at|for|of|-|:|saying $",
-    "listed",
-    "hung a tag on the desk, 140",
-  ],
-  [
-    `[put|hung|stuck|taped|slapped <art>|another? sign] on <art>? <piece> ,|-|and|.* <art>? price? ${TAG} says|reads|is|: $`,
-    "listed",
-    "hung the sign on the hutch, price tag says 210",
-  ],
-  [
-    `<piece> !!<~buy>|paid|cost [has <art>? for_sale|sale|price|fs? ${TAG} on? it|her?] … $`,
-    "listed",
-    "the hutch has a for sale sign on it, 220",
-  ],
-  [
-    `^ !!<~buy>|got|paid|cost <art>? [price|sale|for_sale? ${TAG} on] <art>? <piece> says|reads $`,
-    "listed",
-    "the sign on the hutch says 220",
-  ],
-  [
-    `${TAG} on? <art>? <piece>? [that|which|and|,* says|reads|said|saying] $`,
-    "word",
-    "the sign on the hutch says 220",
-  ],
-  [
-    `${TAG} on <art>? <piece> ,|-|and|.* [<art>? price? ${TAG} says|reads|is|said|:] $`,
-    "word",
-    "hung the sign on the hutch, price tag says 210",
-  ],
-  [
     "i|we|and|, [gave|slipped|tipped|paid|handed the|a|an|my|our|his|her? delivery|moving|neighbor|neighbors|next_door|truck dude|guy|kid|man|fella|fellow|boy|guys|dudes|kids|boys] $",
     "help",
     "credenza went for 210 and we gave the delivery dude 15",
@@ -205,37 +149,6 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "^ i|we|just? [tipped <art>|my|our? !me|us delivery_guy|delivery_man|moving|two|2? guy|guys|movers|mover|loader|loaders|helper|helpers|driver|kid|kids who|that|for|at? <word>? <word>? <word>?] $ <method>? ;",
     "help",
     "tipped the loader 10",
-  ],
-  [
-    "^ [<art>? ad|ads|promo|promotion|boost for|on <art>? <piece> cost|costs|was|ran|came_to me|us?] $",
-    "fee",
-    "ad for the desk cost me 8",
-  ],
-  [
-    "^ [<art>? ad|ads|promo|promotion|boost cost|costs|was|ran me|us?] $ for|on <art>? <piece>",
-    "fee",
-    "ad cost 6 for the dresser",
-  ],
-  [
-    "^ paid|spent|pd $ for|on [<art>? ad|ads|promo|promotion|boost for|on <art>? <piece>] ;",
-    "fee",
-    "paid 8 for an ad on the desk",
-  ],
-  [
-    "<piece> [is|went|goes|put|set? to|in|into|at|over_to|out_at the|my|our booth|antique_mall|mall|shop|stall|store] ,|-|and|for|at* tagged|priced|marked|asking $",
-    "word",
-    "dresser to the booth, tagged 190",
-  ],
-  // A site by a name that nobody knows has no article.
-  [
-    `[${PUT}] up? <art>? <piece> up? ${ONTO} !loan|top|hold|display|deck <sitename> !<piece> … $`,
-    "listed",
-    "threw the desk on swapboard for 145",
-  ],
-  [
-    `${PUT} up? <art>? <piece> up? [${ONTO} !loan|top|hold|display|deck <sitename> and|&|,? <art>? ${OF_PLACE} <site>|<sitename>?] !<piece> … $`,
-    "word",
-    "threw the desk on swapboard for 145",
   ],
   ["^ [<new>] tipped me|us", "word", "marge tipped me 5"],
   [

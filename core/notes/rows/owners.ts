@@ -7,6 +7,7 @@ import { FATES } from "./fates.ts";
 import { HANDED } from "./handed.ts";
 import { HANDS, type OwnerEffect } from "./hands.ts";
 import { PARTS } from "./parts.ts";
+import { PUT_UP } from "./put-up.ts";
 import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
@@ -193,5 +194,6 @@ export const owners = tableOf([
   ...FATES,
   ...BESIDE,
   ...PARTS,
+  ...PUT_UP,
   ...HANDS,
 ]);

@@ -3,6 +3,47 @@ import type { Row } from "./table.ts";
 
 /** Only a part of the work, or of the piece. */
 export const PART_DONE: readonly Row<TurnEffect>[] = [
+  // A part of the work, or a part of the piece.
+  ["^ [<supply>|<workpart>] <piece> <~finish>", "labor", "top coat desk done"],
+  [
+    "^ <art>? [one|other|first|second|third|last|final|next|1st|2nd|3rd|left|right|top|base|prime|clear? <workpart>|<supply>|<labor>|<part>] on|of|for|to <art>? <piece> is|are|was|were|now|all|finally* <~finish>",
+    "labor",
+    "first coat on the buffet is done",
+  ],
+  [
+    "^ <art>? [one|other|first|second|third|last|final|next|1st|2nd|3rd|left|right|top|base|prime|clear? <workpart>|<supply>|<labor>|<part>] is|are|was|all|finally* <~finish> on|of|for <art>? <piece>",
+    "labor",
+    "base coat done on hutch",
+  ],
+  ["<~finish> <art>? [<supply>|<workpart>] of|on? <art>? <piece>", "labor", "finished the base coat desk"],
+  ["<~finish> [for now|today|tonight|the_day|the_night]", "part", "desk done for now"],
+  ["^ [finishing|finishing_up] <art>? <piece> !!<time>", "part", "finishing dresser"],
+  ["<piece> is|are? [ready for|to <supply>|<labor>|<workpart>]", "part", "bench ready for paint"],
+  [
+    "<piece> is|was|all? <~finish> [with <art>? <supply>|<workpart>|<labor>]",
+    "part",
+    "desk is done with primer",
+  ],
+  [
+    "[started|starting|began|start listing|selling|pricing|photographing|advertising|posting]",
+    "word",
+    "started listing the desk",
+  ],
+  [
+    "<~retire>|tossed [<art>? back|front|<part> of|off|from <art>?] <piece>",
+    "other",
+    "tossed the back of the dresser",
+  ],
+  [
+    "<retire> <art>? <piece> [at|up|listed|posted|online|on|in <word>* <word>*]",
+    "doubt",
+    "keeping the desk listed",
+  ],
+  [
+    "<sell> … <piece> [from|of|out_of the|a|our|my set|pair|lot|group]",
+    "word",
+    "sold one chair from the set 20",
+  ],
   // A part of the piece that was named before.
   [
     "<piece> … ,|and|then|& <labor> the|its|all? [<workpart>|<part>] !of|on|<piece>",

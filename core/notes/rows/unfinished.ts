@@ -143,10 +143,10 @@ export const unfinished = tableOf(
     // "kept the desk dry", "desk reserved for ana, hutch is still available": nothing happened afterwards.
     [ONLY_MENTIONED, AS_IT_WAS, RESTATED, TOLD_BESIDE, NOT_COME],
     // "sold desk 140 and she wants her money back" is no need; "bought dresser 40 for our bedroom" is ours.
-    [AFTERWARDS],
+    [AFTERWARDS, PART_DONE],
     // "sold desk for 85, half cash half check" is paid; "not much done on the dresser" is no denial.
     [DEALING, REMARKS, NEEDS],
-    [PENDING, OF_OTHERS, PART_DONE, BESIDE],
+    [PENDING, OF_OTHERS, BESIDE],
     [ALL_BUT, NOT_ENDED, ELSEWHERE],
   ].flat(2),
 );
