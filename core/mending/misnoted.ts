@@ -41,6 +41,9 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
     (said.out !== undefined && said.what !== undefined);
   const isOpen = takesBack || said.isProven || said.old.amount !== undefined;
   if (!isOpen && readings.some(tellsNoFact)) return null;
+  // "seller paid 400 for this dresser, had the receipt"
+  const isOthers = readings.length > 0 && readings.every((reading) => isFor(reading, "other"));
+  if (isOthers && said.old.amount === undefined) return null;
   // "drove 24 no 26 miles": it takes itself back, and no note before it.
   if (said.now.miles !== undefined && said.now.amount !== undefined) return null;
   const isRange = (reading: Reading): boolean => isFor(reading, "range");

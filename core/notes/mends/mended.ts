@@ -181,9 +181,14 @@ export function takeTo(tokens: readonly Tok[], said: Side, today: Day): boolean 
       else to.amount = found.cents;
     } else if (kind === "word" && FOR_NOTHING.has(text) && to.amount === undefined && !said.isFee)
       to.amount = 0;
-    else if (kind === "duration" && token.minutes !== undefined) to.minutes = token.minutes;
-    else if (kind === "miles" && token.miles !== undefined) to.miles = token.miles;
-    else if (kind === "day") {
+    else if (kind === "duration" && token.minutes !== undefined) {
+      // "another 2h on desk, 5 hours total": two times are not one.
+      if (to.minutes !== undefined) return false;
+      to.minutes = token.minutes;
+    } else if (kind === "miles" && token.miles !== undefined) {
+      if (to.miles !== undefined) return false;
+      to.miles = token.miles;
+    } else if (kind === "day") {
       const found = pastDay(token.said!, today);
       if (!("day" in found)) return false;
       to.date = found.day;

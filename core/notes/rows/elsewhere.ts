@@ -215,7 +215,54 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "doubt",
     "bought mom a chair 40",
   ],
-  ["^ i|we|just|so|ok* bought|ordered [myself|ourselves a|an|some]", "doubt", "bought myself a chair 40"],
+  [
+    "^ i|we|just|so|ok|finally* bought|ordered|got|grabbed|scored|found|picked [us|myself|ourselves up? a|an|some|new|<supply>]",
+    "doubt",
+    "bought us a bed 300",
+  ],
+  [
+    "^ i|we|just|so|ok|finally* bought|ordered|got|grabbed [me|us and|& the|my? <kin>|kids a|an|some|the]",
+    "doubt",
+    "bought me and the wife a mattress 500",
+  ],
+  [
+    "^ <ours>|<kin> just|also* bought|got|picked_up|ordered|found|grabbed [herself|himself|themselves]",
+    "doubt",
+    "my sister got herself a chair 30",
+  ],
+  [
+    "^ <ours>|<kin> is|was|s just|also* <retire>|keeping|tossing|donating [his|her|their own? <piece>]",
+    "other",
+    "grandma is giving away her sofa",
+  ],
+  [
+    "^ i|we|just* <labor>|fixed|repaired|restored|refinished|redid|painted [my|our own <piece>|<word>]",
+    "other",
+    "fixed my own table",
+  ],
+  ["^ i|we|just* <labor> [my|our <any> <any>? at_home]", "other", "refinished our dining table at home"],
+  ["^ <word>|<labor> … at_home ,|-|.* [<supply> $]", "doubt", "hung shelves at home, brackets 14"],
+  [
+    "^ i|we|just* <labor>|fixed|repaired my|our own? <piece> own|at_home|,|-|.* [<supply> $]",
+    "doubt",
+    "fixed my own table, glue 6",
+  ],
+  [
+    "<~buy>|spent|paid|dropped|blew $ [on|for|at] <art>? groceries|dog_food|cat_food|pet_food|dog|cat|lottery_tickets|scratch_offs|dinner|kids|school_supplies|diapers",
+    "doubt",
+    "spent 35 on dog food",
+  ],
+  [
+    "paid|paid_for <art>|my|our? [babysitter|sitter|nanny|daycare|dog_walker|tutor|therapist|hairdresser|barber] $",
+    "doubt",
+    "paid the babysitter 40",
+  ],
+  [
+    "^ i|we|just* got|grabbed|bought|had|ate [a|an|some|us|our] pizza|burger|burgers|coffee|coffees|ice_cream|taco|tacos|sandwich|lunch|dinner|beer",
+    "doubt",
+    "got a pizza 18 after hauling the dresser",
+  ],
+  ["[to celebrate <art>? <piece>|sale <word>?]", "word", "got ice cream 9 to celebrate the dresser"],
   [
     "<~buy>|spent|paid|<supply>|<piece>|$ [for my|our own <word>|<piece>]",
     "doubt",
@@ -225,6 +272,11 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     `^ i|we|just|<ours>|<kin>* <buy>|spent|paid|<supply> … [for my|our|her|his|their ${ROOM}]`,
     "doubt",
     "mom bought paint 12 for her kitchen",
+  ],
+  [
+    "^ <ours>|<kin> just|also* <buy>|spent|paid … [for his|her|their own? !<piece> <word>|<supply>]",
+    "doubt",
+    "uncle bought gas 40 for his truck",
   ],
   [`<~buy>|spent|<supply>|$ … [for|on the|a ${INDOORS}]`, "doubt", "bought paint 12 for the bathroom"],
   [
@@ -264,6 +316,100 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "other",
     "dana put 30 on another desk",
   ],
+  // Who is fetched, and no piece.
+  [
+    "^ i|we|just* picked_up|fetched|collected|got [<new>] and|& <art> <piece>",
+    "doubt",
+    "picked up dana and the dresser 25",
+  ],
+  // More than one thing for one price.
+  [
+    "<~buy>|<~sell> … <piece> [and|&|plus|with|w|+ some|a_few|other|more|misc|a|bunch|of|the|little* stuff|things|junk|goodies|extras|crap] $|for|at|from|;",
+    "doubt",
+    "bought hutch and stuff 60",
+  ],
+  // What others make, keep and show.
+  [
+    "[booth|stall|stand|vendor|shop|store|table next_door|beside|behind|over|across|near|opposite <any>? <any>? <any>?] made|did|took_in|sold|grossed|cleared|pulled_in|earned $",
+    "other",
+    "booth next door made 800 today she says",
+  ],
+  [
+    "[her|his|their|neighbors|other booth|stall|stand|shop|store] made|did|took_in|sold|grossed|cleared|pulled_in|earned $",
+    "other",
+    "her booth made 650 she said",
+  ],
+  [
+    "[showed|showed_me|showed_us|bragged_about|sent_me|sent_us her|his|their <trait>* <piece> ,|.|and* … ,|.|and* finished|sold|listed|bought|sanded|painted|fixed it?]",
+    "other",
+    "neighbor showed me her coffee table, she got it for 15 and finished it in a day",
+  ],
+  [
+    "[<piece>] … went_for|sold_for|brought|went_at $ … ,|-|.|but* i|we|was|were|got* too_late|got_there_too_late|missed_it|outbid|before_i_got_there|before_me|too_rich_for_me|lost_out",
+    "other",
+    "hutch at the estate sale went for 60 before i got there",
+  ],
+  ["<sell> … [ad|advert|advertising space|spot|spots]", "doubt", "sold dresser ad space 20"],
+  [
+    "^ [estate_sale|auction|yard_sale|garage_sale|flea_market <piece>] went_for|sold_for|brought $",
+    "doubt",
+    "estate sale hutch went for 45",
+  ],
+  // What such a thing costs new.
+  [
+    "^ a|an|same|the? <piece> [new|brand_new] is|are|now|run|runs|cost|costs|sell|sells|go|goes|around|about* for|at? $",
+    "other",
+    "recliners new are 600 now, mine is a steal",
+  ],
+  [
+    "<piece> [go|goes|run|runs|sell|sells|retail|retails new] for|at? $",
+    "other",
+    "recliners go new for 550 now",
+  ],
+  ["[mine|ours is|s? listed|at|up|priced*] $", "doubt", "same mirror 39 at the big store, mine listed at 45"],
+  [
+    "<supply> was|were|is|are|cost|would_be $ [new|brand_new|retail] ,|but|so|.|-",
+    "doubt",
+    "the desk knobs were 18 new, found mine in the shed",
+  ],
+  [
+    "$ dollar|bucks? [gift_card|coupon|voucher|gift_certificate|store_credit|rebate|discount_card]",
+    "doubt",
+    "got a 25 gift card for paint from my sister",
+  ],
+  [
+    "^ theres|found|old|original|vintage|a|an|the* [price_tag|price_sticker|sticker|tag|receipt] under|on|in|inside|behind|still|from|of",
+    "other",
+    "price tag under the piano bench, 24.95, original",
+  ],
+  [
+    "[seller|owner|previous_owner|prior_owner|former_owner|last_owner|original_owner|original_buyer|old_owner|first_owner] paid|gave|spent|had_paid … $",
+    "other",
+    "seller paid 400 for this dresser, had the receipt",
+  ],
+  [
+    "[not|wont|never|aint|im_not|refuse_to|refusing_to drop|dropping|lower|lowering|cut|cutting|go|going|knock|knocking] … below|under|beneath|past $",
+    "denial",
+    "not dropping the recliner below 100",
+  ],
+  // How far off it is, how old they are: nobody drove, nobody paid.
+  [
+    "is|are|lives|s [<miles>] from|away|out|off",
+    "doubt",
+    "shop with the good stain is 22 miles from here, skipping it today",
+  ],
+  [
+    "<person>|<kin>|guy|lady|man|woman|buyer|grandpa|grandma … [is|s|turns|turned $] and|but|years|yrs|yr|old|;|,",
+    "word",
+    "lady buying nightstands is 82 and haggles like a pro",
+  ],
+  [
+    "<piece> ,|- [only|just] $ <supply>|lock|locks|work|works|stick|open|fit ;",
+    "doubt",
+    "filing cabinet 4 drawer, only 3 lock",
+  ],
+  // What is thought of it.
+  ["[worth] <labor>", "intention", "desk worth painting, 20 for paint"],
   // What somebody takes for such work.
   [
     "^ !he|she|they <art>|<new>|<labor>* <supply>|<person> [usually|normally|only|always? charges|quotes|wants|asks $]",

@@ -21,7 +21,7 @@ const GONE =
   "took|sold|gone|paid|loaded|left|grabbed|bought|drove_off|went_home|carried|deal_done|done|hauled";
 const AND = ",|-|.|and|but|so|then|;";
 const GOT =
-  "got|got_it|got_them|got_it_for|got_her|got_him|paid|gave|snagged|snagged_it|bought_it|bought_them|picked_it_up|took_it_home|scored_it|grabbed_it";
+  "got_it|got_them|got_it_for|got_her|got_him|paid|gave|snagged|snagged_it|bought_it|bought_them|picked_it_up|took_it_home|scored_it|grabbed_it";
 const LET_GO =
   "let_it_go|let_them_go|let_me_have_it|let_me_have_them|gave_it_to_me|sold_it_to_me|sold_it|took|accepted|came_down_to|dropped_to";
 const DOWN_TO = "talked|haggled|bargained|knocked|beat|argued|worked|got|brought|chewed";

@@ -342,7 +342,28 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "so far",
     "an hour on both nightstands combined",
   ],
+  [
+    "<time> on|for|with|in|into <art>? <piece> [so_far|already|now|total|altogether|in_all|in_total|all_told|all_together|all_in|combined]",
+    "so far",
+    "thats 10h in the desk all together",
+  ],
   ["<piece> [is|are|is_at at? <time>]", "vague", "dresser is at 5 hours"],
+  [
+    "<time> on|sanding|painting|<labor>|<art>* <piece> [,|and* then on? <art>? <piece>] ;",
+    "vague",
+    "sanded 2h dresser then desk",
+  ],
+  [
+    "<sell> … [its|it_is|thats|measures|measured|only|just* $ wide|across|long|deep|tall|high|in_diameter]",
+    "passing",
+    "bed frame sold as queen but its 54 wide so its a full",
+  ],
+  [
+    "<supply> ,|-|and* [$ out|missing|broken|bad|dead|burnt|cracked|loose|bent] ;",
+    "passing",
+    "vanity mirror has 8 bulbs, 2 out",
+  ],
+  ["<sell> [as a|an $] !for|cash|,", "passing", "desk sold as a 48 but measures 46 wide"],
   ["<coats> [<time> each|apiece|ea]", "vague", "painted desk 2 coats 1h each"],
   ["<time> [each|apiece|ea per|day|coat|piece|drawer|side?]", "vague", "sanded desk 1h each day"],
   [

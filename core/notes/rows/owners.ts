@@ -26,6 +26,11 @@ const NOW = "finally|just|then|also|already|actually";
 
 /** Who acts: kin for the shop, anybody else a buyer. */
 const ACTORS: readonly Row<OwnerEffect>[] = [
+  [
+    "^ [<art>? <person> i|we got|bought it|this|that|the? <piece>? from] paid|gave|spent",
+    "asked",
+    "the guy i got it from paid 200 for the dresser",
+  ],
   ["^ me? [<art>? <kin> <new>?] " + GETS + "|<verb>|<light>", "ours", "dad picked up a bookcase 25"],
   ["^ [and|,|-* <art>? <kin>] <time> on|sanding|<labor>", "ours", "husband half an hour on the hutch"],
   ["^ [<art>? <kin> <new>?] is|are <retire>", "ours", "hubby is keeping the workbench"],

@@ -78,7 +78,11 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "fee",
     "ad for the dresser 12",
   ],
-  ["[<piece> fee|fees|ad|listing_fee|boost|bump]", "fee", "desk listing fee 3"],
+  [
+    "[<piece> fee|fees|ad|listing_fee|boost|bump] !at|went_live|live|goes_live|is_live|back_up",
+    "fee",
+    "desk listing fee 3",
+  ],
   ["^ <art>? [bank] charged|dinged|fined|docked me|us? <art>? $", "fee", "bank dinged me 12"],
   [
     "^ <art>? bank [charged|dinged|hit|fined|docked me|us? with|for|a|an|another*] $",
@@ -92,7 +96,7 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "boosted listing dresser 5",
   ],
   [
-    "[renewed|boosted|promoted|promoting|renewing|boosting|featured|bumped <art>? <piece> listing|ad|post]",
+    "[renewed|boosted|promoted|promoting|renewing|boosting|featured|bumped <art>? <piece> listing|ad|post] !at",
     "fee",
     "boosted dresser listing 5",
   ],
