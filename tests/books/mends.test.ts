@@ -12,7 +12,7 @@ import { runsOf, SEED } from "../runs.ts";
 import { histories, Teller } from "./histories.ts";
 import { modelProblem, modelStatement } from "./model.ts";
 
-const RUNS = runsOf({ short: 100, long: 2500 });
+const RUNS = runsOf({ short: 50, long: 2500 });
 const TIMEOUT_MS = 120_000 + RUNS * 400;
 
 /** One correction: which standing fact, and what of it, from a few plain numbers. */

@@ -12,7 +12,7 @@ import { runsOf, SEED, SHRINKS } from "../runs.ts";
 import { histories, type Step, Teller } from "./histories.ts";
 import { modelAgreed, modelProblem, modelStatement } from "./model.ts";
 
-const RUNS = runsOf({ short: 32, long: 3000 });
+const RUNS = runsOf({ short: 16, long: 3000 });
 const parameters = { seed: SEED, numRuns: RUNS, endOnFailure: !SHRINKS };
 const TIMEOUT_MS = 60_000 + RUNS * 200;
 

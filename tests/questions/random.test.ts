@@ -87,7 +87,7 @@ function expectSame([measure, thing, period, first]: Parameters<typeof worded>[0
 test("any measure of anything in any period is what the second engine makes of it", () => {
   fc.assert(
     fc.property(asked, (parts) => expectSame(parts, chat)),
-    { numRuns: runsOf({ short: 80, long: 1500 }), seed: 20261015 },
+    { numRuns: runsOf({ short: 40, long: 1500 }), seed: 20261015 },
   );
 });
 
@@ -97,7 +97,7 @@ test("so it is over random ledgers", () => {
     const random = typed(randomLedger(SEED + run, "2026-04-20", "2026-10-14"));
     fc.assert(
       fc.property(asked, (parts) => expectSame(parts, random)),
-      { numRuns: 100, seed: SEED + run },
+      { numRuns: runsOf({ short: 50, long: 100 }), seed: SEED + run },
     );
     random.end();
   }
@@ -112,6 +112,6 @@ test("a word that nobody knows is never answered, wherever it stands", () => {
       const answered = ask(words.join(" "));
       expect(`${words.join(" ")}: ${answered.understood}`).toBe(`${words.join(" ")}: false`);
     }),
-    { numRuns: runsOf({ short: 80, long: 1500 }), seed: 20261016 },
+    { numRuns: runsOf({ short: 40, long: 1500 }), seed: 20261016 },
   );
 });

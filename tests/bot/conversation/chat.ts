@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createConversation } from "../../../bot/conversation/conversation.ts";
@@ -11,7 +11,7 @@ import type { Ledger } from "../../../db/ledger.ts";
 import { openLedger } from "../../../db/open.ts";
 import type { OutboxBody } from "../../../db/outbox.ts";
 import { beginLedger } from "../../fresh.ts";
-import { keepRows } from "./rows-kept.ts";
+import { keepGuarded, keepRows } from "./rows-kept.ts";
 
 const silent = {
   debug() {},
@@ -74,11 +74,12 @@ export function openChat({
   zone?: string | null;
   start?: string;
 } = {}): Chat {
-  const directory = mkdtempSync(join(tmpdir(), "tailgate-chat-"));
   let now = Date.parse(start);
   let count = 0;
   let shown: Said[] = [];
-  let ledger = open(directory, now);
+  const begun = beganAgain() ?? began(now);
+  const { directory } = begun;
+  let { ledger } = begun;
   let conversation = converse();
   const person = ledger.transaction(() =>
     ledger.members.add({ user: "1001", name: "Robin", role: "owner", joined: now }),
@@ -198,11 +199,46 @@ export function openChat({
       conversation = converse();
     },
     end() {
-      ledger.close();
-      rmSync(directory, { recursive: true, force: true });
+      if (ledger === begun.ledger && isAsBegun(begun)) free.push(begun);
+      else {
+        ledger.close();
+        rmSync(directory, { recursive: true, force: true });
+      }
       shown = [];
     },
   };
+}
+
+/** A ledger in a folder of its own, and the way back to how it was when it was begun. */
+interface Begun {
+  directory: string;
+  files: string[];
+  ledger: Ledger;
+  toFresh: () => void;
+}
+
+/** Of chats that have ended: to open a ledger takes as long as to handle several notes. */
+const free: Begun[] = [];
+process.on("exit", () => {
+  for (const { directory } of free) rmSync(directory, { recursive: true, force: true });
+});
+
+function beganAgain(): Begun | undefined {
+  const begun = free.pop();
+  begun?.toFresh();
+  return begun;
+}
+
+function began(now: number): Begun {
+  const directory = mkdtempSync(join(tmpdir(), "tailgate-chat-"));
+  const ledger = open(directory, now);
+  return { directory, ledger, files: readdirSync(directory), toFresh: keepGuarded(ledger) };
+}
+
+/** Whether there is nothing but rows to be taken back. */
+function isAsBegun({ directory, files, ledger }: Begun): boolean {
+  const { open, inTransaction } = ledger.connection.sqlite;
+  return open && !inTransaction && readdirSync(directory).join() === files.join();
 }
 
 function isNewWords(body: OutboxBody): body is Exclude<OutboxBody, { kind: "file" }> {

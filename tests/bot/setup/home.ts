@@ -2,7 +2,7 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { programPath } from "../../programs.ts";
+import { programPath, startOfBot } from "../../programs.ts";
 import type { Standin } from "../../standin/standin.ts";
 
 export interface Program {
@@ -25,7 +25,8 @@ export class Home {
   }
 
   starts(name: string, args: string[] = []): Program {
-    const child = spawn(process.execPath, [programPath(name), ...args], {
+    const program = name === "main" ? startOfBot() : [programPath(name)];
+    const child = spawn(process.execPath, [...program, ...args], {
       cwd: this.folder,
       env: { PATH: process.env["PATH"], HOME: this.folder, TELEGRAM_API_ROOT: this.#standin.root },
       stdio: ["pipe", "pipe", "pipe"],
@@ -39,7 +40,7 @@ export class Home {
     const ended = new Promise<number | null>((done) => child.on("close", done));
     const found = (words: string | RegExp) =>
       words instanceof RegExp ? words.exec(output)?.[0] : output.includes(words) ? output : undefined;
-    const program: Program = {
+    const started: Program = {
       child,
       output: () => output,
       type: (...lines) => void child.stdin.write(lines.map((line) => `${line}\n`).join("")),
@@ -51,8 +52,8 @@ export class Home {
         ),
       exit: () => ended,
     };
-    this.#programs.push(program);
-    return program;
+    this.#programs.push(started);
+    return started;
   }
 
   end(): void {

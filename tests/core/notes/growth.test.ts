@@ -31,10 +31,13 @@ const HOSTILE: readonly (readonly [string, string])[] = [
 ];
 
 const REPEATS = 5;
+/** So fast is fast enough, whatever half of it takes. */
+const FAST_MS = 60;
 
-function best(text: string): number {
+/** The fastest of several readings, or the first that is as fast as that. */
+function best(text: string, isFast = 0): number {
   let fastest = Number.POSITIVE_INFINITY;
-  for (let turn = 0; turn < REPEATS; turn += 1) {
+  for (let turn = 0; turn < REPEATS && fastest >= isFast; turn += 1) {
     // The processor's own time: a busy machine makes none of these longer.
     const start = process.cpuUsage();
     readMessage(text, "2026-05-12");
@@ -48,11 +51,10 @@ const upTo = (unit: string, length: number): string =>
 
 describe("time to read grows no faster than the note", () => {
   it.each(HOSTILE)("%s", (_name, unit) => {
-    best(upTo(unit, 1024));
-    const half = best(upTo(unit, 2048));
-    const whole = best(upTo(unit, 4096));
+    const whole = best(upTo(unit, 4096), FAST_MS);
+    const half = whole < FAST_MS ? 0 : best(upTo(unit, 2048));
     // Twice the length may take twice the time; room for a busy machine. A square would be four times, and slow.
-    expect(whole).toBeLessThan(Math.max(half * 3.2, 60));
+    expect(whole).toBeLessThan(Math.max(half * 3.2, FAST_MS));
     expect(whole).toBeLessThan(400);
   });
 

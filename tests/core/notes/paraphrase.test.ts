@@ -4,7 +4,7 @@ import { printReading, readMessage } from "../../../core/notes/read.ts";
 import { language } from "../../../core/notes/verbs.ts";
 import { runsOf } from "../../runs.ts";
 
-const RUNS = runsOf({ short: 300, long: 3000 });
+const RUNS = runsOf({ short: 150, long: 3000 });
 const DAY = "2026-05-14";
 
 type Printed = Record<string, unknown> & { kind: string };

@@ -7,7 +7,7 @@ import { casesOf } from "../../corpus/cases.ts";
 import { runsOf } from "../../runs.ts";
 import { printedReading } from "./shape.ts";
 
-fc.configureGlobal({ seed: 20_260_512, numRuns: runsOf({ short: 300, long: 5000 }) });
+fc.configureGlobal({ seed: 20_260_512, numRuns: runsOf({ short: 100, long: 5000 }) });
 afterAll(() => fc.resetConfigureGlobal());
 const TODAY = "2026-05-12";
 const read = (text: string): object[] => readMessage(text, TODAY).map(printReading);
@@ -31,7 +31,7 @@ const nearNote = fc
 
 /** Lines beside one from elsewhere in the list, of all its parts; in a long run each line. */
 const own = casesOf("own.jsonl").map(({ line }) => line);
-const step = Math.ceil(own.length / runsOf({ short: 80, long: own.length }));
+const step = Math.ceil(own.length / runsOf({ short: 40, long: own.length }));
 const pairs = own.flatMap((line, at) => (at % step === 0 ? [[line, own[(at * 7 + 13) % own.length]!]] : []));
 
 it.each([", ", " and ", "\n"])(
@@ -43,7 +43,7 @@ it.each([", ", " and ", "\n"])(
 
 it("each word that notes are made of is read by itself, behind the number of a list too", () => {
   const words = [...new Set(noteWords)];
-  const every = Math.ceil(words.length / runsOf({ short: 300, long: words.length }));
+  const every = Math.ceil(words.length / runsOf({ short: 150, long: words.length }));
   for (const word of words.filter((_, at) => at % every === 0))
     for (const line of [word, `2. ${word} (so)`]) expect(() => read(line), line).not.toThrow();
 });
@@ -196,7 +196,7 @@ describe("a fact in any phrasing reads back as itself", () => {
           expect(read(`paid loan ${total}`)).toEqual([{ kind: "pay", amount: `${total}.00` }]);
         },
       ),
-      { numRuns: runsOf({ short: 150, long: 1500 }) },
+      { numRuns: runsOf({ short: 75, long: 1500 }) },
     );
   });
 
