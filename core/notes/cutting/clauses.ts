@@ -75,8 +75,7 @@ function addPart(
     cuts.push({ tokens: part, isOpen: true });
     return;
   }
-  const isOfAnother =
-    (last.isOpen && shape.head) || isPricedBeside(shape, last, facts) || isPutDownBeside(part, last);
+  const isOfAnother = (last.isOpen && shape.head) || isPricedBeside(shape, last, facts);
   if ((following && isSomebodysDoing(shape, part)) || isOfAnother) {
     cuts.push({ tokens: part });
     return;
@@ -121,12 +120,6 @@ function isOtherNotDone(part: readonly Tok[], shape: Shape, last: Cut, joint: re
   const before = shapeOf(last.tokens);
   return (before.piece || before.amount) && before.head !== undefined;
 }
-
-/** "guy paid 185 cash, and nell left 40 on the desk": what somebody put down is of its own, beside another sum. */
-const isPutDownBeside = (part: readonly Tok[], last: Cut): boolean =>
-  part.some(isPiece) &&
-  part.some(({ roles, amount }) => roles.hedge === "deposit" && amount) &&
-  last.tokens.some(isAmount);
 
 /** "desk done, dresser 160": no price belongs to what was done. */
 function isPricedBeside({ piece, amount, head }: Shape, last: Cut, facts: VerbFacts): boolean {

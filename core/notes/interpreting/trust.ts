@@ -6,7 +6,7 @@ import { isTurned } from "../tokens/roles.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import { NO_ROLES } from "../tokens/token.ts";
 import { bears, language } from "../verbs.ts";
-import { BECAUSE, NEAR_AMOUNT, PLANS, WISHES } from "../words/doubts.ts";
+import { NEAR_AMOUNT, PLANS, WISHES } from "../words/doubts.ts";
 import { AND, INTERJECTIONS, THEY } from "../words/links.ts";
 import { ASKS_FOR } from "../words/money.ts";
 import { NEARLY } from "../words/replies.ts";
@@ -168,12 +168,7 @@ function leftover(kind: Kind, clause: Clause, token: Tok): Trouble["kind"] | nul
   if (token.kind !== "word") return token.kind === "day" ? "vagueTime" : "unclaimed";
   if (token.roles === NO_ROLES && isUnreadNumber(token.text)) return "unreadNumber";
   if ((token.hints & HINTS.each) !== 0 && !isEachOfAmount(clause, token)) return "eachOfUnknown";
-  if (
-    isAnotherThing(token) &&
-    !bears(kind, "things beside") &&
-    !isDescription(clause, token) &&
-    !isReason(clause, token)
-  )
+  if (isAnotherThing(token) && !bears(kind, "things beside") && !isDescription(clause, token))
     return "twoKinds";
   if (token.roles.vagueTime && token.text.includes("weekend") && saysWeekendDay(clause)) return null;
   if (token.roles.vagueTime && token.text.startsWith("next ")) return "future";
@@ -216,11 +211,6 @@ function isDescription({ tokens }: Clause, token: Tok): boolean {
   const price = tokens.findIndex((other) => other.kind === "amount");
   const piece = tokens.findIndex((other) => other.kind === "piece");
   return !joined && piece >= 0 && piece < price && price < at;
-}
-
-/** "refunded 25 on bookshelf cause the leg wobbles" */
-function isReason({ tokens }: Clause, token: Tok): boolean {
-  return tokens.slice(0, tokens.indexOf(token)).some(({ text }) => BECAUSE.has(text));
 }
 
 function isAnotherThing(token: Tok): boolean {

@@ -26,12 +26,10 @@ export function judgeBuy(fields: ReadingFields["buy"], clause: Clause): Trouble 
   if (isNoGift(clause)) return { kind: "unknown" };
   if (isOffPrice(clause)) return { kind: "cutOrPrice" };
   if (isWhatBecameOfIt(fields, clause)) return { kind: "unknown" };
-  if (isMoneyReturned(clause)) return { kind: "unknown" };
   if (isForSomethingElse(clause)) return { kind: "twoKinds" };
   if (isCostOfSomething(clause)) return { kind: "loneNumber" };
   if (isMoneyFound(fields, clause)) return { kind: "loneNumber" };
   if (isMethodFetched(clause)) return { kind: "unknown" };
-  if (isPaidForHelp(clause)) return { kind: "anotherPerson" };
   if (goodsIn(fields, clause) !== null) return { kind: "pieceOrCost" };
   if (couldBeCountAlone(fields, clause) || isRestOfPrice(clause)) return { kind: "twoNumbers" };
   if (fields.price === undefined && clause.tokens.some(({ text }) => FOR_NOTHING.has(text))) fields.price = 0;
@@ -57,12 +55,6 @@ export function isFreeForOthers({ tokens, head }: Clause): boolean {
     !tokens.some(({ text }) => text === "gave me" || text === "gave us") &&
     !tokens.some((token) => token.roles.place !== undefined || /^(?:from|off|got)$/.test(token.text))
   );
-}
-
-/** "gave dana 50 back, too big for her": money that went back pays for nothing. */
-export function isMoneyReturned({ tokens, head }: Clause): boolean {
-  if (!/^(?:gave|handed|sent|paid)$/.test(head?.text ?? "")) return false;
-  return tokens.some(({ kind }, at) => kind === "amount" && tokens[at + 1]?.text === "back");
 }
 
 /** "desk cost me 40 to fix": what was done to it, and not the piece. */
@@ -131,14 +123,6 @@ export function isRestOfPrice({ tokens, signs }: Clause): boolean {
     const before = placeBefore(tokens, at - 1, BESIDE_REST);
     return before >= 0 && RESTS.has(tokens[before]!.text);
   });
-}
-
-/** "paid carl 35 to move hutch": paid for a hand, not for the piece. */
-export function isPaidForHelp({ tokens, head }: Clause): boolean {
-  if (!head || !/^(?:paid|pd|payed|gave)$/.test(head.text)) return false;
-  return tokens.some(({ text }) =>
-    /^(?:help|helping|move|moving|haul|hauling|load|deliver|carry)(?: |$)/.test(text),
-  );
 }
 
 /** A number up to this may count pieces as well as money. */

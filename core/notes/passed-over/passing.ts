@@ -51,15 +51,12 @@ const isTimeOfLife = ({ trouble, clause, could }: Draft): boolean =>
 
 const isOfToday = ({ kind, text }: Tok): boolean => kind !== "day" || text === "today";
 
-/** "squeee", "yesssss" */
-const isCry = (word: string): boolean => /^(?!no)[a-z]*([a-z])\1\1[a-z]*$/.test(word);
-
 /** A mark, or a word that neither says a verb of the books nor turns one round. */
 export function saysNothing({ kind, text, roles, unknown }: Tok): boolean {
   if (kind === "mark" || kind === "grain" || kind === "day") return true;
   if (kind !== "word" || roles.hedge || roles.vagueTime) return false;
   if (roles.heads?.some((head) => !head.light && head.tails === null)) return false;
-  return !unknown || isCommon(text) || isOwner(text) || isCry(text);
+  return !unknown || isCommon(text) || isOwner(text);
 }
 
 /**

@@ -9,7 +9,6 @@ import {
   LOAN_NAMES,
   NO_LOAN_NAMES,
   NO_NAMES,
-  PLACES_PIECE,
   SUBJECTS,
   WHENCE,
   WHERE,
@@ -28,8 +27,7 @@ function nameEnd(clause: Clause, start: number): number {
   for (; at < clause.tokens.length; at += 1) {
     const token = clause.tokens[at]!;
     if (token.claimed || (token.kind === "mark" && token.text !== "-" && token.text !== ".")) break;
-    if (token.kind === "mark" || (token.kind !== "word" && token.kind !== "piece")) break;
-    if (token.kind === "piece" && !isInName(clause, at)) break;
+    if (token.kind !== "word") break;
     if (token.roles.method && at > start) break;
     // "to teo, he talked me down to": a row's words that begin with their mark.
     if (at > start && token.text.startsWith(",")) break;
@@ -59,11 +57,6 @@ function isAndSomebody(tokens: readonly Tok[], at: number, start: number): boole
   const isName = next?.kind === "word" && (next.unknown === true || next.roles.person === true);
   const isNamed = tokens[at - 1]!.unknown === true || tokens[at - 1]!.roles.person === true;
   return isName && isNamed && !next.claimed;
-}
-
-/** The desk of "lady with the desk". */
-function isInName({ tokens }: Clause, at: number): boolean {
-  return PLACES_PIECE.has(tokens[beforeArticles(tokens, at - 1)]?.text ?? "");
 }
 
 /** A preposition followed by a number, a day, a piece or a way of paying is no part of a name. */

@@ -66,9 +66,6 @@ export const BUYERS_SAID = wordSet("he she they buyer guy lady nobody");
 /** Prepositions within a name, or at its end: "lady at the yellow house". */
 export const JOINS_NAME = wordSet("at on in with from to");
 
-/** Behind these a piece tells where it stands. */
-export const PLACES_PIECE = wordSet("with in by near");
-
 /** A name ends before these where a piece follows. */
 export const ENDS_BEFORE_PIECE = wordSet("on at from to");
 
