@@ -167,7 +167,7 @@ export const BUYERS: readonly Row<OwnerEffect>[] = [
     "bench is gone! 85, and the site took 7.65 of it",
   ],
   [
-    "^ <art>? <piece> [just|finally|is|has|was* went|left|off|out|collected|carried_away|carried_off|hauled_off|out_of_here <day>|<word>? <word>? <word>? <word>? <word>?] ,|.|-|!|;|at|for* full? $ in|by|via|with? <method>",
+    "^ <art>? <piece> [just|finally|is|has|was* went|left|off|out|collected|carried_away|carried_off|hauled_off|out_of_here to? its|<art>? new? owner|home?] !to <day>|<word>? <word>? <word>? ,|.|-|!|;|at|for* full? $ in|by|via|with? <method>",
     "sold",
     "the desk went yesterday, 150 in cash",
   ],

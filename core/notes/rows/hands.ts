@@ -178,6 +178,11 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "gave bob 15 for gas",
   ],
   [
+    "^ $ to|for [<art>? <person>|<new> who|that|for helped|helping|lifted|carried|carrying|loaded|drove|moved|lifting <word>? <word>? <word>?] ;",
+    "help",
+    "15 to the lad who helped lift",
+  ],
+  [
     "paid|gave|pd|slipped|handed|tossed|tipped|sent … $ for <art>? [<grain> of|worth|at? his|her|their? work|help|labor|time|<labor>|<service>* on|with|at?]",
     "help",
     "paid bob 40 for 2 hrs of sanding",

@@ -9,6 +9,7 @@ import { isCommon } from "../words/daily.ts";
 import { AND, THE_SAME, WHOSE_OWN } from "../words/links.ts";
 import {
   BE,
+  CARRIES,
   COMES_OFF,
   COMING,
   DENIED,
@@ -32,7 +33,7 @@ import {
   WANTS,
   WILL,
 } from "../words/lived.ts";
-import { isOwner } from "../words/people.ts";
+import { HOUSEHOLD, isOwner } from "../words/people.ts";
 import { formsOf } from "../words/words.ts";
 
 /*
@@ -55,7 +56,7 @@ export function withoutTold(
   lexed: () => Tok[],
   read: (tokens: Tok[]) => Reading[],
 ): Reading[] {
-  if (!readings.some(({ kind }) => kind === "unclear")) return readings;
+  if (readings.every((one) => one.kind !== "unclear" || one.byBooks)) return readings;
   const tokens = lexed();
   if (tokens.length > TOKENS_MAX) return readings;
   const told = toldIn(tokens);
@@ -66,11 +67,12 @@ export function withoutTold(
   const made = read(kept);
   // "sold the desk 120, it won't fit through her door"
   const isDenied = told.some(({ from, to }) => tokens.slice(from, to).some(({ text }) => DENIES.has(text)));
-  const isWholeDeal = made.every((one) => isWhole(one) && !(isDenied && DEALT.has(one.kind)));
-  return made.length > 0 && isWholeDeal ? made : readings;
+  const last = made.at(-1);
+  return last && made.every(isWhole) && !(isDenied && DEALT.has(last.kind)) ? made : readings;
 }
 
-const isWhole = ({ kind, missing }: Reading): boolean => kind !== "unclear" && kind !== "ask" && !missing;
+const isWhole = (reading: Reading): boolean =>
+  reading.kind === "unclear" ? reading.byBooks === true : reading.kind !== "ask" && !reading.missing;
 
 /** What is denied behind one of these may be the deal. */
 const DEALT: ReadonlySet<string> = new Set(["sell", "hold", "buy", "trade"]);
@@ -131,7 +133,7 @@ function isTold(tokens: readonly Tok[], stretch: Stretch, isGoingOn: boolean): b
     strange += 1;
   }
   // "while i was away the sourdough died": a word of no list only where a sentence of its own begins.
-  const isOfItsOwn = said > 0 && tokens[said - 1]!.kind === "mark";
+  const isOfItsOwn = tokens.slice(from, said).some(isMark) && isEnd(tokens[said - 1]!);
   return isLivedIn && strange <= (isOfItsOwn ? STRANGE_MAX : 0);
 }
 
@@ -229,8 +231,13 @@ const isOfThem = (tokens: readonly Tok[], said: number): boolean =>
   tokens[said - 1]?.text === "and" &&
   tokens.slice(0, said).some(({ text }) => THE_SAME.has(text) || HERS.has(text));
 
-/** "she just painted her dining room" */
-const isOfTheirs = (tokens: readonly Tok[], at: number, { said }: Stretch): boolean =>
-  WHOSE_OWN.has(tokens[at + 1]?.text ?? "") && tokens.slice(said, at).some(({ text }) => THE_SAME.has(text));
+/** "she just painted her dining room", "the buyer carried it out by himself" */
+function isOfTheirs(tokens: readonly Tok[], at: number, { said }: Stretch): boolean {
+  const before = tokens.slice(said, at);
+  const next = tokens[at + 1];
+  if (CARRIES.has(tokens[at]!.text) && next?.roles.pronoun)
+    return before.some(({ text, roles }) => roles.person && !HOUSEHOLD.has(text));
+  return WHOSE_OWN.has(next?.text ?? "") && before.some(({ text }) => THE_SAME.has(text));
+}
 
 const isUs = ({ text }: Tok): boolean => US.has(text);

@@ -71,6 +71,9 @@ export const OPENS_TOLD = wordSet(
 /** "But" opens none. */
 export const TURNS_ON = wordSet("but if unless until till til once when whenever or except then if");
 
+/** What a buyer does with it once it is sold. */
+export const CARRIES = wordSet("carried hauled lifted loaded dragged wheeled lugged");
+
 /** Somebody else's need of it is why it went. */
 export const NEEDS = wordSet("need needs needed wanted");
 export const NEEDED = wordSet("it one them more a an some something the her his their my our");
