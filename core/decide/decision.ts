@@ -147,6 +147,10 @@ export function confirmation(
   return { prompt, wants: "choice", choices: [agree, ...others, { ...NEVER_MIND, words: ["no"] }] };
 }
 
+/** The numbers of the pieces of which a decision records facts. */
+export const recordedPieces = (decision: Decision): number[] =>
+  decision.kind === "record" ? decision.facts.flatMap(({ pieces }) => pieces) : [];
+
 /** Whether the books cannot take a reading as it is: refused, or no piece on them fits it. */
 export function cannotBe(decision: Decision): boolean {
   return decision.kind === "refuse" || (decision.kind === "ask" && decision.ask.misfit === true);

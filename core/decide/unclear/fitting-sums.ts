@@ -1,6 +1,7 @@
 import type { Reading, ReadingOf } from "../../notes/reading.ts";
 import { whyOf } from "../../notes/unclear.ts";
 import type { Desk } from "../decision.ts";
+import { recordedPieces } from "../decision.ts";
 import type { Deciding } from "./whole.ts";
 
 /* Where a number fits only one of the things that it may be, by what its pieces are listed at and what they took. */
@@ -15,8 +16,7 @@ const CUT_MAX = 0.6;
 function recordedOf(reading: Reading, desk: Omit<Desk, "confirmed">, { decide }: Deciding) {
   const decision = decide(reading, desk);
   if (decision.kind !== "record") return null;
-  const numbers = decision.facts.flatMap(({ pieces }) => pieces);
-  const pieces = numbers.map((number) => desk.books.pieces.get(number));
+  const pieces = recordedPieces(decision).map((number) => desk.books.pieces.get(number));
   const asked = pieces.reduce((sum, piece) => sum + (piece?.listPrice ?? 0), 0);
   return { pieces, asked, amount: decision.facts[0]?.amount ?? 0 };
 }

@@ -21,7 +21,15 @@ import {
 } from "../../notes/words/offers.ts";
 import { saysAny, wordsIn } from "../../notes/words/words.ts";
 import { sumsSaid } from "../deals/sums-said.ts";
-import { type Ask, type Choice, type Desk, type Effect, readingsOn, type Said } from "../decision.ts";
+import {
+  type Ask,
+  type Choice,
+  type Desk,
+  type Effect,
+  readingsOn,
+  recordedPieces,
+  type Said,
+} from "../decision.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
 import { askWhich, type Deciding, type Standing, standingOf } from "./whole.ts";
 
@@ -48,7 +56,9 @@ export function askOfOffer(
 ): Ask | null {
   if (!tellsOffer(reading) || isDeclined(reading)) return null;
   const sale = standing.flatMap(({ reading: each }) => (each.kind === "sell" ? [each] : []))[0];
-  const pieces = sale ? numbersOf(sale, desk, deciding) : (desk.talk?.replied ?? desk.talk?.latest ?? []);
+  const pieces = sale
+    ? recordedPieces(deciding.decide(sale, desk))
+    : (desk.talk?.replied ?? desk.talk?.latest ?? []);
   const asked = askingFor(pieces, desk.books);
   if (asked === null) return null;
   const said = sumsSaid(reading.text).filter((each) => each >= asked * OFFERED_LEAST && each <= asked);
@@ -209,11 +219,6 @@ function isOfIt(reading: Reading): boolean {
 }
 
 const saysNothing = (reading: Reading): boolean => reading.kind === "unclear" && !/\d/.test(reading.text);
-
-function numbersOf(sale: Reading, desk: Omit<Desk, "confirmed">, { decide }: Deciding): number[] {
-  const decision = decide(sale, desk);
-  return decision.kind === "record" ? decision.facts.flatMap(({ pieces }) => pieces) : [];
-}
 
 /** What pieces that are here are listed at together, in cents; null where they are not listed, or there is none. */
 function askingFor(numbers: readonly number[], books: Books): Cents | null {

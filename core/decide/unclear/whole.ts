@@ -10,7 +10,7 @@ import { type Fetched, fetchedOf } from "../deals/fetched.ts";
 import { isDepositDoubted } from "../deals/selling.ts";
 import { isAnother } from "../deals/whom.ts";
 import type { Ask, Choice, Decision, Desk } from "../decision.ts";
-import { cannotBe } from "../decision.ts";
+import { cannotBe, recordedPieces } from "../decision.ts";
 import { inAll, type WithPieces } from "../pieces/choices.ts";
 import { held, here } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
@@ -210,16 +210,14 @@ export function labelOfWhole(
   { verbOf }: Deciding,
 ): string {
   const offered = verbOf(reading.kind)?.offered as ((of: Reading, names: string) => string) | undefined;
-  const pieces = decision.kind === "record" ? decision.facts.flatMap((fact) => fact.pieces) : [];
+  const pieces = recordedPieces(decision);
   const said = reading.kind === "buy" || pieces.length === 0 ? reading : inAll(reading as WithPieces, pieces);
   return offered?.(said, namesFor(reading, decision, books)) ?? reading.text;
 }
 
 function namesFor(reading: Reading, decision: Decision, books: Books): string {
-  if (decision.kind === "record" && reading.kind !== "buy") {
-    const pieces = decision.facts.flatMap((fact) => fact.pieces);
-    if (pieces.length > 0) return labelOf(books, pieces);
-  }
+  const pieces = reading.kind === "buy" ? [] : recordedPieces(decision);
+  if (pieces.length > 0) return labelOf(books, pieces);
   const found = reading.kind === "buy" ? null : foundBy(mentionsOf(reading), books, here);
   if (found) return labelOf(books, found);
   const names = mentionsOf(reading).map(mentionLabel).join(" and ");
@@ -230,7 +228,7 @@ function namesFor(reading: Reading, decision: Decision, books: Books): string {
 function unlikeliness(reading: Reading, decision: Decision, { books }: Pick<Desk, "books">): number {
   const isOneMore = TELLS_ONE_MORE.test(reading.text);
   if (reading.kind === "buy") return isKnown(reading.pieces ?? [], books) && !isOneMore ? 2 : 0;
-  const pieces = decision.kind === "record" ? decision.facts.flatMap((fact) => fact.pieces) : [];
+  const pieces = recordedPieces(decision);
   const known = pieces.flatMap((number) => books.pieces.get(number) ?? []);
   const isListed = known.length > 0 && known.every((piece) => piece.listed !== null);
   // Hardly anybody puts down most of the price.
