@@ -60,12 +60,17 @@ function daysFor({ said, first }: Parts, all: readonly Parts[]): string {
 
 const IT = /\b(?:it|them|those|they|these)\b/i;
 
+const THEY = /\b(?:they|those|these)\b/i;
+
 /**
  * With the first question's one thing for its "it", or for what it leaves out: "how many benches did i buy and how many
  * did i sell"; null where there is none, it may be somebody, or the second may be asked of all there are.
  */
-function withThing(question: string, own: Parts, { items, first }: Parts): string | null {
+function withThing(question: string, own: Parts, { items, first, cues }: Parts): string | null {
   const [only, more] = items;
+  // "How many sold since may and what did they bring in": those sold.
+  if (!only && cues.has("howMany") && cues.has("sold") && !own.cues.has("price") && THEY.test(question))
+    return question.replace(THEY, "the pieces sold");
   const isOfPieces = items.some(({ mark }) => mark.number !== undefined || mark.senses.thing?.noun);
   const isGeneric = own.marks.some(({ senses }) => senses.flags.has("generic"));
   if (!IT.test(question)) {

@@ -69,10 +69,11 @@ export function answer(text: string, on: QuestionDesk): Answered {
   if (numbered) return numbered;
   const parts = readParts(text, desk);
   const pointed = pointedIn(text, parts, desk);
+  // "How many sold in may and what did they bring in": "they" may be what another of the questions asks of.
+  const apart = pointed?.question ? null : answersApart(text, desk);
+  if (apart) return joined(apart.map(({ answered }) => answered));
   if (pointed?.question === null) return refused({ kind: "refused", words: [pointed.word] });
   if (!pointed && isLeftOfWhat(text)) return leftOfWhat(desk);
-  const apart = pointed ? null : answersApart(text, desk);
-  if (apart) return joined(apart.map(({ answered }) => answered));
   const figures = pointed ? null : figuresApart(parts, text);
   if (figures) {
     const all = figures.questions.map((question) => answerWords(question, desk));

@@ -60,7 +60,7 @@ const PRICES: readonly Cue[] = [
 
 /** Things are looked for, or something is asked of them. */
 const ASKS_WHICH =
-  /^(?:so |and |ok |hey )?(?:what|which|who|when|where|how|did|has|have|was|were|is|are|any|anything|show|list)|\b(?:one|ones|thing|things|piece|pieces|stuff|everything|anything|profit) (?:that|which|i|we|sold|went|bought)\b/;
+  /^(?:so |and |ok |hey )?(?:what|which|who|when|where|how|did|has|have|was|were|is|are|any|anything|show|list|profit|margin|roi|hours|cost|expenses|spending)\b|\b(?:one|ones|thing|things|piece|pieces|stuff|everything|anything|profit) (?:that|which|i|we|sold|went|bought)\b/;
 
 /** What might be is no price that was. */
 const SUPPOSES = /\b(?:if|would|could|should|will|can|offer(?:s|ed|ing)?|suppose|say|lets?|gonna|want)\b/;
@@ -74,6 +74,10 @@ export function isPriceAt(marks: readonly Mark[], at: number): boolean {
   const before = marks[at - 1];
   // "What did i pay 13 for"
   if (marks[at + 1]?.text === "for" && /^(?:pa(?:y|id)|g[eo]t)\b/.test(before?.text ?? "")) return true;
+  // "The 240 sale", "expenses of 18.25"
+  if (marks[at + 1]?.text === "sale" && /(?:^| )(?:the|my|that)$/.test(before?.text ?? "")) return true;
+  const sum = marks[at - 2]?.senses.cues ?? [];
+  if (before?.text === "of" && sum.some((cue) => /^(?:spent|sale|income|loanPaid)$/.test(cue))) return true;
   if (/(?:^| )at$/.test(before?.text ?? "")) return isPriced(before) || isPriced(marks[at - 2]);
   return /(?:^| )for$/.test(before?.text ?? "") && marks.slice(0, at).some(isPriced);
 }

@@ -86,7 +86,8 @@ function dimensionOf(item: Item, measure: MeasureName, parts: Parts): Narrower |
     return dimensionOf(ours, measure, parts) === "bought by" ? "bought by" : "person";
   if (isOwn("person") && !isOwn("buyer") && boughtIt(item, measure, parts)) return "bought by";
   const done = item.mark.senses.own.find(({ name }) => name !== undefined);
-  if (done) return done.dimension;
+  // "Spent in june on pieces bought in may": what was paid for them was paid in may.
+  if (done) return done.dimension === "bought on" && measure === "price" ? null : done.dimension;
   // "On saturdays" is said of whatever has a day.
   if (found.has("weekday")) return measures[measure].stock ? null : "weekday";
   if (item.acting && found.has("buyer")) return "buyer";

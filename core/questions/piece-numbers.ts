@@ -68,7 +68,11 @@ function isLed(marks: readonly Mark[], at: number): boolean {
   const lead = before.text.slice(before.text.lastIndexOf(" ") + 1);
   if (/^(?:on|in|into|of|about)$/.test(lead))
     return !holds(SALES) && (lead === "about" ? !holds(PRICES) : holds(FIGURES, MEASURED, CUTS));
-  if (lead === "for") return !holds(SALES) && /^(?:what|how)/.test(asks) && holds(FOR);
+  // "What did the one i bought for 7 sell for"
+  const isBought = marks
+    .slice(Math.max(0, at - 2), at)
+    .some(({ text }) => /\b(?:bought|buy|found)\b/.test(text));
+  if (lead === "for") return !isBought && !holds(SALES) && /^(?:what|how)/.test(asks) && holds(FOR);
   // "Did 13 sell in june" may ask for so many.
   if (lead === "did" && asks === "did" && marks.some(({ period }) => period)) return false;
   if (/^(?:did|does|is|was|has|isnt|wasnt|hasnt|didnt|whats|hows|wheres|whens)$/.test(lead)) return true;

@@ -173,6 +173,15 @@ function evenOnSome({ marks, said }: Parts): Mark | null {
   return isOfSome ? (marks.find(({ text }) => /\bbr(?:eak|oke) even\b/.test(text)) ?? null) : null;
 }
 
+/** "My break even", "miles per sale": a point and a quotient that nobody works out. */
+function noSuchFigure({ marks, said }: Parts, f: Features): Mark | null {
+  if (/\b(?:my|the|our) br(?:eak|oke) even\b|\bbreak even (?:point|sales|revenue)\b/.test(said) && !f.piece)
+    return marks.find(({ text }) => /\bbreak even\b/.test(text)) ?? null;
+  return f.has("miles")
+    ? (marks.find(({ text }) => /\b(?:per|each|every|a) (?:sale|flip)\b/.test(text)) ?? null)
+    : null;
+}
+
 /** "Spent on furniture and paint": the two are no one figure. */
 function furnitureBesideSupply({ marks }: Parts): Mark | null {
   const isFurniture = (mark: Mark | undefined): boolean =>
@@ -202,6 +211,7 @@ function shopCostApiece({ marks }: Parts): Mark | null {
 
 const GUARDS: readonly Guard[] = [
   shopCostApiece,
+  noSuchFigure,
   furnitureBesideSupply,
   evenOnSome,
   notDoneIn,

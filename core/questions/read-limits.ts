@@ -40,6 +40,12 @@ export function limitsOf(reading: Reading, isRows: boolean): Limits | Mark {
   used.push(...bare.map(({ at }) => at));
   for (const limited of [...parts.limits, ...bare]) {
     const filter = filterOf(reading, limited, used);
+    // "Deposits older than two weeks": since when one is held, no piece's age tells.
+    if (limited.unit === "days" && /^(?:deposits|owed)$/.test(reading.measure))
+      return parts.marks[limited.at]!;
+    // What was asked before it came down, nobody can tell.
+    const isPast = /\b(?:was|were|did)\b/.test(parts.said);
+    if (limited.limit === "exactly" && filter.of === "asking" && isPast) return parts.marks[limited.at]!;
     if (!isOfWhole(reading, limited, filter, isRows)) {
       // "Over 3 pieces" is held against no single one.
       if (limited.unit === "count") return parts.marks[limited.at]!;

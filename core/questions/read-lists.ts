@@ -98,7 +98,7 @@ export function readLists(parts: Parts, f: Features, desk: Desk): NotesQuestion 
 function isListedSales({ first, limits }: Parts, f: Features): boolean {
   return (
     LIST_WORDS.has(first) &&
-    f.has("sale", "sold") &&
+    f.has("sale", "sold", "spent") &&
     limits.length === 1 &&
     limits[0]!.unit === undefined &&
     !f.has("earn", "net", "money")
@@ -151,6 +151,11 @@ function isListedBehindThings({ marks, said }: Parts): boolean {
   return Boolean(isThings) && !/\b(?:is|are|whats|still|now|currently|have|got)\b/.test(said);
 }
 
+/** "What i bought in may and listed in june". */
+function isOfLives({ items }: Parts): boolean {
+  return items.some(({ mark }) => mark.senses.own.some(({ name }) => name !== undefined));
+}
+
 /** "what did i list", "which chairs did i sell": something done, no state. */
 function isEvent(parts: Parts, f: Features): boolean {
   return (
@@ -161,7 +166,7 @@ function isEvent(parts: Parts, f: Features): boolean {
       /\b(?:was|were|got|went)\b/.test(parts.said) &&
       parts.periods.some(({ period }) => !period.moment)) ||
     // "Listed this week", "pieces listed in may" tell what was done.
-    ((parts.first === "listed" || isListedBehindThings(parts)) &&
+    ((parts.first === "listed" || isListedBehindThings(parts) || isOfLives(parts)) &&
       parts.periods.some(({ period }) => !period.moment)) ||
     (f.has("last", "first", "ageOf") && f.has("listed")) ||
     parts.marks.some(({ text }) => text === "been listed") ||

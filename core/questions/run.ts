@@ -138,7 +138,9 @@ function workOut(desk: Desk, query: Query): Result {
     return { value, rows: pieceRows(desk, subjects, query.counted), rowUnit: "money", ...over };
   const by = query.by ?? (query.list ? "piece" : null);
   const shareOf =
-    measure.of && value !== null ? { part: sumOf(subjects), whole: perOf(subjects) } : undefined;
+    measure.of && value !== null && query.aggregate !== "median"
+      ? { part: sumOf(subjects), whole: perOf(subjects) }
+      : undefined;
   if (!by) return { value, rows: null, ...over, ...(shareOf ? { shareOf } : {}) };
   const rows = arranged(rowsOf(desk, query, subjects, by), by);
   // What lost most stands first where losses are asked for.

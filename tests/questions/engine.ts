@@ -706,6 +706,7 @@ function ofPiece(piece: Piece, of: string, today: string): number | null {
   if (of === "profit") return piece.gone ? profit(piece) : null;
   if (of === "minutes") return piece.minutes;
   if (of === "price") return piece.price;
+  if (of === "sale") return piece.gone === "sold" ? piece.lastSale : null;
   if (of === "cost") return piece.price + piece.spent;
   return piece.sold ? days(piece.bought, piece.sold) : piece.gone ? null : days(piece.bought, today);
 }

@@ -51,7 +51,6 @@ export const CUES = {
     "lost",
     "lose",
     "losing",
-    "lost money on",
     "my take",
     "our take",
     "my cut",

@@ -3,6 +3,12 @@ import type { WayRow } from "../../plainer.ts";
 /** Figures, shares and means in words that say them plainly. */
 export const OF_FIGURES: readonly WayRow[] = [
   [
+    "^ what|which_ones have|did|do|am|are i|we ever? lost|lose|losing money on|with",
+    "which pieces lost money",
+    "what have i lost money on",
+    "which pieces lost money",
+  ],
+  [
     "where|when|that they|the_buyer|buyers|people|customers paid|pay|pay_me|paid_me by|with|in|via? a|an? m:<method> !for",
     "on $m sales",
     "profit where they paid by check",

@@ -288,6 +288,12 @@ export const OF_LISTS: readonly WayRow[] = [
   ],
   ["who are|were|r my|our|the|all_my <buyers>", "list buyers", "who are my buyers", "list buyers"],
   [
+    "^ which|what|any|how_many <buyers> have? came|come|coming|comes|returned back? b:for_more|again|twice|more_than_once?",
+    "repeat buyers",
+    "which buyers came back for more",
+    "repeat buyers",
+  ],
+  [
     "how_many <repeats> <buyers> do_i_have|have_i_had|are_there?",
     "how many buyers bought over 1 pieces",
     "how many repeat buyers do i have",
