@@ -9,6 +9,7 @@ import { meansAny } from "../../core/mending/mend.ts";
 import { ofMisnoted } from "../../core/mending/misnoted.ts";
 import type { Past } from "../../core/mending/past.ts";
 import type { Reading } from "../../core/notes/reading.ts";
+import { couldOf } from "../../core/notes/unclear.ts";
 import { OF_MORE_NOTES } from "../../core/notes/words/mending.ts";
 import { saysAny } from "../../core/notes/words/words.ts";
 import { lastQuestion } from "./last-question.ts";
@@ -35,7 +36,9 @@ export function goneOn(text: string, readings: readonly Reading[], desk: Talking
   const [reading, ...others] = readings;
   const on = reading?.back && others.length === 0 ? onward(reading, desk) : null;
   // "price at the other shop was 110 not 120": a correction that is asked about is not done all the same.
-  const isAsked = corrected !== null && on !== null && (on.kind === "mend" || on.kind === "fix");
+  const isMend = on !== null && (on.kind === "mend" || on.kind === "fix");
+  // "sold it yesterday actually" is found both ways: that one, and no other.
+  const isAsked = corrected !== null && isMend && !corrected.readings.some((each) => saysSame(each, on));
   return on && !isAsked ? [on] : (corrected?.readings ?? readings);
 }
 
@@ -44,6 +47,13 @@ const isCorrection = (reading: Reading, desk: Omit<Desk, "confirmed">): boolean 
   reading.kind === "fix" ||
   (reading.kind === "undo" && !saysAny(reading.text, OF_MORE_NOTES)) ||
   (reading.kind === "mend" && meansAny(reading, desk));
+
+/** Whether of all that a message may correct the likeliest is just that. */
+function saysSame(reading: Reading, on: Reading): boolean {
+  const [first] = couldOf(reading);
+  if (first?.kind !== "mend" || on.kind !== "mend") return false;
+  return JSON.stringify([first.of, first.to]) === JSON.stringify([on.of, on.to]);
+}
 
 /** "got the sander back", "got 25 from gus": of a thing that was lent, or a buyer who is on the books. */
 function ofKnown(text: string, readings: readonly Reading[], desk: TalkingDesk): Reading[] | null {

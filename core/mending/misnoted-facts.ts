@@ -41,11 +41,17 @@ export function correctedBy(said: Misnoted, desk: Looking, past: Past, isWhole: 
     exact.map(({ fact }) => fact),
     ofNothing(said),
   );
-  const kept = exact.filter(({ fact }) => own.includes(fact));
+  // "make that 3 on the wardrobe" behind hours on it: so many, as likely as its price.
+  const isMeasure = ({ kind, root }: Fact): boolean =>
+    root === touched && (kind === "work" || kind === "drive") && (said.now.amount ?? HOURS_MAX) < HOURS_MAX;
+  const kept = exact.filter(({ fact }) => own.includes(fact) || isMeasure(fact));
   if (said.now.pieces.length > 0) return kept;
   const last = kept.filter(({ fact }) => fact.root === touched);
   return last.length === 1 ? last : kept;
 }
+
+/** A bare number below this is rather of hours than of money. */
+const HOURS_MAX = 10_00;
 
 const ofNothing = ({ kinds, what, old }: Misnoted) => ({
   ...(kinds[0] ? { kind: kinds[0] } : {}),

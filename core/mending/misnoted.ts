@@ -1,3 +1,4 @@
+import { showDay } from "../calendar.ts";
 import { byNumbers } from "../decide/pieces/mentioned.ts";
 import { type Cents, show } from "../money.ts";
 import { misnotedIn } from "../notes/misnoted/misnoted.ts";
@@ -184,7 +185,8 @@ function isOnce({ fact, to }: Found, { kinds }: Misnoted): boolean {
 
 const isOnceOnly = (kind: string): kind is "sell" | "finish" => kind === "sell" || kind === "finish";
 
-function saidOf(to: MendTo, { books }: Looking): string {
+function saidOf(to: MendTo, { books, today }: Looking): string {
+  if (to.date !== undefined) return showDay(to.date, today);
   if (to.amount !== undefined) return show(to.amount);
   if (to.miles !== undefined) return `${to.miles} miles`;
   if (to.minutes !== undefined) return `${to.minutes} min`;
