@@ -1,9 +1,10 @@
-import { asc, eq, isNull } from "drizzle-orm";
+import { asc, eq, isNull, sql } from "drizzle-orm";
 import type { Instant } from "../core/calendar.ts";
 import type { Connection } from "./connection.ts";
 import { createMemory } from "./memory.ts";
 import { members } from "./schema.ts";
 import type { SettingsReader } from "./settings.ts";
+import { onceAsked } from "./statements.ts";
 
 export type Member = typeof members.$inferSelect;
 export type Role = Member["role"];
@@ -36,20 +37,26 @@ export function ownersChat({
 
 /** Who may write, and who was ever let in. */
 export function openMembers({ db }: Connection, isKept = false): Members & { forget(): void } {
+  const ofId = onceAsked(() =>
+    db
+      .select()
+      .from(members)
+      .where(eq(members.id, sql.placeholder("id")))
+      .prepare(),
+  );
+  const present = onceAsked(() =>
+    db.select().from(members).where(isNull(members.removed)).orderBy(asc(members.id)).prepare(),
+  );
   const byUser = createMemory(
     (user: string): Member | null => db.select().from(members).where(eq(members.user, user)).get() ?? null,
     isKept,
   );
-  const byId = createMemory(
-    (id: number): Member | null => db.select().from(members).where(eq(members.id, id)).get() ?? null,
-    isKept,
-  );
+  const byId = createMemory((id: number): Member | null => ofId().get({ id }) ?? null, isKept);
   const forget = () => {
     byUser.forget();
     byId.forget();
   };
-  const list = (): Member[] =>
-    db.select().from(members).where(isNull(members.removed)).orderBy(asc(members.id)).all();
+  const list = (): Member[] => present().all();
   return {
     forget,
     byUser: byUser.get,

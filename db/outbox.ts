@@ -6,7 +6,7 @@ import type { Reply } from "../core/reply.ts";
 import { type Connection, withoutFlush } from "./connection.ts";
 import { createMemory } from "./memory.ts";
 import { notes, outbox } from "./schema.ts";
-import { rowWriter } from "./statements.ts";
+import { onceAsked, rowWriter } from "./statements.ts";
 
 const reply: z.ZodType<Reply> = z.object({
   text: z.string(),
@@ -142,17 +142,18 @@ export function openOutbox(connection: Connection, isKept = false): Outbox & { f
   // The row queued last, nearly always the next one to be sent.
   let fresh: OutboxRow | null = null;
   const markSent = sqlite.prepare("update outbox set sent = ?, message = ? where id = ?");
+  const latest = onceAsked(() =>
+    db
+      .select()
+      .from(outbox)
+      .where(and(eq(outbox.chat, sql.placeholder("chat")), isNull(outbox.gaveUp)))
+      .orderBy(desc(outbox.id))
+      .limit(LATELY_MAX)
+      .prepare(),
+  );
   const lately = createMemory(
     (chat: string) =>
-      decodedAll(
-        db
-          .select()
-          .from(outbox)
-          .where(and(eq(outbox.chat, chat), isNull(outbox.gaveUp)))
-          .orderBy(desc(outbox.id))
-          .limit(LATELY_MAX)
-          .all(),
-      ).map(({ id, body, replyTo }): Said => ({ id, body, replyTo })),
+      decodedAll(latest().all({ chat })).map(({ id, body, replyTo }): Said => ({ id, body, replyTo })),
     isKept,
   );
   const change = (id: number, values: Partial<typeof outbox.$inferInsert>): void => {

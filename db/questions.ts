@@ -1,11 +1,12 @@
 import { randomBytes } from "node:crypto";
-import { asc, eq, isNull } from "drizzle-orm";
+import { asc, eq, isNull, sql } from "drizzle-orm";
 import * as z from "zod";
 import type { Instant } from "../core/calendar.ts";
 import type { Ask, Matter } from "../core/decide/decision.ts";
 import type { Connection } from "./connection.ts";
 import { createMemory } from "./memory.ts";
 import { questions } from "./schema.ts";
+import { onceAsked } from "./statements.ts";
 
 // The program alone writes these; the shapes catch a row that another version or another hand wrote.
 const reading = z.looseObject({ kind: z.string(), text: z.string(), line: z.number() });
@@ -59,6 +60,13 @@ export function openQuestions({ db }: Connection, isKept = false): Questions & {
     .where(isNull(questions.closed))
     .orderBy(asc(questions.id))
     .prepare();
+  const ofToken = onceAsked(() =>
+    db
+      .select()
+      .from(questions)
+      .where(eq(questions.token, sql.placeholder("token")))
+      .prepare(),
+  );
   const open = createMemory((_all: "all") => unclosed.all(), isKept);
   const change = (id: number, values: Partial<typeof questions.$inferInsert>): void => {
     open.forget();
@@ -78,7 +86,7 @@ export function openQuestions({ db }: Connection, isKept = false): Questions & {
     allOpen: (person) => open.get("all").flatMap((row) => (row.person === person ? [decoded(row)] : [])),
     everyOpen: () => open.get("all").map(decoded),
     byToken(token) {
-      const row = db.select().from(questions).where(eq(questions.token, token)).get();
+      const row = ofToken().get({ token });
       return row ? decoded(row) : null;
     },
     close: (id, now) => change(id, { closed: now }),

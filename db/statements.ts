@@ -92,6 +92,15 @@ export function rowWriter<T extends SQLiteTable>(
   };
 }
 
+/** What is made when it is first asked for, and kept: a statement that not every start needs. */
+export function onceAsked<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
+
 /** The column that a place in a statement stands for; the typed queries wrap it where they would encode it. */
 function placeName(param: unknown): string {
   const place = param instanceof Placeholder ? param : (param as { value: unknown }).value;
