@@ -49,6 +49,11 @@ export const HAGGLED: readonly Row<TurnEffect>[] = [
     "lady says a drawer sticks so i gave her 15 back on the dresser",
   ],
   [
+    `^ <art>? <piece> [lady|guy|man|woman|buyer|couple|girl|dude|customer|people ${COMPLAINED} <word>? <word>? <word>? <word>? <word>? <word>? ${AND}*] i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
+    "word",
+    "mirror lady says it hangs crooked, sent her 5 back",
+  ],
+  [
     `^ [${HE}* ${COMPLAINED} <word>? <word>? <word>? <word>? <word>?] <piece> ${AND}* i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
     "word",
     "she complained about a scratch on the desk so i sent her 15 back",

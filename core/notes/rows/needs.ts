@@ -120,6 +120,16 @@ export const NEEDS: readonly Row<TurnEffect>[] = [
     "40 minutes well spent",
   ],
   [
+    "[too|way_too|just_too|much_too <opinion>|<trait>|<plain>|<new> to sell|sell_it|part_with|part_with_it|let_go|give_away|flip|list|let_it_go]",
+    "word",
+    "nightstand stays in my bedroom, too pretty to sell",
+  ],
+  [
+    "<time> … [,|-|and|.* <art>? second|next|another|2nd|third|3rd|last|other|final one|coat? tomorrow|tonight|later|to_go|to_come|after|next|on|this <word>|<day>? <word>? <word>?] ;",
+    "word",
+    "first coat of wax on the buffet, 50 min, second one tomorrow",
+  ],
+  [
     "[not|isnt|wasnt|arent|werent|hardly|barely|never really|even|been* worth|worthy_of <any> on_to|onto|to|up|it|them|for*]",
     "word",
     "desk not worth holding on to, gave it away",

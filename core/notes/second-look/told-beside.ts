@@ -26,6 +26,7 @@ import {
   OF_DEALS,
   OFF_PRICE,
   OPENS_TOLD,
+  SAYS,
   STILL,
   THROUGH,
   TURNS_ON,
@@ -128,7 +129,7 @@ function isTold(tokens: readonly Tok[], stretch: Stretch, isGoingOn: boolean): b
     const token = tokens[at]!;
     if (isVerb(token)) isLivedIn = true;
     if (isSafe(tokens, at, stretch)) continue;
-    const isNaming = at > said && NAMES_WHO.has(tokens[at - 1]!.text);
+    const isNaming = at > said && NAMES_WHO.has(tokens[at - 1]!.text) && !isSeveral(token);
     if (!isUnlisted(token) || isNaming) return false;
     strange += 1;
   }
@@ -139,6 +140,8 @@ function isTold(tokens: readonly Tok[], stretch: Stretch, isGoingOn: boolean): b
 
 const STRANGE_MAX = 1;
 
+const isSeveral = ({ text }: Tok): boolean => /[^s]s$/.test(text);
+
 const isUnlisted = (token: Tok): boolean =>
   token.kind === "word" &&
   token.unknown === true &&
@@ -146,7 +149,7 @@ const isUnlisted = (token: Tok): boolean =>
   !(isLived(token.text) || isCommon(token.text) || OF_DEALS.has(token.text));
 
 const isVerb = ({ kind, text }: Tok): boolean =>
-  (kind === "word" || kind === "piece") && text.split(" ").some(isLived);
+  (kind === "word" || kind === "piece") && (SAYS.has(text) || text.split(" ").some(isLived));
 
 /** A token of a stretch that says nothing of a fact. */
 function isSafe(tokens: readonly Tok[], at: number, stretch: Stretch): boolean {
@@ -178,7 +181,7 @@ function isSafe(tokens: readonly Tok[], at: number, stretch: Stretch): boolean {
 
 /** A piece that the rest of the line names, or "it". */
 function isSpokenOf(tokens: readonly Tok[], { mention, text }: Tok, { from, to }: Stretch): boolean {
-  if (isLived(text)) return true;
+  if (isLived(text) || /\bold one$/.test(text)) return true;
   if (!mention || mention.count !== undefined || mention.number !== undefined) return false;
   if (mention.it) return true;
   return tokens.some(
@@ -221,6 +224,7 @@ function isHarmless(tokens: readonly Tok[], at: number, { said, to }: Stretch): 
   }
   const isOfOthers = at > said ? !isUs(tokens[at - 1]!) : isOfThem(tokens, said);
   if (WILL.has(text)) return isOfOthers && LIVES_ON.has(next.text);
+  if (SAYS.has(text)) return isOfOthers;
   if (WANTS.has(text)) return isOfOthers && NEEDED.has(next.text) && WANTED_FOR.has(behind?.text ?? "");
   if (NEEDS.has(text)) return isOfOthers && NEEDED.has(next.text);
   return roles.hedge === "vague" && next.kind !== "amount" && next.kind !== "duration";

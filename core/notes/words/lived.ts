@@ -7,8 +7,8 @@ import { formsOf, LongList, wordSet } from "./words.ts";
 
 /** In their plain form. */
 const STEMS = `
-adore annoy appear bark bathe behave bite blame blink bloom boil brag breathe brush burst buzz chat cheer chew chuckle
-clap clash climb coach collapse commute complain complement cook cost cough crack crave creak crowd crumble cry cuddle dance
+adore annoy appear bark bathe behave bite blame blink block bloom boil brag breathe brush burst buzz chat cheer chew chuckle
+clap clash climb coach collapse commute complain complement cook cost cough count crack crave creak crowd crumble cry cuddle dance
 decorate deserve dig dine drip drool eat enjoy envy faint fall fancy feed feel fidget fish fit fly freeze frown garden giggle
 glow golf graduate grin groan grow grumble hang happen hate hike hug hum hurt inherit insist itch jump kiss knit know laugh
 lean leak learn lick live look love marry match melt moan mow open mumble nag nap notice nurse overlook play plead pray preach
@@ -110,3 +110,6 @@ export const HARMS = wordSet(
 /** "the buyer is dana", "it was moms": what stands behind these says who it was, or whose. */
 export const NAMES_WHO = wordSet("is was to for from by");
 export const NAMES_WHOSE = wordSet("is are was were its thats the");
+
+/** Somebody's words, where they say nothing of a deal. */
+export const SAYS = wordSet("says said told tells thinks");
