@@ -217,6 +217,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "sold the wicker chairs 56 and she sent it by transfer",
   ],
   [
+    "<~sell>|let … $ … [,|-|.|;|and* he|she|they|buyer|money|the_money|payment|it|all_of_it|everything sent|wired|transferred|mailed|came|came_in|came_through|arrived|landed|did|made it|them|that|me|us|the|a|money|payment|all|over|right_away|already* in|by|via|with|as?] <method>",
+    "aside",
+    "let the chairs go for 56, to a mother with twins, and she sent it by transfer",
+  ],
+  [
     "<sell> … [,|-|and* already|just|finally? deposited it|that|them|<art>? check|money|cash|all? at|in|into|to? <art>? bank|account|atm|checking?]",
     "aside",
     "sold desk 90 transfer, already deposited it",
