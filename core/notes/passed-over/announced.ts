@@ -2,7 +2,8 @@ import type { Tok } from "../clause.ts";
 import { isAmount } from "../cutting/shape.ts";
 import { isPiece } from "../cutting/things.ts";
 import { isLight } from "../heads.ts";
-import type { Mention } from "../reading.ts";
+import type { Kind, Mention } from "../reading.ts";
+import { language } from "../verbs.ts";
 import { AND, ARTICLES_WIDE } from "../words/links.ts";
 import { BEING } from "../words/pieces.ts";
 
@@ -39,8 +40,16 @@ const isList = (between: readonly Tok[]): boolean =>
     (token) => isPiece(token) || token.text === "," || AND.has(token.text) || ARTICLES_WIDE.has(token.text),
   );
 
-const isOneVerb = (before: readonly Tok[]): boolean =>
-  before.filter(({ roles }) => roles.heads !== undefined).filter((token) => !isLight(token)).length === 1;
+/** One verb, and one that takes a price: "finished the desk and the bench, desk is up at 70" tells of both that they are done. */
+function isOneVerb(before: readonly Tok[]): boolean {
+  const [verb, ...others] = before.filter((token) => token.roles.heads !== undefined && !isLight(token));
+  return others.length === 0 && verb?.roles.heads?.some(({ kind }) => takesMoney(kind)) === true;
+}
+
+const takesMoney = (kind: Kind): boolean =>
+  language()
+    .grammars.get(kind)
+    ?.fields.some(({ name }) => name === "price" || name === "amount" || name === "deposit") === true;
 
 /** "2 chairs and a desk, chairs 10 each": two of them, as was said at first. */
 function asAnnounced(token: Tok, announced: readonly Tok[]): Tok {
