@@ -134,7 +134,7 @@ function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decisio
     return { kind: "ask", ask: askDay(dayless, dated, desk) };
   const could = withItsPart(unclear?.could ?? [], unclear?.left ?? [], desk);
   const standing = standingOf(could, desk, deciding, unclear?.byBooks);
-  if (isDeclined(reading)) return { kind: "refuse", why };
+  if (isDeclined(reading)) return { kind: "refuse", why: whyOf({ kind: "denial" }) };
   const offer = askOfOffer(reading, standing, desk, deciding);
   if (offer) return { kind: "ask", ask: offer };
   if (standing.length === 0)

@@ -10,10 +10,12 @@ import { anyOf, couldOf, isFor, tellsNoFact } from "../../notes/unclear.ts";
 import {
   ACCEPTED,
   AGREES,
+  AROUND_NO,
   AROUND_TAKEN,
   COUNTERS,
   DECLINED,
   HOUR_SAID,
+  NO,
   OFFERED,
   PUT_DOWN,
   SOLD_ALREADY,
@@ -95,11 +97,32 @@ export function offerIn(
   return readings.find((each) => askOfOffer(each, standingOf(couldOf(each), desk, deciding), desk, deciding));
 }
 
+/** "asked if id do 60, um no": what only turns an offer down belongs to the reading that tells of it. */
+export function withDeclines(readings: readonly Reading[]): readonly Reading[] {
+  const kept: Reading[] = [];
+  for (const reading of readings) {
+    const before = kept.at(-1);
+    if (before && tellsOffer(before) && onlyDeclines(reading))
+      kept[kept.length - 1] = { ...before, text: `${before.text}, ${reading.text}` };
+    else kept.push(reading);
+  }
+  return kept;
+}
+
+function onlyDeclines({ kind, text }: Reading): boolean {
+  const words = wordsIn(text);
+  return (
+    kind === "unclear" &&
+    words.some((word) => NO.has(word)) &&
+    words.every((word) => AROUND_NO.has(word) || NO.has(word))
+  );
+}
+
 const NOT_TAKEN: Choice = { label: "Not taken", words: ["no", ...DECLINED], effect: { kind: "drop" } };
 
 /** Whether a message tells of an offer that was turned down with it. */
 export const isDeclined = (reading: Reading): boolean =>
-  tellsOffer(reading) && saysAny(reading.text, DECLINED);
+  tellsOffer(reading) && (saysAny(reading.text, DECLINED) || NO.has(wordsIn(reading.text).at(-1) ?? ""));
 
 /** "sold for 225, they wanted something off" is none: it is gone. */
 const tellsOffer = (reading: Reading): boolean =>

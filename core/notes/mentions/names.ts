@@ -2,7 +2,7 @@ import type { Tok } from "../clause.ts";
 import { placeAfter } from "../clause.ts";
 import { NO_ROLES, wordToken } from "../tokens/token.ts";
 import { isEveryday } from "../words/everyday.ts";
-import { PREPOSITIONS } from "../words/links.ts";
+import { AND, ARTICLES_WIDE, PREPOSITIONS } from "../words/links.ts";
 import {
   BEFORE_GIVEN_NAME,
   BEFORE_NAMES,
@@ -10,11 +10,12 @@ import {
   DESCRIBES,
   ENDS_NAME,
   IS_CALLED,
+  LIKE_SOMEBODY,
   SAID_OF_NAMED,
   SOMEBODY_NAMED,
   TAKES_NAME,
 } from "../words/names.ts";
-import { NAMES_THAT_ARE_WORDS } from "../words/people.ts";
+import { HOUSEHOLD, NAMES_THAT_ARE_WORDS } from "../words/people.ts";
 
 function isWordOfName(token: Tok | undefined): boolean {
   return token !== undefined && token.kind === "word" && !ENDS_NAME.has(token.text) && !token.roles.method;
@@ -83,10 +84,26 @@ const isGivenName = ({ kind, text, unknown, roles }: Tok): boolean =>
   !roles.pronoun &&
   ((unknown === true && !isEveryday(text)) || NAMES_THAT_ARE_WORDS.includes(text));
 
+/** "a young fellow gave me 110": what somebody is like who opens a sentence; behind "to" it is a part of their name. */
+function isOfDoer(tokens: readonly Tok[], at: number): boolean {
+  const { kind, text } = tokens[at]!;
+  if (kind !== "word" || !LIKE_SOMEBODY.has(text)) return false;
+  const next = tokens[at + 1];
+  // "a young mom" is no mom of ours.
+  const somebody = tokens.slice(at).find(({ text: word }) => !LIKE_SOMEBODY.has(word));
+  if (HOUSEHOLD.has(somebody?.text ?? "")) return false;
+  const isBeforeSomebody =
+    next !== undefined && (next.roles.person !== undefined || LIKE_SOMEBODY.has(next.text));
+  const before = tokens
+    .slice(0, at)
+    .findLast(({ text: word }) => !ARTICLES_WIDE.has(word) && !LIKE_SOMEBODY.has(word));
+  return isBeforeSomebody && (before === undefined || before.kind === "mark" || AND.has(before.text));
+}
+
 /** The words of a name are that and nothing else: the truck in "lady in the red truck" is no spending. */
 export function withNames(said: Tok[]): Tok[] {
   if (!said.some(opensName)) return said;
-  const tokens = withGivenNames(said);
+  const tokens = withGivenNames(said.filter((_, at) => !isOfDoer(said, at)));
   for (let at = -1; at + 1 < tokens.length; at += 1) {
     if (at >= 0 && !takesName(tokens[at]!)) continue;
     const first = placeAfter(tokens, at + 1, BEFORE_NAMES);

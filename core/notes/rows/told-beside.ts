@@ -40,6 +40,11 @@ export const TOLD_BESIDE: readonly Row<TurnEffect>[] = [
     "bought",
     "my buddy was getting rid of a desk and he gave it to me for free",
   ],
+  [
+    "gave_me|gave_us|paid_me|paid_us|handed_me|handed_us|<sell> … $ for|on|cash <art>? <piece>? [,|and|then|but|.* !!$|not|deposit|discount|less|refund|money|back|lower asked|asks|wanted|made|had me|us|for|a|an|the|if|i|help|my|some|to* <any>? <any>? <any>? <any>? <any>? <any>?] ;",
+    "word",
+    "she gave me 110 for the desk and then asked me to lift it",
+  ],
   ["[back|right_back|still? where i|we started|began|was|were|left_off]", "word", "back where i started"],
   [
     "<list>|<finish>|<sell>|<reprice>|<hold> … [,|and|then|-|.* i|we|just|also* texted|told|called|messaged|emailed|sent|showed|phoned|facetimed|bragged_to|let my|our|the? <kin>|friend|friends|family|bestie|everybody|everyone|neighbor|neighbors|roommate know|see|a|an|the|some|about|all|pic|pics|picture|pictures|photo|photos|link|news|it|right_away|already*] ;",
