@@ -86,7 +86,7 @@ export const drive = defineVerb({
     main: "miles",
     needs: ["miles"],
     absorbs: phrases(
-      "fetching collecting fetch retrieving went drove pick_up pick_…_up pick picked_up picking_up get grab to_get deliver delivering dropping_off drop_off dropped_off drop look_at looked_at see_the buy mileage trip collect haul moving check_out checked_out meet to_look_at estimate pickup to_the_dump delivery deliveries errands",
+      "fetching collecting fetch retrieving went drove pick_up pick_…_up pick picked_up picking_up get grab to_get deliver delivering dropping_off drop_off dropped_off drop look_at looked_at see_the buy mileage trip collect haul moving check_out checked_out meet to_look_at estimate pickup handoff hand_off handover meetup meet_up dropoff to_the_dump delivery deliveries errands",
     ),
   },
 

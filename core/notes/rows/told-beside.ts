@@ -41,6 +41,11 @@ export const TOLD_BESIDE: readonly Row<TurnEffect>[] = [
     "my buddy was getting rid of a desk and he gave it to me for free",
   ],
   [
+    "<sell>|<hold> … [,|-|.|;|and|but* <art>? remaining|other|last|others #|ones|one|pair|pieces? is|are|was|were|s|still|both|all|just* listed|here|up|up_for_sale|for_sale|available|left|unsold|to_go|there|sitting_here] ;",
+    "word",
+    "two chairs sold, 35 each, remaining two still listed",
+  ],
+  [
     "gave_me|gave_us|paid_me|paid_us|handed_me|handed_us|<sell> … $ for|on|cash <art>? <piece>? [,|and|then|but|.* !!$|not|deposit|discount|less|refund|money|back|lower asked|asks|wanted|made|had me|us|for|a|an|the|if|i|help|my|some|to* <any>? <any>? <any>? <any>? <any>? <any>?] ;",
     "word",
     "she gave me 110 for the desk and then asked me to lift it",
